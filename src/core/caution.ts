@@ -1,0 +1,20 @@
+/**
+ * How grave a {@link Caution} is: `"stop"` means do not commit a negative to this, `"warn"` means allowed but unwise,
+ * `"note"` is worth knowing.
+ */
+export type CautionSeverity = "stop" | "warn" | "note";
+
+/**
+ * Something that is allowed but unwise. Cautions are returned, never thrown; wrong input throws instead.
+ *
+ * @remarks `code` is stable and meant for programs; `message` is plain English and may be reworded in any release.
+ * `limit` and `actual` carry the unit that the message names.
+ */
+export interface Caution {
+  readonly code: string;
+  readonly severity: CautionSeverity;
+  readonly message: string;
+  readonly path?: string;
+  readonly limit?: number;
+  readonly actual?: number;
+}

@@ -1,0 +1,67 @@
+/*
+ * Room: core. The one curve through the rows of a published table, for temperature and for dilution alike.
+ * d3-interpolate is imported here and nowhere else: it does not shake out of a bundle.
+ */
+import { interpolateNumber } from "d3-interpolate";
+
+/** A point of a table, already in the coordinates in which the law is nearly straight. */
+export interface Knot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * The slope at an inner knot: the harmonic mean of the slopes on both sides, weighted by the far interval, and zero
+ * where the direction changes (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, p. 300). It keeps the cubic
+ * monotone wherever the rows are.
+ */
+function innerSlope(before: number, after: number, hBefore: number, hAfter: number): number {
+  if (!(before * after > 0)) return 0;
+  const weightBefore = 2 * hAfter + hBefore;
+  const weightAfter = hAfter + 2 * hBefore;
+  return (weightBefore + weightAfter) / (weightBefore / before + weightAfter / after);
+}
+
+/**
+ * A curve through `knots` (two or more, `x` strictly rising): exact at every knot, monotone between knots wherever
+ * they are, with a continuous slope, and straight on with the slope of the nearest interval outside them.
+ *
+ * Each interval is a cubic in Bézier form, evaluated by repeated linear interpolation. Every step is a weighted mean
+ * of two neighbours, so the value cannot leave the range of the rows, however the rounding falls.
+ */
+export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
+  const steps = knots.slice(1).map((knot, i) => {
+    const from = knots[i] as Knot;
+    const h = knot.x - from.x;
+    return { from, to: knot, h, slope: (knot.y - from.y) / h };
+  });
+  type Step = (typeof steps)[number];
+  const first = steps[0] as Step;
+  const last = steps[steps.length - 1] as Step;
+  const slopes = [
+    first.slope,
+    ...steps.slice(1).map((step, i) => {
+      const before = steps[i] as Step;
+      return innerSlope(before.slope, step.slope, before.h, step.h);
+    }),
+    last.slope,
+  ];
+  const pieces = steps.map(({ from, to, h }, i) => {
+    const p1 = from.y + ((slopes[i] as number) * h) / 3;
+    const p2 = to.y - ((slopes[i + 1] as number) * h) / 3;
+    const a = interpolateNumber(from.y, p1);
+    const b = interpolateNumber(p1, p2);
+    const c = interpolateNumber(p2, to.y);
+    return (t: number): number => {
+      const middle = b(t);
+      return interpolateNumber(interpolateNumber(a(t), middle)(t), interpolateNumber(middle, c(t))(t))(t);
+    };
+  });
+  return (x) => {
+    if (x < first.from.x) return first.from.y + first.slope * (x - first.from.x);
+    if (x > last.to.x) return last.to.y + last.slope * (x - last.to.x);
+    const i = steps.findIndex((step) => x <= step.to.x);
+    const step = steps[i] as Step;
+    return (pieces[i] as (t: number) => number)((x - step.from.x) / step.h);
+  };
+}

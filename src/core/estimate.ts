@@ -1,0 +1,19 @@
+/*
+ * Room: core. From a median and a standard deviation in ln(time) to the 90 % interval.
+ */
+
+/** The 95 % point of the standard normal distribution: a central 90 % interval is ± this many standard deviations. */
+export const Z90: number = 1.6448536269514722;
+
+/** A development time with its uncertainty: the median and the central 90 % interval, in seconds, unrounded. */
+export interface TimeEstimate {
+  readonly timeS: number;
+  readonly lowS: number;
+  readonly highS: number;
+}
+
+/** Median and central 90 % interval of a lognormal time; `logSd` is the standard deviation of ln(time). */
+export function timeEstimate(timeS: number, logSd: number): TimeEstimate {
+  const spread = Math.exp(Z90 * logSd);
+  return { timeS, lowS: timeS / spread, highS: timeS * spread };
+}

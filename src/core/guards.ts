@@ -1,0 +1,56 @@
+/*
+ * Room: core. Guards that every public function uses to refuse wrong input with one clear text:
+ * function, field, unit, allowed range, value. Written as `!(x >= min)` so that NaN is refused too.
+ */
+
+/** Shows any value in an error text: short, and never throwing itself. */
+export function show(value: unknown): string {
+  if (typeof value === "string") return JSON.stringify(value.length > 40 ? `${value.slice(0, 40)}…` : value);
+  if (typeof value === "number" || value === null || value === undefined || typeof value === "boolean")
+    return String(value);
+  return Array.isArray(value) ? "an array" : typeof value === "object" ? "an object" : `a ${typeof value}`;
+}
+
+/** Refuses with a `TypeError`: the value is of the wrong kind. */
+export function wrongKind(where: string, expected: string, value: unknown): never {
+  throw new TypeError(`${where} must be ${expected}, got ${show(value)}`);
+}
+
+/** Refuses with a `RangeError`: the kind is right, the value is not. */
+export function wrongValue(where: string, expected: string, value: unknown): never {
+  throw new RangeError(`${where} must be ${expected}, got ${show(value)}`);
+}
+
+/**
+ * Returns `value` when it is a number from `min` to `max`, both included; throws otherwise.
+ *
+ * @param where - function and field, for example `"temperatureFactor: fromC"`
+ * @param unit - the unit for the text, for example `" °C"`, or `""`
+ */
+export function inRange(where: string, value: unknown, min: number, max: number, unit: string): number {
+  if (typeof value !== "number") wrongKind(where, "a number", value);
+  if (!(value >= min && value <= max))
+    wrongValue(where, max < 1e15 ? `from ${min} to ${max}${unit}` : `finite and at least ${min}${unit}`, value);
+  return value;
+}
+
+/** Returns `value` when it is a finite number greater than zero and at most `max`; throws otherwise. */
+export function positive(where: string, value: unknown, max: number, unit: string): number {
+  if (typeof value !== "number") wrongKind(where, "a number", value);
+  if (!(value > 0 && value <= max))
+    wrongValue(where, max < 1e15 ? `above 0 and at most ${max}${unit}` : `finite and above 0${unit}`, value);
+  return value;
+}
+
+/** Returns `value` when it is a plain object (not null, not an array); throws a `TypeError` otherwise. */
+export function plainObject(where: string, value: unknown): Record<string, unknown> {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) wrongKind(where, "an object", value);
+  return value as Record<string, unknown>;
+}
+
+/** Returns `value` when it is an array of at least `least` items; throws otherwise. */
+export function arrayOf(where: string, value: unknown, least: number): readonly unknown[] {
+  if (!Array.isArray(value)) wrongKind(where, "an array", value);
+  if (value.length < least) throw new RangeError(`${where} must hold at least ${least}, got ${value.length}`);
+  return value;
+}

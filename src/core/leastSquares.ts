@@ -1,0 +1,31 @@
+/*
+ * Room: core. A straight line by least squares, with the standard error of its slope.
+ */
+import { linearRegression, mean, sumSimple } from "simple-statistics";
+
+/** A fitted line: `residualSd` is the scatter about it (n − 2 degrees of freedom), zero for two points. */
+export interface FittedLine {
+  readonly slope: number;
+  readonly intercept: number;
+  readonly residualSd: number;
+  /** sum of squared deviations of x from its mean */
+  readonly spreadX: number;
+}
+
+/**
+ * Ordinary least squares of y on x. The x values are centred first: with 1/T in 1/K they differ in the fourth digit
+ * only, and uncentred sums would lose most of the figures.
+ */
+export function leastSquaresLine(points: readonly (readonly [x: number, y: number])[]): FittedLine {
+  const meanX = mean(points.map(([x]) => x));
+  const meanY = mean(points.map(([, y]) => y));
+  const centred = points.map(([x, y]) => [x - meanX, y - meanY]);
+  const { m, b } = linearRegression(centred);
+  const squares = centred.map(([x, y]) => ((y as number) - m * (x as number) - b) ** 2);
+  return {
+    slope: m,
+    intercept: meanY + b - m * meanX,
+    residualSd: points.length > 2 ? Math.sqrt(sumSimple(squares) / (points.length - 2)) : 0,
+    spreadX: sumSimple(centred.map(([x]) => (x as number) ** 2)),
+  };
+}

@@ -1,0 +1,43 @@
+/*
+ * Room: core. The one idea of the package: every cause is one term in ln(time), and terms add.
+ */
+
+/** What a {@link Factor} rests on. */
+export type Basis =
+  /** the condition is the baseline's own, the factor is exactly 1 */
+  | "unchanged"
+  /** a law that the caller handed in */
+  | "given"
+  /** a published law chosen by developer */
+  | "handbook"
+  /** the generic law, because nothing better was given: wide */
+  | "default"
+  /** a law learned from the photographer's own runs */
+  | "own runs";
+
+/**
+ * One cause of a change of development time: the time is multiplied by `value`, and ln(time) carries the standard
+ * deviation `logSd` from this cause (0.10 is about 10 %).
+ */
+export interface Factor {
+  readonly cause: string;
+  readonly value: number;
+  readonly logSd: number;
+  readonly basis: Basis;
+  readonly sources: readonly string[];
+  /** how many own runs stand behind the law, where it was learned */
+  readonly runs?: number;
+}
+
+/** What every law may carry besides its numbers, so that an answer can say where it came from. */
+export interface LawOrigin {
+  /** where the figures were published, or how they were obtained */
+  readonly sources?: readonly string[];
+  /** how many own runs the law was learned from */
+  readonly runs?: number;
+}
+
+/** The basis of a law that was handed in: learned, from the handbook, or plainly given. */
+export function basisOf(law: LawOrigin): Basis {
+  return law.runs === undefined ? (law.sources === undefined ? "given" : "handbook") : "own runs";
+}

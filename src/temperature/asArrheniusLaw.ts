@@ -1,0 +1,37 @@
+import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, type ArrheniusLaw, type TemperatureLaw } from "./law.js";
+import { temperatureCoefficient } from "./temperatureCoefficient.js";
+import { temperatureLogSd } from "./temperatureLogSd.js";
+
+/**
+ * The Arrhenius law that gives the same temperature coefficient over a stated interval.
+ *
+ * @param law - any temperature law
+ * @param lowC - lower end of the interval at which both agree, 0 to 100 °C
+ * @param highC - upper end, above `lowC`, to 100 °C
+ * @returns an Arrhenius law, E in kJ/mol, with the standard deviation that the interval implies
+ * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not above `lowC` or
+ * the law gives more than 200 kJ/mol there
+ *
+ * @remarks E = R ln(rate(high)/rate(low)) / (1/T_low − 1/T_high). Away from the interval the forms part: a coefficient is
+ * straight in °C, Arrhenius in 1/T.
+ *
+ * @example
+ * ```ts
+ * asArrheniusLaw({ kind: "coefficient", ratio: 2, intervalC: 10 }, 15, 25).activationEnergyKJPerMol // => 49.51
+ * ```
+ */
+export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number): ArrheniusLaw {
+  const span = inverseSpan("asArrheniusLaw:", lowC, highC);
+  const energy = (GAS_CONSTANT_KJ * Math.log(temperatureCoefficient(law, lowC, highC))) / span;
+  if (!(energy <= 200)) throw new RangeError(`asArrheniusLaw: law must give at most 200 kJ/mol, got ${energy}`);
+  const sdKJPerMol = (GAS_CONSTANT_KJ * temperatureLogSd(law, lowC, highC)) / span;
+  return { kind: "arrhenius", activationEnergyKJPerMol: energy, sdKJPerMol };
+}
+
+/** 1/T at `lowC` less 1/T at `highC`, checked to be above zero. */
+export function inverseSpan(where: string, lowC: number, highC: number): number {
+  bathTemperature(`${where} lowC`, lowC);
+  bathTemperature(`${where} highC`, highC);
+  if (!(highC > lowC)) throw new RangeError(`${where} highC must be above lowC (${lowC} °C), got ${highC} °C`);
+  return inverseKelvin(lowC) - inverseKelvin(highC);
+}

@@ -1,0 +1,26 @@
+import { inverseSpan } from "./asArrheniusLaw.js";
+import type { CoefficientLaw, TemperatureLaw } from "./law.js";
+import { temperatureCoefficient } from "./temperatureCoefficient.js";
+import { temperatureLogSd } from "./temperatureLogSd.js";
+
+/**
+ * The temperature coefficient law that agrees with another law over a stated interval.
+ *
+ * @param law - any temperature law
+ * @param lowC - lower end of the interval at which both agree, 0 to 100 °C
+ * @param highC - upper end, above `lowC`, to 100 °C
+ * @returns a coefficient law over `highC − lowC` degrees, with the standard deviation of its ratio
+ * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not above `lowC`
+ *
+ * @remarks ratio = rate(high)/rate(low). A ratio over 7 °C is not one over 10 °C: state the interval with the number.
+ *
+ * @example
+ * ```ts
+ * asCoefficientLaw({ kind: "coefficient", ratio: 1.4, intervalC: 7 }, 15, 25).ratio // => 1.6172
+ * ```
+ */
+export function asCoefficientLaw(law: TemperatureLaw, lowC: number, highC: number): CoefficientLaw {
+  inverseSpan("asCoefficientLaw:", lowC, highC);
+  const ratio = temperatureCoefficient(law, lowC, highC);
+  return { kind: "coefficient", ratio, intervalC: highC - lowC, sdRatio: ratio * temperatureLogSd(law, lowC, highC) };
+}

@@ -1,0 +1,109 @@
+/*
+ * Room: temperature. What a temperature law is, and how ln(time) runs under each form of it.
+ */
+import { monotoneCurve } from "../core/curve.js";
+import { arrayOf, inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import type { LawOrigin } from "../core/term.js";
+
+/** Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93, 025010, 2021). */
+export const GAS_CONSTANT_KJ: number = 8.314462618e-3;
+
+/** 0 °C in kelvin, by definition. */
+export const ZERO_CELSIUS_K: number = 273.15;
+
+/** A row of a published time-temperature table: the time that gives the same contrast at that temperature. */
+export interface TemperatureRow {
+  readonly temperatureC: number;
+  readonly timeS: number;
+}
+
+/**
+ * How development time depends on temperature: plain data, in one of three forms.
+ *
+ * - `"arrhenius"`: ln(rate) = (E/R)(1/T0 − 1/T), E in kJ/mol from 0 to 200, with its standard deviation.
+ * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is 1 or more and
+ *   at most e per degree.
+ * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a colder one.
+ */
+export type TemperatureLaw =
+  | ({ readonly kind: "arrhenius"; readonly activationEnergyKJPerMol: number; readonly sdKJPerMol?: number } & LawOrigin)
+  | ({
+      readonly kind: "coefficient";
+      readonly ratio: number;
+      readonly intervalC: number;
+      readonly sdRatio?: number;
+    } & LawOrigin)
+  | ({ readonly kind: "table"; readonly rows: readonly TemperatureRow[] } & LawOrigin);
+
+/** The Arrhenius form on its own. */
+export type ArrheniusLaw = Extract<TemperatureLaw, { kind: "arrhenius" }>;
+
+/** The coefficient form on its own. */
+export type CoefficientLaw = Extract<TemperatureLaw, { kind: "coefficient" }>;
+
+/** Returns a bath temperature when it is from 0 to 100 °C; throws otherwise. */
+export function bathTemperature(where: string, value: unknown): number {
+  return inRange(where, value, 0, 100, " °C");
+}
+
+/** 1/T in 1/K. */
+export function inverseKelvin(temperatureC: number): number {
+  return 1 / (temperatureC + ZERO_CELSIUS_K);
+}
+
+/** The rows of a table, checked and sorted from cold to warm. */
+export function checkedRows(where: string, rows: unknown): readonly TemperatureRow[] {
+  const sorted = arrayOf(`${where}rows`, rows, 2)
+    .map((row, i) => {
+      const { temperatureC, timeS } = plainObject(`${where}rows[${i}]`, row);
+      return {
+        temperatureC: bathTemperature(`${where}rows[${i}].temperatureC`, temperatureC),
+        timeS: positive(`${where}rows[${i}].timeS`, timeS, 1e7, " s"),
+      };
+    })
+    .sort((a, b) => a.temperatureC - b.temperatureC);
+  sorted.reduce((cold, warm) => {
+    if (cold.temperatureC === warm.temperatureC)
+      throw new RangeError(`${where}rows must differ in temperature, got two at ${cold.temperatureC} °C`);
+    if (warm.timeS > cold.timeS)
+      throw new RangeError(
+        `${where}rows must not take longer when warmer, got ${cold.timeS} s at ${cold.temperatureC} °C and ` +
+          `${warm.timeS} s at ${warm.temperatureC} °C`,
+      );
+    if (Math.log(cold.timeS / warm.timeS) > warm.temperatureC - cold.temperatureC)
+      throw new RangeError(
+        `${where}rows must not fall more than 2.72 times per °C, got ${cold.timeS} s at ${cold.temperatureC} °C and ` +
+          `${warm.timeS} s at ${warm.temperatureC} °C`,
+      );
+    return warm;
+  });
+  return sorted;
+}
+
+/**
+ * ln(time) as a function of °C, up to a constant, for a checked law; at a table's rows the logarithm of the row's own
+ * time to the last bit.
+ */
+export function logTimeFunction(where: string, law: TemperatureLaw): (temperatureC: number) => number {
+  const kind: unknown = plainObject(`${where} law`, law)["kind"];
+  if (law.kind === "arrhenius") {
+    const slope = inRange(`${where} law.activationEnergyKJPerMol`, law.activationEnergyKJPerMol, 0, 200, " kJ/mol");
+    inRange(`${where} law.sdKJPerMol`, law.sdKJPerMol ?? 0, 0, 200, " kJ/mol");
+    return (c) => (slope / GAS_CONSTANT_KJ) * inverseKelvin(c);
+  }
+  if (law.kind === "coefficient") {
+    const interval = positive(`${where} law.intervalC`, law.intervalC, 100, " °C");
+    const ratio = inRange(`${where} law.ratio`, law.ratio, 1, Math.exp(interval), ` over ${interval} °C`);
+    inRange(`${where} law.sdRatio`, law.sdRatio ?? 0, 0, ratio, "");
+    const slope = -Math.log(ratio) / interval;
+    return (c) => slope * c;
+  }
+  // A caller without types can get here with any kind at all.
+  if (kind !== "table") wrongValue(`${where} law.kind`, `"arrhenius", "coefficient" or "table"`, kind);
+  const rows = checkedRows(`${where} law.`, law.rows);
+  // 1/T falls as T rises, so the curve runs over −1/T, in which rows from cold to warm are rising.
+  const curve = monotoneCurve(
+    rows.map(({ temperatureC, timeS }) => ({ x: -inverseKelvin(temperatureC), y: Math.log(timeS) })),
+  );
+  return (c) => curve(-inverseKelvin(c));
+}

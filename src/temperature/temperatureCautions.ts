@@ -1,0 +1,75 @@
+import type { Caution } from "../core/caution.js";
+import { bathTemperature } from "./law.js";
+
+/** What is known of the developer and the emulsion, for the cautions that depend on them. */
+export interface TemperatureCautionOptions {
+  /** the developer holds hydroquinone, which stops working in the cold */
+  readonly hydroquinone?: boolean;
+  /** `"soft"`: a plate or an unhardened film, whose gelatin stands less heat */
+  readonly emulsion?: "soft" | "hardened";
+  /** where the temperature stands in the caller's data, as a JSON Pointer */
+  readonly path?: string;
+}
+
+/**
+ * Cautions about one bath temperature.
+ *
+ * @param temperatureC - bath temperature, 0 to 100 °C
+ * @param options - what is known of developer and emulsion
+ * @returns the cautions, gravest first; none from 18 to 24 °C except for soft emulsions above 20 °C
+ * @throws TypeError or RangeError when the temperature is not a number from 0 to 100
+ *
+ * @remarks Usual range 18 to 24 °C: US Army correspondence subcourse SS0509, lesson 1, p. 13 (68 to 75 °F recommended, below
+ * 65 °F inconveniently long). Hydroquinone: Wellington and Ward, The Wellington Photographic Handbook, p. 130 (fails below
+ * 15.6 °C), and a household encyclopaedia (ceases at 12.8 °C). Soft emulsions: autochrome plates 15 to 18 °C (French Ministry
+ * of Culture, Autochromes Lumière); unhardened gelatin softens above about 24 °C (from memory). Limits 4 and 32 °C: H. E.
+ * Ives, Airplane Photography, 1920, ch. XXII. Above 45 °C the reading is probably in °F.
+ *
+ * @example
+ * ```ts
+ * temperatureCautions(68)[0].code // => "maybe-fahrenheit"
+ * ```
+ */
+export function temperatureCautions(temperatureC: number, options: TemperatureCautionOptions = {}): readonly Caution[] {
+  const c = bathTemperature("temperatureCautions: temperatureC", temperatureC);
+  const place = options.path === undefined ? {} : { path: options.path };
+  const cautions: Caution[] = [];
+  const add = (code: string, severity: Caution["severity"], limit: number, message: string): void => {
+    cautions.push({ code, severity, message, limit, actual: c, ...place });
+  };
+  if (c > 45) {
+    add("maybe-fahrenheit", "stop", 45, `${c} °C: is this reading in °F? ${c} °F is ${((c - 32) / 1.8).toFixed(1)} °C.`);
+    return cautions;
+  }
+  if (options.hydroquinone === true && c < 16)
+    add(
+      "hydroquinone-cold",
+      c < 13 ? "stop" : "warn",
+      16,
+      c < 13
+        ? "Hydroquinone practically stops working below about 13 °C: longer time does not replace it."
+        : "Hydroquinone weakens below about 16 °C: expect less contrast than the time promises.",
+    );
+  if (options.emulsion === "soft" && c > 20)
+    add(
+      "soft-emulsion-warm",
+      c > 24 ? "stop" : "warn",
+      c > 24 ? 24 : 20,
+      "Soft or unhardened gelatin swells and tears above 20 to 22 °C: handle it little, or cool the bath.",
+    );
+  if (c < 4 || c > 32)
+    add(
+      "temperature-limit",
+      "stop",
+      c < 4 ? 4 : 32,
+      `${c} °C is outside 4 to 32 °C, between which development can be controlled without serious damage.`,
+    );
+  else if (c < 18 || c > 24)
+    add(
+      "temperature-unusual",
+      "warn",
+      c < 18 ? 18 : 24,
+      `${c} °C is outside the usual 18 to 24 °C: ${c < 18 ? "times grow long and uncertain" : "gelatin softens and times grow short"}.`,
+    );
+  return cautions;
+}

@@ -1,0 +1,23 @@
+import { temperatureFactor } from "./temperatureFactor.js";
+import type { TemperatureLaw } from "./law.js";
+
+/**
+ * The temperature coefficient of a law over a stated interval: rate at `highC` divided by rate at `lowC`.
+ *
+ * @param law - the temperature law
+ * @param lowC - lower end of the interval, 0 to 100 °C
+ * @param highC - upper end of the interval, 0 to 100 °C
+ * @returns the ratio of rates, dimensionless
+ * @throws TypeError or RangeError as {@link temperatureFactor} does
+ *
+ * @remarks A coefficient means nothing without its interval: Ives (1920) prints ratios over 7 °C, Mees (1911) K25/K15, the
+ * older lists 10 °C. C. E. K. Mees, Jahrbuch für Photographie 25, 1911, p. 170.
+ *
+ * @example
+ * ```ts
+ * temperatureCoefficient({ kind: "coefficient", ratio: 2, intervalC: 7 }, 15, 25) // => 2.6918
+ * ```
+ */
+export function temperatureCoefficient(law: TemperatureLaw, lowC: number, highC: number): number {
+  return temperatureFactor(law, highC, lowC);
+}

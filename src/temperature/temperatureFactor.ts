@@ -1,0 +1,38 @@
+import { bathTemperature, logTimeFunction, type TemperatureLaw, type TemperatureRow } from "./law.js";
+
+/**
+ * The factor by which development time changes between two temperatures: time at `toC` divided by time at `fromC`.
+ *
+ * @param law - the temperature law of the developer and material
+ * @param fromC - temperature the time is known for, 0 to 100 °C
+ * @param toC - temperature of today's bath, 0 to 100 °C
+ * @returns the time factor, dimensionless, above 0: below 1 when `toC` is the warmer
+ * @throws TypeError when the law or a temperature is of the wrong kind
+ * @throws RangeError when a temperature or a figure of the law is out of range, or a table's rows cannot be a table
+ *
+ * @remarks Arrhenius: exp((E/R)(1/T − 1/T0)), T in kelvin. Coefficient: ratio^((T0 − T)/interval). Table: the ratio of the
+ * table's own times, exact at its rows, a monotone cubic of ln t in 1/T between them, and straight on with the slope of
+ * the nearest interval outside. This is a factor on time; the rate is its inverse. Nothing here knows whether the
+ * emulsion stands the temperature or whether hydroquinone still works in the cold: see the cautions of `compensate`.
+ *
+ * Source of the forms: S. Arrhenius, Z. phys. Chem. 4, 1889, p. 226; temperature coefficient over 10 °C: C. E. K. Mees,
+ * Jahrbuch für Photographie 25, 1911, p. 170.
+ *
+ * @example
+ * ```ts
+ * temperatureFactor({ kind: "coefficient", ratio: 2, intervalC: 10 }, 20, 10) // => 2
+ * ```
+ */
+export function temperatureFactor(law: TemperatureLaw, fromC: number, toC: number): number {
+  const logTime = logTimeFunction("temperatureFactor:", law);
+  bathTemperature("temperatureFactor: fromC", fromC);
+  bathTemperature("temperatureFactor: toC", toC);
+  if (fromC === toC) return 1;
+  const printed = law.kind === "table" ? (rowTime(law.rows, toC) ?? NaN) / (rowTime(law.rows, fromC) ?? NaN) : NaN;
+  return printed > 0 ? printed : Math.exp(logTime(toC) - logTime(fromC));
+}
+
+/** The printed time at a temperature that is a row, so that a ratio of two rows is exact to the last bit. */
+function rowTime(rows: readonly TemperatureRow[], temperatureC: number): number | undefined {
+  return rows.find((row) => row.temperatureC === temperatureC)?.timeS;
+}

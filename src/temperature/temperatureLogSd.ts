@@ -1,0 +1,58 @@
+import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, logTimeFunction, type TemperatureLaw } from "./law.js";
+
+/**
+ * The spread of a law that was given without one, kJ/mol: the standard deviation between the published tables of one
+ * developer on different films (D-76 gives 40 to 64 over five tables, XTOL 25 to 76 over four; both in the handbook room).
+ */
+export const GIVEN_LAW_SD_KJ: number = 12;
+
+/**
+ * The standard deviation in ln(time) of each row of a maker's table. Makers round to a quarter or half minute: half a
+ * step on six minutes is 2 to 4 %, and two rows enter a ratio.
+ */
+export const TABLE_ROW_LOG_SD: number = 0.025;
+
+/**
+ * The standard deviation of ln(temperatureFactor) between two temperatures.
+ *
+ * @param law - the temperature law
+ * @param fromC - temperature the time is known for, 0 to 100 °C
+ * @param toC - temperature of today's bath, 0 to 100 °C
+ * @returns the standard deviation in ln(time), 0 when the temperatures are equal
+ * @throws TypeError or RangeError as {@link temperatureFactor} does
+ *
+ * @remarks Arrhenius: sd(E)/R·|1/T − 1/T0|. Coefficient: sd(ratio)/ratio·|T − T0|/interval. A law given without a spread
+ * has that of an activation energy known to ± 12 kJ/mol, which is what published tables of one developer on several films
+ * show. Table: the rounding of its rows, and outside its range ± 12 kJ/mol more over the distance beyond its nearest row.
+ *
+ * @example
+ * ```ts
+ * temperatureLogSd({ kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 }, 20, 14) // => 0.17147
+ * ```
+ */
+export function temperatureLogSd(law: TemperatureLaw, fromC: number, toC: number): number {
+  logTimeFunction("temperatureLogSd:", law);
+  bathTemperature("temperatureLogSd: fromC", fromC);
+  bathTemperature("temperatureLogSd: toC", toC);
+  if (fromC === toC) return 0;
+  if (law.kind === "arrhenius") return energyLogSd(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, fromC, toC);
+  if (law.kind === "coefficient")
+    return law.sdRatio === undefined
+      ? energyLogSd(GIVEN_LAW_SD_KJ, fromC, toC)
+      : ((law.sdRatio / law.ratio) * Math.abs(toC - fromC)) / law.intervalC;
+  const beyond = tableOverrun(law.rows, fromC) + tableOverrun(law.rows, toC);
+  return Math.hypot(TABLE_ROW_LOG_SD * Math.SQRT2, (GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ) * beyond);
+}
+
+function energyLogSd(sdKJPerMol: number, fromC: number, toC: number): number {
+  return (sdKJPerMol / GAS_CONSTANT_KJ) * Math.abs(inverseKelvin(toC) - inverseKelvin(fromC));
+}
+
+/** How far a temperature lies outside a table's rows, as a difference of 1/T; 0 inside. */
+export function tableOverrun(rows: readonly { readonly temperatureC: number }[], temperatureC: number): number {
+  const temperatures = rows.map((row) => row.temperatureC);
+  const low = Math.min(...temperatures);
+  const high = Math.max(...temperatures);
+  if (temperatureC < low) return inverseKelvin(temperatureC) - inverseKelvin(low);
+  return temperatureC > high ? inverseKelvin(high) - inverseKelvin(temperatureC) : 0;
+}
