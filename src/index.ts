@@ -9,6 +9,14 @@ export type { Caution, CautionSeverity } from "./core/caution.js";
 export type { TimeEstimate } from "./core/estimate.js";
 export type { Basis, Factor, LawOrigin } from "./core/term.js";
 
+// quantities: time text, °F, film areas
+export { parseTime } from "./quantities/parseTime.js";
+export { formatTime } from "./quantities/formatTime.js";
+export { roundTime } from "./quantities/roundTime.js";
+export { fahrenheitToCelsius } from "./quantities/fahrenheitToCelsius.js";
+export { celsiusToFahrenheit } from "./quantities/celsiusToFahrenheit.js";
+export { filmAreaCm2 } from "./quantities/filmAreaCm2.js";
+
 // temperature: time at another temperature
 export type { ArrheniusLaw, CoefficientLaw, TemperatureLaw, TemperatureRow } from "./temperature/law.js";
 export { temperatureFactor } from "./temperature/temperatureFactor.js";
@@ -22,3 +30,43 @@ export type { HandbookDeveloper } from "./handbook/temperature.js";
 export { handbookTemperatureLaw } from "./temperature/handbookTemperatureLaw.js";
 export { genericTemperatureLaw } from "./temperature/genericTemperatureLaw.js";
 export { temperatureCautions, type TemperatureCautionOptions } from "./temperature/temperatureCautions.js";
+
+// dilution: notation, volumes, time at another strength
+export type { Dilution, DilutionLaw, DilutionRow, PowerDilutionLaw } from "./dilution/dilution.js";
+export { parseDilution, type ParseDilutionOptions } from "./dilution/parseDilution.js";
+export { formatDilution } from "./dilution/formatDilution.js";
+export { mixVolumes, type MixedVolumes } from "./dilution/mixVolumes.js";
+export { dilutionFactor } from "./dilution/dilutionFactor.js";
+export { dilutionLogSd } from "./dilution/dilutionLogSd.js";
+export { fitDilutionLaw, type FittedDilutionLaw } from "./dilution/fitDilutionLaw.js";
+export type { DilutionFamily } from "./handbook/dilution.js";
+export { handbookDilutionLaw } from "./dilution/handbookDilutionLaw.js";
+export { genericDilutionLaw } from "./dilution/genericDilutionLaw.js";
+export { stockCautions, type StockQuestion } from "./dilution/stockCautions.js";
+
+// agitation: time under another agitation
+export { genericAgitationLaw, type Agitation, type AgitationLaw } from "./agitation/agitation.js";
+export { agitationFactor } from "./agitation/agitationFactor.js";
+export { agitationLogSd } from "./agitation/agitationLogSd.js";
+
+// exhaustion: time in a used or old bath, and whether to use it at all
+export { genericUseLaw, useFactor, type UseLaw } from "./exhaustion/useFactor.js";
+export { useLogSd } from "./exhaustion/useLogSd.js";
+export { ageFactor, type AgeLaw } from "./exhaustion/ageFactor.js";
+export { ageLogSd } from "./exhaustion/ageLogSd.js";
+export { bathState, type BathLedger } from "./exhaustion/bathState.js";
+export { bathVerdict, type Bath, type BathVerdict } from "./exhaustion/bathVerdict.js";
+export { handbookUseLaw } from "./exhaustion/handbookUseLaw.js";
+export { replenishmentMl } from "./exhaustion/replenishmentMl.js";
+export {
+  handbookKeeping,
+  handbookReplenishment,
+  type HandbookUse,
+  type KeepingLimit,
+  type KeepingStorage,
+  type UseDeveloper,
+} from "./handbook/exhaustion.js";
+
+// compensate: the main job
+export type { Baseline, Compensation, Conditions, Knowledge } from "./compensate/types.js";
+export { compensate } from "./compensate/compensate.js";

@@ -54,3 +54,10 @@ export function arrayOf(where: string, value: unknown, least: number): readonly 
   if (value.length < least) throw new RangeError(`${where} must hold at least ${least}, got ${value.length}`);
   return value;
 }
+
+/** Returns the entry of a table of published figures; throws when `key` is not text, or not one of the table's, which it lists. */
+export function knownEntry<K extends string, V>(where: string, table: Readonly<Partial<Record<K, V>>>, key: unknown): V {
+  if (typeof key !== "string") wrongKind(where, "text", key);
+  if (!Object.hasOwn(table, key)) wrongValue(where, `one of ${Object.keys(table).join(", ")}`, key);
+  return table[key as K] as V;
+}

@@ -1,4 +1,4 @@
-import { wrongKind, wrongValue } from "../core/guards.js";
+import { knownEntry } from "../core/guards.js";
 import { handbookTemperature, type HandbookDeveloper } from "../handbook/temperature.js";
 import type { CoefficientLaw } from "./law.js";
 
@@ -19,12 +19,5 @@ import type { CoefficientLaw } from "./law.js";
  * ```
  */
 export function handbookTemperatureLaw(developer: HandbookDeveloper): CoefficientLaw {
-  if (typeof developer !== "string") wrongKind("handbookTemperatureLaw: developer", "text", developer);
-  if (!Object.hasOwn(handbookTemperature, developer))
-    wrongValue(
-      "handbookTemperatureLaw: developer",
-      `one of ${Object.keys(handbookTemperature).join(", ")}`,
-      developer,
-    );
-  return { kind: "coefficient", ...handbookTemperature[developer] };
+  return { kind: "coefficient", ...knownEntry("handbookTemperatureLaw: developer", handbookTemperature, developer) };
 }

@@ -1,0 +1,79 @@
+import type { Caution } from "../core/caution.js";
+import type { TimeEstimate } from "../core/estimate.js";
+import type { Factor } from "../core/term.js";
+import type { Baseline, Conditions } from "./types.js";
+
+/** The shortest time that develops evenly, s: five minutes (makers' notes on tanks, common practice). */
+const SHORTEST_S = 300;
+
+/** The longest time that is still usable, s: two hours, beyond stand development (common practice). */
+const LONGEST_S = 7200;
+
+const BASELINE_FIELDS = [
+  "timeS",
+  "temperatureC",
+  "dilution",
+  "agitation",
+  "usedCm2PerL",
+  "ageH",
+  "logSd",
+  "developer",
+  "family",
+  "emulsion",
+];
+const CONDITION_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "strength"];
+
+/** Cautions about the answer as a whole: its length, its width, what it rests on, and fields that nobody read. */
+export function outcomeCautions(
+  estimate: TimeEstimate,
+  factors: readonly Factor[],
+  baseline: Baseline,
+  conditions: Conditions,
+): readonly Caution[] {
+  const cautions: Caution[] = [];
+  const { timeS, lowS, highS } = estimate;
+  if (timeS < SHORTEST_S)
+    cautions.push({
+      code: "short-time",
+      severity: "warn",
+      message: "Under five minutes development gets uneven: cool or dilute the bath.",
+      limit: SHORTEST_S,
+      actual: timeS,
+    });
+  if (timeS > LONGEST_S)
+    cautions.push({
+      code: "long-time",
+      severity: "warn",
+      message: "Over two hours is too long to be useful: warm or strengthen the bath.",
+      limit: LONGEST_S,
+      actual: timeS,
+    });
+  if (highS > 1.5 * lowS)
+    cautions.push({
+      code: "wide-interval",
+      severity: "warn",
+      message: "The interval is wide: develop a test strip before the negative.",
+      limit: 1.5,
+      actual: highS / lowS,
+    });
+  const guessed = factors.filter(({ cause, basis }) => basis === "default" && cause !== "baseline");
+  if (guessed.length > 0)
+    cautions.push({
+      code: "default-law",
+      severity: "note",
+      message: `No own data for ${guessed.map((factor) => factor.cause).join(", ")}: a generic law with a wide spread stands in.`,
+    });
+  return [...cautions, ...unread("baseline", baseline, BASELINE_FIELDS), ...unread("conditions", conditions, CONDITION_FIELDS)];
+}
+
+/** A field that is misspelt or in another unit would otherwise pass in silence as "as in the baseline". */
+function unread(side: string, given: object, known: readonly string[]): readonly Caution[] {
+  return Object.keys(given)
+    .filter((name) => !known.includes(name))
+    .map((name) => ({
+      code: "unknown-field",
+      severity: "warn",
+      message: `${side} has a field ${JSON.stringify(name.slice(0, 40))} that is not read.`,
+      path: `/${side}/${name.slice(0, 40).replaceAll("~", "~0").replaceAll("/", "~1")}`,
+    }));
+}

@@ -1,0 +1,142 @@
+/*
+ * Room: compensate. One function a cause: from baseline, conditions and knowledge to a row of the answer. The rooms of the causes do the
+ * arithmetic; here it is decided which law serves and what it rests on.
+ */
+import type { Caution } from "../core/caution.js";
+import { inRange, plainObject, positive } from "../core/guards.js";
+import { basisOf, type Basis, type Factor, type LawOrigin } from "../core/term.js";
+import { agitationInterval, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
+import { agitationFactor } from "../agitation/agitationFactor.js";
+import { agitationLogSd } from "../agitation/agitationLogSd.js";
+import { logConcentration, readDilution } from "../dilution/dilution.js";
+import { dilutionFactor } from "../dilution/dilutionFactor.js";
+import { dilutionLogSd, dilutionOverrun } from "../dilution/dilutionLogSd.js";
+import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
+import { handbookDilutionLaw } from "../dilution/handbookDilutionLaw.js";
+import { ageFactor } from "../exhaustion/ageFactor.js";
+import { ageLogSd } from "../exhaustion/ageLogSd.js";
+import { genericUseLaw, useFactor } from "../exhaustion/useFactor.js";
+import { useLogSd } from "../exhaustion/useLogSd.js";
+import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
+import { handbookTemperatureLaw } from "../temperature/handbookTemperatureLaw.js";
+import { temperatureCautions } from "../temperature/temperatureCautions.js";
+import { temperatureFactor } from "../temperature/temperatureFactor.js";
+import { tableOverrun, temperatureLogSd } from "../temperature/temperatureLogSd.js";
+import type { Baseline, Conditions, Knowledge, WorkedTerm } from "./types.js";
+
+/** A row; where nothing changed, it rests on no law at all. */
+function row(cause: string, value: number, logSd: number, law: LawOrigin, basis: Basis): Factor {
+  if (value === 1 && logSd === 0) return { cause, value, logSd, basis: "unchanged", sources: [] };
+  const made = { cause, value, logSd, basis, sources: law.sources ?? [] };
+  return law.runs === undefined ? made : { ...made, runs: law.runs };
+}
+
+function caution(code: string, severity: Caution["severity"], path: string, message: string): Caution {
+  return { code, severity, message, path: `/conditions/${path}` };
+}
+
+/** The law to use and what it rests on: given, else published for this developer, else generic. */
+function choose<Law extends LawOrigin>(given: Law | undefined, published: Law | undefined, generic: Law): [Law, Basis] {
+  if (given !== undefined) return [given, basisOf(given)];
+  return published === undefined ? [generic, "default"] : [published, "handbook"];
+}
+
+/** The term of temperature. */
+export function temperatureTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm {
+  const { developer, emulsion, temperatureC: from } = baseline;
+  const to = conditions.temperatureC ?? from;
+  const published = developer === undefined ? undefined : handbookTemperatureLaw(developer);
+  const [law, basis] = choose(knowledge.temperature, published, genericTemperatureLaw);
+  const factor = row("temperature", temperatureFactor(law, from, to), temperatureLogSd(law, from, to), law, basis);
+  const known = { hydroquinone: developer?.includes("hydroquinone") ?? false, ...(emulsion && { emulsion }) };
+  const cautions = [...temperatureCautions(to, { ...known, path: "/conditions/temperatureC" })];
+  if (from > 45) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
+  if (law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
+    cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
+  if (Math.abs(to - from) > 10)
+    cautions.push(caution("far-extrapolation", "warn", "temperatureC", "More than 10 °C from the temperature the time is known for."));
+  return { factor, cautions };
+}
+
+/** The baseline's own field, which a condition of that name needs. */
+function needed<T>(name: string, value: T | undefined): T {
+  if (value === undefined)
+    throw new TypeError(`compensate: baseline.${name} must be given, since conditions.${name} is: what was it for the known time?`);
+  return value;
+}
+
+/** The term of dilution, when the conditions name one. */
+export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+  if (conditions.dilution === undefined) return undefined;
+  const from = readDilution("compensate: baseline.dilution", needed("dilution", baseline.dilution));
+  const to = readDilution("compensate: conditions.dilution", conditions.dilution);
+  const published = baseline.family === undefined ? undefined : handbookDilutionLaw(baseline.family);
+  const [law, basis] = choose(knowledge.dilution, published, genericDilutionLaw);
+  const factor = row("dilution", dilutionFactor(from, to, law), dilutionLogSd(from, to, law), law, basis);
+  const outside = law.kind === "table" && [from, to].some((one) => dilutionOverrun(law.rows, logConcentration(one)) > 0);
+  return {
+    factor,
+    cautions: outside
+      ? [caution("outside-table", "warn", "dilution", "A dilution lies outside the table: its last slope is carried on.")]
+      : [],
+  };
+}
+
+/** The term of agitation, when the conditions name one. */
+export function agitationTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+  const to = conditions.agitation;
+  if (to === undefined) return undefined;
+  const from = needed("agitation", baseline.agitation);
+  const [law, basis] = choose(knowledge.agitation, undefined, genericAgitationLaw);
+  const factor = row("agitation", agitationFactor(from, to, law), agitationLogSd(from, to, law), law, basis);
+  const cautions: Caution[] = [];
+  if (to === "stand" && factor.basis !== "unchanged")
+    cautions.push(caution("stand", "warn", "agitation", "Stand development is limited by local exhaustion: the time is a rough guide."));
+  if ((agitationInterval("compensate: conditions.agitation", to) ?? 0) > LONGEST_INTERVAL_S)
+    cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves up to three minutes between agitations."));
+  return { factor, cautions };
+}
+
+/** The term of use, when either side names it. */
+export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+  if (conditions.usedCm2PerL === undefined) return undefined;
+  const from = baseline.usedCm2PerL ?? 0;
+  const to = conditions.usedCm2PerL;
+  const [law, basis] = choose(knowledge.use, undefined, genericUseLaw);
+  const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
+  const { capacityCm2PerL } = law;
+  if (capacityCm2PerL === undefined || to <= positive("compensate: knowledge.use.capacityCm2PerL", capacityCm2PerL, 1e6, " cm²/l"))
+    return { factor, cautions: [] };
+  const past = caution("bath-past-capacity", "stop", "usedCm2PerL", "The bath has developed more than its capacity: mix fresh.");
+  return { factor, cautions: [{ ...past, limit: capacityCm2PerL, actual: to }] };
+}
+
+/** The term of age, when either side names it. Past the life of a bath that dies at once the row stands at 1 and a caution says stop. */
+export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+  if (conditions.ageH === undefined) return undefined;
+  const from = inRange("compensate: baseline.ageH", baseline.ageH ?? 0, 0, 1e6, " h");
+  const to = inRange("compensate: conditions.ageH", conditions.ageH, 0, 1e6, " h");
+  const law = knowledge.age;
+  const logSd = ageLogSd(law, from, to);
+  if (law === undefined)
+    return {
+      factor: row("age", 1, logSd, { sources: ["no law of age: taken as unchanged, with a wide spread"] }, "default"),
+      cautions: [],
+    };
+  const basis = basisOf(law);
+  if (law.kind === "life" && to > law.lifeH) {
+    const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: no time can be given. Mix fresh.");
+    return { factor: row("age", 1, logSd, law, basis), cautions: [{ ...past, limit: law.lifeH, actual: to }] };
+  }
+  return { factor: row("age", ageFactor(law, to) / ageFactor(law, from), logSd, law, basis), cautions: [] };
+}
+
+/** The term of a brew's strength, when the conditions carry one. */
+export function strengthTerm(conditions: Conditions): WorkedTerm | undefined {
+  if (conditions.strength === undefined) return undefined;
+  const given = plainObject("compensate: conditions.strength", conditions.strength);
+  const value = positive("compensate: conditions.strength.value", given["value"], 1e6, "");
+  const logSd = inRange("compensate: conditions.strength.logSd", given["logSd"], 0, 10, "");
+  const { basis, sources } = conditions.strength;
+  return { factor: row("strength", value, logSd, { sources }, basis), cautions: [] };
+}

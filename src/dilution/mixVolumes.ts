@@ -1,0 +1,35 @@
+import { Decimal } from "decimal.js";
+import { positive } from "../core/guards.js";
+import { checkedDilution, type Dilution } from "./dilution.js";
+
+/** Volumes to measure for a bath; `stocksMl` splits the stock where there are several stock solutions. */
+export interface MixedVolumes {
+  readonly stockMl: number;
+  readonly waterMl: number;
+  readonly stocksMl?: readonly number[];
+}
+
+/**
+ * The volumes of stock and water that make a bath.
+ *
+ * @param dilution - parts of stock and of water
+ * @param totalMl - volume of the bath in ml, above 0 to 1e6
+ * @returns volumes in ml; stock and water sum to the total
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when parts or volume are out of range
+ *
+ * @remarks Computed in decimals of 20 digits: the water is the total less the stock, so that nothing is lost to rounding.
+ *
+ * @example
+ * ```ts
+ * mixVolumes({ stockParts: 1, waterParts: 9 }, 500) // => { stockMl: 50, waterMl: 450 }
+ * ```
+ */
+export function mixVolumes(dilution: Dilution, totalMl: number): MixedVolumes {
+  const { stockParts, waterParts, stocks } = checkedDilution("mixVolumes: dilution", dilution);
+  const total = new Decimal(positive("mixVolumes: totalMl", totalMl, 1e6, " ml"));
+  const share = (parts: number): Decimal => total.times(parts).div(new Decimal(stockParts).plus(waterParts));
+  const stock = share(stockParts);
+  const volumes = { stockMl: stock.toNumber(), waterMl: total.minus(stock).toNumber() };
+  return stocks === undefined ? volumes : { ...volumes, stocksMl: stocks.map((parts) => share(parts).toNumber()) };
+}

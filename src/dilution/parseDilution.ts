@@ -1,0 +1,33 @@
+import { plainObject, wrongKind, wrongValue } from "../core/guards.js";
+import { dilutionFromText, type Dilution } from "./dilution.js";
+
+/** How a colon is to be read: `"plus"`, 1:9 is 1 part and 9 of water; `"total"`, 1 part in 9 parts of bath. */
+export interface ParseDilutionOptions {
+  readonly colon?: "plus" | "total";
+}
+
+/**
+ * Reads a dilution as the trade writes it.
+ *
+ * @param text - `"1+9"`, `"stock"` (undiluted), `"1+0"`, or with several stock solutions `"2+1+7"`, the water always last
+ * @param options - `colon`: how to read `"1:9"`; without it a colon is refused, since both readings are in print
+ * @returns parts of stock and of water; for several stocks also `stocks`, the parts of each
+ * @throws TypeError when `text` is not text or `options` not an object
+ * @throws RangeError when it is no dilution, a colon is ambiguous, stock is 0 or water is more than 100000 parts to one
+ *
+ * @remarks "1+9" is one part of stock and nine of water, ten in all: the usage of makers' data sheets (common practice).
+ *
+ * @example
+ * ```ts
+ * parseDilution("1+9") // => { stockParts: 1, waterParts: 9 }
+ * parseDilution("1:9", { colon: "total" }) // => { stockParts: 1, waterParts: 8 }
+ * parseDilution("2+1+7") // => { stockParts: 3, waterParts: 7, stocks: [2, 1] }
+ * ```
+ */
+export function parseDilution(text: string, options: ParseDilutionOptions = {}): Dilution {
+  if (typeof text !== "string") wrongKind("parseDilution: text", 'text such as "1+9"', text);
+  const { colon } = plainObject("parseDilution: options", options);
+  if (colon !== undefined && colon !== "plus" && colon !== "total")
+    wrongValue("parseDilution: options.colon", '"plus" or "total"', colon);
+  return dilutionFromText("parseDilution: text", text, colon);
+}

@@ -1,0 +1,77 @@
+import type { Caution } from "../core/caution.js";
+import { inRange, plainObject, positive } from "../core/guards.js";
+import { ageFactor, type AgeLaw } from "./ageFactor.js";
+import { useFactor, type UseLaw } from "./useFactor.js";
+
+const WHERE = "bathVerdict: bath";
+
+/** A bath to be judged: its use and age, and whichever laws and limits are known for it. */
+export interface Bath {
+  readonly usedCm2PerL?: number;
+  readonly ageH?: number;
+  readonly use?: UseLaw;
+  readonly age?: AgeLaw;
+  /** published or own capacity, cm² per litre */
+  readonly capacityCm2PerL?: number;
+  /** published or own keeping limit for the way it is stored, h */
+  readonly keepingLimitH?: number;
+}
+
+/** What {@link bathVerdict} returns: `factor` is the time factor against a fresh bath, also where the verdict is to discard. */
+export interface BathVerdict {
+  readonly verdict: "usable" | "compensate" | "discard";
+  readonly factor: number;
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Judges a bath: usable as it is, usable with more time, or to be discarded, with the reasons.
+ *
+ * @param bath - use in cm²/l (0 to 1e6) and age in h (0 to 1e6), 0 when left out, with laws and limits where known
+ * @returns the verdict, the time factor from use and age, and the reasons as cautions, gravest first
+ * @throws TypeError when a field is of the wrong kind
+ * @throws RangeError when a value is out of range
+ *
+ * @remarks Discard: past the life of a bath that dies at once, past its keeping limit, past its capacity, or slower than twice the fresh
+ * bath. Compensate: the factor is above 1.05, a change that shows. The limit of 2 is practice with fixing baths and developers alike
+ * (common practice). Past its life no time is right, and `factor` then holds the use alone.
+ *
+ * @example
+ * ```ts
+ * bathVerdict({ ageH: 2, age: { kind: "life", lifeH: 1 } }).verdict // => "discard"
+ * ```
+ */
+export function bathVerdict(bath: Bath): BathVerdict {
+  plainObject(WHERE, bath);
+  const usedCm2PerL = inRange(`${WHERE}.usedCm2PerL`, bath.usedCm2PerL ?? 0, 0, 1e6, " cm²/l");
+  const ageH = inRange(`${WHERE}.ageH`, bath.ageH ?? 0, 0, 1e6, " h");
+  const cautions: Caution[] = [];
+  const over = (code: string, path: string, limit: number, actual: number, message: string): boolean => {
+    if (actual > limit) cautions.push({ code, severity: "stop", message, path, limit, actual });
+    return actual > limit;
+  };
+  const { age, keepingLimitH, capacityCm2PerL } = bath;
+  const dead =
+    age?.kind === "life" &&
+    over("bath-past-life", "/ageH", positive(`${WHERE}.age.lifeH`, age.lifeH, 1e6, " h"), ageH, "The bath is past its life: it fails at once, and no time replaces it. Mix fresh.");
+  if (keepingLimitH !== undefined) {
+    const limit = positive(`${WHERE}.keepingLimitH`, keepingLimitH, 1e6, " h");
+    over("bath-past-keeping", "/ageH", limit, ageH, "The bath is older than it keeps in this storage.");
+  }
+  if (capacityCm2PerL !== undefined) {
+    const limit = positive(`${WHERE}.capacityCm2PerL`, capacityCm2PerL, 1e6, " cm²/l");
+    over("bath-past-capacity", "/usedCm2PerL", limit, usedCm2PerL, "The bath has developed more than its capacity.");
+  }
+  const used = bath.use === undefined ? 1 : useFactor(bath.use, usedCm2PerL);
+  const factor = used * (age === undefined || dead ? 1 : ageFactor(age, ageH));
+  over("bath-too-slow", "", 2, factor, "The bath needs more than twice the time of a fresh one: mix fresh.");
+  if (cautions.length > 0) return { verdict: "discard", factor, cautions };
+  if (factor <= 1.05) return { verdict: "usable", factor, cautions };
+  return {
+    verdict: "compensate",
+    factor,
+    cautions: [
+      { code: "bath-slow", severity: "note", message: `The bath needs ${((factor - 1) * 100).toFixed(0)} % more time than a fresh one.`, actual: factor },
+    ],
+  };
+}
