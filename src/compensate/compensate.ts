@@ -1,4 +1,4 @@
-import type { Caution } from "../core/caution.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
 import { timeEstimate } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
@@ -38,26 +38,29 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
   const knownS = positive("compensate: baseline.timeS", baseline.timeS, 1e6, " s");
   inRange("compensate: baseline.temperatureC", baseline.temperatureC, 0, 100, " °C");
   inRange("compensate: conditions.temperatureC", conditions.temperatureC ?? baseline.temperatureC, 0, 100, " °C");
-  const terms = [
-    baselineTerm(baseline),
-    temperatureTerm(baseline, conditions, knowledge),
-    dilutionTerm(baseline, conditions, knowledge),
-    agitationTerm(baseline, conditions, knowledge),
-    useTerm(baseline, conditions, knowledge),
-    ageTerm(baseline, conditions, knowledge),
-    strengthTerm(conditions),
-  ].filter((term): term is WorkedTerm => term !== undefined);
-  const factors = terms.map((term) => term.factor);
-  const timeS = factors.reduce((time, factor) => time * factor.value, knownS);
-  const estimate = timeEstimate(timeS, Math.hypot(...factors.map((factor) => factor.logSd)));
-  return {
-    ...estimate,
-    factors,
-    cautions: bySeverity([
-      ...terms.flatMap((term) => term.cautions),
-      ...outcomeCautions(estimate, factors, baseline, conditions),
-    ]),
+  const factors: Factor[] = [];
+  const cautions: Caution[] = [];
+  let timeS = knownS;
+  let variance = 0;
+  // Plain loops: this is the function that an app calls on every turn of a dial.
+  const add = (term: WorkedTerm | undefined): void => {
+    if (term === undefined) return;
+    factors.push(term.factor);
+    cautions.push(...term.cautions);
+    timeS *= term.factor.value;
+    variance += term.factor.logSd * term.factor.logSd;
   };
+  add(baselineTerm(baseline));
+  add(temperatureTerm(baseline, conditions, knowledge));
+  add(dilutionTerm(baseline, conditions, knowledge));
+  add(agitationTerm(baseline, conditions, knowledge));
+  add(useTerm(baseline, conditions, knowledge));
+  add(ageTerm(baseline, conditions, knowledge));
+  add(strengthTerm(conditions));
+  const estimate = timeEstimate(timeS, Math.sqrt(variance));
+  cautions.push(...outcomeCautions(estimate, factors, baseline, conditions));
+  const { lowS, highS } = estimate;
+  return { timeS, lowS, highS, factors, cautions: gravestFirst(cautions) };
 }
 
 function baselineTerm(baseline: Baseline): WorkedTerm {
@@ -71,10 +74,4 @@ function baselineTerm(baseline: Baseline): WorkedTerm {
     sources: own ? [] : ["a known time repeats to about 4 % (common practice)"],
   };
   return { factor, cautions: [] };
-}
-
-const GRAVITY = { stop: 0, warn: 1, note: 2 };
-
-function bySeverity(cautions: Caution[]): readonly Caution[] {
-  return cautions.sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
 }

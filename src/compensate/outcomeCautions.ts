@@ -17,8 +17,7 @@ const BASELINE_FIELDS = [
   "usedCm2PerL",
   "ageH",
   "logSd",
-  "developer",
-  "family",
+  "hydroquinone",
   "emulsion",
 ];
 const CONDITION_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "strength"];
@@ -56,24 +55,28 @@ export function outcomeCautions(
       limit: 1.5,
       actual: highS / lowS,
     });
-  const guessed = factors.filter(({ cause, basis }) => basis === "default" && cause !== "baseline");
-  if (guessed.length > 0)
+  let guessed = "";
+  for (const { cause, basis } of factors)
+    if (basis === "default" && cause !== "baseline") guessed += guessed === "" ? cause : `, ${cause}`;
+  if (guessed !== "")
     cautions.push({
       code: "default-law",
       severity: "note",
-      message: `No own data for ${guessed.map((factor) => factor.cause).join(", ")}: a generic law with a wide spread stands in.`,
+      message: `No own data for ${guessed}: a generic law with a wide spread stands in.`,
     });
-  return [...cautions, ...unread("baseline", baseline, BASELINE_FIELDS), ...unread("conditions", conditions, CONDITION_FIELDS)];
+  unread(cautions, "baseline", baseline, BASELINE_FIELDS);
+  unread(cautions, "conditions", conditions, CONDITION_FIELDS);
+  return cautions;
 }
 
 /** A field that is misspelt or in another unit would otherwise pass in silence as "as in the baseline". */
-function unread(side: string, given: object, known: readonly string[]): readonly Caution[] {
-  return Object.keys(given)
-    .filter((name) => !known.includes(name))
-    .map((name) => ({
-      code: "unknown-field",
-      severity: "warn",
-      message: `${side} has a field ${JSON.stringify(name.slice(0, 40))} that is not read.`,
-      path: `/${side}/${name.slice(0, 40).replaceAll("~", "~0").replaceAll("/", "~1")}`,
-    }));
+function unread(cautions: Caution[], side: string, given: object, known: readonly string[]): void {
+  for (const name of Object.keys(given))
+    if (!known.includes(name))
+      cautions.push({
+        code: "unknown-field",
+        severity: "warn",
+        message: `${side} has a field ${JSON.stringify(name.slice(0, 60))} that is not read.`,
+        path: `/${side}/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`,
+      });
 }

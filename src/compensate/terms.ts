@@ -12,13 +12,11 @@ import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { dilutionFactor } from "../dilution/dilutionFactor.js";
 import { dilutionLogSd, dilutionOverrun } from "../dilution/dilutionLogSd.js";
 import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
-import { handbookDilutionLaw } from "../dilution/handbookDilutionLaw.js";
 import { ageFactor } from "../exhaustion/ageFactor.js";
 import { ageLogSd } from "../exhaustion/ageLogSd.js";
 import { genericUseLaw, useFactor } from "../exhaustion/useFactor.js";
 import { useLogSd } from "../exhaustion/useLogSd.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
-import { handbookTemperatureLaw } from "../temperature/handbookTemperatureLaw.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { temperatureFactor } from "../temperature/temperatureFactor.js";
 import { tableOverrun, temperatureLogSd } from "../temperature/temperatureLogSd.js";
@@ -35,21 +33,19 @@ function caution(code: string, severity: Caution["severity"], path: string, mess
   return { code, severity, message, path: `/conditions/${path}` };
 }
 
-/** The law to use and what it rests on: given, else published for this developer, else generic. */
-function choose<Law extends LawOrigin>(given: Law | undefined, published: Law | undefined, generic: Law): [Law, Basis] {
-  if (given !== undefined) return [given, basisOf(given)];
-  return published === undefined ? [generic, "default"] : [published, "handbook"];
+/** The law to use and what it rests on: the given one, else the generic one. */
+function choose<Law extends LawOrigin>(given: Law | undefined, generic: Law): [Law, Basis] {
+  return given === undefined ? [generic, "default"] : [given, basisOf(given)];
 }
 
 /** The term of temperature. */
 export function temperatureTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm {
-  const { developer, emulsion, temperatureC: from } = baseline;
+  const { hydroquinone, emulsion, temperatureC: from } = baseline;
   const to = conditions.temperatureC ?? from;
-  const published = developer === undefined ? undefined : handbookTemperatureLaw(developer);
-  const [law, basis] = choose(knowledge.temperature, published, genericTemperatureLaw);
+  const [law, basis] = choose(knowledge.temperature, genericTemperatureLaw);
   const factor = row("temperature", temperatureFactor(law, from, to), temperatureLogSd(law, from, to), law, basis);
-  const known = { hydroquinone: developer?.includes("hydroquinone") ?? false, ...(emulsion && { emulsion }) };
-  const cautions = [...temperatureCautions(to, { ...known, path: "/conditions/temperatureC" })];
+  const known = { hydroquinone, emulsion, path: "/conditions/temperatureC" };
+  const cautions = temperatureCautions(to, known).slice();
   if (from > 45) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
   if (law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
     cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
@@ -70,8 +66,7 @@ export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowled
   if (conditions.dilution === undefined) return undefined;
   const from = readDilution("compensate: baseline.dilution", needed("dilution", baseline.dilution));
   const to = readDilution("compensate: conditions.dilution", conditions.dilution);
-  const published = baseline.family === undefined ? undefined : handbookDilutionLaw(baseline.family);
-  const [law, basis] = choose(knowledge.dilution, published, genericDilutionLaw);
+  const [law, basis] = choose(knowledge.dilution, genericDilutionLaw);
   const factor = row("dilution", dilutionFactor(from, to, law), dilutionLogSd(from, to, law), law, basis);
   const outside = law.kind === "table" && [from, to].some((one) => dilutionOverrun(law.rows, logConcentration(one)) > 0);
   return {
@@ -87,7 +82,7 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
   const to = conditions.agitation;
   if (to === undefined) return undefined;
   const from = needed("agitation", baseline.agitation);
-  const [law, basis] = choose(knowledge.agitation, undefined, genericAgitationLaw);
+  const [law, basis] = choose(knowledge.agitation, genericAgitationLaw);
   const factor = row("agitation", agitationFactor(from, to, law), agitationLogSd(from, to, law), law, basis);
   const cautions: Caution[] = [];
   if (to === "stand" && factor.basis !== "unchanged")
@@ -102,7 +97,7 @@ export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   if (conditions.usedCm2PerL === undefined) return undefined;
   const from = baseline.usedCm2PerL ?? 0;
   const to = conditions.usedCm2PerL;
-  const [law, basis] = choose(knowledge.use, undefined, genericUseLaw);
+  const [law, basis] = choose(knowledge.use, genericUseLaw);
   const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
   const { capacityCm2PerL } = law;
   if (capacityCm2PerL === undefined || to <= positive("compensate: knowledge.use.capacityCm2PerL", capacityCm2PerL, 1e6, " cm²/l"))

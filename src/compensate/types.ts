@@ -9,8 +9,6 @@ import type { Agitation, AgitationLaw } from "../agitation/agitation.js";
 import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
 import type { AgeLaw } from "../exhaustion/ageFactor.js";
 import type { UseLaw } from "../exhaustion/useFactor.js";
-import type { DilutionFamily } from "../handbook/dilution.js";
-import type { HandbookDeveloper } from "../handbook/temperature.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 
 /** A development time that is known to be right, and the conditions it is known for. */
@@ -27,10 +25,8 @@ export interface Baseline {
   readonly ageH?: number;
   /** how well the time itself is known: the standard deviation of ln(timeS), 0 to 3; 0.04 when left out */
   readonly logSd?: number;
-  /** developing agents, for the published temperature coefficient and the cautions of hydroquinone */
-  readonly developer?: HandbookDeveloper;
-  /** developer family, for the published dilution exponent */
-  readonly family?: DilutionFamily;
+  /** the developer holds hydroquinone, which stops working in the cold */
+  readonly hydroquinone?: boolean;
   /** `"soft"`: a plate or unhardened film, whose gelatin stands less heat */
   readonly emulsion?: "soft" | "hardened";
 }
@@ -46,7 +42,10 @@ export interface Conditions {
   readonly strength?: Factor;
 }
 
-/** The laws that are known for this developer and material; a generic or published law stands in for each that is left out. */
+/**
+ * The laws that are known for this developer and material: own fits, a maker's table, or a published law such as
+ * `handbookTemperatureLaw("metol-hydroquinone")`. A wide generic law stands in for each that is left out.
+ */
 export interface Knowledge {
   readonly temperature?: TemperatureLaw;
   readonly dilution?: DilutionLaw;

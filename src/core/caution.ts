@@ -18,3 +18,12 @@ export interface Caution {
   readonly limit?: number;
   readonly actual?: number;
 }
+
+const GRAVITY: readonly CautionSeverity[] = ["stop", "warn", "note"];
+
+/** The same cautions, gravest first, otherwise in their order. */
+export function gravestFirst(cautions: readonly Caution[]): readonly Caution[] {
+  const sorted: Caution[] = [];
+  for (const severity of GRAVITY) for (const one of cautions) if (one.severity === severity) sorted.push(one);
+  return sorted;
+}

@@ -5,10 +5,9 @@
 
 /** Shows any value in an error text: short, and never throwing itself. */
 export function show(value: unknown): string {
-  if (typeof value === "string") return JSON.stringify(value.length > 40 ? `${value.slice(0, 40)}…` : value);
-  if (typeof value === "number" || value === null || value === undefined || typeof value === "boolean")
-    return String(value);
-  return Array.isArray(value) ? "an array" : typeof value === "object" ? "an object" : `a ${typeof value}`;
+  if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
+  if (Array.isArray(value)) return "an array";
+  return typeof value === "function" || (typeof value === "object" && value) ? `a ${typeof value}` : String(value);
 }
 
 /** Refuses with a `TypeError`: the value is of the wrong kind. */
@@ -29,16 +28,14 @@ export function wrongValue(where: string, expected: string, value: unknown): nev
  */
 export function inRange(where: string, value: unknown, min: number, max: number, unit: string): number {
   if (typeof value !== "number") wrongKind(where, "a number", value);
-  if (!(value >= min && value <= max))
-    wrongValue(where, max < 1e15 ? `from ${min} to ${max}${unit}` : `finite and at least ${min}${unit}`, value);
+  if (!(value >= min && value <= max)) wrongValue(where, `from ${min} to ${max}${unit}`, value);
   return value;
 }
 
-/** Returns `value` when it is a finite number greater than zero and at most `max`; throws otherwise. */
+/** Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. */
 export function positive(where: string, value: unknown, max: number, unit: string): number {
   if (typeof value !== "number") wrongKind(where, "a number", value);
-  if (!(value > 0 && value <= max))
-    wrongValue(where, max < 1e15 ? `above 0 and at most ${max}${unit}` : `finite and above 0${unit}`, value);
+  if (!(value > 0 && value <= max)) wrongValue(where, `above 0 and at most ${max}${unit}`, value);
   return value;
 }
 

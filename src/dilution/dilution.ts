@@ -55,7 +55,7 @@ const COLON = new RegExp(`^${PART}:${PART}$`);
 /** Reads a dilution from text; `where` names the function and field for the error texts. */
 export function dilutionFromText(where: string, text: string, colon?: "plus" | "total"): Dilution {
   if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
-  const ratio = COLON.exec(text);
+  const ratio = text.includes(":") ? COLON.exec(text) : null;
   if (ratio) {
     const stock = Number(ratio[1]);
     const second = Number(ratio[2]);

@@ -4,9 +4,9 @@ import { bathTemperature } from "./law.js";
 /** What is known of the developer and the emulsion, for the cautions that depend on them. */
 export interface TemperatureCautionOptions {
   /** the developer holds hydroquinone, which stops working in the cold */
-  readonly hydroquinone?: boolean;
+  readonly hydroquinone?: boolean | undefined;
   /** `"soft"`: a plate or an unhardened film, whose gelatin stands less heat */
-  readonly emulsion?: "soft" | "hardened";
+  readonly emulsion?: "soft" | "hardened" | undefined;
   /** where the temperature stands in the caller's data, as a JSON Pointer */
   readonly path?: string;
 }
@@ -32,10 +32,15 @@ export interface TemperatureCautionOptions {
  */
 export function temperatureCautions(temperatureC: number, options: TemperatureCautionOptions = {}): readonly Caution[] {
   const c = bathTemperature("temperatureCautions: temperatureC", temperatureC);
-  const place = options.path === undefined ? {} : { path: options.path };
   const cautions: Caution[] = [];
   const add = (code: string, severity: Caution["severity"], limit: number, message: string): void => {
-    cautions.push({ code, severity, message, limit, actual: c, ...place });
+    const { path } = options;
+    // Two literals rather than a spread: this runs on every call of compensate.
+    cautions.push(
+      path === undefined
+        ? { code, severity, message, limit, actual: c }
+        : { code, severity, message, path, limit, actual: c },
+    );
   };
   if (c > 45) {
     add("maybe-fahrenheit", "stop", 45, `${c} °C: is this reading in °F? ${c} °F is ${((c - 32) / 1.8).toFixed(1)} °C.`);
