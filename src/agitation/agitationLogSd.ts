@@ -25,7 +25,7 @@ const GIVEN_LOSS_SD = 0.25;
  *
  * @example
  * ```ts
- * agitationLogSd({ everyS: 30 }, { everyS: 60 }) // => 0.09077
+ * agitationLogSd({ everyS: 30 }, { everyS: 60 }) // => 0.0908
  * ```
  */
 export function agitationLogSd(from: Agitation, to: Agitation, law: AgitationLaw = genericAgitationLaw): number {

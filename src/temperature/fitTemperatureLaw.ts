@@ -29,7 +29,7 @@ export interface FittedTemperatureLaw {
  *   { temperatureC: 16, timeS: 720 },
  *   { temperatureC: 20, timeS: 480 },
  *   { temperatureC: 24, timeS: 330 },
- * ]).law.activationEnergyKJPerMol // => 69.71
+ * ]).law.activationEnergyKJPerMol // => 69.67
  * ```
  */
 export function fitTemperatureLaw(rows: readonly TemperatureRow[]): FittedTemperatureLaw {

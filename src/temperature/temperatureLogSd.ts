@@ -27,7 +27,7 @@ export const TABLE_ROW_LOG_SD: number = 0.025;
  *
  * @example
  * ```ts
- * temperatureLogSd({ kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 }, 20, 14) // => 0.17147
+ * temperatureLogSd({ kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 }, 20, 14) // => 0.17145
  * ```
  */
 export function temperatureLogSd(law: TemperatureLaw, fromC: number, toC: number): number {
