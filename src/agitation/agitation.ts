@@ -65,9 +65,9 @@ export function checkedAgitationLaw(where: string, law: AgitationLaw): Agitation
 
 /**
  * The share of an interval that counts as stale: 1 − (1 − e^−x)/x with x = interval/τ; 0 for continuous agitation, toward 1 for
- * very long intervals. Below x = 1e-4 its series, where the difference would lose its figures.
+ * very long intervals.
  */
 export function staleShare(intervalS: number, staleTimeS: number): number {
   const x = intervalS / staleTimeS;
-  return x < 1e-4 ? x / 2 - (x * x) / 6 : 1 + Math.expm1(-x) / x;
+  return x > 0 ? 1 + Math.expm1(-x) / x : 0;
 }

@@ -1,5 +1,5 @@
 import type { Caution } from "../core/caution.js";
-import { positive, wrongValue } from "../core/guards.js";
+import { plainObject, positive, wrongValue } from "../core/guards.js";
 import { handbookLeastStock, type DilutionFamily } from "../handbook/dilution.js";
 import { logConcentration, readDilution, type Dilution } from "./dilution.js";
 
@@ -33,6 +33,7 @@ export interface StockQuestion {
  */
 export function stockCautions(question: StockQuestion): readonly Caution[] {
   const where = "stockCautions:";
+  plainObject(`${where} question`, question);
   const dilution = readDilution(`${where} dilution`, question.dilution);
   const totalMl = positive(`${where} totalMl`, question.totalMl, 1e6, " ml");
   const areaCm2 = positive(`${where} areaCm2`, question.areaCm2, 1e6, " cm²");

@@ -4,6 +4,7 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { compileFunction } from "node:vm";
 import ts from "typescript";
 import * as library from "../../src/index.js";
 
@@ -70,7 +71,9 @@ export function runBlock({ code }: Block): readonly Outcome[] {
   const names = Object.keys(library);
   // A block may import the names itself; only those it does not declare are handed in.
   const free = names.filter((name) => !new RegExp(`(const|let) \\{[^}]*\\b${name}\\b`).test(outputText));
-  const run = new Function("__record", "require", "console", "exports", ...free, outputText);
+  const run = compileFunction(outputText, ["__record", "require", "console", "exports", ...free]) as (
+    ...given: unknown[]
+  ) => void;
   run(record, () => library, { log: () => undefined }, {}, ...free.map((name) => library[name as keyof typeof library]));
   return outcomes;
 }

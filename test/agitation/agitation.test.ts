@@ -1,0 +1,100 @@
+import { fc, test } from "@fast-check/vitest";
+import { describe, expect, it } from "vitest";
+import { agitationFactor, agitationLogSd, genericAgitationLaw, type Agitation } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const interval = fc.oneof(
+  fc.constantFrom(1e-9, 0.005, 0.0075, 1, 30, 60, 180, 3600),
+  fc.double({ min: 1e-6, max: 3600, noNaN: true }),
+);
+const agitation = fc.oneof(
+  fc.constantFrom<Agitation>("continuous", "stand"),
+  interval.map((everyS): Agitation => ({ everyS })),
+);
+
+describe("agitationFactor", () => {
+  it("has the closed form of the stale layer", () => {
+    // r = 1 - a(1 - (1 - e^-x)/x), here a = 0.5, x = 1: r = 1 - 0.5/e.
+    const law = { staleLoss: 0.5, staleTimeS: 60 };
+    expect(agitationFactor("continuous", { everyS: 60 }, law)).toBeCloseTo(1 / (1 - 0.5 * Math.exp(-1)), 12);
+    expect(agitationFactor({ everyS: 60 }, "continuous", law)).toBeCloseTo(1 - 0.5 * Math.exp(-1), 12);
+  });
+  it("agrees with the mean rate integrated numerically", () => {
+    const { staleLoss: a, staleTimeS: tau } = genericAgitationLaw;
+    const n = 20000;
+    for (const everyS of [5, 30, 180]) {
+      let sum = 0;
+      for (let i = 0; i < n; i++) sum += 1 - a * (1 - Math.exp((-(i + 0.5) * everyS) / n / tau));
+      expect(agitationFactor({ everyS }, "continuous")).toBeCloseTo(sum / n, 8);
+    }
+  });
+  it("stands at 0.29 of continuous", () => {
+    expect(agitationFactor("stand", "continuous")).toBeCloseTo(0.29, 12);
+    expect(agitationFactor("stand", "stand")).toBe(1);
+  });
+  test.prop([agitation, agitation, agitation])("is 1 on itself, inverts and composes", (a, b, c) => {
+    expect(agitationFactor(a, a)).toBe(1);
+    expect(agitationFactor(a, b) * agitationFactor(b, a)).toBeCloseTo(1, 12);
+    expect(agitationFactor(a, b) * agitationFactor(b, c)).toBeCloseTo(agitationFactor(a, c), 10);
+  });
+  test.prop([interval, interval])("never speeds up with longer intervals", (one, other) => {
+    const [short, long] = one < other ? [one, other] : [other, one];
+    expect(agitationFactor({ everyS: short }, { everyS: long })).toBeGreaterThanOrEqual(1 - 1e-12);
+  });
+  it("joins continuous agitation as the interval shrinks", () => {
+    // Series of the stale share: x/2 - x²/6 + x³/24, to first order the loss is a x/2.
+    const x = 4e-5;
+    const stale = x / 2 - (x * x) / 6 + x ** 3 / 24;
+    const law = { staleLoss: 0.73, staleTimeS: 75 };
+    expect(agitationFactor("continuous", { everyS: 75 * x }, law)).toBeCloseTo(1 / (1 - 0.73 * stale), 13);
+    expect(agitationFactor("continuous", { everyS: 1e-12 }, law)).toBeCloseTo(1, 13);
+  });
+  it("refuses by message", () => {
+    const f = agitationFactor;
+    expect(() => f(anyOf("shake"), "stand")).toThrow(
+      new RangeError('agitationFactor: from must be "continuous", "stand" or { everyS }, got "shake"'),
+    );
+    expect(() => f("stand", anyOf(30))).toThrow(new TypeError("agitationFactor: to must be an object, got 30"));
+    expect(() => f("stand", { everyS: 0 })).toThrow(
+      new RangeError("agitationFactor: to.everyS must be above 0 and at most 3600 s, got 0"),
+    );
+    expect(() => f("stand", { everyS: 3601 })).toThrow("agitationFactor: to.everyS must be above 0 and at most 3600 s, got 3601");
+    expect(() => f("stand", anyOf({}))).toThrow(
+      new TypeError("agitationFactor: to.everyS must be a number, got undefined"),
+    );
+    expect(() => f("stand", "stand", anyOf(3))).toThrow(new TypeError("agitationFactor: law must be an object, got 3"));
+    expect(() => f("stand", "stand", { staleLoss: 1, staleTimeS: 60 })).toThrow(
+      new RangeError("agitationFactor: law.staleLoss must be from 0 to 0.99, got 1"),
+    );
+    expect(() => f("stand", "stand", { staleLoss: 0.5, staleTimeS: 0 })).toThrow(
+      new RangeError("agitationFactor: law.staleTimeS must be above 0 and at most 100000 s, got 0"),
+    );
+    expect(() => f("stand", "stand", { staleLoss: 0.5, staleTimeS: 60, sdStaleLoss: -1 })).toThrow(
+      new RangeError("agitationFactor: law.sdStaleLoss must be from 0 to 10, got -1"),
+    );
+  });
+});
+
+describe("agitationLogSd", () => {
+  test.prop([agitation, agitation])("is 0 on itself, symmetric, and the slope of ln f in the loss", (a, b) => {
+    expect(agitationLogSd(a, a)).toBe(0);
+    expect(agitationLogSd(a, b)).toBe(agitationLogSd(b, a));
+    const stands = (a === "stand") !== (b === "stand");
+    const h = 1e-5;
+    const at = (staleLoss: number): number => Math.log(agitationFactor(a, b, { ...genericAgitationLaw, staleLoss }));
+    const slope = (at(0.73 + h) - at(0.73 - h)) / (2 * h);
+    expect(agitationLogSd(a, b)).toBeCloseTo(Math.hypot(0.45 * slope, stands ? 0.4 : 0), 5);
+  });
+  it("gives a law without a spread one of 0.25 in the loss", () => {
+    const law = { staleLoss: 0.5, staleTimeS: 60 };
+    expect(agitationLogSd({ everyS: 30 }, { everyS: 60 }, law)).toBeCloseTo(
+      agitationLogSd({ everyS: 30 }, { everyS: 60 }, { ...law, sdStaleLoss: 0.25 }),
+      12,
+    );
+  });
+  it("names itself in its errors", () => {
+    expect(() => agitationLogSd(anyOf(1), "stand")).toThrow("agitationLogSd: from must be an object, got 1");
+    expect(() => agitationLogSd("stand", anyOf(1))).toThrow("agitationLogSd: to must be an object, got 1");
+    expect(() => agitationLogSd("stand", "stand", anyOf(1))).toThrow("agitationLogSd: law must be an object, got 1");
+  });
+});

@@ -1,0 +1,350 @@
+import { fc, test } from "@fast-check/vitest";
+import { describe, expect, it } from "vitest";
+import {
+  agitationFactor,
+  compensate,
+  dilutionFactor,
+  genericTemperatureLaw,
+  handbookTemperatureLaw,
+  temperatureFactor,
+  useFactor,
+  type Baseline,
+  type Conditions,
+  type Knowledge,
+} from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const known: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
+const codes = (baseline: Baseline, conditions: Conditions, knowledge: Knowledge = {}): string[] =>
+  compensate(baseline, conditions, knowledge).cautions.map((caution) => caution.code);
+const cautionOf = (code: string, baseline: Baseline, conditions: Conditions, knowledge: Knowledge = {}) =>
+  compensate(baseline, conditions, knowledge).cautions.find((caution) => caution.code === code);
+
+describe("compensate", () => {
+  it("gives the baseline's time back to the last bit under its own conditions", () => {
+    const worn = { ...known, usedCm2PerL: 516, ageH: 2 };
+    const answer = compensate(worn, { ...worn, ...anyOf({ timeS: undefined }) });
+    expect(answer.timeS).toBe(510);
+    expect(answer.factors.map(({ cause, value, basis }) => [cause, value, basis])).toEqual([
+      ["baseline", 1, "default"],
+      ["temperature", 1, "unchanged"],
+      ["dilution", 1, "unchanged"],
+      ["agitation", 1, "unchanged"],
+      ["use", 1, "unchanged"],
+      ["age", 1, "unchanged"],
+    ]);
+    expect(compensate(known, {}).timeS).toBe(510);
+    // What remains is how well a known time repeats: 4 %, ± 6.8 % at 90 %.
+    expect(answer.highS / answer.timeS).toBeCloseTo(Math.exp(1.6448536269514722 * 0.04), 12);
+    expect(answer.lowS / answer.timeS).toBeCloseTo(Math.exp(-1.6448536269514722 * 0.04), 12);
+  });
+
+  it("multiplies the factors of the rooms and adds their variances", () => {
+    const conditions: Conditions = { temperatureC: 18, dilution: "1+14", agitation: { everyS: 30 }, usedCm2PerL: 516.128, ageH: 1 };
+    const answer = compensate(known, conditions);
+    const byCause = Object.fromEntries(answer.factors.map((factor) => [factor.cause, factor]));
+    expect(byCause["temperature"]?.value).toBe(temperatureFactor(genericTemperatureLaw, 20, 18));
+    expect(byCause["dilution"]?.value).toBe(dilutionFactor("1+9", "1+14"));
+    expect(byCause["agitation"]?.value).toBe(agitationFactor({ everyS: 60 }, { everyS: 30 }));
+    expect(byCause["use"]?.value).toBeCloseTo(1.08, 12);
+    expect(byCause["age"]).toEqual({
+      cause: "age",
+      value: 1,
+      logSd: 0.1,
+      basis: "default",
+      sources: ["no law of age: taken as unchanged, with a wide spread"],
+    });
+    const product = answer.factors.reduce((time, factor) => time * factor.value, 510);
+    expect(answer.timeS).toBeCloseTo(product, 9);
+    const logSd = Math.sqrt(answer.factors.reduce((sum, factor) => sum + factor.logSd ** 2, 0));
+    expect(Math.log(answer.highS / answer.timeS)).toBeCloseTo(1.6448536269514722 * logSd, 12);
+    expect(answer.lowS * answer.highS).toBeCloseTo(answer.timeS ** 2, 6);
+  });
+
+  it("says what each row rests on", () => {
+    const knowledge: Knowledge = {
+      temperature: handbookTemperatureLaw("pyro-metol"),
+      dilution: { kind: "power", exponent: 0.9 },
+      agitation: { staleLoss: 0.6, staleTimeS: 60, runs: 4 },
+      use: { increase: 0.1, perCm2PerL: 516.128, growth: "linear" },
+      age: { kind: "half-life", halfLifeH: 10, sources: ["own bottle test"] },
+    };
+    const conditions: Conditions = {
+      temperatureC: 21,
+      dilution: "1+10",
+      agitation: "continuous",
+      usedCm2PerL: 100,
+      ageH: 1,
+      strength: { cause: "strength", value: 1.1, logSd: 0.2, basis: "default", sources: ["spoons"] },
+    };
+    expect(
+      compensate(known, conditions, knowledge).factors.map(({ cause, basis, runs, sources }) => [cause, basis, runs, sources]),
+    ).toEqual([
+      ["baseline", "default", undefined, ["a known time repeats to about 4 % (common practice)"]],
+      ["temperature", "handbook", undefined, [expect.stringContaining("Ives")]],
+      ["dilution", "given", undefined, []],
+      ["agitation", "own runs", 4, []],
+      ["use", "given", undefined, []],
+      ["age", "handbook", undefined, ["own bottle test"]],
+      ["strength", "default", undefined, ["spoons"]],
+    ]);
+    const own = compensate({ ...known, logSd: 0.1 }, {}).factors[0];
+    expect(own).toEqual({ cause: "baseline", value: 1, logSd: 0.1, basis: "given", sources: [] });
+  });
+
+  it("takes use and age from 0 when the baseline is silent, and from the baseline when it speaks", () => {
+    const use = { increase: 0.1, perCm2PerL: 100, growth: "linear" } as const;
+    expect(compensate(known, { usedCm2PerL: 200 }, { use }).timeS).toBeCloseTo(510 * 1.2, 9);
+    expect(compensate({ ...known, usedCm2PerL: 100 }, { usedCm2PerL: 200 }, { use }).timeS).toBeCloseTo((510 * 1.2) / 1.1, 9);
+    const age = { kind: "half-life", halfLifeH: 10 } as const;
+    expect(compensate(known, { ageH: 10 }, { age }).timeS).toBeCloseTo(1020, 9);
+    expect(compensate({ ...known, ageH: 5 }, { ageH: 10 }, { age }).timeS).toBeCloseTo(510 * Math.SQRT2, 9);
+    expect(compensate({ ...known, usedCm2PerL: 100 }, {}, { use }).timeS).toBe(510);
+  });
+
+  test.prop([
+    fc.double({ min: 0, max: 100, noNaN: true }),
+    fc.double({ min: 0, max: 100, noNaN: true }),
+    fc.constantFrom("stock", "1+9", "1+1000"),
+    fc.constantFrom<Conditions["agitation"]>("continuous", "stand", { everyS: 1 }, { everyS: 3600 }),
+    fc.double({ min: 0, max: 5000, noNaN: true }),
+    fc.double({ min: 0, max: 48, noNaN: true }),
+    fc.constantFrom(1, 300, 1e6),
+  ])("is a positive finite time inside its interval, whose ln is the sum of the ln factors", (from, to, dilution, agitation, used, ageH, timeS) => {
+    const baseline: Baseline = { timeS, temperatureC: from, dilution: "1+9", agitation: { everyS: 30 } };
+    const conditions: Conditions = { temperatureC: to, dilution, ...(agitation && { agitation }), usedCm2PerL: used, ageH };
+    const answer = compensate(JSON.parse(JSON.stringify(baseline)), JSON.parse(JSON.stringify(conditions)));
+    expect(answer.timeS).toBeGreaterThan(0);
+    expect(Number.isFinite(answer.highS)).toBe(true);
+    expect(answer.lowS).toBeLessThan(answer.timeS);
+    expect(answer.highS).toBeGreaterThan(answer.timeS);
+    const sum = answer.factors.reduce((total, factor) => total + Math.log(factor.value), 0);
+    expect(Math.log(answer.timeS / timeS)).toBeCloseTo(sum, 9);
+    expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);
+  });
+
+  test.prop([fc.double({ min: 0, max: 5000, noNaN: true }), fc.double({ min: 0, max: 5000, noNaN: true })])(
+    "never shortens with more use",
+    (a, b) => {
+      const at = (usedCm2PerL: number): number => compensate(known, { usedCm2PerL }).timeS;
+      expect(at(Math.max(a, b))).toBeGreaterThanOrEqual(at(Math.min(a, b)));
+    },
+  );
+});
+
+describe("cautions of compensate", () => {
+  it("is silent about an ordinary change with own laws", () => {
+    const knowledge: Knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 } };
+    expect(codes(known, { temperatureC: 21 }, knowledge)).toEqual([]);
+    expect(codes(known, {})).toEqual([]);
+  });
+  it("warns under five minutes and over two hours, not at them", () => {
+    expect(cautionOf("short-time", { timeS: 299, temperatureC: 20 }, {})).toEqual({
+      code: "short-time",
+      severity: "warn",
+      message: "Under five minutes development gets uneven: cool or dilute the bath.",
+      limit: 300,
+      actual: 299,
+    });
+    expect(codes({ timeS: 300, temperatureC: 20 }, {})).toEqual([]);
+    expect(codes({ timeS: 7200, temperatureC: 20 }, {})).toEqual([]);
+    expect(cautionOf("long-time", { timeS: 7201, temperatureC: 20 }, {})).toEqual({
+      code: "long-time",
+      severity: "warn",
+      message: "Over two hours is too long to be useful: warm or strengthen the bath.",
+      limit: 7200,
+      actual: 7201,
+    });
+  });
+  it("asks for a test strip when the interval is wide", () => {
+    const strength = { cause: "strength", value: 1, logSd: 0.5, basis: "given", sources: [] } as const;
+    expect(cautionOf("wide-interval", known, { strength })).toEqual({
+      code: "wide-interval",
+      severity: "warn",
+      message: "The interval is wide: develop a test strip before the negative.",
+      limit: 1.5,
+      actual: expect.closeTo(Math.exp(2 * 1.6448536269514722 * Math.hypot(0.5, 0.04)), 9),
+    });
+    const narrow = { ...strength, logSd: 0.116 };
+    expect(codes(known, { strength: narrow })).toEqual([]);
+    expect(codes(known, { strength: { ...narrow, logSd: 0.1169 } })).toEqual(["wide-interval"]);
+  });
+  it("names the causes that rest on a generic law", () => {
+    expect(cautionOf("default-law", known, { temperatureC: 21, dilution: "1+10", usedCm2PerL: 100 })).toEqual({
+      code: "default-law",
+      severity: "note",
+      message: "No own data for temperature, dilution, use: a generic law with a wide spread stands in.",
+    });
+    expect(codes(known, { temperatureC: 21 }, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } })).toEqual([]);
+  });
+  it("passes on the cautions of the temperature room, with the place", () => {
+    expect(cautionOf("temperature-unusual", known, { temperatureC: 14 })?.path).toBe("/conditions/temperatureC");
+    expect(codes({ ...known, hydroquinone: true }, { temperatureC: 14 })).toContain("hydroquinone-cold");
+    expect(codes({ ...known, hydroquinone: false }, { temperatureC: 14 })).not.toContain("hydroquinone-cold");
+    expect(codes({ ...known, emulsion: "soft" }, { temperatureC: 21 })).toContain("soft-emulsion-warm");
+    expect(codes({ ...known, emulsion: "hardened" }, { temperatureC: 21 })).not.toContain("soft-emulsion-warm");
+    expect(compensate(known, { temperatureC: 68 }).cautions[0]).toMatchObject({
+      code: "maybe-fahrenheit",
+      path: "/conditions/temperatureC",
+    });
+    const warm = compensate({ timeS: 510, temperatureC: 68 }, { temperatureC: 20 });
+    expect(warm.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", path: "/baseline/temperatureC" });
+    expect(compensate({ timeS: 510, temperatureC: 45 }, { temperatureC: 20 }).cautions.map(({ path }) => path)).not.toContain(
+      "/baseline/temperatureC",
+    );
+  });
+  it("warns far from the known temperature and outside a table", () => {
+    expect(cautionOf("far-extrapolation", { timeS: 1000, temperatureC: 10 }, { temperatureC: 20.1 })).toEqual({
+      code: "far-extrapolation",
+      severity: "warn",
+      message: "More than 10 °C from the temperature the time is known for.",
+      path: "/conditions/temperatureC",
+    });
+    expect(codes({ timeS: 1000, temperatureC: 10 }, { temperatureC: 20 })).not.toContain("far-extrapolation");
+    const temperature = {
+      kind: "table",
+      rows: [
+        { temperatureC: 18, timeS: 600 },
+        { temperatureC: 24, timeS: 360 },
+      ],
+    } as const;
+    expect(codes(known, { temperatureC: 24 }, { temperature })).toEqual([]);
+    expect(cautionOf("outside-table", known, { temperatureC: 24.1 }, { temperature })).toEqual({
+      code: "outside-table",
+      severity: "warn",
+      message: "A temperature lies outside the table: its last slope is carried on.",
+      path: "/conditions/temperatureC",
+    });
+    expect(codes({ ...known, temperatureC: 17.9 }, { temperatureC: 20 }, { temperature })).toContain("outside-table");
+    const dilution = {
+      kind: "table",
+      rows: [
+        { dilution: "1+4", timeS: 330 },
+        { dilution: "1+9", timeS: 690 },
+      ],
+    } as const;
+    expect(codes(known, { dilution: "1+4" }, { dilution })).not.toContain("outside-table");
+    expect(cautionOf("outside-table", known, { dilution: "1+10" }, { dilution })).toEqual({
+      code: "outside-table",
+      severity: "warn",
+      message: "A dilution lies outside the table: its last slope is carried on.",
+      path: "/conditions/dilution",
+    });
+  });
+  it("warns of stand and of long intervals", () => {
+    expect(cautionOf("stand", known, { agitation: "stand" })).toEqual({
+      code: "stand",
+      severity: "warn",
+      message: "Stand development is limited by local exhaustion: the time is a rough guide.",
+      path: "/conditions/agitation",
+    });
+    expect(codes({ ...known, agitation: "stand" }, { agitation: "stand" })).toEqual([]);
+    expect(codes(known, { agitation: { everyS: 180 } })).not.toContain("long-interval");
+    expect(cautionOf("long-interval", known, { agitation: { everyS: 181 } })).toEqual({
+      code: "long-interval",
+      severity: "warn",
+      message: "The law of agitation serves up to three minutes between agitations.",
+      path: "/conditions/agitation",
+    });
+  });
+  it("says stop past a bath's life and past its capacity", () => {
+    const age = { kind: "life", lifeH: 1.5 } as const;
+    expect(codes(known, { ageH: 1.5 }, { age })).toEqual([]);
+    const answer = compensate(known, { ageH: 2 }, { age });
+    expect(answer.cautions[0]).toEqual({
+      code: "bath-past-life",
+      severity: "stop",
+      message: "The bath is past its life: no time can be given. Mix fresh.",
+      path: "/conditions/ageH",
+      limit: 1.5,
+      actual: 2,
+    });
+    expect(answer.timeS).toBe(510);
+    const use = { increase: 0.1, perCm2PerL: 500, growth: "linear", capacityCm2PerL: 1000 } as const;
+    expect(codes(known, { usedCm2PerL: 1000 }, { use })).toEqual([]);
+    expect(cautionOf("bath-past-capacity", known, { usedCm2PerL: 1001 }, { use })).toEqual({
+      code: "bath-past-capacity",
+      severity: "stop",
+      message: "The bath has developed more than its capacity: mix fresh.",
+      path: "/conditions/usedCm2PerL",
+      limit: 1000,
+      actual: 1001,
+    });
+  });
+  it("names fields that nobody read", () => {
+    expect(compensate(known, anyOf({ temprature: 14, "a/b~c": 1 })).cautions).toEqual([
+      {
+        code: "unknown-field",
+        severity: "warn",
+        message: 'conditions has a field "temprature" that is not read.',
+        path: "/conditions/temprature",
+      },
+      {
+        code: "unknown-field",
+        severity: "warn",
+        message: 'conditions has a field "a/b~c" that is not read.',
+        path: "/conditions/a~1b~0c",
+      },
+    ]);
+    expect(compensate(anyOf({ ...known, film: "plate" }), {}).cautions.map(({ path }) => path)).toEqual(["/baseline/film"]);
+  });
+  it("puts the gravest first", () => {
+    const order = compensate({ timeS: 100, temperatureC: 20 }, { temperatureC: 60, usedCm2PerL: 9000 }).cautions;
+    const rank = { stop: 0, warn: 1, note: 2 };
+    const ranks = order.map(({ severity }) => rank[severity]);
+    expect(ranks).toEqual([...ranks].sort());
+    expect(new Set(ranks)).toEqual(new Set([0, 1, 2]));
+  });
+});
+
+describe("compensate refuses", () => {
+  it("a condition whose counterpart the baseline lacks", () => {
+    const bare = { timeS: 510, temperatureC: 20 };
+    expect(() => compensate(bare, { dilution: "1+9" })).toThrow(
+      new TypeError(
+        "compensate: baseline.dilution must be given, since conditions.dilution is: what was it for the known time?",
+      ),
+    );
+    expect(() => compensate(bare, { agitation: "stand" })).toThrow(
+      new TypeError(
+        "compensate: baseline.agitation must be given, since conditions.agitation is: what was it for the known time?",
+      ),
+    );
+  });
+  it.each<[unknown, unknown, unknown, Error]>([
+    [null, {}, {}, new TypeError("compensate: baseline must be an object, got null")],
+    [known, undefined, {}, new TypeError("compensate: conditions must be an object, got undefined")],
+    [known, {}, 7, new TypeError("compensate: knowledge must be an object, got 7")],
+    [{ temperatureC: 20 }, {}, {}, new TypeError("compensate: baseline.timeS must be a number, got undefined")],
+    [{ ...known, timeS: 0 }, {}, {}, new RangeError("compensate: baseline.timeS must be above 0 and at most 1000000 s, got 0")],
+    [{ timeS: 510 }, {}, {}, new TypeError("compensate: baseline.temperatureC must be a number, got undefined")],
+    [{ ...known, temperatureC: 101 }, {}, {}, new RangeError("compensate: baseline.temperatureC must be from 0 to 100 °C, got 101")],
+    [known, { temperatureC: 300 }, {}, new RangeError("compensate: conditions.temperatureC must be from 0 to 100 °C, got 300")],
+    [known, { temperatureC: NaN }, {}, new RangeError("compensate: conditions.temperatureC must be from 0 to 100 °C, got NaN")],
+    [known, { temperatureC: "20" }, {}, new TypeError('compensate: conditions.temperatureC must be a number, got "20"')],
+    [{ ...known, logSd: 4 }, {}, {}, new RangeError("compensate: baseline.logSd must be from 0 to 3, got 4")],
+    [known, { ageH: -1 }, {}, new RangeError("compensate: conditions.ageH must be from 0 to 1000000 h, got -1")],
+    [{ ...known, ageH: -1 }, { ageH: 1 }, {}, new RangeError("compensate: baseline.ageH must be from 0 to 1000000 h, got -1")],
+    [known, { strength: 3 }, {}, new TypeError("compensate: conditions.strength must be an object, got 3")],
+    [known, { strength: { value: 0, logSd: 0 } }, {}, new RangeError("compensate: conditions.strength.value must be above 0 and at most 1000000, got 0")],
+    [known, { strength: { value: 1, logSd: 11 } }, {}, new RangeError("compensate: conditions.strength.logSd must be from 0 to 10, got 11")],
+    [
+      known,
+      { usedCm2PerL: 1 },
+      { use: { increase: 0.1, perCm2PerL: 1, growth: "linear", capacityCm2PerL: 0 } },
+      new RangeError("compensate: knowledge.use.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"),
+    ],
+  ])("bad input %#", (baseline, conditions, knowledge, error) => {
+    expect(() => compensate(anyOf(baseline), anyOf(conditions), anyOf(knowledge))).toThrow(error);
+  });
+  it("names the field when a dilution cannot be read", () => {
+    expect(() => compensate(known, { dilution: "1:9" })).toThrow('compensate: conditions.dilution "1:9" is ambiguous');
+    expect(() => compensate({ ...known, dilution: "nine" }, { dilution: "1+9" })).toThrow(
+      'compensate: baseline.dilution must be "stock" or parts such as "1+9", got "nine"',
+    );
+  });
+  it("agrees with useFactor on the rule", () => {
+    expect(() => compensate(known, { usedCm2PerL: -1 })).toThrow("useFactor: usedCm2PerL");
+    expect(useFactor({ increase: 0.08, perCm2PerL: 516.128, growth: "linear" }, 516.128)).toBeCloseTo(1.08, 12);
+  });
+});

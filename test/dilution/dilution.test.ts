@@ -1,0 +1,348 @@
+import { fc, test } from "@fast-check/vitest";
+import { Decimal } from "decimal.js";
+import { describe, expect, it } from "vitest";
+import {
+  dilutionFactor,
+  dilutionLogSd,
+  fitDilutionLaw,
+  formatDilution,
+  genericDilutionLaw,
+  handbookDilutionLaw,
+  mixVolumes,
+  parseDilution,
+  stockCautions,
+  type DilutionLaw,
+} from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const LARGEST = { stockParts: 1, waterParts: 1e5 };
+const parts = fc.record({
+  stockParts: fc.oneof(fc.constantFrom(1, 0.5, 1000), fc.integer({ min: 1, max: 50 })),
+  waterParts: fc.oneof(fc.constantFrom(0, 1, 9, 1000), fc.double({ min: 0, max: 1000, noNaN: true })),
+});
+
+describe("parseDilution", () => {
+  it.each([
+    ["1+9", { stockParts: 1, waterParts: 9 }],
+    [" 1 + 9 ", { stockParts: 1, waterParts: 9 }],
+    ["1+0", { stockParts: 1, waterParts: 0 }],
+    ["stock", { stockParts: 1, waterParts: 0 }],
+    [" Stock ", { stockParts: 1, waterParts: 0 }],
+    ["0.5+10.25", { stockParts: 0.5, waterParts: 10.25 }],
+    ["1+1000", { stockParts: 1, waterParts: 1000 }],
+    ["2+1+7", { stockParts: 3, waterParts: 7, stocks: [2, 1] }],
+    ["1+1+1+35", { stockParts: 3, waterParts: 35, stocks: [1, 1, 1] }],
+  ])("reads %j", (text, dilution) => {
+    expect(parseDilution(text)).toStrictEqual(dilution);
+  });
+  it("reads a colon only as it is told", () => {
+    expect(parseDilution("1:9", { colon: "plus" })).toStrictEqual({ stockParts: 1, waterParts: 9 });
+    expect(parseDilution(" 1 : 9 ", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 8 });
+    expect(parseDilution("1:1", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 0 });
+    expect(parseDilution("1+9", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 9 });
+    expect(() => parseDilution("1:9")).toThrow(
+      new RangeError(
+        'parseDilution: text "1:9" is ambiguous: write "1+9" (10 parts in all) or "1+8" (9 parts in all), or say what the ' +
+          'colon means, "plus" or "total"',
+      ),
+    );
+    expect(() => parseDilution("3:1", { colon: "total" })).toThrow(
+      new RangeError("parseDilution: text waterParts must be from 0 to 300000, got -2"),
+    );
+    expect(() => parseDilution("1+9", anyOf({ colon: "minus" }))).toThrow(
+      new RangeError('parseDilution: options.colon must be "plus" or "total", got "minus"'),
+    );
+    expect(() => parseDilution("1+9", anyOf(3))).toThrow(new TypeError("parseDilution: options must be an object, got 3"));
+  });
+  it.each(["", "9", "1+", "+9", "1-9", "one+nine", "1+9x", "x1+9", "1,5+9", "1++9", "1+9:3", "3:4x", "x3:4", "-1+9", "stocks"])("refuses %j", (text) => {
+    expect(() => parseDilution(text)).toThrow(
+      new RangeError(`parseDilution: text must be "stock" or parts such as "1+9", got ${JSON.stringify(text)}`),
+    );
+  });
+  it("refuses no stock, far too much water, and other kinds", () => {
+    expect(() => parseDilution("0+9")).toThrow(
+      new RangeError("parseDilution: text stockParts must be above 0 and at most 100000, got 0"),
+    );
+    expect(() => parseDilution("1+100001")).toThrow(
+      new RangeError("parseDilution: text waterParts must be from 0 to 100000, got 100001"),
+    );
+    expect(() => parseDilution("2+0+7")).toThrow(
+      new RangeError("parseDilution: text stocks[1] must be above 0 and at most 100000, got 0"),
+    );
+    expect(() => parseDilution(anyOf(9))).toThrow(new TypeError('parseDilution: text must be text such as "1+9", got 9'));
+  });
+  test.prop([parts])("reads back what formatDilution writes", (dilution) => {
+    const text = formatDilution(dilution);
+    if (dilution.waterParts === 0) expect(text).toBe("stock");
+    // Numbers below 1e-6 are written with an exponent, which nobody pours.
+    else if (!text.includes("e")) expect(parseDilution(text)).toEqual(dilution);
+  });
+});
+
+describe("formatDilution", () => {
+  it("writes several stocks, and undiluted as stock", () => {
+    expect(formatDilution({ stockParts: 3, waterParts: 7, stocks: [2, 1] })).toBe("2+1+7");
+    expect(formatDilution({ stockParts: 3, waterParts: 0, stocks: [2, 1] })).toBe("2+1+0");
+    expect(formatDilution({ stockParts: 5, waterParts: 0 })).toBe("stock");
+  });
+  it("refuses by message", () => {
+    expect(() => formatDilution(anyOf("1+9"))).toThrow(
+      new TypeError('formatDilution: dilution must be an object, got "1+9"'),
+    );
+    expect(() => formatDilution({ stockParts: NaN, waterParts: 1 })).toThrow(
+      new RangeError("formatDilution: dilution stockParts must be above 0 and at most 100000, got NaN"),
+    );
+    expect(() => formatDilution({ stockParts: 3, waterParts: 7, stocks: [2, 2] })).toThrow(
+      new RangeError("formatDilution: dilution stocks must be parts that sum to 3, got 4"),
+    );
+    expect(() => formatDilution({ stockParts: 3, waterParts: 7, stocks: [] })).toThrow(
+      new RangeError("formatDilution: dilution stocks must hold at least 1, got 0"),
+    );
+    expect(formatDilution({ stockParts: 0.3, waterParts: 7, stocks: [0.1, 0.2] })).toBe("0.1+0.2+7");
+  });
+});
+
+describe("mixVolumes", () => {
+  it("gives the volumes of a worked example", () => {
+    // Half a litre of 1+9, and of A+B+water 2+1+7: plain proportion.
+    expect(mixVolumes({ stockParts: 1, waterParts: 9 }, 500)).toStrictEqual({ stockMl: 50, waterMl: 450 });
+    expect(mixVolumes(parseDilution("2+1+7"), 500)).toStrictEqual({ stockMl: 150, waterMl: 350, stocksMl: [100, 50] });
+    expect(mixVolumes({ stockParts: 1, waterParts: 0 }, 500)).toStrictEqual({ stockMl: 500, waterMl: 0 });
+  });
+  test.prop([parts, fc.oneof(fc.constantFrom(0.001, 1e6), fc.double({ min: 0.001, max: 1e6, noNaN: true }))])(
+    "sums to the total in decimals, and within 1e-9 ml as doubles",
+    (dilution, totalMl) => {
+      const { stockMl, waterMl } = mixVolumes(dilution, totalMl);
+      expect(Math.abs(stockMl + waterMl - totalMl)).toBeLessThanOrEqual(1e-9);
+      const share = new Decimal(dilution.stockParts).div(new Decimal(dilution.stockParts).plus(dilution.waterParts));
+      expect(Math.abs(stockMl - share.times(totalMl).toNumber())).toBeLessThanOrEqual(1e-9);
+    },
+  );
+  it("refuses by message", () => {
+    expect(() => mixVolumes({ stockParts: 1, waterParts: 9 }, 0)).toThrow(
+      new RangeError("mixVolumes: totalMl must be above 0 and at most 1000000 ml, got 0"),
+    );
+    expect(() => mixVolumes(anyOf(null), 500)).toThrow(new TypeError("mixVolumes: dilution must be an object, got null"));
+  });
+});
+
+describe("dilutionFactor", () => {
+  it("follows the power of the concentration", () => {
+    // 1+1 to 1+3 halves the concentration: 2^n.
+    expect(dilutionFactor("1+1", "1+3", { kind: "power", exponent: 0.5 })).toBeCloseTo(Math.SQRT2, 12);
+    expect(dilutionFactor("stock", { stockParts: 1, waterParts: 9 }, { kind: "power", exponent: 1 })).toBeCloseTo(10, 12);
+    expect(dilutionFactor("1+1", "1+3")).toBeCloseTo(2 ** 0.8, 12);
+  });
+  const power = fc
+    .double({ min: 0, max: 3, noNaN: true })
+    .map((exponent): DilutionLaw => ({ kind: "power", exponent }));
+  const table = fc.constant<DilutionLaw>({
+    kind: "table",
+    rows: [
+      { dilution: "1+9", timeS: 690 },
+      { dilution: "1+4", timeS: 330 },
+      { dilution: "1+7", timeS: 600 },
+      { dilution: { stockParts: 1, waterParts: 15 }, timeS: 780 },
+    ],
+  });
+  const law = fc.oneof(power, table);
+  const dilution = fc.oneof(parts, fc.constant(LARGEST), fc.constant({ stockParts: 1, waterParts: 7 }));
+  test.prop([law, dilution, dilution, dilution])("is 1 on itself, inverts and composes", (one, a, b, c) => {
+    expect(dilutionFactor(a, a, one)).toBe(1);
+    expect(dilutionFactor(a, b, one) * dilutionFactor(b, a, one)).toBeCloseTo(1, 9);
+    expect(Math.log(dilutionFactor(a, b, one) * dilutionFactor(b, c, one))).toBeCloseTo(
+      Math.log(dilutionFactor(a, c, one)),
+      9,
+    );
+  });
+  test.prop([law, dilution, fc.double({ min: 0, max: 10, noNaN: true })])("never speeds up with more water", (one, a, more) => {
+    const weaker = { ...a, waterParts: Math.min(a.waterParts + more, 1e5) };
+    expect(dilutionFactor(a, weaker, one)).toBeGreaterThanOrEqual(1 - 1e-12);
+  });
+  test.prop([law])("survives JSON", (one) => {
+    expect(dilutionFactor("1+4", "1+11", JSON.parse(JSON.stringify(one)))).toBe(dilutionFactor("1+4", "1+11", one));
+  });
+  it("gives a table's own ratios to the last bit", () => {
+    const own: DilutionLaw = {
+      kind: "table",
+      rows: [
+        { dilution: "1+4", timeS: 330 },
+        { dilution: "1+7", timeS: 600 },
+        { dilution: "1+9", timeS: 690 },
+      ],
+    };
+    expect(dilutionFactor("1+4", "1+7", own)).toBe(600 / 330);
+    expect(dilutionFactor("2+14", "1+9", own)).toBe(690 / 600);
+    expect(dilutionFactor("1+9", "1+4", own)).toBe(330 / 690);
+    // Half-way between rows in ln c it lies between them.
+    expect(dilutionFactor("1+4", "1+5.5", own)).toBeGreaterThan(1);
+    expect(dilutionFactor("1+4", "1+5.5", own)).toBeLessThan(600 / 330);
+    // Outside, the slope of the nearest interval goes on.
+    const n = Math.log(690 / 600) / Math.log(10 / 8);
+    expect(dilutionFactor("1+9", "1+19", own)).toBeCloseTo(2 ** n, 10);
+    const steep = Math.log(600 / 330) / Math.log(8 / 5);
+    expect(dilutionFactor("1+4", "1+1", own)).toBeCloseTo((2 / 5) ** steep, 10);
+  });
+  it("refuses by message", () => {
+    const rows = (...pairs: [string, number][]): DilutionLaw => ({
+      kind: "table",
+      rows: pairs.map(([text, timeS]) => ({ dilution: text, timeS })),
+    });
+    const f = (law2: unknown) => () => dilutionFactor("1+1", "1+3", anyOf(law2));
+    expect(f({ kind: "power", exponent: 3.1 })).toThrow(
+      new RangeError("dilutionFactor: law.exponent must be from 0 to 3, got 3.1"),
+    );
+    expect(f({ kind: "power", exponent: 1, sd: -1 })).toThrow(
+      new RangeError("dilutionFactor: law.sd must be from 0 to 3, got -1"),
+    );
+    expect(f({ kind: "curve" })).toThrow(
+      new RangeError('dilutionFactor: law.kind must be "power" or "table", got "curve"'),
+    );
+    expect(f(7)).toThrow(new TypeError("dilutionFactor: law must be an object, got 7"));
+    expect(f(rows(["1+1", 300]))).toThrow(new RangeError("dilutionFactor: law.rows must hold at least 2, got 1"));
+    expect(f(rows(["1+1", 300], ["2+2", 400]))).toThrow(
+      new RangeError("dilutionFactor: law.rows must differ in dilution, got two of one strength"),
+    );
+    expect(f(rows(["1+1", 300], ["1+3", 200]))).toThrow(
+      new RangeError("dilutionFactor: law.rows must not be faster when weaker, got 300 s and, weaker, 200 s"),
+    );
+    expect(f(rows(["1+1", 1], ["1+1.1", 300]))).toThrow(
+      new RangeError("dilutionFactor: law.rows must not rise faster than concentration^-5, got 1 s and, weaker, 300 s"),
+    );
+    expect(f(rows(["1:1", 1], ["1+1.1", 300]))).toThrow('dilutionFactor: law.rows[0].dilution "1:1" is ambiguous');
+    expect(f(rows(["1+1", 0], ["1+2", 300]))).toThrow(
+      new RangeError("dilutionFactor: law.rows[0].timeS must be above 0 and at most 10000000 s, got 0"),
+    );
+    expect(f({ kind: "table", rows: [1, 2] })).toThrow(
+      new TypeError("dilutionFactor: law.rows[0] must be an object, got 1"),
+    );
+    expect(f({ kind: "table" })).toThrow(new TypeError("dilutionFactor: law.rows must be an array, got undefined"));
+    expect(() => dilutionFactor(anyOf(9), "1+1")).toThrow(
+      new TypeError('dilutionFactor: from must be text such as "1+9" or { stockParts, waterParts }, got 9'),
+    );
+    expect(() => dilutionFactor("1+1", anyOf(null))).toThrow(
+      new TypeError("dilutionFactor: to must be an object, got null"),
+    );
+  });
+});
+
+describe("dilutionLogSd", () => {
+  it("grows with the step in ln c", () => {
+    expect(dilutionLogSd("1+1", "1+3", genericDilutionLaw)).toBeCloseTo(0.32 * Math.LN2, 12);
+    expect(dilutionLogSd("1+3", "1+1", genericDilutionLaw)).toBeCloseTo(0.32 * Math.LN2, 12);
+    expect(dilutionLogSd("1+1", "1+3", { kind: "power", exponent: 1 })).toBeCloseTo(0.15 * Math.LN2, 12);
+    expect(dilutionLogSd("1+1", "2+2", genericDilutionLaw)).toBe(0);
+  });
+  it("is the rounding of the rows inside a table, and wider outside", () => {
+    const law: DilutionLaw = {
+      kind: "table",
+      rows: [
+        { dilution: "1+4", timeS: 330 },
+        { dilution: "1+9", timeS: 690 },
+      ],
+    };
+    const rounding = 0.025 * Math.SQRT2;
+    expect(dilutionLogSd("1+4", "1+9", law)).toBeCloseTo(rounding, 12);
+    expect(dilutionLogSd("1+5", "1+6", law)).toBeCloseTo(rounding, 12);
+    expect(dilutionLogSd("1+9", "1+19", law)).toBeCloseTo(Math.hypot(rounding, 0.15 * Math.LN2), 12);
+    expect(dilutionLogSd("1+4", "1+1", law)).toBeCloseTo(Math.hypot(rounding, 0.15 * Math.log(2.5)), 12);
+  });
+  it("names itself in its errors", () => {
+    expect(() => dilutionLogSd("1:1", "1+1", genericDilutionLaw)).toThrow('dilutionLogSd: from "1:1" is ambiguous');
+    expect(() => dilutionLogSd("1+1", "1:1", genericDilutionLaw)).toThrow('dilutionLogSd: to "1:1" is ambiguous');
+    expect(() => dilutionLogSd("1+1", "1+1", anyOf(1))).toThrow("dilutionLogSd: law must be an object, got 1");
+  });
+});
+
+describe("fitDilutionLaw", () => {
+  it("finds the power it was given, whatever the order", () => {
+    const row = (text: string, c: number) => ({ dilution: text, timeS: 100 * c ** -0.7 });
+    const rows = [row("1+3", 0.25), row("stock", 1), row("1+1", 0.5), row("1+9", 0.1)];
+    const { law, residualLogSd, rows: n } = fitDilutionLaw(rows);
+    expect(law.exponent).toBeCloseTo(0.7, 10);
+    expect(law.sd).toBeLessThan(1e-10);
+    expect(residualLogSd).toBeLessThan(1e-10);
+    expect(n).toBe(4);
+  });
+  it("gives two rows the spread of two rounded times", () => {
+    const { law, residualLogSd } = fitDilutionLaw([
+      { dilution: "1+1", timeS: 300 },
+      { dilution: "1+3", timeS: 450 },
+    ]);
+    expect(law.exponent).toBeCloseTo(Math.log(1.5) / Math.LN2, 12);
+    expect(law.sd).toBeCloseTo((0.025 * Math.SQRT2) / Math.LN2, 12);
+    expect(residualLogSd).toBe(0);
+  });
+  it("takes level times as exponent 0", () => {
+    const rows = ["1+1", "1+3", "1+7"].map((dilution) => ({ dilution, timeS: 300 }));
+    expect(fitDilutionLaw(rows).law.exponent).toBe(0);
+  });
+  it("refuses by message", () => {
+    expect(() => fitDilutionLaw([{ dilution: "1+1", timeS: 300 }])).toThrow(
+      new RangeError("fitDilutionLaw: rows must hold at least 2, got 1"),
+    );
+    expect(() =>
+      fitDilutionLaw([
+        { dilution: "1+1", timeS: 300 },
+        { dilution: "1+3", timeS: 3000 },
+      ]),
+    ).toThrow(new RangeError("fitDilutionLaw: rows must give an exponent of at most 3, got 3.32"));
+  });
+});
+
+describe("handbookDilutionLaw", () => {
+  it("carries spread and source for every family", () => {
+    for (const family of ["solvent-stock", "concentrate", "p-aminophenol", "pyro", "glycin", "ascorbate-stock"] as const) {
+      const law = handbookDilutionLaw(family);
+      expect(law.kind).toBe("power");
+      expect(law.sd).toBeGreaterThan(0.1);
+      expect(law.sources?.join("").length).toBeGreaterThan(20);
+    }
+    expect(() => handbookDilutionLaw(anyOf("syrup"))).toThrow(
+      new RangeError(
+        "handbookDilutionLaw: family must be one of solvent-stock, concentrate, p-aminophenol, pyro, glycin, ascorbate-stock, " +
+          'got "syrup"',
+      ),
+    );
+    expect(() => handbookDilutionLaw(anyOf(1))).toThrow(new TypeError("handbookDilutionLaw: family must be text, got 1"));
+  });
+});
+
+describe("stockCautions", () => {
+  it("warns below the least amount, and not at it", () => {
+    // 10 ml a roll is the maker's older figure for p-aminophenol concentrate (common practice): 1+24 in 250 ml holds just that.
+    const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128, family: "p-aminophenol" } as const;
+    expect(stockCautions(bath)).toStrictEqual([]);
+    expect(stockCautions({ ...bath, dilution: "1+49" })).toStrictEqual([
+      {
+        code: "too-little-stock",
+        severity: "warn",
+        message: "The bath holds 5.0 ml of stock; 10.0 ml is the least for this area. Use more bath or dilute less.",
+        limit: 10,
+        actual: 250 / 50,
+      },
+    ].map((caution) => ({ ...caution, actual: expect.closeTo(5, 12) })));
+    expect(stockCautions({ ...bath, dilution: "1+49", leastMlPerRoll: 5 })).toStrictEqual([]);
+    expect(stockCautions({ dilution: "1+49", totalMl: 250, areaCm2: 1032.256, leastMlPerRoll: 5 })).toHaveLength(1);
+  });
+  it("refuses by message", () => {
+    const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128 };
+    expect(() => stockCautions(bath)).toThrow(
+      new RangeError(
+        "stockCautions: family must be one of ascorbate-stock, solvent-stock, concentrate, p-aminophenol, or leastMlPerRoll be given, " +
+          "got undefined",
+      ),
+    );
+    expect(() => stockCautions({ ...bath, leastMlPerRoll: 0 })).toThrow(
+      new RangeError("stockCautions: leastMlPerRoll must be above 0 and at most 100000 ml, got 0"),
+    );
+    expect(() => stockCautions({ ...bath, totalMl: -1, leastMlPerRoll: 5 })).toThrow(
+      new RangeError("stockCautions: totalMl must be above 0 and at most 1000000 ml, got -1"),
+    );
+    expect(() => stockCautions({ ...bath, areaCm2: 0, leastMlPerRoll: 5 })).toThrow(
+      new RangeError("stockCautions: areaCm2 must be above 0 and at most 1000000 cm², got 0"),
+    );
+    expect(() => stockCautions({ ...bath, dilution: "1:24", leastMlPerRoll: 5 })).toThrow('stockCautions: dilution "1:24"');
+    expect(() => stockCautions(anyOf(null))).toThrow(new TypeError("stockCautions: question must be an object, got null"));
+  });
+});

@@ -1,0 +1,331 @@
+import { fc, test } from "@fast-check/vitest";
+import { describe, expect, it } from "vitest";
+import {
+  ageFactor,
+  ageLogSd,
+  bathState,
+  bathVerdict,
+  genericUseLaw,
+  handbookKeeping,
+  handbookReplenishment,
+  handbookUseLaw,
+  replenishmentMl,
+  useFactor,
+  useLogSd,
+  type AgeLaw,
+  type UseLaw,
+} from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const ROLL = 516.128;
+const useLaw = fc.record({
+  increase: fc.oneof(fc.constantFrom(0, 0.1, 0.15), fc.double({ min: 0, max: 0.3, noNaN: true })),
+  perCm2PerL: fc.constantFrom(ROLL, 100, 1e6),
+  growth: fc.constantFrom<"linear" | "compound">("linear", "compound"),
+});
+const area = fc.oneof(fc.constantFrom(0, ROLL, 2500), fc.double({ min: 0, max: 2500, noNaN: true }));
+
+describe("useFactor", () => {
+  const perFilm = (growth: "linear" | "compound"): UseLaw => ({ increase: 0.1, perCm2PerL: ROLL, growth });
+  it("adds or compounds as it is told", () => {
+    expect(useFactor(perFilm("linear"), 0)).toBe(1);
+    expect(useFactor(perFilm("linear"), 10 * ROLL)).toBeCloseTo(2, 12);
+    expect(useFactor(perFilm("compound"), 10 * ROLL)).toBeCloseTo(1.1 ** 10, 12);
+    expect(useFactor(perFilm("compound"), 0.5 * ROLL)).toBeCloseTo(Math.sqrt(1.1), 12);
+  });
+  test.prop([useLaw, area, area])("never shortens with more use, and is 1 in a fresh bath", (law, a, b) => {
+    const [less, more] = a < b ? [a, b] : [b, a];
+    expect(useFactor(law, 0)).toBe(1);
+    expect(useFactor(law, more)).toBeGreaterThanOrEqual(useFactor(law, less));
+    expect(useFactor(JSON.parse(JSON.stringify(law)), more)).toBe(useFactor(law, more));
+  });
+  test.prop([useLaw, area])("compound use composes, linear use is straight", (law, used) => {
+    if (law.growth === "compound") expect(useFactor(law, used)).toBeCloseTo(useFactor(law, used / 2) ** 2, 6);
+    else expect(useFactor(law, used) - 1).toBeCloseTo(2 * (useFactor(law, used / 2) - 1), 9);
+  });
+  it("refuses by message", () => {
+    const good = perFilm("linear");
+    expect(() => useFactor(anyOf(null), 1)).toThrow(new TypeError("useFactor: law must be an object, got null"));
+    expect(() => useFactor({ ...good, increase: -0.1 }, 1)).toThrow(
+      new RangeError("useFactor: law.increase must be from 0 to 10, got -0.1"),
+    );
+    expect(() => useFactor({ ...good, sdIncrease: NaN }, 1)).toThrow(
+      new RangeError("useFactor: law.sdIncrease must be from 0 to 10, got NaN"),
+    );
+    expect(() => useFactor({ ...good, perCm2PerL: 0 }, 1)).toThrow(
+      new RangeError("useFactor: law.perCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"),
+    );
+    expect(() => useFactor(anyOf({ ...good, growth: "fast" }), 1)).toThrow(
+      new RangeError('useFactor: law.growth must be "linear" or "compound", got "fast"'),
+    );
+    expect(() => useFactor(good, -1)).toThrow(
+      new RangeError("useFactor: usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
+    );
+    expect(() => useFactor(perFilm("compound"), 1e6)).toThrow(
+      new RangeError("useFactor: usedCm2PerL must be such that the time grows at most 1000 times, got 1000000"),
+    );
+  });
+});
+
+describe("useLogSd", () => {
+  test.prop([useLaw, area, area])("is the spread of the increase times the slope of ln f", (law, a, b) => {
+    const h = 1e-6;
+    const ln = (increase: number): number =>
+      Math.log(useFactor({ ...law, increase }, b) / useFactor({ ...law, increase }, a));
+    const slope = (ln(law.increase + 2 * h) - ln(law.increase)) / (2 * h);
+    expect(useLogSd({ ...law, sdIncrease: 0.04 }, a, b)).toBeCloseTo(0.04 * Math.abs(slope), 3);
+    expect(useLogSd(law, a, b)).toBe(useLogSd({ ...law, sdIncrease: law.increase / 4 }, b, a));
+    expect(useLogSd(law, a, a)).toBe(0);
+  });
+  it("names itself in its errors", () => {
+    expect(() => useLogSd(anyOf(1), 0, 0)).toThrow("useLogSd: law must be an object, got 1");
+    expect(() => useLogSd(genericUseLaw, -1, 0)).toThrow("useLogSd: usedCm2PerL must be from 0 to 1000000 cm²/l, got -1");
+  });
+});
+
+describe("ageFactor", () => {
+  it("doubles the time each half-life, up to ten", () => {
+    const law: AgeLaw = { kind: "half-life", halfLifeH: 24 };
+    expect(ageFactor(law, 0)).toBe(1);
+    expect(ageFactor(law, 24)).toBe(2);
+    expect(ageFactor(law, 240)).toBe(1024);
+    expect(() => ageFactor(law, 240.1)).toThrow(
+      new RangeError("ageFactor: ageH must be at most ten half-lives (240 h), got 240.1"),
+    );
+  });
+  it("stays at full strength through a life, and gives no time past it", () => {
+    const law: AgeLaw = { kind: "life", lifeH: 1.5 };
+    expect([0, 1, 1.5].map((h) => ageFactor(law, h))).toEqual([1, 1, 1]);
+    expect(() => ageFactor(law, 1.5000001)).toThrow(
+      new RangeError("ageFactor: ageH must be within the bath's life of 1.5 h (past it no time can be given), got 1.5000001"),
+    );
+  });
+  test.prop([
+    fc.double({ min: 0.1, max: 1e6, noNaN: true }),
+    fc.double({ min: 0, max: 5, noNaN: true }),
+    fc.double({ min: 0, max: 5, noNaN: true }),
+  ])("composes, never shortens, survives JSON", (halfLifeH, a, b) => {
+    const law: AgeLaw = JSON.parse(JSON.stringify({ kind: "half-life", halfLifeH }));
+    const [x, y] = [Math.min(1e6, a * halfLifeH) / 2, Math.min(1e6, b * halfLifeH) / 2];
+    expect(ageFactor(law, x) * ageFactor(law, y)).toBeCloseTo(ageFactor(law, x + y), 9);
+    expect(ageFactor(law, x + y)).toBeGreaterThanOrEqual(ageFactor(law, x));
+  });
+  it("refuses by message", () => {
+    expect(() => ageFactor(anyOf(1), 1)).toThrow(new TypeError("ageFactor: law must be an object, got 1"));
+    expect(() => ageFactor(anyOf({ kind: "cliff" }), 1)).toThrow(
+      new RangeError('ageFactor: law.kind must be "half-life" or "life", got "cliff"'),
+    );
+    expect(() => ageFactor({ kind: "life", lifeH: 0 }, 0)).toThrow(
+      new RangeError("ageFactor: law.lifeH must be above 0 and at most 1000000 h, got 0"),
+    );
+    expect(() => ageFactor({ kind: "half-life", halfLifeH: -1 }, 0)).toThrow(
+      new RangeError("ageFactor: law.halfLifeH must be above 0 and at most 1000000 h, got -1"),
+    );
+    expect(() => ageFactor({ kind: "life", lifeH: 1 }, -1)).toThrow(
+      new RangeError("ageFactor: ageH must be from 0 to 1000000 h, got -1"),
+    );
+  });
+});
+
+describe("ageLogSd", () => {
+  it("is wide where nothing is known", () => {
+    expect(ageLogSd(undefined, 2, 2)).toBe(0);
+    expect(ageLogSd(undefined, 0, 1)).toBeCloseTo(0.1, 12);
+    expect(ageLogSd(undefined, 5, 1)).toBeCloseTo(0.2, 12);
+    expect(ageLogSd(undefined, 0, 1000)).toBe(0.5);
+  });
+  it("follows the law where one is known", () => {
+    expect(ageLogSd({ kind: "life", lifeH: 2 }, 0, 1)).toBeCloseTo(0.05, 12);
+    expect(ageLogSd({ kind: "half-life", halfLifeH: 10 }, 5, 0)).toBeCloseTo(0.3 * Math.LN2 * 0.5, 12);
+    expect(ageLogSd({ kind: "half-life", halfLifeH: 10, sdLog: 0.1 }, 0, 10)).toBeCloseTo(0.1 * Math.LN2, 12);
+  });
+  it("refuses by message", () => {
+    expect(() => ageLogSd(undefined, -1, 0)).toThrow("ageLogSd: fromH must be from 0 to 1000000 h, got -1");
+    expect(() => ageLogSd(undefined, 0, -1)).toThrow("ageLogSd: toH must be from 0 to 1000000 h, got -1");
+    expect(() => ageLogSd({ kind: "half-life", halfLifeH: 1, sdLog: 4 }, 0, 0)).toThrow(
+      "ageLogSd: law.sdLog must be from 0 to 3, got 4",
+    );
+    expect(() => ageLogSd(anyOf({ kind: "cliff" }), 0, 0)).toThrow("ageFactor: law.kind must be");
+  });
+});
+
+describe("bathState", () => {
+  // An invented afternoon at the hut: half a litre mixed at nine, a roll at ten, two plates at eleven.
+  const ledger = {
+    volumeMl: 500,
+    mixedAtH: 9,
+    processed: [
+      { atH: 10, areaCm2: 516.128 },
+      { atH: 11, areaCm2: 216 },
+    ],
+  };
+  it("counts what was processed up to the hour asked about", () => {
+    expect(bathState(ledger, 9)).toEqual({ usedCm2PerL: 0, ageH: 0 });
+    expect(bathState(ledger, 9.999)).toEqual({ usedCm2PerL: 0, ageH: expect.closeTo(0.999, 9) });
+    expect(bathState(ledger, 10)).toEqual({ usedCm2PerL: 1032.256, ageH: 1 });
+    expect(bathState(ledger, 12)).toEqual({ usedCm2PerL: expect.closeTo(1464.256, 9), ageH: 3 });
+    expect(bathState({ ...ledger, processed: [] }, 12).usedCm2PerL).toBe(0);
+  });
+  it("refuses by message", () => {
+    expect(() => bathState(anyOf([]), 9)).toThrow(new TypeError("bathState: ledger must be an object, got an array"));
+    expect(() => bathState({ ...ledger, volumeMl: 0 }, 9)).toThrow(
+      new RangeError("bathState: ledger.volumeMl must be above 0 and at most 10000000 ml, got 0"),
+    );
+    expect(() => bathState({ ...ledger, mixedAtH: Infinity }, 9)).toThrow(
+      new RangeError("bathState: ledger.mixedAtH must be from -10000000 to 10000000 h, got Infinity"),
+    );
+    expect(() => bathState(ledger, 8)).toThrow(new RangeError("bathState: atH must be at or after mixing (9 h), got 8"));
+    expect(() => bathState(ledger, NaN)).toThrow("bathState: atH must be from -10000000 to 10000000 h, got NaN");
+    expect(() => bathState({ ...ledger, processed: anyOf(1) }, 9)).toThrow(
+      new TypeError("bathState: ledger.processed must be an array, got 1"),
+    );
+    expect(() => bathState({ ...ledger, processed: anyOf([1]) }, 9)).toThrow(
+      new TypeError("bathState: ledger.processed[0] must be an object, got 1"),
+    );
+    expect(() => bathState({ ...ledger, processed: [{ atH: 8, areaCm2: 1 }] }, 9)).toThrow(
+      new RangeError("bathState: ledger.processed[0].atH must be at or after mixing (9 h), got 8"),
+    );
+    expect(() => bathState({ ...ledger, processed: [{ atH: 1e8, areaCm2: 1 }] }, 9)).toThrow(
+      "bathState: ledger.processed[0].atH must be from -10000000 to 10000000 h, got 100000000",
+    );
+    expect(() => bathState({ ...ledger, processed: [{ atH: 9, areaCm2: 0 }] }, 9)).toThrow(
+      new RangeError("bathState: ledger.processed[0].areaCm2 must be above 0 and at most 1000000 cm², got 0"),
+    );
+  });
+});
+
+describe("bathVerdict", () => {
+  const use: UseLaw = { increase: 0.1, perCm2PerL: 100, growth: "linear" };
+  it("calls a fresh bath usable, and one at the edge of showing", () => {
+    expect(bathVerdict({})).toEqual({ verdict: "usable", factor: 1, cautions: [] });
+    expect(bathVerdict({ use, usedCm2PerL: 50 }).verdict).toBe("usable");
+  });
+  it("asks for more time, and says how much", () => {
+    expect(bathVerdict({ use, usedCm2PerL: 300, age: { kind: "half-life", halfLifeH: 10 }, ageH: 1 })).toEqual({
+      verdict: "compensate",
+      factor: expect.closeTo(1.3 * 2 ** 0.1, 12),
+      cautions: [
+        {
+          code: "bath-slow",
+          severity: "note",
+          message: "The bath needs 39 % more time than a fresh one.",
+          actual: expect.closeTo(1.3 * 2 ** 0.1, 12),
+        },
+      ],
+    });
+  });
+  it("discards, with each reason", () => {
+    const verdict = bathVerdict({
+      use,
+      usedCm2PerL: 1001,
+      age: { kind: "life", lifeH: 1 },
+      ageH: 2,
+      keepingLimitH: 1.5,
+      capacityCm2PerL: 1000,
+    });
+    expect(verdict.verdict).toBe("discard");
+    expect(verdict.factor).toBeCloseTo(2.001, 9);
+    expect(verdict.cautions).toEqual([
+      {
+        code: "bath-past-life",
+        severity: "stop",
+        message: "The bath is past its life: it fails at once, and no time replaces it. Mix fresh.",
+        path: "/ageH",
+        limit: 1,
+        actual: 2,
+      },
+      {
+        code: "bath-past-keeping",
+        severity: "stop",
+        message: "The bath is older than it keeps in this storage.",
+        path: "/ageH",
+        limit: 1.5,
+        actual: 2,
+      },
+      {
+        code: "bath-past-capacity",
+        severity: "stop",
+        message: "The bath has developed more than its capacity.",
+        path: "/usedCm2PerL",
+        limit: 1000,
+        actual: 1001,
+      },
+      {
+        code: "bath-too-slow",
+        severity: "stop",
+        message: "The bath needs more than twice the time of a fresh one: mix fresh.",
+        path: "",
+        limit: 2,
+        actual: expect.closeTo(2.001, 9),
+      },
+    ]);
+  });
+  it("does not discard at the limits themselves", () => {
+    const verdict = bathVerdict({
+      use,
+      usedCm2PerL: 1000,
+      age: { kind: "life", lifeH: 2 },
+      ageH: 2,
+      keepingLimitH: 2,
+      capacityCm2PerL: 1000,
+    });
+    expect(verdict.verdict).toBe("compensate");
+    expect(verdict.factor).toBe(2);
+  });
+  it("refuses by message", () => {
+    expect(() => bathVerdict(anyOf(1))).toThrow(new TypeError("bathVerdict: bath must be an object, got 1"));
+    expect(() => bathVerdict({ usedCm2PerL: -1 })).toThrow(
+      new RangeError("bathVerdict: bath.usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
+    );
+    expect(() => bathVerdict({ ageH: -1 })).toThrow(
+      new RangeError("bathVerdict: bath.ageH must be from 0 to 1000000 h, got -1"),
+    );
+    expect(() => bathVerdict({ keepingLimitH: 0 })).toThrow(
+      new RangeError("bathVerdict: bath.keepingLimitH must be above 0 and at most 1000000 h, got 0"),
+    );
+    expect(() => bathVerdict({ capacityCm2PerL: 0 })).toThrow(
+      new RangeError("bathVerdict: bath.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"),
+    );
+    expect(() => bathVerdict({ age: { kind: "life", lifeH: 0 } })).toThrow(
+      new RangeError("bathVerdict: bath.age.lifeH must be above 0 and at most 1000000 h, got 0"),
+    );
+    expect(() => bathVerdict({ age: anyOf({ kind: "cliff" }) })).toThrow("ageFactor: law.kind must be");
+  });
+});
+
+describe("handbook figures of exhaustion", () => {
+  it("carry a source each, and sensible numbers", () => {
+    for (const developer of [
+      "metol-hydroquinone-borax",
+      "metol-hydroquinone-borax-per-film",
+      "metol-sulphite",
+      "phenidone-ascorbate",
+    ] as const) {
+      const law = handbookUseLaw(developer);
+      expect(law.sources.join("").length).toBeGreaterThan(20);
+      expect(useFactor(law, law.capacityCm2PerL)).toBeGreaterThan(1.3);
+      expect(useFactor(law, law.capacityCm2PerL)).toBeLessThanOrEqual(2);
+    }
+    for (const { limitH, sources } of handbookKeeping) {
+      expect(limitH).toBeGreaterThan(0);
+      expect(sources.join("").length).toBeGreaterThan(20);
+    }
+    expect(() => handbookUseLaw(anyOf("soup"))).toThrow(
+      new RangeError(
+        "handbookUseLaw: developer must be one of metol-hydroquinone-borax, metol-hydroquinone-borax-per-film, metol-sulphite, " +
+          'phenidone-ascorbate, got "soup"',
+      ),
+    );
+  });
+  it("adds replenisher by area", () => {
+    // US Army correspondence subcourse SS0513, p. 23: 8 fl oz (236.6 ml) of replenisher for 800 square inches.
+    expect(replenishmentMl(handbookReplenishment["tank-generic"], 800 * 2.54 ** 2)).toBeCloseTo(236.6, 0);
+    expect(() => replenishmentMl({ mlPerCm2: 0 }, 1)).toThrow(
+      new RangeError("replenishmentMl: rule.mlPerCm2 must be above 0 and at most 10 ml/cm², got 0"),
+    );
+    expect(() => replenishmentMl({ mlPerCm2: 1 }, 0)).toThrow(
+      new RangeError("replenishmentMl: areaCm2 must be above 0 and at most 1000000 cm², got 0"),
+    );
+    expect(() => replenishmentMl(anyOf(1), 1)).toThrow(new TypeError("replenishmentMl: rule must be an object, got 1"));
+  });
+});

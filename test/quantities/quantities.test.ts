@@ -1,0 +1,204 @@
+import { fc, test } from "@fast-check/vitest";
+import { describe, expect, it } from "vitest";
+import {
+  celsiusToFahrenheit,
+  fahrenheitToCelsius,
+  filmAreaCm2,
+  formatTime,
+  parseTime,
+  roundTime,
+} from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+
+describe("parseTime", () => {
+  it.each([
+    ["8:30", 510],
+    ["08:30", 510],
+    ["0:05", 5],
+    ["90:00", 5400],
+    ["1:02:00", 3720],
+    ["8:30.5", 510.5],
+    ["8m30s", 510],
+    ["8 min 30 sec", 510],
+    ["8 minutes 30 seconds", 510],
+    ["510 s", 510],
+    ["510s", 510],
+    ["8.5 min", 510],
+    ["8.55 min", 513],
+    ["0.1 min", 6],
+    ["1 h", 3600],
+    ["1h2m3s", 3723],
+    ["2 hours", 7200],
+    ["1 hr", 3600],
+    ["8′30″", 510],
+    ["8'30\"", 510],
+    [" 8:30 ", 510],
+    // ISO 8601-1:2019, section 5.5.2, durations by designators.
+    ["PT8M30S", 510],
+    ["PT1H", 3600],
+    ["PT0.5H", 1800],
+    ["PT1H2M3.5S", 3723.5],
+    ["0 s", 0],
+  ])("reads %s", (text, timeS) => {
+    expect(parseTime(text)).toBe(timeS);
+  });
+
+  const forms = 'a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S"';
+  it.each(["", " ", "510", "8", "eight", "8:3", "8;30", "-5 s", "5 d", "PT", "P1D", "8:30:", "1:2:3", "8,5 min", "NaN s", "PT8M30S x", "x8:30", "x8 s", "8 s x", "xPT8M"])(
+    "refuses %j",
+    (text) => {
+      expect(() => parseTime(text)).toThrow(new RangeError(`parseTime: text must be ${forms}, got ${JSON.stringify(text)}`));
+    },
+  );
+  it.each(["8:60", "8:75", "1:60:00", "1:02:60"])("refuses %s, whose minutes or seconds reach 60", (text) => {
+    expect(() => parseTime(text)).toThrow(
+      new RangeError(`parseTime: text must be a time with minutes and seconds below 60, got "${text}"`),
+    );
+  });
+  it("refuses absurd lengths, and takes the longest allowed", () => {
+    expect(parseTime("10000000 s")).toBe(1e7);
+    expect(() => parseTime("10000001 s")).toThrow(
+      new RangeError('parseTime: text must be at most 10000000 s, got "10000001 s"'),
+    );
+    expect(() => parseTime(`${"9".repeat(400)} s`)).toThrow("parseTime: text must be at most 10000000 s");
+  });
+  it.each([510, null, undefined, ["8:30"], {}, true])("refuses %j by kind", (value) => {
+    expect(() => parseTime(anyOf(value))).toThrow(TypeError);
+    expect(() => parseTime(anyOf(value))).toThrow(`parseTime: text must be ${forms}, got `);
+  });
+  test.prop([fc.integer({ min: 0, max: 1e7 })])("reads back what formatTime writes", (timeS) => {
+    expect(parseTime(formatTime(timeS))).toBe(timeS);
+  });
+});
+
+describe("formatTime", () => {
+  it.each([
+    [0, "0:00"],
+    [5, "0:05"],
+    [59.4, "0:59"],
+    [59.5, "1:00"],
+    [510, "8:30"],
+    [3599.4, "59:59"],
+    [3599.5, "1:00:00"],
+    [3600, "1:00:00"],
+    [3720, "1:02:00"],
+    [36061, "10:01:01"],
+  ])("writes %d s as %s", (timeS, text) => {
+    expect(formatTime(timeS)).toBe(text);
+  });
+  it("rounds to a step first", () => {
+    expect(formatTime(517, { stepS: 15 })).toBe("8:30");
+    expect(formatTime(517.5, { stepS: 15 })).toBe("8:45");
+  });
+  it("refuses what is no time or no step", () => {
+    expect(() => formatTime(-1)).toThrow(new RangeError("formatTime: timeS must be from 0 to 10000000 s, got -1"));
+    expect(() => formatTime(NaN)).toThrow(new RangeError("formatTime: timeS must be from 0 to 10000000 s, got NaN"));
+    expect(() => formatTime(anyOf("510"))).toThrow(new TypeError('formatTime: timeS must be a number, got "510"'));
+    expect(() => formatTime(510, { stepS: 0.5 })).toThrow(
+      new RangeError("formatTime: options.stepS must be from 1 to 86400 s, got 0.5"),
+    );
+    expect(() => formatTime(510, { stepS: 1.5 })).toThrow(
+      new RangeError("formatTime: options.stepS must be whole seconds, got 1.5"),
+    );
+    expect(() => formatTime(510, anyOf(null))).toThrow(new TypeError("formatTime: options must be an object, got null"));
+  });
+});
+
+describe("roundTime", () => {
+  it("rounds halves up, as on paper and not as in binary", () => {
+    expect(roundTime(2.675, 0.01)).toBe(2.68);
+    expect(roundTime(1.005, 0.01)).toBe(1.01);
+    expect(roundTime(0.5)).toBe(1);
+    expect(roundTime(1.5)).toBe(2);
+    expect(roundTime(2.5)).toBe(3);
+    expect(roundTime(7.5, 15)).toBe(15);
+    expect(roundTime(0.3, 0.1)).toBe(0.3);
+  });
+  it("refuses by range and kind", () => {
+    expect(() => roundTime(1e7 + 1)).toThrow(
+      new RangeError("roundTime: timeS must be from 0 to 10000000 s, got 10000001"),
+    );
+    expect(() => roundTime(510, 0)).toThrow(
+      new RangeError("roundTime: stepS must be above 0 and at most 86400 s, got 0"),
+    );
+    expect(() => roundTime(Infinity)).toThrow("got Infinity");
+    expect(() => roundTime(510, anyOf("15"))).toThrow(new TypeError('roundTime: stepS must be a number, got "15"'));
+  });
+  test.prop([fc.double({ min: 0, max: 1e6, noNaN: true }), fc.integer({ min: 1, max: 600 })])(
+    "lands on a step, within half of it, and stays there",
+    (timeS, stepS) => {
+      const rounded = roundTime(timeS, stepS);
+      expect(rounded % stepS).toBe(0);
+      expect(Math.abs(rounded - timeS)).toBeLessThanOrEqual(stepS / 2);
+      expect(roundTime(rounded, stepS)).toBe(rounded);
+    },
+  );
+});
+
+describe("°F and °C", () => {
+  // NIST Special Publication 811, 2008, appendix B.8, with the fixed points of the scale: freezing and boiling water, and the crossing.
+  it.each([
+    [32, 0],
+    [68, 20],
+    [212, 100],
+    [-40, -40],
+    [75.2, 24],
+  ])("%d °F is %d °C", (f, c) => {
+    expect(fahrenheitToCelsius(f)).toBeCloseTo(c, 12);
+    expect(celsiusToFahrenheit(c)).toBeCloseTo(f, 12);
+  });
+  test.prop([fc.double({ min: -273.15, max: 5500, noNaN: true })])("invert each other", (c) => {
+    expect(fahrenheitToCelsius(Math.max(-459.67, celsiusToFahrenheit(c)))).toBeCloseTo(c, 9);
+  });
+  it("refuse what is below absolute zero or no number", () => {
+    expect(() => fahrenheitToCelsius(-460)).toThrow(
+      new RangeError("fahrenheitToCelsius: f must be from -459.67 to 10000 °F, got -460"),
+    );
+    expect(() => celsiusToFahrenheit(-274)).toThrow(
+      new RangeError("celsiusToFahrenheit: c must be from -273.15 to 5500 °C, got -274"),
+    );
+    expect(() => fahrenheitToCelsius(anyOf("68"))).toThrow(
+      new TypeError('fahrenheitToCelsius: f must be a number, got "68"'),
+    );
+    expect(() => celsiusToFahrenheit(anyOf(undefined))).toThrow(
+      new TypeError("celsiusToFahrenheit: c must be a number, got undefined"),
+    );
+  });
+});
+
+describe("filmAreaCm2", () => {
+  // Brodie-Tyrrell, Fixer Capacity, analogue FAQ: 80 square inches are one 135-36, one 120, half a 220, four 4x5 in or one 8x10 in sheet.
+  it("counts a roll as 80 square inches", () => {
+    const roll = 80 * 2.54 * 2.54;
+    expect(filmAreaCm2("135-36")).toBeCloseTo(roll, 9);
+    expect(filmAreaCm2("120")).toBeCloseTo(roll, 9);
+    expect(filmAreaCm2("220") / 2).toBeCloseTo(roll, 9);
+    expect(4 * filmAreaCm2("4x5in")).toBeCloseTo(roll, 9);
+    expect(filmAreaCm2("8x10in")).toBeCloseTo(roll, 9);
+  });
+  it("takes shorter rolls in proportion, and sizes in in, cm and mm", () => {
+    expect(filmAreaCm2("135-24")).toBeCloseTo((516.128 * 2) / 3, 9);
+    expect(filmAreaCm2("135-12")).toBeCloseTo(516.128 / 3, 9);
+    expect(filmAreaCm2("9x12cm")).toBe(108);
+    expect(filmAreaCm2(" 9 × 12 CM ")).toBe(108);
+    expect(filmAreaCm2("24x36mm")).toBe(8.64);
+    expect(filmAreaCm2("6.5x9cm")).toBe(58.5);
+    expect(filmAreaCm2("200x200cm")).toBe(40000);
+  });
+  it.each(["", "35mm", "9x12", "x", "135-36x", "9x12km", "a9x12cm", "9x12cmb", "constructor", "4xin"])("refuses %j", (format) => {
+    expect(() => filmAreaCm2(format)).toThrow(
+      new RangeError(
+        `filmAreaCm2: format must be one of 120, 135-12, 135-24, 135-36, 220 or a size such as "4x5in", got ${JSON.stringify(format)}`,
+      ),
+    );
+  });
+  it.each(["0x5in", "5x0in", "201x5cm", "5x201cm"])("refuses the size %s", (format) => {
+    expect(() => filmAreaCm2(format)).toThrow(
+      new RangeError(`filmAreaCm2: format must be a size with sides above 0 and at most 200 cm, got "${format}"`),
+    );
+  });
+  it("refuses by kind", () => {
+    expect(() => filmAreaCm2(anyOf(120))).toThrow(new TypeError("filmAreaCm2: format must be text, got 120"));
+  });
+});
