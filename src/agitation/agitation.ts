@@ -51,15 +51,15 @@ export function agitationInterval(where: string, agitation: unknown): number | u
   if (agitation === "stand") return undefined;
   if (typeof agitation === "string") wrongValue(where, '"continuous", "stand" or { everyS }', agitation);
   const everyS = plainObject(where, agitation)["everyS"];
-  return positive(`${where}.everyS`, everyS, 3600, " s");
+  return positive(where, everyS, 3600, " s", ".everyS");
 }
 
 /** Checks a law of agitation and returns it. */
 export function checkedAgitationLaw(where: string, law: AgitationLaw): AgitationLaw {
-  plainObject(`${where} law`, law);
-  inRange(`${where} law.staleLoss`, law.staleLoss, 0, 0.99, "");
-  positive(`${where} law.staleTimeS`, law.staleTimeS, 1e5, " s");
-  inRange(`${where} law.sdStaleLoss`, law.sdStaleLoss ?? 0, 0, 10, "");
+  plainObject(where, law, " law");
+  inRange(where, law.staleLoss, 0, 0.99, "", " law.staleLoss");
+  positive(where, law.staleTimeS, 1e5, " s", " law.staleTimeS");
+  inRange(where, law.sdStaleLoss ?? 0, 0, 10, "", " law.sdStaleLoss");
   return law;
 }
 

@@ -25,23 +25,24 @@ export function wrongValue(where: string, expected: string, value: unknown): nev
  *
  * @param where - function and field, for example `"temperatureFactor: fromC"`
  * @param unit - the unit for the text, for example `" °C"`, or `""`
+ * @param field - the rest of `where`, apart so that a hot path joins no text unless it throws
  */
-export function inRange(where: string, value: unknown, min: number, max: number, unit: string): number {
-  if (typeof value !== "number") wrongKind(where, "a number", value);
-  if (!(value >= min && value <= max)) wrongValue(where, `from ${min} to ${max}${unit}`, value);
+export function inRange(where: string, value: unknown, min: number, max: number, unit: string, field = ""): number {
+  if (typeof value !== "number") wrongKind(where + field, "a number", value);
+  if (!(value >= min && value <= max)) wrongValue(where + field, `from ${min} to ${max}${unit}`, value);
   return value;
 }
 
 /** Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. */
-export function positive(where: string, value: unknown, max: number, unit: string): number {
-  if (typeof value !== "number") wrongKind(where, "a number", value);
-  if (!(value > 0 && value <= max)) wrongValue(where, `above 0 and at most ${max}${unit}`, value);
+export function positive(where: string, value: unknown, max: number, unit: string, field = ""): number {
+  if (typeof value !== "number") wrongKind(where + field, "a number", value);
+  if (!(value > 0 && value <= max)) wrongValue(where + field, `above 0 and at most ${max}${unit}`, value);
   return value;
 }
 
 /** Returns `value` when it is a plain object (not null, not an array); throws a `TypeError` otherwise. */
-export function plainObject(where: string, value: unknown): Record<string, unknown> {
-  if (typeof value !== "object" || value === null || Array.isArray(value)) wrongKind(where, "an object", value);
+export function plainObject(where: string, value: unknown, field = ""): Record<string, unknown> {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) wrongKind(where + field, "an object", value);
   return value as Record<string, unknown>;
 }
 

@@ -34,8 +34,8 @@ export type PowerDilutionLaw = Extract<DilutionLaw, { kind: "power" }>;
 /** Returns the dilution when its parts are numbers in range; throws otherwise. */
 export function checkedDilution(where: string, dilution: Dilution): Dilution {
   const { stockParts, waterParts, stocks } = plainObject(where, dilution);
-  const stock = positive(`${where} stockParts`, stockParts, 1e5, "");
-  const water = inRange(`${where} waterParts`, waterParts, 0, 1e5 * stock, "");
+  const stock = positive(where, stockParts, 1e5, "", " stockParts");
+  const water = inRange(where, waterParts, 0, 1e5 * stock, "", " waterParts");
   if (stocks === undefined) return { stockParts: stock, waterParts: water };
   const parts = arrayOf(`${where} stocks`, stocks, 1).map((part, i) => positive(`${where} stocks[${i}]`, part, 1e5, ""));
   const sum = parts.reduce((total, part) => total + part, 0);
@@ -82,10 +82,10 @@ export function readDilution(where: string, value: unknown): Dilution {
 
 /** ln(time) as a function of ln(concentration), up to a constant, for a checked law. */
 export function logTimeByConcentration(where: string, law: DilutionLaw): (logC: number) => number {
-  const kind: unknown = plainObject(`${where} law`, law)["kind"];
+  const kind: unknown = plainObject(where, law, " law")["kind"];
   if (law.kind === "power") {
-    const n = inRange(`${where} law.exponent`, law.exponent, 0, 3, "");
-    inRange(`${where} law.sd`, law.sd ?? 0, 0, 3, "");
+    const n = inRange(where, law.exponent, 0, 3, "", " law.exponent");
+    inRange(where, law.sd ?? 0, 0, 3, "", " law.sd");
     return (logC) => -n * logC;
   }
   if (kind !== "table") wrongValue(`${where} law.kind`, '"power" or "table"', kind);

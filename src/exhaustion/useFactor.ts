@@ -56,11 +56,11 @@ export function useFactor(law: UseLaw, usedCm2PerL: number): number {
 
 /** How many of the rule's portions have been developed, for a checked rule. */
 export function usePortions(where: string, law: UseLaw, usedCm2PerL: number): number {
-  plainObject(`${where} law`, law);
-  inRange(`${where} law.increase`, law.increase, 0, 10, "");
-  inRange(`${where} law.sdIncrease`, law.sdIncrease ?? 0, 0, 10, "");
-  const per = positive(`${where} law.perCm2PerL`, law.perCm2PerL, 1e6, " cm²/l");
+  plainObject(where, law, " law");
+  inRange(where, law.increase, 0, 10, "", " law.increase");
+  inRange(where, law.sdIncrease ?? 0, 0, 10, "", " law.sdIncrease");
+  const per = positive(where, law.perCm2PerL, 1e6, " cm²/l", " law.perCm2PerL");
   const growth: unknown = law.growth;
   if (growth !== "linear" && growth !== "compound") wrongValue(`${where} law.growth`, '"linear" or "compound"', growth);
-  return inRange(`${where} usedCm2PerL`, usedCm2PerL, 0, 1e6, " cm²/l") / per;
+  return inRange(where, usedCm2PerL, 0, 1e6, " cm²/l", " usedCm2PerL") / per;
 }

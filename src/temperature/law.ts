@@ -85,16 +85,16 @@ export function checkedRows(where: string, rows: unknown): readonly TemperatureR
  * time to the last bit.
  */
 export function logTimeFunction(where: string, law: TemperatureLaw): (temperatureC: number) => number {
-  const kind: unknown = plainObject(`${where} law`, law)["kind"];
+  const kind: unknown = plainObject(where, law, " law")["kind"];
   if (law.kind === "arrhenius") {
-    const slope = inRange(`${where} law.activationEnergyKJPerMol`, law.activationEnergyKJPerMol, 0, 200, " kJ/mol");
-    inRange(`${where} law.sdKJPerMol`, law.sdKJPerMol ?? 0, 0, 200, " kJ/mol");
+    const slope = inRange(where, law.activationEnergyKJPerMol, 0, 200, " kJ/mol", " law.activationEnergyKJPerMol");
+    inRange(where, law.sdKJPerMol ?? 0, 0, 200, " kJ/mol", " law.sdKJPerMol");
     return (c) => (slope / GAS_CONSTANT_KJ) * inverseKelvin(c);
   }
   if (law.kind === "coefficient") {
-    const interval = positive(`${where} law.intervalC`, law.intervalC, 100, " °C");
-    const ratio = inRange(`${where} law.ratio`, law.ratio, 1, Math.exp(interval), ` over ${interval} °C`);
-    inRange(`${where} law.sdRatio`, law.sdRatio ?? 0, 0, ratio, "");
+    const interval = positive(where, law.intervalC, 100, " °C", " law.intervalC");
+    const ratio = inRange(where, law.ratio, 1, Math.exp(interval), ` over ${interval} °C`, " law.ratio");
+    inRange(where, law.sdRatio ?? 0, 0, ratio, "", " law.sdRatio");
     const slope = -Math.log(ratio) / interval;
     return (c) => slope * c;
   }

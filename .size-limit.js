@@ -1,0 +1,11 @@
+// Brotli sizes of what an app carries when it imports one thing. The bundler's notes on side-effect-free chunks are silenced: they say
+// only that sideEffects: false works.
+const quiet = { path: "dist/index.js", brotli: true, modifyEsbuildConfig: (config) => ({ ...config, logLevel: "silent" }) };
+const dependencies = ["d3-interpolate", "simple-statistics", "decimal.js"];
+const pure = ["fahrenheitToCelsius", "useFactor", "ageFactor", "replenishmentMl"];
+
+export default [
+  ...pure.map((name) => ({ ...quiet, name: `${name}, all it pulls in`, import: `{ ${name} }`, limit: "500 B" })),
+  { ...quiet, name: "compensate, own code", import: "{ compensate }", ignore: dependencies, limit: "6 kB" },
+  { ...quiet, name: "compensate, dependencies bundled", import: "{ compensate }", limit: "12 kB" },
+];

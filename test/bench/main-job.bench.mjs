@@ -1,0 +1,65 @@
+/* Benchmarks of the temperature room and the main job, and the cost of importing the package. */
+import { execFileSync } from "node:child_process";
+import { writeFileSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { compensate, rateFunction, temperatureFactor } from "darkroom-kinetics";
+import { bareLoop, nanosecondsPerCall } from "./measure.mjs";
+
+export default function mainJob(report) {
+  const law = { kind: "arrhenius", activationEnergyKJPerMol: 58 };
+  const rate = rateFunction(law, 20);
+  const baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
+  const conditions = (i) => ({
+    temperatureC: 10 + (i % 1000) * 0.02,
+    dilution: "1+14",
+    agitation: { everyS: 30 },
+    usedCm2PerL: 516,
+    ageH: 3,
+  });
+  const loops = {
+    rate: (calls) => {
+      let sum = 0;
+      for (let i = 0; i < calls; i += 1) sum += 510 * rate(10 + (i % 1000) * 0.02);
+      return sum;
+    },
+    factor: (calls) => {
+      let sum = 0;
+      for (let i = 0; i < calls; i += 1) sum += 510 * temperatureFactor(law, 20, 10 + (i % 1000) * 0.02);
+      return sum;
+    },
+    compensate: (calls) => {
+      let sum = 0;
+      for (let i = 0; i < calls; i += 1) sum += compensate(baseline, conditions(i)).timeS;
+      return sum;
+    },
+  };
+  const bare = nanosecondsPerCall(bareLoop, 500_000, 15);
+  const ratio = (name, limit, loop, calls) => {
+    const ns = nanosecondsPerCall(loop, calls, 15);
+    report({ name, ratio: ns / bare, limit, note: `${ns.toFixed(1)} ns against ${bare.toFixed(1)} ns` });
+  };
+  ratio("rateFunction of an Arrhenius law", 1.2, loops.rate, 500_000);
+  ratio("temperatureFactor of an Arrhenius law", 4, loops.factor, 500_000);
+  ratio("compensate, all terms", 200, loops.compensate, 20_000);
+  importCost(report);
+}
+
+/** Median start of a bare Node against one that imports the built package. */
+function importCost(report) {
+  const folder = mkdtempSync(join(tmpdir(), "start-"));
+  const bareFile = join(folder, "bare.mjs");
+  const withFile = join(folder, "with.mjs");
+  writeFileSync(bareFile, "");
+  writeFileSync(withFile, `import ${JSON.stringify(import.meta.resolve("darkroom-kinetics"))};`);
+  const milliseconds = (file) => {
+    const start = performance.now();
+    execFileSync(process.execPath, [file]);
+    return performance.now() - start;
+  };
+  const pairs = Array.from({ length: 15 }, () => [milliseconds(bareFile), milliseconds(withFile)]);
+  rmSync(folder, { recursive: true });
+  const median = (values) => values.sort((a, b) => a - b)[Math.floor(values.length / 2)];
+  const added = median(pairs.map(([bare, whole]) => whole - bare));
+  report({ name: "import of the built package, ms added to a start / 15", ratio: added / 15, limit: 1, note: `${added.toFixed(1)} ms` });
+}
