@@ -26,8 +26,9 @@ function innerSlope(before: number, after: number, hBefore: number, hAfter: numb
  * A curve through `knots` (two or more, `x` strictly rising): exact at every knot, monotone between knots wherever
  * they are, with a continuous slope, and straight on with the slope of the nearest interval outside them.
  *
- * Each interval is a cubic in Bézier form, evaluated by repeated linear interpolation. Every step is a weighted mean
- * of two neighbours, so the value cannot leave the range of the rows, however the rounding falls.
+ * Each interval is a cubic in Bézier form, evaluated by repeated linear interpolation. Every step is a weighted mean of two
+ * neighbours; since a(1 − t) + a·t need not be a in doubles, the last figure is held within the two rows, so that a level
+ * stretch is level and no value leaves its interval, however the rounding falls.
  */
 export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
   const steps = knots.slice(1).map((knot, i) => {
@@ -52,9 +53,12 @@ export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
     const a = interpolateNumber(from.y, p1);
     const b = interpolateNumber(p1, p2);
     const c = interpolateNumber(p2, to.y);
+    const low = Math.min(from.y, to.y);
+    const high = Math.max(from.y, to.y);
     return (t: number): number => {
       const middle = b(t);
-      return interpolateNumber(interpolateNumber(a(t), middle)(t), interpolateNumber(middle, c(t))(t))(t);
+      const y = interpolateNumber(interpolateNumber(a(t), middle)(t), interpolateNumber(middle, c(t))(t))(t);
+      return Math.min(high, Math.max(low, y));
     };
   });
   return (x) => {

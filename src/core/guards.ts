@@ -7,7 +7,8 @@
 export function show(value: unknown): string {
   if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
   if (Array.isArray(value)) return "an array";
-  return typeof value === "function" || (typeof value === "object" && value) ? `a ${typeof value}` : String(value);
+  if (typeof value === "object" && value) return "an object";
+  return typeof value === "function" ? "a function" : String(value);
 }
 
 /** Refuses with a `TypeError`: the value is of the wrong kind. */

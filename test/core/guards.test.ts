@@ -1,0 +1,103 @@
+/* Room: core. Every guard refuses the wrong kind with a TypeError and the wrong value with a RangeError, word for word. */
+import { describe, expect, it } from "vitest";
+import { arrayOf, inRange, knownEntry, plainObject, positive, show, wrongKind, wrongValue } from "../../src/core/guards.js";
+
+const anyOf = (value: unknown): any => value;
+
+describe("show", () => {
+  it.each([
+    ["text", '"text"'],
+    ["", '""'],
+    ['say "x"', '"say \\"x\\""'],
+    ["y".repeat(61), `"${"y".repeat(60)}"`],
+    [[1, 2], "an array"],
+    [{}, "an object"],
+    [() => 1, "a function"],
+    [null, "null"],
+    [undefined, "undefined"],
+    [NaN, "NaN"],
+    [-Infinity, "-Infinity"],
+    [1.5, "1.5"],
+    [true, "true"],
+    [10n, "10"],
+    [Symbol("s"), "Symbol(s)"],
+    [Object.create(null), "an object"],
+  ])("%#: never throws itself", (value, text) => {
+    expect(show(value)).toBe(text);
+  });
+});
+
+describe("wrongKind and wrongValue", () => {
+  it("differ in class only", () => {
+    expect(() => wrongKind("f: x", "a number", "1")).toThrow(new TypeError('f: x must be a number, got "1"'));
+    expect(() => wrongValue("f: x", "even", 3)).toThrow(new RangeError("f: x must be even, got 3"));
+  });
+});
+
+describe("inRange", () => {
+  it("returns the value, both ends included", () => {
+    expect(inRange("f: x", 0, 0, 100, " °C")).toBe(0);
+    expect(inRange("f: x", 100, 0, 100, " °C")).toBe(100);
+    expect(inRange("f: x", 20.5, 0, 100, " °C")).toBe(20.5);
+  });
+  it.each([-Number.MIN_VALUE, 100.00000000000001, NaN, Infinity, -Infinity])("refuses the value %d", (value) => {
+    expect(() => inRange("f: x", value, 0, 100, " °C")).toThrow(new RangeError(`f: x must be from 0 to 100 °C, got ${value}`));
+  });
+  it.each([undefined, null, true, anyOf([5]), anyOf({}), 5n])("refuses the kind of case %#", (value) => {
+    expect(() => inRange("f: x", value, 0, 100, "")).toThrow(new TypeError(`f: x must be a number, got ${show(value)}`));
+  });
+  it("does not read text as a number", () => {
+    expect(() => inRange("f: x", "5", 0, 100, "")).toThrow(new TypeError('f: x must be a number, got "5"'));
+  });
+});
+
+describe("positive", () => {
+  it("returns the value, the largest included and 0 not", () => {
+    expect(positive("f: t", Number.MIN_VALUE, 10, " s")).toBe(Number.MIN_VALUE);
+    expect(positive("f: t", 10, 10, " s")).toBe(10);
+    for (const value of [0, -0, -1, 10.5, NaN, Infinity, -Infinity])
+      expect(() => positive("f: t", value, 10, " s")).toThrow(new RangeError(`f: t must be above 0 and at most 10 s, got ${value}`));
+  });
+  it("refuses the wrong kind", () => {
+    expect(() => positive("f: t", "10", 10, " s")).toThrow(new TypeError('f: t must be a number, got "10"'));
+  });
+});
+
+describe("plainObject", () => {
+  it("returns the object itself", () => {
+    const object = { a: 1 };
+    expect(plainObject("f: o", object)).toBe(object);
+  });
+  it.each([null, undefined, 1, "a", true])("refuses %s", (value) => {
+    expect(() => plainObject("f: o", value)).toThrow(new TypeError(`f: o must be an object, got ${show(value)}`));
+  });
+  it("refuses an array and a function", () => {
+    expect(() => plainObject("f: o", [])).toThrow(new TypeError("f: o must be an object, got an array"));
+    expect(() => plainObject("f: o", () => 1)).toThrow(new TypeError("f: o must be an object, got a function"));
+  });
+});
+
+describe("arrayOf", () => {
+  it("returns the array itself when it is long enough", () => {
+    const rows = [1, 2];
+    expect(arrayOf("f: rows", rows, 2)).toBe(rows);
+  });
+  it("refuses too few and no array", () => {
+    expect(() => arrayOf("f: rows", [1], 2)).toThrow(new RangeError("f: rows must hold at least 2, got 1"));
+    expect(() => arrayOf("f: rows", { length: 2 }, 2)).toThrow(new TypeError("f: rows must be an array, got an object"));
+  });
+});
+
+describe("knownEntry", () => {
+  const table = { one: 1, two: 2 };
+  it("returns the entry", () => {
+    expect(knownEntry("f: key", table, "two")).toBe(2);
+  });
+  it("lists what it knows, and knows nothing inherited", () => {
+    for (const key of ["three", "", "toString", "__proto__"])
+      expect(() => knownEntry("f: key", table, key)).toThrow(
+        new RangeError(`f: key must be one of one, two, got ${JSON.stringify(key)}`),
+      );
+    expect(() => knownEntry("f: key", table, 1)).toThrow(new TypeError("f: key must be text, got 1"));
+  });
+});

@@ -1,0 +1,41 @@
+/* Room: core. The small pieces of every answer: basis of a law, order of cautions, the 90 % interval. */
+import { cumulativeStdNormalProbability } from "simple-statistics";
+import { describe, expect, it } from "vitest";
+import { gravestFirst, type Caution } from "../../src/core/caution.js";
+import { timeEstimate, Z90 } from "../../src/core/estimate.js";
+import { basisOf } from "../../src/core/term.js";
+
+describe("basisOf", () => {
+  it("knows a learned, a published and a plainly given law apart", () => {
+    expect(basisOf({})).toBe("given");
+    expect(basisOf({ sources: [] })).toBe("handbook");
+    expect(basisOf({ sources: ["a book"], runs: 3 })).toBe("own runs");
+    expect(basisOf({ runs: 0 })).toBe("own runs");
+  });
+});
+
+describe("gravestFirst", () => {
+  const one = (severity: Caution["severity"], code: string): Caution => ({ code, severity, message: code });
+  it("puts stop before warn before note and keeps the order within each", () => {
+    const given = [one("note", "a"), one("warn", "b"), one("stop", "c"), one("warn", "d"), one("stop", "e"), one("note", "f")];
+    expect(gravestFirst(given).map(({ code }) => code)).toEqual(["c", "e", "b", "d", "a", "f"]);
+    expect(given[0]?.code, "the input stays as it was").toBe("a");
+    expect(gravestFirst([])).toEqual([]);
+  });
+});
+
+describe("timeEstimate", () => {
+  it("is the central 90 % interval of a lognormal time", () => {
+    // NIST/SEMATECH e-Handbook of Statistical Methods, table 1.3.6.7.1: the 95 % point of the normal is 1.645. The
+    // library's own normal table is good to four figures.
+    expect(Z90).toBeCloseTo(1.645, 3);
+    expect(cumulativeStdNormalProbability(Z90)).toBeCloseTo(0.95, 3);
+    const { timeS, lowS, highS } = timeEstimate(600, 0.1);
+    expect(timeS).toBe(600);
+    expect(Math.log(highS / timeS)).toBeCloseTo(0.16448536269514722, 14);
+    expect(Math.log(timeS / lowS)).toBeCloseTo(0.16448536269514722, 14);
+  });
+  it("is the median alone without spread", () => {
+    expect(timeEstimate(600, 0)).toEqual({ timeS: 600, lowS: 600, highS: 600 });
+  });
+});

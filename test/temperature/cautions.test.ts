@@ -1,0 +1,84 @@
+/* Room: temperature. Cautions about one bath temperature: each limit from both sides. */
+import { describe, expect, it } from "vitest";
+import { temperatureCautions } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const codes = (c: number, options?: Parameters<typeof temperatureCautions>[1]): string[] =>
+  temperatureCautions(c, options).map(({ code, severity }) => `${severity} ${code}`);
+
+describe("temperatureCautions", () => {
+  it("is silent from 18 to 24 °C", () => {
+    for (const c of [18, 20, 24]) expect(temperatureCautions(c)).toEqual([]);
+  });
+  it("warns outside 18 to 24 and stops outside 4 to 32 °C", () => {
+    expect(temperatureCautions(17.9)).toEqual([
+      {
+        code: "temperature-unusual",
+        severity: "warn",
+        message: "17.9 °C is outside the usual 18 to 24 °C: times grow long and uncertain.",
+        limit: 18,
+        actual: 17.9,
+      },
+    ]);
+    expect(temperatureCautions(24.1)).toEqual([
+      {
+        code: "temperature-unusual",
+        severity: "warn",
+        message: "24.1 °C is outside the usual 18 to 24 °C: gelatin softens and times grow short.",
+        limit: 24,
+        actual: 24.1,
+      },
+    ]);
+    expect(codes(4)).toEqual(["warn temperature-unusual"]);
+    expect(codes(32)).toEqual(["warn temperature-unusual"]);
+    const message = (c: number): string => `${c} °C is outside 4 to 32 °C, between which development can be controlled without serious damage.`;
+    expect(temperatureCautions(3.9)).toEqual([{ code: "temperature-limit", severity: "stop", message: message(3.9), limit: 4, actual: 3.9 }]);
+    expect(temperatureCautions(32.1)).toEqual([{ code: "temperature-limit", severity: "stop", message: message(32.1), limit: 32, actual: 32.1 }]);
+  });
+  it("asks above 45 °C whether °F was meant, and says nothing else", () => {
+    expect(codes(45)).toEqual(["stop temperature-limit"]);
+    expect(temperatureCautions(68, { emulsion: "soft" })).toEqual([
+      { code: "maybe-fahrenheit", severity: "stop", message: "68 °C: is this reading in °F? 68 °F is 20.0 °C.", limit: 45, actual: 68 },
+    ]);
+    expect(temperatureCautions(75)[0]?.message).toBe("75 °C: is this reading in °F? 75 °F is 23.9 °C.");
+  });
+  it("knows that hydroquinone fails in the cold", () => {
+    const hydroquinone = true;
+    expect(codes(16, { hydroquinone })).toEqual(["warn temperature-unusual"]);
+    expect(temperatureCautions(15.9, { hydroquinone })[0]).toEqual({
+      code: "hydroquinone-cold",
+      severity: "warn",
+      message: "Hydroquinone weakens below about 16 °C: expect less contrast than the time promises.",
+      limit: 16,
+      actual: 15.9,
+    });
+    expect(codes(13, { hydroquinone })[0]).toBe("warn hydroquinone-cold");
+    expect(temperatureCautions(12.9, { hydroquinone })[0]).toEqual({
+      code: "hydroquinone-cold",
+      severity: "stop",
+      message: "Hydroquinone practically stops working below about 13 °C: longer time does not replace it.",
+      limit: 16,
+      actual: 12.9,
+    });
+    expect(codes(12, { hydroquinone: false })).toEqual(["warn temperature-unusual"]);
+  });
+  it("knows that a soft emulsion stands less heat", () => {
+    const emulsion = "soft";
+    const message = "Soft or unhardened gelatin swells and tears above 20 to 22 °C: handle it little, or cool the bath.";
+    expect(temperatureCautions(20, { emulsion })).toEqual([]);
+    expect(temperatureCautions(20.1, { emulsion })).toEqual([
+      { code: "soft-emulsion-warm", severity: "warn", message, limit: 20, actual: 20.1 },
+    ]);
+    expect(codes(24, { emulsion })).toEqual(["warn soft-emulsion-warm"]);
+    expect(temperatureCautions(24.5, { emulsion })[0]).toEqual({ code: "soft-emulsion-warm", severity: "stop", message, limit: 24, actual: 24.5 });
+    expect(codes(23, { emulsion: "hardened" })).toEqual([]);
+  });
+  it("carries the caller's path", () => {
+    expect(temperatureCautions(10, { path: "/baths/2/temperatureC" })[0]?.path).toBe("/baths/2/temperatureC");
+    expect(Object.keys(temperatureCautions(10)[0]!)).not.toContain("path");
+  });
+  it("refuses what is no bath temperature", () => {
+    expect(() => temperatureCautions(300)).toThrow(new RangeError("temperatureCautions: temperatureC must be from 0 to 100 °C, got 300"));
+    expect(() => temperatureCautions(anyOf("20"))).toThrow(new TypeError('temperatureCautions: temperatureC must be a number, got "20"'));
+  });
+});

@@ -1,0 +1,190 @@
+/* Room: temperature. The spread of a law, the fit, the conversions between forms, the handbook and the default. */
+import { describe, expect, it } from "vitest";
+import {
+  asArrheniusLaw,
+  asCoefficientLaw,
+  fitTemperatureLaw,
+  genericTemperatureLaw,
+  handbookTemperatureLaw,
+  temperatureCoefficient,
+  temperatureFactor,
+  temperatureLogSd,
+  type HandbookDeveloper,
+  type TemperatureLaw,
+} from "../../src/index.js";
+import { tableOverrun } from "../../src/temperature/temperatureLogSd.js";
+
+const anyOf = (value: unknown): any => value;
+const R = 8.314462618e-3;
+const span = (a: number, b: number): number => Math.abs(1 / (a + 273.15) - 1 / (b + 273.15));
+const doubling: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
+const table: TemperatureLaw = {
+  kind: "table",
+  rows: [{ temperatureC: 24, timeS: 330 }, { temperatureC: 16, timeS: 720 }, { temperatureC: 20, timeS: 480 }],
+};
+
+describe("temperatureLogSd", () => {
+  it("is 0 where nothing changes, and the same both ways", () => {
+    for (const law of [doubling, table, genericTemperatureLaw]) {
+      expect(temperatureLogSd(law, 20, 20)).toBe(0);
+      expect(temperatureLogSd(law, 20, 14)).toBeCloseTo(temperatureLogSd(law, 14, 20), 15);
+    }
+  });
+  it("propagates the spread of an activation energy", () => {
+    const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 };
+    expect(temperatureLogSd(law, 20, 14)).toBeCloseTo((20 / R) * span(20, 14), 12);
+    const h = 1e-4;
+    const slope =
+      Math.log(
+        temperatureFactor({ ...law, activationEnergyKJPerMol: 60 + h }, 20, 14) /
+          temperatureFactor({ ...law, activationEnergyKJPerMol: 60 - h }, 20, 14),
+      ) /
+      (2 * h);
+    expect(temperatureLogSd(law, 20, 14)).toBeCloseTo(20 * slope, 8);
+    expect(temperatureLogSd({ ...law, sdKJPerMol: 0 }, 20, 14)).toBe(0);
+  });
+  it("propagates the spread of a ratio over its interval", () => {
+    expect(temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 20, 13)).toBeCloseTo(0.125, 14);
+    expect(temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 13, 16.5)).toBeCloseTo(0.0625, 14);
+    expect(temperatureLogSd({ ...doubling, sdRatio: 0 }, 20, 13)).toBe(0);
+  });
+  it("gives a law without a spread ± 12 kJ/mol", () => {
+    for (const law of [doubling, { kind: "arrhenius", activationEnergyKJPerMol: 60 }] as const)
+      expect(temperatureLogSd(law, 20, 14)).toBeCloseTo((12 / R) * span(20, 14), 12);
+  });
+  it("gives a table the rounding of two rows, and ± 12 kJ/mol more beyond its nearest row", () => {
+    const inside = 0.025 * Math.SQRT2;
+    expect(temperatureLogSd(table, 16, 24)).toBeCloseTo(inside, 12);
+    expect(temperatureLogSd(table, 17, 23)).toBeCloseTo(inside, 12);
+    expect(temperatureLogSd(table, 20, 12)).toBeCloseTo(Math.hypot(inside, (12 / R) * span(16, 12)), 12);
+    expect(temperatureLogSd(table, 30, 20)).toBeCloseTo(Math.hypot(inside, (12 / R) * span(24, 30)), 12);
+    expect(temperatureLogSd(table, 30, 12)).toBeCloseTo(Math.hypot(inside, (12 / R) * (span(24, 30) + span(16, 12))), 12);
+    expect(tableOverrun([{ temperatureC: 16 }, { temperatureC: 24 }], 16)).toBe(0);
+    expect(tableOverrun([{ temperatureC: 16 }, { temperatureC: 24 }], 24)).toBe(0);
+  });
+  it("refuses by its own name", () => {
+    expect(() => temperatureLogSd(doubling, -1, 20)).toThrow(new RangeError("temperatureLogSd: fromC must be from 0 to 100 °C, got -1"));
+    expect(() => temperatureLogSd(doubling, 20, 101)).toThrow(new RangeError("temperatureLogSd: toC must be from 0 to 100 °C, got 101"));
+    expect(() => temperatureLogSd(anyOf(1), 20, 20)).toThrow(new TypeError("temperatureLogSd: law must be an object, got 1"));
+  });
+});
+
+describe("asArrheniusLaw and asCoefficientLaw", () => {
+  it("agree with the law at both ends of the interval", () => {
+    for (const law of [doubling, table, genericTemperatureLaw]) {
+      const wanted = temperatureCoefficient(law, 16, 24);
+      expect(temperatureCoefficient(asArrheniusLaw(law, 16, 24), 16, 24)).toBeCloseTo(wanted, 12);
+      expect(asCoefficientLaw(law, 16, 24)).toMatchObject({ kind: "coefficient", ratio: wanted, intervalC: 8 });
+    }
+    expect(asArrheniusLaw(doubling, 15, 25).activationEnergyKJPerMol).toBeCloseTo((R * Math.LN2) / span(15, 25), 10);
+  });
+  it("carry the spread over", () => {
+    const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 21 };
+    expect(asArrheniusLaw(law, 13, 27).sdKJPerMol).toBeCloseTo(21, 10);
+    expect(temperatureLogSd(asCoefficientLaw(law, 13, 27), 13, 27)).toBeCloseTo(temperatureLogSd(law, 13, 27), 12);
+    expect(temperatureLogSd(asArrheniusLaw(doubling, 13, 27), 13, 27)).toBeCloseTo(temperatureLogSd(doubling, 13, 27), 12);
+  });
+  it("part away from the interval", () => {
+    // A coefficient is straight in °C, Arrhenius in 1/T: fitted at 15 and 25 °C they differ at 0 °C by several per cent.
+    const apart = temperatureFactor(asArrheniusLaw(doubling, 15, 25), 20, 0) / temperatureFactor(doubling, 20, 0);
+    expect(apart).toBeGreaterThan(1.05);
+    expect(apart).toBeLessThan(1.15);
+  });
+  it("refuse by message", () => {
+    expect(() => asArrheniusLaw(doubling, 25, 15)).toThrow(new RangeError("asArrheniusLaw: highC must be above lowC (25 °C), got 15 °C"));
+    expect(() => asArrheniusLaw(doubling, 20, 20)).toThrow(new RangeError("asArrheniusLaw: highC must be above lowC (20 °C), got 20 °C"));
+    expect(() => asArrheniusLaw(doubling, -1, 20)).toThrow(new RangeError("asArrheniusLaw: lowC must be from 0 to 100 °C, got -1"));
+    expect(() => asArrheniusLaw(doubling, 1, 101)).toThrow(new RangeError("asArrheniusLaw: highC must be from 0 to 100 °C, got 101"));
+    expect(() => asCoefficientLaw(doubling, 25, 15)).toThrow(new RangeError("asCoefficientLaw: highC must be above lowC (25 °C), got 15 °C"));
+    expect(() => asCoefficientLaw(doubling, NaN, 15)).toThrow(new RangeError("asCoefficientLaw: lowC must be from 0 to 100 °C, got NaN"));
+    const steep: TemperatureLaw = { kind: "coefficient", ratio: 20000, intervalC: 10 };
+    expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(/^asArrheniusLaw: law must give at most 200 kJ\/mol, got 70\d\.\d+$/);
+    expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(RangeError);
+  });
+});
+
+describe("fitTemperatureLaw", () => {
+  it("finds a law in the times it made, in any order", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 71.5 } as const;
+    const rows = [24, 5, 16, 20].map((temperatureC) => ({ temperatureC, timeS: 480 * temperatureFactor(law, 20, temperatureC) }));
+    const fit = fitTemperatureLaw(rows);
+    expect(fit.law.kind).toBe("arrhenius");
+    expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(71.5, 9);
+    expect(fit.residualLogSd).toBeLessThan(1e-12);
+    expect(fit.law.sdKJPerMol).toBeLessThan(1e-9);
+    expect(fit.rows).toBe(4);
+  });
+  it("gives the textbook standard error", () => {
+    // Three rows worked as in NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1.
+    const rows = [{ temperatureC: 16, timeS: 720 }, { temperatureC: 20, timeS: 480 }, { temperatureC: 24, timeS: 330 }];
+    const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
+    const y = rows.map((row) => Math.log(row.timeS));
+    const mx = (x[0]! + x[1]! + x[2]!) / 3;
+    const my = (y[0]! + y[1]! + y[2]!) / 3;
+    const sxx = x.reduce((sum, value) => sum + (value - mx) ** 2, 0);
+    const slope = x.reduce((sum, value, i) => sum + (value - mx) * (y[i]! - my), 0) / sxx;
+    const sd = Math.sqrt(x.reduce((sum, value, i) => sum + (y[i]! - my - slope * (value - mx)) ** 2, 0));
+    const fit = fitTemperatureLaw(rows);
+    expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(R * slope, 9);
+    expect(fit.residualLogSd).toBeCloseTo(sd, 12);
+    expect(fit.law.sdKJPerMol).toBeCloseTo((R * sd) / Math.sqrt(sxx), 9);
+  });
+  it("takes two rows with the rounding of two printed times", () => {
+    const fit = fitTemperatureLaw([{ temperatureC: 16, timeS: 720 }, { temperatureC: 24, timeS: 330 }]);
+    expect(fit.residualLogSd).toBe(0);
+    expect(fit.rows).toBe(2);
+    expect(fit.law.sdKJPerMol).toBeCloseTo((R * 0.025 * Math.SQRT2) / span(16, 24), 10);
+  });
+  it("gives exactly 0 for a level table, never less", () => {
+    const fit = fitTemperatureLaw([20, 21, 23].map((temperatureC) => ({ temperatureC, timeS: 333.3 })));
+    expect(fit.law.activationEnergyKJPerMol).toBeGreaterThanOrEqual(0);
+    expect(fit.law.activationEnergyKJPerMol).toBeLessThan(1e-9);
+    expect(temperatureFactor(fit.law, 20, 10)).toBeCloseTo(1, 12);
+  });
+  it("refuses by message", () => {
+    const f = (rows: unknown): unknown => fitTemperatureLaw(anyOf(rows));
+    const row = { temperatureC: 20, timeS: 300 };
+    expect(() => f("rows")).toThrow(new TypeError('fitTemperatureLaw: rows must be an array, got "rows"'));
+    expect(() => f([row])).toThrow(new RangeError("fitTemperatureLaw: rows must hold at least 2, got 1"));
+    expect(() => f([])).toThrow(new RangeError("fitTemperatureLaw: rows must hold at least 2, got 0"));
+    expect(() => f([row, null])).toThrow(new TypeError("fitTemperatureLaw: rows[1] must be an object, got null"));
+    expect(() => f([row, row])).toThrow(new RangeError("fitTemperatureLaw: rows must differ in temperature, got two at 20 °C"));
+    expect(() => f([row, { temperatureC: 24, timeS: 301 }])).toThrow(
+      new RangeError("fitTemperatureLaw: rows must not take longer when warmer, got 300 s at 20 °C and 301 s at 24 °C"),
+    );
+    expect(() => f([row, { temperatureC: 24, timeS: 60 }])).toThrow(
+      /^fitTemperatureLaw: rows must give at most 200 kJ\/mol, got 291\.\d kJ\/mol$/,
+    );
+    expect(() => f([row, { temperatureC: 24, timeS: 60 }])).toThrow(RangeError);
+  });
+});
+
+describe("handbookTemperatureLaw and genericTemperatureLaw", () => {
+  const developers: readonly HandbookDeveloper[] = [
+    "metol", "hydroquinone", "metol-hydroquinone", "metol-hydroquinone-borax", "phenidone-ascorbate", "pyro", "pyro-ammonia",
+    "pyro-metol", "chlorhydroquinone-metol", "glycin", "p-aminophenol",
+  ];
+  it.each(developers)("%s is a law with a spread and a source", (developer) => {
+    const law = handbookTemperatureLaw(developer);
+    expect(law.kind).toBe("coefficient");
+    expect(temperatureFactor(law, 20, 18)).toBeGreaterThan(1);
+    // 10 to 25 % of the ratio: never narrower than the scatter between two films, never so wide that it says nothing.
+    expect(law.sdRatio! / law.ratio).toBeGreaterThan(0.1);
+    expect(law.sdRatio! / law.ratio).toBeLessThan(0.25);
+    expect(law.sources!.join("; ")).toMatch(/\d{4}|from memory|Kodak|attributed/);
+  });
+  it("refuses what it does not know", () => {
+    expect(() => handbookTemperatureLaw(anyOf("coffee"))).toThrow(
+      new RangeError(`handbookTemperatureLaw: developer must be one of ${developers.join(", ")}, got "coffee"`),
+    );
+    expect(() => handbookTemperatureLaw(anyOf(undefined))).toThrow(
+      new TypeError("handbookTemperatureLaw: developer must be text, got undefined"),
+    );
+  });
+  it("the default is wide on purpose", () => {
+    expect(genericTemperatureLaw).toMatchObject({ kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 21 });
+    // 30 to 95 kJ/mol is what published tables show: the central 90 % of the law, to within 5 kJ/mol at either end.
+    expect(60 - 1.645 * 21).toBeLessThan(30);
+    expect(Math.abs(60 + 1.645 * 21 - 95)).toBeLessThan(1);
+  });
+});
