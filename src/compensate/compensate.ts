@@ -42,23 +42,26 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
   const cautions: Caution[] = [];
   let timeS = knownS;
   let variance = 0;
+  const terms = [
+    baselineTerm(baseline),
+    temperatureTerm(baseline, conditions, knowledge),
+    dilutionTerm(baseline, conditions, knowledge),
+    agitationTerm(baseline, conditions, knowledge),
+    useTerm(baseline, conditions, knowledge),
+    ageTerm(baseline, conditions, knowledge),
+    strengthTerm(conditions),
+  ];
   // Plain loops: this is the function that an app calls on every turn of a dial.
-  const add = (term: WorkedTerm | undefined): void => {
-    if (term === undefined) return;
-    factors.push(term.factor);
-    cautions.push(...term.cautions);
-    timeS *= term.factor.value;
-    variance += term.factor.logSd * term.factor.logSd;
-  };
-  add(baselineTerm(baseline));
-  add(temperatureTerm(baseline, conditions, knowledge));
-  add(dilutionTerm(baseline, conditions, knowledge));
-  add(agitationTerm(baseline, conditions, knowledge));
-  add(useTerm(baseline, conditions, knowledge));
-  add(ageTerm(baseline, conditions, knowledge));
-  add(strengthTerm(conditions));
+  for (const term of terms) {
+    if (term === undefined) continue;
+    const { factor } = term;
+    factors.push(factor);
+    for (const caution of term.cautions) cautions.push(caution);
+    timeS *= factor.value;
+    variance += factor.logSd * factor.logSd;
+  }
   const estimate = timeEstimate(timeS, Math.sqrt(variance));
-  cautions.push(...outcomeCautions(estimate, factors, baseline, conditions));
+  outcomeCautions(cautions, estimate, factors, baseline, conditions);
   const { lowS, highS } = estimate;
   return { timeS, lowS, highS, factors, cautions: gravestFirst(cautions) };
 }

@@ -22,14 +22,14 @@ const BASELINE_FIELDS = [
 ];
 const CONDITION_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "strength"];
 
-/** Cautions about the answer as a whole: its length, its width, what it rests on, and fields that nobody read. */
+/** Adds the cautions about the answer as a whole: its length, its width, what it rests on, and fields that nobody read. */
 export function outcomeCautions(
+  cautions: Caution[],
   estimate: TimeEstimate,
   factors: readonly Factor[],
   baseline: Baseline,
   conditions: Conditions,
-): readonly Caution[] {
-  const cautions: Caution[] = [];
+): void {
   const { timeS, lowS, highS } = estimate;
   if (timeS < SHORTEST_S)
     cautions.push({
@@ -66,7 +66,6 @@ export function outcomeCautions(
     });
   unread(cautions, "baseline", baseline, BASELINE_FIELDS);
   unread(cautions, "conditions", conditions, CONDITION_FIELDS);
-  return cautions;
 }
 
 /** A field that is misspelt or in another unit would otherwise pass in silence as "as in the baseline". */

@@ -49,13 +49,17 @@ export function logConcentration(dilution: Dilution): number {
 }
 
 const PART = String.raw`\s*(\d+(?:\.\d+)?)\s*`;
-const PLUS = new RegExp(`^${PART}(?:\\+${PART})+$`);
+const TWO = new RegExp(`^${PART}\\+${PART}$`);
+const SEVERAL = new RegExp(`^${PART}(?:\\+${PART}){2,}$`);
 const COLON = new RegExp(`^${PART}:${PART}$`);
 
 /** Reads a dilution from text; `where` names the function and field for the error texts. */
 export function dilutionFromText(where: string, text: string, colon?: "plus" | "total"): Dilution {
+  // The usual form first: compensate reads two dilutions on every call.
+  const two = TWO.exec(text);
+  if (two) return checkedDilution(where, { stockParts: Number(two[1]), waterParts: Number(two[2]) });
   if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
-  const ratio = text.includes(":") ? COLON.exec(text) : null;
+  const ratio = COLON.exec(text);
   if (ratio) {
     const stock = Number(ratio[1]);
     const second = Number(ratio[2]);
@@ -66,11 +70,10 @@ export function dilutionFromText(where: string, text: string, colon?: "plus" | "
       );
     return checkedDilution(where, { stockParts: stock, waterParts: colon === "plus" ? second : second - stock });
   }
-  if (!PLUS.test(text)) wrongValue(where, '"stock" or parts such as "1+9"', text);
-  const parts = text.split("+").map(Number);
-  const waterParts = parts.pop() as number;
-  const stockParts = parts.reduce((sum, part) => sum + part, 0);
-  return checkedDilution(where, { stockParts, waterParts, ...(parts.length > 1 ? { stocks: parts } : {}) });
+  if (!SEVERAL.test(text)) wrongValue(where, '"stock" or parts such as "1+9"', text);
+  const stocks = text.split("+").map(Number);
+  const waterParts = stocks.pop() as number;
+  return checkedDilution(where, { stockParts: stocks.reduce((sum, part) => sum + part, 0), waterParts, stocks });
 }
 
 /** Reads a dilution given as text or as parts. */

@@ -81,29 +81,38 @@ export function checkedRows(where: string, rows: unknown): readonly TemperatureR
 }
 
 /**
- * ln(time) as a function of °C, up to a constant, for a checked law; at a table's rows the logarithm of the row's own
- * time to the last bit.
+ * Checks a law and returns the slope of ln(time): over 1/T in 1/K for `"arrhenius"`, over °C for `"coefficient"`; `undefined` for a
+ * table, whose slope changes.
  */
-export function logTimeFunction(where: string, law: TemperatureLaw): (temperatureC: number) => number {
+export function lawSlope(where: string, law: TemperatureLaw): number | undefined {
   const kind: unknown = plainObject(where, law, " law")["kind"];
   if (law.kind === "arrhenius") {
-    const slope = inRange(where, law.activationEnergyKJPerMol, 0, 200, " kJ/mol", " law.activationEnergyKJPerMol");
     inRange(where, law.sdKJPerMol ?? 0, 0, 200, " kJ/mol", " law.sdKJPerMol");
-    return (c) => (slope / GAS_CONSTANT_KJ) * inverseKelvin(c);
+    const energy = inRange(where, law.activationEnergyKJPerMol, 0, 200, " kJ/mol", " law.activationEnergyKJPerMol");
+    return energy / GAS_CONSTANT_KJ;
   }
   if (law.kind === "coefficient") {
     const interval = positive(where, law.intervalC, 100, " °C", " law.intervalC");
     const ratio = inRange(where, law.ratio, 1, Math.exp(interval), ` over ${interval} °C`, " law.ratio");
     inRange(where, law.sdRatio ?? 0, 0, ratio, "", " law.sdRatio");
-    const slope = -Math.log(ratio) / interval;
-    return (c) => slope * c;
+    return -Math.log(ratio) / interval;
   }
   // A caller without types can get here with any kind at all.
   if (kind !== "table") wrongValue(`${where} law.kind`, `"arrhenius", "coefficient" or "table"`, kind);
-  const rows = checkedRows(`${where} law.`, law.rows);
+  checkedRows(`${where} law.`, law.rows);
+  return undefined;
+}
+
+/** The scale on which ln(time) is straight: 1/T for `"arrhenius"`, °C for `"coefficient"`. */
+export function lawScale(law: TemperatureLaw, temperatureC: number): number {
+  return law.kind === "arrhenius" ? inverseKelvin(temperatureC) : temperatureC;
+}
+
+/** ln(time) as a function of °C for a table of checked rows. */
+export function tableLogTime(rows: readonly TemperatureRow[]): (temperatureC: number) => number {
   // 1/T falls as T rises, so the curve runs over −1/T, in which rows from cold to warm are rising.
   const curve = monotoneCurve(
-    rows.map(({ temperatureC, timeS }) => ({ x: -inverseKelvin(temperatureC), y: Math.log(timeS) })),
+    checkedRows("", rows).map(({ temperatureC, timeS }) => ({ x: -inverseKelvin(temperatureC), y: Math.log(timeS) })),
   );
   return (c) => curve(-inverseKelvin(c));
 }

@@ -1,4 +1,4 @@
-import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, logTimeFunction, ZERO_CELSIUS_K, type TemperatureLaw } from "./law.js";
+import { bathTemperature, lawScale, lawSlope, tableLogTime, ZERO_CELSIUS_K, type TemperatureLaw } from "./law.js";
 
 /**
  * The relative rate of development as a function of temperature, prepared once for hot loops.
@@ -17,17 +17,17 @@ import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, logTimeFunction, ZERO_
  * ```
  */
 export function rateFunction(law: TemperatureLaw, referenceC: number): (temperatureC: number) => number {
-  const logTime = logTimeFunction("rateFunction:", law);
-  const reference = logTime(bathTemperature("rateFunction: referenceC", referenceC));
-  if (law.kind === "arrhenius") {
-    // The same numbers as below, with the division by R and the subtraction taken out of the loop.
-    const slope = law.activationEnergyKJPerMol / GAS_CONSTANT_KJ;
-    const inverseReference = inverseKelvin(referenceC);
-    return (temperatureC) =>
-      Math.exp(
-        slope * (inverseReference - 1 / (bathTemperature("rateFunction: temperatureC", temperatureC) + ZERO_CELSIUS_K)),
-      );
+  const slope = lawSlope("rateFunction:", law);
+  bathTemperature("rateFunction: referenceC", referenceC);
+  if (law.kind === "table") {
+    const logTime = tableLogTime(law.rows);
+    const reference = logTime(referenceC);
+    return (c) => Math.exp(reference - logTime(bathTemperature(WHERE, c)));
   }
-  return (temperatureC) =>
-    Math.exp(reference - logTime(bathTemperature("rateFunction: temperatureC", temperatureC)));
+  const perUnit = slope as number;
+  const reference = lawScale(law, referenceC);
+  if (law.kind === "coefficient") return (c) => Math.exp(perUnit * (reference - bathTemperature(WHERE, c)));
+  return (c) => Math.exp(perUnit * (reference - 1 / (bathTemperature(WHERE, c) + ZERO_CELSIUS_K)));
 }
+
+const WHERE = "rateFunction: temperatureC";

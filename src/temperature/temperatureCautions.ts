@@ -67,14 +67,16 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
       "temperature-limit",
       "stop",
       c < 4 ? 4 : 32,
-      `${c} °C is outside 4 to 32 °C, between which development can be controlled without serious damage.`,
+      "Outside 4 to 32 °C, between which development can be controlled without serious damage.",
     );
   else if (c < 18 || c > 24)
     add(
       "temperature-unusual",
       "warn",
       c < 18 ? 18 : 24,
-      `${c} °C is outside the usual 18 to 24 °C: ${c < 18 ? "times grow long and uncertain" : "gelatin softens and times grow short"}.`,
+      c < 18
+        ? "Below the usual 18 to 24 °C: times grow long and uncertain."
+        : "Above the usual 18 to 24 °C: gelatin softens and times grow short.",
     );
   return cautions;
 }

@@ -1,4 +1,4 @@
-import { bathTemperature, logTimeFunction, type TemperatureLaw, type TemperatureRow } from "./law.js";
+import { bathTemperature, lawScale, lawSlope, tableLogTime, type TemperatureLaw, type TemperatureRow } from "./law.js";
 
 /**
  * The factor by which development time changes between two temperatures: time at `toC` divided by time at `fromC`.
@@ -24,15 +24,23 @@ import { bathTemperature, logTimeFunction, type TemperatureLaw, type Temperature
  * ```
  */
 export function temperatureFactor(law: TemperatureLaw, fromC: number, toC: number): number {
-  const logTime = logTimeFunction("temperatureFactor:", law);
+  const slope = lawSlope("temperatureFactor:", law);
   bathTemperature("temperatureFactor: fromC", fromC);
   bathTemperature("temperatureFactor: toC", toC);
   if (fromC === toC) return 1;
-  const printed = law.kind === "table" ? (rowTime(law.rows, toC) ?? NaN) / (rowTime(law.rows, fromC) ?? NaN) : NaN;
-  return printed > 0 ? printed : Math.exp(logTime(toC) - logTime(fromC));
+  return slope === undefined
+    ? tableFactor((law as TableLaw).rows, fromC, toC)
+    : Math.exp(slope * (lawScale(law, toC) - lawScale(law, fromC)));
 }
 
-/** The printed time at a temperature that is a row, so that a ratio of two rows is exact to the last bit. */
-function rowTime(rows: readonly TemperatureRow[], temperatureC: number): number | undefined {
-  return rows.find((row) => row.temperatureC === temperatureC)?.timeS;
+type TableLaw = Extract<TemperatureLaw, { kind: "table" }>;
+
+/** The ratio of a table's times, of two rows exactly the ratio of what is printed. */
+function tableFactor(rows: readonly TemperatureRow[], fromC: number, toC: number): number {
+  const printed = (temperatureC: number): number | undefined =>
+    rows.find((row) => row.temperatureC === temperatureC)?.timeS;
+  const logTime = tableLogTime(rows);
+  const from = printed(fromC);
+  const to = printed(toC);
+  return from === undefined || to === undefined ? Math.exp(logTime(toC) - logTime(fromC)) : to / from;
 }

@@ -1,4 +1,4 @@
-import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, logTimeFunction, type TemperatureLaw } from "./law.js";
+import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, lawSlope, type TemperatureLaw } from "./law.js";
 
 /**
  * The spread of a law that was given without one, kJ/mol: the standard deviation between the published tables of one
@@ -31,7 +31,7 @@ export const TABLE_ROW_LOG_SD: number = 0.025;
  * ```
  */
 export function temperatureLogSd(law: TemperatureLaw, fromC: number, toC: number): number {
-  logTimeFunction("temperatureLogSd:", law);
+  lawSlope("temperatureLogSd:", law);
   bathTemperature("temperatureLogSd: fromC", fromC);
   bathTemperature("temperatureLogSd: toC", toC);
   if (fromC === toC) return 0;

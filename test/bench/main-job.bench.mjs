@@ -45,7 +45,7 @@ export default function mainJob(report) {
   importCost(report);
 }
 
-/** Median start of a bare Node against one that imports the built package. */
+/** The fastest start of a bare Node against the fastest that imports the built package. */
 function importCost(report) {
   const folder = mkdtempSync(join(tmpdir(), "start-"));
   const bareFile = join(folder, "bare.mjs");
@@ -59,7 +59,7 @@ function importCost(report) {
   };
   const pairs = Array.from({ length: 15 }, () => [milliseconds(bareFile), milliseconds(withFile)]);
   rmSync(folder, { recursive: true });
-  const median = (values) => values.sort((a, b) => a - b)[Math.floor(values.length / 2)];
-  const added = median(pairs.map(([bare, whole]) => whole - bare));
+  const fastest = (column) => Math.min(...pairs.map((pair) => pair[column]));
+  const added = fastest(1) - fastest(0);
   report({ name: "import of the built package, ms added to a start / 15", ratio: added / 15, limit: 1, note: `${added.toFixed(1)} ms` });
 }
