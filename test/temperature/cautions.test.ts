@@ -15,7 +15,7 @@ describe("temperatureCautions", () => {
       {
         code: "temperature-unusual",
         severity: "warn",
-        message: "17.9 °C is outside the usual 18 to 24 °C: times grow long and uncertain.",
+        message: "Below the usual 18 to 24 °C: times grow long and uncertain.",
         limit: 18,
         actual: 17.9,
       },
@@ -24,16 +24,16 @@ describe("temperatureCautions", () => {
       {
         code: "temperature-unusual",
         severity: "warn",
-        message: "24.1 °C is outside the usual 18 to 24 °C: gelatin softens and times grow short.",
+        message: "Above the usual 18 to 24 °C: gelatin softens and times grow short.",
         limit: 24,
         actual: 24.1,
       },
     ]);
     expect(codes(4)).toEqual(["warn temperature-unusual"]);
     expect(codes(32)).toEqual(["warn temperature-unusual"]);
-    const message = (c: number): string => `${c} °C is outside 4 to 32 °C, between which development can be controlled without serious damage.`;
-    expect(temperatureCautions(3.9)).toEqual([{ code: "temperature-limit", severity: "stop", message: message(3.9), limit: 4, actual: 3.9 }]);
-    expect(temperatureCautions(32.1)).toEqual([{ code: "temperature-limit", severity: "stop", message: message(32.1), limit: 32, actual: 32.1 }]);
+    const message = "Outside 4 to 32 °C, between which development can be controlled without serious damage.";
+    expect(temperatureCautions(3.9)).toEqual([{ code: "temperature-limit", severity: "stop", message, limit: 4, actual: 3.9 }]);
+    expect(temperatureCautions(32.1)).toEqual([{ code: "temperature-limit", severity: "stop", message, limit: 32, actual: 32.1 }]);
   });
   it("asks above 45 °C whether °F was meant, and says nothing else", () => {
     expect(codes(45)).toEqual(["stop temperature-limit"]);
