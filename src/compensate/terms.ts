@@ -121,7 +121,7 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   const basis = basisOf(law);
   if (law.kind === "life" && to > law.lifeH) {
     const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: no time can be given. Mix fresh.");
-    return { factor: row("age", 1, logSd, law, basis), cautions: [{ ...past, limit: law.lifeH, actual: to }] };
+    return { factor: row("age", 1, ageLogSd(law, 0, law.lifeH), law, basis), cautions: [{ ...past, limit: law.lifeH, actual: to }] };
   }
   return { factor: row("age", ageFactor(law, to) / ageFactor(law, from), logSd, law, basis), cautions: [] };
 }

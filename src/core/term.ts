@@ -8,7 +8,7 @@ export type Basis =
   | "unchanged"
   /** a law that the caller handed in */
   | "given"
-  /** a published law chosen by developer */
+  /** a published law from this package's handbook */
   | "handbook"
   /** the generic law, because nothing better was given: wide */
   | "default"
@@ -33,11 +33,14 @@ export interface Factor {
 export interface LawOrigin {
   /** where the figures were published, or how they were obtained */
   readonly sources?: readonly string[];
+  /** the law is a published one from this package's handbook */
+  readonly published?: boolean;
   /** how many own runs the law was learned from */
   readonly runs?: number;
 }
 
 /** The basis of a law that was handed in: learned, from the handbook, or plainly given. */
 export function basisOf(law: LawOrigin): Basis {
-  return law.runs === undefined ? (law.sources === undefined ? "given" : "handbook") : "own runs";
+  if (law.runs !== undefined) return "own runs";
+  return law.published === true ? "handbook" : "given";
 }

@@ -19,5 +19,5 @@ import type { PowerDilutionLaw } from "./dilution.js";
  * ```
  */
 export function handbookDilutionLaw(family: DilutionFamily): PowerDilutionLaw {
-  return { kind: "power", ...knownEntry("handbookDilutionLaw: family", handbookDilution, family) };
+  return { kind: "power", published: true, ...knownEntry("handbookDilutionLaw: family", handbookDilution, family) };
 }

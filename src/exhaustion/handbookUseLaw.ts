@@ -14,6 +14,6 @@ import { handbookUse, type HandbookUse, type UseDeveloper } from "../handbook/ex
  * handbookUseLaw("phenidone-ascorbate").increase // => 0.03
  * ```
  */
-export function handbookUseLaw(developer: UseDeveloper): HandbookUse {
-  return knownEntry("handbookUseLaw: developer", handbookUse, developer);
+export function handbookUseLaw(developer: UseDeveloper): HandbookUse & { readonly published: true } {
+  return { published: true, ...knownEntry("handbookUseLaw: developer", handbookUse, developer) };
 }

@@ -19,5 +19,5 @@ import type { CoefficientLaw } from "./law.js";
  * ```
  */
 export function handbookTemperatureLaw(developer: HandbookDeveloper): CoefficientLaw {
-  return { kind: "coefficient", ...knownEntry("handbookTemperatureLaw: developer", handbookTemperature, developer) };
+  return { kind: "coefficient", published: true, ...knownEntry("handbookTemperatureLaw: developer", handbookTemperature, developer) };
 }

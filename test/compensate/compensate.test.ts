@@ -85,7 +85,7 @@ describe("compensate", () => {
       ["dilution", "given", undefined, []],
       ["agitation", "own runs", 4, []],
       ["use", "given", undefined, []],
-      ["age", "handbook", undefined, ["own bottle test"]],
+      ["age", "given", undefined, ["own bottle test"]],
       ["strength", "default", undefined, ["spoons"]],
     ]);
     const own = compensate({ ...known, logSd: 0.1 }, {}).factors[0];

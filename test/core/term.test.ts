@@ -8,7 +8,9 @@ import { basisOf } from "../../src/core/term.js";
 describe("basisOf", () => {
   it("knows a learned, a published and a plainly given law apart", () => {
     expect(basisOf({})).toBe("given");
-    expect(basisOf({ sources: [] })).toBe("handbook");
+    expect(basisOf({ published: true, sources: [] })).toBe("handbook");
+    expect(basisOf({ sources: ["a notebook"] })).toBe("given");
+    expect(basisOf({ published: true, runs: 3 })).toBe("own runs");
     expect(basisOf({ sources: ["a book"], runs: 3 })).toBe("own runs");
     expect(basisOf({ runs: 0 })).toBe("own runs");
   });
