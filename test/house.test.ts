@@ -1,0 +1,46 @@
+/* The arrows of the house: which room may import which. */
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { filesBelow } from "./docs/examples.js";
+
+const GROUND = ["core", "quantities", "handbook"];
+const CAUSES = ["temperature", "dilution", "agitation", "exhaustion", "contrast", "inspection", "brew"];
+const ABOVE: Readonly<Record<string, readonly string[]>> = {
+  core: ["core"],
+  handbook: ["handbook"],
+  quantities: [...GROUND],
+  ...Object.fromEntries(CAUSES.map((room) => [room, [...GROUND, room]])),
+  drift: [...GROUND, "temperature", "drift"],
+  compensate: [...GROUND, ...CAUSES, "drift", "compensate"],
+  learning: [...GROUND, ...CAUSES, "drift", "compensate", "learning"],
+  process: [...GROUND, ...CAUSES, "drift", "compensate", "process"],
+  recipe: [...GROUND, ...CAUSES, "drift", "compensate", "process", "recipe"],
+};
+
+const files = filesBelow("src", [".ts"]).filter((path) => path !== "src/index.ts");
+const imports = files.flatMap((path) =>
+  [...readFileSync(path, "utf8").matchAll(/from "(\.\.?\/[^"]+)"/g)].map((match) => ({
+    path,
+    room: path.split("/")[1] as string,
+    target: new URL(match[1] as string, `file:///${path}`).pathname.split("/")[2] as string,
+  })),
+);
+
+describe("the house", () => {
+  it("has no room that the plan does not know", () => {
+    expect([...new Set(files.map((path) => path.split("/")[1]))].filter((room) => !(room! in ABOVE))).toEqual([]);
+    expect(imports.length).toBeGreaterThan(50);
+  });
+  it("points its arrows down", () => {
+    expect(imports.filter(({ room, target }) => !ABOVE[room]?.includes(target))).toEqual([]);
+  });
+  it("keeps the dependencies that do not shake in their one place", () => {
+    const importers = (name: string): string[] => files.filter((path) => readFileSync(path, "utf8").includes(`from "${name}"`));
+    expect(importers("d3-interpolate")).toEqual(["src/core/curve.ts"]);
+    expect(importers("decimal.js")).toEqual(["src/dilution/mixVolumes.ts", "src/quantities/roundTime.ts"]);
+  });
+  it("has files that hold one thing", () => {
+    const long = files.filter((path) => !path.includes("handbook") && readFileSync(path, "utf8").split("\n").length > 200);
+    expect(long).toEqual([]);
+  });
+});
