@@ -70,3 +70,27 @@ export {
 // compensate: the main job
 export type { Baseline, Compensation, Conditions, Knowledge } from "./compensate/types.js";
 export { compensate } from "./compensate/compensate.js";
+
+// process: the plan from pour-in to wash
+export type {
+  BathSetting,
+  Cue,
+  FixSetting,
+  Handling,
+  Material,
+  ProcessBaths,
+  ProcessInput,
+  ProcessPlan,
+  Step,
+  StepName,
+  StopSetting,
+  WashSetting,
+} from "./process/types.js";
+export type { FixerKind, Vessel, WashMethod } from "./handbook/process.js";
+export { planProcess } from "./process/planProcess.js";
+export { replaceDevelopment, type DevelopmentLeft } from "./process/replaceDevelopment.js";
+export { testStripTimes, type TestStripOptions } from "./process/testStripTimes.js";
+export { fixingTime, type FixingQuestion } from "./process/fixingTime.js";
+export { clearingTimeAt, type ClearingQuestion } from "./process/clearingTimeAt.js";
+export { bathCautions, type BathQuestion } from "./process/bathCautions.js";
+export { describePlan } from "./process/describePlan.js";

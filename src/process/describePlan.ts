@@ -1,0 +1,46 @@
+import { plainObject } from "../core/guards.js";
+import { formatTime } from "../quantities/formatTime.js";
+import type { Cue, Material, ProcessPlan } from "./types.js";
+
+/**
+ * A plan in short English lines, to read aloud or to pin to the wall.
+ *
+ * @param plan - a plan of `planProcess`
+ * @returns a line for each step and each cue, with the time from the start of the plan; a cue that repeats has one line; at the end the total time
+ * and what to have ready
+ * @throws TypeError when `plan` is not a plan
+ *
+ * @example
+ * ```ts
+ * describePlan(planProcess({ vessel: "dish", timeS: 510, temperatureC: 20, volumeMl: 300, baths: { stop: {} } })).slice(0, 3) // => ["0:00 develop, 8:30 at 20.0 °C", "  0:00 Pour in, then rock the dish, each side in turn without pause.", "  8:25 Begin to pour out or lift out, so that it is drained at 8:30."]
+ * ```
+ */
+export function describePlan(plan: ProcessPlan): readonly string[] {
+  plainObject("describePlan: plan", plan);
+  const lines = plan.steps.flatMap(({ name, startS, durationS, temperatureC, cues }) => [
+    `${formatTime(startS)} ${name.replace("-", " ")}, ${formatTime(durationS)} at ${temperatureC.toFixed(1)} °C`,
+    ...cueLines(cues),
+  ]);
+  return [...lines, `In all ${formatTime(plan.totalS)}.`, `Have ready: ${plan.materials.map(materialText).join("; ")}.`];
+}
+
+/** A run of equal texts becomes one line with its first and last time. */
+function cueLines(cues: readonly Cue[]): readonly string[] {
+  const lines: string[] = [];
+  for (let i = 0; i < cues.length; ) {
+    const { atS, text } = cues[i] as Cue;
+    const from = i;
+    while (cues[i]?.text === text) i++;
+    const second = cues[from + 1] as Cue;
+    const last = cues[i - 1] as Cue;
+    const again = i - from > 1 ? ` Every ${formatTime(second.atS - atS)} until ${formatTime(last.atS)}.` : "";
+    lines.push(`  ${formatTime(atS)} ${text}${again}`);
+  }
+  return lines;
+}
+
+function materialText({ name, volumeMl, stockMl, waterMl }: Material): string {
+  const ml = (value: number): string => `${Number(value.toPrecision(4))} ml`;
+  const mixed = stockMl === undefined || waterMl === undefined ? "" : ` (${ml(stockMl)} stock, ${ml(waterMl)} water)`;
+  return `${name} ${ml(volumeMl)}${mixed}`;
+}
