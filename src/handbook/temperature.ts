@@ -46,7 +46,7 @@ export const handbookTemperature: Readonly<Record<HandbookDeveloper, HandbookTem
     ],
   },
   "metol-hydroquinone-borax": {
-    ratio: 1.96,
+    ratio: 1.92,
     intervalC: 10,
     sdRatio: 0.3,
     sources: [`${F32}: D-76 on two films, 20 to 24 °C, fitted to the rows`],

@@ -2,7 +2,7 @@ import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, lawSlope, type Tempera
 
 /**
  * The spread of a law that was given without one, kJ/mol: the standard deviation between the published tables of one
- * developer on different films (D-76 gives 40 to 64 over five tables, XTOL 25 to 76 over four; both in the handbook room).
+ * developer on different films (D-76 gives 40 to 64 over four tables, XTOL 25 to 76 over four; both in the handbook room).
  */
 export const GIVEN_LAW_SD_KJ: number = 12;
 
