@@ -47,7 +47,7 @@ export const shortestTime: Published<{ readonly minutes: number }> = {
 };
 
 /** D-76 in a rotary tube, °C as printed; the same times stand in the °F column of the temperature tables. */
-export const rotaryD76: Published<{ readonly temperatureC: number; readonly film100: number; readonly film400: number }> = {
+export const rotaryStock: Published<{ readonly temperatureC: number; readonly film100: number; readonly film400: number }> = {
   id: "AGI-005", source: F32, provenance: "read", about: "D-76 stock; T-MAX 100 and 400; rotary tube, continuous",
   rows: [
     { temperatureC: 20, film100: 6.5, film400: 7 }, { temperatureC: 21, film100: 6, film400: 6.5 },

@@ -5,7 +5,7 @@ import type { DilutionFamily } from "../../src/index.js";
 import type { NotUsed, Published } from "./published.js";
 import { F32, IVES } from "./temperature.js";
 
-const ilford = (film: string): string => `Ilford/Harman, ${film} technical information sheet, n.d., development table, 20 °C`;
+const filmSheet = (film: string): string => `Ilford/Harman, ${film} technical information sheet, n.d., development table, 20 °C`;
 const F4017 = "Eastman Kodak, publication F-4017, TRI-X 320 and 400 films, 2007, development tables, 20 °C";
 const SCHRIEVER =
   "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, secs. 452-506 (ch. XVIII part 4; tank development part 3)";
@@ -48,109 +48,109 @@ export const dilutionSeries: readonly DilutionSeries[] = [
     rows: [{ dilution: "1+4", minutes: 5.5 }, { dilution: "1+7", minutes: 7.5 }, { dilution: "1+9", minutes: 8.5 }],
   },
   {
-    id: "DIL-021", source: ilford("HP5 PLUS"), provenance: "from memory",
+    id: "DIL-021", source: filmSheet("HP5 PLUS"), provenance: "from memory",
     about: "ID-11; HP5 PLUS; 20 °C, intermittent agitation, EI 800",
     family: "solvent-stock", exponents: [0.652],
     rows: [{ dilution: "stock", minutes: 10.5 }, { dilution: "1+1", minutes: 16.5 }],
   },
   {
-    id: "DIL-023", source: ilford("HP5 PLUS"), provenance: "from memory",
+    id: "DIL-023", source: filmSheet("HP5 PLUS"), provenance: "from memory",
     about: "MICROPHEN; HP5 PLUS; 20 °C, intermittent agitation, EI 800",
     family: "solvent-stock", exponents: [0.907],
     rows: [{ dilution: "stock", minutes: 8 }, { dilution: "1+1", minutes: 15 }],
   },
   {
-    id: "DIL-024", source: ilford("HP5 PLUS"), provenance: "from memory",
+    id: "DIL-024", source: filmSheet("HP5 PLUS"), provenance: "from memory",
     about: "PERCEPTOL; HP5 PLUS; 20 °C, intermittent agitation",
     family: "solvent-stock", exponents: [0.469, 0.472],
     rows: [{ dilution: "stock", minutes: 13 }, { dilution: "1+1", minutes: 18 }, { dilution: "1+3", minutes: 25 }],
   },
   {
-    id: "DIL-025", source: ilford("HP5 PLUS"), provenance: "from memory",
+    id: "DIL-025", source: filmSheet("HP5 PLUS"), provenance: "from memory",
     about: "ILFOTEC HC; HP5 PLUS; 20 °C, intermittent agitation, EI 400",
     family: "concentrate", exponents: [0.893],
     rows: [{ dilution: "1+15", minutes: 3.5 }, { dilution: "1+31", minutes: 6.5 }],
   },
   {
-    id: "DIL-026", source: ilford("HP5 PLUS"), provenance: "from memory",
+    id: "DIL-026", source: filmSheet("HP5 PLUS"), provenance: "from memory",
     about: "ILFOTEC HC; HP5 PLUS; 20 °C, intermittent agitation, EI 800",
     family: "concentrate", exponents: [0.926],
     rows: [{ dilution: "1+15", minutes: 5 }, { dilution: "1+31", minutes: 9.5 }],
   },
   {
-    id: "DIL-027", source: ilford("HP5 PLUS"), provenance: "from memory",
+    id: "DIL-027", source: filmSheet("HP5 PLUS"), provenance: "from memory",
     about: "ILFOTEC HC; HP5 PLUS; 20 °C, intermittent agitation, EI 1600",
     family: "concentrate", exponents: [0.9],
     rows: [{ dilution: "1+15", minutes: 7.5 }, { dilution: "1+31", minutes: 14 }],
   },
   {
-    id: "DIL-028", source: ilford("HP5 PLUS"), provenance: "from memory",
+    id: "DIL-028", source: filmSheet("HP5 PLUS"), provenance: "from memory",
     about: "ILFOSOL 3; HP5 PLUS; 20 °C, intermittent agitation, EI 400",
     family: "concentrate", exponents: [1.298],
     rows: [{ dilution: "1+9", minutes: 6.5 }, { dilution: "1+14", minutes: 11 }],
   },
   {
-    id: "DIL-029", source: ilford("HP5 PLUS"), provenance: "from memory, uncertain",
+    id: "DIL-029", source: filmSheet("HP5 PLUS"), provenance: "from memory, uncertain",
     about: "ILFOTEC LC29; HP5 PLUS; 20 °C, intermittent agitation, EI 400",
     family: "concentrate", exponents: [0.7, 0.738],
     rows: [{ dilution: "1+9", minutes: 4 }, { dilution: "1+19", minutes: 6.5 }, { dilution: "1+29", minutes: 9 }],
   },
   {
-    id: "DIL-030", source: ilford("HP5 PLUS"), provenance: "from memory",
+    id: "DIL-030", source: filmSheet("HP5 PLUS"), provenance: "from memory",
     about: "Rodinal (p-aminophenol); HP5 PLUS; 20 °C, intermittent agitation, EI 400",
     family: "p-aminophenol", exponents: [0.9],
     rows: [{ dilution: "1+25", minutes: 6 }, { dilution: "1+50", minutes: 11 }],
   },
   {
-    id: "DIL-031", source: ilford("HP5 PLUS"), provenance: "from memory, uncertain",
+    id: "DIL-031", source: filmSheet("HP5 PLUS"), provenance: "from memory, uncertain",
     about: "XTOL; HP5 PLUS; 20 °C, intermittent agitation, EI 400",
     family: "ascorbate-stock", exponents: [0.585],
     rows: [{ dilution: "stock", minutes: 8 }, { dilution: "1+1", minutes: 12 }],
   },
   {
-    id: "DIL-032", source: ilford("FP4 PLUS"), provenance: "from memory",
+    id: "DIL-032", source: filmSheet("FP4 PLUS"), provenance: "from memory",
     about: "ID-11; FP4 PLUS; 20 °C, intermittent agitation, EI 125",
     family: "solvent-stock", exponents: [0.372, 0.617],
     rows: [{ dilution: "stock", minutes: 8.5 }, { dilution: "1+1", minutes: 11 }, { dilution: "1+3", minutes: 20 }],
   },
   {
-    id: "DIL-033", source: ilford("FP4 PLUS"), provenance: "from memory, uncertain",
+    id: "DIL-033", source: filmSheet("FP4 PLUS"), provenance: "from memory, uncertain",
     about: "ILFOTEC HC; FP4 PLUS; 20 °C, intermittent agitation, EI 125",
     family: "concentrate", exponents: [1.0],
     rows: [{ dilution: "1+15", minutes: 4 }, { dilution: "1+31", minutes: 8 }],
   },
   {
-    id: "DIL-034", source: ilford("FP4 PLUS"), provenance: "from memory",
+    id: "DIL-034", source: filmSheet("FP4 PLUS"), provenance: "from memory",
     about: "ILFOSOL 3; FP4 PLUS; 20 °C, intermittent agitation, EI 125",
     family: "concentrate", exponents: [1.401],
     rows: [{ dilution: "1+9", minutes: 4.25 }, { dilution: "1+14", minutes: 7.5 }],
   },
   {
-    id: "DIL-035", source: ilford("FP4 PLUS"), provenance: "from memory",
+    id: "DIL-035", source: filmSheet("FP4 PLUS"), provenance: "from memory",
     about: "Rodinal (p-aminophenol); FP4 PLUS; 20 °C, intermittent agitation, EI 125",
     family: "p-aminophenol", exponents: [0.758],
     rows: [{ dilution: "1+25", minutes: 9 }, { dilution: "1+50", minutes: 15 }],
   },
   {
-    id: "DIL-036", source: ilford("PAN F PLUS"), provenance: "from memory",
+    id: "DIL-036", source: filmSheet("PAN F PLUS"), provenance: "from memory",
     about: "ID-11; PAN F PLUS; 20 °C, intermittent agitation, EI 50",
     family: "solvent-stock", exponents: [0.387, 0.603],
     rows: [{ dilution: "stock", minutes: 6.5 }, { dilution: "1+1", minutes: 8.5 }, { dilution: "1+3", minutes: 15 }],
   },
   {
-    id: "DIL-037", source: ilford("PAN F PLUS"), provenance: "from memory",
+    id: "DIL-037", source: filmSheet("PAN F PLUS"), provenance: "from memory",
     about: "Rodinal (p-aminophenol); PAN F PLUS; 20 °C, intermittent agitation, EI 50",
     family: "p-aminophenol", exponents: [0.9],
     rows: [{ dilution: "1+25", minutes: 6 }, { dilution: "1+50", minutes: 11 }],
   },
   {
-    id: "DIL-038", source: ilford("DELTA 100"), provenance: "from memory",
+    id: "DIL-038", source: filmSheet("DELTA 100"), provenance: "from memory",
     about: "ID-11; DELTA 100; 20 °C, intermittent agitation, EI 100",
     family: "solvent-stock", exponents: [0.372, 0.617],
     rows: [{ dilution: "stock", minutes: 8.5 }, { dilution: "1+1", minutes: 11 }, { dilution: "1+3", minutes: 20 }],
   },
   {
-    id: "DIL-039", source: ilford("DELTA 100"), provenance: "from memory, uncertain",
+    id: "DIL-039", source: filmSheet("DELTA 100"), provenance: "from memory, uncertain",
     about: "Rodinal (p-aminophenol); DELTA 100; 20 °C, intermittent agitation, EI 100",
     family: "p-aminophenol", exponents: [0.656],
     rows: [{ dilution: "1+25", minutes: 9 }, { dilution: "1+50", minutes: 14 }],

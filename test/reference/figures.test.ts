@@ -41,7 +41,7 @@ const typed: Readonly<Record<string, readonly Published<unknown>[]>> = {
     ...dilution.timesPerDilution, ...dilution.dilutionRules, ...dilution.leastStock, dilution.rotaryAt24, dilution.tankAgainstTray,
     dilution.letterDilutions, dilution.furthestDilution,
   ],
-  agitation: [...agitation.agitationRatios, agitation.standPractice, agitation.shortestTime, agitation.rotaryD76],
+  agitation: [...agitation.agitationRatios, agitation.standPractice, agitation.shortestTime, agitation.rotaryStock],
   use: [
     ...use.useRules, ...use.capacities, ...use.replenishment, use.stepRule, use.addedMinutes, use.perFilmRange, use.rollEquivalents,
   ],

@@ -9,7 +9,7 @@ export const F32 =
   "Eastman Kodak Company, Publication F-32, T-MAX 100 and 400 Professional Films, n.d., part 2, table of rotary-tube processing, rolls";
 const TO33B =
   "US Air Force, Army and Navy, T.O. 33B-1-1 / TM 1-1500-335-23, Nondestructive Inspection Methods, n.d., table 6-16, p. 6-75";
-const ILFORD_SHEETS = "Ilford/Harman Technology, film fact sheets, n.d., paragraph on other temperatures";
+const FACT_SHEETS = "Ilford/Harman Technology, film fact sheets, n.d., paragraph on other temperatures";
 const F9 = "Eastman Kodak Company, Publication F-9, TRI-X Pan, n.d., small-tank table";
 const LISTS = "thermo-development coefficient lists (Watkins, Wall, later handbooks), n.d.";
 const WALL_1910 = "E. J. Wall, Thermo-Entwicklung, Jahrbuch für Photographie und Reproduktionstechnik 24, 1910, p. 44";
@@ -234,7 +234,7 @@ export const timeTables: readonly TimeTable[] = [
   },
   {
     id: "memory-ilford-example",
-    source: ILFORD_SHEETS,
+    source: FACT_SHEETS,
     provenance: "from memory",
     about: "any of the maker’s developers and films; worked example of the chart",
     unit: "C",

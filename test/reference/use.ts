@@ -6,7 +6,7 @@ import type { NotUsed, Published } from "./published.js";
 const J78 = "Eastman Kodak, publication J-78, D-76, n.d.";
 const J109 = "Eastman Kodak, publication J-109, XTOL, n.d.";
 const J86 = "Eastman Kodak, publication J-86, T-MAX developers, n.d.";
-const ILFORD = "Ilford/Harman, ID-11, Microphen and Perceptol powder developers, technical sheets, n.d.";
+const POWDER_SHEETS = "Ilford/Harman, ID-11, Microphen and Perceptol powder developers, technical sheets, n.d.";
 const IVES = "H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII, comparison table";
 
 /** Capacities: area in a volume, as printed. */
@@ -32,7 +32,7 @@ export const useRules: readonly Published<{
   readonly capacityRolls: number;
 }>[] = [
   { id: "EXH-011", source: J78, provenance: "from memory", about: "D-76 stock, unreplenished: 15 % more for each 4 rolls in a US gallon, 16 rolls", rows: [{ developer: "metol-hydroquinone-borax", increase: 0.15, rolls: 4, volume: "gallon", capacityRolls: 16 }] },
-  { id: "EXH-014", source: ILFORD, provenance: "from memory", about: "ID-11 and Microphen stock: 10 % for each film after the first in a litre, added, 10 films", rows: [{ developer: "metol-hydroquinone-borax-per-film", increase: 0.1, rolls: 1, volume: "litre", capacityRolls: 10 }] },
+  { id: "EXH-014", source: POWDER_SHEETS, provenance: "from memory", about: "ID-11 and Microphen stock: 10 % for each film after the first in a litre, added, 10 films", rows: [{ developer: "metol-hydroquinone-borax-per-film", increase: 0.1, rolls: 1, volume: "litre", capacityRolls: 10 }] },
   { id: "EXH-020", source: "practitioners' rule: D-23, after the maker's formulae", provenance: "from memory, uncertain", about: "D-23, unreplenished", rows: [{ developer: "metol-sulphite", increase: 0.1, rolls: 1, volume: "litre", capacityRolls: 10 }] },
 ];
 

@@ -50,7 +50,7 @@ export function checkAgitation(): void {
     it("is the column of the temperature tables, cell by cell", () => {
       const column = (id: string): readonly number[] => timeTables.find((table) => table.id === id)!.rows.map(({ minutes }) => minutes);
       const [film100, film400] = [column("kodak-f32-rotary-d76-tm100"), column("kodak-f32-rotary-d76-tm400")];
-      eachRow(published.rotaryD76, (row, i) => {
+      eachRow(published.rotaryStock, (row, i) => {
         expect(row.film100).toBe(film100[i]);
         expect(row.film400).toBe(film400[i]);
       });

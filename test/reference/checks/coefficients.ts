@@ -143,8 +143,8 @@ export function checkCoefficients(): void {
     });
     it("the handbook's D-76, XTOL and pyro-ammonia figures are fits of the tables that they name", () => {
       const over10 = (rows: readonly TemperatureRow[]): number => asCoefficientLaw(fitTemperatureLaw(rows).law, 17, 27).ratio;
-      const d76 = ["kodak-f32-rotary-d76-tm100", "kodak-f32-rotary-d76-tm400"].map((id) => over10(rowsById(id)));
-      expect(Math.abs(geometricMean(d76) - handbookTemperatureLaw("metol-hydroquinone-borax").ratio)).toBeLessThan(0.02);
+      const borax = ["kodak-f32-rotary-d76-tm100", "kodak-f32-rotary-d76-tm400"].map((id) => over10(rowsById(id)));
+      expect(Math.abs(geometricMean(borax) - handbookTemperatureLaw("metol-hydroquinone-borax").ratio)).toBeLessThan(0.02);
       const autochrome = published.autochromeFactors.rows.map(({ temperatureC, factor }) => ({ temperatureC, timeS: factor }));
       expect(Math.abs(asCoefficientLaw(fitTemperatureLaw(autochrome).law, 10, 25).ratio ** (2 / 3) - handbookTemperatureLaw("pyro-ammonia").ratio)).toBeLessThan(0.02);
     });
@@ -171,9 +171,9 @@ export function checkCoefficients(): void {
   });
 
   it("army-ss0509: a printed 7 min at 65 °F meets the table of DK-50 that was not seen in print", () => {
-    const dk50: TemperatureLaw = { kind: "table", rows: rowsById("memory-kodak-f9-dk50") };
+    const printedTable: TemperatureLaw = { kind: "table", rows: rowsById("memory-kodak-f9-dk50") };
     eachRow(published.armyTimes, ({ developer, temperatureF, minutes }) => {
-      if (developer === "DK-50 1+1") expect(6 * 60 * temperatureFactor(dk50, celsius(68, "F"), celsius(temperatureF, "F"))).toBe(minutes * 60);
+      if (developer === "DK-50 1+1") expect(6 * 60 * temperatureFactor(printedTable, celsius(68, "F"), celsius(temperatureF, "F"))).toBe(minutes * 60);
       // The other stands alone: to the recommended 68 °F it becomes a time that the main job can give with an interval.
       else {
         const { lowS, highS, timeS } = compensate({ timeS: minutes * 60, temperatureC: celsius(temperatureF, "F") }, { temperatureC: 20 });
