@@ -1,5 +1,5 @@
 /* Room: core. The curve through a table: exact, monotone, smooth, straight on outside. */
-import { fc, test } from "@fast-check/vitest";
+import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { monotoneCurve, type Knot } from "../../src/core/curve.js";
 
