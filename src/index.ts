@@ -67,6 +67,37 @@ export {
   type UseDeveloper,
 } from "./handbook/exhaustion.js";
 
+// brew: groceries into a bath of known make-up
+export {
+  handbookIngredients,
+  type HandbookRange,
+  type Ingredient,
+  type IngredientData,
+  type IngredientMoles,
+} from "./handbook/ingredients.js";
+export type { Brew, BrewPart, TabletPart, WeighedPart } from "./brew/brew.js";
+export {
+  massOf,
+  spoonSizesMl,
+  type MassOfInput,
+  type SpoonedMass,
+  type SpoonHeap,
+  type SpoonOptions,
+} from "./brew/massOf.js";
+export { spoonsFor, type RoundedSpoons, type SpoonsForInput } from "./brew/spoonsFor.js";
+export { sodaMass, type SodaHydrate, type SodaMassInput } from "./brew/sodaMass.js";
+export { bakeYield, type BakeYield } from "./brew/bakeYield.js";
+export { bakeProgress, type BakeProgress } from "./brew/bakeProgress.js";
+export { bakedSoda } from "./brew/bakedSoda.js";
+export { bakeTime, type BakeTimeInput } from "./brew/bakeTime.js";
+export { solubility } from "./brew/solubility.js";
+export { brewPh, type BrewPh } from "./brew/brewPh.js";
+export { genericStrengthLaw, type StrengthLaw } from "./brew/strengthLaw.js";
+export { brewStrength, type BrewStrength } from "./brew/brewStrength.js";
+export { checkBrew, type BrewUse } from "./brew/checkBrew.js";
+export { scaleBrew } from "./brew/scaleBrew.js";
+export { mixingSteps, type MixingStep } from "./brew/mixingSteps.js";
+
 // compensate: the main job
 export type { Baseline, Compensation, Conditions, Knowledge } from "./compensate/types.js";
 export { compensate } from "./compensate/compensate.js";

@@ -1,0 +1,55 @@
+import type { Caution } from "../core/caution.js";
+import { inRange, plainObject, positive } from "../core/guards.js";
+import { MOST } from "./brew.js";
+import { CARBONATE_PER_BICARBONATE } from "./bakeYield.js";
+
+/** What {@link bakeProgress} returns: the fraction converted, 0 to 1, and what is odd about the weights. */
+export interface BakeProgress {
+  readonly converted: number;
+  readonly cautions: readonly Caution[];
+}
+
+/** Weighing and a kitchen's moisture: a point and a half of a hundred is no news. */
+const SLACK = 0.015;
+
+const BAKING_CARE: Caution = {
+  code: "baking-care",
+  severity: "warn",
+  message:
+    "Hot, caustic dust, steam and gas: open tray, not aluminium; glasses; air the room; let it cool.",
+};
+
+/**
+ * How far baking soda has turned into washing soda, from the weight before and after.
+ *
+ * @param input - `beforeG`, baking soda put in, above 0 to 100000 g; `afterG`, the same tray's content now, 0 to 100000 g
+ * @returns the fraction converted, 0 to 1, with cautions: `"more-than-complete"` when more was lost than baking can take (it
+ *   started wet, or was spilt), `"gained-weight"` when it grew heavier, `"not-complete"` while it is still a mixture
+ * @throws TypeError when a weight is not a number
+ * @throws RangeError when a weight is out of range
+ *
+ * @remarks x = (before − after) / (0.3692 before). Complete is 36 to 37 % lost and two weighings 15 min apart that agree (common
+ * practice). A fraction past an end is reported at that end, always with its caution. A wet start makes x too high.
+ *
+ * @example
+ * ```ts
+ * bakeProgress({ beforeG: 200, afterG: 150 }).converted // => 0.677
+ * ```
+ */
+export function bakeProgress(input: { readonly beforeG: number; readonly afterG: number }): BakeProgress {
+  const given = plainObject("bakeProgress: input", input);
+  const beforeG = positive("bakeProgress: beforeG", given["beforeG"], MOST, " g");
+  const afterG = inRange("bakeProgress: afterG", given["afterG"], 0, MOST, " g");
+  const raw = (1 - afterG / beforeG) / (1 - CARBONATE_PER_BICARBONATE);
+  const cautions: Caution[] = [];
+  const odd = (code: string, severity: "warn" | "note", message: string, limit: number): void => {
+    cautions.push({ code, severity, message, path: "/afterG", limit, actual: afterG });
+  };
+  const complete = beforeG * CARBONATE_PER_BICARBONATE;
+  if (raw > 1 + SLACK)
+    odd("more-than-complete", "warn", "Lighter than pure carbonate: it started wet or was spilt.", complete);
+  else if (raw < 0) odd("gained-weight", "warn", "Heavier than before: check the weights.", beforeG);
+  else if (raw < 1 - SLACK) odd("not-complete", "note", "Still a mixture: bake on, or enter it as one with bakedSoda.", complete);
+  cautions.push(BAKING_CARE);
+  return { converted: Math.min(1, Math.max(0, raw)), cautions };
+}

@@ -1,0 +1,24 @@
+/*
+ * Room: brew. The one way roots are found here.
+ */
+
+/** A root of a falling function: Newton's steps inside a bracket that halves when they leave it or dawdle. */
+export function bracketedRoot(
+  f: (x: number) => readonly [value: number, slope: number],
+  low: number,
+  high: number,
+  start: number,
+  tolerance: number,
+): number {
+  let x = start;
+  for (let turn = 0; turn < 200; turn += 1) {
+    const [value, slope] = f(x);
+    if (value > 0) low = x;
+    else high = x;
+    const newton = x - value / slope;
+    const next = turn < 30 && newton >= low && newton <= high ? newton : (low + high) / 2;
+    if (Math.abs(next - x) <= tolerance) return next;
+    x = next;
+  }
+  return x;
+}

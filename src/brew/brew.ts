@@ -1,0 +1,131 @@
+/*
+ * Room: brew. A brew is plain data; here it is read and refused when it cannot be one.
+ */
+import type { Caution } from "../core/caution.js";
+import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
+import { handbookIngredients, type Ingredient, type IngredientData } from "../handbook/ingredients.js";
+
+/** A weighed or spooned ingredient: grams, with the range they may have when they were not weighed. */
+export interface WeighedPart {
+  readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">;
+  readonly massG: number;
+  /** least and most it may be, from {@link massOf}; both default to `massG` */
+  readonly lowG?: number;
+  readonly highG?: number;
+}
+
+/** Plain vitamin C tablets, counted by the content printed on their label. */
+export interface TabletPart {
+  readonly ingredient: "ascorbic-acid-tablet";
+  readonly tablets: number;
+  /** mg of vitamin C in one tablet, as printed on the label */
+  readonly labelMg: number;
+}
+
+/** One ingredient of a brew. */
+export type BrewPart = WeighedPart | TabletPart;
+
+/** A developer mixed from groceries. */
+export interface Brew {
+  /** finished volume, ml */
+  readonly volumeMl: number;
+  readonly ingredients: readonly BrewPart[];
+  /** temperature of the bath, 0 to 50 °C; 20 when left out */
+  readonly temperatureC?: number;
+}
+
+/** A part after reading: grams that dissolve, and the handbook entry. */
+export interface ReadPart {
+  readonly ingredient: Ingredient;
+  readonly data: IngredientData;
+  readonly massG: number;
+  readonly lowG: number;
+  readonly highG: number;
+}
+
+/** A brew after reading. Parts of zero grams are left out. */
+export interface ReadBrew {
+  readonly volumeMl: number;
+  readonly temperatureC: number;
+  readonly parts: readonly ReadPart[];
+}
+
+/** What is sold beside the fit ones, and why it is refused. */
+const REFUSED: ReadonlyMap<unknown, string> = new Map([
+  ["effervescent-tablet", "their citric acid uses up the soda"],
+  ["baking-powder", "it holds acid salts and starch"],
+]);
+
+/** Most of one ingredient, and of bath, that anybody mixes: 100 kg, 100 l. */
+export const MOST = 1e5;
+
+/** What an ingredient may do to whoever handles it. */
+export function hazardCaution({ name, hazard }: IngredientData): Caution[] {
+  if (hazard === undefined) return [];
+  return [{ code: "hazard", severity: "warn", message: `Take care with ${name}: ${hazard}.` }];
+}
+
+/** The entry of `record` under a name that came from outside; another name is refused with the list of known ones. */
+export function entryOf<T>(where: string, record: Readonly<Record<string, T>>, name: unknown): T {
+  if (typeof name !== "string") wrongKind(where, "a name", name);
+  if (!Object.hasOwn(record, name)) wrongValue(where, `one of ${Object.keys(record).join(", ")}`, name);
+  return record[name] as T;
+}
+
+/** The handbook entry of an ingredient; unfit ones are refused with the reason. */
+export function ingredientOf(where: string, ingredient: unknown): IngredientData {
+  const reason = REFUSED.get(ingredient);
+  if (reason !== undefined) wrongValue(where, `fit for a bath: ${reason}`, ingredient);
+  return entryOf(where, handbookIngredients, ingredient);
+}
+
+/** Grams of vitamin C in tablets, by their label. */
+export function tabletMass(where: string, part: Record<string, unknown>): number {
+  if (part["labelMg"] === undefined)
+    throw new TypeError(
+      `${where}.labelMg must be given: mg of vitamin C by the label, since a tablet weighs more`,
+    );
+  return (
+    (inRange(`${where}.tablets`, part["tablets"], 0, 1e4, "") *
+      positive(`${where}.labelMg`, part["labelMg"], 5000, " mg")) /
+    1000
+  );
+}
+
+function readPart(where: string, value: unknown): ReadPart {
+  const part = plainObject(where, value);
+  const data = ingredientOf(`${where}.ingredient`, part["ingredient"]);
+  const ingredient = part["ingredient"] as Ingredient;
+  if (ingredient === "ascorbic-acid-tablet") {
+    const massG = tabletMass(where, part);
+    return { ingredient, data, massG, lowG: massG, highG: massG };
+  }
+  const massG = inRange(`${where}.massG`, part["massG"], 0, MOST, " g");
+  const { lowG = massG, highG = massG } = part;
+  return {
+    ingredient,
+    data,
+    massG,
+    lowG: massG > 0 ? positive(`${where}.lowG`, lowG, massG, " g") : 0,
+    highG: inRange(`${where}.highG`, highG, massG, MOST, " g"),
+  };
+}
+
+/** The temperature the constants hold at. */
+export function brewTemperature(where: string, temperatureC: unknown): number {
+  return inRange(where, temperatureC, 0, 50, " °C");
+}
+
+/** Reads a brew for the function named in `where`; throws what is wrong with it. */
+export function readBrew(where: string, value: unknown): ReadBrew {
+  const brew = plainObject(where, value);
+  const volumeMl = positive(`${where}.volumeMl`, brew["volumeMl"], MOST, " ml");
+  const { temperatureC = 20 } = brew;
+  brewTemperature(`${where}.temperatureC`, temperatureC);
+  const parts = arrayOf(`${where}.ingredients`, brew["ingredients"], 1)
+    .map((part, i) => readPart(`${where}.ingredients[${i}]`, part))
+    .filter((part) => part.massG > 0);
+  const gPerMl = parts.reduce((sum, part) => sum + part.highG, 0) / volumeMl;
+  positive(`${where}.ingredients together`, gPerMl, 1, " g per ml of bath");
+  return { volumeMl, temperatureC: temperatureC as number, parts };
+}

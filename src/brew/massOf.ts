@@ -1,0 +1,106 @@
+import type { Caution } from "../core/caution.js";
+import { Z90 } from "../core/estimate.js";
+import { plainObject, positive } from "../core/guards.js";
+import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
+import { entryOf, hazardCaution, ingredientOf, tabletMass } from "./brew.js";
+import { genericStrengthLaw } from "./strengthLaw.js";
+
+/** How full a spoon is. */
+export type SpoonHeap = "level" | "rounded" | "heaped";
+
+/** A spoon and how it is filled. */
+export interface SpoonOptions {
+  /** the spoon's volume, ml, above 0 to 100; 5 when left out (metric teaspoon; see {@link spoonSizesMl}) */
+  readonly spoonMl?: number;
+  /** `"level"` when left out */
+  readonly heap?: SpoonHeap;
+  /** where it is known: coffee `"spray-dried"`, `"agglomerated"`, `"freeze-dried"`; anhydrous soda `"light"`, `"dense"`, `"baked"`; ascorbic acid `"crystals"`, `"powder"` */
+  readonly grade?: string;
+}
+
+/** What {@link massOf} takes: a number of spoons, or of tablets with the content on their label. */
+export type MassOfInput =
+  | (SpoonOptions & { readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">; readonly spoons: number })
+  | { readonly ingredient: "ascorbic-acid-tablet"; readonly tablets: number; readonly labelMg: number };
+
+/** Grams with the range they may be in, and what that range costs. */
+export interface SpoonedMass {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** standard deviation that the range alone brings into ln(time), by the generic strength law */
+  readonly timeLogSd: number;
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Kitchen spoons, ml. Metric: common practice; Australian tablespoon 20 ml. US: exact, from the gallon of 231 cubic inches.
+ */
+export const spoonSizesMl: Readonly<Record<string, number>> = {
+  teaspoon: 5,
+  tablespoon: 15,
+  "Australian tablespoon": 20,
+  "US teaspoon": 4.92892159375,
+  "US tablespoon": 14.78676478125,
+};
+
+/** A spoon against a level one: rounded 1.25 to 1.5, heaped 1.5 to 2 (common practice); a printed rounded spoon is at 1.8. */
+const HEAPS: Readonly<Record<SpoonHeap, HandbookRange>> = {
+  level: { low: 1, value: 1, high: 1 },
+  rounded: { low: 1.25, value: 1.4, high: 1.8 },
+  heaped: { low: 1.5, value: 1.75, high: 2 },
+};
+
+/** Grams in one spoon, with their range. */
+export function spoonMass(where: string, input: Record<string, unknown>): HandbookRange {
+  const { bulkGPerMl, grades = {} } = ingredientOf(`${where}: ingredient`, input["ingredient"]);
+  const spoonMl = positive(`${where}: spoonMl`, input["spoonMl"] ?? 5, 100, " ml");
+  const heap = entryOf(`${where}: heap`, HEAPS, input["heap"] ?? "level");
+  const { grade } = input;
+  const bulk = grade === undefined ? (bulkGPerMl as HandbookRange) : entryOf(`${where}: grade`, grades, grade);
+  return {
+    low: spoonMl * bulk.low * heap.low,
+    value: spoonMl * bulk.value * heap.value,
+    high: spoonMl * bulk.high * heap.high,
+  };
+}
+
+/**
+ * Grams in so many spoons, with a range as wide as published spoon weights are: for instant coffee more than two to one.
+ *
+ * @param input - the ingredient and `spoons` (above 0 to 1000) with the spoon, its filling and the grade; or `tablets` (0 to
+ *   10000) of vitamin C with `labelMg` (above 0 to 5000 mg), which are counted by their label
+ * @returns grams: the middle, the least and the most; what the range costs in time; and cautions
+ * @throws TypeError when something is of the wrong kind, or tablets come without the content on their label
+ * @throws RangeError for an unknown or unfit ingredient, grade or filling, or a number out of range
+ *
+ * @remarks Spoon volume × loose density × filling; the extremes of all three multiply. The spoon is taken as exact. `timeLogSd`
+ * is exponent × ln(high/low)/3.29, the range read as 90 %. Loose densities and their sources: {@link handbookIngredients}.
+ * A kitchen scale replaces all of this.
+ *
+ * @example
+ * ```ts
+ * massOf({ ingredient: "baking-soda", spoons: 2 }).value // => 9.3
+ * massOf({ ingredient: "ascorbic-acid-tablet", tablets: 8, labelMg: 500 }).value // => 4
+ * ```
+ */
+export function massOf(input: MassOfInput): SpoonedMass {
+  const given = plainObject("massOf: input", input);
+  const cautions = hazardCaution(ingredientOf("massOf: ingredient", given["ingredient"]));
+  if (given["ingredient"] === "ascorbic-acid-tablet") {
+    const value = tabletMass("massOf: tablet", given);
+    return { value, low: value, high: value, timeLogSd: 0, cautions };
+  }
+  const spoons = positive("massOf: spoons", given["spoons"], 1000, "");
+  const one = spoonMass("massOf", given);
+  const timeLogSd = (genericStrengthLaw.exponent * Math.log(one.high / one.low)) / (2 * Z90);
+  const percent = Math.round(100 * Math.expm1(Z90 * timeLogSd));
+  if (percent > 0)
+    cautions.push({
+      code: "spoon-range",
+      severity: "note",
+      message: `Weigh it if you can: the range of spoons is worth ± ${percent} % of the time.`,
+      path: "/spoons",
+    });
+  return { value: one.value * spoons, low: one.low * spoons, high: one.high * spoons, timeLogSd, cautions };
+}

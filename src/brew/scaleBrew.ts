@@ -1,0 +1,35 @@
+import { positive } from "../core/guards.js";
+import { MOST, readBrew, type Brew, type BrewPart } from "./brew.js";
+
+/**
+ * The same brew in another volume.
+ *
+ * @param brew - the brew, as for {@link brewPh}
+ * @param volumeMl - the volume wanted, above 0 to 100000 ml
+ * @returns a new brew with every amount, and every range, in proportion
+ * @throws TypeError when something is of the wrong kind
+ * @throws RangeError for a brew that {@link brewPh} refuses, or a volume out of range
+ *
+ * @remarks Tablets may come out as fractions: crush and weigh, or take the nearest whole one and run {@link brewStrength}. For
+ * spoons see {@link spoonsFor}.
+ *
+ * @example
+ * ```ts
+ * const brew = { volumeMl: 1000, ingredients: [{ ingredient: "instant-coffee", massG: 40 }] };
+ * scaleBrew(brew, 250).ingredients[0].massG // => 10
+ * ```
+ */
+export function scaleBrew(brew: Brew, volumeMl: number): Brew {
+  readBrew("scaleBrew: brew", brew);
+  const scale = positive("scaleBrew: volumeMl", volumeMl, MOST, " ml") / brew.volumeMl;
+  const scalePart = (part: BrewPart): BrewPart =>
+    part.ingredient === "ascorbic-acid-tablet"
+      ? { ...part, tablets: part.tablets * scale }
+      : {
+          ...part,
+          massG: part.massG * scale,
+          ...(part.lowG === undefined ? {} : { lowG: part.lowG * scale }),
+          ...(part.highG === undefined ? {} : { highG: part.highG * scale }),
+        };
+  return { ...brew, volumeMl, ingredients: brew.ingredients.map(scalePart) };
+}

@@ -1,0 +1,49 @@
+import { plainObject, positive } from "../core/guards.js";
+import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
+import { MOST, ingredientOf } from "./brew.js";
+import { spoonMass, type SpoonOptions } from "./massOf.js";
+
+/** What {@link spoonsFor} takes. */
+export interface SpoonsForInput extends SpoonOptions {
+  readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">;
+  /** grams wanted */
+  readonly massG: number;
+  /** the smallest part of a spoon that can be measured, above 0 to 1; a quarter when left out */
+  readonly stepSpoons?: number;
+}
+
+/** Spoons to take, what they hold, and the error that rounding alone makes. */
+export interface RoundedSpoons {
+  readonly spoons: number;
+  readonly massG: HandbookRange;
+  /** (grams taken − grams wanted) / grams wanted, at the middle density; the range of the spoon comes on top */
+  readonly roundingError: number;
+}
+
+/**
+ * Turns grams into spoons, rounded to what a spoon can measure, with the error that makes.
+ *
+ * @param input - the ingredient, grams wanted (above 0 to 100000), the spoon, its filling and grade, and the step of a spoon
+ * @returns spoons, at least one step; the grams in them with their range; and the relative error of rounding
+ * @throws TypeError when something is of the wrong kind
+ * @throws RangeError for an unknown or unfit ingredient, grade or filling, tablets, or a number out of range
+ *
+ * @remarks Spoons = step × round(grams / (grams in a spoon × step)). Densities as in {@link massOf}.
+ *
+ * @example
+ * ```ts
+ * spoonsFor({ ingredient: "baking-soda", massG: 10 }).spoons // => 2.25
+ * spoonsFor({ ingredient: "baking-soda", massG: 10 }).roundingError // => 0.046
+ * ```
+ */
+export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
+  const given = plainObject("spoonsFor: input", input);
+  const { bulkGPerMl } = ingredientOf("spoonsFor: ingredient", given["ingredient"]);
+  if (bulkGPerMl === undefined) throw new RangeError("spoonsFor: ingredient must not be tablets: count them by their label");
+  const massG = positive("spoonsFor: massG", given["massG"], MOST, " g");
+  const step = positive("spoonsFor: stepSpoons", given["stepSpoons"] ?? 0.25, 1, "");
+  const one = spoonMass("spoonsFor", given);
+  const spoons = step * Math.max(1, Math.round(massG / (one.value * step)));
+  const held = { low: one.low * spoons, value: one.value * spoons, high: one.high * spoons };
+  return { spoons, massG: held, roundingError: held.value / massG - 1 };
+}

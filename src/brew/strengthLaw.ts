@@ -1,0 +1,22 @@
+/*
+ * Room: brew. How development time follows developing power, and what stands behind it.
+ */
+import type { LawOrigin } from "../core/term.js";
+
+/** Time ∝ power^−exponent; `sd` is the standard deviation of the exponent. */
+export interface StrengthLaw extends LawOrigin {
+  readonly exponent: number;
+  readonly sd?: number;
+}
+
+/**
+ * The law used when nothing is known of the brew: exponent 0.6 ± 0.25.
+ *
+ * @remarks Borrowed from the dilution of ascorbate stocks, 0.43 to 0.85 (Eastman Kodak, publication F-32), and widened: no series
+ * of groceries against time has been published. One strip in the new brew replaces it, see `docs/brew.md`.
+ */
+export const genericStrengthLaw: StrengthLaw = {
+  exponent: 0.6,
+  sd: 0.25,
+  sources: ["dilution of ascorbate stocks, 0.43 to 0.85, widened; assumed for groceries"],
+};
