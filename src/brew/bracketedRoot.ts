@@ -2,7 +2,10 @@
  * Room: brew. The one way roots are found here.
  */
 
-/** A root of a falling function: Newton's steps inside a bracket that halves when they leave it or dawdle. */
+/**
+ * A root of a falling function: Newton's steps inside a bracket that halves when they leave it or dawdle. Halving ends at the
+ * latest when two neighbouring numbers are left, so the loop does.
+ */
 export function bracketedRoot(
   f: (x: number) => readonly [value: number, slope: number],
   low: number,
@@ -11,7 +14,7 @@ export function bracketedRoot(
   tolerance: number,
 ): number {
   let x = start;
-  for (let turn = 0; turn < 200; turn += 1) {
+  for (let turn = 0; ; turn += 1) {
     const [value, slope] = f(x);
     if (value > 0) low = x;
     else high = x;
@@ -20,5 +23,4 @@ export function bracketedRoot(
     if (Math.abs(next - x) <= tolerance) return next;
     x = next;
   }
-  return x;
 }

@@ -77,7 +77,7 @@ function restrained({ parts }: ReadBrew): boolean {
  * ```ts
  * const full = { volumeMl: 400, ingredients: [{ ingredient: "soda-anhydrous", massG: 22 }, { ingredient: "instant-coffee", massG: 16 }] };
  * const weak = { ...full, volumeMl: 800 };
- * brewStrength(weak, full).value // => 1.54
+ * brewStrength(weak, full).value // => 1.52
  * brewStrength(scaleBrew(full, 900), full).value // => 1
  * ```
  */

@@ -23,22 +23,20 @@ export interface Solution {
   readonly foam: number;
 }
 
-/** An acid with its total and its constants at the bath's ionic strength, in concentrations against activity of H⁺. */
+/** An acid with its total and its constants, against the activity of H⁺. */
 interface Present {
   readonly acid: AcidSystem;
   readonly total: number;
   readonly constants: readonly number[];
 }
 
-function presentAcids(bath: Bath, gamma: readonly number[], constants: BathConstants): readonly Present[] {
-  return Object.entries(bath.acids).map(([name, total]) => {
-    const acid = name as AcidSystem;
-    return {
-      acid,
-      total,
-      constants: constants.acids[acid].map((k, z) => (k * (gamma[z] as number)) / (gamma[z + 1] as number)),
-    };
-  });
+/** Constants in concentrations, from those at infinite dilution. */
+function atStrength(acids: readonly Present[], gamma: readonly number[]): readonly Present[] {
+  return acids.map(({ acid, total, constants }) => ({
+    acid,
+    total,
+    constants: constants.map((constant, z) => (constant * (gamma[z] as number)) / (gamma[z + 1] as number)),
+  }));
 }
 
 /** What of an acid stays in the water: carbon dioxide beyond one atmosphere's worth does not. */
@@ -99,19 +97,23 @@ function balanceAt(
  */
 export function solveBath(bath: Bath, constants: BathConstants): Solution {
   const cations = bath.sodium + bath.salt;
-  const totals = Object.values(bath.acids).reduce((sum, total) => sum + total, 0);
+  const acids = Object.entries(bath.acids).map(([name, total]) => {
+    const acid = name as AcidSystem;
+    return { acid, total, constants: constants.acids[acid] };
+  });
+  const totals = acids.reduce((sum, { total }) => sum + total, 0);
   const most = cations + 7.5 * totals + 1e-3;
   let ph = 9;
   let last = [0, 0];
   const settle = (strength: number): { present: readonly Present[]; balance: Balance } => {
     const gamma = activityCoefficients(strength, cations, constants.debyeHueckel);
-    const present = presentAcids(bath, gamma, constants);
+    const present = atStrength(acids, gamma);
     const at = (x: number): Balance => balanceAt(x, bath, present, gamma, constants);
     const residualAt = (x: number): readonly [number, number] => {
       const { residual, slope } = at(x);
       return [residual, slope];
     };
-    ph = bracketedRoot(residualAt, -5, 30, ph, 1e-13);
+    ph = bracketedRoot(residualAt, -5, 30, ph, 1e-11);
     return { present, balance: at(ph) };
   };
   const ionicStrength = bracketedRoot(
@@ -120,13 +122,12 @@ export function solveBath(bath: Bath, constants: BathConstants): Solution {
       const [before, excessBefore] = last as [number, number];
       last = [strength, excess];
       // The ions found hardly depend on the strength assumed: a secant from the second turn on.
-      const slope = excessBefore === 0 ? -1 : (excess - excessBefore) / (strength - before);
-      return [excess, slope < 0 ? slope : -1];
+      return [excess, excessBefore === 0 ? -1 : (excess - excessBefore) / (strength - before)];
     },
     0,
     most,
-    cations + 1e-6,
-    1e-11,
+    1.2 * cations + 1e-6,
+    1e-9,
   );
   const { present, balance } = settle(ionicStrength);
   const { residual, slope, hydrogen, hydroxide } = balance;

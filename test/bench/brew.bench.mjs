@@ -1,0 +1,39 @@
+/*
+ * Speed of the brew room, in the built package: one case a line, the best of several batches, since a laptop does other things too.
+ */
+import { brewPh, brewStrength, checkBrew } from "darkroom-kinetics";
+
+const brew = {
+  volumeMl: 400,
+  temperatureC: 14,
+  ingredients: [
+    { ingredient: "soda-anhydrous", massG: 22 },
+    { ingredient: "instant-coffee", massG: 16 },
+    { ingredient: "ascorbic-acid", massG: 6 },
+  ],
+};
+const reference = { ...brew, volumeMl: 450 };
+
+/** Microseconds a call, the best of 15 batches of 400 after warming up. */
+function microseconds(call) {
+  for (let i = 0; i < 4000; i += 1) call();
+  let best = Infinity;
+  for (let batch = 0; batch < 15; batch += 1) {
+    const start = performance.now();
+    for (let i = 0; i < 400; i += 1) call();
+    best = Math.min(best, ((performance.now() - start) * 1000) / 400);
+  }
+  return best;
+}
+
+export default async function brewBench(report) {
+  const cases = [
+    ["brewPh, weighed brew", () => brewPh(brew), 50],
+    ["checkBrew", () => checkBrew(brew), 200],
+    ["brewStrength", () => brewStrength(brew, reference), 200],
+  ];
+  for (const [name, call, allowed] of cases) {
+    const measured = microseconds(call);
+    report({ name, ratio: measured / allowed, limit: 1, note: `${measured.toFixed(1)} µs of ${allowed} µs allowed` });
+  }
+}
