@@ -31,6 +31,12 @@ export { handbookTemperatureLaw } from "./temperature/handbookTemperatureLaw.js"
 export { genericTemperatureLaw } from "./temperature/genericTemperatureLaw.js";
 export { temperatureCautions, type TemperatureCautionOptions } from "./temperature/temperatureCautions.js";
 
+// drift: a bath that does not hold its temperature
+export type { TemperatureForecast, TemperatureLog, TemperatureReading } from "./drift/log.js";
+export { equivalentTime } from "./drift/equivalentTime.js";
+export { newtonDrift, type NewtonDrift } from "./drift/newtonDrift.js";
+export { developUntil, type DevelopUntilOptions } from "./drift/developUntil.js";
+
 // dilution: notation, volumes, time at another strength
 export type { Dilution, DilutionLaw, DilutionRow, PowerDilutionLaw } from "./dilution/dilution.js";
 export { parseDilution, type ParseDilutionOptions } from "./dilution/parseDilution.js";
@@ -66,6 +72,11 @@ export {
   type KeepingStorage,
   type UseDeveloper,
 } from "./handbook/exhaustion.js";
+
+// contrast: time for a wanted gradient
+export type { GrowthLaw, GrowthSpread } from "./contrast/growth.js";
+export { gammaAt } from "./contrast/gammaAt.js";
+export { timeForGamma } from "./contrast/timeForGamma.js";
 
 // brew: groceries into a bath of known make-up
 export {

@@ -1,0 +1,32 @@
+/*
+ * Room: contrast. How the gradient grows with time of development.
+ */
+import { inRange, plainObject, positive } from "../core/guards.js";
+import type { LawOrigin } from "../core/term.js";
+
+/** Standard deviations of the three numbers of a {@link GrowthLaw}. */
+export interface GrowthSpread {
+  readonly gammaInfinity: number;
+  readonly ratePerS: number;
+  readonly appearanceS: number;
+}
+
+/**
+ * Growth of the gradient: γ(t) = γ∞(1 − e^(−k(t − t0))), with γ∞ the limit (above 0 to 1000), k in 1/s (above 0 to 100) and t0 the time
+ * of appearance in s (0 to 1e6).
+ */
+export interface GrowthLaw extends LawOrigin {
+  readonly gammaInfinity: number;
+  readonly ratePerS: number;
+  readonly appearanceS: number;
+  readonly sd?: GrowthSpread;
+}
+
+/** Checks a law; throws otherwise. */
+export function checkedGrowth(where: string, law: GrowthLaw): GrowthLaw {
+  plainObject(where, law, " law");
+  positive(where, law.gammaInfinity, 1000, "", " law.gammaInfinity");
+  positive(where, law.ratePerS, 100, " 1/s", " law.ratePerS");
+  inRange(where, law.appearanceS, 0, 1e6, " s", " law.appearanceS");
+  return law;
+}

@@ -1,0 +1,80 @@
+import { inRange, plainObject, positive } from "../core/guards.js";
+import type { TemperatureLaw } from "../temperature/law.js";
+import { rateFunction } from "../temperature/rateFunction.js";
+import { integrate } from "./integrate.js";
+import { checkedForecast, LONGEST_CLOCK_S, type TemperatureForecast } from "./log.js";
+
+/** What {@link developUntil} needs. */
+export interface DevelopUntilOptions {
+  /** the time that would be right at `referenceC`, s, above 0 to 1e7 */
+  readonly equivalentS: number;
+  /** °C, 0 to 100 */
+  readonly referenceC: number;
+  readonly law: TemperatureLaw;
+  /** the bath's temperature in °C (0 to 100) at a clock time in s */
+  readonly temperatureAt: TemperatureForecast;
+  /** clock time at which the counting starts, s; 0 when left out */
+  readonly fromS?: number;
+}
+
+/**
+ * The clock time at which a drifting bath has done the work of a steady one.
+ *
+ * @param options - the time wanted at the reference temperature, the law, and the bath's temperature as a function of clock time
+ * @returns the clock time in s, counted like the time that `temperatureAt` is given, so never before `fromS`
+ * @throws TypeError when a field is of the wrong kind, or the forecast gives no number
+ * @throws RangeError when a value is out of range, the forecast leaves 0 to 100 °C, or the work is not done within 1e7 s
+ *
+ * @remarks Solves ∫ rate(T(t)) dt = equivalentS by adaptive Gauss-Lobatto quadrature, to about 1e-10 of equivalentS. The forecast is
+ * looked at some eight times in each sixteenth of the time: a swing much shorter than that can be missed.
+ *
+ * @example
+ * ```ts
+ * const temperatureAt = newtonDrift({ startC: 22, ambientC: 14, timeConstantS: 3600 });
+ * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
+ * developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt }) // => 431.35
+ * ```
+ */
+export function developUntil(options: DevelopUntilOptions): number {
+  plainObject("developUntil: options", options);
+  const target = positive("developUntil: equivalentS", options.equivalentS, LONGEST_CLOCK_S, " s");
+  const start = inRange("developUntil: fromS", options.fromS ?? 0, 0, LONGEST_CLOCK_S, " s");
+  const temperatureAt = checkedForecast("developUntil: temperatureAt", options.temperatureAt);
+  const rateAt = rateFunction(options.law, options.referenceC);
+  return clockTime((timeS) => rateAt(temperatureAt(timeS)), target, start);
+}
+
+/** The clock time at which the integral of a positive rate from `start` reaches `target`. */
+export function clockTime(rate: (timeS: number) => number, target: number, start: number): number {
+  const tolerance = target * 1e-11;
+  let from = start;
+  let left = target;
+  for (;;) {
+    // A sixteenth of what this moment's rate would need, so that one panel is short against any usual drift.
+    const to = from + target / 16 / rate(from);
+    if (!(to <= LONGEST_CLOCK_S))
+      throw new RangeError(`developUntil: equivalentS must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`);
+    // Less than the clock can show is left.
+    if (to === from) return from;
+    const done = integrate(rate, from, to, tolerance);
+    if (done >= left) return within(rate, from, to, left, tolerance);
+    left -= done;
+    from = to;
+  }
+}
+
+/** The moment between `from` and `to` at which the integral from `from` is `wanted`: Newton's steps, held in their bracket. */
+function within(rate: (timeS: number) => number, from: number, to: number, wanted: number, tolerance: number): number {
+  let low = from;
+  let high = to;
+  let now = Math.min(to, from + wanted / rate(from));
+  for (let i = 0; i < 60; i += 1) {
+    const missing = wanted - integrate(rate, from, now, tolerance);
+    if (Math.abs(missing) <= tolerance) break;
+    if (missing > 0) low = now;
+    else high = now;
+    const next = now + missing / rate(now);
+    now = next > low && next < high ? next : (low + high) / 2;
+  }
+  return now;
+}

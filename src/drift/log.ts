@@ -1,0 +1,72 @@
+/*
+ * Room: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how one is checked.
+ */
+import { arrayOf, inRange, plainObject, wrongKind } from "../core/guards.js";
+
+/** One reading of the thermometer: clock time in s (0 to 1e7) and the bath's temperature in °C (0 to 100). */
+export interface TemperatureReading {
+  readonly timeS: number;
+  readonly temperatureC: number;
+}
+
+/** Two or more readings, times strictly rising; between readings the temperature is taken as linear in time. */
+export type TemperatureLog = readonly TemperatureReading[];
+
+/** The bath's temperature in °C as a function of clock time in s: a forecast. */
+export type TemperatureForecast = (timeS: number) => number;
+
+/** The longest clock time that any function here takes or gives, s: about four months. */
+export const LONGEST_CLOCK_S = 1e7;
+
+/** Checks a log of two or more readings; throws otherwise, naming the first reading that is wrong. */
+export function checkedLog(where: string, log: unknown): TemperatureLog {
+  const readings = arrayOf(where, log, 2) as TemperatureLog;
+  let before = -1;
+  for (let i = 0; i < readings.length; i += 1) {
+    const reading = readings[i];
+    // One plain test for the usual case, so that a long log costs no text; what is wrong is worked out only when something is.
+    if (!isReading(reading) || !(reading.timeS > before)) refuseReading(`${where}[${i}]`, reading, before);
+    before = reading.timeS;
+  }
+  return readings;
+}
+
+function isReading(reading: TemperatureReading | null | undefined): reading is TemperatureReading {
+  if (typeof reading !== "object" || reading === null) return false;
+  const { timeS, temperatureC } = reading;
+  return (
+    typeof timeS === "number" &&
+    typeof temperatureC === "number" &&
+    timeS >= 0 &&
+    timeS <= LONGEST_CLOCK_S &&
+    temperatureC >= 0 &&
+    temperatureC <= 100
+  );
+}
+
+function refuseReading(where: string, reading: unknown, before: number): never {
+  const { timeS, temperatureC } = plainObject(where, reading);
+  inRange(`${where}.timeS`, timeS, 0, LONGEST_CLOCK_S, " s");
+  inRange(`${where}.temperatureC`, temperatureC, 0, 100, " °C");
+  throw new RangeError(`${where}.timeS must be later than the reading before (${before} s), got ${String(timeS)} s`);
+}
+
+/** The temperature of a checked log as a function of time: linear between readings, the first and last held outside them. */
+export function logTemperature(log: TemperatureLog): TemperatureForecast {
+  let i = 1;
+  return (timeS) => {
+    // A search that starts where the last one ended: callers walk along the clock.
+    while (i > 1 && timeS < (log[i - 1] as TemperatureReading).timeS) i -= 1;
+    while (i < log.length - 1 && timeS > (log[i] as TemperatureReading).timeS) i += 1;
+    const from = log[i - 1] as TemperatureReading;
+    const to = log[i] as TemperatureReading;
+    const share = Math.min(1, Math.max(0, (timeS - from.timeS) / (to.timeS - from.timeS)));
+    return from.temperatureC * (1 - share) + to.temperatureC * share;
+  };
+}
+
+/** Returns a forecast when it is a function; throws a TypeError otherwise. */
+export function checkedForecast(where: string, temperatureAt: unknown): TemperatureForecast {
+  if (typeof temperatureAt !== "function") wrongKind(where, "a function of time in s", temperatureAt);
+  return temperatureAt as TemperatureForecast;
+}

@@ -1,0 +1,71 @@
+/* Room: contrast. The growth law and its inverse. */
+import { describe, expect, it } from "vitest";
+import { gammaAt, timeForGamma, type GrowthLaw } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
+
+describe("gammaAt and timeForGamma against print", () => {
+  /*
+   * H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII, comparison table: limit and velocity constant of two developers. The
+   * book gives no unit for the constant; per minute is the usual one. Gradients at 1 to 8 minutes worked from the growth law.
+   */
+  const ives = [
+    { gammaInfinity: 1.45, perMinute: 0.32, gammas: { 1: 0.397, 2: 0.685, 3: 0.895, 4: 1.047, 5: 1.157, 8: 1.338 } },
+    { gammaInfinity: 2.12, perMinute: 0.4, gammas: { 1: 0.699, 2: 1.167, 3: 1.481, 4: 1.692, 5: 1.833, 8: 2.034 } },
+  ];
+  it.each(ives)("Ives's constants, limit $gammaInfinity", ({ gammaInfinity, perMinute, gammas }) => {
+    const printed: GrowthLaw = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
+    for (const [minutes, gamma] of Object.entries(gammas)) {
+      expect(Math.abs(gammaAt(printed, Number(minutes) * 60) - gamma)).toBeLessThanOrEqual(0.0005 + 1e-12);
+    }
+  });
+  it("the definition: dγ/dt = K(γ∞ − γ), Mees, Zeitentwicklung, 1911, pp. 167 and 170", () => {
+    for (const t of [31, 100, 300, 1000]) {
+      const slope = (gammaAt(law, t + 0.01) - gammaAt(law, t - 0.01)) / 0.02;
+      expect(slope / (law.ratePerS * (law.gammaInfinity - gammaAt(law, t)))).toBeCloseTo(1, 6);
+    }
+  });
+});
+
+describe("gammaAt", () => {
+  it("is 0 until the time of appearance and nears the limit", () => {
+    expect(gammaAt(law, 0)).toBe(0);
+    expect(gammaAt(law, 30)).toBe(0);
+    expect(gammaAt(law, 30.001)).toBeGreaterThan(0);
+    expect(gammaAt(law, 1e7)).toBe(1.4);
+  });
+});
+
+describe("timeForGamma", () => {
+  it("inverts gammaAt", () => {
+    for (const t of [30, 30.5, 60, 480, 1500]) expect(timeForGamma(law, gammaAt(law, t))).toBeCloseTo(t, 8);
+    expect(timeForGamma(law, 0)).toBe(30);
+  });
+  it("says that a gradient at or above the limit cannot be reached", () => {
+    const error = (gamma: string): RangeError =>
+      new RangeError(`timeForGamma: gamma must be below gammaInfinity (1.4), which no time reaches, got ${gamma}`);
+    expect(() => timeForGamma(law, 1.4)).toThrow(error("1.4"));
+    expect(() => timeForGamma(law, 1.5)).toThrow(error("1.5"));
+  });
+});
+
+describe("both refuse", () => {
+  it.each([
+    [null, new TypeError("NAME: law must be an object, got null")],
+    [{ ...law, gammaInfinity: 0 }, new RangeError("NAME: law.gammaInfinity must be above 0 and at most 1000, got 0")],
+    [{ ...law, ratePerS: 0 }, new RangeError("NAME: law.ratePerS must be above 0 and at most 100 1/s, got 0")],
+    [{ ...law, appearanceS: -1 }, new RangeError("NAME: law.appearanceS must be from 0 to 1000000 s, got -1")],
+    [{ gammaInfinity: 1, ratePerS: 1 }, new TypeError("NAME: law.appearanceS must be a number, got undefined")],
+  ])("law %j", (wrong, error) => {
+    const named = (name: string): Error => new (error.constructor as ErrorConstructor)(error.message.replace("NAME", name));
+    expect(() => gammaAt(anyOf(wrong), 60)).toThrow(named("gammaAt"));
+    expect(() => timeForGamma(anyOf(wrong), 0.5)).toThrow(named("timeForGamma"));
+  });
+  it("values", () => {
+    expect(() => gammaAt(law, -1)).toThrow(new RangeError("gammaAt: timeS must be from 0 to 10000000 s, got -1"));
+    expect(() => gammaAt(law, anyOf("60"))).toThrow(new TypeError('gammaAt: timeS must be a number, got "60"'));
+    expect(() => timeForGamma(law, -0.1)).toThrow(new RangeError("timeForGamma: gamma must be from 0 to 1000, got -0.1"));
+    expect(() => timeForGamma(law, anyOf(null))).toThrow(new TypeError("timeForGamma: gamma must be a number, got null"));
+  });
+});

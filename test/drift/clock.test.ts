@@ -1,0 +1,87 @@
+/* Room: drift. Newton's law of cooling and the clock time that a drifting bath needs. */
+import { describe, expect, it } from "vitest";
+import { developUntil, equivalentTime, newtonDrift, rateFunction, temperatureFactor, type TemperatureLaw } from "../../src/index.js";
+import { odexIntegral } from "./odex.js";
+
+const anyOf = (value: unknown): any => value;
+const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
+const cooling = newtonDrift({ startC: 24, ambientC: 14, timeConstantS: 1800 });
+
+describe("newtonDrift", () => {
+  it("starts at the start, has 1/e of the difference left after one time constant, ends at the air's temperature", () => {
+    expect(cooling(0)).toBe(24);
+    expect(cooling(1800)).toBeCloseTo(14 + 10 / Math.E, 12);
+    expect(cooling(1e7)).toBe(14);
+  });
+  it("warms as it cools", () => {
+    expect(newtonDrift({ startC: 10, ambientC: 30, timeConstantS: 600 })(600)).toBeCloseTo(30 - 20 / Math.E, 12);
+  });
+  it("takes the ends of its ranges", () => {
+    expect(newtonDrift({ startC: 0, ambientC: 100, timeConstantS: 1e7 })(0)).toBe(0);
+    expect(newtonDrift({ startC: 100, ambientC: -50, timeConstantS: 1 })(1000)).toBe(-50);
+  });
+  it("refuses what cannot be", () => {
+    const refuses = (drift: unknown, error: Error): void => {
+      expect(() => newtonDrift(anyOf(drift))).toThrow(error);
+    };
+    const good = { startC: 24, ambientC: 14, timeConstantS: 1800 };
+    refuses(null, new TypeError("newtonDrift: drift must be an object, got null"));
+    refuses({ ...good, startC: -1 }, new RangeError("newtonDrift: startC must be from 0 to 100 °C, got -1"));
+    refuses({ ...good, ambientC: -51 }, new RangeError("newtonDrift: ambientC must be from -50 to 100 °C, got -51"));
+    refuses({ ...good, timeConstantS: 0 }, new RangeError("newtonDrift: timeConstantS must be above 0 and at most 10000000 s, got 0"));
+    refuses({ ...good, timeConstantS: "1" }, new TypeError('newtonDrift: timeConstantS must be a number, got "1"'));
+    expect(() => cooling(-1)).toThrow(new RangeError("newtonDrift: timeS must be from 0 to 10000000 s, got -1"));
+    expect(() => cooling(NaN)).toThrow(new RangeError("newtonDrift: timeS must be from 0 to 10000000 s, got NaN"));
+  });
+});
+
+describe("developUntil", () => {
+  it("is the factor's time in a steady bath", () => {
+    const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 14 });
+    expect(until / (480 * temperatureFactor(law, 20, 14))).toBeCloseTo(1, 10);
+  });
+  it("gives back what an independent integrator counted, to 1e-9", () => {
+    const rate = rateFunction(law, 20);
+    const done = odexIntegral((t) => rate(cooling(t)), 0, 700);
+    expect(Math.abs(developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling }) / 700 - 1)).toBeLessThan(1e-9);
+  });
+  it("counts from a later moment on the same clock", () => {
+    const rate = rateFunction(law, 20);
+    const done = odexIntegral((t) => rate(cooling(t)), 250, 700);
+    expect(Math.abs(developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling, fromS: 250 }) / 700 - 1)).toBeLessThan(1e-9);
+  });
+  it("sees a corner and a step in the forecast", () => {
+    const step = (t: number): number => (t < 123.4 ? 20 : 14);
+    const expected = 123.4 + (480 - 123.4) * temperatureFactor(law, 20, 14);
+    expect(Math.abs(developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: step }) / expected - 1)).toBeLessThan(1e-9);
+    const corner = (t: number): number => (t < 100 ? 20 - t / 50 : 18);
+    const log = [{ timeS: 0, temperatureC: 20 }, { timeS: 100, temperatureC: 18 }, { timeS: 900, temperatureC: 18 }];
+    const until = developUntil({ equivalentS: equivalentTime(log, law, 20), referenceC: 20, law, temperatureAt: corner });
+    expect(Math.abs(until / 900 - 1)).toBeLessThan(1e-9);
+  });
+  it("ends with a forecast that is noise at every scale, near the mean", () => {
+    const noise = (t: number): number => 20 + Math.sin(t * 1e9);
+    const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: noise });
+    expect(Math.abs(until / 480 - 1)).toBeLessThan(0.02);
+  });
+  it("hands back the start where what is left is less than the clock can show", () => {
+    expect(developUntil({ equivalentS: 1e-12, referenceC: 20, law, temperatureAt: () => 20, fromS: 1e6 })).toBe(1e6);
+  });
+  it("refuses what cannot be", () => {
+    const good = { equivalentS: 480, referenceC: 20, law, temperatureAt: (): number => 20 };
+    const refuses = (change: object | null, error: Error): void => {
+      expect(() => developUntil(anyOf(change === null ? null : { ...good, ...change }))).toThrow(error);
+    };
+    refuses(null, new TypeError("developUntil: options must be an object, got null"));
+    refuses({ equivalentS: 0 }, new RangeError("developUntil: equivalentS must be above 0 and at most 10000000 s, got 0"));
+    refuses({ fromS: -1 }, new RangeError("developUntil: fromS must be from 0 to 10000000 s, got -1"));
+    refuses({ temperatureAt: 20 }, new TypeError("developUntil: temperatureAt must be a function of time in s, got 20"));
+    refuses({ temperatureAt: () => "20" }, new TypeError('rateFunction: temperatureC must be a number, got "20"'));
+    refuses({ temperatureAt: () => NaN }, new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got NaN"));
+    refuses({ referenceC: 101 }, new RangeError("rateFunction: referenceC must be from 0 to 100 °C, got 101"));
+    refuses(
+      { equivalentS: 9e6, temperatureAt: () => 0 },
+      new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 9000000 s"),
+    );
+  });
+});

@@ -1,0 +1,94 @@
+/* Room: drift. Equivalent time against an independent integrator, against other trades' worked examples, and by law. */
+import { describe, expect, it } from "vitest";
+import { equivalentTime, rateFunction, temperatureFactor, type TemperatureLaw, type TemperatureLog } from "../../src/index.js";
+import { odexIntegral } from "./odex.js";
+
+const anyOf = (value: unknown): any => value;
+const laws: readonly TemperatureLaw[] = [
+  { kind: "arrhenius", activationEnergyKJPerMol: 60 },
+  { kind: "arrhenius", activationEnergyKJPerMol: 200 },
+  { kind: "arrhenius", activationEnergyKJPerMol: 0 },
+  { kind: "coefficient", ratio: 1.4, intervalC: 7 },
+  { kind: "coefficient", ratio: Math.E, intervalC: 1 },
+  { kind: "coefficient", ratio: 1, intervalC: 10 },
+  { kind: "table", rows: [{ temperatureC: 24, timeS: 330 }, { temperatureC: 16, timeS: 720 }, { temperatureC: 20, timeS: 480 }] },
+];
+const logs: readonly TemperatureLog[] = [
+  [{ timeS: 0, temperatureC: 24 }, { timeS: 600, temperatureC: 15 }],
+  [{ timeS: 0, temperatureC: 100 }, { timeS: 600, temperatureC: 0 }],
+  [{ timeS: 30, temperatureC: 20 }, { timeS: 90, temperatureC: 20 }, { timeS: 600, temperatureC: 20.001 }],
+  [{ timeS: 0, temperatureC: 14 }, { timeS: 200, temperatureC: 22 }, { timeS: 210, temperatureC: 20.5 }, { timeS: 900, temperatureC: 18 }],
+  // ln(rate) over one stretch on both sides of where the closed form of a coefficient gives way to its series
+  [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20.65 }, { timeS: 1200, temperatureC: 20 }],
+  [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20.66 }, { timeS: 1200, temperatureC: 20.63 }],
+];
+
+describe("equivalentTime against an independent integrator", () => {
+  it.each(laws.flatMap((law) => logs.map((log) => ({ law, log }))))("agrees to 1e-9 for $law.kind", ({ law, log }) => {
+    const rate = rateFunction(law, 20);
+    const expected = log.slice(1).reduce((sum, to, i) => {
+      const from = log[i]!;
+      const at = (t: number): number => from.temperatureC + ((to.temperatureC - from.temperatureC) * (t - from.timeS)) / (to.timeS - from.timeS);
+      // ODEX steps over corners in the curvature of a table, so its stretch is cut at the rows as well.
+      const rows = law.kind === "table" ? law.rows.map((row) => row.temperatureC) : [];
+      const cuts = rows
+        .map((c) => from.timeS + ((c - from.temperatureC) * (to.timeS - from.timeS)) / (to.temperatureC - from.temperatureC))
+        .filter((t) => t > from.timeS && t < to.timeS);
+      const ends = [from.timeS, ...cuts.sort((a, b) => a - b), to.timeS];
+      const clamp = (c: number): number => Math.min(100, Math.max(0, c));
+      return ends.slice(1).reduce((part, end, j) => part + odexIntegral((t) => rate(clamp(at(t))), ends[j]!, end), sum);
+    }, 0);
+    const given = equivalentTime(log, law, 20);
+    expect(Math.abs(given / expected - 1)).toBeLessThan(1e-9);
+  });
+  it("keeps 1e-9 with a hundred degrees in one stretch and the steepest law", () => {
+    const log = logs[1]!;
+    const whole = equivalentTime(log, laws[1]!, 20);
+    const fine = Array.from({ length: 4001 }, (_, i) => ({ timeS: (600 * i) / 4000, temperatureC: 100 - (100 * i) / 4000 }));
+    expect(Math.abs(whole / equivalentTime(fine, laws[1]!, 20) - 1)).toBeLessThan(1e-9);
+  });
+});
+
+describe("equivalentTime by law", () => {
+  it.each(laws)("is the constant-temperature time for a steady log, $kind", (law) => {
+    const steady = [{ timeS: 10, temperatureC: 15 }, { timeS: 70, temperatureC: 15 }, { timeS: 610, temperatureC: 15 }];
+    expect(equivalentTime(steady, law, 20) / (600 / temperatureFactor(law, 20, 15))).toBeCloseTo(1, 13);
+  });
+  it("counts only from the first reading to the last", () => {
+    const log = [{ timeS: 1000, temperatureC: 20 }, { timeS: 1480, temperatureC: 20 }];
+    expect(equivalentTime(log, laws[0]!, 20)).toBe(480);
+  });
+});
+
+describe("equivalentTime refuses", () => {
+  const good = logs[0]!;
+  const refuses = (log: unknown, error: Error, law: unknown = laws[0], referenceC: unknown = 20): void => {
+    expect(() => equivalentTime(anyOf(log), anyOf(law), anyOf(referenceC))).toThrow(error);
+  };
+  it("what is no log", () => {
+    refuses("20", new TypeError('equivalentTime: log must be an array, got "20"'));
+    refuses([], new RangeError("equivalentTime: log must hold at least 2, got 0"));
+    refuses([good[0]], new RangeError("equivalentTime: log must hold at least 2, got 1"));
+    refuses([good[0], null], new TypeError("equivalentTime: log[1] must be an object, got null"));
+    refuses([5, good[1]], new TypeError("equivalentTime: log[0] must be an object, got 5"));
+    refuses([undefined, good[1]], new TypeError("equivalentTime: log[0] must be an object, got undefined"));
+  });
+  it("readings out of order or at one time", () => {
+    refuses([good[1], good[0]], new RangeError("equivalentTime: log[1].timeS must be later than the reading before (600 s), got 0 s"));
+    refuses([good[0], good[0]], new RangeError("equivalentTime: log[1].timeS must be later than the reading before (0 s), got 0 s"));
+  });
+  it("times and temperatures that cannot be", () => {
+    refuses([{ timeS: -1, temperatureC: 20 }, good[1]], new RangeError("equivalentTime: log[0].timeS must be from 0 to 10000000 s, got -1"));
+    refuses([good[0], { timeS: 1e8, temperatureC: 20 }], new RangeError("equivalentTime: log[1].timeS must be from 0 to 10000000 s, got 100000000"));
+    refuses([good[0], { timeS: NaN, temperatureC: 20 }], new RangeError("equivalentTime: log[1].timeS must be from 0 to 10000000 s, got NaN"));
+    refuses([good[0], { timeS: "60", temperatureC: 20 }], new TypeError('equivalentTime: log[1].timeS must be a number, got "60"'));
+    refuses([good[0], { timeS: 60, temperatureC: "20" }], new TypeError('equivalentTime: log[1].temperatureC must be a number, got "20"'));
+    refuses([good[0], { timeS: 60, temperatureC: -0.1 }], new RangeError("equivalentTime: log[1].temperatureC must be from 0 to 100 °C, got -0.1"));
+    refuses([good[0], { timeS: 60, temperatureC: 100.1 }], new RangeError("equivalentTime: log[1].temperatureC must be from 0 to 100 °C, got 100.1"));
+    refuses([good[0], { timeS: 60, temperatureC: NaN }], new RangeError("equivalentTime: log[1].temperatureC must be from 0 to 100 °C, got NaN"));
+  });
+  it("what is no law or reference", () => {
+    refuses(good, new TypeError("equivalentTime: law must be an object, got null"), null);
+    refuses(good, new RangeError("equivalentTime: referenceC must be from 0 to 100 °C, got 101"), laws[0], 101);
+  });
+});
