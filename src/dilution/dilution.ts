@@ -21,11 +21,12 @@ export interface DilutionRow {
 /**
  * How development time depends on dilution: plain data, in one of two forms.
  *
- * - `"power"`: time is proportional to concentration^−n, n the `exponent`, from 0 to 3, with its standard deviation `sd`.
+ * - `"power"`: time is proportional to concentration^−n, n the `exponent`, from 0 to 3, with its standard deviation `sd`. Many
+ *   developers follow a power only roughly: `scatterLogSd` is how far single times lie from it, a standard deviation in ln(time), 0 to 3.
  * - `"table"`: two or more rows of a maker's table, no two of one concentration, no weaker bath faster than a stronger one.
  */
 export type DilutionLaw =
-  | ({ readonly kind: "power"; readonly exponent: number; readonly sd?: number } & LawOrigin)
+  | ({ readonly kind: "power"; readonly exponent: number; readonly sd?: number; readonly scatterLogSd?: number } & LawOrigin)
   | ({ readonly kind: "table"; readonly rows: readonly DilutionRow[] } & LawOrigin);
 
 /** The power form on its own. */
@@ -89,6 +90,7 @@ export function logTimeByConcentration(where: string, law: DilutionLaw): (logC: 
   if (law.kind === "power") {
     const n = inRange(where, law.exponent, 0, 3, "", " law.exponent");
     inRange(where, law.sd ?? 0, 0, 3, "", " law.sd");
+    inRange(where, law.scatterLogSd ?? 0, 0, 3, "", " law.scatterLogSd");
     return (logC) => -n * logC;
   }
   if (kind !== "table") wrongValue(`${where} law.kind`, '"power" or "table"', kind);

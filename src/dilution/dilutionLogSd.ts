@@ -15,7 +15,8 @@ const ROW_LOG_SD = 0.025;
  * @returns the standard deviation in ln(time), 0 when both are of one strength
  * @throws TypeError or RangeError as {@link dilutionFactor} does
  *
- * @remarks Power law: sd(n)·|ln(c_from/c_to)|, with sd(n) = 0.15 for a law given without a spread. Table: the rounding of its rows,
+ * @remarks Power law: sd(n)·|ln(c_from/c_to)|, with sd(n) = 0.15 for a law given without a spread; in quadrature with the scatter of
+ * single times about the power where the law states it, in full from one doubling on. Table: the rounding of its rows,
  * and outside its range ± 0.15 in n more over the distance beyond its nearest row.
  *
  * @example
@@ -28,7 +29,14 @@ export function dilutionLogSd(from: Dilution | string, to: Dilution | string, la
   const fromLogC = logConcentration(readDilution("dilutionLogSd: from", from));
   const toLogC = logConcentration(readDilution("dilutionLogSd: to", to));
   if (fromLogC === toLogC) return 0;
-  if (law.kind === "power") return (law.sd ?? GIVEN_EXPONENT_SD) * Math.abs(toLogC - fromLogC);
+  if (law.kind === "power") {
+    const step = Math.abs(toLogC - fromLogC);
+    const bySlope = (law.sd ?? GIVEN_EXPONENT_SD) * step;
+    // Neighbouring dilutions share their departure from the power; from one doubling on it counts in full.
+    return law.scatterLogSd === undefined
+      ? bySlope
+      : Math.hypot(bySlope, law.scatterLogSd * Math.min(1, step / Math.LN2));
+  }
   const beyond = dilutionOverrun(law.rows, fromLogC) + dilutionOverrun(law.rows, toLogC);
   return Math.hypot(ROW_LOG_SD * Math.SQRT2, GIVEN_EXPONENT_SD * beyond);
 }

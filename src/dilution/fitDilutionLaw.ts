@@ -1,9 +1,18 @@
 import { leastSquaresLine } from "../core/leastSquares.js";
 import { checkedDilutionRows, type DilutionRow, type PowerDilutionLaw } from "./dilution.js";
 
+/**
+ * How far makers' tables lie from any power: the pooled residual standard deviation of ln(time) over the two read tables of four dilutions
+ * (Eastman Kodak, publication F-32), whose residuals have two degrees of freedom each. Tables of three leave 0.00 to 0.14.
+ */
+const POOLED_SCATTER = 0.15;
+
+/** How many degrees of freedom the pooled scatter counts for beside a table's own. */
+const POOLED_WEIGHT = 3;
+
 /** What {@link fitDilutionLaw} returns. */
 export interface FittedDilutionLaw {
-  readonly law: PowerDilutionLaw & { readonly sd: number };
+  readonly law: PowerDilutionLaw & { readonly sd: number; readonly scatterLogSd: number };
   /** scatter of ln(time) about the fitted law, rows − 2 degrees of freedom; 0 for two rows */
   readonly residualLogSd: number;
   /** how many rows were fitted */
@@ -18,8 +27,8 @@ export interface FittedDilutionLaw {
  * @throws TypeError when the rows are not an array of objects with a dilution and a number
  * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, or an exponent above 3
  *
- * @remarks n = −slope; its standard error is the residual sd / √Σ(ln c − mean)². Two rows leave no residual, so there it is that of
- * two times rounded by 2.5 % each. A large `residualLogSd` says that the developer follows no power: use the rows as a table law.
+ * @remarks n = −slope; its standard error is the residual sd / √Σ(ln c − mean)². Two rows leave no residual, so there the scatter of published
+ * tables about a power, 0.15, stands in. `scatterLogSd` weighs that scatter (as 3 degrees of freedom) with the rows' own. A large `residualLogSd` says that the developer follows no power: use the rows as a table law.
  *
  * @example
  * ```ts
@@ -30,6 +39,12 @@ export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw 
   const points = checkedDilutionRows("fitDilutionLaw: ", rows).map(({ logC, timeS }) => [-logC, Math.log(timeS)] as const);
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
   if (!(slope <= 3)) throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
-  const sd = (points.length > 2 ? residualSd : 0.025) / Math.sqrt(spreadX);
-  return { law: { kind: "power", exponent: Math.max(0, slope), sd }, residualLogSd: residualSd, rows: points.length };
+  const own = points.length - 2;
+  const sd = (own > 0 ? residualSd : POOLED_SCATTER) / Math.sqrt(spreadX);
+  const scatterLogSd = Math.sqrt((POOLED_WEIGHT * POOLED_SCATTER ** 2 + own * residualSd ** 2) / (POOLED_WEIGHT + own));
+  return {
+    law: { kind: "power", exponent: Math.max(0, slope), sd, scatterLogSd },
+    residualLogSd: residualSd,
+    rows: points.length,
+  };
 }

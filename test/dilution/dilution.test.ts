@@ -195,6 +195,9 @@ describe("dilutionFactor", () => {
     expect(f({ kind: "power", exponent: 1, sd: -1 })).toThrow(
       new RangeError("dilutionFactor: law.sd must be from 0 to 3, got -1"),
     );
+    expect(f({ kind: "power", exponent: 1, scatterLogSd: 4 })).toThrow(
+      new RangeError("dilutionFactor: law.scatterLogSd must be from 0 to 3, got 4"),
+    );
     expect(f({ kind: "curve" })).toThrow(
       new RangeError('dilutionFactor: law.kind must be "power" or "table", got "curve"'),
     );
@@ -232,6 +235,10 @@ describe("dilutionLogSd", () => {
     expect(dilutionLogSd("1+3", "1+1", genericDilutionLaw)).toBeCloseTo(0.32 * Math.LN2, 12);
     expect(dilutionLogSd("1+1", "1+3", { kind: "power", exponent: 1 })).toBeCloseTo(0.15 * Math.LN2, 12);
     expect(dilutionLogSd("1+1", "2+2", genericDilutionLaw)).toBe(0);
+    const scattered: DilutionLaw = { kind: "power", exponent: 1, sd: 0, scatterLogSd: 0.1 };
+    expect(dilutionLogSd("1+1", "1+3", scattered)).toBeCloseTo(0.1, 12);
+    expect(dilutionLogSd("1+1", "1+7", scattered)).toBeCloseTo(0.1, 12);
+    expect(dilutionLogSd("1+1", "1+1.5", scattered)).toBeCloseTo((0.1 * Math.log(1.25)) / Math.LN2, 12);
   });
   it("is the rounding of the rows inside a table, and wider outside", () => {
     const law: DilutionLaw = {
@@ -262,6 +269,7 @@ describe("fitDilutionLaw", () => {
     expect(law.exponent).toBeCloseTo(0.7, 10);
     expect(law.sd).toBeLessThan(1e-10);
     expect(residualLogSd).toBeLessThan(1e-10);
+    expect(law.scatterLogSd).toBeCloseTo(0.15 * Math.sqrt(3 / 5), 10);
     expect(n).toBe(4);
   });
   it("gives two rows the spread of two rounded times", () => {
@@ -270,7 +278,8 @@ describe("fitDilutionLaw", () => {
       { dilution: "1+3", timeS: 450 },
     ]);
     expect(law.exponent).toBeCloseTo(Math.log(1.5) / Math.LN2, 12);
-    expect(law.sd).toBeCloseTo((0.025 * Math.SQRT2) / Math.LN2, 12);
+    expect(law.sd).toBeCloseTo((0.15 * Math.SQRT2) / Math.LN2, 12);
+    expect(law.scatterLogSd).toBeCloseTo(0.15, 12);
     expect(residualLogSd).toBe(0);
   });
   it("takes level times as exponent 0", () => {
