@@ -2,10 +2,13 @@
 // only that sideEffects: false works.
 const quiet = { path: "dist/index.js", brotli: true, modifyEsbuildConfig: (config) => ({ ...config, logLevel: "silent" }) };
 const dependencies = ["d3-interpolate", "simple-statistics", "decimal.js"];
+const brew =
+  "massOf, spoonSizesMl, spoonsFor, sodaMass, bakeYield, bakeProgress, bakedSoda, bakeTime, solubility, brewPh, brewStrength, checkBrew, scaleBrew, mixingSteps, handbookIngredients";
 const pure = ["fahrenheitToCelsius", "useFactor", "ageFactor", "replenishmentMl"];
 
 export default [
   ...pure.map((name) => ({ ...quiet, name: `${name}, all it pulls in`, import: `{ ${name} }`, limit: "500 B" })),
   { ...quiet, name: "compensate, own code", import: "{ compensate }", ignore: dependencies, limit: "6 kB" },
+  { ...quiet, name: "brew room, own code", import: `{ ${brew} }`, ignore: dependencies, limit: "8 kB" },
   { ...quiet, name: "compensate, dependencies bundled", import: "{ compensate }", limit: "12 kB" },
 ];

@@ -7,7 +7,7 @@
  * latest when two neighbouring numbers are left, so the loop does.
  */
 export function bracketedRoot(
-  f: (x: number) => readonly [value: number, slope: number],
+  f: (x: number) => { readonly residual: number; readonly slope: number },
   low: number,
   high: number,
   start: number,
@@ -15,10 +15,10 @@ export function bracketedRoot(
 ): number {
   let x = start;
   for (let turn = 0; ; turn += 1) {
-    const [value, slope] = f(x);
-    if (value > 0) low = x;
+    const { residual, slope } = f(x);
+    if (residual > 0) low = x;
     else high = x;
-    const newton = x - value / slope;
+    const newton = x - residual / slope;
     const next = turn < 30 && newton >= low && newton <= high ? newton : (low + high) / 2;
     if (Math.abs(next - x) <= tolerance) return next;
     x = next;

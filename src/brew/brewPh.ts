@@ -61,13 +61,13 @@ export function brewPh(brew: Brew): BrewPh {
   const own = modelSpread(ionicStrength) ** 2 + ascorbateSpread(solution) ** 2;
   let below = own;
   let above = own;
-  const tryPair = (one: Bath, other: Bath): void => {
-    const [a, b] = [solveBath(one, constants).ph, solveBath(other, constants).ph];
+  const tryPair = (one: Bath, other: Bath, near?: Solution): void => {
+    const [a, b] = [solveBath(one, constants, near).ph, solveBath(other, constants, near).ph];
     below += Math.max(0, ph - a, ph - b) ** 2;
     above += Math.max(0, a - ph, b - ph) ** 2;
   };
   if (parts.some((part) => part.data.solids !== undefined))
-    tryPair(bathOf(parts, volumeMl, "low"), bathOf(parts, volumeMl, "high"));
+    tryPair(bathOf(parts, volumeMl, "low"), bathOf(parts, volumeMl, "high"), solution);
   for (const part of parts)
     if (part.lowG < part.highG)
       tryPair(

@@ -14,14 +14,14 @@ const brew = {
 };
 const reference = { ...brew, volumeMl: 450 };
 
-/** Microseconds a call, the best of 15 batches of 400 after warming up. */
+/** Microseconds a call, the best of 200 batches of 40 after warming up: a batch is short enough to run undisturbed now and then. */
 function microseconds(call) {
   for (let i = 0; i < 4000; i += 1) call();
   let best = Infinity;
-  for (let batch = 0; batch < 15; batch += 1) {
+  for (let batch = 0; batch < 200; batch += 1) {
     const start = performance.now();
-    for (let i = 0; i < 400; i += 1) call();
-    best = Math.min(best, ((performance.now() - start) * 1000) / 400);
+    for (let i = 0; i < 40; i += 1) call();
+    best = Math.min(best, ((performance.now() - start) * 1000) / 40);
   }
   return best;
 }

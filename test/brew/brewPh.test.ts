@@ -155,11 +155,28 @@ describe("constants", () => {
 
 describe("the root finder", () => {
   it("finds a root by Newton, and by halving when the slope misleads it", () => {
-    expect(bracketedRoot((x) => [8 - x ** 3, -3 * x ** 2], 0, 10, 1, 1e-13)).toBeCloseTo(2, 12);
-    expect(bracketedRoot((x) => [2 - x, -1e-9], 0, 10, 1, 1e-13)).toBeCloseTo(2, 12);
-    expect(bracketedRoot((x) => [2 - x, -1e9], 0, 10, 1, 1e-13)).toBeCloseTo(2, 12);
-    expect(bracketedRoot((x) => [x < 7 ? 1 : -1, -1e9], 0, 10, 1, 0)).toBeCloseTo(7, 12);
-    expect(bracketedRoot((x) => [5 - x, -1], 0, 10, 5, 1e-13)).toBe(5);
+    const falling = (residual: (x: number) => number, slope: (x: number) => number) => (x: number) => ({ residual: residual(x), slope: slope(x) });
+    const line = (x: number): number => 2 - x;
+    expect(bracketedRoot(falling((x) => 8 - x ** 3, (x) => -3 * x ** 2), 0, 10, 1, 1e-13)).toBeCloseTo(2, 12);
+    expect(bracketedRoot(falling(line, () => -1e-9), 0, 10, 1, 1e-13)).toBeCloseTo(2, 12);
+    expect(bracketedRoot(falling(line, () => -1e9), 0, 10, 1, 1e-13)).toBeCloseTo(2, 12);
+    expect(bracketedRoot(falling(line, () => 1), 0, 10, 1, 1e-13)).toBeCloseTo(2, 12);
+    expect(bracketedRoot(falling(line, () => NaN), 0, 10, 1, 1e-13)).toBeCloseTo(2, 12);
+    expect(bracketedRoot(falling((x) => (x < 7 ? 1 : -1), () => -1e9), 0, 10, 1, 0)).toBeCloseTo(7, 12);
+    expect(bracketedRoot(falling((x) => 5 - x, () => -1), 0, 10, 5, 1e-13)).toBe(5);
+  });
+
+  it("ends when two neighbouring numbers are left", () => {
+    const turns: number[] = [];
+    const found = bracketedRoot((x) => (turns.push(x), { residual: x < Math.PI ? 1 : -1, slope: -1e-3 }), 0, 10, 1, 0);
+    expect(Math.abs(found - Math.PI)).toBeLessThan(1e-14);
+    expect(turns.length).toBeLessThan(100);
+  });
+
+  it("takes few turns where Newton leads", () => {
+    const turns: number[] = [];
+    bracketedRoot((x) => (turns.push(x), { residual: 8 - x ** 3, slope: -3 * x ** 2 }), 0, 10, 3, 1e-9);
+    expect(turns.length).toBeLessThan(8);
   });
 });
 
