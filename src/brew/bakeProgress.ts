@@ -49,7 +49,7 @@ export function bakeProgress(input: { readonly beforeG: number; readonly afterG:
   if (raw > 1 + SLACK)
     odd("more-than-complete", "warn", "Lighter than pure carbonate: it started wet or was spilt.", complete);
   else if (raw < 0) odd("gained-weight", "warn", "Heavier than before: check the weights.", beforeG);
-  else if (raw < 1 - SLACK) odd("not-complete", "note", "Still a mixture: bake on, or enter it as one with bakedSoda.", complete);
+  else if (raw < 1 - SLACK) odd("not-complete", "note", "Still a mixture: bake on, or see bakedSoda.", complete);
   cautions.push(BAKING_CARE);
   return { converted: Math.min(1, Math.max(0, raw)), cautions };
 }

@@ -18,5 +18,5 @@ export interface StrengthLaw extends LawOrigin {
 export const genericStrengthLaw: StrengthLaw = {
   exponent: 0.6,
   sd: 0.25,
-  sources: ["dilution of ascorbate stocks, 0.43 to 0.85, widened; assumed for groceries"],
+  sources: ["dilution of ascorbate stocks, 0.43 to 0.85, widened"],
 };
