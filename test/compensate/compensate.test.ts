@@ -288,6 +288,16 @@ describe("cautions of compensate", () => {
     ]);
     expect(compensate(anyOf({ ...known, film: "plate" }), {}).cautions.map(({ path }) => path)).toEqual(["/baseline/film"]);
   });
+  it("reads every field of the two shapes", () => {
+    const same = { temperatureC: 20, dilution: "1+9", agitation: "continuous", usedCm2PerL: 1, ageH: 1 } as const;
+    const full: Baseline = { ...same, timeS: 510, logSd: 0.01, hydroquinone: true, emulsion: "hardened" };
+    const strength = { cause: "strength", value: 1, logSd: 0, basis: "given", sources: ["scales"] } as const;
+    const answer = compensate(full, { ...same, strength });
+    expect(answer.cautions).toEqual([]);
+    expect(answer.factors.map(({ sources }) => sources)).toEqual([[], [], [], [], [], [], []]);
+    const worn = compensate(full, { ...same, usedCm2PerL: 2, dilution: "1+10", agitation: { everyS: 5 }, temperatureC: 21 });
+    for (const { cause, sources } of worn.factors.slice(1, 5)) expect(sources.join("").length, cause).toBeGreaterThan(20);
+  });
   it("puts the gravest first", () => {
     const order = compensate({ timeS: 100, temperatureC: 20 }, { temperatureC: 60, usedCm2PerL: 9000 }).cautions;
     const rank = { stop: 0, warn: 1, note: 2 };
