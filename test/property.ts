@@ -12,10 +12,13 @@ type Arbitraries<Values extends readonly unknown[]> = { [Index in keyof Values]:
 function prop<Values extends [unknown, ...unknown[]]>(
   arbitraries: Arbitraries<Values>,
   parameters: fc.Parameters<Values> = {},
-): (name: string, check: (...values: Values) => boolean | void) => void {
+): (name: string, check: (...values: Values) => unknown) => void {
   return (name, check) => {
     it(name, () => {
-      fc.assert(fc.property(...arbitraries, check), parameters);
+      fc.assert(
+        fc.property(...arbitraries, (...values: Values) => check(...values) !== false),
+        parameters,
+      );
     });
   };
 }

@@ -123,6 +123,7 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
     const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: no time can be given. Mix fresh.");
     return { factor: row("age", 1, ageLogSd(law, 0, law.lifeH), law, basis), cautions: [{ ...past, limit: law.lifeH, actual: to }] };
   }
+  if (law.kind === "life") inRange("compensate: baseline.ageH", from, 0, law.lifeH, " h, the life of the bath");
   return { factor: row("age", ageFactor(law, to) / ageFactor(law, from), logSd, law, basis), cautions: [] };
 }
 

@@ -1,3 +1,4 @@
+import { inRange } from "../core/guards.js";
 import { leastSquaresLine } from "../core/leastSquares.js";
 import { checkedDilutionRows, type DilutionRow, type PowerDilutionLaw } from "./dilution.js";
 
@@ -25,7 +26,8 @@ export interface FittedDilutionLaw {
  * @param rows - two or more rows: `dilution` as text or parts, no two of one strength, `timeS` above 0 s
  * @returns the law with the standard error of its exponent, the scatter about it, and the number of rows
  * @throws TypeError when the rows are not an array of objects with a dilution and a number
- * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, or an exponent above 3
+ * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, an exponent above 3, or rows so
+ * close or scattered that its standard error passes 3
  *
  * @remarks n = −slope; its standard error is the residual sd / √Σ(ln c − mean)². Two rows leave no residual, so there the scatter of published
  * tables about a power, 0.15, stands in. `scatterLogSd` weighs that scatter (as 3 degrees of freedom) with the rows' own. A large `residualLogSd` says that the developer follows no power: use the rows as a table law.
@@ -41,6 +43,8 @@ export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw 
   if (!(slope <= 3)) throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
   const own = points.length - 2;
   const sd = (own > 0 ? residualSd : POOLED_SCATTER) / Math.sqrt(spreadX);
+  // A law that comes out must be one that may go in.
+  inRange("fitDilutionLaw: fitted sd", sd, 0, 3, " (are the rows too close?)");
   const scatterLogSd = Math.sqrt((POOLED_WEIGHT * POOLED_SCATTER ** 2 + own * residualSd ** 2) / (POOLED_WEIGHT + own));
   return {
     law: { kind: "power", exponent: Math.max(0, slope), sd, scatterLogSd },

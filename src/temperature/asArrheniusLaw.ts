@@ -1,4 +1,12 @@
-import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, type ArrheniusLaw, type TemperatureLaw } from "./law.js";
+import {
+  bathTemperature,
+  GAS_CONSTANT_KJ,
+  inverseKelvin,
+  lawSlope,
+  settled,
+  type ArrheniusLaw,
+  type TemperatureLaw,
+} from "./law.js";
 import { temperatureCoefficient } from "./temperatureCoefficient.js";
 import { temperatureLogSd } from "./temperatureLogSd.js";
 
@@ -10,7 +18,7 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  * @param highC - upper end, above `lowC`, to 100 °C
  * @returns an Arrhenius law, E in kJ/mol, with the standard deviation that the interval implies
  * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not above `lowC` or
- * the law gives more than 200 kJ/mol there
+ * the law gives more than 200 kJ/mol there, or a spread above 200 kJ/mol because the interval is too short to tell
  *
  * @remarks E = R ln(rate(high)/rate(low)) / (1/T_low − 1/T_high). Away from the interval the forms part: a coefficient is
  * straight in °C, Arrhenius in 1/T.
@@ -23,9 +31,15 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
 export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number): ArrheniusLaw {
   const span = inverseSpan("asArrheniusLaw:", lowC, highC);
   const energy = (GAS_CONSTANT_KJ * Math.log(temperatureCoefficient(law, lowC, highC))) / span;
-  if (!(energy <= 200)) throw new RangeError(`asArrheniusLaw: law must give at most 200 kJ/mol, got ${energy}`);
-  const sdKJPerMol = (GAS_CONSTANT_KJ * temperatureLogSd(law, lowC, highC)) / span;
-  return { kind: "arrhenius", activationEnergyKJPerMol: energy, sdKJPerMol };
+  const sd = (GAS_CONSTANT_KJ * temperatureLogSd(law, lowC, highC)) / span;
+  const found: ArrheniusLaw = {
+    kind: "arrhenius",
+    activationEnergyKJPerMol: settled(Math.max(0, energy), 200),
+    sdKJPerMol: settled(sd, 200),
+  };
+  // A law that comes out must be one that may go in.
+  lawSlope("asArrheniusLaw: resulting", found);
+  return found;
 }
 
 /** 1/T at `lowC` less 1/T at `highC`, checked to be above zero. */

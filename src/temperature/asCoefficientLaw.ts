@@ -1,5 +1,5 @@
 import { inverseSpan } from "./asArrheniusLaw.js";
-import type { CoefficientLaw, TemperatureLaw } from "./law.js";
+import { lawSlope, settled, type CoefficientLaw, type TemperatureLaw } from "./law.js";
 import { temperatureCoefficient } from "./temperatureCoefficient.js";
 import { temperatureLogSd } from "./temperatureLogSd.js";
 
@@ -10,7 +10,8 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  * @param lowC - lower end of the interval at which both agree, 0 to 100 °C
  * @param highC - upper end, above `lowC`, to 100 °C
  * @returns a coefficient law over `highC − lowC` degrees, with the standard deviation of its ratio
- * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not above `lowC`
+ * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not above `lowC` or the
+ * interval is too short for the ratio or its spread to be told
  *
  * @remarks ratio = rate(high)/rate(low). A ratio over 7 °C is not one over 10 °C: state the interval with the number.
  *
@@ -21,6 +22,11 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  */
 export function asCoefficientLaw(law: TemperatureLaw, lowC: number, highC: number): CoefficientLaw {
   inverseSpan("asCoefficientLaw:", lowC, highC);
-  const ratio = temperatureCoefficient(law, lowC, highC);
-  return { kind: "coefficient", ratio, intervalC: highC - lowC, sdRatio: ratio * temperatureLogSd(law, lowC, highC) };
+  const intervalC = highC - lowC;
+  const ratio = settled(Math.max(1, temperatureCoefficient(law, lowC, highC)), Math.exp(intervalC));
+  const sdRatio = settled(ratio * temperatureLogSd(law, lowC, highC), ratio * intervalC);
+  const found: CoefficientLaw = { kind: "coefficient", ratio, intervalC, sdRatio };
+  // A law that comes out must be one that may go in.
+  lawSlope("asCoefficientLaw: resulting", found);
+  return found;
 }

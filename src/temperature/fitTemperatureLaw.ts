@@ -1,3 +1,4 @@
+import { inRange } from "../core/guards.js";
 import { leastSquaresLine } from "../core/leastSquares.js";
 import { checkedRows, GAS_CONSTANT_KJ, inverseKelvin, type ArrheniusLaw, type TemperatureRow } from "./law.js";
 import { TABLE_ROW_LOG_SD } from "./temperatureLogSd.js";
@@ -18,7 +19,7 @@ export interface FittedTemperatureLaw {
  * @returns the law with the standard error of its activation energy, the scatter about it, and the number of rows
  * @throws TypeError when the rows are not an array of objects with numbers
  * @throws RangeError for fewer than two rows, two rows at one temperature, times that rise with temperature, values out of
- * range, or a table steeper than 200 kJ/mol
+ * range, a table steeper than 200 kJ/mol, or rows so close or scattered that the standard error passes 200 kJ/mol
  *
  * @remarks E = R × slope; its standard error is R × residual sd / √Σ(1/T − mean)². Two rows leave no residual, so there the
  * standard error is that of two times rounded by 2.5 % each. NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1.
@@ -44,6 +45,8 @@ export function fitTemperatureLaw(rows: readonly TemperatureRow[]): FittedTemper
     );
   const scatter = points.length > 2 ? residualSd : TABLE_ROW_LOG_SD;
   const sdKJPerMol = (GAS_CONSTANT_KJ * scatter) / Math.sqrt(spreadX);
+  // A law that comes out must be one that may go in.
+  inRange("fitTemperatureLaw: fitted sdKJPerMol", sdKJPerMol, 0, 200, " kJ/mol (are the rows too close?)");
   return {
     law: { kind: "arrhenius", activationEnergyKJPerMol, sdKJPerMol },
     residualLogSd: residualSd,

@@ -22,7 +22,7 @@ export interface TemperatureRow {
  *
  * - `"arrhenius"`: ln(rate) = (E/R)(1/T0 − 1/T), E in kJ/mol from 0 to 200, with its standard deviation.
  * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is 1 or more and
- *   at most e per degree.
+ *   at most e per degree, and so is the spread `sdRatio` of the ratio.
  * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a colder one.
  */
 export type TemperatureLaw =
@@ -94,13 +94,18 @@ export function lawSlope(where: string, law: TemperatureLaw): number | undefined
   if (law.kind === "coefficient") {
     const interval = positive(where, law.intervalC, 100, " °C", " law.intervalC");
     const ratio = inRange(where, law.ratio, 1, Math.exp(interval), ` over ${interval} °C`, " law.ratio");
-    inRange(where, law.sdRatio ?? 0, 0, ratio, "", " law.sdRatio");
+    inRange(where, law.sdRatio ?? 0, 0, ratio * interval, ` over ${interval} °C`, " law.sdRatio");
     return -Math.log(ratio) / interval;
   }
   // A caller without types can get here with any kind at all.
   if (kind !== "table") wrongValue(`${where} law.kind`, `"arrhenius", "coefficient" or "table"`, kind);
   checkedRows(`${where} law.`, law.rows);
   return undefined;
+}
+
+/** A conversion rounds: what passes a limit by its last bits is the limit. */
+export function settled(value: number, limit: number): number {
+  return value > limit && value <= limit * (1 + 1e-9) ? limit : value;
 }
 
 /** The scale on which ln(time) is straight: 1/T for `"arrhenius"`, °C for `"coefficient"`. */

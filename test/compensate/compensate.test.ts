@@ -260,6 +260,10 @@ describe("cautions of compensate", () => {
       actual: 2,
     });
     expect(answer.timeS).toBe(510);
+    // A time known from a bath past its life is no known time.
+    expect(() => compensate({ ...known, ageH: 2 }, { ageH: 1 }, { age })).toThrow(
+      new RangeError("compensate: baseline.ageH must be from 0 to 1.5 h, the life of the bath, got 2"),
+    );
     const use = { increase: 0.1, perCm2PerL: 500, growth: "linear", capacityCm2PerL: 1000 } as const;
     expect(codes(known, { usedCm2PerL: 1000 }, { use })).toEqual([]);
     expect(cautionOf("bath-past-capacity", known, { usedCm2PerL: 1001 }, { use })).toEqual({

@@ -296,6 +296,10 @@ describe("fitDilutionLaw", () => {
         { dilution: "1+3", timeS: 3000 },
       ]),
     ).toThrow(new RangeError("fitDilutionLaw: rows must give an exponent of at most 3, got 3.32"));
+    // Two rows a per cent apart say nothing about a power.
+    expect(() => fitDilutionLaw([{ dilution: "1+1", timeS: 300 }, { dilution: "1+1.01", timeS: 300 }])).toThrow(
+      /^fitDilutionLaw: fitted sd must be from 0 to 3 \(are the rows too close\?\), got 42\.5/,
+    );
   });
 });
 

@@ -89,8 +89,9 @@ describe("temperatureFactor refuses", () => {
     refuses(law(2, 0), new RangeError("temperatureFactor: law.intervalC must be above 0 and at most 100 °C, got 0"));
     refuses(law(2, 101), new RangeError("temperatureFactor: law.intervalC must be above 0 and at most 100 °C, got 101"));
     refuses(law(2, null), new TypeError("temperatureFactor: law.intervalC must be a number, got null"));
-    refuses(law(2, 10, -1), new RangeError("temperatureFactor: law.sdRatio must be from 0 to 2, got -1"));
-    refuses(law(2, 10, 2.1), new RangeError("temperatureFactor: law.sdRatio must be from 0 to 2, got 2.1"));
+    refuses(law(2, 10, -1), new RangeError("temperatureFactor: law.sdRatio must be from 0 to 20 over 10 °C, got -1"));
+    refuses(law(2, 10, 20.1), new RangeError("temperatureFactor: law.sdRatio must be from 0 to 20 over 10 °C, got 20.1"));
+    expect(temperatureFactor({ kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 20 }, 20, 10)).toBeCloseTo(2, 12);
   });
   it("rows of a table", () => {
     const law = (...list: unknown[]): unknown => ({ kind: "table", rows: list });

@@ -98,8 +98,29 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
     expect(() => asCoefficientLaw(doubling, 25, 15)).toThrow(new RangeError("asCoefficientLaw: highC must be above lowC (25 °C), got 15 °C"));
     expect(() => asCoefficientLaw(doubling, NaN, 15)).toThrow(new RangeError("asCoefficientLaw: lowC must be from 0 to 100 °C, got NaN"));
     const steep: TemperatureLaw = { kind: "coefficient", ratio: 20000, intervalC: 10 };
-    expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(/^asArrheniusLaw: law must give at most 200 kJ\/mol, got 70\d\.\d+$/);
+    expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(
+      /^asArrheniusLaw: resulting law\.activationEnergyKJPerMol must be from 0 to 200 kJ\/mol, got 70\d\.\d+$/,
+    );
     expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(RangeError);
+    // Two printed times say nothing over a hundredth of a degree.
+    expect(() => asArrheniusLaw(table, 20, 20.01)).toThrow(/^asArrheniusLaw: resulting law\.sdKJPerMol must be from 0 to 200 kJ\/mol, got \d+/);
+    expect(() => asCoefficientLaw(table, 20, 20.01)).toThrow(/^asCoefficientLaw: resulting law\.sdRatio must be from 0 to 0\.01\d* over 0\.01\d* °C, got 0\.03/);
+  });
+  it("come back from the ends of the ranges, where rounding passes them by a bit", () => {
+    const most: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 200, sdKJPerMol: 200 };
+    for (const [low, high] of [[0, 100], [13, 27], [20, 20.1], [3, 99]] as const) {
+      const back = asArrheniusLaw(asCoefficientLaw(most, low, high), low, high);
+      expect(back.activationEnergyKJPerMol).toBeCloseTo(200, 9);
+      expect(back.sdKJPerMol).toBeCloseTo(200, 9);
+      expect(back.activationEnergyKJPerMol).toBeLessThanOrEqual(200);
+      const steepest: TemperatureLaw = { kind: "coefficient", ratio: Math.E, intervalC: 1, sdRatio: Math.E };
+      const other = asCoefficientLaw(steepest, low, high);
+      expect(Math.log(other.ratio) / other.intervalC).toBeCloseTo(1, 9);
+      expect(other.sdRatio! / other.ratio / other.intervalC).toBeCloseTo(1, 9);
+    }
+    const level: TemperatureLaw = { kind: "table", rows: [{ temperatureC: 20, timeS: 411 }, { temperatureC: 22, timeS: 411 }] };
+    expect(asCoefficientLaw(level, 20.3, 21.1).ratio).toBe(1);
+    expect(asArrheniusLaw(level, 20.3, 21.1).activationEnergyKJPerMol).toBe(0);
   });
 });
 
@@ -156,6 +177,9 @@ describe("fitTemperatureLaw", () => {
       /^fitTemperatureLaw: rows must give at most 200 kJ\/mol, got 291\.\d kJ\/mol$/,
     );
     expect(() => f([row, { temperatureC: 24, timeS: 60 }])).toThrow(RangeError);
+    expect(() => f([row, { temperatureC: 20.1, timeS: 299 }])).toThrow(
+      /^fitTemperatureLaw: fitted sdKJPerMol must be from 0 to 200 kJ\/mol \(are the rows too close\?\), got 252\./,
+    );
   });
 });
 
