@@ -1,0 +1,15 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { sourcesPage } from "./sources.js";
+
+const PAGE = "docs/sources.md";
+const writing = (import.meta as { env?: { MODE?: string } }).env?.MODE === "write";
+
+describe("the sources page", () => {
+  it("lists what the code and its checks cite today", async () => {
+    const page = await sourcesPage();
+    if (writing) writeFileSync(PAGE, page);
+    expect(page.split("\n").length).toBeGreaterThan(80);
+    expect(readFileSync(PAGE, "utf8")).toBe(page);
+  });
+});
