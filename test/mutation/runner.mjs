@@ -32,6 +32,8 @@ async function prepare(folder) {
     metafile: true,
     format: "cjs",
     platform: "node",
+    // A test that loads an old package by createRequire(import.meta.url) gets the folder's own address.
+    define: { "import.meta.url": JSON.stringify(pathToFileURL(join(folder, "package.json")).href) },
     packages: "external",
     logLevel: "silent",
     absWorkingDir: folder,
