@@ -1,9 +1,21 @@
 /*
- * npm start: the main job on real input. Reads a JSON file (docs/workshop/day.json, or the path given), compensates every bath in it and
- * predicts a published time-temperature table from two of its rows. A broken file gives one line that says what is wrong, and exit code 1.
+ * npm start: the main job on real input. Reads a JSON file (docs/workshop/day.json, or the path given), compensates every bath in it, takes a
+ * brew from the cupboard to its time and predicts a published time-temperature table from two of its rows. A broken file gives one line that says what is wrong, and exit code 1.
  */
 import { readFileSync } from "node:fs";
-import { compensate, fahrenheitToCelsius, fitTemperatureLaw, formatTime, parseTime, temperatureFactor } from "darkroom-kinetics";
+import {
+  brewPh,
+  brewStrength,
+  checkBrew,
+  compensate,
+  fahrenheitToCelsius,
+  fitTemperatureLaw,
+  formatTime,
+  massOf,
+  mixingSteps,
+  parseTime,
+  temperatureFactor,
+} from "darkroom-kinetics";
 
 const path = process.argv[2] ?? new URL("day.json", import.meta.url);
 
@@ -26,17 +38,46 @@ const percent = (logSd) => `±${((Math.exp(1.645 * logSd) - 1) * 100).toFixed(0)
 
 function printBath(baseline, laws, bath, place) {
   const { name = place, ...conditions } = bath;
-  const answer = at(place, () => compensate(baseline, conditions, laws));
+  console.log(`\n${name}`);
+  printAnswer(at(place, () => compensate(baseline, conditions, laws)));
+}
+
+function printAnswer(answer) {
   const { timeS, lowS, highS } = answer;
   const stopped = answer.cautions.some(({ severity }) => severity === "stop");
-  console.log(`\n${name}`);
   console.log(stopped ? "  no time: see the first caution" : `  develop ${formatTime(timeS)}   90 % between ${formatTime(lowS)} and ${formatTime(highS)}`);
   for (const { cause, value, logSd, basis, sources } of answer.factors) {
     const source = sources[0] ?? "";
     const short = source.length > 62 ? `${source.slice(0, 61)}…` : source;
     console.log(`    ${cause.padEnd(12)} × ${value.toFixed(3)}  ${percent(logSd).padStart(6)}  ${basis.padEnd(9)} ${short}`.trimEnd());
   }
-  for (const { severity, message } of answer.cautions) console.log(`    ${severity.padEnd(4)}  ${message}`);
+  printCautions(answer.cautions);
+}
+
+function printCautions(cautions) {
+  for (const { severity, message } of cautions) console.log(`    ${severity.padEnd(4)}  ${message}`);
+}
+
+/** A brew from the cupboard to its time: grams with their range, pH, strength against the known brew, time, cautions, steps. */
+function printBrew({ about = "", spoons, reference, volumeMl, temperatureC }) {
+  const place = "/brew";
+  const known = need(reference, `${place}/reference`, "the brew whose time is known");
+  console.log(`\nA brew by the spoon\n  ${about}`);
+  const ingredients = need(spoons, `${place}/spoons`, "the spoons").map((spoon, i) => {
+    const { value, low, high } = at(`${place}/spoons/${i}`, () => massOf(spoon));
+    const count = `${spoon.spoons} ${spoon.heap ?? "level"}`;
+    console.log(`    ${spoon.ingredient.padEnd(16)} ${count.padEnd(10)} ${value.toFixed(1).padStart(5)} g   (${low.toFixed(1)} to ${high.toFixed(1)})`);
+    return { ingredient: spoon.ingredient, massG: value, lowG: low, highG: high };
+  });
+  const brew = { volumeMl, temperatureC, ingredients };
+  const { ph, low, high } = at(place, () => brewPh(brew));
+  const strength = at(`${place}/reference`, () => brewStrength(brew, { volumeMl: known.volumeMl, ingredients: known.ingredients }));
+  console.log(`    pH ${ph.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)})   strength: time × ${strength.value.toFixed(2)} ${percent(strength.logSd)}`);
+  const timeS = at(`${place}/reference/time`, () => parseTime(need(known.time, `${place}/reference`, "time")));
+  console.log(`  Known: ${formatTime(timeS)} at ${known.temperatureC} °C (${known.about ?? ""}); today ${temperatureC} °C`);
+  printAnswer(at(place, () => compensate({ timeS, temperatureC: known.temperatureC }, { temperatureC, strength })));
+  printCautions(at(place, () => checkBrew(brew)));
+  for (const { step, text } of mixingSteps(brew)) console.log(`    ${step}. ${text}`);
 }
 
 function printTable(table) {
@@ -66,6 +107,7 @@ function main() {
   console.log(day.about ?? "");
   console.log(`\nKnown: ${formatTime(baseline.timeS)} at ${baseline.temperatureC} °C${dilution} (${note})`);
   need(day.baths, "/baths", "a list of baths").forEach((bath, i) => printBath(baseline, day.laws ?? {}, bath, `/baths/${i}`));
+  if (day.brew !== undefined) printBrew(day.brew);
   if (day.table !== undefined) printTable(day.table);
 }
 

@@ -1,0 +1,41 @@
+/*
+ * Part of npm run check, after the build: npm start's script answers on the invented day, and a broken file gives one line and exit code 1.
+ */
+import assert from "node:assert/strict";
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+const folder = mkdtempSync(join(tmpdir(), "workshop-"));
+const run = (...paths) => spawnSync(process.execPath, ["docs/workshop/run.mjs", ...paths], { encoding: "utf8" });
+
+const good = run();
+assert.equal(good.status, 0, good.stderr);
+for (const part of [/Known: 9:00 at 20 °C/, /develop \d+:\d\d {3}90 % between \d+:\d\d and \d+:\d\d/, /no time: see the first caution/, /pH 1\d\.\d/, /1\. Gloves and glasses/, /68 °F 20\.0 °C/])
+  assert.match(good.stdout, part);
+assert.doesNotMatch(good.stdout, /NaN|undefined|Infinity|\[object/);
+
+const broken = [
+  ["no JSON", "{oops", /JSON/],
+  ["no baseline", "{}", /\/baseline: the known time with its conditions is missing/],
+  ["no time", '{"baseline":{"temperatureC":20},"baths":[]}', /\/baseline: time is missing/],
+  ["a bare number", '{"baseline":{"time":"9","temperatureC":20},"baths":[]}', /\/baseline\/time: parseTime: text must be a time/],
+  ["no baths", '{"baseline":{"time":"9:00","temperatureC":20}}', /\/baths: a list of baths is missing/],
+  ["a hot bath", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[{"temperatureC":300}]}', /\/baths\/0: compensate: conditions.temperatureC must be from 0 to 100 °C, got 300/],
+  ["an ambiguous dilution", '{"baseline":{"time":"9:00","temperatureC":20,"dilution":"1:9"},"baths":[{"dilution":"1+9"}]}', /\/baths\/0: compensate: baseline.dilution "1:9" is ambiguous/],
+  ["a table of one row", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[],"table":{"rows":[{"temperature":20,"time":"9:00"}],"fitRows":[0]}}', /\/table: fitTemperatureLaw: rows must hold at least 2, got 1/],
+];
+for (const [name, text, message] of broken) {
+  const path = join(folder, "day.json");
+  writeFileSync(path, text);
+  const { status, stderr } = run(path);
+  assert.equal(status, 1, name);
+  assert.match(stderr, message, name);
+  assert.equal(stderr.trim().split("\n").length, 1, `${name}: one line`);
+}
+const missing = run(join(folder, "nothing.json"));
+assert.equal(missing.status, 1);
+assert.match(missing.stderr, /no such file/);
+rmSync(folder, { recursive: true });
+console.log(`demo: answers, and refuses ${broken.length + 1} broken files with one line each`);
