@@ -1,7 +1,6 @@
 import { defineConfig, type ViteUserConfig } from "vitest/config";
 
 const config: ViteUserConfig = defineConfig({
-  resolve: { alias: { "@fast-check/vitest": new URL("test/property.ts", import.meta.url).pathname } },
   test: {
     include: ["test/**/*.test.ts"],
     // Every function under test is pure, so files may share a process: a fifth of the time.
