@@ -55,4 +55,3 @@ const each = (declare) => (rows) => (name, body) => {
 };
 describe.each = each(describe);
 it.each = each(it);
-export const test = it;
