@@ -36,6 +36,8 @@ describe("monotoneCurve", () => {
     const curve = monotoneCurve([{ x: 0, y: 0 }, { x: 1, y: 1 }, { x: 3, y: 9 }]);
     expect(slopeAt(curve, 1, -1)).toBeCloseTo(1.5, 6);
     expect(slopeAt(curve, 1, 1)).toBeCloseTo(1.5, 6);
+    // Intervals 3 and 2, slopes 1 and 4: w1 = 2·2 + 3 = 7, w2 = 2 + 2·3 = 8, so 15/(7 + 2) = 5/3.
+    expect(slopeAt(monotoneCurve([{ x: 0, y: 0 }, { x: 3, y: 3 }, { x: 5, y: 11 }]), 3, 1)).toBeCloseTo(5 / 3, 5);
     // The cubic of Hermite with end slopes 1 and 1.5 over the first interval, at its middle: (y0 + y1)/2 + h(m0 − m1)/8.
     expect(curve(0.5)).toBeCloseTo(0.5 + (1 - 1.5) / 8, 12);
     expect(curve(2)).toBeCloseTo(5 + (2 * (1.5 - 4)) / 8, 12);

@@ -19,8 +19,9 @@ import {
   type DilutionRow,
 } from "../../../src/index.js";
 import * as published from "../dilution.js";
-import { range } from "./fits.js";
+import { range, rowsOf as tableRows } from "./fits.js";
 import { eachRow } from "./ledger.js";
+import { genuine } from "./temperature.js";
 
 const rowsOf = (series: published.DilutionSeries): readonly DilutionRow[] =>
   series.rows.map(({ dilution, minutes }) => ({ dilution, timeS: minutes * 60 }));
@@ -166,6 +167,21 @@ export function checkDilution(): void {
     // 2.25 with °C as printed, 2.32 with °F as printed, whose °C is not whole: 2.3 stands between.
     const mean = Math.exp(logs.reduce((sum, value) => sum + value, 0) / logs.length);
     expect(Math.abs(mean - handbookTemperatureLaw("phenidone-ascorbate").ratio)).toBeLessThan(0.06);
+  });
+
+  it("all tables fitted one by one run from 25 to 76 kJ/mol, 51 on average, as the generic law says", () => {
+    const energies = [
+      ...genuine.map((table) => fitTemperatureLaw(tableRows(table)).law.activationEnergyKJPerMol),
+      ...published.stockAndHalf.slice(1).flatMap(({ rows }) =>
+        (["stockMin", "halfMin"] as const).map(
+          (column) => fitTemperatureLaw(rows.map((row) => ({ temperatureC: row.temperatureC, timeS: row[column] * 60 }))).law.activationEnergyKJPerMol,
+        ),
+      ),
+    ];
+    expect(energies.length).toBe(17);
+    expect(Math.min(...energies)).toBeCloseTo(25, 0);
+    expect(Math.max(...energies)).toBeCloseTo(76, 0);
+    expect(energies.reduce((sum, energy) => sum + energy, 0) / 17).toBeCloseTo(51, 0);
   });
 
   it.each(published.pyroPairs)("$id: pyro, its alkali diluted with it", (record) => {
