@@ -136,3 +136,23 @@ export { fixingTime, type FixingQuestion } from "./process/fixingTime.js";
 export { clearingTimeAt, type ClearingQuestion } from "./process/clearingTimeAt.js";
 export { bathCautions, type BathQuestion } from "./process/bathCautions.js";
 export { describePlan } from "./process/describePlan.js";
+
+// recipe: a written recipe, checked
+export type {
+  BrewDeveloper,
+  Recipe,
+  RecipeBaseline,
+  RecipeCheck,
+  RecipeConditions,
+  RecipeMaterial,
+  RecipeProblem,
+  StockDeveloper,
+} from "./recipe/types.js";
+export type { JsonSchema } from "./recipe/readBySchema.js";
+export { checkRecipe } from "./recipe/checkRecipe.js";
+export { recipeSchema } from "./recipe/recipeSchema.js";
+export { recipeStandardSchema, type RecipeStandardSchema, type StandardIssue } from "./recipe/recipeStandardSchema.js";
+export { formatRecipe } from "./recipe/formatRecipe.js";
+export { compensateRecipe } from "./recipe/compensateRecipe.js";
+export { describeCompensation } from "./recipe/describeCompensation.js";
+export { describeCautions } from "./recipe/describeCautions.js";

@@ -1,0 +1,40 @@
+import { plainObject } from "../core/guards.js";
+import { formatTime } from "../quantities/formatTime.js";
+import type { Compensation } from "../compensate/types.js";
+import { describeCautions } from "./describeCautions.js";
+
+/** Beyond this a clock has no face: the longest time that `formatTime` writes, s. */
+const LONGEST_S = 1e7;
+
+/**
+ * A compensated time in short English lines.
+ *
+ * @param compensation - what `compensate` returns
+ * @returns the time with its interval, a line for each cause that changes it or makes it less sure, then the cautions
+ * @throws TypeError when `compensation` is not an object
+ *
+ * @example
+ * ```ts
+ * const law = { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 };
+ * describeCompensation(compensate({ timeS: 510, temperatureC: 20 }, { temperatureC: 18 }, { temperature: law })).slice(0, 3) // => ["Develop 9:46, with 90 % certainty between 9:07 and 10:27.", "baseline: unchanged, give or take 4 % (default)", "temperature: 15 % more, give or take 1 % (given)"]
+ * ```
+ */
+export function describeCompensation(compensation: Compensation): readonly string[] {
+  plainObject("describeCompensation: compensation", compensation);
+  const { timeS, lowS, highS, factors, cautions } = compensation;
+  const clock = (value: number): string => (value <= LONGEST_S ? formatTime(value) : "months");
+  const lines = factors
+    .filter(({ value, logSd }) => value !== 1 || logSd > 0)
+    .map(({ cause, value, logSd, basis }) => `${cause}: ${change(value)}, give or take ${percent(Math.expm1(logSd))} (${basis})`);
+  return [`Develop ${clock(timeS)}, with 90 % certainty between ${clock(lowS)} and ${clock(highS)}.`, ...lines, ...describeCautions(cautions)];
+}
+
+function percent(share: number): string {
+  return `${(share * 100).toFixed(0)} %`;
+}
+
+function change(factor: number): string {
+  if (Math.abs(factor - 1) < 0.005) return "unchanged";
+  if (factor >= 2) return `${Number(factor.toPrecision(2))} times the time`;
+  return factor > 1 ? `${percent(factor - 1)} more` : `${percent(1 - factor)} less`;
+}

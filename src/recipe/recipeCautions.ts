@@ -1,0 +1,98 @@
+/*
+ * Room: recipe. What is valid but unwise: every room is asked, and its paths become paths in the recipe.
+ */
+import { bathCautions } from "../process/bathCautions.js";
+import { bathVerdict } from "../exhaustion/bathVerdict.js";
+import { checkBrew } from "../brew/checkBrew.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
+import { stockCautions } from "../dilution/stockCautions.js";
+import type { Compensation } from "../compensate/types.js";
+import type { Recipe, StockDeveloper } from "./types.js";
+
+/** Where the fields of `compensate` stand in a recipe. */
+const PLACES: Readonly<Record<string, string>> = {
+  "/conditions/dilution": "/developer/dilution",
+  "/conditions/agitation": "/agitation",
+};
+
+/** The cautions of the brew room about a recipe's brew; throws what is wrong with the brew. */
+export function brewCautions({ developer, material, conditions = {} }: Recipe): readonly Caution[] {
+  if (developer.kind !== "brew") return [];
+  return checkBrew(developer.brew, {
+    ...(conditions.ageH === undefined ? {} : { ageH: conditions.ageH }),
+    ...(material.iso === undefined ? {} : { filmIso: material.iso }),
+    softEmulsion: material.emulsion === "soft",
+  });
+}
+
+/** The cautions of all rooms about a recipe that is valid, gravest first, each once. */
+export function recipeCautions(recipe: Recipe, answer: Compensation, ofBrew: readonly Caution[]): readonly Caution[] {
+  const { developer, material, baseline, conditions = {}, baths } = recipe;
+  const found: Caution[] = answer.cautions.map((one) => ({ ...one, ...(one.path === undefined ? {} : { path: PLACES[one.path] ?? one.path }) }));
+  const volumeMl = developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
+  // Two rooms know of a dead bath, and of a full one.
+  for (const one of usedBath(recipe, volumeMl)) if (!found.some(({ code, path }) => code === one.code && path === one.path)) found.push(one);
+  if (developer.kind === "brew") {
+    for (const one of ofBrew) found.push({ ...one, path: one.path === undefined ? "/developer/brew" : `/conditions${one.path}` });
+  } else found.push(...littleStock(developer, material.areaCm2));
+  found.push(...safelightCautions(recipe));
+  if (baths !== undefined)
+    found.push(
+      ...bathCautions({
+        temperatureC: conditions.temperatureC ?? baseline.temperatureC,
+        baths,
+        volumeMl,
+        areaCm2: material.areaCm2,
+        modernFilm: material.modernFilm,
+        emulsion: material.emulsion,
+      }),
+    );
+  return gravestFirst(found);
+}
+
+function littleStock(developer: StockDeveloper, areaCm2: number | undefined): readonly Caution[] {
+  const { dilution, volumeMl, family, leastMlPerRoll } = developer;
+  if (volumeMl === undefined || areaCm2 === undefined || (family ?? leastMlPerRoll) === undefined) return [];
+  const question = { dilution, totalMl: volumeMl, areaCm2, ...(family === undefined ? {} : { family }), ...(leastMlPerRoll === undefined ? {} : { leastMlPerRoll }) };
+  return stockCautions(question).map((one) => ({ ...one, path: "/developer/volumeMl" }));
+}
+
+/** The verdict on the bath as it stands, and whether today's material still goes into it. */
+function usedBath({ developer, material, conditions = {}, knowledge = {} }: Recipe, volumeMl: number | undefined): readonly Caution[] {
+  const { use, age } = knowledge;
+  const { usedCm2PerL = 0, ageH = 0 } = conditions;
+  const { keepingLimitH } = developer;
+  const capacityCm2PerL = developer.capacityCm2PerL ?? use?.capacityCm2PerL;
+  const { cautions } = bathVerdict({
+    usedCm2PerL,
+    ageH,
+    ...(use === undefined ? {} : { use }),
+    ...(age === undefined ? {} : { age }),
+    ...(capacityCm2PerL === undefined ? {} : { capacityCm2PerL }),
+    ...(keepingLimitH === undefined ? {} : { keepingLimitH }),
+  });
+  const found: Caution[] = cautions.map((one) => ({ ...one, path: `/conditions${one.path ?? ""}` }));
+  const afterCm2PerL = usedCm2PerL + (1000 * (material.areaCm2 ?? 0)) / (volumeMl ?? Infinity);
+  if (capacityCm2PerL !== undefined && usedCm2PerL <= capacityCm2PerL && afterCm2PerL > capacityCm2PerL)
+    found.push({
+      code: "bath-capacity-reached",
+      severity: "warn",
+      message: "This material takes the bath past its capacity (cm² per litre): use more bath.",
+      path: "/material/areaCm2",
+      limit: capacityCm2PerL,
+      actual: afterCm2PerL,
+    });
+  return found;
+}
+
+/** Which light fogs which material (common practice): green is for panchromatic films, dim and late; blue-sensitive ones stand red and orange. */
+function safelightCautions({ safelight = "none", material: { sensitivity } }: Recipe): readonly Caution[] {
+  if (safelight === "none" || sensitivity === undefined) return [];
+  const fogs = sensitivity === "panchromatic" || (sensitivity === "orthochromatic" ? safelight !== "red" : safelight === "green");
+  if (!fogs) return [];
+  const dim = sensitivity === "panchromatic" && safelight === "green";
+  const message = dim
+    ? "Panchromatic material by inspection: very dim green light, far off, for seconds, and not before half the time."
+    : `A ${safelight} safelight fogs ${sensitivity} material: develop it in the dark.`;
+  return [{ code: "safelight", severity: dim ? "warn" : "stop", message, path: "/safelight" }];
+}

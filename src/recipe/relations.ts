@@ -1,0 +1,38 @@
+/*
+ * Room: recipe. Values that are each in range and do not go together. The rooms know their own rules: each is asked, and what it throws
+ * becomes a problem with a path.
+ */
+import { ageFactor } from "../exhaustion/ageFactor.js";
+import { dilutionFactor } from "../dilution/dilutionFactor.js";
+import { temperatureFactor } from "../temperature/temperatureFactor.js";
+import { useFactor } from "../exhaustion/useFactor.js";
+import type { Recipe, RecipeProblem } from "./types.js";
+
+/** A guard's text: function, argument, the field in it, what the field must be. */
+const FIELD = /^\w+: \w+((?:\.\w+|\[\d+\])*) .*$/;
+
+/** Asks a room and turns its refusal into a problem at `path`, or at the field below it that the refusal names. */
+export function ask<T>(problems: RecipeProblem[], path: string, call: () => T): T | undefined {
+  try {
+    return call();
+  } catch (error) {
+    const { message } = error as Error;
+    const field = message.replace(FIELD, "$1").replace(/[.[]/g, "/").replaceAll("]", "");
+    problems.push({ path: path + field, message: message.slice(message.indexOf(" must ") + 1), rule: "relation" });
+    return undefined;
+  }
+}
+
+/** The problems of a recipe whose shape is right, apart from those of its brew. */
+export function relationProblems({ baseline, conditions = {}, knowledge = {} }: Recipe): readonly RecipeProblem[] {
+  const problems: RecipeProblem[] = [];
+  const { temperature, dilution, use, age } = knowledge;
+  if (temperature !== undefined) ask(problems, "/knowledge/temperature", () => temperatureFactor(temperature, 20, 20));
+  if (dilution !== undefined) ask(problems, "/knowledge/dilution", () => dilutionFactor("stock", "stock", dilution));
+  for (const [side, { usedCm2PerL = 0, ageH = 0 }] of Object.entries({ baseline, conditions })) {
+    if (use !== undefined) ask(problems, `/${side}/usedCm2PerL`, () => useFactor(use, usedCm2PerL));
+    // Past its life today a bath has no time, which is a caution; a known time past its life cannot have been.
+    if (age !== undefined && (age.kind === "half-life" || side === "baseline")) ask(problems, `/${side}/ageH`, () => ageFactor(age, ageH));
+  }
+  return problems;
+}

@@ -1,0 +1,414 @@
+import { describe, expect, it } from "vitest";
+import {
+  checkRecipe,
+  compensate,
+  compensateRecipe,
+  describeCompensation,
+  formatRecipe,
+  handbookDilutionLaw,
+  handbookTemperatureLaw,
+  handbookUseLaw,
+  recipeStandardSchema,
+  type Recipe,
+} from "../../src/index.js";
+import { handbookDilution } from "../../src/handbook/dilution.js";
+import { handbookUse } from "../../src/handbook/exhaustion.js";
+import { handbookTemperature } from "../../src/handbook/temperature.js";
+import { fc, test } from "../property.js";
+import { hutCoffee, hutStock, nearRecipes, olderStock, recipes } from "./documents.js";
+
+const anyOf = (value: unknown): any => value;
+const problemsOf = (input: unknown): readonly { path: string; message: string; rule: string }[] => {
+  const check = checkRecipe(input);
+  return check.ok ? [] : check.problems;
+};
+const passed = (input: unknown): Recipe => {
+  const check = checkRecipe(input);
+  if (!check.ok) throw new Error(JSON.stringify(check.problems));
+  return check.recipe;
+};
+const thrown = (call: () => unknown): string => {
+  try {
+    call();
+  } catch (error) {
+    return `${(error as Error).name}: ${(error as Error).message}`;
+  }
+  return "nothing thrown";
+};
+
+describe("checkRecipe", () => {
+  it("passes a full recipe and returns a clean copy in the format's order", () => {
+    const before = structuredClone(hutCoffee);
+    const recipe = passed(hutCoffee);
+    expect(recipe).toEqual(hutCoffee);
+    expect(hutCoffee).toEqual(before);
+    expect(recipe).not.toBe(hutCoffee);
+    expect(recipe.developer).not.toBe(hutCoffee.developer);
+    expect(recipe.notes).not.toBe(hutCoffee.notes);
+    const shuffled = Object.fromEntries(Object.entries(hutCoffee).reverse());
+    expect(Object.keys(passed(shuffled))).toEqual(Object.keys(hutCoffee));
+    expect(passed({ ...hutStock, name: undefined, agitation: undefined })).toEqual(hutStock);
+    expect(Object.keys(passed({ ...hutStock, name: undefined }))).not.toContain("name");
+  });
+
+  it("lists every problem at once, each with a pointer and what was expected", () => {
+    const problems = problemsOf({
+      schemaVersion: 2,
+      material: { kind: "glass" },
+      developer: { kind: "stock", name: 5, dilution: "1:9" },
+      baseline: { timeS: "900", temperatureC: 300, agitation: { everyS: 0 }, logSd: -1 },
+      agitation: 7,
+      knowledge: { temperature: { kind: "line" }, dilution: { exponent: 1 }, age: { kind: "life" }, use: [] },
+      notes: "none",
+      sources: [3],
+      "baseline/timeS": 900,
+    });
+    expect(problems.map(({ path, message }) => [path, message])).toEqual([
+      ["/material/name", "is missing: text of at most 200 characters"],
+      ["/material/kind", 'must be one of "film", "plate", "paper", got "glass"'],
+      ["/developer/name", "must be text of at most 200 characters, got 5"],
+      ["/developer/dilution", 'must be text of at most 40 characters ("stock" or parts such as "1+9", the water last), got "1:9"'],
+      ["/baseline/timeS", 'must be a number from 1 to 1000000 (s), got "900"'],
+      ["/baseline/temperatureC", "must be a number from 0 to 100 (°C), got 300"],
+      ["/baseline/agitation/everyS", "must be a number above 0 and at most 3600 (s), got 0"],
+      ["/baseline/logSd", "must be a number from 0 to 3 (standard deviation of ln(time)), got -1"],
+      ["/agitation", 'must be one of "continuous", "stand", or an object with everyS, got 7'],
+      ["/knowledge/temperature/kind", 'must be one of "arrhenius", "coefficient", "table", got "line"'],
+      ["/knowledge/dilution/kind", 'must be one of "power", "table", got undefined'],
+      ["/knowledge/use", "must be an object with increase, perCm2PerL, growth, got an array"],
+      ["/knowledge/age/lifeH", "is missing: a number above 0 and at most 1000000 (h)"],
+      ["/notes", 'must be an array of 0 to 50, got "none"'],
+      ["/sources/0", "must be text of at most 2000 characters, got 3"],
+      ["/baseline~1timeS", '"baseline/timeS" is not a field here; known are schemaVersion, name, material, developer, baseline, agitation, conditions, knowledge, baths, safelight, notes, sources'],
+    ]);
+    expect(new Set(problems.map(({ rule }) => rule))).toEqual(new Set(["shape"]));
+  });
+
+  const whole = "an object with schemaVersion, material, developer, baseline";
+  it.each([
+    [null, "", `must be ${whole}, got null`],
+    [undefined, "", `must be ${whole}, got undefined`],
+    [[], "", `must be ${whole}, got an array`],
+    [12n, "", `must be ${whole}, got 12`],
+    [Symbol("a"), "", `must be ${whole}, got Symbol(a)`],
+    [() => 1, "", `must be ${whole}, got a function`],
+    ["coffee", "", "must be JSON"],
+    ["", "", "must be JSON"],
+    ["5", "", `must be ${whole}, got 5`],
+    [" ".repeat(250_001), "", "must be at most 250000 characters, got 250001"],
+    [{}, "/schemaVersion", "is missing: 2"],
+    [{ ...hutStock, schemaVersion: "2" }, "/schemaVersion", 'must be 2, got "2"'],
+    [{ ...hutStock, schemaVersion: 0 }, "/schemaVersion", "must be 2, got 0"],
+    [{ ...hutStock, schemaVersion: 1.5 }, "/schemaVersion", "must be 2, got 1.5"],
+    [{ ...hutStock, schemaVersion: 3 }, "/schemaVersion", "is 3, newer than version 2 that this package reads: update the package to read it"],
+    [{ schemaVersion: 2.5, anything: 1 }, "/schemaVersion", "is 2.5, newer than version 2 that this package reads: update the package to read it"],
+    [{ ...hutStock, baseline: { timeS: NaN, temperatureC: 20 } }, "/baseline/timeS", "must be a number from 1 to 1000000 (s), got NaN"],
+    [{ ...hutStock, baseline: { timeS: Infinity, temperatureC: 20 } }, "/baseline/timeS", "must be a number from 1 to 1000000 (s), got Infinity"],
+    [{ ...hutStock, baseline: null }, "/baseline", "must be an object with timeS, temperatureC, got null"],
+    [{ ...hutStock, conditions: null }, "/conditions", "must be an object, got null"],
+    [{ ...hutStock, safelight: 5 }, "/safelight", 'must be one of "none", "red", "orange", "green", got 5'],
+    [{ ...hutStock, developer: "stock" }, "/developer", 'must be an object with kind, name, dilution, or an object with kind, brew, got "stock"'],
+    [{ ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: [{ ingredient: "sugar", massG: 5 }] } } }, "/developer/brew/ingredients/0/ingredient", expect.stringMatching(/^must be one of "instant-coffee", .*, got "sugar"$/)],
+    [{ ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: [] } } }, "/developer/brew/ingredients", "must be an array of 1 to 30, got an array"],
+    [{ ...hutStock, knowledge: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: 1.5 } } }, "/knowledge/temperature/runs", "must be a whole number from 0 to 1000000, got 1.5"],
+    [{ ...hutStock, material: { name: "film", modernFilm: "yes" } }, "/material/modernFilm", 'must be true or false, got "yes"'],
+    [{ ...hutStock, material: { name: "x".repeat(201) } }, "/material/name", expect.stringMatching(/^must be text of at most 200 characters, got "x{60}"$/)],
+  ])("refuses %#", (input, path, message) => {
+    expect(problemsOf(input)[0]).toEqual({ path, message, rule: "shape" });
+  });
+
+  it("points by JSON Pointer", () => {
+    // The names of RFC 6901, section 5, as fields that the format does not know, and the pointers given there.
+    const names = ["foo", "", "a/b", "c%d", "e^f", "g|h", "i\\j", 'k"l', " ", "m~n"];
+    const document = { ...hutStock, ...Object.fromEntries(names.map((name) => [name, 0])) };
+    expect(problemsOf(document).map(({ path }) => path)).toEqual(["/foo", "/", "/a~1b", "/c%d", "/e^f", "/g|h", "/i\\j", '/k"l', "/ ", "/m~0n"]);
+    const nested = { ...hutStock, knowledge: { temperature: { kind: "table", rows: [{ temperatureC: 20, timeS: 1 }, { temperatureC: 22, timeS: 1, "~/": 1 }] } } };
+    expect(problemsOf(nested).map(({ path }) => path)).toEqual(["/knowledge/temperature/rows/1/~0~1"]);
+    // A name of many characters is not repeated: the pointer then stops at its object.
+    expect(problemsOf({ ...hutStock, ["n".repeat(200)]: 1 })[0]!.path).toBe(`/${"n".repeat(200)}`);
+    expect(problemsOf({ ...hutStock, ["n".repeat(201)]: 1 })[0]!.path).toBe("");
+  });
+
+  it("reads text as JSON", () => {
+    expect(passed(JSON.stringify(hutCoffee))).toEqual(hutCoffee);
+    expect(passed(JSON.stringify(hutStock).padEnd(250_000))).toEqual(hutStock);
+  });
+
+  it("migrates the version before", () => {
+    expect(passed(olderStock)).toEqual(hutStock);
+    // Decimal minutes are exact on paper: 8.55 min are 513 s.
+    expect(passed({ ...olderStock, baseline: { timeMin: 8.55, temperatureC: 20, logSd: 0.1 } }).baseline).toEqual({ timeS: 513, temperatureC: 20, logSd: 0.1 });
+    expect(problemsOf({ ...olderStock, baseline: { timeS: 660, temperatureC: 20 } }).map(({ path, message }) => `${path} ${message}`)).toEqual([
+      "/baseline/timeMin is missing: a number from 0.1 to 10000 (min)",
+      '/baseline/timeS "timeS" is not a field here; known are timeMin, temperatureC, dilution, agitation, usedCm2PerL, ageH, logSd',
+    ]);
+    expect(problemsOf({ ...hutStock, schemaVersion: 1 }).map(({ path }) => path)).toEqual(["/film", "/baseline/timeMin", "/baseline/timeS", "/material"]);
+  });
+
+  it("refuses values that do not go together, with the pointer", () => {
+    const of = (knowledge: object, more: object = {}) => problemsOf({ ...hutStock, ...more, knowledge });
+    const temperature = (rows: [number, number][]): object => ({ temperature: { kind: "table", rows: rows.map(([temperatureC, timeS]) => ({ temperatureC, timeS })) } });
+    expect(of(temperature([[20, 600], [20, 500]]))).toEqual([
+      { path: "/knowledge/temperature/rows", message: "must differ in temperature, got two at 20 °C", rule: "relation" },
+    ]);
+    expect(of(temperature([[20, 600], [22, 601]]))[0]!.message).toBe("must not take longer when warmer, got 600 s at 20 °C and 601 s at 22 °C");
+    expect(of({ temperature: { kind: "coefficient", ratio: 3, intervalC: 1 } })).toEqual([
+      { path: "/knowledge/temperature/ratio", message: "must be from 1 to 2.718281828459045 over 1 °C, got 3", rule: "relation" },
+    ]);
+    expect(of({ temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 21 } })[0]!.path).toBe("/knowledge/temperature/sdRatio");
+    expect(of({ dilution: { kind: "table", rows: [{ dilution: "1+1", timeS: 5 }, { dilution: "2+2", timeS: 6 }] } })).toEqual([
+      { path: "/knowledge/dilution/rows", message: "must differ in dilution, got two of one strength", rule: "relation" },
+    ]);
+    const use = { increase: 10, perCm2PerL: 1, growth: "linear" };
+    expect(of({ use }, { conditions: { usedCm2PerL: 100 } })).toEqual([
+      { path: "/conditions/usedCm2PerL", message: "must be such that the time grows at most 1000 times, got 100", rule: "relation" },
+    ]);
+    expect(of({ use }, { baseline: { ...hutStock.baseline, usedCm2PerL: 100 } }).map(({ path }) => path)).toEqual(["/baseline/usedCm2PerL"]);
+    const halfLife = { age: { kind: "half-life", halfLifeH: 1 } };
+    expect(of(halfLife, { conditions: { ageH: 10.5 } })).toEqual([
+      { path: "/conditions/ageH", message: "must be at most ten half-lives (10 h), got 10.5", rule: "relation" },
+    ]);
+    expect(of(halfLife, { baseline: { ...hutStock.baseline, ageH: 11 } }).map(({ path }) => path)).toEqual(["/baseline/ageH"]);
+    const life = { age: { kind: "life", lifeH: 1 } };
+    expect(of(life, { baseline: { ...hutStock.baseline, ageH: 2 }, conditions: { ageH: 0.5 } })).toEqual([
+      { path: "/baseline/ageH", message: "must be within the bath's life of 1 h (past it no time can be given), got 2", rule: "relation" },
+    ]);
+    // Past its life today is a caution, not a problem.
+    expect(of(life, { conditions: { ageH: 2 } })).toEqual([]);
+    const brewed = (part: object): object => ({ developer: { kind: "brew", brew: { volumeMl: 50, ingredients: [part] } } });
+    expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "borax", massG: 5, lowG: 6 }) })).toEqual([
+      { path: "/developer/brew/ingredients/0/lowG", message: "must be above 0 and at most 5 g, got 6", rule: "relation" },
+    ]);
+    expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "borax", massG: 51 }) })).toEqual([
+      { path: "/developer/brew/ingredients", message: "must be above 0 and at most 1 g per ml of bath, got 1.02", rule: "relation" },
+    ]);
+    // Spreads so wide that the interval leaves the numbers.
+    const moved = { agitation: { everyS: 3600 }, baseline: { ...hutStock.baseline, agitation: "continuous" } };
+    expect(of({ agitation: { staleLoss: 0.99, staleTimeS: 1, sdStaleLoss: 10 } }, moved)).toEqual([
+      { path: "/knowledge", message: "must not be so uncertain that no interval can be given", rule: "relation" },
+    ]);
+    // All of them at once.
+    expect(of({ ...temperature([[20, 600], [20, 500]]), use, ...halfLife }, { conditions: { usedCm2PerL: 100, ageH: 99 } }).map(({ path }) => path)).toEqual([
+      "/knowledge/temperature/rows",
+      "/conditions/usedCm2PerL",
+      "/conditions/ageH",
+    ]);
+  });
+
+  it("takes every published law as knowledge", () => {
+    const all = [
+      ...Object.keys(handbookTemperature).map((key) => ({ temperature: handbookTemperatureLaw(anyOf(key)) })),
+      ...Object.keys(handbookDilution).map((key) => ({ dilution: handbookDilutionLaw(anyOf(key)) })),
+      ...Object.keys(handbookUse).map((key) => ({ use: handbookUseLaw(anyOf(key)) })),
+    ];
+    expect(all.length).toBeGreaterThan(10);
+    for (const knowledge of all) expect(passed({ ...hutStock, knowledge }).knowledge).toEqual(knowledge);
+  });
+});
+
+describe("hostile input", () => {
+  /** The least processor time of several calls, ms: what others do on the machine does not count. */
+  const bestOf = (runs: number, call: () => unknown): number => {
+    let best = Infinity;
+    for (let i = 0; i < runs; i++) {
+      const start = process.cpuUsage();
+      call();
+      const { user, system } = process.cpuUsage(start);
+      best = Math.min(best, (user + system) / 1000);
+    }
+    return best;
+  };
+
+  it.each(["__proto__", "constructor", "prototype", "toString"])("refuses a field named %s, anywhere", (name) => {
+    for (const place of ["baseline", "developer"] as const) {
+      const inner = JSON.stringify(hutStock[place]).replace("{", `{"${name}":{"polluted":true},`);
+      const text = JSON.stringify({ ...hutStock, [place]: "here" }).replace('"here"', () => inner);
+      expect(problemsOf(JSON.parse(text)).map(({ path }) => path)).toEqual([`/${place}/${name}`]);
+      expect(problemsOf(text).map(({ path }) => path)).toEqual([`/${place}/${name}`]);
+    }
+    const top = JSON.parse(JSON.stringify(hutStock).replace("{", `{"${name}":{"polluted":true},`));
+    expect(problemsOf(top).map(({ path }) => path)).toEqual([`/${name}`]);
+    expect(problemsOf(top)[0]!.message).toMatch(new RegExp(`^"${name}" is not a field here`));
+    expect("polluted" in {}).toBe(false);
+  });
+
+  it("does not read what is inherited", () => {
+    expect(problemsOf(Object.create(hutStock)).map(({ path }) => path)).toEqual(["/schemaVersion", "/material", "/developer", "/baseline"]);
+    expect(problemsOf({ ...hutStock, developer: Object.create({ kind: "stock" }) })[0]!.path).toBe("/developer/kind");
+  });
+
+  it("answers objects that refuse to be read", () => {
+    const revoked = Proxy.revocable({}, {});
+    revoked.revoke();
+    const trap = (name: string): object =>
+      Object.defineProperty({ ...hutStock }, name, {
+        enumerable: true,
+        get: () => {
+          throw new Error("no");
+        },
+      });
+    for (const input of [revoked.proxy, trap("material"), trap("schemaVersion")])
+      expect(problemsOf(input)).toEqual([{ path: "", message: "must be plain data that can be read", rule: "shape" }]);
+    const loop: Record<string, unknown> = { ...hutStock };
+    loop["material"] = loop;
+    expect(checkRecipe(loop).ok).toBe(false);
+  });
+
+  it("lists at most a hundred problems", () => {
+    const many = { ...hutStock, ...Object.fromEntries(Array.from({ length: 1000 }, (_, i) => [`f${i}`, i])) };
+    expect(problemsOf(many)).toHaveLength(100);
+    const of = (notes: number, sources: number) => problemsOf({ ...hutStock, notes: Array(notes).fill(1), sources: Array(sources).fill(1), more: 1 });
+    expect(of(50, 50)).toHaveLength(100);
+    expect(of(49, 50)).toHaveLength(100);
+    expect(of(49, 49)).toHaveLength(99);
+    const part = { ingredient: "borax", massG: "5", a: 1, b: 1, c: 1 };
+    expect(problemsOf({ ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: Array(30).fill(part) } } })).toHaveLength(100);
+  });
+
+  it("refuses a megabyte within 50 ms of processor time and a depth of 100,000 without overflow", () => {
+    const fields = Object.fromEntries(Array.from({ length: 90_000 }, (_, i) => [`f${i}`, 1]));
+    const deepText = `{"schemaVersion":2,"material":${"[".repeat(100_000)}${"]".repeat(100_000)}}`;
+    let deep: unknown = {};
+    for (let i = 0; i < 100_000; i++) deep = { material: deep };
+    const megabyte = "x".repeat(1e6);
+    const documents: unknown[] = [
+      { ...hutStock, ...fields },
+      { ...hutStock, notes: Array(500_000).fill("") },
+      { ...hutStock, knowledge: { temperature: { kind: "table", rows: Array(40_000).fill({ temperatureC: 20, timeS: 1 }) } } },
+      { ...hutStock, material: { name: megabyte } },
+      { ...hutStock, developer: { ...hutStock.developer, dilution: "1".repeat(1e6) } },
+      { ...hutStock, [megabyte]: 1 },
+      { schemaVersion: megabyte },
+      { ...hutStock, developer: { kind: megabyte } },
+      deep,
+      { ...hutStock, baseline: deep },
+      JSON.parse(deepText),
+      deepText,
+      `"${megabyte}"`,
+      JSON.stringify(fields),
+      megabyte,
+    ];
+    for (const document of documents) {
+      expect(checkRecipe(document).ok).toBe(false);
+      expect(bestOf(5, () => checkRecipe(document))).toBeLessThan(50);
+      expect(problemsOf(document).every(({ path, message }) => path.length + message.length < 2000)).toBe(true);
+    }
+  });
+
+  test.prop([fc.jsonValue({ maxDepth: 6 })])("any JSON value gets an answer within 5 ms", (value) => {
+    expect(checkRecipe(value).ok).toBe(false);
+    expect(checkRecipe(JSON.stringify(value)).ok).toBe(false);
+    expect(bestOf(5, () => checkRecipe(value))).toBeLessThan(5);
+  });
+
+  test.prop([fc.anything({ withBigInt: true, withDate: true, withMap: true, withSparseArray: true, withTypedArray: true, withNullPrototype: true })])(
+    "anything at all gets an answer",
+    (value) => {
+      expect(checkRecipe(value).ok).toBe(false);
+    },
+  );
+
+  test.prop([nearRecipes])("anything near the format gets an answer within 5 ms", (value) => {
+    expect(bestOf(5, () => checkRecipe(value))).toBeLessThan(5);
+  });
+});
+
+describe("the laws of a recipe", () => {
+  test.prop([recipes], { numRuns: 300 })("what passes always compensates", (document) => {
+    const check = checkRecipe(document);
+    if (!check.ok) return;
+    const answer = compensateRecipe(check.recipe);
+    for (const value of [answer.timeS, answer.lowS, answer.highS]) expect(value > 0 && Number.isFinite(value)).toBe(true);
+    for (const line of describeCompensation(answer)) expect(line).not.toMatch(/NaN|undefined|Infinity/);
+    const { baseline, knowledge } = check.recipe;
+    expect(compensate(baseline, {}, knowledge).timeS).toBe(baseline.timeS);
+  });
+
+  it("passes and refuses a good share of what is drawn", () => {
+    const drawn = fc.sample(recipes, 400).filter((document) => checkRecipe(document).ok).length;
+    expect(drawn).toBeGreaterThan(40);
+    expect(drawn).toBeLessThan(360);
+  });
+
+  test.prop([recipes])("check, format and check again changes nothing", (document) => {
+    const check = checkRecipe(document);
+    if (!check.ok) return;
+    const text = formatRecipe(check.recipe);
+    const again = checkRecipe(text);
+    expect(again).toEqual(JSON.parse(JSON.stringify(check)));
+    expect(again.ok && formatRecipe(again.recipe)).toBe(text);
+  });
+});
+
+describe("compensateRecipe", () => {
+  const law = { kind: "power", exponent: 1 };
+  it("takes dilution and agitation from the recipe where the baseline names none", () => {
+    const recipe = passed({ ...hutStock, agitation: { everyS: 60 } });
+    expect(compensateRecipe(recipe).timeS).toBe(660);
+    expect(compensateRecipe(recipe).factors.map(({ cause }) => cause)).toEqual(["baseline", "temperature", "dilution", "agitation"]);
+    expect(compensateRecipe(passed(hutStock)).factors.map(({ cause }) => cause)).toEqual(["baseline", "temperature", "dilution"]);
+    const diluted = passed({ ...hutStock, baseline: { ...hutStock.baseline, dilution: "1+25" }, knowledge: { dilution: law } });
+    expect(compensateRecipe(diluted).timeS).toBeCloseTo((660 * 51) / 26, 9);
+    expect(compensateRecipe(diluted, { dilution: "1+25" }).timeS).toBe(660);
+    const moved = passed({ ...hutStock, agitation: "continuous", baseline: { ...hutStock.baseline, agitation: { everyS: 60 } } });
+    expect(compensateRecipe(moved).timeS).toBeLessThan(660);
+    expect(compensateRecipe(moved, { agitation: { everyS: 60 } }).timeS).toBe(660);
+  });
+
+  it("is compensate with the recipe's own fields", () => {
+    const recipe = passed(hutCoffee);
+    expect(compensateRecipe(recipe)).toEqual(
+      compensate(
+        anyOf({ ...hutCoffee.baseline, hydroquinone: false, emulsion: "soft" }),
+        { ...hutCoffee.conditions, agitation: { everyS: 30 } },
+        anyOf(hutCoffee.knowledge),
+      ),
+    );
+    expect(compensateRecipe(recipe, { temperatureC: 14 }).timeS).toBeGreaterThan(compensateRecipe(recipe).timeS);
+  });
+
+  it.each([
+    [5, {}, "TypeError: compensateRecipe: recipe must be an object, got 5"],
+    [hutStock, 5, "TypeError: compensateRecipe: conditions must be an object, got 5"],
+    [hutStock, { temperatureC: -1 }, "RangeError: compensate: conditions.temperatureC must be from 0 to 100 °C, got -1"],
+  ])("refuses %#", (recipe, conditions, message) => {
+    expect(thrown(() => compensateRecipe(anyOf(recipe), anyOf(conditions)))).toBe(message);
+  });
+});
+
+describe("formatRecipe", () => {
+  it("writes JSON that people can read", () => {
+    expect(formatRecipe(passed(olderStock))).toBe(`{
+  "schemaVersion": 2,
+  "material": {
+    "name": "sheet film"
+  },
+  "developer": {
+    "kind": "stock",
+    "name": "p-aminophenol stock",
+    "dilution": "1+50"
+  },
+  "baseline": {
+    "timeS": 660,
+    "temperatureC": 20
+  }
+}
+`);
+    expect(thrown(() => formatRecipe(anyOf("text")))).toBe('TypeError: formatRecipe: recipe must be an object, got "text"');
+  });
+});
+
+describe("recipeStandardSchema", () => {
+  it("speaks the Standard Schema interface, version 1", () => {
+    const standard = recipeStandardSchema["~standard"];
+    expect(standard).toMatchObject({ version: 1, vendor: "darkroom-kinetics" });
+    expect(standard.validate(olderStock)).toEqual({ value: hutStock });
+    expect(standard.validate({ ...hutStock, "a/~1": 1, notes: [5] })).toEqual({
+      issues: [
+        { message: "must be text of at most 2000 characters, got 5", path: ["notes", "0"] },
+        { message: expect.stringMatching(/^"a\/~1" is not a field here/), path: ["a/~1"] },
+      ],
+    });
+    expect(standard.validate(null)).toEqual({ issues: [{ message: expect.stringMatching(/^must be an object/), path: [] }] });
+  });
+});
