@@ -29,7 +29,8 @@ const BAKING_CARE: Caution = {
  * @throws RangeError when a weight is out of range
  *
  * @remarks x = (before − after) / (0.3692 before). Complete is 36 to 37 % lost and two weighings 15 min apart that agree (common
- * practice). A fraction past an end is reported at that end, always with its caution. A wet start makes x too high.
+ * practice), so up to 1.5 % more than all counts as all. A fraction further past an end is reported at that end with its caution.
+ * A wet start makes x too high.
  *
  * @example
  * ```ts
