@@ -77,6 +77,8 @@ export {
 export type { GrowthLaw, GrowthSpread } from "./contrast/growth.js";
 export { gammaAt } from "./contrast/gammaAt.js";
 export { timeForGamma } from "./contrast/timeForGamma.js";
+export { contrastLogSd } from "./contrast/contrastLogSd.js";
+export { genericGrowthLaw } from "./contrast/genericGrowthLaw.js";
 
 // brew: groceries into a bath of known make-up
 export {

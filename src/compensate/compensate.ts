@@ -3,7 +3,7 @@ import { timeEstimate } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
 import { outcomeCautions } from "./outcomeCautions.js";
-import { ageTerm, agitationTerm, dilutionTerm, strengthTerm, temperatureTerm, useTerm } from "./terms.js";
+import { ageTerm, agitationTerm, contrastTerm, dilutionTerm, driftTerm, strengthTerm, temperatureTerm, useTerm } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge, WorkedTerm } from "./types.js";
 
 /** How well a known time repeats, when the baseline does not say: 4 % in ln(time), from pouring, clock and thermometer (common practice). */
@@ -13,8 +13,8 @@ const REPEAT_LOG_SD = 0.04;
  * The main job: a known development time, compensated for today's conditions.
  *
  * @param baseline - the known time in s and the conditions it is known for
- * @param conditions - today's conditions; what is left out is as in the baseline. A dilution or agitation that the
- * baseline lacks is an error; use and age start at 0
+ * @param conditions - today's conditions; what is left out is as in the baseline. A dilution, agitation or
+ * gradient that the baseline lacks is an error; use and age start at 0
  * @param knowledge - laws known for this developer and material; published and then generic laws stand in for the rest
  * @returns the median time and its 90 % interval in s, unrounded; one row per cause with value, spread, basis and sources; cautions
  * @throws TypeError when a field is of the wrong kind, or a condition is given whose counterpart the baseline lacks
@@ -23,7 +23,9 @@ const REPEAT_LOG_SD = 0.04;
  * @remarks time = baseline time × the product of the factors; the variances of ln(time) add. With the baseline's own conditions the
  * baseline time comes back to the last bit. A `"stop"` caution means that the time must not be trusted with a negative: a bath past
  * its life still gets the number that a living one would need, so look at the cautions first. The causes are taken as independent;
- * that a diluted bath can have another temperature coefficient is not modelled.
+ * that a diluted bath can have another temperature coefficient is not modelled. A log or forecast of temperature gives the clock time of
+ * `developUntil`, with the law's spread carried along it; a gradient acts through the growth law, the image's appearance included, since
+ * one temperature coefficient serves both: E. J. Wall, Thermo-Entwicklung, Jahrbuch 24, Halle, 1910, p. 44.
  *
  * @example
  * ```ts
@@ -37,7 +39,6 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
   plainObject("compensate: knowledge", knowledge);
   const knownS = positive("compensate: baseline.timeS", baseline.timeS, 1e6, " s");
   inRange("compensate: baseline.temperatureC", baseline.temperatureC, 0, 100, " °C");
-  inRange("compensate: conditions.temperatureC", conditions.temperatureC ?? baseline.temperatureC, 0, 100, " °C");
   const factors: Factor[] = [];
   const cautions: Caution[] = [];
   let timeS = knownS;
@@ -50,6 +51,7 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
     useTerm(baseline, conditions, knowledge),
     ageTerm(baseline, conditions, knowledge),
     strengthTerm(conditions),
+    contrastTerm(baseline, conditions, knowledge),
   ];
   // Plain loops: this is the function that an app calls on every turn of a dial.
   for (const term of terms) {
@@ -59,6 +61,14 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
     for (const caution of term.cautions) cautions.push(caution);
     timeS *= factor.value;
     variance += factor.logSd * factor.logSd;
+  }
+  if (terms[1] === undefined) {
+    // A bath that drifts comes last, since how far it drifts hangs on the time that the others leave; its row stands where it always does.
+    const term = driftTerm(baseline, conditions.temperatureC, knowledge, timeS);
+    factors.splice(1, 0, term.factor);
+    cautions.push(...term.cautions);
+    timeS *= term.factor.value;
+    variance += term.factor.logSd ** 2;
   }
   const estimate = timeEstimate(timeS, Math.sqrt(variance));
   outcomeCautions(cautions, estimate, factors, baseline, conditions);

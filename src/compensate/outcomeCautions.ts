@@ -16,11 +16,12 @@ const BASELINE_FIELDS = [
   "agitation",
   "usedCm2PerL",
   "ageH",
+  "gamma",
   "logSd",
   "hydroquinone",
   "emulsion",
 ];
-const CONDITION_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "strength"];
+const CONDITION_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "gamma", "strength"];
 
 /** Adds the cautions about the answer as a whole: its length, its width, what it rests on, and fields that nobody read. */
 export function outcomeCautions(

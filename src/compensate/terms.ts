@@ -9,6 +9,12 @@ import { agitationInterval, genericAgitationLaw, LONGEST_INTERVAL_S } from "../a
 import { agitationFactor } from "../agitation/agitationFactor.js";
 import { agitationLogSd } from "../agitation/agitationLogSd.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
+import { contrastLogSd } from "../contrast/contrastLogSd.js";
+import { genericGrowthLaw } from "../contrast/genericGrowthLaw.js";
+import { timeForGamma } from "../contrast/timeForGamma.js";
+import { clockTime } from "../drift/developUntil.js";
+import { integrate } from "../drift/integrate.js";
+import { checkedLog, logTemperature, type TemperatureForecast, type TemperatureReading } from "../drift/log.js";
 import { dilutionFactor } from "../dilution/dilutionFactor.js";
 import { dilutionLogSd, dilutionOverrun } from "../dilution/dilutionLogSd.js";
 import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
@@ -18,6 +24,8 @@ import { genericUseLaw, useFactor } from "../exhaustion/useFactor.js";
 import { useLogSd } from "../exhaustion/useLogSd.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
+import type { TemperatureLaw } from "../temperature/law.js";
+import { rateFunction } from "../temperature/rateFunction.js";
 import { temperatureFactor } from "../temperature/temperatureFactor.js";
 import { tableOverrun, temperatureLogSd } from "../temperature/temperatureLogSd.js";
 import type { Baseline, Conditions, Knowledge, WorkedTerm } from "./types.js";
@@ -38,20 +46,63 @@ function choose<Law extends LawOrigin>(given: Law | undefined, generic: Law): [L
   return given === undefined ? [generic, "default"] : [given, basisOf(given)];
 }
 
-/** The term of temperature. */
-export function temperatureTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm {
-  const { hydroquinone, emulsion, temperatureC: from } = baseline;
+/** The term of temperature; `undefined` for a bath that drifts, whose term waits for the others. */
+export function temperatureTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+  const { temperatureC: from } = baseline;
   const to = conditions.temperatureC ?? from;
+  if (typeof to === "object" || typeof to === "function") return undefined;
+  inRange("compensate: conditions.temperatureC", to, 0, 100, " °C");
   const [law, basis] = choose(knowledge.temperature, genericTemperatureLaw);
   const factor = row("temperature", temperatureFactor(law, from, to), temperatureLogSd(law, from, to), law, basis);
-  const known = { hydroquinone, emulsion, path: "/conditions/temperatureC" };
-  const cautions = temperatureCautions(to, known).slice();
+  return { factor, cautions: bathCautions(baseline, to, law) };
+}
+
+/**
+ * The term of temperature for a bath that drifts: the clock time in which it does the work of `wantedS` at the baseline's temperature.
+ * A log counts from its first reading and its last is held; a forecast counts from 0.
+ */
+export function driftTerm(
+  baseline: Baseline,
+  given: Conditions["temperatureC"],
+  knowledge: Knowledge,
+  wantedS: number,
+): WorkedTerm {
+  const from = baseline.temperatureC;
+  const [law, basis] = choose(knowledge.temperature, genericTemperatureLaw);
+  const log = typeof given === "object" ? checkedLog("compensate: conditions.temperatureC", given) : undefined;
+  const temperatureAt = log ? logTemperature(log) : (given as TemperatureForecast);
+  const rateAt = rateFunction(law, from);
+  const rate = (timeS: number): number => rateAt(temperatureAt(timeS));
+  const startS = log?.[0]?.timeS ?? 0;
+  const endS = clockTime(rate, wantedS, startS);
+  const spanS = endS - startS;
+  // The law is moved by its standard deviation: colder and warmer stretches of a log around the baseline work against each other,
+  // except for a table, whose rows err one by one.
+  const moved = (timeS: number): number => {
+    const c = temperatureAt(timeS);
+    const sd = temperatureLogSd(law, from, c);
+    return rateAt(c) * (c < from && law.kind !== "table" ? -sd : sd);
+  };
+  const logSd = Math.abs(integrate(moved, startS, endS, wantedS * 1e-6)) / (rate(endS) * spanS);
+  const seen = log?.map((one) => one.temperatureC) ?? Array.from({ length: 33 }, (_, i) => temperatureAt(startS + (spanS * i) / 32));
+  const cautions = [Math.min(...seen), Math.max(...seen)].flatMap((c) => bathCautions(baseline, c, law));
+  if (log && (log.at(-1) as TemperatureReading).timeS < endS)
+    cautions.push(caution("log-held", "warn", "temperatureC", "The log ends before the development: its last reading is held."));
+  // What holds for the coldest and for the warmest moment is said once.
+  const once = new Map(cautions.map((one) => [one.message, one]));
+  return { factor: row("temperature", spanS / wantedS, logSd, law, basis), cautions: [...once.values()] };
+}
+
+/** The cautions about a bath at one temperature, against the baseline's. */
+function bathCautions(baseline: Baseline, to: number, law: TemperatureLaw): Caution[] {
+  const { hydroquinone, emulsion, temperatureC: from } = baseline;
+  const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: "/conditions/temperatureC" }).slice();
   if (from > 45) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
   if (law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
     cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
   if (Math.abs(to - from) > 10)
     cautions.push(caution("far-extrapolation", "warn", "temperatureC", "More than 10 °C from the temperature the time is known for."));
-  return { factor, cautions };
+  return cautions;
 }
 
 /** The baseline's own field, which a condition of that name needs. */
@@ -125,6 +176,16 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   }
   if (law.kind === "life") inRange("compensate: baseline.ageH", from, 0, law.lifeH, " h, the life of the bath");
   return { factor: row("age", ageFactor(law, to) / ageFactor(law, from), logSd, law, basis), cautions: [] };
+}
+
+/** The term of contrast, when the conditions name a gradient. Temperature acts on the whole clock, so the ratio of two times is all. */
+export function contrastTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+  if (conditions.gamma === undefined) return undefined;
+  const from = positive("compensate: baseline.gamma", needed("gamma", baseline.gamma), 1000, "");
+  const to = positive("compensate: conditions.gamma", conditions.gamma, 1000, "");
+  const [law, basis] = choose(knowledge.growth, genericGrowthLaw);
+  const value = timeForGamma(law, to) / timeForGamma(law, from);
+  return { factor: row("contrast", value, contrastLogSd(law, from, to), law, basis), cautions: [] };
 }
 
 /** The term of a brew's strength, when the conditions carry one. */

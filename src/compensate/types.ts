@@ -6,6 +6,8 @@ import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import type { Factor } from "../core/term.js";
 import type { Agitation, AgitationLaw } from "../agitation/agitation.js";
+import type { GrowthLaw } from "../contrast/growth.js";
+import type { TemperatureForecast, TemperatureLog } from "../drift/log.js";
 import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
 import type { AgeLaw } from "../exhaustion/ageFactor.js";
 import type { UseLaw } from "../exhaustion/useFactor.js";
@@ -23,6 +25,8 @@ export interface Baseline {
   readonly usedCm2PerL?: number;
   /** age of the bath, h; 0 when left out */
   readonly ageH?: number;
+  /** the gradient that the known time gave, above 0 */
+  readonly gamma?: number;
   /** how well the time itself is known: the standard deviation of ln(timeS), 0 to 3; 0.04 when left out */
   readonly logSd?: number;
   /** the developer holds hydroquinone, which stops working in the cold */
@@ -33,11 +37,14 @@ export interface Baseline {
 
 /** Today's conditions. What is left out is as in the baseline. */
 export interface Conditions {
-  readonly temperatureC?: number;
+  /** °C, 0 to 100; a log counts from its first reading and its last is held; a function gives °C for the clock time in s from 0 */
+  readonly temperatureC?: number | TemperatureLog | TemperatureForecast;
   readonly dilution?: Dilution | string;
   readonly agitation?: Agitation;
   readonly usedCm2PerL?: number;
   readonly ageH?: number;
+  /** the wanted gradient, above 0 and below the limit of the growth law */
+  readonly gamma?: number;
   /** the strength of today's brew against the one the time is known for, as a factor on time */
   readonly strength?: Factor;
 }
@@ -52,6 +59,7 @@ export interface Knowledge {
   readonly agitation?: AgitationLaw;
   readonly use?: UseLaw;
   readonly age?: AgeLaw;
+  readonly growth?: GrowthLaw;
 }
 
 /** A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise about it. */

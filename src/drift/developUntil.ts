@@ -44,37 +44,22 @@ export function developUntil(options: DevelopUntilOptions): number {
   return clockTime((timeS) => rateAt(temperatureAt(timeS)), target, start);
 }
 
-/** The clock time at which the integral of a positive rate from `start` reaches `target`. */
+/**
+ * The clock time at which the integral of a positive rate from `start` reaches `target`: Newton's steps, none longer than what a
+ * sixteenth of the target needs at the moment's rate, so that one panel is short against any usual drift. The last step may go back.
+ */
 export function clockTime(rate: (timeS: number) => number, target: number, start: number): number {
-  const tolerance = target * 1e-11;
+  const tolerance = target * 1e-12;
   let from = start;
   let left = target;
-  for (;;) {
-    // A sixteenth of what this moment's rate would need, so that one panel is short against any usual drift.
-    const to = from + target / 16 / rate(from);
+  while (Math.abs(left) > tolerance) {
+    const to = from + Math.min(left, target / 16) / rate(from);
     if (!(to <= LONGEST_CLOCK_S))
       throw new RangeError(`developUntil: equivalentS must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`);
     // Less than the clock can show is left.
-    if (to === from) return from;
-    const done = integrate(rate, from, to, tolerance);
-    if (done >= left) return within(rate, from, to, left, tolerance);
-    left -= done;
+    if (to === from) break;
+    left -= integrate(rate, from, to, tolerance);
     from = to;
   }
-}
-
-/** The moment between `from` and `to` at which the integral from `from` is `wanted`: Newton's steps, held in their bracket. */
-function within(rate: (timeS: number) => number, from: number, to: number, wanted: number, tolerance: number): number {
-  let low = from;
-  let high = to;
-  let now = Math.min(to, from + wanted / rate(from));
-  for (let i = 0; i < 60; i += 1) {
-    const missing = wanted - integrate(rate, from, now, tolerance);
-    if (Math.abs(missing) <= tolerance) break;
-    if (missing > 0) low = now;
-    else high = now;
-    const next = now + missing / rate(now);
-    now = next > low && next < high ? next : (low + high) / 2;
-  }
-  return now;
+  return from;
 }

@@ -1,7 +1,7 @@
 /*
  * Room: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how one is checked.
  */
-import { arrayOf, inRange, plainObject, wrongKind } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, wrongKind, wrongValue } from "../core/guards.js";
 
 /** One reading of the thermometer: clock time in s (0 to 1e7) and the bath's temperature in °C (0 to 100). */
 export interface TemperatureReading {
@@ -21,34 +21,24 @@ export const LONGEST_CLOCK_S = 1e7;
 /** Checks a log of two or more readings; throws otherwise, naming the first reading that is wrong. */
 export function checkedLog(where: string, log: unknown): TemperatureLog {
   const readings = arrayOf(where, log, 2) as TemperatureLog;
-  let before = -1;
+  // The first reading may stand at 0, later ones must be later.
+  let before = -Number.MIN_VALUE;
   for (let i = 0; i < readings.length; i += 1) {
-    const reading = readings[i];
+    const { timeS, temperatureC } = (readings[i] ?? {}) as TemperatureReading;
+    const numbers = typeof timeS === "number" && typeof temperatureC === "number";
     // One plain test for the usual case, so that a long log costs no text; what is wrong is worked out only when something is.
-    if (!isReading(reading) || !(reading.timeS > before)) refuseReading(`${where}[${i}]`, reading, before);
-    before = reading.timeS;
+    if (!(numbers && timeS > before && timeS <= LONGEST_CLOCK_S && temperatureC >= 0 && temperatureC <= 100))
+      refuseReading(`${where}[${i}]`, readings[i], before);
+    before = timeS;
   }
   return readings;
 }
 
-function isReading(reading: TemperatureReading | null | undefined): reading is TemperatureReading {
-  if (typeof reading !== "object" || reading === null) return false;
-  const { timeS, temperatureC } = reading;
-  return (
-    typeof timeS === "number" &&
-    typeof temperatureC === "number" &&
-    timeS >= 0 &&
-    timeS <= LONGEST_CLOCK_S &&
-    temperatureC >= 0 &&
-    temperatureC <= 100
-  );
-}
-
 function refuseReading(where: string, reading: unknown, before: number): never {
   const { timeS, temperatureC } = plainObject(where, reading);
-  inRange(`${where}.timeS`, timeS, 0, LONGEST_CLOCK_S, " s");
-  inRange(`${where}.temperatureC`, temperatureC, 0, 100, " °C");
-  throw new RangeError(`${where}.timeS must be later than the reading before (${before} s), got ${String(timeS)} s`);
+  inRange(where, timeS, 0, LONGEST_CLOCK_S, " s", ".timeS");
+  inRange(where, temperatureC, 0, 100, " °C", ".temperatureC");
+  wrongValue(`${where}.timeS`, `later than the reading before (${before} s)`, timeS);
 }
 
 /** The temperature of a checked log as a function of time: linear between readings, the first and last held outside them. */

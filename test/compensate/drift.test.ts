@@ -1,0 +1,226 @@
+/* Room: compensate. A bath that drifts, given as a log or as a forecast, and a wanted gradient. */
+import { describe, expect, it } from "vitest";
+import {
+  compensate,
+  contrastLogSd,
+  developUntil,
+  equivalentTime,
+  gammaAt,
+  genericGrowthLaw,
+  genericTemperatureLaw,
+  newtonDrift,
+  temperatureFactor,
+  temperatureLogSd,
+  timeForGamma,
+  type Compensation,
+  type GrowthLaw,
+  type TemperatureLaw,
+} from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 10 };
+const knowledge = { temperature: law };
+const known = { timeS: 510, temperatureC: 20 };
+const codes = (answer: Compensation): readonly string[] => answer.cautions.map((one) => one.code);
+const rowOf = (answer: Compensation, cause: string) => answer.factors.find((one) => one.cause === cause)!;
+const cooling = newtonDrift({ startC: 21, ambientC: 14, timeConstantS: 1800 });
+const log = [
+  { timeS: 0, temperatureC: 21 },
+  { timeS: 240, temperatureC: 19.5 },
+  { timeS: 900, temperatureC: 18 },
+];
+
+describe("compensate with a drifting bath", () => {
+  it("gives the clock time of developUntil for a forecast", () => {
+    const answer = compensate(known, { temperatureC: cooling }, knowledge);
+    expect(answer.timeS).toBeCloseTo(developUntil({ equivalentS: 510, referenceC: 20, law, temperatureAt: cooling }), 7);
+    expect(rowOf(answer, "temperature").value * 510).toBeCloseTo(answer.timeS, 9);
+    expect(answer.factors.map((one) => one.cause)).toEqual(["baseline", "temperature"]);
+    expect(rowOf(answer, "temperature").basis).toBe("given");
+  });
+  it("gives the time at which a log has done the work", () => {
+    const answer = compensate(known, { temperatureC: log }, knowledge);
+    const cut = [...log.filter((one) => one.timeS < answer.timeS), { timeS: answer.timeS, temperatureC: 19.5 - (1.5 * (answer.timeS - 240)) / 660 }];
+    expect(equivalentTime(cut, law, 20)).toBeCloseTo(510, 6);
+    expect(codes(answer)).not.toContain("log-held");
+  });
+  it("is the plain number for a steady log or forecast, interval and all", () => {
+    const plain = compensate(known, { temperatureC: 16 }, knowledge);
+    for (const temperatureC of [[{ timeS: 0, temperatureC: 16 }, { timeS: 1000, temperatureC: 16 }], (): number => 16]) {
+      const answer = compensate(known, { temperatureC }, knowledge);
+      expect(answer.timeS / plain.timeS).toBeCloseTo(1, 11);
+      expect(answer.lowS / plain.lowS).toBeCloseTo(1, 5);
+      expect(answer.highS / plain.highS).toBeCloseTo(1, 5);
+      expect(answer.cautions).toEqual(plain.cautions);
+    }
+  });
+  it("counts a log from its first reading, whenever the clock started", () => {
+    const later = log.map((one) => ({ ...one, timeS: one.timeS + 5000 }));
+    expect(compensate(known, { temperatureC: later }, knowledge).timeS).toBeCloseTo(compensate(known, { temperatureC: log }, knowledge).timeS, 6);
+  });
+  it("lets the other causes decide how far the bath drifts", () => {
+    const baseline = { ...known, dilution: "1+9", gamma: 0.6 };
+    const growth: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
+    const answer = compensate(
+      baseline,
+      { temperatureC: cooling, dilution: "1+14", gamma: 0.7 },
+      { ...knowledge, growth, dilution: { kind: "power", exponent: 0.8 } },
+    );
+    const wantedS = 510 * rowOf(answer, "dilution").value * rowOf(answer, "contrast").value;
+    expect(answer.timeS).toBeCloseTo(developUntil({ equivalentS: wantedS, referenceC: 20, law, temperatureAt: cooling }), 6);
+    expect(answer.factors.map((one) => one.cause)).toEqual(["baseline", "temperature", "dilution", "contrast"]);
+    expect(answer.factors.reduce((product, one) => product * one.value, 510)).toBeCloseTo(answer.timeS, 9);
+  });
+  it("holds the last reading of a log that ends too soon, and says so", () => {
+    const short = [{ timeS: 0, temperatureC: 20 }, { timeS: 100, temperatureC: 16 }];
+    const answer = compensate(known, { temperatureC: short }, knowledge);
+    const left = 510 - equivalentTime(short, law, 20);
+    expect(answer.timeS).toBeCloseTo(100 + left * temperatureFactor(law, 20, 16), 6);
+    expect(answer.cautions.find((one) => one.code === "log-held")).toEqual({
+      code: "log-held",
+      severity: "warn",
+      message: "The log ends before the development: its last reading is held.",
+      path: "/conditions/temperatureC",
+    });
+  });
+});
+
+describe("compensate: the spread of a drifting bath", () => {
+  const logSdOf = (temperatureC: unknown, given: TemperatureLaw = law): number =>
+    rowOf(compensate(known, { temperatureC: anyOf(temperatureC) }, { temperature: given }), "temperature").logSd;
+  it("is that of the law moved by its own spread, either way", () => {
+    const until = (activationEnergyKJPerMol: number): number =>
+      developUntil({ equivalentS: 510, referenceC: 20, law: { kind: "arrhenius", activationEnergyKJPerMol }, temperatureAt: cooling });
+    const small = 0.01;
+    const perKJ = Math.log(until(60 + small) / until(60 - small)) / (2 * small);
+    expect(logSdOf(cooling)).toBeCloseTo(Math.abs(perKJ) * 10, 5);
+    // The whole step, not only its slope: the two sides differ by little.
+    expect(logSdOf(cooling)).toBeCloseTo(Math.abs(Math.log(until(70) / until(50))) / 2, 3);
+  });
+  it("lets stretches colder and warmer than the baseline work against each other", () => {
+    const across = (t: number): number => (t < 255 ? 21 : 19);
+    expect(logSdOf(across)).toBeLessThan(0.1 * temperatureLogSd(law, 20, 19));
+    const table: TemperatureLaw = { kind: "table", rows: [{ temperatureC: 16, timeS: 720 }, { temperatureC: 24, timeS: 330 }] };
+    expect(logSdOf(across, table)).toBeCloseTo(0.025 * Math.SQRT2, 2);
+    const colder = (): number => 19;
+    expect(logSdOf(colder, table)).toBeCloseTo(0.025 * Math.SQRT2, 5);
+  });
+});
+
+describe("compensate: cautions about a drifting bath", () => {
+  it("asks about readings that look like °F", () => {
+    const answer = compensate(known, { temperatureC: [{ timeS: 0, temperatureC: 68 }, { timeS: 600, temperatureC: 66 }] }, knowledge);
+    expect(answer.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", severity: "stop", actual: 66, path: "/conditions/temperatureC" });
+  });
+  it("looks at the coldest and the warmest moment, and says the same thing once", () => {
+    const wide = compensate(known, { temperatureC: [{ timeS: 0, temperatureC: 27 }, { timeS: 900, temperatureC: 15 }] }, knowledge);
+    expect(wide.cautions.filter((one) => one.code === "temperature-unusual").map((one) => one.actual)).toEqual([15, 27]);
+    const cold = compensate(known, { temperatureC: (t) => 17 - t / 400 }, knowledge);
+    expect(cold.cautions.filter((one) => one.code === "temperature-unusual")).toHaveLength(1);
+    const far = compensate(known, { temperatureC: (t) => 11 - t / 400 }, knowledge);
+    expect(codes(far)).toContain("far-extrapolation");
+  });
+  it("sees a peak between the ends of a forecast", () => {
+    expect(codes(compensate(known, { temperatureC: (t) => 20 + 10 * Math.exp(-(((t - 200) / 60) ** 2)) }, knowledge))).toContain("temperature-unusual");
+  });
+  it("uses the generic law where none is given, and says so", () => {
+    const answer = compensate(known, { temperatureC: cooling });
+    expect(answer.timeS).toBeCloseTo(developUntil({ equivalentS: 510, referenceC: 20, law: genericTemperatureLaw, temperatureAt: cooling }), 6);
+    expect(rowOf(answer, "temperature").basis).toBe("default");
+    expect(codes(answer)).toContain("default-law");
+  });
+});
+
+describe("compensate refuses a drift that is none", () => {
+  const refuses = (temperatureC: unknown, error: Error): void => {
+    expect(() => compensate(known, { temperatureC: anyOf(temperatureC) }, knowledge)).toThrow(error);
+  };
+  it("by name", () => {
+    refuses("20", new TypeError('compensate: conditions.temperatureC must be a number, got "20"'));
+    refuses({}, new TypeError("compensate: conditions.temperatureC must be an array, got an object"));
+    refuses([log[0]], new RangeError("compensate: conditions.temperatureC must hold at least 2, got 1"));
+    refuses([log[1], log[0]], new RangeError("compensate: conditions.temperatureC[1].timeS must be later than the reading before (240 s), got 0"));
+    refuses(() => 300, new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got 300"));
+    refuses(() => "20", new TypeError('rateFunction: temperatureC must be a number, got "20"'));
+  });
+});
+
+describe("compensate: contrast", () => {
+  const growth: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30, sd: { gammaInfinity: 0.05, ratePerS: 0.0002, appearanceS: 3 } };
+  const baseline = { ...known, gamma: gammaAt(growth, 510) };
+  it("is the ratio of the two times of the growth law", () => {
+    const answer = compensate(baseline, { gamma: 1.3 }, { growth });
+    expect(answer.timeS).toBeCloseTo(timeForGamma(growth, 1.3), 8);
+    expect(rowOf(answer, "contrast")).toEqual({
+      cause: "contrast",
+      value: timeForGamma(growth, 1.3) / timeForGamma(growth, baseline.gamma),
+      logSd: contrastLogSd(growth, baseline.gamma, 1.3),
+      basis: "given",
+      sources: [],
+    });
+  });
+  it("has temperature act on the whole clock, appearance too: Wall, Thermo-Entwicklung, Jahrbuch 24, 1910, p. 44", () => {
+    const warm = compensate(baseline, { gamma: 1.3, temperatureC: 24 }, { growth, temperature: law });
+    expect(warm.timeS).toBeCloseTo(timeForGamma(growth, 1.3) * temperatureFactor(law, 20, 24), 8);
+  });
+  it("stands on a wide generic law where none is given, and says so", () => {
+    const answer = compensate({ ...known, gamma: 0.6 }, { gamma: 0.7 });
+    expect(rowOf(answer, "contrast")).toMatchObject({ basis: "default", sources: genericGrowthLaw.sources });
+    expect(rowOf(answer, "contrast").value).toBeGreaterThan(1.1);
+    expect(rowOf(answer, "contrast").value).toBeLessThan(1.35);
+    expect(answer.cautions.find((one) => one.code === "default-law")?.message).toBe(
+      "No own data for contrast: a generic law with a wide spread stands in.",
+    );
+  });
+  it("changes nothing for the same gradient", () => {
+    const answer = compensate(baseline, { gamma: baseline.gamma }, { growth });
+    expect(answer.timeS).toBe(510);
+    expect(rowOf(answer, "contrast")).toEqual({ cause: "contrast", value: 1, logSd: 0, basis: "unchanged", sources: [] });
+    expect(codes(answer)).not.toContain("unknown-field");
+  });
+  it("refuses what cannot be reached, and a gradient without its counterpart", () => {
+    const refuses = (conditions: unknown, error: Error, from: unknown = baseline): void => {
+      expect(() => compensate(anyOf(from), anyOf(conditions), { growth })).toThrow(error);
+    };
+    refuses({ gamma: 1.4 }, new RangeError("timeForGamma: gamma must be below gammaInfinity (1.4), which no time reaches, got 1.4"));
+    refuses({ gamma: 0 }, new RangeError("compensate: conditions.gamma must be above 0 and at most 1000, got 0"));
+    refuses({ gamma: 0.5 }, new RangeError("compensate: baseline.gamma must be above 0 and at most 1000, got 0"), { ...known, gamma: 0 });
+    refuses(
+      { gamma: 0.5 },
+      new TypeError("compensate: baseline.gamma must be given, since conditions.gamma is: what was it for the known time?"),
+      known,
+    );
+  });
+});
+
+describe("contrastLogSd", () => {
+  const plain: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
+  const moved = (change: Partial<GrowthLaw>): number => {
+    const other = { ...plain, ...change };
+    return Math.log((timeForGamma(other, 0.9) / timeForGamma(other, 0.6)) / (timeForGamma(plain, 0.9) / timeForGamma(plain, 0.6)));
+  };
+  it("is the law moved by each of its spreads in turn, in quadrature", () => {
+    const tiny = 1e-6;
+    const only = (sd: GrowthLaw["sd"]): number => contrastLogSd({ ...plain, sd: sd! }, 0.6, 0.9);
+    expect(only({ gammaInfinity: 0.1, ratePerS: 0, appearanceS: 0 })).toBeCloseTo(Math.abs(moved({ gammaInfinity: 1.4 + tiny }) / tiny) * 0.1, 5);
+    expect(only({ gammaInfinity: 0, ratePerS: 0.001, appearanceS: 0 })).toBeCloseTo(Math.abs(moved({ ratePerS: 0.004 + 1e-9 }) / 1e-9) * 0.001, 5);
+    expect(only({ gammaInfinity: 0, ratePerS: 0, appearanceS: 5 })).toBeCloseTo(Math.abs(moved({ appearanceS: 30 + tiny }) / tiny) * 5, 5);
+    expect(only({ gammaInfinity: 0.1, ratePerS: 0.001, appearanceS: 5 })).toBeCloseTo(
+      Math.hypot(
+        only({ gammaInfinity: 0.1, ratePerS: 0, appearanceS: 0 }),
+        only({ gammaInfinity: 0, ratePerS: 0.001, appearanceS: 0 }),
+        only({ gammaInfinity: 0, ratePerS: 0, appearanceS: 5 }),
+      ),
+      12,
+    );
+  });
+  it("takes 10 % in limit and rate and 20 % in appearance where the law has none", () => {
+    const sd = { gammaInfinity: 0.14, ratePerS: 0.0004, appearanceS: 6 };
+    expect(contrastLogSd(plain, 0.6, 0.9)).toBeCloseTo(contrastLogSd({ ...plain, sd }, 0.6, 0.9), 12);
+    expect(contrastLogSd(plain, 0.6, 0.6)).toBe(0);
+    expect(contrastLogSd(plain, 0.9, 0.6)).toBeCloseTo(contrastLogSd(plain, 0.6, 0.9), 12);
+  });
+  it("names itself when the law is wrong", () => {
+    expect(() => contrastLogSd(anyOf(null), 0.6, 0.9)).toThrow(new TypeError("contrastLogSd: law must be an object, got null"));
+  });
+});
