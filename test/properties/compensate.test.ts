@@ -74,7 +74,7 @@ describe("compensate", () => {
     },
   );
   test.prop([baseline, conditions, knowledge, fc.double({ min: 0, max: 50, noNaN: true })])("a warmer bath never takes longer", (known, day, laws, warmer) => {
-    const cold = (day.temperatureC ?? known.temperatureC) / 2;
+    const cold = (typeof day.temperatureC === "number" ? day.temperatureC : known.temperatureC) / 2;
     const before = worked(known, { ...day, temperatureC: cold }, laws);
     const after = worked(known, { ...day, temperatureC: cold + warmer }, laws);
     fc.pre(before !== undefined && after !== undefined);
