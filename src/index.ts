@@ -35,7 +35,14 @@ export { temperatureCautions, type TemperatureCautionOptions } from "./temperatu
 export type { TemperatureForecast, TemperatureLog, TemperatureReading } from "./drift/log.js";
 export { equivalentTime } from "./drift/equivalentTime.js";
 export { newtonDrift, type NewtonDrift } from "./drift/newtonDrift.js";
+export { fitDrift, type FitDriftOptions, type FittedDrift } from "./drift/fitDrift.js";
 export { developUntil, type DevelopUntilOptions } from "./drift/developUntil.js";
+export { remainingTime, type RemainingTime, type RemainingTimeOptions } from "./drift/remainingTime.js";
+export { startTemperatureFor, type StartTemperatureOptions } from "./drift/startTemperatureFor.js";
+export { ownUseFactor, type OwnUse } from "./drift/ownUse.js";
+export { logCautions } from "./drift/logCautions.js";
+export type { DriftVessel, HandbookVessel } from "./handbook/vessels.js";
+export { handbookVessel } from "./drift/handbookVessel.js";
 
 // dilution: notation, volumes, time at another strength
 export type { Dilution, DilutionLaw, DilutionRow, PowerDilutionLaw } from "./dilution/dilution.js";
@@ -79,6 +86,29 @@ export { gammaAt } from "./contrast/gammaAt.js";
 export { timeForGamma } from "./contrast/timeForGamma.js";
 export { contrastLogSd } from "./contrast/contrastLogSd.js";
 export { genericGrowthLaw } from "./contrast/genericGrowthLaw.js";
+export { fitGrowth, type FitGrowthOptions, type FittedGrowth, type GrowthPoint } from "./contrast/fitGrowth.js";
+export { growthFromDoubling, type DoublingPair } from "./contrast/growthFromDoubling.js";
+export { pushFactor, pushLogSd } from "./contrast/pushFactor.js";
+export { pushCautions } from "./contrast/pushCautions.js";
+export type { CharacteristicCurve, DensityStep } from "./contrast/sensitometry.js";
+export { speedPoint, type SpeedPoint } from "./contrast/speedPoint.js";
+export { averageGradient } from "./contrast/averageGradient.js";
+export { isoSpeed, type IsoSpeed } from "./contrast/isoSpeed.js";
+export { contrastIndex } from "./contrast/contrastIndex.js";
+
+// inspection: the image as the clock
+export { appearanceFactor } from "./inspection/appearanceFactor.js";
+export { timeFromAppearance } from "./inspection/timeFromAppearance.js";
+export { mixedAppearanceFactor, type AppearancePart } from "./inspection/mixedAppearanceFactor.js";
+export type { AppearanceAgent } from "./handbook/appearance.js";
+export {
+  handbookAppearanceFactor,
+  type AppearanceFactorOptions,
+  type PublishedFactor,
+} from "./inspection/handbookAppearanceFactor.js";
+export { appearanceEstimate, type AppearanceSeen } from "./inspection/appearanceEstimate.js";
+export { combineEstimates, type CombinedEstimate } from "./inspection/combineEstimates.js";
+export { safelightCautions, type Sensitization } from "./inspection/safelightCautions.js";
 
 // brew: groceries into a bath of known make-up
 export {

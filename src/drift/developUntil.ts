@@ -3,6 +3,7 @@ import type { TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
 import { checkedForecast, LONGEST_CLOCK_S, type TemperatureForecast } from "./log.js";
+import { loadOf, type OwnUse } from "./ownUse.js";
 
 /** What {@link developUntil} needs. */
 export interface DevelopUntilOptions {
@@ -15,6 +16,8 @@ export interface DevelopUntilOptions {
   readonly temperatureAt: TemperatureForecast;
   /** clock time at which the counting starts, s; 0 when left out */
   readonly fromS?: number;
+  /** how this development wears out its own bath; left out: not at all */
+  readonly ownUse?: OwnUse;
 }
 
 /**
@@ -41,7 +44,9 @@ export function developUntil(options: DevelopUntilOptions): number {
   const start = inRange("developUntil: fromS", options.fromS ?? 0, 0, LONGEST_CLOCK_S, " s");
   const temperatureAt = checkedForecast("developUntil: temperatureAt", options.temperatureAt);
   const rateAt = rateFunction(options.law, options.referenceC);
-  return clockTime((timeS) => rateAt(temperatureAt(timeS)), target, start);
+  // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the temperature does.
+  const slower = options.ownUse === undefined ? 1 : loadOf("developUntil:", options.ownUse).needed(1);
+  return clockTime((timeS) => rateAt(temperatureAt(timeS)), target * slower, start);
 }
 
 /**

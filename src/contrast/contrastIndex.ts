@@ -1,0 +1,54 @@
+import { logHAt, readCurve, type CharacteristicCurve } from "./sensitometry.js";
+import { missingEnd } from "./speedPoint.js";
+
+/** The two arcs about the point on base plus fog, in density and log H alike. */
+const INNER = 0.2;
+const OUTER = 2.2;
+
+/** The least angle looked at: a slope of 0.1. */
+const LEAST: number = Math.atan(0.1);
+
+/**
+ * The contrast index of a characteristic curve: the slope of the line from base plus fog that cuts the curve 0.2 and 2.2 away from its
+ * foot.
+ *
+ * @param curve - three or more steps, as for {@link speedPoint}
+ * @returns the slope of that line, dimensionless
+ * @throws TypeError when the curve is of the wrong kind
+ * @throws RangeError when a value is out of range, or the curve does not reach both arcs with a slope above 0.1
+ *
+ * @remarks C. J. Niederpruem, C. N. Nelson and J. A. C. Yule, Contrast Index, Photographic Science and Engineering 10, 1966, p. 35 (from
+ * memory, not seen in print): arcs of radius 0.2 and 2.2 about one foot on the base-plus-fog line. The foot is found with the slope.
+ *
+ * @example
+ * ```ts
+ * const curve = [[-3, 0.1], [-2.5, 0.15], [-2, 0.35], [-1.5, 0.65], [-1, 0.97], [-0.5, 1.3]].map(([logH, density]) => ({ logH, density }));
+ * contrastIndex(curve) // => 0.601
+ * ```
+ */
+export function contrastIndex(curve: CharacteristicCurve): number {
+  const where = "contrastIndex: curve";
+  const read = readCurve(where, curve);
+  const { basePlusFog } = read;
+  // How much farther apart the two crossings lie than the arcs ask for, at one angle; it grows with the angle. A crossing that the curve
+  // does not reach counts as infinitely far.
+  const excess = (angle: number): number => {
+    const inner = logHAt(read, basePlusFog + INNER * Math.sin(angle));
+    const outer = logHAt(read, basePlusFog + OUTER * Math.sin(angle));
+    return inner === undefined || outer === undefined ? Infinity : outer - inner - (OUTER - INNER) * Math.cos(angle);
+  };
+  let low = LEAST;
+  let high = Math.PI / 2;
+  if (!(excess(low) < 0)) {
+    const foot = basePlusFog + INNER * Math.sin(low);
+    throw new RangeError(`${where} must rise from base plus fog with a slope above 0.1, ${missingEnd(read, foot)}`);
+  }
+  for (let n = 0; n < 60; n += 1) {
+    const middle = (low + high) / 2;
+    if (excess(middle) < 0) low = middle;
+    else high = middle;
+  }
+  const top = basePlusFog + OUTER * Math.sin(low);
+  if (!(Math.abs(excess(low)) < 1e-6)) throw new RangeError(`${where} must reach ${top.toFixed(2)} for the outer arc, ${missingEnd(read, top)}`);
+  return Math.tan(low);
+}

@@ -1,0 +1,116 @@
+import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
+import { fitRelaxation, standardErrors } from "../core/relaxation.js";
+import type { GrowthLaw, GrowthSpread } from "./growth.js";
+
+/** A measured gradient: `sd` is its standard deviation, given for all points or for none. */
+export interface GrowthPoint {
+  readonly timeS: number;
+  readonly gamma: number;
+  readonly sd?: number;
+}
+
+/** Options of {@link fitGrowth}. */
+export interface FitGrowthOptions {
+  /** time of appearance, s, 0 to 1e6; fitted when left out */
+  readonly appearanceS?: number;
+}
+
+/** What {@link fitGrowth} returns; `law` carries its spread, so that it can be handed on as it is. */
+export interface FittedGrowth {
+  readonly law: GrowthLaw & { readonly sd: GrowthSpread };
+  readonly sd: GrowthSpread;
+  /** scatter about the curve, in γ (in units of `sd` where the points have one); 0 where there are no more points than unknowns */
+  readonly residualSd: number;
+  readonly points: number;
+}
+
+/** How well a gradient is measured where the points leave no scatter to tell: 3 % of the limit, from a step wedge (common practice). */
+const GAMMA_SHARE = 0.03;
+
+/**
+ * Fits the growth law to measured gradients.
+ *
+ * @param points - time of development (s, above 0 to 1e7, all different) and gradient (above 0 to 1000): two or more with `appearanceS`,
+ * three or more without; with `sd` each counts by its own error
+ * @param options - the time of appearance, where it was seen
+ * @returns the law, its standard errors and the scatter about it
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when a value is out of range, points are too few, fall with time, or cannot carry the fit: they show no bend toward a
+ * limit, or the limit is known no better than to itself
+ *
+ * @remarks Weighted least squares in γ. Standard errors come from the scatter, and with no point to spare from `sd` or from gradients good
+ * to 3 % of the limit. A time of appearance that would come out below 0 is put at 0, which is then the best there is. Checked against NIST StRD
+ * Misra1a, which is the same curve.
+ *
+ * @example
+ * ```ts
+ * const points = [{ timeS: 180, gamma: 0.41 }, { timeS: 360, gamma: 0.68 }, { timeS: 720, gamma: 0.95 }, { timeS: 1440, gamma: 1.1 }];
+ * fitGrowth(points, { appearanceS: 20 }).law.gammaInfinity // => 1.12
+ * ```
+ */
+export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOptions = {}): FittedGrowth {
+  const { measured, weighted } = checkedPoints(points);
+  const given = plainObject("fitGrowth: options", options)["appearanceS"];
+  const seenS = given === undefined ? undefined : inRange("fitGrowth: appearanceS", given, 0, 1e6, " s");
+  const unknowns = seenS === undefined ? 3 : 2;
+  const spare = measured.length - unknowns;
+  if (spare < 0) throw new RangeError("fitGrowth: points must hold at least 3 when appearanceS is not given, got 2");
+  const firstS = (measured[0] as Measured).x;
+  if (seenS !== undefined && seenS >= firstS)
+    throw new RangeError(`fitGrowth: appearanceS must be before the first point (${firstS} s), got ${seenS}`);
+  let fit = fitRelaxation(measured, { zeroAt: seenS });
+  let appearanceS = seenS;
+  if (fit && seenS === undefined) {
+    appearanceS = firstS + Math.log(-fit.step / fit.limit) / fit.rate;
+    if (!(appearanceS >= 0)) {
+      appearanceS = 0;
+      fit = fitRelaxation(measured, { zeroAt: 0 });
+    }
+  }
+  if (fit === undefined || appearanceS === undefined)
+    throw new RangeError("fitGrowth: points must bend toward a limit, but these do not: add a longer time of development");
+  const { limit: gammaInfinity, rate: ratePerS } = fit;
+  const atS = appearanceS;
+  // Derivatives of γ by γ∞, k and t0, each point by its weight.
+  const column = (of: (since: number, fall: number) => number): readonly number[] =>
+    measured.map(({ x, weight }) => Math.sqrt(weight) * of(x - atS, Math.exp(-ratePerS * (x - atS))));
+  const columns = [column((_, fall) => 1 - fall), column((since, fall) => gammaInfinity * since * fall)];
+  if (seenS === undefined) columns.push(column((_, fall) => -gammaInfinity * ratePerS * fall));
+  const residualSd = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
+  const scatter = spare > 0 ? residualSd : weighted ? 1 : GAMMA_SHARE * gammaInfinity;
+  const [byLimit, byRate, byAppearance] = standardErrors(columns).map((error) => error * scatter) as [number, number, number | undefined];
+  if (!(byLimit < gammaInfinity && byRate < ratePerS))
+    throw new RangeError("fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself");
+  const sd: GrowthSpread = { gammaInfinity: byLimit, ratePerS: byRate, appearanceS: byAppearance ?? 0 };
+  return { law: { gammaInfinity, ratePerS, appearanceS, sd }, sd, residualSd, points: measured.length };
+}
+
+interface Measured {
+  readonly x: number;
+  readonly y: number;
+  readonly weight: number;
+}
+
+function checkedPoints(points: readonly GrowthPoint[]): { readonly measured: readonly Measured[]; readonly weighted: boolean } {
+  const sorted = arrayOf("fitGrowth: points", points, 2)
+    .map((point, i) => {
+      const where = `fitGrowth: points[${i}]`;
+      const { timeS, gamma, sd } = plainObject(where, point);
+      return {
+        x: positive(where, timeS, 1e7, " s", ".timeS"),
+        y: positive(where, gamma, 1000, "", ".gamma"),
+        sd: sd === undefined ? undefined : positive(where, sd, 1000, "", ".sd"),
+      };
+    })
+    .sort((a, b) => a.x - b.x);
+  const weighted = sorted.some(({ sd }) => sd !== undefined);
+  sorted.forEach(({ x, y, sd }, i) => {
+    const before = sorted[i - 1];
+    if (before?.x === x) throw new RangeError(`fitGrowth: points must differ in time, got two at ${x} s`);
+    if (before !== undefined && before.y > y)
+      throw new RangeError(`fitGrowth: points must not fall with time, got ${before.y} at ${before.x} s and ${y} at ${x} s`);
+    if (weighted && sd === undefined) throw new RangeError("fitGrowth: points must all have sd, or none of them");
+  });
+  const measured = sorted.map(({ x, y, sd }) => ({ x, y, weight: sd === undefined ? 1 : 1 / sd ** 2 }));
+  return { measured, weighted };
+}

@@ -1,0 +1,70 @@
+import { inRange, plainObject } from "../core/guards.js";
+import { fitRelaxation, standardErrors } from "../core/relaxation.js";
+import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
+import type { NewtonDrift } from "./newtonDrift.js";
+
+/** Options of {@link fitDrift}. */
+export interface FitDriftOptions {
+  /** temperature of the surroundings, °C, −50 to 100; fitted when left out */
+  readonly ambientC?: number;
+}
+
+/** What {@link fitDrift} returns: a drift for `newtonDrift`, and how well it is known. */
+export interface FittedDrift extends NewtonDrift {
+  /** standard error of the time constant, s */
+  readonly sdTimeConstantS: number;
+  /** scatter of the readings about the curve, °C; 0 where there are no more readings than unknowns */
+  readonly residualSdC: number;
+  readonly readings: number;
+}
+
+/** How well a reading repeats, °C, where the log leaves no scatter to tell: half a step of a thermometer read to 0.1 °C. */
+const READING_SD_C = 0.05;
+
+/**
+ * Fits Newton's law of cooling to thermometer readings.
+ *
+ * @param log - readings, times strictly rising: two or more with `ambientC`, three or more without
+ * @param options - the temperature of the surroundings, where it is known
+ * @returns the drift, from clock time 0, with the standard error of its time constant
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when a value is out of range, readings are too few, or they cannot tell the time constant: they do not bend toward
+ * the surroundings, or its standard error is as large as itself
+ *
+ * @remarks Least squares in °C. The standard error comes from the scatter about the curve; with no reading to spare, from readings good to
+ * 0.05 °C. Without the air's temperature the curve has to bend visibly: a third of the way to the air, or so.
+ *
+ * @example
+ * ```ts
+ * fitDrift([{ timeS: 0, temperatureC: 24 }, { timeS: 600, temperatureC: 22 }], { ambientC: 14 }).timeConstantS // => 2688.9
+ * ```
+ */
+export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): FittedDrift {
+  const readings = checkedLog("fitDrift: log", log);
+  const known = plainObject("fitDrift: options", options)["ambientC"];
+  const limit = known === undefined ? undefined : inRange("fitDrift: ambientC", known, -50, 100, " °C");
+  const unknowns = limit === undefined ? 3 : 2;
+  const spare = readings.length - unknowns;
+  if (spare < 0) throw new RangeError("fitDrift: log must hold at least 3 when ambientC is not given, got 2");
+  const fit = fitRelaxation(
+    readings.map(({ timeS, temperatureC }) => ({ x: timeS, y: temperatureC, weight: 1 })),
+    { limit },
+  );
+  const refuse = (why: string): never => {
+    throw new RangeError(`fitDrift: log must be able to tell the time constant, but ${why}`);
+  };
+  if (fit === undefined || fit.step === 0) return refuse("its readings do not bend toward the surroundings");
+  const { rate, step } = fit;
+  const firstS = (readings[0] as TemperatureReading).timeS;
+  const fall = readings.map(({ timeS }) => Math.exp(-rate * (timeS - firstS)));
+  const byRate = readings.map(({ timeS }, i) => -step * (timeS - firstS) * (fall[i] as number));
+  const [error] = standardErrors([byRate, fall, ...(limit === undefined ? [fall.map(() => 1)] : [])]) as [number];
+  const residualSdC = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
+  const share = ((spare > 0 ? residualSdC : READING_SD_C) * error) / rate;
+  if (!(share < 1)) refuse("its standard error is larger than itself");
+  const startC = fit.limit + step * Math.exp(rate * firstS);
+  const ambientC = fit.limit;
+  if (!(startC >= 0 && startC <= 100 && ambientC >= -50 && ambientC <= 100))
+    refuse(`the curve would start at ${startC.toFixed(0)} °C and end at ${ambientC.toFixed(0)} °C`);
+  return { startC, ambientC, timeConstantS: 1 / rate, sdTimeConstantS: share / rate, residualSdC, readings: readings.length };
+}

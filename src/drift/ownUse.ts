@@ -1,0 +1,70 @@
+import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+
+/**
+ * How one development wears out its own bath: a published use rule (`increase`, 0.10 is 10 % more time, for every `perCm2PerL` square
+ * centimetres developed in a litre) and today's load.
+ */
+export interface OwnUse {
+  /** 0 to 10 */
+  readonly increase: number;
+  /** cm² per litre, above 0 to 1e6 */
+  readonly perCm2PerL: number;
+  readonly growth: "linear" | "compound";
+  /** what is being developed, cm², 0 to 1e6 */
+  readonly areaCm2: number;
+  /** volume of the working bath, ml, above 0 to 1e6 */
+  readonly volumeMl: number;
+}
+
+/**
+ * How much longer one development takes because it wears out its own bath.
+ *
+ * @param use - the use rule and today's load
+ * @returns the time factor against a bath so large that it does not change, 1 or more
+ * @throws TypeError when a field is of the wrong kind
+ * @throws RangeError when a value is out of range, or the bath would end more than 1000 times slower
+ *
+ * @remarks The bath is used in step with the development, so at a share s of it the time goes 1 + p·s times slower (linear), or
+ * (1 + increase)^(p·s), p the load in portions of the rule. The mean over s from 0 to 1 is 1 + increase·p/2, or (q^p − 1)/(p ln q). A time
+ * that is known for the same film in the same volume has this in it already: take the ratio of two such factors.
+ *
+ * @example
+ * ```ts
+ * ownUseFactor({ increase: 0.1, perCm2PerL: 516.128, growth: "linear", areaCm2: 516.128, volumeMl: 250 }) // => 1.2
+ * ```
+ */
+export function ownUseFactor(use: OwnUse): number {
+  return loadOf("ownUseFactor:", use).needed(1);
+}
+
+/** What a bath of this load needs at a share of the development, and the way back: both in units of the target. */
+interface Load {
+  readonly needed: (share: number) => number;
+  readonly share: (needed: number) => number;
+}
+
+/** Works out the load; `where` names the caller for the error texts. */
+export function loadOf(where: string, use: OwnUse): Load {
+  plainObject(where, use, " ownUse");
+  const { growth } = use;
+  inRange(where, use.increase, 0, 10, "", " ownUse.increase");
+  const per = positive(where, use.perCm2PerL, 1e6, " cm²/l", " ownUse.perCm2PerL");
+  const area = inRange(where, use.areaCm2, 0, 1e6, " cm²", " ownUse.areaCm2");
+  const portions = area / ((positive(where, use.volumeMl, 1e6, " ml", " ownUse.volumeMl") / 1000) * per);
+  const kind: unknown = growth;
+  if (kind !== "linear" && kind !== "compound") wrongValue(`${where} ownUse.growth`, '"linear" or "compound"', kind);
+  const slower = growth === "linear" ? portions * use.increase : portions * Math.log1p(use.increase);
+  const last = growth === "linear" ? 1 + slower : Math.exp(slower);
+  if (!(last <= 1000)) wrongValue(`${where} ownUse.areaCm2`, "such that the bath slows at most 1000 times", area);
+  if (growth === "linear")
+    return {
+      needed: (share) => share + (slower * share * share) / 2,
+      // The root of the quadratic in the form that holds for a bath that does not slow at all.
+      share: (needed) => (2 * needed) / (1 + Math.sqrt(1 + 2 * slower * needed)),
+    };
+  if (slower === 0) return { needed: (share) => share, share: (needed) => needed };
+  return {
+    needed: (share) => Math.expm1(slower * share) / slower,
+    share: (needed) => Math.log1p(slower * needed) / slower,
+  };
+}

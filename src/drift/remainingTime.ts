@@ -1,0 +1,78 @@
+import type { Caution } from "../core/caution.js";
+import { plainObject, positive } from "../core/guards.js";
+import type { TemperatureLaw } from "../temperature/law.js";
+import { rateFunction } from "../temperature/rateFunction.js";
+import { clockTime } from "./developUntil.js";
+import { equivalentTime } from "./equivalentTime.js";
+import { checkedForecast, LONGEST_CLOCK_S, type TemperatureForecast, type TemperatureLog, type TemperatureReading } from "./log.js";
+import { logCautions } from "./logCautions.js";
+import { loadOf, type OwnUse } from "./ownUse.js";
+
+/** What {@link remainingTime} needs. */
+export interface RemainingTimeOptions {
+  /** the time that would be right at `referenceC`, s, above 0 to 1e7 */
+  readonly targetS: number;
+  /** °C, 0 to 100 */
+  readonly referenceC: number;
+  readonly law: TemperatureLaw;
+  /** the readings so far; the first is the pour-in, the last is now */
+  readonly log: TemperatureLog;
+  /** °C from now on, for the log's clock; the last reading is held when left out */
+  readonly temperatureAt?: TemperatureForecast;
+  /** how this development wears out its own bath; left out: not at all */
+  readonly ownUse?: OwnUse;
+}
+
+/** What is left of a development. */
+export interface RemainingTime {
+  /** clock time still to go, s; 0 once the work is done */
+  readonly remainingS: number;
+  /** what has been done, as time at the reference temperature, s */
+  readonly doneS: number;
+  /** doneS / targetS; above 1 when the negative has had too much */
+  readonly fraction: number;
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * How long is still to go, from the readings so far and a forecast.
+ *
+ * @param options - the target, the law, the readings from pour-in to now, and the temperature to be expected
+ * @returns the clock time left in s, what is done in s at the reference temperature, its fraction of the target, and cautions
+ * @throws TypeError when a field is of the wrong kind
+ * @throws RangeError as {@link equivalentTime} and {@link developUntil} do
+ *
+ * @remarks What the readings have done is {@link equivalentTime}; the rest is {@link developUntil} from the last reading on. A target
+ * passed is told by the fraction and a caution, never by a time below 0.
+ *
+ * @example
+ * ```ts
+ * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
+ * const log = [{ timeS: 0, temperatureC: 20 }, { timeS: 180, temperatureC: 18 }];
+ * remainingTime({ targetS: 480, referenceC: 20, law, log, temperatureAt: () => 17 }).remainingS // => 384.02
+ * ```
+ */
+export function remainingTime(options: RemainingTimeOptions): RemainingTime {
+  const { log, law, referenceC, temperatureAt, ownUse } = plainObject("remainingTime: options", options) as unknown as RemainingTimeOptions;
+  const targetS = positive("remainingTime: targetS", options.targetS, LONGEST_CLOCK_S, " s");
+  const workedS = equivalentTime(log, law, referenceC);
+  const load = ownUse === undefined ? undefined : loadOf("remainingTime:", ownUse);
+  const doneS = load ? targetS * load.share(workedS / targetS) : workedS;
+  const fraction = doneS / targetS;
+  const cautions = logCautions(log).slice();
+  if (fraction > 1)
+    cautions.unshift({
+      code: "target-passed",
+      severity: "stop",
+      message: "The development is past its target: pour out now.",
+      limit: targetS,
+      actual: doneS,
+    });
+  if (fraction >= 1) return { remainingS: 0, doneS, fraction, cautions };
+  const { timeS: nowS, temperatureC: nowC } = log[log.length - 1] as TemperatureReading;
+  const forecast = temperatureAt === undefined ? (): number => nowC : checkedForecast("remainingTime: temperatureAt", temperatureAt);
+  const rateAt = rateFunction(law, referenceC);
+  const left = (load ? targetS * load.needed(1) : targetS) - workedS;
+  const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS);
+  return { remainingS: untilS - nowS, doneS, fraction, cautions };
+}

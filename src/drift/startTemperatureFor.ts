@@ -1,0 +1,68 @@
+import { inRange, plainObject, positive } from "../core/guards.js";
+import { bathTemperature, type TemperatureLaw } from "../temperature/law.js";
+import { rateFunction } from "../temperature/rateFunction.js";
+import { integrate } from "./integrate.js";
+import { LONGEST_CLOCK_S } from "./log.js";
+import { newtonDrift } from "./newtonDrift.js";
+
+/** What {@link startTemperatureFor} needs. */
+export interface StartTemperatureOptions {
+  /** time of development, s, above 0 to 1e7 */
+  readonly timeS: number;
+  /** the steady temperature that the time is right for, °C, 0 to 100 */
+  readonly targetC: number;
+  /** of the surroundings, °C, −50 to 100 */
+  readonly ambientC: number;
+  /** of the vessel, s, above 0 to 1e7 */
+  readonly timeConstantS: number;
+  readonly law: TemperatureLaw;
+}
+
+/**
+ * How warm to pour in, so that a bath drifting toward the air does in the given time the work of a steady one.
+ *
+ * @param options - the time, the steady temperature it is right for, the surroundings, the vessel's time constant and the law
+ * @returns the pour-in temperature, °C
+ * @throws TypeError when a field is of the wrong kind
+ * @throws RangeError when a value is out of range, or no bath from 0 to 100 °C does the work: the text says so
+ *
+ * @remarks Solves ∫ rate(T(t)) dt = timeS over the drift of {@link newtonDrift}, to 1e-9 °C or better. The answer lies on the other
+ * side of the target from the air. A law without temperature (rate always 1) is served by any; the target itself is returned.
+ *
+ * @example
+ * ```ts
+ * const law = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
+ * startTemperatureFor({ timeS: 600, targetC: 20, ambientC: 14, timeConstantS: 3600, law }) // => 20.51
+ * ```
+ */
+export function startTemperatureFor(options: StartTemperatureOptions): number {
+  plainObject("startTemperatureFor: options", options);
+  const timeS = positive("startTemperatureFor: timeS", options.timeS, LONGEST_CLOCK_S, " s");
+  const targetC = bathTemperature("startTemperatureFor: targetC", options.targetC);
+  const ambientC = inRange("startTemperatureFor: ambientC", options.ambientC, -50, 100, " °C");
+  const timeConstantS = positive("startTemperatureFor: timeConstantS", options.timeConstantS, LONGEST_CLOCK_S, " s");
+  const rateAt = rateFunction(options.law, targetC);
+  // The answer lies beyond the target, on the side away from the surroundings.
+  const side = ambientC < targetC ? 1 : -1;
+  const missing = (distance: number): number => {
+    const temperatureAt = newtonDrift({ startC: targetC + side * distance, ambientC, timeConstantS });
+    // A bath below freezing does nothing more: it counts as one at 0 °C here, and is refused below if the answer comes to it.
+    const rate = (at: number): number => rateAt(Math.max(0, temperatureAt(at)));
+    return side * (timeS - integrate(rate, 0, timeS, timeS * 1e-12));
+  };
+  let low = 0;
+  let high = side > 0 ? 100 - targetC : targetC;
+  const enough = timeS * 1e-12;
+  if (missing(high) > enough)
+    throw new RangeError(`startTemperatureFor: targetC must be within reach of a bath poured in at 0 to 100 °C, got ${targetC}`);
+  // The farther from the target, the less is missing: halving always closes in.
+  for (let i = 0; i < 50; i += 1) {
+    const middle = (low + high) / 2;
+    if (missing(middle) > enough) low = middle;
+    else high = middle;
+  }
+  const startC = targetC + side * low;
+  if (newtonDrift({ startC, ambientC, timeConstantS })(timeS) < 0)
+    throw new RangeError(`startTemperatureFor: ambientC must not freeze the bath within ${timeS} s, got ${ambientC}`);
+  return startC;
+}

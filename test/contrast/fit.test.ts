@@ -1,0 +1,163 @@
+/* Room: contrast. The growth law from measurements: NIST's certified data, the two-time method, refusals. */
+import { describe, expect, it } from "vitest";
+import { fitGrowth, gammaAt, growthFromDoubling, timeForGamma, type GrowthLaw, type GrowthPoint } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const truth: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
+const pointsAt = (times: readonly number[], law = truth): readonly GrowthPoint[] => times.map((timeS) => ({ timeS, gamma: gammaAt(law, timeS) }));
+const far = pointsAt([90, 180, 300, 600, 900]);
+
+/* NIST/ITL Statistical Reference Datasets, nonlinear regression, Misra1a (D. Misra, dental research, 1978): y = b1(1 − exp(−b2 x)). */
+const misra1a = {
+  points: [
+    [77.6, 10.07], [114.9, 14.73], [141.1, 17.94], [190.8, 23.93], [239.9, 29.61], [289, 35.18], [332.8, 40.02],
+    [378.4, 44.82], [434.8, 50.76], [477.3, 55.05], [536.8, 61.01], [593.1, 66.4], [689.1, 75.47], [760, 81.78],
+  ],
+  estimate: { gammaInfinity: 238.94212918, ratePerS: 0.00055015643181 },
+  sd: { gammaInfinity: 2.7070075241, ratePerS: 7.2668688436e-6 },
+  residualSd: 0.1018787633,
+};
+
+describe("fitGrowth against NIST StRD Misra1a", () => {
+  const points = misra1a.points.map(([timeS, gamma]) => ({ timeS: timeS!, gamma: gamma! }));
+  const digits = (found: number, certified: number): number => -Math.log10(Math.abs(found / certified - 1) || 1e-16);
+  it("agrees with the certified values to nine digits, six being asked", () => {
+    const { law, sd, residualSd, points: count } = fitGrowth(points, { appearanceS: 0 });
+    expect(count).toBe(14);
+    expect(digits(law.gammaInfinity, misra1a.estimate.gammaInfinity)).toBeGreaterThan(9);
+    expect(digits(law.ratePerS, misra1a.estimate.ratePerS)).toBeGreaterThan(9);
+    expect(digits(sd.gammaInfinity, misra1a.sd.gammaInfinity)).toBeGreaterThan(8);
+    expect(digits(sd.ratePerS, misra1a.sd.ratePerS)).toBeGreaterThan(8);
+    expect(digits(residualSd, misra1a.residualSd)).toBeGreaterThan(8);
+    expect(law.appearanceS).toBe(0);
+    expect(sd.appearanceS).toBe(0);
+    expect(law.sd).toBe(sd);
+  });
+  it("does not hang on the order of the points", () => {
+    expect(fitGrowth(points.slice().reverse(), { appearanceS: 0 })).toEqual(fitGrowth(points, { appearanceS: 0 }));
+  });
+});
+
+describe("fitGrowth", () => {
+  it("gives back the law that made the points, appearance seen or fitted", () => {
+    for (const fit of [fitGrowth(far, { appearanceS: 30 }), fitGrowth(far)]) {
+      expect(fit.law.gammaInfinity).toBeCloseTo(1.4, 8);
+      expect(fit.law.ratePerS).toBeCloseTo(0.004, 9);
+      expect(fit.law.appearanceS).toBeCloseTo(30, 6);
+      expect(fit.residualSd).toBeLessThan(1e-9);
+    }
+  });
+  it("puts an appearance that would come out below 0 at 0", () => {
+    const early = [90, 180, 300, 600, 900].map((timeS) => ({ timeS, gamma: 1.4 * -Math.expm1(-0.004 * (timeS + 20)) }));
+    const fit = fitGrowth(early);
+    expect(fit.law.appearanceS).toBe(0);
+    expect(fit.sd.appearanceS).toBeGreaterThan(0);
+    expect(fit.law.gammaInfinity).toBeCloseTo(fitGrowth(early, { appearanceS: 0 }).law.gammaInfinity, 12);
+  });
+  it("heeds the points' own errors", () => {
+    const wrong = far.map((point, i) => ({ ...point, gamma: point.gamma + (i === 1 ? 0.05 : 0), sd: i === 1 ? 1 : 0.001 }));
+    expect(fitGrowth(wrong, { appearanceS: 30 }).law.gammaInfinity).toBeCloseTo(1.4, 4);
+    expect(fitGrowth(wrong.map(({ timeS, gamma }) => ({ timeS, gamma })), { appearanceS: 30 }).law.gammaInfinity).not.toBeCloseTo(1.4, 2);
+  });
+  it("has the standard errors that repeated noise shows", () => {
+    let state = 4321;
+    const uniform = (): number => {
+      state = (state * 1103515245 + 12345) % 2147483648;
+      return state / 2147483648 - 0.5;
+    };
+    const noise = (): number => 0.01 * Math.sqrt(3) * (uniform() + uniform() + uniform() + uniform());
+    const times = [60, 120, 180, 240, 360, 480, 720];
+    const fits = Array.from({ length: 300 }, () => fitGrowth(pointsAt(times).map((point) => ({ ...point, gamma: point.gamma + noise() }))));
+    for (const field of ["gammaInfinity", "ratePerS", "appearanceS"] as const) {
+      const values = fits.map(({ law }) => law[field]);
+      const mean = values.reduce((sum, one) => sum + one, 0) / values.length;
+      const spread = Math.sqrt(values.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (values.length - 1));
+      const told = fits.reduce((sum, { sd }) => sum + sd[field], 0) / fits.length;
+      // 300 fits know a spread to 4 %; the estimate from four spare points is 6 % low in the mean.
+      expect(told / spread).toBeGreaterThan(0.8);
+      expect(told / spread).toBeLessThan(1.2);
+    }
+  });
+  it("takes gradients as good to 3 % of the limit, or to their own sd, where no point is spare", () => {
+    const two = pointsAt([180, 600]);
+    const plain = fitGrowth(two, { appearanceS: 30 });
+    expect(plain.residualSd).toBe(0);
+    const told = fitGrowth(two.map((point) => ({ ...point, sd: 0.042 })), { appearanceS: 30 });
+    expect(plain.sd.gammaInfinity).toBeCloseTo(told.sd.gammaInfinity, 8);
+    expect(fitGrowth(two.map((point) => ({ ...point, sd: 0.021 })), { appearanceS: 30 }).sd.ratePerS).toBeCloseTo(told.sd.ratePerS / 2, 10);
+    // From the two equations by hand: moving γ at 600 s by its error moves the limit by so much.
+    const moved = (d180: number, d600: number): number =>
+      fitGrowth([{ timeS: 180, gamma: two[0]!.gamma + d180 }, { timeS: 600, gamma: two[1]!.gamma + d600 }], { appearanceS: 30 }).law.gammaInfinity - 1.4;
+    expect(told.sd.gammaInfinity).toBeCloseTo(Math.hypot(moved(1e-5, 0) / 1e-5, moved(0, 1e-5) / 1e-5) * 0.042, 4);
+  });
+});
+
+describe("fitGrowth refuses", () => {
+  const refuses = (points: unknown, error: Error, options?: unknown): void => {
+    expect(() => fitGrowth(anyOf(points), anyOf(options))).toThrow(error);
+  };
+  const [a, b, c] = far as [GrowthPoint, GrowthPoint, GrowthPoint];
+  it("what are no points", () => {
+    refuses(null, new TypeError("fitGrowth: points must be an array, got null"));
+    refuses([a], new RangeError("fitGrowth: points must hold at least 2, got 1"));
+    refuses([a, b], new RangeError("fitGrowth: points must hold at least 3 when appearanceS is not given, got 2"));
+    refuses([a, null], new TypeError("fitGrowth: points[1] must be an object, got null"));
+    refuses([a, { ...b, timeS: 0 }], new RangeError("fitGrowth: points[1].timeS must be above 0 and at most 10000000 s, got 0"));
+    refuses([a, { ...b, gamma: 0 }], new RangeError("fitGrowth: points[1].gamma must be above 0 and at most 1000, got 0"));
+    refuses([a, { ...b, sd: 0 }], new RangeError("fitGrowth: points[1].sd must be above 0 and at most 1000, got 0"));
+    refuses([a, { ...b, sd: 0.01 }], new RangeError("fitGrowth: points must all have sd, or none of them"));
+    refuses([a, b, { ...b, gamma: 1 }], new RangeError("fitGrowth: points must differ in time, got two at 180 s"));
+  });
+  it("points that fall", () => {
+    refuses(
+      [{ timeS: 300, gamma: 0.6 }, { timeS: 600, gamma: 0.7 }, { timeS: 900, gamma: 0.65 }],
+      new RangeError("fitGrowth: points must not fall with time, got 0.7 at 600 s and 0.65 at 900 s"),
+    );
+  });
+  it("options that cannot be", () => {
+    refuses(far, new TypeError("fitGrowth: options must be an object, got 30"), 30);
+    refuses(far, new RangeError("fitGrowth: appearanceS must be from 0 to 1000000 s, got -1"), { appearanceS: -1 });
+    refuses(far, new RangeError("fitGrowth: appearanceS must be before the first point (90 s), got 90"), { appearanceS: 90 });
+  });
+  it("points that cannot carry the fit", () => {
+    const bend = new RangeError("fitGrowth: points must bend toward a limit, but these do not: add a longer time of development");
+    const line = [100, 200, 300].map((timeS) => ({ timeS, gamma: timeS / 500 }));
+    refuses(line, bend);
+    refuses(line, bend, { appearanceS: 0 });
+    refuses([a, { timeS: 200, gamma: a.gamma }, { timeS: 300, gamma: 1 }], bend);
+    const carry = new RangeError("fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself");
+    refuses(pointsAt([40, 50, 60]), carry);
+    refuses([b, c].map((point) => ({ ...point, sd: 0.5 })), carry, { appearanceS: 30 });
+  });
+});
+
+describe("growthFromDoubling", () => {
+  it("gives the handbooks' example: limit 2.0, 0.2 a minute", () => {
+    // 1.2642 and 1.7293 at 5 and 10 minutes: worked example of the two-time method (from memory; it follows from the growth law).
+    const law = growthFromDoubling({ timeS: 300, gamma: 1.2642, gammaAtDouble: 1.7293 });
+    expect(Math.abs(law.gammaInfinity - 2)).toBeLessThan(0.001);
+    expect(Math.abs(law.ratePerS * 60 - 0.2)).toBeLessThan(0.0002);
+    expect(law.appearanceS).toBe(0);
+  });
+  it("counts both times from the time of appearance", () => {
+    const law = growthFromDoubling({ timeS: 270, gamma: gammaAt(truth, 300), gammaAtDouble: gammaAt(truth, 570), appearanceS: 30 });
+    expect(law.gammaInfinity).toBeCloseTo(1.4, 12);
+    expect(law.ratePerS).toBeCloseTo(0.004, 12);
+    expect(timeForGamma(law, 1)).toBeCloseTo(timeForGamma(truth, 1), 9);
+  });
+  it("refuses pairs that no growth law fits", () => {
+    const good = { timeS: 300, gamma: 0.6, gammaAtDouble: 0.9 };
+    const refuses = (change: object | null, error: Error): void => {
+      expect(() => growthFromDoubling(anyOf(change === null ? null : { ...good, ...change }))).toThrow(error);
+    };
+    const between = (later: string): RangeError =>
+      new RangeError(`growthFromDoubling: gammaAtDouble must be between gamma (0.6) and twice gamma, which has no limit, got ${later}`);
+    refuses(null, new TypeError("growthFromDoubling: pair must be an object, got null"));
+    refuses({ timeS: 0 }, new RangeError("growthFromDoubling: timeS must be above 0 and at most 1000000 s, got 0"));
+    refuses({ gamma: 0 }, new RangeError("growthFromDoubling: gamma must be above 0 and at most 1000, got 0"));
+    refuses({ gammaAtDouble: "1" }, new TypeError('growthFromDoubling: gammaAtDouble must be a number, got "1"'));
+    refuses({ appearanceS: -1 }, new RangeError("growthFromDoubling: appearanceS must be from 0 to 1000000 s, got -1"));
+    refuses({ gammaAtDouble: 0.6 }, between("0.6"));
+    refuses({ gammaAtDouble: 1.2 }, between("1.2"));
+  });
+});

@@ -1,0 +1,136 @@
+/* Room: drift. The fit of Newton's law of cooling, and the curve fit under it. */
+import { describe, expect, it } from "vitest";
+import { fitRelaxation, standardErrors } from "../../src/core/relaxation.js";
+import { fitDrift, newtonDrift, type TemperatureLog } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const truth = { startC: 24, ambientC: 14, timeConstantS: 1800 };
+const logOf = (times: readonly number[], drift = truth, noise: (i: number) => number = () => 0): TemperatureLog =>
+  times.map((timeS, i) => ({ timeS, temperatureC: newtonDrift(drift)(timeS) + noise(i) }));
+const every = (stepS: number, count: number, fromS = 0): readonly number[] => Array.from({ length: count }, (_, i) => fromS + i * stepS);
+
+describe("fitDrift", () => {
+  it("gives back the drift that made the readings, air known", () => {
+    const fit = fitDrift(logOf([0, 600]), { ambientC: 14 });
+    expect(fit.timeConstantS / 1800).toBeCloseTo(1, 9);
+    expect(fit.startC).toBeCloseTo(24, 9);
+    expect(fit).toMatchObject({ ambientC: 14, residualSdC: 0, readings: 2 });
+    // By hand: τ = 600/ln(10/8) when 24 °C fall to 22 °C in air of 14 °C.
+    expect(fitDrift([{ timeS: 0, temperatureC: 24 }, { timeS: 600, temperatureC: 22 }], { ambientC: 14 }).timeConstantS).toBeCloseTo(600 / Math.log(1.25), 6);
+  });
+  it("gives back the drift that made the readings, air unknown", () => {
+    const fit = fitDrift(logOf(every(300, 8)));
+    expect(fit.timeConstantS / 1800).toBeCloseTo(1, 7);
+    expect(fit.ambientC).toBeCloseTo(14, 6);
+    expect(fit.startC).toBeCloseTo(24, 7);
+    expect(fit.residualSdC).toBeLessThan(1e-9);
+    const three = fitDrift(logOf([0, 900, 1800]));
+    expect(three.timeConstantS / 1800).toBeCloseTo(1, 7);
+    expect(three.residualSdC).toBe(0);
+  });
+  it("fits a bath that warms, and a clock that started earlier", () => {
+    const warming = { startC: 12, ambientC: 26, timeConstantS: 900 };
+    const fit = fitDrift(logOf(every(120, 10, 600), warming));
+    expect(fit.timeConstantS / 900).toBeCloseTo(1, 7);
+    expect(fit.startC).toBeCloseTo(12, 6);
+    expect(fit.ambientC).toBeCloseTo(26, 6);
+  });
+  it("has the standard error that repeated noise shows", () => {
+    // A fixed sequence of near-normal noise of 0.1 °C: sums of four from a linear congruence.
+    let state = 12345;
+    const uniform = (): number => {
+      state = (state * 1103515245 + 12345) % 2147483648;
+      return state / 2147483648 - 0.5;
+    };
+    const normal = (): number => 0.1 * Math.sqrt(3) * (uniform() + uniform() + uniform() + uniform());
+    for (const options of [{ ambientC: 14 }, {}]) {
+      const fits = Array.from({ length: 300 }, () => fitDrift(logOf(every(240, 12), truth, normal), options));
+      const mean = fits.reduce((sum, fit) => sum + fit.timeConstantS, 0) / fits.length;
+      const spread = Math.sqrt(fits.reduce((sum, fit) => sum + (fit.timeConstantS - mean) ** 2, 0) / (fits.length - 1));
+      const told = fits.reduce((sum, fit) => sum + fit.sdTimeConstantS, 0) / fits.length;
+      // 300 fits know a spread to 4 %; the estimate from 9 or 10 spare readings is 3 % low in the mean.
+      expect(told / spread).toBeGreaterThan(0.85);
+      expect(told / spread).toBeLessThan(1.15);
+      expect(Math.abs(mean / 1800 - 1)).toBeLessThan(0.03);
+    }
+  });
+  it("takes readings as good to 0.05 °C where none is spare", () => {
+    const fit = fitDrift(logOf([0, 600]), { ambientC: 14 });
+    // Two readings y0 and y1 above the air: τ = t/ln(y0/y1), so sd(τ) = τ²/t·sd·√(1/y0² + 1/y1²).
+    const y1 = 10 * Math.exp(-1 / 3);
+    expect(fit.sdTimeConstantS).toBeCloseTo((1800 ** 2 / 600) * 0.05 * Math.sqrt(1 / 100 + 1 / y1 ** 2), 5);
+  });
+});
+
+describe("fitDrift refuses", () => {
+  const refuses = (log: unknown, error: Error, options?: unknown): void => {
+    expect(() => fitDrift(anyOf(log), anyOf(options))).toThrow(error);
+  };
+  const told = (why: string): RangeError => new RangeError(`fitDrift: log must be able to tell the time constant, but ${why}`);
+  const flat = [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20 }, { timeS: 900, temperatureC: 20 }];
+  it("what is no log or no air", () => {
+    refuses(null, new TypeError("fitDrift: log must be an array, got null"));
+    refuses([flat[0]], new RangeError("fitDrift: log must hold at least 2, got 1"));
+    refuses(flat.slice(0, 2), new RangeError("fitDrift: log must hold at least 3 when ambientC is not given, got 2"));
+    refuses(flat, new TypeError("fitDrift: options must be an object, got 14"), 14);
+    refuses(flat, new RangeError("fitDrift: ambientC must be from -50 to 100 °C, got 101"), { ambientC: 101 });
+    refuses(flat, new TypeError('fitDrift: ambientC must be a number, got "14"'), { ambientC: "14" });
+  });
+  it("readings that stay level, run straight, or move away from the air", () => {
+    const bend = told("its readings do not bend toward the surroundings");
+    refuses(flat, bend);
+    refuses(flat, bend, { ambientC: 14 });
+    refuses([{ timeS: 0, temperatureC: 24 }, { timeS: 300, temperatureC: 23 }, { timeS: 600, temperatureC: 22 }], bend);
+    refuses([{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 22 }], bend, { ambientC: 14 });
+    refuses(flat.slice(0, 2), bend, { ambientC: 20 });
+  });
+  it("readings within their own error", () => {
+    const error = told("its standard error is larger than itself");
+    refuses(logOf([0, 150, 300]), error);
+    // All of the change between two readings: any short time constant would do.
+    refuses([{ timeS: 0, temperatureC: 24 }, { timeS: 300, temperatureC: 14 }, { timeS: 600, temperatureC: 14 }], error);
+    expect(fitDrift(logOf([0, 450, 900])).timeConstantS).toBeCloseTo(1800, 3);
+  });
+  it("a curve that leaves what a bath and its air can be", () => {
+    refuses(logOf(every(300, 6, 9000), { startC: 100, ambientC: 10, timeConstantS: 4000 }).map((one) => ({ ...one, timeS: one.timeS + 9000 })), told("the curve would start at 864 °C and end at 10 °C"));
+  });
+});
+
+describe("standardErrors", () => {
+  it("are those of the normal equations", () => {
+    // Straight line through x = 0, 1, 2: intercept √(5/6), slope √(1/2).
+    const [intercept, slope] = standardErrors([[1, 1, 1], [0, 1, 2]]) as [number, number];
+    expect(intercept).toBeCloseTo(Math.sqrt(5 / 6), 12);
+    expect(slope).toBeCloseTo(Math.sqrt(1 / 2), 12);
+    // A parabola through 0, 1, 2, 3: the inverse of its 3 × 3 normal matrix, worked by hand: 19/20, 49/20, 1/4.
+    const errors = standardErrors([[1, 1, 1, 1], [0, 1, 2, 3], [0, 1, 4, 9]]);
+    expect(errors.map((one) => one ** 2)).toEqual([expect.closeTo(19 / 20, 10), expect.closeTo(49 / 20, 10), expect.closeTo(1 / 4, 10)]);
+  });
+});
+
+describe("fitRelaxation", () => {
+  const points = [0, 1, 2, 3, 5].map((x) => ({ x, y: 3 - 2 * Math.exp(-0.7 * x), weight: 1 }));
+  it("finds limit, step and rate, free or held", () => {
+    for (const hold of [{}, { limit: 3 }]) {
+      const fit = fitRelaxation(points, hold)!;
+      expect(fit.rate).toBeCloseTo(0.7, 9);
+      expect(fit.limit).toBeCloseTo(3, 9);
+      expect(fit.step).toBeCloseTo(-2, 9);
+      expect(fit.squares).toBeLessThan(1e-18);
+    }
+    const zero = Math.log(2 / 3) / 0.7;
+    const held = fitRelaxation(points, { zeroAt: zero })!;
+    expect(held.rate).toBeCloseTo(0.7, 9);
+    expect(held.limit).toBeCloseTo(3, 9);
+    expect(held.step).toBeCloseTo(-2, 9);
+  });
+  it("heeds the weights", () => {
+    const bent = points.map((point, i) => (i === 3 ? { ...point, y: point.y + 0.5, weight: 1e-9 } : point));
+    expect(fitRelaxation(bent)!.rate).toBeCloseTo(0.7, 5);
+    expect(fitRelaxation(bent.map((point) => ({ ...point, weight: 1 })))!.limit).toBeGreaterThan(3.1);
+  });
+  it("finds nothing in a line that is straight or bends the other way", () => {
+    expect(fitRelaxation([0, 1, 2, 3].map((x) => ({ x, y: x, weight: 1 })))).toBeUndefined();
+    expect(fitRelaxation([0, 1, 2].map((x) => ({ x, y: x * x, weight: 1 })), { zeroAt: 0 })).toBeUndefined();
+  });
+});

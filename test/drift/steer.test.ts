@@ -1,0 +1,206 @@
+/* Room: drift. Steering while it runs: what is left, how warm to pour in, a bath that wears itself out, and what is odd about a log. */
+import { describe, expect, it } from "vitest";
+import {
+  developUntil,
+  equivalentTime,
+  handbookVessel,
+  logCautions,
+  newtonDrift,
+  ownUseFactor,
+  remainingTime,
+  startTemperatureFor,
+  temperatureFactor,
+  useFactor,
+  type OwnUse,
+  type StartTemperatureOptions,
+  type TemperatureLaw,
+} from "../../src/index.js";
+import { handbookVessels, type DriftVessel } from "../../src/handbook/vessels.js";
+import { odexIntegral } from "./odex.js";
+
+const anyOf = (value: unknown): any => value;
+const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
+const log = [{ timeS: 0, temperatureC: 20 }, { timeS: 90, temperatureC: 19.2 }, { timeS: 180, temperatureC: 18.5 }];
+const ask = { targetS: 480, referenceC: 20, law, log, temperatureAt: newtonDrift({ startC: 20, ambientC: 14, timeConstantS: 600 }) };
+const linear: OwnUse = { increase: 0.1, perCm2PerL: 500, growth: "linear", areaCm2: 500, volumeMl: 250 };
+const compound: OwnUse = { ...linear, growth: "compound" };
+
+describe("remainingTime", () => {
+  it("is what the readings leave of the target, at the forecast's pace", () => {
+    const answer = remainingTime(ask);
+    const doneS = equivalentTime(log, law, 20);
+    expect(answer.doneS).toBe(doneS);
+    expect(answer.fraction).toBe(doneS / 480);
+    const until = developUntil({ equivalentS: 480 - doneS, referenceC: 20, law, temperatureAt: ask.temperatureAt, fromS: 180 });
+    expect(answer.remainingS).toBeCloseTo(until - 180, 8);
+    expect(answer.cautions).toEqual([]);
+  });
+  it("holds the last reading where there is no forecast", () => {
+    const { temperatureAt: _, ...held } = ask;
+    const { doneS, remainingS } = remainingTime(held);
+    expect(remainingS).toBeCloseTo((480 - doneS) * temperatureFactor(law, 20, 18.5), 7);
+  });
+  it("is 0 at the target and beyond, and says stop beyond", () => {
+    const doneS = equivalentTime(log, law, 20);
+    expect(remainingTime({ ...ask, targetS: doneS })).toEqual({ remainingS: 0, doneS, fraction: 1, cautions: [] });
+    const past = remainingTime({ ...ask, targetS: 100 });
+    expect(past.remainingS).toBe(0);
+    expect(past.fraction).toBe(doneS / 100);
+    expect(past.cautions).toEqual([
+      { code: "target-passed", severity: "stop", message: "The development is past its target: pour out now.", limit: 100, actual: doneS },
+    ]);
+  });
+  it("asks about readings that look like °F", () => {
+    const { cautions } = remainingTime({ ...ask, log: [{ timeS: 0, temperatureC: 68 }, { timeS: 1, temperatureC: 68 }] });
+    expect(cautions[0]).toMatchObject({ code: "maybe-fahrenheit", path: "/0/temperatureC" });
+  });
+  it("counts a bath that wears itself out", () => {
+    for (const ownUse of [linear, compound]) {
+      const answer = remainingTime({ ...ask, temperatureAt: () => 20, ownUse });
+      // The share done, s, from its own equation ds/dt = rate/(slowing at s)/target, by the independent integrator.
+      const worked = equivalentTime(log, law, 20);
+      const slowing = (s: number): number => (ownUse.growth === "linear" ? 1 + 0.4 * s : 1.1 ** (4 * s));
+      expect(odexIntegral(slowing, 0, answer.fraction) * 480).toBeCloseTo(worked, 8);
+      expect(answer.doneS).toBeCloseTo(480 * answer.fraction, 10);
+      expect(answer.remainingS).toBeCloseTo(480 * ownUseFactor(ownUse) - worked, 7);
+    }
+    expect(remainingTime({ ...ask, ownUse: { ...compound, increase: 0 } })).toEqual(remainingTime(ask));
+  });
+  it("refuses what cannot be", () => {
+    const refuses = (change: object | null, error: Error): void => {
+      expect(() => remainingTime(anyOf(change === null ? null : { ...ask, ...change }))).toThrow(error);
+    };
+    refuses(null, new TypeError("remainingTime: options must be an object, got null"));
+    refuses({ targetS: 0 }, new RangeError("remainingTime: targetS must be above 0 and at most 10000000 s, got 0"));
+    refuses({ temperatureAt: 20 }, new TypeError("remainingTime: temperatureAt must be a function of time in s, got 20"));
+    refuses({ log: [log[0]] }, new RangeError("equivalentTime: log must hold at least 2, got 1"));
+    refuses({ ownUse: null }, new TypeError("remainingTime: ownUse must be an object, got null"));
+  });
+});
+
+describe("startTemperatureFor", () => {
+  const question: StartTemperatureOptions = { timeS: 600, targetC: 20, ambientC: 14, timeConstantS: 3600, law };
+  const work = (startC: number, asked: StartTemperatureOptions): number => {
+    const drift = newtonDrift({ startC, ambientC: asked.ambientC, timeConstantS: asked.timeConstantS });
+    return odexIntegral((t) => 1 / temperatureFactor(asked.law, asked.targetC, drift(Math.min(t, 1e7))), 0, asked.timeS);
+  };
+  it.each<StartTemperatureOptions>([
+    { ...question },
+    { ...question, ambientC: 30 },
+    { ...question, ambientC: -10 },
+    { ...question, timeConstantS: 400 },
+    { ...question, law: { kind: "coefficient", ratio: 2, intervalC: 10 } },
+  ])("makes the drifting bath do the steady one's work: air $ambientC °C, $timeConstantS s", (asked) => {
+    const startC = startTemperatureFor(asked);
+    expect(work(startC, asked) / 600).toBeCloseTo(1, 9);
+    expect(startC > 20).toBe(asked.ambientC < 20);
+  });
+  it("is the target itself in air of the target's temperature, and for a law without temperature", () => {
+    expect(startTemperatureFor({ ...question, ambientC: 20 })).toBeCloseTo(20, 9);
+    const level: TemperatureLaw = { kind: "coefficient", ratio: 1, intervalC: 10 };
+    expect(startTemperatureFor({ ...question, law: level })).toBeCloseTo(20, 9);
+    expect(startTemperatureFor({ ...question, law: level, ambientC: 30 })).toBeCloseTo(20, 9);
+  });
+  it("refuses what cannot be", () => {
+    const refuses = (change: object | null, error: Error): void => {
+      expect(() => startTemperatureFor(anyOf(change === null ? null : { ...question, ...change }))).toThrow(error);
+    };
+    const reach = (c: number): RangeError =>
+      new RangeError(`startTemperatureFor: targetC must be within reach of a bath poured in at 0 to 100 °C, got ${c}`);
+    refuses(null, new TypeError("startTemperatureFor: options must be an object, got null"));
+    refuses({ timeS: 0 }, new RangeError("startTemperatureFor: timeS must be above 0 and at most 10000000 s, got 0"));
+    refuses({ targetC: 101 }, new RangeError("startTemperatureFor: targetC must be from 0 to 100 °C, got 101"));
+    refuses({ ambientC: -51 }, new RangeError("startTemperatureFor: ambientC must be from -50 to 100 °C, got -51"));
+    refuses({ timeConstantS: 0 }, new RangeError("startTemperatureFor: timeConstantS must be above 0 and at most 10000000 s, got 0"));
+    refuses({ targetC: 99, timeConstantS: 60 }, reach(99));
+    refuses({ targetC: 1, ambientC: 50, timeConstantS: 60 }, reach(1));
+    refuses(
+      { targetC: 5, ambientC: -20, timeConstantS: 1800, timeS: 1200 },
+      new RangeError("startTemperatureFor: ambientC must not freeze the bath within 1200 s, got -20"),
+    );
+  });
+});
+
+describe("ownUseFactor", () => {
+  it("is the mean of the rule over one development", () => {
+    expect(ownUseFactor(linear)).toBeCloseTo(1.2, 12);
+    expect(ownUseFactor(compound)).toBeCloseTo(odexIntegral((s) => 1.1 ** (4 * s), 0, 1), 10);
+    const rule = { increase: 0.1, perCm2PerL: 500, growth: "compound" as const };
+    expect(ownUseFactor(compound)).toBeCloseTo(odexIntegral((s) => useFactor(rule, 2000 * s), 0, 1), 10);
+  });
+  it("is 1 with nothing to develop or nothing to lose", () => {
+    for (const growth of ["linear", "compound"] as const) {
+      expect(ownUseFactor({ ...linear, growth, areaCm2: 0 })).toBe(1);
+      expect(ownUseFactor({ ...linear, growth, increase: 0 })).toBe(1);
+    }
+  });
+  it("lengthens the clock time of developUntil", () => {
+    const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 20, ownUse: linear });
+    expect(until).toBeCloseTo(480 * 1.2, 7);
+  });
+  it("refuses what cannot be", () => {
+    const refuses = (change: object | null, error: Error): void => {
+      expect(() => ownUseFactor(anyOf(change === null ? null : { ...linear, ...change }))).toThrow(error);
+    };
+    refuses(null, new TypeError("ownUseFactor: ownUse must be an object, got null"));
+    refuses({ increase: 11 }, new RangeError("ownUseFactor: ownUse.increase must be from 0 to 10, got 11"));
+    refuses({ perCm2PerL: 0 }, new RangeError("ownUseFactor: ownUse.perCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"));
+    refuses({ areaCm2: -1 }, new RangeError("ownUseFactor: ownUse.areaCm2 must be from 0 to 1000000 cm², got -1"));
+    refuses({ volumeMl: 0 }, new RangeError("ownUseFactor: ownUse.volumeMl must be above 0 and at most 1000000 ml, got 0"));
+    refuses({ growth: "both" }, new RangeError('ownUseFactor: ownUse.growth must be "linear" or "compound", got "both"'));
+    const slow = new RangeError("ownUseFactor: ownUse.areaCm2 must be such that the bath slows at most 1000 times, got 1000000");
+    refuses({ areaCm2: 1e6, volumeMl: 10 }, slow);
+    refuses({ areaCm2: 1e6, volumeMl: 10, growth: "compound" }, slow);
+    expect(() => developUntil(anyOf({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 20, ownUse: 5 }))).toThrow(
+      new TypeError("developUntil: ownUse must be an object, got 5"),
+    );
+  });
+});
+
+describe("logCautions", () => {
+  it("finds nothing odd in a usual log", () => {
+    expect(logCautions(log)).toEqual([]);
+  });
+  it("asks about °F, at the reading that shows it", () => {
+    const [first] = logCautions([{ timeS: 0, temperatureC: 20 }, { timeS: 60, temperatureC: 67 }, { timeS: 120, temperatureC: 68 }]);
+    expect(first).toMatchObject({ code: "maybe-fahrenheit", severity: "stop", path: "/2/temperatureC", actual: 68 });
+  });
+  it("names the coldest reading too, and one reading once", () => {
+    const both = logCautions([{ timeS: 0, temperatureC: 26 }, { timeS: 60, temperatureC: 20 }, { timeS: 120, temperatureC: 15 }]);
+    expect(both.map((one) => one.path)).toEqual(["/0/temperatureC", "/2/temperatureC"]);
+    expect(logCautions([{ timeS: 0, temperatureC: 15 }, { timeS: 60, temperatureC: 15 }])).toHaveLength(1);
+  });
+  it("names a gap that is longer than the rest", () => {
+    const gap = (times: readonly number[]): unknown => logCautions(times.map((timeS) => ({ timeS, temperatureC: 20 }))).find((one) => one.code === "log-gap");
+    expect(gap([10, 100, 300])).toEqual({
+      code: "log-gap",
+      severity: "warn",
+      message: "A gap without readings is longer than the rest of the log: the straight line across it is a guess.",
+      path: "/2/timeS",
+      limit: 90,
+      actual: 200,
+    });
+    expect(gap([10, 210, 300])).toMatchObject({ path: "/1/timeS", limit: 90, actual: 200 });
+    expect(gap([0, 100, 200])).toBeUndefined();
+    expect(gap([0, 600])).toBeUndefined();
+  });
+  it("refuses what is no log", () => {
+    expect(() => logCautions(anyOf({}))).toThrow(new TypeError("logCautions: log must be an array, got an object"));
+  });
+});
+
+describe("handbookVessel", () => {
+  it("gives an estimate with its spread and how it was worked, for every vessel", () => {
+    for (const vessel of Object.keys(handbookVessels) as DriftVessel[]) {
+      const { timeConstantS, logSd, sources } = handbookVessel(vessel);
+      expect(timeConstantS).toBeGreaterThan(60);
+      expect(logSd).toBeGreaterThanOrEqual(0.4);
+      expect(sources[0]).toContain("estimate, not measured");
+    }
+    expect(handbookVessel("tray-in-air").timeConstantS).toBe(2800);
+  });
+  it("lists what it knows", () => {
+    expect(() => handbookVessel(anyOf("bucket"))).toThrow(/^handbookVessel: vessel must be one of tray-in-air, steel-tank-in-air, .*, got "bucket"$/);
+    expect(() => handbookVessel(anyOf(5))).toThrow(new TypeError("handbookVessel: vessel must be text, got 5"));
+  });
+});

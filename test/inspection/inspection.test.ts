@@ -1,0 +1,234 @@
+/* Room: inspection. Factors on the time of appearance against print, and two estimates as one. */
+import { describe, expect, it } from "vitest";
+import {
+  appearanceEstimate,
+  appearanceFactor,
+  combineEstimates,
+  compensate,
+  handbookAppearanceFactor,
+  mixedAppearanceFactor,
+  safelightCautions,
+  temperatureFactor,
+  timeFromAppearance,
+  type AppearanceAgent,
+  type TimeEstimate,
+} from "../../src/index.js";
+import { handbookAppearance } from "../../src/handbook/appearance.js";
+
+const anyOf = (value: unknown): any => value;
+const Z90 = 1.6448536269514722;
+const estimate = (timeS: number, logSd: number): TimeEstimate => ({
+  timeS,
+  lowS: timeS / Math.exp(Z90 * logSd),
+  highS: timeS * Math.exp(Z90 * logSd),
+});
+const logSdOf = ({ lowS, highS }: TimeEstimate): number => Math.log(highS / lowS) / (2 * Z90);
+
+describe("printed examples of factor and appearance", () => {
+  /*
+   * Cassell: B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development. Abbott: H. G. Abbott (attribution
+   * from memory), Modern Photography in Theory and Practice, ch. VII. Schriever: J. B. Schriever (ed.), Self-Instructing Library of
+   * Practical Photography, Scranton, 1909, ch. XVIII and secs. 505-506.
+   */
+  it.each([
+    ["Cassell, metol-hydroquinone", 9, 15, 135],
+    ["Abbott, pyro", 15, 7, 105],
+    ["Schriever, pyro-soda 2.5 gr/oz", 20, 12, 240],
+    ["Schriever, pyro-soda 1.25 gr/oz", 25, 24, 600],
+    ["Schriever, pyro-soda 5/6 gr/oz", 30, 40, 1200],
+    ["Ives 1920, ch. XXII, pyro-metol", 5, 25, 125],
+    ["Ives 1920, ch. XXII, chlorhydroquinone-metol", 5, 10, 50],
+  ])("%s: %d s × %d = %d s", (_, appearanceS, factor, totalS) => {
+    expect(timeFromAppearance({ appearanceS, factor })).toBe(totalS);
+    expect(appearanceFactor({ appearanceS, totalS })).toBe(factor);
+  });
+  it("mixtures: pyro 6 and metol 30 make 18 in equal parts, 14 as four parts and two (Cassell)", () => {
+    expect(mixedAppearanceFactor([{ factor: 6, parts: 1 }, { factor: 30, parts: 1 }])).toBe(18);
+    expect(mixedAppearanceFactor([{ factor: 6, parts: 4 }, { factor: 30, parts: 2 }])).toBe(14);
+    expect(mixedAppearanceFactor([{ factor: 6, parts: 3 }])).toBe(6);
+  });
+  it("Cassell's list: soft, normal, strong", () => {
+    const list: Partial<Record<AppearanceAgent, readonly [number, number, number]>> = {
+      amidol: [7, 10, 12], edinol: [14, 20, 24], eikonogen: [8, 12, 15], glycin: [9, 13, 16], metol: [20, 30, 35], "p-aminophenol": [12, 16, 18], pyro: [4, 6, 7],
+    };
+    for (const [agent, [soft, normal, strong]] of Object.entries(list)) {
+      expect(handbookAppearanceFactor(agent as AppearanceAgent, { contrast: "soft" }).factor).toBe(soft);
+      expect(handbookAppearanceFactor(agent as AppearanceAgent).factor).toBe(normal);
+      expect(handbookAppearanceFactor(agent as AppearanceAgent, { contrast: "strong" }).factor).toBe(strong);
+    }
+  });
+  it("other printed factors lie within each agent's 90 % interval", () => {
+    // Abbott's list; 15 for metol-hydroquinone in Cassell's worked example.
+    const others: readonly (readonly [AppearanceAgent, number])[] = [
+      ["hydroquinone", 5.5], ["eikonogen", 9], ["metol", 28], ["amidol", 18], ["pyro-metol", 9], ["metol-hydroquinone", 13], ["metol-hydroquinone", 15],
+    ];
+    for (const [agent, factor] of others) {
+      const { factor: middle, logSd } = handbookAppearanceFactor(agent);
+      expect(Math.abs(Math.log(factor / middle)) / logSd).toBeLessThan(Z90);
+    }
+  });
+  it("Schriever's pyro: factor × strength is constant, 12, 24 and 40 at 2.5, 1.25 and 5/6 grains an ounce, to 8 %", () => {
+    const gramsPerL = (grainsPerOunce: number): number => (grainsPerOunce * 64.79891) / 29.5735295625;
+    for (const [strength, factor] of [[2.5, 12], [1.25, 24], [5 / 6, 40]] as const) {
+      const ours = handbookAppearanceFactor("pyro", { strengthGPerL: gramsPerL(strength) }).factor;
+      expect(Math.abs(ours / factor - 1)).toBeLessThan(0.08);
+    }
+    // Abbott's amidol, 18 at 2 grains an ounce.
+    expect(handbookAppearanceFactor("amidol", { strengthGPerL: gramsPerL(2) }).factor).toBeCloseTo(18, 3);
+  });
+  it("dilution leaves the factor of every other agent alone", () => {
+    for (const agent of Object.keys(handbookAppearance) as AppearanceAgent[]) {
+      const plain = handbookAppearanceFactor(agent, { contrast: "strong" });
+      const weak = handbookAppearanceFactor(agent, { contrast: "strong", strengthGPerL: 1 });
+      if (agent === "pyro" || agent === "amidol") expect(weak.factor).toBeGreaterThan(2 * plain.factor);
+      else expect(weak).toEqual(plain);
+      expect(plain.sources.length).toBeGreaterThan(0);
+    }
+    const soft = handbookAppearanceFactor("pyro", { contrast: "soft", strengthGPerL: 3 }).factor;
+    expect(soft / handbookAppearanceFactor("pyro", { strengthGPerL: 3 }).factor).toBeCloseTo(4 / 6, 12);
+  });
+  it("Wall 1910, p. 44: one coefficient for appearance and whole time, so the factor stays when the bath cools", () => {
+    // Appearance in 70 s at 8 °C and 25 s at 20 °C: log10 of the ratio is 0.037 a degree.
+    const perDegree = Math.log10(70 / 25) / 12;
+    expect(perDegree).toBeCloseTo(0.037, 3);
+    const law = { kind: "coefficient", ratio: 10 ** (10 * perDegree), intervalC: 10 } as const;
+    expect(25 * temperatureFactor(law, 20, 8)).toBeCloseTo(70, 9);
+    const cold = compensate({ timeS: 25 * 14, temperatureC: 20 }, { temperatureC: 8 }, { temperature: law });
+    expect(cold.timeS).toBeCloseTo(timeFromAppearance({ appearanceS: 70, factor: 14 }), 8);
+  });
+});
+
+describe("appearanceEstimate", () => {
+  it("carries the factor's spread and the eye and hand into the interval", () => {
+    const seen = appearanceEstimate({ appearanceS: 9, factor: 15, factorLogSd: 0.1, reactionS: 1.8 });
+    expect(seen.timeS).toBe(135);
+    expect(logSdOf(seen)).toBeCloseTo(Math.hypot(0.1, 0.2), 12);
+    expect(seen.timeS ** 2).toBeCloseTo(seen.lowS * seen.highS, 8);
+  });
+  it("takes 15 % for the factor and 1.5 s for the hand when nothing is said", () => {
+    expect(logSdOf(appearanceEstimate({ appearanceS: 10, factor: 10 }))).toBeCloseTo(Math.hypot(0.15, 0.15), 12);
+    expect(logSdOf(appearanceEstimate({ appearanceS: 10, factor: 10, factorLogSd: 0, reactionS: 0 }))).toBeCloseTo(0, 12);
+  });
+  it("refuses what cannot be", () => {
+    const refuses = (seen: unknown, error: Error): void => {
+      expect(() => appearanceEstimate(anyOf(seen))).toThrow(error);
+    };
+    const good = { appearanceS: 10, factor: 10 };
+    refuses(null, new TypeError("appearanceEstimate: seen must be an object, got null"));
+    refuses({ ...good, factorLogSd: 4 }, new RangeError("appearanceEstimate: factorLogSd must be from 0 to 3, got 4"));
+    refuses({ ...good, reactionS: 61 }, new RangeError("appearanceEstimate: reactionS must be from 0 to 60 s, got 61"));
+    refuses({ ...good, appearanceS: 0 }, new RangeError("timeFromAppearance: appearanceS must be above 0 and at most 100000 s, got 0"));
+    refuses({ factor: 10 }, new TypeError("timeFromAppearance: appearanceS must be a number, got undefined"));
+  });
+});
+
+describe("combineEstimates", () => {
+  it("weighs by 1/variance in ln(time)", () => {
+    const both = combineEstimates(estimate(400, 0.2), estimate(500, 0.1));
+    expect(Math.log(both.timeS)).toBeCloseTo((Math.log(400) / 0.04 + Math.log(500) / 0.01) / (1 / 0.04 + 1 / 0.01), 12);
+    expect(logSdOf(both)).toBeCloseTo(1 / Math.sqrt(1 / 0.04 + 1 / 0.01), 12);
+    expect(both.apart).toBeCloseTo(Math.log(500 / 400) / Math.hypot(0.2, 0.1), 12);
+    expect(both.cautions).toEqual([]);
+    const turned = combineEstimates(estimate(500, 0.1), estimate(400, 0.2));
+    expect(turned.timeS).toBeCloseTo(both.timeS, 10);
+  });
+  it("takes what compensate and appearanceEstimate give", () => {
+    const computed = compensate({ timeS: 400, temperatureC: 20 }, { temperatureC: 18 });
+    const both = combineEstimates(computed, appearanceEstimate({ appearanceS: 40, factor: 12 }));
+    expect(both.timeS).toBeGreaterThan(computed.timeS);
+    expect(both.timeS).toBeLessThan(480);
+  });
+  it("says when they disagree beyond chance: 1.96 standard deviations", () => {
+    const sd = Math.hypot(0.1, 0.1);
+    const apart = (deviations: number): readonly unknown[] => combineEstimates(estimate(400, 0.1), estimate(400 * Math.exp(deviations * sd), 0.1)).cautions;
+    expect(apart(1.95)).toEqual([]);
+    expect(apart(-1.95)).toEqual([]);
+    expect(apart(-2)).toHaveLength(1);
+    expect(apart(2)).toEqual([
+      {
+        code: "estimates-disagree",
+        severity: "warn",
+        message: "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
+        limit: 1.96,
+        actual: expect.closeTo(2, 9),
+      },
+    ]);
+  });
+  it("takes exact estimates", () => {
+    const exact = estimate(400, 0);
+    expect(combineEstimates(exact, estimate(500, 0.1))).toMatchObject({ timeS: expect.closeTo(400, 9), lowS: expect.closeTo(400, 9) });
+    expect(combineEstimates(exact, exact)).toEqual({ timeS: expect.closeTo(400, 9), lowS: expect.closeTo(400, 9), highS: expect.closeTo(400, 9), apart: 0, cautions: [] });
+    const apart = combineEstimates(exact, estimate(441, 0));
+    expect(apart.timeS).toBeCloseTo(420, 9);
+    expect(apart.apart).toBe(Number.MAX_VALUE);
+    expect(apart.cautions[0]!.code).toBe("estimates-disagree");
+  });
+  it("refuses what is no estimate", () => {
+    const good = estimate(400, 0.1);
+    expect(() => combineEstimates(anyOf(null), good)).toThrow(new TypeError("combineEstimates: a must be an object, got null"));
+    expect(() => combineEstimates(good, anyOf(5))).toThrow(new TypeError("combineEstimates: b must be an object, got 5"));
+    expect(() => combineEstimates({ ...good, timeS: 0 }, good)).toThrow(new RangeError("combineEstimates: a.timeS must be above 0 and at most 1000000000 s, got 0"));
+    expect(() => combineEstimates({ ...good, lowS: 0 }, good)).toThrow(new RangeError("combineEstimates: a.lowS must be above 0 and at most 1000000000 s, got 0"));
+    expect(() => combineEstimates(good, { ...good, highS: anyOf("1") })).toThrow(new TypeError('combineEstimates: b.highS must be a number, got "1"'));
+    const order = (lowS: number, highS: number): RangeError =>
+      new RangeError(`combineEstimates: a must have lowS, timeS and highS in that order, got ${lowS}, 400 and ${highS} s`);
+    expect(() => combineEstimates({ timeS: 400, lowS: 401, highS: 500 }, good)).toThrow(order(401, 500));
+    expect(() => combineEstimates({ timeS: 400, lowS: 300, highS: 399 }, good)).toThrow(order(300, 399));
+  });
+});
+
+describe("safelightCautions", () => {
+  it("sends panchromatic material into the dark", () => {
+    expect(safelightCautions("panchromatic")).toEqual([
+      {
+        code: "panchromatic-dark",
+        severity: "stop",
+        message: "Panchromatic: develop in complete darkness, by time and temperature. No safelight shows the image without fogging it.",
+      },
+    ]);
+    expect(safelightCautions("orthochromatic")).toEqual([
+      {
+        code: "safelight-red",
+        severity: "warn",
+        message: "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as long as you will look.",
+      },
+    ]);
+    expect(safelightCautions("blue-sensitive")).toEqual([
+      {
+        code: "safelight-amber",
+        severity: "note",
+        message: "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as long as you will look.",
+      },
+    ]);
+  });
+  it("knows no others", () => {
+    expect(() => safelightCautions(anyOf("infrared"))).toThrow(
+      new RangeError('safelightCautions: sensitization must be one of blue-sensitive, orthochromatic, panchromatic, got "infrared"'),
+    );
+    expect(() => safelightCautions(anyOf(undefined))).toThrow(new TypeError("safelightCautions: sensitization must be text, got undefined"));
+  });
+});
+
+describe("the rest refuses", () => {
+  it("by name", () => {
+    expect(() => appearanceFactor(anyOf(null))).toThrow(new TypeError("appearanceFactor: times must be an object, got null"));
+    expect(() => appearanceFactor({ appearanceS: 0, totalS: 60 })).toThrow(new RangeError("appearanceFactor: appearanceS must be above 0 and at most 100000 s, got 0"));
+    expect(() => appearanceFactor({ appearanceS: 10, totalS: 0 })).toThrow(new RangeError("appearanceFactor: totalS must be above 0 and at most 10000000 s, got 0"));
+    expect(() => appearanceFactor({ appearanceS: 10, totalS: 5 })).toThrow(new RangeError("appearanceFactor: totalS over appearanceS must be from 1 to 1000, got 0.5"));
+    expect(() => timeFromAppearance(anyOf(5))).toThrow(new TypeError("timeFromAppearance: seen must be an object, got 5"));
+    expect(() => timeFromAppearance({ appearanceS: 10, factor: 0.5 })).toThrow(new RangeError("timeFromAppearance: factor must be from 1 to 1000, got 0.5"));
+    expect(() => mixedAppearanceFactor(anyOf(5))).toThrow(new TypeError("mixedAppearanceFactor: mixture must be an array, got 5"));
+    expect(() => mixedAppearanceFactor([])).toThrow(new RangeError("mixedAppearanceFactor: mixture must hold at least 1, got 0"));
+    expect(() => mixedAppearanceFactor([anyOf(null)])).toThrow(new TypeError("mixedAppearanceFactor: mixture[0] must be an object, got null"));
+    expect(() => mixedAppearanceFactor([{ factor: 0, parts: 1 }])).toThrow(new RangeError("mixedAppearanceFactor: mixture[0].factor must be from 1 to 1000, got 0"));
+    expect(() => mixedAppearanceFactor([{ factor: 5, parts: 0 }])).toThrow(new RangeError("mixedAppearanceFactor: mixture[0].parts must be above 0 and at most 1000000, got 0"));
+    expect(() => handbookAppearanceFactor(anyOf("coffee"))).toThrow(/^handbookAppearanceFactor: agent must be one of amidol, edinol, .*, got "coffee"$/);
+    expect(() => handbookAppearanceFactor("pyro", anyOf(3))).toThrow(new TypeError("handbookAppearanceFactor: options must be an object, got 3"));
+    expect(() => handbookAppearanceFactor("pyro", { contrast: anyOf("hard") })).toThrow(
+      new RangeError('handbookAppearanceFactor: contrast must be one of soft, normal, strong, got "hard"'),
+    );
+    expect(() => handbookAppearanceFactor("metol", { strengthGPerL: 0.05 })).toThrow(
+      new RangeError("handbookAppearanceFactor: strengthGPerL must be from 0.1 to 30 g/l, got 0.05"),
+    );
+  });
+});
