@@ -36,8 +36,7 @@ describe("remainingTime", () => {
     expect(answer.cautions).toEqual([]);
   });
   it("holds the last reading where there is no forecast", () => {
-    const { temperatureAt: _, ...held } = ask;
-    const { doneS, remainingS } = remainingTime(held);
+    const { doneS, remainingS } = remainingTime({ targetS: 480, referenceC: 20, law, log });
     expect(remainingS).toBeCloseTo((480 - doneS) * temperatureFactor(law, 20, 18.5), 7);
   });
   it("is 0 at the target and beyond, and says stop beyond", () => {
