@@ -74,7 +74,7 @@ export function driftTerm(
   const rateAt = rateFunction(law, from);
   const rate = (timeS: number): number => rateAt(temperatureAt(timeS));
   const startS = log?.[0]?.timeS ?? 0;
-  const endS = clockTime(rate, wantedS, startS);
+  const endS = clockTime(rate, wantedS, startS, log?.map((one) => one.timeS));
   const spanS = endS - startS;
   // The law is moved by its standard deviation: colder and warmer stretches of a log around the baseline work against each other,
   // except for a table, whose rows err one by one.

@@ -51,14 +51,17 @@ export function developUntil(options: DevelopUntilOptions): number {
 
 /**
  * The clock time at which the integral of a positive rate from `start` reaches `target`: Newton's steps, none longer than what a
- * sixteenth of the target needs at the moment's rate, so that one panel is short against any usual drift. The last step may go back.
+ * sixteenth of the target needs at the moment's rate, so that one panel is short against any usual drift, and none across a corner that is
+ * known beforehand. The last step may go back.
  */
-export function clockTime(rate: (timeS: number) => number, target: number, start: number): number {
+export function clockTime(rate: (timeS: number) => number, target: number, start: number, corners: readonly number[] = []): number {
   const tolerance = target * 1e-12;
   let from = start;
   let left = target;
+  let next = 0;
   while (Math.abs(left) > tolerance) {
-    const to = from + Math.min(left, target / 16) / rate(from);
+    while ((corners[next] ?? Infinity) <= from) next += 1;
+    const to = Math.min(from + Math.min(left, target / 16) / rate(from), corners[next] ?? Infinity);
     if (!(to <= LONGEST_CLOCK_S))
       throw new RangeError(`developUntil: equivalentS must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`);
     // Less than the clock can show is left.
