@@ -1,20 +1,13 @@
 /* Room: contrast. The growth law and its inverse. */
 import { describe, expect, it } from "vitest";
 import { gammaAt, timeForGamma, type GrowthLaw } from "../../src/index.js";
+import { growthConstants } from "../reference/growth.js";
 
 const anyOf = (value: unknown): any => value;
 const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
 
 describe("gammaAt and timeForGamma against print", () => {
-  /*
-   * H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII, comparison table: limit and velocity constant of two developers. The
-   * book gives no unit for the constant; per minute is the usual one. Gradients at 1 to 8 minutes worked from the growth law.
-   */
-  const ives = [
-    { gammaInfinity: 1.45, perMinute: 0.32, gammas: { 1: 0.397, 2: 0.685, 3: 0.895, 4: 1.047, 5: 1.157, 8: 1.338 } },
-    { gammaInfinity: 2.12, perMinute: 0.4, gammas: { 1: 0.699, 2: 1.167, 3: 1.481, 4: 1.692, 5: 1.833, 8: 2.034 } },
-  ];
-  it.each(ives)("Ives's constants, limit $gammaInfinity", ({ gammaInfinity, perMinute, gammas }) => {
+  it.each(growthConstants.flatMap(({ rows }) => rows))("constants of H. E. Ives, Airplane Photography, 1920, limit $gammaInfinity", ({ gammaInfinity, perMinute, gammas }) => {
     const printed: GrowthLaw = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
     for (const [minutes, gamma] of Object.entries(gammas)) {
       expect(Math.abs(gammaAt(printed, Number(minutes) * 60) - gamma)).toBeLessThanOrEqual(0.0005 + 1e-12);
