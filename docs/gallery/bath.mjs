@@ -167,7 +167,7 @@ export async function age() {
     title: "Development time against the age of the bath: slow decline and cliff",
     desc: "A bath that declines slowly needs more time hour by hour. A bath of alkaline vitamin C works in full for one and a half hours and then dies: past its life no time is offered. Test strips, one each half hour, gave a full black until 1.5 h, a slightly weak one at 2 h and none at 2.5 h.",
     headline: "Age: some baths fade, others work until they stop",
-    source: ["Published, strips: Shinkawa Photographic Laboratory, L-ascorbic acid oxidation in alkaline solution (in Japanese),", "2015. Invented: the bath whose rate halves every 8 h."],
+    source: ["Published, strips: Shinkawa Photographic Laboratory, L-ascorbic acid oxidation in alkaline solution", "(in Japanese), 2015. Invented: the bath whose rate halves every 8 h."],
     panels: [
       {
         x: { label: "Age of the bath (h)", labelAnchor: "center", domain: [0, 4], ticks: 8 },

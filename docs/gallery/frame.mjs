@@ -45,7 +45,7 @@ export const sweep = (from, to, count, row) => Array.from({ length: count + 1 },
 
 /** A written label beside what it names: `dx`, `dy` in px, `anchor` as in SVG. */
 export function label(text, x, y, { dx = 0, dy = 0, anchor = "start", className = "label" } = {}) {
-  return Plot.text([{ x, y, text }], { x: "x", y: "y", text: "text", dx, dy, textAnchor: anchor, fontSize: 13, className: `${className} halo`, stroke: "white", lineAnchor: "middle" });
+  return Plot.text([{ x, y, text }], { x: "x", y: "y", text: "text", dx, dy, textAnchor: anchor, fontSize: 13, className: `${className} halo`, fill: "black", stroke: "white", lineAnchor: "middle" });
 }
 
 /**
