@@ -144,6 +144,15 @@ export { mixingSteps, type MixingStep } from "./brew/mixingSteps.js";
 // compensate: the main job
 export type { Baseline, Compensation, Conditions, Knowledge } from "./compensate/types.js";
 export { compensate } from "./compensate/compensate.js";
+export type { JointSpread } from "./compensate/jointVariance.js";
+
+// learning: runs into knowledge, the next test
+export type { LearnedKnowledge, Outcome, Parameter, Prior, Run, SetAside, TestCandidate } from "./learning/types.js";
+export { startKnowledge, type StartOptions } from "./learning/startKnowledge.js";
+export { learn, type LearnOptions } from "./learning/learn.js";
+export { predict } from "./learning/predict.js";
+export { nextTest, type RankedTest } from "./learning/nextTest.js";
+export { mergeKnowledge } from "./learning/mergeKnowledge.js";
 
 // process: the plan from pour-in to wash
 export type {

@@ -1,7 +1,8 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { timeEstimate } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
-import type { Factor } from "../core/term.js";
+import { basisOf, type Factor } from "../core/term.js";
+import { jointVariance } from "./jointVariance.js";
 import { outcomeCautions } from "./outcomeCautions.js";
 import { ageTerm, agitationTerm, contrastTerm, dilutionTerm, driftTerm, strengthTerm, temperatureTerm, useTerm } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge, WorkedTerm } from "./types.js";
@@ -22,8 +23,8 @@ const REPEAT_LOG_SD = 0.04;
  *
  * @remarks time = baseline time × the product of the factors; the variances of ln(time) add. With the baseline's own conditions the
  * baseline time comes back to the last bit. A `"stop"` caution means that the time must not be trusted with a negative: a bath past
- * its life still gets the number that a living one would need, so look at the cautions first. The causes are taken as independent;
- * that a diluted bath can have another temperature coefficient is not modelled. A log or forecast of temperature gives the clock time of
+ * its life still gets the number that a living one would need, so look at the cautions first. The causes are taken as independent,
+ * but for laws that were learned together, whose covariance counts; that a diluted bath can have another temperature coefficient is not modelled. A log or forecast of temperature gives the clock time of
  * `developUntil`, with the law's spread carried along it; a gradient acts through the growth law, the image's appearance included, since
  * one temperature coefficient serves both: E. J. Wall, Thermo-Entwicklung, Jahrbuch 24, Halle, 1910, p. 44.
  *
@@ -70,6 +71,7 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
     timeS *= term.factor.value;
     variance += term.factor.logSd ** 2;
   }
+  if (knowledge.joint !== undefined) variance = jointVariance(variance, factors, knowledge.joint, baseline, conditions);
   const estimate = timeEstimate(timeS, Math.sqrt(variance));
   outcomeCautions(cautions, estimate, factors, baseline, conditions);
   const { lowS, highS } = estimate;
@@ -83,8 +85,8 @@ function baselineTerm(baseline: Baseline): WorkedTerm {
     cause: "baseline",
     value: 1,
     logSd,
-    basis: own ? "given" : "default",
+    basis: own ? basisOf(baseline) : "default",
     sources: own ? [] : ["a known time repeats to about 4 % (common practice)"],
   };
-  return { factor, cautions: [] };
+  return { factor: baseline.runs === undefined ? factor : { ...factor, runs: baseline.runs }, cautions: [] };
 }

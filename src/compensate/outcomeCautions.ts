@@ -18,6 +18,7 @@ const BASELINE_FIELDS = [
   "ageH",
   "gamma",
   "logSd",
+  "runs",
   "hydroquinone",
   "emulsion",
 ];

@@ -12,6 +12,7 @@ import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
 import type { AgeLaw } from "../exhaustion/ageFactor.js";
 import type { UseLaw } from "../exhaustion/useFactor.js";
 import type { TemperatureLaw } from "../temperature/law.js";
+import type { JointSpread } from "./jointVariance.js";
 
 /** A development time that is known to be right, and the conditions it is known for. */
 export interface Baseline {
@@ -29,6 +30,8 @@ export interface Baseline {
   readonly gamma?: number;
   /** how well the time itself is known: the standard deviation of ln(timeS), 0 to 3; 0.04 when left out */
   readonly logSd?: number;
+  /** how many own runs the time was learned from */
+  readonly runs?: number;
   /** the developer holds hydroquinone, which stops working in the cold */
   readonly hydroquinone?: boolean;
   /** `"soft"`: a plate or unhardened film, whose gelatin stands less heat */
@@ -60,6 +63,8 @@ export interface Knowledge {
   readonly use?: UseLaw;
   readonly age?: AgeLaw;
   readonly growth?: GrowthLaw;
+  /** how the uncertainties of learned laws hang together; made by `learn` */
+  readonly joint?: JointSpread;
 }
 
 /** A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise about it. */

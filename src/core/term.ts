@@ -35,12 +35,12 @@ export interface LawOrigin {
   readonly sources?: readonly string[];
   /** the law is a published one from this package's handbook */
   readonly published?: boolean;
-  /** how many own runs the law was learned from */
+  /** how many own runs the law was learned from; 0 for a generic law that no run has taught anything yet */
   readonly runs?: number;
 }
 
-/** The basis of a law that was handed in: learned, from the handbook, or plainly given. */
+/** The basis of a law that was handed in: learned, generic, from the handbook, or plainly given. */
 export function basisOf(law: LawOrigin): Basis {
-  if (law.runs !== undefined) return "own runs";
+  if (law.runs !== undefined) return law.runs === 0 ? "default" : "own runs";
   return law.published === true ? "handbook" : "given";
 }

@@ -1,5 +1,5 @@
 import { inRange } from "../core/guards.js";
-import { ageFactor, type AgeLaw } from "./ageFactor.js";
+import { ageFactor, slowingRootH, type AgeLaw } from "./ageFactor.js";
 
 /**
  * The standard deviation of the ln of the age factor between two ages of a bath.
@@ -8,10 +8,10 @@ import { ageFactor, type AgeLaw } from "./ageFactor.js";
  * @param fromH - age when the known time was found, 0 to 1e6 h
  * @param toH - age today, 0 to 1e6 h
  * @returns the standard deviation in ln(time), 0 when both are the same
- * @throws TypeError or RangeError as {@link ageFactor} does, and a RangeError when `law.sdLog` is not from 0 to 3
+ * @throws TypeError or RangeError as {@link ageFactor} does, and a RangeError when `law.sdLog` or `law.sdPerRootH` is not from 0 to 3
  *
  * @remarks half-life: the standard deviation of ln(half-life), 0.3 unless the law says otherwise, times ln 2·Δage/halfLife. life: 10 % over the
- * whole life, in proportion, since a plateau in print is one eye's judgement. No law: 10 % for the first hour, growing with the square
+ * whole life, in proportion, since a plateau in print is one eye's judgement. slowing: `sdPerRootH` times the difference of the roots of both ages, each held at 25 h. No law: 10 % for the first hour, growing with the square
  * root of the difference and at most 50 %; an assumption of this package, wide because nothing is known.
  *
  * @example
@@ -26,5 +26,7 @@ export function ageLogSd(law: AgeLaw | undefined, fromH: number, toH: number): n
   if (law === undefined) return Math.min(0.5, 0.1 * Math.sqrt(differenceH));
   ageFactor(law, 0);
   if (law.kind === "life") return (0.1 * differenceH) / law.lifeH;
+  if (law.kind === "slowing")
+    return inRange("ageLogSd: law.sdPerRootH", law.sdPerRootH ?? 0.1, 0, 3, "") * Math.abs(slowingRootH(toH) - slowingRootH(fromH));
   return (inRange("ageLogSd: law.sdLog", law.sdLog ?? 0.3, 0, 3, "") * Math.LN2 * differenceH) / law.halfLifeH;
 }

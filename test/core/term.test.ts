@@ -12,7 +12,7 @@ describe("basisOf", () => {
     expect(basisOf({ sources: ["a notebook"] })).toBe("given");
     expect(basisOf({ published: true, runs: 3 })).toBe("own runs");
     expect(basisOf({ sources: ["a book"], runs: 3 })).toBe("own runs");
-    expect(basisOf({ runs: 0 })).toBe("own runs");
+    expect(basisOf({ runs: 0 })).toBe("default");
   });
 });
 

@@ -113,7 +113,7 @@ describe("ageFactor", () => {
   it("refuses by message", () => {
     expect(() => ageFactor(anyOf(1), 1)).toThrow(new TypeError("ageFactor: law must be an object, got 1"));
     expect(() => ageFactor(anyOf({ kind: "cliff" }), 1)).toThrow(
-      new RangeError('ageFactor: law.kind must be "half-life" or "life", got "cliff"'),
+      new RangeError('ageFactor: law.kind must be "half-life", "life" or "slowing", got "cliff"'),
     );
     expect(() => ageFactor({ kind: "life", lifeH: 0 }, 0)).toThrow(
       new RangeError("ageFactor: law.lifeH must be above 0 and at most 1000000 h, got 0"),

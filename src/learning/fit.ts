@@ -1,0 +1,158 @@
+/*
+ * Room: learning. From what was known before and all the runs to knowledge: one function, so that knowledge is the same whichever way the
+ * runs came in.
+ */
+import type { Baseline, Knowledge } from "../compensate/types.js";
+import type { AgeLaw } from "../exhaustion/ageFactor.js";
+import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { adviceOn } from "./advice.js";
+import { CAUSES, learnableLaws, priorNumbers, rowMaker, type LearnableLaws } from "./model.js";
+import type { Entry } from "./notebook.js";
+import { readOutcome } from "./outcome.js";
+import { robustPosterior, type Fit, type Reading } from "./robust.js";
+import type { LearnedKnowledge, Parameter, Prior, SetAside } from "./types.js";
+
+/** Below this weight, three standard deviations from the rest, a run is named: chance does that to one sound run in 370. */
+const NAMED_BELOW = 2 / 3;
+
+/** Fits all the runs, in the order given, to the prior. `where` is what an error calls the function, and the knowledge where there is some. */
+export function fitKnowledge(where: string, prior: Prior, entries: readonly Entry[]): LearnedKnowledge {
+  const { baseline, baseLogSd } = prior;
+  const noise: unknown = prior.noise;
+  if (noise !== "estimated" && noise !== "stated") wrongValue(`${where} noise`, '"estimated" or "stated"', noise);
+  inRange(where, baseLogSd, 0, 3, "", " baseLogSd");
+  plainObject(where, baseline, " baseline");
+  const logBase = Math.log(positive(where, baseline.timeS, 1e6, " s", " baseline.timeS"));
+  const laws = learnableLaws(where, prior.laws, baseline.temperatureC);
+  const numbers = priorNumbers(laws, baseLogSd);
+  const toRow = rowMaker(where, baseline, laws);
+  const readings: Reading[] = [];
+  const fitted: number[] = [];
+  const setAside: SetAside[] = [];
+  const counts = numbers.map(() => 0);
+  entries.forEach(({ run, at }, i) => {
+    const row = toRow(at, run);
+    const outcome = readOutcome(at, run);
+    const reason = typeof outcome === "string" ? outcome : row;
+    if (typeof outcome === "string" || typeof row === "string") {
+      setAside.push({ run: i, reason: reason as string, weight: 0 });
+      return;
+    }
+    fitted.push(i);
+    row.slopes.forEach((slope, j) => {
+      if (slope !== 0) counts[j] = (counts[j] as number) + 1;
+    });
+    readings.push({
+      slopes: row.slopes.map((slope, j) => slope * (numbers[j]?.[1] as number)),
+      surprise: outcome[0] - logBase - row.log,
+      variance: outcome[1] ** 2,
+    });
+  });
+  const fit = robustPosterior(numbers.length, readings, prior.noise === "stated");
+  fit.weights.forEach((weight, i) => {
+    if (weight < NAMED_BELOW)
+      setAside.push({ run: fitted[i] as number, reason: "disagrees with the others beyond chance", weight });
+  });
+  setAside.sort((a, b) => a.run - b.run);
+  const spreads = fit.covariance.map((row, j) => Math.sqrt(row[j] as number));
+  const held = withinBounds(fit, numbers, boundsOf(Math.log(1e6) - logBase, laws, numbers, spreads));
+  const parameters: Parameter[] = numbers.map(([value, sd], j) => ({
+    cause: CAUSES[j] as string,
+    value: value + sd * (held.mean[j] as number),
+    sd: sd * (spreads[j] as number),
+    priorSd: sd,
+    runs: counts[j] as number,
+  }));
+  const correlation = fit.covariance.map((row, i) =>
+    // Storage and rounding must not carry a correlation past 1.
+    row.map((each, j) => (i === j ? 1 : Math.min(1, Math.max(-1, each / ((spreads[i] as number) * (spreads[j] as number)))))),
+  );
+  const learned = learnedLaws(prior, laws, parameters);
+  return {
+    schema: 1,
+    prior,
+    runs: entries.map(({ run }) => run),
+    ...learned,
+    parameters,
+    joint: { timeS: learned.baseline.timeS, causes: CAUSES, correlation },
+    scatter: fit.scatter,
+    setAside,
+    advice: adviceOn(parameters, correlation, held.atBound, fit.scatter, setAside, entries),
+  };
+}
+
+type Bounds = readonly (readonly [low: number, high: number])[];
+
+/** The range in which each number can be a law. Of a rate of ageing, a third of its spread is the least that has a half-life. */
+function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (readonly [number, number])[], spreads: readonly number[]): Bounds {
+  const age = numbers[5] as readonly [number, number];
+  return [
+    [-20, mostBase],
+    [0, 200],
+    [0, 3],
+    [0, 0.99],
+    [0, 10],
+    laws.age.kind === "half-life" ? [(age[1] * (spreads[5] as number)) / 3, 1e3] : [-1, 1],
+    [-1e3, 1e3],
+  ];
+}
+
+/**
+ * The most probable numbers within their bounds: a number outside is held at its bound, and the others move with it as their covariance
+ * says. The spreads stay as they were, which errs on the wide side.
+ */
+function withinBounds(fit: Fit, numbers: readonly (readonly [number, number])[], bounds: Bounds): { mean: readonly number[]; atBound: readonly number[] } {
+  const mean = [...fit.mean];
+  const covariance = fit.covariance.map((row) => [...row]);
+  const atBound: number[] = [];
+  for (;;) {
+    const j = mean.findIndex((u, i) => {
+      const [value, sd] = numbers[i] as readonly [number, number];
+      const [low, high] = bounds[i] as readonly [number, number];
+      return !atBound.includes(i) && (value + sd * u < low || value + sd * u > high);
+    });
+    if (j < 0) return { mean, atBound };
+    const [value, sd] = numbers[j] as readonly [number, number];
+    const [low, high] = bounds[j] as readonly [number, number];
+    const bound = (Math.min(high, Math.max(low, value + sd * (mean[j] as number))) - value) / sd;
+    const column = covariance.map((row) => row[j] as number);
+    const step = (bound - (mean[j] as number)) / (column[j] as number);
+    column.forEach((each, i) => {
+      mean[i] = (mean[i] as number) + each * step;
+      const row = covariance[i] as number[];
+      column.forEach((other, k) => {
+        row[k] = (row[k] as number) - (each * other) / (column[j] as number);
+      });
+    });
+    mean[j] = bound;
+    atBound.push(j);
+  }
+}
+
+/** The laws with what was learned. A law that no run bears on stays as it was given; a generic one says that nothing taught it. */
+function learnedLaws(prior: Prior, laws: LearnableLaws, parameters: readonly Parameter[]): Knowledge & { readonly baseline: Baseline } {
+  const [base, temperature, dilution, agitation, use, age] = parameters as readonly [Parameter, Parameter, Parameter, Parameter, Parameter, Parameter];
+  const given = prior.laws;
+  const choose = <Law extends object>(taught: number, own: Law | undefined, generic: Law, learned: Partial<Law>): Law => {
+    if (taught > 0) return { ...generic, ...learned, runs: taught };
+    return own ?? { ...generic, runs: 0 };
+  };
+  const baseline = { ...prior.baseline, timeS: prior.baseline.timeS * Math.exp(base.value), logSd: base.sd };
+  return {
+    ...given,
+    baseline: base.runs > 0 ? { ...baseline, runs: base.runs } : baseline,
+    temperature: choose(temperature.runs, given.temperature, laws.temperature, {
+      activationEnergyKJPerMol: temperature.value,
+      sdKJPerMol: temperature.sd,
+    }),
+    dilution: choose(dilution.runs, given.dilution, laws.dilution, { exponent: dilution.value, sd: dilution.sd }),
+    agitation: choose(agitation.runs, given.agitation, laws.agitation, { staleLoss: agitation.value, sdStaleLoss: agitation.sd }),
+    use: choose(use.runs, given.use, laws.use, { increase: use.value, sdIncrease: use.sd }),
+    age: choose<AgeLaw>(laws.age.kind === "life" ? 0 : age.runs, given.age, laws.age, ageNumbers(laws.age, age)),
+  };
+}
+
+function ageNumbers(law: AgeLaw, { value, sd }: Parameter): Partial<AgeLaw> {
+  if (law.kind === "slowing") return { perRootH: value, sdPerRootH: sd };
+  return { halfLifeH: Math.LN2 / value, sdLog: sd / value };
+}

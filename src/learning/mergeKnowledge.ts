@@ -1,0 +1,47 @@
+import { fitKnowledge } from "./fit.js";
+import { entriesOf, inOrder, storedKnowledge } from "./notebook.js";
+import type { LearnedKnowledge } from "./types.js";
+
+/**
+ * Knowledge from two notebooks that started alike.
+ *
+ * @param a - knowledge from `learn`
+ * @param b - knowledge from `learn` that started from the same baseline, laws and options
+ * @returns what `learn` gives for the runs of both
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when they did not start alike, one was written by a newer version, or one id stands for two different runs
+ *
+ * @remarks A run that stands in both, equal in every field, is taken as the same run: a notebook copied and carried on in two places merges without
+ * counting its common past twice. Give each run an id where equal runs in two notebooks are two runs.
+ *
+ * @example
+ * ```ts
+ * const start = startKnowledge({ timeS: 510, temperatureC: 20 });
+ * const mine = learn(start, [{ timeS: 560, temperatureC: 20, outcome: { kind: "good" } }]);
+ * const yours = learn(start, [{ timeS: 800, temperatureC: 15, outcome: { kind: "good" } }]);
+ * mergeKnowledge(mine, yours).runs.length // => 2
+ * mergeKnowledge(mine, mine).runs.length // => 1
+ * ```
+ */
+export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): LearnedKnowledge {
+  storedKnowledge("mergeKnowledge: a", a);
+  storedKnowledge("mergeKnowledge: b", b);
+  if (orderedText(a.prior) !== orderedText(b.prior))
+    throw new RangeError("mergeKnowledge: b must start from the same baseline, laws and options as a: learn its runs into a instead");
+  const entries = [...entriesOf("mergeKnowledge: a.runs", a.runs)];
+  const unmatched = new Map<string, number>();
+  for (const { text } of entries) unmatched.set(text, (unmatched.get(text) ?? 0) + 1);
+  for (const entry of entriesOf("mergeKnowledge: b.runs", b.runs)) {
+    const left = unmatched.get(entry.text) ?? 0;
+    if (left > 0) unmatched.set(entry.text, left - 1);
+    else entries.push(entry);
+  }
+  return fitKnowledge("mergeKnowledge: a", a.prior, inOrder(entries));
+}
+
+/** Data as text with the fields of each object in one order. */
+function orderedText(value: unknown): string {
+  return JSON.stringify(value, (_, part: unknown) =>
+    typeof part === "object" && part !== null && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort()) : part,
+  );
+}

@@ -1,0 +1,63 @@
+/*
+ * Room: learning. The regression that a single bad run cannot carry away, with the scatter of the runs estimated beside it.
+ */
+import { dot, posterior, type Posterior } from "./posterior.js";
+
+/** A run that is fitted: its slopes in scaled numbers, ln(right time) less what the prior laws say, and the variance of its outcome. */
+export interface Reading {
+  readonly slopes: readonly number[];
+  readonly surprise: number;
+  readonly variance: number;
+}
+
+/** What the fit gives: the scaled numbers, a weight for each reading, and by how much the readings scatter more than they say. */
+export interface Fit extends Posterior {
+  readonly weights: readonly number[];
+  readonly scatter: number;
+}
+
+/** From how many standard deviations on a run is held back: beyond 2, where 5 % of sound runs lie; 99 % of the efficiency is kept. */
+const HOLD_FROM = 2;
+
+/** The mean of min(z², HOLD_FROM²) for a standard normal z. */
+const HELD_SQUARE = 0.920537;
+
+/**
+ * How many runs the stated uncertainties are worth before the first run: eight, which leaves √(1/16) = 25 % in a standard deviation. That
+ * is how well people know their own scatter; an assumption of this package.
+ */
+const SCATTER_RUNS = 8;
+
+/**
+ * The robust posterior. Noise normal in the middle with exponential tails: a run z standard deviations away, z above 2, weighs 2/z. The scatter is
+ * one factor on all stated variances, estimated from the held residuals with a prior of eight runs about 1.
+ *
+ * @remarks Weights: P. J. Huber, Ann. Math. Statist. 35, 1964, p. 73; scatter: his "proposal 2", p. 96, with
+ * a prior and the degrees of freedom that the numbers use, Σ(1 − C_jj). The problem is convex for a given scatter, so the start does not matter.
+ * With `stated` noise every outcome is taken at its word: all weights and the scatter are 1.
+ */
+export function robustPosterior(size: number, readings: readonly Reading[], stated: boolean): Fit {
+  const rows = readings.map((reading) => reading.slopes);
+  const values = readings.map((reading) => reading.surprise);
+  let weights = readings.map(() => 1);
+  let scatter = 1;
+  for (let round = 0; ; round += 1) {
+    const square = scatter * scatter;
+    const found = posterior(
+      size,
+      rows,
+      values,
+      readings.map(({ variance }, i) => (weights[i] as number) / (variance * square)),
+    );
+    if (stated || readings.length === 0) return { ...found, weights, scatter };
+    const apart = readings.map(({ slopes, surprise, variance }) => Math.abs(surprise - dot(slopes, found.mean)) / Math.sqrt(variance * square));
+    const next = apart.map((z) => (z > HOLD_FROM ? HOLD_FROM / z : 1));
+    const held = apart.reduce((sum, z) => sum + Math.min(z, HOLD_FROM) ** 2, 0) / HELD_SQUARE;
+    const free = readings.length - found.covariance.reduce((sum, row, j) => sum + 1 - (row[j] as number), 0);
+    const nextScatter = Math.sqrt((SCATTER_RUNS + square * held) / (SCATTER_RUNS + free));
+    const moved = next.reduce((most, weight, i) => Math.max(most, Math.abs(weight - (weights[i] as number))), Math.abs(nextScatter - scatter));
+    if (moved < 1e-10 || round === 200) return { ...found, weights, scatter };
+    weights = next;
+    scatter = nextScatter;
+  }
+}

@@ -1,0 +1,44 @@
+import type { Baseline, Knowledge } from "../compensate/types.js";
+import { plainObject } from "../core/guards.js";
+import { fitKnowledge } from "./fit.js";
+import type { LearnedKnowledge } from "./types.js";
+
+/** How well a starting time is known when nobody says: makers' and others' times for one film and developer differ by about 20 %. */
+const BASE_LOG_SD = 0.2;
+
+/** What is known before the first run. */
+export interface StartOptions {
+  /** standard deviation of ln(baseline.timeS), 0 to 3; the baseline's own `logSd`, or else 0.2, when left out */
+  readonly baseLogSd?: number;
+  /** laws known for this developer; the generic ones, with their spreads, stand in for the rest */
+  readonly laws?: Knowledge;
+  /**
+   * `"estimated"` (when left out): the scatter of the runs is estimated and a run that disagrees beyond chance counts for less. `"stated"`:
+   * every outcome's own uncertainty is taken at its word.
+   */
+  readonly noise?: "estimated" | "stated";
+}
+
+/**
+ * Knowledge before the first run: a starting time, which may be a guess, and the laws with their spreads.
+ *
+ * @param baseline - the starting time in s and the conditions it is for; runs may change what it names
+ * @param options - how well the starting time is known, laws known for this developer, and how to take the runs' uncertainties
+ * @returns knowledge as plain JSON, which `learn`, `predict`, `nextTest` and `compensate` take
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when a value is out of range
+ *
+ * @remarks A starting time is not a known time: the times printed by makers and others for one film and developer lie about 20 % apart (D-76 on
+ * one film at 20 °C: 6.75 to 8 min in two publications of its maker; common practice).
+ *
+ * @example
+ * ```ts
+ * startKnowledge({ timeS: 510, temperatureC: 20 }).baseline.logSd // => 0.2
+ * ```
+ */
+export function startKnowledge(baseline: Baseline, options: StartOptions = {}): LearnedKnowledge {
+  plainObject("startKnowledge: baseline", baseline);
+  plainObject("startKnowledge: options", options);
+  const { baseLogSd = baseline.logSd ?? BASE_LOG_SD, laws = {}, noise = "estimated" } = options;
+  return fitKnowledge("startKnowledge:", { baseline, baseLogSd, laws, noise }, []);
+}
