@@ -153,6 +153,8 @@ export { learn, type LearnOptions } from "./learning/learn.js";
 export { predict } from "./learning/predict.js";
 export { nextTest, type RankedTest } from "./learning/nextTest.js";
 export { mergeKnowledge } from "./learning/mergeKnowledge.js";
+export { readRunNotes, type RejectedNote, type RunNotes, type RunNotesOptions } from "./learning/readRunNotes.js";
+export { tidyRuns, type TidyRun } from "./learning/tidyRuns.js";
 
 // process: the plan from pour-in to wash
 export type {

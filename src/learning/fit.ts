@@ -2,11 +2,11 @@
  * Room: learning. From what was known before and all the runs to knowledge: one function, so that knowledge is the same whichever way the
  * runs came in.
  */
-import type { Baseline, Knowledge } from "../compensate/types.js";
-import type { AgeLaw } from "../exhaustion/ageFactor.js";
 import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 import { adviceOn } from "./advice.js";
-import { CAUSES, learnableLaws, priorNumbers, rowMaker, type LearnableLaws } from "./model.js";
+import { learnableLaws, priorNumbers, type LearnableLaws } from "./learnableLaws.js";
+import { learnedLaws } from "./learnedLaws.js";
+import { CAUSES, rowMaker } from "./model.js";
 import type { Entry } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
 import { robustPosterior, type Fit, type Reading } from "./robust.js";
@@ -56,9 +56,9 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   setAside.sort((a, b) => a.run - b.run);
   const spreads = fit.covariance.map((row, j) => Math.sqrt(row[j] as number));
   const held = withinBounds(fit, numbers, boundsOf(Math.log(1e6) - logBase, laws, numbers, spreads));
-  const parameters: Parameter[] = numbers.map(([value, sd], j) => ({
+  const parameters: Parameter[] = numbers.map(([, sd], j) => ({
     cause: CAUSES[j] as string,
-    value: value + sd * (held.mean[j] as number),
+    value: held.values[j] as number,
     sd: sd * (spreads[j] as number),
     priorSd: sd,
     runs: counts[j] as number,
@@ -83,7 +83,10 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
 
 type Bounds = readonly (readonly [low: number, high: number])[];
 
-/** The range in which each number can be a law. Of a rate of ageing, a third of its spread is the least that has a half-life. */
+/**
+ * The range in which each number can be a law. The least rate of ageing is just above a third of its spread: there the half-life is known to
+ * a factor of e³, the widest that an age law takes.
+ */
 function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (readonly [number, number])[], spreads: readonly number[]): Bounds {
   const age = numbers[5] as readonly [number, number];
   return [
@@ -92,7 +95,7 @@ function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (read
     [0, 3],
     [0, 0.99],
     [0, 10],
-    laws.age.kind === "half-life" ? [(age[1] * (spreads[5] as number)) / 3, 1e3] : [-1, 1],
+    laws.age.kind === "half-life" ? [(age[1] * (spreads[5] as number)) / 2.999, 1e3] : [-1, 1],
     [-1e3, 1e3],
   ];
 }
@@ -101,58 +104,27 @@ function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (read
  * The most probable numbers within their bounds: a number outside is held at its bound, and the others move with it as their covariance
  * says. The spreads stay as they were, which errs on the wide side.
  */
-function withinBounds(fit: Fit, numbers: readonly (readonly [number, number])[], bounds: Bounds): { mean: readonly number[]; atBound: readonly number[] } {
+function withinBounds(fit: Fit, numbers: readonly (readonly [number, number])[], bounds: Bounds): { values: readonly number[]; atBound: readonly number[] } {
   const mean = [...fit.mean];
   const covariance = fit.covariance.map((row) => [...row]);
-  const atBound: number[] = [];
+  const held = new Map<number, number>();
   for (;;) {
-    const j = mean.findIndex((u, i) => {
-      const [value, sd] = numbers[i] as readonly [number, number];
-      const [low, high] = bounds[i] as readonly [number, number];
-      return !atBound.includes(i) && (value + sd * u < low || value + sd * u > high);
-    });
-    if (j < 0) return { mean, atBound };
-    const [value, sd] = numbers[j] as readonly [number, number];
-    const [low, high] = bounds[j] as readonly [number, number];
-    const bound = (Math.min(high, Math.max(low, value + sd * (mean[j] as number))) - value) / sd;
-    const column = covariance.map((row) => row[j] as number);
-    const step = (bound - (mean[j] as number)) / (column[j] as number);
+    const values = numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (mean[j] as number));
+    const allowed = values.map((value, j) => Math.min(bounds[j]?.[1] as number, Math.max(bounds[j]?.[0] as number, value)));
+    const out = values.findIndex((value, j) => value !== allowed[j]);
+    if (out < 0) return { values, atBound: [...held.keys()] };
+    const bound = allowed[out] as number;
+    held.set(out, bound);
+    const [value, sd] = numbers[out] as readonly [number, number];
+    const column = covariance.map((row) => row[out] as number);
+    const own = column[out] as number;
+    const step = ((bound - value) / sd - (mean[out] as number)) / own;
     column.forEach((each, i) => {
       mean[i] = (mean[i] as number) + each * step;
       const row = covariance[i] as number[];
       column.forEach((other, k) => {
-        row[k] = (row[k] as number) - (each * other) / (column[j] as number);
+        row[k] = (row[k] as number) - (each * other) / own;
       });
     });
-    mean[j] = bound;
-    atBound.push(j);
   }
-}
-
-/** The laws with what was learned. A law that no run bears on stays as it was given; a generic one says that nothing taught it. */
-function learnedLaws(prior: Prior, laws: LearnableLaws, parameters: readonly Parameter[]): Knowledge & { readonly baseline: Baseline } {
-  const [base, temperature, dilution, agitation, use, age] = parameters as readonly [Parameter, Parameter, Parameter, Parameter, Parameter, Parameter];
-  const given = prior.laws;
-  const choose = <Law extends object>(taught: number, own: Law | undefined, generic: Law, learned: Partial<Law>): Law => {
-    if (taught > 0) return { ...generic, ...learned, runs: taught };
-    return own ?? { ...generic, runs: 0 };
-  };
-  const baseline = { ...prior.baseline, timeS: prior.baseline.timeS * Math.exp(base.value), logSd: base.sd };
-  return {
-    ...given,
-    baseline: base.runs > 0 ? { ...baseline, runs: base.runs } : baseline,
-    temperature: choose(temperature.runs, given.temperature, laws.temperature, {
-      activationEnergyKJPerMol: temperature.value,
-      sdKJPerMol: temperature.sd,
-    }),
-    dilution: choose(dilution.runs, given.dilution, laws.dilution, { exponent: dilution.value, sd: dilution.sd }),
-    agitation: choose(agitation.runs, given.agitation, laws.agitation, { staleLoss: agitation.value, sdStaleLoss: agitation.sd }),
-    use: choose(use.runs, given.use, laws.use, { increase: use.value, sdIncrease: use.sd }),
-    age: choose<AgeLaw>(laws.age.kind === "life" ? 0 : age.runs, given.age, laws.age, ageNumbers(laws.age, age)),
-  };
-}
-
-function ageNumbers(law: AgeLaw, { value, sd }: Parameter): Partial<AgeLaw> {
-  if (law.kind === "slowing") return { perRootH: value, sdPerRootH: sd };
-  return { halfLifeH: Math.LN2 / value, sdLog: sd / value };
 }

@@ -37,7 +37,7 @@ export interface LearnOptions {
  *   { timeS: 900, temperatureC: 14, outcome: { kind: "judged", timeRatio: 1.1 } },
  * ]);
  * known.temperature?.runs // => 1
- * known.baseline.timeS // => 581
+ * known.baseline.timeS // => 583.1
  * ```
  */
 export function learn(knowledge: LearnedKnowledge, runs: readonly Run[], options: LearnOptions = {}): LearnedKnowledge {

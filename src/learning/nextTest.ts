@@ -1,6 +1,7 @@
 import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { learnableLaws, rowMaker, type ModelRow } from "./model.js";
+import { learnableLaws } from "./learnableLaws.js";
+import { rowMaker, type ModelRow } from "./model.js";
 import { storedKnowledge } from "./notebook.js";
 import { EYE_LOG_SD, EYE_SHARE } from "./outcome.js";
 import { dot } from "./posterior.js";
