@@ -17,21 +17,18 @@ export interface JointSpread {
  * base time and an activation energy that were both learned in the cold are each poorly known, and their sum well.
  */
 export function jointVariance(sum: number, factors: readonly Factor[], joint: JointSpread, baseline: Baseline, conditions: Conditions): number {
+  // The number behind a cause is 0 or more, so its factor tells which way it acts; that of age may be below 0, so there the ages tell.
+  const ways: Readonly<Record<string, number>> = {
+    baseline: Number(baseline.timeS === joint.timeS),
+    age: (conditions.ageH ?? 0) - (baseline.ageH ?? 0),
+    strength: 1,
+  };
   let variance = sum;
   const before: (readonly [row: number, logSd: number])[] = [];
   for (const { cause, value, logSd } of factors) {
-    // The number behind a cause is 0 or more, so its factor tells which way it acts; that of age may be below 0, so there the ages tell.
-    const way =
-      cause === "baseline"
-        ? Number(baseline.timeS === joint.timeS)
-        : cause === "age"
-          ? (conditions.ageH ?? 0) - (baseline.ageH ?? 0)
-          : cause === "strength"
-            ? 1
-            : value - 1;
     const row = joint.causes.indexOf(cause);
     if (row < 0) continue;
-    const signed = Math.sign(way) * logSd;
+    const signed = Math.sign(ways[cause] ?? value - 1) * logSd;
     for (const [column, other] of before)
       variance += 2 * signed * other * inRange("compensate: knowledge.joint", joint.correlation[row]?.[column], -1, 1, "");
     before.push([row, signed]);

@@ -194,6 +194,5 @@ export function strengthTerm(conditions: Conditions): WorkedTerm | undefined {
   const given = plainObject("compensate: conditions.strength", conditions.strength);
   const value = positive("compensate: conditions.strength.value", given["value"], 1e6, "");
   const logSd = inRange("compensate: conditions.strength.logSd", given["logSd"], 0, 10, "");
-  const { basis, sources } = conditions.strength;
-  return { factor: row("strength", value, logSd, { sources }, basis), cautions: [] };
+  return { factor: row("strength", value, logSd, conditions.strength, conditions.strength.basis), cautions: [] };
 }

@@ -31,6 +31,8 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   const setAside: SetAside[] = [];
   const counts = numbers.map(() => 0);
   entries.forEach(({ run, at }, i) => {
+    // Conditions may leave the temperature out; a run that does has lost it.
+    inRange(at, run.temperatureC, 0, 100, " °C", ".temperatureC");
     const row = toRow(at, run);
     const outcome = readOutcome(at, run);
     const reason = typeof outcome === "string" ? outcome : row;

@@ -62,10 +62,15 @@ export function nextTest<Candidate extends TestCandidate>(
     if (typeof row === "string") throw new RangeError(`${at} has no place in the model: ${row}`);
     return row;
   };
-  const scale = parameters.map(({ sd }) => sd);
+  // Storage may have lost what the arithmetic below takes for granted.
+  arrayOf("nextTest: knowledge.parameters", parameters, 7);
+  const scale = parameters.map(({ sd }) => inRange("nextTest: knowledge.parameters", sd, 0, 1e6, "", ".sd"));
+  const { correlation } = joint;
+  arrayOf("nextTest: knowledge.joint.correlation", correlation, 7);
+  for (const line of correlation) for (const [j] of scale.entries()) inRange("nextTest: knowledge.joint.correlation", line[j], -1, 1, "");
   const scaled = (row: ModelRow): readonly number[] => row.slopes.map((slope, j) => slope * (scale[j] as number));
   const asked = scaled(rowOf("nextTest: question", question));
-  const onto = joint.correlation.map((row) => dot(asked, row));
+  const onto = correlation.map((row) => dot(asked, row));
   const now = dot(asked, onto);
   const strength = parameters[6]?.value as number;
 
@@ -77,7 +82,7 @@ export function nextTest<Candidate extends TestCandidate>(
     const timeS = positive(at, candidate.timeS ?? predictedS, 1e9, " s", ".timeS");
     const byEye = Math.hypot(EYE_LOG_SD, EYE_SHARE * Math.log(timeS / predictedS));
     const outcome = positive(at, candidate.outcomeLogSd ?? byEye, 3, "", ".outcomeLogSd");
-    const own = joint.correlation.reduce((sum, line, j) => sum + (slopes[j] as number) * dot(slopes, line), 0);
+    const own = correlation.reduce((sum, line, j) => sum + (slopes[j] as number) * dot(slopes, line), 0);
     const expectedLogSd = Math.sqrt(Math.max(0, now - dot(slopes, onto) ** 2 / (own + outcome * outcome * square)));
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;

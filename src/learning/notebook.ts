@@ -23,17 +23,19 @@ export interface Entry {
   readonly at: string;
 }
 
-/** Entries from runs, checked for what a notebook needs: known fields, ids and dates. `where` is what errors call the list. */
+/** Entries from runs. `where` is what errors call the list. */
 export function entriesOf(where: string, given: readonly unknown[]): readonly Entry[] {
-  return given.map((each, i) => {
-    const at = `${where}[${i}]`;
-    const run = plainObject(at, each) as unknown as Run;
-    for (const name in run)
-      if (!KNOWN.has(name)) throw new RangeError(`${at} has a field ${JSON.stringify(name.slice(0, 60))} that is not read`);
-    for (const field of TEXTS) if (run[field] !== undefined && typeof run[field] !== "string") wrongKind(`${at}.${field}`, "text", run[field]);
-    if (run.date !== undefined && !isDate(run.date)) wrongValue(`${at}.date`, 'an ISO date such as "2024-05-01"', run.date);
-    return { run, text: JSON.stringify(FIELDS.map((field) => ordered(run[field]))), at };
-  });
+  return given.map((each, i) => entryOf(`${where}[${i}]`, each));
+}
+
+/** An entry from a run, checked for what a notebook needs: known fields, an id and a date that are such. */
+export function entryOf(at: string, given: unknown): Entry {
+  const run = plainObject(at, given) as unknown as Run;
+  for (const name in run)
+    if (!KNOWN.has(name)) throw new RangeError(`${at} has a field ${JSON.stringify(name.slice(0, 60))} that is not read`);
+  for (const field of TEXTS) if (run[field] !== undefined && typeof run[field] !== "string") wrongKind(`${at}.${field}`, "text", run[field]);
+  if (run.date !== undefined && !isDate(run.date)) wrongValue(`${at}.date`, 'an ISO date such as "2024-05-01"', run.date);
+  return { run, text: JSON.stringify(FIELDS.map((field) => ordered(run[field]))), at };
 }
 
 /** Entries in the one order, a run with an id that comes twice once; two different runs of one id are refused. */
@@ -59,7 +61,7 @@ export function isDate(text: string): boolean {
 }
 
 /** Throws when a run is dated after today, which the caller tells: there is no clock in here. */
-export function refuseFuture(where: string, today: unknown, entries: readonly Pick<Entry, "run" | "at">[]): void {
+export function refuseFuture(where: string, today: unknown, entries: readonly Entry[]): void {
   if (today === undefined) return;
   if (typeof today !== "string") wrongKind(where, "text", today);
   if (!isDate(today)) wrongValue(where, 'an ISO date such as "2024-05-01"', today);

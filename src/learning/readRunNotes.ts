@@ -3,7 +3,7 @@ import { agitationInterval } from "../agitation/agitation.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import { bathTemperature } from "../temperature/law.js";
 import { ageCell, agitationCell, cellText, numberCell, outcomeCell, readHeading, temperatureCell, timeCell, usedCell, withPoint } from "./noteCells.js";
-import { entriesOf, refuseFuture } from "./notebook.js";
+import { entryOf, refuseFuture } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
 import type { Outcome, Run } from "./types.js";
 
@@ -63,8 +63,8 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   records.forEach((record, row) => {
     try {
       const run = readRow(record, colon);
-      const [entry] = entriesOf("run", [run]) as [ReturnType<typeof entriesOf>[number]];
-      refuseFuture("today", today, [{ run, at: "run" }]);
+      const entry = entryOf("run", run);
+      refuseFuture("", today, [entry]);
       readOutcome("run", run);
       const twin = seen.get(entry.text);
       if (twin !== undefined) throw new RangeError(`the same as row ${twin} in every cell`);

@@ -1,0 +1,511 @@
+import { fc, test } from "@fast-check/vitest";
+import { describe, expect, it } from "vitest";
+import {
+  compensate,
+  genericAgitationLaw,
+  genericDilutionLaw,
+  genericTemperatureLaw,
+  genericUseLaw,
+  handbookTemperatureLaw,
+  learn,
+  mergeKnowledge,
+  predict,
+  startKnowledge,
+  temperatureFactor,
+  tidyRuns,
+  type Baseline,
+  type LearnedKnowledge,
+  type Outcome,
+  type Run,
+} from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
+const start = startKnowledge(baseline);
+const stated = startKnowledge(baseline, { noise: "stated" });
+const good = (timeS: number, temperatureC = 20, rest: Partial<Run> = {}): Run => ({ timeS, temperatureC, outcome: { kind: "good" }, ...rest });
+const codes = (known: LearnedKnowledge): string[] => known.advice.map(({ code }) => code);
+const parameter = (known: LearnedKnowledge, cause: string) => known.parameters.find((each) => each.cause === cause)!;
+const logSd = (known: LearnedKnowledge, conditions: object): number => {
+  const { timeS, highS } = predict(known, conditions);
+  return Math.log(highS / timeS) / 1.6448536269514722;
+};
+
+const outcome: fc.Arbitrary<Outcome> = fc.oneof(
+  fc.record({ kind: fc.constant("good" as const) }),
+  fc.record({ kind: fc.constant("good" as const), logSd: fc.double({ min: 0.02, max: 0.5, noNaN: true }) }),
+  fc.record({ kind: fc.constant("judged" as const), timeRatio: fc.double({ min: 0.5, max: 2, noNaN: true }) }),
+  fc.record({ kind: fc.constant("steps" as const), steps: fc.constantFrom(-1, -0.5, 0, 0.5, 1) }),
+  fc.record({ kind: fc.constant("gamma" as const), gamma: fc.double({ min: 0.4, max: 0.9, noNaN: true }), wanted: fc.constant(0.6) }),
+  fc.record({ kind: fc.constant("failed" as const), note: fc.constant("light leak") }),
+);
+const run: fc.Arbitrary<Run> = fc.record(
+  {
+    timeS: fc.double({ min: 100, max: 3000, noNaN: true }),
+    temperatureC: fc.double({ min: 5, max: 40, noNaN: true }),
+    dilution: fc.constantFrom("stock", "1+4", "1+9", "1+19"),
+    agitation: fc.constantFrom<NonNullable<Run["agitation"]>>("continuous", "stand", { everyS: 30 }, { everyS: 120 }),
+    usedCm2PerL: fc.constantFrom(0, 516, 2000),
+    ageH: fc.constantFrom(0, 1, 30),
+    outcome,
+    id: fc.uuid(),
+    note: fc.constant("hut"),
+  },
+  { requiredKeys: ["timeS", "temperatureC", "outcome", "id"] },
+);
+const notebook = fc.uniqueArray(run, { maxLength: 6, selector: ({ id }) => id! });
+
+describe("startKnowledge", () => {
+  it("holds the generic laws with their spreads, and says that no run taught them", () => {
+    expect(start.temperature).toEqual({ ...genericTemperatureLaw, runs: 0 });
+    expect(start.dilution).toEqual({ ...genericDilutionLaw, runs: 0 });
+    expect(start.agitation).toEqual({ ...genericAgitationLaw, runs: 0 });
+    expect(start.use).toEqual({ ...genericUseLaw, runs: 0 });
+    expect(start.age).toEqual({ kind: "slowing", perRootH: 0, sdPerRootH: 0.1, runs: 0, sources: ["no law of age: taken as unchanged, with a wide spread"] });
+    expect(start).toMatchObject({ schema: 1, runs: [], setAside: [], advice: [], scatter: 1, baseline: { ...baseline, logSd: 0.2 } });
+    expect(start.baseline.runs).toBeUndefined();
+    expect(start.prior).toEqual({ baseline, baseLogSd: 0.2, laws: {}, noise: "estimated" });
+    expect(start.joint.correlation).toEqual(start.joint.causes.map((_, i) => start.joint.causes.map((__, j) => Number(i === j))));
+  });
+  it("predicts as compensate does with no knowledge, but for the spread of the starting time", () => {
+    const conditions = { temperatureC: 14, dilution: "1+14", agitation: { everyS: 30 }, usedCm2PerL: 516, ageH: 2 };
+    const bare = compensate({ ...baseline, logSd: 0.2 }, conditions);
+    const answer = predict(start, conditions);
+    expect(answer.timeS).toBe(bare.timeS);
+    expect(answer.highS).toBeCloseTo(bare.highS, 9);
+    expect(answer.factors.map(({ basis }) => basis)).toEqual(["given", "default", "default", "default", "default", "default"]);
+  });
+  it("takes a spread from the options, then from the baseline", () => {
+    expect(startKnowledge({ ...baseline, logSd: 0.07 }).baseline.logSd).toBe(0.07);
+    expect(startKnowledge({ ...baseline, logSd: 0.07 }, { baseLogSd: 0.3 }).baseline.logSd).toBe(0.3);
+  });
+  it("takes laws of every form as the prior, and keeps them as given until a run bears on them", () => {
+    const table = { kind: "table", rows: [{ temperatureC: 15, timeS: 800 }, { temperatureC: 20, timeS: 510 }, { temperatureC: 25, timeS: 340 }] } as const;
+    const dilutions = { kind: "table", rows: [{ dilution: "1+4", timeS: 300 }, { dilution: "1+9", timeS: 510 }, { dilution: "1+19", timeS: 900 }], sources: ["own table"] } as const;
+    const laws = { temperature: table, dilution: dilutions, age: { kind: "half-life", halfLifeH: 24 }, use: { increase: 0.1, perCm2PerL: 500, growth: "compound", sources: ["label"] } } as const;
+    const known = startKnowledge(baseline, { laws });
+    expect(known.temperature).toBe(table);
+    expect(known.dilution).toBe(dilutions);
+    // The prior of a table: the Arrhenius law through its own rows 5 °C either side.
+    expect(parameter(known, "temperature").value).toBeCloseTo((8.314462618e-3 * Math.log(800 / 340)) / (1 / 288.15 - 1 / 298.15), 9);
+    expect(parameter(known, "dilution").value).toBeCloseTo(0.79, 2);
+    expect(parameter(known, "use")).toMatchObject({ value: 0.1, sd: 0.025 });
+    expect(parameter(known, "age").value).toBeCloseTo(Math.LN2 / 24, 12);
+    expect(parameter(known, "age").sd).toBeCloseTo((0.3 * Math.LN2) / 24, 12);
+    const taught = learn(known, [good(700, 17, { dilution: "1+14", usedCm2PerL: 500, ageH: 12 })]);
+    expect(taught.temperature).toMatchObject({ kind: "arrhenius", runs: 1 });
+    expect(taught.dilution).toMatchObject({ kind: "power", runs: 1, sources: ["own table"] });
+    expect(taught.use).toMatchObject({ growth: "compound", perCm2PerL: 500, runs: 1, sources: ["label"] });
+    expect(taught.age).toMatchObject({ kind: "half-life", runs: 1 });
+    expect(taught.agitation).toEqual(known.agitation);
+    const coefficient = startKnowledge(baseline, { laws: { temperature: handbookTemperatureLaw("pyro-metol") } });
+    expect(coefficient.temperature).toEqual(handbookTemperatureLaw("pyro-metol"));
+    expect(predict(coefficient, { temperatureC: 15 }).factors[1]?.basis).toBe("handbook");
+    expect(learn(coefficient, [good(600, 15)]).temperature?.sources).toEqual(handbookTemperatureLaw("pyro-metol").sources);
+  });
+  it("brings a law at the edges of the scale to a form that can be learned, and gives laws without a spread one", () => {
+    const laws = {
+      temperature: { kind: "coefficient", ratio: 2, intervalC: 10 },
+      dilution: { kind: "power", exponent: 1 },
+      agitation: { staleLoss: 0.5, staleTimeS: 60 },
+      age: { kind: "slowing", perRootH: 0.05 },
+    } as const;
+    for (const [temperatureC, low, high] of [[2, 0, 7], [99, 94, 100]] as const) {
+      const known = startKnowledge({ timeS: 510, temperatureC }, { laws });
+      const energy = (8.314462618e-3 * Math.LN2 * (high - low)) / 10 / (1 / (low + 273.15) - 1 / (high + 273.15));
+      expect(parameter(known, "temperature").value).toBeCloseTo(energy, 8);
+    }
+    const known = startKnowledge(baseline, { laws });
+    expect(parameter(known, "dilution")).toMatchObject({ value: 1, priorSd: 0.15 });
+    expect(parameter(known, "agitation")).toMatchObject({ value: 0.5, priorSd: 0.25 });
+    expect(parameter(known, "age")).toMatchObject({ value: 0.05, priorSd: 0.1 });
+    const plain = startKnowledge(baseline, { laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } } });
+    expect(parameter(plain, "temperature")).toMatchObject({ value: 50, priorSd: 12 });
+  });
+});
+
+describe("learn", () => {
+  it("moves the base time by the ratio of the precisions: 0.2² against 0.1²", () => {
+    const known = learn(stated, [good(600)]);
+    expect(known.baseline.timeS).toBeCloseTo(510 * Math.exp(0.8 * Math.log(600 / 510)), 9);
+    expect(known.baseline.logSd).toBeCloseTo(Math.sqrt(1 / (1 / 0.04 + 1 / 0.01)), 12);
+    expect(known.baseline.runs).toBe(1);
+    expect(known.temperature).toEqual(start.temperature);
+  });
+
+  const ln = Math.log;
+  it.each<[string, Outcome, number, number]>([
+    ["good", { kind: "good" }, 0, 0.1],
+    ["judged", { kind: "judged", timeRatio: 1.3 }, ln(1.3), Math.hypot(0.1, ln(1.3) / 4)],
+    ["a step over", { kind: "steps", steps: 1 }, -ln(1.4), Math.hypot(0.1, ln(1.4) / 4)],
+    ["two steps under at 1.3 each", { kind: "steps", steps: -2, perStep: 1.3 }, 2 * ln(1.3), Math.hypot(0.1, (2 * ln(1.3)) / 4)],
+    ["gamma", { kind: "gamma", gamma: 0.5, wanted: 0.6 }, ln(1.2) / 0.7, Math.hypot(0.05 / 0.5 / 0.7, (0.2 * ln(1.2)) / 0.7)],
+    ["gamma, well measured", { kind: "gamma", gamma: 0.6, wanted: 0.6, sd: 0.03 }, 0, 0.05 / 0.7],
+    ["density", { kind: "density", density: 0.8, wanted: 1, sd: 0.02 }, ln(1.25) / 0.7, Math.hypot(0.025 / 0.7, (0.2 * ln(1.25)) / 0.7)],
+    ["appearance", { kind: "appearance", appearanceS: 50, factor: 10 }, ln(500 / 600), 0.15],
+    ["stated", { kind: "density", density: 0.8, wanted: 1, logSd: 0.33 }, ln(1.25) / 0.7, 0.33],
+  ])("reads %s", (_, judged, shift, sd) => {
+    const known = learn(stated, [{ timeS: 600, temperatureC: 20, outcome: judged }]);
+    const weight = 0.04 / (0.04 + sd * sd);
+    expect(ln(known.baseline.timeS / 510)).toBeCloseTo(weight * (ln(600 / 510) + shift), 10);
+    expect(tidyRuns(known)[0]?.logSd).toBeCloseTo(sd, 12);
+  });
+
+  it("keeps failed, fogged, stand and dead-bath runs, and says why it does not fit them", () => {
+    const mortal = startKnowledge(baseline, { laws: { age: { kind: "life", lifeH: 2 } } });
+    const known = learn(mortal, [
+      good(510, 20, { id: "a", agitation: "stand" }),
+      good(510, 20, { id: "b", ageH: 3 }),
+      { timeS: 510, temperatureC: 20, id: "c", outcome: { kind: "failed", note: "no developer" } },
+      { timeS: 510, temperatureC: 20, id: "d", outcome: { kind: "fogged" } },
+      good(510, 20, { id: "e", ageH: 2 }),
+    ]);
+    expect(known.runs.map(({ id }) => id)).toEqual(["a", "b", "c", "d", "e"]);
+    expect(known.setAside).toEqual([
+      { run: 0, reason: "stand development is a mode of its own: it needs knowledge whose baseline stands", weight: 0 },
+      { run: 1, reason: "the bath was past its life of 2 h", weight: 0 },
+      { run: 2, reason: "failed", weight: 0 },
+      { run: 3, reason: "fogged", weight: 0 },
+    ]);
+    expect(known.baseline.runs).toBe(1);
+    expect(known.age).toEqual({ kind: "life", lifeH: 2 });
+    expect(codes(known)).toEqual([]);
+    const standing = startKnowledge({ ...baseline, agitation: "stand" });
+    const stood = learn(standing, [good(520, 20, { agitation: "stand" }), good(510, 20, { agitation: { everyS: 60 } }), good(530)]);
+    expect(stood.setAside).toHaveLength(1);
+    expect(stood.baseline.runs).toBe(2);
+    expect(parameter(stood, "agitation").runs).toBe(0);
+  });
+
+  it("counts the runs behind each number, and compensate's rows say so", () => {
+    const known = learn(start, [good(700, 16), good(640, 18, { dilution: "1+14" }), good(500, 20, { agitation: { everyS: 30 }, ageH: 1 }), good(560)]);
+    expect(known.parameters.map(({ cause, runs }) => [cause, runs])).toEqual([
+      ["baseline", 4], ["temperature", 2], ["dilution", 1], ["agitation", 1], ["use", 0], ["age", 1], ["strength", 0],
+    ]);
+    const conditions = { temperatureC: 15, dilution: "1+14", agitation: { everyS: 30 }, usedCm2PerL: 100, ageH: 1 } as const;
+    const answer = compensate(known.baseline, conditions, known);
+    expect(answer).toEqual(predict(known, conditions));
+    expect(answer.factors.map(({ cause, basis, runs }) => [cause, basis, runs])).toEqual([
+      ["baseline", "own runs", 4],
+      ["temperature", "own runs", 2],
+      ["dilution", "own runs", 1],
+      ["agitation", "own runs", 1],
+      ["use", "default", 0],
+      ["age", "own runs", 1],
+    ]);
+    expect(answer.cautions.map(({ code }) => code)).not.toContain("unknown-field");
+  });
+
+  it("knows a time well where it was learned, though neither base time nor energy is known apart", () => {
+    const known = learn(stated, [good(900, 12, { id: "1" }), good(910, 12, { id: "2" }), good(890, 12, { id: "3" })]);
+    const cold = logSd(known, { temperatureC: 12 });
+    expect(cold).toBeLessThan(0.06);
+    const rows = predict(known, { temperatureC: 12 }).factors;
+    expect(Math.hypot(...rows.map((row) => row.logSd))).toBeGreaterThan(0.2);
+    // Another base time was not learned with the energy, and stands apart.
+    const other = compensate({ ...known.baseline, timeS: 600 }, { temperatureC: 12 }, known);
+    expect(Math.log(other.highS / other.timeS) / 1.6448536269514722).toBeCloseTo(Math.hypot(...rows.map((row) => row.logSd)), 9);
+    expect(codes(known)).toContain("not-separated");
+  });
+
+  it("corrects a brew's strength by what the runs said of earlier brews", () => {
+    const strength = { cause: "strength", value: 1.2, logSd: 0.3, basis: "default", sources: ["spoons"] } as const;
+    const known = learn(startKnowledge(baseline, { baseLogSd: 0.01, noise: "stated" }), [good(510 * 1.5, 20, { strength, outcome: { kind: "good", logSd: 0.01 } })]);
+    const answer = predict(known, { strength });
+    const row = answer.factors.at(-1)!;
+    expect(answer.timeS).toBeCloseTo(510 * 1.5, 0);
+    expect(row).toMatchObject({ cause: "strength", basis: "own runs", runs: 1, sources: ["spoons"] });
+    expect(row.value).toBeCloseTo(1.5, 2);
+    expect(row.logSd).toBeCloseTo(0.3 * parameter(known, "strength").sd, 12);
+    expect(logSd(known, { strength })).toBeLessThan(0.011);
+    expect(predict(start, { strength }).factors.at(-1)).toEqual(strength);
+    expect(predict(known, {}).factors).toHaveLength(2);
+    expect(tidyRuns(known)[0]?.fittedS).toBeCloseTo(answer.timeS, 6);
+  });
+
+  it("learns how a bath slows, and a half-life, and gives them back as laws", () => {
+    const runs = [1, 4, 9].map((ageH) => good(510 * Math.exp(0.2 * Math.sqrt(ageH)), 20, { ageH, outcome: { kind: "good", logSd: 0.02 } }));
+    const slow = learn(startKnowledge(baseline, { baseLogSd: 0.02 }), runs);
+    expect(slow.age).toMatchObject({ kind: "slowing", runs: 3 });
+    expect(predict(slow, { ageH: 4 }).timeS / 510).toBeCloseTo(Math.exp(0.4), 1);
+    const halving = startKnowledge(baseline, { baseLogSd: 0.02, laws: { age: { kind: "half-life", halfLifeH: 24 } } });
+    const life = learn(halving, [6, 12, 24].map((ageH) => good(510 * 2 ** (ageH / 18), 20, { ageH, outcome: { kind: "good", logSd: 0.02 } })));
+    expect((life.age as { halfLifeH: number }).halfLifeH).toBeCloseTo(18, 0);
+    expect((life.age as { sdLog: number }).sdLog).toBeCloseTo(parameter(life, "age").sd / parameter(life, "age").value, 12);
+    expect(predict(life, { ageH: 12 }).timeS).toBeCloseTo(510 * 2 ** (12 / 18), -2);
+  });
+});
+
+describe("disagreement", () => {
+  const eight = [490, 500, 505, 510, 515, 520, 525, 535].map((timeS, i) => good(timeS, 20, { id: `r${i}` }));
+
+  it("an outlier of a factor 4 moves the answer by less than 10 % once eight good runs stand, and is named", () => {
+    const before = learn(start, eight);
+    for (const timeS of [2040, 128]) {
+      const after = learn(before, [good(timeS, 20, { id: "wild" })]);
+      expect(Math.abs(Math.log(after.baseline.timeS / before.baseline.timeS))).toBeLessThan(0.1);
+      const place = after.runs.findIndex(({ id }) => id === "wild");
+      expect(after.setAside).toEqual([{ run: place, reason: "disagrees with the others beyond chance", weight: expect.any(Number) }]);
+      expect(after.setAside[0]!.weight).toBeLessThan(0.2);
+      expect(tidyRuns(after)[place]).toMatchObject({ reason: "disagrees with the others beyond chance", weight: after.setAside[0]!.weight });
+      expect(after.advice.find(({ code }) => code === "doubted-run")).toEqual({
+        code: "doubted-run",
+        severity: "warn",
+        message: "Run wild disagrees with the others beyond chance and counts for less: check what was noted.",
+        path: `/runs/${place}`,
+        limit: 1,
+        actual: after.setAside[0]!.weight,
+      });
+    }
+  });
+  it("the held residuals and the prior of eight runs give the scatter, here solved again by hand", () => {
+    const known = learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(300), good(900), good(505), good(520)]);
+    const { scatter } = known;
+    const b = Math.log(known.baseline.timeS / 510);
+    const y = [300, 900, 505, 520].map((timeS) => Math.log(timeS / 510));
+    const z = y.map((each) => Math.abs(each - b) / (0.1 * scatter));
+    const w = z.map((each) => Math.min(1, 2 / each));
+    const precision = w.reduce((sum, each) => sum + each / (0.1 * scatter) ** 2, 0);
+    expect(b).toBeCloseTo(y.reduce((sum, each, i) => sum + (each * w[i]!) / (0.1 * scatter) ** 2, 0) / (precision + 25), 8);
+    const held = z.reduce((sum, each) => sum + Math.min(each, 2) ** 2, 0) / 0.920537;
+    const used = 1 - 25 / (precision + 25);
+    expect(scatter ** 2).toBeCloseTo((8 + scatter ** 2 * held) / (8 + 4 - used), 8);
+    expect(scatter).toBeGreaterThan(1.2);
+    // Named is what is more than three standard deviations away, a weight below 2/3.
+    expect(w.filter((each) => each < 2 / 3)).toHaveLength(1);
+    expect(known.setAside.map(({ run: place, weight }) => [known.runs[place]!.timeS, weight])).toEqual([[900, expect.closeTo(w[1]!, 8)]]);
+  });
+  it("says when everything scatters", () => {
+    const runs = [250, 300, 900, 1000, 280, 950].map((timeS, i) => good(timeS, 20, { id: String(i) }));
+    const known = learn(start, runs);
+    expect(known.scatter).toBeGreaterThan(1.5);
+    expect(known.advice.find(({ code }) => code === "scatter")).toEqual({
+      code: "scatter",
+      severity: "warn",
+      message: "The runs scatter more than their outcomes say: something that changes is not in the notes.",
+      limit: 1.5,
+      actual: known.scatter,
+    });
+    expect(learn(stated, runs)).toMatchObject({ scatter: 1, setAside: [] });
+    expect(codes(learn(start, eight))).toEqual([]);
+  });
+  it("two equal runs count twice and are pointed out; with one id they are one", () => {
+    const twice = learn(start, [good(500), good(500), good(400, 24)]);
+    expect(twice.runs).toHaveLength(3);
+    const place = twice.runs.findIndex(({ timeS }, i) => timeS === 500 && twice.runs[i - 1]?.timeS === 500);
+    expect(twice.advice).toContainEqual({
+      code: "equal-runs",
+      severity: "note",
+      message: "Two runs are equal in every field and count twice: give each an id, or take one out.",
+      path: `/runs/${place}`,
+    });
+    expect(learn(start, [good(500, 20, { id: "x" }), good(500, 20, { id: "x" })]).runs).toHaveLength(1);
+    expect(codes(learn(start, [good(500, 20, { id: "x" }), good(500, 20, { id: "y" })]))).toEqual([]);
+  });
+});
+
+describe("advice", () => {
+  it("says when temperature and age always rose together, and no longer once one moved alone", () => {
+    const together = [0, 1, 2, 3, 4].map((i) => good(510, 20 + 2 * i, { ageH: i * i, outcome: { kind: "good", logSd: 0.02 } }));
+    const known = learn(start, together);
+    expect(known.advice.filter(({ code }) => code === "not-separated")).toEqual([
+      {
+        code: "not-separated",
+        severity: "note",
+        message: "The runs cannot tell temperature from age, which changed together: change one alone in the next test.",
+        path: "/parameters/5",
+        limit: 0.8,
+        actual: known.joint.correlation[5]![1],
+      },
+    ]);
+    expect(codes(learn(known, [good(350, 26), good(360, 26, { id: "b" }), good(600, 16), good(700, 14)]))).not.toContain("not-separated");
+    expect(learn(start, [good(900, 12), good(890, 12)]).advice[0]?.message).toBe(
+      "The runs cannot tell the base time from temperature, which changed together: change one alone in the next test.",
+    );
+  });
+  it("holds a number at its limit, says so, and stays usable", () => {
+    // Longer when warmer: no activation energy does that.
+    const wrong = [good(300, 12), good(310, 13), good(800, 25), good(820, 26), good(810, 27), good(305, 14)];
+    const known = learn(stated, wrong);
+    expect(known.temperature).toMatchObject({ activationEnergyKJPerMol: 0 });
+    expect(known.advice.find(({ code }) => code === "held-at-limit")).toEqual({
+      code: "held-at-limit",
+      severity: "warn",
+      message: "The runs would carry temperature past what can be: it is held at its limit. Check the notes.",
+      path: "/parameters/1",
+    });
+    expect(predict(known, { temperatureC: 10 }).timeS).toBe(predict(known, {}).timeS);
+    // The base time is the one that goes with an energy of 0: that of the same runs with the energy known to be 0.
+    const told = startKnowledge(baseline, { noise: "stated", laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 0, sdKJPerMol: 0 } } });
+    expect(known.baseline.timeS).toBeCloseTo(learn(told, wrong).baseline.timeS, 6);
+    const faster = learn(startKnowledge(baseline, { noise: "stated", laws: { age: { kind: "half-life", halfLifeH: 24 } } }), [good(200, 20, { ageH: 24 }), good(180, 20, { ageH: 30 })]);
+    expect((faster.age as { sdLog: number }).sdLog).toBeCloseTo(2.999, 9);
+    expect(predict(faster, { ageH: 24 }).timeS).toBeGreaterThan(predict(faster, {}).timeS);
+    const weak = learn(stated, [good(3000, 20, { dilution: "1+19", outcome: { kind: "good", logSd: 0.01 } }), good(500, 20, { outcome: { kind: "good", logSd: 0.01 } }), good(100, 20, { agitation: "continuous", outcome: { kind: "good", logSd: 0.01 } })]);
+    expect(weak.agitation).toMatchObject({ staleLoss: 0.99 });
+    expect(Number.isFinite(predict(weak, { agitation: { everyS: 120 } }).highS)).toBe(true);
+    const huge = learn(startKnowledge({ timeS: 9e5, temperatureC: 20 }, { noise: "stated" }), [good(1e6), good(1e6, 20, { outcome: { kind: "judged", timeRatio: 3 } })]);
+    expect(huge.baseline.timeS).toBeCloseTo(1e6, 3);
+  });
+});
+
+describe("laws of learning", () => {
+  test.prop([notebook, fc.integer({ min: 0, max: 6 })])("order, one at a time and merging make no difference, to the last bit", (runs, cut) => {
+    const whole = learn(start, runs);
+    expect(learn(start, [...runs].reverse())).toEqual(whole);
+    expect(runs.reduce((known, each) => learn(known, [each]), start)).toEqual(whole);
+    const [one, two] = [learn(start, runs.slice(0, cut)), learn(start, runs.slice(cut))];
+    expect(mergeKnowledge(one, two)).toEqual(whole);
+    expect(mergeKnowledge(two, one)).toEqual(whole);
+    expect(mergeKnowledge(whole, one)).toEqual(whole);
+  });
+  test.prop([notebook])("is plain JSON, before and after storage", (runs) => {
+    const known = learn(start, runs);
+    const stored = JSON.parse(JSON.stringify(known)) as LearnedKnowledge;
+    expect(stored).toEqual(known);
+    const question = { temperatureC: 15, dilution: "1+19", ageH: 2 };
+    expect(predict(stored, question)).toEqual(predict(known, question));
+    expect(learn(stored, [good(600)])).toEqual(learn(known, [good(600)]));
+    expect(Number.isFinite(predict(known, question).highS)).toBe(true);
+  });
+  test.prop([notebook])("learning from nothing changes nothing", (runs) => {
+    const known = learn(start, runs);
+    expect(learn(known, [])).toEqual(known);
+    expect(learn(known, runs)).toEqual(known);
+  });
+  test.prop([notebook, run])("one more run never widens a number, at known noise", (runs, more) => {
+    const [before, after] = [learn(stated, runs), learn(stated, [...runs, { ...more, id: "more" }])];
+    after.parameters.forEach(({ sd }, j) => {
+      expect(sd).toBeLessThanOrEqual(before.parameters[j]!.sd * (1 + 1e-9));
+    });
+  });
+  test.prop([notebook])("leaves what it was given as it was", (runs) => {
+    const text = JSON.stringify([start, runs]);
+    learn(start, runs);
+    expect(JSON.stringify([start, runs])).toBe(text);
+  });
+  it("the fields of a run may stand in any order", () => {
+    const one: Run = { timeS: 500, temperatureC: 18, dilution: { stockParts: 1, waterParts: 9 }, outcome: { kind: "judged", timeRatio: 1.1 } };
+    const two: Run = { outcome: { timeRatio: 1.1, kind: "judged" }, dilution: { waterParts: 9, stockParts: 1, ...anyOf({ stocks: undefined }) }, temperatureC: 18, timeS: 500 };
+    expect(mergeKnowledge(learn(start, [one]), learn(start, [two])).runs).toHaveLength(1);
+    const three: Run = { ...one, outcome: { kind: "judged", timeRatio: 1.2 } };
+    expect(mergeKnowledge(learn(start, [one]), learn(start, [three])).runs).toHaveLength(2);
+  });
+  it("merging counts the common past once, and what only one side has twice, twice", () => {
+    const mine = learn(start, [good(500), good(500), good(600)]);
+    expect(mergeKnowledge(mine, learn(start, [good(500), good(700)])).runs.map(({ timeS }) => timeS).sort()).toEqual([500, 500, 600, 700]);
+  });
+  it("the answer follows the truth once there are many runs", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 80 } as const;
+    const runs = Array.from({ length: 40 }, (_, i) => good(600 * temperatureFactor(law, 20, 10 + i / 2) * (i % 2 ? 1.03 : 1 / 1.03), 10 + i / 2));
+    const known = learn(start, runs);
+    expect(parameter(known, "temperature").value).toBeCloseTo(80, -1);
+    expect(predict(known, { temperatureC: 12 }).timeS / (600 * temperatureFactor(law, 20, 12))).toBeCloseTo(1, 1);
+    // Said to be good to 10 %, they scatter by 3: the prior of eight runs gives way, 8/48 remaining at least.
+    expect(known.scatter).toBeLessThan(0.6);
+    expect(known.scatter).toBeGreaterThan(Math.sqrt(8 / 48));
+  });
+});
+
+describe("refusals", () => {
+  const refused = (call: () => unknown, error: Error): void => {
+    expect(call).toThrow(error);
+  };
+  const type = (message: string): TypeError => new TypeError(message);
+  const range = (message: string): RangeError => new RangeError(message);
+
+  it("startKnowledge", () => {
+    refused(() => startKnowledge(anyOf(5)), type("startKnowledge: baseline must be an object, got 5"));
+    refused(() => startKnowledge(baseline, anyOf([])), type("startKnowledge: options must be an object, got an array"));
+    refused(() => startKnowledge({ ...baseline, timeS: 0 }), range("startKnowledge: baseline.timeS must be above 0 and at most 1000000 s, got 0"));
+    refused(() => startKnowledge({ ...baseline, temperatureC: 101 }), range("startKnowledge: baseline.temperatureC must be from 0 to 100 °C, got 101"));
+    refused(() => startKnowledge({ ...baseline, dilution: "9" }), range('startKnowledge: baseline.dilution must be "stock" or parts such as "1+9", got "9"'));
+    refused(() => startKnowledge({ ...baseline, agitation: anyOf("often") }), range('startKnowledge: baseline.agitation must be "continuous", "stand" or { everyS }, got "often"'));
+    refused(() => startKnowledge({ ...baseline, ageH: -1 }), range("startKnowledge: baseline.ageH must be from 0 to 1000000 h, got -1"));
+    refused(() => startKnowledge({ ...baseline, usedCm2PerL: NaN }), range("startKnowledge: baseline usedCm2PerL must be from 0 to 1000000 cm²/l, got NaN"));
+    refused(() => startKnowledge(baseline, { baseLogSd: 4 }), range("startKnowledge: baseLogSd must be from 0 to 3, got 4"));
+    refused(() => startKnowledge(baseline, { noise: anyOf("loud") }), range('startKnowledge: noise must be "estimated" or "stated", got "loud"'));
+    refused(() => startKnowledge(baseline, { laws: anyOf(1) }), type("startKnowledge: laws must be an object, got 1"));
+    refused(() => startKnowledge(baseline, { laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 300 } } }), range("startKnowledge: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 300"));
+    refused(() => startKnowledge(baseline, { laws: { dilution: { kind: "power", exponent: 4 } } }), range("startKnowledge: law.exponent must be from 0 to 3, got 4"));
+    refused(() => startKnowledge(baseline, { laws: { agitation: { staleLoss: 2, staleTimeS: 75 } } }), range("startKnowledge: law.staleLoss must be from 0 to 0.99, got 2"));
+    refused(() => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, increase: -1 } } }), range("startKnowledge: law.increase must be from 0 to 10, got -1"));
+    refused(() => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 0 } } }), range("ageFactor: law.halfLifeH must be above 0 and at most 1000000 h, got 0"));
+    refused(() => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 9, sdLog: 4 } } }), range("ageLogSd: law.sdLog must be from 0 to 3, got 4"));
+  });
+  it("learn: runs, by their place in what was handed in", () => {
+    const bad = (each: unknown): (() => unknown) => () => learn(start, [good(9, 90), anyOf(each)]);
+    refused(() => learn(start, anyOf("runs")), type('learn: runs must be an array, got "runs"'));
+    refused(() => learn(start, [], anyOf(3)), type("learn: options must be an object, got 3"));
+    refused(bad(null), type("learn: runs[1] must be an object, got null"));
+    refused(bad({ temperatureC: 20, outcome: { kind: "good" } }), type("learn: runs[1].timeS must be a number, got undefined"));
+    refused(bad({ timeS: -5, temperatureC: 20, outcome: { kind: "good" } }), range("learn: runs[1].timeS must be above 0 and at most 1000000 s, got -5"));
+    refused(bad({ timeS: 5, outcome: { kind: "good" } }), type("learn: runs[1].temperatureC must be a number, got undefined"));
+    refused(bad({ timeS: 5, temperatureC: 300, outcome: { kind: "good" } }), range("learn: runs[1].temperatureC must be from 0 to 100 °C, got 300"));
+    refused(bad({ timeS: 5, temperatureC: 20 }), type("learn: runs[1].outcome must be an object, got undefined"));
+    refused(bad({ ...good(5), temperatureF: 68 }), range('learn: runs[1] has a field "temperatureF" that is not read'));
+    refused(bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }), range(`learn: runs[1] has a field "x${"y".repeat(59)}" that is not read`));
+    refused(bad(good(5, 20, { dilution: "1:9" })), range('learn: runs[1].dilution "1:9" is ambiguous: write "1+9" (10 parts in all) or "1+8" (9 parts in all), or say what the colon means, "plus" or "total"'));
+    refused(bad(good(5, 20, { agitation: anyOf("never") })), range('learn: runs[1].agitation must be "continuous", "stand" or { everyS }, got "never"'));
+    refused(bad(good(5, 20, { usedCm2PerL: -1 })), range("learn: runs[1] usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"));
+    refused(bad(good(5, 20, { ageH: -1 })), range("learn: runs[1].ageH must be from 0 to 1000000 h, got -1"));
+    refused(bad(good(5, 20, { strength: anyOf(1) })), type("learn: runs[1].strength must be an object, got 1"));
+    refused(bad(good(5, 20, { strength: anyOf({ value: 0, logSd: 0.1 }) })), range("learn: runs[1].strength.value must be above 0 and at most 1000000, got 0"));
+    refused(bad(good(5, 20, { strength: anyOf({ value: 1, logSd: -1 }) })), range("learn: runs[1].strength.logSd must be from 0 to 10, got -1"));
+    refused(bad(good(5, 20, { id: anyOf(7) })), type("learn: runs[1].id must be text, got 7"));
+    refused(bad(good(5, 20, { note: anyOf(7) })), type("learn: runs[1].note must be text, got 7"));
+    refused(bad(good(5, 20, { date: anyOf(7) })), type("learn: runs[1].date must be text, got 7"));
+    for (const date of ["1.5.2024", "2024-13-01", "2024-00-10", "2024-02-30", "2024-05-00", "x2024-05-01", "2024-05-01x"])
+      refused(bad(good(5, 20, { date })), range(`learn: runs[1].date must be an ISO date such as "2024-05-01", got "${date}"`));
+    for (const date of ["2024-02-29", "2024-12-31", "2024-05-01T10:30"]) expect(learn(start, [good(500, 20, { date })]).runs[0]?.date).toBe(date);
+    refused(() => learn(start, [good(5, 20, { id: "k" }), good(6, 20, { id: "k" })]), range('learn: runs[1].id must stand for one run, got "k" for two different ones'));
+    refused(() => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { dilution: "1+9" })]), type("learn: runs[0].dilution needs a baseline.dilution: what was it for the known time?"));
+    refused(() => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { agitation: "stand" })]), type("learn: runs[0].agitation needs a baseline.agitation: what was it for the known time?"));
+  });
+  it("learn: outcomes", () => {
+    const bad = (each: unknown): (() => unknown) => () => learn(start, [{ timeS: 500, temperatureC: 20, outcome: anyOf(each) }]);
+    refused(bad({ kind: "fine" }), range('learn: runs[0].outcome.kind must be one of good, judged, steps, gamma, density, appearance, failed, fogged, got "fine"'));
+    refused(bad({}), type("learn: runs[0].outcome.kind must be text, got undefined"));
+    refused(bad({ kind: "good", logSd: 0 }), range("learn: runs[0].outcome.logSd must be above 0 and at most 3, got 0"));
+    refused(bad({ kind: "judged" }), type("learn: runs[0].outcome.timeRatio must be a number, got undefined"));
+    refused(bad({ kind: "judged", timeRatio: 101 }), range("learn: runs[0].outcome.timeRatio must be above 0 and at most 100, got 101"));
+    refused(bad({ kind: "steps", steps: 11 }), range("learn: runs[0].outcome.steps must be from -10 to 10, got 11"));
+    refused(bad({ kind: "steps", steps: 1, perStep: 0.7 }), range("learn: runs[0].outcome.perStep must be from 1 to 4, got 0.7"));
+    refused(bad({ kind: "gamma", gamma: 0, wanted: 0.6 }), range("learn: runs[0].outcome.gamma must be above 0 and at most 10, got 0"));
+    refused(bad({ kind: "gamma", gamma: 0.6, wanted: 11 }), range("learn: runs[0].outcome.wanted must be above 0 and at most 10, got 11"));
+    refused(bad({ kind: "gamma", gamma: 0.6, wanted: 0.6, sd: 0 }), range("learn: runs[0].outcome.sd must be above 0 and at most 3, got 0"));
+    refused(bad({ kind: "density", density: 11, wanted: 1 }), range("learn: runs[0].outcome.density must be above 0 and at most 10, got 11"));
+    refused(bad({ kind: "appearance", appearanceS: 0, factor: 10 }), range("learn: runs[0].outcome.appearanceS must be above 0 and at most 1000000 s, got 0"));
+    refused(bad({ kind: "appearance", appearanceS: 50, factor: 0 }), range("learn: runs[0].outcome.factor must be above 0 and at most 1000, got 0"));
+  });
+  it("learn: dates after today, when today is told", () => {
+    const dated = [good(500, 20, { date: "2024-05-02" })];
+    refused(() => learn(start, dated, { today: "2024-05-01" }), range('learn: runs[0].date must be at most today, 2024-05-01, got "2024-05-02"'));
+    expect(learn(start, [...dated, good(1000, 10)], { today: "2024-05-02T08:00" }).runs).toHaveLength(2);
+    expect(learn(start, [good(500, 20, { date: "2024-05-02T23:00" })], { today: "2024-05-02" }).runs).toHaveLength(1);
+    refused(() => learn(start, dated, { today: anyOf(1) }), type("learn: options.today must be text, got 1"));
+    refused(() => learn(start, dated, { today: "tomorrow" }), range('learn: options.today must be an ISO date such as "2024-05-01", got "tomorrow"'));
+  });
+  it("knowledge that is none, or newer", () => {
+    refused(() => learn(anyOf(null), []), type("learn: knowledge must be an object, got null"));
+    refused(() => learn(anyOf({}), []), type("learn: knowledge.schema must be a number, got undefined"));
+    refused(() => predict(anyOf({ ...start, schema: 2 }), {}), range("predict: knowledge.schema must be 1 (a newer version of this package wrote it), got 2"));
+    refused(() => predict(anyOf({ ...start, schema: 0 }), {}), range("predict: knowledge.schema must be from 1 to 1, got 0"));
+    refused(() => learn(anyOf({ ...start, prior: undefined }), []), type("learn: knowledge.prior must be an object, got undefined"));
+    refused(() => learn(anyOf({ ...start, runs: "none" }), []), type('learn: knowledge.runs must be an array, got "none"'));
+    refused(() => learn(anyOf({ ...start, runs: [3] }), []), type("learn: knowledge.runs[0] must be an object, got 3"));
+    refused(() => learn(anyOf({ ...start, prior: { ...start.prior, baseline: 3 } }), []), type("learn: knowledge baseline must be an object, got 3"));
+    refused(() => predict(start, anyOf(7)), type("predict: conditions must be an object, got 7"));
+    refused(() => tidyRuns(anyOf({ schema: 3 })), range("tidyRuns: knowledge.schema must be 1 (a newer version of this package wrote it), got 3"));
+    refused(() => mergeKnowledge(anyOf(1), start), type("mergeKnowledge: a must be an object, got 1"));
+    refused(() => mergeKnowledge(start, anyOf(1)), type("mergeKnowledge: b must be an object, got 1"));
+    refused(() => mergeKnowledge(start, stated), range("mergeKnowledge: b must start from the same baseline, laws and options as a: learn its runs into a instead"));
+    refused(() => mergeKnowledge(learn(start, [good(500, 20, { id: "k" })]), learn(start, [good(600, 20, { id: "k" })])), range('mergeKnowledge: b.runs[0].id must stand for one run, got "k" for two different ones'));
+    const shuffled = startKnowledge({ agitation: { everyS: 60 }, dilution: "1+9", temperatureC: 20, timeS: 510 });
+    expect(mergeKnowledge(start, shuffled)).toEqual(start);
+    const broken = { ...start, joint: { ...start.joint, correlation: [] } };
+    refused(() => predict(anyOf(broken), {}), type("compensate: knowledge.joint must be a number, got undefined"));
+    const past = { ...start, joint: { ...start.joint, correlation: start.joint.correlation.map((row) => row.map(() => 2)) } };
+    refused(() => predict(past, {}), range("compensate: knowledge.joint must be from -1 to 1, got 2"));
+  });
+});

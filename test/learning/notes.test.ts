@@ -1,0 +1,162 @@
+import { fc, test } from "@fast-check/vitest";
+import { describe, expect, it } from "vitest";
+import { learn, readRunNotes, startKnowledge, type Run } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const base = { Time: "8:30", Temp: "20C", Outcome: "good" };
+const one = (cells: Record<string, unknown>): Run => {
+  const { runs, rejected } = readRunNotes([{ ...base, ...cells }]);
+  expect(rejected).toEqual([]);
+  return runs[0]!;
+};
+const reason = (cells: Record<string, unknown>, options = {}): string | undefined => readRunNotes([{ ...base, ...cells }], options).rejected[0]?.reason;
+
+describe("readRunNotes", () => {
+  it("reads an invented workshop page, messy as it is, and loses no row", () => {
+    const page = [
+      { "Time (s)": 510, "Temp °C": "14,5", Dilution: "1+9", Agitation: "every 30 s", "Used": "2 rolls/l", "Age": "90 min", Result: "over 0.5", Date: "2024-05-01", Lamp: "red", Notes: "hut, tap water" },
+      { "Time (s)": "8:30", "Temp °C": "68F", Dilution: " stock ", Agitation: "Continuous", Used: "", Age: null, Result: "GOOD", Date: undefined },
+      { "Time (s)": "", "Temp °C": "20", Result: "good" },
+      { "Time (s)": "510", "Temp °C": "warm", Result: "good" },
+      "a torn page",
+    ];
+    const { runs, rejected } = readRunNotes(page);
+    expect(runs).toEqual([
+      { timeS: 510, temperatureC: 14.5, dilution: "1+9", agitation: { everyS: 30 }, usedCm2PerL: 2 * 516.128, ageH: 1.5, outcome: { kind: "steps", steps: 0.5 }, date: "2024-05-01", note: "hut, tap water; Lamp: red" },
+      { timeS: 510, temperatureC: 20, dilution: "stock", agitation: "continuous", outcome: { kind: "good" } },
+    ]);
+    expect(rejected).toEqual([
+      { row: 2, record: page[2], reason: "time is missing" },
+      { row: 3, record: page[3], reason: 'temperature must say its unit, such as "20 °C" or "68F", got "warm"' },
+      { row: 4, record: "a torn page", reason: 'row must be an object, got "a torn page"' },
+    ]);
+    expect(learn(startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } }), runs).runs).toHaveLength(2);
+  });
+  test.prop([fc.array(fc.oneof(fc.anything(), fc.dictionary(fc.constantFrom("time", "temp", "outcome", "dilution", "age", "gamma", "x"), fc.oneof(fc.string(), fc.double(), fc.constantFrom("8:30", "20C", "good", "1+9", "")))))])(
+    "takes or returns every row, whatever stands in it",
+    (records) => {
+      const { runs, rejected } = readRunNotes(records);
+      expect(runs.length + rejected.length).toBe(records.length);
+      for (const { row, record, reason: why } of rejected) {
+        expect(record).toBe(records[row]);
+        expect(why).not.toBe("");
+      }
+    },
+  );
+  it.each<[Record<string, unknown>, Partial<Run>]>([
+    [{ Time: "8.5 min" }, { timeS: 510 }],
+    [{ Time: undefined, time_min: "8,5" }, { timeS: 510 }],
+    [{ Time: undefined, timeS: 510.5 }, { timeS: 510.5 }],
+    [{ Time: undefined, "Development time [sec]": "510" }, { timeS: 510 }],
+    [{ Time: undefined, "time h": "0.5" }, { timeS: 1800 }],
+    [{ Temp: "68 °F" }, { temperatureC: 20 }],
+    [{ Temp: "68.36f" }, { temperatureC: 20.2 }],
+    [{ Temp: undefined, temperatureC: 19 }, { temperatureC: 19 }],
+    [{ Temp: undefined, temperatureF: "+70.7" }, { temperatureC: 21.5 }],
+    [{ Temp: undefined, Temperature: "20 ° c" }, { temperatureC: 20 }],
+    [{ Agitation: "stand" }, { agitation: "stand" }],
+    [{ Agitation: "1 min" }, { agitation: { everyS: 60 } }],
+    [{ every_s: 30 }, { agitation: { everyS: 30 } }],
+    [{ used: 516 }, { usedCm2PerL: 516 }],
+    [{ used: "516,5 cm2/l" }, { usedCm2PerL: 516.5 }],
+    [{ used: "516 cm²/L" }, { usedCm2PerL: 516 }],
+    [{ used: "1 roll/l" }, { usedCm2PerL: 516.128 }],
+    [{ Age: "3 days" }, { ageH: 72 }],
+    [{ Age: "1.5 d" }, { ageH: 36 }],
+    [{ Age: "1 day" }, { ageH: 24 }],
+    [{ "age h": "2" }, { ageH: 2 }],
+    [{ Outcome: "ok" }, { outcome: { kind: "good" } }],
+    [{ Outcome: "Right" }, { outcome: { kind: "good" } }],
+    [{ Outcome: "normal" }, { outcome: { kind: "good" } }],
+    [{ Outcome: "N" }, { outcome: { kind: "good" } }],
+    [{ Outcome: "failed" }, { outcome: { kind: "failed" } }],
+    [{ Outcome: "Fogged", gamma: 0.5 }, { outcome: { kind: "fogged" } }],
+    [{ Outcome: "N+1" }, { outcome: { kind: "steps", steps: 1 } }],
+    [{ Outcome: "n - 1.5 " .replaceAll(" ", "") }, { outcome: { kind: "steps", steps: -1.5 } }],
+    [{ Outcome: "−0.5" }, { outcome: { kind: "steps", steps: -0.5 } }],
+    [{ Outcome: "+2 stops" }, { outcome: { kind: "steps", steps: 2 } }],
+    [{ Outcome: "under 1 step" }, { outcome: { kind: "steps", steps: -1 } }],
+    [{ Outcome: "over1" }, { outcome: { kind: "steps", steps: 1 } }],
+    [{ Outcome: "x1.2" }, { outcome: { kind: "judged", timeRatio: 1.2 } }],
+    [{ Outcome: "× 0.85", sd: 0.2 }, { outcome: { kind: "judged", timeRatio: 0.85, logSd: 0.2 } }],
+    [{ Outcome: "", gamma: "0,55", wanted: "0.6", sd: "0.02" }, { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6, sd: 0.02 } }],
+    [{ Outcome: "good", Gradient: 0.55, wanted: 0.6 }, { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6 } }],
+    [{ Outcome: "", density: 0.9, wanted: 1 }, { outcome: { kind: "density", density: 0.9, wanted: 1 } }],
+    [{ Outcome: "", appearance_s: 50, factor: 10 }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10 } }],
+    [{ Outcome: "", appearance: "50 s", factor: "10", sd: 0.1 }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10, logSd: 0.1 } }],
+    [{ Run: 7 }, { id: "7" }],
+    [{ id: "a,1,5", note: "1,5 l" }, { id: "a,1,5", note: "1,5 l" }],
+    [{ Lamp: "red", Fan: true }, { note: "Lamp: red; Fan: true" }],
+    [{ constructor: "odd" }, { note: "constructor: odd" }],
+    [{ Date: "2024-05-01" }, { date: "2024-05-01" }],
+  ])("reads %j", (cells, expected) => {
+    expect(one(cells)).toEqual({ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected });
+  });
+  it("reads a colon in a dilution only when told how", () => {
+    expect(reason({ Dilution: "1:9" })).toMatch(/ambiguous/);
+    expect(readRunNotes([{ ...base, Dilution: "1:9" }], { colon: "total" }).runs[0]?.dilution).toEqual({ stockParts: 1, waterParts: 8 });
+  });
+  it.each<[Record<string, unknown>, string | RegExp]>([
+    [{ Time: "510" }, /^parseTime: text must be a time such as/],
+    [{ Time: 510 }, /^parseTime: text must be a time such as/],
+    [{ Time: "1,234 s" }, /^parseTime: text must be a time such as/],
+    [{ Time: "0:00" }, "run.timeS must be above 0 and at most 1000000 s, got 0"],
+    [{ Temp: "20" }, 'temperature must say its unit, such as "20 °C" or "68F", got "20"'],
+    [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.888888888889"],
+    [{ Temp: "" }, "temperature is missing"],
+    [{ Outcome: " " }, "outcome is missing"],
+    [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a measured gradient or density with what was wanted, got "lovely"'],
+    [{ Outcome: "over" }, /^outcome must be/],
+    [{ Outcome: "xgood" }, /^outcome must be/],
+    [{ Outcome: "failed too" }, /^outcome must be/],
+    [{ Outcome: "over 1 x" }, /^outcome must be/],
+    [{ Outcome: "ax1.2" }, /^outcome must be/],
+    [{ Outcome: "x1.2b" }, /^outcome must be/],
+    [{ Outcome: "over 20" }, "run.outcome.steps must be from -10 to 10, got 20"],
+    [{ Outcome: "", gamma: 0.5 }, "wanted is missing"],
+    [{ Outcome: "", density: 0.5 }, "wanted is missing"],
+    [{ Outcome: "", appearance: "50 s" }, "factor is missing"],
+    [{ gamma: "soft", wanted: 1 }, 'gamma must be a number, got "soft"'],
+    [{ gamma: "0.5x", wanted: 1 }, 'gamma must be a number, got "0.5x"'],
+    [{ gamma: "x0.5", wanted: 1 }, 'gamma must be a number, got "x0.5"'],
+    [{ gamma: 0.5, wanted: "much" }, 'wanted must be a number, got "much"'],
+    [{ density: "dark", wanted: 1 }, 'density must be a number, got "dark"'],
+    [{ density: "1", wanted: "dark" }, 'wanted must be a number, got "dark"'],
+    [{ appearance: "50 s", factor: "many" }, 'factor must be a number, got "many"'],
+    [{ sd: "?" }, 'sd must be a number, got "?"'],
+    [{ used: "two films" }, 'used must be such as "516 cm2/l" or "2 rolls/l", got "two films"'],
+    [{ used: "x 2 rolls/l" }, 'used must be such as "516 cm2/l" or "2 rolls/l", got "x 2 rolls/l"'],
+    [{ used: "2 rolls/l x" }, 'used must be such as "516 cm2/l" or "2 rolls/l", got "2 rolls/l x"'],
+    [{ Age: "old" }, /^parseTime/],
+    [{ Age: "x 3 days" }, /^parseTime/],
+    [{ Age: "3 days x" }, /^parseTime/],
+    [{ Agitation: "now and then" }, /^parseTime/],
+    [{ Agitation: "2 h" }, "agitation.everyS must be above 0 and at most 3600 s, got 7200"],
+    [{ Agitation: "x every 30 s" }, /^parseTime/],
+    [{ Dilution: "weak" }, 'parseDilution: text must be "stock" or parts such as "1+9", got "weak"'],
+    [{ Date: "1 May" }, 'run.date must be an ISO date such as "2024-05-01", got "1 May"'],
+    [{ time: "9:00" }, "time must stand in one column, got two"],
+    [{ Time: [1] }, /^parseTime/],
+  ])("rejects %j", (cells, why) => {
+    const found = reason(cells);
+    if (typeof why === "string") expect(found).toBe(why);
+    else expect(found).toMatch(why);
+  });
+  it("rejects duplicates, one id for two runs, and dates after today, by name", () => {
+    const { runs, rejected } = readRunNotes([base, { ...base, id: "a" }, base, { ...base, Time: "9:00", id: "a" }, { ...base, Date: "2024-05-03" }], { today: "2024-05-02" });
+    expect(runs).toHaveLength(2);
+    expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
+      [2, "the same as row 0 in every cell"],
+      [3, 'id "a" is that of row 1'],
+      [4, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
+    ]);
+  });
+  it("refuses what is no notebook or no option", () => {
+    expect(() => readRunNotes(anyOf("notes"))).toThrow(new TypeError('readRunNotes: records must be an array, got "notes"'));
+    expect(() => readRunNotes([], anyOf(1))).toThrow(new TypeError("readRunNotes: options must be an object, got 1"));
+    expect(() => readRunNotes([], { today: "now" })).toThrow(new RangeError('readRunNotes: options.today must be an ISO date such as "2024-05-01", got "now"'));
+    expect(() => readRunNotes([], { today: anyOf(1) })).toThrow(new TypeError("readRunNotes: options.today must be text, got 1"));
+    expect(() => readRunNotes([], { colon: anyOf("both") })).toThrow(new RangeError('parseDilution: options.colon must be "plus" or "total", got "both"'));
+    expect(readRunNotes([])).toEqual({ runs: [], rejected: [] });
+  });
+});
