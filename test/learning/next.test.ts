@@ -1,4 +1,4 @@
-import { fc, test } from "@fast-check/vitest";
+import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { compensate, learn, nextTest, predict, startKnowledge, tidyRuns, type LearnedKnowledge, type Run, type TestCandidate } from "../../src/index.js";
 

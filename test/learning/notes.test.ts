@@ -1,4 +1,4 @@
-import { fc, test } from "@fast-check/vitest";
+import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { learn, readRunNotes, startKnowledge, type Run } from "../../src/index.js";
 
