@@ -9,6 +9,8 @@ const pure = ["fahrenheitToCelsius", "useFactor", "ageFactor", "replenishmentMl"
 export default [
   ...pure.map((name) => ({ ...quiet, name: `${name}, all it pulls in`, import: `{ ${name} }`, limit: "500 B" })),
   { ...quiet, name: "compensate, own code", import: "{ compensate }", ignore: dependencies, limit: "6 kB" },
+  // Of the 11.2 kB the room itself is 5.7: the rest are the causes and compensate, which it stands on.
+  { ...quiet, name: "learning, own code with all it stands on", import: "{ startKnowledge, learn, predict, nextTest }", ignore: dependencies, limit: "11.5 kB" },
   { ...quiet, name: "brew room, own code", import: `{ ${brew} }`, ignore: dependencies, limit: "8 kB" },
   { ...quiet, name: "compensate, dependencies bundled", import: "{ compensate }", limit: "12 kB" },
 ];

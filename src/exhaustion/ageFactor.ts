@@ -14,7 +14,7 @@ export type AgeLaw =
 
 /** The age term of a bath that slows with the root of its age, per unit of `perRootH`: √ageH, held after 25 h. */
 export function slowingRootH(ageH: number): number {
-  return Math.sqrt(Math.min(25, ageH));
+  return Math.min(25, ageH) ** 0.5;
 }
 
 /**
