@@ -5,6 +5,7 @@ import { bathCautions } from "../process/bathCautions.js";
 import { bathVerdict } from "../exhaustion/bathVerdict.js";
 import { checkBrew } from "../brew/checkBrew.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
+import { safelightCautions } from "../inspection/safelightCautions.js";
 import { stockCautions } from "../dilution/stockCautions.js";
 import type { Compensation } from "../compensate/types.js";
 import type { Recipe, StockDeveloper } from "./types.js";
@@ -35,7 +36,8 @@ export function recipeCautions(recipe: Recipe, answer: Compensation, ofBrew: rea
   if (developer.kind === "brew") {
     for (const one of ofBrew) found.push({ ...one, path: one.path === undefined ? "/developer/brew" : `/conditions${one.path}` });
   } else found.push(...littleStock(developer, material.areaCm2));
-  found.push(...safelightCautions(recipe));
+  if (recipe.byInspection === true)
+    for (const one of safelightCautions(material.sensitization ?? "panchromatic")) found.push({ ...one, path: "/byInspection" });
   if (baths !== undefined)
     found.push(
       ...bathCautions({
@@ -83,16 +85,4 @@ function usedBath({ developer, material, conditions = {}, knowledge = {} }: Reci
       actual: afterCm2PerL,
     });
   return found;
-}
-
-/** Which light fogs which material (common practice): green is for panchromatic films, dim and late; blue-sensitive ones stand red and orange. */
-function safelightCautions({ safelight = "none", material: { sensitivity } }: Recipe): readonly Caution[] {
-  if (safelight === "none" || sensitivity === undefined) return [];
-  const fogs = sensitivity === "panchromatic" || (sensitivity === "orthochromatic" ? safelight !== "red" : safelight === "green");
-  if (!fogs) return [];
-  const dim = sensitivity === "panchromatic" && safelight === "green";
-  const message = dim
-    ? "Panchromatic material by inspection: very dim green light, far off, for seconds, and not before half the time."
-    : `A ${safelight} safelight fogs ${sensitivity} material: develop it in the dark.`;
-  return [{ code: "safelight", severity: dim ? "warn" : "stop", message, path: "/safelight" }];
 }

@@ -1,41 +1,9 @@
 import { handbookIngredients } from "../handbook/ingredients.js";
 import { handbookLeastStock } from "../handbook/dilution.js";
+import { KNOWLEDGE } from "./knowledgeSchema.js";
 import type { JsonSchema } from "./readBySchema.js";
+import { above0, AGE, AGITATION, AREA_PER_L, CAPACITY, DILUTION, form, from, GAMMA, LINES, list, object, one, TEMPERATURE, text, YES, type Fields } from "./schemaParts.js";
 import { RECIPE_VERSION } from "./types.js";
-
-type Fields = Readonly<Record<string, JsonSchema>>;
-
-const from = (minimum: number, maximum: number, description?: string): JsonSchema =>
-  description === undefined ? { type: "number", minimum, maximum } : { type: "number", minimum, maximum, description };
-const above0 = (maximum: number, description: string): JsonSchema => ({ type: "number", exclusiveMinimum: 0, maximum, description });
-const text = (maxLength: number): JsonSchema => ({ type: "string", maxLength });
-const one = (...choices: readonly string[]): JsonSchema => ({ type: "string", enum: choices });
-const list = (items: JsonSchema, minItems: number, maxItems: number): JsonSchema => ({ type: "array", items, minItems, maxItems });
-const object = (required: readonly string[], properties: Fields): JsonSchema => ({ type: "object", properties, required, additionalProperties: false });
-/** One of several forms; the field `kind` comes first and tells them apart. */
-const form = (kind: string, required: readonly string[], properties: Fields): JsonSchema =>
-  object(["kind", ...required], { kind: { const: kind }, ...properties });
-
-const YES: JsonSchema = { type: "boolean" };
-const LINES = list(text(2000), 0, 50);
-const TEMPERATURE = from(0, 100, "°C");
-const TIME = above0(1e7, "s");
-const AREA_PER_L = from(0, 1e6, "cm² per litre");
-const AGE = from(0, 1e6, "h");
-const CAPACITY = above0(1e6, "cm² per litre");
-const ORIGIN: Fields = { sources: LINES, runs: { type: "integer", minimum: 0, maximum: 1e6 }, published: YES };
-
-// Parts from 0.1 to 9999.9, the stock not 0: then no dilution is beyond what the dilution room reads.
-const PART = String.raw`\d{1,4}(\.\d)?`;
-const STOCK = `(?!0+(\\.0)?\\+)${PART}`;
-const DILUTION: JsonSchema = {
-  type: "string",
-  maxLength: 40,
-  pattern: `^(stock|(${STOCK}\\+){1,3}${PART})$`,
-  description: '"stock" or parts such as "1+9", the water last',
-};
-
-const AGITATION: JsonSchema = { anyOf: [one("continuous", "stand"), object(["everyS"], { everyS: above0(3600, "s") })] };
 
 const brewed = (ingredient: JsonSchema, required: readonly string[], rest: Fields): JsonSchema =>
   object(["ingredient", ...required], { ingredient, ...rest });
@@ -73,41 +41,6 @@ const DEVELOPER: JsonSchema = {
   ],
 };
 
-const KNOWLEDGE = object([], {
-  temperature: {
-    anyOf: [
-      form("arrhenius", ["activationEnergyKJPerMol"], {
-        activationEnergyKJPerMol: from(0, 200, "kJ/mol"),
-        sdKJPerMol: from(0, 200, "kJ/mol"),
-        ...ORIGIN,
-      }),
-      form("coefficient", ["ratio", "intervalC"], { ratio: from(1, 1e9, "over intervalC"), intervalC: above0(100, "°C"), sdRatio: from(0, 1e9), ...ORIGIN }),
-      form("table", ["rows"], { rows: list(object(["temperatureC", "timeS"], { temperatureC: TEMPERATURE, timeS: TIME }), 2, 50), ...ORIGIN }),
-    ],
-  },
-  dilution: {
-    anyOf: [
-      form("power", ["exponent"], { exponent: from(0, 3), sd: from(0, 3), ...ORIGIN }),
-      form("table", ["rows"], { rows: list(object(["dilution", "timeS"], { dilution: DILUTION, timeS: TIME }), 2, 50), ...ORIGIN }),
-    ],
-  },
-  agitation: object(["staleLoss", "staleTimeS"], { staleLoss: from(0, 0.99), staleTimeS: above0(1e5, "s"), sdStaleLoss: from(0, 10), ...ORIGIN }),
-  use: object(["increase", "perCm2PerL", "growth"], {
-    increase: from(0, 10, "0.1 is 10 %"),
-    perCm2PerL: CAPACITY,
-    growth: one("linear", "compound"),
-    sdIncrease: from(0, 10),
-    capacityCm2PerL: CAPACITY,
-    ...ORIGIN,
-  }),
-  age: {
-    anyOf: [
-      form("half-life", ["halfLifeH"], { halfLifeH: above0(1e6, "h"), sdLog: from(0, 3), ...ORIGIN }),
-      form("life", ["lifeH"], { lifeH: above0(1e6, "h"), ...ORIGIN }),
-    ],
-  },
-});
-
 const BATH: Fields = { durationS: above0(86400, "s"), temperatureC: TEMPERATURE, dilution: DILUTION };
 const CLEARING = above0(7200, "s");
 
@@ -132,7 +65,7 @@ const BATHS = object([], {
 const MATERIAL: Fields = {
   name: text(200),
   kind: one("film", "plate", "paper"),
-  sensitivity: one("blue", "orthochromatic", "panchromatic"),
+  sensitization: one("blue-sensitive", "orthochromatic", "panchromatic"),
   emulsion: one("soft", "hardened"),
   iso: above0(1e5, "ISO arithmetic"),
   areaCm2: above0(1e6, "cm²"),
@@ -152,13 +85,14 @@ const recipeOf = (version: number, material: JsonSchema, materialName: string, t
       agitation: AGITATION,
       usedCm2PerL: AREA_PER_L,
       ageH: AGE,
+      gamma: GAMMA,
       logSd: from(0, 3, "standard deviation of ln(time)"),
     }),
     agitation: AGITATION,
-    conditions: object([], { temperatureC: TEMPERATURE, usedCm2PerL: AREA_PER_L, ageH: AGE }),
+    conditions: object([], { temperatureC: TEMPERATURE, usedCm2PerL: AREA_PER_L, ageH: AGE, gamma: GAMMA }),
     knowledge: KNOWLEDGE,
     baths: BATHS,
-    safelight: one("none", "red", "orange", "green"),
+    byInspection: YES,
     notes: LINES,
     sources: LINES,
   });

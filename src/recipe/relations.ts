@@ -3,6 +3,8 @@
  * becomes a problem with a path.
  */
 import { ageFactor } from "../exhaustion/ageFactor.js";
+import { genericGrowthLaw } from "../contrast/genericGrowthLaw.js";
+import { timeForGamma } from "../contrast/timeForGamma.js";
 import { dilutionFactor } from "../dilution/dilutionFactor.js";
 import { temperatureFactor } from "../temperature/temperatureFactor.js";
 import { useFactor } from "../exhaustion/useFactor.js";
@@ -26,13 +28,16 @@ export function ask<T>(problems: RecipeProblem[], path: string, call: () => T): 
 /** The problems of a recipe whose shape is right, apart from those of its brew. */
 export function relationProblems({ baseline, conditions = {}, knowledge = {} }: Recipe): readonly RecipeProblem[] {
   const problems: RecipeProblem[] = [];
-  const { temperature, dilution, use, age } = knowledge;
+  const { temperature, dilution, use, age, growth = genericGrowthLaw } = knowledge;
   if (temperature !== undefined) ask(problems, "/knowledge/temperature", () => temperatureFactor(temperature, 20, 20));
   if (dilution !== undefined) ask(problems, "/knowledge/dilution", () => dilutionFactor("stock", "stock", dilution));
-  for (const [side, { usedCm2PerL = 0, ageH = 0 }] of Object.entries({ baseline, conditions })) {
+  for (const [side, { usedCm2PerL = 0, ageH = 0, gamma }] of Object.entries({ baseline, conditions })) {
     if (use !== undefined) ask(problems, `/${side}/usedCm2PerL`, () => useFactor(use, usedCm2PerL));
     // Past its life today a bath has no time, which is a caution; a known time past its life cannot have been.
     if (age !== undefined && (age.kind === "half-life" || side === "baseline")) ask(problems, `/${side}/ageH`, () => ageFactor(age, ageH));
+    if (gamma !== undefined) ask(problems, `/${side}/gamma`, () => timeForGamma(growth, gamma));
   }
+  if (conditions.gamma !== undefined && baseline.gamma === undefined)
+    problems.push({ path: "/baseline/gamma", message: "must be given, since a gradient is wanted: which one did the known time give?", rule: "relation" });
   return problems;
 }

@@ -6,6 +6,7 @@ import type { Brew } from "../brew/brew.js";
 import type { Caution } from "../core/caution.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import type { ProcessBaths } from "../process/types.js";
+import type { Sensitization } from "../inspection/safelightCautions.js";
 
 /** The version of the format that this package writes. */
 export const RECIPE_VERSION = 2;
@@ -14,7 +15,8 @@ export const RECIPE_VERSION = 2;
 export interface RecipeMaterial {
   readonly name: string;
   readonly kind?: "film" | "plate" | "paper";
-  readonly sensitivity?: "blue" | "orthochromatic" | "panchromatic";
+  /** what light it sees; taken as panchromatic when left out */
+  readonly sensitization?: Sensitization;
   readonly emulsion?: "soft" | "hardened";
   /** speed, ISO arithmetic */
   readonly iso?: number;
@@ -62,6 +64,8 @@ export interface RecipeConditions {
   readonly temperatureC?: number;
   readonly usedCm2PerL?: number;
   readonly ageH?: number;
+  /** the wanted gradient */
+  readonly gamma?: number;
 }
 
 /** A recipe of the current version. */
@@ -75,8 +79,8 @@ export interface Recipe {
   readonly conditions?: RecipeConditions;
   readonly knowledge?: Knowledge;
   readonly baths?: ProcessBaths;
-  /** the light under which the image is judged while it develops */
-  readonly safelight?: "none" | "red" | "orange" | "green";
+  /** the image is watched while it develops */
+  readonly byInspection?: boolean;
   readonly notes?: readonly string[];
   readonly sources?: readonly string[];
 }

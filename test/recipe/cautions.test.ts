@@ -114,24 +114,16 @@ describe("the cautions of a recipe", () => {
     expect(cautionOf({ ...hutStock, material: { name: "plate", areaCm2: 108 }, developer: small }, "bath-capacity-reached")!.actual).toBe(216);
   });
 
-  it("looks at the safelight", () => {
-    // Common practice: red for orthochromatic, red or orange for blue-sensitive material, dim green and late for panchromatic.
-    const of = (sensitivity: string | undefined, safelight: string | undefined) =>
-      cautionOf({ ...hutStock, material: { name: "plate", sensitivity }, safelight }, "safelight");
-    expect(of("panchromatic", "green")).toEqual({
-      code: "safelight",
-      severity: "warn",
-      message: "Panchromatic material by inspection: very dim green light, far off, for seconds, and not before half the time.",
-      path: "/safelight",
-    });
-    expect(of("panchromatic", "red")).toEqual({ code: "safelight", severity: "stop", message: "A red safelight fogs panchromatic material: develop it in the dark.", path: "/safelight" });
-    expect(of("blue", "green")!.message).toBe("A green safelight fogs blue material: develop it in the dark.");
-    const severities = (sensitivity: string) => ["none", "red", "orange", "green"].map((light) => of(sensitivity, light)?.severity);
-    expect(severities("panchromatic")).toEqual([undefined, "stop", "stop", "warn"]);
-    expect(severities("orthochromatic")).toEqual([undefined, undefined, "stop", "stop"]);
-    expect(severities("blue")).toEqual([undefined, undefined, undefined, "stop"]);
-    expect(of(undefined, "red")).toBeUndefined();
-    expect(of("panchromatic", undefined)).toBeUndefined();
+  it("says which material can be watched", () => {
+    const of = (byInspection: boolean | undefined, sensitization?: string) =>
+      cautionsOf({ ...hutStock, material: { name: "plate", sensitization }, byInspection }).map(({ code, severity, path }) => [code, severity, path]);
+    expect(of(true, "panchromatic")).toEqual([["panchromatic-dark", "stop", "/byInspection"]]);
+    expect(of(true, "orthochromatic")).toEqual([["safelight-red", "warn", "/byInspection"]]);
+    expect(of(true, "blue-sensitive")).toEqual([["safelight-amber", "note", "/byInspection"]]);
+    // An unknown material is taken as panchromatic.
+    expect(of(true)).toEqual([["panchromatic-dark", "stop", "/byInspection"]]);
+    expect(of(false, "panchromatic")).toEqual([]);
+    expect(of(undefined, "panchromatic")).toEqual([]);
   });
 
   it("looks at the baths when the recipe names them", () => {

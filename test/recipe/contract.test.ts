@@ -13,17 +13,17 @@ describe("the recipe format, line by line", () => {
   it("differs from the version before in the material and the known time only", () => {
     const older = linesOf(olderSchema).map((line) => line.trim());
     expect(older.filter((line) => !contract.includes(line))).toEqual([
-      'type "object", fields schemaVersion! name film! developer! baseline! agitation conditions knowledge baths safelight notes sources, no others',
+      'type "object", fields schemaVersion! name film! developer! baseline! agitation conditions knowledge baths byInspection notes sources, no others',
       "/schemaVersion const 1",
       '/film type "string", maxLength 200',
-      '/baseline type "object", fields timeMin! temperatureC! dilution agitation usedCm2PerL ageH logSd, no others',
+      '/baseline type "object", fields timeMin! temperatureC! dilution agitation usedCm2PerL ageH gamma logSd, no others',
       '/baseline/timeMin type "number", minimum 0.1, maximum 10000, description "min"',
     ]);
     expect(contract.filter((line) => !older.includes(line)).map((line) => line.split(" ")[0])).toEqual([
       "type",
       "/schemaVersion",
       "/material",
-      ...["name", "kind", "sensitivity", "emulsion", "iso", "areaCm2", "modernFilm"].map((name) => `/material/${name}`),
+      ...["name", "kind", "sensitization", "emulsion", "iso", "areaCm2", "modernFilm"].map((name) => `/material/${name}`),
       "/baseline",
       "/baseline/timeS",
     ]);

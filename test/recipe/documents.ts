@@ -18,7 +18,7 @@ interface Written {
 export const hutCoffee: Written = {
   schemaVersion: 2,
   name: "Hut coffee, for plates",
-  material: { name: "dry plate", kind: "plate", sensitivity: "orthochromatic", emulsion: "soft", iso: 25, areaCm2: 108, modernFilm: false },
+  material: { name: "dry plate", kind: "plate", sensitization: "orthochromatic", emulsion: "soft", iso: 25, areaCm2: 108, modernFilm: false },
   developer: {
     kind: "brew",
     name: "hut coffee",
@@ -35,14 +35,15 @@ export const hutCoffee: Written = {
     capacityCm2PerL: 2000,
     keepingLimitH: 2,
   },
-  baseline: { timeS: 900, temperatureC: 20, agitation: { everyS: 60 }, usedCm2PerL: 0, ageH: 0, logSd: 0.05 },
+  baseline: { timeS: 900, temperatureC: 20, agitation: { everyS: 60 }, usedCm2PerL: 0, ageH: 0, gamma: 0.6, logSd: 0.05 },
   agitation: { everyS: 30 },
-  conditions: { temperatureC: 19, usedCm2PerL: 0, ageH: 0.5 },
+  conditions: { temperatureC: 19, usedCm2PerL: 0, ageH: 0.5, gamma: 0.65 },
   knowledge: {
     temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1, sources: ["own strips"], runs: 4 },
     agitation: { staleLoss: 0.7, staleTimeS: 70, sdStaleLoss: 0.1 },
     use: { increase: 0.1, perCm2PerL: 516.128, growth: "linear", sdIncrease: 0.02, capacityCm2PerL: 2500 },
     age: { kind: "life", lifeH: 1 },
+    growth: { gammaInfinity: 1.4, ratePerS: 0.0015, appearanceS: 60, sd: { gammaInfinity: 0.1, ratePerS: 0.0002, appearanceS: 10 } },
   },
   baths: {
     preSoak: { durationS: 60, temperatureC: 19, dilution: "stock" },
@@ -52,7 +53,7 @@ export const hutCoffee: Written = {
     wash: { method: "changes" },
     wettingAgent: { dilution: "1+400" },
   },
-  safelight: "red",
+  byInspection: true,
   notes: ["Stir until the bubbles are gone."],
   sources: ["own runs"],
 };
@@ -85,6 +86,7 @@ const dilution = fc.oneof(
 );
 const agitation = fc.oneof(fc.constantFrom("continuous", "stand"), fc.record({ everyS: above0(3600) }));
 const used = within(0, 1e6);
+const gamma = fc.oneof(within(0.3, 1), within(0.01, 1000));
 const origin = { sources: lines, runs: fc.integer({ min: 0, max: 1e6 }) };
 const form = (kind: string, model: Readonly<Record<string, fc.Arbitrary<unknown>>>, required: readonly string[]): fc.Arbitrary<unknown> =>
   optional({ kind: fc.constant(kind), ...model, ...origin }, ["kind", ...required]);
@@ -111,6 +113,11 @@ const knowledge = optional(
       { increase: within(0, 10), perCm2PerL: above0(1e6), growth: fc.constantFrom("linear", "compound"), sdIncrease: within(0, 10), capacityCm2PerL: above0(1e6) },
       ["increase", "perCm2PerL", "growth"],
     ),
+    growth: optional({ gammaInfinity: fc.oneof(within(1, 3), within(0.01, 1000)), ratePerS: within(1e-7, 100), appearanceS: within(0, 1e6), ...origin }, [
+      "gammaInfinity",
+      "ratePerS",
+      "appearanceS",
+    ]),
     age: fc.oneof(form("half-life", { halfLifeH: above0(1e6), sdLog: within(0, 3) }, ["halfLifeH"]), form("life", { lifeH: above0(1e6) }, ["lifeH"])),
   },
   [],
@@ -164,19 +171,19 @@ const shared = {
     optional({ kind: fc.constant("brew"), name: fc.string({ maxLength: 20 }), brew, ...limits }, ["kind", "brew"]),
   ),
   agitation,
-  conditions: optional({ temperatureC: within(0, 100), usedCm2PerL: used, ageH: fc.oneof(within(0, 10), within(0, 1e6)) }, []),
+  conditions: optional({ temperatureC: within(0, 100), usedCm2PerL: used, ageH: fc.oneof(within(0, 10), within(0, 1e6)), gamma }, []),
   knowledge,
   baths,
-  safelight: fc.constantFrom("none", "red", "orange", "green"),
+  byInspection: fc.boolean(),
   notes: lines,
   sources: lines,
 };
-const known = { temperatureC: within(0, 100), dilution, agitation, usedCm2PerL: used, ageH: within(0, 10), logSd: within(0, 3) };
+const known = { temperatureC: within(0, 100), dilution, agitation, usedCm2PerL: used, ageH: within(0, 10), gamma, logSd: within(0, 3) };
 const material = optional(
   {
     name: fc.string({ maxLength: 20 }),
     kind: fc.constantFrom("film", "plate", "paper"),
-    sensitivity: fc.constantFrom("blue", "orthochromatic", "panchromatic"),
+    sensitization: fc.constantFrom("blue-sensitive", "orthochromatic", "panchromatic"),
     emulsion: fc.constantFrom("soft", "hardened"),
     iso: above0(1e5),
     areaCm2: above0(1e6),
