@@ -3,8 +3,10 @@ import { timeEstimate } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { basisOf, type Factor } from "../core/term.js";
 import { jointVariance } from "./jointVariance.js";
+import { contrastTerm } from "./contrastTerm.js";
+import { driftTerm } from "./driftTerm.js";
 import { outcomeCautions } from "./outcomeCautions.js";
-import { ageTerm, agitationTerm, contrastTerm, dilutionTerm, driftTerm, strengthTerm, temperatureTerm, useTerm } from "./terms.js";
+import { ageTerm, agitationTerm, dilutionTerm, strengthTerm, temperatureTerm, useTerm } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge, WorkedTerm } from "./types.js";
 
 /** How well a known time repeats, when the baseline does not say: 4 % in ln(time), from pouring, clock and thermometer (common practice). */

@@ -9,12 +9,6 @@ import { agitationInterval, genericAgitationLaw, LONGEST_INTERVAL_S } from "../a
 import { agitationFactor } from "../agitation/agitationFactor.js";
 import { agitationLogSd } from "../agitation/agitationLogSd.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { contrastLogSd } from "../contrast/contrastLogSd.js";
-import { genericGrowthLaw } from "../contrast/genericGrowthLaw.js";
-import { timeForGamma } from "../contrast/timeForGamma.js";
-import { clockTime } from "../drift/developUntil.js";
-import { integrate } from "../drift/integrate.js";
-import { checkedLog, logTemperature, type TemperatureForecast, type TemperatureReading } from "../drift/log.js";
 import { dilutionFactor } from "../dilution/dilutionFactor.js";
 import { dilutionLogSd, dilutionOverrun } from "../dilution/dilutionLogSd.js";
 import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
@@ -25,24 +19,23 @@ import { useLogSd } from "../exhaustion/useLogSd.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import type { TemperatureLaw } from "../temperature/law.js";
-import { rateFunction } from "../temperature/rateFunction.js";
 import { temperatureFactor } from "../temperature/temperatureFactor.js";
 import { tableOverrun, temperatureLogSd } from "../temperature/temperatureLogSd.js";
 import type { Baseline, Conditions, Knowledge, WorkedTerm } from "./types.js";
 
 /** A row; where nothing changed, it rests on no law at all. */
-function row(cause: string, value: number, logSd: number, law: LawOrigin, basis: Basis): Factor {
+export function row(cause: string, value: number, logSd: number, law: LawOrigin, basis: Basis): Factor {
   if (value === 1 && logSd === 0) return { cause, value, logSd, basis: "unchanged", sources: [] };
   const made = { cause, value, logSd, basis, sources: law.sources ?? [] };
   return law.runs === undefined ? made : { ...made, runs: law.runs };
 }
 
-function caution(code: string, severity: Caution["severity"], path: string, message: string): Caution {
+export function caution(code: string, severity: Caution["severity"], path: string, message: string): Caution {
   return { code, severity, message, path: `/conditions/${path}` };
 }
 
 /** The law to use and what it rests on: the given one, else the generic one. */
-function choose<Law extends LawOrigin>(given: Law | undefined, generic: Law): [Law, Basis] {
+export function choose<Law extends LawOrigin>(given: Law | undefined, generic: Law): [Law, Basis] {
   return given === undefined ? [generic, "default"] : [given, basisOf(given)];
 }
 
@@ -57,44 +50,8 @@ export function temperatureTerm(baseline: Baseline, conditions: Conditions, know
   return { factor, cautions: bathCautions(baseline, to, law) };
 }
 
-/**
- * The term of temperature for a bath that drifts: the clock time in which it does the work of `wantedS` at the baseline's temperature.
- * A log counts from its first reading and its last is held; a forecast counts from 0.
- */
-export function driftTerm(
-  baseline: Baseline,
-  given: Conditions["temperatureC"],
-  knowledge: Knowledge,
-  wantedS: number,
-): WorkedTerm {
-  const from = baseline.temperatureC;
-  const [law, basis] = choose(knowledge.temperature, genericTemperatureLaw);
-  const log = typeof given === "object" ? checkedLog("compensate: conditions.temperatureC", given) : undefined;
-  const temperatureAt = log ? logTemperature(log) : (given as TemperatureForecast);
-  const rateAt = rateFunction(law, from);
-  const rate = (timeS: number): number => rateAt(temperatureAt(timeS));
-  const startS = log?.[0]?.timeS ?? 0;
-  const endS = clockTime(rate, wantedS, startS, log?.map((one) => one.timeS));
-  const spanS = endS - startS;
-  // The law is moved by its standard deviation: colder and warmer stretches of a log around the baseline work against each other,
-  // except for a table, whose rows err one by one.
-  const moved = (timeS: number): number => {
-    const c = temperatureAt(timeS);
-    const sd = temperatureLogSd(law, from, c);
-    return rateAt(c) * (c < from && law.kind !== "table" ? -sd : sd);
-  };
-  const logSd = Math.abs(integrate(moved, startS, endS, wantedS * 1e-6)) / (rate(endS) * spanS);
-  const seen = log?.map((one) => one.temperatureC) ?? Array.from({ length: 33 }, (_, i) => temperatureAt(startS + (spanS * i) / 32));
-  const cautions = [Math.min(...seen), Math.max(...seen)].flatMap((c) => bathCautions(baseline, c, law));
-  if (log && (log.at(-1) as TemperatureReading).timeS < endS)
-    cautions.push(caution("log-held", "warn", "temperatureC", "The log ends before the development: its last reading is held."));
-  // What holds for the coldest and for the warmest moment is said once.
-  const once = new Map(cautions.map((one) => [one.message, one]));
-  return { factor: row("temperature", spanS / wantedS, logSd, law, basis), cautions: [...once.values()] };
-}
-
 /** The cautions about a bath at one temperature, against the baseline's. */
-function bathCautions(baseline: Baseline, to: number, law: TemperatureLaw): Caution[] {
+export function bathCautions(baseline: Baseline, to: number, law: TemperatureLaw): Caution[] {
   const { hydroquinone, emulsion, temperatureC: from } = baseline;
   const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: "/conditions/temperatureC" }).slice();
   if (from > 45) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
@@ -106,7 +63,7 @@ function bathCautions(baseline: Baseline, to: number, law: TemperatureLaw): Caut
 }
 
 /** The baseline's own field, which a condition of that name needs. */
-function needed<T>(name: string, value: T | undefined): T {
+export function needed<T>(name: string, value: T | undefined): T {
   if (value === undefined)
     throw new TypeError(`compensate: baseline.${name} must be given, since conditions.${name} is: what was it for the known time?`);
   return value;
@@ -176,16 +133,6 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   }
   if (law.kind === "life") inRange("compensate: baseline.ageH", from, 0, law.lifeH, " h, the life of the bath");
   return { factor: row("age", ageFactor(law, to) / ageFactor(law, from), logSd, law, basis), cautions: [] };
-}
-
-/** The term of contrast, when the conditions name a gradient. Temperature acts on the whole clock, so the ratio of two times is all. */
-export function contrastTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
-  if (conditions.gamma === undefined) return undefined;
-  const from = positive("compensate: baseline.gamma", needed("gamma", baseline.gamma), 1000, "");
-  const to = positive("compensate: conditions.gamma", conditions.gamma, 1000, "");
-  const [law, basis] = choose(knowledge.growth, genericGrowthLaw);
-  const value = timeForGamma(law, to) / timeForGamma(law, from);
-  return { factor: row("contrast", value, contrastLogSd(law, from, to), law, basis), cautions: [] };
 }
 
 /** The term of a brew's strength, when the conditions carry one. */

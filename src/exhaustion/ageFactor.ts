@@ -43,7 +43,7 @@ export function ageFactor(law: AgeLaw, ageH: number): number {
   inRange("ageFactor: ageH", ageH, 0, 1e6, " h");
   if (law.kind === "half-life") {
     const halfLives = ageH / positive("ageFactor: law.halfLifeH", law.halfLifeH, 1e6, " h");
-    if (!(halfLives <= 10)) wrongValue("ageFactor: ageH", `at most ten half-lives (${10 * law.halfLifeH} h)`, ageH);
+    if (!(halfLives <= 10)) wrongValue("ageFactor: ageH", "at most ten half-lives", ageH);
     return 2 ** halfLives;
   }
   if (law.kind === "slowing") return Math.exp(inRange("ageFactor: law.perRootH", law.perRootH, -1, 1, "") * slowingRootH(ageH));

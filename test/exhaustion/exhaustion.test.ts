@@ -90,7 +90,7 @@ describe("ageFactor", () => {
     expect(ageFactor(law, 24)).toBe(2);
     expect(ageFactor(law, 240)).toBe(1024);
     expect(() => ageFactor(law, 240.1)).toThrow(
-      new RangeError("ageFactor: ageH must be at most ten half-lives (240 h), got 240.1"),
+      new RangeError("ageFactor: ageH must be at most ten half-lives, got 240.1"),
     );
   });
   it("stays at full strength through a life, and gives no time past it", () => {
