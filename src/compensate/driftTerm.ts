@@ -7,7 +7,7 @@ import { checkedLog, logTemperature, type TemperatureForecast, type TemperatureR
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { temperatureLogSd } from "../temperature/temperatureLogSd.js";
-import { bathCautions, caution, choose, row } from "./terms.js";
+import { cautionsAt, caution, choose, row } from "./terms.js";
 import type { Baseline, Conditions, Knowledge, WorkedTerm } from "./types.js";
 
 /**
@@ -38,7 +38,7 @@ export function driftTerm(
   };
   const logSd = Math.abs(integrate(moved, startS, endS, wantedS * 1e-6)) / (rate(endS) * spanS);
   const seen = log?.map((one) => one.temperatureC) ?? Array.from({ length: 33 }, (_, i) => temperatureAt(startS + (spanS * i) / 32));
-  const cautions = [Math.min(...seen), Math.max(...seen)].flatMap((c) => bathCautions(baseline, c, law));
+  const cautions = [Math.min(...seen), Math.max(...seen)].flatMap((c) => cautionsAt(baseline, c, law));
   if (log && (log.at(-1) as TemperatureReading).timeS < endS)
     cautions.push(caution("log-held", "warn", "temperatureC", "The log ends before the development: its last reading is held."));
   // What holds for the coldest and for the warmest moment is said once.

@@ -47,11 +47,11 @@ export function temperatureTerm(baseline: Baseline, conditions: Conditions, know
   inRange("compensate: conditions.temperatureC", to, 0, 100, " °C");
   const [law, basis] = choose(knowledge.temperature, genericTemperatureLaw);
   const factor = row("temperature", temperatureFactor(law, from, to), temperatureLogSd(law, from, to), law, basis);
-  return { factor, cautions: bathCautions(baseline, to, law) };
+  return { factor, cautions: cautionsAt(baseline, to, law) };
 }
 
 /** The cautions about a bath at one temperature, against the baseline's. */
-export function bathCautions(baseline: Baseline, to: number, law: TemperatureLaw): Caution[] {
+export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw): Caution[] {
   const { hydroquinone, emulsion, temperatureC: from } = baseline;
   const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: "/conditions/temperatureC" }).slice();
   if (from > 45) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
