@@ -14,8 +14,8 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  *
  * @remarks ∫ rate(T(t)) dt, rate 1 at `referenceC`; better than 1e-9 relative however far apart the readings are. A coefficient
  * integrates in closed form. For Arrhenius the order follows the stretch: with u the change of ln(rate) over it, values and slopes at
- * its ends below u = 0.016 (error u⁴/720), else curvatures as well (u⁶/100800), cut until u is below 0.14. A table goes by adaptive Gauss-Lobatto, cut at its
- * rows. The same integral is maturity in concrete (ASTM C1074) and F0 in sterilisation.
+ * its ends below u = 0.016 (error u⁴/720), else adaptive Gauss-Lobatto, by which a table goes too,
+ * cut at its rows. The same integral is maturity in concrete (ASTM C1074) and F0 in sterilisation.
  *
  * @example
  * ```ts
@@ -36,31 +36,26 @@ export function equivalentTime(log: TemperatureLog, law: TemperatureLaw, referen
   return tableTime(readings, law, referenceC);
 }
 
-/** ln(rate) linear in time on each stretch: the logarithmic mean of the two rates, times the stretch. */
+/** ln(rate) linear in time on each stretch: the mean rate is (e^u − 1)/u of the first one, u the change of ln(rate). */
 function coefficientTime(readings: TemperatureLog, perC: number, referenceC: number): number {
   let { timeS: beforeS, temperatureC: beforeC } = readings[0] as TemperatureReading;
-  let before = Math.exp(perC * (beforeC - referenceC));
+  let rate = Math.exp(perC * (beforeC - referenceC));
   let sum = 0;
   for (let i = 1; i < readings.length; i += 1) {
     const { timeS, temperatureC } = readings[i] as TemperatureReading;
-    const rate = Math.exp(perC * (temperatureC - referenceC));
     const u = perC * (temperatureC - beforeC);
-    const square = u * u;
-    // tanh(u/2)/(u/2) as a series where the difference of two near rates would lose figures.
-    const mean = square < 1e-3 ? ((before + rate) / 2) * (1 - square / 12 + (square * square) / 120) : (rate - before) / u;
-    sum += (timeS - beforeS) * mean;
+    const rise = rate * Math.expm1(u);
+    sum += (timeS - beforeS) * (u === 0 ? rate : rise / u);
+    // Over a long fall the sum would lose its figures.
+    rate = u * u < 1 ? rate + rise : Math.exp(perC * (temperatureC - referenceC));
     beforeS = timeS;
     beforeC = temperatureC;
-    before = rate;
   }
   return sum;
 }
 
 /** Up to this change of ln(rate) over a stretch its slopes at both ends are enough: 0.016⁴/720 is below 1e-10. */
 const SMALL_STEP = 0.016;
-
-/** The largest change of ln(rate) over one piece of the quintic rule: 0.14⁶/100800 is below 1e-10. */
-const LARGEST_STEP = 0.14;
 
 function arrheniusTime(readings: TemperatureLog, energyK: number, referenceC: number): number {
   const reference = energyK / (referenceC + ZERO_CELSIUS_K);
@@ -78,7 +73,7 @@ function arrheniusTime(readings: TemperatureLog, energyK: number, referenceC: nu
     const mean =
       Math.abs(u0) + Math.abs(u1) < 2 * SMALL_STEP
         ? (before + rate) / 2 + (before * u0 - rate * u1) / 12
-        : arrheniusMean(energyK, reference, beforeC, temperatureC);
+        : meanRate((c) => Math.exp(reference - energyK / (c + ZERO_CELSIUS_K)), beforeC, temperatureC);
     sum += (timeS - beforeS) * mean;
     beforeS = timeS;
     beforeC = temperatureC;
@@ -88,52 +83,27 @@ function arrheniusTime(readings: TemperatureLog, energyK: number, referenceC: nu
   return sum;
 }
 
-/** The mean rate over a stretch of any length, cut into pieces of the quintic rule. */
-function arrheniusMean(energyK: number, reference: number, fromC: number, toC: number): number {
-  const from = 1 / (fromC + ZERO_CELSIUS_K);
-  const to = 1 / (toC + ZERO_CELSIUS_K);
-  const pieces = Math.ceil(Math.abs(energyK * (from - to)) / LARGEST_STEP);
-  const step = (toC - fromC) / pieces;
-  let x = from;
-  let before = Math.exp(reference - energyK * x);
-  let area = 0;
-  for (let piece = 1; piece <= pieces; piece += 1) {
-    const w0 = step * x;
-    const u0 = energyK * x * w0;
-    x = 1 / (fromC + step * piece + ZERO_CELSIUS_K);
-    const rate = Math.exp(reference - energyK * x);
-    // Slope and curvature of the rate over one piece, as shares of the rate: u = E/R ΔT/T², and u² − 2uΔT/T.
-    const w1 = step * x;
-    const u1 = energyK * x * w1;
-    area += before * (0.5 + u0 * (0.1 + (u0 - 2 * w0) / 120)) + rate * (0.5 - u1 * (0.1 - (u1 - 2 * w1) / 120));
-    before = rate;
-  }
-  return area / pieces;
-}
-
 type TableLaw = Extract<TemperatureLaw, { kind: "table" }>;
 
 function tableTime(readings: TemperatureLog, law: TableLaw, referenceC: number): number {
   const logTime = tableLogTime(law.rows);
   const reference = logTime(referenceC);
-  const rate = (temperatureC: number): number => Math.exp(reference - logTime(temperatureC));
   const corners = law.rows.map((row) => row.temperatureC).sort((a, b) => a - b);
-  let from = readings[0] as TemperatureReading;
-  let sum = 0;
-  for (const to of readings.slice(1)) {
-    const low = Math.min(from.temperatureC, to.temperatureC);
-    const high = Math.max(from.temperatureC, to.temperatureC);
-    const span = to.timeS - from.timeS;
-    // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.
-    if (high - low < 1e-10) sum += span * rate(low);
-    else {
-      // The curve has a corner in its curvature at every row, so the stretch is cut there.
-      const cuts = [low, ...corners.filter((corner) => corner > low && corner < high), high];
-      const tolerance = 1e-12 * rate(low) * (high - low);
-      const area = cuts.slice(1).reduce((total, cut, i) => total + integrate(rate, cuts[i] as number, cut, tolerance), 0);
-      sum += (span / (high - low)) * area;
-    }
-    from = to;
-  }
-  return sum;
+  return readings.reduce((sum, { timeS, temperatureC }, i) => {
+    const from = readings[i - 1];
+    if (from === undefined) return 0;
+    const mean = meanRate((c) => Math.exp(reference - logTime(c)), from.temperatureC, temperatureC, corners);
+    return sum + (timeS - from.timeS) * mean;
+  }, 0);
+}
+
+/** The mean of a rate between two temperatures, cut where its curve has a corner in its curvature. */
+function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number, corners: readonly number[] = []): number {
+  const low = Math.min(fromC, toC);
+  const high = Math.max(fromC, toC);
+  // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.
+  if (high - low < 1e-10) return rate(low);
+  const cuts = [low, ...corners.filter((corner) => corner > low && corner < high), high];
+  const tolerance = 1e-12 * (rate(low) + rate(high)) * (high - low);
+  return cuts.slice(1).reduce((area, cut, i) => area + integrate(rate, cuts[i] as number, cut, tolerance), 0) / (high - low);
 }

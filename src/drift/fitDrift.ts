@@ -51,9 +51,9 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
     { limit },
   );
   const refuse = (why: string): never => {
-    throw new RangeError(`fitDrift: log must be able to tell the time constant, but ${why}`);
+    throw new RangeError(`fitDrift: log must tell the time constant, but ${why}`);
   };
-  if (fit === undefined || fit.step === 0) return refuse("its readings do not bend toward the surroundings");
+  if (fit === undefined || fit.step === 0) return refuse("its readings do not bend toward the air");
   const { rate, step } = fit;
   const firstS = (readings[0] as TemperatureReading).timeS;
   const fall = readings.map(({ timeS }) => Math.exp(-rate * (timeS - firstS)));
@@ -64,7 +64,7 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   if (!(share < 1)) refuse("its standard error is larger than itself");
   const startC = fit.limit + step * Math.exp(rate * firstS);
   const ambientC = fit.limit;
-  if (!(startC >= 0 && startC <= 100 && ambientC >= -50 && ambientC <= 100))
-    refuse(`the curve would start at ${startC.toFixed(0)} °C and end at ${ambientC.toFixed(0)} °C`);
+  if (!(Math.min(startC, ambientC + 50) >= 0 && Math.max(startC, ambientC) <= 100))
+    refuse("its curve leaves 0 to 100 °C");
   return { startC, ambientC, timeConstantS: 1 / rate, sdTimeConstantS: share / rate, residualSdC, readings: readings.length };
 }

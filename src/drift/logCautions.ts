@@ -37,7 +37,7 @@ export function logCautions(log: TemperatureLog): readonly Caution[] {
     cautions.push({
       code: "log-gap",
       severity: "warn",
-      message: "A gap without readings is longer than the rest of the log: the straight line across it is a guess.",
+      message: "A gap is longer than the rest of the log: the line across it is a guess.",
       path: `/${gap}/timeS`,
       limit: rest,
       actual: length(gap),

@@ -56,13 +56,12 @@ export function loadOf(where: string, use: OwnUse): Load {
   const slower = growth === "linear" ? portions * use.increase : portions * Math.log1p(use.increase);
   const last = growth === "linear" ? 1 + slower : Math.exp(slower);
   if (!(last <= 1000)) wrongValue(`${where} ownUse.areaCm2`, "such that the bath slows at most 1000 times", area);
-  if (growth === "linear")
+  if (growth === "linear" || slower === 0)
     return {
       needed: (share) => share + (slower * share * share) / 2,
       // The root of the quadratic in the form that holds for a bath that does not slow at all.
       share: (needed) => (2 * needed) / (1 + Math.sqrt(1 + 2 * slower * needed)),
     };
-  if (slower === 0) return { needed: (share) => share, share: (needed) => needed };
   return {
     needed: (share) => Math.expm1(slower * share) / slower,
     share: (needed) => Math.log1p(slower * needed) / slower,

@@ -64,7 +64,7 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
     cautions.unshift({
       code: "target-passed",
       severity: "stop",
-      message: "The development is past its target: pour out now.",
+      message: "Past the target: pour out now.",
       limit: targetS,
       actual: doneS,
     });

@@ -36,11 +36,12 @@ export interface StartTemperatureOptions {
  * ```
  */
 export function startTemperatureFor(options: StartTemperatureOptions): number {
-  plainObject("startTemperatureFor: options", options);
-  const timeS = positive("startTemperatureFor: timeS", options.timeS, LONGEST_CLOCK_S, " s");
-  const targetC = bathTemperature("startTemperatureFor: targetC", options.targetC);
-  const ambientC = inRange("startTemperatureFor: ambientC", options.ambientC, -50, 100, " °C");
-  const timeConstantS = positive("startTemperatureFor: timeConstantS", options.timeConstantS, LONGEST_CLOCK_S, " s");
+  const where = "startTemperatureFor: ";
+  plainObject(`${where}options`, options);
+  const timeS = positive(`${where}timeS`, options.timeS, LONGEST_CLOCK_S, " s");
+  const targetC = bathTemperature(`${where}targetC`, options.targetC);
+  const ambientC = inRange(`${where}ambientC`, options.ambientC, -50, 100, " °C");
+  const timeConstantS = positive(`${where}timeConstantS`, options.timeConstantS, LONGEST_CLOCK_S, " s");
   const rateAt = rateFunction(options.law, targetC);
   // The answer lies beyond the target, on the side away from the surroundings.
   const side = ambientC < targetC ? 1 : -1;
@@ -54,7 +55,7 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   let high = side > 0 ? 100 - targetC : targetC;
   const enough = timeS * 1e-12;
   if (missing(high) > enough)
-    throw new RangeError(`startTemperatureFor: targetC must be within reach of a bath poured in at 0 to 100 °C, got ${targetC}`);
+    throw new RangeError(`${where}targetC must be within reach of a bath poured in at 0 to 100 °C, got ${targetC}`);
   // The farther from the target, the less is missing: halving always closes in.
   for (let i = 0; i < 50; i += 1) {
     const middle = (low + high) / 2;
@@ -63,6 +64,6 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   }
   const startC = targetC + side * low;
   if (newtonDrift({ startC, ambientC, timeConstantS })(timeS) < 0)
-    throw new RangeError(`startTemperatureFor: ambientC must not freeze the bath within ${timeS} s, got ${ambientC}`);
+    throw new RangeError(`${where}ambientC must not freeze the bath within ${timeS} s, got ${ambientC}`);
   return startC;
 }

@@ -18,7 +18,9 @@ const logs: readonly TemperatureLog[] = [
   [{ timeS: 0, temperatureC: 100 }, { timeS: 600, temperatureC: 0 }],
   [{ timeS: 30, temperatureC: 20 }, { timeS: 90, temperatureC: 20 }, { timeS: 600, temperatureC: 20.001 }],
   [{ timeS: 0, temperatureC: 14 }, { timeS: 200, temperatureC: 22 }, { timeS: 210, temperatureC: 20.5 }, { timeS: 900, temperatureC: 18 }],
-  // ln(rate) over one stretch on both sides of where the closed form of a coefficient gives way to its series
+  // a deep fall and back, then stretches over which ln(rate) changes by nearly 1, 0.65 and a little
+  [{ timeS: 0, temperatureC: 90 }, { timeS: 300, temperatureC: 0 }, { timeS: 900, temperatureC: 90 }],
+  [{ timeS: 0, temperatureC: 21 }, { timeS: 300, temperatureC: 20.01 }, { timeS: 900, temperatureC: 21 }],
   [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20.65 }, { timeS: 1200, temperatureC: 20 }],
   [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20.66 }, { timeS: 1200, temperatureC: 20.63 }],
 ];

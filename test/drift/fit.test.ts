@@ -66,7 +66,7 @@ describe("fitDrift refuses", () => {
   const refuses = (log: unknown, error: Error, options?: unknown): void => {
     expect(() => fitDrift(anyOf(log), anyOf(options))).toThrow(error);
   };
-  const told = (why: string): RangeError => new RangeError(`fitDrift: log must be able to tell the time constant, but ${why}`);
+  const told = (why: string): RangeError => new RangeError(`fitDrift: log must tell the time constant, but ${why}`);
   const flat = [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20 }, { timeS: 900, temperatureC: 20 }];
   it("what is no log or no air", () => {
     refuses(null, new TypeError("fitDrift: log must be an array, got null"));
@@ -77,7 +77,7 @@ describe("fitDrift refuses", () => {
     refuses(flat, new TypeError('fitDrift: ambientC must be a number, got "14"'), { ambientC: "14" });
   });
   it("readings that stay level, run straight, or move away from the air", () => {
-    const bend = told("its readings do not bend toward the surroundings");
+    const bend = told("its readings do not bend toward the air");
     refuses(flat, bend);
     refuses(flat, bend, { ambientC: 14 });
     refuses([{ timeS: 0, temperatureC: 24 }, { timeS: 300, temperatureC: 23 }, { timeS: 600, temperatureC: 22 }], bend);
@@ -92,7 +92,7 @@ describe("fitDrift refuses", () => {
     expect(fitDrift(logOf([0, 450, 900])).timeConstantS).toBeCloseTo(1800, 3);
   });
   it("a curve that leaves what a bath and its air can be", () => {
-    refuses(logOf(every(300, 6, 9000), { startC: 100, ambientC: 10, timeConstantS: 4000 }).map((one) => ({ ...one, timeS: one.timeS + 9000 })), told("the curve would start at 864 °C and end at 10 °C"));
+    refuses(logOf(every(300, 6, 9000), { startC: 100, ambientC: 10, timeConstantS: 4000 }).map((one) => ({ ...one, timeS: one.timeS + 9000 })), told("its curve leaves 0 to 100 °C"));
   });
 });
 

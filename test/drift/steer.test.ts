@@ -46,7 +46,7 @@ describe("remainingTime", () => {
     expect(past.remainingS).toBe(0);
     expect(past.fraction).toBe(doneS / 100);
     expect(past.cautions).toEqual([
-      { code: "target-passed", severity: "stop", message: "The development is past its target: pour out now.", limit: 100, actual: doneS },
+      { code: "target-passed", severity: "stop", message: "Past the target: pour out now.", limit: 100, actual: doneS },
     ]);
   });
   it("asks about readings that look like °F", () => {
@@ -174,7 +174,7 @@ describe("logCautions", () => {
     expect(gap([10, 100, 300])).toEqual({
       code: "log-gap",
       severity: "warn",
-      message: "A gap without readings is longer than the rest of the log: the straight line across it is a guess.",
+      message: "A gap is longer than the rest of the log: the line across it is a guess.",
       path: "/2/timeS",
       limit: 90,
       actual: 200,
