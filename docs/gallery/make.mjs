@@ -6,11 +6,12 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { growth } from "./contrast.mjs";
 import { frame } from "./frame.mjs";
 import { age, agitation, coolingTank, use } from "./bath.mjs";
+import { fiveRuns, oneMoreTest } from "./learning.mjs";
 import { allTables, oneTable } from "./temperature.mjs";
 
 const folder = new URL(".", import.meta.url);
 const check = process.argv.includes("--check");
-const pictures = [oneTable(), allTables(), coolingTank(), await agitation(), use(), await age(), await growth()];
+const pictures = [oneTable(), allTables(), coolingTank(), await agitation(), use(), await age(), await growth(), fiveRuns(), oneMoreTest()];
 const faults = [];
 
 for (const { file, ...picture } of pictures) {
