@@ -1,7 +1,7 @@
 import tseslint from "typescript-eslint";
 
 export default tseslint.config(
-  { ignores: ["dist/", "coverage/", "reports/", ".stryker-tmp/", "docs/", "node_modules/"] },
+  { ignores: ["dist/", "coverage/", "reports/", ".stryker-tmp/", "docs/", "node_modules/", "test/runtimes/consumers/"] },
   {
     files: ["src/**/*.ts", "test/**/*.ts", "*.ts"],
     extends: [tseslint.configs.strictTypeChecked],

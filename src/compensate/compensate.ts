@@ -12,6 +12,9 @@ import type { Baseline, Compensation, Conditions, Knowledge, WorkedTerm } from "
 /** How well a known time repeats, when the baseline does not say: 4 % in ln(time), from pouring, clock and thermometer (common practice). */
 const REPEAT_LOG_SD = 0.04;
 
+/** The widest spread that is taken, in ln(time): the ends of a wider interval would be no numbers any more. */
+const WIDEST_LOG_SD = 100;
+
 /**
  * The main job: a known development time, compensated for today's conditions.
  *
@@ -21,7 +24,7 @@ const REPEAT_LOG_SD = 0.04;
  * @param knowledge - laws known for this developer and material; published and then generic laws stand in for the rest
  * @returns the median time and its 90 % interval in s, unrounded; one row per cause with value, spread, basis and sources; cautions
  * @throws TypeError when a field is of the wrong kind, or a condition is given whose counterpart the baseline lacks
- * @throws RangeError when a value is out of range
+ * @throws RangeError when a value is out of range, or the spreads of the laws add up to more than 100 in ln(time)
  *
  * @remarks time = baseline time × the product of the factors; the variances of ln(time) add. With the baseline's own conditions the
  * baseline time comes back to the last bit. A `"stop"` caution means that the time must not be trusted with a negative: a bath past
@@ -74,7 +77,8 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
     variance += term.factor.logSd ** 2;
   }
   if (knowledge.joint !== undefined) variance = jointVariance(variance, factors, knowledge.joint, baseline, conditions);
-  const estimate = timeEstimate(timeS, Math.sqrt(variance));
+  const logSd = inRange("compensate: the spread of ln(time)", Math.sqrt(variance), 0, WIDEST_LOG_SD, "");
+  const estimate = timeEstimate(timeS, logSd);
   outcomeCautions(cautions, estimate, factors, baseline, conditions);
   const { lowS, highS } = estimate;
   return { timeS, lowS, highS, factors, cautions: gravestFirst(cautions) };

@@ -3,8 +3,8 @@
  * arithmetic; here it is decided which law serves and what it rests on.
  */
 import type { Caution } from "../core/caution.js";
-import { inRange, plainObject, positive } from "../core/guards.js";
-import { basisOf, type Basis, type Factor, type LawOrigin } from "../core/term.js";
+import { inRange, plainObject, positive, wrongKind } from "../core/guards.js";
+import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
 import { agitationInterval, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
 import { agitationFactor } from "../agitation/agitationFactor.js";
 import { agitationLogSd } from "../agitation/agitationLogSd.js";
@@ -36,7 +36,7 @@ export function caution(code: string, severity: Caution["severity"], path: strin
 
 /** The law to use and what it rests on: the given one, else the generic one. */
 export function choose<Law extends LawOrigin>(given: Law | undefined, generic: Law): [Law, Basis] {
-  return given === undefined ? [generic, "default"] : [given, basisOf(given)];
+  return given === undefined ? [generic, "default"] : [given, basisOf(checkedOrigin("compensate: knowledge", given))];
 }
 
 /** The term of temperature; `undefined` for a bath that drifts, whose term waits for the others. */
@@ -121,12 +121,11 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   const to = inRange("compensate: conditions.ageH", conditions.ageH, 0, 1e6, " h");
   const law = knowledge.age;
   const logSd = ageLogSd(law, from, to);
-  if (law === undefined)
-    return {
-      factor: row("age", 1, logSd, { sources: ["no law of age: taken as unchanged, with a wide spread"] }, "default"),
-      cautions: [],
-    };
-  const basis = basisOf(law);
+  if (law === undefined) {
+    const sources = ["no law of age: taken as unchanged, with a wide spread"];
+    return { factor: row("age", 1, logSd, { sources }, "default"), cautions: [] };
+  }
+  const basis = basisOf(checkedOrigin("compensate: knowledge", law));
   if (law.kind === "life" && to > law.lifeH) {
     const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: no time can be given. Mix fresh.");
     return { factor: row("age", 1, ageLogSd(law, 0, law.lifeH), law, basis), cautions: [{ ...past, limit: law.lifeH, actual: to }] };
@@ -141,5 +140,7 @@ export function strengthTerm(conditions: Conditions): WorkedTerm | undefined {
   const given = plainObject("compensate: conditions.strength", conditions.strength);
   const value = positive("compensate: conditions.strength.value", given["value"], 1e6, "");
   const logSd = inRange("compensate: conditions.strength.logSd", given["logSd"], 0, 10, "");
-  return { factor: row("strength", value, logSd, conditions.strength, conditions.strength.basis), cautions: [] };
+  const strength = checkedOrigin("compensate: conditions.strength", conditions.strength);
+  if (typeof strength.basis !== "string") wrongKind("compensate: conditions.strength.basis", "text", strength.basis);
+  return { factor: row("strength", value, logSd, strength, strength.basis), cautions: [] };
 }

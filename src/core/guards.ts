@@ -34,10 +34,13 @@ export function inRange(where: string, value: unknown, min: number, max: number,
   return value;
 }
 
-/** Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. */
+/**
+ * Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. What lies between 0 and 1e-30 measures nothing, and
+ * what is divided by it is no number any more: it is refused too.
+ */
 export function positive(where: string, value: unknown, max: number, unit: string, field = ""): number {
   if (typeof value !== "number") wrongKind(where + field, "a number", value);
-  if (!(value > 0 && value <= max)) wrongValue(where + field, `above 0 and at most ${max}${unit}`, value);
+  if (!(value >= 1e-30 && value <= max)) wrongValue(where + field, `above ${value > 0 && value < 1e-30 ? 1e-30 : 0} and at most ${max}${unit}`, value);
   return value;
 }
 
@@ -47,11 +50,15 @@ export function plainObject(where: string, value: unknown, field = ""): Record<s
   return value as Record<string, unknown>;
 }
 
-/** Returns `value` when it is an array of at least `least` items; throws otherwise. */
+/** The most items of an array: a reading every second for a day. Beyond that an array is a mistake, or made to hang whoever walks it. */
+const MOST_ITEMS = 1e5;
+
+/** Returns a copy of `value`, without holes, when it is an array of at least `least` items; throws otherwise. */
 export function arrayOf(where: string, value: unknown, least: number): readonly unknown[] {
   if (!Array.isArray(value)) wrongKind(where, "an array", value);
   if (value.length < least) throw new RangeError(`${where} must hold at least ${least}, got ${value.length}`);
-  return value;
+  if (value.length > MOST_ITEMS) throw new RangeError(`${where} must hold at most ${MOST_ITEMS}, got ${value.length}`);
+  return [...(value as unknown[])];
 }
 
 /** Returns the entry of a table of published figures; throws when `key` is not text, or not one of the table's, which it lists. */

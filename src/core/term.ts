@@ -1,6 +1,7 @@
 /*
  * Room: core. The one idea of the package: every cause is one term in ln(time), and terms add.
  */
+import { inRange, wrongKind } from "./guards.js";
 
 /** What a {@link Factor} rests on. */
 export type Basis =
@@ -43,4 +44,12 @@ export interface LawOrigin {
 export function basisOf(law: LawOrigin): Basis {
   if (law.runs !== undefined) return law.runs === 0 ? "default" : "own runs";
   return law.published === true ? "handbook" : "given";
+}
+
+/** Where a law comes from goes into the answer as it is, so it has to be what it says. */
+export function checkedOrigin<Law extends LawOrigin>(where: string, law: Law): Law {
+  const { sources, runs } = law;
+  if (sources !== undefined && !Array.isArray(sources)) wrongKind(where, "laws whose sources are an array", sources);
+  if (runs !== undefined) inRange(where, runs, 0, 1e9, " runs of a law");
+  return law;
 }

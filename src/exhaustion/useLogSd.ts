@@ -22,5 +22,7 @@ export function useLogSd(law: UseLaw, fromCm2PerL: number, toCm2PerL: number): n
     const portions = usePortions("useLogSd:", law, usedCm2PerL);
     return portions / (1 + law.increase * (law.growth === "linear" ? portions : 1));
   };
-  return (law.sdIncrease ?? law.increase / 4) * Math.abs(slope(toCm2PerL) - slope(fromCm2PerL));
+  // The slopes first: they check the law.
+  const difference = Math.abs(slope(toCm2PerL) - slope(fromCm2PerL));
+  return (law.sdIncrease ?? law.increase / 4) * difference;
 }

@@ -1,5 +1,5 @@
-import { plainObject } from "../core/guards.js";
 import { formatTime } from "../quantities/formatTime.js";
+import { checkedPlan } from "./checkedPlan.js";
 import type { Cue, Material, ProcessPlan } from "./types.js";
 
 /**
@@ -9,6 +9,7 @@ import type { Cue, Material, ProcessPlan } from "./types.js";
  * @returns a line for each step and each cue, with the time from the start of the plan; a cue that repeats has one line; at the end the total time
  * and what to have ready
  * @throws TypeError when `plan` is not a plan
+ * @throws RangeError when a figure of it is out of range
  *
  * @example
  * ```ts
@@ -16,7 +17,7 @@ import type { Cue, Material, ProcessPlan } from "./types.js";
  * ```
  */
 export function describePlan(plan: ProcessPlan): readonly string[] {
-  plainObject("describePlan: plan", plan);
+  checkedPlan("describePlan: plan", plan);
   const lines = plan.steps.flatMap(({ name, startS, durationS, temperatureC, cues }) => [
     `${formatTime(startS)} ${name.replace("-", " ")}, ${formatTime(durationS)} at ${temperatureC.toFixed(1)} °C`,
     ...cueLines(cues),

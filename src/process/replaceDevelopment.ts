@@ -1,5 +1,8 @@
-import { inRange, plainObject, wrongValue } from "../core/guards.js";
+import { inRange, knownEntry, plainObject, wrongValue } from "../core/guards.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
+import { agitationInterval } from "../agitation/agitation.js";
+import { handbookVessels } from "../handbook/process.js";
+import { checkedPlan } from "./checkedPlan.js";
 import { developmentCues } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
 import type { ProcessPlan } from "./types.js";
@@ -31,14 +34,17 @@ export interface DevelopmentLeft {
  * ```
  */
 export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): ProcessPlan {
-  plainObject("replaceDevelopment: plan", plan);
+  checkedPlan("replaceDevelopment: plan", plan);
   plainObject("replaceDevelopment: left", left);
   const develop = plan.steps.find((step) => step.name === "develop");
   if (develop === undefined) wrongValue("replaceDevelopment: plan", "a plan with a development", plan);
   const { startS } = develop;
   const atS = inRange("replaceDevelopment: atS", left.atS, startS, startS + develop.durationS, " s");
   const remainingS = inRange("replaceDevelopment: remainingS", left.remainingS, 0, 1e6, " s");
-  const { drainS } = plan.handling;
+  const { vessel, agitation } = plan.handling;
+  knownEntry("replaceDevelopment: plan.handling.vessel", handbookVessels, vessel);
+  agitationInterval("replaceDevelopment: plan.handling.agitation", agitation);
+  const drainS = inRange("replaceDevelopment: plan.handling.drainS", plan.handling.drainS, 0, 600, " s");
   const passedS = atS - startS;
   const durationS = passedS + Math.max(remainingS, drainS);
   const cues = developmentCues(plan.handling, 0, Math.max(passedS, durationS - drainS));

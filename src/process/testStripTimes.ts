@@ -26,9 +26,9 @@ export interface TestStripOptions {
 export function testStripTimes(estimate: TimeEstimate, options: TestStripOptions = {}): readonly number[] {
   plainObject("testStripTimes: estimate", estimate);
   plainObject("testStripTimes: options", options);
-  const lowS = positive("testStripTimes: estimate.lowS", estimate.lowS, Number.MAX_VALUE, " s");
-  const highS = positive("testStripTimes: estimate.highS", estimate.highS, Number.MAX_VALUE, " s");
-  const timeS = positive("testStripTimes: estimate.timeS", estimate.timeS, Number.MAX_VALUE, " s");
+  const lowS = positive("testStripTimes: estimate.lowS", estimate.lowS, 1e12, " s");
+  const highS = positive("testStripTimes: estimate.highS", estimate.highS, 1e12, " s");
+  const timeS = positive("testStripTimes: estimate.timeS", estimate.timeS, 1e12, " s");
   if (!(lowS < highS)) wrongValue("testStripTimes: estimate.highS", `above lowS (${lowS} s): there is no interval to cover`, highS);
   if (!(lowS < timeS && timeS < highS)) wrongValue("testStripTimes: estimate.timeS", `between lowS (${lowS} s) and highS (${highS} s)`, timeS);
   const count = inRange("testStripTimes: options.count", options.count ?? 5, 2, 25, "");

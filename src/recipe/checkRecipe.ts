@@ -33,8 +33,9 @@ export function checkRecipe(input: unknown): RecipeCheck {
   problems.push(...relationProblems(recipe));
   const ofBrew = ask(problems, "/developer/brew", () => brewCautions(recipe));
   if (ofBrew === undefined || problems.length > 0) return { ok: false, problems };
-  const answer = compensateRecipe(recipe);
-  if (!Number.isFinite(answer.highS / answer.lowS))
+  // The one thing that is left for compensate to refuse: laws so uncertain that the interval has no ends.
+  const answer = ask([], "/knowledge", () => compensateRecipe(recipe));
+  if (answer === undefined)
     return { ok: false, problems: [{ path: "/knowledge", message: "must not be so uncertain that no interval can be given", rule: "relation" }] };
   return { ok: true, recipe, cautions: recipeCautions(recipe, answer, ofBrew) };
 }

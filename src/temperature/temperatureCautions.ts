@@ -1,4 +1,5 @@
 import type { Caution } from "../core/caution.js";
+import { plainObject, wrongKind } from "../core/guards.js";
 import { bathTemperature } from "./law.js";
 
 /** What is known of the developer and the emulsion, for the cautions that depend on them. */
@@ -17,7 +18,8 @@ export interface TemperatureCautionOptions {
  * @param temperatureC - bath temperature, 0 to 100 °C
  * @param options - what is known of developer and emulsion
  * @returns the cautions, gravest first; none from 18 to 24 °C except for soft emulsions above 20 °C
- * @throws TypeError or RangeError when the temperature is not a number from 0 to 100
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when the temperature is not from 0 to 100
  *
  * @remarks Usual range 18 to 24 °C: US Army correspondence subcourse SS0509, lesson 1, p. 13 (68 to 75 °F recommended, below
  * 65 °F inconveniently long). Hydroquinone: Wellington and Ward, The Wellington Photographic Handbook, p. 130 (fails below
@@ -32,9 +34,10 @@ export interface TemperatureCautionOptions {
  */
 export function temperatureCautions(temperatureC: number, options: TemperatureCautionOptions = {}): readonly Caution[] {
   const c = bathTemperature("temperatureCautions: temperatureC", temperatureC);
+  const { path } = plainObject("temperatureCautions: options", options) as TemperatureCautionOptions;
+  if (path !== undefined && typeof path !== "string") wrongKind("temperatureCautions: options.path", "text", path);
   const cautions: Caution[] = [];
   const add = (code: string, severity: Caution["severity"], limit: number, message: string): void => {
-    const { path } = options;
     // Two literals rather than a spread: this runs on every call of compensate.
     cautions.push(
       path === undefined

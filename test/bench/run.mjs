@@ -8,10 +8,11 @@ const folder = new URL(".", import.meta.url);
 const files = readdirSync(folder).filter((name) => name.endsWith(".bench.mjs")).sort();
 let over = 0;
 console.log("what".padEnd(58), "ratio".padStart(9), "limit".padStart(8), " note");
+/** One row. A comparison with another package has no limit: it is there to be read. */
 const report = ({ name, ratio, limit, note = "" }) => {
-  if (ratio > limit) over += 1;
   const mark = ratio > limit ? " OVER" : "";
-  console.log(name.padEnd(58), ratio.toFixed(2).padStart(9), String(limit).padStart(8), ` ${note}${mark}`);
+  if (mark !== "") over += 1;
+  console.log(name.padEnd(58), ratio.toFixed(2).padStart(9), String(limit ?? "-").padStart(8), ` ${note}${mark}`);
 };
 for (const file of files) await (await import(new URL(file, folder))).default(report);
 console.log(over === 0 ? "all within their limits" : `${over} over their limits`);

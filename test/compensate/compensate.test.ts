@@ -340,6 +340,11 @@ describe("compensate refuses", () => {
     [known, { ageH: -1 }, {}, new RangeError("compensate: conditions.ageH must be from 0 to 1000000 h, got -1")],
     [{ ...known, ageH: -1 }, { ageH: 1 }, {}, new RangeError("compensate: baseline.ageH must be from 0 to 1000000 h, got -1")],
     [known, { strength: 3 }, {}, new TypeError("compensate: conditions.strength must be an object, got 3")],
+    [known, { strength: { value: 1, logSd: 0, basis: NaN, sources: [] } }, {}, new TypeError("compensate: conditions.strength.basis must be text, got NaN")],
+    [known, { strength: { value: 1, logSd: 0, basis: "given", sources: "me" } }, {}, new TypeError('compensate: conditions.strength must be laws whose sources are an array, got "me"')],
+    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sources: 1 } }, new TypeError("compensate: knowledge must be laws whose sources are an array, got 1")],
+    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: NaN } }, new RangeError("compensate: knowledge must be from 0 to 1000000000 runs of a law, got NaN")],
+    [known, { ageH: 1 }, { age: { kind: "life", lifeH: 2, runs: -1 } }, new RangeError("compensate: knowledge must be from 0 to 1000000000 runs of a law, got -1")],
     [known, { strength: { value: 0, logSd: 0 } }, {}, new RangeError("compensate: conditions.strength.value must be above 0 and at most 1000000, got 0")],
     [known, { strength: { value: 1, logSd: 11 } }, {}, new RangeError("compensate: conditions.strength.logSd must be from 0 to 10, got 11")],
     [
@@ -350,6 +355,14 @@ describe("compensate refuses", () => {
     ],
   ])("bad input %#", (baseline, conditions, knowledge, error) => {
     expect(() => compensate(anyOf(baseline), anyOf(conditions), anyOf(knowledge))).toThrow(error);
+  });
+  it("refuses laws so wide that an interval would have no ends", () => {
+    const use = (sdIncrease: number) => ({ use: { increase: 0, perCm2PerL: 0.1, growth: "linear", sdIncrease } }) as const;
+    const exact = { ...known, logSd: 0 };
+    expect(compensate(exact, { usedCm2PerL: 1 }, use(10)).highS).toBeCloseTo(known.timeS * Math.exp(164.48536269514722), -60);
+    expect(() => compensate(exact, { usedCm2PerL: 1.25 }, use(10))).toThrow(
+      new RangeError("compensate: the spread of ln(time) must be from 0 to 100, got 125"),
+    );
   });
   it("names the field when a dilution cannot be read", () => {
     expect(() => compensate(known, { dilution: "1:9" })).toThrow('compensate: conditions.dilution "1:9" is ambiguous');

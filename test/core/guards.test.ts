@@ -53,13 +53,18 @@ describe("inRange", () => {
 
 describe("positive", () => {
   it("returns the value, the largest included and 0 not", () => {
-    expect(positive("f: t", Number.MIN_VALUE, 10, " s")).toBe(Number.MIN_VALUE);
+    expect(positive("f: t", 1e-30, 10, " s")).toBe(1e-30);
     expect(positive("f: t", 10, 10, " s")).toBe(10);
     for (const value of [0, -0, -1, 10.5, NaN, Infinity, -Infinity])
       expect(() => positive("f: t", value, 10, " s")).toThrow(new RangeError(`f: t must be above 0 and at most 10 s, got ${value}`));
   });
   it("refuses the wrong kind", () => {
     expect(() => positive("f: t", "10", 10, " s")).toThrow(new TypeError('f: t must be a number, got "10"'));
+  });
+  it("refuses what is too small to divide by", () => {
+    expect(positive("f: t", 1e-30, 10, " s")).toBe(1e-30);
+    expect(() => positive("f:", 9e-31, 10, " s", " t")).toThrow(new RangeError("f: t must be above 1e-30 and at most 10 s, got 9e-31"));
+    expect(() => positive("f: t", Number.MIN_VALUE, 10, " s")).toThrow(new RangeError("f: t must be above 1e-30 and at most 10 s, got 5e-324"));
   });
 });
 
@@ -78,9 +83,19 @@ describe("plainObject", () => {
 });
 
 describe("arrayOf", () => {
-  it("returns the array itself when it is long enough", () => {
+  it("returns a copy without holes when it is long enough", () => {
     const rows = [1, 2];
-    expect(arrayOf("f: rows", rows, 2)).toBe(rows);
+    expect(arrayOf("f: rows", rows, 2)).toEqual(rows);
+    expect(arrayOf("f: rows", rows, 2)).not.toBe(rows);
+    const holed = arrayOf("f: rows", new Array(2), 2);
+    expect(0 in holed && 1 in holed).toBe(true);
+  });
+  it("refuses an array that nobody could walk through", () => {
+    const endless: unknown[] = [];
+    endless.length = 4_294_967_295;
+    expect(() => arrayOf("f: rows", endless, 2)).toThrow(new RangeError("f: rows must hold at most 100000, got 4294967295"));
+    expect(() => arrayOf("f: rows", new Array(100_001), 2)).toThrow(new RangeError("f: rows must hold at most 100000, got 100001"));
+    expect(arrayOf("f: rows", new Array(100_000), 2)).toHaveLength(100_000);
   });
   it("refuses too few and no array", () => {
     expect(() => arrayOf("f: rows", [1], 2)).toThrow(new RangeError("f: rows must hold at least 2, got 1"));

