@@ -50,14 +50,32 @@ export function robustPosterior(size: number, readings: readonly Reading[], stat
       readings.map(({ variance }, i) => (weights[i] as number) / (variance * square)),
     );
     if (stated || readings.length === 0) return { ...found, weights, scatter };
-    const apart = readings.map(({ slopes, surprise, variance }) => Math.abs(surprise - dot(slopes, found.mean)) / Math.sqrt(variance * square));
-    const next = apart.map((z) => (z > HOLD_FROM ? HOLD_FROM / z : 1));
-    const held = apart.reduce((sum, z) => sum + Math.min(z, HOLD_FROM) ** 2, 0) / HELD_SQUARE;
+    const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, found.mean)) ** 2 / variance);
     const free = readings.length - found.covariance.reduce((sum, row, j) => sum + 1 - (row[j] as number), 0);
-    const nextScatter = Math.sqrt((SCATTER_RUNS + square * held) / (SCATTER_RUNS + free));
+    const nextScatter = scatterOf(misses, free);
+    const next = misses.map((miss) => Math.min(1, (HOLD_FROM * nextScatter) / Math.sqrt(miss)));
     const moved = next.reduce((most, weight, i) => Math.max(most, Math.abs(weight - (weights[i] as number))), Math.abs(nextScatter - scatter));
     if (moved < 1e-10 || round === 200) return { ...found, weights, scatter };
     weights = next;
     scatter = nextScatter;
+  }
+}
+
+/**
+ * The scatter that the squared residuals show, each held at HOLD_FROM scatters: the root v = scatter² of 8 + Σ min(miss, 4v)/0.92 = v(8 + free). The
+ * difference of the sides is concave and made of straight pieces, so Newton's steps from above fall to the root and end there.
+ */
+function scatterOf(misses: readonly number[], free: number): number {
+  let square = Infinity;
+  for (;;) {
+    let within = 0;
+    let held = 0;
+    for (const miss of misses) {
+      if (miss > HOLD_FROM ** 2 * square) held += HOLD_FROM ** 2;
+      else within += miss;
+    }
+    const next = (SCATTER_RUNS + within / HELD_SQUARE) / (SCATTER_RUNS + free - held / HELD_SQUARE);
+    if (!(next < square)) return Math.sqrt(square);
+    square = next;
   }
 }
