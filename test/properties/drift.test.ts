@@ -135,7 +135,7 @@ describe("startTemperatureFor", () => {
 });
 
 describe("ownUseFactor", () => {
-  test.prop([real(0, 0.5), fc.constantFrom("linear" as const, "compound" as const), real(0, 1000), real(200, 2000), real(1, 2)])(
+  test.prop([real(0, 0.3), fc.constantFrom("linear" as const, "compound" as const), real(0, 1000), real(200, 2000), real(1, 2)])(
     "grows with the load and is 1 without one",
     (increase, growth, areaCm2, volumeMl, more) => {
       const use = { increase, perCm2PerL: 516.128, growth, areaCm2, volumeMl };
