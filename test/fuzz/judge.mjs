@@ -19,14 +19,15 @@ function objectsIn(value, found = new Set(), depth = 0) {
 /** Says what is wrong with a returned value, or nothing. Plain data only: no class, no NaN, no Infinity, no text that shows one. */
 function faultOf(value, path, odd, own) {
   if (typeof value === "number") return Number.isFinite(value) ? "" : `${path} is ${value}`;
-  if (typeof value === "string") return !odd && /\bNaN\b|\bInfinity\b|\bundefined\b|\[object /.test(value) ? `${path} reads ${JSON.stringify(value.slice(0, 120))}` : "";
+  if (typeof value === "string") return !odd && /(?<!got [-"]{0,2})\b(?:NaN|Infinity|undefined)\b|\[object /.test(value) ? `${path} reads ${JSON.stringify(value.slice(0, 120))}` : "";
   if (value === undefined || value === null || typeof value === "boolean") return "";
   if (own.has(value)) return "";
   if (typeof value !== "object") return `${path} is a ${typeof value}`;
   const prototype = Object.getPrototypeOf(value);
   if (prototype !== Object.prototype && prototype !== Array.prototype) return `${path} is no plain object`;
   for (const key of Reflect.ownKeys(value)) {
-    if (key === "length" || (!Array.isArray(value) && unknownFields.includes(key))) continue;
+    // A rejected record comes back as it came.
+    if (key === "length" || key === "record" || (!Array.isArray(value) && unknownFields.includes(key))) continue;
     const fault = faultOf(value[key], `${path}.${String(key)}`, odd, own);
     if (fault !== "") return fault;
   }

@@ -62,6 +62,7 @@ const useLaw = record(
   ["increase", "perCm2PerL", "growth"],
 );
 const used = fc.oneof({ weight: 9, arbitrary: within(0, 5000) }, { weight: 1, arbitrary: within(0, 1e6) });
+const ownUse = record({ increase: within(0, 0.5), perCm2PerL: within(100, 2000), growth: oneOf("linear", "compound"), areaCm2: within(0, 2000), volumeMl: within(200, 5000) });
 const ageLaw = fc.oneof(
   record({ kind: oneOf("half-life"), halfLifeH: fc.oneof({ weight: 9, arbitrary: within(5, 5000) }, { weight: 1, arbitrary: above0(1e6) }), sdLog: within(0, 3), ...origin }, ["kind", "halfLifeH"]),
   record({ kind: oneOf("life"), lifeH: above0(1e6), ...origin }, ["kind", "lifeH"]),
@@ -116,12 +117,81 @@ const planned = plan.map((input) => {
   }
 });
 
-const drift = record({ startC: bath, ambientC: within(-50, 100), timeConstantS: above0(1e7) });
+// text of a time
 const text = fc.oneof(
   fc.tuple(fc.nat({ max: 200 }), fc.nat({ max: 70 })).map(([m, s]) => `${m}:${String(s).padStart(2, "0")}`),
   fc.tuple(fc.nat({ max: 9999 }), oneOf("s", " sec", "m", " min", "h", ".5 min", "m30s", "′30″")).map(([n, unit]) => `${n}${unit}`),
   fc.tuple(fc.nat({ max: 30 }), fc.nat({ max: 59 })).map(([m, s]) => `PT${m}M${s}S`),
 );
+
+// contrast and inspection
+const cooling = fc
+  .tuple(within(10, 30), within(10, 30), within(300, 9000), within(10, 900), fc.array(within(-0.1, 0.1), { minLength: 3, maxLength: 12 }))
+  .map(([start, air, tau, everyS, noise]) => noise.map((off, i) => ({ timeS: i * everyS, temperatureC: air + (start - air) * Math.exp((-i * everyS) / tau) + off })));
+const curve = fc
+  .tuple(within(0, 0.4), within(0.5, 1.2), within(-3.2, -2.5), within(0.15, 0.2), fc.integer({ min: 24, max: 30 }))
+  .map(([fog, gradient, toe, step, count]) => Array.from({ length: count }, (_, i) => ({ logH: -4 + i * step, density: fog + gradient * 0.1 * Math.log1p(Math.exp((-4 + i * step - toe) / 0.1)) })));
+const strip = fc.oneof(curve, curve.map((steps) => ({ steps, basePlusFog: steps[0].density })));
+const grown = fc
+  .tuple(within(0.5, 2), within(0.001, 0.01), within(0, 60), fc.array(within(0.98, 1.02), { minLength: 3, maxLength: 8 }))
+  .map(([most, rate, t0, noise]) => noise.map((off, i) => ({ timeS: 120 * (i + 1), gamma: off * most * -Math.expm1(-rate * Math.max(1, 120 * (i + 1) - t0)) })));
+const seen = within(5, 200);
+const factor = within(3, 40);
+
+// learning
+const outcome = fc.oneof(
+  record({ kind: oneOf("good"), logSd: within(0.01, 0.5) }, ["kind"]),
+  record({ kind: oneOf("judged"), timeRatio: within(0.5, 2), logSd: within(0.01, 0.5) }, ["kind", "timeRatio"]),
+  record({ kind: oneOf("steps"), steps: within(-2, 2) }),
+  record({ kind: oneOf("gamma"), gamma: within(0.4, 0.8), wanted: within(0.4, 0.8) }),
+  record({ kind: oneOf("density"), density: within(0.5, 1.5), wanted: within(0.5, 1.5) }),
+  record({ kind: oneOf("appearance"), appearanceS: seen, factor }),
+  record({ kind: oneOf("failed", "fogged"), note: oneOf("light", "") }, ["kind"]),
+);
+const run = record(
+  { timeS: within(200, 1500), temperatureC: within(14, 26), dilution: oneOf("1+9", "1+14"), agitation: record({ everyS: within(20, 120) }), usedCm2PerL: within(0, 3000), ageH: within(0, 2), outcome, id: oneOf("a", "b"), date: oneOf("2026-11-25", "2026-10-01"), note: oneOf("hut") },
+  ["timeS", "temperatureC", "outcome"],
+);
+const runs = fc.array(run, { maxLength: 5 });
+const usual = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
+const startOptions = record({ baseLogSd: within(0, 1), laws: record({ temperature: fc.oneof(arrhenius, coefficient), dilution: power, use: useLaw }, []), noise: oneOf("estimated", "stated") }, []);
+/** Knowledge from a few runs, made once: it costs too much to learn anew for each call. */
+const learned = oneOf(
+  ...fc.sample(runs, { seed: 7, numRuns: 24 }).flatMap((some) => {
+    try {
+      return [JSON.parse(JSON.stringify(kinetics.learn(kinetics.startKnowledge(usual), some)))];
+    } catch {
+      return [];
+    }
+  }),
+);
+const today = record({ temperatureC: within(5, 35), dilution: oneOf("1+9", "1+14", "1+19"), agitation: record({ everyS: within(20, 120) }), usedCm2PerL: within(0, 3000), ageH: within(0, 2) }, []);
+const note = record(
+  { Time: text, Temp: oneOf("68F", "20 °C", "18,5 C", "hot"), Dilution: oneOf("1+9", "1:9", "stock"), Agitation: oneOf("60 s", "stand", "continuous"), Outcome: oneOf("good", "over 0.5", "under 1", "failed", "?"), Date: oneOf("2026-11-25", "25.11.2026"), Note: oneOf("hut", "") },
+  ["Time", "Temp", "Outcome"],
+);
+
+// recipe
+const stock = record({ kind: oneOf("stock"), name: oneOf("invented"), dilution: oneOf("1+9", "1+14", "stock"), volumeMl: within(100, 2000), family: oneOf("concentrate", "p-aminophenol") }, ["kind", "name", "dilution"]);
+const recipe = record(
+  {
+    schemaVersion: oneOf(2),
+    name: oneOf("hut"),
+    material: record({ name: oneOf("plate"), kind: oneOf("film", "plate", "paper"), emulsion: oneOf("soft", "hardened"), iso: within(1, 3200), areaCm2: within(10, 5000), modernFilm: fc.boolean() }, ["name"]),
+    developer: fc.oneof(stock, record({ kind: oneOf("brew"), brew })),
+    baseline: record({ timeS: within(60, 3000), temperatureC: within(10, 30), usedCm2PerL: within(0, 500), ageH: within(0, 1), logSd: within(0, 1) }, ["timeS", "temperatureC"]),
+    agitation,
+    conditions: record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000), ageH: within(0, 2) }, []),
+    knowledge: record({ temperature: fc.oneof(arrhenius, coefficient), use: useLaw }, []),
+    safelight: oneOf("none", "red"),
+    notes: oneOf([], ["a note"]),
+  },
+  ["schemaVersion", "material", "developer", "baseline"],
+);
+/** An answer, made by the package itself. */
+const answer = fc.tuple(within(60, 3000), within(10, 30), within(5, 35), above0(5000)).map(([baseS, from, temperatureC, usedCm2PerL]) => kinetics.compensate({ timeS: baseS, temperatureC: from }, { temperatureC, usedCm2PerL }));
+
+const drift = record({ startC: bath, ambientC: within(-50, 100), timeConstantS: above0(1e7) });
 
 export const valid = {
   // quantities
@@ -144,9 +214,12 @@ export const valid = {
   // drift
   equivalentTime: args([log, temperatureLaw, bath]),
   newtonDrift: args([drift]),
-  fitDrift: args([log], [record({ ambientC: within(-20, 60) }, [])]),
-  developUntil: args([record({ equivalentS: above0(1e4), referenceC: bath, law: temperatureLaw, temperatureAt: forecast, fromS: within(0, 1000) }, ["equivalentS", "referenceC", "law", "temperatureAt"])]),
-  remainingTime: args([record({ targetS: above0(1e5), referenceC: bath, law: temperatureLaw, log, temperatureAt: forecast })]),
+  fitDrift: args([cooling], [record({ ambientC: within(-20, 60) }, [])]),
+  logCautions: args([log]),
+  handbookVessel: args([oneOf("tray-in-air", "steel-tank-in-air", "glass-jar-in-air", "steel-tank-in-water", "bucket")]),
+  ownUseFactor: args([ownUse]),
+  developUntil: args([record({ equivalentS: above0(1e4), referenceC: bath, law: temperatureLaw, temperatureAt: forecast, fromS: within(0, 1000), ownUse }, ["equivalentS", "referenceC", "law", "temperatureAt"])]),
+  remainingTime: args([record({ targetS: above0(1e5), referenceC: bath, law: temperatureLaw, log, temperatureAt: forecast, ownUse }, ["targetS", "referenceC", "law", "log"])]),
   startTemperatureFor: args([record({ timeS: above0(1e5), targetC: within(5, 40), ambientC: within(-20, 50), timeConstantS: above0(1e6), law: temperatureLaw })]),
   // dilution
   parseDilution: args([dilutionText], [record({ colon: oneOf("plus", "total") }, [])]),
@@ -172,6 +245,24 @@ export const valid = {
   // contrast
   gammaAt: args([growth, within(0, 1e4)]),
   timeForGamma: fc.tuple(growth, within(0, 1.1)).map(([law, share]) => [law, share * law.gammaInfinity]),
+  contrastLogSd: fc.tuple(growth, within(0.05, 0.95), within(0.05, 0.95)).map(([law, a, b]) => [law, a * law.gammaInfinity, b * law.gammaInfinity]),
+  fitGrowth: args([grown], [record({ appearanceS: within(0, 60) }, [])]),
+  growthFromDoubling: fc.tuple(within(60, 900), within(0.2, 1), within(1.05, 1.95)).map(([timeS, gamma, ratio]) => [{ timeS, gamma, gammaAtDouble: gamma * ratio }]),
+  pushFactor: args([within(-2, 4)], [within(1, 2)]),
+  pushLogSd: args([within(-2, 4)]),
+  pushCautions: args([within(-2, 4)]),
+  speedPoint: args([strip]),
+  averageGradient: args([strip]),
+  isoSpeed: args([strip]),
+  contrastIndex: args([strip]),
+  // inspection
+  appearanceFactor: args([fc.tuple(seen, within(2, 30)).map(([appearanceS, times]) => ({ appearanceS, totalS: appearanceS * times }))]),
+  timeFromAppearance: args([record({ appearanceS: seen, factor })]),
+  mixedAppearanceFactor: args([fc.array(record({ factor, parts: within(0.1, 10) }), { minLength: 1, maxLength: 4 })]),
+  handbookAppearanceFactor: args([oneOf("amidol", "metol", "pyro", "hydroquinone", "coffee")], [record({ contrast: oneOf("soft", "normal", "strong"), strengthGPerL: within(1, 10) }, [])]),
+  appearanceEstimate: args([record({ appearanceS: seen, factor, factorLogSd: within(0, 1), reactionS: within(0, 5) }, ["appearanceS", "factor"])]),
+  combineEstimates: args([estimate, estimate]),
+  safelightCautions: args([oneOf("blue-sensitive", "orthochromatic", "panchromatic")]),
   // brew
   massOf: args([record({ ingredient, spoons: above0(100), tablets: above0(100), labelMg: above0(1000), ...spoonOptions }, ["ingredient", "spoons", "tablets", "labelMg"])]),
   spoonsFor: args([record({ ingredient, massG: above0(1e4), stepSpoons: above0(1), ...spoonOptions }, ["ingredient", "massG"])]),
@@ -186,6 +277,20 @@ export const valid = {
   checkBrew: args([brew], [record({ ageH: within(0, 10), filmIso: above0(1e5), softEmulsion: fc.boolean() }, [])]),
   scaleBrew: args([brew, above0(1e4)]),
   mixingSteps: args([brew]),
+  // learning
+  startKnowledge: args([baseline], [startOptions]),
+  learn: args([learned, runs], [record({ today: oneOf("2026-11-25", "2027-01-01") }, [])]),
+  predict: args([learned, today]),
+  nextTest: args([learned, fc.array(today, { maxLength: 3 }), today]),
+  mergeKnowledge: args([learned, learned]),
+  readRunNotes: args([fc.array(note, { maxLength: 4 })], [record({ colon: oneOf("plus", "total"), today: oneOf("2027-01-01") }, [])]),
+  tidyRuns: args([learned]),
+  // recipe
+  checkRecipe: args([fc.oneof(recipe, recipe.map((one) => JSON.stringify(one)))]),
+  formatRecipe: args([recipe]),
+  compensateRecipe: args([recipe], [record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000) }, [])]),
+  describeCompensation: args([answer]),
+  describeCautions: args([answer.map(({ cautions }) => cautions)]),
   // compensate
   compensate: args([baseline, conditions], [knowledge]),
   // process
@@ -202,4 +307,4 @@ export const valid = {
 };
 
 /** Calls of these cost a hundred times the others', so they get a part of the calls only. */
-export const costly = { brewPh: 0.2, brewStrength: 0.1, checkBrew: 0.2, developUntil: 0.3, remainingTime: 0.2, startTemperatureFor: 0.1, planProcess: 0.4, replaceDevelopment: 0.3, describePlan: 0.3, bathCautions: 0.5 };
+export const costly = { startKnowledge: 0.15, learn: 0.03, predict: 0.2, nextTest: 0.05, mergeKnowledge: 0.03, tidyRuns: 0.05, readRunNotes: 0.2, checkRecipe: 0.15, compensateRecipe: 0.5, isoSpeed: 0.5, fitGrowth: 0.2, fitDrift: 0.2, brewPh: 0.2, brewStrength: 0.1, checkBrew: 0.2, developUntil: 0.3, remainingTime: 0.2, startTemperatureFor: 0.1, planProcess: 0.4, replaceDevelopment: 0.3, describePlan: 0.3, bathCautions: 0.5 };
