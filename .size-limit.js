@@ -22,7 +22,8 @@ export default [
     name: "compensate, own code without drift, contrast and joint spreads",
     import: "{ compensate }",
     ignore: dependencies,
-    limit: "6 kB",
+    // The aim is 6 kB; the checks that fuzzing asked for brought it to 6.16.
+    limit: "6.2 kB",
     modifyEsbuildConfig: (config) => ({ ...config, logLevel: "silent", plugins: [...(config.plugins ?? []), laterRooms] }),
   },
   { ...quiet, name: "compensate, own code", import: "{ compensate }", ignore: dependencies, limit: "8 kB" },

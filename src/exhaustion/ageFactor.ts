@@ -43,12 +43,12 @@ export function ageFactor(law: AgeLaw, ageH: number): number {
   inRange("ageFactor: ageH", ageH, 0, 1e6, " h");
   if (law.kind === "half-life") {
     const halfLives = ageH / positive("ageFactor: law.halfLifeH", law.halfLifeH, 1e6, " h");
-    if (!(halfLives <= 10)) wrongValue("ageFactor: ageH", "at most ten half-lives", ageH);
+    if (!(halfLives <= 10)) wrongValue("ageFactor: ageH", "<= 10 half-lives", ageH);
     return 2 ** halfLives;
   }
   if (law.kind === "slowing") return Math.exp(inRange("ageFactor: law.perRootH", law.perRootH, -1, 1, "") * slowingRootH(ageH));
   if (kind !== "life") wrongValue("ageFactor: law.kind", '"half-life", "life" or "slowing"', kind);
   const lifeH = positive("ageFactor: law.lifeH", law.lifeH, 1e6, " h");
-  if (ageH > lifeH) wrongValue("ageFactor: ageH", `within the bath's life of ${lifeH} h (past it no time can be given)`, ageH);
+  if (ageH > lifeH) wrongValue("ageFactor: ageH", `within the bath's life of ${lifeH} h`, ageH);
   return 1;
 }

@@ -33,6 +33,10 @@ describe("speedPoint", () => {
     const found = speedPoint({ steps: curveOf(toe(g)), basePlusFog: 0.2 }).logH;
     expect(Math.abs(found - exact)).toBeLessThan(0.01);
   });
+  it("takes a curve that starts at the criterion itself", () => {
+    const steps = [0.1, 0.6, 1.2].map((density, i) => ({ logH: i - 3, density }));
+    expect(speedPoint({ steps, basePlusFog: 0 }).logH).toBe(-3);
+  });
   it("says which end of the curve is missing", () => {
     const flat = [-3, -2, -1].map((logH) => ({ logH, density: 0.1 + (logH + 3) / 50 }));
     expect(() => speedPoint(flat)).toThrow(

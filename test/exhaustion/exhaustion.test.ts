@@ -91,14 +91,14 @@ describe("ageFactor", () => {
     expect(ageFactor(law, 24)).toBe(2);
     expect(ageFactor(law, 240)).toBe(1024);
     expect(() => ageFactor(law, 240.1)).toThrow(
-      new RangeError("ageFactor: ageH must be at most ten half-lives, got 240.1"),
+      new RangeError("ageFactor: ageH must be <= 10 half-lives, got 240.1"),
     );
   });
   it("stays at full strength through a life, and gives no time past it", () => {
     const law: AgeLaw = { kind: "life", lifeH: 1.5 };
     expect([0, 1, 1.5].map((h) => ageFactor(law, h))).toEqual([1, 1, 1]);
     expect(() => ageFactor(law, 1.5000001)).toThrow(
-      new RangeError("ageFactor: ageH must be within the bath's life of 1.5 h (past it no time can be given), got 1.5000001"),
+      new RangeError("ageFactor: ageH must be within the bath's life of 1.5 h, got 1.5000001"),
     );
   });
   test.prop([

@@ -166,12 +166,12 @@ describe("checkRecipe", () => {
     expect(of({ use }, { baseline: { ...hutStock.baseline, usedCm2PerL: 100 } }).map(({ path }) => path)).toEqual(["/baseline/usedCm2PerL"]);
     const halfLife = { age: { kind: "half-life", halfLifeH: 1 } };
     expect(of(halfLife, { conditions: { ageH: 10.5 } })).toEqual([
-      { path: "/conditions/ageH", message: "must be at most ten half-lives, got 10.5", rule: "relation" },
+      { path: "/conditions/ageH", message: "must be <= 10 half-lives, got 10.5", rule: "relation" },
     ]);
     expect(of(halfLife, { baseline: { ...hutStock.baseline, ageH: 11 } }).map(({ path }) => path)).toEqual(["/baseline/ageH"]);
     const life = { age: { kind: "life", lifeH: 1 } };
     expect(of(life, { baseline: { ...hutStock.baseline, ageH: 2 }, conditions: { ageH: 0.5 } })).toEqual([
-      { path: "/baseline/ageH", message: "must be within the bath's life of 1 h (past it no time can be given), got 2", rule: "relation" },
+      { path: "/baseline/ageH", message: "must be within the bath's life of 1 h, got 2", rule: "relation" },
     ]);
     // Past its life today is a caution, not a problem.
     expect(of(life, { conditions: { ageH: 2 } })).toEqual([]);
