@@ -5,6 +5,7 @@ const config: ViteUserConfig = defineConfig({
     include: ["test/**/*.test.ts"],
     // Every function under test is pure, so files may share a process: a fifth of the time.
     isolate: false,
+    setupFiles: ["test/setup.ts"],
     // Some tests simulate hundreds of photographers; a busy machine may take long over it.
     testTimeout: 60_000,
     coverage: {

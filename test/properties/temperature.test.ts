@@ -104,6 +104,8 @@ describe("conversions between forms", () => {
     same(temperatureFactor(asCoefficientLaw(law, low, high), low, c), temperatureFactor(law, low, c), 1e-9 * (1 + Math.abs(c - low) / (high - low)));
   });
   test.prop([temperatureLaw, interval])("a coefficient of any law agrees with it over the interval", (law, [low, high]) => {
+    // Over less than a tenth of a degree a table's rounding alone is a spread that no coefficient may have: refused, as documented.
+    fc.pre(law.kind !== "table" || high - low >= 0.1);
     same(temperatureFactor(asCoefficientLaw(law, low, high), low, high), temperatureFactor(law, low, high), 1e-9);
   });
 });
