@@ -1,4 +1,4 @@
-import { inRange } from "../core/guards.js";
+import { inRange, plainObject, wrongKind } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
 import type { Baseline, Conditions } from "./types.js";
 
@@ -17,6 +17,8 @@ export interface JointSpread {
  * base time and an activation energy that were both learned in the cold are each poorly known, and their sum well.
  */
 export function jointVariance(sum: number, factors: readonly Factor[], joint: JointSpread, baseline: Baseline, conditions: Conditions): number {
+  plainObject("compensate: knowledge.joint", joint);
+  if (!Array.isArray(joint.causes)) wrongKind("compensate: knowledge.joint.causes", "an array", joint.causes);
   // The number behind a cause is 0 or more, so its factor tells which way it acts; that of age may be below 0, so there the ages tell.
   const ways: Readonly<Record<string, number>> = {
     baseline: Number(baseline.timeS === joint.timeS),
@@ -30,7 +32,7 @@ export function jointVariance(sum: number, factors: readonly Factor[], joint: Jo
     if (row < 0) continue;
     const signed = Math.sign(ways[cause] ?? value - 1) * logSd;
     for (const [column, other] of before)
-      variance += 2 * signed * other * inRange("compensate: knowledge.joint", joint.correlation[row]?.[column], -1, 1, "");
+      variance += 2 * signed * other * inRange("compensate: knowledge.joint", (joint.correlation as JointSpread["correlation"] | undefined)?.[row]?.[column], -1, 1, "");
     before.push([row, signed]);
   }
   // A correlation rounded by storage can bring a variance of nearly 0 below it.

@@ -26,7 +26,7 @@ export interface DevelopUntilOptions {
  * @param options - the time wanted at the reference temperature, the law, and the bath's temperature as a function of clock time
  * @returns the clock time in s, counted like the time that `temperatureAt` is given, so never before `fromS`
  * @throws TypeError when a field is of the wrong kind, or the forecast gives no number
- * @throws RangeError when a value is out of range, the forecast leaves 0 to 100 °C, or the work is not done within 1e7 s
+ * @throws RangeError when a value is out of range, the forecast leaves 0 to 100 °C, the forecast jumps about at every scale, or the work is not done within 1e7 s
  *
  * @remarks Solves ∫ rate(T(t)) dt = equivalentS by adaptive Gauss-Lobatto quadrature, to about 1e-10 of equivalentS. The forecast is
  * looked at some eight times in each sixteenth of the time: a swing much shorter than that can be missed.
@@ -49,12 +49,22 @@ export function developUntil(options: DevelopUntilOptions): number {
   return clockTime((timeS) => rateAt(temperatureAt(timeS)), target * slower, start);
 }
 
+/** How often a forecast is looked at: a thousand times would do for any bath; what jumps about at every scale would be followed without end. */
+const MOST_LOOKS = 200_000;
+
 /**
  * The clock time at which the integral of a positive rate from `start` reaches `target`: Newton's steps, none longer than what a
  * sixteenth of the target needs at the moment's rate, so that one panel is short against any usual drift, and none across a corner that is
  * known beforehand. The last step may go back.
  */
-export function clockTime(rate: (timeS: number) => number, target: number, start: number, corners: readonly number[] = []): number {
+export function clockTime(rateAt: (timeS: number) => number, target: number, start: number, corners: readonly number[] = []): number {
+  const most = MOST_LOOKS + 50 * corners.length;
+  let looks = 0;
+  const rate = (timeS: number): number => {
+    looks += 1;
+    if (looks > most) throw new RangeError(`developUntil: temperatureAt must be smooth enough to be followed, got no end after ${most} looks at it`);
+    return rateAt(timeS);
+  };
   const tolerance = target * 1e-12;
   let from = start;
   let left = target;

@@ -31,7 +31,8 @@ export interface AppearanceSeen {
  */
 export function appearanceEstimate(seen: AppearanceSeen): TimeEstimate {
   plainObject("appearanceEstimate: seen", seen);
+  const timeS = timeFromAppearance(seen);
   const byFactor = inRange("appearanceEstimate: factorLogSd", seen.factorLogSd ?? 0.15, 0, 3, "");
   const byHand = inRange("appearanceEstimate: reactionS", seen.reactionS ?? 1.5, 0, 60, " s") / seen.appearanceS;
-  return timeEstimate(timeFromAppearance(seen), Math.hypot(byFactor, byHand));
+  return timeEstimate(timeS, Math.hypot(byFactor, byHand));
 }

@@ -2,7 +2,7 @@
  * Room: learning. From what was known before and all the runs to knowledge: one function, so that knowledge is the same whichever way the
  * runs came in.
  */
-import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { inRange, knownEntry, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
 import { adviceOn } from "./advice.js";
 import { learnableLaws, priorNumbers, type LearnableLaws } from "./learnableLaws.js";
 import { learnedLaws } from "./learnedLaws.js";
@@ -22,6 +22,9 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   if (noise !== "estimated" && noise !== "stated") wrongValue(`${where} noise`, '"estimated" or "stated"', noise);
   inRange(where, baseLogSd, 0, 3, "", " baseLogSd");
   plainObject(where, baseline, " baseline");
+  const { emulsion = "soft", hydroquinone = false }: { readonly emulsion?: unknown; readonly hydroquinone?: unknown } = baseline;
+  knownEntry(`${where} baseline.emulsion`, { soft: true, hardened: true }, emulsion);
+  if (typeof hydroquinone !== "boolean") wrongKind(`${where} baseline.hydroquinone`, "true or false", hydroquinone);
   const logBase = Math.log(positive(where, baseline.timeS, 1e6, " s", " baseline.timeS"));
   const laws = learnableLaws(where, prior.laws, baseline.temperatureC);
   const numbers = priorNumbers(laws, baseLogSd);

@@ -42,6 +42,6 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
 /** Data as text with the fields of each object in one order. */
 function orderedText(value: unknown): string {
   return JSON.stringify(value, (_, part: unknown) =>
-    typeof part === "object" && part !== null && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort()) : part,
+    typeof part === "object" && part !== null && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1))) : part,
   );
 }

@@ -2,7 +2,7 @@ import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { learnableLaws } from "./learnableLaws.js";
 import { rowMaker, type ModelRow } from "./model.js";
-import { storedKnowledge } from "./notebook.js";
+import { learnedStrength, sevenOf, storedKnowledge } from "./notebook.js";
 import { EYE_LOG_SD, EYE_SHARE } from "./outcome.js";
 import { dot } from "./posterior.js";
 import type { LearnedKnowledge, TestCandidate } from "./types.js";
@@ -63,16 +63,17 @@ export function nextTest<Candidate extends TestCandidate>(
     return row;
   };
   // Storage may have lost what the arithmetic below takes for granted.
-  arrayOf("nextTest: knowledge.parameters", parameters, 7);
-  const scale = parameters.map(({ sd }) => inRange("nextTest: knowledge.parameters", sd, 0, 1e6, "", ".sd"));
-  const { correlation } = joint;
-  arrayOf("nextTest: knowledge.joint.correlation", correlation, 7);
-  for (const line of correlation) for (const [j] of scale.entries()) inRange("nextTest: knowledge.joint.correlation", line[j], -1, 1, "");
+  const scale = sevenOf("nextTest: knowledge.parameters", parameters).map((each) =>
+    inRange("nextTest: knowledge.parameters", plainObject("nextTest: knowledge.parameters", each)["sd"], 0, 1e6, "", ".sd"),
+  );
+  const correlation = sevenOf("nextTest: knowledge.joint.correlation", plainObject("nextTest: knowledge.joint", joint)["correlation"]).map((line) =>
+    sevenOf("nextTest: knowledge.joint.correlation", line).map((each) => inRange("nextTest: knowledge.joint.correlation", each, -1, 1, "")),
+  );
   const scaled = (row: ModelRow): readonly number[] => row.slopes.map((slope, j) => slope * (scale[j] as number));
   const asked = scaled(rowOf("nextTest: question", question));
   const onto = correlation.map((row) => dot(asked, row));
   const now = dot(asked, onto);
-  const strength = parameters[6]?.value as number;
+  const strength = learnedStrength("nextTest: knowledge", parameters);
 
   const ranked = candidates.map((candidate, i) => {
     const at = `nextTest: candidates[${i}]`;

@@ -69,6 +69,19 @@ export function refuseFuture(where: string, today: unknown, entries: readonly En
     if (run.date !== undefined && run.date.slice(0, 10) > today.slice(0, 10)) wrongValue(`${at}.date`, `at most today, ${today}`, run.date);
 }
 
+/** A list of one entry for each of the seven numbers that are learned; storage may have lost or doubled one. */
+export function sevenOf(where: string, value: unknown): readonly unknown[] {
+  const items = arrayOf(where, value, 7);
+  inRange(`${where}.length`, items.length, 7, 7, "");
+  return items;
+}
+
+/** The strength that runs have taught, last of the seven. */
+export function learnedStrength(where: string, parameters: unknown): number {
+  const last = plainObject(`${where}.parameters[6]`, sevenOf(`${where}.parameters`, parameters)[6]);
+  return inRange(`${where}.parameters[6].value`, last["value"], -1e3, 1e3, "");
+}
+
 /** Checks that stored knowledge is of the schema that this version reads, and has what everything else can be made from. */
 export function storedKnowledge(where: string, knowledge: unknown): void {
   const { schema, prior, runs } = plainObject(where, knowledge);

@@ -1,6 +1,6 @@
 import { compensate } from "../compensate/compensate.js";
 import type { Compensation, Conditions } from "../compensate/types.js";
-import { plainObject } from "../core/guards.js";
+import { inRange, plainObject } from "../core/guards.js";
 import { storedKnowledge } from "./notebook.js";
 import type { LearnedKnowledge, Parameter } from "./types.js";
 
@@ -29,6 +29,9 @@ export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Co
   const learned = (knowledge.parameters as readonly Parameter[] | undefined)?.[6];
   if (strength === undefined || learned === undefined || learned.runs === 0) return compensate(knowledge.baseline, conditions, knowledge);
   const { value, logSd } = strength;
+  inRange("predict: knowledge.parameters[6].value", learned.value, -1e3, 1e3, "");
+  inRange("predict: knowledge.parameters[6].runs", learned.runs, 0, 1e9, "");
+  inRange("predict: knowledge.parameters[6].sd", learned.sd, 0, 1e3, "");
   const corrected = {
     ...strength,
     value: value * Math.exp(learned.value * logSd),

@@ -1,9 +1,10 @@
 import { agitationInterval } from "../agitation/agitation.js";
+import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
 import { formatDilution } from "../dilution/formatDilution.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { learnableLaws } from "./learnableLaws.js";
 import { rowMaker } from "./model.js";
-import { storedKnowledge } from "./notebook.js";
+import { entriesOf, learnedStrength, storedKnowledge } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
 import type { LearnedKnowledge } from "./types.js";
 
@@ -53,6 +54,14 @@ export interface TidyRun {
 export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
   storedKnowledge("tidyRuns: knowledge", knowledge);
   const { baseline, runs, setAside, parameters } = knowledge;
+  plainObject("tidyRuns: knowledge.baseline", baseline);
+  const baseS = positive("tidyRuns: knowledge.baseline.timeS", baseline.timeS, 1e6, " s");
+  const strength = learnedStrength("tidyRuns: knowledge", parameters);
+  arrayOf("tidyRuns: knowledge.setAside", setAside, 0).forEach((each, i) => {
+    const { weight } = plainObject(`tidyRuns: knowledge.setAside[${i}]`, each);
+    inRange(`tidyRuns: knowledge.setAside[${i}].weight`, weight, 0, 1, "");
+  });
+  entriesOf("tidyRuns: knowledge.runs", runs);
   const toRow = rowMaker("tidyRuns: knowledge", baseline, learnableLaws("tidyRuns: knowledge", knowledge, baseline.temperatureC));
   return runs.map((run, i) => {
     const at = `tidyRuns: knowledge.runs[${i}]`;
@@ -62,7 +71,7 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
     const dilution = run.dilution === undefined ? null : readDilution(`${at}.dilution`, run.dilution);
     const right = typeof outcome === "string" ? null : outcome;
     const fitted =
-      typeof row === "string" ? null : Math.log(baseline.timeS) + row.log + (parameters[6]?.value as number) * (row.slopes[6] as number);
+      typeof row === "string" ? null : Math.log(baseS) + row.log + strength * (row.slopes[6] as number);
     return {
       run: i,
       id: run.id ?? null,

@@ -28,6 +28,8 @@ export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): C
   plainObject("compensateRecipe: recipe", recipe);
   plainObject("compensateRecipe: conditions", conditions);
   const { developer, material, agitation } = recipe;
+  plainObject("compensateRecipe: recipe.developer", developer);
+  plainObject("compensateRecipe: recipe.material", material);
   const own = {
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),

@@ -1,4 +1,4 @@
-import { arrayOf } from "../core/guards.js";
+import { arrayOf, knownEntry, plainObject, wrongKind } from "../core/guards.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 
 const WORDS: Readonly<Record<Caution["severity"], string>> = { stop: "Stop", warn: "Take care", note: "Note" };
@@ -16,6 +16,17 @@ const WORDS: Readonly<Record<Caution["severity"], string>> = { stop: "Stop", war
  * ```
  */
 export function describeCautions(cautions: readonly Caution[]): readonly string[] {
-  arrayOf("describeCautions: cautions", cautions, 0);
+  checkedCautions("describeCautions: cautions", cautions);
   return gravestFirst(cautions).map(({ severity, message, path }) => `${WORDS[severity]}: ${message}${path === undefined || path === "" ? "" : ` [${path}]`}`);
+}
+
+/** Checks what a caution is read for. */
+export function checkedCautions(where: string, cautions: unknown): void {
+  arrayOf(where, cautions, 0).forEach((caution, i) => {
+    const at = `${where}[${i}]`;
+    const { severity, message, path = "" } = plainObject(at, caution);
+    knownEntry(`${at}.severity`, WORDS, severity);
+    if (typeof message !== "string") wrongKind(`${at}.message`, "text", message);
+    if (typeof path !== "string") wrongKind(`${at}.path`, "text", path);
+  });
 }

@@ -1,7 +1,7 @@
-import { plainObject } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, positive, wrongKind } from "../core/guards.js";
 import { formatTime } from "../quantities/formatTime.js";
 import type { Compensation } from "../compensate/types.js";
-import { describeCautions } from "./describeCautions.js";
+import { checkedCautions, describeCautions } from "./describeCautions.js";
 
 /** Beyond this a clock has no face: the longest time that `formatTime` writes, s. */
 const LONGEST_S = 1e7;
@@ -20,13 +20,27 @@ const LONGEST_S = 1e7;
  * ```
  */
 export function describeCompensation(compensation: Compensation): readonly string[] {
-  plainObject("describeCompensation: compensation", compensation);
+  checkedCompensation("describeCompensation: compensation", compensation);
   const { timeS, lowS, highS, factors, cautions } = compensation;
   const clock = (value: number): string => (value <= LONGEST_S ? formatTime(value) : "months");
   const lines = factors
     .filter(({ value, logSd }) => value !== 1 || logSd > 0)
     .map(({ cause, value, logSd, basis }) => `${cause}: ${change(value)}, give or take ${percent(Math.expm1(logSd))} (${basis})`);
   return [`Develop ${clock(timeS)}, with 90 % certainty between ${clock(lowS)} and ${clock(highS)}.`, ...lines, ...describeCautions(cautions)];
+}
+
+/** An answer may come back from a program's own store. */
+function checkedCompensation(where: string, compensation: unknown): void {
+  const { timeS, lowS, highS, factors, cautions } = plainObject(where, compensation);
+  for (const [field, value] of Object.entries({ timeS, lowS, highS })) positive(`${where}.${field}`, value, Number.MAX_VALUE, " s");
+  arrayOf(`${where}.factors`, factors, 0).forEach((factor, i) => {
+    const at = `${where}.factors[${i}]`;
+    const { cause, value, logSd, basis } = plainObject(at, factor);
+    for (const [field, text] of Object.entries({ cause, basis })) if (typeof text !== "string") wrongKind(`${at}.${field}`, "text", text);
+    positive(`${at}.value`, value, 1e100, "");
+    inRange(`${at}.logSd`, logSd, 0, 100, "");
+  });
+  checkedCautions(`${where}.cautions`, cautions);
 }
 
 function percent(share: number): string {

@@ -1,4 +1,4 @@
-import { plainObject } from "../core/guards.js";
+import { plainObject, wrongKind } from "../core/guards.js";
 import type { Recipe } from "./types.js";
 
 /**
@@ -17,5 +17,10 @@ import type { Recipe } from "./types.js";
  */
 export function formatRecipe(recipe: Recipe): string {
   plainObject("formatRecipe: recipe", recipe);
-  return `${JSON.stringify(recipe, null, 2)}\n`;
+  try {
+    return `${JSON.stringify(recipe, null, 2)}\n`;
+  } catch {
+    // A ring, or a number that JSON has no form for.
+    return wrongKind("formatRecipe: recipe", "plain data as checkRecipe returns it", recipe);
+  }
 }

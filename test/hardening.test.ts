@@ -1,0 +1,126 @@
+/* What the fuzz found: data from a program's own store that is not what it was, and forecasts that no integral can follow. */
+import { describe, expect, it } from "vitest";
+import {
+  appearanceEstimate,
+  compensate,
+  compensateRecipe,
+  describeCautions,
+  describeCompensation,
+  developUntil,
+  formatRecipe,
+  learn,
+  mergeKnowledge,
+  nextTest,
+  predict,
+  startKnowledge,
+  tidyRuns,
+} from "../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const thrown = (call: () => unknown): string => {
+  try {
+    call();
+  } catch (error) {
+    return String(error);
+  }
+  return "nothing thrown";
+};
+const baseline = { timeS: 510, temperatureC: 20 };
+const start = startKnowledge(baseline);
+const strength = { cause: "strength", value: 1.2, logSd: 0.2, basis: "given", sources: [] } as const;
+
+describe("a forecast", () => {
+  it("that jumps about at every scale is given up", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
+    const temperatureAt = (timeS: number): number => 50 + 50 * Math.sin(timeS * 1e9);
+    expect(thrown(() => developUntil({ equivalentS: 1e4, referenceC: 0, law, temperatureAt }))).toBe(
+      "RangeError: developUntil: temperatureAt must be smooth enough to be followed, got no end after 200000 looks at it",
+    );
+  });
+});
+
+describe("stored answers", () => {
+  const note = { code: "a", severity: "note", message: "text" };
+  it.each([
+    [[undefined], "TypeError: describeCautions: cautions[0] must be an object, got undefined"],
+    [[{ ...note, severity: "bad" }], 'RangeError: describeCautions: cautions[0].severity must be one of stop, warn, note, got "bad"'],
+    [[note, { ...note, message: 1 }], "TypeError: describeCautions: cautions[1].message must be text, got 1"],
+    [[{ ...note, path: 1 }], "TypeError: describeCautions: cautions[0].path must be text, got 1"],
+  ])("cautions %#", (cautions, message) => {
+    expect(thrown(() => describeCautions(anyOf(cautions)))).toBe(message);
+  });
+  const answer = compensate(baseline, { temperatureC: 18 });
+  const factor = answer.factors[0]!;
+  it.each([
+    [{}, "TypeError: describeCompensation: compensation.timeS must be a number, got undefined"],
+    [{ ...answer, highS: Infinity }, "RangeError: describeCompensation: compensation.highS must be above 0 and at most 1.7976931348623157e+308 s, got Infinity"],
+    [{ ...answer, factors: 1 }, "TypeError: describeCompensation: compensation.factors must be an array, got 1"],
+    [{ ...answer, factors: [1] }, "TypeError: describeCompensation: compensation.factors[0] must be an object, got 1"],
+    [{ ...answer, factors: [{ ...factor, cause: 1 }] }, "TypeError: describeCompensation: compensation.factors[0].cause must be text, got 1"],
+    [{ ...answer, factors: [{ ...factor, basis: NaN }] }, "TypeError: describeCompensation: compensation.factors[0].basis must be text, got NaN"],
+    [{ ...answer, factors: [{ ...factor, value: 0 }] }, "RangeError: describeCompensation: compensation.factors[0].value must be above 0 and at most 1e+100, got 0"],
+    [{ ...answer, factors: [{ ...factor, logSd: 101 }] }, "RangeError: describeCompensation: compensation.factors[0].logSd must be from 0 to 100, got 101"],
+    [{ ...answer, cautions: 1 }, "TypeError: describeCompensation: compensation.cautions must be an array, got 1"],
+  ])("compensation %#", (given, message) => {
+    expect(thrown(() => describeCompensation(anyOf(given)))).toBe(message);
+  });
+  it("recipes that nobody checked", () => {
+    expect(thrown(() => compensateRecipe(anyOf({})))).toBe("TypeError: compensateRecipe: recipe.developer must be an object, got undefined");
+    expect(thrown(() => compensateRecipe(anyOf({ developer: {} })))).toBe("TypeError: compensateRecipe: recipe.material must be an object, got undefined");
+    expect(thrown(() => formatRecipe(anyOf({ timeS: 20n })))).toBe("TypeError: formatRecipe: recipe must be plain data as checkRecipe returns it, got an object");
+  });
+});
+
+describe("stored knowledge", () => {
+  const { parameters, joint } = start;
+  const last = (change: object): object => ({ ...start, parameters: [...parameters.slice(0, 6), { ...parameters[6]!, runs: 1, ...change }] });
+  it("whose joint spread is lost", () => {
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: null })))).toBe("TypeError: compensate: knowledge.joint must be an object, got null");
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: {} })))).toBe("TypeError: compensate: knowledge.joint.causes must be an array, got undefined");
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { causes: joint.causes } })))).toBe("TypeError: compensate: knowledge.joint must be a number, got undefined");
+  });
+  it.each([
+    [{ ...start, parameters: [...parameters, parameters[0]] }, "RangeError: nextTest: knowledge.parameters.length must be from 7 to 7, got 8"],
+    [{ ...start, parameters: [null, ...parameters.slice(1)] }, "TypeError: nextTest: knowledge.parameters must be an object, got null"],
+    [{ ...start, joint: null }, "TypeError: nextTest: knowledge.joint must be an object, got null"],
+    [{ ...start, joint: { correlation: [...joint.correlation, []] } }, "RangeError: nextTest: knowledge.joint.correlation.length must be from 7 to 7, got 8"],
+    [{ ...start, joint: { correlation: joint.correlation.map((line) => line.map(() => 2)) } }, "RangeError: nextTest: knowledge.joint.correlation must be from -1 to 1, got 2"],
+    [last({ value: NaN }), "RangeError: nextTest: knowledge.parameters[6].value must be from -1000 to 1000, got NaN"],
+  ])("before a test %#", (knowledge, message) => {
+    expect(thrown(() => nextTest(anyOf(knowledge), [{}], {}))).toBe(message);
+  });
+  it.each([
+    [{ ...start, baseline: 1 }, "TypeError: tidyRuns: knowledge.baseline must be an object, got 1"],
+    [{ ...start, baseline: { ...baseline, timeS: 0 } }, "RangeError: tidyRuns: knowledge.baseline.timeS must be above 0 and at most 1000000 s, got 0"],
+    [{ ...start, parameters: [] }, "RangeError: tidyRuns: knowledge.parameters must hold at least 7, got 0"],
+    [{ ...start, parameters: parameters.map((each, i) => (i === 6 ? null : each)) }, "TypeError: tidyRuns: knowledge.parameters[6] must be an object, got null"],
+    [{ ...start, setAside: 1 }, "TypeError: tidyRuns: knowledge.setAside must be an array, got 1"],
+    [{ ...start, setAside: [1] }, "TypeError: tidyRuns: knowledge.setAside[0] must be an object, got 1"],
+    [{ ...start, setAside: [{ run: 0, weight: 2 }] }, "RangeError: tidyRuns: knowledge.setAside[0].weight must be from 0 to 1, got 2"],
+    [{ ...start, runs: [1] }, "TypeError: tidyRuns: knowledge.runs[0] must be an object, got 1"],
+  ])("before a table %#", (knowledge, message) => {
+    expect(thrown(() => tidyRuns(anyOf(knowledge)))).toBe(message);
+  });
+  it.each([
+    [last({ value: 1001 }), "RangeError: predict: knowledge.parameters[6].value must be from -1000 to 1000, got 1001"],
+    [last({ sd: -1 }), "RangeError: predict: knowledge.parameters[6].sd must be from 0 to 1000, got -1"],
+    [last({ runs: NaN }), "RangeError: predict: knowledge.parameters[6].runs must be from 0 to 1000000000, got NaN"],
+  ])("before a prediction %#", (knowledge, message) => {
+    expect(thrown(() => predict(anyOf(knowledge), { strength }))).toBe(message);
+  });
+  it("of an unknown emulsion, or a developer that is half hydroquinone", () => {
+    expect(thrown(() => startKnowledge(anyOf({ ...baseline, emulsion: NaN })))).toBe("TypeError: startKnowledge: baseline.emulsion must be text, got NaN");
+    expect(thrown(() => startKnowledge(anyOf({ ...baseline, hydroquinone: 0.5 })))).toBe("TypeError: startKnowledge: baseline.hydroquinone must be true or false, got 0.5");
+    expect(startKnowledge({ ...baseline, emulsion: "hardened", hydroquinone: true }).baseline.hydroquinone).toBe(true);
+  });
+  it("whose fields are named like methods merges all the same", () => {
+    const odd = (): typeof start => startKnowledge(anyOf({ ...baseline, agitation: { everyS: 60, toString: 0 } }));
+    expect(mergeKnowledge(odd(), odd()).runs).toEqual(learn(odd(), []).runs);
+  });
+});
+
+describe("the image as the clock", () => {
+  it("checks the time of appearance before it divides by it", () => {
+    expect(thrown(() => appearanceEstimate({ appearanceS: anyOf(Symbol("s")), factor: 10 }))).toMatch(/^TypeError: timeFromAppearance: appearanceS must be a number, got Symbol\(s\)$/);
+  });
+});
