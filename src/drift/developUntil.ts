@@ -50,7 +50,7 @@ export function developUntil(options: DevelopUntilOptions): number {
 }
 
 /** How often a forecast is looked at: a thousand times would do for any bath; what jumps about at every scale would be followed without end. */
-const MOST_LOOKS = 200_000;
+const MOST_LOOKS = 1_000_000;
 
 /**
  * The clock time at which the integral of a positive rate from `start` reaches `target`: Newton's steps, none longer than what a
