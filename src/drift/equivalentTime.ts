@@ -1,4 +1,4 @@
-import { bathTemperature, lawSlope, tableLogTime, ZERO_CELSIUS_K, type TemperatureLaw } from "../temperature/law.js";
+import { bathTemperature, inverseKelvin, lawSlope, tableLogTime, ZERO_CELSIUS_K, type TemperatureLaw } from "../temperature/law.js";
 import { integrate } from "./integrate.js";
 import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
 
@@ -12,10 +12,9 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  * @throws TypeError when an argument or a field is of the wrong kind
  * @throws RangeError when a value is out of range, readings are fewer than two or not in the order of time, or the result passes 1e300 s
  *
- * @remarks ∫ rate(T(t)) dt, rate 1 at `referenceC`; better than 1e-9 relative however far apart the readings are. A coefficient
- * integrates in closed form. For Arrhenius the order follows the stretch: with u the change of ln(rate) over it, values and slopes at
- * its ends below u = 0.016 (error u⁴/720), else adaptive Gauss-Lobatto, by which a table goes too,
- * cut at its rows. The same integral is maturity in concrete (ASTM C1074) and F0 in sterilisation.
+ * @remarks ∫ rate(T(t)) dt, rate 1 at `referenceC`; better than 1e-9 relative however far apart the readings are. With u the change of
+ * ln(rate) over a stretch, its ends' values and slopes are enough up to u = 0.016 (error u⁴/720); beyond it a coefficient integrates in
+ * closed form, and Arrhenius by adaptive Gauss-Lobatto, by which a table goes too, cut at its rows. The same integral is maturity in concrete (ASTM C1074) and F0 in sterilisation.
  *
  * @example
  * ```ts
@@ -31,56 +30,50 @@ export function equivalentTime(log: TemperatureLog, law: TemperatureLaw, referen
   const readings = checkedLog("equivalentTime: log", log);
   const slope = lawSlope("equivalentTime:", law);
   bathTemperature("equivalentTime: referenceC", referenceC);
-  if (law.kind === "arrhenius") return arrheniusTime(readings, slope as number, referenceC);
-  if (law.kind === "coefficient") return coefficientTime(readings, -(slope as number), referenceC);
-  return tableTime(readings, law, referenceC);
-}
-
-/** ln(rate) linear in time on each stretch: the mean rate is (e^u − 1)/u of the first one, u the change of ln(rate). */
-function coefficientTime(readings: TemperatureLog, perC: number, referenceC: number): number {
-  let { timeS: beforeS, temperatureC: beforeC } = readings[0] as TemperatureReading;
-  let rate = Math.exp(perC * (beforeC - referenceC));
-  let sum = 0;
-  for (let i = 1; i < readings.length; i += 1) {
-    const { timeS, temperatureC } = readings[i] as TemperatureReading;
-    const u = perC * (temperatureC - beforeC);
-    const rise = rate * Math.expm1(u);
-    sum += (timeS - beforeS) * (u === 0 ? rate : rise / u);
-    // Over a long fall the sum would lose its figures.
-    rate = u * u < 1 ? rate + rise : Math.exp(perC * (temperatureC - referenceC));
-    beforeS = timeS;
-    beforeC = temperatureC;
-  }
-  return sum;
+  if (law.kind === "table") return tableTime(readings, law, referenceC);
+  const inverse = law.kind === "arrhenius";
+  return lawTime(readings, Math.abs(slope as number), referenceC, inverse);
 }
 
 /** Up to this change of ln(rate) over a stretch its slopes at both ends are enough: 0.016⁴/720 is below 1e-10. */
 const SMALL_STEP = 0.016;
 
-function arrheniusTime(readings: TemperatureLog, energyK: number, referenceC: number): number {
-  const reference = energyK / (referenceC + ZERO_CELSIUS_K);
+/** And up to this many °C, where it is the slope that changes: with w = 1.5 °C/273 K, uw³/30 is below 1e-10 too. */
+const SMALL_STEP_C = 1.5;
+
+/** ln(rate) is linear in x: the temperature itself, or minus one over the absolute one. `perX` is its slope. */
+function lawTime(readings: TemperatureLog, perX: number, referenceC: number, inverse: boolean): number {
+  const referenceX = inverse ? -inverseKelvin(referenceC) : referenceC;
+  const smallC = inverse ? Math.min(SMALL_STEP_C, (SMALL_STEP * ZERO_CELSIUS_K ** 2) / perX) : SMALL_STEP / perX;
   let { timeS: beforeS, temperatureC: beforeC } = readings[0] as TemperatureReading;
-  let beforeX = 1 / (beforeC + ZERO_CELSIUS_K);
-  let before = Math.exp(reference - energyK * beforeX);
+  const firstX = inverse ? -inverseKelvin(beforeC) : beforeC;
+  let before = Math.exp(perX * (firstX - referenceX));
+  // The rate's slope over the temperature, but for perX.
+  let beforeSlope = before * (inverse ? firstX * firstX : 1);
   let sum = 0;
   for (let i = 1; i < readings.length; i += 1) {
     const { timeS, temperatureC } = readings[i] as TemperatureReading;
-    const x = 1 / (temperatureC + ZERO_CELSIUS_K);
-    const rate = Math.exp(reference - energyK * x);
-    const steep = energyK * (temperatureC - beforeC);
-    const u0 = steep * beforeX * beforeX;
-    const u1 = steep * x * x;
-    const mean =
-      Math.abs(u0) + Math.abs(u1) < 2 * SMALL_STEP
-        ? (before + rate) / 2 + (before * u0 - rate * u1) / 12
-        : meanRate((c) => Math.exp(reference - energyK / (c + ZERO_CELSIUS_K)), beforeC, temperatureC);
+    const x = inverse ? -inverseKelvin(temperatureC) : temperatureC;
+    const rate = Math.exp(perX * (x - referenceX));
+    const warmer = temperatureC - beforeC;
+    const u = perX * warmer;
+    const slope = rate * (inverse ? x * x : 1);
+    let mean: number;
+    if (Math.abs(warmer) < smallC) mean = (before + rate) / 2 + (u * (beforeSlope - slope)) / 12;
+    else if (inverse) mean = arrheniusMean(perX, referenceX, beforeC, temperatureC);
+    else mean = (rate - before) / u;
     sum += (timeS - beforeS) * mean;
     beforeS = timeS;
     beforeC = temperatureC;
-    beforeX = x;
     before = rate;
+    beforeSlope = slope;
   }
   return sum;
+}
+
+/** Apart, so that the loop above keeps its variables where they are fast. */
+function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: number): number {
+  return meanRate((c) => Math.exp(perX * (-inverseKelvin(c) - referenceX)), fromC, toC);
 }
 
 type TableLaw = Extract<TemperatureLaw, { kind: "table" }>;

@@ -8,6 +8,9 @@ const laws: readonly TemperatureLaw[] = [
   { kind: "arrhenius", activationEnergyKJPerMol: 60 },
   { kind: "arrhenius", activationEnergyKJPerMol: 200 },
   { kind: "arrhenius", activationEnergyKJPerMol: 0 },
+  // so little that ln(rate) hardly changes over a stretch, while its slope does; the second changes by 0.016 over the 13.5 °C of a stretch
+  { kind: "arrhenius", activationEnergyKJPerMol: 0.0167 },
+  { kind: "arrhenius", activationEnergyKJPerMol: 0.8 },
   { kind: "coefficient", ratio: 1.4, intervalC: 7 },
   { kind: "coefficient", ratio: Math.E, intervalC: 1 },
   { kind: "coefficient", ratio: 1, intervalC: 10 },
@@ -23,6 +26,8 @@ const logs: readonly TemperatureLog[] = [
   [{ timeS: 0, temperatureC: 21 }, { timeS: 300, temperatureC: 20.01 }, { timeS: 900, temperatureC: 21 }],
   [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20.65 }, { timeS: 1200, temperatureC: 20 }],
   [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20.66 }, { timeS: 1200, temperatureC: 20.63 }],
+  // as far apart as two slopes are still trusted, and just beyond, and far beyond
+  [{ timeS: 0, temperatureC: 0 }, { timeS: 300, temperatureC: 1.49 }, { timeS: 600, temperatureC: 3 }, { timeS: 900, temperatureC: 16.5 }],
 ];
 
 describe("equivalentTime against an independent integrator", () => {

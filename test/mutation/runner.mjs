@@ -24,7 +24,8 @@ async function prepare(folder) {
   const files = filesIn(folder);
   const { outputFiles, metafile } = await build({
     stdin: {
-      contents: files.map((file) => `require("vitest").enter(${JSON.stringify(file)}); require("./${file}");`).join("\n"),
+      // The seed of the property tests first: a mutant's fate must not hang on chance.
+      contents: ["test/setup.ts", ...files].map((file) => `require("vitest").enter(${JSON.stringify(file)}); require("./${file}");`).join("\n"),
       resolveDir: folder,
     },
     bundle: true,
