@@ -2,8 +2,8 @@
 import { readdirSync } from "node:fs";
 import { join, relative } from "node:path";
 
-/** Tests that read the source as text would see the mutated text; those of docs and tools test no source. */
-const LEFT_OUT = /^test\/(house|release)\.test\.ts$|^test\/(docs|accuracy|runtimes|fuzz)\//;
+/** Tests that read the source as text would see the mutated text; those of docs and tools test no source, and that of speed would see the tool. */
+const LEFT_OUT = /^test\/(house|release|recipe\/speed)\.test\.ts$|^test\/(docs|accuracy|runtimes|fuzz|notebooks)\//;
 
 /** The test files below a folder, sorted, with slashes. */
 export function filesIn(folder) {

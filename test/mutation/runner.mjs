@@ -17,15 +17,17 @@ const PASSED = 0;
 const FAILED = 1;
 
 /**
- * Bundles the tests with the source below `folder` and returns a function that evaluates the bundle afresh and returns the tests it
- * declares. Packages stay outside and are loaded once.
+ * Bundles the tests with the source below `folder` and returns a function that evaluates the bundle afresh, only the test files that are wanted,
+ * and returns the tests they declare. Packages stay outside and are loaded once.
  */
 async function prepare(folder) {
   const files = filesIn(folder);
   const { outputFiles, metafile } = await build({
     stdin: {
-      // The seed of the property tests first: a mutant's fate must not hang on chance.
-      contents: ["test/setup.ts", ...files].map((file) => `require("vitest").enter(${JSON.stringify(file)}); require("./${file}");`).join("\n"),
+      // The seed of the property tests first: a mutant's fate must not hang on chance. A file is evaluated only when one of its tests is to run.
+      contents: ["test/setup.ts", ...files]
+        .map((file) => `if (wanted(${JSON.stringify(file)})) { require("vitest").enter(${JSON.stringify(file)}); require("./${file}"); }`)
+        .join("\n"),
       resolveDir: folder,
     },
     bundle: true,
@@ -45,10 +47,10 @@ async function prepare(folder) {
   const standIn = await import(pathToFileURL(join(folder, "test/mutation/vitest.mjs")).href);
   const modules = new Map([["vitest", standIn]]);
   for (const name of outside) if (name !== "vitest") modules.set(name, { __esModule: true, ...(await import(name)) });
-  const run = compileFunction(outputFiles[0].text, ["require", "module", "exports"]);
-  return () => {
+  const run = compileFunction(outputFiles[0].text, ["require", "module", "exports", "wanted"]);
+  return (wanted = () => true) => {
     standIn.registered.length = 0;
-    run((name) => modules.get(name), { exports: {} }, {});
+    run((name) => modules.get(name), { exports: {} }, {}, (file) => file === "test/setup.ts" || wanted(file));
     return standIn.registered.filter(({ name }) => !name.includes(COUNTS_OTHERS));
   };
 }
@@ -73,7 +75,9 @@ class InProcessRunner {
       state.currentTestId = name;
       const failureMessage = await failureOf(run);
       const status = failureMessage === undefined ? PASSED : FAILED;
-      tests.push({ id: name, name, status, failureMessage, timeSpentMs: performance.now() - start });
+      const timeSpentMs = performance.now() - start;
+      tests.push({ id: name, name, status, failureMessage, timeSpentMs });
+      TIMES.set(name, timeSpentMs);
     }
     state.currentTestId = undefined;
     return { status: "complete", tests, mutantCoverage: state.mutantCoverage };
@@ -90,12 +94,16 @@ class InProcessRunner {
   }
 }
 
+/** How long each test took in the dry run, ms: the short ones go first, and mostly find the mutant. */
+const TIMES = new Map();
+
 /** Runs the wanted tests until one fails. A mutant that breaks the evaluation itself is found too. */
 async function firstFailure(evaluate, wanted) {
   let nrOfTests = 0;
   let declared = [];
+  const files = wanted && new Set([...wanted].map((name) => name.split(" > ", 1)[0]));
   const broken = await failureOf(() => {
-    declared = evaluate();
+    declared = evaluate(files && ((file) => files.has(file))).sort((a, b) => (TIMES.get(a.name) ?? 0) - (TIMES.get(b.name) ?? 0));
   });
   if (broken !== undefined) return { status: "killed", failureMessage: broken, killedBy: [...(wanted ?? ["evaluation"])].slice(0, 1), nrOfTests };
   for (const { name, run } of declared) {
