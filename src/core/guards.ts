@@ -55,10 +55,15 @@ const MOST_ITEMS = 1e5;
 
 /** Returns a copy of `value`, without holes, when it is an array of at least `least` items; throws otherwise. */
 export function arrayOf(where: string, value: unknown, least: number): readonly unknown[] {
+  return [...longEnough(where, value, least)];
+}
+
+/** Returns `value` itself when it is an array of at least `least` items, holes and all, for a hot path that reads each item once. */
+export function longEnough(where: string, value: unknown, least: number): readonly unknown[] {
   if (!Array.isArray(value)) wrongKind(where, "an array", value);
   if (value.length < least) throw new RangeError(`${where} must hold at least ${least}, got ${value.length}`);
   if (value.length > MOST_ITEMS) throw new RangeError(`${where} must hold at most ${MOST_ITEMS}, got ${value.length}`);
-  return [...(value as unknown[])];
+  return value as unknown[];
 }
 
 /** Returns the entry of a table of published figures; throws when `key` is not text, or not one of the table's, which it lists. */

@@ -31,36 +31,39 @@ export function equivalentTime(log: TemperatureLog, law: TemperatureLaw, referen
   const slope = lawSlope("equivalentTime:", law);
   bathTemperature("equivalentTime: referenceC", referenceC);
   if (law.kind === "table") return tableTime(readings, law, referenceC);
-  const inverse = law.kind === "arrhenius";
-  return lawTime(readings, Math.abs(slope as number), referenceC, inverse);
+  return lawTime(readings, Math.abs(slope as number), referenceC, law.kind === "arrhenius" ? 1 : 0);
 }
 
 /** Up to this change of ln(rate) over a stretch its slopes at both ends are enough: 0.016⁴/720 is below 1e-10. */
 const SMALL_STEP = 0.016;
 
-/** And up to this many °C, where it is the slope that changes: with w = 1.5 °C/273 K, uw³/30 is below 1e-10 too. */
+/** And for Arrhenius up to this many °C, since the slope changes as well: with w = 1.5 °C/273 K, uw³/30 is below 1e-10 too. */
 const SMALL_STEP_C = 1.5;
 
-/** ln(rate) is linear in x: the temperature itself, or minus one over the absolute one. `perX` is its slope. */
-function lawTime(readings: TemperatureLog, perX: number, referenceC: number, inverse: boolean): number {
-  const referenceX = inverse ? -inverseKelvin(referenceC) : referenceC;
-  const smallC = inverse ? Math.min(SMALL_STEP_C, (SMALL_STEP * ZERO_CELSIUS_K ** 2) / perX) : SMALL_STEP / perX;
+/**
+ * ln(rate) is linear in x = °C for a coefficient, in x = −1/T for Arrhenius, `perX` its slope. Both are straight·°C − bent/T with one of the
+ * two 1 and the other 0: without a branch the loop is compiled once for all laws.
+ */
+function lawTime(readings: TemperatureLog, perX: number, referenceC: number, bent: 0 | 1): number {
+  const straight = 1 - bent;
+  const referenceX = straight * referenceC - bent * inverseKelvin(referenceC);
+  const smallC = Math.min(SMALL_STEP_C / bent, SMALL_STEP / perX / (straight + bent / ZERO_CELSIUS_K ** 2));
   let { timeS: beforeS, temperatureC: beforeC } = readings[0] as TemperatureReading;
-  const firstX = inverse ? -inverseKelvin(beforeC) : beforeC;
-  let before = Math.exp(perX * (firstX - referenceX));
+  const firstInverse = inverseKelvin(beforeC);
+  let before = Math.exp(perX * (straight * beforeC - bent * firstInverse - referenceX));
   // The rate's slope over the temperature, but for perX.
-  let beforeSlope = before * (inverse ? firstX * firstX : 1);
+  let beforeSlope = before * (straight + bent * firstInverse * firstInverse);
   let sum = 0;
   for (let i = 1; i < readings.length; i += 1) {
     const { timeS, temperatureC } = readings[i] as TemperatureReading;
-    const x = inverse ? -inverseKelvin(temperatureC) : temperatureC;
-    const rate = Math.exp(perX * (x - referenceX));
+    const inverse = inverseKelvin(temperatureC);
+    const rate = Math.exp(perX * (straight * temperatureC - bent * inverse - referenceX));
     const warmer = temperatureC - beforeC;
     const u = perX * warmer;
-    const slope = rate * (inverse ? x * x : 1);
+    const slope = rate * (straight + bent * inverse * inverse);
     let mean: number;
     if (Math.abs(warmer) < smallC) mean = (before + rate) / 2 + (u * (beforeSlope - slope)) / 12;
-    else if (inverse) mean = arrheniusMean(perX, referenceX, beforeC, temperatureC);
+    else if (bent) mean = arrheniusMean(perX, referenceX, beforeC, temperatureC);
     else mean = (rate - before) / u;
     sum += (timeS - beforeS) * mean;
     beforeS = timeS;

@@ -1,7 +1,7 @@
 /*
  * Room: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how one is checked.
  */
-import { arrayOf, inRange, plainObject, wrongKind, wrongValue } from "../core/guards.js";
+import { inRange, longEnough, plainObject, wrongKind, wrongValue } from "../core/guards.js";
 
 /** One reading of the thermometer: clock time in s (0 to 1e7) and the bath's temperature in °C (0 to 100). */
 export interface TemperatureReading {
@@ -20,7 +20,7 @@ export const LONGEST_CLOCK_S = 1e7;
 
 /** Checks a log of two or more readings; throws otherwise, naming the first reading that is wrong. */
 export function checkedLog(where: string, log: unknown): TemperatureLog {
-  const readings = arrayOf(where, log, 2) as TemperatureLog;
+  const readings = longEnough(where, log, 2) as TemperatureLog;
   // The first reading may stand at 0, later ones must be later.
   let before = -Number.MIN_VALUE;
   for (let i = 0; i < readings.length; i += 1) {

@@ -84,7 +84,7 @@ export function timeCell(text: string, unit: string): number {
 
 /** °C from "20 °C", "68F", or a bare number under a heading with a unit. */
 export function temperatureCell(text: string, unit: string): number {
-  const [, degrees, scale] = /^([-+]?\d+(?:\.\d+)?)\s*°?\s*([CF])$/i.exec(withUnit(text, unit)) ?? [];
+  const [, degrees, scale] = /^([-+]?\d+(?:\.\d+)?)\s*\u00b0?\s*([CF])$/i.exec(withUnit(text, unit)) ?? [];
   if (scale === undefined) throw new RangeError(`temperature must say its unit, such as "20 °C" or "68F", got ${JSON.stringify(text)}`);
   // Fifteen digits: 68.36 °F is 20.2 °C on paper.
   return scale.toUpperCase() === "F" ? Number(fahrenheitToCelsius(Number(degrees)).toPrecision(15)) : Number(degrees);
@@ -99,7 +99,7 @@ export function agitationCell(text: string, unit: string): Agitation {
 
 /** cm² per litre from "516 cm2/l", "2 rolls/l"; a bare number is cm² per litre. */
 export function usedCell(text: string): number {
-  const [, amount, unit] = /^(\d+(?:\.\d+)?)\s*(cm2\/l|cm²\/l|rolls?\/l|)$/i.exec(text) ?? [];
+  const [, amount, unit] = /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]\/l|rolls?\/l|)$/i.exec(text) ?? [];
   if (unit === undefined) throw new RangeError(`used must be such as "516 cm2/l" or "2 rolls/l", got ${JSON.stringify(text)}`);
   return Number(amount) * (unit.toLowerCase().startsWith("roll") ? filmAreaCm2("120") : 1);
 }
@@ -119,7 +119,7 @@ export function outcomeCell(text: string): Outcome {
   if (lower === "failed" || lower === "fogged") return { kind: lower };
   const [, word, sign, steps] = /^(?:(over|under)\s*|n?\s*([-+]))(\d+(?:\.\d+)?)(?:\s*(?:steps?|stops?))?$/.exec(lower) ?? [];
   if (steps !== undefined) return { kind: "steps", steps: Number(steps) * (word === "under" || sign === "-" ? -1 : 1) };
-  const ratio = /^[x×]\s*(\d+(?:\.\d+)?)$/.exec(lower)?.[1];
+  const ratio = /^[x\u00d7]\s*(\d+(?:\.\d+)?)$/.exec(lower)?.[1];
   if (ratio === undefined) throw new RangeError(`outcome must be ${OUTCOMES}, got ${JSON.stringify(text.slice(0, 60))}`);
   return { kind: "judged", timeRatio: Number(ratio) };
 }

@@ -35,7 +35,7 @@ export function filmAreaCm2(format: string): number {
   if (typeof format !== "string") wrongKind("filmAreaCm2: format", "text", format);
   const name = format.trim().toLowerCase();
   if (Object.hasOwn(ROLLS, name)) return ROLLS[name] as number;
-  const [, width, height, unit] = /^(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*(in|cm|mm)$/.exec(name) ?? [];
+  const [, width, height, unit] = /^(\d+(?:\.\d+)?)\s*[x\u00d7]\s*(\d+(?:\.\d+)?)\s*(in|cm|mm)$/.exec(name) ?? [];
   if (unit === undefined)
     wrongValue("filmAreaCm2: format", `one of ${Object.keys(ROLLS).sort().join(", ")} or a size such as "4x5in"`, format);
   const toCm = UNIT_CM[unit] as number;

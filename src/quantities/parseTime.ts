@@ -4,8 +4,8 @@ const FORMS = 'a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
 const UNITS = {
   h: String.raw`(?:${NUMBER}\s*(?:h|hr|hours?))?`,
-  m: String.raw`(?:${NUMBER}\s*(?:m|min|minutes?|['′]))?`,
-  s: String.raw`(?:${NUMBER}\s*(?:s|sec|seconds?|["″]))?`,
+  m: String.raw`(?:${NUMBER}\s*(?:m|min|minutes?|['\u2032]))?`,
+  s: String.raw`(?:${NUMBER}\s*(?:s|sec|seconds?|["\u2033]))?`,
 };
 const CLOCK = /^(?:(\d+):)?(\d+):(\d{2}(?:\.\d+)?)$/;
 const WORDS = new RegExp(String.raw`^${UNITS.h}\s*${UNITS.m}\s*${UNITS.s}$`, "i");

@@ -1,4 +1,4 @@
-import { bathTemperature, lawScale, lawSlope, tableLogTime, ZERO_CELSIUS_K, type TemperatureLaw } from "./law.js";
+import { bathTemperature, lawSlope, tableLogTime, ZERO_CELSIUS_K, type TemperatureLaw } from "./law.js";
 
 /**
  * The relative rate of development as a function of temperature, prepared once for hot loops.
@@ -25,9 +25,9 @@ export function rateFunction(law: TemperatureLaw, referenceC: number): (temperat
     return (c) => Math.exp(reference - logTime(bathTemperature(WHERE, c)));
   }
   const perUnit = slope as number;
-  const reference = lawScale(law, referenceC);
-  if (law.kind === "coefficient") return (c) => Math.exp(perUnit * (reference - bathTemperature(WHERE, c)));
-  return (c) => Math.exp(perUnit * (reference - 1 / (bathTemperature(WHERE, c) + ZERO_CELSIUS_K)));
+  if (law.kind === "coefficient") return (c) => Math.exp(perUnit * (referenceC - bathTemperature(WHERE, c)));
+  const reference = perUnit / (referenceC + ZERO_CELSIUS_K);
+  return (c) => Math.exp(reference - perUnit / (bathTemperature(WHERE, c) + ZERO_CELSIUS_K));
 }
 
 const WHERE = "rateFunction: temperatureC";

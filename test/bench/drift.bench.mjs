@@ -1,6 +1,6 @@
 /* Benchmarks of the drift room: a long log against a bare trapezoid loop, and what is asked once a second while it runs. */
 import { compensate, equivalentTime, remainingTime } from "darkroom-kinetics";
-import { nanosecondsPerCall } from "./measure.mjs";
+import { nanosecondsPerCall, pairedRatio } from "./measure.mjs";
 
 export default function drift(report) {
   const arrhenius = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
@@ -24,16 +24,12 @@ export default function drift(report) {
     for (let i = 0; i < calls; i += 1) sum += once();
     return sum;
   };
+  // Both laws warm, so that neither is measured while the other's code is being replaced.
+  for (const law of [arrhenius, coefficient, arrhenius, coefficient]) repeated(() => equivalentTime(log, law, 20))(1500);
   for (const law of [arrhenius, coefficient]) {
-    // In turns, so that a busy moment of the machine falls on both.
-    let bare = Infinity;
-    let ns = Infinity;
-    for (let turn = 0; turn < 10; turn += 1) {
-      bare = Math.min(bare, nanosecondsPerCall(repeated(trapezoid), 40, 4));
-      ns = Math.min(ns, nanosecondsPerCall(repeated(() => equivalentTime(log, law, 20)), 40, 4));
-    }
-    const note = `${(ns / 1000).toFixed(0)} µs against ${(bare / 1000).toFixed(0)} µs`;
-    report({ name: `equivalentTime, 10,000 readings, ${law.kind}`, ratio: ns / bare, limit: 2, note });
+    const { ratio, ns, bareNs } = pairedRatio(repeated(trapezoid), repeated(() => equivalentTime(log, law, 20)), 10, 10);
+    const note = `${(ns / 1000).toFixed(0)} µs against ${(bareNs / 1000).toFixed(0)} µs`;
+    report({ name: `equivalentTime, 10,000 readings, ${law.kind}`, ratio, limit: 2, note });
   }
   const short = logOf(1000);
   const remaining = () => remainingTime({ targetS: 600, referenceC: 20, law: arrhenius, log: short, temperatureAt: (t) => 18 - t / 1000 }).remainingS;

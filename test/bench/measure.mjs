@@ -15,6 +15,16 @@ export function nanosecondsPerCall(loop, calls, rounds = 9) {
   return best;
 }
 
+/**
+ * Two loops in turns: the median of the ratios of their times, one ratio a turn. A processor that changes its speed changes it for both halves of
+ * a turn; the best of each alone would set a fast moment of one against a slow moment of the other.
+ */
+export function pairedRatio(bare, loop, bareCalls, calls, turns = 60) {
+  const pairs = Array.from({ length: turns }, () => [nanosecondsPerCall(bare, bareCalls, 2), nanosecondsPerCall(loop, calls, 2)]);
+  const sorted = pairs.map(([bareNs, ns]) => ({ ratio: ns / bareNs, ns, bareNs })).sort((a, b) => a.ratio - b.ratio);
+  return sorted[Math.floor(turns / 2)];
+}
+
 /** The bare loop that every ratio is set against: one Arrhenius time, nothing checked. */
 export function bareLoop(calls) {
   const base = 510;
