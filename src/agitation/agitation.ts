@@ -29,8 +29,8 @@ export const genericAgitationLaw: AgitationLaw = {
   staleTimeS: 75,
   sdStaleLoss: 0.45,
   sources: [
-    "continuous against 30 s and 60 s against 30 s intervals: common practice",
-    "tray against tank and rotary processors: makers' notes (from memory, not seen in print)",
+    "continuous, 30 s and 60 s intervals: common practice",
+    "tray against tank and rotary: makers' notes (from memory)",
   ],
 };
 
@@ -61,6 +61,25 @@ export function checkedAgitationLaw(where: string, law: AgitationLaw): Agitation
   positive(where, law.staleTimeS, 1e5, " s", " law.staleTimeS");
   inRange(where, law.sdStaleLoss ?? 0, 0, 10, "", " law.sdStaleLoss");
   return law;
+}
+
+/** One side of a comparison: its stale share, 0 for stand, and its rate against continuous agitation. */
+interface AgitationSide {
+  readonly stands: boolean;
+  readonly stale: number;
+  readonly rate: number;
+}
+
+/** Checks the law and both agitations, and works out either side. */
+export function agitationSides(where: string, from: Agitation, to: Agitation, law: AgitationLaw): readonly [AgitationSide, AgitationSide] {
+  const { staleLoss, staleTimeS } = checkedAgitationLaw(where, law);
+  const side = (field: string, agitation: Agitation): AgitationSide => {
+    const intervalS = agitationInterval(where + field, agitation);
+    if (intervalS === undefined) return { stands: true, stale: 0, rate: STAND_RATE };
+    const stale = staleShare(intervalS, staleTimeS);
+    return { stands: false, stale, rate: 1 - staleLoss * stale };
+  };
+  return [side(" from", from), side(" to", to)];
 }
 
 /**

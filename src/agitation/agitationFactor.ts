@@ -1,12 +1,4 @@
-import {
-  agitationInterval,
-  checkedAgitationLaw,
-  genericAgitationLaw,
-  STAND_RATE,
-  staleShare,
-  type Agitation,
-  type AgitationLaw,
-} from "./agitation.js";
+import { agitationSides, genericAgitationLaw, type Agitation, type AgitationLaw } from "./agitation.js";
 
 /**
  * The factor by which development time changes with agitation: time under `to` divided by time under `from`.
@@ -29,10 +21,6 @@ import {
  * ```
  */
 export function agitationFactor(from: Agitation, to: Agitation, law: AgitationLaw = genericAgitationLaw): number {
-  const { staleLoss, staleTimeS } = checkedAgitationLaw("agitationFactor:", law);
-  const rate = (field: string, agitation: Agitation): number => {
-    const intervalS = agitationInterval(`agitationFactor: ${field}`, agitation);
-    return intervalS === undefined ? STAND_RATE : 1 - staleLoss * staleShare(intervalS, staleTimeS);
-  };
-  return rate("from", from) / rate("to", to);
+  const [before, after] = agitationSides("agitationFactor:", from, to, law);
+  return before.rate / after.rate;
 }

@@ -1,12 +1,4 @@
-import {
-  agitationInterval,
-  checkedAgitationLaw,
-  genericAgitationLaw,
-  STAND_LOG_SD,
-  staleShare,
-  type Agitation,
-  type AgitationLaw,
-} from "./agitation.js";
+import { agitationSides, genericAgitationLaw, STAND_LOG_SD, type Agitation, type AgitationLaw } from "./agitation.js";
 
 /** The spread in `staleLoss` of a law that was given without one. */
 const GIVEN_LOSS_SD = 0.25;
@@ -29,16 +21,7 @@ const GIVEN_LOSS_SD = 0.25;
  * ```
  */
 export function agitationLogSd(from: Agitation, to: Agitation, law: AgitationLaw = genericAgitationLaw): number {
-  const { staleLoss, staleTimeS, sdStaleLoss } = checkedAgitationLaw("agitationLogSd:", law);
-  const intervals = [
-    agitationInterval("agitationLogSd: from", from),
-    agitationInterval("agitationLogSd: to", to),
-  ] as const;
-  const slope = (intervalS: number | undefined): number => {
-    const stale = intervalS === undefined ? 0 : staleShare(intervalS, staleTimeS);
-    return stale / (1 - staleLoss * stale);
-  };
-  const byLaw = (sdStaleLoss ?? GIVEN_LOSS_SD) * Math.abs(slope(intervals[0]) - slope(intervals[1]));
-  const oneStands = (intervals[0] === undefined) !== (intervals[1] === undefined);
-  return oneStands ? Math.hypot(byLaw, STAND_LOG_SD) : byLaw;
+  const [before, after] = agitationSides("agitationLogSd:", from, to, law);
+  const byLaw = (law.sdStaleLoss ?? GIVEN_LOSS_SD) * Math.abs(before.stale / before.rate - after.stale / after.rate);
+  return before.stands === after.stands ? byLaw : Math.hypot(byLaw, STAND_LOG_SD);
 }

@@ -9,20 +9,9 @@ const SHORTEST_S = 300;
 /** The longest time that is still usable, s: two hours, beyond stand development (common practice). */
 const LONGEST_S = 7200;
 
-const BASELINE_FIELDS = [
-  "timeS",
-  "temperatureC",
-  "dilution",
-  "agitation",
-  "usedCm2PerL",
-  "ageH",
-  "gamma",
-  "logSd",
-  "runs",
-  "hydroquinone",
-  "emulsion",
-];
-const CONDITION_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "gamma", "strength"];
+const SHARED_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "gamma"];
+const BASELINE_FIELDS = [...SHARED_FIELDS, "timeS", "logSd", "runs", "hydroquinone", "emulsion"];
+const CONDITION_FIELDS = [...SHARED_FIELDS, "strength"];
 
 /** Adds the cautions about the answer as a whole: its length, its width, what it rests on, and fields that nobody read. */
 export function outcomeCautions(
@@ -45,7 +34,7 @@ export function outcomeCautions(
     cautions.push({
       code: "long-time",
       severity: "warn",
-      message: "Over two hours is too long to be useful: warm or strengthen the bath.",
+      message: "Over two hours is too long: warm or strengthen the bath.",
       limit: LONGEST_S,
       actual: timeS,
     });
@@ -72,7 +61,7 @@ export function outcomeCautions(
 
 /** A field that is misspelt or in another unit would otherwise pass in silence as "as in the baseline". */
 function unread(cautions: Caution[], side: string, given: object, known: readonly string[]): void {
-  for (const name of Object.keys(given))
+  for (const name in given)
     if (!known.includes(name))
       cautions.push({
         code: "unknown-field",

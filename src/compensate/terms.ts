@@ -58,7 +58,7 @@ export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw):
   if (law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
     cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
   if (Math.abs(to - from) > 10)
-    cautions.push(caution("far-extrapolation", "warn", "temperatureC", "More than 10 °C from the temperature the time is known for."));
+    cautions.push(caution("far-extrapolation", "warn", "temperatureC", "More than 10 °C from the temperature of the known time."));
   return cautions;
 }
 
@@ -94,9 +94,9 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
   const factor = row("agitation", agitationFactor(from, to, law), agitationLogSd(from, to, law), law, basis);
   const cautions: Caution[] = [];
   if (to === "stand" && factor.basis !== "unchanged")
-    cautions.push(caution("stand", "warn", "agitation", "Stand development is limited by local exhaustion: the time is a rough guide."));
+    cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand development: the time is a rough guide."));
   if ((agitationInterval("compensate: conditions.agitation", to) ?? 0) > LONGEST_INTERVAL_S)
-    cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves up to three minutes between agitations."));
+    cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves up to 3 min."));
   return { factor, cautions };
 }
 
@@ -110,7 +110,7 @@ export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   const { capacityCm2PerL } = law;
   if (capacityCm2PerL === undefined || to <= positive("compensate: knowledge.use.capacityCm2PerL", capacityCm2PerL, 1e6, " cm²/l"))
     return { factor, cautions: [] };
-  const past = caution("bath-past-capacity", "stop", "usedCm2PerL", "The bath has developed more than its capacity: mix fresh.");
+  const past = caution("bath-past-capacity", "stop", "usedCm2PerL", "The bath is past its capacity: mix fresh.");
   return { factor, cautions: [{ ...past, limit: capacityCm2PerL, actual: to }] };
 }
 
@@ -127,7 +127,7 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   }
   const basis = basisOf(checkedOrigin("compensate: knowledge", law));
   if (law.kind === "life" && to > law.lifeH) {
-    const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: no time can be given. Mix fresh.");
+    const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: mix fresh.");
     return { factor: row("age", 1, ageLogSd(law, 0, law.lifeH), law, basis), cautions: [{ ...past, limit: law.lifeH, actual: to }] };
   }
   if (law.kind === "life") inRange("compensate: baseline.ageH", from, 0, law.lifeH, " h, the life of the bath");

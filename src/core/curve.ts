@@ -69,3 +69,20 @@ export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
     return (pieces[i] as (t: number) => number)((x - step.from.x) / step.h);
   };
 }
+
+/** A printed time at a place of its table. */
+export interface TimeKnot {
+  readonly x: number;
+  readonly timeS: number;
+}
+
+/** Time as a monotone curve of ln(time) through the rows of a table, x rising; at a row exactly the time that is printed. */
+export function timeCurve(rows: readonly TimeKnot[]): (x: number) => number {
+  const curve = monotoneCurve(rows.map(({ x, timeS }) => ({ x, y: Math.log(timeS) })));
+  return (x) => rows.find((row) => row.x === x)?.timeS ?? Math.exp(curve(x));
+}
+
+/** How far x lies outside the values given; 0 among them. */
+export function overrun(values: readonly number[], x: number): number {
+  return Math.max(0, Math.min(...values) - x, x - Math.max(...values));
+}

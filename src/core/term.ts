@@ -49,7 +49,7 @@ export function basisOf(law: LawOrigin): Basis {
 /** Where a law comes from goes into the answer as it is, so it has to be what it says. */
 export function checkedOrigin<Law extends LawOrigin>(where: string, law: Law): Law {
   const { sources, runs } = law;
-  if (sources !== undefined && !Array.isArray(sources)) wrongKind(where, "laws whose sources are an array", sources);
+  if (sources !== undefined && !Array.isArray(sources)) wrongKind(where, "laws with an array of sources", sources);
   if (runs !== undefined) inRange(where, runs, 0, 1e9, " runs of a law");
   return law;
 }

@@ -1,7 +1,7 @@
 /*
  * Room: dilution. What a dilution and a dilution law are, and how ln(time) runs with concentration.
  */
-import { monotoneCurve } from "../core/curve.js";
+import { timeCurve } from "../core/curve.js";
 import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 
@@ -37,7 +37,7 @@ export function checkedDilution(where: string, dilution: Dilution): Dilution {
   const { stockParts, waterParts, stocks } = plainObject(where, dilution);
   const stock = positive(where, stockParts, 1e5, "", " stockParts");
   const water = inRange(where, waterParts, 0, 1e5 * stock, "", " waterParts");
-  if (stocks === undefined) return { stockParts: stock, waterParts: water };
+  if (stocks === undefined) return dilution;
   const parts = arrayOf(`${where} stocks`, stocks, 1).map((part, i) => positive(`${where} stocks[${i}]`, part, 1e5, ""));
   const sum = parts.reduce((total, part) => total + part, 0);
   if (Math.abs(sum - stock) > 1e-9 * stock) wrongValue(`${where} stocks`, `parts that sum to ${stock}`, sum);
@@ -84,20 +84,20 @@ export function readDilution(where: string, value: unknown): Dilution {
   return checkedDilution(where, value as Dilution);
 }
 
-/** ln(time) as a function of ln(concentration), up to a constant, for a checked law. */
-export function logTimeByConcentration(where: string, law: DilutionLaw): (logC: number) => number {
+/** Checks a law and returns the ratio of times from one ln(concentration) to another; of two rows of a table exactly the printed one. */
+export function dilutionRatio(where: string, law: DilutionLaw): (fromLogC: number, toLogC: number) => number {
   const kind: unknown = plainObject(where, law, " law")["kind"];
   if (law.kind === "power") {
     const n = inRange(where, law.exponent, 0, 3, "", " law.exponent");
     inRange(where, law.sd ?? 0, 0, 3, "", " law.sd");
     inRange(where, law.scatterLogSd ?? 0, 0, 3, "", " law.scatterLogSd");
-    return (logC) => -n * logC;
+    return (from, to) => Math.exp(n * (from - to));
   }
   if (kind !== "table") wrongValue(`${where} law.kind`, '"power" or "table"', kind);
   // Rows from strong to weak, so that the curve over −ln(concentration) rises.
   const rows = checkedDilutionRows(`${where} law.`, law.rows);
-  const curve = monotoneCurve(rows.map(({ logC, timeS }) => ({ x: -logC, y: Math.log(timeS) })));
-  return (logC) => curve(-logC);
+  const curve = timeCurve(rows.map(({ logC, timeS }) => ({ x: -logC, timeS })));
+  return (from, to) => curve(-to) / curve(-from);
 }
 
 /** The rows of a dilution table, checked, with ln(concentration), sorted from strong to weak. */

@@ -1,4 +1,4 @@
-import { logConcentration, logTimeByConcentration, readDilution, type Dilution, type DilutionLaw } from "./dilution.js";
+import { dilutionRatio, logConcentration, readDilution, type Dilution, type DilutionLaw } from "./dilution.js";
 import { genericDilutionLaw } from "./genericDilutionLaw.js";
 
 /**
@@ -22,15 +22,8 @@ import { genericDilutionLaw } from "./genericDilutionLaw.js";
  * ```
  */
 export function dilutionFactor(from: Dilution | string, to: Dilution | string, law: DilutionLaw = genericDilutionLaw): number {
-  const logTime = logTimeByConcentration("dilutionFactor:", law);
+  const ratio = dilutionRatio("dilutionFactor:", law);
   const fromLogC = logConcentration(readDilution("dilutionFactor: from", from));
   const toLogC = logConcentration(readDilution("dilutionFactor: to", to));
-  if (fromLogC === toLogC) return 1;
-  const printed = law.kind === "table" ? (rowTime(law, toLogC) ?? NaN) / (rowTime(law, fromLogC) ?? NaN) : NaN;
-  return printed > 0 ? printed : Math.exp(logTime(toLogC) - logTime(fromLogC));
-}
-
-/** The printed time of the row of that strength, so that a ratio of two rows is exact to the last bit. */
-function rowTime(law: Extract<DilutionLaw, { kind: "table" }>, logC: number): number | undefined {
-  return law.rows.find((row) => logConcentration(readDilution("dilutionFactor: law.rows", row.dilution)) === logC)?.timeS;
+  return fromLogC === toLogC ? 1 : ratio(fromLogC, toLogC);
 }

@@ -1,4 +1,5 @@
-import { logConcentration, logTimeByConcentration, readDilution, type Dilution, type DilutionLaw } from "./dilution.js";
+import { overrun } from "../core/curve.js";
+import { dilutionRatio, logConcentration, readDilution, type Dilution, type DilutionLaw } from "./dilution.js";
 
 /** The spread in n of a law that was given without one: that of one family of developers over several films. */
 export const GIVEN_EXPONENT_SD: number = 0.15;
@@ -25,7 +26,7 @@ const ROW_LOG_SD = 0.025;
  * ```
  */
 export function dilutionLogSd(from: Dilution | string, to: Dilution | string, law: DilutionLaw): number {
-  logTimeByConcentration("dilutionLogSd:", law);
+  dilutionRatio("dilutionLogSd:", law);
   const fromLogC = logConcentration(readDilution("dilutionLogSd: from", from));
   const toLogC = logConcentration(readDilution("dilutionLogSd: to", to));
   if (fromLogC === toLogC) return 0;
@@ -43,6 +44,8 @@ export function dilutionLogSd(from: Dilution | string, to: Dilution | string, la
 
 /** How far a concentration lies outside a table's rows, in ln(concentration); 0 inside. */
 export function dilutionOverrun(rows: readonly { readonly dilution: Dilution | string }[], logC: number): number {
-  const all = rows.map((row) => logConcentration(readDilution("dilutionLogSd: law.rows", row.dilution)));
-  return Math.max(0, Math.min(...all) - logC, logC - Math.max(...all));
+  return overrun(
+    rows.map((row) => logConcentration(readDilution("dilutionLogSd: law.rows", row.dilution))),
+    logC,
+  );
 }

@@ -1,4 +1,4 @@
-import { bathTemperature, inverseKelvin, lawSlope, tableLogTime, ZERO_CELSIUS_K, type TemperatureLaw } from "../temperature/law.js";
+import { bathTemperature, inverseKelvin, lawSlope, tableTime, ZERO_CELSIUS_K, type TemperatureLaw } from "../temperature/law.js";
 import { integrate } from "./integrate.js";
 import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
 
@@ -30,7 +30,7 @@ export function equivalentTime(log: TemperatureLog, law: TemperatureLaw, referen
   const readings = checkedLog("equivalentTime: log", log);
   const slope = lawSlope("equivalentTime:", law);
   bathTemperature("equivalentTime: referenceC", referenceC);
-  if (law.kind === "table") return tableTime(readings, law, referenceC);
+  if (law.kind === "table") return logUnderTable(readings, law, referenceC);
   return lawTime(readings, Math.abs(slope as number), referenceC, law.kind === "arrhenius" ? 1 : 0);
 }
 
@@ -81,14 +81,14 @@ function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: num
 
 type TableLaw = Extract<TemperatureLaw, { kind: "table" }>;
 
-function tableTime(readings: TemperatureLog, law: TableLaw, referenceC: number): number {
-  const logTime = tableLogTime(law.rows);
-  const reference = logTime(referenceC);
+function logUnderTable(readings: TemperatureLog, law: TableLaw, referenceC: number): number {
+  const timeAt = tableTime(law.rows);
+  const referenceS = timeAt(referenceC);
   const corners = law.rows.map((row) => row.temperatureC).sort((a, b) => a - b);
   return readings.reduce((sum, { timeS, temperatureC }, i) => {
     const from = readings[i - 1];
     if (from === undefined) return 0;
-    const mean = meanRate((c) => Math.exp(reference - logTime(c)), from.temperatureC, temperatureC, corners);
+    const mean = meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC, corners);
     return sum + (timeS - from.timeS) * mean;
   }, 0);
 }

@@ -25,7 +25,7 @@ export const genericUseLaw: UseLaw = {
   perCm2PerL: 516.128,
   growth: "linear",
   sdIncrease: 0.04,
-  sources: ["generic rule over published ones, 2.4 to 14 % a roll in a litre"],
+  sources: ["generic rule over published ones, 2.4 to 14 % a roll and litre"],
 };
 
 /**
@@ -50,7 +50,7 @@ export function useFactor(law: UseLaw, usedCm2PerL: number): number {
   const portions = usePortions("useFactor:", law, usedCm2PerL);
   const { increase } = law;
   const factor = law.growth === "linear" ? 1 + increase * portions : (1 + increase) ** portions;
-  if (!(factor <= 1000)) wrongValue("useFactor: usedCm2PerL", "such that the time grows at most 1000 times", usedCm2PerL);
+  if (!(factor <= 1000)) wrongValue("useFactor: usedCm2PerL", "such that time grows at most 1000 times", usedCm2PerL);
   return factor;
 }
 

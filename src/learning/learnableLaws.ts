@@ -5,7 +5,7 @@ import { checkedAgitationLaw, genericAgitationLaw, type AgitationLaw } from "../
 import type { Knowledge } from "../compensate/types.js";
 import { inRange, plainObject } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
-import { logTimeByConcentration, type PowerDilutionLaw } from "../dilution/dilution.js";
+import { dilutionRatio, type PowerDilutionLaw } from "../dilution/dilution.js";
 import { GIVEN_EXPONENT_SD } from "../dilution/dilutionLogSd.js";
 import { fitDilutionLaw } from "../dilution/fitDilutionLaw.js";
 import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
@@ -48,7 +48,7 @@ export function learnableLaws(where: string, laws: Knowledge, baseC: number): Le
   const { agitation = genericAgitationLaw, use = genericUseLaw, age = GENERIC_AGE } = laws;
   // Each room refuses what is no law of its own; table and coefficient laws are checked on the way as well.
   lawSlope(where, temperature);
-  logTimeByConcentration(where, dilution);
+  dilutionRatio(where, dilution);
   usePortions(where, use, 0);
   ageLogSd(age, 0, 0);
   return {

@@ -1,7 +1,7 @@
 /*
  * Room: temperature. What a temperature law is, and how ln(time) runs under each form of it.
  */
-import { monotoneCurve } from "../core/curve.js";
+import { timeCurve } from "../core/curve.js";
 import { arrayOf, inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 
@@ -113,11 +113,9 @@ export function lawScale(law: TemperatureLaw, temperatureC: number): number {
   return law.kind === "arrhenius" ? inverseKelvin(temperatureC) : temperatureC;
 }
 
-/** ln(time) as a function of °C for a table of checked rows. */
-export function tableLogTime(rows: readonly TemperatureRow[]): (temperatureC: number) => number {
+/** Time as a function of °C for a table: exactly what is printed at a row. */
+export function tableTime(rows: readonly TemperatureRow[]): (temperatureC: number) => number {
   // 1/T falls as T rises, so the curve runs over −1/T, in which rows from cold to warm are rising.
-  const curve = monotoneCurve(
-    checkedRows("", rows).map(({ temperatureC, timeS }) => ({ x: -inverseKelvin(temperatureC), y: Math.log(timeS) })),
-  );
+  const curve = timeCurve(checkedRows("", rows).map(({ temperatureC, timeS }) => ({ x: -inverseKelvin(temperatureC), timeS })));
   return (c) => curve(-inverseKelvin(c));
 }

@@ -1,4 +1,4 @@
-import { bathTemperature, lawSlope, tableLogTime, ZERO_CELSIUS_K, type TemperatureLaw } from "./law.js";
+import { bathTemperature, lawSlope, tableTime, ZERO_CELSIUS_K, type TemperatureLaw } from "./law.js";
 
 /**
  * The relative rate of development as a function of temperature, prepared once for hot loops.
@@ -20,9 +20,9 @@ export function rateFunction(law: TemperatureLaw, referenceC: number): (temperat
   const slope = lawSlope("rateFunction:", law);
   bathTemperature("rateFunction: referenceC", referenceC);
   if (law.kind === "table") {
-    const logTime = tableLogTime(law.rows);
-    const reference = logTime(referenceC);
-    return (c) => Math.exp(reference - logTime(bathTemperature(WHERE, c)));
+    const timeAt = tableTime(law.rows);
+    const referenceS = timeAt(referenceC);
+    return (c) => referenceS / timeAt(bathTemperature(WHERE, c));
   }
   const perUnit = slope as number;
   if (law.kind === "coefficient") return (c) => Math.exp(perUnit * (referenceC - bathTemperature(WHERE, c)));

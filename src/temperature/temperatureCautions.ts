@@ -46,7 +46,7 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
     );
   };
   if (c > 45) {
-    add("maybe-fahrenheit", "stop", 45, `${c} °C: is this reading in °F? ${c} °F is ${((c - 32) / 1.8).toFixed(1)} °C.`);
+    add("maybe-fahrenheit", "stop", 45, `${c} °C: is it in °F? ${c} °F is ${((c - 32) / 1.8).toFixed(1)} °C.`);
     return cautions;
   }
   if (options.hydroquinone === true && c < 16)
@@ -55,22 +55,22 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
       c < 13 ? "stop" : "warn",
       16,
       c < 13
-        ? "Hydroquinone practically stops working below about 13 °C: longer time does not replace it."
-        : "Hydroquinone weakens below about 16 °C: expect less contrast than the time promises.",
+        ? "Hydroquinone practically stops below about 13 °C: more time does not help."
+        : "Hydroquinone weakens below about 16 °C: expect less contrast.",
     );
   if (options.emulsion === "soft" && c > 20)
     add(
       "soft-emulsion-warm",
       c > 24 ? "stop" : "warn",
       c > 24 ? 24 : 20,
-      "Soft or unhardened gelatin swells and tears above 20 to 22 °C: handle it little, or cool the bath.",
+      "Soft or unhardened gelatin swells and tears above 20 to 22 °C: cool the bath.",
     );
   if (c < 4 || c > 32)
     add(
       "temperature-limit",
       "stop",
       c < 4 ? 4 : 32,
-      "Outside 4 to 32 °C, between which development can be controlled without serious damage.",
+      "Outside 4 to 32 °C development does damage.",
     );
   else if (c < 18 || c > 24)
     add(
@@ -78,8 +78,8 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
       "warn",
       c < 18 ? 18 : 24,
       c < 18
-        ? "Below the usual 18 to 24 °C: times grow long and uncertain."
-        : "Above the usual 18 to 24 °C: gelatin softens and times grow short.",
+        ? "Below the usual 18 to 24 °C: times get long and uncertain."
+        : "Above the usual 18 to 24 °C: gelatin softens and times get short.",
     );
   return cautions;
 }

@@ -1,4 +1,4 @@
-import { bathTemperature, lawScale, lawSlope, tableLogTime, type TemperatureLaw, type TemperatureRow } from "./law.js";
+import { bathTemperature, lawScale, lawSlope, tableTime, type TemperatureLaw } from "./law.js";
 
 /**
  * The factor by which development time changes between two temperatures: time at `toC` divided by time at `fromC`.
@@ -28,19 +28,7 @@ export function temperatureFactor(law: TemperatureLaw, fromC: number, toC: numbe
   bathTemperature("temperatureFactor: fromC", fromC);
   bathTemperature("temperatureFactor: toC", toC);
   if (fromC === toC) return 1;
-  return slope === undefined
-    ? tableFactor((law as TableLaw).rows, fromC, toC)
-    : Math.exp(slope * (lawScale(law, toC) - lawScale(law, fromC)));
-}
-
-type TableLaw = Extract<TemperatureLaw, { kind: "table" }>;
-
-/** The ratio of a table's times, of two rows exactly the ratio of what is printed. */
-function tableFactor(rows: readonly TemperatureRow[], fromC: number, toC: number): number {
-  const printed = (temperatureC: number): number | undefined =>
-    rows.find((row) => row.temperatureC === temperatureC)?.timeS;
-  const logTime = tableLogTime(rows);
-  const from = printed(fromC);
-  const to = printed(toC);
-  return from === undefined || to === undefined ? Math.exp(logTime(toC) - logTime(fromC)) : to / from;
+  if (law.kind !== "table") return Math.exp((slope as number) * (lawScale(law, toC) - lawScale(law, fromC)));
+  const timeAt = tableTime(law.rows);
+  return timeAt(toC) / timeAt(fromC);
 }

@@ -1,3 +1,4 @@
+import { overrun } from "../core/curve.js";
 import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, lawSlope, type TemperatureLaw } from "./law.js";
 
 /**
@@ -50,9 +51,8 @@ function energyLogSd(sdKJPerMol: number, fromC: number, toC: number): number {
 
 /** How far a temperature lies outside a table's rows, as a difference of 1/T; 0 inside. */
 export function tableOverrun(rows: readonly { readonly temperatureC: number }[], temperatureC: number): number {
-  const temperatures = rows.map((row) => row.temperatureC);
-  const low = Math.min(...temperatures);
-  const high = Math.max(...temperatures);
-  if (temperatureC < low) return inverseKelvin(temperatureC) - inverseKelvin(low);
-  return temperatureC > high ? inverseKelvin(high) - inverseKelvin(temperatureC) : 0;
+  return overrun(
+    rows.map((row) => inverseKelvin(row.temperatureC)),
+    inverseKelvin(temperatureC),
+  );
 }

@@ -151,7 +151,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("long-time", { timeS: 7201, temperatureC: 20 }, {})).toEqual({
       code: "long-time",
       severity: "warn",
-      message: "Over two hours is too long to be useful: warm or strengthen the bath.",
+      message: "Over two hours is too long: warm or strengthen the bath.",
       limit: 7200,
       actual: 7201,
     });
@@ -197,7 +197,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("far-extrapolation", { timeS: 1000, temperatureC: 10 }, { temperatureC: 20.1 })).toEqual({
       code: "far-extrapolation",
       severity: "warn",
-      message: "More than 10 °C from the temperature the time is known for.",
+      message: "More than 10 °C from the temperature of the known time.",
       path: "/conditions/temperatureC",
     });
     expect(codes({ timeS: 1000, temperatureC: 10 }, { temperatureC: 20 })).not.toContain("far-extrapolation");
@@ -235,7 +235,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("stand", known, { agitation: "stand" })).toEqual({
       code: "stand",
       severity: "warn",
-      message: "Stand development is limited by local exhaustion: the time is a rough guide.",
+      message: "Local exhaustion limits stand development: the time is a rough guide.",
       path: "/conditions/agitation",
     });
     expect(codes({ ...known, agitation: "stand" }, { agitation: "stand" })).toEqual([]);
@@ -243,7 +243,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("long-interval", known, { agitation: { everyS: 181 } })).toEqual({
       code: "long-interval",
       severity: "warn",
-      message: "The law of agitation serves up to three minutes between agitations.",
+      message: "The law of agitation serves up to 3 min.",
       path: "/conditions/agitation",
     });
   });
@@ -254,7 +254,7 @@ describe("cautions of compensate", () => {
     expect(answer.cautions[0]).toEqual({
       code: "bath-past-life",
       severity: "stop",
-      message: "The bath is past its life: no time can be given. Mix fresh.",
+      message: "The bath is past its life: mix fresh.",
       path: "/conditions/ageH",
       limit: 1.5,
       actual: 2,
@@ -269,7 +269,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("bath-past-capacity", known, { usedCm2PerL: 1001 }, { use })).toEqual({
       code: "bath-past-capacity",
       severity: "stop",
-      message: "The bath has developed more than its capacity: mix fresh.",
+      message: "The bath is past its capacity: mix fresh.",
       path: "/conditions/usedCm2PerL",
       limit: 1000,
       actual: 1001,
@@ -341,8 +341,8 @@ describe("compensate refuses", () => {
     [{ ...known, ageH: -1 }, { ageH: 1 }, {}, new RangeError("compensate: baseline.ageH must be from 0 to 1000000 h, got -1")],
     [known, { strength: 3 }, {}, new TypeError("compensate: conditions.strength must be an object, got 3")],
     [known, { strength: { value: 1, logSd: 0, basis: NaN, sources: [] } }, {}, new TypeError("compensate: conditions.strength.basis must be text, got NaN")],
-    [known, { strength: { value: 1, logSd: 0, basis: "given", sources: "me" } }, {}, new TypeError('compensate: conditions.strength must be laws whose sources are an array, got "me"')],
-    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sources: 1 } }, new TypeError("compensate: knowledge must be laws whose sources are an array, got 1")],
+    [known, { strength: { value: 1, logSd: 0, basis: "given", sources: "me" } }, {}, new TypeError('compensate: conditions.strength must be laws with an array of sources, got "me"')],
+    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sources: 1 } }, new TypeError("compensate: knowledge must be laws with an array of sources, got 1")],
     [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: NaN } }, new RangeError("compensate: knowledge must be from 0 to 1000000000 runs of a law, got NaN")],
     [known, { ageH: 1 }, { age: { kind: "life", lifeH: 2, runs: -1 } }, new RangeError("compensate: knowledge must be from 0 to 1000000000 runs of a law, got -1")],
     [known, { strength: { value: 0, logSd: 0 } }, {}, new RangeError("compensate: conditions.strength.value must be above 0 and at most 1000000, got 0")],

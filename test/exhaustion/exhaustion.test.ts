@@ -62,7 +62,7 @@ describe("useFactor", () => {
       new RangeError("useFactor: usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
     );
     expect(() => useFactor(perFilm("compound"), 1e6)).toThrow(
-      new RangeError("useFactor: usedCm2PerL must be such that the time grows at most 1000 times, got 1000000"),
+      new RangeError("useFactor: usedCm2PerL must be such that time grows at most 1000 times, got 1000000"),
     );
   });
 });

@@ -153,7 +153,7 @@ describe("text for people", () => {
     expect(of({ temperatureC: 5 }).slice(2)).toEqual([
       "temperature: 2.8 times the time, give or take 8 % (given)",
       expect.stringMatching(/^Take care: .* \[\/conditions\/temperatureC\]$/),
-      "Take care: More than 10 °C from the temperature the time is known for. [/conditions/temperatureC]",
+      "Take care: More than 10 °C from the temperature of the known time. [/conditions/temperatureC]",
     ]);
     expect(of({ temperatureC: 10 })[2]).toBe("temperature: 2 times the time, give or take 5 % (given)");
     expect(of({ ageH: 1 })[2]).toBe("age: unchanged, give or take 11 % (default)");

@@ -161,7 +161,7 @@ describe("checkRecipe", () => {
     ]);
     const use = { increase: 10, perCm2PerL: 1, growth: "linear" };
     expect(of({ use }, { conditions: { usedCm2PerL: 100 } })).toEqual([
-      { path: "/conditions/usedCm2PerL", message: "must be such that the time grows at most 1000 times, got 100", rule: "relation" },
+      { path: "/conditions/usedCm2PerL", message: "must be such that time grows at most 1000 times, got 100", rule: "relation" },
     ]);
     expect(of({ use }, { baseline: { ...hutStock.baseline, usedCm2PerL: 100 } }).map(({ path }) => path)).toEqual(["/baseline/usedCm2PerL"]);
     const halfLife = { age: { kind: "half-life", halfLifeH: 1 } };

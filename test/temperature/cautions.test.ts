@@ -15,7 +15,7 @@ describe("temperatureCautions", () => {
       {
         code: "temperature-unusual",
         severity: "warn",
-        message: "Below the usual 18 to 24 °C: times grow long and uncertain.",
+        message: "Below the usual 18 to 24 °C: times get long and uncertain.",
         limit: 18,
         actual: 17.9,
       },
@@ -24,23 +24,23 @@ describe("temperatureCautions", () => {
       {
         code: "temperature-unusual",
         severity: "warn",
-        message: "Above the usual 18 to 24 °C: gelatin softens and times grow short.",
+        message: "Above the usual 18 to 24 °C: gelatin softens and times get short.",
         limit: 24,
         actual: 24.1,
       },
     ]);
     expect(codes(4)).toEqual(["warn temperature-unusual"]);
     expect(codes(32)).toEqual(["warn temperature-unusual"]);
-    const message = "Outside 4 to 32 °C, between which development can be controlled without serious damage.";
+    const message = "Outside 4 to 32 °C development does damage.";
     expect(temperatureCautions(3.9)).toEqual([{ code: "temperature-limit", severity: "stop", message, limit: 4, actual: 3.9 }]);
     expect(temperatureCautions(32.1)).toEqual([{ code: "temperature-limit", severity: "stop", message, limit: 32, actual: 32.1 }]);
   });
   it("asks above 45 °C whether °F was meant, and says nothing else", () => {
     expect(codes(45)).toEqual(["stop temperature-limit"]);
     expect(temperatureCautions(68, { emulsion: "soft" })).toEqual([
-      { code: "maybe-fahrenheit", severity: "stop", message: "68 °C: is this reading in °F? 68 °F is 20.0 °C.", limit: 45, actual: 68 },
+      { code: "maybe-fahrenheit", severity: "stop", message: "68 °C: is it in °F? 68 °F is 20.0 °C.", limit: 45, actual: 68 },
     ]);
-    expect(temperatureCautions(75)[0]?.message).toBe("75 °C: is this reading in °F? 75 °F is 23.9 °C.");
+    expect(temperatureCautions(75)[0]?.message).toBe("75 °C: is it in °F? 75 °F is 23.9 °C.");
   });
   it("knows that hydroquinone fails in the cold", () => {
     const hydroquinone = true;
@@ -48,7 +48,7 @@ describe("temperatureCautions", () => {
     expect(temperatureCautions(15.9, { hydroquinone })[0]).toEqual({
       code: "hydroquinone-cold",
       severity: "warn",
-      message: "Hydroquinone weakens below about 16 °C: expect less contrast than the time promises.",
+      message: "Hydroquinone weakens below about 16 °C: expect less contrast.",
       limit: 16,
       actual: 15.9,
     });
@@ -56,7 +56,7 @@ describe("temperatureCautions", () => {
     expect(temperatureCautions(12.9, { hydroquinone })[0]).toEqual({
       code: "hydroquinone-cold",
       severity: "stop",
-      message: "Hydroquinone practically stops working below about 13 °C: longer time does not replace it.",
+      message: "Hydroquinone practically stops below about 13 °C: more time does not help.",
       limit: 16,
       actual: 12.9,
     });
@@ -64,7 +64,7 @@ describe("temperatureCautions", () => {
   });
   it("knows that a soft emulsion stands less heat", () => {
     const emulsion = "soft";
-    const message = "Soft or unhardened gelatin swells and tears above 20 to 22 °C: handle it little, or cool the bath.";
+    const message = "Soft or unhardened gelatin swells and tears above 20 to 22 °C: cool the bath.";
     expect(temperatureCautions(20, { emulsion })).toEqual([]);
     expect(temperatureCautions(20.1, { emulsion })).toEqual([
       { code: "soft-emulsion-warm", severity: "warn", message, limit: 20, actual: 20.1 },
