@@ -2,8 +2,10 @@
 import { describe, expect, it } from "vitest";
 import {
   appearanceEstimate,
+  brewStrength,
   compensate,
   compensateRecipe,
+  contrastLogSd,
   describeCautions,
   describeCompensation,
   developUntil,
@@ -12,6 +14,7 @@ import {
   mergeKnowledge,
   nextTest,
   predict,
+  readRunNotes,
   startKnowledge,
   tidyRuns,
 } from "../src/index.js";
@@ -119,7 +122,38 @@ describe("stored knowledge", () => {
   });
 });
 
+describe("what a law says of its origin", () => {
+  it("has to be a law at all", () => {
+    expect(thrown(() => compensate(baseline, {}, anyOf({ temperature: null })))).toBe("TypeError: compensate: knowledge.temperature must be an object, got null");
+    expect(thrown(() => compensate(anyOf({ ...baseline, logSd: 0.1, runs: NaN }), {}))).toBe("RangeError: compensate: baseline.runs must be from 0 to 1000000000, got NaN");
+  });
+  it("and its sources a list", () => {
+    const brew = { volumeMl: 500, temperatureC: 20, ingredients: [{ ingredient: "instant-coffee", massG: 20 }] } as const;
+    expect(thrown(() => brewStrength(brew, brew, anyOf({ exponent: 1, sources: NaN })))).toBe("TypeError: brewStrength: law.sources must be an array, got NaN");
+  });
+});
+
+describe("a gradient of 0", () => {
+  it("has no ratio of times", () => {
+    const law = { gammaInfinity: 1, ratePerS: 0.001, appearanceS: 0 };
+    expect(thrown(() => contrastLogSd(law, 0, 0.5))).toBe("RangeError: contrastLogSd: from must be above 0 and at most 1000, got 0");
+    expect(thrown(() => contrastLogSd(law, 0.5, 0))).toBe("RangeError: contrastLogSd: to must be above 0 and at most 1000, got 0");
+  });
+});
+
+describe("an empty cell", () => {
+  it("may be NaN, as a data frame leaves it", () => {
+    const { runs } = readRunNotes([{ Time: "8:30", Temp: "20 °C", Dilution: NaN, Weather: NaN, Outcome: "good" }]);
+    expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]);
+  });
+});
+
 describe("the image as the clock", () => {
+  it("is of no use for a time shorter than any hand", () => {
+    expect(thrown(() => appearanceEstimate({ appearanceS: 1e-30, factor: 3 }))).toBe(
+      "RangeError: appearanceEstimate: the spread of ln(time) must be from 0 to 100, got 1.5e+30",
+    );
+  });
   it("checks the time of appearance before it divides by it", () => {
     expect(thrown(() => appearanceEstimate({ appearanceS: anyOf(Symbol("s")), factor: 10 }))).toMatch(/^TypeError: timeFromAppearance: appearanceS must be a number, got Symbol\(s\)$/);
   });

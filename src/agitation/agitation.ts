@@ -64,22 +64,19 @@ export function checkedAgitationLaw(where: string, law: AgitationLaw): Agitation
 }
 
 /** One side of a comparison: its stale share, 0 for stand, and its rate against continuous agitation. */
-interface AgitationSide {
-  readonly stands: boolean;
+export interface AgitationSide {
+  /** s, `undefined` for stand */
+  readonly intervalS: number | undefined;
   readonly stale: number;
   readonly rate: number;
 }
 
-/** Checks the law and both agitations, and works out either side. */
-export function agitationSides(where: string, from: Agitation, to: Agitation, law: AgitationLaw): readonly [AgitationSide, AgitationSide] {
-  const { staleLoss, staleTimeS } = checkedAgitationLaw(where, law);
-  const side = (field: string, agitation: Agitation): AgitationSide => {
-    const intervalS = agitationInterval(where + field, agitation);
-    if (intervalS === undefined) return { stands: true, stale: 0, rate: STAND_RATE };
-    const stale = staleShare(intervalS, staleTimeS);
-    return { stands: false, stale, rate: 1 - staleLoss * stale };
-  };
-  return [side(" from", from), side(" to", to)];
+/** Checks an agitation and works out its side, for a checked law. */
+export function agitationSide(where: string, agitation: Agitation, { staleLoss, staleTimeS }: AgitationLaw): AgitationSide {
+  const intervalS = agitationInterval(where, agitation);
+  if (intervalS === undefined) return { intervalS, stale: 0, rate: STAND_RATE };
+  const stale = staleShare(intervalS, staleTimeS);
+  return { intervalS, stale, rate: 1 - staleLoss * stale };
 }
 
 /**

@@ -1,4 +1,4 @@
-import { agitationSides, genericAgitationLaw, type Agitation, type AgitationLaw } from "./agitation.js";
+import { agitationSide, checkedAgitationLaw, genericAgitationLaw, type Agitation, type AgitationLaw } from "./agitation.js";
 
 /**
  * The factor by which development time changes with agitation: time under `to` divided by time under `from`.
@@ -21,6 +21,6 @@ import { agitationSides, genericAgitationLaw, type Agitation, type AgitationLaw 
  * ```
  */
 export function agitationFactor(from: Agitation, to: Agitation, law: AgitationLaw = genericAgitationLaw): number {
-  const [before, after] = agitationSides("agitationFactor:", from, to, law);
-  return before.rate / after.rate;
+  checkedAgitationLaw("agitationFactor:", law);
+  return agitationSide("agitationFactor: from", from, law).rate / agitationSide("agitationFactor: to", to, law).rate;
 }

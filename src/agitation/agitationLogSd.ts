@@ -1,4 +1,4 @@
-import { agitationSides, genericAgitationLaw, STAND_LOG_SD, type Agitation, type AgitationLaw } from "./agitation.js";
+import { agitationSide, checkedAgitationLaw, genericAgitationLaw, STAND_LOG_SD, type Agitation, type AgitationLaw, type AgitationSide } from "./agitation.js";
 
 /** The spread in `staleLoss` of a law that was given without one. */
 const GIVEN_LOSS_SD = 0.25;
@@ -21,7 +21,12 @@ const GIVEN_LOSS_SD = 0.25;
  * ```
  */
 export function agitationLogSd(from: Agitation, to: Agitation, law: AgitationLaw = genericAgitationLaw): number {
-  const [before, after] = agitationSides("agitationLogSd:", from, to, law);
+  checkedAgitationLaw("agitationLogSd:", law);
+  return spreadOfSides(law, agitationSide("agitationLogSd: from", from, law), agitationSide("agitationLogSd: to", to, law));
+}
+
+/** The same for a checked law and its sides. */
+export function spreadOfSides(law: AgitationLaw, before: AgitationSide, after: AgitationSide): number {
   const byLaw = (law.sdStaleLoss ?? GIVEN_LOSS_SD) * Math.abs(before.stale / before.rate - after.stale / after.rate);
-  return before.stands === after.stands ? byLaw : Math.hypot(byLaw, STAND_LOG_SD);
+  return (before.intervalS === undefined) === (after.intervalS === undefined) ? byLaw : Math.hypot(byLaw, STAND_LOG_SD);
 }

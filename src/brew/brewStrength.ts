@@ -1,7 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
-import { inRange, plainObject } from "../core/guards.js";
-import { basisOf, type Factor } from "../core/term.js";
+import { inRange } from "../core/guards.js";
+import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import { bathOf, massAt, type Bath, type CoffeePick } from "./bath.js";
 import { readBrew, type Brew, type ReadBrew, type ReadPart } from "./brew.js";
 import { constantsAt, type BathConstants } from "./constants.js";
@@ -84,7 +84,7 @@ function restrained({ parts }: ReadBrew): boolean {
 export function brewStrength(brew: Brew, reference: Brew, law: StrengthLaw = genericStrengthLaw): BrewStrength {
   const today = readBrew("brewStrength: brew", brew);
   const known = readBrew("brewStrength: reference", reference);
-  plainObject("brewStrength: law", law);
+  checkedOrigin("brewStrength: law", law);
   const exponent = inRange("brewStrength: law.exponent", law.exponent, 0, 3, "");
   const sd = inRange("brewStrength: law.sd", law.sd ?? 0, 0, 3, "");
   const constants = constantsAt(known.temperatureC);

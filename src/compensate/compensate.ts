@@ -1,7 +1,7 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { timeEstimate } from "../core/estimate.js";
+import { timeEstimate, WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
-import { basisOf, type Factor } from "../core/term.js";
+import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import { jointVariance } from "./jointVariance.js";
 import { contrastTerm } from "./contrastTerm.js";
 import { driftTerm } from "./driftTerm.js";
@@ -11,9 +11,6 @@ import type { Baseline, Compensation, Conditions, Knowledge, WorkedTerm } from "
 
 /** How well a known time repeats, when the baseline does not say: 4 % in ln(time), from pouring, clock and thermometer (common practice). */
 const REPEAT_LOG_SD = 0.04;
-
-/** The widest spread that is taken, in ln(time): the ends of a wider interval would be no numbers any more. */
-const WIDEST_LOG_SD = 100;
 
 /**
  * The main job: a known development time, compensated for today's conditions.
@@ -91,7 +88,7 @@ function baselineTerm(baseline: Baseline): WorkedTerm {
     cause: "baseline",
     value: 1,
     logSd,
-    basis: own ? basisOf(baseline) : "default",
+    basis: own ? basisOf(checkedOrigin("compensate: baseline", baseline)) : "default",
     sources: own ? [] : ["a known time repeats to about 4 % (common practice)"],
   };
   return { factor: baseline.runs === undefined ? factor : { ...factor, runs: baseline.runs }, cautions: [] };

@@ -13,7 +13,7 @@ export function contrastTerm(baseline: Baseline, conditions: Conditions, knowled
   if (conditions.gamma === undefined) return undefined;
   const from = positive("compensate: baseline.gamma", needed("gamma", baseline.gamma), 1000, "");
   const to = positive("compensate: conditions.gamma", conditions.gamma, 1000, "");
-  const [law, basis] = choose(knowledge.growth, genericGrowthLaw);
+  const [law, basis] = choose("growth", knowledge.growth, genericGrowthLaw);
   const value = timeForGamma(law, to) / timeForGamma(law, from);
   return { factor: row("contrast", value, contrastLogSd(law, from, to), law, basis), cautions: [] };
 }

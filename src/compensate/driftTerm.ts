@@ -21,7 +21,7 @@ export function driftTerm(
   wantedS: number,
 ): WorkedTerm {
   const from = baseline.temperatureC;
-  const [law, basis] = choose(knowledge.temperature, genericTemperatureLaw);
+  const [law, basis] = choose("temperature", knowledge.temperature, genericTemperatureLaw);
   const log = typeof given === "object" ? checkedLog("compensate: conditions.temperatureC", given) : undefined;
   const temperatureAt = log ? logTemperature(log) : (given as TemperatureForecast);
   const rateAt = rateFunction(law, from);

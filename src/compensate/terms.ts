@@ -5,12 +5,10 @@
 import type { Caution } from "../core/caution.js";
 import { inRange, plainObject, positive, wrongKind } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
-import { agitationInterval, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
-import { agitationFactor } from "../agitation/agitationFactor.js";
-import { agitationLogSd } from "../agitation/agitationLogSd.js";
-import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { dilutionFactor } from "../dilution/dilutionFactor.js";
-import { dilutionLogSd, dilutionOverrun } from "../dilution/dilutionLogSd.js";
+import { agitationSide, checkedAgitationLaw, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
+import { spreadOfSides } from "../agitation/agitationLogSd.js";
+import { dilutionRatio, logConcentration, readDilution } from "../dilution/dilution.js";
+import { dilutionOverrun, spreadBetween } from "../dilution/dilutionLogSd.js";
 import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
 import { ageFactor } from "../exhaustion/ageFactor.js";
 import { ageLogSd } from "../exhaustion/ageLogSd.js";
@@ -18,9 +16,9 @@ import { genericUseLaw, useFactor } from "../exhaustion/useFactor.js";
 import { useLogSd } from "../exhaustion/useLogSd.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
-import type { TemperatureLaw } from "../temperature/law.js";
-import { temperatureFactor } from "../temperature/temperatureFactor.js";
-import { tableOverrun, temperatureLogSd } from "../temperature/temperatureLogSd.js";
+import { lawSlope, type TemperatureLaw } from "../temperature/law.js";
+import { ratioUnder } from "../temperature/temperatureFactor.js";
+import { spreadUnder, tableOverrun } from "../temperature/temperatureLogSd.js";
 import type { Baseline, Conditions, Knowledge, WorkedTerm } from "./types.js";
 
 /** A row; where nothing changed, it rests on no law at all. */
@@ -35,8 +33,8 @@ export function caution(code: string, severity: Caution["severity"], path: strin
 }
 
 /** The law to use and what it rests on: the given one, else the generic one. */
-export function choose<Law extends LawOrigin>(given: Law | undefined, generic: Law): [Law, Basis] {
-  return given === undefined ? [generic, "default"] : [given, basisOf(checkedOrigin("compensate: knowledge", given))];
+export function choose<Law extends LawOrigin>(cause: string, given: Law | undefined, generic: Law): [Law, Basis] {
+  return given === undefined ? [generic, "default"] : [given, basisOf(checkedOrigin("compensate: knowledge.", given, cause))];
 }
 
 /** The term of temperature; `undefined` for a bath that drifts, whose term waits for the others. */
@@ -45,8 +43,9 @@ export function temperatureTerm(baseline: Baseline, conditions: Conditions, know
   const to = conditions.temperatureC ?? from;
   if (typeof to === "object" || typeof to === "function") return undefined;
   inRange("compensate: conditions.temperatureC", to, 0, 100, " °C");
-  const [law, basis] = choose(knowledge.temperature, genericTemperatureLaw);
-  const factor = row("temperature", temperatureFactor(law, from, to), temperatureLogSd(law, from, to), law, basis);
+  const [law, basis] = choose("temperature", knowledge.temperature, genericTemperatureLaw);
+  const slope = lawSlope("compensate: knowledge.temperature", law);
+  const factor = row("temperature", ratioUnder(law, slope, from, to), spreadUnder(law, from, to), law, basis);
   return { factor, cautions: cautionsAt(baseline, to, law) };
 }
 
@@ -72,11 +71,12 @@ export function needed<T>(name: string, value: T | undefined): T {
 /** The term of dilution, when the conditions name one. */
 export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
   if (conditions.dilution === undefined) return undefined;
-  const from = readDilution("compensate: baseline.dilution", needed("dilution", baseline.dilution));
-  const to = readDilution("compensate: conditions.dilution", conditions.dilution);
-  const [law, basis] = choose(knowledge.dilution, genericDilutionLaw);
-  const factor = row("dilution", dilutionFactor(from, to, law), dilutionLogSd(from, to, law), law, basis);
-  const outside = law.kind === "table" && [from, to].some((one) => dilutionOverrun(law.rows, logConcentration(one)) > 0);
+  const from = logConcentration(readDilution("compensate: baseline.dilution", needed("dilution", baseline.dilution)));
+  const to = logConcentration(readDilution("compensate: conditions.dilution", conditions.dilution));
+  const [law, basis] = choose("dilution", knowledge.dilution, genericDilutionLaw);
+  const value = dilutionRatio("compensate: knowledge.dilution", law)(from, to);
+  const factor = row("dilution", value, spreadBetween(law, from, to), law, basis);
+  const outside = law.kind === "table" && dilutionOverrun(law.rows, from) + dilutionOverrun(law.rows, to) > 0;
   return {
     factor,
     cautions: outside
@@ -90,13 +90,16 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
   const to = conditions.agitation;
   if (to === undefined) return undefined;
   const from = needed("agitation", baseline.agitation);
-  const [law, basis] = choose(knowledge.agitation, genericAgitationLaw);
-  const factor = row("agitation", agitationFactor(from, to, law), agitationLogSd(from, to, law), law, basis);
+  const [law, basis] = choose("agitation", knowledge.agitation, genericAgitationLaw);
+  checkedAgitationLaw("compensate: knowledge.agitation", law);
+  const before = agitationSide("compensate: baseline.agitation", from, law);
+  const after = agitationSide("compensate: conditions.agitation", to, law);
+  const factor = row("agitation", before.rate / after.rate, spreadOfSides(law, before, after), law, basis);
   const cautions: Caution[] = [];
   if (to === "stand" && factor.basis !== "unchanged")
     cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand development: the time is a rough guide."));
-  if ((agitationInterval("compensate: conditions.agitation", to) ?? 0) > LONGEST_INTERVAL_S)
-    cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves up to 3 min."));
+  if ((after.intervalS ?? 0) > LONGEST_INTERVAL_S)
+    cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves up to 3 min between agitations."));
   return { factor, cautions };
 }
 
@@ -105,7 +108,7 @@ export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   if (conditions.usedCm2PerL === undefined) return undefined;
   const from = baseline.usedCm2PerL ?? 0;
   const to = conditions.usedCm2PerL;
-  const [law, basis] = choose(knowledge.use, genericUseLaw);
+  const [law, basis] = choose("use", knowledge.use, genericUseLaw);
   const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
   const { capacityCm2PerL } = law;
   if (capacityCm2PerL === undefined || to <= positive("compensate: knowledge.use.capacityCm2PerL", capacityCm2PerL, 1e6, " cm²/l"))
@@ -125,7 +128,7 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
     const sources = ["no law of age: taken as unchanged, with a wide spread"];
     return { factor: row("age", 1, logSd, { sources }, "default"), cautions: [] };
   }
-  const basis = basisOf(checkedOrigin("compensate: knowledge", law));
+  const basis = basisOf(checkedOrigin("compensate: knowledge.age", law));
   if (law.kind === "life" && to > law.lifeH) {
     const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: mix fresh.");
     return { factor: row("age", 1, ageLogSd(law, 0, law.lifeH), law, basis), cautions: [{ ...past, limit: law.lifeH, actual: to }] };

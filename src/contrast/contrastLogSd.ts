@@ -1,3 +1,4 @@
+import { positive } from "../core/guards.js";
 import { checkedGrowth, type GrowthLaw } from "./growth.js";
 import { timeForGamma } from "./timeForGamma.js";
 
@@ -21,8 +22,8 @@ import { timeForGamma } from "./timeForGamma.js";
  */
 export function contrastLogSd(law: GrowthLaw, from: number, to: number): number {
   const { gammaInfinity, ratePerS, appearanceS, sd } = checkedGrowth("contrastLogSd:", law);
-  const fromS = timeForGamma(law, from);
-  const toS = timeForGamma(law, to);
+  const fromS = timeForGamma(law, positive("contrastLogSd: from", from, 1000, ""));
+  const toS = timeForGamma(law, positive("contrastLogSd: to", to, 1000, ""));
   if (from === to) return 0;
   const byLimit = (gamma: number, timeS: number): number => gamma / (gammaInfinity * (gammaInfinity - gamma) * ratePerS * timeS);
   const byAppearance = 1 / toS - 1 / fromS;

@@ -5,6 +5,9 @@
 /** The 95 % point of the standard normal distribution: a central 90 % interval is ± this many standard deviations. */
 export const Z90: number = 1.6448536269514722;
 
+/** The widest spread of ln(time) that an answer may have: beyond it the interval has no numbers. */
+export const WIDEST_LOG_SD: number = 100;
+
 /** A development time with its uncertainty: the median and the central 90 % interval, in seconds, unrounded. */
 export interface TimeEstimate {
   readonly timeS: number;

@@ -1,7 +1,7 @@
 /*
  * Room: core. The one idea of the package: every cause is one term in ln(time), and terms add.
  */
-import { inRange, wrongKind } from "./guards.js";
+import { inRange, plainObject, wrongKind } from "./guards.js";
 
 /** What a {@link Factor} rests on. */
 export type Basis =
@@ -47,9 +47,9 @@ export function basisOf(law: LawOrigin): Basis {
 }
 
 /** Where a law comes from goes into the answer as it is, so it has to be what it says. */
-export function checkedOrigin<Law extends LawOrigin>(where: string, law: Law): Law {
-  const { sources, runs } = law;
-  if (sources !== undefined && !Array.isArray(sources)) wrongKind(where, "laws with an array of sources", sources);
-  if (runs !== undefined) inRange(where, runs, 0, 1e9, " runs of a law");
+export function checkedOrigin<Law extends LawOrigin>(where: string, law: Law, field = ""): Law {
+  const { sources, runs } = plainObject(where, law, field);
+  if (sources !== undefined && !Array.isArray(sources)) wrongKind(`${where}${field}.sources`, "an array", sources);
+  if (runs !== undefined) inRange(where, runs, 0, 1e9, "", `${field}.runs`);
   return law;
 }

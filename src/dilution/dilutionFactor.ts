@@ -25,5 +25,5 @@ export function dilutionFactor(from: Dilution | string, to: Dilution | string, l
   const ratio = dilutionRatio("dilutionFactor:", law);
   const fromLogC = logConcentration(readDilution("dilutionFactor: from", from));
   const toLogC = logConcentration(readDilution("dilutionFactor: to", to));
-  return fromLogC === toLogC ? 1 : ratio(fromLogC, toLogC);
+  return ratio(fromLogC, toLogC);
 }

@@ -29,6 +29,11 @@ export function dilutionLogSd(from: Dilution | string, to: Dilution | string, la
   dilutionRatio("dilutionLogSd:", law);
   const fromLogC = logConcentration(readDilution("dilutionLogSd: from", from));
   const toLogC = logConcentration(readDilution("dilutionLogSd: to", to));
+  return spreadBetween(law, fromLogC, toLogC);
+}
+
+/** The same for a checked law, between two ln(concentration). */
+export function spreadBetween(law: DilutionLaw, fromLogC: number, toLogC: number): number {
   if (fromLogC === toLogC) return 0;
   if (law.kind === "power") {
     const step = Math.abs(toLogC - fromLogC);

@@ -1,4 +1,4 @@
-import { timeEstimate, type TimeEstimate } from "../core/estimate.js";
+import { timeEstimate, WIDEST_LOG_SD, type TimeEstimate } from "../core/estimate.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { timeFromAppearance } from "./timeFromAppearance.js";
 
@@ -34,5 +34,5 @@ export function appearanceEstimate(seen: AppearanceSeen): TimeEstimate {
   const timeS = timeFromAppearance(seen);
   const byFactor = inRange("appearanceEstimate: factorLogSd", seen.factorLogSd ?? 0.15, 0, 3, "");
   const byHand = inRange("appearanceEstimate: reactionS", seen.reactionS ?? 1.5, 0, 60, " s") / seen.appearanceS;
-  return timeEstimate(timeS, Math.hypot(byFactor, byHand));
+  return timeEstimate(timeS, inRange("appearanceEstimate: the spread of ln(time)", Math.hypot(byFactor, byHand), 0, WIDEST_LOG_SD, ""));
 }

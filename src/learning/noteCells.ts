@@ -58,7 +58,8 @@ export function readHeading(heading: string): Column {
 
 /** The text of a cell, trimmed; empty for a blank. */
 export function cellText(cell: unknown): string {
-  if (cell === undefined || cell === null) return "";
+  // What a data frame or a spreadsheet leaves in an empty cell.
+  if (cell === undefined || cell === null || Number.isNaN(cell)) return "";
   return typeof cell === "string" ? cell.trim() : show(cell);
 }
 

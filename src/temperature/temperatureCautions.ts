@@ -70,7 +70,7 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
       "temperature-limit",
       "stop",
       c < 4 ? 4 : 32,
-      "Outside 4 to 32 °C development does damage.",
+      "Outside 4 to 32 °C development does serious damage.",
     );
   else if (c < 18 || c > 24)
     add(

@@ -27,6 +27,11 @@ export function temperatureFactor(law: TemperatureLaw, fromC: number, toC: numbe
   const slope = lawSlope("temperatureFactor:", law);
   bathTemperature("temperatureFactor: fromC", fromC);
   bathTemperature("temperatureFactor: toC", toC);
+  return ratioUnder(law, slope, fromC, toC);
+}
+
+/** The same for a checked law of that slope. */
+export function ratioUnder(law: TemperatureLaw, slope: number | undefined, fromC: number, toC: number): number {
   if (fromC === toC) return 1;
   if (law.kind !== "table") return Math.exp((slope as number) * (lawScale(law, toC) - lawScale(law, fromC)));
   const timeAt = tableTime(law.rows);

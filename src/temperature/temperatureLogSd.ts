@@ -35,6 +35,11 @@ export function temperatureLogSd(law: TemperatureLaw, fromC: number, toC: number
   lawSlope("temperatureLogSd:", law);
   bathTemperature("temperatureLogSd: fromC", fromC);
   bathTemperature("temperatureLogSd: toC", toC);
+  return spreadUnder(law, fromC, toC);
+}
+
+/** The same for a checked law. */
+export function spreadUnder(law: TemperatureLaw, fromC: number, toC: number): number {
   if (fromC === toC) return 0;
   if (law.kind === "arrhenius") return energyLogSd(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, fromC, toC);
   if (law.kind === "coefficient")

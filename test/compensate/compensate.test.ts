@@ -243,7 +243,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("long-interval", known, { agitation: { everyS: 181 } })).toEqual({
       code: "long-interval",
       severity: "warn",
-      message: "The law of agitation serves up to 3 min.",
+      message: "The law of agitation serves up to 3 min between agitations.",
       path: "/conditions/agitation",
     });
   });
@@ -341,10 +341,10 @@ describe("compensate refuses", () => {
     [{ ...known, ageH: -1 }, { ageH: 1 }, {}, new RangeError("compensate: baseline.ageH must be from 0 to 1000000 h, got -1")],
     [known, { strength: 3 }, {}, new TypeError("compensate: conditions.strength must be an object, got 3")],
     [known, { strength: { value: 1, logSd: 0, basis: NaN, sources: [] } }, {}, new TypeError("compensate: conditions.strength.basis must be text, got NaN")],
-    [known, { strength: { value: 1, logSd: 0, basis: "given", sources: "me" } }, {}, new TypeError('compensate: conditions.strength must be laws with an array of sources, got "me"')],
-    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sources: 1 } }, new TypeError("compensate: knowledge must be laws with an array of sources, got 1")],
-    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: NaN } }, new RangeError("compensate: knowledge must be from 0 to 1000000000 runs of a law, got NaN")],
-    [known, { ageH: 1 }, { age: { kind: "life", lifeH: 2, runs: -1 } }, new RangeError("compensate: knowledge must be from 0 to 1000000000 runs of a law, got -1")],
+    [known, { strength: { value: 1, logSd: 0, basis: "given", sources: "me" } }, {}, new TypeError('compensate: conditions.strength.sources must be an array, got "me"')],
+    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sources: 1 } }, new TypeError("compensate: knowledge.temperature.sources must be an array, got 1")],
+    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: NaN } }, new RangeError("compensate: knowledge.temperature.runs must be from 0 to 1000000000, got NaN")],
+    [known, { ageH: 1 }, { age: { kind: "life", lifeH: 2, runs: -1 } }, new RangeError("compensate: knowledge.age.runs must be from 0 to 1000000000, got -1")],
     [known, { strength: { value: 0, logSd: 0 } }, {}, new RangeError("compensate: conditions.strength.value must be above 0 and at most 1000000, got 0")],
     [known, { strength: { value: 1, logSd: 11 } }, {}, new RangeError("compensate: conditions.strength.logSd must be from 0 to 10, got 11")],
     [

@@ -51,7 +51,8 @@ export function judge(functions, name, given) {
   const call = functions[name];
   const names = new RegExp(`^(?:${Object.keys(functions).join("|")}):? `);
   const refusal = (error) => {
-    if (error instanceof CallersOwn) return "refused";
+    // A class handed in as a forecast refuses to be called, in the engine's words: that too is the caller's own.
+    if (error instanceof CallersOwn || /^Class constructor /.test(error?.message)) return "refused";
     const kind = Object.getPrototypeOf(error ?? {})?.constructor;
     if (kind !== TypeError && kind !== RangeError) return `FAULT: threw ${String(error?.stack ?? error).slice(0, 300)}`;
     return names.test(error.message) ? "refused" : `FAULT: ${error.name} without a function's name: ${error.stack.split("\n").slice(0, 4).join(" ").slice(0, 400)}`;

@@ -31,7 +31,7 @@ describe("temperatureCautions", () => {
     ]);
     expect(codes(4)).toEqual(["warn temperature-unusual"]);
     expect(codes(32)).toEqual(["warn temperature-unusual"]);
-    const message = "Outside 4 to 32 °C development does damage.";
+    const message = "Outside 4 to 32 °C development does serious damage.";
     expect(temperatureCautions(3.9)).toEqual([{ code: "temperature-limit", severity: "stop", message, limit: 4, actual: 3.9 }]);
     expect(temperatureCautions(32.1)).toEqual([{ code: "temperature-limit", severity: "stop", message, limit: 32, actual: 32.1 }]);
   });
