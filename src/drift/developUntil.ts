@@ -45,7 +45,7 @@ export function developUntil(options: DevelopUntilOptions): number {
   const temperatureAt = checkedForecast("developUntil: temperatureAt", options.temperatureAt);
   const rateAt = rateFunction(options.law, options.referenceC);
   // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the temperature does.
-  const slower = options.ownUse === undefined ? 1 : loadOf("developUntil:", options.ownUse).needed(1);
+  const slower = options.ownUse === undefined ? 1 : loadOf("developUntil:", options.ownUse).whole;
   return clockTime((timeS) => rateAt(temperatureAt(timeS)), target * slower, start);
 }
 

@@ -1,4 +1,4 @@
-import { bathTemperature, inverseKelvin, lawSlope, tableTime, ZERO_CELSIUS_K, type TemperatureLaw } from "../temperature/law.js";
+import { bathTemperature, inverseKelvin, lawSlope, tableTime, ZERO_CELSIUS_K, type TemperatureLaw, type TemperatureRow } from "../temperature/law.js";
 import { integrate } from "./integrate.js";
 import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
 
@@ -14,7 +14,7 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  *
  * @remarks ∫ rate(T(t)) dt, rate 1 at `referenceC`; better than 1e-9 relative however far apart the readings are. With u the change of
  * ln(rate) over a stretch, its ends' values and slopes are enough up to u = 0.016 (error u⁴/720); beyond it a coefficient integrates in
- * closed form, and Arrhenius by adaptive Gauss-Lobatto, by which a table goes too, cut at its rows. The same integral is maturity in concrete (ASTM C1074) and F0 in sterilisation.
+ * closed form, and Arrhenius by adaptive Gauss-Lobatto, by which a table goes too. The same integral is maturity in concrete (ASTM C1074) and F0 in sterilisation.
  *
  * @example
  * ```ts
@@ -30,7 +30,7 @@ export function equivalentTime(log: TemperatureLog, law: TemperatureLaw, referen
   const readings = checkedLog("equivalentTime: log", log);
   const slope = lawSlope("equivalentTime:", law);
   bathTemperature("equivalentTime: referenceC", referenceC);
-  if (law.kind === "table") return logUnderTable(readings, law, referenceC);
+  if (law.kind === "table") return logUnderTable(readings, law.rows, referenceC);
   return lawTime(readings, Math.abs(slope as number), referenceC, law.kind === "arrhenius" ? 1 : 0);
 }
 
@@ -79,27 +79,21 @@ function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: num
   return meanRate((c) => Math.exp(perX * (-inverseKelvin(c) - referenceX)), fromC, toC);
 }
 
-type TableLaw = Extract<TemperatureLaw, { kind: "table" }>;
-
-function logUnderTable(readings: TemperatureLog, law: TableLaw, referenceC: number): number {
-  const timeAt = tableTime(law.rows);
+function logUnderTable(readings: TemperatureLog, rows: readonly TemperatureRow[], referenceC: number): number {
+  const timeAt = tableTime(rows);
   const referenceS = timeAt(referenceC);
-  const corners = law.rows.map((row) => row.temperatureC).sort((a, b) => a - b);
   return readings.reduce((sum, { timeS, temperatureC }, i) => {
     const from = readings[i - 1];
     if (from === undefined) return 0;
-    const mean = meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC, corners);
-    return sum + (timeS - from.timeS) * mean;
+    return sum + (timeS - from.timeS) * meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC);
   }, 0);
 }
 
-/** The mean of a rate between two temperatures, cut where its curve has a corner in its curvature. */
-function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number, corners: readonly number[] = []): number {
+/** The mean of a rate between two temperatures; a table's rows, where its curve has a corner in its curvature, are closed in by halving. */
+function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number): number {
   const low = Math.min(fromC, toC);
   const high = Math.max(fromC, toC);
   // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.
   if (high - low < 1e-10) return rate(low);
-  const cuts = [low, ...corners.filter((corner) => corner > low && corner < high), high];
-  const tolerance = 1e-12 * (rate(low) + rate(high)) * (high - low);
-  return cuts.slice(1).reduce((area, cut, i) => area + integrate(rate, cuts[i] as number, cut, tolerance), 0) / (high - low);
+  return integrate(rate, low, high, 1e-12 * (rate(low) + rate(high)) * (high - low)) / (high - low);
 }

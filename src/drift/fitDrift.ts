@@ -53,7 +53,7 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   const refuse = (why: string): never => {
     throw new RangeError(`fitDrift: log must tell the time constant, but ${why}`);
   };
-  if (fit === undefined || fit.step === 0) return refuse("its readings do not bend toward the air");
+  if (fit === undefined) return refuse("its readings do not bend toward the air");
   const { rate, step } = fit;
   const firstS = (readings[0] as TemperatureReading).timeS;
   const fall = readings.map(({ timeS }) => Math.exp(-rate * (timeS - firstS)));

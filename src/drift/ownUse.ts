@@ -34,13 +34,13 @@ export interface OwnUse {
  * ```
  */
 export function ownUseFactor(use: OwnUse): number {
-  return loadOf("ownUseFactor:", use).needed(1);
+  return loadOf("ownUseFactor:", use).whole;
 }
 
-/** What a bath of this load needs at a share of the development, and the way back: both in units of the target. */
+/** What a bath of this load needs for the whole development, in units of the target, and what share of it is done once so much is worked. */
 interface Load {
-  readonly needed: (share: number) => number;
-  readonly share: (needed: number) => number;
+  readonly whole: number;
+  readonly share: (worked: number) => number;
 }
 
 /** Works out the load; `where` names the caller for the error texts. */
@@ -58,12 +58,12 @@ export function loadOf(where: string, use: OwnUse): Load {
   if (!(last <= 1000)) wrongValue(`${where} ownUse.areaCm2`, "such that the bath slows at most 1000 times", area);
   if (growth === "linear" || slower === 0)
     return {
-      needed: (share) => share + (slower * share * share) / 2,
-      // The root of the quadratic in the form that holds for a bath that does not slow at all.
-      share: (needed) => (2 * needed) / (1 + Math.sqrt(1 + 2 * slower * needed)),
+      whole: 1 + slower / 2,
+      // The root of share + slower·share²/2 = worked in the form that holds for a bath that does not slow at all.
+      share: (worked) => (2 * worked) / (1 + Math.sqrt(1 + 2 * slower * worked)),
     };
   return {
-    needed: (share) => Math.expm1(slower * share) / slower,
-    share: (needed) => Math.log1p(slower * needed) / slower,
+    whole: Math.expm1(slower) / slower,
+    share: (worked) => Math.log1p(slower * worked) / slower,
   };
 }

@@ -59,20 +59,13 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
   const load = ownUse === undefined ? undefined : loadOf("remainingTime:", ownUse);
   const doneS = load ? targetS * load.share(workedS / targetS) : workedS;
   const fraction = doneS / targetS;
-  const cautions = logCautions(log).slice();
-  if (fraction > 1)
-    cautions.unshift({
-      code: "target-passed",
-      severity: "stop",
-      message: "Past the target: pour out now.",
-      limit: targetS,
-      actual: doneS,
-    });
+  const past = { code: "target-passed", severity: "stop", message: "Past the target: pour out now.", limit: targetS, actual: doneS } as const;
+  const cautions = fraction > 1 ? [past, ...logCautions(log)] : logCautions(log);
   if (fraction >= 1) return { remainingS: 0, doneS, fraction, cautions };
   const { timeS: nowS, temperatureC: nowC } = log[log.length - 1] as TemperatureReading;
   const forecast = temperatureAt === undefined ? (): number => nowC : checkedForecast("remainingTime: temperatureAt", temperatureAt);
   const rateAt = rateFunction(law, referenceC);
-  const left = (load ? targetS * load.needed(1) : targetS) - workedS;
+  const left = (load ? targetS * load.whole : targetS) - workedS;
   const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS);
   return { remainingS: untilS - nowS, doneS, fraction, cautions };
 }

@@ -51,6 +51,7 @@ describe("a brew against another", () => {
     expect(found.ph).toBeCloseTo(solve({ ...weak, temperatureC: 14 }).ph, 9);
     expect(found.referencePh).toBeCloseTo(solve(known).ph, 9);
     expect(found).toMatchObject({ cause: "strength", basis: "default", sources: genericStrengthLaw.sources });
+    expect(genericStrengthLaw.sources).toEqual([expect.stringContaining("ascorbate")]);
   });
 
   it("inverts and composes", () => {

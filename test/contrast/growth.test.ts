@@ -1,6 +1,6 @@
 /* Room: contrast. The growth law and its inverse. */
 import { describe, expect, it } from "vitest";
-import { gammaAt, timeForGamma, type GrowthLaw } from "../../src/index.js";
+import { gammaAt, genericGrowthLaw, timeForGamma, type GrowthLaw } from "../../src/index.js";
 import { growthConstants } from "../reference/growth.js";
 
 const anyOf = (value: unknown): any => value;
@@ -27,6 +27,18 @@ describe("gammaAt", () => {
     expect(gammaAt(law, 30)).toBe(0);
     expect(gammaAt(law, 30.001)).toBeGreaterThan(0);
     expect(gammaAt(law, 1e7)).toBe(1.4);
+  });
+});
+
+describe("genericGrowthLaw", () => {
+  it("lies between the two developers of H. E. Ives, Airplane Photography, 1920, ch. XXII, and is wide", () => {
+    const { gammaInfinity, ratePerS, appearanceS, sd, sources } = genericGrowthLaw;
+    // Limits 1.45 and 2.12, constants 0.32 and 0.40 a minute.
+    expect(gammaInfinity).toBeCloseTo((1.45 + 2.12) / 2, 1);
+    expect(ratePerS * 60).toBeCloseTo((0.32 + 0.4) / 2, 10);
+    expect(appearanceS).toBe(0);
+    expect(sd).toEqual({ gammaInfinity: 0.5, ratePerS: 0.001, appearanceS: 10 });
+    expect(sources).toEqual([expect.stringContaining("H. E. Ives, Airplane Photography, Philadelphia, 1920")]);
   });
 });
 

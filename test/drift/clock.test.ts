@@ -1,6 +1,7 @@
 /* Room: drift. Newton's law of cooling and the clock time that a drifting bath needs. */
 import { describe, expect, it } from "vitest";
 import { developUntil, equivalentTime, newtonDrift, rateFunction, temperatureFactor, type TemperatureLaw } from "../../src/index.js";
+import { logTemperature } from "../../src/drift/log.js";
 import { odexIntegral } from "./odex.js";
 
 const anyOf = (value: unknown): any => value;
@@ -63,6 +64,19 @@ describe("developUntil", () => {
     const noise = (t: number): number => 20 + Math.sin(t * 1e9);
     const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: noise });
     expect(Math.abs(until / 480 - 1)).toBeLessThan(0.02);
+  });
+  it("sees a pulse as short as a sixteenth of the time", () => {
+    // Ten degrees warmer for 30 of the seconds, at twice the rate: 30 s of work saved.
+    const pulse = { kind: "coefficient", ratio: 2, intervalC: 10 } as const;
+    for (const atS of [35, 100, 205, 290, 330, 415]) {
+      const temperatureAt = (t: number): number => (t >= atS && t < atS + 30 ? 30 : 20);
+      expect(developUntil({ equivalentS: 480, referenceC: 20, law: pulse, temperatureAt })).toBeCloseTo(450, 6);
+    }
+  });
+  it("reads a log forward, backward and outside its ends", () => {
+    const at = logTemperature([{ timeS: 10, temperatureC: 20 }, { timeS: 20, temperatureC: 22 }, { timeS: 40, temperatureC: 18 }, { timeS: 50, temperatureC: 18.5 }]);
+    const seen: readonly (readonly [number, number])[] = [[5, 20], [10, 20], [15, 21], [20, 22], [30, 20], [40, 18], [45, 18.25], [50, 18.5], [60, 18.5]];
+    for (const [timeS, temperatureC] of [...seen, ...[...seen].reverse(), seen[8]!, seen[2]!, seen[6]!, seen[0]!]) expect(at(timeS)).toBeCloseTo(temperatureC, 12);
   });
   it("hands back the start where what is left is less than the clock can show", () => {
     expect(developUntil({ equivalentS: 1e-12, referenceC: 20, law, temperatureAt: () => 20, fromS: 1e6 })).toBe(1e6);

@@ -54,6 +54,27 @@ describe("fitDrift", () => {
       expect(Math.abs(mean / 1800 - 1)).toBeLessThan(0.03);
     }
   });
+  it("does not care what the clock said at pour-in", () => {
+    const noise = (i: number): number => [0.1, -0.1, 0.05, -0.05, 0.1, -0.1, 0.02, -0.02][i]!;
+    for (const options of [{ ambientC: 14 }, {}]) {
+      const early = fitDrift(logOf(every(300, 8), truth, noise), options);
+      const late = fitDrift(
+        logOf(every(300, 8), truth, noise).map(({ timeS, temperatureC }) => ({ timeS: timeS + 600, temperatureC })),
+        options,
+      );
+      expect(late.sdTimeConstantS / early.sdTimeConstantS).toBeCloseTo(1, 6);
+      expect(late.timeConstantS / early.timeConstantS).toBeCloseTo(1, 6);
+    }
+  });
+  it("refuses a curve that was ice or steam when the clock was at 0", () => {
+    // Readings from 2000 s on of a bath that would have been at 105 °C, or below 0 °C in warm air, at the clock's start.
+    const hot = every(100, 8, 2000).map((timeS) => ({ timeS, temperatureC: 14 + 91 * Math.exp(-timeS / 900) }));
+    const cold = every(100, 8, 2000).map((timeS) => ({ timeS, temperatureC: 26 - 30 * Math.exp(-timeS / 900) }));
+    for (const log of [hot, cold])
+      for (const options of [{ ambientC: log === hot ? 14 : 26 }, {}])
+        expect(() => fitDrift(log, options)).toThrow(new RangeError("fitDrift: log must tell the time constant, but its curve leaves 0 to 100 °C"));
+    expect(fitDrift(hot.map(({ timeS, temperatureC }) => ({ timeS: timeS - 2000, temperatureC }))).startC).toBeCloseTo(14 + 91 * Math.exp(-20 / 9), 5);
+  });
   it("takes readings as good to 0.05 °C where none is spare", () => {
     const fit = fitDrift(logOf([0, 600]), { ambientC: 14 });
     // Two readings y0 and y1 above the air: τ = t/ln(y0/y1), so sd(τ) = τ²/t·sd·√(1/y0² + 1/y1²).

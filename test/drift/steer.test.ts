@@ -121,6 +121,15 @@ describe("startTemperatureFor", () => {
 });
 
 describe("ownUseFactor", () => {
+  it("stops where the bath would end a thousand times slower, which compounding reaches much sooner", () => {
+    const at = (growth: "linear" | "compound", portions: number): number => ownUseFactor({ increase: 1, perCm2PerL: 100, growth, areaCm2: 100 * portions, volumeMl: 1000 });
+    const slow = (areaCm2: number): RangeError => new RangeError(`ownUseFactor: ownUse.areaCm2 must be such that the bath slows at most 1000 times, got ${areaCm2}`);
+    expect(at("linear", 999)).toBeCloseTo(500.5, 9);
+    expect(() => at("linear", 1000)).toThrow(slow(100_000));
+    // 2^9.9 is 955, 2^10 is 1024.
+    expect(at("compound", 9.9)).toBeCloseTo((2 ** 9.9 - 1) / (9.9 * Math.LN2), 9);
+    expect(() => at("compound", 10)).toThrow(slow(1000));
+  });
   it("is the mean of the rule over one development", () => {
     expect(ownUseFactor(linear)).toBeCloseTo(1.2, 12);
     expect(ownUseFactor(compound)).toBeCloseTo(odexIntegral((s) => 1.1 ** (4 * s), 0, 1), 10);
