@@ -125,7 +125,7 @@ describe("stored knowledge", () => {
 describe("what a law says of its origin", () => {
   it("has to be a law at all", () => {
     expect(thrown(() => compensate(baseline, {}, anyOf({ temperature: null })))).toBe("TypeError: compensate: knowledge.temperature must be an object, got null");
-    expect(thrown(() => compensate(anyOf({ ...baseline, logSd: 0.1, runs: NaN }), {}))).toBe("RangeError: compensate: baseline.runs must be from 0 to 1000000000, got NaN");
+    expect(thrown(() => compensate(anyOf({ ...baseline, runs: NaN }), {}))).toBe("RangeError: compensate: baseline.runs must be from 0 to 1000000000, got NaN");
   });
   it("and its sources a list", () => {
     const brew = { volumeMl: 500, temperatureC: 20, ingredients: [{ ingredient: "instant-coffee", massG: 20 }] } as const;

@@ -84,11 +84,12 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
 function baselineTerm(baseline: Baseline): WorkedTerm {
   const logSd = inRange("compensate: baseline.logSd", baseline.logSd ?? REPEAT_LOG_SD, 0, 3, "");
   const own = baseline.logSd !== undefined;
+  checkedOrigin("compensate: baseline", baseline);
   const factor: Factor = {
     cause: "baseline",
     value: 1,
     logSd,
-    basis: own ? basisOf(checkedOrigin("compensate: baseline", baseline)) : "default",
+    basis: own ? basisOf(baseline) : "default",
     sources: own ? [] : ["a known time repeats to about 4 % (common practice)"],
   };
   return { factor: baseline.runs === undefined ? factor : { ...factor, runs: baseline.runs }, cautions: [] };
