@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   appearanceEstimate,
   brewStrength,
+  checkRecipe,
   compensate,
   compensateRecipe,
   contrastLogSd,
@@ -119,6 +120,15 @@ describe("stored knowledge", () => {
   it("whose fields are named like methods merges all the same", () => {
     const odd = (): typeof start => startKnowledge(anyOf({ ...baseline, agitation: { everyS: 60, toString: 0 } }));
     expect(mergeKnowledge(odd(), odd()).runs).toEqual(learn(odd(), []).runs);
+  });
+});
+
+describe("a number of a recipe that is no measure", () => {
+  it("is a problem of the recipe, never an error of the check", () => {
+    const recipe = { schemaVersion: 2, name: "hut", material: { name: "plate", kind: "plate" }, baseline: { timeS: 480, temperatureC: 20 } };
+    const found = checkRecipe({ ...recipe, developer: { kind: "stock", name: "one", dilution: "1+9", volumeMl: 5e-324 } });
+    expect(found.ok).toBe(false);
+    expect(JSON.stringify(found)).toContain("must be a number above 1e-30 and at most 1000000 (ml), got 5e-324");
   });
 });
 

@@ -25,7 +25,7 @@ export const genericUseLaw: UseLaw = {
   perCm2PerL: 516.128,
   growth: "linear",
   sdIncrease: 0.04,
-  sources: ["generic rule over published ones, 2.4 to 14 % a roll and litre"],
+  sources: ["generic rule over published ones, 2.4 to 14 % a roll in a litre"],
 };
 
 /**

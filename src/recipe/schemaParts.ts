@@ -8,7 +8,8 @@ export type Fields = Readonly<Record<string, JsonSchema>>;
 
 export const from = (minimum: number, maximum: number, description?: string): JsonSchema =>
   description === undefined ? { type: "number", minimum, maximum } : { type: "number", minimum, maximum, description };
-export const above0 = (maximum: number, description: string): JsonSchema => ({ type: "number", exclusiveMinimum: 0, maximum, description });
+/** What lies between 0 and 1e-30 measures nothing: the guards of every room refuse it too. */
+export const above0 = (maximum: number, description: string): JsonSchema => ({ type: "number", exclusiveMinimum: 1e-30, maximum, description });
 export const text = (maxLength: number): JsonSchema => ({ type: "string", maxLength });
 export const one = (...choices: readonly string[]): JsonSchema => ({ type: "string", enum: choices });
 export const list = (items: JsonSchema, minItems: number, maxItems: number): JsonSchema => ({ type: "array", items, minItems, maxItems });
