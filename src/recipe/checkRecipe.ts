@@ -2,7 +2,7 @@ import { compensateRecipe } from "./compensateRecipe.js";
 import { migrate, type OlderRecipe } from "./migrate.js";
 import { readBySchema } from "./readBySchema.js";
 import { brewCautions, recipeCautions } from "./recipeCautions.js";
-import { currentSchema, olderSchema } from "./recipeSchema.js";
+import { recipeSchemas } from "./recipeSchema.js";
 import { ask, relationProblems } from "./relations.js";
 import { RECIPE_VERSION, type Recipe, type RecipeCheck, type RecipeProblem } from "./types.js";
 
@@ -57,6 +57,7 @@ function readRecipe(input: unknown, problems: RecipeProblem[]): Recipe | undefin
       return undefined;
     }
     const older = version === 1;
+    const [currentSchema, olderSchema] = recipeSchemas();
     const copy = readBySchema(older ? olderSchema : currentSchema, value, "", problems);
     if (problems.length > 0) return undefined;
     // Read again, for the order of the fields.

@@ -85,32 +85,36 @@ export function checkedRows(where: string, rows: unknown): readonly TemperatureR
  * table, whose slope changes.
  */
 export function lawSlope(where: string, law: TemperatureLaw): number | undefined {
-  const kind: unknown = plainObject(where, law, " law")["kind"];
-  if (law.kind === "arrhenius") {
+  plainObject(where, law, " law");
+  // Read once: where many forms of law meet, each reading of a field costs a search.
+  const { kind } = law;
+  if (kind === "arrhenius") {
     inRange(where, law.sdKJPerMol ?? 0, 0, 200, " kJ/mol", " law.sdKJPerMol");
-    const energy = inRange(where, law.activationEnergyKJPerMol, 0, 200, " kJ/mol", " law.activationEnergyKJPerMol");
-    return energy / GAS_CONSTANT_KJ;
+    return inRange(where, law.activationEnergyKJPerMol, 0, 200, " kJ/mol", " law.activationEnergyKJPerMol") / GAS_CONSTANT_KJ;
   }
-  if (law.kind === "coefficient") {
-    const interval = positive(where, law.intervalC, 100, " °C", " law.intervalC");
-    const ratio = inRange(where, law.ratio, 1, Math.exp(interval), ` over ${interval} °C`, " law.ratio");
-    inRange(where, law.sdRatio ?? 0, 0, ratio * interval, ` over ${interval} °C`, " law.sdRatio");
-    return -Math.log(ratio) / interval;
-  }
+  if (kind === "coefficient") return coefficientSlope(where, law);
+  checkTable(where, law);
+  return undefined;
+}
+
+// Apart from lawSlope, so that this stays short enough to be compiled into its callers.
+function coefficientSlope(where: string, law: CoefficientLaw): number {
+  const interval = positive(where, law.intervalC, 100, " °C", " law.intervalC");
+  const ratio = inRange(where, law.ratio, 1, Math.exp(interval), ` over ${interval} °C`, " law.ratio");
+  inRange(where, law.sdRatio ?? 0, 0, ratio * interval, ` over ${interval} °C`, " law.sdRatio");
+  return -Math.log(ratio) / interval;
+}
+
+function checkTable(where: string, law: Extract<TemperatureLaw, { kind: "table" }>): void {
   // A caller without types can get here with any kind at all.
+  const kind: unknown = law.kind;
   if (kind !== "table") wrongValue(`${where} law.kind`, `"arrhenius", "coefficient" or "table"`, kind);
   checkedRows(`${where} law.`, law.rows);
-  return undefined;
 }
 
 /** A conversion rounds: what passes a limit by its last bits is the limit. */
 export function settled(value: number, limit: number): number {
   return value > limit && value <= limit * (1 + 1e-9) ? limit : value;
-}
-
-/** The scale on which ln(time) is straight: 1/T for `"arrhenius"`, °C for `"coefficient"`. */
-export function lawScale(law: TemperatureLaw, temperatureC: number): number {
-  return law.kind === "arrhenius" ? inverseKelvin(temperatureC) : temperatureC;
 }
 
 /** Time as a function of °C for a table: exactly what is printed at a row. */

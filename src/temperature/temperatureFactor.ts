@@ -1,4 +1,4 @@
-import { bathTemperature, lawScale, lawSlope, tableTime, type TemperatureLaw } from "./law.js";
+import { bathTemperature, inverseKelvin, lawSlope, tableTime, type TemperatureLaw } from "./law.js";
 
 /**
  * The factor by which development time changes between two temperatures: time at `toC` divided by time at `fromC`.
@@ -33,7 +33,10 @@ export function temperatureFactor(law: TemperatureLaw, fromC: number, toC: numbe
 /** The same for a checked law of that slope. */
 export function ratioUnder(law: TemperatureLaw, slope: number | undefined, fromC: number, toC: number): number {
   if (fromC === toC) return 1;
-  if (law.kind !== "table") return Math.exp((slope as number) * (lawScale(law, toC) - lawScale(law, fromC)));
-  const timeAt = tableTime(law.rows);
-  return timeAt(toC) / timeAt(fromC);
+  const { kind } = law;
+  if (kind === "table") {
+    const timeAt = tableTime(law.rows);
+    return timeAt(toC) / timeAt(fromC);
+  }
+  return Math.exp((slope as number) * (kind === "arrhenius" ? inverseKelvin(toC) - inverseKelvin(fromC) : toC - fromC));
 }

@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { currentSchema, olderSchema } from "../../src/recipe/recipeSchema.js";
+import { recipeSchemas } from "../../src/recipe/recipeSchema.js";
 import { linesOf } from "./lines.js";
 
 describe("the recipe format, line by line", () => {
+  const [currentSchema, olderSchema] = recipeSchemas();
   const contract = readFileSync("test/recipe/contract.txt", "utf8").trim().split("\n");
 
   it("is what other programs rely on: a change here is a new version of the format", () => {
