@@ -61,14 +61,11 @@ describe("the workflows and .ci/run", () => {
     for (const path of [".github/workflows/ci.yml", ".github/workflows/publish.yml", ".ci/run"])
       expect(text(path)).not.toMatch(/secrets\.|_TOKEN|https?:|registry-url/);
   });
-  it("name only scripts that exist; the checks that need more than Node stand in the release steps", () => {
+  it("name only scripts that exist, and run every check but that of the tests themselves, which takes an hour", () => {
     const named = [...script.matchAll(/^npm run (?:--silent )?([\w:]+)/gm)].map((match) => match[1]!);
     expect(named.filter((name) => manifest.scripts[name] === undefined)).toEqual([]);
-    expect(named).toEqual(expect.arrayContaining(["check", "bench"]));
-    for (const name of ["runtimes", "fuzz", "audit", "pack:twice", "notebooks", "mutation"]) {
-      expect(manifest.scripts[name], name).toBeDefined();
-      expect(text("docs/RELEASING.md")).toContain(`npm run ${name}`);
-    }
+    expect(named).toEqual(["check", "bench", "notebooks", "runtimes", "fuzz", "audit", "pack:twice"]);
+    expect(text("docs/RELEASING.md")).toContain("`npm run mutation`");
     expect(script.trimEnd().split("\n").at(-1)).toBe("node test/tools/count.mjs reports/tests.json");
   });
 });
