@@ -96,7 +96,7 @@ export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
     say("note", "restrainer-wanted", "Fast films fog without 1 g of potassium bromide or 10 to 20 g of salt a litre.");
   for (const { data } of parts) found.push(...hazardCaution(data));
   if (parts.some(({ lowG, highG }) => highG > 1.5 * lowG))
-    say("note", "spooned", "Weigh it: the range of spoons is one of time.");
+    say("note", "spooned", "Weigh it if you can: what a spoon holds is uncertain, and the time with it.");
   if (ageH > AGE_WARN_H)
     say(ageH > AGE_STOP_H ? "stop" : "warn", "made-long-ago", "It dies at once after an hour or two: mix fresh.", { path: "/ageH", limit: ageH > AGE_STOP_H ? AGE_STOP_H : AGE_WARN_H, actual: ageH });
   for (const [code, message] of ALWAYS) say("note", code, message);

@@ -85,7 +85,6 @@ function interpolation(against) {
 }
 
 function differentialEquation(against) {
-  if (developUntil === undefined) return;
   const cooling = (startC) => newtonDrift({ startC, ambientC: 14, timeConstantS: 5400 });
   const ours = (startC) => developUntil({ equivalentS: 510, referenceC: 20, law: ARRHENIUS, temperatureAt: cooling(startC) });
   // Clock time as a function of equivalent time, so that no event has to be found: dt/du = 1/rate.

@@ -129,7 +129,7 @@ describe("mixing", () => {
   it("spoons are remarked on when their range is beyond 1.5", () => {
     const { value: massG, low: lowG, high: highG } = massOf({ ingredient: "instant-coffee", spoons: 25 });
     expect(find(brewOf(soda, { ingredient: "instant-coffee", massG, lowG, highG }), "spooned")).toEqual({
-      code: "spooned", severity: "note", message: "Weigh it: the range of spoons is one of time.",
+      code: "spooned", severity: "note", message: "Weigh it if you can: what a spoon holds is uncertain, and the time with it.",
     });
     expect(codes(soda, { ...coffee, lowG: 32, highG: 48 })).not.toContain("spooned");
   });
