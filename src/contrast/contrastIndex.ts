@@ -30,13 +30,10 @@ export function contrastIndex(curve: CharacteristicCurve): number {
   const where = "contrastIndex: curve";
   const read = readCurve(where, curve);
   const { basePlusFog } = read;
-  // How much farther apart the two crossings lie than the arcs ask for, at one angle; it grows with the angle. A crossing that the curve
-  // does not reach counts as infinitely far.
-  const excess = (angle: number): number => {
-    const inner = logHAt(read, basePlusFog + INNER * Math.sin(angle));
-    const outer = logHAt(read, basePlusFog + OUTER * Math.sin(angle));
-    return inner === undefined || outer === undefined ? Infinity : outer - inner - (OUTER - INNER) * Math.cos(angle);
-  };
+  const crossing = (radius: number, angle: number): number => logHAt(read, basePlusFog + radius * Math.sin(angle)) ?? NaN;
+  // How much farther apart the two crossings lie than the arcs ask for, at one angle; it grows with the angle. Where the curve does not reach
+  // a crossing it is NaN, which passes no comparison below.
+  const excess = (angle: number): number => crossing(OUTER, angle) - crossing(INNER, angle) - (OUTER - INNER) * Math.cos(angle);
   let low = LEAST;
   let high = Math.PI / 2;
   if (!(excess(low) < 0)) {

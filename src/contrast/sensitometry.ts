@@ -42,7 +42,7 @@ export function readCurve(where: string, curve: CharacteristicCurve): ReadCurve 
 /** The least log exposure at which a curve rises to a density; `undefined` when it starts above it or never gets there. */
 export function logHAt({ steps, densityAt }: ReadCurve, density: number): number | undefined {
   const i = steps.findIndex((step) => step.density >= density);
-  if (i === 0 && (steps[0] as DensityStep).density === density) return (steps[0] as DensityStep).logH;
+  if ((steps[0] as DensityStep).density === density) return (steps[0] as DensityStep).logH;
   if (i <= 0) return undefined;
   let low = (steps[i - 1] as DensityStep).logH;
   let high = (steps[i] as DensityStep).logH;

@@ -35,18 +35,18 @@ export const MOST_PROBLEMS = 100;
 /** Longer names are not repeated in a path, which then points to the object that holds them. */
 const LONGEST_NAME = 200;
 
-type Kind = NonNullable<JsonSchema["type"]> | "null" | "other";
-
-function kindOf(value: unknown): Kind {
+/** The type of a value in the words of JSON Schema; another word for what JSON does not know. */
+function kindOf(value: unknown): string {
   if (value === null) return "null";
   if (Array.isArray(value)) return "array";
-  if (typeof value === "number") return Number.isInteger(value) ? "integer" : Number.isFinite(value) ? "number" : "other";
-  return typeof value === "object" || typeof value === "string" || typeof value === "boolean" ? (typeof value as Kind) : "other";
+  if (typeof value !== "number") return typeof value;
+  return Number.isInteger(value) ? "integer" : Number.isFinite(value) ? "number" : "not finite";
 }
 
 function isOfType({ type }: JsonSchema, value: unknown): boolean {
-  const kind = type === undefined ? undefined : kindOf(value);
-  return type === undefined || kind === type || (type === "number" && kind === "integer");
+  if (type === undefined) return true;
+  const kind = kindOf(value);
+  return kind === type || (type === "number" && kind === "integer");
 }
 
 /** A length in characters, as JSON Schema counts; `most` spares counting what is far too long. */

@@ -31,8 +31,8 @@ export function recipeCautions(recipe: Recipe, answer: Compensation, ofBrew: rea
   const { developer, material, baseline, conditions = {}, baths } = recipe;
   const found: Caution[] = answer.cautions.map((one) => ({ ...one, ...(one.path === undefined ? {} : { path: PLACES[one.path] ?? one.path }) }));
   const volumeMl = developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
-  // Two rooms know of a dead bath, and of a full one.
-  for (const one of usedBath(recipe, volumeMl)) if (!found.some(({ code, path }) => code === one.code && path === one.path)) found.push(one);
+  // Two rooms know of a dead bath, and of a full one; both put it in the same place.
+  for (const one of usedBath(recipe, volumeMl)) if (!found.some(({ code }) => code === one.code)) found.push(one);
   if (developer.kind === "brew") {
     for (const one of ofBrew) found.push({ ...one, path: one.path === undefined ? "/developer/brew" : `/conditions${one.path}` });
   } else found.push(...littleStock(developer, material.areaCm2));
