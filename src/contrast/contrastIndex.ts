@@ -45,7 +45,11 @@ export function contrastIndex(curve: CharacteristicCurve): number {
     if (excess(middle) < 0) low = middle;
     else high = middle;
   }
-  const top = basePlusFog + OUTER * Math.sin(low);
-  if (!(Math.abs(excess(low)) < 1e-6)) throw new RangeError(`${where} must reach ${top.toFixed(2)} for the outer arc, ${missingEnd(read, top)}`);
+  if (!(Math.abs(excess(low)) < 1e-6)) {
+    // The search ends at the last density that the curve reaches, or at a level stretch on which it jumps past the arc.
+    const top = basePlusFog + OUTER * Math.sin(low);
+    const why = logHAt(read, top + 1e-6) === undefined ? missingEnd(read, top) : "but runs level there";
+    throw new RangeError(`${where} must cut the outer arc, 2.2 from its foot, ${why}`);
+  }
   return Math.tan(low);
 }

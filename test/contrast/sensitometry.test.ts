@@ -115,8 +115,11 @@ describe("contrastIndex", () => {
   });
   it("says when the curve does not reach", () => {
     expect(() => contrastIndex(straight(0.8).filter((step) => step.logH < -1.5))).toThrow(
-      /^contrastIndex: curve must reach \d\.\d\d for the outer arc, but ends at 0\.96: add steps with more exposure$/,
+      new RangeError("contrastIndex: curve must cut the outer arc, 2.2 from its foot, but ends at 0.96: add steps with more exposure"),
     );
+    // Up to 1.0 within 1 in log H, level for 3 and on to 3.0: the arc of 2.2 about a foot near -3 meets the curve nowhere between.
+    const level = [[-3, 0.1], [-2, 1], [1, 1], [2, 3]].map(([logH, density]) => ({ logH: logH!, density: density! }));
+    expect(() => contrastIndex(level)).toThrow(new RangeError("contrastIndex: curve must cut the outer arc, 2.2 from its foot, but runs level there"));
     const rise = "contrastIndex: curve must rise from base plus fog with a slope above 0.1, but";
     const flat = [-3, -2, -1].map((logH) => ({ logH, density: 0.1 }));
     expect(() => contrastIndex(flat)).toThrow(new RangeError(`${rise} ends at 0.10: add steps with more exposure`));
