@@ -76,7 +76,7 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
   if (knowledge.joint !== undefined) variance = jointVariance(variance, factors, knowledge.joint, baseline, conditions);
   const logSd = inRange("compensate: the spread of ln(time)", Math.sqrt(variance), 0, WIDEST_LOG_SD, "");
   const estimate = timeEstimate(timeS, logSd);
-  outcomeCautions(cautions, estimate, factors, baseline, conditions);
+  outcomeCautions(cautions, estimate, factors, baseline, conditions, knowledge);
   const { lowS, highS } = estimate;
   return { timeS, lowS, highS, factors, cautions: gravestFirst(cautions) };
 }

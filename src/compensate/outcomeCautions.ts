@@ -1,7 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import type { Factor } from "../core/term.js";
-import type { Baseline, Conditions } from "./types.js";
+import type { Baseline, Conditions, Knowledge } from "./types.js";
 
 /** The shortest time that develops evenly, s: five minutes (makers' notes on tanks, common practice). */
 const SHORTEST_S = 300;
@@ -12,6 +12,7 @@ const LONGEST_S = 7200;
 const SHARED_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "gamma"];
 const BASELINE_FIELDS = [...SHARED_FIELDS, "timeS", "logSd", "runs", "hydroquinone", "emulsion"];
 const CONDITION_FIELDS = [...SHARED_FIELDS, "strength"];
+const LAWS = ["temperature", "dilution", "agitation", "use", "age", "growth", "joint"];
 
 /** Adds the cautions about the answer as a whole: its length, its width, what it rests on, and fields that nobody read. */
 export function outcomeCautions(
@@ -20,6 +21,7 @@ export function outcomeCautions(
   factors: readonly Factor[],
   baseline: Baseline,
   conditions: Conditions,
+  knowledge: Knowledge,
 ): void {
   const { timeS, lowS, highS } = estimate;
   if (timeS < SHORTEST_S)
@@ -57,6 +59,8 @@ export function outcomeCautions(
     });
   unread(cautions, "baseline", baseline, BASELINE_FIELDS);
   unread(cautions, "conditions", conditions, CONDITION_FIELDS);
+  // What learn made carries its schema, and the runs and figures behind its laws besides.
+  if (!("schema" in knowledge)) unread(cautions, "knowledge", knowledge, LAWS);
 }
 
 /** A field that is misspelt or in another unit would otherwise pass in silence as "as in the baseline". */

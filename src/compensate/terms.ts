@@ -68,11 +68,17 @@ export function needed<T>(name: string, value: T | undefined): T {
   return value;
 }
 
+function concentrationOf(where: string, dilution: Conditions["dilution"]): number | undefined {
+  return dilution === undefined ? undefined : logConcentration(readDilution(where, dilution));
+}
+
 /** The term of dilution, when the conditions name one. */
 export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
-  if (conditions.dilution === undefined) return undefined;
-  const from = logConcentration(readDilution("compensate: baseline.dilution", needed("dilution", baseline.dilution)));
-  const to = logConcentration(readDilution("compensate: conditions.dilution", conditions.dilution));
+  // What the baseline says is read whether or not today says the same: nonsense there must not wait for the day that it counts.
+  const before = concentrationOf("compensate: baseline.dilution", baseline.dilution);
+  const to = concentrationOf("compensate: conditions.dilution", conditions.dilution);
+  if (to === undefined) return undefined;
+  const from = needed("dilution", before);
   const [law, basis] = choose("dilution", knowledge.dilution, genericDilutionLaw);
   const value = dilutionRatio("compensate: knowledge.dilution", law)(from, to);
   const factor = row("dilution", value, spreadBetween(law, from, to), law, basis);
@@ -87,12 +93,13 @@ export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowled
 
 /** The term of agitation, when the conditions name one. */
 export function agitationTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
-  const to = conditions.agitation;
-  if (to === undefined) return undefined;
-  const from = needed("agitation", baseline.agitation);
+  const { agitation: from } = baseline;
+  const { agitation: to } = conditions;
   const [law, basis] = choose("agitation", knowledge.agitation, genericAgitationLaw);
   checkedAgitationLaw("compensate: knowledge.agitation", law);
-  const before = agitationSide("compensate: baseline.agitation", from, law);
+  const known = from === undefined ? undefined : agitationSide("compensate: baseline.agitation", from, law);
+  if (to === undefined) return undefined;
+  const before = needed("agitation", known);
   const after = agitationSide("compensate: conditions.agitation", to, law);
   const factor = row("agitation", before.rate / after.rate, spreadOfSides(law, before, after), law, basis);
   const cautions: Caution[] = [];
@@ -105,8 +112,8 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
 
 /** The term of use, when either side names it. */
 export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+  const from = inRange("compensate: baseline.usedCm2PerL", baseline.usedCm2PerL ?? 0, 0, 1e6, " cm²/l");
   if (conditions.usedCm2PerL === undefined) return undefined;
-  const from = baseline.usedCm2PerL ?? 0;
   const to = conditions.usedCm2PerL;
   const [law, basis] = choose("use", knowledge.use, genericUseLaw);
   const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
@@ -119,8 +126,8 @@ export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: K
 
 /** The term of age, when either side names it. Past the life of a bath that dies at once the row stands at 1 and a caution says stop. */
 export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
-  if (conditions.ageH === undefined) return undefined;
   const from = inRange("compensate: baseline.ageH", baseline.ageH ?? 0, 0, 1e6, " h");
+  if (conditions.ageH === undefined) return undefined;
   const to = inRange("compensate: conditions.ageH", conditions.ageH, 0, 1e6, " h");
   const law = knowledge.age;
   const logSd = ageLogSd(law, from, to);

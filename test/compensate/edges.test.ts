@@ -1,6 +1,6 @@
 /* Room: compensate. The edges of the terms: exact limits, texts that name the field, and rows that hold nothing they should not. */
 import { describe, expect, it } from "vitest";
-import { compensate, type Baseline, type Conditions, type Knowledge } from "../../src/index.js";
+import { compensate, learn, startKnowledge, type Baseline, type Conditions, type Knowledge } from "../../src/index.js";
 import { contrastTerm } from "../../src/compensate/contrastTerm.js";
 import { outcomeCautions } from "../../src/compensate/outcomeCautions.js";
 import { ageTerm, agitationTerm, dilutionTerm, strengthTerm, useTerm } from "../../src/compensate/terms.js";
@@ -83,7 +83,7 @@ describe("the cautions about the answer as a whole", () => {
   it("call an interval wide above a ratio of 1.5, not at it", () => {
     const of = (highS: number): readonly Caution[] => {
       const cautions: Caution[] = [];
-      outcomeCautions(cautions, { timeS: 600, lowS: 500, highS }, [], known, {});
+      outcomeCautions(cautions, { timeS: 600, lowS: 500, highS }, [], known, {}, {});
       return cautions;
     };
     // 1.5 × 500 s = 750 s; 751/500 = 1.502.
@@ -91,6 +91,15 @@ describe("the cautions about the answer as a whole", () => {
     expect(of(751)).toEqual([
       { code: "wide-interval", severity: "warn", message: "The interval is wide: develop a test strip before the negative.", limit: 1.5, actual: 1.502 },
     ]);
+  });
+  it("name a law that is not read, and take what learn made as it is", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 30 } as const;
+    const misspelt = compensate(known, { temperatureC: 24 }, anyOf({ temprature: law }));
+    expect(misspelt.cautions).toContainEqual({
+      code: "unknown-field", severity: "warn", message: 'knowledge has a field "temprature" that is not read.', path: "/knowledge/temprature",
+    });
+    const learned = learn(startKnowledge(known), []);
+    expect(compensate(known, { temperatureC: 24 }, learned).cautions.map(({ code }) => code)).not.toContain("unknown-field");
   });
   it("repeat sixty characters of an unknown name, and the whole of it in the path", () => {
     const name = `${"n".repeat(60)}ever`;
@@ -110,5 +119,18 @@ describe("a log", () => {
     };
     expect(at(512)).toEqual([]);
     expect(at(511)).toEqual(["log-held"]);
+  });
+});
+
+describe("what the baseline says", () => {
+  const where = "compensate: baseline.";
+  it.each([
+    [{ dilution: "hello" }, new RangeError(`${where}dilution must be "stock" or parts such as "1+9", got "hello"`)],
+    [{ agitation: 30 }, new TypeError(`${where}agitation must be an object, got 30`)],
+    [{ usedCm2PerL: -1 }, new RangeError(`${where}usedCm2PerL must be from 0 to 1000000 cm²/l, got -1`)],
+    [{ ageH: -1 }, new RangeError(`${where}ageH must be from 0 to 1000000 h, got -1`)],
+    [{ gamma: 0 }, new RangeError(`${where}gamma must be above 0 and at most 1000, got 0`)],
+  ])("is refused when it is nonsense, even where today does not ask for it: %j", (nonsense, error) => {
+    expect(() => compensate(anyOf({ timeS: 480, temperatureC: 20, ...nonsense }), { temperatureC: 18 })).toThrow(error);
   });
 });
