@@ -12,12 +12,19 @@ const run = (...paths) => spawnSync(process.execPath, ["docs/workshop/run.mjs", 
 
 const good = run();
 assert.equal(good.status, 0, good.stderr);
-for (const part of [/Known: 9:00 at 20 °C/, /develop \d+:\d\d {3}90 % between \d+:\d\d and \d+:\d\d/, /no time: see the first caution/, /pH 1\d\.\d/, /1\. Gloves and glasses/, /68 °F 20\.0 °C/])
+for (const part of [/Known: 9:00 at 20 °C/, /develop \d+:\d\d {3}90 % between \d+:\d\d and \d+:\d\d/, /no time\n {4}stop /, /pH 1\d\.\d/, /1\. Gloves and glasses/, /68 °F 20\.0 °C/])
   assert.match(good.stdout, part);
 assert.doesNotMatch(good.stdout, /NaN|undefined|Infinity|\[object/);
 
 const broken = [
-  ["no JSON", "{oops", /JSON/],
+  ["no JSON", "{oops", /not valid JSON: /],
+  ["a trailing comma", '{"baseline":{"time":"9:00","temperatureC":20},\n"baths":[],\n}', /not valid JSON: .*a comma before \] or \}/],
+  ["nothing", "null", /the file: its content is missing/],
+  ["a list", "[]", /the file: must be an object/],
+  ["no temperature", '{"baseline":{"time":"9:00"},"baths":[]}', /\/baseline: temperatureC is missing/],
+  ["baths that are no list", '{"baseline":{"time":"9:00","temperatureC":20},"baths":{}}', /\/baths: must be a list/],
+  ["a bath that is none", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[null]}', /\/baths\/0: a bath is missing/],
+  ["rows that are no list", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[],"table":{"rows":{}}}', /\/table\/rows: must be a list/],
   ["no baseline", "{}", /\/baseline: the known time with its conditions is missing/],
   ["no time", '{"baseline":{"temperatureC":20},"baths":[]}', /\/baseline: time is missing/],
   ["a bare number", '{"baseline":{"time":"9","temperatureC":20},"baths":[]}', /\/baseline\/time: parseTime: text must be a time/],
@@ -34,6 +41,12 @@ for (const [name, text, message] of broken) {
   assert.match(stderr, message, name);
   assert.equal(stderr.trim().split("\n").length, 1, `${name}: one line`);
 }
+const small = join(folder, "small.json");
+writeFileSync(small, '\uFEFF{"baseline":{"time":"8:00","temperatureC":20},"baths":[{"temperature":23.5}],"baht":1}');
+const unread = run(small);
+assert.equal(unread.status, 0, unread.stderr);
+assert.match(unread.stdout, /^warn  the file has a field "baht" that is not read\./);
+assert.match(unread.stdout, /Bath 1\n {4}warn  conditions has a field "temperature" that is not read\.\n {2}develop 8:00/);
 const missing = run(join(folder, "nothing.json"));
 assert.equal(missing.status, 1);
 assert.match(missing.stderr, /no such file/);
