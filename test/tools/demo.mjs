@@ -3,7 +3,7 @@
  */
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
@@ -47,6 +47,12 @@ const unread = run(small);
 assert.equal(unread.status, 0, unread.stderr);
 assert.match(unread.stdout, /^warn  the file has a field "baht" that is not read\./);
 assert.match(unread.stdout, /Bath 1\n {4}warn  conditions has a field "temperature" that is not read\.\n {2}develop 8:00/);
+// The file that README shows.
+const shown = /```json\n([\s\S]*?)```/.exec(readFileSync("README.md", "utf8"))[1];
+writeFileSync(small, shown);
+const ownFilm = run(small);
+assert.equal(ownFilm.status, 0, ownFilm.stderr);
+assert.match(ownFilm.stdout, /Known: 8:00 at 20 °C, 1\+25[\s\S]*Today\n {2}develop \d:\d\d/);
 const missing = run(join(folder, "nothing.json"));
 assert.equal(missing.status, 1);
 assert.match(missing.stderr, /no such file/);
