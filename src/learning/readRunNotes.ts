@@ -89,10 +89,12 @@ function readRow(record: unknown, options: ParseDilutionOptions): Run {
   for (const [heading, cell] of Object.entries(plainObject("row", record))) {
     const { field, unit } = readHeading(heading);
     const text = cellText(cell);
-    if (text === "") continue;
+    const wordy = field === undefined || WORDS.has(field);
+    // A quotient by nothing, in a column of words, says nothing about the run; where a figure belongs it is refused.
+    if (text === "" || (wordy && (cell === Infinity || cell === -Infinity))) continue;
     if (field === undefined) rest.push(`${heading}: ${text}`);
     else if (cells.has(field)) throw new RangeError(`${field} must stand in one column, got two`);
-    else cells.set(field, [WORDS.has(field) ? text : withPoint(text), unit]);
+    else cells.set(field, [wordy ? text : withPoint(text), unit]);
   }
   const cell = <T>(field: string, read: (text: string, unit: string) => T): T | undefined => {
     const found = cells.get(field);
@@ -103,7 +105,8 @@ function readRow(record: unknown, options: ParseDilutionOptions): Run {
     if (value === undefined) throw new RangeError(`${field} is missing`);
     return value;
   };
-  const note = [...(cell("note", (text) => [text]) ?? []), ...rest].join("; ");
+  const asIs = (text: string): string => text;
+  const note = [cell("note", asIs) ?? [], ...rest].flat().join("; ");
   const found = {
     timeS: needed("time", timeCell),
     temperatureC: bathTemperature("temperature", needed("temperature", temperatureCell)),
@@ -112,8 +115,8 @@ function readRow(record: unknown, options: ParseDilutionOptions): Run {
     usedCm2PerL: cell("used", usedCell),
     ageH: cell("age", ageCell),
     outcome: readResult(cell, needed),
-    id: cell("id", (text) => text),
-    date: cell("date", (text) => text),
+    id: cell("id", asIs),
+    date: cell("date", asIs),
     note: note === "" ? undefined : note,
   };
   if (found.agitation !== undefined) agitationInterval("agitation", found.agitation);

@@ -92,6 +92,15 @@ describe("readRunNotes", () => {
   ])("reads %j", (cells, expected) => {
     expect(one(cells)).toEqual({ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected });
   });
+  it("leaves out of the words what a division by nothing left in a column, and refuses it where a figure belongs", () => {
+    const row = { time: "8:30", temp: "20 C", outcome: "good" };
+    const { runs, rejected } = readRunNotes([
+      { ...row, note: Infinity, grain: -Infinity, paper: "soft" },
+      { ...row, age: Infinity },
+    ]);
+    expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, note: "paper: soft" }]);
+    expect(rejected).toEqual([{ row: 1, record: { ...row, age: Infinity }, reason: expect.stringMatching(/got "Infinity"$/) }]);
+  });
   it("reads a colon in a dilution only when told how", () => {
     expect(reason({ Dilution: "1:9" })).toMatch(/ambiguous/);
     expect(readRunNotes([{ ...base, Dilution: "1:9" }], { colon: "total" }).runs[0]?.dilution).toEqual({ stockParts: 1, waterParts: 8 });
