@@ -1,0 +1,309 @@
+/*
+ * The edges of learning: cells at the border of what can be read, refusals to the letter, limits just met, and laws learned from a single run,
+ * where the answer can be written out by hand. All runs are invented.
+ */
+import { describe, expect, it } from "vitest";
+import {
+  compensate,
+  handbookTemperatureLaw,
+  learn,
+  mergeKnowledge,
+  nextTest,
+  predict,
+  readRunNotes,
+  startKnowledge,
+  tidyRuns,
+  type Baseline,
+  type LearnedKnowledge,
+  type Run,
+} from "../../src/index.js";
+import { adviceOn } from "../../src/learning/advice.js";
+import { readHeading, withPoint } from "../../src/learning/noteCells.js";
+import { entryOf } from "../../src/learning/notebook.js";
+import type { Parameter } from "../../src/learning/types.js";
+
+const anyOf = (value: unknown): any => value;
+const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
+const start = startKnowledge(baseline);
+const stated = startKnowledge(baseline, { noise: "stated" });
+const good = (timeS: number, temperatureC = 20, rest: Partial<Run> = {}): Run => ({ timeS, temperatureC, outcome: { kind: "good" }, ...rest });
+const parameter = (known: LearnedKnowledge, cause: string): Parameter => known.parameters.find((each) => each.cause === cause)!;
+
+describe("cells of notes", () => {
+  const base = { Time: "8:30", Temp: "20C", Outcome: "good" };
+  const read = (cells: Record<string, unknown>) => readRunNotes([{ ...base, ...cells }]);
+
+  it.each<[Record<string, unknown>, Partial<Run>]>([
+    // 8.25 × 60 s.
+    [{ Time: undefined, time_min: "8.25" }, { timeS: 495 }],
+    [{ every_s: "every  30" }, { agitation: { everyS: 30 } }],
+    [{ used: "516.25 cm2/l" }, { usedCm2PerL: 516.25 }],
+    // A day has 24 h.
+    [{ Age: "10 days" }, { ageH: 240 }],
+    [{ Age: "1.25 d" }, { ageH: 30 }],
+    [{ Age: "3d" }, { ageH: 72 }],
+    [{ Outcome: "N +1" }, { outcome: { kind: "steps", steps: 1 } }],
+    [{ Outcome: "over 1.25" }, { outcome: { kind: "steps", steps: 1.25 } }],
+    [{ Outcome: "+2stops" }, { outcome: { kind: "steps", steps: 2 } }],
+    [{ Outcome: "under 1 stop" }, { outcome: { kind: "steps", steps: -1 } }],
+    [{ Outcome: "-0,5" }, { outcome: { kind: "steps", steps: -0.5 } }],
+    [{ Outcome: "x10" }, { outcome: { kind: "judged", timeRatio: 10 } }],
+    [{ Outcome: "x2" }, { outcome: { kind: "judged", timeRatio: 2 } }],
+    // A negative that failed says nothing, whatever was measured on it.
+    [{ Outcome: "failed", gamma: 0.5, wanted: 0.6 }, { outcome: { kind: "failed" } }],
+    [{ id: "1,5" }, { id: "1,5" }],
+  ])("reads %j", (cells, expected) => {
+    expect(read(cells)).toEqual({ runs: [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected }], rejected: [] });
+  });
+  it.each([
+    // The reason shows the cell as it was written.
+    [{ Temp: "about 14,5C" }, 'temperature must say its unit, such as "20 °C" or "68F", got "about 14,5C"'],
+    [{ Temp: "about 20C" }, 'temperature must say its unit, such as "20 °C" or "68F", got "about 20C"'],
+    [{ Temp: "20 cold" }, 'temperature must say its unit, such as "20 °C" or "68F", got "20 cold"'],
+    [
+      { Agitation: "x every 30 s" },
+      'parseTime: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "x every 30 s"',
+    ],
+    [{ Date: "1,5,2024" }, 'run.date must be an ISO date such as "2024-05-01", got "1,5,2024"'],
+  ])("rejects %j", (cells, reason) => {
+    expect(read(cells).rejected.map((each) => each.reason)).toEqual([reason]);
+  });
+  it("rejects steps with a word before them, and shows sixty letters of a long outcome", () => {
+    const forms = '"good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a measured gradient or density with what was wanted';
+    const reason = (Outcome: string) => read({ Outcome }).rejected[0]?.reason;
+    expect(reason("very over 1")).toBe(`outcome must be ${forms}, got "very over 1"`);
+    expect(reason("o".repeat(61))).toBe(`outcome must be ${forms}, got "${"o".repeat(60)}"`);
+  });
+  it("leaves out what a row does not say", () => {
+    expect(read({}).runs).toStrictEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]);
+    expect(read({ gamma: 0.5, wanted: 0.6 }).runs[0]?.outcome).toStrictEqual({ kind: "gamma", gamma: 0.5, wanted: 0.6 });
+  });
+  it("finds no field and no unit where a heading has none", () => {
+    expect(readHeading("Time")).toEqual({ field: "time", unit: "" });
+    expect(readHeading("°")).toEqual({ field: undefined, unit: "" });
+  });
+  it("takes a comma for a point only in a number that starts the cell", () => {
+    expect(withPoint("-14,5 C")).toBe("-14.5 C");
+    expect(withPoint("+14,55")).toBe("+14.55");
+    expect(withPoint("about 14,5")).toBe("about 14,5");
+    expect(withPoint("1,234")).toBe("1,234");
+  });
+});
+
+describe("the text by which a run is the same", () => {
+  it("holds every field in one order, and those of an outcome by name", () => {
+    const run: Run = { outcome: { wanted: 0.6, kind: "gamma", gamma: 0.5 }, temperatureC: 18, timeS: 500, id: "a" };
+    const text = '["a",null,500,18,null,null,null,null,null,[["gamma",0.5],["kind","gamma"],["wanted",0.6]],null]';
+    expect(entryOf("run", run).text).toBe(text);
+  });
+  it("keeps runs that are the same in the order in which they came", () => {
+    const [one, two] = [good(500), good(500)];
+    const known = learn(start, [one, two]);
+    expect([known.runs[0] === one, known.runs[1] === two]).toEqual([true, true]);
+  });
+});
+
+describe("merging", () => {
+  it("keeps a run twice that the second notebook has twice and the first once", () => {
+    const merged = mergeKnowledge(learn(start, [good(500)]), learn(start, [good(500), good(500)]));
+    expect(merged.runs.map(({ timeS }) => timeS)).toEqual([500, 500]);
+  });
+  it("takes a null in what both started from as it takes any value", () => {
+    const own = (film: unknown): LearnedKnowledge => startKnowledge(anyOf({ ...baseline, film }));
+    expect(mergeKnowledge(own(null), own(null))).toEqual(own(null));
+    expect(() => mergeKnowledge(own(null), own("sheet"))).toThrow(
+      new RangeError("mergeKnowledge: b must start from the same baseline, laws and options as a: learn its runs into a instead"),
+    );
+  });
+});
+
+describe("laws learned from one run, by hand", () => {
+  /*
+   * With the base time known for certain, one run of surprise y and slope h, known to r, moves a number of spread s by y·h·s²/(h²s² + r²) and
+   * leaves it the variance 1/(1/s² + h²/r²).
+   */
+  const moved = (surprise: number, slope: number, sd: number, r: number): number => (surprise * slope * sd ** 2) / (slope ** 2 * sd ** 2 + r ** 2);
+  const left = (slope: number, sd: number, r: number): number => Math.sqrt(1 / (1 / sd ** 2 + slope ** 2 / r ** 2));
+
+  it("a compound use law: ln(time) = portions·ln(1 + increase), of slope portions/(1 + increase)", () => {
+    const use = { increase: 0.1, sdIncrease: 0.05, perCm2PerL: 500, growth: "compound", sources: ["invented"] } as const;
+    const known = learn(startKnowledge(baseline, { baseLogSd: 0, noise: "stated", laws: { use } }), [good(700, 20, { usedCm2PerL: 1000 })]);
+    // 1000 cm²/l are 2 portions of 500; a good run is known to 0.1.
+    const slope = 2 / 1.1;
+    const value = 0.1 + moved(Math.log(700 / 510) - 2 * Math.log(1.1), slope, 0.05, 0.1);
+    expect(parameter(known, "use").value).toBeCloseTo(value, 12);
+    expect(known.use?.increase).toBeCloseTo(value, 12);
+    expect(known.use?.sdIncrease).toBeCloseTo(left(slope, 0.05, 0.1), 12);
+  });
+  it("a linear use law from a baseline in a used bath", () => {
+    const use = { increase: 0.2, sdIncrease: 0.05, perCm2PerL: 500, growth: "linear", sources: ["invented"] } as const;
+    const prior = startKnowledge({ ...baseline, usedCm2PerL: 500 }, { baseLogSd: 0, noise: "stated", laws: { use } });
+    const known = learn(prior, [good(700, 20, { usedCm2PerL: 1000 })]);
+    // From 1 portion to 2: ln(1.4/1.2), and the slope of ln(1 + p·increase) is p/(1 + p·increase).
+    const slope = 2 / 1.4 - 1 / 1.2;
+    expect(known.use?.increase).toBeCloseTo(0.2 + moved(Math.log(700 / 510) - Math.log(1.4 / 1.2), slope, 0.05, 0.1), 12);
+    expect(known.use?.sdIncrease).toBeCloseTo(left(slope, 0.05, 0.1), 12);
+    // A run in a bath as used as the baseline's says nothing of use.
+    expect(parameter(learn(prior, [good(700)]), "use").runs).toBe(0);
+  });
+  it("an age law from a baseline in an aged bath", () => {
+    const age = { kind: "slowing", perRootH: 0.05, sdPerRootH: 0.04, sources: ["invented"] } as const;
+    const prior = startKnowledge({ ...baseline, ageH: 4 }, { baseLogSd: 0, noise: "stated", laws: { age } });
+    const known = learn(prior, [good(700, 20, { ageH: 16 })]);
+    // From √4 to √16: a slope of 2, and 0.05·2 expected.
+    expect(parameter(known, "age").value).toBeCloseTo(0.05 + moved(Math.log(700 / 510) - 0.1, 2, 0.04, 0.1), 12);
+    expect(parameter(known, "age").sd).toBeCloseTo(left(2, 0.04, 0.1), 12);
+    expect(tidyRuns(learn(prior, [good(510, 20, { ageH: 16, outcome: { kind: "failed" } })]))[0]?.fittedS).toBeCloseTo(510 * Math.exp(0.1), 9);
+  });
+  it("a stand run under a baseline that stands; agitation has no place there", () => {
+    const standing = startKnowledge({ ...baseline, agitation: "stand" }, { noise: "stated" });
+    const known = learn(standing, [good(600, 20, { agitation: "stand" }), good(600, 20, { agitation: { everyS: 30 } })]);
+    const reason = "stand development is a mode of its own: it needs knowledge whose baseline stands";
+    expect(known.setAside.map(({ run, reason: why }) => [known.runs[run]?.agitation, why])).toEqual([[{ everyS: 30 }, reason]]);
+    // The base time of spread 0.2 and one run of 0.1: four fifths of the way.
+    expect(known.baseline.timeS).toBeCloseTo(510 * Math.exp(0.8 * Math.log(600 / 510)), 9);
+  });
+  it("a law given without sources has none afterwards either", () => {
+    const { sources, ...bare } = handbookTemperatureLaw("pyro-metol");
+    expect(sources).not.toHaveLength(0);
+    const known = learn(startKnowledge(baseline, { laws: { temperature: anyOf(bare) } }), [good(600, 15)]);
+    expect(known.temperature?.runs).toBe(1);
+    expect(Object.keys(known.temperature!)).not.toContain("sources");
+  });
+});
+
+describe("the fit", () => {
+  it("holds two numbers at once, and the base time goes with both", () => {
+    // Longer when warmer and shorter when thinner, and always both: neither energy nor exponent can be below 0.
+    const runs = [good(300, 14, { dilution: "1+19" }), good(320, 16, { dilution: "1+14" }), good(800, 25, { dilution: "1+4" }), good(760, 24, { dilution: "1+7" }), good(200, 20, { dilution: "1+30" })];
+    const laws = { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 40, sdKJPerMol: 40 }, dilution: { kind: "power", exponent: 0.5, sd: 0.5 } } as const;
+    const known = learn(startKnowledge(baseline, { noise: "stated", laws }), runs);
+    expect(known.advice.filter(({ code }) => code === "held-at-limit").map(({ path }) => path)).toEqual(["/parameters/1", "/parameters/2"]);
+    expect([parameter(known, "temperature").value, parameter(known, "dilution").value]).toEqual([0, 0]);
+    // Both slopes known to be 0, the runs have one unknown: the mean of ln(time) with the prior's 0 ± 0.2 against five runs of ± 0.1.
+    const surprise = runs.reduce((sum, { timeS }) => sum + Math.log(timeS / 510), 0);
+    expect(parameter(known, "baseline").value).toBeCloseTo((surprise * 100) / (25 + 5 * 100), 9);
+  });
+  it("names what was set aside in the order of the runs, doubted and failed alike", () => {
+    const sound = ["b", "c", "d", "e", "f"].map((id) => good(510, 20, { id }));
+    const known = learn(start, [...sound, good(5000, 20, { id: "a" }), good(510, 20, { id: "g", outcome: { kind: "failed" } })]);
+    expect(known.setAside.map(({ run, reason }) => [run, reason])).toEqual([
+      [0, "disagrees with the others beyond chance"],
+      [6, "failed"],
+    ]);
+  });
+  it("each number is correlated with itself by exactly 1", () => {
+    let known = start;
+    for (const [i, dilution] of ["1+4", "1+9", "1+14", "1+19", "1+24"].entries()) {
+      known = learn(known, [good(400 + 37 * i, 24 - 3 * i, { dilution, ageH: i, usedCm2PerL: 100 * i })]);
+      expect(known.joint.correlation.map((row, j) => row[j])).toEqual([1, 1, 1, 1, 1, 1, 1]);
+    }
+  });
+});
+
+describe("advice at its limits", () => {
+  const numbers = (one: Partial<Parameter>, other: Partial<Parameter>): readonly Parameter[] => [
+    { cause: "temperature", value: 70, sd: 1, priorSd: 10, runs: 3, ...one },
+    { cause: "age", value: 0, sd: 0.01, priorSd: 0.1, runs: 3, ...other },
+  ];
+  const codes = (parameters: readonly Parameter[], rho: number, scatter = 1): string[] =>
+    adviceOn(parameters, [[1, rho], [rho, 1]], [], scatter, [], []).map(({ code }) => code);
+
+  it("two causes are not told apart beyond a correlation of 0.8, of either sign", () => {
+    const open = numbers({ sd: 9 }, { sd: 0.09 });
+    expect([0.8, -0.8, 0.81, -0.81].map((rho) => codes(open, rho))).toEqual([[], [], ["not-separated"], ["not-separated"]]);
+  });
+  it("it is enough that one of them has kept more than half of its first spread", () => {
+    expect(codes(numbers({}, {}), 0.9)).toEqual([]);
+    expect(codes(numbers({ sd: 5 }, {}), 0.9)).toEqual([]);
+    expect(codes(numbers({ sd: 5.01 }, {}), 0.9)).toEqual(["not-separated"]);
+    expect(codes(numbers({}, { sd: 0.06 }), 0.9)).toEqual(["not-separated"]);
+  });
+  it("runs scatter from beyond 1.5 on", () => {
+    expect(codes(numbers({}, {}), 0, 1.5)).toEqual([]);
+    expect(codes(numbers({}, {}), 0, 1.51)).toEqual(["scatter"]);
+  });
+});
+
+describe("what storage may have lost or spoilt", () => {
+  const strength = { cause: "strength", value: 1.2, logSd: 0.3, basis: "default", sources: [] } as const;
+  const learned = learn(stated, [good(600)]);
+
+  it("without its parameters, knowledge still predicts, and leaves a brew's strength as it was given", () => {
+    const plain = compensate(learned.baseline, { strength }, learned);
+    for (const parameters of [undefined, []]) expect(predict(anyOf({ ...learned, parameters }), { strength })).toEqual(plain);
+  });
+  it.each<[string, () => unknown, Error]>([
+    ["a run", () => mergeKnowledge(anyOf({ ...start, runs: [3] }), start), new TypeError("mergeKnowledge: a.runs[0] must be an object, got 3")],
+    [
+      "the noise of both",
+      () => {
+        const spoilt = anyOf({ ...start, prior: { ...start.prior, noise: "loud" } });
+        return mergeKnowledge(spoilt, spoilt);
+      },
+      new RangeError('mergeKnowledge: a noise must be "estimated" or "stated", got "loud"'),
+    ],
+    ["a schema as text", () => learn(anyOf({ ...start, schema: "2" }), []), new TypeError('learn: knowledge.schema must be a number, got "2"')],
+    [
+      "an age, for nextTest",
+      () => nextTest({ ...start, baseline: { ...baseline, ageH: -1 } }, [], {}),
+      new RangeError("nextTest: knowledge baseline.ageH must be from 0 to 1000000 h, got -1"),
+    ],
+    [
+      "a spread as text",
+      () => nextTest(anyOf({ ...stated, parameters: stated.parameters.map((each) => ({ ...each, sd: "wide" })) }), [], {}),
+      new TypeError('nextTest: knowledge.parameters.sd must be a number, got "wide"'),
+    ],
+    [
+      "a spread below 0",
+      () => nextTest({ ...stated, parameters: stated.parameters.map((each) => ({ ...each, sd: -1 })) }, [], {}),
+      new RangeError("nextTest: knowledge.parameters.sd must be from 0 to 1000000, got -1"),
+    ],
+    [
+      "the correlations",
+      () => nextTest(anyOf({ ...stated, joint: {} }), [], {}),
+      new TypeError("nextTest: knowledge.joint.correlation must be an array, got undefined"),
+    ],
+    [
+      "a row of them",
+      () => nextTest({ ...stated, joint: { ...stated.joint, correlation: [...stated.joint.correlation.slice(0, 6), [1]] } }, [], {}),
+      new RangeError("nextTest: knowledge.joint.correlation must hold at least 7, got 1"),
+    ],
+    [
+      "one of them",
+      () => nextTest({ ...stated, joint: { ...stated.joint, correlation: stated.joint.correlation.map((row) => row.map(() => 2)) } }, [], {}),
+      new RangeError("nextTest: knowledge.joint.correlation must be from -1 to 1, got 2"),
+    ],
+    [
+      "a temperature, for tidyRuns",
+      () => tidyRuns({ ...learned, baseline: { ...baseline, temperatureC: 300 } }),
+      new RangeError("tidyRuns: knowledge baseline.temperatureC must be from 0 to 100 °C, got 300"),
+    ],
+    [
+      "an age, for tidyRuns",
+      () => tidyRuns({ ...learned, baseline: { ...baseline, ageH: -1 } }),
+      new RangeError("tidyRuns: knowledge baseline.ageH must be from 0 to 1000000 h, got -1"),
+    ],
+    [
+      "the time of a run",
+      () => tidyRuns({ ...learned, runs: [good(600), good(0)] }),
+      new RangeError("tidyRuns: knowledge.runs[1].timeS must be above 0 and at most 1000000 s, got 0"),
+    ],
+    [
+      "the dilution of a run",
+      () => learn(start, [good(500, 20, { dilution: anyOf(null) })]),
+      new TypeError("learn: runs[0].dilution must be an object, got null"),
+    ],
+    [
+      "a long id of two runs",
+      () => learn(start, [good(500, 20, { id: "i".repeat(61) }), good(600, 20, { id: "i".repeat(61) })]),
+      new RangeError(`learn: runs[1].id must stand for one run, got "${"i".repeat(60)}" for two different ones`),
+    ],
+  ])("refuses by name: %s", (_, call, error) => {
+    expect(call).toThrow(error);
+  });
+  it("tells what a fogged run said of itself", () => {
+    const rows = tidyRuns(learn(start, [good(510, 20, { outcome: { kind: "fogged", note: "light leak" } })]));
+    expect(rows.map(({ outcome, note }) => [outcome, note])).toEqual([["fogged", "light leak"]]);
+  });
+});
