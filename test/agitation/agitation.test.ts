@@ -98,3 +98,9 @@ describe("agitationLogSd", () => {
     expect(() => agitationLogSd("stand", "stand", anyOf(1))).toThrow("agitationLogSd: law must be an object, got 1");
   });
 });
+
+describe("genericAgitationLaw", () => {
+  it("says of both its kinds of figures where they come from", () => {
+    expect(genericAgitationLaw.sources?.join("; ")).toMatch(/intervals: .*practice.*; .*makers' notes/);
+  });
+});

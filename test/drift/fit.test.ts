@@ -153,5 +153,11 @@ describe("fitRelaxation", () => {
   it("finds nothing in a line that is straight or bends the other way", () => {
     expect(fitRelaxation([0, 1, 2, 3].map((x) => ({ x, y: x, weight: 1 })))).toBeUndefined();
     expect(fitRelaxation([0, 1, 2].map((x) => ({ x, y: x * x, weight: 1 })), { zeroAt: 0 })).toBeUndefined();
+    // A step within the first interval: the faster, the better, down to rates beyond those that are tried.
+    expect(fitRelaxation([10, 0, 0, 0].map((y, x) => ({ x, y, weight: 1 })), { limit: 0 })).toBeUndefined();
+  });
+  it("finds the same rate wherever the clock starts", () => {
+    // Rates are tried over the span, 5, not over the last x.
+    expect(fitRelaxation(points.map((point) => ({ ...point, x: point.x + 1e5 })))!.rate).toBeCloseTo(0.7, 6);
   });
 });

@@ -169,6 +169,7 @@ describe("combineEstimates", () => {
     expect(() => combineEstimates(good, anyOf(5))).toThrow(new TypeError("combineEstimates: b must be an object, got 5"));
     expect(() => combineEstimates({ ...good, timeS: 0 }, good)).toThrow(new RangeError("combineEstimates: a.timeS must be above 0 and at most 1000000000 s, got 0"));
     expect(() => combineEstimates({ ...good, lowS: 0 }, good)).toThrow(new RangeError("combineEstimates: a.lowS must be above 0 and at most 1000000000 s, got 0"));
+    expect(() => combineEstimates({ ...good, highS: 2e9 }, good)).toThrow(new RangeError("combineEstimates: a.highS must be above 0 and at most 1000000000 s, got 2000000000"));
     expect(() => combineEstimates(good, { ...good, highS: anyOf("1") })).toThrow(new TypeError('combineEstimates: b.highS must be a number, got "1"'));
     const order = (lowS: number, highS: number): RangeError =>
       new RangeError(`combineEstimates: a must have lowS, timeS and highS in that order, got ${lowS}, 400 and ${highS} s`);

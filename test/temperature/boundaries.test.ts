@@ -1,6 +1,6 @@
-/* Room: temperature. The cautions exactly at their limits, where a reading may stand: the limit itself is still allowed. */
+/* Room: temperature. Cautions and laws exactly at their limits, where a reading may stand: the limit itself is still allowed. */
 import { describe, expect, it } from "vitest";
-import { temperatureCautions } from "../../src/index.js";
+import { asCoefficientLaw, temperatureCautions, temperatureFactor } from "../../src/index.js";
 
 const at = (c: number, options = {}): string[] => temperatureCautions(c, options).map(({ code, severity }) => `${severity} ${code}`);
 
@@ -21,5 +21,21 @@ describe("at the limits themselves", () => {
     [24, { emulsion: "hardened" }, []],
   ])("%d °C %j", (c, options, codes) => {
     expect(at(c, options)).toEqual(codes);
+  });
+});
+
+describe("laws at their limits", () => {
+  it("a table may fall e times per °C", () => {
+    // ln(e/1) over 11 − 10 °C is 1.
+    const law = { kind: "table", rows: [{ temperatureC: 10, timeS: Math.E }, { temperatureC: 11, timeS: 1 }] } as const;
+    expect(temperatureFactor(law, 10, 11)).toBeCloseTo(1 / Math.E, 12);
+  });
+  it("the widest spread stays a spread over any interval, however its conversion rounds", () => {
+    // sdRatio 2 × 10 is a spread of 1 per °C, so over h °C it is ratio × h, and ratio is 2^(h/10).
+    for (let h = 1; h <= 60; h += 1) {
+      const { ratio, sdRatio } = asCoefficientLaw({ kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 20 }, 0, h);
+      expect(ratio).toBeCloseTo(2 ** (h / 10), 9);
+      expect(sdRatio).toBe(ratio * h);
+    }
   });
 });

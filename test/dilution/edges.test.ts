@@ -1,0 +1,45 @@
+/* Room: dilution. Parts that nearly sum, tables at their steepest, spreads outside a table, and whose law it is. */
+import { describe, expect, it } from "vitest";
+import { basisOf } from "../../src/core/term.js";
+import { dilutionFactor, dilutionLogSd, fitDilutionLaw, handbookDilutionLaw, mixVolumes } from "../../src/index.js";
+
+describe("stocks", () => {
+  it("must sum to the stock to a part in a thousand million, however small the parts", () => {
+    // 0.00500005 + 0.005 is 5 parts in a million above 0.01.
+    expect(() => mixVolumes({ stockParts: 0.01, waterParts: 0.09, stocks: [0.00500005, 0.005] }, 1000)).toThrow("parts that sum to 0.01");
+  });
+});
+
+describe("a table", () => {
+  it("may rise with the fifth power of dilution", () => {
+    // Half the strength, 2^5 = 32 times the time.
+    const rows = [{ dilution: "stock", timeS: 1 }, { dilution: "1+1", timeS: 32 }];
+    expect(dilutionFactor("stock", "1+1", { kind: "table", rows })).toBeCloseTo(32, 10);
+  });
+  it("grows less certain with both distances beyond its rows", () => {
+    // Stock lies ln 2 above 1+1, 1+7 lies ln 2 below 1+3; each row is good to 0.025, and n is 0.15 less sure beyond them.
+    const rows = [{ dilution: "1+1", timeS: 300 }, { dilution: "1+3", timeS: 600 }];
+    expect(dilutionLogSd("stock", "1+7", { kind: "table", rows })).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2, 0.15 * 2 * Math.LN2), 12);
+  });
+});
+
+describe("a fitted law", () => {
+  it("weighs the scatter of its rows with the published one", () => {
+    // Residuals 0.1, −0.2, 0.1 leave a square sum of 0.06 and one degree of freedom, beside 0.15² with three.
+    const rows = [
+      { dilution: "stock", timeS: 300 * Math.exp(0.1) },
+      { dilution: "1+1", timeS: 600 * Math.exp(-0.2) },
+      { dilution: "1+3", timeS: 1200 * Math.exp(0.1) },
+    ];
+    const { law, residualLogSd } = fitDilutionLaw(rows);
+    expect(law.exponent).toBeCloseTo(1, 12);
+    expect(residualLogSd).toBeCloseTo(Math.sqrt(0.06), 12);
+    expect(law.scatterLogSd).toBeCloseTo(Math.sqrt((3 * 0.15 ** 2 + 0.06) / 4), 12);
+  });
+});
+
+describe("a law of the handbook", () => {
+  it("says that it is one", () => {
+    expect(basisOf(handbookDilutionLaw("glycin"))).toBe("handbook");
+  });
+});
