@@ -31,11 +31,12 @@ describe("laws at their limits", () => {
     expect(temperatureFactor(law, 10, 11)).toBeCloseTo(1 / Math.E, 12);
   });
   it("the widest spread stays a spread over any interval, however its conversion rounds", () => {
-    // sdRatio 2 × 10 is a spread of 1 per °C, so over h °C it is ratio × h, and ratio is 2^(h/10).
+    // sdRatio 1.2 × 7 is a spread of 1 per °C, so over h °C it is ratio × h, and ratio is 1.2^(h/7).
     for (let h = 1; h <= 60; h += 1) {
-      const { ratio, sdRatio } = asCoefficientLaw({ kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 20 }, 0, h);
-      expect(ratio).toBeCloseTo(2 ** (h / 10), 9);
-      expect(sdRatio).toBe(ratio * h);
+      const { ratio, sdRatio } = asCoefficientLaw({ kind: "coefficient", ratio: 1.2, intervalC: 7, sdRatio: 1.2 * 7 }, 0, h);
+      expect(ratio).toBeCloseTo(1.2 ** (h / 7), 9);
+      expect(sdRatio).toBeLessThanOrEqual(ratio * h);
+      expect(sdRatio).toBeCloseTo(ratio * h, 9);
     }
   });
 });
