@@ -57,7 +57,7 @@ export function adviceOn(
   parameters.forEach((one, i) => {
     parameters.slice(0, i).forEach((other, j) => {
       const rho = correlation[i]?.[j] as number;
-      if (one.runs > 0 && Math.abs(rho) > TOGETHER && (open(one) || open(other)))
+      if (Math.abs(rho) > TOGETHER && (open(one) || open(other)))
         advice.push({
           code: "not-separated",
           severity: "note",

@@ -25,7 +25,7 @@ export function learnedLaws(prior: Prior, laws: LearnableLaws, parameters: reado
     dilution: choose(dilution.runs, given.dilution, laws.dilution, { exponent: dilution.value, sd: dilution.sd }),
     agitation: choose(agitation.runs, given.agitation, laws.agitation, { staleLoss: agitation.value, sdStaleLoss: agitation.sd }),
     use: choose(use.runs, given.use, laws.use, { increase: use.value, sdIncrease: use.sd }),
-    age: choose<AgeLaw>(laws.age.kind === "life" ? 0 : age.runs, given.age, laws.age, ageNumbers(laws.age, age)),
+    age: choose<AgeLaw>(age.runs, given.age, laws.age, ageNumbers(laws.age, age)),
   };
 }
 

@@ -49,7 +49,7 @@ export function robustPosterior(size: number, readings: readonly Reading[], stat
       values,
       readings.map(({ variance }, i) => (weights[i] as number) / (variance * square)),
     );
-    if (stated || readings.length === 0) return { ...found, weights, scatter };
+    if (stated) return { ...found, weights, scatter };
     const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, found.mean)) ** 2 / variance);
     const free = readings.length - found.covariance.reduce((sum, row, j) => sum + 1 - (row[j] as number), 0);
     const nextScatter = scatterOf(misses, free);
