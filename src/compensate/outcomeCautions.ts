@@ -55,7 +55,7 @@ export function outcomeCautions(
     cautions.push({
       code: "default-law",
       severity: "note",
-      message: `No own data for ${guessed}: a generic law with a wide spread stands in.`,
+      message: `No own data for ${guessed}: generic figures with a wide spread stand in.`,
     });
   unread(cautions, "baseline", baseline, BASELINE_FIELDS);
   unread(cautions, "conditions", conditions, CONDITION_FIELDS);

@@ -5,7 +5,7 @@
 import type { Caution } from "../core/caution.js";
 import { inRange, plainObject, positive, wrongKind } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
-import { agitationSide, checkedAgitationLaw, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
+import { agitationInterval, agitationSide, checkedAgitationLaw, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
 import { spreadOfSides } from "../agitation/agitationLogSd.js";
 import { dilutionRatio, logConcentration, readDilution } from "../dilution/dilution.js";
 import { dilutionOverrun, spreadBetween } from "../dilution/dilutionLogSd.js";
@@ -95,11 +95,13 @@ export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowled
 export function agitationTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
   const { agitation: from } = baseline;
   const { agitation: to } = conditions;
+  if (to === undefined) {
+    if (from !== undefined) agitationInterval("compensate: baseline.agitation", from);
+    return undefined;
+  }
   const [law, basis] = choose("agitation", knowledge.agitation, genericAgitationLaw);
   checkedAgitationLaw("compensate: knowledge.agitation", law);
-  const known = from === undefined ? undefined : agitationSide("compensate: baseline.agitation", from, law);
-  if (to === undefined) return undefined;
-  const before = needed("agitation", known);
+  const before = agitationSide("compensate: baseline.agitation", needed("agitation", from), law);
   const after = agitationSide("compensate: conditions.agitation", to, law);
   const factor = row("agitation", before.rate / after.rate, spreadOfSides(law, before, after), law, basis);
   const cautions: Caution[] = [];
@@ -110,7 +112,7 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
   return { factor, cautions };
 }
 
-/** The term of use, when either side names it. */
+/** The term of use, when the conditions name it. */
 export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
   const from = inRange("compensate: baseline.usedCm2PerL", baseline.usedCm2PerL ?? 0, 0, 1e6, " cm²/l");
   if (conditions.usedCm2PerL === undefined) return undefined;
@@ -124,7 +126,7 @@ export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   return { factor, cautions: [{ ...past, limit: capacityCm2PerL, actual: to }] };
 }
 
-/** The term of age, when either side names it. Past the life of a bath that dies at once the row stands at 1 and a caution says stop. */
+/** The term of age, when the conditions name it. Past the life of a bath that dies at once the row stands at 1 and a caution says stop. */
 export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
   const from = inRange("compensate: baseline.ageH", baseline.ageH ?? 0, 0, 1e6, " h");
   if (conditions.ageH === undefined) return undefined;

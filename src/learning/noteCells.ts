@@ -69,7 +69,7 @@ export function withPoint(text: string): string {
 }
 
 function withUnit(text: string, unit: string): string {
-  return /^[-+]?\d+(?:\.\d+)?$/.test(text) ? `${text} ${unit}` : text;
+  return /^[-+]?\d+(?:\.\d+)?$/.test(text) ? `${text} ${unit}`.trim() : text;
 }
 
 /** A plain number from a cell; throws when it is none. */

@@ -9,8 +9,7 @@ export type Fields = Readonly<Record<string, JsonSchema>>;
 export const from = (minimum: number, maximum: number, description?: string): JsonSchema =>
   description === undefined ? { type: "number", minimum, maximum } : { type: "number", minimum, maximum, description };
 /** What lies between 0 and 1e-30 measures nothing: the guards of every room refuse it too. */
-const LEAST = 1e-30;
-export const above0 = (maximum: number, description: string): JsonSchema => ({ type: "number", exclusiveMinimum: LEAST, maximum, description });
+export const above0 = (maximum: number, description: string): JsonSchema => ({ type: "number", exclusiveMinimum: 1e-30, maximum, description });
 export const text = (maxLength: number): JsonSchema => ({ type: "string", maxLength });
 export const one = (...choices: readonly string[]): JsonSchema => ({ type: "string", enum: choices });
 export const list = (items: JsonSchema, minItems: number, maxItems: number): JsonSchema => ({ type: "array", items, minItems, maxItems });
@@ -20,15 +19,14 @@ export const form = (kind: string, required: readonly string[], properties: Fiel
   object(["kind", ...required], { kind: { const: kind }, ...properties });
 
 export const YES: JsonSchema = { type: "boolean" };
-// Written out: what is called while the package loads costs every start.
-export const LINES: JsonSchema = { type: "array", items: { type: "string", maxLength: 2000 }, minItems: 0, maxItems: 50 };
-export const TEMPERATURE: JsonSchema = { type: "number", minimum: 0, maximum: 100, description: "°C" };
-export const TIME: JsonSchema = { type: "number", exclusiveMinimum: LEAST, maximum: 1e7, description: "s" };
-export const AREA_PER_L: JsonSchema = { type: "number", minimum: 0, maximum: 1e6, description: "cm² per litre" };
-export const AGE: JsonSchema = { type: "number", minimum: 0, maximum: 1e6, description: "h" };
+export const LINES: JsonSchema = list(text(2000), 0, 50);
+export const TEMPERATURE: JsonSchema = from(0, 100, "°C");
+export const TIME: JsonSchema = above0(1e7, "s");
+export const AREA_PER_L: JsonSchema = from(0, 1e6, "cm² per litre");
+export const AGE: JsonSchema = from(0, 1e6, "h");
 // Below it no time of development can be told from none.
-export const GAMMA: JsonSchema = { type: "number", minimum: 0.01, maximum: 1000, description: "gradient" };
-export const CAPACITY: JsonSchema = { type: "number", exclusiveMinimum: LEAST, maximum: 1e6, description: "cm² per litre" };
+export const GAMMA: JsonSchema = from(0.01, 1000, "gradient");
+export const CAPACITY: JsonSchema = above0(1e6, "cm² per litre");
 export const ORIGIN: Fields = { sources: LINES, runs: { type: "integer", minimum: 0, maximum: 1e6 }, published: YES };
 
 // Parts from 0.1 to 9999.9, the stock not 0: then no dilution is beyond what the dilution room reads.
@@ -41,14 +39,4 @@ export const DILUTION: JsonSchema = {
   description: '"stock" or parts such as "1+9", the water last',
 };
 
-export const AGITATION: JsonSchema = {
-  anyOf: [
-    { type: "string", enum: ["continuous", "stand"] },
-    {
-      type: "object",
-      properties: { everyS: { type: "number", exclusiveMinimum: LEAST, maximum: 3600, description: "s" } },
-      required: ["everyS"],
-      additionalProperties: false,
-    },
-  ],
-};
+export const AGITATION: JsonSchema = { anyOf: [one("continuous", "stand"), object(["everyS"], { everyS: above0(3600, "s") })] };

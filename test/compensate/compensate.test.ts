@@ -173,7 +173,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("default-law", known, { temperatureC: 21, dilution: "1+10", usedCm2PerL: 100 })).toEqual({
       code: "default-law",
       severity: "note",
-      message: "No own data for temperature, dilution, use: a generic law with a wide spread stands in.",
+      message: "No own data for temperature, dilution, use: generic figures with a wide spread stand in.",
     });
     expect(codes(known, { temperatureC: 21 }, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } })).toEqual([]);
   });

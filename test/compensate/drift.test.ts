@@ -169,7 +169,7 @@ describe("compensate: contrast", () => {
     expect(rowOf(answer, "contrast").value).toBeGreaterThan(1.1);
     expect(rowOf(answer, "contrast").value).toBeLessThan(1.35);
     expect(answer.cautions.find((one) => one.code === "default-law")?.message).toBe(
-      "No own data for contrast: a generic law with a wide spread stands in.",
+      "No own data for contrast: generic figures with a wide spread stand in.",
     );
   });
   it("changes nothing for the same gradient", () => {

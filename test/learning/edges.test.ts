@@ -13,7 +13,6 @@ import {
   readRunNotes,
   startKnowledge,
   tidyRuns,
-  type Baseline,
   type LearnedKnowledge,
   type Run,
 } from "../../src/index.js";
@@ -21,18 +20,17 @@ import { adviceOn } from "../../src/learning/advice.js";
 import { readHeading, withPoint } from "../../src/learning/noteCells.js";
 import { entryOf } from "../../src/learning/notebook.js";
 import type { Parameter } from "../../src/learning/types.js";
+import { baseline, good, parameter, start, stated } from "./start.js";
 
 const anyOf = (value: unknown): any => value;
-const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
-const start = startKnowledge(baseline);
-const stated = startKnowledge(baseline, { noise: "stated" });
-const good = (timeS: number, temperatureC = 20, rest: Partial<Run> = {}): Run => ({ timeS, temperatureC, outcome: { kind: "good" }, ...rest });
-const parameter = (known: LearnedKnowledge, cause: string): Parameter => known.parameters.find((each) => each.cause === cause)!;
 
 describe("cells of notes", () => {
   const base = { Time: "8:30", Temp: "20C", Outcome: "good" };
   const read = (cells: Record<string, unknown>) => readRunNotes([{ ...base, ...cells }]);
 
+  it("repeats a bare number as it stands when no unit says what it counts", () => {
+    expect(read({ Time: "510" }).rejected[0]!.reason).toMatch(/, got "510"$/);
+  });
   it.each<[Record<string, unknown>, Partial<Run>]>([
     // 8.25 × 60 s.
     [{ Time: undefined, time_min: "8.25" }, { timeS: 495 }],

@@ -13,19 +13,14 @@ import {
   startKnowledge,
   temperatureFactor,
   tidyRuns,
-  type Baseline,
   type LearnedKnowledge,
   type Outcome,
   type Run,
 } from "../../src/index.js";
+import { baseline, good, parameter, start, stated } from "./start.js";
 
 const anyOf = (value: unknown): any => value;
-const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
-const start = startKnowledge(baseline);
-const stated = startKnowledge(baseline, { noise: "stated" });
-const good = (timeS: number, temperatureC = 20, rest: Partial<Run> = {}): Run => ({ timeS, temperatureC, outcome: { kind: "good" }, ...rest });
 const codes = (known: LearnedKnowledge): string[] => known.advice.map(({ code }) => code);
-const parameter = (known: LearnedKnowledge, cause: string) => known.parameters.find((each) => each.cause === cause)!;
 const logSd = (known: LearnedKnowledge, conditions: object): number => {
   const { timeS, highS } = predict(known, conditions);
   return Math.log(highS / timeS) / 1.6448536269514722;
