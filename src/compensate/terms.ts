@@ -3,7 +3,7 @@
  * arithmetic; here it is decided which law serves and what it rests on.
  */
 import type { Caution } from "../core/caution.js";
-import { inRange, plainObject, positive, wrongKind } from "../core/guards.js";
+import { inRange, positive, wrongKind } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
 import { agitationInterval, agitationSide, checkedAgitationLaw, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
 import { spreadOfSides } from "../agitation/agitationLogSd.js";
@@ -15,7 +15,7 @@ import { ageLogSd } from "../exhaustion/ageLogSd.js";
 import { genericUseLaw, useFactor } from "../exhaustion/useFactor.js";
 import { useLogSd } from "../exhaustion/useLogSd.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
-import { temperatureCautions } from "../temperature/temperatureCautions.js";
+import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
 import { lawSlope, type TemperatureLaw } from "../temperature/law.js";
 import { ratioUnder } from "../temperature/temperatureFactor.js";
 import { spreadUnder, tableOverrun } from "../temperature/temperatureLogSd.js";
@@ -51,8 +51,9 @@ export function temperatureTerm(baseline: Baseline, conditions: Conditions, know
 
 /** The cautions about a bath at one temperature, against the baseline's. */
 export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw): Caution[] {
-  const { hydroquinone, emulsion, temperatureC: from } = baseline;
-  const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: "/conditions/temperatureC" }).slice();
+  const from = baseline.temperatureC;
+  checkMaterial("compensate: baseline", baseline);
+  const cautions = [...temperatureCautions(to, { ...baseline, path: "/conditions/temperatureC" })];
   if (from > 45) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
   if (law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
     cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
@@ -119,11 +120,10 @@ export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   const to = conditions.usedCm2PerL;
   const [law, basis] = choose("use", knowledge.use, genericUseLaw);
   const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
-  const { capacityCm2PerL } = law;
-  if (capacityCm2PerL === undefined || to <= positive("compensate: knowledge.use.capacityCm2PerL", capacityCm2PerL, 1e6, " cm²/l"))
-    return { factor, cautions: [] };
+  const { capacityCm2PerL: limit } = law;
+  if (limit === undefined || to <= positive("compensate: knowledge.use.capacityCm2PerL", limit, 1e6, " cm²/l")) return { factor, cautions: [] };
   const past = caution("bath-past-capacity", "stop", "usedCm2PerL", "The bath is past its capacity: mix fresh.");
-  return { factor, cautions: [{ ...past, limit: capacityCm2PerL, actual: to }] };
+  return { factor, cautions: [{ ...past, limit, actual: to }] };
 }
 
 /** The term of age, when the conditions name it. Past the life of a bath that dies at once the row stands at 1 and a caution says stop. */
@@ -138,21 +138,21 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
     return { factor: row("age", 1, logSd, { sources }, "default"), cautions: [] };
   }
   const basis = basisOf(checkedOrigin("compensate: knowledge.age", law));
-  if (law.kind === "life" && to > law.lifeH) {
+  if (law.kind === "life") {
+    const { lifeH: limit } = law;
     const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: mix fresh.");
-    return { factor: row("age", 1, ageLogSd(law, 0, law.lifeH), law, basis), cautions: [{ ...past, limit: law.lifeH, actual: to }] };
+    if (to > limit) return { factor: row("age", 1, ageLogSd(law, 0, limit), law, basis), cautions: [{ ...past, limit, actual: to }] };
+    inRange("compensate: baseline.ageH", from, 0, limit, " h, the life of the bath");
   }
-  if (law.kind === "life") inRange("compensate: baseline.ageH", from, 0, law.lifeH, " h, the life of the bath");
   return { factor: row("age", ageFactor(law, to) / ageFactor(law, from), logSd, law, basis), cautions: [] };
 }
 
 /** The term of a brew's strength, when the conditions carry one. */
 export function strengthTerm(conditions: Conditions): WorkedTerm | undefined {
   if (conditions.strength === undefined) return undefined;
-  const given = plainObject("compensate: conditions.strength", conditions.strength);
-  const value = positive("compensate: conditions.strength.value", given["value"], 1e6, "");
-  const logSd = inRange("compensate: conditions.strength.logSd", given["logSd"], 0, 10, "");
   const strength = checkedOrigin("compensate: conditions.strength", conditions.strength);
+  const value = positive("compensate: conditions.strength.value", strength.value, 1e6, "");
+  const logSd = inRange("compensate: conditions.strength.logSd", strength.logSd, 0, 10, "");
   if (typeof strength.basis !== "string") wrongKind("compensate: conditions.strength.basis", "text", strength.basis);
   return { factor: row("strength", value, logSd, strength, strength.basis), cautions: [] };
 }

@@ -10,16 +10,24 @@ export interface Knot {
   readonly y: number;
 }
 
+/** An interval between two knots: its width and its slope. */
+interface Step {
+  readonly from: Knot;
+  readonly to: Knot;
+  readonly h: number;
+  readonly slope: number;
+}
+
 /**
  * The slope at an inner knot: the harmonic mean of the slopes on both sides, weighted by the far interval, and zero
  * where the direction changes (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, p. 300). It keeps the cubic
  * monotone wherever the rows are.
  */
-function innerSlope(before: number, after: number, hBefore: number, hAfter: number): number {
-  if (!(before * after > 0)) return 0;
-  const weightBefore = 2 * hAfter + hBefore;
-  const weightAfter = hAfter + 2 * hBefore;
-  return (weightBefore + weightAfter) / (weightBefore / before + weightAfter / after);
+function innerSlope(before: Step, after: Step): number {
+  if (!(before.slope * after.slope > 0)) return 0;
+  const weightBefore = 2 * after.h + before.h;
+  const weightAfter = after.h + 2 * before.h;
+  return (weightBefore + weightAfter) / (weightBefore / before.slope + weightAfter / after.slope);
 }
 
 /**
@@ -31,42 +39,26 @@ function innerSlope(before: number, after: number, hBefore: number, hAfter: numb
  * stretch is level and no value leaves its interval, however the rounding falls.
  */
 export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
-  const steps = knots.slice(1).map((knot, i) => {
+  const steps = knots.slice(1).map((knot, i): Step => {
     const from = knots[i] as Knot;
     const h = knot.x - from.x;
     return { from, to: knot, h, slope: (knot.y - from.y) / h };
   });
-  type Step = (typeof steps)[number];
   const first = steps[0] as Step;
   const last = steps[steps.length - 1] as Step;
-  const slopes = [
-    first.slope,
-    ...steps.slice(1).map((step, i) => {
-      const before = steps[i] as Step;
-      return innerSlope(before.slope, step.slope, before.h, step.h);
-    }),
-    last.slope,
-  ];
-  const pieces = steps.map(({ from, to, h }, i) => {
-    const p1 = from.y + ((slopes[i] as number) * h) / 3;
-    const p2 = to.y - ((slopes[i + 1] as number) * h) / 3;
-    const a = interpolateNumber(from.y, p1);
-    const b = interpolateNumber(p1, p2);
-    const c = interpolateNumber(p2, to.y);
-    const low = Math.min(from.y, to.y);
-    const high = Math.max(from.y, to.y);
-    return (t: number): number => {
-      const middle = b(t);
-      const y = interpolateNumber(interpolateNumber(a(t), middle)(t), interpolateNumber(middle, c(t))(t))(t);
-      return Math.min(high, Math.max(low, y));
-    };
-  });
+  const slopes = [first.slope, ...steps.slice(1).map((step, i) => innerSlope(steps[i] as Step, step)), last.slope];
+  const mix = (a: number, b: number, t: number): number => interpolateNumber(a, b)(t);
   return (x) => {
     if (x < first.from.x) return first.from.y + first.slope * (x - first.from.x);
     if (x > last.to.x) return last.to.y + last.slope * (x - last.to.x);
     const i = steps.findIndex((step) => x <= step.to.x);
-    const step = steps[i] as Step;
-    return (pieces[i] as (t: number) => number)((x - step.from.x) / step.h);
+    const { from, to, h } = steps[i] as Step;
+    const p1 = from.y + ((slopes[i] as number) * h) / 3;
+    const p2 = to.y - ((slopes[i + 1] as number) * h) / 3;
+    const t = (x - from.x) / h;
+    const middle = mix(p1, p2, t);
+    const y = mix(mix(mix(from.y, p1, t), middle, t), mix(middle, mix(p2, to.y, t), t), t);
+    return Math.min(Math.max(from.y, to.y), Math.max(Math.min(from.y, to.y), y));
   };
 }
 

@@ -50,27 +50,25 @@ export function logConcentration(dilution: Dilution): number {
 }
 
 const PART = String.raw`\s*(\d+(?:\.\d+)?)\s*`;
-const TWO = new RegExp(`^${PART}\\+${PART}$`);
+const TWO = new RegExp(`^${PART}([+:])${PART}$`);
 const SEVERAL = new RegExp(`^${PART}(?:\\+${PART}){2,}$`);
-const COLON = new RegExp(`^${PART}:${PART}$`);
 
 /** Reads a dilution from text; `where` names the function and field for the error texts. */
 export function dilutionFromText(where: string, text: string, colon?: "plus" | "total"): Dilution {
   // The usual form first: compensate reads two dilutions on every call.
   const two = TWO.exec(text);
-  if (two) return checkedDilution(where, { stockParts: Number(two[1]), waterParts: Number(two[2]) });
-  if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
-  const ratio = COLON.exec(text);
-  if (ratio) {
-    const stock = Number(ratio[1]);
-    const second = Number(ratio[2]);
-    if (colon === undefined)
+  if (two) {
+    const stockParts = Number(two[1]);
+    const second = Number(two[3]);
+    const mark = two[2] === "+" ? "plus" : colon;
+    if (mark === undefined)
       throw new RangeError(
-        `${where} ${JSON.stringify(text)} is ambiguous: write "${stock}+${second}" (${stock + second} parts in all) or ` +
-          `"${stock}+${second - stock}" (${second} parts in all), or say what the colon means, "plus" or "total"`,
+        `${where} ${JSON.stringify(text)} is ambiguous: write "${stockParts}+${second}" (${stockParts + second} parts in all) or ` +
+          `"${stockParts}+${second - stockParts}" (${second} parts in all), or say what the colon means, "plus" or "total"`,
       );
-    return checkedDilution(where, { stockParts: stock, waterParts: colon === "plus" ? second : second - stock });
+    return checkedDilution(where, { stockParts, waterParts: mark === "plus" ? second : second - stockParts });
   }
+  if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
   if (!SEVERAL.test(text)) wrongValue(where, '"stock" or parts such as "1+9"', text);
   const stocks = text.split("+").map(Number);
   const waterParts = stocks.pop() as number;

@@ -65,16 +65,10 @@ export function checkedRows(where: string, rows: unknown): readonly TemperatureR
   sorted.reduce((cold, warm) => {
     if (cold.temperatureC === warm.temperatureC)
       throw new RangeError(`${where}rows must differ in temperature, got two at ${cold.temperatureC} °C`);
-    if (warm.timeS > cold.timeS)
-      throw new RangeError(
-        `${where}rows must not take longer when warmer, got ${cold.timeS} s at ${cold.temperatureC} °C and ` +
-          `${warm.timeS} s at ${warm.temperatureC} °C`,
-      );
+    const got = `got ${cold.timeS} s at ${cold.temperatureC} °C and ${warm.timeS} s at ${warm.temperatureC} °C`;
+    if (warm.timeS > cold.timeS) throw new RangeError(`${where}rows must not take longer when warmer, ${got}`);
     if (Math.log(cold.timeS / warm.timeS) > warm.temperatureC - cold.temperatureC)
-      throw new RangeError(
-        `${where}rows must not fall more than 2.72 times per °C, got ${cold.timeS} s at ${cold.temperatureC} °C and ` +
-          `${warm.timeS} s at ${warm.temperatureC} °C`,
-      );
+      throw new RangeError(`${where}rows must not fall more than 2.72 times per °C, ${got}`);
     return warm;
   });
   return sorted;

@@ -1,5 +1,5 @@
 import type { Caution } from "../core/caution.js";
-import { plainObject, wrongKind } from "../core/guards.js";
+import { plainObject, wrongKind, wrongValue } from "../core/guards.js";
 import { bathTemperature } from "./law.js";
 
 /** What is known of the developer and the emulsion, for the cautions that depend on them. */
@@ -19,7 +19,7 @@ export interface TemperatureCautionOptions {
  * @param options - what is known of developer and emulsion
  * @returns the cautions, gravest first; none from 18 to 24 °C except for soft emulsions above 20 °C
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when the temperature is not from 0 to 100
+ * @throws RangeError when the temperature is not from 0 to 100, or the emulsion none of the two
  *
  * @remarks Usual range 18 to 24 °C: US Army correspondence subcourse SS0509, lesson 1, p. 13 (68 to 75 °F recommended, below
  * 65 °F inconveniently long). Hydroquinone: Wellington and Ward, The Wellington Photographic Handbook, p. 130 (fails below
@@ -36,14 +36,11 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
   const c = bathTemperature("temperatureCautions: temperatureC", temperatureC);
   const { path } = plainObject("temperatureCautions: options", options) as TemperatureCautionOptions;
   if (path !== undefined && typeof path !== "string") wrongKind("temperatureCautions: options.path", "text", path);
+  checkMaterial("temperatureCautions: options", options);
   const cautions: Caution[] = [];
   const add = (code: string, severity: Caution["severity"], limit: number, message: string): void => {
-    // Two literals rather than a spread: this runs on every call of compensate.
-    cautions.push(
-      path === undefined
-        ? { code, severity, message, limit, actual: c }
-        : { code, severity, message, path, limit, actual: c },
-    );
+    const caution = { code, severity, message, limit, actual: c };
+    cautions.push(path === undefined ? caution : { ...caution, path });
   };
   if (c > 45) {
     add("maybe-fahrenheit", "stop", 45, `${c} °C: is it in °F? ${c} °F is ${((c - 32) / 1.8).toFixed(1)} °C.`);
@@ -82,4 +79,10 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
         : "Above the usual 18 to 24 °C: gelatin softens and times get short.",
     );
   return cautions;
+}
+
+/** Refuses what is no emulsion and no answer about hydroquinone: misspelt, they would leave out a caution. */
+export function checkMaterial(where: string, { emulsion, hydroquinone }: { readonly emulsion?: unknown; readonly hydroquinone?: unknown }): void {
+  if (emulsion !== undefined && emulsion !== "soft" && emulsion !== "hardened") wrongValue(`${where}.emulsion`, '"soft" or "hardened"', emulsion);
+  if (hydroquinone !== undefined && typeof hydroquinone !== "boolean") wrongKind(`${where}.hydroquinone`, "true or false", hydroquinone);
 }
