@@ -2,15 +2,19 @@
  * Room: learning. From what was known before and all the runs to knowledge: one function, so that knowledge is the same whichever way the
  * runs came in.
  */
-import { inRange, knownEntry, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
+import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";
-import { learnableLaws, priorNumbers, type LearnableLaws } from "./learnableLaws.js";
+import { LEAST_RATE, learnableLaws, priorNumbers, type LearnableLaws } from "./learnableLaws.js";
 import { learnedLaws } from "./learnedLaws.js";
-import { CAUSES, rowMaker } from "./model.js";
+import { CAUSES, rowMaker, TOO_FAR } from "./model.js";
 import type { Entry } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
 import { robustPosterior, type Fit, type Reading } from "./robust.js";
 import type { LearnedKnowledge, Parameter, Prior, SetAside } from "./types.js";
+
+/** The widest spread of ln(time), over the laws' first spreads, of a run that can still teach something; `compensate` refuses beyond it as well. */
+const WIDEST_LOG_SD = 100;
 
 /** Below this weight, three standard deviations from the rest, a run is named: chance does that to one sound run in 370. */
 const NAMED_BELOW = 2 / 3;
@@ -18,45 +22,34 @@ const NAMED_BELOW = 2 / 3;
 /** Fits all the runs, in the order given, to the prior. `where` is what an error calls the function, and the knowledge where there is some. */
 export function fitKnowledge(where: string, prior: Prior, entries: readonly Entry[]): LearnedKnowledge {
   const { baseline, baseLogSd } = prior;
-  const noise: unknown = prior.noise;
-  if (noise !== "estimated" && noise !== "stated") wrongValue(`${where} noise`, '"estimated" or "stated"', noise);
+  const stated = knownEntry(`${where} noise`, { estimated: false, stated: true }, prior.noise);
   inRange(where, baseLogSd, 0, 3, "", " baseLogSd");
   plainObject(where, baseline, " baseline");
-  const { emulsion = "soft", hydroquinone = false }: { readonly emulsion?: unknown; readonly hydroquinone?: unknown } = baseline;
-  knownEntry(`${where} baseline.emulsion`, { soft: true, hardened: true }, emulsion);
-  if (typeof hydroquinone !== "boolean") wrongKind(`${where} baseline.hydroquinone`, "true or false", hydroquinone);
+  checkMaterial(`${where} baseline`, baseline);
   const logBase = Math.log(positive(where, baseline.timeS, 1e6, " s", " baseline.timeS"));
   const laws = learnableLaws(where, prior.laws, baseline.temperatureC);
   const numbers = priorNumbers(laws, baseLogSd);
   const toRow = rowMaker(where, baseline, laws);
-  const readings: Reading[] = [];
-  const fitted: number[] = [];
+  const fitted: (Reading & { readonly run: number; readonly bearing: readonly number[] })[] = [];
   const setAside: SetAside[] = [];
-  const counts = numbers.map(() => 0);
   entries.forEach(({ run, at }, i) => {
     // Conditions may leave the temperature out; a run that does has lost it.
     inRange(at, run.temperatureC, 0, 100, " °C", ".temperatureC");
     const row = toRow(at, run);
     const outcome = readOutcome(at, run);
-    const reason = typeof outcome === "string" ? outcome : row;
-    if (typeof outcome === "string" || typeof row === "string") {
-      setAside.push({ run: i, reason: reason as string, weight: 0 });
-      return;
+    const aside = (reason: string): number => setAside.push({ run: i, reason, weight: 0 });
+    if (typeof outcome === "string") aside(outcome);
+    else if (typeof row === "string") aside(row);
+    else {
+      const slopes = row.slopes.map((slope, j) => slope * (numbers[j]?.[1] as number));
+      if (Math.hypot(...slopes) > WIDEST_LOG_SD) aside(TOO_FAR);
+      else fitted.push({ run: i, bearing: row.slopes, slopes, surprise: outcome[0] - logBase - row.log, variance: outcome[1] ** 2 });
     }
-    fitted.push(i);
-    row.slopes.forEach((slope, j) => {
-      if (slope !== 0) counts[j] = (counts[j] as number) + 1;
-    });
-    readings.push({
-      slopes: row.slopes.map((slope, j) => slope * (numbers[j]?.[1] as number)),
-      surprise: outcome[0] - logBase - row.log,
-      variance: outcome[1] ** 2,
-    });
   });
-  const fit = robustPosterior(numbers.length, readings, prior.noise === "stated");
-  fit.weights.forEach((weight, i) => {
-    if (weight < NAMED_BELOW)
-      setAside.push({ run: fitted[i] as number, reason: "disagrees with the others beyond chance", weight });
+  const fit = robustPosterior(numbers.length, fitted, stated);
+  fitted.forEach(({ run }, i) => {
+    const weight = fit.weights[i] as number;
+    if (weight < NAMED_BELOW) setAside.push({ run, reason: "disagrees with the others beyond chance", weight });
   });
   setAside.sort((a, b) => a.run - b.run);
   const spreads = fit.covariance.map((row, j) => Math.sqrt(row[j] as number));
@@ -66,7 +59,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
     value: held.values[j] as number,
     sd: sd * (spreads[j] as number),
     priorSd: sd,
-    runs: counts[j] as number,
+    runs: fitted.filter(({ bearing }) => bearing[j] !== 0).length,
   }));
   const correlation = fit.covariance.map((row, i) =>
     // Storage and rounding must not carry a correlation past 1.
@@ -100,7 +93,7 @@ function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (read
     [0, 3],
     [0, 0.99],
     [0, 10],
-    laws.age.kind === "half-life" ? [(age[1] * (spreads[5] as number)) / 2.999, 1e3] : [-1, 1],
+    laws.age.kind === "half-life" ? [Math.max(LEAST_RATE, (age[1] * (spreads[5] as number)) / 2.999), Math.max(1e3, age[0])] : [-1, 1],
     [-1e3, 1e3],
   ];
 }
@@ -122,7 +115,8 @@ function withinBounds(fit: Fit, numbers: readonly (readonly [number, number])[],
     held.set(out, bound);
     const [value, sd] = numbers[out] as readonly [number, number];
     const column = covariance.map((row) => row[out] as number);
-    const own = column[out] as number;
+    // Where the runs leave it no freedom at all, rounding may have taken more than there was.
+    const own = Math.max(1e-12, column[out] as number);
     const step = ((bound - value) / sd - (mean[out] as number)) / own;
     column.forEach((each, i) => {
       mean[i] = (mean[i] as number) + each * step;

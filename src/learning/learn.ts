@@ -1,6 +1,7 @@
-import { arrayOf, plainObject } from "../core/guards.js";
+import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
-import { entriesOf, inOrder, refuseFuture, storedKnowledge } from "./notebook.js";
+import { entriesOf, inOrder, refuseFuture } from "./notebook.js";
+import { storedEntries } from "./stored.js";
 import type { LearnedKnowledge, Run } from "./types.js";
 
 /** What {@link learn} may be told besides the runs. */
@@ -24,7 +25,8 @@ export interface LearnOptions {
  * @remarks A Bayesian linear regression of ln(right time) on seven numbers: base time, activation energy, dilution exponent, loss under
  * agitation, increase by use, ageing, strength. The laws are the prior. All runs are fitted anew, in one fixed order, so that
  * neither the order nor the number of calls matters. Agitation and use enter by their tangent at the prior law. A run z
- * standard deviations off weighs 2/z beyond 2; the scatter is estimated with a prior of eight runs. Not covered: contrast wanted other than
+ * standard deviations off weighs 2/z beyond 2; the scatter is estimated with a prior of eight runs. An outcome's own spread is at least 0.0001.
+ * A run of which the laws give ln(time) with a spread beyond 100, or more than 100 from the baseline's, is set aside. Not covered: contrast wanted other than
  * the baseline's, bath temperatures that drift (use the mean), stand runs under a baseline that does not stand.
  *
  * Sources: C. M. Bishop, Pattern Recognition and Machine Learning, New York, 2006, sec. 3.3; P. J. Huber, Ann. Math. Statist. 35, 1964, p. 73.
@@ -41,10 +43,9 @@ export interface LearnOptions {
  * ```
  */
 export function learn(knowledge: LearnedKnowledge, runs: readonly Run[], options: LearnOptions = {}): LearnedKnowledge {
-  storedKnowledge("learn: knowledge", knowledge);
-  arrayOf("learn: runs", runs, 0);
+  const stored = storedEntries("learn: knowledge", knowledge);
   const { today } = plainObject("learn: options", options) as LearnOptions;
   const added = entriesOf("learn: runs", runs);
   refuseFuture("learn: options.today", today, added);
-  return fitKnowledge("learn: knowledge", knowledge.prior, inOrder([...entriesOf("learn: knowledge.runs", knowledge.runs), ...added]));
+  return fitKnowledge("learn: knowledge", knowledge.prior, inOrder([...stored, ...added]));
 }

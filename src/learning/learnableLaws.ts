@@ -63,8 +63,8 @@ export function learnableLaws(where: string, laws: Knowledge, baseC: number): Le
   };
 }
 
-function origin({ sources }: LawOrigin): LawOrigin {
-  return sources === undefined ? {} : { sources };
+function origin({ sources }: LawOrigin): LawOrigin | undefined {
+  return sources && { sources };
 }
 
 /** Value and standard deviation of each number under the laws: ln(base time) as a difference, and the strength as its own unit. */
@@ -80,6 +80,9 @@ export function priorNumbers(laws: LearnableLaws, baseLogSd: number): readonly (
     [0, 1],
   ];
 }
+
+/** The rate, 1/h, of the longest half-life that an age law takes, 1e6 h. */
+export const LEAST_RATE: number = Math.LN2 / 1e6;
 
 function agePrior(age: AgeLaw): readonly [number, number] {
   if (age.kind === "slowing") return [age.perRootH, age.sdPerRootH ?? 0.1];

@@ -10,26 +10,22 @@ import type { Parameter, Prior } from "./types.js";
 export function learnedLaws(prior: Prior, laws: LearnableLaws, parameters: readonly Parameter[]): Knowledge & { readonly baseline: Baseline } {
   const [base, temperature, dilution, agitation, use, age] = parameters as readonly [Parameter, Parameter, Parameter, Parameter, Parameter, Parameter];
   const given = prior.laws;
-  const choose = <Law extends object>(taught: number, own: Law | undefined, generic: Law, learned: Partial<Law>): Law => {
-    if (taught > 0) return { ...generic, ...learned, runs: taught };
-    return own ?? { ...generic, runs: 0 };
-  };
+  const law = <Cause extends keyof LearnableLaws>(cause: Cause, { runs }: Parameter, learned: Partial<LearnableLaws[Cause]>): Knowledge =>
+    runs === 0 && given[cause] ? {} : { [cause]: { ...laws[cause], ...(runs > 0 && learned), runs } };
   const baseline = { ...prior.baseline, timeS: prior.baseline.timeS * Math.exp(base.value), logSd: base.sd };
   return {
     ...given,
     baseline: base.runs > 0 ? { ...baseline, runs: base.runs } : baseline,
-    temperature: choose(temperature.runs, given.temperature, laws.temperature, {
-      activationEnergyKJPerMol: temperature.value,
-      sdKJPerMol: temperature.sd,
-    }),
-    dilution: choose(dilution.runs, given.dilution, laws.dilution, { exponent: dilution.value, sd: dilution.sd }),
-    agitation: choose(agitation.runs, given.agitation, laws.agitation, { staleLoss: agitation.value, sdStaleLoss: agitation.sd }),
-    use: choose(use.runs, given.use, laws.use, { increase: use.value, sdIncrease: use.sd }),
-    age: choose<AgeLaw>(age.runs, given.age, laws.age, ageNumbers(laws.age, age)),
+    ...law("temperature", temperature, { activationEnergyKJPerMol: temperature.value, sdKJPerMol: temperature.sd }),
+    ...law("dilution", dilution, { exponent: dilution.value, sd: dilution.sd }),
+    ...law("agitation", agitation, { staleLoss: agitation.value, sdStaleLoss: agitation.sd }),
+    ...law("use", use, { increase: use.value, sdIncrease: use.sd }),
+    ...law("age", age, ageNumbers(laws.age, age)),
   };
 }
 
 function ageNumbers(law: AgeLaw, { value, sd }: Parameter): Partial<AgeLaw> {
   if (law.kind === "slowing") return { perRootH: value, sdPerRootH: sd };
-  return { halfLifeH: Math.LN2 / value, sdLog: sd / value };
+  // To a rate and back, a half-life at the end of its range must not round out of it.
+  return { halfLifeH: Math.min(1e6, Math.max(1e-30, Math.LN2 / value)), sdLog: sd / value };
 }

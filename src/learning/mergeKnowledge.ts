@@ -1,5 +1,6 @@
 import { fitKnowledge } from "./fit.js";
-import { entriesOf, inOrder, storedKnowledge } from "./notebook.js";
+import { inOrder, ordered } from "./notebook.js";
+import { storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
 /**
@@ -24,24 +25,16 @@ import type { LearnedKnowledge } from "./types.js";
  * ```
  */
 export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): LearnedKnowledge {
-  storedKnowledge("mergeKnowledge: a", a);
-  storedKnowledge("mergeKnowledge: b", b);
-  if (orderedText(a.prior) !== orderedText(b.prior))
+  const entries = [...storedEntries("mergeKnowledge: a", a)];
+  const others = storedEntries("mergeKnowledge: b", b);
+  if (JSON.stringify(ordered(a.prior)) !== JSON.stringify(ordered(b.prior)))
     throw new RangeError("mergeKnowledge: b must start from the same baseline, laws and options as a: learn its runs into a instead");
-  const entries = [...entriesOf("mergeKnowledge: a.runs", a.runs)];
   const unmatched = new Map<string, number>();
   for (const { text } of entries) unmatched.set(text, (unmatched.get(text) ?? 0) + 1);
-  for (const entry of entriesOf("mergeKnowledge: b.runs", b.runs)) {
+  for (const entry of others) {
     const left = unmatched.get(entry.text) ?? 0;
     if (left > 0) unmatched.set(entry.text, left - 1);
     else entries.push(entry);
   }
   return fitKnowledge("mergeKnowledge: a", a.prior, inOrder(entries));
-}
-
-/** Data as text with the fields of each object in one order. */
-function orderedText(value: unknown): string {
-  return JSON.stringify(value, (_, part: unknown) =>
-    typeof part === "object" && part !== null && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1))) : part,
-  );
 }

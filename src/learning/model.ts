@@ -15,6 +15,9 @@ import type { LearnableLaws } from "./learnableLaws.js";
 /** The causes in the order of the numbers behind them. */
 export const CAUSES = ["baseline", "temperature", "dilution", "agitation", "use", "age", "strength"] as const;
 
+/** Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known. */
+export const TOO_FAR = "it lies too far from the baseline for the laws";
+
 /** A run's row: ln(time) is ln(base time) + `log` under the laws, and `slopes` is how it moves with each number. */
 export interface ModelRow {
   readonly log: number;
@@ -37,12 +40,16 @@ export function rowMaker(
 ): (where: string, conditions: ModelConditions) => ModelRow | string {
   const at = `${where} baseline`;
   const fromC = baseline.temperatureC;
-  const fromLogC = baseline.dilution === undefined ? NaN : logConcentration(readDilution(`${at}.dilution`, baseline.dilution));
-  const fromStale = baseline.agitation === undefined ? NaN : agitationInterval(`${at}.agitation`, baseline.agitation);
   const fromAgeH = inRange(at, baseline.ageH ?? 0, 0, 1e6, " h", ".ageH");
   const { staleLoss, staleTimeS } = agitation;
-  const stale = (intervalS: number): readonly [log: number, slope: number] => {
-    const share = staleShare(intervalS, staleTimeS);
+  const diluted = (at: string, { dilution }: ModelConditions): number | undefined =>
+    dilution === undefined ? dilution : logConcentration(readDilution(`${at}.dilution`, dilution));
+  // null for a bath that stands.
+  const stale = (at: string, { agitation }: ModelConditions): readonly [log: number, slope: number] | null | undefined => {
+    if (agitation === undefined) return agitation;
+    const interval = agitationInterval(`${at}.agitation`, agitation);
+    if (interval === undefined) return null;
+    const share = staleShare(interval, staleTimeS);
     return [-Math.log(1 - staleLoss * share), share / (1 - staleLoss * share)];
   };
   const used = (at: string, usedCm2PerL: number): readonly [log: number, slope: number] => {
@@ -56,49 +63,47 @@ export function rowMaker(
     if (age.kind === "slowing") return [age.perRootH * slowingRootH(ageH), slowingRootH(ageH)];
     return [(Math.LN2 * ageH) / age.halfLifeH, ageH];
   };
+  const fromLogC = diluted(at, baseline);
+  const fromStale = stale(at, baseline);
   const fromUse = used(at, baseline.usedCm2PerL ?? 0);
   const fromAge = aged(fromAgeH);
-  const fromStaleRow = typeof fromStale === "number" ? stale(fromStale) : undefined;
 
   return (at, conditions) => {
     const toC = inRange(at, conditions.temperatureC ?? fromC, 0, 100, " °C", ".temperatureC");
     const bySlope = (inverseKelvin(toC) - inverseKelvin(fromC)) / GAS_CONSTANT_KJ;
     let log = temperature.activationEnergyKJPerMol * bySlope;
-    let thinner = 0;
-    if (conditions.dilution !== undefined) {
-      thinner = needed(at, "dilution", fromLogC) - logConcentration(readDilution(`${at}.dilution`, conditions.dilution));
-      log += dilution.exponent * thinner;
+    const slopes = [1, bySlope, 0, 0, 0, 0, 0];
+    const toLogC = diluted(at, conditions);
+    if (toLogC !== undefined) {
+      slopes[2] = needed(at, "dilution", fromLogC) - toLogC;
+      log += dilution.exponent * slopes[2];
     }
-    let staler = 0;
-    if (conditions.agitation !== undefined) {
-      needed(at, "agitation", fromStale ?? 0);
-      const interval = agitationInterval(`${at}.agitation`, conditions.agitation);
-      if ((interval === undefined) !== (fromStaleRow === undefined))
-        return "stand development is a mode of its own: it needs knowledge whose baseline stands";
-      if (interval !== undefined && fromStaleRow !== undefined) {
-        const to = stale(interval);
-        log += to[0] - fromStaleRow[0];
-        staler = to[1] - fromStaleRow[1];
+    const to = stale(at, conditions);
+    if (to !== undefined) {
+      const from = needed(at, "agitation", fromStale);
+      if (!to !== !from) return "stand development is a mode of its own: it needs knowledge whose baseline stands";
+      if (to && from) {
+        log += to[0] - from[0];
+        slopes[3] = to[1] - from[1];
       }
     }
     const toUse = conditions.usedCm2PerL === undefined ? fromUse : used(at, conditions.usedCm2PerL);
     const toAgeH = conditions.ageH === undefined ? fromAgeH : inRange(at, conditions.ageH, 0, 1e6, " h", ".ageH");
     if (age.kind === "life" && toAgeH > age.lifeH) return `the bath was past its life of ${age.lifeH} h`;
     const toAge = aged(toAgeH);
-    let stronger = 0;
     if (conditions.strength !== undefined) {
       const { value, logSd } = plainObject(at, conditions.strength, ".strength");
       log += Math.log(positive(at, value, 1e6, "", ".strength.value"));
-      stronger = inRange(at, logSd, 0, 10, "", ".strength.logSd");
+      slopes[6] = inRange(at, logSd, 0, 10, "", ".strength.logSd");
     }
-    return {
-      log: log + toUse[0] - fromUse[0] + toAge[0] - fromAge[0],
-      slopes: [1, bySlope, thinner, staler, toUse[1] - fromUse[1], toAge[1] - fromAge[1], stronger],
-    };
+    slopes[4] = toUse[1] - fromUse[1];
+    slopes[5] = toAge[1] - fromAge[1];
+    log += toUse[0] - fromUse[0] + toAge[0] - fromAge[0];
+    return Math.abs(log) < 100 ? { log, slopes } : TOO_FAR;
   };
 }
 
-function needed(where: string, name: string, value: number): number {
-  if (Number.isNaN(value)) throw new TypeError(`${where}.${name} needs a baseline.${name}: what was it for the known time?`);
+function needed<T>(where: string, name: string, value: T | undefined): T {
+  if (value === undefined) throw new TypeError(`${where}.${name} needs a baseline.${name}: what was it for the known time?`);
   return value;
 }

@@ -1,37 +1,26 @@
 /*
  * Room: learning. The cells of a notebook as people fill them: what a column is, and what a cell says.
  */
-import type { Agitation } from "../agitation/agitation.js";
-import { show } from "../core/guards.js";
+import { agitationInterval, type Agitation } from "../agitation/agitation.js";
+import { show, wrongValue } from "../core/guards.js";
 import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
 import { filmAreaCm2 } from "../quantities/filmAreaCm2.js";
 import { parseTime } from "../quantities/parseTime.js";
 import type { Outcome } from "./types.js";
 
-/** What a column is for, by the first word of its heading. */
-const COLUMNS: Readonly<Record<string, string>> = {
-  time: "time",
+/** What can stand in a column, by the first word of its heading. */
+const FIELDS = new Set(
+  ["time", "temperature", "dilution", "agitation", "used", "age", "outcome", "gamma", "density", "wanted", "appearance", "factor", "sd", "id", "date", "note"],
+);
+
+/** Other words for them. */
+const SYNONYMS: Readonly<Record<string, string>> = {
   development: "time",
   temp: "temperature",
-  temperature: "temperature",
-  dilution: "dilution",
-  agitation: "agitation",
   every: "agitation",
-  used: "used",
-  age: "age",
-  outcome: "outcome",
   result: "outcome",
-  gamma: "gamma",
   gradient: "gamma",
-  density: "density",
-  wanted: "wanted",
-  appearance: "appearance",
-  factor: "factor",
-  sd: "sd",
-  id: "id",
   run: "id",
-  date: "date",
-  note: "note",
   notes: "note",
 };
 
@@ -46,14 +35,11 @@ export interface Column {
 
 /** Reads a heading such as "Time (s)", "temperatureC", "Temp °F", "time_min". */
 export function readHeading(heading: string): Column {
-  const words = heading
-    .replace(/([a-z])([A-Z])/g, "$1 $2")
-    .toLowerCase()
-    .split(/[^a-z0-9]+/)
-    .filter((word) => word !== "");
-  const [first = "", ...rest] = words;
+  const words = heading.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
+  const [first = "", ...rest] = words.match(/[a-z0-9]+/g) ?? [];
   const last = rest.pop() ?? "";
-  return { field: Object.hasOwn(COLUMNS, first) ? COLUMNS[first] : undefined, unit: UNITS.includes(last) ? last : "" };
+  const field = Object.hasOwn(SYNONYMS, first) ? (SYNONYMS[first] as string) : first;
+  return { field: FIELDS.has(field) ? field : undefined, unit: UNITS.includes(last) ? last : "" };
 }
 
 /** The text of a cell, trimmed; empty for a blank. */
@@ -65,16 +51,18 @@ export function cellText(cell: unknown): string {
 
 /** A decimal comma as a point: one or two figures after it, since three could be thousands. */
 export function withPoint(text: string): string {
-  return text.replace(/^([-+]?\d+),(\d{1,2})(?!\d)/, "$1.$2");
+  return text.replace(/(\d),(\d{1,2})(?!\d)/, "$1.$2");
 }
 
+const NUMBER = /^[-+]?\d+(?:\.\d+)?$/;
+
 function withUnit(text: string, unit: string): string {
-  return /^[-+]?\d+(?:\.\d+)?$/.test(text) ? `${text} ${unit}`.trim() : text;
+  return NUMBER.test(text) ? `${text} ${unit}`.trim() : text;
 }
 
 /** A plain number from a cell; throws when it is none. */
-export function numberCell(field: string, text: string): number {
-  if (!/^[-+]?\d+(?:\.\d+)?$/.test(text)) throw new RangeError(`${field} must be a number, got ${JSON.stringify(text)}`);
+export function numberCell(text: string, _: string, field: string): number {
+  if (!NUMBER.test(text)) wrongValue(field, "a number", text);
   return Number(text);
 }
 
@@ -86,7 +74,7 @@ export function timeCell(text: string, unit: string): number {
 /** °C from "20 °C", "68F", or a bare number under a heading with a unit. */
 export function temperatureCell(text: string, unit: string): number {
   const [, degrees, scale] = /^([-+]?\d+(?:\.\d+)?)\s*\u00b0?\s*([CF])$/i.exec(withUnit(text, unit)) ?? [];
-  if (scale === undefined) throw new RangeError(`temperature must say its unit, such as "20 °C" or "68F", got ${JSON.stringify(text)}`);
+  if (scale === undefined) wrongValue("temperature", 'such as "20 °C" or "68F", with its unit', text);
   // Fifteen digits: 68.36 °F is 20.2 °C on paper.
   return scale.toUpperCase() === "F" ? Number(fahrenheitToCelsius(Number(degrees)).toPrecision(15)) : Number(degrees);
 }
@@ -95,13 +83,15 @@ export function temperatureCell(text: string, unit: string): number {
 export function agitationCell(text: string, unit: string): Agitation {
   const lower = text.toLowerCase();
   if (lower === "continuous" || lower === "stand") return lower;
-  return { everyS: timeCell(lower.replace(/^every\s+/, ""), unit) };
+  const agitation = { everyS: timeCell(lower.replace(/^every\s+/, ""), unit) };
+  agitationInterval("agitation", agitation);
+  return agitation;
 }
 
 /** cm² per litre from "516 cm2/l", "2 rolls/l"; a bare number is cm² per litre. */
 export function usedCell(text: string): number {
   const [, amount, unit] = /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]\/l|rolls?\/l|)$/i.exec(text) ?? [];
-  if (unit === undefined) throw new RangeError(`used must be such as "516 cm2/l" or "2 rolls/l", got ${JSON.stringify(text)}`);
+  if (unit === undefined) wrongValue("used", 'such as "516 cm2/l" or "2 rolls/l"', text);
   return Number(amount) * (unit.toLowerCase().startsWith("roll") ? filmAreaCm2("120") : 1);
 }
 
@@ -121,6 +111,6 @@ export function outcomeCell(text: string): Outcome {
   const [, word, sign, steps] = /^(?:(over|under)\s*|n?\s*([-+]))(\d+(?:\.\d+)?)(?:\s*(?:steps?|stops?))?$/.exec(lower) ?? [];
   if (steps !== undefined) return { kind: "steps", steps: Number(steps) * (word === "under" || sign === "-" ? -1 : 1) };
   const ratio = /^[x\u00d7]\s*(\d+(?:\.\d+)?)$/.exec(lower)?.[1];
-  if (ratio === undefined) throw new RangeError(`outcome must be ${OUTCOMES}, got ${JSON.stringify(text.slice(0, 60))}`);
+  if (ratio === undefined) wrongValue("outcome", OUTCOMES, text);
   return { kind: "judged", timeRatio: Number(ratio) };
 }

@@ -2,14 +2,14 @@
  * Room: learning. From the trade's ways of judging a negative to one number: ln of the time that would have been right, and how well that is
  * known.
  */
-import { inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
-import type { Run } from "./types.js";
+import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import type { Outcome, Run } from "./types.js";
 
 /** What an eye lets pass in a good negative, in ln(time): ten per cent of time is the least change worth making (common practice). */
-export const EYE_LOG_SD = 0.1;
+const EYE_LOG_SD = 0.1;
 
 /** A correction by eye is known to about a quarter of itself (common practice). */
-export const EYE_SHARE = 0.25;
+const EYE_SHARE = 0.25;
 
 /** The factor on time of one step, N+1 or N−1: time by 1.4 or by 0.7 (common practice). */
 const PER_STEP = 1.4;
@@ -24,48 +24,50 @@ const GROWTH_SHARE = 0.2;
 /** A time of appearance and its factor are each known to about a tenth (common practice). */
 const APPEARANCE_LOG_SD = 0.15;
 
-const KINDS = "good, judged, steps, gamma, density, appearance, failed, fogged";
+/** No outcome is read better than this, a hundredth of a per cent of time: what claims to be is taken for it. */
+const LEAST_LOG_SD = 1e-4;
 
 /** ln of the right time and its standard deviation; or, for a run that says nothing about it, why. */
-export function readOutcome(where: string, run: Run): readonly [logTime: number, logSd: number] | string {
-  const given = Math.log(positive(where, run.timeS, 1e6, " s", ".timeS"));
-  const at = `${where}.outcome`;
-  const kind: unknown = plainObject(at, run.outcome)["kind"];
-  const outcome = run.outcome;
-  const sd = (logSd: number | undefined, fallback: number): number => positive(at, logSd ?? fallback, 3, "", ".logSd");
-  const byEye = (shift: number, logSd: number | undefined): readonly [number, number] => [
-    given + shift,
-    sd(logSd, Math.hypot(EYE_LOG_SD, EYE_SHARE * shift)),
-  ];
-  const byGrowth = (field: string, value: unknown, { wanted, ...rest }: { wanted: number; sd?: number; logSd?: number }): readonly [number, number] => {
-    const measured = positive(at, value, 10, "", `.${field}`);
-    const shift = Math.log(positive(at, wanted, 10, "", ".wanted") / measured) / GROWTH_EXPONENT;
-    const reading = positive(at, rest.sd ?? 0.05, 3, "", ".sd") / measured / GROWTH_EXPONENT;
-    return [given + shift, sd(rest.logSd, Math.hypot(reading, GROWTH_SHARE * shift))];
-  };
-  switch (outcome.kind) {
-    case "good":
-      return byEye(0, outcome.logSd);
-    case "judged":
-      return byEye(Math.log(positive(at, outcome.timeRatio, 100, "", ".timeRatio")), outcome.logSd);
-    case "steps": {
-      const steps = inRange(at, outcome.steps, -10, 10, "", ".steps");
-      return byEye(-steps * Math.log(inRange(at, outcome.perStep ?? PER_STEP, 1, 4, "", ".perStep")), outcome.logSd);
-    }
-    case "gamma":
-      return byGrowth("gamma", outcome.gamma, outcome);
-    case "density":
-      return byGrowth("density", outcome.density, outcome);
-    case "appearance": {
-      const appearanceS = positive(at, outcome.appearanceS, 1e6, " s", ".appearanceS");
-      return [Math.log(appearanceS * positive(at, outcome.factor, 1000, "", ".factor")), sd(outcome.logSd, APPEARANCE_LOG_SD)];
-    }
-    case "failed":
-    case "fogged":
-      return outcome.kind;
-    default:
-      // A caller without types, or a stored file, can get here with any kind at all.
-      return typeof kind === "string" ? wrongValue(`${at}.kind`, `one of ${KINDS}`, kind) : wrongKind(`${at}.kind`, "text", kind);
-  }
+type Judgement = readonly [logTime: number, logSd: number] | string;
+
+const spread = (at: string, logSd: number | undefined, fallback: number): number =>
+  Math.max(LEAST_LOG_SD, positive(at, logSd ?? fallback, 3, "", ".logSd"));
+
+/** Standard deviation of ln(right time) when an eye has to correct the time by e^shift. */
+export const eyeLogSd = (shift: number): number => Math.hypot(EYE_LOG_SD, EYE_SHARE * shift);
+
+function byEye(at: string, given: number, shift: number, logSd: number | undefined): Judgement {
+  return [given + shift, spread(at, logSd, eyeLogSd(shift))];
 }
 
+type Grown = Extract<Outcome, { readonly wanted: number }>;
+
+function byGrowth(at: string, given: number, measured: number, { wanted, sd, logSd }: Grown): Judgement {
+  const shift = Math.log(positive(at, wanted, 10, "", ".wanted") / measured) / GROWTH_EXPONENT;
+  const reading = positive(at, sd ?? 0.05, 3, "", ".sd") / measured / GROWTH_EXPONENT;
+  return [given + shift, spread(at, logSd, Math.hypot(reading, GROWTH_SHARE * shift))];
+}
+
+/** What each kind of outcome says, `given` being ln of the time given. */
+const READ: { readonly [Kind in Outcome["kind"]]: (outcome: Extract<Outcome, { readonly kind: Kind }>, at: string, given: number) => Judgement } = {
+  good: ({ logSd }, at, given) => byEye(at, given, 0, logSd),
+  judged: ({ timeRatio, logSd }, at, given) => byEye(at, given, Math.log(positive(at, timeRatio, 100, "", ".timeRatio")), logSd),
+  steps: ({ steps, perStep = PER_STEP, logSd }, at, given) =>
+    byEye(at, given, -inRange(at, steps, -10, 10, "", ".steps") * Math.log(inRange(at, perStep, 1, 4, "", ".perStep")), logSd),
+  gamma: (outcome, at, given) => byGrowth(at, given, positive(at, outcome.gamma, 10, "", ".gamma"), outcome),
+  density: (outcome, at, given) => byGrowth(at, given, positive(at, outcome.density, 10, "", ".density"), outcome),
+  appearance: ({ appearanceS, factor, logSd }, at) => [
+    Math.log(positive(at, appearanceS, 1e6, " s", ".appearanceS") * positive(at, factor, 1000, "", ".factor")),
+    spread(at, logSd, APPEARANCE_LOG_SD),
+  ],
+  failed: () => "failed",
+  fogged: () => "fogged",
+};
+
+/** What a run's outcome says. */
+export function readOutcome(where: string, run: Run): Judgement {
+  const given = Math.log(positive(where, run.timeS, 1e6, " s", ".timeS"));
+  const at = `${where}.outcome`;
+  const read = knownEntry(`${at}.kind`, READ, plainObject(at, run.outcome)["kind"]) as (outcome: Outcome, at: string, given: number) => Judgement;
+  return read(run.outcome, at, given);
+}

@@ -11,8 +11,8 @@ export interface Posterior {
 /**
  * The posterior of u in values = rows·u + noise, for a prior 0 ± 1 on each u and noise of the precisions (1/variance) given.
  *
- * @remarks (I + XᵀPX) u = XᵀP y; the inverse by Cholesky's factors. The matrix is at least the unit matrix, so it always has them,
- * however alike the rows. C. M. Bishop, Pattern Recognition and Machine Learning, New York, 2006, sec. 3.3.
+ * @remarks (I + XᵀPX) u = XᵀP y. The matrix is at least the unit matrix, so it has an inverse however alike the rows. C. M. Bishop, Pattern
+ * Recognition and Machine Learning, New York, 2006, sec. 3.3.
  */
 export function posterior(size: number, rows: readonly (readonly number[])[], values: readonly number[], precisions: readonly number[]): Posterior {
   const matrix = Array.from({ length: size }, (_, i) => new Float64Array(size).fill(1, i, i + 1));
@@ -37,26 +37,26 @@ export function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
   return sum;
 }
 
-/** The inverse of a symmetric positive definite matrix, of which the lower triangle is read: L·Lᵀ, column by column of the unit matrix. */
-function inverse(matrix: readonly Float64Array[]): number[][] {
-  const lower = matrix.map((row) => row.slice());
-  lower.forEach((row, i) => {
-    for (let j = 0; j <= i; j += 1) {
-      const other = lower[j] as Float64Array;
-      const rest = (row[j] as number) - dot(row.subarray(0, j), other);
-      row[j] = i === j ? Math.sqrt(rest) : rest / (other[j] as number);
-    }
-  });
-  return matrix.map((_, column) => {
-    const x = new Array<number>(matrix.length).fill(0).fill(1, column, column + 1);
-    lower.forEach((row, i) => {
-      x[i] = ((x[i] as number) - dot(row.subarray(0, i), x)) / (row[i] as number);
+/**
+ * The inverse of a symmetric matrix that is at least the unit matrix, of which the lower triangle is read: one pivot of its diagonal after
+ * another (Gauss and Jordan). Every pivot is 1 or more, whatever the rounding says: what is left of such a matrix is at least a unit matrix too.
+ */
+function inverse(lower: readonly Float64Array[]): number[][] {
+  const matrix = lower.map((row, i) => lower.map((other, j) => (j > i ? other[i] : row[j]) as number));
+  matrix.forEach((pivots, k) => {
+    const pivot = Math.max(1, pivots[k] as number);
+    pivots[k] = 1;
+    pivots.forEach((each, j) => {
+      pivots[j] = each / pivot;
     });
-    for (let i = x.length - 1; i >= 0; i -= 1) {
-      let rest = x[i] as number;
-      for (let k = i + 1; k < x.length; k += 1) rest -= (lower[k]?.[i] as number) * (x[k] as number);
-      x[i] = rest / (lower[i]?.[i] as number);
-    }
-    return x;
+    matrix.forEach((row, i) => {
+      if (i === k) return;
+      const factor = row[k] as number;
+      row[k] = 0;
+      pivots.forEach((each, j) => {
+        row[j] = (row[j] as number) - factor * each;
+      });
+    });
   });
+  return matrix;
 }

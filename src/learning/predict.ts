@@ -1,7 +1,7 @@
 import { compensate } from "../compensate/compensate.js";
 import type { Compensation, Conditions } from "../compensate/types.js";
-import { inRange, plainObject } from "../core/guards.js";
-import { storedKnowledge } from "./notebook.js";
+import { plainObject } from "../core/guards.js";
+import { storedKnowledge, storedModel } from "./stored.js";
 import type { LearnedKnowledge, Parameter } from "./types.js";
 
 /**
@@ -12,8 +12,8 @@ import type { LearnedKnowledge, Parameter } from "./types.js";
  * @returns as `compensate` returns: the median time and its 90 % interval in s, unrounded, the rows with the runs behind them, cautions
  * @throws TypeError or RangeError as `compensate` does, and a RangeError for knowledge that a newer version wrote
  *
- * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, except that a brew's strength is corrected by what the runs
- * said of earlier brews. The interval is that of the time that would be right, covariances counted; a single development scatters about it.
+ * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, except that a brew's strength is corrected by what the runs,
+ * fitted anew, said of earlier brews. The interval is that of the time that would be right, covariances counted; a single development scatters about it.
  *
  * @example
  * ```ts
@@ -24,20 +24,13 @@ import type { LearnedKnowledge, Parameter } from "./types.js";
  */
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {
   storedKnowledge("predict: knowledge", knowledge);
-  plainObject("predict: conditions", conditions);
-  const { strength } = conditions;
-  const learned = (knowledge.parameters as readonly Parameter[] | undefined)?.[6];
-  if (strength === undefined || learned === undefined || learned.runs === 0) return compensate(knowledge.baseline, conditions, knowledge);
-  const { value, logSd } = strength;
-  inRange("predict: knowledge.parameters[6].value", learned.value, -1e3, 1e3, "");
-  inRange("predict: knowledge.parameters[6].runs", learned.runs, 0, 1e9, "");
-  inRange("predict: knowledge.parameters[6].sd", learned.sd, 0, 1e3, "");
-  const corrected = {
-    ...strength,
-    value: value * Math.exp(learned.value * logSd),
-    logSd: learned.sd * logSd,
-    basis: "own runs",
-    runs: learned.runs,
-  } as const;
-  return compensate(knowledge.baseline, { ...conditions, strength: corrected }, knowledge);
+  const { strength } = plainObject("predict: conditions", conditions) as Conditions;
+  let given = conditions;
+  if (strength !== undefined) {
+    const { value, sd, runs } = storedModel("predict: knowledge", knowledge).now.parameters[6] as Parameter;
+    const { logSd } = strength;
+    if (runs > 0)
+      given = { ...conditions, strength: { ...strength, value: strength.value * Math.exp(value * logSd), logSd: sd * logSd, basis: "own runs", runs } };
+  }
+  return compensate(knowledge.baseline, given, knowledge);
 }

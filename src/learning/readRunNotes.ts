@@ -1,5 +1,4 @@
 import { arrayOf, plainObject } from "../core/guards.js";
-import { agitationInterval } from "../agitation/agitation.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import { bathTemperature } from "../temperature/law.js";
 import { ageCell, agitationCell, cellText, numberCell, outcomeCell, readHeading, temperatureCell, timeCell, usedCell, withPoint } from "./noteCells.js";
@@ -59,19 +58,19 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   const runs: Run[] = [];
   const rejected: RejectedNote[] = [];
   const seen = new Map<string, number>();
-  const ids = new Map<string, number>();
   records.forEach((record, row) => {
     try {
       const run = readRow(record, colon);
       const entry = entryOf("run", run);
       refuseFuture("", today, [entry]);
       readOutcome("run", run);
+      // A run's text starts with a bracket, an id's with a quotation mark: they share the map and never meet.
+      const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
       const twin = seen.get(entry.text);
       if (twin !== undefined) throw new RangeError(`the same as row ${twin} in every cell`);
-      const namesake = run.id === undefined ? undefined : ids.get(run.id);
-      if (namesake !== undefined) throw new RangeError(`id ${JSON.stringify(run.id)} is that of row ${namesake}`);
-      seen.set(entry.text, row);
-      if (run.id !== undefined) ids.set(run.id, row);
+      const namesake = seen.get(id);
+      if (namesake !== undefined) throw new RangeError(`id ${id} is that of row ${namesake}`);
+      seen.set(entry.text, row).set(id, row);
       runs.push(run);
     } catch (error) {
       rejected.push({ row, record, reason: (error as Error).message });
@@ -81,32 +80,33 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
 }
 
 /** Columns whose text stays as it is. */
-const WORDS = new Set(["id", "date", "note"]);
+const WORDS: readonly unknown[] = [undefined, "id", "date", "note"];
+
+/** Reads a cell: its text, the unit of its heading, its field. */
+type CellReader<T> = (text: string, unit: string, field: string) => T;
 
 function readRow(record: unknown, options: ParseDilutionOptions): Run {
   const cells = new Map<string, readonly [text: string, unit: string]>();
-  const rest: string[] = [];
+  const notes: string[] = [];
   for (const [heading, cell] of Object.entries(plainObject("row", record))) {
     const { field, unit } = readHeading(heading);
     const text = cellText(cell);
-    const wordy = field === undefined || WORDS.has(field);
+    const wordy = WORDS.includes(field);
     // A quotient by nothing, in a column of words, says nothing about the run; where a figure belongs it is refused.
     if (text === "" || (wordy && (cell === Infinity || cell === -Infinity))) continue;
-    if (field === undefined) rest.push(`${heading}: ${text}`);
+    if (field === undefined) notes.push(`${heading}: ${text}`);
     else if (cells.has(field)) throw new RangeError(`${field} must stand in one column, got two`);
     else cells.set(field, [wordy ? text : withPoint(text), unit]);
   }
-  const cell = <T>(field: string, read: (text: string, unit: string) => T): T | undefined => {
+  const cell = <T>(field: string, read: CellReader<T>): T | undefined => {
     const found = cells.get(field);
-    return found === undefined ? undefined : read(...found);
+    return found && read(...found, field);
   };
-  const needed = <T>(field: string, read: (text: string, unit: string) => T): T => {
-    const value = cell(field, read);
-    if (value === undefined) throw new RangeError(`${field} is missing`);
-    return value;
+  const needed = <T>(field: string, read: CellReader<T>): T => {
+    if (!cells.has(field)) throw new RangeError(`${field} is missing`);
+    return cell(field, read) as T;
   };
   const asIs = (text: string): string => text;
-  const note = [cell("note", asIs) ?? [], ...rest].flat().join("; ");
   const found = {
     timeS: needed("time", timeCell),
     temperatureC: bathTemperature("temperature", needed("temperature", temperatureCell)),
@@ -117,9 +117,8 @@ function readRow(record: unknown, options: ParseDilutionOptions): Run {
     outcome: readResult(cell, needed),
     id: cell("id", asIs),
     date: cell("date", asIs),
-    note: note === "" ? undefined : note,
+    note: [cell("note", asIs) ?? [], ...notes].flat().join("; ") || undefined,
   };
-  if (found.agitation !== undefined) agitationInterval("agitation", found.agitation);
   return Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)) as unknown as Run;
 }
 
@@ -129,22 +128,20 @@ function dilutionCell(text: string, options: ParseDilutionOptions): Run["dilutio
   return text.includes(":") ? parts : text;
 }
 
-type Reader = <T>(field: string, read: (text: string, unit: string) => T) => T | undefined;
-type NeededReader = <T>(field: string, read: (text: string, unit: string) => T) => T;
-
 /** The outcome: a failure says so in words; else what was measured; else the judgement in words. */
-function readResult(cell: Reader, needed: NeededReader): Outcome {
-  const number = (field: string) => (text: string): number => numberCell(field, text);
+function readResult(cell: <T>(field: string, read: CellReader<T>) => T | undefined, needed: <T>(field: string, read: CellReader<T>) => T): Outcome {
   const words = cell("outcome", outcomeCell);
   if (words?.kind === "failed" || words?.kind === "fogged") return words;
-  const gamma = cell("gamma", number("gamma"));
-  const density = cell("density", number("density"));
+  const gamma = cell("gamma", numberCell);
+  const density = cell("density", numberCell);
   const appearanceS = cell("appearance", timeCell);
-  const sd = cell("sd", number("sd"));
-  const spread = sd === undefined ? {} : { sd };
-  if (gamma !== undefined) return { kind: "gamma", gamma, wanted: needed("wanted", number("wanted")), ...spread };
-  if (density !== undefined) return { kind: "density", density, wanted: needed("wanted", number("wanted")), ...spread };
-  const logSpread = sd === undefined ? {} : { logSd: sd };
-  if (appearanceS !== undefined) return { kind: "appearance", appearanceS, factor: needed("factor", number("factor")), ...logSpread };
-  return { ...(words ?? needed("outcome", outcomeCell)), ...logSpread };
+  const sd = cell("sd", numberCell);
+  const measured = (): { readonly wanted: number; readonly sd?: number } => ({
+    wanted: needed("wanted", numberCell),
+    ...(sd === undefined ? {} : { sd }),
+  });
+  if (gamma !== undefined) return { kind: "gamma", gamma, ...measured() };
+  if (density !== undefined) return { kind: "density", density, ...measured() };
+  const judged = appearanceS === undefined ? (words ?? needed("outcome", outcomeCell)) : { kind: "appearance", appearanceS, factor: needed("factor", numberCell) };
+  return (sd === undefined ? judged : { ...judged, logSd: sd }) as Outcome;
 }

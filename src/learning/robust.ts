@@ -49,13 +49,14 @@ export function robustPosterior(size: number, readings: readonly Reading[], stat
       values,
       readings.map(({ variance }, i) => (weights[i] as number) / (variance * square)),
     );
-    if (stated) return { ...found, weights, scatter };
+    const fit = { ...found, weights, scatter };
+    if (stated || round === 200) return fit;
     const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, found.mean)) ** 2 / variance);
     const free = readings.length - found.covariance.reduce((sum, row, j) => sum + 1 - (row[j] as number), 0);
     const nextScatter = scatterOf(misses, free);
     const next = misses.map((miss) => Math.min(1, (HOLD_FROM * nextScatter) / Math.sqrt(miss)));
     const moved = next.reduce((most, weight, i) => Math.max(most, Math.abs(weight - (weights[i] as number))), Math.abs(nextScatter - scatter));
-    if (moved < 1e-10 || round === 200) return { ...found, weights, scatter };
+    if (moved < 1e-10) return fit;
     weights = next;
     scatter = nextScatter;
   }

@@ -1,11 +1,8 @@
 import { agitationInterval } from "../agitation/agitation.js";
-import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
 import { formatDilution } from "../dilution/formatDilution.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { learnableLaws } from "./learnableLaws.js";
-import { rowMaker } from "./model.js";
-import { entriesOf, learnedStrength, storedKnowledge } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
+import { storedModel } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
 /** One run as one flat row: text, numbers and `null` for what is not there, so that any table or plot takes it. */
@@ -43,6 +40,9 @@ export interface TidyRun {
  * @returns one row a run, in the order of `knowledge.runs`, all with the same fields
  * @throws TypeError or RangeError when the knowledge is none, or a newer version wrote it
  *
+ * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do no harm. A run has no fitted time
+ * when it lies too far from the baseline for the laws.
+ *
  * @example
  * ```ts
  * const start = startKnowledge({ timeS: 510, temperatureC: 20 });
@@ -52,26 +52,16 @@ export interface TidyRun {
  * ```
  */
 export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
-  storedKnowledge("tidyRuns: knowledge", knowledge);
-  const { baseline, runs, setAside, parameters } = knowledge;
-  plainObject("tidyRuns: knowledge.baseline", baseline);
-  const baseS = positive("tidyRuns: knowledge.baseline.timeS", baseline.timeS, 1e6, " s");
-  const strength = learnedStrength("tidyRuns: knowledge", parameters);
-  arrayOf("tidyRuns: knowledge.setAside", setAside, 0).forEach((each, i) => {
-    const { weight } = plainObject(`tidyRuns: knowledge.setAside[${i}]`, each);
-    inRange(`tidyRuns: knowledge.setAside[${i}].weight`, weight, 0, 1, "");
-  });
-  entriesOf("tidyRuns: knowledge.runs", runs);
-  const toRow = rowMaker("tidyRuns: knowledge", baseline, learnableLaws("tidyRuns: knowledge", knowledge, baseline.temperatureC));
-  return runs.map((run, i) => {
+  const { now, toRow, logTime } = storedModel("tidyRuns: knowledge", knowledge);
+  return now.runs.map((run, i) => {
     const at = `tidyRuns: knowledge.runs[${i}]`;
     const outcome = readOutcome(at, run);
     const row = toRow(at, run);
-    const aside = setAside.find((one) => one.run === i);
     const dilution = run.dilution === undefined ? null : readDilution(`${at}.dilution`, run.dilution);
     const right = typeof outcome === "string" ? null : outcome;
-    const fitted =
-      typeof row === "string" ? null : Math.log(baseS) + row.log + strength * (row.slopes[6] as number);
+    const log = typeof row === "string" ? NaN : logTime(row);
+    // No row, or a time that no clock shows.
+    const fitted = log < 100 ? log : null;
     return {
       run: i,
       id: run.id ?? null,
@@ -87,10 +77,11 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
       rightS: right && Math.exp(right[0]),
       logSd: right && right[1],
       fittedS: fitted === null ? null : Math.exp(fitted),
-      logResidual: right === null || fitted === null ? null : right[0] - fitted,
-      weight: aside === undefined ? 1 : aside.weight,
-      reason: aside === undefined ? null : aside.reason,
-      note: run.note ?? (run.outcome.kind === "failed" || run.outcome.kind === "fogged" ? (run.outcome.note ?? null) : null),
+      logResidual: right && fitted !== null ? right[0] - fitted : null,
+      weight: 1,
+      reason: null,
+      ...now.setAside.find((aside) => aside.run === i),
+      note: run.note ?? (run.outcome as { readonly note?: string }).note ?? null,
     };
   });
 }

@@ -10,7 +10,7 @@ import type { Dilution } from "../dilution/dilution.js";
 
 /**
  * How a run came out, in any of the trade's ways. `logSd` is the standard deviation of ln(right time) that the outcome leaves, above
- * 0 to 3, everything counted: eye, thermometer, clock, pouring.
+ * 0 to 3 (below 0.0001 it counts as 0.0001), everything counted: eye, thermometer, clock, pouring.
  *
  * - `"good"`: the time given was right. `logSd` 0.1 when left out: what an eye lets pass.
  * - `"judged"`: right would have been timeS × `timeRatio` (above 0 to 100).

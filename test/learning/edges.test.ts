@@ -54,10 +54,10 @@ describe("cells of notes", () => {
     expect(read(cells)).toEqual({ runs: [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected }], rejected: [] });
   });
   it.each([
-    // The reason shows the cell as it was written.
-    [{ Temp: "about 14,5C" }, 'temperature must say its unit, such as "20 °C" or "68F", got "about 14,5C"'],
-    [{ Temp: "about 20C" }, 'temperature must say its unit, such as "20 °C" or "68F", got "about 20C"'],
-    [{ Temp: "20 cold" }, 'temperature must say its unit, such as "20 °C" or "68F", got "20 cold"'],
+    // The reason shows the cell as it was read, its decimal comma a point.
+    [{ Temp: "about 14,5C" }, 'temperature must be such as "20 °C" or "68F", with its unit, got "about 14.5C"'],
+    [{ Temp: "about 20C" }, 'temperature must be such as "20 °C" or "68F", with its unit, got "about 20C"'],
+    [{ Temp: "20 cold" }, 'temperature must be such as "20 °C" or "68F", with its unit, got "20 cold"'],
     [
       { Agitation: "x every 30 s" },
       'parseTime: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "x every 30 s"',
@@ -80,11 +80,20 @@ describe("cells of notes", () => {
     expect(readHeading("Time")).toEqual({ field: "time", unit: "" });
     expect(readHeading("°")).toEqual({ field: undefined, unit: "" });
   });
-  it("takes a comma for a point only in a number that starts the cell", () => {
+  it("takes a comma for a point where one or two figures follow it, wherever the number stands", () => {
     expect(withPoint("-14,5 C")).toBe("-14.5 C");
     expect(withPoint("+14,55")).toBe("+14.55");
-    expect(withPoint("about 14,5")).toBe("about 14,5");
+    expect(withPoint("about 14,5")).toBe("about 14.5");
     expect(withPoint("1,234")).toBe("1,234");
+    expect(withPoint("one, 5")).toBe("one, 5");
+  });
+  it.each<[Record<string, unknown>, Partial<Run>]>([
+    [{ Outcome: "over 0,5" }, { outcome: { kind: "steps", steps: 0.5 } }],
+    [{ Outcome: "N+1,5" }, { outcome: { kind: "steps", steps: 1.5 } }],
+    [{ Outcome: "x1,25" }, { outcome: { kind: "judged", timeRatio: 1.25 } }],
+    [{ Agitation: "every 0,5 min" }, { agitation: { everyS: 30 } }],
+  ])("reads the decimal comma in %j", (cells, expected) => {
+    expect(read(cells)).toMatchObject({ runs: [expected], rejected: [] });
   });
 });
 
@@ -227,9 +236,17 @@ describe("what storage may have lost or spoilt", () => {
   const strength = { cause: "strength", value: 1.2, logSd: 0.3, basis: "default", sources: [] } as const;
   const learned = learn(stated, [good(600)]);
 
-  it("without its parameters, knowledge still predicts, and leaves a brew's strength as it was given", () => {
-    const plain = compensate(learned.baseline, { strength }, learned);
-    for (const parameters of [undefined, []]) expect(predict(anyOf({ ...learned, parameters }), { strength })).toEqual(plain);
+  it("is worked out anew from the prior and the runs: the same predictions, tests and rows", () => {
+    const brewed = learn(learned, [good(500, 20, { strength })]);
+    expect(brewed.parameters[6]).toMatchObject({ cause: "strength", runs: 1 });
+    const spoilt = { ...brewed, parameters: [], scatter: NaN, setAside: null, joint: brewed.joint, advice: "none" };
+    expect(predict(anyOf(spoilt), { strength })).toEqual(predict(brewed, { strength }));
+    expect(predict(brewed, { strength }).timeS).not.toBe(compensate(brewed.baseline, { strength }, brewed).timeS);
+    const without = { schema: 1, prior: brewed.prior, runs: brewed.runs };
+    for (const knowledge of [spoilt, without]) {
+      expect(nextTest(anyOf(knowledge), [{}, { temperatureC: 16 }], { temperatureC: 15 })).toEqual(nextTest(brewed, [{}, { temperatureC: 16 }], { temperatureC: 15 }));
+      expect(tidyRuns(anyOf(knowledge))).toEqual(tidyRuns(brewed));
+    }
   });
   it.each<[string, () => unknown, Error]>([
     ["a run", () => mergeKnowledge(anyOf({ ...start, runs: [3] }), start), new TypeError("mergeKnowledge: a.runs[0] must be an object, got 3")],
@@ -239,48 +256,26 @@ describe("what storage may have lost or spoilt", () => {
         const spoilt = anyOf({ ...start, prior: { ...start.prior, noise: "loud" } });
         return mergeKnowledge(spoilt, spoilt);
       },
-      new RangeError('mergeKnowledge: a noise must be "estimated" or "stated", got "loud"'),
+      new RangeError('mergeKnowledge: a noise must be one of estimated, stated, got "loud"'),
     ],
     ["a schema as text", () => learn(anyOf({ ...start, schema: "2" }), []), new TypeError('learn: knowledge.schema must be a number, got "2"')],
     [
       "an age, for nextTest",
-      () => nextTest({ ...start, baseline: { ...baseline, ageH: -1 } }, [], {}),
+      () => nextTest(anyOf({ ...start, prior: { ...start.prior, baseline: { ...baseline, ageH: -1 } } }), [], {}),
       new RangeError("nextTest: knowledge baseline.ageH must be from 0 to 1000000 h, got -1"),
     ],
     [
-      "a spread as text",
-      () => nextTest(anyOf({ ...stated, parameters: stated.parameters.map((each) => ({ ...each, sd: "wide" })) }), [], {}),
-      new TypeError('nextTest: knowledge.parameters.sd must be a number, got "wide"'),
-    ],
-    [
-      "a spread below 0",
-      () => nextTest({ ...stated, parameters: stated.parameters.map((each) => ({ ...each, sd: -1 })) }, [], {}),
-      new RangeError("nextTest: knowledge.parameters.sd must be from 0 to 1000000, got -1"),
-    ],
-    [
-      "the correlations",
-      () => nextTest(anyOf({ ...stated, joint: {} }), [], {}),
-      new TypeError("nextTest: knowledge.joint.correlation must be an array, got undefined"),
-    ],
-    [
-      "a row of them",
-      () => nextTest({ ...stated, joint: { ...stated.joint, correlation: [...stated.joint.correlation.slice(0, 6), [1]] } }, [], {}),
-      new RangeError("nextTest: knowledge.joint.correlation must hold at least 7, got 1"),
-    ],
-    [
-      "one of them",
-      () => nextTest({ ...stated, joint: { ...stated.joint, correlation: stated.joint.correlation.map((row) => row.map(() => 2)) } }, [], {}),
-      new RangeError("nextTest: knowledge.joint.correlation must be from -1 to 1, got 2"),
-    ],
-    [
       "a temperature, for tidyRuns",
-      () => tidyRuns({ ...learned, baseline: { ...baseline, temperatureC: 300 } }),
+      () => tidyRuns(anyOf({ ...learned, prior: { ...learned.prior, baseline: { ...baseline, temperatureC: 300 } } })),
       new RangeError("tidyRuns: knowledge baseline.temperatureC must be from 0 to 100 °C, got 300"),
     ],
+    ["a baseline, for tidyRuns", () => tidyRuns(anyOf({ ...learned, prior: { ...learned.prior, baseline: 1 } })), new TypeError("tidyRuns: knowledge baseline must be an object, got 1")],
+    ["a run, for tidyRuns", () => tidyRuns(anyOf({ ...learned, runs: [1] })), new TypeError("tidyRuns: knowledge.runs[0] must be an object, got 1")],
+    ["the runs, for predict", () => predict(anyOf({ ...learned, runs: undefined }), {}), new TypeError("predict: knowledge.runs must be an array, got undefined")],
     [
-      "an age, for tidyRuns",
-      () => tidyRuns({ ...learned, baseline: { ...baseline, ageH: -1 } }),
-      new RangeError("tidyRuns: knowledge baseline.ageH must be from 0 to 1000000 h, got -1"),
+      "the prior, for predict with a brew",
+      () => predict(anyOf({ ...learned, prior: { ...learned.prior, baseLogSd: NaN } }), { strength }),
+      new RangeError("predict: knowledge baseLogSd must be from 0 to 3, got NaN"),
     ],
     [
       "the time of a run",

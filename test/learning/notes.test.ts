@@ -27,7 +27,7 @@ describe("readRunNotes", () => {
     ]);
     expect(rejected).toEqual([
       { row: 2, record: page[2], reason: "time is missing" },
-      { row: 3, record: page[3], reason: 'temperature must say its unit, such as "20 °C" or "68F", got "warm"' },
+      { row: 3, record: page[3], reason: 'temperature must be such as "20 °C" or "68F", with its unit, got "warm"' },
       { row: 4, record: "a torn page", reason: 'row must be an object, got "a torn page"' },
     ]);
     expect(learn(startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } }), runs).runs).toHaveLength(2);
@@ -110,7 +110,7 @@ describe("readRunNotes", () => {
     [{ Time: 510 }, /^parseTime: text must be a time such as/],
     [{ Time: "1,234 s" }, /^parseTime: text must be a time such as/],
     [{ Time: "0:00" }, "run.timeS must be above 0 and at most 1000000 s, got 0"],
-    [{ Temp: "20" }, 'temperature must say its unit, such as "20 °C" or "68F", got "20"'],
+    [{ Temp: "20" }, 'temperature must be such as "20 °C" or "68F", with its unit, got "20"'],
     [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.888888888889"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
