@@ -51,9 +51,10 @@ export function temperatureTerm(baseline: Baseline, conditions: Conditions, know
 
 /** The cautions about a bath at one temperature, against the baseline's. */
 export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw): Caution[] {
-  const from = baseline.temperatureC;
+  // Literals rather than spreads: this runs on every call of compensate, and a spread costs as much as all the rest.
+  const { hydroquinone, emulsion, temperatureC: from } = baseline;
   checkMaterial("compensate: baseline", baseline);
-  const cautions = [...temperatureCautions(to, { ...baseline, path: "/conditions/temperatureC" })];
+  const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: "/conditions/temperatureC" }).slice();
   if (from > 45) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
   if (law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
     cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));

@@ -39,8 +39,8 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
   checkMaterial("temperatureCautions: options", options);
   const cautions: Caution[] = [];
   const add = (code: string, severity: Caution["severity"], limit: number, message: string): void => {
-    const caution = { code, severity, message, limit, actual: c };
-    cautions.push(path === undefined ? caution : { ...caution, path });
+    // Two literals rather than a spread: this runs on every call of compensate.
+    cautions.push(path === undefined ? { code, severity, message, limit, actual: c } : { code, severity, message, path, limit, actual: c });
   };
   if (c > 45) {
     add("maybe-fahrenheit", "stop", 45, `${c} °C: is it in °F? ${c} °F is ${((c - 32) / 1.8).toFixed(1)} °C.`);
