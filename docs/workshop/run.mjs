@@ -25,7 +25,7 @@ function at(place, work) {
     return work();
   } catch (error) {
     if (error.placed) throw error;
-    return refuse(place, error.message);
+    return refuse(place, inFile(error.message));
   }
 }
 
@@ -75,7 +75,7 @@ function printAnswer(answer) {
 }
 
 function printCautions(cautions) {
-  for (const { severity, message } of cautions) console.log(`    ${severity.padEnd(4)}  ${message}`);
+  for (const { severity, message } of cautions) console.log(`    ${severity.padEnd(4)}  ${inFile(message)}`);
 }
 
 /** A brew from the cupboard to its time: grams with their range, pH, strength against the known brew, time, cautions, steps. */
@@ -117,6 +117,12 @@ function printTable(table) {
     const degrees = table.unit === "F" ? `${shown} °F ${temperatureC.toFixed(1)} °C` : `${temperatureC.toFixed(1)} °C`;
     console.log(`  ${degrees.padStart(14)} ${formatTime(timeS).padStart(6)} ${formatTime(predicted).padStart(10)} ${error.padStart(8)}`);
   }
+}
+
+/** The library's words for the parts of a question, in the words of the file. */
+function inFile(text) {
+  const words = { conditions: "bath", knowledge: "laws" };
+  return text.replace(/^compensate: /, "").replace(/^(?:conditions|knowledge)\b/, (word) => words[word]);
 }
 
 /** The file as data. A byte order mark is no part of it; an engine's message about JSON may run over lines. */

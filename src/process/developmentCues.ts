@@ -10,22 +10,21 @@ import type { Cue, Handling } from "./types.js";
 const LONG_START_FROM_S = 60;
 
 /**
- * The cues of a development that starts at `startS` and is poured out from `pourAtS` on. Agitation falls on a fixed grid from the
- * start, so that a development that is made longer or shorter keeps its beat.
+ * The cues of a development that is poured out from `pourAtS` on. Agitation falls on a fixed grid from the start, so that a development that
+ * is made longer or shorter keeps its beat.
  */
-export function developmentCues({ vessel, agitation, drainS }: Handling, startS: number, pourAtS: number): readonly Cue[] {
+export function developmentCues({ vessel, agitation, drainS }: Handling, pourAtS: number): readonly Cue[] {
   const { move, initialS, burstS } = handbookVessels[vessel];
   const everyS = agitationInterval("planProcess: input.agitation", agitation);
-  const runS = pourAtS - startS;
   const cues: Cue[] = [];
-  if (everyS !== undefined && everyS <= burstS) cues.push({ atS: startS, text: `Pour in, then ${move} without pause.` });
+  if (everyS !== undefined && everyS <= burstS) cues.push({ atS: 0, text: `Pour in, then ${move} without pause.` });
   else {
-    const firstS = Math.min(everyS === undefined || everyS >= LONG_START_FROM_S ? initialS : burstS, runS);
+    const firstS = Math.min(everyS === undefined || everyS >= LONG_START_FROM_S ? initialS : burstS, pourAtS);
     const then = everyS === undefined ? ", then leave it standing" : "";
-    cues.push({ atS: startS, text: `Pour in, then ${move} for ${firstS.toFixed(0)} s${then}.` });
+    cues.push({ atS: 0, text: `Pour in, then ${move} for ${firstS.toFixed(0)} s${then}.` });
     const text = `Agitate: ${move} for ${burstS} s.`;
-    if (everyS !== undefined) for (let i = 1; i * everyS < runS; i++) cues.push({ atS: startS + i * everyS, text });
+    if (everyS !== undefined) for (let i = 1; i * everyS < pourAtS; i++) cues.push({ atS: i * everyS, text });
   }
-  cues.push({ atS: pourAtS, text: `Begin to pour out or lift out, so that it is drained at ${formatTime(runS + drainS)}.` });
+  cues.push({ atS: pourAtS, text: `Begin to pour out or lift out, so that it is drained at ${formatTime(pourAtS + drainS)}.` });
   return cues;
 }

@@ -67,7 +67,7 @@ export function planProcess(input: ProcessInput): ProcessPlan {
   const context = bathContext(`${WHERE}.`, temperatureC, modernFilm);
   const { before, after } = bathDrafts(context, baths);
   const durationS = Math.max(timeS, drainS);
-  const develop: Draft = { name: "develop", durationS, temperatureC, cues: developmentCues(handling, 0, durationS - drainS), sources: habit.sources };
+  const develop: Draft = { name: "develop", durationS, temperatureC, cues: developmentCues(handling, durationS - drainS), sources: habit.sources };
   const { steps, totalS } = layOut([...restDraft(rest, temperatureC), ...before, develop, ...after]);
   const cautions: Caution[] = [];
   if (drainS > timeS)

@@ -47,7 +47,7 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
   const drainS = inRange("replaceDevelopment: plan.handling.drainS", plan.handling.drainS, 0, 600, " s");
   const passedS = atS - startS;
   const durationS = passedS + Math.max(remainingS, drainS);
-  const cues = developmentCues(plan.handling, 0, Math.max(passedS, durationS - drainS));
+  const cues = developmentCues(plan.handling, Math.max(passedS, durationS - drainS));
   const drafts = plan.steps.map((step) =>
     step === develop
       ? { ...step, durationS, cues }

@@ -29,8 +29,8 @@ const broken = [
   ["no time", '{"baseline":{"temperatureC":20},"baths":[]}', /\/baseline: time is missing/],
   ["a bare number", '{"baseline":{"time":"9","temperatureC":20},"baths":[]}', /\/baseline\/time: parseTime: text must be a time/],
   ["no baths", '{"baseline":{"time":"9:00","temperatureC":20}}', /\/baths: a list of baths is missing/],
-  ["a hot bath", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[{"temperatureC":300}]}', /\/baths\/0: compensate: conditions.temperatureC must be from 0 to 100 °C, got 300/],
-  ["an ambiguous dilution", '{"baseline":{"time":"9:00","temperatureC":20,"dilution":"1:9"},"baths":[{"dilution":"1+9"}]}', /\/baths\/0: compensate: baseline.dilution "1:9" is ambiguous/],
+  ["a hot bath", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[{"temperatureC":300}]}', /\/baths\/0: bath.temperatureC must be from 0 to 100 °C, got 300/],
+  ["an ambiguous dilution", '{"baseline":{"time":"9:00","temperatureC":20,"dilution":"1:9"},"baths":[{"dilution":"1+9"}]}', /\/baths\/0: baseline.dilution "1:9" is ambiguous/],
   ["a table of one row", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[],"table":{"rows":[{"temperature":20,"time":"9:00"}],"fitRows":[0]}}', /\/table: fitTemperatureLaw: rows must hold at least 2, got 1/],
 ];
 for (const [name, text, message] of broken) {
@@ -46,7 +46,7 @@ writeFileSync(small, '\uFEFF{"baseline":{"time":"8:00","temperatureC":20},"baths
 const unread = run(small);
 assert.equal(unread.status, 0, unread.stderr);
 assert.match(unread.stdout, /^warn  the file has a field "baht" that is not read\./);
-assert.match(unread.stdout, /Bath 1\n {4}warn  conditions has a field "temperature" that is not read\.\n {2}develop 8:00/);
+assert.match(unread.stdout, /Bath 1\n {4}warn  bath has a field "temperature" that is not read\.\n {2}develop 8:00/);
 // The file that README shows.
 const shown = /```json\n([\s\S]*?)```/.exec(readFileSync("README.md", "utf8"))[1];
 writeFileSync(small, shown);
