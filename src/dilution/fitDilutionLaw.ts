@@ -29,8 +29,9 @@ export interface FittedDilutionLaw {
  * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, an exponent above 3, or rows so
  * close or scattered that its standard error passes 3
  *
- * @remarks n = −slope; its standard error is the residual sd / √Σ(ln c − mean)². Two rows leave no residual, so there the scatter of published
- * tables about a power, 0.15, stands in. `scatterLogSd` weighs that scatter (as 3 degrees of freedom) with the rows' own. A large `residualLogSd` says that the developer follows no power: use the rows as a table law.
+ * @remarks n = −slope; its standard error is `scatterLogSd`/√Σ(ln c − mean)². `scatterLogSd` weighs the scatter of published tables about a
+ * power, 0.15 (as 3 degrees of freedom), with the rows' own: two rows leave no residual, and few that happen to lie on a line do not claim
+ * certainty. A large `residualLogSd` says that the developer follows no power: use the rows as a table law.
  *
  * @example
  * ```ts
@@ -42,10 +43,10 @@ export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw 
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
   if (!(slope <= 3)) throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
   const own = points.length - 2;
-  const sd = (own > 0 ? residualSd : POOLED_SCATTER) / Math.sqrt(spreadX);
+  const scatterLogSd = Math.sqrt((POOLED_WEIGHT * POOLED_SCATTER ** 2 + own * residualSd ** 2) / (POOLED_WEIGHT + own));
+  const sd = scatterLogSd / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
   inRange("fitDilutionLaw: fitted sd", sd, 0, 3, " (are the rows too close?)");
-  const scatterLogSd = Math.sqrt((POOLED_WEIGHT * POOLED_SCATTER ** 2 + own * residualSd ** 2) / (POOLED_WEIGHT + own));
   return {
     law: { kind: "power", exponent: Math.max(0, slope), sd, scatterLogSd },
     residualLogSd: residualSd,

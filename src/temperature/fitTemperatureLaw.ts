@@ -3,6 +3,9 @@ import { leastSquaresLine } from "../core/leastSquares.js";
 import { checkedRows, GAS_CONSTANT_KJ, inverseKelvin, type ArrheniusLaw, type TemperatureRow } from "./law.js";
 import { TABLE_ROW_LOG_SD } from "./temperatureLogSd.js";
 
+/** The degrees of freedom that the rounding of printed times counts for beside the rows' own. */
+const ROUNDING_FREEDOM = 2;
+
 /** What {@link fitTemperatureLaw} returns. */
 export interface FittedTemperatureLaw {
   readonly law: ArrheniusLaw & { readonly sdKJPerMol: number };
@@ -21,8 +24,10 @@ export interface FittedTemperatureLaw {
  * @throws RangeError for fewer than two rows, two rows at one temperature, times that rise with temperature, values out of
  * range, a table steeper than 200 kJ/mol, or rows so close or scattered that the standard error passes 200 kJ/mol
  *
- * @remarks E = R × slope; its standard error is R × residual sd / √Σ(1/T − mean)². Two rows leave no residual, so there the
- * standard error is that of two times rounded by 2.5 % each. NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1.
+ * @remarks E = R × slope; its standard error is R·s/√Σ(1/T − mean)², where s² is the mean of the residual variance, with its rows − 2 degrees
+ * of freedom, and of (2.5 %)², the rounding of a printed time, with two: few rows that happen to lie on one line do not claim certainty, and two
+ * rows, which leave no residual, have the rounding alone. NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1; the mean of
+ * variances: A. Gelman and others, Bayesian Data Analysis, 3rd ed., Boca Raton, 2013, sec. 3.2 (from memory).
  *
  * @example
  * ```ts
@@ -43,7 +48,8 @@ export function fitTemperatureLaw(rows: readonly TemperatureRow[]): FittedTemper
     throw new RangeError(
       `fitTemperatureLaw: rows must give at most 200 kJ/mol, got ${activationEnergyKJPerMol.toFixed(1)} kJ/mol`,
     );
-  const scatter = points.length > 2 ? residualSd : TABLE_ROW_LOG_SD;
+  const free = points.length - 2;
+  const scatter = Math.sqrt((ROUNDING_FREEDOM * TABLE_ROW_LOG_SD ** 2 + free * residualSd ** 2) / (ROUNDING_FREEDOM + free));
   const sdKJPerMol = (GAS_CONSTANT_KJ * scatter) / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
   inRange("fitTemperatureLaw: fitted sdKJPerMol", sdKJPerMol, 0, 200, " kJ/mol (are the rows too close?)");

@@ -94,8 +94,8 @@ ${series.flatMap(misses).join("\n")}
 
 ## What the misses say
 
-- **Two equal neighbouring rows.** Three of the F-32 tables print the same time at two temperatures. The step is rounded away, and a law fitted to
-  the rest cannot see it: those rows lie outside by a quarter minute or so.
+- **Two equal neighbouring rows.** Four of the F-32 tables print the same time at two temperatures. The step is rounded away, and a law from few
+  of the other rows cannot see it: those rows lie outside by a quarter minute or so.
 - **The x-ray table** drops from 4:30 to 4:00 between 70 and 72 °F and from 4:00 to 3:45 between 72 and 76 °F. No smooth law does both; pairs of rows
   that hold the kink predict the rest badly.
 - **Developers that follow no power.** In F-32 the time with one concentrate rises by n = 1.3 from 1+4 to 1+7 and by 0.3 to 0.5 from 1+9 to 1+15. A power fitted

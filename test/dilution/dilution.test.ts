@@ -267,9 +267,13 @@ describe("fitDilutionLaw", () => {
     const rows = [row("1+3", 0.25), row("stock", 1), row("1+1", 0.5), row("1+9", 0.1)];
     const { law, residualLogSd, rows: n } = fitDilutionLaw(rows);
     expect(law.exponent).toBeCloseTo(0.7, 10);
-    expect(law.sd).toBeLessThan(1e-10);
     expect(residualLogSd).toBeLessThan(1e-10);
-    expect(law.scatterLogSd).toBeCloseTo(0.15 * Math.sqrt(3 / 5), 10);
+    // No scatter of their own, four rows: the pooled one alone, with three degrees of freedom of five.
+    const scatter = 0.15 * Math.sqrt(3 / 5);
+    expect(law.scatterLogSd).toBeCloseTo(scatter, 10);
+    const x = rows.map((each) => Math.log(100 / each.timeS) / 0.7);
+    const mean = x.reduce((sum, value) => sum + value, 0) / 4;
+    expect(law.sd).toBeCloseTo(scatter / Math.sqrt(x.reduce((sum, value) => sum + (value - mean) ** 2, 0)), 10);
     expect(n).toBe(4);
   });
   it("gives two rows the spread of two rounded times", () => {

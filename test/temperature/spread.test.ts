@@ -132,10 +132,14 @@ describe("fitTemperatureLaw", () => {
     expect(fit.law.kind).toBe("arrhenius");
     expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(71.5, 9);
     expect(fit.residualLogSd).toBeLessThan(1e-12);
-    expect(fit.law.sdKJPerMol).toBeLessThan(1e-9);
+    // No scatter of their own, four rows: the rounding alone, with two degrees of freedom of four.
+    const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
+    const mean = x.reduce((sum, value) => sum + value, 0) / 4;
+    const sxx = x.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+    expect(fit.law.sdKJPerMol).toBeCloseTo((R * 0.025 * Math.SQRT1_2) / Math.sqrt(sxx), 9);
     expect(fit.rows).toBe(4);
   });
-  it("gives the textbook standard error", () => {
+  it("gives the textbook standard error, the rounding of printed times counted in", () => {
     // Three rows worked as in NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1.
     const rows = [{ temperatureC: 16, timeS: 720 }, { temperatureC: 20, timeS: 480 }, { temperatureC: 24, timeS: 330 }];
     const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
@@ -148,7 +152,18 @@ describe("fitTemperatureLaw", () => {
     const fit = fitTemperatureLaw(rows);
     expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(R * slope, 9);
     expect(fit.residualLogSd).toBeCloseTo(sd, 12);
-    expect(fit.law.sdKJPerMol).toBeCloseTo((R * sd) / Math.sqrt(sxx), 9);
+    // One degree of freedom of the rows, two of the rounding.
+    expect(fit.law.sdKJPerMol).toBeCloseTo((R * Math.sqrt((sd ** 2 + 2 * 0.025 ** 2) / 3)) / Math.sqrt(sxx), 9);
+    expect(fit.law.sdKJPerMol).toBeGreaterThan((R * sd) / Math.sqrt(sxx));
+  });
+  it("forgets the rounding where many rows scatter on their own", () => {
+    // 40 invented rows, 5 % off the line by turns: the textbook standard error to 3 %.
+    const rows = Array.from({ length: 40 }, (_, i) => ({ temperatureC: i, timeS: 1e4 * Math.exp(-0.2 * i) * (1 + 0.05 * (i % 2)) }));
+    const { law, residualLogSd } = fitTemperatureLaw(rows);
+    const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
+    const mean = x.reduce((sum, value) => sum + value, 0) / 40;
+    const textbook = (R * residualLogSd) / Math.sqrt(x.reduce((sum, value) => sum + (value - mean) ** 2, 0));
+    expect(Math.abs(law.sdKJPerMol / textbook - 1)).toBeLessThan(0.03);
   });
   it("takes two rows with the rounding of two printed times", () => {
     const fit = fitTemperatureLaw([{ temperatureC: 16, timeS: 720 }, { temperatureC: 24, timeS: 330 }]);
