@@ -10,6 +10,7 @@ import { learnedLaws } from "./learnedLaws.js";
 import { CAUSES, rowMaker, TOO_FAR } from "./model.js";
 import type { Entry } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
+import { posterior, type Surprise } from "./posterior.js";
 import { robustPosterior, type Fit, type Reading } from "./robust.js";
 import type { LearnedKnowledge, Parameter, Prior, SetAside } from "./types.js";
 
@@ -30,7 +31,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   const laws = learnableLaws(where, prior.laws, baseline.temperatureC);
   const numbers = priorNumbers(laws, baseLogSd);
   const toRow = rowMaker(where, baseline, laws);
-  const fitted: (Reading & { readonly run: number; readonly bearing: readonly number[] })[] = [];
+  const fitted: (Reading & { readonly run: number })[] = [];
   const setAside: SetAside[] = [];
   entries.forEach(({ run, at }, i) => {
     // Conditions may leave the temperature out; a run that does has lost it.
@@ -43,7 +44,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
     else {
       const slopes = row.slopes.map((slope, j) => slope * (numbers[j]?.[1] as number));
       if (Math.hypot(...slopes) > WIDEST_LOG_SD) aside(TOO_FAR);
-      else fitted.push({ run: i, bearing: row.slopes, slopes, surprise: outcome[0] - logBase - row.log, variance: outcome[1] ** 2 });
+      else fitted.push({ run: i, slopes, surprise: outcome[0] - logBase - row.log, variance: outcome[1] ** 2 });
     }
   });
   const fit = robustPosterior(numbers.length, fitted, stated);
@@ -53,13 +54,13 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   });
   setAside.sort((a, b) => a.run - b.run);
   const spreads = fit.covariance.map((row, j) => Math.sqrt(row[j] as number));
-  const held = withinBounds(fit, numbers, boundsOf(Math.log(1e6) - logBase, laws, numbers, spreads));
+  const held = withinBounds(fit, fitted, numbers, boundsOf(Math.log(1e6) - logBase, laws, numbers, spreads));
   const parameters: Parameter[] = numbers.map(([, sd], j) => ({
     cause: CAUSES[j] as string,
     value: held.values[j] as number,
     sd: sd * (spreads[j] as number),
     priorSd: sd,
-    runs: fitted.filter(({ bearing }) => bearing[j] !== 0).length,
+    runs: fitted.filter(({ slopes }) => slopes[j] !== 0).length,
   }));
   const correlation = fit.covariance.map((row, i) =>
     // Storage and rounding must not carry a correlation past 1.
@@ -78,6 +79,9 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
     advice: adviceOn(parameters, correlation, held.atBound, fit.scatter, setAside, entries),
   };
 }
+
+/** The precision of a number that is held, in numbers scaled by their prior spreads. */
+const BEYOND_DOUBT = 1e12;
 
 type Bounds = readonly (readonly [low: number, high: number])[];
 
@@ -99,31 +103,24 @@ function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (read
 }
 
 /**
- * The most probable numbers within their bounds: a number outside is held at its bound, and the others move with it as their covariance
- * says. The spreads stay as they were, which errs on the wide side.
+ * The most probable numbers within their bounds: a number outside is held at its bound, as if it had been read there beyond doubt, and the others
+ * move with it. The spreads stay as they were, which errs on the wide side.
  */
-function withinBounds(fit: Fit, numbers: readonly (readonly [number, number])[], bounds: Bounds): { values: readonly number[]; atBound: readonly number[] } {
-  const mean = [...fit.mean];
-  const covariance = fit.covariance.map((row) => [...row]);
+function withinBounds(fit: Fit, readings: readonly Surprise[], numbers: readonly (readonly [number, number])[], bounds: Bounds): { values: readonly number[]; atBound: readonly number[] } {
   const held = new Map<number, number>();
+  const all = [...readings];
+  const precisions = [...fit.precisions];
+  let { mean } = fit;
   for (;;) {
     const values = numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (mean[j] as number));
     const allowed = values.map((value, j) => Math.min(bounds[j]?.[1] as number, Math.max(bounds[j]?.[0] as number, value)));
     const out = values.findIndex((value, j) => value !== allowed[j]);
     if (out < 0) return { values, atBound: [...held.keys()] };
+    const [value, sd] = numbers[out] as readonly [number, number];
     const bound = allowed[out] as number;
     held.set(out, bound);
-    const [value, sd] = numbers[out] as readonly [number, number];
-    const column = covariance.map((row) => row[out] as number);
-    // Where the runs leave it no freedom at all, rounding may have taken more than there was.
-    const own = Math.max(1e-12, column[out] as number);
-    const step = ((bound - value) / sd - (mean[out] as number)) / own;
-    column.forEach((each, i) => {
-      mean[i] = (mean[i] as number) + each * step;
-      const row = covariance[i] as number[];
-      column.forEach((other, k) => {
-        row[k] = (row[k] as number) - (each * other) / own;
-      });
-    });
+    all.push({ slopes: numbers.map((_, j) => Number(j === out)), surprise: (bound - value) / sd });
+    precisions.push(BEYOND_DOUBT);
+    ({ mean } = posterior(numbers.length, all, precisions));
   }
 }

@@ -8,20 +8,26 @@ export interface Posterior {
   readonly covariance: readonly (readonly number[])[];
 }
 
+/** What was read: the slopes of its row, and the value that the row should come to. */
+export interface Surprise {
+  readonly slopes: readonly number[];
+  readonly surprise: number;
+}
+
 /**
- * The posterior of u in values = rows·u + noise, for a prior 0 ± 1 on each u and noise of the precisions (1/variance) given.
+ * The posterior of u in surprises = slopes·u + noise, for a prior 0 ± 1 on each u and noise of the precisions (1/variance) given.
  *
  * @remarks (I + XᵀPX) u = XᵀP y. The matrix is at least the unit matrix, so it has an inverse however alike the rows. C. M. Bishop, Pattern
  * Recognition and Machine Learning, New York, 2006, sec. 3.3.
  */
-export function posterior(size: number, rows: readonly (readonly number[])[], values: readonly number[], precisions: readonly number[]): Posterior {
+export function posterior(size: number, readings: readonly Surprise[], precisions: readonly number[]): Posterior {
   const matrix = Array.from({ length: size }, (_, i) => new Float64Array(size).fill(1, i, i + 1));
   const right = new Float64Array(size);
-  rows.forEach((row, run) => {
+  readings.forEach(({ slopes: row, surprise }, run) => {
     for (let i = 0; i < size; i += 1) {
       const weighted = (row[i] as number) * (precisions[run] as number);
       if (weighted === 0) continue;
-      right[i] = (right[i] as number) + weighted * (values[run] as number);
+      right[i] = (right[i] as number) + weighted * surprise;
       const into = matrix[i] as Float64Array;
       for (let j = 0; j <= i; j += 1) into[j] = (into[j] as number) + weighted * (row[j] as number);
     }

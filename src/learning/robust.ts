@@ -1,18 +1,17 @@
 /*
  * Room: learning. The regression that a single bad run cannot carry away, with the scatter of the runs estimated beside it.
  */
-import { dot, posterior, type Posterior } from "./posterior.js";
+import { dot, posterior, type Posterior, type Surprise } from "./posterior.js";
 
 /** A run that is fitted: its slopes in scaled numbers, ln(right time) less what the prior laws say, and the variance of its outcome. */
-export interface Reading {
-  readonly slopes: readonly number[];
-  readonly surprise: number;
+export interface Reading extends Surprise {
   readonly variance: number;
 }
 
-/** What the fit gives: the scaled numbers, a weight for each reading, and by how much the readings scatter more than they say. */
+/** What the fit gives: the scaled numbers, a weight and a precision for each reading, and by how much the readings scatter more than they say. */
 export interface Fit extends Posterior {
   readonly weights: readonly number[];
+  readonly precisions: readonly number[];
   readonly scatter: number;
 }
 
@@ -37,19 +36,13 @@ const SCATTER_RUNS = 8;
  * With `stated` noise every outcome is taken at its word: all weights and the scatter are 1.
  */
 export function robustPosterior(size: number, readings: readonly Reading[], stated: boolean): Fit {
-  const rows = readings.map((reading) => reading.slopes);
-  const values = readings.map((reading) => reading.surprise);
   let weights = readings.map(() => 1);
   let scatter = 1;
   for (let round = 0; ; round += 1) {
     const square = scatter * scatter;
-    const found = posterior(
-      size,
-      rows,
-      values,
-      readings.map(({ variance }, i) => (weights[i] as number) / (variance * square)),
-    );
-    const fit = { ...found, weights, scatter };
+    const precisions = readings.map(({ variance }, i) => (weights[i] as number) / (variance * square));
+    const found = posterior(size, readings, precisions);
+    const fit = { ...found, weights, precisions, scatter };
     if (stated || round === 200) return fit;
     const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, found.mean)) ** 2 / variance);
     const free = readings.length - found.covariance.reduce((sum, row, j) => sum + 1 - (row[j] as number), 0);

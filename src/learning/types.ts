@@ -57,7 +57,7 @@ export interface Prior {
   readonly noise: "estimated" | "stated";
 }
 
-/** One number of the model: its value, its standard deviation now and before the first run, and the runs that bear on it. */
+/** One number of the model: its value, its standard deviation now and before the first run, and the runs that bear on it; none on what was known exactly. */
 export interface Parameter {
   readonly cause: string;
   readonly value: number;

@@ -91,11 +91,26 @@ describe("runs that the laws cannot reach", () => {
   });
 });
 
+describe("a number that was known exactly", () => {
+  it("is taught by no run and stays as it was given", () => {
+    const temperature = { kind: "arrhenius", activationEnergyKJPerMol: 70, sdKJPerMol: 0, sources: ["invented"] } as const;
+    const known = learn(startKnowledge(baseline, { baseLogSd: 0, laws: { temperature } }), [good(700, 18), good(760, 17)]);
+    expect(known.parameters.slice(0, 2)).toEqual([
+      { cause: "baseline", value: 0, sd: 0, priorSd: 0, runs: 0 },
+      { cause: "temperature", value: 70, sd: 0, priorSd: 0, runs: 0 },
+    ]);
+    expect(known.temperature).toEqual(temperature);
+    const { timeS, factors } = predict(known, { temperatureC: 20 });
+    expect(timeS).toBe(baseline.timeS);
+    expect(factors[0]).toMatchObject({ basis: "given", logSd: 0 });
+  });
+});
+
 describe("the posterior of twin rows", () => {
   // (I + p·aaᵀ)⁻¹ = I − p·aaᵀ/(1 + p·aᵀa): J. Sherman and W. J. Morrison, Ann. Math. Statist. 21, 1950, p. 124.
   it.each([1, 1e4, 1e8])("at a precision of %d each is the closed form", (precision) => {
     const row = [0.3, -2, 1.5];
-    const { covariance, mean } = posterior(3, [row, row], [1, 1], [precision, precision]);
+    const { covariance, mean } = posterior(3, [1, 1].map((surprise) => ({ slopes: row, surprise })), [precision, precision]);
     const p = 2 * precision;
     const square = 0.09 + 4 + 2.25;
     row.forEach((a, i) => {
@@ -106,7 +121,7 @@ describe("the posterior of twin rows", () => {
     });
   });
   it("at a precision that swamps the prior leaves no pivot below 1", () => {
-    const { covariance } = posterior(2, [[1, 1], [1, 1]], [1, 1], [1e20, 1e20]);
+    const { covariance } = posterior(2, [1, 1].map((surprise) => ({ slopes: [1, 1], surprise })), [1e20, 1e20]);
     expect(covariance.flat().every(Number.isFinite)).toBe(true);
     covariance.forEach((line, i) => {
       expect(line[i]).toBeGreaterThan(0);
