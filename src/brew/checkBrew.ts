@@ -51,7 +51,8 @@ const ALWAYS: readonly (readonly [code: string, message: string])[] = [
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses, or a figure out of range
  *
- * @remarks Vitamin C by itself: class trials at Rochester in 1995 had no success with it (S. A. Williams). pH below 8.5 stops and below 9 warns; above 11 (10 for a soft emulsion) warns. Solubility is that in pure water, so other
+ * @remarks Vitamin C by itself: class trials at Rochester in 1995 had no success with it (S. A. Williams). pH below 8.5 stops and below 9 warns;
+ * above 11 (10 for a soft emulsion) warns. Solubility is that in pure water, so other
  * sodium salts may bring a salt down earlier. Sources stand beside the limits; without one they are common practice.
  *
  * @example

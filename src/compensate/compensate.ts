@@ -26,7 +26,8 @@ const REPEAT_LOG_SD = 0.04;
  * @remarks time = baseline time × the product of the factors; the variances of ln(time) add. With the baseline's own conditions the
  * baseline time comes back to the last bit. A `"stop"` caution means that the time must not be trusted with a negative: a bath past
  * its life still gets the number that a living one would need, so look at the cautions first. The causes are taken as independent,
- * but for laws that were learned together, whose covariance counts; that a diluted bath can have another temperature coefficient is not modelled. A log or forecast of temperature gives the clock time of
+ * but for laws that were learned together, whose covariance counts; that a diluted bath can have another temperature coefficient is not modelled. A
+ * log or forecast of temperature gives the clock time of
  * `developUntil`, with the law's spread carried along it; a gradient acts through the growth law, the image's appearance included, since
  * one temperature coefficient serves both: E. J. Wall, Thermo-Entwicklung, Jahrbuch 24, Halle, 1910, p. 44.
  *

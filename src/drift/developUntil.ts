@@ -26,7 +26,8 @@ export interface DevelopUntilOptions {
  * @param options - the time wanted at the reference temperature, the law, and the bath's temperature as a function of clock time
  * @returns the clock time in s, counted like the time that `temperatureAt` is given, so never before `fromS`
  * @throws TypeError when a field is of the wrong kind, or the forecast gives no number
- * @throws RangeError when a value is out of range, the forecast leaves 0 to 100 °C, the forecast jumps about at every scale, or the work is not done within 1e7 s
+ * @throws RangeError when a value is out of range, the forecast leaves 0 to 100 °C, the forecast jumps about at every scale, or the work is not done
+ * within 1e7 s
  *
  * @remarks Solves ∫ rate(T(t)) dt = equivalentS by adaptive Gauss-Lobatto quadrature, to about 1e-10 of equivalentS. The forecast is
  * looked at some eight times in each sixteenth of the time: a swing much shorter than that can be missed.

@@ -14,7 +14,8 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  *
  * @remarks ∫ rate(T(t)) dt, rate 1 at `referenceC`; better than 1e-9 relative however far apart the readings are. With u the change of
  * ln(rate) over a stretch, its ends' values and slopes are enough up to u = 0.016 (error u⁴/720); beyond it a coefficient integrates in
- * closed form, and Arrhenius by adaptive Gauss-Lobatto, by which a table goes too. The same integral is maturity in concrete (ASTM C1074) and F0 in sterilisation.
+ * closed form, and Arrhenius by adaptive Gauss-Lobatto, by which a table goes too. The same integral is maturity in concrete (ASTM C1074) and F0 in
+ * sterilisation.
  *
  * @example
  * ```ts

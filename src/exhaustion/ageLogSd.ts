@@ -11,7 +11,8 @@ import { ageFactor, slowingRootH, type AgeLaw } from "./ageFactor.js";
  * @throws TypeError or RangeError as {@link ageFactor} does, and a RangeError when `law.sdLog` or `law.sdPerRootH` is not from 0 to 3
  *
  * @remarks half-life: the standard deviation of ln(half-life), 0.3 unless the law says otherwise, times ln 2·Δage/halfLife. life: 10 % over the
- * whole life, in proportion, since a plateau in print is one eye's judgement. slowing: `sdPerRootH` times the difference of the roots of both ages, each held at 25 h. No law: 10 % for the first hour, growing with the square
+ * whole life, in proportion, since a plateau in print is one eye's judgement. slowing: `sdPerRootH` times the difference of the roots of both ages,
+ * each held at 25 h. No law: 10 % for the first hour, growing with the square
  * root of the difference and at most 50 %; an assumption of this package, wide because nothing is known.
  *
  * @example

@@ -13,7 +13,8 @@ export interface BakingLaw {
 }
 
 /**
- * Four laws; their disagreement is the honest spread. The gap between those of Ball is split in the middle. In turn: Y. Wu, S. Shih, Thermochim. Acta 223, 1993, p. 177 (abstract;
+ * Four laws; their disagreement is the honest spread. The gap between those of Ball is split in the middle. In turn: Y. Wu, S. Shih, Thermochim. Acta
+ * 223, 1993, p. 177 (abstract;
  * nitrogen, 87 to 177 °C); M. C. Ball et al., J. Chem. Soc. Faraday Trans. 1, 82, 1986, p. 3709 (abstract): below 117 °C in
  * nitrogen, below 117 °C in carbon dioxide, and above 167 °C.
  */

@@ -106,7 +106,12 @@ function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (read
  * The most probable numbers within their bounds: a number outside is held at its bound, as if it had been read there beyond doubt, and the others
  * move with it. The spreads stay as they were, which errs on the wide side.
  */
-function withinBounds(fit: Fit, readings: readonly Surprise[], numbers: readonly (readonly [number, number])[], bounds: Bounds): { values: readonly number[]; atBound: readonly number[] } {
+function withinBounds(
+  fit: Fit,
+  readings: readonly Surprise[],
+  numbers: readonly (readonly [number, number])[],
+  bounds: Bounds,
+): { readonly values: readonly number[]; readonly atBound: readonly number[] } {
   const held = new Map<number, number>();
   const all = [...readings];
   const precisions = [...fit.precisions];

@@ -30,7 +30,8 @@ export interface RankedTest<Candidate extends TestCandidate = TestCandidate> {
  * @throws TypeError or RangeError for knowledge and conditions as `learn` does, and a RangeError for a candidate or a question without a row
  * in the model
  *
- * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do no harm. In closed form: with c the covariance of the numbers, q and x the rows of question and candidate and s² the variance of the
+ * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do no harm. In closed form: with c the
+ * covariance of the numbers, q and x the rows of question and candidate and s² the variance of the
  * outcome, the variance after is q·c·q − (q·c·x)²/(x·c·x + s²). The spread does not depend on what the test will say. A time far from
  * the right one is harder to judge: a quarter of the correction is added to s, as for a judged run. The best for its cost is for
  * the caller to weigh: sort anew by gain for each minute or millilitre.
