@@ -46,6 +46,9 @@ describe("laws that were learned together", () => {
   it("leaves a base time out that was not learned with them, and causes that the spread does not know", () => {
     const conditions = { temperatureC: 15 };
     expect(variance(conditions, { joint: joint("baseline", "temperature", -0.9, 500) })).toBe(variance(conditions, {}));
+    // Written by hand, without a schema, the joint spread is a field that is read.
+    const { cautions } = compensate(baseline, conditions, { joint: joint("baseline", "temperature", -0.9) });
+    expect(cautions.map(({ code }) => code)).not.toContain("unknown-field");
     expect(variance(conditions, { joint: { timeS: 510, causes: ["baseline"], correlation: [[1]] } })).toBe(variance(conditions, {}));
   });
   it("takes the age from 0 where the baseline is silent", () => {
