@@ -119,7 +119,8 @@ function withinBounds(
   for (;;) {
     const values = numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (mean[j] as number));
     const allowed = values.map((value, j) => Math.min(bounds[j]?.[1] as number, Math.max(bounds[j]?.[0] as number, value)));
-    const out = values.findIndex((value, j) => value !== allowed[j]);
+    // Each number is held once at most: this ends, whatever the numbers are.
+    const out = values.findIndex((value, j) => value !== allowed[j] && !held.has(j));
     if (out < 0) return { values, atBound: [...held.keys()] };
     const [value, sd] = numbers[out] as readonly [number, number];
     const bound = allowed[out] as number;
