@@ -53,8 +53,8 @@ export default [
   room("inspection", "3 kB"),
   room("brew", "8 kB"),
   // All that learns and asks; the reading of notes, which an app with forms of its own leaves out, adds what the next line has more.
-  room("learning", "6 kB", exportsOf("learning").filter((name) => name !== "readRunNotes")),
-  room("learning", "7.7 kB"),
+  room("learning", "6.1 kB", exportsOf("learning").filter((name) => name !== "readRunNotes")),
+  room("learning", "7.8 kB"),
   room("process", "6 kB"),
   room("recipe", "6 kB"),
   { ...quiet, name: "compensate, dependencies bundled", import: "{ compensate }", limit: "12 kB" },

@@ -96,6 +96,28 @@ describe("stored knowledge", () => {
     expect(nextTest(knowledge, [{ temperatureC: 15 }], {})).toEqual(nextTest(sound, [{ temperatureC: 15 }], {}));
     expect(tidyRuns(knowledge)).toEqual(tidyRuns(sound));
   });
+  it("that is none", () => {
+    for (const [name, call] of [["nextTest", nextTest], ["tidyRuns", tidyRuns]] as const)
+      expect(thrown(() => call(anyOf(undefined), [], {}))).toBe(`TypeError: ${name}: knowledge must be an object, got undefined`);
+  });
+  it("whose joint spread names its causes in an endless list of holes", () => {
+    const causes = anyOf([]);
+    causes.length = 2 ** 32 - 1;
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { ...joint, causes } })))).toBe(
+      "RangeError: compensate: knowledge.joint.causes must hold at most 100000, got 4294967295",
+    );
+  });
+  it("from laws whose origin is none", () => {
+    const law = { kind: "power", exponent: 1, sd: 0.1 };
+    const start = (origin: object): unknown => startKnowledge(baseline, { laws: { dilution: anyOf({ ...law, ...origin }) } });
+    expect(thrown(() => start({ sources: NaN }))).toBe("TypeError: startKnowledge: law.sources must be an array, got NaN");
+    expect(thrown(() => start({ published: NaN }))).toBe("TypeError: startKnowledge: law.published must be true or false, got NaN");
+    expect(thrown(() => start({ runs: -1 }))).toBe("RangeError: startKnowledge: law.runs must be from 0 to 1000000000, got -1");
+  });
+  it("of a run with a number that JSON has no text for", () => {
+    const run = { timeS: 510, temperatureC: 20, usedCm2PerL: 5n, outcome: { kind: "good" } };
+    expect(thrown(() => learn(start, [anyOf(run)]))).toBe("TypeError: learn: runs[0] usedCm2PerL must be a number, got 5");
+  });
   it("of an unknown emulsion, or a developer that is half hydroquinone", () => {
     expect(thrown(() => startKnowledge(anyOf({ ...baseline, emulsion: NaN })))).toBe('RangeError: startKnowledge: baseline.emulsion must be "soft" or "hardened", got NaN');
     expect(thrown(() => startKnowledge(anyOf({ ...baseline, hydroquinone: 0.5 })))).toBe("TypeError: startKnowledge: baseline.hydroquinone must be true or false, got 0.5");

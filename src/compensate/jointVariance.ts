@@ -1,4 +1,4 @@
-import { inRange, plainObject, wrongKind } from "../core/guards.js";
+import { inRange, longEnough, plainObject } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
 import type { Baseline, Conditions } from "./types.js";
 
@@ -18,7 +18,7 @@ export interface JointSpread {
  */
 export function jointVariance(sum: number, factors: readonly Factor[], joint: JointSpread, baseline: Baseline, conditions: Conditions): number {
   plainObject("compensate: knowledge.joint", joint);
-  if (!Array.isArray(joint.causes)) wrongKind("compensate: knowledge.joint.causes", "an array", joint.causes);
+  const causes = longEnough("compensate: knowledge.joint.causes", joint.causes, 0);
   // The number behind a cause is 0 or more, so its factor tells which way it acts; that of age may be below 0, so there the ages tell.
   const ways: Readonly<Record<string, number>> = {
     baseline: Number(baseline.timeS === joint.timeS),
@@ -28,7 +28,7 @@ export function jointVariance(sum: number, factors: readonly Factor[], joint: Jo
   let variance = sum;
   const before: (readonly [row: number, logSd: number])[] = [];
   for (const { cause, value, logSd } of factors) {
-    const row = joint.causes.indexOf(cause);
+    const row = causes.indexOf(cause);
     if (row < 0) continue;
     const signed = Math.sign(ways[cause] ?? value - 1) * logSd;
     for (const [column, other] of before)

@@ -64,7 +64,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   }));
   const correlation = fit.covariance.map((row, i) =>
     // Storage and rounding must not carry a correlation past 1.
-    row.map((each, j) => (i === j ? 1 : Math.min(1, Math.max(-1, each / ((spreads[i] as number) * (spreads[j] as number)))))),
+    row.map((each, j) => (i === j ? 1 : clamped(each / ((spreads[i] as number) * (spreads[j] as number)), [-1, 1]))),
   );
   const learned = learnedLaws(prior, laws, parameters);
   return {
@@ -84,6 +84,8 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
 const BEYOND_DOUBT = 1e12;
 
 type Bounds = readonly (readonly [low: number, high: number])[];
+
+const clamped = (value: number, [low, high]: Bounds[number]): number => Math.min(high, Math.max(low, value));
 
 /**
  * The range in which each number can be a law. The least rate of ageing is just above a third of its spread: there the half-life is known to
@@ -118,7 +120,7 @@ function withinBounds(
   let { mean } = fit;
   for (;;) {
     const values = numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (mean[j] as number));
-    const allowed = values.map((value, j) => Math.min(bounds[j]?.[1] as number, Math.max(bounds[j]?.[0] as number, value)));
+    const allowed = values.map((value, j) => clamped(value, bounds[j] as Bounds[number]));
     // Each number is held once at most: this ends, whatever the numbers are.
     const out = values.findIndex((value, j) => value !== allowed[j] && !held.has(j));
     if (out < 0) return { values, atBound: [...held.keys()] };

@@ -3,8 +3,8 @@
  */
 import { checkedAgitationLaw, genericAgitationLaw, type AgitationLaw } from "../agitation/agitation.js";
 import type { Knowledge } from "../compensate/types.js";
-import { inRange, plainObject } from "../core/guards.js";
-import type { LawOrigin } from "../core/term.js";
+import { inRange, plainObject, wrongKind } from "../core/guards.js";
+import { checkedOrigin, type LawOrigin } from "../core/term.js";
 import { dilutionRatio, type PowerDilutionLaw } from "../dilution/dilution.js";
 import { GIVEN_EXPONENT_SD } from "../dilution/dilutionLogSd.js";
 import { fitDilutionLaw } from "../dilution/fitDilutionLaw.js";
@@ -47,6 +47,10 @@ export function learnableLaws(where: string, laws: Knowledge, baseC: number): Le
   const { temperature = genericTemperatureLaw, dilution = genericDilutionLaw } = laws;
   const { agitation = genericAgitationLaw, use = genericUseLaw, age = GENERIC_AGE } = laws;
   // Each room refuses what is no law of its own; table and coefficient laws are checked on the way as well.
+  for (const law of [temperature, dilution, agitation, use, age]) {
+    const { published = false } = checkedOrigin<LawOrigin>(where, law, " law");
+    if (typeof published !== "boolean") wrongKind(`${where} law.published`, "true or false", published);
+  }
   lawSlope(where, temperature);
   dilutionRatio(where, dilution);
   usePortions(where, use, 0);

@@ -28,7 +28,7 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
   const entries = [...storedEntries("mergeKnowledge: a", a)];
   const others = storedEntries("mergeKnowledge: b", b);
   if (JSON.stringify(ordered(a.prior)) !== JSON.stringify(ordered(b.prior)))
-    throw new RangeError("mergeKnowledge: b must start from the same baseline, laws and options as a: learn its runs into a instead");
+    throw new RangeError("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead");
   const unmatched = new Map<string, number>();
   for (const { text } of entries) unmatched.set(text, (unmatched.get(text) ?? 0) + 1);
   for (const entry of others) {

@@ -35,7 +35,8 @@ export interface StoredModel {
 
 /** The model that the prior and the runs of stored knowledge make. */
 export function storedModel(where: string, knowledge: LearnedKnowledge): StoredModel {
-  const now = fitKnowledge(where, knowledge.prior, storedEntries(where, knowledge));
+  const entries = storedEntries(where, knowledge);
+  const now = fitKnowledge(where, knowledge.prior, entries);
   const { baseline, parameters } = now;
   const strength = (parameters[6] as Parameter).value;
   return {

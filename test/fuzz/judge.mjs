@@ -26,8 +26,8 @@ function faultOf(value, path, odd, own) {
   const prototype = Object.getPrototypeOf(value);
   if (prototype !== Object.prototype && prototype !== Array.prototype) return `${path} is no plain object`;
   for (const key of Reflect.ownKeys(value)) {
-    // A rejected record comes back as it came.
-    if (key === "length" || key === "record" || (!Array.isArray(value) && unknownFields.includes(key))) continue;
+    // A rejected record comes back as it came; a baseline keeps a kind that somebody gave it.
+    if ((key === "kind" && "timeS" in value) || key === "length" || key === "record" || (!Array.isArray(value) && unknownFields.includes(key))) continue;
     const fault = faultOf(value[key], `${path}.${String(key)}`, odd, own);
     if (fault !== "") return fault;
   }

@@ -66,6 +66,7 @@ const ownUse = record({ increase: within(0, 0.5), perCm2PerL: within(100, 2000),
 const ageLaw = fc.oneof(
   record({ kind: oneOf("half-life"), halfLifeH: fc.oneof({ weight: 9, arbitrary: within(5, 5000) }, { weight: 1, arbitrary: above0(1e6) }), sdLog: within(0, 3), ...origin }, ["kind", "halfLifeH"]),
   record({ kind: oneOf("life"), lifeH: above0(1e6), ...origin }, ["kind", "lifeH"]),
+  record({ kind: oneOf("slowing"), perRootH: within(-1, 1), sdPerRootH: within(0, 3), ...origin }, ["kind", "perRootH"]),
 );
 const ageH = fc.oneof({ weight: 9, arbitrary: within(0, 48) }, { weight: 1, arbitrary: within(0, 1e6) });
 
@@ -140,7 +141,7 @@ const factor = within(3, 40);
 
 // learning
 const outcome = fc.oneof(
-  record({ kind: oneOf("good"), logSd: within(0.01, 0.5) }, ["kind"]),
+  record({ kind: oneOf("good"), logSd: fc.oneof({ weight: 4, arbitrary: within(0.01, 0.5) }, { weight: 1, arbitrary: above0(3) }, { weight: 1, arbitrary: oneOf(1e-30, 1e-12, 1e-9, 1e-6) }) }, ["kind"]),
   record({ kind: oneOf("judged"), timeRatio: within(0.5, 2), logSd: within(0.01, 0.5) }, ["kind", "timeRatio"]),
   record({ kind: oneOf("steps"), steps: within(-2, 2) }),
   record({ kind: oneOf("gamma"), gamma: within(0.4, 0.8), wanted: within(0.4, 0.8) }),
@@ -152,19 +153,24 @@ const run = record(
   { timeS: within(200, 1500), temperatureC: within(14, 26), dilution: oneOf("1+9", "1+14"), agitation: record({ everyS: within(20, 120) }), usedCm2PerL: within(0, 3000), ageH: within(0, 2), outcome, id: oneOf("a", "b"), date: oneOf("2026-11-25", "2026-10-01"), note: oneOf("hut") },
   ["timeS", "temperatureC", "outcome"],
 );
-const runs = fc.array(run, { maxLength: 5 });
+/** A run from the ends of the ranges. */
+const farRun = record({ timeS, temperatureC: bath, ...places, strength, outcome }, ["timeS", "temperatureC", "outcome"]);
+const few = fc.array(fc.oneof({ weight: 3, arbitrary: run }, { weight: 1, arbitrary: farRun }), { maxLength: 5 });
+// Runs that are one another's copies are what a fit finds hardest to tell apart.
+const runs = fc.oneof({ weight: 3, arbitrary: few }, { weight: 1, arbitrary: few.map((some) => [...some, ...some]) });
 const usual = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
-const startOptions = record({ baseLogSd: within(0, 1), laws: record({ temperature: fc.oneof(arrhenius, coefficient), dilution: power, use: useLaw }, []), noise: oneOf("estimated", "stated") }, []);
+const startOptions = record({ baseLogSd: within(0, 1), laws: record({ temperature: fc.oneof(arrhenius, coefficient), dilution: power, agitation: agitationLaw, use: useLaw, age: ageLaw }, []), noise: oneOf("estimated", "stated") }, []);
 /** Knowledge from a few runs, made once: it costs too much to learn anew for each call. */
-const learned = oneOf(
-  ...fc.sample(runs, { seed: 7, numRuns: 24 }).flatMap((some) => {
+const learnedFrom = (options, seed) =>
+  fc.sample(fc.tuple(runs, options), { seed, numRuns: 30 }).flatMap(([some, given]) => {
     try {
-      return [JSON.parse(JSON.stringify(kinetics.learn(kinetics.startKnowledge(usual), some)))];
+      return [JSON.parse(JSON.stringify(kinetics.learn(kinetics.startKnowledge(usual, given), some)))];
     } catch {
       return [];
     }
-  }),
-);
+  });
+const learnedAlike = learnedFrom(fc.constant({}), 7);
+const learned = oneOf(...learnedAlike, ...learnedFrom(startOptions, 8));
 const today = record({ temperatureC: within(5, 35), dilution: oneOf("1+9", "1+14", "1+19"), agitation: record({ everyS: within(20, 120) }), usedCm2PerL: within(0, 3000), ageH: within(0, 2) }, []);
 const note = record(
   { Time: text, Temp: oneOf("68F", "20 °C", "18,5 C", "hot"), Dilution: oneOf("1+9", "1:9", "stock"), Agitation: oneOf("60 s", "stand", "continuous"), Outcome: oneOf("good", "over 0.5", "under 1", "failed", "?"), Date: oneOf("2026-11-25", "25.11.2026"), Note: oneOf("hut", "") },
@@ -282,7 +288,7 @@ export const valid = {
   learn: args([learned, runs], [record({ today: oneOf("2026-11-25", "2027-01-01") }, [])]),
   predict: args([learned, today]),
   nextTest: args([learned, fc.array(today, { maxLength: 3 }), today]),
-  mergeKnowledge: args([learned, learned]),
+  mergeKnowledge: args([oneOf(...learnedAlike), oneOf(...learnedAlike)]),
   readRunNotes: args([fc.array(note, { maxLength: 4 })], [record({ colon: oneOf("plus", "total"), today: oneOf("2027-01-01") }, [])]),
   tidyRuns: args([learned]),
   // recipe

@@ -119,7 +119,7 @@ describe("merging", () => {
     const own = (film: unknown): LearnedKnowledge => startKnowledge(anyOf({ ...baseline, film }));
     expect(mergeKnowledge(own(null), own(null))).toEqual(own(null));
     expect(() => mergeKnowledge(own(null), own("sheet"))).toThrow(
-      new RangeError("mergeKnowledge: b must start from the same baseline, laws and options as a: learn its runs into a instead"),
+      new RangeError("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead"),
     );
   });
 });

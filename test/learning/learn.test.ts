@@ -497,7 +497,7 @@ describe("refusals", () => {
     refused(() => tidyRuns(anyOf({ schema: 3 })), range("tidyRuns: knowledge.schema must be 1 (a newer version of this package wrote it), got 3"));
     refused(() => mergeKnowledge(anyOf(1), start), type("mergeKnowledge: a must be an object, got 1"));
     refused(() => mergeKnowledge(start, anyOf(1)), type("mergeKnowledge: b must be an object, got 1"));
-    refused(() => mergeKnowledge(start, stated), range("mergeKnowledge: b must start from the same baseline, laws and options as a: learn its runs into a instead"));
+    refused(() => mergeKnowledge(start, stated), range("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead"));
     refused(() => mergeKnowledge(learn(start, [good(500, 20, { id: "k" })]), learn(start, [good(600, 20, { id: "k" })])), range('mergeKnowledge: b.runs[0].id must stand for one run, got "k" for two different ones'));
     const shuffled = startKnowledge({ agitation: { everyS: 60 }, dilution: "1+9", temperatureC: 20, timeS: 510 });
     expect(mergeKnowledge(start, shuffled)).toEqual(start);
