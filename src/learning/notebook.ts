@@ -34,7 +34,7 @@ export function entryOf(at: string, given: unknown): Entry {
   for (const name in run)
     if (!(FIELDS as readonly string[]).includes(name)) throw new RangeError(`${at} has a field ${show(name)} that is not read`);
   for (const field of TEXTS) if (run[field] !== undefined && typeof run[field] !== "string") wrongKind(`${at}.${field}`, "text", run[field]);
-  if (run.date !== undefined) isoDay(`${at}.date`, run.date);
+  if (run.date !== undefined) isoDate(`${at}.date`, run.date);
   return { run, text: JSON.stringify(FIELDS.map((field) => ordered(run[field]))), at };
 }
 
@@ -54,18 +54,18 @@ export function inOrder(entries: readonly Entry[]): readonly Entry[] {
 
 const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
-/** The day of a date of ISO 8601, with or without a time of day after it; throws when it is none. */
-function isoDay(where: string, value: unknown): string {
+/** Returns a date of ISO 8601, with or without a time of day after it; throws when it is none. */
+function isoDate(where: string, value: unknown): string {
   if (typeof value !== "string") wrongKind(where, "text", value);
   const [, month, day] = /^\d{4}-(\d\d)-(\d\d)(?:T.*)?$/.exec(value) ?? [];
   if (!(Number(day) >= 1 && Number(day) <= (DAYS[Number(month) - 1] ?? 0))) wrongValue(where, 'an ISO date such as "2024-05-01"', value);
-  return value.slice(0, 10);
+  return value;
 }
 
 /** Throws when a run is dated after today, which the caller tells: there is no clock in here. */
 export function refuseFuture(where: string, today: unknown, entries: readonly Entry[]): void {
   if (today === undefined) return;
-  const last = isoDay(where, today);
+  const last = isoDate(where, today);
   for (const { run, at } of entries)
     if (run.date !== undefined && run.date.slice(0, 10) > last) wrongValue(`${at}.date`, `at most today, ${last}`, run.date);
 }
