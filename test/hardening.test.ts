@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import {
   appearanceEstimate,
+  bathCautions,
   brewStrength,
   checkRecipe,
   compensate,
@@ -14,6 +15,7 @@ import {
   learn,
   mergeKnowledge,
   nextTest,
+  planProcess,
   readRunNotes,
   startKnowledge,
   temperatureCautions,
@@ -130,6 +132,12 @@ describe("stored knowledge", () => {
       expect(thrown(() => temperatureCautions(22, anyOf(options)))).toBe(message);
       expect(thrown(() => compensate(anyOf({ ...baseline, ...options }), {}))).toBe(message.replace("temperatureCautions: options", "compensate: baseline"));
     }
+  });
+  it("of an unknown emulsion is no plan either", () => {
+    const baths = { fix: {}, wash: {} };
+    const plan = { vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 500, baths, emulsion: "Soft" };
+    expect(thrown(() => planProcess(anyOf(plan)))).toBe('RangeError: planProcess: input.emulsion must be "soft" or "hardened", got "Soft"');
+    expect(thrown(() => bathCautions(anyOf({ temperatureC: 20, baths, emulsion: 5 })))).toBe('RangeError: bathCautions: question.emulsion must be "soft" or "hardened", got 5');
   });
   it("whose fields are named like methods merges all the same", () => {
     const odd = (): typeof start => startKnowledge(anyOf({ ...baseline, agitation: { everyS: 60, toString: 0 } }));

@@ -2,7 +2,7 @@ import { gravestFirst, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { pointerTo } from "../core/pointer.js";
 import { handbookFixers, handbookStep, MODERN_CAPACITY, SPENT_RATIO } from "../handbook/process.js";
-import { temperatureCautions } from "../temperature/temperatureCautions.js";
+import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
 import { bathContext, bathTemperatureC, checkedBaths, coldWashFactor, fixing, type BathContext } from "./bathSteps.js";
 import type { FixSetting, ProcessBaths } from "./types.js";
 
@@ -58,6 +58,7 @@ const IN_EVERY_BATH = ["soft-emulsion-warm", "temperature-limit", "maybe-fahrenh
 export function bathCautions(question: BathQuestion): readonly Caution[] {
   plainObject("bathCautions: question", question);
   const temperatureC = inRange("bathCautions: temperatureC", question.temperatureC, 0, 100, " °C");
+  checkMaterial("bathCautions: question", { emulsion: question.emulsion });
   const baths = checkedBaths("bathCautions: baths", question.baths);
   const context = bathContext("bathCautions: ", temperatureC, question.modernFilm);
   const cautions: Caution[] = [...stepCautions(context, baths, question)];

@@ -4,6 +4,7 @@ import { agitationInterval, type Agitation } from "../agitation/agitation.js";
 import { readDilution } from "../dilution/dilution.js";
 import { mixVolumes } from "../dilution/mixVolumes.js";
 import { handbookBathS, handbookVessels, RUNNING_CHANGE_S, WASH_CHANGE_S, WASH_CHANGES } from "../handbook/process.js";
+import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { bathCautions, unreadFields } from "./bathCautions.js";
 import { bathContext, bathDrafts, checkedBaths } from "./bathSteps.js";
 import { developmentCues } from "./developmentCues.js";
@@ -53,7 +54,8 @@ const FIELDS = [
  */
 export function planProcess(input: ProcessInput): ProcessPlan {
   plainObject(WHERE, input);
-  const { vessel, rest, modernFilm } = input;
+  const { vessel, rest, modernFilm, emulsion } = input;
+  checkMaterial(WHERE, { emulsion });
   const habit = knownEntry(`${WHERE}.vessel`, handbookVessels, vessel);
   const timeS = positive(`${WHERE}.timeS`, input.timeS, 1e6, " s");
   const temperatureC = inRange(`${WHERE}.temperatureC`, input.temperatureC, 0, 100, " °C");
