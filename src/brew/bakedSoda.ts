@@ -26,9 +26,9 @@ export function bakedSoda(input: {
   const massG = inRange("bakedSoda: massG", given["massG"], 0, MOST, " g");
   const converted = inRange("bakedSoda: converted", given["converted"], 0, 1, "");
   const carbonate = converted * CARBONATE_PER_BICARBONATE;
-  const carbonateG = (massG * carbonate) / (carbonate + 1 - converted);
+  const carbonateG = (massG * carbonate) / (carbonate + (1 - converted));
   return [
     { ingredient: "soda-anhydrous", massG: carbonateG },
-    { ingredient: "baking-soda", massG: massG - carbonateG },
+    { ingredient: "baking-soda", massG: Math.max(0, massG - carbonateG) },
   ];
 }

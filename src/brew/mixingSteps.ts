@@ -55,7 +55,7 @@ export function mixingSteps(brew: Brew): readonly MixingStep[] {
     if (inCup.length === 0) continue;
     const what = inCup.map(({ data, massG }) => `${shortG(massG)} g ${data.name}`).join(" and ");
     const care = inCup.flatMap(({ data, ingredient }) => (ingredient === OWN_CUP ? [`Danger: ${data.hazard as string}. `] : []));
-    const waterMl = inCup.every(liquid) ? 0 : Math.round(waterForCups * share);
+    const waterMl = inCup.every(liquid) ? 0 : Math.floor(waterForCups * share);
     steps.push({ text: `${care.join("")}Dissolve ${what} in ${waterMl} ml ${text}`, waterMl });
   }
   steps.push(

@@ -36,7 +36,8 @@ export function driftTerm(
     const sd = temperatureLogSd(law, from, c);
     return rateAt(c) * (c < from && law.kind !== "table" ? -sd : sd);
   };
-  const logSd = Math.abs(integrate(moved, startS, endS, wantedS * 1e-6)) / (rate(endS) * spanS);
+  // A time too short for the log's clock to show is one moment.
+  const logSd = spanS > 0 ? Math.abs(integrate(moved, startS, endS, wantedS * 1e-6)) / (rate(endS) * spanS) : temperatureLogSd(law, from, temperatureAt(startS));
   const seen = log?.map((one) => one.temperatureC) ?? Array.from({ length: 33 }, (_, i) => temperatureAt(startS + (spanS * i) / 32));
   const cautions = [Math.min(...seen), Math.max(...seen)].flatMap((c) => cautionsAt(baseline, c, law));
   if (log && (log.at(-1) as TemperatureReading).timeS < endS)

@@ -1,6 +1,6 @@
 import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
-import type { GrowthLaw, GrowthSpread } from "./growth.js";
+import { checkedGrowth, type GrowthLaw, type GrowthSpread } from "./growth.js";
 
 /** A measured gradient: `sd` is its standard deviation, given for all points or for none. */
 export interface GrowthPoint {
@@ -36,7 +36,7 @@ const GAMMA_SHARE = 0.03;
  * @returns the law, its standard errors and the scatter about it
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range, points are too few, fall with time, or cannot carry the fit: they show no bend toward a
- * limit, or the limit is known no better than to itself
+ * limit, the limit is known no better than to itself, or the law is none that may be used
  *
  * @remarks Weighted least squares in γ. Standard errors come from the scatter, and with no point to spare from `sd` or from gradients good
  * to 3 % of the limit. A time of appearance that would come out below 0 is put at 0, which is then the best there is. Checked against NIST StRD
@@ -82,7 +82,9 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
   if (!(byLimit < gammaInfinity && byRate < ratePerS))
     throw new RangeError("fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself");
   const sd: GrowthSpread = { gammaInfinity: byLimit, ratePerS: byRate, appearanceS: byAppearance ?? 0 };
-  return { law: { gammaInfinity, ratePerS, appearanceS, sd }, sd, residualSd, points: measured.length };
+  // A law that comes out must be one that may go in.
+  const law = checkedGrowth("fitGrowth: fitted", { gammaInfinity, ratePerS, appearanceS, sd });
+  return { law: { ...law, sd }, sd, residualSd, points: measured.length };
 }
 
 interface Measured {

@@ -1,5 +1,5 @@
 import { inRange, plainObject, positive } from "../core/guards.js";
-import type { GrowthLaw } from "./growth.js";
+import { checkedGrowth, type GrowthLaw } from "./growth.js";
 
 /** Two gradients, at a time and at twice that time. */
 export interface DoublingPair {
@@ -19,7 +19,8 @@ export interface DoublingPair {
  * @param pair - the shorter time and the two gradients; both times are counted from the time of appearance
  * @returns the growth law that goes through both
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when a value is out of range, or the second gradient is not above the first and below twice the first
+ * @throws RangeError when a value is out of range, or the second gradient is not above the first and below twice the first, or gives
+ * a law that is none
  *
  * @remarks k = ln(γ1/(γ2 − γ1))/t and γ∞ = γ1²/(2γ1 − γ2): the two-time method of the older handbooks of sensitometry (from memory; it
  * follows from the growth law). Two points leave nothing to judge the fit by: an error in γ2 goes into γ∞ several times over.
@@ -37,5 +38,6 @@ export function growthFromDoubling(pair: DoublingPair): GrowthLaw {
   const appearanceS = inRange("growthFromDoubling: appearanceS", pair.appearanceS ?? 0, 0, 1e6, " s");
   if (!(later > gamma && later < 2 * gamma))
     throw new RangeError(`growthFromDoubling: gammaAtDouble must be between gamma (${gamma}) and twice gamma, which has no limit, got ${later}`);
-  return { gammaInfinity: gamma ** 2 / (2 * gamma - later), ratePerS: Math.log(gamma / (later - gamma)) / timeS, appearanceS };
+  // A law that comes out must be one that may go in.
+  return checkedGrowth("growthFromDoubling:", { gammaInfinity: gamma ** 2 / (2 * gamma - later), ratePerS: Math.log(gamma / (later - gamma)) / timeS, appearanceS });
 }

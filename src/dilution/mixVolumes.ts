@@ -30,6 +30,6 @@ export function mixVolumes(dilution: Dilution, totalMl: number): MixedVolumes {
   const total = new Decimal(positive("mixVolumes: totalMl", totalMl, 1e6, " ml"));
   const share = (parts: number): Decimal => total.times(parts).div(new Decimal(stockParts).plus(waterParts));
   const stock = share(stockParts);
-  const volumes = { stockMl: stock.toNumber(), waterMl: total.minus(stock).toNumber() };
+  const volumes = { stockMl: stock.toNumber(), waterMl: Decimal.max(0, total.minus(stock)).toNumber() };
   return stocks === undefined ? volumes : { ...volumes, stocksMl: stocks.map((parts) => share(parts).toNumber()) };
 }

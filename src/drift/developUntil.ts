@@ -56,27 +56,38 @@ const MOST_LOOKS = 1_000_000;
 /**
  * The clock time at which the integral of a positive rate from `start` reaches `target`: Newton's steps, none longer than what a
  * sixteenth of the target needs at the moment's rate, so that one panel is short against any usual drift, and none across a corner that is
- * known beforehand. The last step may go back.
+ * known beforehand. A step that went too far is taken back, and where Newton's leaves what is known to hold the root, that is halved.
  */
 export function clockTime(rateAt: (timeS: number) => number, target: number, start: number, corners: readonly number[] = []): number {
   const most = MOST_LOOKS + 50 * corners.length;
   let looks = 0;
+  const giveUp = (): never => {
+    throw new RangeError(`developUntil: temperatureAt must be smooth enough to be followed, got no end after ${looks} looks at it`);
+  };
   const rate = (timeS: number): number => {
     looks += 1;
-    if (looks > most) throw new RangeError(`developUntil: temperatureAt must be smooth enough to be followed, got no end after ${most} looks at it`);
+    if (looks > most) giveUp();
     return rateAt(timeS);
   };
   const tolerance = target * 1e-12;
   let from = start;
   let left = target;
+  let low = start;
+  let high = Infinity;
   let next = 0;
   while (Math.abs(left) > tolerance) {
     while ((corners[next] ?? Infinity) <= from) next += 1;
-    const to = Math.min(from + Math.min(left, target / 16) / rate(from), corners[next] ?? Infinity);
-    if (!(to <= LONGEST_CLOCK_S))
+    if (left > 0) low = from;
+    else high = from;
+    if (low >= LONGEST_CLOCK_S)
       throw new RangeError(`developUntil: equivalentS must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`);
-    // Less than the clock can show is left.
-    if (to === from) break;
+    let to = Math.min(from + Math.min(left, target / 16) / rate(from), corners[next] ?? Infinity, LONGEST_CLOCK_S);
+    if (high < Infinity && !(to > low && to < high)) to = (low + high) / 2;
+    if (to === from) {
+      // Less than the clock can show is left, unless the forecast told something else at each look.
+      if (Math.abs(left) > 1e-9 * from * rate(from)) giveUp();
+      break;
+    }
     left -= integrate(rate, from, to, tolerance);
     from = to;
   }

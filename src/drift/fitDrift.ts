@@ -1,6 +1,6 @@
 import { inRange, plainObject } from "../core/guards.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
-import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
+import { checkedLog, LONGEST_CLOCK_S, type TemperatureLog, type TemperatureReading } from "./log.js";
 import type { NewtonDrift } from "./newtonDrift.js";
 
 /** Options of {@link fitDrift}. */
@@ -62,6 +62,7 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   const residualSdC = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
   const share = ((spare > 0 ? residualSdC : READING_SD_C) * error) / rate;
   if (!(share < 1)) refuse("its standard error is larger than itself");
+  if (!(1 / rate <= LONGEST_CLOCK_S)) refuse(`its time constant is longer than ${LONGEST_CLOCK_S} s`);
   const startC = fit.limit + step * Math.exp(rate * firstS);
   const ambientC = fit.limit;
   if (!(Math.min(startC, ambientC + 50) >= 0 && Math.max(startC, ambientC) <= 100))

@@ -38,7 +38,8 @@ export function parseTime(text: string): number {
       wrongValue("parseTime: text", "a time with minutes and seconds below 60", text);
     return total(text, hours, minutes, seconds);
   }
-  const parts = ISO.exec(trimmed) ?? WORDS.exec(trimmed);
+  // Longer, nothing is a time, and a long run of blanks would be searched in every way.
+  const parts = trimmed.length > 1000 ? null : (ISO.exec(trimmed) ?? WORDS.exec(trimmed));
   const [, hours, minutes, seconds] = parts ?? [];
   if (hours === undefined && minutes === undefined && seconds === undefined) wrongValue("parseTime: text", FORMS, text);
   return total(text, hours, minutes, seconds);

@@ -37,7 +37,8 @@ export function checkRecipe(input: unknown): RecipeCheck {
   const answer = ask([], "/knowledge", () => compensateRecipe(recipe));
   if (answer === undefined)
     return { ok: false, problems: [{ path: "/knowledge", message: "must not be so uncertain that no interval can be given", rule: "relation" }] };
-  return { ok: true, recipe, cautions: recipeCautions(recipe, answer, ofBrew) };
+  const cautions = ask(problems, "/baths", () => recipeCautions(recipe, answer, ofBrew));
+  return cautions === undefined ? { ok: false, problems } : { ok: true, recipe, cautions };
 }
 
 /** The recipe in the current version, when its shape is right. */

@@ -63,7 +63,8 @@ export function checkedRows(where: string, rows: unknown): readonly TemperatureR
     })
     .sort((a, b) => a.temperatureC - b.temperatureC);
   sorted.reduce((cold, warm) => {
-    if (cold.temperatureC === warm.temperatureC)
+    // Nearer than this, their places on the curve over 1/T would round to one.
+    if (warm.temperatureC - cold.temperatureC < 1e-9)
       throw new RangeError(`${where}rows must differ in temperature, got two at ${cold.temperatureC} °C`);
     const got = `got ${cold.timeS} s at ${cold.temperatureC} °C and ${warm.timeS} s at ${warm.temperatureC} °C`;
     if (warm.timeS > cold.timeS) throw new RangeError(`${where}rows must not take longer when warmer, ${got}`);

@@ -1,0 +1,127 @@
+/*
+ * The far ends of the other rooms: forecasts that swing, baths that start frozen, rows nearly equal, amounts that round below nothing, and laws that
+ * come out of a fit and must be able to go in again. All values are invented.
+ */
+import { describe, expect, it } from "vitest";
+import {
+  bakedSoda,
+  brewPh,
+  checkRecipe,
+  compensate,
+  developUntil,
+  equivalentTime,
+  fitDrift,
+  fitGrowth,
+  growthFromDoubling,
+  mixingSteps,
+  mixVolumes,
+  newtonDrift,
+  parseTime,
+  rateFunction,
+  temperatureFactor,
+  type TemperatureLaw,
+} from "../src/index.js";
+
+/** The integral of the rate to `endS` by 100,000 midpoints, as an independent judge. */
+function done(law: TemperatureLaw, referenceC: number, temperatureAt: (timeS: number) => number, endS: number): number {
+  const rate = rateFunction(law, referenceC);
+  let sum = 0;
+  for (let i = 0; i < 1e5; i += 1) sum += rate(temperatureAt(((i + 0.5) * endS) / 1e5));
+  return (sum * endS) / 1e5;
+}
+
+describe("a forecast that swings", () => {
+  const swing = (meanC: number, byC: number, periodS: number, phase: number) => (timeS: number) => meanC + byC * Math.sin((2 * Math.PI * timeS) / periodS + phase);
+  it.each([
+    [3600, 4, swing(18, 15, 600, 1.5)],
+    [900, 2.25, swing(18, 8, 120, 2)],
+    [900, 4, swing(18, 5, 300, 0)],
+    [5000, 4.5, swing(18, 18, 1958, 5.481)],
+  ])("is followed to the end: %d s at a coefficient of %d", (equivalentS, ratio, temperatureAt) => {
+    const law = { kind: "coefficient", ratio, intervalC: 10 } as const;
+    const endS = developUntil({ equivalentS, referenceC: 20, law, temperatureAt });
+    expect(done(law, 20, temperatureAt, endS) / equivalentS).toBeCloseTo(1, 6);
+    const { timeS, lowS, highS } = compensate({ timeS: equivalentS, temperatureC: 20 }, { temperatureC: temperatureAt }, { temperature: law });
+    expect(timeS).toBeCloseTo(endS, 6);
+    expect(lowS).toBeLessThan(timeS);
+    expect(highS).toBeGreaterThan(timeS);
+  });
+  it("from a frozen bath that warms up is followed too", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
+    const temperatureAt = newtonDrift({ startC: 0, ambientC: 40, timeConstantS: 600 });
+    const endS = developUntil({ equivalentS: 3600, referenceC: 40, law, temperatureAt });
+    expect(done(law, 40, temperatureAt, endS) / 3600).toBeCloseTo(1, 6);
+  });
+  it("that never gets there is refused", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
+    expect(() => developUntil({ equivalentS: 1e6, referenceC: 40, law, temperatureAt: () => 0 })).toThrow(
+      new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 1000000 s"),
+    );
+  });
+});
+
+describe("rows that nearly meet", () => {
+  it.each([20.00000000000001, 20.000000000000004])("20 and %d °C are one temperature", (temperatureC) => {
+    const law = { kind: "table", rows: [{ temperatureC: 20, timeS: 480 }, { temperatureC, timeS: 480 }] } as const;
+    expect(() => temperatureFactor(law, 20, 22)).toThrow(/^temperatureFactor: law\.rows must differ in temperature, got two at 20/);
+  });
+  it("a billionth of a degree and more apart they make a curve", () => {
+    const rows = [{ temperatureC: 20, timeS: 480 }, { temperatureC: 20 + 2e-9, timeS: 480 }];
+    expect(temperatureFactor({ kind: "table", rows }, 20, 22)).toBe(1);
+    expect(equivalentTime([{ timeS: 0, temperatureC: 20 }, { timeS: 60, temperatureC: 22 }], { kind: "table", rows }, 20)).toBeCloseTo(60, 9);
+  });
+});
+
+describe("amounts", () => {
+  it.each([0.9, 27, 54, 250, 500, 1000])("%d g of soda baked to the end leave no baking soda, and not less", (massG) => {
+    const parts = bakedSoda({ massG, converted: 1 });
+    expect(parts[1].massG).toBe(0);
+    expect(brewPh({ volumeMl: 2000, temperatureC: 20, ingredients: [...parts, { ingredient: "ascorbic-acid", massG: 5 }] }).ph).toBeGreaterThan(3);
+  });
+  it("stock without water leaves no water, and not less", () => {
+    expect(mixVolumes({ stockParts: 1 / 7, waterParts: 0 }, 23 / 3).waterMl).toBe(0);
+  });
+  it("the cups of a brew take at most 95 % of its water", () => {
+    const ingredients = ["soda-anhydrous", "sodium-hydroxide", "instant-coffee", "ascorbic-acid", "potassium-bromide"].map((ingredient) => ({ ingredient, massG: 0.2 }));
+    for (const volumeMl of [10, 250, 1000]) {
+      const taken = mixingSteps({ volumeMl, ingredients } as never).reduce((sum, { waterMl = 0 }) => sum + waterMl, 0);
+      expect(taken).toBeGreaterThan(0);
+      expect(taken).toBeLessThanOrEqual(0.95 * volumeMl);
+    }
+  });
+  it("a moment too short for the clock of its log has the spread of its temperature", () => {
+    const log = [{ timeS: 1e6, temperatureC: 16 }, { timeS: 1e6 + 1, temperatureC: 17 }];
+    const { factors } = compensate({ timeS: 1e-12, temperatureC: 20 }, { temperatureC: log });
+    const { factors: held } = compensate({ timeS: 1e-12, temperatureC: 20 }, { temperatureC: 16 });
+    expect(factors[1]!.logSd).toBeCloseTo(held[1]!.logSd, 12);
+  });
+});
+
+describe("what comes out", () => {
+  it("of a growth that goes on without end is refused by name", () => {
+    expect(() => growthFromDoubling({ timeS: 300, gamma: 0.5, gammaAtDouble: 0.9998 })).toThrow(/^growthFromDoubling: law\.gammaInfinity must be above 0 and at most 1000, got 12/);
+    expect(() => growthFromDoubling({ timeS: 0.001, gamma: 1, gammaAtDouble: 1.5 })).toThrow(/^growthFromDoubling: law\.ratePerS must be above 0 and at most 100 1\/s, got 693/);
+    const points = [{ timeS: 100, gamma: 400 }, { timeS: 200, gamma: 700 }, { timeS: 400, gamma: 999 }];
+    expect(() => fitGrowth(points, { appearanceS: 0 })).toThrow(/^fitGrowth: fitted law\.gammaInfinity must be above 0 and at most 1000, got 12/);
+  });
+  it("of a bath that hardly cools is refused by name", () => {
+    const log = [{ timeS: 0, temperatureC: 30 }, { timeS: 5e6, temperatureC: 27.5 }, { timeS: 1e7, temperatureC: 25.3 }];
+    expect(() => fitDrift(log, { ambientC: 10 })).toThrow(/^fitDrift: .*its time constant is longer than 10000000 s/);
+  });
+  it("of a recipe whose clearing takes no time is a problem of the recipe", () => {
+    const { ok, ...rest } = checkRecipe({
+      schemaVersion: 2,
+      name: "hut",
+      material: { name: "plate", kind: "plate" },
+      developer: { kind: "stock", name: "one", dilution: "1+1" },
+      baseline: { timeS: 300, temperatureC: 20 },
+      baths: { fix: { clearingS: 2e-30, clearingAtC: 0, temperatureC: 20 } },
+    });
+    expect(ok).toBe(false);
+    expect(JSON.stringify(rest)).toContain('"path":"/baths"');
+  });
+  it("of a text with a long run of blanks is one refusal, at once", () => {
+    // Searched in every way, it would take minutes.
+    expect(() => parseTime(`1h${" ".repeat(4e5)}x`)).toThrow(/^parseTime: text must be a time/);
+  });
+});
