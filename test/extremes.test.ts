@@ -5,9 +5,11 @@
 import { describe, expect, it } from "vitest";
 import {
   bakedSoda,
+  bathVerdict,
   brewPh,
   checkRecipe,
   compensate,
+  contrastLogSd,
   developUntil,
   equivalentTime,
   fitDrift,
@@ -18,6 +20,7 @@ import {
   newtonDrift,
   parseTime,
   rateFunction,
+  speedPoint,
   temperatureFactor,
   type TemperatureLaw,
 } from "../src/index.js";
@@ -107,6 +110,26 @@ describe("what comes out", () => {
   it("of a bath that hardly cools is refused by name", () => {
     const log = [{ timeS: 0, temperatureC: 30 }, { timeS: 5e6, temperatureC: 27.5 }, { timeS: 1e7, temperatureC: 25.3 }];
     expect(() => fitDrift(log, { ambientC: 10 })).toThrow(/^fitDrift: .*its time constant is longer than 10000000 s/);
+  });
+  it("of a bath past ten half-lives is a verdict", () => {
+    const { verdict, factor } = bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: 24 } });
+    expect(verdict).toBe("discard");
+    expect(factor).toBeCloseTo(2 ** 9.99, 9);
+    expect(() => bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: NaN } })).toThrow(/halfLifeH must be above 0/);
+  });
+  it("of a spread of growth that is none is refused by name", () => {
+    const law = { gammaInfinity: 1, ratePerS: 0.01, appearanceS: 10 };
+    const sd = { gammaInfinity: 0.1, ratePerS: 0.001, appearanceS: 1 };
+    expect(contrastLogSd({ ...law, sd }, 0.5, 0.6)).toBeGreaterThan(0);
+    expect(() => contrastLogSd({ ...law, sd: { ...sd, gammaInfinity: 1e308 } }, 0.5, 0.6)).toThrow(
+      new RangeError("contrastLogSd: law.sd.gammaInfinity must be from 0 to 1000, got 1e+308"),
+    );
+    expect(() => contrastLogSd({ ...law, sd: { ...sd, ratePerS: -1 } }, 0.5, 0.6)).toThrow(new RangeError("contrastLogSd: law.sd.ratePerS must be from 0 to 100 1/s, got -1"));
+    expect(() => contrastLogSd({ ...law, sd: { ...sd, appearanceS: -1 } }, 0.5, 0.6)).toThrow(new RangeError("contrastLogSd: law.sd.appearanceS must be from 0 to 1000000 s, got -1"));
+  });
+  it("of a strip whose base and fog are left out by name is that of its lightest step", () => {
+    const steps = [0, 0.5, 1, 1.5, 2].map((logH) => ({ logH, density: 0.1 + 0.3 * logH }));
+    expect(speedPoint({ steps, basePlusFog: undefined } as never)).toEqual(speedPoint({ steps }));
   });
   it("of a recipe whose clearing takes no time is a problem of the recipe", () => {
     const { ok, ...rest } = checkRecipe({

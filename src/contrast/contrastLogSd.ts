@@ -9,7 +9,7 @@ import { timeForGamma } from "./timeForGamma.js";
  * @param from - the gradient that the known time gave, above 0 and below the limit
  * @param to - the wanted gradient, above 0 and below the limit
  * @returns the standard deviation in ln(time), 0 when both are equal
- * @throws TypeError or RangeError as {@link timeForGamma} does
+ * @throws TypeError or RangeError as {@link timeForGamma} does, and a RangeError for a spread of the law that is none
  *
  * @remarks The derivatives of ln t(to) − ln t(from) by γ∞, k and t0, each times its standard deviation, in quadrature. A law given
  * without a spread is taken as known to 10 % in γ∞ and k and 20 % in t0. What γ∞ and k share is left out: with the image at once k

@@ -35,7 +35,7 @@ export function readCurve(where: string, curve: CharacteristicCurve): ReadCurve 
     return step;
   });
   const least = (steps[0] as DensityStep).density;
-  const basePlusFog = inRange(where, "basePlusFog" in given ? given["basePlusFog"] : least, 0, 10, "", " basePlusFog");
+  const basePlusFog = inRange(where, given["basePlusFog"] === undefined ? least : given["basePlusFog"], 0, 10, "", " basePlusFog");
   return { steps, basePlusFog, densityAt: monotoneCurve(steps.map(({ logH, density }) => ({ x: logH, y: density }))) };
 }
 

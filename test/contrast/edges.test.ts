@@ -36,7 +36,7 @@ describe("contrastIndex", () => {
 
 describe("contrastLogSd", () => {
   it("is 0 for one and the same gradient, however little is known of the law", () => {
-    const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30, sd: { gammaInfinity: Infinity, ratePerS: Infinity, appearanceS: Infinity } };
+    const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30, sd: { gammaInfinity: 1000, ratePerS: 100, appearanceS: 1e6 } };
     expect(contrastLogSd(law, 0.6, 0.6)).toBe(0);
   });
 });
