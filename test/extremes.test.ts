@@ -124,6 +124,7 @@ describe("what comes out", () => {
     expect(() => contrastLogSd({ ...law, sd: { ...sd, gammaInfinity: 1e308 } }, 0.5, 0.6)).toThrow(
       new RangeError("contrastLogSd: law.sd.gammaInfinity must be from 0 to 1000, got 1e+308"),
     );
+    expect(() => contrastLogSd({ ...law, sd: 5 } as never, 0.5, 0.6)).toThrow(new TypeError("contrastLogSd: law.sd must be an object, got 5"));
     expect(() => contrastLogSd({ ...law, sd: { ...sd, ratePerS: -1 } }, 0.5, 0.6)).toThrow(new RangeError("contrastLogSd: law.sd.ratePerS must be from 0 to 100 1/s, got -1"));
     expect(() => contrastLogSd({ ...law, sd: { ...sd, appearanceS: -1 } }, 0.5, 0.6)).toThrow(new RangeError("contrastLogSd: law.sd.appearanceS must be from 0 to 1000000 s, got -1"));
   });

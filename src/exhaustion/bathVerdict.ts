@@ -63,9 +63,7 @@ export function bathVerdict(bath: Bath): BathVerdict {
     over("bath-past-capacity", "/usedCm2PerL", limit, usedCm2PerL, "The bath has developed more than its capacity.");
   }
   const used = bath.use === undefined ? 1 : useFactor(bath.use, usedCm2PerL);
-  // An age law takes ten half-lives at most; a bath beyond is judged as one of nearly ten, which is a thousand times too slow.
-  const countedH = age?.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH;
-  const factor = used * (age === undefined || dead ? 1 : ageFactor(age, countedH));
+  const factor = used * (age === undefined || dead ? 1 : agedFactor(age, ageH));
   over("bath-too-slow", "", 2, factor, "The bath needs more than twice the time of a fresh one: mix fresh.");
   if (cautions.length > 0) return { verdict: "discard", factor, cautions };
   if (factor <= 1.05) return { verdict: "usable", factor, cautions };
@@ -76,4 +74,10 @@ export function bathVerdict(bath: Bath): BathVerdict {
       { code: "bath-slow", severity: "note", message: `The bath needs ${((factor - 1) * 100).toFixed(0)} % more time than a fresh one.`, actual: factor },
     ],
   };
+}
+
+/** An age law takes ten half-lives at most; a bath beyond is judged as one of nearly ten, which is a thousand times too slow. */
+function agedFactor(age: AgeLaw, ageH: number): number {
+  ageFactor(age, 0);
+  return ageFactor(age, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH);
 }
