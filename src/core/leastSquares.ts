@@ -13,6 +13,15 @@ export interface FittedLine {
 }
 
 /**
+ * The scatter of rows about a fitted line, pooled with one that is known beforehand: the mean of both variances by their degrees of freedom, so that
+ * few rows that happen to lie on a line do not claim certainty, and two, which leave no residual, have the known one alone.
+ */
+export function pooledSd(known: { readonly sd: number; readonly freedom: number }, residualSd: number, rows: number): number {
+  const own = rows - 2;
+  return Math.sqrt((known.freedom * known.sd ** 2 + own * residualSd ** 2) / (known.freedom + own));
+}
+
+/**
  * Ordinary least squares of y on x. The x values are centred first: with 1/T in 1/K they differ in the fourth digit
  * only, and uncentred sums would lose most of the figures.
  */

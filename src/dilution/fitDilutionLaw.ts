@@ -1,15 +1,13 @@
 import { inRange } from "../core/guards.js";
-import { leastSquaresLine } from "../core/leastSquares.js";
+import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
 import { checkedDilutionRows, type DilutionRow, type PowerDilutionLaw } from "./dilution.js";
 
 /**
  * How far makers' tables lie from any power: the pooled residual standard deviation of ln(time) over the two read tables of four dilutions
- * (Eastman Kodak, publication F-32), whose residuals have two degrees of freedom each. Tables of three leave 0.00 to 0.14.
+ * (Eastman Kodak, publication F-32), whose residuals have two degrees of freedom each. Tables of three leave 0.00 to 0.14. It
+ * counts for three degrees of freedom beside a table's own.
  */
-const POOLED_SCATTER = 0.15;
-
-/** How many degrees of freedom the pooled scatter counts for beside a table's own. */
-const POOLED_WEIGHT = 3;
+const POOLED = { sd: 0.15, freedom: 3 };
 
 /** What {@link fitDilutionLaw} returns. */
 export interface FittedDilutionLaw {
@@ -42,8 +40,7 @@ export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw 
   const points = checkedDilutionRows("fitDilutionLaw: ", rows).map(({ logC, timeS }) => [-logC, Math.log(timeS)] as const);
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
   if (!(slope <= 3)) throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
-  const own = points.length - 2;
-  const scatterLogSd = Math.sqrt((POOLED_WEIGHT * POOLED_SCATTER ** 2 + own * residualSd ** 2) / (POOLED_WEIGHT + own));
+  const scatterLogSd = pooledSd(POOLED, residualSd, points.length);
   const sd = scatterLogSd / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
   inRange("fitDilutionLaw: fitted sd", sd, 0, 3, " (are the rows too close?)");

@@ -84,7 +84,7 @@ export function clockTime(rateAt: (timeS: number) => number, target: number, sta
     let to = Math.min(from + Math.min(left, target / 16) / rate(from), corners[next] ?? Infinity, LONGEST_CLOCK_S);
     if (high < Infinity && !(to > low && to < high)) to = (low + high) / 2;
     if (to === from) {
-      // Less than the clock can show is left, unless the forecast told something else at each look.
+      // Less than the clock can show is left, some 1e-16 of it; ten million times that, and the forecast told something else at each look.
       if (Math.abs(left) > 1e-9 * from * rate(from)) giveUp();
       break;
     }

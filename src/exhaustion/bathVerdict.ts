@@ -76,7 +76,10 @@ export function bathVerdict(bath: Bath): BathVerdict {
   };
 }
 
-/** An age law takes ten half-lives at most; a bath beyond is judged as one of nearly ten, which is a thousand times too slow. */
+/**
+ * An age law takes ten half-lives at most; a bath beyond is judged as one of nearly ten, so that rounding stays
+ * below ten: a thousand times too slow.
+ */
 function agedFactor(age: AgeLaw, ageH: number): number {
   ageFactor(age, 0);
   return ageFactor(age, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH);

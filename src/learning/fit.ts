@@ -2,6 +2,7 @@
  * Room: learning. From what was known before and all the runs to knowledge: one function, so that knowledge is the same whichever way the
  * runs came in.
  */
+import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";
@@ -13,9 +14,6 @@ import { readOutcome } from "./outcome.js";
 import { posterior, type Surprise } from "./posterior.js";
 import { robustPosterior, type Fit, type Reading } from "./robust.js";
 import type { LearnedKnowledge, Parameter, Prior, SetAside } from "./types.js";
-
-/** The widest spread of ln(time), over the laws' first spreads, of a run that can still teach something; `compensate` refuses beyond it as well. */
-const WIDEST_LOG_SD = 100;
 
 /** Below this weight, three standard deviations from the rest, a run is named: chance does that to one sound run in 370. */
 const NAMED_BELOW = 2 / 3;
@@ -43,6 +41,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
     else if (typeof row === "string") aside(row);
     else {
       const slopes = row.slopes.map((slope, j) => slope * (numbers[j]?.[1] as number));
+      // A run whose time the laws know no better than the widest spread of an answer teaches nothing.
       if (Math.hypot(...slopes) > WIDEST_LOG_SD) aside(TOO_FAR);
       else fitted.push({ run: i, slopes, surprise: outcome[0] - logBase - row.log, variance: outcome[1] ** 2 });
     }

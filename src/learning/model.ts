@@ -4,6 +4,7 @@
  */
 import { agitationInterval, staleShare } from "../agitation/agitation.js";
 import type { Baseline } from "../compensate/types.js";
+import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { slowingRootH } from "../exhaustion/ageFactor.js";
@@ -99,7 +100,7 @@ export function rowMaker(
     slopes[4] = toUse[1] - fromUse[1];
     slopes[5] = toAge[1] - fromAge[1];
     log += toUse[0] - fromUse[0] + toAge[0] - fromAge[0];
-    return Math.abs(log) < 100 ? { log, slopes } : TOO_FAR;
+    return Math.abs(log) < WIDEST_LOG_SD ? { log, slopes } : TOO_FAR;
   };
 }
 

@@ -24,7 +24,10 @@ const GROWTH_SHARE = 0.2;
 /** A time of appearance and its factor are each known to about a tenth (common practice). */
 const APPEARANCE_LOG_SD = 0.15;
 
-/** No outcome is read better than this, a hundredth of a per cent of time: what claims to be is taken for it. */
+/**
+ * No outcome is read better than this, a hundredth of a per cent of time: what claims to be is taken for it. An assumption of this package, a hundredth
+ * of what a careful clock and thermometer leave; much below, copies of a run would cancel to nothing in the sums.
+ */
 const LEAST_LOG_SD = 1e-4;
 
 /** ln of the right time and its standard deviation; or, for a run that says nothing about it, why. */

@@ -1,4 +1,5 @@
 import { agitationInterval } from "../agitation/agitation.js";
+import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { formatDilution } from "../dilution/formatDilution.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { readOutcome } from "./outcome.js";
@@ -61,7 +62,7 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
     const right = typeof outcome === "string" ? null : outcome;
     const log = typeof row === "string" ? NaN : logTime(row);
     // No row, or a time that no clock shows.
-    const fitted = log < 100 ? log : null;
+    const fitted = log < WIDEST_LOG_SD ? log : null;
     return {
       run: i,
       id: run.id ?? null,

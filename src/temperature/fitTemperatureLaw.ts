@@ -1,10 +1,10 @@
 import { inRange } from "../core/guards.js";
-import { leastSquaresLine } from "../core/leastSquares.js";
+import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
 import { checkedRows, GAS_CONSTANT_KJ, inverseKelvin, type ArrheniusLaw, type TemperatureRow } from "./law.js";
 import { TABLE_ROW_LOG_SD } from "./temperatureLogSd.js";
 
-/** The degrees of freedom that the rounding of printed times counts for beside the rows' own. */
-const ROUNDING_FREEDOM = 2;
+/** The rounding of printed times, worth two degrees of freedom beside the rows' own: as much as a table of four rows has, an assumption of this package. */
+const ROUNDING = { sd: TABLE_ROW_LOG_SD, freedom: 2 };
 
 /** What {@link fitTemperatureLaw} returns. */
 export interface FittedTemperatureLaw {
@@ -48,9 +48,7 @@ export function fitTemperatureLaw(rows: readonly TemperatureRow[]): FittedTemper
     throw new RangeError(
       `fitTemperatureLaw: rows must give at most 200 kJ/mol, got ${activationEnergyKJPerMol.toFixed(1)} kJ/mol`,
     );
-  const free = points.length - 2;
-  const scatter = Math.sqrt((ROUNDING_FREEDOM * TABLE_ROW_LOG_SD ** 2 + free * residualSd ** 2) / (ROUNDING_FREEDOM + free));
-  const sdKJPerMol = (GAS_CONSTANT_KJ * scatter) / Math.sqrt(spreadX);
+  const sdKJPerMol = (GAS_CONSTANT_KJ * pooledSd(ROUNDING, residualSd, points.length)) / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
   inRange("fitTemperatureLaw: fitted sdKJPerMol", sdKJPerMol, 0, 200, " kJ/mol (are the rows too close?)");
   return {
