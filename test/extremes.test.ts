@@ -115,6 +115,8 @@ describe("what comes out", () => {
     const { verdict, factor } = bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: 24 } });
     expect(verdict).toBe("discard");
     expect(factor).toBeCloseTo(2 ** 9.99, 9);
+    // Ten half-lives themselves the law takes.
+    expect(bathVerdict({ ageH: 240, age: { kind: "half-life", halfLifeH: 24 } }).factor).toBe(1024);
     expect(() => bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: NaN } })).toThrow(/halfLifeH must be above 0/);
   });
   it("of a spread of growth that is none is refused by name", () => {
