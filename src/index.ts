@@ -9,12 +9,13 @@ export type { Caution, CautionSeverity } from "./core/caution.js";
 export type { TimeEstimate } from "./core/estimate.js";
 export type { Basis, Factor, LawOrigin } from "./core/term.js";
 
-// quantities: time text, °F, film areas
+// quantities: times and temperatures in text, °F, film areas
 export { parseTime } from "./quantities/parseTime.js";
 export { formatTime } from "./quantities/formatTime.js";
 export { roundTime } from "./quantities/roundTime.js";
 export { fahrenheitToCelsius } from "./quantities/fahrenheitToCelsius.js";
 export { celsiusToFahrenheit } from "./quantities/celsiusToFahrenheit.js";
+export { parseTemperature } from "./quantities/parseTemperature.js";
 export { filmAreaCm2 } from "./quantities/filmAreaCm2.js";
 
 // temperature: time at another temperature
@@ -59,13 +60,16 @@ export { stockCautions, type StockQuestion } from "./dilution/stockCautions.js";
 
 // agitation: time under another agitation
 export { genericAgitationLaw, type Agitation, type AgitationLaw } from "./agitation/agitation.js";
+export { parseAgitation } from "./agitation/parseAgitation.js";
 export { agitationFactor } from "./agitation/agitationFactor.js";
 export { agitationLogSd } from "./agitation/agitationLogSd.js";
 
 // exhaustion: time in a used or old bath, and whether to use it at all
 export { genericUseLaw, useFactor, type UseLaw } from "./exhaustion/useFactor.js";
+export { parseUse } from "./exhaustion/parseUse.js";
 export { useLogSd } from "./exhaustion/useLogSd.js";
 export { ageFactor, type AgeLaw } from "./exhaustion/ageFactor.js";
+export { parseAge } from "./exhaustion/parseAge.js";
 export { ageLogSd } from "./exhaustion/ageLogSd.js";
 export { bathState, type BathLedger } from "./exhaustion/bathState.js";
 export { bathVerdict, type Bath, type BathVerdict } from "./exhaustion/bathVerdict.js";

@@ -125,6 +125,9 @@ const text = fc.oneof(
   fc.tuple(fc.nat({ max: 30 }), fc.nat({ max: 59 })).map(([m, s]) => `PT${m}M${s}S`),
 );
 
+/** A number and what it counts. */
+const counted = (max, ...units) => fc.tuple(fc.nat({ max }), oneOf(...units)).map(([n, unit]) => `${n}${unit}`);
+
 // contrast and inspection
 const cooling = fc
   .tuple(within(10, 30), within(10, 30), within(300, 9000), within(10, 900), fc.array(within(-0.1, 0.1), { minLength: 3, maxLength: 12 }))
@@ -202,6 +205,10 @@ const drift = record({ startC: bath, ambientC: within(-50, 100), timeConstantS: 
 export const valid = {
   // quantities
   parseTime: args([text]),
+  parseTemperature: args([counted(300, " °C", "C", "F", " °F", "℃")]),
+  parseAgitation: args([fc.oneof(oneOf("continuous", "stand", "Every 1:30"), counted(3600, " s", " sec", "s"))]),
+  parseUse: args([counted(900, " rolls/l", " cm2/l", " cm²/L")]),
+  parseAge: args([counted(5000, " h", " days", "d6h", " weeks 1 h", " min")]),
   formatTime: args([within(0, 1e7)], [record({ stepS: fc.integer({ min: 1, max: 3600 }) }, [])]),
   roundTime: args([within(0, 1e7)], [above0(86400)]),
   fahrenheitToCelsius: args([within(-459.67, 10000)]),

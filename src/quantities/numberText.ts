@@ -1,0 +1,20 @@
+/*
+ * Room: quantities. Bare numbers in text, as people type them into a table.
+ */
+import { wrongValue } from "../core/guards.js";
+
+/** A decimal comma as a point: one or two figures after it, since three could be thousands. */
+export function withPoint(text: string): string {
+  return text.replace(/(\d),(\d{1,2})(?!\d)/, "$1.$2");
+}
+
+/** Text that is a bare number, or a word and one ("every 30"), with a unit after it; other text as it is. */
+export function withUnit(text: string, unit: string): string {
+  return /^(?:[a-z]+\s+)?[-+]?\d+(?:\.\d+)?$/i.test(text) ? `${text} ${unit}`.trim() : text;
+}
+
+/** A number from text; throws when it is none. `where` is what the error calls it. */
+export function numberFromText(text: string, where: string): number {
+  if (!/^[-+]?\d+(?:\.\d+)?$/.test(text)) wrongValue(where, "a number", text);
+  return Number(text);
+}

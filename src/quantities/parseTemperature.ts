@@ -1,0 +1,32 @@
+import { inRange, wrongKind, wrongValue } from "../core/guards.js";
+import { fahrenheitToCelsius } from "./fahrenheitToCelsius.js";
+
+const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
+
+/**
+ * Reads a temperature as people write it.
+ *
+ * @param text - a number and its unit: `"20 °C"`, `"20C"`, `"68F"`, `"68.5 °F"`, `"20 ℃"`
+ * @returns the temperature in °C
+ * @throws TypeError when `text` is not text
+ * @throws RangeError when it is not a temperature, has no unit (`"68"` could be either), or lies below absolute zero or above 10000
+ *
+ * @remarks Decimal fractions are exact to the double: `"68.36F"` is 20.2. C = (F − 32)/1.8, as in {@link fahrenheitToCelsius}.
+ *
+ * @example
+ * ```ts
+ * parseTemperature("68F") // => 20
+ * parseTemperature("20.5 °C") // => 20.5
+ * ```
+ */
+export function parseTemperature(text: string): number {
+  if (typeof text !== "string") wrongKind("parseTemperature: text", FORMS, text);
+  // One sign for a degree and its scale, ℃, is a compatibility character: NFKC writes it as two. A minus sign may be a true one.
+  const plain = text.normalize("NFKC").replace("\u2212", "-").trim();
+  const [, number, scale] = /^([-+]?\d+(?:\.\d+)?)\s*\u00b0?\s*([CF])$/i.exec(plain) ?? [];
+  if (scale === undefined) wrongValue("parseTemperature: text", FORMS, text);
+  const degrees = Number(number);
+  if (scale.toUpperCase() === "C") return inRange("parseTemperature: text", degrees, -273.15, 1e4, " °C");
+  // Fifteen digits: 68.36 °F is 20.2 °C on paper.
+  return Number(fahrenheitToCelsius(inRange("parseTemperature: text", degrees, -459.67, 1e4, " °F")).toPrecision(15));
+}

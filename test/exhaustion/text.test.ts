@@ -1,0 +1,87 @@
+/* Room: exhaustion. The use and the age of a bath in text. */
+import { fc, test } from "../property.js";
+import { describe, expect, it } from "vitest";
+import { filmAreaCm2, parseAge, parseUse } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+
+describe("parseUse", () => {
+  it.each([
+    ["516 cm2/l", 516],
+    ["516.25 cm²/L", 516.25],
+    ["0 cm2/l", 0],
+    ["516cm2 / l", 516],
+    // A roll is 80 square inches, 516.128 cm²: E. Brodie-Tyrrell, Fixer Capacity, analogue FAQ.
+    ["1 roll/l", 516.128],
+    [" 2 Rolls/l ", 1032.256],
+    ["0.5 rolls/l", 258.064],
+    ["1000000 cm2/l", 1e6],
+  ])("reads %s", (text, cm2PerL) => {
+    expect(parseUse(text)).toBeCloseTo(cm2PerL, 9);
+  });
+  it.each(["", "516", "two rolls/l", "2 rolls", "2 films/l", "-1 rolls/l", "x 2 rolls/l", "2 rolls/l x", "516 cm/l", "1.5.2 rolls/l"])("refuses %j", (text) => {
+    expect(() => parseUse(text)).toThrow(new RangeError(`parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got ${JSON.stringify(text)}`));
+  });
+  it("refuses more than a bath can have seen", () => {
+    expect(() => parseUse("1000001 cm2/l")).toThrow(new RangeError("parseUse: text must be from 0 to 1000000 cm²/l, got 1000001"));
+    expect(() => parseUse("2000 rolls/l")).toThrow("parseUse: text must be from 0 to 1000000 cm²/l, got 1032256");
+  });
+  it.each([516, null, undefined, ["2 rolls/l"]])("refuses %j by kind", (value) => {
+    expect(() => parseUse(anyOf(value))).toThrow(TypeError);
+    expect(() => parseUse(anyOf(value))).toThrow(/^parseUse: text must be a use such as/);
+  });
+  test.prop([fc.integer({ min: 0, max: 1900 })])("counts rolls as filmAreaCm2 does", (rolls) => {
+    expect(parseUse(`${rolls} rolls/l`)).toBe(rolls * filmAreaCm2("120"));
+  });
+});
+
+describe("parseAge", () => {
+  it.each([
+    ["90 min", 1.5],
+    ["2 h", 2],
+    ["2hrs", 2],
+    ["1 hr", 1],
+    ["1.5 hours", 1.5],
+    ["1 hour 30 minutes", 1.5],
+    ["3 days", 72],
+    ["1 day", 24],
+    ["1.25 d", 30],
+    ["2.2 days", 52.8],
+    ["1 d 6 h", 30],
+    ["1d6h30min", 30.5],
+    ["2 weeks", 336],
+    ["1w", 168],
+    ["1 week 1 day", 192],
+    ["1 Minute", 1 / 60],
+    ["36 s", 0.01],
+    ["36 sec", 0.01],
+    ["1 second", 1 / 3600],
+    ["0 h", 0],
+    [" 5000 h ", 5000],
+    ["1000000 h", 1e6],
+  ])("reads %s", (text, ageH) => {
+    expect(parseAge(text)).toBeCloseTo(ageH, 12);
+  });
+  // Of an age, "2:30" could be minutes or hours, and "3 m" minutes or months.
+  it.each(["", "  ", "2", "2:30", "1:02:00", "3 m", "2 months", "old", "x 3 days", "3 days x", "6 h 1 d", "2 h 3 h", "-1 h", "1,5 h", "PT2H", "h", `1 h${" ".repeat(5000)}x`])(
+    "refuses %j",
+    (text) => {
+      const shown = JSON.stringify(text.slice(0, 60));
+      expect(() => parseAge(text)).toThrow(new RangeError(`parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got ${shown}`));
+    },
+  );
+  it("refuses more than a bath can be", () => {
+    expect(() => parseAge("1000001 h")).toThrow(new RangeError("parseAge: text must be from 0 to 1000000 h, got 1000001"));
+    expect(() => parseAge("6000 weeks")).toThrow("parseAge: text must be from 0 to 1000000 h, got 1008000");
+  });
+  it.each([2, null, undefined, ["2 h"]])("refuses %j by kind", (value) => {
+    expect(() => parseAge(anyOf(value))).toThrow(TypeError);
+    expect(() => parseAge(anyOf(value))).toThrow(/^parseAge: text must be an age such as/);
+  });
+  test.prop([fc.integer({ min: 0, max: 5000 }), fc.integer({ min: 0, max: 6 }), fc.integer({ min: 0, max: 23 }), fc.integer({ min: 0, max: 59 })])(
+    "adds up weeks, days, hours and minutes",
+    (weeks, days, hours, minutes) => {
+      expect(parseAge(`${weeks} weeks ${days} d ${hours} h ${minutes} min`)).toBeCloseTo((weeks * 7 + days) * 24 + hours + minutes / 60, 8);
+    },
+  );
+});

@@ -1,0 +1,89 @@
+/* Room: quantities. Temperatures and bare numbers in text. */
+import { fc, test } from "../property.js";
+import { describe, expect, it } from "vitest";
+import { celsiusToFahrenheit, fahrenheitToCelsius, parseTemperature } from "../../src/index.js";
+import { numberFromText, withPoint, withUnit } from "../../src/quantities/numberText.js";
+
+const anyOf = (value: unknown): any => value;
+
+describe("parseTemperature", () => {
+  // Fixed points of the scales: NIST Special Publication 811, Gaithersburg, 2008, appendix B.8; absolute zero, BIPM, The International System of Units,
+  // 9th ed., Sèvres, 2019.
+  it.each([
+    ["20 °C", 20],
+    ["20C", 20],
+    ["20c", 20],
+    ["+20.5 ° C", 20.5],
+    ["68F", 20],
+    ["68 °F", 20],
+    [" 68.36f ", 20.2],
+    ["70.7 °F", 21.5],
+    ["32 °F", 0],
+    ["212F", 100],
+    ["-40 °F", -40],
+    ["-40 °C", -40],
+    ["−5 °C", -5],
+    ["20 ℃", 20],
+    ["68℉", 20],
+    ["0 °C", 0],
+    ["-273.15 °C", -273.15],
+    ["-459.67 °F", -273.15],
+  ])("reads %s", (text, celsius) => {
+    expect(parseTemperature(text)).toBe(celsius);
+  });
+  it.each(["", "20", "68", "warm", "20 K", "C", "°C", "20 °", "about 20 °C", "20 °C or so", "20,5 °C", "1e1 °C", ".5 °C", "20. °C", "20 °CF", "20 °° C"])(
+    "refuses %j",
+    (text) => {
+      const expected = `parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got ${JSON.stringify(text)}`;
+      expect(() => parseTemperature(text)).toThrow(new RangeError(expected));
+    },
+  );
+  it("refuses what is colder than anything, and what no thermometer reads", () => {
+    expect(() => parseTemperature("-273.16 °C")).toThrow(new RangeError("parseTemperature: text must be from -273.15 to 10000 °C, got -273.16"));
+    expect(() => parseTemperature("-459.68F")).toThrow(new RangeError("parseTemperature: text must be from -459.67 to 10000 °F, got -459.68"));
+    expect(() => parseTemperature("10001 °C")).toThrow(new RangeError("parseTemperature: text must be from -273.15 to 10000 °C, got 10001"));
+    expect(() => parseTemperature("10001F")).toThrow(new RangeError("parseTemperature: text must be from -459.67 to 10000 °F, got 10001"));
+    expect(parseTemperature("10000 °C")).toBe(10000);
+    expect(parseTemperature("10000 °F")).toBeCloseTo(5537.78, 2);
+  });
+  it.each([20, null, undefined, ["20C"], {}, true])("refuses %j by kind", (value) => {
+    expect(() => parseTemperature(anyOf(value))).toThrow(TypeError);
+    expect(() => parseTemperature(anyOf(value))).toThrow(/^parseTemperature: text must be a temperature such as/);
+  });
+  test.prop([fc.integer({ min: -27315, max: 550000 })])("reads both scales alike, to the hundredth", (hundredths) => {
+    const celsius = hundredths / 100;
+    expect(parseTemperature(`${celsius} °C`)).toBe(celsius);
+    expect(parseTemperature(`${celsiusToFahrenheit(celsius).toFixed(3)} °F`)).toBeCloseTo(celsius, 9);
+  });
+  test.prop([fc.integer({ min: -45967, max: 1000000 })])("agrees with fahrenheitToCelsius", (hundredths) => {
+    const read = parseTemperature(`${hundredths / 100}F`);
+    expect(read).toBeCloseTo(fahrenheitToCelsius(hundredths / 100), 9);
+  });
+});
+
+describe("bare numbers in text", () => {
+  it("takes a comma for a point where one or two figures follow it, wherever the number stands", () => {
+    expect(withPoint("-14,5 C")).toBe("-14.5 C");
+    expect(withPoint("+14,55")).toBe("+14.55");
+    expect(withPoint("about 14,5")).toBe("about 14.5");
+    expect(withPoint("1,234")).toBe("1,234");
+    expect(withPoint("one, 5")).toBe("one, 5");
+  });
+  it("gives a unit to a bare number, or to a word and one, and to nothing else", () => {
+    expect(withUnit("30", "s")).toBe("30 s");
+    expect(withUnit("-0.5", "C")).toBe("-0.5 C");
+    expect(withUnit("Every  30", "s")).toBe("Every  30 s");
+    expect(withUnit("30", "")).toBe("30");
+    expect(withUnit("30 s", "min")).toBe("30 s");
+    expect(withUnit("x every 30", "min")).toBe("x every 30");
+    expect(withUnit("30x", "min")).toBe("30x");
+    expect(withUnit("x30", "min")).toBe("x30");
+    expect(withUnit("stand", "min")).toBe("stand");
+  });
+  it("reads a number, and names what should have been one", () => {
+    expect(numberFromText("+0.55", "gamma")).toBe(0.55);
+    expect(numberFromText("-12", "x")).toBe(-12);
+    for (const text of ["soft", "0.5x", "x0.5", "", "1.", ".5", "1e3"])
+      expect(() => numberFromText(text, "gamma")).toThrow(new RangeError(`gamma must be a number, got ${JSON.stringify(text)}`));
+  });
+});
