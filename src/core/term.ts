@@ -53,3 +53,14 @@ export function checkedOrigin<Law extends LawOrigin>(where: string, law: Law, fi
   if (runs !== undefined) inRange(where, runs, 0, 1e9, "", `${field}.runs`);
   return law;
 }
+
+/** The same, and whether the law is a published one is true or false: for a law that is kept. */
+export function checkedLawOrigin(where: string, law: LawOrigin): void {
+  const { published = false } = checkedOrigin(where, law, " law");
+  if (typeof published !== "boolean") wrongKind(`${where} law.published`, "true or false", published);
+}
+
+/** The sources of a law, for another law that is made of it. */
+export function sourcesOf({ sources }: LawOrigin): LawOrigin | undefined {
+  return sources && { sources };
+}

@@ -4,14 +4,15 @@
  */
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { ageRange, type NumberOfLaw, type NumberRange } from "../exhaustion/tangents.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";
-import { LEAST_RATE, learnableLaws, priorNumbers, type LearnableLaws } from "./learnableLaws.js";
+import { learnableLaws, priorNumbers } from "./learnableLaws.js";
 import { learnedLaws } from "./learnedLaws.js";
 import { CAUSES, rowMaker, TOO_FAR } from "./model.js";
 import type { Entry } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
-import { posterior, type Surprise } from "./posterior.js";
+import { posterior, type Surprise } from "../core/posterior.js";
 import { robustPosterior, type Fit, type Reading } from "./robust.js";
 import type { LearnedKnowledge, Parameter, Prior, SetAside } from "./types.js";
 
@@ -53,11 +54,12 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   });
   setAside.sort((a, b) => a.run - b.run);
   const spreads = fit.covariance.map((row, j) => Math.sqrt(row[j] as number));
-  const held = withinBounds(fit, fitted, numbers, boundsOf(Math.log(1e6) - logBase, laws, numbers, spreads));
+  const sdOf = (j: number): number => (numbers[j]?.[1] as number) * (spreads[j] as number);
+  const held = withinBounds(fit, fitted, numbers, boundsOf(Math.log(1e6) - logBase, ageRange(laws.age, sdOf(5))));
   const parameters: Parameter[] = numbers.map(([, sd], j) => ({
     cause: CAUSES[j] as string,
     value: held.values[j] as number,
-    sd: sd * (spreads[j] as number),
+    sd: sdOf(j),
     priorSd: sd,
     runs: fitted.filter(({ slopes }) => slopes[j] !== 0).length,
   }));
@@ -82,25 +84,11 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
 /** The precision of a number that is held, in numbers scaled by their prior spreads. */
 const BEYOND_DOUBT = 1e12;
 
-type Bounds = readonly (readonly [low: number, high: number])[];
+const clamped = (value: number, [low, high]: NumberRange): number => Math.min(high, Math.max(low, value));
 
-const clamped = (value: number, [low, high]: Bounds[number]): number => Math.min(high, Math.max(low, value));
-
-/**
- * The range in which each number can be a law. The least rate of ageing is just above a third of its spread: there the half-life is known to
- * a factor of e³, the widest that an age law takes.
- */
-function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (readonly [number, number])[], spreads: readonly number[]): Bounds {
-  const age = numbers[5] as readonly [number, number];
-  return [
-    [-20, mostBase],
-    [0, 200],
-    [0, 3],
-    [0, 0.99],
-    [0, 10],
-    laws.age.kind === "half-life" ? [Math.max(LEAST_RATE, (age[1] * (spreads[5] as number)) / 2.999), Math.max(1e3, age[0])] : [-1, 1],
-    [-1e3, 1e3],
-  ];
+/** The range in which each number can be a law. */
+function boundsOf(mostBase: number, age: NumberRange): readonly NumberRange[] {
+  return [[-20, mostBase], [0, 200], [0, 3], [0, 0.99], [0, 10], age, [-1e3, 1e3]];
 }
 
 /**
@@ -110,8 +98,8 @@ function boundsOf(mostBase: number, laws: LearnableLaws, numbers: readonly (read
 function withinBounds(
   fit: Fit,
   readings: readonly Surprise[],
-  numbers: readonly (readonly [number, number])[],
-  bounds: Bounds,
+  numbers: readonly NumberOfLaw[],
+  bounds: readonly NumberRange[],
 ): { readonly values: readonly number[]; readonly atBound: readonly number[] } {
   const held = new Map<number, number>();
   const all = [...readings];
@@ -119,11 +107,11 @@ function withinBounds(
   let { mean } = fit;
   for (;;) {
     const values = numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (mean[j] as number));
-    const allowed = values.map((value, j) => clamped(value, bounds[j] as Bounds[number]));
+    const allowed = values.map((value, j) => clamped(value, bounds[j] as NumberRange));
     // Each number is held once at most: this ends, whatever the numbers are.
     const out = values.findIndex((value, j) => value !== allowed[j] && !held.has(j));
     if (out < 0) return { values, atBound: [...held.keys()] };
-    const [value, sd] = numbers[out] as readonly [number, number];
+    const [value, sd] = numbers[out] as NumberOfLaw;
     const bound = allowed[out] as number;
     held.set(out, bound);
     all.push({ slopes: numbers.map((_, j) => Number(j === out)), surprise: (bound - value) / sd });

@@ -2,7 +2,7 @@
  * Room: learning. From learned numbers back to laws, so that `compensate` takes them as it takes any others.
  */
 import type { Baseline, Knowledge } from "../compensate/types.js";
-import type { AgeLaw } from "../exhaustion/ageFactor.js";
+import { withAgeNumber } from "../exhaustion/tangents.js";
 import type { LearnableLaws } from "./learnableLaws.js";
 import type { Parameter, Prior } from "./types.js";
 
@@ -12,20 +12,18 @@ export function learnedLaws(prior: Prior, laws: LearnableLaws, parameters: reado
   const given = prior.laws;
   const law = <Cause extends keyof LearnableLaws>(cause: Cause, { runs }: Parameter, learned: Partial<LearnableLaws[Cause]>): Knowledge =>
     runs === 0 && given[cause] ? {} : { [cause]: { ...laws[cause], ...(runs > 0 && learned), runs } };
-  const baseline = { ...prior.baseline, timeS: prior.baseline.timeS * Math.exp(base.value), logSd: base.sd };
   return {
     ...given,
-    baseline: base.runs > 0 ? { ...baseline, runs: base.runs } : baseline,
+    baseline: {
+      ...prior.baseline,
+      timeS: prior.baseline.timeS * Math.exp(base.value),
+      logSd: base.sd,
+      ...(base.runs > 0 && { runs: base.runs }),
+    },
     ...law("temperature", temperature, { activationEnergyKJPerMol: temperature.value, sdKJPerMol: temperature.sd }),
     ...law("dilution", dilution, { exponent: dilution.value, sd: dilution.sd }),
     ...law("agitation", agitation, { staleLoss: agitation.value, sdStaleLoss: agitation.sd }),
     ...law("use", use, { increase: use.value, sdIncrease: use.sd }),
-    ...law("age", age, ageNumbers(laws.age, age)),
+    ...law("age", age, withAgeNumber(laws.age, [age.value, age.sd])),
   };
-}
-
-function ageNumbers(law: AgeLaw, { value, sd }: Parameter): Partial<AgeLaw> {
-  if (law.kind === "slowing") return { perRootH: value, sdPerRootH: sd };
-  // To a rate and back, a half-life at the end of its range must not round out of it.
-  return { halfLifeH: Math.min(1e6, Math.max(1e-30, Math.LN2 / value)), sdLog: sd / value };
 }

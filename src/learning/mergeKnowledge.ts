@@ -1,5 +1,6 @@
+import { ordered } from "../core/ordered.js";
 import { fitKnowledge } from "./fit.js";
-import { inOrder, ordered } from "./notebook.js";
+import { inOrder } from "./notebook.js";
 import { storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 

@@ -2,13 +2,12 @@
  * Room: learning. The model: ln(time) as a sum of seven numbers, each times what a run's conditions make of it. One row of that
  * sum for a run is what the regression stands on.
  */
-import { agitationInterval, staleShare } from "../agitation/agitation.js";
+import { agitationSide, type AgitationSide } from "../agitation/agitation.js";
 import type { Baseline } from "../compensate/types.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { slowingRootH } from "../exhaustion/ageFactor.js";
-import { usePortions } from "../exhaustion/useFactor.js";
+import { ageTangent, useTangent } from "../exhaustion/tangents.js";
 import { GAS_CONSTANT_KJ, inverseKelvin } from "../temperature/law.js";
 import type { Run } from "./types.js";
 import type { LearnableLaws } from "./learnableLaws.js";
@@ -42,32 +41,14 @@ export function rowMaker(
   const at = `${where} baseline`;
   const fromC = baseline.temperatureC;
   const fromAgeH = inRange(at, baseline.ageH ?? 0, 0, 1e6, " h", ".ageH");
-  const { staleLoss, staleTimeS } = agitation;
   const diluted = (at: string, { dilution }: ModelConditions): number | undefined =>
     dilution === undefined ? dilution : logConcentration(readDilution(`${at}.dilution`, dilution));
-  // null for a bath that stands.
-  const stale = (at: string, { agitation }: ModelConditions): readonly [log: number, slope: number] | null | undefined => {
-    if (agitation === undefined) return agitation;
-    const interval = agitationInterval(`${at}.agitation`, agitation);
-    if (interval === undefined) return null;
-    const share = staleShare(interval, staleTimeS);
-    return [-Math.log(1 - staleLoss * share), share / (1 - staleLoss * share)];
-  };
-  const used = (at: string, usedCm2PerL: number): readonly [log: number, slope: number] => {
-    const portions = usePortions(at, use, usedCm2PerL);
-    return use.growth === "linear"
-      ? [Math.log1p(use.increase * portions), portions / (1 + use.increase * portions)]
-      : [portions * Math.log1p(use.increase), portions / (1 + use.increase)];
-  };
-  const aged = (ageH: number): readonly [log: number, slope: number] => {
-    if (age.kind === "life") return [0, 0];
-    if (age.kind === "slowing") return [age.perRootH * slowingRootH(ageH), slowingRootH(ageH)];
-    return [(Math.LN2 * ageH) / age.halfLifeH, ageH];
-  };
+  const stirred = (at: string, { agitation: given }: ModelConditions): AgitationSide | undefined =>
+    given === undefined ? given : agitationSide(`${at}.agitation`, given, agitation);
   const fromLogC = diluted(at, baseline);
-  const fromStale = stale(at, baseline);
-  const fromUse = used(at, baseline.usedCm2PerL ?? 0);
-  const fromAge = aged(fromAgeH);
+  const fromAgitation = stirred(at, baseline);
+  const fromUse = useTangent(at, use, baseline.usedCm2PerL ?? 0);
+  const fromAge = ageTangent(age, fromAgeH);
 
   return (at, conditions) => {
     const toC = inRange(at, conditions.temperatureC ?? fromC, 0, 100, " °C", ".temperatureC");
@@ -79,19 +60,18 @@ export function rowMaker(
       slopes[2] = needed(at, "dilution", fromLogC) - toLogC;
       log += dilution.exponent * slopes[2];
     }
-    const to = stale(at, conditions);
-    if (to !== undefined) {
-      const from = needed(at, "agitation", fromStale);
-      if (!to !== !from) return "stand development is a mode of its own: it needs knowledge whose baseline stands";
-      if (to && from) {
-        log += to[0] - from[0];
-        slopes[3] = to[1] - from[1];
-      }
+    const to = stirred(at, conditions);
+    if (to) {
+      const from = needed(at, "agitation", fromAgitation);
+      if ((to.intervalS === undefined) !== (from.intervalS === undefined))
+        return "stand development is a mode of its own: it needs knowledge whose baseline stands";
+      log += Math.log(from.rate) - Math.log(to.rate);
+      slopes[3] = to.stale / to.rate - from.stale / from.rate;
     }
-    const toUse = conditions.usedCm2PerL === undefined ? fromUse : used(at, conditions.usedCm2PerL);
+    const toUse = conditions.usedCm2PerL === undefined ? fromUse : useTangent(at, use, conditions.usedCm2PerL);
     const toAgeH = conditions.ageH === undefined ? fromAgeH : inRange(at, conditions.ageH, 0, 1e6, " h", ".ageH");
     if (age.kind === "life" && toAgeH > age.lifeH) return `the bath was past its life of ${age.lifeH} h`;
-    const toAge = aged(toAgeH);
+    const toAge = ageTangent(age, toAgeH);
     if (conditions.strength !== undefined) {
       const { value, logSd } = plainObject(at, conditions.strength, ".strength");
       log += Math.log(positive(at, value, 1e6, "", ".strength.value"));

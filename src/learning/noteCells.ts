@@ -1,19 +1,11 @@
 /*
- * Room: learning. The cells of a notebook as people fill them: what a column is, and what a cell says.
+ * Room: learning. The cells of a row of notes as people fill them: which column a heading means, and what a cell says.
  */
-import { agitationInterval, type Agitation } from "../agitation/agitation.js";
-import { show, wrongValue } from "../core/guards.js";
-import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
-import { filmAreaCm2 } from "../quantities/filmAreaCm2.js";
-import { parseTime } from "../quantities/parseTime.js";
+import { plainObject, show, wrongValue } from "../core/guards.js";
+import { numberFromText, withPoint, withUnit } from "../quantities/numberText.js";
 import type { Outcome } from "./types.js";
 
-/** What can stand in a column, by the first word of its heading. */
-const FIELDS = new Set(
-  ["time", "temperature", "dilution", "agitation", "used", "age", "outcome", "gamma", "density", "wanted", "appearance", "factor", "sd", "id", "date", "note"],
-);
-
-/** Other words for them. */
+/** Other words for the columns. */
 const SYNONYMS: Readonly<Record<string, string>> = {
   development: "time",
   temp: "temperature",
@@ -27,9 +19,9 @@ const SYNONYMS: Readonly<Record<string, string>> = {
 /** Units that a heading may carry for its column, as the last word. */
 const UNITS = ["s", "sec", "min", "h", "c", "f"];
 
-/** A column: its field, or none where the heading is not known, and the unit in its heading, if any. */
-export interface Column {
-  readonly field: string | undefined;
+/** A column by the first word of its heading, and the unit in it, if any. */
+interface Column {
+  readonly field: string;
   readonly unit: string;
 }
 
@@ -38,73 +30,68 @@ export function readHeading(heading: string): Column {
   const words = heading.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
   const [first = "", ...rest] = words.match(/[a-z0-9]+/g) ?? [];
   const last = rest.pop() ?? "";
-  const field = Object.hasOwn(SYNONYMS, first) ? (SYNONYMS[first] as string) : first;
-  return { field: FIELDS.has(field) ? field : undefined, unit: UNITS.includes(last) ? last : "" };
+  return { field: Object.hasOwn(SYNONYMS, first) ? (SYNONYMS[first] as string) : first, unit: UNITS.includes(last) ? last : "" };
 }
 
-/** The text of a cell, trimmed; empty for a blank. */
-export function cellText(cell: unknown): string {
-  // What a data frame or a spreadsheet leaves in an empty cell.
-  if (cell === undefined || cell === null || Number.isNaN(cell)) return "";
-  return typeof cell === "string" ? cell.trim() : show(cell);
+/** A cell with something in it: its text as it stands, empty where that says nothing in words; and with a decimal point, for a figure. */
+interface Cell extends Column {
+  readonly heading: string;
+  readonly words: string;
+  readonly figures: string;
 }
 
-/** A decimal comma as a point: one or two figures after it, since three could be thousands. */
-export function withPoint(text: string): string {
-  return text.replace(/(\d),(\d{1,2})(?!\d)/, "$1.$2");
+/** The cells of a row. What is read is taken out. */
+export type Cells = Cell[];
+
+/** The cells of a record that are not blank. */
+export function cellsOf(record: unknown): Cells {
+  const cells: Cells = [];
+  for (const [heading, cell] of Object.entries(plainObject("row", record))) {
+    // What a data frame or a spreadsheet leaves in an empty cell.
+    if (cell === undefined || cell === null || Number.isNaN(cell)) continue;
+    const text = typeof cell === "string" ? cell.trim() : show(cell);
+    // A quotient by nothing says nothing in words; where a figure belongs it is refused.
+    const words = cell === Infinity || cell === -Infinity ? "" : text;
+    if (text !== "") cells.push({ ...readHeading(heading), heading, words, figures: withPoint(text) });
+  }
+  return cells;
 }
 
-const NUMBER = /^[-+]?\d+(?:\.\d+)?$/;
-
-function withUnit(text: string, unit: string): string {
-  return NUMBER.test(text) ? `${text} ${unit}`.trim() : text;
+/** Takes the cell of a column out; throws when there are two. */
+function taken(cells: Cells, field: string): Cell | undefined {
+  const [cell, second] = cells.filter((each) => each.field === field);
+  if (second) throw new RangeError(`${field} must stand in one column, got two`);
+  if (cell) cells.splice(cells.indexOf(cell), 1);
+  return cell;
 }
 
-/** A plain number from a cell; throws when it is none. */
-export function numberCell(text: string, _: string, field: string): number {
-  if (!NUMBER.test(text)) wrongValue(field, "a number", text);
-  return Number(text);
+/** Reads a cell; `unit` is that of a bare number in it, when not in the heading. */
+export function read<T>(cells: Cells, field: string, reader: (text: string) => T, unit?: string): T | undefined {
+  const cell = taken(cells, field);
+  return cell && reader(withUnit(cell.figures, unit ?? cell.unit));
 }
 
-/** Seconds from "8:30", "8.5 min", or a bare number under a heading with a unit. */
-export function timeCell(text: string, unit: string): number {
-  return parseTime(withUnit(text, unit));
+/** Reads a plain number. */
+export function readNumber(cells: Cells, field: string): number | undefined {
+  const cell = taken(cells, field);
+  return cell && numberFromText(cell.figures, field);
 }
 
-/** °C from "20 °C", "68F", or a bare number under a heading with a unit. */
-export function temperatureCell(text: string, unit: string): number {
-  const [, degrees, scale] = /^([-+]?\d+(?:\.\d+)?)\s*\u00b0?\s*([CF])$/i.exec(withUnit(text, unit)) ?? [];
-  if (scale === undefined) wrongValue("temperature", 'such as "20 °C" or "68F", with its unit', text);
-  // Fifteen digits: 68.36 °F is 20.2 °C on paper.
-  return scale.toUpperCase() === "F" ? Number(fahrenheitToCelsius(Number(degrees)).toPrecision(15)) : Number(degrees);
+/** Reads words as they stand. */
+export function readWords(cells: Cells, field: string): string | undefined {
+  return taken(cells, field)?.words || undefined;
 }
 
-/** "continuous", "stand", "every 30 s", "1 min". */
-export function agitationCell(text: string, unit: string): Agitation {
-  const lower = text.toLowerCase();
-  if (lower === "continuous" || lower === "stand") return lower;
-  const agitation = { everyS: timeCell(lower.replace(/^every\s+/, ""), unit) };
-  agitationInterval("agitation", agitation);
-  return agitation;
-}
-
-/** cm² per litre from "516 cm2/l", "2 rolls/l"; a bare number is cm² per litre. */
-export function usedCell(text: string): number {
-  const [, amount, unit] = /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]\/l|rolls?\/l|)$/i.exec(text) ?? [];
-  if (unit === undefined) wrongValue("used", 'such as "516 cm2/l" or "2 rolls/l"', text);
-  return Number(amount) * (unit.toLowerCase().startsWith("roll") ? filmAreaCm2("120") : 1);
-}
-
-/** Hours from "90 min", "2 h", "3 days", or a bare number under a heading in hours. */
-export function ageCell(text: string, unit: string): number {
-  const days = /^(\d+(?:\.\d+)?)\s*d(?:ays?)?$/i.exec(text)?.[1];
-  return days === undefined ? timeCell(text, unit) / 3600 : Number(days) * 24;
+/** Returns what was read; throws when there was nothing. */
+export function needed<T>(field: string, value: T | undefined): T {
+  if (value === undefined) throw new RangeError(`${field} is missing`);
+  return value;
 }
 
 const OUTCOMES = '"good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a measured gradient or density with what was wanted';
 
 /** "good", "failed", "fogged"; steps over or under ("over 1", "-0.5", "N+1"); or the right time as a multiple ("x1.2"). */
-export function outcomeCell(text: string): Outcome {
+export function judgement(text: string): Outcome {
   const lower = text.toLowerCase().replaceAll("−", "-");
   if (/^(?:good|ok|right|normal|n)$/.test(lower)) return { kind: "good" };
   if (lower === "failed" || lower === "fogged") return { kind: lower };

@@ -1,20 +1,14 @@
 /*
  * Room: learning. A notebook of runs in one fixed order, so that whoever learned what first makes no difference.
  */
-import { arrayOf, plainObject, show, wrongKind, wrongValue } from "../core/guards.js";
+import { arrayOf, plainObject, show, wrongKind } from "../core/guards.js";
+import { ordered } from "../core/ordered.js";
+import { isoDate, notAfter } from "../quantities/isoDate.js";
 import type { Run } from "./types.js";
 
 /** Every field of a run, in the order in which it is written for comparing. */
 const FIELDS = ["id", "date", "timeS", "temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "strength", "outcome", "note"] as const;
 const TEXTS = ["id", "note"] as const;
-
-/** Data with the fields of each object in one order, without those that storage drops: for comparing. */
-export function ordered(value: unknown): unknown {
-  // JSON has no text for a bigint, and a run that holds one is refused for it later, by name.
-  if (typeof value !== "object" || value === null) return typeof value === "bigint" ? String(value) : value;
-  const entries = Object.entries(value).filter(([, part]) => part !== undefined);
-  return entries.sort(([a], [b]) => (a < b ? -1 : 1)).map(([field, part]) => [field, ordered(part)]);
-}
 
 /** A run, the text by which it is the same as another, whatever order its fields were written in, and what an error calls it. */
 export interface Entry {
@@ -52,20 +46,9 @@ export function inOrder(entries: readonly Entry[]): readonly Entry[] {
   return kept.sort((a, b) => (a.text < b.text ? -1 : Number(a.text > b.text)));
 }
 
-const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
-/** Returns a date of ISO 8601, with or without a time of day after it; throws when it is none. */
-function isoDate(where: string, value: unknown): string {
-  if (typeof value !== "string") wrongKind(where, "text", value);
-  const [, month, day] = /^\d{4}-(\d\d)-(\d\d)(?:T.*)?$/.exec(value) ?? [];
-  if (!(Number(day) >= 1 && Number(day) <= (DAYS[Number(month) - 1] ?? 0))) wrongValue(where, 'an ISO date such as "2024-05-01"', value);
-  return value;
-}
-
 /** Throws when a run is dated after today, which the caller tells: there is no clock in here. */
 export function refuseFuture(where: string, today: unknown, entries: readonly Entry[]): void {
   if (today === undefined) return;
   const last = isoDate(where, today);
-  for (const { run, at } of entries)
-    if (run.date !== undefined && run.date.slice(0, 10) > last) wrongValue(`${at}.date`, `at most today, ${last}`, run.date);
+  for (const { run, at } of entries) if (run.date !== undefined) notAfter(`${at}.date`, run.date, last);
 }

@@ -1,7 +1,13 @@
+import { parseAgitation } from "../agitation/parseAgitation.js";
 import { arrayOf, plainObject } from "../core/guards.js";
+import { present } from "../core/ordered.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
+import { parseAge } from "../exhaustion/parseAge.js";
+import { parseUse } from "../exhaustion/parseUse.js";
+import { parseTemperature } from "../quantities/parseTemperature.js";
+import { parseTime } from "../quantities/parseTime.js";
 import { bathTemperature } from "../temperature/law.js";
-import { ageCell, agitationCell, cellText, numberCell, outcomeCell, readHeading, temperatureCell, timeCell, usedCell, withPoint } from "./noteCells.js";
+import { cellsOf, judgement, needed, read, readNumber, readWords, type Cells } from "./noteCells.js";
 import { entryOf, refuseFuture } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
 import type { Outcome, Run } from "./types.js";
@@ -32,7 +38,8 @@ export interface RunNotes {
  * agitation, used, age, outcome (or result), gamma (or gradient), density, wanted, appearance, factor, sd, id (or run), date, note. A heading may
  * carry the unit: "Time (s)", "temperatureC", "Temp °F", "age h"
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are rejected
- * @returns the runs, in their order, and each row that could not be read with the reason; what stands in other columns goes to the run's note
+ * @returns the runs, in their order, and each row that could not be read with the reason; what
+ * stands in other columns, or beside a failure or a measurement, goes to the run's note
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *
@@ -79,47 +86,22 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   return { runs, rejected };
 }
 
-/** Columns whose text stays as it is. */
-const WORDS: readonly unknown[] = [undefined, "id", "date", "note"];
-
-/** Reads a cell: its text, the unit of its heading, its field. */
-type CellReader<T> = (text: string, unit: string, field: string) => T;
-
 function readRow(record: unknown, options: ParseDilutionOptions): Run {
-  const cells = new Map<string, readonly [text: string, unit: string]>();
-  const notes: string[] = [];
-  for (const [heading, cell] of Object.entries(plainObject("row", record))) {
-    const { field, unit } = readHeading(heading);
-    const text = cellText(cell);
-    const wordy = WORDS.includes(field);
-    // A quotient by nothing, in a column of words, says nothing about the run; where a figure belongs it is refused.
-    if (text === "" || (wordy && (cell === Infinity || cell === -Infinity))) continue;
-    if (field === undefined) notes.push(`${heading}: ${text}`);
-    else if (cells.has(field)) throw new RangeError(`${field} must stand in one column, got two`);
-    else cells.set(field, [wordy ? text : withPoint(text), unit]);
-  }
-  const cell = <T>(field: string, read: CellReader<T>): T | undefined => {
-    const found = cells.get(field);
-    return found && read(...found, field);
+  const cells = cellsOf(record);
+  const run = {
+    timeS: needed("time", read(cells, "time", parseTime)),
+    temperatureC: bathTemperature("temperature", needed("temperature", read(cells, "temperature", parseTemperature))),
+    dilution: read(cells, "dilution", (text) => dilutionCell(text, options), ""),
+    agitation: read(cells, "agitation", parseAgitation),
+    usedCm2PerL: read(cells, "used", parseUse, "cm2/l"),
+    ageH: read(cells, "age", parseAge),
+    outcome: readResult(cells),
+    id: readWords(cells, "id"),
+    date: readWords(cells, "date"),
   };
-  const needed = <T>(field: string, read: CellReader<T>): T => {
-    if (!cells.has(field)) throw new RangeError(`${field} is missing`);
-    return cell(field, read) as T;
-  };
-  const asIs = (text: string): string => text;
-  const found = {
-    timeS: needed("time", timeCell),
-    temperatureC: bathTemperature("temperature", needed("temperature", temperatureCell)),
-    dilution: cell("dilution", (text) => dilutionCell(text, options)),
-    agitation: cell("agitation", agitationCell),
-    usedCm2PerL: cell("used", usedCell),
-    ageH: cell("age", ageCell),
-    outcome: readResult(cell, needed),
-    id: cell("id", asIs),
-    date: cell("date", asIs),
-    note: [cell("note", asIs) ?? [], ...notes].flat().join("; ") || undefined,
-  };
-  return Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)) as unknown as Run;
+  const note = readWords(cells, "note") ?? [];
+  const left = cells.flatMap(({ heading, words }) => (words ? `${heading}: ${words}` : []));
+  return present({ ...run, note: [note, left].flat().join("; ") || undefined }) as Run;
 }
 
 /** The dilution as text where the text is plain, so that notes stay readable; as parts where a colon had to be read. */
@@ -129,19 +111,16 @@ function dilutionCell(text: string, options: ParseDilutionOptions): Run["dilutio
 }
 
 /** The outcome: a failure says so in words; else what was measured; else the judgement in words. */
-function readResult(cell: <T>(field: string, read: CellReader<T>) => T | undefined, needed: <T>(field: string, read: CellReader<T>) => T): Outcome {
-  const words = cell("outcome", outcomeCell);
-  if (words?.kind === "failed" || words?.kind === "fogged") return words;
-  const gamma = cell("gamma", numberCell);
-  const density = cell("density", numberCell);
-  const appearanceS = cell("appearance", timeCell);
-  const sd = cell("sd", numberCell);
-  const measured = (): { readonly wanted: number; readonly sd?: number } => ({
-    wanted: needed("wanted", numberCell),
-    ...(sd === undefined ? {} : { sd }),
-  });
-  if (gamma !== undefined) return { kind: "gamma", gamma, ...measured() };
-  if (density !== undefined) return { kind: "density", density, ...measured() };
-  const judged = appearanceS === undefined ? (words ?? needed("outcome", outcomeCell)) : { kind: "appearance", appearanceS, factor: needed("factor", numberCell) };
-  return (sd === undefined ? judged : { ...judged, logSd: sd }) as Outcome;
+function readResult(cells: Cells): Outcome {
+  const said = cells.find(({ field }) => field === "outcome");
+  const judged = read(cells, "outcome", judgement, "");
+  if (judged?.kind === "failed" || judged?.kind === "fogged") return judged;
+  const sd = readNumber(cells, "sd");
+  const kind = ["gamma", "density", "appearance"].find((each) => cells.some(({ field }) => field === each));
+  if (kind === undefined) return present({ ...needed("outcome", judged), logSd: sd }) as Outcome;
+  // Words beside a measurement are kept with the notes.
+  if (said) cells.push(said);
+  if (kind === "appearance")
+    return present({ kind, appearanceS: read(cells, kind, parseTime), factor: needed("factor", readNumber(cells, "factor")), logSd: sd }) as Outcome;
+  return present({ kind, [kind]: readNumber(cells, kind), wanted: needed("wanted", readNumber(cells, "wanted")), sd }) as Outcome;
 }

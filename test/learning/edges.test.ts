@@ -17,7 +17,7 @@ import {
   type Run,
 } from "../../src/index.js";
 import { adviceOn } from "../../src/learning/advice.js";
-import { readHeading, withPoint } from "../../src/learning/noteCells.js";
+import { readHeading } from "../../src/learning/noteCells.js";
 import { entryOf } from "../../src/learning/notebook.js";
 import type { Parameter } from "../../src/learning/types.js";
 import { baseline, good, parameter, start, stated } from "./start.js";
@@ -47,21 +47,27 @@ describe("cells of notes", () => {
     [{ Outcome: "-0,5" }, { outcome: { kind: "steps", steps: -0.5 } }],
     [{ Outcome: "x10" }, { outcome: { kind: "judged", timeRatio: 10 } }],
     [{ Outcome: "x2" }, { outcome: { kind: "judged", timeRatio: 2 } }],
-    // A negative that failed says nothing, whatever was measured on it.
-    [{ Outcome: "failed", gamma: 0.5, wanted: 0.6 }, { outcome: { kind: "failed" } }],
+    // A negative that failed says nothing, whatever was measured on it; that is kept as it was written.
+    [{ Outcome: "failed", Gradient: "0,5", wanted: 0.6, note: "fog" }, { outcome: { kind: "failed" }, note: "fog; Gradient: 0,5; wanted: 0.6" }],
+    // The first of gradient, density and appearance is the outcome, with its own spread.
+    [{ Outcome: "over 1", density: 1.1, gamma: 0.5, wanted: 0.6, sd: 0.02 }, { outcome: { kind: "gamma", gamma: 0.5, wanted: 0.6, sd: 0.02 }, note: "density: 1.1; Outcome: over 1" }],
+    [{ Outcome: "good", "appearance s": 50, factor: 10, wanted: "much" }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "wanted: much; Outcome: good" }],
+    // Two columns of one kind are refused where they are read, and kept where they are not.
+    [{ "Lamp 1": "red", Lens: "50 mm", "Lamp 2": "green" }, { note: "Lamp 1: red; Lens: 50 mm; Lamp 2: green" }],
     [{ id: "1,5" }, { id: "1,5" }],
   ])("reads %j", (cells, expected) => {
     expect(read(cells)).toEqual({ runs: [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected }], rejected: [] });
   });
   it.each([
     // The reason shows the cell as it was read, its decimal comma a point.
-    [{ Temp: "about 14,5C" }, 'temperature must be such as "20 °C" or "68F", with its unit, got "about 14.5C"'],
-    [{ Temp: "about 20C" }, 'temperature must be such as "20 °C" or "68F", with its unit, got "about 20C"'],
-    [{ Temp: "20 cold" }, 'temperature must be such as "20 °C" or "68F", with its unit, got "20 cold"'],
-    [
-      { Agitation: "x every 30 s" },
-      'parseTime: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "x every 30 s"',
-    ],
+    [{ Temp: "about 14,5C" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "about 14.5C"'],
+    [{ Temp: "about 20C" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "about 20C"'],
+    [{ Temp: "20 cold" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "20 cold"'],
+    [{ Agitation: "x every 30 s" }, 'parseAgitation: text must be "continuous", "stand" or an interval such as "every 30 s", got "x every 30 s"'],
+    // No unit in the cell, and none in a heading that has none.
+    [{ Temp: "", "Temp K": "293" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "293"'],
+    [{ Agitation: "every 30" }, 'parseTime: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "30"'],
+    [{ "Age h": "2:30" }, 'parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got "2:30"'],
     [{ Date: "1,5,2024" }, 'run.date must be an ISO date such as "2024-05-01", got "1,5,2024"'],
   ])("rejects %j", (cells, reason) => {
     expect(read(cells).rejected.map((each) => each.reason)).toEqual([reason]);
@@ -78,14 +84,8 @@ describe("cells of notes", () => {
   });
   it("finds no field and no unit where a heading has none", () => {
     expect(readHeading("Time")).toEqual({ field: "time", unit: "" });
-    expect(readHeading("°")).toEqual({ field: undefined, unit: "" });
-  });
-  it("takes a comma for a point where one or two figures follow it, wherever the number stands", () => {
-    expect(withPoint("-14,5 C")).toBe("-14.5 C");
-    expect(withPoint("+14,55")).toBe("+14.55");
-    expect(withPoint("about 14,5")).toBe("about 14.5");
-    expect(withPoint("1,234")).toBe("1,234");
-    expect(withPoint("one, 5")).toBe("one, 5");
+    expect(readHeading("Temp")).toEqual({ field: "temperature", unit: "" });
+    expect(readHeading("°")).toEqual({ field: "", unit: "" });
   });
   it.each<[Record<string, unknown>, Partial<Run>]>([
     [{ Outcome: "over 0,5" }, { outcome: { kind: "steps", steps: 0.5 } }],
@@ -94,6 +94,18 @@ describe("cells of notes", () => {
     [{ Agitation: "every 0,5 min" }, { agitation: { everyS: 30 } }],
   ])("reads the decimal comma in %j", (cells, expected) => {
     expect(read(cells)).toMatchObject({ runs: [expected], rejected: [] });
+  });
+});
+
+describe("agitation that is none", () => {
+  it.each([
+    [null, "an object, got null"],
+    [NaN, "an object, got NaN"],
+    [0, "an object, got 0"],
+    ["", '"continuous", "stand" or { everyS }, got ""'],
+  ])("%j is refused in a baseline and in a run", (agitation, why) => {
+    expect(() => startKnowledge(anyOf({ ...baseline, agitation }))).toThrow(`startKnowledge: baseline.agitation must be ${why}`);
+    expect(() => learn(start, [anyOf({ ...good(500), agitation })])).toThrow(`learn: runs[0].agitation must be ${why}`);
   });
 });
 

@@ -5,7 +5,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { learn, nextTest, predict, startKnowledge, tidyRuns, type Run } from "../../src/index.js";
-import { posterior } from "../../src/learning/posterior.js";
+import { posterior } from "../../src/core/posterior.js";
 import { baseline, good, start, stated } from "./start.js";
 
 const numbersIn = (value: unknown): number[] =>

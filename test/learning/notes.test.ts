@@ -27,10 +27,16 @@ describe("readRunNotes", () => {
     ]);
     expect(rejected).toEqual([
       { row: 2, record: page[2], reason: "time is missing" },
-      { row: 3, record: page[3], reason: 'temperature must be such as "20 °C" or "68F", with its unit, got "warm"' },
+      { row: 3, record: page[3], reason: 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "warm"' },
       { row: 4, record: "a torn page", reason: 'row must be an object, got "a torn page"' },
     ]);
     expect(learn(startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } }), runs).runs).toHaveLength(2);
+  });
+  it("keeps every cell of a row that it takes: read, or in the note as it stands", () => {
+    const odd = { "Bath no": 3, Lamp: "red; dim", Gradient: 0.5, wanted: 0.6, density: "1,1", appearance: "50 s", factor: 9, sd: 0.02 };
+    const { note, outcome } = one({ ...odd, Outcome: "N+1" });
+    expect(outcome).toEqual({ kind: "gamma", gamma: 0.5, wanted: 0.6, sd: 0.02 });
+    expect(note).toBe("Bath no: 3; Lamp: red; dim; density: 1,1; appearance: 50 s; factor: 9; Outcome: N+1");
   });
   test.prop([fc.array(fc.oneof(fc.anything(), fc.dictionary(fc.constantFrom("time", "temp", "outcome", "dilution", "age", "gamma", "x"), fc.oneof(fc.string(), fc.double(), fc.constantFrom("8:30", "20C", "good", "1+9", "")))))])(
     "takes or returns every row, whatever stands in it",
@@ -70,7 +76,7 @@ describe("readRunNotes", () => {
     [{ Outcome: "normal" }, { outcome: { kind: "good" } }],
     [{ Outcome: "N" }, { outcome: { kind: "good" } }],
     [{ Outcome: "failed" }, { outcome: { kind: "failed" } }],
-    [{ Outcome: "Fogged", gamma: 0.5 }, { outcome: { kind: "fogged" } }],
+    [{ Outcome: "Fogged", gamma: 0.5 }, { outcome: { kind: "fogged" }, note: "gamma: 0.5" }],
     [{ Outcome: "N+1" }, { outcome: { kind: "steps", steps: 1 } }],
     [{ Outcome: "n - 1.5 " .replaceAll(" ", "") }, { outcome: { kind: "steps", steps: -1.5 } }],
     [{ Outcome: "−0.5" }, { outcome: { kind: "steps", steps: -0.5 } }],
@@ -80,7 +86,7 @@ describe("readRunNotes", () => {
     [{ Outcome: "x1.2" }, { outcome: { kind: "judged", timeRatio: 1.2 } }],
     [{ Outcome: "× 0.85", sd: 0.2 }, { outcome: { kind: "judged", timeRatio: 0.85, logSd: 0.2 } }],
     [{ Outcome: "", gamma: "0,55", wanted: "0.6", sd: "0.02" }, { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6, sd: 0.02 } }],
-    [{ Outcome: "good", Gradient: 0.55, wanted: 0.6 }, { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6 } }],
+    [{ Outcome: "good", Gradient: 0.55, wanted: 0.6 }, { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6 }, note: "Outcome: good" }],
     [{ Outcome: "", density: 0.9, wanted: 1 }, { outcome: { kind: "density", density: 0.9, wanted: 1 } }],
     [{ Outcome: "", appearance_s: 50, factor: 10 }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10 } }],
     [{ Outcome: "", appearance: "50 s", factor: "10", sd: 0.1 }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10, logSd: 0.1 } }],
@@ -110,7 +116,7 @@ describe("readRunNotes", () => {
     [{ Time: 510 }, /^parseTime: text must be a time such as/],
     [{ Time: "1,234 s" }, /^parseTime: text must be a time such as/],
     [{ Time: "0:00" }, "run.timeS must be above 0 and at most 1000000 s, got 0"],
-    [{ Temp: "20" }, 'temperature must be such as "20 °C" or "68F", with its unit, got "20"'],
+    [{ Temp: "20" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "20"'],
     [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.888888888889"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
@@ -133,15 +139,15 @@ describe("readRunNotes", () => {
     [{ density: "1", wanted: "dark" }, 'wanted must be a number, got "dark"'],
     [{ appearance: "50 s", factor: "many" }, 'factor must be a number, got "many"'],
     [{ sd: "?" }, 'sd must be a number, got "?"'],
-    [{ used: "two films" }, 'used must be such as "516 cm2/l" or "2 rolls/l", got "two films"'],
-    [{ used: "x 2 rolls/l" }, 'used must be such as "516 cm2/l" or "2 rolls/l", got "x 2 rolls/l"'],
-    [{ used: "2 rolls/l x" }, 'used must be such as "516 cm2/l" or "2 rolls/l", got "2 rolls/l x"'],
-    [{ Age: "old" }, /^parseTime/],
-    [{ Age: "x 3 days" }, /^parseTime/],
-    [{ Age: "3 days x" }, /^parseTime/],
-    [{ Agitation: "now and then" }, /^parseTime/],
-    [{ Agitation: "2 h" }, "agitation.everyS must be above 0 and at most 3600 s, got 7200"],
-    [{ Agitation: "x every 30 s" }, /^parseTime/],
+    [{ used: "two films" }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "two films"'],
+    [{ used: "x 2 rolls/l" }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "x 2 rolls/l"'],
+    [{ used: "2 rolls/l x" }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "2 rolls/l x"'],
+    [{ Age: "old" }, /^parseAge: text must be an age such as/],
+    [{ Age: "x 3 days" }, /^parseAge/],
+    [{ Age: "3 days x" }, /^parseAge/],
+    [{ Agitation: "now and then" }, /^parseAgitation/],
+    [{ Agitation: "2 h" }, "parseAgitation: text must be above 0 and at most 3600 s, got 7200"],
+    [{ Agitation: "x every 30 s" }, /^parseAgitation/],
     [{ Dilution: "weak" }, 'parseDilution: text must be "stock" or parts such as "1+9", got "weak"'],
     [{ Date: "1 May" }, 'run.date must be an ISO date such as "2024-05-01", got "1 May"'],
     [{ time: "9:00" }, "time must stand in one column, got two"],

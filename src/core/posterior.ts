@@ -1,5 +1,5 @@
 /*
- * Room: learning. Linear regression with a prior, in numbers scaled by their prior standard deviations, so that the prior is 0 ± 1 for each.
+ * Room: core. Linear regression with a prior, in numbers scaled by their prior standard deviations, so that the prior is 0 ± 1 for each.
  */
 
 /** Mean and covariance of the scaled numbers. */

@@ -1,0 +1,62 @@
+/*
+ * Room: exhaustion. Each law as one number, with ln of its factor and the slope of that in the number: what learning the number from runs needs.
+ */
+import { slowingRootH, type AgeLaw } from "./ageFactor.js";
+import { usePortions, type UseLaw } from "./useFactor.js";
+
+/** ln of a factor, and how it moves with the number behind the law. */
+export type Tangent = readonly [log: number, slope: number];
+
+/** A number and its standard deviation. */
+export type NumberOfLaw = readonly [value: number, sd: number];
+
+/** The least and the greatest that a number can be. */
+export type NumberRange = readonly [low: number, high: number];
+
+/** The tangent of a use rule in its increase. */
+export function useTangent(where: string, law: UseLaw, usedCm2PerL: number): Tangent {
+  const portions = usePortions(where, law, usedCm2PerL);
+  const { increase } = law;
+  return law.growth === "linear"
+    ? [Math.log1p(increase * portions), portions / (1 + increase * portions)]
+    : [portions * Math.log1p(increase), portions / (1 + increase)];
+}
+
+/** The tangent of a checked age law in its rate: 1/h, or for a slowing one by the root of an hour. A life has no number, and no loss within it. */
+export function ageTangent(law: AgeLaw, ageH: number): Tangent {
+  if (law.kind === "life") return [0, 0];
+  if (law.kind === "slowing") return [law.perRootH * slowingRootH(ageH), slowingRootH(ageH)];
+  return [(Math.LN2 * ageH) / law.halfLifeH, ageH];
+}
+
+/** The increase of a use rule. */
+export function useNumber(law: UseLaw): NumberOfLaw {
+  return [law.increase, law.sdIncrease ?? law.increase / 4];
+}
+
+/** The rate, 1/h, of the longest half-life that an age law takes, 1e6 h. */
+const LEAST_RATE = Math.LN2 / 1e6;
+
+/** The rate of an age law. */
+export function ageNumber(law: AgeLaw): NumberOfLaw {
+  if (law.kind === "slowing") return [law.perRootH, law.sdPerRootH ?? 0.1];
+  if (law.kind === "life") return [0, 0];
+  return [Math.LN2 / law.halfLifeH, ((law.sdLog ?? 0.3) * Math.LN2) / law.halfLifeH];
+}
+
+/**
+ * The range in which a rate with this spread can be an age law. The least rate of a half-life is just above a third of its spread: there the
+ * half-life is known to a factor of e³, the widest that an age law takes.
+ */
+export function ageRange(law: AgeLaw, sd: number): NumberRange {
+  if (law.kind !== "half-life") return [-1, 1];
+  return [Math.max(LEAST_RATE, sd / 2.999), Math.max(1e3, ageNumber(law)[0])];
+}
+
+/** An age law of the same kind with another rate. A life stays what it was. */
+export function withAgeNumber(law: AgeLaw, [value, sd]: NumberOfLaw): AgeLaw {
+  if (law.kind === "life") return law;
+  if (law.kind === "slowing") return { ...law, perRootH: value, sdPerRootH: sd };
+  // To a rate and back, a half-life at the end of its range must not round out of it.
+  return { ...law, halfLifeH: Math.min(1e6, Math.max(1e-30, Math.LN2 / value)), sdLog: sd / value };
+}
