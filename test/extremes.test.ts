@@ -10,6 +10,8 @@ import {
   checkRecipe,
   compensate,
   contrastLogSd,
+  describeCompensation,
+  describePlan,
   developUntil,
   equivalentTime,
   fitDrift,
@@ -19,9 +21,12 @@ import {
   mixVolumes,
   newtonDrift,
   parseTime,
+  planProcess,
   rateFunction,
+  scaleBrew,
   speedPoint,
   temperatureFactor,
+  testStripTimes,
   type TemperatureLaw,
 } from "../src/index.js";
 
@@ -32,6 +37,45 @@ function done(law: TemperatureLaw, referenceC: number, temperatureAt: (timeS: nu
   for (let i = 0; i < 1e5; i += 1) sum += rate(temperatureAt(((i + 0.5) * endS) / 1e5));
   return (sum * endS) / 1e5;
 }
+
+describe("what one function gives another", () => {
+  const fixed = { vessel: "tank", temperatureC: 20, volumeMl: 500 } as const;
+  it("is a plan of as many agitations as a plan is read with", () => {
+    const plan = planProcess({ ...fixed, timeS: 85000 * 11, agitation: { everyS: 11 } });
+    expect(plan.steps.find(({ name }) => name === "develop")?.cues.length).toBeGreaterThan(84000);
+    expect(describePlan(plan).join()).toContain("Every 0:11 until 259:43:09.");
+    expect(() => planProcess({ ...fixed, timeS: 1e6, agitation: { everyS: 11 } })).toThrow(
+      /^planProcess: input\.agitation\.everyS must be such that \d+ s hold at most 90000 agitations, got 11$/,
+    );
+  });
+  it("is an answer as small as compensate makes one", () => {
+    const law = { kind: "coefficient", ratio: 10, intervalC: 10 } as const;
+    const answer = compensate({ timeS: 1e-29, temperatureC: 0 }, { temperatureC: 100 }, { temperature: law });
+    expect(answer.timeS).toBeCloseTo(0, 30);
+    expect(describeCompensation(answer)[0]).toBe("Develop 0:00, with 90 % certainty between 0:00 and 0:00.");
+  });
+  it("is a brew as large as a brew is read", () => {
+    const tablets = { ingredient: "ascorbic-acid-tablet", tablets: 6000, labelMg: 1000 } as const;
+    const soda = { ingredient: "soda-anhydrous", massG: 50, lowG: 40 } as const;
+    const brew = { volumeMl: 20000, ingredients: [tablets, soda] };
+    expect(scaleBrew(brew, 30000).ingredients).toEqual([{ ...tablets, tablets: 9000 }, { ...soda, massG: 75, lowG: 60 }]);
+    expect(() => scaleBrew(brew, 40000)).toThrow(/^scaleBrew: the brew scaled.*tablets must be from 0 to 10000, got 12000$/);
+  });
+  it("is a mass named by its own name", () => {
+    expect(() => brewPh({ volumeMl: 1000, ingredients: [{ ingredient: "borax", massG: 1e-31 }] })).toThrow(/massG must be above 1e-30/);
+  });
+  it("is a ladder whose times rise", () => {
+    const close = testStripTimes({ timeS: 500, lowS: 500 - 1e-6, highS: 500 + 1e-6 }, { count: 25 });
+    expect(close.every((timeS, i) => i === 0 || timeS > (close[i - 1] as number))).toBe(true);
+    expect(() => testStripTimes({ timeS: 500, lowS: 500 - 1e-8, highS: 500 + 1e-8 }, { count: 25 })).toThrow(/there is no interval to cover/);
+  });
+  it("is a recipe without holes", () => {
+    const notes = ["first"];
+    notes[2] = "third";
+    const answer = checkRecipe({ schemaVersion: 2, material: { name: "plate" }, developer: { kind: "stock", name: "hut", dilution: "1+9" }, baseline: { timeS: 510, temperatureC: 20 }, notes });
+    expect(answer).toEqual({ ok: false, problems: [{ path: "/notes/1", message: "must be text of at most 2000 characters, got undefined", rule: "shape" }] });
+  });
+});
 
 describe("a forecast that swings", () => {
   const swing = (meanC: number, byC: number, periodS: number, phase: number) => (timeS: number) => meanC + byC * Math.sin((2 * Math.PI * timeS) / periodS + phase);
@@ -118,6 +162,15 @@ describe("what comes out", () => {
     // Ten half-lives themselves the law takes.
     expect(bathVerdict({ ageH: 240, age: { kind: "half-life", halfLifeH: 24 } }).factor).toBe(1024);
     expect(() => bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: NaN } })).toThrow(/halfLifeH must be above 0/);
+  });
+  it("of a bath that takes more than 1000 times as long is a verdict", () => {
+    const use = { increase: 1, perCm2PerL: 100, growth: "compound" } as const;
+    expect(bathVerdict({ usedCm2PerL: 5000, use })).toMatchObject({ verdict: "discard", factor: 1000 });
+    // 2^9.9 and 1 + 9 × 111 the rule itself takes.
+    expect(bathVerdict({ usedCm2PerL: 990, use }).factor).toBe(2 ** 9.9);
+    expect(bathVerdict({ usedCm2PerL: 111, use: { increase: 9, perCm2PerL: 1, growth: "linear" } }).factor).toBe(1000);
+    expect(bathVerdict({ usedCm2PerL: 110, use: { increase: 9, perCm2PerL: 1, growth: "linear" } }).factor).toBe(991);
+    expect(() => bathVerdict({ usedCm2PerL: 5000, use: { ...use, increase: NaN } })).toThrow(/^useFactor: law\.increase must be from 0 to 10, got NaN/);
   });
   it("of a spread of growth that is none is refused by name", () => {
     const law = { gammaInfinity: 1, ratePerS: 0.01, appearanceS: 10 };

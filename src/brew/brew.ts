@@ -101,6 +101,7 @@ function readPart(where: string, value: unknown): ReadPart {
     return { ingredient, data, massG, lowG: massG, highG: massG };
   }
   const massG = inRange(`${where}.massG`, part["massG"], 0, MOST, " g");
+  if (massG > 0) positive(`${where}.massG`, massG, MOST, " g");
   const { lowG = massG, highG = massG } = part;
   return {
     ingredient,

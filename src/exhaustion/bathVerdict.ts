@@ -1,6 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { ageFactor, type AgeLaw } from "./ageFactor.js";
+import { useTangent } from "./tangents.js";
 import { useFactor, type UseLaw } from "./useFactor.js";
 
 const WHERE = "bathVerdict: bath";
@@ -62,7 +63,7 @@ export function bathVerdict(bath: Bath): BathVerdict {
     const limit = positive(`${WHERE}.capacityCm2PerL`, capacityCm2PerL, 1e6, " cm²/l");
     over("bath-past-capacity", "/usedCm2PerL", limit, usedCm2PerL, "The bath has developed more than its capacity.");
   }
-  const used = bath.use === undefined ? 1 : useFactor(bath.use, usedCm2PerL);
+  const used = bath.use === undefined ? 1 : usedFactor(bath.use, usedCm2PerL);
   const factor = used * (age === undefined || dead ? 1 : agedFactor(age, ageH));
   over("bath-too-slow", "", 2, factor, "The bath needs more than twice the time of a fresh one: mix fresh.");
   if (cautions.length > 0) return { verdict: "discard", factor, cautions };
@@ -74,6 +75,13 @@ export function bathVerdict(bath: Bath): BathVerdict {
       { code: "bath-slow", severity: "note", message: `The bath needs ${((factor - 1) * 100).toFixed(0)} % more time than a fresh one.`, actual: factor },
     ],
   };
+}
+
+/** A use rule takes 1000 times at most; a bath beyond is judged as one of 1000. */
+function usedFactor(use: UseLaw, usedCm2PerL: number): number {
+  const [log] = useTangent("useFactor:", use, usedCm2PerL);
+  // Against the rounding of the logarithm, so that useFactor is asked below its limit only.
+  return log > Math.log(1000) - 1e-9 ? 1000 : useFactor(use, usedCm2PerL);
 }
 
 /**

@@ -2,12 +2,16 @@
  * Room: process. What is done, and when, while the material is in the developer.
  */
 import { agitationInterval } from "../agitation/agitation.js";
+import { wrongValue } from "../core/guards.js";
 import { formatTime } from "../quantities/formatTime.js";
 import { handbookVessels } from "../handbook/process.js";
 import type { Cue, Handling } from "./types.js";
 
 /** From this interval on the first agitation is the long one; makers who agitate more often begin with a short one. */
 const LONG_START_FROM_S = 60;
+
+/** More cues nobody follows, and a plan that comes back in takes about as many. */
+const MOST_AGITATIONS = 9e4;
 
 /**
  * The cues of a development that is poured out from `pourAtS` on. Agitation falls on a fixed grid from the start, so that a development that
@@ -23,6 +27,8 @@ export function developmentCues({ vessel, agitation, drainS }: Handling, pourAtS
     const then = everyS === undefined ? ", then leave it standing" : "";
     cues.push({ atS: 0, text: `Pour in, then ${move} for ${firstS.toFixed(0)} s${then}.` });
     const text = `Agitate: ${move} for ${burstS} s.`;
+    if (everyS !== undefined && pourAtS / everyS > MOST_AGITATIONS)
+      wrongValue("planProcess: input.agitation.everyS", `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`, everyS);
     if (everyS !== undefined) for (let i = 1; i * everyS < pourAtS; i++) cues.push({ atS: i * everyS, text });
   }
   cues.push({ atS: pourAtS, text: `Begin to pour out or lift out, so that it is drained at ${formatTime(pourAtS + drainS)}.` });

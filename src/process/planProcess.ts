@@ -36,7 +36,7 @@ const FIELDS = [
  * @returns steps laid end to end, each with its cues (`atS` counts from the start of the plan, like `startS`), the total time in s, what to have
  * ready in ml, and cautions, gravest first
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when a value is out of range
+ * @throws RangeError when a value is out of range, or the development would hold more than 90000 agitations
  *
  * @remarks The development time runs from pouring in to the moment when the material is drained: pouring out begins `drainS` before its end. A
  * time shorter than the draining is planned as long as the draining, with a `"stop"` caution. Every figure that the input leaves out

@@ -1,4 +1,4 @@
-import { arrayOf, inRange, plainObject, positive, wrongKind } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, wrongKind, wrongValue } from "../core/guards.js";
 import { formatTime } from "../quantities/formatTime.js";
 import type { Compensation } from "../compensate/types.js";
 import { checkedCautions, describeCautions } from "./describeCautions.js";
@@ -11,7 +11,8 @@ const LONGEST_S = 1e7;
  *
  * @param compensation - what `compensate` returns
  * @returns the time with its interval, a line for each cause that changes it or makes it less sure, then the cautions
- * @throws TypeError when `compensation` is not an object
+ * @throws TypeError when `compensation` or a part of it is of the wrong kind
+ * @throws RangeError when a time or a factor is not above 0, or a spread not from 0 to 100
  *
  * @example
  * ```ts
@@ -32,15 +33,21 @@ export function describeCompensation(compensation: Compensation): readonly strin
 /** An answer may come back from a program's own store. */
 function checkedCompensation(where: string, compensation: unknown): void {
   const { timeS, lowS, highS, factors, cautions } = plainObject(where, compensation);
-  for (const [field, value] of Object.entries({ timeS, lowS, highS })) positive(`${where}.${field}`, value, Number.MAX_VALUE, " s");
+  for (const [field, value] of Object.entries({ timeS, lowS, highS })) aboveZero(`${where}.${field}`, value);
   arrayOf(`${where}.factors`, factors, 0).forEach((factor, i) => {
     const at = `${where}.factors[${i}]`;
     const { cause, value, logSd, basis } = plainObject(at, factor);
     for (const [field, text] of Object.entries({ cause, basis })) if (typeof text !== "string") wrongKind(`${at}.${field}`, "text", text);
-    positive(`${at}.value`, value, 1e100, "");
+    aboveZero(`${at}.value`, value);
     inRange(`${at}.logSd`, logSd, 0, 100, "");
   });
   checkedCautions(`${where}.cautions`, cautions);
+}
+
+/** However small: what `compensate` answers is described. */
+function aboveZero(where: string, value: unknown): void {
+  if (typeof value !== "number") wrongKind(where, "a number", value);
+  if (!(value > 0 && value < Infinity)) wrongValue(where, "above 0 and finite", value);
 }
 
 function percent(share: number): string {

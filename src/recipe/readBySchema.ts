@@ -110,7 +110,7 @@ export function readBySchema(schema: JsonSchema, value: unknown, path: string, p
   }
   if (Array.isArray(value)) {
     const { items } = schema;
-    return items === undefined ? value : value.map((item, i) => readBySchema(items, item, `${path}/${i}`, problems));
+    return items === undefined ? value : Array.from(value, (item, i) => readBySchema(items, item, `${path}/${i}`, problems));
   }
   return typeof value === "object" && value !== null ? readObject(schema, value as Readonly<Record<string, unknown>>, path, problems) : value;
 }
