@@ -34,16 +34,18 @@ export interface RunNotes {
 /**
  * Reads runs from the rows of a notebook or a CSV file, with cells as people fill them.
  *
- * @param records - one object a row, headings as keys, cells of text or numbers, blanks allowed. Columns: time, temperature (or temp), dilution,
- * agitation, used, age, outcome (or result), gamma (or gradient), density, wanted, appearance, factor, sd, id (or run), date, note. A heading may
- * carry the unit: "Time (s)", "temperatureC", "Temp °F", "age h"
+ * @param records - one object a row, headings as keys, cells of text or numbers, blanks allowed. Columns, by the first word of the heading: time (or
+ * development), temperature (or temp), dilution, agitation (or every), used, age, outcome (or result), gamma (or gradient), density, wanted, appearance,
+ * factor, sd, id (or run), date, note (or notes). A heading may carry the unit of bare numbers as its last word: "Time (s)", "temperatureC",
+ * "Temp °F", "age h"; bare numbers under used are cm²/l
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are rejected
- * @returns the runs, in their order, and each row that could not be read with the reason; what
- * stands in other columns, or beside a failure or a measurement, goes to the run's note
+ * @returns the runs, in their order, and each row that could not be read with the reason; what stands in other columns, or beside a failure or a
+ * measurement, goes to the run's note
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *
- * @remarks Outcomes: "good", "failed", "fogged", steps over or under ("over 1", "N+1", "-0.5"), the right time as a multiple ("x1.2"); or a
+ * @remarks Cells are read by {@link parseTime}, {@link parseTemperature}, {@link parseDilution}, {@link parseAgitation}, {@link parseUse} and
+ * {@link parseAge}, with a decimal comma for a point. Outcomes: "good", "failed", "fogged", steps over or under ("over 1", "N+1", "-0.5"), the right time as a multiple ("x1.2"); or a
  * gradient or density with what was wanted; or a time of appearance with its factor. A number without a unit, in the cell or the heading, is
  * rejected, not guessed. A row equal to an earlier one in every cell is rejected as its duplicate.
  *
@@ -58,14 +60,14 @@ export interface RunNotes {
  * ```
  */
 export function readRunNotes(records: readonly unknown[], options: RunNotesOptions = {}): RunNotes {
-  arrayOf("readRunNotes: records", records, 0);
+  const rows = arrayOf("readRunNotes: records", records, 0);
   const { today, ...colon } = plainObject("readRunNotes: options", options) as RunNotesOptions;
   refuseFuture("readRunNotes: options.today", today, []);
   parseDilution("stock", colon);
   const runs: Run[] = [];
   const rejected: RejectedNote[] = [];
   const seen = new Map<string, number>();
-  records.forEach((record, row) => {
+  rows.forEach((record, row) => {
     try {
       const run = readRow(record, colon);
       const entry = entryOf("run", run);

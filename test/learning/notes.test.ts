@@ -107,6 +107,13 @@ describe("readRunNotes", () => {
     expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, note: "paper: soft" }]);
     expect(rejected).toEqual([{ row: 1, record: { ...row, age: Infinity }, reason: expect.stringMatching(/got "Infinity"$/) }]);
   });
+  it("gives back a hole in the rows too", () => {
+    const records: unknown[] = [base];
+    records[2] = { ...base, Time: "9:00" };
+    const { runs, rejected } = readRunNotes(records);
+    expect(runs).toHaveLength(2);
+    expect(rejected).toEqual([{ row: 1, record: undefined, reason: "row must be an object, got undefined" }]);
+  });
   it("reads a colon in a dilution only when told how", () => {
     expect(reason({ Dilution: "1:9" })).toMatch(/ambiguous/);
     expect(readRunNotes([{ ...base, Dilution: "1:9" }], { colon: "total" }).runs[0]?.dilution).toEqual({ stockParts: 1, waterParts: 8 });
