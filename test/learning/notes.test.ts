@@ -155,6 +155,7 @@ describe("readRunNotes", () => {
     [{ Agitation: "now and then" }, /^parseAgitation/],
     [{ Agitation: "2 h" }, "parseAgitation: text must be above 0 and at most 3600 s, got 7200"],
     [{ Agitation: "x every 30 s" }, /^parseAgitation/],
+    [{ "Dilution h": 9 }, 'parseDilution: text must be "stock" or parts such as "1+9", got "9"'],
     [{ Dilution: "weak" }, 'parseDilution: text must be "stock" or parts such as "1+9", got "weak"'],
     [{ Date: "1 May" }, 'run.date must be an ISO date such as "2024-05-01", got "1 May"'],
     [{ time: "9:00" }, "time must stand in one column, got two"],
