@@ -20,7 +20,7 @@ const FORMS = 'a use such as "516 cm2/l" or "2 rolls/l"';
  */
 export function parseUse(text: string): number {
   if (typeof text !== "string") wrongKind("parseUse: text", FORMS, text);
-  const [, amount, unit] = /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]|rolls?)\s*\/\s*l$/i.exec(text.trim()) ?? [];
+  const [, amount, unit] = /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]|rolls?)\s*(?:\/|per)\s*l(?:it(?:er|re))?$/i.exec(text.trim()) ?? [];
   if (unit === undefined) wrongValue("parseUse: text", FORMS, text);
   return inRange("parseUse: text", Number(amount) * (/^r/i.test(unit) ? filmAreaCm2("120") : 1), 0, 1e6, " cm²/l");
 }

@@ -3,13 +3,22 @@
  */
 import { wrongKind, wrongValue } from "../core/guards.js";
 
-const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+/** A calendar date, and after it perhaps a time of day and an offset; a blank may stand for the T (RFC 3339, section 5.6). */
+const DATE = /^(\d{4})-(\d\d)-(\d\d)(?:[T ](?:[01]\d|2[0-3])(?::?[0-5]\d){0,2}(?:[.,]\d+)?(?:Z|[-+](?:[01]\d|2[0-3])(?::?[0-5]\d)?)?)?$/;
 
-/** Returns a date of ISO 8601, with or without a time of day after it; throws when it is none. */
+const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+/** The days of a month of the Gregorian calendar; none for a month that there is not. */
+function daysOf(year: number, month: number): number {
+  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+  return month === 2 && leap ? 29 : (DAYS[month - 1] ?? 0);
+}
+
+/** Returns a date of ISO 8601-1:2019, with or without a time of day after it; throws when it is none, or not in the calendar. */
 export function isoDate(where: string, value: unknown): string {
   if (typeof value !== "string") wrongKind(where, "text", value);
-  const [, month, day] = /^\d{4}-(\d\d)-(\d\d)(?:T.*)?$/.exec(value) ?? [];
-  if (!(Number(day) >= 1 && Number(day) <= (DAYS[Number(month) - 1] ?? 0))) wrongValue(where, 'an ISO date such as "2024-05-01"', value);
+  const [year, month, day] = DATE.exec(value)?.slice(1).map(Number) ?? [];
+  if (!(Number(day) >= 1 && Number(day) <= daysOf(Number(year), Number(month)))) wrongValue(where, 'an ISO date such as "2024-05-01"', value);
   return value;
 }
 

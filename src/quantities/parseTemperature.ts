@@ -21,12 +21,12 @@ const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
  */
 export function parseTemperature(text: string): number {
   if (typeof text !== "string") wrongKind("parseTemperature: text", FORMS, text);
-  // One sign for a degree and its scale, ℃, is a compatibility character: NFKC writes it as two. A minus sign may be a true one.
-  const plain = text.normalize("NFKC").replace("\u2212", "-").trim();
-  const [, number, scale] = /^([-+]?\d+(?:\.\d+)?)\s*\u00b0?\s*([CF])$/i.exec(plain) ?? [];
+  // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another ring, an ordinal o or a raised nought.
+  const plain = text.trim().replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F");
+  const [, number, scale] = /^([-+]?\d+(?:\.\d+)?)\s*(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?\s*(c(?:elsius)?|f(?:ahrenheit)?)$/i.exec(plain) ?? [];
   if (scale === undefined) wrongValue("parseTemperature: text", FORMS, text);
   const degrees = Number(number);
-  if (scale.toUpperCase() === "C") return inRange("parseTemperature: text", degrees, -273.15, 1e4, " °C");
+  if (/^c/i.test(scale)) return inRange("parseTemperature: text", degrees, -273.15, 1e4, " °C");
   // Fifteen digits: 68.36 °F is 20.2 °C on paper.
   return Number(fahrenheitToCelsius(inRange("parseTemperature: text", degrees, -459.67, 1e4, " °F")).toPrecision(15));
 }

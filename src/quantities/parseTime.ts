@@ -3,9 +3,9 @@ import { wrongKind, wrongValue } from "../core/guards.js";
 const FORMS = 'a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S"';
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
 const UNITS = {
-  h: String.raw`(?:${NUMBER}\s*(?:h|hr|hours?))?`,
-  m: String.raw`(?:${NUMBER}\s*(?:m|min|minutes?|['\u2032]))?`,
-  s: String.raw`(?:${NUMBER}\s*(?:s|sec|seconds?|["\u2033]))?`,
+  h: String.raw`(?:${NUMBER}\s*(?:h|hrs?|hours?))?`,
+  m: String.raw`(?:${NUMBER}\s*(?:m|mins?|minutes?|['\u2032\u2019]))?`,
+  s: String.raw`(?:${NUMBER}\s*(?:s|secs?|seconds?|["\u2033\u201d]|''))?`,
 };
 const CLOCK = /^(?:(\d+):)?(\d+):(\d{2}(?:\.\d+)?)$/;
 const WORDS = new RegExp(String.raw`^${UNITS.h}\s*${UNITS.m}\s*${UNITS.s}$`, "i");

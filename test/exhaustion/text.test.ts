@@ -13,6 +13,9 @@ describe("parseUse", () => {
     ["516cm2 / l", 516],
     // A roll is 80 square inches, 516.128 cm²: E. Brodie-Tyrrell, Fixer Capacity, analogue FAQ.
     ["1 roll/l", 516.128],
+    ["1 roll per litre", 516.128],
+    ["516 cm2 per l", 516],
+    ["3 rolls/liter", 1548.384],
     [" 2 Rolls/l ", 1032.256],
     ["0.5 rolls/l", 258.064],
     ["1000000 cm2/l", 1e6],
@@ -40,6 +43,8 @@ describe("parseAge", () => {
     ["90 min", 1.5],
     ["2 h", 2],
     ["2hrs", 2],
+    ["90 mins", 1.5],
+    ["36 secs", 0.01],
     ["1 hr", 1],
     ["1.5 hours", 1.5],
     ["1 hour 30 minutes", 1.5],

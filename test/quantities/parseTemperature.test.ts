@@ -24,6 +24,14 @@ describe("parseTemperature", () => {
     ["-40 °C", -40],
     ["−5 °C", -5],
     ["20 ℃", 20],
+    // A raised nought, an ordinal o and a ring stand for the degree sign: never for a figure.
+    ["8⁰C", 8],
+    ["20⁰C", 20],
+    ["20ºC", 20],
+    ["20 ˚C", 20],
+    ["20 deg C", 20],
+    ["68 degrees Fahrenheit", 20],
+    ["20 Celsius", 20],
     ["68℉", 20],
     ["0 °C", 0],
     ["-273.15 °C", -273.15],
@@ -31,7 +39,7 @@ describe("parseTemperature", () => {
   ])("reads %s", (text, celsius) => {
     expect(parseTemperature(text)).toBe(celsius);
   });
-  it.each(["", "20", "68", "warm", "20 K", "C", "°C", "20 °", "about 20 °C", "20 °C or so", "20,5 °C", "1e1 °C", ".5 °C", "20. °C", "20 °CF", "20 °° C"])(
+  it.each(["", "20", "68", "warm", "20 K", "C", "°C", "20 °", "about 20 °C", "20 °C or so", "20,5 °C", "1e1 °C", ".5 °C", "20. °C", "20 °CF", "20 °° C", "2¹C", "20²C", "２０ °C"])(
     "refuses %j",
     (text) => {
       const expected = `parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got ${JSON.stringify(text)}`;
@@ -74,6 +82,14 @@ describe("bare numbers in text", () => {
     expect(withUnit("-0.5", "C")).toBe("-0.5 C");
     expect(withUnit("Every  30", "s")).toBe("Every  30 s");
     expect(withUnit("30", "")).toBe("30");
+    expect(withUnit(".5", "min")).toBe(".5 min");
+    // A clock is a clock under minutes or seconds, and says two things under another unit.
+    expect(withUnit("8:30", "min")).toBe("8:30");
+    expect(withUnit("8:30", "s")).toBe("8:30");
+    expect(withUnit("8:30", "")).toBe("8:30");
+    expect(withUnit("1:02:00", "")).toBe("1:02:00");
+    expect(withUnit("1:30", "h")).toBe("1:30 h");
+    expect(withUnit("08:30:00", "min")).toBe("08:30:00 min");
     expect(withUnit("30 s", "min")).toBe("30 s");
     expect(withUnit("x every 30", "min")).toBe("x every 30");
     expect(withUnit("30x", "min")).toBe("30x");
@@ -83,7 +99,8 @@ describe("bare numbers in text", () => {
   it("reads a number, and names what should have been one", () => {
     expect(numberFromText("+0.55", "gamma")).toBe(0.55);
     expect(numberFromText("-12", "x")).toBe(-12);
-    for (const text of ["soft", "0.5x", "x0.5", "", "1.", ".5", "1e3"])
+    expect(numberFromText(".6", "gamma")).toBe(0.6);
+    for (const text of ["soft", "0.5x", "x0.5", "", "1.", ".", "1e3"])
       expect(() => numberFromText(text, "gamma")).toThrow(new RangeError(`gamma must be a number, got ${JSON.stringify(text)}`));
   });
 });

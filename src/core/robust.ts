@@ -1,0 +1,84 @@
+/*
+ * Room: core. The regression that a single bad run cannot carry away, with the scatter of the runs estimated beside it.
+ */
+import { dot, posterior, type Posterior, type Surprise } from "./posterior.js";
+
+/** A run that is fitted: its slopes in scaled numbers, ln(right time) less what the prior laws say, and the variance of its outcome. */
+export interface Reading extends Surprise {
+  readonly variance: number;
+}
+
+/** What the fit gives: the scaled numbers, a weight and a precision for each reading, and by how much the readings scatter more than they say. */
+export interface Fit extends Posterior {
+  readonly weights: readonly number[];
+  readonly precisions: readonly number[];
+  readonly scatter: number;
+}
+
+/** From how many standard deviations on a run is held back: beyond 2, where 5 % of sound runs lie; 97 % of the efficiency is kept. */
+const HOLD_FROM = 2;
+
+/** Where the search starts from, no run is known better than this variance of ln(time): that of an eye, a tenth. */
+const START_VARIANCE = 0.01;
+
+/** The mean of min(z², HOLD_FROM²) for a standard normal z. */
+const HELD_SQUARE = 0.920537;
+
+/**
+ * How many runs the stated uncertainties are worth before the first run: eight, which leaves √(1/16) = 25 % in a standard deviation. That
+ * is how well people know their own scatter; an assumption of this package.
+ */
+const SCATTER_RUNS = 8;
+
+/**
+ * The robust posterior. Noise normal in the middle with tails that fall as z^-4: a run z standard deviations away, z above 2, weighs (2/z)², as if it were
+ * known to half of its distance and no better, whatever it claims. The scatter is one factor on all stated variances, estimated from the held residuals
+ * with a prior of eight runs about 1.
+ *
+ * @remarks Such tails can have more than one most probable answer. So the search starts from the answer that the weights 2/z have, whose problem is
+ * convex for a given scatter, with no run known better than an eye knows it, so that most of them decide and not the boldest: P. J. Huber, Ann. Math.
+ * Statist. 35, 1964, p. 73. Scatter: his "proposal 2", p. 96, with a prior and the degrees of freedom that the numbers use, Σ(1 − C_jj).
+ * With `stated` noise every outcome is taken at its word: all weights and the scatter are 1.
+ */
+export function robustPosterior(size: number, readings: readonly Reading[], stated: boolean): Fit {
+  let weights = readings.map(() => 1);
+  let scatter = 1;
+  let starting = !stated;
+  let moved = Infinity;
+  const known = (variance: number): number => (starting ? Math.max(START_VARIANCE, variance) : variance);
+  for (let round = 0; ; round += 1) {
+    const square = scatter * scatter;
+    const precisions = readings.map(({ variance }, i) => (weights[i] as number) / (known(variance) * square));
+    const found = posterior(size, readings, precisions);
+    const fit = { ...found, weights, precisions, scatter };
+    if (stated || (moved < 1e-10 && !starting) || round === 400) return fit;
+    // A start need not be exact.
+    starting &&= moved > 1e-3;
+    const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, found.mean)) ** 2 / known(variance));
+    const free = readings.length - found.covariance.reduce((sum, row, j) => sum + 1 - (row[j] as number), 0);
+    const nextScatter = scatterOf(misses, free);
+    const next = misses.map((miss) => Math.min(1, (HOLD_FROM * nextScatter) / Math.sqrt(miss)) ** (starting ? 1 : 2));
+    moved = next.reduce((most, weight, i) => Math.max(most, Math.abs(weight - (weights[i] as number))), Math.abs(nextScatter - scatter));
+    weights = next;
+    scatter = nextScatter;
+  }
+}
+
+/**
+ * The scatter that the squared residuals show, each held at HOLD_FROM scatters: the root v = scatter² of 8 + Σ min(miss, 4v)/0.92 = v(8 + free). The
+ * difference of the sides is concave and made of straight pieces, so Newton's steps from above fall to the root and end there.
+ */
+function scatterOf(misses: readonly number[], free: number): number {
+  let square = Infinity;
+  for (;;) {
+    let within = 0;
+    let held = 0;
+    for (const miss of misses) {
+      if (miss > HOLD_FROM ** 2 * square) held += HOLD_FROM ** 2;
+      else within += miss;
+    }
+    const next = (SCATTER_RUNS + within / HELD_SQUARE) / (SCATTER_RUNS + free - held / HELD_SQUARE);
+    if (!(next < square)) return Math.sqrt(square);
+    square = next;
+  }
+}
