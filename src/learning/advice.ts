@@ -2,22 +2,30 @@
  * Room: learning. Dry advice on what the runs can and cannot tell.
  */
 import type { Caution } from "../core/caution.js";
+import type { Surprise } from "../core/posterior.js";
+import type { Fit } from "../core/robust.js";
+import type { NumberOfLaw } from "../exhaustion/tangents.js";
 import type { Entry } from "./notebook.js";
 import type { Parameter, SetAside } from "./types.js";
 
-/** Two causes count as not told apart when their numbers are correlated beyond this, and one of them has kept more than half of its first spread. */
-const TOGETHER = 0.8;
+/** Causes count as changed together when their slopes over the runs, each run by its precision, are correlated beyond this. */
+const TOGETHER = 0.95;
+/** A number is still open when it has kept more than this share of its first spread. */
 const KEPT = 0.5;
 
 /** From this factor on, the runs scatter beyond what their outcomes say: with the prior on it, chance alone hardly gets there. */
 const SCATTERED = 1.5;
 
+/** So many of its first standard deviations from where it began, a number is named: one in 370 is so far off. */
+const FAR = 3;
+
 /** What to tell the photographer about the runs as a whole, gravest first. */
 export function adviceOn(
   parameters: readonly Parameter[],
-  correlation: readonly (readonly number[])[],
+  prior: readonly NumberOfLaw[],
+  { precisions, scatter }: Pick<Fit, "precisions" | "scatter">,
+  readings: readonly Surprise[],
   atBound: readonly number[],
-  scatter: number,
   setAside: readonly SetAside[],
   entries: readonly Entry[],
 ): readonly Caution[] {
@@ -33,25 +41,27 @@ export function adviceOn(
         limit: 1,
         actual: weight,
       });
-  for (const j of atBound)
-    add("held-at-limit", "warn", `The runs would carry ${name(j)} past what can be: it is held at its limit. Check the notes.`, {
-      path: `/parameters/${j}`,
-    });
+  parameters.forEach(({ value, priorSd }, j) => {
+    const path = `/parameters/${j}`;
+    const actual = (value - (prior[j]?.[0] as number)) / priorSd;
+    if (atBound.includes(j)) add("held-at-limit", "warn", `The runs would carry ${name(j)} past what can be: it is held at its limit. Check the notes.`, { path });
+    else if (Math.abs(actual) > FAR) add("far-from-known", "warn", `The runs carry ${name(j)} far from what is known. Check the notes.`, { path, limit: FAR, actual });
+  });
   if (scatter > SCATTERED)
     add("scatter", "warn", "The runs scatter more than their outcomes say: something that changes is not in the notes.", {
       limit: SCATTERED,
       actual: scatter,
     });
-  const open = ({ sd, priorSd }: Parameter): boolean => sd > KEPT * priorSd;
-  parameters.forEach((one, i) => {
-    parameters.slice(0, i).forEach((other, j) => {
-      const actual = correlation[i]?.[j] as number;
-      if (Math.abs(actual) > TOGETHER && (open(one) || open(other)))
-        add("not-separated", "note", `The runs cannot tell ${name(j)} from ${name(i)}, which changed together: change one alone in the next test.`, {
-          path: `/parameters/${i}`,
-          limit: TOGETHER,
-          actual,
-        });
+  const shared = (i: number, j: number): number =>
+    readings.reduce((sum, { slopes }, k) => sum + (precisions[k] as number) * (slopes[i] as number) * (slopes[j] as number), 0);
+  const told: number[] = [];
+  parameters.forEach(({ runs }, i) => {
+    const group = parameters.flatMap((_, j) =>
+      told.includes(i) || shared(i, j) ** 2 <= TOGETHER ** 2 * shared(i, i) * shared(j, j) ? [] : j);
+    if (group.length < 2 || runs < 2 || !group.some((j) => (parameters[j] as Parameter).sd > KEPT * (parameters[j] as Parameter).priorSd)) return;
+    told.push(...group);
+    add("not-separated", "note", `The runs cannot tell apart ${group.map(name).join(", ")}, which changed together: change one alone in the next test.`, {
+      path: `/parameters/${i}`,
     });
   });
   const twins = entries.findIndex(({ text }, i) => text === entries[i - 1]?.text);

@@ -11,9 +11,9 @@ import { learnableLaws, priorNumbers } from "./learnableLaws.js";
 import { learnedLaws } from "./learnedLaws.js";
 import { CAUSES, rowMaker, TOO_FAR } from "./model.js";
 import type { Entry } from "./notebook.js";
-import { readOutcome } from "./outcome.js";
+import { readOutcome, trusted } from "./outcome.js";
 import { posterior, type Surprise } from "../core/posterior.js";
-import { robustPosterior, type Fit, type Reading } from "./robust.js";
+import { robustPosterior, type Fit, type Reading } from "../core/robust.js";
 import type { LearnedKnowledge, Parameter, Prior, SetAside } from "./types.js";
 
 /** Below this weight, three standard deviations from the rest, a run is named: chance does that to one sound run in 370. */
@@ -44,7 +44,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
       const slopes = row.slopes.map((slope, j) => slope * (numbers[j]?.[1] as number));
       // A run whose time the laws know no better than the widest spread of an answer teaches nothing.
       if (Math.hypot(...slopes) > WIDEST_LOG_SD) aside(TOO_FAR);
-      else fitted.push({ run: i, slopes, surprise: outcome[0] - logBase - row.log, variance: outcome[1] ** 2 });
+      else fitted.push({ run: i, slopes, surprise: outcome[0] - logBase - row.log, variance: trusted(outcome[1], stated) ** 2 });
     }
   });
   const fit = robustPosterior(numbers.length, fitted, stated);
@@ -77,7 +77,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
     joint: { timeS: learned.baseline.timeS, causes: CAUSES, correlation },
     scatter: fit.scatter,
     setAside,
-    advice: adviceOn(parameters, correlation, held.atBound, fit.scatter, setAside, entries),
+    advice: adviceOn(parameters, numbers, fit, fitted, held.atBound, setAside, entries),
   };
 }
 

@@ -53,6 +53,8 @@ export function rowMaker(
   return (at, conditions) => {
     const toC = inRange(at, conditions.temperatureC ?? fromC, 0, 100, " °C", ".temperatureC");
     const bySlope = (inverseKelvin(toC) - inverseKelvin(fromC)) / GAS_CONSTANT_KJ;
+    // No plate is developed in a hotter bath: `compensate` asks there whether °F was meant, and from such a run nothing is learned.
+    if (toC > 45) return `at ${toC} °C: is it in °F?`;
     let log = temperature.activationEnergyKJPerMol * bySlope;
     const slopes = [1, bySlope, 0, 0, 0, 0, 0];
     const toLogC = diluted(at, conditions);

@@ -1,7 +1,7 @@
 import { arrayOf, plainObject, positive } from "../core/guards.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import type { ModelRow } from "./model.js";
-import { eyeLogSd } from "./outcome.js";
+import { eyeLogSd, trusted } from "./outcome.js";
 import { dot } from "../core/posterior.js";
 import { storedModel } from "./stored.js";
 import type { LearnedKnowledge, Parameter, TestCandidate } from "./types.js";
@@ -73,7 +73,7 @@ export function nextTest<Candidate extends TestCandidate>(
     const timeS = positive(at, candidate.timeS ?? predictedS, 1e9, " s", ".timeS");
     const outcome = positive(at, candidate.outcomeLogSd ?? eyeLogSd(Math.log(timeS / predictedS)), 3, "", ".outcomeLogSd");
     const own = correlation.reduce((sum, line, j) => sum + (slopes[j] as number) * dot(slopes, line), 0);
-    const expectedLogSd = Math.sqrt(Math.max(0, before - dot(slopes, onto) ** 2 / (own + (outcome * scatter) ** 2)));
+    const expectedLogSd = Math.sqrt(Math.max(0, before - dot(slopes, onto) ** 2 / (own + (trusted(outcome, now.prior.noise === "stated") * scatter) ** 2)));
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;
     const volumeMl = positive(at, candidate.volumeMl, 1e6, " ml", ".volumeMl");

@@ -30,6 +30,12 @@ const APPEARANCE_LOG_SD = 0.15;
  */
 const LEAST_LOG_SD = 1e-4;
 
+/** A development repeats to about 4 % (common practice): unless told to take outcomes at their word, no run tells more than that, however it was measured. */
+const REPEATS_LOG_SD = 0.04;
+
+/** The standard deviation of ln(right time) that a run counts with. */
+export const trusted = (logSd: number, stated: boolean): number => (stated ? logSd : Math.max(REPEATS_LOG_SD, logSd));
+
 /** ln of the right time and its standard deviation; or, for a run that says nothing about it, why. */
 type Judgement = readonly [logTime: number, logSd: number] | string;
 

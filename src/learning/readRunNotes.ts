@@ -7,7 +7,7 @@ import { parseUse } from "../exhaustion/parseUse.js";
 import { parseTemperature } from "../quantities/parseTemperature.js";
 import { parseTime } from "../quantities/parseTime.js";
 import { bathTemperature } from "../temperature/law.js";
-import { cellsOf, judgement, needed, read, readNumber, readWords, type Cells } from "./noteCells.js";
+import { cellsOf, judgement, needed, read, taken, type Cells, type Readers } from "./noteCells.js";
 import { entryOf, refuseFuture } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
 import type { Outcome, Run } from "./types.js";
@@ -64,19 +64,20 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   const { today, ...colon } = plainObject("readRunNotes: options", options) as RunNotesOptions;
   refuseFuture("readRunNotes: options.today", today, []);
   parseDilution("stock", colon);
+  const readers = readersFor(colon);
   const runs: Run[] = [];
   const rejected: RejectedNote[] = [];
   const seen = new Map<string, number>();
   rows.forEach((record, row) => {
     try {
-      const run = readRow(record, colon);
+      const run = readRow(record, readers);
       const entry = entryOf("run", run);
       refuseFuture("", today, [entry]);
       readOutcome("run", run);
       // A run's text starts with a bracket, an id's with a quotation mark: they share the map and never meet.
       const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
       const twin = seen.get(entry.text);
-      if (twin !== undefined) throw new RangeError(`the same as row ${twin} in every cell`);
+      if (twin !== undefined) throw new RangeError(`the same run as row ${twin}`);
       const namesake = seen.get(id);
       if (namesake !== undefined) throw new RangeError(`id ${id} is that of row ${namesake}`);
       seen.set(entry.text, row).set(id, row);
@@ -88,22 +89,36 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   return { runs, rejected };
 }
 
-function readRow(record: unknown, options: ParseDilutionOptions): Run {
-  const cells = cellsOf(record);
+/** How each column is read that holds more than a plain number. */
+function readersFor(options: ParseDilutionOptions): Readers {
+  return new Map<string, (text: string) => unknown>([
+    ["time", parseTime],
+    ["temperature", parseTemperature],
+    ["dilution", (text) => dilutionCell(text, options)],
+    ["agitation", parseAgitation],
+    ["used", parseUse],
+    ["age", parseAge],
+    ["outcome", judgement],
+    ["appearance", parseTime],
+  ]);
+}
+
+function readRow(record: unknown, readers: Readers): Run {
+  const cells = cellsOf(record, readers);
+  const value = (field: string): unknown => read(cells, field, readers);
   const run = {
-    timeS: needed("time", read(cells, "time", parseTime)),
-    temperatureC: bathTemperature("temperature", needed("temperature", read(cells, "temperature", parseTemperature))),
-    dilution: read(cells, "dilution", (text) => dilutionCell(text, options), ""),
-    agitation: read(cells, "agitation", parseAgitation),
-    usedCm2PerL: read(cells, "used", parseUse, "cm2/l"),
-    ageH: read(cells, "age", parseAge),
-    outcome: readResult(cells),
-    id: readWords(cells, "id"),
-    date: readWords(cells, "date"),
+    timeS: needed("time", value("time")),
+    temperatureC: bathTemperature("temperature", needed("temperature", value("temperature"))),
+    dilution: value("dilution"),
+    agitation: value("agitation"),
+    usedCm2PerL: value("used"),
+    ageH: value("age"),
+    outcome: readResult(cells, value),
+    id: taken(cells, "id")?.words,
+    date: taken(cells, "date")?.words,
   };
-  const note = readWords(cells, "note") ?? [];
-  const left = cells.flatMap(({ heading, words }) => (words ? `${heading}: ${words}` : []));
-  return present({ ...run, note: [note, left].flat().join("; ") || undefined }) as Run;
+  const notes = cells.flatMap(({ field, heading, words }) => (words === "" ? [] : field === "note" ? words : `${heading}: ${words}`));
+  return present({ ...run, note: notes.join("; ") || undefined }) as Run;
 }
 
 /** The dilution as text where the text is plain, so that notes stay readable; as parts where a colon had to be read. */
@@ -113,16 +128,19 @@ function dilutionCell(text: string, options: ParseDilutionOptions): Run["dilutio
 }
 
 /** The outcome: a failure says so in words; else what was measured; else the judgement in words. */
-function readResult(cells: Cells): Outcome {
+function readResult(cells: Cells, value: (field: string) => unknown): Outcome {
   const said = cells.find(({ field }) => field === "outcome");
-  const judged = read(cells, "outcome", judgement, "");
+  const judged = value("outcome") as Outcome | undefined;
   if (judged?.kind === "failed" || judged?.kind === "fogged") return judged;
-  const sd = readNumber(cells, "sd");
+  const sd = value("sd");
   const kind = ["gamma", "density", "appearance"].find((each) => cells.some(({ field }) => field === each));
   if (kind === undefined) return present({ ...needed("outcome", judged), logSd: sd }) as Outcome;
   // Words beside a measurement are kept with the notes.
   if (said) cells.push(said);
-  if (kind === "appearance")
-    return present({ kind, appearanceS: read(cells, kind, parseTime), factor: needed("factor", readNumber(cells, "factor")), logSd: sd }) as Outcome;
-  return present({ kind, [kind]: readNumber(cells, kind), wanted: needed("wanted", readNumber(cells, "wanted")), sd }) as Outcome;
+  const measured = value(kind);
+  return present(
+    kind === "appearance"
+      ? { kind, appearanceS: measured, factor: needed("factor", value("factor")), logSd: sd }
+      : { kind, [kind]: measured, wanted: needed("wanted", value("wanted")), sd },
+  ) as Outcome;
 }

@@ -10,7 +10,7 @@ import type { Dilution } from "../dilution/dilution.js";
 
 /**
  * How a run came out, in any of the trade's ways. `logSd` is the standard deviation of ln(right time) that the outcome leaves, above
- * 0 to 3 (below 0.0001 it counts as 0.0001), everything counted: eye, thermometer, clock, pouring.
+ * 0 to 3 (below 0.04 it counts as 0.04, and with noise stated below 0.0001 as 0.0001), everything counted: eye, thermometer, clock, pouring.
  *
  * - `"good"`: the time given was right. `logSd` 0.1 when left out: what an eye lets pass.
  * - `"judged"`: right would have been timeS × `timeRatio` (above 0 to 100).
@@ -96,7 +96,7 @@ export interface TestCandidate extends Conditions {
   readonly temperatureC?: number;
   /** the time to give, s; the predicted time when left out */
   readonly timeS?: number;
-  /** how well the outcome will be read: standard deviation of ln(right time), 0.1 when left out */
+  /** how well the outcome will be read: standard deviation of ln(right time); when left out, 0.1 and a quarter of the correction from the predicted time */
   readonly outcomeLogSd?: number;
   /** bath to be mixed, ml: for the cost in stock */
   readonly volumeMl?: number;

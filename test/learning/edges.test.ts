@@ -48,7 +48,7 @@ describe("cells of notes", () => {
     [{ Outcome: "x10" }, { outcome: { kind: "judged", timeRatio: 10 } }],
     [{ Outcome: "x2" }, { outcome: { kind: "judged", timeRatio: 2 } }],
     // A negative that failed says nothing, whatever was measured on it; that is kept as it was written.
-    [{ Outcome: "failed", Gradient: "0,5", wanted: 0.6, note: "fog" }, { outcome: { kind: "failed" }, note: "fog; Gradient: 0,5; wanted: 0.6" }],
+    [{ Outcome: "failed", Gradient: "0,5", wanted: 0.6, note: "fog" }, { outcome: { kind: "failed" }, note: "Gradient: 0,5; wanted: 0.6; fog" }],
     // The first of gradient, density and appearance is the outcome, with its own spread.
     [{ Outcome: "over 1", density: 1.1, gamma: 0.5, wanted: 0.6, sd: 0.02 }, { outcome: { kind: "gamma", gamma: 0.5, wanted: 0.6, sd: 0.02 }, note: "density: 1.1; Outcome: over 1" }],
     [{ Outcome: "good", "appearance s": 50, factor: 10, wanted: "much" }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "wanted: much; Outcome: good" }],
@@ -65,15 +65,15 @@ describe("cells of notes", () => {
     [{ Temp: "20 cold" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "20 cold"'],
     [{ Agitation: "x every 30 s" }, 'parseAgitation: text must be "continuous", "stand" or an interval such as "every 30 s", got "x every 30 s"'],
     // No unit in the cell, and none in a heading that has none.
-    [{ Temp: "", "Temp K": "293" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "293"'],
+    [{ Temp: "293" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "293"'],
     [{ Agitation: "every 30" }, 'parseTime: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "30"'],
-    [{ "Age h": "2:30" }, 'parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got "2:30"'],
+    [{ "Age h": "2:30" }, 'parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got "2:30 h"'],
     [{ Date: "1,5,2024" }, 'run.date must be an ISO date such as "2024-05-01", got "1,5,2024"'],
   ])("rejects %j", (cells, reason) => {
     expect(read(cells).rejected.map((each) => each.reason)).toEqual([reason]);
   });
   it("rejects steps with a word before them, and shows sixty letters of a long outcome", () => {
-    const forms = '"good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a measured gradient or density with what was wanted';
+    const forms = '"good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a gradient or density with what was wanted';
     const reason = (Outcome: string) => read({ Outcome }).rejected[0]?.reason;
     expect(reason("very over 1")).toBe(`outcome must be ${forms}, got "very over 1"`);
     expect(reason("o".repeat(61))).toBe(`outcome must be ${forms}, got "${"o".repeat(60)}"`);
@@ -85,7 +85,12 @@ describe("cells of notes", () => {
   it("finds no field and no unit where a heading has none", () => {
     expect(readHeading("Time")).toEqual({ field: "time", unit: "" });
     expect(readHeading("Temp")).toEqual({ field: "temperature", unit: "" });
-    expect(readHeading("°")).toEqual({ field: "", unit: "" });
+    expect(readHeading("°")).toEqual({ field: "°", unit: "" });
+    expect(readHeading(" : ")).toEqual({ field: "", unit: "" });
+    expect(readHeading("developed")).toEqual({ field: "developed", unit: "" });
+    expect(readHeading("Development time [sec]")).toEqual({ field: "time", unit: "sec" });
+    expect(readHeading("usedCm2PerL")).toEqual({ field: "used", unit: "cm2 per l" });
+    expect(readHeading("constructor")).toEqual({ field: "constructor", unit: "" });
   });
   it.each<[Record<string, unknown>, Partial<Run>]>([
     [{ Outcome: "over 0,5" }, { outcome: { kind: "steps", steps: 0.5 } }],
@@ -225,18 +230,31 @@ describe("advice at its limits", () => {
     { cause: "temperature", value: 70, sd: 1, priorSd: 10, runs: 3, ...one },
     { cause: "age", value: 0, sd: 0.01, priorSd: 0.1, runs: 3, ...other },
   ];
-  const codes = (parameters: readonly Parameter[], rho: number, scatter = 1): string[] =>
-    adviceOn(parameters, [[1, rho], [rho, 1]], [], scatter, [], []).map(({ code }) => code);
+  /** The advice for two runs whose slopes, of one length, have the correlation rho. */
+  const codes = (parameters: readonly Parameter[], rho: number, scatter = 1): string[] => {
+    const readings = [
+      { slopes: [1, rho], surprise: 0 },
+      { slopes: [0, Math.sqrt(1 - rho * rho)], surprise: 0 },
+    ];
+    return adviceOn(parameters, [[60, 10], [0, 0.1]], { precisions: [4, 4], scatter }, readings, [], [], []).map(({ code }) => code);
+  };
 
-  it("two causes are not told apart beyond a correlation of 0.8, of either sign", () => {
+  it("causes are not told apart beyond a correlation of 0.95, of either sign, from two runs on", () => {
     const open = numbers({ sd: 9 }, { sd: 0.09 });
-    expect([0.8, -0.8, 0.81, -0.81].map((rho) => codes(open, rho))).toEqual([[], [], ["not-separated"], ["not-separated"]]);
+    expect([0.9499, -0.9499, 0.9501, -0.9501].map((rho) => codes(open, rho))).toEqual([[], [], ["not-separated"], ["not-separated"]]);
+    expect(codes(numbers({ sd: 9, runs: 2 }, { runs: 2 }), 1)).toEqual(["not-separated"]);
+    expect(codes(numbers({ sd: 9, runs: 1 }, { runs: 1 }), 1)).toEqual([]);
   });
   it("it is enough that one of them has kept more than half of its first spread", () => {
-    expect(codes(numbers({}, {}), 0.9)).toEqual([]);
-    expect(codes(numbers({ sd: 5 }, {}), 0.9)).toEqual([]);
-    expect(codes(numbers({ sd: 5.01 }, {}), 0.9)).toEqual(["not-separated"]);
-    expect(codes(numbers({}, { sd: 0.06 }), 0.9)).toEqual(["not-separated"]);
+    expect(codes(numbers({}, {}), 0.99)).toEqual([]);
+    expect(codes(numbers({ sd: 5 }, {}), 0.99)).toEqual([]);
+    expect(codes(numbers({ sd: 5.01 }, {}), 0.99)).toEqual(["not-separated"]);
+    expect(codes(numbers({}, { sd: 0.06 }), 0.99)).toEqual(["not-separated"]);
+  });
+  it("a number is named from beyond three of its first standard deviations on, either way", () => {
+    expect([90, 30, 90.1, 29.9].map((value) => codes(numbers({ value }, {}), 0))).toEqual([[], [], ["far-from-known"], ["far-from-known"]]);
+    // A number that cannot move has not moved.
+    expect(codes(numbers({ value: 60, sd: 0, priorSd: 0 }, {}), 0)).toEqual([]);
   });
   it("runs scatter from beyond 1.5 on", () => {
     expect(codes(numbers({}, {}), 0, 1.5)).toEqual([]);

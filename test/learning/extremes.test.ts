@@ -64,9 +64,12 @@ describe("learning from anything", () => {
   });
   it("two exact outcomes that disagree, under conditions that cannot be told apart, meet in the middle", () => {
     const twins = [600, 600.6].map((timeS) => good(timeS, 16, { outcome: { kind: "good", logSd: 1e-9 } }));
-    const known = learn(start, twins);
+    const known = learn(stated, twins);
     expect(predict(known, { temperatureC: 16 }).timeS).toBeCloseTo(Math.sqrt(600 * 600.6), 2);
     expect(known.parameters[1]!.sd).toBeGreaterThan(0.5 * start.parameters[1]!.sd);
+    // Not taken at their word they are two runs at 4 %.
+    const four = twins.map((run) => ({ ...run, outcome: { kind: "good", logSd: 0.04 } as const }));
+    expect(learn(start, twins).parameters).toEqual(learn(start, four).parameters);
   });
 });
 

@@ -236,8 +236,9 @@ describe("disagreement", () => {
 
   it("an outlier of a factor 4 moves the answer by less than 10 % once eight good runs stand, and is named", () => {
     const before = learn(start, eight);
-    for (const timeS of [2040, 128]) {
-      const after = learn(before, [good(timeS, 20, { id: "wild" })]);
+    // However well the wild run claims to be measured.
+    for (const [timeS, logSd] of [2040, 128].flatMap((time) => [undefined, 0.05, 0.02, 0.01, 1e-3, 1e-9].map((sd) => [time, sd] as const))) {
+      const after = learn(before, [good(timeS, 20, { id: "wild", outcome: { kind: "good", ...(logSd === undefined ? {} : { logSd }) } })]);
       expect(Math.abs(Math.log(after.baseline.timeS / before.baseline.timeS))).toBeLessThan(0.1);
       const place = after.runs.findIndex(({ id }) => id === "wild");
       expect(after.setAside).toEqual([{ run: place, reason: "disagrees with the others beyond chance", weight: expect.any(Number) }]);
@@ -307,16 +308,41 @@ describe("advice", () => {
       {
         code: "not-separated",
         severity: "note",
-        message: "The runs cannot tell temperature from age, which changed together: change one alone in the next test.",
-        path: "/parameters/5",
-        limit: 0.8,
-        actual: known.joint.correlation[5]![1],
+        message: "The runs cannot tell apart temperature, age, which changed together: change one alone in the next test.",
+        path: "/parameters/1",
       },
     ]);
     expect(codes(learn(known, [good(350, 26), good(360, 26, { id: "b" }), good(600, 16), good(700, 14)]))).not.toContain("not-separated");
     expect(learn(start, [good(900, 12), good(890, 12)]).advice[0]?.message).toBe(
-      "The runs cannot tell the base time from temperature, which changed together: change one alone in the next test.",
+      "The runs cannot tell apart the base time, temperature, which changed together: change one alone in the next test.",
     );
+    // Judged by eye, and all that changed together in one piece of advice.
+    const three = [1, 2, 3].map((i) => good(510 + 20 * i, 20 - i, { ageH: i * i, usedCm2PerL: 500 * i }));
+    expect(learn(start, three).advice.map(({ message }) => message)).toEqual([
+      "The runs cannot tell apart temperature, use, age, which changed together: change one alone in the next test.",
+    ]);
+    expect(learn(start, three.slice(0, 1)).advice).toEqual([]);
+  });
+  it("names a number that the runs carry far from what is known, and a bath that nobody develops in", () => {
+    const eight = [490, 500, 505, 510, 515, 520, 525, 535].map((timeS) => good(timeS));
+    const known = learn(start, [...eight, good(4080, 12)]);
+    expect(known.advice).toEqual([
+      {
+        code: "far-from-known",
+        severity: "warn",
+        message: "The runs carry temperature far from what is known. Check the notes.",
+        path: "/parameters/1",
+        limit: 3,
+        actual: (known.parameters[1]!.value - 60) / 21.5,
+      },
+    ]);
+    expect(known.advice[0]!.actual).toBeGreaterThan(3);
+    expect(codes(learn(start, [...eight, good(1020, 12)]))).toEqual([]);
+    // Noted in °F and read as °C.
+    const hot = learn(start, [good(510), good(510, 68)]);
+    expect(hot.setAside).toEqual([{ run: 1, reason: "at 68 °C: is it in °F?", weight: 0 }]);
+    expect(hot.temperature).toMatchObject({ activationEnergyKJPerMol: 60, runs: 0 });
+    expect(learn(start, [good(100, 45)]).setAside).toEqual([]);
   });
   it("holds a number at its limit, says so, and stays usable", () => {
     // Longer when warmer: no activation energy does that.

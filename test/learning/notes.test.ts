@@ -14,7 +14,7 @@ const reason = (cells: Record<string, unknown>, options = {}): string | undefine
 describe("readRunNotes", () => {
   it("reads an invented workshop page, messy as it is, and loses no row", () => {
     const page = [
-      { "Time (s)": 510, "Temp °C": "14,5", Dilution: "1+9", Agitation: "every 30 s", "Used": "2 rolls/l", "Age": "90 min", Result: "over 0.5", Date: "2024-05-01", Lamp: "red", Notes: "hut, tap water" },
+      { "Time (s)": 510, "Temp °C": "14,5", Dilution: "1+9", Agitation: "every 30 s", "Used (rolls/l)": 2, "Age": "90 min", Result: "over 0.5", Date: "2024-05-01", Lamp: "red", Notes: "hut, tap water" },
       { "Time (s)": "8:30", "Temp °C": "68F", Dilution: " stock ", Agitation: "Continuous", Used: "", Age: null, Result: "GOOD", Date: undefined },
       { "Time (s)": "", "Temp °C": "20", Result: "good" },
       { "Time (s)": "510", "Temp °C": "warm", Result: "good" },
@@ -22,7 +22,7 @@ describe("readRunNotes", () => {
     ];
     const { runs, rejected } = readRunNotes(page);
     expect(runs).toEqual([
-      { timeS: 510, temperatureC: 14.5, dilution: "1+9", agitation: { everyS: 30 }, usedCm2PerL: 2 * 516.128, ageH: 1.5, outcome: { kind: "steps", steps: 0.5 }, date: "2024-05-01", note: "hut, tap water; Lamp: red" },
+      { timeS: 510, temperatureC: 14.5, dilution: "1+9", agitation: { everyS: 30 }, usedCm2PerL: 2 * 516.128, ageH: 1.5, outcome: { kind: "steps", steps: 0.5 }, date: "2024-05-01", note: "Lamp: red; hut, tap water" },
       { timeS: 510, temperatureC: 20, dilution: "stock", agitation: "continuous", outcome: { kind: "good" } },
     ]);
     expect(rejected).toEqual([
@@ -63,7 +63,23 @@ describe("readRunNotes", () => {
     [{ Agitation: "stand" }, { agitation: "stand" }],
     [{ Agitation: "1 min" }, { agitation: { everyS: 60 } }],
     [{ every_s: 30 }, { agitation: { everyS: 30 } }],
-    [{ used: 516 }, { usedCm2PerL: 516 }],
+    [{ usedCm2PerL: 516 }, { usedCm2PerL: 516 }],
+    [{ "Used (rolls/l)": 2 }, { usedCm2PerL: 1032.256 }],
+    [{ "Used rolls per litre": "1" }, { usedCm2PerL: 516.128 }],
+    [{ "Age (days)": 3 }, { ageH: 72 }],
+    [{ "Age [h]": "90 min" }, { ageH: 1.5 }],
+    [{ "Agitation seconds": "30" }, { agitation: { everyS: 30 } }],
+    [{ "Temperature (Celsius)": "19,5", Temp: "" }, { temperatureC: 19.5 }],
+    [{ Temp: "", "Temp (deg F)": "68" }, { temperatureC: 20 }],
+    [{ Time: "", "Dev. time (min)": "8:30" }, { timeS: 510 }],
+    [{ Time: "", Dev: "8 mins 30 secs" }, { timeS: 510 }],
+    [{ Time: "", "Time (s)": "8:30" }, { timeS: 510 }],
+    [{ Outcome: "N – 1" }, { outcome: { kind: "steps", steps: -1 } }],
+    // What stands besides a unit makes another column of it, which is kept in the note.
+    [{ "Time of day": "9:15", "Temp room": "25C", "Age of film": "3 days", "Run date": "May" }, { note: "Time of day: 9:15; Temp room: 25C; Age of film: 3 days; Run date: May" }],
+    [{ Developer: "hut brew", "SD card": 3, "Density base": 0.3 }, { note: "Developer: hut brew; SD card: 3; Density base: 0.3" }],
+    [{ "Every 30 s": 1, "Time fix": "5:00" }, { note: "Every 30 s: 1; Time fix: 5:00" }],
+    [{ note: "first", Notes: "second" }, { note: "first; second" }],
     [{ used: "516,5 cm2/l" }, { usedCm2PerL: 516.5 }],
     [{ used: "516 cm²/L" }, { usedCm2PerL: 516 }],
     [{ used: "1 roll/l" }, { usedCm2PerL: 516.128 }],
@@ -127,7 +143,7 @@ describe("readRunNotes", () => {
     [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.888888888889"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
-    [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a measured gradient or density with what was wanted, got "lovely"'],
+    [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a gradient or density with what was wanted, got "lovely"'],
     [{ Outcome: "over" }, /^outcome must be/],
     [{ Outcome: "xgood" }, /^outcome must be/],
     [{ Outcome: "failed too" }, /^outcome must be/],
@@ -155,7 +171,18 @@ describe("readRunNotes", () => {
     [{ Agitation: "now and then" }, /^parseAgitation/],
     [{ Agitation: "2 h" }, "parseAgitation: text must be above 0 and at most 3600 s, got 7200"],
     [{ Agitation: "x every 30 s" }, /^parseAgitation/],
-    [{ "Dilution h": 9 }, 'parseDilution: text must be "stock" or parts such as "1+9", got "9"'],
+    [{ Dilution: 9 }, 'parseDilution: text must be "stock" or parts such as "1+9", got "9"'],
+    [{ used: 516 }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "516"'],
+    // A bracket holds a unit: one that is none is not passed over.
+    [{ "Used (m2/l)": 0.05 }, 'heading "Used (m2/l)" must name a column, alone or with its unit'],
+    [{ "Agitation (per min)": 2 }, 'heading "Agitation (per min)" must name a column, alone or with its unit'],
+    [{ Time: "", "Time (min:s)": 8 }, 'heading "Time (min:s)" must name a column, alone or with its unit'],
+    [{ Temp: "", "Temp [C / F]": 50 }, 'heading "Temp [C / F]" must name a column, alone or with its unit'],
+    [{ Dilution: "", "Dilution (total)": "1:10" }, 'heading "Dilution (total)" must name a column, alone or with its unit'],
+    // A clock under a unit that is not its own says two things.
+    [{ Time: "", "Time (h)": "1:30" }, /^parseTime: text must be a time such as .*, got "1:30 h"$/],
+    [{ Time: "", "Time (min)": "08:30:00" }, /^parseTime: text must be a time such as .*, got "08:30:00 min"$/],
+    [{ "Temp C": "20⁰", Temp: "" }, /^parseTemperature: .*, got "20⁰"$/],
     [{ Dilution: "weak" }, 'parseDilution: text must be "stock" or parts such as "1+9", got "weak"'],
     [{ Date: "1 May" }, 'run.date must be an ISO date such as "2024-05-01", got "1 May"'],
     [{ time: "9:00" }, "time must stand in one column, got two"],
@@ -169,7 +196,7 @@ describe("readRunNotes", () => {
     const { runs, rejected } = readRunNotes([base, { ...base, id: "a" }, base, { ...base, Time: "9:00", id: "a" }, { ...base, Date: "2024-05-03" }], { today: "2024-05-02" });
     expect(runs).toHaveLength(2);
     expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
-      [2, "the same as row 0 in every cell"],
+      [2, "the same run as row 0"],
       [3, 'id "a" is that of row 1'],
       [4, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
     ]);
