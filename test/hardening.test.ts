@@ -65,12 +65,12 @@ describe("stored answers", () => {
   const factor = answer.factors[0]!;
   it.each([
     [{}, "TypeError: describeCompensation: compensation.timeS must be a number, got undefined"],
-    [{ ...answer, highS: Infinity }, "RangeError: describeCompensation: compensation.highS must be above 0 and finite, got Infinity"],
+    [{ ...answer, highS: Infinity }, "RangeError: describeCompensation: compensation.highS must be above 0 and at most 1e100, got Infinity"],
     [{ ...answer, factors: 1 }, "TypeError: describeCompensation: compensation.factors must be an array, got 1"],
     [{ ...answer, factors: [1] }, "TypeError: describeCompensation: compensation.factors[0] must be an object, got 1"],
     [{ ...answer, factors: [{ ...factor, cause: 1 }] }, "TypeError: describeCompensation: compensation.factors[0].cause must be text, got 1"],
     [{ ...answer, factors: [{ ...factor, basis: NaN }] }, "TypeError: describeCompensation: compensation.factors[0].basis must be text, got NaN"],
-    [{ ...answer, factors: [{ ...factor, value: 0 }] }, "RangeError: describeCompensation: compensation.factors[0].value must be above 0 and finite, got 0"],
+    [{ ...answer, factors: [{ ...factor, value: 0 }] }, "RangeError: describeCompensation: compensation.factors[0].value must be above 0 and at most 1e100, got 0"],
     [{ ...answer, factors: [{ ...factor, logSd: 101 }] }, "RangeError: describeCompensation: compensation.factors[0].logSd must be from 0 to 100, got 101"],
     [{ ...answer, cautions: 1 }, "TypeError: describeCompensation: compensation.cautions must be an array, got 1"],
   ])("compensation %#", (given, message) => {

@@ -47,7 +47,7 @@ function checkedCompensation(where: string, compensation: unknown): void {
 /** However small: what `compensate` answers is described. */
 function aboveZero(where: string, value: unknown): void {
   if (typeof value !== "number") wrongKind(where, "a number", value);
-  if (!(value > 0 && value < Infinity)) wrongValue(where, "above 0 and finite", value);
+  if (!(value > 0 && value <= 1e100)) wrongValue(where, "above 0 and at most 1e100", value);
 }
 
 function percent(share: number): string {
