@@ -125,14 +125,18 @@ function fixCautions(context: BathContext, fix: FixSetting, question: BathQuesti
       add("clearing-assumed", "note", "", `Clearing time taken as ${clearingS.toFixed(0)} s: measure it with a scrap of the material.`);
     if (fix.times === undefined)
       add("fixing-split", "note", "", `Sources split between two clearing times and three for modern films: ${times} taken.`);
-  } else if (durationS < 2 * clearingS)
-    add("short-fix", "warn", "/durationS", "Shorter than two clearing times.", { limit: 2 * clearingS, actual: durationS });
+  } else {
+    const least = Math.max(2, times);
+    const limit = least * clearingS;
+    if (durationS < limit) add("short-fix", "warn", "/durationS", `Shorter than ${least} clearing times.`, { limit, actual: durationS });
+  }
   if (ceilingS !== undefined && durationS > ceilingS)
     add("long-fix", "warn", "", "Over ten minutes a rapid fixing bath bleaches fine detail: use a fresh or warmer bath.", { limit: ceilingS, actual: durationS });
   if (fix.freshClearingS !== undefined) {
     const limit = SPENT_RATIO.ratio * positive(`${where}freshClearingS`, fix.freshClearingS, 7200, " s");
-    const actual = fix.clearingS;
-    if (actual !== undefined && actual >= limit) add("fixer-spent", "stop", "/clearingS", "The bath clears twice as slowly as fresh: it is spent.", { limit, actual });
+    // Both at this bath's temperature.
+    if (fix.clearingS !== undefined && clearingS >= limit)
+      add("fixer-spent", "stop", "/clearingS", "The bath clears twice as slowly as fresh: it is spent.", { limit, actual: clearingS });
   }
   const used = inRange(`${where}usedCm2PerL`, fix.usedCm2PerL ?? 0, 0, 1e6, " cm²/l");
   const own = fix.capacityCm2PerL;

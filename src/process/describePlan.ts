@@ -13,7 +13,7 @@ import type { Cue, Material, ProcessPlan } from "./types.js";
  *
  * @example
  * ```ts
- * describePlan(planProcess({ vessel: "dish", timeS: 510, temperatureC: 20, volumeMl: 300, baths: { stop: {} } })).slice(0, 3) // => ["0:00 develop, 8:30 at 20.0 °C", "  0:00 Pour in, then rock the dish, each side in turn without pause.", "  8:25 Begin to pour out or lift out, so that it is drained at 8:30."]
+ * describePlan(planProcess({ vessel: "dish", timeS: 510, temperatureC: 20, volumeMl: 300, baths: { stop: {} } })).slice(0, 3) // => ["0:00 develop, 8:30 at 20.0 °C", "  0:00 Pour in, then rock the dish, each side in turn without pause.", "  8:25 Begin to pour out or lift out, so that it is drained 5 s later."]
  * ```
  */
 export function describePlan(plan: ProcessPlan): readonly string[] {
@@ -34,10 +34,15 @@ function cueLines(cues: readonly Cue[]): readonly string[] {
     while (cues[i]?.text === text) i++;
     const second = cues[from + 1] as Cue;
     const last = cues[i - 1] as Cue;
-    const again = i - from > 1 ? ` Every ${formatTime(second.atS - atS)} until ${formatTime(last.atS)}.` : "";
+    const again = i - from > 1 ? ` Every ${interval(second.atS - atS)} until ${formatTime(last.atS)}.` : "";
     lines.push(`  ${formatTime(atS)} ${text}${again}`);
   }
   return lines;
+}
+
+/** Whole seconds as a clock shows them; 7.5 s as they are. */
+function interval(lengthS: number): string {
+  return Math.abs(lengthS - Math.round(lengthS)) < 1e-6 ? formatTime(lengthS) : `${Number(lengthS.toFixed(2))} s`;
 }
 
 function materialText({ name, volumeMl, stockMl, waterMl }: Material): string {

@@ -2,8 +2,8 @@
  * Room: process. What is done, and when, while the material is in the developer.
  */
 import { agitationInterval } from "../agitation/agitation.js";
+import type { Caution } from "../core/caution.js";
 import { wrongValue } from "../core/guards.js";
-import { formatTime } from "../quantities/formatTime.js";
 import { handbookVessels } from "../handbook/process.js";
 import type { Cue, Handling } from "./types.js";
 
@@ -31,6 +31,12 @@ export function developmentCues({ vessel, agitation, drainS }: Handling, pourAtS
       wrongValue("planProcess: input.agitation.everyS", `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`, everyS);
     if (everyS !== undefined) for (let i = 1; i * everyS < pourAtS; i++) cues.push({ atS: i * everyS, text });
   }
-  cues.push({ atS: pourAtS, text: `Begin to pour out or lift out, so that it is drained at ${formatTime(pourAtS + drainS)}.` });
+  // A length and no clock time: the reader's clock may count from the start of the plan or from pouring in.
+  cues.push({ atS: pourAtS, text: `Begin to pour out or lift out, so that it is drained ${Number(drainS.toFixed(1))} s later.` });
   return cues;
+}
+
+/** The caution on a development shorter than its draining. */
+export function drainTooLong(timeS: number, drainS: number): Caution {
+  return { code: "drain-too-long", severity: "stop", message: "Draining takes longer than the development: dilute or cool the bath.", limit: timeS, actual: drainS };
 }

@@ -4,10 +4,10 @@ import { agitationInterval, type Agitation } from "../agitation/agitation.js";
 import { readDilution } from "../dilution/dilution.js";
 import { mixVolumes } from "../dilution/mixVolumes.js";
 import { handbookBathS, handbookVessels, RUNNING_CHANGE_S, WASH_CHANGE_S, WASH_CHANGES } from "../handbook/process.js";
-import { checkMaterial } from "../temperature/temperatureCautions.js";
+import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
 import { bathCautions, unreadFields } from "./bathCautions.js";
 import { bathContext, bathDrafts, checkedBaths } from "./bathSteps.js";
-import { developmentCues } from "./developmentCues.js";
+import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut, type Draft } from "./layOut.js";
 import type { BathSetting, Material, ProcessBaths, ProcessInput, ProcessPlan, Step } from "./types.js";
 
@@ -72,9 +72,8 @@ export function planProcess(input: ProcessInput): ProcessPlan {
   const develop: Draft = { name: "develop", durationS, temperatureC, cues: developmentCues(handling, durationS - drainS), sources: habit.sources };
   const { steps, totalS } = layOut([...restDraft(rest, temperatureC), ...before, develop, ...after]);
   const cautions: Caution[] = [];
-  if (drainS > timeS)
-    cautions.push({ code: "drain-too-long", severity: "stop", message: "Draining takes longer than the development: dilute or cool the bath.", limit: timeS, actual: drainS });
-  cautions.push(...unreadFields("", input, FIELDS), ...bathCautions({ ...input, baths }));
+  if (drainS > timeS) cautions.push(drainTooLong(timeS, drainS));
+  cautions.push(...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }), ...unreadFields("", input, FIELDS), ...bathCautions({ ...input, baths }));
   return { steps, totalS, materials: materialsFor(input, baths, steps), cautions: gravestFirst(cautions), handling };
 }
 

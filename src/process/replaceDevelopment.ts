@@ -3,7 +3,7 @@ import { gravestFirst, type Caution } from "../core/caution.js";
 import { agitationInterval } from "../agitation/agitation.js";
 import { handbookVessels } from "../handbook/process.js";
 import { checkedPlan } from "./checkedPlan.js";
-import { developmentCues } from "./developmentCues.js";
+import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
 import type { ProcessPlan } from "./types.js";
 
@@ -54,7 +54,9 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
       : // The difference may round to a hair beyond the end of the step.
         { ...step, cues: step.cues.map((cue) => ({ ...cue, atS: Math.min(cue.atS - step.startS, step.durationS) })) },
   );
-  const cautions: Caution[] = plan.cautions.filter(({ code }) => code !== "late-pour");
+  const cautions: Caution[] = plan.cautions.filter(({ code }) => code !== "late-pour" && code !== "drain-too-long");
+  const developedS = passedS + remainingS;
+  if (developedS < drainS) cautions.push(drainTooLong(developedS, drainS));
   if (remainingS < drainS)
     cautions.push({
       code: "late-pour",

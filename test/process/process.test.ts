@@ -148,7 +148,7 @@ describe("planProcess", () => {
       { atS: 60, text: "Agitate: invert the tank for 5 s." },
       { atS: 120, text: "Agitate: invert the tank for 5 s." },
       { atS: 180, text: "Agitate: invert the tank for 5 s." },
-      { atS: 240, text: "Begin to pour out or lift out, so that it is drained at 4:10." },
+      { atS: 240, text: "Begin to pour out or lift out, so that it is drained 10 s later." },
     ]);
   });
 
@@ -409,7 +409,7 @@ describe("bathCautions", () => {
     expect(of({ clearingS: 301, times: 2, kind: "plain" })).toEqual([]);
     expect(of({ durationS: 120 })).toEqual([]);
     expect(of({ durationS: 119 })).toEqual([
-      { code: "short-fix", severity: "warn", message: "Shorter than two clearing times.", path: "/baths/fix/durationS", limit: 120, actual: 119 },
+      { code: "short-fix", severity: "warn", message: "Shorter than 2 clearing times.", path: "/baths/fix/durationS", limit: 120, actual: 119 },
     ]);
   });
 
@@ -480,7 +480,7 @@ describe("replaceDevelopment", () => {
       ["wash", 840, 1800],
     ]);
     expect(longer.totalS).toBe(2640);
-    expect(step(longer, "develop").cues.at(-1)).toEqual({ atS: 710, text: "Begin to pour out or lift out, so that it is drained at 11:00." });
+    expect(step(longer, "develop").cues.at(-1)).toEqual({ atS: 710, text: "Begin to pour out or lift out, so that it is drained 10 s later." });
     expect(step(longer, "develop").cues.at(-2)!.atS).toBe(660);
     expect(step(longer, "fix").cues.map(({ atS }) => atS)).toEqual([720, 760]);
     expect(step(longer, "wash").cues.at(-1)!.atS).toBe(840 + 1620);
@@ -496,7 +496,7 @@ describe("replaceDevelopment", () => {
 
   it("pours out at once when too little is left, and says by how much it is late", () => {
     const late = replaceDevelopment(plan, { atS: 300, remainingS: 4 });
-    expect(step(late, "develop")).toMatchObject({ durationS: 250, cues: expect.arrayContaining([{ atS: 300, text: "Begin to pour out or lift out, so that it is drained at 4:10." }]) });
+    expect(step(late, "develop")).toMatchObject({ durationS: 250, cues: expect.arrayContaining([{ atS: 300, text: "Begin to pour out or lift out, so that it is drained 10 s later." }]) });
     expect(late.cautions).toEqual([
       { code: "late-pour", severity: "warn", message: "Pour out at once: draining ends 6 s late.", limit: 10, actual: 4 },
     ]);
@@ -598,7 +598,7 @@ describe("describePlan", () => {
       "0:00 develop, 8:30 at 20.0 °C",
       "  0:00 Pour in, then invert the tank for 30 s.",
       "  1:00 Agitate: invert the tank for 5 s. Every 1:00 until 8:00.",
-      "  8:20 Begin to pour out or lift out, so that it is drained at 8:30.",
+      "  8:20 Begin to pour out or lift out, so that it is drained 10 s later.",
       "8:30 stop, 0:30 at 20.0 °C",
       "  8:30 Pour in the stop bath and move without pause.",
       "9:00 wash, 8:20 at 18.5 °C",

@@ -1,0 +1,85 @@
+/* Room: process. A plan as it is followed: one clock, the developer's own bath, a fixing bath judged at one temperature. The hut is invented. */
+import { describe, expect, it } from "vitest";
+import { bathCautions, clearingTimeAt, describePlan, planProcess, replaceDevelopment, type FixSetting, type ProcessInput } from "../../src/index.js";
+
+const hut: ProcessInput = { vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 500 };
+const codes = (list: readonly { readonly code: string }[]): string[] => list.map(({ code }) => code);
+
+describe("a plan with a rest before it", () => {
+  const plan = planProcess({ ...hut, timeS: 1054, temperatureC: 16, rest: true, baths: { preSoak: {}, fix: {}, wash: {} } });
+  it("says when it is drained by a length, which is true on every clock", () => {
+    const develop = plan.steps.find(({ name }) => name === "develop")!;
+    const last = develop.cues.at(-1)!;
+    expect(last.text).toBe("Begin to pour out or lift out, so that it is drained 10 s later.");
+    expect(last.atS + 10).toBe(develop.startS + 1054);
+    expect(describePlan(plan).join("\n")).not.toMatch(/drained at/);
+  });
+  it("keeps saying so when the development is replaced", () => {
+    const { startS } = plan.steps.find(({ name }) => name === "develop")!;
+    const longer = replaceDevelopment(plan, { atS: startS + 500, remainingS: 700 });
+    const develop = longer.steps.find(({ name }) => name === "develop")!;
+    expect(develop.durationS).toBe(1200);
+    expect(develop.cues.at(-1)).toEqual({ atS: startS + 1190, text: "Begin to pour out or lift out, so that it is drained 10 s later." });
+  });
+  it("gives a vessel's own draining to a tenth of a second", () => {
+    expect(planProcess({ ...hut, drainS: 7.25 }).steps[0]!.cues.at(-1)!.text).toBe("Begin to pour out or lift out, so that it is drained 7.3 s later.");
+  });
+});
+
+describe("an interval that is no whole number of seconds", () => {
+  it.each([
+    [7.5, "Every 7.5 s until 1:23."],
+    [15, "Every 0:15 until 1:15."],
+    [100 / 7, "Every 14.29 s until 1:26."],
+  ])("%d s is said as it is", (everyS, words) => {
+    const lines = describePlan(planProcess({ ...hut, vessel: "tank", timeS: 100, agitation: { everyS } }));
+    expect(lines.find((line) => line.includes("Every"))).toContain(words);
+  });
+  it("is whole where only the sum of its beats is not", () => {
+    const plan = planProcess({ ...hut, rest: 0.1, agitation: { everyS: 30 } });
+    expect(describePlan(plan).find((line) => line.includes("Every"))).toContain("Every 0:30 until");
+  });
+});
+
+describe("the developer's own bath", () => {
+  it("is judged like any other", () => {
+    expect(codes(planProcess({ ...hut, temperatureC: 68 }).cautions)).toContain("maybe-fahrenheit");
+    const warm = planProcess({ ...hut, temperatureC: 27, emulsion: "soft" }).cautions.find(({ code }) => code === "soft-emulsion-warm");
+    expect(warm).toMatchObject({ severity: "stop", path: "/temperatureC", actual: 27 });
+    expect(codes(planProcess({ ...hut, temperatureC: 14 }).cautions)).toContain("temperature-unusual");
+    expect(planProcess(hut).cautions.filter(({ path }) => path === "/temperatureC")).toEqual([]);
+  });
+});
+
+describe("the fixing bath", () => {
+  const judged = (fix: FixSetting, more = {}): string[] => codes(bathCautions({ temperatureC: 20, ...more, baths: { fix, wash: {} } }));
+  it("is spent by its clearing time at one temperature", () => {
+    // 120 s at 10 °C are 60 s at 20 °C by the rule that doubles each 10 °C: US War Department, TM 11-2323, sec. 33 c.
+    expect(clearingTimeAt({ clearingS: 120, fromC: 10, toC: 20 })).toBe(60);
+    expect(judged({ clearingS: 120, clearingAtC: 10, freshClearingS: 60 })).not.toContain("fixer-spent");
+    expect(judged({ clearingS: 120, freshClearingS: 60 })).toContain("fixer-spent");
+    expect(judged({ clearingS: 119, freshClearingS: 60 })).not.toContain("fixer-spent");
+    // Measured warm, used cold: as slow as 60 s at 20 °C are in a bath of 10 °C.
+    expect(judged({ clearingS: 60, clearingAtC: 20, freshClearingS: 60, temperatureC: 10 }, { temperatureC: 10 })).toContain("fixer-spent");
+    expect(judged({ freshClearingS: 1 })).not.toContain("fixer-spent");
+  });
+  it("is short against the multiple that is planned, and against two clearing times at least", () => {
+    const short = (fix: FixSetting, more = {}) => bathCautions({ temperatureC: 20, ...more, baths: { fix, wash: {} } }).find(({ code }) => code === "short-fix");
+    expect(short({ clearingS: 60, times: 3, durationS: 121 })).toMatchObject({ message: "Shorter than 3 clearing times.", limit: 180, actual: 121 });
+    expect(short({ clearingS: 60, durationS: 121 }, { modernFilm: true })).toMatchObject({ limit: 180 });
+    expect(short({ clearingS: 60, times: 3, durationS: 180 })).toBeUndefined();
+    expect(short({ clearingS: 60, times: 1, durationS: 119 })).toMatchObject({ message: "Shorter than 2 clearing times.", limit: 120 });
+    expect(short({ clearingS: 60, durationS: 120 })).toBeUndefined();
+  });
+});
+
+describe("a development too short to drain", () => {
+  const plan = planProcess({ ...hut, timeS: 5 });
+  const replaced = (remainingS: number) => replaceDevelopment(plan, { atS: 3, remainingS }).cautions.filter(({ code }) => code === "drain-too-long");
+  it("is no longer so once it was made long enough", () => {
+    expect(plan.cautions[0]).toMatchObject({ code: "drain-too-long", severity: "stop", limit: 5, actual: 10 });
+    expect(replaced(300)).toEqual([]);
+    expect(replaced(7)).toEqual([]);
+    expect(replaced(6)).toEqual([{ ...plan.cautions[0], limit: 9 }]);
+  });
+});
