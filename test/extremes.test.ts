@@ -52,7 +52,7 @@ describe("what one function gives another", () => {
     const law = { kind: "coefficient", ratio: 10, intervalC: 10 } as const;
     const answer = compensate({ timeS: 1e-29, temperatureC: 0 }, { temperatureC: 100 }, { temperature: law });
     expect(answer.timeS).toBeCloseTo(0, 30);
-    expect(describeCompensation(answer)[0]).toBe("Develop 0:00, with 90 % certainty between 0:00 and 0:00.");
+    expect(describeCompensation(answer)).toContain("The laws alone would say 0:00, with 90 % certainty between 0:00 and 0:00.");
   });
   it("is a brew as large as a brew is read", () => {
     const tablets = { ingredient: "ascorbic-acid-tablet", tablets: 6000, labelMg: 1000 } as const;

@@ -65,7 +65,7 @@ export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
   const read = readBrew("checkBrew: brew", brew);
   plainObject("checkBrew: use", use);
   const ageH = inRange("checkBrew: use.ageH", use.ageH ?? 0, 0, 1e6, " h");
-  const filmIso = positive("checkBrew: use.filmIso", use.filmIso ?? 400, 1e5, "");
+  const filmIso = use.filmIso === undefined ? undefined : positive("checkBrew: use.filmIso", use.filmIso, 1e5, "");
   const { volumeMl, temperatureC, parts } = read;
   const found: Caution[] = [];
   const say = (severity: CautionSeverity, code: string, message: string, more: Partial<Caution> = {}): void => {
@@ -93,8 +93,9 @@ export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
   if (holds("ascorbic-acid", "ascorbic-acid-tablet") && holdsCarbonate(read))
     say(foam > 0.005 ? "warn" : "note", "acid-foams", "Vitamin C foams with soda: add it last, slowly.", { limit: 0.005, actual: foam });
   if (parts.length > 1) say("note", "mix-apart", "Dissolve each apart; join soda and coffee; vitamin C last.");
-  if (filmIso >= 400 && !parts.some(({ data }) => data.role === "restrainer"))
-    say("note", "restrainer-wanted", "Fast films fog without 1 g of potassium bromide or 10 to 20 g of salt a litre.");
+  const fast = filmIso === undefined ? !soft : filmIso >= 400;
+  if (fast && !parts.some(({ data }) => data.role === "restrainer"))
+    say("note", "restrainer-wanted", "Fast film, ISO 400 and more, fogs without 1 g of potassium bromide or 10 to 20 g of salt a litre.");
   for (const { data } of parts) found.push(...hazardCaution(data));
   if (parts.some(({ lowG, highG }) => highG > 1.5 * lowG))
     say("note", "spooned", "Weigh it if you can: what a spoon holds is uncertain, and the time with it.");

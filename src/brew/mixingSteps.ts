@@ -10,21 +10,31 @@ export interface MixingStep {
 
 const OWN_CUP: Ingredient = "sodium-hydroxide";
 
+type Parts = readonly ReadPart[];
+
+const isAlkali = ({ data }: ReadPart): boolean => data.role === "alkali";
+const isCarbonate = ({ data }: ReadPart): boolean => data.moles?.carbonate !== undefined;
+const isAcid = ({ ingredient }: ReadPart): boolean => ingredient === "ascorbic-acid" || ingredient === "ascorbic-acid-tablet";
+
 /** The cups, in the order they are made: what goes in, its share of the water, and what is said after it. */
-const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number, text: string])[] = [
+const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number, text: (all: Parts) => string])[] = [
   [
     ({ data, ingredient }) => /alkali|preservative/.test(data.role) && ingredient !== OWN_CUP,
     0.35,
-    "of warm water: powder into water, slowly.",
+    () => "of warm water: powder into water, slowly.",
   ],
-  [({ ingredient }) => ingredient === OWN_CUP, 0.15, "of cold water, little by little; add it to the soda."],
-  [({ data }) => data.solids !== undefined, 0.25, "of warm water. Join coffee and soda."],
+  [
+    ({ ingredient }) => ingredient === OWN_CUP,
+    0.15,
+    (all) => `of cold water, little by little${all.some((part) => isAlkali(part) && part.ingredient !== OWN_CUP) ? "; add it to the soda" : ""}.`,
+  ],
+  [({ data }) => data.solids !== undefined, 0.25, (all) => `of warm water.${all.some(isAlkali) ? " Join coffee and soda." : ""}`],
+  [({ data }) => data.role === "restrainer", 0.05, () => "of water and add it."],
   [
     ({ data }) => data.moles?.ascorbate !== undefined,
     0.15,
-    "of water; strain. Add it last, slowly: it foams.",
+    (all) => `of water; strain. Add it last, slowly${all.some(isAcid) && all.some(isCarbonate) ? ": it foams" : ""}.`,
   ],
-  [({ data }) => data.role === "restrainer", 0.05, "of water and add it."],
 ];
 
 /**
@@ -56,7 +66,10 @@ export function mixingSteps(brew: Brew): readonly MixingStep[] {
     const what = inCup.map(({ data, massG }) => `${shortG(massG)} g ${data.name}`).join(" and ");
     const care = inCup.flatMap(({ data, ingredient }) => (ingredient === OWN_CUP ? [`Danger: ${data.hazard as string}. `] : []));
     const waterMl = inCup.every(liquid) ? 0 : Math.floor(waterForCups * share);
-    steps.push({ text: `${care.join("")}Dissolve ${what} in ${waterMl} ml ${text}`, waterMl });
+    const after = text(parts);
+    // A liquid needs no water to dissolve in.
+    const done = waterMl === 0 && inCup.every(liquid) ? `Take ${what}${after.replace("of warm water", "")}` : `Dissolve ${what} in ${waterMl} ml ${after}`;
+    steps.push({ text: `${care.join("")}${done}`, waterMl });
   }
   steps.push(
     { text: `Make up to ${shortG(volumeMl)} ml with water and bring it to ${shortG(temperatureC)} °C.` },

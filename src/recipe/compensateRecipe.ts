@@ -1,6 +1,7 @@
 import { plainObject } from "../core/guards.js";
 import { compensate } from "../compensate/compensate.js";
 import type { Baseline, Compensation, Conditions } from "../compensate/types.js";
+import { placed } from "./places.js";
 import type { Recipe } from "./types.js";
 
 /**
@@ -40,5 +41,6 @@ export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): C
     ...(developer.hydroquinone === undefined ? {} : { hydroquinone: developer.hydroquinone }),
     ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
   };
-  return compensate(baseline, { ...own, ...recipe.conditions, ...conditions }, recipe.knowledge);
+  const answer = compensate(baseline, { ...own, ...recipe.conditions, ...conditions }, recipe.knowledge);
+  return { ...answer, cautions: answer.cautions.map((one) => placed(recipe, one, conditions)) };
 }

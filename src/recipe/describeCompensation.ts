@@ -10,7 +10,8 @@ const LONGEST_S = 1e7;
  * A compensated time in short English lines.
  *
  * @param compensation - what `compensate` returns
- * @returns the time with its interval, a line for each cause that changes it or makes it less sure, then the cautions
+ * @returns the time with its interval, a line for each cause that changes it or makes it less sure, then the cautions; with a caution to stop, the
+ * cautions first, and the time as what the laws alone would say
  * @throws TypeError when `compensation` or a part of it is of the wrong kind
  * @throws RangeError when a time or a factor is not above 0, or a spread not from 0 to 100
  *
@@ -27,7 +28,10 @@ export function describeCompensation(compensation: Compensation): readonly strin
   const lines = factors
     .filter(({ value, logSd }) => value !== 1 || logSd > 0)
     .map(({ cause, value, logSd, basis }) => `${cause}: ${change(value)}, give or take ${percent(Math.expm1(logSd))} (${basis})`);
-  return [`Develop ${clock(timeS)}, with 90 % certainty between ${clock(lowS)} and ${clock(highS)}.`, ...lines, ...describeCautions(cautions)];
+  const span = `with 90 % certainty between ${clock(lowS)} and ${clock(highS)}.`;
+  const said = describeCautions(cautions);
+  if (cautions.some(({ severity }) => severity === "stop")) return ["No time to go by:", ...said, `The laws alone would say ${clock(timeS)}, ${span}`, ...lines];
+  return [`Develop ${clock(timeS)}, ${span}`, ...lines, ...said];
 }
 
 /** An answer may come back from a program's own store. */
@@ -56,6 +60,6 @@ function percent(share: number): string {
 
 function change(factor: number): string {
   if (Math.abs(factor - 1) < 0.005) return "unchanged";
-  if (factor >= 2) return `${Number(factor.toPrecision(2))} times the time`;
+  if (factor >= 1.995 || factor < 0.5) return `${Number(factor.toPrecision(2))} times the time`;
   return factor > 1 ? `${percent(factor - 1)} more` : `${percent(1 - factor)} less`;
 }

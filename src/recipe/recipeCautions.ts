@@ -8,40 +8,49 @@ import { gravestFirst, type Caution } from "../core/caution.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
 import { stockCautions } from "../dilution/stockCautions.js";
 import type { Compensation } from "../compensate/types.js";
+import { placed, placeOf } from "./places.js";
 import type { Recipe, StockDeveloper } from "./types.js";
 
-/** Where the fields of `compensate` stand in a recipe. */
-const PLACES: Readonly<Record<string, string>> = {
-  "/conditions/dilution": "/developer/dilution",
-  "/conditions/agitation": "/agitation",
-};
+/** Today's bath; what the conditions leave out is as in the baseline. */
+function today({ baseline, conditions = {} }: Recipe): { readonly temperatureC: number; readonly usedCm2PerL: number; readonly ageH: number } {
+  const { temperatureC, usedCm2PerL = 0, ageH = 0 } = { ...baseline, ...conditions };
+  return { temperatureC, usedCm2PerL, ageH };
+}
 
-/** The cautions of the brew room about a recipe's brew; throws what is wrong with the brew. */
-export function brewCautions({ developer, material, conditions = {} }: Recipe): readonly Caution[] {
+/** The cautions of the brew room about a recipe's brew, as it was mixed and at the bath's temperature; throws what is wrong with the brew. */
+export function brewCautions(recipe: Recipe): readonly Caution[] {
+  const { developer, material } = recipe;
   if (developer.kind !== "brew") return [];
-  return checkBrew(developer.brew, {
-    ...(conditions.ageH === undefined ? {} : { ageH: conditions.ageH }),
-    ...(material.iso === undefined ? {} : { filmIso: material.iso }),
-    softEmulsion: material.emulsion === "soft",
-  });
+  const { ageH, temperatureC } = today(recipe);
+  const use = { ageH, ...(material.iso === undefined ? {} : { filmIso: material.iso }), softEmulsion: material.emulsion === "soft" };
+  const { brew } = developer;
+  // The constants of the brew room hold to 50 °C.
+  const inBath = checkBrew({ ...brew, temperatureC: Math.min(50, temperatureC) }, use);
+  if (brew.temperatureC === undefined) return inBath;
+  const mixed = checkBrew(brew, use);
+  return [...mixed, ...inBath.filter(({ code }) => !mixed.some((one) => one.code === code))];
 }
 
 /** The cautions of all rooms about a recipe that is valid, gravest first, each once. */
 export function recipeCautions(recipe: Recipe, answer: Compensation, ofBrew: readonly Caution[]): readonly Caution[] {
-  const { developer, material, baseline, conditions = {}, baths } = recipe;
-  const found: Caution[] = answer.cautions.map((one) => ({ ...one, ...(one.path === undefined ? {} : { path: PLACES[one.path] ?? one.path }) }));
+  const { developer, material, baths } = recipe;
+  const found: Caution[] = [...answer.cautions];
   const volumeMl = developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
   // Two rooms know of a dead bath, and of a full one; both put it in the same place.
   for (const one of usedBath(recipe, volumeMl)) if (!found.some(({ code }) => code === one.code)) found.push(one);
   if (developer.kind === "brew") {
-    for (const one of ofBrew) found.push({ ...one, path: one.path === undefined ? "/developer/brew" : `/conditions${one.path}` });
+    // Past the life that the recipe states, what brews in general live to is no news.
+    const dead = found.some(({ code }) => code === "bath-past-life");
+    for (const one of ofBrew)
+      if (!(dead && one.code === "made-long-ago"))
+        found.push({ ...one, path: one.path === undefined ? "/developer/brew" : placeOf(recipe, `/conditions${one.path}`) });
   } else found.push(...littleStock(developer, material.areaCm2));
   if (recipe.byInspection === true)
     for (const one of safelightCautions(material.sensitization ?? "panchromatic")) found.push({ ...one, path: "/byInspection" });
   if (baths !== undefined)
     found.push(
       ...bathCautions({
-        temperatureC: conditions.temperatureC ?? baseline.temperatureC,
+        temperatureC: today(recipe).temperatureC,
         baths,
         volumeMl,
         areaCm2: material.areaCm2,
@@ -60,9 +69,10 @@ function littleStock(developer: StockDeveloper, areaCm2: number | undefined): re
 }
 
 /** The verdict on the bath as it stands, and whether today's material still goes into it. */
-function usedBath({ developer, material, conditions = {}, knowledge = {} }: Recipe, volumeMl: number | undefined): readonly Caution[] {
+function usedBath(recipe: Recipe, volumeMl: number | undefined): readonly Caution[] {
+  const { developer, material, knowledge = {} } = recipe;
   const { use, age } = knowledge;
-  const { usedCm2PerL = 0, ageH = 0 } = conditions;
+  const { usedCm2PerL, ageH } = today(recipe);
   const { keepingLimitH } = developer;
   const capacityCm2PerL = developer.capacityCm2PerL ?? use?.capacityCm2PerL;
   const { cautions } = bathVerdict({
@@ -73,7 +83,7 @@ function usedBath({ developer, material, conditions = {}, knowledge = {} }: Reci
     ...(capacityCm2PerL === undefined ? {} : { capacityCm2PerL }),
     ...(keepingLimitH === undefined ? {} : { keepingLimitH }),
   });
-  const found: Caution[] = cautions.map((one) => ({ ...one, path: `/conditions${one.path ?? ""}` }));
+  const found: Caution[] = cautions.map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
   const afterCm2PerL = usedCm2PerL + (1000 * (material.areaCm2 ?? 0)) / (volumeMl ?? Infinity);
   if (capacityCm2PerL !== undefined && usedCm2PerL <= capacityCm2PerL && afterCm2PerL > capacityCm2PerL)
     found.push({

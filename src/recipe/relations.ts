@@ -35,7 +35,12 @@ export function relationProblems({ baseline, conditions = {}, knowledge = {} }: 
     if (use !== undefined) ask(problems, `/${side}/usedCm2PerL`, () => useFactor(use, usedCm2PerL));
     // Past its life today a bath has no time, which is a caution; a known time past its life cannot have been.
     if (age !== undefined && (age.kind === "half-life" || side === "baseline")) ask(problems, `/${side}/ageH`, () => ageFactor(age, ageH));
-    if (gamma !== undefined) ask(problems, `/${side}/gamma`, () => timeForGamma(growth, gamma));
+    // Without a wanted gradient nothing is worked out from the one that the known time gave; an own law has to agree with it all the same.
+    if (gamma === undefined || (conditions.gamma === undefined && knowledge.growth === undefined)) continue;
+    if (ask(problems, `/${side}/gamma`, () => timeForGamma(growth, gamma)) === undefined && knowledge.growth === undefined) {
+      const last = problems.pop() as RecipeProblem;
+      problems.push({ ...last, message: `${last.message}; the limit is only assumed, as knowledge.growth is not given` });
+    }
   }
   if (conditions.gamma !== undefined && baseline.gamma === undefined)
     problems.push({ path: "/baseline/gamma", message: "must be given, since a gradient is wanted: which one did the known time give?", rule: "relation" });

@@ -13,7 +13,7 @@ describe("a sound brew", () => {
     expect(checkBrew(brewOf(soda, coffee, acid))).toEqual([
       { code: "acid-foams", severity: "note", message: "Vitamin C foams with soda: add it last, slowly.", limit: 0.005, actual: 0 },
       { code: "mix-apart", severity: "note", message: "Dissolve each apart; join soda and coffee; vitamin C last." },
-      { code: "restrainer-wanted", severity: "note", message: "Fast films fog without 1 g of potassium bromide or 10 to 20 g of salt a litre." },
+      { code: "restrainer-wanted", severity: "note", message: "Fast film, ISO 400 and more, fogs without 1 g of potassium bromide or 10 to 20 g of salt a litre." },
       { code: "gloves-and-glasses", severity: "note", message: "Gloves and glasses; no dust: alkali harms eyes, skin and lungs." },
       { code: "kitchenware", severity: "note", message: "Ware used for this never goes back to food." },
       { code: "rest-before-use", severity: "note", message: "Let it stand 5 to 10 min, until the bubbles are gone." },

@@ -34,11 +34,20 @@ describe("mixingSteps", () => {
         waterMl: 135,
       },
       { step: 4, text: "Dissolve 40 g instant coffee and 100 g strong brewed coffee in 225 ml of warm water. Join coffee and soda.", waterMl: 225 },
-      { step: 5, text: "Dissolve 16 g ascorbic acid (vitamin C) in 135 ml of water; strain. Add it last, slowly: it foams.", waterMl: 135 },
-      { step: 6, text: "Dissolve 12 g table salt in 45 ml of water and add it.", waterMl: 45 },
+      { step: 5, text: "Dissolve 12 g table salt in 45 ml of water and add it.", waterMl: 45 },
+      { step: 6, text: "Dissolve 16 g ascorbic acid (vitamin C) in 135 ml of water; strain. Add it last, slowly: it foams.", waterMl: 135 },
       { step: 7, text: "Make up to 1000 ml with water and bring it to 14.3 °C." },
     ]);
-    expect(mixingSteps(brewOf(part("brewed-coffee", 300)))[1]).toMatchObject({ waterMl: 0 });
+    expect(mixingSteps(brewOf(part("brewed-coffee", 300)))[1]).toEqual({ step: 2, text: "Take 300 g strong brewed coffee.", waterMl: 0 });
+    const texts = (...parts: Brew["ingredients"]): string => mixingSteps(brewOf(...parts)).map(({ text }) => text).join(" ");
+    expect(texts(part("brewed-coffee", 300), part("soda-anhydrous", 20))).toContain("Take 300 g strong brewed coffee. Join coffee and soda.");
+    // Nothing foams without acid and carbonate, and nothing is joined that is not there.
+    expect(texts(part("sodium-ascorbate", 10), part("soda-anhydrous", 20))).toMatch(/strain\. Add it last, slowly\. /);
+    expect(texts(part("ascorbic-acid", 10), part("borax", 10))).toMatch(/Add it last, slowly\. /);
+    expect(texts(part("ascorbic-acid", 10), part("baking-soda", 10))).toContain("Add it last, slowly: it foams.");
+    expect(texts(part("instant-coffee", 20), part("sodium-sulphite", 10))).not.toMatch(/Join/);
+    expect(texts(part("sodium-hydroxide", 2), part("instant-coffee", 20))).toMatch(/little by little\. .*Join coffee and soda\./);
+    expect(texts(part("sodium-hydroxide", 2), part("sodium-sulphite", 5))).not.toMatch(/add it to the soda/);
     const tablets = brewOf({ ingredient: "ascorbic-acid-tablet", tablets: 8, labelMg: 500 }, part("soda-anhydrous", 20));
     expect(mixingSteps(tablets)[2]?.text).toMatch(/^Dissolve 4 g plain vitamin C tablets in 150 ml of water; strain\./);
   });

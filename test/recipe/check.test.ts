@@ -193,7 +193,16 @@ describe("checkRecipe", () => {
       { path: "/conditions/gamma", message: "must be below gammaInfinity (0.65), which no time reaches, got 0.7", rule: "relation" },
     ]);
     expect(of({ growth }, { baseline: { ...judged, gamma: 0.65 } }).map(({ path }) => path)).toEqual(["/baseline/gamma"]);
-    expect(of({}, { baseline: { ...judged, gamma: 900 } }).map(({ path }) => path)).toEqual(["/baseline/gamma"]);
+    // Against the generic law only what is wanted is judged, and the text says that its limit is a guess.
+    expect(of({}, { baseline: { ...judged, gamma: 2 } })).toEqual([]);
+    expect(of({}, { baseline: judged, conditions: { gamma: 1.9 } })).toEqual([
+      {
+        path: "/conditions/gamma",
+        message: "must be below gammaInfinity (1.8), which no time reaches, got 1.9; the limit is only assumed, as knowledge.growth is not given",
+        rule: "relation",
+      },
+    ]);
+    expect(of({}, { baseline: { ...judged, gamma: 900 }, conditions: { gamma: 0.7 } }).map(({ path }) => path)).toEqual(["/baseline/gamma"]);
     // Spreads so wide that the interval leaves the numbers.
     const moved = { agitation: { everyS: 3600 }, baseline: { ...hutStock.baseline, agitation: "continuous" } };
     expect(of({ agitation: { staleLoss: 0.99, staleTimeS: 1, sdStaleLoss: 10 } }, moved)).toEqual([

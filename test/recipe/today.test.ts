@@ -1,0 +1,92 @@
+/* Room: recipe. Today's bath: what the conditions leave out is as in the baseline, and every caution stands where its figure does. Invented recipes. */
+import { describe, expect, it } from "vitest";
+import { checkBrew, checkRecipe, compensate, compensateRecipe, describeCompensation, type Brew, type Caution, type Recipe } from "../../src/index.js";
+
+const stock: Recipe = {
+  schemaVersion: 2,
+  material: { name: "sheet film" },
+  developer: { kind: "stock", name: "hut stock", dilution: "1+9", capacityCm2PerL: 2000, keepingLimitH: 24 },
+  baseline: { timeS: 510, temperatureC: 20, agitation: { everyS: 60 } },
+};
+const brewed = (brew: Partial<Brew>, more: Partial<Recipe> = {}): Recipe => ({
+  ...stock,
+  developer: { kind: "brew", name: "hut brew", brew: { volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 90 }, { ingredient: "instant-coffee", massG: 20 }], ...brew } },
+  ...more,
+});
+const cautionsOf = (recipe: Recipe): readonly Caution[] => {
+  const answer = checkRecipe(recipe);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
+  return answer.cautions;
+};
+const at = (recipe: Recipe, code: string): (string | undefined)[] => cautionsOf(recipe).filter((one) => one.code === code).map(({ path }) => path);
+
+describe("a bath whose use and age the baseline states", () => {
+  const worn = { ...stock.baseline, usedCm2PerL: 3000, ageH: 40 };
+  it("is judged as one whose conditions state them, where they stand", () => {
+    for (const [recipe, side] of [[{ ...stock, baseline: worn }, "baseline"], [{ ...stock, conditions: { usedCm2PerL: 3000, ageH: 40 } }, "conditions"]] as const) {
+      expect(at(recipe, "bath-past-capacity")).toEqual([`/${side}/usedCm2PerL`]);
+      expect(at(recipe, "bath-past-keeping")).toEqual([`/${side}/ageH`]);
+    }
+    // A fresh bath today, after one that was worn.
+    expect(at({ ...stock, baseline: worn, conditions: { usedCm2PerL: 0, ageH: 0 } }, "bath-past-capacity")).toEqual([]);
+    const slow = { ...stock, baseline: { ...worn, usedCm2PerL: 1000, ageH: 1 }, knowledge: { use: { increase: 0.5, perCm2PerL: 1000, growth: "linear" as const } } };
+    expect(at(slow, "bath-slow")).toEqual(["/baseline"]);
+    expect(at({ ...slow, conditions: {} }, "bath-slow")).toEqual(["/conditions"]);
+  });
+  it("is, for a brew, as old as there", () => {
+    expect(at(brewed({}, { baseline: { ...stock.baseline, ageH: 3 } }), "made-long-ago")).toEqual(["/baseline/ageH"]);
+    expect(at(brewed({}, { conditions: { ageH: 3 } }), "made-long-ago")).toEqual(["/conditions/ageH"]);
+    // The recipe's own life says it already.
+    const dead = brewed({}, { conditions: { ageH: 1.5 }, knowledge: { age: { kind: "life", lifeH: 1 } } });
+    expect([at(dead, "bath-past-life"), at(dead, "made-long-ago")]).toEqual([["/conditions/ageH"], []]);
+  });
+});
+
+describe("a brew in today's bath", () => {
+  it("is judged at its temperature, and at the one it was mixed at", () => {
+    expect(at(brewed({}), "undissolved")).toEqual([]);
+    expect(at(brewed({}, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual(["/developer/brew"]);
+    expect(at(brewed({ temperatureC: 20 }, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual(["/developer/brew"]);
+    expect(at(brewed({ temperatureC: 8 }, { conditions: { temperatureC: 20 } }), "undissolved")).toEqual(["/developer/brew"]);
+    expect(at(brewed({}, { conditions: { temperatureC: 60 } }), "maybe-fahrenheit")).toEqual(["/conditions/temperatureC"]);
+  });
+});
+
+describe("the cautions of compensateRecipe", () => {
+  const recipe: Recipe = { ...stock, agitation: "stand" };
+  const paths = (conditions = {}): (string | undefined)[] => compensateRecipe(recipe, conditions).cautions.filter(({ code }) => code === "stand").map(({ path }) => path);
+  it("stand where the recipe has the figure, or where the caller gave it", () => {
+    expect(paths()).toEqual(["/agitation"]);
+    expect(paths({ agitation: "stand" })).toEqual(["/conditions/agitation"]);
+    expect(compensateRecipe({ ...stock, baseline: { ...stock.baseline, timeS: 100 } }).cautions.find(({ code }) => code === "short-time")?.path).toBeUndefined();
+  });
+});
+
+describe("describeCompensation", () => {
+  it("gives no time to go by where a caution says stop, and the reason first", () => {
+    const lines = describeCompensation(compensate({ timeS: 510, temperatureC: 20 }, { temperatureC: 2 }));
+    expect(lines[0]).toBe("No time to go by:");
+    expect(lines[1]).toMatch(/does serious damage/);
+    expect(lines.find((line) => line.startsWith("The laws alone would say"))).toMatch(/^The laws alone would say 42:32, with 90 % certainty between \d+:\d\d and [\d:]+\.$/);
+    expect(lines.some((line) => line.startsWith("Develop"))).toBe(false);
+  });
+  it.each([
+    [0.004, "0.004 times the time"],
+    [0.499, "0.5 times the time"],
+    [0.5, "50 % less"],
+    [1.99, "99 % more"],
+    [1.996, "2 times the time"],
+    [24.6, "25 times the time"],
+  ])("says a factor of %d as %s", (value, words) => {
+    const answer = compensate({ timeS: 510, temperatureC: 20 }, { strength: { cause: "strength", value, logSd: 0.1, basis: "given", sources: [] } });
+    expect(describeCompensation(answer).find((line) => line.startsWith("strength"))).toBe(`strength: ${words}, give or take 11 % (given)`);
+  });
+});
+
+describe("a brew without a restrainer", () => {
+  const brew: Brew = { volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 20 }, { ingredient: "instant-coffee", massG: 20 }] };
+  const wanted = (use = {}): boolean => checkBrew(brew, use).some(({ code }) => code === "restrainer-wanted");
+  it("is named for fast film, and where the speed is not known unless the emulsion is soft", () => {
+    expect([wanted({ filmIso: 400 }), wanted({ filmIso: 399 }), wanted(), wanted({ softEmulsion: true }), wanted({ softEmulsion: true, filmIso: 800 })]).toEqual([true, false, true, false, true]);
+  });
+});
