@@ -74,7 +74,7 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
     timeS *= term.factor.value;
     variance += term.factor.logSd ** 2;
   }
-  if (knowledge.joint !== undefined) variance = jointVariance(variance, factors, knowledge.joint, baseline, conditions);
+  if (knowledge.joint !== undefined) variance = jointVariance(variance, factors, knowledge, baseline, conditions);
   const logSd = inRange("compensate: the spread of ln(time)", Math.sqrt(variance), 0, WIDEST_LOG_SD, "");
   const estimate = timeEstimate(timeS, logSd);
   outcomeCautions(cautions, estimate, factors, baseline, conditions, knowledge);

@@ -1,10 +1,15 @@
-import { inRange, longEnough, plainObject } from "../core/guards.js";
+import { agitationSide, type Agitation, type AgitationLaw } from "../agitation/agitation.js";
+import { GIVEN_LOSS_SD } from "../agitation/agitationLogSd.js";
+import { inRange, longEnough, plainObject, wrongValue } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
-import type { Baseline, Conditions } from "./types.js";
+import { logConcentration, readDilution, type PowerDilutionLaw } from "../dilution/dilution.js";
+import { GIVEN_EXPONENT_SD } from "../dilution/dilutionLogSd.js";
+import type { Baseline, Conditions, Knowledge } from "./types.js";
 
 /**
  * How the uncertainties of what was learned from the same runs hang together: the correlation of the numbers behind the causes, row
- * by row. `timeS` is the base time that was learned with them: the base time of another baseline stands apart.
+ * by row. `timeS` is the base time that was learned with them: the base time of another baseline stands apart, and so does a law without `runs`,
+ * which was put in the place of a learned one.
  */
 export interface JointSpread {
   readonly timeS: number;
@@ -14,27 +19,47 @@ export interface JointSpread {
 
 /**
  * The variance of ln(time) with the covariances of what was learned together: to the sum of the factors' variances comes 2·ρ·sd·sd for each pair. A
- * base time and an activation energy that were both learned in the cold are each poorly known, and their sum well.
+ * base time and an activation energy that were both learned in the cold are each poorly known, and their sum well. Only what rests on own runs was
+ * learned, and of its spread only what the number behind it makes: the scatter of single times about a power of dilution, and what is unknown of
+ * stand, were learned by no run and stay in the sum as they are.
  */
-export function jointVariance(sum: number, factors: readonly Factor[], joint: JointSpread, baseline: Baseline, conditions: Conditions): number {
+export function jointVariance(sum: number, factors: readonly Factor[], knowledge: Knowledge, baseline: Baseline, conditions: Conditions): number {
+  const { joint, schema } = knowledge as Knowledge & { readonly joint: JointSpread; readonly schema?: unknown };
+  // All that learn wrote has a joint spread, so that knowledge of a newer version is seen here.
+  if (typeof schema === "number" && schema > 1) wrongValue("compensate: knowledge.schema", "1 (a newer version of this package wrote it)", schema);
   plainObject("compensate: knowledge.joint", joint);
   const causes = longEnough("compensate: knowledge.joint.causes", joint.causes, 0);
-  // The number behind a cause is 0 or more, so its factor tells which way it acts; that of age may be below 0, so there the ages tell.
-  const ways: Readonly<Record<string, number>> = {
-    baseline: Number(baseline.timeS === joint.timeS),
-    age: (conditions.ageH ?? 0) - (baseline.ageH ?? 0),
-    strength: 1,
-  };
   let variance = sum;
   const before: (readonly [row: number, logSd: number])[] = [];
-  for (const { cause, value, logSd } of factors) {
-    const row = causes.indexOf(cause);
+  for (const factor of factors) {
+    const row = causes.indexOf(factor.cause);
     if (row < 0) continue;
-    const signed = Math.sign(ways[cause] ?? value - 1) * logSd;
+    const apart = factor.basis !== "own runs" || (factor.cause === "baseline" && baseline.timeS !== joint.timeS);
+    const learned = apart ? 0 : learnedLogSd(factor, knowledge, baseline, conditions);
     for (const [column, other] of before)
-      variance += 2 * signed * other * inRange("compensate: knowledge.joint", (joint.correlation as JointSpread["correlation"] | undefined)?.[row]?.[column], -1, 1, "");
-    before.push([row, signed]);
+      variance += 2 * learned * other * inRange("compensate: knowledge.joint", (joint.correlation as JointSpread["correlation"] | undefined)?.[row]?.[column], -1, 1, "");
+    before.push([row, learned]);
   }
   // A correlation rounded by storage can bring a variance of nearly 0 below it.
   return Math.max(0, variance);
+}
+
+/** The spread of a factor that comes from the learned number behind it, with the sign by which ln(time) follows that number. */
+function learnedLogSd({ cause, value, logSd }: Factor, { dilution, agitation }: Knowledge, from: Baseline, to: Conditions): number {
+  // Where something else spreads as well, the number's part is worked out alone.
+  if (cause === "dilution") {
+    const logC = (side: Conditions): number => logConcentration(readDilution("compensate:", side.dilution));
+    return ((dilution as PowerDilutionLaw).sd ?? GIVEN_EXPONENT_SD) * (logC(from) - logC(to));
+  }
+  if (cause === "agitation") {
+    const law = agitation as AgitationLaw;
+    const slope = (side: Conditions): number => {
+      const { stale, rate } = agitationSide("compensate:", side.agitation as Agitation, law);
+      return stale / rate;
+    };
+    return (law.sdStaleLoss ?? GIVEN_LOSS_SD) * (slope(to) - slope(from));
+  }
+  // All of the others is the number's. It is 0 or more, so the factor tells which way it acts; that of age may be below 0, so there the ages tell.
+  const way = cause === "age" ? (to.ageH ?? 0) - (from.ageH ?? 0) : value - 1;
+  return cause === "baseline" || cause === "strength" || way > 0 ? logSd : -logSd;
 }

@@ -1,8 +1,27 @@
 import { describe, expect, it } from "vitest";
-import { ageFactor, ageLogSd, compensate, type AgeLaw, type Baseline, type Conditions, type JointSpread, type Knowledge } from "../../src/index.js";
+import {
+  ageFactor,
+  ageLogSd,
+  agitationFactor,
+  compensate,
+  dilutionLogSd,
+  fitDilutionLaw,
+  genericAgitationLaw,
+  genericDilutionLaw,
+  genericTemperatureLaw,
+  genericUseLaw,
+  learn,
+  predict,
+  startKnowledge,
+  type AgeLaw,
+  type Baseline,
+  type Conditions,
+  type JointSpread,
+  type Knowledge,
+} from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
-const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 }, ageH: 4, logSd: 0.1 };
+const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 }, ageH: 4, logSd: 0.1, runs: 5 };
 const CAUSES = ["baseline", "temperature", "dilution", "agitation", "use", "age", "strength"];
 const variance = (conditions: Conditions, knowledge: Knowledge, base: Baseline = baseline): number => {
   const { timeS, highS } = compensate(base, conditions, knowledge);
@@ -16,8 +35,15 @@ const joint = (a: string, b: string, rho: number, timeS = 510): JointSpread => (
 });
 
 describe("laws that were learned together", () => {
-  const laws: Knowledge = { age: { kind: "slowing", perRootH: -0.1, sdPerRootH: 0.05 } };
-  const strength = { cause: "strength", value: 0.8, logSd: 0.2, basis: "given", sources: [] } as const;
+  const runs = 5;
+  const laws: Knowledge = {
+    temperature: { ...genericTemperatureLaw, runs },
+    dilution: { ...genericDilutionLaw, runs },
+    agitation: { ...genericAgitationLaw, runs },
+    use: { ...genericUseLaw, runs },
+    age: { kind: "slowing", perRootH: -0.1, sdPerRootH: 0.05, runs },
+  };
+  const strength = { cause: "strength", value: 0.8, logSd: 0.2, basis: "own runs", sources: [] } as const;
   // Conditions under which each number acts with the sign given: up in the cold, when thinner, when still, when used, when old.
   const acts: readonly (readonly [cause: string, conditions: Conditions, sign: number])[] = [
     ["baseline", {}, 1],
@@ -45,26 +71,92 @@ describe("laws that were learned together", () => {
 
   it("leaves a base time out that was not learned with them, and causes that the spread does not know", () => {
     const conditions = { temperatureC: 15 };
-    expect(variance(conditions, { joint: joint("baseline", "temperature", -0.9, 500) })).toBe(variance(conditions, {}));
+    expect(variance(conditions, { ...laws, joint: joint("baseline", "temperature", -0.9, 500) })).toBe(variance(conditions, laws));
     // Written by hand, without a schema, the joint spread is a field that is read.
     const { cautions } = compensate(baseline, conditions, { joint: joint("baseline", "temperature", -0.9) });
     expect(cautions.map(({ code }) => code)).not.toContain("unknown-field");
-    expect(variance(conditions, { joint: { timeS: 510, causes: ["baseline"], correlation: [[1]] } })).toBe(variance(conditions, {}));
+    expect(variance(conditions, { ...laws, joint: { timeS: 510, causes: ["baseline"], correlation: [[1]] } })).toBe(variance(conditions, laws));
+  });
+  it("leaves out whatever no run has taught: a law put in place of a learned one, a generic one, a time and a strength as given", () => {
+    const together = joint("baseline", "temperature", -0.9);
+    for (const temperature of [
+      { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.2 },
+      { ...genericTemperatureLaw, published: true },
+      { ...genericTemperatureLaw, runs: 0 },
+      undefined,
+    ] as const) {
+      const replaced = { ...laws, temperature } as Knowledge;
+      expect(variance({ temperatureC: 15 }, { ...replaced, joint: together })).toBe(variance({ temperatureC: 15 }, replaced));
+    }
+    const told: Baseline = { timeS: 510, temperatureC: 20, logSd: 0.1 };
+    expect(variance({ temperatureC: 15 }, { ...laws, joint: together }, told)).toBe(variance({ temperatureC: 15 }, laws, told));
+    const given = { strength: { ...strength, basis: "given" } } as const;
+    expect(variance(given, { ...laws, joint: joint("baseline", "strength", -0.9) })).toBe(variance(given, laws));
+  });
+  it("leaves the scatter of single times about a power of dilution in the sum", () => {
+    const exact = { kind: "power", exponent: 0.8, sd: 0.2, runs } as const;
+    const dilution = { ...exact, scatterLogSd: 0.1 };
+    const conditions = { dilution: "1+14" };
+    const alone = variance(conditions, { dilution });
+    expect(alone).toBeCloseTo(0.01 + dilutionLogSd("1+9", "1+14", dilution) ** 2, 12);
+    expect(variance(conditions, { dilution, joint: joint("baseline", "dilution", -0.9) })).toBeCloseTo(alone - 1.8 * 0.1 * dilutionLogSd("1+9", "1+14", exact), 12);
+    // At an exponent of 0 the factor is 1 and tells no direction; the dilutions do. Without a spread the exponent has that of a given law.
+    for (const [to, sign] of [["1+19", 1], ["1+4", -1]] as const) {
+      const flat = { kind: "power", exponent: 0, runs } as const;
+      const moved = 2 * -0.9 * 0.1 * sign * dilutionLogSd("1+9", to, flat);
+      expect(variance({ dilution: to }, { dilution: flat, joint: joint("baseline", "dilution", -0.9) })).toBeCloseTo(variance({ dilution: to }, { dilution: flat }) + moved, 12);
+    }
+  });
+  it("leaves what is unknown of stand in the sum, in which more loss between agitations asks less of it", () => {
+    const agitation = { staleLoss: 0.73, staleTimeS: 75, runs };
+    const knowledge = { agitation, joint: joint("baseline", "agitation", -0.9) };
+    // The learned part, by differences: 0.25 is the spread in staleLoss of a law without one.
+    const more = { ...agitation, staleLoss: 0.7301 };
+    for (const [from, to] of [[{ everyS: 60 }, "stand"], ["stand", { everyS: 60 }]] as const) {
+      const learned = 0.25 * Math.log(agitationFactor(from, to, more) / agitationFactor(from, to, agitation)) * 1e4;
+      expect(Math.sign(learned)).toBe(to === "stand" ? -1 : 1);
+      const base = { ...baseline, agitation: from };
+      const alone = variance({ agitation: to }, { agitation }, base);
+      expect(alone).toBeCloseTo(0.01 + learned ** 2 + 0.16, 5);
+      expect(variance({ agitation: to }, knowledge, base)).toBeCloseTo(alone - 1.8 * 0.1 * learned, 5);
+    }
+  });
+  // An invented workshop in a mountain hut: a table of three rows, and four negatives that came out right at 1+19.
+  it("gives a dilution between two known ones the scatter of its own that no run at another dilution takes away", () => {
+    const { law } = fitDilutionLaw([{ dilution: "1+9", timeS: 360 }, { dilution: "1+19", timeS: 700 }, { dilution: "1+29", timeS: 930 }]);
+    const start = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9" }, { laws: { dilution: law } });
+    const run = { timeS: 950, temperatureC: 20, dilution: "1+19", outcome: { kind: "good" } } as const;
+    const known = learn(start, [1, 2, 3, 4].map((id) => ({ ...run, id: String(id) })));
+    const { timeS, highS, factors } = predict(known, { dilution: "1+14" });
+    const sd = Math.log(highS / timeS) / 1.6448536269514722;
+    const scatter = law.scatterLogSd * Math.log2(1.5);
+    const [base, , exponent] = known.parameters;
+    const slope = Math.log(1.5);
+    const learned = base!.sd ** 2 + (exponent!.sd * slope) ** 2 + 2 * known.joint.correlation[0]![2]! * base!.sd * exponent!.sd * slope;
+    expect(factors[2]!.basis).toBe("own runs");
+    expect(sd).toBeCloseTo(Math.hypot(Math.sqrt(learned), scatter), 12);
+    expect(sd).toBeCloseTo(0.0958, 4);
+    expect(Math.sqrt(learned)).toBeCloseTo(0.0562, 4);
   });
   it("takes the age from 0 where the baseline is silent", () => {
-    const young: Baseline = { timeS: 510, temperatureC: 20, logSd: 0.1 };
+    const young: Baseline = { timeS: 510, temperatureC: 20, logSd: 0.1, runs };
     const knowledge = { ...laws, joint: joint("baseline", "age", 0.5) };
     expect(variance({ ageH: 1 }, knowledge, young)).toBeCloseTo(0.01 + 0.0025 + 2 * 0.5 * 0.1 * 0.05, 12);
   });
   it("never goes below 0", () => {
-    const sure = { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 10 } } as const;
+    const sure = { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 10, runs } } as const;
     const sd = compensate(baseline, { temperatureC: 15 }, sure).factors[1]!.logSd;
     const { timeS, lowS, highS } = compensate({ ...baseline, logSd: sd }, { temperatureC: 15 }, { ...sure, joint: joint("baseline", "temperature", -1) });
     expect([lowS / timeS, highS / timeS]).toEqual([expect.closeTo(1, 6), expect.closeTo(1, 6)]);
   });
-  it("refuses a correlation that is none", () => {
-    expect(() => compensate(baseline, {}, { joint: anyOf({ timeS: 510, causes: CAUSES, correlation: [] }) })).toThrow(new TypeError("compensate: knowledge.joint must be a number, got undefined"));
-    expect(() => compensate(baseline, { temperatureC: 15 }, { joint: joint("baseline", "temperature", 1.5) })).toThrow(new RangeError("compensate: knowledge.joint must be from -1 to 1, got 1.5"));
+  it("refuses a correlation that is none, and what a newer version learned", () => {
+    const none = { ...laws, joint: { timeS: 510, causes: CAUSES, correlation: [] } };
+    expect(() => compensate(baseline, { temperatureC: 15 }, none)).toThrow(new TypeError("compensate: knowledge.joint must be a number, got undefined"));
+    expect(() => compensate(baseline, { temperatureC: 15 }, anyOf({ ...laws, joint: { ...none.joint, correlation: undefined } }))).toThrow(new TypeError("compensate: knowledge.joint must be a number, got undefined"));
+    expect(() => compensate(baseline, { temperatureC: 15 }, { ...laws, joint: joint("baseline", "temperature", 1.5) })).toThrow(new RangeError("compensate: knowledge.joint must be from -1 to 1, got 1.5"));
+    const start = startKnowledge({ timeS: 510, temperatureC: 20 });
+    expect(compensate(start.baseline, {}, start).timeS).toBe(510);
+    expect(() => compensate(start.baseline, {}, anyOf({ ...start, schema: 2 }))).toThrow(new RangeError("compensate: knowledge.schema must be 1 (a newer version of this package wrote it), got 2"));
   });
   it("says how many runs a learned base time stands on", () => {
     expect(compensate({ ...baseline, runs: 3 }, {}).factors[0]).toMatchObject({ basis: "own runs", runs: 3, sources: [] });
