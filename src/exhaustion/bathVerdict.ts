@@ -12,7 +12,7 @@ export interface Bath {
   readonly ageH?: number;
   readonly use?: UseLaw;
   readonly age?: AgeLaw;
-  /** published or own capacity, cm² per litre */
+  /** published or own capacity, cm² per litre; that of the use law when left out */
   readonly capacityCm2PerL?: number;
   /** published or own keeping limit for the way it is stored, h */
   readonly keepingLimitH?: number;
@@ -33,8 +33,8 @@ export interface BathVerdict {
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range
  *
- * @remarks Discard: past the life of a bath that dies at once, past its keeping limit, past its capacity, or slower than twice the fresh
- * bath. Compensate: the factor is above 1.05, a change that shows. The limit of 2 is practice with fixing baths and developers alike
+ * @remarks Discard: past the life of a bath that dies at once, past its keeping limit, past its capacity (its own, else that of its use law),
+ * or slower than twice the fresh bath. Compensate: the factor is above 1.05, a change that shows. The limit of 2 is practice with fixing baths and developers alike
  * (common practice). Past its life no time is right, and `factor` then holds the use alone.
  *
  * @example
@@ -51,7 +51,10 @@ export function bathVerdict(bath: Bath): BathVerdict {
     if (actual > limit) cautions.push({ code, severity: "stop", message, path, limit, actual });
     return actual > limit;
   };
-  const { age, keepingLimitH, capacityCm2PerL } = bath;
+  const { use, age, keepingLimitH } = bath;
+  const own = bath.capacityCm2PerL;
+  // The rule that was printed with a capacity holds no further than that.
+  const capacityCm2PerL = own ?? use?.capacityCm2PerL;
   const dead =
     age?.kind === "life" &&
     over("bath-past-life", "/ageH", positive(`${WHERE}.age.lifeH`, age.lifeH, 1e6, " h"), ageH, "The bath is past its life: it fails at once, and no time replaces it. Mix fresh.");
@@ -60,10 +63,10 @@ export function bathVerdict(bath: Bath): BathVerdict {
     over("bath-past-keeping", "/ageH", limit, ageH, "The bath is older than it keeps in this storage.");
   }
   if (capacityCm2PerL !== undefined) {
-    const limit = positive(`${WHERE}.capacityCm2PerL`, capacityCm2PerL, 1e6, " cm²/l");
+    const limit = positive(WHERE, capacityCm2PerL, 1e6, " cm²/l", `${own === undefined ? ".use" : ""}.capacityCm2PerL`);
     over("bath-past-capacity", "/usedCm2PerL", limit, usedCm2PerL, "The bath has developed more than its capacity.");
   }
-  const used = bath.use === undefined ? 1 : usedFactor(bath.use, usedCm2PerL);
+  const used = use === undefined ? 1 : usedFactor(use, usedCm2PerL);
   const factor = used * (age === undefined || dead ? 1 : agedFactor(age, ageH));
   over("bath-too-slow", "", 2, factor, "The bath needs more than twice the time of a fresh one: mix fresh.");
   if (cautions.length > 0) return { verdict: "discard", factor, cautions };

@@ -5,6 +5,7 @@ import {
   ageLogSd,
   bathState,
   bathVerdict,
+  compensate,
   genericUseLaw,
   handbookKeeping,
   handbookReplenishment,
@@ -260,6 +261,19 @@ describe("bathVerdict", () => {
         actual: expect.closeTo(2.001, 9),
       },
     ]);
+  });
+  it("takes the capacity that stands in the use law, unless the bath has one of its own", () => {
+    const printed = handbookUseLaw("phenidone-ascorbate");
+    const limit = printed.capacityCm2PerL;
+    const past = { code: "bath-past-capacity", severity: "stop", path: "/usedCm2PerL", limit, actual: 9000 };
+    expect(bathVerdict({ usedCm2PerL: 9000, use: printed })).toMatchObject({ verdict: "discard", cautions: [past] });
+    expect(compensate({ timeS: 510, temperatureC: 20 }, { usedCm2PerL: 9000 }, { use: printed }).cautions[0]).toMatchObject({ code: "bath-past-capacity", limit });
+    expect(bathVerdict({ usedCm2PerL: limit, use: printed }).verdict).toBe("compensate");
+    expect(bathVerdict({ usedCm2PerL: 9000, use: printed, capacityCm2PerL: 9000 }).verdict).toBe("compensate");
+    expect(bathVerdict({ usedCm2PerL: 5000, use: printed, capacityCm2PerL: 4000 }).cautions[0]).toMatchObject({ limit: 4000, actual: 5000 });
+    expect(() => bathVerdict({ use: { ...printed, capacityCm2PerL: 0 } })).toThrow(
+      new RangeError("bathVerdict: bath.use.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"),
+    );
   });
   it("does not discard at the limits themselves", () => {
     const verdict = bathVerdict({
