@@ -6,7 +6,8 @@ import { agitationSide, checkedAgitationLaw, genericAgitationLaw, type Agitation
  * @param from - agitation that the time is known for: `"continuous"`, `"stand"` or `{ everyS }`, above 0 to 3600 s
  * @param to - agitation of today's development
  * @param law - the law of agitation; the generic law when left out
- * @returns the time factor, dimensionless, above 0: above 1 when `to` moves the bath less
+ * @returns the time factor, dimensionless, above 0: above 1 when `to` moves the bath less, among intervals and continuous agitation always, and
+ * to stand as long as the law leaves the interval a rate above stand's 0.29, as the generic law does over the three minutes that it serves
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when an agitation or the law is out of range
  *
@@ -18,6 +19,8 @@ import { agitationSide, checkedAgitationLaw, genericAgitationLaw, type Agitation
  * @example
  * ```ts
  * agitationFactor({ everyS: 30 }, { everyS: 60 }) // => 1.1284
+ * agitationFactor({ everyS: 180 }, "stand") // => 1.885
+ * agitationFactor({ everyS: 300 }, "stand", { staleLoss: 0.95, staleTimeS: 75 }) // => 0.976
  * ```
  */
 export function agitationFactor(from: Agitation, to: Agitation, law: AgitationLaw = genericAgitationLaw): number {

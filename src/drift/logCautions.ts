@@ -1,4 +1,4 @@
-import type { Caution } from "../core/caution.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
 
@@ -29,7 +29,7 @@ export function logCautions(log: TemperatureLog): readonly Caution[] {
     if (at(i).temperatureC > at(high).temperatureC) high = i;
     if (length(i) > length(gap)) gap = i;
   }
-  const cautions = [...new Set([high, low])].flatMap((i) =>
+  const cautions: Caution[] = [...new Set([high, low])].flatMap((i) =>
     temperatureCautions(at(i).temperatureC, { path: `/${i}/temperatureC` }),
   );
   const rest = at(readings.length - 1).timeS - at(0).timeS - length(gap);
@@ -42,5 +42,5 @@ export function logCautions(log: TemperatureLog): readonly Caution[] {
       limit: rest,
       actual: length(gap),
     });
-  return cautions;
+  return gravestFirst(cautions);
 }

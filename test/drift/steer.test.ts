@@ -178,6 +178,10 @@ describe("logCautions", () => {
     expect(both.map((one) => one.path)).toEqual(["/0/temperatureC", "/2/temperatureC"]);
     expect(logCautions([{ timeS: 0, temperatureC: 15 }, { timeS: 60, temperatureC: 15 }])).toHaveLength(1);
   });
+  it("puts the gravest first", () => {
+    const cautions = logCautions([{ timeS: 0, temperatureC: 25 }, { timeS: 60, temperatureC: 3.5 }]);
+    expect(cautions.map(({ code, severity }) => [code, severity])).toEqual([["temperature-limit", "stop"], ["temperature-unusual", "warn"]]);
+  });
   it("names a gap that is longer than the rest", () => {
     const gap = (times: readonly number[]): unknown => logCautions(times.map((timeS) => ({ timeS, temperatureC: 20 }))).find((one) => one.code === "log-gap");
     expect(gap([10, 100, 300])).toEqual({
