@@ -110,7 +110,7 @@ describe("a forecast that swings", () => {
 describe("rows that nearly meet", () => {
   it.each([20.00000000000001, 20.000000000000004])("20 and %d °C are one temperature", (temperatureC) => {
     const law = { kind: "table", rows: [{ temperatureC: 20, timeS: 480 }, { temperatureC, timeS: 480 }] } as const;
-    expect(() => temperatureFactor(law, 20, 22)).toThrow(/^temperatureFactor: law\.rows must differ in temperature, got two at 20/);
+    expect(() => temperatureFactor(law, 20, 22)).toThrow(/^temperatureFactor: law\.rows must differ in temperatureC, got 480 s at 20/);
   });
   it("a billionth of a degree and more apart they make a curve", () => {
     const rows = [{ temperatureC: 20, timeS: 480 }, { temperatureC: 20 + 2e-9, timeS: 480 }];

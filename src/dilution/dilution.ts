@@ -1,9 +1,10 @@
 /*
  * Room: dilution. What a dilution and a dilution law are, and how ln(time) runs with concentration.
  */
-import { timeCurve } from "../core/curve.js";
+import { timeCurve, type TimeKnot } from "../core/curve.js";
 import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
+import { tableRows, type Placing } from "../core/tableRows.js";
 
 /** Parts of stock and of water. `stocks` splits the stock where a bath is mixed from several solutions. */
 export interface Dilution {
@@ -49,30 +50,27 @@ export function logConcentration(dilution: Dilution): number {
   return -Math.log1p(dilution.waterParts / dilution.stockParts);
 }
 
-const PART = String.raw`\s*(\d+(?:\.\d+)?)\s*`;
-const TWO = new RegExp(`^${PART}([+:])${PART}$`);
-const SEVERAL = new RegExp(`^${PART}(?:\\+${PART}){2,}$`);
+const PARTS = /^\s*\d+(\.\d+)?\s*(:\s*\d+(\.\d+)?\s*|(\+\s*\d+(\.\d+)?\s*)+)$/;
 
 /** Reads a dilution from text; `where` names the function and field for the error texts. */
 export function dilutionFromText(where: string, text: string, colon?: "plus" | "total"): Dilution {
-  // The usual form first: compensate reads two dilutions on every call.
-  const two = TWO.exec(text);
-  if (two) {
-    const stockParts = Number(two[1]);
-    const second = Number(two[3]);
-    const mark = two[2] === "+" ? "plus" : colon;
-    if (mark === undefined)
-      throw new RangeError(
-        `${where} ${JSON.stringify(text)} is ambiguous: write "${stockParts}+${second}" (${stockParts + second} parts in all) or ` +
-          `"${stockParts}+${second - stockParts}" (${second} parts in all), or say what the colon means, "plus" or "total"`,
-      );
-    return checkedDilution(where, { stockParts, waterParts: mark === "plus" ? second : second - stockParts });
+  if (!PARTS.test(text)) {
+    if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
+    wrongValue(where, '"stock" or parts such as "1+9"', text);
   }
-  if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
-  if (!SEVERAL.test(text)) wrongValue(where, '"stock" or parts such as "1+9"', text);
-  const stocks = text.split("+").map(Number);
-  const waterParts = stocks.pop() as number;
-  return checkedDilution(where, { stockParts: stocks.reduce((sum, part) => sum + part, 0), waterParts, stocks });
+  const plus = text.includes("+");
+  const stocks = text.split(plus ? "+" : ":");
+  const last = Number(stocks.pop());
+  let stockParts = 0;
+  for (const part of stocks) stockParts += Number(part);
+  const mark = plus ? "plus" : colon;
+  if (mark === undefined)
+    throw new RangeError(
+      `${where} ${JSON.stringify(text)} is ambiguous: write "${stockParts}+${last}" (${stockParts + last} parts in all) or ` +
+        `"${stockParts}+${last - stockParts}" (${last} parts in all), or say what the colon means, "plus" or "total"`,
+    );
+  const waterParts = mark === "plus" ? last : last - stockParts;
+  return checkedDilution(where, stocks.length > 1 ? { stockParts, waterParts, stocks: stocks.map(Number) } : { stockParts, waterParts });
 }
 
 /** Reads a dilution given as text or as parts. */
@@ -92,33 +90,18 @@ export function dilutionRatio(where: string, law: DilutionLaw): (fromLogC: numbe
     return (from, to) => Math.exp(n * (from - to));
   }
   if (kind !== "table") wrongValue(`${where} law.kind`, '"power" or "table"', kind);
-  // Rows from strong to weak, so that the curve over −ln(concentration) rises.
-  const rows = checkedDilutionRows(`${where} law.`, law.rows);
-  const curve = timeCurve(rows.map(({ logC, timeS }) => ({ x: -logC, timeS })));
+  const curve = timeCurve(checkedDilutionRows(`${where} law.`, law.rows));
   return (from, to) => curve(-to) / curve(-from);
 }
 
-/** The rows of a dilution table, checked, with ln(concentration), sorted from strong to weak. */
-export function checkedDilutionRows(
-  where: string,
-  rows: unknown,
-): readonly { readonly logC: number; readonly timeS: number }[] {
-  const sorted = arrayOf(`${where}rows`, rows, 2)
-    .map((row, i) => {
-      const { dilution, timeS } = plainObject(`${where}rows[${i}]`, row);
-      return {
-        logC: logConcentration(readDilution(`${where}rows[${i}].dilution`, dilution)),
-        timeS: positive(`${where}rows[${i}].timeS`, timeS, 1e7, " s"),
-      };
-    })
-    .sort((a, b) => b.logC - a.logC);
-  sorted.reduce((strong, weak) => {
-    if (strong.logC === weak.logC) throw new RangeError(`${where}rows must differ in dilution, got two of one strength`);
-    const times = `${strong.timeS} s and, weaker, ${weak.timeS} s`;
-    if (weak.timeS < strong.timeS) throw new RangeError(`${where}rows must not be faster when weaker, got ${times}`);
-    if (Math.log(weak.timeS / strong.timeS) > 5 * (strong.logC - weak.logC))
-      throw new RangeError(`${where}rows must not rise faster than concentration^-5, got ${times}`);
-    return weak;
-  });
-  return sorted;
+const BY_DILUTION: Placing = {
+  by: "dilution",
+  x: (where, value) => -logConcentration(readDilution(where, value)),
+  steepest: 5,
+  must: "not be faster when weaker, nor slower by more than concentration^-5",
+};
+
+/** The rows of a dilution table, checked, sorted from strong to weak: x is −ln(concentration). */
+export function checkedDilutionRows(where: string, rows: unknown): readonly TimeKnot[] {
+  return tableRows(where, rows, BY_DILUTION);
 }

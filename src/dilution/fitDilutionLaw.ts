@@ -37,7 +37,7 @@ export interface FittedDilutionLaw {
  * ```
  */
 export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw {
-  const points = checkedDilutionRows("fitDilutionLaw: ", rows).map(({ logC, timeS }) => [-logC, Math.log(timeS)] as const);
+  const points = checkedDilutionRows("fitDilutionLaw: ", rows).map(({ x, timeS }) => [x, Math.log(timeS)] as const);
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
   if (!(slope <= 3)) throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
   const scatterLogSd = pooledSd(POOLED, residualSd, points.length);

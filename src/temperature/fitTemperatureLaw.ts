@@ -1,6 +1,6 @@
 import { inRange } from "../core/guards.js";
 import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
-import { checkedRows, GAS_CONSTANT_KJ, inverseKelvin, type ArrheniusLaw, type TemperatureRow } from "./law.js";
+import { checkedRows, GAS_CONSTANT_KJ, type ArrheniusLaw, type TemperatureRow } from "./law.js";
 import { TABLE_ROW_LOG_SD } from "./temperatureLogSd.js";
 
 /** The rounding of printed times, worth two degrees of freedom beside the rows' own: as much as a table of four rows has, an assumption of this package. */
@@ -39,9 +39,7 @@ export interface FittedTemperatureLaw {
  * ```
  */
 export function fitTemperatureLaw(rows: readonly TemperatureRow[]): FittedTemperatureLaw {
-  const points = checkedRows("fitTemperatureLaw: ", rows).map(
-    ({ temperatureC, timeS }) => [inverseKelvin(temperatureC), Math.log(timeS)] as const,
-  );
+  const points = checkedRows("fitTemperatureLaw: ", rows).map(({ x, timeS }) => [x, Math.log(timeS)] as const);
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
   const activationEnergyKJPerMol = Math.max(0, GAS_CONSTANT_KJ * slope);
   if (!(activationEnergyKJPerMol <= 200))

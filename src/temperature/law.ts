@@ -1,8 +1,9 @@
 /*
  * Room: temperature. What a temperature law is, and how ln(time) runs under each form of it.
  */
-import { timeCurve } from "../core/curve.js";
-import { arrayOf, inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { timeCurve, type TimeKnot } from "../core/curve.js";
+import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { tableRows, type Placing } from "../core/tableRows.js";
 import type { LawOrigin } from "../core/term.js";
 
 /** Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93, 025010, 2021). */
@@ -51,28 +52,16 @@ export function inverseKelvin(temperatureC: number): number {
   return 1 / (temperatureC + ZERO_CELSIUS_K);
 }
 
-/** The rows of a table, checked and sorted from cold to warm. */
-export function checkedRows(where: string, rows: unknown): readonly TemperatureRow[] {
-  const sorted = arrayOf(`${where}rows`, rows, 2)
-    .map((row, i) => {
-      const { temperatureC, timeS } = plainObject(`${where}rows[${i}]`, row);
-      return {
-        temperatureC: bathTemperature(`${where}rows[${i}].temperatureC`, temperatureC),
-        timeS: positive(`${where}rows[${i}].timeS`, timeS, 1e7, " s"),
-      };
-    })
-    .sort((a, b) => a.temperatureC - b.temperatureC);
-  sorted.reduce((cold, warm) => {
-    // Nearer than this, their places on the curve over 1/T would round to one.
-    if (warm.temperatureC - cold.temperatureC < 1e-9)
-      throw new RangeError(`${where}rows must differ in temperature, got two at ${cold.temperatureC} °C`);
-    const got = `got ${cold.timeS} s at ${cold.temperatureC} °C and ${warm.timeS} s at ${warm.temperatureC} °C`;
-    if (warm.timeS > cold.timeS) throw new RangeError(`${where}rows must not take longer when warmer, ${got}`);
-    if (Math.log(cold.timeS / warm.timeS) > warm.temperatureC - cold.temperatureC)
-      throw new RangeError(`${where}rows must not fall more than 2.72 times per °C, ${got}`);
-    return warm;
-  });
-  return sorted;
+const BY_TEMPERATURE: Placing = {
+  by: "temperatureC",
+  x: (where, value) => -bathTemperature(where, value),
+  steepest: 1,
+  must: "not be faster when colder, nor slower by more than 2.72 times per °C",
+};
+
+/** The rows of a table, checked, sorted from warm to cold: x is 1/T in 1/K. */
+export function checkedRows(where: string, rows: unknown): readonly TimeKnot[] {
+  return tableRows(where, rows, BY_TEMPERATURE).map(({ x, timeS }) => ({ x: inverseKelvin(-x), timeS }));
 }
 
 /**
@@ -114,7 +103,6 @@ export function settled(value: number, limit: number): number {
 
 /** Time as a function of °C for a table: exactly what is printed at a row. */
 export function tableTime(rows: readonly TemperatureRow[]): (temperatureC: number) => number {
-  // 1/T falls as T rises, so the curve runs over −1/T, in which rows from cold to warm are rising.
-  const curve = timeCurve(checkedRows("", rows).map(({ temperatureC, timeS }) => ({ x: -inverseKelvin(temperatureC), timeS })));
-  return (c) => curve(-inverseKelvin(c));
+  const curve = timeCurve(checkedRows("", rows));
+  return (c) => curve(inverseKelvin(c));
 }

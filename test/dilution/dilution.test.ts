@@ -204,13 +204,13 @@ describe("dilutionFactor", () => {
     expect(f(7)).toThrow(new TypeError("dilutionFactor: law must be an object, got 7"));
     expect(f(rows(["1+1", 300]))).toThrow(new RangeError("dilutionFactor: law.rows must hold at least 2, got 1"));
     expect(f(rows(["1+1", 300], ["2+2", 400]))).toThrow(
-      new RangeError("dilutionFactor: law.rows must differ in dilution, got two of one strength"),
+      new RangeError('dilutionFactor: law.rows must differ in dilution, got 300 s at "1+1" and 400 s at "2+2"'),
     );
     expect(f(rows(["1+1", 300], ["1+3", 200]))).toThrow(
-      new RangeError("dilutionFactor: law.rows must not be faster when weaker, got 300 s and, weaker, 200 s"),
+      new RangeError('dilutionFactor: law.rows must not be faster when weaker, nor slower by more than concentration^-5, got 300 s at "1+1" and 200 s at "1+3"'),
     );
     expect(f(rows(["1+1", 1], ["1+1.1", 300]))).toThrow(
-      new RangeError("dilutionFactor: law.rows must not rise faster than concentration^-5, got 1 s and, weaker, 300 s"),
+      new RangeError('dilutionFactor: law.rows must not be faster when weaker, nor slower by more than concentration^-5, got 1 s at "1+1" and 300 s at "1+1.1"'),
     );
     expect(f(rows(["1:1", 1], ["1+1.1", 300]))).toThrow('dilutionFactor: law.rows[0].dilution "1:1" is ambiguous');
     expect(f(rows(["1+1", 0], ["1+2", 300]))).toThrow(

@@ -149,15 +149,15 @@ describe("checkRecipe", () => {
     const of = (knowledge: object, more: object = {}) => problemsOf({ ...hutStock, ...more, knowledge });
     const temperature = (rows: [number, number][]): object => ({ temperature: { kind: "table", rows: rows.map(([temperatureC, timeS]) => ({ temperatureC, timeS })) } });
     expect(of(temperature([[20, 600], [20, 500]]))).toEqual([
-      { path: "/knowledge/temperature/rows", message: "must differ in temperature, got two at 20 °C", rule: "relation" },
+      { path: "/knowledge/temperature/rows", message: "must differ in temperatureC, got 600 s at 20 and 500 s at 20", rule: "relation" },
     ]);
-    expect(of(temperature([[20, 600], [22, 601]]))[0]!.message).toBe("must not take longer when warmer, got 600 s at 20 °C and 601 s at 22 °C");
+    expect(of(temperature([[20, 600], [22, 601]]))[0]!.message).toBe("must not be faster when colder, nor slower by more than 2.72 times per °C, got 601 s at 22 and 600 s at 20");
     expect(of({ temperature: { kind: "coefficient", ratio: 3, intervalC: 1 } })).toEqual([
       { path: "/knowledge/temperature/ratio", message: "must be from 1 to 2.718281828459045 over 1 °C, got 3", rule: "relation" },
     ]);
     expect(of({ temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 21 } })[0]!.path).toBe("/knowledge/temperature/sdRatio");
     expect(of({ dilution: { kind: "table", rows: [{ dilution: "1+1", timeS: 5 }, { dilution: "2+2", timeS: 6 }] } })).toEqual([
-      { path: "/knowledge/dilution/rows", message: "must differ in dilution, got two of one strength", rule: "relation" },
+      { path: "/knowledge/dilution/rows", message: 'must differ in dilution, got 5 s at "1+1" and 6 s at "2+2"', rule: "relation" },
     ]);
     const use = { increase: 10, perCm2PerL: 1, growth: "linear" };
     expect(of({ use }, { conditions: { usedCm2PerL: 100 } })).toEqual([

@@ -102,14 +102,14 @@ describe("temperatureFactor refuses", () => {
     refuses(law(at(20, 300), at(300, 5)), new RangeError("temperatureFactor: law.rows[1].temperatureC must be from 0 to 100 °C, got 300"));
     refuses(law(at(20, 0), at(22, 5)), new RangeError("temperatureFactor: law.rows[0].timeS must be above 0 and at most 10000000 s, got 0"));
     refuses(law(at(20, "5:00"), at(22, 5)), new TypeError('temperatureFactor: law.rows[0].timeS must be a number, got "5:00"'));
-    refuses(law(at(20, 300), at(20, 300)), new RangeError("temperatureFactor: law.rows must differ in temperature, got two at 20 °C"));
+    refuses(law(at(20, 300), at(20, 300)), new RangeError("temperatureFactor: law.rows must differ in temperatureC, got 300 s at 20 and 300 s at 20"));
     refuses(
       law(at(22, 301), at(20, 300)),
-      new RangeError("temperatureFactor: law.rows must not take longer when warmer, got 300 s at 20 °C and 301 s at 22 °C"),
+      new RangeError("temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 301 s at 22 and 300 s at 20"),
     );
     refuses(
       law(at(20, 300), at(21, 110)),
-      new RangeError("temperatureFactor: law.rows must not fall more than 2.72 times per °C, got 300 s at 20 °C and 110 s at 21 °C"),
+      new RangeError("temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 110 s at 21 and 300 s at 20"),
     );
     expect(temperatureFactor(anyOf(law(at(20, 300), at(21, 111))), 20, 21)).toBe(111 / 300);
   });

@@ -184,9 +184,9 @@ describe("fitTemperatureLaw", () => {
     expect(() => f([row])).toThrow(new RangeError("fitTemperatureLaw: rows must hold at least 2, got 1"));
     expect(() => f([])).toThrow(new RangeError("fitTemperatureLaw: rows must hold at least 2, got 0"));
     expect(() => f([row, null])).toThrow(new TypeError("fitTemperatureLaw: rows[1] must be an object, got null"));
-    expect(() => f([row, row])).toThrow(new RangeError("fitTemperatureLaw: rows must differ in temperature, got two at 20 °C"));
+    expect(() => f([row, row])).toThrow(new RangeError("fitTemperatureLaw: rows must differ in temperatureC, got 300 s at 20 and 300 s at 20"));
     expect(() => f([row, { temperatureC: 24, timeS: 301 }])).toThrow(
-      new RangeError("fitTemperatureLaw: rows must not take longer when warmer, got 300 s at 20 °C and 301 s at 24 °C"),
+      new RangeError("fitTemperatureLaw: rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 301 s at 24 and 300 s at 20"),
     );
     expect(() => f([row, { temperatureC: 24, timeS: 60 }])).toThrow(
       /^fitTemperatureLaw: rows must give at most 200 kJ\/mol, got 291\.\d kJ\/mol$/,

@@ -1,0 +1,40 @@
+/*
+ * Room: core. The rows of a published table, of temperatures and of dilutions alike: places along which the time must not fall.
+ */
+import type { TimeKnot } from "./curve.js";
+import { arrayOf, plainObject, positive, show } from "./guards.js";
+
+/** How the rows of a table are placed. */
+export interface Placing {
+  /** the field that places a row */
+  readonly by: string;
+  /** the place of a row, from that field */
+  readonly x: (where: string, value: unknown) => number;
+  /** how fast ln(time) may grow along x; not at all may it fall */
+  readonly steepest: number;
+  /** that, in words */
+  readonly must: string;
+}
+
+/** The rows of a table, checked, with their places, sorted along x. */
+export function tableRows(where: string, rows: unknown, { by, x, steepest, must }: Placing): readonly TimeKnot[] {
+  const sorted = arrayOf(`${where}rows`, rows, 2)
+    .map((row, i) => {
+      const at = `${where}rows[${i}]`;
+      const { [by]: value, timeS } = plainObject(at, row);
+      return { value, x: x(`${at}.${by}`, value), timeS: positive(`${at}.timeS`, timeS, 1e7, " s") };
+    })
+    .sort((a, b) => a.x - b.x);
+  sorted.reduce((a, b) => {
+    const step = b.x - a.x;
+    const rise = Math.log(b.timeS / a.timeS);
+    // Nearer than this, their places on the curve would round to one.
+    const same = step < 1e-9;
+    if (same || rise < 0 || rise > steepest * step)
+      throw new RangeError(
+        `${where}rows must ${same ? `differ in ${by}` : must}, got ${a.timeS} s at ${show(a.value)} and ${b.timeS} s at ${show(b.value)}`,
+      );
+    return b;
+  });
+  return sorted;
+}
