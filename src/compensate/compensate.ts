@@ -6,7 +6,7 @@ import { jointVariance } from "./jointVariance.js";
 import { contrastTerm } from "./contrastTerm.js";
 import { driftTerm } from "./driftTerm.js";
 import { outcomeCautions } from "./outcomeCautions.js";
-import { ageTerm, agitationTerm, dilutionTerm, strengthTerm, temperatureTerm, useTerm } from "./terms.js";
+import { ageTerm, agitationTerm, dilutionTerm, resting, strengthTerm, temperatureTerm, useTerm } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge, WorkedTerm } from "./types.js";
 
 /** How well a known time repeats, when the baseline does not say: 4 % in ln(time), from pouring, clock and thermometer (common practice). */
@@ -41,12 +41,8 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
   plainObject("compensate: baseline", baseline);
   plainObject("compensate: conditions", conditions);
   plainObject("compensate: knowledge", knowledge);
-  const knownS = positive("compensate: baseline.timeS", baseline.timeS, 1e6, " s");
+  let timeS = positive("compensate: baseline.timeS", baseline.timeS, 1e6, " s");
   inRange("compensate: baseline.temperatureC", baseline.temperatureC, 0, 100, " °C");
-  const factors: Factor[] = [];
-  const cautions: Caution[] = [];
-  let timeS = knownS;
-  let variance = 0;
   const terms = [
     baselineTerm(baseline),
     temperatureTerm(baseline, conditions, knowledge),
@@ -58,21 +54,21 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
     contrastTerm(baseline, conditions, knowledge),
   ];
   // Plain loops: this is the function that an app calls on every turn of a dial.
+  for (const term of terms) if (term) timeS *= term.factor.value;
+  if (!terms[1]) {
+    // A bath that drifts comes last, since how far it drifts hangs on the time that the others leave; its row stands where it always does.
+    terms[1] = driftTerm(baseline, conditions.temperatureC, knowledge, timeS);
+    timeS *= terms[1].factor.value;
+  }
+  const factors: Factor[] = [];
+  const cautions: Caution[] = [];
+  let variance = 0;
   for (const term of terms) {
-    if (term === undefined) continue;
+    if (!term) continue;
     const { factor } = term;
     factors.push(factor);
     for (const caution of term.cautions) cautions.push(caution);
-    timeS *= factor.value;
     variance += factor.logSd * factor.logSd;
-  }
-  if (terms[1] === undefined) {
-    // A bath that drifts comes last, since how far it drifts hangs on the time that the others leave; its row stands where it always does.
-    const term = driftTerm(baseline, conditions.temperatureC, knowledge, timeS);
-    factors.splice(1, 0, term.factor);
-    cautions.push(...term.cautions);
-    timeS *= term.factor.value;
-    variance += term.factor.logSd ** 2;
   }
   if (knowledge.joint !== undefined) variance = jointVariance(variance, factors, knowledge, baseline, conditions);
   const logSd = inRange("compensate: the spread of ln(time)", Math.sqrt(variance), 0, WIDEST_LOG_SD, "");
@@ -86,12 +82,6 @@ function baselineTerm(baseline: Baseline): WorkedTerm {
   const logSd = inRange("compensate: baseline.logSd", baseline.logSd ?? REPEAT_LOG_SD, 0, 3, "");
   const own = baseline.logSd !== undefined;
   checkedOrigin("compensate: baseline", baseline);
-  const factor: Factor = {
-    cause: "baseline",
-    value: 1,
-    logSd,
-    basis: own ? basisOf(baseline) : "default",
-    sources: own ? [] : ["a known time repeats to about 4 % (common practice)"],
-  };
-  return { factor: baseline.runs === undefined ? factor : { ...factor, runs: baseline.runs }, cautions: [] };
+  const sources = own ? [] : ["a known time repeats to about 4 % (common practice)"];
+  return { factor: resting("baseline", 1, logSd, { sources, runs: baseline.runs }, own ? basisOf(baseline) : "default"), cautions: [] };
 }

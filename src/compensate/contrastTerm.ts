@@ -1,11 +1,14 @@
 /*
  * Room: compensate. The term of contrast: the contrast room knows how long a gradient takes.
  */
+import type { Caution } from "../core/caution.js";
+import { Z90 } from "../core/estimate.js";
 import { positive } from "../core/guards.js";
 import { contrastLogSd } from "../contrast/contrastLogSd.js";
 import { genericGrowthLaw } from "../contrast/genericGrowthLaw.js";
+import type { GrowthLaw } from "../contrast/growth.js";
 import { timeForGamma } from "../contrast/timeForGamma.js";
-import { choose, needed, row } from "./terms.js";
+import { caution, choose, needed, row } from "./terms.js";
 import type { Baseline, Conditions, Knowledge, WorkedTerm } from "./types.js";
 
 /** The term of contrast, when the conditions name a gradient. Temperature acts on the whole clock, so the ratio of two times is all. */
@@ -16,5 +19,19 @@ export function contrastTerm(baseline: Baseline, conditions: Conditions, knowled
   const to = positive("compensate: conditions.gamma", conditions.gamma, 1000, "");
   const [law, basis] = choose("growth", knowledge.growth, genericGrowthLaw);
   const value = timeForGamma(law, to) / timeForGamma(law, from);
-  return { factor: row("contrast", value, contrastLogSd(law, from, to), law, basis), cautions: [] };
+  const logSd = contrastLogSd(law, from, to);
+  return { factor: row("contrast", value, logSd, law, basis), cautions: from === to ? [] : nearLimit(law, from, to, Z90 * logSd > Math.abs(Math.log(value))) };
+}
+
+/**
+ * Where the spread, a linear estimate, is worth little. Near the upper limit the 90 % range of the limit itself reaches the steeper gradient, so that
+ * the time may have no upper end; near 0 the time is no longer than what is unknown of the appearance, and the interval reaches past the known time.
+ */
+function nearLimit({ gammaInfinity, sd }: GrowthLaw, from: number, to: number, pastKnown: boolean): readonly Caution[] {
+  const steeper = Math.max(from, to);
+  const spread = sd?.gammaInfinity ?? gammaInfinity / 10;
+  const left = gammaInfinity - steeper;
+  const said = caution("near-limit", left < spread ? "stop" : "warn", "gamma", "Near a limit of growth the interval is a guess: develop a test strip before the negative.");
+  if (left < Z90 * spread) return [{ ...said, limit: gammaInfinity, actual: steeper }];
+  return pastKnown ? [{ ...said, limit: 0, actual: Math.min(from, to) }] : [];
 }

@@ -38,11 +38,16 @@ export function driftTerm(
   };
   // A time too short for the log's clock to show is one moment.
   const logSd = spanS > 0 ? Math.abs(integrate(moved, startS, endS, wantedS * 1e-6)) / (rate(endS) * spanS) : temperatureLogSd(law, from, temperatureAt(startS));
-  const seen = log?.map((one) => one.temperatureC) ?? Array.from({ length: 33 }, (_, i) => temperatureAt(startS + (spanS * i) / 32));
-  const cautions = [Math.min(...seen), Math.max(...seen)].flatMap((c) => cautionsAt(baseline, c, law));
+  // What a log says after the pour-out was no longer the bath of this development.
+  const times = log?.map((one) => one.timeS).filter((timeS) => timeS < endS) ?? Array.from({ length: 32 }, (_, i) => startS + (spanS * i) / 32);
+  const seen = [...times, endS].map(temperatureAt);
+  // What is too cold is worst at the coldest moment, what is too warm at the warmest.
+  const cautions = [1, -1].flatMap((sign) =>
+    cautionsAt(baseline, sign * Math.min(...seen.map((c) => sign * c)), law).filter(({ limit = 0, actual = 0 }) => sign * (limit - actual) >= 0),
+  );
   if (log && (log.at(-1) as TemperatureReading).timeS < endS)
     cautions.push(caution("log-held", "warn", "temperatureC", "The log ends before the development: its last reading is held."));
-  // What holds for the coldest and for the warmest moment is said once.
+  // What holds for both moments is said once.
   const once = new Map(cautions.map((one) => [one.message, one]));
   return { factor: row("temperature", spanS / wantedS, logSd, law, basis), cautions: [...once.values()] };
 }

@@ -3,7 +3,7 @@
  * arithmetic; here it is decided which law serves and what it rests on.
  */
 import type { Caution } from "../core/caution.js";
-import { inRange, positive, wrongKind } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, positive, wrongKind } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
 import { agitationInterval, agitationSide, checkedAgitationLaw, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
 import { spreadOfSides } from "../agitation/agitationLogSd.js";
@@ -21,15 +21,30 @@ import { ratioUnder } from "../temperature/temperatureFactor.js";
 import { spreadUnder, tableOverrun } from "../temperature/temperatureLogSd.js";
 import type { Baseline, Conditions, Knowledge, WorkedTerm } from "./types.js";
 
+/** What a row says besides its numbers. */
+interface Rests {
+  readonly sources?: readonly string[] | undefined;
+  readonly runs?: number | undefined;
+}
+
+/** A row that rests on something. */
+export function resting(cause: string, value: number, logSd: number, { sources = [], runs }: Rests, basis: Basis): Factor {
+  const made = { cause, value, logSd, basis, sources };
+  return runs === undefined ? made : { ...made, runs };
+}
+
 /** A row; where nothing changed, it rests on no law at all. */
 export function row(cause: string, value: number, logSd: number, law: LawOrigin, basis: Basis): Factor {
-  if (value === 1 && logSd === 0) return { cause, value, logSd, basis: "unchanged", sources: [] };
-  const made = { cause, value, logSd, basis, sources: law.sources ?? [] };
-  return law.runs === undefined ? made : { ...made, runs: law.runs };
+  return value === 1 && logSd === 0 ? resting(cause, value, logSd, {}, "unchanged") : resting(cause, value, logSd, law, basis);
 }
 
 export function caution(code: string, severity: Caution["severity"], path: string, message: string): Caution {
   return { code, severity, message, path: `/conditions/${path}` };
+}
+
+/** A bath that is past what it can do. */
+function past(what: string, path: string, limit: number, actual: number): readonly Caution[] {
+  return [{ ...caution(`bath-past-${what}`, "stop", path, `The bath is past its ${what}: mix fresh.`), limit, actual }];
 }
 
 /** The law to use and what it rests on: the given one, else the generic one. */
@@ -46,17 +61,17 @@ export function temperatureTerm(baseline: Baseline, conditions: Conditions, know
   const [law, basis] = choose("temperature", knowledge.temperature, genericTemperatureLaw);
   const slope = lawSlope("compensate: knowledge.temperature", law);
   const factor = row("temperature", ratioUnder(law, slope, from, to), spreadUnder(law, from, to), law, basis);
-  return { factor, cautions: cautionsAt(baseline, to, law) };
+  return { factor, cautions: cautionsAt(baseline, to, law, conditions.temperatureC === undefined) };
 }
 
-/** The cautions about a bath at one temperature, against the baseline's. */
-export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw): Caution[] {
+/** The cautions about a bath at one temperature, against the baseline's; where today's is left out, the figure stands in the baseline alone. */
+export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw, leftOut?: boolean): Caution[] {
   // Literals rather than spreads: this runs on every call of compensate, and a spread costs as much as all the rest.
   const { hydroquinone, emulsion, temperatureC: from } = baseline;
   checkMaterial("compensate: baseline", baseline);
-  const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: "/conditions/temperatureC" }).slice();
-  if (from > 45) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
-  if (law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
+  const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: `/${leftOut ? "baseline" : "conditions"}/temperatureC` }).slice();
+  if (from > 45 && !leftOut) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
+  if (!leftOut && law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
     cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
   if (Math.abs(to - from) > 10)
     cautions.push(caution("far-extrapolation", "warn", "temperatureC", "More than 10 °C from the temperature of the known time."));
@@ -107,7 +122,7 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
   const after = agitationSide("compensate: conditions.agitation", to, law);
   const factor = row("agitation", before.rate / after.rate, spreadOfSides(law, before, after), law, basis);
   const cautions: Caution[] = [];
-  if (to === "stand" && factor.basis !== "unchanged")
+  if ((to === "stand" || from === "stand") && factor.basis !== "unchanged")
     cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand development: the time is a rough guide."));
   if ((after.intervalS ?? 0) > LONGEST_INTERVAL_S)
     cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves up to 3 min between agitations."));
@@ -122,9 +137,8 @@ export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   const [law, basis] = choose("use", knowledge.use, genericUseLaw);
   const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
   const { capacityCm2PerL: limit } = law;
-  if (limit === undefined || to <= positive("compensate: knowledge.use.capacityCm2PerL", limit, 1e6, " cm²/l")) return { factor, cautions: [] };
-  const past = caution("bath-past-capacity", "stop", "usedCm2PerL", "The bath is past its capacity: mix fresh.");
-  return { factor, cautions: [{ ...past, limit, actual: to }] };
+  const over = limit !== undefined && to > positive("compensate: knowledge.use.capacityCm2PerL", limit, 1e6, " cm²/l");
+  return { factor, cautions: over ? past("capacity", "usedCm2PerL", limit, to) : [] };
 }
 
 /** The term of age, when the conditions name it. Past the life of a bath that dies at once the row stands at 1 and a caution says stop. */
@@ -132,28 +146,32 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   const from = inRange("compensate: baseline.ageH", baseline.ageH ?? 0, 0, 1e6, " h");
   if (conditions.ageH === undefined) return undefined;
   const to = inRange("compensate: conditions.ageH", conditions.ageH, 0, 1e6, " h");
-  const law = knowledge.age;
-  const logSd = ageLogSd(law, from, to);
-  if (law === undefined) {
-    const sources = ["no law of age: taken as unchanged, with a wide spread"];
-    return { factor: row("age", 1, logSd, { sources }, "default"), cautions: [] };
+  const { age } = knowledge;
+  let logSd = ageLogSd(age, from, to);
+  const [law, basis] = choose<LawOrigin>("age", age, { sources: ["no law of age: taken as unchanged, with a wide spread"] });
+  let value = 1;
+  let cautions: readonly Caution[] = [];
+  if (age?.kind === "life" && to > age.lifeH) {
+    logSd = ageLogSd(age, 0, age.lifeH);
+    cautions = past("life", "ageH", age.lifeH, to);
+  } else if (age) {
+    if (age.kind === "life") inRange("compensate: baseline.ageH", from, 0, age.lifeH, " h, the life of the bath");
+    value = ageFactor(age, to) / ageFactor(age, from);
   }
-  const basis = basisOf(checkedOrigin("compensate: knowledge.age", law));
-  if (law.kind === "life") {
-    const { lifeH: limit } = law;
-    const past = caution("bath-past-life", "stop", "ageH", "The bath is past its life: mix fresh.");
-    if (to > limit) return { factor: row("age", 1, ageLogSd(law, 0, limit), law, basis), cautions: [{ ...past, limit, actual: to }] };
-    inRange("compensate: baseline.ageH", from, 0, limit, " h, the life of the bath");
-  }
-  return { factor: row("age", ageFactor(law, to) / ageFactor(law, from), logSd, law, basis), cautions: [] };
+  return { factor: row("age", value, logSd, law, basis), cautions };
 }
 
-/** The term of a brew's strength, when the conditions carry one. */
-export function strengthTerm(conditions: Conditions): WorkedTerm | undefined {
-  if (conditions.strength === undefined) return undefined;
-  const strength = checkedOrigin("compensate: conditions.strength", conditions.strength);
-  const value = positive("compensate: conditions.strength.value", strength.value, 1e6, "");
-  const logSd = inRange("compensate: conditions.strength.logSd", strength.logSd, 0, 10, "");
-  if (typeof strength.basis !== "string") wrongKind("compensate: conditions.strength.basis", "text", strength.basis);
-  return { factor: row("strength", value, logSd, strength, strength.basis), cautions: [] };
+/** The term of a brew's strength, when the conditions carry one, with what brewStrength had to say about it. */
+export function strengthTerm({ strength }: Conditions): WorkedTerm | undefined {
+  if (strength === undefined) return undefined;
+  const where = "compensate: conditions.strength";
+  checkedOrigin(where, strength);
+  const value = positive(where, strength.value, 1e6, "", ".value");
+  const logSd = inRange(where, strength.logSd, 0, 10, "", ".logSd");
+  if (typeof strength.basis !== "string") wrongKind(`${where}.basis`, "text", strength.basis);
+  const { cautions = [] } = strength as { readonly cautions?: unknown };
+  return {
+    factor: row("strength", value, logSd, strength, strength.basis),
+    cautions: arrayOf(`${where}.cautions`, cautions, 0).map((one) => ({ ...plainObject(where, one, ".cautions"), path: "/conditions/strength" }) as unknown as Caution),
+  };
 }

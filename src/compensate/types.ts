@@ -48,7 +48,7 @@ export interface Conditions {
   readonly ageH?: number;
   /** the wanted gradient, above 0 and below the limit of the growth law */
   readonly gamma?: number;
-  /** the strength of today's brew against the one the time is known for, as a factor on time */
+  /** the strength of today's brew against the one the time is known for, as a factor on time; cautions that `brewStrength` put into it are passed on */
   readonly strength?: Factor;
 }
 
@@ -63,7 +63,7 @@ export interface Knowledge {
   readonly use?: UseLaw;
   readonly age?: AgeLaw;
   readonly growth?: GrowthLaw;
-  /** how the uncertainties of learned laws hang together; made by `learn` */
+  /** how the uncertainties of learned laws hang together; made by `learn`, and counted for laws that carry its `runs` */
   readonly joint?: JointSpread;
 }
 

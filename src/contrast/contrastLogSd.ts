@@ -13,11 +13,18 @@ import { timeForGamma } from "./timeForGamma.js";
  *
  * @remarks The derivatives of ln t(to) − ln t(from) by γ∞, k and t0, each times its standard deviation, in quadrature. A law given
  * without a spread is taken as known to 10 % in γ∞ and k and 20 % in t0. What γ∞ and k share is left out: with the image at once k
- * cancels. It is a linear estimate, too small where a gradient comes within one standard deviation of the limit.
+ * cancels. It is a linear estimate, and near the ends of the law it is worth little. Where a gradient comes within 1.6 standard deviations of γ∞,
+ * the limit may lie below it, and the true 90 % interval has no upper end; within one, the figure says no more than that the time is not known: under
+ * the generic law the interval from 0.6 to 1.7 begins below the time of 0.6, which it cannot, and that from 0.6 to 1.79 has ends that mean nothing.
+ * Near 0 the time is shorter than what is unknown of t0: there the interval from 0.6 to 0.05 ends above the time of 0.6. `compensate` says
+ * `"near-limit"` in all of these.
  *
  * @example
  * ```ts
  * contrastLogSd({ gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 }, 0.6, 0.7) // => 0.01025
+ * contrastLogSd(genericGrowthLaw, 0.6, 1.7) // => 1.297
+ * contrastLogSd(genericGrowthLaw, 0.6, 1.79) // => 9.23
+ * contrastLogSd(genericGrowthLaw, 0.6, 0.05) // => 1.98
  * ```
  */
 export function contrastLogSd(law: GrowthLaw, from: number, to: number): number {

@@ -2,6 +2,7 @@ import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import {
   agitationFactor,
+  brewStrength,
   compensate,
   dilutionFactor,
   genericTemperatureLaw,
@@ -9,7 +10,9 @@ import {
   temperatureFactor,
   useFactor,
   type Baseline,
+  type Brew,
   type Conditions,
+  type Factor,
   type Knowledge,
 } from "../../src/index.js";
 
@@ -189,6 +192,12 @@ describe("cautions of compensate", () => {
     });
     const warm = compensate({ timeS: 510, temperatureC: 68 }, { temperatureC: 20 });
     expect(warm.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", path: "/baseline/temperatureC" });
+    // Where today's is left out, the figure stands in the baseline alone, and what it says is said once.
+    const once = compensate({ timeS: 510, temperatureC: 68 }, {}).cautions;
+    expect(once.map(({ code, path }) => [code, path])).toEqual([["maybe-fahrenheit", "/baseline/temperatureC"]]);
+    expect(compensate({ timeS: 510, temperatureC: 33 }, {}).cautions[0]).toMatchObject({ code: "temperature-limit", path: "/baseline/temperatureC" });
+    const both = compensate({ timeS: 510, temperatureC: 68 }, { temperatureC: 68 }).cautions;
+    expect(both.map(({ path }) => path)).toEqual(["/conditions/temperatureC", "/baseline/temperatureC"]);
     expect(compensate({ timeS: 510, temperatureC: 45 }, { temperatureC: 20 }).cautions.map(({ path }) => path)).not.toContain(
       "/baseline/temperatureC",
     );
@@ -238,6 +247,7 @@ describe("cautions of compensate", () => {
       message: "Local exhaustion limits stand development: the time is a rough guide.",
       path: "/conditions/agitation",
     });
+    expect(cautionOf("stand", { ...known, agitation: "stand" }, { agitation: { everyS: 30 } })).toMatchObject({ severity: "warn", path: "/conditions/agitation" });
     expect(codes({ ...known, agitation: "stand" }, { agitation: "stand" })).toEqual([]);
     expect(codes(known, { agitation: { everyS: 180 } })).not.toContain("long-interval");
     expect(cautionOf("long-interval", known, { agitation: { everyS: 181 } })).toEqual({
@@ -301,6 +311,18 @@ describe("cautions of compensate", () => {
     expect(answer.factors.map(({ sources }) => sources)).toEqual([[], [], [], [], [], [], []]);
     const worn = compensate(full, { ...same, usedCm2PerL: 2, dilution: "1+10", agitation: { everyS: 5 }, temperatureC: 21 });
     for (const { cause, sources } of worn.factors.slice(1, 5)) expect(sources.join("").length, cause).toBeGreaterThan(20);
+  });
+  it("passes on what brewStrength had to say about the strength it hands over", () => {
+    const vitamin = (massG: number): Brew => ({ volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 22 }, { ingredient: "ascorbic-acid", massG }] });
+    const strength = brewStrength(vitamin(0.05), vitamin(16));
+    expect(strength.cautions).toMatchObject([{ code: "strength-far", severity: "stop" }]);
+    const { cautions } = compensate(known, { strength });
+    expect(cautions[0]).toEqual({ ...strength.cautions[0], path: "/conditions/strength" });
+    const plain: Factor = { cause: "strength", value: strength.value, logSd: strength.logSd, basis: "given", sources: [] };
+    expect(codes(known, { strength: plain })).not.toContain("strength-far");
+    const bad = (cautions: unknown): (() => unknown) => () => compensate(known, { strength: { ...plain, cautions } as Factor });
+    expect(bad("none")).toThrow(new TypeError('compensate: conditions.strength.cautions must be an array, got "none"'));
+    expect(bad([3])).toThrow(new TypeError("compensate: conditions.strength.cautions must be an object, got 3"));
   });
   it("puts the gravest first", () => {
     const order = compensate({ timeS: 100, temperatureC: 20 }, { temperatureC: 60, usedCm2PerL: 9000 }).cautions;

@@ -12,6 +12,7 @@ import {
   temperatureFactor,
   temperatureLogSd,
   timeForGamma,
+  type Caution,
   type Compensation,
   type GrowthLaw,
   type TemperatureLaw,
@@ -110,15 +111,33 @@ describe("compensate: the spread of a drifting bath", () => {
 describe("compensate: cautions about a drifting bath", () => {
   it("asks about readings that look like °F", () => {
     const answer = compensate(known, { temperatureC: [{ timeS: 0, temperatureC: 68 }, { timeS: 600, temperatureC: 66 }] }, knowledge);
-    expect(answer.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", severity: "stop", actual: 66, path: "/conditions/temperatureC" });
+    expect(answer.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", severity: "stop", actual: 68, path: "/conditions/temperatureC" });
   });
   it("looks at the coldest and the warmest moment, and says the same thing once", () => {
-    const wide = compensate(known, { temperatureC: [{ timeS: 0, temperatureC: 27 }, { timeS: 900, temperatureC: 15 }] }, knowledge);
+    const wide = compensate(known, { temperatureC: [{ timeS: 0, temperatureC: 27 }, { timeS: 300, temperatureC: 15 }] }, knowledge);
     expect(wide.cautions.filter((one) => one.code === "temperature-unusual").map((one) => one.actual)).toEqual([15, 27]);
     const cold = compensate(known, { temperatureC: (t) => 17 - t / 400 }, knowledge);
     expect(cold.cautions.filter((one) => one.code === "temperature-unusual")).toHaveLength(1);
     const far = compensate(known, { temperatureC: (t) => 11 - t / 400 }, knowledge);
     expect(codes(far)).toContain("far-extrapolation");
+  });
+  it("says what is too cold of the coldest moment, what is too warm of the warmest, and each once", () => {
+    const over = (fromC: number, toC: number, baseline = {}): readonly Caution[] =>
+      compensate({ ...known, ...baseline }, { temperatureC: [{ timeS: 0, temperatureC: fromC }, { timeS: 300, temperatureC: toC }] }, knowledge).cautions;
+    const named = (cautions: readonly Caution[], code: string): unknown[] => cautions.filter((one) => one.code === code).map(({ severity, actual }) => [severity, actual]);
+    for (const [a, b] of [[10, 15], [15, 10]] as const) expect(named(over(a, b), "temperature-unusual")).toEqual([["warn", 10]]);
+    for (const [a, b] of [[12, 15], [15, 12]] as const) expect(named(over(a, b, { hydroquinone: true }), "hydroquinone-cold")).toEqual([["stop", 12]]);
+    expect(named(over(26, 21, { emulsion: "soft" }), "soft-emulsion-warm")).toEqual([["stop", 26]]);
+    expect(named(over(21, 26, { emulsion: "soft" }), "soft-emulsion-warm")).toEqual([["stop", 26]]);
+    expect(named(over(60, 50), "maybe-fahrenheit")).toEqual([["stop", 60]]);
+    expect(named(over(9, 8), "far-extrapolation")).toHaveLength(1);
+    expect(named(over(60, 50, { temperatureC: 68 }), "maybe-fahrenheit")).toEqual([["stop", 60], ["stop", 68]]);
+  });
+  it("leaves out what a log says after the pour-out, and takes the bath at that moment between two readings", () => {
+    const poured = [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20 }, { timeS: 1200, temperatureC: 33 }];
+    expect(compensate(known, { temperatureC: poured }, knowledge).cautions).toEqual([]);
+    const falling = compensate(known, { temperatureC: [{ timeS: 100, temperatureC: 20 }, { timeS: 1300, temperatureC: 8 }] }, knowledge);
+    expect(falling.cautions.find((one) => one.code === "temperature-unusual")?.actual).toBeCloseTo(20 - falling.timeS / 100, 9);
   });
   it("sees a peak between the ends of a forecast", () => {
     expect(codes(compensate(known, { temperatureC: (t) => 20 + 10 * Math.exp(-(((t - 200) / 60) ** 2)) }, knowledge))).toContain("temperature-unusual");
@@ -162,6 +181,30 @@ describe("compensate: contrast", () => {
   it("has temperature act on the whole clock, appearance too: Wall, Thermo-Entwicklung, Jahrbuch 24, 1910, p. 44", () => {
     const warm = compensate(baseline, { gamma: 1.3, temperatureC: 24 }, { growth, temperature: law });
     expect(warm.timeS).toBeCloseTo(timeForGamma(growth, 1.3) * temperatureFactor(law, 20, 24), 8);
+  });
+  it("says how little the interval is worth near a limit of growth", () => {
+    const said = (from: number, to: number, law?: GrowthLaw): unknown[] =>
+      compensate({ ...known, gamma: from }, { gamma: to }, law ? { growth: law } : {}).cautions
+        .filter((one) => one.code === "near-limit")
+        .map(({ severity, path, limit, actual }) => [severity, path, limit, actual]);
+    // Under the generic law, 1.8 ± 0.5: from 1.645 standard deviations below the limit on, and from one.
+    expect(said(0.6, 0.97)).toEqual([]);
+    expect(said(0.6, 0.98)).toEqual([["warn", "/conditions/gamma", 1.8, 0.98]]);
+    expect(said(0.6, 1.29)).toEqual([["warn", "/conditions/gamma", 1.8, 1.29]]);
+    for (const gamma of [1.31, 1.7, 1.79]) expect(said(0.6, gamma)).toEqual([["stop", "/conditions/gamma", 1.8, gamma]]);
+    expect(said(1.7, 0.6)).toEqual([["stop", "/conditions/gamma", 1.8, 1.7]]);
+    // Near 0 the time is as short as what is unknown of the appearance.
+    for (const [from, to] of [[0.6, 0.05], [0.05, 0.6]] as const) expect(said(from, to)).toEqual([["warn", "/conditions/gamma", 0, 0.05]]);
+    expect(said(0.6, 0.5)).toEqual([]);
+    // A law without a spread is known to a tenth, one known exactly has its limit to the end; what is left as it was asks nothing of either.
+    expect(said(0.6, 1.2, { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 })).toEqual([["warn", "/conditions/gamma", 1.4, 1.2]]);
+    expect(said(0.6, 1.39, { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0, sd: { gammaInfinity: 0, ratePerS: 0, appearanceS: 0 } })).toEqual([]);
+    expect(said(1.7, 1.7)).toEqual([]);
+    const { lowS, highS, cautions } = compensate({ ...known, gamma: 0.6 }, { gamma: 1.7 });
+    expect(lowS).toBeLessThan(known.timeS);
+    expect(compensate({ ...known, gamma: 0.6 }, { gamma: 0.05 }).highS).toBeGreaterThan(known.timeS);
+    expect(highS).toBeGreaterThan(known.timeS);
+    expect(cautions[0]!.message).toBe("Near a limit of growth the interval is a guess: develop a test strip before the negative.");
   });
   it("stands on a wide generic law where none is given, and says so", () => {
     const answer = compensate({ ...known, gamma: 0.6 }, { gamma: 0.7 });
