@@ -60,6 +60,6 @@ function learnedLogSd({ cause, value, logSd }: Factor, { dilution, agitation }: 
     return (law.sdStaleLoss ?? GIVEN_LOSS_SD) * (slope(to) - slope(from));
   }
   // All of the others is the number's. It is 0 or more, so the factor tells which way it acts; that of age may be below 0, so there the ages tell.
-  const way = cause === "age" ? (to.ageH ?? 0) - (from.ageH ?? 0) : value - 1;
+  const way = cause === "age" ? (to.ageH as number) - (from.ageH ?? 0) : value - 1;
   return cause === "baseline" || cause === "strength" || way > 0 ? logSd : -logSd;
 }
