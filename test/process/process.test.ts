@@ -643,6 +643,7 @@ describe("a plan that comes back in", () => {
     [{ ...plan, materials: [1] }, "TypeError: describePlan: plan.materials[0] must be an object, got 1"],
     [withMaterial({ name: undefined }), "TypeError: describePlan: plan.materials[0].name must be text, got undefined"],
     [withMaterial({ volumeMl: -1 }), "RangeError: describePlan: plan.materials[0].volumeMl must be from 0 to 1000000000 ml, got -1"],
+    [withMaterial({ stockMl: null }), "TypeError: describePlan: plan.materials[0].stockMl must be a number, got null"],
     [withMaterial({ stockMl: "a" }), 'TypeError: describePlan: plan.materials[0].stockMl must be a number, got "a"'],
     [withMaterial({ waterMl: 2e9 }), "RangeError: describePlan: plan.materials[0].waterMl must be from 0 to 1000000000 ml, got 2000000000"],
     [{ ...plan, cautions: "" }, 'TypeError: describePlan: plan.cautions must be an array, got ""'],
