@@ -12,7 +12,8 @@ import { ageFactor, slowingRootH, type AgeLaw } from "./ageFactor.js";
  *
  * @remarks half-life: the standard deviation of ln(half-life), 0.3 unless the law says otherwise, times ln 2·Δage/halfLife. life: 10 % over the
  * whole life, in proportion, since a plateau in print is one eye's judgement. slowing: `sdPerRootH` times the difference of the roots of both ages,
- * each held at 25 h. No law: 10 % for the first hour, growing with the square
+ * each held at 25 h. No law, or a slowing one that no run has
+ * taught yet (`runs` 0): 10 % for the first hour, growing with the square
  * root of the difference and at most 50 %; an assumption of this package, wide because nothing is known.
  *
  * @example
@@ -24,7 +25,7 @@ export function ageLogSd(law: AgeLaw | undefined, fromH: number, toH: number): n
   const differenceH = Math.abs(
     inRange("ageLogSd: toH", toH, 0, 1e6, " h") - inRange("ageLogSd: fromH", fromH, 0, 1e6, " h"),
   );
-  if (law === undefined) return Math.min(0.5, 0.1 * Math.sqrt(differenceH));
+  if (law === undefined || (law.kind === "slowing" && law.runs === 0)) return Math.min(0.5, 0.1 * Math.sqrt(differenceH));
   ageFactor(law, 0);
   if (law.kind === "life") return (0.1 * differenceH) / law.lifeH;
   if (law.kind === "slowing")

@@ -68,6 +68,16 @@ describe("useFactor", () => {
   });
 });
 
+describe("a generic law of age that nothing has taught", () => {
+  it("has the spread of no law, at any age: after 25 h, where the law stands still, too", () => {
+    const law = { kind: "slowing", perRootH: 0, sdPerRootH: 0.1, runs: 0 } as const;
+    for (const [from, to] of [[0, 1], [0, 30], [24, 25], [30, 1000], [5, 5]] as const) expect(ageLogSd(law, from, to)).toBe(ageLogSd(undefined, from, to));
+    // Once runs have taught it, or given as it is, it stands by itself.
+    expect(ageLogSd({ ...law, runs: 1 }, 30, 1000)).toBe(0);
+    expect(ageLogSd({ kind: "slowing", perRootH: 0, sdPerRootH: 0.1 }, 0, 25)).toBeCloseTo(0.5, 12);
+  });
+});
+
 describe("useLogSd", () => {
   test.prop([useLaw, area, area])("is the spread of the increase times the slope of ln f", (law, a, b) => {
     const h = 1e-6;
