@@ -42,5 +42,7 @@ export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): C
     ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
   };
   const answer = compensate(baseline, { ...own, ...recipe.conditions, ...conditions }, recipe.knowledge);
-  return { ...answer, cautions: answer.cautions.map((one) => placed(recipe, one, conditions)) };
+  // Papers are developed in one to three minutes (common practice): what is short for film is usual for them.
+  const meant = answer.cautions.filter(({ code }) => code !== "short-time" || material.kind !== "paper");
+  return { ...answer, cautions: meant.map((one) => placed(recipe, one, conditions)) };
 }

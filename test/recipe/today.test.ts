@@ -58,6 +58,10 @@ describe("the cautions of compensateRecipe", () => {
   it("stand where the recipe has the figure, or where the caller gave it", () => {
     expect(paths()).toEqual(["/agitation"]);
     expect(paths({ agitation: "stand" })).toEqual(["/conditions/agitation"]);
+    const short = { ...stock, baseline: { ...stock.baseline, timeS: 90 } };
+    const codes = (kind: "film" | "paper"): readonly string[] => cautionsOf({ ...short, material: { name: "bromide", kind } }).map(({ code }) => code);
+    expect(codes("film")).toContain("short-time");
+    expect(codes("paper")).not.toContain("short-time");
     expect(compensateRecipe({ ...stock, baseline: { ...stock.baseline, timeS: 100 } }).cautions.find(({ code }) => code === "short-time")?.path).toBeUndefined();
   });
 });
