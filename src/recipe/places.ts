@@ -15,12 +15,12 @@ const PLACES: Readonly<Record<string, string>> = {
  * The path in a recipe of a field of the conditions: where it is stated, or else where the baseline states it, since what is left out is as in the
  * baseline. A field that `given` states, besides the recipe, keeps its path.
  */
-export function placeOf({ baseline, conditions }: Recipe, path: string, given: Conditions = {}): string {
+export function placeOf({ conditions }: Recipe, path: string, given: Conditions = {}): string {
   const [, side, field] = path.split("/");
   if (side !== "conditions") return path;
   if (field === undefined) return conditions === undefined ? "/baseline" : path;
   if (Object.hasOwn({ ...conditions, ...given }, field)) return path;
-  return PLACES[path] ?? (Object.hasOwn(baseline, field) ? path.replace("conditions", "baseline") : path);
+  return PLACES[path] ?? path.replace("conditions", "baseline");
 }
 
 /** A caution with its path in the recipe. */
