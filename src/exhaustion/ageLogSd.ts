@@ -25,10 +25,13 @@ export function ageLogSd(law: AgeLaw | undefined, fromH: number, toH: number): n
   const differenceH = Math.abs(
     inRange("ageLogSd: toH", toH, 0, 1e6, " h") - inRange("ageLogSd: fromH", fromH, 0, 1e6, " h"),
   );
-  if (law === undefined || (law.kind === "slowing" && law.runs === 0)) return Math.min(0.5, 0.1 * Math.sqrt(differenceH));
+  const unknown = Math.min(0.5, 0.1 * Math.sqrt(differenceH));
+  if (law === undefined) return unknown;
   ageFactor(law, 0);
   if (law.kind === "life") return (0.1 * differenceH) / law.lifeH;
-  if (law.kind === "slowing")
-    return inRange("ageLogSd: law.sdPerRootH", law.sdPerRootH ?? 0.1, 0, 3, "") * Math.abs(slowingRootH(toH) - slowingRootH(fromH));
+  if (law.kind === "slowing") {
+    const bySlope = inRange("ageLogSd: law.sdPerRootH", law.sdPerRootH ?? 0.1, 0, 3, "") * Math.abs(slowingRootH(toH) - slowingRootH(fromH));
+    return law.runs === 0 ? unknown : bySlope;
+  }
   return (inRange("ageLogSd: law.sdLog", law.sdLog ?? 0.3, 0, 3, "") * Math.LN2 * differenceH) / law.halfLifeH;
 }

@@ -72,6 +72,9 @@ describe("a generic law of age that nothing has taught", () => {
   it("has the spread of no law, at any age: after 25 h, where the law stands still, too", () => {
     const law = { kind: "slowing", perRootH: 0, sdPerRootH: 0.1, runs: 0 } as const;
     for (const [from, to] of [[0, 1], [0, 30], [24, 25], [30, 1000], [5, 5]] as const) expect(ageLogSd(law, from, to)).toBe(ageLogSd(undefined, from, to));
+    expect(() => ageLogSd(anyOf({ ...law, perRootH: {} }), 0, 1)).toThrow("ageFactor: law.perRootH must be a number, got an object");
+    expect(() => ageLogSd({ ...law, sdPerRootH: NaN }, 0, 1)).toThrow("ageLogSd: law.sdPerRootH must be from 0 to 3, got NaN");
+    expect(() => ageLogSd(anyOf(null), 0, 1)).toThrow("ageFactor: law must be an object, got null");
     // Once runs have taught it, or given as it is, it stands by itself.
     expect(ageLogSd({ ...law, runs: 1 }, 30, 1000)).toBe(0);
     expect(ageLogSd({ kind: "slowing", perRootH: 0, sdPerRootH: 0.1 }, 0, 25)).toBeCloseTo(0.5, 12);
