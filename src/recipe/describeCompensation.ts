@@ -27,7 +27,7 @@ export function describeCompensation(compensation: Compensation): readonly strin
   const clock = (value: number): string => (value <= LONGEST_S ? formatTime(value) : "months");
   const lines = factors
     .filter(({ value, logSd }) => value !== 1 || logSd > 0)
-    .map(({ cause, value, logSd, basis }) => `${cause}: ${change(value)}, give or take ${percent(Math.expm1(logSd))} (${basis})`);
+    .map(({ cause, value, logSd, basis }) => `${cause}: ${change(value)}, give or take ${spread(logSd)} (${basis})`);
   const span = `with 90 % certainty between ${clock(lowS)} and ${clock(highS)}.`;
   const said = describeCautions(cautions);
   if (cautions.some(({ severity }) => severity === "stop")) return ["No time to go by:", ...said, `The laws alone would say ${clock(timeS)}, ${span}`, ...lines];
@@ -56,6 +56,11 @@ function aboveZero(where: string, value: unknown): void {
 
 function percent(share: number): string {
   return `${(share * 100).toFixed(0)} %`;
+}
+
+function spread(logSd: number): string {
+  const share = Math.expm1(logSd);
+  return share < 0.995 ? percent(share) : `a factor of ${Number((1 + share).toPrecision(2))}`;
 }
 
 function change(factor: number): string {

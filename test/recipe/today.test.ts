@@ -87,6 +87,18 @@ describe("describeCompensation", () => {
   });
 });
 
+describe("a spread", () => {
+  it.each([
+    [0.1, "11 %"],
+    [0.69, "99 %"],
+    [0.6931, "a factor of 2"],
+    [3, "a factor of 20"],
+  ])("of %d in ln(time) is said as %s", (logSd, words) => {
+    const answer = compensate({ timeS: 510, temperatureC: 20 }, { strength: { cause: "strength", value: 0.8, logSd, basis: "given", sources: [] } });
+    expect(describeCompensation(answer).find((line) => line.startsWith("strength"))).toBe(`strength: 20 % less, give or take ${words} (given)`);
+  });
+});
+
 describe("a brew without a restrainer", () => {
   const brew: Brew = { volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 20 }, { ingredient: "instant-coffee", massG: 20 }] };
   const wanted = (use = {}): boolean => checkBrew(brew, use).some(({ code }) => code === "restrainer-wanted");
