@@ -32,7 +32,8 @@ export function developmentCues({ vessel, agitation, drainS }: Handling, pourAtS
     if (everyS !== undefined) for (let i = 1; i * everyS < pourAtS; i++) cues.push({ atS: i * everyS, text });
   }
   // A length and no clock time: the reader's clock may count from the start of the plan or from pouring in.
-  cues.push({ atS: pourAtS, text: `Begin to pour out or lift out, so that it is drained ${Number(drainS.toFixed(1))} s later.` });
+  const drained = drainS > 0 ? `, so that it is drained ${Number(drainS.toFixed(1))} s later` : "";
+  cues.push({ atS: pourAtS, text: `Begin to pour out or lift out${drained}.` });
   return cues;
 }
 

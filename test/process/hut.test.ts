@@ -23,6 +23,7 @@ describe("a plan with a rest before it", () => {
   });
   it("gives a vessel's own draining to a tenth of a second", () => {
     expect(planProcess({ ...hut, drainS: 7.25 }).steps[0]!.cues.at(-1)!.text).toBe("Begin to pour out or lift out, so that it is drained 7.3 s later.");
+    expect(planProcess({ ...hut, drainS: 0 }).steps[0]!.cues.at(-1)!.text).toBe("Begin to pour out or lift out.");
   });
 });
 
