@@ -68,7 +68,7 @@ export function mixingSteps(brew: Brew): readonly MixingStep[] {
     const waterMl = inCup.every(liquid) ? 0 : Math.floor(waterForCups * share);
     const after = text(parts);
     // A liquid needs no water to dissolve in.
-    const done = waterMl === 0 && inCup.every(liquid) ? `Take ${what}${after.replace("of warm water", "")}` : `Dissolve ${what} in ${waterMl} ml ${after}`;
+    const done = inCup.every(liquid) ? `Take ${what}${after.replace("of warm water", "")}` : `Dissolve ${what} in ${waterMl} ml ${after}`;
     steps.push({ text: `${care.join("")}${done}`, waterMl });
   }
   steps.push(

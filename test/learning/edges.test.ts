@@ -87,6 +87,7 @@ describe("cells of notes", () => {
     expect(readHeading("Temp")).toEqual({ field: "temperature", unit: "" });
     expect(readHeading("°")).toEqual({ field: "°", unit: "" });
     expect(readHeading(" : ")).toEqual({ field: "", unit: "" });
+    expect(readHeading("My dev time")).toEqual({ field: "my", unit: "dev time" });
     expect(readHeading("developed")).toEqual({ field: "developed", unit: "" });
     expect(readHeading("Development time [sec]")).toEqual({ field: "time", unit: "sec" });
     expect(readHeading("usedCm2PerL")).toEqual({ field: "used", unit: "cm2 per l" });

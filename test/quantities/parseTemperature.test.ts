@@ -89,6 +89,9 @@ describe("bare numbers in text", () => {
     expect(withUnit("8:30", "")).toBe("8:30");
     expect(withUnit("1:02:00", "")).toBe("1:02:00");
     expect(withUnit("1:30", "h")).toBe("1:30 h");
+    expect(withUnit("1:30", "hours")).toBe("1:30 hours");
+    expect(withUnit("about 1:30", "h")).toBe("about 1:30");
+    expect(withUnit("1:30 pm", "h")).toBe("1:30 pm");
     expect(withUnit("08:30:00", "min")).toBe("08:30:00 min");
     expect(withUnit("30 s", "min")).toBe("30 s");
     expect(withUnit("x every 30", "min")).toBe("x every 30");
@@ -99,7 +102,7 @@ describe("bare numbers in text", () => {
   it("reads a number, and names what should have been one", () => {
     expect(numberFromText("+0.55", "gamma")).toBe(0.55);
     expect(numberFromText("-12", "x")).toBe(-12);
-    expect(numberFromText(".6", "gamma")).toBe(0.6);
+    expect(numberFromText(".65", "gamma")).toBe(0.65);
     for (const text of ["soft", "0.5x", "x0.5", "", "1.", ".", "1e3"])
       expect(() => numberFromText(text, "gamma")).toThrow(new RangeError(`gamma must be a number, got ${JSON.stringify(text)}`));
   });

@@ -37,12 +37,18 @@ describe("a bath whose use and age the baseline states", () => {
     expect(at(brewed({}, { baseline: { ...stock.baseline, ageH: 3 } }), "made-long-ago")).toEqual(["/baseline/ageH"]);
     expect(at(brewed({}, { conditions: { ageH: 3 } }), "made-long-ago")).toEqual(["/conditions/ageH"]);
     // The recipe's own life says it already.
-    const dead = brewed({}, { conditions: { ageH: 1.5 }, knowledge: { age: { kind: "life", lifeH: 1 } } });
+    const dead = brewed({}, { conditions: { ageH: 2.5 }, knowledge: { age: { kind: "life", lifeH: 1 } } });
     expect([at(dead, "bath-past-life"), at(dead, "made-long-ago")]).toEqual([["/conditions/ageH"], []]);
   });
 });
 
 describe("a brew in today's bath", () => {
+  it("says each thing once", () => {
+    for (const recipe of [brewed({ temperatureC: 20 }, { conditions: { temperatureC: 8 } }), brewed({}), brewed({ temperatureC: 8 })]) {
+      const codes = cautionsOf(recipe).map(({ code, path, message }) => `${code} ${String(path)} ${message}`);
+      expect(new Set(codes).size).toBe(codes.length);
+    }
+  });
   it("is judged at its temperature, and at the one it was mixed at", () => {
     expect(at(brewed({}), "undissolved")).toEqual([]);
     expect(at(brewed({}, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual(["/developer/brew"]);
@@ -62,6 +68,7 @@ describe("the cautions of compensateRecipe", () => {
     const codes = (kind: "film" | "paper"): readonly string[] => cautionsOf({ ...short, material: { name: "bromide", kind } }).map(({ code }) => code);
     expect(codes("film")).toContain("short-time");
     expect(codes("paper")).not.toContain("short-time");
+    expect(compensateRecipe({ ...short, material: { name: "bromide", kind: "paper" } }, { temperatureC: 14 }).cautions.map(({ code }) => code)).toContain("temperature-unusual");
     expect(compensateRecipe({ ...stock, baseline: { ...stock.baseline, timeS: 100 } }).cautions.find(({ code }) => code === "short-time")?.path).toBeUndefined();
   });
 });
