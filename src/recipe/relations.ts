@@ -13,14 +13,14 @@ import type { Recipe, RecipeProblem } from "./types.js";
 /** A guard's text: function, argument, the field in it, what the field must be. */
 const FIELD = /^\w+: \w+((?:\.\w+|\[\d+\])*) .*$/;
 
-/** Asks a room and turns its refusal into a problem at `path`, or at the field below it that the refusal names. */
-export function ask<T>(problems: RecipeProblem[], path: string, call: () => T): T | undefined {
+/** Asks a room and turns its refusal into a problem at `path`, or at the field below it that the refusal names; `more` is added to what it says. */
+export function ask<T>(problems: RecipeProblem[], path: string, call: () => T, more = ""): T | undefined {
   try {
     return call();
   } catch (error) {
     const { message } = error as Error;
     const field = message.replace(FIELD, "$1").replace(/[.[]/g, "/").replaceAll("]", "");
-    problems.push({ path: path + field, message: message.slice(message.indexOf(" must ") + 1), rule: "relation" });
+    problems.push({ path: path + field, message: message.slice(message.indexOf(" must ") + 1) + more, rule: "relation" });
     return undefined;
   }
 }
@@ -37,10 +37,7 @@ export function relationProblems({ baseline, conditions = {}, knowledge = {} }: 
     if (age !== undefined && (age.kind === "half-life" || side === "baseline")) ask(problems, `/${side}/ageH`, () => ageFactor(age, ageH));
     // Without a wanted gradient nothing is worked out from the one that the known time gave; an own law has to agree with it all the same.
     if (gamma === undefined || (conditions.gamma === undefined && knowledge.growth === undefined)) continue;
-    if (ask(problems, `/${side}/gamma`, () => timeForGamma(growth, gamma)) === undefined && knowledge.growth === undefined) {
-      const last = problems.pop() as RecipeProblem;
-      problems.push({ ...last, message: `${last.message}; the limit is only assumed, as knowledge.growth is not given` });
-    }
+    ask(problems, `/${side}/gamma`, () => timeForGamma(growth, gamma), knowledge.growth ? "" : "; the limit is only assumed, as knowledge.growth is not given");
   }
   if (conditions.gamma !== undefined && baseline.gamma === undefined)
     problems.push({ path: "/baseline/gamma", message: "must be given, since a gradient is wanted: which one did the known time give?", rule: "relation" });
