@@ -130,3 +130,8 @@ export function readBrew(where: string, value: unknown): ReadBrew {
   positive(`${where}.ingredients together`, gPerMl, 1, " g per ml of bath");
   return { volumeMl, temperatureC: temperatureC as number, parts };
 }
+
+/** Whether a brew foams when it is mixed: vitamin C as an acid drives carbonic acid out of soda. */
+export function foams(parts: readonly ReadPart[]): boolean {
+  return parts.some(({ ingredient }) => ingredient === "ascorbic-acid" || ingredient === "ascorbic-acid-tablet") && parts.some(({ data }) => data.moles?.carbonate !== undefined);
+}

@@ -1,8 +1,8 @@
-import type { Caution, CautionSeverity } from "../core/caution.js";
+import { gravestFirst, type Caution, type CautionSeverity } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { SODA_G_PER_MOL, type Ingredient } from "../handbook/ingredients.js";
 import { bathOf } from "./bath.js";
-import { hazardCaution, readBrew, type Brew, type ReadBrew } from "./brew.js";
+import { foams, hazardCaution, readBrew, type Brew, type ReadBrew } from "./brew.js";
 import { constantsAt } from "./constants.js";
 import { solveBath } from "./equilibrium.js";
 import { solubility } from "./solubility.js";
@@ -90,7 +90,7 @@ export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
     say("warn", "vitamin-c-without-coffee", "Vitamin C without coffee is slow and unsure.");
   if (coffee && !vitaminC) say("note", "coffee-without-vitamin-c", "Without vitamin C it is slow and stains.");
   for (const [ingredient, code, message] of OF_INGREDIENTS) if (holds(ingredient)) say("note", code, message);
-  if (holds("ascorbic-acid", "ascorbic-acid-tablet") && holdsCarbonate(read))
+  if (foams(parts))
     say(foam > 0.005 ? "warn" : "note", "acid-foams", "Vitamin C foams with soda: add it last, slowly.", { limit: 0.005, actual: foam });
   if (parts.length > 1) say("note", "mix-apart", "Dissolve each apart; join soda and coffee; vitamin C last.");
   const fast = filmIso === undefined ? !soft : filmIso >= 400;
@@ -103,12 +103,7 @@ export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
     say(ageH > AGE_STOP_H ? "stop" : "warn", "made-long-ago", "It dies at once after an hour or two: mix fresh.", { path: "/ageH", limit: ageH > AGE_STOP_H ? AGE_STOP_H : AGE_WARN_H, actual: ageH });
   for (const [code, message] of ALWAYS) say("note", code, message);
   found.push(...undissolved(read));
-  const order: readonly CautionSeverity[] = ["stop", "warn", "note"];
-  return order.flatMap((severity) => found.filter((caution) => caution.severity === severity));
-}
-
-function holdsCarbonate({ parts }: ReadBrew): boolean {
-  return parts.some(({ data }) => data.moles?.carbonate !== undefined);
+  return gravestFirst(found);
 }
 
 /** What is more than the water can hold, in g per litre; the hydrates of soda are added up as dry soda. */

@@ -1,5 +1,5 @@
 import type { Ingredient } from "../handbook/ingredients.js";
-import { readBrew, type Brew, type ReadPart } from "./brew.js";
+import { foams, readBrew, type Brew, type ReadPart } from "./brew.js";
 
 /** One step at the bench; `waterMl` where a cup of water is taken. */
 export interface MixingStep {
@@ -13,8 +13,6 @@ const OWN_CUP: Ingredient = "sodium-hydroxide";
 type Parts = readonly ReadPart[];
 
 const isAlkali = ({ data }: ReadPart): boolean => data.role === "alkali";
-const isCarbonate = ({ data }: ReadPart): boolean => data.moles?.carbonate !== undefined;
-const isAcid = ({ ingredient }: ReadPart): boolean => ingredient === "ascorbic-acid" || ingredient === "ascorbic-acid-tablet";
 
 /** The cups, in the order they are made: what goes in, its share of the water, and what is said after it. */
 const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number, text: (all: Parts) => string])[] = [
@@ -33,7 +31,7 @@ const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number,
   [
     ({ data }) => data.moles?.ascorbate !== undefined,
     0.15,
-    (all) => `of water; strain. Add it last, slowly${all.some(isAcid) && all.some(isCarbonate) ? ": it foams" : ""}.`,
+    (all) => `of water; strain. Add it last, slowly${foams(all) ? ": it foams" : ""}.`,
   ],
 ];
 
