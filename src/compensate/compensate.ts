@@ -1,5 +1,5 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { timeEstimate, WIDEST_LOG_SD } from "../core/estimate.js";
+import { REPEAT_LOG_SD, timeEstimate, WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import { jointVariance } from "./jointVariance.js";
@@ -8,9 +8,6 @@ import { driftTerm } from "./driftTerm.js";
 import { outcomeCautions } from "./outcomeCautions.js";
 import { ageTerm, agitationTerm, dilutionTerm, resting, strengthTerm, temperatureTerm, useTerm } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge, WorkedTerm } from "./types.js";
-
-/** How well a known time repeats, when the baseline does not say: 4 % in ln(time), from pouring, clock and thermometer (common practice). */
-const REPEAT_LOG_SD = 0.04;
 
 /**
  * The main job: a known development time, compensated for today's conditions.

@@ -6,7 +6,7 @@ import { Z90 } from "../core/estimate.js";
 import { positive } from "../core/guards.js";
 import { contrastLogSd } from "../contrast/contrastLogSd.js";
 import { genericGrowthLaw } from "../contrast/genericGrowthLaw.js";
-import type { GrowthLaw } from "../contrast/growth.js";
+import { limitSd, type GrowthLaw } from "../contrast/growth.js";
 import { timeForGamma } from "../contrast/timeForGamma.js";
 import { caution, choose, needed, row } from "./terms.js";
 import type { Baseline, Conditions, Knowledge, WorkedTerm } from "./types.js";
@@ -27,11 +27,11 @@ export function contrastTerm(baseline: Baseline, conditions: Conditions, knowled
  * Where the spread, a linear estimate, is worth little. Near the upper limit the 90 % range of the limit itself reaches the steeper gradient, so that
  * the time may have no upper end; near 0 the time is no longer than what is unknown of the appearance, and the interval reaches past the known time.
  */
-function nearLimit({ gammaInfinity, sd }: GrowthLaw, from: number, to: number, pastKnown: boolean): readonly Caution[] {
-  const steeper = Math.max(from, to);
-  const spread = sd?.gammaInfinity ?? gammaInfinity / 10;
-  const left = gammaInfinity - steeper;
+function nearLimit(law: GrowthLaw, from: number, to: number, pastKnown: boolean): readonly Caution[] {
+  const spread = limitSd(law);
+  const left = law.gammaInfinity - Math.max(from, to);
+  const above = left < Z90 * spread;
+  if (!above && !pastKnown) return [];
   const said = caution("near-limit", left < spread ? "stop" : "warn", "gamma", "Near a limit of growth the interval is a guess: develop a test strip before the negative.");
-  if (left < Z90 * spread) return [{ ...said, limit: gammaInfinity, actual: steeper }];
-  return pastKnown ? [{ ...said, limit: 0, actual: Math.min(from, to) }] : [];
+  return [{ ...said, limit: above ? law.gammaInfinity : 0, actual: above ? Math.max(from, to) : Math.min(from, to) }];
 }

@@ -46,15 +46,15 @@ export function jointVariance(sum: number, factors: readonly Factor[], knowledge
 
 /** The spread of a factor that comes from the learned number behind it, with the sign by which ln(time) follows that number. */
 function learnedLogSd({ cause, value, logSd }: Factor, { dilution, agitation }: Knowledge, from: Baseline, to: Conditions): number {
-  // Where something else spreads as well, the number's part is worked out alone.
+  // Where something else spreads as well, the number's part is worked out alone; the terms have checked both sides by name.
   if (cause === "dilution") {
-    const logC = (side: Conditions): number => logConcentration(readDilution("compensate:", side.dilution));
+    const logC = (side: Conditions): number => logConcentration(readDilution("", side.dilution));
     return ((dilution as PowerDilutionLaw).sd ?? GIVEN_EXPONENT_SD) * (logC(from) - logC(to));
   }
   if (cause === "agitation") {
     const law = agitation as AgitationLaw;
     const slope = (side: Conditions): number => {
-      const { stale, rate } = agitationSide("compensate:", side.agitation as Agitation, law);
+      const { stale, rate } = agitationSide("", side.agitation as Agitation, law);
       return stale / rate;
     };
     return (law.sdStaleLoss ?? GIVEN_LOSS_SD) * (slope(to) - slope(from));

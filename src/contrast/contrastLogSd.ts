@@ -1,5 +1,5 @@
 import { positive } from "../core/guards.js";
-import { checkedGrowth, type GrowthLaw } from "./growth.js";
+import { checkedGrowth, limitSd, type GrowthLaw } from "./growth.js";
 import { timeForGamma } from "./timeForGamma.js";
 
 /**
@@ -35,7 +35,7 @@ export function contrastLogSd(law: GrowthLaw, from: number, to: number): number 
   const byLimit = (gamma: number, timeS: number): number => gamma / (gammaInfinity * (gammaInfinity - gamma) * ratePerS * timeS);
   const byAppearance = 1 / toS - 1 / fromS;
   return Math.hypot(
-    (byLimit(to, toS) - byLimit(from, fromS)) * (sd?.gammaInfinity ?? gammaInfinity / 10),
+    (byLimit(to, toS) - byLimit(from, fromS)) * limitSd(law),
     // d ln t/dk = −(t − t0)/(k t), so the difference is that of t0/(k t).
     ((byAppearance * appearanceS) / ratePerS) * (sd?.ratePerS ?? ratePerS / 10),
     byAppearance * (sd?.appearanceS ?? appearanceS / 5),

@@ -36,3 +36,8 @@ export function checkedGrowth(where: string, law: GrowthLaw): GrowthLaw {
   }
   return law;
 }
+
+/** The standard deviation of γ∞: a tenth of it where the law states none. */
+export function limitSd({ gammaInfinity, sd }: GrowthLaw): number {
+  return sd?.gammaInfinity ?? gammaInfinity / 10;
+}

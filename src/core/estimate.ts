@@ -5,6 +5,9 @@
 /** The 95 % point of the standard normal distribution: a central 90 % interval is ± this many standard deviations. */
 export const Z90: number = 1.6448536269514722;
 
+/** How well a development repeats: 4 % in ln(time), from pouring, clock and thermometer (common practice). */
+export const REPEAT_LOG_SD: number = 0.04;
+
 /** The widest spread of ln(time) that an answer may have: beyond it the interval has no numbers. */
 export const WIDEST_LOG_SD: number = 100;
 

@@ -16,7 +16,12 @@ export interface Placing {
   readonly must: string;
 }
 
-/** The rows of a table, checked, with their places, sorted along x. */
+/**
+ * The rows of a table, checked, with their places, sorted along x.
+ *
+ * @throws TypeError when the rows or a field are of the wrong kind
+ * @throws RangeError when there are fewer than two, a time is out of range, two rows stand in one place, or the time falls or rises too fast along x
+ */
 export function tableRows(where: string, rows: unknown, { by, x, steepest, must }: Placing): readonly TimeKnot[] {
   const sorted = arrayOf(`${where}rows`, rows, 2)
     .map((row, i) => {

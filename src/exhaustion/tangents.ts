@@ -2,6 +2,8 @@
  * Room: exhaustion. Each law as one number, with ln of its factor and the slope of that in the number: what learning the number from runs needs.
  */
 import { slowingRootH, type AgeLaw } from "./ageFactor.js";
+import { ageLogSd } from "./ageLogSd.js";
+import { useLogSd } from "./useLogSd.js";
 import { usePortions, type UseLaw } from "./useFactor.js";
 
 /** ln of a factor, and how it moves with the number behind the law. */
@@ -29,19 +31,19 @@ export function ageTangent(law: AgeLaw, ageH: number): Tangent {
   return [(Math.LN2 * ageH) / law.halfLifeH, ageH];
 }
 
-/** The increase of a use rule. */
+/** The increase of a use rule. Over one portion either rule is 1 + increase, so that its spread there gives that of the increase. */
 export function useNumber(law: UseLaw): NumberOfLaw {
-  return [law.increase, law.sdIncrease ?? law.increase / 4];
+  return [law.increase, useLogSd(law, 0, law.perCm2PerL) * (1 + law.increase)];
 }
 
 /** The rate, 1/h, of the longest half-life that an age law takes, 1e6 h. */
 const LEAST_RATE = Math.LN2 / 1e6;
 
-/** The rate of an age law. */
+/** The rate of an age law. Its standard deviation is that of the first hour, over which the rate acts once. */
 export function ageNumber(law: AgeLaw): NumberOfLaw {
-  if (law.kind === "slowing") return [law.perRootH, law.sdPerRootH ?? 0.1];
   if (law.kind === "life") return [0, 0];
-  return [Math.LN2 / law.halfLifeH, ((law.sdLog ?? 0.3) * Math.LN2) / law.halfLifeH];
+  // As a law that was taught: an untaught one has at every age the spread of no law.
+  return [law.kind === "slowing" ? law.perRootH : Math.LN2 / law.halfLifeH, ageLogSd({ ...law, runs: 1 }, 0, 1)];
 }
 
 /**

@@ -8,7 +8,8 @@ import type { NumberOfLaw } from "../exhaustion/tangents.js";
 import type { Entry } from "./notebook.js";
 import type { Parameter, SetAside } from "./types.js";
 
-/** Causes count as changed together when their slopes over the runs, each run by its precision, are correlated beyond this. */
+/** Causes count as changed together when their slopes over the runs, each run by its precision, are correlated beyond this: what is left to tell them apart is a tenth of the
+ * information (1 − 0.95²), an assumption of this package. */
 const TOGETHER = 0.95;
 /** A number is still open when it has kept more than this share of its first spread. */
 const KEPT = 0.5;
@@ -56,9 +57,9 @@ export function adviceOn(
     readings.reduce((sum, { slopes }, k) => sum + (precisions[k] as number) * (slopes[i] as number) * (slopes[j] as number), 0);
   const told: number[] = [];
   parameters.forEach(({ runs }, i) => {
-    const group = parameters.flatMap((_, j) =>
-      told.includes(i) || shared(i, j) ** 2 <= TOGETHER ** 2 * shared(i, i) * shared(j, j) ? [] : j);
-    if (group.length < 2 || runs < 2 || !group.some((j) => (parameters[j] as Parameter).sd > KEPT * (parameters[j] as Parameter).priorSd)) return;
+    if (runs < 2 || told.includes(i)) return;
+    const group = parameters.flatMap((_, j) => (shared(i, j) ** 2 > TOGETHER ** 2 * shared(i, i) * shared(j, j) ? j : []));
+    if (group.length < 2 || !group.some((j) => (parameters[j] as Parameter).sd > KEPT * (parameters[j] as Parameter).priorSd)) return;
     told.push(...group);
     add("not-separated", "note", `The runs cannot tell apart ${group.map(name).join(", ")}, which changed together: change one alone in the next test.`, {
       path: `/parameters/${i}`,

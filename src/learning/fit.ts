@@ -4,6 +4,8 @@
  */
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { posterior, type Surprise } from "../core/posterior.js";
+import { robustPosterior, type Fit, type Reading } from "../core/robust.js";
 import { ageRange, type NumberOfLaw, type NumberRange } from "../exhaustion/tangents.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";
@@ -12,8 +14,6 @@ import { learnedLaws } from "./learnedLaws.js";
 import { CAUSES, rowMaker, TOO_FAR } from "./model.js";
 import type { Entry } from "./notebook.js";
 import { readOutcome, trusted } from "./outcome.js";
-import { posterior, type Surprise } from "../core/posterior.js";
-import { robustPosterior, type Fit, type Reading } from "../core/robust.js";
 import type { LearnedKnowledge, Parameter, Prior, SetAside } from "./types.js";
 
 /** Below this weight, three standard deviations from the rest, a run is named: chance does that to one sound run in 370. */

@@ -46,7 +46,7 @@ export type Cells = Cell[];
 /** How the cells of each column are read that hold more than a plain number. */
 export type Readers = ReadonlyMap<string, (text: string) => unknown>;
 
-/** The cells of a record that are not blank. */
+/** The cells of a record that are not blank. Throws when it is no object, or a heading has a bracket that holds no unit of its column. */
 export function cellsOf(record: unknown, readers: Readers): Cells {
   const cells: Cells = [];
   for (const [heading, cell] of Object.entries(plainObject("row", record))) {

@@ -2,6 +2,7 @@
  * Room: learning. From the trade's ways of judging a negative to one number: ln of the time that would have been right, and how well that is
  * known.
  */
+import { REPEAT_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import type { Outcome, Run } from "./types.js";
 
@@ -30,11 +31,8 @@ const APPEARANCE_LOG_SD = 0.15;
  */
 const LEAST_LOG_SD = 1e-4;
 
-/** A development repeats to about 4 % (common practice): unless told to take outcomes at their word, no run tells more than that, however it was measured. */
-const REPEATS_LOG_SD = 0.04;
-
-/** The standard deviation of ln(right time) that a run counts with. */
-export const trusted = (logSd: number, stated: boolean): number => (stated ? logSd : Math.max(REPEATS_LOG_SD, logSd));
+/** The standard deviation of ln(right time) that a run counts with: unless outcomes are taken at their word, no run tells more than a development repeats. */
+export const trusted = (logSd: number, stated: boolean): number => (stated ? logSd : Math.max(REPEAT_LOG_SD, logSd));
 
 /** ln of the right time and its standard deviation; or, for a run that says nothing about it, why. */
 type Judgement = readonly [logTime: number, logSd: number] | string;

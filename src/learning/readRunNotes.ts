@@ -45,9 +45,9 @@ export interface RunNotes {
  * @throws RangeError when `options` is not understood
  *
  * @remarks Cells are read by {@link parseTime}, {@link parseTemperature}, {@link parseDilution}, {@link parseAgitation}, {@link parseUse} and
- * {@link parseAge}, with a decimal comma for a point. Outcomes: "good", "failed", "fogged", steps over or under ("over 1", "N+1", "-0.5"), the right time as a multiple ("x1.2"); or a
- * gradient or density with what was wanted; or a time of appearance with its factor. A number without a unit, in the cell or the heading, is
- * rejected, not guessed. A row equal to an earlier one in every cell is rejected as its duplicate.
+ * {@link parseAge}, with a decimal comma for a point. Outcomes: "good", "failed", "fogged", steps over or under ("over 1", "N+1", "-0.5"), the right
+ * time as a multiple ("x1.2"); or a gradient or density with what was wanted; or a time of appearance with its factor. A number without a unit, in the
+ * cell or the heading, is rejected, not guessed. A row that says the same run as an earlier one is rejected as its duplicate.
  *
  * @example
  * ```ts
