@@ -2,10 +2,10 @@
  * Room: core. Linear regression with a prior, in numbers scaled by their prior standard deviations, so that the prior is 0 ± 1 for each.
  */
 
-/** Mean and covariance of the scaled numbers. */
+/** Scaled numbers u = mean + spread·z, with z independent and standard normal: a row of `spread` for each number, and its covariance with another is the dot product of the two. */
 export interface Posterior {
-  readonly mean: readonly number[];
-  readonly covariance: readonly (readonly number[])[];
+  readonly mean: number[];
+  readonly spread: readonly number[][];
 }
 
 /** What was read: the slopes of its row, and the value that the row should come to. */
@@ -14,55 +14,47 @@ export interface Surprise {
   readonly surprise: number;
 }
 
-/**
- * The posterior of u in surprises = slopes·u + noise, for a prior 0 ± 1 on each u and noise of the precisions (1/variance) given.
- *
- * @remarks (I + XᵀPX) u = XᵀP y. The matrix is at least the unit matrix, so it has an inverse however alike the rows. C. M. Bishop, Pattern
- * Recognition and Machine Learning, New York, 2006, sec. 3.3.
- */
-export function posterior(size: number, readings: readonly Surprise[], precisions: readonly number[]): Posterior {
-  const matrix = Array.from({ length: size }, (_, i) => new Float64Array(size).fill(1, i, i + 1));
-  const right = new Float64Array(size);
-  readings.forEach(({ slopes: row, surprise }, run) => {
-    for (let i = 0; i < size; i += 1) {
-      const weighted = (row[i] as number) * (precisions[run] as number);
-      if (weighted === 0) continue;
-      right[i] = (right[i] as number) + weighted * surprise;
-      const into = matrix[i] as Float64Array;
-      for (let j = 0; j <= i; j += 1) into[j] = (into[j] as number) + weighted * (row[j] as number);
-    }
+/** The posterior of all the readings, for a prior 0 ± 1 on each of `size` numbers and noise of the variances given. */
+export function posterior(size: number, readings: readonly Surprise[], variances: readonly number[]): Posterior {
+  const mean = new Array<number>(size).fill(0);
+  const found = { mean, spread: mean.map((_, i) => mean.map((_, j) => Number(i === j))) };
+  readings.forEach((reading, i) => {
+    update(found, reading, variances[i] as number);
   });
-  const covariance = inverse(matrix);
-  return { mean: covariance.map((row) => dot(row, right)), covariance };
+  return found;
+}
+
+/**
+ * Brings a posterior to what it is after one more reading, surprise = slopes·u + noise of the variance given; a variance of 0 holds the numbers
+ * there beyond doubt.
+ *
+ * @remarks With S the spread, x the slopes, f = Sᵀx and k = 1/(variance + f·f), the mean moves by k·Sf times what it misses the reading by, and S loses
+ * k/(1 + √(k·variance))·(Sf)fᵀ. So a covariance keeps twice the digits and never turns negative, however alike the readings: J. E. Potter's form of
+ * the update, in R. H. Battin, Astronautical Guidance, New York, 1964, sec. 9.
+ */
+export function update({ mean, spread }: Posterior, { slopes, surprise }: Surprise, variance: number): void {
+  const shares = new Array<number>(mean.length).fill(0);
+  for (let i = 0; i < shares.length; i += 1) add(shares, slopes[i] as number, spread[i] as number[]);
+  const gain = 1 / (variance + dot(shares, shares));
+  const miss = gain * (surprise - dot(mean, slopes));
+  const less = gain / (1 + Math.sqrt(gain * variance));
+  for (let i = 0; i < shares.length; i += 1) {
+    const row = spread[i] as number[];
+    const along = dot(row, shares);
+    mean[i] = (mean[i] as number) + miss * along;
+    add(row, -less * along, shares);
+  }
+}
+
+/** Adds to a row a multiple of another of its length. */
+function add(row: number[], times: number, other: readonly number[]): void {
+  if (times === 0) return;
+  for (let i = 0; i < row.length; i += 1) row[i] = (row[i] as number) + times * (other[i] as number);
 }
 
 /** The sum of products of two rows of one length. */
-export function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
+export function dot(a: readonly number[], b: readonly number[]): number {
   let sum = 0;
   for (let i = 0; i < a.length; i += 1) sum += (a[i] as number) * (b[i] as number);
   return sum;
-}
-
-/**
- * The inverse of a symmetric matrix that is at least the unit matrix, of which the lower triangle is read: one pivot of its diagonal after
- * another (Gauss and Jordan). Every pivot is 1 or more, whatever the rounding says: what is left of such a matrix is at least a unit matrix too.
- */
-function inverse(lower: readonly Float64Array[]): number[][] {
-  const matrix = lower.map((row, i) => lower.map((other, j) => (j > i ? other[i] : row[j]) as number));
-  matrix.forEach((pivots, k) => {
-    const pivot = Math.max(1, pivots[k] as number);
-    pivots[k] = 1;
-    pivots.forEach((each, j) => {
-      pivots[j] = each / pivot;
-    });
-    matrix.forEach((row, i) => {
-      if (i === k) return;
-      const factor = row[k] as number;
-      row[k] = 0;
-      pivots.forEach((each, j) => {
-        row[j] = (row[j] as number) - factor * each;
-      });
-    });
-  });
-  return matrix;
 }

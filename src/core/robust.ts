@@ -8,10 +8,10 @@ export interface Reading extends Surprise {
   readonly variance: number;
 }
 
-/** What the fit gives: the scaled numbers, a weight and a precision for each reading, and by how much the readings scatter more than they say. */
+/** What the fit gives: the scaled numbers, a weight and a variance for each reading, and by how much the readings scatter more than they say. */
 export interface Fit extends Posterior {
   readonly weights: readonly number[];
-  readonly precisions: readonly number[];
+  readonly variances: readonly number[];
   readonly scatter: number;
 }
 
@@ -40,12 +40,12 @@ export function robustPosterior(size: number, readings: readonly Reading[], stat
   let scatter = 1;
   for (let round = 0; ; round += 1) {
     const square = scatter * scatter;
-    const precisions = readings.map(({ variance }, i) => (weights[i] as number) / (variance * square));
-    const found = posterior(size, readings, precisions);
-    const fit = { ...found, weights, precisions, scatter };
+    const variances = readings.map(({ variance }, i) => (variance * square) / (weights[i] as number));
+    const found = posterior(size, readings, variances);
+    const fit = { ...found, weights, variances, scatter };
     if (stated || round === 200) return fit;
     const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, found.mean)) ** 2 / variance);
-    const free = readings.length - found.covariance.reduce((sum, row, j) => sum + 1 - (row[j] as number), 0);
+    const free = readings.length - found.spread.reduce((sum, row) => sum + 1 - dot(row, row), 0);
     const nextScatter = scatterOf(misses, free);
     const next = misses.map((miss) => Math.min(1, (HOLD_FROM * nextScatter) / Math.sqrt(miss)));
     const moved = next.reduce((most, weight, i) => Math.max(most, Math.abs(weight - (weights[i] as number))), Math.abs(nextScatter - scatter));

@@ -4,7 +4,7 @@
  */
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
-import { posterior, type Surprise } from "../core/posterior.js";
+import { dot, update } from "../core/posterior.js";
 import { robustPosterior, type Fit, type Reading } from "../core/robust.js";
 import { ageRange, type NumberOfLaw, type NumberRange } from "../exhaustion/tangents.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
@@ -31,13 +31,15 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   const numbers = priorNumbers(laws, baseLogSd);
   const toRow = rowMaker(where, baseline, laws);
   const fitted: (Reading & { readonly run: number })[] = [];
-  const setAside: SetAside[] = [];
+  const asides: SetAside[] = [];
   entries.forEach(({ run, at }, i) => {
     // Conditions may leave the temperature out; a run that does has lost it.
     inRange(at, run.temperatureC, 0, 100, " °C", ".temperatureC");
     const row = toRow(at, run);
     const outcome = readOutcome(at, run);
-    const aside = (reason: string): number => setAside.push({ run: i, reason, weight: 0 });
+    const aside = (reason: string): void => {
+      asides[i] = { run: i, reason, weight: 0 };
+    };
     if (typeof outcome === "string") aside(outcome);
     else if (typeof row === "string") aside(row);
     else {
@@ -50,12 +52,19 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   const fit = robustPosterior(numbers.length, fitted, stated);
   fitted.forEach(({ run }, i) => {
     const weight = fit.weights[i] as number;
-    if (weight < NAMED_BELOW) setAside.push({ run, reason: "disagrees with the others beyond chance", weight });
+    if (weight < NAMED_BELOW) asides[run] = { run, reason: "disagrees with the others beyond chance", weight };
   });
-  setAside.sort((a, b) => a.run - b.run);
-  const spreads = fit.covariance.map((row, j) => Math.sqrt(row[j] as number));
+  // In the order of the runs, without the gaps.
+  const setAside = Object.values(asides);
+  const spreads = fit.spread.map((row) => Math.hypot(...row));
   const sdOf = (j: number): number => (numbers[j]?.[1] as number) * (spreads[j] as number);
-  const held = withinBounds(fit, fitted, numbers, boundsOf(Math.log(1e6) - logBase, ageRange(laws.age, sdOf(5))));
+  // The range in which each number can be a law.
+  const bounds: readonly NumberRange[] = [[-20, Math.log(1e6) - logBase], [0, 200], [0, 3], [0, 0.99], [0, 10], ageRange(laws.age, sdOf(5)), [-1e3, 1e3]];
+  const correlation = fit.spread.map((row, i) =>
+    // Storage and rounding must not carry a correlation past 1.
+    fit.spread.map((other, j) => (i === j ? 1 : clamped(dot(row, other) / ((spreads[i] as number) * (spreads[j] as number)), [-1, 1]))),
+  );
+  const held = withinBounds(fit, numbers, bounds);
   const parameters: Parameter[] = numbers.map(([, sd], j) => ({
     cause: CAUSES[j] as string,
     value: held.values[j] as number,
@@ -63,10 +72,6 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
     priorSd: sd,
     runs: fitted.filter(({ slopes }) => slopes[j] !== 0).length,
   }));
-  const correlation = fit.covariance.map((row, i) =>
-    // Storage and rounding must not carry a correlation past 1.
-    row.map((each, j) => (i === j ? 1 : clamped(each / ((spreads[i] as number) * (spreads[j] as number)), [-1, 1]))),
-  );
   const learned = learnedLaws(prior, laws, parameters);
   return {
     schema: 1,
@@ -81,15 +86,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   };
 }
 
-/** The precision of a number that is held, in numbers scaled by their prior spreads. */
-const BEYOND_DOUBT = 1e12;
-
 const clamped = (value: number, [low, high]: NumberRange): number => Math.min(high, Math.max(low, value));
-
-/** The range in which each number can be a law. */
-function boundsOf(mostBase: number, age: NumberRange): readonly NumberRange[] {
-  return [[-20, mostBase], [0, 200], [0, 3], [0, 0.99], [0, 10], age, [-1e3, 1e3]];
-}
 
 /**
  * The most probable numbers within their bounds: a number outside is held at its bound, as if it had been read there beyond doubt, and the others
@@ -97,16 +94,12 @@ function boundsOf(mostBase: number, age: NumberRange): readonly NumberRange[] {
  */
 function withinBounds(
   fit: Fit,
-  readings: readonly Surprise[],
   numbers: readonly NumberOfLaw[],
   bounds: readonly NumberRange[],
 ): { readonly values: readonly number[]; readonly atBound: readonly number[] } {
   const held = new Map<number, number>();
-  const all = [...readings];
-  const precisions = [...fit.precisions];
-  let { mean } = fit;
   for (;;) {
-    const values = numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (mean[j] as number));
+    const values = numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (fit.mean[j] as number));
     const allowed = values.map((value, j) => clamped(value, bounds[j] as NumberRange));
     // Each number is held once at most: this ends, whatever the numbers are.
     const out = values.findIndex((value, j) => value !== allowed[j] && !held.has(j));
@@ -114,8 +107,6 @@ function withinBounds(
     const [value, sd] = numbers[out] as NumberOfLaw;
     const bound = allowed[out] as number;
     held.set(out, bound);
-    all.push({ slopes: numbers.map((_, j) => Number(j === out)), surprise: (bound - value) / sd });
-    precisions.push(BEYOND_DOUBT);
-    ({ mean } = posterior(numbers.length, all, precisions));
+    update(fit, { slopes: numbers.map((_, j) => Number(j === out)), surprise: (bound - value) / sd }, 0);
   }
 }

@@ -1,6 +1,6 @@
 import { ordered } from "../core/ordered.js";
 import { fitKnowledge } from "./fit.js";
-import { inOrder } from "./notebook.js";
+import { inOrder, type Entry } from "./notebook.js";
 import { storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
@@ -26,16 +26,20 @@ import type { LearnedKnowledge } from "./types.js";
  * ```
  */
 export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): LearnedKnowledge {
-  const entries = [...storedEntries("mergeKnowledge: a", a)];
-  const others = storedEntries("mergeKnowledge: b", b);
+  const mine = storedEntries("mergeKnowledge: a", a);
+  const yours = storedEntries("mergeKnowledge: b", b);
   if (JSON.stringify(ordered(a.prior)) !== JSON.stringify(ordered(b.prior)))
     throw new RangeError("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead");
-  const unmatched = new Map<string, number>();
-  for (const { text } of entries) unmatched.set(text, (unmatched.get(text) ?? 0) + 1);
-  for (const entry of others) {
-    const left = unmatched.get(entry.text) ?? 0;
-    if (left > 0) unmatched.set(entry.text, left - 1);
-    else entries.push(entry);
-  }
-  return fitKnowledge("mergeKnowledge: a", a.prior, inOrder(entries));
+  const both = new Map([...numbered(mine), ...numbered(yours)]);
+  return fitKnowledge("mergeKnowledge: a", a.prior, inOrder([...both.values()]));
+}
+
+/** Each entry under its text and how often that has come by then. */
+function numbered(entries: readonly Entry[]): readonly (readonly [string, Entry])[] {
+  const times = new Map<string, number>();
+  return entries.map((entry) => {
+    const count = (times.get(entry.text) ?? 0) + 1;
+    times.set(entry.text, count);
+    return [`${entry.text}${count}`, entry];
+  });
 }

@@ -2,12 +2,13 @@
  * Room: learning. The model: ln(time) as a sum of seven numbers, each times what a run's conditions make of it. One row of that
  * sum for a run is what the regression stands on.
  */
-import { agitationSide, type AgitationSide } from "../agitation/agitation.js";
+import { agitationSide } from "../agitation/agitation.js";
 import type { Baseline } from "../compensate/types.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
+import type { Factor } from "../core/term.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { ageTangent, useTangent } from "../exhaustion/tangents.js";
+import { ageTangent, useTangent, type Tangent } from "../exhaustion/tangents.js";
 import { GAS_CONSTANT_KJ, inverseKelvin } from "../temperature/law.js";
 import type { Run } from "./types.js";
 import type { LearnableLaws } from "./learnableLaws.js";
@@ -16,7 +17,7 @@ import type { LearnableLaws } from "./learnableLaws.js";
 export const CAUSES = ["baseline", "temperature", "dilution", "agitation", "use", "age", "strength"] as const;
 
 /** Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known. */
-export const TOO_FAR = "it lies too far from the baseline for the laws";
+export const TOO_FAR = "too far from the baseline for the laws";
 
 /** A run's row: ln(time) is ln(base time) + `log` under the laws, and `slopes` is how it moves with each number. */
 export interface ModelRow {
@@ -25,7 +26,7 @@ export interface ModelRow {
 }
 
 /** The conditions that the model reads. */
-export type ModelConditions = Partial<Omit<Run, "outcome" | "timeS">>;
+export type ModelConditions = Partial<Omit<Run, "outcome" | "timeS" | "strength">> & { readonly strength?: Pick<Factor, "value" | "logSd"> };
 
 /**
  * Makes the function from conditions to a row, or to the reason why the model has none. The slopes are taken at the laws given: exact for
@@ -33,60 +34,56 @@ export type ModelConditions = Partial<Omit<Run, "outcome" | "timeS">>;
  *
  * @param where - for the texts: the function and the knowledge's baseline
  */
-export function rowMaker(
-  where: string,
-  baseline: Baseline,
-  { temperature, dilution, agitation, use, age }: LearnableLaws,
-): (where: string, conditions: ModelConditions) => ModelRow | string {
-  const at = `${where} baseline`;
-  const fromC = baseline.temperatureC;
-  const fromAgeH = inRange(at, baseline.ageH ?? 0, 0, 1e6, " h", ".ageH");
-  const diluted = (at: string, { dilution }: ModelConditions): number | undefined =>
-    dilution === undefined ? dilution : logConcentration(readDilution(`${at}.dilution`, dilution));
-  const stirred = (at: string, { agitation: given }: ModelConditions): AgitationSide | undefined =>
-    given === undefined ? given : agitationSide(`${at}.agitation`, given, agitation);
-  const fromLogC = diluted(at, baseline);
-  const fromAgitation = stirred(at, baseline);
-  const fromUse = useTangent(at, use, baseline.usedCm2PerL ?? 0);
-  const fromAge = ageTangent(age, fromAgeH);
+export function rowMaker(where: string, baseline: Baseline, laws: LearnableLaws): (where: string, conditions: ModelConditions) => ModelRow | string {
+  const { usedCm2PerL = 0, ageH = 0 } = baseline;
+  const before = tangents(`${where} baseline`, laws, { ...baseline, usedCm2PerL, ageH, strength: { value: 1, logSd: 0 } });
+  const { age } = laws;
 
   return (at, conditions) => {
-    const toC = inRange(at, conditions.temperatureC ?? fromC, 0, 100, " °C", ".temperatureC");
-    const bySlope = (inverseKelvin(toC) - inverseKelvin(fromC)) / GAS_CONSTANT_KJ;
+    const after = tangents(at, laws, conditions);
+    const toC = conditions.temperatureC ?? baseline.temperatureC;
     // No plate is developed in a hotter bath: `compensate` asks there whether °F was meant, and from such a run nothing is learned.
     if (toC > 45) return `at ${toC} °C: is it in °F?`;
-    let log = temperature.activationEnergyKJPerMol * bySlope;
-    const slopes = [1, bySlope, 0, 0, 0, 0, 0];
-    const toLogC = diluted(at, conditions);
-    if (toLogC !== undefined) {
-      slopes[2] = needed(at, "dilution", fromLogC) - toLogC;
-      log += dilution.exponent * slopes[2];
-    }
-    const to = stirred(at, conditions);
-    if (to) {
-      const from = needed(at, "agitation", fromAgitation);
-      if ((to.intervalS === undefined) !== (from.intervalS === undefined))
-        return "stand development is a mode of its own: it needs knowledge whose baseline stands";
-      log += Math.log(from.rate) - Math.log(to.rate);
-      slopes[3] = to.stale / to.rate - from.stale / from.rate;
-    }
-    const toUse = conditions.usedCm2PerL === undefined ? fromUse : useTangent(at, use, conditions.usedCm2PerL);
-    const toAgeH = conditions.ageH === undefined ? fromAgeH : inRange(at, conditions.ageH, 0, 1e6, " h", ".ageH");
-    if (age.kind === "life" && toAgeH > age.lifeH) return `the bath was past its life of ${age.lifeH} h`;
-    const toAge = ageTangent(age, toAgeH);
-    if (conditions.strength !== undefined) {
-      const { value, logSd } = plainObject(at, conditions.strength, ".strength");
-      log += Math.log(positive(at, value, 1e6, "", ".strength.value"));
-      slopes[6] = inRange(at, logSd, 0, 10, "", ".strength.logSd");
-    }
-    slopes[4] = toUse[1] - fromUse[1];
-    slopes[5] = toAge[1] - fromAge[1];
-    log += toUse[0] - fromUse[0] + toAge[0] - fromAge[0];
+    if (age.kind === "life" && (conditions.ageH ?? ageH) > age.lifeH) return `the bath was past its life of ${age.lifeH} h`;
+    let log = 0;
+    const slopes = [1];
+    after.forEach((to, i) => {
+      const from = before[i];
+      const cause = CAUSES[i + 1] as string;
+      if (to && !from) throw new TypeError(`${at}.${cause} needs a baseline.${cause}: what was it for the known time?`);
+      log += to && from ? to[0] - from[0] : 0;
+      slopes.push(to && from ? to[1] - from[1] : 0);
+    });
+    if (conditions.agitation && (conditions.agitation === "stand") !== (baseline.agitation === "stand"))
+      return "stand is a mode of its own: it needs a baseline that stands";
     return Math.abs(log) < WIDEST_LOG_SD ? { log, slopes } : TOO_FAR;
   };
 }
 
-function needed<T>(where: string, name: string, value: T | undefined): T {
-  if (value === undefined) throw new TypeError(`${where}.${name} needs a baseline.${name}: what was it for the known time?`);
-  return value;
+/** ln(time) by each cause after the base time, and how it moves with the cause's number; nothing for what the conditions leave out. */
+function tangents(
+  at: string,
+  laws: LearnableLaws,
+  { temperatureC, dilution, agitation, usedCm2PerL, ageH, strength }: ModelConditions,
+): readonly (Tangent | undefined)[] {
+  const found: (Tangent | undefined)[] = [undefined, undefined, undefined, undefined, undefined, undefined];
+  if (temperatureC !== undefined) {
+    const slope = inverseKelvin(inRange(at, temperatureC, 0, 100, " °C", ".temperatureC")) / GAS_CONSTANT_KJ;
+    found[0] = [laws.temperature.activationEnergyKJPerMol * slope, slope];
+  }
+  if (dilution !== undefined) {
+    const slope = -logConcentration(readDilution(`${at}.dilution`, dilution));
+    found[1] = [laws.dilution.exponent * slope, slope];
+  }
+  if (agitation !== undefined) {
+    const { stale, rate } = agitationSide(`${at}.agitation`, agitation, laws.agitation);
+    found[2] = [-Math.log(rate), stale / rate];
+  }
+  if (usedCm2PerL !== undefined) found[3] = useTangent(at, laws.use, usedCm2PerL);
+  if (ageH !== undefined) found[4] = ageTangent(laws.age, inRange(at, ageH, 0, 1e6, " h", ".ageH"));
+  if (strength !== undefined) {
+    const { value, logSd } = plainObject(at, strength, ".strength");
+    found[5] = [Math.log(positive(at, value, 1e6, "", ".strength.value")), inRange(at, logSd, 0, 10, "", ".strength.logSd")];
+  }
+  return found;
 }

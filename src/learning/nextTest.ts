@@ -63,7 +63,8 @@ export function nextTest<Candidate extends TestCandidate>(
   };
   const scaled = (row: ModelRow): readonly number[] => row.slopes.map((slope, j) => slope * (parameters[j] as Parameter).sd);
   const asked = scaled(rowOf("nextTest: question", question));
-  const onto = correlation.map((row) => dot(asked, row));
+  const correlated = (slopes: readonly number[]): readonly number[] => correlation.map((row) => dot(slopes, row));
+  const onto = correlated(asked);
   const before = dot(asked, onto);
 
   const ranked = candidates.map((candidate, i) => {
@@ -73,7 +74,7 @@ export function nextTest<Candidate extends TestCandidate>(
     const predictedS = Math.exp(logTime(row));
     const timeS = positive(at, candidate.timeS ?? predictedS, 1e9, " s", ".timeS");
     const outcome = positive(at, candidate.outcomeLogSd ?? eyeLogSd(Math.log(timeS / predictedS)), 3, "", ".outcomeLogSd");
-    const own = correlation.reduce((sum, line, j) => sum + (slopes[j] as number) * dot(slopes, line), 0);
+    const own = dot(slopes, correlated(slopes));
     const expectedLogSd = Math.sqrt(Math.max(0, before - dot(slopes, onto) ** 2 / (own + (trusted(outcome, now.prior.noise === "stated") * scatter) ** 2)));
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;

@@ -6,14 +6,14 @@ import { numberFromText, withPoint, withUnit } from "../quantities/numberText.js
 import type { Outcome } from "./types.js";
 
 /** Other words for the columns. */
-const SYNONYMS: Readonly<Record<string, string>> = {
-  temp: "temperature",
-  every: "agitation",
-  result: "outcome",
-  gradient: "gamma",
-  run: "id",
-  notes: "note",
-};
+const SYNONYMS: ReadonlyMap<string, string> = new Map([
+  ["temp", "temperature"],
+  ["every", "agitation"],
+  ["result", "outcome"],
+  ["gradient", "gamma"],
+  ["run", "id"],
+  ["notes", "note"],
+]);
 
 /** A column, and what its heading says besides, which has to be the unit of bare numbers in it. */
 interface Column {
@@ -30,14 +30,13 @@ export function readHeading(heading: string): Column {
     .trim()
     .replace(/^dev(?:elopment)?(?: time)?(?= |$)/, "time");
   const [first = "", ...rest] = words.split(" ");
-  return { field: Object.hasOwn(SYNONYMS, first) ? (SYNONYMS[first] as string) : first, unit: rest.join(" ") };
+  return { field: SYNONYMS.get(first) ?? first, unit: rest.join(" ") };
 }
 
-/** A cell with something in it: its text as it stands, empty where that says nothing in words; and with a decimal point, for a figure. */
+/** A cell with something in it. */
 interface Cell extends Column {
   readonly heading: string;
-  readonly words: string;
-  readonly figures: string;
+  readonly text: string;
 }
 
 /** The cells of a row. What is read is taken out. */
@@ -46,18 +45,28 @@ export type Cells = Cell[];
 /** How the cells of each column are read that hold more than a plain number. */
 export type Readers = ReadonlyMap<string, (text: string) => unknown>;
 
-/** The cells of a record that are not blank. Throws when it is no object, or a heading has a bracket that holds no unit of its column. */
-export function cellsOf(record: unknown, readers: Readers): Cells {
+/** The cells of a record that are not blank, by the columns of its headings. Throws when it is no object. */
+export function cellsOf(record: unknown, columnOf: ReturnType<typeof columnsBy>): Cells {
   const cells: Cells = [];
   for (const [heading, cell] of Object.entries(plainObject("row", record))) {
     // What a data frame or a spreadsheet leaves in an empty cell.
     if (cell === undefined || cell === null || Number.isNaN(cell)) continue;
     const text = typeof cell === "string" ? cell.trim() : show(cell);
-    // A quotient by nothing says nothing in words; where a figure belongs it is refused.
-    const words = cell === Infinity || cell === -Infinity ? "" : text;
-    if (text !== "") cells.push({ ...columnOf(heading, readers), heading, words, figures: withPoint(text) });
+    if (text === "") continue;
+    const { field, unit } = columnOf(heading);
+    cells.push({ field, unit, heading, text });
   }
   return cells;
+}
+
+/** Makes the function from headings to columns, which reads each heading once. It throws when a heading has a bracket that holds no unit of its column. */
+export function columnsBy(readers: Readers): (heading: string) => Column {
+  const read = new Map<string, Column>();
+  return (heading) => {
+    const column = read.get(heading) ?? columnOf(heading, readers);
+    read.set(heading, column);
+    return column;
+  };
 }
 
 /** The column of a heading, if what stands in it besides is a unit; a time of day, or of fixing, is a column that is not known. */
@@ -70,7 +79,7 @@ function columnOf(heading: string, readers: Readers): Column {
     return column;
   } catch {
     // A bracket holds a unit: to pass it over would be to guess.
-    if (reader && /[([]/.test(heading)) throw new RangeError(`heading ${show(heading)} must name a column, alone or with its unit`);
+    if (reader && /[([]/.test(heading)) wrongValue("heading", "a column, alone or with its unit", heading);
     return { field: "", unit };
   }
 }
@@ -86,8 +95,9 @@ export function taken(cells: Cells, field: string): Cell | undefined {
 /** Reads the cell of a column; a plain number where nothing else is said. */
 export function read(cells: Cells, field: string, readers: Readers): unknown {
   const cell = taken(cells, field);
-  const reader = readers.get(field);
-  return cell && (reader ? reader(withUnit(cell.figures, cell.unit)) : numberFromText(cell.figures, field));
+  if (!cell) return undefined;
+  const figures = withPoint(cell.text);
+  return readers.get(field)?.(withUnit(figures, cell.unit)) ?? numberFromText(figures, field);
 }
 
 /** Returns what was read; throws when there was nothing. */
@@ -96,7 +106,7 @@ export function needed<T>(field: string, value: T | undefined): T {
   return value;
 }
 
-const OUTCOMES = '"good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a gradient or density with what was wanted';
+const OUTCOMES = '"good", "failed", "fogged", "over 1", "under 0.5", "N+1" or "x1.2"';
 
 /** "good", "failed", "fogged"; steps over or under ("over 1", "-0.5", "N+1"); or the right time as a multiple ("x1.2"). */
 export function judgement(text: string): Outcome {

@@ -1,7 +1,7 @@
 /*
  * Room: learning. A notebook of runs in one fixed order, so that whoever learned what first makes no difference.
  */
-import { arrayOf, plainObject, show, wrongKind } from "../core/guards.js";
+import { arrayOf, plainObject, show, wrongKind, wrongValue } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
 import { isoDate, notAfter } from "../quantities/isoDate.js";
 import type { Run } from "./types.js";
@@ -39,7 +39,7 @@ export function inOrder(entries: readonly Entry[]): readonly Entry[] {
     if (run.id === undefined) return true;
     const twin = byId.get(run.id);
     if (twin !== undefined && twin !== text)
-      throw new RangeError(`${at}.id must stand for one run, got ${show(run.id)} for two different ones`);
+      wrongValue(`${at}.id`, "the id of one run only", run.id);
     byId.set(run.id, text);
     return twin === undefined;
   });

@@ -49,7 +49,9 @@ function byEye(at: string, given: number, shift: number, logSd: number | undefin
 
 type Grown = Extract<Outcome, { readonly wanted: number }>;
 
-function byGrowth(at: string, given: number, measured: number, { wanted, sd, logSd }: Grown): Judgement {
+function byGrowth(at: string, given: number, outcome: Grown): Judgement {
+  const { kind, wanted, sd, logSd } = outcome;
+  const measured = positive(at, (outcome as Partial<Record<Grown["kind"], number>>)[kind], 10, "", `.${kind}`);
   const shift = Math.log(positive(at, wanted, 10, "", ".wanted") / measured) / GROWTH_EXPONENT;
   const reading = positive(at, sd ?? 0.05, 3, "", ".sd") / measured / GROWTH_EXPONENT;
   return [given + shift, spread(at, logSd, Math.hypot(reading, GROWTH_SHARE * shift))];
@@ -61,8 +63,8 @@ const READ: { readonly [Kind in Outcome["kind"]]: (outcome: Extract<Outcome, { r
   judged: ({ timeRatio, logSd }, at, given) => byEye(at, given, Math.log(positive(at, timeRatio, 100, "", ".timeRatio")), logSd),
   steps: ({ steps, perStep = PER_STEP, logSd }, at, given) =>
     byEye(at, given, -inRange(at, steps, -10, 10, "", ".steps") * Math.log(inRange(at, perStep, 1, 4, "", ".perStep")), logSd),
-  gamma: (outcome, at, given) => byGrowth(at, given, positive(at, outcome.gamma, 10, "", ".gamma"), outcome),
-  density: (outcome, at, given) => byGrowth(at, given, positive(at, outcome.density, 10, "", ".density"), outcome),
+  gamma: (outcome, at, given) => byGrowth(at, given, outcome),
+  density: (outcome, at, given) => byGrowth(at, given, outcome),
   appearance: ({ appearanceS, factor, logSd }, at) => [
     Math.log(positive(at, appearanceS, 1e6, " s", ".appearanceS") * positive(at, factor, 1000, "", ".factor")),
     spread(at, logSd, APPEARANCE_LOG_SD),

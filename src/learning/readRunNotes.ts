@@ -7,7 +7,7 @@ import { parseUse } from "../exhaustion/parseUse.js";
 import { parseTemperature } from "../quantities/parseTemperature.js";
 import { parseTime } from "../quantities/parseTime.js";
 import { bathTemperature } from "../temperature/law.js";
-import { cellsOf, judgement, needed, read, taken, type Cells, type Readers } from "./noteCells.js";
+import { cellsOf, columnsBy, judgement, needed, read, taken, type Cells, type Readers } from "./noteCells.js";
 import { entryOf, refuseFuture } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
 import type { Outcome, Run } from "./types.js";
@@ -65,12 +65,13 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   refuseFuture("readRunNotes: options.today", today, []);
   parseDilution("stock", colon);
   const readers = readersFor(colon);
+  const columnOf = columnsBy(readers);
   const runs: Run[] = [];
   const rejected: RejectedNote[] = [];
   const seen = new Map<string, number>();
   rows.forEach((record, row) => {
     try {
-      const run = readRow(record, readers);
+      const run = readRow(cellsOf(record, columnOf), readers);
       const entry = entryOf("run", run);
       refuseFuture("", today, [entry]);
       readOutcome("run", run);
@@ -103,8 +104,7 @@ function readersFor(options: ParseDilutionOptions): Readers {
   ]);
 }
 
-function readRow(record: unknown, readers: Readers): Run {
-  const cells = cellsOf(record, readers);
+function readRow(cells: Cells, readers: Readers): Run {
   const value = (field: string): unknown => read(cells, field, readers);
   const run = {
     timeS: needed("time", value("time")),
@@ -114,10 +114,10 @@ function readRow(record: unknown, readers: Readers): Run {
     usedCm2PerL: value("used"),
     ageH: value("age"),
     outcome: readResult(cells, value),
-    id: taken(cells, "id")?.words,
-    date: taken(cells, "date")?.words,
+    id: taken(cells, "id")?.text,
+    date: taken(cells, "date")?.text,
   };
-  const notes = cells.flatMap(({ field, heading, words }) => (words === "" ? [] : field === "note" ? words : `${heading}: ${words}`));
+  const notes = cells.map(({ field, heading, text }) => (field === "note" ? text : `${heading}: ${text}`));
   return present({ ...run, note: notes.join("; ") || undefined }) as Run;
 }
 
@@ -127,20 +127,23 @@ function dilutionCell(text: string, options: ParseDilutionOptions): Run["dilutio
   return text.includes(":") ? parts : text;
 }
 
+/** A kind of measurement and the fields of its outcome: what was read, what it goes with, and its spread. */
+const MEASUREMENTS = [
+  ["gamma", "gamma", "wanted", "sd"],
+  ["density", "density", "wanted", "sd"],
+  ["appearance", "appearanceS", "factor", "logSd"],
+] as const;
+
 /** The outcome: a failure says so in words; else what was measured; else the judgement in words. */
 function readResult(cells: Cells, value: (field: string) => unknown): Outcome {
   const said = cells.find(({ field }) => field === "outcome");
   const judged = value("outcome") as Outcome | undefined;
   if (judged?.kind === "failed" || judged?.kind === "fogged") return judged;
   const sd = value("sd");
-  const kind = ["gamma", "density", "appearance"].find((each) => cells.some(({ field }) => field === each));
-  if (kind === undefined) return present({ ...needed("outcome", judged), logSd: sd }) as Outcome;
+  const measurement = MEASUREMENTS.find(([each]) => cells.some(({ field }) => field === each));
+  if (!measurement) return present({ ...needed("outcome", judged), logSd: sd }) as Outcome;
   // Words beside a measurement are kept with the notes.
   if (said) cells.push(said);
-  const measured = value(kind);
-  return present(
-    kind === "appearance"
-      ? { kind, appearanceS: measured, factor: needed("factor", value("factor")), logSd: sd }
-      : { kind, [kind]: measured, wanted: needed("wanted", value("wanted")), sd },
-  ) as Outcome;
+  const [kind, field, beside, spread] = measurement;
+  return present({ kind, [field]: value(kind), [beside]: needed(beside, value(beside)), [spread]: sd }) as Outcome;
 }

@@ -1,5 +1,4 @@
 import { agitationInterval } from "../agitation/agitation.js";
-import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { formatDilution } from "../dilution/formatDilution.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { readOutcome } from "./outcome.js";
@@ -42,7 +41,7 @@ export interface TidyRun {
  * @throws TypeError or RangeError when the knowledge is none, or a newer version wrote it
  *
  * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do no harm. A run has no fitted time
- * when it lies too far from the baseline for the laws.
+ * when too far from the baseline for the laws.
  *
  * @example
  * ```ts
@@ -58,31 +57,35 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
     const at = `tidyRuns: knowledge.runs[${i}]`;
     const outcome = readOutcome(at, run);
     const row = toRow(at, run);
-    const dilution = run.dilution === undefined ? null : readDilution(`${at}.dilution`, run.dilution);
-    const right = typeof outcome === "string" ? null : outcome;
-    const log = typeof row === "string" ? NaN : logTime(row);
-    // No row, or a time that no clock shows.
-    const fitted = log < WIDEST_LOG_SD ? log : null;
+    const { dilution, agitation } = run;
+    const diluted = dilution === undefined ? null : readDilution(`${at}.dilution`, dilution);
+    const [right, logSd] = typeof outcome === "string" ? [NaN, NaN] : outcome;
+    const fitted = typeof row === "string" ? NaN : logTime(row);
     return {
       run: i,
       id: run.id ?? null,
       date: run.date ?? null,
       timeS: run.timeS,
       temperatureC: run.temperatureC,
-      dilution: dilution && formatDilution(dilution),
-      concentration: dilution && Math.exp(logConcentration(dilution)),
-      agitationEveryS: run.agitation === undefined ? null : (agitationInterval(`${at}.agitation`, run.agitation) ?? null),
+      dilution: diluted && formatDilution(diluted),
+      concentration: diluted && Math.exp(logConcentration(diluted)),
+      agitationEveryS: (agitation && agitationInterval(`${at}.agitation`, agitation)) ?? null,
       usedCm2PerL: run.usedCm2PerL ?? null,
       ageH: run.ageH ?? null,
       outcome: run.outcome.kind,
-      rightS: right && Math.exp(right[0]),
-      logSd: right && right[1],
-      fittedS: fitted === null ? null : Math.exp(fitted),
-      logResidual: right && fitted !== null ? right[0] - fitted : null,
+      rightS: finite(Math.exp(right)),
+      logSd: finite(logSd),
+      fittedS: finite(Math.exp(fitted)),
+      logResidual: finite(right - fitted),
       weight: 1,
       reason: null,
       ...now.setAside.find((aside) => aside.run === i),
       note: run.note ?? (run.outcome as { readonly note?: string }).note ?? null,
     };
   });
+}
+
+/** A number as it is, and nothing for one that could not be worked out or is past all numbers. */
+function finite(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
 }

@@ -5,7 +5,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { learn, nextTest, predict, startKnowledge, tidyRuns, type Run } from "../../src/index.js";
-import { posterior } from "../../src/core/posterior.js";
+import { dot, posterior } from "../../src/core/posterior.js";
 import { baseline, good, start, stated } from "./start.js";
 
 const numbersIn = (value: unknown): number[] =>
@@ -74,7 +74,7 @@ describe("learning from anything", () => {
 });
 
 describe("runs that the laws cannot reach", () => {
-  const reason = "it lies too far from the baseline for the laws";
+  const reason = "too far from the baseline for the laws";
   it.each([
     ["a bath of 200 half-lives", { kind: "half-life", halfLifeH: 1, sdLog: 0.1 } as const, 200],
     ["a bath of 50 half-lives known to a factor of e³", { kind: "half-life", halfLifeH: 1, sdLog: 3 } as const, 50],
@@ -113,22 +113,22 @@ describe("the posterior of twin rows", () => {
   // (I + p·aaᵀ)⁻¹ = I − p·aaᵀ/(1 + p·aᵀa): J. Sherman and W. J. Morrison, Ann. Math. Statist. 21, 1950, p. 124.
   it.each([1, 1e4, 1e8])("at a precision of %d each is the closed form", (precision) => {
     const row = [0.3, -2, 1.5];
-    const { covariance, mean } = posterior(3, [1, 1].map((surprise) => ({ slopes: row, surprise })), [precision, precision]);
+    const { spread, mean } = posterior(3, [1, 1].map((surprise) => ({ slopes: row, surprise })), [1 / precision, 1 / precision]);
     const p = 2 * precision;
     const square = 0.09 + 4 + 2.25;
     row.forEach((a, i) => {
       row.forEach((b, j) => {
-        expect(covariance[i]?.[j]).toBeCloseTo(Number(i === j) - (p * a * b) / (1 + p * square), 6);
+        expect(dot(spread[i]!, spread[j]!)).toBeCloseTo(Number(i === j) - (p * a * b) / (1 + p * square), 6);
       });
       expect(mean[i]).toBeCloseTo((p * a) / (1 + p * square), 6);
     });
   });
-  it("at a precision that swamps the prior leaves no pivot below 1", () => {
-    const { covariance } = posterior(2, [1, 1].map((surprise) => ({ slopes: [1, 1], surprise })), [1e20, 1e20]);
-    expect(covariance.flat().every(Number.isFinite)).toBe(true);
-    covariance.forEach((line, i) => {
-      expect(line[i]).toBeGreaterThan(0);
-      expect(line[i]).toBeLessThanOrEqual(1);
+  it("at a precision that swamps the prior is a covariance all the same", () => {
+    const { spread } = posterior(2, [1, 1].map((surprise) => ({ slopes: [1, 1], surprise })), [1e-20, 1e-20]);
+    expect(spread.flat().every(Number.isFinite)).toBe(true);
+    spread.forEach((row) => {
+      expect(dot(row, row)).toBeGreaterThan(0);
+      expect(dot(row, row)).toBeLessThanOrEqual(1);
     });
   });
 });

@@ -157,7 +157,7 @@ describe("learn", () => {
     ]);
     expect(known.runs.map(({ id }) => id)).toEqual(["a", "b", "c", "d", "e"]);
     expect(known.setAside).toEqual([
-      { run: 0, reason: "stand development is a mode of its own: it needs knowledge whose baseline stands", weight: 0 },
+      { run: 0, reason: "stand is a mode of its own: it needs a baseline that stands", weight: 0 },
       { run: 1, reason: "the bath was past its life of 2 h", weight: 0 },
       { run: 2, reason: "failed", weight: 0 },
       { run: 3, reason: "fogged", weight: 0 },
@@ -247,7 +247,7 @@ describe("disagreement", () => {
       expect(after.advice.find(({ code }) => code === "doubted-run")).toEqual({
         code: "doubted-run",
         severity: "warn",
-        message: "Run wild disagrees with the others beyond chance and counts for less: check what was noted.",
+        message: "Run wild disagrees with the others beyond chance and counts for less. Check the notes.",
         path: `/runs/${place}`,
         limit: 1,
         actual: after.setAside[0]!.weight,
@@ -278,7 +278,7 @@ describe("disagreement", () => {
     expect(known.advice.find(({ code }) => code === "scatter")).toEqual({
       code: "scatter",
       severity: "warn",
-      message: "The runs scatter more than their outcomes say: something that changes is not in the notes.",
+      message: "The runs scatter more than their outcomes say: not all is in the notes.",
       limit: 1.5,
       actual: known.scatter,
     });
@@ -292,7 +292,7 @@ describe("disagreement", () => {
     expect(twice.advice).toContainEqual({
       code: "equal-runs",
       severity: "note",
-      message: "Two runs are equal in every field and count twice: give each an id, or take one out.",
+      message: "Two runs are equal in every field and count twice: give each an id, or drop one.",
       path: `/runs/${place}`,
     });
     expect(learn(start, [good(500, 20, { id: "x" }), good(500, 20, { id: "x" })]).runs).toHaveLength(1);
@@ -308,18 +308,18 @@ describe("advice", () => {
       {
         code: "not-separated",
         severity: "note",
-        message: "The runs cannot tell apart temperature, age, which changed together: change one alone in the next test.",
+        message: "The runs cannot tell apart temperature, age: they changed together. Change one alone in the next test.",
         path: "/parameters/1",
       },
     ]);
     expect(codes(learn(known, [good(350, 26), good(360, 26, { id: "b" }), good(600, 16), good(700, 14)]))).not.toContain("not-separated");
     expect(learn(start, [good(900, 12), good(890, 12)]).advice[0]?.message).toBe(
-      "The runs cannot tell apart the base time, temperature, which changed together: change one alone in the next test.",
+      "The runs cannot tell apart the base time, temperature: they changed together. Change one alone in the next test.",
     );
     // Judged by eye, and all that changed together in one piece of advice.
     const three = [1, 2, 3].map((i) => good(510 + 20 * i, 20 - i, { ageH: i * i, usedCm2PerL: 500 * i }));
     expect(learn(start, three).advice.map(({ message }) => message)).toEqual([
-      "The runs cannot tell apart temperature, use, age, which changed together: change one alone in the next test.",
+      "The runs cannot tell apart temperature, use, age: they changed together. Change one alone in the next test.",
     ]);
     expect(learn(start, three.slice(0, 1)).advice).toEqual([]);
   });
@@ -352,7 +352,7 @@ describe("advice", () => {
     expect(known.advice.find(({ code }) => code === "held-at-limit")).toEqual({
       code: "held-at-limit",
       severity: "warn",
-      message: "The runs would carry temperature past what can be: it is held at its limit. Check the notes.",
+      message: "The runs would carry temperature past its limit: it is held there. Check the notes.",
       path: "/parameters/1",
     });
     expect(predict(known, { temperatureC: 10 }).timeS).toBe(predict(known, {}).timeS);
@@ -482,7 +482,7 @@ describe("refusals", () => {
     for (const date of ["1.5.2024", "2024-13-01", "2024-00-10", "2024-02-30", "2024-05-00", "x2024-05-01", "2024-05-01x"])
       refused(bad(good(5, 20, { date })), range(`learn: runs[1].date must be an ISO date such as "2024-05-01", got "${date}"`));
     for (const date of ["2024-02-29", "2024-12-31", "2024-05-01T10:30"]) expect(learn(start, [good(500, 20, { date })]).runs[0]?.date).toBe(date);
-    refused(() => learn(start, [good(5, 20, { id: "k" }), good(6, 20, { id: "k" })]), range('learn: runs[1].id must stand for one run, got "k" for two different ones'));
+    refused(() => learn(start, [good(5, 20, { id: "k" }), good(6, 20, { id: "k" })]), range('learn: runs[1].id must be the id of one run only, got "k"'));
     refused(() => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { dilution: "1+9" })]), type("learn: runs[0].dilution needs a baseline.dilution: what was it for the known time?"));
     refused(() => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { agitation: "stand" })]), type("learn: runs[0].agitation needs a baseline.agitation: what was it for the known time?"));
   });
@@ -524,7 +524,7 @@ describe("refusals", () => {
     refused(() => mergeKnowledge(anyOf(1), start), type("mergeKnowledge: a must be an object, got 1"));
     refused(() => mergeKnowledge(start, anyOf(1)), type("mergeKnowledge: b must be an object, got 1"));
     refused(() => mergeKnowledge(start, stated), range("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead"));
-    refused(() => mergeKnowledge(learn(start, [good(500, 20, { id: "k" })]), learn(start, [good(600, 20, { id: "k" })])), range('mergeKnowledge: b.runs[0].id must stand for one run, got "k" for two different ones'));
+    refused(() => mergeKnowledge(learn(start, [good(500, 20, { id: "k" })]), learn(start, [good(600, 20, { id: "k" })])), range('mergeKnowledge: b.runs[0].id must be the id of one run only, got "k"'));
     const shuffled = startKnowledge({ agitation: { everyS: 60 }, dilution: "1+9", temperatureC: 20, timeS: 510 });
     expect(mergeKnowledge(start, shuffled)).toEqual(start);
     const broken = { ...start, joint: { ...start.joint, correlation: [] } };

@@ -114,13 +114,13 @@ describe("readRunNotes", () => {
   ])("reads %j", (cells, expected) => {
     expect(one(cells)).toEqual({ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected });
   });
-  it("leaves out of the words what a division by nothing left in a column, and refuses it where a figure belongs", () => {
+  it("keeps what a division by nothing left in a column with the words, and refuses it where a figure belongs", () => {
     const row = { time: "8:30", temp: "20 C", outcome: "good" };
     const { runs, rejected } = readRunNotes([
       { ...row, note: Infinity, grain: -Infinity, paper: "soft" },
       { ...row, age: Infinity },
     ]);
-    expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, note: "paper: soft" }]);
+    expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, note: "Infinity; grain: -Infinity; paper: soft" }]);
     expect(rejected).toEqual([{ row: 1, record: { ...row, age: Infinity }, reason: expect.stringMatching(/got "Infinity"$/) }]);
   });
   it("gives back a hole in the rows too", () => {
@@ -143,7 +143,7 @@ describe("readRunNotes", () => {
     [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.888888888889"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
-    [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "under 0.5", "N+1", "x1.2", or a gradient or density with what was wanted, got "lovely"'],
+    [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "under 0.5", "N+1" or "x1.2", got "lovely"'],
     [{ Outcome: "over" }, /^outcome must be/],
     [{ Outcome: "xgood" }, /^outcome must be/],
     [{ Outcome: "failed too" }, /^outcome must be/],
@@ -174,11 +174,11 @@ describe("readRunNotes", () => {
     [{ Dilution: 9 }, 'parseDilution: text must be "stock" or parts such as "1+9", got "9"'],
     [{ used: 516 }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "516"'],
     // A bracket holds a unit: one that is none is not passed over.
-    [{ "Used (m2/l)": 0.05 }, 'heading "Used (m2/l)" must name a column, alone or with its unit'],
-    [{ "Agitation (per min)": 2 }, 'heading "Agitation (per min)" must name a column, alone or with its unit'],
-    [{ Time: "", "Time (min:s)": 8 }, 'heading "Time (min:s)" must name a column, alone or with its unit'],
-    [{ Temp: "", "Temp [C / F]": 50 }, 'heading "Temp [C / F]" must name a column, alone or with its unit'],
-    [{ Dilution: "", "Dilution (total)": "1:10" }, 'heading "Dilution (total)" must name a column, alone or with its unit'],
+    [{ "Used (m2/l)": 0.05 }, 'heading must be a column, alone or with its unit, got "Used (m2/l)"'],
+    [{ "Agitation (per min)": 2 }, 'heading must be a column, alone or with its unit, got "Agitation (per min)"'],
+    [{ Time: "", "Time (min:s)": 8 }, 'heading must be a column, alone or with its unit, got "Time (min:s)"'],
+    [{ Temp: "", "Temp [C / F]": 50 }, 'heading must be a column, alone or with its unit, got "Temp [C / F]"'],
+    [{ Dilution: "", "Dilution (total)": "1:10" }, 'heading must be a column, alone or with its unit, got "Dilution (total)"'],
     // A clock under a unit that is not its own says two things.
     [{ Time: "", "Time (h)": "1:30" }, /^parseTime: text must be a time such as .*, got "1:30 h"$/],
     [{ Time: "", "Time (min)": "08:30:00" }, /^parseTime: text must be a time such as .*, got "08:30:00 min"$/],

@@ -28,10 +28,10 @@ describe("against certified fits (NIST StRD, linear least squares)", () => {
     const scale = set.sd.map((sd) => 1e6 * sd / set.residualSd);
     const rows = set.points.map(([x]) => powers.map((power, j) => x ** power * scale[j]!));
     const y = set.points.map(([, each]) => each);
-    const { mean, covariance } = posterior(powers.length, rows.map((slopes, i) => ({ slopes, surprise: y[i]! })), y.map(() => 1));
+    const { mean, spread } = posterior(powers.length, rows.map((slopes, i) => ({ slopes, surprise: y[i]! })), y.map(() => 1));
     const residual = rows.reduce((sum, row, i) => sum + (y[i]! - dot(row, mean)) ** 2, 0);
     const residualSd = Math.sqrt(residual / (y.length - powers.length));
-    return { residualSd, estimate: mean.map((u, j) => u * scale[j]!), sd: covariance.map((row, j) => residualSd * scale[j]! * Math.sqrt(row[j]!)) };
+    return { residualSd, estimate: mean.map((u, j) => u * scale[j]!), sd: spread.map((row, j) => residualSd * scale[j]! * Math.hypot(...row)) };
   };
   it.each([
     ["Norris", norris, [0, 1]],
