@@ -24,30 +24,10 @@ export function outcomeCautions(
   knowledge: Knowledge,
 ): void {
   const { timeS, lowS, highS } = estimate;
-  if (timeS < SHORTEST_S)
-    cautions.push({
-      code: "short-time",
-      severity: "warn",
-      message: "Under five minutes development gets uneven: cool or dilute the bath.",
-      limit: SHORTEST_S,
-      actual: timeS,
-    });
-  if (timeS > LONGEST_S)
-    cautions.push({
-      code: "long-time",
-      severity: "warn",
-      message: "Over two hours is too long: warm or strengthen the bath.",
-      limit: LONGEST_S,
-      actual: timeS,
-    });
+  if (timeS < SHORTEST_S) cautions.push(unwise("short-time", "Under five minutes development gets uneven: cool or dilute the bath.", SHORTEST_S, timeS));
+  if (timeS > LONGEST_S) cautions.push(unwise("long-time", "Over two hours is too long: warm or strengthen the bath.", LONGEST_S, timeS));
   if (highS > 1.5 * lowS)
-    cautions.push({
-      code: "wide-interval",
-      severity: "warn",
-      message: "The interval is wide: develop a test strip before the negative.",
-      limit: 1.5,
-      actual: highS / lowS,
-    });
+    cautions.push(unwise("wide-interval", "The interval is wide: develop a test strip before the negative.", 1.5, highS / lowS));
   let guessed = "";
   for (const { cause, basis } of factors)
     if (basis === "default" && cause !== "baseline") guessed += guessed === "" ? cause : `, ${cause}`;
@@ -61,6 +41,10 @@ export function outcomeCautions(
   unread(cautions, "conditions", conditions, CONDITION_FIELDS);
   // What learn made carries its schema, and the runs and figures behind its laws besides.
   if (!("schema" in knowledge)) unread(cautions, "knowledge", knowledge, LAWS);
+}
+
+function unwise(code: string, message: string, limit: number, actual: number): Caution {
+  return { code, severity: "warn", message, limit, actual };
 }
 
 /** A field that is misspelt or in another unit would otherwise pass in silence as "as in the baseline". */

@@ -71,7 +71,7 @@ export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw, 
   checkMaterial("compensate: baseline", baseline);
   const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: `/${leftOut ? "baseline" : "conditions"}/temperatureC` }).slice();
   if (from > 45 && !leftOut) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
-  if (!leftOut && law.kind === "table" && tableOverrun(law.rows, from) + tableOverrun(law.rows, to) > 0)
+  if (!leftOut && law.kind === "table" && (tableOverrun(law.rows, from) || tableOverrun(law.rows, to)))
     cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
   if (Math.abs(to - from) > 10)
     cautions.push(caution("far-extrapolation", "warn", "temperatureC", "More than 10 °C from the temperature of the known time."));
@@ -99,7 +99,7 @@ export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowled
   const [law, basis] = choose("dilution", knowledge.dilution, genericDilutionLaw);
   const value = dilutionRatio("compensate: knowledge.dilution", law)(from, to);
   const factor = row("dilution", value, spreadBetween(law, from, to), law, basis);
-  const outside = law.kind === "table" && dilutionOverrun(law.rows, from) + dilutionOverrun(law.rows, to) > 0;
+  const outside = law.kind === "table" && (dilutionOverrun(law.rows, from) || dilutionOverrun(law.rows, to));
   return {
     factor,
     cautions: outside

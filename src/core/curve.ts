@@ -34,9 +34,8 @@ function innerSlope(before: Step, after: Step): number {
  * A curve through `knots` (two or more, `x` strictly rising): exact at every knot, monotone between knots wherever
  * they are, with a continuous slope, and straight on with the slope of the nearest interval outside them.
  *
- * Each interval is a cubic in Bézier form, evaluated by repeated linear interpolation. Every step is a weighted mean of two
- * neighbours; since a(1 − t) + a·t need not be a in doubles, the last figure is held within the two rows, so that a level
- * stretch is level and no value leaves its interval, however the rounding falls.
+ * Each interval is a cubic, the chord and t(1 − t) times a mean of how far the slopes at its ends depart from it. The last figure is held within
+ * the two rows, so that a level stretch is level and no value leaves its interval, however the rounding falls.
  */
 export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
   const steps = knots.slice(1).map((knot, i): Step => {
@@ -47,17 +46,15 @@ export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
   const first = steps[0] as Step;
   const last = steps[steps.length - 1] as Step;
   const slopes = [first.slope, ...steps.slice(1).map((step, i) => innerSlope(steps[i] as Step, step)), last.slope];
-  const mix = (a: number, b: number, t: number): number => interpolateNumber(a, b)(t);
   return (x) => {
     if (x < first.from.x) return first.from.y + first.slope * (x - first.from.x);
     if (x > last.to.x) return last.to.y + last.slope * (x - last.to.x);
     const i = steps.findIndex((step) => x <= step.to.x);
-    const { from, to, h } = steps[i] as Step;
-    const p1 = from.y + ((slopes[i] as number) * h) / 3;
-    const p2 = to.y - ((slopes[i + 1] as number) * h) / 3;
+    const { from, to, h, slope } = steps[i] as Step;
     const t = (x - from.x) / h;
-    const middle = mix(p1, p2, t);
-    const y = mix(mix(mix(from.y, p1, t), middle, t), mix(middle, mix(p2, to.y, t), t), t);
+    // The chord, and what bends it to the slopes at its ends.
+    const bend = interpolateNumber((slopes[i] as number) - slope, slope - (slopes[i + 1] as number))(t);
+    const y = interpolateNumber(from.y, to.y)(t) + t * (1 - t) * h * bend;
     return Math.min(Math.max(from.y, to.y), Math.max(Math.min(from.y, to.y), y));
   };
 }
@@ -74,7 +71,22 @@ export function timeCurve(rows: readonly TimeKnot[]): (x: number) => number {
   return (x) => rows.find((row) => row.x === x)?.timeS ?? Math.exp(curve(x));
 }
 
-/** How far x lies outside the values given; 0 among them. */
-export function overrun(values: readonly number[], x: number): number {
-  return Math.max(0, Math.min(...values) - x, x - Math.max(...values));
+/** How far x lies beyond the rows of a table, x rising: below 0 before the first, above 0 after the last, 0 among them. */
+export function overrun(rows: readonly TimeKnot[], x: number): number {
+  return Math.min(0, x - (rows[0] as TimeKnot).x) + Math.max(0, x - (rows[rows.length - 1] as TimeKnot).x);
+}
+
+/**
+ * The standard deviation in ln(time) of each row of a maker's table. Makers round to a quarter or half minute: half a step on six minutes is 2 to
+ * 4 %, and two rows enter a ratio.
+ */
+export const TABLE_ROW_LOG_SD = 0.025;
+
+/**
+ * The standard deviation of ln(ratio) between two places of a table, its rows with x rising: their rounding, and `perX` more for each unit of the way that lies beyond them.
+ * Between neighbouring rows their rounding acts in proportion to the distance, and from that of the two nearest rows on in full.
+ */
+export function tableSpread(rows: readonly TimeKnot[], a: number, b: number, perX: number): number {
+  const nearest = rows.slice(1).reduce((least, { x }, i) => Math.min(least, x - (rows[i] as TimeKnot).x), Infinity);
+  return Math.hypot(TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(1, Math.abs(a - b) / nearest), perX * (overrun(rows, a) - overrun(rows, b)));
 }

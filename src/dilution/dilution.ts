@@ -67,7 +67,7 @@ export function dilutionFromText(where: string, text: string, colon?: "plus" | "
   if (mark === undefined)
     throw new RangeError(
       `${where} ${JSON.stringify(text)} is ambiguous: write "${stockParts}+${last}" (${stockParts + last} parts in all) or ` +
-        `"${stockParts}+${last - stockParts}" (${last} parts in all), or say what the colon means, "plus" or "total"`,
+        `"${stockParts}+${last - stockParts}" (${last} parts in all)`,
     );
   const waterParts = mark === "plus" ? last : last - stockParts;
   return checkedDilution(where, stocks.length > 1 ? { stockParts, waterParts, stocks: stocks.map(Number) } : { stockParts, waterParts });

@@ -1,11 +1,8 @@
-import { overrun } from "../core/curve.js";
-import { dilutionRatio, logConcentration, readDilution, type Dilution, type DilutionLaw } from "./dilution.js";
+import { overrun, tableSpread } from "../core/curve.js";
+import { checkedDilutionRows, dilutionRatio, logConcentration, readDilution, type Dilution, type DilutionLaw, type DilutionRow } from "./dilution.js";
 
 /** The spread in n of a law that was given without one: that of one family of developers over several films. */
 export const GIVEN_EXPONENT_SD: number = 0.15;
-
-/** The standard deviation in ln(time) of each row of a maker's table: its rounding to a quarter or half minute. */
-const ROW_LOG_SD = 0.025;
 
 /**
  * The standard deviation of ln(dilutionFactor) between two dilutions.
@@ -18,7 +15,7 @@ const ROW_LOG_SD = 0.025;
  *
  * @remarks Power law: sd(n)·|ln(c_from/c_to)|, with sd(n) = 0.15 for a law given without a spread; in quadrature with the scatter of
  * single times about the power where the law states it, in full from one doubling on. Table: the rounding of its rows,
- * and outside its range ± 0.15 in n more over the distance beyond its nearest row.
+ * in proportion between neighbouring ones, and ± 0.15 in n more over what of the way lies outside its range.
  *
  * @example
  * ```ts
@@ -43,14 +40,10 @@ export function spreadBetween(law: DilutionLaw, fromLogC: number, toLogC: number
       ? bySlope
       : Math.hypot(bySlope, law.scatterLogSd * Math.min(1, step / Math.LN2));
   }
-  const beyond = dilutionOverrun(law.rows, fromLogC) + dilutionOverrun(law.rows, toLogC);
-  return Math.hypot(ROW_LOG_SD * Math.SQRT2, GIVEN_EXPONENT_SD * beyond);
+  return tableSpread(checkedDilutionRows("", law.rows), -fromLogC, -toLogC, GIVEN_EXPONENT_SD);
 }
 
-/** How far a concentration lies outside a table's rows, in ln(concentration); 0 inside. */
-export function dilutionOverrun(rows: readonly { readonly dilution: Dilution | string }[], logC: number): number {
-  return overrun(
-    rows.map((row) => logConcentration(readDilution("dilutionLogSd: law.rows", row.dilution))),
-    logC,
-  );
+/** How far a concentration lies beyond a table's checked rows, in ln(concentration): above 0 where it is weaker; 0 inside. */
+export function dilutionOverrun(rows: readonly DilutionRow[], logC: number): number {
+  return overrun(checkedDilutionRows("", rows), -logC);
 }

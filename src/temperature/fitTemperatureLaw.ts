@@ -1,7 +1,7 @@
 import { inRange } from "../core/guards.js";
 import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
 import { checkedRows, GAS_CONSTANT_KJ, type ArrheniusLaw, type TemperatureRow } from "./law.js";
-import { TABLE_ROW_LOG_SD } from "./temperatureLogSd.js";
+import { TABLE_ROW_LOG_SD } from "../core/curve.js";
 
 /** The rounding of printed times, worth two degrees of freedom beside the rows' own: as much as a table of four rows has, an assumption of this package. */
 const ROUNDING = { sd: TABLE_ROW_LOG_SD, freedom: 2 };

@@ -1,17 +1,11 @@
-import { overrun } from "../core/curve.js";
-import { bathTemperature, GAS_CONSTANT_KJ, inverseKelvin, lawSlope, type TemperatureLaw } from "./law.js";
+import { overrun, tableSpread } from "../core/curve.js";
+import { bathTemperature, checkedRows, GAS_CONSTANT_KJ, inverseKelvin, lawSlope, type TemperatureLaw, type TemperatureRow } from "./law.js";
 
 /**
  * The spread of a law that was given without one, kJ/mol: the standard deviation between the published tables of one
  * developer on different films (D-76 gives 40 to 64 over four tables, XTOL 25 to 76 over four; both in the handbook room).
  */
 export const GIVEN_LAW_SD_KJ: number = 12;
-
-/**
- * The standard deviation in ln(time) of each row of a maker's table. Makers round to a quarter or half minute: half a
- * step on six minutes is 2 to 4 %, and two rows enter a ratio.
- */
-export const TABLE_ROW_LOG_SD: number = 0.025;
 
 /**
  * The standard deviation of ln(temperatureFactor) between two temperatures.
@@ -24,7 +18,8 @@ export const TABLE_ROW_LOG_SD: number = 0.025;
  *
  * @remarks Arrhenius: sd(E)/R·|1/T − 1/T0|. Coefficient: sd(ratio)/ratio·|T − T0|/interval. A law given without a spread
  * has that of an activation energy known to ± 12 kJ/mol, which is what published tables of one developer on several films
- * show. Table: the rounding of its rows, and outside its range ± 12 kJ/mol more over the distance beyond its nearest row.
+ * show. Table: the rounding of its rows, in proportion between neighbouring ones, and ± 12 kJ/mol
+ * more over what of the way lies outside its range.
  *
  * @example
  * ```ts
@@ -46,18 +41,14 @@ export function spreadUnder(law: TemperatureLaw, fromC: number, toC: number): nu
     return law.sdRatio === undefined
       ? energyLogSd(GIVEN_LAW_SD_KJ, fromC, toC)
       : ((law.sdRatio / law.ratio) * Math.abs(toC - fromC)) / law.intervalC;
-  const beyond = tableOverrun(law.rows, fromC) + tableOverrun(law.rows, toC);
-  return Math.hypot(TABLE_ROW_LOG_SD * Math.SQRT2, (GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ) * beyond);
+  return tableSpread(checkedRows("", law.rows), inverseKelvin(fromC), inverseKelvin(toC), GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ);
 }
 
 function energyLogSd(sdKJPerMol: number, fromC: number, toC: number): number {
   return (sdKJPerMol / GAS_CONSTANT_KJ) * Math.abs(inverseKelvin(toC) - inverseKelvin(fromC));
 }
 
-/** How far a temperature lies outside a table's rows, as a difference of 1/T; 0 inside. */
-export function tableOverrun(rows: readonly { readonly temperatureC: number }[], temperatureC: number): number {
-  return overrun(
-    rows.map((row) => inverseKelvin(row.temperatureC)),
-    inverseKelvin(temperatureC),
-  );
+/** How far a temperature lies beyond a table's checked rows, as a difference of 1/T: above 0 where it is colder; 0 inside. */
+export function tableOverrun(rows: readonly TemperatureRow[], temperatureC: number): number {
+  return overrun(checkedRows("", rows), inverseKelvin(temperatureC));
 }

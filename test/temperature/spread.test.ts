@@ -59,8 +59,16 @@ describe("temperatureLogSd", () => {
     expect(temperatureLogSd(table, 20, 12)).toBeCloseTo(Math.hypot(inside, (12 / R) * span(16, 12)), 12);
     expect(temperatureLogSd(table, 30, 20)).toBeCloseTo(Math.hypot(inside, (12 / R) * span(24, 30)), 12);
     expect(temperatureLogSd(table, 30, 12)).toBeCloseTo(Math.hypot(inside, (12 / R) * (span(24, 30) + span(16, 12))), 12);
-    expect(tableOverrun([{ temperatureC: 16 }, { temperatureC: 24 }], 16)).toBe(0);
-    expect(tableOverrun([{ temperatureC: 16 }, { temperatureC: 24 }], 24)).toBe(0);
+    const { rows } = table;
+    expect([16, 20, 24].map((c) => tableOverrun(rows, c))).toEqual([0, 0, 0]);
+    expect(tableOverrun(rows, 12)).toBe(span(16, 12));
+  });
+  it("lets a table's rounding act in proportion between neighbouring rows, measured on 1/T", () => {
+    const inside = 0.025 * Math.SQRT2;
+    // 20 to 24 °C are the two nearest rows on that scale.
+    expect(temperatureLogSd(table, 20, 21)).toBeCloseTo((inside * span(20, 21)) / span(20, 24), 12);
+    expect(temperatureLogSd(table, 20, 19)).toBeCloseTo((inside * span(20, 19)) / span(20, 24), 12);
+    expect(temperatureLogSd(table, 14, 12)).toBeCloseTo(Math.hypot((inside * span(14, 12)) / span(20, 24), (12 / R) * span(14, 12)), 12);
   });
   it("refuses by its own name", () => {
     expect(() => temperatureLogSd(doubling, -1, 20)).toThrow(new RangeError("temperatureLogSd: fromC must be from 0 to 100 °C, got -1"));
@@ -102,9 +110,10 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
       /^asArrheniusLaw: resulting law\.activationEnergyKJPerMol must be from 0 to 200 kJ\/mol, got 70\d\.\d+$/,
     );
     expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(RangeError);
-    // Two printed times say nothing over a hundredth of a degree.
-    expect(() => asArrheniusLaw(table, 20, 20.01)).toThrow(/^asArrheniusLaw: resulting law\.sdKJPerMol must be from 0 to 200 kJ\/mol, got \d+/);
-    expect(() => asCoefficientLaw(table, 20, 20.01)).toThrow(/^asCoefficientLaw: resulting law\.sdRatio must be from 0 to 0\.01\d* over 0\.01\d* °C, got 0\.03/);
+    // Two printed times a hundredth of a degree apart say nothing of the law between them.
+    const close: TemperatureLaw = { kind: "table", rows: [{ temperatureC: 20, timeS: 480 }, { temperatureC: 20.01, timeS: 480 }] };
+    expect(() => asArrheniusLaw(close, 20, 20.01)).toThrow(/^asArrheniusLaw: resulting law\.sdKJPerMol must be from 0 to 200 kJ\/mol, got \d+/);
+    expect(() => asCoefficientLaw(close, 20, 20.01)).toThrow(/^asCoefficientLaw: resulting law\.sdRatio must be from 0 to 0\.01\d* over 0\.01\d* °C, got 0\.03/);
   });
   it("come back from the ends of the ranges, where rounding passes them by a bit", () => {
     const most: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 200, sdKJPerMol: 200 };
