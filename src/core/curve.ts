@@ -43,17 +43,14 @@ export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
     const h = knot.x - from.x;
     return { from, to: knot, h, slope: (knot.y - from.y) / h };
   });
-  const first = steps[0] as Step;
-  const last = steps[steps.length - 1] as Step;
-  const slopes = [first.slope, ...steps.slice(1).map((step, i) => innerSlope(steps[i] as Step, step)), last.slope];
+  const starts = steps.map((step, i) => (i === 0 ? step.slope : innerSlope(steps[i - 1] as Step, step)));
   return (x) => {
-    if (x < first.from.x) return first.from.y + first.slope * (x - first.from.x);
-    if (x > last.to.x) return last.to.y + last.slope * (x - last.to.x);
-    const i = steps.findIndex((step) => x <= step.to.x);
+    const found = steps.findIndex((step) => x <= step.to.x);
+    const i = found < 0 ? steps.length - 1 : found;
     const { from, to, h, slope } = steps[i] as Step;
     const t = (x - from.x) / h;
-    // The chord, and what bends it to the slopes at its ends.
-    const bend = interpolateNumber((slopes[i] as number) - slope, slope - (slopes[i + 1] as number))(t);
+    if (t < 0 || t > 1) return from.y + slope * (x - from.x);
+    const bend = interpolateNumber((starts[i] as number) - slope, slope - (starts[i + 1] ?? slope))(t);
     const y = interpolateNumber(from.y, to.y)(t) + t * (1 - t) * h * bend;
     return Math.min(Math.max(from.y, to.y), Math.max(Math.min(from.y, to.y), y));
   };
