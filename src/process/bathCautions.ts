@@ -125,10 +125,12 @@ function fixCautions(context: BathContext, fix: FixSetting, question: BathQuesti
       add("clearing-assumed", "note", "", `Clearing time taken as ${clearingS.toFixed(0)} s: measure it with a scrap of the material.`);
     if (fix.times === undefined)
       add("fixing-split", "note", "", `Sources split between two clearing times and three for modern films: ${times} taken.`);
-  } else {
-    const least = Math.max(2, times);
-    const limit = least * clearingS;
-    if (durationS < limit) add("short-fix", "warn", "/durationS", `Shorter than ${least} clearing times.`, { limit, actual: durationS });
+  }
+  const least = Math.max(2, times);
+  const leastS = least * clearingS;
+  if (durationS < leastS) {
+    const field = fix.durationS === undefined ? "/times" : "/durationS";
+    add("short-fix", "warn", field, `Shorter than ${least} clearing times.`, { limit: leastS, actual: durationS });
   }
   if (ceilingS !== undefined && durationS > ceilingS)
     add("long-fix", "warn", "", "Over ten minutes a rapid fixing bath bleaches fine detail: use a fresh or warmer bath.", { limit: ceilingS, actual: durationS });

@@ -71,6 +71,8 @@ describe("the fixing bath", () => {
     expect(short({ clearingS: 60, times: 3, durationS: 180 })).toBeUndefined();
     expect(short({ clearingS: 60, times: 1, durationS: 119 })).toMatchObject({ message: "Shorter than 2 clearing times.", limit: 120 });
     expect(short({ clearingS: 60, durationS: 120 })).toBeUndefined();
+    expect(short({ clearingS: 60, times: 1.5 })).toEqual({ code: "short-fix", severity: "warn", message: "Shorter than 2 clearing times.", path: "/baths/fix/times", limit: 120, actual: 90 });
+    expect(short({ clearingS: 60, times: 2 })).toBeUndefined();
   });
 });
 
