@@ -38,6 +38,8 @@ const SCATTER_RUNS = 8;
 export function robustPosterior(size: number, readings: readonly Reading[], stated: boolean): Fit {
   let weights = readings.map(() => 1);
   let scatter = 1;
+  let stepBefore = 0;
+  let share = 1;
   for (let round = 0; ; round += 1) {
     const square = scatter * scatter;
     const variances = readings.map(({ variance }, i) => (variance * square) / (weights[i] as number));
@@ -46,7 +48,11 @@ export function robustPosterior(size: number, readings: readonly Reading[], stat
     if (stated || round === 200) return fit;
     const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, found.mean)) ** 2 / variance);
     const free = readings.length - found.spread.reduce((sum, row) => sum + 1 - dot(row, row), 0);
-    const nextScatter = scatterOf(misses, free);
+    const step = scatterOf(misses, free) - scatter;
+    // Where runs contradict each other by far the scatter can swing between two states for ever: from the first swing on it goes half the way.
+    if (round > 10 && step * stepBefore < 0) share = 0.5;
+    stepBefore = step;
+    const nextScatter = scatter + share * step;
     const next = misses.map((miss) => Math.min(1, (HOLD_FROM * nextScatter) / Math.sqrt(miss)));
     const moved = next.reduce((most, weight, i) => Math.max(most, Math.abs(weight - (weights[i] as number))), Math.abs(nextScatter - scatter));
     if (moved < 1e-10) return fit;

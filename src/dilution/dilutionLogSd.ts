@@ -31,7 +31,6 @@ export function dilutionLogSd(from: Dilution | string, to: Dilution | string, la
 
 /** The same for a checked law, between two ln(concentration). */
 export function spreadBetween(law: DilutionLaw, fromLogC: number, toLogC: number): number {
-  if (fromLogC === toLogC) return 0;
   if (law.kind === "power") {
     const step = Math.abs(toLogC - fromLogC);
     const bySlope = (law.sd ?? GIVEN_EXPONENT_SD) * step;

@@ -80,7 +80,7 @@ export function nextTest<Candidate extends TestCandidate>(
     if (candidate.volumeMl === undefined) return made;
     const volumeMl = positive(at, candidate.volumeMl, 1e6, " ml", ".volumeMl");
     const dilution = candidate.dilution ?? baseline.dilution ?? "stock";
-    return { ...made, stockMl: volumeMl * Math.exp(logConcentration(readDilution(`${at}.dilution`, dilution))) };
+    return { ...made, stockMl: volumeMl * Math.exp(logConcentration(readDilution("", dilution))) };
   });
   return ranked.sort((a, b) => a.expectedLogSd - b.expectedLogSd);
 }

@@ -54,11 +54,11 @@ export interface TidyRun {
 export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
   const { now, toRow, logTime } = storedModel("tidyRuns: knowledge", knowledge);
   return now.runs.map((run, i) => {
-    const at = `tidyRuns: knowledge.runs[${i}]`;
-    const outcome = readOutcome(at, run);
-    const row = toRow(at, run);
+    // The runs were fitted a moment ago: nothing is refused here any more.
+    const outcome = readOutcome("", run);
+    const row = toRow("", run);
     const { dilution, agitation } = run;
-    const diluted = dilution === undefined ? null : readDilution(`${at}.dilution`, dilution);
+    const diluted = dilution === undefined ? null : readDilution("", dilution);
     const [right, logSd] = typeof outcome === "string" ? [NaN, NaN] : outcome;
     const fitted = typeof row === "string" ? NaN : logTime(row);
     return {
@@ -69,7 +69,7 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
       temperatureC: run.temperatureC,
       dilution: diluted && formatDilution(diluted),
       concentration: diluted && Math.exp(logConcentration(diluted)),
-      agitationEveryS: (agitation && agitationInterval(`${at}.agitation`, agitation)) ?? null,
+      agitationEveryS: (agitation && agitationInterval("", agitation)) ?? null,
       usedCm2PerL: run.usedCm2PerL ?? null,
       ageH: run.ageH ?? null,
       outcome: run.outcome.kind,

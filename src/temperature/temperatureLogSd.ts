@@ -35,7 +35,6 @@ export function temperatureLogSd(law: TemperatureLaw, fromC: number, toC: number
 
 /** The same for a checked law. */
 export function spreadUnder(law: TemperatureLaw, fromC: number, toC: number): number {
-  if (fromC === toC) return 0;
   if (law.kind === "arrhenius") return energyLogSd(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, fromC, toC);
   if (law.kind === "coefficient")
     return law.sdRatio === undefined

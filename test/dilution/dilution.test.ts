@@ -40,6 +40,7 @@ describe("parseDilution", () => {
     expect(parseDilution(" 1 : 9 ", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 8 });
     expect(parseDilution("1:1", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 0 });
     expect(parseDilution("1+9", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 9 });
+    expect(parseDilution("1.25:9.375", { colon: "plus" })).toStrictEqual({ stockParts: 1.25, waterParts: 9.375 });
     expect(() => parseDilution("1:9")).toThrow(
       new RangeError(
         'parseDilution: text "1:9" is ambiguous: write "1+9" (10 parts in all) or "1+8" (9 parts in all)',

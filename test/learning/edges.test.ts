@@ -246,6 +246,14 @@ describe("advice at its limits", () => {
     expect(codes(numbers({ sd: 9, runs: 2 }, { runs: 2 }), 1)).toEqual(["not-separated"]);
     expect(codes(numbers({ sd: 9, runs: 1 }, { runs: 1 }), 1)).toEqual([]);
   });
+  it("a run says what changed together by how well it was read: a vague one in which a single cause changed does not tell them apart", () => {
+    const open = numbers({ sd: 9 }, { sd: 0.09 });
+    const readings = [{ slopes: [1, 1], surprise: 0 }, { slopes: [1, 0], surprise: 0 }];
+    const told = (vague: number) => adviceOn(open, [[60, 10], [0, 0.1]], { variances: [0.01, vague], scatter: 1 }, readings, [], [], []).map(({ code }) => code);
+    // The correlation is 1/√(1 + 0.01/vague): 0.95 at a variance of 0.0926.
+    expect(told(0.09)).toEqual([]);
+    expect(told(0.095)).toEqual(["not-separated"]);
+  });
   it("it is enough that one of them has kept more than half of its first spread", () => {
     expect(codes(numbers({}, {}), 0.99)).toEqual([]);
     expect(codes(numbers({ sd: 5 }, {}), 0.99)).toEqual([]);

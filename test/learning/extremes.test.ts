@@ -2,10 +2,11 @@
  * The far ends of learning: outcomes that claim to be exact, runs that are one run over and over, laws so steep that no clock shows their times. Whatever
  * comes in, learning ends, its numbers are numbers, and no number is known better than the runs can tell. All runs are invented.
  */
-import fc from "fast-check";
+import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { learn, nextTest, predict, startKnowledge, tidyRuns, type Run } from "../../src/index.js";
 import { dot, posterior } from "../../src/core/posterior.js";
+import { robustPosterior, type Reading } from "../../src/core/robust.js";
 import { baseline, good, start, stated } from "./start.js";
 
 const numbersIn = (value: unknown): number[] =>
@@ -131,4 +132,36 @@ describe("the posterior of twin rows", () => {
       expect(dot(row, row)).toBeLessThanOrEqual(1);
     });
   });
+});
+
+describe("the robust posterior", () => {
+  const slope = fc.double({ min: -5, max: 5, noNaN: true });
+  const reading: fc.Arbitrary<Reading> = fc.record({
+    slopes: fc.tuple(slope, slope, slope),
+    surprise: fc.constantFrom(-12, -3, -0.3, 0, 0.1, 2, 7),
+    variance: fc.constantFrom(0.0016, 0.01, 0.1, 9),
+  });
+  // Under these two states took turns for ever, the weights 0.14 apart.
+  const turning: Reading[] = [
+    { slopes: [-6, 1, 3], surprise: -12, variance: 0.5 },
+    { slopes: [0.5, 8, -3], surprise: -3, variance: 9 },
+    { slopes: [-3, -12, 1], surprise: 0, variance: 0.01 },
+    { slopes: [0, 8, 0.5], surprise: 7, variance: 0.0016 },
+    { slopes: [3, 0, 0], surprise: 0, variance: 0.0016 },
+    { slopes: [3, 3, 1], surprise: -1, variance: 9 },
+  ];
+  test.prop([fc.array(reading, { minLength: 1, maxLength: 9 })], { examples: [[turning]] })(
+    "ends where weights and scatter follow from each other, also under runs that contradict by far",
+    (readings) => {
+      const { mean, spread, weights, scatter } = robustPosterior(3, readings, false);
+      const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, mean)) ** 2 / variance);
+      misses.forEach((miss, i) => {
+        expect(weights[i]).toBeCloseTo(Math.min(1, (2 * scatter) / Math.sqrt(miss)), 2);
+      });
+      // Eight runs about 1 beside the held squares, whose mean is 0.920537 for normal noise.
+      const free = readings.length - spread.reduce((sum, row) => sum + 1 - dot(row, row), 0);
+      const held = misses.reduce((sum, miss) => sum + Math.min(miss, 4 * scatter ** 2), 0);
+      expect((8 + held / 0.920537) / (8 + free) / scatter ** 2).toBeCloseTo(1, 2);
+    },
+  );
 });

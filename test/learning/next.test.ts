@@ -31,6 +31,11 @@ describe("nextTest", () => {
     expect([best?.candidate.temperatureC, worst?.candidate.temperatureC]).toEqual([13, 20]);
     const [first] = nextTest(stated, [{ temperatureC: 12 }, { temperatureC: 12, outcomeLogSd: 0.03 }], { temperatureC: 12 });
     expect(first?.candidate).toEqual({ temperatureC: 12, outcomeLogSd: 0.03 });
+    // A development repeats to 4 %: only where noise is stated is an outcome worth more than that.
+    const after = (known: LearnedKnowledge, outcomeLogSd: number): number => nextTest(known, [{ outcomeLogSd }], {})[0]!.expectedLogSd;
+    expect(after(startKnowledge(baseline), 0.01)).toBe(after(startKnowledge(baseline), 0.04));
+    expect(after(startKnowledge(baseline), 0.05)).toBeGreaterThan(after(startKnowledge(baseline), 0.04));
+    expect(after(stated, 0.01)).toBeLessThan(after(stated, 0.04));
     expect(nextTest(stated, [], {})).toEqual([]);
   });
   it("keeps the order of equals, and counts a far-off time as harder to judge", () => {
