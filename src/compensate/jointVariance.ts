@@ -59,7 +59,9 @@ function learnedLogSd({ cause, value, logSd }: Factor, { dilution, agitation }: 
     };
     return (law.sdStaleLoss ?? GIVEN_LOSS_SD) * (slope(to) - slope(from));
   }
-  // All of the others is the number's. It is 0 or more, so the factor tells which way it acts; that of age may be below 0, so there the ages tell.
-  const way = cause === "age" ? (to.ageH as number) - (from.ageH ?? 0) : value - 1;
-  return cause === "baseline" || cause === "strength" || way > 0 ? logSd : -logSd;
+  // All of the others is the number's. Which way it acts the factor tells, but for a rate of ageing below 0 and an energy of 0: there the ages and temperatures do.
+  // An increase by use of 0 is taken for use that grew.
+  const cooler = cause === "temperature" && typeof to.temperatureC === "number" ? from.temperatureC - to.temperatureC : value - 1;
+  const way = cause === "age" ? (to.ageH as number) - (from.ageH ?? 0) : cooler;
+  return cause === "strength" || way >= 0 ? logSd : -logSd;
 }

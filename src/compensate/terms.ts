@@ -71,7 +71,7 @@ export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw, 
   checkMaterial("compensate: baseline", baseline);
   const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: `/${leftOut ? "baseline" : "conditions"}/temperatureC` }).slice();
   if (from > 45 && !leftOut) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
-  if (!leftOut && law.kind === "table" && (tableOverrun(law.rows, from) || tableOverrun(law.rows, to)))
+  if (from !== to && law.kind === "table" && (tableOverrun(law.rows, from) || tableOverrun(law.rows, to)))
     cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
   if (Math.abs(to - from) > 10)
     cautions.push(caution("far-extrapolation", "warn", "temperatureC", "More than 10 °C from the temperature of the known time."));
@@ -99,7 +99,7 @@ export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowled
   const [law, basis] = choose("dilution", knowledge.dilution, genericDilutionLaw);
   const value = dilutionRatio("compensate: knowledge.dilution", law)(from, to);
   const factor = row("dilution", value, spreadBetween(law, from, to), law, basis);
-  const outside = law.kind === "table" && (dilutionOverrun(law.rows, from) || dilutionOverrun(law.rows, to));
+  const outside = from !== to && law.kind === "table" && (dilutionOverrun(law.rows, from) || dilutionOverrun(law.rows, to));
   return {
     factor,
     cautions: outside
@@ -123,7 +123,7 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
   const factor = row("agitation", before.rate / after.rate, spreadOfSides(law, before, after), law, basis);
   const cautions: Caution[] = [];
   if ((to === "stand" || from === "stand") && factor.basis !== "unchanged")
-    cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand development: the time is a rough guide."));
+    cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand: the time is a rough guide."));
   if ((after.intervalS ?? 0) > LONGEST_INTERVAL_S)
     cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves up to 3 min between agitations."));
   return { factor, cautions };

@@ -80,10 +80,14 @@ export function overrun(rows: readonly TimeKnot[], x: number): number {
 export const TABLE_ROW_LOG_SD = 0.025;
 
 /**
- * The standard deviation of ln(ratio) between two places of a table, its rows with x rising: their rounding, and `perX` more for each unit of the way that lies beyond them.
- * Between neighbouring rows their rounding acts in proportion to the distance, and from that of the two nearest rows on in full.
+ * The standard deviation of ln(ratio) between two places of a table, its rows with x rising: their rounding, and `perX` for each unit of x that lies
+ * between a place and its nearest row, inside the table or beyond it. Between neighbouring rows their rounding acts in proportion to the distance, from that
+ * of the two nearest rows on in full, and beyond the rows it goes on with the slope that rests on it.
  */
 export function tableSpread(rows: readonly TimeKnot[], a: number, b: number, perX: number): number {
-  const nearest = rows.slice(1).reduce((least, { x }, i) => Math.min(least, x - (rows[i] as TimeKnot).x), Infinity);
-  return Math.hypot(TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(1, Math.abs(a - b) / nearest), perX * (overrun(rows, a) - overrun(rows, b)));
+  const step = Math.abs(a - b);
+  const nearest = Math.min(...rows.slice(1).map(({ x }, i) => x - (rows[i] as TimeKnot).x));
+  const toRow = (x: number): number => Math.min(...rows.map((row) => Math.abs(x - row.x)));
+  const way = toRow(a) + toRow(b);
+  return Math.hypot((TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(step, nearest + way)) / nearest, perX * Math.min(step, way));
 }

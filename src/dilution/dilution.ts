@@ -64,10 +64,11 @@ export function dilutionFromText(where: string, text: string, colon?: "plus" | "
   let stockParts = 0;
   for (const part of stocks) stockParts += Number(part);
   const mark = plus ? "plus" : colon;
+  // Of fewer parts in all than stock there is no bath.
   if (mark === undefined)
     throw new RangeError(
-      `${where} ${JSON.stringify(text)} is ambiguous: write "${stockParts}+${last}" (${stockParts + last} parts in all) or ` +
-        `"${stockParts}+${last - stockParts}" (${last} parts in all)`,
+      `${where} ${JSON.stringify(text)} is ambiguous: write "${stockParts}+${last}"` +
+        (last < stockParts ? "" : ` or, of ${last} parts in all, "${stockParts}+${last - stockParts}"`),
     );
   const waterParts = mark === "plus" ? last : last - stockParts;
   return checkedDilution(where, stocks.length > 1 ? { stockParts, waterParts, stocks: stocks.map(Number) } : { stockParts, waterParts });

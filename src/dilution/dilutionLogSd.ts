@@ -1,5 +1,6 @@
 import { overrun, tableSpread } from "../core/curve.js";
 import { checkedDilutionRows, dilutionRatio, logConcentration, readDilution, type Dilution, type DilutionLaw, type DilutionRow } from "./dilution.js";
+import { genericDilutionLaw } from "./genericDilutionLaw.js";
 
 /** The spread in n of a law that was given without one: that of one family of developers over several films. */
 export const GIVEN_EXPONENT_SD: number = 0.15;
@@ -39,7 +40,7 @@ export function spreadBetween(law: DilutionLaw, fromLogC: number, toLogC: number
       ? bySlope
       : Math.hypot(bySlope, law.scatterLogSd * Math.min(1, step / Math.LN2));
   }
-  return tableSpread(checkedDilutionRows("", law.rows), -fromLogC, -toLogC, GIVEN_EXPONENT_SD);
+  return tableSpread(checkedDilutionRows("", law.rows), -fromLogC, -toLogC, genericDilutionLaw.sd as number);
 }
 
 /** How far a concentration lies beyond a table's checked rows, in ln(concentration): above 0 where it is weaker; 0 inside. */

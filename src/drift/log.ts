@@ -51,7 +51,7 @@ export function logTemperature(log: TemperatureLog): TemperatureForecast {
     const from = log[i - 1] as TemperatureReading;
     const to = log[i] as TemperatureReading;
     const share = Math.min(1, Math.max(0, (timeS - from.timeS) / (to.timeS - from.timeS)));
-    return from.temperatureC * (1 - share) + to.temperatureC * share;
+    return from.temperatureC + (to.temperatureC - from.temperatureC) * share;
   };
 }
 

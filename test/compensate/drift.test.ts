@@ -103,7 +103,9 @@ describe("compensate: the spread of a drifting bath", () => {
     expect(logSdOf(across)).toBeLessThan(0.1 * temperatureLogSd(law, 20, 19));
     const table: TemperatureLaw = { kind: "table", rows: [{ temperatureC: 16, timeS: 720 }, { temperatureC: 24, timeS: 330 }] };
     // The rows of a table err one by one: there the two stretches add up.
-    expect(logSdOf(across, table)).toBeCloseTo((temperatureLogSd(table, 20, 21) + temperatureLogSd(table, 20, 19)) / 2, 3);
+    const { timeS } = compensate(known, { temperatureC: across }, { temperature: table });
+    const [warm, cold] = [21, 19].map((c) => temperatureLogSd(table, 20, c) / temperatureFactor(table, 20, c)) as [number, number];
+    expect(logSdOf(across, table)).toBeCloseTo(((warm * 255 + cold * (timeS - 255)) / timeS) * temperatureFactor(table, 20, 19), 5);
     const colder = (): number => 19;
     expect(logSdOf(colder, table)).toBeCloseTo(temperatureLogSd(table, 20, 19), 9);
   });

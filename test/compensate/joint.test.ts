@@ -107,6 +107,22 @@ describe("laws that were learned together", () => {
       expect(variance({ dilution: to }, { dilution: flat, joint: joint("baseline", "dilution", -0.9) })).toBeCloseTo(variance({ dilution: to }, { dilution: flat }) + moved, 12);
     }
   });
+  it("tells the way by temperatures and use where the number is held at 0 and the factor is 1", () => {
+    const temperature = { kind: "arrhenius", activationEnergyKJPerMol: 0, sdKJPerMol: 10, runs } as const;
+    const use = { increase: 0, perCm2PerL: 516, growth: "linear", sdIncrease: 0.1, runs } as const;
+    const acts = [
+      ["temperature", { temperatureC: 14 }, 1],
+      ["temperature", { temperatureC: 26 }, -1],
+      ["use", { usedCm2PerL: 1032 }, 1],
+    ] as const;
+    for (const [cause, conditions, sign] of acts) {
+      const known = { temperature, use };
+      const { factors } = compensate(baseline, conditions, known);
+      const { value, logSd } = factors.find((row) => row.cause === cause)!;
+      expect(value).toBe(1);
+      expect(variance(conditions, { ...known, joint: joint("baseline", cause, -0.9) })).toBeCloseTo(variance(conditions, known) - sign * 1.8 * 0.1 * logSd, 12);
+    }
+  });
   it("leaves what is unknown of stand in the sum, in which more loss between agitations asks less of it", () => {
     const agitation = { staleLoss: 0.73, staleTimeS: 75, runs };
     const knowledge = { agitation, joint: joint("baseline", "agitation", -0.9) };

@@ -43,9 +43,11 @@ describe("parseDilution", () => {
     expect(parseDilution("1.25:9.375", { colon: "plus" })).toStrictEqual({ stockParts: 1.25, waterParts: 9.375 });
     expect(() => parseDilution("1:9")).toThrow(
       new RangeError(
-        'parseDilution: text "1:9" is ambiguous: write "1+9" (10 parts in all) or "1+8" (9 parts in all)',
+        'parseDilution: text "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"',
       ),
     );
+    expect(() => parseDilution("9:1")).toThrow(new RangeError('parseDilution: text "9:1" is ambiguous: write "9+1"'));
+    expect(() => parseDilution("1:1")).toThrow(new RangeError('parseDilution: text "1:1" is ambiguous: write "1+1" or, of 1 parts in all, "1+0"'));
     expect(() => parseDilution("3:1", { colon: "total" })).toThrow(
       new RangeError("parseDilution: text waterParts must be from 0 to 300000, got -2"),
     );
@@ -248,12 +250,16 @@ describe("dilutionLogSd", () => {
         { dilution: "1+9", timeS: 690 },
       ],
     };
+    // The two rows lie ln 2 apart; what lies between a place and its nearest row has the ± 0.32 of the generic law.
     const rounding = 0.025 * Math.SQRT2;
+    const away = (way: number): number => Math.hypot((rounding * (Math.LN2 + way)) / Math.LN2, 0.32 * way);
+    const near = (step: number): number => Math.hypot((rounding * step) / Math.LN2, 0.32 * step);
     expect(dilutionLogSd("1+4", "1+9", law)).toBeCloseTo(rounding, 12);
-    expect(dilutionLogSd("1+5", "1+6", law)).toBeCloseTo((rounding * Math.log(7 / 6)) / Math.LN2, 12);
+    expect(dilutionLogSd("1+5", "1+6", law)).toBeCloseTo(near(Math.log(7 / 6)), 12);
     expect(dilutionLogSd("1+9", "1+9.001", law)).toBeLessThan(1e-4);
-    expect(dilutionLogSd("1+9", "1+19", law)).toBeCloseTo(Math.hypot(rounding, 0.15 * Math.LN2), 12);
-    expect(dilutionLogSd("1+4", "1+1", law)).toBeCloseTo(Math.hypot(rounding, 0.15 * Math.log(2.5)), 12);
+    expect(dilutionLogSd("1+4", "1+6", law)).toBeCloseTo(near(Math.log(7 / 5)), 12);
+    expect(dilutionLogSd("1+4", "1+19", law)).toBeCloseTo(away(Math.LN2), 12);
+    expect(dilutionLogSd("1+9", "1+1", law)).toBeCloseTo(away(Math.log(2.5)), 12);
   });
   it("names itself in its errors", () => {
     expect(() => dilutionLogSd("1:1", "1+1", genericDilutionLaw)).toThrow('dilutionLogSd: from "1:1" is ambiguous');

@@ -17,9 +17,9 @@ describe("a table", () => {
     expect(dilutionFactor("stock", "1+1", { kind: "table", rows })).toBeCloseTo(32, 10);
   });
   it("grows less certain with both distances beyond its rows", () => {
-    // Stock lies ln 2 above 1+1, 1+7 lies ln 2 below 1+3; each row is good to 0.025, and n is 0.15 less sure beyond them.
+    // Stock lies ln 2 above 1+1, 1+7 lies ln 2 below 1+3: thrice the way between the rows, whose times are good to 0.025, and n is 0.32 less sure beyond them.
     const rows = [{ dilution: "1+1", timeS: 300 }, { dilution: "1+3", timeS: 600 }];
-    expect(dilutionLogSd("stock", "1+7", { kind: "table", rows })).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2, 0.15 * 2 * Math.LN2), 12);
+    expect(dilutionLogSd("stock", "1+7", { kind: "table", rows })).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2 * 3, 0.32 * 2 * Math.LN2), 12);
   });
 });
 

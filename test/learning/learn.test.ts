@@ -469,7 +469,7 @@ describe("refusals", () => {
     refused(bad({ timeS: 5, temperatureC: 20 }), type("learn: runs[1].outcome must be an object, got undefined"));
     refused(bad({ ...good(5), temperatureF: 68 }), range('learn: runs[1] has a field "temperatureF" that is not read'));
     refused(bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }), range(`learn: runs[1] has a field "x${"y".repeat(59)}" that is not read`));
-    refused(bad(good(5, 20, { dilution: "1:9" })), range('learn: runs[1].dilution "1:9" is ambiguous: write "1+9" (10 parts in all) or "1+8" (9 parts in all)'));
+    refused(bad(good(5, 20, { dilution: "1:9" })), range('learn: runs[1].dilution "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"'));
     refused(bad(good(5, 20, { agitation: anyOf("never") })), range('learn: runs[1].agitation must be "continuous", "stand" or { everyS }, got "never"'));
     refused(bad(good(5, 20, { usedCm2PerL: -1 })), range("learn: runs[1] usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"));
     refused(bad(good(5, 20, { ageH: -1 })), range("learn: runs[1].ageH must be from 0 to 1000000 h, got -1"));

@@ -314,7 +314,7 @@ describe("planProcess", () => {
     [{ ...hut, baths: { stop: { kind: "base" } } }, 'RangeError: planProcess: input.baths.stop.kind must be one of acid, water, got "base"'],
     [{ ...hut, baths: { stop: { durationS: 86401 } } }, "RangeError: planProcess: input.baths.stop.durationS must be above 0 and at most 86400 s, got 86401"],
     [{ ...hut, baths: { stop: { temperatureC: -1 } } }, "RangeError: planProcess: input.baths.stop.temperatureC must be from 0 to 100 °C, got -1"],
-    [{ ...hut, baths: { stop: { dilution: "1:9" } } }, 'RangeError: planProcess: input.baths.stop.dilution "1:9" is ambiguous: write "1+9" (10 parts in all) or "1+8" (9 parts in all)'],
+    [{ ...hut, baths: { stop: { dilution: "1:9" } } }, 'RangeError: planProcess: input.baths.stop.dilution "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"'],
     [{ ...hut, baths: { fix: { kind: "salt" } } }, 'RangeError: planProcess: input.baths.fix.kind must be one of rapid, plain, got "salt"'],
     [{ ...hut, baths: { fix: { times: 11 } } }, "RangeError: planProcess: input.baths.fix.times must be from 1 to 10, got 11"],
     [{ ...hut, baths: { fix: { clearingS: 7201 } } }, "RangeError: planProcess: input.baths.fix.clearingS must be above 0 and at most 7200 s, got 7201"],

@@ -18,7 +18,7 @@ const anyOf = (value: unknown): any => value;
 const R = 8.314462618e-3;
 const span = (a: number, b: number): number => Math.abs(1 / (a + 273.15) - 1 / (b + 273.15));
 const doubling: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
-const table: TemperatureLaw = {
+const table: Extract<TemperatureLaw, { kind: "table" }> = {
   kind: "table",
   rows: [{ temperatureC: 24, timeS: 330 }, { temperatureC: 16, timeS: 720 }, { temperatureC: 20, timeS: 480 }],
 };
@@ -52,23 +52,36 @@ describe("temperatureLogSd", () => {
     for (const law of [doubling, { kind: "arrhenius", activationEnergyKJPerMol: 60 }] as const)
       expect(temperatureLogSd(law, 20, 14)).toBeCloseTo((12 / R) * span(20, 14), 12);
   });
-  it("gives a table the rounding of two rows, and ± 12 kJ/mol more beyond its nearest row", () => {
+  describe("of a table", () => {
+    // The rounding of two rows; 20 to 24 °C are the two nearest on the scale of 1/T.
     const inside = 0.025 * Math.SQRT2;
-    expect(temperatureLogSd(table, 16, 24)).toBeCloseTo(inside, 12);
-    expect(temperatureLogSd(table, 17, 23)).toBeCloseTo(inside, 12);
-    expect(temperatureLogSd(table, 20, 12)).toBeCloseTo(Math.hypot(inside, (12 / R) * span(16, 12)), 12);
-    expect(temperatureLogSd(table, 30, 20)).toBeCloseTo(Math.hypot(inside, (12 / R) * span(24, 30)), 12);
-    expect(temperatureLogSd(table, 30, 12)).toBeCloseTo(Math.hypot(inside, (12 / R) * (span(24, 30) + span(16, 12))), 12);
-    const { rows } = table;
-    expect([16, 20, 24].map((c) => tableOverrun(rows, c))).toEqual([0, 0, 0]);
-    expect(tableOverrun(rows, 12)).toBe(span(16, 12));
-  });
-  it("lets a table's rounding act in proportion between neighbouring rows, measured on 1/T", () => {
-    const inside = 0.025 * Math.SQRT2;
-    // 20 to 24 °C are the two nearest rows on that scale.
-    expect(temperatureLogSd(table, 20, 21)).toBeCloseTo((inside * span(20, 21)) / span(20, 24), 12);
-    expect(temperatureLogSd(table, 20, 19)).toBeCloseTo((inside * span(20, 19)) / span(20, 24), 12);
-    expect(temperatureLogSd(table, 14, 12)).toBeCloseTo(Math.hypot((inside * span(14, 12)) / span(20, 24), (12 / R) * span(14, 12)), 12);
+    const nearest = span(20, 24);
+    it("is the rounding of two rows from row to row", () => {
+      for (const [a, b] of [[16, 24], [16, 20], [20, 24], [24, 16]] as const) expect(temperatureLogSd(table, a, b)).toBeCloseTo(inside, 12);
+    });
+    it("has ± 12 kJ/mol for what lies between a place and its nearest row, inside as well as outside", () => {
+      const away = (way: number): number => Math.hypot((inside * (nearest + way)) / nearest, (12 / R) * way);
+      expect(temperatureLogSd(table, 17, 23)).toBeCloseTo(away(span(17, 16) + span(23, 24)), 12);
+      expect(temperatureLogSd(table, 20, 12)).toBeCloseTo(away(span(16, 12)), 12);
+      expect(temperatureLogSd(table, 30, 20)).toBeCloseTo(away(span(24, 30)), 12);
+      expect(temperatureLogSd(table, 30, 12)).toBeCloseTo(away(span(24, 30) + span(16, 12)), 12);
+    });
+    it("goes to nothing with the step, in proportion, among the rows and beyond them", () => {
+      const steps = [[20, 21], [20, 19], [14, 12], [17.9, 18.1], [18, 18.0001]] as const;
+      for (const [a, b] of steps) expect(temperatureLogSd(table, a, b)).toBeCloseTo(Math.hypot((inside * span(a, b)) / nearest, (12 / R) * span(a, b)), 12);
+    });
+    it("is that of a law fitted to its two rows, beyond them, and what is unknown of the law besides", () => {
+      const rows = [{ temperatureC: 20, timeS: 480 }, { temperatureC: 21, timeS: 450 }];
+      const fitted = temperatureLogSd(fitTemperatureLaw(rows).law, 20, 14);
+      expect(temperatureLogSd({ kind: "table", rows }, 20, 14)).toBeGreaterThan(fitted);
+      expect(temperatureLogSd({ kind: "table", rows }, 20, 14)).toBeLessThan(1.5 * fitted);
+    });
+    it("knows how far a temperature lies beyond the rows, and on which side", () => {
+      const { rows } = table;
+      expect([16, 20, 24].map((c) => tableOverrun(rows, c))).toEqual([0, 0, 0]);
+      expect(tableOverrun(rows, 12)).toBe(span(16, 12));
+      expect(tableOverrun(rows, 30)).toBe(-span(24, 30));
+    });
   });
   it("refuses by its own name", () => {
     expect(() => temperatureLogSd(doubling, -1, 20)).toThrow(new RangeError("temperatureLogSd: fromC must be from 0 to 100 °C, got -1"));
