@@ -1,6 +1,7 @@
 /*
  * Room: core. The regression that a single bad run cannot carry away, with the scatter of the runs estimated beside it.
  */
+import { REPEAT_LOG_SD } from "./estimate.js";
 import { dot, posterior, type Posterior, type Surprise } from "./posterior.js";
 
 /** A run that is fitted: its slopes in scaled numbers, ln(right time) less what the prior laws say, and the variance of its outcome. */
@@ -37,12 +38,14 @@ const SCATTER_RUNS = 8;
  */
 export function robustPosterior(size: number, readings: readonly Reading[], stated: boolean): Fit {
   let weights = readings.map(() => 1);
+  // Runs that agree by chance are not read better for it than a development repeats.
+  const least = stated ? 0 : REPEAT_LOG_SD ** 2;
   let scatter = 1;
   let stepBefore = 0;
   let share = 1;
   for (let round = 0; ; round += 1) {
     const square = scatter * scatter;
-    const variances = readings.map(({ variance }, i) => (variance * square) / (weights[i] as number));
+    const variances = readings.map(({ variance }, i) => Math.max(least, variance * square) / (weights[i] as number));
     const found = posterior(size, readings, variances);
     const fit = { ...found, weights, variances, scatter };
     if (stated || round === 200) return fit;

@@ -52,7 +52,7 @@ export function ageNumber(law: AgeLaw): NumberOfLaw {
  */
 export function ageRange(law: AgeLaw, sd: number): NumberRange {
   if (law.kind !== "half-life") return [-1, 1];
-  return [Math.max(LEAST_RATE, sd / 2.999), Math.max(1e3, ageNumber(law)[0])];
+  return [Math.max(LEAST_RATE, (sd / 3) * (1 - 1e-9)), Math.max(1e3, ageNumber(law)[0])];
 }
 
 /** An age law of the same kind with another rate. A life stays what it was. */
@@ -60,5 +60,5 @@ export function withAgeNumber(law: AgeLaw, [value, sd]: NumberOfLaw): AgeLaw {
   if (law.kind === "life") return law;
   if (law.kind === "slowing") return { ...law, perRootH: value, sdPerRootH: sd };
   // To a rate and back, a half-life at the end of its range must not round out of it.
-  return { ...law, halfLifeH: Math.min(1e6, Math.max(1e-30, Math.LN2 / value)), sdLog: sd / value };
+  return { ...law, halfLifeH: Math.min(1e6, Math.max(1e-30, Math.LN2 / value)), sdLog: Math.min(3, sd / value) };
 }

@@ -90,23 +90,34 @@ const clamped = (value: number, [low, high]: NumberRange): number => Math.min(hi
 
 /**
  * The most probable numbers within their bounds: a number outside is held at its bound, as if it had been read there beyond doubt, and the others
- * move with it. The spreads stay as they were, which errs on the wide side.
+ * move with it; one that would come back inside once others are held is let go. The spreads stay as they were, which errs on the wide side.
  */
 function withinBounds(
-  fit: Fit,
+  { mean, spread }: Fit,
   numbers: readonly NumberOfLaw[],
   bounds: readonly NumberRange[],
 ): { readonly values: readonly number[]; readonly atBound: readonly number[] } {
+  const solved = (held: ReadonlyMap<number, number>): readonly number[] => {
+    const found = { mean: [...mean], spread: spread.map((row) => [...row]) };
+    for (const [out, bound] of held) {
+      const [value, sd] = numbers[out] as NumberOfLaw;
+      update(found, { slopes: numbers.map((_, j) => Number(j === out)), surprise: (bound - value) / sd }, 0);
+    }
+    return numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (found.mean[j] as number));
+  };
   const held = new Map<number, number>();
-  for (;;) {
-    const values = numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (fit.mean[j] as number));
-    const allowed = values.map((value, j) => clamped(value, bounds[j] as NumberRange));
-    // Each number is held once at most: this ends, whatever the numbers are.
-    const out = values.findIndex((value, j) => value !== allowed[j] && !held.has(j));
-    if (out < 0) return { values, atBound: [...held.keys()] };
-    const [value, sd] = numbers[out] as NumberOfLaw;
-    const bound = allowed[out] as number;
-    held.set(out, bound);
-    update(fit, { slopes: numbers.map((_, j) => Number(j === out)), surprise: (bound - value) / sd }, 0);
+  const at = (values: readonly number[], j: number): number => clamped(values[j] as number, bounds[j] as NumberRange);
+  // Each number is held, and let go, a few times at most; the count is for data that nobody has.
+  for (let round = 0; ; round += 1) {
+    const values = solved(held);
+    const out = values.findIndex((value, j) => value !== at(values, j) && !held.has(j));
+    const back = [...held.keys()].find((j) => {
+      const others = new Map(held);
+      others.delete(j);
+      return at(solved(others), j) !== held.get(j);
+    });
+    if (round === 50 || (out < 0 && back === undefined)) return { values: values.map((_, j) => at(values, j)), atBound: [...held.keys()] };
+    if (out >= 0) held.set(out, at(values, out));
+    else held.delete(back as number);
   }
 }

@@ -16,7 +16,8 @@ export function learnedLaws(prior: Prior, laws: LearnableLaws, parameters: reado
     ...given,
     baseline: {
       ...prior.baseline,
-      timeS: prior.baseline.timeS * Math.exp(base.value),
+      // Held at the longest time, it must not round past it.
+      timeS: Math.min(1e6, prior.baseline.timeS * Math.exp(base.value)),
       logSd: base.sd,
       ...(base.runs > 0 && { runs: base.runs }),
     },

@@ -75,7 +75,9 @@ export function nextTest<Candidate extends TestCandidate>(
     const timeS = positive(at, candidate.timeS ?? predictedS, 1e9, " s", ".timeS");
     const outcome = positive(at, candidate.outcomeLogSd ?? eyeLogSd(Math.log(timeS / predictedS)), 3, "", ".outcomeLogSd");
     const own = dot(slopes, correlated(slopes));
-    const expectedLogSd = Math.sqrt(Math.max(0, before - dot(slopes, onto) ** 2 / (own + (trusted(outcome, now.prior.noise === "stated") * scatter) ** 2)));
+    const stated = now.prior.noise === "stated";
+    const read = trusted(trusted(outcome, stated) * scatter, stated);
+    const expectedLogSd = Math.sqrt(Math.max(0, before - dot(slopes, onto) ** 2 / (own + read ** 2)));
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;
     const volumeMl = positive(at, candidate.volumeMl, 1e6, " ml", ".volumeMl");

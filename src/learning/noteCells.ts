@@ -2,7 +2,7 @@
  * Room: learning. The cells of a row of notes as people fill them: which column a heading means, and what a cell says.
  */
 import { plainObject, show, wrongValue } from "../core/guards.js";
-import { numberFromText, withPoint, withUnit } from "../quantities/numberText.js";
+import { withPoint, withUnit } from "../quantities/numberText.js";
 import type { Outcome } from "./types.js";
 
 /** Other words for the columns. */
@@ -42,8 +42,10 @@ interface Cell extends Column {
 /** The cells of a row. What is read is taken out. */
 export type Cells = Cell[];
 
-/** How the cells of each column are read that hold more than a plain number. */
-export type Readers = ReadonlyMap<string, (text: string) => unknown>;
+type Reader = (text: string) => unknown;
+
+/** How the cells of each column are read that holds no plain words. */
+export type Readers = ReadonlyMap<string, Reader>;
 
 /** The cells of a record that are not blank, by the columns of its headings. Throws when it is no object. */
 export function cellsOf(record: unknown, columnOf: ReturnType<typeof columnsBy>): Cells {
@@ -75,7 +77,7 @@ function columnOf(heading: string, readers: Readers): Column {
   const { field, unit } = column;
   const reader = readers.get(field);
   try {
-    if (unit !== "") (reader as NonNullable<typeof reader>)(`1 ${unit}`);
+    if (unit !== "") (reader as Reader)(`1 ${unit}`);
     return column;
   } catch {
     // A bracket holds a unit: to pass it over would be to guess.
@@ -92,12 +94,10 @@ export function taken(cells: Cells, field: string): Cell | undefined {
   return cell;
 }
 
-/** Reads the cell of a column; a plain number where nothing else is said. */
+/** Reads the cell of a column. */
 export function read(cells: Cells, field: string, readers: Readers): unknown {
   const cell = taken(cells, field);
-  if (!cell) return undefined;
-  const figures = withPoint(cell.text);
-  return readers.get(field)?.(withUnit(figures, cell.unit)) ?? numberFromText(figures, field);
+  return cell && (readers.get(field) as Reader)(withUnit(withPoint(cell.text), cell.unit));
 }
 
 /** Returns what was read; throws when there was nothing. */

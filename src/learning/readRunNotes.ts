@@ -5,6 +5,7 @@ import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilut
 import { parseAge } from "../exhaustion/parseAge.js";
 import { parseUse } from "../exhaustion/parseUse.js";
 import { parseTemperature } from "../quantities/parseTemperature.js";
+import { numberFromText } from "../quantities/numberText.js";
 import { parseTime } from "../quantities/parseTime.js";
 import { bathTemperature } from "../temperature/law.js";
 import { cellsOf, columnsBy, judgement, needed, read, taken, type Cells, type Readers } from "./noteCells.js";
@@ -37,7 +38,7 @@ export interface RunNotes {
  * @param records - one object a row, headings as keys, cells of text or numbers, blanks allowed. Columns, by the first word of the heading: time (or
  * development), temperature (or temp), dilution, agitation (or every), used, age, outcome (or result), gamma (or gradient), density, wanted, appearance,
  * factor, sd, id (or run), date, note (or notes). A heading may carry the unit of bare numbers as its last word: "Time (s)", "temperatureC",
- * "Temp °F", "age h"; bare numbers under used are cm²/l
+ * "Temp °F", "age h"; numbers under used, temperature and age need one
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are rejected
  * @returns the runs, in their order, and each row that could not be read with the reason; what stands in other columns, or beside a failure or a
  * measurement, goes to the run's note
@@ -90,7 +91,7 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   return { runs, rejected };
 }
 
-/** How each column is read that holds more than a plain number. */
+/** How each column is read that holds no plain words. */
 function readersFor(options: ParseDilutionOptions): Readers {
   return new Map<string, (text: string) => unknown>([
     ["time", parseTime],
@@ -101,6 +102,7 @@ function readersFor(options: ParseDilutionOptions): Readers {
     ["age", parseAge],
     ["outcome", judgement],
     ["appearance", parseTime],
+    ...["gamma", "density", "wanted", "factor", "sd"].map((field) => [field, (text: string) => numberFromText(text, field)] as const),
   ]);
 }
 

@@ -1,6 +1,7 @@
 import { agitationInterval } from "../agitation/agitation.js";
 import { formatDilution } from "../dilution/formatDilution.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
+import { TOO_FAR } from "./model.js";
 import { readOutcome } from "./outcome.js";
 import { storedModel } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
@@ -60,7 +61,8 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
     const { dilution, agitation } = run;
     const diluted = dilution === undefined ? null : readDilution("", dilution);
     const [right, logSd] = typeof outcome === "string" ? [NaN, NaN] : outcome;
-    const fitted = typeof row === "string" ? NaN : logTime(row);
+    const aside = now.setAside.find((each) => each.run === i);
+    const fitted = typeof row === "string" || aside?.reason === TOO_FAR ? NaN : logTime(row);
     return {
       run: i,
       id: run.id ?? null,
@@ -79,7 +81,7 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
       logResidual: finite(right - fitted),
       weight: 1,
       reason: null,
-      ...now.setAside.find((aside) => aside.run === i),
+      ...aside,
       note: run.note ?? (run.outcome as { readonly note?: string }).note ?? null,
     };
   });

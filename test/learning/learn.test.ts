@@ -360,13 +360,56 @@ describe("advice", () => {
     const told = startKnowledge(baseline, { noise: "stated", laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 0, sdKJPerMol: 0 } } });
     expect(known.baseline.timeS).toBeCloseTo(learn(told, wrong).baseline.timeS, 6);
     const faster = learn(startKnowledge(baseline, { noise: "stated", laws: { age: { kind: "half-life", halfLifeH: 24 } } }), [good(200, 20, { ageH: 24 }), good(180, 20, { ageH: 30 })]);
-    expect((faster.age as { sdLog: number }).sdLog).toBeCloseTo(2.999, 9);
+    expect((faster.age as { sdLog: number }).sdLog).toBe(3);
     expect(predict(faster, { ageH: 24 }).timeS).toBeGreaterThan(predict(faster, {}).timeS);
     const weak = learn(stated, [good(3000, 20, { dilution: "1+19", outcome: { kind: "good", logSd: 0.01 } }), good(500, 20, { outcome: { kind: "good", logSd: 0.01 } }), good(100, 20, { agitation: "continuous", outcome: { kind: "good", logSd: 0.01 } })]);
     expect(weak.agitation).toMatchObject({ staleLoss: 0.99 });
     expect(Number.isFinite(predict(weak, { agitation: { everyS: 120 } }).highS)).toBe(true);
     const huge = learn(startKnowledge({ timeS: 9e5, temperatureC: 20 }, { noise: "stated" }), [good(1e6), good(1e6, 20, { outcome: { kind: "judged", timeRatio: 3 } })]);
     expect(huge.baseline.timeS).toBeCloseTo(1e6, 3);
+  });
+});
+
+describe("numbers at their limits", () => {
+  const from = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9" }, { noise: "stated" });
+  const cold = (timeS: number, dilution: string, logSd: number): Run => ({ timeS, temperatureC: 10, dilution, outcome: { kind: "good", logSd } });
+  // Labels swapped: the weaker bath was the faster one.
+  it.each([
+    [[cold(195, "1+9", 0.05), cold(1215, "stock", 0.05), cold(1220, "stock", 0.05)]],
+    [[cold(160, "1+9", 0.3), cold(161, "1+9", 0.3), cold(1300, "stock", 0.04)]],
+  ])("one that comes back inside once another is held is let go: the fit is that with the exponent known to be 0", (runs) => {
+    const known = learn(from, runs);
+    expect(known.advice.filter(({ code }) => code === "held-at-limit").map(({ path }) => path)).toEqual(["/parameters/2"]);
+    const flat = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9" }, { noise: "stated", laws: { dilution: { kind: "power", exponent: 0, sd: 0 } } });
+    const told = learn(flat, runs);
+    expect(known.dilution).toMatchObject({ exponent: 0 });
+    expect(known.parameters[1]!.value).toBeGreaterThan(30);
+    for (const j of [0, 1]) expect(known.parameters[j]!.value).toBeCloseTo(told.parameters[j]!.value, 9);
+  });
+  it("a base time at its longest is one that can be asked", () => {
+    for (let timeS = 1; timeS < 1000; timeS += 7) {
+      const known = learn(startKnowledge({ timeS, temperatureC: 20 }, { baseLogSd: 3, noise: "stated" }), [good(1e6, 20, { outcome: { kind: "judged", timeRatio: 100, logSd: 0.01 } })]);
+      expect(known.baseline.timeS).toBeCloseTo(1e6, 6);
+      expect(() => predict(known, {})).not.toThrow();
+    }
+  });
+  it("a half-life known as poorly as a law may be is not moved by knowing nothing more", () => {
+    const age = { kind: "half-life", halfLifeH: 24, sdLog: 3 } as const;
+    const known = startKnowledge(baseline, { laws: { age } });
+    expect(known.advice).toEqual([]);
+    expect(known.parameters[5]!.value).toBeCloseTo(Math.LN2 / 24, 12);
+  });
+  it("runs that agree by chance count for no more than 4 % each", () => {
+    const equal = (count: number, logSd: number): number =>
+      learn(startKnowledge(baseline, { baseLogSd: 3 }), Array.from({ length: count }, (_, i) => good(510, 20, { id: String(i), outcome: { kind: "good", logSd } }))).baseline.logSd!;
+    expect(equal(20, 0.04)).toBeCloseTo(1 / Math.sqrt(1 / 9 + 20 / 0.0016), 6);
+    expect(equal(20, 0.01)).toBe(equal(20, 0.04));
+    expect(equal(1000, 0.1)).toBeGreaterThan(0.04 / Math.sqrt(1001));
+  });
+  it("a run too far for the laws has no fitted time, by whichever rule it is too far", () => {
+    const use = { increase: 0, perCm2PerL: 1, growth: "linear", sdIncrease: 1 } as const;
+    const [row] = tidyRuns(learn(startKnowledge(baseline, { laws: { use } }), [good(600, 20, { usedCm2PerL: 1000 })]));
+    expect(row).toMatchObject({ weight: 0, reason: "too far from the baseline for the laws", fittedS: null, logResidual: null, rightS: 600 });
   });
 });
 

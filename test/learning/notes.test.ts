@@ -185,6 +185,9 @@ describe("readRunNotes", () => {
     [{ "Temp C": "20⁰", Temp: "" }, /^parseTemperature: .*, got "20⁰"$/],
     [{ Dilution: "weak" }, 'parseDilution: text must be "stock" or parts such as "1+9", got "weak"'],
     [{ Date: "1 May" }, 'run.date must be an ISO date such as "2024-05-01", got "1 May"'],
+    [{ "Gamma (CI)": 0.52, Wanted: 0.6 }, 'heading must be a column, alone or with its unit, got "Gamma (CI)"'],
+    [{ "Density [step 5]": 0.52, Wanted: 0.6 }, 'heading must be a column, alone or with its unit, got "Density [step 5]"'],
+    [{ "sd (%)": 5 }, 'heading must be a column, alone or with its unit, got "sd (%)"'],
     [{ time: "9:00" }, "time must stand in one column, got two"],
     [{ Time: [1] }, /^parseTime/],
   ])("rejects %j", (cells, why) => {
