@@ -20,7 +20,7 @@ export const knowledgeSchema = (): JsonSchema =>
     },
     dilution: {
       anyOf: [
-        form("power", ["exponent"], { exponent: from(0, 3), sd: from(0, 3), ...ORIGIN }),
+        form("power", ["exponent"], { exponent: from(0, 3), sd: from(0, 3), scatterLogSd: from(0, 3), ...ORIGIN }),
         form("table", ["rows"], { rows: list(object(["dilution", "timeS"], { dilution: DILUTION, timeS: TIME }), 2, 50), ...ORIGIN }),
       ],
     },
@@ -37,6 +37,7 @@ export const knowledgeSchema = (): JsonSchema =>
       anyOf: [
         form("half-life", ["halfLifeH"], { halfLifeH: above0(1e6, "h"), sdLog: from(0, 3), ...ORIGIN }),
         form("life", ["lifeH"], { lifeH: above0(1e6, "h"), ...ORIGIN }),
+        form("slowing", ["perRootH"], { perRootH: from(-1, 1, "ln(time) by the root of an hour"), sdPerRootH: from(0, 3), ...ORIGIN }),
       ],
     },
     growth: object(["gammaInfinity", "ratePerS", "appearanceS"], {

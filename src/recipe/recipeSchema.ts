@@ -2,7 +2,7 @@ import { handbookIngredients } from "../handbook/ingredients.js";
 import { handbookLeastStock } from "../handbook/dilution.js";
 import { knowledgeSchema } from "./knowledgeSchema.js";
 import type { JsonSchema } from "./readBySchema.js";
-import { above0, AGE, AGITATION, AREA_PER_L, CAPACITY, DILUTION, form, from, GAMMA, LINES, list, object, one, TEMPERATURE, text, YES, type Fields } from "./schemaParts.js";
+import { above0, AGE, AGITATION, AREA_PER_L, CAPACITY, DILUTION, form, from, GAMMA, LINES, list, object, one, RUNS, TEMPERATURE, text, YES, type Fields } from "./schemaParts.js";
 import { RECIPE_VERSION } from "./types.js";
 
 const brewed = (ingredient: JsonSchema, required: readonly string[], rest: Fields): JsonSchema =>
@@ -91,6 +91,7 @@ const recipeOf = (version: number, material: JsonSchema, materialName: string, t
       ageH: AGE,
       gamma: GAMMA,
       logSd: from(0, 3, "standard deviation of ln(time)"),
+      runs: RUNS,
     }),
     agitation: AGITATION,
     conditions: object([], { temperatureC: TEMPERATURE, usedCm2PerL: AREA_PER_L, ageH: AGE, gamma: GAMMA }),

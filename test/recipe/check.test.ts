@@ -140,7 +140,7 @@ describe("checkRecipe", () => {
     expect(passed({ ...olderStock, baseline: { timeMin: 8.55, temperatureC: 20, logSd: 0.1 } }).baseline).toEqual({ timeS: 513, temperatureC: 20, logSd: 0.1 });
     expect(problemsOf({ ...olderStock, baseline: { timeS: 660, temperatureC: 20 } }).map(({ path, message }) => `${path} ${message}`)).toEqual([
       "/baseline/timeMin is missing: a number from 0.1 to 10000 (min)",
-      '/baseline/timeS "timeS" is not a field here; known are timeMin, temperatureC, dilution, agitation, usedCm2PerL, ageH, gamma, logSd',
+      '/baseline/timeS "timeS" is not a field here; known are timeMin, temperatureC, dilution, agitation, usedCm2PerL, ageH, gamma, logSd, runs',
     ]);
     expect(problemsOf({ ...hutStock, schemaVersion: 1 }).map(({ path }) => path)).toEqual(["/film", "/baseline/timeMin", "/baseline/timeS", "/material"]);
   });

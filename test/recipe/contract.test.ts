@@ -17,7 +17,7 @@ describe("the recipe format, line by line", () => {
       'type "object", fields schemaVersion! name film! developer! baseline! agitation conditions knowledge baths byInspection notes sources, no others',
       "/schemaVersion const 1",
       '/film type "string", maxLength 200',
-      '/baseline type "object", fields timeMin! temperatureC! dilution agitation usedCm2PerL ageH gamma logSd, no others',
+      '/baseline type "object", fields timeMin! temperatureC! dilution agitation usedCm2PerL ageH gamma logSd runs, no others',
       '/baseline/timeMin type "number", minimum 0.1, maximum 10000, description "min"',
     ]);
     expect(contract.filter((line) => !older.includes(line)).map((line) => line.split(" ")[0])).toEqual([

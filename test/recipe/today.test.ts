@@ -1,6 +1,6 @@
 /* Room: recipe. Today's bath: what the conditions leave out is as in the baseline, and every caution stands where its figure does. Invented recipes. */
 import { describe, expect, it } from "vitest";
-import { checkBrew, checkRecipe, compensate, compensateRecipe, describeCompensation, type Brew, type Caution, type Recipe } from "../../src/index.js";
+import { checkBrew, checkRecipe, compensate, compensateRecipe, describeCompensation, fitDilutionLaw, learn, startKnowledge, type Brew, type Caution, type Recipe } from "../../src/index.js";
 
 const stock: Recipe = {
   schemaVersion: 2,
@@ -111,5 +111,20 @@ describe("a brew without a restrainer", () => {
   const wanted = (use = {}): boolean => checkBrew(brew, use).some(({ code }) => code === "restrainer-wanted");
   it("is named for fast film, and where the speed is not known unless the emulsion is soft", () => {
     expect([wanted({ filmIso: 400 }), wanted({ filmIso: 399 }), wanted(), wanted({ softEmulsion: true }), wanted({ softEmulsion: true, filmIso: 800 })]).toEqual([true, false, true, false, true]);
+  });
+});
+
+describe("laws in a recipe", () => {
+  it("may be all that the package learns and fits itself", () => {
+    const known = learn(startKnowledge(stock.baseline), [
+      { timeS: 560, temperatureC: 20, ageH: 4, outcome: { kind: "good" } },
+      { timeS: 800, temperatureC: 15, outcome: { kind: "good" } },
+    ]);
+    const { temperature, agitation, use, age } = known;
+    const dilution = fitDilutionLaw([{ dilution: "1+9", timeS: 360 }, { dilution: "1+19", timeS: 700 }, { dilution: "1+29", timeS: 930 }]).law;
+    expect(age?.kind).toBe("slowing");
+    const recipe = { ...stock, baseline: known.baseline, conditions: { temperatureC: 15, ageH: 4 }, knowledge: { temperature, dilution, agitation, use, age } } as Recipe;
+    expect(checkRecipe(JSON.parse(JSON.stringify(recipe)))).toMatchObject({ ok: true });
+    expect(compensateRecipe(recipe).factors.filter(({ basis }) => basis === "own runs").map(({ cause }) => cause)).toEqual(["baseline", "temperature", "age"]);
   });
 });
