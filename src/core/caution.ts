@@ -8,7 +8,7 @@ export type CautionSeverity = "stop" | "warn" | "note";
  * Something that is allowed but unwise. Cautions are returned, never thrown; wrong input throws instead.
  *
  * @remarks `code` is stable and meant for programs; `message` is plain English and may be reworded in any release.
- * `limit` and `actual` carry the unit that the message names.
+ * `limit` and `actual` are in the units of the arguments (s, °C, cm² per litre, ml, g), whatever the message says them in.
  */
 export interface Caution {
   readonly code: string;

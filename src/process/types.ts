@@ -28,7 +28,7 @@ export interface FixSetting extends BathSetting {
   readonly kind?: FixerKind;
   /** clearing time measured with a scrap of the material, s, above 0 to 7200 */
   readonly clearingS?: number;
-  /** temperature of that measurement, °C; this bath's own when left out */
+  /** temperature of that measurement, 0 to 40 °C; this bath's own when left out */
   readonly clearingAtC?: number;
   /** clearing time of the same bath when it was fresh, at this bath's temperature, s */
   readonly freshClearingS?: number;

@@ -18,7 +18,8 @@ const ISO = new RegExp(`^PT(?:${NUMBER}H)?(?:${NUMBER}M)?(?:${NUMBER}S)?$`);
  * `"8.5 min"`, `"8′30″"`, or an ISO 8601 duration in hours, minutes and seconds (`"PT8M30S"`)
  * @returns the time in seconds, 0 or more
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is not a time, has no unit (`"510"` could be either), or its seconds or minutes reach 60
+ * @throws RangeError when it is not a time, has no unit (`"510"` could be either), or is a clock whose seconds, or
+ * minutes after hours, reach 60
  *
  * @remarks Decimal fractions are exact to the double: `"8.55 min"` is 513. ISO 8601-1:2019, section 5.5.2.
  *

@@ -10,7 +10,7 @@ import type { CoefficientLaw } from "./law.js";
  * @throws TypeError when `developer` is not text
  * @throws RangeError when it is not one of the known developers; the message lists them
  *
- * @remarks Coefficients differ by developer and by material, so each has a spread of 10 to 20 %. Those whose source says
+ * @remarks Coefficients differ by developer and by material, so each has a spread of 10 to 24 %. Those whose source says
  * "from memory" were not seen in print. There is none for grocery developers of coffee and vitamin C: nobody printed one.
  *
  * @example

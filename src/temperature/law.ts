@@ -23,7 +23,7 @@ export interface TemperatureRow {
  *
  * - `"arrhenius"`: ln(rate) = (E/R)(1/T0 − 1/T), E in kJ/mol from 0 to 200, with its standard deviation.
  * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is 1 or more and
- *   at most e per degree, and so is the spread `sdRatio` of the ratio.
+ *   at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
  * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a colder one.
  */
 export type TemperatureLaw =

@@ -50,7 +50,7 @@ export function temperatureCautions(temperatureC: number, options: TemperatureCa
     add(
       "hydroquinone-cold",
       c < 13 ? "stop" : "warn",
-      16,
+      c < 13 ? 13 : 16,
       c < 13
         ? "Hydroquinone practically stops below about 13 °C: more time does not help."
         : "Hydroquinone weakens below about 16 °C: expect less contrast.",

@@ -57,7 +57,7 @@ describe("temperatureCautions", () => {
       code: "hydroquinone-cold",
       severity: "stop",
       message: "Hydroquinone practically stops below about 13 °C: more time does not help.",
-      limit: 16,
+      limit: 13,
       actual: 12.9,
     });
     expect(codes(12, { hydroquinone: false })).toEqual(["warn temperature-unusual"]);
