@@ -42,7 +42,7 @@ export function adviceOn(
   parameters.forEach(({ value, priorSd }, j) => {
     const path = `/parameters/${j}`;
     const actual = (value - (prior[j]?.[0] as number)) / priorSd;
-    if (atBound.includes(j)) add("held-at-limit", "warn", `The runs would carry ${name(j)} past its limit: it is held there. Check the notes.`, path);
+    if (atBound.includes(j)) add("held-at-limit", "warn", `The runs carry ${name(j)} past its limit: it is held there. Check the notes.`, path);
     else if (Math.abs(actual) > FAR) add("far-from-known", "warn", `The runs carry ${name(j)} far from what is known. Check the notes.`, path, FAR, actual);
   });
   if (scatter > SCATTERED)

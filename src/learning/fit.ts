@@ -111,13 +111,9 @@ function withinBounds(
   for (let round = 0; ; round += 1) {
     const values = solved(held);
     const out = values.findIndex((value, j) => value !== at(values, j) && !held.has(j));
-    const back = [...held.keys()].find((j) => {
-      const others = new Map(held);
-      others.delete(j);
-      return at(solved(others), j) !== held.get(j);
-    });
-    if (round === 50 || (out < 0 && back === undefined)) return { values: values.map((_, j) => at(values, j)), atBound: [...held.keys()] };
-    if (out >= 0) held.set(out, at(values, out));
-    else held.delete(back as number);
+    const back = [...held.keys()].find((j) => at(solved(new Map([...held].filter(([other]) => other !== j))), j) !== held.get(j));
+    const turned = out < 0 ? back : out;
+    if (turned === undefined || round === 50) return { values: values.map((_, j) => at(values, j)), atBound: [...held.keys()] };
+    if (!held.delete(turned)) held.set(turned, at(values, turned));
   }
 }

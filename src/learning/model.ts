@@ -44,7 +44,7 @@ export function rowMaker(where: string, baseline: Baseline, laws: LearnableLaws)
     const toC = conditions.temperatureC ?? baseline.temperatureC;
     // No plate is developed in a hotter bath: `compensate` asks there whether °F was meant, and from such a run nothing is learned.
     if (toC > 45) return `at ${toC} °C: is it in °F?`;
-    if (age.kind === "life" && (conditions.ageH ?? ageH) > age.lifeH) return `the bath was past its life of ${age.lifeH} h`;
+    if (age.kind === "life" && (conditions.ageH ?? ageH) > age.lifeH) return `past the bath's life of ${age.lifeH} h`;
     let log = 0;
     const slopes = [1];
     after.forEach((to, i) => {
@@ -55,7 +55,7 @@ export function rowMaker(where: string, baseline: Baseline, laws: LearnableLaws)
       slopes.push(to && from ? to[1] - from[1] : 0);
     });
     if (conditions.agitation && (conditions.agitation === "stand") !== (baseline.agitation === "stand"))
-      return "stand is a mode of its own: it needs a baseline that stands";
+      return "stand needs a baseline that stands";
     return Math.abs(log) < WIDEST_LOG_SD ? { log, slopes } : TOO_FAR;
   };
 }

@@ -16,7 +16,7 @@ const SYNONYMS: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** A column, and what its heading says besides, which has to be the unit of bare numbers in it. */
-interface Column {
+export interface Column {
   readonly field: string;
   readonly unit: string;
 }
@@ -47,28 +47,21 @@ type Reader = (text: string) => unknown;
 /** How the cells of each column are read that holds no plain words. */
 export type Readers = ReadonlyMap<string, Reader>;
 
-/** The cells of a record that are not blank, by the columns of its headings. Throws when it is no object. */
-export function cellsOf(record: unknown, columnOf: ReturnType<typeof columnsBy>): Cells {
+/** The cells of a record that are not blank; `columns` keeps what was read of the headings. Throws when it is no object, or a heading has a bracket that holds no unit of its column. */
+export function cellsOf(record: unknown, readers: Readers, columns: Map<string, Column>): Cells {
   const cells: Cells = [];
   for (const [heading, cell] of Object.entries(plainObject("row", record))) {
     // What a data frame or a spreadsheet leaves in an empty cell.
     if (cell === undefined || cell === null || Number.isNaN(cell)) continue;
-    const text = typeof cell === "string" ? cell.trim() : show(cell);
+    // A quotient by nothing says as much in words; where a figure belongs it is refused.
+    const text = typeof cell === "string" ? cell.trim() : cell === Infinity || cell === -Infinity ? "no number" : show(cell);
     if (text === "") continue;
-    const { field, unit } = columnOf(heading);
+    const column = columns.get(heading) ?? columnOf(heading, readers);
+    columns.set(heading, column);
+    const { field, unit } = column;
     cells.push({ field, unit, heading, text });
   }
   return cells;
-}
-
-/** Makes the function from headings to columns, which reads each heading once. It throws when a heading has a bracket that holds no unit of its column. */
-export function columnsBy(readers: Readers): (heading: string) => Column {
-  const read = new Map<string, Column>();
-  return (heading) => {
-    const column = read.get(heading) ?? columnOf(heading, readers);
-    read.set(heading, column);
-    return column;
-  };
 }
 
 /** The column of a heading, if what stands in it besides is a unit; a time of day, or of fixing, is a column that is not known. */
@@ -81,7 +74,7 @@ function columnOf(heading: string, readers: Readers): Column {
     return column;
   } catch {
     // A bracket holds a unit: to pass it over would be to guess.
-    if (reader && /[([]/.test(heading)) wrongValue("heading", "a column, alone or with its unit", heading);
+    if (reader && /[([]/.test(heading)) wrongValue("heading", "a column and its unit", heading);
     return { field: "", unit };
   }
 }
@@ -106,7 +99,7 @@ export function needed<T>(field: string, value: T | undefined): T {
   return value;
 }
 
-const OUTCOMES = '"good", "failed", "fogged", "over 1", "under 0.5", "N+1" or "x1.2"';
+const OUTCOMES = '"good", "failed", "fogged", "over 1", "N-0.5" or "x1.2"';
 
 /** "good", "failed", "fogged"; steps over or under ("over 1", "-0.5", "N+1"); or the right time as a multiple ("x1.2"). */
 export function judgement(text: string): Outcome {

@@ -8,7 +8,7 @@ import { parseTemperature } from "../quantities/parseTemperature.js";
 import { numberFromText } from "../quantities/numberText.js";
 import { parseTime } from "../quantities/parseTime.js";
 import { bathTemperature } from "../temperature/law.js";
-import { cellsOf, columnsBy, judgement, needed, read, taken, type Cells, type Readers } from "./noteCells.js";
+import { cellsOf, judgement, needed, read, taken, type Cells, type Column, type Readers } from "./noteCells.js";
 import { entryOf, refuseFuture } from "./notebook.js";
 import { readOutcome } from "./outcome.js";
 import type { Outcome, Run } from "./types.js";
@@ -66,13 +66,13 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   refuseFuture("readRunNotes: options.today", today, []);
   parseDilution("stock", colon);
   const readers = readersFor(colon);
-  const columnOf = columnsBy(readers);
+  const columns = new Map<string, Column>();
   const runs: Run[] = [];
   const rejected: RejectedNote[] = [];
   const seen = new Map<string, number>();
   rows.forEach((record, row) => {
     try {
-      const run = readRow(cellsOf(record, columnOf), readers);
+      const run = readRow(cellsOf(record, readers, columns), readers);
       const entry = entryOf("run", run);
       refuseFuture("", today, [entry]);
       readOutcome("run", run);

@@ -73,7 +73,7 @@ describe("cells of notes", () => {
     expect(read(cells).rejected.map((each) => each.reason)).toEqual([reason]);
   });
   it("rejects steps with a word before them, and shows sixty letters of a long outcome", () => {
-    const forms = '"good", "failed", "fogged", "over 1", "under 0.5", "N+1" or "x1.2"';
+    const forms = '"good", "failed", "fogged", "over 1", "N-0.5" or "x1.2"';
     const reason = (Outcome: string) => read({ Outcome }).rejected[0]?.reason;
     expect(reason("very over 1")).toBe(`outcome must be ${forms}, got "very over 1"`);
     expect(reason("o".repeat(61))).toBe(`outcome must be ${forms}, got "${"o".repeat(60)}"`);
@@ -183,7 +183,7 @@ describe("laws learned from one run, by hand", () => {
   it("a stand run under a baseline that stands; agitation has no place there", () => {
     const standing = startKnowledge({ ...baseline, agitation: "stand" }, { noise: "stated" });
     const known = learn(standing, [good(600, 20, { agitation: "stand" }), good(600, 20, { agitation: { everyS: 30 } })]);
-    const reason = "stand is a mode of its own: it needs a baseline that stands";
+    const reason = "stand needs a baseline that stands";
     expect(known.setAside.map(({ run, reason: why }) => [known.runs[run]?.agitation, why])).toEqual([[{ everyS: 30 }, reason]]);
     // The base time of spread 0.2 and one run of 0.1: four fifths of the way.
     expect(known.baseline.timeS).toBeCloseTo(510 * Math.exp(0.8 * Math.log(600 / 510)), 9);

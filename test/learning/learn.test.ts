@@ -157,8 +157,8 @@ describe("learn", () => {
     ]);
     expect(known.runs.map(({ id }) => id)).toEqual(["a", "b", "c", "d", "e"]);
     expect(known.setAside).toEqual([
-      { run: 0, reason: "stand is a mode of its own: it needs a baseline that stands", weight: 0 },
-      { run: 1, reason: "the bath was past its life of 2 h", weight: 0 },
+      { run: 0, reason: "stand needs a baseline that stands", weight: 0 },
+      { run: 1, reason: "past the bath's life of 2 h", weight: 0 },
       { run: 2, reason: "failed", weight: 0 },
       { run: 3, reason: "fogged", weight: 0 },
     ]);
@@ -352,7 +352,7 @@ describe("advice", () => {
     expect(known.advice.find(({ code }) => code === "held-at-limit")).toEqual({
       code: "held-at-limit",
       severity: "warn",
-      message: "The runs would carry temperature past its limit: it is held there. Check the notes.",
+      message: "The runs carry temperature past its limit: it is held there. Check the notes.",
       path: "/parameters/1",
     });
     expect(predict(known, { temperatureC: 10 }).timeS).toBe(predict(known, {}).timeS);

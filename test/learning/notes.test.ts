@@ -120,8 +120,8 @@ describe("readRunNotes", () => {
       { ...row, note: Infinity, grain: -Infinity, paper: "soft" },
       { ...row, age: Infinity },
     ]);
-    expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, note: "Infinity; grain: -Infinity; paper: soft" }]);
-    expect(rejected).toEqual([{ row: 1, record: { ...row, age: Infinity }, reason: expect.stringMatching(/got "Infinity"$/) }]);
+    expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, note: "no number; grain: no number; paper: soft" }]);
+    expect(rejected).toEqual([{ row: 1, record: { ...row, age: Infinity }, reason: expect.stringMatching(/got "no number"$/) }]);
   });
   it("gives back a hole in the rows too", () => {
     const records: unknown[] = [base];
@@ -143,7 +143,7 @@ describe("readRunNotes", () => {
     [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.888888888889"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
-    [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "under 0.5", "N+1" or "x1.2", got "lovely"'],
+    [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "N-0.5" or "x1.2", got "lovely"'],
     [{ Outcome: "over" }, /^outcome must be/],
     [{ Outcome: "xgood" }, /^outcome must be/],
     [{ Outcome: "failed too" }, /^outcome must be/],
@@ -174,20 +174,20 @@ describe("readRunNotes", () => {
     [{ Dilution: 9 }, 'parseDilution: text must be "stock" or parts such as "1+9", got "9"'],
     [{ used: 516 }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "516"'],
     // A bracket holds a unit: one that is none is not passed over.
-    [{ "Used (m2/l)": 0.05 }, 'heading must be a column, alone or with its unit, got "Used (m2/l)"'],
-    [{ "Agitation (per min)": 2 }, 'heading must be a column, alone or with its unit, got "Agitation (per min)"'],
-    [{ Time: "", "Time (min:s)": 8 }, 'heading must be a column, alone or with its unit, got "Time (min:s)"'],
-    [{ Temp: "", "Temp [C / F]": 50 }, 'heading must be a column, alone or with its unit, got "Temp [C / F]"'],
-    [{ Dilution: "", "Dilution (total)": "1:10" }, 'heading must be a column, alone or with its unit, got "Dilution (total)"'],
+    [{ "Used (m2/l)": 0.05 }, 'heading must be a column and its unit, got "Used (m2/l)"'],
+    [{ "Agitation (per min)": 2 }, 'heading must be a column and its unit, got "Agitation (per min)"'],
+    [{ Time: "", "Time (min:s)": 8 }, 'heading must be a column and its unit, got "Time (min:s)"'],
+    [{ Temp: "", "Temp [C / F]": 50 }, 'heading must be a column and its unit, got "Temp [C / F]"'],
+    [{ Dilution: "", "Dilution (total)": "1:10" }, 'heading must be a column and its unit, got "Dilution (total)"'],
     // A clock under a unit that is not its own says two things.
     [{ Time: "", "Time (h)": "1:30" }, /^parseTime: text must be a time such as .*, got "1:30 h"$/],
     [{ Time: "", "Time (min)": "08:30:00" }, /^parseTime: text must be a time such as .*, got "08:30:00 min"$/],
     [{ "Temp C": "20⁰", Temp: "" }, /^parseTemperature: .*, got "20⁰"$/],
     [{ Dilution: "weak" }, 'parseDilution: text must be "stock" or parts such as "1+9", got "weak"'],
     [{ Date: "1 May" }, 'run.date must be an ISO date such as "2024-05-01", got "1 May"'],
-    [{ "Gamma (CI)": 0.52, Wanted: 0.6 }, 'heading must be a column, alone or with its unit, got "Gamma (CI)"'],
-    [{ "Density [step 5]": 0.52, Wanted: 0.6 }, 'heading must be a column, alone or with its unit, got "Density [step 5]"'],
-    [{ "sd (%)": 5 }, 'heading must be a column, alone or with its unit, got "sd (%)"'],
+    [{ "Gamma (CI)": 0.52, Wanted: 0.6 }, 'heading must be a column and its unit, got "Gamma (CI)"'],
+    [{ "Density [step 5]": 0.52, Wanted: 0.6 }, 'heading must be a column and its unit, got "Density [step 5]"'],
+    [{ "sd (%)": 5 }, 'heading must be a column and its unit, got "sd (%)"'],
     [{ time: "9:00" }, "time must stand in one column, got two"],
     [{ Time: [1] }, /^parseTime/],
   ])("rejects %j", (cells, why) => {
