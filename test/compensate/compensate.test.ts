@@ -225,6 +225,8 @@ describe("cautions of compensate", () => {
       path: "/conditions/temperatureC",
     });
     expect(codes({ ...known, temperatureC: 17.9 }, { temperatureC: 20 }, { temperature })).toContain("outside-table");
+    // Where nothing is carried on, nothing is said.
+    expect(codes({ ...known, temperatureC: 17.9 }, { temperatureC: 17.9 }, { temperature })).not.toContain("outside-table");
     const dilution = {
       kind: "table",
       rows: [
@@ -233,6 +235,7 @@ describe("cautions of compensate", () => {
       ],
     } as const;
     expect(codes(known, { dilution: "1+4" }, { dilution })).not.toContain("outside-table");
+    expect(codes({ ...known, dilution: "1+40" }, { dilution: "1+40" }, { dilution })).not.toContain("outside-table");
     expect(cautionOf("outside-table", known, { dilution: "1+10" }, { dilution })).toEqual({
       code: "outside-table",
       severity: "warn",

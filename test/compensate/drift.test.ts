@@ -112,6 +112,15 @@ describe("compensate: the spread of a drifting bath", () => {
 });
 
 describe("compensate: cautions about a drifting bath", () => {
+  it("says of a log at rest what it says of the temperature, to the last bit", () => {
+    for (const c of [24, 18, 0, 100, 20.1, 13.7])
+      for (const middleS of [1, 10, 77, 123.4, 599]) {
+        const log = [0, middleS, 2000].map((timeS) => ({ timeS, temperatureC: c }));
+        const at = ({ cautions }: { readonly cautions: readonly Caution[] }) => cautions.map(({ code, actual }) => [code, code.startsWith("temperature") ? actual : undefined]);
+        const plain = compensate(known, { temperatureC: c }, knowledge);
+        expect(at(compensate(known, { temperatureC: log }, knowledge)).filter(([code]) => code !== "log-held")).toEqual(at(plain));
+      }
+  });
   it("asks about readings that look like °F", () => {
     const answer = compensate(known, { temperatureC: [{ timeS: 0, temperatureC: 68 }, { timeS: 600, temperatureC: 66 }] }, knowledge);
     expect(answer.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", severity: "stop", actual: 68, path: "/conditions/temperatureC" });
