@@ -81,8 +81,8 @@ export const TABLE_ROW_LOG_SD = 0.025;
 
 /**
  * The standard deviation of ln(ratio) between two places of a table, its rows with x rising: their rounding, and `perX` for each unit of x that lies
- * between a place and its nearest row, inside the table or beyond it. Between neighbouring rows their rounding acts in proportion to the distance, from that
- * of the two nearest rows on in full, and beyond the rows it goes on with the slope that rests on it.
+ * between a place and its nearest row, inside the table or beyond it. The rounding acts in full from row to row and in proportion over a step shorter than
+ * that between the two nearest rows; over what lies between a place and its nearest row it goes on at the same rate, since the slope there rests on it.
  */
 export function tableSpread(rows: readonly TimeKnot[], a: number, b: number, perX: number): number {
   const step = Math.abs(a - b);

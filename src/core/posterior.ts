@@ -30,7 +30,7 @@ export function posterior(size: number, readings: readonly Surprise[], variances
  *
  * @remarks With S the spread, x the slopes, f = Sᵀx and k = 1/(variance + f·f), the mean moves by k·Sf times what it misses the reading by, and S loses
  * k/(1 + √(k·variance))·(Sf)fᵀ. So a covariance keeps twice the digits and never turns negative, however alike the readings: J. E. Potter's form of
- * the update, in R. H. Battin, Astronautical Guidance, New York, 1964, sec. 9.
+ * the update, in R. H. Battin, Astronautical Guidance, New York, 1964, sec. 9 (from memory).
  */
 export function update({ mean, spread }: Posterior, { slopes, surprise }: Surprise, variance: number): void {
   const shares = new Array<number>(mean.length).fill(0);

@@ -158,6 +158,7 @@ describe("the robust posterior", () => {
       misses.forEach((miss, i) => {
         expect(weights[i]).toBeCloseTo(Math.min(1, (2 * scatter) / Math.sqrt(miss)), 2);
       });
+      // Two figures, a fiftieth of what is known of a scatter: under such readings 200 rounds do not always reach the third.
       // Eight runs about 1 beside the held squares, whose mean is 0.920537 for normal noise.
       const free = readings.length - spread.reduce((sum, row) => sum + 1 - dot(row, row), 0);
       const held = misses.reduce((sum, miss) => sum + Math.min(miss, 4 * scatter ** 2), 0);
