@@ -90,30 +90,34 @@ const clamped = (value: number, [low, high]: NumberRange): number => Math.min(hi
 
 /**
  * The most probable numbers within their bounds: a number outside is held at its bound, as if it had been read there beyond doubt, and the others
- * move with it; one that would come back inside once others are held is let go. The spreads stay as they were, which errs on the wide side.
+ * move with it; one that would come back inside is let go. Always the first in order that is not where it belongs is turned: so no state comes
+ * twice, and the search ends. The spreads stay as they were, which errs on the wide side.
+ *
+ * Source: K. G. Murty, Note on a Bard-type scheme for solving the complementarity problem, Opsearch 11, 1974, p. 123 (from memory).
  */
 function withinBounds(
   { mean, spread }: Fit,
   numbers: readonly NumberOfLaw[],
   bounds: readonly NumberRange[],
 ): { readonly values: readonly number[]; readonly atBound: readonly number[] } {
-  const solved = (held: ReadonlyMap<number, number>): readonly number[] => {
+  const held = new Map<number, number>();
+  const solved = (without?: number): readonly number[] => {
     const found = { mean: [...mean], spread: spread.map((row) => [...row]) };
     for (const [out, bound] of held) {
       const [value, sd] = numbers[out] as NumberOfLaw;
-      update(found, { slopes: numbers.map((_, j) => Number(j === out)), surprise: (bound - value) / sd }, 0);
+      if (out !== without) update(found, { slopes: numbers.map((_, j) => Number(j === out)), surprise: (bound - value) / sd }, 0);
     }
-    return numbers.map(([value, sd], j) => held.get(j) ?? value + sd * (found.mean[j] as number));
+    return numbers.map(([value, sd], j) => (j === without ? undefined : held.get(j)) ?? value + sd * (found.mean[j] as number));
   };
-  const held = new Map<number, number>();
   const at = (values: readonly number[], j: number): number => clamped(values[j] as number, bounds[j] as NumberRange);
-  // Each number is held, and let go, a few times at most; the count is for data that nobody has.
+  // The count is for numbers that rounding turns to and fro.
   for (let round = 0; ; round += 1) {
-    const values = solved(held);
-    const out = values.findIndex((value, j) => value !== at(values, j) && !held.has(j));
-    const back = [...held.keys()].find((j) => at(solved(new Map([...held].filter(([other]) => other !== j))), j) !== held.get(j));
-    const turned = out < 0 ? back : out;
-    if (turned === undefined || round === 50) return { values: values.map((_, j) => at(values, j)), atBound: [...held.keys()] };
+    const turned = numbers.findIndex((_, j) => {
+      const free = solved(j);
+      return at(free, j) !== (held.get(j) ?? free[j]);
+    });
+    const values = solved();
+    if (turned < 0 || round === 200) return { values: values.map((_, j) => at(values, j)), atBound: [...held.keys()] };
     if (!held.delete(turned)) held.set(turned, at(values, turned));
   }
 }
