@@ -1,4 +1,4 @@
-import { readCurve, type CharacteristicCurve, type DensityStep, type ReadCurve } from "./sensitometry.js";
+import { readCurve, ROUNDING, type CharacteristicCurve, type DensityStep, type ReadCurve } from "./sensitometry.js";
 import { speedPointOf, type SpeedPoint } from "./speedPoint.js";
 
 /** How far above the speed point the second point lies, in log H (ISO 6). */
@@ -28,7 +28,7 @@ export function averageGradient(curve: CharacteristicCurve): number {
 export function gradientFrom(where: string, read: ReadCurve, point: SpeedPoint): number {
   const upper = point.logH + SPAN;
   const last = (read.steps[read.steps.length - 1] as DensityStep).logH;
-  if (upper > last)
+  if (upper > last + ROUNDING)
     throw new RangeError(`${where} must reach log H ${upper.toFixed(2)}, 1.30 above the speed point, but ends at ${last.toFixed(2)}`);
   return (read.densityAt(upper) - point.density) / SPAN;
 }

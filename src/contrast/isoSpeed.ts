@@ -1,6 +1,6 @@
 import type { Caution } from "../core/caution.js";
 import { gradientFrom } from "./averageGradient.js";
-import { readCurve, type CharacteristicCurve } from "./sensitometry.js";
+import { readCurve, ROUNDING, type CharacteristicCurve } from "./sensitometry.js";
 import { speedPointOf } from "./speedPoint.js";
 
 /** A film speed by ISO 6 arithmetic. */
@@ -9,7 +9,7 @@ export interface IsoSpeed {
   readonly speed: number;
   /** the same in degrees, 1 + 10·log10(speed), to the nearest whole degree */
   readonly degrees: number;
-  /** the nearest step of the scale of thirds of a stop: 100, 125, 160 ... */
+  /** the nearest step of the scale of thirds of a stop: 100, 125, 160 ..., and 12, 6, 3 as they are printed */
   readonly rated: number;
   readonly averageGradient: number;
   readonly cautions: readonly Caution[];
@@ -17,6 +17,12 @@ export interface IsoSpeed {
 
 /** The steps of the scale within one power of ten. */
 const SCALE = [100, 125, 160, 200, 250, 320, 400, 500, 640, 800];
+
+/** The same below 16, where the scale is printed shorter: 12, 6, 3 and 1.2 (from memory of the standard). */
+const LOW_SCALE = [100, 120, 160, 200, 250, 300, 400, 500, 600, 800];
+
+/** How far the rise of density may lie off 0.80: 0.75 and 0.85 themselves are within, however they round. */
+const OFF = 0.05 + ROUNDING;
 
 /**
  * The speed of a film from its characteristic curve, by the arithmetic of ISO 6.
@@ -41,10 +47,10 @@ export function isoSpeed(curve: CharacteristicCurve): IsoSpeed {
   const gradient = gradientFrom(where, read, point);
   const speed = 0.8 / 10 ** point.logH;
   const thirds = Math.round(10 * Math.log10(speed));
-  const rated = (SCALE[((thirds % 10) + 10) % 10] as number) * 10 ** (Math.floor(thirds / 10) - 2);
+  const rated = ((thirds < 12 ? LOW_SCALE : SCALE)[((thirds % 10) + 10) % 10] as number) * 10 ** (Math.floor(thirds / 10) - 2);
   const rise = gradient * 1.3;
   const cautions: readonly Caution[] =
-    Math.abs(rise - 0.8) > 0.05
+    Math.abs(rise - 0.8) > OFF
       ? [
           {
             code: "not-iso-contrast",

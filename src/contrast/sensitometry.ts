@@ -39,10 +39,17 @@ export function readCurve(where: string, curve: CharacteristicCurve): ReadCurve 
   return { steps, basePlusFog, densityAt: monotoneCurve(steps.map(({ logH, density }) => ({ x: logH, y: density }))) };
 }
 
+/**
+ * Sums of densities and of exposures round: what ends less than this short of a place reaches it. A curve over fog of 0.20 that ends at 0.30 has
+ * reached 0.20 + 0.10, which is 0.30000000000000004.
+ */
+export const ROUNDING = 1e-9;
+
 /** The least log exposure at which a curve rises to a density; `undefined` when it starts above it or never gets there. */
 export function logHAt({ steps, densityAt }: ReadCurve, density: number): number | undefined {
-  const i = steps.findIndex((step) => step.density >= density);
-  if ((steps[0] as DensityStep).density === density) return (steps[0] as DensityStep).logH;
+  const i = steps.findIndex((step) => step.density >= density - ROUNDING);
+  const first = steps[0] as DensityStep;
+  if (i === 0 && first.density <= density + ROUNDING) return first.logH;
   if (i <= 0) return undefined;
   let low = (steps[i - 1] as DensityStep).logH;
   let high = (steps[i] as DensityStep).logH;

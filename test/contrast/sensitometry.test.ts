@@ -37,6 +37,16 @@ describe("speedPoint", () => {
     const steps = [0.1, 0.6, 1.2].map((density, i) => ({ logH: i - 3, density }));
     expect(speedPoint({ steps, basePlusFog: 0 }).logH).toBe(-3);
   });
+  it("takes a curve that starts or ends at the criterion, however the sum rounds", () => {
+    for (let i = 0; i <= 200; i += 1) {
+      // Fog and criterion as they are read off, to 0.01: their sum is seldom the same number.
+      const fog = i / 100;
+      const criterion = (i + 10) / 100;
+      expect(speedPoint([{ logH: -3, density: fog }, { logH: -2, density: fog }, { logH: -1, density: criterion }]).logH).toBeCloseTo(-1, 9);
+      const steps = [0, 0.5, 1].map((more, j) => ({ logH: j - 3, density: criterion + more }));
+      expect(speedPoint({ steps, basePlusFog: fog }).logH).toBe(-3);
+    }
+  });
   it("says which end of the curve is missing", () => {
     const flat = [-3, -2, -1].map((logH) => ({ logH, density: 0.1 + (logH + 3) / 50 }));
     expect(() => speedPoint(flat)).toThrow(
@@ -53,6 +63,16 @@ describe("averageGradient", () => {
     expect(averageGradient(straight(0.8))).toBeCloseTo(0.8, 9);
     expect(averageGradient({ steps: curveOf(toe(0.65)), basePlusFog: 0.2 })).toBeLessThan(0.65);
   });
+  it("takes a curve that ends 1.30 above the speed point, wherever that is", () => {
+    for (let i = 0; i <= 300; i += 1) {
+      const logH = -3 + i / 100;
+      const steps = [{ logH: logH - 0.5, density: 0.2 }, { logH, density: 0.3 }, { logH: logH + 1.3, density: 1.1 }];
+      expect(averageGradient(steps)).toBeCloseTo(0.8 / 1.3, 6);
+      // A thousandth less is too short.
+      const short = [...steps.slice(0, 2), { logH: logH + 1.299, density: 1.1 }];
+      expect(() => averageGradient(short)).toThrow(/^averageGradient: curve must reach log H/);
+    }
+  });
   it("needs 1.30 above the speed point", () => {
     const short = straight(0.8).filter((step) => step.logH < -1.22);
     expect(() => averageGradient(short)).toThrow(
@@ -65,9 +85,11 @@ describe("averageGradient", () => {
 describe("isoSpeed", () => {
   /* ISO 6:1993: S = 0.80/Hm; ISO 100/21° at 0.008 lx s (from memory of the standard; S° = 1 + 10 log10 S). */
   const at = (logHm: number, slope = 0.8 / 1.3): readonly DensityStep[] =>
-    curveOf((x) => 0.2 + Math.max(0, slope * (x - (logHm - 0.1 / slope))), -4, 1, 0.05);
+    curveOf((x) => 0.2 + Math.max(0, slope * (x - (logHm - 0.1 / slope))), -4, 1.5, 0.05);
   it.each([
     [0.008, 100, 21], [0.0064, 125, 22], [0.005, 160, 23], [0.004, 200, 24], [0.002, 400, 27], [0.001, 800, 30], [0.016, 50, 18], [0.08, 10, 11], [0.0008, 1000, 31],
+    // As they are printed: 12 and not 12.5, 6 and not 6.4, but 32 and 64 in full.
+    [0.064, 12, 12], [0.05, 16, 13], [0.0125, 64, 19], [0.025, 32, 16], [0.125, 6, 9], [0.25, 3, 6], [0.64, 1.2, 2],
   ])("%d lx s is ISO %d/%d°", (exposure, rated, degrees) => {
     const answer = isoSpeed({ steps: at(Math.log10(exposure)), basePlusFog: 0.2 });
     // The sharp toe between two steps is drawn round, so the speed is good to a few per cent of a third of a stop.
@@ -89,6 +111,16 @@ describe("isoSpeed", () => {
       expect(caution!.actual).toBeCloseTo(1.3 * slope, 1);
     }
     for (const slope of [0.59, 0.64]) expect(isoSpeed(at(-2.1, slope)).cautions).toEqual([]);
+  });
+  it("takes a rise of 0.75 or 0.85 as the standard's, and 0.74 or 0.86 not", () => {
+    const rising = (rise: number, logH: number): number => {
+      const steps = [[-0.5, 0.1], [0, 0.2], [1.3, 0.2 + rise], [1.5, 0.25 + rise]].map(([x, density]) => ({ logH: logH + x!, density: density! }));
+      return isoSpeed(steps).cautions.length;
+    };
+    for (let i = 0; i <= 100; i += 1) {
+      const logH = -3 + i / 100;
+      expect([0.74, 0.75, 0.85, 0.86].map((rise) => rising(rise, logH))).toEqual([1, 0, 0, 1]);
+    }
   });
   it("names itself when the curve falls short", () => {
     expect(() => isoSpeed(at(-2.1).slice(0, 45))).toThrow(/^isoSpeed: curve must reach log H -0\.80, 1\.30 above the speed point/);
