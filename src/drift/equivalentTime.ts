@@ -10,11 +10,11 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  * @param referenceC - the temperature of the steady bath, 0 to 100 °C
  * @returns equivalent time at `referenceC` from the first reading to the last, s
  * @throws TypeError when an argument or a field is of the wrong kind
- * @throws RangeError when a value is out of range, readings are fewer than two or not in the order of time, or the result passes 1e300 s
+ * @throws RangeError when a value is out of range, or readings are fewer than two or not in the order of time
  *
  * @remarks ∫ rate(T(t)) dt, rate 1 at `referenceC`; better than 1e-9 relative however far apart the readings are. With u the change of
  * ln(rate) over a stretch, its ends' values and slopes are enough up to u = 0.016 (error u⁴/720); beyond it a coefficient integrates in
- * closed form, and Arrhenius by adaptive Gauss-Lobatto, by which a table goes too. The same integral is maturity in concrete (ASTM C1074) and F0 in
+ * closed form, and Arrhenius by adaptive Gauss-Lobatto, by which a table goes too, from row to row. The same integral is maturity in concrete (ASTM C1074) and F0 in
  * sterilisation.
  *
  * @example
@@ -83,18 +83,26 @@ function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: num
 function logUnderTable(readings: TemperatureLog, rows: readonly TemperatureRow[], referenceC: number): number {
   const timeAt = tableTime(rows);
   const referenceS = timeAt(referenceC);
+  const places = rows.map((row) => row.temperatureC).sort((a, b) => a - b);
   return readings.reduce((sum, { timeS, temperatureC }, i) => {
     const from = readings[i - 1];
     if (from === undefined) return 0;
-    return sum + (timeS - from.timeS) * meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC);
+    return sum + (timeS - from.timeS) * meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC, places);
   }, 0);
 }
 
-/** The mean of a rate between two temperatures; a table's rows, where its curve has a corner in its curvature, are closed in by halving. */
-function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number): number {
+/** The mean of a rate between two temperatures, cut at a table's rows, rising: its curve has a corner in its curvature there. */
+function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number, rows: readonly number[] = []): number {
   const low = Math.min(fromC, toC);
   const high = Math.max(fromC, toC);
   // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.
   if (high - low < 1e-10) return rate(low);
-  return integrate(rate, low, high, 1e-12 * (rate(low) + rate(high)) * (high - low)) / (high - low);
+  const tolerance = 1e-12 * (rate(low) + rate(high));
+  let sum = 0;
+  let from = low;
+  for (const to of [...rows.filter((c) => c > low && c < high), high]) {
+    sum += integrate(rate, from, to, tolerance * (to - from));
+    from = to;
+  }
+  return sum / (high - low);
 }

@@ -56,6 +56,18 @@ describe("equivalentTime against an independent integrator", () => {
   });
 });
 
+describe("equivalentTime under a table of many rows", () => {
+  it("keeps 1e-9 over all of them in one stretch", () => {
+    // A tenth of a degree from row to row, each step another: the stretch is the sum of its parts from row to row.
+    const rows = Array.from({ length: 1001 }, (_, i) => ({ temperatureC: i / 10, timeS: 5000 * Math.exp(-0.006 * i + 0.0001 * Math.sin(i)) }));
+    const table: TemperatureLaw = { kind: "table", rows: [...rows].reverse() };
+    const fine = rows.map(({ temperatureC }) => ({ timeS: 6 * temperatureC, temperatureC }));
+    const whole = [fine[0]!, fine[1000]!];
+    expect(Math.abs(equivalentTime(whole, table, 20) / equivalentTime(fine, table, 20) - 1)).toBeLessThan(1e-9);
+    expect(equivalentTime([...whole].reverse().map(({ temperatureC }) => ({ timeS: 600 - 6 * temperatureC, temperatureC })), table, 20)).toBeCloseTo(equivalentTime(whole, table, 20), 8);
+  });
+});
+
 describe("equivalentTime by law", () => {
   it.each(laws)("is the constant-temperature time for a steady log, $kind", (law) => {
     const steady = [{ timeS: 10, temperatureC: 15 }, { timeS: 70, temperatureC: 15 }, { timeS: 610, temperatureC: 15 }];
