@@ -1,6 +1,7 @@
-import type { Caution } from "../core/caution.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
 import { plainObject, positive } from "../core/guards.js";
 import type { TemperatureLaw } from "../temperature/law.js";
+import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { clockTime } from "./developUntil.js";
 import { equivalentTime } from "./equivalentTime.js";
@@ -43,7 +44,8 @@ export interface RemainingTime {
  * @throws RangeError as {@link equivalentTime} and {@link developUntil} do
  *
  * @remarks What the readings have done is {@link equivalentTime}; the rest is {@link developUntil} from the last reading on. A target
- * passed is told by the fraction and a caution, never by a time below 0.
+ * passed is told by the fraction and a caution, never by a time below 0. Cautions are those of {@link logCautions}, and those to stop about the
+ * forecast until then, without a path: one in °F, or one that leaves 4 to 32 °C.
  *
  * @example
  * ```ts
@@ -67,5 +69,13 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
   const rateAt = rateFunction(law, referenceC);
   const left = (load ? targetS * load.whole : targetS) - workedS;
   const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS);
-  return { remainingS: untilS - nowS, doneS, fraction, cautions };
+  const ahead = temperatureAt === undefined ? [] : stopsAhead(forecast, nowS, untilS);
+  return { remainingS: untilS - nowS, doneS, fraction, cautions: gravestFirst([...cautions, ...ahead]) };
+}
+
+/** What there is to stop for in a forecast, at its warmest and its coldest. */
+function stopsAhead(forecast: TemperatureForecast, fromS: number, untilS: number): readonly Caution[] {
+  const seen = Array.from({ length: 33 }, (_, i) => forecast(Math.min(untilS, fromS + ((untilS - fromS) * i) / 32)));
+  const ends = new Set([Math.max(...seen), Math.min(...seen)]);
+  return [...ends].flatMap((c) => temperatureCautions(c)).filter(({ severity }) => severity === "stop");
 }

@@ -53,6 +53,28 @@ describe("remainingTime", () => {
     const { cautions } = remainingTime({ ...ask, log: [{ timeS: 0, temperatureC: 68 }, { timeS: 1, temperatureC: 68 }] });
     expect(cautions[0]).toMatchObject({ code: "maybe-fahrenheit", path: "/0/temperatureC" });
   });
+  it("says stop where the forecast is one to stop for, as compensate does, and is silent about one that is no more than unusual", () => {
+    const ahead = (temperatureAt: (timeS: number) => number): unknown => remainingTime({ ...ask, temperatureAt }).cautions.map(({ code, actual, path }) => [code, actual, path]);
+    expect(ahead(() => 68)).toEqual([["maybe-fahrenheit", 68, undefined]]);
+    expect(ahead(() => 3.5)).toEqual([["temperature-limit", 3.5, undefined]]);
+    expect(ahead(() => 15)).toEqual([]);
+    // Warmest, or coldest, in the middle, and there alone beyond the limit; the pour-out comes before the forecast turns to °F.
+    const { remainingS } = remainingTime({ ...ask, temperatureAt: () => 20 });
+    const swing = (by: number) => (timeS: number): number => 18.5 + by * Math.sin((Math.PI * (timeS - 180)) / 200);
+    expect(remainingS).toBeGreaterThan(200);
+    expect(ahead((timeS) => (timeS < 380 ? swing(15)(timeS) : 18.5))).toEqual([["temperature-limit", expect.closeTo(33.5, 1), undefined]]);
+    expect(ahead((timeS) => (timeS < 900 ? 20 : 68))).toEqual([]);
+    const cold = [{ timeS: 0, temperatureC: 17 }, { timeS: 10, temperatureC: 17 }];
+    expect(remainingTime({ ...ask, log: cold, temperatureAt: () => 68 }).cautions.map(({ severity }) => severity)).toEqual(["stop", "warn"]);
+    // The last reading held is judged as a reading, once.
+    expect(remainingTime({ targetS: 480, referenceC: 20, law, log: cold.map((one) => ({ ...one, temperatureC: 3 })) }).cautions).toHaveLength(1);
+  });
+  it("looks at no moment beyond the longest clock time", () => {
+    const late = [{ timeS: 9_999_000.1, temperatureC: 20 }, { timeS: 9_999_100.3, temperatureC: 20 }];
+    const temperatureAt = newtonDrift({ startC: 20, ambientC: 20, timeConstantS: 600 });
+    const { remainingS } = remainingTime({ targetS: 999.9, referenceC: 20, law, log: late, temperatureAt });
+    expect(remainingS).toBeCloseTo(899.7, 6);
+  });
   it("counts a bath that wears itself out", () => {
     for (const ownUse of [linear, compound]) {
       const answer = remainingTime({ ...ask, temperatureAt: () => 20, ownUse });
