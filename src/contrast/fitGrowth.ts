@@ -31,11 +31,11 @@ const GAMMA_SHARE = 0.03;
  * Fits the growth law to measured gradients.
  *
  * @param points - time of development (s, above 0 to 1e7, all different) and gradient (above 0 to 1000): two or more with `appearanceS`,
- * three or more without; with `sd` each counts by its own error
+ * three or more without; with `sd` each counts by its own error, and may fall by as much as two of them
  * @param options - the time of appearance, where it was seen
  * @returns the law, its standard errors and the scatter about it
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range, points are too few, fall with time, or cannot carry the fit: they show no bend toward a
+ * @throws RangeError when a value is out of range, points are too few, fall with time by more than their `sd` lets them, or cannot carry the fit: they show no bend toward a
  * limit, the limit is known no better than to itself, or the law is none that may be used
  *
  * @remarks Weighted least squares in γ. Standard errors come from the scatter, and with no point to spare from `sd` or from gradients good
@@ -68,7 +68,7 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
     }
   }
   if (fit === undefined || appearanceS === undefined)
-    throw new RangeError("fitGrowth: points must bend toward a limit, but these do not: add a longer time of development");
+    throw new RangeError("fitGrowth: points must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one");
   const { limit: gammaInfinity, rate: ratePerS } = fit;
   const atS = appearanceS;
   // Derivatives of γ by γ∞, k and t0, each point by its weight.
@@ -109,7 +109,8 @@ function checkedPoints(points: readonly GrowthPoint[]): { readonly measured: rea
   sorted.forEach(({ x, y, sd }, i) => {
     const before = sorted[i - 1];
     if (before?.x === x) throw new RangeError(`fitGrowth: points must differ in time, got two at ${x} s`);
-    if (before !== undefined && before.y > y)
+    // What falls by no more than twice the error of a difference may have risen. Without errors no fall is taken for one.
+    if (before !== undefined && before.y - y > 2 * Math.hypot(before.sd ?? 0, sd ?? 0))
       throw new RangeError(`fitGrowth: points must not fall with time, got ${before.y} at ${before.x} s and ${y} at ${x} s`);
     if (weighted && sd === undefined) throw new RangeError("fitGrowth: points must all have sd, or none of them");
   });

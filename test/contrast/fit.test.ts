@@ -78,6 +78,20 @@ describe("fitGrowth", () => {
       expect(told / spread).toBeLessThan(1.2);
     }
   });
+  it("takes a fall that the points' errors allow, near the limit, and none beyond them", () => {
+    // 0.02 down between errors of 0.008 and 0.006, which make 0.01 of the difference: twice that is the end.
+    const near = (fall: number): readonly GrowthPoint[] => [
+      { timeS: 90, gamma: gammaAt(truth, 90), sd: 0.01 },
+      { timeS: 300, gamma: gammaAt(truth, 300), sd: 0.01 },
+      { timeS: 1500, gamma: 1.41, sd: 0.008 },
+      { timeS: 1800, gamma: 1.41 - fall, sd: 0.006 },
+    ];
+    const { law, sd } = fitGrowth(near(0.0199), { appearanceS: 30 });
+    expect(Math.abs(law.gammaInfinity - 1.4)).toBeLessThan(0.01);
+    expect(sd.gammaInfinity).toBeLessThan(0.02);
+    expect(() => fitGrowth(near(0.0201), { appearanceS: 30 })).toThrow(/^fitGrowth: points must not fall with time, got 1\.41 at 1500 s/);
+    expect(() => fitGrowth(near(0.0001).map(({ timeS, gamma }) => ({ timeS, gamma })), { appearanceS: 30 })).toThrow(/^fitGrowth: points must not fall with time/);
+  });
   it("takes gradients as good to 3 % of the limit, or to their own sd, where no point is spare", () => {
     const two = pointsAt([180, 600]);
     const plain = fitGrowth(two, { appearanceS: 30 });
@@ -120,10 +134,12 @@ describe("fitGrowth refuses", () => {
     refuses(far, new RangeError("fitGrowth: appearanceS must be before the first point (90 s), got 90"), { appearanceS: 90 });
   });
   it("points that cannot carry the fit", () => {
-    const bend = new RangeError("fitGrowth: points must bend toward a limit, but these do not: add a longer time of development");
+    const bend = new RangeError("fitGrowth: points must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one");
     const line = [100, 200, 300].map((timeS) => ({ timeS, gamma: timeS / 500 }));
     refuses(line, bend);
     refuses(line, bend, { appearanceS: 0 });
+    // Level from the first on: it is a shorter time that is missing.
+    refuses([600, 900, 1200].map((timeS) => ({ timeS, gamma: 0.7 })), bend);
     refuses([a, { timeS: 200, gamma: a.gamma }, { timeS: 300, gamma: 1 }], bend);
     const carry = new RangeError("fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself");
     refuses(pointsAt([40, 50, 60]), carry);
