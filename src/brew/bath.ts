@@ -13,8 +13,17 @@ export interface Bath {
   readonly acids: Readonly<Partial<Record<AcidSystem, number>>>;
 }
 
-/** Moles of a gram of dry coffee are handed in, so that the range can be tried. */
-export type CoffeePick = "low" | "value" | "high";
+/** Which end of a coffee's ranges is tried: of its dry solids, and of what a gram of them holds. */
+export type CoffeePick = Readonly<Record<"solids" | "content", "low" | "value" | "high">>;
+
+/** Coffee as it mostly is. */
+export const MIDDLE_COFFEE: CoffeePick = { solids: "value", content: "value" };
+
+/** The two ranges of a coffee, which know nothing of each other, each by its ends. */
+export const COFFEE_RANGES: readonly (readonly [low: CoffeePick, high: CoffeePick])[] = [
+  [{ ...MIDDLE_COFFEE, solids: "low" }, { ...MIDDLE_COFFEE, solids: "high" }],
+  [{ ...MIDDLE_COFFEE, content: "low" }, { ...MIDDLE_COFFEE, content: "high" }],
+];
 
 /**
  * Totals of a bath. A litre of bath is taken as a kilogram of water: within 1 % for soda up to 10 % by weight, and
@@ -23,7 +32,7 @@ export type CoffeePick = "low" | "value" | "high";
 export function bathOf(
   parts: readonly ReadPart[],
   volumeMl: number,
-  coffee: CoffeePick = "value",
+  pick: (part: ReadPart) => CoffeePick = () => MIDDLE_COFFEE,
   mass: (part: ReadPart) => number = (part) => part.massG,
 ): Bath {
   const acids: Partial<Record<AcidSystem, number>> = {};
@@ -35,7 +44,8 @@ export function bathOf(
   for (const part of parts) {
     const gPerL = (mass(part) * 1000) / volumeMl;
     if (part.data.solids !== undefined) {
-      const molPerKg = (gPerL * part.data.solids.value) / 1000;
+      const { solids, content: coffee } = pick(part);
+      const molPerKg = (gPerL * part.data.solids[solids]) / 1000;
       const { chlorogenate, coffeeAcid, coffeePhenol } = handbookCoffee;
       add("chlorogenate", molPerKg * chlorogenate[coffee]);
       add("coffeeAcid", molPerKg * coffeeAcid[coffee]);

@@ -1,4 +1,4 @@
-import { bathOf, massAt, type Bath } from "./bath.js";
+import { COFFEE_RANGES, bathOf, massAt, type Bath } from "./bath.js";
 import { readBrew, type Brew } from "./brew.js";
 import { constantsAt } from "./constants.js";
 import { solveBath, type Solution } from "./equilibrium.js";
@@ -67,12 +67,13 @@ export function brewPh(brew: Brew): BrewPh {
     above += Math.max(0, a - ph, b - ph) ** 2;
   };
   if (parts.some((part) => part.data.solids !== undefined))
-    tryPair(bathOf(parts, volumeMl, "low"), bathOf(parts, volumeMl, "high"), solution);
+    for (const [low, high] of COFFEE_RANGES)
+      tryPair(bathOf(parts, volumeMl, () => low), bathOf(parts, volumeMl, () => high), solution);
   for (const part of parts)
     if (part.lowG < part.highG)
       tryPair(
-        bathOf(parts, volumeMl, "value", (other) => massAt(other, part, "lowG")),
-        bathOf(parts, volumeMl, "value", (other) => massAt(other, part, "highG")),
+        bathOf(parts, volumeMl, undefined, (other) => massAt(other, part, "lowG")),
+        bathOf(parts, volumeMl, undefined, (other) => massAt(other, part, "highG")),
       );
   return { ph, low: ph - Math.sqrt(below), high: ph + Math.sqrt(above), ionicStrength, foamMolPerL: foam };
 }

@@ -2,7 +2,8 @@ import type { Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
 import { inRange } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
-import { bathOf, massAt, type Bath, type CoffeePick } from "./bath.js";
+import type { Ingredient } from "../handbook/ingredients.js";
+import { COFFEE_RANGES, MIDDLE_COFFEE, bathOf, massAt, type Bath, type CoffeePick } from "./bath.js";
 import { readBrew, type Brew, type ReadBrew, type ReadPart } from "./brew.js";
 import { constantsAt, type BathConstants } from "./constants.js";
 import { solveBath } from "./equilibrium.js";
@@ -70,7 +71,8 @@ function restrained({ parts }: ReadBrew): boolean {
  * ascorbate as its doubly charged ion, coffee's chlorogenic acid as phenolate, added mole for mole; alkali works through these
  * shares at the bath's pH. Both are taken at the reference's temperature, since what warmth does is the temperature term's
  * business. The sum and the equal weights are assumed, and superadditivity is not described; the spread holds the exponent's,
- * a factor of two between the agents, coffee's range in acid and agent, every range of spoons, and restrainers. Make-up is
+ * a factor of two between the agents, each kind of coffee's range in solids, acid and agent (one kind is taken as one jar), every range
+ * of spoons, and restrainers. Make-up is
  * compared as written: two separate spoonings of one recipe count as the same. A test strip replaces it: see `docs/brew.md`.
  *
  * @example
@@ -88,7 +90,7 @@ export function brewStrength(brew: Brew, reference: Brew, law: StrengthLaw = gen
   const exponent = inRange("brewStrength: law.exponent", law.exponent, 0, 3, "");
   const sd = inRange("brewStrength: law.sd", law.sd ?? 0, 0, 3, "");
   const constants = constantsAt(known.temperatureC);
-  const powerIn = (of: ReadBrew, coffee?: CoffeePick, mass?: (part: ReadPart) => number): ReturnType<typeof powerOf> =>
+  const powerIn = (of: ReadBrew, coffee?: (part: ReadPart) => CoffeePick, mass?: (part: ReadPart) => number): ReturnType<typeof powerOf> =>
     powerOf(bathOf(of.parts, of.volumeMl, coffee, mass), constants);
   const a = powerIn(today);
   const b = powerIn(known);
@@ -101,16 +103,21 @@ export function brewStrength(brew: Brew, reference: Brew, law: StrengthLaw = gen
   /** What the two ends of a 90 % range do to ln(power), the farther one, as a standard deviation of ln(time). */
   const ends = (middle: number, low: number, high: number): number =>
     (exponent * Math.max(Math.abs(Math.log(low / middle)), Math.abs(Math.log(high / middle)))) / Z90;
-  const ratioWith = (coffee: CoffeePick): number => powerIn(today, coffee).power / powerIn(known, coffee).power;
+  // One kind of coffee is the same jar in both brews; two kinds know nothing of each other.
+  const ratioWith = (kind: Ingredient, end: CoffeePick): number => {
+    const pick = ({ ingredient }: ReadPart): CoffeePick => (ingredient === kind ? end : MIDDLE_COFFEE);
+    return powerIn(today, pick).power / powerIn(known, pick).power;
+  };
+  const kinds = new Set([...today.parts, ...known.parts].flatMap(({ ingredient, data }) => (data.solids ? [ingredient] : [])));
   const spreads = [
     sd * logPower,
     exponent * AGENT_LOG_SD * (a.ascorbate - b.ascorbate),
-    ends(a.power / b.power, ratioWith("low"), ratioWith("high")),
+    ...[...kinds].flatMap((kind) => COFFEE_RANGES.map(([low, high]) => ends(a.power / b.power, ratioWith(kind, low), ratioWith(kind, high)))),
     restrained(today) === restrained(known) ? 0 : RESTRAINER_LOG_SD,
   ];
   for (const [of, middle] of [[today, a.power], [known, b.power]] as const)
     for (const part of of.parts) {
-      const atEnd = (end: "lowG" | "highG"): number => powerIn(of, "value", (other) => massAt(other, part, end)).power;
+      const atEnd = (end: "lowG" | "highG"): number => powerIn(of, undefined, (other) => massAt(other, part, end)).power;
       if (part.lowG < part.highG) spreads.push(ends(middle, atEnd("lowG"), atEnd("highG")));
     }
   return {

@@ -315,6 +315,15 @@ describe("the interval", () => {
     expect(below).toBeLessThan(0.51);
   });
 
+  // 1 to 4 % of solids, the handbook's strong brew.
+  it("holds what a brewed coffee of any strength would do", () => {
+    const soda = part("soda-anhydrous", 54);
+    const { low, high } = brewPh(brewOf(soda, part("brewed-coffee", 750)));
+    const at = (solids: number): number => brewPh(brewOf(soda, part("instant-coffee", (750 * solids) / 0.97))).ph;
+    expect(low).toBeLessThan(at(0.04));
+    expect(high).toBeGreaterThan(at(0.01));
+  });
+
   it("adds spoons on the side they pull to", () => {
     const soda = { ...part("soda-anhydrous", 50), lowG: 25, highG: 50 };
     const brew = brewOf(soda, part("ascorbic-acid", 16));

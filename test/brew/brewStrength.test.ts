@@ -126,6 +126,30 @@ describe("the spread", () => {
     expect(swap.logSd).toBeLessThan(Math.hypot(Math.LN2 * (1 - share(recipe)), Math.log(0.302 / 0.169) / Z90));
   });
 
+  // One jar against another: each has its own chlorogenic acids, 0.099 to 0.302 around 0.169.
+  it("knows that two kinds of coffee are not one jar", () => {
+    const of = (coffee: WeighedPart): Brew => brewOf(part("soda-anhydrous", 54), coffee);
+    const regular = of(part("instant-coffee", 40));
+    const decaffeinated = brewStrength(of(part("decaffeinated-coffee", 40)), regular, { exponent: 1 });
+    expect(decaffeinated.value).toBe(1);
+    // Alike in both jars: √2 times one jar's range. More coffee also takes more soda, so it is less than that of the agent alone.
+    const one = Math.log(0.302 / 0.169) / Z90;
+    expect(decaffeinated.logSd).toBeGreaterThan(0.7 * Math.SQRT2 * one);
+    expect(decaffeinated.logSd).toBeLessThan(Math.SQRT2 * Math.hypot(one, 0.03));
+    expect(brewStrength(of(part("instant-coffee", 44)), regular, { exponent: 1 }).logSd).toBeLessThan(0.02);
+  });
+
+  // The handbook's strong brew holds 1 to 4 % of solids around 2: what either end would do to the time lies inside.
+  it("counts how much of a brewed coffee is coffee", () => {
+    const of = (coffee: WeighedPart): Brew => brewOf(part("soda-anhydrous", 54), coffee);
+    const instant = of(part("instant-coffee", 15));
+    const at = (solids: number): number => Math.abs(Math.log(power(of(part("instant-coffee", (750 * solids) / 0.97))) / power(of(part("instant-coffee", (750 * 0.02) / 0.97)))));
+    const { logSd } = brewStrength(of(part("brewed-coffee", 750)), instant, { exponent: 1 });
+    expect(logSd).toBeGreaterThan(Math.max(at(0.01), at(0.04)) / Z90);
+    // The ranges of solids and of acids, and those of the two coffees, add as squares.
+    expect(logSd).toBeLessThan(Math.hypot(Math.max(at(0.01), at(0.04)), Math.SQRT2 * Math.log(0.302 / 0.169), 0.1) / Z90);
+  });
+
   it("holds the farther end of a spoon's range", () => {
     const weighed = brewOf(part("soda-anhydrous", 54), part("ascorbic-acid", 16));
     const ranged = (lowG: number, highG: number): Brew => brewOf(part("soda-anhydrous", 54), { ...part("ascorbic-acid", 16), lowG, highG });
