@@ -3,7 +3,7 @@
  */
 import type { Caution } from "../core/caution.js";
 import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
-import { handbookIngredients, type Ingredient, type IngredientData } from "../handbook/ingredients.js";
+import { handbookIngredients, type HandbookRange, type Ingredient, type IngredientData } from "../handbook/ingredients.js";
 
 /** A weighed or spooned ingredient: grams, with the range they may have when they were not weighed. */
 export interface WeighedPart {
@@ -126,8 +126,15 @@ export function readBrew(where: string, value: unknown): ReadBrew {
   const parts = arrayOf(`${where}.ingredients`, brew["ingredients"], 1)
     .map((part, i) => readPart(`${where}.ingredients[${i}]`, part))
     .filter((part) => part.massG > 0);
-  const gPerMl = parts.reduce((sum, part) => sum + part.highG, 0) / volumeMl;
-  positive(`${where}.ingredients together`, gPerMl, 1, " g per ml of bath");
+  let dryG = 0;
+  let liquidG = 0;
+  for (const { ingredient, data, massG, highG } of parts)
+    if (ingredient === "brewed-coffee") {
+      liquidG += massG;
+      dryG += highG * (data.solids as HandbookRange).value;
+    } else dryG += highG;
+  inRange(`${where}.ingredients together`, liquidG / volumeMl, 0, 1, " g of brewed coffee per ml of bath");
+  positive(`${where}.ingredients together`, dryG / volumeMl, 1, " g of dry ingredients per ml of bath");
   return { volumeMl, temperatureC: temperatureC as number, parts };
 }
 

@@ -33,7 +33,7 @@ function ascorbateSpread({ species, buffer }: Solution): number {
  * @returns pH with its low and high, the ionic strength, and the carbon dioxide that foams off
  * @throws TypeError when something is of the wrong kind, or tablets come without the content on their label
  * @throws RangeError for an unknown or unfit ingredient, an empty list, a number out of range, or more than 1 g of dry
- *   ingredients per ml
+ *   ingredients, or of brewed coffee, per ml
  *
  * @remarks Charge and mass balance over carbonate, bicarbonate, ascorbate, coffee's acids and phenols, borate, phosphate,
  * sulphite and hydroxide, pH as −log of the activity of H⁺. Constants of water, carbonic and boric acid and of phosphate follow

@@ -12,6 +12,10 @@ const OWN_CUP: Ingredient = "sodium-hydroxide";
 
 type Parts = readonly ReadPart[];
 
+/** Less water than this, ml a gram, and it may not dissolve in its cup. */
+const LEAST_ML_PER_G = 4;
+
+const isLiquid = ({ ingredient }: ReadPart): boolean => ingredient === "brewed-coffee";
 const isAlkali = ({ data }: ReadPart): boolean => data.role === "alkali";
 
 /** The cups, in the order they are made: what goes in, its share of the water, and what is said after it. */
@@ -24,10 +28,11 @@ const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number,
   [
     ({ ingredient }) => ingredient === OWN_CUP,
     0.15,
-    (all) => `of cold water, little by little${all.some((part) => isAlkali(part) && part.ingredient !== OWN_CUP) ? "; add it to the soda" : ""}.`,
+    (all) =>
+      `of cold water, little by little; it gets hot: let it cool${all.some((part) => isAlkali(part) && part.ingredient !== OWN_CUP) ? ", then add it to the soda" : ""}.`,
   ],
-  [({ data }) => data.solids !== undefined, 0.25, (all) => `of warm water.${all.some(isAlkali) ? " Join coffee and soda." : ""}`],
-  [({ data }) => data.role === "restrainer", 0.05, () => "of water and add it."],
+  [({ data }) => data.solids !== undefined, 0.22, (all) => `of warm water.${all.some(isAlkali) ? " Join coffee and soda." : ""}`],
+  [({ data }) => data.role === "restrainer", 0.08, () => "of water and add it."],
   [
     ({ data }) => data.moles?.ascorbate !== undefined,
     0.15,
@@ -39,7 +44,8 @@ const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number,
  * How to mix a brew, step by step: each thing dissolved apart, soda and coffee joined, vitamin C last, made up to volume.
  *
  * @param brew - the brew, as for {@link brewPh}
- * @returns numbered steps, with the water of each cup; together the cups take at most 95 % of the volume
+ * @returns numbered steps, with the water of each cup; together the cups take at most 95 % of the volume; where brewed coffee leaves too
+ *   little water, the rest is dissolved in the coffee
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
@@ -53,20 +59,27 @@ const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number,
  */
 export function mixingSteps(brew: Brew): readonly MixingStep[] {
   const { volumeMl, temperatureC, parts } = readBrew("mixingSteps: brew", brew);
-  const liquid = (part: ReadPart): boolean => part.ingredient === "brewed-coffee";
-  const waterForCups = volumeMl - parts.filter(liquid).reduce((sum, part) => sum + part.massG, 0);
+  const coffeeMl = gramsOf(parts.filter(isLiquid));
   const steps: Omit<MixingStep, "step">[] = [
     { text: "Gloves and glasses; ware that never goes back to food; no dust." },
   ];
   for (const [has, share, text] of CUPS) {
     const inCup = parts.filter(has);
     if (inCup.length === 0) continue;
-    const what = inCup.map(({ data, massG }) => `${shortG(massG)} g ${data.name}`).join(" and ");
+    const [liquids, solids] = [inCup.filter(isLiquid), inCup.filter((part) => !isLiquid(part))];
     const care = inCup.flatMap(({ data, ingredient }) => (ingredient === OWN_CUP ? [`Danger: ${data.hazard as string}. `] : []));
-    const waterMl = inCup.every(liquid) ? 0 : Math.floor(waterForCups * share);
     const after = text(parts);
-    // A liquid needs no water to dissolve in.
-    const done = inCup.every(liquid) ? `Take ${what}${after.replace("of warm water", "")}` : `Dissolve ${what} in ${waterMl} ml ${after}`;
+    const cupMl = Math.floor((volumeMl - coffeeMl) * share);
+    // A liquid needs no water to dissolve in, and where it leaves too little, the rest dissolves in the liquid.
+    const inCoffee = coffeeMl > cupMl && cupMl < LEAST_ML_PER_G * gramsOf(solids);
+    const waterMl = solids.length === 0 || inCoffee ? 0 : cupMl;
+    const coffee = liquids.length > 0 ? listOf(liquids) : "some of the coffee";
+    const done =
+      solids.length === 0
+        ? `Take ${coffee}${after.replace("of warm water", "")}`
+        : inCoffee
+          ? `Dissolve ${listOf(solids)} in ${coffee}${after.replace(/^of (?:(warm|cold) )?water/, (_, warmth?: string) => (warmth ? `, ${warmth}` : ""))}`
+          : `Dissolve ${listOf(inCup)} in ${waterMl} ml ${after}`;
     steps.push({ text: `${care.join("")}${done}`, waterMl });
   }
   steps.push(
@@ -77,4 +90,8 @@ export function mixingSteps(brew: Brew): readonly MixingStep[] {
   return steps.map((step, i) => ({ step: i + 1, ...step }));
 }
 
-const shortG = (value: number): string => String(Number(value.toFixed(1)));
+const listOf = (parts: Parts): string => parts.map(({ data, massG }) => `${shortG(massG)} g ${data.name}`).join(" and ");
+const gramsOf = (parts: Parts): number => parts.reduce((sum, { massG }) => sum + massG, 0);
+
+/** To a tenth; below one to two digits, or a gram of bromide a litre would be rounded by a fifth in a small bath. */
+const shortG = (value: number): string => String(Number(value < 1 ? value.toPrecision(2) : value.toFixed(1)));

@@ -180,7 +180,10 @@ describe("checkRecipe", () => {
       { path: "/developer/brew/ingredients/0/lowG", message: "must be above 0 and at most 5 g, got 6", rule: "relation" },
     ]);
     expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "borax", massG: 51 }) })).toEqual([
-      { path: "/developer/brew/ingredients", message: "must be above 0 and at most 1 g per ml of bath, got 1.02", rule: "relation" },
+      { path: "/developer/brew/ingredients", message: "must be above 0 and at most 1 g of dry ingredients per ml of bath, got 1.02", rule: "relation" },
+    ]);
+    expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "brewed-coffee", massG: 55 }) })).toEqual([
+      { path: "/developer/brew/ingredients", message: "must be from 0 to 1 g of brewed coffee per ml of bath, got 1.1", rule: "relation" },
     ]);
     // A wanted gradient needs the one that the known time gave, and both need a law that reaches them.
     expect(of({}, { conditions: { gamma: 0.7 } })).toEqual([
