@@ -1,5 +1,6 @@
 import { gravestFirst, type Caution, type CautionSeverity } from "../core/caution.js";
-import { inRange, plainObject, positive } from "../core/guards.js";
+import { inRange, plainObject, positive, show, wrongKind } from "../core/guards.js";
+import { pointerTo } from "../core/pointer.js";
 import { SODA_G_PER_MOL, type Ingredient } from "../handbook/ingredients.js";
 import { bathOf } from "./bath.js";
 import { foams, hazardCaution, readBrew, type Brew, type ReadBrew } from "./brew.js";
@@ -16,6 +17,8 @@ export interface BrewUse {
   /** an old, soft or hand-coated emulsion */
   readonly softEmulsion?: boolean;
 }
+
+const READ: readonly string[] = ["ageH", "filmIso", "softEmulsion"];
 
 /** Below this nothing much develops; baking soda alone gives about 8. */
 const PH_STOP = 8.5;
@@ -48,7 +51,7 @@ const ALWAYS: readonly (readonly [code: string, message: string])[] = [
  * @param brew - the brew, as for {@link brewPh}
  * @param use - its age, the film's speed, and whether the emulsion is soft, where known
  * @returns cautions, gravest first; a brew passes when none is a `"stop"`
- * @throws TypeError when something is of the wrong kind
+ * @throws TypeError when something is of the wrong kind, among it a `softEmulsion` that is neither true nor false
  * @throws RangeError for a brew that {@link brewPh} refuses, or a figure out of range
  *
  * @remarks Vitamin C by itself: class trials at Rochester in 1995 had no success with it (S. A. Williams). pH below 8.5 stops and below 9 warns;
@@ -63,9 +66,10 @@ const ALWAYS: readonly (readonly [code: string, message: string])[] = [
  */
 export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
   const read = readBrew("checkBrew: brew", brew);
-  plainObject("checkBrew: use", use);
+  const given = plainObject("checkBrew: use", use);
   const ageH = inRange("checkBrew: use.ageH", use.ageH ?? 0, 0, 1e6, " h");
   const filmIso = use.filmIso === undefined ? undefined : positive("checkBrew: use.filmIso", use.filmIso, 1e5, "");
+  if (use.softEmulsion !== undefined && typeof use.softEmulsion !== "boolean") wrongKind("checkBrew: use.softEmulsion", "true or false", use.softEmulsion);
   const { volumeMl, temperatureC, parts } = read;
   const found: Caution[] = [];
   const say = (severity: CautionSeverity, code: string, message: string, more: Partial<Caution> = {}): void => {
@@ -78,6 +82,9 @@ export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
   const { ph, foam } = solveBath(bathOf(parts, volumeMl), constantsAt(temperatureC));
   const soft = use.softEmulsion === true;
 
+  // An age in another unit would otherwise pass in silence as a fresh bath.
+  for (const field of Object.keys(given))
+    if (!READ.includes(field)) say("warn", "unknown-field", `The field ${show(field)} is not read.`, { path: pointerTo("", field) });
   if (!coffee && !vitaminC) say("stop", "no-agent", "Nothing in it develops: add coffee or vitamin C.");
   if (!alkali) say("stop", "no-alkali", "Nothing develops without soda.");
   else if (ph < PH_STOP)

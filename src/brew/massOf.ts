@@ -1,6 +1,6 @@
 import type { Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
-import { plainObject, positive } from "../core/guards.js";
+import { plainObject, positive, wrongValue } from "../core/guards.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { entryOf, hazardCaution, ingredientOf, tabletMass } from "./brew.js";
 import { genericStrengthLaw } from "./strengthLaw.js";
@@ -53,11 +53,12 @@ const HEAPS: Readonly<Record<SpoonHeap, HandbookRange>> = {
 
 /** Grams in one spoon, with their range. */
 export function spoonMass(where: string, input: Record<string, unknown>): HandbookRange {
-  const { bulkGPerMl, grades = {} } = ingredientOf(`${where}: ingredient`, input["ingredient"]);
+  const { bulkGPerMl, grades } = ingredientOf(`${where}: ingredient`, input["ingredient"]);
   const spoonMl = positive(`${where}: spoonMl`, input["spoonMl"] ?? 5, 100, " ml");
   const heap = entryOf(`${where}: heap`, HEAPS, input["heap"] ?? "level");
   const { grade } = input;
-  const bulk = grade === undefined ? (bulkGPerMl as HandbookRange) : entryOf(`${where}: grade`, grades, grade);
+  if (grade !== undefined && grades === undefined) wrongValue(`${where}: grade`, "left out, since no grades are known of this ingredient", grade);
+  const bulk = grades && grade !== undefined ? entryOf(`${where}: grade`, grades, grade) : (bulkGPerMl as HandbookRange);
   return {
     low: spoonMl * bulk.low * heap.low,
     value: spoonMl * bulk.value * heap.value,

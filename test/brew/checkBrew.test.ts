@@ -161,6 +161,11 @@ describe("age", () => {
   });
 });
 
+it("says which field of the use is not read: an age of five hours had passed as a fresh bath", () => {
+  expect(checkBrew(hutBrew, { "age/h": 5 } as any)[0]).toEqual({ code: "unknown-field", severity: "warn", message: 'The field "age/h" is not read.', path: "/age~1h" });
+  expect(find(hutBrew, "unknown-field", { ageH: 1, filmIso: 100, softEmulsion: false })).toBeUndefined();
+});
+
 it("the gravest come first", () => {
   const order = checkBrew(brewOf(part("borax", 60), part("baking-soda", 60), acid), { ageH: 3 }).map(({ severity }) => severity);
   const rank = order.map((severity) => ["stop", "warn", "note"].indexOf(severity));
@@ -172,6 +177,8 @@ it.each([
   [() => checkBrew({ ...hutBrew, volumeMl: -1 }), RangeError, "checkBrew: brew.volumeMl must be above 0 and at most 100000 ml, got -1"],
   [() => checkBrew(hutBrew, null as any), TypeError, "checkBrew: use must be an object, got null"],
   [() => checkBrew(hutBrew, { ageH: -1 }), RangeError, "checkBrew: use.ageH must be from 0 to 1000000 h, got -1"],
+  [() => checkBrew(hutBrew, { softEmulsion: "yes" as any }), TypeError, 'checkBrew: use.softEmulsion must be true or false, got "yes"'],
+  [() => checkBrew(hutBrew, { softEmulsion: null as any }), TypeError, "checkBrew: use.softEmulsion must be true or false, got null"],
   [() => checkBrew(hutBrew, { filmIso: 0 }), RangeError, "checkBrew: use.filmIso must be above 0 and at most 100000, got 0"],
 ])("refuses (%#)", (call, kind, message) => {
   expect(call).toThrow(new kind(message));

@@ -146,6 +146,7 @@ describe("massOf", () => {
     [{ ingredient: "borax", spoons: 1, spoonMl: 101 }, RangeError, "massOf: spoonMl must be above 0 and at most 100 ml, got 101"],
     [{ ingredient: "borax", spoons: 1, heap: "full" }, RangeError, 'massOf: heap must be one of level, rounded, heaped, got "full"'],
     [{ ingredient: "soda-anhydrous", spoons: 1, grade: "fine" }, RangeError, 'massOf: grade must be one of light, dense, baked, got "fine"'],
+    [{ ingredient: "borax", spoons: 1, grade: "powder" }, RangeError, 'massOf: grade must be left out, since no grades are known of this ingredient, got "powder"'],
     [{ ingredient: "soda-anhydrous", spoons: 1, grade: 3 }, TypeError, "massOf: grade must be a name, got 3"],
     [null, TypeError, "massOf: input must be an object, got null"],
   ])("refuses %j", (input, kind, message) => {
