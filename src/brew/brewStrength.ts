@@ -7,7 +7,7 @@ import { COFFEE_RANGES, MIDDLE_COFFEE, bathOf, massAt, type Bath, type CoffeePic
 import { readBrew, type Brew, type ReadBrew, type ReadPart } from "./brew.js";
 import { constantsAt, type BathConstants } from "./constants.js";
 import { solveBath } from "./equilibrium.js";
-import { genericStrengthLaw, type StrengthLaw } from "./strengthLaw.js";
+import { GIVEN_EXPONENT_SD, genericStrengthLaw, type StrengthLaw } from "./strengthLaw.js";
 
 /** What {@link brewStrength} returns: a term for `compensate`, and how it came about. */
 export interface BrewStrength extends Factor {
@@ -62,7 +62,7 @@ function restrained({ parts }: ReadBrew): boolean {
  *
  * @param brew - the bath to be used
  * @param reference - the bath the time is known for
- * @param law - exponent (0 to 3) and its standard deviation (0 to 3) of time against power; {@link genericStrengthLaw} when left out
+ * @param law - exponent (0 to 3) and its standard deviation (0 to 3, 0.15 without one) of time against power; {@link genericStrengthLaw} when left out
  * @returns a factor of cause `"strength"`, exactly 1 with no spread when both are of the same make-up, whatever their volumes
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses, one without a developing agent, or an exponent out of range
@@ -88,7 +88,7 @@ export function brewStrength(brew: Brew, reference: Brew, law: StrengthLaw = gen
   const known = readBrew("brewStrength: reference", reference);
   checkedOrigin("brewStrength: law", law);
   const exponent = inRange("brewStrength: law.exponent", law.exponent, 0, 3, "");
-  const sd = inRange("brewStrength: law.sd", law.sd ?? 0, 0, 3, "");
+  const sd = inRange("brewStrength: law.sd", law.sd ?? GIVEN_EXPONENT_SD, 0, 3, "");
   const constants = constantsAt(known.temperatureC);
   const powerIn = (of: ReadBrew, coffee?: (part: ReadPart) => CoffeePick, mass?: (part: ReadPart) => number): ReturnType<typeof powerOf> =>
     powerOf(bathOf(of.parts, of.volumeMl, coffee, mass), constants);

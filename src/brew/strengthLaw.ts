@@ -3,7 +3,10 @@
  */
 import type { LawOrigin } from "../core/term.js";
 
-/** Time ∝ power^−exponent; `sd` is the standard deviation of the exponent. */
+/** The spread in the exponent of a law that was given without one: as of a dilution law. */
+export const GIVEN_EXPONENT_SD = 0.15;
+
+/** Time ∝ power^−exponent; `sd` is the standard deviation of the exponent, 0.15 when left out. */
 export interface StrengthLaw extends LawOrigin {
   readonly exponent: number;
   readonly sd?: number;

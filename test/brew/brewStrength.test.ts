@@ -114,7 +114,9 @@ describe("the spread", () => {
     const [one, two] = [brewOf(part("soda-anhydrous", 50), part("ascorbic-acid", 10)), brewOf(part("soda-anhydrous", 30), part("ascorbic-acid", 10))];
     const found = brewStrength(two, one);
     expect(found.logSd).toBeCloseTo(0.25 * Math.abs(Math.log(power(two) / power(one))), 9);
-    expect(brewStrength(two, one, { exponent: 0.6 }).logSd).toBe(0);
+    expect(brewStrength(two, one, { exponent: 0.6, sd: 0 }).logSd).toBe(0);
+    // A law without a spread is not exact: it has that of a dilution law without one.
+    expect(brewStrength(two, one, { exponent: 0.6 }).logSd).toBeCloseTo(0.15 * Math.abs(Math.log(power(two) / power(one))), 9);
   });
 
   it("holds a factor of two between the agents, and coffee's own range", () => {
