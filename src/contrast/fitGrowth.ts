@@ -1,4 +1,5 @@
 import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
+import { pooledSd } from "../core/leastSquares.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
 import { checkedGrowth, type GrowthLaw, type GrowthSpread } from "./growth.js";
 
@@ -15,31 +16,36 @@ export interface FitGrowthOptions {
   readonly appearanceS?: number;
 }
 
-/** What {@link fitGrowth} returns; `law` carries its spread, so that it can be handed on as it is. */
+/** What {@link fitGrowth} returns. */
 export interface FittedGrowth {
+  /** the law with its spread, so that it can be handed on as it is: few points that happen to lie on a curve do not claim certainty */
   readonly law: GrowthLaw & { readonly sd: GrowthSpread };
+  /** the standard errors of this fit by its own scatter, as textbooks have them */
   readonly sd: GrowthSpread;
   /** scatter about the curve, in γ (in units of `sd` where the points have one); 0 where there are no more points than unknowns */
   readonly residualSd: number;
   readonly points: number;
 }
 
-/** How well a gradient is measured where the points leave no scatter to tell: 3 % of the limit, from a step wedge (common practice). */
+/** How well a gradient is measured: 3 % of the limit, from a step wedge (common practice). */
 const GAMMA_SHARE = 0.03;
+
+/** That counts for two degrees of freedom beside the points' own, as the rounding of a temperature table does: an assumption of this package. */
+const KNOWN_FREEDOM = 2;
 
 /**
  * Fits the growth law to measured gradients.
  *
  * @param points - time of development (s, above 0 to 1e7, all different) and gradient (above 0 to 1000): two or more with `appearanceS`,
- * three or more without; with `sd` each counts by its own error, and may fall by as much as two of them
+ * three or more without; with `sd` each counts by its own error. They may fall by twice the error of a difference, which is 8.5 % of the highest without `sd`
  * @param options - the time of appearance, where it was seen
  * @returns the law, its standard errors and the scatter about it
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range, points are too few, fall with time by more than their `sd` lets them, or cannot carry the fit: they show no bend toward a
+ * @throws RangeError when a value is out of range, points are too few, fall with time by more than their errors let them, or cannot carry the fit: they show no bend toward a
  * limit, the limit is known no better than to itself, or the law is none that may be used
  *
- * @remarks Weighted least squares in γ. Standard errors come from the scatter, and with no point to spare from `sd` or from gradients good
- * to 3 % of the limit. A time of appearance that would come out below 0 is put at 0, which is then the best there is. Checked against NIST StRD
+ * @remarks Weighted least squares in γ. Standard errors come from the scatter, and with no point to spare from the points' `sd` or from gradients good
+ * to 3 % of the limit. In the spread of the law that is pooled with the scatter, for two degrees of freedom. A time of appearance that would come out below 0 is put at 0, which is then the best there is. Checked against NIST StRD
  * Misra1a, which is the same curve.
  *
  * @example
@@ -77,14 +83,16 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
   const columns = [column((_, fall) => 1 - fall), column((since, fall) => gammaInfinity * since * fall)];
   if (seenS === undefined) columns.push(column((_, fall) => -gammaInfinity * ratePerS * fall));
   const residualSd = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
-  const scatter = spare > 0 ? residualSd : weighted ? 1 : GAMMA_SHARE * gammaInfinity;
-  const [byLimit, byRate, byAppearance] = standardErrors(columns).map((error) => error * scatter) as [number, number, number | undefined];
-  if (!(byLimit < gammaInfinity && byRate < ratePerS))
+  const known = { sd: weighted ? 1 : GAMMA_SHARE * gammaInfinity, freedom: KNOWN_FREEDOM };
+  const [byLimit, byRate, byAppearance = 0] = standardErrors(columns) as [number, number, number | undefined];
+  const spreadBy = (scatter: number): GrowthSpread => ({ gammaInfinity: byLimit * scatter, ratePerS: byRate * scatter, appearanceS: byAppearance * scatter });
+  const sd = spreadBy(spare > 0 ? residualSd : known.sd);
+  const pooled = spreadBy(pooledSd(known, residualSd, spare));
+  if (!(pooled.gammaInfinity < gammaInfinity && pooled.ratePerS < ratePerS))
     throw new RangeError("fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself");
-  const sd: GrowthSpread = { gammaInfinity: byLimit, ratePerS: byRate, appearanceS: byAppearance ?? 0 };
   // A law that comes out must be one that may go in.
-  const law = checkedGrowth("fitGrowth: fitted", { gammaInfinity, ratePerS, appearanceS, sd });
-  return { law: { ...law, sd }, sd, residualSd, points: measured.length };
+  const law = checkedGrowth("fitGrowth: fitted", { gammaInfinity, ratePerS, appearanceS, sd: pooled });
+  return { law: { ...law, sd: pooled }, sd, residualSd, points: measured.length };
 }
 
 interface Measured {
@@ -106,11 +114,12 @@ function checkedPoints(points: readonly GrowthPoint[]): { readonly measured: rea
     })
     .sort((a, b) => a.x - b.x);
   const weighted = sorted.some(({ sd }) => sd !== undefined);
+  const usual = GAMMA_SHARE * Math.max(...sorted.map(({ y }) => y));
   sorted.forEach(({ x, y, sd }, i) => {
     const before = sorted[i - 1];
     if (before?.x === x) throw new RangeError(`fitGrowth: points must differ in time, got two at ${x} s`);
-    // What falls by no more than twice the error of a difference may have risen. Without errors no fall is taken for one.
-    if (before !== undefined && before.y - y > 2 * Math.hypot(before.sd ?? 0, sd ?? 0))
+    // What falls by no more than twice the error of a difference may have risen.
+    if (before !== undefined && before.y - y > 2 * Math.hypot(before.sd ?? usual, sd ?? usual))
       throw new RangeError(`fitGrowth: points must not fall with time, got ${before.y} at ${before.x} s and ${y} at ${x} s`);
     if (weighted && sd === undefined) throw new RangeError("fitGrowth: points must all have sd, or none of them");
   });

@@ -13,12 +13,11 @@ export interface FittedLine {
 }
 
 /**
- * The scatter of rows about a fitted line, pooled with one that is known beforehand: the mean of both variances by their degrees of freedom, so that
- * few rows that happen to lie on a line do not claim certainty, and two, which leave no residual, have the known one alone.
+ * The scatter of rows about a fit, pooled with one that is known beforehand: the mean of both variances by their degrees of freedom, so that
+ * few rows that happen to lie on a line do not claim certainty, and those that leave no residual, two on a line, have the known one alone.
  */
-export function pooledSd(known: { readonly sd: number; readonly freedom: number }, residualSd: number, rows: number): number {
-  const own = rows - 2;
-  return Math.sqrt((known.freedom * known.sd ** 2 + own * residualSd ** 2) / (known.freedom + own));
+export function pooledSd(known: { readonly sd: number; readonly freedom: number }, residualSd: number, freedom: number): number {
+  return Math.sqrt((known.freedom * known.sd ** 2 + freedom * residualSd ** 2) / (known.freedom + freedom));
 }
 
 /**

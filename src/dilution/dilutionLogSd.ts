@@ -16,7 +16,7 @@ export const GIVEN_EXPONENT_SD: number = 0.15;
  *
  * @remarks Power law: sd(n)·|ln(c_from/c_to)|, with sd(n) = 0.15 for a law given without a spread; in quadrature with the scatter of
  * single times about the power where the law states it, in full from one doubling on. Table: the rounding of its rows,
- * in proportion between neighbouring ones, and ± 0.15 in n more over what of the way lies outside its range.
+ * in proportion between neighbouring ones, and ± 0.32 in n more, as the generic law has, over what of the way lies outside its range.
  *
  * @example
  * ```ts

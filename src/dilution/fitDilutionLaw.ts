@@ -40,7 +40,7 @@ export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw 
   const points = checkedDilutionRows("fitDilutionLaw: ", rows).map(({ x, timeS }) => [x, Math.log(timeS)] as const);
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
   if (!(slope <= 3)) throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
-  const scatterLogSd = pooledSd(POOLED, residualSd, points.length);
+  const scatterLogSd = pooledSd(POOLED, residualSd, points.length - 2);
   const sd = scatterLogSd / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
   inRange("fitDilutionLaw: fitted sd", sd, 0, 3, " (are the rows too close?)");

@@ -46,7 +46,7 @@ export function fitTemperatureLaw(rows: readonly TemperatureRow[]): FittedTemper
     throw new RangeError(
       `fitTemperatureLaw: rows must give at most 200 kJ/mol, got ${activationEnergyKJPerMol.toFixed(1)} kJ/mol`,
     );
-  const sdKJPerMol = (GAS_CONSTANT_KJ * pooledSd(ROUNDING, residualSd, points.length)) / Math.sqrt(spreadX);
+  const sdKJPerMol = (GAS_CONSTANT_KJ * pooledSd(ROUNDING, residualSd, points.length - 2)) / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
   inRange("fitTemperatureLaw: fitted sdKJPerMol", sdKJPerMol, 0, 200, " kJ/mol (are the rows too close?)");
   return {
