@@ -21,6 +21,8 @@ export interface BathLedger {
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, something was processed before the bath was mixed, or `atH` lies before mixing
  *
+ * @remarks To twelve figures: what a sum loses to rounding must not take a bath past a limit that it has just reached.
+ *
  * @example
  * ```ts
  * bathState({ volumeMl: 500, mixedAtH: 9, processed: [{ atH: 10, areaCm2: 516.128 }] }, 11) // => { usedCm2PerL: 1032.256, ageH: 2 }
@@ -40,5 +42,9 @@ export function bathState(ledger: BathLedger, atH: number): { readonly usedCm2Pe
     const areaCm2 = positive(`${where}.areaCm2`, item["areaCm2"], 1e6, " cm²");
     return doneAtH <= atH ? areaCm2 : 0;
   });
-  return { usedCm2PerL: (areas.reduce((sum, area) => sum + area, 0) * 1000) / volumeMl, ageH: atH - mixedAtH };
+  return { usedCm2PerL: twelveFigures((areas.reduce((sum, area) => sum + area, 0) * 1000) / volumeMl), ageH: twelveFigures(atH - mixedAtH) };
+}
+
+function twelveFigures(value: number): number {
+  return Number(value.toPrecision(12));
 }

@@ -6,6 +6,9 @@ import { useFactor, type UseLaw } from "./useFactor.js";
 
 const WHERE = "bathVerdict: bath";
 
+/** By how much a number may lie above a limit and still stand at it: hours on a clock that counts from 1970 round to this. */
+const ROUNDING = 1e-9;
+
 /** A bath to be judged: its use and age, and whichever laws and limits are known for it. */
 export interface Bath {
   readonly usedCm2PerL?: number;
@@ -35,7 +38,8 @@ export interface BathVerdict {
  *
  * @remarks Discard: past the life of a bath that dies at once, past its keeping limit, past its capacity (its own, else that of its use law),
  * or slower than twice the fresh bath. Compensate: the factor is above 1.05, a change that shows. The limit of 2 is practice with fixing baths and developers alike
- * (common practice). Past its life no time is right, and `factor` then holds the use alone.
+ * (common practice). A bath stands at a limit and not past it up
+ * to a billionth above, which is rounding. Past its life no time is right, and `factor` then holds the use alone.
  *
  * @example
  * ```ts
@@ -48,8 +52,9 @@ export function bathVerdict(bath: Bath): BathVerdict {
   const ageH = inRange(`${WHERE}.ageH`, bath.ageH ?? 0, 0, 1e6, " h");
   const cautions: Caution[] = [];
   const over = (code: string, path: string, limit: number, actual: number, message: string): boolean => {
-    if (actual > limit) cautions.push({ code, severity: "stop", message, path, limit, actual });
-    return actual > limit;
+    const past = actual > limit * (1 + ROUNDING);
+    if (past) cautions.push({ code, severity: "stop", message, path, limit, actual });
+    return past;
   };
   const { use, age, keepingLimitH } = bath;
   const own = bath.capacityCm2PerL;
@@ -88,10 +93,10 @@ function usedFactor(use: UseLaw, usedCm2PerL: number): number {
 }
 
 /**
- * An age law takes ten half-lives at most; a bath beyond is judged as one of nearly ten, so that rounding stays
+ * A life that is not over takes nothing. An age law takes ten half-lives at most; a bath beyond is judged as one of nearly ten, so that rounding stays
  * below ten: a thousand times too slow.
  */
 function agedFactor(age: AgeLaw, ageH: number): number {
-  ageFactor(age, 0);
-  return ageFactor(age, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH);
+  const fresh = ageFactor(age, 0);
+  return age.kind === "life" ? fresh : ageFactor(age, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH);
 }

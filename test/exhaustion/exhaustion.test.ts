@@ -181,6 +181,16 @@ describe("bathState", () => {
     expect(bathState(ledger, 12)).toEqual({ usedCm2PerL: expect.closeTo(1464.256, 9), ageH: 3 });
     expect(bathState({ ...ledger, processed: [] }, 12).usedCm2PerL).toBe(0);
   });
+  it("loses nothing to the rounding of sums: fifteen rolls a litre are a capacity of fifteen, and an hour and a half is one", () => {
+    // 30 × 516.128 one by one is 15483.840000000007, and 2.2 − 0.7 is 1.5000000000000002.
+    const rolls = Array.from({ length: 30 }, () => ({ atH: 1, areaCm2: ROLL }));
+    const { usedCm2PerL, ageH } = bathState({ volumeMl: 2000, mixedAtH: 0.7, processed: rolls }, 2.2);
+    expect(usedCm2PerL).toBe(7741.92);
+    expect(ageH).toBe(1.5);
+    const laws = { use: handbookUseLaw("phenidone-ascorbate"), age: { kind: "life", lifeH: 1.5 } } as const;
+    expect(compensate({ timeS: 510, temperatureC: 20 }, { usedCm2PerL, ageH }, laws).cautions.map(({ severity }) => severity)).not.toContain("stop");
+    expect(bathVerdict({ usedCm2PerL, ageH, ...laws }).verdict).toBe("compensate");
+  });
   it("refuses by message", () => {
     expect(() => bathState(anyOf([]), 9)).toThrow(new TypeError("bathState: ledger must be an object, got an array"));
     expect(() => bathState({ ...ledger, volumeMl: 0 }, 9)).toThrow(
@@ -299,6 +309,19 @@ describe("bathVerdict", () => {
     });
     expect(verdict.verdict).toBe("compensate");
     expect(verdict.factor).toBe(2);
+  });
+  it("does not take rounding for more than a limit, and takes a thousandth for it", () => {
+    // Mixed and asked about on a clock of hours since 1970, 40 minutes apart: 0.6666666666860692 h.
+    const ageH = 480000 + 41 / 60 - (480000 + 1 / 60);
+    expect(ageH).toBeGreaterThan(2 / 3);
+    const limits = { age: { kind: "life", lifeH: 2 / 3 }, keepingLimitH: 2 / 3, use: { ...use, increase: 1 }, capacityCm2PerL: 100 } as const;
+    expect(bathVerdict({ ...limits, ageH, usedCm2PerL: 100.00000000000001 })).toMatchObject({ verdict: "compensate", cautions: [{ code: "bath-slow" }] });
+    expect(bathVerdict({ ...limits, ageH: 0.667, usedCm2PerL: 100.1 }).cautions.map(({ code }) => code)).toEqual([
+      "bath-past-life",
+      "bath-past-keeping",
+      "bath-past-capacity",
+      "bath-too-slow",
+    ]);
   });
   it("refuses by message", () => {
     expect(() => bathVerdict(anyOf(1))).toThrow(new TypeError("bathVerdict: bath must be an object, got 1"));
