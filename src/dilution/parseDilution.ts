@@ -29,5 +29,12 @@ export function parseDilution(text: string, options: ParseDilutionOptions = {}):
   const { colon } = plainObject("parseDilution: options", options);
   if (colon !== undefined && colon !== "plus" && colon !== "total")
     wrongValue("parseDilution: options.colon", '"plus" or "total"', colon);
-  return dilutionFromText("parseDilution: text", text, colon);
+  const read = dilutionFromText("parseDilution: text", text, colon);
+  // What was added up or taken away, to fifteen digits: of 2.7 parts in all 1.7 are water, and 0.1 and 0.2 of stock are 0.3, on paper.
+  if (read.stocks !== undefined) return { ...read, stockParts: fifteen(read.stockParts) };
+  return text.includes(":") ? { ...read, waterParts: fifteen(read.waterParts) } : read;
+}
+
+function fifteen(parts: number): number {
+  return Number(parts.toPrecision(15));
 }

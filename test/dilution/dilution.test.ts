@@ -56,6 +56,13 @@ describe("parseDilution", () => {
     );
     expect(() => parseDilution("1+9", anyOf(3))).toThrow(new TypeError("parseDilution: options must be an object, got 3"));
   });
+  it("adds up and takes away as on paper", () => {
+    // In doubles 1.7000000000000002, 0.30000000000000004 and 2.1999999999999997.
+    expect(parseDilution("1:2.7", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 1.7 });
+    expect(formatDilution(parseDilution("1.1:3.3", { colon: "total" }))).toBe("1.1+2.2");
+    expect(parseDilution("0.1+0.2+9.7")).toStrictEqual({ stockParts: 0.3, waterParts: 9.7, stocks: [0.1, 0.2] });
+    expect(mixVolumes(parseDilution("0.1+0.2+9.7"), 100)).toStrictEqual({ stockMl: 3, waterMl: 97, stocksMl: [1, 2] });
+  });
   it.each(["", "9", "1+", "+9", "1-9", "one+nine", "1+9x", "x1+9", "1,5+9", "1++9", "1+9:3", "3:4x", "x3:4", "-1+9", "stocks"])("refuses %j", (text) => {
     expect(() => parseDilution(text)).toThrow(
       new RangeError(`parseDilution: text must be "stock" or parts such as "1+9", got ${JSON.stringify(text)}`),
