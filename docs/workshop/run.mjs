@@ -82,6 +82,8 @@ function printCautions(cautions) {
 function printBrew({ about = "", spoons, reference, volumeMl, temperatureC }) {
   const place = "/brew";
   const known = needObject(reference, `${place}/reference`, "the brew whose time is known");
+  need(temperatureC, place, "temperatureC");
+  need(known.temperatureC, `${place}/reference`, "temperatureC");
   console.log(`\nA brew by the spoon\n  ${about}`);
   const ingredients = needList(spoons, `${place}/spoons`, "the spoons").map((spoon, i) => {
     const { value, low, high } = at(`${place}/spoons/${i}`, () => massOf(spoon));
@@ -95,13 +97,18 @@ function printBrew({ about = "", spoons, reference, volumeMl, temperatureC }) {
   console.log(`    pH ${ph.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)})   strength: time × ${strength.value.toFixed(2)} ${percent(strength.logSd)}`);
   const timeS = at(`${place}/reference/time`, () => parseTime(need(known.time, `${place}/reference`, "time")));
   console.log(`  Known: ${formatTime(timeS)} at ${known.temperatureC} °C (${known.about ?? ""}); today ${temperatureC} °C`);
-  printAnswer(at(place, () => compensate({ timeS, temperatureC: known.temperatureC }, { temperatureC, strength })));
-  printCautions(at(place, () => checkBrew(brew)));
+  const answer = at(place, () => compensate({ timeS, temperatureC: known.temperatureC }, { temperatureC, strength }));
+  const check = at(place, () => checkBrew(brew));
+  // What stops the brew stops its time.
+  printAnswer({ ...answer, cautions: [...answer.cautions, ...check.filter(({ severity }) => severity === "stop")] });
+  printCautions(check.filter(({ severity }) => severity !== "stop"));
   for (const { step, text } of mixingSteps(brew)) console.log(`    ${step}. ${text}`);
 }
 
 function printTable(table) {
-  const toC = table.unit === "F" ? fahrenheitToCelsius : (c) => c;
+  const { unit = "C" } = table;
+  if (unit !== "C" && unit !== "F") refuse("/table/unit", `must be "C" or "F", got ${JSON.stringify(unit)}`);
+  const toC = unit === "F" ? fahrenheitToCelsius : (c) => c;
   const rows = needList(table.rows, "/table/rows", "the list of rows").map((row, i) =>
     at(`/table/rows/${i}`, () => ({ shown: row.temperature, temperatureC: toC(row.temperature), timeS: parseTime(row.time) })),
   );
@@ -114,7 +121,7 @@ function printTable(table) {
   for (const { shown, temperatureC, timeS } of rows) {
     const predicted = picked[0].timeS * temperatureFactor(law, picked[0].temperatureC, temperatureC);
     const error = `${predicted >= timeS ? "+" : ""}${((predicted / timeS - 1) * 100).toFixed(1)} %`;
-    const degrees = table.unit === "F" ? `${shown} °F ${temperatureC.toFixed(1)} °C` : `${temperatureC.toFixed(1)} °C`;
+    const degrees = unit === "F" ? `${shown} °F ${temperatureC.toFixed(1)} °C` : `${temperatureC.toFixed(1)} °C`;
     console.log(`  ${degrees.padStart(14)} ${formatTime(timeS).padStart(6)} ${formatTime(predicted).padStart(10)} ${error.padStart(8)}`);
   }
 }

@@ -16,6 +16,13 @@ for (const part of [/Known: 9:00 at 20 °C/, /develop \d+:\d\d {3}90 % between \
   assert.match(good.stdout, part);
 assert.doesNotMatch(good.stdout, /NaN|undefined|Infinity|\[object/);
 
+/** The invented day's brew alone, with another alkali, and what else is told. */
+function brewOf(alkali, other = {}) {
+  const day = JSON.parse(readFileSync("docs/workshop/day.json", "utf8"));
+  const [soda, ...others] = day.brew.spoons;
+  return JSON.stringify({ baseline: day.baseline, baths: [], brew: { ...day.brew, spoons: [{ ...soda, ingredient: alkali }, ...others], ...other } });
+}
+
 const broken = [
   ["no JSON", "{oops", /not valid JSON: /],
   ["a trailing comma", '{"baseline":{"time":"9:00","temperatureC":20},\n"baths":[],\n}', /not valid JSON: .*a comma before \] or \}/],
@@ -31,6 +38,9 @@ const broken = [
   ["no baths", '{"baseline":{"time":"9:00","temperatureC":20}}', /\/baths: a list of baths is missing/],
   ["a hot bath", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[{"temperatureC":300}]}', /\/baths\/0: bath.temperatureC must be from 0 to 100 °C, got 300/],
   ["an ambiguous dilution", '{"baseline":{"time":"9:00","temperatureC":20,"dilution":"1:9"},"baths":[{"dilution":"1+9"}]}', /\/baths\/0: baseline.dilution "1:9" is ambiguous/],
+  ["a table in a unit that is none", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[],"table":{"unit":"f","rows":[]}}', /\/table\/unit: must be "C" or "F", got "f"/],
+  ["a brew without its temperature", brewOf("soda-anhydrous", { temperatureC: undefined }), /\/brew: temperatureC is missing/],
+  ["a known brew without one", brewOf("soda-anhydrous", { reference: {} }), /\/brew\/reference: temperatureC is missing/],
   ["a table of one row", '{"baseline":{"time":"9:00","temperatureC":20},"baths":[],"table":{"rows":[{"temperature":20,"time":"9:00"}],"fitRows":[0]}}', /\/table: fitTemperatureLaw: rows must hold at least 2, got 1/],
 ];
 for (const [name, text, message] of broken) {
@@ -47,6 +57,12 @@ const unread = run(small);
 assert.equal(unread.status, 0, unread.stderr);
 assert.match(unread.stdout, /^warn  the file has a field "baht" that is not read\./);
 assert.match(unread.stdout, /Bath 1\n {4}warn  bath has a field "temperature" that is not read\.\n {2}develop 8:00/);
+// Baking soda does not work, and its brew has no time to go by.
+writeFileSync(small, brewOf("baking-soda"));
+const weak = run(small);
+assert.equal(weak.status, 0, weak.stderr);
+assert.match(weak.stdout, /no time\n {4}stop {2}Not alkaline enough/);
+assert.doesNotMatch(weak.stdout, /develop/);
 // The file that README shows.
 const shown = /```json\n([\s\S]*?)```/.exec(readFileSync("README.md", "utf8"))[1];
 writeFileSync(small, shown);
