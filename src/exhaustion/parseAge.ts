@@ -28,6 +28,6 @@ export function parseAge(text: string): number {
   const parts: readonly (string | undefined)[] = AGE.exec(text.trim())?.slice(1) ?? [];
   if (parts.every((each) => each === undefined)) wrongValue("parseAge: text", FORMS, text);
   const ageS = UNIT_S.reduce((sum, unitS, i) => sum + Number(parts[i] ?? 0) * unitS, 0);
-  // Fifteen digits, as a time in text is read: 2.2 days are 52.8 h on paper.
-  return inRange("parseAge: text", Number((ageS / 3600).toPrecision(15)), 0, 1e6, " h");
+  // Fifteen digits, as a time in text is read: 2.2 days are 52.8 h on paper. Of the seconds, so that 40 min are 2/3 h and no hair more.
+  return inRange("parseAge: text", Number(ageS.toPrecision(15)) / 3600, 0, 1e6, " h");
 }

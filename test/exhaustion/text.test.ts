@@ -1,7 +1,7 @@
 /* Room: exhaustion. The use and the age of a bath in text. */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { filmAreaCm2, parseAge, parseUse } from "../../src/index.js";
+import { ageFactor, filmAreaCm2, parseAge, parseUse } from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
 
@@ -66,6 +66,12 @@ describe("parseAge", () => {
     ["1000000 h", 1e6],
   ])("reads %s", (text, ageH) => {
     expect(parseAge(text)).toBeCloseTo(ageH, 12);
+  });
+  it("reads 40 min as the two thirds of an hour that a life may last, and tenths of a day as on paper", () => {
+    // To fifteen digits 40/60 is 0.666666666666667, which is more than 2/3.
+    expect(parseAge("40 min")).toBe(2 / 3);
+    expect(ageFactor({ kind: "life", lifeH: 2 / 3 }, parseAge("40 min"))).toBe(1);
+    expect(parseAge("2.2 days")).toBe(52.8);
   });
   // Of an age, "2:30" could be minutes or hours, and "3 m" minutes or months.
   it.each(["", "  ", "2", "2:30", "1:02:00", "3 m", "2 months", "old", "x 3 days", "3 days x", "6 h 1 d", "2 h 3 h", "-1 h", "1,5 h", "PT2H", "h", `1 h${" ".repeat(5000)}x`])(
