@@ -43,7 +43,7 @@ describe("what one function gives another", () => {
   it("is a plan of as many agitations as a plan is read with", () => {
     const plan = planProcess({ ...fixed, timeS: 85000 * 11, agitation: { everyS: 11 } });
     expect(plan.steps.find(({ name }) => name === "develop")?.cues.length).toBeGreaterThan(84000);
-    expect(describePlan(plan).join()).toContain("Every 0:11 until 259:43:09.");
+    expect(describePlan(plan).join()).toContain("Every 0:11 until 259:42:58.");
     expect(() => planProcess({ ...fixed, timeS: 1e6, agitation: { everyS: 11 } })).toThrow(
       /^planProcess: input\.agitation\.everyS must be such that \d+ s hold at most 90000 agitations, got 11$/,
     );

@@ -14,12 +14,12 @@ const LONG_START_FROM_S = 60;
 const MOST_AGITATIONS = 9e4;
 
 /**
- * The cues of a development that is poured out from `pourAtS` on. Agitation falls on a fixed grid from the start, so that a development that
- * is made longer or shorter keeps its beat.
+ * The cues of a development that is poured out from `pourAtS` on; `where` is the function and the agitation's field. Agitation falls on a fixed
+ * grid from the start, so that a development that is made longer or shorter keeps its beat; one that pouring out would cut short is left out.
  */
-export function developmentCues({ vessel, agitation, drainS }: Handling, pourAtS: number): readonly Cue[] {
+export function developmentCues(where: string, { vessel, agitation, drainS }: Handling, pourAtS: number): readonly Cue[] {
   const { move, initialS, burstS } = handbookVessels[vessel];
-  const everyS = agitationInterval("planProcess: input.agitation", agitation);
+  const everyS = agitationInterval(where, agitation);
   const cues: Cue[] = [];
   if (everyS !== undefined && everyS <= burstS) cues.push({ atS: 0, text: `Pour in, then ${move} without pause.` });
   else {
@@ -28,8 +28,8 @@ export function developmentCues({ vessel, agitation, drainS }: Handling, pourAtS
     cues.push({ atS: 0, text: `Pour in, then ${move} for ${firstS.toFixed(0)} s${then}.` });
     const text = `Agitate: ${move} for ${burstS} s.`;
     if (everyS !== undefined && pourAtS / everyS > MOST_AGITATIONS)
-      wrongValue("planProcess: input.agitation.everyS", `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`, everyS);
-    if (everyS !== undefined) for (let i = 1; i * everyS < pourAtS; i++) cues.push({ atS: i * everyS, text });
+      wrongValue(`${where}.everyS`, `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`, everyS);
+    if (everyS !== undefined) for (let i = 1; i * everyS + burstS <= pourAtS; i++) cues.push({ atS: i * everyS, text });
   }
   // A length and no clock time: the reader's clock may count from the start of the plan or from pouring in.
   const drained = drainS > 0 ? `, so that it is drained ${Number(drainS.toFixed(1))} s later` : "";

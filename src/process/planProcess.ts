@@ -38,8 +38,8 @@ const FIELDS = [
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, or the development would hold more than 90000 agitations
  *
- * @remarks The development time runs from pouring in to the moment when the material is drained: pouring out begins `drainS` before its end. A
- * time shorter than the draining is planned as long as the draining, with a `"stop"` caution. Every figure that the input leaves out
+ * @remarks The development time runs from pouring in to the moment when the material is drained: pouring out begins `drainS` before its end. An
+ * agitation that pouring out would cut short is left out. A time shorter than the draining is planned as long as the draining, with a `"stop"` caution. Every figure that the input leaves out
  * is a published one or common practice, named in the step's `sources`: agitation from US Navy, Photography (Basic), NAVEDTRA
  * 14209, p. 10-16; stop and wash from US Army, subcourse SS05098, p. 24; fixing as {@link fixingTime} and {@link clearingTimeAt} say. Fixer
  * carries silver: local codes say where it goes, and the safety data sheets of all chemicals go before this plan.
@@ -69,7 +69,7 @@ export function planProcess(input: ProcessInput): ProcessPlan {
   const context = bathContext(`${WHERE}.`, temperatureC, modernFilm);
   const { before, after } = bathDrafts(context, baths);
   const durationS = Math.max(timeS, drainS);
-  const develop: Draft = { name: "develop", durationS, temperatureC, cues: developmentCues(handling, durationS - drainS), sources: habit.sources };
+  const develop: Draft = { name: "develop", durationS, temperatureC, cues: developmentCues(`${WHERE}.agitation`, handling, durationS - drainS), sources: habit.sources };
   const { steps, totalS } = layOut([...restDraft(rest, temperatureC), ...before, develop, ...after]);
   const cautions: Caution[] = [];
   if (drainS > timeS) cautions.push(drainTooLong(timeS, drainS));

@@ -7,6 +7,8 @@ import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
 import type { ProcessPlan } from "./types.js";
 
+const AGITATION = "replaceDevelopment: plan.handling.agitation";
+
 /** The moment of the plan at which the development is timed anew, and what is left of it from there. */
 export interface DevelopmentLeft {
   /** seconds from the start of the plan */
@@ -24,8 +26,8 @@ export interface DevelopmentLeft {
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range or the moment does not lie in the development
  *
- * @remarks The agitation keeps its beat from the start of the development. Pouring out begins so that draining ends on time, but never before the
- * moment itself: with less time left than draining takes, it begins at once and ends late.
+ * @remarks The agitation keeps its beat from the start of the development; one that pouring out would cut short is left out. Pouring out begins
+ * so that draining ends on time, but never before the moment itself: with less time left than draining takes, it begins at once and ends late.
  *
  * @example
  * ```ts
@@ -43,11 +45,11 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
   const remainingS = inRange("replaceDevelopment: remainingS", left.remainingS, 0, 1e6, " s");
   const { vessel, agitation } = plan.handling;
   knownEntry("replaceDevelopment: plan.handling.vessel", handbookVessels, vessel);
-  agitationInterval("replaceDevelopment: plan.handling.agitation", agitation);
+  agitationInterval(AGITATION, agitation);
   const drainS = inRange("replaceDevelopment: plan.handling.drainS", plan.handling.drainS, 0, 600, " s");
   const passedS = atS - startS;
   const durationS = passedS + Math.max(remainingS, drainS);
-  const cues = developmentCues(plan.handling, Math.max(passedS, durationS - drainS));
+  const cues = developmentCues(AGITATION, plan.handling, Math.max(passedS, durationS - drainS));
   const drafts = plan.steps.map((step) =>
     step === develop
       ? { ...step, durationS, cues }
@@ -61,7 +63,7 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
     cautions.push({
       code: "late-pour",
       severity: "warn",
-      message: `Pour out at once: draining ends ${(drainS - remainingS).toFixed(0)} s late.`,
+      message: `Pour out at once: draining ends ${Number((drainS - remainingS).toFixed(1))} s late.`,
       limit: drainS,
       actual: remainingS,
     });

@@ -31,7 +31,7 @@ describe("an interval that is no whole number of seconds", () => {
   it.each([
     [7.5, "Every 7.5 s until 1:23."],
     [15, "Every 0:15 until 1:15."],
-    [100 / 7, "Every 14.29 s until 1:26."],
+    [100 / 7, "Every 14.29 s until 1:11."],
   ])("%d s is said as it is", (everyS, words) => {
     const lines = describePlan(planProcess({ ...hut, vessel: "tank", timeS: 100, agitation: { everyS } }));
     expect(lines.find((line) => line.includes("Every"))).toContain(words);
@@ -39,6 +39,35 @@ describe("an interval that is no whole number of seconds", () => {
   it("is whole where only the sum of its beats is not", () => {
     const plan = planProcess({ ...hut, rest: 0.1, agitation: { everyS: 30 } });
     expect(describePlan(plan).find((line) => line.includes("Every"))).toContain("Every 0:30 until");
+  });
+});
+
+describe("an agitation that pouring out would cut short", () => {
+  const last = (timeS: number): unknown[] => planProcess({ ...hut, timeS }).steps[0]!.cues.slice(-2).map(({ atS, text }) => [atS, text.slice(0, 7)]);
+  it("is left out: nobody inverts the tank for 5 s and pours it out in the middle", () => {
+    // Agitation of 5 s at 240 s, and 10 s to drain.
+    expect(last(255)).toEqual([[240, "Agitate"], [245, "Begin t"]]);
+    expect(last(254.9)).toEqual([[180, "Agitate"], [244.9, "Begin t"]]);
+    expect(last(250.1)).toEqual([[180, "Agitate"], [240.1, "Begin t"]]);
+  });
+  it("stays where a development is made longer", () => {
+    const plan = planProcess({ ...hut, timeS: 252 });
+    expect(replaceDevelopment(plan, { atS: 200, remainingS: 55 }).steps[0]!.cues.at(-2)!.atS).toBe(240);
+    expect(replaceDevelopment(plan, { atS: 200, remainingS: 54 }).steps[0]!.cues.at(-2)!.atS).toBe(180);
+  });
+});
+
+describe("a development that is timed anew", () => {
+  it("is refused in its own name when it holds too many agitations", () => {
+    const long = planProcess({ ...hut, timeS: 500_000, agitation: { everyS: 6 } });
+    expect(() => replaceDevelopment(long, { atS: 400_000, remainingS: 1e6 })).toThrow(
+      new RangeError("replaceDevelopment: plan.handling.agitation.everyS must be such that 1399990 s hold at most 90000 agitations, got 6"),
+    );
+  });
+  it("says by how much it is late, to a tenth of a second", () => {
+    const late = (remainingS: number): string => replaceDevelopment(planProcess(hut), { atS: 300, remainingS }).cautions[0]!.message;
+    expect(late(9.7)).toBe("Pour out at once: draining ends 0.3 s late.");
+    expect(late(4)).toBe("Pour out at once: draining ends 6 s late.");
   });
 });
 

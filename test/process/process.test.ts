@@ -157,7 +157,7 @@ describe("planProcess", () => {
     [{ everyS: 30 }, 100, ["0 Pour in, then invert the tank for 5 s.", "30 Agitate: invert the tank for 5 s.", "60 Agitate: invert the tank for 5 s."]],
     [{ everyS: 59 }, 69, ["0 Pour in, then invert the tank for 5 s."]],
     [{ everyS: 5 }, 100, ["0 Pour in, then invert the tank without pause."]],
-    [{ everyS: 6 }, 17, ["0 Pour in, then invert the tank for 5 s.", "6 Agitate: invert the tank for 5 s."]],
+    [{ everyS: 6 }, 21, ["0 Pour in, then invert the tank for 5 s.", "6 Agitate: invert the tank for 5 s."]],
     ["continuous", 100, ["0 Pour in, then invert the tank without pause."]],
     ["stand", 3600, ["0 Pour in, then invert the tank for 30 s, then leave it standing."]],
     ["stand", 22, ["0 Pour in, then invert the tank for 12 s, then leave it standing."]],
