@@ -3,7 +3,7 @@ import { inRange, plainObject, positive } from "../core/guards.js";
 import { pointerTo } from "../core/pointer.js";
 import { handbookFixers, handbookStep, MODERN_CAPACITY, SPENT_RATIO } from "../handbook/process.js";
 import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
-import { bathContext, bathTemperatureC, checkedBaths, coldWashFactor, fixing, type BathContext } from "./bathSteps.js";
+import { bathContext, bathDrafts, bathTemperatureC, checkedBaths, coldWashFactor, fixing, type BathContext } from "./bathSteps.js";
 import type { FixSetting, ProcessBaths } from "./types.js";
 
 /** What {@link bathCautions} judges. */
@@ -61,16 +61,21 @@ export function bathCautions(question: BathQuestion): readonly Caution[] {
   checkMaterial("bathCautions: question", { emulsion: question.emulsion });
   const baths = checkedBaths("bathCautions: baths", question.baths);
   const context = bathContext("bathCautions: ", temperatureC, question.modernFilm);
+  const { areaCm2, volumeMl } = question;
+  const area = areaCm2 === undefined ? 0 : positive("bathCautions: areaCm2", areaCm2, 1e6, " cm²");
+  const now = volumeMl === undefined ? 0 : (1000 * area) / positive("bathCautions: volumeMl", volumeMl, 1e6, " ml");
+  bathDrafts(context, baths);
   const cautions: Caution[] = [...stepCautions(context, baths, question)];
   for (const [name, setting] of Object.entries(baths) as [keyof ProcessBaths, object | undefined][])
     if (setting !== undefined) cautions.push(...unreadFields(pointerTo("/baths", name), setting, FIELDS[name]));
   const { fix, wash } = baths;
   if (fix === undefined) cautions.push({ code: "no-fix", severity: "warn", message: "No fixing bath: the image will not last in light.", path: "/baths" });
-  else cautions.push(...fixCautions(context, fix, question));
+  else cautions.push(...fixCautions(context, fix, now));
   if (wash === undefined) cautions.push({ code: "no-wash", severity: "warn", message: "No wash: fixer left in the gelatin stains and fades.", path: "/baths" });
   else {
     const slow = coldWashFactor(bathTemperatureC(context, "wash", wash));
-    if (slow > 1 && wash.durationS === undefined)
+    // What rounds to the usual time is not worth a line.
+    if (slow >= 1.05 && wash.durationS === undefined)
       cautions.push({ code: "cold-wash", severity: "note", message: `Cold water washes slowly: ${slow.toFixed(1)} times the usual time is planned.`, path: "/baths/wash", actual: slow });
   }
   return gravestFirst(cautions);
@@ -94,11 +99,11 @@ function stepCautions(context: BathContext, baths: ProcessBaths, { emulsion, max
     const path = `/baths/${name}/temperatureC`;
     const limit = stated ?? handbookStep[name === "wash" ? "wash" : "bath"].stepC;
     const actual = Math.abs(nowC - beforeC);
-    // A hair of rounding is no step: 20 − 17.2 is 2.8000000000000007.
+    // A hair of rounding is no step: 20 − 17.2 is 2.8000000000000007. Nor does it make ten degrees less: 18.4 − 8.4 is 9.999999999999998.
     if (actual > limit + 1e-9)
       cautions.push({
         code: "temperature-step",
-        severity: actual >= handbookStep.reticulation.stepC ? "stop" : "warn",
+        severity: actual >= handbookStep.reticulation.stepC - 1e-9 ? "stop" : "warn",
         message: `A step of ${actual.toFixed(1)} °C to this bath can reticulate the gelatin: bring it within ${limit.toFixed(1)} °C.`,
         path,
         limit,
@@ -112,10 +117,12 @@ function stepCautions(context: BathContext, baths: ProcessBaths, { emulsion, max
   return cautions;
 }
 
-function fixCautions(context: BathContext, fix: FixSetting, question: BathQuestion): readonly Caution[] {
+/** `now` is the area of today's material, cm² per litre of the bath. */
+function fixCautions(context: BathContext, fix: FixSetting, now: number): readonly Caution[] {
   const where = "bathCautions: baths.fix.";
-  const { clearingS, times, durationS } = fixing(context, fix);
-  const { ceilingS, capacityCm2PerL } = handbookFixers[fix.kind ?? "rapid"];
+  const { clearingS, freshS, times, durationS } = fixing(context, fix);
+  const { kind = "rapid", usedCm2PerL = 0, capacityCm2PerL: own } = fix;
+  const { ceilingS, capacityCm2PerL } = handbookFixers[kind];
   const cautions: Caution[] = [];
   const add = (code: string, severity: Caution["severity"], field: string, message: string, figures: { limit?: number; actual?: number } = {}): void => {
     cautions.push({ code, severity, message, path: `/baths/fix${field}`, ...figures });
@@ -134,19 +141,13 @@ function fixCautions(context: BathContext, fix: FixSetting, question: BathQuesti
   }
   if (ceilingS !== undefined && durationS > ceilingS)
     add("long-fix", "warn", "", "Over ten minutes a rapid fixing bath bleaches fine detail: use a fresh or warmer bath.", { limit: ceilingS, actual: durationS });
-  if (fix.freshClearingS !== undefined) {
-    const limit = SPENT_RATIO.ratio * positive(`${where}freshClearingS`, fix.freshClearingS, 7200, " s");
-    // Both at this bath's temperature.
-    if (fix.clearingS !== undefined && clearingS >= limit)
-      add("fixer-spent", "stop", "/clearingS", "The bath clears twice as slowly as fresh: it is spent.", { limit, actual: clearingS });
-  }
-  const used = inRange(`${where}usedCm2PerL`, fix.usedCm2PerL ?? 0, 0, 1e6, " cm²/l");
-  const own = fix.capacityCm2PerL;
+  // Both at this bath's temperature.
+  const spentS = SPENT_RATIO.ratio * freshS;
+  if (spentS > 0 && fix.clearingS !== undefined && clearingS >= spentS)
+    add("fixer-spent", "stop", "/clearingS", "The bath clears twice as slowly as fresh: it is spent.", { limit: spentS, actual: clearingS });
+  const used = inRange(`${where}usedCm2PerL`, usedCm2PerL, 0, 1e6, " cm²/l");
   const share = context.modernFilm ? MODERN_CAPACITY.share : 1;
   const limit = own === undefined ? capacityCm2PerL * share : positive(`${where}capacityCm2PerL`, own, 1e6, " cm²/l");
-  const { areaCm2, volumeMl } = question;
-  const area = areaCm2 === undefined ? 0 : positive("bathCautions: areaCm2", areaCm2, 1e6, " cm²");
-  const now = volumeMl === undefined ? 0 : (1000 * area) / positive("bathCautions: volumeMl", volumeMl, 1e6, " ml");
   if (used + now > limit)
     add("fixer-past-capacity", used > limit ? "stop" : "warn", "/usedCm2PerL", "The fixing bath is past its capacity with this material: mix fresh.", { limit, actual: used + now });
   return cautions;

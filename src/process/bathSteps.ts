@@ -36,6 +36,9 @@ export function bathContext(where: string, temperatureC: number, modernFilm: unk
   return { where: `${where}baths.`, temperatureC, modernFilm: modernFilm === true };
 }
 
+/** What a length rests on: nothing in print, where the input states it. */
+const sourcesOf = (setting: BathSetting, sources: readonly string[]): readonly string[] => (setting.durationS === undefined ? sources : []);
+
 const cue = (atS: number, text: string): Cue => ({ atS, text });
 
 function lengthOr(where: string, setting: BathSetting, usualS: number): number {
@@ -43,26 +46,47 @@ function lengthOr(where: string, setting: BathSetting, usualS: number): number {
 }
 
 /** The temperature of a bath: its own, or the developer's. */
-export function bathTemperatureC({ where, temperatureC }: BathContext, name: keyof ProcessBaths, setting: BathSetting): number {
-  return inRange(`${where}${name}.temperatureC`, setting.temperatureC ?? temperatureC, 0, 100, " °C");
+export function bathTemperatureC(context: BathContext, name: keyof ProcessBaths, setting: BathSetting): number {
+  const { temperatureC = context.temperatureC } = setting;
+  return inRange(`${context.where}${name}.temperatureC`, temperatureC, 0, 100, " °C");
+}
+
+/** What is known of a fixing bath at its own temperature. */
+interface Fixing {
+  readonly clearingS: number;
+  /** clearing time when it was fresh; 0 when it is not known */
+  readonly freshS: number;
+  readonly times: number;
+  readonly durationS: number;
+  readonly sources: readonly string[];
 }
 
 /** Clearing time, multiple and length of a fixing bath at its own temperature. */
-export function fixing(context: BathContext, fix: FixSetting): { clearingS: number; times: number; durationS: number; sources: readonly string[] } {
+export function fixing(context: BathContext, fix: FixSetting): Fixing {
   const where = `${context.where}fix`;
-  const fixer = knownEntry(`${where}.kind`, handbookFixers, fix.kind ?? "rapid");
+  const { kind = "rapid", clearingAtC, freshClearingS } = fix;
+  const fixer = knownEntry(`${where}.kind`, handbookFixers, kind);
   const toC = bathTemperatureC(context, "fix", fix);
-  const { times, sources } = handbookFixTimes[context.modernFilm ? "modern" : "conventional"];
-  const used = inRange(`${where}.times`, fix.times ?? times, 1, 10, "");
-  // The handbook's figure is for 20 °C; a measured one is for this bath unless it says otherwise.
-  const fromC = fix.clearingS === undefined ? 20 : fix.clearingAtC === undefined ? toC : inRange(`${where}.clearingAtC`, fix.clearingAtC, 0, 40, " °C");
-  const measuredS = positive(`${where}.clearingS`, fix.clearingS ?? fixer.clearingS, 7200, " s");
-  const clearingS = clearingTimeAt({ clearingS: measuredS, fromC, toC });
+  const split = handbookFixTimes[context.modernFilm ? "modern" : "conventional"];
+  const times = inRange(`${where}.times`, fix.times === undefined ? split.times : fix.times, 1, 10, "");
+  const measuredAtC = clearingAtC === undefined ? toC : inRange(`${where}.clearingAtC`, clearingAtC, 0, 40, " °C");
+  const freshS = freshClearingS === undefined ? 0 : positive(`${where}.freshClearingS`, freshClearingS, 7200, " s");
+  const clearing = (clearingS: number, fromC: number): number => clearingTimeAt({ clearingS, fromC, toC });
+  const handbookS = clearing(fixer.clearingS, 20);
+  // The handbook's figure is for 20 °C, and no bath clears sooner than it did when fresh; a measured one is for this bath unless it says otherwise.
+  const clearingS =
+    fix.clearingS === undefined
+      ? Math.max(freshS, handbookS)
+      : clearing(positive(`${where}.clearingS`, fix.clearingS, 7200, " s"), measuredAtC);
   return {
     clearingS,
-    times: used,
-    durationS: lengthOr(where, fix, fixingTime({ clearingS, times: used })),
-    sources: [...(fix.times === undefined ? sources : []), ...(fix.clearingS === undefined ? fixer.sources : [])],
+    freshS,
+    times,
+    durationS: lengthOr(where, fix, fixingTime({ clearingS, times })),
+    sources: [
+      ...(fix.times === undefined ? sourcesOf(fix, split.sources) : []),
+      ...(fix.clearingS === undefined && freshS < handbookS ? fixer.sources : []),
+    ],
   };
 }
 
@@ -75,11 +99,13 @@ function washDraft(context: BathContext, wash: WashSetting, afterAid: boolean): 
   const where = `${context.where}wash`;
   const temperatureC = bathTemperatureC(context, "wash", wash);
   const cold = coldWashFactor(temperatureC);
-  const method = wash.method ?? "running";
+  const { method = "running" } = wash;
   const { durationS: plainS, afterAidS, sources } = knownEntry(`${where}.method`, handbookWash, method);
   const usualS = (afterAid ? afterAidS : plainS) * cold;
   const durationS = lengthOr(where, wash, usualS);
-  return { name: "wash", durationS, temperatureC, cues: washCues(method, durationS, durationS / plainS), sources };
+  // The other methods are changes of water, which are the handbook's in a wash of any length.
+  const own = method === "running" ? sourcesOf(wash, sources) : sources;
+  return { name: "wash", durationS, temperatureC, cues: washCues(method, durationS, durationS / plainS), sources: own };
 }
 
 /** What is done in a wash; `stretch` is its length against that of the handbook. */
@@ -109,19 +135,20 @@ function plainDraft(
 ): Draft {
   const { durationS: usualS, sources } = handbookBathS[key];
   const durationS = lengthOr(`${context.where}${key}`, setting, usualS);
-  return { name, durationS, temperatureC: bathTemperatureC(context, key, setting), cues: [cue(0, text)], sources };
+  return { name, durationS, temperatureC: bathTemperatureC(context, key, setting), cues: [cue(0, text)], sources: sourcesOf(setting, sources) };
 }
 
 function stopDraft(context: BathContext, stop: StopSetting): Draft {
   const where = `${context.where}stop`;
-  const usual = knownEntry(`${where}.kind`, { acid: handbookBathS.acidStop, water: handbookBathS.waterStop }, stop.kind ?? "acid");
-  const text = stop.kind === "water" ? "Rinse in changed water, moving without pause." : "Pour in the stop bath and move without pause.";
+  const { kind = "acid" } = stop;
+  const usual = knownEntry(`${where}.kind`, { acid: handbookBathS.acidStop, water: handbookBathS.waterStop }, kind);
+  const text = kind === "water" ? "Rinse in changed water, moving without pause." : "Pour in the stop bath and move without pause.";
   return {
     name: "stop",
     durationS: lengthOr(where, stop, usual.durationS),
     temperatureC: bathTemperatureC(context, "stop", stop),
     cues: [cue(0, text)],
-    sources: usual.sources,
+    sources: sourcesOf(stop, usual.sources),
   };
 }
 

@@ -31,5 +31,6 @@ export interface FixingQuestion {
 export function fixingTime(question: FixingQuestion): number {
   plainObject("fixingTime: question", question);
   const clearingS = positive("fixingTime: clearingS", question.clearingS, 1e6, " s");
-  return clearingS * inRange("fixingTime: times", question.times ?? handbookFixTimes.conventional.times, 1, 10, "");
+  const { times = handbookFixTimes.conventional.times } = question;
+  return clearingS * inRange("fixingTime: times", times, 1, 10, "");
 }

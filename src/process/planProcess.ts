@@ -57,13 +57,14 @@ export function planProcess(input: ProcessInput): ProcessPlan {
   const { vessel, rest, modernFilm, emulsion } = input;
   checkMaterial(WHERE, { emulsion });
   const habit = knownEntry(`${WHERE}.vessel`, handbookVessels, vessel);
+  const usual: Agitation = habit.everyS === 0 ? "continuous" : { everyS: habit.everyS };
+  // Only what is left out gets the habit; null, which is what JSON makes of NaN, is refused.
+  const { agitation = usual, drainS = habit.drainS } = input;
   const timeS = positive(`${WHERE}.timeS`, input.timeS, 1e6, " s");
   const temperatureC = inRange(`${WHERE}.temperatureC`, input.temperatureC, 0, 100, " °C");
   positive(`${WHERE}.volumeMl`, input.volumeMl, 1e6, " ml");
-  const usual: Agitation = habit.everyS === 0 ? "continuous" : { everyS: habit.everyS };
-  const agitation = input.agitation ?? usual;
   agitationInterval(`${WHERE}.agitation`, agitation);
-  const drainS = inRange(`${WHERE}.drainS`, input.drainS ?? habit.drainS, 0, 600, " s");
+  inRange(`${WHERE}.drainS`, drainS, 0, 600, " s");
   const handling = { vessel, agitation, drainS };
   const baths = checkedBaths(`${WHERE}.baths`, input.baths);
   const context = bathContext(`${WHERE}.`, temperatureC, modernFilm);

@@ -32,7 +32,8 @@ export function testStripTimes(estimate: TimeEstimate, options: TestStripOptions
   // Closer together, the times of a long ladder are one and the same number.
   if (!(highS / lowS > 1 + 1e-9)) wrongValue("testStripTimes: estimate.highS", `above lowS (${lowS} s): there is no interval to cover`, highS);
   if (!(lowS < timeS && timeS < highS)) wrongValue("testStripTimes: estimate.timeS", `between lowS (${lowS} s) and highS (${highS} s)`, timeS);
-  const count = inRange("testStripTimes: options.count", options.count ?? 5, 2, 25, "");
+  const { count = 5 } = options;
+  inRange("testStripTimes: options.count", count, 2, 25, "");
   if (!Number.isInteger(count)) wrongValue("testStripTimes: options.count", "a whole number", count);
   const last = count - 1;
   const middle = Math.sqrt(lowS) * Math.sqrt(highS);

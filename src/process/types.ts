@@ -30,7 +30,7 @@ export interface FixSetting extends BathSetting {
   readonly clearingS?: number;
   /** temperature of that measurement, 0 to 40 °C; this bath's own when left out */
   readonly clearingAtC?: number;
-  /** clearing time of the same bath when it was fresh, at this bath's temperature, s */
+  /** clearing time of the same bath when it was fresh, at this bath's temperature, s; without `clearingS` it is taken where the handbook's is shorter */
   readonly freshClearingS?: number;
   /** fixing time in clearing times, 1 to 10 */
   readonly times?: number;

@@ -1,6 +1,6 @@
 /* Room: process. A plan as it is followed: one clock, the developer's own bath, a fixing bath judged at one temperature. The hut is invented. */
 import { describe, expect, it } from "vitest";
-import { bathCautions, clearingTimeAt, describePlan, planProcess, replaceDevelopment, type FixSetting, type ProcessInput } from "../../src/index.js";
+import { bathCautions, clearingTimeAt, describePlan, fixingTime, planProcess, replaceDevelopment, testStripTimes, type FixSetting, type ProcessInput } from "../../src/index.js";
 
 const hut: ProcessInput = { vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 500 };
 const codes = (list: readonly { readonly code: string }[]): string[] => list.map(({ code }) => code);
@@ -93,6 +93,21 @@ describe("the fixing bath", () => {
     expect(judged({ clearingS: 60, clearingAtC: 20, freshClearingS: 60, temperatureC: 10 }, { temperatureC: 10 })).toContain("fixer-spent");
     expect(judged({ freshClearingS: 1 })).not.toContain("fixer-spent");
   });
+  it("clears no sooner than it did when fresh", () => {
+    const fixOf = (fix: FixSetting, temperatureC = 20) => planProcess({ ...hut, temperatureC, baths: { fix, wash: {} } }).steps.find(({ name }) => name === "fix")!;
+    // A fresh bath that took 200 s: the handbook's minute is not for this material.
+    expect(fixOf({ freshClearingS: 200 })).toMatchObject({ durationS: 400, cues: [{ atS: 510 }, { atS: 710 }] });
+    expect(fixOf({ freshClearingS: 200 }).sources).toHaveLength(2);
+    expect(judged({ freshClearingS: 200, durationS: 120 })).toContain("short-fix");
+    expect(bathCautions({ temperatureC: 20, baths: { fix: { freshClearingS: 200 }, wash: {} } })[0]!.message).toBe(
+      "Clearing time taken as 200 s: measure it with a scrap of the material.",
+    );
+    // Nor sooner than the handbook's minute, of which a quick fresh bath says nothing once it is used.
+    expect(fixOf({ freshClearingS: 30 })).toMatchObject({ durationS: 120 });
+    expect(fixOf({ freshClearingS: 30 }).sources).toHaveLength(3);
+    expect(fixOf({ freshClearingS: 100 }, 10)).toMatchObject({ durationS: 240 });
+    expect(fixOf({ freshClearingS: 200, clearingS: 210 })).toMatchObject({ durationS: 420 });
+  });
   it("is short against the multiple that is planned, and against two clearing times at least", () => {
     const short = (fix: FixSetting, more = {}) => bathCautions({ temperatureC: 20, ...more, baths: { fix, wash: {} } }).find(({ code }) => code === "short-fix");
     expect(short({ clearingS: 60, times: 3, durationS: 121 })).toMatchObject({ message: "Shorter than 3 clearing times.", limit: 180, actual: 121 });
@@ -102,6 +117,67 @@ describe("the fixing bath", () => {
     expect(short({ clearingS: 60, durationS: 120 })).toBeUndefined();
     expect(short({ clearingS: 60, times: 1.5 })).toEqual({ code: "short-fix", severity: "warn", message: "Shorter than 2 clearing times.", path: "/baths/fix/times", limit: 120, actual: 90 });
     expect(short({ clearingS: 60, times: 2 })).toBeUndefined();
+  });
+});
+
+describe("the sources of a step", () => {
+  it("are not named for a length that the input states", () => {
+    const baths = { preSoak: { durationS: 9 }, stop: { durationS: 7 }, fix: { durationS: 300 }, clearingAid: { durationS: 9 }, wash: { durationS: 9 }, wettingAgent: { durationS: 9 } };
+    const counted = Object.fromEntries(planProcess({ ...hut, baths }).steps.map(({ name, sources }) => [name, sources.length]));
+    // The cue of the fixing bath still rests on a clearing time in print.
+    expect(counted).toEqual({ "pre-soak": 0, develop: 2, stop: 0, fix: 1, "clearing-aid": 0, wash: 0, "wetting-agent": 0 });
+    const soak = planProcess({ ...hut, baths: { wash: { method: "soak", durationS: 600 } } });
+    expect(soak.steps[1]!.sources[0]).toContain("changed every 3 min");
+  });
+});
+
+describe("a step of ten degrees", () => {
+  it.each([[18.4, 8.4], [20.1, 10.1], [16.9, 6.9], [17.2, 7.2]])("from %d to %d °C is one, however it rounds", (temperatureC, fixC) => {
+    const step = bathCautions({ temperatureC, baths: { fix: { temperatureC: fixC }, wash: { temperatureC: fixC } } })[0];
+    expect(step).toMatchObject({ code: "temperature-step", severity: "stop", path: "/baths/fix/temperatureC" });
+  });
+  it("is less where it is less", () => {
+    expect(bathCautions({ temperatureC: 20, baths: { fix: { temperatureC: 10.001 }, wash: { temperatureC: 10 } } })[0]!.severity).toBe("warn");
+  });
+});
+
+describe("a wash a little colder than usual", () => {
+  it("has no line to say that it takes 1.0 times the usual time", () => {
+    const said = (temperatureC: number) => bathCautions({ temperatureC, baths: { fix: {}, wash: {} } }).find(({ code }) => code === "cold-wash")?.message;
+    // 1.05 times at 17.75 °C: US War Department, TM 11-2323, sec. 33 d.
+    expect([18.2, 18, 17.8].map(said)).toEqual([undefined, undefined, undefined]);
+    expect(said(17.7)).toBe("Cold water washes slowly: 1.1 times the usual time is planned.");
+  });
+});
+
+describe("a bath that is nonsense", () => {
+  const anyOf = (value: unknown): any => value;
+  // null is what JSON makes of NaN.
+  it.each([
+    [{ ...hut, agitation: null }, "planProcess: input.agitation must be an object, got null"],
+    [{ ...hut, drainS: null }, "planProcess: input.drainS must be a number, got null"],
+    [{ ...hut, baths: { fix: { clearingS: null } } }, "planProcess: input.baths.fix.clearingS must be a number, got null"],
+    [{ ...hut, baths: { fix: { times: null } } }, "planProcess: input.baths.fix.times must be a number, got null"],
+    [{ ...hut, baths: { fix: { kind: null } } }, "planProcess: input.baths.fix.kind must be text, got null"],
+    [{ ...hut, baths: { fix: { temperatureC: null } } }, "planProcess: input.baths.fix.temperatureC must be a number, got null"],
+    [{ ...hut, baths: { fix: { clearingAtC: "20" } } }, 'planProcess: input.baths.fix.clearingAtC must be a number, got "20"'],
+    [{ ...hut, baths: { fix: { usedCm2PerL: null } } }, "bathCautions: baths.fix.usedCm2PerL must be a number, got null"],
+    [{ ...hut, baths: { stop: { kind: null } } }, "planProcess: input.baths.stop.kind must be text, got null"],
+    [{ ...hut, baths: { wash: { method: null } } }, "planProcess: input.baths.wash.method must be text, got null"],
+    [{ ...hut, areaCm2: "large", baths: {} }, 'bathCautions: areaCm2 must be a number, got "large"'],
+  ])("is refused in a plan %#", (input, message) => {
+    expect(() => planProcess(anyOf(input))).toThrow(new TypeError(message));
+  });
+  it.each([
+    [{ wash: { method: "sea" } }, 'bathCautions: baths.wash.method must be one of running, soak, changes, got "sea"'],
+    [{ wash: { durationS: 0 } }, "bathCautions: baths.wash.durationS must be above 0 and at most 86400 s, got 0"],
+    [{ stop: { kind: "base" } }, 'bathCautions: baths.stop.kind must be one of acid, water, got "base"'],
+  ])("is refused before it is judged %#", (baths, message) => {
+    expect(() => bathCautions({ temperatureC: 20, baths: anyOf(baths) })).toThrow(new RangeError(message));
+  });
+  it("is refused where a number is left out by null", () => {
+    expect(() => fixingTime(anyOf({ clearingS: 30, times: null }))).toThrow(new TypeError("fixingTime: times must be a number, got null"));
+    expect(() => testStripTimes({ timeS: 5, lowS: 1, highS: 9 }, anyOf({ count: null }))).toThrow(new TypeError("testStripTimes: options.count must be a number, got null"));
   });
 });
 
