@@ -17,9 +17,10 @@ export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
   });
   arrayOf(`${where}.materials`, plan.materials, 0).forEach((material, i) => {
     const at = `${where}.materials[${i}]`;
-    const { name, volumeMl, stockMl = 0, waterMl = 0 } = plainObject(at, material);
+    const { name, volumeMl, stockMl = 0, waterMl = 0, stocksMl = [] } = plainObject(at, material);
     text(`${at}.name`, name);
     for (const [field, value] of Object.entries({ volumeMl, stockMl, waterMl })) inRange(`${at}.${field}`, value, 0, LARGEST_ML, " ml");
+    arrayOf(`${at}.stocksMl`, stocksMl, 0).forEach((value, k) => inRange(`${at}.stocksMl[${k}]`, value, 0, LARGEST_ML, " ml"));
   });
   arrayOf(`${where}.cautions`, plan.cautions, 0).forEach((caution, i) => plainObject(`${where}.cautions[${i}]`, caution));
   plainObject(`${where}.handling`, plan.handling);

@@ -45,8 +45,10 @@ function interval(lengthS: number): string {
   return Math.abs(lengthS - Math.round(lengthS)) < 1e-6 ? formatTime(lengthS) : `${Number(lengthS.toFixed(2))} s`;
 }
 
-function materialText({ name, volumeMl, stockMl, waterMl }: Material): string {
+function materialText({ name, volumeMl, stockMl, waterMl, stocksMl = [] }: Material): string {
   const ml = (value: number): string => `${Number(value.toPrecision(4))} ml`;
-  const mixed = stockMl === undefined || waterMl === undefined ? "" : ` (${ml(stockMl)} stock, ${ml(waterMl)} water)`;
+  // Each of several stocks is measured by itself, in the order of the dilution.
+  const stocks = (whole: number): string => (stocksMl.length > 0 ? stocksMl : [whole]).map(ml).join(" + ");
+  const mixed = stockMl === undefined || waterMl === undefined ? "" : ` (${stocks(stockMl)} stock, ${ml(waterMl)} water)`;
   return `${name} ${ml(volumeMl)}${mixed}`;
 }

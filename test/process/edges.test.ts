@@ -8,6 +8,8 @@ const plan = planProcess({ vessel: "tank", timeS: 510, temperatureC: 20, volumeM
 describe("describePlan", () => {
   it.each<[string, Material, string]>([
     ["stock and water", { name: "developer", volumeMl: 500, stockMl: 50, waterMl: 450 }, "Have ready: developer 500 ml (50 ml stock, 450 ml water)."],
+    ["two stocks", { name: "developer", volumeMl: 500, stockMl: 150, waterMl: 350, stocksMl: [100, 50] }, "Have ready: developer 500 ml (100 ml + 50 ml stock, 350 ml water)."],
+    ["stocks that are not told apart", { name: "developer", volumeMl: 500, stockMl: 150, waterMl: 350, stocksMl: [] }, "Have ready: developer 500 ml (150 ml stock, 350 ml water)."],
     ["stock alone", { name: "developer", volumeMl: 500, stockMl: 50 }, "Have ready: developer 500 ml."],
     ["water alone", { name: "developer", volumeMl: 500, waterMl: 450 }, "Have ready: developer 500 ml."],
   ])("tells a mixture only where both parts stand: %s", (_, material, line) => {

@@ -646,6 +646,8 @@ describe("a plan that comes back in", () => {
     [withMaterial({ stockMl: null }), "TypeError: describePlan: plan.materials[0].stockMl must be a number, got null"],
     [withMaterial({ stockMl: "a" }), 'TypeError: describePlan: plan.materials[0].stockMl must be a number, got "a"'],
     [withMaterial({ waterMl: 2e9 }), "RangeError: describePlan: plan.materials[0].waterMl must be from 0 to 1000000000 ml, got 2000000000"],
+    [withMaterial({ stocksMl: 5 }), "TypeError: describePlan: plan.materials[0].stocksMl must be an array, got 5"],
+    [withMaterial({ stocksMl: [5, -1] }), "RangeError: describePlan: plan.materials[0].stocksMl[1] must be from 0 to 1000000000 ml, got -1"],
     [{ ...plan, cautions: "" }, 'TypeError: describePlan: plan.cautions must be an array, got ""'],
     [{ ...plan, cautions: [1] }, "TypeError: describePlan: plan.cautions[0] must be an object, got 1"],
     [{ ...plan, handling: 1 }, "TypeError: describePlan: plan.handling must be an object, got 1"],
