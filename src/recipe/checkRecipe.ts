@@ -51,7 +51,8 @@ function readRecipe(input: unknown, problems: RecipeProblem[]): Recipe | undefin
     return undefined;
   }
   try {
-    const value: unknown = typeof input === "string" ? JSON.parse(input) : input;
+    // Some editors begin a file with a byte order mark, which nobody sees; a reader may pass it over (RFC 8259, section 8.1).
+    const value: unknown = typeof input === "string" ? JSON.parse(input.replace(/^\uFEFF/, "")) : input;
     const version: unknown = typeof value === "object" && value !== null ? (value as Readonly<Record<string, unknown>>)["schemaVersion"] : undefined;
     if (typeof version === "number" && version > RECIPE_VERSION) {
       refuse("/schemaVersion", `is ${version}, newer than version ${RECIPE_VERSION} that this package reads: update the package to read it`);

@@ -6,7 +6,7 @@ import type { Recipe } from "./types.js";
  *
  * @param recipe - a recipe as `checkRecipe` returns it, its fields in the format's order
  * @returns JSON text, indented by two spaces, with a line break at its end
- * @throws TypeError when `recipe` is not an object
+ * @throws TypeError when `recipe` is not an object, or holds what JSON has no form for: NaN and Infinity would come back as null
  *
  * @example
  * ```ts
@@ -17,10 +17,18 @@ import type { Recipe } from "./types.js";
  */
 export function formatRecipe(recipe: Recipe): string {
   plainObject("formatRecipe: recipe", recipe);
+  let where = "formatRecipe: recipe";
+  let culprit: unknown = recipe;
+  const finite = (field: string, value: unknown): unknown => {
+    if (typeof value !== "number" || Number.isFinite(value)) return value;
+    where = `formatRecipe: recipe, ${JSON.stringify(field)}`;
+    culprit = value;
+    throw new TypeError(where);
+  };
   try {
-    return `${JSON.stringify(recipe, null, 2)}\n`;
+    return `${JSON.stringify(recipe, finite, 2)}\n`;
   } catch {
     // A ring, or a number that JSON has no form for.
-    return wrongKind("formatRecipe: recipe", "plain data as checkRecipe returns it", recipe);
+    return wrongKind(where, "plain data as checkRecipe returns it", culprit);
   }
 }

@@ -134,6 +134,12 @@ describe("checkRecipe", () => {
     expect(passed(JSON.stringify(hutStock).padEnd(250_000))).toEqual(hutStock);
   });
 
+  it("passes over the mark that some editors put before a text, and no other", () => {
+    // T. Bray, RFC 8259, 2017, section 8.1.
+    expect(passed(`\uFEFF${JSON.stringify(hutStock)}`)).toEqual(hutStock);
+    for (const text of [`\uFEFF\uFEFF${JSON.stringify(hutStock)}`, "\uFEFF", ""]) expect(problemsOf(text)).toEqual([{ path: "", message: "must be JSON", rule: "shape" }]);
+  });
+
   it("migrates the version before", () => {
     expect(passed(olderStock)).toEqual(hutStock);
     // Decimal minutes are exact on paper: 8.55 min are 513 s.
@@ -367,6 +373,12 @@ describe("formatRecipe", () => {
 }
 `);
     expect(thrown(() => formatRecipe(anyOf("text")))).toBe('TypeError: formatRecipe: recipe must be an object, got "text"');
+  });
+  it("writes no null in place of a number", () => {
+    // What a program worked out after the check: the file would be refused, and the known time lost.
+    const spoilt = (timeS: number): string => thrown(() => formatRecipe({ ...passed(hutStock), baseline: { timeS, temperatureC: 20 } }));
+    expect(spoilt(NaN)).toBe('TypeError: formatRecipe: recipe, "timeS" must be plain data as checkRecipe returns it, got NaN');
+    expect(spoilt(Infinity)).toMatch(/"timeS" must be plain data as checkRecipe returns it, got Infinity$/);
   });
 });
 
