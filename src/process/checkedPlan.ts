@@ -22,7 +22,10 @@ export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
     for (const [field, value] of Object.entries({ volumeMl, stockMl, waterMl })) inRange(`${at}.${field}`, value, 0, LARGEST_ML, " ml");
     arrayOf(`${at}.stocksMl`, stocksMl, 0).forEach((value, k) => inRange(`${at}.stocksMl[${k}]`, value, 0, LARGEST_ML, " ml"));
   });
-  arrayOf(`${where}.cautions`, plan.cautions, 0).forEach((caution, i) => plainObject(`${where}.cautions[${i}]`, caution));
+  arrayOf(`${where}.cautions`, plan.cautions, 0).forEach((caution, i) => {
+    const { severity, message } = plainObject(`${where}.cautions[${i}]`, caution);
+    for (const [field, value] of Object.entries({ severity, message })) text(`${where}.cautions[${i}].${field}`, value);
+  });
   plainObject(`${where}.handling`, plan.handling);
   return plan;
 }

@@ -6,7 +6,7 @@ import type { Cue, Material, ProcessPlan } from "./types.js";
  * A plan in short English lines, to read aloud or to pin to the wall.
  *
  * @param plan - a plan of `planProcess`
- * @returns a line for each step and each cue, with the time from the start of the plan; a cue that repeats has one line; at the end the total time
+ * @returns first what there is to stop for, if anything; a line for each step and each cue, with the time from the start of the plan; a cue that repeats has one line; at the end the total time
  * and what to have ready
  * @throws TypeError when `plan` is not a plan
  * @throws RangeError when a figure of it is out of range
@@ -22,7 +22,8 @@ export function describePlan(plan: ProcessPlan): readonly string[] {
     `${formatTime(startS)} ${name.replace("-", " ")}, ${formatTime(durationS)} at ${temperatureC.toFixed(1)} °C`,
     ...cueLines(cues),
   ]);
-  return [...lines, `In all ${formatTime(plan.totalS)}.`, `Have ready: ${plan.materials.map(materialText).join("; ")}.`];
+  const stops = plan.cautions.filter(({ severity }) => severity === "stop").map(({ message }) => `Stop: ${message}`);
+  return [...stops, ...lines, `In all ${formatTime(plan.totalS)}.`, `Have ready: ${plan.materials.map(materialText).join("; ")}.`];
 }
 
 /** A run of equal texts becomes one line with its first and last time. */

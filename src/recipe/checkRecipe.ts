@@ -1,7 +1,7 @@
-import { compensateRecipe } from "./compensateRecipe.js";
 import { migrate, type OlderRecipe } from "./migrate.js";
 import { readBySchema } from "./readBySchema.js";
 import { brewCautions, recipeCautions } from "./recipeCautions.js";
+import { recipeTime } from "./recipeTime.js";
 import { recipeSchemas } from "./recipeSchema.js";
 import { ask, relationProblems } from "./relations.js";
 import { RECIPE_VERSION, type Recipe, type RecipeCheck, type RecipeProblem } from "./types.js";
@@ -34,7 +34,7 @@ export function checkRecipe(input: unknown): RecipeCheck {
   const ofBrew = ask(problems, "/developer/brew", () => brewCautions(recipe));
   if (ofBrew === undefined || problems.length > 0) return { ok: false, problems };
   // The one thing that is left for compensate to refuse: laws so uncertain that the interval has no ends.
-  const answer = ask([], "/knowledge", () => compensateRecipe(recipe));
+  const answer = ask([], "/knowledge", () => recipeTime(recipe));
   if (answer === undefined)
     return { ok: false, problems: [{ path: "/knowledge", message: "must not be so uncertain that no interval can be given", rule: "relation" }] };
   const cautions = ask(problems, "/baths", () => recipeCautions(recipe, answer, ofBrew));

@@ -1,7 +1,7 @@
-import { plainObject } from "../core/guards.js";
-import { compensate } from "../compensate/compensate.js";
-import type { Baseline, Compensation, Conditions } from "../compensate/types.js";
-import { placed } from "./places.js";
+import { gravestFirst } from "../core/caution.js";
+import type { Compensation, Conditions } from "../compensate/types.js";
+import { brewCautions, developerCautions } from "./recipeCautions.js";
+import { recipeTime } from "./recipeTime.js";
 import type { Recipe } from "./types.js";
 
 /**
@@ -11,10 +11,11 @@ import type { Recipe } from "./types.js";
  * @param conditions - what is otherwise today than the recipe says; nothing when left out
  * @returns as `compensate` returns it; a recipe that has been checked always gets a time for its own conditions
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a condition that is handed in is out of range
+ * @throws RangeError when a condition that is handed in is out of range, or the brew of a recipe that was not checked
  *
  * @remarks The baseline's dilution and agitation are those of the recipe where it does not name its own, so that a recipe for one dilution with a
- * time known for another is compensated for the difference.
+ * time known for another is compensated for the difference. What stops the bath itself stops its time: a brew that cannot develop, a bath past its
+ * keeping or its capacity, too little stock. The other cautions about it are those of {@link checkRecipe}.
  *
  * @example
  * ```ts
@@ -26,23 +27,11 @@ import type { Recipe } from "./types.js";
  * ```
  */
 export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): Compensation {
-  plainObject("compensateRecipe: recipe", recipe);
-  plainObject("compensateRecipe: conditions", conditions);
-  const { developer, material, agitation } = recipe;
-  plainObject("compensateRecipe: recipe.developer", developer);
-  plainObject("compensateRecipe: recipe.material", material);
-  const own = {
-    ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
-    ...(agitation === undefined ? {} : { agitation }),
-  };
-  const baseline: Baseline = {
-    ...own,
-    ...recipe.baseline,
-    ...(developer.hydroquinone === undefined ? {} : { hydroquinone: developer.hydroquinone }),
-    ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
-  };
-  const answer = compensate(baseline, { ...own, ...recipe.conditions, ...conditions }, recipe.knowledge);
-  // Papers are developed in one to three minutes (common practice): what is short for film is usual for them.
-  const meant = answer.cautions.filter(({ code }) => code !== "short-time" || material.kind !== "paper");
-  return { ...answer, cautions: meant.map((one) => placed(recipe, one, conditions)) };
+  const answer = recipeTime(recipe, conditions);
+  const { temperatureC, ...rest } = conditions;
+  // The brew is judged at one temperature: where the bath drifts, at the recipe's.
+  const warmth = typeof temperatureC === "number" ? { temperatureC } : {};
+  const now = { ...recipe, conditions: { ...recipe.conditions, ...rest, ...warmth } } as Recipe;
+  const stops = developerCautions(now, answer.cautions, brewCautions(now)).filter(({ severity }) => severity === "stop");
+  return { ...answer, cautions: gravestFirst([...answer.cautions, ...stops]) };
 }

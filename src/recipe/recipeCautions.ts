@@ -17,6 +17,8 @@ function today({ baseline, conditions = {} }: Recipe): { readonly temperatureC: 
   return { temperatureC, usedCm2PerL, ageH };
 }
 
+const bathMl = (developer: Recipe["developer"]): number | undefined => (developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl);
+
 /** The cautions of the brew room about a recipe's brew, as it was mixed and at the bath's temperature; throws what is wrong with the brew. */
 export function brewCautions(recipe: Recipe): readonly Caution[] {
   const { developer, material } = recipe;
@@ -31,20 +33,24 @@ export function brewCautions(recipe: Recipe): readonly Caution[] {
   return [...mixed, ...inBath.filter(({ code }) => !mixed.some((one) => one.code === code))];
 }
 
+/** The cautions about the bath that develops, beside those that were found already. */
+export function developerCautions(recipe: Recipe, known: readonly Caution[], ofBrew: readonly Caution[]): readonly Caution[] {
+  const { developer, material } = recipe;
+  // Two rooms know of a dead bath, and of a full one; both put it in the same place.
+  const found = usedBath(recipe).filter(({ code }) => !known.some((one) => one.code === code));
+  if (developer.kind !== "brew") return [...found, ...littleStock(developer, material.areaCm2)];
+  // Past the life that the recipe states, what brews in general live to is no news.
+  const dead = [...known, ...found].some(({ code }) => code === "bath-past-life");
+  for (const one of ofBrew)
+    if (!(dead && one.code === "made-long-ago"))
+      found.push({ ...one, path: one.path === undefined ? "/developer/brew" : placeOf(recipe, `/conditions${one.path}`) });
+  return found;
+}
+
 /** The cautions of all rooms about a recipe that is valid, gravest first, each once. */
 export function recipeCautions(recipe: Recipe, answer: Compensation, ofBrew: readonly Caution[]): readonly Caution[] {
   const { developer, material, baths } = recipe;
-  const found: Caution[] = [...answer.cautions];
-  const volumeMl = developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
-  // Two rooms know of a dead bath, and of a full one; both put it in the same place.
-  for (const one of usedBath(recipe, volumeMl)) if (!found.some(({ code }) => code === one.code)) found.push(one);
-  if (developer.kind === "brew") {
-    // Past the life that the recipe states, what brews in general live to is no news.
-    const dead = found.some(({ code }) => code === "bath-past-life");
-    for (const one of ofBrew)
-      if (!(dead && one.code === "made-long-ago"))
-        found.push({ ...one, path: one.path === undefined ? "/developer/brew" : placeOf(recipe, `/conditions${one.path}`) });
-  } else found.push(...littleStock(developer, material.areaCm2));
+  const found: Caution[] = [...answer.cautions, ...developerCautions(recipe, answer.cautions, ofBrew)];
   if (recipe.byInspection === true)
     for (const one of safelightCautions(material.sensitization ?? "panchromatic")) found.push({ ...one, path: "/byInspection" });
   if (baths !== undefined)
@@ -52,7 +58,7 @@ export function recipeCautions(recipe: Recipe, answer: Compensation, ofBrew: rea
       ...bathCautions({
         temperatureC: today(recipe).temperatureC,
         baths,
-        volumeMl,
+        volumeMl: bathMl(developer),
         areaCm2: material.areaCm2,
         modernFilm: material.modernFilm,
         emulsion: material.emulsion,
@@ -69,7 +75,7 @@ function littleStock(developer: StockDeveloper, areaCm2: number | undefined): re
 }
 
 /** The verdict on the bath as it stands, and whether today's material still goes into it. */
-function usedBath(recipe: Recipe, volumeMl: number | undefined): readonly Caution[] {
+function usedBath(recipe: Recipe): readonly Caution[] {
   const { developer, material, knowledge = {} } = recipe;
   const { use, age } = knowledge;
   const { usedCm2PerL, ageH } = today(recipe);
@@ -84,7 +90,7 @@ function usedBath(recipe: Recipe, volumeMl: number | undefined): readonly Cautio
     ...(keepingLimitH === undefined ? {} : { keepingLimitH }),
   });
   const found: Caution[] = cautions.map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
-  const afterCm2PerL = usedCm2PerL + (1000 * (material.areaCm2 ?? 0)) / (volumeMl ?? Infinity);
+  const afterCm2PerL = usedCm2PerL + (1000 * (material.areaCm2 ?? 0)) / (bathMl(developer) ?? Infinity);
   if (capacityCm2PerL !== undefined && usedCm2PerL <= capacityCm2PerL && afterCm2PerL > capacityCm2PerL)
     found.push({
       code: "bath-capacity-reached",

@@ -186,6 +186,11 @@ describe("a development too short to drain", () => {
   const replaced = (remainingS: number) => replaceDevelopment(plan, { atS: 3, remainingS }).cautions.filter(({ code }) => code === "drain-too-long");
   it("is no longer so once it was made long enough", () => {
     expect(plan.cautions[0]).toMatchObject({ code: "drain-too-long", severity: "stop", limit: 5, actual: 10 });
+    // On the wall it stands first; what is only unwise is for describeCautions.
+    const wall = describePlan({ ...plan, cautions: [...plan.cautions, { code: "no-fix", severity: "note", message: "No fix." }] });
+    expect(wall[0]).toBe(`Stop: ${plan.cautions[0]!.message}`);
+    expect(wall.filter((line) => /^Stop|No fix/.test(line))).toHaveLength(1);
+    expect(describePlan(planProcess(hut))[0]).toMatch(/^0:00 /);
     expect(replaced(300)).toEqual([]);
     expect(replaced(7)).toEqual([]);
     expect(replaced(6)).toEqual([{ ...plan.cautions[0], limit: 9 }]);

@@ -650,6 +650,7 @@ describe("a plan that comes back in", () => {
     [withMaterial({ stocksMl: [5, -1] }), "RangeError: describePlan: plan.materials[0].stocksMl[1] must be from 0 to 1000000000 ml, got -1"],
     [{ ...plan, cautions: "" }, 'TypeError: describePlan: plan.cautions must be an array, got ""'],
     [{ ...plan, cautions: [1] }, "TypeError: describePlan: plan.cautions[0] must be an object, got 1"],
+    [{ ...plan, cautions: [{ severity: "stop" }] }, "TypeError: describePlan: plan.cautions[0].message must be text, got undefined"],
     [{ ...plan, handling: 1 }, "TypeError: describePlan: plan.handling must be an object, got 1"],
   ])("is refused when it is none %#", (given, message) => {
     expect(thrown(() => describePlan(anyOf(given)))).toBe(message);

@@ -10,6 +10,7 @@ import {
   handbookUseLaw,
   recipeStandardSchema,
   type Recipe,
+  type Caution,
 } from "../../src/index.js";
 import { handbookDilution } from "../../src/handbook/dilution.js";
 import { handbookUse } from "../../src/handbook/exhaustion.js";
@@ -300,6 +301,14 @@ describe("the laws of a recipe", () => {
     for (const line of describeCompensation(answer)) expect(line).not.toMatch(/NaN|undefined|Infinity/);
     const { baseline, knowledge } = check.recipe;
     expect(compensate(baseline, {}, knowledge).timeS).toBe(baseline.timeS);
+  });
+
+  test.prop([recipes], { numRuns: 150 })("what stops the developer stops its time", (document) => {
+    const check = checkRecipe(document);
+    if (!check.ok) return;
+    const developed = checkRecipe(Object.fromEntries(Object.entries(check.recipe).filter(([field]) => !["baths", "byInspection"].includes(field))));
+    const stops = (cautions: readonly Caution[]): readonly Caution[] => cautions.filter(({ severity }) => severity === "stop");
+    expect(stops(compensateRecipe(check.recipe).cautions)).toEqual(stops(developed.ok ? developed.cautions : []));
   });
 
   it("passes and refuses a good share of what is drawn", () => {

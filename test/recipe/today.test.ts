@@ -1,6 +1,6 @@
 /* Room: recipe. Today's bath: what the conditions leave out is as in the baseline, and every caution stands where its figure does. Invented recipes. */
 import { describe, expect, it } from "vitest";
-import { checkBrew, checkRecipe, compensate, compensateRecipe, describeCompensation, fitDilutionLaw, learn, startKnowledge, type Brew, type Caution, type Recipe } from "../../src/index.js";
+import { checkBrew, checkRecipe, compensate, compensateRecipe, describeCompensation, fitDilutionLaw, learn, startKnowledge, type Brew, type Caution, type Conditions, type Recipe } from "../../src/index.js";
 
 const stock: Recipe = {
   schemaVersion: 2,
@@ -126,5 +126,32 @@ describe("laws in a recipe", () => {
     const recipe = { ...stock, baseline: known.baseline, conditions: { temperatureC: 15, ageH: 4 }, knowledge: { temperature, dilution, agitation, use, age } } as Recipe;
     expect(checkRecipe(JSON.parse(JSON.stringify(recipe)))).toMatchObject({ ok: true });
     expect(compensateRecipe(recipe).factors.filter(({ basis }) => basis === "own runs").map(({ cause }) => cause)).toEqual(["baseline", "temperature", "age"]);
+  });
+});
+
+describe("what stops the bath stops its time", () => {
+  const first = (recipe: Recipe, conditions?: Conditions): string => describeCompensation(compensateRecipe(recipe, conditions))[0]!;
+  const stops = (recipe: Recipe, conditions?: Conditions): (string | undefined)[] =>
+    compensateRecipe(recipe, conditions).cautions.filter(({ severity }) => severity === "stop").map(({ code, path }) => `${code} ${path}`);
+  it("a brew that cannot develop, by the recipe's temperature where the bath drifts", () => {
+    const weak = brewed({ ingredients: [{ ingredient: "baking-soda", massG: 27 }, { ingredient: "instant-coffee", massG: 20 }] });
+    expect(first(weak)).toBe("No time to go by:");
+    expect(stops(weak)).toEqual(["alkali-too-weak /developer/brew"]);
+    expect(stops(weak, { temperatureC: 18 })).toEqual(["alkali-too-weak /developer/brew"]);
+    expect(stops(weak, { temperatureC: [{ timeS: 0, temperatureC: 20 }, { timeS: 900, temperatureC: 18 }] })).toEqual(["alkali-too-weak /developer/brew"]);
+    expect(first(brewed({}))).toMatch(/^Develop 8:30/);
+    // Of what is only unwise the time says nothing: that is for checkRecipe.
+    expect(compensateRecipe(brewed({})).cautions.map(({ code }) => code)).not.toContain("restrainer-wanted");
+  });
+  it("a bath past what it keeps or holds, by the recipe or by what is handed in", () => {
+    expect(stops(stock)).toEqual([]);
+    expect(stops(stock, { ageH: 25, usedCm2PerL: 2001 })).toEqual(["bath-past-keeping /conditions/ageH", "bath-past-capacity /conditions/usedCm2PerL"]);
+    expect(stops({ ...stock, baseline: { ...stock.baseline, ageH: 25 } })).toEqual(["bath-past-keeping /baseline/ageH"]);
+    // Twice as slow as fresh, of which compensate by itself says nothing.
+    const slow = { ...stock, knowledge: { use: { increase: 0.6, perCm2PerL: 1000, growth: "linear" as const } } };
+    expect(stops(slow, { usedCm2PerL: 1900 })).toEqual(["bath-too-slow /conditions"]);
+  });
+  it("a brew of no recipe that was checked is refused in words", () => {
+    expect(() => compensateRecipe(brewed({ volumeMl: 0 }))).toThrow(/^checkBrew: brew\.volumeMl must be /);
   });
 });
