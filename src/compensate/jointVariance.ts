@@ -63,5 +63,5 @@ function learnedLogSd({ cause, value, logSd }: Factor, { dilution, agitation }: 
   // An increase by use of 0 is taken for use that grew.
   const cooler = cause === "temperature" && typeof to.temperatureC === "number" ? from.temperatureC - to.temperatureC : value - 1;
   const way = cause === "age" ? (to.ageH as number) - (from.ageH ?? 0) : cooler;
-  return cause === "strength" || way >= 0 ? logSd : -logSd;
+  return way < 0 && cause !== "strength" ? -logSd : logSd;
 }

@@ -148,7 +148,7 @@ export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: K
   const to = inRange("compensate: conditions.ageH", conditions.ageH, 0, 1e6, " h");
   const { age } = knowledge;
   let logSd = ageLogSd(age, from, to);
-  const [law, basis] = choose<LawOrigin>("age", age, { sources: ["no law of age: taken as unchanged, with a wide spread"] });
+  const [law, basis] = choose<LawOrigin>("age", age, { sources: ["no law of age: taken as unchanged"] });
   let value = 1;
   let cautions: readonly Caution[] = [];
   if (age?.kind === "life" && to > age.lifeH) {

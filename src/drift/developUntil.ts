@@ -62,7 +62,7 @@ export function clockTime(rateAt: (timeS: number) => number, target: number, sta
   const most = MOST_LOOKS + 50 * corners.length;
   let looks = 0;
   const giveUp = (): never => {
-    throw new RangeError(`developUntil: temperatureAt must be smooth enough to be followed, got no end after ${looks} looks`);
+    throw new RangeError(`developUntil: temperatureAt must be smooth enough, got no end after ${looks} looks`);
   };
   const rate = (timeS: number): number => {
     looks += 1;

@@ -83,24 +83,25 @@ function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: num
 function logUnderTable(readings: TemperatureLog, rows: readonly TemperatureRow[], referenceC: number): number {
   const timeAt = tableTime(rows);
   const referenceS = timeAt(referenceC);
-  const places = rows.map((row) => row.temperatureC).sort((a, b) => a - b);
   return readings.reduce((sum, { timeS, temperatureC }, i) => {
     const from = readings[i - 1];
     if (from === undefined) return 0;
-    return sum + (timeS - from.timeS) * meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC, places);
+    return sum + (timeS - from.timeS) * meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC, rows);
   }, 0);
 }
 
-/** The mean of a rate between two temperatures, cut at a table's rows, rising: its curve has a corner in its curvature there. */
-function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number, rows: readonly number[] = []): number {
+/** The mean of a rate between two temperatures, cut at the rows of a table: its curve has a corner in its curvature there. */
+function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number, rows: readonly TemperatureRow[] = []): number {
   const low = Math.min(fromC, toC);
   const high = Math.max(fromC, toC);
   // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.
   if (high - low < 1e-10) return rate(low);
+  const cuts = [high];
+  for (const { temperatureC } of rows) if (temperatureC > low && temperatureC < high) cuts.push(temperatureC);
   const tolerance = 1e-12 * (rate(low) + rate(high));
   let sum = 0;
   let from = low;
-  for (const to of [...rows.filter((c) => c > low && c < high), high]) {
+  for (const to of cuts.sort((a, b) => a - b)) {
     sum += integrate(rate, from, to, tolerance * (to - from));
     from = to;
   }

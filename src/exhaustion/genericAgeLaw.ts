@@ -4,4 +4,4 @@
  */
 import type { AgeLaw } from "./ageFactor.js";
 
-export const genericAgeLaw: AgeLaw = { kind: "slowing", perRootH: 0, sdPerRootH: 0.1, sources: ["no law of age: taken as unchanged, with a wide spread"] };
+export const genericAgeLaw: AgeLaw = { kind: "slowing", perRootH: 0, sdPerRootH: 0.1, sources: ["no law of age: taken as unchanged"] };

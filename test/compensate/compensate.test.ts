@@ -55,7 +55,7 @@ describe("compensate", () => {
       value: 1,
       logSd: 0.1,
       basis: "default",
-      sources: ["no law of age: taken as unchanged, with a wide spread"],
+      sources: ["no law of age: taken as unchanged"],
     });
     const product = answer.factors.reduce((time, factor) => time * factor.value, 510);
     expect(answer.timeS).toBeCloseTo(product, 9);

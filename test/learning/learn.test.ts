@@ -56,7 +56,7 @@ describe("startKnowledge", () => {
     expect(start.dilution).toEqual({ ...genericDilutionLaw, runs: 0 });
     expect(start.agitation).toEqual({ ...genericAgitationLaw, runs: 0 });
     expect(start.use).toEqual({ ...genericUseLaw, runs: 0 });
-    expect(start.age).toEqual({ kind: "slowing", perRootH: 0, sdPerRootH: 0.1, runs: 0, sources: ["no law of age: taken as unchanged, with a wide spread"] });
+    expect(start.age).toEqual({ kind: "slowing", perRootH: 0, sdPerRootH: 0.1, runs: 0, sources: ["no law of age: taken as unchanged"] });
     expect(start).toMatchObject({ schema: 1, runs: [], setAside: [], advice: [], scatter: 1, baseline: { ...baseline, logSd: 0.2 } });
     expect(start.baseline.runs).toBeUndefined();
     expect(start.prior).toEqual({ baseline, baseLogSd: 0.2, laws: {}, noise: "estimated" });
