@@ -1,4 +1,5 @@
 import { inRange, plainObject } from "../core/guards.js";
+import { pooledSd } from "../core/leastSquares.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
 import { checkedLog, LONGEST_CLOCK_S, type TemperatureLog, type TemperatureReading } from "./log.js";
 import type { NewtonDrift } from "./newtonDrift.js";
@@ -18,8 +19,8 @@ export interface FittedDrift extends NewtonDrift {
   readonly readings: number;
 }
 
-/** How well a reading repeats, °C, where the log leaves no scatter to tell: half a step of a thermometer read to 0.1 °C. */
-const READING_SD_C = 0.05;
+/** How well a reading repeats, °C: half a step of a thermometer read to 0.1 °C, worth two degrees of freedom beside the log's own, an assumption of this package. */
+const READING = { sd: 0.05, freedom: 2 };
 
 /**
  * Fits Newton's law of cooling to thermometer readings.
@@ -31,8 +32,8 @@ const READING_SD_C = 0.05;
  * @throws RangeError when a value is out of range, readings are too few, or they cannot tell the time constant: they do not bend toward
  * the surroundings, or its standard error is as large as itself
  *
- * @remarks Least squares in °C. The standard error comes from the scatter about the curve; with no reading to spare, from readings good to
- * 0.05 °C. Without the air's temperature the curve has to bend visibly: a third of the way to the air, or so.
+ * @remarks Least squares in °C. The standard error comes from the scatter about the curve, pooled with that of readings good to 0.05 °C, which counts for two degrees
+ * of freedom: few readings that happen to lie on a curve do not claim certainty. Without the air's temperature the curve has to bend visibly: a third of the way to the air, or so.
  *
  * @example
  * ```ts
@@ -60,7 +61,7 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   const byRate = readings.map(({ timeS }, i) => -step * (timeS - firstS) * (fall[i] as number));
   const [error] = standardErrors([byRate, fall, ...(limit === undefined ? [fall.map(() => 1)] : [])]) as [number];
   const residualSdC = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
-  const share = ((spare > 0 ? residualSdC : READING_SD_C) * error) / rate;
+  const share = (pooledSd(READING, residualSdC, spare) * error) / rate;
   if (!(share < 1)) refuse("its standard error is larger than itself");
   if (!(1 / rate <= LONGEST_CLOCK_S)) refuse(`its time constant is longer than ${LONGEST_CLOCK_S} s`);
   const startC = fit.limit + step * Math.exp(rate * firstS);

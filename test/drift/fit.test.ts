@@ -54,6 +54,29 @@ describe("fitDrift", () => {
       expect(Math.abs(mean / 1800 - 1)).toBeLessThan(0.03);
     }
   });
+  it("holds the time constant in its 90 % interval also from few readings of a thermometer with tenths", () => {
+    let state = 777;
+    const uniform = (): number => {
+      state = (state * 1103515245 + 12345) % 2147483648;
+      return state / 2147483648;
+    };
+    for (const count of [3, 4, 6]) {
+      const held = Array.from({ length: 400 }, () => {
+        const drift = { startC: 22 + 4 * uniform(), ambientC: 14, timeConstantS: 1200 + 1800 * uniform() };
+        const log = logOf(every(1500 / (count - 1), count), drift).map(({ timeS, temperatureC }) => ({ timeS, temperatureC: Math.round(temperatureC * 10) / 10 }));
+        const { timeConstantS, sdTimeConstantS } = fitDrift(log, { ambientC: 14 });
+        return Math.abs(timeConstantS - drift.timeConstantS) < 1.645 * sdTimeConstantS;
+      }).filter(Boolean).length;
+      // By the scatter alone three readings hold 73 %. What rounding does is less than the 0.05 °C assumed, so more than nine in ten are held.
+      expect(held / 400).toBeGreaterThan(0.9);
+    }
+    // Readings that lie on a curve: two degrees of freedom of 0.05 °C, two of nothing.
+    const sure = fitDrift(logOf([0, 300, 600, 900]), { ambientC: 14 });
+    expect(sure.residualSdC).toBeLessThan(1e-9);
+    const fall = [0, 300, 600, 900].map((timeS) => Math.exp(-timeS / 1800));
+    const [error] = standardErrors([fall.map((each, i) => -10 * 300 * i * each), fall]);
+    expect(sure.sdTimeConstantS).toBeCloseTo(1800 ** 2 * 0.05 * Math.sqrt(2 / 4) * error!, 4);
+  });
   it("does not care what the clock said at pour-in", () => {
     const noise = (i: number): number => [0.1, -0.1, 0.05, -0.05, 0.1, -0.1, 0.02, -0.02][i]!;
     for (const options of [{ ambientC: 14 }, {}]) {
