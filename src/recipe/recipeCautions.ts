@@ -5,6 +5,7 @@ import { bathCautions } from "../process/bathCautions.js";
 import { bathVerdict } from "../exhaustion/bathVerdict.js";
 import { checkBrew } from "../brew/checkBrew.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
+import { inRange, positive } from "../core/guards.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
 import { stockCautions } from "../dilution/stockCautions.js";
 import type { Compensation } from "../compensate/types.js";
@@ -17,7 +18,11 @@ function today({ baseline, conditions = {} }: Recipe): { readonly temperatureC: 
   return { temperatureC, usedCm2PerL, ageH };
 }
 
-const bathMl = (developer: Recipe["developer"]): number | undefined => (developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl);
+/** The volume of the bath; a recipe that is compensated may never have been checked. */
+function bathMl(developer: Recipe["developer"]): number | undefined {
+  if (developer.kind === "brew") return developer.brew.volumeMl;
+  return developer.volumeMl === undefined ? undefined : positive("compensateRecipe: recipe.developer.volumeMl", developer.volumeMl, 1e6, " ml");
+}
 
 /** The cautions of the brew room about a recipe's brew, as it was mixed and at the bath's temperature; throws what is wrong with the brew. */
 export function brewCautions(recipe: Recipe): readonly Caution[] {
@@ -77,6 +82,7 @@ function littleStock(developer: StockDeveloper, areaCm2: number | undefined): re
 /** The verdict on the bath as it stands, and whether today's material still goes into it. */
 function usedBath(recipe: Recipe): readonly Caution[] {
   const { developer, material, knowledge = {} } = recipe;
+  const { areaCm2 = 0 } = material;
   const { use, age } = knowledge;
   const { usedCm2PerL, ageH } = today(recipe);
   const { keepingLimitH } = developer;
@@ -90,7 +96,7 @@ function usedBath(recipe: Recipe): readonly Caution[] {
     ...(keepingLimitH === undefined ? {} : { keepingLimitH }),
   });
   const found: Caution[] = cautions.map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
-  const afterCm2PerL = usedCm2PerL + (1000 * (material.areaCm2 ?? 0)) / (bathMl(developer) ?? Infinity);
+  const afterCm2PerL = usedCm2PerL + (1000 * inRange("compensateRecipe: recipe.material.areaCm2", areaCm2, 0, 1e6, " cm²")) / (bathMl(developer) ?? Infinity);
   if (capacityCm2PerL !== undefined && usedCm2PerL <= capacityCm2PerL && afterCm2PerL > capacityCm2PerL)
     found.push({
       code: "bath-capacity-reached",

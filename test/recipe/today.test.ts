@@ -151,7 +151,11 @@ describe("what stops the bath stops its time", () => {
     const slow = { ...stock, knowledge: { use: { increase: 0.6, perCm2PerL: 1000, growth: "linear" as const } } };
     expect(stops(slow, { usedCm2PerL: 1900 })).toEqual(["bath-too-slow /conditions"]);
   });
-  it("a brew of no recipe that was checked is refused in words", () => {
+  it("what no recipe that was checked has is refused in words", () => {
+    const big = { ...stock, developer: { ...stock.developer, volumeMl: 20n } } as unknown as Recipe;
+    expect(() => compensateRecipe(big)).toThrow(new TypeError("compensateRecipe: recipe.developer.volumeMl must be a number, got 20"));
+    const wide = { ...stock, material: { name: "sheet film", areaCm2: -1 } };
+    expect(() => compensateRecipe(wide)).toThrow(new RangeError("compensateRecipe: recipe.material.areaCm2 must be from 0 to 1000000 cm², got -1"));
     expect(() => compensateRecipe(brewed({ volumeMl: 0 }))).toThrow(/^checkBrew: brew\.volumeMl must be /);
   });
 });
