@@ -58,6 +58,24 @@ describe("laws that were learned together", () => {
     ["age", { ageH: 1 }, -1],
     ["strength", { strength }, 1],
   ];
+  it("use: a bath less used than the known one acts the other way", () => {
+    const worn = { ...baseline, usedCm2PerL: 1000 };
+    const conditions = { temperatureC: 15, usedCm2PerL: 0 };
+    const rows = compensate(worn, conditions, laws).factors;
+    const sd = (cause: string): number => rows.find((row) => row.cause === cause)!.logSd;
+    const alone = rows.reduce((sum, row) => sum + row.logSd ** 2, 0);
+    expect(sd("use")).toBeGreaterThan(0.01);
+    expect(variance(conditions, { ...laws, joint: joint("temperature", "use", -0.4) }, worn)).toBeCloseTo(alone + 0.8 * sd("temperature") * sd("use"), 12);
+  });
+  it("another base time stands apart, and the learned laws stay together", () => {
+    const other = { ...baseline, timeS: 600 };
+    const conditions = { temperatureC: 15, dilution: "1+19" };
+    const rows = compensate(other, conditions, laws).factors;
+    const sd = (cause: string): number => rows.find((row) => row.cause === cause)!.logSd;
+    const alone = rows.reduce((sum, row) => sum + row.logSd ** 2, 0);
+    expect(variance(conditions, { ...laws, joint: joint("baseline", "temperature", -0.4) }, other)).toBeCloseTo(alone, 12);
+    expect(variance(conditions, { ...laws, joint: joint("temperature", "dilution", -0.4) }, other)).toBeCloseTo(alone - 0.8 * sd("temperature") * sd("dilution"), 12);
+  });
   for (const [one, first, s] of acts)
     for (const [other, second, t] of acts.filter(([cause]) => CAUSES.indexOf(cause) > CAUSES.indexOf(one)))
       it(`${one} (${s}) and ${other} (${t}): adds 2·ρ·sd·sd with the sign of their slopes`, () => {

@@ -440,6 +440,7 @@ describe("numbers at their limits", () => {
     for (let timeS = 1; timeS < 1000; timeS += 7) {
       const known = learn(startKnowledge({ timeS, temperatureC: 20 }, { baseLogSd: 3, noise: "stated" }), [good(1e6, 20, { outcome: { kind: "judged", timeRatio: 100, logSd: 0.01 } })]);
       expect(known.baseline.timeS).toBeCloseTo(1e6, 6);
+      expect(known.parameters[0]!.value).toBeCloseTo(Math.log(1e6 / timeS), 9);
       expect(() => predict(known, {})).not.toThrow();
     }
   });
