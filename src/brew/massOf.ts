@@ -54,8 +54,9 @@ const HEAPS: Readonly<Record<SpoonHeap, HandbookRange>> = {
 /** Grams in one spoon, with their range. */
 export function spoonMass(where: string, input: Record<string, unknown>): HandbookRange {
   const { bulkGPerMl, grades } = ingredientOf(`${where}: ingredient`, input["ingredient"]);
-  const spoonMl = positive(`${where}: spoonMl`, input["spoonMl"] ?? 5, 100, " ml");
-  const heap = entryOf(`${where}: heap`, HEAPS, input["heap"] ?? "level");
+  const { spoonMl: size = 5, heap: filled = "level" } = input;
+  const spoonMl = positive(`${where}: spoonMl`, size, 100, " ml");
+  const heap = entryOf(`${where}: heap`, HEAPS, filled);
   const { grade } = input;
   if (grade !== undefined && grades === undefined) wrongValue(`${where}: grade`, "left out, since no grades are known of this ingredient", grade);
   const bulk = grades && grade !== undefined ? entryOf(`${where}: grade`, grades, grade) : (bulkGPerMl as HandbookRange);

@@ -41,7 +41,8 @@ export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
   const { bulkGPerMl } = ingredientOf("spoonsFor: ingredient", given["ingredient"]);
   if (bulkGPerMl === undefined) throw new RangeError("spoonsFor: ingredient must not be tablets: count them by their label");
   const massG = positive("spoonsFor: massG", given["massG"], MOST, " g");
-  const step = positive("spoonsFor: stepSpoons", given["stepSpoons"] ?? 0.25, 1, "");
+  const { stepSpoons = 0.25 } = given;
+  const step = positive("spoonsFor: stepSpoons", stepSpoons, 1, "");
   const one = spoonMass("spoonsFor", given);
   const spoons = step * Math.max(1, Math.round(massG / (one.value * step)));
   const held = { low: one.low * spoons, value: one.value * spoons, high: one.high * spoons };

@@ -76,7 +76,8 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
 }
 
 function baselineTerm(baseline: Baseline): WorkedTerm {
-  const logSd = inRange("compensate: baseline.logSd", baseline.logSd ?? REPEAT_LOG_SD, 0, 3, "");
+  const { logSd = REPEAT_LOG_SD } = baseline;
+  inRange("compensate: baseline.logSd", logSd, 0, 3, "");
   const own = baseline.logSd !== undefined;
   checkedOrigin("compensate: baseline", baseline);
   const sources = own ? [] : ["a known time repeats to about 4 % (common practice)"];

@@ -55,7 +55,7 @@ export function choose<Law extends LawOrigin>(cause: string, given: Law | undefi
 /** The term of temperature; `undefined` for a bath that drifts, whose term waits for the others. */
 export function temperatureTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
   const { temperatureC: from } = baseline;
-  const to = conditions.temperatureC ?? from;
+  const { temperatureC: to = from } = conditions;
   if (typeof to === "object" || typeof to === "function") return undefined;
   inRange("compensate: conditions.temperatureC", to, 0, 100, " °C");
   const [law, basis] = choose("temperature", knowledge.temperature, genericTemperatureLaw);
@@ -130,10 +130,9 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
 }
 
 /** The term of use, when the conditions name it. */
-export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
-  const from = inRange("compensate: baseline.usedCm2PerL", baseline.usedCm2PerL ?? 0, 0, 1e6, " cm²/l");
-  if (conditions.usedCm2PerL === undefined) return undefined;
-  const to = conditions.usedCm2PerL;
+export function useTerm({ usedCm2PerL: from = 0 }: Baseline, { usedCm2PerL: to }: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+  inRange("compensate: baseline.usedCm2PerL", from, 0, 1e6, " cm²/l");
+  if (to === undefined) return undefined;
   const [law, basis] = choose("use", knowledge.use, genericUseLaw);
   const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
   const { capacityCm2PerL: limit } = law;
@@ -142,11 +141,10 @@ export function useTerm(baseline: Baseline, conditions: Conditions, knowledge: K
 }
 
 /** The term of age, when the conditions name it. Past the life of a bath that dies at once the row stands at 1 and a caution says stop. */
-export function ageTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
-  const from = inRange("compensate: baseline.ageH", baseline.ageH ?? 0, 0, 1e6, " h");
-  if (conditions.ageH === undefined) return undefined;
-  const to = inRange("compensate: conditions.ageH", conditions.ageH, 0, 1e6, " h");
-  const { age } = knowledge;
+export function ageTerm({ ageH: from = 0 }: Baseline, { ageH: to }: Conditions, { age }: Knowledge): WorkedTerm | undefined {
+  inRange("compensate: baseline.ageH", from, 0, 1e6, " h");
+  if (to === undefined) return undefined;
+  inRange("compensate: conditions.ageH", to, 0, 1e6, " h");
   let logSd = ageLogSd(age, from, to);
   const [law, basis] = choose<LawOrigin>("age", age, { sources: ["no law of age: taken as unchanged"] });
   let value = 1;

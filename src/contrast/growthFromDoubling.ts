@@ -35,7 +35,8 @@ export function growthFromDoubling(pair: DoublingPair): GrowthLaw {
   const timeS = positive("growthFromDoubling: timeS", pair.timeS, 1e6, " s");
   const gamma = positive("growthFromDoubling: gamma", pair.gamma, 1000, "");
   const later = positive("growthFromDoubling: gammaAtDouble", pair.gammaAtDouble, 1000, "");
-  const appearanceS = inRange("growthFromDoubling: appearanceS", pair.appearanceS ?? 0, 0, 1e6, " s");
+  const { appearanceS = 0 } = pair;
+  inRange("growthFromDoubling: appearanceS", appearanceS, 0, 1e6, " s");
   if (!(later > gamma && later < 2 * gamma))
     throw new RangeError(`growthFromDoubling: gammaAtDouble must be between gamma (${gamma}) and twice gamma, which has no limit, got ${later}`);
   // A law that comes out must be one that may go in.

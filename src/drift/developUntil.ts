@@ -42,7 +42,8 @@ export interface DevelopUntilOptions {
 export function developUntil(options: DevelopUntilOptions): number {
   plainObject("developUntil: options", options);
   const target = positive("developUntil: equivalentS", options.equivalentS, LONGEST_CLOCK_S, " s");
-  const start = inRange("developUntil: fromS", options.fromS ?? 0, 0, LONGEST_CLOCK_S, " s");
+  const { fromS = 0 } = options;
+  const start = inRange("developUntil: fromS", fromS, 0, LONGEST_CLOCK_S, " s");
   const temperatureAt = checkedForecast("developUntil: temperatureAt", options.temperatureAt);
   const rateAt = rateFunction(options.law, options.referenceC);
   // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the temperature does.

@@ -47,9 +47,9 @@ export interface BathVerdict {
  * ```
  */
 export function bathVerdict(bath: Bath): BathVerdict {
-  plainObject(WHERE, bath);
-  const usedCm2PerL = inRange(`${WHERE}.usedCm2PerL`, bath.usedCm2PerL ?? 0, 0, 1e6, " cm²/l");
-  const ageH = inRange(`${WHERE}.ageH`, bath.ageH ?? 0, 0, 1e6, " h");
+  const { usedCm2PerL = 0, ageH = 0 } = plainObject(WHERE, bath) as unknown as Bath;
+  inRange(`${WHERE}.usedCm2PerL`, usedCm2PerL, 0, 1e6, " cm²/l");
+  inRange(`${WHERE}.ageH`, ageH, 0, 1e6, " h");
   const cautions: Caution[] = [];
   const over = (code: string, path: string, limit: number, actual: number, message: string): boolean => {
     const past = actual > limit * (1 + ROUNDING);

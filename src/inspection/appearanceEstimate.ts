@@ -32,7 +32,8 @@ export interface AppearanceSeen {
 export function appearanceEstimate(seen: AppearanceSeen): TimeEstimate {
   plainObject("appearanceEstimate: seen", seen);
   const timeS = timeFromAppearance(seen);
-  const byFactor = inRange("appearanceEstimate: factorLogSd", seen.factorLogSd ?? 0.15, 0, 3, "");
-  const byHand = inRange("appearanceEstimate: reactionS", seen.reactionS ?? 1.5, 0, 60, " s") / seen.appearanceS;
+  const { factorLogSd = 0.15, reactionS = 1.5 } = seen;
+  const byFactor = inRange("appearanceEstimate: factorLogSd", factorLogSd, 0, 3, "");
+  const byHand = inRange("appearanceEstimate: reactionS", reactionS, 0, 60, " s") / seen.appearanceS;
   return timeEstimate(timeS, inRange("appearanceEstimate: the spread of ln(time)", Math.hypot(byFactor, byHand), 0, WIDEST_LOG_SD, ""));
 }

@@ -37,10 +37,10 @@ export interface PublishedFactor {
  */
 export function handbookAppearanceFactor(agent: AppearanceAgent, options: AppearanceFactorOptions = {}): PublishedFactor {
   const entry = knownEntry("handbookAppearanceFactor: agent", handbookAppearance, agent);
-  const { contrast, strengthGPerL } = plainObject("handbookAppearanceFactor: options", options);
+  const { contrast = "normal", strengthGPerL } = plainObject("handbookAppearanceFactor: options", options);
   const { soft, normal, strong, perStrength, logSd, sources } = entry;
-  const listed = knownEntry("handbookAppearanceFactor: contrast", { soft, normal, strong }, contrast ?? "normal");
-  const strength = inRange("handbookAppearanceFactor: strengthGPerL", strengthGPerL ?? 1, 0.1, 30, " g/l");
+  const listed = knownEntry("handbookAppearanceFactor: contrast", { soft, normal, strong }, contrast);
+  if (strengthGPerL !== undefined) inRange("handbookAppearanceFactor: strengthGPerL", strengthGPerL, 0.1, 30, " g/l");
   const scaled = perStrength !== undefined && strengthGPerL !== undefined;
-  return { factor: scaled ? ((perStrength / strength) * listed) / normal : listed, logSd, sources };
+  return { factor: scaled ? ((perStrength / (strengthGPerL as number)) * listed) / normal : listed, logSd, sources };
 }

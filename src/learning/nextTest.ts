@@ -72,11 +72,13 @@ export function nextTest<Candidate extends TestCandidate>(
     const row = rowOf(at, candidate);
     const slopes = scaled(row);
     const predictedS = Math.exp(logTime(row));
-    const timeS = positive(at, candidate.timeS ?? predictedS, 1e9, " s", ".timeS");
-    const outcome = positive(at, candidate.outcomeLogSd ?? eyeLogSd(Math.log(timeS / predictedS)), 3, "", ".outcomeLogSd");
+    const { timeS = predictedS } = candidate;
+    positive(at, timeS, 1e9, " s", ".timeS");
+    const { outcomeLogSd = eyeLogSd(Math.log(timeS / predictedS)) } = candidate;
+    positive(at, outcomeLogSd, 3, "", ".outcomeLogSd");
     const own = dot(slopes, correlated(slopes));
     const stated = now.prior.noise === "stated";
-    const read = trusted(trusted(outcome, stated) * scatter, stated);
+    const read = trusted(trusted(outcomeLogSd, stated) * scatter, stated);
     const expectedLogSd = Math.sqrt(Math.max(0, before - dot(slopes, onto) ** 2 / (own + read ** 2)));
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;

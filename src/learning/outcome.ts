@@ -37,24 +37,23 @@ export const trusted = (logSd: number, stated: boolean): number => (stated ? log
 /** ln of the right time and its standard deviation; or, for a run that says nothing about it, why. */
 type Judgement = readonly [logTime: number, logSd: number] | string;
 
-const spread = (at: string, logSd: number | undefined, fallback: number): number =>
-  Math.max(LEAST_LOG_SD, positive(at, logSd ?? fallback, 3, "", ".logSd"));
+const spread = (at: string, fallback: number, logSd = fallback): number => Math.max(LEAST_LOG_SD, positive(at, logSd, 3, "", ".logSd"));
 
 /** Standard deviation of ln(right time) when an eye has to correct the time by e^shift. */
 export const eyeLogSd = (shift: number): number => Math.hypot(EYE_LOG_SD, EYE_SHARE * shift);
 
 function byEye(at: string, given: number, shift: number, logSd: number | undefined): Judgement {
-  return [given + shift, spread(at, logSd, eyeLogSd(shift))];
+  return [given + shift, spread(at, eyeLogSd(shift), logSd)];
 }
 
 type Grown = Extract<Outcome, { readonly wanted: number }>;
 
 function byGrowth(at: string, given: number, outcome: Grown): Judgement {
-  const { kind, wanted, sd, logSd } = outcome;
+  const { kind, wanted, sd = 0.05, logSd } = outcome;
   const measured = positive(at, (outcome as Partial<Record<Grown["kind"], number>>)[kind], 10, "", `.${kind}`);
   const shift = Math.log(positive(at, wanted, 10, "", ".wanted") / measured) / GROWTH_EXPONENT;
-  const reading = positive(at, sd ?? 0.05, 3, "", ".sd") / measured / GROWTH_EXPONENT;
-  return [given + shift, spread(at, logSd, Math.hypot(reading, GROWTH_SHARE * shift))];
+  const reading = positive(at, sd, 3, "", ".sd") / measured / GROWTH_EXPONENT;
+  return [given + shift, spread(at, Math.hypot(reading, GROWTH_SHARE * shift), logSd)];
 }
 
 /** What each kind of outcome says, `given` being ln of the time given. */
@@ -67,7 +66,7 @@ const READ: { readonly [Kind in Outcome["kind"]]: (outcome: Extract<Outcome, { r
   density: (outcome, at, given) => byGrowth(at, given, outcome),
   appearance: ({ appearanceS, factor, logSd }, at) => [
     Math.log(positive(at, appearanceS, 1e6, " s", ".appearanceS") * positive(at, factor, 1000, "", ".factor")),
-    spread(at, logSd, APPEARANCE_LOG_SD),
+    spread(at, APPEARANCE_LOG_SD, logSd),
   ],
   failed: () => "failed",
   fogged: () => "fogged",

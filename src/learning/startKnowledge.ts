@@ -39,6 +39,7 @@ export interface StartOptions {
 export function startKnowledge(baseline: Baseline, options: StartOptions = {}): LearnedKnowledge {
   plainObject("startKnowledge: baseline", baseline);
   plainObject("startKnowledge: options", options);
-  const { baseLogSd = baseline.logSd ?? BASE_LOG_SD, laws = {}, noise = "estimated" } = options;
+  const { logSd = BASE_LOG_SD } = baseline;
+  const { baseLogSd = logSd, laws = {}, noise = "estimated" } = options;
   return fitKnowledge("startKnowledge:", { baseline, baseLogSd, laws, noise }, []);
 }
