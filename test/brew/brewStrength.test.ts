@@ -141,6 +141,14 @@ describe("the spread", () => {
     expect(brewStrength(of(part("instant-coffee", 44)), regular, { exponent: 1 }).logSd).toBeLessThan(0.02);
   });
 
+  it("does not know one jar's agent either, where vitamin C is on the other side", () => {
+    const coffee = brewOf(part("soda-anhydrous", 54), part("instant-coffee", 40));
+    const { logSd } = brewStrength(coffee, brewOf(part("soda-anhydrous", 54), part("ascorbic-acid", 16)), { exponent: 1, sd: 0 });
+    const one = Math.log(0.302 / 0.169) / Z90;
+    expect(logSd).toBeGreaterThan(Math.hypot(Math.LN2, 0.7 * one));
+    expect(logSd).toBeLessThan(Math.hypot(Math.LN2, one, 0.03));
+  });
+
   // The handbook's strong brew holds 1 to 4 % of solids around 2: what either end would do to the time lies inside.
   it("counts how much of a brewed coffee is coffee", () => {
     const of = (coffee: WeighedPart): Brew => brewOf(part("soda-anhydrous", 54), coffee);

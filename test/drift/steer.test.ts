@@ -63,6 +63,7 @@ describe("remainingTime", () => {
     const swing = (by: number) => (timeS: number): number => 18.5 + by * Math.sin((Math.PI * (timeS - 180)) / 200);
     expect(remainingS).toBeGreaterThan(200);
     expect(ahead((timeS) => (timeS < 380 ? swing(15)(timeS) : 18.5))).toEqual([["temperature-limit", expect.closeTo(33.5, 1), undefined]]);
+    expect(ahead((timeS) => (timeS < 380 ? swing(-15)(timeS) : 18.5))).toEqual([["temperature-limit", expect.closeTo(3.5, 1), undefined]]);
     expect(ahead((timeS) => (timeS < 900 ? 20 : 68))).toEqual([]);
     const cold = [{ timeS: 0, temperatureC: 17 }, { timeS: 10, temperatureC: 17 }];
     expect(remainingTime({ ...ask, log: cold, temperatureAt: () => 68 }).cautions.map(({ severity }) => severity)).toEqual(["stop", "warn"]);

@@ -143,6 +143,13 @@ describe("what stops the bath stops its time", () => {
     // Of what is only unwise the time says nothing: that is for checkRecipe.
     expect(compensateRecipe(brewed({})).cautions.map(({ code }) => code)).not.toContain("restrainer-wanted");
   });
+  it("a brew by the temperature that is handed in", () => {
+    // So little soda beside baking soda that the warmer of two baths is below pH 8.5 and the colder is not.
+    const faint = (massG: number): Recipe => brewed({ ingredients: [{ ingredient: "baking-soda", massG: 27 }, { ingredient: "soda-anhydrous", massG }, { ingredient: "instant-coffee", massG: 5 }] });
+    const between = Array.from({ length: 400 }, (_, i) => faint(0.01 * (i + 1))).find((recipe) => stops(recipe, { temperatureC: 10 }).length === 0)!;
+    expect(stops(between, { temperatureC: 10 })).toEqual([]);
+    expect(stops(between, { temperatureC: 30 })).toEqual(["alkali-too-weak /developer/brew"]);
+  });
   it("a bath past what it keeps or holds, by the recipe or by what is handed in", () => {
     expect(stops(stock)).toEqual([]);
     expect(stops(stock, { ageH: 25, usedCm2PerL: 2001 })).toEqual(["bath-past-keeping /conditions/ageH", "bath-past-capacity /conditions/usedCm2PerL"]);
