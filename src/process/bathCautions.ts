@@ -34,6 +34,9 @@ const FIELDS: Readonly<Record<keyof ProcessBaths, readonly string[]>> = {
   wettingAgent: COMMON,
 };
 
+/** By how much a sum or a product may lie above a limit and still stand at it: three times 20.1 s are 60.300000000000004. */
+const ROUNDING = 1 + 1e-9;
+
 /** Temperature cautions that matter in every bath, not only in the developer. */
 const IN_EVERY_BATH = ["soft-emulsion-warm", "temperature-limit", "maybe-fahrenheit"];
 
@@ -135,7 +138,7 @@ function fixCautions(context: BathContext, fix: FixSetting, now: number): readon
   }
   const least = Math.max(2, times);
   const leastS = least * clearingS;
-  if (durationS < leastS) {
+  if (durationS * ROUNDING < leastS) {
     const field = fix.durationS === undefined ? "/times" : "/durationS";
     add("short-fix", "warn", field, `Shorter than ${least} clearing times.`, { limit: leastS, actual: durationS });
   }
@@ -148,7 +151,7 @@ function fixCautions(context: BathContext, fix: FixSetting, now: number): readon
   const used = inRange(`${where}usedCm2PerL`, usedCm2PerL, 0, 1e6, " cm²/l");
   const share = context.modernFilm ? MODERN_CAPACITY.share : 1;
   const limit = own === undefined ? capacityCm2PerL * share : positive(`${where}capacityCm2PerL`, own, 1e6, " cm²/l");
-  if (used + now > limit)
-    add("fixer-past-capacity", used > limit ? "stop" : "warn", "/usedCm2PerL", "The fixing bath is past its capacity with this material: mix fresh.", { limit, actual: used + now });
+  if (used + now > limit * ROUNDING)
+    add("fixer-past-capacity", used > limit * ROUNDING ? "stop" : "warn", "/usedCm2PerL", "The fixing bath is past its capacity with this material: mix fresh.", { limit, actual: used + now });
   return cautions;
 }

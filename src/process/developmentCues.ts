@@ -29,7 +29,8 @@ export function developmentCues(where: string, { vessel, agitation, drainS }: Ha
     const text = `Agitate: ${move} for ${burstS} s.`;
     if (everyS !== undefined && pourAtS / everyS > MOST_AGITATIONS)
       wrongValue(`${where}.everyS`, `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`, everyS);
-    if (everyS !== undefined) for (let i = 1; i * everyS + burstS <= pourAtS; i++) cues.push({ atS: i * everyS, text });
+    // One that ends with the pouring out fits, however the product rounds.
+    if (everyS !== undefined) for (let i = 1; i * everyS + burstS <= pourAtS + 1e-9; i++) cues.push({ atS: i * everyS, text });
   }
   // A length and no clock time: the reader's clock may count from the start of the plan or from pouring in.
   const drained = drainS > 0 ? `, so that it is drained ${Number(drainS.toFixed(1))} s later` : "";

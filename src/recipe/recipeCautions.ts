@@ -97,13 +97,16 @@ function usedBath(recipe: Recipe): readonly Caution[] {
   });
   const found: Caution[] = cautions.map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
   const afterCm2PerL = usedCm2PerL + (1000 * inRange("compensateRecipe: recipe.material.areaCm2", areaCm2, 0, 1e6, " cm²")) / (bathMl(developer) ?? Infinity);
-  if (capacityCm2PerL !== undefined && usedCm2PerL <= capacityCm2PerL && afterCm2PerL > capacityCm2PerL)
+  // As bathVerdict, which judges the bath before: a hair of rounding is not past the capacity.
+  const limit = capacityCm2PerL ?? Infinity;
+  const most = limit * (1 + 1e-9);
+  if (usedCm2PerL <= most && afterCm2PerL > most)
     found.push({
       code: "bath-capacity-reached",
       severity: "warn",
       message: "This material takes the bath past its capacity (cm² per litre): use more bath.",
       path: "/material/areaCm2",
-      limit: capacityCm2PerL,
+      limit,
       actual: afterCm2PerL,
     });
   return found;

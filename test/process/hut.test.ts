@@ -117,6 +117,9 @@ describe("the fixing bath", () => {
     expect(short({ clearingS: 60, durationS: 120 })).toBeUndefined();
     expect(short({ clearingS: 60, times: 1.5 })).toEqual({ code: "short-fix", severity: "warn", message: "Shorter than 2 clearing times.", path: "/baths/fix/times", limit: 120, actual: 90 });
     expect(short({ clearingS: 60, times: 2 })).toBeUndefined();
+    // Three times 20.1 s are 60.3 s on the clock, and 60.300000000000004 as numbers.
+    expect(short({ clearingS: 20.1, times: 3, durationS: 60.3 })).toBeUndefined();
+    expect(short({ clearingS: 20.1, times: 3, durationS: 60.29 })).toBeDefined();
   });
 });
 

@@ -81,6 +81,12 @@ describe("the cautions of a recipe", () => {
     });
     const has = (more: object): boolean => codes({ ...reached, ...more }).includes("bath-capacity-reached");
     expect(has({ conditions: { usedCm2PerL: 1784 } })).toBe(false);
+    // Rounding: the third roll fills a capacity of two a litre in a litre and a half, and is not past it.
+    const rolls = (used: number): object => ({ material: { name: "roll", areaCm2: 516.128 }, developer: { ...developer, volumeMl: 1500, capacityCm2PerL: 1032.256 }, conditions: { usedCm2PerL: used } });
+    expect(688.170666667 + (1000 * 516.128) / 1500).toBeGreaterThan(1032.256);
+    expect(has(rolls(688.170666667))).toBe(false);
+    // Full by a hair of rounding is full: it was neither past its capacity nor reaching it.
+    expect(has(rolls(1032.256 * (1 + 1e-12)))).toBe(true);
     expect(has({ conditions: { usedCm2PerL: 2001 } })).toBe(false);
     expect(has({ conditions: { usedCm2PerL: 2000 } })).toBe(true);
     expect(has({ material: { name: "plate" }, conditions: { usedCm2PerL: 2000 } })).toBe(false);
