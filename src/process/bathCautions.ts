@@ -60,15 +60,21 @@ const IN_EVERY_BATH = ["soft-emulsion-warm", "temperature-limit", "maybe-fahrenh
  */
 export function bathCautions(question: BathQuestion): readonly Caution[] {
   plainObject("bathCautions: question", question);
-  const temperatureC = inRange("bathCautions: temperatureC", question.temperatureC, 0, 100, " °C");
   checkMaterial("bathCautions: question", { emulsion: question.emulsion });
-  const baths = checkedBaths("bathCautions: baths", question.baths);
-  const context = bathContext("bathCautions: ", temperatureC, question.modernFilm);
-  const { areaCm2, volumeMl } = question;
-  const area = areaCm2 === undefined ? 0 : positive("bathCautions: areaCm2", areaCm2, 1e6, " cm²");
-  const now = volumeMl === undefined ? 0 : (1000 * area) / positive("bathCautions: volumeMl", volumeMl, 1e6, " ml");
+  return bathsJudged("bathCautions: ", question);
+}
+
+/** The same of an object; `where` is the function that was called and the start of a field. */
+export function bathsJudged(where: string, question: BathQuestion): readonly Caution[] {
+  const temperatureC = inRange(`${where}temperatureC`, question.temperatureC, 0, 100, " °C");
+  const baths = checkedBaths(`${where}baths`, question.baths);
+  const context = bathContext(where, temperatureC, question.modernFilm);
+  const { areaCm2, volumeMl, maxStepC } = question;
+  const area = areaCm2 === undefined ? 0 : positive(`${where}areaCm2`, areaCm2, 1e6, " cm²");
+  const now = volumeMl === undefined ? 0 : (1000 * area) / positive(`${where}volumeMl`, volumeMl, 1e6, " ml");
+  const stated = maxStepC === undefined ? undefined : positive(`${where}maxStepC`, maxStepC, 20, " °C");
   bathDrafts(context, baths);
-  const cautions: Caution[] = [...stepCautions(context, baths, question)];
+  const cautions: Caution[] = [...stepCautions(context, baths, question, stated)];
   for (const [name, setting] of Object.entries(baths) as [keyof ProcessBaths, object | undefined][])
     if (setting !== undefined) cautions.push(...unreadFields(pointerTo("/baths", name), setting, FIELDS[name]));
   const { fix, wash } = baths;
@@ -91,8 +97,7 @@ export function unreadFields(path: string, given: object, known: readonly string
     .map((field) => ({ code: "unknown-field", severity: "warn", message: `The field ${JSON.stringify(field.slice(0, 60))} is not read.`, path: pointerTo(path, field) }));
 }
 
-function stepCautions(context: BathContext, baths: ProcessBaths, { emulsion, maxStepC }: BathQuestion): readonly Caution[] {
-  const stated = maxStepC === undefined ? undefined : positive("bathCautions: maxStepC", maxStepC, 20, " °C");
+function stepCautions(context: BathContext, baths: ProcessBaths, { emulsion }: BathQuestion, stated: number | undefined): readonly Caution[] {
   const cautions: Caution[] = [];
   let beforeC = context.temperatureC;
   for (const name of ORDER) {
@@ -122,7 +127,7 @@ function stepCautions(context: BathContext, baths: ProcessBaths, { emulsion, max
 
 /** `now` is the area of today's material, cm² per litre of the bath. */
 function fixCautions(context: BathContext, fix: FixSetting, now: number): readonly Caution[] {
-  const where = "bathCautions: baths.fix.";
+  const where = `${context.where}fix.`;
   const { clearingS, freshS, times, durationS } = fixing(context, fix);
   const { kind = "rapid", usedCm2PerL = 0, capacityCm2PerL: own } = fix;
   const { ceilingS, capacityCm2PerL } = handbookFixers[kind];

@@ -5,7 +5,7 @@ import { readDilution } from "../dilution/dilution.js";
 import { mixVolumes } from "../dilution/mixVolumes.js";
 import { handbookBathS, handbookVessels, RUNNING_CHANGE_S, WASH_CHANGE_S, WASH_CHANGES } from "../handbook/process.js";
 import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
-import { bathCautions, unreadFields } from "./bathCautions.js";
+import { bathsJudged, unreadFields } from "./bathCautions.js";
 import { bathContext, bathDrafts, checkedBaths } from "./bathSteps.js";
 import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut, type Draft } from "./layOut.js";
@@ -74,7 +74,7 @@ export function planProcess(input: ProcessInput): ProcessPlan {
   const { steps, totalS } = layOut([...restDraft(rest, temperatureC), ...before, develop, ...after]);
   const cautions: Caution[] = [];
   if (drainS > timeS) cautions.push(drainTooLong(timeS, drainS));
-  cautions.push(...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }), ...unreadFields("", input, FIELDS), ...bathCautions({ ...input, baths }));
+  cautions.push(...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }), ...unreadFields("", input, FIELDS), ...bathsJudged(`${WHERE}.`, { ...input, baths }));
   return { steps, totalS, materials: materialsFor(input, baths, steps), cautions: gravestFirst(cautions), handling };
 }
 

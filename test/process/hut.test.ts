@@ -164,10 +164,10 @@ describe("a bath that is nonsense", () => {
     [{ ...hut, baths: { fix: { kind: null } } }, "planProcess: input.baths.fix.kind must be text, got null"],
     [{ ...hut, baths: { fix: { temperatureC: null } } }, "planProcess: input.baths.fix.temperatureC must be a number, got null"],
     [{ ...hut, baths: { fix: { clearingAtC: "20" } } }, 'planProcess: input.baths.fix.clearingAtC must be a number, got "20"'],
-    [{ ...hut, baths: { fix: { usedCm2PerL: null } } }, "bathCautions: baths.fix.usedCm2PerL must be a number, got null"],
+    [{ ...hut, baths: { fix: { usedCm2PerL: null } } }, "planProcess: input.baths.fix.usedCm2PerL must be a number, got null"],
     [{ ...hut, baths: { stop: { kind: null } } }, "planProcess: input.baths.stop.kind must be text, got null"],
     [{ ...hut, baths: { wash: { method: null } } }, "planProcess: input.baths.wash.method must be text, got null"],
-    [{ ...hut, areaCm2: "large", baths: {} }, 'bathCautions: areaCm2 must be a number, got "large"'],
+    [{ ...hut, areaCm2: "large", baths: {} }, 'planProcess: input.areaCm2 must be a number, got "large"'],
   ])("is refused in a plan %#", (input, message) => {
     expect(() => planProcess(anyOf(input))).toThrow(new TypeError(message));
   });

@@ -329,8 +329,8 @@ describe("planProcess", () => {
     [{ ...hut, baths: { preSoak: { durationS: 0 } } }, "RangeError: planProcess: input.baths.preSoak.durationS must be above 0 and at most 86400 s, got 0"],
     [{ ...hut, baths: { clearingAid: { temperatureC: 101 } } }, "RangeError: planProcess: input.baths.clearingAid.temperatureC must be from 0 to 100 °C, got 101"],
     [{ ...hut, baths: { wettingAgent: { dilution: 5 } } }, 'TypeError: planProcess: input.baths.wettingAgent.dilution must be text such as "1+9" or { stockParts, waterParts }, got 5'],
-    [{ ...hut, maxStepC: 0 }, "RangeError: bathCautions: maxStepC must be above 0 and at most 20 °C, got 0"],
-    [{ ...hut, areaCm2: 0 }, "RangeError: bathCautions: areaCm2 must be above 0 and at most 1000000 cm², got 0"],
+    [{ ...hut, maxStepC: 0 }, "RangeError: planProcess: input.maxStepC must be above 0 and at most 20 °C, got 0"],
+    [{ ...hut, areaCm2: 0 }, "RangeError: planProcess: input.areaCm2 must be above 0 and at most 1000000 cm², got 0"],
   ])("refuses %j", (input, message) => {
     expect(thrown(() => planProcess(anyOf(input)))).toBe(message);
   });
