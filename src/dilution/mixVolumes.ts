@@ -28,8 +28,10 @@ export interface MixedVolumes {
 export function mixVolumes(dilution: Dilution, totalMl: number): MixedVolumes {
   const { stockParts, waterParts, stocks } = checkedDilution("mixVolumes: dilution", dilution);
   const total = new Decimal(positive("mixVolumes: totalMl", totalMl, 1e6, " ml"));
-  const share = (parts: number): Decimal => total.times(parts).div(new Decimal(stockParts).plus(waterParts));
-  const stock = share(stockParts);
+  // Several stocks are added up on paper: 0.1 and 0.2 parts are 0.3.
+  const parts = Decimal.sum(...(stocks ?? [stockParts]));
+  const share = (some: Decimal.Value): Decimal => total.times(some).div(parts.plus(waterParts));
+  const stock = share(parts);
   const volumes = { stockMl: stock.toNumber(), waterMl: Decimal.max(0, total.minus(stock)).toNumber() };
-  return stocks === undefined ? volumes : { ...volumes, stocksMl: stocks.map((parts) => share(parts).toNumber()) };
+  return stocks === undefined ? volumes : { ...volumes, stocksMl: stocks.map((some) => share(some).toNumber()) };
 }

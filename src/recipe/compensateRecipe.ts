@@ -15,7 +15,7 @@ import type { Recipe } from "./types.js";
  *
  * @remarks The baseline's dilution and agitation are those of the recipe where it does not name its own, so that a recipe for one dilution with a
  * time known for another is compensated for the difference. What stops the bath itself stops its time: a brew that cannot develop, a bath past its
- * keeping or its capacity, too little stock. The other cautions about it are those of {@link checkRecipe}.
+ * keeping or its capacity, or twice as slow as fresh. The other cautions about it are those of {@link checkRecipe}.
  *
  * @example
  * ```ts

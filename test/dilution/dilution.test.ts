@@ -10,6 +10,7 @@ import {
   handbookDilutionLaw,
   mixVolumes,
   parseDilution,
+  planProcess,
   stockCautions,
   type DilutionLaw,
 } from "../../src/index.js";
@@ -62,6 +63,9 @@ describe("parseDilution", () => {
     expect(formatDilution(parseDilution("1.1:3.3", { colon: "total" }))).toBe("1.1+2.2");
     expect(parseDilution("0.1+0.2+9.7")).toStrictEqual({ stockParts: 0.3, waterParts: 9.7, stocks: [0.1, 0.2] });
     expect(mixVolumes(parseDilution("0.1+0.2+9.7"), 100)).toStrictEqual({ stockMl: 3, waterMl: 97, stocksMl: [1, 2] });
+    // Nor does the sum of a dilution that was added up elsewhere matter: a plan reads its own text.
+    expect(mixVolumes({ stockParts: 0.1 + 0.2, waterParts: 9.7, stocks: [0.1, 0.2] }, 100)).toStrictEqual({ stockMl: 3, waterMl: 97, stocksMl: [1, 2] });
+    expect(planProcess({ vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 100, dilution: "0.1+0.2+9.7" }).materials[0]).toMatchObject({ stockMl: 3, waterMl: 97 });
   });
   it.each(["", "9", "1+", "+9", "1-9", "one+nine", "1+9x", "x1+9", "1,5+9", "1++9", "1+9:3", "3:4x", "x3:4", "-1+9", "stocks"])("refuses %j", (text) => {
     expect(() => parseDilution(text)).toThrow(
