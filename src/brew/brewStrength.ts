@@ -88,7 +88,8 @@ export function brewStrength(brew: Brew, reference: Brew, law: StrengthLaw = gen
   const known = readBrew("brewStrength: reference", reference);
   checkedOrigin("brewStrength: law", law);
   const exponent = inRange("brewStrength: law.exponent", law.exponent, 0, 3, "");
-  const sd = inRange("brewStrength: law.sd", law.sd ?? GIVEN_EXPONENT_SD, 0, 3, "");
+  const { sd = GIVEN_EXPONENT_SD } = law;
+  inRange("brewStrength: law.sd", sd, 0, 3, "");
   const constants = constantsAt(known.temperatureC);
   const powerIn = (of: ReadBrew, coffee?: (part: ReadPart) => CoffeePick, mass?: (part: ReadPart) => number): ReturnType<typeof powerOf> =>
     powerOf(bathOf(of.parts, of.volumeMl, coffee, mass), constants);

@@ -41,7 +41,7 @@ export function stockCautions(question: StockQuestion): readonly Caution[] {
   const published = known.includes(question.family ?? "") ? handbookLeastStock[question.family as DilutionFamily] : undefined;
   if (question.leastMlPerRoll === undefined && published === undefined)
     wrongValue(`${where} family`, `one of ${known.join(", ")}, or leastMlPerRoll be given`, question.family);
-  const perRoll = positive(`${where} leastMlPerRoll`, question.leastMlPerRoll ?? published?.mlPerRoll, 1e5, " ml");
+  const perRoll = positive(`${where} leastMlPerRoll`, question.leastMlPerRoll === undefined ? published?.mlPerRoll : question.leastMlPerRoll, 1e5, " ml");
   const stockMl = totalMl * Math.exp(logConcentration(dilution));
   const leastMl = (perRoll * areaCm2) / 516.128;
   if (stockMl >= leastMl * (1 - 1e-12)) return [];

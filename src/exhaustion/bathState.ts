@@ -21,7 +21,7 @@ export interface BathLedger {
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, something was processed before the bath was mixed, or `atH` lies before mixing
  *
- * @remarks To twelve figures: what a sum loses to rounding must not take a bath past a limit that it has just reached.
+ * @remarks To twelve figures, a number without end never up: what a sum loses to rounding must not take a bath past a limit that it has just reached.
  *
  * @example
  * ```ts
@@ -45,6 +45,8 @@ export function bathState(ledger: BathLedger, atH: number): { readonly usedCm2Pe
   return { usedCm2PerL: twelveFigures((areas.reduce((sum, area) => sum + area, 0) * 1000) / volumeMl), ageH: twelveFigures(atH - mixedAtH) };
 }
 
+/** What goes on without end, as two thirds of an hour, is not rounded up: that would be past a limit of as much. */
 function twelveFigures(value: number): number {
-  return Number(value.toPrecision(12));
+  const rounded = Number(value.toPrecision(12));
+  return rounded - value > 1e-14 * value ? value : rounded;
 }

@@ -59,7 +59,7 @@ export function bathVerdict(bath: Bath): BathVerdict {
   const { use, age, keepingLimitH } = bath;
   const own = bath.capacityCm2PerL;
   // The rule that was printed with a capacity holds no further than that.
-  const capacityCm2PerL = own ?? use?.capacityCm2PerL;
+  const capacityCm2PerL = own === undefined ? use?.capacityCm2PerL : own;
   const dead =
     age?.kind === "life" &&
     over("bath-past-life", "/ageH", positive(`${WHERE}.age.lifeH`, age.lifeH, 1e6, " h"), ageH, "The bath is past its life: it fails at once, and no time replaces it. Mix fresh.");

@@ -37,7 +37,8 @@ export function temperatureLogSd(law: TemperatureLaw, fromC: number, toC: number
 export function spreadUnder(law: TemperatureLaw, fromC: number, toC: number): number {
   if (law.kind === "arrhenius") return energyLogSd(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, fromC, toC);
   if (law.kind === "coefficient")
-    return law.sdRatio === undefined
+    // null, which is what JSON makes of NaN, is no spread of 0.
+    return typeof law.sdRatio !== "number"
       ? energyLogSd(GIVEN_LAW_SD_KJ, fromC, toC)
       : ((law.sdRatio / law.ratio) * Math.abs(toC - fromC)) / law.intervalC;
   return tableSpread(checkedRows("", law.rows), inverseKelvin(fromC), inverseKelvin(toC), GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ);

@@ -10,6 +10,7 @@ import {
   handbookKeeping,
   handbookReplenishment,
   handbookUseLaw,
+  parseAge,
   replenishmentMl,
   useFactor,
   useLogSd,
@@ -190,6 +191,15 @@ describe("bathState", () => {
     const laws = { use: handbookUseLaw("phenidone-ascorbate"), age: { kind: "life", lifeH: 1.5 } } as const;
     expect(compensate({ timeS: 510, temperatureC: 20 }, { usedCm2PerL, ageH }, laws).cautions.map(({ severity }) => severity)).not.toContain("stop");
     expect(bathVerdict({ usedCm2PerL, ageH, ...laws }).verdict).toBe("compensate");
+  });
+  it("rounds nothing up past a limit: forty minutes are a life of two thirds of an hour", () => {
+    const age = { kind: "life", lifeH: parseAge("40 min") } as const;
+    const { ageH } = bathState({ volumeMl: 500, mixedAtH: 0, processed: [] }, 40 / 60);
+    expect(ageFactor(age, ageH)).toBe(1);
+    expect(compensate({ timeS: 510, temperatureC: 20 }, { ageH }, { age }).cautions).toEqual([]);
+    // Two rolls in a litre and a half, under a capacity of as much.
+    const { usedCm2PerL } = bathState({ volumeMl: 1500, mixedAtH: 0, processed: [{ atH: 0, areaCm2: 2 * ROLL }] }, 1);
+    expect(usedCm2PerL).toBeLessThanOrEqual((2 * ROLL) / 1.5);
   });
   it("refuses by message", () => {
     expect(() => bathState(anyOf([]), 9)).toThrow(new TypeError("bathState: ledger must be an object, got an array"));

@@ -47,6 +47,9 @@ describe("temperatureLogSd", () => {
     expect(temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 20, 13)).toBeCloseTo(0.125, 14);
     expect(temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 13, 16.5)).toBeCloseTo(0.0625, 14);
     expect(temperatureLogSd({ ...doubling, sdRatio: 0 }, 20, 13)).toBe(0);
+    // What JSON makes of NaN is no spread of 0.
+    const lost = JSON.parse(JSON.stringify({ ...doubling, sdRatio: NaN })) as TemperatureLaw;
+    expect(temperatureLogSd(lost, 20, 13)).toBe(temperatureLogSd(doubling, 20, 13));
   });
   it("gives a law without a spread ± 12 kJ/mol", () => {
     for (const law of [doubling, { kind: "arrhenius", activationEnergyKJPerMol: 60 }] as const)
