@@ -1,6 +1,6 @@
 import { gravestFirst, type Caution, type CautionSeverity } from "../core/caution.js";
-import { inRange, plainObject, positive, show, wrongKind } from "../core/guards.js";
-import { pointerTo } from "../core/pointer.js";
+import { inRange, plainObject, positive, wrongKind } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
 import { SODA_G_PER_MOL, type Ingredient } from "../handbook/ingredients.js";
 import { bathOf } from "./bath.js";
 import { foams, hazardCaution, readBrew, type Brew, type ReadBrew } from "./brew.js";
@@ -83,9 +83,7 @@ export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
   const { ph, foam } = solveBath(bathOf(parts, volumeMl), constantsAt(temperatureC));
   const soft = use.softEmulsion === true;
 
-  // An age in another unit would otherwise pass in silence as a fresh bath.
-  for (const field of Object.keys(given))
-    if (!READ.includes(field)) say("warn", "unknown-field", `The field ${show(field)} is not read.`, { path: pointerTo("", field) });
+  found.push(...unreadFields("", given, READ));
   if (!coffee && !vitaminC) say("stop", "no-agent", "Nothing in it develops: add coffee or vitamin C.");
   if (!alkali) say("stop", "no-alkali", "Nothing develops without soda.");
   else if (ph < PH_STOP)

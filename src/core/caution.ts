@@ -19,6 +19,9 @@ export interface Caution {
   readonly actual?: number;
 }
 
+/** Whether a number is past a limit. Up to a billionth above, it stands at it: sums, products and hours on a clock that counts from 1970 round to that. */
+export const isPast = (actual: number, limit: number): boolean => actual > limit * (1 + 1e-9);
+
 const GRAVITY: readonly CautionSeverity[] = ["stop", "warn", "note"];
 
 /** The same cautions, gravest first, otherwise in their order. */

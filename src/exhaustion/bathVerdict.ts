@@ -1,13 +1,10 @@
-import type { Caution } from "../core/caution.js";
+import { isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { ageFactor, type AgeLaw } from "./ageFactor.js";
 import { useTangent } from "./tangents.js";
 import { useFactor, type UseLaw } from "./useFactor.js";
 
 const WHERE = "bathVerdict: bath";
-
-/** By how much a number may lie above a limit and still stand at it: hours on a clock that counts from 1970 round to this. */
-const ROUNDING = 1e-9;
 
 /** A bath to be judged: its use and age, and whichever laws and limits are known for it. */
 export interface Bath {
@@ -52,7 +49,7 @@ export function bathVerdict(bath: Bath): BathVerdict {
   inRange(`${WHERE}.ageH`, ageH, 0, 1e6, " h");
   const cautions: Caution[] = [];
   const over = (code: string, path: string, limit: number, actual: number, message: string): boolean => {
-    const past = actual > limit * (1 + ROUNDING);
+    const past = isPast(actual, limit);
     if (past) cautions.push({ code, severity: "stop", message, path, limit, actual });
     return past;
   };

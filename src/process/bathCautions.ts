@@ -1,6 +1,6 @@
-import { gravestFirst, type Caution } from "../core/caution.js";
+import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
-import { pointerTo } from "../core/pointer.js";
+import { pointerTo, unreadFields } from "../core/pointer.js";
 import { handbookFixers, handbookStep, MODERN_CAPACITY, SPENT_RATIO } from "../handbook/process.js";
 import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
 import { bathContext, bathDrafts, bathTemperatureC, checkedBaths, coldWashFactor, fixing, type BathContext } from "./bathSteps.js";
@@ -33,9 +33,6 @@ const FIELDS: Readonly<Record<keyof ProcessBaths, readonly string[]>> = {
   wash: [...COMMON, "method"],
   wettingAgent: COMMON,
 };
-
-/** By how much a sum or a product may lie above a limit and still stand at it: three times 20.1 s are 60.300000000000004. */
-const ROUNDING = 1 + 1e-9;
 
 /** Temperature cautions that matter in every bath, not only in the developer. */
 const IN_EVERY_BATH = ["soft-emulsion-warm", "temperature-limit", "maybe-fahrenheit"];
@@ -90,13 +87,6 @@ export function bathsJudged(where: string, question: BathQuestion): readonly Cau
   return gravestFirst(cautions);
 }
 
-/** A misspelt field would otherwise pass in silence. */
-export function unreadFields(path: string, given: object, known: readonly string[]): readonly Caution[] {
-  return Object.keys(given)
-    .filter((field) => !known.includes(field))
-    .map((field) => ({ code: "unknown-field", severity: "warn", message: `The field ${JSON.stringify(field.slice(0, 60))} is not read.`, path: pointerTo(path, field) }));
-}
-
 function stepCautions(context: BathContext, baths: ProcessBaths, { emulsion }: BathQuestion, stated: number | undefined): readonly Caution[] {
   const cautions: Caution[] = [];
   let beforeC = context.temperatureC;
@@ -143,7 +133,7 @@ function fixCautions(context: BathContext, fix: FixSetting, now: number): readon
   }
   const least = Math.max(2, times);
   const leastS = least * clearingS;
-  if (durationS * ROUNDING < leastS) {
+  if (isPast(leastS, durationS)) {
     const field = fix.durationS === undefined ? "/times" : "/durationS";
     add("short-fix", "warn", field, `Shorter than ${least} clearing times.`, { limit: leastS, actual: durationS });
   }
@@ -156,7 +146,7 @@ function fixCautions(context: BathContext, fix: FixSetting, now: number): readon
   const used = inRange(`${where}usedCm2PerL`, usedCm2PerL, 0, 1e6, " cm²/l");
   const share = context.modernFilm ? MODERN_CAPACITY.share : 1;
   const limit = own === undefined ? capacityCm2PerL * share : positive(`${where}capacityCm2PerL`, own, 1e6, " cm²/l");
-  if (used + now > limit * ROUNDING)
-    add("fixer-past-capacity", used > limit * ROUNDING ? "stop" : "warn", "/usedCm2PerL", "The fixing bath is past its capacity with this material: mix fresh.", { limit, actual: used + now });
+  if (isPast(used + now, limit))
+    add("fixer-past-capacity", isPast(used, limit) ? "stop" : "warn", "/usedCm2PerL", "The fixing bath is past its capacity with this material: mix fresh.", { limit, actual: used + now });
   return cautions;
 }

@@ -1,11 +1,12 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
+import { unreadFields } from "../core/pointer.js";
 import { inRange, knownEntry, plainObject, positive, wrongKind } from "../core/guards.js";
 import { agitationInterval, type Agitation } from "../agitation/agitation.js";
 import { readDilution } from "../dilution/dilution.js";
 import { mixVolumes } from "../dilution/mixVolumes.js";
 import { handbookBathS, handbookVessels, RUNNING_CHANGE_S, WASH_CHANGE_S, WASH_CHANGES } from "../handbook/process.js";
 import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
-import { bathsJudged, unreadFields } from "./bathCautions.js";
+import { bathsJudged } from "./bathCautions.js";
 import { bathContext, bathDrafts, checkedBaths } from "./bathSteps.js";
 import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut, type Draft } from "./layOut.js";

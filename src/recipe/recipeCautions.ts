@@ -4,8 +4,7 @@
 import { bathCautions } from "../process/bathCautions.js";
 import { bathVerdict } from "../exhaustion/bathVerdict.js";
 import { checkBrew } from "../brew/checkBrew.js";
-import { gravestFirst, type Caution } from "../core/caution.js";
-import { inRange, positive } from "../core/guards.js";
+import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
 import { stockCautions } from "../dilution/stockCautions.js";
 import type { Compensation } from "../compensate/types.js";
@@ -18,11 +17,7 @@ function today({ baseline, conditions = {} }: Recipe): { readonly temperatureC: 
   return { temperatureC, usedCm2PerL, ageH };
 }
 
-/** The volume of the bath; a recipe that is compensated may never have been checked. */
-function bathMl(developer: Recipe["developer"]): number | undefined {
-  if (developer.kind === "brew") return developer.brew.volumeMl;
-  return developer.volumeMl === undefined ? undefined : positive("compensateRecipe: recipe.developer.volumeMl", developer.volumeMl, 1e6, " ml");
-}
+const bathMl = (developer: Recipe["developer"]): number | undefined => (developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl);
 
 /** The cautions of the brew room about a recipe's brew, as it was mixed and at the bath's temperature; throws what is wrong with the brew. */
 export function brewCautions(recipe: Recipe): readonly Caution[] {
@@ -82,7 +77,6 @@ function littleStock(developer: StockDeveloper, areaCm2: number | undefined): re
 /** The verdict on the bath as it stands, and whether today's material still goes into it. */
 function usedBath(recipe: Recipe): readonly Caution[] {
   const { developer, material, knowledge = {} } = recipe;
-  const { areaCm2 = 0 } = material;
   const { use, age } = knowledge;
   const { usedCm2PerL, ageH } = today(recipe);
   const { keepingLimitH } = developer;
@@ -96,11 +90,9 @@ function usedBath(recipe: Recipe): readonly Caution[] {
     ...(keepingLimitH === undefined ? {} : { keepingLimitH }),
   });
   const found: Caution[] = cautions.map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
-  const afterCm2PerL = usedCm2PerL + (1000 * inRange("compensateRecipe: recipe.material.areaCm2", areaCm2, 0, 1e6, " cm²")) / (bathMl(developer) ?? Infinity);
-  // As bathVerdict, which judges the bath before: a hair of rounding is not past the capacity.
+  const afterCm2PerL = usedCm2PerL + (1000 * (material.areaCm2 ?? 0)) / (bathMl(developer) ?? Infinity);
   const limit = capacityCm2PerL ?? Infinity;
-  const most = limit * (1 + 1e-9);
-  if (usedCm2PerL <= most && afterCm2PerL > most)
+  if (!isPast(usedCm2PerL, limit) && isPast(afterCm2PerL, limit))
     found.push({
       code: "bath-capacity-reached",
       severity: "warn",

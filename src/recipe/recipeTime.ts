@@ -1,7 +1,7 @@
 /*
  * Room: recipe. What the laws make of a recipe: its time, before anything is said of the bath itself.
  */
-import { plainObject } from "../core/guards.js";
+import { plainObject, positive } from "../core/guards.js";
 import { compensate } from "../compensate/compensate.js";
 import type { Baseline, Compensation, Conditions } from "../compensate/types.js";
 import { placed } from "./places.js";
@@ -14,6 +14,11 @@ export function recipeTime(recipe: Recipe, conditions: Conditions = {}): Compens
   const { developer, material, agitation } = recipe;
   plainObject("compensateRecipe: recipe.developer", developer);
   plainObject("compensateRecipe: recipe.material", material);
+  // A recipe that is compensated may never have been checked.
+  const { areaCm2 = 1 } = material;
+  const { volumeMl = 1 } = developer.kind === "stock" ? developer : {};
+  positive("compensateRecipe: recipe.material.areaCm2", areaCm2, 1e6, " cm²");
+  positive("compensateRecipe: recipe.developer.volumeMl", volumeMl, 1e6, " ml");
   const own = {
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),

@@ -162,7 +162,7 @@ describe("what stops the bath stops its time", () => {
     const big = { ...stock, developer: { ...stock.developer, volumeMl: 20n } } as unknown as Recipe;
     expect(() => compensateRecipe(big)).toThrow(new TypeError("compensateRecipe: recipe.developer.volumeMl must be a number, got 20"));
     const wide = { ...stock, material: { name: "sheet film", areaCm2: -1 } };
-    expect(() => compensateRecipe(wide)).toThrow(new RangeError("compensateRecipe: recipe.material.areaCm2 must be from 0 to 1000000 cm², got -1"));
+    expect(() => compensateRecipe(wide)).toThrow(new RangeError("compensateRecipe: recipe.material.areaCm2 must be above 0 and at most 1000000 cm², got -1"));
     expect(() => compensateRecipe(brewed({ volumeMl: 0 }))).toThrow(/^checkBrew: brew\.volumeMl must be /);
   });
 });
