@@ -59,10 +59,12 @@ export function dilutionFromText(where: string, text: string, colon?: "plus" | "
     wrongValue(where, '"stock" or parts such as "1+9"', text);
   }
   const plus = text.includes("+");
-  const stocks = text.split(plus ? "+" : ":");
-  const last = Number(stocks.pop());
-  let stockParts = 0;
-  for (const part of stocks) stockParts += Number(part);
+  // Cut once rather than split: this is much of what compensate takes.
+  const cut = text.lastIndexOf(plus ? "+" : ":");
+  const stock = text.slice(0, cut);
+  const last = Number(text.slice(cut + 1));
+  const stocks = stock.includes("+") ? stock.split("+").map(Number) : undefined;
+  const stockParts = stocks ? stocks.reduce((sum, part) => sum + part) : Number(stock);
   const mark = plus ? "plus" : colon;
   // Of fewer parts in all than stock there is no bath.
   if (mark === undefined)
@@ -70,8 +72,8 @@ export function dilutionFromText(where: string, text: string, colon?: "plus" | "
       `${where} ${JSON.stringify(text)} is ambiguous: write "${stockParts}+${last}"` +
         (last < stockParts ? "" : ` or, of ${last} parts in all, "${stockParts}+${last - stockParts}"`),
     );
-  const waterParts = mark === "plus" ? last : last - stockParts;
-  return checkedDilution(where, stocks.length > 1 ? { stockParts, waterParts, stocks: stocks.map(Number) } : { stockParts, waterParts });
+  const parts = { stockParts, waterParts: mark === "plus" ? last : last - stockParts };
+  return checkedDilution(where, stocks ? { ...parts, stocks } : parts);
 }
 
 /** Reads a dilution given as text or as parts. */
