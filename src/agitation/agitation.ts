@@ -9,25 +9,29 @@ export type Agitation = "continuous" | "stand" | { readonly everyS: number };
 
 /**
  * Between two agitations the layer at the emulsion goes stale: the rate relaxes from 1 toward 1 − `staleLoss` with the time
- * constant `staleTimeS`. `sdStaleLoss` is the standard deviation of `staleLoss`.
+ * constant `staleTimeS`. `staleLoss` is from 0 to 0.99, `sdStaleLoss` its standard deviation.
+ *
+ * A loss that was learned scales ln(rate) along the curve of the law before: `shape`, 0 to 0.99, is the loss that drew this curve, and `staleLoss` may then be up
+ * to 10. The mean rate with s stale is (1 − shape·s)^(staleLoss/shape).
  */
 export interface AgitationLaw extends LawOrigin {
   readonly staleLoss: number;
   readonly staleTimeS: number;
   readonly sdStaleLoss?: number;
+  readonly shape?: number;
 }
 
 /**
- * The agitation law used when nothing better is known: a = 0.73 ± 0.45, τ = 75 s.
+ * The agitation law used when nothing better is known: a = 0.73 ± 0.55, τ = 75 s.
  *
  * @remarks The two numbers put the published practice in the middle of its ranges: continuous takes 0.87 of the time at 30 s intervals
  * (0.80 to 0.90 in print), 60 s intervals take 1.13 of it (1.1 to 1.27), continuous takes 0.77 of the time at 60 s (0.80 to 0.85 in
- * two makers' notes). The spread comes to about 9 % on one such step: published ratios are few and disagree by as much.
+ * two makers' notes). The spread comes to 9 or 10 % on one such step: published ratios are few and disagree by as much.
  */
 export const genericAgitationLaw: AgitationLaw = {
   staleLoss: 0.73,
   staleTimeS: 75,
-  sdStaleLoss: 0.45,
+  sdStaleLoss: 0.55,
   sources: [
     "continuous, 30 s and 60 s intervals: common practice",
     "tray against tank and rotary: makers' notes (from memory)",
@@ -57,26 +61,35 @@ export function agitationInterval(where: string, agitation: unknown): number | u
 /** Checks a law of agitation and returns it. */
 export function checkedAgitationLaw(where: string, law: AgitationLaw): AgitationLaw {
   plainObject(where, law, " law");
-  inRange(where, law.staleLoss, 0, 0.99, "", " law.staleLoss");
+  const { shape = 0 } = law;
+  inRange(where, shape, 0, 0.99, "", " law.shape");
+  inRange(where, law.staleLoss, 0, law.shape === undefined ? 0.99 : 10, "", " law.staleLoss");
   positive(where, law.staleTimeS, 1e5, " s", " law.staleTimeS");
   inRange(where, law.sdStaleLoss ?? 0, 0, 10, "", " law.sdStaleLoss");
   return law;
 }
 
-/** One side of a comparison: its stale share, 0 for stand, and its rate against continuous agitation. */
+/** A law of agitation with another loss, which scales the curve that the law had. */
+export function withLoss(law: AgitationLaw, staleLoss: number, sdStaleLoss: number): AgitationLaw {
+  return { shape: law.staleLoss, ...law, staleLoss, sdStaleLoss };
+}
+
+/** One side of a comparison: its rate against continuous agitation, and how −ln(rate) moves with the law's loss: 0 for stand. */
 export interface AgitationSide {
-  /** s, `undefined` for stand */
-  readonly intervalS: number | undefined;
-  readonly stale: number;
+  /** 1 for stand, 0 for all else */
+  readonly stand: number;
+  readonly slope: number;
   readonly rate: number;
 }
 
 /** Checks an agitation and works out its side, for a checked law. */
-export function agitationSide(where: string, agitation: Agitation, { staleLoss, staleTimeS }: AgitationLaw): AgitationSide {
+export function agitationSide(where: string, agitation: Agitation, { staleLoss, staleTimeS, shape = staleLoss }: AgitationLaw): AgitationSide {
   const intervalS = agitationInterval(where, agitation);
-  if (intervalS === undefined) return { intervalS, stale: 0, rate: STAND_RATE };
-  const stale = staleShare(intervalS, staleTimeS);
-  return { intervalS, stale, rate: 1 - staleLoss * stale };
+  if (intervalS === undefined) return { stand: 1, slope: 0, rate: STAND_RATE };
+  // −ln(1 − a s)/a, for a loss of nothing s.
+  const curve = shape || 1e-20;
+  const slope = -Math.log1p(-curve * staleShare(intervalS, staleTimeS)) / curve;
+  return { stand: 0, slope, rate: Math.exp(-staleLoss * slope) };
 }
 
 /**

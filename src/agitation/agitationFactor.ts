@@ -11,8 +11,8 @@ import { agitationSide, checkedAgitationLaw, genericAgitationLaw, type Agitation
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when an agitation or the law is out of range
  *
- * @remarks Mean rate over one interval: r = 1 − a(1 − (1 − e^−x)/x), x = interval/τ, 1 when continuous; the factor is
- * r(from)/r(to). It serves up to about three minutes between agitations. Stand is a mode of its own with a handbook rate of 0.29 of
+ * @remarks Mean rate over one interval: r = 1 − a(1 − (1 − e^−x)/x), x = interval/τ, 1 when continuous; with `shape` b that of the loss b, to the power a/b.
+ * The factor is r(from)/r(to). It serves up to about three minutes between agitations. Stand is a mode of its own with a handbook rate of 0.29 of
  * continuous, known to about 40 % only. The vigour of each agitation is not in the model. The form is this package's own; its
  * numbers are set against common practice (see {@link genericAgitationLaw}).
  *

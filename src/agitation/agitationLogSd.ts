@@ -12,12 +12,12 @@ export const GIVEN_LOSS_SD: number = 0.25;
  * @returns the standard deviation in ln(time), 0 when both are the same
  * @throws TypeError or RangeError as {@link agitationFactor} does
  *
- * @remarks sd(a)·|∂ln r/∂a(from) − ∂ln r/∂a(to)|, ∂ln r/∂a = −s/(1 − a s) with s the stale share of the interval; 0.4 more, in
- * quadrature, between stand and anything else.
+ * @remarks sd(a)/a·|ln r(from) − ln r(to)|: ln(rate) is known to the share of itself to which the loss is; and sd(a)·|s(from) − s(to)|, s the stale
+ * shares of the intervals, for a loss of 0. Between stand and anything else 0.4 more, in quadrature.
  *
  * @example
  * ```ts
- * agitationLogSd({ everyS: 30 }, { everyS: 60 }) // => 0.0908
+ * agitationLogSd({ everyS: 30 }, { everyS: 60 }) // => 0.0910
  * ```
  */
 export function agitationLogSd(from: Agitation, to: Agitation, law: AgitationLaw = genericAgitationLaw): number {
@@ -27,6 +27,5 @@ export function agitationLogSd(from: Agitation, to: Agitation, law: AgitationLaw
 
 /** The same for a checked law and its sides. */
 export function spreadOfSides(law: AgitationLaw, before: AgitationSide, after: AgitationSide): number {
-  const byLaw = (law.sdStaleLoss ?? GIVEN_LOSS_SD) * Math.abs(before.stale / before.rate - after.stale / after.rate);
-  return (before.intervalS === undefined) === (after.intervalS === undefined) ? byLaw : Math.hypot(byLaw, STAND_LOG_SD);
+  return Math.hypot((law.sdStaleLoss ?? GIVEN_LOSS_SD) * (before.slope - after.slope), STAND_LOG_SD * (before.stand - after.stand));
 }

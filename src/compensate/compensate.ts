@@ -71,8 +71,7 @@ export function compensate(baseline: Baseline, conditions: Conditions, knowledge
   const logSd = inRange("compensate: the spread of ln(time)", Math.sqrt(variance), 0, WIDEST_LOG_SD, "");
   const estimate = timeEstimate(timeS, logSd);
   outcomeCautions(cautions, estimate, factors, baseline, conditions, knowledge);
-  const { lowS, highS } = estimate;
-  return { timeS, lowS, highS, factors, cautions: gravestFirst(cautions) };
+  return { timeS, lowS: estimate.lowS, highS: estimate.highS, factors, cautions: gravestFirst(cautions) };
 }
 
 function baselineTerm(baseline: Baseline): WorkedTerm {

@@ -26,7 +26,7 @@ export interface JointSpread {
 export function jointVariance(sum: number, factors: readonly Factor[], knowledge: Knowledge, baseline: Baseline, conditions: Conditions): number {
   const { joint, schema } = knowledge as Knowledge & { readonly joint: JointSpread; readonly schema?: unknown };
   // All that learn wrote has a joint spread, so that knowledge of a newer version is seen here.
-  if (typeof schema === "number" && schema > 1) wrongValue("compensate: knowledge.schema", "1 (a newer version of this package wrote it)", schema);
+  if (typeof schema === "number" && schema > 1) wrongValue("compensate: knowledge.schema", "1 (a newer version wrote it)", schema);
   plainObject("compensate: knowledge.joint", joint);
   const causes = longEnough("compensate: knowledge.joint.causes", joint.causes, 0);
   let variance = sum;
@@ -47,18 +47,10 @@ export function jointVariance(sum: number, factors: readonly Factor[], knowledge
 /** The spread of a factor that comes from the learned number behind it, with the sign by which ln(time) follows that number. */
 function learnedLogSd({ cause, value, logSd }: Factor, { dilution, agitation }: Knowledge, from: Baseline, to: Conditions): number {
   // Where something else spreads as well, the number's part is worked out alone; the terms have checked both sides by name.
-  if (cause === "dilution") {
-    const logC = (side: Conditions): number => logConcentration(readDilution("", side.dilution));
-    return ((dilution as PowerDilutionLaw).sd ?? GIVEN_EXPONENT_SD) * (logC(from) - logC(to));
-  }
-  if (cause === "agitation") {
-    const law = agitation as AgitationLaw;
-    const slope = (side: Conditions): number => {
-      const { stale, rate } = agitationSide("", side.agitation as Agitation, law);
-      return stale / rate;
-    };
-    return (law.sdStaleLoss ?? GIVEN_LOSS_SD) * (slope(to) - slope(from));
-  }
+  const byNumber = (sd: number, slope: (side: Conditions) => number): number => sd * (slope(to) - slope(from));
+  if (cause === "dilution") return byNumber((dilution as PowerDilutionLaw).sd ?? GIVEN_EXPONENT_SD, (side) => -logConcentration(readDilution("", side.dilution)));
+  const law = agitation as AgitationLaw;
+  if (cause === "agitation") return byNumber(law.sdStaleLoss ?? GIVEN_LOSS_SD, (side) => agitationSide("", side.agitation as Agitation, law).slope);
   // All of the others is the number's. Which way it acts the factor tells, but for a rate of ageing below 0 and an energy of 0: there the ages and temperatures do.
   // An increase by use of 0 is taken for use that grew.
   const cooler = cause === "temperature" && typeof to.temperatureC === "number" ? from.temperatureC - to.temperatureC : value - 1;

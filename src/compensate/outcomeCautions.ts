@@ -29,9 +29,8 @@ export function outcomeCautions(
   if (highS > 1.5 * lowS)
     cautions.push(unwise("wide-interval", "The interval is wide: develop a test strip before the negative.", 1.5, highS / lowS));
   let guessed = "";
-  for (const { cause, basis } of factors)
-    if (basis === "default" && cause !== "baseline") guessed += guessed === "" ? cause : `, ${cause}`;
-  if (guessed !== "")
+  for (const { cause, basis } of factors) if (basis === "default" && cause !== "baseline") guessed += (guessed && ", ") + cause;
+  if (guessed)
     cautions.push({
       code: "default-law",
       severity: "note",

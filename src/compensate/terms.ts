@@ -122,10 +122,11 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
   const after = agitationSide("compensate: conditions.agitation", to, law);
   const factor = row("agitation", before.rate / after.rate, spreadOfSides(law, before, after), law, basis);
   const cautions: Caution[] = [];
-  if ((to === "stand" || from === "stand") && factor.basis !== "unchanged")
+  if (before.stand !== after.stand)
     cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand: the time is a rough guide."));
-  if ((after.intervalS ?? 0) > LONGEST_INTERVAL_S)
-    cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves up to 3 min between agitations."));
+  // Continuous and stand are text, without an interval.
+  if ((to as { readonly everyS: number }).everyS > LONGEST_INTERVAL_S)
+    cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves intervals up to 3 min."));
   return { factor, cautions };
 }
 

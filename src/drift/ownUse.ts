@@ -2,7 +2,8 @@ import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 
 /**
  * How one development wears out its own bath: a published use rule (`increase`, 0.10 is 10 % more time, for every `perCm2PerL` square
- * centimetres developed in a litre) and today's load.
+ * centimetres developed in a litre) and today's load. A learned rule is taken by its increase alone, without its `shape`: for
+ * a light load they are the same.
  */
 export interface OwnUse {
   /** 0 to 10 */

@@ -1,7 +1,7 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { ageFactor, type AgeLaw } from "./ageFactor.js";
-import { useTangent } from "./tangents.js";
+import { useLine } from "./lines.js";
 import { useFactor, type UseLaw } from "./useFactor.js";
 
 const WHERE = "bathVerdict: bath";
@@ -84,7 +84,7 @@ export function bathVerdict(bath: Bath): BathVerdict {
 
 /** A use rule takes 1000 times at most; a bath beyond is judged as one of 1000. */
 function usedFactor(use: UseLaw, usedCm2PerL: number): number {
-  const [log] = useTangent("useFactor:", use, usedCm2PerL);
+  const [log] = useLine("useFactor:", use, usedCm2PerL);
   // Against the rounding of the logarithm, so that useFactor is asked below its limit only.
   return log > Math.log(1000) - 1e-9 ? 1000 : useFactor(use, usedCm2PerL);
 }

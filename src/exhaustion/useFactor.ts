@@ -1,4 +1,4 @@
-import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { inRange, plainObject, wrongValue } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 
 /**
@@ -11,6 +11,8 @@ export interface UseLaw extends LawOrigin {
   readonly growth: "linear" | "compound";
   /** standard deviation of `increase`; a quarter of it when left out */
   readonly sdIncrease?: number;
+  /** of an increase that was learned: the increase of the rule whose curve it scales in ln(time), 0 to 10 */
+  readonly shape?: number;
   /** published or own capacity, cm² per litre */
   readonly capacityCm2PerL?: number;
 }
@@ -37,7 +39,8 @@ export const genericUseLaw: UseLaw = {
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range, or the factor would pass 1000
  *
- * @remarks linear: 1 + increase × used/per; compound: (1 + increase)^(used/per). Both are in print: "10 % for each film" is added by
+ * @remarks linear: 1 + increase × used/per; compound: (1 + increase)^(used/per); with `shape` that of the rule whose increase is the shape, to the power
+ * increase/shape. Both are in print: "10 % for each film" is added by
  * the maker who wrote it and multiplied by many who read it; at ten films they are 2.0 and 2.6. Bromide released by the films slows
  * the bath as much as spent agent does, so the rule holds for the developer it was printed for.
  *
@@ -47,20 +50,28 @@ export const genericUseLaw: UseLaw = {
  * ```
  */
 export function useFactor(law: UseLaw, usedCm2PerL: number): number {
-  const portions = usePortions("useFactor:", law, usedCm2PerL);
-  const { increase } = law;
-  const factor = law.growth === "linear" ? 1 + increase * portions : (1 + increase) ** portions;
-  if (!(factor <= 1000)) wrongValue("useFactor: usedCm2PerL", "such that time grows at most 1000 times", usedCm2PerL);
+  const factor = Math.exp(useSlope("useFactor:", law, usedCm2PerL) * law.increase);
+  // With room for the rounding of the logarithm.
+  if (!(factor < 1000.001)) wrongValue("useFactor: usedCm2PerL", "such that time grows at most 1000 times", usedCm2PerL);
   return factor;
 }
 
-/** How many of the rule's portions have been developed, for a checked rule. */
-export function usePortions(where: string, law: UseLaw, usedCm2PerL: number): number {
+/** The standard deviation of the increase of a checked rule. */
+export function increaseSd({ increase, sdIncrease }: UseLaw): number {
+  return sdIncrease ?? increase / 4;
+}
+
+/** How ln of the factor moves with the increase of a rule, which is checked. */
+export function useSlope(where: string, law: UseLaw, usedCm2PerL: number): number {
   plainObject(where, law, " law");
-  inRange(where, law.increase, 0, 10, "", " law.increase");
+  const { increase, shape = increase } = law;
+  inRange(where, increase, 0, 10, "", " law.increase");
+  inRange(where, shape, 0, 10, "", " law.shape");
   inRange(where, law.sdIncrease ?? 0, 0, 10, "", " law.sdIncrease");
-  const per = positive(where, law.perCm2PerL, 1e6, " cm²/l", " law.perCm2PerL");
+  const per = inRange(where, law.perCm2PerL, 0.001, 1e6, " cm²/l", " law.perCm2PerL");
   const growth: unknown = law.growth;
   if (growth !== "linear" && growth !== "compound") wrongValue(`${where} law.growth`, '"linear" or "compound"', growth);
-  return inRange(where, usedCm2PerL, 0, 1e6, " cm²/l", " usedCm2PerL") / per;
+  const portions = inRange(where, usedCm2PerL, 0, 1e6, " cm²/l", " usedCm2PerL") / per;
+  const curve = shape || 1e-20;
+  return (growth === "linear" ? Math.log1p(curve * portions) : portions * Math.log1p(curve)) / curve;
 }

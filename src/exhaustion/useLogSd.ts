@@ -1,4 +1,4 @@
-import { usePortions, type UseLaw } from "./useFactor.js";
+import { increaseSd, useSlope, type UseLaw } from "./useFactor.js";
 
 /**
  * The standard deviation of the ln of the use factor between two states of a bath.
@@ -9,20 +9,16 @@ import { usePortions, type UseLaw } from "./useFactor.js";
  * @returns the standard deviation in ln(time), 0 when both are the same
  * @throws TypeError or RangeError as {@link useFactor} does
  *
- * @remarks sd(increase) × |∂ln f/∂increase|, which is p/(1 + increase·p) for a linear and p/(1 + increase) for a compound rule, p the
- * portions used.
+ * @remarks sd(increase)/increase × |ln f(to) − ln f(from)|: ln of the factor is known to the share of itself to which the increase is; for an increase of 0
+ * sd(increase) times the difference in portions.
  *
  * @example
  * ```ts
- * useLogSd({ increase: 0.1, perCm2PerL: 516.128, growth: "compound" }, 0, 516.128) // => 0.02273
+ * useLogSd({ increase: 0.1, perCm2PerL: 516.128, growth: "compound" }, 0, 516.128) // => 0.02383
  * ```
  */
 export function useLogSd(law: UseLaw, fromCm2PerL: number, toCm2PerL: number): number {
-  const slope = (usedCm2PerL: number): number => {
-    const portions = usePortions("useLogSd:", law, usedCm2PerL);
-    return portions / (1 + law.increase * (law.growth === "linear" ? portions : 1));
-  };
+  const slope = (usedCm2PerL: number): number => useSlope("useLogSd:", law, usedCm2PerL);
   // The slopes first: they check the law.
-  const difference = Math.abs(slope(toCm2PerL) - slope(fromCm2PerL));
-  return (law.sdIncrease ?? law.increase / 4) * difference;
+  return Math.abs(slope(toCm2PerL) - slope(fromCm2PerL)) * increaseSd(law);
 }

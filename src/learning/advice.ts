@@ -5,7 +5,7 @@ import type { Caution } from "../core/caution.js";
 import { present } from "../core/ordered.js";
 import type { Surprise } from "../core/posterior.js";
 import type { Fit } from "../core/robust.js";
-import type { NumberOfLaw } from "../exhaustion/tangents.js";
+import type { NumberOfLaw } from "../exhaustion/lines.js";
 import type { Entry } from "./notebook.js";
 import type { Parameter, SetAside } from "./types.js";
 

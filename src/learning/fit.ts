@@ -6,7 +6,7 @@ import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { dot, update } from "../core/posterior.js";
 import { robustPosterior, type Fit, type Reading } from "../core/robust.js";
-import { ageRange, type NumberOfLaw, type NumberRange } from "../exhaustion/tangents.js";
+import { ageRange, type NumberOfLaw, type NumberRange } from "../exhaustion/lines.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";
 import { learnableLaws, priorNumbers } from "./learnableLaws.js";
@@ -59,7 +59,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   const spreads = fit.spread.map((row) => Math.hypot(...row));
   const sdOf = (j: number): number => (numbers[j]?.[1] as number) * (spreads[j] as number);
   // The range in which each number can be a law.
-  const bounds: readonly NumberRange[] = [[-20, Math.log(1e6) - logBase], [0, 200], [0, 3], [0, 0.99], [0, 10], ageRange(laws.age, sdOf(5)), [-1e3, 1e3]];
+  const bounds: readonly NumberRange[] = [[-20, Math.log(1e6) - logBase], [0, 200], [0, 3], [0, 10], [0, 10], ageRange(laws.age, sdOf(5)), [-1e3, 1e3]];
   const correlation = fit.spread.map((row, i) =>
     // Storage and rounding must not carry a correlation past 1.
     fit.spread.map((other, j) => (i === j ? 1 : clamped(dot(row, other) / ((spreads[i] as number) * (spreads[j] as number)), [-1, 1]))),

@@ -13,8 +13,8 @@ import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
 import type { AgeLaw } from "../exhaustion/ageFactor.js";
 import { ageLogSd } from "../exhaustion/ageLogSd.js";
 import { genericAgeLaw } from "../exhaustion/genericAgeLaw.js";
-import { ageNumber, useNumber, type NumberOfLaw } from "../exhaustion/tangents.js";
-import { genericUseLaw, usePortions, type UseLaw } from "../exhaustion/useFactor.js";
+import { ageNumber, useNumber, type NumberOfLaw } from "../exhaustion/lines.js";
+import { genericUseLaw, useSlope, type UseLaw } from "../exhaustion/useFactor.js";
 import { energyLawNear } from "../temperature/energyLawNear.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { ArrheniusLaw } from "../temperature/law.js";
@@ -40,7 +40,7 @@ export function learnableLaws(where: string, laws: Knowledge, baseC: number): Le
   const { agitation = genericAgitationLaw, use = genericUseLaw, age = genericAgeLaw } = laws;
   // Each room refuses what is no law of its own.
   for (const law of [temperature, dilution, agitation, use, age]) checkedLawOrigin(where, law);
-  usePortions(where, use, 0);
+  useSlope(where, use, 0);
   ageLogSd(age, 0, 0);
   return {
     temperature: energyLawNear(where, temperature, fromC),

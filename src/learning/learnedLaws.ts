@@ -1,8 +1,9 @@
 /*
  * Room: learning. From learned numbers back to laws, so that `compensate` takes them as it takes any others.
  */
+import { withLoss } from "../agitation/agitation.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
-import { withAgeNumber } from "../exhaustion/tangents.js";
+import { withAgeNumber, withUseNumber } from "../exhaustion/lines.js";
 import type { LearnableLaws } from "./learnableLaws.js";
 import type { Parameter, Prior } from "./types.js";
 
@@ -23,8 +24,8 @@ export function learnedLaws(prior: Prior, laws: LearnableLaws, parameters: reado
     },
     ...law("temperature", temperature, { activationEnergyKJPerMol: temperature.value, sdKJPerMol: temperature.sd }),
     ...law("dilution", dilution, { exponent: dilution.value, sd: dilution.sd }),
-    ...law("agitation", agitation, { staleLoss: agitation.value, sdStaleLoss: agitation.sd }),
-    ...law("use", use, { increase: use.value, sdIncrease: use.sd }),
+    ...law("agitation", agitation, withLoss(laws.agitation, agitation.value, agitation.sd)),
+    ...law("use", use, withUseNumber(laws.use, [use.value, use.sd])),
     ...law("age", age, withAgeNumber(laws.age, [age.value, age.sd])),
   };
 }

@@ -8,7 +8,7 @@ import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { ageTangent, useTangent, type Tangent } from "../exhaustion/tangents.js";
+import { ageLine, useLine, type Line } from "../exhaustion/lines.js";
 import { GAS_CONSTANT_KJ, inverseKelvin } from "../temperature/law.js";
 import type { Run } from "./types.js";
 import type { LearnableLaws } from "./learnableLaws.js";
@@ -29,18 +29,17 @@ export interface ModelRow {
 export type ModelConditions = Partial<Omit<Run, "outcome" | "timeS" | "strength">> & { readonly strength?: Pick<Factor, "value" | "logSd"> };
 
 /**
- * Makes the function from conditions to a row, or to the reason why the model has none. The slopes are taken at the laws given: exact for
- * temperature, dilution, age and strength, a tangent for agitation and use.
+ * Makes the function from conditions to a row, or to the reason why the model has none.
  *
  * @param where - for the texts: the function and the knowledge's baseline
  */
 export function rowMaker(where: string, baseline: Baseline, laws: LearnableLaws): (where: string, conditions: ModelConditions) => ModelRow | string {
   const { usedCm2PerL = 0, ageH = 0 } = baseline;
-  const before = tangents(`${where} baseline`, laws, { ...baseline, usedCm2PerL, ageH, strength: { value: 1, logSd: 0 } });
+  const before = lines(`${where} baseline`, laws, { ...baseline, usedCm2PerL, ageH, strength: { value: 1, logSd: 0 } });
   const { age } = laws;
 
   return (at, conditions) => {
-    const after = tangents(at, laws, conditions);
+    const after = lines(at, laws, conditions);
     const toC = conditions.temperatureC ?? baseline.temperatureC;
     // No plate is developed in a hotter bath: `compensate` asks there whether °F was meant, and from such a run nothing is learned.
     if (toC > 45) return `at ${toC} °C: is it in °F?`;
@@ -60,13 +59,13 @@ export function rowMaker(where: string, baseline: Baseline, laws: LearnableLaws)
   };
 }
 
-/** ln(time) by each cause after the base time, and how it moves with the cause's number; nothing for what the conditions leave out. */
-function tangents(
+/** ln(time) by each cause after the base time, and its slope with the cause's number; nothing for what the conditions leave out. */
+function lines(
   at: string,
   laws: LearnableLaws,
   { temperatureC, dilution, agitation, usedCm2PerL, ageH, strength }: ModelConditions,
-): readonly (Tangent | undefined)[] {
-  const found: (Tangent | undefined)[] = [undefined, undefined, undefined, undefined, undefined, undefined];
+): readonly (Line | undefined)[] {
+  const found: (Line | undefined)[] = [undefined, undefined, undefined, undefined, undefined, undefined];
   if (temperatureC !== undefined) {
     const slope = inverseKelvin(inRange(at, temperatureC, 0, 100, " °C", ".temperatureC")) / GAS_CONSTANT_KJ;
     found[0] = [laws.temperature.activationEnergyKJPerMol * slope, slope];
@@ -76,11 +75,11 @@ function tangents(
     found[1] = [laws.dilution.exponent * slope, slope];
   }
   if (agitation !== undefined) {
-    const { stale, rate } = agitationSide(`${at}.agitation`, agitation, laws.agitation);
-    found[2] = [-Math.log(rate), stale / rate];
+    const { rate, slope } = agitationSide(`${at}.agitation`, agitation, laws.agitation);
+    found[2] = [-Math.log(rate), slope];
   }
-  if (usedCm2PerL !== undefined) found[3] = useTangent(at, laws.use, usedCm2PerL);
-  if (ageH !== undefined) found[4] = ageTangent(laws.age, inRange(at, ageH, 0, 1e6, " h", ".ageH"));
+  if (usedCm2PerL !== undefined) found[3] = useLine(at, laws.use, usedCm2PerL);
+  if (ageH !== undefined) found[4] = ageLine(laws.age, inRange(at, ageH, 0, 1e6, " h", ".ageH"));
   if (strength !== undefined) {
     const { value, logSd } = plainObject(at, strength, ".strength");
     found[5] = [Math.log(positive(at, value, 1e6, "", ".strength.value")), inRange(at, logSd, 0, 10, "", ".strength.logSd")];

@@ -32,8 +32,7 @@ export interface RankedTest<Candidate extends TestCandidate = TestCandidate> {
  *
  * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do no harm. In closed form: with c the
  * covariance of the numbers, q and x the rows of question and candidate and s² the variance of the
- * outcome, the variance after is q·c·q − (q·c·x)²/(x·c·x + s²). The spread does not depend on what the test will say; once use
- * or agitation was learned it is foretold to a few per cent of itself, since those two enter by a tangent. A time far from
+ * outcome, the variance after is q·c·q − (q·c·x)²/(x·c·x + s²). The spread does not depend on what the test will say. A time far from
  * the right one is harder to judge: a quarter of the correction is added to s, as for a judged run. The best for its cost is for
  * the caller to weigh: sort anew by gain for each minute or millilitre.
  *

@@ -2,6 +2,7 @@
  * Room: recipe. Values that are each in range and do not go together. The rooms know their own rules: each is asked, and what it throws
  * becomes a problem with a path.
  */
+import { agitationFactor } from "../agitation/agitationFactor.js";
 import { ageFactor } from "../exhaustion/ageFactor.js";
 import { genericGrowthLaw } from "../contrast/genericGrowthLaw.js";
 import { timeForGamma } from "../contrast/timeForGamma.js";
@@ -28,9 +29,10 @@ export function ask<T>(problems: RecipeProblem[], path: string, call: () => T, m
 /** The problems of a recipe whose shape is right, apart from those of its brew. */
 export function relationProblems({ baseline, conditions = {}, knowledge = {} }: Recipe): readonly RecipeProblem[] {
   const problems: RecipeProblem[] = [];
-  const { temperature, dilution, use, age, growth = genericGrowthLaw } = knowledge;
+  const { temperature, dilution, agitation, use, age, growth = genericGrowthLaw } = knowledge;
   if (temperature !== undefined) ask(problems, "/knowledge/temperature", () => temperatureFactor(temperature, 20, 20));
   if (dilution !== undefined) ask(problems, "/knowledge/dilution", () => dilutionFactor("stock", "stock", dilution));
+  if (agitation !== undefined) ask(problems, "/knowledge/agitation", () => agitationFactor("continuous", "continuous", agitation));
   for (const [side, { usedCm2PerL = 0, ageH = 0, gamma }] of Object.entries({ baseline, conditions })) {
     if (use !== undefined) ask(problems, `/${side}/usedCm2PerL`, () => useFactor(use, usedCm2PerL));
     // Past its life today a bath has no time, which is a caution; a known time past its life cannot have been.

@@ -49,8 +49,31 @@ describe("agitationFactor", () => {
     expect(agitationFactor("continuous", { everyS: 75 * x }, law)).toBeCloseTo(1 / (1 - 0.73 * stale), 13);
     expect(agitationFactor("continuous", { everyS: 1e-12 }, law)).toBeCloseTo(1, 13);
   });
+  test.prop([agitation, interval, fc.constantFrom(0, 0.01, 0.73, 0.99), fc.double({ min: 0, max: 10, noNaN: true })])(
+    "of a loss that was learned is that of the law before, to a power: 1 at a loss of 0, never below it at a longer interval",
+    (from, everyS, shape, staleLoss) => {
+      const learned = { staleLoss, staleTimeS: 75, shape };
+      const before = { staleLoss: shape, staleTimeS: 75 };
+      expect(agitationFactor(from, { everyS }, { ...before, shape })).toBe(agitationFactor(from, { everyS }, before));
+      if (from === "stand") return;
+      const logTime = Math.log(agitationFactor(from, { everyS }, learned));
+      if (shape > 0) expect(logTime).toBeCloseTo((staleLoss / shape) * Math.log(agitationFactor(from, { everyS }, before)), 9);
+      // The curve of a loss of nothing is the stale share itself.
+      else expect(logTime).toBeCloseTo(100 * staleLoss * Math.log(agitationFactor(from, { everyS }, { ...before, staleLoss: 0.01, shape: 0 })), 9);
+      expect(agitationFactor("continuous", { everyS }, learned)).toBeGreaterThanOrEqual(1);
+    },
+  );
   it("refuses by message", () => {
     const f = agitationFactor;
+    expect(() => f("stand", "stand", { staleLoss: 11, staleTimeS: 60, shape: 0.5 })).toThrow(
+      new RangeError("agitationFactor: law.staleLoss must be from 0 to 10, got 11"),
+    );
+    expect(() => f("stand", "stand", { staleLoss: 0.5, staleTimeS: 60, shape: 1 })).toThrow(
+      new RangeError("agitationFactor: law.shape must be from 0 to 0.99, got 1"),
+    );
+    expect(() => f("stand", "stand", anyOf({ staleLoss: 0.5, staleTimeS: 60, shape: null }))).toThrow(
+      new TypeError("agitationFactor: law.shape must be a number, got null"),
+    );
     expect(() => f(anyOf("shake"), "stand")).toThrow(
       new RangeError('agitationFactor: from must be "continuous", "stand" or { everyS }, got "shake"'),
     );
@@ -76,14 +99,18 @@ describe("agitationFactor", () => {
 });
 
 describe("agitationLogSd", () => {
-  test.prop([agitation, agitation])("is 0 on itself, symmetric, and the slope of ln f in the loss", (a, b) => {
+  test.prop([agitation, agitation])("is 0 on itself, symmetric, and the share of ln f to which the loss is known", (a, b) => {
     expect(agitationLogSd(a, a)).toBe(0);
     expect(agitationLogSd(a, b)).toBe(agitationLogSd(b, a));
     const stands = (a === "stand") !== (b === "stand");
-    const h = 1e-5;
-    const at = (staleLoss: number): number => Math.log(agitationFactor(a, b, { ...genericAgitationLaw, staleLoss }));
-    const slope = (at(0.73 + h) - at(0.73 - h)) / (2 * h);
-    expect(agitationLogSd(a, b)).toBeCloseTo(Math.hypot(0.45 * slope, stands ? 0.4 : 0), 5);
+    // Of stand the law of intervals says nothing.
+    const logTime = (each: Agitation): number => (each === "stand" ? 0 : Math.log(agitationFactor("continuous", each)));
+    expect(agitationLogSd(a, b)).toBeCloseTo(Math.hypot((0.55 / 0.73) * (logTime(b) - logTime(a)), stands ? 0.4 : 0), 9);
+  });
+  it("of a loss of 0 is that of a loss of so much of the stale share", () => {
+    // At an interval of τ the stale share is 1/e.
+    const none = { staleLoss: 0, staleTimeS: 60, sdStaleLoss: 0.5 };
+    expect(agitationLogSd("continuous", { everyS: 60 }, none)).toBeCloseTo(0.5 / Math.E, 9);
   });
   it("gives a law without a spread one of 0.25 in the loss", () => {
     const law = { staleLoss: 0.5, staleTimeS: 60 };

@@ -256,7 +256,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("long-interval", known, { agitation: { everyS: 181 } })).toEqual({
       code: "long-interval",
       severity: "warn",
-      message: "The law of agitation serves up to 3 min between agitations.",
+      message: "The law of agitation serves intervals up to 3 min.",
       path: "/conditions/agitation",
     });
   });

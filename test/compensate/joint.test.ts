@@ -145,7 +145,7 @@ describe("laws that were learned together", () => {
     const agitation = { staleLoss: 0.73, staleTimeS: 75, runs };
     const knowledge = { agitation, joint: joint("baseline", "agitation", -0.9) };
     // The learned part, by differences: 0.25 is the spread in staleLoss of a law without one.
-    const more = { ...agitation, staleLoss: 0.7301 };
+    const more = { ...agitation, staleLoss: 0.7301, shape: 0.73 };
     for (const [from, to] of [[{ everyS: 60 }, "stand"], ["stand", { everyS: 60 }]] as const) {
       const learned = 0.25 * Math.log(agitationFactor(from, to, more) / agitationFactor(from, to, agitation)) * 1e4;
       expect(Math.sign(learned)).toBe(to === "stand" ? -1 : 1);
@@ -190,7 +190,7 @@ describe("laws that were learned together", () => {
     expect(() => compensate(baseline, { temperatureC: 15 }, { ...laws, joint: joint("baseline", "temperature", 1.5) })).toThrow(new RangeError("compensate: knowledge.joint must be from -1 to 1, got 1.5"));
     const start = startKnowledge({ timeS: 510, temperatureC: 20 });
     expect(compensate(start.baseline, {}, start).timeS).toBe(510);
-    expect(() => compensate(start.baseline, {}, anyOf({ ...start, schema: 2 }))).toThrow(new RangeError("compensate: knowledge.schema must be 1 (a newer version of this package wrote it), got 2"));
+    expect(() => compensate(start.baseline, {}, anyOf({ ...start, schema: 2 }))).toThrow(new RangeError("compensate: knowledge.schema must be 1 (a newer version wrote it), got 2"));
   });
   it("says how many runs a learned base time stands on", () => {
     expect(compensate({ ...baseline, runs: 3 }, {}).factors[0]).toMatchObject({ basis: "own runs", runs: 3, sources: [] });

@@ -45,6 +45,13 @@ describe("useFactor", () => {
     if (law.growth === "compound") expect(useFactor(law, used)).toBeCloseTo(useFactor(law, used / 2) ** 2, 6);
     else expect(useFactor(law, used) - 1).toBeCloseTo(2 * (useFactor(law, used / 2) - 1), 9);
   });
+  test.prop([useLaw, fc.double({ min: 0, max: 2, noNaN: true }), area])("of an increase that was learned is that of the rule before, to a power", (law, share, used) => {
+    const learned = { ...law, increase: share * law.increase, shape: law.increase };
+    expect(Math.log(useFactor(learned, used))).toBeCloseTo(share * Math.log(useFactor(law, used)), 10);
+    expect(useFactor({ ...law, shape: law.increase }, used)).toBe(useFactor(law, used));
+    // The rule before may have been none: then the increase is one of ln(time) for each portion, whichever way the rule grows.
+    expect(Math.log(useFactor({ ...law, shape: 0 }, used))).toBeCloseTo((law.increase * used) / law.perCm2PerL, 9);
+  });
   it("refuses by message", () => {
     const good = perFilm("linear");
     expect(() => useFactor(anyOf(null), 1)).toThrow(new TypeError("useFactor: law must be an object, got null"));
@@ -54,8 +61,10 @@ describe("useFactor", () => {
     expect(() => useFactor({ ...good, sdIncrease: NaN }, 1)).toThrow(
       new RangeError("useFactor: law.sdIncrease must be from 0 to 10, got NaN"),
     );
+    expect(() => useFactor({ ...good, shape: 11 }, 1)).toThrow(new RangeError("useFactor: law.shape must be from 0 to 10, got 11"));
+    expect(() => useFactor(anyOf({ ...good, shape: null }), 1)).toThrow(new TypeError("useFactor: law.shape must be a number, got null"));
     expect(() => useFactor({ ...good, perCm2PerL: 0 }, 1)).toThrow(
-      new RangeError("useFactor: law.perCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"),
+      new RangeError("useFactor: law.perCm2PerL must be from 0.001 to 1000000 cm²/l, got 0"),
     );
     expect(() => useFactor(anyOf({ ...good, growth: "fast" }), 1)).toThrow(
       new RangeError('useFactor: law.growth must be "linear" or "compound", got "fast"'),
@@ -83,14 +92,16 @@ describe("a generic law of age that nothing has taught", () => {
 });
 
 describe("useLogSd", () => {
-  test.prop([useLaw, area, area])("is the spread of the increase times the slope of ln f", (law, a, b) => {
-    const h = 1e-6;
-    const ln = (increase: number): number =>
-      Math.log(useFactor({ ...law, increase }, b) / useFactor({ ...law, increase }, a));
-    const slope = (ln(law.increase + 2 * h) - ln(law.increase)) / (2 * h);
-    expect(useLogSd({ ...law, sdIncrease: 0.04 }, a, b)).toBeCloseTo(0.04 * Math.abs(slope), 3);
+  test.prop([useLaw, area, area])("is the share of ln f to which the increase is known", (law, a, b) => {
+    const logFactor = Math.log(useFactor(law, b) / useFactor(law, a));
+    expect(useLogSd({ ...law, sdIncrease: 0.6 * law.increase }, a, b)).toBeCloseTo(0.6 * Math.abs(logFactor), 9);
     expect(useLogSd(law, a, b)).toBe(useLogSd({ ...law, sdIncrease: law.increase / 4 }, b, a));
     expect(useLogSd(law, a, a)).toBe(0);
+  });
+  it("of an increase of 0 is that of an increase for each portion", () => {
+    const none = { increase: 0, perCm2PerL: 100, growth: "linear", sdIncrease: 0.05 } as const;
+    expect(useLogSd(none, 100, 300)).toBeCloseTo(0.1, 9);
+    expect(useLogSd({ ...none, growth: "compound" }, 100, 300)).toBeCloseTo(0.1, 9);
   });
   it("names itself in its errors", () => {
     expect(() => useLogSd(anyOf(undefined), 0, 0)).toThrow("useLogSd: law must be an object, got undefined");

@@ -54,11 +54,14 @@ const dilutionLaw = fc.oneof(power, record({ kind: oneOf("table"), rows: weaker,
 
 // agitation
 const agitation = fc.oneof(oneOf("continuous", "stand"), record({ everyS: above0(3600) }));
-const agitationLaw = record({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), ...origin }, ["staleLoss", "staleTimeS"]);
+const agitationLaw = fc.oneof(
+  record({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), ...origin }, ["staleLoss", "staleTimeS"]),
+  record({ staleLoss: within(0, 10), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), shape: within(0, 0.99), ...origin }, ["staleLoss", "staleTimeS", "shape"]),
+);
 
 // exhaustion
 const useLaw = record(
-  { increase: within(0, 1), perCm2PerL: fc.oneof({ weight: 9, arbitrary: within(50, 2000) }, { weight: 1, arbitrary: above0(1e4) }), growth: oneOf("linear", "compound"), sdIncrease: within(0, 1), capacityCm2PerL: above0(1e6), ...origin },
+  { increase: within(0, 1), perCm2PerL: fc.oneof({ weight: 9, arbitrary: within(50, 2000) }, { weight: 1, arbitrary: within(0.001, 1e4) }), growth: oneOf("linear", "compound"), sdIncrease: within(0, 1), shape: within(0, 1), capacityCm2PerL: above0(1e6), ...origin },
   ["increase", "perCm2PerL", "growth"],
 );
 const used = fc.oneof({ weight: 9, arbitrary: within(0, 5000) }, { weight: 1, arbitrary: within(0, 1e6) });

@@ -150,22 +150,23 @@ describe("laws learned from one run, by hand", () => {
   const moved = (surprise: number, slope: number, sd: number, r: number): number => (surprise * slope * sd ** 2) / (slope ** 2 * sd ** 2 + r ** 2);
   const left = (slope: number, sd: number, r: number): number => Math.sqrt(1 / (1 / sd ** 2 + slope ** 2 / r ** 2));
 
-  it("a compound use law: ln(time) = portions·ln(1 + increase), of slope portions/(1 + increase)", () => {
+  it("a compound use law: ln(time) = portions·ln(1 + increase), scaled", () => {
     const use = { increase: 0.1, sdIncrease: 0.05, perCm2PerL: 500, growth: "compound", sources: ["invented"] } as const;
     const known = learn(startKnowledge(baseline, { baseLogSd: 0, noise: "stated", laws: { use } }), [good(700, 20, { usedCm2PerL: 1000 })]);
     // 1000 cm²/l are 2 portions of 500; a good run is known to 0.1.
-    const slope = 2 / 1.1;
+    const slope = (2 * Math.log(1.1)) / 0.1;
     const value = 0.1 + moved(Math.log(700 / 510) - 2 * Math.log(1.1), slope, 0.05, 0.1);
     expect(parameter(known, "use").value).toBeCloseTo(value, 12);
     expect(known.use?.increase).toBeCloseTo(value, 12);
     expect(known.use?.sdIncrease).toBeCloseTo(left(slope, 0.05, 0.1), 12);
+    expect(known.use?.shape).toBe(0.1);
   });
   it("a linear use law from a baseline in a used bath", () => {
     const use = { increase: 0.2, sdIncrease: 0.05, perCm2PerL: 500, growth: "linear", sources: ["invented"] } as const;
     const prior = startKnowledge({ ...baseline, usedCm2PerL: 500 }, { baseLogSd: 0, noise: "stated", laws: { use } });
     const known = learn(prior, [good(700, 20, { usedCm2PerL: 1000 })]);
-    // From 1 portion to 2: ln(1.4/1.2), and the slope of ln(1 + p·increase) is p/(1 + p·increase).
-    const slope = 2 / 1.4 - 1 / 1.2;
+    // From 1 portion to 2: ln(1.4/1.2), of which 1 of the increase is the 1/0.2.
+    const slope = Math.log(1.4 / 1.2) / 0.2;
     expect(known.use?.increase).toBeCloseTo(0.2 + moved(Math.log(700 / 510) - Math.log(1.4 / 1.2), slope, 0.05, 0.1), 12);
     expect(known.use?.sdIncrease).toBeCloseTo(left(slope, 0.05, 0.1), 12);
     // A run in a bath as used as the baseline's says nothing of use.

@@ -32,7 +32,7 @@ describe("learning from anything", () => {
         ),
         use: fc.record({
           increase: fc.constantFrom(0, 0.08, 10),
-          perCm2PerL: fc.constantFrom(1e-30, 516, 1e6),
+          perCm2PerL: fc.constantFrom(0.001, 516, 1e6),
           growth: fc.constantFrom("linear" as const, "compound" as const),
           sdIncrease: fc.constantFrom(0, 10),
         }),

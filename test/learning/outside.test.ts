@@ -63,7 +63,7 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
     const start = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } }, { baseLogSd: 0.3, noise: "stated" });
     const known = learn(start, runs);
     expect(known.advice.map(({ code }) => code)).not.toContain("held-at-limit");
-    // The model written out again: generic laws and their slopes at the prior.
+    // The model written out again: generic laws, use and agitation as their curves stretched.
     const energy = genericTemperatureLaw.activationEnergyKJPerMol;
     const n = genericDilutionLaw.exponent;
     const { staleLoss, staleTimeS } = genericAgitationLaw;
@@ -79,8 +79,8 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
         1,
         (inverse(run.temperatureC) - inverse(20)) / R,
         Math.log(dilutions[i]! / 10),
-        stale(everyS[i]!) / rate(everyS[i]!) - stale(60) / rate(60),
-        portions / (1 + increase * portions),
+        Math.log(rate(60) / rate(everyS[i]!)) / staleLoss,
+        Math.log(1 + increase * portions) / increase,
         Math.sqrt(ages[i]!),
       ];
       const expected = Math.log(510) + energy * x[1]! + n * x[2]! + Math.log(rate(60) / rate(everyS[i]!)) + Math.log(1 + increase * portions);

@@ -1,5 +1,6 @@
 /*
- * Simulated photographers. Each world is drawn from the prior; five runs with stated noise; then one question under other conditions.
+ * Simulated photographers. Each world is drawn from the prior; runs with stated noise; then one question under other conditions. Intervals and use reach as
+ * far as their laws serve: three minutes between agitations, fifteen rolls in a litre.
  */
 import { describe, expect, it } from "vitest";
 import {
@@ -33,8 +34,14 @@ const start = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", ag
 
 type Where = Required<Pick<Run, "temperatureC" | "dilution" | "agitation" | "usedCm2PerL" | "ageH">>;
 
+/**
+ * How agitation and use act in a world: their numbers scale the curves of the prior, as learning takes it; or each number makes a curve of its own, the
+ * mean rate of a layer that goes stale and what use adds, which no scaled curve is.
+ */
+type Curves = "scaled" | "their own";
+
 /** A world: true numbers from the prior, those that can be no law drawn again; and the true time of any conditions, written out anew. */
-function world(u: () => number) {
+function world(u: () => number, curves: Curves) {
   const normal = (): number => Math.sqrt(-2 * Math.log(1 - u())) * Math.cos(2 * Math.PI * u());
   const within = (mean: number, sd: number, low: number, high: number): number => {
     for (;;) {
@@ -46,25 +53,28 @@ function world(u: () => number) {
     base: 510 * Math.exp(0.2 * normal()),
     energy: within(genericTemperatureLaw.activationEnergyKJPerMol, genericTemperatureLaw.sdKJPerMol!, 0, 200),
     n: within(genericDilutionLaw.exponent, genericDilutionLaw.sd!, 0, 3),
-    loss: within(genericAgitationLaw.staleLoss, genericAgitationLaw.sdStaleLoss!, 0, 0.99),
+    loss: within(genericAgitationLaw.staleLoss, genericAgitationLaw.sdStaleLoss!, 0, curves === "scaled" ? 10 : 0.99),
     increase: within(genericUseLaw.increase, genericUseLaw.sdIncrease!, 0, 10),
     slowing: within(0, 0.1, -1, 1),
   };
   const draw = (): Where => ({
     temperatureC: 12 + 14 * u(),
     dilution: { stockParts: 1, waterParts: 4 + 15 * u() },
-    agitation: { everyS: 15 + 75 * u() },
-    usedCm2PerL: 1000 * u(),
+    agitation: { everyS: 5 + 175 * u() },
+    usedCm2PerL: 8000 * u(),
     ageH: 4 * u(),
   });
-  const { staleTimeS } = genericAgitationLaw;
-  const rate = (s: number): number => 1 - truth.loss * (1 - (1 - Math.exp(-s / staleTimeS)) / (s / staleTimeS));
+  const { staleLoss, staleTimeS } = genericAgitationLaw;
+  const { increase, perCm2PerL } = genericUseLaw;
+  const stale = (s: number): number => 1 - (1 - Math.exp(-s / staleTimeS)) / (s / staleTimeS);
+  const rate = (s: number): number => (curves === "scaled" ? (1 - staleLoss * stale(s)) ** (truth.loss / staleLoss) : 1 - truth.loss * stale(s));
+  const worn = (portions: number): number => (curves === "scaled" ? (1 + increase * portions) ** (truth.increase / increase) : 1 + truth.increase * portions);
   const timeOf = ({ temperatureC, dilution, agitation, usedCm2PerL, ageH }: Where): number =>
     truth.base *
     Math.exp((truth.energy / R) * (1 / (temperatureC + 273.15) - 1 / 293.15)) *
     ((1 + (dilution as { waterParts: number }).waterParts) / 10) ** truth.n *
     (rate(30) / rate((agitation as { everyS: number }).everyS)) *
-    (1 + (truth.increase * usedCm2PerL) / genericUseLaw.perCm2PerL) *
+    worn(usedCm2PerL / perCm2PerL) *
     Math.exp(truth.slowing * Math.sqrt(ageH));
   const run = (where: Where): Run => ({ ...where, timeS: timeOf(where) * Math.exp(NOISE * normal()), outcome: { kind: "good", logSd: NOISE } });
   return { draw, timeOf, run };
@@ -76,36 +86,44 @@ const spread = (known: LearnedKnowledge, where: Where): number => {
   return Math.log(highS / timeS);
 };
 
-describe(`${WORLDS} worlds drawn from the prior, five runs each`, () => {
+/** What one photographer sees in a world: how near the answer is before and after, and what the tests at hand would be worth. */
+function photographer(u: () => number, curves: Curves, runs: number) {
+  const { draw, timeOf, run } = world(u, curves);
+  const known = learn(start, Array.from({ length: runs }, () => run(draw())));
+  const question = draw();
+  const candidates = Array.from({ length: 8 }, draw);
+  const ranked = nextTest(known, candidates.map((each) => ({ ...each, outcomeLogSd: NOISE })), question);
+  const best = candidates.find(({ temperatureC }) => temperatureC === ranked[0]!.candidate.temperatureC)!;
+  const anyOne = candidates[Math.floor(8 * u())]!;
+  const { lowS, highS, timeS } = predict(known, question);
+  const truth = timeOf(question);
+  return {
+    inside: truth >= lowS && truth <= highS ? 1 : 0,
+    error: Math.abs(Math.log(timeS / truth)),
+    before: Math.abs(Math.log(predict(start, question).timeS / truth)),
+    afterBest: spread(learn(known, [run(best)]), question),
+    afterAny: spread(learn(known, [run(anyOne)]), question),
+  };
+}
+
+describe.each<[Curves, number, number]>([
+  ["scaled", 5, 0.87],
+  ["scaled", 20, 0.87],
+  ["their own", 5, 0.87],
+  // Where curves are of another form than the model's, runs in number show it: the interval is a few in a hundred short.
+  ["their own", 20, 0.85],
+])(`${WORLDS} worlds drawn from the prior, curves of agitation and use %s, %i runs each`, (curves, runs, least) => {
   const simulate = () => {
     const u = uniform(20240501);
-    return Array.from({ length: WORLDS }, () => photographer(u));
-  };
-  const photographer = (u: () => number) => {
-    const { draw, timeOf, run } = world(u);
-    const known = learn(start, Array.from({ length: 5 }, () => run(draw())));
-    const question = draw();
-    const candidates = Array.from({ length: 8 }, draw);
-    const ranked = nextTest(known, candidates.map((each) => ({ ...each, outcomeLogSd: NOISE })), question);
-    const best = candidates.find(({ temperatureC }) => temperatureC === ranked[0]!.candidate.temperatureC)!;
-    const anyOne = candidates[Math.floor(8 * u())]!;
-    const { lowS, highS, timeS } = predict(known, question);
-    const truth = timeOf(question);
-    return {
-      inside: truth >= lowS && truth <= highS ? 1 : 0,
-      error: Math.abs(Math.log(timeS / truth)),
-      before: Math.abs(Math.log(predict(start, question).timeS / truth)),
-      afterBest: spread(learn(known, [run(best)]), question),
-      afterAny: spread(learn(known, [run(anyOne)]), question),
-    };
+    return Array.from({ length: WORLDS }, () => photographer(u, curves, runs));
   };
   // Once for all three, and only when one of them runs.
   let worlds: ReturnType<typeof simulate> | undefined;
   const seen = () => (worlds ??= simulate());
 
-  it("covers the truth with the 90 % interval in 87 to 93 %", () => {
+  it(`covers the truth with the 90 % interval in ${100 * least} to 93 %`, () => {
     const covered = mean(seen().map(({ inside }) => inside));
-    expect(covered).toBeGreaterThanOrEqual(0.87);
+    expect(covered).toBeGreaterThanOrEqual(least);
     expect(covered).toBeLessThanOrEqual(0.93);
     // Half a second of work, in whichever test comes first; a busy machine may take long over it.
   }, 30_000);
@@ -114,5 +132,38 @@ describe(`${WORLDS} worlds drawn from the prior, five runs each`, () => {
   });
   it("gains more from the test ranked first than from one at random", () => {
     expect(mean(seen().map(({ afterBest }) => afterBest))).toBeLessThan(0.98 * mean(seen().map(({ afterAny }) => afterAny)));
+  });
+});
+
+describe("at the ends of the intervals and the use that the laws serve", () => {
+  it.each<[Curves, number, number]>([
+    ["scaled", 0.87, 0.93],
+    ["their own", 0.85, 0.93],
+  ])("the interval holds the truth as often, curves %s", (curves, least, most) => {
+    const u = uniform(7);
+    const covered = Array.from({ length: WORLDS }, () => {
+      const { draw, timeOf, run } = world(u, curves);
+      const question = { ...draw(), agitation: { everyS: 180 }, usedCm2PerL: 8000 };
+      const { lowS, highS } = predict(learn(start, Array.from({ length: 20 }, () => run(draw()))), question);
+      return lowS <= timeOf(question) && timeOf(question) <= highS ? 1 : 0;
+    });
+    expect(mean(covered)).toBeGreaterThanOrEqual(least);
+    expect(mean(covered)).toBeLessThanOrEqual(most);
+  }, 30_000);
+  it("eight runs at 30 s and eight at 180 s are both answered with what they said", () => {
+    const known = learn(
+      start,
+      Array.from({ length: 16 }, (_, i): Run => ({
+        timeS: i < 8 ? 510 : 600,
+        temperatureC: 20,
+        agitation: { everyS: i < 8 ? 30 : 180 },
+        outcome: { kind: "good" },
+        id: String(i),
+      })),
+    );
+    for (const [everyS, right] of [[30, 510], [180, 600]] as const) {
+      const { timeS } = predict(known, { agitation: { everyS } });
+      expect(Math.abs(Math.log(timeS / right))).toBeLessThan(0.01);
+    }
   });
 });

@@ -118,15 +118,21 @@ export const agitation: fc.Arbitrary<Agitation> = fc.oneof(
   edged(0.001, 3600, 1, 30, 60).map((everyS): Agitation => ({ everyS })),
 );
 
-export const agitationLaw: fc.Arbitrary<AgitationLaw> = fc.record({ staleLoss: edged(0, 0.99, 0.73), staleTimeS: edged(0.1, 1e5, 75) });
+export const agitationLaw: fc.Arbitrary<AgitationLaw> = fc.oneof(
+  fc.record({ staleLoss: edged(0, 0.99, 0.73), staleTimeS: edged(0.1, 1e5, 75) }),
+  // Learned from runs.
+  fc.record({ staleLoss: edged(0, 10, 0.73), staleTimeS: edged(0.1, 1e5, 75), shape: edged(0, 0.99, 0.73) }),
+);
 
 export const usedCm2PerL: fc.Arbitrary<number> = edged(0, 6000, 516.128, 1032.256);
 
-export const useLaw: fc.Arbitrary<UseLaw> = fc.record({
-  increase: edged(0, 0.5, 0.1),
-  perCm2PerL: edged(500, 1e6, 516.128),
-  growth: fc.constantFrom("linear" as const, "compound" as const),
-});
+export const useLaw: fc.Arbitrary<UseLaw> = fc
+  .record({
+    increase: edged(0, 0.5, 0.1),
+    perCm2PerL: edged(500, 1e6, 516.128),
+    growth: fc.constantFrom("linear" as const, "compound" as const),
+  })
+  .chain((law) => fc.constantFrom<UseLaw[]>(law, { ...law, shape: 0.1 }, { ...law, shape: 0 }));
 
 export const ageH: fc.Arbitrary<number> = edged(0, 1000, 0.5, 24);
 

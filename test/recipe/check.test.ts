@@ -214,8 +214,7 @@ describe("checkRecipe", () => {
     ]);
     expect(of({}, { baseline: { ...judged, gamma: 900 }, conditions: { gamma: 0.7 } }).map(({ path }) => path)).toEqual(["/baseline/gamma"]);
     // Spreads so wide that the interval leaves the numbers.
-    const moved = { agitation: { everyS: 3600 }, baseline: { ...hutStock.baseline, agitation: "continuous" } };
-    expect(of({ agitation: { staleLoss: 0.99, staleTimeS: 1, sdStaleLoss: 10 } }, moved)).toEqual([
+    expect(of({ use: { increase: 0, perCm2PerL: 1, growth: "linear", sdIncrease: 10 } }, { conditions: { usedCm2PerL: 11 } })).toEqual([
       { path: "/knowledge", message: "must not be so uncertain that no interval can be given", rule: "relation" },
     ]);
     // All of them at once.

@@ -40,8 +40,8 @@ export const hutCoffee: Written = {
   conditions: { temperatureC: 19, usedCm2PerL: 0, ageH: 0.5, gamma: 0.65 },
   knowledge: {
     temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1, sources: ["own strips"], runs: 4 },
-    agitation: { staleLoss: 0.7, staleTimeS: 70, sdStaleLoss: 0.1 },
-    use: { increase: 0.1, perCm2PerL: 516.128, growth: "linear", sdIncrease: 0.02, capacityCm2PerL: 2500 },
+    agitation: { staleLoss: 1.2, staleTimeS: 70, sdStaleLoss: 0.1, shape: 0.7, runs: 3 },
+    use: { increase: 0.12, perCm2PerL: 516.128, growth: "linear", sdIncrease: 0.02, shape: 0.1, capacityCm2PerL: 2500, runs: 3 },
     age: { kind: "life", lifeH: 1 },
     growth: { gammaInfinity: 1.4, ratePerS: 0.0015, appearanceS: 60, sd: { gammaInfinity: 0.1, ratePerS: 0.0002, appearanceS: 10 } },
   },
@@ -108,9 +108,19 @@ const knowledge = optional(
       form("table", { rows: temperatureRows }, ["rows"]),
     ),
     dilution: fc.oneof(form("power", { exponent: within(0, 3), sd: within(0, 3) }, ["exponent"]), form("table", { rows: dilutionRows }, ["rows"])),
-    agitation: optional({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10) }, ["staleLoss", "staleTimeS"]),
+    agitation: fc.oneof(
+      optional({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10) }, ["staleLoss", "staleTimeS"]),
+      optional({ staleLoss: within(0, 10), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), shape: within(0, 0.99) }, ["staleLoss", "staleTimeS", "shape"]),
+    ),
     use: optional(
-      { increase: within(0, 10), perCm2PerL: above0(1e6), growth: fc.constantFrom("linear", "compound"), sdIncrease: within(0, 10), capacityCm2PerL: above0(1e6) },
+      {
+        increase: within(0, 10),
+        perCm2PerL: within(0.001, 1e6),
+        growth: fc.constantFrom("linear", "compound"),
+        sdIncrease: within(0, 10),
+        shape: within(0, 10),
+        capacityCm2PerL: above0(1e6),
+      },
       ["increase", "perCm2PerL", "growth"],
     ),
     growth: optional({ gammaInfinity: fc.oneof(within(1, 3), within(0.01, 1000)), ratePerS: within(1e-7, 100), appearanceS: within(0, 1e6), ...origin }, [
