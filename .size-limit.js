@@ -56,11 +56,9 @@ export default [
   room("contrast", "3 kB"),
   room("inspection", "3 kB"),
   room("brew", "8 kB"),
-  // The files of this folder only. Regression, dates, numbers in text and laws as numbers stand in the rooms below, and hardly anyone else uses them yet:
-  // all that learning brings to an app that has everything else is about 6.4 kB, more than the 6 kB wanted of it.
+  // Its regression and all; without the reading of notes, which an app with forms of its own leaves out.
   room("learning", "6 kB"),
-  // Without the reading of notes, which an app with forms of its own leaves out.
-  room("learning", "5 kB", exportsOf("learning").filter((name) => name !== "readRunNotes")),
+  room("notes", "2 kB"),
   room("process", "6 kB"),
   room("recipe", "6 kB"),
   { ...quiet, name: "compensate, dependencies bundled", import: "{ compensate }", limit: "12 kB" },

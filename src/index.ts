@@ -157,8 +157,10 @@ export { learn, type LearnOptions } from "./learning/learn.js";
 export { predict } from "./learning/predict.js";
 export { nextTest, type RankedTest } from "./learning/nextTest.js";
 export { mergeKnowledge } from "./learning/mergeKnowledge.js";
-export { readRunNotes, type RejectedNote, type RunNotes, type RunNotesOptions } from "./learning/readRunNotes.js";
 export { tidyRuns, type TidyRun } from "./learning/tidyRuns.js";
+
+// notes: a notebook as people write it into runs
+export { readRunNotes, type RejectedNote, type RunNotes, type RunNotesOptions } from "./notes/readRunNotes.js";
 
 // process: the plan from pour-in to wash
 export type {

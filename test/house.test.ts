@@ -13,6 +13,7 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   drift: [...GROUND, "temperature", "drift"],
   compensate: [...GROUND, ...CAUSES, "drift", "compensate"],
   learning: [...GROUND, ...CAUSES, "drift", "compensate", "learning"],
+  notes: [...GROUND, ...CAUSES, "drift", "compensate", "learning", "notes"],
   process: [...GROUND, ...CAUSES, "drift", "compensate", "process"],
   recipe: [...GROUND, ...CAUSES, "drift", "compensate", "process", "recipe"],
 };

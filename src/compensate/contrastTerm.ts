@@ -32,6 +32,6 @@ function nearLimit(law: GrowthLaw, from: number, to: number, pastKnown: boolean)
   const left = law.gammaInfinity - Math.max(from, to);
   const above = left < Z90 * spread;
   if (!above && !pastKnown) return [];
-  const said = caution("near-limit", left < spread ? "stop" : "warn", "gamma", "Near a limit of growth the interval is a guess: develop a test strip before the negative.");
+  const said = caution("near-limit", left < spread ? "stop" : "warn", "gamma", "Near a limit of growth the interval is rough: develop a test strip before the negative.");
   return [{ ...said, limit: above ? law.gammaInfinity : 0, actual: above ? Math.max(from, to) : Math.min(from, to) }];
 }

@@ -3,8 +3,8 @@
  */
 import type { Caution } from "../core/caution.js";
 import { present } from "../core/ordered.js";
-import type { Surprise } from "../core/posterior.js";
-import type { Fit } from "../core/robust.js";
+import type { Surprise } from "./posterior.js";
+import type { Fit } from "./robust.js";
 import type { NumberOfLaw } from "../exhaustion/lines.js";
 import type { Entry } from "./notebook.js";
 import type { Parameter, SetAside } from "./types.js";

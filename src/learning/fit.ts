@@ -4,8 +4,8 @@
  */
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
-import { dot, update } from "../core/posterior.js";
-import { robustPosterior, type Fit, type Reading } from "../core/robust.js";
+import { dot, update } from "./posterior.js";
+import { robustPosterior, type Fit, type Reading } from "./robust.js";
 import { ageRange, type NumberOfLaw, type NumberRange } from "../exhaustion/lines.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";

@@ -2,7 +2,7 @@ import { arrayOf, plainObject, positive } from "../core/guards.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import type { ModelRow } from "./model.js";
 import { eyeLogSd, trusted } from "./outcome.js";
-import { dot } from "../core/posterior.js";
+import { dot } from "./posterior.js";
 import { storedModel } from "./stored.js";
 import type { LearnedKnowledge, Parameter, TestCandidate } from "./types.js";
 

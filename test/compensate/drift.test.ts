@@ -216,7 +216,7 @@ describe("compensate: contrast", () => {
     expect(lowS).toBeLessThan(known.timeS);
     expect(compensate({ ...known, gamma: 0.6 }, { gamma: 0.05 }).highS).toBeGreaterThan(known.timeS);
     expect(highS).toBeGreaterThan(known.timeS);
-    expect(cautions[0]!.message).toBe("Near a limit of growth the interval is a guess: develop a test strip before the negative.");
+    expect(cautions[0]!.message).toBe("Near a limit of growth the interval is rough: develop a test strip before the negative.");
   });
   it("stands on a wide generic law where none is given, and says so", () => {
     const answer = compensate({ ...known, gamma: 0.6 }, { gamma: 0.7 });

@@ -5,8 +5,8 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { learn, nextTest, predict, startKnowledge, tidyRuns, type Run } from "../../src/index.js";
-import { dot, posterior } from "../../src/core/posterior.js";
-import { robustPosterior, type Reading } from "../../src/core/robust.js";
+import { dot, posterior } from "../../src/learning/posterior.js";
+import { robustPosterior, type Reading } from "../../src/learning/robust.js";
 import { baseline, good, start, stated } from "./start.js";
 
 const numbersIn = (value: unknown): number[] =>

@@ -3,7 +3,7 @@
  */
 import { Matrix, solve } from "ml-matrix";
 import { describe, expect, it } from "vitest";
-import { dot, posterior } from "../../src/core/posterior.js";
+import { dot, posterior } from "../../src/learning/posterior.js";
 import {
   genericAgitationLaw,
   genericDilutionLaw,

@@ -1,9 +1,9 @@
 /*
- * Room: learning. The cells of a row of notes as people fill them: which column a heading means, and what a cell says.
+ * Room: notes. The cells of a row of notes as people fill them: which column a heading means, and what a cell says.
  */
 import { plainObject, show, wrongValue } from "../core/guards.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
-import type { Outcome } from "./types.js";
+import type { Outcome } from "../learning/types.js";
 
 /** Other words for the columns. */
 const SYNONYMS: ReadonlyMap<string, string> = new Map([

@@ -9,9 +9,9 @@ import { numberFromText } from "../quantities/numberText.js";
 import { parseTime } from "../quantities/parseTime.js";
 import { bathTemperature } from "../temperature/law.js";
 import { cellsOf, judgement, needed, read, taken, type Cells, type Column, type Readers } from "./noteCells.js";
-import { entryOf, refuseFuture } from "./notebook.js";
-import { readOutcome } from "./outcome.js";
-import type { Outcome, Run } from "./types.js";
+import { entryOf, refuseFuture } from "../learning/notebook.js";
+import { readOutcome } from "../learning/outcome.js";
+import type { Outcome, Run } from "../learning/types.js";
 
 /** How to read notes. */
 export interface RunNotesOptions extends ParseDilutionOptions {

@@ -1,5 +1,5 @@
 /*
- * Room: core. Linear regression with a prior, in numbers scaled by their prior standard deviations, so that the prior is 0 ± 1 for each.
+ * Room: learning. Linear regression with a prior, in numbers scaled by their prior standard deviations, so that the prior is 0 ± 1 for each.
  */
 
 /** Scaled numbers u = mean + spread·z, with z independent and standard normal: a row of `spread` for each number, and its covariance with another is the dot product of the two. */

@@ -1,7 +1,7 @@
 /*
- * Room: core. The regression that a single bad run cannot carry away, with the scatter of the runs estimated beside it.
+ * Room: learning. The regression that a single bad run cannot carry away, with the scatter of the runs estimated beside it.
  */
-import { REPEAT_LOG_SD } from "./estimate.js";
+import { REPEAT_LOG_SD } from "../core/estimate.js";
 import { dot, posterior, type Posterior, type Surprise } from "./posterior.js";
 
 /** A run that is fitted: its slopes in scaled numbers, ln(right time) less what the prior laws say, and the variance of its outcome. */
