@@ -1,10 +1,12 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
 import { ageFactor, type AgeLaw } from "./ageFactor.js";
 import { useLine } from "./lines.js";
 import { useFactor, type UseLaw } from "./useFactor.js";
 
 const WHERE = "bathVerdict: bath";
+const FIELDS = ["usedCm2PerL", "ageH", "use", "age", "capacityCm2PerL", "keepingLimitH"];
 
 /** A bath to be judged: its use and age, and whichever laws and limits are known for it. */
 export interface Bath {
@@ -36,7 +38,7 @@ export interface BathVerdict {
  * @remarks Discard: past the life of a bath that dies at once, past its keeping limit, past its capacity (its own, else that of its use law),
  * or slower than twice the fresh bath. Compensate: the factor is above 1.05, a change that shows. The limit of 2 is practice with fixing baths and developers alike
  * (common practice). A bath stands at a limit and not past it up
- * to a billionth above, which is rounding. Past its life no time is right, and `factor` then holds the use alone.
+ * to a billionth above, which is rounding. A field that is not read has a caution. Past its life no time is right, and `factor` then holds the use alone.
  *
  * @example
  * ```ts
@@ -71,12 +73,14 @@ export function bathVerdict(bath: Bath): BathVerdict {
   const used = use === undefined ? 1 : usedFactor(use, usedCm2PerL);
   const factor = used * (age === undefined || dead ? 1 : agedFactor(age, ageH));
   over("bath-too-slow", "", 2, factor, "The bath needs more than twice the time of a fresh one: mix fresh.");
-  if (cautions.length > 0) return { verdict: "discard", factor, cautions };
-  if (factor <= 1.05) return { verdict: "usable", factor, cautions };
+  const unread = unreadFields("", bath, FIELDS);
+  if (cautions.length > 0) return { verdict: "discard", factor, cautions: [...cautions, ...unread] };
+  if (factor <= 1.05) return { verdict: "usable", factor, cautions: unread };
   return {
     verdict: "compensate",
     factor,
     cautions: [
+      ...unread,
       { code: "bath-slow", severity: "note", message: `The bath needs ${((factor - 1) * 100).toFixed(0)} % more time than a fresh one.`, actual: factor },
     ],
   };

@@ -33,7 +33,7 @@ export const genericUseLaw: UseLaw = {
 /**
  * The factor on development time for what a bath has already developed.
  *
- * @param law - the rule: `increase` from 0 to 10, `perCm2PerL` above 0 to 1e6 cm²/l, `growth` `"linear"` or `"compound"`
+ * @param law - the rule: `increase` from 0 to 10, `perCm2PerL` from 0.001 to 1e6 cm²/l, `growth` `"linear"` or `"compound"`, and `shape` where the increase was learned
  * @param usedCm2PerL - area already developed, cm² per litre of bath, 0 to 1e6
  * @returns the time factor against a fresh bath, 1 or more
  * @throws TypeError when an argument is of the wrong kind

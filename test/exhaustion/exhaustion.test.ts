@@ -246,6 +246,13 @@ describe("bathVerdict", () => {
     expect(bathVerdict({})).toEqual({ verdict: "usable", factor: 1, cautions: [] });
     expect(bathVerdict({ use, usedCm2PerL: 50 }).verdict).toBe("usable");
   });
+  it("says of each verdict which field it did not read", () => {
+    const said = { code: "unknown-field", severity: "warn", message: 'The field "usedCm2perL" is not read.', path: "/usedCm2perL" };
+    const misspelt = (bath: object) => bathVerdict(anyOf({ ...bath, usedCm2perL: 5000 }));
+    expect(misspelt({})).toEqual({ verdict: "usable", factor: 1, cautions: [said] });
+    expect(misspelt({ use, usedCm2PerL: 300 }).cautions).toMatchObject([said, { code: "bath-slow" }]);
+    expect(misspelt({ ageH: 2, keepingLimitH: 1 }).cautions).toMatchObject([{ code: "bath-past-keeping" }, said]);
+  });
   it("asks for more time, and says how much", () => {
     expect(bathVerdict({ use, usedCm2PerL: 300, age: { kind: "half-life", halfLifeH: 10 }, ageH: 1 })).toEqual({
       verdict: "compensate",
