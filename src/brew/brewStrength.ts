@@ -5,6 +5,7 @@ import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import { COFFEE_RANGES, MIDDLE_COFFEE, bathOf, massAt, type Bath, type CoffeePick } from "./bath.js";
 import { readBrew, type Brew, type ReadBrew, type ReadPart } from "./brew.js";
+import { checkBrew } from "./checkBrew.js";
 import { constantsAt, type BathConstants } from "./constants.js";
 import { solveBath } from "./equilibrium.js";
 import { GIVEN_EXPONENT_SD, genericStrengthLaw, type StrengthLaw } from "./strengthLaw.js";
@@ -63,7 +64,8 @@ function restrained({ parts }: ReadBrew): boolean {
  * @param brew - the bath to be used
  * @param reference - the bath the time is known for
  * @param law - exponent (0 to 3) and its standard deviation (0 to 3, 0.15 without one) of time against power; {@link genericStrengthLaw} when left out
- * @returns a factor of cause `"strength"`, exactly 1 with no spread when both are of the same make-up, whatever their volumes
+ * @returns a factor of cause `"strength"`, exactly 1 with no spread when both are of the same make-up, whatever their volumes; its cautions say what
+ * {@link checkBrew} says stop to, and when the two differ too much for a rule
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses, one without a developing agent, or an exponent out of range
  *
@@ -130,14 +132,15 @@ export function brewStrength(brew: Brew, reference: Brew, law: StrengthLaw = gen
     ph: a.ph,
     referencePh: b.ph,
     power: Math.exp(logPower),
-    cautions: farCaution(value),
+    // What stops the bath stops its time.
+    cautions: [...checkBrew(brew).filter(({ severity }) => severity === "stop"), ...farCaution(value)],
   };
 }
 
 function farCaution(value: number): readonly Caution[] {
   const actual = Math.max(value, 1 / value);
   if (actual <= 1.5) return [];
-  const severity = actual > 4 ? "stop" : "warn";
+  const [severity, limit] = actual > 4 ? (["stop", 4] as const) : (["warn", 1.5] as const);
   const message = "The brews differ too much for a rule: run a test strip.";
-  return [{ code: "strength-far", severity, message, limit: 1.5, actual }];
+  return [{ code: "strength-far", severity, message, limit, actual }];
 }

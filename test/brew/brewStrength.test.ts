@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { brewStrength, compensate, genericStrengthLaw, scaleBrew, type Brew, type WeighedPart } from "../../src/index.js";
+import { brewStrength, checkBrew, compensate, genericStrengthLaw, scaleBrew, type Brew, type WeighedPart } from "../../src/index.js";
 import { anyBrew, brewOf, hutBrew, part, sensibleBrew, solve } from "./brews.js";
 
 const recipe = brewOf(part("soda-anhydrous", 54), part("ascorbic-acid", 16), part("instant-coffee", 40));
@@ -18,7 +18,9 @@ describe("a brew against itself", () => {
     fc.assert(
       fc.property(sensibleBrew, fc.double({ min: 1, max: 1e4, noNaN: true }), fc.double({ min: 0, max: 50, noNaN: true }), (brew, volumeMl, temperatureC) => {
         const turned = { ...scaleBrew(brew, volumeMl), temperatureC, ingredients: [...scaleBrew(brew, volumeMl).ingredients].reverse() };
-        expect(brewStrength(turned, brew)).toMatchObject({ cause: "strength", value: 1, logSd: 0, basis: "unchanged", power: 1, cautions: [] });
+        expect(brewStrength(turned, brew)).toMatchObject({ cause: "strength", value: 1, logSd: 0, basis: "unchanged", power: 1 });
+        // No rule is strained; what stops the bath is said all the same.
+        expect(brewStrength(turned, brew).cautions).toEqual(checkBrew(turned).filter(({ severity }) => severity === "stop"));
       }),
     );
   });
@@ -192,8 +194,18 @@ describe("far from the reference", () => {
     expect(far(1)).toEqual([
       { code: "strength-far", severity: "warn", message: "The brews differ too much for a rule: run a test strip.", limit: 1.5, actual: expect.closeTo(2, 1) },
     ]);
-    expect(far(3)).toEqual([expect.objectContaining({ severity: "stop" })]);
+    expect(far(3)).toEqual([expect.objectContaining({ severity: "stop", limit: 4 })]);
     expect(brewStrength(recipe, scaleBrewTwice, { exponent: 1 }).cautions).toEqual([expect.objectContaining({ severity: "warn", actual: expect.closeTo(2, 1) })]);
+  });
+});
+
+describe("a brew that cannot develop", () => {
+  it("is stopped here as by checkBrew, and by compensate with it", () => {
+    const bicarbonate = brewOf(part("baking-soda", 54), part("instant-coffee", 40), part("ascorbic-acid", 16));
+    const strength = brewStrength(bicarbonate, recipe);
+    expect(strength.cautions.map(({ code }) => code)).toContain("alkali-too-weak");
+    const { cautions } = compensate({ timeS: 900, temperatureC: 20 }, { strength });
+    expect(cautions).toContainEqual(expect.objectContaining({ code: "alkali-too-weak", severity: "stop", path: "/conditions/strength" }));
   });
 });
 
