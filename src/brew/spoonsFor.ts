@@ -44,7 +44,8 @@ export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
   const { stepSpoons = 0.25 } = given;
   const step = positive("spoonsFor: stepSpoons", stepSpoons, 1, "");
   const one = spoonMass("spoonsFor", given);
-  const spoons = step * Math.max(1, Math.round(massG / (one.value * step)));
+  // To fifteen figures: three tenths of a spoon are 0.3.
+  const spoons = Number((step * Math.max(1, Math.round(massG / (one.value * step)))).toPrecision(15));
   const held = { low: one.low * spoons, value: one.value * spoons, high: one.high * spoons };
   return { spoons, massG: held, roundingError: held.value / massG - 1 };
 }

@@ -170,6 +170,9 @@ describe("spoonsFor", () => {
 
   it("takes at least one step", () => {
     expect(spoonsFor({ ingredient: "potassium-bromide", massG: 0.01 }).spoons).toBe(0.25);
+    // Decimal steps stay decimals: not 0.30000000000000004.
+    const spoonG = massOf({ ingredient: "table-salt", spoons: 1 }).value;
+    for (const tenths of [3, 6, 7, 12]) expect(spoonsFor({ ingredient: "table-salt", massG: (tenths / 10) * spoonG, stepSpoons: 0.1 }).spoons).toBe(tenths / 10);
   });
 
   it("errs by at most half a step, and massOf gives the same grams back", () => {
