@@ -27,6 +27,5 @@ export function parseTemperature(text: string): number {
   if (scale === undefined) wrongValue("parseTemperature: text", FORMS, text);
   const degrees = Number(number);
   if (/^c/i.test(scale)) return inRange("parseTemperature: text", degrees, -273.15, 1e4, " °C");
-  // Fifteen digits: 68.36 °F is 20.2 °C on paper.
-  return Number(fahrenheitToCelsius(inRange("parseTemperature: text", degrees, -459.67, 1e4, " °F")).toPrecision(15));
+  return fahrenheitToCelsius(inRange("parseTemperature: text", degrees, -459.67, 1e4, " °F"));
 }

@@ -150,9 +150,17 @@ describe("°F and °C", () => {
     [212, 100],
     [-40, -40],
     [75.2, 24],
+    // Limits of the trade in °C, which a hair of rounding would cross.
+    [39.2, 4],
+    [55.4, 13],
+    [60.8, 16],
+    [89.6, 32],
   ])("%d °F is %d °C", (f, c) => {
-    expect(fahrenheitToCelsius(f)).toBeCloseTo(c, 12);
-    expect(celsiusToFahrenheit(c)).toBeCloseTo(f, 12);
+    expect(fahrenheitToCelsius(f)).toBe(c);
+    expect(celsiusToFahrenheit(c)).toBe(f);
+  });
+  test.prop([fc.integer({ min: -2731, max: 55000 })])("give tenths of a degree as they are written", (tenths) => {
+    expect(fahrenheitToCelsius(Number((tenths * 0.18 + 32).toFixed(2)))).toBe(tenths / 10);
   });
   test.prop([fc.double({ min: -273.15, max: 5500, noNaN: true })])("invert each other", (c) => {
     expect(fahrenheitToCelsius(Math.max(-459.67, celsiusToFahrenheit(c)))).toBeCloseTo(c, 9);
