@@ -26,7 +26,7 @@ export interface AgitationLaw extends LawOrigin {
  *
  * @remarks The two numbers put the published practice in the middle of its ranges: continuous takes 0.87 of the time at 30 s intervals
  * (0.80 to 0.90 in print), 60 s intervals take 1.13 of it (1.1 to 1.27), continuous takes 0.77 of the time at 60 s (0.80 to 0.85 in
- * two makers' notes). The spread comes to 9 or 10 % on one such step: published ratios are few and disagree by as much.
+ * two makers' notes). The spread comes to 9 % from 30 to 60 s and 10 % from 30 s to continuous: published ratios are few and disagree by as much.
  */
 export const genericAgitationLaw: AgitationLaw = {
   staleLoss: 0.73,
@@ -71,7 +71,7 @@ export function checkedAgitationLaw(where: string, law: AgitationLaw): Agitation
 
 /** A law of agitation with another loss, which scales the curve that the law had. */
 export function withLoss(law: AgitationLaw, staleLoss: number, sdStaleLoss: number): AgitationLaw {
-  return { shape: law.staleLoss, ...law, staleLoss, sdStaleLoss };
+  return { ...law, shape: law.shape ?? law.staleLoss, staleLoss, sdStaleLoss };
 }
 
 /** One side of a comparison: its rate against continuous agitation, and how −ln(rate) moves with the law's loss: 0 for stand. */

@@ -13,7 +13,7 @@ export const GIVEN_LOSS_SD: number = 0.25;
  * @throws TypeError or RangeError as {@link agitationFactor} does
  *
  * @remarks sd(a)/a·|ln r(from) − ln r(to)|: ln(rate) is known to the share of itself to which the loss is; and sd(a)·|s(from) − s(to)|, s the stale
- * shares of the intervals, for a loss of 0. Between stand and anything else 0.4 more, in quadrature.
+ * shares of the intervals, for a loss and shape of 0. Between stand and anything else 0.4 more, in quadrature.
  *
  * @example
  * ```ts

@@ -2,15 +2,17 @@ import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 
 /**
  * How one development wears out its own bath: a published use rule (`increase`, 0.10 is 10 % more time, for every `perCm2PerL` square
- * centimetres developed in a litre) and today's load. A learned rule is taken by its increase alone, without its `shape`: for
- * a light load they are the same.
+ * centimetres developed in a litre) and today's load. A linear rule with a `shape` is taken by its increase alone:
+ * for a light load they are the same.
  */
 export interface OwnUse {
   /** 0 to 10 */
   readonly increase: number;
-  /** cm² per litre, above 0 to 1e6 */
+  /** cm² per litre, 0.001 to 1e6 */
   readonly perCm2PerL: number;
   readonly growth: "linear" | "compound";
+  /** of an increase that was learned: the increase of the rule whose curve it scales in ln(time), 0 to 10 */
+  readonly shape?: number;
   /** what is being developed, cm², 0 to 1e6 */
   readonly areaCm2: number;
   /** volume of the working bath, ml, above 0 to 1e6 */
@@ -48,13 +50,15 @@ interface Load {
 export function loadOf(where: string, use: OwnUse): Load {
   plainObject(where, use, " ownUse");
   const { growth } = use;
-  inRange(where, use.increase, 0, 10, "", " ownUse.increase");
-  const per = positive(where, use.perCm2PerL, 1e6, " cm²/l", " ownUse.perCm2PerL");
+  const { increase, shape = increase } = use;
+  inRange(where, increase, 0, 10, "", " ownUse.increase");
+  const curve = inRange(where, shape, 0, 10, "", " ownUse.shape") || 1e-20;
+  const per = inRange(where, use.perCm2PerL, 0.001, 1e6, " cm²/l", " ownUse.perCm2PerL");
   const area = inRange(where, use.areaCm2, 0, 1e6, " cm²", " ownUse.areaCm2");
   const portions = area / ((positive(where, use.volumeMl, 1e6, " ml", " ownUse.volumeMl") / 1000) * per);
   const kind: unknown = growth;
   if (kind !== "linear" && kind !== "compound") wrongValue(`${where} ownUse.growth`, '"linear" or "compound"', kind);
-  const slower = growth === "linear" ? portions * use.increase : portions * Math.log1p(use.increase);
+  const slower = growth === "linear" ? portions * increase : (portions * increase * Math.log1p(curve)) / curve;
   const last = growth === "linear" ? 1 + slower : Math.exp(slower);
   if (!(last <= 1000)) wrongValue(`${where} ownUse.areaCm2`, "such that the bath slows at most 1000 times", area);
   if (growth === "linear" || slower === 0)

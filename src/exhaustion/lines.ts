@@ -25,9 +25,12 @@ export function useNumber(law: UseLaw): NumberOfLaw {
   return [law.increase, increaseSd(law)];
 }
 
-/** A use rule with another increase, which scales the curve that the rule had. */
+/**
+ * A use rule with another increase, which scales the curve that the rule had. Of an increase of nothing a trace is left, so that its factor tells on which side
+ * of the known use a bath is.
+ */
 export function withUseNumber(law: UseLaw, [increase, sdIncrease]: NumberOfLaw): UseLaw {
-  return { shape: law.increase, ...law, increase, sdIncrease };
+  return { ...law, shape: law.shape ?? law.increase, increase: Math.max(1e-9, increase), sdIncrease };
 }
 
 /** ln of the factor of a checked age law, and its slope in the rate: 1/h, or for a slowing one by the root of an hour. A life has no number, and no loss within it. */

@@ -74,10 +74,10 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   }));
   const learned = learnedLaws(prior, laws, parameters);
   return {
+    ...learned,
     schema: 1,
     prior,
     runs: entries.map(({ run }) => run),
-    ...learned,
     parameters,
     joint: { timeS: learned.baseline.timeS, causes: CAUSES, correlation },
     scatter: fit.scatter,

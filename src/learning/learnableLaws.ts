@@ -4,7 +4,7 @@
 import { checkedAgitationLaw, genericAgitationLaw, type AgitationLaw } from "../agitation/agitation.js";
 import { GIVEN_LOSS_SD } from "../agitation/agitationLogSd.js";
 import type { Knowledge } from "../compensate/types.js";
-import { inRange, plainObject } from "../core/guards.js";
+import { inRange, plainObject, positive } from "../core/guards.js";
 import { checkedLawOrigin } from "../core/term.js";
 import { asPowerLaw } from "../dilution/asPowerLaw.js";
 import type { PowerDilutionLaw } from "../dilution/dilution.js";
@@ -40,12 +40,13 @@ export function learnableLaws(where: string, laws: Knowledge, baseC: number): Le
   const { agitation = genericAgitationLaw, use = genericUseLaw, age = genericAgeLaw } = laws;
   // Each room refuses what is no law of its own.
   for (const law of [temperature, dilution, agitation, use, age]) checkedLawOrigin(where, law);
-  useSlope(where, use, 0);
+  useSlope(`${where} use`, use, 0);
+  if (use.capacityCm2PerL !== undefined) positive(where, use.capacityCm2PerL, 1e6, " cm²/l", " use law.capacityCm2PerL");
   ageLogSd(age, 0, 0);
   return {
     temperature: energyLawNear(where, temperature, fromC),
     dilution: asPowerLaw(where, dilution),
-    agitation: checkedAgitationLaw(where, agitation),
+    agitation: checkedAgitationLaw(`${where} agitation`, agitation),
     use,
     age,
   };

@@ -1,5 +1,10 @@
+import type { Baseline, Knowledge } from "../compensate/types.js";
 import { arrayOf, plainObject, positive } from "../core/guards.js";
-import { logConcentration, readDilution } from "../dilution/dilution.js";
+import { logConcentration, readDilution, type DilutionLaw } from "../dilution/dilution.js";
+import { dilutionLogSd } from "../dilution/dilutionLogSd.js";
+import { ageLogSd } from "../exhaustion/ageLogSd.js";
+import type { TemperatureLaw } from "../temperature/law.js";
+import { temperatureLogSd } from "../temperature/temperatureLogSd.js";
 import type { ModelRow } from "./model.js";
 import { eyeLogSd, trusted } from "./outcome.js";
 import { dot } from "./posterior.js";
@@ -32,7 +37,8 @@ export interface RankedTest<Candidate extends TestCandidate = TestCandidate> {
  *
  * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do no harm. In closed form: with c the
  * covariance of the numbers, q and x the rows of question and candidate and s² the variance of the
- * outcome, the variance after is q·c·q − (q·c·x)²/(x·c·x + s²). The spread does not depend on what the test will say. A time far from
+ * outcome, the variance after is q·c·q − (q·c·x)²/(x·c·x + s²). Added is what laws spread beside their numbers: single times about a power of dilution; and a
+ * table, or the age of a bath of which nothing is known, until a test bears on it. The spread does not depend on what the test will say. A time far from
  * the right one is harder to judge: a quarter of the correction is added to s, as for a judged run. The best for its cost is for
  * the caller to weigh: sort anew by gain for each minute or millilitre.
  *
@@ -51,7 +57,7 @@ export function nextTest<Candidate extends TestCandidate>(
   candidates: readonly Candidate[],
   question: Omit<TestCandidate, "timeS" | "outcomeLogSd" | "volumeMl">,
 ): readonly RankedTest<Candidate>[] {
-  const { now, toRow, logTime } = storedModel("nextTest: knowledge", knowledge);
+  const { now, laws, toRow, logTime } = storedModel("nextTest: knowledge", knowledge);
   const { baseline, parameters, scatter } = now;
   const { correlation } = now.joint;
   arrayOf("nextTest: candidates", candidates, 0);
@@ -65,6 +71,8 @@ export function nextTest<Candidate extends TestCandidate>(
   const correlated = (slopes: readonly number[]): readonly number[] => correlation.map((row) => dot(slopes, row));
   const onto = correlated(asked);
   const before = dot(asked, onto);
+  const untaught = besideNumbers(now, baseline, question, asked);
+  const taught = besideNumbers({ ...laws, age: { ...laws.age, runs: 1 } }, baseline, question, asked);
 
   const ranked = candidates.map((candidate, i) => {
     const at = `nextTest: candidates[${i}]`;
@@ -78,7 +86,8 @@ export function nextTest<Candidate extends TestCandidate>(
     const own = dot(slopes, correlated(slopes));
     const stated = now.prior.noise === "stated";
     const read = trusted(trusted(outcomeLogSd, stated) * scatter, stated);
-    const expectedLogSd = Math.sqrt(Math.max(0, before - dot(slopes, onto) ** 2 / (own + read ** 2)));
+    const beside = untaught.reduce((sum, [j, extra], k) => sum + (slopes[j] === 0 ? extra : (taught[k] as Beside)[1]), 0);
+    const expectedLogSd = Math.sqrt(Math.max(0, before + beside - dot(slopes, onto) ** 2 / (own + read ** 2)));
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;
     const volumeMl = positive(at, candidate.volumeMl, 1e6, " ml", ".volumeMl");
@@ -86,4 +95,22 @@ export function nextTest<Candidate extends TestCandidate>(
     return { ...made, stockMl: volumeMl * Math.exp(logConcentration(readDilution("", dilution))) };
   });
   return ranked.sort((a, b) => a.expectedLogSd - b.expectedLogSd);
+}
+
+/** A number of the model, and the variance of ln(time) that its law has in \`compensate\` above what the number makes of it. */
+type Beside = readonly [number: number, variance: number];
+
+/** What the laws of temperature, dilution and age spread beside their numbers, for a question whose conditions are checked. */
+function besideNumbers(
+  { temperature, dilution, age }: Knowledge,
+  { temperatureC: fromC, dilution: from, ageH: fromH = 0 }: Baseline,
+  { temperatureC = fromC, dilution: to, ageH = fromH }: Pick<TestCandidate, "temperatureC" | "dilution" | "ageH">,
+  asked: readonly number[],
+): readonly Beside[] {
+  const spreads: readonly Beside[] = [
+    [1, temperatureLogSd(temperature as TemperatureLaw, fromC, temperatureC)],
+    [2, from === undefined || to === undefined ? 0 : dilutionLogSd(from, to, dilution as DilutionLaw)],
+    [5, ageLogSd(age, fromH, ageH)],
+  ];
+  return spreads.map(([j, sd]) => [j, sd ** 2 - (asked[j] as number) ** 2]);
 }

@@ -17,6 +17,13 @@ export interface Entry {
   readonly at: string;
 }
 
+/** Returns an object that has no other fields than these: one that is misspelt would be taken for one left out. */
+export function onlyFields(at: string, given: unknown, fields: readonly string[]): Record<string, unknown> {
+  const object = plainObject(at, given);
+  for (const name in object) if (!fields.includes(name)) throw new RangeError(`${at} has a field ${show(name)} that is not read`);
+  return object;
+}
+
 /** Entries from a list of runs. `where` is what errors call the list. */
 export function entriesOf(where: string, runs: unknown): readonly Entry[] {
   return arrayOf(where, runs, 0).map((run, i) => entryOf(`${where}[${i}]`, run));
@@ -24,9 +31,7 @@ export function entriesOf(where: string, runs: unknown): readonly Entry[] {
 
 /** An entry from a run, checked for what a notebook needs: known fields, an id and a date that are such. */
 export function entryOf(at: string, given: unknown): Entry {
-  const run = plainObject(at, given) as unknown as Run;
-  for (const name in run)
-    if (!(FIELDS as readonly string[]).includes(name)) throw new RangeError(`${at} has a field ${show(name)} that is not read`);
+  const run = onlyFields(at, given, FIELDS) as unknown as Run;
   for (const field of TEXTS) if (run[field] !== undefined && typeof run[field] !== "string") wrongKind(`${at}.${field}`, "text", run[field]);
   if (run.date !== undefined) isoDate(`${at}.date`, run.date);
   return { run, text: JSON.stringify(FIELDS.map((field) => ordered(run[field]))), at };

@@ -4,6 +4,7 @@
  */
 import { REPEAT_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { onlyFields } from "./notebook.js";
 import type { Outcome, Run } from "./types.js";
 
 /** What an eye lets pass in a good negative, in ln(time): ten per cent of time is the least change worth making (common practice). */
@@ -72,10 +73,24 @@ const READ: { readonly [Kind in Outcome["kind"]]: (outcome: Extract<Outcome, { r
   fogged: () => "fogged",
 };
 
+/** The fields of each kind, besides the kind. */
+const FIELDS: Readonly<Record<Outcome["kind"], readonly string[]>> = {
+  good: ["logSd"],
+  judged: ["timeRatio", "logSd"],
+  steps: ["steps", "perStep", "logSd"],
+  gamma: ["gamma", "wanted", "sd", "logSd"],
+  density: ["density", "wanted", "sd", "logSd"],
+  appearance: ["appearanceS", "factor", "logSd"],
+  failed: ["note"],
+  fogged: ["note"],
+};
+
 /** What a run's outcome says. */
 export function readOutcome(where: string, run: Run): Judgement {
   const given = Math.log(positive(where, run.timeS, 1e6, " s", ".timeS"));
   const at = `${where}.outcome`;
-  const read = knownEntry(`${at}.kind`, READ, plainObject(at, run.outcome)["kind"]) as (outcome: Outcome, at: string, given: number) => Judgement;
+  const kind = plainObject(at, run.outcome)["kind"];
+  const read = knownEntry(`${at}.kind`, READ, kind) as (outcome: Outcome, at: string, given: number) => Judgement;
+  onlyFields(at, run.outcome, ["kind", ...FIELDS[kind as Outcome["kind"]]]);
   return read(run.outcome, at, given);
 }

@@ -4,7 +4,7 @@
  */
 import { arrayOf, inRange, plainObject, wrongValue } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
-import { learnableLaws } from "./learnableLaws.js";
+import { learnableLaws, type LearnableLaws } from "./learnableLaws.js";
 import { rowMaker, type ModelRow } from "./model.js";
 import { entriesOf, type Entry } from "./notebook.js";
 import type { LearnedKnowledge, Parameter } from "./types.js";
@@ -29,6 +29,8 @@ export interface StoredModel {
   readonly now: LearnedKnowledge;
   /** the row of some conditions, or the reason why there is none */
   readonly toRow: ReturnType<typeof rowMaker>;
+  /** the laws in the form in which they can be learned */
+  readonly laws: LearnableLaws;
   /** ln of the time that the knowledge gives for a row, time in s */
   readonly logTime: (row: ModelRow) => number;
 }
@@ -39,9 +41,11 @@ export function storedModel(where: string, knowledge: LearnedKnowledge): StoredM
   const now = fitKnowledge(where, knowledge.prior, entries);
   const { baseline, parameters } = now;
   const strength = (parameters[6] as Parameter).value;
+  const laws = learnableLaws(where, now, baseline.temperatureC);
   return {
     now,
-    toRow: rowMaker(where, baseline, learnableLaws(where, now, baseline.temperatureC)),
+    laws,
+    toRow: rowMaker(where, baseline, laws),
     logTime: ({ log, slopes }) => Math.log(baseline.timeS) + log + strength * (slopes[6] as number),
   };
 }

@@ -169,13 +169,20 @@ describe("ownUseFactor", () => {
     const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 20, ownUse: linear });
     expect(until).toBeCloseTo(480 * 1.2, 7);
   });
+  it("takes a compound rule that was learned along the curve that it scales", () => {
+    const learned = { ...compound, increase: 0.3, shape: 0.1 };
+    expect(ownUseFactor(learned)).toBeCloseTo(odexIntegral((s) => useFactor({ ...learned, perCm2PerL: 500 }, 2000 * s), 0, 1), 10);
+    expect(ownUseFactor({ ...compound, shape: compound.increase })).toBe(ownUseFactor(compound));
+    expect(ownUseFactor({ ...compound, increase: 0 })).toBe(1);
+    expect(() => ownUseFactor({ ...compound, shape: 11 })).toThrow(new RangeError("ownUseFactor: ownUse.shape must be from 0 to 10, got 11"));
+  });
   it("refuses what cannot be", () => {
     const refuses = (change: object | null, error: Error): void => {
       expect(() => ownUseFactor(anyOf(change === null ? null : { ...linear, ...change }))).toThrow(error);
     };
     refuses(null, new TypeError("ownUseFactor: ownUse must be an object, got null"));
     refuses({ increase: 11 }, new RangeError("ownUseFactor: ownUse.increase must be from 0 to 10, got 11"));
-    refuses({ perCm2PerL: 0 }, new RangeError("ownUseFactor: ownUse.perCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"));
+    refuses({ perCm2PerL: 0 }, new RangeError("ownUseFactor: ownUse.perCm2PerL must be from 0.001 to 1000000 cm²/l, got 0"));
     refuses({ areaCm2: -1 }, new RangeError("ownUseFactor: ownUse.areaCm2 must be from 0 to 1000000 cm², got -1"));
     refuses({ volumeMl: 0 }, new RangeError("ownUseFactor: ownUse.volumeMl must be above 0 and at most 1000000 ml, got 0"));
     refuses({ growth: "both" }, new RangeError('ownUseFactor: ownUse.growth must be "linear" or "compound", got "both"'));

@@ -9,6 +9,7 @@ import {
   handbookTemperatureLaw,
   learn,
   mergeKnowledge,
+  nextTest,
   predict,
   startKnowledge,
   temperatureFactor,
@@ -457,6 +458,37 @@ describe("numbers at their limits", () => {
     expect(equal(20, 0.01)).toBe(equal(20, 0.04));
     expect(equal(1000, 0.1)).toBeGreaterThan(0.04 / Math.sqrt(1001));
   });
+  it("a law whose shape was left out in so many words is learned as one without", () => {
+    const use = { increase: 0.08, perCm2PerL: 500, growth: "linear", sdIncrease: 0.1 } as const;
+    const agitation = { staleLoss: 0.73, staleTimeS: 75, sdStaleLoss: 0.55 };
+    const runs = [good(900, 20, { usedCm2PerL: 2500 }), good(1200, 20, { agitation: { everyS: 180 }, outcome: { kind: "good", logSd: 0.04 } })];
+    const under = (more: object) => learn(startKnowledge({ ...baseline, agitation: { everyS: 30 } }, { laws: { use: { ...use, ...more }, agitation: { ...agitation, ...more } } }), runs);
+    expect(under({ shape: undefined }).use).toEqual(under({}).use);
+    expect(under({ shape: undefined }).agitation).toEqual(under({}).agitation);
+    expect(under({}).use?.shape).toBe(0.08);
+    expect(under({}).agitation?.staleLoss).toBeGreaterThan(0.99);
+  });
+  it("a new notebook takes of learned knowledge the laws alone", () => {
+    const before = learn(startKnowledge(baseline), [good(600), good(900, 14)]);
+    const next = startKnowledge({ timeS: 300, temperatureC: 20 }, { laws: before });
+    expect(next).toMatchObject({ schema: 1, runs: [], temperature: before.temperature, baseline: { timeS: 300 } });
+    expect(Object.keys(next.prior.laws)).toEqual(["temperature", "dilution", "agitation", "use", "age"]);
+    expect(learn(next, [])).toEqual(next);
+    expect(nextTest(next, [{}], {})[0]?.timeS).toBeCloseTo(predict(next, {}).timeS, 9);
+    // Whatever its version: of the laws each is checked.
+    expect(startKnowledge(baseline, { laws: anyOf({ ...before, schema: 2 }) }).schema).toBe(1);
+    expect(startKnowledge(baseline, { laws: { temperature: undefined } as object })).toEqual(startKnowledge(baseline));
+  });
+  it("an increase by use that is held at nothing still tells on which side of the known use a bath is", () => {
+    const used = startKnowledge({ ...baseline, usedCm2PerL: 3000 });
+    const known = learn(used, ["1", "2"].map((id) => good(300, 20, { usedCm2PerL: 8000, id })));
+    expect(known.use).toMatchObject({ increase: 1e-9 });
+    for (const usedCm2PerL of [0, 6000]) {
+      const { timeS, highS } = predict(known, { usedCm2PerL });
+      const [test] = nextTest(known, [{ outcomeLogSd: 3 }], { usedCm2PerL });
+      expect(Math.log(highS / timeS) / 1.6448536269514722 / test!.expectedLogSd).toBeCloseTo(1, 2);
+    }
+  });
   it("a run too far for the laws has no fitted time, by whichever rule it is too far", () => {
     const use = { increase: 0, perCm2PerL: 1, growth: "linear", sdIncrease: 1 } as const;
     const [row] = tidyRuns(learn(startKnowledge(baseline, { laws: { use } }), [good(600, 20, { usedCm2PerL: 1000 })]));
@@ -546,8 +578,11 @@ describe("refusals", () => {
     refused(() => startKnowledge(baseline, { laws: anyOf(1) }), type("startKnowledge: laws must be an object, got 1"));
     refused(() => startKnowledge(baseline, { laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 300 } } }), range("startKnowledge: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 300"));
     refused(() => startKnowledge(baseline, { laws: { dilution: { kind: "power", exponent: 4 } } }), range("startKnowledge: law.exponent must be from 0 to 3, got 4"));
-    refused(() => startKnowledge(baseline, { laws: { agitation: { staleLoss: 2, staleTimeS: 75 } } }), range("startKnowledge: law.staleLoss must be from 0 to 0.99, got 2"));
-    refused(() => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, increase: -1 } } }), range("startKnowledge: law.increase must be from 0 to 10, got -1"));
+    refused(() => startKnowledge(baseline, { laws: { agitation: { staleLoss: 2, staleTimeS: 75 } } }), range("startKnowledge: agitation law.staleLoss must be from 0 to 0.99, got 2"));
+    refused(() => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, increase: -1 } } }), range("startKnowledge: use law.increase must be from 0 to 10, got -1"));
+    refused(() => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, capacityCm2PerL: -5 } } }), range("startKnowledge: use law.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5"));
+    refused(() => startKnowledge(baseline, { laws: { use: anyOf({ ...genericUseLaw, shape: null }) } }), type("startKnowledge: use law.shape must be a number, got null"));
+    refused(() => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }), range('startKnowledge: laws has a field "temprature" that is not read'));
     refused(() => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 0 } } }), range("ageFactor: law.halfLifeH must be above 0 and at most 1000000 h, got 0"));
     refused(() => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 9, sdLog: 4 } } }), range("ageLogSd: law.sdLog must be from 0 to 3, got 4"));
   });
@@ -563,6 +598,8 @@ describe("refusals", () => {
     refused(bad({ timeS: 5, temperatureC: 20 }), type("learn: runs[1].outcome must be an object, got undefined"));
     refused(bad({ ...good(5), temperatureF: 68 }), range('learn: runs[1] has a field "temperatureF" that is not read'));
     refused(bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }), range(`learn: runs[1] has a field "x${"y".repeat(59)}" that is not read`));
+    refused(bad(good(5, 20, { outcome: anyOf({ kind: "good", logsd: 0.02 }) })), range('learn: runs[1].outcome has a field "logsd" that is not read'));
+    refused(bad(good(5, 20, { outcome: anyOf({ kind: "gamma", gamma: 0.5, wanted: 0.6, density: 1 }) })), range('learn: runs[1].outcome has a field "density" that is not read'));
     refused(bad(good(5, 20, { dilution: "1:9" })), range('learn: runs[1].dilution "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"'));
     refused(bad(good(5, 20, { agitation: anyOf("never") })), range('learn: runs[1].agitation must be "continuous", "stand" or { everyS }, got "never"'));
     refused(bad(good(5, 20, { usedCm2PerL: -1 })), range("learn: runs[1] usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"));

@@ -140,7 +140,7 @@ describe("readRunNotes", () => {
     [{ Time: "1,234 s" }, /^parseTime: text must be a time such as/],
     [{ Time: "0:00" }, "run.timeS must be above 0 and at most 1000000 s, got 0"],
     [{ Temp: "20" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "20"'],
-    [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.888888888889"],
+    [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.8888888889"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
     [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "N-0.5" or "x1.2", got "lovely"'],
