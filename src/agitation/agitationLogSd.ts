@@ -1,7 +1,7 @@
 import { agitationSide, checkedAgitationLaw, genericAgitationLaw, STAND_LOG_SD, type Agitation, type AgitationLaw, type AgitationSide } from "./agitation.js";
 
 /** The spread in `staleLoss` of a law that was given without one. */
-export const GIVEN_LOSS_SD: number = 0.25;
+export const GIVEN_LOSS_SD: number = 0.3;
 
 /**
  * The standard deviation of ln(agitationFactor) between two agitations.

@@ -123,7 +123,7 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
   const factor = row("agitation", before.rate / after.rate, spreadOfSides(law, before, after), law, basis);
   const cautions: Caution[] = [];
   if (before.stand !== after.stand)
-    cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand: the time is a rough guide."));
+    cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand: the time is rough."));
   // Continuous and stand are text, without an interval.
   if ((to as { readonly everyS: number }).everyS > LONGEST_INTERVAL_S)
     cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves intervals up to 3 min."));

@@ -112,10 +112,10 @@ describe("agitationLogSd", () => {
     const none = { staleLoss: 0, staleTimeS: 60, sdStaleLoss: 0.5 };
     expect(agitationLogSd("continuous", { everyS: 60 }, none)).toBeCloseTo(0.5 / Math.E, 9);
   });
-  it("gives a law without a spread one of 0.25 in the loss", () => {
+  it("gives a law without a spread one of 0.3 in the loss", () => {
     const law = { staleLoss: 0.5, staleTimeS: 60 };
     expect(agitationLogSd({ everyS: 30 }, { everyS: 60 }, law)).toBeCloseTo(
-      agitationLogSd({ everyS: 30 }, { everyS: 60 }, { ...law, sdStaleLoss: 0.25 }),
+      agitationLogSd({ everyS: 30 }, { everyS: 60 }, { ...law, sdStaleLoss: 0.3 }),
       12,
     );
   });

@@ -247,7 +247,7 @@ describe("cautions of compensate", () => {
     expect(cautionOf("stand", known, { agitation: "stand" })).toEqual({
       code: "stand",
       severity: "warn",
-      message: "Local exhaustion limits stand: the time is a rough guide.",
+      message: "Local exhaustion limits stand: the time is rough.",
       path: "/conditions/agitation",
     });
     expect(cautionOf("stand", { ...known, agitation: "stand" }, { agitation: { everyS: 30 } })).toMatchObject({ severity: "warn", path: "/conditions/agitation" });

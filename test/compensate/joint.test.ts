@@ -144,10 +144,10 @@ describe("laws that were learned together", () => {
   it("leaves what is unknown of stand in the sum, in which more loss between agitations asks less of it", () => {
     const agitation = { staleLoss: 0.73, staleTimeS: 75, runs };
     const knowledge = { agitation, joint: joint("baseline", "agitation", -0.9) };
-    // The learned part, by differences: 0.25 is the spread in staleLoss of a law without one.
+    // The learned part, by differences: 0.3 is the spread in staleLoss of a law without one.
     const more = { ...agitation, staleLoss: 0.7301, shape: 0.73 };
     for (const [from, to] of [[{ everyS: 60 }, "stand"], ["stand", { everyS: 60 }]] as const) {
-      const learned = 0.25 * Math.log(agitationFactor(from, to, more) / agitationFactor(from, to, agitation)) * 1e4;
+      const learned = 0.3 * Math.log(agitationFactor(from, to, more) / agitationFactor(from, to, agitation)) * 1e4;
       expect(Math.sign(learned)).toBe(to === "stand" ? -1 : 1);
       const base = { ...baseline, agitation: from };
       const alone = variance({ agitation: to }, { agitation }, base);

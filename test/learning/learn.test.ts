@@ -113,7 +113,7 @@ describe("startKnowledge", () => {
     }
     const known = startKnowledge(baseline, { laws });
     expect(parameter(known, "dilution")).toMatchObject({ value: 1, priorSd: 0.15 });
-    expect(parameter(known, "agitation")).toMatchObject({ value: 0.5, priorSd: 0.25 });
+    expect(parameter(known, "agitation")).toMatchObject({ value: 0.5, priorSd: 0.3 });
     expect(parameter(known, "age")).toMatchObject({ value: 0.05, priorSd: 0.1 });
     const plain = startKnowledge(baseline, { laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } } });
     expect(parameter(plain, "temperature")).toMatchObject({ value: 50, priorSd: 12 });
