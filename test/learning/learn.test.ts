@@ -14,6 +14,7 @@ import {
   startKnowledge,
   temperatureFactor,
   tidyRuns,
+  type Knowledge,
   type LearnedKnowledge,
   type Outcome,
   type Run,
@@ -468,6 +469,18 @@ describe("numbers at their limits", () => {
     expect(under({}).use?.shape).toBe(0.08);
     expect(under({}).agitation?.staleLoss).toBeGreaterThan(0.99);
   });
+  it("every kind of outcome may say how well it is known", () => {
+    const kinds: readonly Outcome[] = [
+      { kind: "good", logSd: 0.07 },
+      { kind: "judged", timeRatio: 1, logSd: 0.07 },
+      { kind: "steps", steps: 0, logSd: 0.07 },
+      { kind: "gamma", gamma: 0.6, wanted: 0.6, logSd: 0.07 },
+      { kind: "density", density: 0.6, wanted: 0.6, logSd: 0.07 },
+      { kind: "appearance", appearanceS: 100, factor: 6, logSd: 0.07 },
+    ];
+    const [first, ...others] = kinds.map((outcome) => learn(stated, [good(600, 20, { outcome })]).parameters);
+    for (const other of others) other.forEach(({ value, sd }, j) => expect([value, sd]).toEqual([expect.closeTo(first![j]!.value, 12), expect.closeTo(first![j]!.sd, 12)]));
+  });
   it("a new notebook takes of learned knowledge the laws alone", () => {
     const before = learn(startKnowledge(baseline), [good(600), good(900, 14)]);
     const next = startKnowledge({ timeS: 300, temperatureC: 20 }, { laws: before });
@@ -475,6 +488,9 @@ describe("numbers at their limits", () => {
     expect(Object.keys(next.prior.laws)).toEqual(["temperature", "dilution", "agitation", "use", "age"]);
     expect(learn(next, [])).toEqual(next);
     expect(nextTest(next, [{}], {})[0]?.timeS).toBeCloseTo(predict(next, {}).timeS, 9);
+    // Laws and what hangs them together, without the rest, as an app may keep them.
+    const { temperature, joint } = before;
+    expect(startKnowledge(baseline, { laws: { temperature, joint } as Knowledge }).prior.laws).toEqual({ temperature });
     // Whatever its version: of the laws each is checked.
     expect(startKnowledge(baseline, { laws: anyOf({ ...before, schema: 2 }) }).schema).toBe(1);
     expect(startKnowledge(baseline, { laws: { temperature: undefined } as object })).toEqual(startKnowledge(baseline));
