@@ -479,7 +479,7 @@ describe("numbers at their limits", () => {
       { kind: "appearance", appearanceS: 100, factor: 6, logSd: 0.07 },
     ];
     const [first, ...others] = kinds.map((outcome) => learn(stated, [good(600, 20, { outcome })]).parameters);
-    for (const other of others) other.forEach(({ value, sd }, j) => expect([value, sd]).toEqual([expect.closeTo(first![j]!.value, 12), expect.closeTo(first![j]!.sd, 12)]));
+    for (const other of others) other.forEach(({ value, sd }, j) => { expect([value, sd]).toEqual([expect.closeTo(first![j]!.value, 12), expect.closeTo(first![j]!.sd, 12)]); });
   });
   it("a new notebook takes of learned knowledge the laws alone", () => {
     const before = learn(startKnowledge(baseline), [good(600), good(900, 14)]);
