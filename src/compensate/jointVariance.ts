@@ -52,7 +52,7 @@ function learnedLogSd({ cause, value, logSd }: Factor, { dilution, agitation }: 
   const law = agitation as AgitationLaw;
   if (cause === "agitation") return byNumber(law.sdStaleLoss ?? GIVEN_LOSS_SD, (side) => agitationSide("", side.agitation as Agitation, law).slope);
   // All of the others is the number's. Which way it acts the factor tells, but for a rate of ageing below 0 and an energy of 0: there the ages and temperatures do.
-  // An increase by use of 0 is taken for use that grew.
+  // An increase by use of 0, which learning leaves none of, is taken for use that grew.
   const cooler = cause === "temperature" && typeof to.temperatureC === "number" ? from.temperatureC - to.temperatureC : value - 1;
   const way = cause === "age" ? (to.ageH as number) - (from.ageH ?? 0) : cooler;
   return way < 0 && cause !== "strength" ? -logSd : logSd;

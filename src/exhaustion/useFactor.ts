@@ -72,6 +72,7 @@ export function useSlope(where: string, law: UseLaw, usedCm2PerL: number): numbe
   const growth: unknown = law.growth;
   if (growth !== "linear" && growth !== "compound") wrongValue(`${where} law.growth`, '"linear" or "compound"', growth);
   const portions = inRange(where, usedCm2PerL, 0, 1e6, " cm²/l", " usedCm2PerL") / per;
+  // A curve of nothing is the portions themselves.
   const curve = shape || 1e-20;
   return (growth === "linear" ? Math.log1p(curve * portions) : portions * Math.log1p(curve)) / curve;
 }

@@ -3,10 +3,10 @@
  */
 import type { Caution } from "../core/caution.js";
 import { present } from "../core/ordered.js";
-import type { Surprise } from "./posterior.js";
-import type { Fit } from "./robust.js";
 import type { NumberOfLaw } from "../exhaustion/lines.js";
 import type { Entry } from "./notebook.js";
+import type { Surprise } from "./posterior.js";
+import type { Fit } from "./robust.js";
 import type { Parameter, SetAside } from "./types.js";
 
 /** Causes count as changed together when their slopes over the runs, each run by its precision, are correlated beyond this: what is left to tell them apart is a tenth of the

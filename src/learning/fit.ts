@@ -4,8 +4,6 @@
  */
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
-import { dot, update } from "./posterior.js";
-import { robustPosterior, type Fit, type Reading } from "./robust.js";
 import { ageRange, type NumberOfLaw, type NumberRange } from "../exhaustion/lines.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";
@@ -14,6 +12,8 @@ import { learnedLaws } from "./learnedLaws.js";
 import { CAUSES, rowMaker, TOO_FAR } from "./model.js";
 import type { Entry } from "./notebook.js";
 import { readOutcome, trusted } from "./outcome.js";
+import { dot, update } from "./posterior.js";
+import { robustPosterior, type Fit, type Reading } from "./robust.js";
 import type { LearnedKnowledge, Parameter, Prior, SetAside } from "./types.js";
 
 /** Below this weight, three standard deviations from the rest, a run is named: chance does that to one sound run in 370. */

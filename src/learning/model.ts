@@ -59,7 +59,7 @@ export function rowMaker(where: string, baseline: Baseline, laws: LearnableLaws)
   };
 }
 
-/** ln(time) by each cause after the base time, and its slope with the cause's number; nothing for what the conditions leave out. */
+/** ln(time) by each cause after the base time, and its slope in the cause's number; nothing for what the conditions leave out. */
 function lines(
   at: string,
   laws: LearnableLaws,
