@@ -73,16 +73,16 @@ const READ: { readonly [Kind in Outcome["kind"]]: (outcome: Extract<Outcome, { r
   fogged: () => "fogged",
 };
 
-/** The fields of each kind, besides the kind. */
+/** The fields of each kind. */
 const FIELDS: Readonly<Record<Outcome["kind"], readonly string[]>> = {
-  good: ["logSd"],
-  judged: ["timeRatio", "logSd"],
-  steps: ["steps", "perStep", "logSd"],
-  gamma: ["gamma", "wanted", "sd", "logSd"],
-  density: ["density", "wanted", "sd", "logSd"],
-  appearance: ["appearanceS", "factor", "logSd"],
-  failed: ["note"],
-  fogged: ["note"],
+  good: ["kind", "logSd"],
+  judged: ["kind", "timeRatio", "logSd"],
+  steps: ["kind", "steps", "perStep", "logSd"],
+  gamma: ["kind", "gamma", "wanted", "sd", "logSd"],
+  density: ["kind", "density", "wanted", "sd", "logSd"],
+  appearance: ["kind", "appearanceS", "factor", "logSd"],
+  failed: ["kind", "note"],
+  fogged: ["kind", "note"],
 };
 
 /** What a run's outcome says. */
@@ -91,6 +91,6 @@ export function readOutcome(where: string, run: Run): Judgement {
   const at = `${where}.outcome`;
   const kind = plainObject(at, run.outcome)["kind"];
   const read = knownEntry(`${at}.kind`, READ, kind) as (outcome: Outcome, at: string, given: number) => Judgement;
-  onlyFields(at, run.outcome, ["kind", ...FIELDS[kind as Outcome["kind"]]]);
+  onlyFields(at, run.outcome, FIELDS[kind as Outcome["kind"]]);
   return read(run.outcome, at, given);
 }
