@@ -12,7 +12,8 @@ const LONGEST_S = 7200;
 const SHARED_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "gamma"];
 const BASELINE_FIELDS = [...SHARED_FIELDS, "timeS", "logSd", "runs", "hydroquinone", "emulsion"];
 const CONDITION_FIELDS = [...SHARED_FIELDS, "strength"];
-const LAWS = ["temperature", "dilution", "agitation", "use", "age", "growth", "joint"];
+/** The laws that knowledge may hold, and what hangs them together. */
+export const LAWS: readonly string[] = ["temperature", "dilution", "agitation", "use", "age", "growth", "joint"];
 
 /** Adds the cautions about the answer as a whole: its length, its width, what it rests on, and fields that nobody read. */
 export function outcomeCautions(

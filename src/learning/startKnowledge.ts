@@ -1,3 +1,4 @@
+import { LAWS } from "../compensate/outcomeCautions.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { plainObject } from "../core/guards.js";
 import { present } from "../core/ordered.js";
@@ -7,8 +8,6 @@ import type { LearnedKnowledge } from "./types.js";
 
 /** How well a starting time is known when nobody says: makers' and others' times for one film and developer differ by about 20 %. */
 const BASE_LOG_SD = 0.2;
-
-const LAWS = ["temperature", "dilution", "agitation", "use", "age", "growth"] as const;
 
 /** What is known before the first run. */
 export interface StartOptions {
@@ -50,7 +49,7 @@ export function startKnowledge(baseline: Baseline, options: StartOptions = {}): 
   const { baseLogSd = logSd, laws: known = {}, noise = "estimated" } = options;
   plainObject("startKnowledge:", known, " laws");
   // Of what was learned before come the laws alone: its runs and its baseline are another notebook's.
-  if (!("schema" in known)) onlyFields("startKnowledge: laws", known, [...LAWS, "joint"]);
-  const laws = present(Object.fromEntries(LAWS.map((law) => [law, known[law]])));
+  if (!("schema" in known)) onlyFields("startKnowledge: laws", known, LAWS);
+  const laws = present({ ...Object.fromEntries(Object.entries(known).filter(([law]) => LAWS.includes(law))), joint: undefined });
   return fitKnowledge("startKnowledge:", { baseline, baseLogSd, laws, noise }, []);
 }
