@@ -2,14 +2,21 @@ import { readFileSync } from "node:fs";
 
 // Brotli sizes of what an app carries when it imports one thing. The bundler's notes on side-effect-free chunks are silenced: they say
 // only that sideEffects: false works.
-const quiet = { path: "dist/index.js", brotli: true, modifyEsbuildConfig: (config) => ({ ...config, logLevel: "silent" }) };
+const quiet = {
+  path: "dist/index.js",
+  brotli: true,
+  modifyEsbuildConfig: (config) => ({ ...config, logLevel: "silent" }),
+};
 const dependencies = ["d3-interpolate", "simple-statistics", "decimal.js"];
 const pure = ["fahrenheitToCelsius", "useFactor", "ageFactor", "replenishmentMl"];
 /** Leaves out what other rooms add to the main job. */
 const laterRooms = {
   name: "later-rooms",
   setup(build) {
-    build.onResolve({ filter: /\/(driftTerm|contrastTerm|jointVariance)\.js$/ }, ({ path }) => ({ path, external: true }));
+    build.onResolve({ filter: /\/(driftTerm|contrastTerm|jointVariance)\.js$/ }, ({ path }) => ({
+      path,
+      external: true,
+    }));
   },
 };
 
@@ -17,11 +24,16 @@ const laterRooms = {
 const room = (name, limit, only = exportsOf(name)) => ({
   ...quiet,
   path: "src/index.ts",
-  name: only.length < exportsOf(name).length ? `${name} room alone, ${only.join(", ")}` : `${name} room alone`,
+  name:
+    only.length < exportsOf(name).length ? `${name} room alone, ${only.join(", ")}` : `${name} room alone`,
   import: `{ ${only.join(", ")} }`,
   ignore: dependencies,
   limit,
-  modifyEsbuildConfig: (config) => ({ ...config, logLevel: "silent", plugins: [...(config.plugins ?? []), otherRooms(name)] }),
+  modifyEsbuildConfig: (config) => ({
+    ...config,
+    logLevel: "silent",
+    plugins: [...(config.plugins ?? []), otherRooms(name)],
+  }),
 });
 const exportsOf = (name) =>
   [...readFileSync("src/index.ts", "utf8").matchAll(/^export \{(.*)\} from "\.\/(\w+)\//gm)]
@@ -33,14 +45,21 @@ const otherRooms = (name) => ({
   setup(build) {
     build.onLoad({ filter: /\/src\/\w+\/\w+\.ts$/ }, ({ path }) => {
       if (path.includes(`/src/${name}/`)) return undefined;
-      const names = [...readFileSync(path, "utf8").matchAll(/^export (?:function|const) (\w+)/gm)].map(([, each]) => each);
+      const names = [...readFileSync(path, "utf8").matchAll(/^export (?:function|const) (\w+)/gm)].map(
+        ([, each]) => each,
+      );
       return { contents: `export {}; ${names.map((each) => `export var ${each};`).join("")}`, loader: "js" };
     });
   },
 });
 
 export default [
-  ...pure.map((name) => ({ ...quiet, name: `${name}, all it pulls in`, import: `{ ${name} }`, limit: "500 B" })),
+  ...pure.map((name) => ({
+    ...quiet,
+    name: `${name}, all it pulls in`,
+    import: `{ ${name} }`,
+    limit: "500 B",
+  })),
   // The main job by itself, from the source; what the rooms of drift, contrast and learning add to it is in the next line.
   {
     ...quiet,
@@ -49,7 +68,11 @@ export default [
     import: "{ compensate }",
     ignore: dependencies,
     limit: "6 kB",
-    modifyEsbuildConfig: (config) => ({ ...config, logLevel: "silent", plugins: [...(config.plugins ?? []), laterRooms] }),
+    modifyEsbuildConfig: (config) => ({
+      ...config,
+      logLevel: "silent",
+      plugins: [...(config.plugins ?? []), laterRooms],
+    }),
   },
   { ...quiet, name: "compensate, own code", import: "{ compensate }", ignore: dependencies, limit: "8 kB" },
   room("drift", "3 kB"),

@@ -1,7 +1,17 @@
 import tseslint from "typescript-eslint";
 
 export default tseslint.config(
-  { ignores: ["dist/", "coverage/", "reports/", ".stryker-tmp/", "docs/", "node_modules/", "test/runtimes/consumers/"] },
+  {
+    ignores: [
+      "dist/",
+      "coverage/",
+      "reports/",
+      ".stryker-tmp/",
+      "docs/",
+      "node_modules/",
+      "test/runtimes/consumers/",
+    ],
+  },
   {
     files: ["src/**/*.ts", "test/**/*.ts", "*.ts"],
     extends: [tseslint.configs.strictTypeChecked],
@@ -15,7 +25,11 @@ export default tseslint.config(
     files: ["src/**/*.ts"],
     rules: {
       // Pure functions only: no clock and no random numbers inside, and nothing in the package prints.
-      "no-restricted-properties": ["error", { object: "Math", property: "random" }, { object: "Date", property: "now" }],
+      "no-restricted-properties": [
+        "error",
+        { object: "Math", property: "random" },
+        { object: "Date", property: "now" },
+      ],
       "no-console": "error",
     },
   },

@@ -15,7 +15,9 @@ const lean: NonNullable<Options["esbuildPlugins"]>[number] = {
     const path = resolve("node_modules/simple-statistics/index.js");
     build.onResolve({ filter: /^simple-statistics$/ }, () => ({ path, sideEffects: false }));
     build.onResolve({ filter: /^\.\// }, ({ path: file, resolveDir }) =>
-      resolveDir.includes("simple-statistics") ? { path: resolve(resolveDir, file), sideEffects: false } : undefined,
+      resolveDir.includes("simple-statistics")
+        ? { path: resolve(resolveDir, file), sideEffects: false }
+        : undefined,
     );
   },
 };
@@ -28,7 +30,10 @@ const pureInterpolators: NonNullable<Options["esbuildPlugins"]>[number] = {
   name: "pure-interpolators",
   setup(build) {
     build.onLoad({ filter: /d3-interpolate\.mjs$/ }, async ({ path }) => ({
-      contents: (await readFile(path, "utf8")).replace(/^(var \w+ = )(\(function|\w+\()/gm, "$1/* @__PURE__ */ $2"),
+      contents: (await readFile(path, "utf8")).replace(
+        /^(var \w+ = )(\(function|\w+\()/gm,
+        "$1/* @__PURE__ */ $2",
+      ),
     }));
   },
 };
@@ -41,7 +46,9 @@ const lateDecimal: NonNullable<Options["esbuildPlugins"]>[number] = {
   name: "late-decimal",
   setup(build) {
     build.onResolve({ filter: /^decimal\.js$/ }, ({ importer }) =>
-      importer.endsWith(".ts") ? { path: "decimal.js", namespace: "late-decimal", sideEffects: false } : undefined,
+      importer.endsWith(".ts")
+        ? { path: "decimal.js", namespace: "late-decimal", sideEffects: false }
+        : undefined,
     );
     build.onLoad({ filter: /.*/, namespace: "late-decimal" }, () => ({
       resolveDir: resolve("."),
@@ -51,7 +58,9 @@ const lateDecimal: NonNullable<Options["esbuildPlugins"]>[number] = {
           get: (_, name) => decimal()[name],
         });`,
     }));
-    build.onLoad({ filter: /decimal\.js$/ }, async ({ path }) => ({ contents: (await transform(await readFile(path, "utf8"), { minify: true })).code }));
+    build.onLoad({ filter: /decimal\.js$/ }, async ({ path }) => ({
+      contents: (await transform(await readFile(path, "utf8"), { minify: true })).code,
+    }));
   },
 };
 
@@ -73,11 +82,37 @@ const sources: Record<string, string> = Object.fromEntries(
 const config: Options[] = [
   // For bundlers: every source file is an entry, so that what an app does not import is dropped
   // (decimal.js and d3-interpolate cannot be shaken out of a single bundled index).
-  { ...common, entry: sources, format: "esm", splitting: true, clean: true, dts: types, noExternal: ["d3-interpolate", "d3-color"], esbuildPlugins: [pureInterpolators] },
+  {
+    ...common,
+    entry: sources,
+    format: "esm",
+    splitting: true,
+    clean: true,
+    dts: types,
+    noExternal: ["d3-interpolate", "d3-color"],
+    esbuildPlugins: [pureInterpolators],
+  },
   // For Node: one file with its dependencies, since opening a hundred small modules costs a start 80 ms.
-  { ...common, entry: ["src/index.ts"], format: "esm", outDir: "dist/node", noExternal: [/./], splitting: false, esbuildPlugins: [lean, lateDecimal, pureInterpolators], esbuildOptions: small },
+  {
+    ...common,
+    entry: ["src/index.ts"],
+    format: "esm",
+    outDir: "dist/node",
+    noExternal: [/./],
+    splitting: false,
+    esbuildPlugins: [lean, lateDecimal, pureInterpolators],
+    esbuildOptions: small,
+  },
   // For CommonJS: the same. d3-interpolate is ESM only, so it has to be carried in any case.
-  { ...common, entry: ["src/index.ts"], format: "cjs", noExternal: [/./], dts: types, esbuildPlugins: [lean, lateDecimal, pureInterpolators], esbuildOptions: small },
+  {
+    ...common,
+    entry: ["src/index.ts"],
+    format: "cjs",
+    noExternal: [/./],
+    dts: types,
+    esbuildPlugins: [lean, lateDecimal, pureInterpolators],
+    esbuildOptions: small,
+  },
 ];
 
 const built: ReturnType<typeof defineConfig> = defineConfig(config);

@@ -90,7 +90,12 @@ export { gammaAt } from "./contrast/gammaAt.js";
 export { timeForGamma } from "./contrast/timeForGamma.js";
 export { contrastLogSd } from "./contrast/contrastLogSd.js";
 export { genericGrowthLaw } from "./contrast/genericGrowthLaw.js";
-export { fitGrowth, type FitGrowthOptions, type FittedGrowth, type GrowthPoint } from "./contrast/fitGrowth.js";
+export {
+  fitGrowth,
+  type FitGrowthOptions,
+  type FittedGrowth,
+  type GrowthPoint,
+} from "./contrast/fitGrowth.js";
 export { growthFromDoubling, type DoublingPair } from "./contrast/growthFromDoubling.js";
 export { pushFactor, pushLogSd } from "./contrast/pushFactor.js";
 export { pushCautions } from "./contrast/pushCautions.js";
@@ -151,7 +156,15 @@ export { compensate } from "./compensate/compensate.js";
 export type { JointSpread } from "./compensate/jointVariance.js";
 
 // learning: runs into knowledge, the next test
-export type { LearnedKnowledge, Outcome, Parameter, Prior, Run, SetAside, TestCandidate } from "./learning/types.js";
+export type {
+  LearnedKnowledge,
+  Outcome,
+  Parameter,
+  Prior,
+  Run,
+  SetAside,
+  TestCandidate,
+} from "./learning/types.js";
 export { startKnowledge, type StartOptions } from "./learning/startKnowledge.js";
 export { learn, type LearnOptions } from "./learning/learn.js";
 export { predict } from "./learning/predict.js";
@@ -160,7 +173,12 @@ export { mergeKnowledge } from "./learning/mergeKnowledge.js";
 export { tidyRuns, type TidyRun } from "./learning/tidyRuns.js";
 
 // notes: a notebook as people write it into runs
-export { readRunNotes, type RejectedNote, type RunNotes, type RunNotesOptions } from "./notes/readRunNotes.js";
+export {
+  readRunNotes,
+  type RejectedNote,
+  type RunNotes,
+  type RunNotesOptions,
+} from "./notes/readRunNotes.js";
 
 // process: the plan from pour-in to wash
 export type {
@@ -200,7 +218,11 @@ export type {
 export type { JsonSchema } from "./recipe/readBySchema.js";
 export { checkRecipe } from "./recipe/checkRecipe.js";
 export { recipeSchema } from "./recipe/recipeSchema.js";
-export { recipeStandardSchema, type RecipeStandardSchema, type StandardIssue } from "./recipe/recipeStandardSchema.js";
+export {
+  recipeStandardSchema,
+  type RecipeStandardSchema,
+  type StandardIssue,
+} from "./recipe/recipeStandardSchema.js";
 export { formatRecipe } from "./recipe/formatRecipe.js";
 export { compensateRecipe } from "./recipe/compensateRecipe.js";
 export { describeCompensation } from "./recipe/describeCompensation.js";

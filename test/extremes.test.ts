@@ -1,6 +1,7 @@
 /*
- * The far ends of the other rooms: forecasts that swing, baths that start frozen, rows nearly equal, amounts that round below nothing, and laws that
- * come out of a fit and must be able to go in again. All values are invented.
+ * The far ends of the other rooms: forecasts that swing, baths that start frozen, rows nearly equal, amounts
+ * that round below nothing, and laws that come out of a fit and must be able to go in again. All values are
+ * invented.
  */
 import { describe, expect, it } from "vitest";
 import {
@@ -31,7 +32,12 @@ import {
 } from "../src/index.js";
 
 /** The integral of the rate to `endS` by 100,000 midpoints, as an independent judge. */
-function done(law: TemperatureLaw, referenceC: number, temperatureAt: (timeS: number) => number, endS: number): number {
+function done(
+  law: TemperatureLaw,
+  referenceC: number,
+  temperatureAt: (timeS: number) => number,
+  endS: number,
+): number {
   const rate = rateFunction(law, referenceC);
   let sum = 0;
   for (let i = 0; i < 1e5; i += 1) sum += rate(temperatureAt(((i + 0.5) * endS) / 1e5));
@@ -52,33 +58,60 @@ describe("what one function gives another", () => {
     const law = { kind: "coefficient", ratio: 10, intervalC: 10 } as const;
     const answer = compensate({ timeS: 1e-29, temperatureC: 0 }, { temperatureC: 100 }, { temperature: law });
     expect(answer.timeS).toBeCloseTo(0, 30);
-    expect(describeCompensation(answer)).toContain("The laws alone would say 0:00, with 90 % certainty between 0:00 and 0:00.");
+    expect(describeCompensation(answer)).toContain(
+      "The laws alone would say 0:00, with 90 % certainty between 0:00 and 0:00.",
+    );
   });
   it("is a brew as large as a brew is read", () => {
     const tablets = { ingredient: "ascorbic-acid-tablet", tablets: 6000, labelMg: 1000 } as const;
     const soda = { ingredient: "soda-anhydrous", massG: 50, lowG: 40 } as const;
     const brew = { volumeMl: 20000, ingredients: [tablets, soda] };
-    expect(scaleBrew(brew, 30000).ingredients).toEqual([{ ...tablets, tablets: 9000 }, { ...soda, massG: 75, lowG: 60 }]);
-    expect(() => scaleBrew(brew, 40000)).toThrow(/^scaleBrew: the brew scaled.*tablets must be from 0 to 10000, got 12000$/);
+    expect(scaleBrew(brew, 30000).ingredients).toEqual([
+      { ...tablets, tablets: 9000 },
+      { ...soda, massG: 75, lowG: 60 },
+    ]);
+    expect(() => scaleBrew(brew, 40000)).toThrow(
+      /^scaleBrew: the brew scaled.*tablets must be from 0 to 10000, got 12000$/,
+    );
   });
   it("is a mass named by its own name", () => {
-    expect(() => brewPh({ volumeMl: 1000, ingredients: [{ ingredient: "borax", massG: 1e-31 }] })).toThrow(/massG must be above 1e-30/);
+    expect(() => brewPh({ volumeMl: 1000, ingredients: [{ ingredient: "borax", massG: 1e-31 }] })).toThrow(
+      /massG must be above 1e-30/,
+    );
   });
   it("is a ladder whose times rise", () => {
     const close = testStripTimes({ timeS: 500, lowS: 500 - 1e-6, highS: 500 + 1e-6 }, { count: 25 });
     expect(close.every((timeS, i) => i === 0 || timeS > (close[i - 1] as number))).toBe(true);
-    expect(() => testStripTimes({ timeS: 500, lowS: 500 - 1e-8, highS: 500 + 1e-8 }, { count: 25 })).toThrow(/there is no interval to cover/);
+    expect(() => testStripTimes({ timeS: 500, lowS: 500 - 1e-8, highS: 500 + 1e-8 }, { count: 25 })).toThrow(
+      /there is no interval to cover/,
+    );
   });
   it("is a recipe without holes", () => {
     const notes = ["first"];
     notes[2] = "third";
-    const answer = checkRecipe({ schemaVersion: 2, material: { name: "plate" }, developer: { kind: "stock", name: "hut", dilution: "1+9" }, baseline: { timeS: 510, temperatureC: 20 }, notes });
-    expect(answer).toEqual({ ok: false, problems: [{ path: "/notes/1", message: "must be text of at most 2000 characters, got undefined", rule: "shape" }] });
+    const answer = checkRecipe({
+      schemaVersion: 2,
+      material: { name: "plate" },
+      developer: { kind: "stock", name: "hut", dilution: "1+9" },
+      baseline: { timeS: 510, temperatureC: 20 },
+      notes,
+    });
+    expect(answer).toEqual({
+      ok: false,
+      problems: [
+        {
+          path: "/notes/1",
+          message: "must be text of at most 2000 characters, got undefined",
+          rule: "shape",
+        },
+      ],
+    });
   });
 });
 
 describe("a forecast that swings", () => {
-  const swing = (meanC: number, byC: number, periodS: number, phase: number) => (timeS: number) => meanC + byC * Math.sin((2 * Math.PI * timeS) / periodS + phase);
+  const swing = (meanC: number, byC: number, periodS: number, phase: number) => (timeS: number) =>
+    meanC + byC * Math.sin((2 * Math.PI * timeS) / periodS + phase);
   it.each([
     [3600, 4, swing(18, 15, 600, 1.5)],
     [900, 2.25, swing(18, 8, 120, 2)],
@@ -88,7 +121,11 @@ describe("a forecast that swings", () => {
     const law = { kind: "coefficient", ratio, intervalC: 10 } as const;
     const endS = developUntil({ equivalentS, referenceC: 20, law, temperatureAt });
     expect(done(law, 20, temperatureAt, endS) / equivalentS).toBeCloseTo(1, 6);
-    const { timeS, lowS, highS } = compensate({ timeS: equivalentS, temperatureC: 20 }, { temperatureC: temperatureAt }, { temperature: law });
+    const { timeS, lowS, highS } = compensate(
+      { timeS: equivalentS, temperatureC: 20 },
+      { temperatureC: temperatureAt },
+      { temperature: law },
+    );
     expect(timeS).toBeCloseTo(endS, 6);
     expect(lowS).toBeLessThan(timeS);
     expect(highS).toBeGreaterThan(timeS);
@@ -109,35 +146,76 @@ describe("a forecast that swings", () => {
 
 describe("rows that nearly meet", () => {
   it.each([20.00000000000001, 20.000000000000004])("20 and %d °C are one temperature", (temperatureC) => {
-    const law = { kind: "table", rows: [{ temperatureC: 20, timeS: 480 }, { temperatureC, timeS: 480 }] } as const;
-    expect(() => temperatureFactor(law, 20, 22)).toThrow(/^temperatureFactor: law\.rows must differ in temperatureC, got 480 s at 20/);
+    const law = {
+      kind: "table",
+      rows: [
+        { temperatureC: 20, timeS: 480 },
+        { temperatureC, timeS: 480 },
+      ],
+    } as const;
+    expect(() => temperatureFactor(law, 20, 22)).toThrow(
+      /^temperatureFactor: law\.rows must differ in temperatureC, got 480 s at 20/,
+    );
   });
   it("a billionth of a degree and more apart they make a curve", () => {
-    const rows = [{ temperatureC: 20, timeS: 480 }, { temperatureC: 20 + 2e-9, timeS: 480 }];
+    const rows = [
+      { temperatureC: 20, timeS: 480 },
+      { temperatureC: 20 + 2e-9, timeS: 480 },
+    ];
     expect(temperatureFactor({ kind: "table", rows }, 20, 22)).toBe(1);
-    expect(equivalentTime([{ timeS: 0, temperatureC: 20 }, { timeS: 60, temperatureC: 22 }], { kind: "table", rows }, 20)).toBeCloseTo(60, 9);
+    expect(
+      equivalentTime(
+        [
+          { timeS: 0, temperatureC: 20 },
+          { timeS: 60, temperatureC: 22 },
+        ],
+        { kind: "table", rows },
+        20,
+      ),
+    ).toBeCloseTo(60, 9);
   });
 });
 
 describe("amounts", () => {
-  it.each([0.9, 27, 54, 250, 500, 1000])("%d g of soda baked to the end leave no baking soda, and not less", (massG) => {
-    const parts = bakedSoda({ massG, converted: 1 });
-    expect(parts[1].massG).toBe(0);
-    expect(brewPh({ volumeMl: 2000, temperatureC: 20, ingredients: [...parts, { ingredient: "ascorbic-acid", massG: 5 }] }).ph).toBeGreaterThan(3);
-  });
+  it.each([0.9, 27, 54, 250, 500, 1000])(
+    "%d g of soda baked to the end leave no baking soda, and not less",
+    (massG) => {
+      const parts = bakedSoda({ massG, converted: 1 });
+      expect(parts[1].massG).toBe(0);
+      expect(
+        brewPh({
+          volumeMl: 2000,
+          temperatureC: 20,
+          ingredients: [...parts, { ingredient: "ascorbic-acid", massG: 5 }],
+        }).ph,
+      ).toBeGreaterThan(3);
+    },
+  );
   it("stock without water leaves no water, and not less", () => {
     expect(mixVolumes({ stockParts: 1 / 7, waterParts: 0 }, 23 / 3).waterMl).toBe(0);
   });
   it("the cups of a brew take at most 95 % of its water", () => {
-    const ingredients = ["soda-anhydrous", "sodium-hydroxide", "instant-coffee", "ascorbic-acid", "potassium-bromide"].map((ingredient) => ({ ingredient, massG: 0.2 }));
+    const ingredients = [
+      "soda-anhydrous",
+      "sodium-hydroxide",
+      "instant-coffee",
+      "ascorbic-acid",
+      "potassium-bromide",
+    ].map((ingredient) => ({ ingredient, massG: 0.2 }));
     for (const volumeMl of [10, 250, 1000]) {
-      const taken = mixingSteps({ volumeMl, ingredients } as never).reduce((sum, { waterMl = 0 }) => sum + waterMl, 0);
+      const taken = mixingSteps({ volumeMl, ingredients } as never).reduce(
+        (sum, { waterMl = 0 }) => sum + waterMl,
+        0,
+      );
       expect(taken).toBeGreaterThan(0);
       expect(taken).toBeLessThanOrEqual(0.95 * volumeMl);
     }
   });
   it("a moment too short for the clock of its log has the spread of its temperature", () => {
-    const log = [{ timeS: 1e6, temperatureC: 16 }, { timeS: 1e6 + 1, temperatureC: 17 }];
+    const log = [
+      { timeS: 1e6, temperatureC: 16 },
+      { timeS: 1e6 + 1, temperatureC: 17 },
+    ];
     const { factors } = compensate({ timeS: 1e-12, temperatureC: 20 }, { temperatureC: log });
     const { factors: held } = compensate({ timeS: 1e-12, temperatureC: 20 }, { temperatureC: 16 });
     expect(factors[1]!.logSd).toBeCloseTo(held[1]!.logSd, 12);
@@ -146,14 +224,30 @@ describe("amounts", () => {
 
 describe("what comes out", () => {
   it("of a growth that goes on without end is refused by name", () => {
-    expect(() => growthFromDoubling({ timeS: 300, gamma: 0.5, gammaAtDouble: 0.9998 })).toThrow(/^growthFromDoubling: law\.gammaInfinity must be above 0 and at most 1000, got 12/);
-    expect(() => growthFromDoubling({ timeS: 0.001, gamma: 1, gammaAtDouble: 1.5 })).toThrow(/^growthFromDoubling: law\.ratePerS must be above 0 and at most 100 1\/s, got 693/);
-    const points = [{ timeS: 100, gamma: 400 }, { timeS: 200, gamma: 700 }, { timeS: 400, gamma: 999 }];
-    expect(() => fitGrowth(points, { appearanceS: 0 })).toThrow(/^fitGrowth: fitted law\.gammaInfinity must be above 0 and at most 1000, got 12/);
+    expect(() => growthFromDoubling({ timeS: 300, gamma: 0.5, gammaAtDouble: 0.9998 })).toThrow(
+      /^growthFromDoubling: law\.gammaInfinity must be above 0 and at most 1000, got 12/,
+    );
+    expect(() => growthFromDoubling({ timeS: 0.001, gamma: 1, gammaAtDouble: 1.5 })).toThrow(
+      /^growthFromDoubling: law\.ratePerS must be above 0 and at most 100 1\/s, got 693/,
+    );
+    const points = [
+      { timeS: 100, gamma: 400 },
+      { timeS: 200, gamma: 700 },
+      { timeS: 400, gamma: 999 },
+    ];
+    expect(() => fitGrowth(points, { appearanceS: 0 })).toThrow(
+      /^fitGrowth: fitted law\.gammaInfinity must be above 0 and at most 1000, got 12/,
+    );
   });
   it("of a bath that hardly cools is refused by name", () => {
-    const log = [{ timeS: 0, temperatureC: 30 }, { timeS: 5e6, temperatureC: 27.5 }, { timeS: 1e7, temperatureC: 25.3 }];
-    expect(() => fitDrift(log, { ambientC: 10 })).toThrow(/^fitDrift: .*its time constant is longer than 10000000 s/);
+    const log = [
+      { timeS: 0, temperatureC: 30 },
+      { timeS: 5e6, temperatureC: 27.5 },
+      { timeS: 1e7, temperatureC: 25.3 },
+    ];
+    expect(() => fitDrift(log, { ambientC: 10 })).toThrow(
+      /^fitDrift: .*its time constant is longer than 10000000 s/,
+    );
   });
   it("of a bath past ten half-lives is a verdict", () => {
     const { verdict, factor } = bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: 24 } });
@@ -161,16 +255,24 @@ describe("what comes out", () => {
     expect(factor).toBeCloseTo(2 ** 9.99, 9);
     // Ten half-lives themselves the law takes.
     expect(bathVerdict({ ageH: 240, age: { kind: "half-life", halfLifeH: 24 } }).factor).toBe(1024);
-    expect(() => bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: NaN } })).toThrow(/halfLifeH must be above 0/);
+    expect(() => bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: NaN } })).toThrow(
+      /halfLifeH must be above 0/,
+    );
   });
   it("of a bath that takes more than 1000 times as long is a verdict", () => {
     const use = { increase: 1, perCm2PerL: 100, growth: "compound" } as const;
     expect(bathVerdict({ usedCm2PerL: 5000, use })).toMatchObject({ verdict: "discard", factor: 1000 });
     // 2^9.9 and 1 + 9 × 111 the rule itself takes.
     expect(bathVerdict({ usedCm2PerL: 990, use }).factor).toBeCloseTo(2 ** 9.9, 9);
-    expect(bathVerdict({ usedCm2PerL: 111, use: { increase: 9, perCm2PerL: 1, growth: "linear" } }).factor).toBe(1000);
-    expect(bathVerdict({ usedCm2PerL: 110, use: { increase: 9, perCm2PerL: 1, growth: "linear" } }).factor).toBeCloseTo(991, 9);
-    expect(() => bathVerdict({ usedCm2PerL: 5000, use: { ...use, increase: NaN } })).toThrow(/^useFactor: law\.increase must be from 0 to 10, got NaN/);
+    expect(
+      bathVerdict({ usedCm2PerL: 111, use: { increase: 9, perCm2PerL: 1, growth: "linear" } }).factor,
+    ).toBe(1000);
+    expect(
+      bathVerdict({ usedCm2PerL: 110, use: { increase: 9, perCm2PerL: 1, growth: "linear" } }).factor,
+    ).toBeCloseTo(991, 9);
+    expect(() => bathVerdict({ usedCm2PerL: 5000, use: { ...use, increase: NaN } })).toThrow(
+      /^useFactor: law\.increase must be from 0 to 10, got NaN/,
+    );
   });
   it("of a spread of growth that is none is refused by name", () => {
     const law = { gammaInfinity: 1, ratePerS: 0.01, appearanceS: 10 };
@@ -179,9 +281,15 @@ describe("what comes out", () => {
     expect(() => contrastLogSd({ ...law, sd: { ...sd, gammaInfinity: 1e308 } }, 0.5, 0.6)).toThrow(
       new RangeError("contrastLogSd: law.sd.gammaInfinity must be from 0 to 1000, got 1e+308"),
     );
-    expect(() => contrastLogSd({ ...law, sd: 5 } as never, 0.5, 0.6)).toThrow(new TypeError("contrastLogSd: law.sd must be an object, got 5"));
-    expect(() => contrastLogSd({ ...law, sd: { ...sd, ratePerS: -1 } }, 0.5, 0.6)).toThrow(new RangeError("contrastLogSd: law.sd.ratePerS must be from 0 to 100 1/s, got -1"));
-    expect(() => contrastLogSd({ ...law, sd: { ...sd, appearanceS: -1 } }, 0.5, 0.6)).toThrow(new RangeError("contrastLogSd: law.sd.appearanceS must be from 0 to 1000000 s, got -1"));
+    expect(() => contrastLogSd({ ...law, sd: 5 } as never, 0.5, 0.6)).toThrow(
+      new TypeError("contrastLogSd: law.sd must be an object, got 5"),
+    );
+    expect(() => contrastLogSd({ ...law, sd: { ...sd, ratePerS: -1 } }, 0.5, 0.6)).toThrow(
+      new RangeError("contrastLogSd: law.sd.ratePerS must be from 0 to 100 1/s, got -1"),
+    );
+    expect(() => contrastLogSd({ ...law, sd: { ...sd, appearanceS: -1 } }, 0.5, 0.6)).toThrow(
+      new RangeError("contrastLogSd: law.sd.appearanceS must be from 0 to 1000000 s, got -1"),
+    );
   });
   it("of a strip whose base and fog are left out by name is that of its lightest step", () => {
     const steps = [0, 0.5, 1, 1.5, 2].map((logH) => ({ logH, density: 0.1 + 0.3 * logH }));

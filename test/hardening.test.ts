@@ -47,7 +47,9 @@ describe("a forecast", () => {
     let looks = 0;
     // Hot where a step's length is asked for, cold where the step is taken.
     const temperatureAt = (): number => ((looks += 1) % 10 === 1 ? 100 : 0);
-    expect(thrown(() => developUntil({ equivalentS: 1e4, referenceC: 0, law, temperatureAt }))).toMatch(/got no end after 1000001 looks$/);
+    expect(thrown(() => developUntil({ equivalentS: 1e4, referenceC: 0, law, temperatureAt }))).toMatch(
+      /got no end after 1000001 looks$/,
+    );
   });
 });
 
@@ -55,7 +57,10 @@ describe("stored answers", () => {
   const note = { code: "a", severity: "note", message: "text" };
   it.each([
     [[undefined], "TypeError: describeCautions: cautions[0] must be an object, got undefined"],
-    [[{ ...note, severity: "bad" }], 'RangeError: describeCautions: cautions[0].severity must be one of stop, warn, note, got "bad"'],
+    [
+      [{ ...note, severity: "bad" }],
+      'RangeError: describeCautions: cautions[0].severity must be one of stop, warn, note, got "bad"',
+    ],
     [[note, { ...note, message: 1 }], "TypeError: describeCautions: cautions[1].message must be text, got 1"],
     [[{ ...note, path: 1 }], "TypeError: describeCautions: cautions[0].path must be text, got 1"],
   ])("cautions %#", (cautions, message) => {
@@ -65,30 +70,66 @@ describe("stored answers", () => {
   const factor = answer.factors[0]!;
   it.each([
     [{}, "TypeError: describeCompensation: compensation.timeS must be a number, got undefined"],
-    [{ ...answer, highS: Infinity }, "RangeError: describeCompensation: compensation.highS must be above 0 and at most 1e100, got Infinity"],
-    [{ ...answer, factors: 1 }, "TypeError: describeCompensation: compensation.factors must be an array, got 1"],
-    [{ ...answer, factors: [1] }, "TypeError: describeCompensation: compensation.factors[0] must be an object, got 1"],
-    [{ ...answer, factors: [{ ...factor, cause: 1 }] }, "TypeError: describeCompensation: compensation.factors[0].cause must be text, got 1"],
-    [{ ...answer, factors: [{ ...factor, basis: NaN }] }, "TypeError: describeCompensation: compensation.factors[0].basis must be text, got NaN"],
-    [{ ...answer, factors: [{ ...factor, value: 0 }] }, "RangeError: describeCompensation: compensation.factors[0].value must be above 0 and at most 1e100, got 0"],
-    [{ ...answer, factors: [{ ...factor, logSd: 101 }] }, "RangeError: describeCompensation: compensation.factors[0].logSd must be from 0 to 100, got 101"],
-    [{ ...answer, cautions: 1 }, "TypeError: describeCompensation: compensation.cautions must be an array, got 1"],
+    [
+      { ...answer, highS: Infinity },
+      "RangeError: describeCompensation: compensation.highS must be above 0 and at most 1e100, got Infinity",
+    ],
+    [
+      { ...answer, factors: 1 },
+      "TypeError: describeCompensation: compensation.factors must be an array, got 1",
+    ],
+    [
+      { ...answer, factors: [1] },
+      "TypeError: describeCompensation: compensation.factors[0] must be an object, got 1",
+    ],
+    [
+      { ...answer, factors: [{ ...factor, cause: 1 }] },
+      "TypeError: describeCompensation: compensation.factors[0].cause must be text, got 1",
+    ],
+    [
+      { ...answer, factors: [{ ...factor, basis: NaN }] },
+      "TypeError: describeCompensation: compensation.factors[0].basis must be text, got NaN",
+    ],
+    [
+      { ...answer, factors: [{ ...factor, value: 0 }] },
+      "RangeError: describeCompensation: compensation.factors[0].value must be above 0 and at most 1e100, got 0",
+    ],
+    [
+      { ...answer, factors: [{ ...factor, logSd: 101 }] },
+      "RangeError: describeCompensation: compensation.factors[0].logSd must be from 0 to 100, got 101",
+    ],
+    [
+      { ...answer, cautions: 1 },
+      "TypeError: describeCompensation: compensation.cautions must be an array, got 1",
+    ],
   ])("compensation %#", (given, message) => {
     expect(thrown(() => describeCompensation(anyOf(given)))).toBe(message);
   });
   it("recipes that nobody checked", () => {
-    expect(thrown(() => compensateRecipe(anyOf({})))).toBe("TypeError: compensateRecipe: recipe.developer must be an object, got undefined");
-    expect(thrown(() => compensateRecipe(anyOf({ developer: {} })))).toBe("TypeError: compensateRecipe: recipe.material must be an object, got undefined");
-    expect(thrown(() => formatRecipe(anyOf({ timeS: 20n })))).toBe("TypeError: formatRecipe: recipe must be plain data as checkRecipe returns it, got an object");
+    expect(thrown(() => compensateRecipe(anyOf({})))).toBe(
+      "TypeError: compensateRecipe: recipe.developer must be an object, got undefined",
+    );
+    expect(thrown(() => compensateRecipe(anyOf({ developer: {} })))).toBe(
+      "TypeError: compensateRecipe: recipe.material must be an object, got undefined",
+    );
+    expect(thrown(() => formatRecipe(anyOf({ timeS: 20n })))).toBe(
+      "TypeError: formatRecipe: recipe must be plain data as checkRecipe returns it, got an object",
+    );
   });
 });
 
 describe("stored knowledge", () => {
   const { parameters, joint } = start;
   it("whose joint spread is lost", () => {
-    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: null })))).toBe("TypeError: compensate: knowledge.joint must be an object, got null");
-    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: {} })))).toBe("TypeError: compensate: knowledge.joint.causes must be an array, got undefined");
-    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { causes: joint.causes } })))).toBe("TypeError: compensate: knowledge.joint must be a number, got undefined");
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: null })))).toBe(
+      "TypeError: compensate: knowledge.joint must be an object, got null",
+    );
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: {} })))).toBe(
+      "TypeError: compensate: knowledge.joint.causes must be an array, got undefined",
+    );
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { causes: joint.causes } })))).toBe(
+      "TypeError: compensate: knowledge.joint must be a number, got undefined",
+    );
   });
   it.each([
     { parameters: [...parameters, parameters[0]] },
@@ -100,14 +141,23 @@ describe("stored knowledge", () => {
     { scatter: -1 },
     { setAside: [{ run: 0, weight: 2 }] },
   ])("whose results are spoilt is worked out anew before a test or a table: %j", (spoilt) => {
-    const sound = learn(start, [{ timeS: 600, temperatureC: 18, outcome: { kind: "judged", timeRatio: 0.9 } }]);
+    const sound = learn(start, [
+      { timeS: 600, temperatureC: 18, outcome: { kind: "judged", timeRatio: 0.9 } },
+    ]);
     const knowledge = anyOf({ ...sound, ...spoilt });
-    expect(nextTest(knowledge, [{ temperatureC: 15 }], {})).toEqual(nextTest(sound, [{ temperatureC: 15 }], {}));
+    expect(nextTest(knowledge, [{ temperatureC: 15 }], {})).toEqual(
+      nextTest(sound, [{ temperatureC: 15 }], {}),
+    );
     expect(tidyRuns(knowledge)).toEqual(tidyRuns(sound));
   });
   it("that is none", () => {
-    for (const [name, call] of [["nextTest", nextTest], ["tidyRuns", tidyRuns]] as const)
-      expect(thrown(() => call(anyOf(undefined), [], {}))).toBe(`TypeError: ${name}: knowledge must be an object, got undefined`);
+    for (const [name, call] of [
+      ["nextTest", nextTest],
+      ["tidyRuns", tidyRuns],
+    ] as const)
+      expect(thrown(() => call(anyOf(undefined), [], {}))).toBe(
+        `TypeError: ${name}: knowledge must be an object, got undefined`,
+      );
   });
   it("whose joint spread names its causes in an endless list of holes", () => {
     const causes = new Array<string>(2 ** 32 - 1);
@@ -117,72 +167,129 @@ describe("stored knowledge", () => {
   });
   it("from laws whose origin is none", () => {
     const law = { kind: "power", exponent: 1, sd: 0.1 };
-    const start = (origin: object): unknown => startKnowledge(baseline, { laws: { dilution: anyOf({ ...law, ...origin }) } });
-    expect(thrown(() => start({ sources: NaN }))).toBe("TypeError: startKnowledge: law.sources must be an array, got NaN");
-    expect(thrown(() => start({ published: NaN }))).toBe("TypeError: startKnowledge: law.published must be true or false, got NaN");
-    expect(thrown(() => start({ runs: -1 }))).toBe("RangeError: startKnowledge: law.runs must be from 0 to 1000000000, got -1");
+    const start = (origin: object): unknown =>
+      startKnowledge(baseline, { laws: { dilution: anyOf({ ...law, ...origin }) } });
+    expect(thrown(() => start({ sources: NaN }))).toBe(
+      "TypeError: startKnowledge: law.sources must be an array, got NaN",
+    );
+    expect(thrown(() => start({ published: NaN }))).toBe(
+      "TypeError: startKnowledge: law.published must be true or false, got NaN",
+    );
+    expect(thrown(() => start({ runs: -1 }))).toBe(
+      "RangeError: startKnowledge: law.runs must be from 0 to 1000000000, got -1",
+    );
   });
   it("of a run with a number that JSON has no text for", () => {
     const run = { timeS: 510, temperatureC: 20, usedCm2PerL: 5n, outcome: { kind: "good" } };
-    expect(thrown(() => learn(start, [anyOf(run)]))).toBe("TypeError: learn: runs[0] usedCm2PerL must be a number, got 5");
+    expect(thrown(() => learn(start, [anyOf(run)]))).toBe(
+      "TypeError: learn: runs[0] usedCm2PerL must be a number, got 5",
+    );
   });
   it("of an unknown emulsion, or a developer that is half hydroquinone", () => {
-    expect(thrown(() => startKnowledge(anyOf({ ...baseline, emulsion: NaN })))).toBe('RangeError: startKnowledge: baseline.emulsion must be "soft" or "hardened", got NaN');
-    expect(thrown(() => startKnowledge(anyOf({ ...baseline, hydroquinone: 0.5 })))).toBe("TypeError: startKnowledge: baseline.hydroquinone must be true or false, got 0.5");
-    expect(startKnowledge({ ...baseline, emulsion: "hardened", hydroquinone: true }).baseline.hydroquinone).toBe(true);
+    expect(thrown(() => startKnowledge(anyOf({ ...baseline, emulsion: NaN })))).toBe(
+      'RangeError: startKnowledge: baseline.emulsion must be "soft" or "hardened", got NaN',
+    );
+    expect(thrown(() => startKnowledge(anyOf({ ...baseline, hydroquinone: 0.5 })))).toBe(
+      "TypeError: startKnowledge: baseline.hydroquinone must be true or false, got 0.5",
+    );
+    expect(
+      startKnowledge({ ...baseline, emulsion: "hardened", hydroquinone: true }).baseline.hydroquinone,
+    ).toBe(true);
     // Misspelt, they would leave out a caution that the photographer needs.
     for (const [options, message] of [
-      [{ emulsion: "Soft" }, 'RangeError: temperatureCautions: options.emulsion must be "soft" or "hardened", got "Soft"'],
-      [{ emulsion: null }, 'RangeError: temperatureCautions: options.emulsion must be "soft" or "hardened", got null'],
-      [{ hydroquinone: "yes" }, 'TypeError: temperatureCautions: options.hydroquinone must be true or false, got "yes"'],
+      [
+        { emulsion: "Soft" },
+        'RangeError: temperatureCautions: options.emulsion must be "soft" or "hardened", got "Soft"',
+      ],
+      [
+        { emulsion: null },
+        'RangeError: temperatureCautions: options.emulsion must be "soft" or "hardened", got null',
+      ],
+      [
+        { hydroquinone: "yes" },
+        'TypeError: temperatureCautions: options.hydroquinone must be true or false, got "yes"',
+      ],
     ] as const) {
       expect(thrown(() => temperatureCautions(22, anyOf(options)))).toBe(message);
-      expect(thrown(() => compensate(anyOf({ ...baseline, ...options }), {}))).toBe(message.replace("temperatureCautions: options", "compensate: baseline"));
+      expect(thrown(() => compensate(anyOf({ ...baseline, ...options }), {}))).toBe(
+        message.replace("temperatureCautions: options", "compensate: baseline"),
+      );
     }
   });
   it("of an unknown emulsion is no plan either", () => {
     const baths = { fix: {}, wash: {} };
     const plan = { vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 500, baths, emulsion: "Soft" };
-    expect(thrown(() => planProcess(anyOf(plan)))).toBe('RangeError: planProcess: input.emulsion must be "soft" or "hardened", got "Soft"');
-    expect(thrown(() => bathCautions(anyOf({ temperatureC: 20, baths, emulsion: 5 })))).toBe('RangeError: bathCautions: question.emulsion must be "soft" or "hardened", got 5');
+    expect(thrown(() => planProcess(anyOf(plan)))).toBe(
+      'RangeError: planProcess: input.emulsion must be "soft" or "hardened", got "Soft"',
+    );
+    expect(thrown(() => bathCautions(anyOf({ temperatureC: 20, baths, emulsion: 5 })))).toBe(
+      'RangeError: bathCautions: question.emulsion must be "soft" or "hardened", got 5',
+    );
   });
   it("whose fields are named like methods merges all the same", () => {
-    const odd = (): typeof start => startKnowledge(anyOf({ ...baseline, agitation: { everyS: 60, toString: 0 } }));
+    const odd = (): typeof start =>
+      startKnowledge(anyOf({ ...baseline, agitation: { everyS: 60, toString: 0 } }));
     expect(mergeKnowledge(odd(), odd()).runs).toEqual(learn(odd(), []).runs);
   });
 });
 
 describe("a number of a recipe that is no measure", () => {
   it("is a problem of the recipe, never an error of the check", () => {
-    const recipe = { schemaVersion: 2, name: "hut", material: { name: "plate", kind: "plate" }, baseline: { timeS: 480, temperatureC: 20 } };
-    const found = checkRecipe({ ...recipe, developer: { kind: "stock", name: "one", dilution: "1+9", volumeMl: 5e-324 } });
+    const recipe = {
+      schemaVersion: 2,
+      name: "hut",
+      material: { name: "plate", kind: "plate" },
+      baseline: { timeS: 480, temperatureC: 20 },
+    };
+    const found = checkRecipe({
+      ...recipe,
+      developer: { kind: "stock", name: "one", dilution: "1+9", volumeMl: 5e-324 },
+    });
     expect(found.ok).toBe(false);
-    expect(JSON.stringify(found)).toContain("must be a number above 1e-30 and at most 1000000 (ml), got 5e-324");
+    expect(JSON.stringify(found)).toContain(
+      "must be a number above 1e-30 and at most 1000000 (ml), got 5e-324",
+    );
   });
 });
 
 describe("what a law says of its origin", () => {
   it("has to be a law at all", () => {
-    expect(thrown(() => compensate(baseline, {}, anyOf({ temperature: null })))).toBe("TypeError: compensate: knowledge.temperature must be an object, got null");
-    expect(thrown(() => compensate(anyOf({ ...baseline, runs: NaN }), {}))).toBe("RangeError: compensate: baseline.runs must be from 0 to 1000000000, got NaN");
+    expect(thrown(() => compensate(baseline, {}, anyOf({ temperature: null })))).toBe(
+      "TypeError: compensate: knowledge.temperature must be an object, got null",
+    );
+    expect(thrown(() => compensate(anyOf({ ...baseline, runs: NaN }), {}))).toBe(
+      "RangeError: compensate: baseline.runs must be from 0 to 1000000000, got NaN",
+    );
   });
   it("and its sources a list", () => {
-    const brew = { volumeMl: 500, temperatureC: 20, ingredients: [{ ingredient: "instant-coffee", massG: 20 }] } as const;
-    expect(thrown(() => brewStrength(brew, brew, anyOf({ exponent: 1, sources: NaN })))).toBe("TypeError: brewStrength: law.sources must be an array, got NaN");
+    const brew = {
+      volumeMl: 500,
+      temperatureC: 20,
+      ingredients: [{ ingredient: "instant-coffee", massG: 20 }],
+    } as const;
+    expect(thrown(() => brewStrength(brew, brew, anyOf({ exponent: 1, sources: NaN })))).toBe(
+      "TypeError: brewStrength: law.sources must be an array, got NaN",
+    );
   });
 });
 
 describe("a gradient of 0", () => {
   it("has no ratio of times", () => {
     const law = { gammaInfinity: 1, ratePerS: 0.001, appearanceS: 0 };
-    expect(thrown(() => contrastLogSd(law, 0, 0.5))).toBe("RangeError: contrastLogSd: from must be above 0 and at most 1000, got 0");
-    expect(thrown(() => contrastLogSd(law, 0.5, 0))).toBe("RangeError: contrastLogSd: to must be above 0 and at most 1000, got 0");
+    expect(thrown(() => contrastLogSd(law, 0, 0.5))).toBe(
+      "RangeError: contrastLogSd: from must be above 0 and at most 1000, got 0",
+    );
+    expect(thrown(() => contrastLogSd(law, 0.5, 0))).toBe(
+      "RangeError: contrastLogSd: to must be above 0 and at most 1000, got 0",
+    );
   });
 });
 
 describe("an empty cell", () => {
   it("may be NaN, as a data frame leaves it", () => {
-    const { runs } = readRunNotes([{ Time: "8:30", Temp: "20 °C", Dilution: NaN, Weather: NaN, Outcome: "good" }]);
+    const { runs } = readRunNotes([
+      { Time: "8:30", Temp: "20 °C", Dilution: NaN, Weather: NaN, Outcome: "good" },
+    ]);
     expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]);
   });
 });
@@ -194,6 +301,8 @@ describe("the image as the clock", () => {
     );
   });
   it("checks the time of appearance before it divides by it", () => {
-    expect(thrown(() => appearanceEstimate({ appearanceS: anyOf(Symbol("s")), factor: 10 }))).toMatch(/^TypeError: timeFromAppearance: appearanceS must be a number, got Symbol\(s\)$/);
+    expect(thrown(() => appearanceEstimate({ appearanceS: anyOf(Symbol("s")), factor: 10 }))).toMatch(
+      /^TypeError: timeFromAppearance: appearanceS must be a number, got Symbol\(s\)$/,
+    );
   });
 });

@@ -1,12 +1,15 @@
 /*
- * Property tests in one line: test.prop([arbitraries])("name", (values) => …) runs under vitest with fast-check's defaults. A few lines of
- * our own, because the ready-made binding makes vitest transform all of fast-check again, five seconds a run.
+ * Property tests in one line: test.prop([arbitraries])("name", (values) => …) runs under vitest with
+ * fast-check's defaults. A few lines of our own, because the ready-made binding makes vitest transform all of
+ * fast-check again, five seconds a run.
  */
 import fc from "fast-check";
 import { it } from "vitest";
 
 /** One arbitrary for each argument. */
-type Arbitraries<Values extends readonly unknown[]> = { [Index in keyof Values]: fc.Arbitrary<Values[Index]> };
+type Arbitraries<Values extends readonly unknown[]> = {
+  [Index in keyof Values]: fc.Arbitrary<Values[Index]>;
+};
 
 /** Declares a test that must hold for every value drawn. The property may return false or throw to fail. */
 function prop<Values extends [unknown, ...unknown[]]>(

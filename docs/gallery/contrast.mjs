@@ -13,7 +13,13 @@ export async function growth() {
   const developers = growthConstants.map(({ about, rows: [{ gammaInfinity, perMinute }] }, i) => {
     const law = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
     const timeS = timeForGamma(law, wanted);
-    return { ...looks[i], name: about.split(" ")[0], gammaInfinity, timeS, rows: sweep(0, 10, 100, (x) => ({ x, gamma: gammaAt(law, x * 60) })) };
+    return {
+      ...looks[i],
+      name: about.split(" ")[0],
+      gammaInfinity,
+      timeS,
+      rows: sweep(0, 10, 100, (x) => ({ x, gamma: gammaAt(law, x * 60) })),
+    };
   });
   const shown = (timeS) => formatTime(roundTime(timeS));
   const [slow, fast] = developers;
@@ -32,20 +38,46 @@ export async function growth() {
         x: { label: "Development time (min)", labelAnchor: "center", domain: [0, 10], ticks: 10 },
         y: { label: "↑ Gradient γ (density per unit of log exposure)", domain: [0, 2.3], ticks: 8 },
         marks: [
-          Plot.ruleY([wanted], { className: "ink", stroke: "black", strokeDasharray: "1 3", strokeWidth: 1.5 }),
+          Plot.ruleY([wanted], {
+            className: "ink",
+            stroke: "black",
+            strokeDasharray: "1 3",
+            strokeWidth: 1.5,
+          }),
           ...developers.flatMap(({ rows, className, dash, timeS }) => [
             Plot.line(rows, { x: "x", y: "gamma", className, strokeWidth: 2, strokeDasharray: dash }),
-            Plot.ruleX([{ x: timeS / 60 }], { x: "x", y1: 0, y2: wanted, className, stroke: "black", strokeDasharray: dash }),
-            Plot.dot([{ x: timeS / 60 }], { x: "x", y: () => wanted, r: 5, className: `${className}-fill`, fill: "black" }),
+            Plot.ruleX([{ x: timeS / 60 }], {
+              x: "x",
+              y1: 0,
+              y2: wanted,
+              className,
+              stroke: "black",
+              strokeDasharray: dash,
+            }),
+            Plot.dot([{ x: timeS / 60 }], {
+              x: "x",
+              y: () => wanted,
+              r: 5,
+              className: `${className}-fill`,
+              fill: "black",
+            }),
           ]),
           label("wanted gradient", 10, wanted, { dx: 6 }),
           label(shown(slow.timeS), slow.timeS / 60, 0.12, { dx: 6, className: "one-fill" }),
           label(shown(fast.timeS), fast.timeS / 60, 0.12, { dx: -6, anchor: "end", className: "two-fill" }),
           label(`${slow.name}, solid`, 10, slow.rows.at(-1).gamma, { dx: 6, dy: -8, className: "one-fill" }),
-          label(`limit ${slow.gammaInfinity}`, 10, slow.rows.at(-1).gamma, { dx: 6, dy: 8, className: "one-fill" }),
+          label(`limit ${slow.gammaInfinity}`, 10, slow.rows.at(-1).gamma, {
+            dx: 6,
+            dy: 8,
+            className: "one-fill",
+          }),
           label("chlorhydroquinone-", 10, fast.rows.at(-1).gamma, { dx: 6, dy: -16, className: "two-fill" }),
           label("metol, dashed", 10, fast.rows.at(-1).gamma, { dx: 6, className: "two-fill" }),
-          label(`limit ${fast.gammaInfinity}`, 10, fast.rows.at(-1).gamma, { dx: 6, dy: 16, className: "two-fill" }),
+          label(`limit ${fast.gammaInfinity}`, 10, fast.rows.at(-1).gamma, {
+            dx: 6,
+            dy: 16,
+            className: "two-fill",
+          }),
         ],
       },
     ],

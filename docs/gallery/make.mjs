@@ -11,7 +11,17 @@ import { allTables, oneTable } from "./temperature.mjs";
 
 const folder = new URL(".", import.meta.url);
 const check = process.argv.includes("--check");
-const pictures = [oneTable(), allTables(), coolingTank(), await agitation(), use(), await age(), await growth(), fiveRuns(), oneMoreTest()];
+const pictures = [
+  oneTable(),
+  allTables(),
+  coolingTank(),
+  await agitation(),
+  use(),
+  await age(),
+  await growth(),
+  fiveRuns(),
+  oneMoreTest(),
+];
 const faults = [];
 
 for (const { file, ...picture } of pictures) {
@@ -19,10 +29,12 @@ for (const { file, ...picture } of pictures) {
   const path = new URL(file, folder);
   if (/\b(?:NaN|undefined|Infinity)\b/.test(svg)) faults.push(`${file} holds a value that is no number`);
   if (!check) writeFileSync(path, svg);
-  else if (!existsSync(path) || readFileSync(path, "utf8") !== svg) faults.push(`${file} is not what the library gives today`);
+  else if (!existsSync(path) || readFileSync(path, "utf8") !== svg)
+    faults.push(`${file} is not what the library gives today`);
 }
 const files = new Set(pictures.map(({ file }) => file));
-for (const file of readdirSync(folder)) if (file.endsWith(".svg") && !files.has(file)) faults.push(`${file} is made by no script`);
+for (const file of readdirSync(folder))
+  if (file.endsWith(".svg") && !files.has(file)) faults.push(`${file} is made by no script`);
 
 for (const fault of faults) console.error(fault);
 if (faults.length > 0) {

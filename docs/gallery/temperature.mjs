@@ -2,13 +2,25 @@
  * Pictures of temperature: one published table with the package's answer, and all published tables with the generic law's range.
  */
 import * as Plot from "@observablehq/plot";
-import { compensate, fahrenheitToCelsius, fitTemperatureLaw, formatTime, genericTemperatureLaw, temperatureFactor, temperatureLogSd } from "darkroom-kinetics";
+import {
+  compensate,
+  fahrenheitToCelsius,
+  fitTemperatureLaw,
+  formatTime,
+  genericTemperatureLaw,
+  temperatureFactor,
+  temperatureLogSd,
+} from "darkroom-kinetics";
 import { label, sweep } from "./frame.mjs";
 import { published } from "./published.mjs";
 
 const Z90 = 1.6448536269514722;
 const { timeTables } = await published("temperature");
-const celsius = ({ unit, rows }) => rows.map(({ temperature, minutes }) => ({ temperatureC: unit === "F" ? fahrenheitToCelsius(temperature) : temperature, minutes }));
+const celsius = ({ unit, rows }) =>
+  rows.map(({ temperature, minutes }) => ({
+    temperatureC: unit === "F" ? fahrenheitToCelsius(temperature) : temperature,
+    minutes,
+  }));
 
 /** One table: from one of its rows by the generic law, and from two by a fitted one. */
 export function oneTable() {
@@ -16,7 +28,10 @@ export function oneTable() {
   const rows = celsius(table);
   const known = rows.find(({ temperatureC }) => temperatureC === 20);
   const baseline = { timeS: known.minutes * 60, temperatureC: 20 };
-  const ends = [rows[0], rows.at(-1)].map(({ temperatureC, minutes }) => ({ temperatureC, timeS: minutes * 60 }));
+  const ends = [rows[0], rows.at(-1)].map(({ temperatureC, minutes }) => ({
+    temperatureC,
+    timeS: minutes * 60,
+  }));
   const { law } = fitTemperatureLaw(ends);
   const curve = (knowledge) =>
     sweep(16, 28, 96, (x) => {
@@ -37,12 +52,25 @@ export function oneTable() {
     panels: [
       {
         x: { label: "Bath temperature (°C)", labelAnchor: "center", domain: [16, 28], ticks: 7 },
-        y: { type: "log", label: "↑ Development time (min)", domain: [1.7, 9], ticks: [2, 3, 4, 5, 6, 7, 8, 9], tickFormat: String },
+        y: {
+          type: "log",
+          label: "↑ Development time (min)",
+          domain: [1.7, 9],
+          ticks: [2, 3, 4, 5, 6, 7, 8, 9],
+          tickFormat: String,
+        },
         marks: [
           Plot.areaY(wide, { x: "x", y1: "low", y2: "high", className: "one-band" }),
           Plot.line(wide, { x: "x", y: "time", className: "one", strokeWidth: 2 }),
           Plot.line(fitted, { x: "x", y: "time", className: "two", strokeWidth: 2, strokeDasharray: "7 4" }),
-          Plot.dot(rows, { x: "temperatureC", y: "minutes", r: 4.5, className: "ink", stroke: "black", strokeWidth: 1.5 }),
+          Plot.dot(rows, {
+            x: "temperatureC",
+            y: "minutes",
+            r: 4.5,
+            className: "ink",
+            stroke: "black",
+            strokeWidth: 1.5,
+          }),
           Plot.dot([known], { x: "temperatureC", y: "minutes", r: 4.5, className: "label", fill: "black" }),
           label("90 % band", 28, wide.at(-1).high, { dx: 6, dy: 6, className: "one-fill" }),
           label("generic law, solid", 28, wide.at(-1).time, { dx: 6, dy: 8, className: "one-fill" }),
@@ -67,11 +95,15 @@ export function allTables() {
       .map(({ temperatureC, minutes }) => {
         const ratio = minutes / known.minutes;
         const spread = Math.hypot(temperatureLogSd(genericTemperatureLaw, 20, temperatureC), 0.04);
-        const inside = Math.abs(Math.log(ratio / temperatureFactor(genericTemperatureLaw, 20, temperatureC))) <= Z90 * spread;
+        const inside =
+          Math.abs(Math.log(ratio / temperatureFactor(genericTemperatureLaw, 20, temperatureC))) <=
+          Z90 * spread;
         return { temperatureC, ratio, inside };
       });
   });
-  const tables = timeTables.filter((table) => celsius(table).some(({ temperatureC }) => Math.abs(temperatureC - 20) < 0.01)).length;
+  const tables = timeTables.filter((table) =>
+    celsius(table).some(({ temperatureC }) => Math.abs(temperatureC - 20) < 0.01),
+  ).length;
   const inside = points.filter((point) => point.inside).length;
   const curve = sweep(16, 28, 96, (x) => {
     const { timeS, lowS, highS } = compensate({ timeS: 100, temperatureC: 20 }, { temperatureC: x });
@@ -90,16 +122,38 @@ export function allTables() {
     panels: [
       {
         x: { label: "Bath temperature (°C)", labelAnchor: "center", domain: [16, 28], ticks: 7 },
-        y: { type: "log", label: "↑ Time, as a multiple of the time at 20 °C", domain: [0.33, 1.8], ticks: [0.4, 0.5, 0.6, 0.7, 0.8, 1, 1.2, 1.4, 1.6], tickFormat: String },
+        y: {
+          type: "log",
+          label: "↑ Time, as a multiple of the time at 20 °C",
+          domain: [0.33, 1.8],
+          ticks: [0.4, 0.5, 0.6, 0.7, 0.8, 1, 1.2, 1.4, 1.6],
+          tickFormat: String,
+        },
         marks: [
           Plot.areaY(curve, { x: "x", y1: "low", y2: "high", className: "one-band" }),
           Plot.line(curve, { x: "x", y: "factor", className: "one", strokeWidth: 2 }),
-          Plot.dot(points.filter((point) => point.inside), { x: "temperatureC", y: "ratio", r: 4, className: "ink", stroke: "black" }),
-          Plot.dot(points.filter((point) => !point.inside), { x: "temperatureC", y: "ratio", r: 5, symbol: "times", className: "two", stroke: "black", strokeWidth: 2 }),
+          Plot.dot(
+            points.filter((point) => point.inside),
+            { x: "temperatureC", y: "ratio", r: 4, className: "ink", stroke: "black" },
+          ),
+          Plot.dot(
+            points.filter((point) => !point.inside),
+            {
+              x: "temperatureC",
+              y: "ratio",
+              r: 5,
+              symbol: "times",
+              className: "two",
+              stroke: "black",
+              strokeWidth: 2,
+            },
+          ),
           label("generic law", 28, curve.at(-1).factor, { dx: 6, className: "one-fill" }),
           label("90 % band", 28, curve.at(-1).high, { dx: 6, dy: 6, className: "one-fill" }),
           label("circles: inside the band", 16.4, 0.52),
-          ...(inside < points.length ? [label("crosses: outside", 16.4, 0.48, { className: "two-fill" })] : []),
+          ...(inside < points.length
+            ? [label("crosses: outside", 16.4, 0.48, { className: "two-fill" })]
+            : []),
         ],
       },
     ],

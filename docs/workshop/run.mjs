@@ -42,7 +42,9 @@ function needList(value, place, what) {
 }
 
 function needObject(value, place, what) {
-  return typeof need(value, place, what) === "object" && !Array.isArray(value) ? value : refuse(place, "must be an object");
+  return typeof need(value, place, what) === "object" && !Array.isArray(value)
+    ? value
+    : refuse(place, "must be an object");
 }
 
 // The upper half of the 90 % range, as the first lines of the page say.
@@ -69,7 +71,9 @@ function printAnswer(answer) {
   for (const { cause, value, logSd, basis, sources } of answer.factors) {
     const source = sources[0] ?? "";
     const short = source.length > 84 ? `${source.slice(0, 83)}…` : source;
-    console.log(`    ${cause.padEnd(12)} × ${value.toFixed(3)}  ${percent(logSd).padStart(6)}  ${basis.padEnd(9)} ${short}`.trimEnd());
+    console.log(
+      `    ${cause.padEnd(12)} × ${value.toFixed(3)}  ${percent(logSd).padStart(6)}  ${basis.padEnd(9)} ${short}`.trimEnd(),
+    );
   }
   printCautions(answer.cautions.filter(({ code }) => code !== "unknown-field"));
 }
@@ -88,19 +92,34 @@ function printBrew({ about = "", spoons, reference, volumeMl, temperatureC }) {
   const ingredients = needList(spoons, `${place}/spoons`, "the spoons").map((spoon, i) => {
     const { value, low, high } = at(`${place}/spoons/${i}`, () => massOf(spoon));
     const count = `${spoon.spoons} ${spoon.heap ?? "level"}`;
-    console.log(`    ${spoon.ingredient.padEnd(16)} ${count.padEnd(10)} ${value.toFixed(1).padStart(5)} g   (${low.toFixed(1)} to ${high.toFixed(1)})`);
+    console.log(
+      `    ${spoon.ingredient.padEnd(16)} ${count.padEnd(10)} ${value.toFixed(1).padStart(5)} g   (${low.toFixed(1)} to ${high.toFixed(1)})`,
+    );
     return { ingredient: spoon.ingredient, massG: value, lowG: low, highG: high };
   });
   const brew = { volumeMl, temperatureC, ingredients };
   const { ph, low, high } = at(place, () => brewPh(brew));
-  const strength = at(`${place}/reference`, () => brewStrength(brew, { volumeMl: known.volumeMl, ingredients: known.ingredients }));
-  console.log(`    pH ${ph.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)})   strength: time × ${strength.value.toFixed(2)} ${percent(strength.logSd)}`);
-  const timeS = at(`${place}/reference/time`, () => parseTime(need(known.time, `${place}/reference`, "time")));
-  console.log(`  Known: ${formatTime(timeS)} at ${known.temperatureC} °C (${known.about ?? ""}); today ${temperatureC} °C`);
-  const answer = at(place, () => compensate({ timeS, temperatureC: known.temperatureC }, { temperatureC, strength }));
+  const strength = at(`${place}/reference`, () =>
+    brewStrength(brew, { volumeMl: known.volumeMl, ingredients: known.ingredients }),
+  );
+  console.log(
+    `    pH ${ph.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)})   strength: time × ${strength.value.toFixed(2)} ${percent(strength.logSd)}`,
+  );
+  const timeS = at(`${place}/reference/time`, () =>
+    parseTime(need(known.time, `${place}/reference`, "time")),
+  );
+  console.log(
+    `  Known: ${formatTime(timeS)} at ${known.temperatureC} °C (${known.about ?? ""}); today ${temperatureC} °C`,
+  );
+  const answer = at(place, () =>
+    compensate({ timeS, temperatureC: known.temperatureC }, { temperatureC, strength }),
+  );
   const check = at(place, () => checkBrew(brew));
   // What stops the brew stops its time.
-  printAnswer({ ...answer, cautions: [...answer.cautions, ...check.filter(({ severity }) => severity === "stop")] });
+  printAnswer({
+    ...answer,
+    cautions: [...answer.cautions, ...check.filter(({ severity }) => severity === "stop")],
+  });
   printCautions(check.filter(({ severity }) => severity !== "stop"));
   for (const { step, text } of mixingSteps(brew)) console.log(`    ${step}. ${text}`);
 }
@@ -110,19 +129,34 @@ function printTable(table) {
   if (unit !== "C" && unit !== "F") refuse("/table/unit", `must be "C" or "F", got ${JSON.stringify(unit)}`);
   const toC = unit === "F" ? fahrenheitToCelsius : (c) => c;
   const rows = needList(table.rows, "/table/rows", "the list of rows").map((row, i) =>
-    at(`/table/rows/${i}`, () => ({ shown: row.temperature, temperatureC: toC(row.temperature), timeS: parseTime(row.time) })),
+    at(`/table/rows/${i}`, () => ({
+      shown: row.temperature,
+      temperatureC: toC(row.temperature),
+      timeS: parseTime(row.time),
+    })),
   );
-  const picked = needList(table.fitRows, "/table/fitRows", "the list of rows to fit").map((i) => need(rows[i], "/table/fitRows", `row ${i}, counted from 0,`));
+  const picked = needList(table.fitRows, "/table/fitRows", "the list of rows to fit").map((i) =>
+    need(rows[i], "/table/fitRows", `row ${i}, counted from 0,`),
+  );
   const { law } = at("/table", () => fitTemperatureLaw(picked));
-  console.log(`\nA published table, predicted from its rows ${table.fitRows.map((i) => i + 1).join(" and ")}`);
+  console.log(
+    `\nA published table, predicted from its rows ${table.fitRows.map((i) => i + 1).join(" and ")}`,
+  );
   console.log(`  ${table.about ?? ""}`);
-  console.log(`  ${law.activationEnergyKJPerMol.toFixed(1)} kJ/mol, standard deviation ${law.sdKJPerMol.toFixed(1)}`);
-  console.log(`  ${"temperature".padStart(12)} ${"printed".padStart(8)} ${"predicted".padStart(10)} ${"error".padStart(8)}`);
+  console.log(
+    `  ${law.activationEnergyKJPerMol.toFixed(1)} kJ/mol, standard deviation ${law.sdKJPerMol.toFixed(1)}`,
+  );
+  console.log(
+    `  ${"temperature".padStart(12)} ${"printed".padStart(8)} ${"predicted".padStart(10)} ${"error".padStart(8)}`,
+  );
   for (const { shown, temperatureC, timeS } of rows) {
     const predicted = picked[0].timeS * temperatureFactor(law, picked[0].temperatureC, temperatureC);
     const error = `${predicted >= timeS ? "+" : ""}${((predicted / timeS - 1) * 100).toFixed(1)} %`;
-    const degrees = unit === "F" ? `${shown} °F ${temperatureC.toFixed(1)} °C` : `${temperatureC.toFixed(1)} °C`;
-    console.log(`  ${degrees.padStart(14)} ${formatTime(timeS).padStart(6)} ${formatTime(predicted).padStart(10)} ${error.padStart(8)}`);
+    const degrees =
+      unit === "F" ? `${shown} °F ${temperatureC.toFixed(1)} °C` : `${temperatureC.toFixed(1)} °C`;
+    console.log(
+      `  ${degrees.padStart(14)} ${formatTime(timeS).padStart(6)} ${formatTime(predicted).padStart(10)} ${error.padStart(8)}`,
+    );
   }
 }
 
@@ -138,7 +172,10 @@ function readDay() {
   try {
     return JSON.parse(text);
   } catch (error) {
-    return refuse("not valid JSON", `${error.message.replace(/\s+/g, " ")} (a comma before ] or }, or a missing quote?)`);
+    return refuse(
+      "not valid JSON",
+      `${error.message.replace(/\s+/g, " ")} (a comma before ] or }, or a missing quote?)`,
+    );
   }
 }
 
@@ -146,13 +183,22 @@ const FIELDS = ["about", "baseline", "laws", "baths", "brew", "table"];
 
 function main() {
   const day = needObject(readDay(), "the file", "its content");
-  const { time, note = "the known time", ...known } = needObject(day.baseline, "/baseline", "the known time with its conditions");
-  const baseline = { ...known, timeS: at("/baseline/time", () => parseTime(need(time, "/baseline", "time"))) };
+  const {
+    time,
+    note = "the known time",
+    ...known
+  } = needObject(day.baseline, "/baseline", "the known time with its conditions");
+  const baseline = {
+    ...known,
+    timeS: at("/baseline/time", () => parseTime(need(time, "/baseline", "time"))),
+  };
   need(baseline.temperatureC, "/baseline", "temperatureC");
   const baths = needList(day.baths, "/baths", "a list of baths");
   const dilution = baseline.dilution === undefined ? "" : `, ${baseline.dilution}`;
   if (day.about !== undefined) console.log(`${day.about}\n`);
-  for (const name of Object.keys(day)) if (!FIELDS.includes(name)) console.log(`warn  the file has a field ${JSON.stringify(name)} that is not read.`);
+  for (const name of Object.keys(day))
+    if (!FIELDS.includes(name))
+      console.log(`warn  the file has a field ${JSON.stringify(name)} that is not read.`);
   console.log(`Known: ${formatTime(baseline.timeS)} at ${baseline.temperatureC} °C${dilution} (${note})`);
   console.log("× multiplies the time; ± is how far up the 90 % range of that cause alone goes.");
   baths.forEach((bath, i) => printBath(baseline, day.laws ?? {}, bath, i));

@@ -1,5 +1,6 @@
 /*
- * Room: agitation. What an agitation and its law are, and the mean rate of development between two agitations.
+ * Room: agitation. What an agitation and its law are, and the mean rate of development between two
+ * agitations.
  */
 import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
@@ -8,11 +9,12 @@ import type { LawOrigin } from "../core/term.js";
 export type Agitation = "continuous" | "stand" | { readonly everyS: number };
 
 /**
- * Between two agitations the layer at the emulsion goes stale: the rate relaxes from 1 toward 1 − `staleLoss` with the time
- * constant `staleTimeS`. `staleLoss` is from 0 to 0.99, `sdStaleLoss` its standard deviation.
+ * Between two agitations the layer at the emulsion goes stale: the rate relaxes from 1 toward 1 − `staleLoss`
+ * with the time constant `staleTimeS`. `staleLoss` is from 0 to 0.99, `sdStaleLoss` its standard deviation.
  *
- * A loss that was learned scales ln(rate) along the curve of the law before: `shape`, 0 to 0.99, is the loss that drew this curve, and `staleLoss` may then be up
- * to 10. The mean rate with s stale is (1 − shape·s)^(staleLoss/shape).
+ * A loss that was learned scales ln(rate) along the curve of the law before: `shape`, 0 to 0.99, is the loss
+ * that drew this curve, and `staleLoss` may then be up to 10. The mean rate with s stale is (1 −
+ * shape·s)^(staleLoss/shape).
  */
 export interface AgitationLaw extends LawOrigin {
   readonly staleLoss: number;
@@ -24,9 +26,10 @@ export interface AgitationLaw extends LawOrigin {
 /**
  * The agitation law used when nothing better is known: a = 0.73 ± 0.55, τ = 75 s.
  *
- * @remarks The two numbers put the published practice in the middle of its ranges: continuous takes 0.87 of the time at 30 s intervals
- * (0.80 to 0.90 in print), 60 s intervals take 1.13 of it (1.1 to 1.27), continuous takes 0.77 of the time at 60 s (0.80 to 0.85 in
- * two makers' notes). The spread comes to 9 % from 30 to 60 s and 10 % from 30 s to continuous: published ratios are few and disagree by as much.
+ * @remarks The two numbers put the published practice in the middle of its ranges: continuous takes 0.87 of
+ * the time at 30 s intervals (0.80 to 0.90 in print), 60 s intervals take 1.13 of it (1.1 to 1.27),
+ * continuous takes 0.77 of the time at 60 s (0.80 to 0.85 in two makers' notes). The spread comes to 9 % from
+ * 30 to 60 s and 10 % from 30 s to continuous: published ratios are few and disagree by as much.
  */
 export const genericAgitationLaw: AgitationLaw = {
   staleLoss: 0.73,
@@ -39,9 +42,10 @@ export const genericAgitationLaw: AgitationLaw = {
 };
 
 /**
- * Relative rate of stand development, against continuous agitation, and its standard deviation in ln(rate). Derived from practice: an hour
- * of stand at twice the dilution replaces 10 to 15 minutes of intermittent agitation (common practice); with n = 0.8 for the
- * dilution that is about 3 times the time at 30 s intervals. Local exhaustion sets the pace, so no law of intervals reaches it.
+ * Relative rate of stand development, against continuous agitation, and its standard deviation in ln(rate).
+ * Derived from practice: an hour of stand at twice the dilution replaces 10 to 15 minutes of intermittent
+ * agitation (common practice); with n = 0.8 for the dilution that is about 3 times the time at 30 s
+ * intervals. Local exhaustion sets the pace, so no law of intervals reaches it.
  */
 export const STAND_RATE: number = 0.29;
 export const STAND_LOG_SD: number = 0.4;
@@ -74,7 +78,10 @@ export function withLoss(law: AgitationLaw, staleLoss: number, sdStaleLoss: numb
   return { ...law, shape: law.shape ?? law.staleLoss, staleLoss, sdStaleLoss };
 }
 
-/** One side of a comparison: its rate against continuous agitation, and how −ln(rate) moves with the law's loss: 0 for stand. */
+/**
+ * One side of a comparison: its rate against continuous agitation, and how −ln(rate) moves with the law's
+ * loss: 0 for stand.
+ */
 export interface AgitationSide {
   /** 1 for stand, 0 for all else */
   readonly stand: number;
@@ -83,7 +90,11 @@ export interface AgitationSide {
 }
 
 /** Checks an agitation and works out its side, for a checked law. */
-export function agitationSide(where: string, agitation: Agitation, { staleLoss, staleTimeS, shape = staleLoss }: AgitationLaw): AgitationSide {
+export function agitationSide(
+  where: string,
+  agitation: Agitation,
+  { staleLoss, staleTimeS, shape = staleLoss }: AgitationLaw,
+): AgitationSide {
   const intervalS = agitationInterval(where, agitation);
   if (intervalS === undefined) return { stand: 1, slope: 0, rate: STAND_RATE };
   // −ln(1 − a s)/a, for a loss of nothing s.
@@ -93,8 +104,8 @@ export function agitationSide(where: string, agitation: Agitation, { staleLoss, 
 }
 
 /**
- * The share of an interval that counts as stale: 1 − (1 − e^−x)/x with x = interval/τ; 0 for continuous agitation, toward 1 for
- * very long intervals.
+ * The share of an interval that counts as stale: 1 − (1 − e^−x)/x with x = interval/τ; 0 for continuous
+ * agitation, toward 1 for very long intervals.
  */
 export function staleShare(intervalS: number, staleTimeS: number): number {
   const x = intervalS / staleTimeS;

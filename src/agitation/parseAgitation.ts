@@ -7,10 +7,12 @@ const FORMS = '"continuous", "stand" or an interval such as "every 30 s"';
 /**
  * Reads an agitation as people write it.
  *
- * @param text - `"continuous"`, `"stand"`, or the interval from one agitation to the next, with its unit: `"every 30 s"`, `"1 min"`, `"0:30"`
+ * @param text - `"continuous"`, `"stand"`, or the interval from one agitation to the next, with its unit:
+ * `"every 30 s"`, `"1 min"`, `"0:30"`
  * @returns `"continuous"`, `"stand"` or `{ everyS }`, in s
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is none of these, an interval has no unit, or it is not above 0 and at most 3600 s
+ * @throws RangeError when it is none of these, an interval has no unit, or it is not above 0 and at most 3600
+ * s
  *
  * @example
  * ```ts

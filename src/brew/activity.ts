@@ -12,8 +12,9 @@ const specific = (strength: number): number => Math.sqrt(strength) / (1 + 1.5 * 
 const daviesEnd = davies(JOIN) - specific(JOIN);
 
 /**
- * Activity coefficients by charge, 0 to 3, and of hydroxide last. Davies up to 0.3; above, the specific interaction
- * equation log γ = −A z² √I/(1 + 1.5√I) + ε m(Na), added as the change from the same bath diluted to 0.3.
+ * Activity coefficients by charge, 0 to 3, and of hydroxide last. Davies up to 0.3; above, the specific
+ * interaction equation log γ = −A z² √I/(1 + 1.5√I) + ε m(Na), added as the change from the same bath diluted
+ * to 0.3.
  */
 export function activityCoefficients(strength: number, cations: number, debyeHueckel: number): number[] {
   const low = strength <= JOIN;

@@ -15,22 +15,23 @@ const SLACK = 0.015;
 const BAKING_CARE: Caution = {
   code: "baking-care",
   severity: "warn",
-  message:
-    "Hot, caustic dust, steam and gas: open tray, not aluminium; glasses; air the room; let it cool.",
+  message: "Hot, caustic dust, steam and gas: open tray, not aluminium; glasses; air the room; let it cool.",
 };
 
 /**
  * How far baking soda has turned into washing soda, from the weight before and after.
  *
- * @param input - `beforeG`, baking soda put in, above 0 to 100000 g; `afterG`, the same tray's content now, 0 to 100000 g
- * @returns the fraction converted, 0 to 1, with cautions: `"more-than-complete"` when more was lost than baking can take (it
- *   started wet, or was spilt), `"gained-weight"` when it grew heavier, `"not-complete"` while it is still a mixture
+ * @param input - `beforeG`, baking soda put in, above 0 to 100000 g; `afterG`, the same tray's content now, 0
+ * to 100000 g
+ * @returns the fraction converted, 0 to 1, with cautions: `"more-than-complete"` when more was lost than
+ * baking can take (it started wet, or was spilt), `"gained-weight"` when it grew heavier, `"not-complete"`
+ * while it is still a mixture
  * @throws TypeError when a weight is not a number
  * @throws RangeError when a weight is out of range
  *
- * @remarks x = (before − after) / (0.3692 before). Complete is 36 to 37 % lost and two weighings 15 min apart that agree (common
- * practice), so up to 1.5 % more than all counts as all. A fraction further past an end is reported at that end with its caution.
- * A wet start makes x too high.
+ * @remarks x = (before − after) / (0.3692 before). Complete is 36 to 37 % lost and two weighings 15 min apart
+ * that agree (common practice), so up to 1.5 % more than all counts as all. A fraction further past an end is
+ * reported at that end with its caution. A wet start makes x too high.
  *
  * @example
  * ```ts
@@ -50,7 +51,8 @@ export function bakeProgress(input: { readonly beforeG: number; readonly afterG:
   if (raw > 1 + SLACK)
     odd("more-than-complete", "warn", "Lighter than pure carbonate: it started wet or was spilt.", complete);
   else if (raw < 0) odd("gained-weight", "warn", "Heavier than before: check the weights.", beforeG);
-  else if (raw < 1 - SLACK) odd("not-complete", "note", "Still a mixture: bake on, or see bakedSoda.", complete);
+  else if (raw < 1 - SLACK)
+    odd("not-complete", "note", "Still a mixture: bake on, or see bakedSoda.", complete);
   cautions.push(BAKING_CARE);
   return { converted: Math.min(1, Math.max(0, raw)), cautions };
 }

@@ -19,19 +19,20 @@ function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number
 }
 
 /**
- * An estimate of how long baking soda takes to turn into washing soda once the powder has the temperature. The scale decides,
- * not the clock.
+ * An estimate of how long baking soda takes to turn into washing soda once the powder has the temperature.
+ * The scale decides, not the clock.
  *
  * @param input - the powder's temperature, 80 to 250 °C, and the fraction wanted, 0.01 to 0.999
  * @returns seconds: the shortest and longest of the published laws that reach there, and their geometric mean
  * @throws TypeError when a figure is not a number
  * @throws RangeError when it is out of range
  *
- * @remarks First order t = −ln(1 − x)/k, or a shrinking cube t = (1 − ∛(1 − x))/k, with k = A exp(−E/RT). The laws were measured on
- * thin powder between 87 and 227 °C: one from 87 to 177 °C, which is used throughout, two below 117 °C, used to 142 °C, one above
- * 167 °C, used from 142 °C. They meet near 143 °C by chance and lie up to 80 times apart, at 250 °C. Carbon dioxide slows it and steam speeds it. A layer of 1 to 2 cm needs most of
- * an hour at about 200 °C just to warm
- * through (common practice: one hour, stirred once), which is not in these figures. Sources: Wu and Shih 1993, Ball et al. 1986.
+ * @remarks First order t = −ln(1 − x)/k, or a shrinking cube t = (1 − ∛(1 − x))/k, with k = A exp(−E/RT). The
+ * laws were measured on thin powder between 87 and 227 °C: one from 87 to 177 °C, which is used throughout,
+ * two below 117 °C, used to 142 °C, one above 167 °C, used from 142 °C. They meet near 143 °C by chance and
+ * lie up to 80 times apart, at 250 °C. Carbon dioxide slows it and steam speeds it. A layer of 1 to 2 cm
+ * needs most of an hour at about 200 °C just to warm through (common practice: one hour, stirred once), which
+ * is not in these figures. Sources: Wu and Shih 1993, Ball et al. 1986.
  *
  * @example
  * ```ts

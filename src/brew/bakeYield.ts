@@ -19,9 +19,9 @@ export interface BakeYield {
  * @throws TypeError when the mass is not a number
  * @throws RangeError when it is out of range
  *
- * @remarks 2 NaHCO3 → Na2CO3 + H2O + CO2, from molar masses (IUPAC CIAAW, 2021). Watch the weight with {@link bakeProgress}: the
- * scale decides, not the clock. Hot soda is caustic dust and gives off steam: open the oven with care, air the room, use no
- * aluminium tray, and let it cool.
+ * @remarks 2 NaHCO3 → Na2CO3 + H2O + CO2, from molar masses (IUPAC CIAAW, 2021). Watch the weight with {@link
+ * bakeProgress}: the scale decides, not the clock. Hot soda is caustic dust and gives off steam: open the
+ * oven with care, air the room, use no aluminium tray, and let it cool.
  *
  * @example
  * ```ts

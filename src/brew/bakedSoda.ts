@@ -5,8 +5,8 @@ import { CARBONATE_PER_BICARBONATE } from "./bakeYield.js";
 /**
  * Partly baked soda as what it is, a mixture, to be spread into the ingredients of a brew.
  *
- * @param input - `massG`, grams of the baked powder to be used, 0 to 100000; `converted`, the fraction of the baking soda that
- *   has turned, 0 to 1, from {@link bakeProgress}
+ * @param input - `massG`, grams of the baked powder to be used, 0 to 100000; `converted`, the fraction of the
+ * baking soda that has turned, 0 to 1, from {@link bakeProgress}
  * @returns two parts, anhydrous soda and baking soda, that together weigh `massG`
  * @throws TypeError when a figure is not a number
  * @throws RangeError when it is out of range

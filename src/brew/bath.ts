@@ -21,13 +21,19 @@ export const MIDDLE_COFFEE: CoffeePick = { solids: "value", content: "value" };
 
 /** The two ranges of a coffee, which know nothing of each other, each by its ends. */
 export const COFFEE_RANGES: readonly (readonly [low: CoffeePick, high: CoffeePick])[] = [
-  [{ ...MIDDLE_COFFEE, solids: "low" }, { ...MIDDLE_COFFEE, solids: "high" }],
-  [{ ...MIDDLE_COFFEE, content: "low" }, { ...MIDDLE_COFFEE, content: "high" }],
+  [
+    { ...MIDDLE_COFFEE, solids: "low" },
+    { ...MIDDLE_COFFEE, solids: "high" },
+  ],
+  [
+    { ...MIDDLE_COFFEE, content: "low" },
+    { ...MIDDLE_COFFEE, content: "high" },
+  ],
 ];
 
 /**
- * Totals of a bath. A litre of bath is taken as a kilogram of water: within 1 % for soda up to 10 % by weight, and
- * up to 5 % too much water in a bath full of coffee, worth 0.02 in pH.
+ * Totals of a bath. A litre of bath is taken as a kilogram of water: within 1 % for soda up to 10 % by
+ * weight, and up to 5 % too much water in a bath full of coffee, worth 0.02 in pH.
  */
 export function bathOf(
   parts: readonly ReadPart[],

@@ -3,8 +3,8 @@
  */
 
 /**
- * A root of a falling function: Newton's steps inside a bracket that halves when they leave it or dawdle. Halving ends at the
- * latest when two neighbouring numbers are left, so the loop does.
+ * A root of a falling function: Newton's steps inside a bracket that halves when they leave it or dawdle.
+ * Halving ends at the latest when two neighbouring numbers are left, so the loop does.
  */
 export function bracketedRoot(
   f: (x: number) => { readonly residual: number; readonly slope: number },

@@ -3,7 +3,12 @@
  */
 import type { Caution } from "../core/caution.js";
 import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
-import { handbookIngredients, type HandbookRange, type Ingredient, type IngredientData } from "../handbook/ingredients.js";
+import {
+  handbookIngredients,
+  type HandbookRange,
+  type Ingredient,
+  type IngredientData,
+} from "../handbook/ingredients.js";
 
 /** A weighed or spooned ingredient: grams, with the range they may have when they were not weighed. */
 export interface WeighedPart {
@@ -65,7 +70,10 @@ export function hazardCaution({ name, hazard }: IngredientData): Caution[] {
   return [{ code: "hazard", severity: "warn", message: `Take care with ${name}: ${hazard}.` }];
 }
 
-/** The entry of `record` under a name that came from outside; another name is refused with the list of known ones. */
+/**
+ * The entry of `record` under a name that came from outside; another name is refused with the list of known
+ * ones.
+ */
 export function entryOf<T>(where: string, record: Readonly<Record<string, T>>, name: unknown): T {
   if (typeof name !== "string") wrongKind(where, "a name", name);
   if (!Object.hasOwn(record, name)) wrongValue(where, `one of ${Object.keys(record).join(", ")}`, name);
@@ -140,5 +148,8 @@ export function readBrew(where: string, value: unknown): ReadBrew {
 
 /** Whether a brew foams when it is mixed: vitamin C as an acid drives carbonic acid out of soda. */
 export function foams(parts: readonly ReadPart[]): boolean {
-  return parts.some(({ ingredient }) => ingredient === "ascorbic-acid" || ingredient === "ascorbic-acid-tablet") && parts.some(({ data }) => data.moles?.carbonate !== undefined);
+  return (
+    parts.some(({ ingredient }) => ingredient === "ascorbic-acid" || ingredient === "ascorbic-acid-tablet") &&
+    parts.some(({ data }) => data.moles?.carbonate !== undefined)
+  );
 }

@@ -20,7 +20,9 @@ function modelSpread(ionicStrength: number): number {
   return Math.min(0.1, 0.02 + 0.4 * Math.max(0, ionicStrength - 0.1)) * Math.max(1, ionicStrength / 3.5);
 }
 
-/** ± from the second constant of ascorbic acid, where ascorbate is the buffer: printed values differ by 0.5. */
+/**
+ * ± from the second constant of ascorbic acid, where ascorbate is the buffer: printed values differ by 0.5.
+ */
 function ascorbateSpread({ species, buffer }: Solution): number {
   const [, once = 0, twice = 0] = species.ascorbate ?? [];
   return once > 0 ? (0.5 * Math.LN10 * ((once * twice) / (once + twice))) / buffer : 0;
@@ -29,19 +31,22 @@ function ascorbateSpread({ species, buffer }: Solution): number {
 /**
  * The pH of a brew, with the range that unweighed spoons, unlike coffees and the model leave it.
  *
- * @param brew - finished volume (above 0 to 100000 ml), ingredients, temperature (0 to 50 °C, 20 when left out)
+ * @param brew - finished volume (above 0 to 100000 ml), ingredients, temperature (0 to 50 °C, 20 when left
+ * out)
  * @returns pH with its low and high, the ionic strength, and the carbon dioxide that foams off
  * @throws TypeError when something is of the wrong kind, or tablets come without the content on their label
- * @throws RangeError for an unknown or unfit ingredient, an empty list, a number out of range, or more than 1 g of dry
- *   ingredients, or of brewed coffee, per ml
+ * @throws RangeError for an unknown or unfit ingredient, an empty list, a number out of range, or more than 1
+ * g of dry ingredients, or of brewed coffee, per ml
  *
- * @remarks Charge and mass balance over carbonate, bicarbonate, ascorbate, coffee's acids and phenols, borate, phosphate,
- * sulphite and hydroxide, pH as −log of the activity of H⁺. Constants of water, carbonic and boric acid and of phosphate follow
- * the temperature; those of ascorbate, coffee and sulphite do not, for want of figures. Activity coefficients: Davies up to an
- * ionic strength of 0.3, specific interaction with sodium above. Accuracy: 0.02 for the carbonate buffer from 0 to 40 °C, 0.03
- * for 1, 5 and 10 % soda, and ± 0.1 above 0.3 in general. Carbon dioxide above one atmosphere is taken to leave; air's carbon
- * dioxide is not taken up. What does not dissolve is counted as dissolved: see {@link checkBrew}. Sources: L. N. Plummer,
- * E. Busenberg, Geochim. Cosmochim. Acta 46, 1982, p. 1011; OECD NEA, TDB-2; the rest in `docs/brew.md`.
+ * @remarks Charge and mass balance over carbonate, bicarbonate, ascorbate, coffee's acids and phenols,
+ * borate, phosphate, sulphite and hydroxide, pH as −log of the activity of H⁺. Constants of water, carbonic
+ * and boric acid and of phosphate follow the temperature; those of ascorbate, coffee and sulphite do not, for
+ * want of figures. Activity coefficients: Davies up to an ionic strength of 0.3, specific interaction with
+ * sodium above. Accuracy: 0.02 for the carbonate buffer from 0 to 40 °C, 0.03 for 1, 5 and 10 % soda, and ±
+ * 0.1 above 0.3 in general. Carbon dioxide above one atmosphere is taken to leave; air's carbon dioxide is
+ * not taken up. What does not dissolve is counted as dissolved: see {@link checkBrew}. Sources: L. N.
+ * Plummer, E. Busenberg, Geochim. Cosmochim. Acta 46, 1982, p. 1011; OECD NEA, TDB-2; the rest in
+ * `docs/brew.md`.
  *
  * @example
  * ```ts
@@ -68,7 +73,11 @@ export function brewPh(brew: Brew): BrewPh {
   };
   if (parts.some((part) => part.data.solids !== undefined))
     for (const [low, high] of COFFEE_RANGES)
-      tryPair(bathOf(parts, volumeMl, () => low), bathOf(parts, volumeMl, () => high), solution);
+      tryPair(
+        bathOf(parts, volumeMl, () => low),
+        bathOf(parts, volumeMl, () => high),
+        solution,
+      );
   for (const part of parts)
     if (part.lowG < part.highG)
       tryPair(

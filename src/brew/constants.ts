@@ -1,7 +1,13 @@
 /*
  * Room: brew. Equilibrium constants at the bath's temperature.
  */
-import { handbookAcids, handbookHenry, handbookWater, type AcidSystem, type LogK } from "../handbook/equilibria.js";
+import {
+  handbookAcids,
+  handbookHenry,
+  handbookWater,
+  type AcidSystem,
+  type LogK,
+} from "../handbook/equilibria.js";
 
 /** Constants of one temperature. */
 export interface BathConstants {

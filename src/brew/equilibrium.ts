@@ -1,6 +1,7 @@
 /*
- * Room: brew. What is in the water: charge balance over mass balances, with activity coefficients that follow the ionic
- * strength. Two nested roots, each in a bracket that holds one for any make-up, so neither can fail to converge.
+ * Room: brew. What is in the water: charge balance over mass balances, with activity coefficients that follow
+ * the ionic strength. Two nested roots, each in a bracket that holds one for any make-up, so neither can fail
+ * to converge.
  */
 import type { AcidSystem } from "../handbook/equilibria.js";
 import { activityCoefficients } from "./activity.js";
@@ -8,7 +9,9 @@ import type { Bath } from "./bath.js";
 import { bracketedRoot } from "./bracketedRoot.js";
 import type { BathConstants } from "./constants.js";
 
-/** A solved bath. Species are by charge, in mol/kg: `species.carbonate[2]` is what is present as carbonate. */
+/**
+ * A solved bath. Species are by charge, in mol/kg: `species.carbonate[2]` is what is present as carbonate.
+ */
 export interface Solution {
   readonly ph: number;
   readonly ionicStrength: number;
@@ -92,9 +95,10 @@ function balanceAt(
 }
 
 /**
- * Solves a bath. For a given ionic strength the charges left over fall strictly with pH, and the ions found then are
- * never more than the totals allow: both brackets hold a root whatever the make-up. With `near`, the solution of a like bath,
- * its ionic strength is taken over: a third of the work where a small change of the bath is asked for.
+ * Solves a bath. For a given ionic strength the charges left over fall strictly with pH, and the ions found
+ * then are never more than the totals allow: both brackets hold a root whatever the make-up. With `near`, the
+ * solution of a like bath, its ionic strength is taken over: a third of the work where a small change of the
+ * bath is asked for.
  */
 export function solveBath(bath: Bath, constants: BathConstants, near?: Solution): Solution {
   const cations = bath.sodium + bath.salt;
@@ -127,7 +131,8 @@ export function solveBath(bath: Bath, constants: BathConstants, near?: Solution)
   let foam = 0;
   for (const acid of present) {
     const terms = [1];
-    for (const constant of acid.constants) terms.push(((terms[terms.length - 1] as number) * constant) / 10 ** -ph);
+    for (const constant of acid.constants)
+      terms.push(((terms[terms.length - 1] as number) * constant) / 10 ** -ph);
     const sum = terms.reduce((total, term) => total + term, 0);
     const amount = staying(acid, sum, constants.carbonDioxide);
     foam += acid.total - amount;

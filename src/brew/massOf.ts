@@ -14,13 +14,19 @@ export interface SpoonOptions {
   readonly spoonMl?: number;
   /** `"level"` when left out */
   readonly heap?: SpoonHeap;
-  /** where it is known: coffee `"spray-dried"`, `"agglomerated"`, `"freeze-dried"`; anhydrous soda `"light"`, `"dense"`, `"baked"`; ascorbic acid `"crystals"`, `"powder"` */
+  /**
+   * where it is known: coffee `"spray-dried"`, `"agglomerated"`, `"freeze-dried"`; anhydrous soda `"light"`,
+   * `"dense"`, `"baked"`; ascorbic acid `"crystals"`, `"powder"`
+   */
   readonly grade?: string;
 }
 
 /** What {@link massOf} takes: a number of spoons, or of tablets with the content on their label. */
 export type MassOfInput =
-  | (SpoonOptions & { readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">; readonly spoons: number })
+  | (SpoonOptions & {
+      readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">;
+      readonly spoons: number;
+    })
   | { readonly ingredient: "ascorbic-acid-tablet"; readonly tablets: number; readonly labelMg: number };
 
 /** Grams with the range they may be in, and what that range costs. */
@@ -34,17 +40,21 @@ export interface SpoonedMass {
 }
 
 /**
- * Kitchen spoons, ml. Metric: common practice; Australian tablespoon 20 ml. US: exact, from the gallon of 231 cubic inches.
+ * Kitchen spoons, ml. Metric: common practice; Australian tablespoon 20 ml. US: exact, from the gallon of 231
+ * cubic inches.
  */
 export const spoonSizesMl: Readonly<Record<string, number>> = {
-  teaspoon: 5,
-  tablespoon: 15,
+  "teaspoon": 5,
+  "tablespoon": 15,
   "Australian tablespoon": 20,
   "US teaspoon": 4.92892159375,
   "US tablespoon": 14.78676478125,
 };
 
-/** A spoon against a level one: rounded 1.25 to 1.5, heaped 1.5 to 2 (common practice); a printed rounded spoon is at 1.8. */
+/**
+ * A spoon against a level one: rounded 1.25 to 1.5, heaped 1.5 to 2 (common practice); a printed rounded
+ * spoon is at 1.8.
+ */
 const HEAPS: Readonly<Record<SpoonHeap, HandbookRange>> = {
   level: { low: 1, value: 1, high: 1 },
   rounded: { low: 1.25, value: 1.4, high: 1.8 },
@@ -58,8 +68,10 @@ export function spoonMass(where: string, input: Record<string, unknown>): Handbo
   const spoonMl = positive(`${where}: spoonMl`, size, 100, " ml");
   const heap = entryOf(`${where}: heap`, HEAPS, filled);
   const { grade } = input;
-  if (grade !== undefined && grades === undefined) wrongValue(`${where}: grade`, "left out, since no grades are known of this ingredient", grade);
-  const bulk = grades && grade !== undefined ? entryOf(`${where}: grade`, grades, grade) : (bulkGPerMl as HandbookRange);
+  if (grade !== undefined && grades === undefined)
+    wrongValue(`${where}: grade`, "left out, since no grades are known of this ingredient", grade);
+  const bulk =
+    grades && grade !== undefined ? entryOf(`${where}: grade`, grades, grade) : (bulkGPerMl as HandbookRange);
   return {
     low: spoonMl * bulk.low * heap.low,
     value: spoonMl * bulk.value * heap.value,
@@ -68,17 +80,18 @@ export function spoonMass(where: string, input: Record<string, unknown>): Handbo
 }
 
 /**
- * Grams in so many spoons, with a range as wide as published spoon weights are: for instant coffee more than two to one.
+ * Grams in so many spoons, with a range as wide as published spoon weights are: for instant coffee more than
+ * two to one.
  *
- * @param input - the ingredient and `spoons` (above 0 to 1000) with the spoon, its filling and the grade; or `tablets` (0 to
- *   10000) of vitamin C with `labelMg` (above 0 to 5000 mg), which are counted by their label
+ * @param input - the ingredient and `spoons` (above 0 to 1000) with the spoon, its filling and the grade; or
+ * `tablets` (0 to 10000) of vitamin C with `labelMg` (above 0 to 5000 mg), which are counted by their label
  * @returns grams: the middle, the least and the most; what the range costs in time; and cautions
  * @throws TypeError when something is of the wrong kind, or tablets come without the content on their label
  * @throws RangeError for an unknown or unfit ingredient, grade or filling, or a number out of range
  *
- * @remarks Spoon volume × loose density × filling; the extremes of all three multiply. The spoon is taken as exact. `timeLogSd`
- * is exponent × ln(high/low)/3.29, the range read as 90 %. Loose densities and their sources: {@link handbookIngredients}.
- * A kitchen scale replaces all of this.
+ * @remarks Spoon volume × loose density × filling; the extremes of all three multiply. The spoon is taken as
+ * exact. `timeLogSd` is exponent × ln(high/low)/3.29, the range read as 90 %. Loose densities and their
+ * sources: {@link handbookIngredients}. A kitchen scale replaces all of this.
  *
  * @example
  * ```ts

@@ -19,7 +19,11 @@ const isLiquid = ({ ingredient }: ReadPart): boolean => ingredient === "brewed-c
 const isAlkali = ({ data }: ReadPart): boolean => data.role === "alkali";
 
 /** The cups, in the order they are made: what goes in, its share of the water, and what is said after it. */
-const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number, text: (all: Parts) => string])[] = [
+const CUPS: readonly (readonly [
+  has: (part: ReadPart) => boolean,
+  share: number,
+  text: (all: Parts) => string,
+])[] = [
   [
     ({ data, ingredient }) => /alkali|preservative/.test(data.role) && ingredient !== OWN_CUP,
     0.35,
@@ -31,7 +35,11 @@ const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number,
     (all) =>
       `of cold water, little by little; it gets hot: let it cool${all.some((part) => isAlkali(part) && part.ingredient !== OWN_CUP) ? ", then add it to the soda" : ""}.`,
   ],
-  [({ data }) => data.solids !== undefined, 0.22, (all) => `of warm water.${all.some(isAlkali) ? " Join coffee and soda." : ""}`],
+  [
+    ({ data }) => data.solids !== undefined,
+    0.22,
+    (all) => `of warm water.${all.some(isAlkali) ? " Join coffee and soda." : ""}`,
+  ],
   [({ data }) => data.role === "restrainer", 0.08, () => "of water and add it."],
   [
     ({ data }) => data.moles?.ascorbate !== undefined,
@@ -41,15 +49,17 @@ const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number,
 ];
 
 /**
- * How to mix a brew, step by step: each thing dissolved apart, soda and coffee joined, vitamin C last, made up to volume.
+ * How to mix a brew, step by step: each thing dissolved apart, soda and coffee joined, vitamin C last, made
+ * up to volume.
  *
  * @param brew - the brew, as for {@link brewPh}
- * @returns numbered steps, with the water of each cup; together the cups take at most 95 % of the volume; where brewed coffee leaves too
- *   little water, the rest is dissolved in the coffee
+ * @returns numbered steps, with the water of each cup; together the cups take at most 95 % of the volume;
+ * where brewed coffee leaves too little water, the rest is dissolved in the coffee
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
- * @remarks Order, standing time of 5 to 10 min and use within the hour: common practice with coffee, soda and vitamin C.
+ * @remarks Order, standing time of 5 to 10 min and use within the hour: common practice with coffee, soda and
+ * vitamin C.
  *
  * @example
  * ```ts
@@ -67,10 +77,13 @@ export function mixingSteps(brew: Brew): readonly MixingStep[] {
     const inCup = parts.filter(has);
     if (inCup.length === 0) continue;
     const [liquids, solids] = [inCup.filter(isLiquid), inCup.filter((part) => !isLiquid(part))];
-    const care = inCup.flatMap(({ data, ingredient }) => (ingredient === OWN_CUP ? [`Danger: ${data.hazard as string}. `] : []));
+    const care = inCup.flatMap(({ data, ingredient }) =>
+      ingredient === OWN_CUP ? [`Danger: ${data.hazard as string}. `] : [],
+    );
     const after = text(parts);
     const cupMl = Math.floor((volumeMl - coffeeMl) * share);
-    // A liquid needs no water to dissolve in, and where it leaves too little, the rest dissolves in the liquid.
+    // A liquid needs no water to dissolve in, and where it leaves too little, the rest dissolves in the
+    // liquid.
     const inCoffee = coffeeMl > cupMl && cupMl < LEAST_ML_PER_G * gramsOf(solids);
     const waterMl = solids.length === 0 || inCoffee ? 0 : cupMl;
     const coffee = liquids.length > 0 ? listOf(liquids) : "some of the coffee";
@@ -90,8 +103,12 @@ export function mixingSteps(brew: Brew): readonly MixingStep[] {
   return steps.map((step, i) => ({ step: i + 1, ...step }));
 }
 
-const listOf = (parts: Parts): string => parts.map(({ data, massG }) => `${shortG(massG)} g ${data.name}`).join(" and ");
+const listOf = (parts: Parts): string =>
+  parts.map(({ data, massG }) => `${shortG(massG)} g ${data.name}`).join(" and ");
 const gramsOf = (parts: Parts): number => parts.reduce((sum, { massG }) => sum + massG, 0);
 
-/** To a tenth; below one to two digits, or a gram of bromide a litre would be rounded by a fifth in a small bath. */
+/**
+ * To a tenth; below one to two digits, or a gram of bromide a litre would be rounded by a fifth in a small
+ * bath.
+ */
 const shortG = (value: number): string => String(Number(value < 1 ? value.toPrecision(2) : value.toFixed(1)));

@@ -8,10 +8,11 @@ import { MOST, readBrew, type Brew, type BrewPart } from "./brew.js";
  * @param volumeMl - the volume wanted, above 0 to 100000 ml
  * @returns a new brew with every amount, and every range, in proportion
  * @throws TypeError when something is of the wrong kind
- * @throws RangeError for a brew that {@link brewPh} refuses, before or after scaling, or a volume out of range
+ * @throws RangeError for a brew that {@link brewPh} refuses, before or after scaling, or a volume out of
+ * range
  *
- * @remarks Tablets may come out as fractions: crush and weigh, or take the nearest whole one and run {@link brewStrength}. For
- * spoons see {@link spoonsFor}.
+ * @remarks Tablets may come out as fractions: crush and weigh, or take the nearest whole one and run {@link
+ * brewStrength}. For spoons see {@link spoonsFor}.
  *
  * @example
  * ```ts

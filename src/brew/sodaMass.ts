@@ -13,7 +13,12 @@ export interface SodaMassInput {
 }
 
 /** Water of crystallisation per carbonate. */
-const WATERS: Readonly<Record<SodaHydrate, number>> = { anhydrous: 0, monohydrate: 1, heptahydrate: 7, decahydrate: 10 };
+const WATERS: Readonly<Record<SodaHydrate, number>> = {
+  anhydrous: 0,
+  monohydrate: 1,
+  heptahydrate: 7,
+  decahydrate: 10,
+};
 
 function molarMass(where: string, hydrate: unknown): number {
   return SODA_G_PER_MOL + entryOf(where, WATERS, hydrate) * WATER_G_PER_MOL;
@@ -27,8 +32,9 @@ function molarMass(where: string, hydrate: unknown): number {
  * @throws TypeError when the mass is not a number
  * @throws RangeError when the mass is out of range or a hydrate is unknown
  *
- * @remarks The ratio of the molar masses, 105.99, 124.00, 232.09 and 286.14 g/mol (IUPAC CIAAW, 2021). Crystals that have gone
- * white in an open bag lie between decahydrate and monohydrate; weigh, bake dry, weigh again.
+ * @remarks The ratio of the molar masses, 105.99, 124.00, 232.09 and 286.14 g/mol (IUPAC CIAAW, 2021).
+ * Crystals that have gone white in an open bag lie between decahydrate and monohydrate; weigh, bake dry,
+ * weigh again.
  *
  * @example
  * ```ts

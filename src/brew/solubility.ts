@@ -11,8 +11,8 @@ import { brewTemperature, ingredientOf } from "./brew.js";
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for an unknown or unfit ingredient or a temperature out of range
  *
- * @remarks Straight lines between published rows; the nearest row beyond them. In pure water: other sodium salts in the bath lower
- * it. Rows and sources: {@link handbookIngredients}.
+ * @remarks Straight lines between published rows; the nearest row beyond them. In pure water: other sodium
+ * salts in the bath lower it. Rows and sources: {@link handbookIngredients}.
  *
  * @example
  * ```ts

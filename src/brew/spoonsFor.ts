@@ -16,14 +16,17 @@ export interface SpoonsForInput extends SpoonOptions {
 export interface RoundedSpoons {
   readonly spoons: number;
   readonly massG: HandbookRange;
-  /** (grams taken − grams wanted) / grams wanted, at the middle density; the range of the spoon comes on top */
+  /**
+   * (grams taken − grams wanted) / grams wanted, at the middle density; the range of the spoon comes on top
+   */
   readonly roundingError: number;
 }
 
 /**
  * Turns grams into spoons, rounded to what a spoon can measure, with the error that makes.
  *
- * @param input - the ingredient, grams wanted (above 0 to 100000), the spoon, its filling and grade, and the step of a spoon
+ * @param input - the ingredient, grams wanted (above 0 to 100000), the spoon, its filling and grade, and the
+ * step of a spoon
  * @returns spoons, at least one step; the grams in them with their range; and the relative error of rounding
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for an unknown or unfit ingredient, grade or filling, tablets, or a number out of range
@@ -39,7 +42,8 @@ export interface RoundedSpoons {
 export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
   const given = plainObject("spoonsFor: input", input);
   const { bulkGPerMl } = ingredientOf("spoonsFor: ingredient", given["ingredient"]);
-  if (bulkGPerMl === undefined) throw new RangeError("spoonsFor: ingredient must not be tablets: count them by their label");
+  if (bulkGPerMl === undefined)
+    throw new RangeError("spoonsFor: ingredient must not be tablets: count them by their label");
   const massG = positive("spoonsFor: massG", given["massG"], MOST, " g");
   const { stepSpoons = 0.25 } = given;
   const step = positive("spoonsFor: stepSpoons", stepSpoons, 1, "");

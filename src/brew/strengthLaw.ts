@@ -15,8 +15,9 @@ export interface StrengthLaw extends LawOrigin {
 /**
  * The law used when nothing is known of the brew: exponent 0.6 ± 0.25.
  *
- * @remarks Borrowed from the dilution of ascorbate stocks, 0.43 to 0.85 (Eastman Kodak, publication F-32), and widened: no series
- * of groceries against time has been published. One strip in the new brew replaces it, see `docs/brew.md`.
+ * @remarks Borrowed from the dilution of ascorbate stocks, 0.43 to 0.85 (Eastman Kodak, publication F-32),
+ * and widened: no series of groceries against time has been published. One strip in the new brew replaces it,
+ * see `docs/brew.md`.
  */
 export const genericStrengthLaw: StrengthLaw = {
   exponent: 0.6,

@@ -13,9 +13,20 @@ const SHARED_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "
 const BASELINE_FIELDS = [...SHARED_FIELDS, "timeS", "logSd", "runs", "hydroquinone", "emulsion"];
 const CONDITION_FIELDS = [...SHARED_FIELDS, "strength"];
 /** The laws that knowledge may hold, and what hangs them together. */
-export const LAWS: readonly string[] = ["temperature", "dilution", "agitation", "use", "age", "growth", "joint"];
+export const LAWS: readonly string[] = [
+  "temperature",
+  "dilution",
+  "agitation",
+  "use",
+  "age",
+  "growth",
+  "joint",
+];
 
-/** Adds the cautions about the answer as a whole: its length, its width, what it rests on, and fields that nobody read. */
+/**
+ * Adds the cautions about the answer as a whole: its length, its width, what it rests on, and fields that
+ * nobody read.
+ */
 export function outcomeCautions(
   cautions: Caution[],
   estimate: TimeEstimate,
@@ -25,12 +36,31 @@ export function outcomeCautions(
   knowledge: Knowledge,
 ): void {
   const { timeS, lowS, highS } = estimate;
-  if (timeS < SHORTEST_S) cautions.push(unwise("short-time", "Under five minutes development gets uneven: cool or dilute the bath.", SHORTEST_S, timeS));
-  if (timeS > LONGEST_S) cautions.push(unwise("long-time", "Over two hours is too long: warm or strengthen the bath.", LONGEST_S, timeS));
+  if (timeS < SHORTEST_S)
+    cautions.push(
+      unwise(
+        "short-time",
+        "Under five minutes development gets uneven: cool or dilute the bath.",
+        SHORTEST_S,
+        timeS,
+      ),
+    );
+  if (timeS > LONGEST_S)
+    cautions.push(
+      unwise("long-time", "Over two hours is too long: warm or strengthen the bath.", LONGEST_S, timeS),
+    );
   if (highS > 1.5 * lowS)
-    cautions.push(unwise("wide-interval", "The interval is wide: develop a test strip before the negative.", 1.5, highS / lowS));
+    cautions.push(
+      unwise(
+        "wide-interval",
+        "The interval is wide: develop a test strip before the negative.",
+        1.5,
+        highS / lowS,
+      ),
+    );
   let guessed = "";
-  for (const { cause, basis } of factors) if (basis === "default" && cause !== "baseline") guessed += (guessed && ", ") + cause;
+  for (const { cause, basis } of factors)
+    if (basis === "default" && cause !== "baseline") guessed += (guessed && ", ") + cause;
   if (guessed)
     cautions.push({
       code: "default-law",

@@ -1,11 +1,17 @@
 /*
- * Room: compensate. One function a cause: from baseline, conditions and knowledge to a row of the answer. The rooms of the causes do the
- * arithmetic; here it is decided which law serves and what it rests on.
+ * Room: compensate. One function a cause: from baseline, conditions and knowledge to a row of the answer. The
+ * rooms of the causes do the arithmetic; here it is decided which law serves and what it rests on.
  */
 import type { Caution } from "../core/caution.js";
 import { arrayOf, inRange, plainObject, positive, wrongKind } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
-import { agitationInterval, agitationSide, checkedAgitationLaw, genericAgitationLaw, LONGEST_INTERVAL_S } from "../agitation/agitation.js";
+import {
+  agitationInterval,
+  agitationSide,
+  checkedAgitationLaw,
+  genericAgitationLaw,
+  LONGEST_INTERVAL_S,
+} from "../agitation/agitation.js";
 import { spreadOfSides } from "../agitation/agitationLogSd.js";
 import { dilutionRatio, logConcentration, readDilution } from "../dilution/dilution.js";
 import { dilutionOverrun, spreadBetween } from "../dilution/dilutionLogSd.js";
@@ -28,14 +34,22 @@ interface Rests {
 }
 
 /** A row that rests on something. */
-export function resting(cause: string, value: number, logSd: number, { sources = [], runs }: Rests, basis: Basis): Factor {
+export function resting(
+  cause: string,
+  value: number,
+  logSd: number,
+  { sources = [], runs }: Rests,
+  basis: Basis,
+): Factor {
   const made = { cause, value, logSd, basis, sources };
   return runs === undefined ? made : { ...made, runs };
 }
 
 /** A row; where nothing changed, it rests on no law at all. */
 export function row(cause: string, value: number, logSd: number, law: LawOrigin, basis: Basis): Factor {
-  return value === 1 && logSd === 0 ? resting(cause, value, logSd, {}, "unchanged") : resting(cause, value, logSd, law, basis);
+  return value === 1 && logSd === 0
+    ? resting(cause, value, logSd, {}, "unchanged")
+    : resting(cause, value, logSd, law, basis);
 }
 
 export function caution(code: string, severity: Caution["severity"], path: string, message: string): Caution {
@@ -44,16 +58,32 @@ export function caution(code: string, severity: Caution["severity"], path: strin
 
 /** A bath that is past what it can do. */
 function past(what: string, path: string, limit: number, actual: number): readonly Caution[] {
-  return [{ ...caution(`bath-past-${what}`, "stop", path, `The bath is past its ${what}: mix fresh.`), limit, actual }];
+  return [
+    {
+      ...caution(`bath-past-${what}`, "stop", path, `The bath is past its ${what}: mix fresh.`),
+      limit,
+      actual,
+    },
+  ];
 }
 
 /** The law to use and what it rests on: the given one, else the generic one. */
-export function choose<Law extends LawOrigin>(cause: string, given: Law | undefined, generic: Law): [Law, Basis] {
-  return given === undefined ? [generic, "default"] : [given, basisOf(checkedOrigin("compensate: knowledge.", given, cause))];
+export function choose<Law extends LawOrigin>(
+  cause: string,
+  given: Law | undefined,
+  generic: Law,
+): [Law, Basis] {
+  return given === undefined
+    ? [generic, "default"]
+    : [given, basisOf(checkedOrigin("compensate: knowledge.", given, cause))];
 }
 
 /** The term of temperature; `undefined` for a bath that drifts, whose term waits for the others. */
-export function temperatureTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+export function temperatureTerm(
+  baseline: Baseline,
+  conditions: Conditions,
+  knowledge: Knowledge,
+): WorkedTerm | undefined {
   const { temperatureC: from } = baseline;
   const { temperatureC: to = from } = conditions;
   if (typeof to === "object" || typeof to === "function") return undefined;
@@ -64,24 +94,53 @@ export function temperatureTerm(baseline: Baseline, conditions: Conditions, know
   return { factor, cautions: cautionsAt(baseline, to, law, conditions.temperatureC === undefined) };
 }
 
-/** The cautions about a bath at one temperature, against the baseline's; where today's is left out, the figure stands in the baseline alone. */
-export function cautionsAt(baseline: Baseline, to: number, law: TemperatureLaw, leftOut?: boolean): Caution[] {
-  // Literals rather than spreads: this runs on every call of compensate, and a spread costs as much as all the rest.
+/**
+ * The cautions about a bath at one temperature, against the baseline's; where today's is left out, the figure
+ * stands in the baseline alone.
+ */
+export function cautionsAt(
+  baseline: Baseline,
+  to: number,
+  law: TemperatureLaw,
+  leftOut?: boolean,
+): Caution[] {
+  // Literals rather than spreads: this runs on every call of compensate, and a spread costs as much as all
+  // the rest.
   const { hydroquinone, emulsion, temperatureC: from } = baseline;
   checkMaterial("compensate: baseline", baseline);
-  const cautions = temperatureCautions(to, { hydroquinone, emulsion, path: `/${leftOut ? "baseline" : "conditions"}/temperatureC` }).slice();
+  const cautions = temperatureCautions(to, {
+    hydroquinone,
+    emulsion,
+    path: `/${leftOut ? "baseline" : "conditions"}/temperatureC`,
+  }).slice();
   if (from > 45 && !leftOut) cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
   if (from !== to && law.kind === "table" && (tableOverrun(law.rows, from) || tableOverrun(law.rows, to)))
-    cautions.push(caution("outside-table", "warn", "temperatureC", "A temperature lies outside the table: its last slope is carried on."));
+    cautions.push(
+      caution(
+        "outside-table",
+        "warn",
+        "temperatureC",
+        "A temperature lies outside the table: its last slope is carried on.",
+      ),
+    );
   if (Math.abs(to - from) > 10)
-    cautions.push(caution("far-extrapolation", "warn", "temperatureC", "More than 10 °C from the temperature of the known time."));
+    cautions.push(
+      caution(
+        "far-extrapolation",
+        "warn",
+        "temperatureC",
+        "More than 10 °C from the temperature of the known time.",
+      ),
+    );
   return cautions;
 }
 
 /** The baseline's own field, which a condition of that name needs. */
 export function needed<T>(name: string, value: T | undefined): T {
   if (value === undefined)
-    throw new TypeError(`compensate: baseline.${name} must be given, since conditions.${name} is: what was it for the known time?`);
+    throw new TypeError(
+      `compensate: baseline.${name} must be given, since conditions.${name} is: what was it for the known time?`,
+    );
   return value;
 }
 
@@ -90,8 +149,13 @@ function concentrationOf(where: string, dilution: Conditions["dilution"]): numbe
 }
 
 /** The term of dilution, when the conditions name one. */
-export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
-  // What the baseline says is read whether or not today says the same: nonsense there must not wait for the day that it counts.
+export function dilutionTerm(
+  baseline: Baseline,
+  conditions: Conditions,
+  knowledge: Knowledge,
+): WorkedTerm | undefined {
+  // What the baseline says is read whether or not today says the same: nonsense there must not wait for the
+  // day that it counts.
   const before = concentrationOf("compensate: baseline.dilution", baseline.dilution);
   const to = concentrationOf("compensate: conditions.dilution", conditions.dilution);
   if (to === undefined) return undefined;
@@ -99,17 +163,29 @@ export function dilutionTerm(baseline: Baseline, conditions: Conditions, knowled
   const [law, basis] = choose("dilution", knowledge.dilution, genericDilutionLaw);
   const value = dilutionRatio("compensate: knowledge.dilution", law)(from, to);
   const factor = row("dilution", value, spreadBetween(law, from, to), law, basis);
-  const outside = from !== to && law.kind === "table" && (dilutionOverrun(law.rows, from) || dilutionOverrun(law.rows, to));
+  const outside =
+    from !== to && law.kind === "table" && (dilutionOverrun(law.rows, from) || dilutionOverrun(law.rows, to));
   return {
     factor,
     cautions: outside
-      ? [caution("outside-table", "warn", "dilution", "A dilution lies outside the table: its last slope is carried on.")]
+      ? [
+          caution(
+            "outside-table",
+            "warn",
+            "dilution",
+            "A dilution lies outside the table: its last slope is carried on.",
+          ),
+        ]
       : [],
   };
 }
 
 /** The term of agitation, when the conditions name one. */
-export function agitationTerm(baseline: Baseline, conditions: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+export function agitationTerm(
+  baseline: Baseline,
+  conditions: Conditions,
+  knowledge: Knowledge,
+): WorkedTerm | undefined {
   const { agitation: from } = baseline;
   const { agitation: to } = conditions;
   if (to === undefined) {
@@ -126,23 +202,37 @@ export function agitationTerm(baseline: Baseline, conditions: Conditions, knowle
     cautions.push(caution("stand", "warn", "agitation", "Local exhaustion limits stand: the time is rough."));
   // Continuous and stand are text, without an interval.
   if ((to as { readonly everyS: number }).everyS > LONGEST_INTERVAL_S)
-    cautions.push(caution("long-interval", "warn", "agitation", "The law of agitation serves intervals up to 3 min."));
+    cautions.push(
+      caution("long-interval", "warn", "agitation", "The law of agitation serves intervals up to 3 min."),
+    );
   return { factor, cautions };
 }
 
 /** The term of use, when the conditions name it. */
-export function useTerm({ usedCm2PerL: from = 0 }: Baseline, { usedCm2PerL: to }: Conditions, knowledge: Knowledge): WorkedTerm | undefined {
+export function useTerm(
+  { usedCm2PerL: from = 0 }: Baseline,
+  { usedCm2PerL: to }: Conditions,
+  knowledge: Knowledge,
+): WorkedTerm | undefined {
   inRange("compensate: baseline.usedCm2PerL", from, 0, 1e6, " cm²/l");
   if (to === undefined) return undefined;
   const [law, basis] = choose("use", knowledge.use, genericUseLaw);
   const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
   const { capacityCm2PerL: limit } = law;
-  const over = limit !== undefined && to > positive("compensate: knowledge.use.capacityCm2PerL", limit, 1e6, " cm²/l");
+  const over =
+    limit !== undefined && to > positive("compensate: knowledge.use.capacityCm2PerL", limit, 1e6, " cm²/l");
   return { factor, cautions: over ? past("capacity", "usedCm2PerL", limit, to) : [] };
 }
 
-/** The term of age, when the conditions name it. Past the life of a bath that dies at once the row stands at 1 and a caution says stop. */
-export function ageTerm({ ageH: from = 0 }: Baseline, { ageH: to }: Conditions, { age }: Knowledge): WorkedTerm | undefined {
+/**
+ * The term of age, when the conditions name it. Past the life of a bath that dies at once the row stands at 1
+ * and a caution says stop.
+ */
+export function ageTerm(
+  { ageH: from = 0 }: Baseline,
+  { ageH: to }: Conditions,
+  { age }: Knowledge,
+): WorkedTerm | undefined {
   inRange("compensate: baseline.ageH", from, 0, 1e6, " h");
   if (to === undefined) return undefined;
   inRange("compensate: conditions.ageH", to, 0, 1e6, " h");
@@ -154,13 +244,16 @@ export function ageTerm({ ageH: from = 0 }: Baseline, { ageH: to }: Conditions, 
     logSd = ageLogSd(age, 0, age.lifeH);
     cautions = past("life", "ageH", age.lifeH, to);
   } else if (age) {
-    if (age.kind === "life") inRange("compensate: baseline.ageH", from, 0, age.lifeH, " h, the life of the bath");
+    if (age.kind === "life")
+      inRange("compensate: baseline.ageH", from, 0, age.lifeH, " h, the life of the bath");
     value = ageFactor(age, to) / ageFactor(age, from);
   }
   return { factor: row("age", value, logSd, law, basis), cautions };
 }
 
-/** The term of a brew's strength, when the conditions carry one, with what brewStrength had to say about it. */
+/**
+ * The term of a brew's strength, when the conditions carry one, with what brewStrength had to say about it.
+ */
 export function strengthTerm({ strength }: Conditions): WorkedTerm | undefined {
   if (strength === undefined) return undefined;
   const where = "compensate: conditions.strength";
@@ -171,6 +264,9 @@ export function strengthTerm({ strength }: Conditions): WorkedTerm | undefined {
   const { cautions = [] } = strength as { readonly cautions?: unknown };
   return {
     factor: row("strength", value, logSd, strength, strength.basis),
-    cautions: arrayOf(`${where}.cautions`, cautions, 0).map((one) => ({ ...plainObject(where, one, ".cautions"), path: "/conditions/strength" }) as unknown as Caution),
+    cautions: arrayOf(`${where}.cautions`, cautions, 0).map(
+      (one) =>
+        ({ ...plainObject(where, one, ".cautions"), path: "/conditions/strength" }) as unknown as Caution,
+    ),
   };
 }

@@ -1,6 +1,6 @@
 /*
- * Room: compensate, the main job. What goes in: a known time with its conditions, today's conditions, and what is known of the laws.
- * What comes out: a time, its interval, and the reasons.
+ * Room: compensate, the main job. What goes in: a known time with its conditions, today's conditions, and
+ * what is known of the laws. What comes out: a time, its interval, and the reasons.
  */
 import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
@@ -40,7 +40,10 @@ export interface Baseline {
 
 /** Today's conditions. What is left out is as in the baseline. */
 export interface Conditions {
-  /** °C, 0 to 100; a log counts from its first reading and its last is held; a function gives °C for the clock time in s from 0 */
+  /**
+   * °C, 0 to 100; a log counts from its first reading and its last is held; a function gives °C for the clock
+   * time in s from 0
+   */
   readonly temperatureC?: number | TemperatureLog | TemperatureForecast;
   readonly dilution?: Dilution | string;
   readonly agitation?: Agitation;
@@ -48,13 +51,16 @@ export interface Conditions {
   readonly ageH?: number;
   /** the wanted gradient, above 0 and below the limit of the growth law */
   readonly gamma?: number;
-  /** the strength of today's brew against the one the time is known for, as a factor on time; cautions that `brewStrength` put into it are passed on */
+  /**
+   * the strength of today's brew against the one the time is known for, as a factor on time; cautions that
+   * `brewStrength` put into it are passed on
+   */
   readonly strength?: Factor;
 }
 
 /**
- * The laws that are known for this developer and material: own fits, a maker's table, or a published law such as
- * `handbookTemperatureLaw("metol-hydroquinone")`. A wide generic law stands in for each that is left out.
+ * The laws that are known for this developer and material: own fits, a maker's table, or a published law such
+ * as `handbookTemperatureLaw("metol-hydroquinone")`. A wide generic law stands in for each that is left out.
  */
 export interface Knowledge {
   readonly temperature?: TemperatureLaw;
@@ -63,11 +69,17 @@ export interface Knowledge {
   readonly use?: UseLaw;
   readonly age?: AgeLaw;
   readonly growth?: GrowthLaw;
-  /** how the uncertainties of learned laws hang together; made by `learn`, and counted for laws that carry its `runs` */
+  /**
+   * how the uncertainties of learned laws hang together; made by `learn`, and counted for laws that carry its
+   * `runs`
+   */
   readonly joint?: JointSpread;
 }
 
-/** A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise about it. */
+/**
+ * A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise
+ * about it.
+ */
 export interface Compensation extends TimeEstimate {
   readonly factors: readonly Factor[];
   readonly cautions: readonly Caution[];

@@ -18,11 +18,17 @@ export interface FitGrowthOptions {
 
 /** What {@link fitGrowth} returns. */
 export interface FittedGrowth {
-  /** the law with its spread, so that it can be handed on as it is: few points that happen to lie on a curve do not claim certainty */
+  /**
+   * the law with its spread, so that it can be handed on as it is: few points that happen to lie on a curve
+   * do not claim certainty
+   */
   readonly law: GrowthLaw & { readonly sd: GrowthSpread };
   /** the standard errors of this fit by its own scatter, as textbooks have them */
   readonly sd: GrowthSpread;
-  /** scatter about the curve, in γ (in units of `sd` where the points have one); 0 where there are no more points than unknowns */
+  /**
+   * scatter about the curve, in γ (in units of `sd` where the points have one); 0 where there are no more
+   * points than unknowns
+   */
   readonly residualSd: number;
   readonly points: number;
 }
@@ -30,28 +36,34 @@ export interface FittedGrowth {
 /** How well a gradient is measured: 3 % of the limit, from a step wedge (common practice). */
 const GAMMA_SHARE = 0.03;
 
-/** That counts for two degrees of freedom beside the points' own, as the rounding of a temperature table does: an assumption of this package. */
+/**
+ * That counts for two degrees of freedom beside the points' own, as the rounding of a temperature table does:
+ * an assumption of this package.
+ */
 const KNOWN_FREEDOM = 2;
 
 /**
  * Fits the growth law to measured gradients.
  *
- * @param points - time of development (s, above 0 to 1e7, all different) and gradient (above 0 to 1000): two or more with `appearanceS`,
- * three or more without; with `sd` each counts by its own error. They may fall by twice the error of a difference, which is 8.5 % of the highest without `sd`
+ * @param points - time of development (s, above 0 to 1e7, all different) and gradient (above 0 to 1000): two
+ * or more with `appearanceS`, three or more without; with `sd` each counts by its own error. They may fall by
+ * twice the error of a difference, which is 8.5 % of the highest without `sd`
  * @param options - the time of appearance, where it was seen
  * @returns the law, its standard errors and the scatter about it
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range, points are too few, fall with time by more than their errors let them, or cannot carry the fit: they show no bend toward a
- * limit, the limit is known no better than to itself, or the law is none that may be used
+ * @throws RangeError when a value is out of range, points are too few, fall with time by more than their
+ * errors let them, or cannot carry the fit: they show no bend toward a limit, the limit is known no better
+ * than to itself, or the law is none that may be used
  *
- * @remarks Weighted least squares in γ. Standard errors come from the scatter, and with no point to spare from the points' `sd` or from gradients good
- * to 3 % of the limit. In the spread of the law that is pooled with the scatter, for two degrees of freedom. A time of appearance that would come out below 0 is put at 0, which is then the best there is. Checked against NIST StRD
- * Misra1a, which is the same curve.
+ * @remarks Weighted least squares in γ. Standard errors come from the scatter, and with no point to spare
+ * from the points' `sd` or from gradients good to 3 % of the limit. In the spread of the law that is pooled
+ * with the scatter, for two degrees of freedom. A time of appearance that would come out below 0 is put at 0,
+ * which is then the best there is. Checked against NIST StRD Misra1a, which is the same curve.
  *
  * @example
  * ```ts
- * const points = [{ timeS: 180, gamma: 0.41 }, { timeS: 360, gamma: 0.68 }, { timeS: 720, gamma: 0.95 }, { timeS: 1440, gamma: 1.1 }];
- * fitGrowth(points, { appearanceS: 20 }).law.gammaInfinity // => 1.12
+ * const points = [{ timeS: 180, gamma: 0.41 }, { timeS: 360, gamma: 0.68 }, { timeS: 720, gamma: 0.95 }, {
+ * timeS: 1440, gamma: 1.1 }]; fitGrowth(points, { appearanceS: 20 }).law.gammaInfinity // => 1.12
  * ```
  */
 export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOptions = {}): FittedGrowth {
@@ -60,7 +72,8 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
   const seenS = given === undefined ? undefined : inRange("fitGrowth: appearanceS", given, 0, 1e6, " s");
   const unknowns = seenS === undefined ? 3 : 2;
   const spare = measured.length - unknowns;
-  if (spare < 0) throw new RangeError("fitGrowth: points must hold at least 3 when appearanceS is not given, got 2");
+  if (spare < 0)
+    throw new RangeError("fitGrowth: points must hold at least 3 when appearanceS is not given, got 2");
   const firstS = (measured[0] as Measured).x;
   if (seenS !== undefined && seenS >= firstS)
     throw new RangeError(`fitGrowth: appearanceS must be before the first point (${firstS} s), got ${seenS}`);
@@ -74,7 +87,9 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
     }
   }
   if (fit === undefined || appearanceS === undefined)
-    throw new RangeError("fitGrowth: points must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one");
+    throw new RangeError(
+      "fitGrowth: points must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one",
+    );
   const { limit: gammaInfinity, rate: ratePerS } = fit;
   const atS = appearanceS;
   // Derivatives of γ by γ∞, k and t0, each point by its weight.
@@ -85,11 +100,17 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
   const residualSd = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
   const known = { sd: weighted ? 1 : GAMMA_SHARE * gammaInfinity, freedom: KNOWN_FREEDOM };
   const [byLimit, byRate, byAppearance = 0] = standardErrors(columns) as [number, number, number | undefined];
-  const spreadBy = (scatter: number): GrowthSpread => ({ gammaInfinity: byLimit * scatter, ratePerS: byRate * scatter, appearanceS: byAppearance * scatter });
+  const spreadBy = (scatter: number): GrowthSpread => ({
+    gammaInfinity: byLimit * scatter,
+    ratePerS: byRate * scatter,
+    appearanceS: byAppearance * scatter,
+  });
   const sd = spreadBy(spare > 0 ? residualSd : known.sd);
   const pooled = spreadBy(pooledSd(known, residualSd, spare));
   if (!(pooled.gammaInfinity < gammaInfinity && pooled.ratePerS < ratePerS))
-    throw new RangeError("fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself");
+    throw new RangeError(
+      "fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself",
+    );
   // A law that comes out must be one that may go in.
   const law = checkedGrowth("fitGrowth: fitted", { gammaInfinity, ratePerS, appearanceS, sd: pooled });
   return { law: { ...law, sd: pooled }, sd, residualSd, points: measured.length };
@@ -101,7 +122,10 @@ interface Measured {
   readonly weight: number;
 }
 
-function checkedPoints(points: readonly GrowthPoint[]): { readonly measured: readonly Measured[]; readonly weighted: boolean } {
+function checkedPoints(points: readonly GrowthPoint[]): {
+  readonly measured: readonly Measured[];
+  readonly weighted: boolean;
+} {
   const sorted = arrayOf("fitGrowth: points", points, 2)
     .map((point, i) => {
       const where = `fitGrowth: points[${i}]`;
@@ -120,8 +144,11 @@ function checkedPoints(points: readonly GrowthPoint[]): { readonly measured: rea
     if (before?.x === x) throw new RangeError(`fitGrowth: points must differ in time, got two at ${x} s`);
     // What falls by no more than twice the error of a difference may have risen.
     if (before !== undefined && before.y - y > 2 * Math.hypot(before.sd ?? usual, sd ?? usual))
-      throw new RangeError(`fitGrowth: points must not fall with time, got ${before.y} at ${before.x} s and ${y} at ${x} s`);
-    if (weighted && sd === undefined) throw new RangeError("fitGrowth: points must all have sd, or none of them");
+      throw new RangeError(
+        `fitGrowth: points must not fall with time, got ${before.y} at ${before.x} s and ${y} at ${x} s`,
+      );
+    if (weighted && sd === undefined)
+      throw new RangeError("fitGrowth: points must all have sd, or none of them");
   });
   const measured = sorted.map(({ x, y, sd }) => ({ x, y, weight: sd === undefined ? 1 : 1 / sd ** 2 }));
   return { measured, weighted };

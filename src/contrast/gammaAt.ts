@@ -6,12 +6,13 @@ import { checkedGrowth, type GrowthLaw } from "./growth.js";
  *
  * @param law - the growth law of developer and material
  * @param timeS - time of development, 0 to 1e7 s
- * @returns the gradient γ, 0 until the time of appearance, always below the limit γ∞ (or equal to it once the difference is lost
- * in rounding)
+ * @returns the gradient γ, 0 until the time of appearance, always below the limit γ∞ (or equal to it once the
+ * difference is lost in rounding)
  * @throws TypeError or RangeError when an argument is of the wrong kind or out of range
  *
- * @remarks γ(t) = γ∞(1 − e^(−k(t − t0))), the integral of dγ/dt = K(γ∞ − γ): C. E. K. Mees, Zeitentwicklung, Jahrbuch für
- * Photographie und Reproduktionstechnik 25, Halle, 1911, pp. 167 and 170. It holds at one temperature and strength, and leaves fog out.
+ * @remarks γ(t) = γ∞(1 − e^(−k(t − t0))), the integral of dγ/dt = K(γ∞ − γ): C. E. K. Mees, Zeitentwicklung,
+ * Jahrbuch für Photographie und Reproduktionstechnik 25, Halle, 1911, pp. 167 and 170. It holds at one
+ * temperature and strength, and leaves fog out.
  *
  * @example
  * ```ts

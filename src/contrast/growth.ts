@@ -12,8 +12,8 @@ export interface GrowthSpread {
 }
 
 /**
- * Growth of the gradient: γ(t) = γ∞(1 − e^(−k(t − t0))), with γ∞ the limit (above 0 to 1000), k in 1/s (above 0 to 100) and t0 the time
- * of appearance in s (0 to 1e6).
+ * Growth of the gradient: γ(t) = γ∞(1 − e^(−k(t − t0))), with γ∞ the limit (above 0 to 1000), k in 1/s (above
+ * 0 to 100) and t0 the time of appearance in s (0 to 1e6).
  */
 export interface GrowthLaw extends LawOrigin {
   readonly gammaInfinity: number;

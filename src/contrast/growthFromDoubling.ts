@@ -19,11 +19,12 @@ export interface DoublingPair {
  * @param pair - the shorter time and the two gradients; both times are counted from the time of appearance
  * @returns the growth law that goes through both
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when a value is out of range, or the second gradient is not above the first and below twice the first, or gives
- * a law that is none
+ * @throws RangeError when a value is out of range, or the second gradient is not above the first and below
+ * twice the first, or gives a law that is none
  *
- * @remarks k = ln(γ1/(γ2 − γ1))/t and γ∞ = γ1²/(2γ1 − γ2): the two-time method of the older handbooks of sensitometry (from memory; it
- * follows from the growth law). Two points leave nothing to judge the fit by: an error in γ2 goes into γ∞ several times over.
+ * @remarks k = ln(γ1/(γ2 − γ1))/t and γ∞ = γ1²/(2γ1 − γ2): the two-time method of the older handbooks of
+ * sensitometry (from memory; it follows from the growth law). Two points leave nothing to judge the fit by:
+ * an error in γ2 goes into γ∞ several times over.
  *
  * @example
  * ```ts
@@ -38,7 +39,13 @@ export function growthFromDoubling(pair: DoublingPair): GrowthLaw {
   const { appearanceS = 0 } = pair;
   inRange("growthFromDoubling: appearanceS", appearanceS, 0, 1e6, " s");
   if (!(later > gamma && later < 2 * gamma))
-    throw new RangeError(`growthFromDoubling: gammaAtDouble must be between gamma (${gamma}) and twice gamma, which has no limit, got ${later}`);
+    throw new RangeError(
+      `growthFromDoubling: gammaAtDouble must be between gamma (${gamma}) and twice gamma, which has no limit, got ${later}`,
+    );
   // A law that comes out must be one that may go in.
-  return checkedGrowth("growthFromDoubling:", { gammaInfinity: gamma ** 2 / (2 * gamma - later), ratePerS: Math.log(gamma / (later - gamma)) / timeS, appearanceS });
+  return checkedGrowth("growthFromDoubling:", {
+    gammaInfinity: gamma ** 2 / (2 * gamma - later),
+    ratePerS: Math.log(gamma / (later - gamma)) / timeS,
+    appearanceS,
+  });
 }

@@ -9,7 +9,9 @@ export interface IsoSpeed {
   readonly speed: number;
   /** the same in degrees, 1 + 10·log10(speed), to the nearest whole degree */
   readonly degrees: number;
-  /** the nearest step of the scale of thirds of a stop: 100, 125, 160 ..., and 12, 6, 3 as they are printed */
+  /**
+   * the nearest step of the scale of thirds of a stop: 100, 125, 160 ..., and 12, 6, 3 as they are printed
+   */
   readonly rated: number;
   readonly averageGradient: number;
   readonly cautions: readonly Caution[];
@@ -28,16 +30,18 @@ const OFF = 0.05 + ROUNDING;
  * The speed of a film from its characteristic curve, by the arithmetic of ISO 6.
  *
  * @param curve - three or more steps, log H in lux seconds
- * @returns speed, degrees, the nearest step of the scale, the average gradient, and a caution where that is not the standard's
+ * @returns speed, degrees, the nearest step of the scale, the average gradient, and a caution where that is
+ * not the standard's
  * @throws TypeError or RangeError as {@link averageGradient} does
  *
- * @remarks S = 0.80 lx·s / H, valid where density rises by 0.80 ± 0.05 over 1.30 in log H: ISO 6:1993 (from memory of the standard).
- * Otherwise the number is a speed for that development, not an ISO speed, and a caution says so.
+ * @remarks S = 0.80 lx·s / H, valid where density rises by 0.80 ± 0.05 over 1.30 in log H: ISO 6:1993 (from
+ * memory of the standard). Otherwise the number is a speed for that development, not an ISO speed, and a
+ * caution says so.
  *
  * @example
  * ```ts
- * const curve = [[-3, 0.1], [-2.5, 0.15], [-2, 0.35], [-1.5, 0.65], [-1, 0.97], [-0.5, 1.3]].map(([logH, density]) => ({ logH, density }));
- * isoSpeed(curve).rated // => 160
+ * const curve = [[-3, 0.1], [-2.5, 0.15], [-2, 0.35], [-1.5, 0.65], [-1, 0.97], [-0.5, 1.3]].map(([logH,
+ * density]) => ({ logH, density })); isoSpeed(curve).rated // => 160
  * ```
  */
 export function isoSpeed(curve: CharacteristicCurve): IsoSpeed {
@@ -47,7 +51,9 @@ export function isoSpeed(curve: CharacteristicCurve): IsoSpeed {
   const gradient = gradientFrom(where, read, point);
   const speed = 0.8 / 10 ** point.logH;
   const thirds = Math.round(10 * Math.log10(speed));
-  const rated = ((thirds < 12 ? LOW_SCALE : SCALE)[((thirds % 10) + 10) % 10] as number) * 10 ** (Math.floor(thirds / 10) - 2);
+  const rated =
+    ((thirds < 12 ? LOW_SCALE : SCALE)[((thirds % 10) + 10) % 10] as number) *
+    10 ** (Math.floor(thirds / 10) - 2);
   const rise = gradient * 1.3;
   const cautions: readonly Caution[] =
     Math.abs(rise - 0.8) > OFF
@@ -55,7 +61,8 @@ export function isoSpeed(curve: CharacteristicCurve): IsoSpeed {
           {
             code: "not-iso-contrast",
             severity: "warn",
-            message: "Density does not rise by 0.80 over 1.30 in log H: a speed for this development, not an ISO speed.",
+            message:
+              "Density does not rise by 0.80 over 1.30 in log H: a speed for this development, not an ISO speed.",
             limit: 0.8,
             actual: rise,
           },

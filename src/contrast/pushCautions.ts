@@ -8,8 +8,9 @@ import { checkedStops } from "./pushFactor.js";
  * @returns cautions; none for 0 stops and for a pull of up to two
  * @throws TypeError or RangeError when `stops` is of the wrong kind or out of range
  *
- * @remarks Longer development lifts the middle tones by 1 to 4 stops but the shadows by two thirds of a stop at most, and true speed by one
- * stop at most (abstract of a book chapter on modern films, Taylor and Francis, e-book 9780080573304, ch. 17).
+ * @remarks Longer development lifts the middle tones by 1 to 4 stops but the shadows by two thirds of a stop
+ * at most, and true speed by one stop at most (abstract of a book chapter on modern films, Taylor and
+ * Francis, e-book 9780080573304, ch. 17).
  *
  * @example
  * ```ts
@@ -39,6 +40,14 @@ export function pushCautions(stops: number): readonly Caution[] {
       },
     ];
   if (actual < -2)
-    return [{ code: "pull-far", severity: "warn", message: "A pull beyond two stops leaves a flat negative.", limit: -2, actual }];
+    return [
+      {
+        code: "pull-far",
+        severity: "warn",
+        message: "A pull beyond two stops leaves a flat negative.",
+        limit: -2,
+        actual,
+      },
+    ];
   return [];
 }

@@ -1,17 +1,24 @@
 /*
- * Room: contrast. The characteristic curve: densities of an exposed step tablet over log exposure, and where it reaches a density.
+ * Room: contrast. The characteristic curve: densities of an exposed step tablet over log exposure, and where
+ * it reaches a density.
  */
 import { monotoneCurve } from "../core/curve.js";
 import { arrayOf, inRange, plainObject } from "../core/guards.js";
 
-/** One step of a tablet: log10 of the exposure in lux seconds (or relative), −10 to 10, and the density it gave, 0 to 10. */
+/**
+ * One step of a tablet: log10 of the exposure in lux seconds (or relative), −10 to 10, and the density it
+ * gave, 0 to 10.
+ */
 export interface DensityStep {
   readonly logH: number;
   readonly density: number;
 }
 
-/** Three or more steps; the density of base plus fog is that of the least exposed step when it is not given. */
-export type CharacteristicCurve = readonly DensityStep[] | { readonly steps: readonly DensityStep[]; readonly basePlusFog?: number };
+/**
+ * Three or more steps; the density of base plus fog is that of the least exposed step when it is not given.
+ */
+export type CharacteristicCurve =
+  readonly DensityStep[] | { readonly steps: readonly DensityStep[]; readonly basePlusFog?: number };
 
 /** A checked curve: density over log exposure, and its ends. */
 export interface ReadCurve {
@@ -27,25 +34,43 @@ export function readCurve(where: string, curve: CharacteristicCurve): ReadCurve 
     .map((step, i) => {
       const at = `${where} steps[${i}]`;
       const { logH, density } = plainObject(at, step);
-      return { logH: inRange(at, logH, -10, 10, "", ".logH"), density: inRange(at, density, 0, 10, "", ".density") };
+      return {
+        logH: inRange(at, logH, -10, 10, "", ".logH"),
+        density: inRange(at, density, 0, 10, "", ".density"),
+      };
     })
     .sort((a, b) => a.logH - b.logH);
   steps.reduce((before, step) => {
-    if (before.logH === step.logH) throw new RangeError(`${where} steps must differ in exposure, got two at log H ${step.logH}`);
+    if (before.logH === step.logH)
+      throw new RangeError(`${where} steps must differ in exposure, got two at log H ${step.logH}`);
     return step;
   });
   const least = (steps[0] as DensityStep).density;
-  const basePlusFog = inRange(where, given["basePlusFog"] === undefined ? least : given["basePlusFog"], 0, 10, "", " basePlusFog");
-  return { steps, basePlusFog, densityAt: monotoneCurve(steps.map(({ logH, density }) => ({ x: logH, y: density }))) };
+  const basePlusFog = inRange(
+    where,
+    given["basePlusFog"] === undefined ? least : given["basePlusFog"],
+    0,
+    10,
+    "",
+    " basePlusFog",
+  );
+  return {
+    steps,
+    basePlusFog,
+    densityAt: monotoneCurve(steps.map(({ logH, density }) => ({ x: logH, y: density }))),
+  };
 }
 
 /**
- * Sums of densities and of exposures round: what ends less than this short of a place reaches it. A curve over fog of 0.20 that ends at 0.30 has
- * reached 0.20 + 0.10, which is 0.30000000000000004.
+ * Sums of densities and of exposures round: what ends less than this short of a place reaches it. A curve
+ * over fog of 0.20 that ends at 0.30 has reached 0.20 + 0.10, which is 0.30000000000000004.
  */
 export const ROUNDING = 1e-9;
 
-/** The least log exposure at which a curve rises to a density; `undefined` when it starts above it or never gets there. */
+/**
+ * The least log exposure at which a curve rises to a density; `undefined` when it starts above it or never
+ * gets there.
+ */
 export function logHAt({ steps, densityAt }: ReadCurve, density: number): number | undefined {
   const i = steps.findIndex((step) => step.density >= density - ROUNDING);
   const first = steps[0] as DensityStep;

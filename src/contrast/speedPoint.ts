@@ -13,18 +13,21 @@ export interface SpeedPoint {
 /**
  * The speed point of a characteristic curve: where its density is 0.10 above base plus fog.
  *
- * @param curve - three or more steps, in any order; base plus fog is the density of the least exposed step when not given
+ * @param curve - three or more steps, in any order; base plus fog is the density of the least exposed step
+ * when not given
  * @returns log10 of the exposure, and the density there
  * @throws TypeError when the curve is of the wrong kind
- * @throws RangeError when a value is out of range, or the curve does not pass through that density: the text says which end is missing
+ * @throws RangeError when a value is out of range, or the curve does not pass through that density: the text
+ * says which end is missing
  *
- * @remarks ISO 6:1993, Photography, Black-and-white pictorial still camera negative film/process systems, Determination of ISO speed:
- * point M (criterion from memory of the standard). Between steps the curve is a monotone cubic.
+ * @remarks ISO 6:1993, Photography, Black-and-white pictorial still camera negative film/process systems,
+ * Determination of ISO speed: point M (criterion from memory of the standard). Between steps the curve is a
+ * monotone cubic.
  *
  * @example
  * ```ts
- * const curve = [[-3, 0.1], [-2.5, 0.12], [-2, 0.25], [-1.5, 0.5], [-1, 0.8]].map(([logH, density]) => ({ logH, density }));
- * speedPoint(curve).logH // => -2.15
+ * const curve = [[-3, 0.1], [-2.5, 0.12], [-2, 0.25], [-1.5, 0.5], [-1, 0.8]].map(([logH, density]) => ({
+ * logH, density })); speedPoint(curve).logH // => -2.15
  * ```
  */
 export function speedPoint(curve: CharacteristicCurve): SpeedPoint {
@@ -36,7 +39,9 @@ export function speedPointOf(where: string, read: ReadCurve): SpeedPoint {
   const density = read.basePlusFog + SPEED_DENSITY;
   const logH = logHAt(read, density);
   if (logH === undefined)
-    throw new RangeError(`${where} must pass through ${density.toFixed(2)}, 0.10 over base plus fog, ${missingEnd(read, density)}`);
+    throw new RangeError(
+      `${where} must pass through ${density.toFixed(2)}, 0.10 over base plus fog, ${missingEnd(read, density)}`,
+    );
   return { logH, density };
 }
 

@@ -19,9 +19,9 @@ interface Step {
 }
 
 /**
- * The slope at an inner knot: the harmonic mean of the slopes on both sides, weighted by the far interval, and zero
- * where the direction changes (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, p. 300). It keeps the cubic
- * monotone wherever the rows are.
+ * The slope at an inner knot: the harmonic mean of the slopes on both sides, weighted by the far interval,
+ * and zero where the direction changes (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, p. 300). It
+ * keeps the cubic monotone wherever the rows are.
  */
 function innerSlope(before: Step, after: Step): number {
   if (!(before.slope * after.slope > 0)) return 0;
@@ -31,11 +31,13 @@ function innerSlope(before: Step, after: Step): number {
 }
 
 /**
- * A curve through `knots` (two or more, `x` strictly rising): exact at every knot, monotone between knots wherever
- * they are, with a continuous slope, and straight on with the slope of the nearest interval outside them.
+ * A curve through `knots` (two or more, `x` strictly rising): exact at every knot, monotone between knots
+ * wherever they are, with a continuous slope, and straight on with the slope of the nearest interval outside
+ * them.
  *
- * Each interval is a cubic, the chord and t(1 − t) times a mean of how far the slopes at its ends depart from it. The last figure is held within
- * the two rows, so that a level stretch is level and no value leaves its interval, however the rounding falls.
+ * Each interval is a cubic, the chord and t(1 − t) times a mean of how far the slopes at its ends depart from
+ * it. The last figure is held within the two rows, so that a level stretch is level and no value leaves its
+ * interval, however the rounding falls.
  */
 export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
   const steps = knots.slice(1).map((knot, i): Step => {
@@ -62,32 +64,43 @@ export interface TimeKnot {
   readonly timeS: number;
 }
 
-/** Time as a monotone curve of ln(time) through the rows of a table, x rising; at a row exactly the time that is printed. */
+/**
+ * Time as a monotone curve of ln(time) through the rows of a table, x rising; at a row exactly the time that
+ * is printed.
+ */
 export function timeCurve(rows: readonly TimeKnot[]): (x: number) => number {
   const curve = monotoneCurve(rows.map(({ x, timeS }) => ({ x, y: Math.log(timeS) })));
   return (x) => rows.find((row) => row.x === x)?.timeS ?? Math.exp(curve(x));
 }
 
-/** How far x lies beyond the rows of a table, x rising: below 0 before the first, above 0 after the last, 0 among them. */
+/**
+ * How far x lies beyond the rows of a table, x rising: below 0 before the first, above 0 after the last, 0
+ * among them.
+ */
 export function overrun(rows: readonly TimeKnot[], x: number): number {
   return Math.min(0, x - (rows[0] as TimeKnot).x) + Math.max(0, x - (rows[rows.length - 1] as TimeKnot).x);
 }
 
 /**
- * The standard deviation in ln(time) of each row of a maker's table. Makers round to a quarter or half minute: half a step on six minutes is 2 to
- * 4 %, and two rows enter a ratio.
+ * The standard deviation in ln(time) of each row of a maker's table. Makers round to a quarter or half
+ * minute: half a step on six minutes is 2 to 4 %, and two rows enter a ratio.
  */
 export const TABLE_ROW_LOG_SD = 0.025;
 
 /**
- * The standard deviation of ln(ratio) between two places of a table, its rows with x rising: their rounding, and `perX` for each unit of x that lies
- * between a place and its nearest row, inside the table or beyond it. The rounding acts in full from row to row and in proportion over a step shorter than
- * that between the two nearest rows; over what lies between a place and its nearest row it goes on at the same rate, since the slope there rests on it.
+ * The standard deviation of ln(ratio) between two places of a table, its rows with x rising: their rounding,
+ * and `perX` for each unit of x that lies between a place and its nearest row, inside the table or beyond it.
+ * The rounding acts in full from row to row and in proportion over a step shorter than that between the two
+ * nearest rows; over what lies between a place and its nearest row it goes on at the same rate, since the
+ * slope there rests on it.
  */
 export function tableSpread(rows: readonly TimeKnot[], a: number, b: number, perX: number): number {
   const step = Math.abs(a - b);
   const nearest = Math.min(...rows.slice(1).map(({ x }, i) => x - (rows[i] as TimeKnot).x));
   const toRow = (x: number): number => Math.min(...rows.map((row) => Math.abs(x - row.x)));
   const way = toRow(a) + toRow(b);
-  return Math.hypot((TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(step, nearest + way)) / nearest, perX * Math.min(step, way));
+  return Math.hypot(
+    (TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(step, nearest + way)) / nearest,
+    perX * Math.min(step, way),
+  );
 }

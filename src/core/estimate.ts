@@ -2,7 +2,10 @@
  * Room: core. From a median and a standard deviation in ln(time) to the 90 % interval.
  */
 
-/** The 95 % point of the standard normal distribution: a central 90 % interval is ± this many standard deviations. */
+/**
+ * The 95 % point of the standard normal distribution: a central 90 % interval is ± this many standard
+ * deviations.
+ */
 export const Z90: number = 1.6448536269514722;
 
 /** How well a development repeats: 4 % in ln(time), from pouring, clock and thermometer (common practice). */
@@ -11,7 +14,9 @@ export const REPEAT_LOG_SD: number = 0.04;
 /** The widest spread of ln(time) that an answer may have: beyond it the interval has no numbers. */
 export const WIDEST_LOG_SD: number = 100;
 
-/** A development time with its uncertainty: the median and the central 90 % interval, in seconds, unrounded. */
+/**
+ * A development time with its uncertainty: the median and the central 90 % interval, in seconds, unrounded.
+ */
 export interface TimeEstimate {
   readonly timeS: number;
   readonly lowS: number;

@@ -13,16 +13,21 @@ export interface FittedLine {
 }
 
 /**
- * The scatter of rows about a fit, pooled with one that is known beforehand: the mean of both variances by their degrees of freedom, so that
- * few rows that happen to lie on a line do not claim certainty, and those that leave no residual, two on a line, have the known one alone.
+ * The scatter of rows about a fit, pooled with one that is known beforehand: the mean of both variances by
+ * their degrees of freedom, so that few rows that happen to lie on a line do not claim certainty, and those
+ * that leave no residual, two on a line, have the known one alone.
  */
-export function pooledSd(known: { readonly sd: number; readonly freedom: number }, residualSd: number, freedom: number): number {
+export function pooledSd(
+  known: { readonly sd: number; readonly freedom: number },
+  residualSd: number,
+  freedom: number,
+): number {
   return Math.sqrt((known.freedom * known.sd ** 2 + freedom * residualSd ** 2) / (known.freedom + freedom));
 }
 
 /**
- * Ordinary least squares of y on x. The x values are centred first: with 1/T in 1/K they differ in the fourth digit
- * only, and uncentred sums would lose most of the figures.
+ * Ordinary least squares of y on x. The x values are centred first: with 1/T in 1/K they differ in the fourth
+ * digit only, and uncentred sums would lose most of the figures.
  */
 export function leastSquaresLine(points: readonly (readonly [x: number, y: number])[]): FittedLine {
   const meanX = mean(points.map(([x]) => x));

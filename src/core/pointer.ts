@@ -5,14 +5,25 @@
 import type { Caution } from "./caution.js";
 import { show } from "./guards.js";
 
-/** The pointer to a member of what `parent` points to: `~` is written `~0` and `/` is written `~1` (RFC 6901, section 3). */
+/**
+ * The pointer to a member of what `parent` points to: `~` is written `~0` and `/` is written `~1` (RFC 6901,
+ * section 3).
+ */
 export function pointerTo(parent: string, key: string | number): string {
   return `${parent}/${String(key).replaceAll("~", "~0").replaceAll("/", "~1")}`;
 }
 
-/** A caution for each field that is not read: one that is misspelt or in another unit would otherwise pass in silence. */
+/**
+ * A caution for each field that is not read: one that is misspelt or in another unit would otherwise pass in
+ * silence.
+ */
 export function unreadFields(path: string, given: object, known: readonly string[]): readonly Caution[] {
   return Object.keys(given)
     .filter((field) => !known.includes(field))
-    .map((field) => ({ code: "unknown-field", severity: "warn", message: `The field ${show(field)} is not read.`, path: pointerTo(path, field) }));
+    .map((field) => ({
+      code: "unknown-field",
+      severity: "warn",
+      message: `The field ${show(field)} is not read.`,
+      path: pointerTo(path, field),
+    }));
 }

@@ -1,7 +1,7 @@
 /*
- * Room: core. The one curve fit of the package: a quantity that nears a limit exponentially. A bath that cools and a gradient that
- * grows are both this curve. For each rate the rest is linear, so only the rate is searched for (variable projection: G. H. Golub and
- * V. Pereyra, SIAM J. Numer. Anal. 10, 1973, p. 413).
+ * Room: core. The one curve fit of the package: a quantity that nears a limit exponentially. A bath that
+ * cools and a gradient that grows are both this curve. For each rate the rest is linear, so only the rate is
+ * searched for (variable projection: G. H. Golub and V. Pereyra, SIAM J. Numer. Anal. 10, 1973, p. 413).
  */
 
 /** A measured point; `weight` is 1/variance up to a common factor. */
@@ -17,7 +17,10 @@ export interface RelaxationHold {
   readonly zeroAt?: number | undefined;
 }
 
-/** The best curve y = limit + step·e^(−rate·(x − first)), `first` the least x; `squares` is its weighted sum of squares. */
+/**
+ * The best curve y = limit + step·e^(−rate·(x − first)), `first` the least x; `squares` is its weighted sum
+ * of squares.
+ */
 export interface Relaxation {
   readonly rate: number;
   readonly limit: number;
@@ -26,10 +29,13 @@ export interface Relaxation {
 }
 
 /**
- * Fits the curve to three points or more, two where something is held. Returns `undefined` when no rate from 0.01 to 1000 over the
- * span is best: the points then show no bend.
+ * Fits the curve to three points or more, two where something is held. Returns `undefined` when no rate from
+ * 0.01 to 1000 over the span is best: the points then show no bend.
  */
-export function fitRelaxation(points: readonly RelaxationPoint[], hold: RelaxationHold = {}): Relaxation | undefined {
+export function fitRelaxation(
+  points: readonly RelaxationPoint[],
+  hold: RelaxationHold = {},
+): Relaxation | undefined {
   const { limit, zeroAt } = hold;
   const xs = points.map((point) => point.x);
   const first = Math.min(...xs);
@@ -37,7 +43,8 @@ export function fitRelaxation(points: readonly RelaxationPoint[], hold: Relaxati
   const total = (of: (point: RelaxationPoint, i: number) => number): number =>
     points.reduce((sum, point, i) => sum + point.weight * of(point, i), 0);
   const weight = total(() => 1);
-  // Everything that the curve needs at one rate: the linear part is solved, the slope of the squares comes with it.
+  // Everything that the curve needs at one rate: the linear part is solved, the slope of the squares comes
+  // with it.
   const at = (rate: number): Relaxation & { readonly slope: number } => {
     const fall = points.map(({ x }) => Math.exp(-rate * (x - (zeroAt ?? first))));
     const shape = zeroAt === undefined ? fall : fall.map((one) => 1 - one);
@@ -45,7 +52,8 @@ export function fitRelaxation(points: readonly RelaxationPoint[], hold: Relaxati
     const meanShape = free ? total((_, i) => shape[i] as number) / weight : 0;
     const base = free ? total(({ y }) => y) / weight : (limit ?? 0);
     const lean = shape.map((one) => one - meanShape);
-    const factor = total(({ y }, i) => (y - base) * (lean[i] as number)) / total((_, i) => (lean[i] as number) ** 2);
+    const factor =
+      total(({ y }, i) => (y - base) * (lean[i] as number)) / total((_, i) => (lean[i] as number) ** 2);
     const miss = points.map(({ y }, i) => y - base - factor * (lean[i] as number));
     return {
       rate,
@@ -53,7 +61,9 @@ export function fitRelaxation(points: readonly RelaxationPoint[], hold: Relaxati
       step: zeroAt === undefined ? factor : -factor * Math.exp(-rate * (first - zeroAt)),
       squares: total((_, i) => (miss[i] as number) ** 2),
       // Of half the squares, by the rate; the sign of the shape's own slope differs with what is held.
-      slope: total(({ x }, i) => (miss[i] as number) * factor * (fall[i] as number) * (x - (zeroAt ?? first))) * (zeroAt === undefined ? 1 : -1),
+      slope:
+        total(({ x }, i) => (miss[i] as number) * factor * (fall[i] as number) * (x - (zeroAt ?? first))) *
+        (zeroAt === undefined ? 1 : -1),
     };
   };
   const rates = Array.from({ length: 51 }, (_, i) => 10 ** (i / 10 - 2) / span);
@@ -72,8 +82,8 @@ export function fitRelaxation(points: readonly RelaxationPoint[], hold: Relaxati
 }
 
 /**
- * The standard error of each unknown for a unit scatter, from the columns of derivatives (each times the root of the point's weight):
- * 1 over what is left of a column when the others have explained all they can.
+ * The standard error of each unknown for a unit scatter, from the columns of derivatives (each times the root
+ * of the point's weight): 1 over what is left of a column when the others have explained all they can.
  */
 export function standardErrors(columns: readonly (readonly number[])[]): readonly number[] {
   const left = (column: readonly number[], others: readonly (readonly number[])[]): readonly number[] =>

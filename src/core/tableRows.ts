@@ -1,5 +1,6 @@
 /*
- * Room: core. The rows of a published table, of temperatures and of dilutions alike: places along which the time must not fall.
+ * Room: core. The rows of a published table, of temperatures and of dilutions alike: places along which the
+ * time must not fall.
  */
 import type { TimeKnot } from "./curve.js";
 import { arrayOf, plainObject, positive, show } from "./guards.js";
@@ -20,9 +21,14 @@ export interface Placing {
  * The rows of a table, checked, with their places, sorted along x.
  *
  * @throws TypeError when the rows or a field are of the wrong kind
- * @throws RangeError when there are fewer than two, a time is out of range, two rows stand in one place, or the time falls or rises too fast along x
+ * @throws RangeError when there are fewer than two, a time is out of range, two rows stand in one place, or
+ * the time falls or rises too fast along x
  */
-export function tableRows(where: string, rows: unknown, { by, x, steepest, must }: Placing): readonly TimeKnot[] {
+export function tableRows(
+  where: string,
+  rows: unknown,
+  { by, x, steepest, must }: Placing,
+): readonly TimeKnot[] {
   const sorted = arrayOf(`${where}rows`, rows, 2)
     .map((row, i) => {
       const at = `${where}rows[${i}]`;

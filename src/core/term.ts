@@ -17,8 +17,8 @@ export type Basis =
   | "own runs";
 
 /**
- * One cause of a change of development time: the time is multiplied by `value`, and ln(time) carries the standard
- * deviation `logSd` from this cause (0.10 is about 10 %).
+ * One cause of a change of development time: the time is multiplied by `value`, and ln(time) carries the
+ * standard deviation `logSd` from this cause (0.10 is about 10 %).
  */
 export interface Factor {
   readonly cause: string;
@@ -49,7 +49,8 @@ export function basisOf(law: LawOrigin): Basis {
 /** Where a law comes from goes into the answer as it is, so it has to be what it says. */
 export function checkedOrigin<Law extends LawOrigin>(where: string, law: Law, field = ""): Law {
   const { sources, runs } = plainObject(where, law, field);
-  if (sources !== undefined && !Array.isArray(sources)) wrongKind(`${where}${field}.sources`, "an array", sources);
+  if (sources !== undefined && !Array.isArray(sources))
+    wrongKind(`${where}${field}.sources`, "an array", sources);
   if (runs !== undefined) inRange(where, runs, 0, 1e9, "", `${field}.runs`);
   return law;
 }

@@ -22,12 +22,19 @@ export interface DilutionRow {
 /**
  * How development time depends on dilution: plain data, in one of two forms.
  *
- * - `"power"`: time is proportional to concentration^−n, n the `exponent`, from 0 to 3, with its standard deviation `sd`. Many
- *   developers follow a power only roughly: `scatterLogSd` is how far single times lie from it, a standard deviation in ln(time), 0 to 3.
- * - `"table"`: two or more rows of a maker's table, no two of one concentration, no weaker bath faster than a stronger one.
+ * - `"power"`: time is proportional to concentration^−n, n the `exponent`, from 0 to 3, with its standard
+ *   deviation `sd`. Many developers follow a power only roughly: `scatterLogSd` is how far single times lie
+ *   from it, a standard deviation in ln(time), 0 to 3.
+ * - `"table"`: two or more rows of a maker's table, no two of one concentration, no weaker bath faster than a
+ *   stronger one.
  */
 export type DilutionLaw =
-  | ({ readonly kind: "power"; readonly exponent: number; readonly sd?: number; readonly scatterLogSd?: number } & LawOrigin)
+  | ({
+      readonly kind: "power";
+      readonly exponent: number;
+      readonly sd?: number;
+      readonly scatterLogSd?: number;
+    } & LawOrigin)
   | ({ readonly kind: "table"; readonly rows: readonly DilutionRow[] } & LawOrigin);
 
 /** The power form on its own. */
@@ -39,7 +46,9 @@ export function checkedDilution(where: string, dilution: Dilution): Dilution {
   const stock = positive(where, stockParts, 1e5, "", " stockParts");
   const water = inRange(where, waterParts, 0, 1e5 * stock, "", " waterParts");
   if (stocks === undefined) return dilution;
-  const parts = arrayOf(`${where} stocks`, stocks, 1).map((part, i) => positive(`${where} stocks[${i}]`, part, 1e5, ""));
+  const parts = arrayOf(`${where} stocks`, stocks, 1).map((part, i) =>
+    positive(`${where} stocks[${i}]`, part, 1e5, ""),
+  );
   const sum = parts.reduce((total, part) => total + part, 0);
   if (Math.abs(sum - stock) > 1e-9 * stock) wrongValue(`${where} stocks`, `parts that sum to ${stock}`, sum);
   return { stockParts: stock, waterParts: water, stocks: parts };
@@ -83,7 +92,10 @@ export function readDilution(where: string, value: unknown): Dilution {
   return checkedDilution(where, value as Dilution);
 }
 
-/** Checks a law and returns the ratio of times from one ln(concentration) to another; of two rows of a table exactly the printed one. */
+/**
+ * Checks a law and returns the ratio of times from one ln(concentration) to another; of two rows of a table
+ * exactly the printed one.
+ */
 export function dilutionRatio(where: string, law: DilutionLaw): (fromLogC: number, toLogC: number) => number {
   const kind: unknown = plainObject(where, law, " law")["kind"];
   if (law.kind === "power") {

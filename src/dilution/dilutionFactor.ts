@@ -1,4 +1,10 @@
-import { dilutionRatio, logConcentration, readDilution, type Dilution, type DilutionLaw } from "./dilution.js";
+import {
+  dilutionRatio,
+  logConcentration,
+  readDilution,
+  type Dilution,
+  type DilutionLaw,
+} from "./dilution.js";
 import { genericDilutionLaw } from "./genericDilutionLaw.js";
 
 /**
@@ -11,17 +17,21 @@ import { genericDilutionLaw } from "./genericDilutionLaw.js";
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a dilution or the law is out of range, or a colon is ambiguous
  *
- * @remarks Power law: (c_from/c_to)^n, c the share of stock in the bath. Table: the ratio of its own times, exact at its rows, a
- * monotone cubic of ln t in ln c between them, straight on outside. Some developers follow no power: then use the maker's table. The
- * whole bath is diluted, so alkali and bromide fall with the agent. L. P. Clerc, Photography: Theory and Practice, c. 1937,
- * sec. 341 (n = 1 for glycin).
+ * @remarks Power law: (c_from/c_to)^n, c the share of stock in the bath. Table: the ratio of its own times,
+ * exact at its rows, a monotone cubic of ln t in ln c between them, straight on outside. Some developers
+ * follow no power: then use the maker's table. The whole bath is diluted, so alkali and bromide fall with the
+ * agent. L. P. Clerc, Photography: Theory and Practice, c. 1937, sec. 341 (n = 1 for glycin).
  *
  * @example
  * ```ts
  * dilutionFactor("1+1", "1+3", { kind: "power", exponent: 1 }) // => 2
  * ```
  */
-export function dilutionFactor(from: Dilution | string, to: Dilution | string, law: DilutionLaw = genericDilutionLaw): number {
+export function dilutionFactor(
+  from: Dilution | string,
+  to: Dilution | string,
+  law: DilutionLaw = genericDilutionLaw,
+): number {
   const ratio = dilutionRatio("dilutionFactor:", law);
   const fromLogC = logConcentration(readDilution("dilutionFactor: from", from));
   const toLogC = logConcentration(readDilution("dilutionFactor: to", to));

@@ -1,8 +1,18 @@
 import { overrun, tableSpread } from "../core/curve.js";
-import { checkedDilutionRows, dilutionRatio, logConcentration, readDilution, type Dilution, type DilutionLaw, type DilutionRow } from "./dilution.js";
+import {
+  checkedDilutionRows,
+  dilutionRatio,
+  logConcentration,
+  readDilution,
+  type Dilution,
+  type DilutionLaw,
+  type DilutionRow,
+} from "./dilution.js";
 import { genericDilutionLaw } from "./genericDilutionLaw.js";
 
-/** The spread in n of a law that was given without one: that of one family of developers over several films. */
+/**
+ * The spread in n of a law that was given without one: that of one family of developers over several films.
+ */
 export const GIVEN_EXPONENT_SD: number = 0.15;
 
 /**
@@ -14,9 +24,10 @@ export const GIVEN_EXPONENT_SD: number = 0.15;
  * @returns the standard deviation in ln(time), 0 when both are of one strength
  * @throws TypeError or RangeError as {@link dilutionFactor} does
  *
- * @remarks Power law: sd(n)·|ln(c_from/c_to)|, with sd(n) = 0.15 for a law given without a spread; in quadrature with the scatter of
- * single times about the power where the law states it, in full from one doubling on. Table: the rounding of its rows,
- * in proportion between neighbouring ones, and ± 0.32 in n more, as the generic law has, over what of the way lies outside its range.
+ * @remarks Power law: sd(n)·|ln(c_from/c_to)|, with sd(n) = 0.15 for a law given without a spread; in
+ * quadrature with the scatter of single times about the power where the law states it, in full from one
+ * doubling on. Table: the rounding of its rows, in proportion between neighbouring ones, and ± 0.32 in n
+ * more, as the generic law has, over what of the way lies outside its range.
  *
  * @example
  * ```ts
@@ -43,7 +54,10 @@ export function spreadBetween(law: DilutionLaw, fromLogC: number, toLogC: number
   return tableSpread(checkedDilutionRows("", law.rows), -fromLogC, -toLogC, genericDilutionLaw.sd as number);
 }
 
-/** How far a concentration lies beyond a table's checked rows, in ln(concentration): above 0 where it is weaker; 0 inside. */
+/**
+ * How far a concentration lies beyond a table's checked rows, in ln(concentration): above 0 where it is
+ * weaker; 0 inside.
+ */
 export function dilutionOverrun(rows: readonly DilutionRow[], logC: number): number {
   return overrun(checkedDilutionRows("", rows), -logC);
 }

@@ -3,9 +3,10 @@ import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
 import { checkedDilutionRows, type DilutionRow, type PowerDilutionLaw } from "./dilution.js";
 
 /**
- * How far makers' tables lie from any power: the pooled residual standard deviation of ln(time) over the two read tables of four dilutions
- * (Eastman Kodak, publication F-32), whose residuals have two degrees of freedom each. Tables of three leave 0.00 to 0.14. It
- * counts for three degrees of freedom beside a table's own.
+ * How far makers' tables lie from any power: the pooled residual standard deviation of ln(time) over the two
+ * read tables of four dilutions (Eastman Kodak, publication F-32), whose residuals have two degrees of
+ * freedom each. Tables of three leave 0.00 to 0.14. It counts for three degrees of freedom beside a table's
+ * own.
  */
 const POOLED = { sd: 0.15, freedom: 3 };
 
@@ -24,12 +25,13 @@ export interface FittedDilutionLaw {
  * @param rows - two or more rows: `dilution` as text or parts, no two of one strength, `timeS` above 0 s
  * @returns the law with the standard error of its exponent, the scatter about it, and the number of rows
  * @throws TypeError when the rows are not an array of objects with a dilution and a number
- * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, an exponent above 3, or rows so
- * close or scattered that its standard error passes 3
+ * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, an
+ * exponent above 3, or rows so close or scattered that its standard error passes 3
  *
- * @remarks n = −slope; its standard error is `scatterLogSd`/√Σ(ln c − mean)². `scatterLogSd` weighs the scatter of published tables about a
- * power, 0.15 (as 3 degrees of freedom), with the rows' own: two rows leave no residual, and few that happen to lie on a line do not claim
- * certainty. A large `residualLogSd` says that the developer follows no power: use the rows as a table law.
+ * @remarks n = −slope; its standard error is `scatterLogSd`/√Σ(ln c − mean)². `scatterLogSd` weighs the
+ * scatter of published tables about a power, 0.15 (as 3 degrees of freedom), with the rows' own: two rows
+ * leave no residual, and few that happen to lie on a line do not claim certainty. A large `residualLogSd`
+ * says that the developer follows no power: use the rows as a table law.
  *
  * @example
  * ```ts
@@ -37,9 +39,12 @@ export interface FittedDilutionLaw {
  * ```
  */
 export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw {
-  const points = checkedDilutionRows("fitDilutionLaw: ", rows).map(({ x, timeS }) => [x, Math.log(timeS)] as const);
+  const points = checkedDilutionRows("fitDilutionLaw: ", rows).map(
+    ({ x, timeS }) => [x, Math.log(timeS)] as const,
+  );
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
-  if (!(slope <= 3)) throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
+  if (!(slope <= 3))
+    throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
   const scatterLogSd = pooledSd(POOLED, residualSd, points.length - 2);
   const sd = scatterLogSd / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.

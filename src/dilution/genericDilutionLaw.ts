@@ -3,8 +3,9 @@ import type { PowerDilutionLaw } from "./dilution.js";
 /**
  * The dilution law used when nothing is known of the developer: n = 0.8 ± 0.32.
  *
- * @remarks Published exponents run from about 0.36 (sulphite-rich stocks) to 1.7 (pyro-soda); the middle of the pairs read for
- * this package is 0.8 and their standard deviation 0.31. Wide on purpose: at twice the water the 90 % interval is ± 44 %.
+ * @remarks Published exponents run from about 0.36 (sulphite-rich stocks) to 1.7 (pyro-soda); the middle of
+ * the pairs read for this package is 0.8 and their standard deviation 0.31. Wide on purpose: at twice the
+ * water the 90 % interval is ± 44 %.
  */
 export const genericDilutionLaw: PowerDilutionLaw = {
   kind: "power",

@@ -18,7 +18,8 @@ export interface MixedVolumes {
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when parts or volume are out of range
  *
- * @remarks Computed in decimals of 20 digits: the water is the total less the stock, so that nothing is lost to rounding.
+ * @remarks Computed in decimals of 20 digits: the water is the total less the stock, so that nothing is lost
+ * to rounding.
  *
  * @example
  * ```ts
@@ -33,5 +34,7 @@ export function mixVolumes(dilution: Dilution, totalMl: number): MixedVolumes {
   const share = (some: Decimal.Value): Decimal => total.times(some).div(parts.plus(waterParts));
   const stock = share(parts);
   const volumes = { stockMl: stock.toNumber(), waterMl: Decimal.max(0, total.minus(stock)).toNumber() };
-  return stocks === undefined ? volumes : { ...volumes, stocksMl: stocks.map((some) => share(some).toNumber()) };
+  return stocks === undefined
+    ? volumes
+    : { ...volumes, stocksMl: stocks.map((some) => share(some).toNumber()) };
 }

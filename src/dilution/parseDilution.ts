@@ -1,7 +1,9 @@
 import { plainObject, wrongKind, wrongValue } from "../core/guards.js";
 import { dilutionFromText, type Dilution } from "./dilution.js";
 
-/** How a colon is to be read: `"plus"`, 1:9 is 1 part and 9 of water; `"total"`, 1 part in 9 parts of bath. */
+/**
+ * How a colon is to be read: `"plus"`, 1:9 is 1 part and 9 of water; `"total"`, 1 part in 9 parts of bath.
+ */
 export interface ParseDilutionOptions {
   readonly colon?: "plus" | "total";
 }
@@ -9,13 +11,17 @@ export interface ParseDilutionOptions {
 /**
  * Reads a dilution as the trade writes it.
  *
- * @param text - `"1+9"`, `"stock"` (undiluted), `"1+0"`, or with several stock solutions `"2+1+7"`, the water always last
- * @param options - `colon`: how to read `"1:9"`; without it a colon is refused, since both readings are in print
+ * @param text - `"1+9"`, `"stock"` (undiluted), `"1+0"`, or with several stock solutions `"2+1+7"`, the water
+ * always last
+ * @param options - `colon`: how to read `"1:9"`; without it a colon is refused, since both readings are in
+ * print
  * @returns parts of stock and of water; for several stocks also `stocks`, the parts of each
  * @throws TypeError when `text` is not text or `options` not an object
- * @throws RangeError when it is no dilution, a colon is ambiguous, stock is 0 or water is more than 100000 parts to one
+ * @throws RangeError when it is no dilution, a colon is ambiguous, stock is 0 or water is more than 100000
+ * parts to one
  *
- * @remarks "1+9" is one part of stock and nine of water, ten in all: the usage of makers' data sheets (common practice).
+ * @remarks "1+9" is one part of stock and nine of water, ten in all: the usage of makers' data sheets (common
+ * practice).
  *
  * @example
  * ```ts
@@ -30,7 +36,8 @@ export function parseDilution(text: string, options: ParseDilutionOptions = {}):
   if (colon !== undefined && colon !== "plus" && colon !== "total")
     wrongValue("parseDilution: options.colon", '"plus" or "total"', colon);
   const read = dilutionFromText("parseDilution: text", text, colon);
-  // What was added up or taken away, to fifteen digits: of 2.7 parts in all 1.7 are water, and 0.1 and 0.2 of stock are 0.3, on paper.
+  // What was added up or taken away, to fifteen digits: of 2.7 parts in all 1.7 are water, and 0.1 and 0.2 of
+  // stock are 0.3, on paper.
   if (read.stocks !== undefined) return { ...read, stockParts: fifteen(read.stockParts) };
   return text.includes(":") ? { ...read, waterParts: fifteen(read.waterParts) } : read;
 }

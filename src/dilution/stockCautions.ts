@@ -18,13 +18,15 @@ export interface StockQuestion {
 /**
  * Checks that a bath holds enough stock for the film area, however far it is diluted.
  *
- * @param question - dilution, bath volume in ml (above 0 to 1e6), film area in cm² (above 0 to 1e6), and the least stock per roll
+ * @param question - dilution, bath volume in ml (above 0 to 1e6), film area in cm² (above 0 to 1e6), and the
+ * least stock per roll
  * @returns one caution `"too-little-stock"` when the bath holds less than it should; otherwise none
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, or neither `leastMlPerRoll` nor a known `family` is given
  *
- * @remarks Least stock = ml per roll × area / 516.128 cm². The figures by family are makers' or practitioners' and marked so in the
- * handbook room; with less the developer is used up locally and the time no longer holds.
+ * @remarks Least stock = ml per roll × area / 516.128 cm². The figures by family are makers' or
+ * practitioners' and marked so in the handbook room; with less the developer is used up locally and the time
+ * no longer holds.
  *
  * @example
  * ```ts
@@ -38,10 +40,17 @@ export function stockCautions(question: StockQuestion): readonly Caution[] {
   const totalMl = positive(`${where} totalMl`, question.totalMl, 1e6, " ml");
   const areaCm2 = positive(`${where} areaCm2`, question.areaCm2, 1e6, " cm²");
   const known = Object.keys(handbookLeastStock);
-  const published = known.includes(question.family ?? "") ? handbookLeastStock[question.family as DilutionFamily] : undefined;
+  const published = known.includes(question.family ?? "")
+    ? handbookLeastStock[question.family as DilutionFamily]
+    : undefined;
   if (question.leastMlPerRoll === undefined && published === undefined)
     wrongValue(`${where} family`, `one of ${known.join(", ")}, or leastMlPerRoll be given`, question.family);
-  const perRoll = positive(`${where} leastMlPerRoll`, question.leastMlPerRoll === undefined ? published?.mlPerRoll : question.leastMlPerRoll, 1e5, " ml");
+  const perRoll = positive(
+    `${where} leastMlPerRoll`,
+    question.leastMlPerRoll === undefined ? published?.mlPerRoll : question.leastMlPerRoll,
+    1e5,
+    " ml",
+  );
   const stockMl = totalMl * Math.exp(logConcentration(dilution));
   const leastMl = (perRoll * areaCm2) / 516.128;
   if (stockMl >= leastMl * (1 - 1e-12)) return [];

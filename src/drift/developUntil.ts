@@ -23,14 +23,16 @@ export interface DevelopUntilOptions {
 /**
  * The clock time at which a drifting bath has done the work of a steady one.
  *
- * @param options - the time wanted at the reference temperature, the law, and the bath's temperature as a function of clock time
+ * @param options - the time wanted at the reference temperature, the law, and the bath's temperature as a
+ * function of clock time
  * @returns the clock time in s, counted like the time that `temperatureAt` is given, so never before `fromS`
  * @throws TypeError when a field is of the wrong kind, or the forecast gives no number
- * @throws RangeError when a value is out of range, the forecast leaves 0 to 100 °C, the forecast jumps about at every scale, or the work is not done
- * within 1e7 s
+ * @throws RangeError when a value is out of range, the forecast leaves 0 to 100 °C, the forecast jumps about
+ * at every scale, or the work is not done within 1e7 s
  *
- * @remarks Solves ∫ rate(T(t)) dt = equivalentS by adaptive Gauss-Lobatto quadrature, to about 1e-10 of equivalentS. The forecast is
- * looked at some eight times in each sixteenth of the time: a swing much shorter than that can be missed.
+ * @remarks Solves ∫ rate(T(t)) dt = equivalentS by adaptive Gauss-Lobatto quadrature, to about 1e-10 of
+ * equivalentS. The forecast is looked at some eight times in each sixteenth of the time: a swing much shorter
+ * than that can be missed.
  *
  * @example
  * ```ts
@@ -46,24 +48,36 @@ export function developUntil(options: DevelopUntilOptions): number {
   const start = inRange("developUntil: fromS", fromS, 0, LONGEST_CLOCK_S, " s");
   const temperatureAt = checkedForecast("developUntil: temperatureAt", options.temperatureAt);
   const rateAt = rateFunction(options.law, options.referenceC);
-  // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the temperature does.
+  // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the
+  // temperature does.
   const slower = options.ownUse === undefined ? 1 : loadOf("developUntil:", options.ownUse).whole;
   return clockTime((timeS) => rateAt(temperatureAt(timeS)), target * slower, start);
 }
 
-/** How often a forecast is looked at: a thousand times would do for any bath; what jumps about at every scale would be followed without end. */
+/**
+ * How often a forecast is looked at: a thousand times would do for any bath; what jumps about at every scale
+ * would be followed without end.
+ */
 const MOST_LOOKS = 1_000_000;
 
 /**
- * The clock time at which the integral of a positive rate from `start` reaches `target`: Newton's steps, none longer than what a
- * sixteenth of the target needs at the moment's rate, so that one panel is short against any usual drift, and none across a corner that is
- * known beforehand. A step that went too far is taken back, and where Newton's leaves what is known to hold the root, that is halved.
+ * The clock time at which the integral of a positive rate from `start` reaches `target`: Newton's steps, none
+ * longer than what a sixteenth of the target needs at the moment's rate, so that one panel is short against
+ * any usual drift, and none across a corner that is known beforehand. A step that went too far is taken back,
+ * and where Newton's leaves what is known to hold the root, that is halved.
  */
-export function clockTime(rateAt: (timeS: number) => number, target: number, start: number, corners: readonly number[] = []): number {
+export function clockTime(
+  rateAt: (timeS: number) => number,
+  target: number,
+  start: number,
+  corners: readonly number[] = [],
+): number {
   const most = MOST_LOOKS + 50 * corners.length;
   let looks = 0;
   const giveUp = (): never => {
-    throw new RangeError(`developUntil: temperatureAt must be smooth enough, got no end after ${looks} looks`);
+    throw new RangeError(
+      `developUntil: temperatureAt must be smooth enough, got no end after ${looks} looks`,
+    );
   };
   const rate = (timeS: number): number => {
     looks += 1;
@@ -81,11 +95,18 @@ export function clockTime(rateAt: (timeS: number) => number, target: number, sta
     if (left > 0) low = from;
     else high = from;
     if (low >= LONGEST_CLOCK_S)
-      throw new RangeError(`developUntil: equivalentS must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`);
-    let to = Math.min(from + Math.min(left, target / 16) / rate(from), corners[next] ?? Infinity, LONGEST_CLOCK_S);
+      throw new RangeError(
+        `developUntil: equivalentS must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`,
+      );
+    let to = Math.min(
+      from + Math.min(left, target / 16) / rate(from),
+      corners[next] ?? Infinity,
+      LONGEST_CLOCK_S,
+    );
     if (high < Infinity && !(to > low && to < high)) to = (low + high) / 2;
     if (to === from) {
-      // Less than the clock can show is left, some 1e-16 of it; ten million times that, and the forecast told something else at each look.
+      // Less than the clock can show is left, some 1e-16 of it; ten million times that, and the forecast told
+      // something else at each look.
       if (Math.abs(left) > 1e-9 * from * rate(from)) giveUp();
       break;
     }

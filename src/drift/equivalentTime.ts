@@ -1,4 +1,12 @@
-import { bathTemperature, inverseKelvin, lawSlope, tableTime, ZERO_CELSIUS_K, type TemperatureLaw, type TemperatureRow } from "../temperature/law.js";
+import {
+  bathTemperature,
+  inverseKelvin,
+  lawSlope,
+  tableTime,
+  ZERO_CELSIUS_K,
+  type TemperatureLaw,
+  type TemperatureRow,
+} from "../temperature/law.js";
 import { integrate } from "./integrate.js";
 import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
 
@@ -12,10 +20,11 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  * @throws TypeError when an argument or a field is of the wrong kind
  * @throws RangeError when a value is out of range, or readings are fewer than two or not in the order of time
  *
- * @remarks ∫ rate(T(t)) dt, rate 1 at `referenceC`; better than 1e-9 relative however far apart the readings are. With u the change of
- * ln(rate) over a stretch, its ends' values and slopes are enough up to u = 0.016 (error u⁴/720); beyond it a coefficient integrates in
- * closed form, and Arrhenius by adaptive Gauss-Lobatto, by which a table goes too, from row to row. The same integral is maturity in concrete (ASTM C1074) and F0 in
- * sterilisation.
+ * @remarks ∫ rate(T(t)) dt, rate 1 at `referenceC`; better than 1e-9 relative however far apart the readings
+ * are. With u the change of ln(rate) over a stretch, its ends' values and slopes are enough up to u = 0.016
+ * (error u⁴/720); beyond it a coefficient integrates in closed form, and Arrhenius by adaptive Gauss-Lobatto,
+ * by which a table goes too, from row to row. The same integral is maturity in concrete (ASTM C1074) and F0
+ * in sterilisation.
  *
  * @example
  * ```ts
@@ -35,15 +44,21 @@ export function equivalentTime(log: TemperatureLog, law: TemperatureLaw, referen
   return lawTime(readings, Math.abs(slope as number), referenceC, law.kind === "arrhenius" ? 1 : 0);
 }
 
-/** Up to this change of ln(rate) over a stretch its slopes at both ends are enough: 0.016⁴/720 is below 1e-10. */
+/**
+ * Up to this change of ln(rate) over a stretch its slopes at both ends are enough: 0.016⁴/720 is below 1e-10.
+ */
 const SMALL_STEP = 0.016;
 
-/** And for Arrhenius up to this many °C, since the slope changes as well: with w = 1.5 °C/273 K, uw³/30 is below 1e-10 too. */
+/**
+ * And for Arrhenius up to this many °C, since the slope changes as well: with w = 1.5 °C/273 K, uw³/30 is
+ * below 1e-10 too.
+ */
 const SMALL_STEP_C = 1.5;
 
 /**
- * ln(rate) is linear in x = °C for a coefficient, in x = −1/T for Arrhenius, `perX` its slope. Both are straight·°C − bent/T with one of the
- * two 1 and the other 0: without a branch the loop is compiled once for all laws.
+ * ln(rate) is linear in x = °C for a coefficient, in x = −1/T for Arrhenius, `perX` its slope. Both are
+ * straight·°C − bent/T with one of the two 1 and the other 0: without a branch the loop is compiled once for
+ * all laws.
  */
 function lawTime(readings: TemperatureLog, perX: number, referenceC: number, bent: 0 | 1): number {
   const straight = 1 - bent;
@@ -80,18 +95,33 @@ function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: num
   return meanRate((c) => Math.exp(perX * (-inverseKelvin(c) - referenceX)), fromC, toC);
 }
 
-function logUnderTable(readings: TemperatureLog, rows: readonly TemperatureRow[], referenceC: number): number {
+function logUnderTable(
+  readings: TemperatureLog,
+  rows: readonly TemperatureRow[],
+  referenceC: number,
+): number {
   const timeAt = tableTime(rows);
   const referenceS = timeAt(referenceC);
   return readings.reduce((sum, { timeS, temperatureC }, i) => {
     const from = readings[i - 1];
     if (from === undefined) return 0;
-    return sum + (timeS - from.timeS) * meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC, rows);
+    return (
+      sum +
+      (timeS - from.timeS) * meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC, rows)
+    );
   }, 0);
 }
 
-/** The mean of a rate between two temperatures, cut at the rows of a table: its curve has a corner in its curvature there. */
-function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number, rows: readonly TemperatureRow[] = []): number {
+/**
+ * The mean of a rate between two temperatures, cut at the rows of a table: its curve has a corner in its
+ * curvature there.
+ */
+function meanRate(
+  rate: (temperatureC: number) => number,
+  fromC: number,
+  toC: number,
+  rows: readonly TemperatureRow[] = [],
+): number {
   const low = Math.min(fromC, toC);
   const high = Math.max(fromC, toC);
   // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.

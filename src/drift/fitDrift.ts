@@ -19,7 +19,10 @@ export interface FittedDrift extends NewtonDrift {
   readonly readings: number;
 }
 
-/** How well a reading repeats, °C: half a step of a thermometer read to 0.1 °C, worth two degrees of freedom beside the log's own, an assumption of this package. */
+/**
+ * How well a reading repeats, °C: half a step of a thermometer read to 0.1 °C, worth two degrees of freedom
+ * beside the log's own, an assumption of this package.
+ */
 const READING = { sd: 0.05, freedom: 2 };
 
 /**
@@ -29,11 +32,13 @@ const READING = { sd: 0.05, freedom: 2 };
  * @param options - the temperature of the surroundings, where it is known
  * @returns the drift, from clock time 0, with the standard error of its time constant
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range, readings are too few, or they cannot tell the time constant: they do not bend toward
- * the surroundings, or its standard error is as large as itself
+ * @throws RangeError when a value is out of range, readings are too few, or they cannot tell the time
+ * constant: they do not bend toward the surroundings, or its standard error is as large as itself
  *
- * @remarks Least squares in °C. The standard error comes from the scatter about the curve, pooled with that of readings good to 0.05 °C, which counts for two degrees
- * of freedom: few readings that happen to lie on a curve do not claim certainty. Without the air's temperature the curve has to bend visibly: a third of the way to the air, or so.
+ * @remarks Least squares in °C. The standard error comes from the scatter about the curve, pooled with that
+ * of readings good to 0.05 °C, which counts for two degrees of freedom: few readings that happen to lie on a
+ * curve do not claim certainty. Without the air's temperature the curve has to bend visibly: a third of the
+ * way to the air, or so.
  *
  * @example
  * ```ts
@@ -59,7 +64,9 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   const firstS = (readings[0] as TemperatureReading).timeS;
   const fall = readings.map(({ timeS }) => Math.exp(-rate * (timeS - firstS)));
   const byRate = readings.map(({ timeS }, i) => -step * (timeS - firstS) * (fall[i] as number));
-  const [error] = standardErrors([byRate, fall, ...(limit === undefined ? [fall.map(() => 1)] : [])]) as [number];
+  const [error] = standardErrors([byRate, fall, ...(limit === undefined ? [fall.map(() => 1)] : [])]) as [
+    number,
+  ];
   const residualSdC = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
   const share = (pooledSd(READING, residualSdC, spare) * error) / rate;
   if (!(share < 1)) refuse("its standard error is larger than itself");
@@ -68,5 +75,12 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   const ambientC = fit.limit;
   if (!(Math.min(startC, ambientC + 50) >= 0 && Math.max(startC, ambientC) <= 100))
     refuse("its curve leaves 0 to 100 °C");
-  return { startC, ambientC, timeConstantS: 1 / rate, sdTimeConstantS: share / rate, residualSdC, readings: readings.length };
+  return {
+    startC,
+    ambientC,
+    timeConstantS: 1 / rate,
+    sdTimeConstantS: share / rate,
+    residualSdC,
+    readings: readings.length,
+  };
 }

@@ -1,5 +1,6 @@
 /*
- * Room: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how one is checked.
+ * Room: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how one
+ * is checked.
  */
 import { inRange, longEnough, plainObject, wrongKind, wrongValue } from "../core/guards.js";
 
@@ -9,7 +10,9 @@ export interface TemperatureReading {
   readonly temperatureC: number;
 }
 
-/** Two or more readings, times strictly rising; between readings the temperature is taken as linear in time. */
+/**
+ * Two or more readings, times strictly rising; between readings the temperature is taken as linear in time.
+ */
 export type TemperatureLog = readonly TemperatureReading[];
 
 /** The bath's temperature in °C as a function of clock time in s: a forecast. */
@@ -26,7 +29,8 @@ export function checkedLog(where: string, log: unknown): TemperatureLog {
   for (let i = 0; i < readings.length; i += 1) {
     const { timeS, temperatureC } = (readings[i] ?? {}) as TemperatureReading;
     const numbers = typeof timeS === "number" && typeof temperatureC === "number";
-    // One plain test for the usual case, so that a long log costs no text; what is wrong is worked out only when something is.
+    // One plain test for the usual case, so that a long log costs no text; what is wrong is worked out only
+    // when something is.
     if (!(numbers && timeS > before && timeS <= LONGEST_CLOCK_S && temperatureC >= 0 && temperatureC <= 100))
       refuseReading(`${where}[${i}]`, readings[i], before);
     before = timeS;
@@ -41,7 +45,10 @@ function refuseReading(where: string, reading: unknown, before: number): never {
   wrongValue(`${where}.timeS`, `later than the reading before (${before} s)`, timeS);
 }
 
-/** The temperature of a checked log as a function of time: linear between readings, the first and last held outside them. */
+/**
+ * The temperature of a checked log as a function of time: linear between readings, the first and last held
+ * outside them.
+ */
 export function logTemperature(log: TemperatureLog): TemperatureForecast {
   let i = 1;
   return (timeS) => {

@@ -6,8 +6,8 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  * Cautions about a log of thermometer readings.
  *
  * @param log - two or more readings, times strictly rising
- * @returns the cautions, gravest first: readings that look like °F or leave the usual temperatures, and a gap without readings that is
- * longer than all the rest of the log
+ * @returns the cautions, gravest first: readings that look like °F or leave the usual temperatures, and a gap
+ * without readings that is longer than all the rest of the log
  * @throws TypeError or RangeError when it is no log
  *
  * @remarks The temperature between two readings is taken as a straight line: over a long gap that is a guess.

@@ -19,9 +19,9 @@ export interface NewtonDrift {
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range; so does the function returned
  *
- * @remarks T = ambient + (start − ambient) e^(−t/τ). Good for still air and small differences; evaporation from a tray makes τ
- * shorter, and a hand on the tank adds heat that this law does not know of. I. Newton, Scala graduum caloris, Philosophical
- * Transactions 22, 1701, p. 824.
+ * @remarks T = ambient + (start − ambient) e^(−t/τ). Good for still air and small differences; evaporation
+ * from a tray makes τ shorter, and a hand on the tank adds heat that this law does not know of. I. Newton,
+ * Scala graduum caloris, Philosophical Transactions 22, 1701, p. 824.
  *
  * @example
  * ```ts
@@ -35,5 +35,7 @@ export function newtonDrift(drift: NewtonDrift): TemperatureForecast {
   const timeConstantS = positive("newtonDrift: timeConstantS", drift.timeConstantS, LONGEST_CLOCK_S, " s");
   // expm1 keeps the start exact, and the first seconds to the last figure.
   return (timeS) =>
-    startC + (startC - ambientC) * Math.expm1(-inRange("newtonDrift: timeS", timeS, 0, LONGEST_CLOCK_S, " s") / timeConstantS);
+    startC +
+    (startC - ambientC) *
+      Math.expm1(-inRange("newtonDrift: timeS", timeS, 0, LONGEST_CLOCK_S, " s") / timeConstantS);
 }

@@ -1,9 +1,9 @@
 import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 
 /**
- * How one development wears out its own bath: a published use rule (`increase`, 0.10 is 10 % more time, for every `perCm2PerL` square
- * centimetres developed in a litre) and today's load. A linear rule with a `shape` is taken by its increase alone:
- * for a light load they are the same.
+ * How one development wears out its own bath: a published use rule (`increase`, 0.10 is 10 % more time, for
+ * every `perCm2PerL` square centimetres developed in a litre) and today's load. A linear rule with a `shape`
+ * is taken by its increase alone: for a light load they are the same.
  */
 export interface OwnUse {
   /** 0 to 10 */
@@ -27,9 +27,10 @@ export interface OwnUse {
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, or the bath would end more than 1000 times slower
  *
- * @remarks The bath is used in step with the development, so at a share s of it the time goes 1 + p·s times slower (linear), or
- * (1 + increase)^(p·s), p the load in portions of the rule. The mean over s from 0 to 1 is 1 + increase·p/2, or (q^p − 1)/(p ln q). A time
- * that is known for the same film in the same volume has this in it already: take the ratio of two such factors.
+ * @remarks The bath is used in step with the development, so at a share s of it the time goes 1 + p·s times
+ * slower (linear), or (1 + increase)^(p·s), p the load in portions of the rule. The mean over s from 0 to 1
+ * is 1 + increase·p/2, or (q^p − 1)/(p ln q). A time that is known for the same film in the same volume has
+ * this in it already: take the ratio of two such factors.
  *
  * @example
  * ```ts
@@ -40,7 +41,10 @@ export function ownUseFactor(use: OwnUse): number {
   return loadOf("ownUseFactor:", use).whole;
 }
 
-/** What a bath of this load needs for the whole development, in units of the target, and what share of it is done once so much is worked. */
+/**
+ * What a bath of this load needs for the whole development, in units of the target, and what share of it is
+ * done once so much is worked.
+ */
 interface Load {
   readonly whole: number;
   readonly share: (worked: number) => number;
@@ -57,14 +61,18 @@ export function loadOf(where: string, use: OwnUse): Load {
   const area = inRange(where, use.areaCm2, 0, 1e6, " cm²", " ownUse.areaCm2");
   const portions = area / ((positive(where, use.volumeMl, 1e6, " ml", " ownUse.volumeMl") / 1000) * per);
   const kind: unknown = growth;
-  if (kind !== "linear" && kind !== "compound") wrongValue(`${where} ownUse.growth`, '"linear" or "compound"', kind);
-  const slower = growth === "linear" ? portions * increase : (portions * increase * Math.log1p(curve)) / curve;
+  if (kind !== "linear" && kind !== "compound")
+    wrongValue(`${where} ownUse.growth`, '"linear" or "compound"', kind);
+  const slower =
+    growth === "linear" ? portions * increase : (portions * increase * Math.log1p(curve)) / curve;
   const last = growth === "linear" ? 1 + slower : Math.exp(slower);
-  if (!(last <= 1000)) wrongValue(`${where} ownUse.areaCm2`, "such that the bath slows at most 1000 times", area);
+  if (!(last <= 1000))
+    wrongValue(`${where} ownUse.areaCm2`, "such that the bath slows at most 1000 times", area);
   if (growth === "linear" || slower === 0)
     return {
       whole: 1 + slower / 2,
-      // The root of share + slower·share²/2 = worked in the form that holds for a bath that does not slow at all.
+      // The root of share + slower·share²/2 = worked in the form that holds for a bath that does not slow at
+      // all.
       share: (worked) => (2 * worked) / (1 + Math.sqrt(1 + 2 * slower * worked)),
     };
   return {

@@ -5,7 +5,13 @@ import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { clockTime } from "./developUntil.js";
 import { equivalentTime } from "./equivalentTime.js";
-import { checkedForecast, LONGEST_CLOCK_S, type TemperatureForecast, type TemperatureLog, type TemperatureReading } from "./log.js";
+import {
+  checkedForecast,
+  LONGEST_CLOCK_S,
+  type TemperatureForecast,
+  type TemperatureLog,
+  type TemperatureReading,
+} from "./log.js";
 import { logCautions } from "./logCautions.js";
 import { loadOf, type OwnUse } from "./ownUse.js";
 
@@ -39,13 +45,15 @@ export interface RemainingTime {
  * How long is still to go, from the readings so far and a forecast.
  *
  * @param options - the target, the law, the readings from pour-in to now, and the temperature to be expected
- * @returns the clock time left in s, what is done in s at the reference temperature, its fraction of the target, and cautions
+ * @returns the clock time left in s, what is done in s at the reference temperature, its fraction of the
+ * target, and cautions
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError as {@link equivalentTime} and {@link developUntil} do
  *
- * @remarks What the readings have done is {@link equivalentTime}; the rest is {@link developUntil} from the last reading on. A target
- * passed is told by the fraction and a caution, never by a time below 0. Cautions are those of {@link logCautions}, and those to stop about the
- * forecast until then, without a path: one in °F, or one that leaves 4 to 32 °C.
+ * @remarks What the readings have done is {@link equivalentTime}; the rest is {@link developUntil} from the
+ * last reading on. A target passed is told by the fraction and a caution, never by a time below 0. Cautions
+ * are those of {@link logCautions}, and those to stop about the forecast until then, without a path: one in
+ * °F, or one that leaves 4 to 32 °C.
  *
  * @example
  * ```ts
@@ -55,17 +63,29 @@ export interface RemainingTime {
  * ```
  */
 export function remainingTime(options: RemainingTimeOptions): RemainingTime {
-  const { log, law, referenceC, temperatureAt, ownUse } = plainObject("remainingTime: options", options) as unknown as RemainingTimeOptions;
+  const { log, law, referenceC, temperatureAt, ownUse } = plainObject(
+    "remainingTime: options",
+    options,
+  ) as unknown as RemainingTimeOptions;
   const targetS = positive("remainingTime: targetS", options.targetS, LONGEST_CLOCK_S, " s");
   const workedS = equivalentTime(log, law, referenceC);
   const load = ownUse === undefined ? undefined : loadOf("remainingTime:", ownUse);
   const doneS = load ? targetS * load.share(workedS / targetS) : workedS;
   const fraction = doneS / targetS;
-  const past = { code: "target-passed", severity: "stop", message: "Past the target: pour out now.", limit: targetS, actual: doneS } as const;
+  const past = {
+    code: "target-passed",
+    severity: "stop",
+    message: "Past the target: pour out now.",
+    limit: targetS,
+    actual: doneS,
+  } as const;
   const cautions = fraction > 1 ? [past, ...logCautions(log)] : logCautions(log);
   if (fraction >= 1) return { remainingS: 0, doneS, fraction, cautions };
   const { timeS: nowS, temperatureC: nowC } = log[log.length - 1] as TemperatureReading;
-  const forecast = temperatureAt === undefined ? (): number => nowC : checkedForecast("remainingTime: temperatureAt", temperatureAt);
+  const forecast =
+    temperatureAt === undefined
+      ? (): number => nowC
+      : checkedForecast("remainingTime: temperatureAt", temperatureAt);
   const rateAt = rateFunction(law, referenceC);
   const left = (load ? targetS * load.whole : targetS) - workedS;
   const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS);
@@ -75,7 +95,9 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
 
 /** What there is to stop for in a forecast, at its warmest and its coldest. */
 function stopsAhead(forecast: TemperatureForecast, fromS: number, untilS: number): readonly Caution[] {
-  const seen = Array.from({ length: 33 }, (_, i) => forecast(Math.min(untilS, fromS + ((untilS - fromS) * i) / 32)));
+  const seen = Array.from({ length: 33 }, (_, i) =>
+    forecast(Math.min(untilS, fromS + ((untilS - fromS) * i) / 32)),
+  );
   const ends = new Set([Math.max(...seen), Math.min(...seen)]);
   return [...ends].flatMap((c) => temperatureCautions(c)).filter(({ severity }) => severity === "stop");
 }

@@ -19,15 +19,19 @@ export interface StartTemperatureOptions {
 }
 
 /**
- * How warm to pour in, so that a bath drifting toward the air does in the given time the work of a steady one.
+ * How warm to pour in, so that a bath drifting toward the air does in the given time the work of a steady
+ * one.
  *
- * @param options - the time, the steady temperature it is right for, the surroundings, the vessel's time constant and the law
+ * @param options - the time, the steady temperature it is right for, the surroundings, the vessel's time
+ * constant and the law
  * @returns the pour-in temperature, °C
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when a value is out of range, or no bath from 0 to 100 °C does the work: the text says so
+ * @throws RangeError when a value is out of range, or no bath from 0 to 100 °C does the work: the text says
+ * so
  *
- * @remarks Solves ∫ rate(T(t)) dt = timeS over the drift of {@link newtonDrift}, to 1e-9 °C or better. The answer lies on the other
- * side of the target from the air. A law without temperature (rate always 1) is served by any; the target itself is returned.
+ * @remarks Solves ∫ rate(T(t)) dt = timeS over the drift of {@link newtonDrift}, to 1e-9 °C or better. The
+ * answer lies on the other side of the target from the air. A law without temperature (rate always 1) is
+ * served by any; the target itself is returned.
  *
  * @example
  * ```ts
@@ -47,7 +51,8 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   const side = ambientC < targetC ? 1 : -1;
   const missing = (distance: number): number => {
     const temperatureAt = newtonDrift({ startC: targetC + side * distance, ambientC, timeConstantS });
-    // A bath below freezing does nothing more: it counts as one at 0 °C here, and is refused below if the answer comes to it.
+    // A bath below freezing does nothing more: it counts as one at 0 °C here, and is refused below if the
+    // answer comes to it.
     const rate = (at: number): number => rateAt(Math.max(0, temperatureAt(at)));
     return side * (timeS - integrate(rate, 0, timeS, timeS * 1e-12));
   };
@@ -55,7 +60,9 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   let high = side > 0 ? 100 - targetC : targetC;
   const enough = timeS * 1e-12;
   if (missing(high) > enough)
-    throw new RangeError(`${where}targetC must be within reach of a bath poured in at 0 to 100 °C, got ${targetC}`);
+    throw new RangeError(
+      `${where}targetC must be within reach of a bath poured in at 0 to 100 °C, got ${targetC}`,
+    );
   // The farther from the target, the less is missing: halving always closes in.
   for (let i = 0; i < 50; i += 1) {
     const middle = (low + high) / 2;

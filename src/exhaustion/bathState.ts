@@ -1,8 +1,8 @@
 import { arrayOf, inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 
 /**
- * A bath's diary as plain data. Hours stand on any clock of the caller's, as long as it is one and the same: hours since the workshop
- * began, for example.
+ * A bath's diary as plain data. Hours stand on any clock of the caller's, as long as it is one and the same:
+ * hours since the workshop began, for example.
  */
 export interface BathLedger {
   readonly volumeMl: number;
@@ -19,16 +19,21 @@ export interface BathLedger {
  * @param atH - the hour asked about, not before mixing
  * @returns `usedCm2PerL` from everything processed up to and including `atH`, and `ageH`
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when a value is out of range, something was processed before the bath was mixed, or `atH` lies before mixing
+ * @throws RangeError when a value is out of range, something was processed before the bath was mixed, or
+ * `atH` lies before mixing
  *
- * @remarks To twelve figures, a number without end never up: what a sum loses to rounding must not take a bath past a limit that it has just reached.
+ * @remarks To twelve figures, a number without end never up: what a sum loses to rounding must not take a
+ * bath past a limit that it has just reached.
  *
  * @example
  * ```ts
  * bathState({ volumeMl: 500, mixedAtH: 9, processed: [{ atH: 10, areaCm2: 516.128 }] }, 11) // => { usedCm2PerL: 1032.256, ageH: 2 }
  * ```
  */
-export function bathState(ledger: BathLedger, atH: number): { readonly usedCm2PerL: number; readonly ageH: number } {
+export function bathState(
+  ledger: BathLedger,
+  atH: number,
+): { readonly usedCm2PerL: number; readonly ageH: number } {
   plainObject("bathState: ledger", ledger);
   const volumeMl = positive("bathState: ledger.volumeMl", ledger.volumeMl, 1e7, " ml");
   const mixedAtH = inRange("bathState: ledger.mixedAtH", ledger.mixedAtH, -1e7, 1e7, " h");
@@ -42,10 +47,16 @@ export function bathState(ledger: BathLedger, atH: number): { readonly usedCm2Pe
     const areaCm2 = positive(`${where}.areaCm2`, item["areaCm2"], 1e6, " cm²");
     return doneAtH <= atH ? areaCm2 : 0;
   });
-  return { usedCm2PerL: twelveFigures((areas.reduce((sum, area) => sum + area, 0) * 1000) / volumeMl), ageH: twelveFigures(atH - mixedAtH) };
+  return {
+    usedCm2PerL: twelveFigures((areas.reduce((sum, area) => sum + area, 0) * 1000) / volumeMl),
+    ageH: twelveFigures(atH - mixedAtH),
+  };
 }
 
-/** What goes on without end, as two thirds of an hour, is not rounded up: that would be past a limit of as much. */
+/**
+ * What goes on without end, as two thirds of an hour, is not rounded up: that would be past a limit of as
+ * much.
+ */
 function twelveFigures(value: number): number {
   const rounded = Number(value.toPrecision(12));
   return rounded - value > 1e-14 * value ? value : rounded;

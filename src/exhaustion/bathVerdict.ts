@@ -20,7 +20,10 @@ export interface Bath {
   readonly keepingLimitH?: number;
 }
 
-/** What {@link bathVerdict} returns: `factor` is the time factor against a fresh bath, also where the verdict is to discard. */
+/**
+ * What {@link bathVerdict} returns: `factor` is the time factor against a fresh bath, also where the verdict
+ * is to discard.
+ */
 export interface BathVerdict {
   readonly verdict: "usable" | "compensate" | "discard";
   readonly factor: number;
@@ -30,15 +33,17 @@ export interface BathVerdict {
 /**
  * Judges a bath: usable as it is, usable with more time, or to be discarded, with the reasons.
  *
- * @param bath - use in cm²/l (0 to 1e6) and age in h (0 to 1e6), 0 when left out, with laws and limits where known
+ * @param bath - use in cm²/l (0 to 1e6) and age in h (0 to 1e6), 0 when left out, with laws and limits where
+ * known
  * @returns the verdict, the time factor from use and age, and the reasons as cautions, gravest first
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range
  *
- * @remarks Discard: past the life of a bath that dies at once, past its keeping limit, past its capacity (its own, else that of its use law),
- * or slower than twice the fresh bath. Compensate: the factor is above 1.05, a change that shows. The limit of 2 is practice with fixing baths and developers alike
- * (common practice). A bath stands at a limit and not past it up
- * to a billionth above, which is rounding. A field that is not read has a caution. Past its life no time is right, and `factor` then holds the use alone.
+ * @remarks Discard: past the life of a bath that dies at once, past its keeping limit, past its capacity (its
+ * own, else that of its use law), or slower than twice the fresh bath. Compensate: the factor is above 1.05,
+ * a change that shows. The limit of 2 is practice with fixing baths and developers alike (common practice). A
+ * bath stands at a limit and not past it up to a billionth above, which is rounding. A field that is not read
+ * has a caution. Past its life no time is right, and `factor` then holds the use alone.
  *
  * @example
  * ```ts
@@ -61,14 +66,32 @@ export function bathVerdict(bath: Bath): BathVerdict {
   const capacityCm2PerL = own === undefined ? use?.capacityCm2PerL : own;
   const dead =
     age?.kind === "life" &&
-    over("bath-past-life", "/ageH", positive(`${WHERE}.age.lifeH`, age.lifeH, 1e6, " h"), ageH, "The bath is past its life: it fails at once, and no time replaces it. Mix fresh.");
+    over(
+      "bath-past-life",
+      "/ageH",
+      positive(`${WHERE}.age.lifeH`, age.lifeH, 1e6, " h"),
+      ageH,
+      "The bath is past its life: it fails at once, and no time replaces it. Mix fresh.",
+    );
   if (keepingLimitH !== undefined) {
     const limit = positive(`${WHERE}.keepingLimitH`, keepingLimitH, 1e6, " h");
     over("bath-past-keeping", "/ageH", limit, ageH, "The bath is older than it keeps in this storage.");
   }
   if (capacityCm2PerL !== undefined) {
-    const limit = positive(WHERE, capacityCm2PerL, 1e6, " cm²/l", `${own === undefined ? ".use" : ""}.capacityCm2PerL`);
-    over("bath-past-capacity", "/usedCm2PerL", limit, usedCm2PerL, "The bath has developed more than its capacity.");
+    const limit = positive(
+      WHERE,
+      capacityCm2PerL,
+      1e6,
+      " cm²/l",
+      `${own === undefined ? ".use" : ""}.capacityCm2PerL`,
+    );
+    over(
+      "bath-past-capacity",
+      "/usedCm2PerL",
+      limit,
+      usedCm2PerL,
+      "The bath has developed more than its capacity.",
+    );
   }
   const used = use === undefined ? 1 : usedFactor(use, usedCm2PerL);
   const factor = used * (age === undefined || dead ? 1 : agedFactor(age, ageH));
@@ -81,7 +104,12 @@ export function bathVerdict(bath: Bath): BathVerdict {
     factor,
     cautions: [
       ...unread,
-      { code: "bath-slow", severity: "note", message: `The bath needs ${((factor - 1) * 100).toFixed(0)} % more time than a fresh one.`, actual: factor },
+      {
+        code: "bath-slow",
+        severity: "note",
+        message: `The bath needs ${((factor - 1) * 100).toFixed(0)} % more time than a fresh one.`,
+        actual: factor,
+      },
     ],
   };
 }
@@ -94,10 +122,12 @@ function usedFactor(use: UseLaw, usedCm2PerL: number): number {
 }
 
 /**
- * A life that is not over takes nothing. An age law takes ten half-lives at most; a bath beyond is judged as one of nearly ten, so that rounding stays
- * below ten: a thousand times too slow.
+ * A life that is not over takes nothing. An age law takes ten half-lives at most; a bath beyond is judged as
+ * one of nearly ten, so that rounding stays below ten: a thousand times too slow.
  */
 function agedFactor(age: AgeLaw, ageH: number): number {
   const fresh = ageFactor(age, 0);
-  return age.kind === "life" ? fresh : ageFactor(age, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH);
+  return age.kind === "life"
+    ? fresh
+    : ageFactor(age, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH);
 }

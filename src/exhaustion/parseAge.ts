@@ -2,20 +2,28 @@ import { inRange, wrongKind, wrongValue } from "../core/guards.js";
 
 const FORMS = 'an age such as "90 min", "2 h" or "3 days", with its unit';
 
-/** A number and its unit, with the blanks after it; blanks stand nowhere else, so that a long run of them is read once. */
+/**
+ * A number and its unit, with the blanks after it; blanks stand nowhere else, so that a long run of them is
+ * read once.
+ */
 const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\s*)?`;
-const AGE = new RegExp(`^${["w(?:eeks?)?", "d(?:ays?)?", "h(?:rs?|ours?)?", "min(?:s|utes?)?", "s(?:ecs?|econds?)?"].map(part).join("")}$`, "i");
+const AGE = new RegExp(
+  `^${["w(?:eeks?)?", "d(?:ays?)?", "h(?:rs?|ours?)?", "min(?:s|utes?)?", "s(?:ecs?|econds?)?"].map(part).join("")}$`,
+  "i",
+);
 const UNIT_S = [604800, 86400, 3600, 60, 1];
 
 /**
  * Reads the age of a bath as people write it.
  *
- * @param text - weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`, `"3 days"`, `"1 d 6 h"`, `"2 weeks"`
+ * @param text - weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`, `"3 days"`,
+ * `"1 d 6 h"`, `"2 weeks"`
  * @returns the age in h
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not an age, has no unit, or is above 1e6 h
  *
- * @remarks `"2:30"` and `"3 m"` are refused: of an age, the first could be minutes or hours, the second minutes or months.
+ * @remarks `"2:30"` and `"3 m"` are refused: of an age, the first could be minutes or hours, the second
+ * minutes or months.
  *
  * @example
  * ```ts
@@ -28,6 +36,7 @@ export function parseAge(text: string): number {
   const parts: readonly (string | undefined)[] = AGE.exec(text.trim())?.slice(1) ?? [];
   if (parts.every((each) => each === undefined)) wrongValue("parseAge: text", FORMS, text);
   const ageS = UNIT_S.reduce((sum, unitS, i) => sum + Number(parts[i] ?? 0) * unitS, 0);
-  // Fifteen digits, as a time in text is read: 2.2 days are 52.8 h on paper. Of the seconds, so that 40 min are 2/3 h and no hair more.
+  // Fifteen digits, as a time in text is read: 2.2 days are 52.8 h on paper. Of the seconds, so that 40 min
+  // are 2/3 h and no hair more.
   return inRange("parseAge: text", Number(ageS.toPrecision(15)) / 3600, 0, 1e6, " h");
 }

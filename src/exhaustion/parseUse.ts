@@ -20,8 +20,15 @@ const FORMS = 'a use such as "516 cm2/l" or "2 rolls/l"';
  */
 export function parseUse(text: string): number {
   if (typeof text !== "string") wrongKind("parseUse: text", FORMS, text);
-  const [, amount, unit] = /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]|rolls?)\s*(?:\/|per)\s*l(?:it(?:er|re))?$/i.exec(text.trim()) ?? [];
+  const [, amount, unit] =
+    /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]|rolls?)\s*(?:\/|per)\s*l(?:it(?:er|re))?$/i.exec(text.trim()) ?? [];
   if (unit === undefined) wrongValue("parseUse: text", FORMS, text);
   // To twelve figures: ten rolls stand at a capacity of ten rolls, and not a rounding past it.
-  return inRange("parseUse: text", Number((Number(amount) * (/^r/i.test(unit) ? filmAreaCm2("120") : 1)).toPrecision(12)), 0, 1e6, " cm²/l");
+  return inRange(
+    "parseUse: text",
+    Number((Number(amount) * (/^r/i.test(unit) ? filmAreaCm2("120") : 1)).toPrecision(12)),
+    0,
+    1e6,
+    " cm²/l",
+  );
 }

@@ -9,8 +9,9 @@ import { plainObject, positive } from "../core/guards.js";
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range
  *
- * @remarks Published rates are about 20 to 24 ml a roll of 516 cm² (US Army correspondence subcourse SS0513, p. 23: 8 fl oz for 800
- * square inches); see {@link handbookReplenishment}. A replenished bath is held, not restored: its use factor stays where it is.
+ * @remarks Published rates are about 20 to 24 ml a roll of 516 cm² (US Army correspondence subcourse SS0513,
+ * p. 23: 8 fl oz for 800 square inches); see {@link handbookReplenishment}. A replenished bath is held, not
+ * restored: its use factor stays where it is.
  *
  * @example
  * ```ts

@@ -2,8 +2,8 @@ import { inRange, plainObject, wrongValue } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 
 /**
- * A published rule for more time as a bath is used: `increase` (0.10 is 10 %) for every `perCm2PerL` square centimetres developed in a
- * litre, added up (`"linear"`) or multiplied (`"compound"`).
+ * A published rule for more time as a bath is used: `increase` (0.10 is 10 %) for every `perCm2PerL` square
+ * centimetres developed in a litre, added up (`"linear"`) or multiplied (`"compound"`).
  */
 export interface UseLaw extends LawOrigin {
   readonly increase: number;
@@ -18,7 +18,8 @@ export interface UseLaw extends LawOrigin {
 }
 
 /**
- * The use rule taken when none is given: 8 % for each roll of 516 cm² in a litre, linear, known to a factor of two or so.
+ * The use rule taken when none is given: 8 % for each roll of 516 cm² in a litre, linear, known to a factor
+ * of two or so.
  *
  * @remarks Printed rules run from 2.4 to 14 % a roll in a litre.
  */
@@ -33,16 +34,18 @@ export const genericUseLaw: UseLaw = {
 /**
  * The factor on development time for what a bath has already developed.
  *
- * @param law - the rule: `increase` from 0 to 10, `perCm2PerL` from 0.001 to 1e6 cm²/l, `growth` `"linear"` or `"compound"`, and `shape` where the increase was learned
+ * @param law - the rule: `increase` from 0 to 10, `perCm2PerL` from 0.001 to 1e6 cm²/l, `growth` `"linear"`
+ * or `"compound"`, and `shape` where the increase was learned
  * @param usedCm2PerL - area already developed, cm² per litre of bath, 0 to 1e6
  * @returns the time factor against a fresh bath, 1 or more
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range, or the factor would pass 1000
  *
- * @remarks linear: 1 + increase × used/per; compound: (1 + increase)^(used/per); with `shape` that of the rule whose increase is the shape, to the power
- * increase/shape. Both are in print: "10 % for each film" is added by
- * the maker who wrote it and multiplied by many who read it; at ten films they are 2.0 and 2.6. Bromide released by the films slows
- * the bath as much as spent agent does, so the rule holds for the developer it was printed for.
+ * @remarks linear: 1 + increase × used/per; compound: (1 + increase)^(used/per); with `shape` that of the
+ * rule whose increase is the shape, to the power increase/shape. Both are in print: "10 % for each film" is
+ * added by the maker who wrote it and multiplied by many who read it; at ten films they are 2.0 and 2.6.
+ * Bromide released by the films slows the bath as much as spent agent does, so the rule holds for the
+ * developer it was printed for.
  *
  * @example
  * ```ts
@@ -52,7 +55,8 @@ export const genericUseLaw: UseLaw = {
 export function useFactor(law: UseLaw, usedCm2PerL: number): number {
   const factor = Math.exp(useSlope("useFactor:", law, usedCm2PerL) * law.increase);
   // With room for the rounding of the logarithm.
-  if (!(factor < 1000.001)) wrongValue("useFactor: usedCm2PerL", "such that time grows at most 1000 times", usedCm2PerL);
+  if (!(factor < 1000.001))
+    wrongValue("useFactor: usedCm2PerL", "such that time grows at most 1000 times", usedCm2PerL);
   return factor;
 }
 
@@ -70,7 +74,8 @@ export function useSlope(where: string, law: UseLaw, usedCm2PerL: number): numbe
   inRange(where, law.sdIncrease ?? 0, 0, 10, "", " law.sdIncrease");
   const per = inRange(where, law.perCm2PerL, 0.001, 1e6, " cm²/l", " law.perCm2PerL");
   const growth: unknown = law.growth;
-  if (growth !== "linear" && growth !== "compound") wrongValue(`${where} law.growth`, '"linear" or "compound"', growth);
+  if (growth !== "linear" && growth !== "compound")
+    wrongValue(`${where} law.growth`, '"linear" or "compound"', growth);
   const portions = inRange(where, usedCm2PerL, 0, 1e6, " cm²/l", " usedCm2PerL") / per;
   // A curve of nothing is the portions themselves.
   const curve = shape || 1e-20;

@@ -9,8 +9,8 @@ import { increaseSd, useSlope, type UseLaw } from "./useFactor.js";
  * @returns the standard deviation in ln(time), 0 when both are the same
  * @throws TypeError or RangeError as {@link useFactor} does
  *
- * @remarks sd(increase)/increase × |ln f(to) − ln f(from)|: ln of the factor is known to the share of itself to which the increase is; for an increase and shape of 0
- * sd(increase) times the difference in portions.
+ * @remarks sd(increase)/increase × |ln f(to) − ln f(from)|: ln of the factor is known to the share of itself
+ * to which the increase is; for an increase and shape of 0 sd(increase) times the difference in portions.
  *
  * @example
  * ```ts

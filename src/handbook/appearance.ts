@@ -1,6 +1,6 @@
 /*
- * Room: handbook. Factors from the time of appearance to the whole time of development (A. Watkins's method), by developing agent, as
- * printed, with their sources. Typed data only.
+ * Room: handbook. Factors from the time of appearance to the whole time of development (A. Watkins's method),
+ * by developing agent, as printed, with their sources. Typed data only.
  */
 
 /** Developing agents with a printed factor. */
@@ -16,7 +16,9 @@ export type AppearanceAgent =
   | "pyro"
   | "pyro-metol";
 
-/** Soft, normal and strong contrast, and for agents whose factor hangs on strength, factor × strength in g/l. */
+/**
+ * Soft, normal and strong contrast, and for agents whose factor hangs on strength, factor × strength in g/l.
+ */
 export interface HandbookAppearance {
   readonly soft: number;
   readonly normal: number;
@@ -28,32 +30,63 @@ export interface HandbookAppearance {
   readonly sources: readonly string[];
 }
 
-const CASSELL = "B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development (list of Tabloid formulae)";
-const ABBOTT = "H. G. Abbott (attribution from memory), Modern Photography in Theory and Practice, Chicago, ch. VII";
+const CASSELL =
+  "B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development (list of Tabloid formulae)";
+const ABBOTT =
+  "H. G. Abbott (attribution from memory), Modern Photography in Theory and Practice, Chicago, ch. VII";
 const OTHERS = "soft and strong in the proportion of the agents of Cassell's list, 0.7 and 1.2";
 /** One grain per US fluid ounce, g/l: 64.79891 mg in 29.5735295625 ml. */
 const GRAIN_PER_OUNCE = 2.19111;
 
 /** Factors by agent. */
 export const handbookAppearance: Readonly<Record<AppearanceAgent, HandbookAppearance>> = {
-  // 18 at 2 grains an ounce in another list; that the factor falls as strength rises is from the same rule as for pyro.
-  amidol: { soft: 7, normal: 10, strong: 12, perStrength: 36 * GRAIN_PER_OUNCE, logSd: 0.4, sources: [CASSELL, `${ABBOTT}: 18 at 2 gr/oz`] },
-  edinol: { soft: 14, normal: 20, strong: 24, logSd: 0.2, sources: [CASSELL] },
-  eikonogen: { soft: 8, normal: 12, strong: 15, logSd: 0.25, sources: [CASSELL, `${ABBOTT}: 9`] },
-  glycin: { soft: 9, normal: 13, strong: 16, logSd: 0.3, sources: [CASSELL] },
-  hydroquinone: { soft: 4, normal: 5.5, strong: 6.5, logSd: 0.2, sources: [ABBOTT, OTHERS] },
-  metol: { soft: 20, normal: 30, strong: 35, logSd: 0.15, sources: [CASSELL, `${ABBOTT}: 28`] },
-  "metol-hydroquinone": { soft: 10, normal: 14, strong: 17, logSd: 0.15, sources: [`${CASSELL}; 15 in its worked example`, `${ABBOTT}: 13`, OTHERS] },
-  "p-aminophenol": { soft: 12, normal: 16, strong: 18, logSd: 0.4, sources: [CASSELL, `${ABBOTT}: 40 for a syrup concentrate`] },
+  // 18 at 2 grains an ounce in another list; that the factor falls as strength rises is from the same rule as
+  // for pyro.
+  "amidol": {
+    soft: 7,
+    normal: 10,
+    strong: 12,
+    perStrength: 36 * GRAIN_PER_OUNCE,
+    logSd: 0.4,
+    sources: [CASSELL, `${ABBOTT}: 18 at 2 gr/oz`],
+  },
+  "edinol": { soft: 14, normal: 20, strong: 24, logSd: 0.2, sources: [CASSELL] },
+  "eikonogen": { soft: 8, normal: 12, strong: 15, logSd: 0.25, sources: [CASSELL, `${ABBOTT}: 9`] },
+  "glycin": { soft: 9, normal: 13, strong: 16, logSd: 0.3, sources: [CASSELL] },
+  "hydroquinone": { soft: 4, normal: 5.5, strong: 6.5, logSd: 0.2, sources: [ABBOTT, OTHERS] },
+  "metol": { soft: 20, normal: 30, strong: 35, logSd: 0.15, sources: [CASSELL, `${ABBOTT}: 28`] },
+  "metol-hydroquinone": {
+    soft: 10,
+    normal: 14,
+    strong: 17,
+    logSd: 0.15,
+    sources: [`${CASSELL}; 15 in its worked example`, `${ABBOTT}: 13`, OTHERS],
+  },
+  "p-aminophenol": {
+    soft: 12,
+    normal: 16,
+    strong: 18,
+    logSd: 0.4,
+    sources: [CASSELL, `${ABBOTT}: 40 for a syrup concentrate`],
+  },
   // 12 at 2.5, 24 at 1.25 and 40 at 5/6 grains an ounce: 30, 30 and 33 grains an ounce.
-  pyro: {
+  "pyro": {
     soft: 4,
     normal: 6,
     strong: 7,
     perStrength: 31 * GRAIN_PER_OUNCE,
     logSd: 0.35,
-    sources: [CASSELL, "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, ch. XVIII and secs. 481-506"],
+    sources: [
+      CASSELL,
+      "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, ch. XVIII and secs. 481-506",
+    ],
   },
   // 25 for a fast aerial formula of H. E. Ives, 1920: a factor belongs to a formula.
-  "pyro-metol": { soft: 6.5, normal: 9, strong: 11, logSd: 0.5, sources: [ABBOTT, OTHERS, "H. E. Ives, Airplane Photography, 1920, ch. XXII: 25"] },
+  "pyro-metol": {
+    soft: 6.5,
+    normal: 9,
+    strong: 11,
+    logSd: 0.5,
+    sources: [ABBOTT, OTHERS, "H. E. Ives, Airplane Photography, 1920, ch. XXII: 25"],
+  },
 };

@@ -1,10 +1,11 @@
 /*
- * Room: handbook. Dilution exponents n in time ∝ concentration^−n by developer family, and the least stock for a roll, with
- * their sources. Typed data only.
+ * Room: handbook. Dilution exponents n in time ∝ concentration^−n by developer family, and the least stock
+ * for a roll, with their sources. Typed data only.
  */
 
 /** Developer families whose times are printed at several dilutions. */
-export type DilutionFamily = "solvent-stock" | "concentrate" | "p-aminophenol" | "pyro" | "glycin" | "ascorbate-stock";
+export type DilutionFamily =
+  "solvent-stock" | "concentrate" | "p-aminophenol" | "pyro" | "glycin" | "ascorbate-stock";
 
 /** An exponent with its standard deviation, and where it comes from. */
 export interface HandbookDilution {
@@ -18,26 +19,42 @@ const ILFORD = "Ilford/Harman technical sheets, 20 °C (from memory, not seen in
 /** Exponents by family: the middle of the published pairs, the spread that they show. */
 export const handbookDilution: Readonly<Record<DilutionFamily, HandbookDilution>> = {
   // Sulphite-rich stocks used undiluted, 1+1 and 1+3: pairs run from 0.37 to 0.65.
-  "solvent-stock": { exponent: 0.52, sd: 0.12, sources: [`${ILFORD}; D-76 and ID-11 1+1: common practice 0.38 to 0.59`] },
+  "solvent-stock": {
+    exponent: 0.52,
+    sd: 0.12,
+    sources: [`${ILFORD}; D-76 and ID-11 1+1: common practice 0.38 to 0.59`],
+  },
   // Liquid concentrates: 0.63 to 1.40, many near 0.9.
-  concentrate: {
+  "concentrate": {
     exponent: 0.95,
     sd: 0.25,
     sources: ["Eastman Kodak, publication F-32, part 2, rotary-tube processing, at 24 °C, Rochester", ILFORD],
   },
-  "p-aminophenol": { exponent: 0.82, sd: 0.15, sources: [`${ILFORD}; practitioners' rule 1.5 to 2 times for twice the water`] },
+  "p-aminophenol": {
+    exponent: 0.82,
+    sd: 0.15,
+    sources: [`${ILFORD}; practitioners' rule 1.5 to 2 times for twice the water`],
+  },
   // The alkali is diluted with the agent: 1.32, 1.47 and 1.71 in one series.
-  pyro: {
+  "pyro": {
     exponent: 1.4,
     sd: 0.25,
-    sources: ["J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, secs. 452-506"],
+    sources: [
+      "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, secs. 452-506",
+    ],
   },
-  glycin: { exponent: 1, sd: 0.15, sources: ["L. P. Clerc, Photography: Theory and Practice, c. 1937, sec. 341"] },
+  "glycin": {
+    exponent: 1,
+    sd: 0.15,
+    sources: ["L. P. Clerc, Photography: Theory and Practice, c. 1937, sec. 341"],
+  },
   // 0.43 to 0.85, rising with temperature.
   "ascorbate-stock": {
     exponent: 0.6,
     sd: 0.15,
-    sources: ["Eastman Kodak, publication F-32, part 2, rotary-tube processing: XTOL stock and 1+1, Rochester"],
+    sources: [
+      "Eastman Kodak, publication F-32, part 2, rotary-tube processing: XTOL stock and 1+1, Rochester",
+    ],
   },
 };
 
@@ -45,12 +62,20 @@ export const handbookDilution: Readonly<Record<DilutionFamily, HandbookDilution>
 export const handbookLeastStock: Readonly<
   Partial<Record<DilutionFamily, { readonly mlPerRoll: number; readonly sources: readonly string[] }>>
 > = {
-  "ascorbate-stock": { mlPerRoll: 100, sources: ["Eastman Kodak, publication J-109, XTOL (from memory, not seen in print)"] },
+  "ascorbate-stock": {
+    mlPerRoll: 100,
+    sources: ["Eastman Kodak, publication J-109, XTOL (from memory, not seen in print)"],
+  },
   "solvent-stock": {
     mlPerRoll: 118,
-    sources: ["Eastman Kodak, publication J-78, D-76 1+1: a roll in 237 ml, at 10 % more time (from memory, not seen in print)"],
+    sources: [
+      "Eastman Kodak, publication J-78, D-76 1+1: a roll in 237 ml, at 10 % more time (from memory, not seen in print)",
+    ],
   },
-  concentrate: { mlPerRoll: 6, sources: ["practitioners' rule for syrup concentrates, 6 ml a roll (common practice)"] },
+  "concentrate": {
+    mlPerRoll: 6,
+    sources: ["practitioners' rule for syrup concentrates, 6 ml a roll (common practice)"],
+  },
   "p-aminophenol": {
     mlPerRoll: 10,
     sources: ["maker's older figure of 10 ml a roll; many users work with 3 to 5 ml (common practice)"],

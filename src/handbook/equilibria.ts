@@ -1,6 +1,6 @@
 /*
- * Room: handbook. Dissociation constants at infinite dilution, mol per kg water, and what coffee brings by the gram.
- * Every constant is log10 K = a + bT + c/T + d·log10 T + e/T², T in kelvin, 0 to 50 °C.
+ * Room: handbook. Dissociation constants at infinite dilution, mol per kg water, and what coffee brings by
+ * the gram. Every constant is log10 K = a + bT + c/T + d·log10 T + e/T², T in kelvin, 0 to 50 °C.
  */
 import type { HandbookRange } from "./ingredients.js";
 
@@ -19,15 +19,14 @@ export type AcidSystem =
   | "sulphite";
 
 /*
- * carbonate, water, Henry: L. N. Plummer, E. Busenberg, Geochim. Cosmochim. Acta 46, 1982, p. 1011 (0 to 90 °C).
- * ascorbate: two-step constants by capillary zone electrophoresis, 4.15 and 12.07 (abstract); handbooks 11.6 to 11.8.
- *   No temperature coefficient was found, so none is applied; likewise for coffee and sulphite.
- * chlorogenate: literature values for 5-caffeoylquinic acid (from memory).
- * coffeeAcid, coffeePhenol: lumps, see handbookCoffee.
- * borate: B. B. Owen, J. Am. Chem. Soc. 56, 1934, p. 1695, in the form 2237.94/T + 0.016883 T − 3.305 (from memory);
- *   it gives 9.235 at 25 °C, where the USGS thermodynamic database of 2009 has 9.24.
- * phosphate: USGS thermodynamic database of 2009, 7.207 and 12.346 with their enthalpies (0.99 and 3.53 kcal/mol);
- *   first step 2.15 (from memory). sulphite: 1.9 and 7.2 (from memory).
+ * carbonate, water, Henry: L. N. Plummer, E. Busenberg, Geochim. Cosmochim. Acta 46, 1982, p. 1011 (0 to 90
+ * °C). ascorbate: two-step constants by capillary zone electrophoresis, 4.15 and 12.07 (abstract); handbooks
+ * 11.6 to 11.8. No temperature coefficient was found, so none is applied; likewise for coffee and sulphite.
+ * chlorogenate: literature values for 5-caffeoylquinic acid (from memory). coffeeAcid, coffeePhenol: lumps,
+ * see handbookCoffee. borate: B. B. Owen, J. Am. Chem. Soc. 56, 1934, p. 1695, in the form 2237.94/T +
+ * 0.016883 T − 3.305 (from memory); it gives 9.235 at 25 °C, where the USGS thermodynamic database of 2009
+ * has 9.24. phosphate: USGS thermodynamic database of 2009, 7.207 and 12.346 with their enthalpies (0.99 and
+ * 3.53 kcal/mol); first step 2.15 (from memory). sulphite: 1.9 and 7.2 (from memory).
  */
 export const handbookAcids: Readonly<Record<AcidSystem, readonly LogK[]>> = {
   carbonate: [
@@ -50,21 +49,23 @@ export const handbookWater: LogK = [-283.971, -0.05069842, 13323, 102.24447, -11
 export const handbookHenry: LogK = [108.3865, 0.01985076, -6919.53, -40.45154, 669365];
 
 /**
- * Millimoles per gram of dry coffee. Chlorogenic acids: 6 g per 100 g, 3.5 to 10.7 (reviews of coffee constituents, from
- * memory), as 5-caffeoylquinic acid. Acid: 0.5 to 1 mmol/g to pH 7.5 (from memory); a tenth of it neutralised, which
- * gives coffee its pH of 4.9 to 5.1. Phenol: what coffee still takes up to about pH 10.6; a household recipe that sets
- * its pH with coffee (ascorbate and caustic soda, 2013) implies 2 to 2.5 mmol/g in all, kept inside the range here.
+ * Millimoles per gram of dry coffee. Chlorogenic acids: 6 g per 100 g, 3.5 to 10.7 (reviews of coffee
+ * constituents, from memory), as 5-caffeoylquinic acid. Acid: 0.5 to 1 mmol/g to pH 7.5 (from memory); a
+ * tenth of it neutralised, which gives coffee its pH of 4.9 to 5.1. Phenol: what coffee still takes up to
+ * about pH 10.6; a household recipe that sets its pH with coffee (ascorbate and caustic soda, 2013) implies 2
+ * to 2.5 mmol/g in all, kept inside the range here.
  */
-export const handbookCoffee: Readonly<Record<"chlorogenate" | "coffeeAcid" | "coffeePhenol", HandbookRange>> = {
-  chlorogenate: { low: 0.099, value: 0.169, high: 0.302 },
-  coffeeAcid: { low: 0.55, value: 0.8, high: 1.1 },
-  coffeePhenol: { low: 0.3, value: 0.9, high: 1.5 },
-};
+export const handbookCoffee: Readonly<Record<"chlorogenate" | "coffeeAcid" | "coffeePhenol", HandbookRange>> =
+  {
+    chlorogenate: { low: 0.099, value: 0.169, high: 0.302 },
+    coffeeAcid: { low: 0.55, value: 0.8, high: 1.1 },
+    coffeePhenol: { low: 0.3, value: 0.9, high: 1.5 },
+  };
 
 /**
  * Specific interaction coefficients with sodium, kg/mol, by ionic charge and for hydroxide: carbonate −0.08,
- * bicarbonate 0.00, hydroxide 0.04, phosphate −0.25. OECD Nuclear Energy Agency, thermochemical data base, guideline
- * TDB-2 on ionic strength corrections (from memory), at 25 °C and used at every temperature.
+ * bicarbonate 0.00, hydroxide 0.04, phosphate −0.25. OECD Nuclear Energy Agency, thermochemical data base,
+ * guideline TDB-2 on ionic strength corrections (from memory), at 25 °C and used at every temperature.
  */
 export const handbookInteraction: { readonly byCharge: readonly number[]; readonly hydroxide: number } = {
   byCharge: [0, 0, -0.08, -0.25],

@@ -1,6 +1,6 @@
 /*
- * Room: handbook. How developers slow with use, how long they keep, how much replenisher they take: published figures with their
- * sources. Typed data only. One roll is 516.128 cm².
+ * Room: handbook. How developers slow with use, how long they keep, how much replenisher they take: published
+ * figures with their sources. Typed data only. One roll is 516.128 cm².
  */
 
 const MEMORY = "(from memory, not seen in print)";
@@ -20,10 +20,7 @@ export interface HandbookUse {
 
 /** Developers with a published use rule. */
 export type UseDeveloper =
-  | "metol-hydroquinone-borax"
-  | "metol-hydroquinone-borax-per-film"
-  | "metol-sulphite"
-  | "phenidone-ascorbate";
+  "metol-hydroquinone-borax" | "metol-hydroquinone-borax-per-film" | "metol-sulphite" | "phenidone-ascorbate";
 
 /** Use rules as they are printed. */
 export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = {
@@ -32,7 +29,9 @@ export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = {
     perCm2PerL: (4 * ROLL_CM2) / GALLON_L,
     growth: "linear",
     capacityCm2PerL: (16 * ROLL_CM2) / GALLON_L,
-    sources: [`Eastman Kodak, publication J-78, D-76: 15 % for each 4 rolls in a US gallon, 16 rolls ${MEMORY}`],
+    sources: [
+      `Eastman Kodak, publication J-78, D-76: 15 % for each 4 rolls in a US gallon, 16 rolls ${MEMORY}`,
+    ],
   },
   "metol-hydroquinone-borax-per-film": {
     increase: 0.1,
@@ -53,7 +52,9 @@ export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = {
     perCm2PerL: ROLL_CM2,
     growth: "linear",
     capacityCm2PerL: 15 * ROLL_CM2,
-    sources: [`Eastman Kodak, publication J-109, XTOL: 15 % after 5 rolls in a litre, 30 % after 10 ${MEMORY}, uncertain`],
+    sources: [
+      `Eastman Kodak, publication J-109, XTOL: 15 % after 5 rolls in a litre, 30 % after 10 ${MEMORY}, uncertain`,
+    ],
   },
 };
 
@@ -72,12 +73,19 @@ const MONTH_H = 730;
 
 /** Keeping limits per storage. */
 export const handbookKeeping: readonly KeepingLimit[] = [
-  { developer: "coffee-carbonate-ascorbate", storage: "open", limitH: 1, sources: ["use within 30 to 60 minutes: common practice"] },
+  {
+    developer: "coffee-carbonate-ascorbate",
+    storage: "open",
+    limitH: 1,
+    sources: ["use within 30 to 60 minutes: common practice"],
+  },
   {
     developer: "carbonate-ascorbate",
     storage: "open",
     limitH: 1.5,
-    sources: ["Shinkawa Photographic Laboratory, L-ascorbic acid oxidation in alkaline solution, 2015 (full black to 1.5 h, weak at 2 h)"],
+    sources: [
+      "Shinkawa Photographic Laboratory, L-ascorbic acid oxidation in alkaline solution, 2015 (full black to 1.5 h, weak at 2 h)",
+    ],
   },
   {
     developer: "pyro-metol",
@@ -95,14 +103,23 @@ export const handbookKeeping: readonly KeepingLimit[] = [
     developer: "pyro",
     storage: "covered-tank",
     limitH: 24,
-    sources: ["J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, sec. 527"],
+    sources: [
+      "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, sec. 527",
+    ],
   },
-  { developer: "metol-hydroquinone-borax", storage: "open", limitH: 24, sources: [`Eastman Kodak, publication J-78, D-76 1+1 ${MEMORY}`] },
+  {
+    developer: "metol-hydroquinone-borax",
+    storage: "open",
+    limitH: 24,
+    sources: [`Eastman Kodak, publication J-78, D-76 1+1 ${MEMORY}`],
+  },
   {
     developer: "metol-hydroquinone-borax",
     storage: "half-full-bottle",
     limitH: 2 * MONTH_H,
-    sources: [`Eastman Kodak, publication J-78, D-76 stock ${MEMORY}; Ilford/Harman say 1 month for ID-11 ${MEMORY}`],
+    sources: [
+      `Eastman Kodak, publication J-78, D-76 stock ${MEMORY}; Ilford/Harman say 1 month for ID-11 ${MEMORY}`,
+    ],
   },
   {
     developer: "metol-hydroquinone-borax",
@@ -122,12 +139,20 @@ export const handbookKeeping: readonly KeepingLimit[] = [
     limitH: 12 * MONTH_H,
     sources: [`Eastman Kodak, publication J-109, XTOL stock ${MEMORY}`],
   },
-  { developer: "p-aminophenol", storage: "open", limitH: 1, sources: ["1+50 working bath, one to eight hours: common practice"] },
+  {
+    developer: "p-aminophenol",
+    storage: "open",
+    limitH: 1,
+    sources: ["1+50 working bath, one to eight hours: common practice"],
+  },
 ];
 
 /** Replenisher per area, ml per cm². */
 export const handbookReplenishment: Readonly<
-  Record<"metol-hydroquinone-borax" | "tank-generic" | "top-up", { readonly mlPerCm2: number; readonly sources: readonly string[] }>
+  Record<
+    "metol-hydroquinone-borax" | "tank-generic" | "top-up",
+    { readonly mlPerCm2: number; readonly sources: readonly string[] }
+  >
 > = {
   "metol-hydroquinone-borax": {
     mlPerCm2: 22 / ROLL_CM2,

@@ -1,6 +1,7 @@
 /*
- * Room: handbook. What a cupboard holds, as typed data with sources: molar masses, what a mole brings into the bath,
- * loose densities for spoons, solubilities. "From memory" figures were not seen in print and are ranged wide.
+ * Room: handbook. What a cupboard holds, as typed data with sources: molar masses, what a mole brings into
+ * the bath, loose densities for spoons, solubilities. "From memory" figures were not seen in print and are
+ * ranged wide.
  */
 
 /** A figure with the range it is published or remembered in. */
@@ -58,7 +59,10 @@ export interface IngredientData {
   readonly bulkGPerMl?: HandbookRange;
   /** narrower loose densities where the grade is known */
   readonly grades?: Readonly<Record<string, HandbookRange>>;
-  /** °C and g per 100 g water; of dry soda for its hydrates, otherwise as weighed; none where a bath never gets there */
+  /**
+   * °C and g per 100 g water; of dry soda for its hydrates, otherwise as weighed; none where a bath never
+   * gets there
+   */
   readonly solubility?: readonly (readonly [temperatureC: number, gPer100G: number])[];
   readonly hazard?: string;
   readonly sources: readonly string[];
@@ -72,12 +76,13 @@ export const BICARBONATE_G_PER_MOL = 84.0058;
 export const WATER_G_PER_MOL = 18.015;
 
 /*
- * Short names of sources. IUPAC CIAAW: conventional atomic weights, summed. Gainer: grams per teaspoon, tables I and II. Niochim,
- * Soda ash: general information, loose density of both grades. Batali: dissolved solids. CRC: CRC Handbook of Chemistry and Physics, solubilities,
- * from memory. USDA: household weights, nos. 14214 (1.0 g of instant
- * coffee a level teaspoon), 14218 (1.8 g rounded), 18372 (4.6 g of baking soda), 02047 (6.0 g of salt). The soda solubilities are an
- * encyclopaedia's as quoted, within 4 % of two suppliers' lists (17.7 wt % at 20 °C); those of baking soda are Seidell's as given by
- * R. A. Kiper. Kitchen pages give 2 g of coffee a level teaspoon, 2.5 to 4 g heaped.
+ * Short names of sources. IUPAC CIAAW: conventional atomic weights, summed. Gainer: grams per teaspoon,
+ * tables I and II. Niochim, Soda ash: general information, loose density of both grades. Batali: dissolved
+ * solids. CRC: CRC Handbook of Chemistry and Physics, solubilities, from memory. USDA: household weights,
+ * nos. 14214 (1.0 g of instant coffee a level teaspoon), 14218 (1.8 g rounded), 18372 (4.6 g of baking soda),
+ * 02047 (6.0 g of salt). The soda solubilities are an encyclopaedia's as quoted, within 4 % of two suppliers'
+ * lists (17.7 wt % at 20 °C); those of baking soda are Seidell's as given by R. A. Kiper. Kitchen pages give
+ * 2 g of coffee a level teaspoon, 2.5 to 4 g heaped.
  */
 const CIAAW = "IUPAC CIAAW 2021";
 const USDA = "USDA Nutrient Database";
@@ -96,7 +101,7 @@ const coffee = {
   bulkGPerMl: range(0.18, 0.27, 0.42),
   grades: {
     "spray-dried": range(0.18, 0.23, 0.3),
-    agglomerated: range(0.2, 0.23, 0.27),
+    "agglomerated": range(0.2, 0.23, 0.27),
     "freeze-dried": range(0.18, 0.22, 0.26),
   },
   sources: [USDA, "kitchen pages", LOOSE],
@@ -107,7 +112,15 @@ const soda = {
   role: "alkali",
   moles: { sodium: 2, carbonate: 1 },
   bulkGPerMl: range(0.75, 0.87, 1),
-  solubility: [[0, 7], [10, 12.2], [20, 21.8], [25, 29.4], [30, 39.7], [40, 48.8], [50, 47.3]],
+  solubility: [
+    [0, 7],
+    [10, 12.2],
+    [20, 21.8],
+    [25, 29.4],
+    [30, 39.7],
+    [40, 48.8],
+    [50, 47.3],
+  ],
   sources: [CIAAW, SODA_ASH, LOOSE, SODA_SOLUBILITY],
 } as const;
 
@@ -192,16 +205,32 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
     molarMassGPerMol: BICARBONATE_G_PER_MOL,
     moles: { sodium: 1, carbonate: 1 },
     bulkGPerMl: range(0.75, 0.93, 1.15),
-    solubility: [[0, 6.9], [5, 7.41], [10, 8.2], [20, 9.6], [25, 10.4], [30, 11.1], [40, 12.7], [60, 16.4]],
+    solubility: [
+      [0, 6.9],
+      [5, 7.41],
+      [10, 8.2],
+      [20, 9.6],
+      [25, 10.4],
+      [30, 11.1],
+      [40, 12.7],
+      [60, 16.4],
+    ],
     sources: [CIAAW, USDA, GAINER, "R. A. Kiper after Seidell"],
   },
-  borax: {
+  "borax": {
     name: "borax",
     role: "alkali",
     molarMassGPerMol: 381.3625,
     moles: { sodium: 2, borate: 4 },
     bulkGPerMl: range(0.7, 0.83, 0.95),
-    solubility: [[0, 2.1], [10, 3], [20, 4.9], [30, 7.6], [40, 13.7], [50, 23]],
+    solubility: [
+      [0, 2.1],
+      [10, 3],
+      [20, 4.9],
+      [30, 7.6],
+      [40, 13.7],
+      [50, 23],
+    ],
     hazard: "it may damage fertility; no dust, no contact",
     sources: [CIAAW, GAINER, CRC],
   },
@@ -211,7 +240,13 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
     molarMassGPerMol: 380.1191,
     moles: { sodium: 3, phosphate: 1 },
     bulkGPerMl: range(0.7, 0.9, 1.1),
-    solubility: [[0, 13.5], [10, 21.3], [20, 33.4], [30, 48.1], [40, 63.8]],
+    solubility: [
+      [0, 13.5],
+      [10, 21.3],
+      [20, 33.4],
+      [30, 48.1],
+      [40, 63.8],
+    ],
     hazard: "strongly alkaline; no dust, no contact",
     sources: [CIAAW, LOOSE, CRC],
   },
@@ -230,7 +265,13 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
     molarMassGPerMol: 126.0365,
     moles: { sodium: 2, sulphite: 1 },
     bulkGPerMl: range(1, 1.3, 1.6),
-    solubility: [[0, 14.4], [10, 19.5], [20, 26.3], [30, 35.5], [40, 37.2]],
+    solubility: [
+      [0, 14.4],
+      [10, 19.5],
+      [20, 26.3],
+      [30, 35.5],
+      [40, 37.2],
+    ],
     sources: [CIAAW, LOOSE, CRC],
   },
   "potassium-bromide": {

@@ -10,7 +10,10 @@ export interface AppearanceSeen {
   readonly factor: number;
   /** standard deviation of ln(factor), 0 to 3; 0.15 when left out, as printed lists differ for one agent */
   readonly factorLogSd?: number;
-  /** standard deviation of the moment itself, s, 0 to 60: the eye under the safelight and the hand on the clock; 1.5 s when left out */
+  /**
+   * standard deviation of the moment itself, s, 0 to 60: the eye under the safelight and the hand on the
+   * clock; 1.5 s when left out
+   */
   readonly reactionS?: number;
 }
 
@@ -21,8 +24,9 @@ export interface AppearanceSeen {
  * @returns median and 90 % interval in s, unrounded
  * @throws TypeError or RangeError when a field is of the wrong kind or out of range
  *
- * @remarks The spread in ln(time) is √(factorLogSd² + (reactionS/appearanceS)²): a reaction of 1.5 s (common practice) is 17 % of an
- * appearance at 9 s and 2 % of one at 70 s, so a fast developer is judged badly by its appearance.
+ * @remarks The spread in ln(time) is √(factorLogSd² + (reactionS/appearanceS)²): a reaction of 1.5 s (common
+ * practice) is 17 % of an appearance at 9 s and 2 % of one at 70 s, so a fast developer is judged badly by
+ * its appearance.
  *
  * @example
  * ```ts
@@ -35,5 +39,8 @@ export function appearanceEstimate(seen: AppearanceSeen): TimeEstimate {
   const { factorLogSd = 0.15, reactionS = 1.5 } = seen;
   const byFactor = inRange("appearanceEstimate: factorLogSd", factorLogSd, 0, 3, "");
   const byHand = inRange("appearanceEstimate: reactionS", reactionS, 0, 60, " s") / seen.appearanceS;
-  return timeEstimate(timeS, inRange("appearanceEstimate: the spread of ln(time)", Math.hypot(byFactor, byHand), 0, WIDEST_LOG_SD, ""));
+  return timeEstimate(
+    timeS,
+    inRange("appearanceEstimate: the spread of ln(time)", Math.hypot(byFactor, byHand), 0, WIDEST_LOG_SD, ""),
+  );
 }

@@ -9,21 +9,25 @@ export interface CombinedEstimate extends TimeEstimate {
   readonly cautions: readonly Caution[];
 }
 
-/** Two estimates farther apart than this many standard deviations disagree beyond chance: one pair in twenty does so by chance. */
+/**
+ * Two estimates farther apart than this many standard deviations disagree beyond chance: one pair in twenty
+ * does so by chance.
+ */
 const BEYOND_CHANCE = 1.96;
 
 /**
- * Two independent estimates of one time of development, combined: the computed time and what the image's appearance asks for.
+ * Two independent estimates of one time of development, combined: the computed time and what the image's
+ * appearance asks for.
  *
  * @param a - median and 90 % interval, s, as `compensate` or `appearanceEstimate` gives them
  * @param b - the other one; it must not rest on the same observation
- * @returns the mean in ln(time), each weighted by 1/variance, with its 90 % interval, never wider than the narrower of the two; a caution
- * when the two disagree beyond chance
+ * @returns the mean in ln(time), each weighted by 1/variance, with its 90 % interval, never wider than the
+ * narrower of the two; a caution when the two disagree beyond chance
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a time is not above 0 to 1e9 s, or an interval does not hold its median
  *
- * @remarks 1/σ² = 1/σa² + 1/σb². The spread of each is taken as ln(high/low)/3.29. Two that disagree are still combined, but then the
- * interval says nothing: find out which one is wrong.
+ * @remarks 1/σ² = 1/σa² + 1/σb². The spread of each is taken as ln(high/low)/3.29. Two that disagree are
+ * still combined, but then the interval says nothing: find out which one is wrong.
  *
  * @example
  * ```ts
@@ -39,14 +43,18 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
   // Two that are both exact have no variance to weigh by: the middle, and any gap at all is beyond chance.
   const shareA = sum > 0 ? varianceB / sum : 0.5;
   const apart = gap === 0 ? 0 : sum > 0 ? gap / Math.sqrt(sum) : Number.MAX_VALUE;
-  const estimate = timeEstimate(Math.exp(shareA * meanA + (1 - shareA) * meanB), Math.sqrt(shareA * varianceA));
+  const estimate = timeEstimate(
+    Math.exp(shareA * meanA + (1 - shareA) * meanB),
+    Math.sqrt(shareA * varianceA),
+  );
   const cautions: readonly Caution[] =
     apart > BEYOND_CHANCE
       ? [
           {
             code: "estimates-disagree",
             severity: "warn",
-            message: "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
+            message:
+              "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
             limit: BEYOND_CHANCE,
             actual: apart,
           },
@@ -62,6 +70,8 @@ function logNormal(where: string, estimate: TimeEstimate): readonly [mean: numbe
   const lowS = positive(where, estimate.lowS, 1e9, " s", ".lowS");
   const highS = positive(where, estimate.highS, 1e9, " s", ".highS");
   if (!(lowS <= timeS && timeS <= highS))
-    throw new RangeError(`${where} must have lowS, timeS and highS in that order, got ${lowS}, ${timeS} and ${highS} s`);
+    throw new RangeError(
+      `${where} must have lowS, timeS and highS in that order, got ${lowS}, ${timeS} and ${highS} s`,
+    );
   return [Math.log(timeS), (Math.log(highS / lowS) / (2 * Z90)) ** 2];
 }

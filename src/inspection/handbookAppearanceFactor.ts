@@ -26,21 +26,30 @@ export interface PublishedFactor {
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is not one of the known ones or out of range
  *
- * @remarks Pyro and amidol factors fall as strength rises, inversely for pyro (12 at 2.5 grains an ounce, 24 at 1.25, 40 at 5/6: J. B.
- * Schriever, 1909); without a strength they are those of one maker's formula. For all other agents dilution moves the time of appearance
- * and not the factor. Lists disagree by 15 to 50 %, since a factor belongs to a formula.
+ * @remarks Pyro and amidol factors fall as strength rises, inversely for pyro (12 at 2.5 grains an ounce, 24
+ * at 1.25, 40 at 5/6: J. B. Schriever, 1909); without a strength they are those of one maker's formula. For
+ * all other agents dilution moves the time of appearance and not the factor. Lists disagree by 15 to 50 %,
+ * since a factor belongs to a formula.
  *
  * @example
  * ```ts
  * handbookAppearanceFactor("metol", { contrast: "soft" }).factor // => 20
  * ```
  */
-export function handbookAppearanceFactor(agent: AppearanceAgent, options: AppearanceFactorOptions = {}): PublishedFactor {
+export function handbookAppearanceFactor(
+  agent: AppearanceAgent,
+  options: AppearanceFactorOptions = {},
+): PublishedFactor {
   const entry = knownEntry("handbookAppearanceFactor: agent", handbookAppearance, agent);
   const { contrast = "normal", strengthGPerL } = plainObject("handbookAppearanceFactor: options", options);
   const { soft, normal, strong, perStrength, logSd, sources } = entry;
   const listed = knownEntry("handbookAppearanceFactor: contrast", { soft, normal, strong }, contrast);
-  if (strengthGPerL !== undefined) inRange("handbookAppearanceFactor: strengthGPerL", strengthGPerL, 0.1, 30, " g/l");
+  if (strengthGPerL !== undefined)
+    inRange("handbookAppearanceFactor: strengthGPerL", strengthGPerL, 0.1, 30, " g/l");
   const scaled = perStrength !== undefined && strengthGPerL !== undefined;
-  return { factor: scaled ? ((perStrength / (strengthGPerL as number)) * listed) / normal : listed, logSd, sources };
+  return {
+    factor: scaled ? ((perStrength / (strengthGPerL as number)) * listed) / normal : listed,
+    logSd,
+    sources,
+  };
 }

@@ -16,8 +16,9 @@ export interface AppearancePart {
  * @returns the factor of the mixture
  * @throws TypeError or RangeError when a field is of the wrong kind or out of range
  *
- * @remarks B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development: pyro 6 and metol 30 make 18 in
- * equal parts and 14 as four parts and two. A rule of thumb: agents that help each other, as metol and hydroquinone do, do not keep to it.
+ * @remarks B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development: pyro
+ * 6 and metol 30 make 18 in equal parts and 14 as four parts and two. A rule of thumb: agents that help each
+ * other, as metol and hydroquinone do, do not keep to it.
  *
  * @example
  * ```ts

@@ -8,17 +8,20 @@ const CAUTIONS: Readonly<Record<Sensitization, Caution>> = {
   "blue-sensitive": {
     code: "safelight-amber",
     severity: "note",
-    message: "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as long as you will look.",
+    message:
+      "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as long as you will look.",
   },
-  orthochromatic: {
+  "orthochromatic": {
     code: "safelight-red",
     severity: "warn",
-    message: "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as long as you will look.",
+    message:
+      "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as long as you will look.",
   },
-  panchromatic: {
+  "panchromatic": {
     code: "panchromatic-dark",
     severity: "stop",
-    message: "Panchromatic: develop in complete darkness, by time and temperature. No safelight shows the image without fogging it.",
+    message:
+      "Panchromatic: develop in complete darkness, by time and temperature. No safelight shows the image without fogging it.",
   },
 };
 
@@ -30,8 +33,8 @@ const CAUTIONS: Readonly<Record<Sensitization, Caution>> = {
  * @throws TypeError when it is not text
  * @throws RangeError when it is not one of the three; the message lists them
  *
- * @remarks Common practice. Whether a lamp is safe depends on lamp, distance, time and material: the maker's sheet and a test decide. With
- * an unknown material take it as panchromatic.
+ * @remarks Common practice. Whether a lamp is safe depends on lamp, distance, time and material: the maker's
+ * sheet and a test decide. With an unknown material take it as panchromatic.
  *
  * @example
  * ```ts

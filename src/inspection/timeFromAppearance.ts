@@ -8,8 +8,9 @@ import { checkedAppearance, checkedFactor } from "./appearance.js";
  * @returns the whole time from pouring in, s
  * @throws TypeError or RangeError when a field is of the wrong kind or out of range
  *
- * @remarks total = factor × time of appearance: B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial
- * development (9 s and factor 15 make 135 s). For the interval, {@link appearanceEstimate}.
+ * @remarks total = factor × time of appearance: B. E. Jones (ed.), Cassell's Cyclopaedia of Photography,
+ * London, 1911, Factorial development (9 s and factor 15 make 135 s). For the interval, {@link
+ * appearanceEstimate}.
  *
  * @example
  * ```ts
@@ -18,5 +19,8 @@ import { checkedAppearance, checkedFactor } from "./appearance.js";
  */
 export function timeFromAppearance(seen: { readonly appearanceS: number; readonly factor: number }): number {
   plainObject("timeFromAppearance: seen", seen);
-  return checkedAppearance("timeFromAppearance:", seen.appearanceS) * checkedFactor("timeFromAppearance:", seen.factor);
+  return (
+    checkedAppearance("timeFromAppearance:", seen.appearanceS) *
+    checkedFactor("timeFromAppearance:", seen.factor)
+  );
 }

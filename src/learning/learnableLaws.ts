@@ -1,5 +1,6 @@
 /*
- * Room: learning. The laws in the form in which they can be learned, and what is known of each before the first run.
+ * Room: learning. The laws in the form in which they can be learned, and what is known of each before the
+ * first run.
  */
 import { checkedAgitationLaw, genericAgitationLaw, type AgitationLaw } from "../agitation/agitation.js";
 import { GIVEN_LOSS_SD } from "../agitation/agitationLogSd.js";
@@ -30,8 +31,9 @@ export interface LearnableLaws {
 }
 
 /**
- * Brings any laws to the form that can be learned. A coefficient or a table of temperatures becomes the Arrhenius law that agrees with it 5 °C
- * either side of the baseline's temperature; a table of dilutions the power fitted to it.
+ * Brings any laws to the form that can be learned. A coefficient or a table of temperatures becomes the
+ * Arrhenius law that agrees with it 5 °C either side of the baseline's temperature; a table of dilutions the
+ * power fitted to it.
  */
 export function learnableLaws(where: string, laws: Knowledge, baseC: number): LearnableLaws {
   plainObject(where, laws, " laws");
@@ -41,7 +43,8 @@ export function learnableLaws(where: string, laws: Knowledge, baseC: number): Le
   // Each room refuses what is no law of its own.
   for (const law of [temperature, dilution, agitation, use, age]) checkedLawOrigin(where, law);
   useSlope(`${where} use`, use, 0);
-  if (use.capacityCm2PerL !== undefined) positive(where, use.capacityCm2PerL, 1e6, " cm²/l", " use law.capacityCm2PerL");
+  if (use.capacityCm2PerL !== undefined)
+    positive(where, use.capacityCm2PerL, 1e6, " cm²/l", " use law.capacityCm2PerL");
   ageLogSd(age, 0, 0);
   return {
     temperature: energyLawNear(where, temperature, fromC),
@@ -52,7 +55,10 @@ export function learnableLaws(where: string, laws: Knowledge, baseC: number): Le
   };
 }
 
-/** Value and standard deviation of each number under the laws: ln(base time) as a difference, and the strength as its own unit. */
+/**
+ * Value and standard deviation of each number under the laws: ln(base time) as a difference, and the strength
+ * as its own unit.
+ */
 export function priorNumbers(laws: LearnableLaws, baseLogSd: number): readonly NumberOfLaw[] {
   const { temperature, dilution, agitation, use, age } = laws;
   return [

@@ -11,10 +11,12 @@ import type { LearnedKnowledge } from "./types.js";
  * @param b - knowledge from `learn` that started from the same baseline, laws and options
  * @returns what `learn` gives for the runs of both
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when they did not start alike, one was written by a newer version, or one id stands for two different runs
+ * @throws RangeError when they did not start alike, one was written by a newer version, or one id stands for
+ * two different runs
  *
- * @remarks A run that stands in both, equal in every field, is taken as the same run: a notebook copied and carried on in two places merges without
- * counting its common past twice. Give each run an id where equal runs in two notebooks are two runs.
+ * @remarks A run that stands in both, equal in every field, is taken as the same run: a notebook copied and
+ * carried on in two places merges without counting its common past twice. Give each run an id where equal
+ * runs in two notebooks are two runs.
  *
  * @example
  * ```ts
@@ -29,7 +31,9 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
   const mine = storedEntries("mergeKnowledge: a", a);
   const yours = storedEntries("mergeKnowledge: b", b);
   if (JSON.stringify(ordered(a.prior)) !== JSON.stringify(ordered(b.prior)))
-    throw new RangeError("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead");
+    throw new RangeError(
+      "mergeKnowledge: b must start from the same prior as a: learn its runs into a instead",
+    );
   const both = new Map([...numbered(mine), ...numbered(yours)]);
   return fitKnowledge("mergeKnowledge: a", a.prior, inOrder([...both.values()]));
 }

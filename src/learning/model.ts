@@ -1,6 +1,6 @@
 /*
- * Room: learning. The model: ln(time) as a sum of seven numbers, each times what a run's conditions make of it. One row of that
- * sum for a run is what the regression stands on.
+ * Room: learning. The model: ln(time) as a sum of seven numbers, each times what a run's conditions make of
+ * it. One row of that sum for a run is what the regression stands on.
  */
 import { agitationSide } from "../agitation/agitation.js";
 import type { Baseline } from "../compensate/types.js";
@@ -16,40 +16,59 @@ import type { LearnableLaws } from "./learnableLaws.js";
 /** The causes in the order of the numbers behind them. */
 export const CAUSES = ["baseline", "temperature", "dilution", "agitation", "use", "age", "strength"] as const;
 
-/** Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known. */
+/**
+ * Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known.
+ */
 export const TOO_FAR = "too far from the baseline for the laws";
 
-/** A run's row: ln(time) is ln(base time) + `log` under the laws, and `slopes` is how it moves with each number. */
+/**
+ * A run's row: ln(time) is ln(base time) + `log` under the laws, and `slopes` is how it moves with each
+ * number.
+ */
 export interface ModelRow {
   readonly log: number;
   readonly slopes: readonly number[];
 }
 
 /** The conditions that the model reads. */
-export type ModelConditions = Partial<Omit<Run, "outcome" | "timeS" | "strength">> & { readonly strength?: Pick<Factor, "value" | "logSd"> };
+export type ModelConditions = Partial<Omit<Run, "outcome" | "timeS" | "strength">> & {
+  readonly strength?: Pick<Factor, "value" | "logSd">;
+};
 
 /**
  * Makes the function from conditions to a row, or to the reason why the model has none.
  *
  * @param where - for the texts: the function and the knowledge's baseline
  */
-export function rowMaker(where: string, baseline: Baseline, laws: LearnableLaws): (where: string, conditions: ModelConditions) => ModelRow | string {
+export function rowMaker(
+  where: string,
+  baseline: Baseline,
+  laws: LearnableLaws,
+): (where: string, conditions: ModelConditions) => ModelRow | string {
   const { usedCm2PerL = 0, ageH = 0 } = baseline;
-  const before = lines(`${where} baseline`, laws, { ...baseline, usedCm2PerL, ageH, strength: { value: 1, logSd: 0 } });
+  const before = lines(`${where} baseline`, laws, {
+    ...baseline,
+    usedCm2PerL,
+    ageH,
+    strength: { value: 1, logSd: 0 },
+  });
   const { age } = laws;
 
   return (at, conditions) => {
     const after = lines(at, laws, conditions);
     const toC = conditions.temperatureC ?? baseline.temperatureC;
-    // No plate is developed in a hotter bath: `compensate` asks there whether °F was meant, and from such a run nothing is learned.
+    // No plate is developed in a hotter bath: `compensate` asks there whether °F was meant, and from such a
+    // run nothing is learned.
     if (toC > 45) return `at ${toC} °C: is it in °F?`;
-    if (age.kind === "life" && (conditions.ageH ?? ageH) > age.lifeH) return `past the bath's life of ${age.lifeH} h`;
+    if (age.kind === "life" && (conditions.ageH ?? ageH) > age.lifeH)
+      return `past the bath's life of ${age.lifeH} h`;
     let log = 0;
     const slopes = [1];
     after.forEach((to, i) => {
       const from = before[i];
       const cause = CAUSES[i + 1] as string;
-      if (to && !from) throw new TypeError(`${at}.${cause} needs a baseline.${cause}: what was it for the known time?`);
+      if (to && !from)
+        throw new TypeError(`${at}.${cause} needs a baseline.${cause}: what was it for the known time?`);
       log += to && from ? to[0] - from[0] : 0;
       slopes.push(to && from ? to[1] - from[1] : 0);
     });
@@ -59,7 +78,10 @@ export function rowMaker(where: string, baseline: Baseline, laws: LearnableLaws)
   };
 }
 
-/** ln(time) by each cause after the base time, and its slope in the cause's number; nothing for what the conditions leave out. */
+/**
+ * ln(time) by each cause after the base time, and its slope in the cause's number; nothing for what the
+ * conditions leave out.
+ */
 function lines(
   at: string,
   laws: LearnableLaws,
@@ -82,7 +104,10 @@ function lines(
   if (ageH !== undefined) found[4] = ageLine(laws.age, inRange(at, ageH, 0, 1e6, " h", ".ageH"));
   if (strength !== undefined) {
     const { value, logSd } = plainObject(at, strength, ".strength");
-    found[5] = [Math.log(positive(at, value, 1e6, "", ".strength.value")), inRange(at, logSd, 0, 10, "", ".strength.logSd")];
+    found[5] = [
+      Math.log(positive(at, value, 1e6, "", ".strength.value")),
+      inRange(at, logSd, 0, 10, "", ".strength.logSd"),
+    ];
   }
   return found;
 }

@@ -25,22 +25,25 @@ export interface RankedTest<Candidate extends TestCandidate = TestCandidate> {
 }
 
 /**
- * Which test would help most: for each candidate, how well the time in question will be known after it, best first.
+ * Which test would help most: for each candidate, how well the time in question will be known after it, best
+ * first.
  *
  * @param knowledge - from `startKnowledge` or `learn`
- * @param candidates - tests that could be made: their conditions, each optional, `timeS` to give, `outcomeLogSd` (above 0 to 3) and `volumeMl` of
- * bath; what is left out is as in the baseline
+ * @param candidates - tests that could be made: their conditions, each optional, `timeS` to give,
+ * `outcomeLogSd` (above 0 to 3) and `volumeMl` of bath; what is left out is as in the baseline
  * @param question - the conditions of the negative to come
- * @returns the candidates in order of the expected spread, with what each costs; those of one spread stay in their order
- * @throws TypeError or RangeError for knowledge and conditions as `learn` does, and a RangeError for a candidate or a question without a row
- * in the model
+ * @returns the candidates in order of the expected spread, with what each costs; those of one spread stay in
+ * their order
+ * @throws TypeError or RangeError for knowledge and conditions as `learn` does, and a RangeError for a
+ * candidate or a question without a row in the model
  *
- * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do no harm. In closed form: with c the
- * covariance of the numbers, q and x the rows of question and candidate and s² the variance of the
- * outcome, the variance after is q·c·q − (q·c·x)²/(x·c·x + s²). Added is what laws spread beside their numbers: single times about a power of dilution; and a
- * table, or the age of a bath of which nothing is known, until a test bears on it. The spread does not depend on what the test will say. A time far from
- * the right one is harder to judge: a quarter of the correction is added to s, as for a judged run. The best for its cost is for
- * the caller to weigh: sort anew by gain for each minute or millilitre.
+ * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do
+ * no harm. In closed form: with c the covariance of the numbers, q and x the rows of question and candidate
+ * and s² the variance of the outcome, the variance after is q·c·q − (q·c·x)²/(x·c·x + s²). Added is what laws
+ * spread beside their numbers: single times about a power of dilution; and a table, or the age of a bath of
+ * which nothing is known, until a test bears on it. The spread does not depend on what the test will say. A
+ * time far from the right one is harder to judge: a quarter of the correction is added to s, as for a judged
+ * run. The best for its cost is for the caller to weigh: sort anew by gain for each minute or millilitre.
  *
  * Source: D. V. Lindley, Ann. Math. Statist. 27, 1956, p. 986 (the worth of an experiment before it is made).
  *
@@ -66,9 +69,11 @@ export function nextTest<Candidate extends TestCandidate>(
     if (typeof row === "string") throw new RangeError(`${at} has no place in the model: ${row}`);
     return row;
   };
-  const scaled = (row: ModelRow): readonly number[] => row.slopes.map((slope, j) => slope * (parameters[j] as Parameter).sd);
+  const scaled = (row: ModelRow): readonly number[] =>
+    row.slopes.map((slope, j) => slope * (parameters[j] as Parameter).sd);
   const asked = scaled(rowOf("nextTest: question", question));
-  const correlated = (slopes: readonly number[]): readonly number[] => correlation.map((row) => dot(slopes, row));
+  const correlated = (slopes: readonly number[]): readonly number[] =>
+    correlation.map((row) => dot(slopes, row));
   const onto = correlated(asked);
   const before = dot(asked, onto);
   const untaught = besideNumbers(now, baseline, question, asked);
@@ -86,8 +91,13 @@ export function nextTest<Candidate extends TestCandidate>(
     const own = dot(slopes, correlated(slopes));
     const stated = now.prior.noise === "stated";
     const read = trusted(trusted(outcomeLogSd, stated) * scatter, stated);
-    const beside = untaught.reduce((sum, [j, extra], k) => sum + (slopes[j] === 0 ? extra : (taught[k] as Beside)[1]), 0);
-    const expectedLogSd = Math.sqrt(Math.max(0, before + beside - dot(slopes, onto) ** 2 / (own + read ** 2)));
+    const beside = untaught.reduce(
+      (sum, [j, extra], k) => sum + (slopes[j] === 0 ? extra : (taught[k] as Beside)[1]),
+      0,
+    );
+    const expectedLogSd = Math.sqrt(
+      Math.max(0, before + beside - dot(slopes, onto) ** 2 / (own + read ** 2)),
+    );
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;
     const volumeMl = positive(at, candidate.volumeMl, 1e6, " ml", ".volumeMl");
@@ -97,14 +107,24 @@ export function nextTest<Candidate extends TestCandidate>(
   return ranked.sort((a, b) => a.expectedLogSd - b.expectedLogSd);
 }
 
-/** A number of the model, and the variance of ln(time) that its law has in \`compensate\` above what the number makes of it. */
+/**
+ * A number of the model, and the variance of ln(time) that its law has in \`compensate\` above what the
+ * number makes of it.
+ */
 type Beside = readonly [number: number, variance: number];
 
-/** What the laws of temperature, dilution and age spread beside their numbers, for a question whose conditions are checked. */
+/**
+ * What the laws of temperature, dilution and age spread beside their numbers, for a question whose conditions
+ * are checked.
+ */
 function besideNumbers(
   { temperature, dilution, age }: Knowledge,
   { temperatureC: fromC, dilution: from, ageH: fromH = 0 }: Baseline,
-  { temperatureC = fromC, dilution: to, ageH = fromH }: Pick<TestCandidate, "temperatureC" | "dilution" | "ageH">,
+  {
+    temperatureC = fromC,
+    dilution: to,
+    ageH = fromH,
+  }: Pick<TestCandidate, "temperatureC" | "dilution" | "ageH">,
   asked: readonly number[],
 ): readonly Beside[] {
   const spreads: readonly Beside[] = [

@@ -1,5 +1,6 @@
 /*
- * Room: learning. A notebook of runs in one fixed order, so that whoever learned what first makes no difference.
+ * Room: learning. A notebook of runs in one fixed order, so that whoever learned what first makes no
+ * difference.
  */
 import { arrayOf, plainObject, show, wrongKind, wrongValue } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
@@ -7,20 +8,39 @@ import { isoDate, notAfter } from "../quantities/isoDate.js";
 import type { Run } from "./types.js";
 
 /** Every field of a run, in the order in which it is written for comparing. */
-const FIELDS = ["id", "date", "timeS", "temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "strength", "outcome", "note"] as const;
+const FIELDS = [
+  "id",
+  "date",
+  "timeS",
+  "temperatureC",
+  "dilution",
+  "agitation",
+  "usedCm2PerL",
+  "ageH",
+  "strength",
+  "outcome",
+  "note",
+] as const;
 const TEXTS = ["id", "note"] as const;
 
-/** A run, the text by which it is the same as another, whatever order its fields were written in, and what an error calls it. */
+/**
+ * A run, the text by which it is the same as another, whatever order its fields were written in, and what an
+ * error calls it.
+ */
 export interface Entry {
   readonly run: Run;
   readonly text: string;
   readonly at: string;
 }
 
-/** Returns an object that has no other fields than these: one that is misspelt would be taken for one left out. */
+/**
+ * Returns an object that has no other fields than these: one that is misspelt would be taken for one left
+ * out.
+ */
 export function onlyFields(at: string, given: unknown, fields: readonly string[]): Record<string, unknown> {
   const object = plainObject(at, given);
-  for (const name in object) if (!fields.includes(name)) throw new RangeError(`${at} has a field ${show(name)} that is not read`);
+  for (const name in object)
+    if (!fields.includes(name)) throw new RangeError(`${at} has a field ${show(name)} that is not read`);
   return object;
 }
 
@@ -32,19 +52,22 @@ export function entriesOf(where: string, runs: unknown): readonly Entry[] {
 /** An entry from a run, checked for what a notebook needs: known fields, an id and a date that are such. */
 export function entryOf(at: string, given: unknown): Entry {
   const run = onlyFields(at, given, FIELDS) as unknown as Run;
-  for (const field of TEXTS) if (run[field] !== undefined && typeof run[field] !== "string") wrongKind(`${at}.${field}`, "text", run[field]);
+  for (const field of TEXTS)
+    if (run[field] !== undefined && typeof run[field] !== "string")
+      wrongKind(`${at}.${field}`, "text", run[field]);
   if (run.date !== undefined) isoDate(`${at}.date`, run.date);
   return { run, text: JSON.stringify(FIELDS.map((field) => ordered(run[field]))), at };
 }
 
-/** Entries in the one order, a run with an id that comes twice once; two different runs of one id are refused. */
+/**
+ * Entries in the one order, a run with an id that comes twice once; two different runs of one id are refused.
+ */
 export function inOrder(entries: readonly Entry[]): readonly Entry[] {
   const byId = new Map<string, string>();
   const kept = entries.filter(({ run, text, at }) => {
     if (run.id === undefined) return true;
     const twin = byId.get(run.id);
-    if (twin !== undefined && twin !== text)
-      wrongValue(`${at}.id`, "the id of one run only", run.id);
+    if (twin !== undefined && twin !== text) wrongValue(`${at}.id`, "the id of one run only", run.id);
     byId.set(run.id, text);
     return twin === undefined;
   });

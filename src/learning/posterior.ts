@@ -1,8 +1,12 @@
 /*
- * Room: learning. Linear regression with a prior, in numbers scaled by their prior standard deviations, so that the prior is 0 ± 1 for each.
+ * Room: learning. Linear regression with a prior, in numbers scaled by their prior standard deviations, so
+ * that the prior is 0 ± 1 for each.
  */
 
-/** Scaled numbers u = mean + spread·z, with z independent and standard normal: a row of `spread` for each number, and its covariance with another is the dot product of the two. */
+/**
+ * Scaled numbers u = mean + spread·z, with z independent and standard normal: a row of `spread` for each
+ * number, and its covariance with another is the dot product of the two.
+ */
 export interface Posterior {
   readonly mean: number[];
   readonly spread: readonly number[][];
@@ -14,8 +18,15 @@ export interface Surprise {
   readonly surprise: number;
 }
 
-/** The posterior of all the readings, for a prior 0 ± 1 on each of `size` numbers and noise of the variances given. */
-export function posterior(size: number, readings: readonly Surprise[], variances: readonly number[]): Posterior {
+/**
+ * The posterior of all the readings, for a prior 0 ± 1 on each of `size` numbers and noise of the variances
+ * given.
+ */
+export function posterior(
+  size: number,
+  readings: readonly Surprise[],
+  variances: readonly number[],
+): Posterior {
   const mean = new Array<number>(size).fill(0);
   const found = { mean, spread: mean.map((_, i) => mean.map((_, j) => Number(i === j))) };
   readings.forEach((reading, i) => {
@@ -25,12 +36,13 @@ export function posterior(size: number, readings: readonly Surprise[], variances
 }
 
 /**
- * Brings a posterior to what it is after one more reading, surprise = slopes·u + noise of the variance given; a variance of 0 holds the numbers
- * there beyond doubt.
+ * Brings a posterior to what it is after one more reading, surprise = slopes·u + noise of the variance given;
+ * a variance of 0 holds the numbers there beyond doubt.
  *
- * @remarks With S the spread, x the slopes, f = Sᵀx and k = 1/(variance + f·f), the mean moves by k·Sf times what it misses the reading by, and S loses
- * k/(1 + √(k·variance))·(Sf)fᵀ. So a covariance keeps twice the digits and never turns negative, however alike the readings: J. E. Potter's form of
- * the update, in R. H. Battin, Astronautical Guidance, New York, 1964, sec. 9 (from memory).
+ * @remarks With S the spread, x the slopes, f = Sᵀx and k = 1/(variance + f·f), the mean moves by k·Sf times
+ * what it misses the reading by, and S loses k/(1 + √(k·variance))·(Sf)fᵀ. So a covariance keeps twice the
+ * digits and never turns negative, however alike the readings: J. E. Potter's form of the update, in R. H.
+ * Battin, Astronautical Guidance, New York, 1964, sec. 9 (from memory).
  */
 export function update({ mean, spread }: Posterior, { slopes, surprise }: Surprise, variance: number): void {
   const shares = new Array<number>(mean.length).fill(0);

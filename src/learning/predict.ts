@@ -9,11 +9,14 @@ import type { LearnedKnowledge, Parameter } from "./types.js";
  *
  * @param knowledge - from `startKnowledge` or `learn`
  * @param conditions - today's conditions; what is left out is as in the baseline
- * @returns as `compensate` returns: the median time and its 90 % interval in s, unrounded, the rows with the runs behind them, cautions
- * @throws TypeError or RangeError as `compensate` does, and a RangeError for knowledge that a newer version wrote
+ * @returns as `compensate` returns: the median time and its 90 % interval in s, unrounded, the rows with the
+ * runs behind them, cautions
+ * @throws TypeError or RangeError as `compensate` does, and a RangeError for knowledge that a newer version
+ * wrote
  *
- * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, except that a brew's strength is corrected by what the runs,
- * fitted anew, said of earlier brews. The interval is that of the time that would be right, covariances counted; a single development scatters about it.
+ * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, except that a brew's strength is
+ * corrected by what the runs, fitted anew, said of earlier brews. The interval is that of the time that would
+ * be right, covariances counted; a single development scatters about it.
  *
  * @example
  * ```ts
@@ -30,7 +33,16 @@ export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Co
     const { value, sd, runs } = storedModel("predict: knowledge", knowledge).now.parameters[6] as Parameter;
     const { logSd } = strength;
     if (runs > 0)
-      given = { ...conditions, strength: { ...strength, value: strength.value * Math.exp(value * logSd), logSd: sd * logSd, basis: "own runs", runs } };
+      given = {
+        ...conditions,
+        strength: {
+          ...strength,
+          value: strength.value * Math.exp(value * logSd),
+          logSd: sd * logSd,
+          basis: "own runs",
+          runs,
+        },
+      };
   }
   return compensate(knowledge.baseline, given, knowledge);
 }

@@ -6,21 +6,26 @@ import { fitKnowledge } from "./fit.js";
 import { onlyFields } from "./notebook.js";
 import type { LearnedKnowledge } from "./types.js";
 
-/** How well a starting time is known when nobody says: makers' and others' times for one film and developer differ by about 20 %. */
+/**
+ * How well a starting time is known when nobody says: makers' and others' times for one film and developer
+ * differ by about 20 %.
+ */
 const BASE_LOG_SD = 0.2;
 
 /** What is known before the first run. */
 export interface StartOptions {
-  /** standard deviation of ln(baseline.timeS), 0 to 3; the baseline's own `logSd`, or else 0.2, when left out */
+  /**
+   * standard deviation of ln(baseline.timeS), 0 to 3; the baseline's own `logSd`, or else 0.2, when left out
+   */
   readonly baseLogSd?: number;
   /**
-   * laws known for this developer; the generic ones, with their spreads, stand in for the rest. Of knowledge that was learned the laws alone are taken, and
-   * each for itself: how their errors hang together is lost
+   * laws known for this developer; the generic ones, with their spreads, stand in for the rest. Of knowledge
+   * that was learned the laws alone are taken, and each for itself: how their errors hang together is lost
    */
   readonly laws?: Knowledge;
   /**
-   * `"estimated"` (when left out): the scatter of the runs is estimated and a run that disagrees beyond chance counts for less. `"stated"`:
-   * every outcome's own uncertainty is taken at its word.
+   * `"estimated"` (when left out): the scatter of the runs is estimated and a run that disagrees beyond
+   * chance counts for less. `"stated"`: every outcome's own uncertainty is taken at its word.
    */
   readonly noise?: "estimated" | "stated";
 }
@@ -29,13 +34,15 @@ export interface StartOptions {
  * Knowledge before the first run: a starting time, which may be a guess, and the laws with their spreads.
  *
  * @param baseline - the starting time in s and the conditions it is for; runs may change what it names
- * @param options - how well the starting time is known, laws known for this developer, and how to take the runs' uncertainties
+ * @param options - how well the starting time is known, laws known for this developer, and how to take the
+ * runs' uncertainties
  * @returns knowledge as plain JSON, which `learn`, `predict`, `nextTest` and `compensate` take
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range, or `laws` has a field that is no law
  *
- * @remarks A starting time is not a known time: the times printed by makers and others for one film and developer lie about 20 % apart (D-76 on
- * one film at 20 °C: 6.75 to 8 min in two publications of its maker; common practice).
+ * @remarks A starting time is not a known time: the times printed by makers and others for one film and
+ * developer lie about 20 % apart (D-76 on one film at 20 °C: 6.75 to 8 min in two publications of its maker;
+ * common practice).
  *
  * @example
  * ```ts
@@ -50,6 +57,9 @@ export function startKnowledge(baseline: Baseline, options: StartOptions = {}): 
   plainObject("startKnowledge:", known, " laws");
   // Of what was learned before come the laws alone: its runs and its baseline are another notebook's.
   if (!("schema" in known)) onlyFields("startKnowledge: laws", known, LAWS);
-  const laws = present({ ...Object.fromEntries(Object.entries(known).filter(([law]) => LAWS.includes(law))), joint: undefined });
+  const laws = present({
+    ...Object.fromEntries(Object.entries(known).filter(([law]) => LAWS.includes(law))),
+    joint: undefined,
+  });
   return fitKnowledge("startKnowledge:", { baseline, baseLogSd, laws, noise }, []);
 }

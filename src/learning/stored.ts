@@ -1,6 +1,6 @@
 /*
- * Room: learning. Knowledge that comes back from storage: checked, and worked out anew from its prior and its runs. All the rest of it is made of
- * those two, and storage may have spoilt it.
+ * Room: learning. Knowledge that comes back from storage: checked, and worked out anew from its prior and its
+ * runs. All the rest of it is made of those two, and storage may have spoilt it.
  */
 import { arrayOf, inRange, plainObject, wrongValue } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
@@ -12,7 +12,8 @@ import type { LearnedKnowledge, Parameter } from "./types.js";
 /** Checks that stored knowledge is of the schema that this version reads, and has a prior and runs. */
 export function storedKnowledge(where: string, knowledge: unknown): void {
   const { schema, prior, runs } = plainObject(where, knowledge);
-  if (typeof schema === "number" && schema > 1) wrongValue(`${where}.schema`, "1 (a newer version wrote it)", schema);
+  if (typeof schema === "number" && schema > 1)
+    wrongValue(`${where}.schema`, "1 (a newer version wrote it)", schema);
   inRange(`${where}.schema`, schema, 1, 1, "");
   plainObject(`${where}.prior`, prior);
   arrayOf(`${where}.runs`, runs, 0);

@@ -6,7 +6,10 @@ import { readOutcome } from "./outcome.js";
 import { storedModel } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
-/** One run as one flat row: text, numbers and `null` for what is not there, so that any table or plot takes it. */
+/**
+ * One run as one flat row: text, numbers and `null` for what is not there, so that any table or plot takes
+ * it.
+ */
 export interface TidyRun {
   readonly run: number;
   readonly id: string | null;
@@ -35,19 +38,21 @@ export interface TidyRun {
 }
 
 /**
- * The runs of some knowledge as flat rows, for a table or a plot: what was done, what was right, what the knowledge says now.
+ * The runs of some knowledge as flat rows, for a table or a plot: what was done, what was right, what the
+ * knowledge says now.
  *
  * @param knowledge - from `learn`
  * @returns one row a run, in the order of `knowledge.runs`, all with the same fields
  * @throws TypeError or RangeError when the knowledge is none, or a newer version wrote it
  *
- * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do no harm. A run has no fitted time
- * when too far from the baseline for the laws.
+ * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do
+ * no harm. A run has no fitted time when too far from the baseline for the laws.
  *
  * @example
  * ```ts
  * const start = startKnowledge({ timeS: 510, temperatureC: 20 });
- * const [row] = tidyRuns(learn(start, [{ timeS: 600, temperatureC: 20, outcome: { kind: "judged", timeRatio: 0.9 } }]));
+ * const outcome = { kind: "judged", timeRatio: 0.9 };
+ * const [row] = tidyRuns(learn(start, [{ timeS: 600, temperatureC: 20, outcome }]));
  * row?.rightS // => 540
  * row?.fittedS // => 533.6
  * ```

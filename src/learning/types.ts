@@ -1,5 +1,6 @@
 /*
- * Room: learning. From runs to knowledge: what a run is, how it can be judged, and what the knowledge holds. All of it is plain JSON.
+ * Room: learning. From runs to knowledge: what a run is, how it can be judged, and what the knowledge holds.
+ * All of it is plain JSON.
  */
 import type { Agitation } from "../agitation/agitation.js";
 import type { JointSpread } from "../compensate/jointVariance.js";
@@ -9,28 +10,53 @@ import type { Factor } from "../core/term.js";
 import type { Dilution } from "../dilution/dilution.js";
 
 /**
- * How a run came out, in any of the trade's ways. `logSd` is the standard deviation of ln(right time) that the outcome leaves, above
- * 0 to 3 (below 0.04 it counts as 0.04, and with noise stated below 0.0001 as 0.0001), everything counted: eye, thermometer, clock, pouring.
+ * How a run came out, in any of the trade's ways. `logSd` is the standard deviation of ln(right time) that
+ * the outcome leaves, above 0 to 3 (below 0.04 it counts as 0.04, and with noise stated below 0.0001 as
+ * 0.0001), everything counted: eye, thermometer, clock, pouring.
  *
  * - `"good"`: the time given was right. `logSd` 0.1 when left out: what an eye lets pass.
  * - `"judged"`: right would have been timeS × `timeRatio` (above 0 to 100).
- * - `"steps"`: `steps` steps over (above 0) or under, as stops or N steps; one step is a factor of `perStep` on time, 1.4 when left out.
- * - `"gamma"`: the gradient measured and the gradient wanted, above 0 to 10; `sd` of the measurement, 0.05 when left out.
- * - `"density"`: the density above base and fog of a patch whose wanted density is known, above 0 to 10; `sd` 0.05 when left out.
- * - `"appearance"`: the image appeared after `appearanceS` and is done at `factor` times that; `timeS` is then only kept.
+ * - `"steps"`: `steps` steps over (above 0) or under, as stops or N steps; one step is a factor of `perStep`
+ *   on time, 1.4 when left out.
+ * - `"gamma"`: the gradient measured and the gradient wanted, above 0 to 10; `sd` of the measurement, 0.05
+ *   when left out.
+ * - `"density"`: the density above base and fog of a patch whose wanted density is known, above 0 to 10; `sd`
+ *   0.05 when left out.
+ * - `"appearance"`: the image appeared after `appearanceS` and is done at `factor` times that; `timeS` is
+ *   then only kept.
  * - `"failed"`, `"fogged"`: kept, not fitted.
  */
 export type Outcome =
   | { readonly kind: "good"; readonly logSd?: number }
   | { readonly kind: "judged"; readonly timeRatio: number; readonly logSd?: number }
   | { readonly kind: "steps"; readonly steps: number; readonly perStep?: number; readonly logSd?: number }
-  | { readonly kind: "gamma"; readonly gamma: number; readonly wanted: number; readonly sd?: number; readonly logSd?: number }
-  | { readonly kind: "density"; readonly density: number; readonly wanted: number; readonly sd?: number; readonly logSd?: number }
-  | { readonly kind: "appearance"; readonly appearanceS: number; readonly factor: number; readonly logSd?: number }
+  | {
+      readonly kind: "gamma";
+      readonly gamma: number;
+      readonly wanted: number;
+      readonly sd?: number;
+      readonly logSd?: number;
+    }
+  | {
+      readonly kind: "density";
+      readonly density: number;
+      readonly wanted: number;
+      readonly sd?: number;
+      readonly logSd?: number;
+    }
+  | {
+      readonly kind: "appearance";
+      readonly appearanceS: number;
+      readonly factor: number;
+      readonly logSd?: number;
+    }
   | { readonly kind: "failed"; readonly note?: string }
   | { readonly kind: "fogged"; readonly note?: string };
 
-/** One development: the conditions, the time given, and how it came out. What is left out is as in the baseline. */
+/**
+ * One development: the conditions, the time given, and how it came out. What is left out is as in the
+ * baseline.
+ */
 export interface Run {
   /** s, above 0 to 1e6 */
   readonly timeS: number;
@@ -49,7 +75,9 @@ export interface Run {
   readonly note?: string;
 }
 
-/** What the knowledge stood on before the first run. Given again, with the runs, it gives the same knowledge. */
+/**
+ * What the knowledge stood on before the first run. Given again, with the runs, it gives the same knowledge.
+ */
 export interface Prior {
   readonly baseline: Baseline;
   readonly baseLogSd: number;
@@ -57,7 +85,10 @@ export interface Prior {
   readonly noise: "estimated" | "stated";
 }
 
-/** One number of the model: its value, its standard deviation now and before the first run, and the runs that bear on it; none on what was known exactly. */
+/**
+ * One number of the model: its value, its standard deviation now and before the first run, and the runs that
+ * bear on it; none on what was known exactly.
+ */
 export interface Parameter {
   readonly cause: string;
   readonly value: number;
@@ -75,7 +106,8 @@ export interface SetAside {
 }
 
 /**
- * What is known, after the runs. Its laws serve `compensate` as they are; `baseline` is the learned base time with its spread.
+ * What is known, after the runs. Its laws serve `compensate` as they are; `baseline` is the learned base time
+ * with its spread.
  *
  * @remarks `scatter` is by how much the runs scatter more than their outcomes say, 1 when they keep to it.
  */
@@ -96,7 +128,10 @@ export interface TestCandidate extends Conditions {
   readonly temperatureC?: number;
   /** the time to give, s; the predicted time when left out */
   readonly timeS?: number;
-  /** how well the outcome will be read: standard deviation of ln(right time); when left out, 0.1 and a quarter of the correction from the predicted time */
+  /**
+   * how well the outcome will be read: standard deviation of ln(right time); when left out, 0.1 and a quarter
+   * of the correction from the predicted time
+   */
   readonly outcomeLogSd?: number;
   /** bath to be mixed, ml: for the cost in stock */
   readonly volumeMl?: number;

@@ -1,5 +1,6 @@
 /*
- * Room: notes. The cells of a row of notes as people fill them: which column a heading means, and what a cell says.
+ * Room: notes. The cells of a row of notes as people fill them: which column a heading means, and what a cell
+ * says.
  */
 import { plainObject, show, wrongValue } from "../core/guards.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
@@ -47,14 +48,22 @@ type Reader = (text: string) => unknown;
 /** How the cells of each column are read that holds no plain words. */
 export type Readers = ReadonlyMap<string, Reader>;
 
-/** The cells of a record that are not blank; `columns` keeps what was read of the headings. Throws when it is no object, or a heading has a bracket that holds no unit of its column. */
+/**
+ * The cells of a record that are not blank; `columns` keeps what was read of the headings. Throws when it is
+ * no object, or a heading has a bracket that holds no unit of its column.
+ */
 export function cellsOf(record: unknown, readers: Readers, columns: Map<string, Column>): Cells {
   const cells: Cells = [];
   for (const [heading, cell] of Object.entries(plainObject("row", record))) {
     // What a data frame or a spreadsheet leaves in an empty cell.
     if (cell === undefined || cell === null || Number.isNaN(cell)) continue;
     // A quotient by nothing says as much in words; where a figure belongs it is refused.
-    const text = typeof cell === "string" ? cell.trim() : cell === Infinity || cell === -Infinity ? "no number" : show(cell);
+    const text =
+      typeof cell === "string"
+        ? cell.trim()
+        : cell === Infinity || cell === -Infinity
+          ? "no number"
+          : show(cell);
     if (text === "") continue;
     const column = columns.get(heading) ?? columnOf(heading, readers);
     columns.set(heading, column);
@@ -64,7 +73,10 @@ export function cellsOf(record: unknown, readers: Readers, columns: Map<string, 
   return cells;
 }
 
-/** The column of a heading, if what stands in it besides is a unit; a time of day, or of fixing, is a column that is not known. */
+/**
+ * The column of a heading, if what stands in it besides is a unit; a time of day, or of fixing, is a column
+ * that is not known.
+ */
 function columnOf(heading: string, readers: Readers): Column {
   const column = readHeading(heading);
   const { field, unit } = column;
@@ -101,13 +113,18 @@ export function needed<T>(field: string, value: T | undefined): T {
 
 const OUTCOMES = '"good", "failed", "fogged", "over 1", "N-0.5" or "x1.2"';
 
-/** "good", "failed", "fogged"; steps over or under ("over 1", "-0.5", "N+1"); or the right time as a multiple ("x1.2"). */
+/**
+ * "good", "failed", "fogged"; steps over or under ("over 1", "-0.5", "N+1"); or the right time as a multiple
+ * ("x1.2").
+ */
 export function judgement(text: string): Outcome {
   const lower = text.toLowerCase().replace(/\s/g, "").replace(/[−–]/g, "-");
   if (/^(?:good|ok|right|normal|n)$/.test(lower)) return { kind: "good" };
   if (lower === "failed" || lower === "fogged") return { kind: lower };
-  const [, word, sign, steps] = /^(?:(over|under)|n?([-+]))(\d+(?:\.\d+)?)(?:steps?|stops?)?$/.exec(lower) ?? [];
-  if (steps !== undefined) return { kind: "steps", steps: Number(steps) * (word === "under" || sign === "-" ? -1 : 1) };
+  const [, word, sign, steps] =
+    /^(?:(over|under)|n?([-+]))(\d+(?:\.\d+)?)(?:steps?|stops?)?$/.exec(lower) ?? [];
+  if (steps !== undefined)
+    return { kind: "steps", steps: Number(steps) * (word === "under" || sign === "-" ? -1 : 1) };
   const ratio = /^[x\u00d7](\d+(?:\.\d+)?)$/.exec(lower)?.[1];
   if (ratio === undefined) wrongValue("outcome", OUTCOMES, text);
   return { kind: "judged", timeRatio: Number(ratio) };

@@ -8,7 +8,16 @@ import { parseTemperature } from "../quantities/parseTemperature.js";
 import { numberFromText } from "../quantities/numberText.js";
 import { parseTime } from "../quantities/parseTime.js";
 import { bathTemperature } from "../temperature/law.js";
-import { cellsOf, judgement, needed, read, taken, type Cells, type Column, type Readers } from "./noteCells.js";
+import {
+  cellsOf,
+  judgement,
+  needed,
+  read,
+  taken,
+  type Cells,
+  type Column,
+  type Readers,
+} from "./noteCells.js";
 import { entryOf, refuseFuture } from "../learning/notebook.js";
 import { readOutcome } from "../learning/outcome.js";
 import type { Outcome, Run } from "../learning/types.js";
@@ -35,20 +44,24 @@ export interface RunNotes {
 /**
  * Reads runs from the rows of a notebook or a CSV file, with cells as people fill them.
  *
- * @param records - one object a row, headings as keys, cells of text or numbers, blanks allowed. Columns, by the first word of the heading: time (or
- * development), temperature (or temp), dilution, agitation (or every), used, age, outcome (or result), gamma (or gradient), density, wanted, appearance,
- * factor, sd, id (or run), date, note (or notes). A heading may carry the unit of bare numbers as its last word: "Time (s)", "temperatureC",
- * "Temp °F", "age h"; numbers under used, temperature and age need one
- * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are rejected
- * @returns the runs, in their order, and each row that could not be read with the reason; what stands in other columns, or beside a failure or a
- * measurement, goes to the run's note
+ * @param records - one object a row, headings as keys, cells of text or numbers, blanks allowed. Columns, by
+ * the first word of the heading: time (or development), temperature (or temp), dilution, agitation (or
+ * every), used, age, outcome (or result), gamma (or gradient), density, wanted, appearance, factor, sd, id
+ * (or run), date, note (or notes). A heading may carry the unit of bare numbers as its last word: "Time (s)",
+ * "temperatureC", "Temp °F", "age h"; numbers under used, temperature and age need one
+ * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
+ * rejected
+ * @returns the runs, in their order, and each row that could not be read with the reason; what stands in
+ * other columns, or beside a failure or a measurement, goes to the run's note
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *
- * @remarks Cells are read by {@link parseTime}, {@link parseTemperature}, {@link parseDilution}, {@link parseAgitation}, {@link parseUse} and
- * {@link parseAge}, with a decimal comma for a point. Outcomes: "good", "failed", "fogged", steps over or under ("over 1", "N+1", "-0.5"), the right
- * time as a multiple ("x1.2"); or a gradient or density with what was wanted; or a time of appearance with its factor. A number without a unit, in the
- * cell or the heading, is rejected, not guessed. A row that says the same run as an earlier one is rejected as its duplicate.
+ * @remarks Cells are read by {@link parseTime}, {@link parseTemperature}, {@link parseDilution}, {@link
+ * parseAgitation}, {@link parseUse} and {@link parseAge}, with a decimal comma for a point. Outcomes: "good",
+ * "failed", "fogged", steps over or under ("over 1", "N+1", "-0.5"), the right time as a multiple ("x1.2");
+ * or a gradient or density with what was wanted; or a time of appearance with its factor. A number without a
+ * unit, in the cell or the heading, is rejected, not guessed. A row that says the same run as an earlier one
+ * is rejected as its duplicate.
  *
  * @example
  * ```ts
@@ -102,7 +115,9 @@ function readersFor(options: ParseDilutionOptions): Readers {
     ["age", parseAge],
     ["outcome", judgement],
     ["appearance", parseTime],
-    ...["gamma", "density", "wanted", "factor", "sd"].map((field) => [field, (text: string) => numberFromText(text, field)] as const),
+    ...["gamma", "density", "wanted", "factor", "sd"].map(
+      (field) => [field, (text: string) => numberFromText(text, field)] as const,
+    ),
   ]);
 }
 
@@ -123,7 +138,10 @@ function readRow(cells: Cells, readers: Readers): Run {
   return present({ ...run, note: notes.join("; ") || undefined }) as Run;
 }
 
-/** The dilution as text where the text is plain, so that notes stay readable; as parts where a colon had to be read. */
+/**
+ * The dilution as text where the text is plain, so that notes stay readable; as parts where a colon had to be
+ * read.
+ */
 function dilutionCell(text: string, options: ParseDilutionOptions): Run["dilution"] {
   const parts = parseDilution(text, options);
   return text.includes(":") ? parts : text;
@@ -147,5 +165,10 @@ function readResult(cells: Cells, value: (field: string) => unknown): Outcome {
   // Words beside a measurement are kept with the notes.
   if (said) cells.push(said);
   const [kind, field, beside, spread] = measurement;
-  return present({ kind, [field]: value(kind), [beside]: needed(beside, value(beside)), [spread]: sd }) as Outcome;
+  return present({
+    kind,
+    [field]: value(kind),
+    [beside]: needed(beside, value(beside)),
+    [spread]: sd,
+  }) as Outcome;
 }

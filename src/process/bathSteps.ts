@@ -15,12 +15,27 @@ import {
 import { clearingTimeAt } from "./clearingTimeAt.js";
 import { fixingTime } from "./fixingTime.js";
 import type { Draft } from "./layOut.js";
-import type { BathSetting, Cue, FixSetting, ProcessBaths, StepName, StopSetting, WashSetting } from "./types.js";
+import type {
+  BathSetting,
+  Cue,
+  FixSetting,
+  ProcessBaths,
+  StepName,
+  StopSetting,
+  WashSetting,
+} from "./types.js";
 
 /** The baths of a recipe that does not name any. */
 export const USUAL_BATHS: ProcessBaths = { stop: {}, fix: {}, wash: {}, wettingAgent: {} };
 
-const BATHS: Readonly<Record<keyof ProcessBaths, true>> = { preSoak: true, stop: true, fix: true, clearingAid: true, wash: true, wettingAgent: true };
+const BATHS: Readonly<Record<keyof ProcessBaths, true>> = {
+  preSoak: true,
+  stop: true,
+  fix: true,
+  clearingAid: true,
+  wash: true,
+  wettingAgent: true,
+};
 
 /** What the steps of all baths need to know. */
 export interface BathContext {
@@ -32,21 +47,29 @@ export interface BathContext {
 
 /** Checks what the steps of all baths share; `where` is the function and the start of a field. */
 export function bathContext(where: string, temperatureC: number, modernFilm: unknown): BathContext {
-  if (modernFilm !== undefined && typeof modernFilm !== "boolean") wrongKind(`${where}modernFilm`, "true or false", modernFilm);
+  if (modernFilm !== undefined && typeof modernFilm !== "boolean")
+    wrongKind(`${where}modernFilm`, "true or false", modernFilm);
   return { where: `${where}baths.`, temperatureC, modernFilm: modernFilm === true };
 }
 
 /** What a length rests on: nothing in print, where the input states it. */
-const sourcesOf = (setting: BathSetting, sources: readonly string[]): readonly string[] => (setting.durationS === undefined ? sources : []);
+const sourcesOf = (setting: BathSetting, sources: readonly string[]): readonly string[] =>
+  setting.durationS === undefined ? sources : [];
 
 const cue = (atS: number, text: string): Cue => ({ atS, text });
 
 function lengthOr(where: string, setting: BathSetting, usualS: number): number {
-  return setting.durationS === undefined ? usualS : positive(`${where}.durationS`, setting.durationS, 86400, " s");
+  return setting.durationS === undefined
+    ? usualS
+    : positive(`${where}.durationS`, setting.durationS, 86400, " s");
 }
 
 /** The temperature of a bath: its own, or the developer's. */
-export function bathTemperatureC(context: BathContext, name: keyof ProcessBaths, setting: BathSetting): number {
+export function bathTemperatureC(
+  context: BathContext,
+  name: keyof ProcessBaths,
+  setting: BathSetting,
+): number {
   const { temperatureC = context.temperatureC } = setting;
   return inRange(`${context.where}${name}.temperatureC`, temperatureC, 0, 100, " °C");
 }
@@ -69,11 +92,14 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   const toC = bathTemperatureC(context, "fix", fix);
   const split = handbookFixTimes[context.modernFilm ? "modern" : "conventional"];
   const times = inRange(`${where}.times`, fix.times === undefined ? split.times : fix.times, 1, 10, "");
-  const measuredAtC = clearingAtC === undefined ? toC : inRange(`${where}.clearingAtC`, clearingAtC, 0, 40, " °C");
-  const freshS = freshClearingS === undefined ? 0 : positive(`${where}.freshClearingS`, freshClearingS, 7200, " s");
+  const measuredAtC =
+    clearingAtC === undefined ? toC : inRange(`${where}.clearingAtC`, clearingAtC, 0, 40, " °C");
+  const freshS =
+    freshClearingS === undefined ? 0 : positive(`${where}.freshClearingS`, freshClearingS, 7200, " s");
   const clearing = (clearingS: number, fromC: number): number => clearingTimeAt({ clearingS, fromC, toC });
   const handbookS = clearing(fixer.clearingS, 20);
-  // The handbook's figure is for 20 °C, and no bath clears sooner than it did when fresh; a measured one is for this bath unless it says otherwise.
+  // The handbook's figure is for 20 °C, and no bath clears sooner than it did when fresh; a measured one is
+  // for this bath unless it says otherwise.
   const clearingS =
     fix.clearingS === undefined
       ? Math.max(freshS, handbookS)
@@ -105,7 +131,13 @@ function washDraft(context: BathContext, wash: WashSetting, afterAid: boolean): 
   const durationS = lengthOr(where, wash, usualS);
   // The other methods are changes of water, which are the handbook's in a wash of any length.
   const own = method === "running" ? sourcesOf(wash, sources) : sources;
-  return { name: "wash", durationS, temperatureC, cues: washCues(method, durationS, durationS / plainS), sources: own };
+  return {
+    name: "wash",
+    durationS,
+    temperatureC,
+    cues: washCues(method, durationS, durationS / plainS),
+    sources: own,
+  };
 }
 
 /** What is done in a wash; `stretch` is its length against that of the handbook. */
@@ -113,13 +145,19 @@ function washCues(method: WashMethod, durationS: number, stretch: number): reado
   if (method === "running") return [cue(0, "Wash in running water.")];
   const cues: Cue[] = [];
   if (method === "soak") {
-    for (let i = 0; i * WASH_CHANGE_S < durationS; i++) cues.push(cue(i * WASH_CHANGE_S, i > 0 ? "Change the water." : "Fill with fresh water and leave it."));
+    for (let i = 0; i * WASH_CHANGE_S < durationS; i++)
+      cues.push(cue(i * WASH_CHANGE_S, i > 0 ? "Change the water." : "Fill with fresh water and leave it."));
     return cues;
   }
   const { inversions, inversionS, pourS } = WASH_CHANGES;
   let atS = 0;
   for (const count of inversions) {
-    cues.push(cue(atS, `Fill with fresh water, invert ${count} times, let it stand for the rest of the time, pour out.`));
+    cues.push(
+      cue(
+        atS,
+        `Fill with fresh water, invert ${count} times, let it stand for the rest of the time, pour out.`,
+      ),
+    );
     atS += (count * inversionS + pourS) * stretch;
   }
   return cues;
@@ -135,14 +173,27 @@ function plainDraft(
 ): Draft {
   const { durationS: usualS, sources } = handbookBathS[key];
   const durationS = lengthOr(`${context.where}${key}`, setting, usualS);
-  return { name, durationS, temperatureC: bathTemperatureC(context, key, setting), cues: [cue(0, text)], sources: sourcesOf(setting, sources) };
+  return {
+    name,
+    durationS,
+    temperatureC: bathTemperatureC(context, key, setting),
+    cues: [cue(0, text)],
+    sources: sourcesOf(setting, sources),
+  };
 }
 
 function stopDraft(context: BathContext, stop: StopSetting): Draft {
   const where = `${context.where}stop`;
   const { kind = "acid" } = stop;
-  const usual = knownEntry(`${where}.kind`, { acid: handbookBathS.acidStop, water: handbookBathS.waterStop }, kind);
-  const text = kind === "water" ? "Rinse in changed water, moving without pause." : "Pour in the stop bath and move without pause.";
+  const usual = knownEntry(
+    `${where}.kind`,
+    { acid: handbookBathS.acidStop, water: handbookBathS.waterStop },
+    kind,
+  );
+  const text =
+    kind === "water"
+      ? "Rinse in changed water, moving without pause."
+      : "Pour in the stop bath and move without pause.";
   return {
     name: "stop",
     durationS: lengthOr(where, stop, usual.durationS),
@@ -155,7 +206,8 @@ function stopDraft(context: BathContext, stop: StopSetting): Draft {
 function fixDraft(context: BathContext, fix: FixSetting): Draft {
   const { durationS, sources, clearingS } = fixing(context, fix);
   const cues = [cue(0, "Pour in the fixing bath and move for the first 15 s, then at times.")];
-  if (clearingS < durationS) cues.push(cue(clearingS, "It should be clear by now: if not, fix for as many more clearing times."));
+  if (clearingS < durationS)
+    cues.push(cue(clearingS, "It should be clear by now: if not, fix for as many more clearing times."));
   return { name: "fix", durationS, temperatureC: bathTemperatureC(context, "fix", fix), cues, sources };
 }
 
@@ -172,15 +224,46 @@ export function checkedBaths(where: string, given: ProcessBaths | undefined): Pr
 }
 
 /** The steps before and after development. */
-export function bathDrafts(context: BathContext, baths: ProcessBaths): { readonly before: readonly Draft[]; readonly after: readonly Draft[] } {
+export function bathDrafts(
+  context: BathContext,
+  baths: ProcessBaths,
+): { readonly before: readonly Draft[]; readonly after: readonly Draft[] } {
   const { preSoak, stop, fix, clearingAid, wash, wettingAgent } = baths;
-  const before = preSoak === undefined ? [] : [plainDraft(context, "preSoak", "pre-soak", preSoak, "Pour in plain water, tap out the bubbles, pour out at the end.")];
+  const before =
+    preSoak === undefined
+      ? []
+      : [
+          plainDraft(
+            context,
+            "preSoak",
+            "pre-soak",
+            preSoak,
+            "Pour in plain water, tap out the bubbles, pour out at the end.",
+          ),
+        ];
   const after: Draft[] = [];
   if (stop !== undefined) after.push(stopDraft(context, stop));
   if (fix !== undefined) after.push(fixDraft(context, fix));
-  if (clearingAid !== undefined) after.push(plainDraft(context, "clearingAid", "clearing-aid", clearingAid, "Rinse, pour in the clearing aid and move at times."));
+  if (clearingAid !== undefined)
+    after.push(
+      plainDraft(
+        context,
+        "clearingAid",
+        "clearing-aid",
+        clearingAid,
+        "Rinse, pour in the clearing aid and move at times.",
+      ),
+    );
   if (wash !== undefined) after.push(washDraft(context, wash, clearingAid !== undefined));
   if (wettingAgent !== undefined)
-    after.push(plainDraft(context, "wettingAgent", "wetting-agent", wettingAgent, "Let it lie in the wetting agent, then hang it up without rinsing."));
+    after.push(
+      plainDraft(
+        context,
+        "wettingAgent",
+        "wetting-agent",
+        wettingAgent,
+        "Let it lie in the wetting agent, then hang it up without rinsing.",
+      ),
+    );
   return { before, after };
 }

@@ -1,5 +1,6 @@
 /*
- * Room: process. A plan that comes back in, from a program's own store perhaps, is checked like any other input.
+ * Room: process. A plan that comes back in, from a program's own store perhaps, is checked like any other
+ * input.
  */
 import { arrayOf, inRange, plainObject, wrongKind } from "../core/guards.js";
 import type { ProcessPlan } from "./types.js";
@@ -19,12 +20,16 @@ export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
     const at = `${where}.materials[${i}]`;
     const { name, volumeMl, stockMl = 0, waterMl = 0, stocksMl = [] } = plainObject(at, material);
     text(`${at}.name`, name);
-    for (const [field, value] of Object.entries({ volumeMl, stockMl, waterMl })) inRange(`${at}.${field}`, value, 0, LARGEST_ML, " ml");
-    arrayOf(`${at}.stocksMl`, stocksMl, 0).forEach((value, k) => inRange(`${at}.stocksMl[${k}]`, value, 0, LARGEST_ML, " ml"));
+    for (const [field, value] of Object.entries({ volumeMl, stockMl, waterMl }))
+      inRange(`${at}.${field}`, value, 0, LARGEST_ML, " ml");
+    arrayOf(`${at}.stocksMl`, stocksMl, 0).forEach((value, k) =>
+      inRange(`${at}.stocksMl[${k}]`, value, 0, LARGEST_ML, " ml"),
+    );
   });
   arrayOf(`${where}.cautions`, plan.cautions, 0).forEach((caution, i) => {
     const { severity, message } = plainObject(`${where}.cautions[${i}]`, caution);
-    for (const [field, value] of Object.entries({ severity, message })) text(`${where}.cautions[${i}].${field}`, value);
+    for (const [field, value] of Object.entries({ severity, message }))
+      text(`${where}.cautions[${i}].${field}`, value);
   });
   plainObject(`${where}.handling`, plan.handling);
   return plan;

@@ -11,14 +11,16 @@ export interface ClearingQuestion {
 /**
  * A clearing time at another temperature.
  *
- * @param question - clearing time in s (above 0 to 7200), the temperature it was measured at and the bath's, 0 to 100 °C
+ * @param question - clearing time in s (above 0 to 7200), the temperature it was measured at and the bath's,
+ * 0 to 100 °C
  * @returns the clearing time in s
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range
  *
- * @remarks The time doubles for each 10 °C (18 °F) below 20 °C (68 °F): US War Department, TM 11-2323, sec. 33 c. A colder bath always takes
- * longer by that rule; a warmer one is taken as quicker up to 20 °C only, because the rule is printed for the cold and a fixing
- * time that is too long does less harm than one that is too short.
+ * @remarks The time doubles for each 10 °C (18 °F) below 20 °C (68 °F): US War Department, TM 11-2323, sec.
+ * 33 c. A colder bath always takes longer by that rule; a warmer one is taken as quicker up to 20 °C only,
+ * because the rule is printed for the cold and a fixing time that is too long does less harm than one that is
+ * too short.
  *
  * @example
  * ```ts

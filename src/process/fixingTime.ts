@@ -12,15 +12,17 @@ export interface FixingQuestion {
 /**
  * The fixing time from the clearing time.
  *
- * @param question - `clearingS`, the time in s in which a scrap of the material turns clear in this bath, and `times`
+ * @param question - `clearingS`, the time in s in which a scrap of the material turns clear in this bath, and
+ * `times`
  * @returns the fixing time in s
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range
  *
- * @remarks fixing time = times × clearing time. The sources split: twice (US Navy, Photography (Basic), NAVEDTRA 14209, p. 10-7;
- * Cyclopedia of Photography, 1911), and three times for modern iodide-rich and tabular films (K. Guttikar, Black and white film
- * fixer times; practice after Anchell and Troop). Older manuals add 5 or 10 minutes instead (Henley, 1914, p. 524; Schriever, 1909,
- * sec. 526), which is more than twice only where clearing is quick.
+ * @remarks fixing time = times × clearing time. The sources split: twice (US Navy, Photography (Basic),
+ * NAVEDTRA 14209, p. 10-7; Cyclopedia of Photography, 1911), and three times for modern iodide-rich and
+ * tabular films (K. Guttikar, Black and white film fixer times; practice after Anchell and Troop). Older
+ * manuals add 5 or 10 minutes instead (Henley, 1914, p. 524; Schriever, 1909, sec. 526), which is more than
+ * twice only where clearing is quick.
  *
  * @example
  * ```ts

@@ -9,7 +9,10 @@ export interface Draft extends Omit<Step, "startS" | "cues"> {
 }
 
 /** Gives each draft its place: the next starts at the very number at which the one before ends. */
-export function layOut(drafts: readonly Draft[]): { readonly steps: readonly Step[]; readonly totalS: number } {
+export function layOut(drafts: readonly Draft[]): {
+  readonly steps: readonly Step[];
+  readonly totalS: number;
+} {
   let startS = 0;
   const steps = drafts.map((draft) => {
     const step = { ...draft, startS, cues: draft.cues.map(({ atS, text }) => ({ atS: startS + atS, text })) };

@@ -4,7 +4,13 @@ import { inRange, knownEntry, plainObject, positive, wrongKind } from "../core/g
 import { agitationInterval, type Agitation } from "../agitation/agitation.js";
 import { readDilution } from "../dilution/dilution.js";
 import { mixVolumes } from "../dilution/mixVolumes.js";
-import { handbookBathS, handbookVessels, RUNNING_CHANGE_S, WASH_CHANGE_S, WASH_CHANGES } from "../handbook/process.js";
+import {
+  handbookBathS,
+  handbookVessels,
+  RUNNING_CHANGE_S,
+  WASH_CHANGE_S,
+  WASH_CHANGES,
+} from "../handbook/process.js";
 import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
 import { bathsJudged } from "./bathCautions.js";
 import { bathContext, bathDrafts, checkedBaths } from "./bathSteps.js";
@@ -33,17 +39,20 @@ const FIELDS = [
 /**
  * The plan of a run, from the rest of the fresh bath to the wetting agent.
  *
- * @param input - vessel, development time in s, temperature in °C, volume of a bath in ml; agitation, baths and the rest as they are known
- * @returns steps laid end to end, each with its cues (`atS` counts from the start of the plan, like `startS`), the total time in s, what to have
- * ready in ml, and cautions, gravest first
+ * @param input - vessel, development time in s, temperature in °C, volume of a bath in ml; agitation, baths
+ * and the rest as they are known
+ * @returns steps laid end to end, each with its cues (`atS` counts from the start of the plan, like
+ * `startS`), the total time in s, what to have ready in ml, and cautions, gravest first
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, or the development would hold more than 90000 agitations
  *
- * @remarks The development time runs from pouring in to the moment when the material is drained: pouring out begins `drainS` before its end. An
- * agitation that pouring out would cut short is left out. A time shorter than the draining is planned as long as the draining, with a `"stop"` caution. Every figure that the input leaves out
- * is a published one or common practice, named in the step's `sources`: agitation from US Navy, Photography (Basic), NAVEDTRA
- * 14209, p. 10-16; stop and wash from US Army, subcourse SS05098, p. 24; fixing as {@link fixingTime} and {@link clearingTimeAt} say. Fixer
- * carries silver: local codes say where it goes, and the safety data sheets of all chemicals go before this plan.
+ * @remarks The development time runs from pouring in to the moment when the material is drained: pouring out
+ * begins `drainS` before its end. An agitation that pouring out would cut short is left out. A time shorter
+ * than the draining is planned as long as the draining, with a `"stop"` caution. Every figure that the input
+ * leaves out is a published one or common practice, named in the step's `sources`: agitation from US Navy,
+ * Photography (Basic), NAVEDTRA 14209, p. 10-16; stop and wash from US Army, subcourse SS05098, p. 24; fixing
+ * as {@link fixingTime} and {@link clearingTimeAt} say. Fixer carries silver: local codes say where it goes,
+ * and the safety data sheets of all chemicals go before this plan.
  *
  * @example
  * ```ts
@@ -71,19 +80,36 @@ export function planProcess(input: ProcessInput): ProcessPlan {
   const context = bathContext(`${WHERE}.`, temperatureC, modernFilm);
   const { before, after } = bathDrafts(context, baths);
   const durationS = Math.max(timeS, drainS);
-  const develop: Draft = { name: "develop", durationS, temperatureC, cues: developmentCues(`${WHERE}.agitation`, handling, durationS - drainS), sources: habit.sources };
+  const develop: Draft = {
+    name: "develop",
+    durationS,
+    temperatureC,
+    cues: developmentCues(`${WHERE}.agitation`, handling, durationS - drainS),
+    sources: habit.sources,
+  };
   const { steps, totalS } = layOut([...restDraft(rest, temperatureC), ...before, develop, ...after]);
   const cautions: Caution[] = [];
   if (drainS > timeS) cautions.push(drainTooLong(timeS, drainS));
-  cautions.push(...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }), ...unreadFields("", input, FIELDS), ...bathsJudged(`${WHERE}.`, { ...input, baths }));
-  return { steps, totalS, materials: materialsFor(input, baths, steps), cautions: gravestFirst(cautions), handling };
+  cautions.push(
+    ...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }),
+    ...unreadFields("", input, FIELDS),
+    ...bathsJudged(`${WHERE}.`, { ...input, baths }),
+  );
+  return {
+    steps,
+    totalS,
+    materials: materialsFor(input, baths, steps),
+    cautions: gravestFirst(cautions),
+    handling,
+  };
 }
 
 /** The rest of the fresh developer, when it is asked for. */
 function restDraft(rest: unknown, temperatureC: number): readonly Draft[] {
   if (rest === undefined || rest === false || rest === 0) return [];
   const { durationS: usualS, sources } = handbookBathS.rest;
-  if (rest !== true && typeof rest !== "number") wrongKind(`${WHERE}.rest`, "true, false or a number of seconds", rest);
+  if (rest !== true && typeof rest !== "number")
+    wrongKind(`${WHERE}.rest`, "true, false or a number of seconds", rest);
   const durationS = rest === true ? usualS : inRange(`${WHERE}.rest`, rest, 0, 86400, " s");
   const cues = [{ atS: 0, text: "Let the fresh developer stand until its bubbles are gone." }];
   return [{ name: "rest", durationS, temperatureC, cues, sources: rest === true ? sources : [] }];
@@ -100,7 +126,9 @@ const NAMES: Readonly<Record<Exclude<keyof ProcessBaths, "wash">, string>> = {
 function materialsFor(input: ProcessInput, baths: ProcessBaths, steps: readonly Step[]): readonly Material[] {
   const { volumeMl } = input;
   const one = (name: string, where: string, dilution: BathSetting["dilution"]): Material =>
-    dilution === undefined ? { name, volumeMl } : { name, volumeMl, ...mixVolumes(readDilution(`${where}.dilution`, dilution), volumeMl) };
+    dilution === undefined
+      ? { name, volumeMl }
+      : { name, volumeMl, ...mixVolumes(readDilution(`${where}.dilution`, dilution), volumeMl) };
   const materials = [one("developer", WHERE, input.dilution)];
   for (const [key, name] of Object.entries(NAMES) as [keyof typeof NAMES, string][]) {
     const setting = baths[key];
@@ -110,6 +138,7 @@ function materialsFor(input: ProcessInput, baths: ProcessBaths, steps: readonly 
   if (wash === undefined) return materials;
   const method = baths.wash?.method ?? "running";
   const changeS = method === "running" ? RUNNING_CHANGE_S : WASH_CHANGE_S;
-  const fillings = method === "changes" ? WASH_CHANGES.inversions.length : Math.ceil(wash.durationS / changeS);
+  const fillings =
+    method === "changes" ? WASH_CHANGES.inversions.length : Math.ceil(wash.durationS / changeS);
   return [...materials, { name: "wash water", volumeMl: volumeMl * fillings }];
 }

@@ -21,13 +21,15 @@ export interface DevelopmentLeft {
  * A plan whose development is timed anew in the middle of the run; the steps after it shift.
  *
  * @param plan - a plan of `planProcess`
- * @param left - the moment in s from the start of the plan, within the development, and the development time left from there in s
+ * @param left - the moment in s from the start of the plan, within the development, and the development time
+ * left from there in s
  * @returns a new plan; a `"warn"` caution says so when draining cannot end in time any more
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range or the moment does not lie in the development
  *
- * @remarks The agitation keeps its beat from the start of the development; one that pouring out would cut short is left out. Pouring out begins
- * so that draining ends on time, but never before the moment itself: with less time left than draining takes, it begins at once and ends late.
+ * @remarks The agitation keeps its beat from the start of the development; one that pouring out would cut
+ * short is left out. Pouring out begins so that draining ends on time, but never before the moment itself:
+ * with less time left than draining takes, it begins at once and ends late.
  *
  * @example
  * ```ts
@@ -54,9 +56,14 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
     step === develop
       ? { ...step, durationS, cues }
       : // The difference may round to a hair beyond the end of the step.
-        { ...step, cues: step.cues.map((cue) => ({ ...cue, atS: Math.min(cue.atS - step.startS, step.durationS) })) },
+        {
+          ...step,
+          cues: step.cues.map((cue) => ({ ...cue, atS: Math.min(cue.atS - step.startS, step.durationS) })),
+        },
   );
-  const cautions: Caution[] = plan.cautions.filter(({ code }) => code !== "late-pour" && code !== "drain-too-long");
+  const cautions: Caution[] = plan.cautions.filter(
+    ({ code }) => code !== "late-pour" && code !== "drain-too-long",
+  );
   const developedS = passedS + remainingS;
   if (developedS < drainS) cautions.push(drainTooLong(developedS, drainS));
   if (remainingS < drainS)

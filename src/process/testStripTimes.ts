@@ -11,12 +11,15 @@ export interface TestStripOptions {
  *
  * @param estimate - `timeS`, `lowS` and `highS` in s, as `compensate` returns them
  * @param options - `count`: how many times
- * @returns times in s, rising by one and the same ratio from `lowS` to `highS`; with an odd count the middle one is `timeS`
+ * @returns times in s, rising by one and the same ratio from `lowS` to `highS`; with an odd count the middle
+ * one is `timeS`
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when the times do not rise from `lowS` over `timeS` to `highS`, or lie less than a part in 1e9 apart, or `count` is no whole number from 2 to 25
+ * @throws RangeError when the times do not rise from `lowS` over `timeS` to `highS`, or lie less than a part
+ * in 1e9 apart, or `count` is no whole number from 2 to 25
  *
- * @remarks time i = low × (high/low)^(i/(n − 1)): equal steps in ln(time), because development is proportional and the interval is
- * lognormal. Cut the strip after each time, or develop pieces that long; fix and compare all of them together.
+ * @remarks time i = low × (high/low)^(i/(n − 1)): equal steps in ln(time), because development is
+ * proportional and the interval is lognormal. Cut the strip after each time, or develop pieces that long; fix
+ * and compare all of them together.
  *
  * @example
  * ```ts
@@ -30,8 +33,14 @@ export function testStripTimes(estimate: TimeEstimate, options: TestStripOptions
   const highS = positive("testStripTimes: estimate.highS", estimate.highS, 1e12, " s");
   const timeS = positive("testStripTimes: estimate.timeS", estimate.timeS, 1e12, " s");
   // Closer together, the times of a long ladder are one and the same number.
-  if (!(highS / lowS > 1 + 1e-9)) wrongValue("testStripTimes: estimate.highS", `above lowS (${lowS} s): there is no interval to cover`, highS);
-  if (!(lowS < timeS && timeS < highS)) wrongValue("testStripTimes: estimate.timeS", `between lowS (${lowS} s) and highS (${highS} s)`, timeS);
+  if (!(highS / lowS > 1 + 1e-9))
+    wrongValue(
+      "testStripTimes: estimate.highS",
+      `above lowS (${lowS} s): there is no interval to cover`,
+      highS,
+    );
+  if (!(lowS < timeS && timeS < highS))
+    wrongValue("testStripTimes: estimate.timeS", `between lowS (${lowS} s) and highS (${highS} s)`, timeS);
   const { count = 5 } = options;
   inRange("testStripTimes: options.count", count, 2, 25, "");
   if (!Number.isInteger(count)) wrongValue("testStripTimes: options.count", "a whole number", count);

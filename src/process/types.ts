@@ -1,6 +1,6 @@
 /*
- * Room: process. What the plan of a run is: the vessel, the baths and their order, and the steps that come out, all plain data in
- * seconds from the start of the plan.
+ * Room: process. What the plan of a run is: the vessel, the baths and their order, and the steps that come
+ * out, all plain data in seconds from the start of the plan.
  */
 import type { Caution } from "../core/caution.js";
 import type { Agitation } from "../agitation/agitation.js";
@@ -30,7 +30,10 @@ export interface FixSetting extends BathSetting {
   readonly clearingS?: number;
   /** temperature of that measurement, 0 to 40 °C; this bath's own when left out */
   readonly clearingAtC?: number;
-  /** clearing time of the same bath when it was fresh, at this bath's temperature, s; without `clearingS` it is taken where the handbook's is shorter */
+  /**
+   * clearing time of the same bath when it was fresh, at this bath's temperature, s; without `clearingS` it
+   * is taken where the handbook's is shorter
+   */
   readonly freshClearingS?: number;
   /** fixing time in clearing times, 1 to 10 */
   readonly times?: number;
@@ -68,7 +71,10 @@ export interface ProcessInput {
   readonly agitation?: Agitation;
   /** seconds for pouring out, 0 to 600; the vessel's when left out */
   readonly drainS?: number;
-  /** rest of the fresh developer before use, s, 0 to 86400; `true` for the handbook's five minutes; none when left out */
+  /**
+   * rest of the fresh developer before use, s, 0 to 86400; `true` for the handbook's five minutes; none when
+   * left out
+   */
   readonly rest?: boolean | number;
   /** dilution of the developer, for the volumes to measure */
   readonly dilution?: Dilution | string;
@@ -91,7 +97,8 @@ export interface Cue {
 }
 
 /** The names of the steps, in their order. */
-export type StepName = "rest" | "pre-soak" | "develop" | "stop" | "fix" | "clearing-aid" | "wash" | "wetting-agent";
+export type StepName =
+  "rest" | "pre-soak" | "develop" | "stop" | "fix" | "clearing-aid" | "wash" | "wetting-agent";
 
 /** One step: it starts where the one before it ends. */
 export interface Step {

@@ -8,8 +8,8 @@ import { inRange } from "../core/guards.js";
  * @throws TypeError when `f` is not a number
  * @throws RangeError when it is out of range
  *
- * @remarks C = (F − 32)/1.8, exact by definition: BIPM, The International System of Units, 9th ed., 2019, with NIST Special
- * Publication 811, 2008, appendix B.8.
+ * @remarks C = (F − 32)/1.8, exact by definition: BIPM, The International System of Units, 9th ed., 2019,
+ * with NIST Special Publication 811, 2008, appendix B.8.
  *
  * @example
  * ```ts

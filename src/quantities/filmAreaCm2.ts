@@ -22,8 +22,9 @@ const UNIT_CM: Readonly<Record<string, number>> = { in: 2.54, cm: 1, mm: 0.1 };
  * @throws TypeError when `format` is not text
  * @throws RangeError when it is none of these, or a side is 0 or above 200 cm
  *
- * @remarks A roll counts as 80 square inches, as capacities are printed: one 135-36, one 120, half a 220, four 4x5 in sheets and
- * one 8x10 in sheet (Brodie-Tyrrell, Fixer Capacity, analogue FAQ). Shorter 135 rolls in proportion: common practice.
+ * @remarks A roll counts as 80 square inches, as capacities are printed: one 135-36, one 120, half a 220,
+ * four 4x5 in sheets and one 8x10 in sheet (Brodie-Tyrrell, Fixer Capacity, analogue FAQ). Shorter 135 rolls
+ * in proportion: common practice.
  *
  * @example
  * ```ts
@@ -35,9 +36,14 @@ export function filmAreaCm2(format: string): number {
   if (typeof format !== "string") wrongKind("filmAreaCm2: format", "text", format);
   const name = format.trim().toLowerCase();
   if (Object.hasOwn(ROLLS, name)) return ROLLS[name] as number;
-  const [, width, height, unit] = /^(\d+(?:\.\d+)?)\s*[x\u00d7]\s*(\d+(?:\.\d+)?)\s*(in|cm|mm)$/.exec(name) ?? [];
+  const [, width, height, unit] =
+    /^(\d+(?:\.\d+)?)\s*[x\u00d7]\s*(\d+(?:\.\d+)?)\s*(in|cm|mm)$/.exec(name) ?? [];
   if (unit === undefined)
-    wrongValue("filmAreaCm2: format", `one of ${Object.keys(ROLLS).sort().join(", ")} or a size such as "4x5in"`, format);
+    wrongValue(
+      "filmAreaCm2: format",
+      `one of ${Object.keys(ROLLS).sort().join(", ")} or a size such as "4x5in"`,
+      format,
+    );
   const toCm = UNIT_CM[unit] as number;
   const sides = [Number(width) * toCm, Number(height) * toCm];
   if (!sides.every((side) => side > 0 && side <= 200))

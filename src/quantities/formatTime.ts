@@ -20,7 +20,8 @@ import { roundTime } from "./roundTime.js";
 export function formatTime(timeS: number, options: { readonly stepS?: number } = {}): string {
   const { stepS = 1 } = plainObject("formatTime: options", options) as typeof options;
   inRange("formatTime: options.stepS", stepS, 1, 86400, " s");
-  if (!Number.isInteger(stepS)) throw new RangeError(`formatTime: options.stepS must be whole seconds, got ${stepS}`);
+  if (!Number.isInteger(stepS))
+    throw new RangeError(`formatTime: options.stepS must be whole seconds, got ${stepS}`);
   const rounded = roundTime(inRange("formatTime: timeS", timeS, 0, 1e7, " s"), stepS);
   const hours = Math.floor(rounded / 3600);
   const minutes = Math.floor((rounded % 3600) / 60);

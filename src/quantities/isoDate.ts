@@ -3,20 +3,31 @@
  */
 import { wrongKind, wrongValue } from "../core/guards.js";
 
-/** A calendar date, and after it perhaps a time of day and an offset; a blank may stand for the T (RFC 3339, section 5.6). */
-const DATE = /^(\d{4})-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(?:[T ](?:[01]\d|2[0-3])(?::?[0-5]\d){0,2}(?:[.,]\d+)?(?:Z|[-+](?:[01]\d|2[0-3])(?::?[0-5]\d)?)?)?$/;
+/**
+ * A calendar date, and after it perhaps a time of day and an offset; a blank may stand for the T (RFC 3339,
+ * section 5.6).
+ */
+const DATE =
+  /^(\d{4})-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(?:[T ](?:[01]\d|2[0-3])(?::?[0-5]\d){0,2}(?:[.,]\d+)?(?:Z|[-+](?:[01]\d|2[0-3])(?::?[0-5]\d)?)?)?$/;
 
-/** The days of a month of the Gregorian calendar: 31 in each odd month up to July and each even one after it. A full century is leap when 16 divides it. */
+/**
+ * The days of a month of the Gregorian calendar: 31 in each odd month up to July and each even one after it.
+ * A full century is leap when 16 divides it.
+ */
 function daysOf(year: number, month: number): number {
   if (month === 2) return year % (year % 25 === 0 ? 16 : 4) === 0 ? 29 : 28;
   return 30 + ((month + (month >> 3)) & 1);
 }
 
-/** Returns a date of ISO 8601-1:2019, with or without a time of day after it; throws when it is none, or not in the calendar. */
+/**
+ * Returns a date of ISO 8601-1:2019, with or without a time of day after it; throws when it is none, or not
+ * in the calendar.
+ */
 export function isoDate(where: string, value: unknown): string {
   if (typeof value !== "string") wrongKind(where, "text", value);
   const [, year, month, day] = DATE.exec(value) ?? [];
-  if (!(Number(day) <= daysOf(Number(year), Number(month)))) wrongValue(where, 'an ISO date such as "2024-05-01"', value);
+  if (!(Number(day) <= daysOf(Number(year), Number(month))))
+    wrongValue(where, 'an ISO date such as "2024-05-01"', value);
   return value;
 }
 

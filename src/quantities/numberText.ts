@@ -9,12 +9,15 @@ export function withPoint(text: string): string {
 }
 
 /**
- * Text that is a bare number, or a word and one ("every 30"), with a unit after it; other text as it is. Two figures of a clock beside a unit that is
- * neither minute nor second, or three beside any, say two things: they get it too, and nobody reads that.
+ * Text that is a bare number, or a word and one ("every 30"), with a unit after it; other text as it is. Two
+ * figures of a clock beside a unit that is neither minute nor second, or three beside any, say two things:
+ * they get it too, and nobody reads that.
  */
 export function withUnit(text: string, unit: string): string {
   const clock = /^\d+:\d+(:\d+)?$/.exec(text);
-  const bare = clock ? clock[1] !== undefined || !/^[ms]/i.test(unit) : /^(?:[a-z]+\s+)?[-+]?\.?\d+(?:\.\d+)?$/i.test(text);
+  const bare = clock
+    ? clock[1] !== undefined || !/^[ms]/i.test(unit)
+    : /^(?:[a-z]+\s+)?[-+]?\.?\d+(?:\.\d+)?$/i.test(text);
   return bare && unit !== "" ? `${text} ${unit}` : text;
 }
 

@@ -9,9 +9,11 @@ const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
  * @param text - a number and its unit: `"20 °C"`, `"20C"`, `"68F"`, `"68.5 °F"`, `"20 ℃"`
  * @returns the temperature in °C
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is not a temperature, has no unit (`"68"` could be either), or lies below absolute zero or above 10000
+ * @throws RangeError when it is not a temperature, has no unit (`"68"` could be either), or lies below
+ * absolute zero or above 10000
  *
- * @remarks Decimal fractions are exact to the double: `"68.36F"` is 20.2. C = (F − 32)/1.8, as in {@link fahrenheitToCelsius}.
+ * @remarks Decimal fractions are exact to the double: `"68.36F"` is 20.2. C = (F − 32)/1.8, as in {@link
+ * fahrenheitToCelsius}.
  *
  * @example
  * ```ts
@@ -21,9 +23,13 @@ const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
  */
 export function parseTemperature(text: string): number {
   if (typeof text !== "string") wrongKind("parseTemperature: text", FORMS, text);
-  // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another ring, an ordinal o or a raised nought.
+  // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another ring,
+  // an ordinal o or a raised nought.
   const plain = text.trim().replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F");
-  const [, number, scale] = /^([-+]?\d+(?:\.\d+)?)\s*(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?\s*(c(?:elsius)?|f(?:ahrenheit)?)$/i.exec(plain) ?? [];
+  const [, number, scale] =
+    /^([-+]?\d+(?:\.\d+)?)\s*(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?\s*(c(?:elsius)?|f(?:ahrenheit)?)$/i.exec(
+      plain,
+    ) ?? [];
   if (scale === undefined) wrongValue("parseTemperature: text", FORMS, text);
   const degrees = Number(number);
   if (/^c/i.test(scale)) return inRange("parseTemperature: text", degrees, -273.15, 1e4, " °C");

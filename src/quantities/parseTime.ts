@@ -14,12 +14,12 @@ const ISO = new RegExp(`^PT(?:${NUMBER}H)?(?:${NUMBER}M)?(?:${NUMBER}S)?$`);
 /**
  * Reads a time as people and timers write it.
  *
- * @param text - `"8:30"` and `"1:02:00"` (always minutes first, or hours with three parts), `"8m30s"`, `"510 s"`,
- * `"8.5 min"`, `"8′30″"`, or an ISO 8601 duration in hours, minutes and seconds (`"PT8M30S"`)
+ * @param text - `"8:30"` and `"1:02:00"` (always minutes first, or hours with three parts), `"8m30s"`, `"510
+ * s"`, `"8.5 min"`, `"8′30″"`, or an ISO 8601 duration in hours, minutes and seconds (`"PT8M30S"`)
  * @returns the time in seconds, 0 or more
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is not a time, has no unit (`"510"` could be either), or is a clock whose seconds, or
- * minutes after hours, reach 60
+ * @throws RangeError when it is not a time, has no unit (`"510"` could be either), or is a clock whose
+ * seconds, or minutes after hours, reach 60
  *
  * @remarks Decimal fractions are exact to the double: `"8.55 min"` is 513. ISO 8601-1:2019, section 5.5.2.
  *
@@ -42,7 +42,8 @@ export function parseTime(text: string): number {
   // Longer, nothing is a time, and a long run of blanks would be searched in every way.
   const parts = trimmed.length > 1000 ? null : (ISO.exec(trimmed) ?? WORDS.exec(trimmed));
   const [, hours, minutes, seconds] = parts ?? [];
-  if (hours === undefined && minutes === undefined && seconds === undefined) wrongValue("parseTime: text", FORMS, text);
+  if (hours === undefined && minutes === undefined && seconds === undefined)
+    wrongValue("parseTime: text", FORMS, text);
   return total(text, hours, minutes, seconds);
 }
 

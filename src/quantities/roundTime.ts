@@ -10,7 +10,8 @@ import { inRange, positive } from "../core/guards.js";
  * @throws TypeError when an argument is not a number
  * @throws RangeError when it is out of range
  *
- * @remarks Exact in decimals: 2.675 s in steps of 0.01 s is 2.68, although the double nearest to 2.675 lies below it.
+ * @remarks Exact in decimals: 2.675 s in steps of 0.01 s is 2.68, although the double nearest to 2.675 lies
+ * below it.
  *
  * @example
  * ```ts

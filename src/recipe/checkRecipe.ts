@@ -10,16 +10,18 @@ import { RECIPE_VERSION, type Recipe, type RecipeCheck, type RecipeProblem } fro
 const LONGEST_TEXT = 250_000;
 
 /**
- * Checks a written recipe: every problem at once, or the recipe with everything that is valid but unwise about it.
+ * Checks a written recipe: every problem at once, or the recipe with everything that is valid but unwise
+ * about it.
  *
  * @param input - anything; text is read as JSON first
- * @returns `ok: true` with a clean copy of the recipe in the current version and the cautions of all rooms, gravest first; or `ok: false` with up
- * to 100 problems, each with a JSON Pointer and what was expected there
+ * @returns `ok: true` with a clean copy of the recipe in the current version and the cautions of all rooms,
+ * gravest first; or `ok: false` with up to 100 problems, each with a JSON Pointer and what was expected there
  *
- * @remarks Never throws. Fields that the format does not know are refused, `__proto__` among them: a misspelt field would otherwise pass in
- * silence. The walk follows the format and not the input, so neither depth nor size of the input matters. Paths are JSON Pointers (P.
- * Bryan, K. Zyp, M. Nottingham, RFC 6901, 2013). Version 1 is migrated; a newer version than 2 is refused. A recipe that passes always
- * compensates. Cautions do not replace local codes and safety data sheets.
+ * @remarks Never throws. Fields that the format does not know are refused, `__proto__` among them: a misspelt
+ * field would otherwise pass in silence. The walk follows the format and not the input, so neither depth nor
+ * size of the input matters. Paths are JSON Pointers (P. Bryan, K. Zyp, M. Nottingham, RFC 6901, 2013).
+ * Version 1 is migrated; a newer version than 2 is refused. A recipe that passes always compensates. Cautions
+ * do not replace local codes and safety data sheets.
  *
  * @example
  * ```ts
@@ -36,7 +38,16 @@ export function checkRecipe(input: unknown): RecipeCheck {
   // The one thing that is left for compensate to refuse: laws so uncertain that the interval has no ends.
   const answer = ask([], "/knowledge", () => recipeTime(recipe));
   if (answer === undefined)
-    return { ok: false, problems: [{ path: "/knowledge", message: "must not be so uncertain that no interval can be given", rule: "relation" }] };
+    return {
+      ok: false,
+      problems: [
+        {
+          path: "/knowledge",
+          message: "must not be so uncertain that no interval can be given",
+          rule: "relation",
+        },
+      ],
+    };
   const cautions = ask(problems, "/baths", () => recipeCautions(recipe, answer, ofBrew));
   return cautions === undefined ? { ok: false, problems } : { ok: true, recipe, cautions };
 }
@@ -51,11 +62,18 @@ function readRecipe(input: unknown, problems: RecipeProblem[]): Recipe | undefin
     return undefined;
   }
   try {
-    // Some editors begin a file with a byte order mark, which nobody sees; a reader may pass it over (RFC 8259, section 8.1).
+    // Some editors begin a file with a byte order mark, which nobody sees; a reader may pass it over (RFC
+    // 8259, section 8.1).
     const value: unknown = typeof input === "string" ? JSON.parse(input.replace(/^\uFEFF/, "")) : input;
-    const version: unknown = typeof value === "object" && value !== null ? (value as Readonly<Record<string, unknown>>)["schemaVersion"] : undefined;
+    const version: unknown =
+      typeof value === "object" && value !== null
+        ? (value as Readonly<Record<string, unknown>>)["schemaVersion"]
+        : undefined;
     if (typeof version === "number" && version > RECIPE_VERSION) {
-      refuse("/schemaVersion", `is ${version}, newer than version ${RECIPE_VERSION} that this package reads: update the package to read it`);
+      refuse(
+        "/schemaVersion",
+        `is ${version}, newer than version ${RECIPE_VERSION} that this package reads: update the package to read it`,
+      );
       return undefined;
     }
     const older = version === 1;

@@ -1,7 +1,11 @@
 import { arrayOf, knownEntry, plainObject, wrongKind } from "../core/guards.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 
-const WORDS: Readonly<Record<Caution["severity"], string>> = { stop: "Stop", warn: "Take care", note: "Note" };
+const WORDS: Readonly<Record<Caution["severity"], string>> = {
+  stop: "Stop",
+  warn: "Take care",
+  note: "Note",
+};
 
 /**
  * Cautions in short English lines.
@@ -17,7 +21,10 @@ const WORDS: Readonly<Record<Caution["severity"], string>> = { stop: "Stop", war
  */
 export function describeCautions(cautions: readonly Caution[]): readonly string[] {
   checkedCautions("describeCautions: cautions", cautions);
-  return gravestFirst(cautions).map(({ severity, message, path }) => `${WORDS[severity]}: ${message}${path === undefined || path === "" ? "" : ` [${path}]`}`);
+  return gravestFirst(cautions).map(
+    ({ severity, message, path }) =>
+      `${WORDS[severity]}: ${message}${path === undefined || path === "" ? "" : ` [${path}]`}`,
+  );
 }
 
 /** Checks what a caution is read for. */

@@ -10,8 +10,8 @@ const LONGEST_S = 1e7;
  * A compensated time in short English lines.
  *
  * @param compensation - what `compensate` returns
- * @returns the time with its interval, a line for each cause that changes it or makes it less sure, then the cautions; with a caution to stop, the
- * cautions first, and the time as what the laws alone would say
+ * @returns the time with its interval, a line for each cause that changes it or makes it less sure, then the
+ * cautions; with a caution to stop, the cautions first, and the time as what the laws alone would say
  * @throws TypeError when `compensation` or a part of it is of the wrong kind
  * @throws RangeError when a time or a factor is not above 0, or a spread not from 0 to 100
  *
@@ -27,10 +27,14 @@ export function describeCompensation(compensation: Compensation): readonly strin
   const clock = (value: number): string => (value <= LONGEST_S ? formatTime(value) : "months");
   const lines = factors
     .filter(({ value, logSd }) => value !== 1 || logSd > 0)
-    .map(({ cause, value, logSd, basis }) => `${cause}: ${change(value)}, give or take ${spread(logSd)} (${basis})`);
+    .map(
+      ({ cause, value, logSd, basis }) =>
+        `${cause}: ${change(value)}, give or take ${spread(logSd)} (${basis})`,
+    );
   const span = `with 90 % certainty between ${clock(lowS)} and ${clock(highS)}.`;
   const said = describeCautions(cautions);
-  if (cautions.some(({ severity }) => severity === "stop")) return ["No time to go by:", ...said, `The laws alone would say ${clock(timeS)}, ${span}`, ...lines];
+  if (cautions.some(({ severity }) => severity === "stop"))
+    return ["No time to go by:", ...said, `The laws alone would say ${clock(timeS)}, ${span}`, ...lines];
   return [`Develop ${clock(timeS)}, ${span}`, ...lines, ...said];
 }
 
@@ -41,7 +45,8 @@ function checkedCompensation(where: string, compensation: unknown): void {
   arrayOf(`${where}.factors`, factors, 0).forEach((factor, i) => {
     const at = `${where}.factors[${i}]`;
     const { cause, value, logSd, basis } = plainObject(at, factor);
-    for (const [field, text] of Object.entries({ cause, basis })) if (typeof text !== "string") wrongKind(`${at}.${field}`, "text", text);
+    for (const [field, text] of Object.entries({ cause, basis }))
+      if (typeof text !== "string") wrongKind(`${at}.${field}`, "text", text);
     aboveZero(`${at}.value`, value);
     inRange(`${at}.logSd`, logSd, 0, 100, "");
   });

@@ -6,11 +6,14 @@ import type { Recipe } from "./types.js";
  *
  * @param recipe - a recipe as `checkRecipe` returns it, its fields in the format's order
  * @returns JSON text, indented by two spaces, with a line break at its end
- * @throws TypeError when `recipe` is not an object, or holds what JSON has no form for: NaN and Infinity would come back as null
+ * @throws TypeError when `recipe` is not an object, or holds what JSON has no form for: NaN and Infinity
+ * would come back as null
  *
  * @example
  * ```ts
- * const check = checkRecipe({ schemaVersion: 1, film: "plate", developer: { kind: "stock", name: "pyro", dilution: "1+1" }, baseline: { timeMin: 6, temperatureC: 18 } });
+ * const developer = { kind: "stock", name: "pyro", dilution: "1+1" };
+ * const baseline = { timeMin: 6, temperatureC: 18 };
+ * const check = checkRecipe({ schemaVersion: 1, film: "plate", developer, baseline });
  * formatRecipe(check.recipe).split("\n")[1] // => "  \"schemaVersion\": 2,"
  * checkRecipe(formatRecipe(check.recipe)).recipe.baseline.timeS // => 360
  * ```

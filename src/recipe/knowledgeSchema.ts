@@ -2,7 +2,19 @@
  * Room: recipe. The schema of the laws that a recipe may carry.
  */
 import type { JsonSchema } from "./readBySchema.js";
-import { above0, CAPACITY, DILUTION, form, from, list, object, one, ORIGIN, TEMPERATURE, TIME } from "./schemaParts.js";
+import {
+  above0,
+  CAPACITY,
+  DILUTION,
+  form,
+  from,
+  list,
+  object,
+  one,
+  ORIGIN,
+  TEMPERATURE,
+  TIME,
+} from "./schemaParts.js";
 
 /** What may be known of the laws, each in the forms that its room takes. */
 export const knowledgeSchema = (): JsonSchema =>
@@ -14,14 +26,30 @@ export const knowledgeSchema = (): JsonSchema =>
           sdKJPerMol: from(0, 200, "kJ/mol"),
           ...ORIGIN,
         }),
-        form("coefficient", ["ratio", "intervalC"], { ratio: from(1, 1e9, "over intervalC"), intervalC: above0(100, "°C"), sdRatio: from(0, 1e9), ...ORIGIN }),
-        form("table", ["rows"], { rows: list(object(["temperatureC", "timeS"], { temperatureC: TEMPERATURE, timeS: TIME }), 2, 50), ...ORIGIN }),
+        form("coefficient", ["ratio", "intervalC"], {
+          ratio: from(1, 1e9, "over intervalC"),
+          intervalC: above0(100, "°C"),
+          sdRatio: from(0, 1e9),
+          ...ORIGIN,
+        }),
+        form("table", ["rows"], {
+          rows: list(object(["temperatureC", "timeS"], { temperatureC: TEMPERATURE, timeS: TIME }), 2, 50),
+          ...ORIGIN,
+        }),
       ],
     },
     dilution: {
       anyOf: [
-        form("power", ["exponent"], { exponent: from(0, 3), sd: from(0, 3), scatterLogSd: from(0, 3), ...ORIGIN }),
-        form("table", ["rows"], { rows: list(object(["dilution", "timeS"], { dilution: DILUTION, timeS: TIME }), 2, 50), ...ORIGIN }),
+        form("power", ["exponent"], {
+          exponent: from(0, 3),
+          sd: from(0, 3),
+          scatterLogSd: from(0, 3),
+          ...ORIGIN,
+        }),
+        form("table", ["rows"], {
+          rows: list(object(["dilution", "timeS"], { dilution: DILUTION, timeS: TIME }), 2, 50),
+          ...ORIGIN,
+        }),
       ],
     },
     agitation: object(["staleLoss", "staleTimeS"], {
@@ -44,14 +72,22 @@ export const knowledgeSchema = (): JsonSchema =>
       anyOf: [
         form("half-life", ["halfLifeH"], { halfLifeH: above0(1e6, "h"), sdLog: from(0, 3), ...ORIGIN }),
         form("life", ["lifeH"], { lifeH: above0(1e6, "h"), ...ORIGIN }),
-        form("slowing", ["perRootH"], { perRootH: from(-1, 1, "ln(time) by the root of an hour"), sdPerRootH: from(0, 3), ...ORIGIN }),
+        form("slowing", ["perRootH"], {
+          perRootH: from(-1, 1, "ln(time) by the root of an hour"),
+          sdPerRootH: from(0, 3),
+          ...ORIGIN,
+        }),
       ],
     },
     growth: object(["gammaInfinity", "ratePerS", "appearanceS"], {
       gammaInfinity: from(0.01, 1000, "gradient"),
       ratePerS: from(1e-7, 100, "1/s"),
       appearanceS: from(0, 1e6, "s"),
-      sd: object(["gammaInfinity", "ratePerS", "appearanceS"], { gammaInfinity: from(0, 1000), ratePerS: from(0, 100), appearanceS: from(0, 1e6) }),
+      sd: object(["gammaInfinity", "ratePerS", "appearanceS"], {
+        gammaInfinity: from(0, 1000),
+        ratePerS: from(0, 100),
+        appearanceS: from(0, 1e6),
+      }),
       ...ORIGIN,
     }),
   });

@@ -12,8 +12,9 @@ const PLACES: Readonly<Record<string, string>> = {
 };
 
 /**
- * The path in a recipe of a field of the conditions: where it is stated, or else where the baseline states it, since what is left out is as in the
- * baseline. A field that `given` states, besides the recipe, keeps its path.
+ * The path in a recipe of a field of the conditions: where it is stated, or else where the baseline states
+ * it, since what is left out is as in the baseline. A field that `given` states, besides the recipe, keeps
+ * its path.
  */
 export function placeOf({ conditions }: Recipe, path: string, given: Conditions = {}): string {
   const [, side, field] = path.split("/");

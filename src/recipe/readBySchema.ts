@@ -1,6 +1,7 @@
 /*
- * Room: recipe. Reads an unknown value by a JSON Schema: one walk that follows the schema, never the value, so that neither depth nor
- * size of the input matters; it makes a clean copy of what is known and lists what is wrong.
+ * Room: recipe. Reads an unknown value by a JSON Schema: one walk that follows the schema, never the value,
+ * so that neither depth nor size of the input matters; it makes a clean copy of what is known and lists what
+ * is wrong.
  */
 import { show } from "../core/guards.js";
 import { pointerTo } from "../core/pointer.js";
@@ -54,7 +55,10 @@ function longer(text: string, most: number): boolean {
   return text.length > most && (text.length > 2 * most || Array.from(text).length > most);
 }
 
-/** Whether a value that is neither object nor array satisfies the schema; of those two, whether their size does. */
+/**
+ * Whether a value that is neither object nor array satisfies the schema; of those two, whether their size
+ * does.
+ */
 function satisfies(schema: JsonSchema, value: unknown): boolean {
   if (!isOfType(schema, value)) return false;
   if (schema.const !== undefined && value !== schema.const) return false;
@@ -64,8 +68,14 @@ function satisfies(schema: JsonSchema, value: unknown): boolean {
     return value >= minimum && value <= maximum && value > exclusiveMinimum;
   }
   if (typeof value === "string")
-    return !longer(value, schema.maxLength ?? Infinity) && (schema.pattern === undefined || new RegExp(schema.pattern, "u").test(value));
-  return !Array.isArray(value) || (value.length >= (schema.minItems ?? 0) && value.length <= (schema.maxItems ?? Infinity));
+    return (
+      !longer(value, schema.maxLength ?? Infinity) &&
+      (schema.pattern === undefined || new RegExp(schema.pattern, "u").test(value))
+    );
+  return (
+    !Array.isArray(value) ||
+    (value.length >= (schema.minItems ?? 0) && value.length <= (schema.maxItems ?? Infinity))
+  );
 }
 
 const NAMES: Readonly<Record<string, string>> = {
@@ -79,14 +89,26 @@ const NAMES: Readonly<Record<string, string>> = {
 
 /** What a schema asks for, in words. */
 function expected(schema: JsonSchema): string {
-  const { type = "", required = [], minimum, maximum, exclusiveMinimum, minItems = 0, maxItems, maxLength, description } = schema;
+  const {
+    type = "",
+    required = [],
+    minimum,
+    maximum,
+    exclusiveMinimum,
+    minItems = 0,
+    maxItems,
+    maxLength,
+    description,
+  } = schema;
   if (schema.anyOf !== undefined) return anyOfThem(schema.anyOf);
   let text = NAMES[type] ?? "anything";
   if (schema.const !== undefined) text = JSON.stringify(schema.const);
   if (schema.enum !== undefined) text = oneOf(schema.enum);
   if (required.length > 0) text += ` with ${required.join(", ")}`;
-  if (minimum !== undefined) text += maximum === undefined ? ` of at least ${minimum}` : ` from ${minimum} to ${maximum}`;
-  else if (exclusiveMinimum !== undefined) text += ` above ${exclusiveMinimum}${maximum === undefined ? "" : ` and at most ${maximum}`}`;
+  if (minimum !== undefined)
+    text += maximum === undefined ? ` of at least ${minimum}` : ` from ${minimum} to ${maximum}`;
+  else if (exclusiveMinimum !== undefined)
+    text += ` above ${exclusiveMinimum}${maximum === undefined ? "" : ` and at most ${maximum}`}`;
   else if (maximum !== undefined) text += ` of at most ${maximum}`;
   if (maxItems !== undefined) text += ` of ${minItems} to ${maxItems}`;
   if (maxLength !== undefined) text += ` of at most ${maxLength} characters`;
@@ -101,8 +123,16 @@ function anyOfThem(forms: readonly JsonSchema[]): string {
   return forms.map(expected).join(", or ");
 }
 
-/** Reads `value` by `schema`; adds to `problems` and returns a copy that holds nothing the schema does not name. */
-export function readBySchema(schema: JsonSchema, value: unknown, path: string, problems: RecipeProblem[]): unknown {
+/**
+ * Reads `value` by `schema`; adds to `problems` and returns a copy that holds nothing the schema does not
+ * name.
+ */
+export function readBySchema(
+  schema: JsonSchema,
+  value: unknown,
+  path: string,
+  problems: RecipeProblem[],
+): unknown {
   if (schema.anyOf !== undefined) return readAnyOf(schema.anyOf, value, path, problems);
   if (!satisfies(schema, value)) {
     report(problems, path, `must be ${expected(schema)}, got ${show(value)}`);
@@ -110,16 +140,25 @@ export function readBySchema(schema: JsonSchema, value: unknown, path: string, p
   }
   if (Array.isArray(value)) {
     const { items } = schema;
-    return items === undefined ? value : Array.from(value, (item, i) => readBySchema(items, item, `${path}/${i}`, problems));
+    return items === undefined
+      ? value
+      : Array.from(value, (item, i) => readBySchema(items, item, `${path}/${i}`, problems));
   }
-  return typeof value === "object" && value !== null ? readObject(schema, value as Readonly<Record<string, unknown>>, path, problems) : value;
+  return typeof value === "object" && value !== null
+    ? readObject(schema, value as Readonly<Record<string, unknown>>, path, problems)
+    : value;
 }
 
 function report(problems: RecipeProblem[], path: string, message: string): void {
   if (problems.length < MOST_PROBLEMS) problems.push({ path, message, rule: "shape" });
 }
 
-function readObject(schema: JsonSchema, value: Readonly<Record<string, unknown>>, path: string, problems: RecipeProblem[]): unknown {
+function readObject(
+  schema: JsonSchema,
+  value: Readonly<Record<string, unknown>>,
+  path: string,
+  problems: RecipeProblem[],
+): unknown {
   const { properties = {}, required = [], additionalProperties } = schema;
   const copy: Record<string, unknown> = {};
   // The schema's own names need no escape in a pointer, and its objects hold nothing but names.
@@ -133,12 +172,19 @@ function readObject(schema: JsonSchema, value: Readonly<Record<string, unknown>>
     for (const key of Object.keys(value)) {
       if (problems.length >= MOST_PROBLEMS) break;
       if (!Object.hasOwn(properties, key))
-        report(problems, key.length > LONGEST_NAME ? path : pointerTo(path, key), `${show(key)} is not a field here; known are ${Object.keys(properties).join(", ")}`);
+        report(
+          problems,
+          key.length > LONGEST_NAME ? path : pointerTo(path, key),
+          `${show(key)} is not a field here; known are ${Object.keys(properties).join(", ")}`,
+        );
     }
   return copy;
 }
 
-/** The field by which one of several forms is told from the others: the first required one, where it has one fixed value. */
+/**
+ * The field by which one of several forms is told from the others: the first required one, where it has one
+ * fixed value.
+ */
 function tellingField({ properties, required }: JsonSchema): string | undefined {
   const first = required?.[0];
   return first !== undefined && properties?.[first]?.const !== undefined ? first : undefined;
@@ -147,7 +193,11 @@ function tellingField({ properties, required }: JsonSchema): string | undefined 
 function belongs(branch: JsonSchema, value: unknown): boolean {
   if (!isOfType(branch, value)) return false;
   const telling = tellingField(branch);
-  return telling === undefined || typeof value !== "object" || ownField(value, telling) === branch.properties?.[telling]?.const;
+  return (
+    telling === undefined ||
+    typeof value !== "object" ||
+    ownField(value, telling) === branch.properties?.[telling]?.const
+  );
 }
 
 function ownField(value: unknown, key: string): unknown {
@@ -155,7 +205,12 @@ function ownField(value: unknown, key: string): unknown {
 }
 
 /** One of several forms. What is wrong is told by the form that the value means to be, and of no other. */
-function readAnyOf(branches: readonly JsonSchema[], value: unknown, path: string, problems: RecipeProblem[]): unknown {
+function readAnyOf(
+  branches: readonly JsonSchema[],
+  value: unknown,
+  path: string,
+  problems: RecipeProblem[],
+): unknown {
   let nearest: readonly RecipeProblem[] | undefined;
   for (const branch of branches) {
     if (!belongs(branch, value)) continue;
@@ -165,7 +220,8 @@ function readAnyOf(branches: readonly JsonSchema[], value: unknown, path: string
     nearest ??= found;
   }
   if (nearest === undefined) {
-    const telling = kindOf(value) === "object" ? branches.map(tellingField).find((name) => name !== undefined) : undefined;
+    const telling =
+      kindOf(value) === "object" ? branches.map(tellingField).find((name) => name !== undefined) : undefined;
     if (telling === undefined) report(problems, path, `must be ${anyOfThem(branches)}, got ${show(value)}`);
     else {
       const known = oneOf(branches.map((branch) => branch.properties?.[telling]?.const));

@@ -12,19 +12,31 @@ import { placed, placeOf } from "./places.js";
 import type { Recipe, StockDeveloper } from "./types.js";
 
 /** Today's bath; what the conditions leave out is as in the baseline. */
-function today({ baseline, conditions = {} }: Recipe): { readonly temperatureC: number; readonly usedCm2PerL: number; readonly ageH: number } {
+function today({ baseline, conditions = {} }: Recipe): {
+  readonly temperatureC: number;
+  readonly usedCm2PerL: number;
+  readonly ageH: number;
+} {
   const { temperatureC, usedCm2PerL = 0, ageH = 0 } = { ...baseline, ...conditions };
   return { temperatureC, usedCm2PerL, ageH };
 }
 
-const bathMl = (developer: Recipe["developer"]): number | undefined => (developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl);
+const bathMl = (developer: Recipe["developer"]): number | undefined =>
+  developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
 
-/** The cautions of the brew room about a recipe's brew, as it was mixed and at the bath's temperature; throws what is wrong with the brew. */
+/**
+ * The cautions of the brew room about a recipe's brew, as it was mixed and at the bath's temperature; throws
+ * what is wrong with the brew.
+ */
 export function brewCautions(recipe: Recipe): readonly Caution[] {
   const { developer, material } = recipe;
   if (developer.kind !== "brew") return [];
   const { ageH, temperatureC } = today(recipe);
-  const use = { ageH, ...(material.iso === undefined ? {} : { filmIso: material.iso }), softEmulsion: material.emulsion === "soft" };
+  const use = {
+    ageH,
+    ...(material.iso === undefined ? {} : { filmIso: material.iso }),
+    softEmulsion: material.emulsion === "soft",
+  };
   const { brew } = developer;
   // The constants of the brew room hold to 50 °C.
   const inBath = checkBrew({ ...brew, temperatureC: Math.min(50, temperatureC) }, use);
@@ -34,7 +46,11 @@ export function brewCautions(recipe: Recipe): readonly Caution[] {
 }
 
 /** The cautions about the bath that develops, beside those that were found already. */
-export function developerCautions(recipe: Recipe, known: readonly Caution[], ofBrew: readonly Caution[]): readonly Caution[] {
+export function developerCautions(
+  recipe: Recipe,
+  known: readonly Caution[],
+  ofBrew: readonly Caution[],
+): readonly Caution[] {
   const { developer, material } = recipe;
   // Two rooms know of a dead bath, and of a full one; both put it in the same place.
   const found = usedBath(recipe).filter(({ code }) => !known.some((one) => one.code === code));
@@ -43,16 +59,24 @@ export function developerCautions(recipe: Recipe, known: readonly Caution[], ofB
   const dead = [...known, ...found].some(({ code }) => code === "bath-past-life");
   for (const one of ofBrew)
     if (!(dead && one.code === "made-long-ago"))
-      found.push({ ...one, path: one.path === undefined ? "/developer/brew" : placeOf(recipe, `/conditions${one.path}`) });
+      found.push({
+        ...one,
+        path: one.path === undefined ? "/developer/brew" : placeOf(recipe, `/conditions${one.path}`),
+      });
   return found;
 }
 
 /** The cautions of all rooms about a recipe that is valid, gravest first, each once. */
-export function recipeCautions(recipe: Recipe, answer: Compensation, ofBrew: readonly Caution[]): readonly Caution[] {
+export function recipeCautions(
+  recipe: Recipe,
+  answer: Compensation,
+  ofBrew: readonly Caution[],
+): readonly Caution[] {
   const { developer, material, baths } = recipe;
   const found: Caution[] = [...answer.cautions, ...developerCautions(recipe, answer.cautions, ofBrew)];
   if (recipe.byInspection === true)
-    for (const one of safelightCautions(material.sensitization ?? "panchromatic")) found.push({ ...one, path: "/byInspection" });
+    for (const one of safelightCautions(material.sensitization ?? "panchromatic"))
+      found.push({ ...one, path: "/byInspection" });
   if (baths !== undefined)
     found.push(
       ...bathCautions({
@@ -70,7 +94,13 @@ export function recipeCautions(recipe: Recipe, answer: Compensation, ofBrew: rea
 function littleStock(developer: StockDeveloper, areaCm2: number | undefined): readonly Caution[] {
   const { dilution, volumeMl, family, leastMlPerRoll } = developer;
   if (volumeMl === undefined || areaCm2 === undefined || (family ?? leastMlPerRoll) === undefined) return [];
-  const question = { dilution, totalMl: volumeMl, areaCm2, ...(family === undefined ? {} : { family }), ...(leastMlPerRoll === undefined ? {} : { leastMlPerRoll }) };
+  const question = {
+    dilution,
+    totalMl: volumeMl,
+    areaCm2,
+    ...(family === undefined ? {} : { family }),
+    ...(leastMlPerRoll === undefined ? {} : { leastMlPerRoll }),
+  };
   return stockCautions(question).map((one) => ({ ...one, path: "/developer/volumeMl" }));
 }
 
@@ -89,7 +119,9 @@ function usedBath(recipe: Recipe): readonly Caution[] {
     ...(capacityCm2PerL === undefined ? {} : { capacityCm2PerL }),
     ...(keepingLimitH === undefined ? {} : { keepingLimitH }),
   });
-  const found: Caution[] = cautions.map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
+  const found: Caution[] = cautions.map((one) =>
+    placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }),
+  );
   const afterCm2PerL = usedCm2PerL + (1000 * (material.areaCm2 ?? 0)) / (bathMl(developer) ?? Infinity);
   const limit = capacityCm2PerL ?? Infinity;
   if (!isPast(usedCm2PerL, limit) && isPast(afterCm2PerL, limit))

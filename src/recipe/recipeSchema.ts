@@ -2,7 +2,26 @@ import { handbookIngredients } from "../handbook/ingredients.js";
 import { handbookLeastStock } from "../handbook/dilution.js";
 import { knowledgeSchema } from "./knowledgeSchema.js";
 import type { JsonSchema } from "./readBySchema.js";
-import { above0, AGE, AGITATION, AREA_PER_L, CAPACITY, DILUTION, form, from, GAMMA, LINES, list, object, one, RUNS, TEMPERATURE, text, YES, type Fields } from "./schemaParts.js";
+import {
+  above0,
+  AGE,
+  AGITATION,
+  AREA_PER_L,
+  CAPACITY,
+  DILUTION,
+  form,
+  from,
+  GAMMA,
+  LINES,
+  list,
+  object,
+  one,
+  RUNS,
+  TEMPERATURE,
+  text,
+  YES,
+  type Fields,
+} from "./schemaParts.js";
 import { RECIPE_VERSION } from "./types.js";
 
 const brewed = (ingredient: JsonSchema, required: readonly string[], rest: Fields): JsonSchema =>
@@ -15,7 +34,10 @@ function brewSchema(): JsonSchema {
     ingredients: list(
       {
         anyOf: [
-          brewed({ const: "ascorbic-acid-tablet" }, ["tablets", "labelMg"], { tablets: from(0, 1e4), labelMg: above0(5000, "mg") }),
+          brewed({ const: "ascorbic-acid-tablet" }, ["tablets", "labelMg"], {
+            tablets: from(0, 1e4),
+            labelMg: above0(5000, "mg"),
+          }),
           brewed(one(...weighed), ["massG"], { massG: grams, lowG: grams, highG: grams }),
         ],
       },
@@ -105,8 +127,9 @@ const recipeOf = (version: number, material: JsonSchema, materialName: string, t
 let schemas: readonly [current: JsonSchema, older: JsonSchema] | undefined;
 
 /**
- * The current version, and the one before: the film as a bare name, and the known time in minutes. Put together at first use, since most programs
- * that import the package never check a recipe, and it costs a start 1 to 2 ms.
+ * The current version, and the one before: the film as a bare name, and the known time in minutes. Put
+ * together at first use, since most programs that import the package never check a recipe, and it costs a
+ * start 1 to 2 ms.
  */
 export function recipeSchemas(): readonly [current: JsonSchema, older: JsonSchema] {
   schemas ??= [
@@ -117,12 +140,12 @@ export function recipeSchemas(): readonly [current: JsonSchema, older: JsonSchem
 }
 
 /**
- * The recipe format as JSON Schema, draft 2020-12: what {@link checkRecipe} accepts, apart from values that each are in range and do not go
- * together, such as a table whose rows contradict each other.
+ * The recipe format as JSON Schema, draft 2020-12: what {@link checkRecipe} accepts, apart from values that
+ * each are in range and do not go together, such as a table whose rows contradict each other.
  *
- * @remarks A. Wright, H. Andrews, B. Hutton, G. Dennis, JSON Schema: A Media Type for Describing JSON Documents, and the validation
- * vocabulary, 2022. Both versions that are read are in it. Problems that a schema cannot express come from `checkRecipe` alone, marked
- * `rule: "relation"`.
+ * @remarks A. Wright, H. Andrews, B. Hutton, G. Dennis, JSON Schema: A Media Type for Describing JSON
+ * Documents, and the validation vocabulary, 2022. Both versions that are read are in it. Problems that a
+ * schema cannot express come from `checkRecipe` alone, marked `rule: "relation"`.
  *
  * @example
  * ```ts

@@ -12,15 +12,18 @@ export interface RecipeStandardSchema {
   readonly "~standard": {
     readonly version: 1;
     readonly vendor: string;
-    readonly validate: (value: unknown) => { readonly value: Recipe } | { readonly issues: readonly StandardIssue[] };
+    readonly validate: (
+      value: unknown,
+    ) => { readonly value: Recipe } | { readonly issues: readonly StandardIssue[] };
   };
 }
 
 /**
- * {@link checkRecipe} behind the Standard Schema interface, for libraries that take any validator of that kind.
+ * {@link checkRecipe} behind the Standard Schema interface, for libraries that take any validator of that
+ * kind.
  *
- * @remarks Standard Schema, version 1 (C. McDonnell, F. Hiller, D. Blass, 2025): `validate` returns the value or the issues, whose paths are lists
- * of names. Cautions are not in it: they need `checkRecipe`.
+ * @remarks Standard Schema, version 1 (C. McDonnell, F. Hiller, D. Blass, 2025): `validate` returns the value
+ * or the issues, whose paths are lists of names. Cautions are not in it: they need `checkRecipe`.
  *
  * @example
  * ```ts
@@ -33,7 +36,9 @@ export const recipeStandardSchema: RecipeStandardSchema = {
     vendor: "darkroom-kinetics",
     validate: (value) => {
       const check = checkRecipe(value);
-      return check.ok ? { value: check.recipe } : { issues: check.problems.map(({ message, path }) => ({ message, path: namesOf(path) })) };
+      return check.ok
+        ? { value: check.recipe }
+        : { issues: check.problems.map(({ message, path }) => ({ message, path: namesOf(path) })) };
     },
   },
 };

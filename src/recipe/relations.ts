@@ -1,6 +1,6 @@
 /*
- * Room: recipe. Values that are each in range and do not go together. The rooms know their own rules: each is asked, and what it throws
- * becomes a problem with a path.
+ * Room: recipe. Values that are each in range and do not go together. The rooms know their own rules: each is
+ * asked, and what it throws becomes a problem with a path.
  */
 import { agitationFactor } from "../agitation/agitationFactor.js";
 import { ageFactor } from "../exhaustion/ageFactor.js";
@@ -14,34 +14,60 @@ import type { Recipe, RecipeProblem } from "./types.js";
 /** A guard's text: function, argument, the field in it, what the field must be. */
 const FIELD = /^\w+: \w+((?:\.\w+|\[\d+\])*) .*$/;
 
-/** Asks a room and turns its refusal into a problem at `path`, or at the field below it that the refusal names; `more` is added to what it says. */
+/**
+ * Asks a room and turns its refusal into a problem at `path`, or at the field below it that the refusal
+ * names; `more` is added to what it says.
+ */
 export function ask<T>(problems: RecipeProblem[], path: string, call: () => T, more = ""): T | undefined {
   try {
     return call();
   } catch (error) {
     const { message } = error as Error;
     const field = message.replace(FIELD, "$1").replace(/[.[]/g, "/").replaceAll("]", "");
-    problems.push({ path: path + field, message: message.slice(message.indexOf(" must ") + 1) + more, rule: "relation" });
+    problems.push({
+      path: path + field,
+      message: message.slice(message.indexOf(" must ") + 1) + more,
+      rule: "relation",
+    });
     return undefined;
   }
 }
 
 /** The problems of a recipe whose shape is right, apart from those of its brew. */
-export function relationProblems({ baseline, conditions = {}, knowledge = {} }: Recipe): readonly RecipeProblem[] {
+export function relationProblems({
+  baseline,
+  conditions = {},
+  knowledge = {},
+}: Recipe): readonly RecipeProblem[] {
   const problems: RecipeProblem[] = [];
   const { temperature, dilution, agitation, use, age, growth = genericGrowthLaw } = knowledge;
-  if (temperature !== undefined) ask(problems, "/knowledge/temperature", () => temperatureFactor(temperature, 20, 20));
-  if (dilution !== undefined) ask(problems, "/knowledge/dilution", () => dilutionFactor("stock", "stock", dilution));
-  if (agitation !== undefined) ask(problems, "/knowledge/agitation", () => agitationFactor("continuous", "continuous", agitation));
+  if (temperature !== undefined)
+    ask(problems, "/knowledge/temperature", () => temperatureFactor(temperature, 20, 20));
+  if (dilution !== undefined)
+    ask(problems, "/knowledge/dilution", () => dilutionFactor("stock", "stock", dilution));
+  if (agitation !== undefined)
+    ask(problems, "/knowledge/agitation", () => agitationFactor("continuous", "continuous", agitation));
   for (const [side, { usedCm2PerL = 0, ageH = 0, gamma }] of Object.entries({ baseline, conditions })) {
     if (use !== undefined) ask(problems, `/${side}/usedCm2PerL`, () => useFactor(use, usedCm2PerL));
-    // Past its life today a bath has no time, which is a caution; a known time past its life cannot have been.
-    if (age !== undefined && (age.kind === "half-life" || side === "baseline")) ask(problems, `/${side}/ageH`, () => ageFactor(age, ageH));
-    // Without a wanted gradient nothing is worked out from the one that the known time gave; an own law has to agree with it all the same.
+    // Past its life today a bath has no time, which is a caution; a known time past its life cannot have
+    // been.
+    if (age !== undefined && (age.kind === "half-life" || side === "baseline"))
+      ask(problems, `/${side}/ageH`, () => ageFactor(age, ageH));
+    // Without a wanted gradient nothing is worked out from the one that the known time gave; an own law has
+    // to agree with it all the same.
     if (gamma === undefined || (conditions.gamma === undefined && knowledge.growth === undefined)) continue;
-    ask(problems, `/${side}/gamma`, () => timeForGamma(growth, gamma), knowledge.growth ? "" : "; the limit is only assumed, as knowledge.growth is not given");
+    ask(
+      problems,
+      `/${side}/gamma`,
+      () => timeForGamma(growth, gamma),
+      knowledge.growth ? "" : "; the limit is only assumed, as knowledge.growth is not given",
+    );
   }
   if (conditions.gamma !== undefined && baseline.gamma === undefined)
-    problems.push({ path: "/baseline/gamma", message: "must be given, since a gradient is wanted: which one did the known time give?", rule: "relation" });
+    problems.push({
+      path: "/baseline/gamma",
+      message: "must be given, since a gradient is wanted: which one did the known time give?",
+      rule: "relation",
+    });
   return problems;
 }

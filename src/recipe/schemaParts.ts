@@ -7,13 +7,30 @@ import type { JsonSchema } from "./readBySchema.js";
 export type Fields = Readonly<Record<string, JsonSchema>>;
 
 export const from = (minimum: number, maximum: number, description?: string): JsonSchema =>
-  description === undefined ? { type: "number", minimum, maximum } : { type: "number", minimum, maximum, description };
+  description === undefined
+    ? { type: "number", minimum, maximum }
+    : { type: "number", minimum, maximum, description };
 /** What lies between 0 and 1e-30 measures nothing: the guards of every room refuse it too. */
-export const above0 = (maximum: number, description: string): JsonSchema => ({ type: "number", exclusiveMinimum: 1e-30, maximum, description });
+export const above0 = (maximum: number, description: string): JsonSchema => ({
+  type: "number",
+  exclusiveMinimum: 1e-30,
+  maximum,
+  description,
+});
 export const text = (maxLength: number): JsonSchema => ({ type: "string", maxLength });
 export const one = (...choices: readonly string[]): JsonSchema => ({ type: "string", enum: choices });
-export const list = (items: JsonSchema, minItems: number, maxItems: number): JsonSchema => ({ type: "array", items, minItems, maxItems });
-export const object = (required: readonly string[], properties: Fields): JsonSchema => ({ type: "object", properties, required, additionalProperties: false });
+export const list = (items: JsonSchema, minItems: number, maxItems: number): JsonSchema => ({
+  type: "array",
+  items,
+  minItems,
+  maxItems,
+});
+export const object = (required: readonly string[], properties: Fields): JsonSchema => ({
+  type: "object",
+  properties,
+  required,
+  additionalProperties: false,
+});
 /** One of several forms; the field `kind` comes first and tells them apart. */
 export const form = (kind: string, required: readonly string[], properties: Fields): JsonSchema =>
   object(["kind", ...required], { kind: { const: kind }, ...properties });
@@ -40,4 +57,6 @@ export const DILUTION: JsonSchema = {
   description: '"stock" or parts such as "1+9", the water last',
 };
 
-export const AGITATION: JsonSchema = { anyOf: [one("continuous", "stand"), object(["everyS"], { everyS: above0(3600, "s") })] };
+export const AGITATION: JsonSchema = {
+  anyOf: [one("continuous", "stand"), object(["everyS"], { everyS: above0(3600, "s") })],
+};

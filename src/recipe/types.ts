@@ -1,5 +1,6 @@
 /*
- * Room: recipe. A written recipe: what is developed in what, the time that is known for it, and all that is known besides. Plain JSON.
+ * Room: recipe. A written recipe: what is developed in what, the time that is known for it, and all that is
+ * known besides. Plain JSON.
  */
 import type { Agitation } from "../agitation/agitation.js";
 import type { Brew } from "../brew/brew.js";
@@ -57,7 +58,9 @@ export interface BrewDeveloper extends DeveloperLimits {
 }
 
 /** A known time; dilution and agitation are the recipe's own where they are left out. */
-export type RecipeBaseline = Omit<Baseline, "dilution" | "hydroquinone" | "emulsion"> & { readonly dilution?: string };
+export type RecipeBaseline = Omit<Baseline, "dilution" | "hydroquinone" | "emulsion"> & {
+  readonly dilution?: string;
+};
 
 /** Today's bath. What is left out is as in the baseline. */
 export interface RecipeConditions {
@@ -89,7 +92,10 @@ export interface Recipe {
 export interface RecipeProblem {
   readonly path: string;
   readonly message: string;
-  /** `"shape"`: the JSON Schema refuses it too; `"relation"`: values that do not go together, which no schema can say */
+  /**
+   * `"shape"`: the JSON Schema refuses it too; `"relation"`: values that do not go together, which no schema
+   * can say
+   */
   readonly rule: "shape" | "relation";
 }
 

@@ -17,11 +17,12 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  * @param lowC - lower end of the interval at which both agree, 0 to 100 °C
  * @param highC - upper end, above `lowC`, to 100 °C
  * @returns an Arrhenius law, E in kJ/mol, with the standard deviation that the interval implies
- * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not above `lowC` or
- * the law gives more than 200 kJ/mol there, or a spread above 200 kJ/mol because the interval is too short to tell
+ * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not
+ * above `lowC` or the law gives more than 200 kJ/mol there, or a spread above 200 kJ/mol because the interval
+ * is too short to tell
  *
- * @remarks E = R ln(rate(high)/rate(low)) / (1/T_low − 1/T_high). Away from the interval the forms part: a coefficient is
- * straight in °C, Arrhenius in 1/T.
+ * @remarks E = R ln(rate(high)/rate(low)) / (1/T_low − 1/T_high). Away from the interval the forms part: a
+ * coefficient is straight in °C, Arrhenius in 1/T.
  *
  * @example
  * ```ts
@@ -46,6 +47,7 @@ export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number)
 export function inverseSpan(where: string, lowC: number, highC: number): number {
   bathTemperature(`${where} lowC`, lowC);
   bathTemperature(`${where} highC`, highC);
-  if (!(highC > lowC)) throw new RangeError(`${where} highC must be above lowC (${lowC} °C), got ${highC} °C`);
+  if (!(highC > lowC))
+    throw new RangeError(`${where} highC must be above lowC (${lowC} °C), got ${highC} °C`);
   return inverseKelvin(lowC) - inverseKelvin(highC);
 }

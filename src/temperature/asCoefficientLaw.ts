@@ -10,10 +10,11 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  * @param lowC - lower end of the interval at which both agree, 0 to 100 °C
  * @param highC - upper end, above `lowC`, to 100 °C
  * @returns a coefficient law over `highC − lowC` degrees, with the standard deviation of its ratio
- * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not above `lowC` or the
- * interval is too short for the ratio or its spread to be told
+ * @throws TypeError or RangeError as {@link temperatureFactor} does, and a RangeError when `highC` is not
+ * above `lowC` or the interval is too short for the ratio or its spread to be told
  *
- * @remarks ratio = rate(high)/rate(low). A ratio over 7 °C is not one over 10 °C: state the interval with the number.
+ * @remarks ratio = rate(high)/rate(low). A ratio over 7 °C is not one over 10 °C: state the interval with the
+ * number.
  *
  * @example
  * ```ts

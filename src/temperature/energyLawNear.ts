@@ -3,8 +3,9 @@ import { asArrheniusLaw } from "./asArrheniusLaw.js";
 import { lawSlope, type ArrheniusLaw, type TemperatureLaw } from "./law.js";
 
 /**
- * Any temperature law as one activation energy, so that it can be learned: a coefficient or a table becomes the Arrhenius law that agrees with it
- * 5 °C either side of `baseC`, 0 to 100 °C, and keeps its sources. Throws when the law is none.
+ * Any temperature law as one activation energy, so that it can be learned: a coefficient or a table becomes
+ * the Arrhenius law that agrees with it 5 °C either side of `baseC`, 0 to 100 °C, and keeps its sources.
+ * Throws when the law is none.
  */
 export function energyLawNear(where: string, law: TemperatureLaw, baseC: number): ArrheniusLaw {
   lawSlope(where, law);

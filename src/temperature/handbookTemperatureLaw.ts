@@ -10,8 +10,9 @@ import type { CoefficientLaw } from "./law.js";
  * @throws TypeError when `developer` is not text
  * @throws RangeError when it is not one of the known developers; the message lists them
  *
- * @remarks Coefficients differ by developer and by material, so each has a spread of 10 to 24 %. Those whose source says
- * "from memory" were not seen in print. There is none for grocery developers of coffee and vitamin C: nobody printed one.
+ * @remarks Coefficients differ by developer and by material, so each has a spread of 10 to 24 %. Those whose
+ * source says "from memory" were not seen in print. There is none for grocery developers of coffee and
+ * vitamin C: nobody printed one.
  *
  * @example
  * ```ts
@@ -19,5 +20,9 @@ import type { CoefficientLaw } from "./law.js";
  * ```
  */
 export function handbookTemperatureLaw(developer: HandbookDeveloper): CoefficientLaw {
-  return { kind: "coefficient", published: true, ...knownEntry("handbookTemperatureLaw: developer", handbookTemperature, developer) };
+  return {
+    kind: "coefficient",
+    published: true,
+    ...knownEntry("handbookTemperatureLaw: developer", handbookTemperature, developer),
+  };
 }

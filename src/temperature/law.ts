@@ -6,7 +6,10 @@ import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
 import type { LawOrigin } from "../core/term.js";
 
-/** Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93, 025010, 2021). */
+/**
+ * Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93,
+ * 025010, 2021).
+ */
 export const GAS_CONSTANT_KJ: number = 8.314462618e-3;
 
 /** 0 °C in kelvin, by definition. */
@@ -22,12 +25,17 @@ export interface TemperatureRow {
  * How development time depends on temperature: plain data, in one of three forms.
  *
  * - `"arrhenius"`: ln(rate) = (E/R)(1/T0 − 1/T), E in kJ/mol from 0 to 200, with its standard deviation.
- * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is 1 or more and
- *   at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
- * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a colder one.
+ * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is
+ *   1 or more and at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
+ * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a
+ *   colder one.
  */
 export type TemperatureLaw =
-  | ({ readonly kind: "arrhenius"; readonly activationEnergyKJPerMol: number; readonly sdKJPerMol?: number } & LawOrigin)
+  | ({
+      readonly kind: "arrhenius";
+      readonly activationEnergyKJPerMol: number;
+      readonly sdKJPerMol?: number;
+    } & LawOrigin)
   | ({
       readonly kind: "coefficient";
       readonly ratio: number;
@@ -65,8 +73,8 @@ export function checkedRows(where: string, rows: unknown): readonly TimeKnot[] {
 }
 
 /**
- * Checks a law and returns the slope of ln(time): over 1/T in 1/K for `"arrhenius"`, over °C for `"coefficient"`; `undefined` for a
- * table, whose slope changes.
+ * Checks a law and returns the slope of ln(time): over 1/T in 1/K for `"arrhenius"`, over °C for
+ * `"coefficient"`; `undefined` for a table, whose slope changes.
  */
 export function lawSlope(where: string, law: TemperatureLaw): number | undefined {
   plainObject(where, law, " law");
@@ -74,7 +82,10 @@ export function lawSlope(where: string, law: TemperatureLaw): number | undefined
   const { kind } = law;
   if (kind === "arrhenius") {
     inRange(where, law.sdKJPerMol ?? 0, 0, 200, " kJ/mol", " law.sdKJPerMol");
-    return inRange(where, law.activationEnergyKJPerMol, 0, 200, " kJ/mol", " law.activationEnergyKJPerMol") / GAS_CONSTANT_KJ;
+    return (
+      inRange(where, law.activationEnergyKJPerMol, 0, 200, " kJ/mol", " law.activationEnergyKJPerMol") /
+      GAS_CONSTANT_KJ
+    );
   }
   if (kind === "coefficient") return coefficientSlope(where, law);
   checkTable(where, law);

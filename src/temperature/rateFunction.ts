@@ -5,7 +5,8 @@ import { bathTemperature, lawSlope, tableTime, ZERO_CELSIUS_K, type TemperatureL
  *
  * @param law - the temperature law of the developer and material
  * @param referenceC - the temperature at which the rate is 1, 0 to 100 °C
- * @returns a function from °C (0 to 100) to the relative rate, dimensionless; it throws a RangeError outside that range
+ * @returns a function from °C (0 to 100) to the relative rate, dimensionless; it throws a RangeError outside
+ * that range
  * @throws TypeError or RangeError as {@link temperatureFactor} does
  *
  * @remarks rate(T) = 1 / temperatureFactor(law, referenceC, T).

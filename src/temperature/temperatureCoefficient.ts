@@ -10,8 +10,8 @@ import type { TemperatureLaw } from "./law.js";
  * @returns the ratio of rates, dimensionless
  * @throws TypeError or RangeError as {@link temperatureFactor} does
  *
- * @remarks A coefficient means nothing without its interval: Ives (1920) prints ratios over 7 °C, Mees (1911) K25/K15, the
- * older lists 10 °C. C. E. K. Mees, Jahrbuch für Photographie 25, 1911, p. 170.
+ * @remarks A coefficient means nothing without its interval: Ives (1920) prints ratios over 7 °C, Mees (1911)
+ * K25/K15, the older lists 10 °C. C. E. K. Mees, Jahrbuch für Photographie 25, 1911, p. 170.
  *
  * @example
  * ```ts

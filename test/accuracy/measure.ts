@@ -39,8 +39,15 @@ function nearest<At>(known: readonly Row<At>[], row: Row<At>): Row<At> {
 
 type Predict<At> = (start: Row<At>, at: At, known: readonly Row<At>[]) => Compensation;
 
-/** Every prediction of a row from `size` other rows of its table: all choices, or all the others when `size` is undefined. */
-function predictions<At>(tables: readonly Table<At>[], size: 1 | 2 | undefined, predict: Predict<At>): readonly Hit[] {
+/**
+ * Every prediction of a row from `size` other rows of its table: all choices, or all the others when `size`
+ * is undefined.
+ */
+function predictions<At>(
+  tables: readonly Table<At>[],
+  size: 1 | 2 | undefined,
+  predict: Predict<At>,
+): readonly Hit[] {
   return tables.flatMap((table) =>
     table.rows.flatMap((row, k) => {
       const others = table.rows.filter((_, i) => i !== k);
@@ -55,19 +62,31 @@ function predictions<At>(tables: readonly Table<At>[], size: 1 | 2 | undefined, 
   );
 }
 
-const byDefault: Predict<number> = (start, at) => compensate({ timeS: start.timeS, temperatureC: start.at }, { temperatureC: at });
+const byDefault: Predict<number> = (start, at) =>
+  compensate({ timeS: start.timeS, temperatureC: start.at }, { temperatureC: at });
 const byFit: Predict<number> = (start, at, known) => {
   const { law } = fitTemperatureLaw(known.map((row) => ({ temperatureC: row.at, timeS: row.timeS })));
-  return compensate({ timeS: start.timeS, temperatureC: start.at }, { temperatureC: at }, { temperature: law });
+  return compensate(
+    { timeS: start.timeS, temperatureC: start.at },
+    { temperatureC: at },
+    { temperature: law },
+  );
 };
 const dilutedByDefault: Predict<string> = (start, at) =>
   compensate({ timeS: start.timeS, temperatureC: 20, dilution: start.at }, { dilution: at });
 const dilutedByFit: Predict<string> = (start, at, known) => {
   const { law } = fitDilutionLaw(known.map((row) => ({ dilution: row.at, timeS: row.timeS })));
-  return compensate({ timeS: start.timeS, temperatureC: 20, dilution: start.at }, { dilution: at }, { dilution: law });
+  return compensate(
+    { timeS: start.timeS, temperatureC: 20, dilution: start.at },
+    { dilution: at },
+    { dilution: law },
+  );
 };
 
-/** Published ratios of time under two agitations; where a range is printed, its geometric middle is the row and its ends the rounding. */
+/**
+ * Published ratios of time under two agitations; where a range is printed, its geometric middle is the row
+ * and its ends the rounding.
+ */
 function agitationHits(): readonly Hit[] {
   return agitationRatios.flatMap(({ id, rows }) =>
     rows.map(({ from, to, low, high }) => {
@@ -80,7 +99,12 @@ function agitationHits(): readonly Hit[] {
 /** Published rules of use at their full capacity, or at the tenth roll, against the generic rule. */
 function useHits(): readonly Hit[] {
   const factor = (id: string, rollsPerL: number, low: number, high: number): Hit =>
-    rangeHit(id, compensate({ timeS: 600, temperatureC: 20 }, { usedCm2PerL: rollsPerL * 516.128 }), 600 * low, 600 * high);
+    rangeHit(
+      id,
+      compensate({ timeS: 600, temperatureC: 20 }, { usedCm2PerL: rollsPerL * 516.128 }),
+      600 * low,
+      600 * high,
+    );
   return [
     ...useRules.flatMap(({ id, rows }) =>
       rows.map(({ increase, rolls, volume, capacityRolls }) => {
@@ -88,7 +112,9 @@ function useHits(): readonly Hit[] {
         return factor(id, volume === "litre" ? capacityRolls : capacityRolls / 3.785411784, printed, printed);
       }),
     ),
-    ...stepRule.rows.slice(1).map(({ first, factor: printed }) => factor(stepRule.id, first - 1, printed, printed)),
+    ...stepRule.rows
+      .slice(1)
+      .map(({ first, factor: printed }) => factor(stepRule.id, first - 1, printed, printed)),
     ...perFilmRange.rows.map(({ low, high }) => factor(perFilmRange.id, 5, 1 + 5 * low, 1 + 5 * high)),
   ];
 }
@@ -108,10 +134,18 @@ export function measureAccuracy(): readonly Series[] {
   return [
     { room: "temperature", way: "one row, generic law", hits: predictions(temperatureTables, 1, byDefault) },
     { room: "temperature", way: "two rows, fitted law", hits: predictions(temperatureTables, 2, byFit) },
-    { room: "temperature", way: "all other rows, fitted law", hits: predictions(temperatureTables, undefined, byFit) },
+    {
+      room: "temperature",
+      way: "all other rows, fitted law",
+      hits: predictions(temperatureTables, undefined, byFit),
+    },
     { room: "dilution", way: "one row, generic law", hits: predictions(dilutionTables, 1, dilutedByDefault) },
     { room: "dilution", way: "two rows, fitted law", hits: predictions(dilutionTables, 2, dilutedByFit) },
-    { room: "dilution", way: "all other rows, fitted law", hits: predictions(dilutionTables, undefined, dilutedByFit) },
+    {
+      room: "dilution",
+      way: "all other rows, fitted law",
+      hits: predictions(dilutionTables, undefined, dilutedByFit),
+    },
     { room: "agitation", way: "published ratios, generic law", hits: agitationHits() },
     { room: "use", way: "published rules, generic law", hits: useHits() },
   ];

@@ -38,10 +38,28 @@ const one = (value: number): string => value.toFixed(1);
 
 function table(summaries: readonly Summary[]): string {
   return [
-    cells("room", "predicted from", "n", "median error", "90 % of errors below", "largest", "inside the 90 % interval", "inside the print's rounding"),
+    cells(
+      "room",
+      "predicted from",
+      "n",
+      "median error",
+      "90 % of errors below",
+      "largest",
+      "inside the 90 % interval",
+      "inside the print's rounding",
+    ),
     cells(...Array.from({ length: 8 }, (_, i) => (i < 2 ? "---" : "---:"))),
     ...summaries.map(({ room, way, n, median: m, p90, max, inInterval, inRounding }) =>
-      cells(room, way, String(n), `${one(m)} %`, `${one(p90)} %`, `${one(max)} %`, `${one(inInterval)} %`, `${one(inRounding)} %`),
+      cells(
+        room,
+        way,
+        String(n),
+        `${one(m)} %`,
+        `${one(p90)} %`,
+        `${one(max)} %`,
+        `${one(inInterval)} %`,
+        `${one(inRounding)} %`,
+      ),
     ),
   ].join("\n");
 }
@@ -65,7 +83,9 @@ export function shortTable(): string {
   return [
     cells("predicted", "from", "rows", "median error", "inside the 90 % interval"),
     cells("---", "---", "---:", "---:", "---:"),
-    ...kept.map(summarise).map((s) => cells(s.room, s.way, String(s.n), `${one(s.median)} %`, `${one(s.inInterval)} %`)),
+    ...kept
+      .map(summarise)
+      .map((s) => cells(s.room, s.way, String(s.n), `${one(s.median)} %`, `${one(s.inInterval)} %`)),
   ].join("\n");
 }
 

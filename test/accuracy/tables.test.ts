@@ -1,9 +1,16 @@
 /*
- * Room: accuracy. A part of a published table as the law, asked for the rows that were left out: how often the 90 % interval of the law alone holds
- * the printed time. The figures stand in docs/models.md.
+ * Room: accuracy. A part of a published table as the law, asked for the rows that were left out: how often
+ * the 90 % interval of the law alone holds the printed time. The figures stand in docs/models.md.
  */
 import { describe, expect, it } from "vitest";
-import { dilutionFactor, dilutionLogSd, temperatureFactor, temperatureLogSd, type DilutionRow, type TemperatureRow } from "../../src/index.js";
+import {
+  dilutionFactor,
+  dilutionLogSd,
+  temperatureFactor,
+  temperatureLogSd,
+  type DilutionRow,
+  type TemperatureRow,
+} from "../../src/index.js";
 import { dilutionSeries } from "../reference/dilution.js";
 import { timeTables } from "../reference/temperature.js";
 
@@ -16,11 +23,17 @@ type Miss<Row extends Printed> = (law: readonly Row[], from: Row, to: Row) => nu
 
 const byTemperature: Miss<TemperatureRow> = (rows, from, to) => {
   const law = { kind: "table", rows } as const;
-  return Math.log((from.timeS * temperatureFactor(law, from.temperatureC, to.temperatureC)) / to.timeS) / temperatureLogSd(law, from.temperatureC, to.temperatureC);
+  return (
+    Math.log((from.timeS * temperatureFactor(law, from.temperatureC, to.temperatureC)) / to.timeS) /
+    temperatureLogSd(law, from.temperatureC, to.temperatureC)
+  );
 };
 const byDilution: Miss<DilutionRow> = (rows, from, to) => {
   const law = { kind: "table", rows } as const;
-  return Math.log((from.timeS * dilutionFactor(from.dilution, to.dilution, law)) / to.timeS) / dilutionLogSd(from.dilution, to.dilution, law);
+  return (
+    Math.log((from.timeS * dilutionFactor(from.dilution, to.dilution, law)) / to.timeS) /
+    dilutionLogSd(from.dilution, to.dilution, law)
+  );
 };
 
 /** Each stretch of two or more rows, asked from its end for every row beyond it. */
@@ -43,12 +56,20 @@ function between<Row extends Printed>(table: readonly Row[], miss: Miss<Row>): n
   });
 }
 
-const inside = (misses: readonly number[]): readonly [inside: number, all: number] => [misses.filter((miss) => Math.abs(miss) < 1.6448536269514722).length, misses.length];
+const inside = (misses: readonly number[]): readonly [inside: number, all: number] => [
+  misses.filter((miss) => Math.abs(miss) < 1.6448536269514722).length,
+  misses.length,
+];
 
 const temperatures = timeTables.map(({ rows, unit }) =>
-  rows.map(({ temperature, minutes }) => ({ temperatureC: unit === "F" ? (temperature - 32) / 1.8 : temperature, timeS: 60 * minutes })),
+  rows.map(({ temperature, minutes }) => ({
+    temperatureC: unit === "F" ? (temperature - 32) / 1.8 : temperature,
+    timeS: 60 * minutes,
+  })),
 );
-const dilutions = dilutionSeries.map(({ rows }) => rows.map(({ dilution, minutes }) => ({ dilution, timeS: 60 * minutes })));
+const dilutions = dilutionSeries.map(({ rows }) =>
+  rows.map(({ dilution, minutes }) => ({ dilution, timeS: 60 * minutes })),
+);
 
 describe("a part of a published table as the law", () => {
   it("holds the printed temperatures beyond it, and all between its rows", () => {

@@ -1,5 +1,6 @@
 /*
- * The published tables against which accuracy is measured, in one form: a condition and a time a row, and how the times are rounded.
+ * The published tables against which accuracy is measured, in one form: a condition and a time a row, and how
+ * the times are rounded.
  */
 import { fahrenheitToCelsius } from "../../src/index.js";
 import { dilutionSeries, pyroPairs, stockAndHalf } from "../reference/dilution.js";
@@ -22,7 +23,10 @@ export interface Table<At> {
   readonly rows: readonly Row<At>[];
 }
 
-/** The x-ray table's maximum times are its normal times plus three minutes: a rule of adding, not a temperature law. */
+/**
+ * The x-ray table's maximum times are its normal times plus three minutes: a rule of adding, not a
+ * temperature law.
+ */
 export const ADDED_RULE = "xray-to33b-max";
 
 export const temperatureTables: readonly Table<number>[] = [
@@ -56,7 +60,10 @@ export const temperatureTables: readonly Table<number>[] = [
     ...autochromeFactors,
     // One printed digit after the point, on a time of two and a half minutes.
     halfStepS: 0.05 * 150,
-    rows: autochromeFactors.rows.map(({ temperatureC, factor }) => ({ at: temperatureC, timeS: factor * 150 })),
+    rows: autochromeFactors.rows.map(({ temperatureC, factor }) => ({
+      at: temperatureC,
+      timeS: factor * 150,
+    })),
   },
 ];
 

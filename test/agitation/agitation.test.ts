@@ -49,17 +49,34 @@ describe("agitationFactor", () => {
     expect(agitationFactor("continuous", { everyS: 75 * x }, law)).toBeCloseTo(1 / (1 - 0.73 * stale), 13);
     expect(agitationFactor("continuous", { everyS: 1e-12 }, law)).toBeCloseTo(1, 13);
   });
-  test.prop([agitation, interval, fc.constantFrom(0, 0.01, 0.73, 0.99), fc.double({ min: 0, max: 10, noNaN: true })])(
+  test.prop([
+    agitation,
+    interval,
+    fc.constantFrom(0, 0.01, 0.73, 0.99),
+    fc.double({ min: 0, max: 10, noNaN: true }),
+  ])(
     "of a loss that was learned is that of the law before, to a power: 1 at a loss of 0, never below it at a longer interval",
     (from, everyS, shape, staleLoss) => {
       const learned = { staleLoss, staleTimeS: 75, shape };
       const before = { staleLoss: shape, staleTimeS: 75 };
-      expect(agitationFactor(from, { everyS }, { ...before, shape })).toBe(agitationFactor(from, { everyS }, before));
+      expect(agitationFactor(from, { everyS }, { ...before, shape })).toBe(
+        agitationFactor(from, { everyS }, before),
+      );
       if (from === "stand") return;
       const logTime = Math.log(agitationFactor(from, { everyS }, learned));
-      if (shape > 0) expect(logTime).toBeCloseTo((staleLoss / shape) * Math.log(agitationFactor(from, { everyS }, before)), 9);
+      if (shape > 0)
+        expect(logTime).toBeCloseTo(
+          (staleLoss / shape) * Math.log(agitationFactor(from, { everyS }, before)),
+          9,
+        );
       // The curve of a loss of nothing is the stale share itself.
-      else expect(logTime).toBeCloseTo(100 * staleLoss * Math.log(agitationFactor(from, { everyS }, { ...before, staleLoss: 0.01, shape: 0 })), 9);
+      else
+        expect(logTime).toBeCloseTo(
+          100 *
+            staleLoss *
+            Math.log(agitationFactor(from, { everyS }, { ...before, staleLoss: 0.01, shape: 0 })),
+          9,
+        );
       expect(agitationFactor("continuous", { everyS }, learned)).toBeGreaterThanOrEqual(1);
     },
   );
@@ -77,15 +94,21 @@ describe("agitationFactor", () => {
     expect(() => f(anyOf("shake"), "stand")).toThrow(
       new RangeError('agitationFactor: from must be "continuous", "stand" or { everyS }, got "shake"'),
     );
-    expect(() => f("stand", anyOf(30))).toThrow(new TypeError("agitationFactor: to must be an object, got 30"));
+    expect(() => f("stand", anyOf(30))).toThrow(
+      new TypeError("agitationFactor: to must be an object, got 30"),
+    );
     expect(() => f("stand", { everyS: 0 })).toThrow(
       new RangeError("agitationFactor: to.everyS must be above 0 and at most 3600 s, got 0"),
     );
-    expect(() => f("stand", { everyS: 3601 })).toThrow("agitationFactor: to.everyS must be above 0 and at most 3600 s, got 3601");
+    expect(() => f("stand", { everyS: 3601 })).toThrow(
+      "agitationFactor: to.everyS must be above 0 and at most 3600 s, got 3601",
+    );
     expect(() => f("stand", anyOf({}))).toThrow(
       new TypeError("agitationFactor: to.everyS must be a number, got undefined"),
     );
-    expect(() => f("stand", "stand", anyOf(3))).toThrow(new TypeError("agitationFactor: law must be an object, got 3"));
+    expect(() => f("stand", "stand", anyOf(3))).toThrow(
+      new TypeError("agitationFactor: law must be an object, got 3"),
+    );
     expect(() => f("stand", "stand", { staleLoss: 1, staleTimeS: 60 })).toThrow(
       new RangeError("agitationFactor: law.staleLoss must be from 0 to 0.99, got 1"),
     );
@@ -99,14 +122,21 @@ describe("agitationFactor", () => {
 });
 
 describe("agitationLogSd", () => {
-  test.prop([agitation, agitation])("is 0 on itself, symmetric, and the share of ln f to which the loss is known", (a, b) => {
-    expect(agitationLogSd(a, a)).toBe(0);
-    expect(agitationLogSd(a, b)).toBe(agitationLogSd(b, a));
-    const stands = (a === "stand") !== (b === "stand");
-    // Of stand the law of intervals says nothing.
-    const logTime = (each: Agitation): number => (each === "stand" ? 0 : Math.log(agitationFactor("continuous", each)));
-    expect(agitationLogSd(a, b)).toBeCloseTo(Math.hypot((0.55 / 0.73) * (logTime(b) - logTime(a)), stands ? 0.4 : 0), 9);
-  });
+  test.prop([agitation, agitation])(
+    "is 0 on itself, symmetric, and the share of ln f to which the loss is known",
+    (a, b) => {
+      expect(agitationLogSd(a, a)).toBe(0);
+      expect(agitationLogSd(a, b)).toBe(agitationLogSd(b, a));
+      const stands = (a === "stand") !== (b === "stand");
+      // Of stand the law of intervals says nothing.
+      const logTime = (each: Agitation): number =>
+        each === "stand" ? 0 : Math.log(agitationFactor("continuous", each));
+      expect(agitationLogSd(a, b)).toBeCloseTo(
+        Math.hypot((0.55 / 0.73) * (logTime(b) - logTime(a)), stands ? 0.4 : 0),
+        9,
+      );
+    },
+  );
   it("of a loss of 0 is that of a loss of so much of the stale share", () => {
     // At an interval of τ the stale share is 1/e.
     const none = { staleLoss: 0, staleTimeS: 60, sdStaleLoss: 0.5 };
@@ -122,7 +152,9 @@ describe("agitationLogSd", () => {
   it("names itself in its errors", () => {
     expect(() => agitationLogSd(anyOf(1), "stand")).toThrow("agitationLogSd: from must be an object, got 1");
     expect(() => agitationLogSd("stand", anyOf(1))).toThrow("agitationLogSd: to must be an object, got 1");
-    expect(() => agitationLogSd("stand", "stand", anyOf(1))).toThrow("agitationLogSd: law must be an object, got 1");
+    expect(() => agitationLogSd("stand", "stand", anyOf(1))).toThrow(
+      "agitationLogSd: law must be an object, got 1",
+    );
   });
 });
 

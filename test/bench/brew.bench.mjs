@@ -1,5 +1,6 @@
 /*
- * Speed of the brew room, in the built package: one case a line, the best of several batches, since a laptop does other things too.
+ * Speed of the brew room, in the built package: one case a line, the best of several batches, since a laptop
+ * does other things too.
  */
 import { brewPh, brewStrength, checkBrew } from "darkroom-kinetics";
 
@@ -14,7 +15,10 @@ const brew = {
 };
 const reference = { ...brew, volumeMl: 450 };
 
-/** Microseconds a call, the best of 200 batches of 40 after warming up: a batch is short enough to run undisturbed now and then. */
+/**
+ * Microseconds a call, the best of 200 batches of 40 after warming up: a batch is short enough to run
+ * undisturbed now and then.
+ */
 function microseconds(call) {
   for (let i = 0; i < 4000; i += 1) call();
   let best = Infinity;
@@ -34,6 +38,11 @@ export default async function brewBench(report) {
   ];
   for (const [name, call, allowed] of cases) {
     const measured = microseconds(call);
-    report({ name, ratio: measured / allowed, limit: 1, note: `${measured.toFixed(1)} µs of ${allowed} µs allowed` });
+    report({
+      name,
+      ratio: measured / allowed,
+      limit: 1,
+      note: `${measured.toFixed(1)} µs of ${allowed} µs allowed`,
+    });
   }
 }

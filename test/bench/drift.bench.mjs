@@ -5,7 +5,11 @@ import { nanosecondsPerCall, pairedRatio } from "./measure.mjs";
 export default function drift(report) {
   const arrhenius = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
   const coefficient = { kind: "coefficient", ratio: 1.9, intervalC: 10 };
-  const logOf = (count) => Array.from({ length: count }, (_, i) => ({ timeS: i * 0.1, temperatureC: 20 - 4 * (1 - Math.exp(-i / count)) + 0.01 * (i % 3) }));
+  const logOf = (count) =>
+    Array.from({ length: count }, (_, i) => ({
+      timeS: i * 0.1,
+      temperatureC: 20 - 4 * (1 - Math.exp(-i / count)) + 0.01 * (i % 3),
+    }));
   const log = logOf(10_000);
   const trapezoid = () => {
     const k = 60 / 8.314462618e-3;
@@ -24,20 +28,47 @@ export default function drift(report) {
     for (let i = 0; i < calls; i += 1) sum += once();
     return sum;
   };
-  // Both laws warm, in the loops that are measured, so that neither is measured while code is being replaced: a new closure is compiled anew.
+  // Both laws warm, in the loops that are measured, so that neither is measured while code is being replaced:
+  // a new closure is compiled anew.
   const bare = repeated(trapezoid);
-  const loops = [arrhenius, coefficient].map((law) => ({ law, loop: repeated(() => equivalentTime(log, law, 20)) }));
-  for (let round = 0; round < 4; round += 1) for (const { loop } of loops) for (let i = 0; i < 100; i += 1) loop(15);
+  const loops = [arrhenius, coefficient].map((law) => ({
+    law,
+    loop: repeated(() => equivalentTime(log, law, 20)),
+  }));
+  for (let round = 0; round < 4; round += 1)
+    for (const { loop } of loops) for (let i = 0; i < 100; i += 1) loop(15);
   for (const { law, loop } of loops) {
     const { ratio, ns, bareNs } = pairedRatio(bare, loop, 10, 10);
     const note = `${(ns / 1000).toFixed(0)} µs against ${(bareNs / 1000).toFixed(0)} µs`;
     report({ name: `equivalentTime, 10,000 readings, ${law.kind}`, ratio, limit: 2, note });
   }
   const short = logOf(1000);
-  const remaining = () => remainingTime({ targetS: 600, referenceC: 20, law: arrhenius, log: short, temperatureAt: (t) => 18 - t / 1000 }).remainingS;
+  const remaining = () =>
+    remainingTime({
+      targetS: 600,
+      referenceC: 20,
+      law: arrhenius,
+      log: short,
+      temperatureAt: (t) => 18 - t / 1000,
+    }).remainingS;
   const ms = nanosecondsPerCall(repeated(remaining), 50, 15) / 1e6;
-  report({ name: "remainingTime, 1,000 readings, ms", ratio: ms, limit: 1, note: `${(ms * 1000).toFixed(0)} µs of 1000 µs allowed` });
+  report({
+    name: "remainingTime, 1,000 readings, ms",
+    ratio: ms,
+    limit: 1,
+    note: `${(ms * 1000).toFixed(0)} µs of 1000 µs allowed`,
+  });
   const baseline = { timeS: 510, temperatureC: 20 };
-  const withLog = nanosecondsPerCall(repeated(() => compensate(baseline, { temperatureC: short }).timeS), 50, 15) / 1e6;
-  report({ name: "compensate, a log of 1,000 readings, ms / 5", ratio: withLog / 5, limit: 1, note: `${(withLog * 1000).toFixed(0)} µs` });
+  const withLog =
+    nanosecondsPerCall(
+      repeated(() => compensate(baseline, { temperatureC: short }).timeS),
+      50,
+      15,
+    ) / 1e6;
+  report({
+    name: "compensate, a log of 1,000 readings, ms / 5",
+    ratio: withLog / 5,
+    limit: 1,
+    note: `${(withLog * 1000).toFixed(0)} µs`,
+  });
 }

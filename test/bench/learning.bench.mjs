@@ -37,6 +37,16 @@ export default async function learning(report) {
   const ranked = fastest(() => {
     nextTest(known, conditions, { temperatureC: 12, dilution: "1+14" });
   });
-  report({ name: "learn, 1000 runs, ms / 10", ratio: learned / LIMIT_MS, limit: 1, note: `${learned.toFixed(2)} ms` });
-  report({ name: "nextTest, 1000 candidates, ms / 10", ratio: ranked / LIMIT_MS, limit: 1, note: `${ranked.toFixed(2)} ms` });
+  report({
+    name: "learn, 1000 runs, ms / 10",
+    ratio: learned / LIMIT_MS,
+    limit: 1,
+    note: `${learned.toFixed(2)} ms`,
+  });
+  report({
+    name: "nextTest, 1000 candidates, ms / 10",
+    ratio: ranked / LIMIT_MS,
+    limit: 1,
+    note: `${ranked.toFixed(2)} ms`,
+  });
 }

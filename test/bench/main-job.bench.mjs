@@ -46,8 +46,9 @@ export default function mainJob(report) {
 }
 
 /**
- * What an import of the built package adds to the start of a bare Node: timed within a fresh process each time, since the start itself varies by
- * more than the import costs, less what the import of an empty file costs; the median of 25 processes.
+ * What an import of the built package adds to the start of a bare Node: timed within a fresh process each
+ * time, since the start itself varies by more than the import costs, less what the import of an empty file
+ * costs; the median of 25 processes.
  */
 function importCost(report) {
   const folder = mkdtempSync(join(tmpdir(), "start-"));
@@ -55,7 +56,10 @@ function importCost(report) {
   writeFileSync(empty, "");
   const timed = (name, url) => {
     const file = join(folder, name);
-    writeFileSync(file, `const start = performance.now(); await import(${JSON.stringify(url)}); console.log(performance.now() - start);`);
+    writeFileSync(
+      file,
+      `const start = performance.now(); await import(${JSON.stringify(url)}); console.log(performance.now() - start);`,
+    );
     return () => Number(execFileSync(process.execPath, [file], { encoding: "utf8" }));
   };
   const bare = timed("bare.mjs", pathToFileURL(empty).href);
@@ -63,5 +67,10 @@ function importCost(report) {
   const differences = Array.from({ length: 25 }, () => -bare() + whole()).sort((a, b) => a - b);
   rmSync(folder, { recursive: true });
   const added = differences[12];
-  report({ name: "import of the built package, ms added to a start / 15", ratio: added / 15, limit: 1, note: `${added.toFixed(1)} ms` });
+  report({
+    name: "import of the built package, ms added to a start / 15",
+    ratio: added / 15,
+    limit: 1,
+    note: `${added.toFixed(1)} ms`,
+  });
 }

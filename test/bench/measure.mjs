@@ -1,8 +1,9 @@
 /* Shared by the benchmarks: the best of several rounds, so that a neighbour's work on the machine weighs least. */
 
 /**
- * Nanoseconds per call, best of `rounds`. `loop(calls)` runs its own loop and returns the sum of what it computed: a loop of its own is
- * compiled on its own, so that no case is slowed by another's, and the sum keeps the work from being dropped.
+ * Nanoseconds per call, best of `rounds`. `loop(calls)` runs its own loop and returns the sum of what it
+ * computed: a loop of its own is compiled on its own, so that no case is slowed by another's, and the sum
+ * keeps the work from being dropped.
  */
 export function nanosecondsPerCall(loop, calls, rounds = 9) {
   let best = Infinity;
@@ -16,12 +17,18 @@ export function nanosecondsPerCall(loop, calls, rounds = 9) {
 }
 
 /**
- * Two loops in turns: the median of the ratios of their times, one ratio a turn. A processor that changes its speed changes it for both halves of
- * a turn; the best of each alone would set a fast moment of one against a slow moment of the other.
+ * Two loops in turns: the median of the ratios of their times, one ratio a turn. A processor that changes its
+ * speed changes it for both halves of a turn; the best of each alone would set a fast moment of one against a
+ * slow moment of the other.
  */
 export function pairedRatio(bare, loop, bareCalls, calls, turns = 60) {
-  const pairs = Array.from({ length: turns }, () => [nanosecondsPerCall(bare, bareCalls, 2), nanosecondsPerCall(loop, calls, 2)]);
-  const sorted = pairs.map(([bareNs, ns]) => ({ ratio: ns / bareNs, ns, bareNs })).sort((a, b) => a.ratio - b.ratio);
+  const pairs = Array.from({ length: turns }, () => [
+    nanosecondsPerCall(bare, bareCalls, 2),
+    nanosecondsPerCall(loop, calls, 2),
+  ]);
+  const sorted = pairs
+    .map(([bareNs, ns]) => ({ ratio: ns / bareNs, ns, bareNs }))
+    .sort((a, b) => a.ratio - b.ratio);
   return sorted[Math.floor(turns / 2)];
 }
 

@@ -1,7 +1,8 @@
 /*
- * npm run bench: ratios, each measured against a bare loop in the same process, on the built package. Each file runs in several processes of its
- * own, since a compiler that decides otherwise in one of them may halve or double a figure: the median of the processes is printed, with the
- * lowest and the highest of them. A benchmark, not a test: it fails only with --strict, because a busy machine moves ratios too.
+ * npm run bench: ratios, each measured against a bare loop in the same process, on the built package. Each
+ * file runs in several processes of its own, since a compiler that decides otherwise in one of them may halve
+ * or double a figure: the median of the processes is printed, with the lowest and the highest of them. A
+ * benchmark, not a test: it fails only with --strict, because a busy machine moves ratios too.
  */
 import { execFileSync } from "node:child_process";
 import { readdirSync } from "node:fs";
@@ -18,7 +19,9 @@ if (alone?.endsWith(".bench.mjs")) {
 } else {
   let over = 0;
   console.log("what".padEnd(58), "ratio".padStart(9), "of all".padStart(16), "limit".padStart(8), " note");
-  const files = readdirSync(folder).filter((name) => name.endsWith(".bench.mjs")).sort();
+  const files = readdirSync(folder)
+    .filter((name) => name.endsWith(".bench.mjs"))
+    .sort();
   for (const file of files) {
     const tables = Array.from({ length: PROCESSES }, () => measured(file));
     tables[0].forEach((_, i) => {
@@ -31,14 +34,28 @@ if (alone?.endsWith(".bench.mjs")) {
 }
 
 function measured(file) {
-  return JSON.parse(execFileSync(process.execPath, [fileURLToPath(import.meta.url), file], { encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] }));
+  return JSON.parse(
+    execFileSync(process.execPath, [fileURLToPath(import.meta.url), file], {
+      encoding: "utf8",
+      stdio: ["ignore", "pipe", "inherit"],
+    }),
+  );
 }
 
-/** One row, of the process in the middle. A comparison with another package has no limit: it is there to be read. */
+/**
+ * One row, of the process in the middle. A comparison with another package has no limit: it is there to be
+ * read.
+ */
 function show(rows) {
   const { name, ratio, limit, note = "" } = rows[Math.floor(rows.length / 2)];
   const over = ratio > limit;
   const range = `${rows[0].ratio.toFixed(2)}-${rows[rows.length - 1].ratio.toFixed(2)}`;
-  console.log(name.padEnd(58), ratio.toFixed(2).padStart(9), range.padStart(16), String(limit ?? "-").padStart(8), ` ${note}${over ? " OVER" : ""}`);
+  console.log(
+    name.padEnd(58),
+    ratio.toFixed(2).padStart(9),
+    range.padStart(16),
+    String(limit ?? "-").padStart(8),
+    ` ${note}${over ? " OVER" : ""}`,
+  );
   return over;
 }

@@ -1,6 +1,6 @@
 /*
- * Brews and generators for the tests of this room. The demo brew belongs to an invented weekend workshop in a mountain hut with
- * tap water of 14 °C.
+ * Brews and generators for the tests of this room. The demo brew belongs to an invented weekend workshop in a
+ * mountain hut with tap water of 14 °C.
  */
 import fc from "fast-check";
 import type { Brew, BrewPart, WeighedPart } from "../../src/index.js";
@@ -9,7 +9,10 @@ import { readBrew } from "../../src/brew/brew.js";
 import { constantsAt } from "../../src/brew/constants.js";
 import { solveBath, type Solution } from "../../src/brew/equilibrium.js";
 
-export const part = (ingredient: WeighedPart["ingredient"], massG: number): WeighedPart => ({ ingredient, massG });
+export const part = (ingredient: WeighedPart["ingredient"], massG: number): WeighedPart => ({
+  ingredient,
+  massG,
+});
 
 /** Invented: the workshop's brew in 400 ml of hut water. */
 export const hutBrew: Brew = {
@@ -26,9 +29,23 @@ export function solve(brew: Brew): Solution {
 }
 
 const INGREDIENTS = [
-  "instant-coffee", "decaffeinated-coffee", "brewed-coffee", "ascorbic-acid", "sodium-ascorbate", "soda-anhydrous",
-  "soda-monohydrate", "soda-heptahydrate", "soda-decahydrate", "baking-soda", "borax", "trisodium-phosphate",
-  "sodium-hydroxide", "sodium-sulphite", "potassium-bromide", "table-salt", "iodised-salt",
+  "instant-coffee",
+  "decaffeinated-coffee",
+  "brewed-coffee",
+  "ascorbic-acid",
+  "sodium-ascorbate",
+  "soda-anhydrous",
+  "soda-monohydrate",
+  "soda-heptahydrate",
+  "soda-decahydrate",
+  "baking-soda",
+  "borax",
+  "trisodium-phosphate",
+  "sodium-hydroxide",
+  "sodium-sulphite",
+  "potassium-bromide",
+  "table-salt",
+  "iodised-salt",
 ] as const satisfies readonly WeighedPart["ingredient"][];
 
 const massG = fc.oneof(fc.double({ min: 1e-9, max: 120, noNaN: true }), fc.constantFrom(1e-9, 0.001, 120));
@@ -37,7 +54,10 @@ const massG = fc.oneof(fc.double({ min: 1e-9, max: 120, noNaN: true }), fc.const
 export const anyBrew: fc.Arbitrary<Brew> = fc.record({
   volumeMl: fc.constant(1000),
   temperatureC: fc.oneof(fc.double({ min: 0, max: 50, noNaN: true }), fc.constantFrom(0, 50)),
-  ingredients: fc.array(fc.record({ ingredient: fc.constantFrom(...INGREDIENTS), massG }), { minLength: 1, maxLength: 8 }),
+  ingredients: fc.array(fc.record({ ingredient: fc.constantFrom(...INGREDIENTS), massG }), {
+    minLength: 1,
+    maxLength: 8,
+  }),
 });
 
 /** A brew that can develop: soda, vitamin C and coffee. */
@@ -51,5 +71,9 @@ export const sensibleBrew: fc.Arbitrary<Brew> = fc
   .map(({ soda, coffee, ascorbic, temperatureC }) => ({
     volumeMl: 1000,
     temperatureC,
-    ingredients: [part("soda-anhydrous", soda), part("instant-coffee", coffee), part("ascorbic-acid", ascorbic)],
+    ingredients: [
+      part("soda-anhydrous", soda),
+      part("instant-coffee", coffee),
+      part("ascorbic-acid", ascorbic),
+    ],
   }));

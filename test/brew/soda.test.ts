@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bakedSoda, bakeProgress, bakeTime, bakeYield, brewPh, sodaMass, solubility, type SodaHydrate } from "../../src/index.js";
+import {
+  bakedSoda,
+  bakeProgress,
+  bakeTime,
+  bakeYield,
+  brewPh,
+  sodaMass,
+  solubility,
+  type SodaHydrate,
+} from "../../src/index.js";
 import { SODA_SOLUBILITY } from "../reference/brew.js";
 import { brewOf, part } from "./brews.js";
 
@@ -8,36 +17,58 @@ const HYDRATES = ["anhydrous", "monohydrate", "heptahydrate", "decahydrate"] as 
 
 describe("sodaMass", () => {
   // From molar masses (IUPAC CIAAW 2021); Langford's Basic Photography, appendix D, prints 1.2 and 2.7.
-  it.each([["monohydrate", 1.16997, 1.2], ["heptahydrate", 2.18981, undefined], ["decahydrate", 2.69973, 2.7]] as const)(
-    "%s: %d g for a gram of anhydrous",
-    (to, ratio, printed) => {
-      const found = sodaMass({ massG: 1, from: "anhydrous", to });
-      expect(found).toBeCloseTo(ratio, 5);
-      if (printed !== undefined) expect(Number(found.toFixed(1))).toBe(printed);
-    },
-  );
+  it.each([
+    ["monohydrate", 1.16997, 1.2],
+    ["heptahydrate", 2.18981, undefined],
+    ["decahydrate", 2.69973, 2.7],
+  ] as const)("%s: %d g for a gram of anhydrous", (to, ratio, printed) => {
+    const found = sodaMass({ massG: 1, from: "anhydrous", to });
+    expect(found).toBeCloseTo(ratio, 5);
+    if (printed !== undefined) expect(Number(found.toFixed(1))).toBe(printed);
+  });
 
   it("inverts, composes and keeps the carbonate", () => {
     const hydrate = fc.constantFrom<SodaHydrate>(...HYDRATES);
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 1e5, noNaN: true }), hydrate, hydrate, hydrate, (massG, from, over, to) => {
-        const there = sodaMass({ massG: Math.min(1e5, sodaMass({ massG: massG / 3, from, to: over })), from: over, to });
-        expect(there).toBeCloseTo(sodaMass({ massG: massG / 3, from, to }), 6);
-        expect(sodaMass({ massG, from, to: from })).toBeCloseTo(massG, 9);
-      }),
+      fc.property(
+        fc.double({ min: 0, max: 1e5, noNaN: true }),
+        hydrate,
+        hydrate,
+        hydrate,
+        (massG, from, over, to) => {
+          const there = sodaMass({
+            massG: Math.min(1e5, sodaMass({ massG: massG / 3, from, to: over })),
+            from: over,
+            to,
+          });
+          expect(there).toBeCloseTo(sodaMass({ massG: massG / 3, from, to }), 6);
+          expect(sodaMass({ massG, from, to: from })).toBeCloseTo(massG, 9);
+        },
+      ),
     );
   });
 
   it("a brew has the same pH with either hydrate", () => {
     const massG = sodaMass({ massG: 20, from: "anhydrous", to: "decahydrate" });
     const rest = part("ascorbic-acid", 5);
-    expect(brewPh(brewOf(part("soda-decahydrate", massG), rest)).ph).toBeCloseTo(brewPh(brewOf(part("soda-anhydrous", 20), rest)).ph, 9);
+    expect(brewPh(brewOf(part("soda-decahydrate", massG), rest)).ph).toBeCloseTo(
+      brewPh(brewOf(part("soda-anhydrous", 20), rest)).ph,
+      9,
+    );
   });
 
   it.each([
-    [{ massG: 1, from: "dry", to: "anhydrous" }, RangeError, 'sodaMass: from must be one of anhydrous, monohydrate, heptahydrate, decahydrate, got "dry"'],
+    [
+      { massG: 1, from: "dry", to: "anhydrous" },
+      RangeError,
+      'sodaMass: from must be one of anhydrous, monohydrate, heptahydrate, decahydrate, got "dry"',
+    ],
     [{ massG: 1, from: "anhydrous" }, TypeError, "sodaMass: to must be a name, got undefined"],
-    [{ massG: -1, from: "anhydrous", to: "anhydrous" }, RangeError, "sodaMass: massG must be from 0 to 100000 g, got -1"],
+    [
+      { massG: -1, from: "anhydrous", to: "anhydrous" },
+      RangeError,
+      "sodaMass: massG must be from 0 to 100000 g, got -1",
+    ],
     [[], TypeError, "sodaMass: input must be an object, got an array"],
   ])("refuses %j", (input, kind, message) => {
     expect(() => sodaMass(input as any)).toThrow(new kind(message));
@@ -63,34 +94,66 @@ describe("baking", () => {
 
   it("progress inverts the yield, and a mixture weighs what was weighed", () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 1, max: 1000, noNaN: true }), (converted, beforeG) => {
-        const afterG = beforeG - converted * bakeYield(beforeG).lossG;
-        const found = bakeProgress({ beforeG, afterG }).converted;
-        expect(found).toBeCloseTo(converted, 9);
-        const [soda, bicarbonate] = bakedSoda({ massG: afterG, converted: found });
-        expect(soda.massG).toBeCloseTo(converted * bakeYield(beforeG).carbonateG, 6);
-        expect(bicarbonate.massG).toBeCloseTo((1 - converted) * beforeG, 6);
-        expect([soda.ingredient, bicarbonate.ingredient]).toEqual(["soda-anhydrous", "baking-soda"]);
-      }),
+      fc.property(
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 1, max: 1000, noNaN: true }),
+        (converted, beforeG) => {
+          const afterG = beforeG - converted * bakeYield(beforeG).lossG;
+          const found = bakeProgress({ beforeG, afterG }).converted;
+          expect(found).toBeCloseTo(converted, 9);
+          const [soda, bicarbonate] = bakedSoda({ massG: afterG, converted: found });
+          expect(soda.massG).toBeCloseTo(converted * bakeYield(beforeG).carbonateG, 6);
+          expect(bicarbonate.massG).toBeCloseTo((1 - converted) * beforeG, 6);
+          expect([soda.ingredient, bicarbonate.ingredient]).toEqual(["soda-anhydrous", "baking-soda"]);
+        },
+      ),
     );
   });
 
-  const codes = (beforeG: number, afterG: number): string[] => bakeProgress({ beforeG, afterG }).cautions.map(({ code }) => code);
+  const codes = (beforeG: number, afterG: number): string[] =>
+    bakeProgress({ beforeG, afterG }).cautions.map(({ code }) => code);
   it("says what is odd about the weights", () => {
     expect(bakeProgress({ beforeG: 100, afterG: 60 })).toEqual({
       converted: 1,
       cautions: [
-        { code: "more-than-complete", severity: "warn", message: "Lighter than pure carbonate: it started wet or was spilt.", path: "/afterG", limit: expect.closeTo(63.083, 3), actual: 60 },
-        { code: "baking-care", severity: "warn", message: "Hot, caustic dust, steam and gas: open tray, not aluminium; glasses; air the room; let it cool." },
+        {
+          code: "more-than-complete",
+          severity: "warn",
+          message: "Lighter than pure carbonate: it started wet or was spilt.",
+          path: "/afterG",
+          limit: expect.closeTo(63.083, 3),
+          actual: 60,
+        },
+        {
+          code: "baking-care",
+          severity: "warn",
+          message:
+            "Hot, caustic dust, steam and gas: open tray, not aluminium; glasses; air the room; let it cool.",
+        },
       ],
     });
     expect(bakeProgress({ beforeG: 100, afterG: 101 })).toEqual({
       converted: 0,
-      cautions: [{ code: "gained-weight", severity: "warn", message: "Heavier than before: check the weights.", path: "/afterG", limit: 100, actual: 101 }, expect.objectContaining({ code: "baking-care" })],
+      cautions: [
+        {
+          code: "gained-weight",
+          severity: "warn",
+          message: "Heavier than before: check the weights.",
+          path: "/afterG",
+          limit: 100,
+          actual: 101,
+        },
+        expect.objectContaining({ code: "baking-care" }),
+      ],
     });
-    expect(bakeProgress({ beforeG: 100, afterG: 80 }).cautions[0]).toEqual(
-      { code: "not-complete", severity: "note", message: "Still a mixture: bake on, or see bakedSoda.", path: "/afterG", limit: expect.closeTo(63.083, 3), actual: 80 },
-    );
+    expect(bakeProgress({ beforeG: 100, afterG: 80 }).cautions[0]).toEqual({
+      code: "not-complete",
+      severity: "note",
+      message: "Still a mixture: bake on, or see bakedSoda.",
+      path: "/afterG",
+      limit: expect.closeTo(63.083, 3),
+      actual: 80,
+    });
   });
 
   // A loss of 36 to 37 % counts as complete in practice.
@@ -103,7 +166,8 @@ describe("baking", () => {
   });
 
   it("partly baked soda is less alkaline than soda and more than baking soda", () => {
-    const at = (converted: number): number => brewPh(brewOf(...bakedSoda({ massG: 20, converted }), part("ascorbic-acid", 4))).ph;
+    const at = (converted: number): number =>
+      brewPh(brewOf(...bakedSoda({ massG: 20, converted }), part("ascorbic-acid", 4))).ph;
     const [raw, half, full] = [at(0), at(0.5), at(1)];
     expect(raw).toBeLessThan(half);
     expect(half).toBeLessThan(full);
@@ -113,11 +177,27 @@ describe("baking", () => {
   it.each([
     [() => bakeYield(-1), RangeError, "bakeYield: bicarbonateG must be from 0 to 100000 g, got -1"],
     [() => bakeYield("1" as any), TypeError, 'bakeYield: bicarbonateG must be a number, got "1"'],
-    [() => bakeProgress({ beforeG: 0, afterG: 0 }), RangeError, "bakeProgress: beforeG must be above 0 and at most 100000 g, got 0"],
-    [() => bakeProgress({ beforeG: 1, afterG: -1 }), RangeError, "bakeProgress: afterG must be from 0 to 100000 g, got -1"],
+    [
+      () => bakeProgress({ beforeG: 0, afterG: 0 }),
+      RangeError,
+      "bakeProgress: beforeG must be above 0 and at most 100000 g, got 0",
+    ],
+    [
+      () => bakeProgress({ beforeG: 1, afterG: -1 }),
+      RangeError,
+      "bakeProgress: afterG must be from 0 to 100000 g, got -1",
+    ],
     [() => bakeProgress(7 as any), TypeError, "bakeProgress: input must be an object, got 7"],
-    [() => bakedSoda({ massG: 1, converted: 1.1 }), RangeError, "bakedSoda: converted must be from 0 to 1, got 1.1"],
-    [() => bakedSoda({ massG: NaN, converted: 1 }), RangeError, "bakedSoda: massG must be from 0 to 100000 g, got NaN"],
+    [
+      () => bakedSoda({ massG: 1, converted: 1.1 }),
+      RangeError,
+      "bakedSoda: converted must be from 0 to 1, got 1.1",
+    ],
+    [
+      () => bakedSoda({ massG: NaN, converted: 1 }),
+      RangeError,
+      "bakedSoda: massG must be from 0 to 100000 g, got NaN",
+    ],
     [() => bakedSoda(null as any), TypeError, "bakedSoda: input must be an object, got null"],
   ])("refuses (%#)", (call, kind, message) => {
     expect(call).toThrow(new kind(message));
@@ -125,7 +205,8 @@ describe("baking", () => {
 });
 
 describe("bakeTime", () => {
-  // Rates and times to 99 % from the abstracts of Wu and Shih 1993 and Ball et al. 1986, reckoned apart, in min.
+  // Rates and times to 99 % from the abstracts of Wu and Shih 1993 and Ball et al. 1986, reckoned apart, in
+  // min.
   it("spans the published laws", () => {
     expect(bakeTime({ temperatureC: 150 }).lowS / 60).toBeCloseTo(7.89, 2);
     expect(bakeTime({ temperatureC: 200 }).lowS / 60).toBeCloseTo(0.3289, 3);
@@ -138,14 +219,21 @@ describe("bakeTime", () => {
     // In nitrogen 698 min; slowest in carbon dioxide, as in a deep heap.
     expect(cool.highS / 60).toBeGreaterThan(698);
     expect(bakeTime({ temperatureC: 80 }).lowS / 60).toBeCloseTo(2245, 0);
-    expect(bakeTime({ temperatureC: 100, converted: 0.5 }).highS).toBeCloseTo((cool.highS * Math.log(2)) / Math.log(100), 3);
+    expect(bakeTime({ temperatureC: 100, converted: 0.5 }).highS).toBeCloseTo(
+      (cool.highS * Math.log(2)) / Math.log(100),
+      3,
+    );
   });
 
   // The laws at 120 °C for 90 %, by hand.
   it("is the geometric mean of the laws that reach there", () => {
     const t = 120 + 273.15;
     const k = (a: number, e: number): number => a * Math.exp(-e / (8.31446261815324e-3 * t));
-    const times = [Math.log(10) / k(6.7e12 / 60, 105.8), Math.log(10) / k(1e5, 64), Math.log(10) / k(10 ** 13.5, 130)];
+    const times = [
+      Math.log(10) / k(6.7e12 / 60, 105.8),
+      Math.log(10) / k(1e5, 64),
+      Math.log(10) / k(10 ** 13.5, 130),
+    ];
     const { timeS, lowS, highS } = bakeTime({ temperatureC: 120, converted: 0.9 });
     expect(timeS).toBeCloseTo(Math.cbrt(times.reduce((product, x) => product * x, 1)), 6);
     expect(lowS).toBeCloseTo(Math.min(...times), 6);
@@ -153,8 +241,10 @@ describe("bakeTime", () => {
   });
 
   it("hands over at 142 °C, the middle of the gap between two of the laws", () => {
-    const ratio = (temperatureC: number): number => bakeTime({ temperatureC }).highS / bakeTime({ temperatureC }).lowS;
-    // At 142 °C all four count; a little below, the three of low temperature; a little above, the two of high.
+    const ratio = (temperatureC: number): number =>
+      bakeTime({ temperatureC }).highS / bakeTime({ temperatureC }).lowS;
+    // At 142 °C all four count; a little below, the three of low temperature; a little above, the two of
+    // high.
     const [below, at, above] = [141.99, 142, 142.01].map((temperatureC) => bakeTime({ temperatureC }).timeS);
     expect(below! / at!).toBeGreaterThan(1.2);
     expect(at! / above!).toBeGreaterThan(1.2);
@@ -169,19 +259,27 @@ describe("bakeTime", () => {
 
   it("falls with temperature and rises with what is wanted", () => {
     fc.assert(
-      fc.property(fc.double({ min: 80, max: 249, noNaN: true }), fc.double({ min: 0.01, max: 0.99, noNaN: true }), (temperatureC, converted) => {
-        const at = bakeTime({ temperatureC, converted });
-        for (const key of ["timeS", "lowS", "highS"] as const) {
-          expect(bakeTime({ temperatureC: temperatureC + 1, converted })[key]).toBeLessThan(at[key]);
-          expect(bakeTime({ temperatureC, converted: converted + 0.005 })[key]).toBeGreaterThan(at[key]);
-        }
-      }),
+      fc.property(
+        fc.double({ min: 80, max: 249, noNaN: true }),
+        fc.double({ min: 0.01, max: 0.99, noNaN: true }),
+        (temperatureC, converted) => {
+          const at = bakeTime({ temperatureC, converted });
+          for (const key of ["timeS", "lowS", "highS"] as const) {
+            expect(bakeTime({ temperatureC: temperatureC + 1, converted })[key]).toBeLessThan(at[key]);
+            expect(bakeTime({ temperatureC, converted: converted + 0.005 })[key]).toBeGreaterThan(at[key]);
+          }
+        },
+      ),
     );
   });
 
   it.each([
     [{ temperatureC: 79 }, RangeError, "bakeTime: temperatureC must be from 80 to 250 °C, got 79"],
-    [{ temperatureC: 200, converted: 1 }, RangeError, "bakeTime: converted must be from 0.01 to 0.999, got 1"],
+    [
+      { temperatureC: 200, converted: 1 },
+      RangeError,
+      "bakeTime: converted must be from 0.01 to 0.999, got 1",
+    ],
     [{}, TypeError, "bakeTime: temperatureC must be a number, got undefined"],
     [undefined, TypeError, "bakeTime: input must be an object, got undefined"],
   ])("refuses %j", (input, kind, message) => {
@@ -190,13 +288,16 @@ describe("bakeTime", () => {
 });
 
 describe("solubility", () => {
-  // Two suppliers' lists; ours is 3.7 % above at 15 °C, 1.4 % at 20 °C and 3.2 % at 27.8 °C (theirs is per 100 ml there).
+  // Two suppliers' lists; ours is 3.7 % above at 15 °C, 1.4 % at 20 °C and 3.2 % at 27.8 °C (theirs is per
+  // 100 ml there).
   it.each(SODA_SOLUBILITY)("soda at %d °C is %d within 4 %%", (temperatureC, printed) => {
     expect(Math.abs(solubility("soda-anhydrous", temperatureC)! / printed - 1)).toBeLessThan(0.04);
   });
 
   it("baking soda as printed after Seidell, exactly at rows and straight between", () => {
-    expect([0, 5, 10, 20, 25, 30, 40].map((c) => solubility("baking-soda", c))).toEqual([6.9, 7.41, 8.2, 9.6, 10.4, 11.1, 12.7]);
+    expect([0, 5, 10, 20, 25, 30, 40].map((c) => solubility("baking-soda", c))).toEqual([
+      6.9, 7.41, 8.2, 9.6, 10.4, 11.1, 12.7,
+    ]);
     expect(solubility("baking-soda", 50)).toBeCloseTo(14.55, 9);
     expect(solubility("baking-soda", 7.5)).toBeCloseTo(7.805, 9);
   });

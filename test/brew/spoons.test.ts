@@ -11,7 +11,9 @@ describe("the handbook of ingredients", () => {
     }, 0);
 
   it.each(FORMULAS)("molar mass of %s is that of %s by IUPAC CIAAW", (ingredient, formula) => {
-    expect(Math.abs(handbookIngredients[ingredient].molarMassGPerMol! - summed(formula))).toBeLessThan(0.0002);
+    expect(Math.abs(handbookIngredients[ingredient].molarMassGPerMol! - summed(formula))).toBeLessThan(
+      0.0002,
+    );
   });
 
   it.each(PRINTED_MOLAR_MASSES)("molar mass of %s is printed as %d", (ingredient, printed, within) => {
@@ -23,11 +25,18 @@ describe("the handbook of ingredients", () => {
     for (const [ingredient, data] of Object.entries(handbookIngredients)) {
       expect(data.name, ingredient).toMatch(/^[a-zA-Z ,()]+$/);
       expect(data.sources.length, ingredient).toBeGreaterThan(0);
-      expect(data.sources.every((source) => source.length > 4), ingredient).toBe(true);
+      expect(
+        data.sources.every((source) => source.length > 4),
+        ingredient,
+      ).toBe(true);
       expect(data.bulkGPerMl === undefined, ingredient).toBe(ingredient === "ascorbic-acid-tablet");
       expect((data.solids === undefined) === (data.moles !== undefined), ingredient).toBe(true);
       expect(data.moles !== undefined, ingredient).toBe(formulas.includes(ingredient));
-      for (const { low, value, high } of [data.bulkGPerMl, data.solids, ...Object.values(data.grades ?? {})].filter((r) => r !== undefined)) {
+      for (const { low, value, high } of [
+        data.bulkGPerMl,
+        data.solids,
+        ...Object.values(data.grades ?? {}),
+      ].filter((r) => r !== undefined)) {
         expect(low, ingredient).toBeLessThanOrEqual(value);
         expect(value, ingredient).toBeLessThanOrEqual(high);
       }
@@ -40,8 +49,17 @@ describe("the handbook of ingredients", () => {
 
   it("roles", () => {
     const by = (role: string): string[] =>
-      Object.entries(handbookIngredients).filter(([, data]) => data.role === role).map(([name]) => name);
-    expect(by("agent")).toEqual(["instant-coffee", "decaffeinated-coffee", "brewed-coffee", "ascorbic-acid", "ascorbic-acid-tablet", "sodium-ascorbate"]);
+      Object.entries(handbookIngredients)
+        .filter(([, data]) => data.role === role)
+        .map(([name]) => name);
+    expect(by("agent")).toEqual([
+      "instant-coffee",
+      "decaffeinated-coffee",
+      "brewed-coffee",
+      "ascorbic-acid",
+      "ascorbic-acid-tablet",
+      "sodium-ascorbate",
+    ]);
     expect(by("restrainer")).toEqual(["potassium-bromide", "table-salt", "iodised-salt"]);
     expect(by("preservative")).toEqual(["sodium-sulphite"]);
     expect(by("alkali")).toHaveLength(8);
@@ -53,11 +71,14 @@ describe("the handbook of ingredients", () => {
 });
 
 describe("massOf", () => {
-  it.each(SPOONS)("%s, %s spoon of %d ml: printed %d g is in the range (%s)", (ingredient, heap, spoonMl, printed) => {
-    const { low, high } = massOf({ ingredient, spoons: 1, spoonMl, heap });
-    expect(low).toBeLessThanOrEqual(printed);
-    expect(high).toBeGreaterThanOrEqual(printed);
-  });
+  it.each(SPOONS)(
+    "%s, %s spoon of %d ml: printed %d g is in the range (%s)",
+    (ingredient, heap, spoonMl, printed) => {
+      const { low, high } = massOf({ ingredient, spoons: 1, spoonMl, heap });
+      expect(low).toBeLessThanOrEqual(printed);
+      expect(high).toBeGreaterThanOrEqual(printed);
+    },
+  );
 
   it("coffee by the spoon is uncertain by more than two to one, as the printed 1.0 and 2.0 g a level teaspoon are", () => {
     const { low, high } = massOf({ ingredient: "instant-coffee", spoons: 5 });
@@ -72,7 +93,12 @@ describe("massOf", () => {
     // Exponent 0.6 over a range of 3.11 to one read as 90 %.
     expect(found.timeLogSd).toBeCloseTo((0.6 * Math.log((0.42 * 2) / (0.18 * 1.5))) / (2 * 1.6448536), 6);
     expect(found.cautions).toEqual([
-      { code: "spoon-range", severity: "note", message: "Weigh it if you can: the range of spoons is worth ± 41 % of the time.", path: "/spoons" },
+      {
+        code: "spoon-range",
+        severity: "note",
+        message: "Weigh it if you can: the range of spoons is worth ± 41 % of the time.",
+        path: "/spoons",
+      },
     ]);
   });
 
@@ -89,7 +115,8 @@ describe("massOf", () => {
   });
 
   it("rounded lies between level and heaped", () => {
-    const at = (heap: "level" | "rounded" | "heaped"): number => massOf({ ingredient: "borax", spoons: 1, heap }).value;
+    const at = (heap: "level" | "rounded" | "heaped"): number =>
+      massOf({ ingredient: "borax", spoons: 1, heap }).value;
     expect(at("rounded") / at("level")).toBeCloseTo(1.4, 9);
     expect(at("heaped") / at("level")).toBeCloseTo(1.75, 9);
   });
@@ -97,11 +124,17 @@ describe("massOf", () => {
   it("US spoons are exact fractions of a gallon of 231 cubic inches", () => {
     expect(spoonSizesMl["US teaspoon"]).toBeCloseTo((231 * 2.54 ** 3) / 768, 10);
     expect(spoonSizesMl["US tablespoon"]).toBeCloseTo((231 * 2.54 ** 3) / 256, 10);
-    expect(spoonSizesMl).toMatchObject({ teaspoon: 5, tablespoon: 15, "Australian tablespoon": 20 });
+    expect(spoonSizesMl).toMatchObject({ "teaspoon": 5, "tablespoon": 15, "Australian tablespoon": 20 });
   });
 
   it("tablets count by their label, with nothing to weigh", () => {
-    expect(massOf({ ingredient: "ascorbic-acid-tablet", tablets: 12, labelMg: 500 })).toEqual({ value: 6, low: 6, high: 6, timeLogSd: 0, cautions: [] });
+    expect(massOf({ ingredient: "ascorbic-acid-tablet", tablets: 12, labelMg: 500 })).toEqual({
+      value: 6,
+      low: 6,
+      high: 6,
+      timeLogSd: 0,
+      cautions: [],
+    });
   });
 
   it("a liquid has no range worth a word; hazards are named", () => {
@@ -109,19 +142,25 @@ describe("massOf", () => {
     expect(massOf({ ingredient: "sodium-hydroxide", spoons: 1 }).cautions[0]).toEqual({
       code: "hazard",
       severity: "warn",
-      message: "Take care with sodium hydroxide (caustic soda): it burns eyes and skin; goggles, gloves, into cold water, never water onto it.",
+      message:
+        "Take care with sodium hydroxide (caustic soda): it burns eyes and skin; goggles, gloves, into cold water, never water onto it.",
     });
   });
 
   it("grows with spoons in proportion and keeps low ≤ value ≤ high", () => {
-    const names = Object.keys(handbookIngredients).filter((name) => name !== "ascorbic-acid-tablet") as Exclude<Ingredient, "ascorbic-acid-tablet">[];
+    const names = Object.keys(handbookIngredients).filter(
+      (name) => name !== "ascorbic-acid-tablet",
+    ) as Exclude<Ingredient, "ascorbic-acid-tablet">[];
     fc.assert(
       fc.property(
         fc.constantFrom(...names),
         fc.double({ min: 0.01, max: 500, noNaN: true }),
         fc.constantFrom("level" as const, "rounded" as const, "heaped" as const),
         (ingredient, spoons, heap) => {
-          const [one, two] = [massOf({ ingredient, spoons, heap }), massOf({ ingredient, spoons: 2 * spoons, heap })];
+          const [one, two] = [
+            massOf({ ingredient, spoons, heap }),
+            massOf({ ingredient, spoons: 2 * spoons, heap }),
+          ];
           expect(two.value).toBeCloseTo(2 * one.value, 9);
           expect(one.low).toBeLessThanOrEqual(one.value);
           expect(one.high).toBeGreaterThanOrEqual(one.value);
@@ -133,20 +172,68 @@ describe("massOf", () => {
 
   const known = Object.keys(handbookIngredients).join(", ");
   it.each([
-    [{ ingredient: "coffee", spoons: 1 }, RangeError, `massOf: ingredient must be one of ${known}, got "coffee"`],
-    [{ ingredient: "toString", spoons: 1 }, RangeError, `massOf: ingredient must be one of ${known}, got "toString"`],
+    [
+      { ingredient: "coffee", spoons: 1 },
+      RangeError,
+      `massOf: ingredient must be one of ${known}, got "coffee"`,
+    ],
+    [
+      { ingredient: "toString", spoons: 1 },
+      RangeError,
+      `massOf: ingredient must be one of ${known}, got "toString"`,
+    ],
     [{ spoons: 1 }, TypeError, "massOf: ingredient must be a name, got undefined"],
-    [{ ingredient: "effervescent-tablet", spoons: 1 }, RangeError, 'massOf: ingredient must be fit for a bath: their citric acid uses up the soda, got "effervescent-tablet"'],
-    [{ ingredient: "baking-powder", spoons: 1 }, RangeError, 'massOf: ingredient must be fit for a bath: it holds acid salts and starch, got "baking-powder"'],
-    [{ ingredient: "ascorbic-acid-tablet", spoons: 3 }, TypeError, "massOf: tablet.labelMg must be given: mg of vitamin C by the label, since a tablet weighs more"],
-    [{ ingredient: "ascorbic-acid-tablet", tablets: 3, labelMg: 0 }, RangeError, "massOf: tablet.labelMg must be above 0 and at most 5000 mg, got 0"],
-    [{ ingredient: "ascorbic-acid-tablet", tablets: -1, labelMg: 500 }, RangeError, "massOf: tablet.tablets must be from 0 to 10000, got -1"],
+    [
+      { ingredient: "effervescent-tablet", spoons: 1 },
+      RangeError,
+      'massOf: ingredient must be fit for a bath: their citric acid uses up the soda, got "effervescent-tablet"',
+    ],
+    [
+      { ingredient: "baking-powder", spoons: 1 },
+      RangeError,
+      'massOf: ingredient must be fit for a bath: it holds acid salts and starch, got "baking-powder"',
+    ],
+    [
+      { ingredient: "ascorbic-acid-tablet", spoons: 3 },
+      TypeError,
+      "massOf: tablet.labelMg must be given: mg of vitamin C by the label, since a tablet weighs more",
+    ],
+    [
+      { ingredient: "ascorbic-acid-tablet", tablets: 3, labelMg: 0 },
+      RangeError,
+      "massOf: tablet.labelMg must be above 0 and at most 5000 mg, got 0",
+    ],
+    [
+      { ingredient: "ascorbic-acid-tablet", tablets: -1, labelMg: 500 },
+      RangeError,
+      "massOf: tablet.tablets must be from 0 to 10000, got -1",
+    ],
     [{ ingredient: "borax" }, TypeError, "massOf: spoons must be a number, got undefined"],
-    [{ ingredient: "borax", spoons: 0 }, RangeError, "massOf: spoons must be above 0 and at most 1000, got 0"],
-    [{ ingredient: "borax", spoons: 1, spoonMl: 101 }, RangeError, "massOf: spoonMl must be above 0 and at most 100 ml, got 101"],
-    [{ ingredient: "borax", spoons: 1, heap: "full" }, RangeError, 'massOf: heap must be one of level, rounded, heaped, got "full"'],
-    [{ ingredient: "soda-anhydrous", spoons: 1, grade: "fine" }, RangeError, 'massOf: grade must be one of light, dense, baked, got "fine"'],
-    [{ ingredient: "borax", spoons: 1, grade: "powder" }, RangeError, 'massOf: grade must be left out, since no grades are known of this ingredient, got "powder"'],
+    [
+      { ingredient: "borax", spoons: 0 },
+      RangeError,
+      "massOf: spoons must be above 0 and at most 1000, got 0",
+    ],
+    [
+      { ingredient: "borax", spoons: 1, spoonMl: 101 },
+      RangeError,
+      "massOf: spoonMl must be above 0 and at most 100 ml, got 101",
+    ],
+    [
+      { ingredient: "borax", spoons: 1, heap: "full" },
+      RangeError,
+      'massOf: heap must be one of level, rounded, heaped, got "full"',
+    ],
+    [
+      { ingredient: "soda-anhydrous", spoons: 1, grade: "fine" },
+      RangeError,
+      'massOf: grade must be one of light, dense, baked, got "fine"',
+    ],
+    [
+      { ingredient: "borax", spoons: 1, grade: "powder" },
+      RangeError,
+      'massOf: grade must be left out, since no grades are known of this ingredient, got "powder"',
+    ],
     [{ ingredient: "soda-anhydrous", spoons: 1, grade: 3 }, TypeError, "massOf: grade must be a name, got 3"],
     [null, TypeError, "massOf: input must be an object, got null"],
   ])("refuses %j", (input, kind, message) => {
@@ -164,7 +251,9 @@ describe("spoonsFor", () => {
     expect(quarter.massG.high).toBeCloseTo(31.625, 9);
     expect(quarter.roundingError).toBeCloseTo(0.023, 9);
     expect(spoonsFor({ ingredient: "baking-soda", massG: 25, stepSpoons: 1 }).spoons).toBe(5);
-    expect(spoonsFor({ ingredient: "baking-soda", massG: 25, stepSpoons: 1, spoonMl: 15, heap: "heaped" }).spoons).toBe(1);
+    expect(
+      spoonsFor({ ingredient: "baking-soda", massG: 25, stepSpoons: 1, spoonMl: 15, heap: "heaped" }).spoons,
+    ).toBe(1);
     expect(spoonsFor({ ingredient: "soda-anhydrous", massG: 10.2, grade: "dense" }).spoons).toBe(2);
   });
 
@@ -172,28 +261,60 @@ describe("spoonsFor", () => {
     expect(spoonsFor({ ingredient: "potassium-bromide", massG: 0.01 }).spoons).toBe(0.25);
     // Decimal steps stay decimals: not 0.30000000000000004.
     const spoonG = massOf({ ingredient: "table-salt", spoons: 1 }).value;
-    for (const tenths of [3, 6, 7, 12]) expect(spoonsFor({ ingredient: "table-salt", massG: (tenths / 10) * spoonG, stepSpoons: 0.1 }).spoons).toBe(tenths / 10);
+    for (const tenths of [3, 6, 7, 12])
+      expect(
+        spoonsFor({ ingredient: "table-salt", massG: (tenths / 10) * spoonG, stepSpoons: 0.1 }).spoons,
+      ).toBe(tenths / 10);
   });
 
   it("errs by at most half a step, and massOf gives the same grams back", () => {
     fc.assert(
-      fc.property(fc.double({ min: 2, max: 1000, noNaN: true }), fc.constantFrom(0.25, 0.5, 1), (massG, stepSpoons) => {
-        const { spoons, massG: held, roundingError } = spoonsFor({ ingredient: "table-salt", massG, stepSpoons });
-        const one = massOf({ ingredient: "table-salt", spoons: 1 }).value;
-        if (spoons > stepSpoons) expect(Math.abs(held.value - massG)).toBeLessThanOrEqual((one * stepSpoons) / 2 + 1e-9);
-        expect(massOf({ ingredient: "table-salt", spoons }).value).toBeCloseTo(held.value, 9);
-        expect((1 + roundingError) * massG).toBeCloseTo(held.value, 9);
-      }),
+      fc.property(
+        fc.double({ min: 2, max: 1000, noNaN: true }),
+        fc.constantFrom(0.25, 0.5, 1),
+        (massG, stepSpoons) => {
+          const {
+            spoons,
+            massG: held,
+            roundingError,
+          } = spoonsFor({ ingredient: "table-salt", massG, stepSpoons });
+          const one = massOf({ ingredient: "table-salt", spoons: 1 }).value;
+          if (spoons > stepSpoons)
+            expect(Math.abs(held.value - massG)).toBeLessThanOrEqual((one * stepSpoons) / 2 + 1e-9);
+          expect(massOf({ ingredient: "table-salt", spoons }).value).toBeCloseTo(held.value, 9);
+          expect((1 + roundingError) * massG).toBeCloseTo(held.value, 9);
+        },
+      ),
     );
   });
 
   it.each([
-    [{ ingredient: "ascorbic-acid-tablet", massG: 5 }, RangeError, "spoonsFor: ingredient must not be tablets: count them by their label"],
+    [
+      { ingredient: "ascorbic-acid-tablet", massG: 5 },
+      RangeError,
+      "spoonsFor: ingredient must not be tablets: count them by their label",
+    ],
     [{ ingredient: "tea", massG: 5 }, RangeError, /^spoonsFor: ingredient must be one of instant-coffee, /],
-    [{ ingredient: "borax", massG: 0 }, RangeError, "spoonsFor: massG must be above 0 and at most 100000 g, got 0"],
-    [{ ingredient: "borax", massG: 5, stepSpoons: 2 }, RangeError, "spoonsFor: stepSpoons must be above 0 and at most 1, got 2"],
-    [{ ingredient: "borax", massG: 5, spoonMl: "5" }, TypeError, 'spoonsFor: spoonMl must be a number, got "5"'],
-    [{ ingredient: "borax", massG: 5, heap: "flat" }, RangeError, 'spoonsFor: heap must be one of level, rounded, heaped, got "flat"'],
+    [
+      { ingredient: "borax", massG: 0 },
+      RangeError,
+      "spoonsFor: massG must be above 0 and at most 100000 g, got 0",
+    ],
+    [
+      { ingredient: "borax", massG: 5, stepSpoons: 2 },
+      RangeError,
+      "spoonsFor: stepSpoons must be above 0 and at most 1, got 2",
+    ],
+    [
+      { ingredient: "borax", massG: 5, spoonMl: "5" },
+      TypeError,
+      'spoonsFor: spoonMl must be a number, got "5"',
+    ],
+    [
+      { ingredient: "borax", massG: 5, heap: "flat" },
+      RangeError,
+      'spoonsFor: heap must be one of level, rounded, heaped, got "flat"',
+    ],
     [{ ingredient: "borax", massG: 5, grade: "fine" }, RangeError, /^spoonsFor: grade must be /],
     [undefined, TypeError, "spoonsFor: input must be an object, got undefined"],
   ])("refuses %j", (input, kind, message) => {

@@ -43,7 +43,13 @@ describe("compensate", () => {
   });
 
   it("multiplies the factors of the rooms and adds their variances", () => {
-    const conditions: Conditions = { temperatureC: 18, dilution: "1+14", agitation: { everyS: 30 }, usedCm2PerL: 516.128, ageH: 1 };
+    const conditions: Conditions = {
+      temperatureC: 18,
+      dilution: "1+14",
+      agitation: { everyS: 30 },
+      usedCm2PerL: 516.128,
+      ageH: 1,
+    };
     const answer = compensate(known, conditions);
     const byCause = Object.fromEntries(answer.factors.map((factor) => [factor.cause, factor]));
     expect(byCause["temperature"]?.value).toBe(temperatureFactor(genericTemperatureLaw, 20, 18));
@@ -81,7 +87,12 @@ describe("compensate", () => {
       strength: { cause: "strength", value: 1.1, logSd: 0.2, basis: "default", sources: ["spoons"] },
     };
     expect(
-      compensate(known, conditions, knowledge).factors.map(({ cause, basis, runs, sources }) => [cause, basis, runs, sources]),
+      compensate(known, conditions, knowledge).factors.map(({ cause, basis, runs, sources }) => [
+        cause,
+        basis,
+        runs,
+        sources,
+      ]),
     ).toEqual([
       ["baseline", "default", undefined, ["a known time repeats to about 4 % (common practice)"]],
       ["temperature", "handbook", undefined, [expect.stringContaining("Ives")]],
@@ -98,7 +109,10 @@ describe("compensate", () => {
   it("takes use and age from 0 when the baseline is silent, and from the baseline when it speaks", () => {
     const use = { increase: 0.1, perCm2PerL: 100, growth: "linear" } as const;
     expect(compensate(known, { usedCm2PerL: 200 }, { use }).timeS).toBeCloseTo(510 * 1.2, 9);
-    expect(compensate({ ...known, usedCm2PerL: 100 }, { usedCm2PerL: 200 }, { use }).timeS).toBeCloseTo((510 * 1.2) / 1.1, 9);
+    expect(compensate({ ...known, usedCm2PerL: 100 }, { usedCm2PerL: 200 }, { use }).timeS).toBeCloseTo(
+      (510 * 1.2) / 1.1,
+      9,
+    );
     const age = { kind: "half-life", halfLifeH: 10 } as const;
     expect(compensate(known, { ageH: 10 }, { age }).timeS).toBeCloseTo(1020, 9);
     expect(compensate({ ...known, ageH: 5 }, { ageH: 10 }, { age }).timeS).toBeCloseTo(510 * Math.SQRT2, 9);
@@ -113,18 +127,27 @@ describe("compensate", () => {
     fc.double({ min: 0, max: 5000, noNaN: true }),
     fc.double({ min: 0, max: 48, noNaN: true }),
     fc.constantFrom(1, 300, 1e6),
-  ])("is a positive finite time inside its interval, whose ln is the sum of the ln factors", (from, to, dilution, agitation, used, ageH, timeS) => {
-    const baseline: Baseline = { timeS, temperatureC: from, dilution: "1+9", agitation: { everyS: 30 } };
-    const conditions: Conditions = { temperatureC: to, dilution, ...(agitation && { agitation }), usedCm2PerL: used, ageH };
-    const answer = compensate(JSON.parse(JSON.stringify(baseline)), JSON.parse(JSON.stringify(conditions)));
-    expect(answer.timeS).toBeGreaterThan(0);
-    expect(Number.isFinite(answer.highS)).toBe(true);
-    expect(answer.lowS).toBeLessThan(answer.timeS);
-    expect(answer.highS).toBeGreaterThan(answer.timeS);
-    const sum = answer.factors.reduce((total, factor) => total + Math.log(factor.value), 0);
-    expect(Math.log(answer.timeS / timeS)).toBeCloseTo(sum, 9);
-    expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);
-  });
+  ])(
+    "is a positive finite time inside its interval, whose ln is the sum of the ln factors",
+    (from, to, dilution, agitation, used, ageH, timeS) => {
+      const baseline: Baseline = { timeS, temperatureC: from, dilution: "1+9", agitation: { everyS: 30 } };
+      const conditions: Conditions = {
+        temperatureC: to,
+        dilution,
+        ...(agitation && { agitation }),
+        usedCm2PerL: used,
+        ageH,
+      };
+      const answer = compensate(JSON.parse(JSON.stringify(baseline)), JSON.parse(JSON.stringify(conditions)));
+      expect(answer.timeS).toBeGreaterThan(0);
+      expect(Number.isFinite(answer.highS)).toBe(true);
+      expect(answer.lowS).toBeLessThan(answer.timeS);
+      expect(answer.highS).toBeGreaterThan(answer.timeS);
+      const sum = answer.factors.reduce((total, factor) => total + Math.log(factor.value), 0);
+      expect(Math.log(answer.timeS / timeS)).toBeCloseTo(sum, 9);
+      expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);
+    },
+  );
 
   test.prop([fc.double({ min: 0, max: 5000, noNaN: true }), fc.double({ min: 0, max: 5000, noNaN: true })])(
     "never shortens with more use",
@@ -137,7 +160,9 @@ describe("compensate", () => {
 
 describe("cautions of compensate", () => {
   it("is silent about an ordinary change with own laws", () => {
-    const knowledge: Knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 } };
+    const knowledge: Knowledge = {
+      temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 },
+    };
     expect(codes(known, { temperatureC: 21 }, knowledge)).toEqual([]);
     expect(codes(known, {})).toEqual([]);
   });
@@ -173,19 +198,31 @@ describe("cautions of compensate", () => {
     expect(codes(known, { strength: { ...narrow, logSd: 0.1169 } })).toEqual(["wide-interval"]);
   });
   it("names the causes that rest on a generic law", () => {
-    expect(cautionOf("default-law", known, { temperatureC: 21, dilution: "1+10", usedCm2PerL: 100 })).toEqual({
-      code: "default-law",
-      severity: "note",
-      message: "No own data for temperature, dilution, use: generic figures with a wide spread stand in.",
-    });
-    expect(codes(known, { temperatureC: 21 }, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } })).toEqual([]);
+    expect(cautionOf("default-law", known, { temperatureC: 21, dilution: "1+10", usedCm2PerL: 100 })).toEqual(
+      {
+        code: "default-law",
+        severity: "note",
+        message: "No own data for temperature, dilution, use: generic figures with a wide spread stand in.",
+      },
+    );
+    expect(
+      codes(
+        known,
+        { temperatureC: 21 },
+        { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } },
+      ),
+    ).toEqual([]);
   });
   it("passes on the cautions of the temperature room, with the place", () => {
-    expect(cautionOf("temperature-unusual", known, { temperatureC: 14 })?.path).toBe("/conditions/temperatureC");
+    expect(cautionOf("temperature-unusual", known, { temperatureC: 14 })?.path).toBe(
+      "/conditions/temperatureC",
+    );
     expect(codes({ ...known, hydroquinone: true }, { temperatureC: 14 })).toContain("hydroquinone-cold");
     expect(codes({ ...known, hydroquinone: false }, { temperatureC: 14 })).not.toContain("hydroquinone-cold");
     expect(codes({ ...known, emulsion: "soft" }, { temperatureC: 21 })).toContain("soft-emulsion-warm");
-    expect(codes({ ...known, emulsion: "hardened" }, { temperatureC: 21 })).not.toContain("soft-emulsion-warm");
+    expect(codes({ ...known, emulsion: "hardened" }, { temperatureC: 21 })).not.toContain(
+      "soft-emulsion-warm",
+    );
     expect(compensate(known, { temperatureC: 68 }).cautions[0]).toMatchObject({
       code: "maybe-fahrenheit",
       path: "/conditions/temperatureC",
@@ -194,21 +231,28 @@ describe("cautions of compensate", () => {
     expect(warm.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", path: "/baseline/temperatureC" });
     // Where today's is left out, the figure stands in the baseline alone, and what it says is said once.
     const once = compensate({ timeS: 510, temperatureC: 68 }, {}).cautions;
-    expect(once.map(({ code, path }) => [code, path])).toEqual([["maybe-fahrenheit", "/baseline/temperatureC"]]);
-    expect(compensate({ timeS: 510, temperatureC: 33 }, {}).cautions[0]).toMatchObject({ code: "temperature-limit", path: "/baseline/temperatureC" });
+    expect(once.map(({ code, path }) => [code, path])).toEqual([
+      ["maybe-fahrenheit", "/baseline/temperatureC"],
+    ]);
+    expect(compensate({ timeS: 510, temperatureC: 33 }, {}).cautions[0]).toMatchObject({
+      code: "temperature-limit",
+      path: "/baseline/temperatureC",
+    });
     const both = compensate({ timeS: 510, temperatureC: 68 }, { temperatureC: 68 }).cautions;
     expect(both.map(({ path }) => path)).toEqual(["/conditions/temperatureC", "/baseline/temperatureC"]);
-    expect(compensate({ timeS: 510, temperatureC: 45 }, { temperatureC: 20 }).cautions.map(({ path }) => path)).not.toContain(
-      "/baseline/temperatureC",
-    );
+    expect(
+      compensate({ timeS: 510, temperatureC: 45 }, { temperatureC: 20 }).cautions.map(({ path }) => path),
+    ).not.toContain("/baseline/temperatureC");
   });
   it("warns far from the known temperature and outside a table", () => {
-    expect(cautionOf("far-extrapolation", { timeS: 1000, temperatureC: 10 }, { temperatureC: 20.1 })).toEqual({
-      code: "far-extrapolation",
-      severity: "warn",
-      message: "More than 10 °C from the temperature of the known time.",
-      path: "/conditions/temperatureC",
-    });
+    expect(cautionOf("far-extrapolation", { timeS: 1000, temperatureC: 10 }, { temperatureC: 20.1 })).toEqual(
+      {
+        code: "far-extrapolation",
+        severity: "warn",
+        message: "More than 10 °C from the temperature of the known time.",
+        path: "/conditions/temperatureC",
+      },
+    );
     expect(codes({ timeS: 1000, temperatureC: 10 }, { temperatureC: 20 })).not.toContain("far-extrapolation");
     const temperature = {
       kind: "table",
@@ -224,9 +268,13 @@ describe("cautions of compensate", () => {
       message: "A temperature lies outside the table: its last slope is carried on.",
       path: "/conditions/temperatureC",
     });
-    expect(codes({ ...known, temperatureC: 17.9 }, { temperatureC: 20 }, { temperature })).toContain("outside-table");
+    expect(codes({ ...known, temperatureC: 17.9 }, { temperatureC: 20 }, { temperature })).toContain(
+      "outside-table",
+    );
     // Where nothing is carried on, nothing is said.
-    expect(codes({ ...known, temperatureC: 17.9 }, { temperatureC: 17.9 }, { temperature })).not.toContain("outside-table");
+    expect(codes({ ...known, temperatureC: 17.9 }, { temperatureC: 17.9 }, { temperature })).not.toContain(
+      "outside-table",
+    );
     const dilution = {
       kind: "table",
       rows: [
@@ -235,7 +283,9 @@ describe("cautions of compensate", () => {
       ],
     } as const;
     expect(codes(known, { dilution: "1+4" }, { dilution })).not.toContain("outside-table");
-    expect(codes({ ...known, dilution: "1+40" }, { dilution: "1+40" }, { dilution })).not.toContain("outside-table");
+    expect(codes({ ...known, dilution: "1+40" }, { dilution: "1+40" }, { dilution })).not.toContain(
+      "outside-table",
+    );
     expect(cautionOf("outside-table", known, { dilution: "1+10" }, { dilution })).toEqual({
       code: "outside-table",
       severity: "warn",
@@ -250,7 +300,9 @@ describe("cautions of compensate", () => {
       message: "Local exhaustion limits stand: the time is rough.",
       path: "/conditions/agitation",
     });
-    expect(cautionOf("stand", { ...known, agitation: "stand" }, { agitation: { everyS: 30 } })).toMatchObject({ severity: "warn", path: "/conditions/agitation" });
+    expect(cautionOf("stand", { ...known, agitation: "stand" }, { agitation: { everyS: 30 } })).toMatchObject(
+      { severity: "warn", path: "/conditions/agitation" },
+    );
     expect(codes({ ...known, agitation: "stand" }, { agitation: "stand" })).toEqual([]);
     expect(codes(known, { agitation: { everyS: 180 } })).not.toContain("long-interval");
     expect(cautionOf("long-interval", known, { agitation: { everyS: 181 } })).toEqual({
@@ -289,7 +341,7 @@ describe("cautions of compensate", () => {
     });
   });
   it("names fields that nobody read", () => {
-    expect(compensate(known, anyOf({ temprature: 14, "a/b~c": 1 })).cautions).toEqual([
+    expect(compensate(known, anyOf({ "temprature": 14, "a/b~c": 1 })).cautions).toEqual([
       {
         code: "unknown-field",
         severity: "warn",
@@ -303,32 +355,69 @@ describe("cautions of compensate", () => {
         path: "/conditions/a~1b~0c",
       },
     ]);
-    expect(compensate(anyOf({ ...known, film: "plate" }), {}).cautions.map(({ path }) => path)).toEqual(["/baseline/film"]);
+    expect(compensate(anyOf({ ...known, film: "plate" }), {}).cautions.map(({ path }) => path)).toEqual([
+      "/baseline/film",
+    ]);
   });
   it("reads every field of the two shapes", () => {
-    const same = { temperatureC: 20, dilution: "1+9", agitation: "continuous", usedCm2PerL: 1, ageH: 1 } as const;
+    const same = {
+      temperatureC: 20,
+      dilution: "1+9",
+      agitation: "continuous",
+      usedCm2PerL: 1,
+      ageH: 1,
+    } as const;
     const full: Baseline = { ...same, timeS: 510, logSd: 0.01, hydroquinone: true, emulsion: "hardened" };
     const strength = { cause: "strength", value: 1, logSd: 0, basis: "given", sources: ["scales"] } as const;
     const answer = compensate(full, { ...same, strength });
     expect(answer.cautions).toEqual([]);
     expect(answer.factors.map(({ sources }) => sources)).toEqual([[], [], [], [], [], [], []]);
-    const worn = compensate(full, { ...same, usedCm2PerL: 2, dilution: "1+10", agitation: { everyS: 5 }, temperatureC: 21 });
-    for (const { cause, sources } of worn.factors.slice(1, 5)) expect(sources.join("").length, cause).toBeGreaterThan(20);
+    const worn = compensate(full, {
+      ...same,
+      usedCm2PerL: 2,
+      dilution: "1+10",
+      agitation: { everyS: 5 },
+      temperatureC: 21,
+    });
+    for (const { cause, sources } of worn.factors.slice(1, 5))
+      expect(sources.join("").length, cause).toBeGreaterThan(20);
   });
   it("passes on what brewStrength had to say about the strength it hands over", () => {
-    const vitamin = (massG: number): Brew => ({ volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 22 }, { ingredient: "ascorbic-acid", massG }] });
+    const vitamin = (massG: number): Brew => ({
+      volumeMl: 500,
+      ingredients: [
+        { ingredient: "soda-anhydrous", massG: 22 },
+        { ingredient: "ascorbic-acid", massG },
+      ],
+    });
     const strength = brewStrength(vitamin(0.05), vitamin(16));
     expect(strength.cautions).toMatchObject([{ code: "strength-far", severity: "stop" }]);
     const { cautions } = compensate(known, { strength });
     expect(cautions[0]).toEqual({ ...strength.cautions[0], path: "/conditions/strength" });
-    const plain: Factor = { cause: "strength", value: strength.value, logSd: strength.logSd, basis: "given", sources: [] };
+    const plain: Factor = {
+      cause: "strength",
+      value: strength.value,
+      logSd: strength.logSd,
+      basis: "given",
+      sources: [],
+    };
     expect(codes(known, { strength: plain })).not.toContain("strength-far");
-    const bad = (cautions: unknown): (() => unknown) => () => compensate(known, { strength: { ...plain, cautions } as Factor });
-    expect(bad("none")).toThrow(new TypeError('compensate: conditions.strength.cautions must be an array, got "none"'));
-    expect(bad([3])).toThrow(new TypeError("compensate: conditions.strength.cautions must be an object, got 3"));
+    const bad =
+      (cautions: unknown): (() => unknown) =>
+      () =>
+        compensate(known, { strength: { ...plain, cautions } as Factor });
+    expect(bad("none")).toThrow(
+      new TypeError('compensate: conditions.strength.cautions must be an array, got "none"'),
+    );
+    expect(bad([3])).toThrow(
+      new TypeError("compensate: conditions.strength.cautions must be an object, got 3"),
+    );
   });
   it("puts the gravest first", () => {
-    const order = compensate({ timeS: 100, temperatureC: 20 }, { temperatureC: 60, usedCm2PerL: 9000 }).cautions;
+    const order = compensate(
+      { timeS: 100, temperatureC: 20 },
+      { temperatureC: 60, usedCm2PerL: 9000 },
+    ).cautions;
     const rank = { stop: 0, warn: 1, note: 2 };
     const ranks = order.map(({ severity }) => rank[severity]);
     expect(ranks).toEqual([...ranks].sort());
@@ -354,49 +443,140 @@ describe("compensate refuses", () => {
     [null, {}, {}, new TypeError("compensate: baseline must be an object, got null")],
     [known, undefined, {}, new TypeError("compensate: conditions must be an object, got undefined")],
     [known, {}, 7, new TypeError("compensate: knowledge must be an object, got 7")],
-    [{ temperatureC: 20 }, {}, {}, new TypeError("compensate: baseline.timeS must be a number, got undefined")],
-    [{ ...known, timeS: 0 }, {}, {}, new RangeError("compensate: baseline.timeS must be above 0 and at most 1000000 s, got 0")],
-    [{ timeS: 510 }, {}, {}, new TypeError("compensate: baseline.temperatureC must be a number, got undefined")],
-    [{ ...known, temperatureC: 101 }, {}, {}, new RangeError("compensate: baseline.temperatureC must be from 0 to 100 °C, got 101")],
-    [known, { temperatureC: 300 }, {}, new RangeError("compensate: conditions.temperatureC must be from 0 to 100 °C, got 300")],
-    [known, { temperatureC: NaN }, {}, new RangeError("compensate: conditions.temperatureC must be from 0 to 100 °C, got NaN")],
-    [known, { temperatureC: "20" }, {}, new TypeError('compensate: conditions.temperatureC must be a number, got "20"')],
+    [
+      { temperatureC: 20 },
+      {},
+      {},
+      new TypeError("compensate: baseline.timeS must be a number, got undefined"),
+    ],
+    [
+      { ...known, timeS: 0 },
+      {},
+      {},
+      new RangeError("compensate: baseline.timeS must be above 0 and at most 1000000 s, got 0"),
+    ],
+    [
+      { timeS: 510 },
+      {},
+      {},
+      new TypeError("compensate: baseline.temperatureC must be a number, got undefined"),
+    ],
+    [
+      { ...known, temperatureC: 101 },
+      {},
+      {},
+      new RangeError("compensate: baseline.temperatureC must be from 0 to 100 °C, got 101"),
+    ],
+    [
+      known,
+      { temperatureC: 300 },
+      {},
+      new RangeError("compensate: conditions.temperatureC must be from 0 to 100 °C, got 300"),
+    ],
+    [
+      known,
+      { temperatureC: NaN },
+      {},
+      new RangeError("compensate: conditions.temperatureC must be from 0 to 100 °C, got NaN"),
+    ],
+    [
+      known,
+      { temperatureC: "20" },
+      {},
+      new TypeError('compensate: conditions.temperatureC must be a number, got "20"'),
+    ],
     [{ ...known, logSd: 4 }, {}, {}, new RangeError("compensate: baseline.logSd must be from 0 to 3, got 4")],
-    [known, { ageH: -1 }, {}, new RangeError("compensate: conditions.ageH must be from 0 to 1000000 h, got -1")],
-    [{ ...known, ageH: -1 }, { ageH: 1 }, {}, new RangeError("compensate: baseline.ageH must be from 0 to 1000000 h, got -1")],
+    [
+      known,
+      { ageH: -1 },
+      {},
+      new RangeError("compensate: conditions.ageH must be from 0 to 1000000 h, got -1"),
+    ],
+    [
+      { ...known, ageH: -1 },
+      { ageH: 1 },
+      {},
+      new RangeError("compensate: baseline.ageH must be from 0 to 1000000 h, got -1"),
+    ],
     [known, { strength: 3 }, {}, new TypeError("compensate: conditions.strength must be an object, got 3")],
-    [known, { strength: { value: 1, logSd: 0, basis: NaN, sources: [] } }, {}, new TypeError("compensate: conditions.strength.basis must be text, got NaN")],
-    [known, { strength: { value: 1, logSd: 0, basis: "given", sources: "me" } }, {}, new TypeError('compensate: conditions.strength.sources must be an array, got "me"')],
-    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sources: 1 } }, new TypeError("compensate: knowledge.temperature.sources must be an array, got 1")],
-    [known, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: NaN } }, new RangeError("compensate: knowledge.temperature.runs must be from 0 to 1000000000, got NaN")],
-    [known, { ageH: 1 }, { age: { kind: "life", lifeH: 2, runs: -1 } }, new RangeError("compensate: knowledge.age.runs must be from 0 to 1000000000, got -1")],
-    [known, { strength: { value: 0, logSd: 0 } }, {}, new RangeError("compensate: conditions.strength.value must be above 0 and at most 1000000, got 0")],
-    [known, { strength: { value: 1, logSd: 11 } }, {}, new RangeError("compensate: conditions.strength.logSd must be from 0 to 10, got 11")],
+    [
+      known,
+      { strength: { value: 1, logSd: 0, basis: NaN, sources: [] } },
+      {},
+      new TypeError("compensate: conditions.strength.basis must be text, got NaN"),
+    ],
+    [
+      known,
+      { strength: { value: 1, logSd: 0, basis: "given", sources: "me" } },
+      {},
+      new TypeError('compensate: conditions.strength.sources must be an array, got "me"'),
+    ],
+    [
+      known,
+      {},
+      { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sources: 1 } },
+      new TypeError("compensate: knowledge.temperature.sources must be an array, got 1"),
+    ],
+    [
+      known,
+      {},
+      { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: NaN } },
+      new RangeError("compensate: knowledge.temperature.runs must be from 0 to 1000000000, got NaN"),
+    ],
+    [
+      known,
+      { ageH: 1 },
+      { age: { kind: "life", lifeH: 2, runs: -1 } },
+      new RangeError("compensate: knowledge.age.runs must be from 0 to 1000000000, got -1"),
+    ],
+    [
+      known,
+      { strength: { value: 0, logSd: 0 } },
+      {},
+      new RangeError("compensate: conditions.strength.value must be above 0 and at most 1000000, got 0"),
+    ],
+    [
+      known,
+      { strength: { value: 1, logSd: 11 } },
+      {},
+      new RangeError("compensate: conditions.strength.logSd must be from 0 to 10, got 11"),
+    ],
     [
       known,
       { usedCm2PerL: 1 },
       { use: { increase: 0.1, perCm2PerL: 1, growth: "linear", capacityCm2PerL: 0 } },
-      new RangeError("compensate: knowledge.use.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"),
+      new RangeError(
+        "compensate: knowledge.use.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got 0",
+      ),
     ],
   ])("bad input %#", (baseline, conditions, knowledge, error) => {
     expect(() => compensate(anyOf(baseline), anyOf(conditions), anyOf(knowledge))).toThrow(error);
   });
   it("refuses laws so wide that an interval would have no ends", () => {
-    const use = (sdIncrease: number) => ({ use: { increase: 0, perCm2PerL: 0.1, growth: "linear", sdIncrease } }) as const;
+    const use = (sdIncrease: number) =>
+      ({ use: { increase: 0, perCm2PerL: 0.1, growth: "linear", sdIncrease } }) as const;
     const exact = { ...known, logSd: 0 };
-    expect(compensate(exact, { usedCm2PerL: 1 }, use(10)).highS).toBeCloseTo(known.timeS * Math.exp(164.48536269514722), -60);
+    expect(compensate(exact, { usedCm2PerL: 1 }, use(10)).highS).toBeCloseTo(
+      known.timeS * Math.exp(164.48536269514722),
+      -60,
+    );
     expect(() => compensate(exact, { usedCm2PerL: 1.25 }, use(10))).toThrow(
       new RangeError("compensate: the spread of ln(time) must be from 0 to 100, got 125"),
     );
   });
   it("names the field when a dilution cannot be read", () => {
-    expect(() => compensate(known, { dilution: "1:9" })).toThrow('compensate: conditions.dilution "1:9" is ambiguous');
+    expect(() => compensate(known, { dilution: "1:9" })).toThrow(
+      'compensate: conditions.dilution "1:9" is ambiguous',
+    );
     expect(() => compensate({ ...known, dilution: "nine" }, { dilution: "1+9" })).toThrow(
       'compensate: baseline.dilution must be "stock" or parts such as "1+9", got "nine"',
     );
   });
   it("agrees with useFactor on the rule", () => {
     expect(() => compensate(known, { usedCm2PerL: -1 })).toThrow("useFactor: usedCm2PerL");
-    expect(useFactor({ increase: 0.08, perCm2PerL: 516.128, growth: "linear" }, 516.128)).toBeCloseTo(1.08, 12);
+    expect(useFactor({ increase: 0.08, perCm2PerL: 516.128, growth: "linear" }, 516.128)).toBeCloseTo(
+      1.08,
+      12,
+    );
   });
 });

@@ -34,20 +34,32 @@ const log = [
 describe("compensate with a drifting bath", () => {
   it("gives the clock time of developUntil for a forecast", () => {
     const answer = compensate(known, { temperatureC: cooling }, knowledge);
-    expect(answer.timeS).toBeCloseTo(developUntil({ equivalentS: 510, referenceC: 20, law, temperatureAt: cooling }), 7);
+    expect(answer.timeS).toBeCloseTo(
+      developUntil({ equivalentS: 510, referenceC: 20, law, temperatureAt: cooling }),
+      7,
+    );
     expect(rowOf(answer, "temperature").value * 510).toBeCloseTo(answer.timeS, 9);
     expect(answer.factors.map((one) => one.cause)).toEqual(["baseline", "temperature"]);
     expect(rowOf(answer, "temperature").basis).toBe("given");
   });
   it("gives the time at which a log has done the work", () => {
     const answer = compensate(known, { temperatureC: log }, knowledge);
-    const cut = [...log.filter((one) => one.timeS < answer.timeS), { timeS: answer.timeS, temperatureC: 19.5 - (1.5 * (answer.timeS - 240)) / 660 }];
+    const cut = [
+      ...log.filter((one) => one.timeS < answer.timeS),
+      { timeS: answer.timeS, temperatureC: 19.5 - (1.5 * (answer.timeS - 240)) / 660 },
+    ];
     expect(equivalentTime(cut, law, 20)).toBeCloseTo(510, 6);
     expect(codes(answer)).not.toContain("log-held");
   });
   it("is the plain number for a steady log or forecast, interval and all", () => {
     const plain = compensate(known, { temperatureC: 16 }, knowledge);
-    for (const temperatureC of [[{ timeS: 0, temperatureC: 16 }, { timeS: 1000, temperatureC: 16 }], (): number => 16]) {
+    for (const temperatureC of [
+      [
+        { timeS: 0, temperatureC: 16 },
+        { timeS: 1000, temperatureC: 16 },
+      ],
+      (): number => 16,
+    ]) {
       const answer = compensate(known, { temperatureC }, knowledge);
       expect(answer.timeS / plain.timeS).toBeCloseTo(1, 11);
       expect(answer.lowS / plain.lowS).toBeCloseTo(1, 5);
@@ -57,7 +69,10 @@ describe("compensate with a drifting bath", () => {
   });
   it("counts a log from its first reading, whenever the clock started", () => {
     const later = log.map((one) => ({ ...one, timeS: one.timeS + 5000 }));
-    expect(compensate(known, { temperatureC: later }, knowledge).timeS).toBeCloseTo(compensate(known, { temperatureC: log }, knowledge).timeS, 6);
+    expect(compensate(known, { temperatureC: later }, knowledge).timeS).toBeCloseTo(
+      compensate(known, { temperatureC: log }, knowledge).timeS,
+      6,
+    );
   });
   it("lets the other causes decide how far the bath drifts", () => {
     const baseline = { ...known, dilution: "1+9", gamma: 0.6 };
@@ -68,12 +83,23 @@ describe("compensate with a drifting bath", () => {
       { ...knowledge, growth, dilution: { kind: "power", exponent: 0.8 } },
     );
     const wantedS = 510 * rowOf(answer, "dilution").value * rowOf(answer, "contrast").value;
-    expect(answer.timeS).toBeCloseTo(developUntil({ equivalentS: wantedS, referenceC: 20, law, temperatureAt: cooling }), 6);
-    expect(answer.factors.map((one) => one.cause)).toEqual(["baseline", "temperature", "dilution", "contrast"]);
+    expect(answer.timeS).toBeCloseTo(
+      developUntil({ equivalentS: wantedS, referenceC: 20, law, temperatureAt: cooling }),
+      6,
+    );
+    expect(answer.factors.map((one) => one.cause)).toEqual([
+      "baseline",
+      "temperature",
+      "dilution",
+      "contrast",
+    ]);
     expect(answer.factors.reduce((product, one) => product * one.value, 510)).toBeCloseTo(answer.timeS, 9);
   });
   it("holds the last reading of a log that ends too soon, and says so", () => {
-    const short = [{ timeS: 0, temperatureC: 20 }, { timeS: 100, temperatureC: 16 }];
+    const short = [
+      { timeS: 0, temperatureC: 20 },
+      { timeS: 100, temperatureC: 16 },
+    ];
     const answer = compensate(known, { temperatureC: short }, knowledge);
     const left = 510 - equivalentTime(short, law, 20);
     expect(answer.timeS).toBeCloseTo(100 + left * temperatureFactor(law, 20, 16), 6);
@@ -88,10 +114,16 @@ describe("compensate with a drifting bath", () => {
 
 describe("compensate: the spread of a drifting bath", () => {
   const logSdOf = (temperatureC: unknown, given: TemperatureLaw = law): number =>
-    rowOf(compensate(known, { temperatureC: anyOf(temperatureC) }, { temperature: given }), "temperature").logSd;
+    rowOf(compensate(known, { temperatureC: anyOf(temperatureC) }, { temperature: given }), "temperature")
+      .logSd;
   it("is that of the law moved by its own spread, either way", () => {
     const until = (activationEnergyKJPerMol: number): number =>
-      developUntil({ equivalentS: 510, referenceC: 20, law: { kind: "arrhenius", activationEnergyKJPerMol }, temperatureAt: cooling });
+      developUntil({
+        equivalentS: 510,
+        referenceC: 20,
+        law: { kind: "arrhenius", activationEnergyKJPerMol },
+        temperatureAt: cooling,
+      });
     const small = 0.01;
     const perKJ = Math.log(until(60 + small) / until(60 - small)) / (2 * small);
     expect(logSdOf(cooling)).toBeCloseTo(Math.abs(perKJ) * 10, 5);
@@ -101,11 +133,22 @@ describe("compensate: the spread of a drifting bath", () => {
   it("lets stretches colder and warmer than the baseline work against each other", () => {
     const across = (t: number): number => (t < 255 ? 21 : 19);
     expect(logSdOf(across)).toBeLessThan(0.1 * temperatureLogSd(law, 20, 19));
-    const table: TemperatureLaw = { kind: "table", rows: [{ temperatureC: 16, timeS: 720 }, { temperatureC: 24, timeS: 330 }] };
+    const table: TemperatureLaw = {
+      kind: "table",
+      rows: [
+        { temperatureC: 16, timeS: 720 },
+        { temperatureC: 24, timeS: 330 },
+      ],
+    };
     // The rows of a table err one by one: there the two stretches add up.
     const { timeS } = compensate(known, { temperatureC: across }, { temperature: table });
-    const [warm, cold] = [21, 19].map((c) => temperatureLogSd(table, 20, c) / temperatureFactor(table, 20, c)) as [number, number];
-    expect(logSdOf(across, table)).toBeCloseTo(((warm * 255 + cold * (timeS - 255)) / timeS) * temperatureFactor(table, 20, 19), 5);
+    const [warm, cold] = [21, 19].map(
+      (c) => temperatureLogSd(table, 20, c) / temperatureFactor(table, 20, c),
+    ) as [number, number];
+    expect(logSdOf(across, table)).toBeCloseTo(
+      ((warm * 255 + cold * (timeS - 255)) / timeS) * temperatureFactor(table, 20, 19),
+      5,
+    );
     const colder = (): number => 19;
     expect(logSdOf(colder, table)).toBeCloseTo(temperatureLogSd(table, 20, 19), 9);
   });
@@ -116,18 +159,46 @@ describe("compensate: cautions about a drifting bath", () => {
     for (const c of [24, 18, 0, 100, 20.1, 13.7])
       for (const middleS of [1, 10, 77, 123.4, 599]) {
         const log = [0, middleS, 2000].map((timeS) => ({ timeS, temperatureC: c }));
-        const at = ({ cautions }: { readonly cautions: readonly Caution[] }) => cautions.map(({ code, actual }) => [code, code.startsWith("temperature") ? actual : undefined]);
+        const at = ({ cautions }: { readonly cautions: readonly Caution[] }) =>
+          cautions.map(({ code, actual }) => [code, code.startsWith("temperature") ? actual : undefined]);
         const plain = compensate(known, { temperatureC: c }, knowledge);
-        expect(at(compensate(known, { temperatureC: log }, knowledge)).filter(([code]) => code !== "log-held")).toEqual(at(plain));
+        expect(
+          at(compensate(known, { temperatureC: log }, knowledge)).filter(([code]) => code !== "log-held"),
+        ).toEqual(at(plain));
       }
   });
   it("asks about readings that look like °F", () => {
-    const answer = compensate(known, { temperatureC: [{ timeS: 0, temperatureC: 68 }, { timeS: 600, temperatureC: 66 }] }, knowledge);
-    expect(answer.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", severity: "stop", actual: 68, path: "/conditions/temperatureC" });
+    const answer = compensate(
+      known,
+      {
+        temperatureC: [
+          { timeS: 0, temperatureC: 68 },
+          { timeS: 600, temperatureC: 66 },
+        ],
+      },
+      knowledge,
+    );
+    expect(answer.cautions[0]).toMatchObject({
+      code: "maybe-fahrenheit",
+      severity: "stop",
+      actual: 68,
+      path: "/conditions/temperatureC",
+    });
   });
   it("looks at the coldest and the warmest moment, and says the same thing once", () => {
-    const wide = compensate(known, { temperatureC: [{ timeS: 0, temperatureC: 27 }, { timeS: 300, temperatureC: 15 }] }, knowledge);
-    expect(wide.cautions.filter((one) => one.code === "temperature-unusual").map((one) => one.actual)).toEqual([15, 27]);
+    const wide = compensate(
+      known,
+      {
+        temperatureC: [
+          { timeS: 0, temperatureC: 27 },
+          { timeS: 300, temperatureC: 15 },
+        ],
+      },
+      knowledge,
+    );
+    expect(
+      wide.cautions.filter((one) => one.code === "temperature-unusual").map((one) => one.actual),
+    ).toEqual([15, 27]);
     const cold = compensate(known, { temperatureC: (t) => 17 - t / 400 }, knowledge);
     expect(cold.cautions.filter((one) => one.code === "temperature-unusual")).toHaveLength(1);
     const far = compensate(known, { temperatureC: (t) => 11 - t / 400 }, knowledge);
@@ -135,28 +206,72 @@ describe("compensate: cautions about a drifting bath", () => {
   });
   it("says what is too cold of the coldest moment, what is too warm of the warmest, and each once", () => {
     const over = (fromC: number, toC: number, baseline = {}): readonly Caution[] =>
-      compensate({ ...known, ...baseline }, { temperatureC: [{ timeS: 0, temperatureC: fromC }, { timeS: 300, temperatureC: toC }] }, knowledge).cautions;
-    const named = (cautions: readonly Caution[], code: string): unknown[] => cautions.filter((one) => one.code === code).map(({ severity, actual }) => [severity, actual]);
-    for (const [a, b] of [[10, 15], [15, 10]] as const) expect(named(over(a, b), "temperature-unusual")).toEqual([["warn", 10]]);
-    for (const [a, b] of [[12, 15], [15, 12]] as const) expect(named(over(a, b, { hydroquinone: true }), "hydroquinone-cold")).toEqual([["stop", 12]]);
+      compensate(
+        { ...known, ...baseline },
+        {
+          temperatureC: [
+            { timeS: 0, temperatureC: fromC },
+            { timeS: 300, temperatureC: toC },
+          ],
+        },
+        knowledge,
+      ).cautions;
+    const named = (cautions: readonly Caution[], code: string): unknown[] =>
+      cautions.filter((one) => one.code === code).map(({ severity, actual }) => [severity, actual]);
+    for (const [a, b] of [
+      [10, 15],
+      [15, 10],
+    ] as const)
+      expect(named(over(a, b), "temperature-unusual")).toEqual([["warn", 10]]);
+    for (const [a, b] of [
+      [12, 15],
+      [15, 12],
+    ] as const)
+      expect(named(over(a, b, { hydroquinone: true }), "hydroquinone-cold")).toEqual([["stop", 12]]);
     expect(named(over(26, 21, { emulsion: "soft" }), "soft-emulsion-warm")).toEqual([["stop", 26]]);
     expect(named(over(21, 26, { emulsion: "soft" }), "soft-emulsion-warm")).toEqual([["stop", 26]]);
     expect(named(over(60, 50), "maybe-fahrenheit")).toEqual([["stop", 60]]);
     expect(named(over(9, 8), "far-extrapolation")).toHaveLength(1);
-    expect(named(over(60, 50, { temperatureC: 68 }), "maybe-fahrenheit")).toEqual([["stop", 60], ["stop", 68]]);
+    expect(named(over(60, 50, { temperatureC: 68 }), "maybe-fahrenheit")).toEqual([
+      ["stop", 60],
+      ["stop", 68],
+    ]);
   });
   it("leaves out what a log says after the pour-out, and takes the bath at that moment between two readings", () => {
-    const poured = [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20 }, { timeS: 1200, temperatureC: 33 }];
+    const poured = [
+      { timeS: 0, temperatureC: 20 },
+      { timeS: 600, temperatureC: 20 },
+      { timeS: 1200, temperatureC: 33 },
+    ];
     expect(compensate(known, { temperatureC: poured }, knowledge).cautions).toEqual([]);
-    const falling = compensate(known, { temperatureC: [{ timeS: 100, temperatureC: 20 }, { timeS: 1300, temperatureC: 8 }] }, knowledge);
-    expect(falling.cautions.find((one) => one.code === "temperature-unusual")?.actual).toBeCloseTo(20 - falling.timeS / 100, 9);
+    const falling = compensate(
+      known,
+      {
+        temperatureC: [
+          { timeS: 100, temperatureC: 20 },
+          { timeS: 1300, temperatureC: 8 },
+        ],
+      },
+      knowledge,
+    );
+    expect(falling.cautions.find((one) => one.code === "temperature-unusual")?.actual).toBeCloseTo(
+      20 - falling.timeS / 100,
+      9,
+    );
   });
   it("sees a peak between the ends of a forecast", () => {
-    expect(codes(compensate(known, { temperatureC: (t) => 20 + 10 * Math.exp(-(((t - 200) / 60) ** 2)) }, knowledge))).toContain("temperature-unusual");
+    expect(
+      codes(
+        compensate(known, { temperatureC: (t) => 20 + 10 * Math.exp(-(((t - 200) / 60) ** 2)) }, knowledge),
+      ),
+    ).toContain("temperature-unusual");
   });
   it("uses the generic law where none is given, and says so", () => {
     const answer = compensate(known, { temperatureC: cooling });
-    expect(answer.timeS).toBeCloseTo(developUntil({ equivalentS: 510, referenceC: 20, law: genericTemperatureLaw, temperatureAt: cooling }), 6);
+    expect(answer.timeS).toBeCloseTo(
+      developUntil({ equivalentS: 510, referenceC: 20, law: genericTemperatureLaw, temperatureAt: cooling }),
+      6,
+    );
     expect(rowOf(answer, "temperature").basis).toBe("default");
     expect(codes(answer)).toContain("default-law");
   });
@@ -170,14 +285,24 @@ describe("compensate refuses a drift that is none", () => {
     refuses("20", new TypeError('compensate: conditions.temperatureC must be a number, got "20"'));
     refuses({}, new TypeError("compensate: conditions.temperatureC must be an array, got an object"));
     refuses([log[0]], new RangeError("compensate: conditions.temperatureC must hold at least 2, got 1"));
-    refuses([log[1], log[0]], new RangeError("compensate: conditions.temperatureC[1].timeS must be later than the reading before (240 s), got 0"));
+    refuses(
+      [log[1], log[0]],
+      new RangeError(
+        "compensate: conditions.temperatureC[1].timeS must be later than the reading before (240 s), got 0",
+      ),
+    );
     refuses(() => 300, new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got 300"));
     refuses(() => "20", new TypeError('rateFunction: temperatureC must be a number, got "20"'));
   });
 });
 
 describe("compensate: contrast", () => {
-  const growth: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30, sd: { gammaInfinity: 0.05, ratePerS: 0.0002, appearanceS: 3 } };
+  const growth: GrowthLaw = {
+    gammaInfinity: 1.4,
+    ratePerS: 0.004,
+    appearanceS: 30,
+    sd: { gammaInfinity: 0.05, ratePerS: 0.0002, appearanceS: 3 },
+  };
   const baseline = { ...known, gamma: gammaAt(growth, 510) };
   it("is the ratio of the two times of the growth law", () => {
     const answer = compensate(baseline, { gamma: 1.3 }, { growth });
@@ -196,27 +321,44 @@ describe("compensate: contrast", () => {
   });
   it("says how little the interval is worth near a limit of growth", () => {
     const said = (from: number, to: number, law?: GrowthLaw): unknown[] =>
-      compensate({ ...known, gamma: from }, { gamma: to }, law ? { growth: law } : {}).cautions
-        .filter((one) => one.code === "near-limit")
+      compensate({ ...known, gamma: from }, { gamma: to }, law ? { growth: law } : {})
+        .cautions.filter((one) => one.code === "near-limit")
         .map(({ severity, path, limit, actual }) => [severity, path, limit, actual]);
     // Under the generic law, 1.8 ± 0.5: from 1.645 standard deviations below the limit on, and from one.
     expect(said(0.6, 0.97)).toEqual([]);
     expect(said(0.6, 0.98)).toEqual([["warn", "/conditions/gamma", 1.8, 0.98]]);
     expect(said(0.6, 1.29)).toEqual([["warn", "/conditions/gamma", 1.8, 1.29]]);
-    for (const gamma of [1.31, 1.7, 1.79]) expect(said(0.6, gamma)).toEqual([["stop", "/conditions/gamma", 1.8, gamma]]);
+    for (const gamma of [1.31, 1.7, 1.79])
+      expect(said(0.6, gamma)).toEqual([["stop", "/conditions/gamma", 1.8, gamma]]);
     expect(said(1.7, 0.6)).toEqual([["stop", "/conditions/gamma", 1.8, 1.7]]);
     // Near 0 the time is as short as what is unknown of the appearance.
-    for (const [from, to] of [[0.6, 0.05], [0.05, 0.6]] as const) expect(said(from, to)).toEqual([["warn", "/conditions/gamma", 0, 0.05]]);
+    for (const [from, to] of [
+      [0.6, 0.05],
+      [0.05, 0.6],
+    ] as const)
+      expect(said(from, to)).toEqual([["warn", "/conditions/gamma", 0, 0.05]]);
     expect(said(0.6, 0.5)).toEqual([]);
-    // A law without a spread is known to a tenth, one known exactly has its limit to the end; what is left as it was asks nothing of either.
-    expect(said(0.6, 1.2, { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 })).toEqual([["warn", "/conditions/gamma", 1.4, 1.2]]);
-    expect(said(0.6, 1.39, { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0, sd: { gammaInfinity: 0, ratePerS: 0, appearanceS: 0 } })).toEqual([]);
+    // A law without a spread is known to a tenth, one known exactly has its limit to the end; what is left as
+    // it was asks nothing of either.
+    expect(said(0.6, 1.2, { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 })).toEqual([
+      ["warn", "/conditions/gamma", 1.4, 1.2],
+    ]);
+    expect(
+      said(0.6, 1.39, {
+        gammaInfinity: 1.4,
+        ratePerS: 0.004,
+        appearanceS: 0,
+        sd: { gammaInfinity: 0, ratePerS: 0, appearanceS: 0 },
+      }),
+    ).toEqual([]);
     expect(said(1.7, 1.7)).toEqual([]);
     const { lowS, highS, cautions } = compensate({ ...known, gamma: 0.6 }, { gamma: 1.7 });
     expect(lowS).toBeLessThan(known.timeS);
     expect(compensate({ ...known, gamma: 0.6 }, { gamma: 0.05 }).highS).toBeGreaterThan(known.timeS);
     expect(highS).toBeGreaterThan(known.timeS);
-    expect(cautions[0]!.message).toBe("Near a limit of growth the interval is rough: develop a test strip before the negative.");
+    expect(cautions[0]!.message).toBe(
+      "Near a limit of growth the interval is rough: develop a test strip before the negative.",
+    );
   });
   it("stands on a wide generic law where none is given, and says so", () => {
     const answer = compensate({ ...known, gamma: 0.6 }, { gamma: 0.7 });
@@ -230,19 +372,37 @@ describe("compensate: contrast", () => {
   it("changes nothing for the same gradient", () => {
     const answer = compensate(baseline, { gamma: baseline.gamma }, { growth });
     expect(answer.timeS).toBe(510);
-    expect(rowOf(answer, "contrast")).toEqual({ cause: "contrast", value: 1, logSd: 0, basis: "unchanged", sources: [] });
+    expect(rowOf(answer, "contrast")).toEqual({
+      cause: "contrast",
+      value: 1,
+      logSd: 0,
+      basis: "unchanged",
+      sources: [],
+    });
     expect(codes(answer)).not.toContain("unknown-field");
   });
   it("refuses what cannot be reached, and a gradient without its counterpart", () => {
     const refuses = (conditions: unknown, error: Error, from: unknown = baseline): void => {
       expect(() => compensate(anyOf(from), anyOf(conditions), { growth })).toThrow(error);
     };
-    refuses({ gamma: 1.4 }, new RangeError("timeForGamma: gamma must be below gammaInfinity (1.4), which no time reaches, got 1.4"));
-    refuses({ gamma: 0 }, new RangeError("compensate: conditions.gamma must be above 0 and at most 1000, got 0"));
-    refuses({ gamma: 0.5 }, new RangeError("compensate: baseline.gamma must be above 0 and at most 1000, got 0"), { ...known, gamma: 0 });
+    refuses(
+      { gamma: 1.4 },
+      new RangeError("timeForGamma: gamma must be below gammaInfinity (1.4), which no time reaches, got 1.4"),
+    );
+    refuses(
+      { gamma: 0 },
+      new RangeError("compensate: conditions.gamma must be above 0 and at most 1000, got 0"),
+    );
     refuses(
       { gamma: 0.5 },
-      new TypeError("compensate: baseline.gamma must be given, since conditions.gamma is: what was it for the known time?"),
+      new RangeError("compensate: baseline.gamma must be above 0 and at most 1000, got 0"),
+      { ...known, gamma: 0 },
+    );
+    refuses(
+      { gamma: 0.5 },
+      new TypeError(
+        "compensate: baseline.gamma must be given, since conditions.gamma is: what was it for the known time?",
+      ),
       known,
     );
   });
@@ -252,14 +412,27 @@ describe("contrastLogSd", () => {
   const plain: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
   const moved = (change: Partial<GrowthLaw>): number => {
     const other = { ...plain, ...change };
-    return Math.log((timeForGamma(other, 0.9) / timeForGamma(other, 0.6)) / (timeForGamma(plain, 0.9) / timeForGamma(plain, 0.6)));
+    return Math.log(
+      timeForGamma(other, 0.9) /
+        timeForGamma(other, 0.6) /
+        (timeForGamma(plain, 0.9) / timeForGamma(plain, 0.6)),
+    );
   };
   it("is the law moved by each of its spreads in turn, in quadrature", () => {
     const tiny = 1e-6;
     const only = (sd: GrowthLaw["sd"]): number => contrastLogSd({ ...plain, sd: sd! }, 0.6, 0.9);
-    expect(only({ gammaInfinity: 0.1, ratePerS: 0, appearanceS: 0 })).toBeCloseTo(Math.abs(moved({ gammaInfinity: 1.4 + tiny }) / tiny) * 0.1, 5);
-    expect(only({ gammaInfinity: 0, ratePerS: 0.001, appearanceS: 0 })).toBeCloseTo(Math.abs(moved({ ratePerS: 0.004 + 1e-9 }) / 1e-9) * 0.001, 5);
-    expect(only({ gammaInfinity: 0, ratePerS: 0, appearanceS: 5 })).toBeCloseTo(Math.abs(moved({ appearanceS: 30 + tiny }) / tiny) * 5, 5);
+    expect(only({ gammaInfinity: 0.1, ratePerS: 0, appearanceS: 0 })).toBeCloseTo(
+      Math.abs(moved({ gammaInfinity: 1.4 + tiny }) / tiny) * 0.1,
+      5,
+    );
+    expect(only({ gammaInfinity: 0, ratePerS: 0.001, appearanceS: 0 })).toBeCloseTo(
+      Math.abs(moved({ ratePerS: 0.004 + 1e-9 }) / 1e-9) * 0.001,
+      5,
+    );
+    expect(only({ gammaInfinity: 0, ratePerS: 0, appearanceS: 5 })).toBeCloseTo(
+      Math.abs(moved({ appearanceS: 30 + tiny }) / tiny) * 5,
+      5,
+    );
     expect(only({ gammaInfinity: 0.1, ratePerS: 0.001, appearanceS: 5 })).toBeCloseTo(
       Math.hypot(
         only({ gammaInfinity: 0.1, ratePerS: 0, appearanceS: 0 }),
@@ -276,6 +449,8 @@ describe("contrastLogSd", () => {
     expect(contrastLogSd(plain, 0.9, 0.6)).toBeCloseTo(contrastLogSd(plain, 0.6, 0.9), 12);
   });
   it("names itself when the law is wrong", () => {
-    expect(() => contrastLogSd(anyOf(null), 0.6, 0.9)).toThrow(new TypeError("contrastLogSd: law must be an object, got null"));
+    expect(() => contrastLogSd(anyOf(null), 0.6, 0.9)).toThrow(
+      new TypeError("contrastLogSd: law must be an object, got null"),
+    );
   });
 });

@@ -21,7 +21,15 @@ import {
 } from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
-const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 }, ageH: 4, logSd: 0.1, runs: 5 };
+const baseline: Baseline = {
+  timeS: 510,
+  temperatureC: 20,
+  dilution: "1+9",
+  agitation: { everyS: 60 },
+  ageH: 4,
+  logSd: 0.1,
+  runs: 5,
+};
 const CAUSES = ["baseline", "temperature", "dilution", "agitation", "use", "age", "strength"];
 const variance = (conditions: Conditions, knowledge: Knowledge, base: Baseline = baseline): number => {
   const { timeS, highS } = compensate(base, conditions, knowledge);
@@ -31,7 +39,9 @@ const variance = (conditions: Conditions, knowledge: Knowledge, base: Baseline =
 const joint = (a: string, b: string, rho: number, timeS = 510): JointSpread => ({
   timeS,
   causes: CAUSES,
-  correlation: CAUSES.map((x) => CAUSES.map((y) => (x === y ? 1 : (x === a && y === b) || (x === b && y === a) ? rho : 0))),
+  correlation: CAUSES.map((x) =>
+    CAUSES.map((y) => (x === y ? 1 : (x === a && y === b) || (x === b && y === a) ? rho : 0)),
+  ),
 });
 
 describe("laws that were learned together", () => {
@@ -44,7 +54,8 @@ describe("laws that were learned together", () => {
     age: { kind: "slowing", perRootH: -0.1, sdPerRootH: 0.05, runs },
   };
   const strength = { cause: "strength", value: 0.8, logSd: 0.2, basis: "own runs", sources: [] } as const;
-  // Conditions under which each number acts with the sign given: up in the cold, when thinner, when still, when used, when old.
+  // Conditions under which each number acts with the sign given: up in the cold, when thinner, when still,
+  // when used, when old.
   const acts: readonly (readonly [cause: string, conditions: Conditions, sign: number])[] = [
     ["baseline", {}, 1],
     ["temperature", { temperatureC: 15 }, 1],
@@ -65,7 +76,10 @@ describe("laws that were learned together", () => {
     const sd = (cause: string): number => rows.find((row) => row.cause === cause)!.logSd;
     const alone = rows.reduce((sum, row) => sum + row.logSd ** 2, 0);
     expect(sd("use")).toBeGreaterThan(0.01);
-    expect(variance(conditions, { ...laws, joint: joint("temperature", "use", -0.4) }, worn)).toBeCloseTo(alone + 0.8 * sd("temperature") * sd("use"), 12);
+    expect(variance(conditions, { ...laws, joint: joint("temperature", "use", -0.4) }, worn)).toBeCloseTo(
+      alone + 0.8 * sd("temperature") * sd("use"),
+      12,
+    );
   });
   it("another base time stands apart, and the learned laws stay together", () => {
     const other = { ...baseline, timeS: 600 };
@@ -73,8 +87,12 @@ describe("laws that were learned together", () => {
     const rows = compensate(other, conditions, laws).factors;
     const sd = (cause: string): number => rows.find((row) => row.cause === cause)!.logSd;
     const alone = rows.reduce((sum, row) => sum + row.logSd ** 2, 0);
-    expect(variance(conditions, { ...laws, joint: joint("baseline", "temperature", -0.4) }, other)).toBeCloseTo(alone, 12);
-    expect(variance(conditions, { ...laws, joint: joint("temperature", "dilution", -0.4) }, other)).toBeCloseTo(alone - 0.8 * sd("temperature") * sd("dilution"), 12);
+    expect(
+      variance(conditions, { ...laws, joint: joint("baseline", "temperature", -0.4) }, other),
+    ).toBeCloseTo(alone, 12);
+    expect(
+      variance(conditions, { ...laws, joint: joint("temperature", "dilution", -0.4) }, other),
+    ).toBeCloseTo(alone - 0.8 * sd("temperature") * sd("dilution"), 12);
   });
   for (const [one, first, s] of acts)
     for (const [other, second, t] of acts.filter(([cause]) => CAUSES.indexOf(cause) > CAUSES.indexOf(one)))
@@ -84,16 +102,23 @@ describe("laws that were learned together", () => {
         const sd = (cause: string): number => rows.find((row) => row.cause === cause)!.logSd;
         const alone = rows.reduce((sum, row) => sum + row.logSd ** 2, 0);
         expect(variance(conditions, laws)).toBeCloseTo(alone, 12);
-        expect(variance(conditions, { ...laws, joint: joint(one, other, -0.4) })).toBeCloseTo(alone - 0.8 * s * t * sd(one) * sd(other), 12);
+        expect(variance(conditions, { ...laws, joint: joint(one, other, -0.4) })).toBeCloseTo(
+          alone - 0.8 * s * t * sd(one) * sd(other),
+          12,
+        );
       });
 
   it("leaves a base time out that was not learned with them, and causes that the spread does not know", () => {
     const conditions = { temperatureC: 15 };
-    expect(variance(conditions, { ...laws, joint: joint("baseline", "temperature", -0.9, 500) })).toBe(variance(conditions, laws));
+    expect(variance(conditions, { ...laws, joint: joint("baseline", "temperature", -0.9, 500) })).toBe(
+      variance(conditions, laws),
+    );
     // Written by hand, without a schema, the joint spread is a field that is read.
     const { cautions } = compensate(baseline, conditions, { joint: joint("baseline", "temperature", -0.9) });
     expect(cautions.map(({ code }) => code)).not.toContain("unknown-field");
-    expect(variance(conditions, { ...laws, joint: { timeS: 510, causes: ["baseline"], correlation: [[1]] } })).toBe(variance(conditions, laws));
+    expect(
+      variance(conditions, { ...laws, joint: { timeS: 510, causes: ["baseline"], correlation: [[1]] } }),
+    ).toBe(variance(conditions, laws));
   });
   it("leaves out whatever no run has taught: a law put in place of a learned one, a generic one, a time and a strength as given", () => {
     const together = joint("baseline", "temperature", -0.9);
@@ -104,12 +129,18 @@ describe("laws that were learned together", () => {
       undefined,
     ] as const) {
       const replaced = { ...laws, temperature } as Knowledge;
-      expect(variance({ temperatureC: 15 }, { ...replaced, joint: together })).toBe(variance({ temperatureC: 15 }, replaced));
+      expect(variance({ temperatureC: 15 }, { ...replaced, joint: together })).toBe(
+        variance({ temperatureC: 15 }, replaced),
+      );
     }
     const told: Baseline = { timeS: 510, temperatureC: 20, logSd: 0.1 };
-    expect(variance({ temperatureC: 15 }, { ...laws, joint: together }, told)).toBe(variance({ temperatureC: 15 }, laws, told));
+    expect(variance({ temperatureC: 15 }, { ...laws, joint: together }, told)).toBe(
+      variance({ temperatureC: 15 }, laws, told),
+    );
     const given = { strength: { ...strength, basis: "given" } } as const;
-    expect(variance(given, { ...laws, joint: joint("baseline", "strength", -0.9) })).toBe(variance(given, laws));
+    expect(variance(given, { ...laws, joint: joint("baseline", "strength", -0.9) })).toBe(
+      variance(given, laws),
+    );
   });
   it("leaves the scatter of single times about a power of dilution in the sum", () => {
     const exact = { kind: "power", exponent: 0.8, sd: 0.2, runs } as const;
@@ -117,12 +148,21 @@ describe("laws that were learned together", () => {
     const conditions = { dilution: "1+14" };
     const alone = variance(conditions, { dilution });
     expect(alone).toBeCloseTo(0.01 + dilutionLogSd("1+9", "1+14", dilution) ** 2, 12);
-    expect(variance(conditions, { dilution, joint: joint("baseline", "dilution", -0.9) })).toBeCloseTo(alone - 1.8 * 0.1 * dilutionLogSd("1+9", "1+14", exact), 12);
-    // At an exponent of 0 the factor is 1 and tells no direction; the dilutions do. Without a spread the exponent has that of a given law.
-    for (const [to, sign] of [["1+19", 1], ["1+4", -1]] as const) {
+    expect(variance(conditions, { dilution, joint: joint("baseline", "dilution", -0.9) })).toBeCloseTo(
+      alone - 1.8 * 0.1 * dilutionLogSd("1+9", "1+14", exact),
+      12,
+    );
+    // At an exponent of 0 the factor is 1 and tells no direction; the dilutions do. Without a spread the
+    // exponent has that of a given law.
+    for (const [to, sign] of [
+      ["1+19", 1],
+      ["1+4", -1],
+    ] as const) {
       const flat = { kind: "power", exponent: 0, runs } as const;
       const moved = 2 * -0.9 * 0.1 * sign * dilutionLogSd("1+9", to, flat);
-      expect(variance({ dilution: to }, { dilution: flat, joint: joint("baseline", "dilution", -0.9) })).toBeCloseTo(variance({ dilution: to }, { dilution: flat }) + moved, 12);
+      expect(
+        variance({ dilution: to }, { dilution: flat, joint: joint("baseline", "dilution", -0.9) }),
+      ).toBeCloseTo(variance({ dilution: to }, { dilution: flat }) + moved, 12);
     }
   });
   it("tells the way by temperatures and use where the number is held at 0 and the factor is 1", () => {
@@ -138,7 +178,10 @@ describe("laws that were learned together", () => {
       const { factors } = compensate(baseline, conditions, known);
       const { value, logSd } = factors.find((row) => row.cause === cause)!;
       expect(value).toBe(1);
-      expect(variance(conditions, { ...known, joint: joint("baseline", cause, -0.9) })).toBeCloseTo(variance(conditions, known) - sign * 1.8 * 0.1 * logSd, 12);
+      expect(variance(conditions, { ...known, joint: joint("baseline", cause, -0.9) })).toBeCloseTo(
+        variance(conditions, known) - sign * 1.8 * 0.1 * logSd,
+        12,
+      );
     }
   });
   it("leaves what is unknown of stand in the sum, in which more loss between agitations asks less of it", () => {
@@ -146,8 +189,12 @@ describe("laws that were learned together", () => {
     const knowledge = { agitation, joint: joint("baseline", "agitation", -0.9) };
     // The learned part, by differences: 0.3 is the spread in staleLoss of a law without one.
     const more = { ...agitation, staleLoss: 0.7301, shape: 0.73 };
-    for (const [from, to] of [[{ everyS: 60 }, "stand"], ["stand", { everyS: 60 }]] as const) {
-      const learned = 0.3 * Math.log(agitationFactor(from, to, more) / agitationFactor(from, to, agitation)) * 1e4;
+    for (const [from, to] of [
+      [{ everyS: 60 }, "stand"],
+      ["stand", { everyS: 60 }],
+    ] as const) {
+      const learned =
+        0.3 * Math.log(agitationFactor(from, to, more) / agitationFactor(from, to, agitation)) * 1e4;
       expect(Math.sign(learned)).toBe(to === "stand" ? -1 : 1);
       const base = { ...baseline, agitation: from };
       const alone = variance({ agitation: to }, { agitation }, base);
@@ -155,18 +202,32 @@ describe("laws that were learned together", () => {
       expect(variance({ agitation: to }, knowledge, base)).toBeCloseTo(alone - 1.8 * 0.1 * learned, 5);
     }
   });
-  // An invented workshop in a mountain hut: a table of three rows, and four negatives that came out right at 1+19.
+  // An invented workshop in a mountain hut: a table of three rows, and four negatives that came out right at
+  // 1+19.
   it("gives a dilution between two known ones the scatter of its own that no run at another dilution takes away", () => {
-    const { law } = fitDilutionLaw([{ dilution: "1+9", timeS: 360 }, { dilution: "1+19", timeS: 700 }, { dilution: "1+29", timeS: 930 }]);
-    const start = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9" }, { laws: { dilution: law } });
+    const { law } = fitDilutionLaw([
+      { dilution: "1+9", timeS: 360 },
+      { dilution: "1+19", timeS: 700 },
+      { dilution: "1+29", timeS: 930 },
+    ]);
+    const start = startKnowledge(
+      { timeS: 510, temperatureC: 20, dilution: "1+9" },
+      { laws: { dilution: law } },
+    );
     const run = { timeS: 950, temperatureC: 20, dilution: "1+19", outcome: { kind: "good" } } as const;
-    const known = learn(start, [1, 2, 3, 4].map((id) => ({ ...run, id: String(id) })));
+    const known = learn(
+      start,
+      [1, 2, 3, 4].map((id) => ({ ...run, id: String(id) })),
+    );
     const { timeS, highS, factors } = predict(known, { dilution: "1+14" });
     const sd = Math.log(highS / timeS) / 1.6448536269514722;
     const scatter = law.scatterLogSd * Math.log2(1.5);
     const [base, , exponent] = known.parameters;
     const slope = Math.log(1.5);
-    const learned = base!.sd ** 2 + (exponent!.sd * slope) ** 2 + 2 * known.joint.correlation[0]![2]! * base!.sd * exponent!.sd * slope;
+    const learned =
+      base!.sd ** 2 +
+      (exponent!.sd * slope) ** 2 +
+      2 * known.joint.correlation[0]![2]! * base!.sd * exponent!.sd * slope;
     expect(factors[2]!.basis).toBe("own runs");
     expect(sd).toBeCloseTo(Math.hypot(Math.sqrt(learned), scatter), 12);
     expect(sd).toBeCloseTo(0.0958, 4);
@@ -178,23 +239,47 @@ describe("laws that were learned together", () => {
     expect(variance({ ageH: 1 }, knowledge, young)).toBeCloseTo(0.01 + 0.0025 + 2 * 0.5 * 0.1 * 0.05, 12);
   });
   it("never goes below 0", () => {
-    const sure = { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 10, runs } } as const;
+    const sure = {
+      temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 10, runs },
+    } as const;
     const sd = compensate(baseline, { temperatureC: 15 }, sure).factors[1]!.logSd;
-    const { timeS, lowS, highS } = compensate({ ...baseline, logSd: sd }, { temperatureC: 15 }, { ...sure, joint: joint("baseline", "temperature", -1) });
+    const { timeS, lowS, highS } = compensate(
+      { ...baseline, logSd: sd },
+      { temperatureC: 15 },
+      { ...sure, joint: joint("baseline", "temperature", -1) },
+    );
     expect([lowS / timeS, highS / timeS]).toEqual([expect.closeTo(1, 6), expect.closeTo(1, 6)]);
   });
   it("refuses a correlation that is none, and what a newer version learned", () => {
     const none = { ...laws, joint: { timeS: 510, causes: CAUSES, correlation: [] } };
-    expect(() => compensate(baseline, { temperatureC: 15 }, none)).toThrow(new TypeError("compensate: knowledge.joint must be a number, got undefined"));
-    expect(() => compensate(baseline, { temperatureC: 15 }, anyOf({ ...laws, joint: { ...none.joint, correlation: undefined } }))).toThrow(new TypeError("compensate: knowledge.joint must be a number, got undefined"));
-    expect(() => compensate(baseline, { temperatureC: 15 }, { ...laws, joint: joint("baseline", "temperature", 1.5) })).toThrow(new RangeError("compensate: knowledge.joint must be from -1 to 1, got 1.5"));
+    expect(() => compensate(baseline, { temperatureC: 15 }, none)).toThrow(
+      new TypeError("compensate: knowledge.joint must be a number, got undefined"),
+    );
+    expect(() =>
+      compensate(
+        baseline,
+        { temperatureC: 15 },
+        anyOf({ ...laws, joint: { ...none.joint, correlation: undefined } }),
+      ),
+    ).toThrow(new TypeError("compensate: knowledge.joint must be a number, got undefined"));
+    expect(() =>
+      compensate(baseline, { temperatureC: 15 }, { ...laws, joint: joint("baseline", "temperature", 1.5) }),
+    ).toThrow(new RangeError("compensate: knowledge.joint must be from -1 to 1, got 1.5"));
     const start = startKnowledge({ timeS: 510, temperatureC: 20 });
     expect(compensate(start.baseline, {}, start).timeS).toBe(510);
-    expect(() => compensate(start.baseline, {}, anyOf({ ...start, schema: 2 }))).toThrow(new RangeError("compensate: knowledge.schema must be 1 (a newer version wrote it), got 2"));
+    expect(() => compensate(start.baseline, {}, anyOf({ ...start, schema: 2 }))).toThrow(
+      new RangeError("compensate: knowledge.schema must be 1 (a newer version wrote it), got 2"),
+    );
   });
   it("says how many runs a learned base time stands on", () => {
-    expect(compensate({ ...baseline, runs: 3 }, {}).factors[0]).toMatchObject({ basis: "own runs", runs: 3, sources: [] });
-    expect(compensate({ ...baseline, runs: 3 }, {}).cautions.map(({ code }) => code)).not.toContain("unknown-field");
+    expect(compensate({ ...baseline, runs: 3 }, {}).factors[0]).toMatchObject({
+      basis: "own runs",
+      runs: 3,
+      sources: [],
+    });
+    expect(compensate({ ...baseline, runs: 3 }, {}).cautions.map(({ code }) => code)).not.toContain(
+      "unknown-field",
+    );
   });
 });
 
@@ -213,7 +298,11 @@ describe("a bath that slows with the root of its age", () => {
     expect(ageLogSd(law, 100, 25)).toBe(0);
   });
   it("refuses by message", () => {
-    expect(() => ageFactor({ kind: "slowing", perRootH: 2 }, 1)).toThrow(new RangeError("ageFactor: law.perRootH must be from -1 to 1, got 2"));
-    expect(() => ageLogSd({ ...law, sdPerRootH: 4 }, 0, 1)).toThrow(new RangeError("ageLogSd: law.sdPerRootH must be from 0 to 3, got 4"));
+    expect(() => ageFactor({ kind: "slowing", perRootH: 2 }, 1)).toThrow(
+      new RangeError("ageFactor: law.perRootH must be from -1 to 1, got 2"),
+    );
+    expect(() => ageLogSd({ ...law, sdPerRootH: 4 }, 0, 1)).toThrow(
+      new RangeError("ageLogSd: law.sdPerRootH must be from 0 to 3, got 4"),
+    );
   });
 });

@@ -1,17 +1,38 @@
 /* Room: contrast. The growth law from measurements: NIST's certified data, the two-time method, refusals. */
 import { describe, expect, it } from "vitest";
-import { fitGrowth, gammaAt, growthFromDoubling, timeForGamma, type GrowthLaw, type FittedGrowth, type GrowthPoint } from "../../src/index.js";
+import {
+  fitGrowth,
+  gammaAt,
+  growthFromDoubling,
+  timeForGamma,
+  type GrowthLaw,
+  type FittedGrowth,
+  type GrowthPoint,
+} from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
 const truth: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
-const pointsAt = (times: readonly number[], law = truth): readonly GrowthPoint[] => times.map((timeS) => ({ timeS, gamma: gammaAt(law, timeS) }));
+const pointsAt = (times: readonly number[], law = truth): readonly GrowthPoint[] =>
+  times.map((timeS) => ({ timeS, gamma: gammaAt(law, timeS) }));
 const far = pointsAt([90, 180, 300, 600, 900]);
 
 /* NIST/ITL Statistical Reference Datasets, nonlinear regression, Misra1a (D. Misra, dental research, 1978): y = b1(1 − exp(−b2 x)). */
 const misra1a = {
   points: [
-    [77.6, 10.07], [114.9, 14.73], [141.1, 17.94], [190.8, 23.93], [239.9, 29.61], [289, 35.18], [332.8, 40.02],
-    [378.4, 44.82], [434.8, 50.76], [477.3, 55.05], [536.8, 61.01], [593.1, 66.4], [689.1, 75.47], [760, 81.78],
+    [77.6, 10.07],
+    [114.9, 14.73],
+    [141.1, 17.94],
+    [190.8, 23.93],
+    [239.9, 29.61],
+    [289, 35.18],
+    [332.8, 40.02],
+    [378.4, 44.82],
+    [434.8, 50.76],
+    [477.3, 55.05],
+    [536.8, 61.01],
+    [593.1, 66.4],
+    [689.1, 75.47],
+    [760, 81.78],
   ],
   estimate: { gammaInfinity: 238.94212918, ratePerS: 0.00055015643181 },
   sd: { gammaInfinity: 2.7070075241, ratePerS: 7.2668688436e-6 },
@@ -20,7 +41,8 @@ const misra1a = {
 
 describe("fitGrowth against NIST StRD Misra1a", () => {
   const points = misra1a.points.map(([timeS, gamma]) => ({ timeS: timeS!, gamma: gamma! }));
-  const digits = (found: number, certified: number): number => -Math.log10(Math.abs(found / certified - 1) || 1e-16);
+  const digits = (found: number, certified: number): number =>
+    -Math.log10(Math.abs(found / certified - 1) || 1e-16);
   it("agrees with the certified values to nine digits, six being asked", () => {
     const { law, sd, residualSd, points: count } = fitGrowth(points, { appearanceS: 0 });
     expect(count).toBe(14);
@@ -31,13 +53,16 @@ describe("fitGrowth against NIST StRD Misra1a", () => {
     expect(digits(residualSd, misra1a.residualSd)).toBeGreaterThan(8);
     expect(law.appearanceS).toBe(0);
     expect(sd.appearanceS).toBe(0);
-    // The spread of the law knows beforehand that gradients are good to 3 %, for two degrees of freedom beside the twelve of these.
+    // The spread of the law knows beforehand that gradients are good to 3 %, for two degrees of freedom
+    // beside the twelve of these.
     const pooled = Math.sqrt((2 * (0.03 * law.gammaInfinity) ** 2 + 12 * residualSd ** 2) / 14);
     expect(law.sd.ratePerS / sd.ratePerS).toBeCloseTo(pooled / residualSd, 9);
     expect(law.sd.gammaInfinity / sd.gammaInfinity).toBeCloseTo(pooled / residualSd, 9);
   });
   it("does not hang on the order of the points", () => {
-    expect(fitGrowth(points.slice().reverse(), { appearanceS: 0 })).toEqual(fitGrowth(points, { appearanceS: 0 }));
+    expect(fitGrowth(points.slice().reverse(), { appearanceS: 0 })).toEqual(
+      fitGrowth(points, { appearanceS: 0 }),
+    );
   });
 });
 
@@ -51,16 +76,28 @@ describe("fitGrowth", () => {
     }
   });
   it("puts an appearance that would come out below 0 at 0", () => {
-    const early = [90, 180, 300, 600, 900].map((timeS) => ({ timeS, gamma: 1.4 * -Math.expm1(-0.004 * (timeS + 20)) }));
+    const early = [90, 180, 300, 600, 900].map((timeS) => ({
+      timeS,
+      gamma: 1.4 * -Math.expm1(-0.004 * (timeS + 20)),
+    }));
     const fit = fitGrowth(early);
     expect(fit.law.appearanceS).toBe(0);
     expect(fit.sd.appearanceS).toBeGreaterThan(0);
     expect(fit.law.gammaInfinity).toBeCloseTo(fitGrowth(early, { appearanceS: 0 }).law.gammaInfinity, 12);
   });
   it("heeds the points' own errors", () => {
-    const wrong = far.map((point, i) => ({ ...point, gamma: point.gamma + (i === 1 ? 0.05 : 0), sd: i === 1 ? 1 : 0.001 }));
+    const wrong = far.map((point, i) => ({
+      ...point,
+      gamma: point.gamma + (i === 1 ? 0.05 : 0),
+      sd: i === 1 ? 1 : 0.001,
+    }));
     expect(fitGrowth(wrong, { appearanceS: 30 }).law.gammaInfinity).toBeCloseTo(1.4, 4);
-    expect(fitGrowth(wrong.map(({ timeS, gamma }) => ({ timeS, gamma })), { appearanceS: 30 }).law.gammaInfinity).not.toBeCloseTo(1.4, 2);
+    expect(
+      fitGrowth(
+        wrong.map(({ timeS, gamma }) => ({ timeS, gamma })),
+        { appearanceS: 30 },
+      ).law.gammaInfinity,
+    ).not.toBeCloseTo(1.4, 2);
   });
   it("has the standard errors that repeated noise shows", () => {
     let state = 4321;
@@ -70,7 +107,9 @@ describe("fitGrowth", () => {
     };
     const noise = (): number => 0.01 * Math.sqrt(3) * (uniform() + uniform() + uniform() + uniform());
     const times = [60, 120, 180, 240, 360, 480, 720];
-    const fits = Array.from({ length: 300 }, () => fitGrowth(pointsAt(times).map((point) => ({ ...point, gamma: point.gamma + noise() }))));
+    const fits = Array.from({ length: 300 }, () =>
+      fitGrowth(pointsAt(times).map((point) => ({ ...point, gamma: point.gamma + noise() }))),
+    );
     for (const field of ["gammaInfinity", "ratePerS", "appearanceS"] as const) {
       const values = fits.map(({ law }) => law[field]);
       const mean = values.reduce((sum, one) => sum + one, 0) / values.length;
@@ -92,9 +131,15 @@ describe("fitGrowth", () => {
     const { law, sd } = fitGrowth(near(0.0199), { appearanceS: 30 });
     expect(Math.abs(law.gammaInfinity - 1.4)).toBeLessThan(0.01);
     expect(sd.gammaInfinity).toBeLessThan(0.02);
-    expect(() => fitGrowth(near(0.0201), { appearanceS: 30 })).toThrow(/^fitGrowth: points must not fall with time, got 1\.41 at 1500 s/);
+    expect(() => fitGrowth(near(0.0201), { appearanceS: 30 })).toThrow(
+      /^fitGrowth: points must not fall with time, got 1\.41 at 1500 s/,
+    );
     // Without errors of their own they are good to 3 % of the highest: 2 · √2 · 0.03 · 1.41 is 0.1196.
-    const plain = (fall: number) => fitGrowth(near(fall).map(({ timeS, gamma }) => ({ timeS, gamma })), { appearanceS: 30 });
+    const plain = (fall: number) =>
+      fitGrowth(
+        near(fall).map(({ timeS, gamma }) => ({ timeS, gamma })),
+        { appearanceS: 30 },
+      );
     expect(plain(0.1196).law.gammaInfinity).toBeCloseTo(1.35, 1);
     expect(() => plain(0.1197)).toThrow(/^fitGrowth: points must not fall with time/);
   });
@@ -104,11 +149,18 @@ describe("fitGrowth", () => {
       state = (state * 1103515245 + 12345) % 2147483648;
       return state / 2147483648 - 0.5;
     };
-    // Five points of 3 %, drawn 600 times: by their own scatter of three degrees of freedom four in five are held.
+    // Five points of 3 %, drawn 600 times: by their own scatter of three degrees of freedom four in five are
+    // held.
     const times = [120, 240, 400, 600, 1000];
     const noise = (): number => 0.03 * 1.4 * Math.sqrt(3) * (uniform() + uniform() + uniform() + uniform());
-    const fits = Array.from({ length: 600 }, () => fitGrowth(pointsAt(times).map((point) => ({ ...point, gamma: point.gamma + noise(), sd: 0.03 * 1.4 })), { appearanceS: 30 }));
-    const holding = (of: (fit: FittedGrowth) => number): number => fits.filter((fit) => Math.abs(fit.law.ratePerS - truth.ratePerS) < 1.645 * of(fit)).length / 600;
+    const fits = Array.from({ length: 600 }, () =>
+      fitGrowth(
+        pointsAt(times).map((point) => ({ ...point, gamma: point.gamma + noise(), sd: 0.03 * 1.4 })),
+        { appearanceS: 30 },
+      ),
+    );
+    const holding = (of: (fit: FittedGrowth) => number): number =>
+      fits.filter((fit) => Math.abs(fit.law.ratePerS - truth.ratePerS) < 1.645 * of(fit)).length / 600;
     expect(holding(({ law }) => law.sd.ratePerS)).toBeGreaterThan(0.84);
     expect(holding(({ law }) => law.sd.ratePerS)).toBeLessThan(0.96);
     expect(holding(({ sd }) => sd.ratePerS)).toBeLessThan(0.83);
@@ -117,13 +169,30 @@ describe("fitGrowth", () => {
     const two = pointsAt([180, 600]);
     const plain = fitGrowth(two, { appearanceS: 30 });
     expect(plain.residualSd).toBe(0);
-    const told = fitGrowth(two.map((point) => ({ ...point, sd: 0.042 })), { appearanceS: 30 });
+    const told = fitGrowth(
+      two.map((point) => ({ ...point, sd: 0.042 })),
+      { appearanceS: 30 },
+    );
     expect(plain.sd.gammaInfinity).toBeCloseTo(told.sd.gammaInfinity, 8);
-    expect(fitGrowth(two.map((point) => ({ ...point, sd: 0.021 })), { appearanceS: 30 }).sd.ratePerS).toBeCloseTo(told.sd.ratePerS / 2, 10);
+    expect(
+      fitGrowth(
+        two.map((point) => ({ ...point, sd: 0.021 })),
+        { appearanceS: 30 },
+      ).sd.ratePerS,
+    ).toBeCloseTo(told.sd.ratePerS / 2, 10);
     // From the two equations by hand: moving γ at 600 s by its error moves the limit by so much.
     const moved = (d180: number, d600: number): number =>
-      fitGrowth([{ timeS: 180, gamma: two[0]!.gamma + d180 }, { timeS: 600, gamma: two[1]!.gamma + d600 }], { appearanceS: 30 }).law.gammaInfinity - 1.4;
-    expect(told.sd.gammaInfinity).toBeCloseTo(Math.hypot(moved(1e-5, 0) / 1e-5, moved(0, 1e-5) / 1e-5) * 0.042, 4);
+      fitGrowth(
+        [
+          { timeS: 180, gamma: two[0]!.gamma + d180 },
+          { timeS: 600, gamma: two[1]!.gamma + d600 },
+        ],
+        { appearanceS: 30 },
+      ).law.gammaInfinity - 1.4;
+    expect(told.sd.gammaInfinity).toBeCloseTo(
+      Math.hypot(moved(1e-5, 0) / 1e-5, moved(0, 1e-5) / 1e-5) * 0.042,
+      4,
+    );
   });
 });
 
@@ -135,49 +204,89 @@ describe("fitGrowth refuses", () => {
   it("what are no points", () => {
     refuses(null, new TypeError("fitGrowth: points must be an array, got null"));
     refuses([a], new RangeError("fitGrowth: points must hold at least 2, got 1"));
-    refuses([a, b], new RangeError("fitGrowth: points must hold at least 3 when appearanceS is not given, got 2"));
+    refuses(
+      [a, b],
+      new RangeError("fitGrowth: points must hold at least 3 when appearanceS is not given, got 2"),
+    );
     refuses([a, null], new TypeError("fitGrowth: points[1] must be an object, got null"));
-    refuses([a, { ...b, timeS: 0 }], new RangeError("fitGrowth: points[1].timeS must be above 0 and at most 10000000 s, got 0"));
-    refuses([a, { ...b, gamma: 0 }], new RangeError("fitGrowth: points[1].gamma must be above 0 and at most 1000, got 0"));
-    refuses([a, { ...b, sd: 0 }], new RangeError("fitGrowth: points[1].sd must be above 0 and at most 1000, got 0"));
+    refuses(
+      [a, { ...b, timeS: 0 }],
+      new RangeError("fitGrowth: points[1].timeS must be above 0 and at most 10000000 s, got 0"),
+    );
+    refuses(
+      [a, { ...b, gamma: 0 }],
+      new RangeError("fitGrowth: points[1].gamma must be above 0 and at most 1000, got 0"),
+    );
+    refuses(
+      [a, { ...b, sd: 0 }],
+      new RangeError("fitGrowth: points[1].sd must be above 0 and at most 1000, got 0"),
+    );
     refuses([a, { ...b, sd: 0.01 }], new RangeError("fitGrowth: points must all have sd, or none of them"));
-    refuses([a, b, { ...b, gamma: 1 }], new RangeError("fitGrowth: points must differ in time, got two at 180 s"));
+    refuses(
+      [a, b, { ...b, gamma: 1 }],
+      new RangeError("fitGrowth: points must differ in time, got two at 180 s"),
+    );
   });
   it("points that fall", () => {
     refuses(
-      [{ timeS: 300, gamma: 0.6 }, { timeS: 600, gamma: 0.7 }, { timeS: 900, gamma: 0.64 }],
+      [
+        { timeS: 300, gamma: 0.6 },
+        { timeS: 600, gamma: 0.7 },
+        { timeS: 900, gamma: 0.64 },
+      ],
       new RangeError("fitGrowth: points must not fall with time, got 0.7 at 600 s and 0.64 at 900 s"),
     );
   });
   it("options that cannot be", () => {
     refuses(far, new TypeError("fitGrowth: options must be an object, got 30"), 30);
-    refuses(far, new RangeError("fitGrowth: appearanceS must be from 0 to 1000000 s, got -1"), { appearanceS: -1 });
-    refuses(far, new RangeError("fitGrowth: appearanceS must be before the first point (90 s), got 90"), { appearanceS: 90 });
+    refuses(far, new RangeError("fitGrowth: appearanceS must be from 0 to 1000000 s, got -1"), {
+      appearanceS: -1,
+    });
+    refuses(far, new RangeError("fitGrowth: appearanceS must be before the first point (90 s), got 90"), {
+      appearanceS: 90,
+    });
   });
   it("points that cannot carry the fit", () => {
-    const bend = new RangeError("fitGrowth: points must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one");
+    const bend = new RangeError(
+      "fitGrowth: points must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one",
+    );
     const line = [100, 200, 300].map((timeS) => ({ timeS, gamma: timeS / 500 }));
     refuses(line, bend);
     refuses(line, bend, { appearanceS: 0 });
     // Level from the first on: it is a shorter time that is missing.
-    refuses([600, 900, 1200].map((timeS) => ({ timeS, gamma: 0.7 })), bend);
+    refuses(
+      [600, 900, 1200].map((timeS) => ({ timeS, gamma: 0.7 })),
+      bend,
+    );
     refuses([a, { timeS: 200, gamma: a.gamma }, { timeS: 300, gamma: 1 }], bend);
-    const carry = new RangeError("fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself");
+    const carry = new RangeError(
+      "fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself",
+    );
     refuses(pointsAt([40, 50, 60]), carry);
-    refuses([b, c].map((point) => ({ ...point, sd: 0.5 })), carry, { appearanceS: 30 });
+    refuses(
+      [b, c].map((point) => ({ ...point, sd: 0.5 })),
+      carry,
+      { appearanceS: 30 },
+    );
   });
 });
 
 describe("growthFromDoubling", () => {
   it("gives the handbooks' example: limit 2.0, 0.2 a minute", () => {
-    // 1.2642 and 1.7293 at 5 and 10 minutes: worked example of the two-time method (from memory; it follows from the growth law).
+    // 1.2642 and 1.7293 at 5 and 10 minutes: worked example of the two-time method (from memory; it follows
+    // from the growth law).
     const law = growthFromDoubling({ timeS: 300, gamma: 1.2642, gammaAtDouble: 1.7293 });
     expect(Math.abs(law.gammaInfinity - 2)).toBeLessThan(0.001);
     expect(Math.abs(law.ratePerS * 60 - 0.2)).toBeLessThan(0.0002);
     expect(law.appearanceS).toBe(0);
   });
   it("counts both times from the time of appearance", () => {
-    const law = growthFromDoubling({ timeS: 270, gamma: gammaAt(truth, 300), gammaAtDouble: gammaAt(truth, 570), appearanceS: 30 });
+    const law = growthFromDoubling({
+      timeS: 270,
+      gamma: gammaAt(truth, 300),
+      gammaAtDouble: gammaAt(truth, 570),
+      appearanceS: 30,
+    });
     expect(law.gammaInfinity).toBeCloseTo(1.4, 12);
     expect(law.ratePerS).toBeCloseTo(0.004, 12);
     expect(timeForGamma(law, 1)).toBeCloseTo(timeForGamma(truth, 1), 9);
@@ -188,12 +297,26 @@ describe("growthFromDoubling", () => {
       expect(() => growthFromDoubling(anyOf(change === null ? null : { ...good, ...change }))).toThrow(error);
     };
     const between = (later: string): RangeError =>
-      new RangeError(`growthFromDoubling: gammaAtDouble must be between gamma (0.6) and twice gamma, which has no limit, got ${later}`);
+      new RangeError(
+        `growthFromDoubling: gammaAtDouble must be between gamma (0.6) and twice gamma, which has no limit, got ${later}`,
+      );
     refuses(null, new TypeError("growthFromDoubling: pair must be an object, got null"));
-    refuses({ timeS: 0 }, new RangeError("growthFromDoubling: timeS must be above 0 and at most 1000000 s, got 0"));
-    refuses({ gamma: 0 }, new RangeError("growthFromDoubling: gamma must be above 0 and at most 1000, got 0"));
-    refuses({ gammaAtDouble: "1" }, new TypeError('growthFromDoubling: gammaAtDouble must be a number, got "1"'));
-    refuses({ appearanceS: -1 }, new RangeError("growthFromDoubling: appearanceS must be from 0 to 1000000 s, got -1"));
+    refuses(
+      { timeS: 0 },
+      new RangeError("growthFromDoubling: timeS must be above 0 and at most 1000000 s, got 0"),
+    );
+    refuses(
+      { gamma: 0 },
+      new RangeError("growthFromDoubling: gamma must be above 0 and at most 1000, got 0"),
+    );
+    refuses(
+      { gammaAtDouble: "1" },
+      new TypeError('growthFromDoubling: gammaAtDouble must be a number, got "1"'),
+    );
+    refuses(
+      { appearanceS: -1 },
+      new RangeError("growthFromDoubling: appearanceS must be from 0 to 1000000 s, got -1"),
+    );
     refuses({ gammaAtDouble: 0.6 }, between("0.6"));
     refuses({ gammaAtDouble: 1.2 }, between("1.2"));
   });

@@ -7,12 +7,15 @@ const anyOf = (value: unknown): any => value;
 const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
 
 describe("gammaAt and timeForGamma against print", () => {
-  it.each(growthConstants.flatMap(({ rows }) => rows))("constants of H. E. Ives, Airplane Photography, 1920, limit $gammaInfinity", ({ gammaInfinity, perMinute, gammas }) => {
-    const printed: GrowthLaw = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
-    for (const [minutes, gamma] of Object.entries(gammas)) {
-      expect(Math.abs(gammaAt(printed, Number(minutes) * 60) - gamma)).toBeLessThanOrEqual(0.0005 + 1e-12);
-    }
-  });
+  it.each(growthConstants.flatMap(({ rows }) => rows))(
+    "constants of H. E. Ives, Airplane Photography, 1920, limit $gammaInfinity",
+    ({ gammaInfinity, perMinute, gammas }) => {
+      const printed: GrowthLaw = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
+      for (const [minutes, gamma] of Object.entries(gammas)) {
+        expect(Math.abs(gammaAt(printed, Number(minutes) * 60) - gamma)).toBeLessThanOrEqual(0.0005 + 1e-12);
+      }
+    },
+  );
   it("the definition: dγ/dt = K(γ∞ − γ), Mees, Zeitentwicklung, 1911, pp. 167 and 170", () => {
     for (const t of [31, 100, 300, 1000]) {
       const slope = (gammaAt(law, t + 0.01) - gammaAt(law, t - 0.01)) / 0.02;
@@ -38,7 +41,9 @@ describe("genericGrowthLaw", () => {
     expect(ratePerS * 60).toBeCloseTo((0.32 + 0.4) / 2, 10);
     expect(appearanceS).toBe(0);
     expect(sd).toEqual({ gammaInfinity: 0.5, ratePerS: 0.001, appearanceS: 10 });
-    expect(sources).toEqual([expect.stringContaining("H. E. Ives, Airplane Photography, Philadelphia, 1920")]);
+    expect(sources).toEqual([
+      expect.stringContaining("H. E. Ives, Airplane Photography, Philadelphia, 1920"),
+    ]);
   });
 });
 
@@ -49,7 +54,9 @@ describe("timeForGamma", () => {
   });
   it("says that a gradient at or above the limit cannot be reached", () => {
     const error = (gamma: string): RangeError =>
-      new RangeError(`timeForGamma: gamma must be below gammaInfinity (1.4), which no time reaches, got ${gamma}`);
+      new RangeError(
+        `timeForGamma: gamma must be below gammaInfinity (1.4), which no time reaches, got ${gamma}`,
+      );
     expect(() => timeForGamma(law, 1.4)).toThrow(error("1.4"));
     expect(() => timeForGamma(law, 1.5)).toThrow(error("1.5"));
   });
@@ -58,19 +65,40 @@ describe("timeForGamma", () => {
 describe("both refuse", () => {
   it.each([
     [null, new TypeError("NAME: law must be an object, got null")],
-    [{ ...law, gammaInfinity: 0 }, new RangeError("NAME: law.gammaInfinity must be above 0 and at most 1000, got 0")],
-    [{ ...law, ratePerS: 0 }, new RangeError("NAME: law.ratePerS must be above 0 and at most 100 1/s, got 0")],
-    [{ ...law, appearanceS: -1 }, new RangeError("NAME: law.appearanceS must be from 0 to 1000000 s, got -1")],
-    [{ gammaInfinity: 1, ratePerS: 1 }, new TypeError("NAME: law.appearanceS must be a number, got undefined")],
+    [
+      { ...law, gammaInfinity: 0 },
+      new RangeError("NAME: law.gammaInfinity must be above 0 and at most 1000, got 0"),
+    ],
+    [
+      { ...law, ratePerS: 0 },
+      new RangeError("NAME: law.ratePerS must be above 0 and at most 100 1/s, got 0"),
+    ],
+    [
+      { ...law, appearanceS: -1 },
+      new RangeError("NAME: law.appearanceS must be from 0 to 1000000 s, got -1"),
+    ],
+    [
+      { gammaInfinity: 1, ratePerS: 1 },
+      new TypeError("NAME: law.appearanceS must be a number, got undefined"),
+    ],
   ])("law %j", (wrong, error) => {
-    const named = (name: string): Error => new (error.constructor as ErrorConstructor)(error.message.replace("NAME", name));
+    const named = (name: string): Error =>
+      new (error.constructor as ErrorConstructor)(error.message.replace("NAME", name));
     expect(() => gammaAt(anyOf(wrong), 60)).toThrow(named("gammaAt"));
     expect(() => timeForGamma(anyOf(wrong), 0.5)).toThrow(named("timeForGamma"));
   });
   it("values", () => {
-    expect(() => gammaAt(law, -1)).toThrow(new RangeError("gammaAt: timeS must be from 0 to 10000000 s, got -1"));
-    expect(() => gammaAt(law, anyOf("60"))).toThrow(new TypeError('gammaAt: timeS must be a number, got "60"'));
-    expect(() => timeForGamma(law, -0.1)).toThrow(new RangeError("timeForGamma: gamma must be from 0 to 1000, got -0.1"));
-    expect(() => timeForGamma(law, anyOf(null))).toThrow(new TypeError("timeForGamma: gamma must be a number, got null"));
+    expect(() => gammaAt(law, -1)).toThrow(
+      new RangeError("gammaAt: timeS must be from 0 to 10000000 s, got -1"),
+    );
+    expect(() => gammaAt(law, anyOf("60"))).toThrow(
+      new TypeError('gammaAt: timeS must be a number, got "60"'),
+    );
+    expect(() => timeForGamma(law, -0.1)).toThrow(
+      new RangeError("timeForGamma: gamma must be from 0 to 1000, got -0.1"),
+    );
+    expect(() => timeForGamma(law, anyOf(null))).toThrow(
+      new TypeError("timeForGamma: gamma must be a number, got null"),
+    );
   });
 });

@@ -5,8 +5,9 @@ import { pushCautions, pushFactor, pushLogSd } from "../../src/index.js";
 const anyOf = (value: unknown): any => value;
 
 /*
- * ILFORD, ILFOTEC DD-X 1+4 development times at 20 °C, in minutes by stops over the film's speed (plain-text transcription of the maker's
- * table, 2022). Films: HP5 PLUS, DELTA 400, SFX 200, T-MAX 400, T-MAX 100, PAN F PLUS, DELTA 100.
+ * ILFORD, ILFOTEC DD-X 1+4 development times at 20 °C, in minutes by stops over the film's speed (plain-text
+ * transcription of the maker's table, 2022). Films: HP5 PLUS, DELTA 400, SFX 200, T-MAX 400, T-MAX 100, PAN F
+ * PLUS, DELTA 100.
  */
 const table: readonly { readonly film: string; readonly minutes: readonly number[] }[] = [
   { film: "HP5 PLUS", minutes: [9, 10, 13, 20] },
@@ -24,12 +25,16 @@ describe("pushFactor against print", () => {
   );
   it("keeps the maker's twelve pushed times within two standard deviations and near the middle", () => {
     expect(misses).toHaveLength(12);
-    // Seven films in one developer are not twelve independent draws; all within two standard deviations, their mean near 0.
+    // Seven films in one developer are not twelve independent draws; all within two standard deviations,
+    // their mean near 0.
     for (const miss of misses) expect(Math.abs(miss)).toBeLessThan(2);
     expect(Math.abs(misses.reduce((sum, one) => sum + one, 0) / misses.length)).toBeLessThan(0.4);
   });
   it("keeps pulls of the same table: DELTA 100 at half its speed, FP4 PLUS at 50 against 125", () => {
-    for (const [stops, ratio] of [[-1, 9.5 / 12], [Math.log2(50 / 125), 8 / 10]] as const) {
+    for (const [stops, ratio] of [
+      [-1, 9.5 / 12],
+      [Math.log2(50 / 125), 8 / 10],
+    ] as const) {
       expect(Math.abs(Math.log(ratio / pushFactor(stops)) / pushLogSd(stops))).toBeLessThan(1.645);
     }
   });
@@ -59,12 +64,24 @@ describe("pushFactor", () => {
     expect(pushLogSd(-1)).toBeCloseTo(0.09, 12);
   });
   it("refuses what cannot be", () => {
-    expect(() => pushFactor(-3.5)).toThrow(new RangeError("pushFactor: stops must be from -3 to 5 stops, got -3.5"));
-    expect(() => pushFactor(6)).toThrow(new RangeError("pushFactor: stops must be from -3 to 5 stops, got 6"));
-    expect(() => pushFactor(1, 0.8)).toThrow(new RangeError("pushFactor: perStop must be from 1 to 3, got 0.8"));
-    expect(() => pushFactor(1, anyOf("2"))).toThrow(new TypeError('pushFactor: perStop must be a number, got "2"'));
-    expect(() => pushLogSd(NaN)).toThrow(new RangeError("pushLogSd: stops must be from -3 to 5 stops, got NaN"));
-    expect(() => pushCautions(9)).toThrow(new RangeError("pushCautions: stops must be from -3 to 5 stops, got 9"));
+    expect(() => pushFactor(-3.5)).toThrow(
+      new RangeError("pushFactor: stops must be from -3 to 5 stops, got -3.5"),
+    );
+    expect(() => pushFactor(6)).toThrow(
+      new RangeError("pushFactor: stops must be from -3 to 5 stops, got 6"),
+    );
+    expect(() => pushFactor(1, 0.8)).toThrow(
+      new RangeError("pushFactor: perStop must be from 1 to 3, got 0.8"),
+    );
+    expect(() => pushFactor(1, anyOf("2"))).toThrow(
+      new TypeError('pushFactor: perStop must be a number, got "2"'),
+    );
+    expect(() => pushLogSd(NaN)).toThrow(
+      new RangeError("pushLogSd: stops must be from -3 to 5 stops, got NaN"),
+    );
+    expect(() => pushCautions(9)).toThrow(
+      new RangeError("pushCautions: stops must be from -3 to 5 stops, got 9"),
+    );
   });
 });
 
@@ -73,14 +90,32 @@ describe("pushCautions", () => {
     expect(pushCautions(0)).toEqual([]);
     expect(pushCautions(-2)).toEqual([]);
     expect(pushCautions(1)).toEqual([
-      { code: "push-shadows", severity: "note", message: "A push lifts the middle tones; shadows gain two thirds of a stop at most.", limit: 2 / 3, actual: 1 },
+      {
+        code: "push-shadows",
+        severity: "note",
+        message: "A push lifts the middle tones; shadows gain two thirds of a stop at most.",
+        limit: 2 / 3,
+        actual: 1,
+      },
     ]);
     expect(pushCautions(3)[0]!.code).toBe("push-shadows");
     expect(pushCautions(3.5)).toEqual([
-      { code: "push-far", severity: "warn", message: "Beyond three stops published times hardly exist, and the shadows stay empty.", limit: 3, actual: 3.5 },
+      {
+        code: "push-far",
+        severity: "warn",
+        message: "Beyond three stops published times hardly exist, and the shadows stay empty.",
+        limit: 3,
+        actual: 3.5,
+      },
     ]);
     expect(pushCautions(-2.5)).toEqual([
-      { code: "pull-far", severity: "warn", message: "A pull beyond two stops leaves a flat negative.", limit: -2, actual: -2.5 },
+      {
+        code: "pull-far",
+        severity: "warn",
+        message: "A pull beyond two stops leaves a flat negative.",
+        limit: -2,
+        actual: -2.5,
+      },
     ]);
   });
 });

@@ -3,12 +3,24 @@ import { describe, expect, it } from "vitest";
 import { averageGradient, contrastIndex, isoSpeed, speedPoint, type DensityStep } from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
-const curveOf = (density: (logH: number) => number, from = -4, to = 0.5, step = 0.15): readonly DensityStep[] =>
-  Array.from({ length: Math.round((to - from) / step) + 1 }, (_, i) => ({ logH: from + i * step, density: density(from + i * step) }));
+const curveOf = (
+  density: (logH: number) => number,
+  from = -4,
+  to = 0.5,
+  step = 0.15,
+): readonly DensityStep[] =>
+  Array.from({ length: Math.round((to - from) / step) + 1 }, (_, i) => ({
+    logH: from + i * step,
+    density: density(from + i * step),
+  }));
 /** A straight curve with a sharp toe at log H = −2.5, base plus fog 0.2. */
-const straight = (slope: number): readonly DensityStep[] => curveOf((x) => 0.2 + Math.max(0, slope * (x + 2.5)), -3.25, 1.5, 0.05);
+const straight = (slope: number): readonly DensityStep[] =>
+  curveOf((x) => 0.2 + Math.max(0, slope * (x + 2.5)), -3.25, 1.5, 0.05);
 /** A smooth toe: D = 0.2 + 0.5·g·(x + √(x² + 0.04)), x = log H + 2.2, toward the slope g. */
-const toe = (g: number) => (logH: number): number => 0.2 + 0.5 * g * (logH + 2.2 + Math.hypot(logH + 2.2, 0.2));
+const toe =
+  (g: number) =>
+  (logH: number): number =>
+    0.2 + 0.5 * g * (logH + 2.2 + Math.hypot(logH + 2.2, 0.2));
 
 describe("speedPoint", () => {
   it("lies 0.10 above base plus fog", () => {
@@ -23,7 +35,16 @@ describe("speedPoint", () => {
     expect(speedPoint({ steps: mixed })).toEqual(speedPoint(mixed));
   });
   it("may be the first step itself", () => {
-    expect(speedPoint({ steps: [{ logH: -3, density: 0.3 }, { logH: -2, density: 0.5 }, { logH: -1, density: 1 }], basePlusFog: 0.2 }).logH).toBeCloseTo(-3, 12);
+    expect(
+      speedPoint({
+        steps: [
+          { logH: -3, density: 0.3 },
+          { logH: -2, density: 0.5 },
+          { logH: -1, density: 1 },
+        ],
+        basePlusFog: 0.2,
+      }).logH,
+    ).toBeCloseTo(-3, 12);
   });
   it("draws a smooth curve through few steps: within 0.01 of a curve known in full, steps of 0.15 as on a tablet", () => {
     const g = 0.65;
@@ -42,7 +63,13 @@ describe("speedPoint", () => {
       // Fog and criterion as they are read off, to 0.01: their sum is seldom the same number.
       const fog = i / 100;
       const criterion = (i + 10) / 100;
-      expect(speedPoint([{ logH: -3, density: fog }, { logH: -2, density: fog }, { logH: -1, density: criterion }]).logH).toBeCloseTo(-1, 9);
+      expect(
+        speedPoint([
+          { logH: -3, density: fog },
+          { logH: -2, density: fog },
+          { logH: -1, density: criterion },
+        ]).logH,
+      ).toBeCloseTo(-1, 9);
       const steps = [0, 0.5, 1].map((more, j) => ({ logH: j - 3, density: criterion + more }));
       expect(speedPoint({ steps, basePlusFog: fog }).logH).toBe(-3);
     }
@@ -50,10 +77,16 @@ describe("speedPoint", () => {
   it("says which end of the curve is missing", () => {
     const flat = [-3, -2, -1].map((logH) => ({ logH, density: 0.1 + (logH + 3) / 50 }));
     expect(() => speedPoint(flat)).toThrow(
-      new RangeError("speedPoint: curve must pass through 0.20, 0.10 over base plus fog, but ends at 0.14: add steps with more exposure"),
+      new RangeError(
+        "speedPoint: curve must pass through 0.20, 0.10 over base plus fog, but ends at 0.14: add steps with more exposure",
+      ),
     );
-    expect(() => speedPoint({ steps: flat.map((step) => ({ ...step, density: step.density + 1 })), basePlusFog: 0.1 })).toThrow(
-      new RangeError("speedPoint: curve must pass through 0.20, 0.10 over base plus fog, but starts at 1.10: add steps with less exposure"),
+    expect(() =>
+      speedPoint({ steps: flat.map((step) => ({ ...step, density: step.density + 1 })), basePlusFog: 0.1 }),
+    ).toThrow(
+      new RangeError(
+        "speedPoint: curve must pass through 0.20, 0.10 over base plus fog, but starts at 1.10: add steps with less exposure",
+      ),
     );
   });
 });
@@ -66,7 +99,11 @@ describe("averageGradient", () => {
   it("takes a curve that ends 1.30 above the speed point, wherever that is", () => {
     for (let i = 0; i <= 300; i += 1) {
       const logH = -3 + i / 100;
-      const steps = [{ logH: logH - 0.5, density: 0.2 }, { logH, density: 0.3 }, { logH: logH + 1.3, density: 1.1 }];
+      const steps = [
+        { logH: logH - 0.5, density: 0.2 },
+        { logH, density: 0.3 },
+        { logH: logH + 1.3, density: 1.1 },
+      ];
       expect(averageGradient(steps)).toBeCloseTo(0.8 / 1.3, 6);
       // A thousandth less is too short.
       const short = [...steps.slice(0, 2), { logH: logH + 1.299, density: 1.1 }];
@@ -76,9 +113,13 @@ describe("averageGradient", () => {
   it("needs 1.30 above the speed point", () => {
     const short = straight(0.8).filter((step) => step.logH < -1.22);
     expect(() => averageGradient(short)).toThrow(
-      new RangeError("averageGradient: curve must reach log H -1.07, 1.30 above the speed point, but ends at -1.25"),
+      new RangeError(
+        "averageGradient: curve must reach log H -1.07, 1.30 above the speed point, but ends at -1.25",
+      ),
     );
-    expect(() => averageGradient([-3, -2, -1].map((logH) => ({ logH, density: 0.1 })))).toThrow(/^averageGradient: curve must pass through 0\.20/);
+    expect(() => averageGradient([-3, -2, -1].map((logH) => ({ logH, density: 0.1 })))).toThrow(
+      /^averageGradient: curve must pass through 0\.20/,
+    );
   });
 });
 
@@ -87,12 +128,27 @@ describe("isoSpeed", () => {
   const at = (logHm: number, slope = 0.8 / 1.3): readonly DensityStep[] =>
     curveOf((x) => 0.2 + Math.max(0, slope * (x - (logHm - 0.1 / slope))), -4, 1.5, 0.05);
   it.each([
-    [0.008, 100, 21], [0.0064, 125, 22], [0.005, 160, 23], [0.004, 200, 24], [0.002, 400, 27], [0.001, 800, 30], [0.016, 50, 18], [0.08, 10, 11], [0.0008, 1000, 31],
+    [0.008, 100, 21],
+    [0.0064, 125, 22],
+    [0.005, 160, 23],
+    [0.004, 200, 24],
+    [0.002, 400, 27],
+    [0.001, 800, 30],
+    [0.016, 50, 18],
+    [0.08, 10, 11],
+    [0.0008, 1000, 31],
     // As they are printed: 12 and not 12.5, 6 and not 6.4, but 32 and 64 in full.
-    [0.064, 12, 12], [0.05, 16, 13], [0.0125, 64, 19], [0.025, 32, 16], [0.125, 6, 9], [0.25, 3, 6], [0.64, 1.2, 2],
+    [0.064, 12, 12],
+    [0.05, 16, 13],
+    [0.0125, 64, 19],
+    [0.025, 32, 16],
+    [0.125, 6, 9],
+    [0.25, 3, 6],
+    [0.64, 1.2, 2],
   ])("%d lx s is ISO %d/%d°", (exposure, rated, degrees) => {
     const answer = isoSpeed({ steps: at(Math.log10(exposure)), basePlusFog: 0.2 });
-    // The sharp toe between two steps is drawn round, so the speed is good to a few per cent of a third of a stop.
+    // The sharp toe between two steps is drawn round, so the speed is good to a few per cent of a third of a
+    // stop.
     expect(answer.speed * exposure).toBeCloseTo(0.8, 1);
     expect(answer.rated).toBeCloseTo(rated, 9);
     expect(answer.degrees).toBe(degrees);
@@ -105,7 +161,8 @@ describe("isoSpeed", () => {
       expect(caution).toMatchObject({
         code: "not-iso-contrast",
         severity: "warn",
-        message: "Density does not rise by 0.80 over 1.30 in log H: a speed for this development, not an ISO speed.",
+        message:
+          "Density does not rise by 0.80 over 1.30 in log H: a speed for this development, not an ISO speed.",
         limit: 0.8,
       });
       expect(caution!.actual).toBeCloseTo(1.3 * slope, 1);
@@ -114,7 +171,12 @@ describe("isoSpeed", () => {
   });
   it("takes a rise of 0.75 or 0.85 as the standard's, and 0.74 or 0.86 not", () => {
     const rising = (rise: number, logH: number): number => {
-      const steps = [[-0.5, 0.1], [0, 0.2], [1.3, 0.2 + rise], [1.5, 0.25 + rise]].map(([x, density]) => ({ logH: logH + x!, density: density! }));
+      const steps = [
+        [-0.5, 0.1],
+        [0, 0.2],
+        [1.3, 0.2 + rise],
+        [1.5, 0.25 + rise],
+      ].map(([x, density]) => ({ logH: logH + x!, density: density! }));
       return isoSpeed(steps).cautions.length;
     };
     for (let i = 0; i <= 100; i += 1) {
@@ -123,7 +185,9 @@ describe("isoSpeed", () => {
     }
   });
   it("names itself when the curve falls short", () => {
-    expect(() => isoSpeed(at(-2.1).slice(0, 45))).toThrow(/^isoSpeed: curve must reach log H -0\.80, 1\.30 above the speed point/);
+    expect(() => isoSpeed(at(-2.1).slice(0, 45))).toThrow(
+      /^isoSpeed: curve must reach log H -0\.80, 1\.30 above the speed point/,
+    );
     expect(() => isoSpeed(at(-2.1).slice(0, 20))).toThrow(/^isoSpeed: curve must pass through 0\.30/);
   });
 });
@@ -147,22 +211,39 @@ describe("contrastIndex", () => {
   });
   it("says when the curve does not reach", () => {
     expect(() => contrastIndex(straight(0.8).filter((step) => step.logH < -1.5))).toThrow(
-      new RangeError("contrastIndex: curve must cut the outer arc, 2.2 from its foot, but ends at 0.96: add steps with more exposure"),
+      new RangeError(
+        "contrastIndex: curve must cut the outer arc, 2.2 from its foot, but ends at 0.96: add steps with more exposure",
+      ),
     );
-    // Up to 1.0 within 1 in log H, level for 3 and on to 3.0: the arc of 2.2 about a foot near -3 meets the curve nowhere between.
-    const level = [[-3, 0.1], [-2, 1], [1, 1], [2, 3]].map(([logH, density]) => ({ logH: logH!, density: density! }));
-    expect(() => contrastIndex(level)).toThrow(new RangeError("contrastIndex: curve must cut the outer arc, 2.2 from its foot, but runs level there"));
+    // Up to 1.0 within 1 in log H, level for 3 and on to 3.0: the arc of 2.2 about a foot near -3 meets the
+    // curve nowhere between.
+    const level = [
+      [-3, 0.1],
+      [-2, 1],
+      [1, 1],
+      [2, 3],
+    ].map(([logH, density]) => ({ logH: logH!, density: density! }));
+    expect(() => contrastIndex(level)).toThrow(
+      new RangeError("contrastIndex: curve must cut the outer arc, 2.2 from its foot, but runs level there"),
+    );
     const rise = "contrastIndex: curve must rise from base plus fog with a slope above 0.1, but";
     const flat = [-3, -2, -1].map((logH) => ({ logH, density: 0.1 }));
-    expect(() => contrastIndex(flat)).toThrow(new RangeError(`${rise} ends at 0.10: add steps with more exposure`));
-    expect(() => contrastIndex({ steps: straight(0.8), basePlusFog: 0.1 })).toThrow(new RangeError(`${rise} starts at 0.20: add steps with less exposure`));
+    expect(() => contrastIndex(flat)).toThrow(
+      new RangeError(`${rise} ends at 0.10: add steps with more exposure`),
+    );
+    expect(() => contrastIndex({ steps: straight(0.8), basePlusFog: 0.1 })).toThrow(
+      new RangeError(`${rise} starts at 0.20: add steps with less exposure`),
+    );
     expect(contrastIndex(straight(0.12))).toBeCloseTo(0.12, 2);
   });
 });
 
 describe("all of them refuse", () => {
   it.each([
-    ["speedPoint", speedPoint], ["averageGradient", averageGradient], ["isoSpeed", isoSpeed], ["contrastIndex", contrastIndex],
+    ["speedPoint", speedPoint],
+    ["averageGradient", averageGradient],
+    ["isoSpeed", isoSpeed],
+    ["contrastIndex", contrastIndex],
   ] as const)("%s: what is no curve", (name, of) => {
     const good = straight(0.8);
     const refuses = (curve: unknown, error: Error): void => {
@@ -172,9 +253,21 @@ describe("all of them refuse", () => {
     refuses({ steps: 5 }, new TypeError(`${name}: curve steps must be an array, got 5`));
     refuses(good.slice(0, 2), new RangeError(`${name}: curve steps must hold at least 3, got 2`));
     refuses([...good.slice(0, 2), 5], new TypeError(`${name}: curve steps[2] must be an object, got 5`));
-    refuses([...good.slice(0, 2), { logH: 11, density: 1 }], new RangeError(`${name}: curve steps[2].logH must be from -10 to 10, got 11`));
-    refuses([...good.slice(0, 2), { logH: 0, density: -1 }], new RangeError(`${name}: curve steps[2].density must be from 0 to 10, got -1`));
-    refuses([...good, { ...good[0], density: 1 }], new RangeError(`${name}: curve steps must differ in exposure, got two at log H -3.25`));
-    refuses({ steps: good, basePlusFog: -1 }, new RangeError(`${name}: curve basePlusFog must be from 0 to 10, got -1`));
+    refuses(
+      [...good.slice(0, 2), { logH: 11, density: 1 }],
+      new RangeError(`${name}: curve steps[2].logH must be from -10 to 10, got 11`),
+    );
+    refuses(
+      [...good.slice(0, 2), { logH: 0, density: -1 }],
+      new RangeError(`${name}: curve steps[2].density must be from 0 to 10, got -1`),
+    );
+    refuses(
+      [...good, { ...good[0], density: 1 }],
+      new RangeError(`${name}: curve steps must differ in exposure, got two at log H -3.25`),
+    );
+    refuses(
+      { steps: good, basePlusFog: -1 },
+      new RangeError(`${name}: curve basePlusFog must be from 0 to 10, got -1`),
+    );
   });
 });

@@ -11,10 +11,16 @@ const slopeAt = (curve: (x: number) => number, x: number, side: 1 | -1): number 
 
 /** Knots a whole number apart, values free, any sign, flat stretches included. */
 const knots = fc
-  .array(fc.record({ step: fc.integer({ min: 1, max: 9 }), y: fc.oneof(fc.integer({ min: -3, max: 3 }), fc.double({ min: -5, max: 5, noNaN: true })) }), {
-    minLength: 2,
-    maxLength: 8,
-  })
+  .array(
+    fc.record({
+      step: fc.integer({ min: 1, max: 9 }),
+      y: fc.oneof(fc.integer({ min: -3, max: 3 }), fc.double({ min: -5, max: 5, noNaN: true })),
+    }),
+    {
+      minLength: 2,
+      maxLength: 8,
+    },
+  )
   .map((parts) => {
     let x = 0;
     // Adding 0 turns −0 into 0: the sign of zero is not a matter of curves.
@@ -23,36 +29,75 @@ const knots = fc
 
 describe("monotoneCurve", () => {
   it("is a straight line through two knots, inside and outside", () => {
-    const curve = monotoneCurve([{ x: 1, y: 2 }, { x: 3, y: 8 }]);
+    const curve = monotoneCurve([
+      { x: 1, y: 2 },
+      { x: 3, y: 8 },
+    ]);
     for (const x of [-4, 0.5, 1, 1.7, 2, 3, 11]) expect(curve(x)).toBeCloseTo(3 * x - 1, 12);
   });
   it("keeps a straight table straight", () => {
-    const curve = monotoneCurve([{ x: 0, y: 0 }, { x: 1, y: 2 }, { x: 5, y: 10 }, { x: 6, y: 12 }]);
+    const curve = monotoneCurve([
+      { x: 0, y: 0 },
+      { x: 1, y: 2 },
+      { x: 5, y: 10 },
+      { x: 6, y: 12 },
+    ]);
     for (const x of [-1, 0.25, 3, 5.5, 9]) expect(curve(x)).toBeCloseTo(2 * x, 12);
   });
   it("has the weighted harmonic slope at an inner knot", () => {
     // Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, p. 300: intervals 1 and 2,
     // slopes 1 and 4: (w1 + w2)/(w1/1 + w2/4) with w1 = 2·2 + 1 = 5 and w2 = 2 + 2·1 = 4, that is 9/6 = 1.5.
-    const curve = monotoneCurve([{ x: 0, y: 0 }, { x: 1, y: 1 }, { x: 3, y: 9 }]);
+    const curve = monotoneCurve([
+      { x: 0, y: 0 },
+      { x: 1, y: 1 },
+      { x: 3, y: 9 },
+    ]);
     expect(slopeAt(curve, 1, -1)).toBeCloseTo(1.5, 6);
     expect(slopeAt(curve, 1, 1)).toBeCloseTo(1.5, 6);
     // Intervals 3 and 2, slopes 1 and 4: w1 = 2·2 + 3 = 7, w2 = 2 + 2·3 = 8, so 15/(7 + 2) = 5/3.
-    expect(slopeAt(monotoneCurve([{ x: 0, y: 0 }, { x: 3, y: 3 }, { x: 5, y: 11 }]), 3, 1)).toBeCloseTo(5 / 3, 5);
-    // The cubic of Hermite with end slopes 1 and 1.5 over the first interval, at its middle: (y0 + y1)/2 + h(m0 − m1)/8.
+    expect(
+      slopeAt(
+        monotoneCurve([
+          { x: 0, y: 0 },
+          { x: 3, y: 3 },
+          { x: 5, y: 11 },
+        ]),
+        3,
+        1,
+      ),
+    ).toBeCloseTo(5 / 3, 5);
+    // The cubic of Hermite with end slopes 1 and 1.5 over the first interval, at its middle: (y0 + y1)/2 +
+    // h(m0 − m1)/8.
     expect(curve(0.5)).toBeCloseTo(0.5 + (1 - 1.5) / 8, 12);
     expect(curve(2)).toBeCloseTo(5 + (2 * (1.5 - 4)) / 8, 12);
   });
   it("is level at a summit and where the table is flat", () => {
-    const summit = monotoneCurve([{ x: 0, y: 0 }, { x: 1, y: 1 }, { x: 2, y: 0 }]);
+    const summit = monotoneCurve([
+      { x: 0, y: 0 },
+      { x: 1, y: 1 },
+      { x: 2, y: 0 },
+    ]);
     expect(slopeAt(summit, 1, -1)).toBeCloseTo(0, 6);
-    const flat = monotoneCurve([{ x: 0, y: 3 }, { x: 1, y: 2 }, { x: 2, y: 2 }, { x: 3, y: 1 }]);
+    const flat = monotoneCurve([
+      { x: 0, y: 3 },
+      { x: 1, y: 2 },
+      { x: 2, y: 2 },
+      { x: 3, y: 1 },
+    ]);
     for (const x of [1, 1.25, 1.5, 1.75, 2]) expect(flat(x)).toBe(2);
     // ln 300 is a figure for which a(1 − t) + a·t misses a by a bit.
-    const level = monotoneCurve([{ x: -3.4, y: Math.log(300) }, { x: -3.3, y: Math.log(300) }]);
+    const level = monotoneCurve([
+      { x: -3.4, y: Math.log(300) },
+      { x: -3.3, y: Math.log(300) },
+    ]);
     for (let x = -3.4; x < -3.3; x += 0.0007) expect(level(x)).toBe(Math.log(300));
   });
   it("goes on outside with the slope of the nearest interval", () => {
-    const curve = monotoneCurve([{ x: 0, y: 0 }, { x: 1, y: 1 }, { x: 3, y: 9 }]);
+    const curve = monotoneCurve([
+      { x: 0, y: 0 },
+      { x: 1, y: 1 },
+      { x: 3, y: 9 },
+    ]);
     expect(curve(-2)).toBe(-2);
     expect(curve(4)).toBe(13);
     expect(slopeAt(curve, 0, -1)).toBeCloseTo(slopeAt(curve, 0, 1), 6);

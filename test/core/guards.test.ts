@@ -1,6 +1,15 @@
 /* Room: core. Every guard refuses the wrong kind with a TypeError and the wrong value with a RangeError, word for word. */
 import { describe, expect, it } from "vitest";
-import { arrayOf, inRange, knownEntry, plainObject, positive, show, wrongKind, wrongValue } from "../../src/core/guards.js";
+import {
+  arrayOf,
+  inRange,
+  knownEntry,
+  plainObject,
+  positive,
+  show,
+  wrongKind,
+  wrongValue,
+} from "../../src/core/guards.js";
 
 const anyOf = (value: unknown): any => value;
 
@@ -40,11 +49,18 @@ describe("inRange", () => {
     expect(inRange("f: x", 100, 0, 100, " °C")).toBe(100);
     expect(inRange("f: x", 20.5, 0, 100, " °C")).toBe(20.5);
   });
-  it.each([-Number.MIN_VALUE, 100.00000000000001, NaN, Infinity, -Infinity])("refuses the value %d", (value) => {
-    expect(() => inRange("f: x", value, 0, 100, " °C")).toThrow(new RangeError(`f: x must be from 0 to 100 °C, got ${value}`));
-  });
+  it.each([-Number.MIN_VALUE, 100.00000000000001, NaN, Infinity, -Infinity])(
+    "refuses the value %d",
+    (value) => {
+      expect(() => inRange("f: x", value, 0, 100, " °C")).toThrow(
+        new RangeError(`f: x must be from 0 to 100 °C, got ${value}`),
+      );
+    },
+  );
   it.each([undefined, null, true, anyOf([5]), anyOf({}), 5n])("refuses the kind of case %#", (value) => {
-    expect(() => inRange("f: x", value, 0, 100, "")).toThrow(new TypeError(`f: x must be a number, got ${show(value)}`));
+    expect(() => inRange("f: x", value, 0, 100, "")).toThrow(
+      new TypeError(`f: x must be a number, got ${show(value)}`),
+    );
   });
   it("does not read text as a number", () => {
     expect(() => inRange("f: x", "5", 0, 100, "")).toThrow(new TypeError('f: x must be a number, got "5"'));
@@ -56,15 +72,21 @@ describe("positive", () => {
     expect(positive("f: t", 1e-30, 10, " s")).toBe(1e-30);
     expect(positive("f: t", 10, 10, " s")).toBe(10);
     for (const value of [0, -0, -1, 10.5, NaN, Infinity, -Infinity])
-      expect(() => positive("f: t", value, 10, " s")).toThrow(new RangeError(`f: t must be above 0 and at most 10 s, got ${value}`));
+      expect(() => positive("f: t", value, 10, " s")).toThrow(
+        new RangeError(`f: t must be above 0 and at most 10 s, got ${value}`),
+      );
   });
   it("refuses the wrong kind", () => {
     expect(() => positive("f: t", "10", 10, " s")).toThrow(new TypeError('f: t must be a number, got "10"'));
   });
   it("refuses what is too small to divide by", () => {
     expect(positive("f: t", 1e-30, 10, " s")).toBe(1e-30);
-    expect(() => positive("f:", 9e-31, 10, " s", " t")).toThrow(new RangeError("f: t must be above 1e-30 and at most 10 s, got 9e-31"));
-    expect(() => positive("f: t", Number.MIN_VALUE, 10, " s")).toThrow(new RangeError("f: t must be above 1e-30 and at most 10 s, got 5e-324"));
+    expect(() => positive("f:", 9e-31, 10, " s", " t")).toThrow(
+      new RangeError("f: t must be above 1e-30 and at most 10 s, got 9e-31"),
+    );
+    expect(() => positive("f: t", Number.MIN_VALUE, 10, " s")).toThrow(
+      new RangeError("f: t must be above 1e-30 and at most 10 s, got 5e-324"),
+    );
   });
 });
 
@@ -74,11 +96,15 @@ describe("plainObject", () => {
     expect(plainObject("f: o", object)).toBe(object);
   });
   it.each([null, undefined, 1, "a", true])("refuses %s", (value) => {
-    expect(() => plainObject("f: o", value)).toThrow(new TypeError(`f: o must be an object, got ${show(value)}`));
+    expect(() => plainObject("f: o", value)).toThrow(
+      new TypeError(`f: o must be an object, got ${show(value)}`),
+    );
   });
   it("refuses an array and a function", () => {
     expect(() => plainObject("f: o", [])).toThrow(new TypeError("f: o must be an object, got an array"));
-    expect(() => plainObject("f: o", () => 1)).toThrow(new TypeError("f: o must be an object, got a function"));
+    expect(() => plainObject("f: o", () => 1)).toThrow(
+      new TypeError("f: o must be an object, got a function"),
+    );
   });
 });
 
@@ -93,13 +119,19 @@ describe("arrayOf", () => {
   it("refuses an array that nobody could walk through", () => {
     const endless: unknown[] = [];
     endless.length = 4_294_967_295;
-    expect(() => arrayOf("f: rows", endless, 2)).toThrow(new RangeError("f: rows must hold at most 100000, got 4294967295"));
-    expect(() => arrayOf("f: rows", new Array(100_001), 2)).toThrow(new RangeError("f: rows must hold at most 100000, got 100001"));
+    expect(() => arrayOf("f: rows", endless, 2)).toThrow(
+      new RangeError("f: rows must hold at most 100000, got 4294967295"),
+    );
+    expect(() => arrayOf("f: rows", new Array(100_001), 2)).toThrow(
+      new RangeError("f: rows must hold at most 100000, got 100001"),
+    );
     expect(arrayOf("f: rows", new Array(100_000), 2)).toHaveLength(100_000);
   });
   it("refuses too few and no array", () => {
     expect(() => arrayOf("f: rows", [1], 2)).toThrow(new RangeError("f: rows must hold at least 2, got 1"));
-    expect(() => arrayOf("f: rows", { length: 2 }, 2)).toThrow(new TypeError("f: rows must be an array, got an object"));
+    expect(() => arrayOf("f: rows", { length: 2 }, 2)).toThrow(
+      new TypeError("f: rows must be an array, got an object"),
+    );
   });
 });
 

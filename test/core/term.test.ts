@@ -19,7 +19,14 @@ describe("basisOf", () => {
 describe("gravestFirst", () => {
   const one = (severity: Caution["severity"], code: string): Caution => ({ code, severity, message: code });
   it("puts stop before warn before note and keeps the order within each", () => {
-    const given = [one("note", "a"), one("warn", "b"), one("stop", "c"), one("warn", "d"), one("stop", "e"), one("note", "f")];
+    const given = [
+      one("note", "a"),
+      one("warn", "b"),
+      one("stop", "c"),
+      one("warn", "d"),
+      one("stop", "e"),
+      one("note", "f"),
+    ];
     expect(gravestFirst(given).map(({ code }) => code)).toEqual(["c", "e", "b", "d", "a", "f"]);
     expect(given[0]?.code, "the input stays as it was").toBe("a");
     expect(gravestFirst([])).toEqual([]);
@@ -28,7 +35,8 @@ describe("gravestFirst", () => {
 
 describe("timeEstimate", () => {
   it("is the central 90 % interval of a lognormal time", () => {
-    // NIST/SEMATECH e-Handbook of Statistical Methods, table 1.3.6.7.1: the 95 % point of the normal is 1.645. The
+    // NIST/SEMATECH e-Handbook of Statistical Methods, table 1.3.6.7.1: the 95 % point of the normal is
+    // 1.645. The
     // library's own normal table is good to four figures.
     expect(Z90).toBeCloseTo(1.645, 3);
     expect(cumulativeStdNormalProbability(Z90)).toBeCloseTo(0.95, 3);

@@ -41,35 +41,75 @@ describe("parseDilution", () => {
     expect(parseDilution(" 1 : 9 ", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 8 });
     expect(parseDilution("1:1", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 0 });
     expect(parseDilution("1+9", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 9 });
-    expect(parseDilution("1.25:9.375", { colon: "plus" })).toStrictEqual({ stockParts: 1.25, waterParts: 9.375 });
+    expect(parseDilution("1.25:9.375", { colon: "plus" })).toStrictEqual({
+      stockParts: 1.25,
+      waterParts: 9.375,
+    });
     expect(() => parseDilution("1:9")).toThrow(
-      new RangeError(
-        'parseDilution: text "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"',
-      ),
+      new RangeError('parseDilution: text "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"'),
     );
-    expect(() => parseDilution("9:1")).toThrow(new RangeError('parseDilution: text "9:1" is ambiguous: write "9+1"'));
-    expect(() => parseDilution("1:1")).toThrow(new RangeError('parseDilution: text "1:1" is ambiguous: write "1+1" or, of 1 parts in all, "1+0"'));
+    expect(() => parseDilution("9:1")).toThrow(
+      new RangeError('parseDilution: text "9:1" is ambiguous: write "9+1"'),
+    );
+    expect(() => parseDilution("1:1")).toThrow(
+      new RangeError('parseDilution: text "1:1" is ambiguous: write "1+1" or, of 1 parts in all, "1+0"'),
+    );
     expect(() => parseDilution("3:1", { colon: "total" })).toThrow(
       new RangeError("parseDilution: text waterParts must be from 0 to 300000, got -2"),
     );
     expect(() => parseDilution("1+9", anyOf({ colon: "minus" }))).toThrow(
       new RangeError('parseDilution: options.colon must be "plus" or "total", got "minus"'),
     );
-    expect(() => parseDilution("1+9", anyOf(3))).toThrow(new TypeError("parseDilution: options must be an object, got 3"));
+    expect(() => parseDilution("1+9", anyOf(3))).toThrow(
+      new TypeError("parseDilution: options must be an object, got 3"),
+    );
   });
   it("adds up and takes away as on paper", () => {
     // In doubles 1.7000000000000002, 0.30000000000000004 and 2.1999999999999997.
     expect(parseDilution("1:2.7", { colon: "total" })).toStrictEqual({ stockParts: 1, waterParts: 1.7 });
     expect(formatDilution(parseDilution("1.1:3.3", { colon: "total" }))).toBe("1.1+2.2");
-    expect(parseDilution("0.1+0.2+9.7")).toStrictEqual({ stockParts: 0.3, waterParts: 9.7, stocks: [0.1, 0.2] });
-    expect(mixVolumes(parseDilution("0.1+0.2+9.7"), 100)).toStrictEqual({ stockMl: 3, waterMl: 97, stocksMl: [1, 2] });
+    expect(parseDilution("0.1+0.2+9.7")).toStrictEqual({
+      stockParts: 0.3,
+      waterParts: 9.7,
+      stocks: [0.1, 0.2],
+    });
+    expect(mixVolumes(parseDilution("0.1+0.2+9.7"), 100)).toStrictEqual({
+      stockMl: 3,
+      waterMl: 97,
+      stocksMl: [1, 2],
+    });
     // Nor does the sum of a dilution that was added up elsewhere matter: a plan reads its own text.
-    expect(mixVolumes({ stockParts: 0.1 + 0.2, waterParts: 9.7, stocks: [0.1, 0.2] }, 100)).toStrictEqual({ stockMl: 3, waterMl: 97, stocksMl: [1, 2] });
-    expect(planProcess({ vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 100, dilution: "0.1+0.2+9.7" }).materials[0]).toMatchObject({ stockMl: 3, waterMl: 97 });
+    expect(mixVolumes({ stockParts: 0.1 + 0.2, waterParts: 9.7, stocks: [0.1, 0.2] }, 100)).toStrictEqual({
+      stockMl: 3,
+      waterMl: 97,
+      stocksMl: [1, 2],
+    });
+    expect(
+      planProcess({ vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 100, dilution: "0.1+0.2+9.7" })
+        .materials[0],
+    ).toMatchObject({ stockMl: 3, waterMl: 97 });
   });
-  it.each(["", "9", "1+", "+9", "1-9", "one+nine", "1+9x", "x1+9", "1,5+9", "1++9", "1+9:3", "3:4x", "x3:4", "-1+9", "stocks"])("refuses %j", (text) => {
+  it.each([
+    "",
+    "9",
+    "1+",
+    "+9",
+    "1-9",
+    "one+nine",
+    "1+9x",
+    "x1+9",
+    "1,5+9",
+    "1++9",
+    "1+9:3",
+    "3:4x",
+    "x3:4",
+    "-1+9",
+    "stocks",
+  ])("refuses %j", (text) => {
     expect(() => parseDilution(text)).toThrow(
-      new RangeError(`parseDilution: text must be "stock" or parts such as "1+9", got ${JSON.stringify(text)}`),
+      new RangeError(
+        `parseDilution: text must be "stock" or parts such as "1+9", got ${JSON.stringify(text)}`,
+      ),
     );
   });
   it("refuses no stock, far too much water, and other kinds", () => {
@@ -82,7 +122,9 @@ describe("parseDilution", () => {
     expect(() => parseDilution("2+0+7")).toThrow(
       new RangeError("parseDilution: text stocks[1] must be above 0 and at most 100000, got 0"),
     );
-    expect(() => parseDilution(anyOf(9))).toThrow(new TypeError('parseDilution: text must be text such as "1+9", got 9'));
+    expect(() => parseDilution(anyOf(9))).toThrow(
+      new TypeError('parseDilution: text must be text such as "1+9", got 9'),
+    );
   });
   test.prop([parts])("reads back what formatDilution writes", (dilution) => {
     const text = formatDilution(dilution);
@@ -119,7 +161,11 @@ describe("mixVolumes", () => {
   it("gives the volumes of a worked example", () => {
     // Half a litre of 1+9, and of A+B+water 2+1+7: plain proportion.
     expect(mixVolumes({ stockParts: 1, waterParts: 9 }, 500)).toStrictEqual({ stockMl: 50, waterMl: 450 });
-    expect(mixVolumes(parseDilution("2+1+7"), 500)).toStrictEqual({ stockMl: 150, waterMl: 350, stocksMl: [100, 50] });
+    expect(mixVolumes(parseDilution("2+1+7"), 500)).toStrictEqual({
+      stockMl: 150,
+      waterMl: 350,
+      stocksMl: [100, 50],
+    });
     expect(mixVolumes({ stockParts: 1, waterParts: 0 }, 500)).toStrictEqual({ stockMl: 500, waterMl: 0 });
   });
   test.prop([parts, fc.oneof(fc.constantFrom(0.001, 1e6), fc.double({ min: 0.001, max: 1e6, noNaN: true }))])(
@@ -127,7 +173,9 @@ describe("mixVolumes", () => {
     (dilution, totalMl) => {
       const { stockMl, waterMl } = mixVolumes(dilution, totalMl);
       expect(Math.abs(stockMl + waterMl - totalMl)).toBeLessThanOrEqual(1e-9);
-      const share = new Decimal(dilution.stockParts).div(new Decimal(dilution.stockParts).plus(dilution.waterParts));
+      const share = new Decimal(dilution.stockParts).div(
+        new Decimal(dilution.stockParts).plus(dilution.waterParts),
+      );
       expect(Math.abs(stockMl - share.times(totalMl).toNumber())).toBeLessThanOrEqual(1e-9);
     },
   );
@@ -135,7 +183,9 @@ describe("mixVolumes", () => {
     expect(() => mixVolumes({ stockParts: 1, waterParts: 9 }, 0)).toThrow(
       new RangeError("mixVolumes: totalMl must be above 0 and at most 1000000 ml, got 0"),
     );
-    expect(() => mixVolumes(anyOf(null), 500)).toThrow(new TypeError("mixVolumes: dilution must be an object, got null"));
+    expect(() => mixVolumes(anyOf(null), 500)).toThrow(
+      new TypeError("mixVolumes: dilution must be an object, got null"),
+    );
   });
 });
 
@@ -143,7 +193,9 @@ describe("dilutionFactor", () => {
   it("follows the power of the concentration", () => {
     // 1+1 to 1+3 halves the concentration: 2^n.
     expect(dilutionFactor("1+1", "1+3", { kind: "power", exponent: 0.5 })).toBeCloseTo(Math.SQRT2, 12);
-    expect(dilutionFactor("stock", { stockParts: 1, waterParts: 9 }, { kind: "power", exponent: 1 })).toBeCloseTo(10, 12);
+    expect(
+      dilutionFactor("stock", { stockParts: 1, waterParts: 9 }, { kind: "power", exponent: 1 }),
+    ).toBeCloseTo(10, 12);
     expect(dilutionFactor("1+1", "1+3")).toBeCloseTo(2 ** 0.8, 12);
   });
   const power = fc
@@ -168,12 +220,17 @@ describe("dilutionFactor", () => {
       9,
     );
   });
-  test.prop([law, dilution, fc.double({ min: 0, max: 10, noNaN: true })])("never speeds up with more water", (one, a, more) => {
-    const weaker = { ...a, waterParts: Math.min(a.waterParts + more, 1e5) };
-    expect(dilutionFactor(a, weaker, one)).toBeGreaterThanOrEqual(1 - 1e-12);
-  });
+  test.prop([law, dilution, fc.double({ min: 0, max: 10, noNaN: true })])(
+    "never speeds up with more water",
+    (one, a, more) => {
+      const weaker = { ...a, waterParts: Math.min(a.waterParts + more, 1e5) };
+      expect(dilutionFactor(a, weaker, one)).toBeGreaterThanOrEqual(1 - 1e-12);
+    },
+  );
   test.prop([law])("survives JSON", (one) => {
-    expect(dilutionFactor("1+4", "1+11", JSON.parse(JSON.stringify(one)))).toBe(dilutionFactor("1+4", "1+11", one));
+    expect(dilutionFactor("1+4", "1+11", JSON.parse(JSON.stringify(one)))).toBe(
+      dilutionFactor("1+4", "1+11", one),
+    );
   });
   it("gives a table's own ratios to the last bit", () => {
     const own: DilutionLaw = {
@@ -215,24 +272,36 @@ describe("dilutionFactor", () => {
       new RangeError('dilutionFactor: law.kind must be "power" or "table", got "curve"'),
     );
     expect(f(7)).toThrow(new TypeError("dilutionFactor: law must be an object, got 7"));
-    expect(f(rows(["1+1", 300]))).toThrow(new RangeError("dilutionFactor: law.rows must hold at least 2, got 1"));
+    expect(f(rows(["1+1", 300]))).toThrow(
+      new RangeError("dilutionFactor: law.rows must hold at least 2, got 1"),
+    );
     expect(f(rows(["1+1", 300], ["2+2", 400]))).toThrow(
-      new RangeError('dilutionFactor: law.rows must differ in dilution, got 300 s at "1+1" and 400 s at "2+2"'),
+      new RangeError(
+        'dilutionFactor: law.rows must differ in dilution, got 300 s at "1+1" and 400 s at "2+2"',
+      ),
     );
     expect(f(rows(["1+1", 300], ["1+3", 200]))).toThrow(
-      new RangeError('dilutionFactor: law.rows must not be faster when weaker, nor slower by more than concentration^-5, got 300 s at "1+1" and 200 s at "1+3"'),
+      new RangeError(
+        'dilutionFactor: law.rows must not be faster when weaker, nor slower by more than concentration^-5, got 300 s at "1+1" and 200 s at "1+3"',
+      ),
     );
     expect(f(rows(["1+1", 1], ["1+1.1", 300]))).toThrow(
-      new RangeError('dilutionFactor: law.rows must not be faster when weaker, nor slower by more than concentration^-5, got 1 s at "1+1" and 300 s at "1+1.1"'),
+      new RangeError(
+        'dilutionFactor: law.rows must not be faster when weaker, nor slower by more than concentration^-5, got 1 s at "1+1" and 300 s at "1+1.1"',
+      ),
     );
-    expect(f(rows(["1:1", 1], ["1+1.1", 300]))).toThrow('dilutionFactor: law.rows[0].dilution "1:1" is ambiguous');
+    expect(f(rows(["1:1", 1], ["1+1.1", 300]))).toThrow(
+      'dilutionFactor: law.rows[0].dilution "1:1" is ambiguous',
+    );
     expect(f(rows(["1+1", 0], ["1+2", 300]))).toThrow(
       new RangeError("dilutionFactor: law.rows[0].timeS must be above 0 and at most 10000000 s, got 0"),
     );
     expect(f({ kind: "table", rows: [1, 2] })).toThrow(
       new TypeError("dilutionFactor: law.rows[0] must be an object, got 1"),
     );
-    expect(f({ kind: "table" })).toThrow(new TypeError("dilutionFactor: law.rows must be an array, got undefined"));
+    expect(f({ kind: "table" })).toThrow(
+      new TypeError("dilutionFactor: law.rows must be an array, got undefined"),
+    );
     expect(() => dilutionFactor(anyOf(9), "1+1")).toThrow(
       new TypeError('dilutionFactor: from must be text such as "1+9" or { stockParts, waterParts }, got 9'),
     );
@@ -261,7 +330,8 @@ describe("dilutionLogSd", () => {
         { dilution: "1+9", timeS: 690 },
       ],
     };
-    // The two rows lie ln 2 apart; what lies between a place and its nearest row has the ± 0.32 of the generic law.
+    // The two rows lie ln 2 apart; what lies between a place and its nearest row has the ± 0.32 of the
+    // generic law.
     const rounding = 0.025 * Math.SQRT2;
     const away = (way: number): number => Math.hypot((rounding * (Math.LN2 + way)) / Math.LN2, 0.32 * way);
     const near = (step: number): number => Math.hypot((rounding * step) / Math.LN2, 0.32 * step);
@@ -273,9 +343,15 @@ describe("dilutionLogSd", () => {
     expect(dilutionLogSd("1+9", "1+1", law)).toBeCloseTo(away(Math.log(2.5)), 12);
   });
   it("names itself in its errors", () => {
-    expect(() => dilutionLogSd("1:1", "1+1", genericDilutionLaw)).toThrow('dilutionLogSd: from "1:1" is ambiguous');
-    expect(() => dilutionLogSd("1+1", "1:1", genericDilutionLaw)).toThrow('dilutionLogSd: to "1:1" is ambiguous');
-    expect(() => dilutionLogSd("1+1", "1+1", anyOf(1))).toThrow("dilutionLogSd: law must be an object, got 1");
+    expect(() => dilutionLogSd("1:1", "1+1", genericDilutionLaw)).toThrow(
+      'dilutionLogSd: from "1:1" is ambiguous',
+    );
+    expect(() => dilutionLogSd("1+1", "1:1", genericDilutionLaw)).toThrow(
+      'dilutionLogSd: to "1:1" is ambiguous',
+    );
+    expect(() => dilutionLogSd("1+1", "1+1", anyOf(1))).toThrow(
+      "dilutionLogSd: law must be an object, got 1",
+    );
   });
 });
 
@@ -291,7 +367,10 @@ describe("fitDilutionLaw", () => {
     expect(law.scatterLogSd).toBeCloseTo(scatter, 10);
     const x = rows.map((each) => Math.log(100 / each.timeS) / 0.7);
     const mean = x.reduce((sum, value) => sum + value, 0) / 4;
-    expect(law.sd).toBeCloseTo(scatter / Math.sqrt(x.reduce((sum, value) => sum + (value - mean) ** 2, 0)), 10);
+    expect(law.sd).toBeCloseTo(
+      scatter / Math.sqrt(x.reduce((sum, value) => sum + (value - mean) ** 2, 0)),
+      10,
+    );
     expect(n).toBe(4);
   });
   it("gives two rows the spread of two rounded times", () => {
@@ -319,15 +398,25 @@ describe("fitDilutionLaw", () => {
       ]),
     ).toThrow(new RangeError("fitDilutionLaw: rows must give an exponent of at most 3, got 3.32"));
     // Two rows a per cent apart say nothing about a power.
-    expect(() => fitDilutionLaw([{ dilution: "1+1", timeS: 300 }, { dilution: "1+1.01", timeS: 300 }])).toThrow(
-      /^fitDilutionLaw: fitted sd must be from 0 to 3 \(are the rows too close\?\), got 42\.5/,
-    );
+    expect(() =>
+      fitDilutionLaw([
+        { dilution: "1+1", timeS: 300 },
+        { dilution: "1+1.01", timeS: 300 },
+      ]),
+    ).toThrow(/^fitDilutionLaw: fitted sd must be from 0 to 3 \(are the rows too close\?\), got 42\.5/);
   });
 });
 
 describe("handbookDilutionLaw", () => {
   it("carries spread and source for every family", () => {
-    for (const family of ["solvent-stock", "concentrate", "p-aminophenol", "pyro", "glycin", "ascorbate-stock"] as const) {
+    for (const family of [
+      "solvent-stock",
+      "concentrate",
+      "p-aminophenol",
+      "pyro",
+      "glycin",
+      "ascorbate-stock",
+    ] as const) {
       const law = handbookDilutionLaw(family);
       expect(law.kind).toBe("power");
       expect(law.sd).toBeGreaterThan(0.1);
@@ -339,26 +428,34 @@ describe("handbookDilutionLaw", () => {
           'got "syrup"',
       ),
     );
-    expect(() => handbookDilutionLaw(anyOf(1))).toThrow(new TypeError("handbookDilutionLaw: family must be text, got 1"));
+    expect(() => handbookDilutionLaw(anyOf(1))).toThrow(
+      new TypeError("handbookDilutionLaw: family must be text, got 1"),
+    );
   });
 });
 
 describe("stockCautions", () => {
   it("warns below the least amount, and not at it", () => {
-    // 10 ml a roll is the maker's older figure for p-aminophenol concentrate (common practice): 1+24 in 250 ml holds just that.
+    // 10 ml a roll is the maker's older figure for p-aminophenol concentrate (common practice): 1+24 in 250
+    // ml holds just that.
     const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128, family: "p-aminophenol" } as const;
     expect(stockCautions(bath)).toStrictEqual([]);
-    expect(stockCautions({ ...bath, dilution: "1+49" })).toStrictEqual([
-      {
-        code: "too-little-stock",
-        severity: "warn",
-        message: "The bath holds 5.0 ml of stock; 10.0 ml is the least for this area. Use more bath or dilute less.",
-        limit: 10,
-        actual: 250 / 50,
-      },
-    ].map((caution) => ({ ...caution, actual: expect.closeTo(5, 12) })));
+    expect(stockCautions({ ...bath, dilution: "1+49" })).toStrictEqual(
+      [
+        {
+          code: "too-little-stock",
+          severity: "warn",
+          message:
+            "The bath holds 5.0 ml of stock; 10.0 ml is the least for this area. Use more bath or dilute less.",
+          limit: 10,
+          actual: 250 / 50,
+        },
+      ].map((caution) => ({ ...caution, actual: expect.closeTo(5, 12) })),
+    );
     expect(stockCautions({ ...bath, dilution: "1+49", leastMlPerRoll: 5 })).toStrictEqual([]);
-    expect(stockCautions({ dilution: "1+49", totalMl: 250, areaCm2: 1032.256, leastMlPerRoll: 5 })).toHaveLength(1);
+    expect(
+      stockCautions({ dilution: "1+49", totalMl: 250, areaCm2: 1032.256, leastMlPerRoll: 5 }),
+    ).toHaveLength(1);
   });
   it("refuses by message", () => {
     const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128 };
@@ -377,7 +474,11 @@ describe("stockCautions", () => {
     expect(() => stockCautions({ ...bath, areaCm2: 0, leastMlPerRoll: 5 })).toThrow(
       new RangeError("stockCautions: areaCm2 must be above 0 and at most 1000000 cm², got 0"),
     );
-    expect(() => stockCautions({ ...bath, dilution: "1:24", leastMlPerRoll: 5 })).toThrow('stockCautions: dilution "1:24"');
-    expect(() => stockCautions(anyOf(null))).toThrow(new TypeError("stockCautions: question must be an object, got null"));
+    expect(() => stockCautions({ ...bath, dilution: "1:24", leastMlPerRoll: 5 })).toThrow(
+      'stockCautions: dilution "1:24"',
+    );
+    expect(() => stockCautions(anyOf(null))).toThrow(
+      new TypeError("stockCautions: question must be an object, got null"),
+    );
   });
 });

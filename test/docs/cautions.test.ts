@@ -4,17 +4,24 @@ import { describe, expect, it } from "vitest";
 const page = readFileSync("docs/cautions.md", "utf8");
 
 /** The codes of a page's tables: each code in the first column, several in one row apart. */
-const listed = [...page.matchAll(/^\| (`.*?) \| /gm)].flatMap(([, cell]) => [...cell!.matchAll(/`([a-z-]+)`/g)].map(([, code]) => code!));
+const listed = [...page.matchAll(/^\| (`.*?) \| /gm)].flatMap(([, cell]) =>
+  [...cell!.matchAll(/`([a-z-]+)`/g)].map(([, code]) => code!),
+);
 
-/** The codes that the sources write: as a field, as the first argument of what makes a caution, in the lists of the brew. */
+/**
+ * The codes that the sources write: as a field, as the first argument of what makes a caution, in the lists
+ * of the brew.
+ */
 const CODES = [
-  /\bcode: ["`]([a-z]+(?:-[a-z]+)*)["`]/g,
+  /\bcode:\s*["`]([a-z]+(?:-[a-z]+)*)["`]/g,
   /\b(?:unwise|over)\(\s*"([a-z-]+)"/g,
-  /\b(?:add|caution)\(\s*"([a-z-]+)",\s*(?:"(?:stop|warn|note)"|[^"]{1,40}\? "(?:stop|warn)")/g,
-  /\bsay\([^,]+, "([a-z-]+)"/g,
-  /^ {2}\[(?:"[a-z-]+", )?"([a-z-]+)", "[A-Z]/gm,
+  /\b(?:add|caution)\(\s*"([a-z-]+)",\s*(?:"(?:stop|warn|note)"|[^"]{1,40}\?\s*"(?:stop|warn)")/g,
+  /\bsay\(\s*[^,]+,\s*"([a-z-]+)"/g,
+  /^ {2}\[\s*(?:"[a-z-]+",\s*)?"([a-z-]+)",\s*"[A-Z]/gm,
 ] as const;
-const sources = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"));
+const sources = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((file) =>
+  file.endsWith(".ts"),
+);
 const written = sources.flatMap((file) => {
   const text = readFileSync(`src/${file}`, "utf8").replace(/\/\*[\s\S]*?\*\//g, "");
   return CODES.flatMap((form) => [...text.matchAll(form)].map(([, code]) => code!));

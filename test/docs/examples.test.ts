@@ -13,7 +13,9 @@ describe("examples in the docs give what they say", () => {
         const outcomes = runBlock(block);
         expect(outcomes.length, "a block shows at least one result").toBeGreaterThan(0);
         for (const { line, shown, given, agrees } of outcomes)
-          expect(agrees, `${line}\n  docs: ${JSON.stringify(shown)}\n  code: ${JSON.stringify(given)}`).toBe(true);
+          expect(agrees, `${line}\n  docs: ${JSON.stringify(shown)}\n  code: ${JSON.stringify(given)}`).toBe(
+            true,
+          );
       });
 
   it("every exported function has an example in its TSDoc", () => {
@@ -31,7 +33,10 @@ describe("examples in the docs give what they say", () => {
   it("a wrong number in an example is caught", () => {
     const wrong = { where: "here", code: "roundTime(517, 15) // => 525\nfahrenheitToCelsius(68) // => 20\n" };
     expect(runBlock(wrong).map((outcome) => outcome.agrees)).toEqual([false, true]);
-    const digits = { where: "here", code: "celsiusToFahrenheit(20.02) // => 68.04\ncelsiusToFahrenheit(20.02) // => 68.03\n" };
+    const digits = {
+      where: "here",
+      code: "celsiusToFahrenheit(20.02) // => 68.04\ncelsiusToFahrenheit(20.02) // => 68.03\n",
+    };
     expect(runBlock(digits).map((outcome) => outcome.agrees)).toEqual([true, false]);
   });
 });

@@ -60,7 +60,12 @@ export function runBlock({ code }: Block): readonly Outcome[] {
     return `;__record(${JSON.stringify(expression)}, () => (${expression}), () => (${shown}), ${JSON.stringify(shown)});`;
   });
   const outcomes: Outcome[] = [];
-  const record = (line: string, evaluate: () => unknown, shownValue: () => unknown, shownText: string): void => {
+  const record = (
+    line: string,
+    evaluate: () => unknown,
+    shownValue: () => unknown,
+    shownText: string,
+  ): void => {
     const given = evaluate();
     const shown = shownValue();
     outcomes.push({ line, shown, given, agrees: agrees(shown, given, shownText) });
@@ -74,7 +79,13 @@ export function runBlock({ code }: Block): readonly Outcome[] {
   const run = compileFunction(outputText, ["__record", "require", "console", "exports", ...free]) as (
     ...given: unknown[]
   ) => void;
-  run(record, () => library, { log: () => undefined }, {}, ...free.map((name) => library[name as keyof typeof library]));
+  run(
+    record,
+    () => library,
+    { log: () => undefined },
+    {},
+    ...free.map((name) => library[name as keyof typeof library]),
+  );
   return outcomes;
 }
 

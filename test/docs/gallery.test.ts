@@ -19,16 +19,20 @@ const numbers = (text: string | undefined): readonly [number, number] => {
   return [x, y];
 };
 
-/** The written labels of one panel; the widths are those of DejaVu Sans at 13 px, which is wider than most. */
+/**
+ * The written labels of one panel; the widths are those of DejaVu Sans at 13 px, which is wider than most.
+ */
 function labelsOf(panel: string): readonly Box[] {
-  return [...panel.matchAll(/<g([^>]*class="[^"]*halo[^"]*"[^>]*)>\s*<text([^>]*)>([^<]*)<\/text>/g)].map(([, group = "", own = "", text = ""]) => {
-    const [gx, gy] = numbers(/translate\(([^)]*)\)/.exec(group)?.[1]);
-    const [tx, ty] = numbers(/translate\(([^)]*)\)/.exec(own)?.[1]);
-    const width = text.trim().length * 6.9;
-    const anchor = /text-anchor="(\w+)"/.exec(group)?.[1] ?? "middle";
-    const left = gx + tx - (anchor === "end" ? width : anchor === "start" ? 0 : width / 2);
-    return { text: text.trim(), left, right: left + width, top: gy + ty - 6, bottom: gy + ty + 6 };
-  });
+  return [...panel.matchAll(/<g([^>]*class="[^"]*halo[^"]*"[^>]*)>\s*<text([^>]*)>([^<]*)<\/text>/g)].map(
+    ([, group = "", own = "", text = ""]) => {
+      const [gx, gy] = numbers(/translate\(([^)]*)\)/.exec(group)?.[1]);
+      const [tx, ty] = numbers(/translate\(([^)]*)\)/.exec(own)?.[1]);
+      const width = text.trim().length * 6.9;
+      const anchor = /text-anchor="(\w+)"/.exec(group)?.[1] ?? "middle";
+      const left = gx + tx - (anchor === "end" ? width : anchor === "start" ? 0 : width / 2);
+      return { text: text.trim(), left, right: left + width, top: gy + ty - 6, bottom: gy + ty + 6 };
+    },
+  );
 }
 
 describe("the gallery", () => {
@@ -59,7 +63,10 @@ describe("the gallery", () => {
         const boxes = labelsOf(panel);
         expect(boxes.length).toBeGreaterThan(1);
         const overlaps = boxes.flatMap((a, i) =>
-          boxes.slice(i + 1).filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom).map((b) => `${a.text} / ${b.text}`),
+          boxes
+            .slice(i + 1)
+            .filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom)
+            .map((b) => `${a.text} / ${b.text}`),
         );
         expect(overlaps).toEqual([]);
         for (const { text, left, right } of boxes) expect(left >= 0 && right <= 720, text).toBe(true);

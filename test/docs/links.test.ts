@@ -5,9 +5,17 @@ import { describe, expect, it } from "vitest";
 import { filesBelow } from "./examples.js";
 
 const pages = ["README.md", "DEVELOPERS.md", "CHANGELOG.md", ...filesBelow("docs", [".md"])];
-const slug = (heading: string): string => heading.toLowerCase().replace(/[^\p{L}\p{N} -]/gu, "").replaceAll(" ", "-");
+const slug = (heading: string): string =>
+  heading
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N} -]/gu, "")
+    .replaceAll(" ", "-");
 const links = pages.flatMap((page) =>
-  [...readFileSync(page, "utf8").replace(/^```[\s\S]*?^```/gm, "").matchAll(/\]\(([^)\s]+)\)/g)].map((match) => ({ page, link: match[1] as string })),
+  [
+    ...readFileSync(page, "utf8")
+      .replace(/^```[\s\S]*?^```/gm, "")
+      .matchAll(/\]\(([^)\s]+)\)/g),
+  ].map((match) => ({ page, link: match[1] as string })),
 );
 
 describe("links in the docs", () => {
@@ -21,7 +29,9 @@ describe("links in the docs", () => {
       const target = path === "" ? page : join(dirname(page), path);
       if (!existsSync(target)) return true;
       if (anchor === undefined || !target.endsWith(".md")) return false;
-      const headings = [...readFileSync(target, "utf8").matchAll(/^#+ (.+)$/gm)].map((match) => slug(match[1] as string));
+      const headings = [...readFileSync(target, "utf8").matchAll(/^#+ (.+)$/gm)].map((match) =>
+        slug(match[1] as string),
+      );
       return !headings.includes(anchor);
     });
     expect(broken).toEqual([]);

@@ -1,6 +1,7 @@
 /*
- * The sources page, written from the typed figures themselves: those the package stands on (src/handbook) and those it is checked
- * against (test/reference). So the page cannot name a source that is not used, nor leave one out.
+ * The sources page, written from the typed figures themselves: those the package stands on (src/handbook) and
+ * those it is checked against (test/reference). So the page cannot name a source that is not used, nor leave
+ * one out.
  */
 import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
@@ -14,8 +15,10 @@ interface Entry {
   readonly rows: number;
 }
 
-const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null;
-const isEntry = (value: Record<string, unknown>): boolean => ["id", "about", "source", "provenance"].every((key) => typeof value[key] === "string");
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null;
+const isEntry = (value: Record<string, unknown>): boolean =>
+  ["id", "about", "source", "provenance"].every((key) => typeof value[key] === "string");
 
 /** Every published record inside a value, however deep. */
 function entriesIn(value: unknown): readonly Entry[] {
@@ -38,13 +41,26 @@ function citationsIn(value: unknown): readonly string[] {
 /** Comments that name a year: where a table of constants is cited as a whole. */
 function citedInComments(file: string): readonly string[] {
   return [...readFileSync(file, "utf8").matchAll(/\/\*\*?\n?([\s\S]*?)\*\//g)]
-    .map((match) => (match[1] as string).replace(/^[ \t]*\*[ \t]?/gm, "").replace(/\s+/g, " ").trim())
+    .map((match) =>
+      (match[1] as string)
+        .replace(/^[ \t]*\*[ \t]?/gm, "")
+        .replace(/\s+/g, " ")
+        .trim(),
+    )
     .filter((text) => /\b(?:18|19|20)\d\d\b/.test(text));
 }
 
-async function loaded(folder: string): Promise<readonly (readonly [file: string, content: Record<string, unknown>])[]> {
-  const files = filesBelow(folder, [".ts"]).filter((file) => !file.endsWith(".test.ts") && !file.includes("/checks/"));
-  return Promise.all(files.map(async (file) => [file, (await import(pathToFileURL(file).href)) as Record<string, unknown>] as const));
+async function loaded(
+  folder: string,
+): Promise<readonly (readonly [file: string, content: Record<string, unknown>])[]> {
+  const files = filesBelow(folder, [".ts"]).filter(
+    (file) => !file.endsWith(".test.ts") && !file.includes("/checks/"),
+  );
+  return Promise.all(
+    files.map(
+      async (file) => [file, (await import(pathToFileURL(file).href)) as Record<string, unknown>] as const,
+    ),
+  );
 }
 
 const escape = (text: string): string => text.replaceAll("|", "\\|").replaceAll("\n", " ");
@@ -61,7 +77,10 @@ export async function sourcesPage(): Promise<string> {
   const entries = reference
     .flatMap(([, content]) => entriesIn(content))
     .filter(({ id }) => !seen.has(id) && seen.add(id));
-  const lines = entries.map(({ id, about, source, provenance, rows }) => `| ${id} | ${escape(about)} | ${escape(source)} | ${provenance} | ${rows} |`);
+  const lines = entries.map(
+    ({ id, about, source, provenance, rows }) =>
+      `| ${id} | ${escape(about)} | ${escape(source)} | ${provenance} | ${rows} |`,
+  );
   return `# Sources
 
 Written by \`npm run sources\` from the typed figures themselves; a test fails when it is stale. "Read" figures were read in the named source;

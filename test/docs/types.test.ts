@@ -19,14 +19,18 @@ const OPTIONS: ts.CompilerOptions = {
 
 /** What the compiler has to say about each block, as a module of its own. */
 function complaints(blocks: readonly Block[]): readonly string[] {
-  const files = new Map(blocks.map(({ code, where }) => [resolve(`${where.replaceAll(/\W/g, "-")}.mts`), { code, where }]));
+  const files = new Map(
+    blocks.map(({ code, where }) => [resolve(`${where.replaceAll(/\W/g, "-")}.mts`), { code, where }]),
+  );
   const disk = ts.createCompilerHost(OPTIONS);
   const host: ts.CompilerHost = {
     ...disk,
     fileExists: (path) => files.has(path) || disk.fileExists(path),
     getSourceFile: (path, language, ...rest) => {
       const block = files.get(path);
-      return block ? ts.createSourceFile(path, block.code, language) : disk.getSourceFile(path, language, ...rest);
+      return block
+        ? ts.createSourceFile(path, block.code, language)
+        : disk.getSourceFile(path, language, ...rest);
     },
   };
   const program = ts.createProgram([...files.keys()], OPTIONS, host);
@@ -46,8 +50,15 @@ describe("the blocks of the pages pass a strict compiler as they are pasted", ()
   });
 
   it("one that does not is named", { timeout: 60_000 }, () => {
-    const wrong = 'import { temperatureFactor } from "darkroom-kinetics";\nconst law = { kind: "coefficient", ratio: 2, intervalC: 10 };\ntemperatureFactor(law, 20, 30);';
-    const found = complaints([{ where: "here", code: wrong }, { where: "there", code: "learn;" }]);
-    expect(found).toEqual([expect.stringMatching(/^here: .*is not assignable to parameter of type 'TemperatureLaw'/), "there: Cannot find name 'learn'."]);
+    const wrong =
+      'import { temperatureFactor } from "darkroom-kinetics";\nconst law = { kind: "coefficient", ratio: 2, intervalC: 10 };\ntemperatureFactor(law, 20, 30);';
+    const found = complaints([
+      { where: "here", code: wrong },
+      { where: "there", code: "learn;" },
+    ]);
+    expect(found).toEqual([
+      expect.stringMatching(/^here: .*is not assignable to parameter of type 'TemperatureLaw'/),
+      "there: Cannot find name 'learn'.",
+    ]);
   });
 });

@@ -1,6 +1,13 @@
 /* Room: drift. Newton's law of cooling and the clock time that a drifting bath needs. */
 import { describe, expect, it } from "vitest";
-import { developUntil, equivalentTime, newtonDrift, rateFunction, temperatureFactor, type TemperatureLaw } from "../../src/index.js";
+import {
+  developUntil,
+  equivalentTime,
+  newtonDrift,
+  rateFunction,
+  temperatureFactor,
+  type TemperatureLaw,
+} from "../../src/index.js";
 import { logTemperature } from "../../src/drift/log.js";
 import { odexIntegral } from "./odex.js";
 
@@ -15,7 +22,10 @@ describe("newtonDrift", () => {
     expect(cooling(1e7)).toBe(14);
   });
   it("warms as it cools", () => {
-    expect(newtonDrift({ startC: 10, ambientC: 30, timeConstantS: 600 })(600)).toBeCloseTo(30 - 20 / Math.E, 12);
+    expect(newtonDrift({ startC: 10, ambientC: 30, timeConstantS: 600 })(600)).toBeCloseTo(
+      30 - 20 / Math.E,
+      12,
+    );
   });
   it("takes the ends of its ranges", () => {
     expect(newtonDrift({ startC: 0, ambientC: 100, timeConstantS: 1e7 })(0)).toBe(0);
@@ -28,11 +38,24 @@ describe("newtonDrift", () => {
     const good = { startC: 24, ambientC: 14, timeConstantS: 1800 };
     refuses(null, new TypeError("newtonDrift: drift must be an object, got null"));
     refuses({ ...good, startC: -1 }, new RangeError("newtonDrift: startC must be from 0 to 100 °C, got -1"));
-    refuses({ ...good, ambientC: -51 }, new RangeError("newtonDrift: ambientC must be from -50 to 100 °C, got -51"));
-    refuses({ ...good, timeConstantS: 0 }, new RangeError("newtonDrift: timeConstantS must be above 0 and at most 10000000 s, got 0"));
-    refuses({ ...good, timeConstantS: "1" }, new TypeError('newtonDrift: timeConstantS must be a number, got "1"'));
-    expect(() => cooling(-1)).toThrow(new RangeError("newtonDrift: timeS must be from 0 to 10000000 s, got -1"));
-    expect(() => cooling(NaN)).toThrow(new RangeError("newtonDrift: timeS must be from 0 to 10000000 s, got NaN"));
+    refuses(
+      { ...good, ambientC: -51 },
+      new RangeError("newtonDrift: ambientC must be from -50 to 100 °C, got -51"),
+    );
+    refuses(
+      { ...good, timeConstantS: 0 },
+      new RangeError("newtonDrift: timeConstantS must be above 0 and at most 10000000 s, got 0"),
+    );
+    refuses(
+      { ...good, timeConstantS: "1" },
+      new TypeError('newtonDrift: timeConstantS must be a number, got "1"'),
+    );
+    expect(() => cooling(-1)).toThrow(
+      new RangeError("newtonDrift: timeS must be from 0 to 10000000 s, got -1"),
+    );
+    expect(() => cooling(NaN)).toThrow(
+      new RangeError("newtonDrift: timeS must be from 0 to 10000000 s, got NaN"),
+    );
   });
 });
 
@@ -44,20 +67,38 @@ describe("developUntil", () => {
   it("gives back what an independent integrator counted, to 1e-9", () => {
     const rate = rateFunction(law, 20);
     const done = odexIntegral((t) => rate(cooling(t)), 0, 700);
-    expect(Math.abs(developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling }) / 700 - 1)).toBeLessThan(1e-9);
+    expect(
+      Math.abs(developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling }) / 700 - 1),
+    ).toBeLessThan(1e-9);
   });
   it("counts from a later moment on the same clock", () => {
     const rate = rateFunction(law, 20);
     const done = odexIntegral((t) => rate(cooling(t)), 250, 700);
-    expect(Math.abs(developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling, fromS: 250 }) / 700 - 1)).toBeLessThan(1e-9);
+    expect(
+      Math.abs(
+        developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling, fromS: 250 }) / 700 -
+          1,
+      ),
+    ).toBeLessThan(1e-9);
   });
   it("sees a corner and a step in the forecast", () => {
     const step = (t: number): number => (t < 123.4 ? 20 : 14);
     const expected = 123.4 + (480 - 123.4) * temperatureFactor(law, 20, 14);
-    expect(Math.abs(developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: step }) / expected - 1)).toBeLessThan(1e-9);
+    expect(
+      Math.abs(developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: step }) / expected - 1),
+    ).toBeLessThan(1e-9);
     const corner = (t: number): number => (t < 100 ? 20 - t / 50 : 18);
-    const log = [{ timeS: 0, temperatureC: 20 }, { timeS: 100, temperatureC: 18 }, { timeS: 900, temperatureC: 18 }];
-    const until = developUntil({ equivalentS: equivalentTime(log, law, 20), referenceC: 20, law, temperatureAt: corner });
+    const log = [
+      { timeS: 0, temperatureC: 20 },
+      { timeS: 100, temperatureC: 18 },
+      { timeS: 900, temperatureC: 18 },
+    ];
+    const until = developUntil({
+      equivalentS: equivalentTime(log, law, 20),
+      referenceC: 20,
+      law,
+      temperatureAt: corner,
+    });
     expect(Math.abs(until / 900 - 1)).toBeLessThan(1e-9);
   });
   it("ends with a forecast that is noise at every scale, near the mean", () => {
@@ -70,16 +111,44 @@ describe("developUntil", () => {
     const pulse = { kind: "coefficient", ratio: 2, intervalC: 10 } as const;
     for (const atS of [35, 100, 205, 290, 330, 415]) {
       const temperatureAt = (t: number): number => (t >= atS && t < atS + 30 ? 30 : 20);
-      expect(developUntil({ equivalentS: 480, referenceC: 20, law: pulse, temperatureAt })).toBeCloseTo(450, 6);
+      expect(developUntil({ equivalentS: 480, referenceC: 20, law: pulse, temperatureAt })).toBeCloseTo(
+        450,
+        6,
+      );
     }
   });
   it("reads a log forward, backward and outside its ends", () => {
-    const at = logTemperature([{ timeS: 10, temperatureC: 20 }, { timeS: 20, temperatureC: 22 }, { timeS: 40, temperatureC: 18 }, { timeS: 50, temperatureC: 18.5 }]);
-    const seen: readonly (readonly [number, number])[] = [[5, 20], [10, 20], [15, 21], [20, 22], [30, 20], [40, 18], [45, 18.25], [50, 18.5], [60, 18.5]];
-    for (const [timeS, temperatureC] of [...seen, ...[...seen].reverse(), seen[8]!, seen[2]!, seen[6]!, seen[0]!]) expect(at(timeS)).toBeCloseTo(temperatureC, 12);
+    const at = logTemperature([
+      { timeS: 10, temperatureC: 20 },
+      { timeS: 20, temperatureC: 22 },
+      { timeS: 40, temperatureC: 18 },
+      { timeS: 50, temperatureC: 18.5 },
+    ]);
+    const seen: readonly (readonly [number, number])[] = [
+      [5, 20],
+      [10, 20],
+      [15, 21],
+      [20, 22],
+      [30, 20],
+      [40, 18],
+      [45, 18.25],
+      [50, 18.5],
+      [60, 18.5],
+    ];
+    for (const [timeS, temperatureC] of [
+      ...seen,
+      ...[...seen].reverse(),
+      seen[8]!,
+      seen[2]!,
+      seen[6]!,
+      seen[0]!,
+    ])
+      expect(at(timeS)).toBeCloseTo(temperatureC, 12);
   });
   it("hands back the start where what is left is less than the clock can show", () => {
-    expect(developUntil({ equivalentS: 1e-12, referenceC: 20, law, temperatureAt: () => 20, fromS: 1e6 })).toBe(1e6);
+    expect(
+      developUntil({ equivalentS: 1e-12, referenceC: 20, law, temperatureAt: () => 20, fromS: 1e6 }),
+    ).toBe(1e6);
   });
   it("refuses what cannot be", () => {
     const good = { equivalentS: 480, referenceC: 20, law, temperatureAt: (): number => 20 };
@@ -87,12 +156,27 @@ describe("developUntil", () => {
       expect(() => developUntil(anyOf(change === null ? null : { ...good, ...change }))).toThrow(error);
     };
     refuses(null, new TypeError("developUntil: options must be an object, got null"));
-    refuses({ equivalentS: 0 }, new RangeError("developUntil: equivalentS must be above 0 and at most 10000000 s, got 0"));
+    refuses(
+      { equivalentS: 0 },
+      new RangeError("developUntil: equivalentS must be above 0 and at most 10000000 s, got 0"),
+    );
     refuses({ fromS: -1 }, new RangeError("developUntil: fromS must be from 0 to 10000000 s, got -1"));
-    refuses({ temperatureAt: 20 }, new TypeError("developUntil: temperatureAt must be a function of time in s, got 20"));
-    refuses({ temperatureAt: () => "20" }, new TypeError('rateFunction: temperatureC must be a number, got "20"'));
-    refuses({ temperatureAt: () => NaN }, new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got NaN"));
-    refuses({ referenceC: 101 }, new RangeError("rateFunction: referenceC must be from 0 to 100 °C, got 101"));
+    refuses(
+      { temperatureAt: 20 },
+      new TypeError("developUntil: temperatureAt must be a function of time in s, got 20"),
+    );
+    refuses(
+      { temperatureAt: () => "20" },
+      new TypeError('rateFunction: temperatureC must be a number, got "20"'),
+    );
+    refuses(
+      { temperatureAt: () => NaN },
+      new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got NaN"),
+    );
+    refuses(
+      { referenceC: 101 },
+      new RangeError("rateFunction: referenceC must be from 0 to 100 °C, got 101"),
+    );
     refuses(
       { equivalentS: 9e6, temperatureAt: () => 0 },
       new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 9000000 s"),

@@ -1,7 +1,13 @@
 /* Room: drift. The ends of what is served: the longest clock, air at the ends of its range, freezing water, logs of many readings. */
 import { describe, expect, it } from "vitest";
 import { clockTime } from "../../src/drift/developUntil.js";
-import { developUntil, equivalentTime, fitDrift, startTemperatureFor, type TemperatureLaw } from "../../src/index.js";
+import {
+  developUntil,
+  equivalentTime,
+  fitDrift,
+  startTemperatureFor,
+  type TemperatureLaw,
+} from "../../src/index.js";
 
 const law: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
 
@@ -11,7 +17,16 @@ describe("the longest clock time", () => {
     expect(developUntil({ equivalentS: 1e7, referenceC: 20, law, temperatureAt: () => 20 })).toBe(1e7);
   });
   it("may stand in a log", () => {
-    expect(equivalentTime([{ timeS: 0, temperatureC: 20 }, { timeS: 1e7, temperatureC: 20 }], law, 20)).toBe(1e7);
+    expect(
+      equivalentTime(
+        [
+          { timeS: 0, temperatureC: 20 },
+          { timeS: 1e7, temperatureC: 20 },
+        ],
+        law,
+        20,
+      ),
+    ).toBe(1e7);
   });
 });
 
@@ -25,9 +40,16 @@ describe("a forecast along a long log", () => {
 
 describe("fitDrift", () => {
   it("takes air at the ends of its range", () => {
-    // τ = t/ln(difference before/difference after): 80 °C to 40 °C below 100 °C, and 70 °C to 56 °C above −50 °C.
+    // τ = t/ln(difference before/difference after): 80 °C to 40 °C below 100 °C, and 70 °C to 56 °C above −50
+    // °C.
     const fit = (first: number, second: number, ambientC: number): number =>
-      fitDrift([{ timeS: 0, temperatureC: first }, { timeS: 600, temperatureC: second }], { ambientC }).timeConstantS;
+      fitDrift(
+        [
+          { timeS: 0, temperatureC: first },
+          { timeS: 600, temperatureC: second },
+        ],
+        { ambientC },
+      ).timeConstantS;
     expect(fit(20, 60, 100)).toBeCloseTo(600 / Math.log(2), 6);
     expect(fit(20, 6, -50)).toBeCloseTo(600 / Math.log(1.25), 6);
   });
@@ -35,6 +57,8 @@ describe("fitDrift", () => {
 
 describe("startTemperatureFor", () => {
   it("lets a bath at 0 °C stay there in air of 0 °C: it does not freeze", () => {
-    expect(startTemperatureFor({ timeS: 600, targetC: 0, ambientC: 0, timeConstantS: 3600, law })).toBeCloseTo(0, 12);
+    expect(
+      startTemperatureFor({ timeS: 600, targetC: 0, ambientC: 0, timeConstantS: 3600, law }),
+    ).toBeCloseTo(0, 12);
   });
 });

@@ -5,9 +5,13 @@ import { fitDrift, newtonDrift, type TemperatureLog } from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
 const truth = { startC: 24, ambientC: 14, timeConstantS: 1800 };
-const logOf = (times: readonly number[], drift = truth, noise: (i: number) => number = () => 0): TemperatureLog =>
-  times.map((timeS, i) => ({ timeS, temperatureC: newtonDrift(drift)(timeS) + noise(i) }));
-const every = (stepS: number, count: number, fromS = 0): readonly number[] => Array.from({ length: count }, (_, i) => fromS + i * stepS);
+const logOf = (
+  times: readonly number[],
+  drift = truth,
+  noise: (i: number) => number = () => 0,
+): TemperatureLog => times.map((timeS, i) => ({ timeS, temperatureC: newtonDrift(drift)(timeS) + noise(i) }));
+const every = (stepS: number, count: number, fromS = 0): readonly number[] =>
+  Array.from({ length: count }, (_, i) => fromS + i * stepS);
 
 describe("fitDrift", () => {
   it("gives back the drift that made the readings, air known", () => {
@@ -16,7 +20,15 @@ describe("fitDrift", () => {
     expect(fit.startC).toBeCloseTo(24, 9);
     expect(fit).toMatchObject({ ambientC: 14, residualSdC: 0, readings: 2 });
     // By hand: τ = 600/ln(10/8) when 24 °C fall to 22 °C in air of 14 °C.
-    expect(fitDrift([{ timeS: 0, temperatureC: 24 }, { timeS: 600, temperatureC: 22 }], { ambientC: 14 }).timeConstantS).toBeCloseTo(600 / Math.log(1.25), 6);
+    expect(
+      fitDrift(
+        [
+          { timeS: 0, temperatureC: 24 },
+          { timeS: 600, temperatureC: 22 },
+        ],
+        { ambientC: 14 },
+      ).timeConstantS,
+    ).toBeCloseTo(600 / Math.log(1.25), 6);
   });
   it("gives back the drift that made the readings, air unknown", () => {
     const fit = fitDrift(logOf(every(300, 8)));
@@ -46,7 +58,9 @@ describe("fitDrift", () => {
     for (const options of [{ ambientC: 14 }, {}]) {
       const fits = Array.from({ length: 300 }, () => fitDrift(logOf(every(240, 12), truth, normal), options));
       const mean = fits.reduce((sum, fit) => sum + fit.timeConstantS, 0) / fits.length;
-      const spread = Math.sqrt(fits.reduce((sum, fit) => sum + (fit.timeConstantS - mean) ** 2, 0) / (fits.length - 1));
+      const spread = Math.sqrt(
+        fits.reduce((sum, fit) => sum + (fit.timeConstantS - mean) ** 2, 0) / (fits.length - 1),
+      );
       const told = fits.reduce((sum, fit) => sum + fit.sdTimeConstantS, 0) / fits.length;
       // 300 fits know a spread to 4 %; the estimate from 9 or 10 spare readings is 3 % low in the mean.
       expect(told / spread).toBeGreaterThan(0.85);
@@ -63,11 +77,15 @@ describe("fitDrift", () => {
     for (const count of [3, 4, 6]) {
       const held = Array.from({ length: 400 }, () => {
         const drift = { startC: 22 + 4 * uniform(), ambientC: 14, timeConstantS: 1200 + 1800 * uniform() };
-        const log = logOf(every(1500 / (count - 1), count), drift).map(({ timeS, temperatureC }) => ({ timeS, temperatureC: Math.round(temperatureC * 10) / 10 }));
+        const log = logOf(every(1500 / (count - 1), count), drift).map(({ timeS, temperatureC }) => ({
+          timeS,
+          temperatureC: Math.round(temperatureC * 10) / 10,
+        }));
         const { timeConstantS, sdTimeConstantS } = fitDrift(log, { ambientC: 14 });
         return Math.abs(timeConstantS - drift.timeConstantS) < 1.645 * sdTimeConstantS;
       }).filter(Boolean).length;
-      // By the scatter alone three readings hold 73 %. What rounding does is less than the 0.05 °C assumed, so more than nine in ten are held.
+      // By the scatter alone three readings hold 73 %. What rounding does is less than the 0.05 °C assumed,
+      // so more than nine in ten are held.
       expect(held / 400).toBeGreaterThan(0.9);
     }
     // Readings that lie on a curve: two degrees of freedom of 0.05 °C, two of nothing.
@@ -82,7 +100,10 @@ describe("fitDrift", () => {
     for (const options of [{ ambientC: 14 }, {}]) {
       const early = fitDrift(logOf(every(300, 8), truth, noise), options);
       const late = fitDrift(
-        logOf(every(300, 8), truth, noise).map(({ timeS, temperatureC }) => ({ timeS: timeS + 600, temperatureC })),
+        logOf(every(300, 8), truth, noise).map(({ timeS, temperatureC }) => ({
+          timeS: timeS + 600,
+          temperatureC,
+        })),
         options,
       );
       expect(late.sdTimeConstantS / early.sdTimeConstantS).toBeCloseTo(1, 6);
@@ -90,13 +111,24 @@ describe("fitDrift", () => {
     }
   });
   it("refuses a curve that was ice or steam when the clock was at 0", () => {
-    // Readings from 2000 s on of a bath that would have been at 105 °C, or below 0 °C in warm air, at the clock's start.
-    const hot = every(100, 8, 2000).map((timeS) => ({ timeS, temperatureC: 14 + 91 * Math.exp(-timeS / 900) }));
-    const cold = every(100, 8, 2000).map((timeS) => ({ timeS, temperatureC: 26 - 30 * Math.exp(-timeS / 900) }));
+    // Readings from 2000 s on of a bath that would have been at 105 °C, or below 0 °C in warm air, at the
+    // clock's start.
+    const hot = every(100, 8, 2000).map((timeS) => ({
+      timeS,
+      temperatureC: 14 + 91 * Math.exp(-timeS / 900),
+    }));
+    const cold = every(100, 8, 2000).map((timeS) => ({
+      timeS,
+      temperatureC: 26 - 30 * Math.exp(-timeS / 900),
+    }));
     for (const log of [hot, cold])
       for (const options of [{ ambientC: log === hot ? 14 : 26 }, {}])
-        expect(() => fitDrift(log, options)).toThrow(new RangeError("fitDrift: log must tell the time constant, but its curve leaves 0 to 100 °C"));
-    expect(fitDrift(hot.map(({ timeS, temperatureC }) => ({ timeS: timeS - 2000, temperatureC }))).startC).toBeCloseTo(14 + 91 * Math.exp(-20 / 9), 5);
+        expect(() => fitDrift(log, options)).toThrow(
+          new RangeError("fitDrift: log must tell the time constant, but its curve leaves 0 to 100 °C"),
+        );
+    expect(
+      fitDrift(hot.map(({ timeS, temperatureC }) => ({ timeS: timeS - 2000, temperatureC }))).startC,
+    ).toBeCloseTo(14 + 91 * Math.exp(-20 / 9), 5);
   });
   it("takes readings as good to 0.05 °C where none is spare", () => {
     const fit = fitDrift(logOf([0, 600]), { ambientC: 14 });
@@ -110,45 +142,94 @@ describe("fitDrift refuses", () => {
   const refuses = (log: unknown, error: Error, options?: unknown): void => {
     expect(() => fitDrift(anyOf(log), anyOf(options))).toThrow(error);
   };
-  const told = (why: string): RangeError => new RangeError(`fitDrift: log must tell the time constant, but ${why}`);
-  const flat = [{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 20 }, { timeS: 900, temperatureC: 20 }];
+  const told = (why: string): RangeError =>
+    new RangeError(`fitDrift: log must tell the time constant, but ${why}`);
+  const flat = [
+    { timeS: 0, temperatureC: 20 },
+    { timeS: 600, temperatureC: 20 },
+    { timeS: 900, temperatureC: 20 },
+  ];
   it("what is no log or no air", () => {
     refuses(null, new TypeError("fitDrift: log must be an array, got null"));
     refuses([flat[0]], new RangeError("fitDrift: log must hold at least 2, got 1"));
-    refuses(flat.slice(0, 2), new RangeError("fitDrift: log must hold at least 3 when ambientC is not given, got 2"));
+    refuses(
+      flat.slice(0, 2),
+      new RangeError("fitDrift: log must hold at least 3 when ambientC is not given, got 2"),
+    );
     refuses(flat, new TypeError("fitDrift: options must be an object, got 14"), 14);
-    refuses(flat, new RangeError("fitDrift: ambientC must be from -50 to 100 °C, got 101"), { ambientC: 101 });
+    refuses(flat, new RangeError("fitDrift: ambientC must be from -50 to 100 °C, got 101"), {
+      ambientC: 101,
+    });
     refuses(flat, new TypeError('fitDrift: ambientC must be a number, got "14"'), { ambientC: "14" });
   });
   it("readings that stay level, run straight, or move away from the air", () => {
     const bend = told("its readings do not bend toward the air");
     refuses(flat, bend);
     refuses(flat, bend, { ambientC: 14 });
-    refuses([{ timeS: 0, temperatureC: 24 }, { timeS: 300, temperatureC: 23 }, { timeS: 600, temperatureC: 22 }], bend);
-    refuses([{ timeS: 0, temperatureC: 20 }, { timeS: 600, temperatureC: 22 }], bend, { ambientC: 14 });
+    refuses(
+      [
+        { timeS: 0, temperatureC: 24 },
+        { timeS: 300, temperatureC: 23 },
+        { timeS: 600, temperatureC: 22 },
+      ],
+      bend,
+    );
+    refuses(
+      [
+        { timeS: 0, temperatureC: 20 },
+        { timeS: 600, temperatureC: 22 },
+      ],
+      bend,
+      { ambientC: 14 },
+    );
     refuses(flat.slice(0, 2), bend, { ambientC: 20 });
   });
   it("readings within their own error", () => {
     const error = told("its standard error is larger than itself");
     refuses(logOf([0, 150, 300]), error);
     // All of the change between two readings: any short time constant would do.
-    refuses([{ timeS: 0, temperatureC: 24 }, { timeS: 300, temperatureC: 14 }, { timeS: 600, temperatureC: 14 }], error);
+    refuses(
+      [
+        { timeS: 0, temperatureC: 24 },
+        { timeS: 300, temperatureC: 14 },
+        { timeS: 600, temperatureC: 14 },
+      ],
+      error,
+    );
     expect(fitDrift(logOf([0, 450, 900])).timeConstantS).toBeCloseTo(1800, 3);
   });
   it("a curve that leaves what a bath and its air can be", () => {
-    refuses(logOf(every(300, 6, 9000), { startC: 100, ambientC: 10, timeConstantS: 4000 }).map((one) => ({ ...one, timeS: one.timeS + 9000 })), told("its curve leaves 0 to 100 °C"));
+    refuses(
+      logOf(every(300, 6, 9000), { startC: 100, ambientC: 10, timeConstantS: 4000 }).map((one) => ({
+        ...one,
+        timeS: one.timeS + 9000,
+      })),
+      told("its curve leaves 0 to 100 °C"),
+    );
   });
 });
 
 describe("standardErrors", () => {
   it("are those of the normal equations", () => {
     // Straight line through x = 0, 1, 2: intercept √(5/6), slope √(1/2).
-    const [intercept, slope] = standardErrors([[1, 1, 1], [0, 1, 2]]) as [number, number];
+    const [intercept, slope] = standardErrors([
+      [1, 1, 1],
+      [0, 1, 2],
+    ]) as [number, number];
     expect(intercept).toBeCloseTo(Math.sqrt(5 / 6), 12);
     expect(slope).toBeCloseTo(Math.sqrt(1 / 2), 12);
-    // A parabola through 0, 1, 2, 3: the inverse of its 3 × 3 normal matrix, worked by hand: 19/20, 49/20, 1/4.
-    const errors = standardErrors([[1, 1, 1, 1], [0, 1, 2, 3], [0, 1, 4, 9]]);
-    expect(errors.map((one) => one ** 2)).toEqual([expect.closeTo(19 / 20, 10), expect.closeTo(49 / 20, 10), expect.closeTo(1 / 4, 10)]);
+    // A parabola through 0, 1, 2, 3: the inverse of its 3 × 3 normal matrix, worked by hand: 19/20, 49/20,
+    // 1/4.
+    const errors = standardErrors([
+      [1, 1, 1, 1],
+      [0, 1, 2, 3],
+      [0, 1, 4, 9],
+    ]);
+    expect(errors.map((one) => one ** 2)).toEqual([
+      expect.closeTo(19 / 20, 10),
+      expect.closeTo(49 / 20, 10),
+      expect.closeTo(1 / 4, 10),
+    ]);
   });
 });
 
@@ -175,9 +256,19 @@ describe("fitRelaxation", () => {
   });
   it("finds nothing in a line that is straight or bends the other way", () => {
     expect(fitRelaxation([0, 1, 2, 3].map((x) => ({ x, y: x, weight: 1 })))).toBeUndefined();
-    expect(fitRelaxation([0, 1, 2].map((x) => ({ x, y: x * x, weight: 1 })), { zeroAt: 0 })).toBeUndefined();
+    expect(
+      fitRelaxation(
+        [0, 1, 2].map((x) => ({ x, y: x * x, weight: 1 })),
+        { zeroAt: 0 },
+      ),
+    ).toBeUndefined();
     // A step within the first interval: the faster, the better, down to rates beyond those that are tried.
-    expect(fitRelaxation([10, 0, 0, 0].map((y, x) => ({ x, y, weight: 1 })), { limit: 0 })).toBeUndefined();
+    expect(
+      fitRelaxation(
+        [10, 0, 0, 0].map((y, x) => ({ x, y, weight: 1 })),
+        { limit: 0 },
+      ),
+    ).toBeUndefined();
   });
   it("finds the same rate wherever the clock starts", () => {
     // Rates are tried over the span, 5, not over the last x.

@@ -1,16 +1,25 @@
 /*
- * An independent integrator for the tests: the extrapolation method ODEX of E. Hairer, S. P. Nørsett and G. Wanner, Solving Ordinary
- * Differential Equations I, Berlin, 1993, sec. II.9, in the port of the npm package odex.
+ * An independent integrator for the tests: the extrapolation method ODEX of E. Hairer, S. P. Nørsett and G.
+ * Wanner, Solving Ordinary Differential Equations I, Berlin, 1993, sec. II.9, in the port of the npm package
+ * odex.
  */
 import { createRequire } from "node:module";
 
-/** As much of the package as is used here; its own sources do not compile under strict settings, so they are not imported as types. */
+/**
+ * As much of the package as is used here; its own sources do not compile under strict settings, so they are
+ * not imported as types.
+ */
 interface Odex {
   readonly Solver: new (variables: number) => {
     absoluteTolerance: number;
     relativeTolerance: number;
     maxSteps: number;
-    solve(f: (x: number, y: number[]) => number[], from: number, start: number[], to: number): { readonly y: number[] };
+    solve(
+      f: (x: number, y: number[]) => number[],
+      from: number,
+      start: number[],
+      to: number,
+    ): { readonly y: number[] };
   };
 }
 const require = createRequire(import.meta.url);

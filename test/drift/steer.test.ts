@@ -20,8 +20,18 @@ import { odexIntegral } from "./odex.js";
 
 const anyOf = (value: unknown): any => value;
 const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
-const log = [{ timeS: 0, temperatureC: 20 }, { timeS: 90, temperatureC: 19.2 }, { timeS: 180, temperatureC: 18.5 }];
-const ask = { targetS: 480, referenceC: 20, law, log, temperatureAt: newtonDrift({ startC: 20, ambientC: 14, timeConstantS: 600 }) };
+const log = [
+  { timeS: 0, temperatureC: 20 },
+  { timeS: 90, temperatureC: 19.2 },
+  { timeS: 180, temperatureC: 18.5 },
+];
+const ask = {
+  targetS: 480,
+  referenceC: 20,
+  law,
+  log,
+  temperatureAt: newtonDrift({ startC: 20, ambientC: 14, timeConstantS: 600 }),
+};
 const linear: OwnUse = { increase: 0.1, perCm2PerL: 500, growth: "linear", areaCm2: 500, volumeMl: 250 };
 const compound: OwnUse = { ...linear, growth: "compound" };
 
@@ -31,7 +41,13 @@ describe("remainingTime", () => {
     const doneS = equivalentTime(log, law, 20);
     expect(answer.doneS).toBe(doneS);
     expect(answer.fraction).toBe(doneS / 480);
-    const until = developUntil({ equivalentS: 480 - doneS, referenceC: 20, law, temperatureAt: ask.temperatureAt, fromS: 180 });
+    const until = developUntil({
+      equivalentS: 480 - doneS,
+      referenceC: 20,
+      law,
+      temperatureAt: ask.temperatureAt,
+      fromS: 180,
+    });
     expect(answer.remainingS).toBeCloseTo(until - 180, 8);
     expect(answer.cautions).toEqual([]);
   });
@@ -41,37 +57,78 @@ describe("remainingTime", () => {
   });
   it("is 0 at the target and beyond, and says stop beyond", () => {
     const doneS = equivalentTime(log, law, 20);
-    expect(remainingTime({ ...ask, targetS: doneS })).toEqual({ remainingS: 0, doneS, fraction: 1, cautions: [] });
+    expect(remainingTime({ ...ask, targetS: doneS })).toEqual({
+      remainingS: 0,
+      doneS,
+      fraction: 1,
+      cautions: [],
+    });
     const past = remainingTime({ ...ask, targetS: 100 });
     expect(past.remainingS).toBe(0);
     expect(past.fraction).toBe(doneS / 100);
     expect(past.cautions).toEqual([
-      { code: "target-passed", severity: "stop", message: "Past the target: pour out now.", limit: 100, actual: doneS },
+      {
+        code: "target-passed",
+        severity: "stop",
+        message: "Past the target: pour out now.",
+        limit: 100,
+        actual: doneS,
+      },
     ]);
   });
   it("asks about readings that look like °F", () => {
-    const { cautions } = remainingTime({ ...ask, log: [{ timeS: 0, temperatureC: 68 }, { timeS: 1, temperatureC: 68 }] });
+    const { cautions } = remainingTime({
+      ...ask,
+      log: [
+        { timeS: 0, temperatureC: 68 },
+        { timeS: 1, temperatureC: 68 },
+      ],
+    });
     expect(cautions[0]).toMatchObject({ code: "maybe-fahrenheit", path: "/0/temperatureC" });
   });
   it("says stop where the forecast is one to stop for, as compensate does, and is silent about one that is no more than unusual", () => {
-    const ahead = (temperatureAt: (timeS: number) => number): unknown => remainingTime({ ...ask, temperatureAt }).cautions.map(({ code, actual, path }) => [code, actual, path]);
+    const ahead = (temperatureAt: (timeS: number) => number): unknown =>
+      remainingTime({ ...ask, temperatureAt }).cautions.map(({ code, actual, path }) => [code, actual, path]);
     expect(ahead(() => 68)).toEqual([["maybe-fahrenheit", 68, undefined]]);
     expect(ahead(() => 3.5)).toEqual([["temperature-limit", 3.5, undefined]]);
     expect(ahead(() => 15)).toEqual([]);
-    // Warmest, or coldest, in the middle, and there alone beyond the limit; the pour-out comes before the forecast turns to °F.
+    // Warmest, or coldest, in the middle, and there alone beyond the limit; the pour-out comes before the
+    // forecast turns to °F.
     const { remainingS } = remainingTime({ ...ask, temperatureAt: () => 20 });
-    const swing = (by: number) => (timeS: number): number => 18.5 + by * Math.sin((Math.PI * (timeS - 180)) / 200);
+    const swing =
+      (by: number) =>
+      (timeS: number): number =>
+        18.5 + by * Math.sin((Math.PI * (timeS - 180)) / 200);
     expect(remainingS).toBeGreaterThan(200);
-    expect(ahead((timeS) => (timeS < 380 ? swing(15)(timeS) : 18.5))).toEqual([["temperature-limit", expect.closeTo(33.5, 1), undefined]]);
-    expect(ahead((timeS) => (timeS < 380 ? swing(-15)(timeS) : 18.5))).toEqual([["temperature-limit", expect.closeTo(3.5, 1), undefined]]);
+    expect(ahead((timeS) => (timeS < 380 ? swing(15)(timeS) : 18.5))).toEqual([
+      ["temperature-limit", expect.closeTo(33.5, 1), undefined],
+    ]);
+    expect(ahead((timeS) => (timeS < 380 ? swing(-15)(timeS) : 18.5))).toEqual([
+      ["temperature-limit", expect.closeTo(3.5, 1), undefined],
+    ]);
     expect(ahead((timeS) => (timeS < 900 ? 20 : 68))).toEqual([]);
-    const cold = [{ timeS: 0, temperatureC: 17 }, { timeS: 10, temperatureC: 17 }];
-    expect(remainingTime({ ...ask, log: cold, temperatureAt: () => 68 }).cautions.map(({ severity }) => severity)).toEqual(["stop", "warn"]);
+    const cold = [
+      { timeS: 0, temperatureC: 17 },
+      { timeS: 10, temperatureC: 17 },
+    ];
+    expect(
+      remainingTime({ ...ask, log: cold, temperatureAt: () => 68 }).cautions.map(({ severity }) => severity),
+    ).toEqual(["stop", "warn"]);
     // The last reading held is judged as a reading, once.
-    expect(remainingTime({ targetS: 480, referenceC: 20, law, log: cold.map((one) => ({ ...one, temperatureC: 3 })) }).cautions).toHaveLength(1);
+    expect(
+      remainingTime({
+        targetS: 480,
+        referenceC: 20,
+        law,
+        log: cold.map((one) => ({ ...one, temperatureC: 3 })),
+      }).cautions,
+    ).toHaveLength(1);
   });
   it("looks at no moment beyond the longest clock time", () => {
-    const late = [{ timeS: 9_999_000.1, temperatureC: 20 }, { timeS: 9_999_100.3, temperatureC: 20 }];
+    const late = [
+      { timeS: 9_999_000.1, temperatureC: 20 },
+      { timeS: 9_999_100.3, temperatureC: 20 },
+    ];
     const temperatureAt = newtonDrift({ startC: 20, ambientC: 20, timeConstantS: 600 });
     const { remainingS } = remainingTime({ targetS: 999.9, referenceC: 20, law, log: late, temperatureAt });
     expect(remainingS).toBeCloseTo(899.7, 6);
@@ -79,7 +136,8 @@ describe("remainingTime", () => {
   it("counts a bath that wears itself out", () => {
     for (const ownUse of [linear, compound]) {
       const answer = remainingTime({ ...ask, temperatureAt: () => 20, ownUse });
-      // The share done, s, from its own equation ds/dt = rate/(slowing at s)/target, by the independent integrator.
+      // The share done, s, from its own equation ds/dt = rate/(slowing at s)/target, by the independent
+      // integrator.
       const worked = equivalentTime(log, law, 20);
       const slowing = (s: number): number => (ownUse.growth === "linear" ? 1 + 0.4 * s : 1.1 ** (4 * s));
       expect(odexIntegral(slowing, 0, answer.fraction) * 480).toBeCloseTo(worked, 8);
@@ -93,18 +151,34 @@ describe("remainingTime", () => {
       expect(() => remainingTime(anyOf(change === null ? null : { ...ask, ...change }))).toThrow(error);
     };
     refuses(null, new TypeError("remainingTime: options must be an object, got null"));
-    refuses({ targetS: 0 }, new RangeError("remainingTime: targetS must be above 0 and at most 10000000 s, got 0"));
-    refuses({ temperatureAt: 20 }, new TypeError("remainingTime: temperatureAt must be a function of time in s, got 20"));
+    refuses(
+      { targetS: 0 },
+      new RangeError("remainingTime: targetS must be above 0 and at most 10000000 s, got 0"),
+    );
+    refuses(
+      { temperatureAt: 20 },
+      new TypeError("remainingTime: temperatureAt must be a function of time in s, got 20"),
+    );
     refuses({ log: [log[0]] }, new RangeError("equivalentTime: log must hold at least 2, got 1"));
     refuses({ ownUse: null }, new TypeError("remainingTime: ownUse must be an object, got null"));
   });
 });
 
 describe("startTemperatureFor", () => {
-  const question: StartTemperatureOptions = { timeS: 600, targetC: 20, ambientC: 14, timeConstantS: 3600, law };
+  const question: StartTemperatureOptions = {
+    timeS: 600,
+    targetC: 20,
+    ambientC: 14,
+    timeConstantS: 3600,
+    law,
+  };
   const work = (startC: number, asked: StartTemperatureOptions): number => {
     const drift = newtonDrift({ startC, ambientC: asked.ambientC, timeConstantS: asked.timeConstantS });
-    return odexIntegral((t) => 1 / temperatureFactor(asked.law, asked.targetC, drift(Math.min(t, 1e7))), 0, asked.timeS);
+    return odexIntegral(
+      (t) => 1 / temperatureFactor(asked.law, asked.targetC, drift(Math.min(t, 1e7))),
+      0,
+      asked.timeS,
+    );
   };
   it.each<StartTemperatureOptions>([
     { ...question },
@@ -125,15 +199,31 @@ describe("startTemperatureFor", () => {
   });
   it("refuses what cannot be", () => {
     const refuses = (change: object | null, error: Error): void => {
-      expect(() => startTemperatureFor(anyOf(change === null ? null : { ...question, ...change }))).toThrow(error);
+      expect(() => startTemperatureFor(anyOf(change === null ? null : { ...question, ...change }))).toThrow(
+        error,
+      );
     };
     const reach = (c: number): RangeError =>
-      new RangeError(`startTemperatureFor: targetC must be within reach of a bath poured in at 0 to 100 °C, got ${c}`);
+      new RangeError(
+        `startTemperatureFor: targetC must be within reach of a bath poured in at 0 to 100 °C, got ${c}`,
+      );
     refuses(null, new TypeError("startTemperatureFor: options must be an object, got null"));
-    refuses({ timeS: 0 }, new RangeError("startTemperatureFor: timeS must be above 0 and at most 10000000 s, got 0"));
-    refuses({ targetC: 101 }, new RangeError("startTemperatureFor: targetC must be from 0 to 100 °C, got 101"));
-    refuses({ ambientC: -51 }, new RangeError("startTemperatureFor: ambientC must be from -50 to 100 °C, got -51"));
-    refuses({ timeConstantS: 0 }, new RangeError("startTemperatureFor: timeConstantS must be above 0 and at most 10000000 s, got 0"));
+    refuses(
+      { timeS: 0 },
+      new RangeError("startTemperatureFor: timeS must be above 0 and at most 10000000 s, got 0"),
+    );
+    refuses(
+      { targetC: 101 },
+      new RangeError("startTemperatureFor: targetC must be from 0 to 100 °C, got 101"),
+    );
+    refuses(
+      { ambientC: -51 },
+      new RangeError("startTemperatureFor: ambientC must be from -50 to 100 °C, got -51"),
+    );
+    refuses(
+      { timeConstantS: 0 },
+      new RangeError("startTemperatureFor: timeConstantS must be above 0 and at most 10000000 s, got 0"),
+    );
     refuses({ targetC: 99, timeConstantS: 60 }, reach(99));
     refuses({ targetC: 1, ambientC: 50, timeConstantS: 60 }, reach(1));
     refuses(
@@ -145,8 +235,12 @@ describe("startTemperatureFor", () => {
 
 describe("ownUseFactor", () => {
   it("stops where the bath would end a thousand times slower, which compounding reaches much sooner", () => {
-    const at = (growth: "linear" | "compound", portions: number): number => ownUseFactor({ increase: 1, perCm2PerL: 100, growth, areaCm2: 100 * portions, volumeMl: 1000 });
-    const slow = (areaCm2: number): RangeError => new RangeError(`ownUseFactor: ownUse.areaCm2 must be such that the bath slows at most 1000 times, got ${areaCm2}`);
+    const at = (growth: "linear" | "compound", portions: number): number =>
+      ownUseFactor({ increase: 1, perCm2PerL: 100, growth, areaCm2: 100 * portions, volumeMl: 1000 });
+    const slow = (areaCm2: number): RangeError =>
+      new RangeError(
+        `ownUseFactor: ownUse.areaCm2 must be such that the bath slows at most 1000 times, got ${areaCm2}`,
+      );
     expect(at("linear", 999)).toBeCloseTo(500.5, 9);
     expect(() => at("linear", 1000)).toThrow(slow(100_000));
     // 2^9.9 is 955, 2^10 is 1024.
@@ -155,9 +249,15 @@ describe("ownUseFactor", () => {
   });
   it("is the mean of the rule over one development", () => {
     expect(ownUseFactor(linear)).toBeCloseTo(1.2, 12);
-    expect(ownUseFactor(compound)).toBeCloseTo(odexIntegral((s) => 1.1 ** (4 * s), 0, 1), 10);
+    expect(ownUseFactor(compound)).toBeCloseTo(
+      odexIntegral((s) => 1.1 ** (4 * s), 0, 1),
+      10,
+    );
     const rule = { increase: 0.1, perCm2PerL: 500, growth: "compound" as const };
-    expect(ownUseFactor(compound)).toBeCloseTo(odexIntegral((s) => useFactor(rule, 2000 * s), 0, 1), 10);
+    expect(ownUseFactor(compound)).toBeCloseTo(
+      odexIntegral((s) => useFactor(rule, 2000 * s), 0, 1),
+      10,
+    );
   });
   it("is 1 with nothing to develop or nothing to lose", () => {
     for (const growth of ["linear", "compound"] as const) {
@@ -166,15 +266,26 @@ describe("ownUseFactor", () => {
     }
   });
   it("lengthens the clock time of developUntil", () => {
-    const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 20, ownUse: linear });
+    const until = developUntil({
+      equivalentS: 480,
+      referenceC: 20,
+      law,
+      temperatureAt: () => 20,
+      ownUse: linear,
+    });
     expect(until).toBeCloseTo(480 * 1.2, 7);
   });
   it("takes a compound rule that was learned along the curve that it scales", () => {
     const learned = { ...compound, increase: 0.3, shape: 0.1 };
-    expect(ownUseFactor(learned)).toBeCloseTo(odexIntegral((s) => useFactor({ ...learned, perCm2PerL: 500 }, 2000 * s), 0, 1), 10);
+    expect(ownUseFactor(learned)).toBeCloseTo(
+      odexIntegral((s) => useFactor({ ...learned, perCm2PerL: 500 }, 2000 * s), 0, 1),
+      10,
+    );
     expect(ownUseFactor({ ...compound, shape: compound.increase })).toBe(ownUseFactor(compound));
     expect(ownUseFactor({ ...compound, increase: 0 })).toBe(1);
-    expect(() => ownUseFactor({ ...compound, shape: 11 })).toThrow(new RangeError("ownUseFactor: ownUse.shape must be from 0 to 10, got 11"));
+    expect(() => ownUseFactor({ ...compound, shape: 11 })).toThrow(
+      new RangeError("ownUseFactor: ownUse.shape must be from 0 to 10, got 11"),
+    );
   });
   it("refuses what cannot be", () => {
     const refuses = (change: object | null, error: Error): void => {
@@ -182,16 +293,30 @@ describe("ownUseFactor", () => {
     };
     refuses(null, new TypeError("ownUseFactor: ownUse must be an object, got null"));
     refuses({ increase: 11 }, new RangeError("ownUseFactor: ownUse.increase must be from 0 to 10, got 11"));
-    refuses({ perCm2PerL: 0 }, new RangeError("ownUseFactor: ownUse.perCm2PerL must be from 0.001 to 1000000 cm²/l, got 0"));
-    refuses({ areaCm2: -1 }, new RangeError("ownUseFactor: ownUse.areaCm2 must be from 0 to 1000000 cm², got -1"));
-    refuses({ volumeMl: 0 }, new RangeError("ownUseFactor: ownUse.volumeMl must be above 0 and at most 1000000 ml, got 0"));
-    refuses({ growth: "both" }, new RangeError('ownUseFactor: ownUse.growth must be "linear" or "compound", got "both"'));
-    const slow = new RangeError("ownUseFactor: ownUse.areaCm2 must be such that the bath slows at most 1000 times, got 1000000");
+    refuses(
+      { perCm2PerL: 0 },
+      new RangeError("ownUseFactor: ownUse.perCm2PerL must be from 0.001 to 1000000 cm²/l, got 0"),
+    );
+    refuses(
+      { areaCm2: -1 },
+      new RangeError("ownUseFactor: ownUse.areaCm2 must be from 0 to 1000000 cm², got -1"),
+    );
+    refuses(
+      { volumeMl: 0 },
+      new RangeError("ownUseFactor: ownUse.volumeMl must be above 0 and at most 1000000 ml, got 0"),
+    );
+    refuses(
+      { growth: "both" },
+      new RangeError('ownUseFactor: ownUse.growth must be "linear" or "compound", got "both"'),
+    );
+    const slow = new RangeError(
+      "ownUseFactor: ownUse.areaCm2 must be such that the bath slows at most 1000 times, got 1000000",
+    );
     refuses({ areaCm2: 1e6, volumeMl: 10 }, slow);
     refuses({ areaCm2: 1e6, volumeMl: 10, growth: "compound" }, slow);
-    expect(() => developUntil(anyOf({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 20, ownUse: 5 }))).toThrow(
-      new TypeError("developUntil: ownUse must be an object, got 5"),
-    );
+    expect(() =>
+      developUntil(anyOf({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 20, ownUse: 5 })),
+    ).toThrow(new TypeError("developUntil: ownUse must be an object, got 5"));
   });
 });
 
@@ -200,20 +325,45 @@ describe("logCautions", () => {
     expect(logCautions(log)).toEqual([]);
   });
   it("asks about °F, at the reading that shows it", () => {
-    const [first] = logCautions([{ timeS: 0, temperatureC: 20 }, { timeS: 60, temperatureC: 67 }, { timeS: 120, temperatureC: 68 }]);
-    expect(first).toMatchObject({ code: "maybe-fahrenheit", severity: "stop", path: "/2/temperatureC", actual: 68 });
+    const [first] = logCautions([
+      { timeS: 0, temperatureC: 20 },
+      { timeS: 60, temperatureC: 67 },
+      { timeS: 120, temperatureC: 68 },
+    ]);
+    expect(first).toMatchObject({
+      code: "maybe-fahrenheit",
+      severity: "stop",
+      path: "/2/temperatureC",
+      actual: 68,
+    });
   });
   it("names the coldest reading too, and one reading once", () => {
-    const both = logCautions([{ timeS: 0, temperatureC: 26 }, { timeS: 60, temperatureC: 20 }, { timeS: 120, temperatureC: 15 }]);
+    const both = logCautions([
+      { timeS: 0, temperatureC: 26 },
+      { timeS: 60, temperatureC: 20 },
+      { timeS: 120, temperatureC: 15 },
+    ]);
     expect(both.map((one) => one.path)).toEqual(["/0/temperatureC", "/2/temperatureC"]);
-    expect(logCautions([{ timeS: 0, temperatureC: 15 }, { timeS: 60, temperatureC: 15 }])).toHaveLength(1);
+    expect(
+      logCautions([
+        { timeS: 0, temperatureC: 15 },
+        { timeS: 60, temperatureC: 15 },
+      ]),
+    ).toHaveLength(1);
   });
   it("puts the gravest first", () => {
-    const cautions = logCautions([{ timeS: 0, temperatureC: 25 }, { timeS: 60, temperatureC: 3.5 }]);
-    expect(cautions.map(({ code, severity }) => [code, severity])).toEqual([["temperature-limit", "stop"], ["temperature-unusual", "warn"]]);
+    const cautions = logCautions([
+      { timeS: 0, temperatureC: 25 },
+      { timeS: 60, temperatureC: 3.5 },
+    ]);
+    expect(cautions.map(({ code, severity }) => [code, severity])).toEqual([
+      ["temperature-limit", "stop"],
+      ["temperature-unusual", "warn"],
+    ]);
   });
   it("names a gap that is longer than the rest", () => {
-    const gap = (times: readonly number[]): unknown => logCautions(times.map((timeS) => ({ timeS, temperatureC: 20 }))).find((one) => one.code === "log-gap");
+    const gap = (times: readonly number[]): unknown =>
+      logCautions(times.map((timeS) => ({ timeS, temperatureC: 20 }))).find((one) => one.code === "log-gap");
     expect(gap([10, 100, 300])).toEqual({
       code: "log-gap",
       severity: "warn",
@@ -227,7 +377,9 @@ describe("logCautions", () => {
     expect(gap([0, 600])).toBeUndefined();
   });
   it("refuses what is no log", () => {
-    expect(() => logCautions(anyOf({}))).toThrow(new TypeError("logCautions: log must be an array, got an object"));
+    expect(() => logCautions(anyOf({}))).toThrow(
+      new TypeError("logCautions: log must be an array, got an object"),
+    );
   });
 });
 
@@ -242,7 +394,11 @@ describe("handbookVessel", () => {
     expect(handbookVessel("tray-in-air").timeConstantS).toBe(2800);
   });
   it("lists what it knows", () => {
-    expect(() => handbookVessel(anyOf("bucket"))).toThrow(/^handbookVessel: vessel must be one of tray-in-air, steel-tank-in-air, .*, got "bucket"$/);
-    expect(() => handbookVessel(anyOf(5))).toThrow(new TypeError("handbookVessel: vessel must be text, got 5"));
+    expect(() => handbookVessel(anyOf("bucket"))).toThrow(
+      /^handbookVessel: vessel must be one of tray-in-air, steel-tank-in-air, .*, got "bucket"$/,
+    );
+    expect(() => handbookVessel(anyOf(5))).toThrow(
+      new TypeError("handbookVessel: vessel must be text, got 5"),
+    );
   });
 });

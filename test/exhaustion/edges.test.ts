@@ -7,7 +7,9 @@ describe("useFactor", () => {
   it("may reach 1000", () => {
     // 1 + 9 × 111.
     expect(useFactor({ increase: 9, perCm2PerL: 1, growth: "linear" }, 111)).toBeCloseTo(1000, 9);
-    expect(() => useFactor({ increase: 9, perCm2PerL: 1, growth: "linear" }, 111.001)).toThrow(/at most 1000 times, got 111.001$/);
+    expect(() => useFactor({ increase: 9, perCm2PerL: 1, growth: "linear" }, 111.001)).toThrow(
+      /at most 1000 times, got 111.001$/,
+    );
   });
 });
 

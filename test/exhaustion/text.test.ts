@@ -22,12 +22,31 @@ describe("parseUse", () => {
   ])("reads %s", (text, cm2PerL) => {
     expect(parseUse(text)).toBeCloseTo(cm2PerL, 9);
   });
-  it.each(["", "516", "two rolls/l", "2 rolls", "2 films/l", "-1 rolls/l", "x 2 rolls/l", "2 rolls/l x", "516 cm/l", "1.5.2 rolls/l"])("refuses %j", (text) => {
-    expect(() => parseUse(text)).toThrow(new RangeError(`parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got ${JSON.stringify(text)}`));
+  it.each([
+    "",
+    "516",
+    "two rolls/l",
+    "2 rolls",
+    "2 films/l",
+    "-1 rolls/l",
+    "x 2 rolls/l",
+    "2 rolls/l x",
+    "516 cm/l",
+    "1.5.2 rolls/l",
+  ])("refuses %j", (text) => {
+    expect(() => parseUse(text)).toThrow(
+      new RangeError(
+        `parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got ${JSON.stringify(text)}`,
+      ),
+    );
   });
   it("refuses more than a bath can have seen", () => {
-    expect(() => parseUse("1000001 cm2/l")).toThrow(new RangeError("parseUse: text must be from 0 to 1000000 cm²/l, got 1000001"));
-    expect(() => parseUse("2000 rolls/l")).toThrow("parseUse: text must be from 0 to 1000000 cm²/l, got 1032256");
+    expect(() => parseUse("1000001 cm2/l")).toThrow(
+      new RangeError("parseUse: text must be from 0 to 1000000 cm²/l, got 1000001"),
+    );
+    expect(() => parseUse("2000 rolls/l")).toThrow(
+      "parseUse: text must be from 0 to 1000000 cm²/l, got 1032256",
+    );
   });
   it.each([516, null, undefined, ["2 rolls/l"]])("refuses %j by kind", (value) => {
     expect(() => parseUse(anyOf(value))).toThrow(TypeError);
@@ -35,7 +54,8 @@ describe("parseUse", () => {
   });
   test.prop([fc.integer({ min: 0, max: 1900 })])("counts rolls as filmAreaCm2 does", (rolls) => {
     expect(parseUse(`${rolls} rolls/l`)).toBeCloseTo(rolls * filmAreaCm2("120"), 5);
-    // As it is written: ten rolls are 5161.28 cm²/l, not 5161.280000000001, and so at a capacity of ten rolls.
+    // As it is written: ten rolls are 5161.28 cm²/l, not 5161.280000000001, and so at a capacity of ten
+    // rolls.
     expect(String(parseUse(`${rolls} rolls/l`))).toMatch(/^\d+(\.\d{1,3})?$/);
   });
 });
@@ -76,25 +96,51 @@ describe("parseAge", () => {
     expect(parseAge("2.2 days")).toBe(52.8);
   });
   // Of an age, "2:30" could be minutes or hours, and "3 m" minutes or months.
-  it.each(["", "  ", "2", "2:30", "1:02:00", "3 m", "2 months", "old", "x 3 days", "3 days x", "6 h 1 d", "2 h 3 h", "-1 h", "1,5 h", "PT2H", "h", `1 h${" ".repeat(5000)}x`])(
-    "refuses %j",
-    (text) => {
-      const shown = JSON.stringify(text.slice(0, 60));
-      expect(() => parseAge(text)).toThrow(new RangeError(`parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got ${shown}`));
-    },
-  );
+  it.each([
+    "",
+    "  ",
+    "2",
+    "2:30",
+    "1:02:00",
+    "3 m",
+    "2 months",
+    "old",
+    "x 3 days",
+    "3 days x",
+    "6 h 1 d",
+    "2 h 3 h",
+    "-1 h",
+    "1,5 h",
+    "PT2H",
+    "h",
+    `1 h${" ".repeat(5000)}x`,
+  ])("refuses %j", (text) => {
+    const shown = JSON.stringify(text.slice(0, 60));
+    expect(() => parseAge(text)).toThrow(
+      new RangeError(
+        `parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got ${shown}`,
+      ),
+    );
+  });
   it("refuses more than a bath can be", () => {
-    expect(() => parseAge("1000001 h")).toThrow(new RangeError("parseAge: text must be from 0 to 1000000 h, got 1000001"));
+    expect(() => parseAge("1000001 h")).toThrow(
+      new RangeError("parseAge: text must be from 0 to 1000000 h, got 1000001"),
+    );
     expect(() => parseAge("6000 weeks")).toThrow("parseAge: text must be from 0 to 1000000 h, got 1008000");
   });
   it.each([2, null, undefined, ["2 h"]])("refuses %j by kind", (value) => {
     expect(() => parseAge(anyOf(value))).toThrow(TypeError);
     expect(() => parseAge(anyOf(value))).toThrow(/^parseAge: text must be an age such as/);
   });
-  test.prop([fc.integer({ min: 0, max: 5000 }), fc.integer({ min: 0, max: 6 }), fc.integer({ min: 0, max: 23 }), fc.integer({ min: 0, max: 59 })])(
-    "adds up weeks, days, hours and minutes",
-    (weeks, days, hours, minutes) => {
-      expect(parseAge(`${weeks} weeks ${days} d ${hours} h ${minutes} min`)).toBeCloseTo((weeks * 7 + days) * 24 + hours + minutes / 60, 8);
-    },
-  );
+  test.prop([
+    fc.integer({ min: 0, max: 5000 }),
+    fc.integer({ min: 0, max: 6 }),
+    fc.integer({ min: 0, max: 23 }),
+    fc.integer({ min: 0, max: 59 }),
+  ])("adds up weeks, days, hours and minutes", (weeks, days, hours, minutes) => {
+    expect(parseAge(`${weeks} weeks ${days} d ${hours} h ${minutes} min`)).toBeCloseTo(
+      (weeks * 7 + days) * 24 + hours + minutes / 60,
+      8,
+    );
+  });
 });

@@ -1,6 +1,6 @@
 /*
- * Right arguments for every exported function, so that the calls reach what lies behind the guards. A new export needs an entry: the fuzz fails
- * without one. The ranges are those of each function's documentation.
+ * Right arguments for every exported function, so that the calls reach what lies behind the guards. A new
+ * export needs an entry: the fuzz fails without one. The ranges are those of each function's documentation.
  */
 import fc from "fast-check";
 import * as kinetics from "darkroom-kinetics";
@@ -8,32 +8,77 @@ import { above0, args, forecast, oneOf, record, within } from "./generators.mjs"
 
 const bath = within(0, 100);
 const timeS = above0(1e6);
-const origin = { sources: fc.array(fc.string({ maxLength: 8 }), { maxLength: 2 }), published: fc.boolean(), runs: fc.nat({ max: 20 }) };
+const origin = {
+  sources: fc.array(fc.string({ maxLength: 8 }), { maxLength: 2 }),
+  published: fc.boolean(),
+  runs: fc.nat({ max: 20 }),
+};
 
 // temperature
 const warmer = fc
-  .tuple(within(0, 40), above0(1e5), fc.array(fc.tuple(within(0.1, 9), within(0, 0.15)), { minLength: 1, maxLength: 6 }))
+  .tuple(
+    within(0, 40),
+    above0(1e5),
+    fc.array(fc.tuple(within(0.1, 9), within(0, 0.15)), { minLength: 1, maxLength: 6 }),
+  )
   .map(([coldC, slowestS, steps]) => {
     const rows = [{ temperatureC: coldC, timeS: slowestS }];
     for (const [riseC, fall] of steps) {
       const before = rows.at(-1);
-      rows.push({ temperatureC: Math.min(100, before.temperatureC + riseC), timeS: before.timeS * Math.exp(-fall * riseC) });
+      rows.push({
+        temperatureC: Math.min(100, before.temperatureC + riseC),
+        timeS: before.timeS * Math.exp(-fall * riseC),
+      });
     }
     return rows;
   });
-const arrhenius = record({ kind: oneOf("arrhenius"), activationEnergyKJPerMol: within(0, 200), sdKJPerMol: within(0, 200), ...origin }, ["kind", "activationEnergyKJPerMol"]);
-const coefficient = record({ kind: oneOf("coefficient"), ratio: within(1, 3), intervalC: within(2, 20), sdRatio: within(0, 1), ...origin }, ["kind", "ratio", "intervalC"]);
-const temperatureLaw = fc.oneof(arrhenius, coefficient, record({ kind: oneOf("table"), rows: warmer, ...origin }, ["kind", "rows"]));
+const arrhenius = record(
+  {
+    kind: oneOf("arrhenius"),
+    activationEnergyKJPerMol: within(0, 200),
+    sdKJPerMol: within(0, 200),
+    ...origin,
+  },
+  ["kind", "activationEnergyKJPerMol"],
+);
+const coefficient = record(
+  {
+    kind: oneOf("coefficient"),
+    ratio: within(1, 3),
+    intervalC: within(2, 20),
+    sdRatio: within(0, 1),
+    ...origin,
+  },
+  ["kind", "ratio", "intervalC"],
+);
+const temperatureLaw = fc.oneof(
+  arrhenius,
+  coefficient,
+  record({ kind: oneOf("table"), rows: warmer, ...origin }, ["kind", "rows"]),
+);
 const log = fc
   .array(fc.tuple(within(0.1, 5000), within(0, 100)), { minLength: 2, maxLength: 8 })
-  .map((steps) => steps.reduce((done, [stepS, temperatureC]) => [...done, { timeS: (done.at(-1)?.timeS ?? 0) + stepS, temperatureC }], []));
+  .map((steps) =>
+    steps.reduce(
+      (done, [stepS, temperatureC]) => [...done, { timeS: (done.at(-1)?.timeS ?? 0) + stepS, temperatureC }],
+      [],
+    ),
+  );
 
 // dilution
 const parts = record({ stockParts: above0(1e3), waterParts: within(0, 1000) });
-const stocks = fc.tuple(fc.array(within(0.5, 9), { minLength: 1, maxLength: 3 }), within(0, 50)).map(([each, waterParts]) => ({ stockParts: each.reduce((sum, one) => sum + one, 0), waterParts, stocks: each }));
+const stocks = fc
+  .tuple(fc.array(within(0.5, 9), { minLength: 1, maxLength: 3 }), within(0, 50))
+  .map(([each, waterParts]) => ({
+    stockParts: each.reduce((sum, one) => sum + one, 0),
+    waterParts,
+    stocks: each,
+  }));
 const dilutionText = fc.oneof(
   fc.tuple(fc.nat({ max: 20 }), fc.nat({ max: 200 })).map(([stock, water]) => `${stock + 1}+${water}`),
-  fc.tuple(fc.nat({ max: 9 }), fc.nat({ max: 9 }), fc.nat({ max: 99 })).map(([a, b, water]) => `${a + 1}+${b + 1}+${water}`),
+  fc
+    .tuple(fc.nat({ max: 9 }), fc.nat({ max: 9 }), fc.nat({ max: 99 }))
+    .map(([a, b, water]) => `${a + 1}+${b + 1}+${water}`),
   oneOf("stock", "1+0", "1:9", " 1 + 9.5 "),
 );
 const dilution = fc.oneof(parts, stocks, dilutionText);
@@ -49,50 +94,132 @@ const weaker = fc
       return { dilution: { stockParts: 1, waterParts }, timeS: rowS };
     });
   });
-const power = record({ kind: oneOf("power"), exponent: within(0, 3), sd: within(0, 3), ...origin }, ["kind", "exponent"]);
-const dilutionLaw = fc.oneof(power, record({ kind: oneOf("table"), rows: weaker, ...origin }, ["kind", "rows"]));
+const power = record({ kind: oneOf("power"), exponent: within(0, 3), sd: within(0, 3), ...origin }, [
+  "kind",
+  "exponent",
+]);
+const dilutionLaw = fc.oneof(
+  power,
+  record({ kind: oneOf("table"), rows: weaker, ...origin }, ["kind", "rows"]),
+);
 
 // agitation
 const agitation = fc.oneof(oneOf("continuous", "stand"), record({ everyS: above0(3600) }));
 const agitationLaw = fc.oneof(
-  record({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), ...origin }, ["staleLoss", "staleTimeS"]),
-  record({ staleLoss: within(0, 10), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), shape: within(0, 0.99), ...origin }, ["staleLoss", "staleTimeS", "shape"]),
+  record({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), ...origin }, [
+    "staleLoss",
+    "staleTimeS",
+  ]),
+  record(
+    {
+      staleLoss: within(0, 10),
+      staleTimeS: above0(1e5),
+      sdStaleLoss: within(0, 10),
+      shape: within(0, 0.99),
+      ...origin,
+    },
+    ["staleLoss", "staleTimeS", "shape"],
+  ),
 );
 
 // exhaustion
 const useLaw = record(
-  { increase: within(0, 1), perCm2PerL: fc.oneof({ weight: 9, arbitrary: within(50, 2000) }, { weight: 1, arbitrary: within(0.001, 1e4) }), growth: oneOf("linear", "compound"), sdIncrease: within(0, 1), shape: within(0, 1), capacityCm2PerL: above0(1e6), ...origin },
+  {
+    increase: within(0, 1),
+    perCm2PerL: fc.oneof(
+      { weight: 9, arbitrary: within(50, 2000) },
+      { weight: 1, arbitrary: within(0.001, 1e4) },
+    ),
+    growth: oneOf("linear", "compound"),
+    sdIncrease: within(0, 1),
+    shape: within(0, 1),
+    capacityCm2PerL: above0(1e6),
+    ...origin,
+  },
   ["increase", "perCm2PerL", "growth"],
 );
 const used = fc.oneof({ weight: 9, arbitrary: within(0, 5000) }, { weight: 1, arbitrary: within(0, 1e6) });
-const ownUse = record({ increase: within(0, 0.5), perCm2PerL: within(100, 2000), growth: oneOf("linear", "compound"), areaCm2: within(0, 2000), volumeMl: within(200, 5000) });
+const ownUse = record({
+  increase: within(0, 0.5),
+  perCm2PerL: within(100, 2000),
+  growth: oneOf("linear", "compound"),
+  areaCm2: within(0, 2000),
+  volumeMl: within(200, 5000),
+});
 const ageLaw = fc.oneof(
-  record({ kind: oneOf("half-life"), halfLifeH: fc.oneof({ weight: 9, arbitrary: within(5, 5000) }, { weight: 1, arbitrary: above0(1e6) }), sdLog: within(0, 3), ...origin }, ["kind", "halfLifeH"]),
+  record(
+    {
+      kind: oneOf("half-life"),
+      halfLifeH: fc.oneof({ weight: 9, arbitrary: within(5, 5000) }, { weight: 1, arbitrary: above0(1e6) }),
+      sdLog: within(0, 3),
+      ...origin,
+    },
+    ["kind", "halfLifeH"],
+  ),
   record({ kind: oneOf("life"), lifeH: above0(1e6), ...origin }, ["kind", "lifeH"]),
-  record({ kind: oneOf("slowing"), perRootH: within(-1, 1), sdPerRootH: within(0, 3), ...origin }, ["kind", "perRootH"]),
+  record({ kind: oneOf("slowing"), perRootH: within(-1, 1), sdPerRootH: within(0, 3), ...origin }, [
+    "kind",
+    "perRootH",
+  ]),
 );
 const ageH = fc.oneof({ weight: 9, arbitrary: within(0, 48) }, { weight: 1, arbitrary: within(0, 1e6) });
 
 // contrast
-const growth = record({ gammaInfinity: above0(5), ratePerS: above0(0.1), appearanceS: within(0, 600), ...origin }, ["gammaInfinity", "ratePerS", "appearanceS"]);
+const growth = record(
+  { gammaInfinity: above0(5), ratePerS: above0(0.1), appearanceS: within(0, 600), ...origin },
+  ["gammaInfinity", "ratePerS", "appearanceS"],
+);
 
 // the main job
-const strength = record({ cause: oneOf("strength"), value: above0(100), logSd: within(0, 2), basis: oneOf("given", "default", "own runs"), sources: oneOf([], ["a note"]) });
+const strength = record({
+  cause: oneOf("strength"),
+  value: above0(100),
+  logSd: within(0, 2),
+  basis: oneOf("given", "default", "own runs"),
+  sources: oneOf([], ["a note"]),
+});
 const places = { dilution, agitation, usedCm2PerL: used, ageH };
-const baseline = record({ timeS, temperatureC: bath, ...places, logSd: within(0, 3), hydroquinone: fc.boolean(), emulsion: oneOf("soft", "hardened") }, ["timeS", "temperatureC", "dilution", "agitation"]);
+const baseline = record(
+  {
+    timeS,
+    temperatureC: bath,
+    ...places,
+    logSd: within(0, 3),
+    hydroquinone: fc.boolean(),
+    emulsion: oneOf("soft", "hardened"),
+  },
+  ["timeS", "temperatureC", "dilution", "agitation"],
+);
 const conditions = record({ temperatureC: bath, ...places, strength }, []);
-const knowledge = record({ temperature: temperatureLaw, dilution: dilutionLaw, agitation: agitationLaw, use: useLaw, age: ageLaw }, []);
-const estimate = fc.tuple(above0(1e5), within(0.01, 2)).map(([middleS, spread]) => ({ timeS: middleS, lowS: middleS * Math.exp(-spread), highS: middleS * Math.exp(spread) }));
+const knowledge = record(
+  { temperature: temperatureLaw, dilution: dilutionLaw, agitation: agitationLaw, use: useLaw, age: ageLaw },
+  [],
+);
+const estimate = fc.tuple(above0(1e5), within(0.01, 2)).map(([middleS, spread]) => ({
+  timeS: middleS,
+  lowS: middleS * Math.exp(-spread),
+  highS: middleS * Math.exp(spread),
+}));
 
 // brew
 const ingredient = oneOf(...Object.keys(kinetics.handbookIngredients ?? {}));
-const weighed = fc.tuple(ingredient, above0(100), within(0.5, 1), within(1, 2)).map(([name, massG, low, high]) =>
-  name === "ascorbic-acid-tablet" ? { ingredient: name, tablets: Math.ceil(massG), labelMg: 500 } : { ingredient: name, massG, lowG: massG * low, highG: massG * high },
-);
-const agent = fc.tuple(oneOf("instant-coffee", "ascorbic-acid", "sodium-ascorbate"), above0(60)).map(([name, massG]) => ({ ingredient: name, massG }));
+const weighed = fc
+  .tuple(ingredient, above0(100), within(0.5, 1), within(1, 2))
+  .map(([name, massG, low, high]) =>
+    name === "ascorbic-acid-tablet"
+      ? { ingredient: name, tablets: Math.ceil(massG), labelMg: 500 }
+      : { ingredient: name, massG, lowG: massG * low, highG: massG * high },
+  );
+const agent = fc
+  .tuple(oneOf("instant-coffee", "ascorbic-acid", "sodium-ascorbate"), above0(60))
+  .map(([name, massG]) => ({ ingredient: name, massG }));
 const brew = fc
   .tuple(within(200, 5000), within(0, 50), agent, fc.array(weighed, { maxLength: 4 }))
-  .map(([volumeMl, temperatureC, first, rest]) => ({ volumeMl, temperatureC, ingredients: [first, ...rest] }));
+  .map(([volumeMl, temperatureC, first, rest]) => ({
+    volumeMl,
+    temperatureC,
+    ingredients: [first, ...rest],
+  }));
 const spoonOptions = { spoonMl: within(1, 30), heap: oneOf("level", "rounded", "heaped") };
 const hydrate = oneOf("anhydrous", "monohydrate", "heptahydrate", "decahydrate");
 const massG = within(0, 1e5);
@@ -100,16 +227,48 @@ const massG = within(0, 1e5);
 // process
 const setting = { durationS: above0(86400), temperatureC: within(5, 35), dilution };
 const fix = record(
-  { ...setting, kind: oneOf("rapid", "plain"), clearingS: above0(1000), clearingAtC: within(0, 40), freshClearingS: above0(1000), times: within(1, 10), usedCm2PerL: used, capacityCm2PerL: above0(1e6) },
+  {
+    ...setting,
+    kind: oneOf("rapid", "plain"),
+    clearingS: above0(1000),
+    clearingAtC: within(0, 40),
+    freshClearingS: above0(1000),
+    times: within(1, 10),
+    usedCm2PerL: used,
+    capacityCm2PerL: above0(1e6),
+  },
   [],
 );
 const baths = record(
-  { preSoak: record(setting, []), stop: record({ ...setting, kind: oneOf("acid", "water") }, []), fix, clearingAid: record(setting, []), wash: record({ ...setting, method: oneOf("running", "soak", "changes") }, []), wettingAgent: record(setting, []) },
+  {
+    preSoak: record(setting, []),
+    stop: record({ ...setting, kind: oneOf("acid", "water") }, []),
+    fix,
+    clearingAid: record(setting, []),
+    wash: record({ ...setting, method: oneOf("running", "soak", "changes") }, []),
+    wettingAgent: record(setting, []),
+  },
   [],
 );
-const material = { areaCm2: above0(1e5), modernFilm: fc.boolean(), emulsion: oneOf("soft", "hardened"), maxStepC: within(0.5, 20) };
+const material = {
+  areaCm2: above0(1e5),
+  modernFilm: fc.boolean(),
+  emulsion: oneOf("soft", "hardened"),
+  maxStepC: within(0.5, 20),
+};
 const plan = record(
-  { vessel: oneOf("tank", "tray", "drum", "dish"), timeS: above0(1e4), temperatureC: bath, volumeMl: above0(1e5), agitation, drainS: within(0, 60), rest: fc.oneof(fc.boolean(), within(0, 900)), dilution, baths, ...material },
+  {
+    vessel: oneOf("tank", "tray", "drum", "dish"),
+    timeS: above0(1e4),
+    temperatureC: bath,
+    volumeMl: above0(1e5),
+    agitation,
+    drainS: within(0, 60),
+    rest: fc.oneof(fc.boolean(), within(0, 900)),
+    dilution,
+    baths,
+    ...material,
+  },
   ["vessel", "timeS", "temperatureC", "volumeMl"],
 );
 /** A finished plan, made by the package itself; without one where the drawn input is refused. */
@@ -124,31 +283,82 @@ const planned = plan.map((input) => {
 // text of a time
 const text = fc.oneof(
   fc.tuple(fc.nat({ max: 200 }), fc.nat({ max: 70 })).map(([m, s]) => `${m}:${String(s).padStart(2, "0")}`),
-  fc.tuple(fc.nat({ max: 9999 }), oneOf("s", " sec", "m", " min", "h", ".5 min", "m30s", "′30″")).map(([n, unit]) => `${n}${unit}`),
+  fc
+    .tuple(fc.nat({ max: 9999 }), oneOf("s", " sec", "m", " min", "h", ".5 min", "m30s", "′30″"))
+    .map(([n, unit]) => `${n}${unit}`),
   fc.tuple(fc.nat({ max: 30 }), fc.nat({ max: 59 })).map(([m, s]) => `PT${m}M${s}S`),
 );
 
 /** A number and what it counts. */
-const counted = (max, ...units) => fc.tuple(fc.nat({ max }), oneOf(...units)).map(([n, unit]) => `${n}${unit}`);
+const counted = (max, ...units) =>
+  fc.tuple(fc.nat({ max }), oneOf(...units)).map(([n, unit]) => `${n}${unit}`);
 
 // contrast and inspection
 const cooling = fc
-  .tuple(within(10, 30), within(10, 30), within(300, 9000), within(10, 900), fc.array(within(-0.1, 0.1), { minLength: 3, maxLength: 12 }))
-  .map(([start, air, tau, everyS, noise]) => noise.map((off, i) => ({ timeS: i * everyS, temperatureC: air + (start - air) * Math.exp((-i * everyS) / tau) + off })));
+  .tuple(
+    within(10, 30),
+    within(10, 30),
+    within(300, 9000),
+    within(10, 900),
+    fc.array(within(-0.1, 0.1), { minLength: 3, maxLength: 12 }),
+  )
+  .map(([start, air, tau, everyS, noise]) =>
+    noise.map((off, i) => ({
+      timeS: i * everyS,
+      temperatureC: air + (start - air) * Math.exp((-i * everyS) / tau) + off,
+    })),
+  );
 const curve = fc
-  .tuple(within(0, 0.4), within(0.5, 1.2), within(-3.2, -2.5), within(0.15, 0.2), fc.integer({ min: 24, max: 30 }))
-  .map(([fog, gradient, toe, step, count]) => Array.from({ length: count }, (_, i) => ({ logH: -4 + i * step, density: fog + gradient * 0.1 * Math.log1p(Math.exp((-4 + i * step - toe) / 0.1)) })));
-const strip = fc.oneof(curve, curve.map((steps) => ({ steps, basePlusFog: steps[0].density })));
+  .tuple(
+    within(0, 0.4),
+    within(0.5, 1.2),
+    within(-3.2, -2.5),
+    within(0.15, 0.2),
+    fc.integer({ min: 24, max: 30 }),
+  )
+  .map(([fog, gradient, toe, step, count]) =>
+    Array.from({ length: count }, (_, i) => ({
+      logH: -4 + i * step,
+      density: fog + gradient * 0.1 * Math.log1p(Math.exp((-4 + i * step - toe) / 0.1)),
+    })),
+  );
+const strip = fc.oneof(
+  curve,
+  curve.map((steps) => ({ steps, basePlusFog: steps[0].density })),
+);
 const grown = fc
-  .tuple(within(0.5, 2), within(0.001, 0.01), within(0, 60), fc.array(within(0.98, 1.02), { minLength: 3, maxLength: 8 }))
-  .map(([most, rate, t0, noise]) => noise.map((off, i) => ({ timeS: 120 * (i + 1), gamma: off * most * -Math.expm1(-rate * Math.max(1, 120 * (i + 1) - t0)) })));
+  .tuple(
+    within(0.5, 2),
+    within(0.001, 0.01),
+    within(0, 60),
+    fc.array(within(0.98, 1.02), { minLength: 3, maxLength: 8 }),
+  )
+  .map(([most, rate, t0, noise]) =>
+    noise.map((off, i) => ({
+      timeS: 120 * (i + 1),
+      gamma: off * most * -Math.expm1(-rate * Math.max(1, 120 * (i + 1) - t0)),
+    })),
+  );
 const seen = within(5, 200);
 const factor = within(3, 40);
 
 // learning
 const outcome = fc.oneof(
-  record({ kind: oneOf("good"), logSd: fc.oneof({ weight: 4, arbitrary: within(0.01, 0.5) }, { weight: 1, arbitrary: above0(3) }, { weight: 1, arbitrary: oneOf(1e-30, 1e-12, 1e-9, 1e-6) }) }, ["kind"]),
-  record({ kind: oneOf("judged"), timeRatio: within(0.5, 2), logSd: within(0.01, 0.5) }, ["kind", "timeRatio"]),
+  record(
+    {
+      kind: oneOf("good"),
+      logSd: fc.oneof(
+        { weight: 4, arbitrary: within(0.01, 0.5) },
+        { weight: 1, arbitrary: above0(3) },
+        { weight: 1, arbitrary: oneOf(1e-30, 1e-12, 1e-9, 1e-6) },
+      ),
+    },
+    ["kind"],
+  ),
+  record({ kind: oneOf("judged"), timeRatio: within(0.5, 2), logSd: within(0.01, 0.5) }, [
+    "kind",
+    "timeRatio",
+  ]),
   record({ kind: oneOf("steps"), steps: within(-2, 2) }),
   record({ kind: oneOf("gamma"), gamma: within(0.4, 0.8), wanted: within(0.4, 0.8) }),
   record({ kind: oneOf("density"), density: within(0.5, 1.5), wanted: within(0.5, 1.5) }),
@@ -156,16 +366,52 @@ const outcome = fc.oneof(
   record({ kind: oneOf("failed", "fogged"), note: oneOf("light", "") }, ["kind"]),
 );
 const run = record(
-  { timeS: within(200, 1500), temperatureC: within(14, 26), dilution: oneOf("1+9", "1+14"), agitation: record({ everyS: within(20, 120) }), usedCm2PerL: within(0, 3000), ageH: within(0, 2), outcome, id: oneOf("a", "b"), date: oneOf("2026-11-25", "2026-10-01"), note: oneOf("hut") },
+  {
+    timeS: within(200, 1500),
+    temperatureC: within(14, 26),
+    dilution: oneOf("1+9", "1+14"),
+    agitation: record({ everyS: within(20, 120) }),
+    usedCm2PerL: within(0, 3000),
+    ageH: within(0, 2),
+    outcome,
+    id: oneOf("a", "b"),
+    date: oneOf("2026-11-25", "2026-10-01"),
+    note: oneOf("hut"),
+  },
   ["timeS", "temperatureC", "outcome"],
 );
 /** A run from the ends of the ranges. */
-const farRun = record({ timeS, temperatureC: bath, ...places, strength, outcome }, ["timeS", "temperatureC", "outcome"]);
-const few = fc.array(fc.oneof({ weight: 3, arbitrary: run }, { weight: 1, arbitrary: farRun }), { maxLength: 5 });
+const farRun = record({ timeS, temperatureC: bath, ...places, strength, outcome }, [
+  "timeS",
+  "temperatureC",
+  "outcome",
+]);
+const few = fc.array(fc.oneof({ weight: 3, arbitrary: run }, { weight: 1, arbitrary: farRun }), {
+  maxLength: 5,
+});
 // Runs that are one another's copies are what a fit finds hardest to tell apart.
-const runs = fc.oneof({ weight: 3, arbitrary: few }, { weight: 1, arbitrary: few.map((some) => [...some, ...some]) });
+const runs = fc.oneof(
+  { weight: 3, arbitrary: few },
+  { weight: 1, arbitrary: few.map((some) => [...some, ...some]) },
+);
 const usual = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
-const startOptions = record({ baseLogSd: within(0, 1), laws: record({ temperature: fc.oneof(arrhenius, coefficient), dilution: power, agitation: agitationLaw, use: useLaw, age: ageLaw }, []), noise: oneOf("estimated", "stated") }, []);
+const startOptions = record(
+  {
+    baseLogSd: within(0, 1),
+    laws: record(
+      {
+        temperature: fc.oneof(arrhenius, coefficient),
+        dilution: power,
+        agitation: agitationLaw,
+        use: useLaw,
+        age: ageLaw,
+      },
+      [],
+    ),
+    noise: oneOf("estimated", "stated"),
+  },
+  [],
+);
 /** Knowledge from a few runs, made once: it costs too much to learn anew for each call. */
 const learnedFrom = (options, seed) =>
   fc.sample(fc.tuple(runs, options), { seed, numRuns: 30 }).flatMap(([some, given]) => {
@@ -177,21 +423,66 @@ const learnedFrom = (options, seed) =>
   });
 const learnedAlike = learnedFrom(fc.constant({}), 7);
 const learned = oneOf(...learnedAlike, ...learnedFrom(startOptions, 8));
-const today = record({ temperatureC: within(5, 35), dilution: oneOf("1+9", "1+14", "1+19"), agitation: record({ everyS: within(20, 120) }), usedCm2PerL: within(0, 3000), ageH: within(0, 2) }, []);
+const today = record(
+  {
+    temperatureC: within(5, 35),
+    dilution: oneOf("1+9", "1+14", "1+19"),
+    agitation: record({ everyS: within(20, 120) }),
+    usedCm2PerL: within(0, 3000),
+    ageH: within(0, 2),
+  },
+  [],
+);
 const note = record(
-  { Time: text, Temp: oneOf("68F", "20 °C", "18,5 C", "hot"), Dilution: oneOf("1+9", "1:9", "stock"), Agitation: oneOf("60 s", "stand", "continuous"), Outcome: oneOf("good", "over 0.5", "under 1", "failed", "?"), Date: oneOf("2026-11-25", "25.11.2026"), Note: oneOf("hut", "") },
+  {
+    Time: text,
+    Temp: oneOf("68F", "20 °C", "18,5 C", "hot"),
+    Dilution: oneOf("1+9", "1:9", "stock"),
+    Agitation: oneOf("60 s", "stand", "continuous"),
+    Outcome: oneOf("good", "over 0.5", "under 1", "failed", "?"),
+    Date: oneOf("2026-11-25", "25.11.2026"),
+    Note: oneOf("hut", ""),
+  },
   ["Time", "Temp", "Outcome"],
 );
 
 // recipe
-const stock = record({ kind: oneOf("stock"), name: oneOf("invented"), dilution: oneOf("1+9", "1+14", "stock"), volumeMl: within(100, 2000), family: oneOf("concentrate", "p-aminophenol") }, ["kind", "name", "dilution"]);
+const stock = record(
+  {
+    kind: oneOf("stock"),
+    name: oneOf("invented"),
+    dilution: oneOf("1+9", "1+14", "stock"),
+    volumeMl: within(100, 2000),
+    family: oneOf("concentrate", "p-aminophenol"),
+  },
+  ["kind", "name", "dilution"],
+);
 const recipe = record(
   {
     schemaVersion: oneOf(2),
     name: oneOf("hut"),
-    material: record({ name: oneOf("plate"), kind: oneOf("film", "plate", "paper"), emulsion: oneOf("soft", "hardened"), iso: within(1, 3200), areaCm2: within(10, 5000), modernFilm: fc.boolean() }, ["name"]),
+    material: record(
+      {
+        name: oneOf("plate"),
+        kind: oneOf("film", "plate", "paper"),
+        emulsion: oneOf("soft", "hardened"),
+        iso: within(1, 3200),
+        areaCm2: within(10, 5000),
+        modernFilm: fc.boolean(),
+      },
+      ["name"],
+    ),
     developer: fc.oneof(stock, record({ kind: oneOf("brew"), brew })),
-    baseline: record({ timeS: within(60, 3000), temperatureC: within(10, 30), usedCm2PerL: within(0, 500), ageH: within(0, 1), logSd: within(0, 1) }, ["timeS", "temperatureC"]),
+    baseline: record(
+      {
+        timeS: within(60, 3000),
+        temperatureC: within(10, 30),
+        usedCm2PerL: within(0, 500),
+        ageH: within(0, 1),
+        logSd: within(0, 1),
+      },
+      ["timeS", "temperatureC"],
+    ),
     agitation,
     conditions: record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000), ageH: within(0, 2) }, []),
     knowledge: record({ temperature: fc.oneof(arrhenius, coefficient), use: useLaw }, []),
@@ -201,7 +492,11 @@ const recipe = record(
   ["schemaVersion", "material", "developer", "baseline"],
 );
 /** An answer, made by the package itself. */
-const answer = fc.tuple(within(60, 3000), within(10, 30), within(5, 35), above0(5000)).map(([baseS, from, temperatureC, usedCm2PerL]) => kinetics.compensate({ timeS: baseS, temperatureC: from }, { temperatureC, usedCm2PerL }));
+const answer = fc
+  .tuple(within(60, 3000), within(10, 30), within(5, 35), above0(5000))
+  .map(([baseS, from, temperatureC, usedCm2PerL]) =>
+    kinetics.compensate({ timeS: baseS, temperatureC: from }, { temperatureC, usedCm2PerL }),
+  );
 
 const drift = record({ startC: bath, ambientC: within(-50, 100), timeConstantS: above0(1e7) });
 
@@ -209,14 +504,23 @@ export const valid = {
   // quantities
   parseTime: args([text]),
   parseTemperature: args([counted(300, " °C", "C", "F", " °F", "℃")]),
-  parseAgitation: args([fc.oneof(oneOf("continuous", "stand", "Every 1:30"), counted(3600, " s", " sec", "s"))]),
+  parseAgitation: args([
+    fc.oneof(oneOf("continuous", "stand", "Every 1:30"), counted(3600, " s", " sec", "s")),
+  ]),
   parseUse: args([counted(900, " rolls/l", " cm2/l", " cm²/L")]),
   parseAge: args([counted(5000, " h", " days", "d6h", " weeks 1 h", " min")]),
   formatTime: args([within(0, 1e7)], [record({ stepS: fc.integer({ min: 1, max: 3600 }) }, [])]),
   roundTime: args([within(0, 1e7)], [above0(86400)]),
   fahrenheitToCelsius: args([within(-459.67, 10000)]),
   celsiusToFahrenheit: args([within(-273.15, 5500)]),
-  filmAreaCm2: args([fc.oneof(oneOf("135-36", "120", "220", "4x5in", "24×36mm"), fc.tuple(within(1, 200), within(1, 200), oneOf("cm", "mm", "in")).map(([w, h, unit]) => `${w.toFixed(1)}x${h.toFixed(2)}${unit}`))]),
+  filmAreaCm2: args([
+    fc.oneof(
+      oneOf("135-36", "120", "220", "4x5in", "24×36mm"),
+      fc
+        .tuple(within(1, 200), within(1, 200), oneOf("cm", "mm", "in"))
+        .map(([w, h, unit]) => `${w.toFixed(1)}x${h.toFixed(2)}${unit}`),
+    ),
+  ]),
   // temperature
   temperatureFactor: args([temperatureLaw, bath, bath]),
   rateFunction: args([temperatureLaw, bath]),
@@ -225,18 +529,59 @@ export const valid = {
   asArrheniusLaw: args([temperatureLaw, within(0, 50), within(50, 100)]),
   asCoefficientLaw: args([temperatureLaw, within(0, 50), within(50, 100)]),
   fitTemperatureLaw: args([warmer]),
-  handbookTemperatureLaw: args([oneOf("metol", "hydroquinone", "metol-hydroquinone", "pyro", "glycin", "p-aminophenol", "coffee")]),
-  temperatureCautions: args([bath], [record({ hydroquinone: fc.boolean(), emulsion: oneOf("soft", "hardened"), path: fc.string({ maxLength: 8 }) }, [])]),
+  handbookTemperatureLaw: args([
+    oneOf("metol", "hydroquinone", "metol-hydroquinone", "pyro", "glycin", "p-aminophenol", "coffee"),
+  ]),
+  temperatureCautions: args(
+    [bath],
+    [
+      record(
+        {
+          hydroquinone: fc.boolean(),
+          emulsion: oneOf("soft", "hardened"),
+          path: fc.string({ maxLength: 8 }),
+        },
+        [],
+      ),
+    ],
+  ),
   // drift
   equivalentTime: args([log, temperatureLaw, bath]),
   newtonDrift: args([drift]),
   fitDrift: args([cooling], [record({ ambientC: within(-20, 60) }, [])]),
   logCautions: args([log]),
-  handbookVessel: args([oneOf("tray-in-air", "steel-tank-in-air", "glass-jar-in-air", "steel-tank-in-water", "bucket")]),
+  handbookVessel: args([
+    oneOf("tray-in-air", "steel-tank-in-air", "glass-jar-in-air", "steel-tank-in-water", "bucket"),
+  ]),
   ownUseFactor: args([ownUse]),
-  developUntil: args([record({ equivalentS: above0(1e4), referenceC: bath, law: temperatureLaw, temperatureAt: forecast, fromS: within(0, 1000), ownUse }, ["equivalentS", "referenceC", "law", "temperatureAt"])]),
-  remainingTime: args([record({ targetS: above0(1e5), referenceC: bath, law: temperatureLaw, log, temperatureAt: forecast, ownUse }, ["targetS", "referenceC", "law", "log"])]),
-  startTemperatureFor: args([record({ timeS: above0(1e5), targetC: within(5, 40), ambientC: within(-20, 50), timeConstantS: above0(1e6), law: temperatureLaw })]),
+  developUntil: args([
+    record(
+      {
+        equivalentS: above0(1e4),
+        referenceC: bath,
+        law: temperatureLaw,
+        temperatureAt: forecast,
+        fromS: within(0, 1000),
+        ownUse,
+      },
+      ["equivalentS", "referenceC", "law", "temperatureAt"],
+    ),
+  ]),
+  remainingTime: args([
+    record(
+      { targetS: above0(1e5), referenceC: bath, law: temperatureLaw, log, temperatureAt: forecast, ownUse },
+      ["targetS", "referenceC", "law", "log"],
+    ),
+  ]),
+  startTemperatureFor: args([
+    record({
+      timeS: above0(1e5),
+      targetC: within(5, 40),
+      ambientC: within(-20, 50),
+      timeConstantS: above0(1e6),
+      law: temperatureLaw,
+    }),
+  ]),
   // dilution
   parseDilution: args([dilutionText], [record({ colon: oneOf("plus", "total") }, [])]),
   formatDilution: args([fc.oneof(parts, stocks)]),
@@ -244,8 +589,21 @@ export const valid = {
   dilutionFactor: args([dilution, dilution], [dilutionLaw]),
   dilutionLogSd: args([dilution, dilution, dilutionLaw]),
   fitDilutionLaw: args([weaker]),
-  handbookDilutionLaw: args([oneOf("solvent-stock", "concentrate", "p-aminophenol", "pyro", "glycin", "ascorbate-stock", "coffee")]),
-  stockCautions: args([record({ dilution, totalMl: above0(1e5), areaCm2: above0(1e5), family: oneOf("pyro", "p-aminophenol", "concentrate"), leastMlPerRoll: above0(1e3) }, ["dilution", "totalMl", "areaCm2", "leastMlPerRoll"])]),
+  handbookDilutionLaw: args([
+    oneOf("solvent-stock", "concentrate", "p-aminophenol", "pyro", "glycin", "ascorbate-stock", "coffee"),
+  ]),
+  stockCautions: args([
+    record(
+      {
+        dilution,
+        totalMl: above0(1e5),
+        areaCm2: above0(1e5),
+        family: oneOf("pyro", "p-aminophenol", "concentrate"),
+        leastMlPerRoll: above0(1e3),
+      },
+      ["dilution", "totalMl", "areaCm2", "leastMlPerRoll"],
+    ),
+  ]),
   // agitation
   agitationFactor: args([agitation, agitation], [agitationLaw]),
   agitationLogSd: args([agitation, agitation], [agitationLaw]),
@@ -254,16 +612,41 @@ export const valid = {
   useLogSd: args([useLaw, used, used]),
   ageFactor: args([ageLaw, ageH]),
   ageLogSd: args([fc.option(ageLaw, { nil: undefined }), ageH, ageH]),
-  bathState: args([record({ volumeMl: above0(1e6), mixedAtH: within(-100, 10), processed: fc.array(record({ atH: within(10, 100), areaCm2: above0(1e5) }), { maxLength: 5 }) }), within(10, 200)]),
-  bathVerdict: args([record({ usedCm2PerL: used, ageH, use: useLaw, age: ageLaw, capacityCm2PerL: above0(1e6), keepingLimitH: above0(1e6) }, [])]),
-  handbookUseLaw: args([oneOf("metol-hydroquinone-borax", "metol-sulphite", "phenidone-ascorbate", "coffee")]),
+  bathState: args([
+    record({
+      volumeMl: above0(1e6),
+      mixedAtH: within(-100, 10),
+      processed: fc.array(record({ atH: within(10, 100), areaCm2: above0(1e5) }), { maxLength: 5 }),
+    }),
+    within(10, 200),
+  ]),
+  bathVerdict: args([
+    record(
+      {
+        usedCm2PerL: used,
+        ageH,
+        use: useLaw,
+        age: ageLaw,
+        capacityCm2PerL: above0(1e6),
+        keepingLimitH: above0(1e6),
+      },
+      [],
+    ),
+  ]),
+  handbookUseLaw: args([
+    oneOf("metol-hydroquinone-borax", "metol-sulphite", "phenidone-ascorbate", "coffee"),
+  ]),
   replenishmentMl: args([record({ mlPerCm2: above0(10) }), above0(1e6)]),
   // contrast
   gammaAt: args([growth, within(0, 1e4)]),
   timeForGamma: fc.tuple(growth, within(0, 1.1)).map(([law, share]) => [law, share * law.gammaInfinity]),
-  contrastLogSd: fc.tuple(growth, within(0.05, 0.95), within(0.05, 0.95)).map(([law, a, b]) => [law, a * law.gammaInfinity, b * law.gammaInfinity]),
+  contrastLogSd: fc
+    .tuple(growth, within(0.05, 0.95), within(0.05, 0.95))
+    .map(([law, a, b]) => [law, a * law.gammaInfinity, b * law.gammaInfinity]),
   fitGrowth: args([grown], [record({ appearanceS: within(0, 60) }, [])]),
-  growthFromDoubling: fc.tuple(within(60, 900), within(0.2, 1), within(1.05, 1.95)).map(([timeS, gamma, ratio]) => [{ timeS, gamma, gammaAtDouble: gamma * ratio }]),
+  growthFromDoubling: fc
+    .tuple(within(60, 900), within(0.2, 1), within(1.05, 1.95))
+    .map(([timeS, gamma, ratio]) => [{ timeS, gamma, gammaAtDouble: gamma * ratio }]),
   pushFactor: args([within(-2, 4)], [within(1, 2)]),
   pushLogSd: args([within(-2, 4)]),
   pushCautions: args([within(-2, 4)]),
@@ -272,25 +655,59 @@ export const valid = {
   isoSpeed: args([strip]),
   contrastIndex: args([strip]),
   // inspection
-  appearanceFactor: args([fc.tuple(seen, within(2, 30)).map(([appearanceS, times]) => ({ appearanceS, totalS: appearanceS * times }))]),
+  appearanceFactor: args([
+    fc
+      .tuple(seen, within(2, 30))
+      .map(([appearanceS, times]) => ({ appearanceS, totalS: appearanceS * times })),
+  ]),
   timeFromAppearance: args([record({ appearanceS: seen, factor })]),
-  mixedAppearanceFactor: args([fc.array(record({ factor, parts: within(0.1, 10) }), { minLength: 1, maxLength: 4 })]),
-  handbookAppearanceFactor: args([oneOf("amidol", "metol", "pyro", "hydroquinone", "coffee")], [record({ contrast: oneOf("soft", "normal", "strong"), strengthGPerL: within(1, 10) }, [])]),
-  appearanceEstimate: args([record({ appearanceS: seen, factor, factorLogSd: within(0, 1), reactionS: within(0, 5) }, ["appearanceS", "factor"])]),
+  mixedAppearanceFactor: args([
+    fc.array(record({ factor, parts: within(0.1, 10) }), { minLength: 1, maxLength: 4 }),
+  ]),
+  handbookAppearanceFactor: args(
+    [oneOf("amidol", "metol", "pyro", "hydroquinone", "coffee")],
+    [record({ contrast: oneOf("soft", "normal", "strong"), strengthGPerL: within(1, 10) }, [])],
+  ),
+  appearanceEstimate: args([
+    record({ appearanceS: seen, factor, factorLogSd: within(0, 1), reactionS: within(0, 5) }, [
+      "appearanceS",
+      "factor",
+    ]),
+  ]),
   combineEstimates: args([estimate, estimate]),
   safelightCautions: args([oneOf("blue-sensitive", "orthochromatic", "panchromatic")]),
   // brew
-  massOf: args([record({ ingredient, spoons: above0(100), tablets: above0(100), labelMg: above0(1000), ...spoonOptions }, ["ingredient", "spoons", "tablets", "labelMg"])]),
-  spoonsFor: args([record({ ingredient, massG: above0(1e4), stepSpoons: above0(1), ...spoonOptions }, ["ingredient", "massG"])]),
+  massOf: args([
+    record(
+      { ingredient, spoons: above0(100), tablets: above0(100), labelMg: above0(1000), ...spoonOptions },
+      ["ingredient", "spoons", "tablets", "labelMg"],
+    ),
+  ]),
+  spoonsFor: args([
+    record({ ingredient, massG: above0(1e4), stepSpoons: above0(1), ...spoonOptions }, [
+      "ingredient",
+      "massG",
+    ]),
+  ]),
   sodaMass: args([record({ massG, from: hydrate, to: hydrate })]),
   bakeYield: args([massG]),
-  bakeProgress: args([fc.tuple(above0(1e4), within(0.5, 1.1)).map(([beforeG, left]) => ({ beforeG, afterG: beforeG * left }))]),
+  bakeProgress: args([
+    fc.tuple(above0(1e4), within(0.5, 1.1)).map(([beforeG, left]) => ({ beforeG, afterG: beforeG * left })),
+  ]),
   bakedSoda: args([record({ massG, converted: within(0, 1) })]),
-  bakeTime: args([record({ temperatureC: within(80, 250), converted: within(0.01, 0.999) }, ["temperatureC"])]),
+  bakeTime: args([
+    record({ temperatureC: within(80, 250), converted: within(0.01, 0.999) }, ["temperatureC"]),
+  ]),
   solubility: args([ingredient, within(0, 50)]),
   brewPh: args([brew]),
-  brewStrength: args([brew, brew], [record({ exponent: within(0, 3), sd: within(0, 3), ...origin }, ["exponent"])]),
-  checkBrew: args([brew], [record({ ageH: within(0, 10), filmIso: above0(1e5), softEmulsion: fc.boolean() }, [])]),
+  brewStrength: args(
+    [brew, brew],
+    [record({ exponent: within(0, 3), sd: within(0, 3), ...origin }, ["exponent"])],
+  ),
+  checkBrew: args(
+    [brew],
+    [record({ ageH: within(0, 10), filmIso: above0(1e5), softEmulsion: fc.boolean() }, [])],
+  ),
   scaleBrew: args([brew, above0(1e4)]),
   mixingSteps: args([brew]),
   // learning
@@ -299,12 +716,23 @@ export const valid = {
   predict: args([learned, today]),
   nextTest: args([learned, fc.array(today, { maxLength: 3 }), today]),
   mergeKnowledge: args([oneOf(...learnedAlike), oneOf(...learnedAlike)]),
-  readRunNotes: args([fc.array(note, { maxLength: 4 })], [record({ colon: oneOf("plus", "total"), today: oneOf("2027-01-01") }, [])]),
+  readRunNotes: args(
+    [fc.array(note, { maxLength: 4 })],
+    [record({ colon: oneOf("plus", "total"), today: oneOf("2027-01-01") }, [])],
+  ),
   tidyRuns: args([learned]),
   // recipe
-  checkRecipe: args([fc.oneof(recipe, recipe.map((one) => JSON.stringify(one)))]),
+  checkRecipe: args([
+    fc.oneof(
+      recipe,
+      recipe.map((one) => JSON.stringify(one)),
+    ),
+  ]),
   formatRecipe: args([recipe]),
-  compensateRecipe: args([recipe], [record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000) }, [])]),
+  compensateRecipe: args(
+    [recipe],
+    [record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000) }, [])],
+  ),
   describeCompensation: args([answer]),
   describeCautions: args([answer.map(({ cautions }) => cautions)]),
   // compensate
@@ -318,9 +746,34 @@ export const valid = {
   testStripTimes: args([estimate], [record({ count: fc.integer({ min: 2, max: 25 }) }, [])]),
   fixingTime: args([record({ clearingS: above0(1e4), times: within(1, 10) }, ["clearingS"])]),
   clearingTimeAt: args([record({ clearingS: above0(7200), fromC: bath, toC: bath })]),
-  bathCautions: args([record({ temperatureC: bath, baths, volumeMl: above0(1e5), ...material }, ["temperatureC"])]),
+  bathCautions: args([
+    record({ temperatureC: bath, baths, volumeMl: above0(1e5), ...material }, ["temperatureC"]),
+  ]),
   describePlan: args([planned]),
 };
 
 /** Calls of these cost a hundred times the others', so they get a part of the calls only. */
-export const costly = { startKnowledge: 0.15, learn: 0.03, predict: 0.2, nextTest: 0.05, mergeKnowledge: 0.03, tidyRuns: 0.05, readRunNotes: 0.2, checkRecipe: 0.15, compensateRecipe: 0.5, isoSpeed: 0.5, fitGrowth: 0.2, fitDrift: 0.2, brewPh: 0.2, brewStrength: 0.1, checkBrew: 0.2, developUntil: 0.3, remainingTime: 0.2, startTemperatureFor: 0.1, planProcess: 0.4, replaceDevelopment: 0.3, describePlan: 0.3, bathCautions: 0.5 };
+export const costly = {
+  startKnowledge: 0.15,
+  learn: 0.03,
+  predict: 0.2,
+  nextTest: 0.05,
+  mergeKnowledge: 0.03,
+  tidyRuns: 0.05,
+  readRunNotes: 0.2,
+  checkRecipe: 0.15,
+  compensateRecipe: 0.5,
+  isoSpeed: 0.5,
+  fitGrowth: 0.2,
+  fitDrift: 0.2,
+  brewPh: 0.2,
+  brewStrength: 0.1,
+  checkBrew: 0.2,
+  developUntil: 0.3,
+  remainingTime: 0.2,
+  startTemperatureFor: 0.1,
+  planProcess: 0.4,
+  replaceDevelopment: 0.3,
+  describePlan: 0.3,
+  bathCautions: 0.5,
+};

@@ -10,8 +10,11 @@ import { costly, valid } from "./valid.mjs";
 const { names, callsEach, seed, heartbeat } = workerData;
 const beat = new Int32Array(heartbeat);
 const BATCH = 1000;
-const functions = Object.fromEntries(Object.entries(kinetics).filter(([, value]) => typeof value === "function"));
-const constants = () => JSON.stringify(Object.entries(kinetics).filter(([, value]) => typeof value !== "function"));
+const functions = Object.fromEntries(
+  Object.entries(kinetics).filter(([, value]) => typeof value === "function"),
+);
+const constants = () =>
+  JSON.stringify(Object.entries(kinetics).filter(([, value]) => typeof value !== "function"));
 const shown = (value) => inspect(value, { depth: 8, breakLength: Infinity, maxArrayLength: 20 });
 
 /** The last arguments, for the report of a call that does not end. */
@@ -37,12 +40,29 @@ function fuzz(name) {
       Atomics.store(beat, 0, -1);
       if (outcome.startsWith("FAULT")) throw new Error(outcome);
       counts[outcome] += 1;
-      if (made % 16 === 0 && judge(functions, name, given) !== outcome) throw new Error("FAULT: another outcome the second time");
+      if (made % 16 === 0 && judge(functions, name, given) !== outcome)
+        throw new Error("FAULT: another outcome the second time");
       return true;
     });
     const run = fc.check(property, { seed: seed + batch, numRuns: BATCH, interruptAfterTimeLimit: 30_000 });
-    if (run.failed) return { name, counts, slowestMs, fault: run.errorInstance?.message ?? String(run.error), given: shown(run.counterexample?.[0]), seed: seed + batch, path: run.counterexamplePath };
-    if (globalState() !== before) return { name, counts, slowestMs, fault: "FAULT: something global was changed", given: `some call of the batch with seed ${seed + batch}` };
+    if (run.failed)
+      return {
+        name,
+        counts,
+        slowestMs,
+        fault: run.errorInstance?.message ?? String(run.error),
+        given: shown(run.counterexample?.[0]),
+        seed: seed + batch,
+        path: run.counterexamplePath,
+      };
+    if (globalState() !== before)
+      return {
+        name,
+        counts,
+        slowestMs,
+        fault: "FAULT: something global was changed",
+        given: `some call of the batch with seed ${seed + batch}`,
+      };
   }
   return { name, counts, slowestMs, known: valid[name] !== undefined };
 }

@@ -26,9 +26,10 @@ const logSdOf = ({ lowS, highS }: TimeEstimate): number => Math.log(highS / lowS
 
 describe("printed examples of factor and appearance", () => {
   /*
-   * Cassell: B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development. Abbott: H. G. Abbott (attribution
-   * from memory), Modern Photography in Theory and Practice, ch. VII. Schriever: J. B. Schriever (ed.), Self-Instructing Library of
-   * Practical Photography, Scranton, 1909, ch. XVIII and secs. 505-506.
+   * Cassell: B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development.
+   * Abbott: H. G. Abbott (attribution from memory), Modern Photography in Theory and Practice, ch. VII.
+   * Schriever: J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, ch.
+   * XVIII and secs. 505-506.
    */
   it.each([
     ["Cassell, metol-hydroquinone", 9, 15, 135],
@@ -43,13 +44,29 @@ describe("printed examples of factor and appearance", () => {
     expect(appearanceFactor({ appearanceS, totalS })).toBe(factor);
   });
   it("mixtures: pyro 6 and metol 30 make 18 in equal parts, 14 as four parts and two (Cassell)", () => {
-    expect(mixedAppearanceFactor([{ factor: 6, parts: 1 }, { factor: 30, parts: 1 }])).toBe(18);
-    expect(mixedAppearanceFactor([{ factor: 6, parts: 4 }, { factor: 30, parts: 2 }])).toBe(14);
+    expect(
+      mixedAppearanceFactor([
+        { factor: 6, parts: 1 },
+        { factor: 30, parts: 1 },
+      ]),
+    ).toBe(18);
+    expect(
+      mixedAppearanceFactor([
+        { factor: 6, parts: 4 },
+        { factor: 30, parts: 2 },
+      ]),
+    ).toBe(14);
     expect(mixedAppearanceFactor([{ factor: 6, parts: 3 }])).toBe(6);
   });
   it("Cassell's list: soft, normal, strong", () => {
     const list: Partial<Record<AppearanceAgent, readonly [number, number, number]>> = {
-      amidol: [7, 10, 12], edinol: [14, 20, 24], eikonogen: [8, 12, 15], glycin: [9, 13, 16], metol: [20, 30, 35], "p-aminophenol": [12, 16, 18], pyro: [4, 6, 7],
+      "amidol": [7, 10, 12],
+      "edinol": [14, 20, 24],
+      "eikonogen": [8, 12, 15],
+      "glycin": [9, 13, 16],
+      "metol": [20, 30, 35],
+      "p-aminophenol": [12, 16, 18],
+      "pyro": [4, 6, 7],
     };
     for (const [agent, [soft, normal, strong]] of Object.entries(list)) {
       expect(handbookAppearanceFactor(agent as AppearanceAgent, { contrast: "soft" }).factor).toBe(soft);
@@ -60,7 +77,13 @@ describe("printed examples of factor and appearance", () => {
   it("other printed factors lie within each agent's 90 % interval", () => {
     // Abbott's list; 15 for metol-hydroquinone in Cassell's worked example.
     const others: readonly (readonly [AppearanceAgent, number])[] = [
-      ["hydroquinone", 5.5], ["eikonogen", 9], ["metol", 28], ["amidol", 18], ["pyro-metol", 9], ["metol-hydroquinone", 13], ["metol-hydroquinone", 15],
+      ["hydroquinone", 5.5],
+      ["eikonogen", 9],
+      ["metol", 28],
+      ["amidol", 18],
+      ["pyro-metol", 9],
+      ["metol-hydroquinone", 13],
+      ["metol-hydroquinone", 15],
     ];
     for (const [agent, factor] of others) {
       const { factor: middle, logSd } = handbookAppearanceFactor(agent);
@@ -69,7 +92,11 @@ describe("printed examples of factor and appearance", () => {
   });
   it("Schriever's pyro: factor × strength is constant, 12, 24 and 40 at 2.5, 1.25 and 5/6 grains an ounce, to 8 %", () => {
     const gramsPerL = (grainsPerOunce: number): number => (grainsPerOunce * 64.79891) / 29.5735295625;
-    for (const [strength, factor] of [[2.5, 12], [1.25, 24], [5 / 6, 40]] as const) {
+    for (const [strength, factor] of [
+      [2.5, 12],
+      [1.25, 24],
+      [5 / 6, 40],
+    ] as const) {
       const ours = handbookAppearanceFactor("pyro", { strengthGPerL: gramsPerL(strength) }).factor;
       expect(Math.abs(ours / factor - 1)).toBeLessThan(0.08);
     }
@@ -106,8 +133,13 @@ describe("appearanceEstimate", () => {
     expect(seen.timeS ** 2).toBeCloseTo(seen.lowS * seen.highS, 8);
   });
   it("takes 15 % for the factor and 1.5 s for the hand when nothing is said", () => {
-    expect(logSdOf(appearanceEstimate({ appearanceS: 10, factor: 10 }))).toBeCloseTo(Math.hypot(0.15, 0.15), 12);
-    expect(logSdOf(appearanceEstimate({ appearanceS: 10, factor: 10, factorLogSd: 0, reactionS: 0 }))).toBeCloseTo(0, 12);
+    expect(logSdOf(appearanceEstimate({ appearanceS: 10, factor: 10 }))).toBeCloseTo(
+      Math.hypot(0.15, 0.15),
+      12,
+    );
+    expect(
+      logSdOf(appearanceEstimate({ appearanceS: 10, factor: 10, factorLogSd: 0, reactionS: 0 })),
+    ).toBeCloseTo(0, 12);
   });
   it("refuses what cannot be", () => {
     const refuses = (seen: unknown, error: Error): void => {
@@ -115,9 +147,18 @@ describe("appearanceEstimate", () => {
     };
     const good = { appearanceS: 10, factor: 10 };
     refuses(null, new TypeError("appearanceEstimate: seen must be an object, got null"));
-    refuses({ ...good, factorLogSd: 4 }, new RangeError("appearanceEstimate: factorLogSd must be from 0 to 3, got 4"));
-    refuses({ ...good, reactionS: 61 }, new RangeError("appearanceEstimate: reactionS must be from 0 to 60 s, got 61"));
-    refuses({ ...good, appearanceS: 0 }, new RangeError("timeFromAppearance: appearanceS must be above 0 and at most 100000 s, got 0"));
+    refuses(
+      { ...good, factorLogSd: 4 },
+      new RangeError("appearanceEstimate: factorLogSd must be from 0 to 3, got 4"),
+    );
+    refuses(
+      { ...good, reactionS: 61 },
+      new RangeError("appearanceEstimate: reactionS must be from 0 to 60 s, got 61"),
+    );
+    refuses(
+      { ...good, appearanceS: 0 },
+      new RangeError("timeFromAppearance: appearanceS must be above 0 and at most 100000 s, got 0"),
+    );
     refuses({ factor: 10 }, new TypeError("timeFromAppearance: appearanceS must be a number, got undefined"));
   });
 });
@@ -125,7 +166,10 @@ describe("appearanceEstimate", () => {
 describe("combineEstimates", () => {
   it("weighs by 1/variance in ln(time)", () => {
     const both = combineEstimates(estimate(400, 0.2), estimate(500, 0.1));
-    expect(Math.log(both.timeS)).toBeCloseTo((Math.log(400) / 0.04 + Math.log(500) / 0.01) / (1 / 0.04 + 1 / 0.01), 12);
+    expect(Math.log(both.timeS)).toBeCloseTo(
+      (Math.log(400) / 0.04 + Math.log(500) / 0.01) / (1 / 0.04 + 1 / 0.01),
+      12,
+    );
     expect(logSdOf(both)).toBeCloseTo(1 / Math.sqrt(1 / 0.04 + 1 / 0.01), 12);
     expect(both.apart).toBeCloseTo(Math.log(500 / 400) / Math.hypot(0.2, 0.1), 12);
     expect(both.cautions).toEqual([]);
@@ -140,7 +184,8 @@ describe("combineEstimates", () => {
   });
   it("says when they disagree beyond chance: 1.96 standard deviations", () => {
     const sd = Math.hypot(0.1, 0.1);
-    const apart = (deviations: number): readonly unknown[] => combineEstimates(estimate(400, 0.1), estimate(400 * Math.exp(deviations * sd), 0.1)).cautions;
+    const apart = (deviations: number): readonly unknown[] =>
+      combineEstimates(estimate(400, 0.1), estimate(400 * Math.exp(deviations * sd), 0.1)).cautions;
     expect(apart(1.95)).toEqual([]);
     expect(apart(-1.95)).toEqual([]);
     expect(apart(-2)).toHaveLength(1);
@@ -148,7 +193,8 @@ describe("combineEstimates", () => {
       {
         code: "estimates-disagree",
         severity: "warn",
-        message: "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
+        message:
+          "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
         limit: 1.96,
         actual: expect.closeTo(2, 9),
       },
@@ -156,8 +202,17 @@ describe("combineEstimates", () => {
   });
   it("takes exact estimates", () => {
     const exact = estimate(400, 0);
-    expect(combineEstimates(exact, estimate(500, 0.1))).toMatchObject({ timeS: expect.closeTo(400, 9), lowS: expect.closeTo(400, 9) });
-    expect(combineEstimates(exact, exact)).toEqual({ timeS: expect.closeTo(400, 9), lowS: expect.closeTo(400, 9), highS: expect.closeTo(400, 9), apart: 0, cautions: [] });
+    expect(combineEstimates(exact, estimate(500, 0.1))).toMatchObject({
+      timeS: expect.closeTo(400, 9),
+      lowS: expect.closeTo(400, 9),
+    });
+    expect(combineEstimates(exact, exact)).toEqual({
+      timeS: expect.closeTo(400, 9),
+      lowS: expect.closeTo(400, 9),
+      highS: expect.closeTo(400, 9),
+      apart: 0,
+      cautions: [],
+    });
     const apart = combineEstimates(exact, estimate(441, 0));
     expect(apart.timeS).toBeCloseTo(420, 9);
     expect(apart.apart).toBe(Number.MAX_VALUE);
@@ -165,14 +220,28 @@ describe("combineEstimates", () => {
   });
   it("refuses what is no estimate", () => {
     const good = estimate(400, 0.1);
-    expect(() => combineEstimates(anyOf(null), good)).toThrow(new TypeError("combineEstimates: a must be an object, got null"));
-    expect(() => combineEstimates(good, anyOf(5))).toThrow(new TypeError("combineEstimates: b must be an object, got 5"));
-    expect(() => combineEstimates({ ...good, timeS: 0 }, good)).toThrow(new RangeError("combineEstimates: a.timeS must be above 0 and at most 1000000000 s, got 0"));
-    expect(() => combineEstimates({ ...good, lowS: 0 }, good)).toThrow(new RangeError("combineEstimates: a.lowS must be above 0 and at most 1000000000 s, got 0"));
-    expect(() => combineEstimates({ ...good, highS: 2e9 }, good)).toThrow(new RangeError("combineEstimates: a.highS must be above 0 and at most 1000000000 s, got 2000000000"));
-    expect(() => combineEstimates(good, { ...good, highS: anyOf("1") })).toThrow(new TypeError('combineEstimates: b.highS must be a number, got "1"'));
+    expect(() => combineEstimates(anyOf(null), good)).toThrow(
+      new TypeError("combineEstimates: a must be an object, got null"),
+    );
+    expect(() => combineEstimates(good, anyOf(5))).toThrow(
+      new TypeError("combineEstimates: b must be an object, got 5"),
+    );
+    expect(() => combineEstimates({ ...good, timeS: 0 }, good)).toThrow(
+      new RangeError("combineEstimates: a.timeS must be above 0 and at most 1000000000 s, got 0"),
+    );
+    expect(() => combineEstimates({ ...good, lowS: 0 }, good)).toThrow(
+      new RangeError("combineEstimates: a.lowS must be above 0 and at most 1000000000 s, got 0"),
+    );
+    expect(() => combineEstimates({ ...good, highS: 2e9 }, good)).toThrow(
+      new RangeError("combineEstimates: a.highS must be above 0 and at most 1000000000 s, got 2000000000"),
+    );
+    expect(() => combineEstimates(good, { ...good, highS: anyOf("1") })).toThrow(
+      new TypeError('combineEstimates: b.highS must be a number, got "1"'),
+    );
     const order = (lowS: number, highS: number): RangeError =>
-      new RangeError(`combineEstimates: a must have lowS, timeS and highS in that order, got ${lowS}, 400 and ${highS} s`);
+      new RangeError(
+        `combineEstimates: a must have lowS, timeS and highS in that order, got ${lowS}, 400 and ${highS} s`,
+      );
     expect(() => combineEstimates({ timeS: 400, lowS: 401, highS: 500 }, good)).toThrow(order(401, 500));
     expect(() => combineEstimates({ timeS: 400, lowS: 300, highS: 399 }, good)).toThrow(order(300, 399));
   });
@@ -184,47 +253,80 @@ describe("safelightCautions", () => {
       {
         code: "panchromatic-dark",
         severity: "stop",
-        message: "Panchromatic: develop in complete darkness, by time and temperature. No safelight shows the image without fogging it.",
+        message:
+          "Panchromatic: develop in complete darkness, by time and temperature. No safelight shows the image without fogging it.",
       },
     ]);
     expect(safelightCautions("orthochromatic")).toEqual([
       {
         code: "safelight-red",
         severity: "warn",
-        message: "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as long as you will look.",
+        message:
+          "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as long as you will look.",
       },
     ]);
     expect(safelightCautions("blue-sensitive")).toEqual([
       {
         code: "safelight-amber",
         severity: "note",
-        message: "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as long as you will look.",
+        message:
+          "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as long as you will look.",
       },
     ]);
   });
   it("knows no others", () => {
     expect(() => safelightCautions(anyOf("infrared"))).toThrow(
-      new RangeError('safelightCautions: sensitization must be one of blue-sensitive, orthochromatic, panchromatic, got "infrared"'),
+      new RangeError(
+        'safelightCautions: sensitization must be one of blue-sensitive, orthochromatic, panchromatic, got "infrared"',
+      ),
     );
-    expect(() => safelightCautions(anyOf(undefined))).toThrow(new TypeError("safelightCautions: sensitization must be text, got undefined"));
+    expect(() => safelightCautions(anyOf(undefined))).toThrow(
+      new TypeError("safelightCautions: sensitization must be text, got undefined"),
+    );
   });
 });
 
 describe("the rest refuses", () => {
   it("by name", () => {
-    expect(() => appearanceFactor(anyOf(null))).toThrow(new TypeError("appearanceFactor: times must be an object, got null"));
-    expect(() => appearanceFactor({ appearanceS: 0, totalS: 60 })).toThrow(new RangeError("appearanceFactor: appearanceS must be above 0 and at most 100000 s, got 0"));
-    expect(() => appearanceFactor({ appearanceS: 10, totalS: 0 })).toThrow(new RangeError("appearanceFactor: totalS must be above 0 and at most 10000000 s, got 0"));
-    expect(() => appearanceFactor({ appearanceS: 10, totalS: 5 })).toThrow(new RangeError("appearanceFactor: totalS over appearanceS must be from 1 to 1000, got 0.5"));
-    expect(() => timeFromAppearance(anyOf(5))).toThrow(new TypeError("timeFromAppearance: seen must be an object, got 5"));
-    expect(() => timeFromAppearance({ appearanceS: 10, factor: 0.5 })).toThrow(new RangeError("timeFromAppearance: factor must be from 1 to 1000, got 0.5"));
-    expect(() => mixedAppearanceFactor(anyOf(5))).toThrow(new TypeError("mixedAppearanceFactor: mixture must be an array, got 5"));
-    expect(() => mixedAppearanceFactor([])).toThrow(new RangeError("mixedAppearanceFactor: mixture must hold at least 1, got 0"));
-    expect(() => mixedAppearanceFactor([anyOf(null)])).toThrow(new TypeError("mixedAppearanceFactor: mixture[0] must be an object, got null"));
-    expect(() => mixedAppearanceFactor([{ factor: 0, parts: 1 }])).toThrow(new RangeError("mixedAppearanceFactor: mixture[0].factor must be from 1 to 1000, got 0"));
-    expect(() => mixedAppearanceFactor([{ factor: 5, parts: 0 }])).toThrow(new RangeError("mixedAppearanceFactor: mixture[0].parts must be above 0 and at most 1000000, got 0"));
-    expect(() => handbookAppearanceFactor(anyOf("coffee"))).toThrow(/^handbookAppearanceFactor: agent must be one of amidol, edinol, .*, got "coffee"$/);
-    expect(() => handbookAppearanceFactor("pyro", anyOf(3))).toThrow(new TypeError("handbookAppearanceFactor: options must be an object, got 3"));
+    expect(() => appearanceFactor(anyOf(null))).toThrow(
+      new TypeError("appearanceFactor: times must be an object, got null"),
+    );
+    expect(() => appearanceFactor({ appearanceS: 0, totalS: 60 })).toThrow(
+      new RangeError("appearanceFactor: appearanceS must be above 0 and at most 100000 s, got 0"),
+    );
+    expect(() => appearanceFactor({ appearanceS: 10, totalS: 0 })).toThrow(
+      new RangeError("appearanceFactor: totalS must be above 0 and at most 10000000 s, got 0"),
+    );
+    expect(() => appearanceFactor({ appearanceS: 10, totalS: 5 })).toThrow(
+      new RangeError("appearanceFactor: totalS over appearanceS must be from 1 to 1000, got 0.5"),
+    );
+    expect(() => timeFromAppearance(anyOf(5))).toThrow(
+      new TypeError("timeFromAppearance: seen must be an object, got 5"),
+    );
+    expect(() => timeFromAppearance({ appearanceS: 10, factor: 0.5 })).toThrow(
+      new RangeError("timeFromAppearance: factor must be from 1 to 1000, got 0.5"),
+    );
+    expect(() => mixedAppearanceFactor(anyOf(5))).toThrow(
+      new TypeError("mixedAppearanceFactor: mixture must be an array, got 5"),
+    );
+    expect(() => mixedAppearanceFactor([])).toThrow(
+      new RangeError("mixedAppearanceFactor: mixture must hold at least 1, got 0"),
+    );
+    expect(() => mixedAppearanceFactor([anyOf(null)])).toThrow(
+      new TypeError("mixedAppearanceFactor: mixture[0] must be an object, got null"),
+    );
+    expect(() => mixedAppearanceFactor([{ factor: 0, parts: 1 }])).toThrow(
+      new RangeError("mixedAppearanceFactor: mixture[0].factor must be from 1 to 1000, got 0"),
+    );
+    expect(() => mixedAppearanceFactor([{ factor: 5, parts: 0 }])).toThrow(
+      new RangeError("mixedAppearanceFactor: mixture[0].parts must be above 0 and at most 1000000, got 0"),
+    );
+    expect(() => handbookAppearanceFactor(anyOf("coffee"))).toThrow(
+      /^handbookAppearanceFactor: agent must be one of amidol, edinol, .*, got "coffee"$/,
+    );
+    expect(() => handbookAppearanceFactor("pyro", anyOf(3))).toThrow(
+      new TypeError("handbookAppearanceFactor: options must be an object, got 3"),
+    );
     expect(() => handbookAppearanceFactor("pyro", { contrast: anyOf("hard") })).toThrow(
       new RangeError('handbookAppearanceFactor: contrast must be one of soft, normal, strong, got "hard"'),
     );

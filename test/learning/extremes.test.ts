@@ -1,6 +1,7 @@
 /*
- * The far ends of learning: outcomes that claim to be exact, runs that are one run over and over, laws so steep that no clock shows their times. Whatever
- * comes in, learning ends, its numbers are numbers, and no number is known better than the runs can tell. All runs are invented.
+ * The far ends of learning: outcomes that claim to be exact, runs that are one run over and over, laws so
+ * steep that no clock shows their times. Whatever comes in, learning ends, its numbers are numbers, and no
+ * number is known better than the runs can tell. All runs are invented.
  */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
@@ -10,16 +11,24 @@ import { robustPosterior, type Reading } from "../../src/learning/robust.js";
 import { baseline, good, start, stated } from "./start.js";
 
 const numbersIn = (value: unknown): number[] =>
-  typeof value === "number" ? [value] : typeof value === "object" && value !== null ? Object.values(value).flatMap(numbersIn) : [];
+  typeof value === "number"
+    ? [value]
+    : typeof value === "object" && value !== null
+      ? Object.values(value).flatMap(numbersIn)
+      : [];
 
-const edge = (max: number) => fc.oneof(fc.constantFrom(0, max / 1e3, max), fc.double({ min: 0, max, noNaN: true }));
+const edge = (max: number) =>
+  fc.oneof(fc.constantFrom(0, max / 1e3, max), fc.double({ min: 0, max, noNaN: true }));
 const run: fc.Arbitrary<Run> = fc.record({
   timeS: fc.constantFrom(1, 510, 1e6),
   temperatureC: fc.constantFrom(0, 18, 20, 100),
   dilution: fc.constantFrom("stock", "1+9", "1+1000"),
   usedCm2PerL: edge(1e6),
   ageH: edge(1e6),
-  outcome: fc.record({ kind: fc.constant("good" as const), logSd: fc.constantFrom(1e-30, 1e-12, 1e-9, 1e-8, 1e-6, 1e-4, 0.1, 3) }),
+  outcome: fc.record({
+    kind: fc.constant("good" as const),
+    logSd: fc.constantFrom(1e-30, 1e-12, 1e-9, 1e-8, 1e-6, 1e-4, 0.1, 3),
+  }),
 });
 
 describe("learning from anything", () => {
@@ -27,8 +36,16 @@ describe("learning from anything", () => {
     const laws = fc.record(
       {
         age: fc.oneof(
-          fc.record({ kind: fc.constant("half-life" as const), halfLifeH: fc.constantFrom(1e-30, 1, 24, 1e6), sdLog: fc.constantFrom(0, 0.3, 3) }),
-          fc.record({ kind: fc.constant("slowing" as const), perRootH: fc.constantFrom(-1, 0, 1), sdPerRootH: fc.constantFrom(0, 3) }),
+          fc.record({
+            kind: fc.constant("half-life" as const),
+            halfLifeH: fc.constantFrom(1e-30, 1, 24, 1e6),
+            sdLog: fc.constantFrom(0, 0.3, 3),
+          }),
+          fc.record({
+            kind: fc.constant("slowing" as const),
+            perRootH: fc.constantFrom(-1, 0, 1),
+            sdPerRootH: fc.constantFrom(0, 3),
+          }),
         ),
         use: fc.record({
           increase: fc.constantFrom(0, 0.08, 10),
@@ -40,27 +57,38 @@ describe("learning from anything", () => {
       { requiredKeys: [] },
     );
     fc.assert(
-      fc.property(laws, fc.constantFrom("estimated" as const, "stated" as const), fc.array(run, { maxLength: 3 }), fc.integer({ min: 1, max: 4 }), (given, noise, few, times) => {
-        const before = startKnowledge({ ...baseline, dilution: "1+9" }, { laws: given, noise });
-        const known = learn(before, Array.from({ length: times }, () => few).flat());
-        expect(numbersIn([known.parameters, known.joint, known.scatter, known.setAside]).every(Number.isFinite)).toBe(true);
-        known.parameters.forEach(({ sd, priorSd }) => {
-          expect(sd).toBeGreaterThanOrEqual(0);
-          expect(sd).toBeLessThanOrEqual(priorSd);
-        });
-        expect(numbersIn(tidyRuns(known)).every(Number.isFinite)).toBe(true);
-        expect(nextTest(known, [{ temperatureC: 18 }], {})[0]!.expectedLogSd).toBeGreaterThanOrEqual(0);
-        const { lowS, timeS, highS } = predict(known, { temperatureC: 18 });
-        expect(lowS <= timeS && timeS <= highS).toBe(true);
-      }),
+      fc.property(
+        laws,
+        fc.constantFrom("estimated" as const, "stated" as const),
+        fc.array(run, { maxLength: 3 }),
+        fc.integer({ min: 1, max: 4 }),
+        (given, noise, few, times) => {
+          const before = startKnowledge({ ...baseline, dilution: "1+9" }, { laws: given, noise });
+          const known = learn(before, Array.from({ length: times }, () => few).flat());
+          expect(
+            numbersIn([known.parameters, known.joint, known.scatter, known.setAside]).every(Number.isFinite),
+          ).toBe(true);
+          known.parameters.forEach(({ sd, priorSd }) => {
+            expect(sd).toBeGreaterThanOrEqual(0);
+            expect(sd).toBeLessThanOrEqual(priorSd);
+          });
+          expect(numbersIn(tidyRuns(known)).every(Number.isFinite)).toBe(true);
+          expect(nextTest(known, [{ temperatureC: 18 }], {})[0]!.expectedLogSd).toBeGreaterThanOrEqual(0);
+          const { lowS, timeS, highS } = predict(known, { temperatureC: 18 });
+          expect(lowS <= timeS && timeS <= highS).toBe(true);
+        },
+      ),
     );
   });
   it("takes no outcome for better than a hundredth of a per cent of time", () => {
-    const sure = (logSd: number) => learn(stated, [good(600, 18, { outcome: { kind: "good", logSd } })]).parameters;
+    const sure = (logSd: number) =>
+      learn(stated, [good(600, 18, { outcome: { kind: "good", logSd } })]).parameters;
     expect(sure(1e-30)).toEqual(sure(1e-4));
     expect(sure(1e-4)[0]!.sd).toBeLessThan(sure(1.1e-4)[0]!.sd);
     // Measured to 1e-9 of density at the wanted one, an outcome is no better either.
-    const patch = learn(stated, [good(600, 18, { outcome: { kind: "density", density: 0.7, wanted: 0.7, sd: 1e-9 } })]).parameters;
+    const patch = learn(stated, [
+      good(600, 18, { outcome: { kind: "density", density: 0.7, wanted: 0.7, sd: 1e-9 } }),
+    ]).parameters;
     expect(patch).toEqual(sure(1e-4));
   });
   it("two exact outcomes that disagree, under conditions that cannot be told apart, meet in the middle", () => {
@@ -78,27 +106,50 @@ describe("runs that the laws cannot reach", () => {
   const reason = "too far from the baseline for the laws";
   it.each([
     ["a bath of 200 half-lives", { kind: "half-life", halfLifeH: 1, sdLog: 0.1 } as const, 200],
-    ["a bath of 50 half-lives known to a factor of e³", { kind: "half-life", halfLifeH: 1, sdLog: 3 } as const, 50],
+    [
+      "a bath of 50 half-lives known to a factor of e³",
+      { kind: "half-life", halfLifeH: 1, sdLog: 3 } as const,
+      50,
+    ],
   ])("sets aside by name: %s", (_, age, ageH) => {
-    const known = learn(startKnowledge(baseline, { laws: { age } }), [good(600, 20, { ageH }), good(520, 20)]);
-    expect(known.setAside).toEqual([{ run: known.runs.findIndex((each) => each.ageH === ageH), reason, weight: 0 }]);
+    const known = learn(startKnowledge(baseline, { laws: { age } }), [
+      good(600, 20, { ageH }),
+      good(520, 20),
+    ]);
+    expect(known.setAside).toEqual([
+      { run: known.runs.findIndex((each) => each.ageH === ageH), reason, weight: 0 },
+    ]);
     expect(known.parameters[0]!.runs).toBe(1);
   });
   it("fits a run at the border and says no time for one past it", () => {
-    const from = startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: Math.LN2, sdLog: 0 } } });
+    const from = startKnowledge(baseline, {
+      laws: { age: { kind: "half-life", halfLifeH: Math.LN2, sdLog: 0 } },
+    });
     // ln(time) is the age in hours under this law.
-    expect(learn(from, [good(600, 20, { ageH: 99 })]).setAside).toMatchObject([{ run: 0, reason: "disagrees with the others beyond chance" }]);
+    expect(learn(from, [good(600, 20, { ageH: 99 })]).setAside).toMatchObject([
+      { run: 0, reason: "disagrees with the others beyond chance" },
+    ]);
     const known = learn(from, [good(600, 20, { ageH: 101 })]);
     expect(known.setAside).toEqual([{ run: 0, reason, weight: 0 }]);
     expect(tidyRuns(known)[0]).toMatchObject({ fittedS: null, logResidual: null, reason, weight: 0 });
-    expect(() => nextTest(from, [{ ageH: 101 }], {})).toThrow(new RangeError(`nextTest: candidates[0] has no place in the model: ${reason}`));
+    expect(() => nextTest(from, [{ ageH: 101 }], {})).toThrow(
+      new RangeError(`nextTest: candidates[0] has no place in the model: ${reason}`),
+    );
   });
 });
 
 describe("a number that was known exactly", () => {
   it("is taught by no run and stays as it was given", () => {
-    const temperature = { kind: "arrhenius", activationEnergyKJPerMol: 70, sdKJPerMol: 0, sources: ["invented"] } as const;
-    const known = learn(startKnowledge(baseline, { baseLogSd: 0, laws: { temperature } }), [good(700, 18), good(760, 17)]);
+    const temperature = {
+      kind: "arrhenius",
+      activationEnergyKJPerMol: 70,
+      sdKJPerMol: 0,
+      sources: ["invented"],
+    } as const;
+    const known = learn(startKnowledge(baseline, { baseLogSd: 0, laws: { temperature } }), [
+      good(700, 18),
+      good(760, 17),
+    ]);
     expect(known.parameters.slice(0, 2)).toEqual([
       { cause: "baseline", value: 0, sd: 0, priorSd: 0, runs: 0 },
       { cause: "temperature", value: 70, sd: 0, priorSd: 0, runs: 0 },
@@ -111,10 +162,15 @@ describe("a number that was known exactly", () => {
 });
 
 describe("the posterior of twin rows", () => {
-  // (I + p·aaᵀ)⁻¹ = I − p·aaᵀ/(1 + p·aᵀa): J. Sherman and W. J. Morrison, Ann. Math. Statist. 21, 1950, p. 124.
+  // (I + p·aaᵀ)⁻¹ = I − p·aaᵀ/(1 + p·aᵀa): J. Sherman and W. J. Morrison, Ann. Math. Statist. 21, 1950, p.
+  // 124.
   it.each([1, 1e4, 1e8])("at a precision of %d each is the closed form", (precision) => {
     const row = [0.3, -2, 1.5];
-    const { spread, mean } = posterior(3, [1, 1].map((surprise) => ({ slopes: row, surprise })), [1 / precision, 1 / precision]);
+    const { spread, mean } = posterior(
+      3,
+      [1, 1].map((surprise) => ({ slopes: row, surprise })),
+      [1 / precision, 1 / precision],
+    );
     const p = 2 * precision;
     const square = 0.09 + 4 + 2.25;
     row.forEach((a, i) => {
@@ -125,7 +181,11 @@ describe("the posterior of twin rows", () => {
     });
   });
   it("at a precision that swamps the prior is a covariance all the same", () => {
-    const { spread } = posterior(2, [1, 1].map((surprise) => ({ slopes: [1, 1], surprise })), [1e-20, 1e-20]);
+    const { spread } = posterior(
+      2,
+      [1, 1].map((surprise) => ({ slopes: [1, 1], surprise })),
+      [1e-20, 1e-20],
+    );
     expect(spread.flat().every(Number.isFinite)).toBe(true);
     spread.forEach((row) => {
       expect(dot(row, row)).toBeGreaterThan(0);
@@ -154,11 +214,14 @@ describe("the robust posterior", () => {
     "ends where weights and scatter follow from each other, also under runs that contradict by far",
     (readings) => {
       const { mean, spread, weights, scatter } = robustPosterior(3, readings, false);
-      const misses = readings.map(({ slopes, surprise, variance }) => (surprise - dot(slopes, mean)) ** 2 / variance);
+      const misses = readings.map(
+        ({ slopes, surprise, variance }) => (surprise - dot(slopes, mean)) ** 2 / variance,
+      );
       misses.forEach((miss, i) => {
         expect(weights[i]).toBeCloseTo(Math.min(1, (2 * scatter) / Math.sqrt(miss)), 2);
       });
-      // Two figures, a fiftieth of what is known of a scatter: under such readings 200 rounds do not always reach the third.
+      // Two figures, a fiftieth of what is known of a scatter: under such readings 200 rounds do not always
+      // reach the third.
       // Eight runs about 1 beside the held squares, whose mean is 0.920537 for normal noise.
       const free = readings.length - spread.reduce((sum, row) => sum + 1 - dot(row, row), 0);
       const held = misses.reduce((sum, miss) => sum + Math.min(miss, 4 * scatter ** 2), 0);

@@ -31,9 +31,16 @@ const logSd = (known: LearnedKnowledge, conditions: object): number => {
 const outcome: fc.Arbitrary<Outcome> = fc.oneof(
   fc.record({ kind: fc.constant("good" as const) }),
   fc.record({ kind: fc.constant("good" as const), logSd: fc.double({ min: 0.02, max: 0.5, noNaN: true }) }),
-  fc.record({ kind: fc.constant("judged" as const), timeRatio: fc.double({ min: 0.5, max: 2, noNaN: true }) }),
+  fc.record({
+    kind: fc.constant("judged" as const),
+    timeRatio: fc.double({ min: 0.5, max: 2, noNaN: true }),
+  }),
   fc.record({ kind: fc.constant("steps" as const), steps: fc.constantFrom(-1, -0.5, 0, 0.5, 1) }),
-  fc.record({ kind: fc.constant("gamma" as const), gamma: fc.double({ min: 0.4, max: 0.9, noNaN: true }), wanted: fc.constant(0.6) }),
+  fc.record({
+    kind: fc.constant("gamma" as const),
+    gamma: fc.double({ min: 0.4, max: 0.9, noNaN: true }),
+    wanted: fc.constant(0.6),
+  }),
   fc.record({ kind: fc.constant("failed" as const), note: fc.constant("light leak") }),
 );
 const run: fc.Arbitrary<Run> = fc.record(
@@ -41,7 +48,12 @@ const run: fc.Arbitrary<Run> = fc.record(
     timeS: fc.double({ min: 200, max: 1500, noNaN: true }),
     temperatureC: fc.double({ min: 8, max: 32, noNaN: true }),
     dilution: fc.constantFrom("stock", "1+4", "1+9", "1+19"),
-    agitation: fc.constantFrom<NonNullable<Run["agitation"]>>("continuous", "stand", { everyS: 30 }, { everyS: 120 }),
+    agitation: fc.constantFrom<NonNullable<Run["agitation"]>>(
+      "continuous",
+      "stand",
+      { everyS: 30 },
+      { everyS: 120 },
+    ),
     usedCm2PerL: fc.constantFrom(0, 516, 2000),
     ageH: fc.constantFrom(0, 1, 30),
     outcome,
@@ -58,33 +70,84 @@ describe("startKnowledge", () => {
     expect(start.dilution).toEqual({ ...genericDilutionLaw, runs: 0 });
     expect(start.agitation).toEqual({ ...genericAgitationLaw, runs: 0 });
     expect(start.use).toEqual({ ...genericUseLaw, runs: 0 });
-    expect(start.age).toEqual({ kind: "slowing", perRootH: 0, sdPerRootH: 0.1, runs: 0, sources: ["no law of age: taken as unchanged"] });
-    expect(start).toMatchObject({ schema: 1, runs: [], setAside: [], advice: [], scatter: 1, baseline: { ...baseline, logSd: 0.2 } });
+    expect(start.age).toEqual({
+      kind: "slowing",
+      perRootH: 0,
+      sdPerRootH: 0.1,
+      runs: 0,
+      sources: ["no law of age: taken as unchanged"],
+    });
+    expect(start).toMatchObject({
+      schema: 1,
+      runs: [],
+      setAside: [],
+      advice: [],
+      scatter: 1,
+      baseline: { ...baseline, logSd: 0.2 },
+    });
     expect(start.baseline.runs).toBeUndefined();
     expect(start.prior).toEqual({ baseline, baseLogSd: 0.2, laws: {}, noise: "estimated" });
-    expect(start.joint.correlation).toEqual(start.joint.causes.map((_, i) => start.joint.causes.map((__, j) => Number(i === j))));
+    expect(start.joint.correlation).toEqual(
+      start.joint.causes.map((_, i) => start.joint.causes.map((__, j) => Number(i === j))),
+    );
   });
   it("predicts as compensate does with no knowledge, but for the spread of the starting time", () => {
-    const conditions = { temperatureC: 14, dilution: "1+14", agitation: { everyS: 30 }, usedCm2PerL: 516, ageH: 2 };
+    const conditions = {
+      temperatureC: 14,
+      dilution: "1+14",
+      agitation: { everyS: 30 },
+      usedCm2PerL: 516,
+      ageH: 2,
+    };
     const bare = compensate({ ...baseline, logSd: 0.2 }, conditions);
     const answer = predict(start, conditions);
     expect(answer.timeS).toBe(bare.timeS);
     expect(answer.highS).toBeCloseTo(bare.highS, 9);
-    expect(answer.factors.map(({ basis }) => basis)).toEqual(["given", "default", "default", "default", "default", "default"]);
+    expect(answer.factors.map(({ basis }) => basis)).toEqual([
+      "given",
+      "default",
+      "default",
+      "default",
+      "default",
+      "default",
+    ]);
   });
   it("takes a spread from the options, then from the baseline", () => {
     expect(startKnowledge({ ...baseline, logSd: 0.07 }).baseline.logSd).toBe(0.07);
     expect(startKnowledge({ ...baseline, logSd: 0.07 }, { baseLogSd: 0.3 }).baseline.logSd).toBe(0.3);
   });
   it("takes laws of every form as the prior, and keeps them as given until a run bears on them", () => {
-    const table = { kind: "table", rows: [{ temperatureC: 15, timeS: 800 }, { temperatureC: 20, timeS: 510 }, { temperatureC: 25, timeS: 340 }] } as const;
-    const dilutions = { kind: "table", rows: [{ dilution: "1+4", timeS: 300 }, { dilution: "1+9", timeS: 510 }, { dilution: "1+19", timeS: 900 }], sources: ["own table"] } as const;
-    const laws = { temperature: table, dilution: dilutions, age: { kind: "half-life", halfLifeH: 24 }, use: { increase: 0.1, perCm2PerL: 500, growth: "compound", sources: ["label"] } } as const;
+    const table = {
+      kind: "table",
+      rows: [
+        { temperatureC: 15, timeS: 800 },
+        { temperatureC: 20, timeS: 510 },
+        { temperatureC: 25, timeS: 340 },
+      ],
+    } as const;
+    const dilutions = {
+      kind: "table",
+      rows: [
+        { dilution: "1+4", timeS: 300 },
+        { dilution: "1+9", timeS: 510 },
+        { dilution: "1+19", timeS: 900 },
+      ],
+      sources: ["own table"],
+    } as const;
+    const laws = {
+      temperature: table,
+      dilution: dilutions,
+      age: { kind: "half-life", halfLifeH: 24 },
+      use: { increase: 0.1, perCm2PerL: 500, growth: "compound", sources: ["label"] },
+    } as const;
     const known = startKnowledge(baseline, { laws });
     expect(known.temperature).toBe(table);
     expect(known.dilution).toBe(dilutions);
     // The prior of a table: the Arrhenius law through its own rows 5 °C either side.
-    expect(parameter(known, "temperature").value).toBeCloseTo((8.314462618e-3 * Math.log(800 / 340)) / (1 / 288.15 - 1 / 298.15), 9);
+    expect(parameter(known, "temperature").value).toBeCloseTo(
+      (8.314462618e-3 * Math.log(800 / 340)) / (1 / 288.15 - 1 / 298.15),
+      9,
+    );
     expect(parameter(known, "dilution").value).toBeCloseTo(0.79, 2);
     expect(parameter(known, "use")).toMatchObject({ value: 0.1, sd: 0.025 });
     expect(parameter(known, "age").value).toBeCloseTo(Math.LN2 / 24, 12);
@@ -95,10 +158,14 @@ describe("startKnowledge", () => {
     expect(taught.use).toMatchObject({ growth: "compound", perCm2PerL: 500, runs: 1, sources: ["label"] });
     expect(taught.age).toMatchObject({ kind: "half-life", runs: 1 });
     expect(taught.agitation).toEqual(known.agitation);
-    const coefficient = startKnowledge(baseline, { laws: { temperature: handbookTemperatureLaw("pyro-metol") } });
+    const coefficient = startKnowledge(baseline, {
+      laws: { temperature: handbookTemperatureLaw("pyro-metol") },
+    });
     expect(coefficient.temperature).toEqual(handbookTemperatureLaw("pyro-metol"));
     expect(predict(coefficient, { temperatureC: 15 }).factors[1]?.basis).toBe("handbook");
-    expect(learn(coefficient, [good(600, 15)]).temperature?.sources).toEqual(handbookTemperatureLaw("pyro-metol").sources);
+    expect(learn(coefficient, [good(600, 15)]).temperature?.sources).toEqual(
+      handbookTemperatureLaw("pyro-metol").sources,
+    );
   });
   it("brings a law at the edges of the scale to a form that can be learned, and gives laws without a spread one", () => {
     const laws = {
@@ -107,16 +174,22 @@ describe("startKnowledge", () => {
       agitation: { staleLoss: 0.5, staleTimeS: 60 },
       age: { kind: "slowing", perRootH: 0.05 },
     } as const;
-    for (const [temperatureC, low, high] of [[2, 0, 7], [99, 94, 100]] as const) {
+    for (const [temperatureC, low, high] of [
+      [2, 0, 7],
+      [99, 94, 100],
+    ] as const) {
       const known = startKnowledge({ timeS: 510, temperatureC }, { laws });
-      const energy = (8.314462618e-3 * Math.LN2 * (high - low)) / 10 / (1 / (low + 273.15) - 1 / (high + 273.15));
+      const energy =
+        (8.314462618e-3 * Math.LN2 * (high - low)) / 10 / (1 / (low + 273.15) - 1 / (high + 273.15));
       expect(parameter(known, "temperature").value).toBeCloseTo(energy, 8);
     }
     const known = startKnowledge(baseline, { laws });
     expect(parameter(known, "dilution")).toMatchObject({ value: 1, priorSd: 0.15 });
     expect(parameter(known, "agitation")).toMatchObject({ value: 0.5, priorSd: 0.3 });
     expect(parameter(known, "age")).toMatchObject({ value: 0.05, priorSd: 0.1 });
-    const plain = startKnowledge(baseline, { laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } } });
+    const plain = startKnowledge(baseline, {
+      laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } },
+    });
     expect(parameter(plain, "temperature")).toMatchObject({ value: 50, priorSd: 12 });
   });
 });
@@ -135,10 +208,25 @@ describe("learn", () => {
     ["good", { kind: "good" }, 0, 0.1],
     ["judged", { kind: "judged", timeRatio: 1.3 }, ln(1.3), Math.hypot(0.1, ln(1.3) / 4)],
     ["a step over", { kind: "steps", steps: 1 }, -ln(1.4), Math.hypot(0.1, ln(1.4) / 4)],
-    ["two steps under at 1.3 each", { kind: "steps", steps: -2, perStep: 1.3 }, 2 * ln(1.3), Math.hypot(0.1, (2 * ln(1.3)) / 4)],
-    ["gamma", { kind: "gamma", gamma: 0.5, wanted: 0.6 }, ln(1.2) / 0.7, Math.hypot(0.05 / 0.5 / 0.7, (0.2 * ln(1.2)) / 0.7)],
+    [
+      "two steps under at 1.3 each",
+      { kind: "steps", steps: -2, perStep: 1.3 },
+      2 * ln(1.3),
+      Math.hypot(0.1, (2 * ln(1.3)) / 4),
+    ],
+    [
+      "gamma",
+      { kind: "gamma", gamma: 0.5, wanted: 0.6 },
+      ln(1.2) / 0.7,
+      Math.hypot(0.05 / 0.5 / 0.7, (0.2 * ln(1.2)) / 0.7),
+    ],
     ["gamma, well measured", { kind: "gamma", gamma: 0.6, wanted: 0.6, sd: 0.03 }, 0, 0.05 / 0.7],
-    ["density", { kind: "density", density: 0.8, wanted: 1, sd: 0.02 }, ln(1.25) / 0.7, Math.hypot(0.025 / 0.7, (0.2 * ln(1.25)) / 0.7)],
+    [
+      "density",
+      { kind: "density", density: 0.8, wanted: 1, sd: 0.02 },
+      ln(1.25) / 0.7,
+      Math.hypot(0.025 / 0.7, (0.2 * ln(1.25)) / 0.7),
+    ],
     ["appearance", { kind: "appearance", appearanceS: 50, factor: 10 }, ln(500 / 600), 0.15],
     ["stated", { kind: "density", density: 0.8, wanted: 1, logSd: 0.33 }, ln(1.25) / 0.7, 0.33],
   ])("reads %s", (_, judged, shift, sd) => {
@@ -168,18 +256,39 @@ describe("learn", () => {
     expect(known.age).toEqual({ kind: "life", lifeH: 2 });
     expect(codes(known)).toEqual([]);
     const standing = startKnowledge({ ...baseline, agitation: "stand" });
-    const stood = learn(standing, [good(520, 20, { agitation: "stand" }), good(510, 20, { agitation: { everyS: 60 } }), good(530)]);
+    const stood = learn(standing, [
+      good(520, 20, { agitation: "stand" }),
+      good(510, 20, { agitation: { everyS: 60 } }),
+      good(530),
+    ]);
     expect(stood.setAside).toHaveLength(1);
     expect(stood.baseline.runs).toBe(2);
     expect(parameter(stood, "agitation").runs).toBe(0);
   });
 
   it("counts the runs behind each number, and compensate's rows say so", () => {
-    const known = learn(start, [good(700, 16), good(640, 18, { dilution: "1+14" }), good(500, 20, { agitation: { everyS: 30 }, ageH: 1 }), good(560)]);
-    expect(known.parameters.map(({ cause, runs }) => [cause, runs])).toEqual([
-      ["baseline", 4], ["temperature", 2], ["dilution", 1], ["agitation", 1], ["use", 0], ["age", 1], ["strength", 0],
+    const known = learn(start, [
+      good(700, 16),
+      good(640, 18, { dilution: "1+14" }),
+      good(500, 20, { agitation: { everyS: 30 }, ageH: 1 }),
+      good(560),
     ]);
-    const conditions = { temperatureC: 15, dilution: "1+14", agitation: { everyS: 30 }, usedCm2PerL: 100, ageH: 1 } as const;
+    expect(known.parameters.map(({ cause, runs }) => [cause, runs])).toEqual([
+      ["baseline", 4],
+      ["temperature", 2],
+      ["dilution", 1],
+      ["agitation", 1],
+      ["use", 0],
+      ["age", 1],
+      ["strength", 0],
+    ]);
+    const conditions = {
+      temperatureC: 15,
+      dilution: "1+14",
+      agitation: { everyS: 30 },
+      usedCm2PerL: 100,
+      ageH: 1,
+    } as const;
     const answer = compensate(known.baseline, conditions, known);
     expect(answer).toEqual(predict(known, conditions));
     expect(answer.factors.map(({ cause, basis, runs }) => [cause, basis, runs])).toEqual([
@@ -194,20 +303,35 @@ describe("learn", () => {
   });
 
   it("knows a time well where it was learned, though neither base time nor energy is known apart", () => {
-    const known = learn(stated, [good(900, 12, { id: "1" }), good(910, 12, { id: "2" }), good(890, 12, { id: "3" })]);
+    const known = learn(stated, [
+      good(900, 12, { id: "1" }),
+      good(910, 12, { id: "2" }),
+      good(890, 12, { id: "3" }),
+    ]);
     const cold = logSd(known, { temperatureC: 12 });
     expect(cold).toBeLessThan(0.06);
     const rows = predict(known, { temperatureC: 12 }).factors;
     expect(Math.hypot(...rows.map((row) => row.logSd))).toBeGreaterThan(0.2);
     // Another base time was not learned with the energy, and stands apart.
     const other = compensate({ ...known.baseline, timeS: 600 }, { temperatureC: 12 }, known);
-    expect(Math.log(other.highS / other.timeS) / 1.6448536269514722).toBeCloseTo(Math.hypot(...rows.map((row) => row.logSd)), 9);
+    expect(Math.log(other.highS / other.timeS) / 1.6448536269514722).toBeCloseTo(
+      Math.hypot(...rows.map((row) => row.logSd)),
+      9,
+    );
     expect(codes(known)).toContain("not-separated");
   });
 
   it("corrects a brew's strength by what the runs said of earlier brews", () => {
-    const strength = { cause: "strength", value: 1.2, logSd: 0.3, basis: "default", sources: ["spoons"] } as const;
-    const known = learn(startKnowledge(baseline, { baseLogSd: 0.01, noise: "stated" }), [good(510 * 1.5, 20, { strength, outcome: { kind: "good", logSd: 0.01 } })]);
+    const strength = {
+      cause: "strength",
+      value: 1.2,
+      logSd: 0.3,
+      basis: "default",
+      sources: ["spoons"],
+    } as const;
+    const known = learn(startKnowledge(baseline, { baseLogSd: 0.01, noise: "stated" }), [
+      good(510 * 1.5, 20, { strength, outcome: { kind: "good", logSd: 0.01 } }),
+    ]);
     const answer = predict(known, { strength });
     const row = answer.factors.at(-1)!;
     expect(answer.timeS).toBeCloseTo(510 * 1.5, 0);
@@ -221,14 +345,27 @@ describe("learn", () => {
   });
 
   it("learns how a bath slows, and a half-life, and gives them back as laws", () => {
-    const runs = [1, 4, 9].map((ageH) => good(510 * Math.exp(0.2 * Math.sqrt(ageH)), 20, { ageH, outcome: { kind: "good", logSd: 0.02 } }));
+    const runs = [1, 4, 9].map((ageH) =>
+      good(510 * Math.exp(0.2 * Math.sqrt(ageH)), 20, { ageH, outcome: { kind: "good", logSd: 0.02 } }),
+    );
     const slow = learn(startKnowledge(baseline, { baseLogSd: 0.02 }), runs);
     expect(slow.age).toMatchObject({ kind: "slowing", runs: 3 });
     expect(predict(slow, { ageH: 4 }).timeS / 510).toBeCloseTo(Math.exp(0.4), 1);
-    const halving = startKnowledge(baseline, { baseLogSd: 0.02, laws: { age: { kind: "half-life", halfLifeH: 24 } } });
-    const life = learn(halving, [6, 12, 24].map((ageH) => good(510 * 2 ** (ageH / 18), 20, { ageH, outcome: { kind: "good", logSd: 0.02 } })));
+    const halving = startKnowledge(baseline, {
+      baseLogSd: 0.02,
+      laws: { age: { kind: "half-life", halfLifeH: 24 } },
+    });
+    const life = learn(
+      halving,
+      [6, 12, 24].map((ageH) =>
+        good(510 * 2 ** (ageH / 18), 20, { ageH, outcome: { kind: "good", logSd: 0.02 } }),
+      ),
+    );
     expect((life.age as { halfLifeH: number }).halfLifeH).toBeCloseTo(18, 0);
-    expect((life.age as { sdLog: number }).sdLog).toBeCloseTo(parameter(life, "age").sd / parameter(life, "age").value, 12);
+    expect((life.age as { sdLog: number }).sdLog).toBeCloseTo(
+      parameter(life, "age").sd / parameter(life, "age").value,
+      12,
+    );
     expect(predict(life, { ageH: 12 }).timeS).toBeCloseTo(510 * 2 ** (12 / 18), -2);
   });
 });
@@ -239,13 +376,22 @@ describe("disagreement", () => {
   it("an outlier of a factor 4 moves the answer by less than 10 % once eight good runs stand, and is named", () => {
     const before = learn(start, eight);
     // However well the wild run claims to be measured.
-    for (const [timeS, logSd] of [2040, 128].flatMap((time) => [undefined, 0.05, 0.02, 0.01, 1e-3, 1e-9].map((sd) => [time, sd] as const))) {
-      const after = learn(before, [good(timeS, 20, { id: "wild", outcome: { kind: "good", ...(logSd === undefined ? {} : { logSd }) } })]);
+    for (const [timeS, logSd] of [2040, 128].flatMap((time) =>
+      [undefined, 0.05, 0.02, 0.01, 1e-3, 1e-9].map((sd) => [time, sd] as const),
+    )) {
+      const after = learn(before, [
+        good(timeS, 20, { id: "wild", outcome: { kind: "good", ...(logSd === undefined ? {} : { logSd }) } }),
+      ]);
       expect(Math.abs(Math.log(after.baseline.timeS / before.baseline.timeS))).toBeLessThan(0.1);
       const place = after.runs.findIndex(({ id }) => id === "wild");
-      expect(after.setAside).toEqual([{ run: place, reason: "disagrees with the others beyond chance", weight: expect.any(Number) }]);
+      expect(after.setAside).toEqual([
+        { run: place, reason: "disagrees with the others beyond chance", weight: expect.any(Number) },
+      ]);
       expect(after.setAside[0]!.weight).toBeLessThan(0.2);
-      expect(tidyRuns(after)[place]).toMatchObject({ reason: "disagrees with the others beyond chance", weight: after.setAside[0]!.weight });
+      expect(tidyRuns(after)[place]).toMatchObject({
+        reason: "disagrees with the others beyond chance",
+        weight: after.setAside[0]!.weight,
+      });
       expect(after.advice.find(({ code }) => code === "doubted-run")).toEqual({
         code: "doubted-run",
         severity: "warn",
@@ -257,21 +403,31 @@ describe("disagreement", () => {
     }
   });
   it("the held residuals and the prior of eight runs give the scatter, here solved again by hand", () => {
-    const known = learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(300), good(900), good(505), good(520)]);
+    const known = learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [
+      good(300),
+      good(900),
+      good(505),
+      good(520),
+    ]);
     const { scatter } = known;
     const b = Math.log(known.baseline.timeS / 510);
     const y = [300, 900, 505, 520].map((timeS) => Math.log(timeS / 510));
     const z = y.map((each) => Math.abs(each - b) / (0.1 * scatter));
     const w = z.map((each) => Math.min(1, 2 / each));
     const precision = w.reduce((sum, each) => sum + each / (0.1 * scatter) ** 2, 0);
-    expect(b).toBeCloseTo(y.reduce((sum, each, i) => sum + (each * w[i]!) / (0.1 * scatter) ** 2, 0) / (precision + 25), 8);
+    expect(b).toBeCloseTo(
+      y.reduce((sum, each, i) => sum + (each * w[i]!) / (0.1 * scatter) ** 2, 0) / (precision + 25),
+      8,
+    );
     const held = z.reduce((sum, each) => sum + Math.min(each, 2) ** 2, 0) / 0.920537;
     const used = 1 - 25 / (precision + 25);
     expect(scatter ** 2).toBeCloseTo((8 + scatter ** 2 * held) / (8 + 4 - used), 8);
     expect(scatter).toBeGreaterThan(1.2);
     // Named is what is more than three standard deviations away, a weight below 2/3.
     expect(w.filter((each) => each < 2 / 3)).toHaveLength(1);
-    expect(known.setAside.map(({ run: place, weight }) => [known.runs[place]!.timeS, weight])).toEqual([[900, expect.closeTo(w[1]!, 8)]]);
+    expect(known.setAside.map(({ run: place, weight }) => [known.runs[place]!.timeS, weight])).toEqual([
+      [900, expect.closeTo(w[1]!, 8)],
+    ]);
   });
   it("says when everything scatters", () => {
     const runs = [250, 300, 900, 1000, 280, 950].map((timeS, i) => good(timeS, 20, { id: String(i) }));
@@ -304,17 +460,22 @@ describe("disagreement", () => {
 
 describe("advice", () => {
   it("says when temperature and age always rose together, and no longer once one moved alone", () => {
-    const together = [0, 1, 2, 3, 4].map((i) => good(510, 20 + 2 * i, { ageH: i * i, outcome: { kind: "good", logSd: 0.02 } }));
+    const together = [0, 1, 2, 3, 4].map((i) =>
+      good(510, 20 + 2 * i, { ageH: i * i, outcome: { kind: "good", logSd: 0.02 } }),
+    );
     const known = learn(start, together);
     expect(known.advice.filter(({ code }) => code === "not-separated")).toEqual([
       {
         code: "not-separated",
         severity: "note",
-        message: "The runs cannot tell apart temperature, age: they changed together. Change one alone in the next test.",
+        message:
+          "The runs cannot tell apart temperature, age: they changed together. Change one alone in the next test.",
         path: "/parameters/1",
       },
     ]);
-    expect(codes(learn(known, [good(350, 26), good(360, 26, { id: "b" }), good(600, 16), good(700, 14)]))).not.toContain("not-separated");
+    expect(
+      codes(learn(known, [good(350, 26), good(360, 26, { id: "b" }), good(600, 16), good(700, 14)])),
+    ).not.toContain("not-separated");
     expect(learn(start, [good(900, 12), good(890, 12)]).advice[0]?.message).toBe(
       "The runs cannot tell apart the base time, temperature: they changed together. Change one alone in the next test.",
     );
@@ -358,36 +519,63 @@ describe("advice", () => {
       path: "/parameters/1",
     });
     expect(predict(known, { temperatureC: 10 }).timeS).toBe(predict(known, {}).timeS);
-    // The base time is the one that goes with an energy of 0: that of the same runs with the energy known to be 0.
-    const told = startKnowledge(baseline, { noise: "stated", laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 0, sdKJPerMol: 0 } } });
+    // The base time is the one that goes with an energy of 0: that of the same runs with the energy known to
+    // be 0.
+    const told = startKnowledge(baseline, {
+      noise: "stated",
+      laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 0, sdKJPerMol: 0 } },
+    });
     expect(known.baseline.timeS).toBeCloseTo(learn(told, wrong).baseline.timeS, 6);
-    const faster = learn(startKnowledge(baseline, { noise: "stated", laws: { age: { kind: "half-life", halfLifeH: 24 } } }), [good(200, 20, { ageH: 24 }), good(180, 20, { ageH: 30 })]);
+    const faster = learn(
+      startKnowledge(baseline, { noise: "stated", laws: { age: { kind: "half-life", halfLifeH: 24 } } }),
+      [good(200, 20, { ageH: 24 }), good(180, 20, { ageH: 30 })],
+    );
     expect((faster.age as { sdLog: number }).sdLog).toBe(3);
     expect(predict(faster, { ageH: 24 }).timeS).toBeGreaterThan(predict(faster, {}).timeS);
-    const weak = learn(stated, [good(3000, 20, { dilution: "1+19", outcome: { kind: "good", logSd: 0.01 } }), good(500, 20, { outcome: { kind: "good", logSd: 0.01 } }), good(12, 20, { agitation: "continuous", outcome: { kind: "good", logSd: 0.01 } })]);
+    const weak = learn(stated, [
+      good(3000, 20, { dilution: "1+19", outcome: { kind: "good", logSd: 0.01 } }),
+      good(500, 20, { outcome: { kind: "good", logSd: 0.01 } }),
+      good(12, 20, { agitation: "continuous", outcome: { kind: "good", logSd: 0.01 } }),
+    ]);
     expect(weak.agitation).toMatchObject({ staleLoss: 10, shape: 0.73 });
     expect(Number.isFinite(predict(weak, { agitation: { everyS: 120 } }).highS)).toBe(true);
-    const huge = learn(startKnowledge({ timeS: 9e5, temperatureC: 20 }, { noise: "stated" }), [good(1e6), good(1e6, 20, { outcome: { kind: "judged", timeRatio: 3 } })]);
+    const huge = learn(startKnowledge({ timeS: 9e5, temperatureC: 20 }, { noise: "stated" }), [
+      good(1e6),
+      good(1e6, 20, { outcome: { kind: "judged", timeRatio: 3 } }),
+    ]);
     expect(huge.baseline.timeS).toBeCloseTo(1e6, 3);
   });
 });
 
 describe("numbers at their limits", () => {
   const from = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9" }, { noise: "stated" });
-  const cold = (timeS: number, dilution: string, logSd: number): Run => ({ timeS, temperatureC: 10, dilution, outcome: { kind: "good", logSd } });
+  const cold = (timeS: number, dilution: string, logSd: number): Run => ({
+    timeS,
+    temperatureC: 10,
+    dilution,
+    outcome: { kind: "good", logSd },
+  });
   // Labels swapped: the weaker bath was the faster one.
   it.each([
     [[cold(195, "1+9", 0.05), cold(1215, "stock", 0.05), cold(1220, "stock", 0.05)]],
     [[cold(160, "1+9", 0.3), cold(161, "1+9", 0.3), cold(1300, "stock", 0.04)]],
-  ])("one that comes back inside once another is held is let go: the fit is that with the exponent known to be 0", (runs) => {
-    const known = learn(from, runs);
-    expect(known.advice.filter(({ code }) => code === "held-at-limit").map(({ path }) => path)).toEqual(["/parameters/2"]);
-    const flat = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9" }, { noise: "stated", laws: { dilution: { kind: "power", exponent: 0, sd: 0 } } });
-    const told = learn(flat, runs);
-    expect(known.dilution).toMatchObject({ exponent: 0 });
-    expect(known.parameters[1]!.value).toBeGreaterThan(30);
-    for (const j of [0, 1]) expect(known.parameters[j]!.value).toBeCloseTo(told.parameters[j]!.value, 9);
-  });
+  ])(
+    "one that comes back inside once another is held is let go: the fit is that with the exponent known to be 0",
+    (runs) => {
+      const known = learn(from, runs);
+      expect(known.advice.filter(({ code }) => code === "held-at-limit").map(({ path }) => path)).toEqual([
+        "/parameters/2",
+      ]);
+      const flat = startKnowledge(
+        { timeS: 510, temperatureC: 20, dilution: "1+9" },
+        { noise: "stated", laws: { dilution: { kind: "power", exponent: 0, sd: 0 } } },
+      );
+      const told = learn(flat, runs);
+      expect(known.dilution).toMatchObject({ exponent: 0 });
+      expect(known.parameters[1]!.value).toBeGreaterThan(30);
+      for (const j of [0, 1]) expect(known.parameters[j]!.value).toBeCloseTo(told.parameters[j]!.value, 9);
+    },
+  );
   interface Crowded extends Run {
     readonly dilution: string;
     readonly ageH: number;
@@ -406,41 +594,80 @@ describe("numbers at their limits", () => {
   test.prop<[readonly Crowded[]]>([crowded], {
     numRuns: 500,
     // Holding and letting go in the order in which they were held came round in a circle here.
-    examples: [[[
-      { timeS: 169.55365775153925, temperatureC: 11.969686166611353, dilution: "stock", ageH: 40, outcome: { kind: "good", logSd: 0.01 } },
-      { timeS: 47.070634076601294, temperatureC: 16.234012615315436, dilution: "1+9", ageH: 26, outcome: { kind: "good", logSd: 0.01 } },
-    ]]],
-  })("no number inside its range would fit better elsewhere, and none at its limit further inside", (runs) => {
-    const half = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9" }, { noise: "stated", laws: { age: { kind: "half-life", halfLifeH: 24 } } });
-    const known = learn(half, runs);
-    const { parameters } = known;
-    const held = known.advice.filter(({ code }) => code === "held-at-limit").map(({ path }) => Number(path?.slice("/parameters/".length)));
-    // The sum of squares that the fit makes least, moved along each number in turn: half its slope, in standard deviations of what was known.
-    const shares: Readonly<Record<string, number>> = { stock: 1, "1+3": 1 / 4, "1+9": 1 / 10, "1+30": 1 / 31 };
-    const rows = runs.map(({ timeS, temperatureC, dilution, ageH, outcome: { logSd: sd } }) => ({
-      sd,
-      miss: Math.log(timeS / 510),
-      slopes: [1, (1 / (temperatureC + 273.15) - 1 / 293.15) / 0.008314462618, -Math.log(shares[dilution]! * 10), 0, 0, ageH],
-    }));
-    const values = parameters.map(({ value }) => value);
-    for (const j of [0, 1, 2, 5]) {
-      const { value, priorSd } = parameters[j]!;
-      const before = half.parameters[j]!.value;
-      let slope = (value - before) / priorSd;
-      let size = Math.abs(slope);
-      for (const { miss, slopes, sd } of rows) {
-        const left = slopes.reduce((sum, each, i) => sum + each * values[i]!, -miss);
-        const pull = (left * slopes[j]! * priorSd) / sd ** 2;
-        slope += pull;
-        size += Math.abs(pull);
+    examples: [
+      [
+        [
+          {
+            timeS: 169.55365775153925,
+            temperatureC: 11.969686166611353,
+            dilution: "stock",
+            ageH: 40,
+            outcome: { kind: "good", logSd: 0.01 },
+          },
+          {
+            timeS: 47.070634076601294,
+            temperatureC: 16.234012615315436,
+            dilution: "1+9",
+            ageH: 26,
+            outcome: { kind: "good", logSd: 0.01 },
+          },
+        ],
+      ],
+    ],
+  })(
+    "no number inside its range would fit better elsewhere, and none at its limit further inside",
+    (runs) => {
+      const half = startKnowledge(
+        { timeS: 510, temperatureC: 20, dilution: "1+9" },
+        { noise: "stated", laws: { age: { kind: "half-life", halfLifeH: 24 } } },
+      );
+      const known = learn(half, runs);
+      const { parameters } = known;
+      const held = known.advice
+        .filter(({ code }) => code === "held-at-limit")
+        .map(({ path }) => Number(path?.slice("/parameters/".length)));
+      // The sum of squares that the fit makes least, moved along each number in turn: half its slope, in
+      // standard deviations of what was known.
+      const shares: Readonly<Record<string, number>> = {
+        "stock": 1,
+        "1+3": 1 / 4,
+        "1+9": 1 / 10,
+        "1+30": 1 / 31,
+      };
+      const rows = runs.map(({ timeS, temperatureC, dilution, ageH, outcome: { logSd: sd } }) => ({
+        sd,
+        miss: Math.log(timeS / 510),
+        slopes: [
+          1,
+          (1 / (temperatureC + 273.15) - 1 / 293.15) / 0.008314462618,
+          -Math.log(shares[dilution]! * 10),
+          0,
+          0,
+          ageH,
+        ],
+      }));
+      const values = parameters.map(({ value }) => value);
+      for (const j of [0, 1, 2, 5]) {
+        const { value, priorSd } = parameters[j]!;
+        const before = half.parameters[j]!.value;
+        let slope = (value - before) / priorSd;
+        let size = Math.abs(slope);
+        for (const { miss, slopes, sd } of rows) {
+          const left = slopes.reduce((sum, each, i) => sum + each * values[i]!, -miss);
+          const pull = (left * slopes[j]! * priorSd) / sd ** 2;
+          slope += pull;
+          size += Math.abs(pull);
+        }
+        if (held.includes(j)) expect(slope * Math.sign(before - value)).toBeGreaterThan(-1e-7 * size);
+        else expect(Math.abs(slope), parameters[j]!.cause).toBeLessThanOrEqual(1e-7 * size);
       }
-      if (held.includes(j)) expect(slope * Math.sign(before - value)).toBeGreaterThan(-1e-7 * size);
-      else expect(Math.abs(slope), parameters[j]!.cause).toBeLessThanOrEqual(1e-7 * size);
-    }
-  });
+    },
+  );
   it("a base time at its longest is one that can be asked", () => {
     for (let timeS = 1; timeS < 1000; timeS += 7) {
-      const known = learn(startKnowledge({ timeS, temperatureC: 20 }, { baseLogSd: 3, noise: "stated" }), [good(1e6, 20, { outcome: { kind: "judged", timeRatio: 100, logSd: 0.01 } })]);
+      const known = learn(startKnowledge({ timeS, temperatureC: 20 }, { baseLogSd: 3, noise: "stated" }), [
+        good(1e6, 20, { outcome: { kind: "judged", timeRatio: 100, logSd: 0.01 } }),
+      ]);
       expect(known.baseline.timeS).toBeCloseTo(1e6, 6);
       expect(known.parameters[0]!.value).toBeCloseTo(Math.log(1e6 / timeS), 9);
       expect(() => predict(known, {})).not.toThrow();
@@ -454,7 +681,12 @@ describe("numbers at their limits", () => {
   });
   it("runs that agree by chance count for no more than 4 % each", () => {
     const equal = (count: number, logSd: number): number =>
-      learn(startKnowledge(baseline, { baseLogSd: 3 }), Array.from({ length: count }, (_, i) => good(510, 20, { id: String(i), outcome: { kind: "good", logSd } }))).baseline.logSd!;
+      learn(
+        startKnowledge(baseline, { baseLogSd: 3 }),
+        Array.from({ length: count }, (_, i) =>
+          good(510, 20, { id: String(i), outcome: { kind: "good", logSd } }),
+        ),
+      ).baseline.logSd!;
     expect(equal(20, 0.04)).toBeCloseTo(1 / Math.sqrt(1 / 9 + 20 / 0.0016), 6);
     expect(equal(20, 0.01)).toBe(equal(20, 0.04));
     expect(equal(1000, 0.1)).toBeGreaterThan(0.04 / Math.sqrt(1001));
@@ -462,8 +694,18 @@ describe("numbers at their limits", () => {
   it("a law whose shape was left out in so many words is learned as one without", () => {
     const use = { increase: 0.08, perCm2PerL: 500, growth: "linear", sdIncrease: 0.1 } as const;
     const agitation = { staleLoss: 0.73, staleTimeS: 75, sdStaleLoss: 0.55 };
-    const runs = [good(900, 20, { usedCm2PerL: 2500 }), good(1200, 20, { agitation: { everyS: 180 }, outcome: { kind: "good", logSd: 0.04 } })];
-    const under = (more: object) => learn(startKnowledge({ ...baseline, agitation: { everyS: 30 } }, { laws: { use: { ...use, ...more }, agitation: { ...agitation, ...more } } }), runs);
+    const runs = [
+      good(900, 20, { usedCm2PerL: 2500 }),
+      good(1200, 20, { agitation: { everyS: 180 }, outcome: { kind: "good", logSd: 0.04 } }),
+    ];
+    const under = (more: object) =>
+      learn(
+        startKnowledge(
+          { ...baseline, agitation: { everyS: 30 } },
+          { laws: { use: { ...use, ...more }, agitation: { ...agitation, ...more } } },
+        ),
+        runs,
+      );
     expect(under({ shape: undefined }).use).toEqual(under({}).use);
     expect(under({ shape: undefined }).agitation).toEqual(under({}).agitation);
     expect(under({}).use?.shape).toBe(0.08);
@@ -479,25 +721,43 @@ describe("numbers at their limits", () => {
       { kind: "appearance", appearanceS: 100, factor: 6, logSd: 0.07 },
     ];
     const [first, ...others] = kinds.map((outcome) => learn(stated, [good(600, 20, { outcome })]).parameters);
-    for (const other of others) other.forEach(({ value, sd }, j) => { expect([value, sd]).toEqual([expect.closeTo(first![j]!.value, 12), expect.closeTo(first![j]!.sd, 12)]); });
+    for (const other of others)
+      other.forEach(({ value, sd }, j) => {
+        expect([value, sd]).toEqual([
+          expect.closeTo(first![j]!.value, 12),
+          expect.closeTo(first![j]!.sd, 12),
+        ]);
+      });
   });
   it("a new notebook takes of learned knowledge the laws alone", () => {
     const before = learn(startKnowledge(baseline), [good(600), good(900, 14)]);
     const next = startKnowledge({ timeS: 300, temperatureC: 20 }, { laws: before });
-    expect(next).toMatchObject({ schema: 1, runs: [], temperature: before.temperature, baseline: { timeS: 300 } });
+    expect(next).toMatchObject({
+      schema: 1,
+      runs: [],
+      temperature: before.temperature,
+      baseline: { timeS: 300 },
+    });
     expect(Object.keys(next.prior.laws)).toEqual(["temperature", "dilution", "agitation", "use", "age"]);
     expect(learn(next, [])).toEqual(next);
     expect(nextTest(next, [{}], {})[0]?.timeS).toBeCloseTo(predict(next, {}).timeS, 9);
     // Laws and what hangs them together, without the rest, as an app may keep them.
     const { temperature, joint } = before;
-    expect(startKnowledge(baseline, { laws: { temperature, joint } as Knowledge }).prior.laws).toEqual({ temperature });
+    expect(startKnowledge(baseline, { laws: { temperature, joint } as Knowledge }).prior.laws).toEqual({
+      temperature,
+    });
     // Whatever its version: of the laws each is checked.
     expect(startKnowledge(baseline, { laws: anyOf({ ...before, schema: 2 }) }).schema).toBe(1);
-    expect(startKnowledge(baseline, { laws: { temperature: undefined } as object })).toEqual(startKnowledge(baseline));
+    expect(startKnowledge(baseline, { laws: { temperature: undefined } as object })).toEqual(
+      startKnowledge(baseline),
+    );
   });
   it("an increase by use that is held at nothing still tells on which side of the known use a bath is", () => {
     const used = startKnowledge({ ...baseline, usedCm2PerL: 3000 });
-    const known = learn(used, ["1", "2"].map((id) => good(300, 20, { usedCm2PerL: 8000, id })));
+    const known = learn(
+      used,
+      ["1", "2"].map((id) => good(300, 20, { usedCm2PerL: 8000, id })),
+    );
     expect(known.use).toMatchObject({ increase: 1e-9 });
     for (const usedCm2PerL of [0, 6000]) {
       const { timeS, highS } = predict(known, { usedCm2PerL });
@@ -507,24 +767,35 @@ describe("numbers at their limits", () => {
   });
   it("a run too far for the laws has no fitted time, by whichever rule it is too far", () => {
     const use = { increase: 0, perCm2PerL: 1, growth: "linear", sdIncrease: 1 } as const;
-    const [row] = tidyRuns(learn(startKnowledge(baseline, { laws: { use } }), [good(600, 20, { usedCm2PerL: 1000 })]));
-    expect(row).toMatchObject({ weight: 0, reason: "too far from the baseline for the laws", fittedS: null, logResidual: null, rightS: 600 });
+    const [row] = tidyRuns(
+      learn(startKnowledge(baseline, { laws: { use } }), [good(600, 20, { usedCm2PerL: 1000 })]),
+    );
+    expect(row).toMatchObject({
+      weight: 0,
+      reason: "too far from the baseline for the laws",
+      fittedS: null,
+      logResidual: null,
+      rightS: 600,
+    });
   });
 });
 
 describe("laws of learning", () => {
-  test.prop([notebook, fc.integer({ min: 0, max: 5 })])("order, one at a time and merging make no difference, to the last bit", (runs, cut) => {
-    const whole = learn(start, runs);
-    const same = (known: LearnedKnowledge): void => {
-      expect(JSON.stringify(known)).toBe(JSON.stringify(whole));
-    };
-    same(learn(start, [...runs].reverse()));
-    same(runs.reduce((known, each) => learn(known, [each]), start));
-    const [one, two] = [learn(start, runs.slice(0, cut)), learn(start, runs.slice(cut))];
-    same(mergeKnowledge(one, two));
-    same(mergeKnowledge(two, one));
-    same(mergeKnowledge(whole, one));
-  });
+  test.prop([notebook, fc.integer({ min: 0, max: 5 })])(
+    "order, one at a time and merging make no difference, to the last bit",
+    (runs, cut) => {
+      const whole = learn(start, runs);
+      const same = (known: LearnedKnowledge): void => {
+        expect(JSON.stringify(known)).toBe(JSON.stringify(whole));
+      };
+      same(learn(start, [...runs].reverse()));
+      same(runs.reduce((known, each) => learn(known, [each]), start));
+      const [one, two] = [learn(start, runs.slice(0, cut)), learn(start, runs.slice(cut))];
+      same(mergeKnowledge(one, two));
+      same(mergeKnowledge(two, one));
+      same(mergeKnowledge(whole, one));
+    },
+  );
   test.prop([notebook])("is plain JSON, before and after storage", (runs) => {
     const known = learn(start, runs);
     const stored = JSON.parse(JSON.stringify(known)) as LearnedKnowledge;
@@ -551,22 +822,41 @@ describe("laws of learning", () => {
     expect(JSON.stringify([start, runs])).toBe(text);
   });
   it("the fields of a run may stand in any order", () => {
-    const one: Run = { timeS: 500, temperatureC: 18, dilution: { stockParts: 1, waterParts: 9 }, outcome: { kind: "judged", timeRatio: 1.1 } };
-    const two: Run = { outcome: { timeRatio: 1.1, kind: "judged" }, dilution: { waterParts: 9, stockParts: 1, ...anyOf({ stocks: undefined }) }, temperatureC: 18, timeS: 500 };
+    const one: Run = {
+      timeS: 500,
+      temperatureC: 18,
+      dilution: { stockParts: 1, waterParts: 9 },
+      outcome: { kind: "judged", timeRatio: 1.1 },
+    };
+    const two: Run = {
+      outcome: { timeRatio: 1.1, kind: "judged" },
+      dilution: { waterParts: 9, stockParts: 1, ...anyOf({ stocks: undefined }) },
+      temperatureC: 18,
+      timeS: 500,
+    };
     expect(mergeKnowledge(learn(start, [one]), learn(start, [two])).runs).toHaveLength(1);
     const three: Run = { ...one, outcome: { kind: "judged", timeRatio: 1.2 } };
     expect(mergeKnowledge(learn(start, [one]), learn(start, [three])).runs).toHaveLength(2);
   });
   it("merging counts the common past once, and what only one side has twice, twice", () => {
     const mine = learn(start, [good(500), good(500), good(600)]);
-    expect(mergeKnowledge(mine, learn(start, [good(500), good(700)])).runs.map(({ timeS }) => timeS).sort()).toEqual([500, 500, 600, 700]);
+    expect(
+      mergeKnowledge(mine, learn(start, [good(500), good(700)]))
+        .runs.map(({ timeS }) => timeS)
+        .sort(),
+    ).toEqual([500, 500, 600, 700]);
   });
   it("the answer follows the truth once there are many runs", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 80 } as const;
-    const runs = Array.from({ length: 40 }, (_, i) => good(600 * temperatureFactor(law, 20, 10 + i / 2) * (i % 2 ? 1.03 : 1 / 1.03), 10 + i / 2));
+    const runs = Array.from({ length: 40 }, (_, i) =>
+      good(600 * temperatureFactor(law, 20, 10 + i / 2) * (i % 2 ? 1.03 : 1 / 1.03), 10 + i / 2),
+    );
     const known = learn(start, runs);
     expect(parameter(known, "temperature").value).toBeCloseTo(80, -1);
-    expect(predict(known, { temperatureC: 12 }).timeS / (600 * temperatureFactor(law, 20, 12))).toBeCloseTo(1, 1);
+    expect(predict(known, { temperatureC: 12 }).timeS / (600 * temperatureFactor(law, 20, 12))).toBeCloseTo(
+      1,
+      1,
+    );
     // Said to be good to 10 %, they scatter by 3: the prior of eight runs gives way, 8/48 remaining at least.
     expect(known.scatter).toBeLessThan(0.6);
     expect(known.scatter).toBeGreaterThan(Math.sqrt(8 / 48));
@@ -582,101 +872,321 @@ describe("refusals", () => {
 
   it("startKnowledge", () => {
     refused(() => startKnowledge(anyOf(5)), type("startKnowledge: baseline must be an object, got 5"));
-    refused(() => startKnowledge(baseline, anyOf([])), type("startKnowledge: options must be an object, got an array"));
-    refused(() => startKnowledge({ ...baseline, timeS: 0 }), range("startKnowledge: baseline.timeS must be above 0 and at most 1000000 s, got 0"));
-    refused(() => startKnowledge({ ...baseline, temperatureC: 101 }), range("startKnowledge: baseline.temperatureC must be from 0 to 100 °C, got 101"));
-    refused(() => startKnowledge({ ...baseline, dilution: "9" }), range('startKnowledge: baseline.dilution must be "stock" or parts such as "1+9", got "9"'));
-    refused(() => startKnowledge({ ...baseline, agitation: anyOf("often") }), range('startKnowledge: baseline.agitation must be "continuous", "stand" or { everyS }, got "often"'));
-    refused(() => startKnowledge({ ...baseline, ageH: -1 }), range("startKnowledge: baseline.ageH must be from 0 to 1000000 h, got -1"));
-    refused(() => startKnowledge({ ...baseline, usedCm2PerL: NaN }), range("startKnowledge: baseline usedCm2PerL must be from 0 to 1000000 cm²/l, got NaN"));
-    refused(() => startKnowledge(baseline, { baseLogSd: 4 }), range("startKnowledge: baseLogSd must be from 0 to 3, got 4"));
-    refused(() => startKnowledge(baseline, { noise: anyOf("loud") }), range('startKnowledge: noise must be one of estimated, stated, got "loud"'));
-    refused(() => startKnowledge(baseline, { laws: anyOf(1) }), type("startKnowledge: laws must be an object, got 1"));
-    refused(() => startKnowledge(baseline, { laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 300 } } }), range("startKnowledge: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 300"));
-    refused(() => startKnowledge(baseline, { laws: { dilution: { kind: "power", exponent: 4 } } }), range("startKnowledge: law.exponent must be from 0 to 3, got 4"));
-    refused(() => startKnowledge(baseline, { laws: { agitation: { staleLoss: 2, staleTimeS: 75 } } }), range("startKnowledge: agitation law.staleLoss must be from 0 to 0.99, got 2"));
-    refused(() => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, increase: -1 } } }), range("startKnowledge: use law.increase must be from 0 to 10, got -1"));
-    refused(() => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, capacityCm2PerL: -5 } } }), range("startKnowledge: use law.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5"));
-    refused(() => startKnowledge(baseline, { laws: { use: anyOf({ ...genericUseLaw, shape: null }) } }), type("startKnowledge: use law.shape must be a number, got null"));
-    refused(() => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }), range('startKnowledge: laws has a field "temprature" that is not read'));
-    refused(() => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 0 } } }), range("ageFactor: law.halfLifeH must be above 0 and at most 1000000 h, got 0"));
-    refused(() => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 9, sdLog: 4 } } }), range("ageLogSd: law.sdLog must be from 0 to 3, got 4"));
+    refused(
+      () => startKnowledge(baseline, anyOf([])),
+      type("startKnowledge: options must be an object, got an array"),
+    );
+    refused(
+      () => startKnowledge({ ...baseline, timeS: 0 }),
+      range("startKnowledge: baseline.timeS must be above 0 and at most 1000000 s, got 0"),
+    );
+    refused(
+      () => startKnowledge({ ...baseline, temperatureC: 101 }),
+      range("startKnowledge: baseline.temperatureC must be from 0 to 100 °C, got 101"),
+    );
+    refused(
+      () => startKnowledge({ ...baseline, dilution: "9" }),
+      range('startKnowledge: baseline.dilution must be "stock" or parts such as "1+9", got "9"'),
+    );
+    refused(
+      () => startKnowledge({ ...baseline, agitation: anyOf("often") }),
+      range('startKnowledge: baseline.agitation must be "continuous", "stand" or { everyS }, got "often"'),
+    );
+    refused(
+      () => startKnowledge({ ...baseline, ageH: -1 }),
+      range("startKnowledge: baseline.ageH must be from 0 to 1000000 h, got -1"),
+    );
+    refused(
+      () => startKnowledge({ ...baseline, usedCm2PerL: NaN }),
+      range("startKnowledge: baseline usedCm2PerL must be from 0 to 1000000 cm²/l, got NaN"),
+    );
+    refused(
+      () => startKnowledge(baseline, { baseLogSd: 4 }),
+      range("startKnowledge: baseLogSd must be from 0 to 3, got 4"),
+    );
+    refused(
+      () => startKnowledge(baseline, { noise: anyOf("loud") }),
+      range('startKnowledge: noise must be one of estimated, stated, got "loud"'),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: anyOf(1) }),
+      type("startKnowledge: laws must be an object, got 1"),
+    );
+    refused(
+      () =>
+        startKnowledge(baseline, {
+          laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 300 } },
+        }),
+      range("startKnowledge: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 300"),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: { dilution: { kind: "power", exponent: 4 } } }),
+      range("startKnowledge: law.exponent must be from 0 to 3, got 4"),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: { agitation: { staleLoss: 2, staleTimeS: 75 } } }),
+      range("startKnowledge: agitation law.staleLoss must be from 0 to 0.99, got 2"),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, increase: -1 } } }),
+      range("startKnowledge: use law.increase must be from 0 to 10, got -1"),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, capacityCm2PerL: -5 } } }),
+      range("startKnowledge: use law.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5"),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: { use: anyOf({ ...genericUseLaw, shape: null }) } }),
+      type("startKnowledge: use law.shape must be a number, got null"),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
+      range('startKnowledge: laws has a field "temprature" that is not read'),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 0 } } }),
+      range("ageFactor: law.halfLifeH must be above 0 and at most 1000000 h, got 0"),
+    );
+    refused(
+      () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 9, sdLog: 4 } } }),
+      range("ageLogSd: law.sdLog must be from 0 to 3, got 4"),
+    );
   });
   it("learn: runs, by their place in what was handed in", () => {
-    const bad = (each: unknown): (() => unknown) => () => learn(start, [good(9, 90), anyOf(each)]);
+    const bad =
+      (each: unknown): (() => unknown) =>
+      () =>
+        learn(start, [good(9, 90), anyOf(each)]);
     refused(() => learn(start, anyOf("runs")), type('learn: runs must be an array, got "runs"'));
     refused(() => learn(start, [], anyOf(3)), type("learn: options must be an object, got 3"));
     refused(bad(null), type("learn: runs[1] must be an object, got null"));
-    refused(bad({ temperatureC: 20, outcome: { kind: "good" } }), type("learn: runs[1].timeS must be a number, got undefined"));
-    refused(bad({ timeS: -5, temperatureC: 20, outcome: { kind: "good" } }), range("learn: runs[1].timeS must be above 0 and at most 1000000 s, got -5"));
-    refused(bad({ timeS: 5, outcome: { kind: "good" } }), type("learn: runs[1].temperatureC must be a number, got undefined"));
-    refused(bad({ timeS: 5, temperatureC: 300, outcome: { kind: "good" } }), range("learn: runs[1].temperatureC must be from 0 to 100 °C, got 300"));
-    refused(bad({ timeS: 5, temperatureC: 20 }), type("learn: runs[1].outcome must be an object, got undefined"));
-    refused(bad({ ...good(5), temperatureF: 68 }), range('learn: runs[1] has a field "temperatureF" that is not read'));
-    refused(bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }), range(`learn: runs[1] has a field "x${"y".repeat(59)}" that is not read`));
-    refused(bad(good(5, 20, { outcome: anyOf({ kind: "good", logsd: 0.02 }) })), range('learn: runs[1].outcome has a field "logsd" that is not read'));
-    refused(bad(good(5, 20, { outcome: anyOf({ kind: "gamma", gamma: 0.5, wanted: 0.6, density: 1 }) })), range('learn: runs[1].outcome has a field "density" that is not read'));
-    refused(bad(good(5, 20, { dilution: "1:9" })), range('learn: runs[1].dilution "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"'));
-    refused(bad(good(5, 20, { agitation: anyOf("never") })), range('learn: runs[1].agitation must be "continuous", "stand" or { everyS }, got "never"'));
-    refused(bad(good(5, 20, { usedCm2PerL: -1 })), range("learn: runs[1] usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"));
+    refused(
+      bad({ temperatureC: 20, outcome: { kind: "good" } }),
+      type("learn: runs[1].timeS must be a number, got undefined"),
+    );
+    refused(
+      bad({ timeS: -5, temperatureC: 20, outcome: { kind: "good" } }),
+      range("learn: runs[1].timeS must be above 0 and at most 1000000 s, got -5"),
+    );
+    refused(
+      bad({ timeS: 5, outcome: { kind: "good" } }),
+      type("learn: runs[1].temperatureC must be a number, got undefined"),
+    );
+    refused(
+      bad({ timeS: 5, temperatureC: 300, outcome: { kind: "good" } }),
+      range("learn: runs[1].temperatureC must be from 0 to 100 °C, got 300"),
+    );
+    refused(
+      bad({ timeS: 5, temperatureC: 20 }),
+      type("learn: runs[1].outcome must be an object, got undefined"),
+    );
+    refused(
+      bad({ ...good(5), temperatureF: 68 }),
+      range('learn: runs[1] has a field "temperatureF" that is not read'),
+    );
+    refused(
+      bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }),
+      range(`learn: runs[1] has a field "x${"y".repeat(59)}" that is not read`),
+    );
+    refused(
+      bad(good(5, 20, { outcome: anyOf({ kind: "good", logsd: 0.02 }) })),
+      range('learn: runs[1].outcome has a field "logsd" that is not read'),
+    );
+    refused(
+      bad(good(5, 20, { outcome: anyOf({ kind: "gamma", gamma: 0.5, wanted: 0.6, density: 1 }) })),
+      range('learn: runs[1].outcome has a field "density" that is not read'),
+    );
+    refused(
+      bad(good(5, 20, { dilution: "1:9" })),
+      range('learn: runs[1].dilution "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"'),
+    );
+    refused(
+      bad(good(5, 20, { agitation: anyOf("never") })),
+      range('learn: runs[1].agitation must be "continuous", "stand" or { everyS }, got "never"'),
+    );
+    refused(
+      bad(good(5, 20, { usedCm2PerL: -1 })),
+      range("learn: runs[1] usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
+    );
     refused(bad(good(5, 20, { ageH: -1 })), range("learn: runs[1].ageH must be from 0 to 1000000 h, got -1"));
-    refused(bad(good(5, 20, { strength: anyOf(1) })), type("learn: runs[1].strength must be an object, got 1"));
-    refused(bad(good(5, 20, { strength: anyOf({ value: 0, logSd: 0.1 }) })), range("learn: runs[1].strength.value must be above 0 and at most 1000000, got 0"));
-    refused(bad(good(5, 20, { strength: anyOf({ value: 1, logSd: -1 }) })), range("learn: runs[1].strength.logSd must be from 0 to 10, got -1"));
+    refused(
+      bad(good(5, 20, { strength: anyOf(1) })),
+      type("learn: runs[1].strength must be an object, got 1"),
+    );
+    refused(
+      bad(good(5, 20, { strength: anyOf({ value: 0, logSd: 0.1 }) })),
+      range("learn: runs[1].strength.value must be above 0 and at most 1000000, got 0"),
+    );
+    refused(
+      bad(good(5, 20, { strength: anyOf({ value: 1, logSd: -1 }) })),
+      range("learn: runs[1].strength.logSd must be from 0 to 10, got -1"),
+    );
     refused(bad(good(5, 20, { id: anyOf(7) })), type("learn: runs[1].id must be text, got 7"));
     refused(bad(good(5, 20, { note: anyOf(7) })), type("learn: runs[1].note must be text, got 7"));
     refused(bad(good(5, 20, { date: anyOf(7) })), type("learn: runs[1].date must be text, got 7"));
-    for (const date of ["1.5.2024", "2024-13-01", "2024-00-10", "2024-02-30", "2024-05-00", "x2024-05-01", "2024-05-01x"])
-      refused(bad(good(5, 20, { date })), range(`learn: runs[1].date must be an ISO date such as "2024-05-01", got "${date}"`));
-    for (const date of ["2024-02-29", "2024-12-31", "2024-05-01T10:30"]) expect(learn(start, [good(500, 20, { date })]).runs[0]?.date).toBe(date);
-    refused(() => learn(start, [good(5, 20, { id: "k" }), good(6, 20, { id: "k" })]), range('learn: runs[1].id must be the id of one run only, got "k"'));
-    refused(() => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { dilution: "1+9" })]), type("learn: runs[0].dilution needs a baseline.dilution: what was it for the known time?"));
-    refused(() => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { agitation: "stand" })]), type("learn: runs[0].agitation needs a baseline.agitation: what was it for the known time?"));
+    for (const date of [
+      "1.5.2024",
+      "2024-13-01",
+      "2024-00-10",
+      "2024-02-30",
+      "2024-05-00",
+      "x2024-05-01",
+      "2024-05-01x",
+    ])
+      refused(
+        bad(good(5, 20, { date })),
+        range(`learn: runs[1].date must be an ISO date such as "2024-05-01", got "${date}"`),
+      );
+    for (const date of ["2024-02-29", "2024-12-31", "2024-05-01T10:30"])
+      expect(learn(start, [good(500, 20, { date })]).runs[0]?.date).toBe(date);
+    refused(
+      () => learn(start, [good(5, 20, { id: "k" }), good(6, 20, { id: "k" })]),
+      range('learn: runs[1].id must be the id of one run only, got "k"'),
+    );
+    refused(
+      () => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { dilution: "1+9" })]),
+      type("learn: runs[0].dilution needs a baseline.dilution: what was it for the known time?"),
+    );
+    refused(
+      () => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { agitation: "stand" })]),
+      type("learn: runs[0].agitation needs a baseline.agitation: what was it for the known time?"),
+    );
   });
   it("learn: outcomes", () => {
-    const bad = (each: unknown): (() => unknown) => () => learn(start, [{ timeS: 500, temperatureC: 20, outcome: anyOf(each) }]);
-    refused(bad({ kind: "fine" }), range('learn: runs[0].outcome.kind must be one of good, judged, steps, gamma, density, appearance, failed, fogged, got "fine"'));
+    const bad =
+      (each: unknown): (() => unknown) =>
+      () =>
+        learn(start, [{ timeS: 500, temperatureC: 20, outcome: anyOf(each) }]);
+    refused(
+      bad({ kind: "fine" }),
+      range(
+        'learn: runs[0].outcome.kind must be one of good, judged, steps, gamma, density, appearance, failed, fogged, got "fine"',
+      ),
+    );
     refused(bad({}), type("learn: runs[0].outcome.kind must be text, got undefined"));
-    refused(bad({ kind: "good", logSd: 0 }), range("learn: runs[0].outcome.logSd must be above 0 and at most 3, got 0"));
-    refused(bad({ kind: "judged" }), type("learn: runs[0].outcome.timeRatio must be a number, got undefined"));
-    refused(bad({ kind: "judged", timeRatio: 101 }), range("learn: runs[0].outcome.timeRatio must be above 0 and at most 100, got 101"));
-    refused(bad({ kind: "steps", steps: 11 }), range("learn: runs[0].outcome.steps must be from -10 to 10, got 11"));
-    refused(bad({ kind: "steps", steps: 1, perStep: 0.7 }), range("learn: runs[0].outcome.perStep must be from 1 to 4, got 0.7"));
-    refused(bad({ kind: "gamma", gamma: 0, wanted: 0.6 }), range("learn: runs[0].outcome.gamma must be above 0 and at most 10, got 0"));
-    refused(bad({ kind: "gamma", gamma: 0.6, wanted: 11 }), range("learn: runs[0].outcome.wanted must be above 0 and at most 10, got 11"));
-    refused(bad({ kind: "gamma", gamma: 0.6, wanted: 0.6, sd: 0 }), range("learn: runs[0].outcome.sd must be above 0 and at most 3, got 0"));
-    refused(bad({ kind: "density", density: 11, wanted: 1 }), range("learn: runs[0].outcome.density must be above 0 and at most 10, got 11"));
-    refused(bad({ kind: "appearance", appearanceS: 0, factor: 10 }), range("learn: runs[0].outcome.appearanceS must be above 0 and at most 1000000 s, got 0"));
-    refused(bad({ kind: "appearance", appearanceS: 50, factor: 0 }), range("learn: runs[0].outcome.factor must be above 0 and at most 1000, got 0"));
+    refused(
+      bad({ kind: "good", logSd: 0 }),
+      range("learn: runs[0].outcome.logSd must be above 0 and at most 3, got 0"),
+    );
+    refused(
+      bad({ kind: "judged" }),
+      type("learn: runs[0].outcome.timeRatio must be a number, got undefined"),
+    );
+    refused(
+      bad({ kind: "judged", timeRatio: 101 }),
+      range("learn: runs[0].outcome.timeRatio must be above 0 and at most 100, got 101"),
+    );
+    refused(
+      bad({ kind: "steps", steps: 11 }),
+      range("learn: runs[0].outcome.steps must be from -10 to 10, got 11"),
+    );
+    refused(
+      bad({ kind: "steps", steps: 1, perStep: 0.7 }),
+      range("learn: runs[0].outcome.perStep must be from 1 to 4, got 0.7"),
+    );
+    refused(
+      bad({ kind: "gamma", gamma: 0, wanted: 0.6 }),
+      range("learn: runs[0].outcome.gamma must be above 0 and at most 10, got 0"),
+    );
+    refused(
+      bad({ kind: "gamma", gamma: 0.6, wanted: 11 }),
+      range("learn: runs[0].outcome.wanted must be above 0 and at most 10, got 11"),
+    );
+    refused(
+      bad({ kind: "gamma", gamma: 0.6, wanted: 0.6, sd: 0 }),
+      range("learn: runs[0].outcome.sd must be above 0 and at most 3, got 0"),
+    );
+    refused(
+      bad({ kind: "density", density: 11, wanted: 1 }),
+      range("learn: runs[0].outcome.density must be above 0 and at most 10, got 11"),
+    );
+    refused(
+      bad({ kind: "appearance", appearanceS: 0, factor: 10 }),
+      range("learn: runs[0].outcome.appearanceS must be above 0 and at most 1000000 s, got 0"),
+    );
+    refused(
+      bad({ kind: "appearance", appearanceS: 50, factor: 0 }),
+      range("learn: runs[0].outcome.factor must be above 0 and at most 1000, got 0"),
+    );
   });
   it("learn: dates after today, when today is told", () => {
     const dated = [good(500, 20, { date: "2024-05-02" })];
-    refused(() => learn(start, dated, { today: "2024-05-01" }), range('learn: runs[0].date must be at most today, 2024-05-01, got "2024-05-02"'));
+    refused(
+      () => learn(start, dated, { today: "2024-05-01" }),
+      range('learn: runs[0].date must be at most today, 2024-05-01, got "2024-05-02"'),
+    );
     expect(learn(start, [...dated, good(1000, 10)], { today: "2024-05-02T08:00" }).runs).toHaveLength(2);
-    expect(learn(start, [good(500, 20, { date: "2024-05-02T23:00" })], { today: "2024-05-02" }).runs).toHaveLength(1);
+    expect(
+      learn(start, [good(500, 20, { date: "2024-05-02T23:00" })], { today: "2024-05-02" }).runs,
+    ).toHaveLength(1);
     refused(() => learn(start, dated, { today: anyOf(1) }), type("learn: options.today must be text, got 1"));
-    refused(() => learn(start, dated, { today: "tomorrow" }), range('learn: options.today must be an ISO date such as "2024-05-01", got "tomorrow"'));
+    refused(
+      () => learn(start, dated, { today: "tomorrow" }),
+      range('learn: options.today must be an ISO date such as "2024-05-01", got "tomorrow"'),
+    );
   });
   it("knowledge that is none, or newer", () => {
     refused(() => learn(anyOf(null), []), type("learn: knowledge must be an object, got null"));
     refused(() => learn(anyOf({}), []), type("learn: knowledge.schema must be a number, got undefined"));
-    refused(() => predict(anyOf({ ...start, schema: 2 }), {}), range("predict: knowledge.schema must be 1 (a newer version wrote it), got 2"));
-    refused(() => predict(anyOf({ ...start, schema: 0 }), {}), range("predict: knowledge.schema must be from 1 to 1, got 0"));
-    refused(() => learn(anyOf({ ...start, prior: undefined }), []), type("learn: knowledge.prior must be an object, got undefined"));
-    refused(() => learn(anyOf({ ...start, runs: "none" }), []), type('learn: knowledge.runs must be an array, got "none"'));
-    refused(() => learn(anyOf({ ...start, runs: [3] }), []), type("learn: knowledge.runs[0] must be an object, got 3"));
-    refused(() => learn(anyOf({ ...start, prior: { ...start.prior, baseline: 3 } }), []), type("learn: knowledge baseline must be an object, got 3"));
+    refused(
+      () => predict(anyOf({ ...start, schema: 2 }), {}),
+      range("predict: knowledge.schema must be 1 (a newer version wrote it), got 2"),
+    );
+    refused(
+      () => predict(anyOf({ ...start, schema: 0 }), {}),
+      range("predict: knowledge.schema must be from 1 to 1, got 0"),
+    );
+    refused(
+      () => learn(anyOf({ ...start, prior: undefined }), []),
+      type("learn: knowledge.prior must be an object, got undefined"),
+    );
+    refused(
+      () => learn(anyOf({ ...start, runs: "none" }), []),
+      type('learn: knowledge.runs must be an array, got "none"'),
+    );
+    refused(
+      () => learn(anyOf({ ...start, runs: [3] }), []),
+      type("learn: knowledge.runs[0] must be an object, got 3"),
+    );
+    refused(
+      () => learn(anyOf({ ...start, prior: { ...start.prior, baseline: 3 } }), []),
+      type("learn: knowledge baseline must be an object, got 3"),
+    );
     refused(() => predict(start, anyOf(7)), type("predict: conditions must be an object, got 7"));
-    refused(() => tidyRuns(anyOf({ schema: 3 })), range("tidyRuns: knowledge.schema must be 1 (a newer version wrote it), got 3"));
+    refused(
+      () => tidyRuns(anyOf({ schema: 3 })),
+      range("tidyRuns: knowledge.schema must be 1 (a newer version wrote it), got 3"),
+    );
     refused(() => mergeKnowledge(anyOf(1), start), type("mergeKnowledge: a must be an object, got 1"));
     refused(() => mergeKnowledge(start, anyOf(1)), type("mergeKnowledge: b must be an object, got 1"));
-    refused(() => mergeKnowledge(start, stated), range("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead"));
-    refused(() => mergeKnowledge(learn(start, [good(500, 20, { id: "k" })]), learn(start, [good(600, 20, { id: "k" })])), range('mergeKnowledge: b.runs[0].id must be the id of one run only, got "k"'));
-    const shuffled = startKnowledge({ agitation: { everyS: 60 }, dilution: "1+9", temperatureC: 20, timeS: 510 });
+    refused(
+      () => mergeKnowledge(start, stated),
+      range("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead"),
+    );
+    refused(
+      () =>
+        mergeKnowledge(
+          learn(start, [good(500, 20, { id: "k" })]),
+          learn(start, [good(600, 20, { id: "k" })]),
+        ),
+      range('mergeKnowledge: b.runs[0].id must be the id of one run only, got "k"'),
+    );
+    const shuffled = startKnowledge({
+      agitation: { everyS: 60 },
+      dilution: "1+9",
+      temperatureC: 20,
+      timeS: 510,
+    });
     expect(mergeKnowledge(start, shuffled)).toEqual(start);
     const broken = { ...start, joint: { ...start.joint, correlation: [] } };
-    refused(() => predict(anyOf(broken), {}), type("compensate: knowledge.joint must be a number, got undefined"));
-    const past = { ...start, joint: { ...start.joint, correlation: start.joint.correlation.map((row) => row.map(() => 2)) } };
+    refused(
+      () => predict(anyOf(broken), {}),
+      type("compensate: knowledge.joint must be a number, got undefined"),
+    );
+    const past = {
+      ...start,
+      joint: { ...start.joint, correlation: start.joint.correlation.map((row) => row.map(() => 2)) },
+    };
     refused(() => predict(past, {}), range("compensate: knowledge.joint must be from -1 to 1, got 2"));
   });
 });

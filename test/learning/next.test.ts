@@ -1,6 +1,21 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { compensate, learn, nextTest, predict, startKnowledge, tidyRuns, type AgeLaw, type Agitation, type DilutionLaw, type LearnedKnowledge, type Run, type TemperatureLaw, type TestCandidate, type UseLaw } from "../../src/index.js";
+import {
+  compensate,
+  learn,
+  nextTest,
+  predict,
+  startKnowledge,
+  tidyRuns,
+  type AgeLaw,
+  type Agitation,
+  type DilutionLaw,
+  type LearnedKnowledge,
+  type Run,
+  type TemperatureLaw,
+  type TestCandidate,
+  type UseLaw,
+} from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
 const baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } } as const;
@@ -24,32 +39,79 @@ describe("nextTest", () => {
   const laws = fc.record(
     {
       temperature: fc.constantFrom<TemperatureLaw>(
-        { kind: "table", rows: [{ temperatureC: 16, timeS: 700 }, { temperatureC: 20, timeS: 510 }, { temperatureC: 24, timeS: 380 }] },
+        {
+          kind: "table",
+          rows: [
+            { temperatureC: 16, timeS: 700 },
+            { temperatureC: 20, timeS: 510 },
+            { temperatureC: 24, timeS: 380 },
+          ],
+        },
         { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.2 },
       ),
       dilution: fc.constantFrom<DilutionLaw>(
-        { kind: "table", rows: [{ dilution: "1+4", timeS: 300 }, { dilution: "1+9", timeS: 510 }, { dilution: "1+19", timeS: 800 }] },
+        {
+          kind: "table",
+          rows: [
+            { dilution: "1+4", timeS: 300 },
+            { dilution: "1+9", timeS: 510 },
+            { dilution: "1+19", timeS: 800 },
+          ],
+        },
         { kind: "power", exponent: 0.7, sd: 0.2, scatterLogSd: 0.08 },
       ),
       age: fc.constantFrom<AgeLaw>({ kind: "life", lifeH: 40 }, { kind: "half-life", halfLifeH: 50 }),
-      use: fc.constantFrom<UseLaw>({ increase: 0, perCm2PerL: 516, growth: "linear", sdIncrease: 0.05 }, { increase: 0.1, perCm2PerL: 516, growth: "compound" }),
+      use: fc.constantFrom<UseLaw>(
+        { increase: 0, perCm2PerL: 516, growth: "linear", sdIncrease: 0.05 },
+        { increase: 0.1, perCm2PerL: 516, growth: "compound" },
+      ),
     },
     { requiredKeys: [] },
   );
-  test.prop([laws, fc.constantFrom(0, 4, 23), fc.constantFrom(0, 3000), fc.array(used, { maxLength: 2 }), used, used])(
+  test.prop([
+    laws,
+    fc.constantFrom(0, 4, 23),
+    fc.constantFrom(0, 3000),
+    fc.array(used, { maxLength: 2 }),
+    used,
+    used,
+  ])(
     "foretells it under every law, from a fresh bath or an aged and used one: tables and ages that nothing has taught keep their spread until a test bears on them",
     (given, ageH, usedCm2PerL, before, candidate, question) => {
       const from = startKnowledge({ ...baseline, ageH, usedCm2PerL }, { laws: given, noise: "stated" });
-      const known = learn(from, before.map((where, i): Run => ({ temperatureC: 20, ...where, timeS: 600 + i, outcome: { kind: "good" } })));
+      const known = learn(
+        from,
+        before.map((where, i): Run => ({
+          temperatureC: 20,
+          ...where,
+          timeS: 600 + i,
+          outcome: { kind: "good" },
+        })),
+      );
       const [test] = nextTest(known, [{ ...candidate, outcomeLogSd: 0.1 }], question);
-      const made = learn(known, [{ temperatureC: 20, ...candidate, timeS: test!.timeS, outcome: { kind: "good", logSd: 0.1 }, id: "test" }]);
-      // A number held at its limit is answered from there; its spread is the one foretold all the same, but for the sign at an exact 0.
+      const made = learn(known, [
+        {
+          temperatureC: 20,
+          ...candidate,
+          timeS: test!.timeS,
+          outcome: { kind: "good", logSd: 0.1 },
+          id: "test",
+        },
+      ]);
+      // A number held at its limit is answered from there; its spread is the one foretold all the same, but
+      // for the sign at an exact 0.
       fc.pre(!made.advice.some(({ code }) => code === "held-at-limit"));
       expect(spread(made, question)).toBeCloseTo(test!.expectedLogSd, 6);
     },
   );
   test.prop([
-    fc.array(fc.record({ temperatureC: fc.double({ min: 10, max: 30, noNaN: true }), dilution: fc.constantFrom("1+4", "1+9", "1+19") }), { minLength: 1, maxLength: 5 }),
+    fc.array(
+      fc.record({
+        temperatureC: fc.double({ min: 10, max: 30, noNaN: true }),
+        dilution: fc.constantFrom("1+4", "1+9", "1+19"),
+      }),
+      { minLength: 1, maxLength: 5 },
+    ),
     fc.double({ min: 10, max: 30, noNaN: true }),
   ])("foretells the very spread that the run will leave, at known noise", (candidates, temperatureC) => {
     const question = { temperatureC, dilution: "1+14" };
@@ -64,19 +126,27 @@ describe("nextTest", () => {
     });
   });
   it("prefers to learn where the negative will be, and a measured strip to one judged by eye", () => {
-    const [best, worst] = nextTest(stated, [{ temperatureC: 20 }, { temperatureC: 13 }], { temperatureC: 12 });
+    const [best, worst] = nextTest(stated, [{ temperatureC: 20 }, { temperatureC: 13 }], {
+      temperatureC: 12,
+    });
     expect([best?.candidate.temperatureC, worst?.candidate.temperatureC]).toEqual([13, 20]);
-    const [first] = nextTest(stated, [{ temperatureC: 12 }, { temperatureC: 12, outcomeLogSd: 0.03 }], { temperatureC: 12 });
+    const [first] = nextTest(stated, [{ temperatureC: 12 }, { temperatureC: 12, outcomeLogSd: 0.03 }], {
+      temperatureC: 12,
+    });
     expect(first?.candidate).toEqual({ temperatureC: 12, outcomeLogSd: 0.03 });
     // A development repeats to 4 %: only where noise is stated is an outcome worth more than that.
-    const after = (known: LearnedKnowledge, outcomeLogSd: number): number => nextTest(known, [{ outcomeLogSd }], {})[0]!.expectedLogSd;
+    const after = (known: LearnedKnowledge, outcomeLogSd: number): number =>
+      nextTest(known, [{ outcomeLogSd }], {})[0]!.expectedLogSd;
     expect(after(startKnowledge(baseline), 0.01)).toBe(after(startKnowledge(baseline), 0.04));
     expect(after(startKnowledge(baseline), 0.05)).toBeGreaterThan(after(startKnowledge(baseline), 0.04));
     expect(after(stated, 0.01)).toBeLessThan(after(stated, 0.04));
     expect(nextTest(stated, [], {})).toEqual([]);
   });
   it("keeps the order of equals, and counts a far-off time as harder to judge", () => {
-    const twins = [{ temperatureC: 15, note: 1 }, { temperatureC: 15, note: 2 }];
+    const twins = [
+      { temperatureC: 15, note: 1 },
+      { temperatureC: 15, note: 2 },
+    ];
     expect(nextTest(stated, twins, { temperatureC: 15 }).map(({ candidate }) => candidate)).toEqual(twins);
     const [right, off] = nextTest(stated, [{ timeS: 1020 }, { timeS: 510 }], {});
     expect([right?.timeS, off?.timeS]).toEqual([510, 1020]);
@@ -85,69 +155,183 @@ describe("nextTest", () => {
     expect(off?.expectedLogSd).toBeCloseTo(after(Math.hypot(0.1, Math.LN2 / 4)), 12);
   });
   it("takes the scatter of the runs so far into account", () => {
-    const wild = learn(startKnowledge(baseline), [250, 300, 900, 1000, 280, 950].map((timeS, i) => ({ timeS, temperatureC: 20, id: String(i), outcome: { kind: "good" } as const })));
+    const wild = learn(
+      startKnowledge(baseline),
+      [250, 300, 900, 1000, 280, 950].map((timeS, i) => ({
+        timeS,
+        temperatureC: 20,
+        id: String(i),
+        outcome: { kind: "good" } as const,
+      })),
+    );
     const now = spread(wild, {});
-    expect(nextTest(wild, [{}], {})[0]?.expectedLogSd).toBeCloseTo(Math.sqrt(now ** 2 - now ** 4 / (now ** 2 + (0.1 * wild.scatter) ** 2)), 9);
+    expect(nextTest(wild, [{}], {})[0]?.expectedLogSd).toBeCloseTo(
+      Math.sqrt(now ** 2 - now ** 4 / (now ** 2 + (0.1 * wild.scatter) ** 2)),
+      9,
+    );
   });
   it("tells what a test costs in minutes and stock", () => {
     const known = learn(stated, [{ timeS: 600, temperatureC: 18, outcome: { kind: "good" } }]);
     const cost = (candidate: TestCandidate) => nextTest(known, [candidate], {})[0]!;
-    expect(cost({ timeS: 300, volumeMl: 500 })).toMatchObject({ timeS: 300, minutes: 5, stockMl: expect.closeTo(50, 9) });
+    expect(cost({ timeS: 300, volumeMl: 500 })).toMatchObject({
+      timeS: 300,
+      minutes: 5,
+      stockMl: expect.closeTo(50, 9),
+    });
     expect(cost({ timeS: 300, volumeMl: 500, dilution: "1+4" }).stockMl).toBeCloseTo(100, 9);
     expect("stockMl" in cost({ timeS: 300 })).toBe(false);
-    expect(nextTest(startKnowledge({ timeS: 510, temperatureC: 20 }), [{ volumeMl: 250 }], {})[0]?.stockMl).toBe(250);
+    expect(
+      nextTest(startKnowledge({ timeS: 510, temperatureC: 20 }), [{ volumeMl: 250 }], {})[0]?.stockMl,
+    ).toBe(250);
   });
   it("knows what the runs said of strength", () => {
     const strength = { cause: "strength", value: 1.2, logSd: 0.3, basis: "default", sources: [] } as const;
-    const known = learn(startKnowledge(baseline, { baseLogSd: 0.01, noise: "stated" }), [{ timeS: 765, temperatureC: 20, strength, outcome: { kind: "good" } }]);
+    const known = learn(startKnowledge(baseline, { baseLogSd: 0.01, noise: "stated" }), [
+      { timeS: 765, temperatureC: 20, strength, outcome: { kind: "good" } },
+    ]);
     const [test] = nextTest(known, [{ strength }], { strength });
     expect(test?.timeS).toBeCloseTo(predict(known, { strength }).timeS, 8);
     expect(test?.expectedLogSd).toBeLessThan(spread(known, { strength }));
   });
   it("refuses by message", () => {
     const range = (message: string): RangeError => new RangeError(message);
-    expect(() => nextTest(anyOf(1), [], {})).toThrow(new TypeError("nextTest: knowledge must be an object, got 1"));
-    expect(() => nextTest(stated, anyOf(1), {})).toThrow(new TypeError("nextTest: candidates must be an array, got 1"));
-    expect(() => nextTest(stated, [], anyOf(1))).toThrow(new TypeError("nextTest: question must be an object, got 1"));
-    expect(() => nextTest(stated, [anyOf(1)], {})).toThrow(new TypeError("nextTest: candidates[0] must be an object, got 1"));
+    expect(() => nextTest(anyOf(1), [], {})).toThrow(
+      new TypeError("nextTest: knowledge must be an object, got 1"),
+    );
+    expect(() => nextTest(stated, anyOf(1), {})).toThrow(
+      new TypeError("nextTest: candidates must be an array, got 1"),
+    );
+    expect(() => nextTest(stated, [], anyOf(1))).toThrow(
+      new TypeError("nextTest: question must be an object, got 1"),
+    );
+    expect(() => nextTest(stated, [anyOf(1)], {})).toThrow(
+      new TypeError("nextTest: candidates[0] must be an object, got 1"),
+    );
     const from = (prior: object): typeof stated => ({ ...stated, prior: { ...stated.prior, ...prior } });
-    expect(() => nextTest(from({ baseline: 1 }), [], {})).toThrow(new TypeError("nextTest: knowledge baseline must be an object, got 1"));
-    expect(() => nextTest(from({ baseline: { ...baseline, timeS: 0 } }), [], {})).toThrow(range("nextTest: knowledge baseline.timeS must be above 0 and at most 1000000 s, got 0"));
-    expect(() => nextTest(from({ laws: { temperature: { kind: "guess" } } }), [], {})).toThrow(range('nextTest: knowledge law.kind must be "arrhenius", "coefficient" or "table", got "guess"'));
-    expect(() => nextTest(stated, [{ agitation: "stand" }], {})).toThrow(range("nextTest: candidates[0] has no place in the model: stand needs a baseline that stands"));
-    expect(() => nextTest(stated, [{}, { temperatureC: 200 }], {})).toThrow(range("nextTest: candidates[1].temperatureC must be from 0 to 100 °C, got 200"));
-    expect(() => nextTest(stated, [{ timeS: 0 }], {})).toThrow(range("nextTest: candidates[0].timeS must be above 0 and at most 1000000000 s, got 0"));
-    expect(() => nextTest(stated, [{ outcomeLogSd: 0 }], {})).toThrow(range("nextTest: candidates[0].outcomeLogSd must be above 0 and at most 3, got 0"));
-    expect(() => nextTest(stated, [{ volumeMl: 0 }], {})).toThrow(range("nextTest: candidates[0].volumeMl must be above 0 and at most 1000000 ml, got 0"));
-    expect(() => nextTest(startKnowledge({ timeS: 1, temperatureC: 20 }), [{ volumeMl: 9, dilution: "1+9" }], {})).toThrow(new TypeError("nextTest: candidates[0].dilution needs a baseline.dilution: what was it for the known time?"));
+    expect(() => nextTest(from({ baseline: 1 }), [], {})).toThrow(
+      new TypeError("nextTest: knowledge baseline must be an object, got 1"),
+    );
+    expect(() => nextTest(from({ baseline: { ...baseline, timeS: 0 } }), [], {})).toThrow(
+      range("nextTest: knowledge baseline.timeS must be above 0 and at most 1000000 s, got 0"),
+    );
+    expect(() => nextTest(from({ laws: { temperature: { kind: "guess" } } }), [], {})).toThrow(
+      range('nextTest: knowledge law.kind must be "arrhenius", "coefficient" or "table", got "guess"'),
+    );
+    expect(() => nextTest(stated, [{ agitation: "stand" }], {})).toThrow(
+      range("nextTest: candidates[0] has no place in the model: stand needs a baseline that stands"),
+    );
+    expect(() => nextTest(stated, [{}, { temperatureC: 200 }], {})).toThrow(
+      range("nextTest: candidates[1].temperatureC must be from 0 to 100 °C, got 200"),
+    );
+    expect(() => nextTest(stated, [{ timeS: 0 }], {})).toThrow(
+      range("nextTest: candidates[0].timeS must be above 0 and at most 1000000000 s, got 0"),
+    );
+    expect(() => nextTest(stated, [{ outcomeLogSd: 0 }], {})).toThrow(
+      range("nextTest: candidates[0].outcomeLogSd must be above 0 and at most 3, got 0"),
+    );
+    expect(() => nextTest(stated, [{ volumeMl: 0 }], {})).toThrow(
+      range("nextTest: candidates[0].volumeMl must be above 0 and at most 1000000 ml, got 0"),
+    );
+    expect(() =>
+      nextTest(startKnowledge({ timeS: 1, temperatureC: 20 }), [{ volumeMl: 9, dilution: "1+9" }], {}),
+    ).toThrow(
+      new TypeError(
+        "nextTest: candidates[0].dilution needs a baseline.dilution: what was it for the known time?",
+      ),
+    );
   });
 });
 
 describe("tidyRuns", () => {
   it("lays each run out as a flat row of the same fields", () => {
-    const run: Run = { timeS: 600, temperatureC: 18, dilution: "1+14", agitation: { everyS: 30 }, usedCm2PerL: 100, ageH: 2, date: "2024-05-01", id: "hut 1", note: "tap water", outcome: { kind: "judged", timeRatio: 0.9, logSd: 0.2 } };
+    const run: Run = {
+      timeS: 600,
+      temperatureC: 18,
+      dilution: "1+14",
+      agitation: { everyS: 30 },
+      usedCm2PerL: 100,
+      ageH: 2,
+      date: "2024-05-01",
+      id: "hut 1",
+      note: "tap water",
+      outcome: { kind: "judged", timeRatio: 0.9, logSd: 0.2 },
+    };
     const known = learn(stated, [
       run,
       { timeS: 510, temperatureC: 20, agitation: "stand", outcome: { kind: "good" } },
-      { timeS: 510, temperatureC: 20, agitation: "continuous", outcome: { kind: "failed", note: "stop first" } },
+      {
+        timeS: 510,
+        temperatureC: 20,
+        agitation: "continuous",
+        outcome: { kind: "failed", note: "stop first" },
+      },
       { timeS: 510, temperatureC: 21, outcome: { kind: "fogged" } },
     ]);
-    const fittedS = predict(known, { temperatureC: 18, dilution: "1+14", agitation: { everyS: 30 }, usedCm2PerL: 100, ageH: 2 }).timeS;
+    const fittedS = predict(known, {
+      temperatureC: 18,
+      dilution: "1+14",
+      agitation: { everyS: 30 },
+      usedCm2PerL: 100,
+      ageH: 2,
+    }).timeS;
     const rows = tidyRuns(known);
     expect(rows.map(({ run: place }) => place)).toEqual([0, 1, 2, 3]);
     expect(rows.find(({ id }) => id === "hut 1")).toEqual({
-      run: expect.any(Number), id: "hut 1", date: "2024-05-01", timeS: 600, temperatureC: 18, dilution: "1+14", concentration: expect.closeTo(1 / 15, 12),
-      agitationEveryS: 30, usedCm2PerL: 100, ageH: 2, outcome: "judged", rightS: expect.closeTo(540, 9), logSd: 0.2, fittedS: expect.closeTo(fittedS, 8),
-      logResidual: expect.closeTo(Math.log(540 / fittedS), 10), weight: 1, reason: null, note: "tap water",
+      run: expect.any(Number),
+      id: "hut 1",
+      date: "2024-05-01",
+      timeS: 600,
+      temperatureC: 18,
+      dilution: "1+14",
+      concentration: expect.closeTo(1 / 15, 12),
+      agitationEveryS: 30,
+      usedCm2PerL: 100,
+      ageH: 2,
+      outcome: "judged",
+      rightS: expect.closeTo(540, 9),
+      logSd: 0.2,
+      fittedS: expect.closeTo(fittedS, 8),
+      logResidual: expect.closeTo(Math.log(540 / fittedS), 10),
+      weight: 1,
+      reason: null,
+      note: "tap water",
     });
-    const nothing = { id: null, date: null, dilution: null, concentration: null, usedCm2PerL: null, ageH: null };
+    const nothing = {
+      id: null,
+      date: null,
+      dilution: null,
+      concentration: null,
+      usedCm2PerL: null,
+      ageH: null,
+    };
     const failed = rows.find(({ outcome }) => outcome === "failed")!;
     expect(failed).toEqual({
-      ...nothing, run: expect.any(Number), timeS: 510, temperatureC: 20, agitationEveryS: 0, outcome: "failed", rightS: null, logSd: null,
-      fittedS: expect.closeTo(compensate(known.baseline, { agitation: "continuous" }, known).timeS, 8), logResidual: null, weight: 0, reason: "failed", note: "stop first",
+      ...nothing,
+      run: expect.any(Number),
+      timeS: 510,
+      temperatureC: 20,
+      agitationEveryS: 0,
+      outcome: "failed",
+      rightS: null,
+      logSd: null,
+      fittedS: expect.closeTo(compensate(known.baseline, { agitation: "continuous" }, known).timeS, 8),
+      logResidual: null,
+      weight: 0,
+      reason: "failed",
+      note: "stop first",
     });
-    expect(rows.find(({ outcome }) => outcome === "fogged")).toMatchObject({ agitationEveryS: null, note: null, reason: "fogged" });
+    expect(rows.find(({ outcome }) => outcome === "fogged")).toMatchObject({
+      agitationEveryS: null,
+      note: null,
+      reason: "fogged",
+    });
     const stood = rows.find(({ reason }) => reason?.startsWith("stand"));
-    expect(stood).toMatchObject({ agitationEveryS: null, rightS: expect.closeTo(510, 9), fittedS: null, logResidual: null, weight: 0 });
+    expect(stood).toMatchObject({
+      agitationEveryS: null,
+      rightS: expect.closeTo(510, 9),
+      fittedS: null,
+      logResidual: null,
+      weight: 0,
+    });
   });
 });

@@ -1,5 +1,6 @@
 /*
- * The regression against the outside: certified fits, a general-purpose matrix library, and published tables as if they were runs.
+ * The regression against the outside: certified fits, a general-purpose matrix library, and published tables
+ * as if they were runs.
  */
 import { Matrix, solve } from "ml-matrix";
 import { describe, expect, it } from "vitest";
@@ -25,13 +26,21 @@ const inverse = (celsius: number): number => 1 / (celsius + 273.15);
 describe("against certified fits (NIST StRD, linear least squares)", () => {
   // A prior 1e6 times as wide as the certified standard error, in each number, is flat to twelve digits.
   const flat = (set: Certified, powers: readonly number[]) => {
-    const scale = set.sd.map((sd) => 1e6 * sd / set.residualSd);
+    const scale = set.sd.map((sd) => (1e6 * sd) / set.residualSd);
     const rows = set.points.map(([x]) => powers.map((power, j) => x ** power * scale[j]!));
     const y = set.points.map(([, each]) => each);
-    const { mean, spread } = posterior(powers.length, rows.map((slopes, i) => ({ slopes, surprise: y[i]! })), y.map(() => 1));
+    const { mean, spread } = posterior(
+      powers.length,
+      rows.map((slopes, i) => ({ slopes, surprise: y[i]! })),
+      y.map(() => 1),
+    );
     const residual = rows.reduce((sum, row, i) => sum + (y[i]! - dot(row, mean)) ** 2, 0);
     const residualSd = Math.sqrt(residual / (y.length - powers.length));
-    return { residualSd, estimate: mean.map((u, j) => u * scale[j]!), sd: spread.map((row, j) => residualSd * scale[j]! * Math.hypot(...row)) };
+    return {
+      residualSd,
+      estimate: mean.map((u, j) => u * scale[j]!),
+      sd: spread.map((row, j) => residualSd * scale[j]! * Math.hypot(...row)),
+    };
   };
   it.each([
     ["Norris", norris, [0, 1]],
@@ -48,10 +57,37 @@ describe("against certified fits (NIST StRD, linear least squares)", () => {
 
 describe("against a ridge regression by a matrix library (ml-matrix, QR of the augmented rows)", () => {
   const runs: readonly Run[] = [
-    { timeS: 540, temperatureC: 20, dilution: "1+9", usedCm2PerL: 0, ageH: 0, outcome: { kind: "good", logSd: 0.05 } },
-    { timeS: 700, temperatureC: 16, dilution: "1+14", usedCm2PerL: 516, ageH: 1, outcome: { kind: "judged", timeRatio: 1.3, logSd: 0.08 } },
-    { timeS: 300, temperatureC: 25, dilution: "1+4", usedCm2PerL: 900, ageH: 9, outcome: { kind: "good", logSd: 0.1 } },
-    { timeS: 800, temperatureC: 13, dilution: "1+9", ageH: 40, outcome: { kind: "judged", timeRatio: 0.8, logSd: 0.12 } },
+    {
+      timeS: 540,
+      temperatureC: 20,
+      dilution: "1+9",
+      usedCm2PerL: 0,
+      ageH: 0,
+      outcome: { kind: "good", logSd: 0.05 },
+    },
+    {
+      timeS: 700,
+      temperatureC: 16,
+      dilution: "1+14",
+      usedCm2PerL: 516,
+      ageH: 1,
+      outcome: { kind: "judged", timeRatio: 1.3, logSd: 0.08 },
+    },
+    {
+      timeS: 300,
+      temperatureC: 25,
+      dilution: "1+4",
+      usedCm2PerL: 900,
+      ageH: 9,
+      outcome: { kind: "good", logSd: 0.1 },
+    },
+    {
+      timeS: 800,
+      temperatureC: 13,
+      dilution: "1+9",
+      ageH: 40,
+      outcome: { kind: "judged", timeRatio: 0.8, logSd: 0.12 },
+    },
     { timeS: 555, temperatureC: 18.5, agitation: { everyS: 30 }, outcome: { kind: "good", logSd: 0.07 } },
   ];
   const dilutions = [10, 15, 5, 10, 10];
@@ -60,7 +96,10 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
   const everyS = [60, 60, 60, 60, 30];
 
   it("gives the same numbers and spreads", () => {
-    const start = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } }, { baseLogSd: 0.3, noise: "stated" });
+    const start = startKnowledge(
+      { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } },
+      { baseLogSd: 0.3, noise: "stated" },
+    );
     const known = learn(start, runs);
     expect(known.advice.map(({ code }) => code)).not.toContain("held-at-limit");
     // The model written out again: generic laws, use and agitation as their curves stretched.
@@ -83,12 +122,24 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
         Math.log(1 + increase * portions) / increase,
         Math.sqrt(ages[i]!),
       ];
-      const expected = Math.log(510) + energy * x[1]! + n * x[2]! + Math.log(rate(60) / rate(everyS[i]!)) + Math.log(1 + increase * portions);
+      const expected =
+        Math.log(510) +
+        energy * x[1]! +
+        n * x[2]! +
+        Math.log(rate(60) / rate(everyS[i]!)) +
+        Math.log(1 + increase * portions);
       X.push(x.map((each) => each / outcome.logSd));
       y.push((Math.log(run.timeS * (outcome.timeRatio ?? 1)) - expected) / outcome.logSd);
     });
     // The prior as rows of its own: ridge regression, each number divided by its prior standard deviation.
-    const sds = [0.3, genericTemperatureLaw.sdKJPerMol!, genericDilutionLaw.sd!, genericAgitationLaw.sdStaleLoss!, genericUseLaw.sdIncrease!, 0.1];
+    const sds = [
+      0.3,
+      genericTemperatureLaw.sdKJPerMol!,
+      genericDilutionLaw.sd!,
+      genericAgitationLaw.sdStaleLoss!,
+      genericUseLaw.sdIncrease!,
+      0.1,
+    ];
     sds.forEach((sd, j) => {
       X.push(sds.map((_, k) => (k === j ? 1 / sd : 0)));
       y.push(0);
@@ -97,14 +148,25 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
     const shift = solve(matrix, Matrix.columnVector(y)).to1DArray();
     const covariance = solve(matrix.transpose().mmul(matrix), Matrix.eye(6));
     const priors = [0, energy, n, staleLoss, increase, 0];
-    expect(known.parameters.map(({ cause }) => cause)).toEqual(["baseline", "temperature", "dilution", "agitation", "use", "age", "strength"]);
+    expect(known.parameters.map(({ cause }) => cause)).toEqual([
+      "baseline",
+      "temperature",
+      "dilution",
+      "agitation",
+      "use",
+      "age",
+      "strength",
+    ]);
     priors.forEach((prior, j) => {
       const { value, sd, priorSd } = known.parameters[j]!;
       expect(value).toBeCloseTo(prior + shift[j]!, 9);
       expect(sd).toBeCloseTo(Math.sqrt(covariance.get(j, j)), 9);
       expect(priorSd).toBeCloseTo(sds[j]!, 12);
       priors.forEach((_, k) => {
-        expect(known.joint.correlation[j]![k]).toBeCloseTo(covariance.get(j, k) / Math.sqrt(covariance.get(j, j) * covariance.get(k, k)), 9);
+        expect(known.joint.correlation[j]![k]).toBeCloseTo(
+          covariance.get(j, k) / Math.sqrt(covariance.get(j, j) * covariance.get(k, k)),
+          9,
+        );
       });
     });
     // And the time and its spread for other conditions, by the matrix.
@@ -119,16 +181,25 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
 });
 
 describe("published tables as if their rows were runs", () => {
-  // The starting time knows nothing of the table: 7 min, the middle of all these tables, which lie within a factor of 1.8 either way at 90 %.
+  // The starting time knows nothing of the table: 7 min, the middle of all these tables, which lie within a
+  // factor of 1.8 either way at 90 %.
   const startOf = (dilution?: string): LearnedKnowledge =>
-    startKnowledge({ timeS: 420, temperatureC: 20, ...(dilution !== undefined && { dilution }) }, { baseLogSd: 0.35 });
+    startKnowledge(
+      { timeS: 420, temperatureC: 20, ...(dilution !== undefined && { dilution }) },
+      { baseLogSd: 0.35 },
+    );
   type Row = Omit<Run, "outcome">;
   const byTemperature = timeTables.map(({ unit, rows }): readonly Row[] =>
-    rows.map(({ temperature, minutes }) => ({ timeS: minutes * 60, temperatureC: unit === "F" ? (temperature - 32) / 1.8 : temperature })),
+    rows.map(({ temperature, minutes }) => ({
+      timeS: minutes * 60,
+      temperatureC: unit === "F" ? (temperature - 32) / 1.8 : temperature,
+    })),
   );
   const byDilution = dilutionSeries
     .filter(({ rows }) => rows.length > 2)
-    .map(({ rows }): readonly Row[] => rows.map(({ dilution, minutes }) => ({ timeS: minutes * 60, temperatureC: 20, dilution })));
+    .map(({ rows }): readonly Row[] =>
+      rows.map(({ dilution, minutes }) => ({ timeS: minutes * 60, temperatureC: 20, dilution })),
+    );
 
   const choices = (tables: readonly (readonly Row[])[], logSd?: number) => {
     const outcome = logSd === undefined ? ({ kind: "good" } as const) : ({ kind: "good", logSd } as const);
@@ -139,7 +210,10 @@ describe("published tables as if their rows were runs", () => {
       const start = startOf(rows[0]!.dilution as string | undefined);
       rows.forEach((one, i) => {
         for (const two of rows.slice(i + 1)) {
-          const known = learn(start, [{ ...one, outcome }, { ...two, outcome }]);
+          const known = learn(start, [
+            { ...one, outcome },
+            { ...two, outcome },
+          ]);
           for (const third of rows.filter((row) => row !== one && row !== two)) {
             const { timeS, ...conditions } = third;
             const [before, after] = [predict(start, conditions), predict(known, conditions)];

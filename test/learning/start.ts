@@ -2,8 +2,19 @@
 import { startKnowledge, type Baseline, type LearnedKnowledge, type Run } from "../../src/index.js";
 import type { Parameter } from "../../src/learning/types.js";
 
-export const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
+export const baseline: Baseline = {
+  timeS: 510,
+  temperatureC: 20,
+  dilution: "1+9",
+  agitation: { everyS: 60 },
+};
 export const start: LearnedKnowledge = startKnowledge(baseline);
 export const stated: LearnedKnowledge = startKnowledge(baseline, { noise: "stated" });
-export const good = (timeS: number, temperatureC = 20, rest: Partial<Run> = {}): Run => ({ timeS, temperatureC, outcome: { kind: "good" }, ...rest });
-export const parameter = (known: LearnedKnowledge, cause: string): Parameter => known.parameters.find((each) => each.cause === cause)!;
+export const good = (timeS: number, temperatureC = 20, rest: Partial<Run> = {}): Run => ({
+  timeS,
+  temperatureC,
+  outcome: { kind: "good" },
+  ...rest,
+});
+export const parameter = (known: LearnedKnowledge, cause: string): Parameter =>
+  known.parameters.find((each) => each.cause === cause)!;

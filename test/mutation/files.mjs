@@ -2,8 +2,12 @@
 import { readdirSync } from "node:fs";
 import { join, relative } from "node:path";
 
-/** Tests that read the source as text would see the mutated text; those of docs and tools test no source, and that of speed would see the tool. */
-const LEFT_OUT = /^test\/(house|release|recipe\/speed)\.test\.ts$|^test\/(docs|accuracy|runtimes|fuzz|notebooks)\//;
+/**
+ * Tests that read the source as text would see the mutated text; those of docs and tools test no source, and
+ * that of speed would see the tool.
+ */
+const LEFT_OUT =
+  /^test\/(house|release|recipe\/speed)\.test\.ts$|^test\/(docs|accuracy|runtimes|fuzz|notebooks)\//;
 
 /** The test files below a folder, sorted, with slashes. */
 export function filesIn(folder) {

@@ -1,6 +1,7 @@
 /*
- * Stands in for "vitest" when the tests are mutation-tested: describe, it and expect over a list that the runner beside this file walks.
- * The matchers are vitest's own (@vitest/expect); only the registration is ours.
+ * Stands in for "vitest" when the tests are mutation-tested: describe, it and expect over a list that the
+ * runner beside this file walks. The matchers are vitest's own (@vitest/expect); only the registration is
+ * ours.
  */
 import {
   ASYMMETRIC_MATCHERS_OBJECT,

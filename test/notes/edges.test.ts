@@ -29,26 +29,65 @@ describe("cells of notes", () => {
     [{ Outcome: "x10" }, { outcome: { kind: "judged", timeRatio: 10 } }],
     [{ Outcome: "x2" }, { outcome: { kind: "judged", timeRatio: 2 } }],
     // A negative that failed says nothing, whatever was measured on it; that is kept as it was written.
-    [{ Outcome: "failed", Gradient: "0,5", wanted: 0.6, note: "fog" }, { outcome: { kind: "failed" }, note: "Gradient: 0,5; wanted: 0.6; fog" }],
+    [
+      { Outcome: "failed", Gradient: "0,5", wanted: 0.6, note: "fog" },
+      { outcome: { kind: "failed" }, note: "Gradient: 0,5; wanted: 0.6; fog" },
+    ],
     // The first of gradient, density and appearance is the outcome, with its own spread.
-    [{ Outcome: "over 1", density: 1.1, gamma: 0.5, wanted: 0.6, sd: 0.02 }, { outcome: { kind: "gamma", gamma: 0.5, wanted: 0.6, sd: 0.02 }, note: "density: 1.1; Outcome: over 1" }],
-    [{ Outcome: "good", "appearance s": 50, factor: 10, wanted: "much" }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "wanted: much; Outcome: good" }],
+    [
+      { Outcome: "over 1", density: 1.1, gamma: 0.5, wanted: 0.6, sd: 0.02 },
+      {
+        outcome: { kind: "gamma", gamma: 0.5, wanted: 0.6, sd: 0.02 },
+        note: "density: 1.1; Outcome: over 1",
+      },
+    ],
+    [
+      { "Outcome": "good", "appearance s": 50, "factor": 10, "wanted": "much" },
+      { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "wanted: much; Outcome: good" },
+    ],
     // Two columns of one kind are refused where they are read, and kept where they are not.
-    [{ "Lamp 1": "red", Lens: "50 mm", "Lamp 2": "green" }, { note: "Lamp 1: red; Lens: 50 mm; Lamp 2: green" }],
+    [
+      { "Lamp 1": "red", "Lens": "50 mm", "Lamp 2": "green" },
+      { note: "Lamp 1: red; Lens: 50 mm; Lamp 2: green" },
+    ],
     [{ id: "1,5" }, { id: "1,5" }],
   ])("reads %j", (cells, expected) => {
-    expect(read(cells)).toEqual({ runs: [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected }], rejected: [] });
+    expect(read(cells)).toEqual({
+      runs: [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected }],
+      rejected: [],
+    });
   });
   it.each([
     // The reason shows the cell as it was read, its decimal comma a point.
-    [{ Temp: "about 14,5C" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "about 14.5C"'],
-    [{ Temp: "about 20C" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "about 20C"'],
-    [{ Temp: "20 cold" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "20 cold"'],
-    [{ Agitation: "x every 30 s" }, 'parseAgitation: text must be "continuous", "stand" or an interval such as "every 30 s", got "x every 30 s"'],
+    [
+      { Temp: "about 14,5C" },
+      'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "about 14.5C"',
+    ],
+    [
+      { Temp: "about 20C" },
+      'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "about 20C"',
+    ],
+    [
+      { Temp: "20 cold" },
+      'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "20 cold"',
+    ],
+    [
+      { Agitation: "x every 30 s" },
+      'parseAgitation: text must be "continuous", "stand" or an interval such as "every 30 s", got "x every 30 s"',
+    ],
     // No unit in the cell, and none in a heading that has none.
-    [{ Temp: "293" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "293"'],
-    [{ Agitation: "every 30" }, 'parseTime: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "30"'],
-    [{ "Age h": "2:30" }, 'parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got "2:30 h"'],
+    [
+      { Temp: "293" },
+      'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "293"',
+    ],
+    [
+      { Agitation: "every 30" },
+      'parseTime: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "30"',
+    ],
+    [
+      { "Age h": "2:30" },
+      'parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got "2:30 h"',
+    ],
     [{ Date: "1,5,2024" }, 'run.date must be an ISO date such as "2024-05-01", got "1,5,2024"'],
   ])("rejects %j", (cells, reason) => {
     expect(read(cells).rejected.map((each) => each.reason)).toEqual([reason]);
@@ -61,7 +100,11 @@ describe("cells of notes", () => {
   });
   it("leaves out what a row does not say", () => {
     expect(read({}).runs).toStrictEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]);
-    expect(read({ gamma: 0.5, wanted: 0.6 }).runs[0]?.outcome).toStrictEqual({ kind: "gamma", gamma: 0.5, wanted: 0.6 });
+    expect(read({ gamma: 0.5, wanted: 0.6 }).runs[0]?.outcome).toStrictEqual({
+      kind: "gamma",
+      gamma: 0.5,
+      wanted: 0.6,
+    });
   });
   it("finds no field and no unit where a heading has none", () => {
     expect(readHeading("Time")).toEqual({ field: "time", unit: "" });

@@ -9,52 +9,109 @@ const one = (cells: Record<string, unknown>): Run => {
   expect(rejected).toEqual([]);
   return runs[0]!;
 };
-const reason = (cells: Record<string, unknown>, options = {}): string | undefined => readRunNotes([{ ...base, ...cells }], options).rejected[0]?.reason;
+const reason = (cells: Record<string, unknown>, options = {}): string | undefined =>
+  readRunNotes([{ ...base, ...cells }], options).rejected[0]?.reason;
 
 describe("readRunNotes", () => {
   it("reads an invented workshop page, messy as it is, and loses no row", () => {
     const page = [
-      { "Time (s)": 510, "Temp °C": "14,5", Dilution: "1+9", Agitation: "every 30 s", "Used (rolls/l)": 2, "Age": "90 min", Result: "over 0.5", Date: "2024-05-01", Lamp: "red", Notes: "hut, tap water" },
-      { "Time (s)": "8:30", "Temp °C": "68F", Dilution: " stock ", Agitation: "Continuous", Used: "", Age: null, Result: "GOOD", Date: undefined },
-      { "Time (s)": "", "Temp °C": "20", Result: "good" },
-      { "Time (s)": "510", "Temp °C": "warm", Result: "good" },
+      {
+        "Time (s)": 510,
+        "Temp °C": "14,5",
+        "Dilution": "1+9",
+        "Agitation": "every 30 s",
+        "Used (rolls/l)": 2,
+        "Age": "90 min",
+        "Result": "over 0.5",
+        "Date": "2024-05-01",
+        "Lamp": "red",
+        "Notes": "hut, tap water",
+      },
+      {
+        "Time (s)": "8:30",
+        "Temp °C": "68F",
+        "Dilution": " stock ",
+        "Agitation": "Continuous",
+        "Used": "",
+        "Age": null,
+        "Result": "GOOD",
+        "Date": undefined,
+      },
+      { "Time (s)": "", "Temp °C": "20", "Result": "good" },
+      { "Time (s)": "510", "Temp °C": "warm", "Result": "good" },
       "a torn page",
     ];
     const { runs, rejected } = readRunNotes(page);
     expect(runs).toEqual([
-      { timeS: 510, temperatureC: 14.5, dilution: "1+9", agitation: { everyS: 30 }, usedCm2PerL: 2 * 516.128, ageH: 1.5, outcome: { kind: "steps", steps: 0.5 }, date: "2024-05-01", note: "Lamp: red; hut, tap water" },
+      {
+        timeS: 510,
+        temperatureC: 14.5,
+        dilution: "1+9",
+        agitation: { everyS: 30 },
+        usedCm2PerL: 2 * 516.128,
+        ageH: 1.5,
+        outcome: { kind: "steps", steps: 0.5 },
+        date: "2024-05-01",
+        note: "Lamp: red; hut, tap water",
+      },
       { timeS: 510, temperatureC: 20, dilution: "stock", agitation: "continuous", outcome: { kind: "good" } },
     ]);
     expect(rejected).toEqual([
       { row: 2, record: page[2], reason: "time is missing" },
-      { row: 3, record: page[3], reason: 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "warm"' },
+      {
+        row: 3,
+        record: page[3],
+        reason:
+          'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "warm"',
+      },
       { row: 4, record: "a torn page", reason: 'row must be an object, got "a torn page"' },
     ]);
-    expect(learn(startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } }), runs).runs).toHaveLength(2);
+    expect(
+      learn(
+        startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } }),
+        runs,
+      ).runs,
+    ).toHaveLength(2);
   });
   it("keeps every cell of a row that it takes: read, or in the note as it stands", () => {
-    const odd = { "Bath no": 3, Lamp: "red; dim", Gradient: 0.5, wanted: 0.6, density: "1,1", appearance: "50 s", factor: 9, sd: 0.02 };
+    const odd = {
+      "Bath no": 3,
+      "Lamp": "red; dim",
+      "Gradient": 0.5,
+      "wanted": 0.6,
+      "density": "1,1",
+      "appearance": "50 s",
+      "factor": 9,
+      "sd": 0.02,
+    };
     const { note, outcome } = one({ ...odd, Outcome: "N+1" });
     expect(outcome).toEqual({ kind: "gamma", gamma: 0.5, wanted: 0.6, sd: 0.02 });
     expect(note).toBe("Bath no: 3; Lamp: red; dim; density: 1,1; appearance: 50 s; factor: 9; Outcome: N+1");
   });
-  test.prop([fc.array(fc.oneof(fc.anything(), fc.dictionary(fc.constantFrom("time", "temp", "outcome", "dilution", "age", "gamma", "x"), fc.oneof(fc.string(), fc.double(), fc.constantFrom("8:30", "20C", "good", "1+9", "")))))])(
-    "takes or returns every row, whatever stands in it",
-    (records) => {
-      const { runs, rejected } = readRunNotes(records);
-      expect(runs.length + rejected.length).toBe(records.length);
-      for (const { row, record, reason: why } of rejected) {
-        expect(record).toBe(records[row]);
-        expect(why).not.toBe("");
-      }
-    },
-  );
+  test.prop([
+    fc.array(
+      fc.oneof(
+        fc.anything(),
+        fc.dictionary(
+          fc.constantFrom("time", "temp", "outcome", "dilution", "age", "gamma", "x"),
+          fc.oneof(fc.string(), fc.double(), fc.constantFrom("8:30", "20C", "good", "1+9", "")),
+        ),
+      ),
+    ),
+  ])("takes or returns every row, whatever stands in it", (records) => {
+    const { runs, rejected } = readRunNotes(records);
+    expect(runs.length + rejected.length).toBe(records.length);
+    for (const { row, record, reason: why } of rejected) {
+      expect(record).toBe(records[row]);
+      expect(why).not.toBe("");
+    }
+  });
   it.each<[Record<string, unknown>, Partial<Run>]>([
     [{ Time: "8.5 min" }, { timeS: 510 }],
     [{ Time: undefined, time_min: "8,5" }, { timeS: 510 }],
     [{ Time: undefined, timeS: 510.5 }, { timeS: 510.5 }],
-    [{ Time: undefined, "Development time [sec]": "510" }, { timeS: 510 }],
-    [{ Time: undefined, "time h": "0.5" }, { timeS: 1800 }],
+    [{ "Time": undefined, "Development time [sec]": "510" }, { timeS: 510 }],
+    [{ "Time": undefined, "time h": "0.5" }, { timeS: 1800 }],
     [{ Temp: "68 °F" }, { temperatureC: 20 }],
     [{ Temp: "68.36f" }, { temperatureC: 20.2 }],
     [{ Temp: undefined, temperatureC: 19 }, { temperatureC: 19 }],
@@ -69,15 +126,21 @@ describe("readRunNotes", () => {
     [{ "Age (days)": 3 }, { ageH: 72 }],
     [{ "Age [h]": "90 min" }, { ageH: 1.5 }],
     [{ "Agitation seconds": "30" }, { agitation: { everyS: 30 } }],
-    [{ "Temperature (Celsius)": "19,5", Temp: "" }, { temperatureC: 19.5 }],
-    [{ Temp: "", "Temp (deg F)": "68" }, { temperatureC: 20 }],
-    [{ Time: "", "Dev. time (min)": "8:30" }, { timeS: 510 }],
+    [{ "Temperature (Celsius)": "19,5", "Temp": "" }, { temperatureC: 19.5 }],
+    [{ "Temp": "", "Temp (deg F)": "68" }, { temperatureC: 20 }],
+    [{ "Time": "", "Dev. time (min)": "8:30" }, { timeS: 510 }],
     [{ Time: "", Dev: "8 mins 30 secs" }, { timeS: 510 }],
-    [{ Time: "", "Time (s)": "8:30" }, { timeS: 510 }],
+    [{ "Time": "", "Time (s)": "8:30" }, { timeS: 510 }],
     [{ Outcome: "N – 1" }, { outcome: { kind: "steps", steps: -1 } }],
     // What stands besides a unit makes another column of it, which is kept in the note.
-    [{ "Time of day": "9:15", "Temp room": "25C", "Age of film": "3 days", "Run date": "May" }, { note: "Time of day: 9:15; Temp room: 25C; Age of film: 3 days; Run date: May" }],
-    [{ Developer: "hut brew", "SD card": 3, "Density base": 0.3 }, { note: "Developer: hut brew; SD card: 3; Density base: 0.3" }],
+    [
+      { "Time of day": "9:15", "Temp room": "25C", "Age of film": "3 days", "Run date": "May" },
+      { note: "Time of day: 9:15; Temp room: 25C; Age of film: 3 days; Run date: May" },
+    ],
+    [
+      { "Developer": "hut brew", "SD card": 3, "Density base": 0.3 },
+      { note: "Developer: hut brew; SD card: 3; Density base: 0.3" },
+    ],
     [{ "Every 30 s": 1, "Time fix": "5:00" }, { note: "Every 30 s: 1; Time fix: 5:00" }],
     [{ note: "first", Notes: "second" }, { note: "first; second" }],
     [{ used: "516,5 cm2/l" }, { usedCm2PerL: 516.5 }],
@@ -92,22 +155,40 @@ describe("readRunNotes", () => {
     [{ Outcome: "normal" }, { outcome: { kind: "good" } }],
     [{ Outcome: "N" }, { outcome: { kind: "good" } }],
     [{ Outcome: "failed" }, { outcome: { kind: "failed" } }],
-    [{ Outcome: "Fogged", gamma: 0.5 }, { outcome: { kind: "fogged" }, note: "gamma: 0.5" }],
+    [
+      { Outcome: "Fogged", gamma: 0.5 },
+      { outcome: { kind: "fogged" }, note: "gamma: 0.5" },
+    ],
     [{ Outcome: "N+1" }, { outcome: { kind: "steps", steps: 1 } }],
-    [{ Outcome: "n - 1.5 " .replaceAll(" ", "") }, { outcome: { kind: "steps", steps: -1.5 } }],
+    [{ Outcome: "n - 1.5 ".replaceAll(" ", "") }, { outcome: { kind: "steps", steps: -1.5 } }],
     [{ Outcome: "−0.5" }, { outcome: { kind: "steps", steps: -0.5 } }],
     [{ Outcome: "+2 stops" }, { outcome: { kind: "steps", steps: 2 } }],
     [{ Outcome: "under 1 step" }, { outcome: { kind: "steps", steps: -1 } }],
     [{ Outcome: "over1" }, { outcome: { kind: "steps", steps: 1 } }],
     [{ Outcome: "x1.2" }, { outcome: { kind: "judged", timeRatio: 1.2 } }],
     [{ Outcome: "× 0.85", sd: 0.2 }, { outcome: { kind: "judged", timeRatio: 0.85, logSd: 0.2 } }],
-    [{ Outcome: "", gamma: "0,55", wanted: "0.6", sd: "0.02" }, { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6, sd: 0.02 } }],
-    [{ Outcome: "good", Gradient: 0.55, wanted: 0.6 }, { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6 }, note: "Outcome: good" }],
+    [
+      { Outcome: "", gamma: "0,55", wanted: "0.6", sd: "0.02" },
+      { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6, sd: 0.02 } },
+    ],
+    [
+      { Outcome: "good", Gradient: 0.55, wanted: 0.6 },
+      { outcome: { kind: "gamma", gamma: 0.55, wanted: 0.6 }, note: "Outcome: good" },
+    ],
     [{ Outcome: "", density: 0.9, wanted: 1 }, { outcome: { kind: "density", density: 0.9, wanted: 1 } }],
-    [{ Outcome: "", appearance_s: 50, factor: 10 }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10 } }],
-    [{ Outcome: "", appearance: "50 s", factor: "10", sd: 0.1 }, { outcome: { kind: "appearance", appearanceS: 50, factor: 10, logSd: 0.1 } }],
+    [
+      { Outcome: "", appearance_s: 50, factor: 10 },
+      { outcome: { kind: "appearance", appearanceS: 50, factor: 10 } },
+    ],
+    [
+      { Outcome: "", appearance: "50 s", factor: "10", sd: 0.1 },
+      { outcome: { kind: "appearance", appearanceS: 50, factor: 10, logSd: 0.1 } },
+    ],
     [{ Run: 7 }, { id: "7" }],
-    [{ id: "a,1,5", note: "1,5 l" }, { id: "a,1,5", note: "1,5 l" }],
+    [
+      { id: "a,1,5", note: "1,5 l" },
+      { id: "a,1,5", note: "1,5 l" },
+    ],
     [{ Lamp: "red", Fan: true }, { note: "Lamp: red; Fan: true" }],
     [{ constructor: "odd" }, { note: "constructor: odd" }],
     [{ Date: "2024-05-01" }, { date: "2024-05-01" }],
@@ -120,8 +201,17 @@ describe("readRunNotes", () => {
       { ...row, note: Infinity, grain: -Infinity, paper: "soft" },
       { ...row, age: Infinity },
     ]);
-    expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, note: "no number; grain: no number; paper: soft" }]);
-    expect(rejected).toEqual([{ row: 1, record: { ...row, age: Infinity }, reason: expect.stringMatching(/got "no number"$/) }]);
+    expect(runs).toEqual([
+      {
+        timeS: 510,
+        temperatureC: 20,
+        outcome: { kind: "good" },
+        note: "no number; grain: no number; paper: soft",
+      },
+    ]);
+    expect(rejected).toEqual([
+      { row: 1, record: { ...row, age: Infinity }, reason: expect.stringMatching(/got "no number"$/) },
+    ]);
   });
   it("gives back a hole in the rows too", () => {
     const records: unknown[] = [base];
@@ -132,18 +222,27 @@ describe("readRunNotes", () => {
   });
   it("reads a colon in a dilution only when told how", () => {
     expect(reason({ Dilution: "1:9" })).toMatch(/ambiguous/);
-    expect(readRunNotes([{ ...base, Dilution: "1:9" }], { colon: "total" }).runs[0]?.dilution).toEqual({ stockParts: 1, waterParts: 8 });
+    expect(readRunNotes([{ ...base, Dilution: "1:9" }], { colon: "total" }).runs[0]?.dilution).toEqual({
+      stockParts: 1,
+      waterParts: 8,
+    });
   });
   it.each<[Record<string, unknown>, string | RegExp]>([
     [{ Time: "510" }, /^parseTime: text must be a time such as/],
     [{ Time: 510 }, /^parseTime: text must be a time such as/],
     [{ Time: "1,234 s" }, /^parseTime: text must be a time such as/],
     [{ Time: "0:00" }, "run.timeS must be above 0 and at most 1000000 s, got 0"],
-    [{ Temp: "20" }, 'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "20"'],
+    [
+      { Temp: "20" },
+      'parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got "20"',
+    ],
     [{ Temp: "300F" }, "temperature must be from 0 to 100 °C, got 148.8888888889"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
-    [{ Outcome: "lovely" }, 'outcome must be "good", "failed", "fogged", "over 1", "N-0.5" or "x1.2", got "lovely"'],
+    [
+      { Outcome: "lovely" },
+      'outcome must be "good", "failed", "fogged", "over 1", "N-0.5" or "x1.2", got "lovely"',
+    ],
     [{ Outcome: "over" }, /^outcome must be/],
     [{ Outcome: "xgood" }, /^outcome must be/],
     [{ Outcome: "failed too" }, /^outcome must be/],
@@ -162,9 +261,18 @@ describe("readRunNotes", () => {
     [{ density: "1", wanted: "dark" }, 'wanted must be a number, got "dark"'],
     [{ appearance: "50 s", factor: "many" }, 'factor must be a number, got "many"'],
     [{ sd: "?" }, 'sd must be a number, got "?"'],
-    [{ used: "two films" }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "two films"'],
-    [{ used: "x 2 rolls/l" }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "x 2 rolls/l"'],
-    [{ used: "2 rolls/l x" }, 'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "2 rolls/l x"'],
+    [
+      { used: "two films" },
+      'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "two films"',
+    ],
+    [
+      { used: "x 2 rolls/l" },
+      'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "x 2 rolls/l"',
+    ],
+    [
+      { used: "2 rolls/l x" },
+      'parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got "2 rolls/l x"',
+    ],
     [{ Age: "old" }, /^parseAge: text must be an age such as/],
     [{ Age: "x 3 days" }, /^parseAge/],
     [{ Age: "3 days x" }, /^parseAge/],
@@ -176,17 +284,26 @@ describe("readRunNotes", () => {
     // A bracket holds a unit: one that is none is not passed over.
     [{ "Used (m2/l)": 0.05 }, 'heading must be a column and its unit, got "Used (m2/l)"'],
     [{ "Agitation (per min)": 2 }, 'heading must be a column and its unit, got "Agitation (per min)"'],
-    [{ Time: "", "Time (min:s)": 8 }, 'heading must be a column and its unit, got "Time (min:s)"'],
-    [{ Temp: "", "Temp [C / F]": 50 }, 'heading must be a column and its unit, got "Temp [C / F]"'],
-    [{ Dilution: "", "Dilution (total)": "1:10" }, 'heading must be a column and its unit, got "Dilution (total)"'],
+    [{ "Time": "", "Time (min:s)": 8 }, 'heading must be a column and its unit, got "Time (min:s)"'],
+    [{ "Temp": "", "Temp [C / F]": 50 }, 'heading must be a column and its unit, got "Temp [C / F]"'],
+    [
+      { "Dilution": "", "Dilution (total)": "1:10" },
+      'heading must be a column and its unit, got "Dilution (total)"',
+    ],
     // A clock under a unit that is not its own says two things.
-    [{ Time: "", "Time (h)": "1:30" }, /^parseTime: text must be a time such as .*, got "1:30 h"$/],
-    [{ Time: "", "Time (min)": "08:30:00" }, /^parseTime: text must be a time such as .*, got "08:30:00 min"$/],
-    [{ "Temp C": "20⁰", Temp: "" }, /^parseTemperature: .*, got "20⁰"$/],
+    [{ "Time": "", "Time (h)": "1:30" }, /^parseTime: text must be a time such as .*, got "1:30 h"$/],
+    [
+      { "Time": "", "Time (min)": "08:30:00" },
+      /^parseTime: text must be a time such as .*, got "08:30:00 min"$/,
+    ],
+    [{ "Temp C": "20⁰", "Temp": "" }, /^parseTemperature: .*, got "20⁰"$/],
     [{ Dilution: "weak" }, 'parseDilution: text must be "stock" or parts such as "1+9", got "weak"'],
     [{ Date: "1 May" }, 'run.date must be an ISO date such as "2024-05-01", got "1 May"'],
-    [{ "Gamma (CI)": 0.52, Wanted: 0.6 }, 'heading must be a column and its unit, got "Gamma (CI)"'],
-    [{ "Density [step 5]": 0.52, Wanted: 0.6 }, 'heading must be a column and its unit, got "Density [step 5]"'],
+    [{ "Gamma (CI)": 0.52, "Wanted": 0.6 }, 'heading must be a column and its unit, got "Gamma (CI)"'],
+    [
+      { "Density [step 5]": 0.52, "Wanted": 0.6 },
+      'heading must be a column and its unit, got "Density [step 5]"',
+    ],
     [{ "sd (%)": 5 }, 'heading must be a column and its unit, got "sd (%)"'],
     [{ time: "9:00" }, "time must stand in one column, got two"],
     [{ Time: [1] }, /^parseTime/],
@@ -196,7 +313,10 @@ describe("readRunNotes", () => {
     else expect(found).toMatch(why);
   });
   it("rejects duplicates, one id for two runs, and dates after today, by name", () => {
-    const { runs, rejected } = readRunNotes([base, { ...base, id: "a" }, base, { ...base, Time: "9:00", id: "a" }, { ...base, Date: "2024-05-03" }], { today: "2024-05-02" });
+    const { runs, rejected } = readRunNotes(
+      [base, { ...base, id: "a" }, base, { ...base, Time: "9:00", id: "a" }, { ...base, Date: "2024-05-03" }],
+      { today: "2024-05-02" },
+    );
     expect(runs).toHaveLength(2);
     expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
       [2, "the same run as row 0"],
@@ -205,11 +325,21 @@ describe("readRunNotes", () => {
     ]);
   });
   it("refuses what is no notebook or no option", () => {
-    expect(() => readRunNotes(anyOf("notes"))).toThrow(new TypeError('readRunNotes: records must be an array, got "notes"'));
-    expect(() => readRunNotes([], anyOf(1))).toThrow(new TypeError("readRunNotes: options must be an object, got 1"));
-    expect(() => readRunNotes([], { today: "now" })).toThrow(new RangeError('readRunNotes: options.today must be an ISO date such as "2024-05-01", got "now"'));
-    expect(() => readRunNotes([], { today: anyOf(1) })).toThrow(new TypeError("readRunNotes: options.today must be text, got 1"));
-    expect(() => readRunNotes([], { colon: anyOf("both") })).toThrow(new RangeError('parseDilution: options.colon must be "plus" or "total", got "both"'));
+    expect(() => readRunNotes(anyOf("notes"))).toThrow(
+      new TypeError('readRunNotes: records must be an array, got "notes"'),
+    );
+    expect(() => readRunNotes([], anyOf(1))).toThrow(
+      new TypeError("readRunNotes: options must be an object, got 1"),
+    );
+    expect(() => readRunNotes([], { today: "now" })).toThrow(
+      new RangeError('readRunNotes: options.today must be an ISO date such as "2024-05-01", got "now"'),
+    );
+    expect(() => readRunNotes([], { today: anyOf(1) })).toThrow(
+      new TypeError("readRunNotes: options.today must be text, got 1"),
+    );
+    expect(() => readRunNotes([], { colon: anyOf("both") })).toThrow(
+      new RangeError('parseDilution: options.colon must be "plus" or "total", got "both"'),
+    );
     expect(readRunNotes([])).toEqual({ runs: [], rejected: [] });
   });
 });

@@ -2,38 +2,60 @@
 import { fc, test } from "../property.js";
 import { Decimal } from "decimal.js";
 import { describe, expect } from "vitest";
-import { dilutionFactor, dilutionLogSd, fitDilutionLaw, formatDilution, mixVolumes, parseDilution, type Dilution } from "../../src/index.js";
+import {
+  dilutionFactor,
+  dilutionLogSd,
+  fitDilutionLaw,
+  formatDilution,
+  mixVolumes,
+  parseDilution,
+  type Dilution,
+} from "../../src/index.js";
 import { dilution, dilutionTable, lawWithDilutions, powerLaw } from "./generators.js";
 
 const same = (a: number, b: number, relative = 1e-11): void => {
   expect(Math.abs(Math.log(a / b))).toBeLessThan(relative);
 };
-const parts = (value: Dilution | string): Dilution => (typeof value === "string" ? parseDilution(value) : value);
-const strength = (value: Dilution | string): number => 1 / (1 + parts(value).waterParts / parts(value).stockParts);
+const parts = (value: Dilution | string): Dilution =>
+  typeof value === "string" ? parseDilution(value) : value;
+const strength = (value: Dilution | string): number =>
+  1 / (1 + parts(value).waterParts / parts(value).stockParts);
 
 describe("dilutionFactor", () => {
-  test.prop([lawWithDilutions])("is exactly 1 from a dilution to itself, there and back 1, and two steps are one", ({ law, at: [a, b, c] }) => {
-    expect(dilutionFactor(a, a, law)).toBe(1);
-    expect(dilutionLogSd(a, a, law)).toBe(0);
-    same(dilutionFactor(a, b, law) * dilutionFactor(b, a, law), 1);
-    same(dilutionFactor(a, b, law) * dilutionFactor(b, c, law), dilutionFactor(a, c, law), 1e-10);
-  });
-  test.prop([lawWithDilutions])("weaker is never faster, and every factor is a finite number above 0", ({ law, at: [a, b] }) => {
-    const [strong, weak] = strength(a) >= strength(b) ? [a, b] : [b, a];
-    expect(dilutionFactor(strong, weak, law)).toBeGreaterThanOrEqual(1 - 1e-14);
-    expect(dilutionFactor(strong, weak, law)).toBeLessThan(Infinity);
-    expect(dilutionLogSd(a, b, law)).toBeGreaterThanOrEqual(0);
-    expect(dilutionLogSd(b, a, law)).toBeCloseTo(dilutionLogSd(a, b, law), 12);
-  });
+  test.prop([lawWithDilutions])(
+    "is exactly 1 from a dilution to itself, there and back 1, and two steps are one",
+    ({ law, at: [a, b, c] }) => {
+      expect(dilutionFactor(a, a, law)).toBe(1);
+      expect(dilutionLogSd(a, a, law)).toBe(0);
+      same(dilutionFactor(a, b, law) * dilutionFactor(b, a, law), 1);
+      same(dilutionFactor(a, b, law) * dilutionFactor(b, c, law), dilutionFactor(a, c, law), 1e-10);
+    },
+  );
+  test.prop([lawWithDilutions])(
+    "weaker is never faster, and every factor is a finite number above 0",
+    ({ law, at: [a, b] }) => {
+      const [strong, weak] = strength(a) >= strength(b) ? [a, b] : [b, a];
+      expect(dilutionFactor(strong, weak, law)).toBeGreaterThanOrEqual(1 - 1e-14);
+      expect(dilutionFactor(strong, weak, law)).toBeLessThan(Infinity);
+      expect(dilutionLogSd(a, b, law)).toBeGreaterThanOrEqual(0);
+      expect(dilutionLogSd(b, a, law)).toBeCloseTo(dilutionLogSd(a, b, law), 12);
+    },
+  );
   test.prop([lawWithDilutions])("its spread leaves no jump at one strength", ({ law, at: [at] }) => {
     const { stockParts, waterParts } = parts(at);
-    // Rows 0.005 apart in ln(strength) at the nearest, and an exponent known to 3 at worst: a millionth more water is a few millionths of time.
-    expect(dilutionLogSd(at, { stockParts, waterParts: waterParts + 1e-6 * stockParts }, law)).toBeLessThan(2e-5);
+    // Rows 0.005 apart in ln(strength) at the nearest, and an exponent known to 3 at worst: a millionth more
+    // water is a few millionths of time.
+    expect(dilutionLogSd(at, { stockParts, waterParts: waterParts + 1e-6 * stockParts }, law)).toBeLessThan(
+      2e-5,
+    );
   });
   test.prop([powerLaw, dilution, dilution, fc.double({ min: 1, max: 9, noNaN: true })])(
     "under a power, diluting both by the same amount changes nothing, and dilutions compose",
     (law, a, b, times) => {
-      const further = ({ stockParts, waterParts }: Dilution): Dilution => ({ stockParts, waterParts: (stockParts + waterParts) * times - stockParts });
+      const further = ({ stockParts, waterParts }: Dilution): Dilution => ({
+        stockParts,
+        waterParts: (stockParts + waterParts) * times - stockParts,
+      });
       fc.pre([a, b].every((bath) => further(further(bath)).waterParts <= 9e4 * bath.stockParts));
       same(dilutionFactor(further(a), further(b), law), dilutionFactor(a, b, law));
       // t ∝ c^-n, so twice `times` is `times` squared.
@@ -42,23 +64,28 @@ describe("dilutionFactor", () => {
       same(once, times ** law.exponent);
     },
   );
-  test.prop([lawWithDilutions])("does not mind whether a dilution is text or parts, nor JSON", ({ law, at: [a, b] }) => {
-    const copy = JSON.parse(JSON.stringify(law)) as typeof law;
-    expect(copy).toEqual(law);
-    expect(dilutionFactor(a, b, copy)).toBe(dilutionFactor(parts(a), parts(b), law));
-    expect(dilutionLogSd(a, b, copy)).toBe(dilutionLogSd(parts(a), parts(b), law));
-  });
+  test.prop([lawWithDilutions])(
+    "does not mind whether a dilution is text or parts, nor JSON",
+    ({ law, at: [a, b] }) => {
+      const copy = JSON.parse(JSON.stringify(law)) as typeof law;
+      expect(copy).toEqual(law);
+      expect(dilutionFactor(a, b, copy)).toBe(dilutionFactor(parts(a), parts(b), law));
+      expect(dilutionLogSd(a, b, copy)).toBe(dilutionLogSd(parts(a), parts(b), law));
+    },
+  );
 });
 
 describe("a table", () => {
   test.prop([dilutionTable])("gives the ratio of every two of its rows to the last bit", (law) => {
     for (const from of law.rows)
-      for (const to of law.rows) expect(dilutionFactor(from.dilution, to.dilution, law)).toBe(from === to ? 1 : to.timeS / from.timeS);
+      for (const to of law.rows)
+        expect(dilutionFactor(from.dilution, to.dilution, law)).toBe(from === to ? 1 : to.timeS / from.timeS);
   });
   test.prop([dilutionTable])("joins at its rows in value and in slope", (law) => {
     for (const { dilution: row } of law.rows) {
       const total = 1 + parts(row).waterParts;
-      const logTime = (logStep: number): number => Math.log(dilutionFactor(row, { stockParts: 1, waterParts: total * Math.exp(logStep) - 1 }, law));
+      const logTime = (logStep: number): number =>
+        Math.log(dilutionFactor(row, { stockParts: 1, waterParts: total * Math.exp(logStep) - 1 }, law));
       // Stock is the strongest: there is nothing on its other side to join.
       if (total < 1.01) continue;
       const h = 1e-5;
@@ -70,61 +97,91 @@ describe("a table", () => {
 });
 
 describe("fitDilutionLaw", () => {
-  test.prop([fc.double({ min: 0, max: 2.9, noNaN: true }), fc.uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 2, maxLength: 8 })])(
-    "finds the power that made the times",
-    (exponent, water) => {
-      const rows = water.map((waterParts) => ({ dilution: `1+${waterParts}`, timeS: 2 * (1 + waterParts) ** exponent }));
-      // 1e-12 of exponent can round a level table to one that falls.
-      fc.pre(exponent > 1e-6);
-      // Rows within a fifth of one strength say too little about a power, and are refused.
-      fc.pre((1 + Math.max(...water)) / (1 + Math.min(...water)) > 1.2);
-      const fit = fitDilutionLaw(rows);
-      expect(fit.law.exponent).toBeCloseTo(exponent, 9);
-      expect(fit.residualLogSd).toBeLessThan(1e-9);
-      expect(fit.rows).toBe(water.length);
-    },
-  );
+  test.prop([
+    fc.double({ min: 0, max: 2.9, noNaN: true }),
+    fc.uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 2, maxLength: 8 }),
+  ])("finds the power that made the times", (exponent, water) => {
+    const rows = water.map((waterParts) => ({
+      dilution: `1+${waterParts}`,
+      timeS: 2 * (1 + waterParts) ** exponent,
+    }));
+    // 1e-12 of exponent can round a level table to one that falls.
+    fc.pre(exponent > 1e-6);
+    // Rows within a fifth of one strength say too little about a power, and are refused.
+    fc.pre((1 + Math.max(...water)) / (1 + Math.min(...water)) > 1.2);
+    const fit = fitDilutionLaw(rows);
+    expect(fit.law.exponent).toBeCloseTo(exponent, 9);
+    expect(fit.residualLogSd).toBeLessThan(1e-9);
+    expect(fit.rows).toBe(water.length);
+  });
 });
 
 describe("volumes", () => {
-  const totalMl = fc.oneof(fc.constantFrom(1e-3, 1, 300, 1000, 1e6), fc.double({ min: 1e-3, max: 1e6, noNaN: true }));
-  test.prop([dilution, totalMl])("sum to the total within 1e-9 ml, in the ratio of the parts", (bath, total) => {
-    const { stockMl, waterMl } = mixVolumes(bath, total);
-    expect(Math.abs(stockMl + waterMl - total)).toBeLessThanOrEqual(1e-9);
-    expect(stockMl).toBeGreaterThan(0);
-    expect(waterMl).toBeGreaterThanOrEqual(0);
-    expect(Math.abs(waterMl * bath.stockParts - stockMl * bath.waterParts)).toBeLessThanOrEqual(1e-9 * (bath.stockParts + bath.waterParts));
-  });
+  const totalMl = fc.oneof(
+    fc.constantFrom(1e-3, 1, 300, 1000, 1e6),
+    fc.double({ min: 1e-3, max: 1e6, noNaN: true }),
+  );
+  test.prop([dilution, totalMl])(
+    "sum to the total within 1e-9 ml, in the ratio of the parts",
+    (bath, total) => {
+      const { stockMl, waterMl } = mixVolumes(bath, total);
+      expect(Math.abs(stockMl + waterMl - total)).toBeLessThanOrEqual(1e-9);
+      expect(stockMl).toBeGreaterThan(0);
+      expect(waterMl).toBeGreaterThanOrEqual(0);
+      expect(Math.abs(waterMl * bath.stockParts - stockMl * bath.waterParts)).toBeLessThanOrEqual(
+        1e-9 * (bath.stockParts + bath.waterParts),
+      );
+    },
+  );
   test.prop([
-    fc.constantFrom([1, 0], [1, 1], [1, 3], [1, 4], [1, 7], [1, 9], [1, 15], [1, 19], [1, 24], [1, 31], [1, 49], [1, 63], [1, 99], [1, 999], [3, 1]),
+    fc.constantFrom(
+      [1, 0],
+      [1, 1],
+      [1, 3],
+      [1, 4],
+      [1, 7],
+      [1, 9],
+      [1, 15],
+      [1, 19],
+      [1, 24],
+      [1, 31],
+      [1, 49],
+      [1, 63],
+      [1, 99],
+      [1, 999],
+      [3, 1],
+    ),
     fc.integer({ min: 1, max: 1_000_000 }).map((tenths) => tenths / 10),
   ])("sum exactly, digit by digit, where the shares end in decimals", ([stockParts, waterParts], total) => {
     const { stockMl, waterMl } = mixVolumes({ stockParts: stockParts, waterParts: waterParts }, total);
     expect(new Decimal(stockMl).plus(waterMl).equals(total)).toBe(true);
     // And they are the shares themselves: stock × parts in all = total × parts of stock.
-    expect(new Decimal(stockMl).times(stockParts + waterParts).equals(new Decimal(total).times(stockParts))).toBe(true);
+    expect(
+      new Decimal(stockMl).times(stockParts + waterParts).equals(new Decimal(total).times(stockParts)),
+    ).toBe(true);
   });
-  test.prop([fc.array(fc.integer({ min: 1, max: 20 }), { minLength: 2, maxLength: 4 }), fc.integer({ min: 0, max: 1000 }), totalMl])(
-    "of several stocks sum to the stock",
-    (stocks, waterParts, total) => {
-      const volumes = mixVolumes(parseDilution([...stocks, waterParts].join("+")), total);
-      const sum = volumes.stocksMl!.reduce((all, ml) => all + ml, 0);
-      expect(Math.abs(sum - volumes.stockMl)).toBeLessThanOrEqual(1e-9);
-      expect(volumes.stocksMl!.length).toBe(stocks.length);
-    },
-  );
+  test.prop([
+    fc.array(fc.integer({ min: 1, max: 20 }), { minLength: 2, maxLength: 4 }),
+    fc.integer({ min: 0, max: 1000 }),
+    totalMl,
+  ])("of several stocks sum to the stock", (stocks, waterParts, total) => {
+    const volumes = mixVolumes(parseDilution([...stocks, waterParts].join("+")), total);
+    const sum = volumes.stocksMl!.reduce((all, ml) => all + ml, 0);
+    expect(Math.abs(sum - volumes.stockMl)).toBeLessThanOrEqual(1e-9);
+    expect(volumes.stocksMl!.length).toBe(stocks.length);
+  });
 });
 
 describe("notation", () => {
-  test.prop([fc.array(fc.integer({ min: 1, max: 99 }), { minLength: 1, maxLength: 3 }), fc.integer({ min: 0, max: 1000 })])(
-    "what is written is read back",
-    (stocks, waterParts) => {
-      const text = [...stocks, waterParts].join("+");
-      const read = parseDilution(text);
-      expect(read.waterParts).toBe(waterParts);
-      expect(read.stockParts).toBe(stocks.reduce((sum, part) => sum + part, 0));
-      expect(dilutionFactor(parseDilution(formatDilution(read)), text)).toBe(1);
-      expect(formatDilution(parseDilution(formatDilution(read)))).toBe(formatDilution(read));
-    },
-  );
+  test.prop([
+    fc.array(fc.integer({ min: 1, max: 99 }), { minLength: 1, maxLength: 3 }),
+    fc.integer({ min: 0, max: 1000 }),
+  ])("what is written is read back", (stocks, waterParts) => {
+    const text = [...stocks, waterParts].join("+");
+    const read = parseDilution(text);
+    expect(read.waterParts).toBe(waterParts);
+    expect(read.stockParts).toBe(stocks.reduce((sum, part) => sum + part, 0));
+    expect(dilutionFactor(parseDilution(formatDilution(read)), text)).toBe(1);
+    expect(formatDilution(parseDilution(formatDilution(read)))).toBe(formatDilution(read));
+  });
 });

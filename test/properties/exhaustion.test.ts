@@ -7,28 +7,38 @@ import { ageH, ageLaw, usedCm2PerL, useLaw } from "./generators.js";
 const sorted = (a: number, b: number): readonly [number, number] => (a < b ? [a, b] : [b, a]);
 
 describe("use", () => {
-  test.prop([useLaw, usedCm2PerL, usedCm2PerL])("starts at exactly 1, and more never shortens the time", (law, a, b) => {
-    const [less, more] = sorted(a, b);
-    expect(useFactor(law, 0)).toBe(1);
-    expect(useFactor(law, more)).toBeGreaterThanOrEqual(useFactor(law, less));
-    expect(useLogSd(law, a, a)).toBe(0);
-    expect(useLogSd(law, a, b)).toBeGreaterThanOrEqual(0);
-  });
-  test.prop([useLaw, usedCm2PerL])("multiplied is never less than added past the first portion, nor more before it", (law, used) => {
-    const linear = useFactor({ ...law, growth: "linear" }, used);
-    const compound = useFactor({ ...law, growth: "compound" }, used);
-    if (used >= law.perCm2PerL) expect(compound).toBeGreaterThanOrEqual(linear * (1 - 1e-12));
-    else expect(compound).toBeLessThanOrEqual(linear * (1 + 1e-12));
-  });
-  test.prop([useLaw, usedCm2PerL, usedCm2PerL])("a compound rule multiplies over what is added, a linear one adds", (law, a, b) => {
-    const f = (growth: "linear" | "compound", used: number): number => useFactor({ ...law, growth }, used);
-    // Past a factor of 1000 the rule is refused.
-    fc.pre(f("compound", law.perCm2PerL) ** ((a + b) / law.perCm2PerL) <= 999);
-    expect(f("compound", a + b) / (f("compound", a) * f("compound", b))).toBeCloseTo(1, 10);
-    // As it is printed: an increase that was learned scales what was added.
-    const printed = (used: number): number => useFactor({ ...law, growth: "linear", shape: law.increase }, used);
-    expect(printed(a + b) - printed(a)).toBeCloseTo(printed(b) - 1, 9);
-  });
+  test.prop([useLaw, usedCm2PerL, usedCm2PerL])(
+    "starts at exactly 1, and more never shortens the time",
+    (law, a, b) => {
+      const [less, more] = sorted(a, b);
+      expect(useFactor(law, 0)).toBe(1);
+      expect(useFactor(law, more)).toBeGreaterThanOrEqual(useFactor(law, less));
+      expect(useLogSd(law, a, a)).toBe(0);
+      expect(useLogSd(law, a, b)).toBeGreaterThanOrEqual(0);
+    },
+  );
+  test.prop([useLaw, usedCm2PerL])(
+    "multiplied is never less than added past the first portion, nor more before it",
+    (law, used) => {
+      const linear = useFactor({ ...law, growth: "linear" }, used);
+      const compound = useFactor({ ...law, growth: "compound" }, used);
+      if (used >= law.perCm2PerL) expect(compound).toBeGreaterThanOrEqual(linear * (1 - 1e-12));
+      else expect(compound).toBeLessThanOrEqual(linear * (1 + 1e-12));
+    },
+  );
+  test.prop([useLaw, usedCm2PerL, usedCm2PerL])(
+    "a compound rule multiplies over what is added, a linear one adds",
+    (law, a, b) => {
+      const f = (growth: "linear" | "compound", used: number): number => useFactor({ ...law, growth }, used);
+      // Past a factor of 1000 the rule is refused.
+      fc.pre(f("compound", law.perCm2PerL) ** ((a + b) / law.perCm2PerL) <= 999);
+      expect(f("compound", a + b) / (f("compound", a) * f("compound", b))).toBeCloseTo(1, 10);
+      // As it is printed: an increase that was learned scales what was added.
+      const printed = (used: number): number =>
+        useFactor({ ...law, growth: "linear", shape: law.increase }, used);
+      expect(printed(a + b) - printed(a)).toBeCloseTo(printed(b) - 1, 9);
+    },
+  );
   test.prop([useLaw, usedCm2PerL, usedCm2PerL])("survives JSON to the last bit", (law, a, b) => {
     const copy = JSON.parse(JSON.stringify(law)) as typeof law;
     expect(useFactor(copy, a)).toBe(useFactor(law, a));
@@ -46,7 +56,8 @@ describe("age", () => {
     }
     expect(ageFactor(law, old)).toBeGreaterThanOrEqual(ageFactor(law, young));
     if (law.kind === "life") expect(ageFactor(law, old)).toBe(1);
-    else if (law.kind === "half-life" && young + old <= 10 * law.halfLifeH) expect(ageFactor(law, young + old) / (ageFactor(law, young) * ageFactor(law, old))).toBeCloseTo(1, 12);
+    else if (law.kind === "half-life" && young + old <= 10 * law.halfLifeH)
+      expect(ageFactor(law, young + old) / (ageFactor(law, young) * ageFactor(law, old))).toBeCloseTo(1, 12);
   });
   test.prop([ageLaw, ageH, ageH])("survives JSON to the last bit", (law, a, b) => {
     expect(ageLogSd(JSON.parse(JSON.stringify(law)) as typeof law, a, b)).toBe(ageLogSd(law, a, b));
@@ -54,29 +65,41 @@ describe("age", () => {
 });
 
 describe("the ledger of a bath", () => {
-  const entry = fc.record({ atH: fc.integer({ min: 0, max: 100 }), areaCm2: fc.constantFrom(100, 516.128, 1032.256) });
-  test.prop([fc.array(entry, { maxLength: 8 }), fc.integer({ min: 0, max: 100 }), fc.integer({ min: 0, max: 100 })])(
-    "only grows, in any order of its entries, and holds everything at last",
-    (processed, a, b) => {
-      const ledger = { volumeMl: 500, mixedAtH: 0, processed };
-      const [early, late] = sorted(a, b);
-      expect(bathState(ledger, late).usedCm2PerL).toBeGreaterThanOrEqual(bathState(ledger, early).usedCm2PerL - 1e-9);
-      const reversed = { ...ledger, processed: processed.slice().reverse() };
-      expect(bathState(reversed, late).usedCm2PerL).toBeCloseTo(bathState(ledger, late).usedCm2PerL, 9);
-      expect(bathState(ledger, 100).usedCm2PerL).toBeCloseTo(2 * processed.reduce((sum, { areaCm2 }) => sum + areaCm2, 0), 9);
-      expect(bathState(ledger, late).ageH).toBe(late);
-    },
-  );
+  const entry = fc.record({
+    atH: fc.integer({ min: 0, max: 100 }),
+    areaCm2: fc.constantFrom(100, 516.128, 1032.256),
+  });
+  test.prop([
+    fc.array(entry, { maxLength: 8 }),
+    fc.integer({ min: 0, max: 100 }),
+    fc.integer({ min: 0, max: 100 }),
+  ])("only grows, in any order of its entries, and holds everything at last", (processed, a, b) => {
+    const ledger = { volumeMl: 500, mixedAtH: 0, processed };
+    const [early, late] = sorted(a, b);
+    expect(bathState(ledger, late).usedCm2PerL).toBeGreaterThanOrEqual(
+      bathState(ledger, early).usedCm2PerL - 1e-9,
+    );
+    const reversed = { ...ledger, processed: processed.slice().reverse() };
+    expect(bathState(reversed, late).usedCm2PerL).toBeCloseTo(bathState(ledger, late).usedCm2PerL, 9);
+    expect(bathState(ledger, 100).usedCm2PerL).toBeCloseTo(
+      2 * processed.reduce((sum, { areaCm2 }) => sum + areaCm2, 0),
+      9,
+    );
+    expect(bathState(ledger, late).ageH).toBe(late);
+  });
 });
 
 describe("the verdict", () => {
   const rank = { usable: 0, compensate: 1, discard: 2 };
-  test.prop([useLaw, usedCm2PerL, usedCm2PerL, ageLaw, ageH, ageH])("never gets better with use or age", (use, a, b, age, c, d) => {
-    const [less, more] = sorted(a, b);
-    const [young, old] = sorted(c, d);
-    const before = bathVerdict({ usedCm2PerL: less, ageH: young, use, age });
-    const after = bathVerdict({ usedCm2PerL: more, ageH: old, use, age });
-    expect(rank[after.verdict]).toBeGreaterThanOrEqual(rank[before.verdict]);
-    expect(after.verdict === "usable" || after.cautions.length > 0).toBe(true);
-  });
+  test.prop([useLaw, usedCm2PerL, usedCm2PerL, ageLaw, ageH, ageH])(
+    "never gets better with use or age",
+    (use, a, b, age, c, d) => {
+      const [less, more] = sorted(a, b);
+      const [young, old] = sorted(c, d);
+      const before = bathVerdict({ usedCm2PerL: less, ageH: young, use, age });
+      const after = bathVerdict({ usedCm2PerL: more, ageH: old, use, age });
+      expect(rank[after.verdict]).toBeGreaterThanOrEqual(rank[before.verdict]);
+      expect(after.verdict === "usable" || after.cautions.length > 0).toBe(true);
+    },
+  );
 });

@@ -1,5 +1,6 @@
 /*
- * Room: properties. Generators of laws, baths and days that reach their edges: 0 and 100 °C, one second, 1+1000, exactly a row.
+ * Room: properties. Generators of laws, baths and days that reach their edges: 0 and 100 °C, one second,
+ * 1+1000, exactly a row.
  */
 import { fc } from "../property.js";
 import type {
@@ -25,23 +26,43 @@ const edged = (min: number, max: number, ...usual: number[]): fc.Arbitrary<numbe
 export const temperatureC: fc.Arbitrary<number> = edged(0, 100, 20, 13, 27, 38);
 
 export const arrheniusLaw: fc.Arbitrary<Extract<TemperatureLaw, { kind: "arrhenius" }>> = fc.record(
-  { kind: fc.constant("arrhenius" as const), activationEnergyKJPerMol: edged(0, 200, 60), sdKJPerMol: edged(0, 200, 21) },
+  {
+    kind: fc.constant("arrhenius" as const),
+    activationEnergyKJPerMol: edged(0, 200, 60),
+    sdKJPerMol: edged(0, 200, 21),
+  },
   { requiredKeys: ["kind", "activationEnergyKJPerMol"] },
 );
 
-/** Up to 15 % a degree, so that it can always be written as an Arrhenius law of at most 200 kJ/mol; the spread likewise. */
+/**
+ * Up to 15 % a degree, so that it can always be written as an Arrhenius law of at most 200 kJ/mol; the spread
+ * likewise.
+ */
 export const coefficientLaw: fc.Arbitrary<Extract<TemperatureLaw, { kind: "coefficient" }>> = fc
-  .record({ perDegree: edged(0, 0.15), intervalC: edged(0.1, 100, 7, 10), spread: fc.option(edged(0, 0.15), { nil: undefined }) })
+  .record({
+    perDegree: edged(0, 0.15),
+    intervalC: edged(0.1, 100, 7, 10),
+    spread: fc.option(edged(0, 0.15), { nil: undefined }),
+  })
   .map(({ perDegree, intervalC, spread }) => {
     const ratio = Math.exp(perDegree * intervalC);
     const law = { kind: "coefficient" as const, ratio, intervalC };
     return spread === undefined ? law : { ...law, sdRatio: ratio * spread * intervalC };
   });
 
-/** Rows from cold to warm, level stretches included, the first at 0 °C or the last at 100 °C now and then, times down to a second. */
+/**
+ * Rows from cold to warm, level stretches included, the first at 0 °C or the last at 100 °C now and then,
+ * times down to a second.
+ */
 export const temperatureRows: fc.Arbitrary<readonly TemperatureRow[]> = fc
   .record({
-    at: fc.uniqueArray(fc.oneof(fc.constantFrom(0, 100), fc.integer({ min: 0, max: 400 }).map((quarter) => quarter / 4)), { minLength: 2, maxLength: 7 }),
+    at: fc.uniqueArray(
+      fc.oneof(
+        fc.constantFrom(0, 100),
+        fc.integer({ min: 0, max: 400 }).map((quarter) => quarter / 4),
+      ),
+      { minLength: 2, maxLength: 7 },
+    ),
     steps: fc.array(fc.oneof(fc.constant(0), real(0, 0.12)), { minLength: 7, maxLength: 7 }),
     lastS: fc.constantFrom(1, 240, 330),
   })
@@ -60,19 +81,29 @@ export const temperatureTable: fc.Arbitrary<Extract<TemperatureLaw, { kind: "tab
   .chain((rows) => fc.shuffledSubarray(rows.slice(), { minLength: rows.length }))
   .map((rows) => ({ kind: "table" as const, rows }));
 
-export const temperatureLaw: fc.Arbitrary<TemperatureLaw> = fc.oneof(arrheniusLaw, coefficientLaw, temperatureTable);
+export const temperatureLaw: fc.Arbitrary<TemperatureLaw> = fc.oneof(
+  arrheniusLaw,
+  coefficientLaw,
+  temperatureTable,
+);
 
 /** A law with temperatures that are often exactly rows of its table. */
-export const lawWithTemperatures: fc.Arbitrary<{ readonly law: TemperatureLaw; readonly at: readonly [number, number, number] }> =
-  temperatureLaw.chain((law) => {
-    const rows = law.kind === "table" ? law.rows.map((row) => row.temperatureC) : [20];
-    const c = fc.oneof(fc.constantFrom(...rows), temperatureC);
-    return fc.record({ law: fc.constant(law), at: fc.tuple(c, c, c) });
-  });
+export const lawWithTemperatures: fc.Arbitrary<{
+  readonly law: TemperatureLaw;
+  readonly at: readonly [number, number, number];
+}> = temperatureLaw.chain((law) => {
+  const rows = law.kind === "table" ? law.rows.map((row) => row.temperatureC) : [20];
+  const c = fc.oneof(fc.constantFrom(...rows), temperatureC);
+  return fc.record({ law: fc.constant(law), at: fc.tuple(c, c, c) });
+});
 
 /** From stock to 1+1000, whole and broken parts. */
 export const dilution: fc.Arbitrary<Dilution> = fc.oneof(
-  fc.constantFrom({ stockParts: 1, waterParts: 0 }, { stockParts: 1, waterParts: 1000 }, { stockParts: 1, waterParts: 9 }),
+  fc.constantFrom(
+    { stockParts: 1, waterParts: 0 },
+    { stockParts: 1, waterParts: 1000 },
+    { stockParts: 1, waterParts: 9 },
+  ),
   fc.record({ stockParts: fc.integer({ min: 1, max: 12 }), waterParts: fc.integer({ min: 0, max: 1000 }) }),
   fc.record({ stockParts: fc.integer({ min: 1, max: 100 }).map((n) => n / 10), waterParts: real(0, 1000) }),
 );
@@ -85,7 +116,10 @@ export const powerLaw: fc.Arbitrary<Extract<DilutionLaw, { kind: "power" }>> = f
 /** Rows from strong to weak, level stretches included, from one second up, stock and 1+1000 now and then. */
 export const dilutionRows: fc.Arbitrary<readonly DilutionRow[]> = fc
   .record({
-    water: fc.uniqueArray(fc.oneof(fc.constantFrom(0, 1000), fc.integer({ min: 0, max: 200 })), { minLength: 2, maxLength: 6 }),
+    water: fc.uniqueArray(fc.oneof(fc.constantFrom(0, 1000), fc.integer({ min: 0, max: 200 })), {
+      minLength: 2,
+      maxLength: 6,
+    }),
     powers: fc.array(fc.oneof(fc.constant(0), real(0, 2)), { minLength: 6, maxLength: 6 }),
     firstS: fc.constantFrom(1, 300, 411),
   })
@@ -99,7 +133,9 @@ export const dilutionRows: fc.Arbitrary<readonly DilutionRow[]> = fc
     });
   });
 
-export const dilutionTable: fc.Arbitrary<Extract<DilutionLaw, { kind: "table" }>> = dilutionRows.map((rows) => ({ kind: "table" as const, rows }));
+export const dilutionTable: fc.Arbitrary<Extract<DilutionLaw, { kind: "table" }>> = dilutionRows.map(
+  (rows) => ({ kind: "table" as const, rows }),
+);
 
 export const dilutionLaw: fc.Arbitrary<DilutionLaw> = fc.oneof(powerLaw, dilutionTable);
 
@@ -108,7 +144,8 @@ export const lawWithDilutions: fc.Arbitrary<{
   readonly law: DilutionLaw;
   readonly at: readonly [Dilution | string, Dilution | string, Dilution | string];
 }> = dilutionLaw.chain((law) => {
-  const rows: readonly (Dilution | string)[] = law.kind === "table" ? law.rows.map((row) => row.dilution) : ["1+9"];
+  const rows: readonly (Dilution | string)[] =
+    law.kind === "table" ? law.rows.map((row) => row.dilution) : ["1+9"];
   const d = fc.oneof(fc.constantFrom(...rows), dilution);
   return fc.record({ law: fc.constant(law), at: fc.tuple(d, d, d) });
 });
@@ -143,7 +180,9 @@ export const ageLaw: fc.Arbitrary<AgeLaw> = fc.oneof(
 );
 
 /** A known time with every condition named; one second is among the times. */
-export const baseline: fc.Arbitrary<Required<Pick<Baseline, "timeS" | "temperatureC" | "dilution" | "agitation" | "usedCm2PerL" | "ageH">>> = fc.record({
+export const baseline: fc.Arbitrary<
+  Required<Pick<Baseline, "timeS" | "temperatureC" | "dilution" | "agitation" | "usedCm2PerL" | "ageH">>
+> = fc.record({
   timeS: edged(1, 1e6, 300, 510),
   temperatureC,
   dilution: fc.oneof(dilution, fc.constantFrom("stock", "1+9", "2+1+7", "1+1000")),

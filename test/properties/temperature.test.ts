@@ -10,7 +10,15 @@ import {
   temperatureFactor,
   temperatureLogSd,
 } from "../../src/index.js";
-import { arrheniusLaw, coefficientLaw, lawWithTemperatures, temperatureC, temperatureLaw, temperatureRows, temperatureTable } from "./generators.js";
+import {
+  arrheniusLaw,
+  coefficientLaw,
+  lawWithTemperatures,
+  temperatureC,
+  temperatureLaw,
+  temperatureRows,
+  temperatureTable,
+} from "./generators.js";
 
 /** Equal up to rounding: factors reach e^50, so the comparison is relative. */
 const same = (a: number, b: number, relative = 1e-11): void => {
@@ -34,32 +42,40 @@ describe("temperatureFactor", () => {
     expect(temperatureFactor(law, cold, warm)).toBeLessThanOrEqual(1 + 1e-14);
     expect(rateFunction(law, cold)(warm)).toBeGreaterThanOrEqual(1 - 1e-14);
   });
-  test.prop([lawWithTemperatures])("is a finite number above 0, the inverse of the rate", ({ law, at: [a, b] }) => {
-    const factor = temperatureFactor(law, a, b);
-    expect(factor).toBeGreaterThan(0);
-    expect(factor).toBeLessThan(Infinity);
-    same(factor * rateFunction(law, a)(b), 1);
-    expect(temperatureCoefficient(law, a, b)).toBe(temperatureFactor(law, b, a));
-  });
+  test.prop([lawWithTemperatures])(
+    "is a finite number above 0, the inverse of the rate",
+    ({ law, at: [a, b] }) => {
+      const factor = temperatureFactor(law, a, b);
+      expect(factor).toBeGreaterThan(0);
+      expect(factor).toBeLessThan(Infinity);
+      same(factor * rateFunction(law, a)(b), 1);
+      expect(temperatureCoefficient(law, a, b)).toBe(temperatureFactor(law, b, a));
+    },
+  );
   test.prop([lawWithTemperatures])("survives JSON to the last bit", ({ law, at: [a, b] }) => {
     const copy = JSON.parse(JSON.stringify(law)) as typeof law;
     expect(copy).toEqual(law);
     expect(temperatureFactor(copy, a, b)).toBe(temperatureFactor(law, a, b));
     expect(temperatureLogSd(copy, a, b)).toBe(temperatureLogSd(law, a, b));
   });
-  test.prop([lawWithTemperatures])("has a spread that is finite, not negative, and the same both ways", ({ law, at: [a, b] }) => {
-    const sd = temperatureLogSd(law, a, b);
-    expect(sd).toBeGreaterThanOrEqual(0);
-    expect(sd).toBeLessThan(Infinity);
-    expect(temperatureLogSd(law, b, a)).toBeCloseTo(sd, 12);
-  });
+  test.prop([lawWithTemperatures])(
+    "has a spread that is finite, not negative, and the same both ways",
+    ({ law, at: [a, b] }) => {
+      const sd = temperatureLogSd(law, a, b);
+      expect(sd).toBeGreaterThanOrEqual(0);
+      expect(sd).toBeLessThan(Infinity);
+      expect(temperatureLogSd(law, b, a)).toBeCloseTo(sd, 12);
+    },
+  );
 });
 
 describe("a table", () => {
   test.prop([temperatureTable])("gives the ratio of every two of its rows to the last bit", (law) => {
     for (const from of law.rows)
       for (const to of law.rows)
-        expect(temperatureFactor(law, from.temperatureC, to.temperatureC)).toBe(from === to ? 1 : to.timeS / from.timeS);
+        expect(temperatureFactor(law, from.temperatureC, to.temperatureC)).toBe(
+          from === to ? 1 : to.timeS / from.timeS,
+        );
   });
   test.prop([temperatureTable])("joins at its rows in value and in slope", (law) => {
     const logTime = (c: number): number => -Math.log(rateFunction(law, 50)(c));
@@ -67,39 +83,53 @@ describe("a table", () => {
     for (const { temperatureC: c } of law.rows) {
       // Beyond 0 and 100 °C there is nothing to join.
       if (c - 2 * h < 0 || c + 2 * h > 100) continue;
-      const [left, right] = [-h, h].map((step) => (-3 * logTime(c) + 4 * logTime(c + step) - logTime(c + 2 * step)) / (2 * step));
+      const [left, right] = [-h, h].map(
+        (step) => (-3 * logTime(c) + 4 * logTime(c + step) - logTime(c + 2 * step)) / (2 * step),
+      );
       expect(Math.abs(logTime(c + 1e-9) - logTime(c - 1e-9))).toBeLessThan(1e-8);
       expect(Math.abs(left! - right!)).toBeLessThan(1e-6);
     }
   });
-  test.prop([temperatureRows, fc.double({ min: 0, max: 1, noNaN: true })])("between two rows stays between their times", (rows, share) => {
-    rows.slice(1).forEach((warm, i) => {
-      const cold = rows[i]!;
-      const c = cold.temperatureC + share * (warm.temperatureC - cold.temperatureC);
-      const factor = temperatureFactor({ kind: "table", rows }, cold.temperatureC, c);
-      expect(factor).toBeLessThanOrEqual(1 + 1e-14);
-      expect(factor).toBeGreaterThanOrEqual((warm.timeS / cold.timeS) * (1 - 1e-14));
-    });
-  });
+  test.prop([temperatureRows, fc.double({ min: 0, max: 1, noNaN: true })])(
+    "between two rows stays between their times",
+    (rows, share) => {
+      rows.slice(1).forEach((warm, i) => {
+        const cold = rows[i]!;
+        const c = cold.temperatureC + share * (warm.temperatureC - cold.temperatureC);
+        const factor = temperatureFactor({ kind: "table", rows }, cold.temperatureC, c);
+        expect(factor).toBeLessThanOrEqual(1 + 1e-14);
+        expect(factor).toBeGreaterThanOrEqual((warm.timeS / cold.timeS) * (1 - 1e-14));
+      });
+    },
+  );
 });
 
 describe("the spread of a table", () => {
   test.prop([temperatureTable])("is that of two roundings from row to row", (law) => {
     const at = law.rows.map(({ temperatureC }) => temperatureC);
-    for (const c of at) for (const other of at) if (c !== other) expect(temperatureLogSd(law, c, other)).toBeCloseTo(0.025 * Math.SQRT2, 12);
+    for (const c of at)
+      for (const other of at)
+        if (c !== other) expect(temperatureLogSd(law, c, other)).toBeCloseTo(0.025 * Math.SQRT2, 12);
   });
-  test.prop([temperatureTable, temperatureC, fc.double({ min: -1e-6, max: 1e-6, noNaN: true })])("leaves no jump where the temperature is the known one", (law, c, step) => {
-    const near = Math.min(100, Math.max(0, c + step));
-    // Rows a quarter of a degree apart at the nearest, and 12 kJ/mol: together less than 0.4 for each degree.
-    expect(temperatureLogSd(law, c, near)).toBeLessThanOrEqual(0.4 * Math.abs(near - c));
-  });
-  test.prop([temperatureTable, temperatureC, temperatureC])("is no less than that of the energy, ± 12 kJ/mol, over what lies beyond the rows", (law, a, b) => {
-    const at = law.rows.map(({ temperatureC }) => temperatureC);
-    const within = (c: number): number => Math.min(Math.max(...at), Math.max(Math.min(...at), c));
-    const kelvin = (c: number): number => 1 / (c + 273.15);
-    const beyond = Math.abs(kelvin(a) - kelvin(within(a)) - kelvin(b) + kelvin(within(b)));
-    expect(temperatureLogSd(law, a, b)).toBeGreaterThanOrEqual((12 / 8.314462618e-3) * beyond - 1e-12);
-  });
+  test.prop([temperatureTable, temperatureC, fc.double({ min: -1e-6, max: 1e-6, noNaN: true })])(
+    "leaves no jump where the temperature is the known one",
+    (law, c, step) => {
+      const near = Math.min(100, Math.max(0, c + step));
+      // Rows a quarter of a degree apart at the nearest, and 12 kJ/mol: together less than 0.4 for each
+      // degree.
+      expect(temperatureLogSd(law, c, near)).toBeLessThanOrEqual(0.4 * Math.abs(near - c));
+    },
+  );
+  test.prop([temperatureTable, temperatureC, temperatureC])(
+    "is no less than that of the energy, ± 12 kJ/mol, over what lies beyond the rows",
+    (law, a, b) => {
+      const at = law.rows.map(({ temperatureC }) => temperatureC);
+      const within = (c: number): number => Math.min(Math.max(...at), Math.max(Math.min(...at), c));
+      const kelvin = (c: number): number => 1 / (c + 273.15);
+      const beyond = Math.abs(kelvin(a) - kelvin(within(a)) - kelvin(b) + kelvin(within(b)));
+      expect(temperatureLogSd(law, a, b)).toBeGreaterThanOrEqual((12 / 8.314462618e-3) * beyond - 1e-12);
+    },
+  );
 });
 
 describe("conversions between forms", () => {
@@ -107,24 +137,48 @@ describe("conversions between forms", () => {
     .tuple(temperatureC, temperatureC)
     .filter(([a, b]) => Math.abs(a - b) > 0.01)
     .map(([a, b]) => (a < b ? ([a, b] as const) : ([b, a] as const)));
-  test.prop([arrheniusLaw, interval])("an Arrhenius law comes back from a coefficient over any interval", (law, [low, high]) => {
-    const back = asArrheniusLaw(asCoefficientLaw(law, low, high), low, high);
-    expect(back.activationEnergyKJPerMol).toBeCloseTo(law.activationEnergyKJPerMol, 6);
-    expect(back.sdKJPerMol).toBeCloseTo(law.sdKJPerMol ?? 12, 6);
-  });
-  test.prop([coefficientLaw, interval])("a coefficient law comes back from Arrhenius over any interval", (law, [low, high]) => {
-    const there = asArrheniusLaw(law, low, high);
-    const back = asCoefficientLaw(there, low, high);
-    same(back.ratio, temperatureCoefficient(law, low, high), 1e-9);
-    same(Math.exp(Math.log(back.ratio) / back.intervalC), Math.exp(Math.log(law.ratio) / law.intervalC), 1e-9);
-    expect(temperatureLogSd(back, low, high)).toBeCloseTo(temperatureLogSd(law, low, high), 9);
-  });
-  test.prop([coefficientLaw, interval, temperatureC])("written over another interval a coefficient is the same law everywhere", (law, [low, high], c) => {
-    same(temperatureFactor(asCoefficientLaw(law, low, high), low, c), temperatureFactor(law, low, c), 1e-9 * (1 + Math.abs(c - low) / (high - low)));
-  });
-  test.prop([temperatureLaw, interval])("a coefficient of any law agrees with it over the interval", (law, [low, high]) => {
-    same(temperatureFactor(asCoefficientLaw(law, low, high), low, high), temperatureFactor(law, low, high), 1e-9);
-  });
+  test.prop([arrheniusLaw, interval])(
+    "an Arrhenius law comes back from a coefficient over any interval",
+    (law, [low, high]) => {
+      const back = asArrheniusLaw(asCoefficientLaw(law, low, high), low, high);
+      expect(back.activationEnergyKJPerMol).toBeCloseTo(law.activationEnergyKJPerMol, 6);
+      expect(back.sdKJPerMol).toBeCloseTo(law.sdKJPerMol ?? 12, 6);
+    },
+  );
+  test.prop([coefficientLaw, interval])(
+    "a coefficient law comes back from Arrhenius over any interval",
+    (law, [low, high]) => {
+      const there = asArrheniusLaw(law, low, high);
+      const back = asCoefficientLaw(there, low, high);
+      same(back.ratio, temperatureCoefficient(law, low, high), 1e-9);
+      same(
+        Math.exp(Math.log(back.ratio) / back.intervalC),
+        Math.exp(Math.log(law.ratio) / law.intervalC),
+        1e-9,
+      );
+      expect(temperatureLogSd(back, low, high)).toBeCloseTo(temperatureLogSd(law, low, high), 9);
+    },
+  );
+  test.prop([coefficientLaw, interval, temperatureC])(
+    "written over another interval a coefficient is the same law everywhere",
+    (law, [low, high], c) => {
+      same(
+        temperatureFactor(asCoefficientLaw(law, low, high), low, c),
+        temperatureFactor(law, low, c),
+        1e-9 * (1 + Math.abs(c - low) / (high - low)),
+      );
+    },
+  );
+  test.prop([temperatureLaw, interval])(
+    "a coefficient of any law agrees with it over the interval",
+    (law, [low, high]) => {
+      same(
+        temperatureFactor(asCoefficientLaw(law, low, high), low, high),
+        temperatureFactor(law, low, high),
+        1e-9,
+      );
+    },
+  );
 });
 
 describe("fitTemperatureLaw", () => {

@@ -7,7 +7,8 @@ import { numberFromText, withPoint, withUnit } from "../../src/quantities/number
 const anyOf = (value: unknown): any => value;
 
 describe("parseTemperature", () => {
-  // Fixed points of the scales: NIST Special Publication 811, Gaithersburg, 2008, appendix B.8; absolute zero, BIPM, The International System of Units,
+  // Fixed points of the scales: NIST Special Publication 811, Gaithersburg, 2008, appendix B.8; absolute
+  // zero, BIPM, The International System of Units,
   // 9th ed., Sèvres, 2019.
   it.each([
     ["20 °C", 20],
@@ -39,30 +40,60 @@ describe("parseTemperature", () => {
   ])("reads %s", (text, celsius) => {
     expect(parseTemperature(text)).toBe(celsius);
   });
-  it.each(["", "20", "68", "warm", "20 K", "C", "°C", "20 °", "about 20 °C", "20 °C or so", "20,5 °C", "1e1 °C", ".5 °C", "20. °C", "20 °CF", "20 °° C", "2¹C", "20²C", "２０ °C"])(
-    "refuses %j",
-    (text) => {
-      const expected = `parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got ${JSON.stringify(text)}`;
-      expect(() => parseTemperature(text)).toThrow(new RangeError(expected));
-    },
-  );
+  it.each([
+    "",
+    "20",
+    "68",
+    "warm",
+    "20 K",
+    "C",
+    "°C",
+    "20 °",
+    "about 20 °C",
+    "20 °C or so",
+    "20,5 °C",
+    "1e1 °C",
+    ".5 °C",
+    "20. °C",
+    "20 °CF",
+    "20 °° C",
+    "2¹C",
+    "20²C",
+    "２０ °C",
+  ])("refuses %j", (text) => {
+    const expected = `parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got ${JSON.stringify(text)}`;
+    expect(() => parseTemperature(text)).toThrow(new RangeError(expected));
+  });
   it("refuses what is colder than anything, and what no thermometer reads", () => {
-    expect(() => parseTemperature("-273.16 °C")).toThrow(new RangeError("parseTemperature: text must be from -273.15 to 10000 °C, got -273.16"));
-    expect(() => parseTemperature("-459.68F")).toThrow(new RangeError("parseTemperature: text must be from -459.67 to 10000 °F, got -459.68"));
-    expect(() => parseTemperature("10001 °C")).toThrow(new RangeError("parseTemperature: text must be from -273.15 to 10000 °C, got 10001"));
-    expect(() => parseTemperature("10001F")).toThrow(new RangeError("parseTemperature: text must be from -459.67 to 10000 °F, got 10001"));
+    expect(() => parseTemperature("-273.16 °C")).toThrow(
+      new RangeError("parseTemperature: text must be from -273.15 to 10000 °C, got -273.16"),
+    );
+    expect(() => parseTemperature("-459.68F")).toThrow(
+      new RangeError("parseTemperature: text must be from -459.67 to 10000 °F, got -459.68"),
+    );
+    expect(() => parseTemperature("10001 °C")).toThrow(
+      new RangeError("parseTemperature: text must be from -273.15 to 10000 °C, got 10001"),
+    );
+    expect(() => parseTemperature("10001F")).toThrow(
+      new RangeError("parseTemperature: text must be from -459.67 to 10000 °F, got 10001"),
+    );
     expect(parseTemperature("10000 °C")).toBe(10000);
     expect(parseTemperature("10000 °F")).toBeCloseTo(5537.78, 2);
   });
   it.each([20, null, undefined, ["20C"], {}, true])("refuses %j by kind", (value) => {
     expect(() => parseTemperature(anyOf(value))).toThrow(TypeError);
-    expect(() => parseTemperature(anyOf(value))).toThrow(/^parseTemperature: text must be a temperature such as/);
+    expect(() => parseTemperature(anyOf(value))).toThrow(
+      /^parseTemperature: text must be a temperature such as/,
+    );
   });
-  test.prop([fc.integer({ min: -27315, max: 550000 })])("reads both scales alike, to the hundredth", (hundredths) => {
-    const celsius = hundredths / 100;
-    expect(parseTemperature(`${celsius} °C`)).toBe(celsius);
-    expect(parseTemperature(`${celsiusToFahrenheit(celsius).toFixed(3)} °F`)).toBeCloseTo(celsius, 9);
-  });
+  test.prop([fc.integer({ min: -27315, max: 550000 })])(
+    "reads both scales alike, to the hundredth",
+    (hundredths) => {
+      const celsius = hundredths / 100;
+      expect(parseTemperature(`${celsius} °C`)).toBe(celsius);
+      expect(parseTemperature(`${celsiusToFahrenheit(celsius).toFixed(3)} °F`)).toBeCloseTo(celsius, 9);
+    },
+  );
   test.prop([fc.integer({ min: -45967, max: 1000000 })])("agrees with fahrenheitToCelsius", (hundredths) => {
     const read = parseTemperature(`${hundredths / 100}F`);
     expect(read).toBeCloseTo(fahrenheitToCelsius(hundredths / 100), 9);
@@ -104,6 +135,8 @@ describe("bare numbers in text", () => {
     expect(numberFromText("-12", "x")).toBe(-12);
     expect(numberFromText(".65", "gamma")).toBe(0.65);
     for (const text of ["soft", "0.5x", "x0.5", "", "1.", ".", "1e3"])
-      expect(() => numberFromText(text, "gamma")).toThrow(new RangeError(`gamma must be a number, got ${JSON.stringify(text)}`));
+      expect(() => numberFromText(text, "gamma")).toThrow(
+        new RangeError(`gamma must be a number, got ${JSON.stringify(text)}`),
+      );
   });
 });

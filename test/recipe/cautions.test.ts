@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { checkRecipe, compensate, describeCautions, describeCompensation, type Caution } from "../../src/index.js";
+import {
+  checkRecipe,
+  compensate,
+  describeCautions,
+  describeCompensation,
+  type Caution,
+} from "../../src/index.js";
 import { hutCoffee, hutStock } from "./documents.js";
 
 const anyOf = (value: unknown): any => value;
@@ -9,7 +15,8 @@ const cautionsOf = (input: unknown): readonly Caution[] => {
   return check.cautions;
 };
 const codes = (input: unknown): string[] => cautionsOf(input).map(({ code }) => code);
-const cautionOf = (input: unknown, code: string): Caution | undefined => cautionsOf(input).find((one) => one.code === code);
+const cautionOf = (input: unknown, code: string): Caution | undefined =>
+  cautionsOf(input).find((one) => one.code === code);
 const thrown = (call: () => unknown): string => {
   try {
     call();
@@ -25,11 +32,28 @@ describe("the cautions of a recipe", () => {
     // Under five minutes: Eastman Kodak, film data sheets (from memory).
     expect(cautionOf(short, "short-time")).toMatchObject({ severity: "warn", limit: 300, actual: 200 });
     const cold = { ...hutStock, conditions: { temperatureC: 14 } };
-    expect(cautionOf(cold, "wide-interval")!.message).toBe("The interval is wide: develop a test strip before the negative.");
+    expect(cautionOf(cold, "wide-interval")!.message).toBe(
+      "The interval is wide: develop a test strip before the negative.",
+    );
     expect(cautionOf(cold, "temperature-unusual")!.path).toBe("/conditions/temperatureC");
-    expect(cautionOf({ ...hutStock, agitation: "stand", baseline: { ...hutStock.baseline, agitation: { everyS: 60 } } }, "stand")!.path).toBe("/agitation");
-    const table = { kind: "table", rows: [{ dilution: "1+25", timeS: 300 }, { dilution: "1+40", timeS: 500 }] };
-    const beyond = { ...hutStock, baseline: { ...hutStock.baseline, dilution: "1+25" }, knowledge: { dilution: table } };
+    expect(
+      cautionOf(
+        { ...hutStock, agitation: "stand", baseline: { ...hutStock.baseline, agitation: { everyS: 60 } } },
+        "stand",
+      )!.path,
+    ).toBe("/agitation");
+    const table = {
+      kind: "table",
+      rows: [
+        { dilution: "1+25", timeS: 300 },
+        { dilution: "1+40", timeS: 500 },
+      ],
+    };
+    const beyond = {
+      ...hutStock,
+      baseline: { ...hutStock.baseline, dilution: "1+25" },
+      knowledge: { dilution: table },
+    };
     expect(cautionsOf(beyond).map(({ path }) => path)).toContain("/developer/dilution");
     const all = cautionsOf({ ...hutCoffee, conditions: { temperatureC: 30, ageH: 3, usedCm2PerL: 9000 } });
     const gravity = all.map(({ severity }) => ["stop", "warn", "note"].indexOf(severity));
@@ -39,19 +63,40 @@ describe("the cautions of a recipe", () => {
   });
 
   it("knows hydroquinone in the cold and soft gelatin in the heat", () => {
-    const cold = { ...hutStock, developer: { ...hutStock.developer, hydroquinone: true }, conditions: { temperatureC: 12 } };
+    const cold = {
+      ...hutStock,
+      developer: { ...hutStock.developer, hydroquinone: true },
+      conditions: { temperatureC: 12 },
+    };
     expect(codes(cold)).toContain("hydroquinone-cold");
     expect(codes({ ...cold, developer: hutStock.developer })).not.toContain("hydroquinone-cold");
-    const warm = { ...hutStock, material: { name: "plate", emulsion: "soft" }, conditions: { temperatureC: 23 } };
+    const warm = {
+      ...hutStock,
+      material: { name: "plate", emulsion: "soft" },
+      conditions: { temperatureC: 23 },
+    };
     expect(codes(warm)).toContain("soft-emulsion-warm");
-    expect(codes({ ...warm, material: { name: "plate", emulsion: "hardened" } })).not.toContain("soft-emulsion-warm");
+    expect(codes({ ...warm, material: { name: "plate", emulsion: "hardened" } })).not.toContain(
+      "soft-emulsion-warm",
+    );
   });
 
   it("asks for enough stock", () => {
     // 10 ml a roll of a p-aminophenol stock: the maker's older figure (common practice).
     const of = (developer: object, material: object = { areaCm2: 516.128 }) =>
-      cautionOf({ ...hutStock, developer: { ...hutStock.developer, dilution: "1+49", ...developer }, material: { name: "film", ...material } }, "too-little-stock");
-    expect(of({ volumeMl: 300, family: "p-aminophenol" })).toMatchObject({ path: "/developer/volumeMl", limit: 10, actual: expect.closeTo(6, 9) });
+      cautionOf(
+        {
+          ...hutStock,
+          developer: { ...hutStock.developer, dilution: "1+49", ...developer },
+          material: { name: "film", ...material },
+        },
+        "too-little-stock",
+      );
+    expect(of({ volumeMl: 300, family: "p-aminophenol" })).toMatchObject({
+      path: "/developer/volumeMl",
+      limit: 10,
+      actual: expect.closeTo(6, 9),
+    });
     expect(of({ volumeMl: 500, family: "p-aminophenol" })).toBeUndefined();
     expect(of({ volumeMl: 300, leastMlPerRoll: 5 })).toBeUndefined();
     expect(of({ volumeMl: 300, leastMlPerRoll: 7 })!.limit).toBe(7);
@@ -65,12 +110,27 @@ describe("the cautions of a recipe", () => {
     const developer = { ...hutStock.developer, volumeMl: 500, capacityCm2PerL: 2000, keepingLimitH: 24 };
     const full = { ...hutStock, developer, conditions: { usedCm2PerL: 2001 } };
     expect(cautionsOf(full).filter(({ severity }) => severity === "stop")).toEqual([
-      { code: "bath-past-capacity", severity: "stop", message: "The bath has developed more than its capacity.", path: "/conditions/usedCm2PerL", limit: 2000, actual: 2001 },
+      {
+        code: "bath-past-capacity",
+        severity: "stop",
+        message: "The bath has developed more than its capacity.",
+        path: "/conditions/usedCm2PerL",
+        limit: 2000,
+        actual: 2001,
+      },
     ]);
-    const both = { ...full, knowledge: { use: { increase: 0.01, perCm2PerL: 500, growth: "linear", capacityCm2PerL: 1500 } } };
+    const both = {
+      ...full,
+      knowledge: { use: { increase: 0.01, perCm2PerL: 500, growth: "linear", capacityCm2PerL: 1500 } },
+    };
     expect(codes(both).filter((code) => code === "bath-past-capacity")).toHaveLength(1);
     expect(codes({ ...both, developer: hutStock.developer })).toContain("bath-past-capacity");
-    const reached = { ...hutStock, developer, material: { name: "plate", areaCm2: 108 }, conditions: { usedCm2PerL: 1800 } };
+    const reached = {
+      ...hutStock,
+      developer,
+      material: { name: "plate", areaCm2: 108 },
+      conditions: { usedCm2PerL: 1800 },
+    };
     expect(cautionOf(reached, "bath-capacity-reached")).toEqual({
       code: "bath-capacity-reached",
       severity: "warn",
@@ -82,7 +142,11 @@ describe("the cautions of a recipe", () => {
     const has = (more: object): boolean => codes({ ...reached, ...more }).includes("bath-capacity-reached");
     expect(has({ conditions: { usedCm2PerL: 1784 } })).toBe(false);
     // Rounding: the third roll fills a capacity of two a litre in a litre and a half, and is not past it.
-    const rolls = (used: number): object => ({ material: { name: "roll", areaCm2: 516.128 }, developer: { ...developer, volumeMl: 1500, capacityCm2PerL: 1032.256 }, conditions: { usedCm2PerL: used } });
+    const rolls = (used: number): object => ({
+      material: { name: "roll", areaCm2: 516.128 },
+      developer: { ...developer, volumeMl: 1500, capacityCm2PerL: 1032.256 },
+      conditions: { usedCm2PerL: used },
+    });
     expect(688.170666667 + (1000 * 516.128) / 1500).toBeGreaterThan(1032.256);
     expect(has(rolls(688.170666667))).toBe(false);
     // Full by a hair of rounding is full: it was neither past its capacity nor reaching it.
@@ -93,36 +157,75 @@ describe("the cautions of a recipe", () => {
     expect(has({ developer: { ...hutStock.developer, volumeMl: 500 } })).toBe(false);
     expect(has({ developer: { ...hutStock.developer, capacityCm2PerL: 2000 } })).toBe(false);
     expect(has({ conditions: {}, developer: { ...developer, capacityCm2PerL: 200 } })).toBe(true);
-    expect(has({ developer: { ...hutStock.developer, volumeMl: 500 }, knowledge: both.knowledge, conditions: { usedCm2PerL: 1400 } })).toBe(true);
-    expect(cautionOf({ ...hutStock, developer, conditions: { ageH: 25 } }, "bath-past-keeping")).toMatchObject({ path: "/conditions/ageH", limit: 24 });
+    expect(
+      has({
+        developer: { ...hutStock.developer, volumeMl: 500 },
+        knowledge: both.knowledge,
+        conditions: { usedCm2PerL: 1400 },
+      }),
+    ).toBe(true);
+    expect(
+      cautionOf({ ...hutStock, developer, conditions: { ageH: 25 } }, "bath-past-keeping"),
+    ).toMatchObject({ path: "/conditions/ageH", limit: 24 });
     const dead = { ...hutStock, conditions: { ageH: 2 }, knowledge: { age: { kind: "life", lifeH: 1 } } };
     expect(codes(dead).filter((code) => code === "bath-past-life")).toHaveLength(1);
-    const slow = { ...hutStock, conditions: { ageH: 1.2 }, knowledge: { age: { kind: "half-life", halfLifeH: 1 } } };
+    const slow = {
+      ...hutStock,
+      conditions: { ageH: 1.2 },
+      knowledge: { age: { kind: "half-life", halfLifeH: 1 } },
+    };
     expect(cautionOf(slow, "bath-too-slow")!.path).toBe("/conditions");
-    const worn = { ...hutStock, conditions: { usedCm2PerL: 1032.256 }, knowledge: { use: { increase: 0.1, perCm2PerL: 516.128, growth: "linear" } } };
+    const worn = {
+      ...hutStock,
+      conditions: { usedCm2PerL: 1032.256 },
+      knowledge: { use: { increase: 0.1, perCm2PerL: 516.128, growth: "linear" } },
+    };
     expect(cautionOf(worn, "bath-slow")!.message).toBe("The bath needs 20 % more time than a fresh one.");
   });
 
   it("hands the brew to its room with age, film and emulsion", () => {
     const coffee = { ingredient: "instant-coffee", massG: 20 };
-    const brewed = (ingredients: object[], more: object = {}) => ({ ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients } }, ...more });
+    const brewed = (ingredients: object[], more: object = {}) => ({
+      ...hutStock,
+      developer: { kind: "brew", brew: { volumeMl: 500, ingredients } },
+      ...more,
+    });
     // Baking soda alone is too weak an alkali for coffee.
-    expect(cautionOf(brewed([coffee, { ingredient: "baking-soda", massG: 27 }]), "alkali-too-weak")).toMatchObject({ severity: "stop", path: "/developer/brew" });
-    const right = [coffee, { ingredient: "soda-anhydrous", massG: 20 }, { ingredient: "ascorbic-acid", massG: 8 }];
+    expect(
+      cautionOf(brewed([coffee, { ingredient: "baking-soda", massG: 27 }]), "alkali-too-weak"),
+    ).toMatchObject({ severity: "stop", path: "/developer/brew" });
+    const right = [
+      coffee,
+      { ingredient: "soda-anhydrous", massG: 20 },
+      { ingredient: "ascorbic-acid", massG: 8 },
+    ];
     expect(codes(brewed(right))).not.toContain("alkali-too-weak");
-    expect(cautionOf(brewed(right, { conditions: { ageH: 3 } }), "made-long-ago")).toMatchObject({ severity: "stop", path: "/conditions/ageH", actual: 3 });
+    expect(cautionOf(brewed(right, { conditions: { ageH: 3 } }), "made-long-ago")).toMatchObject({
+      severity: "stop",
+      path: "/conditions/ageH",
+      actual: 3,
+    });
     expect(codes(brewed(right))).toContain("restrainer-wanted");
     expect(codes(brewed(right, { material: { name: "plate", iso: 25 } }))).not.toContain("restrainer-wanted");
     const strong = [coffee, { ingredient: "soda-anhydrous", massG: 27 }];
     expect(codes(brewed(strong, { material: { name: "plate", emulsion: "soft" } }))).toContain("ph-high");
-    expect(codes(brewed(strong, { material: { name: "plate", emulsion: "hardened" } }))).not.toContain("ph-high");
+    expect(codes(brewed(strong, { material: { name: "plate", emulsion: "hardened" } }))).not.toContain(
+      "ph-high",
+    );
     const small = { kind: "brew", brew: { volumeMl: 500, ingredients: right }, capacityCm2PerL: 200 };
-    expect(cautionOf({ ...hutStock, material: { name: "plate", areaCm2: 108 }, developer: small }, "bath-capacity-reached")!.actual).toBe(216);
+    expect(
+      cautionOf(
+        { ...hutStock, material: { name: "plate", areaCm2: 108 }, developer: small },
+        "bath-capacity-reached",
+      )!.actual,
+    ).toBe(216);
   });
 
   it("says which material can be watched", () => {
     const of = (byInspection: boolean | undefined, sensitization?: string) =>
-      cautionsOf({ ...hutStock, material: { name: "plate", sensitization }, byInspection }).map(({ code, severity, path }) => [code, severity, path]);
+      cautionsOf({ ...hutStock, material: { name: "plate", sensitization }, byInspection }).map(
+        ({ code, severity, path }) => [code, severity, path],
+      );
     expect(of(true, "panchromatic")).toEqual([["panchromatic-dark", "stop", "/byInspection"]]);
     expect(of(true, "orthochromatic")).toEqual([["safelight-red", "warn", "/byInspection"]]);
     expect(of(true, "blue-sensitive")).toEqual([["safelight-amber", "note", "/byInspection"]]);
@@ -134,22 +237,40 @@ describe("the cautions of a recipe", () => {
 
   it("looks at the baths when the recipe names them", () => {
     const baths = { fix: { clearingS: 30, times: 2, temperatureC: 14 }, wash: {} };
-    expect(cautionOf({ ...hutStock, baths }, "temperature-step")).toMatchObject({ path: "/baths/fix/temperatureC", actual: 6 });
+    expect(cautionOf({ ...hutStock, baths }, "temperature-step")).toMatchObject({
+      path: "/baths/fix/temperatureC",
+      actual: 6,
+    });
     expect(codes({ ...hutStock, baths, conditions: { temperatureC: 14 } })).not.toContain("temperature-step");
     const used = { fix: { clearingS: 30, times: 2, usedCm2PerL: 9000 }, wash: {} };
     const developer = { ...hutStock.developer, volumeMl: 100 };
-    expect(cautionOf({ ...hutStock, developer, material: { name: "film", areaCm2: 516.128 }, baths: used }, "fixer-past-capacity")!.severity).toBe("warn");
+    expect(
+      cautionOf(
+        { ...hutStock, developer, material: { name: "film", areaCm2: 516.128 }, baths: used },
+        "fixer-past-capacity",
+      )!.severity,
+    ).toBe("warn");
     expect(codes({ ...hutStock, baths: used })).not.toContain("fixer-past-capacity");
-    expect(cautionOf({ ...hutStock, material: { name: "film", modernFilm: true }, baths: used }, "fixer-past-capacity")!.severity).toBe("stop");
+    expect(
+      cautionOf(
+        { ...hutStock, material: { name: "film", modernFilm: true }, baths: used },
+        "fixer-past-capacity",
+      )!.severity,
+    ).toBe("stop");
     const warm = { fix: { ...baths.fix, temperatureC: 22 }, wash: {} };
-    expect(codes({ ...hutStock, material: { name: "plate", emulsion: "soft" }, baths: warm })).toContain("soft-emulsion-warm");
+    expect(codes({ ...hutStock, material: { name: "plate", emulsion: "soft" }, baths: warm })).toContain(
+      "soft-emulsion-warm",
+    );
   });
 });
 
 describe("text for people", () => {
   it("describes a compensation", () => {
-    const knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 } } as const;
-    const of = (conditions: object, more: object = {}) => describeCompensation(compensate({ timeS: 600, temperatureC: 20, ...more }, conditions, knowledge));
+    const knowledge = {
+      temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 },
+    } as const;
+    const of = (conditions: object, more: object = {}) =>
+      describeCompensation(compensate({ timeS: 600, temperatureC: 20, ...more }, conditions, knowledge));
     expect(of({ temperatureC: 18 })).toEqual([
       "Develop 11:29, with 90 % certainty between 10:44 and 12:18.",
       "baseline: unchanged, give or take 4 % (default)",
@@ -165,9 +286,12 @@ describe("text for people", () => {
     expect(of({ ageH: 1 })[2]).toBe("age: unchanged, give or take 11 % (default)");
     // Exactly the same, and exactly known: no line at all.
     expect(of({}, { logSd: 0 })).toEqual(["Develop 10:00, with 90 % certainty between 10:00 and 10:00."]);
-    expect(describeCompensation({ timeS: 1e7, lowS: 1, highS: 1.1e7, factors: [], cautions: [] })).toEqual(["Develop 2777:46:40, with 90 % certainty between 0:01 and months."]);
+    expect(describeCompensation({ timeS: 1e7, lowS: 1, highS: 1.1e7, factors: [], cautions: [] })).toEqual([
+      "Develop 2777:46:40, with 90 % certainty between 0:01 and months.",
+    ]);
     const slight = { cause: "use", logSd: 0, basis: "given", sources: [] } as const;
-    const near = (value: number) => describeCompensation({ timeS: 1, lowS: 1, highS: 1, factors: [{ ...slight, value }], cautions: [] })[1];
+    const near = (value: number) =>
+      describeCompensation({ timeS: 1, lowS: 1, highS: 1, factors: [{ ...slight, value }], cautions: [] })[1];
     expect([near(1.0051), near(1.0049), near(0.9949), near(0.9951), near(1.99)]).toEqual([
       "use: 1 % more, give or take 0 % (given)",
       "use: unchanged, give or take 0 % (given)",
@@ -175,7 +299,9 @@ describe("text for people", () => {
       "use: unchanged, give or take 0 % (given)",
       "use: 99 % more, give or take 0 % (given)",
     ]);
-    expect(thrown(() => describeCompensation(anyOf(null)))).toBe("TypeError: describeCompensation: compensation must be an object, got null");
+    expect(thrown(() => describeCompensation(anyOf(null)))).toBe(
+      "TypeError: describeCompensation: compensation must be an object, got null",
+    );
   });
 
   it("describes cautions, gravest first", () => {
@@ -186,6 +312,8 @@ describe("text for people", () => {
     ];
     expect(describeCautions(list)).toEqual(["Stop: Two. [/x/y]", "Take care: Three.", "Note: One."]);
     expect(describeCautions([])).toEqual([]);
-    expect(thrown(() => describeCautions(anyOf({})))).toBe("TypeError: describeCautions: cautions must be an array, got an object");
+    expect(thrown(() => describeCautions(anyOf({})))).toBe(
+      "TypeError: describeCautions: cautions must be an array, got an object",
+    );
   });
 });

@@ -54,21 +54,29 @@ describe("checkRecipe", () => {
 
   it("lists every problem at once, each with a pointer and what was expected", () => {
     const problems = problemsOf({
-      schemaVersion: 2,
-      material: { kind: "glass" },
-      developer: { kind: "stock", name: 5, dilution: "1:9" },
-      baseline: { timeS: "900", temperatureC: 300, agitation: { everyS: 0 }, logSd: -1 },
-      agitation: 7,
-      knowledge: { temperature: { kind: "line" }, dilution: { exponent: 1 }, age: { kind: "life" }, use: [] },
-      notes: "none",
-      sources: [3],
+      "schemaVersion": 2,
+      "material": { kind: "glass" },
+      "developer": { kind: "stock", name: 5, dilution: "1:9" },
+      "baseline": { timeS: "900", temperatureC: 300, agitation: { everyS: 0 }, logSd: -1 },
+      "agitation": 7,
+      "knowledge": {
+        temperature: { kind: "line" },
+        dilution: { exponent: 1 },
+        age: { kind: "life" },
+        use: [],
+      },
+      "notes": "none",
+      "sources": [3],
       "baseline/timeS": 900,
     });
     expect(problems.map(({ path, message }) => [path, message])).toEqual([
       ["/material/name", "is missing: text of at most 200 characters"],
       ["/material/kind", 'must be one of "film", "plate", "paper", got "glass"'],
       ["/developer/name", "must be text of at most 200 characters, got 5"],
-      ["/developer/dilution", 'must be text of at most 40 characters ("stock" or parts such as "1+9", the water last), got "1:9"'],
+      [
+        "/developer/dilution",
+        'must be text of at most 40 characters ("stock" or parts such as "1+9", the water last), got "1:9"',
+      ],
       ["/baseline/timeS", 'must be a number from 1 to 1000000 (s), got "900"'],
       ["/baseline/temperatureC", "must be a number from 0 to 100 (°C), got 300"],
       ["/baseline/agitation/everyS", "must be a number above 1e-30 and at most 3600 (s), got 0"],
@@ -80,7 +88,10 @@ describe("checkRecipe", () => {
       ["/knowledge/age/lifeH", "is missing: a number above 1e-30 and at most 1000000 (h)"],
       ["/notes", 'must be an array of 0 to 50, got "none"'],
       ["/sources/0", "must be text of at most 2000 characters, got 3"],
-      ["/baseline~1timeS", '"baseline/timeS" is not a field here; known are schemaVersion, name, material, developer, baseline, agitation, conditions, knowledge, baths, byInspection, notes, sources'],
+      [
+        "/baseline~1timeS",
+        '"baseline/timeS" is not a field here; known are schemaVersion, name, material, developer, baseline, agitation, conditions, knowledge, baths, byInspection, notes, sources',
+      ],
     ]);
     expect(new Set(problems.map(({ rule }) => rule))).toEqual(new Set(["shape"]));
   });
@@ -101,29 +112,101 @@ describe("checkRecipe", () => {
     [{ ...hutStock, schemaVersion: "2" }, "/schemaVersion", 'must be 2, got "2"'],
     [{ ...hutStock, schemaVersion: 0 }, "/schemaVersion", "must be 2, got 0"],
     [{ ...hutStock, schemaVersion: 1.5 }, "/schemaVersion", "must be 2, got 1.5"],
-    [{ ...hutStock, schemaVersion: 3 }, "/schemaVersion", "is 3, newer than version 2 that this package reads: update the package to read it"],
-    [{ schemaVersion: 2.5, anything: 1 }, "/schemaVersion", "is 2.5, newer than version 2 that this package reads: update the package to read it"],
-    [{ ...hutStock, baseline: { timeS: NaN, temperatureC: 20 } }, "/baseline/timeS", "must be a number from 1 to 1000000 (s), got NaN"],
-    [{ ...hutStock, baseline: { timeS: Infinity, temperatureC: 20 } }, "/baseline/timeS", "must be a number from 1 to 1000000 (s), got Infinity"],
+    [
+      { ...hutStock, schemaVersion: 3 },
+      "/schemaVersion",
+      "is 3, newer than version 2 that this package reads: update the package to read it",
+    ],
+    [
+      { schemaVersion: 2.5, anything: 1 },
+      "/schemaVersion",
+      "is 2.5, newer than version 2 that this package reads: update the package to read it",
+    ],
+    [
+      { ...hutStock, baseline: { timeS: NaN, temperatureC: 20 } },
+      "/baseline/timeS",
+      "must be a number from 1 to 1000000 (s), got NaN",
+    ],
+    [
+      { ...hutStock, baseline: { timeS: Infinity, temperatureC: 20 } },
+      "/baseline/timeS",
+      "must be a number from 1 to 1000000 (s), got Infinity",
+    ],
     [{ ...hutStock, baseline: null }, "/baseline", "must be an object with timeS, temperatureC, got null"],
     [{ ...hutStock, conditions: null }, "/conditions", "must be an object, got null"],
     [{ ...hutStock, byInspection: 5 }, "/byInspection", "must be true or false, got 5"],
-    [{ ...hutStock, developer: "stock" }, "/developer", 'must be an object with kind, name, dilution, or an object with kind, brew, got "stock"'],
-    [{ ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: [{ ingredient: "sugar", massG: 5 }] } } }, "/developer/brew/ingredients/0/ingredient", expect.stringMatching(/^must be one of "instant-coffee", .*, got "sugar"$/)],
-    [{ ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: [] } } }, "/developer/brew/ingredients", "must be an array of 1 to 30, got an array"],
-    [{ ...hutStock, knowledge: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: 1.5 } } }, "/knowledge/temperature/runs", "must be a whole number from 0 to 1000000, got 1.5"],
-    [{ ...hutStock, material: { name: "film", modernFilm: "yes" } }, "/material/modernFilm", 'must be true or false, got "yes"'],
-    [{ ...hutStock, material: { name: "x".repeat(201) } }, "/material/name", expect.stringMatching(/^must be text of at most 200 characters, got "x{60}"$/)],
+    [
+      { ...hutStock, developer: "stock" },
+      "/developer",
+      'must be an object with kind, name, dilution, or an object with kind, brew, got "stock"',
+    ],
+    [
+      {
+        ...hutStock,
+        developer: {
+          kind: "brew",
+          brew: { volumeMl: 500, ingredients: [{ ingredient: "sugar", massG: 5 }] },
+        },
+      },
+      "/developer/brew/ingredients/0/ingredient",
+      expect.stringMatching(/^must be one of "instant-coffee", .*, got "sugar"$/),
+    ],
+    [
+      { ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: [] } } },
+      "/developer/brew/ingredients",
+      "must be an array of 1 to 30, got an array",
+    ],
+    [
+      {
+        ...hutStock,
+        knowledge: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, runs: 1.5 } },
+      },
+      "/knowledge/temperature/runs",
+      "must be a whole number from 0 to 1000000, got 1.5",
+    ],
+    [
+      { ...hutStock, material: { name: "film", modernFilm: "yes" } },
+      "/material/modernFilm",
+      'must be true or false, got "yes"',
+    ],
+    [
+      { ...hutStock, material: { name: "x".repeat(201) } },
+      "/material/name",
+      expect.stringMatching(/^must be text of at most 200 characters, got "x{60}"$/),
+    ],
   ])("refuses %#", (input, path, message) => {
     expect(problemsOf(input)[0]).toEqual({ path, message, rule: "shape" });
   });
 
   it("points by JSON Pointer", () => {
-    // The names of RFC 6901, section 5, as fields that the format does not know, and the pointers given there.
+    // The names of RFC 6901, section 5, as fields that the format does not know, and the pointers given
+    // there.
     const names = ["foo", "", "a/b", "c%d", "e^f", "g|h", "i\\j", 'k"l', " ", "m~n"];
     const document = { ...hutStock, ...Object.fromEntries(names.map((name) => [name, 0])) };
-    expect(problemsOf(document).map(({ path }) => path)).toEqual(["/foo", "/", "/a~1b", "/c%d", "/e^f", "/g|h", "/i\\j", '/k"l', "/ ", "/m~0n"]);
-    const nested = { ...hutStock, knowledge: { temperature: { kind: "table", rows: [{ temperatureC: 20, timeS: 1 }, { temperatureC: 22, timeS: 1, "~/": 1 }] } } };
+    expect(problemsOf(document).map(({ path }) => path)).toEqual([
+      "/foo",
+      "/",
+      "/a~1b",
+      "/c%d",
+      "/e^f",
+      "/g|h",
+      "/i\\j",
+      '/k"l',
+      "/ ",
+      "/m~0n",
+    ]);
+    const nested = {
+      ...hutStock,
+      knowledge: {
+        temperature: {
+          kind: "table",
+          rows: [
+            { temperatureC: 20, timeS: 1 },
+            { "temperatureC": 22, "timeS": 1, "~/": 1 },
+          ],
+        },
+      },
+    };
     expect(problemsOf(nested).map(({ path }) => path)).toEqual(["/knowledge/temperature/rows/1/~0~1"]);
     // A name of many characters is not repeated: the pointer then stops at its object.
     expect(problemsOf({ ...hutStock, ["n".repeat(200)]: 1 })[0]!.path).toBe(`/${"n".repeat(200)}`);
@@ -138,91 +221,197 @@ describe("checkRecipe", () => {
   it("passes over the mark that some editors put before a text, and no other", () => {
     // T. Bray, RFC 8259, 2017, section 8.1.
     expect(passed(`\uFEFF${JSON.stringify(hutStock)}`)).toEqual(hutStock);
-    for (const text of [`\uFEFF\uFEFF${JSON.stringify(hutStock)}`, "\uFEFF", ""]) expect(problemsOf(text)).toEqual([{ path: "", message: "must be JSON", rule: "shape" }]);
+    for (const text of [`\uFEFF\uFEFF${JSON.stringify(hutStock)}`, "\uFEFF", ""])
+      expect(problemsOf(text)).toEqual([{ path: "", message: "must be JSON", rule: "shape" }]);
   });
 
   it("migrates the version before", () => {
     expect(passed(olderStock)).toEqual(hutStock);
     // Decimal minutes are exact on paper: 8.55 min are 513 s.
-    expect(passed({ ...olderStock, baseline: { timeMin: 8.55, temperatureC: 20, logSd: 0.1 } }).baseline).toEqual({ timeS: 513, temperatureC: 20, logSd: 0.1 });
-    expect(problemsOf({ ...olderStock, baseline: { timeS: 660, temperatureC: 20 } }).map(({ path, message }) => `${path} ${message}`)).toEqual([
+    expect(
+      passed({ ...olderStock, baseline: { timeMin: 8.55, temperatureC: 20, logSd: 0.1 } }).baseline,
+    ).toEqual({ timeS: 513, temperatureC: 20, logSd: 0.1 });
+    expect(
+      problemsOf({ ...olderStock, baseline: { timeS: 660, temperatureC: 20 } }).map(
+        ({ path, message }) => `${path} ${message}`,
+      ),
+    ).toEqual([
       "/baseline/timeMin is missing: a number from 0.1 to 10000 (min)",
       '/baseline/timeS "timeS" is not a field here; known are timeMin, temperatureC, dilution, agitation, usedCm2PerL, ageH, gamma, logSd, runs',
     ]);
-    expect(problemsOf({ ...hutStock, schemaVersion: 1 }).map(({ path }) => path)).toEqual(["/film", "/baseline/timeMin", "/baseline/timeS", "/material"]);
+    expect(problemsOf({ ...hutStock, schemaVersion: 1 }).map(({ path }) => path)).toEqual([
+      "/film",
+      "/baseline/timeMin",
+      "/baseline/timeS",
+      "/material",
+    ]);
   });
 
   it("refuses values that do not go together, with the pointer", () => {
     const of = (knowledge: object, more: object = {}) => problemsOf({ ...hutStock, ...more, knowledge });
-    const temperature = (rows: [number, number][]): object => ({ temperature: { kind: "table", rows: rows.map(([temperatureC, timeS]) => ({ temperatureC, timeS })) } });
-    expect(of(temperature([[20, 600], [20, 500]]))).toEqual([
-      { path: "/knowledge/temperature/rows", message: "must differ in temperatureC, got 600 s at 20 and 500 s at 20", rule: "relation" },
+    const temperature = (rows: [number, number][]): object => ({
+      temperature: { kind: "table", rows: rows.map(([temperatureC, timeS]) => ({ temperatureC, timeS })) },
+    });
+    expect(
+      of(
+        temperature([
+          [20, 600],
+          [20, 500],
+        ]),
+      ),
+    ).toEqual([
+      {
+        path: "/knowledge/temperature/rows",
+        message: "must differ in temperatureC, got 600 s at 20 and 500 s at 20",
+        rule: "relation",
+      },
     ]);
-    expect(of(temperature([[20, 600], [22, 601]]))[0]!.message).toBe("must not be faster when colder, nor slower by more than 2.72 times per °C, got 601 s at 22 and 600 s at 20");
+    expect(
+      of(
+        temperature([
+          [20, 600],
+          [22, 601],
+        ]),
+      )[0]!.message,
+    ).toBe(
+      "must not be faster when colder, nor slower by more than 2.72 times per °C, got 601 s at 22 and 600 s at 20",
+    );
     expect(of({ temperature: { kind: "coefficient", ratio: 3, intervalC: 1 } })).toEqual([
-      { path: "/knowledge/temperature/ratio", message: "must be from 1 to 2.718281828459045 over 1 °C, got 3", rule: "relation" },
+      {
+        path: "/knowledge/temperature/ratio",
+        message: "must be from 1 to 2.718281828459045 over 1 °C, got 3",
+        rule: "relation",
+      },
     ]);
-    expect(of({ temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 21 } })[0]!.path).toBe("/knowledge/temperature/sdRatio");
-    expect(of({ dilution: { kind: "table", rows: [{ dilution: "1+1", timeS: 5 }, { dilution: "2+2", timeS: 6 }] } })).toEqual([
-      { path: "/knowledge/dilution/rows", message: 'must differ in dilution, got 5 s at "1+1" and 6 s at "2+2"', rule: "relation" },
+    expect(of({ temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 21 } })[0]!.path).toBe(
+      "/knowledge/temperature/sdRatio",
+    );
+    expect(
+      of({
+        dilution: {
+          kind: "table",
+          rows: [
+            { dilution: "1+1", timeS: 5 },
+            { dilution: "2+2", timeS: 6 },
+          ],
+        },
+      }),
+    ).toEqual([
+      {
+        path: "/knowledge/dilution/rows",
+        message: 'must differ in dilution, got 5 s at "1+1" and 6 s at "2+2"',
+        rule: "relation",
+      },
     ]);
     const use = { increase: 10, perCm2PerL: 1, growth: "linear" };
     expect(of({ use }, { conditions: { usedCm2PerL: 100 } })).toEqual([
-      { path: "/conditions/usedCm2PerL", message: "must be such that time grows at most 1000 times, got 100", rule: "relation" },
+      {
+        path: "/conditions/usedCm2PerL",
+        message: "must be such that time grows at most 1000 times, got 100",
+        rule: "relation",
+      },
     ]);
-    expect(of({ use }, { baseline: { ...hutStock.baseline, usedCm2PerL: 100 } }).map(({ path }) => path)).toEqual(["/baseline/usedCm2PerL"]);
+    expect(
+      of({ use }, { baseline: { ...hutStock.baseline, usedCm2PerL: 100 } }).map(({ path }) => path),
+    ).toEqual(["/baseline/usedCm2PerL"]);
     const halfLife = { age: { kind: "half-life", halfLifeH: 1 } };
     expect(of(halfLife, { conditions: { ageH: 10.5 } })).toEqual([
       { path: "/conditions/ageH", message: "must be <= 10 half-lives, got 10.5", rule: "relation" },
     ]);
-    expect(of(halfLife, { baseline: { ...hutStock.baseline, ageH: 11 } }).map(({ path }) => path)).toEqual(["/baseline/ageH"]);
+    expect(of(halfLife, { baseline: { ...hutStock.baseline, ageH: 11 } }).map(({ path }) => path)).toEqual([
+      "/baseline/ageH",
+    ]);
     const life = { age: { kind: "life", lifeH: 1 } };
     expect(of(life, { baseline: { ...hutStock.baseline, ageH: 2 }, conditions: { ageH: 0.5 } })).toEqual([
       { path: "/baseline/ageH", message: "must be within the bath's life of 1 h, got 2", rule: "relation" },
     ]);
     // Past its life today is a caution, not a problem.
     expect(of(life, { conditions: { ageH: 2 } })).toEqual([]);
-    const brewed = (part: object): object => ({ developer: { kind: "brew", brew: { volumeMl: 50, ingredients: [part] } } });
+    const brewed = (part: object): object => ({
+      developer: { kind: "brew", brew: { volumeMl: 50, ingredients: [part] } },
+    });
     expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "borax", massG: 5, lowG: 6 }) })).toEqual([
-      { path: "/developer/brew/ingredients/0/lowG", message: "must be above 0 and at most 5 g, got 6", rule: "relation" },
+      {
+        path: "/developer/brew/ingredients/0/lowG",
+        message: "must be above 0 and at most 5 g, got 6",
+        rule: "relation",
+      },
     ]);
     expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "borax", massG: 51 }) })).toEqual([
-      { path: "/developer/brew/ingredients", message: "must be above 0 and at most 1 g of dry ingredients per ml of bath, got 1.02", rule: "relation" },
+      {
+        path: "/developer/brew/ingredients",
+        message: "must be above 0 and at most 1 g of dry ingredients per ml of bath, got 1.02",
+        rule: "relation",
+      },
     ]);
     expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "brewed-coffee", massG: 55 }) })).toEqual([
-      { path: "/developer/brew/ingredients", message: "must be from 0 to 1 g of brewed coffee per ml of bath, got 1.1", rule: "relation" },
+      {
+        path: "/developer/brew/ingredients",
+        message: "must be from 0 to 1 g of brewed coffee per ml of bath, got 1.1",
+        rule: "relation",
+      },
     ]);
     // A wanted gradient needs the one that the known time gave, and both need a law that reaches them.
     expect(of({}, { conditions: { gamma: 0.7 } })).toEqual([
-      { path: "/baseline/gamma", message: "must be given, since a gradient is wanted: which one did the known time give?", rule: "relation" },
+      {
+        path: "/baseline/gamma",
+        message: "must be given, since a gradient is wanted: which one did the known time give?",
+        rule: "relation",
+      },
     ]);
     const growth = { gammaInfinity: 0.65, ratePerS: 0.003, appearanceS: 0 };
     const judged = { ...hutStock.baseline, gamma: 0.6 };
     expect(of({ growth }, { baseline: judged, conditions: { gamma: 0.64 } })).toEqual([]);
     expect(of({ growth }, { baseline: judged, conditions: { gamma: 0.7 } })).toEqual([
-      { path: "/conditions/gamma", message: "must be below gammaInfinity (0.65), which no time reaches, got 0.7", rule: "relation" },
+      {
+        path: "/conditions/gamma",
+        message: "must be below gammaInfinity (0.65), which no time reaches, got 0.7",
+        rule: "relation",
+      },
     ]);
-    expect(of({ growth }, { baseline: { ...judged, gamma: 0.65 } }).map(({ path }) => path)).toEqual(["/baseline/gamma"]);
+    expect(of({ growth }, { baseline: { ...judged, gamma: 0.65 } }).map(({ path }) => path)).toEqual([
+      "/baseline/gamma",
+    ]);
     // Against the generic law only what is wanted is judged, and the text says that its limit is a guess.
     expect(of({}, { baseline: { ...judged, gamma: 2 } })).toEqual([]);
     expect(of({}, { baseline: judged, conditions: { gamma: 1.9 } })).toEqual([
       {
         path: "/conditions/gamma",
-        message: "must be below gammaInfinity (1.8), which no time reaches, got 1.9; the limit is only assumed, as knowledge.growth is not given",
+        message:
+          "must be below gammaInfinity (1.8), which no time reaches, got 1.9; the limit is only assumed, as knowledge.growth is not given",
         rule: "relation",
       },
     ]);
-    expect(of({}, { baseline: { ...judged, gamma: 900 }, conditions: { gamma: 0.7 } }).map(({ path }) => path)).toEqual(["/baseline/gamma"]);
+    expect(
+      of({}, { baseline: { ...judged, gamma: 900 }, conditions: { gamma: 0.7 } }).map(({ path }) => path),
+    ).toEqual(["/baseline/gamma"]);
     // Spreads so wide that the interval leaves the numbers.
-    expect(of({ use: { increase: 0, perCm2PerL: 1, growth: "linear", sdIncrease: 10 } }, { conditions: { usedCm2PerL: 11 } })).toEqual([
-      { path: "/knowledge", message: "must not be so uncertain that no interval can be given", rule: "relation" },
+    expect(
+      of(
+        { use: { increase: 0, perCm2PerL: 1, growth: "linear", sdIncrease: 10 } },
+        { conditions: { usedCm2PerL: 11 } },
+      ),
+    ).toEqual([
+      {
+        path: "/knowledge",
+        message: "must not be so uncertain that no interval can be given",
+        rule: "relation",
+      },
     ]);
     // All of them at once.
-    expect(of({ ...temperature([[20, 600], [20, 500]]), use, ...halfLife }, { conditions: { usedCm2PerL: 100, ageH: 99 } }).map(({ path }) => path)).toEqual([
-      "/knowledge/temperature/rows",
-      "/conditions/usedCm2PerL",
-      "/conditions/ageH",
-    ]);
+    expect(
+      of(
+        {
+          ...temperature([
+            [20, 600],
+            [20, 500],
+          ]),
+          use,
+          ...halfLife,
+        },
+        { conditions: { usedCm2PerL: 100, ageH: 99 } },
+      ).map(({ path }) => path),
+    ).toEqual(["/knowledge/temperature/rows", "/conditions/usedCm2PerL", "/conditions/ageH"]);
   });
 
   it("takes every published law as knowledge", () => {
@@ -237,22 +426,32 @@ describe("checkRecipe", () => {
 });
 
 describe("hostile input", () => {
-  it.each(["__proto__", "constructor", "prototype", "toString"])("refuses a field named %s, anywhere", (name) => {
-    for (const place of ["baseline", "developer"] as const) {
-      const inner = JSON.stringify(hutStock[place]).replace("{", `{"${name}":{"polluted":true},`);
-      const text = JSON.stringify({ ...hutStock, [place]: "here" }).replace('"here"', () => inner);
-      expect(problemsOf(JSON.parse(text)).map(({ path }) => path)).toEqual([`/${place}/${name}`]);
-      expect(problemsOf(text).map(({ path }) => path)).toEqual([`/${place}/${name}`]);
-    }
-    const top = JSON.parse(JSON.stringify(hutStock).replace("{", `{"${name}":{"polluted":true},`));
-    expect(problemsOf(top).map(({ path }) => path)).toEqual([`/${name}`]);
-    expect(problemsOf(top)[0]!.message).toMatch(new RegExp(`^"${name}" is not a field here`));
-    expect("polluted" in {}).toBe(false);
-  });
+  it.each(["__proto__", "constructor", "prototype", "toString"])(
+    "refuses a field named %s, anywhere",
+    (name) => {
+      for (const place of ["baseline", "developer"] as const) {
+        const inner = JSON.stringify(hutStock[place]).replace("{", `{"${name}":{"polluted":true},`);
+        const text = JSON.stringify({ ...hutStock, [place]: "here" }).replace('"here"', () => inner);
+        expect(problemsOf(JSON.parse(text)).map(({ path }) => path)).toEqual([`/${place}/${name}`]);
+        expect(problemsOf(text).map(({ path }) => path)).toEqual([`/${place}/${name}`]);
+      }
+      const top = JSON.parse(JSON.stringify(hutStock).replace("{", `{"${name}":{"polluted":true},`));
+      expect(problemsOf(top).map(({ path }) => path)).toEqual([`/${name}`]);
+      expect(problemsOf(top)[0]!.message).toMatch(new RegExp(`^"${name}" is not a field here`));
+      expect("polluted" in {}).toBe(false);
+    },
+  );
 
   it("does not read what is inherited", () => {
-    expect(problemsOf(Object.create(hutStock)).map(({ path }) => path)).toEqual(["/schemaVersion", "/material", "/developer", "/baseline"]);
-    expect(problemsOf({ ...hutStock, developer: Object.create({ kind: "stock" }) })[0]!.path).toBe("/developer/kind");
+    expect(problemsOf(Object.create(hutStock)).map(({ path }) => path)).toEqual([
+      "/schemaVersion",
+      "/material",
+      "/developer",
+      "/baseline",
+    ]);
+    expect(problemsOf({ ...hutStock, developer: Object.create({ kind: "stock" }) })[0]!.path).toBe(
+      "/developer/kind",
+    );
   });
 
   it("answers objects that refuse to be read", () => {
@@ -266,7 +465,9 @@ describe("hostile input", () => {
         },
       });
     for (const input of [revoked.proxy, trap("material"), trap("schemaVersion")])
-      expect(problemsOf(input)).toEqual([{ path: "", message: "must be plain data that can be read", rule: "shape" }]);
+      expect(problemsOf(input)).toEqual([
+        { path: "", message: "must be plain data that can be read", rule: "shape" },
+      ]);
     const loop: Record<string, unknown> = { ...hutStock };
     loop["material"] = loop;
     expect(checkRecipe(loop).ok).toBe(false);
@@ -275,20 +476,32 @@ describe("hostile input", () => {
   it("lists at most a hundred problems", () => {
     const many = { ...hutStock, ...Object.fromEntries(Array.from({ length: 1000 }, (_, i) => [`f${i}`, i])) };
     expect(problemsOf(many)).toHaveLength(100);
-    const of = (notes: number, sources: number) => problemsOf({ ...hutStock, notes: Array(notes).fill(1), sources: Array(sources).fill(1), more: 1 });
+    const of = (notes: number, sources: number) =>
+      problemsOf({ ...hutStock, notes: Array(notes).fill(1), sources: Array(sources).fill(1), more: 1 });
     expect(of(50, 50)).toHaveLength(100);
     expect(of(49, 50)).toHaveLength(100);
     expect(of(49, 49)).toHaveLength(99);
     const part = { ingredient: "borax", massG: "5", a: 1, b: 1, c: 1 };
-    expect(problemsOf({ ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: Array(30).fill(part) } } })).toHaveLength(100);
+    expect(
+      problemsOf({
+        ...hutStock,
+        developer: { kind: "brew", brew: { volumeMl: 500, ingredients: Array(30).fill(part) } },
+      }),
+    ).toHaveLength(100);
   });
 
-  test.prop([fc.anything({ withBigInt: true, withDate: true, withMap: true, withSparseArray: true, withTypedArray: true, withNullPrototype: true })])(
-    "anything at all gets an answer",
-    (value) => {
-      expect(checkRecipe(value).ok).toBe(false);
-    },
-  );
+  test.prop([
+    fc.anything({
+      withBigInt: true,
+      withDate: true,
+      withMap: true,
+      withSparseArray: true,
+      withTypedArray: true,
+      withNullPrototype: true,
+    }),
+  ])("anything at all gets an answer", (value) => {
+    expect(checkRecipe(value).ok).toBe(false);
+  });
 });
 
 describe("the laws of a recipe", () => {
@@ -296,7 +509,8 @@ describe("the laws of a recipe", () => {
     const check = checkRecipe(document);
     if (!check.ok) return;
     const answer = compensateRecipe(check.recipe);
-    for (const value of [answer.timeS, answer.lowS, answer.highS]) expect(value > 0 && Number.isFinite(value)).toBe(true);
+    for (const value of [answer.timeS, answer.lowS, answer.highS])
+      expect(value > 0 && Number.isFinite(value)).toBe(true);
     for (const line of describeCompensation(answer)) expect(line).not.toMatch(/NaN|undefined|Infinity/);
     const { baseline, knowledge } = check.recipe;
     expect(compensate(baseline, {}, knowledge).timeS).toBe(baseline.timeS);
@@ -305,9 +519,16 @@ describe("the laws of a recipe", () => {
   test.prop([recipes], { numRuns: 150 })("what stops the developer stops its time", (document) => {
     const check = checkRecipe(document);
     if (!check.ok) return;
-    const developed = checkRecipe(Object.fromEntries(Object.entries(check.recipe).filter(([field]) => !["baths", "byInspection"].includes(field))));
-    const stops = (cautions: readonly Caution[]): readonly Caution[] => cautions.filter(({ severity }) => severity === "stop");
-    expect(stops(compensateRecipe(check.recipe).cautions)).toEqual(stops(developed.ok ? developed.cautions : []));
+    const developed = checkRecipe(
+      Object.fromEntries(
+        Object.entries(check.recipe).filter(([field]) => !["baths", "byInspection"].includes(field)),
+      ),
+    );
+    const stops = (cautions: readonly Caution[]): readonly Caution[] =>
+      cautions.filter(({ severity }) => severity === "stop");
+    expect(stops(compensateRecipe(check.recipe).cautions)).toEqual(
+      stops(developed.ok ? developed.cautions : []),
+    );
   });
 
   it("passes and refuses a good share of what is drawn", () => {
@@ -331,12 +552,29 @@ describe("compensateRecipe", () => {
   it("takes dilution and agitation from the recipe where the baseline names none", () => {
     const recipe = passed({ ...hutStock, agitation: { everyS: 60 } });
     expect(compensateRecipe(recipe).timeS).toBe(660);
-    expect(compensateRecipe(recipe).factors.map(({ cause }) => cause)).toEqual(["baseline", "temperature", "dilution", "agitation"]);
-    expect(compensateRecipe(passed(hutStock)).factors.map(({ cause }) => cause)).toEqual(["baseline", "temperature", "dilution"]);
-    const diluted = passed({ ...hutStock, baseline: { ...hutStock.baseline, dilution: "1+25" }, knowledge: { dilution: law } });
+    expect(compensateRecipe(recipe).factors.map(({ cause }) => cause)).toEqual([
+      "baseline",
+      "temperature",
+      "dilution",
+      "agitation",
+    ]);
+    expect(compensateRecipe(passed(hutStock)).factors.map(({ cause }) => cause)).toEqual([
+      "baseline",
+      "temperature",
+      "dilution",
+    ]);
+    const diluted = passed({
+      ...hutStock,
+      baseline: { ...hutStock.baseline, dilution: "1+25" },
+      knowledge: { dilution: law },
+    });
     expect(compensateRecipe(diluted).timeS).toBeCloseTo((660 * 51) / 26, 9);
     expect(compensateRecipe(diluted, { dilution: "1+25" }).timeS).toBe(660);
-    const moved = passed({ ...hutStock, agitation: "continuous", baseline: { ...hutStock.baseline, agitation: { everyS: 60 } } });
+    const moved = passed({
+      ...hutStock,
+      agitation: "continuous",
+      baseline: { ...hutStock.baseline, agitation: { everyS: 60 } },
+    });
     expect(compensateRecipe(moved).timeS).toBeLessThan(660);
     expect(compensateRecipe(moved, { agitation: { everyS: 60 } }).timeS).toBe(660);
   });
@@ -350,13 +588,19 @@ describe("compensateRecipe", () => {
         anyOf(hutCoffee.knowledge),
       ),
     );
-    expect(compensateRecipe(recipe, { temperatureC: 14 }).timeS).toBeGreaterThan(compensateRecipe(recipe).timeS);
+    expect(compensateRecipe(recipe, { temperatureC: 14 }).timeS).toBeGreaterThan(
+      compensateRecipe(recipe).timeS,
+    );
   });
 
   it.each([
     [5, {}, "TypeError: compensateRecipe: recipe must be an object, got 5"],
     [hutStock, 5, "TypeError: compensateRecipe: conditions must be an object, got 5"],
-    [hutStock, { temperatureC: -1 }, "RangeError: compensate: conditions.temperatureC must be from 0 to 100 °C, got -1"],
+    [
+      hutStock,
+      { temperatureC: -1 },
+      "RangeError: compensate: conditions.temperatureC must be from 0 to 100 °C, got -1",
+    ],
   ])("refuses %#", (recipe, conditions, message) => {
     expect(thrown(() => compensateRecipe(anyOf(recipe), anyOf(conditions)))).toBe(message);
   });
@@ -380,12 +624,17 @@ describe("formatRecipe", () => {
   }
 }
 `);
-    expect(thrown(() => formatRecipe(anyOf("text")))).toBe('TypeError: formatRecipe: recipe must be an object, got "text"');
+    expect(thrown(() => formatRecipe(anyOf("text")))).toBe(
+      'TypeError: formatRecipe: recipe must be an object, got "text"',
+    );
   });
   it("writes no null in place of a number", () => {
     // What a program worked out after the check: the file would be refused, and the known time lost.
-    const spoilt = (timeS: number): string => thrown(() => formatRecipe({ ...passed(hutStock), baseline: { timeS, temperatureC: 20 } }));
-    expect(spoilt(NaN)).toBe('TypeError: formatRecipe: recipe, "timeS" must be plain data as checkRecipe returns it, got NaN');
+    const spoilt = (timeS: number): string =>
+      thrown(() => formatRecipe({ ...passed(hutStock), baseline: { timeS, temperatureC: 20 } }));
+    expect(spoilt(NaN)).toBe(
+      'TypeError: formatRecipe: recipe, "timeS" must be plain data as checkRecipe returns it, got NaN',
+    );
     expect(spoilt(Infinity)).toMatch(/"timeS" must be plain data as checkRecipe returns it, got Infinity$/);
   });
 });
@@ -395,12 +644,14 @@ describe("recipeStandardSchema", () => {
     const standard = recipeStandardSchema["~standard"];
     expect(standard).toMatchObject({ version: 1, vendor: "darkroom-kinetics" });
     expect(standard.validate(olderStock)).toEqual({ value: hutStock });
-    expect(standard.validate({ ...hutStock, "a/~1": 1, notes: [5] })).toEqual({
+    expect(standard.validate({ ...hutStock, "a/~1": 1, "notes": [5] })).toEqual({
       issues: [
         { message: "must be text of at most 2000 characters, got 5", path: ["notes", "0"] },
         { message: expect.stringMatching(/^"a\/~1" is not a field here/), path: ["a/~1"] },
       ],
     });
-    expect(standard.validate(null)).toEqual({ issues: [{ message: expect.stringMatching(/^must be an object/), path: [] }] });
+    expect(standard.validate(null)).toEqual({
+      issues: [{ message: expect.stringMatching(/^must be an object/), path: [] }],
+    });
   });
 });

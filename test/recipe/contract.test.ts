@@ -24,7 +24,9 @@ describe("the recipe format, line by line", () => {
       "type",
       "/schemaVersion",
       "/material",
-      ...["name", "kind", "sensitization", "emulsion", "iso", "areaCm2", "modernFilm"].map((name) => `/material/${name}`),
+      ...["name", "kind", "sensitization", "emulsion", "iso", "areaCm2", "modernFilm"].map(
+        (name) => `/material/${name}`,
+      ),
       "/baseline",
       "/baseline/timeS",
     ]);

@@ -18,7 +18,15 @@ interface Written {
 export const hutCoffee: Written = {
   schemaVersion: 2,
   name: "Hut coffee, for plates",
-  material: { name: "dry plate", kind: "plate", sensitization: "orthochromatic", emulsion: "soft", iso: 25, areaCm2: 108, modernFilm: false },
+  material: {
+    name: "dry plate",
+    kind: "plate",
+    sensitization: "orthochromatic",
+    emulsion: "soft",
+    iso: 25,
+    areaCm2: 108,
+    modernFilm: false,
+  },
   developer: {
     kind: "brew",
     name: "hut coffee",
@@ -35,20 +43,57 @@ export const hutCoffee: Written = {
     capacityCm2PerL: 2000,
     keepingLimitH: 2,
   },
-  baseline: { timeS: 900, temperatureC: 20, agitation: { everyS: 60 }, usedCm2PerL: 0, ageH: 0, gamma: 0.6, logSd: 0.05 },
+  baseline: {
+    timeS: 900,
+    temperatureC: 20,
+    agitation: { everyS: 60 },
+    usedCm2PerL: 0,
+    ageH: 0,
+    gamma: 0.6,
+    logSd: 0.05,
+  },
   agitation: { everyS: 30 },
   conditions: { temperatureC: 19, usedCm2PerL: 0, ageH: 0.5, gamma: 0.65 },
   knowledge: {
-    temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1, sources: ["own strips"], runs: 4 },
+    temperature: {
+      kind: "coefficient",
+      ratio: 2,
+      intervalC: 10,
+      sdRatio: 0.1,
+      sources: ["own strips"],
+      runs: 4,
+    },
     agitation: { staleLoss: 1.2, staleTimeS: 70, sdStaleLoss: 0.1, shape: 0.7, runs: 3 },
-    use: { increase: 0.12, perCm2PerL: 516.128, growth: "linear", sdIncrease: 0.02, shape: 0.1, capacityCm2PerL: 2500, runs: 3 },
+    use: {
+      increase: 0.12,
+      perCm2PerL: 516.128,
+      growth: "linear",
+      sdIncrease: 0.02,
+      shape: 0.1,
+      capacityCm2PerL: 2500,
+      runs: 3,
+    },
     age: { kind: "life", lifeH: 1 },
-    growth: { gammaInfinity: 1.4, ratePerS: 0.0015, appearanceS: 60, sd: { gammaInfinity: 0.1, ratePerS: 0.0002, appearanceS: 10 } },
+    growth: {
+      gammaInfinity: 1.4,
+      ratePerS: 0.0015,
+      appearanceS: 60,
+      sd: { gammaInfinity: 0.1, ratePerS: 0.0002, appearanceS: 10 },
+    },
   },
   baths: {
     preSoak: { durationS: 60, temperatureC: 19, dilution: "stock" },
     stop: { kind: "water" },
-    fix: { kind: "rapid", clearingS: 45, clearingAtC: 20, freshClearingS: 40, times: 2, usedCm2PerL: 500, capacityCm2PerL: 9000, dilution: "1+4" },
+    fix: {
+      kind: "rapid",
+      clearingS: 45,
+      clearingAtC: 20,
+      freshClearingS: 40,
+      times: 2,
+      usedCm2PerL: 500,
+      capacityCm2PerL: 9000,
+      dilution: "1+4",
+    },
     clearingAid: {},
     wash: { method: "changes" },
     wettingAgent: { dilution: "1+400" },
@@ -75,10 +120,15 @@ export const olderStock: Written = {
 };
 
 const within = (min: number, max: number): fc.Arbitrary<number> =>
-  fc.oneof(fc.constantFrom(min, max, (min + max) / 2), fc.double({ min, max, noNaN: true, noDefaultInfinity: true }));
+  fc.oneof(
+    fc.constantFrom(min, max, (min + max) / 2),
+    fc.double({ min, max, noNaN: true, noDefaultInfinity: true }),
+  );
 const above0 = (max: number): fc.Arbitrary<number> => within(1e-6, max);
-const optional = (model: Readonly<Record<string, fc.Arbitrary<unknown>>>, requiredKeys: readonly string[]): fc.Arbitrary<unknown> =>
-  fc.record(model, { requiredKeys: [...requiredKeys] });
+const optional = (
+  model: Readonly<Record<string, fc.Arbitrary<unknown>>>,
+  requiredKeys: readonly string[],
+): fc.Arbitrary<unknown> => fc.record(model, { requiredKeys: [...requiredKeys] });
 const lines = fc.array(fc.string({ maxLength: 20 }), { maxLength: 3 });
 const dilution = fc.oneof(
   fc.constantFrom("stock", "1+0", "1+9", "2+1+7", "0.1+9999.9", "9999.9+0", "1+1+1+1", "1.5+3"),
@@ -88,29 +138,56 @@ const agitation = fc.oneof(fc.constantFrom("continuous", "stand"), fc.record({ e
 const used = within(0, 1e6);
 const gamma = fc.oneof(within(0.3, 1), within(0.01, 1000));
 const origin = { sources: lines, runs: fc.integer({ min: 0, max: 1e6 }) };
-const form = (kind: string, model: Readonly<Record<string, fc.Arbitrary<unknown>>>, required: readonly string[]): fc.Arbitrary<unknown> =>
-  optional({ kind: fc.constant(kind), ...model, ...origin }, ["kind", ...required]);
+const form = (
+  kind: string,
+  model: Readonly<Record<string, fc.Arbitrary<unknown>>>,
+  required: readonly string[],
+): fc.Arbitrary<unknown> => optional({ kind: fc.constant(kind), ...model, ...origin }, ["kind", ...required]);
 
 // Half of the tables are in order, the others as they come.
 const temperatureRows = fc.oneof(
   fc.array(fc.record({ temperatureC: within(0, 100), timeS: above0(1e7) }), { minLength: 2, maxLength: 5 }),
-  fc.uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 2, maxLength: 6 }).map((list) => list.map((c) => ({ temperatureC: c, timeS: 1000 * Math.exp(-c / 12) }))),
+  fc
+    .uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 2, maxLength: 6 })
+    .map((list) => list.map((c) => ({ temperatureC: c, timeS: 1000 * Math.exp(-c / 12) }))),
 );
 const dilutionRows = fc.oneof(
   fc.array(fc.record({ dilution, timeS: above0(1e7) }), { minLength: 2, maxLength: 5 }),
-  fc.uniqueArray(fc.integer({ min: 0, max: 200 }), { minLength: 2, maxLength: 6 }).map((list) => list.map((n) => ({ dilution: `1+${n}`, timeS: 60 * (1 + n) }))),
+  fc
+    .uniqueArray(fc.integer({ min: 0, max: 200 }), { minLength: 2, maxLength: 6 })
+    .map((list) => list.map((n) => ({ dilution: `1+${n}`, timeS: 60 * (1 + n) }))),
 );
 const knowledge = optional(
   {
     temperature: fc.oneof(
-      form("arrhenius", { activationEnergyKJPerMol: within(0, 200), sdKJPerMol: within(0, 200) }, ["activationEnergyKJPerMol"]),
-      form("coefficient", { ratio: fc.oneof(within(1, 4), within(1, 1e9)), intervalC: above0(100), sdRatio: within(0, 4) }, ["ratio", "intervalC"]),
+      form("arrhenius", { activationEnergyKJPerMol: within(0, 200), sdKJPerMol: within(0, 200) }, [
+        "activationEnergyKJPerMol",
+      ]),
+      form(
+        "coefficient",
+        { ratio: fc.oneof(within(1, 4), within(1, 1e9)), intervalC: above0(100), sdRatio: within(0, 4) },
+        ["ratio", "intervalC"],
+      ),
       form("table", { rows: temperatureRows }, ["rows"]),
     ),
-    dilution: fc.oneof(form("power", { exponent: within(0, 3), sd: within(0, 3) }, ["exponent"]), form("table", { rows: dilutionRows }, ["rows"])),
+    dilution: fc.oneof(
+      form("power", { exponent: within(0, 3), sd: within(0, 3) }, ["exponent"]),
+      form("table", { rows: dilutionRows }, ["rows"]),
+    ),
     agitation: fc.oneof(
-      optional({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10) }, ["staleLoss", "staleTimeS"]),
-      optional({ staleLoss: within(0, 10), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10), shape: within(0, 0.99) }, ["staleLoss", "staleTimeS", "shape"]),
+      optional({ staleLoss: within(0, 0.99), staleTimeS: above0(1e5), sdStaleLoss: within(0, 10) }, [
+        "staleLoss",
+        "staleTimeS",
+      ]),
+      optional(
+        {
+          staleLoss: within(0, 10),
+          staleTimeS: above0(1e5),
+          sdStaleLoss: within(0, 10),
+          shape: within(0, 0.99),
+        },
+        ["staleLoss", "staleTimeS", "shape"],
+      ),
     ),
     use: optional(
       {
@@ -123,12 +200,19 @@ const knowledge = optional(
       },
       ["increase", "perCm2PerL", "growth"],
     ),
-    growth: optional({ gammaInfinity: fc.oneof(within(1, 3), within(0.01, 1000)), ratePerS: within(1e-7, 100), appearanceS: within(0, 1e6), ...origin }, [
-      "gammaInfinity",
-      "ratePerS",
-      "appearanceS",
-    ]),
-    age: fc.oneof(form("half-life", { halfLifeH: above0(1e6), sdLog: within(0, 3) }, ["halfLifeH"]), form("life", { lifeH: above0(1e6) }, ["lifeH"])),
+    growth: optional(
+      {
+        gammaInfinity: fc.oneof(within(1, 3), within(0.01, 1000)),
+        ratePerS: within(1e-7, 100),
+        appearanceS: within(0, 1e6),
+        ...origin,
+      },
+      ["gammaInfinity", "ratePerS", "appearanceS"],
+    ),
+    age: fc.oneof(
+      form("half-life", { halfLifeH: above0(1e6), sdLog: within(0, 3) }, ["halfLifeH"]),
+      form("life", { lifeH: above0(1e6) }, ["lifeH"]),
+    ),
   },
   [],
 );
@@ -157,11 +241,23 @@ const baths = optional(
   [],
 );
 const grams = within(0, 60);
-const named = fc.constantFrom("instant-coffee", "soda-anhydrous", "baking-soda", "borax", "ascorbic-acid", "sodium-hydroxide", "table-salt");
+const named = fc.constantFrom(
+  "instant-coffee",
+  "soda-anhydrous",
+  "baking-soda",
+  "borax",
+  "ascorbic-acid",
+  "sodium-hydroxide",
+  "table-salt",
+);
 const part = fc.oneof(
   fc.record({ ingredient: named, massG: grams }),
   optional({ ingredient: named, massG: grams, lowG: grams, highG: grams }, ["ingredient", "massG"]),
-  fc.record({ ingredient: fc.constant("ascorbic-acid-tablet"), tablets: within(0, 20), labelMg: above0(1000) }),
+  fc.record({
+    ingredient: fc.constant("ascorbic-acid-tablet"),
+    tablets: within(0, 20),
+    labelMg: above0(1000),
+  }),
 );
 const limits = { hydroquinone: fc.boolean(), capacityCm2PerL: above0(1e6), keepingLimitH: above0(1e6) };
 const stock = {
@@ -173,22 +269,43 @@ const stock = {
   family: fc.constantFrom("ascorbate-stock", "solvent-stock", "concentrate", "p-aminophenol"),
   ...limits,
 };
-const brew = optional({ volumeMl: within(50, 1e5), ingredients: fc.array(part, { minLength: 1, maxLength: 5 }), temperatureC: within(0, 50) }, ["volumeMl", "ingredients"]);
+const brew = optional(
+  {
+    volumeMl: within(50, 1e5),
+    ingredients: fc.array(part, { minLength: 1, maxLength: 5 }),
+    temperatureC: within(0, 50),
+  },
+  ["volumeMl", "ingredients"],
+);
 const shared = {
   name: fc.string({ maxLength: 20 }),
   developer: fc.oneof(
     optional(stock, ["kind", "name", "dilution"]),
-    optional({ kind: fc.constant("brew"), name: fc.string({ maxLength: 20 }), brew, ...limits }, ["kind", "brew"]),
+    optional({ kind: fc.constant("brew"), name: fc.string({ maxLength: 20 }), brew, ...limits }, [
+      "kind",
+      "brew",
+    ]),
   ),
   agitation,
-  conditions: optional({ temperatureC: within(0, 100), usedCm2PerL: used, ageH: fc.oneof(within(0, 10), within(0, 1e6)), gamma }, []),
+  conditions: optional(
+    { temperatureC: within(0, 100), usedCm2PerL: used, ageH: fc.oneof(within(0, 10), within(0, 1e6)), gamma },
+    [],
+  ),
   knowledge,
   baths,
   byInspection: fc.boolean(),
   notes: lines,
   sources: lines,
 };
-const known = { temperatureC: within(0, 100), dilution, agitation, usedCm2PerL: used, ageH: within(0, 10), gamma, logSd: within(0, 3) };
+const known = {
+  temperatureC: within(0, 100),
+  dilution,
+  agitation,
+  usedCm2PerL: used,
+  ageH: within(0, 10),
+  gamma,
+  logSd: within(0, 3),
+};
 const material = optional(
   {
     name: fc.string({ maxLength: 20 }),
@@ -204,26 +321,55 @@ const material = optional(
 
 /** Documents whose shape is right, in both versions; their values need not go together. */
 export const recipes: fc.Arbitrary<unknown> = fc.oneof(
-  optional({ schemaVersion: fc.constant(2), material, baseline: optional({ timeS: within(1, 1e6), ...known }, ["timeS", "temperatureC"]), ...shared }, [
-    "schemaVersion",
-    "material",
-    "developer",
-    "baseline",
-  ]),
-  optional({ schemaVersion: fc.constant(1), film: fc.string({ maxLength: 20 }), baseline: optional({ timeMin: within(0.5, 1e4), ...known }, ["timeMin", "temperatureC"]), ...shared }, [
-    "schemaVersion",
-    "film",
-    "developer",
-    "baseline",
-  ]),
+  optional(
+    {
+      schemaVersion: fc.constant(2),
+      material,
+      baseline: optional({ timeS: within(1, 1e6), ...known }, ["timeS", "temperatureC"]),
+      ...shared,
+    },
+    ["schemaVersion", "material", "developer", "baseline"],
+  ),
+  optional(
+    {
+      schemaVersion: fc.constant(1),
+      film: fc.string({ maxLength: 20 }),
+      baseline: optional({ timeMin: within(0.5, 1e4), ...known }, ["timeMin", "temperatureC"]),
+      ...shared,
+    },
+    ["schemaVersion", "film", "developer", "baseline"],
+  ),
 );
 
 const odd = fc.oneof(
-  fc.constantFrom(null, true, "", "stock", "1:9", "table", 0, -1, 0.5, 1e9, 1e308, -0, [], {}, { kind: "table" }, "brew", "life", "0+9", "1+99999"),
+  fc.constantFrom(
+    null,
+    true,
+    "",
+    "stock",
+    "1:9",
+    "table",
+    0,
+    -1,
+    0.5,
+    1e9,
+    1e308,
+    -0,
+    [],
+    {},
+    { kind: "table" },
+    "brew",
+    "life",
+    "0+9",
+    "1+99999",
+  ),
   fc.jsonValue({ maxDepth: 2 }),
 );
 
-/** A copy of a JSON document with one thing changed: a value replaced, a field taken away or a strange one added, anywhere in it. */
+/**
+ * A copy of a JSON document with one thing changed: a value replaced, a field taken away or a strange one
+ * added, anywhere in it.
+ */
 function changed(document: unknown, place: number, how: number, value: unknown): unknown {
   const copy = structuredClone(document) as Record<string, unknown>;
   const holders: Record<string, unknown>[] = [];
@@ -247,4 +393,6 @@ function changed(document: unknown, place: number, how: number, value: unknown):
 /** Documents near the format: a right one with up to three changes. */
 export const nearRecipes: fc.Arbitrary<unknown> = fc
   .tuple(recipes, fc.array(fc.tuple(fc.nat(), fc.integer({ min: 0, max: 4 }), odd), { maxLength: 3 }))
-  .map(([document, changes]) => changes.reduce((now, [place, how, value]) => changed(now, place, how, value), document));
+  .map(([document, changes]) =>
+    changes.reduce((now, [place, how, value]) => changed(now, place, how, value), document),
+  );

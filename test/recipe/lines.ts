@@ -7,10 +7,17 @@ import type { JsonSchema } from "../../src/recipe/readBySchema.js";
 export function linesOf(schema: JsonSchema, path = ""): readonly string[] {
   const { properties, required, items, anyOf, additionalProperties, ...rest } = schema;
   const own = Object.entries(rest).map(([key, value]) => `${key} ${JSON.stringify(value)}`);
-  if (properties !== undefined) own.push(`fields ${Object.keys(properties).map((name) => (required?.includes(name) === true ? `${name}!` : name)).join(" ")}`);
+  if (properties !== undefined)
+    own.push(
+      `fields ${Object.keys(properties)
+        .map((name) => (required?.includes(name) === true ? `${name}!` : name))
+        .join(" ")}`,
+    );
   if (additionalProperties === false) own.push("no others");
   return [
-    ...(anyOf === undefined ? [`${path} ${own.join(", ")}`] : anyOf.flatMap((one, i) => linesOf(one, `${path}|${i}`))),
+    ...(anyOf === undefined
+      ? [`${path} ${own.join(", ")}`]
+      : anyOf.flatMap((one, i) => linesOf(one, `${path}|${i}`))),
     ...Object.entries(properties ?? {}).flatMap(([name, inner]) => linesOf(inner, `${path}/${name}`)),
     ...(items === undefined ? [] : linesOf(items, `${path}/-`)),
   ];

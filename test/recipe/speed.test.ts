@@ -25,7 +25,12 @@ describe("the time a check takes", () => {
     const documents: unknown[] = [
       { ...hutStock, ...fields },
       { ...hutStock, notes: Array(500_000).fill("") },
-      { ...hutStock, knowledge: { temperature: { kind: "table", rows: Array(40_000).fill({ temperatureC: 20, timeS: 1 }) } } },
+      {
+        ...hutStock,
+        knowledge: {
+          temperature: { kind: "table", rows: Array(40_000).fill({ temperatureC: 20, timeS: 1 }) },
+        },
+      },
       { ...hutStock, material: { name: megabyte } },
       { ...hutStock, developer: { ...hutStock.developer, dilution: "1".repeat(1e6) } },
       { ...hutStock, [megabyte]: 1 },
@@ -43,7 +48,9 @@ describe("the time a check takes", () => {
       expect(checkRecipe(document).ok).toBe(false);
       expect(bestOf(5, () => checkRecipe(document))).toBeLessThan(50);
       const check = checkRecipe(document);
-      expect(!check.ok && check.problems.every(({ path, message }) => path.length + message.length < 2000)).toBe(true);
+      expect(
+        !check.ok && check.problems.every(({ path, message }) => path.length + message.length < 2000),
+      ).toBe(true);
     }
   }, 30_000);
 

@@ -1,6 +1,19 @@
 /* Room: recipe. Today's bath: what the conditions leave out is as in the baseline, and every caution stands where its figure does. Invented recipes. */
 import { describe, expect, it } from "vitest";
-import { checkBrew, checkRecipe, compensate, compensateRecipe, describeCompensation, fitDilutionLaw, learn, startKnowledge, type Brew, type Caution, type Conditions, type Recipe } from "../../src/index.js";
+import {
+  checkBrew,
+  checkRecipe,
+  compensate,
+  compensateRecipe,
+  describeCompensation,
+  fitDilutionLaw,
+  learn,
+  startKnowledge,
+  type Brew,
+  type Caution,
+  type Conditions,
+  type Recipe,
+} from "../../src/index.js";
 
 const stock: Recipe = {
   schemaVersion: 2,
@@ -10,7 +23,18 @@ const stock: Recipe = {
 };
 const brewed = (brew: Partial<Brew>, more: Partial<Recipe> = {}): Recipe => ({
   ...stock,
-  developer: { kind: "brew", name: "hut brew", brew: { volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 90 }, { ingredient: "instant-coffee", massG: 20 }], ...brew } },
+  developer: {
+    kind: "brew",
+    name: "hut brew",
+    brew: {
+      volumeMl: 500,
+      ingredients: [
+        { ingredient: "soda-anhydrous", massG: 90 },
+        { ingredient: "instant-coffee", massG: 20 },
+      ],
+      ...brew,
+    },
+  },
   ...more,
 });
 const cautionsOf = (recipe: Recipe): readonly Caution[] => {
@@ -18,23 +42,37 @@ const cautionsOf = (recipe: Recipe): readonly Caution[] => {
   if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
   return answer.cautions;
 };
-const at = (recipe: Recipe, code: string): (string | undefined)[] => cautionsOf(recipe).filter((one) => one.code === code).map(({ path }) => path);
+const at = (recipe: Recipe, code: string): (string | undefined)[] =>
+  cautionsOf(recipe)
+    .filter((one) => one.code === code)
+    .map(({ path }) => path);
 
 describe("a bath whose use and age the baseline states", () => {
   const worn = { ...stock.baseline, usedCm2PerL: 3000, ageH: 40 };
   it("is judged as one whose conditions state them, where they stand", () => {
-    for (const [recipe, side] of [[{ ...stock, baseline: worn }, "baseline"], [{ ...stock, conditions: { usedCm2PerL: 3000, ageH: 40 } }, "conditions"]] as const) {
+    for (const [recipe, side] of [
+      [{ ...stock, baseline: worn }, "baseline"],
+      [{ ...stock, conditions: { usedCm2PerL: 3000, ageH: 40 } }, "conditions"],
+    ] as const) {
       expect(at(recipe, "bath-past-capacity")).toEqual([`/${side}/usedCm2PerL`]);
       expect(at(recipe, "bath-past-keeping")).toEqual([`/${side}/ageH`]);
     }
     // A fresh bath today, after one that was worn.
-    expect(at({ ...stock, baseline: worn, conditions: { usedCm2PerL: 0, ageH: 0 } }, "bath-past-capacity")).toEqual([]);
-    const slow = { ...stock, baseline: { ...worn, usedCm2PerL: 1000, ageH: 1 }, knowledge: { use: { increase: 0.5, perCm2PerL: 1000, growth: "linear" as const } } };
+    expect(
+      at({ ...stock, baseline: worn, conditions: { usedCm2PerL: 0, ageH: 0 } }, "bath-past-capacity"),
+    ).toEqual([]);
+    const slow = {
+      ...stock,
+      baseline: { ...worn, usedCm2PerL: 1000, ageH: 1 },
+      knowledge: { use: { increase: 0.5, perCm2PerL: 1000, growth: "linear" as const } },
+    };
     expect(at(slow, "bath-slow")).toEqual(["/baseline"]);
     expect(at({ ...slow, conditions: {} }, "bath-slow")).toEqual(["/conditions"]);
   });
   it("is, for a brew, as old as there", () => {
-    expect(at(brewed({}, { baseline: { ...stock.baseline, ageH: 3 } }), "made-long-ago")).toEqual(["/baseline/ageH"]);
+    expect(at(brewed({}, { baseline: { ...stock.baseline, ageH: 3 } }), "made-long-ago")).toEqual([
+      "/baseline/ageH",
+    ]);
     expect(at(brewed({}, { conditions: { ageH: 3 } }), "made-long-ago")).toEqual(["/conditions/ageH"]);
     // The recipe's own life says it already.
     const dead = brewed({}, { conditions: { ageH: 2.5 }, knowledge: { age: { kind: "life", lifeH: 1 } } });
@@ -44,7 +82,11 @@ describe("a bath whose use and age the baseline states", () => {
 
 describe("a brew in today's bath", () => {
   it("says each thing once", () => {
-    for (const recipe of [brewed({ temperatureC: 20 }, { conditions: { temperatureC: 8 } }), brewed({}), brewed({ temperatureC: 8 })]) {
+    for (const recipe of [
+      brewed({ temperatureC: 20 }, { conditions: { temperatureC: 8 } }),
+      brewed({}),
+      brewed({ temperatureC: 8 }),
+    ]) {
       const codes = cautionsOf(recipe).map(({ code, path, message }) => `${code} ${String(path)} ${message}`);
       expect(new Set(codes).size).toBe(codes.length);
     }
@@ -52,24 +94,43 @@ describe("a brew in today's bath", () => {
   it("is judged at its temperature, and at the one it was mixed at", () => {
     expect(at(brewed({}), "undissolved")).toEqual([]);
     expect(at(brewed({}, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual(["/developer/brew"]);
-    expect(at(brewed({ temperatureC: 20 }, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual(["/developer/brew"]);
-    expect(at(brewed({ temperatureC: 8 }, { conditions: { temperatureC: 20 } }), "undissolved")).toEqual(["/developer/brew"]);
-    expect(at(brewed({}, { conditions: { temperatureC: 60 } }), "maybe-fahrenheit")).toEqual(["/conditions/temperatureC"]);
+    expect(at(brewed({ temperatureC: 20 }, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual([
+      "/developer/brew",
+    ]);
+    expect(at(brewed({ temperatureC: 8 }, { conditions: { temperatureC: 20 } }), "undissolved")).toEqual([
+      "/developer/brew",
+    ]);
+    expect(at(brewed({}, { conditions: { temperatureC: 60 } }), "maybe-fahrenheit")).toEqual([
+      "/conditions/temperatureC",
+    ]);
   });
 });
 
 describe("the cautions of compensateRecipe", () => {
   const recipe: Recipe = { ...stock, agitation: "stand" };
-  const paths = (conditions = {}): (string | undefined)[] => compensateRecipe(recipe, conditions).cautions.filter(({ code }) => code === "stand").map(({ path }) => path);
+  const paths = (conditions = {}): (string | undefined)[] =>
+    compensateRecipe(recipe, conditions)
+      .cautions.filter(({ code }) => code === "stand")
+      .map(({ path }) => path);
   it("stand where the recipe has the figure, or where the caller gave it", () => {
     expect(paths()).toEqual(["/agitation"]);
     expect(paths({ agitation: "stand" })).toEqual(["/conditions/agitation"]);
     const short = { ...stock, baseline: { ...stock.baseline, timeS: 90 } };
-    const codes = (kind: "film" | "paper"): readonly string[] => cautionsOf({ ...short, material: { name: "bromide", kind } }).map(({ code }) => code);
+    const codes = (kind: "film" | "paper"): readonly string[] =>
+      cautionsOf({ ...short, material: { name: "bromide", kind } }).map(({ code }) => code);
     expect(codes("film")).toContain("short-time");
     expect(codes("paper")).not.toContain("short-time");
-    expect(compensateRecipe({ ...short, material: { name: "bromide", kind: "paper" } }, { temperatureC: 14 }).cautions.map(({ code }) => code)).toContain("temperature-unusual");
-    expect(compensateRecipe({ ...stock, baseline: { ...stock.baseline, timeS: 100 } }).cautions.find(({ code }) => code === "short-time")?.path).toBeUndefined();
+    expect(
+      compensateRecipe(
+        { ...short, material: { name: "bromide", kind: "paper" } },
+        { temperatureC: 14 },
+      ).cautions.map(({ code }) => code),
+    ).toContain("temperature-unusual");
+    expect(
+      compensateRecipe({ ...stock, baseline: { ...stock.baseline, timeS: 100 } }).cautions.find(
+        ({ code }) => code === "short-time",
+      )?.path,
+    ).toBeUndefined();
   });
 });
 
@@ -78,7 +139,9 @@ describe("describeCompensation", () => {
     const lines = describeCompensation(compensate({ timeS: 510, temperatureC: 20 }, { temperatureC: 2 }));
     expect(lines[0]).toBe("No time to go by:");
     expect(lines[1]).toMatch(/does serious damage/);
-    expect(lines.find((line) => line.startsWith("The laws alone would say"))).toMatch(/^The laws alone would say 42:32, with 90 % certainty between \d+:\d\d and [\d:]+\.$/);
+    expect(lines.find((line) => line.startsWith("The laws alone would say"))).toMatch(
+      /^The laws alone would say 42:32, with 90 % certainty between \d+:\d\d and [\d:]+\.$/,
+    );
     expect(lines.some((line) => line.startsWith("Develop"))).toBe(false);
   });
   it.each([
@@ -89,8 +152,13 @@ describe("describeCompensation", () => {
     [1.996, "2 times the time"],
     [24.6, "25 times the time"],
   ])("says a factor of %d as %s", (value, words) => {
-    const answer = compensate({ timeS: 510, temperatureC: 20 }, { strength: { cause: "strength", value, logSd: 0.1, basis: "given", sources: [] } });
-    expect(describeCompensation(answer).find((line) => line.startsWith("strength"))).toBe(`strength: ${words}, give or take 11 % (given)`);
+    const answer = compensate(
+      { timeS: 510, temperatureC: 20 },
+      { strength: { cause: "strength", value, logSd: 0.1, basis: "given", sources: [] } },
+    );
+    expect(describeCompensation(answer).find((line) => line.startsWith("strength"))).toBe(
+      `strength: ${words}, give or take 11 % (given)`,
+    );
   });
 });
 
@@ -101,16 +169,33 @@ describe("a spread", () => {
     [0.6931, "a factor of 2"],
     [3, "a factor of 20"],
   ])("of %d in ln(time) is said as %s", (logSd, words) => {
-    const answer = compensate({ timeS: 510, temperatureC: 20 }, { strength: { cause: "strength", value: 0.8, logSd, basis: "given", sources: [] } });
-    expect(describeCompensation(answer).find((line) => line.startsWith("strength"))).toBe(`strength: 20 % less, give or take ${words} (given)`);
+    const answer = compensate(
+      { timeS: 510, temperatureC: 20 },
+      { strength: { cause: "strength", value: 0.8, logSd, basis: "given", sources: [] } },
+    );
+    expect(describeCompensation(answer).find((line) => line.startsWith("strength"))).toBe(
+      `strength: 20 % less, give or take ${words} (given)`,
+    );
   });
 });
 
 describe("a brew without a restrainer", () => {
-  const brew: Brew = { volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 20 }, { ingredient: "instant-coffee", massG: 20 }] };
+  const brew: Brew = {
+    volumeMl: 500,
+    ingredients: [
+      { ingredient: "soda-anhydrous", massG: 20 },
+      { ingredient: "instant-coffee", massG: 20 },
+    ],
+  };
   const wanted = (use = {}): boolean => checkBrew(brew, use).some(({ code }) => code === "restrainer-wanted");
   it("is named for fast film, and where the speed is not known unless the emulsion is soft", () => {
-    expect([wanted({ filmIso: 400 }), wanted({ filmIso: 399 }), wanted(), wanted({ softEmulsion: true }), wanted({ softEmulsion: true, filmIso: 800 })]).toEqual([true, false, true, false, true]);
+    expect([
+      wanted({ filmIso: 400 }),
+      wanted({ filmIso: 399 }),
+      wanted(),
+      wanted({ softEmulsion: true }),
+      wanted({ softEmulsion: true, filmIso: 800 }),
+    ]).toEqual([true, false, true, false, true]);
   });
 });
 
@@ -121,48 +206,99 @@ describe("laws in a recipe", () => {
       { timeS: 800, temperatureC: 15, outcome: { kind: "good" } },
     ]);
     const { temperature, agitation, use, age } = known;
-    const dilution = fitDilutionLaw([{ dilution: "1+9", timeS: 360 }, { dilution: "1+19", timeS: 700 }, { dilution: "1+29", timeS: 930 }]).law;
+    const dilution = fitDilutionLaw([
+      { dilution: "1+9", timeS: 360 },
+      { dilution: "1+19", timeS: 700 },
+      { dilution: "1+29", timeS: 930 },
+    ]).law;
     expect(age?.kind).toBe("slowing");
-    const recipe = { ...stock, baseline: known.baseline, conditions: { temperatureC: 15, ageH: 4 }, knowledge: { temperature, dilution, agitation, use, age } } as Recipe;
+    const recipe = {
+      ...stock,
+      baseline: known.baseline,
+      conditions: { temperatureC: 15, ageH: 4 },
+      knowledge: { temperature, dilution, agitation, use, age },
+    } as Recipe;
     expect(checkRecipe(JSON.parse(JSON.stringify(recipe)))).toMatchObject({ ok: true });
-    expect(compensateRecipe(recipe).factors.filter(({ basis }) => basis === "own runs").map(({ cause }) => cause)).toEqual(["baseline", "temperature", "age"]);
+    expect(
+      compensateRecipe(recipe)
+        .factors.filter(({ basis }) => basis === "own runs")
+        .map(({ cause }) => cause),
+    ).toEqual(["baseline", "temperature", "age"]);
   });
 });
 
 describe("what stops the bath stops its time", () => {
-  const first = (recipe: Recipe, conditions?: Conditions): string => describeCompensation(compensateRecipe(recipe, conditions))[0]!;
+  const first = (recipe: Recipe, conditions?: Conditions): string =>
+    describeCompensation(compensateRecipe(recipe, conditions))[0]!;
   const stops = (recipe: Recipe, conditions?: Conditions): (string | undefined)[] =>
-    compensateRecipe(recipe, conditions).cautions.filter(({ severity }) => severity === "stop").map(({ code, path }) => `${code} ${path}`);
+    compensateRecipe(recipe, conditions)
+      .cautions.filter(({ severity }) => severity === "stop")
+      .map(({ code, path }) => `${code} ${path}`);
   it("a brew that cannot develop, by the recipe's temperature where the bath drifts", () => {
-    const weak = brewed({ ingredients: [{ ingredient: "baking-soda", massG: 27 }, { ingredient: "instant-coffee", massG: 20 }] });
+    const weak = brewed({
+      ingredients: [
+        { ingredient: "baking-soda", massG: 27 },
+        { ingredient: "instant-coffee", massG: 20 },
+      ],
+    });
     expect(first(weak)).toBe("No time to go by:");
     expect(stops(weak)).toEqual(["alkali-too-weak /developer/brew"]);
     expect(stops(weak, { temperatureC: 18 })).toEqual(["alkali-too-weak /developer/brew"]);
-    expect(stops(weak, { temperatureC: [{ timeS: 0, temperatureC: 20 }, { timeS: 900, temperatureC: 18 }] })).toEqual(["alkali-too-weak /developer/brew"]);
+    expect(
+      stops(weak, {
+        temperatureC: [
+          { timeS: 0, temperatureC: 20 },
+          { timeS: 900, temperatureC: 18 },
+        ],
+      }),
+    ).toEqual(["alkali-too-weak /developer/brew"]);
     expect(first(brewed({}))).toMatch(/^Develop 8:30/);
     // Of what is only unwise the time says nothing: that is for checkRecipe.
     expect(compensateRecipe(brewed({})).cautions.map(({ code }) => code)).not.toContain("restrainer-wanted");
   });
   it("a brew by the temperature that is handed in", () => {
     // So little soda beside baking soda that the warmer of two baths is below pH 8.5 and the colder is not.
-    const faint = (massG: number): Recipe => brewed({ ingredients: [{ ingredient: "baking-soda", massG: 27 }, { ingredient: "soda-anhydrous", massG }, { ingredient: "instant-coffee", massG: 5 }] });
-    const between = Array.from({ length: 400 }, (_, i) => faint(0.01 * (i + 1))).find((recipe) => stops(recipe, { temperatureC: 10 }).length === 0)!;
+    const faint = (massG: number): Recipe =>
+      brewed({
+        ingredients: [
+          { ingredient: "baking-soda", massG: 27 },
+          { ingredient: "soda-anhydrous", massG },
+          { ingredient: "instant-coffee", massG: 5 },
+        ],
+      });
+    const between = Array.from({ length: 400 }, (_, i) => faint(0.01 * (i + 1))).find(
+      (recipe) => stops(recipe, { temperatureC: 10 }).length === 0,
+    )!;
     expect(stops(between, { temperatureC: 10 })).toEqual([]);
     expect(stops(between, { temperatureC: 30 })).toEqual(["alkali-too-weak /developer/brew"]);
   });
   it("a bath past what it keeps or holds, by the recipe or by what is handed in", () => {
     expect(stops(stock)).toEqual([]);
-    expect(stops(stock, { ageH: 25, usedCm2PerL: 2001 })).toEqual(["bath-past-keeping /conditions/ageH", "bath-past-capacity /conditions/usedCm2PerL"]);
-    expect(stops({ ...stock, baseline: { ...stock.baseline, ageH: 25 } })).toEqual(["bath-past-keeping /baseline/ageH"]);
+    expect(stops(stock, { ageH: 25, usedCm2PerL: 2001 })).toEqual([
+      "bath-past-keeping /conditions/ageH",
+      "bath-past-capacity /conditions/usedCm2PerL",
+    ]);
+    expect(stops({ ...stock, baseline: { ...stock.baseline, ageH: 25 } })).toEqual([
+      "bath-past-keeping /baseline/ageH",
+    ]);
     // Twice as slow as fresh, of which compensate by itself says nothing.
-    const slow = { ...stock, knowledge: { use: { increase: 0.6, perCm2PerL: 1000, growth: "linear" as const } } };
+    const slow = {
+      ...stock,
+      knowledge: { use: { increase: 0.6, perCm2PerL: 1000, growth: "linear" as const } },
+    };
     expect(stops(slow, { usedCm2PerL: 1900 })).toEqual(["bath-too-slow /conditions"]);
   });
   it("what no recipe that was checked has is refused in words", () => {
     const big = { ...stock, developer: { ...stock.developer, volumeMl: 20n } } as unknown as Recipe;
-    expect(() => compensateRecipe(big)).toThrow(new TypeError("compensateRecipe: recipe.developer.volumeMl must be a number, got 20"));
+    expect(() => compensateRecipe(big)).toThrow(
+      new TypeError("compensateRecipe: recipe.developer.volumeMl must be a number, got 20"),
+    );
     const wide = { ...stock, material: { name: "sheet film", areaCm2: -1 } };
-    expect(() => compensateRecipe(wide)).toThrow(new RangeError("compensateRecipe: recipe.material.areaCm2 must be above 0 and at most 1000000 cm², got -1"));
+    expect(() => compensateRecipe(wide)).toThrow(
+      new RangeError(
+        "compensateRecipe: recipe.material.areaCm2 must be above 0 and at most 1000000 cm², got -1",
+      ),
+    );
     expect(() => compensateRecipe(brewed({ volumeMl: 0 }))).toThrow(/^checkBrew: brew\.volumeMl must be /);
   });
 });

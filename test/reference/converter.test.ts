@@ -25,7 +25,10 @@ describe("units against an independent converter", () => {
   ])("a sheet of %d × %d inches in cm²", (width, height) => {
     const area = convert(width, "inch").to("centimeter") * convert(height, "inch").to("centimeter");
     expect(filmAreaCm2(`${width}x${height}in`)).toBeCloseTo(area, 9);
-    expect(filmAreaCm2(`${width}x${height}in`)).toBeCloseTo(convert(width * height, "square inch").to("square centimeter"), 8);
+    expect(filmAreaCm2(`${width}x${height}in`)).toBeCloseTo(
+      convert(width * height, "square inch").to("square centimeter"),
+      8,
+    );
   });
   it("millimetres and centimetres of one plate agree", () => {
     expect(filmAreaCm2("90x120mm")).toBeCloseTo(filmAreaCm2("9x12cm"), 12);

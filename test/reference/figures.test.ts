@@ -1,6 +1,7 @@
 /*
- * Room: reference. Every published figure against the package, and the proof that none was dropped: the totals below were counted by hand
- * from the collected records, and each typed row must have been through a check.
+ * Room: reference. Every published figure against the package, and the proof that none was dropped: the
+ * totals below were counted by hand from the collected records, and each typed row must have been through a
+ * check.
  */
 import { describe, expect, it } from "vitest";
 import * as agitation from "./agitation.js";
@@ -27,45 +28,71 @@ describe("keeping", checkKeeping);
 
 /** Everything typed in, by the table of this folder that holds it. */
 const typed: Readonly<Record<string, readonly Published<unknown>[]>> = {
-  timeTables: temperature.timeTables,
-  coefficients: temperature.coefficients,
-  limits: temperature.limits,
+  "timeTables": temperature.timeTables,
+  "coefficients": temperature.coefficients,
+  "limits": temperature.limits,
   "other temperature": [
-    temperature.wallAppearance, temperature.meesDefinition, temperature.fergusonHoward, temperature.homogeneous,
-    temperature.autochromeFactors, temperature.tenPercentRule, temperature.armyTimes, temperature.toleranceArithmetic,
+    temperature.wallAppearance,
+    temperature.meesDefinition,
+    temperature.fergusonHoward,
+    temperature.homogeneous,
+    temperature.autochromeFactors,
+    temperature.tenPercentRule,
+    temperature.armyTimes,
+    temperature.toleranceArithmetic,
   ],
-  dilutionSeries: dilution.dilutionSeries,
-  stockAndHalf: dilution.stockAndHalf,
-  pyroPairs: dilution.pyroPairs,
+  "dilutionSeries": dilution.dilutionSeries,
+  "stockAndHalf": dilution.stockAndHalf,
+  "pyroPairs": dilution.pyroPairs,
   "dilution rules": [
-    ...dilution.timesPerDilution, ...dilution.dilutionRules, ...dilution.leastStock, dilution.rotaryAt24, dilution.tankAgainstTray,
-    dilution.letterDilutions, dilution.furthestDilution,
+    ...dilution.timesPerDilution,
+    ...dilution.dilutionRules,
+    ...dilution.leastStock,
+    dilution.rotaryAt24,
+    dilution.tankAgainstTray,
+    dilution.letterDilutions,
+    dilution.furthestDilution,
   ],
-  agitation: [...agitation.agitationRatios, agitation.standPractice, agitation.shortestTime, agitation.rotaryStock],
-  use: [
-    ...use.useRules, ...use.capacities, ...use.replenishment, use.stepRule, use.addedMinutes, use.perFilmRange, use.rollEquivalents,
+  "agitation": [
+    ...agitation.agitationRatios,
+    agitation.standPractice,
+    agitation.shortestTime,
+    agitation.rotaryStock,
   ],
-  keeping: [...keeping.keepingLimits, keeping.cliff],
+  "use": [
+    ...use.useRules,
+    ...use.capacities,
+    ...use.replenishment,
+    use.stepRule,
+    use.addedMinutes,
+    use.perFilmRange,
+    use.rollEquivalents,
+  ],
+  "keeping": [...keeping.keepingLimits, keeping.cliff],
 };
 
 /** Records and rows of each table, counted by hand. */
 const counted: Readonly<Record<string, readonly [records: number, rows: number]>> = {
   // 72 printed cells less the one that is not legible
-  timeTables: [16, 71],
-  coefficients: [9, 9],
-  limits: [7, 15],
+  "timeTables": [16, 71],
+  "coefficients": [9, 9],
+  "limits": [7, 15],
   "other temperature": [8, 16],
-  dilutionSeries: [24, 59],
-  stockAndHalf: [2, 8],
-  pyroPairs: [3, 6],
+  "dilutionSeries": [24, 59],
+  "stockAndHalf": [2, 8],
+  "pyroPairs": [3, 6],
   "dilution rules": [13, 32],
-  agitation: [7, 12],
-  use: [15, 23],
-  keeping: [10, 18],
+  "agitation": [7, 12],
+  "use": [15, 23],
+  "keeping": [10, 18],
 };
 
 const notUsed: readonly NotUsed[] = [
-  ...temperature.temperatureNotUsed, ...dilution.dilutionNotUsed, ...agitation.agitationNotUsed, ...use.useNotUsed, ...keeping.keepingNotUsed,
+  ...temperature.temperatureNotUsed,
+  ...dilution.dilutionNotUsed,
+  ...agitation.agitationNotUsed,
+  ...use.useNotUsed,
+  ...keeping.keepingNotUsed,
   ...keeping.otherRooms,
 ];
 
@@ -73,13 +100,19 @@ describe("no row was dropped", () => {
   const all = Object.values(typed).flat();
   it("every table holds the records and rows that were counted by hand", () => {
     const found = Object.fromEntries(
-      Object.entries(typed).map(([name, records]) => [name, [records.length, records.reduce((sum, { rows }) => sum + rows.length, 0)]]),
+      Object.entries(typed).map(([name, records]) => [
+        name,
+        [records.length, records.reduce((sum, { rows }) => sum + rows.length, 0)],
+      ]),
     );
     expect(found).toEqual(counted);
   });
   it("87 records on temperature and 175 on the rest are each used once or set aside with a reason", () => {
     const ids = [...all.map(({ id }) => id), ...notUsed.flatMap((group) => group.ids)];
-    expect(ids.filter((id, i) => ids.indexOf(id) !== i), "twice").toEqual([]);
+    expect(
+      ids.filter((id, i) => ids.indexOf(id) !== i),
+      "twice",
+    ).toEqual([]);
     const rest = ids.filter((id) => /^(DIL|AGI|EXH|KEP|PSH|FIX|REC)-\d{3}$/.test(id));
     expect([ids.length - rest.length, rest.length]).toEqual([87, 175]);
     for (const { reason } of notUsed) expect(reason.length).toBeGreaterThan(10);
@@ -91,7 +124,9 @@ describe("no row was dropped", () => {
     }
   });
   it("every row went through a check", () => {
-    const bare = all.flatMap(({ id, rows }) => rows.map((_, i) => (assertionsOf(id)[i] ?? 0) > 0 ? "" : `${id} row ${i}`)).filter((name) => name !== "");
+    const bare = all
+      .flatMap(({ id, rows }) => rows.map((_, i) => ((assertionsOf(id)[i] ?? 0) > 0 ? "" : `${id} row ${i}`)))
+      .filter((name) => name !== "");
     expect(bare).toEqual([]);
     const assertions = all.flatMap(({ id }) => assertionsOf(id)).reduce((sum, n) => sum + n, 0);
     expect(assertions).toBeGreaterThan(all.reduce((sum, { rows }) => sum + rows.length, 0));

@@ -1,9 +1,11 @@
 /*
- * An independent reckoning of the pH of soda at 25 °C by K. S. Pitzer's equations for sodium with carbonate, bicarbonate and
- * hydroxide, without the electrostatic mixing terms. It shares no line and no parameter with src/brew but pK2 of carbonic acid.
+ * An independent reckoning of the pH of soda at 25 °C by K. S. Pitzer's equations for sodium with carbonate,
+ * bicarbonate and hydroxide, without the electrostatic mixing terms. It shares no line and no parameter with
+ * src/brew but pK2 of carbonic acid.
  *
- * Parameters Na-CO3 and Na-OH, mixing terms: USGS thermodynamic database pitzer.dat (read). Na-HCO3: C. E. Harvie, N. Moller,
- * J. H. Weare, Geochim. Cosmochim. Acta 48, 1984, p. 723 (from memory). pK2 10.329: Plummer and Busenberg 1982; pKw 13.997.
+ * Parameters Na-CO3 and Na-OH, mixing terms: USGS thermodynamic database pitzer.dat (read). Na-HCO3: C. E.
+ * Harvie, N. Moller, J. H. Weare, Geochim. Cosmochim. Acta 48, 1984, p. 723 (from memory). pK2 10.329:
+ * Plummer and Busenberg 1982; pKw 13.997.
  */
 const PK2 = 10.329;
 const PKW = 13.997;
@@ -36,7 +38,8 @@ function logGamma(m: Record<Ion, number>): Record<Ion, number> {
     NAMES.map((ion) => {
       const { charge, b0, b1 } = IONS[ion];
       const mixing = NAMES.filter((other) => other !== ion).reduce(
-        (sum, other) => sum + m[other] * (2 * (THETA[pair(ion, other)] ?? 0) + sodium * (PSI[pair(ion, other)] ?? 0)),
+        (sum, other) =>
+          sum + m[other] * (2 * (THETA[pair(ion, other)] ?? 0) + sodium * (PSI[pair(ion, other)] ?? 0)),
         0,
       );
       const log = charge ** 2 * f + sodium * (2 * (b0 + b1 * g) + z * cOf(ion)) + mixing + charge * ternary;

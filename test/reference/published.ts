@@ -1,11 +1,13 @@
 /*
- * Room: reference. What a published record is. The figures in this folder were copied from print (or recalled, and marked so);
- * the sentences are ours. Nothing here is read by the package: only tests stand on it.
+ * Room: reference. What a published record is. The figures in this folder were copied from print (or
+ * recalled, and marked so); the sentences are ours. Nothing here is read by the package: only tests stand on
+ * it.
  */
 
 /**
- * How we came by a figure. `"read"`: seen in the named source. `"from memory"`: widely reproduced, not seen in print.
- * `"from memory, uncertain"`: no test may hang on its truth. `"common practice"`: a rule of the trade with no single source.
+ * How we came by a figure. `"read"`: seen in the named source. `"from memory"`: widely reproduced, not seen
+ * in print. `"from memory, uncertain"`: no test may hang on its truth. `"common practice"`: a rule of the
+ * trade with no single source.
  */
 export type Provenance = "read" | "from memory" | "from memory, uncertain" | "common practice";
 

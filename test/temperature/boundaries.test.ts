@@ -2,7 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { asCoefficientLaw, temperatureCautions, temperatureFactor } from "../../src/index.js";
 
-const at = (c: number, options = {}): string[] => temperatureCautions(c, options).map(({ code, severity }) => `${severity} ${code}`);
+const at = (c: number, options = {}): string[] =>
+  temperatureCautions(c, options).map(({ code, severity }) => `${severity} ${code}`);
 
 describe("at the limits themselves", () => {
   it.each([
@@ -27,13 +28,23 @@ describe("at the limits themselves", () => {
 describe("laws at their limits", () => {
   it("a table may fall e times per °C", () => {
     // ln(e/1) over 11 − 10 °C is 1.
-    const law = { kind: "table", rows: [{ temperatureC: 10, timeS: Math.E }, { temperatureC: 11, timeS: 1 }] } as const;
+    const law = {
+      kind: "table",
+      rows: [
+        { temperatureC: 10, timeS: Math.E },
+        { temperatureC: 11, timeS: 1 },
+      ],
+    } as const;
     expect(temperatureFactor(law, 10, 11)).toBeCloseTo(1 / Math.E, 12);
   });
   it("the widest spread stays a spread over any interval, however its conversion rounds", () => {
     // sdRatio 1.2 × 7 is a spread of 1 per °C, so over h °C it is ratio × h, and ratio is 1.2^(h/7).
     for (let h = 1; h <= 60; h += 1) {
-      const { ratio, sdRatio } = asCoefficientLaw({ kind: "coefficient", ratio: 1.2, intervalC: 7, sdRatio: 1.2 * 7 }, 0, h);
+      const { ratio, sdRatio } = asCoefficientLaw(
+        { kind: "coefficient", ratio: 1.2, intervalC: 7, sdRatio: 1.2 * 7 },
+        0,
+        h,
+      );
       expect(ratio).toBeCloseTo(1.2 ** (h / 7), 9);
       expect(sdRatio).toBeLessThanOrEqual(ratio * h);
       expect(sdRatio).toBeCloseTo(ratio * h, 9);

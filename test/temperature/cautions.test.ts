@@ -32,13 +32,23 @@ describe("temperatureCautions", () => {
     expect(codes(4)).toEqual(["warn temperature-unusual"]);
     expect(codes(32)).toEqual(["warn temperature-unusual"]);
     const message = "Outside 4 to 32 °C development does serious damage.";
-    expect(temperatureCautions(3.9)).toEqual([{ code: "temperature-limit", severity: "stop", message, limit: 4, actual: 3.9 }]);
-    expect(temperatureCautions(32.1)).toEqual([{ code: "temperature-limit", severity: "stop", message, limit: 32, actual: 32.1 }]);
+    expect(temperatureCautions(3.9)).toEqual([
+      { code: "temperature-limit", severity: "stop", message, limit: 4, actual: 3.9 },
+    ]);
+    expect(temperatureCautions(32.1)).toEqual([
+      { code: "temperature-limit", severity: "stop", message, limit: 32, actual: 32.1 },
+    ]);
   });
   it("asks above 45 °C whether °F was meant, and says nothing else", () => {
     expect(codes(45)).toEqual(["stop temperature-limit"]);
     expect(temperatureCautions(68, { emulsion: "soft" })).toEqual([
-      { code: "maybe-fahrenheit", severity: "stop", message: "68 °C: is it in °F? 68 °F is 20.0 °C.", limit: 45, actual: 68 },
+      {
+        code: "maybe-fahrenheit",
+        severity: "stop",
+        message: "68 °C: is it in °F? 68 °F is 20.0 °C.",
+        limit: 45,
+        actual: 68,
+      },
     ]);
     expect(temperatureCautions(75)[0]?.message).toBe("75 °C: is it in °F? 75 °F is 23.9 °C.");
   });
@@ -52,7 +62,10 @@ describe("temperatureCautions", () => {
       limit: 16,
       actual: 15.9,
     });
-    expect(temperatureCautions(13, { hydroquinone })[0]).toMatchObject({ severity: "warn", message: expect.stringMatching(/weakens/) });
+    expect(temperatureCautions(13, { hydroquinone })[0]).toMatchObject({
+      severity: "warn",
+      message: expect.stringMatching(/weakens/),
+    });
     expect(temperatureCautions(12.9, { hydroquinone })[0]).toEqual({
       code: "hydroquinone-cold",
       severity: "stop",
@@ -70,7 +83,13 @@ describe("temperatureCautions", () => {
       { code: "soft-emulsion-warm", severity: "warn", message, limit: 20, actual: 20.1 },
     ]);
     expect(temperatureCautions(24, { emulsion })).toMatchObject([{ severity: "warn", limit: 20 }]);
-    expect(temperatureCautions(24.5, { emulsion })[0]).toEqual({ code: "soft-emulsion-warm", severity: "stop", message, limit: 24, actual: 24.5 });
+    expect(temperatureCautions(24.5, { emulsion })[0]).toEqual({
+      code: "soft-emulsion-warm",
+      severity: "stop",
+      message,
+      limit: 24,
+      actual: 24.5,
+    });
     expect(codes(23, { emulsion: "hardened" })).toEqual([]);
   });
   it("carries the caller's path", () => {
@@ -78,9 +97,17 @@ describe("temperatureCautions", () => {
     expect(Object.keys(temperatureCautions(10)[0]!)).not.toContain("path");
   });
   it("refuses what is no bath temperature", () => {
-    expect(() => temperatureCautions(300)).toThrow(new RangeError("temperatureCautions: temperatureC must be from 0 to 100 °C, got 300"));
-    expect(() => temperatureCautions(20, anyOf(null))).toThrow(new TypeError("temperatureCautions: options must be an object, got null"));
-    expect(() => temperatureCautions(20, { path: anyOf(5) })).toThrow(new TypeError("temperatureCautions: options.path must be text, got 5"));
-    expect(() => temperatureCautions(anyOf("20"))).toThrow(new TypeError('temperatureCautions: temperatureC must be a number, got "20"'));
+    expect(() => temperatureCautions(300)).toThrow(
+      new RangeError("temperatureCautions: temperatureC must be from 0 to 100 °C, got 300"),
+    );
+    expect(() => temperatureCautions(20, anyOf(null))).toThrow(
+      new TypeError("temperatureCautions: options must be an object, got null"),
+    );
+    expect(() => temperatureCautions(20, { path: anyOf(5) })).toThrow(
+      new TypeError("temperatureCautions: options.path must be text, got 5"),
+    );
+    expect(() => temperatureCautions(anyOf("20"))).toThrow(
+      new TypeError('temperatureCautions: temperatureC must be a number, got "20"'),
+    );
   });
 });

@@ -24,9 +24,13 @@ describe("temperatureFactor", () => {
     expect(temperatureFactor(doubling, 20, 25)).toBeCloseTo(Math.SQRT1_2, 14);
   });
   it("follows Arrhenius", () => {
-    // 50 kJ/mol between 293.15 K and 283.15 K with R = 8.314462618 J/(mol K): exp(6013.6 K × 1.20474e-4/K) = 2.0637.
+    // 50 kJ/mol between 293.15 K and 283.15 K with R = 8.314462618 J/(mol K): exp(6013.6 K × 1.20474e-4/K) =
+    // 2.0637.
     expect(temperatureFactor(arrhenius, 20, 10)).toBeCloseTo(2.0637, 4);
-    expect(Math.log(temperatureFactor(arrhenius, 20, 10)) * 8.314462618e-3).toBeCloseTo(50 * (1 / 283.15 - 1 / 293.15), 12);
+    expect(Math.log(temperatureFactor(arrhenius, 20, 10)) * 8.314462618e-3).toBeCloseTo(
+      50 * (1 / 283.15 - 1 / 293.15),
+      12,
+    );
   });
   it("takes the ratio of a table's own rows, in any order of rows", () => {
     expect(temperatureFactor(table, 16, 24)).toBe(330 / 720);
@@ -42,15 +46,26 @@ describe("temperatureFactor", () => {
     expect(Math.log(temperatureFactor(table, 24, 30))).toBeCloseTo(-warm * perKelvin(24, 30), 12);
   });
   it("is 1 on a level stretch, and with no energy", () => {
-    const level: TemperatureLaw = { kind: "table", rows: [{ temperatureC: 20, timeS: 300 }, { temperatureC: 22, timeS: 300 }] };
+    const level: TemperatureLaw = {
+      kind: "table",
+      rows: [
+        { temperatureC: 20, timeS: 300 },
+        { temperatureC: 22, timeS: 300 },
+      ],
+    };
     expect(temperatureFactor(level, 20.5, 21.5)).toBe(1);
     expect(temperatureFactor({ kind: "arrhenius", activationEnergyKJPerMol: 0 }, 0, 100)).toBe(1);
     expect(temperatureFactor({ kind: "coefficient", ratio: 1, intervalC: 7 }, 0, 100)).toBe(1);
   });
   it("takes the ends of the ranges", () => {
     expect(temperatureFactor(doubling, 0, 100)).toBeCloseTo(2 ** -10, 14);
-    expect(temperatureFactor({ kind: "arrhenius", activationEnergyKJPerMol: 200 }, 100, 0)).toBeGreaterThan(1e10);
-    expect(temperatureFactor({ kind: "coefficient", ratio: Math.E, intervalC: 1 }, 1, 0)).toBeCloseTo(Math.E, 12);
+    expect(temperatureFactor({ kind: "arrhenius", activationEnergyKJPerMol: 200 }, 100, 0)).toBeGreaterThan(
+      1e10,
+    );
+    expect(temperatureFactor({ kind: "coefficient", ratio: Math.E, intervalC: 1 }, 1, 0)).toBeCloseTo(
+      Math.E,
+      12,
+    );
   });
 });
 
@@ -62,7 +77,12 @@ describe("temperatureFactor refuses", () => {
     refuses(doubling, new RangeError("temperatureFactor: toC must be from 0 to 100 °C, got 300"), 20, 300);
     refuses(doubling, new RangeError("temperatureFactor: fromC must be from 0 to 100 °C, got -0.1"), -0.1);
     refuses(doubling, new RangeError("temperatureFactor: fromC must be from 0 to 100 °C, got NaN"), NaN);
-    refuses(doubling, new RangeError("temperatureFactor: toC must be from 0 to 100 °C, got Infinity"), 20, Infinity);
+    refuses(
+      doubling,
+      new RangeError("temperatureFactor: toC must be from 0 to 100 °C, got Infinity"),
+      20,
+      Infinity,
+    );
     refuses(doubling, new TypeError('temperatureFactor: fromC must be a number, got "20"'), "20");
     refuses(doubling, new TypeError("temperatureFactor: toC must be a number, got null"), 20, null);
     refuses(table, new RangeError("temperatureFactor: toC must be from 0 to 100 °C, got 101"), 20, 101);
@@ -71,27 +91,81 @@ describe("temperatureFactor refuses", () => {
     refuses(null, new TypeError("temperatureFactor: law must be an object, got null"));
     refuses("metol", new TypeError('temperatureFactor: law must be an object, got "metol"'));
     refuses([], new TypeError("temperatureFactor: law must be an object, got an array"));
-    refuses({}, new RangeError('temperatureFactor: law.kind must be "arrhenius", "coefficient" or "table", got undefined'));
-    refuses({ kind: "q10" }, new RangeError('temperatureFactor: law.kind must be "arrhenius", "coefficient" or "table", got "q10"'));
+    refuses(
+      {},
+      new RangeError(
+        'temperatureFactor: law.kind must be "arrhenius", "coefficient" or "table", got undefined',
+      ),
+    );
+    refuses(
+      { kind: "q10" },
+      new RangeError('temperatureFactor: law.kind must be "arrhenius", "coefficient" or "table", got "q10"'),
+    );
   });
   it("figures of an Arrhenius law", () => {
-    const law = (activationEnergyKJPerMol: unknown, sdKJPerMol?: unknown): unknown => ({ kind: "arrhenius", activationEnergyKJPerMol, sdKJPerMol });
-    refuses(law(-1), new RangeError("temperatureFactor: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got -1"));
-    refuses(law(200.1), new RangeError("temperatureFactor: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 200.1"));
-    refuses(law("50"), new TypeError('temperatureFactor: law.activationEnergyKJPerMol must be a number, got "50"'));
-    refuses(law(50, -1), new RangeError("temperatureFactor: law.sdKJPerMol must be from 0 to 200 kJ/mol, got -1"));
-    refuses(law(50, 201), new RangeError("temperatureFactor: law.sdKJPerMol must be from 0 to 200 kJ/mol, got 201"));
+    const law = (activationEnergyKJPerMol: unknown, sdKJPerMol?: unknown): unknown => ({
+      kind: "arrhenius",
+      activationEnergyKJPerMol,
+      sdKJPerMol,
+    });
+    refuses(
+      law(-1),
+      new RangeError("temperatureFactor: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got -1"),
+    );
+    refuses(
+      law(200.1),
+      new RangeError(
+        "temperatureFactor: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 200.1",
+      ),
+    );
+    refuses(
+      law("50"),
+      new TypeError('temperatureFactor: law.activationEnergyKJPerMol must be a number, got "50"'),
+    );
+    refuses(
+      law(50, -1),
+      new RangeError("temperatureFactor: law.sdKJPerMol must be from 0 to 200 kJ/mol, got -1"),
+    );
+    refuses(
+      law(50, 201),
+      new RangeError("temperatureFactor: law.sdKJPerMol must be from 0 to 200 kJ/mol, got 201"),
+    );
   });
   it("figures of a coefficient law", () => {
-    const law = (ratio: unknown, intervalC: unknown = 10, sdRatio?: unknown): unknown => ({ kind: "coefficient", ratio, intervalC, sdRatio });
-    refuses(law(0.99), new RangeError(`temperatureFactor: law.ratio must be from 1 to ${Math.exp(10)} over 10 °C, got 0.99`));
-    refuses(law(3, 1), new RangeError(`temperatureFactor: law.ratio must be from 1 to ${Math.E} over 1 °C, got 3`));
-    refuses(law(2, 0), new RangeError("temperatureFactor: law.intervalC must be above 0 and at most 100 °C, got 0"));
-    refuses(law(2, 101), new RangeError("temperatureFactor: law.intervalC must be above 0 and at most 100 °C, got 101"));
+    const law = (ratio: unknown, intervalC: unknown = 10, sdRatio?: unknown): unknown => ({
+      kind: "coefficient",
+      ratio,
+      intervalC,
+      sdRatio,
+    });
+    refuses(
+      law(0.99),
+      new RangeError(`temperatureFactor: law.ratio must be from 1 to ${Math.exp(10)} over 10 °C, got 0.99`),
+    );
+    refuses(
+      law(3, 1),
+      new RangeError(`temperatureFactor: law.ratio must be from 1 to ${Math.E} over 1 °C, got 3`),
+    );
+    refuses(
+      law(2, 0),
+      new RangeError("temperatureFactor: law.intervalC must be above 0 and at most 100 °C, got 0"),
+    );
+    refuses(
+      law(2, 101),
+      new RangeError("temperatureFactor: law.intervalC must be above 0 and at most 100 °C, got 101"),
+    );
     refuses(law(2, null), new TypeError("temperatureFactor: law.intervalC must be a number, got null"));
-    refuses(law(2, 10, -1), new RangeError("temperatureFactor: law.sdRatio must be from 0 to 20 over 10 °C, got -1"));
-    refuses(law(2, 10, 20.1), new RangeError("temperatureFactor: law.sdRatio must be from 0 to 20 over 10 °C, got 20.1"));
-    expect(temperatureFactor({ kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 20 }, 20, 10)).toBeCloseTo(2, 12);
+    refuses(
+      law(2, 10, -1),
+      new RangeError("temperatureFactor: law.sdRatio must be from 0 to 20 over 10 °C, got -1"),
+    );
+    refuses(
+      law(2, 10, 20.1),
+      new RangeError("temperatureFactor: law.sdRatio must be from 0 to 20 over 10 °C, got 20.1"),
+    );
+    expect(
+      temperatureFactor({ kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 20 }, 20, 10),
+    ).toBeCloseTo(2, 12);
   });
   it("rows of a table", () => {
     const law = (...list: unknown[]): unknown => ({ kind: "table", rows: list });
@@ -99,17 +173,35 @@ describe("temperatureFactor refuses", () => {
     refuses({ kind: "table" }, new TypeError("temperatureFactor: law.rows must be an array, got undefined"));
     refuses(law(at(20, 300)), new RangeError("temperatureFactor: law.rows must hold at least 2, got 1"));
     refuses(law(at(20, 300), 5), new TypeError("temperatureFactor: law.rows[1] must be an object, got 5"));
-    refuses(law(at(20, 300), at(300, 5)), new RangeError("temperatureFactor: law.rows[1].temperatureC must be from 0 to 100 °C, got 300"));
-    refuses(law(at(20, 0), at(22, 5)), new RangeError("temperatureFactor: law.rows[0].timeS must be above 0 and at most 10000000 s, got 0"));
-    refuses(law(at(20, "5:00"), at(22, 5)), new TypeError('temperatureFactor: law.rows[0].timeS must be a number, got "5:00"'));
-    refuses(law(at(20, 300), at(20, 300)), new RangeError("temperatureFactor: law.rows must differ in temperatureC, got 300 s at 20 and 300 s at 20"));
+    refuses(
+      law(at(20, 300), at(300, 5)),
+      new RangeError("temperatureFactor: law.rows[1].temperatureC must be from 0 to 100 °C, got 300"),
+    );
+    refuses(
+      law(at(20, 0), at(22, 5)),
+      new RangeError("temperatureFactor: law.rows[0].timeS must be above 0 and at most 10000000 s, got 0"),
+    );
+    refuses(
+      law(at(20, "5:00"), at(22, 5)),
+      new TypeError('temperatureFactor: law.rows[0].timeS must be a number, got "5:00"'),
+    );
+    refuses(
+      law(at(20, 300), at(20, 300)),
+      new RangeError(
+        "temperatureFactor: law.rows must differ in temperatureC, got 300 s at 20 and 300 s at 20",
+      ),
+    );
     refuses(
       law(at(22, 301), at(20, 300)),
-      new RangeError("temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 301 s at 22 and 300 s at 20"),
+      new RangeError(
+        "temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 301 s at 22 and 300 s at 20",
+      ),
     );
     refuses(
       law(at(20, 300), at(21, 110)),
-      new RangeError("temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 110 s at 21 and 300 s at 20"),
+      new RangeError(
+        "temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 110 s at 21 and 300 s at 20",
+      ),
     );
     expect(temperatureFactor(anyOf(law(at(20, 300), at(21, 111))), 20, 21)).toBe(111 / 300);
   });
@@ -118,27 +210,41 @@ describe("temperatureFactor refuses", () => {
 describe("rateFunction", () => {
   it("is the inverse of the factor, under each form", () => {
     for (const law of [doubling, arrhenius, table])
-      for (const c of [0, 14, 16, 20, 23.3, 100]) expect(rateFunction(law, 20)(c) * temperatureFactor(law, 20, c)).toBeCloseTo(1, 12);
+      for (const c of [0, 14, 16, 20, 23.3, 100])
+        expect(rateFunction(law, 20)(c) * temperatureFactor(law, 20, c)).toBeCloseTo(1, 12);
     expect(rateFunction(doubling, 20)(30)).toBeCloseTo(2, 14);
   });
   it("refuses a bad reference at once and a bad temperature when called", () => {
-    expect(() => rateFunction(doubling, 101)).toThrow(new RangeError("rateFunction: referenceC must be from 0 to 100 °C, got 101"));
+    expect(() => rateFunction(doubling, 101)).toThrow(
+      new RangeError("rateFunction: referenceC must be from 0 to 100 °C, got 101"),
+    );
     expect(() => rateFunction(anyOf({ kind: "x" }), 20)).toThrow(
       new RangeError('rateFunction: law.kind must be "arrhenius", "coefficient" or "table", got "x"'),
     );
-    expect(() => rateFunction(anyOf(3), 20)).toThrow(new TypeError("rateFunction: law must be an object, got 3"));
+    expect(() => rateFunction(anyOf(3), 20)).toThrow(
+      new TypeError("rateFunction: law must be an object, got 3"),
+    );
     for (const law of [doubling, arrhenius, table]) {
       const rate = rateFunction(law, 20);
-      expect(() => rate(-1)).toThrow(new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got -1"));
-      expect(() => rate(NaN)).toThrow(new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got NaN"));
-      expect(() => rate(anyOf("20"))).toThrow(new TypeError('rateFunction: temperatureC must be a number, got "20"'));
+      expect(() => rate(-1)).toThrow(
+        new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got -1"),
+      );
+      expect(() => rate(NaN)).toThrow(
+        new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got NaN"),
+      );
+      expect(() => rate(anyOf("20"))).toThrow(
+        new TypeError('rateFunction: temperatureC must be a number, got "20"'),
+      );
     }
   });
 });
 
 describe("temperatureCoefficient", () => {
   it("is rate over rate", () => {
-    expect(temperatureCoefficient({ kind: "coefficient", ratio: 2, intervalC: 7 }, 15, 25)).toBeCloseTo(2 ** (10 / 7), 12);
+    expect(temperatureCoefficient({ kind: "coefficient", ratio: 2, intervalC: 7 }, 15, 25)).toBeCloseTo(
+      2 ** (10 / 7),
+      12,
+    );
     expect(temperatureCoefficient(table, 16, 24)).toBe(720 / 330);
   });
 });

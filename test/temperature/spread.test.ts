@@ -20,7 +20,11 @@ const span = (a: number, b: number): number => Math.abs(1 / (a + 273.15) - 1 / (
 const doubling: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
 const table: Extract<TemperatureLaw, { kind: "table" }> = {
   kind: "table",
-  rows: [{ temperatureC: 24, timeS: 330 }, { temperatureC: 16, timeS: 720 }, { temperatureC: 20, timeS: 480 }],
+  rows: [
+    { temperatureC: 24, timeS: 330 },
+    { temperatureC: 16, timeS: 720 },
+    { temperatureC: 20, timeS: 480 },
+  ],
 };
 
 describe("temperatureLogSd", () => {
@@ -44,8 +48,12 @@ describe("temperatureLogSd", () => {
     expect(temperatureLogSd({ ...law, sdKJPerMol: 0 }, 20, 14)).toBe(0);
   });
   it("propagates the spread of a ratio over its interval", () => {
-    expect(temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 20, 13)).toBeCloseTo(0.125, 14);
-    expect(temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 13, 16.5)).toBeCloseTo(0.0625, 14);
+    expect(
+      temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 20, 13),
+    ).toBeCloseTo(0.125, 14);
+    expect(
+      temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 13, 16.5),
+    ).toBeCloseTo(0.0625, 14);
     expect(temperatureLogSd({ ...doubling, sdRatio: 0 }, 20, 13)).toBe(0);
     // What JSON makes of NaN is no spread of 0.
     const lost = JSON.parse(JSON.stringify({ ...doubling, sdRatio: NaN })) as TemperatureLaw;
@@ -60,7 +68,13 @@ describe("temperatureLogSd", () => {
     const inside = 0.025 * Math.SQRT2;
     const nearest = span(20, 24);
     it("is the rounding of two rows from row to row", () => {
-      for (const [a, b] of [[16, 24], [16, 20], [20, 24], [24, 16]] as const) expect(temperatureLogSd(table, a, b)).toBeCloseTo(inside, 12);
+      for (const [a, b] of [
+        [16, 24],
+        [16, 20],
+        [20, 24],
+        [24, 16],
+      ] as const)
+        expect(temperatureLogSd(table, a, b)).toBeCloseTo(inside, 12);
     });
     it("has ± 12 kJ/mol for what lies between a place and its nearest row, inside as well as outside", () => {
       const away = (way: number): number => Math.hypot((inside * (nearest + way)) / nearest, (12 / R) * way);
@@ -70,11 +84,24 @@ describe("temperatureLogSd", () => {
       expect(temperatureLogSd(table, 30, 12)).toBeCloseTo(away(span(24, 30) + span(16, 12)), 12);
     });
     it("goes to nothing with the step, in proportion, among the rows and beyond them", () => {
-      const steps = [[20, 21], [20, 19], [14, 12], [17.9, 18.1], [18, 18.0001]] as const;
-      for (const [a, b] of steps) expect(temperatureLogSd(table, a, b)).toBeCloseTo(Math.hypot((inside * span(a, b)) / nearest, (12 / R) * span(a, b)), 12);
+      const steps = [
+        [20, 21],
+        [20, 19],
+        [14, 12],
+        [17.9, 18.1],
+        [18, 18.0001],
+      ] as const;
+      for (const [a, b] of steps)
+        expect(temperatureLogSd(table, a, b)).toBeCloseTo(
+          Math.hypot((inside * span(a, b)) / nearest, (12 / R) * span(a, b)),
+          12,
+        );
     });
     it("is that of a law fitted to its two rows, beyond them, and what is unknown of the law besides", () => {
-      const rows = [{ temperatureC: 20, timeS: 480 }, { temperatureC: 21, timeS: 450 }];
+      const rows = [
+        { temperatureC: 20, timeS: 480 },
+        { temperatureC: 21, timeS: 450 },
+      ];
       const fitted = temperatureLogSd(fitTemperatureLaw(rows).law, 20, 14);
       expect(temperatureLogSd({ kind: "table", rows }, 20, 14)).toBeGreaterThan(fitted);
       expect(temperatureLogSd({ kind: "table", rows }, 20, 14)).toBeLessThan(1.5 * fitted);
@@ -87,9 +114,15 @@ describe("temperatureLogSd", () => {
     });
   });
   it("refuses by its own name", () => {
-    expect(() => temperatureLogSd(doubling, -1, 20)).toThrow(new RangeError("temperatureLogSd: fromC must be from 0 to 100 °C, got -1"));
-    expect(() => temperatureLogSd(doubling, 20, 101)).toThrow(new RangeError("temperatureLogSd: toC must be from 0 to 100 °C, got 101"));
-    expect(() => temperatureLogSd(anyOf(1), 20, 20)).toThrow(new TypeError("temperatureLogSd: law must be an object, got 1"));
+    expect(() => temperatureLogSd(doubling, -1, 20)).toThrow(
+      new RangeError("temperatureLogSd: fromC must be from 0 to 100 °C, got -1"),
+    );
+    expect(() => temperatureLogSd(doubling, 20, 101)).toThrow(
+      new RangeError("temperatureLogSd: toC must be from 0 to 100 °C, got 101"),
+    );
+    expect(() => temperatureLogSd(anyOf(1), 20, 20)).toThrow(
+      new TypeError("temperatureLogSd: law must be an object, got 1"),
+    );
   });
 });
 
@@ -98,42 +131,84 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
     for (const law of [doubling, table, genericTemperatureLaw]) {
       const wanted = temperatureCoefficient(law, 16, 24);
       expect(temperatureCoefficient(asArrheniusLaw(law, 16, 24), 16, 24)).toBeCloseTo(wanted, 12);
-      expect(asCoefficientLaw(law, 16, 24)).toMatchObject({ kind: "coefficient", ratio: wanted, intervalC: 8 });
+      expect(asCoefficientLaw(law, 16, 24)).toMatchObject({
+        kind: "coefficient",
+        ratio: wanted,
+        intervalC: 8,
+      });
     }
-    expect(asArrheniusLaw(doubling, 15, 25).activationEnergyKJPerMol).toBeCloseTo((R * Math.LN2) / span(15, 25), 10);
+    expect(asArrheniusLaw(doubling, 15, 25).activationEnergyKJPerMol).toBeCloseTo(
+      (R * Math.LN2) / span(15, 25),
+      10,
+    );
   });
   it("carry the spread over", () => {
     const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 21 };
     expect(asArrheniusLaw(law, 13, 27).sdKJPerMol).toBeCloseTo(21, 10);
-    expect(temperatureLogSd(asCoefficientLaw(law, 13, 27), 13, 27)).toBeCloseTo(temperatureLogSd(law, 13, 27), 12);
-    expect(temperatureLogSd(asArrheniusLaw(doubling, 13, 27), 13, 27)).toBeCloseTo(temperatureLogSd(doubling, 13, 27), 12);
+    expect(temperatureLogSd(asCoefficientLaw(law, 13, 27), 13, 27)).toBeCloseTo(
+      temperatureLogSd(law, 13, 27),
+      12,
+    );
+    expect(temperatureLogSd(asArrheniusLaw(doubling, 13, 27), 13, 27)).toBeCloseTo(
+      temperatureLogSd(doubling, 13, 27),
+      12,
+    );
   });
   it("part away from the interval", () => {
-    // A coefficient is straight in °C, Arrhenius in 1/T: fitted at 15 and 25 °C they differ at 0 °C by several per cent.
-    const apart = temperatureFactor(asArrheniusLaw(doubling, 15, 25), 20, 0) / temperatureFactor(doubling, 20, 0);
+    // A coefficient is straight in °C, Arrhenius in 1/T: fitted at 15 and 25 °C they differ at 0 °C by
+    // several per cent.
+    const apart =
+      temperatureFactor(asArrheniusLaw(doubling, 15, 25), 20, 0) / temperatureFactor(doubling, 20, 0);
     expect(apart).toBeGreaterThan(1.05);
     expect(apart).toBeLessThan(1.15);
   });
   it("refuse by message", () => {
-    expect(() => asArrheniusLaw(doubling, 25, 15)).toThrow(new RangeError("asArrheniusLaw: highC must be above lowC (25 °C), got 15 °C"));
-    expect(() => asArrheniusLaw(doubling, 20, 20)).toThrow(new RangeError("asArrheniusLaw: highC must be above lowC (20 °C), got 20 °C"));
-    expect(() => asArrheniusLaw(doubling, -1, 20)).toThrow(new RangeError("asArrheniusLaw: lowC must be from 0 to 100 °C, got -1"));
-    expect(() => asArrheniusLaw(doubling, 1, 101)).toThrow(new RangeError("asArrheniusLaw: highC must be from 0 to 100 °C, got 101"));
-    expect(() => asCoefficientLaw(doubling, 25, 15)).toThrow(new RangeError("asCoefficientLaw: highC must be above lowC (25 °C), got 15 °C"));
-    expect(() => asCoefficientLaw(doubling, NaN, 15)).toThrow(new RangeError("asCoefficientLaw: lowC must be from 0 to 100 °C, got NaN"));
+    expect(() => asArrheniusLaw(doubling, 25, 15)).toThrow(
+      new RangeError("asArrheniusLaw: highC must be above lowC (25 °C), got 15 °C"),
+    );
+    expect(() => asArrheniusLaw(doubling, 20, 20)).toThrow(
+      new RangeError("asArrheniusLaw: highC must be above lowC (20 °C), got 20 °C"),
+    );
+    expect(() => asArrheniusLaw(doubling, -1, 20)).toThrow(
+      new RangeError("asArrheniusLaw: lowC must be from 0 to 100 °C, got -1"),
+    );
+    expect(() => asArrheniusLaw(doubling, 1, 101)).toThrow(
+      new RangeError("asArrheniusLaw: highC must be from 0 to 100 °C, got 101"),
+    );
+    expect(() => asCoefficientLaw(doubling, 25, 15)).toThrow(
+      new RangeError("asCoefficientLaw: highC must be above lowC (25 °C), got 15 °C"),
+    );
+    expect(() => asCoefficientLaw(doubling, NaN, 15)).toThrow(
+      new RangeError("asCoefficientLaw: lowC must be from 0 to 100 °C, got NaN"),
+    );
     const steep: TemperatureLaw = { kind: "coefficient", ratio: 20000, intervalC: 10 };
     expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(
       /^asArrheniusLaw: resulting law\.activationEnergyKJPerMol must be from 0 to 200 kJ\/mol, got 70\d\.\d+$/,
     );
     expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(RangeError);
     // Two printed times a hundredth of a degree apart say nothing of the law between them.
-    const close: TemperatureLaw = { kind: "table", rows: [{ temperatureC: 20, timeS: 480 }, { temperatureC: 20.01, timeS: 480 }] };
-    expect(() => asArrheniusLaw(close, 20, 20.01)).toThrow(/^asArrheniusLaw: resulting law\.sdKJPerMol must be from 0 to 200 kJ\/mol, got \d+/);
-    expect(() => asCoefficientLaw(close, 20, 20.01)).toThrow(/^asCoefficientLaw: resulting law\.sdRatio must be from 0 to 0\.01\d* over 0\.01\d* °C, got 0\.03/);
+    const close: TemperatureLaw = {
+      kind: "table",
+      rows: [
+        { temperatureC: 20, timeS: 480 },
+        { temperatureC: 20.01, timeS: 480 },
+      ],
+    };
+    expect(() => asArrheniusLaw(close, 20, 20.01)).toThrow(
+      /^asArrheniusLaw: resulting law\.sdKJPerMol must be from 0 to 200 kJ\/mol, got \d+/,
+    );
+    expect(() => asCoefficientLaw(close, 20, 20.01)).toThrow(
+      /^asCoefficientLaw: resulting law\.sdRatio must be from 0 to 0\.01\d* over 0\.01\d* °C, got 0\.03/,
+    );
   });
   it("come back from the ends of the ranges, where rounding passes them by a bit", () => {
     const most: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 200, sdKJPerMol: 200 };
-    for (const [low, high] of [[0, 100], [13, 27], [20, 20.1], [3, 99]] as const) {
+    for (const [low, high] of [
+      [0, 100],
+      [13, 27],
+      [20, 20.1],
+      [3, 99],
+    ] as const) {
       const back = asArrheniusLaw(asCoefficientLaw(most, low, high), low, high);
       expect(back.activationEnergyKJPerMol).toBeCloseTo(200, 9);
       expect(back.sdKJPerMol).toBeCloseTo(200, 9);
@@ -143,7 +218,13 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
       expect(Math.log(other.ratio) / other.intervalC).toBeCloseTo(1, 9);
       expect(other.sdRatio! / other.ratio / other.intervalC).toBeCloseTo(1, 9);
     }
-    const level: TemperatureLaw = { kind: "table", rows: [{ temperatureC: 20, timeS: 411 }, { temperatureC: 22, timeS: 411 }] };
+    const level: TemperatureLaw = {
+      kind: "table",
+      rows: [
+        { temperatureC: 20, timeS: 411 },
+        { temperatureC: 22, timeS: 411 },
+      ],
+    };
     expect(asCoefficientLaw(level, 20.3, 21.1).ratio).toBe(1);
     expect(asArrheniusLaw(level, 20.3, 21.1).activationEnergyKJPerMol).toBe(0);
   });
@@ -152,7 +233,10 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
 describe("fitTemperatureLaw", () => {
   it("finds a law in the times it made, in any order", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 71.5 } as const;
-    const rows = [24, 5, 16, 20].map((temperatureC) => ({ temperatureC, timeS: 480 * temperatureFactor(law, 20, temperatureC) }));
+    const rows = [24, 5, 16, 20].map((temperatureC) => ({
+      temperatureC,
+      timeS: 480 * temperatureFactor(law, 20, temperatureC),
+    }));
     const fit = fitTemperatureLaw(rows);
     expect(fit.law.kind).toBe("arrhenius");
     expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(71.5, 9);
@@ -166,7 +250,11 @@ describe("fitTemperatureLaw", () => {
   });
   it("gives the textbook standard error, the rounding of printed times counted in", () => {
     // Three rows worked as in NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1.
-    const rows = [{ temperatureC: 16, timeS: 720 }, { temperatureC: 20, timeS: 480 }, { temperatureC: 24, timeS: 330 }];
+    const rows = [
+      { temperatureC: 16, timeS: 720 },
+      { temperatureC: 20, timeS: 480 },
+      { temperatureC: 24, timeS: 330 },
+    ];
     const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
     const y = rows.map((row) => Math.log(row.timeS));
     const mx = (x[0]! + x[1]! + x[2]!) / 3;
@@ -178,12 +266,18 @@ describe("fitTemperatureLaw", () => {
     expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(R * slope, 9);
     expect(fit.residualLogSd).toBeCloseTo(sd, 12);
     // One degree of freedom of the rows, two of the rounding.
-    expect(fit.law.sdKJPerMol).toBeCloseTo((R * Math.sqrt((sd ** 2 + 2 * 0.025 ** 2) / 3)) / Math.sqrt(sxx), 9);
+    expect(fit.law.sdKJPerMol).toBeCloseTo(
+      (R * Math.sqrt((sd ** 2 + 2 * 0.025 ** 2) / 3)) / Math.sqrt(sxx),
+      9,
+    );
     expect(fit.law.sdKJPerMol).toBeGreaterThan((R * sd) / Math.sqrt(sxx));
   });
   it("forgets the rounding where many rows scatter on their own", () => {
     // 40 invented rows, 5 % off the line by turns: the textbook standard error to 3 %.
-    const rows = Array.from({ length: 40 }, (_, i) => ({ temperatureC: i, timeS: 1e4 * Math.exp(-0.2 * i) * (1 + 0.05 * (i % 2)) }));
+    const rows = Array.from({ length: 40 }, (_, i) => ({
+      temperatureC: i,
+      timeS: 1e4 * Math.exp(-0.2 * i) * (1 + 0.05 * (i % 2)),
+    }));
     const { law, residualLogSd } = fitTemperatureLaw(rows);
     const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
     const mean = x.reduce((sum, value) => sum + value, 0) / 40;
@@ -191,7 +285,10 @@ describe("fitTemperatureLaw", () => {
     expect(Math.abs(law.sdKJPerMol / textbook - 1)).toBeLessThan(0.03);
   });
   it("takes two rows with the rounding of two printed times", () => {
-    const fit = fitTemperatureLaw([{ temperatureC: 16, timeS: 720 }, { temperatureC: 24, timeS: 330 }]);
+    const fit = fitTemperatureLaw([
+      { temperatureC: 16, timeS: 720 },
+      { temperatureC: 24, timeS: 330 },
+    ]);
     expect(fit.residualLogSd).toBe(0);
     expect(fit.rows).toBe(2);
     expect(fit.law.sdKJPerMol).toBeCloseTo((R * 0.025 * Math.SQRT2) / span(16, 24), 10);
@@ -208,10 +305,16 @@ describe("fitTemperatureLaw", () => {
     expect(() => f("rows")).toThrow(new TypeError('fitTemperatureLaw: rows must be an array, got "rows"'));
     expect(() => f([row])).toThrow(new RangeError("fitTemperatureLaw: rows must hold at least 2, got 1"));
     expect(() => f([])).toThrow(new RangeError("fitTemperatureLaw: rows must hold at least 2, got 0"));
-    expect(() => f([row, null])).toThrow(new TypeError("fitTemperatureLaw: rows[1] must be an object, got null"));
-    expect(() => f([row, row])).toThrow(new RangeError("fitTemperatureLaw: rows must differ in temperatureC, got 300 s at 20 and 300 s at 20"));
+    expect(() => f([row, null])).toThrow(
+      new TypeError("fitTemperatureLaw: rows[1] must be an object, got null"),
+    );
+    expect(() => f([row, row])).toThrow(
+      new RangeError("fitTemperatureLaw: rows must differ in temperatureC, got 300 s at 20 and 300 s at 20"),
+    );
     expect(() => f([row, { temperatureC: 24, timeS: 301 }])).toThrow(
-      new RangeError("fitTemperatureLaw: rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 301 s at 24 and 300 s at 20"),
+      new RangeError(
+        "fitTemperatureLaw: rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 301 s at 24 and 300 s at 20",
+      ),
     );
     expect(() => f([row, { temperatureC: 24, timeS: 60 }])).toThrow(
       /^fitTemperatureLaw: rows must give at most 200 kJ\/mol, got 291\.\d kJ\/mol$/,
@@ -225,29 +328,46 @@ describe("fitTemperatureLaw", () => {
 
 describe("handbookTemperatureLaw and genericTemperatureLaw", () => {
   const developers: readonly HandbookDeveloper[] = [
-    "metol", "hydroquinone", "metol-hydroquinone", "metol-hydroquinone-borax", "phenidone-ascorbate", "pyro", "pyro-ammonia",
-    "pyro-metol", "chlorhydroquinone-metol", "glycin", "p-aminophenol",
+    "metol",
+    "hydroquinone",
+    "metol-hydroquinone",
+    "metol-hydroquinone-borax",
+    "phenidone-ascorbate",
+    "pyro",
+    "pyro-ammonia",
+    "pyro-metol",
+    "chlorhydroquinone-metol",
+    "glycin",
+    "p-aminophenol",
   ];
   it.each(developers)("%s is a law with a spread and a source", (developer) => {
     const law = handbookTemperatureLaw(developer);
     expect(law.kind).toBe("coefficient");
     expect(temperatureFactor(law, 20, 18)).toBeGreaterThan(1);
-    // 10 to 25 % of the ratio: never narrower than the scatter between two films, never so wide that it says nothing.
+    // 10 to 25 % of the ratio: never narrower than the scatter between two films, never so wide that it says
+    // nothing.
     expect(law.sdRatio! / law.ratio).toBeGreaterThan(0.1);
     expect(law.sdRatio! / law.ratio).toBeLessThan(0.25);
     expect(law.sources!.join("; ")).toMatch(/\d{4}|from memory|Kodak|attributed/);
   });
   it("refuses what it does not know", () => {
     expect(() => handbookTemperatureLaw(anyOf("coffee"))).toThrow(
-      new RangeError(`handbookTemperatureLaw: developer must be one of ${developers.join(", ")}, got "coffee"`),
+      new RangeError(
+        `handbookTemperatureLaw: developer must be one of ${developers.join(", ")}, got "coffee"`,
+      ),
     );
     expect(() => handbookTemperatureLaw(anyOf(undefined))).toThrow(
       new TypeError("handbookTemperatureLaw: developer must be text, got undefined"),
     );
   });
   it("the default is wide on purpose", () => {
-    expect(genericTemperatureLaw).toMatchObject({ kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 21.5 });
-    // 30 to 95 kJ/mol is what published tables show: the central 90 % of the law, to within 5 kJ/mol at either end.
+    expect(genericTemperatureLaw).toMatchObject({
+      kind: "arrhenius",
+      activationEnergyKJPerMol: 60,
+      sdKJPerMol: 21.5,
+    });
+    // 30 to 95 kJ/mol is what published tables show: the central 90 % of the law, to within 5 kJ/mol at
+    // either end.
     const { activationEnergyKJPerMol: energy, sdKJPerMol: sd = 0 } = genericTemperatureLaw;
     expect(energy - 1.645 * sd).toBeLessThan(30);
     expect(energy - 1.645 * sd).toBeGreaterThan(20);

@@ -1,6 +1,6 @@
 /*
- * Prints the number of tests from the runner's own JSON report, alone on a line, and fails when any failed or none ran.
- * Usage: node test/tools/count.mjs reports/vitest.json
+ * Prints the number of tests from the runner's own JSON report, alone on a line, and fails when any failed or
+ * none ran. Usage: node test/tools/count.mjs reports/vitest.json
  */
 import { readFileSync } from "node:fs";
 

@@ -1,6 +1,7 @@
 /*
- * Refuses a release that is not ready, before anything is published. Usage: node test/tools/release.mjs TAG [OWNER/NAME]
- * With the name of the repository that publishes, package.json has to name it too: provenance is refused otherwise.
+ * Refuses a release that is not ready, before anything is published. Usage: node test/tools/release.mjs TAG
+ * [OWNER/NAME] With the name of the repository that publishes, package.json has to name it too: provenance is
+ * refused otherwise.
  */
 import { readFileSync } from "node:fs";
 
@@ -14,11 +15,22 @@ const need = (holds, text) => void (holds || problems.push(text));
 need(tag === `v${version}`, `the tag is ${tag}, package.json says ${version}: they must agree`);
 need(lock.version === version, `package-lock.json says ${lock.version}: run npm install`);
 const heading = new RegExp(`^## \\[${version.replaceAll(".", "\\.")}\\] - \\d{4}-\\d{2}-\\d{2}$`, "m");
-need(heading.test(readFileSync("CHANGELOG.md", "utf8")), `CHANGELOG.md has no section "## [${version}] - YYYY-MM-DD"`);
-need(readFileSync("CITATION.cff", "utf8").includes(`\nversion: ${version}\n`), `CITATION.cff does not say "version: ${version}"`);
+need(
+  heading.test(readFileSync("CHANGELOG.md", "utf8")),
+  `CHANGELOG.md has no section "## [${version}] - YYYY-MM-DD"`,
+);
+need(
+  readFileSync("CITATION.cff", "utf8").includes(`\nversion: ${version}\n`),
+  `CITATION.cff does not say "version: ${version}"`,
+);
 if (repository !== undefined) {
   const named = manifest.repository?.url ?? manifest.repository ?? "";
-  need(String(named).replace(/\.git$/, "").endsWith(`/${repository}`), `package.json must name its repository, ${repository}, for provenance`);
+  need(
+    String(named)
+      .replace(/\.git$/, "")
+      .endsWith(`/${repository}`),
+    `package.json must name its repository, ${repository}, for provenance`,
+  );
 }
 for (const problem of problems) console.log(`not ready: ${problem}`);
 if (problems.length > 0) process.exitCode = 1;

@@ -2,26 +2,39 @@
  * Room: reference. The agitation room against published ratios and practice.
  */
 import { describe, expect, it } from "vitest";
-import { agitationFactor, agitationLogSd, compensate, dilutionFactor, dilutionLogSd, handbookDilutionLaw } from "../../../src/index.js";
+import {
+  agitationFactor,
+  agitationLogSd,
+  compensate,
+  dilutionFactor,
+  dilutionLogSd,
+  handbookDilutionLaw,
+} from "../../../src/index.js";
 import * as published from "../agitation.js";
 import { timeTables } from "../temperature.js";
 import { eachRow } from "./ledger.js";
 
 export function checkAgitation(): void {
-  it.each(published.agitationRatios)("$id: the printed ratio lies in the generic law's 90 % interval", (record) => {
-    eachRow(record, ({ from, to, low, high }) => {
-      const factor = agitationFactor(from, to);
-      const spread = Math.exp(1.6449 * agitationLogSd(from, to));
-      expect(factor / spread).toBeLessThanOrEqual(low);
-      expect(factor * spread).toBeGreaterThanOrEqual(high);
-    });
-  });
+  it.each(published.agitationRatios)(
+    "$id: the printed ratio lies in the generic law's 90 % interval",
+    (record) => {
+      eachRow(record, ({ from, to, low, high }) => {
+        const factor = agitationFactor(from, to);
+        const spread = Math.exp(1.6449 * agitationLogSd(from, to));
+        expect(factor / spread).toBeLessThanOrEqual(low);
+        expect(factor * spread).toBeGreaterThanOrEqual(high);
+      });
+    },
+  );
 
   it("AGI-013: the law itself stands in the ranges of common practice", () => {
-    eachRow(published.agitationRatios.find(({ id }) => id === "AGI-013")!, ({ from, to, low, high }) => {
-      expect(agitationFactor(from, to)).toBeGreaterThan(low);
-      expect(agitationFactor(from, to)).toBeLessThan(high);
-    });
+    eachRow(
+      published.agitationRatios.find(({ id }) => id === "AGI-013")!,
+      ({ from, to, low, high }) => {
+        expect(agitationFactor(from, to)).toBeGreaterThan(low);
+        expect(agitationFactor(from, to)).toBeLessThan(high);
+      },
+    );
   });
 
   it("AGI-014: an hour of stand at 1+100 replaces 10 to 15 minutes at 1+50", () => {
@@ -40,7 +53,8 @@ export function checkAgitation(): void {
 
   it("AGI-011: compensate cautions under five minutes, and not at five", () => {
     eachRow(published.shortestTime, ({ minutes }) => {
-      const codes = (timeS: number): readonly string[] => compensate({ timeS, temperatureC: 20 }, {}).cautions.map(({ code }) => code);
+      const codes = (timeS: number): readonly string[] =>
+        compensate({ timeS, temperatureC: 20 }, {}).cautions.map(({ code }) => code);
       expect(codes(minutes * 60 - 1)).toContain("short-time");
       expect(codes(minutes * 60)).not.toContain("short-time");
     });
@@ -48,7 +62,8 @@ export function checkAgitation(): void {
 
   describe("AGI-005: D-76 in a rotary tube", () => {
     it("is the column of the temperature tables, cell by cell", () => {
-      const column = (id: string): readonly number[] => timeTables.find((table) => table.id === id)!.rows.map(({ minutes }) => minutes);
+      const column = (id: string): readonly number[] =>
+        timeTables.find((table) => table.id === id)!.rows.map(({ minutes }) => minutes);
       const [film100, film400] = [column("kodak-f32-rotary-d76-tm100"), column("kodak-f32-rotary-d76-tm400")];
       eachRow(published.rotaryStock, (row, i) => {
         expect(row.film100).toBe(film100[i]);

@@ -25,7 +25,8 @@ import { genuine } from "./temperature.js";
 
 const rowsOf = (series: published.DilutionSeries): readonly DilutionRow[] =>
   series.rows.map(({ dilution, minutes }) => ({ dilution, timeS: minutes * 60 }));
-const uncertain = ({ provenance }: { readonly provenance: string }): boolean => provenance.endsWith("uncertain");
+const uncertain = ({ provenance }: { readonly provenance: string }): boolean =>
+  provenance.endsWith("uncertain");
 const exponentOf = (rows: readonly DilutionRow[]): number => fitDilutionLaw(rows).law.exponent;
 
 /** Whether some exponent meets every row to within half a step of `halfMin` minutes. */
@@ -43,7 +44,9 @@ function somePower(series: published.DilutionSeries, halfMin: number): boolean {
 }
 
 /** Pairs whose exponent lies outside a law's 90 % interval. */
-function outside(lawOf: (series: published.DilutionSeries) => { readonly exponent: number; readonly sd?: number }): readonly string[] {
+function outside(
+  lawOf: (series: published.DilutionSeries) => { readonly exponent: number; readonly sd?: number },
+): readonly string[] {
   return published.dilutionSeries
     .filter((series) => !uncertain(series))
     .flatMap((series) =>
@@ -64,7 +67,9 @@ export function checkDilution(): void {
     it("as a table law gives the ratio of every two rows to the last bit", () => {
       eachRow(series, (from, i) => {
         for (const to of series.rows)
-          expect(dilutionFactor(from.dilution, to.dilution, law)).toBe(to === from ? 1 : (to.minutes * 60) / rows[i]!.timeS);
+          expect(dilutionFactor(from.dilution, to.dilution, law)).toBe(
+            to === from ? 1 : (to.minutes * 60) / rows[i]!.timeS,
+          );
       });
     });
     it("gives the exponents that were worked out apart from this package", () => {
@@ -77,7 +82,13 @@ export function checkDilution(): void {
         expect(Math.abs(exponentOf([rows[0]!, rows[i]!]) - series.exponents[i - 1]!)).toBeLessThan(0.00051);
         const power: DilutionLaw = { kind: "power", exponent: series.exponents[i - 1]! };
         // Half a unit of n's third decimal is 0.05 % at ten times the water.
-        expect(Math.abs((series.rows[0]!.minutes * dilutionFactor(series.rows[0]!.dilution, row.dilution, power)) / row.minutes - 1)).toBeLessThan(0.001);
+        expect(
+          Math.abs(
+            (series.rows[0]!.minutes * dilutionFactor(series.rows[0]!.dilution, row.dilution, power)) /
+              row.minutes -
+              1,
+          ),
+        ).toBeLessThan(0.001);
       });
     });
     it("lies between its neighbours where the table is read between its rows", () => {
@@ -93,7 +104,8 @@ export function checkDilution(): void {
   });
 
   describe("what follows a power of concentration, and what does not", () => {
-    const byId = (id: string): published.DilutionSeries => published.dilutionSeries.find((series) => series.id === id)!;
+    const byId = (id: string): published.DilutionSeries =>
+      published.dilutionSeries.find((series) => series.id === id)!;
     it("T-MAX at four dilutions follows none, to half a minute and more", () => {
       // F-32 rounds to half minutes here: a law may miss by 0.25 min. No power comes within 0.5 min.
       for (const id of ["DIL-011", "DIL-012"]) {
@@ -112,15 +124,20 @@ export function checkDilution(): void {
 
   describe("spreads of the laws", () => {
     it("the generic law's 90 % interval, 0.27 to 1.33, admits all but three published pairs", () => {
-      // One concentrate on one film is printed at n = 1.40 (on another at 1.30, inside), and two of the pyro pairs at 1.47 and 1.71: alkali
+      // One concentrate on one film is printed at n = 1.40 (on another at 1.30, inside), and two of the pyro
+      // pairs at 1.47 and 1.71: alkali
       // falls with the agent there, and the pyro family has a law of its own.
       expect(outside(() => genericDilutionLaw)).toEqual(["DIL-034 1+14"]);
       const high = genericDilutionLaw.exponent + 1.6449 * genericDilutionLaw.sd!;
-      expect(published.pyroPairs.filter(({ exponent }) => exponent > high).map(({ id }) => id)).toEqual(["DIL-005", "DIL-006"]);
+      expect(published.pyroPairs.filter(({ exponent }) => exponent > high).map(({ id }) => id)).toEqual([
+        "DIL-005",
+        "DIL-006",
+      ]);
     });
     it("the families' 90 % intervals admit the pairs, and the exceptions have names", () => {
       expect(outside(({ family }) => handbookDilutionLaw(family))).toEqual([
-        // a phenidone developer of its own kind: 0.91 against 0.52 ± 0.20 for the sulphite-rich stocks it is sold among
+        // a phenidone developer of its own kind: 0.91 against 0.52 ± 0.20 for the sulphite-rich stocks it is
+        // sold among
         "DIL-023 1+1",
         // 1.40 against 0.95 ± 0.41 for the concentrates
         "DIL-034 1+14",
@@ -131,7 +148,10 @@ export function checkDilution(): void {
   describe.each(published.stockAndHalf)("$id: stock and 1+1 at four temperatures", (record) => {
     it("gives the printed n at each temperature", () => {
       eachRow(record, ({ stockMin, halfMin, ratio, n }) => {
-        const rows = [{ dilution: "stock", timeS: stockMin * 60 }, { dilution: "1+1", timeS: halfMin * 60 }];
+        const rows = [
+          { dilution: "stock", timeS: stockMin * 60 },
+          { dilution: "1+1", timeS: halfMin * 60 },
+        ];
         expect(dilutionFactor("stock", "1+1", { kind: "table", rows })).toBe(halfMin / stockMin);
         expect(Math.abs(halfMin / stockMin - ratio)).toBeLessThan(0.00051);
         expect(Math.abs(exponentOf(rows) - n)).toBeLessThan(0.00051);
@@ -141,7 +161,9 @@ export function checkDilution(): void {
       const columns = [record.rows.map((row) => row.stockMin), record.rows.map((row) => row.halfMin)];
       const energies = columns.map(
         (column) =>
-          fitTemperatureLaw(record.rows.map(({ temperatureC }, i) => ({ temperatureC, timeS: column[i]! * 60 }))).law.activationEnergyKJPerMol,
+          fitTemperatureLaw(
+            record.rows.map(({ temperatureC }, i) => ({ temperatureC, timeS: column[i]! * 60 })),
+          ).law.activationEnergyKJPerMol,
       );
       expect(energies[0]).toBeCloseTo(record.energies[0], 0);
       expect(energies[1]).toBeCloseTo(record.energies[1], 0);
@@ -152,7 +174,9 @@ export function checkDilution(): void {
     });
     it("lies in the family's 90 % interval, but for one cell at its edge", () => {
       const { exponent, sd = 0 } = handbookDilutionLaw("ascorbate-stock");
-      const out = record.rows.filter(({ n }) => Math.abs(n - exponent) > 1.6449 * sd).map(({ temperatureC }) => temperatureC);
+      const out = record.rows
+        .filter(({ n }) => Math.abs(n - exponent) > 1.6449 * sd)
+        .map(({ temperatureC }) => temperatureC);
       // 0.848 at 24 °C of DIL-017 against 0.6 ± 0.247.
       expect(out).toEqual(record.id === "DIL-017" ? [24] : []);
     });
@@ -161,7 +185,15 @@ export function checkDilution(): void {
   it("the handbook's ratio for XTOL is the mean of these four columns", () => {
     const logs = published.stockAndHalf.flatMap(({ rows }) =>
       (["stockMin", "halfMin"] as const).map((column) =>
-        Math.log(asCoefficientLaw(fitTemperatureLaw(rows.map((row) => ({ temperatureC: row.temperatureC, timeS: row[column] * 60 }))).law, 17, 27).ratio),
+        Math.log(
+          asCoefficientLaw(
+            fitTemperatureLaw(
+              rows.map((row) => ({ temperatureC: row.temperatureC, timeS: row[column] * 60 })),
+            ).law,
+            17,
+            27,
+          ).ratio,
+        ),
       ),
     );
     // 2.25 with °C as printed, 2.32 with °F as printed, whose °C is not whole: 2.3 stands between.
@@ -172,11 +204,16 @@ export function checkDilution(): void {
   it("all tables fitted one by one run from 25 to 76 kJ/mol, 51 on average, as the generic law says", () => {
     const energies = [
       ...genuine.map((table) => fitTemperatureLaw(tableRows(table)).law.activationEnergyKJPerMol),
-      ...published.stockAndHalf.slice(1).flatMap(({ rows }) =>
-        (["stockMin", "halfMin"] as const).map(
-          (column) => fitTemperatureLaw(rows.map((row) => ({ temperatureC: row.temperatureC, timeS: row[column] * 60 }))).law.activationEnergyKJPerMol,
+      ...published.stockAndHalf
+        .slice(1)
+        .flatMap(({ rows }) =>
+          (["stockMin", "halfMin"] as const).map(
+            (column) =>
+              fitTemperatureLaw(
+                rows.map((row) => ({ temperatureC: row.temperatureC, timeS: row[column] * 60 })),
+              ).law.activationEnergyKJPerMol,
+          ),
         ),
-      ),
     ];
     expect(energies.length).toBe(17);
     expect(Math.min(...energies)).toBeCloseTo(25, 0);
@@ -193,7 +230,9 @@ export function checkDilution(): void {
     eachRow(record, (row, i) => {
       // The strength is printed to three figures (0.833), which moves n by up to 0.0025 over so short a step.
       expect(Math.abs(fitted - record.exponent)).toBeLessThan(0.003);
-      expect(dilutionFactor(rows[0]!.dilution, rows[i]!.dilution, { kind: "table", rows })).toBe(row.minutes / record.rows[0]!.minutes);
+      expect(dilutionFactor(rows[0]!.dilution, rows[i]!.dilution, { kind: "table", rows })).toBe(
+        row.minutes / record.rows[0]!.minutes,
+      );
     });
     const { exponent, sd = 0 } = handbookDilutionLaw("pyro");
     expect(Math.abs(record.exponent - exponent)).toBeLessThan(1.6449 * sd);
@@ -203,7 +242,10 @@ export function checkDilution(): void {
     const seriesOf = (name: string, film: number): published.DilutionSeries =>
       published.dilutionSeries.find(({ about }) => about.startsWith(`${name} Developer; T-MAX ${film}`))!;
     eachRow(published.rotaryAt24, ({ series, dilution, film100, film400 }) => {
-      for (const [film, minutes] of [[100, film100], [400, film400]] as const) {
+      for (const [film, minutes] of [
+        [100, film100],
+        [400, film400],
+      ] as const) {
         const one = seriesOf(series, film);
         const law: DilutionLaw = { kind: "table", rows: rowsOf(one) };
         expect(one.rows[0]!.minutes * dilutionFactor("1+4", dilution, law)).toBeCloseTo(minutes, 12);
@@ -215,16 +257,29 @@ export function checkDilution(): void {
     eachRow(record, ({ diluted, time }) => {
       const to = { stockParts: 1, waterParts: 2 * diluted - 1 };
       expect(dilutionFactor("1+1", to, { kind: "power", exponent: 1 })).toBeCloseTo(time, 12);
-      if (record.id === "DIL-002") expect(dilutionFactor("1+1", to, handbookDilutionLaw("glycin"))).toBeCloseTo(time, 12);
+      if (record.id === "DIL-002")
+        expect(dilutionFactor("1+1", to, handbookDilutionLaw("glycin"))).toBeCloseTo(time, 12);
       else
-        expect(Math.abs(Math.log(dilutionFactor("1+1", to) / time))).toBeLessThan(1.6449 * dilutionLogSd("1+1", to, genericDilutionLaw));
+        expect(Math.abs(Math.log(dilutionFactor("1+1", to) / time))).toBeLessThan(
+          1.6449 * dilutionLogSd("1+1", to, genericDilutionLaw),
+        );
     });
   });
 
   it.each(published.dilutionRules)("$id: the family's law keeps the rule", (record) => {
     eachRow(record, ({ from, to, low, high, n }) => {
-      expect(exponentOf([{ dilution: from, timeS: 600 }, { dilution: to, timeS: 600 * low }])).toBeCloseTo(n[0], 3);
-      expect(exponentOf([{ dilution: from, timeS: 600 }, { dilution: to, timeS: 600 * high }])).toBeCloseTo(n[1], 3);
+      expect(
+        exponentOf([
+          { dilution: from, timeS: 600 },
+          { dilution: to, timeS: 600 * low },
+        ]),
+      ).toBeCloseTo(n[0], 3);
+      expect(
+        exponentOf([
+          { dilution: from, timeS: 600 },
+          { dilution: to, timeS: 600 * high },
+        ]),
+      ).toBeCloseTo(n[1], 3);
       const law = handbookDilutionLaw(record.family);
       const factor = dilutionFactor(from, to, law);
       const spread = Math.exp(1.6449 * dilutionLogSd(from, to, law));
@@ -254,10 +309,17 @@ export function checkDilution(): void {
     eachRow(published.furthestDilution, ({ furthest, further, series }) => {
       const listed = published.dilutionSeries.find(({ id }) => id === series);
       const rows =
-        listed === undefined ? [{ dilution: "stock", timeS: 360 }, { dilution: "1+1", timeS: 525 }] : rowsOf(listed);
+        listed === undefined
+          ? [
+              { dilution: "stock", timeS: 360 },
+              { dilution: "1+1", timeS: 525 },
+            ]
+          : rowsOf(listed);
       const known = { timeS: rows[0]!.timeS, temperatureC: 24, dilution: rows[0]!.dilution };
       const codes = (dilution: string): readonly string[] =>
-        compensate(known, { dilution }, { dilution: { kind: "table", rows } }).cautions.map(({ code }) => code);
+        compensate(known, { dilution }, { dilution: { kind: "table", rows } }).cautions.map(
+          ({ code }) => code,
+        );
       expect(codes(furthest)).not.toContain("outside-table");
       expect(codes(further)).toContain("outside-table");
     });
@@ -267,7 +329,8 @@ export function checkDilution(): void {
     eachRow(record, ({ family, dilution, mlPerRoll }) => {
       const { stockParts, waterParts } = parseDilution(dilution);
       const totalMl = (mlPerRoll * (stockParts + waterParts)) / stockParts;
-      const ask = (ml: number): readonly unknown[] => stockCautions({ dilution, totalMl: ml, areaCm2: 516.128, family });
+      const ask = (ml: number): readonly unknown[] =>
+        stockCautions({ dilution, totalMl: ml, areaCm2: 516.128, family });
       expect(ask(totalMl * 1.001)).toEqual([]);
       // The handbook prints 118 ml for 118.5: half a per cent.
       expect(ask(totalMl * 0.99)).toMatchObject([{ code: "too-little-stock", severity: "warn" }]);

@@ -1,8 +1,14 @@
 /*
- * Room: reference. What the checks share: tables in s and °C, a fitted law set against its own table, and the laws that meet every
- * row of a table within its rounding.
+ * Room: reference. What the checks share: tables in s and °C, a fitted law set against its own table, and the
+ * laws that meet every row of a table within its rounding.
  */
-import { fahrenheitToCelsius, fitTemperatureLaw, temperatureFactor, type TemperatureLaw, type TemperatureRow } from "../../../src/index.js";
+import {
+  fahrenheitToCelsius,
+  fitTemperatureLaw,
+  temperatureFactor,
+  type TemperatureLaw,
+  type TemperatureRow,
+} from "../../../src/index.js";
 import type { TimeTable } from "../temperature.js";
 
 /** Any reading in °C. */
@@ -12,11 +18,19 @@ export function celsius(temperature: number, unit: "F" | "C"): number {
 
 /** The rows of a printed table in s and °C. */
 export function rowsOf(table: TimeTable): readonly TemperatureRow[] {
-  return table.rows.map(({ temperature, minutes }) => ({ temperatureC: celsius(temperature, table.unit), timeS: minutes * 60 }));
+  return table.rows.map(({ temperature, minutes }) => ({
+    temperatureC: celsius(temperature, table.unit),
+    timeS: minutes * 60,
+  }));
 }
 
-/** The times that the least-squares law of a table gives at its own rows: the law through the mean of ln t. */
-export function fittedTimes(rows: readonly TemperatureRow[], law: TemperatureLaw = fitTemperatureLaw(rows).law): readonly number[] {
+/**
+ * The times that the least-squares law of a table gives at its own rows: the law through the mean of ln t.
+ */
+export function fittedTimes(
+  rows: readonly TemperatureRow[],
+  law: TemperatureLaw = fitTemperatureLaw(rows).law,
+): readonly number[] {
   const shape = rows.map(({ temperatureC }) => temperatureFactor(law, 20, temperatureC));
   const level = rows.reduce((sum, { timeS }, i) => sum + Math.log(timeS / shape[i]!), 0) / rows.length;
   return shape.map((factor) => factor * Math.exp(level));
@@ -35,7 +49,10 @@ export function meetsAll(rows: readonly TemperatureRow[], halfS: number, law: Te
 }
 
 /** The lowest and highest of a family of laws that meet every row, or none. */
-export function range(values: readonly number[], meets: (value: number) => boolean): readonly [number, number] | undefined {
+export function range(
+  values: readonly number[],
+  meets: (value: number) => boolean,
+): readonly [number, number] | undefined {
   const good = values.filter(meets);
   return good.length > 0 ? [good[0]!, good[good.length - 1]!] : undefined;
 }
@@ -43,7 +60,14 @@ export function range(values: readonly number[], meets: (value: number) => boole
 /** Activation energies from 0 to 200 kJ/mol. */
 export const ENERGIES: readonly number[] = Array.from({ length: 401 }, (_, i) => i / 2);
 
-/** The range of activation energies that meet every row to within `halfS`, in steps of 0.5 kJ/mol, or none. */
-export function energiesWithin(rows: readonly TemperatureRow[], halfS: number): readonly [number, number] | undefined {
-  return range(ENERGIES, (activationEnergyKJPerMol) => meetsAll(rows, halfS, { kind: "arrhenius", activationEnergyKJPerMol }));
+/**
+ * The range of activation energies that meet every row to within `halfS`, in steps of 0.5 kJ/mol, or none.
+ */
+export function energiesWithin(
+  rows: readonly TemperatureRow[],
+  halfS: number,
+): readonly [number, number] | undefined {
+  return range(ENERGIES, (activationEnergyKJPerMol) =>
+    meetsAll(rows, halfS, { kind: "arrhenius", activationEnergyKJPerMol }),
+  );
 }

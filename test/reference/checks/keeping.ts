@@ -1,5 +1,6 @@
 /*
- * Room: reference. Keeping limits as printed, and the test in which an alkaline bath of vitamin C dies at once.
+ * Room: reference. Keeping limits as printed, and the test in which an alkaline bath of vitamin C dies at
+ * once.
  */
 import { convert } from "convert";
 import { describe, expect, it } from "vitest";
@@ -16,16 +17,23 @@ const limitOf = (developer: string, storage: string): number =>
   handbookKeeping.find((one) => one.developer === developer && one.storage === storage)!.limitH;
 
 export function checkKeeping(): void {
-  it.each(published.keepingLimits)("$id: the handbook's limit is the printed one, or lies in the printed range", (record) => {
-    eachRow(record, ({ developer, storage, low, high, unit }) => {
-      const keepingLimitH = limitOf(developer, storage);
-      expect(keepingLimitH).toBeGreaterThanOrEqual(hours(low, unit) - 1e-9);
-      expect(keepingLimitH).toBeLessThanOrEqual(hours(high, unit) + 1e-9);
-      // A limit is a limit: nothing slows down before it, and past it the bath is not used.
-      expect(bathVerdict({ ageH: keepingLimitH, keepingLimitH })).toEqual({ verdict: "usable", factor: 1, cautions: [] });
-      expect(bathVerdict({ ageH: keepingLimitH * 1.001, keepingLimitH }).verdict).toBe("discard");
-    });
-  });
+  it.each(published.keepingLimits)(
+    "$id: the handbook's limit is the printed one, or lies in the printed range",
+    (record) => {
+      eachRow(record, ({ developer, storage, low, high, unit }) => {
+        const keepingLimitH = limitOf(developer, storage);
+        expect(keepingLimitH).toBeGreaterThanOrEqual(hours(low, unit) - 1e-9);
+        expect(keepingLimitH).toBeLessThanOrEqual(hours(high, unit) + 1e-9);
+        // A limit is a limit: nothing slows down before it, and past it the bath is not used.
+        expect(bathVerdict({ ageH: keepingLimitH, keepingLimitH })).toEqual({
+          verdict: "usable",
+          factor: 1,
+          cautions: [],
+        });
+        expect(bathVerdict({ ageH: keepingLimitH * 1.001, keepingLimitH }).verdict).toBe("discard");
+      });
+    },
+  );
 
   it("KEP-001 and KEP-002: one bath keeps 256 times as long as the other", () => {
     expect(limitOf("chlorhydroquinone-metol", "open") / limitOf("pyro-metol", "open")).toBeCloseTo(256, 9);
@@ -41,18 +49,25 @@ export function checkKeeping(): void {
           expect(bathVerdict({ ageH, age: law }).verdict).toBe("usable");
         } else {
           expect(() => ageFactor(law, ageH)).toThrow(RangeError);
-          expect(bathVerdict({ ageH, age: law })).toMatchObject({ verdict: "discard", cautions: [{ code: "bath-past-life", severity: "stop" }] });
+          expect(bathVerdict({ ageH, age: law })).toMatchObject({
+            verdict: "discard",
+            cautions: [{ code: "bath-past-life", severity: "stop" }],
+          });
           const { cautions } = compensate({ timeS: 600, temperatureC: 20 }, { ageH }, { age: law });
-          expect(cautions.filter(({ severity }) => severity === "stop").map(({ code }) => code)).toContain("bath-past-life");
+          expect(cautions.filter(({ severity }) => severity === "stop").map(({ code }) => code)).toContain(
+            "bath-past-life",
+          );
         }
       });
     });
     it("no half-life gives that shape", () => {
-      // Full to 1.5 h means at most a change that shows, 5 %; a half-life that slow is at 9 % after 2.5 h, and black was not reached.
+      // Full to 1.5 h means at most a change that shows, 5 %; a half-life that slow is at 9 % after 2.5 h,
+      // and black was not reached.
       for (let halfLifeH = 0.1; halfLifeH < 200; halfLifeH *= 1.1) {
         const slow: AgeLaw = { kind: "half-life", halfLifeH };
         const [early, late] = [2 ** (1.5 / halfLifeH), 2 ** (2.5 / halfLifeH)];
-        if (2.5 / halfLifeH <= 10) expect([ageFactor(slow, 1.5), ageFactor(slow, 2.5)]).toEqual([early, late]);
+        if (2.5 / halfLifeH <= 10)
+          expect([ageFactor(slow, 1.5), ageFactor(slow, 2.5)]).toEqual([early, late]);
         expect(early <= 1.05 && late >= 1.5).toBe(false);
       }
     });

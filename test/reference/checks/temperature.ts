@@ -52,14 +52,16 @@ export function checkTimeTables(): void {
 
     it("is met by some one law within its rounding", () => {
       const energies = energiesWithin(rows, half);
-      // The x-ray column prints quarters, but no law meets its rows to an eighth of a minute: 0.162 min is what it takes.
+      // The x-ray column prints quarters, but no law meets its rows to an eighth of a minute: 0.162 min is
+      // what it takes.
       if (table.id === "xray-to33b-normal") {
         expect(energies).toBeUndefined();
         expect(energiesWithin(rows, 0.16 * 60)).toBeUndefined();
         expect(energiesWithin(rows, 0.165 * 60)).toBeDefined();
       } else {
         expect(energies).toBeDefined();
-        // Where least squares itself misses a row by a hair more than its rounding, its energy need not be in the range.
+        // Where least squares itself misses a row by a hair more than its rounding, its energy need not be in
+        // the range.
         if (table.fitMissesByMin !== undefined) return;
         const { activationEnergyKJPerMol } = fitTemperatureLaw(rows).law;
         expect(activationEnergyKJPerMol).toBeGreaterThanOrEqual(energies![0]);
@@ -86,18 +88,24 @@ export function checkTimeTables(): void {
       eachRow(table, (_, i) => {
         const { temperatureC, timeS } = rows[i]!;
         const factor = temperatureFactor(genericTemperatureLaw, first.temperatureC, temperatureC);
-        const spread = Math.exp(1.6449 * temperatureLogSd(genericTemperatureLaw, first.temperatureC, temperatureC));
+        const spread = Math.exp(
+          1.6449 * temperatureLogSd(genericTemperatureLaw, first.temperatureC, temperatureC),
+        );
         expect(timeS + half).toBeGreaterThanOrEqual(((first.timeS - half) * factor) / spread);
         expect(timeS - half).toBeLessThanOrEqual((first.timeS + half) * factor * spread);
       });
       const found = fitTemperatureLaw(rows).law.activationEnergyKJPerMol;
-      expect(Math.abs(found - genericTemperatureLaw.activationEnergyKJPerMol)).toBeLessThan(1.6449 * genericTemperatureLaw.sdKJPerMol!);
+      expect(Math.abs(found - genericTemperatureLaw.activationEnergyKJPerMol)).toBeLessThan(
+        1.6449 * genericTemperatureLaw.sdKJPerMol!,
+      );
     });
 
     it("gives the ratios over 10 °C that were worked out apart from this package", () => {
       const ends = asCoefficientLaw({ kind: "table", rows }, first.temperatureC, last.temperatureC);
       // Printed to two decimals, from temperatures rounded to 0.01 °C.
-      expect(Math.abs(ends.ratio ** (10 / ends.intervalC) - table.ratioPer10C.endPoints)).toBeLessThan(0.0075);
+      expect(Math.abs(ends.ratio ** (10 / ends.intervalC) - table.ratioPer10C.endPoints)).toBeLessThan(
+        0.0075,
+      );
       // Theirs is a line in °C, ours in 1/T: over 10 °C around the table's middle the two agree to 1.5 %.
       const middle = (first.temperatureC + last.temperatureC) / 2;
       const ours = asCoefficientLaw(fitTemperatureLaw(rows).law, middle - 5, middle + 5).ratio;
@@ -119,9 +127,15 @@ export function checkTimeTables(): void {
     expect(stated.length).toBe(10);
     for (const table of stated) {
       const rows = rowsOf(table);
-      const found = range(ratios, (ratio) => meetsAll(rows, table.halfStepMin * 60, { kind: "coefficient", ratio, intervalC: 10 }));
-      expect(Math.abs(found![0] - table.ratioPer10C.withinRounding![0]), table.id).toBeLessThanOrEqual(0.0201);
-      expect(Math.abs(found![1] - table.ratioPer10C.withinRounding![1]), table.id).toBeLessThanOrEqual(0.0201);
+      const found = range(ratios, (ratio) =>
+        meetsAll(rows, table.halfStepMin * 60, { kind: "coefficient", ratio, intervalC: 10 }),
+      );
+      expect(Math.abs(found![0] - table.ratioPer10C.withinRounding![0]), table.id).toBeLessThanOrEqual(
+        0.0201,
+      );
+      expect(Math.abs(found![1] - table.ratioPer10C.withinRounding![1]), table.id).toBeLessThanOrEqual(
+        0.0201,
+      );
     }
   });
 }

@@ -1,5 +1,6 @@
 /*
- * Room: reference. The rules of use as they are printed, capacities, replenishment and areas. Units go through an independent converter.
+ * Room: reference. The rules of use as they are printed, capacities, replenishment and areas. Units go
+ * through an independent converter.
  */
 import { convert } from "convert";
 import { describe, expect, it } from "vitest";
@@ -26,10 +27,14 @@ export function checkUse(): void {
       const law = handbookUseLaw(developer);
       const litres = volume === "gallon" ? convert(1, "gallon").to("liter") : 1;
       for (let portions = 0; portions * rolls <= capacityRolls; portions++)
-        expect(useFactor(law, (portions * rolls * ROLL_CM2) / litres)).toBeCloseTo(1 + increase * portions, 9);
+        expect(useFactor(law, (portions * rolls * ROLL_CM2) / litres)).toBeCloseTo(
+          1 + increase * portions,
+          9,
+        );
       const capacity = (capacityRolls * ROLL_CM2) / litres;
       expect(law.capacityCm2PerL).toBeCloseTo(capacity, 6);
-      const verdict = (usedCm2PerL: number): string => bathVerdict({ usedCm2PerL, capacityCm2PerL: law.capacityCm2PerL }).verdict;
+      const verdict = (usedCm2PerL: number): string =>
+        bathVerdict({ usedCm2PerL, capacityCm2PerL: law.capacityCm2PerL }).verdict;
       expect(verdict(capacity * 0.999)).toBe("usable");
       expect(verdict(capacity * 1.001)).toBe("discard");
     });
@@ -45,7 +50,10 @@ export function checkUse(): void {
     const law: UseLaw = handbookUseLaw("metol-hydroquinone-borax-per-film");
     expect(law.growth).toBe("linear");
     expect(useFactor(law, 9 * ROLL_CM2)).toBeCloseTo(published.tenthFilm.linear, 12);
-    expect(useFactor({ ...law, growth: "compound" }, 9 * ROLL_CM2)).toBeCloseTo(published.tenthFilm.compound, 2);
+    expect(useFactor({ ...law, growth: "compound" }, 9 * ROLL_CM2)).toBeCloseTo(
+      published.tenthFilm.compound,
+      2,
+    );
   });
 
   it("EXH-016: the linear rule for XTOL meets the steps where they begin, and runs ahead of them by up to 12 %", () => {
@@ -61,7 +69,8 @@ export function checkUse(): void {
   });
 
   it("EXH-018: added minutes are no factor: what is 31 % of 6.5 min is 15 % of 13", () => {
-    const increases = (minutes: number): readonly number[] => published.addedMinutes.rows.map((row) => row.minutes / minutes);
+    const increases = (minutes: number): readonly number[] =>
+      published.addedMinutes.rows.map((row) => row.minutes / minutes);
     const perL = convert(1, "gallon").to("liter");
     eachRow(published.addedMinutes, ({ first, last, minutes }) => {
       // A linear rule drawn through 6.5 min meets the steps where they begin...
@@ -86,12 +95,17 @@ export function checkUse(): void {
 
   it.each(published.capacities)("$id: a capacity in cm² per litre, and the verdict past it", (record) => {
     eachRow(record, ({ area, areaUnit, volume, volumeUnit, rollsPerL }) => {
-      const areaCm2 = areaUnit === "roll" ? area * filmAreaCm2("120") : convert(area, "square inch").to("square centimeter");
+      const areaCm2 =
+        areaUnit === "roll"
+          ? area * filmAreaCm2("120")
+          : convert(area, "square inch").to("square centimeter");
       const volumeMl = volumeUnit === "gallon" ? convert(volume, "gallon").to("milliliter") : volume;
       const { usedCm2PerL } = bathState({ volumeMl, mixedAtH: 0, processed: [{ atH: 0, areaCm2 }] }, 0);
       // Printed to two or three figures.
       expect(Math.abs(usedCm2PerL / ROLL_CM2 / rollsPerL - 1)).toBeLessThan(0.01);
-      expect(bathVerdict({ usedCm2PerL: usedCm2PerL * 1.0001, capacityCm2PerL: usedCm2PerL }).verdict).toBe("discard");
+      expect(bathVerdict({ usedCm2PerL: usedCm2PerL * 1.0001, capacityCm2PerL: usedCm2PerL }).verdict).toBe(
+        "discard",
+      );
       expect(bathVerdict({ usedCm2PerL, capacityCm2PerL: usedCm2PerL }).verdict).toBe("usable");
     });
   });
@@ -101,7 +115,8 @@ export function checkUse(): void {
       const areaCm2 = convert(squareInches, "square inch").to("square centimeter");
       const printed = replenishmentMl({ mlPerCm2: ml / areaCm2 }, filmAreaCm2("135-36"));
       expect(printed).toBeCloseTo(mlPerRoll, 9);
-      if (key !== null) expect(replenishmentMl(handbookReplenishment[key], filmAreaCm2("135-36"))).toBeCloseTo(printed, 9);
+      if (key !== null)
+        expect(replenishmentMl(handbookReplenishment[key], filmAreaCm2("135-36"))).toBeCloseTo(printed, 9);
     });
   });
 
