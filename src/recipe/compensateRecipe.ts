@@ -9,21 +9,23 @@ import type { Recipe } from "./types.js";
  *
  * @param recipe - a recipe that {@link checkRecipe} has passed
  * @param conditions - what is otherwise today than the recipe says; nothing when left out
- * @returns as `compensate` returns it; a recipe that has been checked always gets a time for its own conditions
+ * @returns as `compensate` returns it; a recipe that has been checked always gets a time for its own
+ * conditions
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a condition that is handed in is out of range, or the brew of a recipe that was not checked
+ * @throws RangeError when a condition that is handed in is out of range, or the brew of a recipe that was not
+ * checked
  *
- * @remarks The baseline's dilution and agitation are those of the recipe where it does not name its own, so that a recipe for one dilution with a
- * time known for another is compensated for the difference. What stops the bath itself stops its time: a brew that cannot develop, a bath past its
- * keeping or its capacity, or twice as slow as fresh. The other cautions about it are those of {@link checkRecipe}.
+ * @remarks The baseline's dilution and agitation are those of the recipe where it does not name its own, so
+ * that a recipe for one dilution with a time known for another is compensated for the difference. What stops
+ * the bath itself stops its time: a brew that cannot develop, a bath past its keeping or its capacity, or
+ * twice as slow as fresh. The other cautions about it are those of {@link checkRecipe}.
  *
  * @example
  * ```ts
  * const recipe = {
- *   schemaVersion: 2, material: { name: "plate" }, developer: { kind: "stock", name: "pyro", dilution: "1+1" },
- *   baseline: { timeS: 360, temperatureC: 18, dilution: "stock" }, knowledge: { dilution: { kind: "power", exponent: 1 } },
- * };
- * compensateRecipe(recipe).timeS // => 720
+ *   schemaVersion: 2, material: { name: "plate" }, developer: { kind: "stock", name: "pyro", dilution: "1+1"
+ * }, baseline: { timeS: 360, temperatureC: 18, dilution: "stock" }, knowledge: { dilution: { kind: "power",
+ * exponent: 1 } }, }; compensateRecipe(recipe).timeS // => 720
  * ```
  */
 export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): Compensation {
@@ -31,7 +33,11 @@ export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): C
   const { temperatureC, ...rest } = conditions;
   // The brew is judged at one temperature: where the bath drifts, at the recipe's.
   const warmth = typeof temperatureC === "number" ? { temperatureC } : {};
-  const now = { ...recipe, conditions: { ...recipe.conditions, ...rest, ...warmth } } as Recipe;
-  const stops = developerCautions(now, answer.cautions, brewCautions(now)).filter(({ severity }) => severity === "stop");
+  const stated = { ...recipe.conditions, ...rest, ...warmth };
+  // Where nothing is stated the bath is the baseline's, and so are the paths of its cautions.
+  const now = Object.keys(stated).length > 0 ? { ...recipe, conditions: stated } : recipe;
+  const stops = developerCautions(now, answer.cautions, brewCautions(now)).filter(
+    ({ severity }) => severity === "stop",
+  );
   return { ...answer, cautions: gravestFirst([...answer.cautions, ...stops]) };
 }
