@@ -10,6 +10,14 @@ export type { TimeEstimate } from "./core/estimate.js";
 export type { Basis, Factor, LawOrigin } from "./core/term.js";
 
 // quantities: times and temperatures in text, °F, film areas
+export {
+  isInputError,
+  inputErrorCodes,
+  type InputError,
+  type InputErrorCode,
+  type InputExpected,
+} from "./core/errors.js";
+export type { Quantity } from "./core/quantity.js";
 export { parseTime } from "./quantities/parseTime.js";
 export { formatTime } from "./quantities/formatTime.js";
 export { roundTime } from "./quantities/roundTime.js";
@@ -56,7 +64,7 @@ export { fitDilutionLaw, type FittedDilutionLaw } from "./dilution/fitDilutionLa
 export type { DilutionFamily } from "./handbook/dilution.js";
 export { handbookDilutionLaw } from "./dilution/handbookDilutionLaw.js";
 export { genericDilutionLaw } from "./dilution/genericDilutionLaw.js";
-export { stockCautions, type StockQuestion } from "./dilution/stockCautions.js";
+export { stockCautions, type StockQuestion } from "./bath/stockCautions.js";
 
 // agitation: time under another agitation
 export { genericAgitationLaw, type Agitation, type AgitationLaw } from "./agitation/agitation.js";
@@ -65,16 +73,16 @@ export { agitationFactor } from "./agitation/agitationFactor.js";
 export { agitationLogSd } from "./agitation/agitationLogSd.js";
 
 // exhaustion: time in a used or old bath, and whether to use it at all
-export { genericUseLaw, useFactor, type UseLaw } from "./exhaustion/useFactor.js";
-export { parseUse } from "./exhaustion/parseUse.js";
-export { useLogSd } from "./exhaustion/useLogSd.js";
-export { ageFactor, type AgeLaw } from "./exhaustion/ageFactor.js";
-export { parseAge } from "./exhaustion/parseAge.js";
-export { ageLogSd } from "./exhaustion/ageLogSd.js";
-export { bathState, type BathLedger } from "./exhaustion/bathState.js";
-export { bathVerdict, type Bath, type BathVerdict } from "./exhaustion/bathVerdict.js";
-export { handbookUseLaw } from "./exhaustion/handbookUseLaw.js";
-export { replenishmentMl } from "./exhaustion/replenishmentMl.js";
+export { genericUseLaw, useFactor, type UseLaw } from "./use/useFactor.js";
+export { parseUse } from "./use/parseUse.js";
+export { useLogSd } from "./use/useLogSd.js";
+export { ageFactor, type AgeLaw } from "./age/ageFactor.js";
+export { parseAge } from "./age/parseAge.js";
+export { ageLogSd } from "./age/ageLogSd.js";
+export { bathState, type BathLedger } from "./bath/bathState.js";
+export { bathVerdict, type Bath, type BathVerdict } from "./bath/bathVerdict.js";
+export { handbookUseLaw } from "./use/handbookUseLaw.js";
+export { replenishmentMl } from "./bath/replenishmentMl.js";
 export {
   handbookKeeping,
   handbookReplenishment,
@@ -82,7 +90,7 @@ export {
   type KeepingLimit,
   type KeepingStorage,
   type UseDeveloper,
-} from "./handbook/exhaustion.js";
+} from "./handbook/use.js";
 
 // contrast: time for a wanted gradient
 export type { GrowthLaw, GrowthSpread } from "./contrast/growth.js";
@@ -97,8 +105,8 @@ export {
   type GrowthPoint,
 } from "./contrast/fitGrowth.js";
 export { growthFromDoubling, type DoublingPair } from "./contrast/growthFromDoubling.js";
-export { pushFactor, pushLogSd } from "./contrast/pushFactor.js";
-export { pushCautions } from "./contrast/pushCautions.js";
+export { pushFactor, pushLogSd } from "./push/pushFactor.js";
+export { pushCautions } from "./push/pushCautions.js";
 export type { CharacteristicCurve, DensityStep } from "./contrast/sensitometry.js";
 export { speedPoint, type SpeedPoint } from "./contrast/speedPoint.js";
 export { averageGradient } from "./contrast/averageGradient.js";
@@ -202,7 +210,7 @@ export { testStripTimes, type TestStripOptions } from "./process/testStripTimes.
 export { fixingTime, type FixingQuestion } from "./process/fixingTime.js";
 export { clearingTimeAt, type ClearingQuestion } from "./process/clearingTimeAt.js";
 export { bathCautions, type BathQuestion } from "./process/bathCautions.js";
-export { describePlan } from "./process/describePlan.js";
+export { describePlan } from "./text/describePlan.js";
 
 // recipe: a written recipe, checked
 export type {
@@ -225,5 +233,5 @@ export {
 } from "./recipe/recipeStandardSchema.js";
 export { formatRecipe } from "./recipe/formatRecipe.js";
 export { compensateRecipe } from "./recipe/compensateRecipe.js";
-export { describeCompensation } from "./recipe/describeCompensation.js";
-export { describeCautions } from "./recipe/describeCautions.js";
+export { describeCompensation } from "./text/describeCompensation.js";
+export { describeCautions } from "./text/describeCautions.js";

@@ -182,7 +182,7 @@ describe("stored knowledge", () => {
   it("of a run with a number that JSON has no text for", () => {
     const run = { timeS: 510, temperatureC: 20, usedCm2PerL: 5n, outcome: { kind: "good" } };
     expect(thrown(() => learn(start, [anyOf(run)]))).toBe(
-      "TypeError: learn: runs[0] usedCm2PerL must be a number, got 5",
+      "TypeError: learn: runs[0].usedCm2PerL must be a number, got 5",
     );
   });
   it("of an unknown emulsion, or a developer that is half hydroquinone", () => {
@@ -297,7 +297,7 @@ describe("an empty cell", () => {
 describe("the image as the clock", () => {
   it("is of no use for a time shorter than any hand", () => {
     expect(thrown(() => appearanceEstimate({ appearanceS: 1e-30, factor: 3 }))).toBe(
-      "RangeError: appearanceEstimate: the spread of ln(time) must be from 0 to 100, got 1.5e+30",
+      "RangeError: appearanceEstimate: seen must leave a spread of ln(time) of at most 100, got 1.5e+30",
     );
   });
   it("checks the time of appearance before it divides by it", () => {

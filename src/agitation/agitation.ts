@@ -59,17 +59,17 @@ export function agitationInterval(where: string, agitation: unknown): number | u
   if (agitation === "stand") return undefined;
   if (typeof agitation === "string") wrongValue(where, '"continuous", "stand" or { everyS }', agitation);
   const everyS = plainObject(where, agitation)["everyS"];
-  return positive(where, everyS, 3600, " s", ".everyS");
+  return positive(where, everyS, 3600, "timeS", "/everyS");
 }
 
 /** Checks a law of agitation and returns it. */
 export function checkedAgitationLaw(where: string, law: AgitationLaw): AgitationLaw {
-  plainObject(where, law, " law");
+  plainObject(where, law, "/law");
   const { shape = 0 } = law;
-  inRange(where, shape, 0, 0.99, "", " law.shape");
-  inRange(where, law.staleLoss, 0, law.shape === undefined ? 0.99 : 10, "", " law.staleLoss");
-  positive(where, law.staleTimeS, 1e5, " s", " law.staleTimeS");
-  inRange(where, law.sdStaleLoss ?? 0, 0, 10, "", " law.sdStaleLoss");
+  inRange(where, shape, 0, 0.99, undefined, "/law/shape");
+  inRange(where, law.staleLoss, 0, law.shape === undefined ? 0.99 : 10, undefined, "/law/staleLoss");
+  positive(where, law.staleTimeS, 1e5, "timeS", "/law/staleTimeS");
+  inRange(where, law.sdStaleLoss ?? 0, 0, 10, undefined, "/law/sdStaleLoss");
   return law;
 }
 

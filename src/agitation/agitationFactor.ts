@@ -37,9 +37,8 @@ export function agitationFactor(
   to: Agitation,
   law: AgitationLaw = genericAgitationLaw,
 ): number {
-  checkedAgitationLaw("agitationFactor:", law);
+  checkedAgitationLaw("agitationFactor", law);
   return (
-    agitationSide("agitationFactor: from", from, law).rate /
-    agitationSide("agitationFactor: to", to, law).rate
+    agitationSide("agitationFactor/from", from, law).rate / agitationSide("agitationFactor/to", to, law).rate
   );
 }

@@ -37,11 +37,11 @@ export function agitationLogSd(
   to: Agitation,
   law: AgitationLaw = genericAgitationLaw,
 ): number {
-  checkedAgitationLaw("agitationLogSd:", law);
+  checkedAgitationLaw("agitationLogSd", law);
   return spreadOfSides(
     law,
-    agitationSide("agitationLogSd: from", from, law),
-    agitationSide("agitationLogSd: to", to, law),
+    agitationSide("agitationLogSd/from", from, law),
+    agitationSide("agitationLogSd/to", to, law),
   );
 }
 

@@ -1,4 +1,4 @@
-import { positive, wrongKind, wrongValue } from "../core/guards.js";
+import { positive, wrongKind, unreadable } from "../core/guards.js";
 import { parseTime } from "../quantities/parseTime.js";
 import type { Agitation } from "./agitation.js";
 
@@ -21,10 +21,11 @@ const FORMS = '"continuous", "stand" or an interval such as "every 30 s"';
  * ```
  */
 export function parseAgitation(text: string): Agitation {
-  if (typeof text !== "string") wrongKind("parseAgitation: text", FORMS, text);
+  if (typeof text !== "string") wrongKind("parseAgitation/text", FORMS, text, { types: ["text"] });
   const lower = text.trim().toLowerCase();
   if (lower === "continuous" || lower === "stand") return lower;
   const interval = /^(?:every\s+)?(\d.*)$/s.exec(lower)?.[1];
-  if (interval === undefined) wrongValue("parseAgitation: text", FORMS, text);
-  return { everyS: positive("parseAgitation: text", parseTime(interval), 3600, " s") };
+  if (interval === undefined)
+    unreadable("parseAgitation/text", "agitation", ["every 30 s", "continuous", "stand"], FORMS, text);
+  return { everyS: positive("parseAgitation/text", parseTime(interval), 3600, "timeS") };
 }

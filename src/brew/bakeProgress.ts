@@ -39,9 +39,9 @@ const BAKING_CARE: Caution = {
  * ```
  */
 export function bakeProgress(input: { readonly beforeG: number; readonly afterG: number }): BakeProgress {
-  const given = plainObject("bakeProgress: input", input);
-  const beforeG = positive("bakeProgress: beforeG", given["beforeG"], MOST, " g");
-  const afterG = inRange("bakeProgress: afterG", given["afterG"], 0, MOST, " g");
+  const given = plainObject("bakeProgress/input", input);
+  const beforeG = positive("bakeProgress/beforeG", given["beforeG"], MOST, "massG");
+  const afterG = inRange("bakeProgress/afterG", given["afterG"], 0, MOST, "massG");
   const raw = (1 - afterG / beforeG) / (1 - CARBONATE_PER_BICARBONATE);
   const cautions: Caution[] = [];
   const odd = (code: string, severity: "warn" | "note", message: string, limit: number): void => {

@@ -40,10 +40,10 @@ function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number
  * ```
  */
 export function bakeTime(input: BakeTimeInput): TimeEstimate {
-  const given = plainObject("bakeTime: input", input);
-  const temperatureC = inRange("bakeTime: temperatureC", given["temperatureC"], 80, 250, " °C");
+  const given = plainObject("bakeTime/input", input);
+  const temperatureC = inRange("bakeTime/temperatureC", given["temperatureC"], 80, 250, "temperatureC");
   const { converted: share = 0.99 } = given;
-  const converted = inRange("bakeTime: converted", share, 0.01, 0.999, "");
+  const converted = inRange("bakeTime/converted", share, 0.01, 0.999);
   const times = handbookBaking
     .filter(({ fromC = 0, toC = 1000 }) => fromC <= temperatureC && temperatureC <= toC)
     .map((law) => lawTime(law, temperatureC, converted));

@@ -30,7 +30,7 @@ export interface BakeYield {
  * ```
  */
 export function bakeYield(bicarbonateG: number): BakeYield {
-  inRange("bakeYield: bicarbonateG", bicarbonateG, 0, MOST, " g");
+  inRange("bakeYield/bicarbonateG", bicarbonateG, 0, MOST, "massG");
   const carbonateG = bicarbonateG * CARBONATE_PER_BICARBONATE;
   return { carbonateG, lossG: bicarbonateG - carbonateG };
 }

@@ -22,9 +22,9 @@ export function bakedSoda(input: {
   readonly massG: number;
   readonly converted: number;
 }): readonly [WeighedPart, WeighedPart] {
-  const given = plainObject("bakedSoda: input", input);
-  const massG = inRange("bakedSoda: massG", given["massG"], 0, MOST, " g");
-  const converted = inRange("bakedSoda: converted", given["converted"], 0, 1, "");
+  const given = plainObject("bakedSoda/input", input);
+  const massG = inRange("bakedSoda/massG", given["massG"], 0, MOST, "massG");
+  const converted = inRange("bakedSoda/converted", given["converted"], 0, 1);
   const carbonate = converted * CARBONATE_PER_BICARBONATE;
   const carbonateG = (massG * carbonate) / (carbonate + (1 - converted));
   return [

@@ -1,8 +1,9 @@
 /*
  * Room: brew. A brew is plain data; here it is read and refused when it cannot be one.
  */
+import { inputError } from "../core/errors.js";
 import type { Caution } from "../core/caution.js";
-import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue, refuse } from "../core/guards.js";
 import {
   handbookIngredients,
   type HandbookRange,
@@ -90,49 +91,54 @@ export function ingredientOf(where: string, ingredient: unknown): IngredientData
 /** Grams of vitamin C in tablets, by their label. */
 export function tabletMass(where: string, part: Record<string, unknown>): number {
   if (part["labelMg"] === undefined)
-    throw new TypeError(
-      `${where}.labelMg must be given: mg of vitamin C by the label, since a tablet weighs more`,
+    throw inputError(
+      TypeError,
+      `${where}/labelMg`,
+      "missing",
+      { types: ["number"] },
+      undefined,
+      "must be given: mg of vitamin C by the label, since a tablet weighs more",
     );
   return (
-    (inRange(`${where}.tablets`, part["tablets"], 0, 1e4, "") *
-      positive(`${where}.labelMg`, part["labelMg"], 5000, " mg")) /
+    (inRange(`${where}/tablets`, part["tablets"], 0, 1e4) *
+      positive(`${where}/labelMg`, part["labelMg"], 5000, "labelMg")) /
     1000
   );
 }
 
 function readPart(where: string, value: unknown): ReadPart {
   const part = plainObject(where, value);
-  const data = ingredientOf(`${where}.ingredient`, part["ingredient"]);
+  const data = ingredientOf(`${where}/ingredient`, part["ingredient"]);
   const ingredient = part["ingredient"] as Ingredient;
   if (ingredient === "ascorbic-acid-tablet") {
     const massG = tabletMass(where, part);
     return { ingredient, data, massG, lowG: massG, highG: massG };
   }
-  const massG = inRange(`${where}.massG`, part["massG"], 0, MOST, " g");
-  if (massG > 0) positive(`${where}.massG`, massG, MOST, " g");
+  const massG = inRange(`${where}/massG`, part["massG"], 0, MOST, "massG");
+  if (massG > 0) positive(`${where}/massG`, massG, MOST, "massG");
   const { lowG = massG, highG = massG } = part;
   return {
     ingredient,
     data,
     massG,
-    lowG: massG > 0 ? positive(`${where}.lowG`, lowG, massG, " g") : 0,
-    highG: inRange(`${where}.highG`, highG, massG, MOST, " g"),
+    lowG: massG > 0 ? positive(`${where}/lowG`, lowG, massG, "massG") : 0,
+    highG: inRange(`${where}/highG`, highG, massG, MOST, "massG"),
   };
 }
 
 /** The temperature the constants hold at. */
 export function brewTemperature(where: string, temperatureC: unknown): number {
-  return inRange(where, temperatureC, 0, 50, " °C");
+  return inRange(where, temperatureC, 0, 50, "temperatureC");
 }
 
 /** Reads a brew for the function named in `where`; throws what is wrong with it. */
 export function readBrew(where: string, value: unknown): ReadBrew {
   const brew = plainObject(where, value);
-  const volumeMl = positive(`${where}.volumeMl`, brew["volumeMl"], MOST, " ml");
+  const volumeMl = positive(`${where}/volumeMl`, brew["volumeMl"], MOST, "volumeMl");
   const { temperatureC = 20 } = brew;
-  brewTemperature(`${where}.temperatureC`, temperatureC);
-  const parts = arrayOf(`${where}.ingredients`, brew["ingredients"], 1)
-    .map((part, i) => readPart(`${where}.ingredients[${i}]`, part))
+  brewTemperature(`${where}/temperatureC`, temperatureC);
+  const parts = arrayOf(`${where}/ingredients`, brew["ingredients"], 1)
+    .map((part, i) => readPart(`${where}/ingredients/${i}`, part))
     .filter((part) => part.massG > 0);
   let dryG = 0;
   let liquidG = 0;
@@ -141,8 +147,20 @@ export function readBrew(where: string, value: unknown): ReadBrew {
       liquidG += massG;
       dryG += highG * (data.solids as HandbookRange).value;
     } else dryG += highG;
-  inRange(`${where}.ingredients together`, liquidG / volumeMl, 0, 1, " g of brewed coffee per ml of bath");
-  positive(`${where}.ingredients together`, dryG / volumeMl, 1, " g of dry ingredients per ml of bath");
+  if (!(liquidG <= volumeMl))
+    refuse(
+      `${where}/ingredients`,
+      `must hold at most 1 g of brewed coffee per ml of bath, got ${liquidG / volumeMl}`,
+      liquidG / volumeMl,
+      { max: 1 },
+    );
+  if (!(dryG > 0 && dryG <= volumeMl))
+    refuse(
+      `${where}/ingredients`,
+      `must hold above 0 and at most 1 g of dry ingredients per ml of bath, got ${dryG / volumeMl}`,
+      dryG / volumeMl,
+      { above: 0, max: 1 },
+    );
   return { volumeMl, temperatureC: temperatureC as number, parts };
 }
 

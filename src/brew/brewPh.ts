@@ -58,7 +58,7 @@ function ascorbateSpread({ species, buffer }: Solution): number {
  * ```
  */
 export function brewPh(brew: Brew): BrewPh {
-  const { volumeMl, temperatureC, parts } = readBrew("brewPh: brew", brew);
+  const { volumeMl, temperatureC, parts } = readBrew("brewPh/brew", brew);
   const constants = constantsAt(temperatureC);
   const bath = bathOf(parts, volumeMl);
   const solution = solveBath(bath, constants);

@@ -1,6 +1,6 @@
 import type { Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
-import { inRange } from "../core/guards.js";
+import { inRange, refuse } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import { COFFEE_RANGES, MIDDLE_COFFEE, bathOf, massAt, type Bath, type CoffeePick } from "./bath.js";
@@ -109,12 +109,12 @@ export function brewStrength(
   reference: Brew,
   law: StrengthLaw = genericStrengthLaw,
 ): BrewStrength {
-  const today = readBrew("brewStrength: brew", brew);
-  const known = readBrew("brewStrength: reference", reference);
-  checkedOrigin("brewStrength: law", law);
-  const exponent = inRange("brewStrength: law.exponent", law.exponent, 0, 3, "");
+  const today = readBrew("brewStrength/brew", brew);
+  const known = readBrew("brewStrength/reference", reference);
+  checkedOrigin("brewStrength/law", law);
+  const exponent = inRange("brewStrength/law/exponent", law.exponent, 0, 3);
   const { sd = GIVEN_EXPONENT_SD } = law;
-  inRange("brewStrength: law.sd", sd, 0, 3, "");
+  inRange("brewStrength/law/sd", sd, 0, 3);
   const constants = constantsAt(known.temperatureC);
   const powerIn = (
     of: ReadBrew,
@@ -128,7 +128,11 @@ export function brewStrength(
     ["reference", b],
   ] as const)
     if (!(power > 0))
-      throw new RangeError(`brewStrength: ${name} must hold a developing agent: coffee or vitamin C`);
+      refuse(
+        `brewStrength/${name}`,
+        "must hold a developing agent: coffee or vitamin C",
+        name === "brew" ? brew : reference,
+      );
   const same = sameMakeUp(today, known);
   const logPower = same ? 0 : Math.log(a.power / b.power);
   const value = Math.exp(-exponent * logPower);

@@ -70,14 +70,13 @@ const ALWAYS: readonly (readonly [code: string, message: string])[] = [
  * ```
  */
 export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
-  const read = readBrew("checkBrew: brew", brew);
-  const given = plainObject("checkBrew: use", use);
+  const read = readBrew("checkBrew/brew", brew);
+  const given = plainObject("checkBrew/use", use);
   const { ageH = 0 } = use;
-  inRange("checkBrew: use.ageH", ageH, 0, 1e6, " h");
-  const filmIso =
-    use.filmIso === undefined ? undefined : positive("checkBrew: use.filmIso", use.filmIso, 1e5, "");
+  inRange("checkBrew/use/ageH", ageH, 0, 1e6, "ageH");
+  const filmIso = use.filmIso === undefined ? undefined : positive("checkBrew/use/filmIso", use.filmIso, 1e5);
   if (use.softEmulsion !== undefined && typeof use.softEmulsion !== "boolean")
-    wrongKind("checkBrew: use.softEmulsion", "true or false", use.softEmulsion);
+    wrongKind("checkBrew/use/softEmulsion", "true or false", use.softEmulsion);
   const { volumeMl, temperatureC, parts } = read;
   const found: Caution[] = [];
   const say = (

@@ -63,15 +63,15 @@ const HEAPS: Readonly<Record<SpoonHeap, HandbookRange>> = {
 
 /** Grams in one spoon, with their range. */
 export function spoonMass(where: string, input: Record<string, unknown>): HandbookRange {
-  const { bulkGPerMl, grades } = ingredientOf(`${where}: ingredient`, input["ingredient"]);
+  const { bulkGPerMl, grades } = ingredientOf(`${where}/ingredient`, input["ingredient"]);
   const { spoonMl: size = 5, heap: filled = "level" } = input;
-  const spoonMl = positive(`${where}: spoonMl`, size, 100, " ml");
-  const heap = entryOf(`${where}: heap`, HEAPS, filled);
+  const spoonMl = positive(`${where}/spoonMl`, size, 100, "volumeMl");
+  const heap = entryOf(`${where}/heap`, HEAPS, filled);
   const { grade } = input;
   if (grade !== undefined && grades === undefined)
-    wrongValue(`${where}: grade`, "left out, since no grades are known of this ingredient", grade);
+    wrongValue(`${where}/grade`, "left out, since no grades are known of this ingredient", grade);
   const bulk =
-    grades && grade !== undefined ? entryOf(`${where}: grade`, grades, grade) : (bulkGPerMl as HandbookRange);
+    grades && grade !== undefined ? entryOf(`${where}/grade`, grades, grade) : (bulkGPerMl as HandbookRange);
   return {
     low: spoonMl * bulk.low * heap.low,
     value: spoonMl * bulk.value * heap.value,
@@ -100,13 +100,13 @@ export function spoonMass(where: string, input: Record<string, unknown>): Handbo
  * ```
  */
 export function massOf(input: MassOfInput): SpoonedMass {
-  const given = plainObject("massOf: input", input);
-  const cautions = hazardCaution(ingredientOf("massOf: ingredient", given["ingredient"]));
+  const given = plainObject("massOf/input", input);
+  const cautions = hazardCaution(ingredientOf("massOf/ingredient", given["ingredient"]));
   if (given["ingredient"] === "ascorbic-acid-tablet") {
-    const value = tabletMass("massOf: tablet", given);
+    const value = tabletMass("massOf/tablet", given);
     return { value, low: value, high: value, timeLogSd: 0, cautions };
   }
-  const spoons = positive("massOf: spoons", given["spoons"], 1000, "");
+  const spoons = positive("massOf/spoons", given["spoons"], 1000);
   const one = spoonMass("massOf", given);
   const timeLogSd = (genericStrengthLaw.exponent * Math.log(one.high / one.low)) / (2 * Z90);
   const percent = Math.round(100 * Math.expm1(Z90 * timeLogSd));

@@ -68,7 +68,7 @@ const CUPS: readonly (readonly [
  * ```
  */
 export function mixingSteps(brew: Brew): readonly MixingStep[] {
-  const { volumeMl, temperatureC, parts } = readBrew("mixingSteps: brew", brew);
+  const { volumeMl, temperatureC, parts } = readBrew("mixingSteps/brew", brew);
   const coffeeMl = gramsOf(parts.filter(isLiquid));
   const steps: Omit<MixingStep, "step">[] = [
     { text: "Gloves and glasses; ware that never goes back to food; no dust." },

@@ -21,8 +21,8 @@ import { MOST, readBrew, type Brew, type BrewPart } from "./brew.js";
  * ```
  */
 export function scaleBrew(brew: Brew, volumeMl: number): Brew {
-  readBrew("scaleBrew: brew", brew);
-  const scale = positive("scaleBrew: volumeMl", volumeMl, MOST, " ml") / brew.volumeMl;
+  readBrew("scaleBrew/brew", brew);
+  const scale = positive("scaleBrew/volumeMl", volumeMl, MOST, "volumeMl") / brew.volumeMl;
   const scalePart = (part: BrewPart): BrewPart =>
     part.ingredient === "ascorbic-acid-tablet"
       ? { ...part, tablets: part.tablets * scale }
@@ -33,6 +33,6 @@ export function scaleBrew(brew: Brew, volumeMl: number): Brew {
           ...(part.highG === undefined ? {} : { highG: part.highG * scale }),
         };
   const scaled = { ...brew, volumeMl, ingredients: brew.ingredients.map(scalePart) };
-  readBrew("scaleBrew: the brew scaled", scaled);
+  readBrew("scaleBrew/brew", scaled);
   return scaled;
 }

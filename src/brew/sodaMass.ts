@@ -42,7 +42,7 @@ function molarMass(where: string, hydrate: unknown): number {
  * ```
  */
 export function sodaMass(input: SodaMassInput): number {
-  const { massG, from, to } = plainObject("sodaMass: input", input);
-  inRange("sodaMass: massG", massG, 0, MOST, " g");
-  return ((massG as number) * molarMass("sodaMass: to", to)) / molarMass("sodaMass: from", from);
+  const { massG, from, to } = plainObject("sodaMass/input", input);
+  inRange("sodaMass/massG", massG, 0, MOST, "massG");
+  return ((massG as number) * molarMass("sodaMass/to", to)) / molarMass("sodaMass/from", from);
 }

@@ -21,8 +21,8 @@ import { brewTemperature, ingredientOf } from "./brew.js";
  * ```
  */
 export function solubility(ingredient: Ingredient, temperatureC: number): number | undefined {
-  const rows = ingredientOf("solubility: ingredient", ingredient).solubility;
-  brewTemperature("solubility: temperatureC", temperatureC);
+  const rows = ingredientOf("solubility/ingredient", ingredient).solubility;
+  brewTemperature("solubility/temperatureC", temperatureC);
   if (rows === undefined) return undefined;
   let [belowC, belowG] = rows[0] as readonly [number, number];
   for (const [rowC, rowG] of rows) {

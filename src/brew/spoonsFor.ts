@@ -1,4 +1,4 @@
-import { plainObject, positive } from "../core/guards.js";
+import { plainObject, positive, refuse } from "../core/guards.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { MOST, ingredientOf } from "./brew.js";
 import { spoonMass, type SpoonOptions } from "./massOf.js";
@@ -40,13 +40,13 @@ export interface RoundedSpoons {
  * ```
  */
 export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
-  const given = plainObject("spoonsFor: input", input);
-  const { bulkGPerMl } = ingredientOf("spoonsFor: ingredient", given["ingredient"]);
+  const given = plainObject("spoonsFor/input", input);
+  const { bulkGPerMl } = ingredientOf("spoonsFor/ingredient", given["ingredient"]);
   if (bulkGPerMl === undefined)
-    throw new RangeError("spoonsFor: ingredient must not be tablets: count them by their label");
-  const massG = positive("spoonsFor: massG", given["massG"], MOST, " g");
+    refuse("spoonsFor/ingredient", "must not be tablets: count them by their label", undefined);
+  const massG = positive("spoonsFor/massG", given["massG"], MOST, "massG");
   const { stepSpoons = 0.25 } = given;
-  const step = positive("spoonsFor: stepSpoons", stepSpoons, 1, "");
+  const step = positive("spoonsFor/stepSpoons", stepSpoons, 1);
   const one = spoonMass("spoonsFor", given);
   // To fifteen figures: three tenths of a spoon are 0.3.
   const spoons = Number((step * Math.max(1, Math.round(massG / (one.value * step)))).toPrecision(15));

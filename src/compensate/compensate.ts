@@ -1,5 +1,5 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { REPEAT_LOG_SD, timeEstimate, WIDEST_LOG_SD } from "../core/estimate.js";
+import { REPEAT_LOG_SD, timeEstimate, checkedSpread } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import { jointVariance } from "./jointVariance.js";
@@ -52,11 +52,11 @@ export function compensate(
   conditions: Conditions,
   knowledge: Knowledge = {},
 ): Compensation {
-  plainObject("compensate: baseline", baseline);
-  plainObject("compensate: conditions", conditions);
-  plainObject("compensate: knowledge", knowledge);
-  let timeS = positive("compensate: baseline.timeS", baseline.timeS, 1e6, " s");
-  inRange("compensate: baseline.temperatureC", baseline.temperatureC, 0, 100, " °C");
+  plainObject("compensate/baseline", baseline);
+  plainObject("compensate/conditions", conditions);
+  plainObject("compensate/knowledge", knowledge);
+  let timeS = positive("compensate/baseline/timeS", baseline.timeS, 1e6, "timeS");
+  inRange("compensate/baseline/temperatureC", baseline.temperatureC, 0, 100, "temperatureC");
   const terms = [
     baselineTerm(baseline),
     temperatureTerm(baseline, conditions, knowledge),
@@ -87,7 +87,7 @@ export function compensate(
   }
   if (knowledge.joint !== undefined)
     variance = jointVariance(variance, factors, knowledge, baseline, conditions);
-  const logSd = inRange("compensate: the spread of ln(time)", Math.sqrt(variance), 0, WIDEST_LOG_SD, "");
+  const logSd = checkedSpread("compensate/knowledge", Math.sqrt(variance));
   const estimate = timeEstimate(timeS, logSd);
   outcomeCautions(cautions, estimate, factors, baseline, conditions, knowledge);
   return { timeS, lowS: estimate.lowS, highS: estimate.highS, factors, cautions: gravestFirst(cautions) };
@@ -95,9 +95,9 @@ export function compensate(
 
 function baselineTerm(baseline: Baseline): WorkedTerm {
   const { logSd = REPEAT_LOG_SD } = baseline;
-  inRange("compensate: baseline.logSd", logSd, 0, 3, "");
+  inRange("compensate/baseline/logSd", logSd, 0, 3);
   const own = baseline.logSd !== undefined;
-  checkedOrigin("compensate: baseline", baseline);
+  checkedOrigin("compensate/baseline", baseline);
   const sources = own ? [] : ["a known time repeats to about 4 % (common practice)"];
   return {
     factor: resting(

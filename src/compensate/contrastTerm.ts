@@ -21,12 +21,10 @@ export function contrastTerm(
   knowledge: Knowledge,
 ): WorkedTerm | undefined {
   const known =
-    baseline.gamma === undefined
-      ? undefined
-      : positive("compensate: baseline.gamma", baseline.gamma, 1000, "");
+    baseline.gamma === undefined ? undefined : positive("compensate/baseline/gamma", baseline.gamma, 1000);
   if (conditions.gamma === undefined) return undefined;
   const from = needed("gamma", known);
-  const to = positive("compensate: conditions.gamma", conditions.gamma, 1000, "");
+  const to = positive("compensate/conditions/gamma", conditions.gamma, 1000);
   const [law, basis] = choose("growth", knowledge.growth, genericGrowthLaw);
   const value = timeForGamma(law, to) / timeForGamma(law, from);
   const logSd = contrastLogSd(law, from, to);

@@ -29,8 +29,7 @@ export function driftTerm(
 ): WorkedTerm {
   const from = baseline.temperatureC;
   const [law, basis] = choose("temperature", knowledge.temperature, genericTemperatureLaw);
-  const log =
-    typeof given === "object" ? checkedLog("compensate: conditions.temperatureC", given) : undefined;
+  const log = typeof given === "object" ? checkedLog("compensate/conditions/temperatureC", given) : undefined;
   const temperatureAt = log ? logTemperature(log) : (given as TemperatureForecast);
   const rateAt = rateFunction(law, from);
   const rate = (timeS: number): number => rateAt(temperatureAt(timeS));

@@ -38,9 +38,9 @@ export function jointVariance(
   };
   // All that learn wrote has a joint spread, so that knowledge of a newer version is seen here.
   if (typeof schema === "number" && schema > 1)
-    wrongValue("compensate: knowledge.schema", "1 (a newer version wrote it)", schema);
-  plainObject("compensate: knowledge.joint", joint);
-  const causes = longEnough("compensate: knowledge.joint.causes", joint.causes, 0);
+    wrongValue("compensate/knowledge/schema", "1 (a newer version wrote it)", schema);
+  plainObject("compensate/knowledge/joint", joint);
+  const causes = longEnough("compensate/knowledge/joint/causes", joint.causes, 0);
   let variance = sum;
   const before: (readonly [row: number, logSd: number])[] = [];
   for (const factor of factors) {
@@ -55,11 +55,10 @@ export function jointVariance(
         learned *
         other *
         inRange(
-          "compensate: knowledge.joint",
+          "compensate/knowledge/joint",
           (joint.correlation as JointSpread["correlation"] | undefined)?.[row]?.[column],
           -1,
           1,
-          "",
         );
     before.push([row, learned]);
   }

@@ -2,8 +2,9 @@
  * Room: compensate. One function a cause: from baseline, conditions and knowledge to a row of the answer. The
  * rooms of the causes do the arithmetic; here it is decided which law serves and what it rests on.
  */
+import { inputError } from "../core/errors.js";
 import type { Caution } from "../core/caution.js";
-import { arrayOf, inRange, plainObject, positive, wrongKind } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
 import {
   agitationInterval,
@@ -16,10 +17,10 @@ import { spreadOfSides } from "../agitation/agitationLogSd.js";
 import { dilutionRatio, logConcentration, readDilution } from "../dilution/dilution.js";
 import { dilutionOverrun, spreadBetween } from "../dilution/dilutionLogSd.js";
 import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
-import { ageFactor } from "../exhaustion/ageFactor.js";
-import { ageLogSd } from "../exhaustion/ageLogSd.js";
-import { genericUseLaw, useFactor } from "../exhaustion/useFactor.js";
-import { useLogSd } from "../exhaustion/useLogSd.js";
+import { ageFactor } from "../age/ageFactor.js";
+import { ageLogSd } from "../age/ageLogSd.js";
+import { genericUseLaw, useFactor } from "../use/useFactor.js";
+import { useLogSd } from "../use/useLogSd.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
 import { lawSlope, type TemperatureLaw } from "../temperature/law.js";
@@ -75,7 +76,7 @@ export function choose<Law extends LawOrigin>(
 ): [Law, Basis] {
   return given === undefined
     ? [generic, "default"]
-    : [given, basisOf(checkedOrigin("compensate: knowledge.", given, cause))];
+    : [given, basisOf(checkedOrigin("compensate/knowledge/", given, cause))];
 }
 
 /** The term of temperature; `undefined` for a bath that drifts, whose term waits for the others. */
@@ -87,9 +88,9 @@ export function temperatureTerm(
   const { temperatureC: from } = baseline;
   const { temperatureC: to = from } = conditions;
   if (typeof to === "object" || typeof to === "function") return undefined;
-  inRange("compensate: conditions.temperatureC", to, 0, 100, " °C");
+  inRange("compensate/conditions/temperatureC", to, 0, 100, "temperatureC");
   const [law, basis] = choose("temperature", knowledge.temperature, genericTemperatureLaw);
-  const slope = lawSlope("compensate: knowledge.temperature", law);
+  const slope = lawSlope("compensate/knowledge/temperature", law);
   const factor = row("temperature", ratioUnder(law, slope, from, to), spreadUnder(law, from, to), law, basis);
   return { factor, cautions: cautionsAt(baseline, to, law, conditions.temperatureC === undefined) };
 }
@@ -107,7 +108,7 @@ export function cautionsAt(
   // Literals rather than spreads: this runs on every call of compensate, and a spread costs as much as all
   // the rest.
   const { hydroquinone, emulsion, temperatureC: from } = baseline;
-  checkMaterial("compensate: baseline", baseline);
+  checkMaterial("compensate/baseline", baseline);
   const cautions = temperatureCautions(to, {
     hydroquinone,
     emulsion,
@@ -138,8 +139,13 @@ export function cautionsAt(
 /** The baseline's own field, which a condition of that name needs. */
 export function needed<T>(name: string, value: T | undefined): T {
   if (value === undefined)
-    throw new TypeError(
-      `compensate: baseline.${name} must be given, since conditions.${name} is: what was it for the known time?`,
+    throw inputError(
+      TypeError,
+      `compensate/baseline/${name}`,
+      "needs-counterpart",
+      { path: `/baseline/${name}` },
+      undefined,
+      `must be given, since conditions.${name} is: what was it for the known time?`,
     );
   return value;
 }
@@ -156,12 +162,12 @@ export function dilutionTerm(
 ): WorkedTerm | undefined {
   // What the baseline says is read whether or not today says the same: nonsense there must not wait for the
   // day that it counts.
-  const before = concentrationOf("compensate: baseline.dilution", baseline.dilution);
-  const to = concentrationOf("compensate: conditions.dilution", conditions.dilution);
+  const before = concentrationOf("compensate/baseline/dilution", baseline.dilution);
+  const to = concentrationOf("compensate/conditions/dilution", conditions.dilution);
   if (to === undefined) return undefined;
   const from = needed("dilution", before);
   const [law, basis] = choose("dilution", knowledge.dilution, genericDilutionLaw);
-  const value = dilutionRatio("compensate: knowledge.dilution", law)(from, to);
+  const value = dilutionRatio("compensate/knowledge/dilution", law)(from, to);
   const factor = row("dilution", value, spreadBetween(law, from, to), law, basis);
   const outside =
     from !== to && law.kind === "table" && (dilutionOverrun(law.rows, from) || dilutionOverrun(law.rows, to));
@@ -189,13 +195,13 @@ export function agitationTerm(
   const { agitation: from } = baseline;
   const { agitation: to } = conditions;
   if (to === undefined) {
-    if (from !== undefined) agitationInterval("compensate: baseline.agitation", from);
+    if (from !== undefined) agitationInterval("compensate/baseline/agitation", from);
     return undefined;
   }
   const [law, basis] = choose("agitation", knowledge.agitation, genericAgitationLaw);
-  checkedAgitationLaw("compensate: knowledge.agitation", law);
-  const before = agitationSide("compensate: baseline.agitation", needed("agitation", from), law);
-  const after = agitationSide("compensate: conditions.agitation", to, law);
+  checkedAgitationLaw("compensate/knowledge/agitation", law);
+  const before = agitationSide("compensate/baseline/agitation", needed("agitation", from), law);
+  const after = agitationSide("compensate/conditions/agitation", to, law);
   const factor = row("agitation", before.rate / after.rate, spreadOfSides(law, before, after), law, basis);
   const cautions: Caution[] = [];
   if (before.stand !== after.stand)
@@ -214,13 +220,13 @@ export function useTerm(
   { usedCm2PerL: to }: Conditions,
   knowledge: Knowledge,
 ): WorkedTerm | undefined {
-  inRange("compensate: baseline.usedCm2PerL", from, 0, 1e6, " cm²/l");
+  inRange("compensate/baseline/usedCm2PerL", from, 0, 1e6, "cm2PerL");
   if (to === undefined) return undefined;
   const [law, basis] = choose("use", knowledge.use, genericUseLaw);
   const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
   const { capacityCm2PerL: limit } = law;
   const over =
-    limit !== undefined && to > positive("compensate: knowledge.use.capacityCm2PerL", limit, 1e6, " cm²/l");
+    limit !== undefined && to > positive("compensate/knowledge/use/capacityCm2PerL", limit, 1e6, "cm2PerL");
   return { factor, cautions: over ? past("capacity", "usedCm2PerL", limit, to) : [] };
 }
 
@@ -233,9 +239,9 @@ export function ageTerm(
   { ageH: to }: Conditions,
   { age }: Knowledge,
 ): WorkedTerm | undefined {
-  inRange("compensate: baseline.ageH", from, 0, 1e6, " h");
+  inRange("compensate/baseline/ageH", from, 0, 1e6, "ageH");
   if (to === undefined) return undefined;
-  inRange("compensate: conditions.ageH", to, 0, 1e6, " h");
+  inRange("compensate/conditions/ageH", to, 0, 1e6, "ageH");
   let logSd = ageLogSd(age, from, to);
   const [law, basis] = choose<LawOrigin>("age", age, { sources: ["no law of age: taken as unchanged"] });
   let value = 1;
@@ -244,8 +250,14 @@ export function ageTerm(
     logSd = ageLogSd(age, 0, age.lifeH);
     cautions = past("life", "ageH", age.lifeH, to);
   } else if (age) {
-    if (age.kind === "life")
-      inRange("compensate: baseline.ageH", from, 0, age.lifeH, " h, the life of the bath");
+    if (age.kind === "life") {
+      if (!(from <= age.lifeH))
+        wrongValue("compensate/baseline/ageH", `from 0 to ${age.lifeH} h, the life of the bath`, from, {
+          min: 0,
+          max: age.lifeH,
+          quantity: "ageH",
+        });
+    }
     value = ageFactor(age, to) / ageFactor(age, from);
   }
   return { factor: row("age", value, logSd, law, basis), cautions };
@@ -256,17 +268,17 @@ export function ageTerm(
  */
 export function strengthTerm({ strength }: Conditions): WorkedTerm | undefined {
   if (strength === undefined) return undefined;
-  const where = "compensate: conditions.strength";
+  const where = "compensate/conditions/strength";
   checkedOrigin(where, strength);
-  const value = positive(where, strength.value, 1e6, "", ".value");
-  const logSd = inRange(where, strength.logSd, 0, 10, "", ".logSd");
-  if (typeof strength.basis !== "string") wrongKind(`${where}.basis`, "text", strength.basis);
+  const value = positive(where, strength.value, 1e6, undefined, "/value");
+  const logSd = inRange(where, strength.logSd, 0, 10, undefined, "/logSd");
+  if (typeof strength.basis !== "string") wrongKind(`${where}/basis`, "text", strength.basis);
   const { cautions = [] } = strength as { readonly cautions?: unknown };
   return {
     factor: row("strength", value, logSd, strength, strength.basis),
-    cautions: arrayOf(`${where}.cautions`, cautions, 0).map(
+    cautions: arrayOf(`${where}/cautions`, cautions, 0).map(
       (one) =>
-        ({ ...plainObject(where, one, ".cautions"), path: "/conditions/strength" }) as unknown as Caution,
+        ({ ...plainObject(where, one, "/cautions"), path: "/conditions/strength" }) as unknown as Caution,
     ),
   };
 }

@@ -9,8 +9,8 @@ import type { Agitation, AgitationLaw } from "../agitation/agitation.js";
 import type { GrowthLaw } from "../contrast/growth.js";
 import type { TemperatureForecast, TemperatureLog } from "../drift/log.js";
 import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
-import type { AgeLaw } from "../exhaustion/ageFactor.js";
-import type { UseLaw } from "../exhaustion/useFactor.js";
+import type { AgeLaw } from "../age/ageFactor.js";
+import type { UseLaw } from "../use/useFactor.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import type { JointSpread } from "./jointVariance.js";
 

@@ -1,3 +1,4 @@
+import { refuse } from "../core/guards.js";
 import {
   readCurve,
   ROUNDING,
@@ -29,8 +30,8 @@ const SPAN = 1.3;
  * ```
  */
 export function averageGradient(curve: CharacteristicCurve): number {
-  const read = readCurve("averageGradient: curve", curve);
-  return gradientFrom("averageGradient: curve", read, speedPointOf("averageGradient: curve", read));
+  const read = readCurve("averageGradient/curve", curve);
+  return gradientFrom("averageGradient/curve", read, speedPointOf("averageGradient/curve", read));
 }
 
 /** The average gradient from a known speed point. */
@@ -38,8 +39,10 @@ export function gradientFrom(where: string, read: ReadCurve, point: SpeedPoint):
   const upper = point.logH + SPAN;
   const last = (read.steps[read.steps.length - 1] as DensityStep).logH;
   if (upper > last + ROUNDING)
-    throw new RangeError(
-      `${where} must reach log H ${upper.toFixed(2)}, 1.30 above the speed point, but ends at ${last.toFixed(2)}`,
+    refuse(
+      where,
+      `must reach log H ${upper.toFixed(2)}, 1.30 above the speed point, but ends at ${last.toFixed(2)}`,
+      undefined,
     );
   return (read.densityAt(upper) - point.density) / SPAN;
 }

@@ -1,3 +1,4 @@
+import { refuse } from "../core/guards.js";
 import { logHAt, readCurve, type CharacteristicCurve } from "./sensitometry.js";
 import { missingEnd } from "./speedPoint.js";
 
@@ -29,7 +30,7 @@ const LEAST: number = Math.atan(0.1);
  * ```
  */
 export function contrastIndex(curve: CharacteristicCurve): number {
-  const where = "contrastIndex: curve";
+  const where = "contrastIndex/curve";
   const read = readCurve(where, curve);
   const { basePlusFog } = read;
   const crossing = (radius: number, angle: number): number =>
@@ -43,8 +44,10 @@ export function contrastIndex(curve: CharacteristicCurve): number {
   let high = Math.PI / 2;
   if (!(excess(low) < 0)) {
     const foot = basePlusFog + INNER * Math.sin(low);
-    throw new RangeError(
-      `${where} must rise from base plus fog with a slope above 0.1, ${missingEnd(read, foot)}`,
+    refuse(
+      where,
+      `must rise from base plus fog with a slope above 0.1, ${missingEnd(read, foot)}`,
+      undefined,
     );
   }
   for (let n = 0; n < 60; n += 1) {
@@ -57,7 +60,7 @@ export function contrastIndex(curve: CharacteristicCurve): number {
     // past the arc.
     const top = basePlusFog + OUTER * Math.sin(low);
     const why = logHAt(read, top + 1e-6) === undefined ? missingEnd(read, top) : "but runs level there";
-    throw new RangeError(`${where} must cut the outer arc, 2.2 from its foot, ${why}`);
+    refuse(where, `must cut the outer arc, 2.2 from its foot, ${why}`, undefined);
   }
   return Math.tan(low);
 }

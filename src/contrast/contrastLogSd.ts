@@ -31,9 +31,9 @@ import { timeForGamma } from "./timeForGamma.js";
  * ```
  */
 export function contrastLogSd(law: GrowthLaw, from: number, to: number): number {
-  const { gammaInfinity, ratePerS, appearanceS, sd } = checkedGrowth("contrastLogSd:", law);
-  const fromS = timeForGamma(law, positive("contrastLogSd: from", from, 1000, ""));
-  const toS = timeForGamma(law, positive("contrastLogSd: to", to, 1000, ""));
+  const { gammaInfinity, ratePerS, appearanceS, sd } = checkedGrowth("contrastLogSd", law);
+  const fromS = timeForGamma(law, positive("contrastLogSd/from", from, 1000));
+  const toS = timeForGamma(law, positive("contrastLogSd/to", to, 1000));
   if (from === to) return 0;
   const byLimit = (gamma: number, timeS: number): number =>
     gamma / (gammaInfinity * (gammaInfinity - gamma) * ratePerS * timeS);

@@ -1,4 +1,4 @@
-import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, positive, refuse } from "../core/guards.js";
 import { pooledSd } from "../core/leastSquares.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
 import { checkedGrowth, type GrowthLaw, type GrowthSpread } from "./growth.js";
@@ -68,15 +68,15 @@ const KNOWN_FREEDOM = 2;
  */
 export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOptions = {}): FittedGrowth {
   const { measured, weighted } = checkedPoints(points);
-  const given = plainObject("fitGrowth: options", options)["appearanceS"];
-  const seenS = given === undefined ? undefined : inRange("fitGrowth: appearanceS", given, 0, 1e6, " s");
+  const given = plainObject("fitGrowth/options", options)["appearanceS"];
+  const seenS = given === undefined ? undefined : inRange("fitGrowth/appearanceS", given, 0, 1e6, "timeS");
   const unknowns = seenS === undefined ? 3 : 2;
   const spare = measured.length - unknowns;
   if (spare < 0)
-    throw new RangeError("fitGrowth: points must hold at least 3 when appearanceS is not given, got 2");
+    refuse("fitGrowth/points", "must hold at least 3 when appearanceS is not given, got 2", undefined);
   const firstS = (measured[0] as Measured).x;
   if (seenS !== undefined && seenS >= firstS)
-    throw new RangeError(`fitGrowth: appearanceS must be before the first point (${firstS} s), got ${seenS}`);
+    refuse(`fitGrowth/appearanceS`, `must be before the first point (${firstS} s), got ${seenS}`, seenS);
   let fit = fitRelaxation(measured, { zeroAt: seenS });
   let appearanceS = seenS;
   if (fit && seenS === undefined) {
@@ -87,8 +87,10 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
     }
   }
   if (fit === undefined || appearanceS === undefined)
-    throw new RangeError(
-      "fitGrowth: points must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one",
+    refuse(
+      "fitGrowth/points",
+      "must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one",
+      undefined,
     );
   const { limit: gammaInfinity, rate: ratePerS } = fit;
   const atS = appearanceS;
@@ -108,11 +110,13 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
   const sd = spreadBy(spare > 0 ? residualSd : known.sd);
   const pooled = spreadBy(pooledSd(known, residualSd, spare));
   if (!(pooled.gammaInfinity < gammaInfinity && pooled.ratePerS < ratePerS))
-    throw new RangeError(
-      "fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself",
+    refuse(
+      "fitGrowth/points",
+      "must carry the fit, but its standard error is larger than the limit or rate itself",
+      undefined,
     );
   // A law that comes out must be one that may go in.
-  const law = checkedGrowth("fitGrowth: fitted", { gammaInfinity, ratePerS, appearanceS, sd: pooled });
+  const law = checkedGrowth("fitGrowth/fitted", { gammaInfinity, ratePerS, appearanceS, sd: pooled });
   return { law: { ...law, sd: pooled }, sd, residualSd, points: measured.length };
 }
 
@@ -126,14 +130,14 @@ function checkedPoints(points: readonly GrowthPoint[]): {
   readonly measured: readonly Measured[];
   readonly weighted: boolean;
 } {
-  const sorted = arrayOf("fitGrowth: points", points, 2)
+  const sorted = arrayOf("fitGrowth/points", points, 2)
     .map((point, i) => {
-      const where = `fitGrowth: points[${i}]`;
+      const where = `fitGrowth/points/${i}`;
       const { timeS, gamma, sd } = plainObject(where, point);
       return {
-        x: positive(where, timeS, 1e7, " s", ".timeS"),
-        y: positive(where, gamma, 1000, "", ".gamma"),
-        sd: sd === undefined ? undefined : positive(where, sd, 1000, "", ".sd"),
+        x: positive(where, timeS, 1e7, "timeS", "/timeS"),
+        y: positive(where, gamma, 1000, undefined, "/gamma"),
+        sd: sd === undefined ? undefined : positive(where, sd, 1000, undefined, "/sd"),
       };
     })
     .sort((a, b) => a.x - b.x);
@@ -141,14 +145,16 @@ function checkedPoints(points: readonly GrowthPoint[]): {
   const usual = GAMMA_SHARE * Math.max(...sorted.map(({ y }) => y));
   sorted.forEach(({ x, y, sd }, i) => {
     const before = sorted[i - 1];
-    if (before?.x === x) throw new RangeError(`fitGrowth: points must differ in time, got two at ${x} s`);
+    if (before?.x === x) refuse(`fitGrowth/points`, `must differ in time, got two at ${x} s`, x);
     // What falls by no more than twice the error of a difference may have risen.
     if (before !== undefined && before.y - y > 2 * Math.hypot(before.sd ?? usual, sd ?? usual))
-      throw new RangeError(
-        `fitGrowth: points must not fall with time, got ${before.y} at ${before.x} s and ${y} at ${x} s`,
+      refuse(
+        `fitGrowth/points`,
+        `must not fall with time, got ${before.y} at ${before.x} s and ${y} at ${x} s`,
+        before.y,
       );
     if (weighted && sd === undefined)
-      throw new RangeError("fitGrowth: points must all have sd, or none of them");
+      refuse("fitGrowth/points", "must all have sd, or none of them", undefined);
   });
   const measured = sorted.map(({ x, y, sd }) => ({ x, y, weight: sd === undefined ? 1 : 1 / sd ** 2 }));
   return { measured, weighted };

@@ -20,7 +20,7 @@ import { checkedGrowth, type GrowthLaw } from "./growth.js";
  * ```
  */
 export function gammaAt(law: GrowthLaw, timeS: number): number {
-  const { gammaInfinity, ratePerS, appearanceS } = checkedGrowth("gammaAt:", law);
-  const since = inRange("gammaAt: timeS", timeS, 0, 1e7, " s") - appearanceS;
+  const { gammaInfinity, ratePerS, appearanceS } = checkedGrowth("gammaAt", law);
+  const since = inRange("gammaAt/timeS", timeS, 0, 1e7, "timeS") - appearanceS;
   return since > 0 ? -gammaInfinity * Math.expm1(-ratePerS * since) : 0;
 }

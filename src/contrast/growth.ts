@@ -24,15 +24,15 @@ export interface GrowthLaw extends LawOrigin {
 
 /** Checks a law; throws otherwise. */
 export function checkedGrowth(where: string, law: GrowthLaw): GrowthLaw {
-  plainObject(where, law, " law");
-  positive(where, law.gammaInfinity, 1000, "", " law.gammaInfinity");
-  positive(where, law.ratePerS, 100, " 1/s", " law.ratePerS");
-  inRange(where, law.appearanceS, 0, 1e6, " s", " law.appearanceS");
+  plainObject(where, law, "/law");
+  positive(where, law.gammaInfinity, 1000, undefined, "/law/gammaInfinity");
+  positive(where, law.ratePerS, 100, "ratePerS", "/law/ratePerS");
+  inRange(where, law.appearanceS, 0, 1e6, "timeS", "/law/appearanceS");
   if (law.sd !== undefined) {
-    const { gammaInfinity, ratePerS, appearanceS } = plainObject(where, law.sd, " law.sd");
-    inRange(where, gammaInfinity, 0, 1000, "", " law.sd.gammaInfinity");
-    inRange(where, ratePerS, 0, 100, " 1/s", " law.sd.ratePerS");
-    inRange(where, appearanceS, 0, 1e6, " s", " law.sd.appearanceS");
+    const { gammaInfinity, ratePerS, appearanceS } = plainObject(where, law.sd, "/law/sd");
+    inRange(where, gammaInfinity, 0, 1000, undefined, "/law/sd/gammaInfinity");
+    inRange(where, ratePerS, 0, 100, "ratePerS", "/law/sd/ratePerS");
+    inRange(where, appearanceS, 0, 1e6, "timeS", "/law/sd/appearanceS");
   }
   return law;
 }

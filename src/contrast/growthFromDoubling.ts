@@ -1,4 +1,4 @@
-import { inRange, plainObject, positive } from "../core/guards.js";
+import { inRange, plainObject, positive, refuse } from "../core/guards.js";
 import { checkedGrowth, type GrowthLaw } from "./growth.js";
 
 /** Two gradients, at a time and at twice that time. */
@@ -32,18 +32,20 @@ export interface DoublingPair {
  * ```
  */
 export function growthFromDoubling(pair: DoublingPair): GrowthLaw {
-  plainObject("growthFromDoubling: pair", pair);
-  const timeS = positive("growthFromDoubling: timeS", pair.timeS, 1e6, " s");
-  const gamma = positive("growthFromDoubling: gamma", pair.gamma, 1000, "");
-  const later = positive("growthFromDoubling: gammaAtDouble", pair.gammaAtDouble, 1000, "");
+  plainObject("growthFromDoubling/pair", pair);
+  const timeS = positive("growthFromDoubling/timeS", pair.timeS, 1e6, "timeS");
+  const gamma = positive("growthFromDoubling/gamma", pair.gamma, 1000);
+  const later = positive("growthFromDoubling/gammaAtDouble", pair.gammaAtDouble, 1000);
   const { appearanceS = 0 } = pair;
-  inRange("growthFromDoubling: appearanceS", appearanceS, 0, 1e6, " s");
+  inRange("growthFromDoubling/appearanceS", appearanceS, 0, 1e6, "timeS");
   if (!(later > gamma && later < 2 * gamma))
-    throw new RangeError(
-      `growthFromDoubling: gammaAtDouble must be between gamma (${gamma}) and twice gamma, which has no limit, got ${later}`,
+    refuse(
+      `growthFromDoubling/gammaAtDouble`,
+      `must be between gamma (${gamma}) and twice gamma, which has no limit, got ${later}`,
+      later,
     );
   // A law that comes out must be one that may go in.
-  return checkedGrowth("growthFromDoubling:", {
+  return checkedGrowth("growthFromDoubling", {
     gammaInfinity: gamma ** 2 / (2 * gamma - later),
     ratePerS: Math.log(gamma / (later - gamma)) / timeS,
     appearanceS,

@@ -45,7 +45,7 @@ const OFF = 0.05 + ROUNDING;
  * ```
  */
 export function isoSpeed(curve: CharacteristicCurve): IsoSpeed {
-  const where = "isoSpeed: curve";
+  const where = "isoSpeed/curve";
   const read = readCurve(where, curve);
   const point = speedPointOf(where, read);
   const gradient = gradientFrom(where, read, point);

@@ -3,7 +3,7 @@
  * it reaches a density.
  */
 import { monotoneCurve } from "../core/curve.js";
-import { arrayOf, inRange, plainObject } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, refuse } from "../core/guards.js";
 
 /**
  * One step of a tablet: log10 of the exposure in lux seconds (or relative), −10 to 10, and the density it
@@ -30,19 +30,19 @@ export interface ReadCurve {
 /** Checks a curve and draws it through its steps. */
 export function readCurve(where: string, curve: CharacteristicCurve): ReadCurve {
   const given = Array.isArray(curve) ? { steps: curve as unknown } : plainObject(where, curve);
-  const steps = arrayOf(`${where} steps`, given["steps"], 3)
+  const steps = arrayOf(`${where}/steps`, given["steps"], 3)
     .map((step, i) => {
-      const at = `${where} steps[${i}]`;
+      const at = `${where}/steps/${i}`;
       const { logH, density } = plainObject(at, step);
       return {
-        logH: inRange(at, logH, -10, 10, "", ".logH"),
-        density: inRange(at, density, 0, 10, "", ".density"),
+        logH: inRange(at, logH, -10, 10, undefined, "/logH"),
+        density: inRange(at, density, 0, 10, undefined, "/density"),
       };
     })
     .sort((a, b) => a.logH - b.logH);
   steps.reduce((before, step) => {
     if (before.logH === step.logH)
-      throw new RangeError(`${where} steps must differ in exposure, got two at log H ${step.logH}`);
+      refuse(`${where}/steps`, `must differ in exposure, got two at log H ${step.logH}`, undefined);
     return step;
   });
   const least = (steps[0] as DensityStep).density;
@@ -51,8 +51,8 @@ export function readCurve(where: string, curve: CharacteristicCurve): ReadCurve 
     given["basePlusFog"] === undefined ? least : given["basePlusFog"],
     0,
     10,
-    "",
-    " basePlusFog",
+    undefined,
+    "/basePlusFog",
   );
   return {
     steps,

@@ -1,3 +1,4 @@
+import { refuse } from "../core/guards.js";
 import { logHAt, readCurve, type CharacteristicCurve, type ReadCurve } from "./sensitometry.js";
 
 /** Where the speed of a film is taken: 0.10 above base plus fog (ISO 6). */
@@ -31,7 +32,7 @@ export interface SpeedPoint {
  * ```
  */
 export function speedPoint(curve: CharacteristicCurve): SpeedPoint {
-  return speedPointOf("speedPoint: curve", readCurve("speedPoint: curve", curve));
+  return speedPointOf("speedPoint/curve", readCurve("speedPoint/curve", curve));
 }
 
 /** The speed point of a curve that was read already. */
@@ -39,8 +40,10 @@ export function speedPointOf(where: string, read: ReadCurve): SpeedPoint {
   const density = read.basePlusFog + SPEED_DENSITY;
   const logH = logHAt(read, density);
   if (logH === undefined)
-    throw new RangeError(
-      `${where} must pass through ${density.toFixed(2)}, 0.10 over base plus fog, ${missingEnd(read, density)}`,
+    refuse(
+      where,
+      `must pass through ${density.toFixed(2)}, 0.10 over base plus fog, ${missingEnd(read, density)}`,
+      undefined,
     );
   return { logH, density };
 }

@@ -1,4 +1,4 @@
-import { inRange } from "../core/guards.js";
+import { inRange, refuse } from "../core/guards.js";
 import { checkedGrowth, type GrowthLaw } from "./growth.js";
 
 /**
@@ -20,11 +20,13 @@ import { checkedGrowth, type GrowthLaw } from "./growth.js";
  * ```
  */
 export function timeForGamma(law: GrowthLaw, gamma: number): number {
-  const { gammaInfinity, ratePerS, appearanceS } = checkedGrowth("timeForGamma:", law);
-  inRange("timeForGamma: gamma", gamma, 0, 1000, "");
+  const { gammaInfinity, ratePerS, appearanceS } = checkedGrowth("timeForGamma", law);
+  inRange("timeForGamma/gamma", gamma, 0, 1000);
   if (gamma >= gammaInfinity)
-    throw new RangeError(
-      `timeForGamma: gamma must be below gammaInfinity (${gammaInfinity}), which no time reaches, got ${gamma}`,
+    refuse(
+      `timeForGamma/gamma`,
+      `must be below gammaInfinity (${gammaInfinity}), which no time reaches, got ${gamma}`,
+      gamma,
     );
   return appearanceS - Math.log1p(-gamma / gammaInfinity) / ratePerS;
 }

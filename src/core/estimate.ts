@@ -1,3 +1,5 @@
+import { refuse } from "./guards.js";
+
 /*
  * Room: core. From a median and a standard deviation in ln(time) to the 90 % interval.
  */
@@ -27,4 +29,13 @@ export interface TimeEstimate {
 export function timeEstimate(timeS: number, logSd: number): TimeEstimate {
   const spread = Math.exp(Z90 * logSd);
   return { timeS, lowS: timeS / spread, highS: timeS * spread };
+}
+
+/** Returns a spread of ln(time) that leaves an interval with numbers; throws otherwise. */
+export function checkedSpread(at: string, logSd: number): number {
+  if (!(logSd >= 0 && logSd <= WIDEST_LOG_SD))
+    refuse(at, `must leave a spread of ln(time) of at most ${WIDEST_LOG_SD}, got ${logSd}`, logSd, {
+      max: WIDEST_LOG_SD,
+    });
+  return logSd;
 }

@@ -1,103 +1,195 @@
 /*
- * Room: core. Guards that every public function uses to refuse wrong input with one clear text:
- * function, field, unit, allowed range, value. Written as `!(x >= min)` so that NaN is refused too.
+ * Guards that every public function uses to refuse wrong input. A guard takes the place of the value, such as
+ * "compensate/baseline/timeS", and throws an input error there. Written as `!(x >= min)` so that NaN is refused too.
  */
+import { inputError, show, type InputErrorCode, type InputExpected } from "./errors.js";
+import { unitOf, type Quantity } from "./quantity.js";
 
-/** Shows any value in an error text: short, and never throwing itself. */
-export function show(value: unknown): string {
-  if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
-  if (Array.isArray(value)) return "an array";
-  if (typeof value === "object" && value) return "an object";
-  return typeof value === "function" ? "a function" : String(value);
+/** Refuses with a `TypeError`: the value is of the wrong kind. `must` says in words what was expected. */
+export function wrongKind(at: string, must: string, value: unknown, expected: InputExpected = {}): never {
+  const code = value === undefined || value === null ? "missing" : value === "" ? "empty" : "wrong-type";
+  const types = expected.types ?? [TYPES[must] ?? must];
+  const parse = typeof value === "string" && types.includes("number") ? { parse: parserFor(at) } : undefined;
+  throw inputError(
+    TypeError,
+    at,
+    code,
+    { ...expected, types, ...parse },
+    value,
+    `must be ${must}, got ${show(value)}`,
+  );
 }
 
-/** Refuses with a `TypeError`: the value is of the wrong kind. */
-export function wrongKind(where: string, expected: string, value: unknown): never {
-  throw new TypeError(`${where} must be ${expected}, got ${show(value)}`);
+const TYPES: Readonly<Record<string, string>> = {
+  "a number": "number",
+  "an object": "object",
+  "an array": "array",
+  "true or false": "boolean",
+  "a function": "function",
+};
+
+/** The function that reads text for a field of that name. */
+function parserFor(at: string): string {
+  return /S$/.test(at) ? "parseTime" : /C$/.test(at) ? "parseTemperature" : "number";
 }
 
-/** Refuses with a `RangeError`: the kind is right, the value is not. */
-export function wrongValue(where: string, expected: string, value: unknown): never {
-  throw new RangeError(`${where} must be ${expected}, got ${show(value)}`);
+/** Refuses with a `RangeError`: the kind is right, the value is not. `must` says in words what was expected. */
+export function wrongValue(
+  at: string,
+  must: string,
+  value: unknown,
+  expected: InputExpected = { must },
+  code: InputErrorCode = "out-of-range",
+): never {
+  throw inputError(RangeError, at, code, expected, value, `must be ${must}, got ${show(value)}`);
+}
+
+/** Refuses with a `RangeError` whose sentence says itself what was got. */
+export function refuse(
+  at: string,
+  sentence: string,
+  actual: unknown,
+  expected: InputExpected = { must: sentence },
+  code: InputErrorCode = "out-of-range",
+): never {
+  throw inputError(RangeError, at, code, expected, actual, sentence);
+}
+
+/** Refuses text that is not of a format; `must` says in words what it should be. */
+export function unreadable(
+  at: string,
+  format: string,
+  examples: readonly string[],
+  must: string,
+  text: unknown,
+): never {
+  return wrongValue(at, must, text, { format, examples }, text === "" ? "empty" : "unreadable");
+}
+
+/** Refuses a value that is none of a few. */
+export function notOneOf(at: string, values: readonly string[], value: unknown, must?: string): never {
+  const all = must ?? (values.length > 6 ? `one of ${values.join(", ")}` : orText(values));
+  return wrongValue(at, all, value, { values }, "not-one-of");
+}
+
+/** A few values in words: "a", "b" or "c". */
+function orText(values: readonly string[]): string {
+  const shown = values.map((value) => JSON.stringify(value));
+  const last = shown.pop();
+  return shown.length > 0 ? `${shown.join(", ")} or ${last}` : (last as string);
 }
 
 /**
  * Returns `value` when it is a number from `min` to `max`, both included; throws otherwise.
  *
- * @param where - function and field, for example `"temperatureFactor: fromC"`
- * @param unit - the unit for the text, for example `" °C"`, or `""`
- * @param field - the rest of `where`, apart so that a hot path joins no text unless it throws
+ * @param at - the place of the value
+ * @param quantity - what it measures, for the unit in the sentence
+ * @param field - the rest of the place, apart so that a hot path joins no text unless it throws
  */
 export function inRange(
-  where: string,
+  at: string,
   value: unknown,
   min: number,
   max: number,
-  unit: string,
+  quantity?: Quantity,
   field = "",
 ): number {
-  if (typeof value !== "number") wrongKind(where + field, "a number", value);
-  if (!(value >= min && value <= max)) wrongValue(where + field, `from ${min} to ${max}${unit}`, value);
+  if (typeof value !== "number") wrongKind(at + field, "a number", value);
+  if (!(value >= min && value <= max))
+    outOfRange(at + field, `from ${min} to ${max}${unitOf(quantity)}`, value, { min, max }, quantity);
   return value;
 }
 
 /**
- * Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. What lies
- * between 0 and 1e-30 measures nothing, and what is divided by it is no number any more: it is refused too.
+ * Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. What lies between 0 and
+ * 1e-30 measures nothing, and what is divided by it is no number any more: it is refused too.
  */
-export function positive(where: string, value: unknown, max: number, unit: string, field = ""): number {
-  if (typeof value !== "number") wrongKind(where + field, "a number", value);
-  if (!(value >= 1e-30 && value <= max))
-    wrongValue(
-      where + field,
-      `above ${value > 0 && value < 1e-30 ? 1e-30 : 0} and at most ${max}${unit}`,
+export function positive(at: string, value: unknown, max: number, quantity?: Quantity, field = ""): number {
+  if (typeof value !== "number") wrongKind(at + field, "a number", value);
+  if (!(value >= 1e-30 && value <= max)) {
+    const above = value > 0 && value < 1e-30 ? 1e-30 : 0;
+    outOfRange(
+      at + field,
+      `above ${above} and at most ${max}${unitOf(quantity)}`,
       value,
+      { above, max },
+      quantity,
     );
+  }
   return value;
 }
 
+function outOfRange(
+  at: string,
+  must: string,
+  value: number,
+  range: InputExpected,
+  quantity: Quantity | undefined,
+): never {
+  const expected = quantity === undefined ? range : { ...range, quantity };
+  return wrongValue(
+    at,
+    must,
+    value,
+    hinted(at, value, expected),
+    Number.isNaN(value) ? "not-a-number" : "out-of-range",
+  );
+}
+
+/** What the figure may be instead: kelvin for °C, per cent for a share. */
+function hinted(at: string, value: number, expected: InputExpected): InputExpected {
+  if (/C$/.test(at) && value > 250 && value < 400) return { ...expected, hint: "kelvin" };
+  return /ogSd$/.test(at) && value > 1 ? { ...expected, hint: "percent" } : expected;
+}
+
 /** Returns `value` when it is a plain object (not null, not an array); throws a `TypeError` otherwise. */
-export function plainObject(where: string, value: unknown, field = ""): Record<string, unknown> {
+export function plainObject(at: string, value: unknown, field = ""): Record<string, unknown> {
   if (typeof value !== "object" || value === null || Array.isArray(value))
-    wrongKind(where + field, "an object", value);
+    wrongKind(at + field, "an object", value);
   return value as Record<string, unknown>;
 }
 
 /**
- * The most items of an array: a reading every second for a day. Beyond that an array is a mistake, or made to
- * hang whoever walks it.
+ * The most items of an array: a reading every second for a day. Beyond that an array is a mistake, or made to hang
+ * whoever walks it.
  */
 const MOST_ITEMS = 1e5;
 
-/**
- * Returns a copy of `value`, without holes, when it is an array of at least `least` items; throws otherwise.
- */
-export function arrayOf(where: string, value: unknown, least: number): readonly unknown[] {
-  return [...longEnough(where, value, least)];
+/** Returns a copy of `value`, without holes, when it is an array of at least `least` items; throws otherwise. */
+export function arrayOf(at: string, value: unknown, least: number): readonly unknown[] {
+  return [...longEnough(at, value, least)];
 }
 
 /**
- * Returns `value` itself when it is an array of at least `least` items, holes and all, for a hot path that
- * reads each item once.
+ * Returns `value` itself when it is an array of at least `least` items, holes and all, for a hot path that reads each
+ * item once.
  */
-export function longEnough(where: string, value: unknown, least: number): readonly unknown[] {
-  if (!Array.isArray(value)) wrongKind(where, "an array", value);
-  if (value.length < least) throw new RangeError(`${where} must hold at least ${least}, got ${value.length}`);
-  if (value.length > MOST_ITEMS)
-    throw new RangeError(`${where} must hold at most ${MOST_ITEMS}, got ${value.length}`);
+export function longEnough(at: string, value: unknown, least: number): readonly unknown[] {
+  if (!Array.isArray(value)) wrongKind(at, "an array", value);
+  const { length } = value;
+  if (length < least)
+    refuse(
+      at,
+      `must hold at least ${least}, got ${length}`,
+      value,
+      { least },
+      length === 0 ? "empty" : "too-few",
+    );
+  if (length > MOST_ITEMS)
+    refuse(at, `must hold at most ${MOST_ITEMS}, got ${length}`, value, { most: MOST_ITEMS });
   return value as unknown[];
 }
 
-/**
- * Returns the entry of a table of published figures; throws when `key` is not text, or not one of the
- * table's, which it lists.
- */
+/** Returns the entry of a table of published figures; throws when `key` is not text, or not one of the table's. */
 export function knownEntry<K extends string, V>(
-  where: string,
+  at: string,
   table: Readonly<Partial<Record<K, V>>>,
   key: unknown,
 ): V {
-  if (typeof key !== "string") wrongKind(where, "text", key);
-  if (!Object.hasOwn(table, key)) wrongValue(where, `one of ${Object.keys(table).join(", ")}`, key);
+  if (typeof key !== "string") wrongKind(at, "text", key);
+  if (!Object.hasOwn(table, key)) {
+    const values = Object.keys(table);
+    notOneOf(at, values, key, `one of ${values.join(", ")}`);
+  }
   return table[key as K] as V;
 }

@@ -3,7 +3,8 @@
  * Fields that nobody reads are told by it.
  */
 import type { Caution } from "./caution.js";
-import { show } from "./guards.js";
+
+import { show } from "./errors.js";
 
 /**
  * The pointer to a member of what `parent` points to: `~` is written `~0` and `/` is written `~1` (RFC 6901,

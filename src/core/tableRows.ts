@@ -3,7 +3,8 @@
  * time must not fall.
  */
 import type { TimeKnot } from "./curve.js";
-import { arrayOf, plainObject, positive, show } from "./guards.js";
+import { arrayOf, plainObject, positive, refuse } from "./guards.js";
+import { show } from "./errors.js";
 
 /** How the rows of a table are placed. */
 export interface Placing {
@@ -29,11 +30,11 @@ export function tableRows(
   rows: unknown,
   { by, x, steepest, must }: Placing,
 ): readonly TimeKnot[] {
-  const sorted = arrayOf(`${where}rows`, rows, 2)
+  const sorted = arrayOf(`${where}/rows`, rows, 2)
     .map((row, i) => {
-      const at = `${where}rows[${i}]`;
+      const at = `${where}/rows/${i}`;
       const { [by]: value, timeS } = plainObject(at, row);
-      return { value, x: x(`${at}.${by}`, value), timeS: positive(`${at}.timeS`, timeS, 1e7, " s") };
+      return { value, x: x(`${at}/${by}`, value), timeS: positive(`${at}/timeS`, timeS, 1e7, "timeS") };
     })
     .sort((a, b) => a.x - b.x);
   sorted.reduce((a, b) => {
@@ -42,8 +43,10 @@ export function tableRows(
     // Nearer than this, their places on the curve would round to one.
     const same = step < 1e-9;
     if (same || rise < 0 || rise > steepest * step)
-      throw new RangeError(
-        `${where}rows must ${same ? `differ in ${by}` : must}, got ${a.timeS} s at ${show(a.value)} and ${b.timeS} s at ${show(b.value)}`,
+      refuse(
+        `${where}/rows`,
+        `must ${same ? `differ in ${by}` : must}, got ${a.timeS} s at ${show(a.value)} and ${b.timeS} s at ${show(b.value)}`,
+        rows,
       );
     return b;
   });

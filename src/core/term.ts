@@ -50,15 +50,15 @@ export function basisOf(law: LawOrigin): Basis {
 export function checkedOrigin<Law extends LawOrigin>(where: string, law: Law, field = ""): Law {
   const { sources, runs } = plainObject(where, law, field);
   if (sources !== undefined && !Array.isArray(sources))
-    wrongKind(`${where}${field}.sources`, "an array", sources);
-  if (runs !== undefined) inRange(where, runs, 0, 1e9, "", `${field}.runs`);
+    wrongKind(`${where}${field}/sources`, "an array", sources);
+  if (runs !== undefined) inRange(where, runs, 0, 1e9, undefined, `${field}/runs`);
   return law;
 }
 
 /** The same, and whether the law is a published one is true or false: for a law that is kept. */
 export function checkedLawOrigin(where: string, law: LawOrigin): void {
-  const { published = false } = checkedOrigin(where, law, " law");
-  if (typeof published !== "boolean") wrongKind(`${where} law.published`, "true or false", published);
+  const { published = false } = checkedOrigin(where, law, "/law");
+  if (typeof published !== "boolean") wrongKind(`${where}/law/published`, "true or false", published);
 }
 
 /** The sources of a law, for another law that is made of it. */

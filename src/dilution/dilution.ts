@@ -1,8 +1,18 @@
 /*
  * Room: dilution. What a dilution and a dilution law are, and how ln(time) runs with concentration.
  */
+import { inputError } from "../core/errors.js";
 import { timeCurve, type TimeKnot } from "../core/curve.js";
-import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue } from "../core/guards.js";
+import {
+  arrayOf,
+  inRange,
+  plainObject,
+  positive,
+  wrongKind,
+  wrongValue,
+  unreadable,
+  notOneOf,
+} from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
 
@@ -43,14 +53,14 @@ export type PowerDilutionLaw = Extract<DilutionLaw, { kind: "power" }>;
 /** Returns the dilution when its parts are numbers in range; throws otherwise. */
 export function checkedDilution(where: string, dilution: Dilution): Dilution {
   const { stockParts, waterParts, stocks } = plainObject(where, dilution);
-  const stock = positive(where, stockParts, 1e5, "", " stockParts");
-  const water = inRange(where, waterParts, 0, 1e5 * stock, "", " waterParts");
+  const stock = positive(where, stockParts, 1e5, undefined, "/stockParts");
+  const water = inRange(where, waterParts, 0, 1e5 * stock, undefined, "/waterParts");
   if (stocks === undefined) return dilution;
-  const parts = arrayOf(`${where} stocks`, stocks, 1).map((part, i) =>
-    positive(`${where} stocks[${i}]`, part, 1e5, ""),
+  const parts = arrayOf(`${where}/stocks`, stocks, 1).map((part, i) =>
+    positive(`${where}/stocks/${i}`, part, 1e5),
   );
   const sum = parts.reduce((total, part) => total + part, 0);
-  if (Math.abs(sum - stock) > 1e-9 * stock) wrongValue(`${where} stocks`, `parts that sum to ${stock}`, sum);
+  if (Math.abs(sum - stock) > 1e-9 * stock) wrongValue(`${where}/stocks`, `parts that sum to ${stock}`, sum);
   return { stockParts: stock, waterParts: water, stocks: parts };
 }
 
@@ -65,7 +75,7 @@ const PARTS = /^\s*\d+(\.\d+)?\s*(:\s*\d+(\.\d+)?\s*|(\+\s*\d+(\.\d+)?\s*)+)$/;
 export function dilutionFromText(where: string, text: string, colon?: "plus" | "total"): Dilution {
   if (!PARTS.test(text)) {
     if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
-    wrongValue(where, '"stock" or parts such as "1+9"', text);
+    unreadable(where, "dilution", ["1+9", "stock"], '"stock" or parts such as "1+9"', text);
   }
   const plus = text.includes("+");
   // Cut once rather than split: this is much of what compensate takes.
@@ -77,12 +87,20 @@ export function dilutionFromText(where: string, text: string, colon?: "plus" | "
   const mark = plus ? "plus" : colon;
   // Of fewer parts in all than stock there is no bath.
   if (mark === undefined)
-    throw new RangeError(
-      `${where} ${JSON.stringify(text)} is ambiguous: write "${stockParts}+${last}"` +
-        (last < stockParts ? "" : ` or, of ${last} parts in all, "${stockParts}+${last - stockParts}"`),
-    );
+    ambiguous(where, text, [
+      `${stockParts}+${last}`,
+      ...(last < stockParts ? [] : [`${stockParts}+${last - stockParts}`]),
+    ]);
   const parts = { stockParts, waterParts: mark === "plus" ? last : last - stockParts };
   return checkedDilution(where, stocks ? { ...parts, stocks } : parts);
+}
+
+function ambiguous(at: string, text: string, readings: readonly string[]): never {
+  const [plus, total] = readings;
+  const or =
+    total === undefined ? "" : ` or, of ${text.slice(text.indexOf(":") + 1).trim()} parts in all, "${total}"`;
+  const sentence = `${JSON.stringify(text)} is ambiguous: write "${plus}"${or}`;
+  throw inputError(RangeError, at, "ambiguous", { readings }, text, sentence);
 }
 
 /** Reads a dilution given as text or as parts. */
@@ -97,15 +115,15 @@ export function readDilution(where: string, value: unknown): Dilution {
  * exactly the printed one.
  */
 export function dilutionRatio(where: string, law: DilutionLaw): (fromLogC: number, toLogC: number) => number {
-  const kind: unknown = plainObject(where, law, " law")["kind"];
+  const kind: unknown = plainObject(where, law, "/law")["kind"];
   if (law.kind === "power") {
-    const n = inRange(where, law.exponent, 0, 3, "", " law.exponent");
-    inRange(where, law.sd ?? 0, 0, 3, "", " law.sd");
-    inRange(where, law.scatterLogSd ?? 0, 0, 3, "", " law.scatterLogSd");
+    const n = inRange(where, law.exponent, 0, 3, undefined, "/law/exponent");
+    inRange(where, law.sd ?? 0, 0, 3, undefined, "/law/sd");
+    inRange(where, law.scatterLogSd ?? 0, 0, 3, undefined, "/law/scatterLogSd");
     return (from, to) => Math.exp(n * (from - to));
   }
-  if (kind !== "table") wrongValue(`${where} law.kind`, '"power" or "table"', kind);
-  const curve = timeCurve(checkedDilutionRows(`${where} law.`, law.rows));
+  if (kind !== "table") notOneOf(`${where}/law/kind`, ["power", "table"], kind);
+  const curve = timeCurve(checkedDilutionRows(`${where}/law`, law.rows));
   return (from, to) => curve(-to) / curve(-from);
 }
 

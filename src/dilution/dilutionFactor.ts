@@ -32,8 +32,8 @@ export function dilutionFactor(
   to: Dilution | string,
   law: DilutionLaw = genericDilutionLaw,
 ): number {
-  const ratio = dilutionRatio("dilutionFactor:", law);
-  const fromLogC = logConcentration(readDilution("dilutionFactor: from", from));
-  const toLogC = logConcentration(readDilution("dilutionFactor: to", to));
+  const ratio = dilutionRatio("dilutionFactor", law);
+  const fromLogC = logConcentration(readDilution("dilutionFactor/from", from));
+  const toLogC = logConcentration(readDilution("dilutionFactor/to", to));
   return ratio(fromLogC, toLogC);
 }

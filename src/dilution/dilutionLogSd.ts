@@ -35,9 +35,9 @@ export const GIVEN_EXPONENT_SD: number = 0.15;
  * ```
  */
 export function dilutionLogSd(from: Dilution | string, to: Dilution | string, law: DilutionLaw): number {
-  dilutionRatio("dilutionLogSd:", law);
-  const fromLogC = logConcentration(readDilution("dilutionLogSd: from", from));
-  const toLogC = logConcentration(readDilution("dilutionLogSd: to", to));
+  dilutionRatio("dilutionLogSd", law);
+  const fromLogC = logConcentration(readDilution("dilutionLogSd/from", from));
+  const toLogC = logConcentration(readDilution("dilutionLogSd/to", to));
   return spreadBetween(law, fromLogC, toLogC);
 }
 

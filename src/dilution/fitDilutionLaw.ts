@@ -1,4 +1,4 @@
-import { inRange } from "../core/guards.js";
+import { inRange, refuse } from "../core/guards.js";
 import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
 import { checkedDilutionRows, type DilutionRow, type PowerDilutionLaw } from "./dilution.js";
 
@@ -39,16 +39,21 @@ export interface FittedDilutionLaw {
  * ```
  */
 export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw {
-  const points = checkedDilutionRows("fitDilutionLaw: ", rows).map(
+  const points = checkedDilutionRows("fitDilutionLaw", rows).map(
     ({ x, timeS }) => [x, Math.log(timeS)] as const,
   );
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
   if (!(slope <= 3))
-    throw new RangeError(`fitDilutionLaw: rows must give an exponent of at most 3, got ${slope.toFixed(2)}`);
+    refuse(`fitDilutionLaw/rows`, `must give an exponent of at most 3, got ${slope.toFixed(2)}`, slope);
   const scatterLogSd = pooledSd(POOLED, residualSd, points.length - 2);
   const sd = scatterLogSd / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
-  inRange("fitDilutionLaw: fitted sd", sd, 0, 3, " (are the rows too close?)");
+  if (!(sd <= 3))
+    refuse(
+      "fitDilutionLaw/rows",
+      `must tell the exponent to at most 3, got ${sd.toFixed(2)}: are they too close?`,
+      sd,
+    );
   return {
     law: { kind: "power", exponent: Math.max(0, slope), sd, scatterLogSd },
     residualLogSd: residualSd,

@@ -15,7 +15,7 @@ import { checkedDilution, type Dilution } from "./dilution.js";
  * ```
  */
 export function formatDilution(dilution: Dilution): string {
-  const { stockParts, waterParts, stocks } = checkedDilution("formatDilution: dilution", dilution);
+  const { stockParts, waterParts, stocks } = checkedDilution("formatDilution/dilution", dilution);
   if (stocks === undefined && waterParts === 0) return "stock";
   return [...(stocks ?? [stockParts]), waterParts].join("+");
 }

@@ -23,6 +23,6 @@ export function handbookDilutionLaw(family: DilutionFamily): PowerDilutionLaw {
   return {
     kind: "power",
     published: true,
-    ...knownEntry("handbookDilutionLaw: family", handbookDilution, family),
+    ...knownEntry("handbookDilutionLaw/family", handbookDilution, family),
   };
 }

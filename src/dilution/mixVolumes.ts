@@ -27,8 +27,8 @@ export interface MixedVolumes {
  * ```
  */
 export function mixVolumes(dilution: Dilution, totalMl: number): MixedVolumes {
-  const { stockParts, waterParts, stocks } = checkedDilution("mixVolumes: dilution", dilution);
-  const total = new Decimal(positive("mixVolumes: totalMl", totalMl, 1e6, " ml"));
+  const { stockParts, waterParts, stocks } = checkedDilution("mixVolumes/dilution", dilution);
+  const total = new Decimal(positive("mixVolumes/totalMl", totalMl, 1e6, "volumeMl"));
   // Several stocks are added up on paper: 0.1 and 0.2 parts are 0.3.
   const parts = Decimal.sum(...(stocks ?? [stockParts]));
   const share = (some: Decimal.Value): Decimal => total.times(some).div(parts.plus(waterParts));

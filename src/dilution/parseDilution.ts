@@ -1,4 +1,4 @@
-import { plainObject, wrongKind, wrongValue } from "../core/guards.js";
+import { plainObject, wrongKind, notOneOf } from "../core/guards.js";
 import { dilutionFromText, type Dilution } from "./dilution.js";
 
 /**
@@ -31,11 +31,12 @@ export interface ParseDilutionOptions {
  * ```
  */
 export function parseDilution(text: string, options: ParseDilutionOptions = {}): Dilution {
-  if (typeof text !== "string") wrongKind("parseDilution: text", 'text such as "1+9"', text);
-  const { colon } = plainObject("parseDilution: options", options);
+  if (typeof text !== "string")
+    wrongKind("parseDilution/text", 'text such as "1+9"', text, { types: ["text"] });
+  const { colon } = plainObject("parseDilution/options", options);
   if (colon !== undefined && colon !== "plus" && colon !== "total")
-    wrongValue("parseDilution: options.colon", '"plus" or "total"', colon);
-  const read = dilutionFromText("parseDilution: text", text, colon);
+    notOneOf("parseDilution/options/colon", ["plus", "total"], colon);
+  const read = dilutionFromText("parseDilution/text", text, colon);
   // What was added up or taken away, to fifteen digits: of 2.7 parts in all 1.7 are water, and 0.1 and 0.2 of
   // stock are 0.3, on paper.
   if (read.stocks !== undefined) return { ...read, stockParts: fifteen(read.stockParts) };

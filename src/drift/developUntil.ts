@@ -1,4 +1,4 @@
-import { inRange, plainObject, positive } from "../core/guards.js";
+import { inRange, plainObject, positive, refuse } from "../core/guards.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
@@ -42,15 +42,15 @@ export interface DevelopUntilOptions {
  * ```
  */
 export function developUntil(options: DevelopUntilOptions): number {
-  plainObject("developUntil: options", options);
-  const target = positive("developUntil: equivalentS", options.equivalentS, LONGEST_CLOCK_S, " s");
+  plainObject("developUntil/options", options);
+  const target = positive("developUntil/equivalentS", options.equivalentS, LONGEST_CLOCK_S, "timeS");
   const { fromS = 0 } = options;
-  const start = inRange("developUntil: fromS", fromS, 0, LONGEST_CLOCK_S, " s");
-  const temperatureAt = checkedForecast("developUntil: temperatureAt", options.temperatureAt);
+  const start = inRange("developUntil/fromS", fromS, 0, LONGEST_CLOCK_S, "timeS");
+  const temperatureAt = checkedForecast("developUntil/temperatureAt", options.temperatureAt);
   const rateAt = rateFunction(options.law, options.referenceC);
   // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the
   // temperature does.
-  const slower = options.ownUse === undefined ? 1 : loadOf("developUntil:", options.ownUse).whole;
+  const slower = options.ownUse === undefined ? 1 : loadOf("developUntil", options.ownUse).whole;
   return clockTime((timeS) => rateAt(temperatureAt(timeS)), target * slower, start);
 }
 
@@ -75,9 +75,7 @@ export function clockTime(
   const most = MOST_LOOKS + 50 * corners.length;
   let looks = 0;
   const giveUp = (): never => {
-    throw new RangeError(
-      `developUntil: temperatureAt must be smooth enough, got no end after ${looks} looks`,
-    );
+    refuse(`developUntil/temperatureAt`, `must be smooth enough, got no end after ${looks} looks`, undefined);
   };
   const rate = (timeS: number): number => {
     looks += 1;
@@ -95,8 +93,10 @@ export function clockTime(
     if (left > 0) low = from;
     else high = from;
     if (low >= LONGEST_CLOCK_S)
-      throw new RangeError(
-        `developUntil: equivalentS must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`,
+      refuse(
+        `developUntil/equivalentS`,
+        `must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`,
+        target,
       );
     let to = Math.min(
       from + Math.min(left, target / 16) / rate(from),

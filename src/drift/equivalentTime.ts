@@ -37,9 +37,9 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  * ```
  */
 export function equivalentTime(log: TemperatureLog, law: TemperatureLaw, referenceC: number): number {
-  const readings = checkedLog("equivalentTime: log", log);
-  const slope = lawSlope("equivalentTime:", law);
-  bathTemperature("equivalentTime: referenceC", referenceC);
+  const readings = checkedLog("equivalentTime/log", log);
+  const slope = lawSlope("equivalentTime", law);
+  bathTemperature("equivalentTime/referenceC", referenceC);
   if (law.kind === "table") return logUnderTable(readings, law.rows, referenceC);
   return lawTime(readings, Math.abs(slope as number), referenceC, law.kind === "arrhenius" ? 1 : 0);
 }

@@ -1,4 +1,4 @@
-import { inRange, plainObject } from "../core/guards.js";
+import { inRange, plainObject, refuse } from "../core/guards.js";
 import { pooledSd } from "../core/leastSquares.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
 import { checkedLog, LONGEST_CLOCK_S, type TemperatureLog, type TemperatureReading } from "./log.js";
@@ -46,20 +46,28 @@ const READING = { sd: 0.05, freedom: 2 };
  * ```
  */
 export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): FittedDrift {
-  const readings = checkedLog("fitDrift: log", log);
-  const known = plainObject("fitDrift: options", options)["ambientC"];
-  const limit = known === undefined ? undefined : inRange("fitDrift: ambientC", known, -50, 100, " °C");
+  const readings = checkedLog("fitDrift/log", log);
+  const known = plainObject("fitDrift/options", options)["ambientC"];
+  const limit =
+    known === undefined ? undefined : inRange("fitDrift/ambientC", known, -50, 100, "temperatureC");
   const unknowns = limit === undefined ? 3 : 2;
   const spare = readings.length - unknowns;
-  if (spare < 0) throw new RangeError("fitDrift: log must hold at least 3 when ambientC is not given, got 2");
+  if (spare < 0)
+    refuse(
+      "fitDrift/log",
+      "must hold at least 3 when ambientC is not given, got 2",
+      log,
+      { least: 3 },
+      "too-few",
+    );
   const fit = fitRelaxation(
     readings.map(({ timeS, temperatureC }) => ({ x: timeS, y: temperatureC, weight: 1 })),
     { limit },
   );
-  const refuse = (why: string): never => {
-    throw new RangeError(`fitDrift: log must tell the time constant, but ${why}`);
+  const untold = (why: string): never => {
+    return refuse("fitDrift/log", `must tell the time constant, but ${why}`, log);
   };
-  if (fit === undefined) return refuse("its readings do not bend toward the air");
+  if (fit === undefined) return untold("its readings do not bend toward the air");
   const { rate, step } = fit;
   const firstS = (readings[0] as TemperatureReading).timeS;
   const fall = readings.map(({ timeS }) => Math.exp(-rate * (timeS - firstS)));
@@ -69,12 +77,12 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   ];
   const residualSdC = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
   const share = (pooledSd(READING, residualSdC, spare) * error) / rate;
-  if (!(share < 1)) refuse("its standard error is larger than itself");
-  if (!(1 / rate <= LONGEST_CLOCK_S)) refuse(`its time constant is longer than ${LONGEST_CLOCK_S} s`);
+  if (!(share < 1)) untold("its standard error is larger than itself");
+  if (!(1 / rate <= LONGEST_CLOCK_S)) untold(`its time constant is longer than ${LONGEST_CLOCK_S} s`);
   const startC = fit.limit + step * Math.exp(rate * firstS);
   const ambientC = fit.limit;
   if (!(Math.min(startC, ambientC + 50) >= 0 && Math.max(startC, ambientC) <= 100))
-    refuse("its curve leaves 0 to 100 °C");
+    untold("its curve leaves 0 to 100 °C");
   return {
     startC,
     ambientC,

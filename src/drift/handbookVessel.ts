@@ -19,5 +19,5 @@ import { handbookVessels, type HandbookVessel, type DriftVessel } from "../handb
  * ```
  */
 export function handbookVessel(vessel: DriftVessel): HandbookVessel {
-  return knownEntry("handbookVessel: vessel", handbookVessels, vessel);
+  return knownEntry("handbookVessel/vessel", handbookVessels, vessel);
 }

@@ -32,7 +32,7 @@ export function checkedLog(where: string, log: unknown): TemperatureLog {
     // One plain test for the usual case, so that a long log costs no text; what is wrong is worked out only
     // when something is.
     if (!(numbers && timeS > before && timeS <= LONGEST_CLOCK_S && temperatureC >= 0 && temperatureC <= 100))
-      refuseReading(`${where}[${i}]`, readings[i], before);
+      refuseReading(`${where}/${i}`, readings[i], before);
     before = timeS;
   }
   return readings;
@@ -40,9 +40,9 @@ export function checkedLog(where: string, log: unknown): TemperatureLog {
 
 function refuseReading(where: string, reading: unknown, before: number): never {
   const { timeS, temperatureC } = plainObject(where, reading);
-  inRange(where, timeS, 0, LONGEST_CLOCK_S, " s", ".timeS");
-  inRange(where, temperatureC, 0, 100, " °C", ".temperatureC");
-  wrongValue(`${where}.timeS`, `later than the reading before (${before} s)`, timeS);
+  inRange(where, timeS, 0, LONGEST_CLOCK_S, "timeS", "/timeS");
+  inRange(where, temperatureC, 0, 100, "temperatureC", "/temperatureC");
+  wrongValue(`${where}/timeS`, `later than the reading before (${before} s)`, timeS);
 }
 
 /**

@@ -18,7 +18,7 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  * ```
  */
 export function logCautions(log: TemperatureLog): readonly Caution[] {
-  const readings = checkedLog("logCautions: log", log);
+  const readings = checkedLog("logCautions/log", log);
   let low = 0;
   let high = 0;
   let gap = 1;

@@ -29,13 +29,13 @@ export interface NewtonDrift {
  * ```
  */
 export function newtonDrift(drift: NewtonDrift): TemperatureForecast {
-  plainObject("newtonDrift: drift", drift);
-  const startC = inRange("newtonDrift: startC", drift.startC, 0, 100, " °C");
-  const ambientC = inRange("newtonDrift: ambientC", drift.ambientC, -50, 100, " °C");
-  const timeConstantS = positive("newtonDrift: timeConstantS", drift.timeConstantS, LONGEST_CLOCK_S, " s");
+  plainObject("newtonDrift/drift", drift);
+  const startC = inRange("newtonDrift/startC", drift.startC, 0, 100, "temperatureC");
+  const ambientC = inRange("newtonDrift/ambientC", drift.ambientC, -50, 100, "temperatureC");
+  const timeConstantS = positive("newtonDrift/timeConstantS", drift.timeConstantS, LONGEST_CLOCK_S, "timeS");
   // expm1 keeps the start exact, and the first seconds to the last figure.
   return (timeS) =>
     startC +
     (startC - ambientC) *
-      Math.expm1(-inRange("newtonDrift: timeS", timeS, 0, LONGEST_CLOCK_S, " s") / timeConstantS);
+      Math.expm1(-inRange("newtonDrift/timeS", timeS, 0, LONGEST_CLOCK_S, "timeS") / timeConstantS);
 }

@@ -1,4 +1,4 @@
-import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { inRange, plainObject, positive, wrongValue, notOneOf } from "../core/guards.js";
 
 /**
  * How one development wears out its own bath: a published use rule (`increase`, 0.10 is 10 % more time, for
@@ -38,7 +38,7 @@ export interface OwnUse {
  * ```
  */
 export function ownUseFactor(use: OwnUse): number {
-  return loadOf("ownUseFactor:", use).whole;
+  return loadOf("ownUseFactor", use).whole;
 }
 
 /**
@@ -52,22 +52,22 @@ interface Load {
 
 /** Works out the load; `where` names the caller for the error texts. */
 export function loadOf(where: string, use: OwnUse): Load {
-  plainObject(where, use, " ownUse");
+  plainObject(where, use, "/ownUse");
   const { growth } = use;
   const { increase, shape = increase } = use;
-  inRange(where, increase, 0, 10, "", " ownUse.increase");
-  const curve = inRange(where, shape, 0, 10, "", " ownUse.shape") || 1e-20;
-  const per = inRange(where, use.perCm2PerL, 0.001, 1e6, " cm²/l", " ownUse.perCm2PerL");
-  const area = inRange(where, use.areaCm2, 0, 1e6, " cm²", " ownUse.areaCm2");
-  const portions = area / ((positive(where, use.volumeMl, 1e6, " ml", " ownUse.volumeMl") / 1000) * per);
+  inRange(where, increase, 0, 10, undefined, "/ownUse/increase");
+  const curve = inRange(where, shape, 0, 10, undefined, "/ownUse/shape") || 1e-20;
+  const per = inRange(where, use.perCm2PerL, 0.001, 1e6, "cm2PerL", "/ownUse/perCm2PerL");
+  const area = inRange(where, use.areaCm2, 0, 1e6, "areaCm2", "/ownUse/areaCm2");
+  const portions = area / ((positive(where, use.volumeMl, 1e6, "volumeMl", "/ownUse/volumeMl") / 1000) * per);
   const kind: unknown = growth;
   if (kind !== "linear" && kind !== "compound")
-    wrongValue(`${where} ownUse.growth`, '"linear" or "compound"', kind);
+    notOneOf(`${where}/ownUse/growth`, ["linear", "compound"], kind);
   const slower =
     growth === "linear" ? portions * increase : (portions * increase * Math.log1p(curve)) / curve;
   const last = growth === "linear" ? 1 + slower : Math.exp(slower);
   if (!(last <= 1000))
-    wrongValue(`${where} ownUse.areaCm2`, "such that the bath slows at most 1000 times", area);
+    wrongValue(`${where}/ownUse/areaCm2`, "such that the bath slows at most 1000 times", area);
   if (growth === "linear" || slower === 0)
     return {
       whole: 1 + slower / 2,

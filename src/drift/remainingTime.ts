@@ -64,12 +64,12 @@ export interface RemainingTime {
  */
 export function remainingTime(options: RemainingTimeOptions): RemainingTime {
   const { log, law, referenceC, temperatureAt, ownUse } = plainObject(
-    "remainingTime: options",
+    "remainingTime/options",
     options,
   ) as unknown as RemainingTimeOptions;
-  const targetS = positive("remainingTime: targetS", options.targetS, LONGEST_CLOCK_S, " s");
+  const targetS = positive("remainingTime/targetS", options.targetS, LONGEST_CLOCK_S, "timeS");
   const workedS = equivalentTime(log, law, referenceC);
-  const load = ownUse === undefined ? undefined : loadOf("remainingTime:", ownUse);
+  const load = ownUse === undefined ? undefined : loadOf("remainingTime", ownUse);
   const doneS = load ? targetS * load.share(workedS / targetS) : workedS;
   const fraction = doneS / targetS;
   const past = {
@@ -85,7 +85,7 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
   const forecast =
     temperatureAt === undefined
       ? (): number => nowC
-      : checkedForecast("remainingTime: temperatureAt", temperatureAt);
+      : checkedForecast("remainingTime/temperatureAt", temperatureAt);
   const rateAt = rateFunction(law, referenceC);
   const left = (load ? targetS * load.whole : targetS) - workedS;
   const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS);

@@ -1,4 +1,4 @@
-import { inRange, plainObject, positive } from "../core/guards.js";
+import { inRange, plainObject, positive, refuse } from "../core/guards.js";
 import { bathTemperature, type TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
@@ -40,12 +40,12 @@ export interface StartTemperatureOptions {
  * ```
  */
 export function startTemperatureFor(options: StartTemperatureOptions): number {
-  const where = "startTemperatureFor: ";
-  plainObject(`${where}options`, options);
-  const timeS = positive(`${where}timeS`, options.timeS, LONGEST_CLOCK_S, " s");
-  const targetC = bathTemperature(`${where}targetC`, options.targetC);
-  const ambientC = inRange(`${where}ambientC`, options.ambientC, -50, 100, " °C");
-  const timeConstantS = positive(`${where}timeConstantS`, options.timeConstantS, LONGEST_CLOCK_S, " s");
+  const where = "startTemperatureFor";
+  plainObject(`${where}/options`, options);
+  const timeS = positive(`${where}/timeS`, options.timeS, LONGEST_CLOCK_S, "timeS");
+  const targetC = bathTemperature(`${where}/targetC`, options.targetC);
+  const ambientC = inRange(`${where}/ambientC`, options.ambientC, -50, 100, "temperatureC");
+  const timeConstantS = positive(`${where}/timeConstantS`, options.timeConstantS, LONGEST_CLOCK_S, "timeS");
   const rateAt = rateFunction(options.law, targetC);
   // The answer lies beyond the target, on the side away from the surroundings.
   const side = ambientC < targetC ? 1 : -1;
@@ -60,8 +60,10 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   let high = side > 0 ? 100 - targetC : targetC;
   const enough = timeS * 1e-12;
   if (missing(high) > enough)
-    throw new RangeError(
-      `${where}targetC must be within reach of a bath poured in at 0 to 100 °C, got ${targetC}`,
+    refuse(
+      `${where}/targetC`,
+      `must be within reach of a bath poured in at 0 to 100 °C, got ${targetC}`,
+      targetC,
     );
   // The farther from the target, the less is missing: halving always closes in.
   for (let i = 0; i < 50; i += 1) {
@@ -71,6 +73,6 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   }
   const startC = targetC + side * low;
   if (newtonDrift({ startC, ambientC, timeConstantS })(timeS) < 0)
-    throw new RangeError(`${where}ambientC must not freeze the bath within ${timeS} s, got ${ambientC}`);
+    refuse(`${where}/ambientC`, `must not freeze the bath within ${timeS} s, got ${ambientC}`, ambientC);
   return startC;
 }

@@ -1,4 +1,4 @@
-import { timeEstimate, WIDEST_LOG_SD, type TimeEstimate } from "../core/estimate.js";
+import { timeEstimate, type TimeEstimate, checkedSpread } from "../core/estimate.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { timeFromAppearance } from "./timeFromAppearance.js";
 
@@ -34,13 +34,10 @@ export interface AppearanceSeen {
  * ```
  */
 export function appearanceEstimate(seen: AppearanceSeen): TimeEstimate {
-  plainObject("appearanceEstimate: seen", seen);
+  plainObject("appearanceEstimate/seen", seen);
   const timeS = timeFromAppearance(seen);
   const { factorLogSd = 0.15, reactionS = 1.5 } = seen;
-  const byFactor = inRange("appearanceEstimate: factorLogSd", factorLogSd, 0, 3, "");
-  const byHand = inRange("appearanceEstimate: reactionS", reactionS, 0, 60, " s") / seen.appearanceS;
-  return timeEstimate(
-    timeS,
-    inRange("appearanceEstimate: the spread of ln(time)", Math.hypot(byFactor, byHand), 0, WIDEST_LOG_SD, ""),
-  );
+  const byFactor = inRange("appearanceEstimate/factorLogSd", factorLogSd, 0, 3);
+  const byHand = inRange("appearanceEstimate/reactionS", reactionS, 0, 60, "timeS") / seen.appearanceS;
+  return timeEstimate(timeS, checkedSpread("appearanceEstimate/seen", Math.hypot(byFactor, byHand)));
 }

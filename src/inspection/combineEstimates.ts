@@ -1,6 +1,6 @@
 import type { Caution } from "../core/caution.js";
 import { timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
-import { plainObject, positive } from "../core/guards.js";
+import { plainObject, positive, refuse } from "../core/guards.js";
 
 /** Two estimates as one. */
 export interface CombinedEstimate extends TimeEstimate {
@@ -36,8 +36,8 @@ const BEYOND_CHANCE = 1.96;
  * ```
  */
 export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEstimate {
-  const [meanA, varianceA] = logNormal("combineEstimates: a", a);
-  const [meanB, varianceB] = logNormal("combineEstimates: b", b);
+  const [meanA, varianceA] = logNormal("combineEstimates/a", a);
+  const [meanB, varianceB] = logNormal("combineEstimates/b", b);
   const sum = varianceA + varianceB;
   const gap = Math.abs(meanA - meanB);
   // Two that are both exact have no variance to weigh by: the middle, and any gap at all is beyond chance.
@@ -66,12 +66,14 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
 /** Mean and variance of ln(time). */
 function logNormal(where: string, estimate: TimeEstimate): readonly [mean: number, variance: number] {
   plainObject(where, estimate);
-  const timeS = positive(where, estimate.timeS, 1e9, " s", ".timeS");
-  const lowS = positive(where, estimate.lowS, 1e9, " s", ".lowS");
-  const highS = positive(where, estimate.highS, 1e9, " s", ".highS");
+  const timeS = positive(where, estimate.timeS, 1e9, "timeS", "/timeS");
+  const lowS = positive(where, estimate.lowS, 1e9, "timeS", "/lowS");
+  const highS = positive(where, estimate.highS, 1e9, "timeS", "/highS");
   if (!(lowS <= timeS && timeS <= highS))
-    throw new RangeError(
-      `${where} must have lowS, timeS and highS in that order, got ${lowS}, ${timeS} and ${highS} s`,
+    refuse(
+      where,
+      `must have lowS, timeS and highS in that order, got ${lowS}, ${timeS} and ${highS} s`,
+      lowS,
     );
   return [Math.log(timeS), (Math.log(highS / lowS) / (2 * Z90)) ** 2];
 }

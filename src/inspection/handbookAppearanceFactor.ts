@@ -40,12 +40,12 @@ export function handbookAppearanceFactor(
   agent: AppearanceAgent,
   options: AppearanceFactorOptions = {},
 ): PublishedFactor {
-  const entry = knownEntry("handbookAppearanceFactor: agent", handbookAppearance, agent);
-  const { contrast = "normal", strengthGPerL } = plainObject("handbookAppearanceFactor: options", options);
+  const entry = knownEntry("handbookAppearanceFactor/agent", handbookAppearance, agent);
+  const { contrast = "normal", strengthGPerL } = plainObject("handbookAppearanceFactor/options", options);
   const { soft, normal, strong, perStrength, logSd, sources } = entry;
-  const listed = knownEntry("handbookAppearanceFactor: contrast", { soft, normal, strong }, contrast);
+  const listed = knownEntry("handbookAppearanceFactor/contrast", { soft, normal, strong }, contrast);
   if (strengthGPerL !== undefined)
-    inRange("handbookAppearanceFactor: strengthGPerL", strengthGPerL, 0.1, 30, " g/l");
+    inRange("handbookAppearanceFactor/strengthGPerL", strengthGPerL, 0.1, 30, "gPerL");
   const scaled = perStrength !== undefined && strengthGPerL !== undefined;
   return {
     factor: scaled ? ((perStrength / (strengthGPerL as number)) * listed) / normal : listed,

@@ -28,11 +28,11 @@ export interface AppearancePart {
 export function mixedAppearanceFactor(mixture: readonly AppearancePart[]): number {
   let weighted = 0;
   let all = 0;
-  arrayOf("mixedAppearanceFactor: mixture", mixture, 1).forEach((part, i) => {
-    const where = `mixedAppearanceFactor: mixture[${i}]`;
+  arrayOf("mixedAppearanceFactor/mixture", mixture, 1).forEach((part, i) => {
+    const where = `mixedAppearanceFactor/mixture/${i}`;
     const { factor, parts } = plainObject(where, part);
-    const share = positive(where, parts, 1e6, "", ".parts");
-    weighted += share * checkedFactor(where, factor, ".factor");
+    const share = positive(where, parts, 1e6, undefined, "/parts");
+    weighted += share * checkedFactor(where, factor, "/factor");
     all += share;
   });
   return weighted / all;

@@ -42,5 +42,5 @@ const CAUTIONS: Readonly<Record<Sensitization, Caution>> = {
  * ```
  */
 export function safelightCautions(sensitization: Sensitization): readonly Caution[] {
-  return [knownEntry("safelightCautions: sensitization", CAUTIONS, sensitization)];
+  return [knownEntry("safelightCautions/sensitization", CAUTIONS, sensitization)];
 }

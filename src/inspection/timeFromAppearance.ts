@@ -18,9 +18,9 @@ import { checkedAppearance, checkedFactor } from "./appearance.js";
  * ```
  */
 export function timeFromAppearance(seen: { readonly appearanceS: number; readonly factor: number }): number {
-  plainObject("timeFromAppearance: seen", seen);
+  plainObject("timeFromAppearance/seen", seen);
   return (
-    checkedAppearance("timeFromAppearance:", seen.appearanceS) *
-    checkedFactor("timeFromAppearance:", seen.factor)
+    checkedAppearance("timeFromAppearance", seen.appearanceS) *
+    checkedFactor("timeFromAppearance", seen.factor)
   );
 }

@@ -3,7 +3,7 @@
  */
 import type { Caution } from "../core/caution.js";
 import { present } from "../core/ordered.js";
-import type { NumberOfLaw } from "../exhaustion/lines.js";
+import type { NumberOfLaw } from "../core/line.js";
 import type { Entry } from "./notebook.js";
 import type { Surprise } from "./posterior.js";
 import type { Fit } from "./robust.js";

@@ -4,7 +4,8 @@
  */
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
-import { ageRange, type NumberOfLaw, type NumberRange } from "../exhaustion/lines.js";
+import { ageRange } from "../age/ageLine.js";
+import type { NumberOfLaw, NumberRange } from "../core/line.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";
 import { learnableLaws, priorNumbers } from "./learnableLaws.js";
@@ -28,11 +29,11 @@ const NAMED_BELOW = 2 / 3;
  */
 export function fitKnowledge(where: string, prior: Prior, entries: readonly Entry[]): LearnedKnowledge {
   const { baseline, baseLogSd } = prior;
-  const stated = knownEntry(`${where} noise`, { estimated: false, stated: true }, prior.noise);
-  inRange(where, baseLogSd, 0, 3, "", " baseLogSd");
-  plainObject(where, baseline, " baseline");
-  checkMaterial(`${where} baseline`, baseline);
-  const logBase = Math.log(positive(where, baseline.timeS, 1e6, " s", " baseline.timeS"));
+  const stated = knownEntry(`${where}/noise`, { estimated: false, stated: true }, prior.noise);
+  inRange(where, baseLogSd, 0, 3, undefined, "/baseLogSd");
+  plainObject(where, baseline, "/baseline");
+  checkMaterial(`${where}/baseline`, baseline);
+  const logBase = Math.log(positive(where, baseline.timeS, 1e6, "timeS", "/baseline/timeS"));
   const laws = learnableLaws(where, prior.laws, baseline.temperatureC);
   const numbers = priorNumbers(laws, baseLogSd);
   const toRow = rowMaker(where, baseline, laws);
@@ -40,7 +41,7 @@ export function fitKnowledge(where: string, prior: Prior, entries: readonly Entr
   const asides: SetAside[] = [];
   entries.forEach(({ run, at }, i) => {
     // Conditions may leave the temperature out; a run that does has lost it.
-    inRange(at, run.temperatureC, 0, 100, " °C", ".temperatureC");
+    inRange(at, run.temperatureC, 0, 100, "temperatureC", "/temperatureC");
     const row = toRow(at, run);
     const outcome = readOutcome(at, run);
     const aside = (reason: string): void => {

@@ -51,9 +51,9 @@ export function learn(
   runs: readonly Run[],
   options: LearnOptions = {},
 ): LearnedKnowledge {
-  const stored = storedEntries("learn: knowledge", knowledge);
-  const { today } = plainObject("learn: options", options) as LearnOptions;
-  const added = entriesOf("learn: runs", runs);
-  refuseFuture("learn: options.today", today, added);
-  return fitKnowledge("learn: knowledge", knowledge.prior, inOrder([...stored, ...added]));
+  const stored = storedEntries("learn/knowledge", knowledge);
+  const { today } = plainObject("learn/options", options) as LearnOptions;
+  const added = entriesOf("learn/runs", runs);
+  refuseFuture("learn/options/today", today, added);
+  return fitKnowledge("learn/knowledge", knowledge.prior, inOrder([...stored, ...added]));
 }

@@ -11,11 +11,13 @@ import { asPowerLaw } from "../dilution/asPowerLaw.js";
 import type { PowerDilutionLaw } from "../dilution/dilution.js";
 import { GIVEN_EXPONENT_SD } from "../dilution/dilutionLogSd.js";
 import { genericDilutionLaw } from "../dilution/genericDilutionLaw.js";
-import type { AgeLaw } from "../exhaustion/ageFactor.js";
-import { ageLogSd } from "../exhaustion/ageLogSd.js";
-import { genericAgeLaw } from "../exhaustion/genericAgeLaw.js";
-import { ageNumber, useNumber, type NumberOfLaw } from "../exhaustion/lines.js";
-import { genericUseLaw, useSlope, type UseLaw } from "../exhaustion/useFactor.js";
+import type { AgeLaw } from "../age/ageFactor.js";
+import { ageLogSd } from "../age/ageLogSd.js";
+import { genericAgeLaw } from "../age/genericAgeLaw.js";
+import { ageNumber } from "../age/ageLine.js";
+import type { NumberOfLaw } from "../core/line.js";
+import { useNumber } from "../use/useLine.js";
+import { genericUseLaw, useSlope, type UseLaw } from "../use/useFactor.js";
 import { energyLawNear } from "../temperature/energyLawNear.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { ArrheniusLaw } from "../temperature/law.js";
@@ -36,20 +38,20 @@ export interface LearnableLaws {
  * power fitted to it.
  */
 export function learnableLaws(where: string, laws: Knowledge, baseC: number): LearnableLaws {
-  plainObject(where, laws, " laws");
-  const fromC = inRange(where, baseC, 0, 100, " °C", " baseline.temperatureC");
+  plainObject(where, laws, "/laws");
+  const fromC = inRange(where, baseC, 0, 100, "temperatureC", "/baseline/temperatureC");
   const { temperature = genericTemperatureLaw, dilution = genericDilutionLaw } = laws;
   const { agitation = genericAgitationLaw, use = genericUseLaw, age = genericAgeLaw } = laws;
   // Each room refuses what is no law of its own.
   for (const law of [temperature, dilution, agitation, use, age]) checkedLawOrigin(where, law);
-  useSlope(`${where} use`, use, 0);
+  useSlope(`${where}/use`, use, 0);
   if (use.capacityCm2PerL !== undefined)
-    positive(where, use.capacityCm2PerL, 1e6, " cm²/l", " use law.capacityCm2PerL");
+    positive(where, use.capacityCm2PerL, 1e6, "cm2PerL", "/use/law/capacityCm2PerL");
   ageLogSd(age, 0, 0);
   return {
     temperature: energyLawNear(where, temperature, fromC),
     dilution: asPowerLaw(where, dilution),
-    agitation: checkedAgitationLaw(`${where} agitation`, agitation),
+    agitation: checkedAgitationLaw(`${where}/agitation`, agitation),
     use,
     age,
   };

@@ -3,7 +3,8 @@
  */
 import { withLoss } from "../agitation/agitation.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
-import { withAgeNumber, withUseNumber } from "../exhaustion/lines.js";
+import { withAgeNumber } from "../age/ageLine.js";
+import { withUseNumber } from "../use/useLine.js";
 import type { LearnableLaws } from "./learnableLaws.js";
 import type { Parameter, Prior } from "./types.js";
 

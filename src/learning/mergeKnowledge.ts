@@ -1,3 +1,4 @@
+import { refuse } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
 import { fitKnowledge } from "./fit.js";
 import { inOrder, type Entry } from "./notebook.js";
@@ -28,14 +29,16 @@ import type { LearnedKnowledge } from "./types.js";
  * ```
  */
 export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): LearnedKnowledge {
-  const mine = storedEntries("mergeKnowledge: a", a);
-  const yours = storedEntries("mergeKnowledge: b", b);
+  const mine = storedEntries("mergeKnowledge/a", a);
+  const yours = storedEntries("mergeKnowledge/b", b);
   if (JSON.stringify(ordered(a.prior)) !== JSON.stringify(ordered(b.prior)))
-    throw new RangeError(
-      "mergeKnowledge: b must start from the same prior as a: learn its runs into a instead",
+    refuse(
+      "mergeKnowledge/b",
+      "must start from the same prior as a: learn its runs into a instead",
+      undefined,
     );
   const both = new Map([...numbered(mine), ...numbered(yours)]);
-  return fitKnowledge("mergeKnowledge: a", a.prior, inOrder([...both.values()]));
+  return fitKnowledge("mergeKnowledge/a", a.prior, inOrder([...both.values()]));
 }
 
 /** Each entry under its text and how often that has come by then. */

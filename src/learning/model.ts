@@ -2,13 +2,16 @@
  * Room: learning. The model: ln(time) as a sum of seven numbers, each times what a run's conditions make of
  * it. One row of that sum for a run is what the regression stands on.
  */
+import { inputError } from "../core/errors.js";
 import { agitationSide } from "../agitation/agitation.js";
 import type { Baseline } from "../compensate/types.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { ageLine, useLine, type Line } from "../exhaustion/lines.js";
+import { ageLine } from "../age/ageLine.js";
+import type { Line } from "../core/line.js";
+import { useLine } from "../use/useLine.js";
 import { GAS_CONSTANT_KJ, inverseKelvin } from "../temperature/law.js";
 import type { Run } from "./types.js";
 import type { LearnableLaws } from "./learnableLaws.js";
@@ -46,7 +49,7 @@ export function rowMaker(
   laws: LearnableLaws,
 ): (where: string, conditions: ModelConditions) => ModelRow | string {
   const { usedCm2PerL = 0, ageH = 0 } = baseline;
-  const before = lines(`${where} baseline`, laws, {
+  const before = lines(`${where}/baseline`, laws, {
     ...baseline,
     usedCm2PerL,
     ageH,
@@ -68,7 +71,14 @@ export function rowMaker(
       const from = before[i];
       const cause = CAUSES[i + 1] as string;
       if (to && !from)
-        throw new TypeError(`${at}.${cause} needs a baseline.${cause}: what was it for the known time?`);
+        throw inputError(
+          TypeError,
+          `${at}/${cause}`,
+          "needs-counterpart",
+          { path: `/baseline/${cause}` },
+          undefined,
+          `needs a baseline.${cause}: what was it for the known time?`,
+        );
       log += to && from ? to[0] - from[0] : 0;
       slopes.push(to && from ? to[1] - from[1] : 0);
     });
@@ -89,24 +99,25 @@ function lines(
 ): readonly (Line | undefined)[] {
   const found: (Line | undefined)[] = [undefined, undefined, undefined, undefined, undefined, undefined];
   if (temperatureC !== undefined) {
-    const slope = inverseKelvin(inRange(at, temperatureC, 0, 100, " °C", ".temperatureC")) / GAS_CONSTANT_KJ;
+    const slope =
+      inverseKelvin(inRange(at, temperatureC, 0, 100, "temperatureC", "/temperatureC")) / GAS_CONSTANT_KJ;
     found[0] = [laws.temperature.activationEnergyKJPerMol * slope, slope];
   }
   if (dilution !== undefined) {
-    const slope = -logConcentration(readDilution(`${at}.dilution`, dilution));
+    const slope = -logConcentration(readDilution(`${at}/dilution`, dilution));
     found[1] = [laws.dilution.exponent * slope, slope];
   }
   if (agitation !== undefined) {
-    const { rate, slope } = agitationSide(`${at}.agitation`, agitation, laws.agitation);
+    const { rate, slope } = agitationSide(`${at}/agitation`, agitation, laws.agitation);
     found[2] = [-Math.log(rate), slope];
   }
   if (usedCm2PerL !== undefined) found[3] = useLine(at, laws.use, usedCm2PerL);
-  if (ageH !== undefined) found[4] = ageLine(laws.age, inRange(at, ageH, 0, 1e6, " h", ".ageH"));
+  if (ageH !== undefined) found[4] = ageLine(laws.age, inRange(at, ageH, 0, 1e6, "ageH", "/ageH"));
   if (strength !== undefined) {
-    const { value, logSd } = plainObject(at, strength, ".strength");
+    const { value, logSd } = plainObject(at, strength, "/strength");
     found[5] = [
-      Math.log(positive(at, value, 1e6, "", ".strength.value")),
-      inRange(at, logSd, 0, 10, "", ".strength.logSd"),
+      Math.log(positive(at, value, 1e6, undefined, "/strength/value")),
+      inRange(at, logSd, 0, 10, undefined, "/strength/logSd"),
     ];
   }
   return found;

@@ -1,8 +1,8 @@
 import type { Baseline, Knowledge } from "../compensate/types.js";
-import { arrayOf, plainObject, positive } from "../core/guards.js";
+import { arrayOf, plainObject, positive, refuse } from "../core/guards.js";
 import { logConcentration, readDilution, type DilutionLaw } from "../dilution/dilution.js";
 import { dilutionLogSd } from "../dilution/dilutionLogSd.js";
-import { ageLogSd } from "../exhaustion/ageLogSd.js";
+import { ageLogSd } from "../age/ageLogSd.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { temperatureLogSd } from "../temperature/temperatureLogSd.js";
 import type { ModelRow } from "./model.js";
@@ -60,18 +60,18 @@ export function nextTest<Candidate extends TestCandidate>(
   candidates: readonly Candidate[],
   question: Omit<TestCandidate, "timeS" | "outcomeLogSd" | "volumeMl">,
 ): readonly RankedTest<Candidate>[] {
-  const { now, laws, toRow, logTime } = storedModel("nextTest: knowledge", knowledge);
+  const { now, laws, toRow, logTime } = storedModel("nextTest/knowledge", knowledge);
   const { baseline, parameters, scatter } = now;
   const { correlation } = now.joint;
-  arrayOf("nextTest: candidates", candidates, 0);
+  arrayOf("nextTest/candidates", candidates, 0);
   const rowOf = (at: string, conditions: unknown): ModelRow => {
     const row = toRow(at, plainObject(at, conditions));
-    if (typeof row === "string") throw new RangeError(`${at} has no place in the model: ${row}`);
+    if (typeof row === "string") refuse(at, `has no place in the model: ${row}`, conditions);
     return row;
   };
   const scaled = (row: ModelRow): readonly number[] =>
     row.slopes.map((slope, j) => slope * (parameters[j] as Parameter).sd);
-  const asked = scaled(rowOf("nextTest: question", question));
+  const asked = scaled(rowOf("nextTest/question", question));
   const correlated = (slopes: readonly number[]): readonly number[] =>
     correlation.map((row) => dot(slopes, row));
   const onto = correlated(asked);
@@ -80,14 +80,14 @@ export function nextTest<Candidate extends TestCandidate>(
   const taught = besideNumbers({ ...laws, age: { ...laws.age, runs: 1 } }, baseline, question, asked);
 
   const ranked = candidates.map((candidate, i) => {
-    const at = `nextTest: candidates[${i}]`;
+    const at = `nextTest/candidates/${i}`;
     const row = rowOf(at, candidate);
     const slopes = scaled(row);
     const predictedS = Math.exp(logTime(row));
     const { timeS = predictedS } = candidate;
-    positive(at, timeS, 1e9, " s", ".timeS");
+    positive(at, timeS, 1e9, "timeS", "/timeS");
     const { outcomeLogSd = eyeLogSd(Math.log(timeS / predictedS)) } = candidate;
-    positive(at, outcomeLogSd, 3, "", ".outcomeLogSd");
+    positive(at, outcomeLogSd, 3, undefined, "/outcomeLogSd");
     const own = dot(slopes, correlated(slopes));
     const stated = now.prior.noise === "stated";
     const read = trusted(trusted(outcomeLogSd, stated) * scatter, stated);
@@ -100,7 +100,7 @@ export function nextTest<Candidate extends TestCandidate>(
     );
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;
-    const volumeMl = positive(at, candidate.volumeMl, 1e6, " ml", ".volumeMl");
+    const volumeMl = positive(at, candidate.volumeMl, 1e6, "volumeMl", "/volumeMl");
     const dilution = candidate.dilution ?? baseline.dilution ?? "stock";
     return { ...made, stockMl: volumeMl * Math.exp(logConcentration(readDilution("", dilution))) };
   });

@@ -2,7 +2,8 @@
  * Room: learning. A notebook of runs in one fixed order, so that whoever learned what first makes no
  * difference.
  */
-import { arrayOf, plainObject, show, wrongKind, wrongValue } from "../core/guards.js";
+import { arrayOf, plainObject, wrongKind, wrongValue, refuse } from "../core/guards.js";
+import { show } from "../core/errors.js";
 import { ordered } from "../core/ordered.js";
 import { isoDate, notAfter } from "../quantities/isoDate.js";
 import type { Run } from "./types.js";
@@ -40,13 +41,14 @@ export interface Entry {
 export function onlyFields(at: string, given: unknown, fields: readonly string[]): Record<string, unknown> {
   const object = plainObject(at, given);
   for (const name in object)
-    if (!fields.includes(name)) throw new RangeError(`${at} has a field ${show(name)} that is not read`);
+    if (!fields.includes(name))
+      refuse(at, `has a field ${show(name)} that is not read`, name, { values: fields }, "not-one-of");
   return object;
 }
 
 /** Entries from a list of runs. `where` is what errors call the list. */
 export function entriesOf(where: string, runs: unknown): readonly Entry[] {
-  return arrayOf(where, runs, 0).map((run, i) => entryOf(`${where}[${i}]`, run));
+  return arrayOf(where, runs, 0).map((run, i) => entryOf(`${where}/${i}`, run));
 }
 
 /** An entry from a run, checked for what a notebook needs: known fields, an id and a date that are such. */
@@ -54,8 +56,8 @@ export function entryOf(at: string, given: unknown): Entry {
   const run = onlyFields(at, given, FIELDS) as unknown as Run;
   for (const field of TEXTS)
     if (run[field] !== undefined && typeof run[field] !== "string")
-      wrongKind(`${at}.${field}`, "text", run[field]);
-  if (run.date !== undefined) isoDate(`${at}.date`, run.date);
+      wrongKind(`${at}/${field}`, "text", run[field]);
+  if (run.date !== undefined) isoDate(`${at}/date`, run.date);
   return { run, text: JSON.stringify(FIELDS.map((field) => ordered(run[field]))), at };
 }
 
@@ -67,7 +69,7 @@ export function inOrder(entries: readonly Entry[]): readonly Entry[] {
   const kept = entries.filter(({ run, text, at }) => {
     if (run.id === undefined) return true;
     const twin = byId.get(run.id);
-    if (twin !== undefined && twin !== text) wrongValue(`${at}.id`, "the id of one run only", run.id);
+    if (twin !== undefined && twin !== text) wrongValue(`${at}/id`, "the id of one run only", run.id);
     byId.set(run.id, text);
     return twin === undefined;
   });
@@ -78,5 +80,5 @@ export function inOrder(entries: readonly Entry[]): readonly Entry[] {
 export function refuseFuture(where: string, today: unknown, entries: readonly Entry[]): void {
   if (today === undefined) return;
   const last = isoDate(where, today);
-  for (const { run, at } of entries) if (run.date !== undefined) notAfter(`${at}.date`, run.date, last);
+  for (const { run, at } of entries) if (run.date !== undefined) notAfter(`${at}/date`, run.date, last);
 }

@@ -48,7 +48,7 @@ export const trusted = (logSd: number, stated: boolean): number =>
 type Judgement = readonly [logTime: number, logSd: number] | string;
 
 const spread = (at: string, fallback: number, logSd = fallback): number =>
-  Math.max(LEAST_LOG_SD, positive(at, logSd, 3, "", ".logSd"));
+  Math.max(LEAST_LOG_SD, positive(at, logSd, 3, undefined, "/logSd"));
 
 /** Standard deviation of ln(right time) when an eye has to correct the time by e^shift. */
 export const eyeLogSd = (shift: number): number => Math.hypot(EYE_LOG_SD, EYE_SHARE * shift);
@@ -65,11 +65,11 @@ function byGrowth(at: string, given: number, outcome: Grown): Judgement {
     at,
     (outcome as Partial<Record<Grown["kind"], number>>)[kind],
     10,
-    "",
+    undefined,
     `.${kind}`,
   );
-  const shift = Math.log(positive(at, wanted, 10, "", ".wanted") / measured) / GROWTH_EXPONENT;
-  const reading = positive(at, sd, 3, "", ".sd") / measured / GROWTH_EXPONENT;
+  const shift = Math.log(positive(at, wanted, 10, undefined, "/wanted") / measured) / GROWTH_EXPONENT;
+  const reading = positive(at, sd, 3, undefined, "/sd") / measured / GROWTH_EXPONENT;
   return [given + shift, spread(at, Math.hypot(reading, GROWTH_SHARE * shift), logSd)];
 }
 
@@ -83,19 +83,21 @@ const READ: {
 } = {
   good: ({ logSd }, at, given) => byEye(at, given, 0, logSd),
   judged: ({ timeRatio, logSd }, at, given) =>
-    byEye(at, given, Math.log(positive(at, timeRatio, 100, "", ".timeRatio")), logSd),
+    byEye(at, given, Math.log(positive(at, timeRatio, 100, undefined, "/timeRatio")), logSd),
   steps: ({ steps, perStep = PER_STEP, logSd }, at, given) =>
     byEye(
       at,
       given,
-      -inRange(at, steps, -10, 10, "", ".steps") * Math.log(inRange(at, perStep, 1, 4, "", ".perStep")),
+      -inRange(at, steps, -10, 10, undefined, "/steps") *
+        Math.log(inRange(at, perStep, 1, 4, undefined, "/perStep")),
       logSd,
     ),
   gamma: (outcome, at, given) => byGrowth(at, given, outcome),
   density: (outcome, at, given) => byGrowth(at, given, outcome),
   appearance: ({ appearanceS, factor, logSd }, at) => [
     Math.log(
-      positive(at, appearanceS, 1e6, " s", ".appearanceS") * positive(at, factor, 1000, "", ".factor"),
+      positive(at, appearanceS, 1e6, "timeS", "/appearanceS") *
+        positive(at, factor, 1000, undefined, "/factor"),
     ),
     spread(at, APPEARANCE_LOG_SD, logSd),
   ],
@@ -117,10 +119,10 @@ const FIELDS: Readonly<Record<Outcome["kind"], readonly string[]>> = {
 
 /** What a run's outcome says. */
 export function readOutcome(where: string, run: Run): Judgement {
-  const given = Math.log(positive(where, run.timeS, 1e6, " s", ".timeS"));
-  const at = `${where}.outcome`;
+  const given = Math.log(positive(where, run.timeS, 1e6, "timeS", "/timeS"));
+  const at = `${where}/outcome`;
   const kind = plainObject(at, run.outcome)["kind"];
-  const read = knownEntry(`${at}.kind`, READ, kind) as (
+  const read = knownEntry(`${at}/kind`, READ, kind) as (
     outcome: Outcome,
     at: string,
     given: number,

@@ -26,11 +26,11 @@ import type { LearnedKnowledge, Parameter } from "./types.js";
  * ```
  */
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {
-  storedKnowledge("predict: knowledge", knowledge);
-  const { strength } = plainObject("predict: conditions", conditions) as Conditions;
+  storedKnowledge("predict/knowledge", knowledge);
+  const { strength } = plainObject("predict/conditions", conditions) as Conditions;
   let given = conditions;
   if (strength !== undefined) {
-    const { value, sd, runs } = storedModel("predict: knowledge", knowledge).now.parameters[6] as Parameter;
+    const { value, sd, runs } = storedModel("predict/knowledge", knowledge).now.parameters[6] as Parameter;
     const { logSd } = strength;
     if (runs > 0)
       given = {

@@ -50,16 +50,16 @@ export interface StartOptions {
  * ```
  */
 export function startKnowledge(baseline: Baseline, options: StartOptions = {}): LearnedKnowledge {
-  plainObject("startKnowledge: baseline", baseline);
-  plainObject("startKnowledge: options", options);
+  plainObject("startKnowledge/baseline", baseline);
+  plainObject("startKnowledge/options", options);
   const { logSd = BASE_LOG_SD } = baseline;
   const { baseLogSd = logSd, laws: known = {}, noise = "estimated" } = options;
-  plainObject("startKnowledge:", known, " laws");
+  plainObject("startKnowledge", known, "/laws");
   // Of what was learned before come the laws alone: its runs and its baseline are another notebook's.
-  if (!("schema" in known)) onlyFields("startKnowledge: laws", known, LAWS);
+  if (!("schema" in known)) onlyFields("startKnowledge/laws", known, LAWS);
   const laws = present({
     ...Object.fromEntries(Object.entries(known).filter(([law]) => LAWS.includes(law))),
     joint: undefined,
   });
-  return fitKnowledge("startKnowledge:", { baseline, baseLogSd, laws, noise }, []);
+  return fitKnowledge("startKnowledge", { baseline, baseLogSd, laws, noise }, []);
 }

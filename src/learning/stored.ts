@@ -13,16 +13,16 @@ import type { LearnedKnowledge, Parameter } from "./types.js";
 export function storedKnowledge(where: string, knowledge: unknown): void {
   const { schema, prior, runs } = plainObject(where, knowledge);
   if (typeof schema === "number" && schema > 1)
-    wrongValue(`${where}.schema`, "1 (a newer version wrote it)", schema);
-  inRange(`${where}.schema`, schema, 1, 1, "");
-  plainObject(`${where}.prior`, prior);
-  arrayOf(`${where}.runs`, runs, 0);
+    wrongValue(`${where}/schema`, "1 (a newer version wrote it)", schema);
+  inRange(`${where}/schema`, schema, 1, 1);
+  plainObject(`${where}/prior`, prior);
+  arrayOf(`${where}/runs`, runs, 0);
 }
 
 /** The entries of stored knowledge, checked. */
 export function storedEntries(where: string, knowledge: LearnedKnowledge): readonly Entry[] {
   storedKnowledge(where, knowledge);
-  return entriesOf(`${where}.runs`, knowledge.runs);
+  return entriesOf(`${where}/runs`, knowledge.runs);
 }
 
 /** Stored knowledge as a model that can be asked. */

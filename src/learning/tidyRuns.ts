@@ -58,7 +58,7 @@ export interface TidyRun {
  * ```
  */
 export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
-  const { now, toRow, logTime } = storedModel("tidyRuns: knowledge", knowledge);
+  const { now, toRow, logTime } = storedModel("tidyRuns/knowledge", knowledge);
   return now.runs.map((run, i) => {
     // The runs were fitted a moment ago: nothing is refused here any more.
     const outcome = readOutcome("", run);

@@ -2,7 +2,8 @@
  * Room: notes. The cells of a row of notes as people fill them: which column a heading means, and what a cell
  * says.
  */
-import { plainObject, show, wrongValue } from "../core/guards.js";
+import { plainObject, unreadable, wrongValue } from "../core/guards.js";
+import { show } from "../core/errors.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
 import type { Outcome } from "../learning/types.js";
 
@@ -54,7 +55,7 @@ export type Readers = ReadonlyMap<string, Reader>;
  */
 export function cellsOf(record: unknown, readers: Readers, columns: Map<string, Column>): Cells {
   const cells: Cells = [];
-  for (const [heading, cell] of Object.entries(plainObject("row", record))) {
+  for (const [heading, cell] of Object.entries(plainObject("/row", record))) {
     // What a data frame or a spreadsheet leaves in an empty cell.
     if (cell === undefined || cell === null || Number.isNaN(cell)) continue;
     // A quotient by nothing says as much in words; where a figure belongs it is refused.
@@ -86,7 +87,7 @@ function columnOf(heading: string, readers: Readers): Column {
     return column;
   } catch {
     // A bracket holds a unit: to pass it over would be to guess.
-    if (reader && /[([]/.test(heading)) wrongValue("heading", "a column and its unit", heading);
+    if (reader && /[([]/.test(heading)) wrongValue("/heading", "a column and its unit", heading);
     return { field: "", unit };
   }
 }
@@ -126,6 +127,6 @@ export function judgement(text: string): Outcome {
   if (steps !== undefined)
     return { kind: "steps", steps: Number(steps) * (word === "under" || sign === "-" ? -1 : 1) };
   const ratio = /^[x\u00d7](\d+(?:\.\d+)?)$/.exec(lower)?.[1];
-  if (ratio === undefined) wrongValue("outcome", OUTCOMES, text);
+  if (ratio === undefined) unreadable("/outcome", "outcome", ["good", "N-0.5", "x1.2"], OUTCOMES, text);
   return { kind: "judged", timeRatio: Number(ratio) };
 }

@@ -2,8 +2,8 @@ import { parseAgitation } from "../agitation/parseAgitation.js";
 import { arrayOf, plainObject } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
-import { parseAge } from "../exhaustion/parseAge.js";
-import { parseUse } from "../exhaustion/parseUse.js";
+import { parseAge } from "../age/parseAge.js";
+import { parseUse } from "../use/parseUse.js";
 import { parseTemperature } from "../quantities/parseTemperature.js";
 import { numberFromText } from "../quantities/numberText.js";
 import { parseTime } from "../quantities/parseTime.js";
@@ -74,9 +74,9 @@ export interface RunNotes {
  * ```
  */
 export function readRunNotes(records: readonly unknown[], options: RunNotesOptions = {}): RunNotes {
-  const rows = arrayOf("readRunNotes: records", records, 0);
-  const { today, ...colon } = plainObject("readRunNotes: options", options) as RunNotesOptions;
-  refuseFuture("readRunNotes: options.today", today, []);
+  const rows = arrayOf("readRunNotes/records", records, 0);
+  const { today, ...colon } = plainObject("readRunNotes/options", options) as RunNotesOptions;
+  refuseFuture("readRunNotes/options/today", today, []);
   parseDilution("stock", colon);
   const readers = readersFor(colon);
   const columns = new Map<string, Column>();
@@ -86,9 +86,9 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   rows.forEach((record, row) => {
     try {
       const run = readRow(cellsOf(record, readers, columns), readers);
-      const entry = entryOf("run", run);
+      const entry = entryOf("/run", run);
       refuseFuture("", today, [entry]);
-      readOutcome("run", run);
+      readOutcome("/run", run);
       // A run's text starts with a bracket, an id's with a quotation mark: they share the map and never meet.
       const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
       const twin = seen.get(entry.text);
@@ -125,7 +125,7 @@ function readRow(cells: Cells, readers: Readers): Run {
   const value = (field: string): unknown => read(cells, field, readers);
   const run = {
     timeS: needed("time", value("time")),
-    temperatureC: bathTemperature("temperature", needed("temperature", value("temperature"))),
+    temperatureC: bathTemperature("/temperature", needed("temperature", value("temperature"))),
     dilution: value("dilution"),
     agitation: value("agitation"),
     usedCm2PerL: value("used"),

@@ -75,20 +75,22 @@ const IN_EVERY_BATH = ["soft-emulsion-warm", "temperature-limit", "maybe-fahrenh
  * ```
  */
 export function bathCautions(question: BathQuestion): readonly Caution[] {
-  plainObject("bathCautions: question", question);
-  checkMaterial("bathCautions: question", { emulsion: question.emulsion });
-  return bathsJudged("bathCautions: ", question);
+  plainObject("bathCautions/question", question);
+  checkMaterial("bathCautions/question", { emulsion: question.emulsion });
+  return bathsJudged("bathCautions", question);
 }
 
 /** The same of an object; `where` is the function that was called and the start of a field. */
 export function bathsJudged(where: string, question: BathQuestion): readonly Caution[] {
-  const temperatureC = inRange(`${where}temperatureC`, question.temperatureC, 0, 100, " °C");
-  const baths = checkedBaths(`${where}baths`, question.baths);
+  const temperatureC = inRange(`${where}/temperatureC`, question.temperatureC, 0, 100, "temperatureC");
+  const baths = checkedBaths(`${where}/baths`, question.baths);
   const context = bathContext(where, temperatureC, question.modernFilm);
   const { areaCm2, volumeMl, maxStepC } = question;
-  const area = areaCm2 === undefined ? 0 : positive(`${where}areaCm2`, areaCm2, 1e6, " cm²");
-  const now = volumeMl === undefined ? 0 : (1000 * area) / positive(`${where}volumeMl`, volumeMl, 1e6, " ml");
-  const stated = maxStepC === undefined ? undefined : positive(`${where}maxStepC`, maxStepC, 20, " °C");
+  const area = areaCm2 === undefined ? 0 : positive(`${where}/areaCm2`, areaCm2, 1e6, "areaCm2");
+  const now =
+    volumeMl === undefined ? 0 : (1000 * area) / positive(`${where}/volumeMl`, volumeMl, 1e6, "volumeMl");
+  const stated =
+    maxStepC === undefined ? undefined : positive(`${where}/maxStepC`, maxStepC, 20, "temperatureC");
   bathDrafts(context, baths);
   const cautions: Caution[] = [...stepCautions(context, baths, question, stated)];
   for (const [name, setting] of Object.entries(baths) as [keyof ProcessBaths, object | undefined][])
@@ -161,7 +163,7 @@ function stepCautions(
 
 /** `now` is the area of today's material, cm² per litre of the bath. */
 function fixCautions(context: BathContext, fix: FixSetting, now: number): readonly Caution[] {
-  const where = `${context.where}fix.`;
+  const where = `${context.where}/fix`;
   const { clearingS, freshS, times, durationS } = fixing(context, fix);
   const { kind = "rapid", usedCm2PerL = 0, capacityCm2PerL: own } = fix;
   const { ceilingS, capacityCm2PerL } = handbookFixers[kind];
@@ -215,10 +217,10 @@ function fixCautions(context: BathContext, fix: FixSetting, now: number): readon
       limit: spentS,
       actual: clearingS,
     });
-  const used = inRange(`${where}usedCm2PerL`, usedCm2PerL, 0, 1e6, " cm²/l");
+  const used = inRange(`${where}/usedCm2PerL`, usedCm2PerL, 0, 1e6, "cm2PerL");
   const share = context.modernFilm ? MODERN_CAPACITY.share : 1;
   const limit =
-    own === undefined ? capacityCm2PerL * share : positive(`${where}capacityCm2PerL`, own, 1e6, " cm²/l");
+    own === undefined ? capacityCm2PerL * share : positive(`${where}/capacityCm2PerL`, own, 1e6, "cm2PerL");
   if (isPast(used + now, limit))
     add(
       "fixer-past-capacity",

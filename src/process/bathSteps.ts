@@ -48,8 +48,8 @@ export interface BathContext {
 /** Checks what the steps of all baths share; `where` is the function and the start of a field. */
 export function bathContext(where: string, temperatureC: number, modernFilm: unknown): BathContext {
   if (modernFilm !== undefined && typeof modernFilm !== "boolean")
-    wrongKind(`${where}modernFilm`, "true or false", modernFilm);
-  return { where: `${where}baths.`, temperatureC, modernFilm: modernFilm === true };
+    wrongKind(`${where}/modernFilm`, "true or false", modernFilm);
+  return { where: `${where}/baths`, temperatureC, modernFilm: modernFilm === true };
 }
 
 /** What a length rests on: nothing in print, where the input states it. */
@@ -61,7 +61,7 @@ const cue = (atS: number, text: string): Cue => ({ atS, text });
 function lengthOr(where: string, setting: BathSetting, usualS: number): number {
   return setting.durationS === undefined
     ? usualS
-    : positive(`${where}.durationS`, setting.durationS, 86400, " s");
+    : positive(`${where}/durationS`, setting.durationS, 86400, "timeS");
 }
 
 /** The temperature of a bath: its own, or the developer's. */
@@ -71,7 +71,7 @@ export function bathTemperatureC(
   setting: BathSetting,
 ): number {
   const { temperatureC = context.temperatureC } = setting;
-  return inRange(`${context.where}${name}.temperatureC`, temperatureC, 0, 100, " °C");
+  return inRange(`${context.where}/${name}/temperatureC`, temperatureC, 0, 100, "temperatureC");
 }
 
 /** What is known of a fixing bath at its own temperature. */
@@ -86,16 +86,16 @@ interface Fixing {
 
 /** Clearing time, multiple and length of a fixing bath at its own temperature. */
 export function fixing(context: BathContext, fix: FixSetting): Fixing {
-  const where = `${context.where}fix`;
+  const where = `${context.where}/fix`;
   const { kind = "rapid", clearingAtC, freshClearingS } = fix;
-  const fixer = knownEntry(`${where}.kind`, handbookFixers, kind);
+  const fixer = knownEntry(`${where}/kind`, handbookFixers, kind);
   const toC = bathTemperatureC(context, "fix", fix);
   const split = handbookFixTimes[context.modernFilm ? "modern" : "conventional"];
-  const times = inRange(`${where}.times`, fix.times === undefined ? split.times : fix.times, 1, 10, "");
+  const times = inRange(`${where}/times`, fix.times === undefined ? split.times : fix.times, 1, 10);
   const measuredAtC =
-    clearingAtC === undefined ? toC : inRange(`${where}.clearingAtC`, clearingAtC, 0, 40, " °C");
+    clearingAtC === undefined ? toC : inRange(`${where}/clearingAtC`, clearingAtC, 0, 40, "temperatureC");
   const freshS =
-    freshClearingS === undefined ? 0 : positive(`${where}.freshClearingS`, freshClearingS, 7200, " s");
+    freshClearingS === undefined ? 0 : positive(`${where}/freshClearingS`, freshClearingS, 7200, "timeS");
   const clearing = (clearingS: number, fromC: number): number => clearingTimeAt({ clearingS, fromC, toC });
   const handbookS = clearing(fixer.clearingS, 20);
   // The handbook's figure is for 20 °C, and no bath clears sooner than it did when fresh; a measured one is
@@ -103,7 +103,7 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   const clearingS =
     fix.clearingS === undefined
       ? Math.max(freshS, handbookS)
-      : clearing(positive(`${where}.clearingS`, fix.clearingS, 7200, " s"), measuredAtC);
+      : clearing(positive(`${where}/clearingS`, fix.clearingS, 7200, "timeS"), measuredAtC);
   return {
     clearingS,
     freshS,
@@ -122,11 +122,11 @@ export function coldWashFactor(temperatureC: number): number {
 }
 
 function washDraft(context: BathContext, wash: WashSetting, afterAid: boolean): Draft {
-  const where = `${context.where}wash`;
+  const where = `${context.where}/wash`;
   const temperatureC = bathTemperatureC(context, "wash", wash);
   const cold = coldWashFactor(temperatureC);
   const { method = "running" } = wash;
-  const { durationS: plainS, afterAidS, sources } = knownEntry(`${where}.method`, handbookWash, method);
+  const { durationS: plainS, afterAidS, sources } = knownEntry(`${where}/method`, handbookWash, method);
   const usualS = (afterAid ? afterAidS : plainS) * cold;
   const durationS = lengthOr(where, wash, usualS);
   // The other methods are changes of water, which are the handbook's in a wash of any length.
@@ -172,7 +172,7 @@ function plainDraft(
   text: string,
 ): Draft {
   const { durationS: usualS, sources } = handbookBathS[key];
-  const durationS = lengthOr(`${context.where}${key}`, setting, usualS);
+  const durationS = lengthOr(`${context.where}/${key}`, setting, usualS);
   return {
     name,
     durationS,
@@ -183,10 +183,10 @@ function plainDraft(
 }
 
 function stopDraft(context: BathContext, stop: StopSetting): Draft {
-  const where = `${context.where}stop`;
+  const where = `${context.where}/stop`;
   const { kind = "acid" } = stop;
   const usual = knownEntry(
-    `${where}.kind`,
+    `${where}/kind`,
     { acid: handbookBathS.acidStop, water: handbookBathS.waterStop },
     kind,
   );
@@ -216,9 +216,9 @@ export function checkedBaths(where: string, given: ProcessBaths | undefined): Pr
   if (given === undefined) return USUAL_BATHS;
   plainObject(where, given);
   for (const [name, setting] of Object.entries(given) as [string, unknown][]) {
-    knownEntry(`${where}: each bath`, BATHS, name);
+    knownEntry(where, BATHS, name);
     if (setting !== undefined && (typeof setting !== "object" || setting === null || Array.isArray(setting)))
-      wrongKind(`${where}.${name}`, "an object", setting);
+      wrongKind(`${where}/${name}`, "an object", setting);
   }
   return given;
 }

@@ -28,9 +28,9 @@ export interface ClearingQuestion {
  * ```
  */
 export function clearingTimeAt(question: ClearingQuestion): number {
-  plainObject("clearingTimeAt: question", question);
-  const clearingS = positive("clearingTimeAt: clearingS", question.clearingS, 7200, " s");
-  const fromC = inRange("clearingTimeAt: fromC", question.fromC, 0, 100, " °C");
-  const toC = inRange("clearingTimeAt: toC", question.toC, 0, 100, " °C");
+  plainObject("clearingTimeAt/question", question);
+  const clearingS = positive("clearingTimeAt/clearingS", question.clearingS, 7200, "timeS");
+  const fromC = inRange("clearingTimeAt/fromC", question.fromC, 0, 100, "temperatureC");
+  const toC = inRange("clearingTimeAt/toC", question.toC, 0, 100, "temperatureC");
   return clearingS * 2 ** ((fromC - Math.min(toC, Math.max(fromC, COLD_FIX.belowC))) / COLD_FIX.doublingC);
 }

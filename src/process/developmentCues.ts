@@ -38,7 +38,7 @@ export function developmentCues(
     const text = `Agitate: ${move} for ${burstS} s.`;
     if (everyS !== undefined && pourAtS / everyS > MOST_AGITATIONS)
       wrongValue(
-        `${where}.everyS`,
+        `${where}/everyS`,
         `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`,
         everyS,
       );

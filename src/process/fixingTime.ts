@@ -31,8 +31,8 @@ export interface FixingQuestion {
  * ```
  */
 export function fixingTime(question: FixingQuestion): number {
-  plainObject("fixingTime: question", question);
-  const clearingS = positive("fixingTime: clearingS", question.clearingS, 1e6, " s");
+  plainObject("fixingTime/question", question);
+  const clearingS = positive("fixingTime/clearingS", question.clearingS, 1e6, "timeS");
   const { times = handbookFixTimes.conventional.times } = question;
-  return clearingS * inRange("fixingTime: times", times, 1, 10, "");
+  return clearingS * inRange("fixingTime/times", times, 1, 10);
 }

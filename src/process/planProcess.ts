@@ -18,7 +18,7 @@ import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut, type Draft } from "./layOut.js";
 import type { BathSetting, Material, ProcessBaths, ProcessInput, ProcessPlan, Step } from "./types.js";
 
-const WHERE = "planProcess: input";
+const WHERE = "planProcess/input";
 
 const FIELDS = [
   "vessel",
@@ -66,25 +66,25 @@ export function planProcess(input: ProcessInput): ProcessPlan {
   plainObject(WHERE, input);
   const { vessel, rest, modernFilm, emulsion } = input;
   checkMaterial(WHERE, { emulsion });
-  const habit = knownEntry(`${WHERE}.vessel`, handbookVessels, vessel);
+  const habit = knownEntry(`${WHERE}/vessel`, handbookVessels, vessel);
   const usual: Agitation = habit.everyS === 0 ? "continuous" : { everyS: habit.everyS };
   // Only what is left out gets the habit; null, which is what JSON makes of NaN, is refused.
   const { agitation = usual, drainS = habit.drainS } = input;
-  const timeS = positive(`${WHERE}.timeS`, input.timeS, 1e6, " s");
-  const temperatureC = inRange(`${WHERE}.temperatureC`, input.temperatureC, 0, 100, " °C");
-  positive(`${WHERE}.volumeMl`, input.volumeMl, 1e6, " ml");
-  agitationInterval(`${WHERE}.agitation`, agitation);
-  inRange(`${WHERE}.drainS`, drainS, 0, 600, " s");
+  const timeS = positive(`${WHERE}/timeS`, input.timeS, 1e6, "timeS");
+  const temperatureC = inRange(`${WHERE}/temperatureC`, input.temperatureC, 0, 100, "temperatureC");
+  positive(`${WHERE}/volumeMl`, input.volumeMl, 1e6, "volumeMl");
+  agitationInterval(`${WHERE}/agitation`, agitation);
+  inRange(`${WHERE}/drainS`, drainS, 0, 600, "timeS");
   const handling = { vessel, agitation, drainS };
-  const baths = checkedBaths(`${WHERE}.baths`, input.baths);
-  const context = bathContext(`${WHERE}.`, temperatureC, modernFilm);
+  const baths = checkedBaths(`${WHERE}/baths`, input.baths);
+  const context = bathContext(WHERE, temperatureC, modernFilm);
   const { before, after } = bathDrafts(context, baths);
   const durationS = Math.max(timeS, drainS);
   const develop: Draft = {
     name: "develop",
     durationS,
     temperatureC,
-    cues: developmentCues(`${WHERE}.agitation`, handling, durationS - drainS),
+    cues: developmentCues(`${WHERE}/agitation`, handling, durationS - drainS),
     sources: habit.sources,
   };
   const { steps, totalS } = layOut([...restDraft(rest, temperatureC), ...before, develop, ...after]);
@@ -93,7 +93,7 @@ export function planProcess(input: ProcessInput): ProcessPlan {
   cautions.push(
     ...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }),
     ...unreadFields("", input, FIELDS),
-    ...bathsJudged(`${WHERE}.`, { ...input, baths }),
+    ...bathsJudged(WHERE, { ...input, baths }),
   );
   return {
     steps,
@@ -109,8 +109,8 @@ function restDraft(rest: unknown, temperatureC: number): readonly Draft[] {
   if (rest === undefined || rest === false || rest === 0) return [];
   const { durationS: usualS, sources } = handbookBathS.rest;
   if (rest !== true && typeof rest !== "number")
-    wrongKind(`${WHERE}.rest`, "true, false or a number of seconds", rest);
-  const durationS = rest === true ? usualS : inRange(`${WHERE}.rest`, rest, 0, 86400, " s");
+    wrongKind(`${WHERE}/rest`, "true, false or a number of seconds", rest);
+  const durationS = rest === true ? usualS : inRange(`${WHERE}/rest`, rest, 0, 86400, "timeS");
   const cues = [{ atS: 0, text: "Let the fresh developer stand until its bubbles are gone." }];
   return [{ name: "rest", durationS, temperatureC, cues, sources: rest === true ? sources : [] }];
 }
@@ -128,11 +128,11 @@ function materialsFor(input: ProcessInput, baths: ProcessBaths, steps: readonly 
   const one = (name: string, where: string, dilution: BathSetting["dilution"]): Material =>
     dilution === undefined
       ? { name, volumeMl }
-      : { name, volumeMl, ...mixVolumes(readDilution(`${where}.dilution`, dilution), volumeMl) };
+      : { name, volumeMl, ...mixVolumes(readDilution(`${where}/dilution`, dilution), volumeMl) };
   const materials = [one("developer", WHERE, input.dilution)];
   for (const [key, name] of Object.entries(NAMES) as [keyof typeof NAMES, string][]) {
     const setting = baths[key];
-    if (setting !== undefined) materials.push(one(name, `${WHERE}.baths.${key}`, setting.dilution));
+    if (setting !== undefined) materials.push(one(name, `${WHERE}/baths/${key}`, setting.dilution));
   }
   const wash = steps.find((step) => step.name === "wash");
   if (wash === undefined) return materials;

@@ -7,7 +7,7 @@ import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
 import type { ProcessPlan } from "./types.js";
 
-const AGITATION = "replaceDevelopment: plan.handling.agitation";
+const AGITATION = "replaceDevelopment/plan/handling/agitation";
 
 /** The moment of the plan at which the development is timed anew, and what is left of it from there. */
 export interface DevelopmentLeft {
@@ -38,17 +38,17 @@ export interface DevelopmentLeft {
  * ```
  */
 export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): ProcessPlan {
-  checkedPlan("replaceDevelopment: plan", plan);
-  plainObject("replaceDevelopment: left", left);
+  checkedPlan("replaceDevelopment/plan", plan);
+  plainObject("replaceDevelopment/left", left);
   const develop = plan.steps.find((step) => step.name === "develop");
-  if (develop === undefined) wrongValue("replaceDevelopment: plan", "a plan with a development", plan);
+  if (develop === undefined) wrongValue("replaceDevelopment/plan", "a plan with a development", plan);
   const { startS } = develop;
-  const atS = inRange("replaceDevelopment: atS", left.atS, startS, startS + develop.durationS, " s");
-  const remainingS = inRange("replaceDevelopment: remainingS", left.remainingS, 0, 1e6, " s");
+  const atS = inRange("replaceDevelopment/atS", left.atS, startS, startS + develop.durationS, "timeS");
+  const remainingS = inRange("replaceDevelopment/remainingS", left.remainingS, 0, 1e6, "timeS");
   const { vessel, agitation } = plan.handling;
-  knownEntry("replaceDevelopment: plan.handling.vessel", handbookVessels, vessel);
+  knownEntry("replaceDevelopment/plan/handling/vessel", handbookVessels, vessel);
   agitationInterval(AGITATION, agitation);
-  const drainS = inRange("replaceDevelopment: plan.handling.drainS", plan.handling.drainS, 0, 600, " s");
+  const drainS = inRange("replaceDevelopment/plan/handling/drainS", plan.handling.drainS, 0, 600, "timeS");
   const passedS = atS - startS;
   const durationS = passedS + Math.max(remainingS, drainS);
   const cues = developmentCues(AGITATION, plan.handling, Math.max(passedS, durationS - drainS));

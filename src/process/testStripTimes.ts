@@ -27,23 +27,23 @@ export interface TestStripOptions {
  * ```
  */
 export function testStripTimes(estimate: TimeEstimate, options: TestStripOptions = {}): readonly number[] {
-  plainObject("testStripTimes: estimate", estimate);
-  plainObject("testStripTimes: options", options);
-  const lowS = positive("testStripTimes: estimate.lowS", estimate.lowS, 1e12, " s");
-  const highS = positive("testStripTimes: estimate.highS", estimate.highS, 1e12, " s");
-  const timeS = positive("testStripTimes: estimate.timeS", estimate.timeS, 1e12, " s");
+  plainObject("testStripTimes/estimate", estimate);
+  plainObject("testStripTimes/options", options);
+  const lowS = positive("testStripTimes/estimate/lowS", estimate.lowS, 1e12, "timeS");
+  const highS = positive("testStripTimes/estimate/highS", estimate.highS, 1e12, "timeS");
+  const timeS = positive("testStripTimes/estimate/timeS", estimate.timeS, 1e12, "timeS");
   // Closer together, the times of a long ladder are one and the same number.
   if (!(highS / lowS > 1 + 1e-9))
     wrongValue(
-      "testStripTimes: estimate.highS",
+      "testStripTimes/estimate/highS",
       `above lowS (${lowS} s): there is no interval to cover`,
       highS,
     );
   if (!(lowS < timeS && timeS < highS))
-    wrongValue("testStripTimes: estimate.timeS", `between lowS (${lowS} s) and highS (${highS} s)`, timeS);
+    wrongValue("testStripTimes/estimate/timeS", `between lowS (${lowS} s) and highS (${highS} s)`, timeS);
   const { count = 5 } = options;
-  inRange("testStripTimes: options.count", count, 2, 25, "");
-  if (!Number.isInteger(count)) wrongValue("testStripTimes: options.count", "a whole number", count);
+  inRange("testStripTimes/options/count", count, 2, 25);
+  if (!Number.isInteger(count)) wrongValue("testStripTimes/options/count", "a whole number", count);
   const last = count - 1;
   const middle = Math.sqrt(lowS) * Math.sqrt(highS);
   return Array.from({ length: count }, (_, i) => {

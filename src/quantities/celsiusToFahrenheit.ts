@@ -16,5 +16,5 @@ import { inRange } from "../core/guards.js";
  * ```
  */
 export function celsiusToFahrenheit(c: number): number {
-  return Number((inRange("celsiusToFahrenheit: c", c, -273.15, 5500, " °C") * 1.8 + 32).toFixed(10));
+  return Number((inRange("celsiusToFahrenheit/c", c, -273.15, 5500, "temperatureC") * 1.8 + 32).toFixed(10));
 }

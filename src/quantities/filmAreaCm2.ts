@@ -33,20 +33,20 @@ const UNIT_CM: Readonly<Record<string, number>> = { in: 2.54, cm: 1, mm: 0.1 };
  * ```
  */
 export function filmAreaCm2(format: string): number {
-  if (typeof format !== "string") wrongKind("filmAreaCm2: format", "text", format);
+  if (typeof format !== "string") wrongKind("filmAreaCm2/format", "text", format);
   const name = format.trim().toLowerCase();
   if (Object.hasOwn(ROLLS, name)) return ROLLS[name] as number;
   const [, width, height, unit] =
     /^(\d+(?:\.\d+)?)\s*[x\u00d7]\s*(\d+(?:\.\d+)?)\s*(in|cm|mm)$/.exec(name) ?? [];
   if (unit === undefined)
     wrongValue(
-      "filmAreaCm2: format",
+      "filmAreaCm2/format",
       `one of ${Object.keys(ROLLS).sort().join(", ")} or a size such as "4x5in"`,
       format,
     );
   const toCm = UNIT_CM[unit] as number;
   const sides = [Number(width) * toCm, Number(height) * toCm];
   if (!sides.every((side) => side > 0 && side <= 200))
-    wrongValue("filmAreaCm2: format", "a size with sides above 0 and at most 200 cm", format);
+    wrongValue("filmAreaCm2/format", "a size with sides above 0 and at most 200 cm", format);
   return Number(((sides[0] as number) * (sides[1] as number)).toPrecision(12));
 }

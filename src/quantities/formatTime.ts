@@ -1,4 +1,4 @@
-import { inRange, plainObject } from "../core/guards.js";
+import { inRange, plainObject, refuse } from "../core/guards.js";
 import { roundTime } from "./roundTime.js";
 
 /**
@@ -18,11 +18,11 @@ import { roundTime } from "./roundTime.js";
  * ```
  */
 export function formatTime(timeS: number, options: { readonly stepS?: number } = {}): string {
-  const { stepS = 1 } = plainObject("formatTime: options", options) as typeof options;
-  inRange("formatTime: options.stepS", stepS, 1, 86400, " s");
+  const { stepS = 1 } = plainObject("formatTime/options", options) as typeof options;
+  inRange("formatTime/options/stepS", stepS, 1, 86400, "timeS");
   if (!Number.isInteger(stepS))
-    throw new RangeError(`formatTime: options.stepS must be whole seconds, got ${stepS}`);
-  const rounded = roundTime(inRange("formatTime: timeS", timeS, 0, 1e7, " s"), stepS);
+    refuse(`formatTime/options/stepS`, `must be whole seconds, got ${stepS}`, stepS);
+  const rounded = roundTime(inRange("formatTime/timeS", timeS, 0, 1e7, "timeS"), stepS);
   const hours = Math.floor(rounded / 3600);
   const minutes = Math.floor((rounded % 3600) / 60);
   const seconds = String(rounded % 60).padStart(2, "0");

@@ -1,7 +1,7 @@
 /*
  * Room: quantities. Dates as ISO 8601 writes them.
  */
-import { wrongKind, wrongValue } from "../core/guards.js";
+import { wrongKind, wrongValue, unreadable } from "../core/guards.js";
 
 /**
  * A calendar date, and after it perhaps a time of day and an offset; a blank may stand for the T (RFC 3339,
@@ -27,7 +27,7 @@ export function isoDate(where: string, value: unknown): string {
   if (typeof value !== "string") wrongKind(where, "text", value);
   const [, year, month, day] = DATE.exec(value) ?? [];
   if (!(Number(day) <= daysOf(Number(year), Number(month))))
-    wrongValue(where, 'an ISO date such as "2024-05-01"', value);
+    unreadable(where, "date", ["2024-05-01"], 'an ISO date such as "2024-05-01"', value);
   return value;
 }
 

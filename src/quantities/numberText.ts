@@ -1,7 +1,7 @@
 /*
  * Room: quantities. Bare numbers in text, as people type them into a table.
  */
-import { wrongValue } from "../core/guards.js";
+import { unreadable } from "../core/guards.js";
 
 /** A decimal comma as a point: one or two figures after it, since three could be thousands. */
 export function withPoint(text: string): string {
@@ -23,6 +23,7 @@ export function withUnit(text: string, unit: string): string {
 
 /** A number from text; throws when it is none. `where` is what the error calls it. */
 export function numberFromText(text: string, where: string): number {
-  if (!/^[-+]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text)) wrongValue(where, "a number", text);
+  if (!/^[-+]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text))
+    unreadable(`/${where}`, "number", ["0.6"], "a number", text);
   return Number(text);
 }

@@ -1,4 +1,4 @@
-import { inRange, wrongKind, wrongValue } from "../core/guards.js";
+import { inRange, wrongKind, unreadable } from "../core/guards.js";
 import { fahrenheitToCelsius } from "./fahrenheitToCelsius.js";
 
 const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
@@ -22,7 +22,7 @@ const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
  * ```
  */
 export function parseTemperature(text: string): number {
-  if (typeof text !== "string") wrongKind("parseTemperature: text", FORMS, text);
+  if (typeof text !== "string") wrongKind("parseTemperature/text", FORMS, text, { types: ["text"] });
   // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another ring,
   // an ordinal o or a raised nought.
   const plain = text.trim().replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F");
@@ -30,8 +30,8 @@ export function parseTemperature(text: string): number {
     /^([-+]?\d+(?:\.\d+)?)\s*(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?\s*(c(?:elsius)?|f(?:ahrenheit)?)$/i.exec(
       plain,
     ) ?? [];
-  if (scale === undefined) wrongValue("parseTemperature: text", FORMS, text);
+  if (scale === undefined) unreadable("parseTemperature/text", "temperature", ["20 °C", "68F"], FORMS, text);
   const degrees = Number(number);
-  if (/^c/i.test(scale)) return inRange("parseTemperature: text", degrees, -273.15, 1e4, " °C");
-  return fahrenheitToCelsius(inRange("parseTemperature: text", degrees, -459.67, 1e4, " °F"));
+  if (/^c/i.test(scale)) return inRange("parseTemperature/text", degrees, -273.15, 1e4, "temperatureC");
+  return fahrenheitToCelsius(inRange("parseTemperature/text", degrees, -459.67, 1e4, "temperatureF"));
 }

@@ -1,4 +1,4 @@
-import { wrongKind, wrongValue } from "../core/guards.js";
+import { wrongKind, wrongValue, unreadable } from "../core/guards.js";
 
 const FORMS = 'a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S"';
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
@@ -30,26 +30,26 @@ const ISO = new RegExp(`^PT(?:${NUMBER}H)?(?:${NUMBER}M)?(?:${NUMBER}S)?$`);
  * ```
  */
 export function parseTime(text: string): number {
-  if (typeof text !== "string") wrongKind("parseTime: text", FORMS, text);
+  if (typeof text !== "string") wrongKind("parseTime/text", FORMS, text, { types: ["text"] });
   const trimmed = text.trim();
   const clock = CLOCK.exec(trimmed);
   if (clock) {
     const [, hours, minutes, seconds] = clock;
     if (Number(seconds) >= 60 || (hours !== undefined && Number(minutes) >= 60))
-      wrongValue("parseTime: text", "a time with minutes and seconds below 60", text);
+      wrongValue("parseTime/text", "a time with minutes and seconds below 60", text);
     return total(text, hours, minutes, seconds);
   }
   // Longer, nothing is a time, and a long run of blanks would be searched in every way.
   const parts = trimmed.length > 1000 ? null : (ISO.exec(trimmed) ?? WORDS.exec(trimmed));
   const [, hours, minutes, seconds] = parts ?? [];
   if (hours === undefined && minutes === undefined && seconds === undefined)
-    wrongValue("parseTime: text", FORMS, text);
+    unreadable("parseTime/text", "time", ["8:30", "8.5 min", "510 s"], FORMS, text);
   return total(text, hours, minutes, seconds);
 }
 
 function total(text: string, hours = "0", minutes = "0", seconds = "0"): number {
   // Fifteen digits: 8.55 × 60 is 513.0000000000001 in doubles, and 513 on paper.
   const timeS = Number((Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)).toPrecision(15));
-  if (!(timeS <= 1e7)) wrongValue("parseTime: text", "at most 10000000 s", text);
+  if (!(timeS <= 1e7)) wrongValue("parseTime/text", "at most 10000000 s", text);
   return timeS;
 }

@@ -20,7 +20,7 @@ import { inRange, positive } from "../core/guards.js";
  * ```
  */
 export function roundTime(timeS: number, stepS = 1): number {
-  inRange("roundTime: timeS", timeS, 0, 1e7, " s");
-  positive("roundTime: stepS", stepS, 86400, " s");
+  inRange("roundTime/timeS", timeS, 0, 1e7, "timeS");
+  positive("roundTime/stepS", stepS, 86400, "timeS");
   return new Decimal(timeS).div(stepS).toDecimalPlaces(0, Decimal.ROUND_HALF_UP).times(stepS).toNumber();
 }

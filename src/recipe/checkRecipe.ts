@@ -14,8 +14,8 @@ const LONGEST_TEXT = 250_000;
  * about it.
  *
  * @param input - anything; text is read as JSON first
- * @returns `ok: true` with a clean copy of the recipe in the current version and the cautions of all rooms,
- * gravest first; or `ok: false` with up to 100 problems, each with a JSON Pointer and what was expected there
+ * @returns `ok/true` with a clean copy of the recipe in the current version and the cautions of all rooms,
+ * gravest first; or `ok/false` with up to 100 problems, each with a JSON Pointer and what was expected there
  *
  * @remarks Never throws. Fields that the format does not know are refused, `__proto__` among them: a misspelt
  * field would otherwise pass in silence. The walk follows the format and not the input, so neither depth nor

@@ -19,12 +19,12 @@ import type { Recipe } from "./types.js";
  * ```
  */
 export function formatRecipe(recipe: Recipe): string {
-  plainObject("formatRecipe: recipe", recipe);
-  let where = "formatRecipe: recipe";
+  plainObject("formatRecipe/recipe", recipe);
+  let where = "formatRecipe/recipe";
   let culprit: unknown = recipe;
   const finite = (field: string, value: unknown): unknown => {
     if (typeof value !== "number" || Number.isFinite(value)) return value;
-    where = `formatRecipe: recipe, ${JSON.stringify(field)}`;
+    where = `formatRecipe/recipe/${field}`;
     culprit = value;
     throw new TypeError(where);
   };

@@ -3,7 +3,8 @@
  * so that neither depth nor size of the input matters; it makes a clean copy of what is known and lists what
  * is wrong.
  */
-import { show } from "../core/guards.js";
+
+import { show } from "../core/errors.js";
 import { pointerTo } from "../core/pointer.js";
 import type { RecipeProblem } from "./types.js";
 

@@ -2,11 +2,11 @@
  * Room: recipe. What is valid but unwise: every room is asked, and its paths become paths in the recipe.
  */
 import { bathCautions } from "../process/bathCautions.js";
-import { bathVerdict } from "../exhaustion/bathVerdict.js";
+import { bathVerdict } from "../bath/bathVerdict.js";
 import { checkBrew } from "../brew/checkBrew.js";
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
-import { stockCautions } from "../dilution/stockCautions.js";
+import { stockCautions } from "../bath/stockCautions.js";
 import type { Compensation } from "../compensate/types.js";
 import { placed, placeOf } from "./places.js";
 import type { Recipe, StockDeveloper } from "./types.js";

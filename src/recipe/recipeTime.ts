@@ -9,16 +9,16 @@ import type { Recipe } from "./types.js";
 
 /** The answer of `compensate` to a recipe, its cautions with their paths in the recipe. */
 export function recipeTime(recipe: Recipe, conditions: Conditions = {}): Compensation {
-  plainObject("compensateRecipe: recipe", recipe);
-  plainObject("compensateRecipe: conditions", conditions);
+  plainObject("compensateRecipe/recipe", recipe);
+  plainObject("compensateRecipe/conditions", conditions);
   const { developer, material, agitation } = recipe;
-  plainObject("compensateRecipe: recipe.developer", developer);
-  plainObject("compensateRecipe: recipe.material", material);
+  plainObject("compensateRecipe/recipe/developer", developer);
+  plainObject("compensateRecipe/recipe/material", material);
   // A recipe that is compensated may never have been checked.
   const { areaCm2 = 1 } = material;
   const { volumeMl = 1 } = developer.kind === "stock" ? developer : {};
-  positive("compensateRecipe: recipe.material.areaCm2", areaCm2, 1e6, " cm²");
-  positive("compensateRecipe: recipe.developer.volumeMl", volumeMl, 1e6, " ml");
+  positive("compensateRecipe/recipe/material/areaCm2", areaCm2, 1e6, "areaCm2");
+  positive("compensateRecipe/recipe/developer/volumeMl", volumeMl, 1e6, "volumeMl");
   const own = {
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),

@@ -2,17 +2,15 @@
  * Room: recipe. Values that are each in range and do not go together. The rooms know their own rules: each is
  * asked, and what it throws becomes a problem with a path.
  */
+import { isInputError } from "../core/errors.js";
 import { agitationFactor } from "../agitation/agitationFactor.js";
-import { ageFactor } from "../exhaustion/ageFactor.js";
+import { ageFactor } from "../age/ageFactor.js";
 import { genericGrowthLaw } from "../contrast/genericGrowthLaw.js";
 import { timeForGamma } from "../contrast/timeForGamma.js";
 import { dilutionFactor } from "../dilution/dilutionFactor.js";
 import { temperatureFactor } from "../temperature/temperatureFactor.js";
-import { useFactor } from "../exhaustion/useFactor.js";
+import { useFactor } from "../use/useFactor.js";
 import type { Recipe, RecipeProblem } from "./types.js";
-
-/** A guard's text: function, argument, the field in it, what the field must be. */
-const FIELD = /^\w+: \w+((?:\.\w+|\[\d+\])*) .*$/;
 
 /**
  * Asks a room and turns its refusal into a problem at `path`, or at the field below it that the refusal
@@ -22,13 +20,15 @@ export function ask<T>(problems: RecipeProblem[], path: string, call: () => T, m
   try {
     return call();
   } catch (error) {
-    const { message } = error as Error;
-    const field = message.replace(FIELD, "$1").replace(/[.[]/g, "/").replaceAll("]", "");
-    problems.push({
-      path: path + field,
-      message: message.slice(message.indexOf(" must ") + 1) + more,
-      rule: "relation",
-    });
+    if (!isInputError(error)) throw error;
+    // The first name in its path is that of the argument, which stands at `path` here.
+    const field = error.path
+      .split("/")
+      .slice(2)
+      .map((key) => `/${key}`)
+      .join("");
+    const sentence = error.message.slice(error.message.indexOf(" must ") + 1);
+    problems.push({ path: path + field, message: sentence + more, rule: "relation" });
     return undefined;
   }
 }

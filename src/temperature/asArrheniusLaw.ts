@@ -1,3 +1,4 @@
+import { refuse } from "../core/guards.js";
 import {
   bathTemperature,
   GAS_CONSTANT_KJ,
@@ -30,7 +31,7 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  * ```
  */
 export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number): ArrheniusLaw {
-  const span = inverseSpan("asArrheniusLaw:", lowC, highC);
+  const span = inverseSpan("asArrheniusLaw", lowC, highC);
   const energy = (GAS_CONSTANT_KJ * Math.log(temperatureCoefficient(law, lowC, highC))) / span;
   const sd = (GAS_CONSTANT_KJ * temperatureLogSd(law, lowC, highC)) / span;
   const found: ArrheniusLaw = {
@@ -39,15 +40,14 @@ export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number)
     sdKJPerMol: settled(sd, 200),
   };
   // A law that comes out must be one that may go in.
-  lawSlope("asArrheniusLaw: resulting", found);
+  lawSlope("asArrheniusLaw/resulting", found);
   return found;
 }
 
 /** 1/T at `lowC` less 1/T at `highC`, checked to be above zero. */
 export function inverseSpan(where: string, lowC: number, highC: number): number {
-  bathTemperature(`${where} lowC`, lowC);
-  bathTemperature(`${where} highC`, highC);
-  if (!(highC > lowC))
-    throw new RangeError(`${where} highC must be above lowC (${lowC} °C), got ${highC} °C`);
+  bathTemperature(`${where}/lowC`, lowC);
+  bathTemperature(`${where}/highC`, highC);
+  if (!(highC > lowC)) refuse(`${where}/highC`, `must be above lowC (${lowC} °C), got ${highC} °C`, highC);
   return inverseKelvin(lowC) - inverseKelvin(highC);
 }

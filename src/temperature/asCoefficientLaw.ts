@@ -22,12 +22,12 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  * ```
  */
 export function asCoefficientLaw(law: TemperatureLaw, lowC: number, highC: number): CoefficientLaw {
-  inverseSpan("asCoefficientLaw:", lowC, highC);
+  inverseSpan("asCoefficientLaw", lowC, highC);
   const intervalC = highC - lowC;
   const ratio = settled(Math.max(1, temperatureCoefficient(law, lowC, highC)), Math.exp(intervalC));
   const sdRatio = settled(ratio * temperatureLogSd(law, lowC, highC), ratio * intervalC);
   const found: CoefficientLaw = { kind: "coefficient", ratio, intervalC, sdRatio };
   // A law that comes out must be one that may go in.
-  lawSlope("asCoefficientLaw: resulting", found);
+  lawSlope("asCoefficientLaw/resulting", found);
   return found;
 }

@@ -1,4 +1,4 @@
-import { inRange } from "../core/guards.js";
+import { inRange, refuse } from "../core/guards.js";
 import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
 import { checkedRows, GAS_CONSTANT_KJ, type ArrheniusLaw, type TemperatureRow } from "./law.js";
 import { TABLE_ROW_LOG_SD } from "../core/curve.js";
@@ -46,19 +46,24 @@ export interface FittedTemperatureLaw {
  * ```
  */
 export function fitTemperatureLaw(rows: readonly TemperatureRow[]): FittedTemperatureLaw {
-  const points = checkedRows("fitTemperatureLaw: ", rows).map(
-    ({ x, timeS }) => [x, Math.log(timeS)] as const,
-  );
+  const points = checkedRows("fitTemperatureLaw", rows).map(({ x, timeS }) => [x, Math.log(timeS)] as const);
   const { slope, residualSd, spreadX } = leastSquaresLine(points);
   const activationEnergyKJPerMol = Math.max(0, GAS_CONSTANT_KJ * slope);
   if (!(activationEnergyKJPerMol <= 200))
-    throw new RangeError(
-      `fitTemperatureLaw: rows must give at most 200 kJ/mol, got ${activationEnergyKJPerMol.toFixed(1)} kJ/mol`,
+    refuse(
+      `fitTemperatureLaw/rows`,
+      `must give at most 200 kJ/mol, got ${activationEnergyKJPerMol.toFixed(1)} kJ/mol`,
+      activationEnergyKJPerMol,
     );
   const sdKJPerMol =
     (GAS_CONSTANT_KJ * pooledSd(ROUNDING, residualSd, points.length - 2)) / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
-  inRange("fitTemperatureLaw: fitted sdKJPerMol", sdKJPerMol, 0, 200, " kJ/mol (are the rows too close?)");
+  if (!(sdKJPerMol <= 200))
+    refuse(
+      "fitTemperatureLaw/rows",
+      `must tell the energy to at most 200 kJ/mol, got ${sdKJPerMol.toFixed(1)}: are they too close?`,
+      sdKJPerMol,
+    );
   return {
     law: { kind: "arrhenius", activationEnergyKJPerMol, sdKJPerMol },
     residualLogSd: residualSd,

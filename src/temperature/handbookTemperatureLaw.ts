@@ -23,6 +23,6 @@ export function handbookTemperatureLaw(developer: HandbookDeveloper): Coefficien
   return {
     kind: "coefficient",
     published: true,
-    ...knownEntry("handbookTemperatureLaw: developer", handbookTemperature, developer),
+    ...knownEntry("handbookTemperatureLaw/developer", handbookTemperature, developer),
   };
 }

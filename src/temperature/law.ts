@@ -52,7 +52,7 @@ export type CoefficientLaw = Extract<TemperatureLaw, { kind: "coefficient" }>;
 
 /** Returns a bath temperature when it is from 0 to 100 °C; throws otherwise. */
 export function bathTemperature(where: string, value: unknown): number {
-  return inRange(where, value, 0, 100, " °C");
+  return inRange(where, value, 0, 100, "temperatureC");
 }
 
 /** 1/T in 1/K. */
@@ -77,13 +77,13 @@ export function checkedRows(where: string, rows: unknown): readonly TimeKnot[] {
  * `"coefficient"`; `undefined` for a table, whose slope changes.
  */
 export function lawSlope(where: string, law: TemperatureLaw): number | undefined {
-  plainObject(where, law, " law");
+  plainObject(where, law, "/law");
   // Read once: where many forms of law meet, each reading of a field costs a search.
   const { kind } = law;
   if (kind === "arrhenius") {
-    inRange(where, law.sdKJPerMol ?? 0, 0, 200, " kJ/mol", " law.sdKJPerMol");
+    inRange(where, law.sdKJPerMol ?? 0, 0, 200, "kJPerMol", "/law/sdKJPerMol");
     return (
-      inRange(where, law.activationEnergyKJPerMol, 0, 200, " kJ/mol", " law.activationEnergyKJPerMol") /
+      inRange(where, law.activationEnergyKJPerMol, 0, 200, "kJPerMol", "/law/activationEnergyKJPerMol") /
       GAS_CONSTANT_KJ
     );
   }
@@ -94,17 +94,17 @@ export function lawSlope(where: string, law: TemperatureLaw): number | undefined
 
 // Apart from lawSlope, so that this stays short enough to be compiled into its callers.
 function coefficientSlope(where: string, law: CoefficientLaw): number {
-  const interval = positive(where, law.intervalC, 100, " °C", " law.intervalC");
-  const ratio = inRange(where, law.ratio, 1, Math.exp(interval), ` over ${interval} °C`, " law.ratio");
-  inRange(where, law.sdRatio ?? 0, 0, ratio * interval, ` over ${interval} °C`, " law.sdRatio");
+  const interval = positive(where, law.intervalC, 100, "temperatureC", "/law/intervalC");
+  const ratio = inRange(where, law.ratio, 1, Math.exp(interval), undefined, "/law/ratio");
+  inRange(where, law.sdRatio ?? 0, 0, ratio * interval, undefined, "/law/sdRatio");
   return -Math.log(ratio) / interval;
 }
 
 function checkTable(where: string, law: Extract<TemperatureLaw, { kind: "table" }>): void {
   // A caller without types can get here with any kind at all.
   const kind: unknown = law.kind;
-  if (kind !== "table") wrongValue(`${where} law.kind`, `"arrhenius", "coefficient" or "table"`, kind);
-  checkedRows(`${where} law.`, law.rows);
+  if (kind !== "table") wrongValue(`${where}/law/kind`, `"arrhenius", "coefficient" or "table"`, kind);
+  checkedRows(`${where}/law`, law.rows);
 }
 
 /** A conversion rounds: what passes a limit by its last bits is the limit. */

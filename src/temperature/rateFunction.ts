@@ -18,8 +18,8 @@ import { bathTemperature, lawSlope, tableTime, ZERO_CELSIUS_K, type TemperatureL
  * ```
  */
 export function rateFunction(law: TemperatureLaw, referenceC: number): (temperatureC: number) => number {
-  const slope = lawSlope("rateFunction:", law);
-  bathTemperature("rateFunction: referenceC", referenceC);
+  const slope = lawSlope("rateFunction", law);
+  bathTemperature("rateFunction/referenceC", referenceC);
   if (law.kind === "table") {
     const timeAt = tableTime(law.rows);
     const referenceS = timeAt(referenceC);
@@ -31,4 +31,4 @@ export function rateFunction(law: TemperatureLaw, referenceC: number): (temperat
   return (c) => Math.exp(reference - perUnit / (bathTemperature(WHERE, c) + ZERO_CELSIUS_K));
 }
 
-const WHERE = "rateFunction: temperatureC";
+const WHERE = "rateFunction/temperatureC";

@@ -1,5 +1,5 @@
 import type { Caution } from "../core/caution.js";
-import { plainObject, wrongKind, wrongValue } from "../core/guards.js";
+import { plainObject, wrongKind, notOneOf } from "../core/guards.js";
 import { bathTemperature } from "./law.js";
 
 /** What is known of the developer and the emulsion, for the cautions that depend on them. */
@@ -37,11 +37,11 @@ export function temperatureCautions(
   temperatureC: number,
   options: TemperatureCautionOptions = {},
 ): readonly Caution[] {
-  const c = bathTemperature("temperatureCautions: temperatureC", temperatureC);
-  const { path } = plainObject("temperatureCautions: options", options) as TemperatureCautionOptions;
+  const c = bathTemperature("temperatureCautions/temperatureC", temperatureC);
+  const { path } = plainObject("temperatureCautions/options", options) as TemperatureCautionOptions;
   if (path !== undefined && typeof path !== "string")
-    wrongKind("temperatureCautions: options.path", "text", path);
-  checkMaterial("temperatureCautions: options", options);
+    wrongKind("temperatureCautions/options/path", "text", path);
+  checkMaterial("temperatureCautions/options", options);
   const cautions: Caution[] = [];
   const add = (code: string, severity: Caution["severity"], limit: number, message: string): void => {
     // Two literals rather than a spread: this runs on every call of compensate.
@@ -96,7 +96,7 @@ export function checkMaterial(
   { emulsion, hydroquinone }: { readonly emulsion?: unknown; readonly hydroquinone?: unknown },
 ): void {
   if (emulsion !== undefined && emulsion !== "soft" && emulsion !== "hardened")
-    wrongValue(`${where}.emulsion`, '"soft" or "hardened"', emulsion);
+    notOneOf(`${where}/emulsion`, ["soft", "hardened"], emulsion);
   if (hydroquinone !== undefined && typeof hydroquinone !== "boolean")
-    wrongKind(`${where}.hydroquinone`, "true or false", hydroquinone);
+    wrongKind(`${where}/hydroquinone`, "true or false", hydroquinone);
 }

@@ -27,9 +27,9 @@ import { bathTemperature, inverseKelvin, lawSlope, tableTime, type TemperatureLa
  * ```
  */
 export function temperatureFactor(law: TemperatureLaw, fromC: number, toC: number): number {
-  const slope = lawSlope("temperatureFactor:", law);
-  bathTemperature("temperatureFactor: fromC", fromC);
-  bathTemperature("temperatureFactor: toC", toC);
+  const slope = lawSlope("temperatureFactor", law);
+  bathTemperature("temperatureFactor/fromC", fromC);
+  bathTemperature("temperatureFactor/toC", toC);
   return ratioUnder(law, slope, fromC, toC);
 }
 

@@ -36,9 +36,9 @@ export const GIVEN_LAW_SD_KJ: number = 12;
  * ```
  */
 export function temperatureLogSd(law: TemperatureLaw, fromC: number, toC: number): number {
-  lawSlope("temperatureLogSd:", law);
-  bathTemperature("temperatureLogSd: fromC", fromC);
-  bathTemperature("temperatureLogSd: toC", toC);
+  lawSlope("temperatureLogSd", law);
+  bathTemperature("temperatureLogSd/fromC", fromC);
+  bathTemperature("temperatureLogSd/toC", toC);
   return spreadUnder(law, fromC, toC);
 }
 

@@ -277,17 +277,17 @@ describe("what is no brew", () => {
     [
       { volumeMl: 1000, ingredients: [part("borax", 0)] },
       RangeError,
-      "brewPh: brew.ingredients together must be above 0 and at most 1 g of dry ingredients per ml of bath, got 0",
+      "brewPh: brew.ingredients must hold above 0 and at most 1 g of dry ingredients per ml of bath, got 0",
     ],
     [
       { volumeMl: 100, ingredients: [part("soda-anhydrous", 1000)] },
       RangeError,
-      "brewPh: brew.ingredients together must be above 0 and at most 1 g of dry ingredients per ml of bath, got 10",
+      "brewPh: brew.ingredients must hold above 0 and at most 1 g of dry ingredients per ml of bath, got 10",
     ],
     [
       { volumeMl: 100, ingredients: [{ ...soda, highG: 101 }] },
       RangeError,
-      "brewPh: brew.ingredients together must be above 0 and at most 1 g of dry ingredients per ml of bath, got 1.01",
+      "brewPh: brew.ingredients must hold above 0 and at most 1 g of dry ingredients per ml of bath, got 1.01",
     ],
     [
       { volumeMl: 1000, ingredients: [soda, 7] },
@@ -367,7 +367,7 @@ describe("what is no brew", () => {
     const inCoffee = (massG: number): Brew => brewOf(soda, part("brewed-coffee", massG));
     expect(brewPh(inCoffee(1000)).ph).toBeGreaterThan(10);
     const more = new RangeError(
-      "brewPh: brew.ingredients together must be from 0 to 1 g of brewed coffee per ml of bath, got 1.001",
+      "brewPh: brew.ingredients must hold at most 1 g of brewed coffee per ml of bath, got 1.001",
     );
     expect(() => brewPh(inCoffee(1001))).toThrow(more);
     // Two hundredths of it are solids, which count with what is dry.
@@ -376,7 +376,7 @@ describe("what is no brew", () => {
     expect(dry(980)).toBeGreaterThan(0);
     expect(() => dry(981)).toThrow(
       new RangeError(
-        "brewPh: brew.ingredients together must be above 0 and at most 1 g of dry ingredients per ml of bath, got 1.001",
+        "brewPh: brew.ingredients must hold above 0 and at most 1 g of dry ingredients per ml of bath, got 1.001",
       ),
     );
   });

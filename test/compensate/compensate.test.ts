@@ -561,7 +561,7 @@ describe("compensate refuses", () => {
       -60,
     );
     expect(() => compensate(exact, { usedCm2PerL: 1.25 }, use(10))).toThrow(
-      new RangeError("compensate: the spread of ln(time) must be from 0 to 100, got 125"),
+      new RangeError("compensate: knowledge must leave a spread of ln(time) of at most 100, got 125"),
     );
   });
   it("names the field when a dilution cannot be read", () => {

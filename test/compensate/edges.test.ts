@@ -94,7 +94,7 @@ describe("a refusal names the field", () => {
       {},
       { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 201 } },
       new RangeError(
-        "compensate: knowledge.temperature law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 201",
+        "compensate: knowledge.temperature.law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 201",
       ),
     ],
     [
@@ -113,7 +113,7 @@ describe("a refusal names the field", () => {
       {},
       { dilution: "1+9" },
       { dilution: { kind: "power", exponent: 4 } },
-      new RangeError("compensate: knowledge.dilution law.exponent must be from 0 to 3, got 4"),
+      new RangeError("compensate: knowledge.dilution.law.exponent must be from 0 to 3, got 4"),
     ],
     [
       {},
@@ -125,7 +125,7 @@ describe("a refusal names the field", () => {
       {},
       { agitation: "stand" },
       { agitation: { staleLoss: 1, staleTimeS: 60 } },
-      new RangeError("compensate: knowledge.agitation law.staleLoss must be from 0 to 0.99, got 1"),
+      new RangeError("compensate: knowledge.agitation.law.staleLoss must be from 0 to 0.99, got 1"),
     ],
     [
       { agitation: { everyS: 0 } },

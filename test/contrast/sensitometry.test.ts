@@ -250,24 +250,24 @@ describe("all of them refuse", () => {
       expect(() => of(anyOf(curve))).toThrow(error);
     };
     refuses(null, new TypeError(`${name}: curve must be an object, got null`));
-    refuses({ steps: 5 }, new TypeError(`${name}: curve steps must be an array, got 5`));
-    refuses(good.slice(0, 2), new RangeError(`${name}: curve steps must hold at least 3, got 2`));
-    refuses([...good.slice(0, 2), 5], new TypeError(`${name}: curve steps[2] must be an object, got 5`));
+    refuses({ steps: 5 }, new TypeError(`${name}: curve.steps must be an array, got 5`));
+    refuses(good.slice(0, 2), new RangeError(`${name}: curve.steps must hold at least 3, got 2`));
+    refuses([...good.slice(0, 2), 5], new TypeError(`${name}: curve.steps[2] must be an object, got 5`));
     refuses(
       [...good.slice(0, 2), { logH: 11, density: 1 }],
-      new RangeError(`${name}: curve steps[2].logH must be from -10 to 10, got 11`),
+      new RangeError(`${name}: curve.steps[2].logH must be from -10 to 10, got 11`),
     );
     refuses(
       [...good.slice(0, 2), { logH: 0, density: -1 }],
-      new RangeError(`${name}: curve steps[2].density must be from 0 to 10, got -1`),
+      new RangeError(`${name}: curve.steps[2].density must be from 0 to 10, got -1`),
     );
     refuses(
       [...good, { ...good[0], density: 1 }],
-      new RangeError(`${name}: curve steps must differ in exposure, got two at log H -3.25`),
+      new RangeError(`${name}: curve.steps must differ in exposure, got two at log H -3.25`),
     );
     refuses(
       { steps: good, basePlusFog: -1 },
-      new RangeError(`${name}: curve basePlusFog must be from 0 to 10, got -1`),
+      new RangeError(`${name}: curve.basePlusFog must be from 0 to 10, got -1`),
     );
   });
 });

@@ -55,7 +55,7 @@ describe("parseDilution", () => {
       new RangeError('parseDilution: text "1:1" is ambiguous: write "1+1" or, of 1 parts in all, "1+0"'),
     );
     expect(() => parseDilution("3:1", { colon: "total" })).toThrow(
-      new RangeError("parseDilution: text waterParts must be from 0 to 300000, got -2"),
+      new RangeError("parseDilution: text.waterParts must be from 0 to 300000, got -2"),
     );
     expect(() => parseDilution("1+9", anyOf({ colon: "minus" }))).toThrow(
       new RangeError('parseDilution: options.colon must be "plus" or "total", got "minus"'),
@@ -114,13 +114,13 @@ describe("parseDilution", () => {
   });
   it("refuses no stock, far too much water, and other kinds", () => {
     expect(() => parseDilution("0+9")).toThrow(
-      new RangeError("parseDilution: text stockParts must be above 0 and at most 100000, got 0"),
+      new RangeError("parseDilution: text.stockParts must be above 0 and at most 100000, got 0"),
     );
     expect(() => parseDilution("1+100001")).toThrow(
-      new RangeError("parseDilution: text waterParts must be from 0 to 100000, got 100001"),
+      new RangeError("parseDilution: text.waterParts must be from 0 to 100000, got 100001"),
     );
     expect(() => parseDilution("2+0+7")).toThrow(
-      new RangeError("parseDilution: text stocks[1] must be above 0 and at most 100000, got 0"),
+      new RangeError("parseDilution: text.stocks[1] must be above 0 and at most 100000, got 0"),
     );
     expect(() => parseDilution(anyOf(9))).toThrow(
       new TypeError('parseDilution: text must be text such as "1+9", got 9'),
@@ -145,13 +145,13 @@ describe("formatDilution", () => {
       new TypeError('formatDilution: dilution must be an object, got "1+9"'),
     );
     expect(() => formatDilution({ stockParts: NaN, waterParts: 1 })).toThrow(
-      new RangeError("formatDilution: dilution stockParts must be above 0 and at most 100000, got NaN"),
+      new RangeError("formatDilution: dilution.stockParts must be above 0 and at most 100000, got NaN"),
     );
     expect(() => formatDilution({ stockParts: 3, waterParts: 7, stocks: [2, 2] })).toThrow(
-      new RangeError("formatDilution: dilution stocks must be parts that sum to 3, got 4"),
+      new RangeError("formatDilution: dilution.stocks must be parts that sum to 3, got 4"),
     );
     expect(() => formatDilution({ stockParts: 3, waterParts: 7, stocks: [] })).toThrow(
-      new RangeError("formatDilution: dilution stocks must hold at least 1, got 0"),
+      new RangeError("formatDilution: dilution.stocks must hold at least 1, got 0"),
     );
     expect(formatDilution({ stockParts: 0.3, waterParts: 7, stocks: [0.1, 0.2] })).toBe("0.1+0.2+7");
   });
@@ -403,7 +403,7 @@ describe("fitDilutionLaw", () => {
         { dilution: "1+1", timeS: 300 },
         { dilution: "1+1.01", timeS: 300 },
       ]),
-    ).toThrow(/^fitDilutionLaw: fitted sd must be from 0 to 3 \(are the rows too close\?\), got 42\.5/);
+    ).toThrow(/^fitDilutionLaw: rows must tell the exponent to at most 3, got 42\.5/);
   });
 });
 

@@ -2,15 +2,8 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { ageFactor, ageLogSd, useFactor, useLogSd, type AgeLaw, type UseLaw } from "../../src/index.js";
-import {
-  ageNumber,
-  ageRange,
-  ageLine,
-  useNumber,
-  useLine,
-  withAgeNumber,
-  withUseNumber,
-} from "../../src/exhaustion/lines.js";
+import { ageNumber, ageRange, ageLine, withAgeNumber } from "../../src/age/ageLine.js";
+import { useNumber, useLine, withUseNumber } from "../../src/use/useLine.js";
 
 const useLaw = fc.record({
   increase: fc.double({ min: 0.001, max: 1, noNaN: true }),

@@ -298,7 +298,7 @@ describe("the rest refuses", () => {
       new RangeError("appearanceFactor: totalS must be above 0 and at most 10000000 s, got 0"),
     );
     expect(() => appearanceFactor({ appearanceS: 10, totalS: 5 })).toThrow(
-      new RangeError("appearanceFactor: totalS over appearanceS must be from 1 to 1000, got 0.5"),
+      new RangeError("appearanceFactor: times must be from 1 to 1000, got 0.5"),
     );
     expect(() => timeFromAppearance(anyOf(5))).toThrow(
       new TypeError("timeFromAppearance: seen must be an object, got 5"),

@@ -898,7 +898,7 @@ describe("refusals", () => {
     );
     refused(
       () => startKnowledge({ ...baseline, usedCm2PerL: NaN }),
-      range("startKnowledge: baseline usedCm2PerL must be from 0 to 1000000 cm²/l, got NaN"),
+      range("startKnowledge: baseline.usedCm2PerL must be from 0 to 1000000 cm²/l, got NaN"),
     );
     refused(
       () => startKnowledge(baseline, { baseLogSd: 4 }),
@@ -925,19 +925,19 @@ describe("refusals", () => {
     );
     refused(
       () => startKnowledge(baseline, { laws: { agitation: { staleLoss: 2, staleTimeS: 75 } } }),
-      range("startKnowledge: agitation law.staleLoss must be from 0 to 0.99, got 2"),
+      range("startKnowledge: agitation.law.staleLoss must be from 0 to 0.99, got 2"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, increase: -1 } } }),
-      range("startKnowledge: use law.increase must be from 0 to 10, got -1"),
+      range("startKnowledge: use.law.increase must be from 0 to 10, got -1"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, capacityCm2PerL: -5 } } }),
-      range("startKnowledge: use law.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5"),
+      range("startKnowledge: use.law.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: anyOf({ ...genericUseLaw, shape: null }) } }),
-      type("startKnowledge: use law.shape must be a number, got null"),
+      type("startKnowledge: use.law.shape must be a number, got null"),
     );
     refused(
       () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
@@ -1006,7 +1006,7 @@ describe("refusals", () => {
     );
     refused(
       bad(good(5, 20, { usedCm2PerL: -1 })),
-      range("learn: runs[1] usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
+      range("learn: runs[1].usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
     );
     refused(bad(good(5, 20, { ageH: -1 })), range("learn: runs[1].ageH must be from 0 to 1000000 h, got -1"));
     refused(
@@ -1150,7 +1150,7 @@ describe("refusals", () => {
     );
     refused(
       () => learn(anyOf({ ...start, prior: { ...start.prior, baseline: 3 } }), []),
-      type("learn: knowledge baseline must be an object, got 3"),
+      type("learn: knowledge.baseline must be an object, got 3"),
     );
     refused(() => predict(start, anyOf(7)), type("predict: conditions must be an object, got 7"));
     refused(

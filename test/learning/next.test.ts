@@ -209,13 +209,13 @@ describe("nextTest", () => {
     );
     const from = (prior: object): typeof stated => ({ ...stated, prior: { ...stated.prior, ...prior } });
     expect(() => nextTest(from({ baseline: 1 }), [], {})).toThrow(
-      new TypeError("nextTest: knowledge baseline must be an object, got 1"),
+      new TypeError("nextTest: knowledge.baseline must be an object, got 1"),
     );
     expect(() => nextTest(from({ baseline: { ...baseline, timeS: 0 } }), [], {})).toThrow(
-      range("nextTest: knowledge baseline.timeS must be above 0 and at most 1000000 s, got 0"),
+      range("nextTest: knowledge.baseline.timeS must be above 0 and at most 1000000 s, got 0"),
     );
     expect(() => nextTest(from({ laws: { temperature: { kind: "guess" } } }), [], {})).toThrow(
-      range('nextTest: knowledge law.kind must be "arrhenius", "coefficient" or "table", got "guess"'),
+      range('nextTest: knowledge.law.kind must be "arrhenius", "coefficient" or "table", got "guess"'),
     );
     expect(() => nextTest(stated, [{ agitation: "stand" }], {})).toThrow(
       range("nextTest: candidates[0] has no place in the model: stand needs a baseline that stands"),

@@ -502,7 +502,7 @@ describe("planProcess", () => {
     ],
     [
       { ...hut, baths: { halt: {} } },
-      'RangeError: planProcess: input.baths: each bath must be one of preSoak, stop, fix, clearingAid, wash, wettingAgent, got "halt"',
+      'RangeError: planProcess: input.baths must be one of preSoak, stop, fix, clearingAid, wash, wettingAgent, got "halt"',
     ],
     [
       { ...hut, baths: { stop: { kind: "base" } } },

@@ -42,12 +42,14 @@ describe("isoDate", () => {
     "2024-05-01T10:30+25:00",
     "2024-05-01  10:30",
   ])("refuses %j", (text) => {
-    expect(() => isoDate("run.date", text)).toThrow(
+    expect(() => isoDate("/run/date", text)).toThrow(
       new RangeError(`run.date must be an ISO date such as "2024-05-01", got ${JSON.stringify(text)}`),
     );
   });
   it("refuses what is no text", () => {
-    expect(() => isoDate("run.date", 20240501)).toThrow(new TypeError("run.date must be text, got 20240501"));
+    expect(() => isoDate("/run/date", 20240501)).toThrow(
+      new TypeError("run.date must be text, got 20240501"),
+    );
   });
   test.prop([fc.date({ min: new Date("0001-01-01"), max: new Date("9999-12-31"), noInvalidDate: true })])(
     "takes every day that there is",
@@ -59,10 +61,10 @@ describe("isoDate", () => {
   );
   it("compares by the day", () => {
     expect(() => {
-      notAfter("run.date", "2024-05-01T23:00", "2024-05-01");
+      notAfter("/run/date", "2024-05-01T23:00", "2024-05-01");
     }).not.toThrow();
     expect(() => {
-      notAfter("run.date", "2024-05-02", "2024-05-01");
+      notAfter("/run/date", "2024-05-02", "2024-05-01");
     }).toThrow(new RangeError('run.date must be at most today, 2024-05-01, got "2024-05-02"'));
   });
 });

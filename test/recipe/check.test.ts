@@ -13,7 +13,7 @@ import {
   type Caution,
 } from "../../src/index.js";
 import { handbookDilution } from "../../src/handbook/dilution.js";
-import { handbookUse } from "../../src/handbook/exhaustion.js";
+import { handbookUse } from "../../src/handbook/use.js";
 import { handbookTemperature } from "../../src/handbook/temperature.js";
 import { fc, test } from "../property.js";
 import { hutCoffee, hutStock, olderStock, recipes } from "./documents.js";
@@ -279,7 +279,7 @@ describe("checkRecipe", () => {
     expect(of({ temperature: { kind: "coefficient", ratio: 3, intervalC: 1 } })).toEqual([
       {
         path: "/knowledge/temperature/ratio",
-        message: "must be from 1 to 2.718281828459045 over 1 °C, got 3",
+        message: "must be from 1 to 2.718281828459045, got 3",
         rule: "relation",
       },
     ]);
@@ -340,7 +340,7 @@ describe("checkRecipe", () => {
     expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "borax", massG: 51 }) })).toEqual([
       {
         path: "/developer/brew/ingredients",
-        message: "must be above 0 and at most 1 g of dry ingredients per ml of bath, got 1.02",
+        message: "must hold above 0 and at most 1 g of dry ingredients per ml of bath, got 1.02",
         rule: "relation",
       },
     ]);
@@ -633,9 +633,9 @@ describe("formatRecipe", () => {
     const spoilt = (timeS: number): string =>
       thrown(() => formatRecipe({ ...passed(hutStock), baseline: { timeS, temperatureC: 20 } }));
     expect(spoilt(NaN)).toBe(
-      'TypeError: formatRecipe: recipe, "timeS" must be plain data as checkRecipe returns it, got NaN',
+      "TypeError: formatRecipe: recipe.timeS must be plain data as checkRecipe returns it, got NaN",
     );
-    expect(spoilt(Infinity)).toMatch(/"timeS" must be plain data as checkRecipe returns it, got Infinity$/);
+    expect(spoilt(Infinity)).toMatch(/timeS must be plain data as checkRecipe returns it, got Infinity$/);
   });
 });
 

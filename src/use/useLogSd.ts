@@ -18,7 +18,7 @@ import { increaseSd, useSlope, type UseLaw } from "./useFactor.js";
  * ```
  */
 export function useLogSd(law: UseLaw, fromCm2PerL: number, toCm2PerL: number): number {
-  const slope = (usedCm2PerL: number): number => useSlope("useLogSd:", law, usedCm2PerL);
+  const slope = (usedCm2PerL: number): number => useSlope("useLogSd", law, usedCm2PerL);
   // The slopes first: they check the law.
   return Math.abs(slope(toCm2PerL) - slope(fromCm2PerL)) * increaseSd(law);
 }

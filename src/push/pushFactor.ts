@@ -27,10 +27,10 @@ const LOG_SD_PER_STOP = 0.09;
  * ```
  */
 export function pushFactor(stops: number, perStop?: number): number {
-  const s = checkedStops("pushFactor: stops", stops);
+  const s = checkedStops("pushFactor/stops", stops);
   if (perStop !== undefined) {
     // The lower end keeps a factor for pulling from being taken for one for pushing.
-    return inRange("pushFactor: perStop", perStop, 1, 3, "") ** s;
+    return inRange("pushFactor/perStop", perStop, 1, 3) ** s;
   }
   return Math.exp(FIRST_STOP * s + (s > 0 ? GROWTH * s * s : 0));
 }
@@ -51,10 +51,10 @@ export function pushFactor(stops: number, perStop?: number): number {
  * ```
  */
 export function pushLogSd(stops: number): number {
-  return LOG_SD_PER_STOP * Math.abs(checkedStops("pushLogSd: stops", stops));
+  return LOG_SD_PER_STOP * Math.abs(checkedStops("pushLogSd/stops", stops));
 }
 
 /** Returns a number of stops from −3 to 5; throws otherwise. */
 export function checkedStops(where: string, stops: unknown): number {
-  return inRange(where, stops, -3, 5, " stops");
+  return inRange(where, stops, -3, 5, "stops");
 }

@@ -18,7 +18,7 @@ import { checkedStops } from "./pushFactor.js";
  * ```
  */
 export function pushCautions(stops: number): readonly Caution[] {
-  const actual = checkedStops("pushCautions: stops", stops);
+  const actual = checkedStops("pushCautions/stops", stops);
   if (actual > 3)
     return [
       {

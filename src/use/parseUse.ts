@@ -1,4 +1,4 @@
-import { inRange, wrongKind, wrongValue } from "../core/guards.js";
+import { inRange, wrongKind, unreadable } from "../core/guards.js";
 import { filmAreaCm2 } from "../quantities/filmAreaCm2.js";
 
 const FORMS = 'a use such as "516 cm2/l" or "2 rolls/l"';
@@ -19,16 +19,16 @@ const FORMS = 'a use such as "516 cm2/l" or "2 rolls/l"';
  * ```
  */
 export function parseUse(text: string): number {
-  if (typeof text !== "string") wrongKind("parseUse: text", FORMS, text);
+  if (typeof text !== "string") wrongKind("parseUse/text", FORMS, text, { types: ["text"] });
   const [, amount, unit] =
     /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]|rolls?)\s*(?:\/|per)\s*l(?:it(?:er|re))?$/i.exec(text.trim()) ?? [];
-  if (unit === undefined) wrongValue("parseUse: text", FORMS, text);
+  if (unit === undefined) unreadable("parseUse/text", "use", ["516 cm2/l", "2 rolls/l"], FORMS, text);
   // To twelve figures: ten rolls stand at a capacity of ten rolls, and not a rounding past it.
   return inRange(
-    "parseUse: text",
+    "parseUse/text",
     Number((Number(amount) * (/^r/i.test(unit) ? filmAreaCm2("120") : 1)).toPrecision(12)),
     0,
     1e6,
-    " cm²/l",
+    "cm2PerL",
   );
 }

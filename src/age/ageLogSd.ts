@@ -24,7 +24,7 @@ import { ageFactor, slowingRootH, type AgeLaw } from "./ageFactor.js";
  */
 export function ageLogSd(law: AgeLaw | undefined, fromH: number, toH: number): number {
   const differenceH = Math.abs(
-    inRange("ageLogSd: toH", toH, 0, 1e6, " h") - inRange("ageLogSd: fromH", fromH, 0, 1e6, " h"),
+    inRange("ageLogSd/toH", toH, 0, 1e6, "ageH") - inRange("ageLogSd/fromH", fromH, 0, 1e6, "ageH"),
   );
   const unknown = Math.min(0.5, 0.1 * Math.sqrt(differenceH));
   if (law === undefined) return unknown;
@@ -32,11 +32,9 @@ export function ageLogSd(law: AgeLaw | undefined, fromH: number, toH: number): n
   if (law.kind === "life") return (0.1 * differenceH) / law.lifeH;
   if (law.kind === "slowing") {
     const bySlope =
-      inRange("ageLogSd: law.sdPerRootH", law.sdPerRootH ?? 0.1, 0, 3, "") *
+      inRange("ageLogSd/law/sdPerRootH", law.sdPerRootH ?? 0.1, 0, 3) *
       Math.abs(slowingRootH(toH) - slowingRootH(fromH));
     return law.runs === 0 ? unknown : bySlope;
   }
-  return (
-    (inRange("ageLogSd: law.sdLog", law.sdLog ?? 0.3, 0, 3, "") * Math.LN2 * differenceH) / law.halfLifeH
-  );
+  return (inRange("ageLogSd/law/sdLog", law.sdLog ?? 0.3, 0, 3) * Math.LN2 * differenceH) / law.halfLifeH;
 }

@@ -1,11 +1,11 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
-import { ageFactor, type AgeLaw } from "./ageFactor.js";
-import { useLine } from "./lines.js";
-import { useFactor, type UseLaw } from "./useFactor.js";
+import { ageFactor, type AgeLaw } from "../age/ageFactor.js";
+import { useLine } from "../use/useLine.js";
+import { useFactor, type UseLaw } from "../use/useFactor.js";
 
-const WHERE = "bathVerdict: bath";
+const WHERE = "bathVerdict/bath";
 const FIELDS = ["usedCm2PerL", "ageH", "use", "age", "capacityCm2PerL", "keepingLimitH"];
 
 /** A bath to be judged: its use and age, and whichever laws and limits are known for it. */
@@ -52,8 +52,8 @@ export interface BathVerdict {
  */
 export function bathVerdict(bath: Bath): BathVerdict {
   const { usedCm2PerL = 0, ageH = 0 } = plainObject(WHERE, bath) as unknown as Bath;
-  inRange(`${WHERE}.usedCm2PerL`, usedCm2PerL, 0, 1e6, " cm²/l");
-  inRange(`${WHERE}.ageH`, ageH, 0, 1e6, " h");
+  inRange(`${WHERE}/usedCm2PerL`, usedCm2PerL, 0, 1e6, "cm2PerL");
+  inRange(`${WHERE}/ageH`, ageH, 0, 1e6, "ageH");
   const cautions: Caution[] = [];
   const over = (code: string, path: string, limit: number, actual: number, message: string): boolean => {
     const past = isPast(actual, limit);
@@ -69,12 +69,12 @@ export function bathVerdict(bath: Bath): BathVerdict {
     over(
       "bath-past-life",
       "/ageH",
-      positive(`${WHERE}.age.lifeH`, age.lifeH, 1e6, " h"),
+      positive(`${WHERE}/age/lifeH`, age.lifeH, 1e6, "ageH"),
       ageH,
       "The bath is past its life: it fails at once, and no time replaces it. Mix fresh.",
     );
   if (keepingLimitH !== undefined) {
-    const limit = positive(`${WHERE}.keepingLimitH`, keepingLimitH, 1e6, " h");
+    const limit = positive(`${WHERE}/keepingLimitH`, keepingLimitH, 1e6, "ageH");
     over("bath-past-keeping", "/ageH", limit, ageH, "The bath is older than it keeps in this storage.");
   }
   if (capacityCm2PerL !== undefined) {
@@ -82,7 +82,7 @@ export function bathVerdict(bath: Bath): BathVerdict {
       WHERE,
       capacityCm2PerL,
       1e6,
-      " cm²/l",
+      "cm2PerL",
       `${own === undefined ? ".use" : ""}.capacityCm2PerL`,
     );
     over(
@@ -116,7 +116,7 @@ export function bathVerdict(bath: Bath): BathVerdict {
 
 /** A use rule takes 1000 times at most; a bath beyond is judged as one of 1000. */
 function usedFactor(use: UseLaw, usedCm2PerL: number): number {
-  const [log] = useLine("useFactor:", use, usedCm2PerL);
+  const [log] = useLine("useFactor", use, usedCm2PerL);
   // Against the rounding of the logarithm, so that useFactor is asked below its limit only.
   return log > Math.log(1000) - 1e-9 ? 1000 : useFactor(use, usedCm2PerL);
 }

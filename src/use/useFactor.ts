@@ -1,4 +1,4 @@
-import { inRange, plainObject, wrongValue } from "../core/guards.js";
+import { inRange, plainObject, wrongValue, notOneOf } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 
 /**
@@ -53,10 +53,10 @@ export const genericUseLaw: UseLaw = {
  * ```
  */
 export function useFactor(law: UseLaw, usedCm2PerL: number): number {
-  const factor = Math.exp(useSlope("useFactor:", law, usedCm2PerL) * law.increase);
+  const factor = Math.exp(useSlope("useFactor", law, usedCm2PerL) * law.increase);
   // With room for the rounding of the logarithm.
   if (!(factor < 1000.001))
-    wrongValue("useFactor: usedCm2PerL", "such that time grows at most 1000 times", usedCm2PerL);
+    wrongValue("useFactor/usedCm2PerL", "such that time grows at most 1000 times", usedCm2PerL);
   return factor;
 }
 
@@ -67,16 +67,16 @@ export function increaseSd({ increase, sdIncrease }: UseLaw): number {
 
 /** How ln of the factor moves with the increase of a rule, which is checked. */
 export function useSlope(where: string, law: UseLaw, usedCm2PerL: number): number {
-  plainObject(where, law, " law");
+  plainObject(where, law, "/law");
   const { increase, shape = increase } = law;
-  inRange(where, increase, 0, 10, "", " law.increase");
-  inRange(where, shape, 0, 10, "", " law.shape");
-  inRange(where, law.sdIncrease ?? 0, 0, 10, "", " law.sdIncrease");
-  const per = inRange(where, law.perCm2PerL, 0.001, 1e6, " cm²/l", " law.perCm2PerL");
+  inRange(where, increase, 0, 10, undefined, "/law/increase");
+  inRange(where, shape, 0, 10, undefined, "/law/shape");
+  inRange(where, law.sdIncrease ?? 0, 0, 10, undefined, "/law/sdIncrease");
+  const per = inRange(where, law.perCm2PerL, 0.001, 1e6, "cm2PerL", "/law/perCm2PerL");
   const growth: unknown = law.growth;
   if (growth !== "linear" && growth !== "compound")
-    wrongValue(`${where} law.growth`, '"linear" or "compound"', growth);
-  const portions = inRange(where, usedCm2PerL, 0, 1e6, " cm²/l", " usedCm2PerL") / per;
+    notOneOf(`${where}/law/growth`, ["linear", "compound"], growth);
+  const portions = inRange(where, usedCm2PerL, 0, 1e6, "cm2PerL", "/usedCm2PerL") / per;
   // A curve of nothing is the portions themselves.
   const curve = shape || 1e-20;
   return (growth === "linear" ? Math.log1p(curve * portions) : portions * Math.log1p(curve)) / curve;

@@ -22,7 +22,7 @@ const LONGEST_S = 1e7;
  * ```
  */
 export function describeCompensation(compensation: Compensation): readonly string[] {
-  checkedCompensation("describeCompensation: compensation", compensation);
+  checkedCompensation("describeCompensation/compensation", compensation);
   const { timeS, lowS, highS, factors, cautions } = compensation;
   const clock = (value: number): string => (value <= LONGEST_S ? formatTime(value) : "months");
   const lines = factors
@@ -41,16 +41,16 @@ export function describeCompensation(compensation: Compensation): readonly strin
 /** An answer may come back from a program's own store. */
 function checkedCompensation(where: string, compensation: unknown): void {
   const { timeS, lowS, highS, factors, cautions } = plainObject(where, compensation);
-  for (const [field, value] of Object.entries({ timeS, lowS, highS })) aboveZero(`${where}.${field}`, value);
-  arrayOf(`${where}.factors`, factors, 0).forEach((factor, i) => {
-    const at = `${where}.factors[${i}]`;
+  for (const [field, value] of Object.entries({ timeS, lowS, highS })) aboveZero(`${where}/${field}`, value);
+  arrayOf(`${where}/factors`, factors, 0).forEach((factor, i) => {
+    const at = `${where}/factors/${i}`;
     const { cause, value, logSd, basis } = plainObject(at, factor);
     for (const [field, text] of Object.entries({ cause, basis }))
-      if (typeof text !== "string") wrongKind(`${at}.${field}`, "text", text);
-    aboveZero(`${at}.value`, value);
-    inRange(`${at}.logSd`, logSd, 0, 100, "");
+      if (typeof text !== "string") wrongKind(`${at}/${field}`, "text", text);
+    aboveZero(`${at}/value`, value);
+    inRange(`${at}/logSd`, logSd, 0, 100);
   });
-  checkedCautions(`${where}.cautions`, cautions);
+  checkedCautions(`${where}/cautions`, cautions);
 }
 
 /** However small: what `compensate` answers is described. */

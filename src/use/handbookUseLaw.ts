@@ -1,5 +1,5 @@
 import { knownEntry } from "../core/guards.js";
-import { handbookUse, type HandbookUse, type UseDeveloper } from "../handbook/exhaustion.js";
+import { handbookUse, type HandbookUse, type UseDeveloper } from "../handbook/use.js";
 
 /**
  * The published use rule of a developer, as printed, with its capacity and source.
@@ -15,5 +15,5 @@ import { handbookUse, type HandbookUse, type UseDeveloper } from "../handbook/ex
  * ```
  */
 export function handbookUseLaw(developer: UseDeveloper): HandbookUse & { readonly published: true } {
-  return { published: true, ...knownEntry("handbookUseLaw: developer", handbookUse, developer) };
+  return { published: true, ...knownEntry("handbookUseLaw/developer", handbookUse, developer) };
 }

@@ -20,7 +20,7 @@ const WORDS: Readonly<Record<Caution["severity"], string>> = {
  * ```
  */
 export function describeCautions(cautions: readonly Caution[]): readonly string[] {
-  checkedCautions("describeCautions: cautions", cautions);
+  checkedCautions("describeCautions/cautions", cautions);
   return gravestFirst(cautions).map(
     ({ severity, message, path }) =>
       `${WORDS[severity]}: ${message}${path === undefined || path === "" ? "" : ` [${path}]`}`,
@@ -30,10 +30,10 @@ export function describeCautions(cautions: readonly Caution[]): readonly string[
 /** Checks what a caution is read for. */
 export function checkedCautions(where: string, cautions: unknown): void {
   arrayOf(where, cautions, 0).forEach((caution, i) => {
-    const at = `${where}[${i}]`;
+    const at = `${where}/${i}`;
     const { severity, message, path = "" } = plainObject(at, caution);
-    knownEntry(`${at}.severity`, WORDS, severity);
-    if (typeof message !== "string") wrongKind(`${at}.message`, "text", message);
-    if (typeof path !== "string") wrongKind(`${at}.path`, "text", path);
+    knownEntry(`${at}/severity`, WORDS, severity);
+    if (typeof message !== "string") wrongKind(`${at}/message`, "text", message);
+    if (typeof path !== "string") wrongKind(`${at}/path`, "text", path);
   });
 }

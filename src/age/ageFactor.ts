@@ -1,4 +1,4 @@
-import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { inRange, plainObject, positive, wrongValue, notOneOf } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 
 /**
@@ -43,17 +43,17 @@ export function slowingRootH(ageH: number): number {
  * ```
  */
 export function ageFactor(law: AgeLaw, ageH: number): number {
-  const kind: unknown = plainObject("ageFactor: law", law)["kind"];
-  inRange("ageFactor: ageH", ageH, 0, 1e6, " h");
+  const kind: unknown = plainObject("ageFactor/law", law)["kind"];
+  inRange("ageFactor/ageH", ageH, 0, 1e6, "ageH");
   if (law.kind === "half-life") {
-    const halfLives = ageH / positive("ageFactor: law.halfLifeH", law.halfLifeH, 1e6, " h");
-    if (!(halfLives <= 10)) wrongValue("ageFactor: ageH", "<= 10 half-lives", ageH);
+    const halfLives = ageH / positive("ageFactor/law/halfLifeH", law.halfLifeH, 1e6, "ageH");
+    if (!(halfLives <= 10)) wrongValue("ageFactor/ageH", "<= 10 half-lives", ageH);
     return 2 ** halfLives;
   }
   if (law.kind === "slowing")
-    return Math.exp(inRange("ageFactor: law.perRootH", law.perRootH, -1, 1, "") * slowingRootH(ageH));
-  if (kind !== "life") wrongValue("ageFactor: law.kind", '"half-life", "life" or "slowing"', kind);
-  const lifeH = positive("ageFactor: law.lifeH", law.lifeH, 1e6, " h");
-  if (ageH > lifeH) wrongValue("ageFactor: ageH", `within the bath's life of ${lifeH} h`, ageH);
+    return Math.exp(inRange("ageFactor/law/perRootH", law.perRootH, -1, 1) * slowingRootH(ageH));
+  if (kind !== "life") notOneOf("ageFactor/law/kind", ["half-life", "life", "slowing"], kind);
+  const lifeH = positive("ageFactor/law/lifeH", law.lifeH, 1e6, "ageH");
+  if (ageH > lifeH) wrongValue("ageFactor/ageH", `within the bath's life of ${lifeH} h`, ageH);
   return 1;
 }

@@ -34,17 +34,17 @@ export function bathState(
   ledger: BathLedger,
   atH: number,
 ): { readonly usedCm2PerL: number; readonly ageH: number } {
-  plainObject("bathState: ledger", ledger);
-  const volumeMl = positive("bathState: ledger.volumeMl", ledger.volumeMl, 1e7, " ml");
-  const mixedAtH = inRange("bathState: ledger.mixedAtH", ledger.mixedAtH, -1e7, 1e7, " h");
-  inRange("bathState: atH", atH, -1e7, 1e7, " h");
-  if (atH < mixedAtH) wrongValue("bathState: atH", `at or after mixing (${mixedAtH} h)`, atH);
-  const areas = arrayOf("bathState: ledger.processed", ledger.processed, 0).map((entry, i) => {
-    const where = `bathState: ledger.processed[${i}]`;
+  plainObject("bathState/ledger", ledger);
+  const volumeMl = positive("bathState/ledger/volumeMl", ledger.volumeMl, 1e7, "volumeMl");
+  const mixedAtH = inRange("bathState/ledger/mixedAtH", ledger.mixedAtH, -1e7, 1e7, "ageH");
+  inRange("bathState/atH", atH, -1e7, 1e7, "ageH");
+  if (atH < mixedAtH) wrongValue("bathState/atH", `at or after mixing (${mixedAtH} h)`, atH);
+  const areas = arrayOf("bathState/ledger/processed", ledger.processed, 0).map((entry, i) => {
+    const where = `bathState/ledger/processed/${i}`;
     const item = plainObject(where, entry);
-    const doneAtH = inRange(`${where}.atH`, item["atH"], -1e7, 1e7, " h");
-    if (doneAtH < mixedAtH) wrongValue(`${where}.atH`, `at or after mixing (${mixedAtH} h)`, doneAtH);
-    const areaCm2 = positive(`${where}.areaCm2`, item["areaCm2"], 1e6, " cm²");
+    const doneAtH = inRange(`${where}/atH`, item["atH"], -1e7, 1e7, "ageH");
+    if (doneAtH < mixedAtH) wrongValue(`${where}/atH`, `at or after mixing (${mixedAtH} h)`, doneAtH);
+    const areaCm2 = positive(`${where}/areaCm2`, item["areaCm2"], 1e6, "areaCm2");
     return doneAtH <= atH ? areaCm2 : 0;
   });
   return {

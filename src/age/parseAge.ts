@@ -1,4 +1,4 @@
-import { inRange, wrongKind, wrongValue } from "../core/guards.js";
+import { inRange, wrongKind, unreadable } from "../core/guards.js";
 
 const FORMS = 'an age such as "90 min", "2 h" or "3 days", with its unit';
 
@@ -32,11 +32,12 @@ const UNIT_S = [604800, 86400, 3600, 60, 1];
  * ```
  */
 export function parseAge(text: string): number {
-  if (typeof text !== "string") wrongKind("parseAge: text", FORMS, text);
+  if (typeof text !== "string") wrongKind("parseAge/text", FORMS, text, { types: ["text"] });
   const parts: readonly (string | undefined)[] = AGE.exec(text.trim())?.slice(1) ?? [];
-  if (parts.every((each) => each === undefined)) wrongValue("parseAge: text", FORMS, text);
+  if (parts.every((each) => each === undefined))
+    unreadable("parseAge/text", "age", ["2 h", "3 days"], FORMS, text);
   const ageS = UNIT_S.reduce((sum, unitS, i) => sum + Number(parts[i] ?? 0) * unitS, 0);
   // Fifteen digits, as a time in text is read: 2.2 days are 52.8 h on paper. Of the seconds, so that 40 min
   // are 2/3 h and no hair more.
-  return inRange("parseAge: text", Number(ageS.toPrecision(15)) / 3600, 0, 1e6, " h");
+  return inRange("parseAge/text", Number(ageS.toPrecision(15)) / 3600, 0, 1e6, "ageH");
 }

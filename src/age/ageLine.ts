@@ -1,38 +1,6 @@
-/*
- * Room: exhaustion. Each law as one number, in which ln of its factor is a straight line: what learning the
- * number from runs needs.
- */
+import type { Line, NumberOfLaw, NumberRange } from "../core/line.js";
 import { slowingRootH, type AgeLaw } from "./ageFactor.js";
 import { ageLogSd } from "./ageLogSd.js";
-import { increaseSd, useSlope, type UseLaw } from "./useFactor.js";
-
-/** ln of a factor, and its slope in the number behind the law. */
-export type Line = readonly [log: number, slope: number];
-
-/** A number and its standard deviation. */
-export type NumberOfLaw = readonly [value: number, sd: number];
-
-/** The least and the greatest that a number can be. */
-export type NumberRange = readonly [low: number, high: number];
-
-/** ln of the factor of a use rule, and its slope in the increase. */
-export function useLine(where: string, law: UseLaw, usedCm2PerL: number): Line {
-  const slope = useSlope(where, law, usedCm2PerL);
-  return [law.increase * slope, slope];
-}
-
-/** The increase of a use rule. */
-export function useNumber(law: UseLaw): NumberOfLaw {
-  return [law.increase, increaseSd(law)];
-}
-
-/**
- * A use rule with another increase, which scales the curve that the rule had. Of an increase of nothing a
- * trace is left, so that its factor tells on which side of the known use a bath is.
- */
-export function withUseNumber(law: UseLaw, [increase, sdIncrease]: NumberOfLaw): UseLaw {
-  return { ...law, shape: law.shape ?? law.increase, increase: Math.max(1e-9, increase), sdIncrease };
-}
 
 /**
  * ln of the factor of a checked age law, and its slope in the rate: 1/h, or for a slowing one by the root of

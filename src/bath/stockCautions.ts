@@ -1,7 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { plainObject, positive, wrongValue } from "../core/guards.js";
 import { handbookLeastStock, type DilutionFamily } from "../handbook/dilution.js";
-import { logConcentration, readDilution, type Dilution } from "./dilution.js";
+import { logConcentration, readDilution, type Dilution } from "../dilution/dilution.js";
 
 /** What {@link stockCautions} is asked about. */
 export interface StockQuestion {
@@ -34,22 +34,22 @@ export interface StockQuestion {
  * ```
  */
 export function stockCautions(question: StockQuestion): readonly Caution[] {
-  const where = "stockCautions:";
-  plainObject(`${where} question`, question);
-  const dilution = readDilution(`${where} dilution`, question.dilution);
-  const totalMl = positive(`${where} totalMl`, question.totalMl, 1e6, " ml");
-  const areaCm2 = positive(`${where} areaCm2`, question.areaCm2, 1e6, " cm²");
+  const where = "stockCautions";
+  plainObject(`${where}/question`, question);
+  const dilution = readDilution(`${where}/dilution`, question.dilution);
+  const totalMl = positive(`${where}/totalMl`, question.totalMl, 1e6, "volumeMl");
+  const areaCm2 = positive(`${where}/areaCm2`, question.areaCm2, 1e6, "areaCm2");
   const known = Object.keys(handbookLeastStock);
   const published = known.includes(question.family ?? "")
     ? handbookLeastStock[question.family as DilutionFamily]
     : undefined;
   if (question.leastMlPerRoll === undefined && published === undefined)
-    wrongValue(`${where} family`, `one of ${known.join(", ")}, or leastMlPerRoll be given`, question.family);
+    wrongValue(`${where}/family`, `one of ${known.join(", ")}, or leastMlPerRoll be given`, question.family);
   const perRoll = positive(
-    `${where} leastMlPerRoll`,
+    `${where}/leastMlPerRoll`,
     question.leastMlPerRoll === undefined ? published?.mlPerRoll : question.leastMlPerRoll,
     1e5,
-    " ml",
+    "volumeMl",
   );
   const stockMl = totalMl * Math.exp(logConcentration(dilution));
   const leastMl = (perRoll * areaCm2) / 516.128;

@@ -1,6 +1,6 @@
 import { formatTime } from "../quantities/formatTime.js";
-import { checkedPlan } from "./checkedPlan.js";
-import type { Cue, Material, ProcessPlan } from "./types.js";
+import { checkedPlan } from "../process/checkedPlan.js";
+import type { Cue, Material, ProcessPlan } from "../process/types.js";
 
 /**
  * A plan in short English lines, to read aloud or to pin to the wall.
@@ -18,7 +18,7 @@ import type { Cue, Material, ProcessPlan } from "./types.js";
  * ```
  */
 export function describePlan(plan: ProcessPlan): readonly string[] {
-  checkedPlan("describePlan: plan", plan);
+  checkedPlan("describePlan/plan", plan);
   const lines = plan.steps.flatMap(({ name, startS, durationS, temperatureC, cues }) => [
     `${formatTime(startS)} ${name.replace("-", " ")}, ${formatTime(durationS)} at ${temperatureC.toFixed(1)} °C`,
     ...cueLines(cues),

@@ -19,9 +19,9 @@ import { plainObject, positive } from "../core/guards.js";
  * ```
  */
 export function replenishmentMl(rule: { readonly mlPerCm2: number }, areaCm2: number): number {
-  const { mlPerCm2 } = plainObject("replenishmentMl: rule", rule);
+  const { mlPerCm2 } = plainObject("replenishmentMl/rule", rule);
   return (
-    positive("replenishmentMl: rule.mlPerCm2", mlPerCm2, 10, " ml/cm²") *
-    positive("replenishmentMl: areaCm2", areaCm2, 1e6, " cm²")
+    positive("replenishmentMl/rule/mlPerCm2", mlPerCm2, 10, "mlPerCm2") *
+    positive("replenishmentMl/areaCm2", areaCm2, 1e6, "areaCm2")
   );
 }

@@ -1,0 +1,50 @@
+/** What a number measures, in the unit that its name ends in. */
+export type Quantity =
+  | "timeS"
+  | "temperatureC"
+  | "temperatureDifferenceC"
+  | "ratio"
+  | "cm2PerL"
+  | "ageH"
+  | "areaCm2"
+  | "volumeMl"
+  | "massG"
+  | "gPerL"
+  | "ph"
+  | "molPerL"
+  | "stops"
+  | "density"
+  | "standardDeviations"
+  | "gamma"
+  | "weight"
+  | "count"
+  | "kJPerMol"
+  | "ratePerS"
+  | "labelMg"
+  | "mlPerCm2"
+  | "temperatureF";
+
+/** The unit of a quantity as it is written behind a number; nothing for a bare number. */
+export function unitOf(quantity: Quantity | undefined): string {
+  const unit = quantity === undefined ? undefined : UNITS[quantity];
+  return unit === undefined ? "" : ` ${unit}`;
+}
+
+const UNITS: { readonly [Name in Quantity]?: string } = {
+  timeS: "s",
+  temperatureC: "°C",
+  temperatureDifferenceC: "°C",
+  temperatureF: "°F",
+  cm2PerL: "cm²/l",
+  ageH: "h",
+  areaCm2: "cm²",
+  volumeMl: "ml",
+  massG: "g",
+  gPerL: "g/l",
+  molPerL: "mol/l",
+  stops: "stops",
+  kJPerMol: "kJ/mol",
+  ratePerS: "1/s",
+  labelMg: "mg",
+  mlPerCm2: "ml/cm²",
+};
