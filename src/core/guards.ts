@@ -167,16 +167,13 @@ export function arrayOf(at: string, value: unknown, least: number): readonly unk
 export function longEnough(at: string, value: unknown, least: number): readonly unknown[] {
   if (!Array.isArray(value)) wrongKind(at, "an array", value);
   const { length } = value;
-  if (length < least)
-    refuse(
-      at,
-      `must hold at least ${least}, got ${length}`,
-      value,
-      { least },
-      length === 0 ? "empty" : "too-few",
-    );
+  // What was wrong is the length: an error does not carry the array itself.
+  if (length < least) {
+    const code = length === 0 ? "empty" : "too-few";
+    refuse(at, `must hold at least ${least}, got ${length}`, length, { least }, code);
+  }
   if (length > MOST_ITEMS)
-    refuse(at, `must hold at most ${MOST_ITEMS}, got ${length}`, value, { most: MOST_ITEMS });
+    refuse(at, `must hold at most ${MOST_ITEMS}, got ${length}`, length, { most: MOST_ITEMS });
   return value as unknown[];
 }
 

@@ -46,7 +46,7 @@ export function tableRows(
       refuse(
         `${where}/rows`,
         `must ${same ? `differ in ${by}` : must}, got ${a.timeS} s at ${show(a.value)} and ${b.timeS} s at ${show(b.value)}`,
-        rows,
+        sorted.length,
       );
     return b;
   });

@@ -1,4 +1,4 @@
-import { inRange, refuse } from "../core/guards.js";
+import { refuse } from "../core/guards.js";
 import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
 import { checkedDilutionRows, type DilutionRow, type PowerDilutionLaw } from "./dilution.js";
 

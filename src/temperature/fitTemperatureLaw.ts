@@ -1,4 +1,4 @@
-import { inRange, refuse } from "../core/guards.js";
+import { refuse } from "../core/guards.js";
 import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
 import { checkedRows, GAS_CONSTANT_KJ, type ArrheniusLaw, type TemperatureRow } from "./law.js";
 import { TABLE_ROW_LOG_SD } from "../core/curve.js";

@@ -347,7 +347,7 @@ describe("checkRecipe", () => {
     expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "brewed-coffee", massG: 55 }) })).toEqual([
       {
         path: "/developer/brew/ingredients",
-        message: "must be from 0 to 1 g of brewed coffee per ml of bath, got 1.1",
+        message: "must hold at most 1 g of brewed coffee per ml of bath, got 1.1",
         rule: "relation",
       },
     ]);

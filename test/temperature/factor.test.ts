@@ -140,7 +140,7 @@ describe("temperatureFactor refuses", () => {
     });
     refuses(
       law(0.99),
-      new RangeError(`temperatureFactor: law.ratio must be from 1 to ${Math.exp(10)} got 0.99`),
+      new RangeError(`temperatureFactor: law.ratio must be from 1 to ${Math.exp(10)}, got 0.99`),
     );
     refuses(law(3, 1), new RangeError(`temperatureFactor: law.ratio must be from 1 to ${Math.E}, got 3`));
     refuses(
