@@ -196,7 +196,7 @@ export function use() {
   const rule = handbookUseLaw("metol-hydroquinone-borax-per-film");
   const curve = (law) =>
     sweep(0, 10, 50, (x) => {
-      const factor = useFactor(law, x * perRoll);
+      const factor = useFactor(0, x * perRoll, law);
       const spread = Z90 * useLogSd(law, 0, x * perRoll);
       return { x, factor, low: factor * Math.exp(-spread), high: factor * Math.exp(spread) };
     });
@@ -254,8 +254,8 @@ export async function age() {
   const { cliff } = await published("keeping");
   const lifeH = 1.5;
   const halfLifeH = 8;
-  const life = sweep(0, lifeH, 1, (x) => ({ x, factor: ageFactor({ kind: "life", lifeH }, x) }));
-  const half = sweep(0, 4, 80, (x) => ({ x, factor: ageFactor({ kind: "half-life", halfLifeH }, x) }));
+  const life = sweep(0, lifeH, 1, (x) => ({ x, factor: ageFactor(0, x, { kind: "life", lifeH }) }));
+  const half = sweep(0, 4, 80, (x) => ({ x, factor: ageFactor(0, x, { kind: "half-life", halfLifeH }) }));
   const strips = cliff.rows.map(({ ageH, black }) => ({ ageH, black }));
   const symbols = { "full": "circle", "slightly weak": "triangle", "not reached": "times" };
   return {

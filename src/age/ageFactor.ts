@@ -1,3 +1,4 @@
+import { isPast } from "../core/caution.js";
 import { inRange, plainObject, positive, wrongValue, notOneOf } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 
@@ -23,37 +24,47 @@ export function slowingRootH(ageH: number): number {
 /**
  * The factor on development time for the age of a bath.
  *
+ * @param fromH - age of the bath when the time was known, 0 to 1e6 h; 0 is a fresh bath
+ * @param toH - age of the bath that is asked about, 0 to 1e6 h
  * @param law - the age law; `halfLifeH` or `lifeH` above 0 to 1e6 h, `perRootH` from -1 to 1
- * @param ageH - age of the bath since it was mixed, 0 to 1e6 h
- * @returns the time factor against a fresh bath, 1 or more (below 1 for a `"slowing"` law with `perRootH`
- * below 0)
+ * @returns the time under `to` divided by the time under `from`
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range, when a bath of the `"life"` kind is past its life, for
- * which no time can be given, or when ten half-lives have passed
+ * @throws RangeError when a value is out of range, or a bath is past its life or past ten half-lives, where
+ * no time can be given
  *
- * @remarks half-life: 2^(age/halfLife). life: 1 up to and including `lifeH`. slowing: exp(perRootH·√min(age,
- * 25 h)), an assumption of this package. Alkaline vitamin C gave full black for one and a half to two hours
- * and none at two and a half (Shinkawa Photographic Laboratory, L-ascorbic acid oxidation in alkaline
- * solution, 2015). A keeping limit on a label is a limit, not an activity: it is no half-life.
+ * @remarks half-life: 2^((to − from)/halfLife). life: 1 up to and including `lifeH`. slowing:
+ * exp(perRootH·(√to − √from)), each age at most 25 h, an assumption of this package. Alkaline vitamin C gave
+ * full black for one and a half to two hours and none at two and a half (Shinkawa Photographic Laboratory,
+ * L-ascorbic acid oxidation in alkaline solution, 2015). A keeping limit on a label is a limit, not an
+ * activity: it is no half-life.
  *
  * @example
  * ```ts
- * ageFactor({ kind: "half-life", halfLifeH: 24 }, 12) // => 1.4142
- * ageFactor({ kind: "life", lifeH: 1.5 }, 1.5) // => 1
+ * ageFactor(0, 12, { kind: "half-life", halfLifeH: 24 }) // => 1.4142
+ * ageFactor(0, 1.5, { kind: "life", lifeH: 1.5 }) // => 1
  * ```
  */
-export function ageFactor(law: AgeLaw, ageH: number): number {
+export function ageFactor(fromH: number, toH: number, law: AgeLaw): number {
   const kind: unknown = plainObject("ageFactor/law", law)["kind"];
-  inRange("ageFactor/ageH", ageH, 0, 1e6, "ageH");
-  if (law.kind === "half-life") {
-    const halfLives = ageH / positive("ageFactor/law/halfLifeH", law.halfLifeH, 1e6, "ageH");
-    if (!(halfLives <= 10)) wrongValue("ageFactor/ageH", "<= 10 half-lives", ageH);
-    return 2 ** halfLives;
-  }
+  inRange("ageFactor/fromH", fromH, 0, 1e6, "ageH");
+  inRange("ageFactor/toH", toH, 0, 1e6, "ageH");
   if (law.kind === "slowing")
-    return Math.exp(inRange("ageFactor/law/perRootH", law.perRootH, -1, 1) * slowingRootH(ageH));
+    return Math.exp(
+      inRange("ageFactor/law/perRootH", law.perRootH, -1, 1) * (slowingRootH(toH) - slowingRootH(fromH)),
+    );
+  if (law.kind === "half-life") {
+    const halfLifeH = positive("ageFactor/law/halfLifeH", law.halfLifeH, 1e6, "ageH");
+    notPast(fromH, toH, 10 * halfLifeH, "<= 10 half-lives");
+    return 2 ** ((toH - fromH) / halfLifeH);
+  }
   if (kind !== "life") notOneOf("ageFactor/law/kind", ["half-life", "life", "slowing"], kind);
   const lifeH = positive("ageFactor/law/lifeH", law.lifeH, 1e6, "ageH");
-  if (ageH > lifeH) wrongValue("ageFactor/ageH", `within the bath's life of ${lifeH} h`, ageH);
+  notPast(fromH, toH, lifeH, `within the bath's life of ${lifeH} h`);
   return 1;
+}
+
+/** Refuses an age at which a bath gives no time. */
+function notPast(fromH: number, toH: number, limitH: number, must: string): void {
+  if (isPast(fromH, limitH)) wrongValue("ageFactor/fromH", must, fromH);
+  if (isPast(toH, limitH)) wrongValue("ageFactor/toH", must, toH);
 }

@@ -28,7 +28,7 @@ export function ageLogSd(law: AgeLaw | undefined, fromH: number, toH: number): n
   );
   const unknown = Math.min(0.5, 0.1 * Math.sqrt(differenceH));
   if (law === undefined) return unknown;
-  ageFactor(law, 0);
+  ageFactor(0, 0, law);
   if (law.kind === "life") return (0.1 * differenceH) / law.lifeH;
   if (law.kind === "slowing") {
     const bySlope =

@@ -118,7 +118,7 @@ export function bathVerdict(bath: Bath): BathVerdict {
 function usedFactor(use: UseLaw, usedCm2PerL: number): number {
   const [log] = useLine("useFactor", use, usedCm2PerL);
   // Against the rounding of the logarithm, so that useFactor is asked below its limit only.
-  return log > Math.log(1000) - 1e-9 ? 1000 : useFactor(use, usedCm2PerL);
+  return log > Math.log(1000) - 1e-9 ? 1000 : useFactor(0, usedCm2PerL, use);
 }
 
 /**
@@ -126,8 +126,8 @@ function usedFactor(use: UseLaw, usedCm2PerL: number): number {
  * one of nearly ten, so that rounding stays below ten: a thousand times too slow.
  */
 function agedFactor(age: AgeLaw, ageH: number): number {
-  const fresh = ageFactor(age, 0);
+  const fresh = ageFactor(0, 0, age);
   return age.kind === "life"
     ? fresh
-    : ageFactor(age, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH);
+    : ageFactor(0, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH, age);
 }

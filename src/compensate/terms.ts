@@ -222,8 +222,9 @@ export function useTerm(
 ): WorkedTerm | undefined {
   inRange("compensate/baseline/usedCm2PerL", from, 0, 1e6, "cm2PerL");
   if (to === undefined) return undefined;
+  inRange("compensate/conditions/usedCm2PerL", to, 0, 1e6, "cm2PerL");
   const [law, basis] = choose("use", knowledge.use, genericUseLaw);
-  const factor = row("use", useFactor(law, to) / useFactor(law, from), useLogSd(law, from, to), law, basis);
+  const factor = row("use", useFactor(from, to, law), useLogSd(law, from, to), law, basis);
   const { capacityCm2PerL: limit } = law;
   const over =
     limit !== undefined && to > positive("compensate/knowledge/use/capacityCm2PerL", limit, 1e6, "cm2PerL");
@@ -258,7 +259,7 @@ export function ageTerm(
           quantity: "ageH",
         });
     }
-    value = ageFactor(age, to) / ageFactor(age, from);
+    value = ageFactor(from, to, age);
   }
   return { factor: row("age", value, logSd, law, basis), cautions };
 }

@@ -48,11 +48,11 @@ export function relationProblems({
   if (agitation !== undefined)
     ask(problems, "/knowledge/agitation", () => agitationFactor("continuous", "continuous", agitation));
   for (const [side, { usedCm2PerL = 0, ageH = 0, gamma }] of Object.entries({ baseline, conditions })) {
-    if (use !== undefined) ask(problems, `/${side}/usedCm2PerL`, () => useFactor(use, usedCm2PerL));
+    if (use !== undefined) ask(problems, `/${side}/usedCm2PerL`, () => useFactor(0, usedCm2PerL, use));
     // Past its life today a bath has no time, which is a caution; a known time past its life cannot have
     // been.
     if (age !== undefined && (age.kind === "half-life" || side === "baseline"))
-      ask(problems, `/${side}/ageH`, () => ageFactor(age, ageH));
+      ask(problems, `/${side}/ageH`, () => ageFactor(0, ageH, age));
     // Without a wanted gradient nothing is worked out from the one that the known time gave; an own law has
     // to agree with it all the same.
     if (gamma === undefined || (conditions.gamma === undefined && knowledge.growth === undefined)) continue;

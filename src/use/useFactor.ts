@@ -32,32 +32,42 @@ export const genericUseLaw: UseLaw = {
 };
 
 /**
- * The factor on development time for what a bath has already developed.
+ * The factor on development time for what a bath has developed.
  *
+ * @param fromCm2PerL - area developed in a litre of the bath when the time was known, 0 to 1e6 cm²/l; 0 is a
+ * fresh bath
+ * @param toCm2PerL - area developed in a litre of the bath that is asked about, 0 to 1e6 cm²/l
  * @param law - the rule: `increase` from 0 to 10, `perCm2PerL` from 0.001 to 1e6 cm²/l, `growth` `"linear"`
- * or `"compound"`, and `shape` where the increase was learned
- * @param usedCm2PerL - area already developed, cm² per litre of bath, 0 to 1e6
- * @returns the time factor against a fresh bath, 1 or more
+ * or `"compound"`, and `shape` where the increase was learned; {@link genericUseLaw} when left out
+ * @returns the time under `to` divided by the time under `from`
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range, or the factor would pass 1000
+ * @throws RangeError when a value is out of range, or a bath would take more than 1000 times as long as a
+ * fresh one
  *
- * @remarks linear: 1 + increase × used/per; compound: (1 + increase)^(used/per); with `shape` that of the
- * rule whose increase is the shape, to the power increase/shape. Both are in print: "10 % for each film" is
- * added by the maker who wrote it and multiplied by many who read it; at ten films they are 2.0 and 2.6.
- * Bromide released by the films slows the bath as much as spent agent does, so the rule holds for the
- * developer it was printed for.
+ * @remarks Against a fresh bath, linear: 1 + increase × used/per; compound: (1 + increase)^(used/per); with
+ * `shape` that of the rule whose increase is the shape, to the power increase/shape. Both are in print: "10 %
+ * for each film" is added by the maker who wrote it and multiplied by many who read it; at ten films they are
+ * 2.0 and 2.6. Bromide released by the films slows the bath as much as spent agent does, so the rule holds for
+ * the developer it was printed for.
  *
  * @example
  * ```ts
- * useFactor({ increase: 0.1, perCm2PerL: 516.128, growth: "linear" }, 1548.384) // => 1.3
+ * useFactor(0, 1548.384, { increase: 0.1, perCm2PerL: 516.128, growth: "linear" }) // => 1.3
  * ```
  */
-export function useFactor(law: UseLaw, usedCm2PerL: number): number {
-  const factor = Math.exp(useSlope("useFactor", law, usedCm2PerL) * law.increase);
-  // With room for the rounding of the logarithm.
-  if (!(factor < 1000.001))
-    wrongValue("useFactor/usedCm2PerL", "such that time grows at most 1000 times", usedCm2PerL);
-  return factor;
+export function useFactor(fromCm2PerL: number, toCm2PerL: number, law: UseLaw = genericUseLaw): number {
+  const from = useSlope("useFactor", law, fromCm2PerL, "/fromCm2PerL") * law.increase;
+  const to = useSlope("useFactor", law, toCm2PerL, "/toCm2PerL") * law.increase;
+  if (!(from < LONGEST_LOG)) tooLong("useFactor/fromCm2PerL", fromCm2PerL);
+  if (!(to < LONGEST_LOG)) tooLong("useFactor/toCm2PerL", toCm2PerL);
+  return Math.exp(to - from);
+}
+
+/** ln of the longest factor, 1000 times, with room for the rounding of the logarithm. */
+const LONGEST_LOG = Math.log(1000.001);
+
+function tooLong(at: string, usedCm2PerL: number): never {
+  return wrongValue(at, "such that time grows at most 1000 times", usedCm2PerL);
 }
 
 /** The standard deviation of the increase of a checked rule. */
@@ -66,7 +76,7 @@ export function increaseSd({ increase, sdIncrease }: UseLaw): number {
 }
 
 /** How ln of the factor moves with the increase of a rule, which is checked. */
-export function useSlope(where: string, law: UseLaw, usedCm2PerL: number): number {
+export function useSlope(where: string, law: UseLaw, usedCm2PerL: number, field = "/usedCm2PerL"): number {
   plainObject(where, law, "/law");
   const { increase, shape = increase } = law;
   inRange(where, increase, 0, 10, undefined, "/law/increase");
@@ -76,7 +86,7 @@ export function useSlope(where: string, law: UseLaw, usedCm2PerL: number): numbe
   const growth: unknown = law.growth;
   if (growth !== "linear" && growth !== "compound")
     notOneOf(`${where}/law/growth`, ["linear", "compound"], growth);
-  const portions = inRange(where, usedCm2PerL, 0, 1e6, "cm2PerL", "/usedCm2PerL") / per;
+  const portions = inRange(where, usedCm2PerL, 0, 1e6, "cm2PerL", field) / per;
   // A curve of nothing is the portions themselves.
   const curve = shape || 1e-20;
   return (growth === "linear" ? Math.log1p(curve * portions) : portions * Math.log1p(curve)) / curve;

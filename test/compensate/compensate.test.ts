@@ -573,8 +573,8 @@ describe("compensate refuses", () => {
     );
   });
   it("agrees with useFactor on the rule", () => {
-    expect(() => compensate(known, { usedCm2PerL: -1 })).toThrow("useFactor: usedCm2PerL");
-    expect(useFactor({ increase: 0.08, perCm2PerL: 516.128, growth: "linear" }, 516.128)).toBeCloseTo(
+    expect(() => compensate(known, { usedCm2PerL: -1 })).toThrow("compensate: conditions.usedCm2PerL");
+    expect(useFactor(0, 516.128, { increase: 0.08, perCm2PerL: 516.128, growth: "linear" })).toBeCloseTo(
       1.08,
       12,
     );

@@ -286,11 +286,11 @@ describe("laws that were learned together", () => {
 describe("a bath that slows with the root of its age", () => {
   const law: AgeLaw = { kind: "slowing", perRootH: 0.1 };
   it("takes e^(perRootH·√age), and no longer after 25 h", () => {
-    expect(ageFactor(law, 4)).toBeCloseTo(Math.exp(0.2), 12);
-    expect(ageFactor(law, 25)).toBeCloseTo(Math.exp(0.5), 12);
-    expect(ageFactor(law, 1000)).toBe(ageFactor(law, 25));
-    expect(ageFactor({ kind: "slowing", perRootH: -0.1 }, 4)).toBeCloseTo(Math.exp(-0.2), 12);
-    expect(ageFactor(law, 0)).toBe(1);
+    expect(ageFactor(0, 4, law)).toBeCloseTo(Math.exp(0.2), 12);
+    expect(ageFactor(0, 25, law)).toBeCloseTo(Math.exp(0.5), 12);
+    expect(ageFactor(0, 1000, law)).toBe(ageFactor(0, 25, law));
+    expect(ageFactor(0, 4, { kind: "slowing", perRootH: -0.1 })).toBeCloseTo(Math.exp(-0.2), 12);
+    expect(ageFactor(0, 0, law)).toBe(1);
   });
   it("has a spread of 0.1 for the root of an hour unless it says otherwise", () => {
     expect(ageLogSd(law, 0, 4)).toBeCloseTo(0.2, 12);
@@ -298,7 +298,7 @@ describe("a bath that slows with the root of its age", () => {
     expect(ageLogSd(law, 100, 25)).toBe(0);
   });
   it("refuses by message", () => {
-    expect(() => ageFactor({ kind: "slowing", perRootH: 2 }, 1)).toThrow(
+    expect(() => ageFactor(0, 1, { kind: "slowing", perRootH: 2 })).toThrow(
       new RangeError("ageFactor: law.perRootH must be from -1 to 1, got 2"),
     );
     expect(() => ageLogSd({ ...law, sdPerRootH: 4 }, 0, 1)).toThrow(

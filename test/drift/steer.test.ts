@@ -255,7 +255,7 @@ describe("ownUseFactor", () => {
     );
     const rule = { increase: 0.1, perCm2PerL: 500, growth: "compound" as const };
     expect(ownUseFactor(compound)).toBeCloseTo(
-      odexIntegral((s) => useFactor(rule, 2000 * s), 0, 1),
+      odexIntegral((s) => useFactor(0, 2000 * s, rule), 0, 1),
       10,
     );
   });
@@ -278,7 +278,7 @@ describe("ownUseFactor", () => {
   it("takes a compound rule that was learned along the curve that it scales", () => {
     const learned = { ...compound, increase: 0.3, shape: 0.1 };
     expect(ownUseFactor(learned)).toBeCloseTo(
-      odexIntegral((s) => useFactor({ ...learned, perCm2PerL: 500 }, 2000 * s), 0, 1),
+      odexIntegral((s) => useFactor(0, 2000 * s, { ...learned, perCm2PerL: 500 }), 0, 1),
       10,
     );
     expect(ownUseFactor({ ...compound, shape: compound.increase })).toBe(ownUseFactor(compound));

@@ -6,8 +6,8 @@ import { handbookUseLaw, useFactor } from "../../src/index.js";
 describe("useFactor", () => {
   it("may reach 1000", () => {
     // 1 + 9 × 111.
-    expect(useFactor({ increase: 9, perCm2PerL: 1, growth: "linear" }, 111)).toBeCloseTo(1000, 9);
-    expect(() => useFactor({ increase: 9, perCm2PerL: 1, growth: "linear" }, 111.001)).toThrow(
+    expect(useFactor(0, 111, { increase: 9, perCm2PerL: 1, growth: "linear" })).toBeCloseTo(1000, 9);
+    expect(() => useFactor(0, 111.001, { increase: 9, perCm2PerL: 1, growth: "linear" })).toThrow(
       /at most 1000 times, got 111.001$/,
     );
   });

@@ -30,20 +30,21 @@ const area = fc.oneof(fc.constantFrom(0, ROLL, 2500), fc.double({ min: 0, max: 2
 describe("useFactor", () => {
   const perFilm = (growth: "linear" | "compound"): UseLaw => ({ increase: 0.1, perCm2PerL: ROLL, growth });
   it("adds or compounds as it is told", () => {
-    expect(useFactor(perFilm("linear"), 0)).toBe(1);
-    expect(useFactor(perFilm("linear"), 10 * ROLL)).toBeCloseTo(2, 12);
-    expect(useFactor(perFilm("compound"), 10 * ROLL)).toBeCloseTo(1.1 ** 10, 12);
-    expect(useFactor(perFilm("compound"), 0.5 * ROLL)).toBeCloseTo(Math.sqrt(1.1), 12);
+    expect(useFactor(0, 0, perFilm("linear"))).toBe(1);
+    expect(useFactor(0, 10 * ROLL, perFilm("linear"))).toBeCloseTo(2, 12);
+    expect(useFactor(0, 10 * ROLL, perFilm("compound"))).toBeCloseTo(1.1 ** 10, 12);
+    expect(useFactor(0, 0.5 * ROLL, perFilm("compound"))).toBeCloseTo(Math.sqrt(1.1), 12);
   });
   test.prop([useLaw, area, area])("never shortens with more use, and is 1 in a fresh bath", (law, a, b) => {
     const [less, more] = a < b ? [a, b] : [b, a];
-    expect(useFactor(law, 0)).toBe(1);
-    expect(useFactor(law, more)).toBeGreaterThanOrEqual(useFactor(law, less));
-    expect(useFactor(JSON.parse(JSON.stringify(law)), more)).toBe(useFactor(law, more));
+    expect(useFactor(0, 0, law)).toBe(1);
+    expect(useFactor(0, more, law)).toBeGreaterThanOrEqual(useFactor(0, less, law));
+    expect(useFactor(0, more, JSON.parse(JSON.stringify(law)))).toBe(useFactor(0, more, law));
   });
   test.prop([useLaw, area])("compound use composes, linear use is straight", (law, used) => {
-    if (law.growth === "compound") expect(useFactor(law, used)).toBeCloseTo(useFactor(law, used / 2) ** 2, 6);
-    else expect(useFactor(law, used) - 1).toBeCloseTo(2 * (useFactor(law, used / 2) - 1), 9);
+    if (law.growth === "compound")
+      expect(useFactor(0, used, law)).toBeCloseTo(useFactor(0, used / 2, law) ** 2, 6);
+    else expect(useFactor(0, used, law) - 1).toBeCloseTo(2 * (useFactor(0, used / 2, law) - 1), 9);
   });
   test.prop([useLaw, fc.double({ min: 0, max: 2, noNaN: true }), area])(
     "of an increase that was learned is that of the rule before, to a power",
@@ -51,11 +52,14 @@ describe("useFactor", () => {
       // Beyond a thousandfold slowing the rule refuses.
       fc.pre((Math.max(1, share) * law.increase * used) / law.perCm2PerL < 6.9);
       const learned = { ...law, increase: share * law.increase, shape: law.increase };
-      expect(Math.log(useFactor(learned, used))).toBeCloseTo(share * Math.log(useFactor(law, used)), 10);
-      expect(useFactor({ ...law, shape: law.increase }, used)).toBe(useFactor(law, used));
+      expect(Math.log(useFactor(0, used, learned))).toBeCloseTo(
+        share * Math.log(useFactor(0, used, law)),
+        10,
+      );
+      expect(useFactor(0, used, { ...law, shape: law.increase })).toBe(useFactor(0, used, law));
       // The rule before may have been none: then the increase is one of ln(time) for each portion, whichever
       // way the rule grows.
-      expect(Math.log(useFactor({ ...law, shape: 0 }, used))).toBeCloseTo(
+      expect(Math.log(useFactor(0, used, { ...law, shape: 0 }))).toBeCloseTo(
         (law.increase * used) / law.perCm2PerL,
         9,
       );
@@ -63,32 +67,32 @@ describe("useFactor", () => {
   );
   it("refuses by message", () => {
     const good = perFilm("linear");
-    expect(() => useFactor(anyOf(null), 1)).toThrow(
+    expect(() => useFactor(0, 1, anyOf(null))).toThrow(
       new TypeError("useFactor: law must be an object, got null"),
     );
-    expect(() => useFactor({ ...good, increase: -0.1 }, 1)).toThrow(
+    expect(() => useFactor(0, 1, { ...good, increase: -0.1 })).toThrow(
       new RangeError("useFactor: law.increase must be from 0 to 10, got -0.1"),
     );
-    expect(() => useFactor({ ...good, sdIncrease: NaN }, 1)).toThrow(
+    expect(() => useFactor(0, 1, { ...good, sdIncrease: NaN })).toThrow(
       new RangeError("useFactor: law.sdIncrease must be from 0 to 10, got NaN"),
     );
-    expect(() => useFactor({ ...good, shape: 11 }, 1)).toThrow(
+    expect(() => useFactor(0, 1, { ...good, shape: 11 })).toThrow(
       new RangeError("useFactor: law.shape must be from 0 to 10, got 11"),
     );
-    expect(() => useFactor(anyOf({ ...good, shape: null }), 1)).toThrow(
+    expect(() => useFactor(0, 1, anyOf({ ...good, shape: null }))).toThrow(
       new TypeError("useFactor: law.shape must be a number, got null"),
     );
-    expect(() => useFactor({ ...good, perCm2PerL: 0 }, 1)).toThrow(
+    expect(() => useFactor(0, 1, { ...good, perCm2PerL: 0 })).toThrow(
       new RangeError("useFactor: law.perCm2PerL must be from 0.001 to 1000000 cm²/l, got 0"),
     );
-    expect(() => useFactor(anyOf({ ...good, growth: "fast" }), 1)).toThrow(
+    expect(() => useFactor(0, 1, anyOf({ ...good, growth: "fast" }))).toThrow(
       new RangeError('useFactor: law.growth must be "linear" or "compound", got "fast"'),
     );
-    expect(() => useFactor(good, -1)).toThrow(
-      new RangeError("useFactor: usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
+    expect(() => useFactor(0, -1, good)).toThrow(
+      new RangeError("useFactor: toCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
     );
-    expect(() => useFactor(perFilm("compound"), 1e6)).toThrow(
-      new RangeError("useFactor: usedCm2PerL must be such that time grows at most 1000 times, got 1000000"),
+    expect(() => useFactor(0, 1e6, perFilm("compound"))).toThrow(
+      new RangeError("useFactor: toCm2PerL must be such that time grows at most 1000 times, got 1000000"),
     );
   });
 });
@@ -119,7 +123,7 @@ describe("a generic law of age that nothing has taught", () => {
 
 describe("useLogSd", () => {
   test.prop([useLaw, area, area])("is the share of ln f to which the increase is known", (law, a, b) => {
-    const logFactor = Math.log(useFactor(law, b) / useFactor(law, a));
+    const logFactor = Math.log(useFactor(0, b, law) / useFactor(0, a, law));
     expect(useLogSd({ ...law, sdIncrease: 0.6 * law.increase }, a, b)).toBeCloseTo(
       0.6 * Math.abs(logFactor),
       9,
@@ -144,18 +148,18 @@ describe("useLogSd", () => {
 describe("ageFactor", () => {
   it("doubles the time each half-life, up to ten", () => {
     const law: AgeLaw = { kind: "half-life", halfLifeH: 24 };
-    expect(ageFactor(law, 0)).toBe(1);
-    expect(ageFactor(law, 24)).toBe(2);
-    expect(ageFactor(law, 240)).toBe(1024);
-    expect(() => ageFactor(law, 240.1)).toThrow(
-      new RangeError("ageFactor: ageH must be <= 10 half-lives, got 240.1"),
+    expect(ageFactor(0, 0, law)).toBe(1);
+    expect(ageFactor(0, 24, law)).toBe(2);
+    expect(ageFactor(0, 240, law)).toBe(1024);
+    expect(() => ageFactor(0, 240.1, law)).toThrow(
+      new RangeError("ageFactor: toH must be <= 10 half-lives, got 240.1"),
     );
   });
   it("stays at full strength through a life, and gives no time past it", () => {
     const law: AgeLaw = { kind: "life", lifeH: 1.5 };
-    expect([0, 1, 1.5].map((h) => ageFactor(law, h))).toEqual([1, 1, 1]);
-    expect(() => ageFactor(law, 1.5000001)).toThrow(
-      new RangeError("ageFactor: ageH must be within the bath's life of 1.5 h, got 1.5000001"),
+    expect([0, 1, 1.5].map((h) => ageFactor(0, h, law))).toEqual([1, 1, 1]);
+    expect(() => ageFactor(0, 1.5000001, law)).toThrow(
+      new RangeError("ageFactor: toH must be within the bath's life of 1.5 h, got 1.5000001"),
     );
   });
   test.prop([
@@ -165,22 +169,22 @@ describe("ageFactor", () => {
   ])("composes, never shortens, survives JSON", (halfLifeH, a, b) => {
     const law: AgeLaw = JSON.parse(JSON.stringify({ kind: "half-life", halfLifeH }));
     const [x, y] = [Math.min(1e6, a * halfLifeH) / 2, Math.min(1e6, b * halfLifeH) / 2];
-    expect(ageFactor(law, x) * ageFactor(law, y)).toBeCloseTo(ageFactor(law, x + y), 9);
-    expect(ageFactor(law, x + y)).toBeGreaterThanOrEqual(ageFactor(law, x));
+    expect(ageFactor(0, x, law) * ageFactor(0, y, law)).toBeCloseTo(ageFactor(0, x + y, law), 9);
+    expect(ageFactor(0, x + y, law)).toBeGreaterThanOrEqual(ageFactor(0, x, law));
   });
   it("refuses by message", () => {
-    expect(() => ageFactor(anyOf(1), 1)).toThrow(new TypeError("ageFactor: law must be an object, got 1"));
-    expect(() => ageFactor(anyOf({ kind: "cliff" }), 1)).toThrow(
+    expect(() => ageFactor(0, 1, anyOf(1))).toThrow(new TypeError("ageFactor: law must be an object, got 1"));
+    expect(() => ageFactor(0, 1, anyOf({ kind: "cliff" }))).toThrow(
       new RangeError('ageFactor: law.kind must be "half-life", "life" or "slowing", got "cliff"'),
     );
-    expect(() => ageFactor({ kind: "life", lifeH: 0 }, 0)).toThrow(
+    expect(() => ageFactor(0, 0, { kind: "life", lifeH: 0 })).toThrow(
       new RangeError("ageFactor: law.lifeH must be above 0 and at most 1000000 h, got 0"),
     );
-    expect(() => ageFactor({ kind: "half-life", halfLifeH: -1 }, 0)).toThrow(
+    expect(() => ageFactor(0, 0, { kind: "half-life", halfLifeH: -1 })).toThrow(
       new RangeError("ageFactor: law.halfLifeH must be above 0 and at most 1000000 h, got -1"),
     );
-    expect(() => ageFactor({ kind: "life", lifeH: 1 }, -1)).toThrow(
-      new RangeError("ageFactor: ageH must be from 0 to 1000000 h, got -1"),
+    expect(() => ageFactor(0, -1, { kind: "life", lifeH: 1 })).toThrow(
+      new RangeError("ageFactor: toH must be from 0 to 1000000 h, got -1"),
     );
   });
 });
@@ -241,7 +245,7 @@ describe("bathState", () => {
   it("rounds nothing up past a limit: forty minutes are a life of two thirds of an hour", () => {
     const age = { kind: "life", lifeH: parseAge("40 min") } as const;
     const { ageH } = bathState({ volumeMl: 500, mixedAtH: 0, processed: [] }, 40 / 60);
-    expect(ageFactor(age, ageH)).toBe(1);
+    expect(ageFactor(0, ageH, age)).toBe(1);
     expect(compensate({ timeS: 510, temperatureC: 20 }, { ageH }, { age }).cautions).toEqual([]);
     // Two rolls in a litre and a half, under a capacity of as much.
     const { usedCm2PerL } = bathState(
@@ -452,8 +456,8 @@ describe("handbook figures of exhaustion", () => {
     ] as const) {
       const law = handbookUseLaw(developer);
       expect(law.sources.join("").length).toBeGreaterThan(20);
-      expect(useFactor(law, law.capacityCm2PerL)).toBeGreaterThan(1.3);
-      expect(useFactor(law, law.capacityCm2PerL)).toBeLessThanOrEqual(2);
+      expect(useFactor(0, law.capacityCm2PerL, law)).toBeGreaterThan(1.3);
+      expect(useFactor(0, law.capacityCm2PerL, law)).toBeLessThanOrEqual(2);
     }
     for (const { limitH, sources } of handbookKeeping) {
       expect(limitH).toBeGreaterThan(0);

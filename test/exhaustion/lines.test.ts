@@ -26,11 +26,11 @@ describe("a law as a number", () => {
     "has the log of the use factor, straight in the increase, and its slope by differences",
     (law, used) => {
       const [log, slope] = useLine("test:", law, used);
-      expect(log).toBeCloseTo(Math.log(useFactor(law, used)), 10);
+      expect(log).toBeCloseTo(Math.log(useFactor(0, used, law)), 10);
       for (const increase of [1e-9, law.increase / 2, 1.5 * law.increase]) {
         const moved = withUseNumber(law, [increase, 0.01]);
         expect(moved).toEqual({ ...law, increase, sdIncrease: 0.01, shape: law.increase });
-        expect(Math.log(useFactor(moved, used))).toBeCloseTo(log + (increase - law.increase) * slope, 9);
+        expect(Math.log(useFactor(0, used, moved))).toBeCloseTo(log + (increase - law.increase) * slope, 9);
         expect(withUseNumber(law, [0, 0.01])).toEqual(withUseNumber(law, [1e-9, 0.01]));
         // Moved again, it is still the curve of the first.
         expect(withUseNumber(moved, [0.2, 0.02])).toEqual(withUseNumber(law, [0.2, 0.02]));
@@ -49,7 +49,7 @@ describe("a law as a number", () => {
     (law, ageH) => {
       const [log, slope] = ageLine(law, ageH);
       const [rate, sd] = ageNumber(law);
-      expect(log).toBeCloseTo(Math.log(ageFactor(law, ageH)), 10);
+      expect(log).toBeCloseTo(Math.log(ageFactor(0, ageH, law)), 10);
       expect(rate * slope).toBeCloseTo(log, 10);
       expect(sd * slope).toBeCloseTo(ageLogSd(law, 0, ageH), 10);
     },

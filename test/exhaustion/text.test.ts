@@ -92,7 +92,7 @@ describe("parseAge", () => {
   it("reads 40 min as the two thirds of an hour that a life may last, and tenths of a day as on paper", () => {
     // To fifteen digits 40/60 is 0.666666666666667, which is more than 2/3.
     expect(parseAge("40 min")).toBe(2 / 3);
-    expect(ageFactor({ kind: "life", lifeH: 2 / 3 }, parseAge("40 min"))).toBe(1);
+    expect(ageFactor(0, parseAge("40 min"), { kind: "life", lifeH: 2 / 3 })).toBe(1);
     expect(parseAge("2.2 days")).toBe(52.8);
   });
   // Of an age, "2:30" could be minutes or hours, and "3 m" minutes or months.

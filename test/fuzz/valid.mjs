@@ -608,9 +608,9 @@ export const valid = {
   agitationFactor: args([agitation, agitation], [agitationLaw]),
   agitationLogSd: args([agitation, agitation], [agitationLaw]),
   // exhaustion
-  useFactor: args([useLaw, used]),
+  useFactor: args([used, used], [useLaw]),
   useLogSd: args([useLaw, used, used]),
-  ageFactor: args([ageLaw, ageH]),
+  ageFactor: args([ageH, ageH, ageLaw]),
   ageLogSd: args([fc.option(ageLaw, { nil: undefined }), ageH, ageH]),
   bathState: args([
     record({

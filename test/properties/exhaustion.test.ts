@@ -11,8 +11,8 @@ describe("use", () => {
     "starts at exactly 1, and more never shortens the time",
     (law, a, b) => {
       const [less, more] = sorted(a, b);
-      expect(useFactor(law, 0)).toBe(1);
-      expect(useFactor(law, more)).toBeGreaterThanOrEqual(useFactor(law, less));
+      expect(useFactor(0, 0, law)).toBe(1);
+      expect(useFactor(0, more, law)).toBeGreaterThanOrEqual(useFactor(0, less, law));
       expect(useLogSd(law, a, a)).toBe(0);
       expect(useLogSd(law, a, b)).toBeGreaterThanOrEqual(0);
     },
@@ -20,8 +20,8 @@ describe("use", () => {
   test.prop([useLaw, usedCm2PerL])(
     "multiplied is never less than added past the first portion, nor more before it",
     (law, used) => {
-      const linear = useFactor({ ...law, growth: "linear" }, used);
-      const compound = useFactor({ ...law, growth: "compound" }, used);
+      const linear = useFactor(0, used, { ...law, growth: "linear" });
+      const compound = useFactor(0, used, { ...law, growth: "compound" });
       if (used >= law.perCm2PerL) expect(compound).toBeGreaterThanOrEqual(linear * (1 - 1e-12));
       else expect(compound).toBeLessThanOrEqual(linear * (1 + 1e-12));
     },
@@ -29,19 +29,20 @@ describe("use", () => {
   test.prop([useLaw, usedCm2PerL, usedCm2PerL])(
     "a compound rule multiplies over what is added, a linear one adds",
     (law, a, b) => {
-      const f = (growth: "linear" | "compound", used: number): number => useFactor({ ...law, growth }, used);
+      const f = (growth: "linear" | "compound", used: number): number =>
+        useFactor(0, used, { ...law, growth });
       // Past a factor of 1000 the rule is refused.
       fc.pre(f("compound", law.perCm2PerL) ** ((a + b) / law.perCm2PerL) <= 999);
       expect(f("compound", a + b) / (f("compound", a) * f("compound", b))).toBeCloseTo(1, 10);
       // As it is printed: an increase that was learned scales what was added.
       const printed = (used: number): number =>
-        useFactor({ ...law, growth: "linear", shape: law.increase }, used);
+        useFactor(0, used, { ...law, growth: "linear", shape: law.increase });
       expect(printed(a + b) - printed(a)).toBeCloseTo(printed(b) - 1, 9);
     },
   );
   test.prop([useLaw, usedCm2PerL, usedCm2PerL])("survives JSON to the last bit", (law, a, b) => {
     const copy = JSON.parse(JSON.stringify(law)) as typeof law;
-    expect(useFactor(copy, a)).toBe(useFactor(law, a));
+    expect(useFactor(0, a, copy)).toBe(useFactor(0, a, law));
     expect(useLogSd(copy, a, b)).toBe(useLogSd(law, a, b));
   });
 });
@@ -49,15 +50,17 @@ describe("use", () => {
 describe("age", () => {
   test.prop([ageLaw, ageH, ageH])("starts at exactly 1, and more never shortens the time", (law, a, b) => {
     const [young, old] = sorted(a, b);
-    expect(ageFactor(law, 0)).toBe(1);
+    expect(ageFactor(0, 0, law)).toBe(1);
     if (law.kind === "life" && old > law.lifeH) {
-      expect(() => ageFactor(law, old)).toThrow(RangeError);
+      expect(() => ageFactor(0, old, law)).toThrow(RangeError);
       return;
     }
-    expect(ageFactor(law, old)).toBeGreaterThanOrEqual(ageFactor(law, young));
-    if (law.kind === "life") expect(ageFactor(law, old)).toBe(1);
+    expect(ageFactor(0, old, law)).toBeGreaterThanOrEqual(ageFactor(0, young, law));
+    if (law.kind === "life") expect(ageFactor(0, old, law)).toBe(1);
     else if (law.kind === "half-life" && young + old <= 10 * law.halfLifeH)
-      expect(ageFactor(law, young + old) / (ageFactor(law, young) * ageFactor(law, old))).toBeCloseTo(1, 12);
+      expect(
+        ageFactor(0, young + old, law) / (ageFactor(0, young, law) * ageFactor(0, old, law)),
+      ).toBeCloseTo(1, 12);
   });
   test.prop([ageLaw, ageH, ageH])("survives JSON to the last bit", (law, a, b) => {
     expect(ageLogSd(JSON.parse(JSON.stringify(law)) as typeof law, a, b)).toBe(ageLogSd(law, a, b));

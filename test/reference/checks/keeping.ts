@@ -45,10 +45,10 @@ export function checkKeeping(): void {
     it("no more time while black is full, and no time at all after", () => {
       eachRow(published.cliff, ({ ageH, black }) => {
         if (black === "full") {
-          expect(ageFactor(law, ageH)).toBe(1);
+          expect(ageFactor(0, ageH, law)).toBe(1);
           expect(bathVerdict({ ageH, age: law }).verdict).toBe("usable");
         } else {
-          expect(() => ageFactor(law, ageH)).toThrow(RangeError);
+          expect(() => ageFactor(0, ageH, law)).toThrow(RangeError);
           expect(bathVerdict({ ageH, age: law })).toMatchObject({
             verdict: "discard",
             cautions: [{ code: "bath-past-life", severity: "stop" }],
@@ -67,7 +67,7 @@ export function checkKeeping(): void {
         const slow: AgeLaw = { kind: "half-life", halfLifeH };
         const [early, late] = [2 ** (1.5 / halfLifeH), 2 ** (2.5 / halfLifeH)];
         if (2.5 / halfLifeH <= 10)
-          expect([ageFactor(slow, 1.5), ageFactor(slow, 2.5)]).toEqual([early, late]);
+          expect([ageFactor(0, 1.5, slow), ageFactor(0, 2.5, slow)]).toEqual([early, late]);
         expect(early <= 1.05 && late >= 1.5).toBe(false);
       }
     });

@@ -27,7 +27,7 @@ export function checkUse(): void {
       const law = handbookUseLaw(developer);
       const litres = volume === "gallon" ? convert(1, "gallon").to("liter") : 1;
       for (let portions = 0; portions * rolls <= capacityRolls; portions++)
-        expect(useFactor(law, (portions * rolls * ROLL_CM2) / litres)).toBeCloseTo(
+        expect(useFactor(0, (portions * rolls * ROLL_CM2) / litres, law)).toBeCloseTo(
           1 + increase * portions,
           9,
         );
@@ -42,15 +42,15 @@ export function checkUse(): void {
 
   it("EXH-011: 15 % for 4 rolls in a US gallon are 14.2 % for a roll in a litre, 4.23 rolls in all", () => {
     const law = handbookUseLaw("metol-hydroquinone-borax");
-    expect(useFactor(law, ROLL_CM2) - 1).toBeCloseTo(0.142, 3);
+    expect(useFactor(0, ROLL_CM2, law) - 1).toBeCloseTo(0.142, 3);
     expect(law.capacityCm2PerL / ROLL_CM2).toBeCloseTo(4.23, 2);
   });
 
   it("EXH-014: the tenth film in a litre takes 1.9 times, added as the maker writes, and 2.36 multiplied", () => {
     const law: UseLaw = handbookUseLaw("metol-hydroquinone-borax-per-film");
     expect(law.growth).toBe("linear");
-    expect(useFactor(law, 9 * ROLL_CM2)).toBeCloseTo(published.tenthFilm.linear, 12);
-    expect(useFactor({ ...law, growth: "compound" }, 9 * ROLL_CM2)).toBeCloseTo(
+    expect(useFactor(0, 9 * ROLL_CM2, law)).toBeCloseTo(published.tenthFilm.linear, 12);
+    expect(useFactor(0, 9 * ROLL_CM2, { ...law, growth: "compound" })).toBeCloseTo(
       published.tenthFilm.compound,
       2,
     );
@@ -60,8 +60,8 @@ export function checkUse(): void {
     const law = handbookUseLaw("phenidone-ascorbate");
     eachRow(published.stepRule, ({ first, last, factor }) => {
       // What the bath has developed before a roll decides its time: five rolls before the sixth.
-      expect(useFactor(law, (first - 1) * ROLL_CM2)).toBeCloseTo(factor, 9);
-      const ahead = useFactor(law, (last - 1) * ROLL_CM2) / factor;
+      expect(useFactor(0, (first - 1) * ROLL_CM2, law)).toBeCloseTo(factor, 9);
+      const ahead = useFactor(0, (last - 1) * ROLL_CM2, law) / factor;
       expect(ahead).toBeGreaterThan(1.09);
       expect(ahead).toBeLessThanOrEqual(1.1201);
     });
@@ -75,10 +75,10 @@ export function checkUse(): void {
     eachRow(published.addedMinutes, ({ first, last, minutes }) => {
       // A linear rule drawn through 6.5 min meets the steps where they begin...
       const law: UseLaw = { increase: 1 / 6.5, perCm2PerL: (16 * ROLL_CM2) / perL, growth: "linear" };
-      expect(6.5 * useFactor(law, ((first - 1) * ROLL_CM2) / perL)).toBeCloseTo(6.5 + minutes, 9);
-      expect(6.5 * useFactor(law, ((last - 1) * ROLL_CM2) / perL)).toBeGreaterThan(6.5 + minutes);
+      expect(6.5 * useFactor(0, ((first - 1) * ROLL_CM2) / perL, law)).toBeCloseTo(6.5 + minutes, 9);
+      expect(6.5 * useFactor(0, ((last - 1) * ROLL_CM2) / perL, law)).toBeGreaterThan(6.5 + minutes);
       // ...and at 13 min asks for twice what is printed.
-      expect(13 * useFactor(law, ((first - 1) * ROLL_CM2) / perL) - 13).toBeCloseTo(2 * minutes, 9);
+      expect(13 * useFactor(0, ((first - 1) * ROLL_CM2) / perL, law) - 13).toBeCloseTo(2 * minutes, 9);
     });
     expect(increases(6.5).map((share) => Math.round(share * 100))).toEqual([0, 15, 31]);
     expect(increases(13).map((share) => Math.round(share * 100))).toEqual([0, 8, 15]);
@@ -86,8 +86,8 @@ export function checkUse(): void {
 
   it("EXH-019: the generic rule lies in the practitioners' range, and its spread beyond it", () => {
     eachRow(published.perFilmRange, ({ low, high }) => {
-      expect(useFactor(genericUseLaw, ROLL_CM2) - 1).toBeGreaterThanOrEqual(low);
-      expect(useFactor(genericUseLaw, ROLL_CM2) - 1).toBeLessThanOrEqual(high);
+      expect(useFactor(0, ROLL_CM2, genericUseLaw) - 1).toBeGreaterThanOrEqual(low);
+      expect(useFactor(0, ROLL_CM2, genericUseLaw) - 1).toBeLessThanOrEqual(high);
       expect(genericUseLaw.increase - 1.6449 * genericUseLaw.sdIncrease!).toBeLessThan(low);
       expect(genericUseLaw.increase + 1.6449 * genericUseLaw.sdIncrease!).toBeGreaterThan(high);
     });
