@@ -7,7 +7,7 @@
 // core: what every answer is made of
 export type { Caution, CautionSeverity } from "./core/caution.js";
 export type { TimeEstimate } from "./core/estimate.js";
-export type { Basis, Factor, LawOrigin } from "./core/term.js";
+export type { Basis, Factor, LawOrigin, Seen } from "./core/term.js";
 
 // quantities: times and temperatures in text, °F, film areas
 export {
@@ -31,7 +31,6 @@ export type { ArrheniusLaw, CoefficientLaw, TemperatureLaw, TemperatureRow } fro
 export { temperatureFactor } from "./temperature/temperatureFactor.js";
 export { rateFunction } from "./temperature/rateFunction.js";
 export { temperatureCoefficient } from "./temperature/temperatureCoefficient.js";
-export { temperatureLogSd } from "./temperature/temperatureLogSd.js";
 export { asArrheniusLaw } from "./temperature/asArrheniusLaw.js";
 export { asCoefficientLaw } from "./temperature/asCoefficientLaw.js";
 export { fitTemperatureLaw, type FittedTemperatureLaw } from "./temperature/fitTemperatureLaw.js";
@@ -59,7 +58,6 @@ export { parseDilution, type ParseDilutionOptions } from "./dilution/parseDiluti
 export { formatDilution } from "./dilution/formatDilution.js";
 export { mixVolumes, type MixedVolumes } from "./dilution/mixVolumes.js";
 export { dilutionFactor } from "./dilution/dilutionFactor.js";
-export { dilutionLogSd } from "./dilution/dilutionLogSd.js";
 export { fitDilutionLaw, type FittedDilutionLaw } from "./dilution/fitDilutionLaw.js";
 export type { DilutionFamily } from "./handbook/dilution.js";
 export { handbookDilutionLaw } from "./dilution/handbookDilutionLaw.js";
@@ -70,15 +68,14 @@ export { stockCautions, type StockQuestion } from "./bath/stockCautions.js";
 export { genericAgitationLaw, type Agitation, type AgitationLaw } from "./agitation/agitation.js";
 export { parseAgitation } from "./agitation/parseAgitation.js";
 export { agitationFactor } from "./agitation/agitationFactor.js";
-export { agitationLogSd } from "./agitation/agitationLogSd.js";
 
 // exhaustion: time in a used or old bath, and whether to use it at all
 export { genericUseLaw, useFactor, type UseLaw } from "./use/useFactor.js";
 export { parseUse } from "./use/parseUse.js";
-export { useLogSd } from "./use/useLogSd.js";
-export { ageFactor, type AgeLaw } from "./age/ageFactor.js";
+export { ageFactor } from "./age/ageFactor.js";
+export type { AgeLaw } from "./age/law.js";
+export { genericAgeLaw } from "./age/genericAgeLaw.js";
 export { parseAge } from "./age/parseAge.js";
-export { ageLogSd } from "./age/ageLogSd.js";
 export { bathState, type BathLedger } from "./bath/bathState.js";
 export { bathVerdict, type Bath, type BathVerdict } from "./bath/bathVerdict.js";
 export { handbookUseLaw } from "./use/handbookUseLaw.js";
@@ -96,7 +93,6 @@ export {
 export type { GrowthLaw, GrowthSpread } from "./contrast/growth.js";
 export { gammaAt } from "./contrast/gammaAt.js";
 export { timeForGamma } from "./contrast/timeForGamma.js";
-export { contrastLogSd } from "./contrast/contrastLogSd.js";
 export { genericGrowthLaw } from "./contrast/genericGrowthLaw.js";
 export {
   fitGrowth,
@@ -105,7 +101,7 @@ export {
   type GrowthPoint,
 } from "./contrast/fitGrowth.js";
 export { growthFromDoubling, type DoublingPair } from "./contrast/growthFromDoubling.js";
-export { pushFactor, pushLogSd } from "./push/pushFactor.js";
+export { pushFactor } from "./push/pushFactor.js";
 export { pushCautions } from "./push/pushCautions.js";
 export type { CharacteristicCurve, DensityStep } from "./contrast/sensitometry.js";
 export { speedPoint, type SpeedPoint } from "./contrast/speedPoint.js";
@@ -161,7 +157,19 @@ export { mixingSteps, type MixingStep } from "./brew/mixingSteps.js";
 // compensate: the main job
 export type { Baseline, Compensation, Conditions, Knowledge } from "./compensate/types.js";
 export { compensate } from "./compensate/compensate.js";
-export type { JointSpread } from "./compensate/jointVariance.js";
+export {
+  prepareCompensation,
+  type ConditionColumns,
+  type PreparedCompensation,
+} from "./compensate/prepareCompensation.js";
+export { checkConditions, type ConditionsCheck, type Problem } from "./compensate/checkConditions.js";
+export { effect, type EffectOfCause } from "./compensate/effect.js";
+export { causeNames, type CauseName } from "./causes.js";
+export type { Strength, StrengthCorrection } from "./strength/cause.js";
+export type { PushLaw } from "./push/law.js";
+export { genericPushLaw } from "./push/law.js";
+export { contrastFactor } from "./contrast/contrastFactor.js";
+export type { JointSpread } from "./compensate/joint.js";
 
 // learning: runs into knowledge, the next test
 export type {

@@ -1,13 +1,13 @@
 /* What the fuzz found: data from a program's own store that is not what it was, and forecasts that no integral can follow. */
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   appearanceEstimate,
   bathCautions,
   brewStrength,
   checkRecipe,
   compensate,
   compensateRecipe,
-  contrastLogSd,
   describeCautions,
   describeCompensation,
   developUntil,
@@ -125,10 +125,10 @@ describe("stored knowledge", () => {
       "TypeError: compensate: knowledge.joint must be an object, got null",
     );
     expect(thrown(() => compensate(baseline, {}, anyOf({ joint: {} })))).toBe(
-      "TypeError: compensate: knowledge.joint.causes must be an array, got undefined",
+      "TypeError: compensate: knowledge.joint.parameters must be an array, got undefined",
     );
-    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { causes: joint.causes } })))).toBe(
-      "TypeError: compensate: knowledge.joint must be a number, got undefined",
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { parameters: joint.parameters } })))).toBe(
+      "TypeError: compensate: knowledge.joint.correlation must be an array, got undefined",
     );
   });
   it.each([
@@ -160,9 +160,9 @@ describe("stored knowledge", () => {
       );
   });
   it("whose joint spread names its causes in an endless list of holes", () => {
-    const causes = new Array<string>(2 ** 32 - 1);
-    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { ...joint, causes } })))).toBe(
-      "RangeError: compensate: knowledge.joint.causes must hold at most 100000, got 4294967295",
+    const parameters = new Array<string>(2 ** 32 - 1);
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { ...joint, parameters } })))).toBe(
+      "RangeError: compensate: knowledge.joint.parameters must hold at most 100000, got 4294967295",
     );
   });
   it("from laws whose origin is none", () => {
@@ -170,13 +170,13 @@ describe("stored knowledge", () => {
     const start = (origin: object): unknown =>
       startKnowledge(baseline, { laws: { dilution: anyOf({ ...law, ...origin }) } });
     expect(thrown(() => start({ sources: NaN }))).toBe(
-      "TypeError: startKnowledge: law.sources must be an array, got NaN",
+      "TypeError: startKnowledge: laws.dilution.sources must be an array, got NaN",
     );
     expect(thrown(() => start({ published: NaN }))).toBe(
-      "TypeError: startKnowledge: law.published must be true or false, got NaN",
+      "TypeError: startKnowledge: laws.dilution.published must be true or false, got NaN",
     );
     expect(thrown(() => start({ runs: -1 }))).toBe(
-      "RangeError: startKnowledge: law.runs must be from 0 to 1000000000, got -1",
+      "RangeError: startKnowledge: laws.dilution.runs must be from 0 to 1000000000, got -1",
     );
   });
   it("of a run with a number that JSON has no text for", () => {
@@ -276,11 +276,11 @@ describe("what a law says of its origin", () => {
 describe("a gradient of 0", () => {
   it("has no ratio of times", () => {
     const law = { gammaInfinity: 1, ratePerS: 0.001, appearanceS: 0 };
-    expect(thrown(() => contrastLogSd(law, 0, 0.5))).toBe(
-      "RangeError: contrastLogSd: from must be above 0 and at most 1000, got 0",
+    expect(thrown(() => effect("contrast", 0, 0.5, law).logSd)).toBe(
+      "RangeError: effect: from must be above 0 and at most 1000, got 0",
     );
-    expect(thrown(() => contrastLogSd(law, 0.5, 0))).toBe(
-      "RangeError: contrastLogSd: to must be above 0 and at most 1000, got 0",
+    expect(thrown(() => effect("contrast", 0.5, 0, law).logSd)).toBe(
+      "RangeError: effect: to must be above 0 and at most 1000, got 0",
     );
   });
 });

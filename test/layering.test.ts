@@ -12,6 +12,7 @@ const CAUSES = [
   "age",
   "contrast",
   "push",
+  "strength",
   "inspection",
   "brew",
 ];
@@ -22,20 +23,25 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   ...Object.fromEntries(CAUSES.map((module) => [module, [...GROUND, module]])),
   drift: [...GROUND, "temperature", "drift"],
   bath: [...GROUND, "dilution", "use", "age", "bath"],
-  text: [...GROUND, ...CAUSES, "drift", "bath", "compensate", "process", "text"],
-  compensate: [...GROUND, ...CAUSES, "drift", "compensate"],
-  learning: [...GROUND, ...CAUSES, "drift", "bath", "compensate", "learning"],
-  notes: [...GROUND, ...CAUSES, "drift", "compensate", "learning", "notes"],
-  process: [...GROUND, ...CAUSES, "drift", "compensate", "process"],
-  recipe: [...GROUND, ...CAUSES, "drift", "bath", "compensate", "process", "text", "recipe"],
+  text: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process", "text"],
+  compensate: [...GROUND, ...CAUSES, "drift", "causes", "compensate"],
+  learning: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "learning"],
+  notes: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "learning", "notes"],
+  process: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process"],
+  recipe: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process", "text", "recipe"],
 };
 
-const files = filesBelow("src", [".ts"]).filter((path) => path !== "src/index.ts");
+const files = filesBelow("src", [".ts"]).filter(
+  (path) => path !== "src/index.ts" && path !== "src/causes.ts",
+);
 const imports = files.flatMap((path) =>
   [...readFileSync(path, "utf8").matchAll(/from "(\.\.?\/[^"]+)"/g)].map((match) => ({
     path,
     module: path.split("/")[1] as string,
-    target: new URL(match[1] as string, `file:///${path}`).pathname.split("/")[2] as string,
+    target: (new URL(match[1] as string, `file:///${path}`).pathname.split("/")[2] as string).replace(
+      ".js",
+      "",
+    ),
   })),
 );
 
@@ -52,8 +58,16 @@ describe("the layers", () => {
   it("keeps the dependencies that do not shake in their one place", () => {
     const importers = (name: string): string[] =>
       files.filter((path) => readFileSync(path, "utf8").includes(`from "${name}"`));
-    expect(importers("d3-interpolate")).toEqual(["src/core/curve.ts"]);
+    expect(importers("d3-interpolate")).toEqual([]);
     expect(importers("decimal.js")).toEqual(["src/dilution/mixVolumes.ts", "src/quantities/roundTime.ts"]);
+  });
+  it("names all causes in one file only", () => {
+    const names = ["temperature", "dilution", "agitation", "use", "age", "strength", "contrast", "push"];
+    const naming = filesBelow("src", [".ts"]).filter((path) => {
+      const text = readFileSync(path, "utf8");
+      return names.every((name) => text.includes(`/${name}/cause.js"`));
+    });
+    expect(naming).toEqual(["src/causes.ts"]);
   });
   it("has files that hold one thing", () => {
     const long = files.filter(

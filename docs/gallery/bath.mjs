@@ -5,7 +5,6 @@ import * as Plot from "@observablehq/plot";
 import {
   ageFactor,
   agitationFactor,
-  agitationLogSd,
   developUntil,
   equivalentTime,
   formatTime,
@@ -15,7 +14,6 @@ import {
   newtonDrift,
   roundTime,
   useFactor,
-  useLogSd,
 } from "darkroom-kinetics";
 import { label, sweep } from "./frame.mjs";
 import { published } from "./published.mjs";
@@ -37,7 +35,7 @@ export function coolingTank() {
       (reading, at, log) => ({
         time: minutes(reading.timeS),
         temperatureC: reading.temperatureC,
-        done: at === 0 ? 0 : minutes(equivalentTime(log.slice(0, at + 1), target.law, target.referenceC)),
+        done: at === 0 ? 0 : minutes(equivalentTime(log.slice(0, at + 1), target.referenceC, target.law)),
       }),
     );
     return {
@@ -131,7 +129,7 @@ export async function agitation() {
   const curve = sweep(0, 180, 90, (x) => {
     const to = x === 0 ? "continuous" : { everyS: x };
     const factor = agitationFactor(thirty, to);
-    const spread = Z90 * agitationLogSd(thirty, to, genericAgitationLaw);
+    const spread = Z90 * effect("agitation", thirty, to, genericAgitationLaw).logSd;
     return { x, factor, low: factor * Math.exp(-spread), high: factor * Math.exp(spread) };
   });
   const printed = agitationRatios
@@ -197,7 +195,7 @@ export function use() {
   const curve = (law) =>
     sweep(0, 10, 50, (x) => {
       const factor = useFactor(0, x * perRoll, law);
-      const spread = Z90 * useLogSd(law, 0, x * perRoll);
+      const spread = Z90 * effect("use", 0, x * perRoll, law).logSd;
       return { x, factor, low: factor * Math.exp(-spread), high: factor * Math.exp(spread) };
     });
   const generic = curve(genericUseLaw);

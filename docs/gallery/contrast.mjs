@@ -12,13 +12,13 @@ export async function growth() {
   const looks = [{ className: "one" }, { className: "two", dash: "7 4" }];
   const developers = growthConstants.map(({ about, rows: [{ gammaInfinity, perMinute }] }, i) => {
     const law = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
-    const timeS = timeForGamma(law, wanted);
+    const timeS = timeForGamma(wanted, law);
     return {
       ...looks[i],
       name: about.split(" ")[0],
       gammaInfinity,
       timeS,
-      rows: sweep(0, 10, 100, (x) => ({ x, gamma: gammaAt(law, x * 60) })),
+      rows: sweep(0, 10, 100, (x) => ({ x, gamma: gammaAt(x * 60, law) })),
     };
   });
   const shown = (timeS) => formatTime(roundTime(timeS));

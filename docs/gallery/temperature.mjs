@@ -9,7 +9,6 @@ import {
   formatTime,
   genericTemperatureLaw,
   temperatureFactor,
-  temperatureLogSd,
 } from "darkroom-kinetics";
 import { label, sweep } from "./frame.mjs";
 import { published } from "./published.mjs";
@@ -94,9 +93,9 @@ export function allTables() {
       .filter((row) => row !== known)
       .map(({ temperatureC, minutes }) => {
         const ratio = minutes / known.minutes;
-        const spread = Math.hypot(temperatureLogSd(genericTemperatureLaw, 20, temperatureC), 0.04);
+        const spread = Math.hypot(effect("temperature", 20, temperatureC, genericTemperatureLaw).logSd, 0.04);
         const inside =
-          Math.abs(Math.log(ratio / temperatureFactor(genericTemperatureLaw, 20, temperatureC))) <=
+          Math.abs(Math.log(ratio / temperatureFactor(20, temperatureC, genericTemperatureLaw))) <=
           Z90 * spread;
         return { temperatureC, ratio, inside };
       });

@@ -150,7 +150,7 @@ function printTable(table) {
     `  ${"temperature".padStart(12)} ${"printed".padStart(8)} ${"predicted".padStart(10)} ${"error".padStart(8)}`,
   );
   for (const { shown, temperatureC, timeS } of rows) {
-    const predicted = picked[0].timeS * temperatureFactor(law, picked[0].temperatureC, temperatureC);
+    const predicted = picked[0].timeS * temperatureFactor(picked[0].temperatureC, temperatureC, law);
     const error = `${predicted >= timeS ? "+" : ""}${((predicted / timeS - 1) * 100).toFixed(1)} %`;
     const degrees =
       unit === "F" ? `${shown} °F ${temperatureC.toFixed(1)} °C` : `${temperatureC.toFixed(1)} °C`;

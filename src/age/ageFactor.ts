@@ -1,25 +1,5 @@
-import { isPast } from "../core/caution.js";
-import { inRange, plainObject, positive, wrongValue, notOneOf } from "../core/guards.js";
-import type { LawOrigin } from "../core/term.js";
-
-/**
- * How a bath declines with age: slowly, its rate halving every `halfLifeH` (sulphited baths), or not at all
- * until `lifeH` and then at once (alkaline vitamin C, coffee). `sdLog` is the standard deviation of
- * ln(halfLifeH), 0.3 when left out. `"slowing"` is for a bath of which nobody printed anything and own runs
- * are to tell: ln(time) grows by `perRootH` × √ageH, as what the air does to a bath does when it has to get
- * in first, and no further after 25 h; `sdPerRootH` is 0.1 when left out.
- */
-export type AgeLaw =
-  | ({ readonly kind: "half-life"; readonly halfLifeH: number; readonly sdLog?: number } & LawOrigin)
-  | ({ readonly kind: "life"; readonly lifeH: number } & LawOrigin)
-  | ({ readonly kind: "slowing"; readonly perRootH: number; readonly sdPerRootH?: number } & LawOrigin);
-
-/**
- * The age term of a bath that slows with the root of its age, per unit of `perRootH`: √ageH, held after 25 h.
- */
-export function slowingRootH(ageH: number): number {
-  return Math.min(25, ageH) ** 0.5;
-}
+import { factorOf } from "../core/cause.js";
+import { ageEffect, bathAge, checkedAgeLaw, notPast, type AgeLaw } from "./law.js";
 
 /**
  * The factor on development time for the age of a bath.
@@ -45,26 +25,10 @@ export function slowingRootH(ageH: number): number {
  * ```
  */
 export function ageFactor(fromH: number, toH: number, law: AgeLaw): number {
-  const kind: unknown = plainObject("ageFactor/law", law)["kind"];
-  inRange("ageFactor/fromH", fromH, 0, 1e6, "ageH");
-  inRange("ageFactor/toH", toH, 0, 1e6, "ageH");
-  if (law.kind === "slowing")
-    return Math.exp(
-      inRange("ageFactor/law/perRootH", law.perRootH, -1, 1) * (slowingRootH(toH) - slowingRootH(fromH)),
-    );
-  if (law.kind === "half-life") {
-    const halfLifeH = positive("ageFactor/law/halfLifeH", law.halfLifeH, 1e6, "ageH");
-    notPast(fromH, toH, 10 * halfLifeH, "<= 10 half-lives");
-    return 2 ** ((toH - fromH) / halfLifeH);
-  }
-  if (kind !== "life") notOneOf("ageFactor/law/kind", ["half-life", "life", "slowing"], kind);
-  const lifeH = positive("ageFactor/law/lifeH", law.lifeH, 1e6, "ageH");
-  notPast(fromH, toH, lifeH, `within the bath's life of ${lifeH} h`);
-  return 1;
-}
-
-/** Refuses an age at which a bath gives no time. */
-function notPast(fromH: number, toH: number, limitH: number, must: string): void {
-  if (isPast(fromH, limitH)) wrongValue("ageFactor/fromH", must, fromH);
-  if (isPast(toH, limitH)) wrongValue("ageFactor/toH", must, toH);
+  const ready = checkedAgeLaw("ageFactor/law", law);
+  const from = bathAge("ageFactor/fromH", fromH);
+  const to = bathAge("ageFactor/toH", toH);
+  notPast("ageFactor/fromH", ready, from);
+  notPast("ageFactor/toH", ready, to);
+  return factorOf(ageEffect(ready, from, to));
 }

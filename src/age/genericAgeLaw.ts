@@ -1,12 +1,13 @@
-/*
- * Room: exhaustion. The age law that stands in when none is given and the rate has to be one unknown that the
- * runs share: no change expected, and the spread that a bath of which nothing is known has.
- */
-import type { AgeLaw } from "./ageFactor.js";
+import type { AgeLaw } from "./law.js";
 
+/**
+ * The age law used when none is given: no change is expected, and the spread is that of a bath of which nothing is
+ * known.
+ */
 export const genericAgeLaw: AgeLaw = {
   kind: "slowing",
   perRootH: 0,
   sdPerRootH: 0.1,
+  runs: 0,
   sources: ["no law of age: taken as unchanged"],
 };

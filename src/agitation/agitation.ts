@@ -3,7 +3,7 @@
  * agitations.
  */
 import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
-import type { LawOrigin } from "../core/term.js";
+import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
 /** How the bath is moved: without pause, not at all after the start, or every so many seconds. */
 export type Agitation = "continuous" | "stand" | { readonly everyS: number };
@@ -19,8 +19,8 @@ export type Agitation = "continuous" | "stand" | { readonly everyS: number };
 export interface AgitationLaw extends LawOrigin {
   readonly staleLoss: number;
   readonly staleTimeS: number;
-  readonly sdStaleLoss?: number;
-  readonly shape?: number;
+  readonly sdStaleLoss?: number | undefined;
+  readonly shape?: number | undefined;
 }
 
 /**
@@ -62,14 +62,20 @@ export function agitationInterval(where: string, agitation: unknown): number | u
   return positive(where, everyS, 3600, "timeS", "/everyS");
 }
 
+/**
+ * The spread in `staleLoss` of a law that was given without one: about half of the generic law's, 5 % from 30
+ * to 60 s; an assumption of this package.
+ */
+export const GIVEN_LOSS_SD: number = 0.3;
+
 /** Checks a law of agitation and returns it. */
-export function checkedAgitationLaw(where: string, law: AgitationLaw): AgitationLaw {
-  plainObject(where, law, "/law");
+export function checkedAgitationLaw(where: string, given: unknown): AgitationLaw {
+  const law = checkedOrigin(where, given as AgitationLaw);
   const { shape = 0 } = law;
-  inRange(where, shape, 0, 0.99, undefined, "/law/shape");
-  inRange(where, law.staleLoss, 0, law.shape === undefined ? 0.99 : 10, undefined, "/law/staleLoss");
-  positive(where, law.staleTimeS, 1e5, "timeS", "/law/staleTimeS");
-  inRange(where, law.sdStaleLoss ?? 0, 0, 10, undefined, "/law/sdStaleLoss");
+  inRange(where, shape, 0, 0.99, undefined, "/shape");
+  inRange(where, law.staleLoss, 0, law.shape === undefined ? 0.99 : 10, undefined, "/staleLoss");
+  positive(where, law.staleTimeS, 1e5, "timeS", "/staleTimeS");
+  inRange(where, law.sdStaleLoss ?? 0, 0, 10, undefined, "/sdStaleLoss");
   return law;
 }
 
@@ -78,29 +84,14 @@ export function withLoss(law: AgitationLaw, staleLoss: number, sdStaleLoss: numb
   return { ...law, shape: law.shape ?? law.staleLoss, staleLoss, sdStaleLoss };
 }
 
-/**
- * One side of a comparison: its rate against continuous agitation, and how −ln(rate) moves with the law's
- * loss: 0 for stand.
- */
-export interface AgitationSide {
-  /** 1 for stand, 0 for all else */
-  readonly stand: number;
-  readonly slope: number;
-  readonly rate: number;
-}
-
-/** Checks an agitation and works out its side, for a checked law. */
-export function agitationSide(
-  where: string,
-  agitation: Agitation,
+/** How −ln(rate) against continuous agitation moves with the law's loss, at an interval in s: −ln(1 − a s)/a. */
+export function staleSlope(
+  intervalS: number,
   { staleLoss, staleTimeS, shape = staleLoss }: AgitationLaw,
-): AgitationSide {
-  const intervalS = agitationInterval(where, agitation);
-  if (intervalS === undefined) return { stand: 1, slope: 0, rate: STAND_RATE };
-  // −ln(1 − a s)/a, for a loss of nothing s.
+): number {
+  // A loss of nothing leaves the share itself.
   const curve = shape || 1e-20;
-  const slope = -Math.log1p(-curve * staleShare(intervalS, staleTimeS)) / curve;
-  return { stand: 0, slope, rate: Math.exp(-staleLoss * slope) };
+  return -Math.log1p(-curve * staleShare(intervalS, staleTimeS)) / curve;
 }
 
 /**

@@ -1,10 +1,6 @@
-import {
-  agitationSide,
-  checkedAgitationLaw,
-  genericAgitationLaw,
-  type Agitation,
-  type AgitationLaw,
-} from "./agitation.js";
+import { factorOf } from "../core/cause.js";
+import { checkedAgitationLaw, genericAgitationLaw, type Agitation, type AgitationLaw } from "./agitation.js";
+import { agitationEffect, readInterval } from "./cause.js";
 
 /**
  * The factor by which development time changes with agitation: time under `to` divided by time under `from`.
@@ -37,8 +33,8 @@ export function agitationFactor(
   to: Agitation,
   law: AgitationLaw = genericAgitationLaw,
 ): number {
-  checkedAgitationLaw("agitationFactor", law);
-  return (
-    agitationSide("agitationFactor/from", from, law).rate / agitationSide("agitationFactor/to", to, law).rate
-  );
+  const ready = checkedAgitationLaw("agitationFactor/law", law);
+  const fromS = readInterval("agitationFactor/from", from);
+  const toS = readInterval("agitationFactor/to", to);
+  return factorOf(agitationEffect(ready, fromS, toS));
 }

@@ -1,9 +1,9 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
-import { ageFactor, type AgeLaw } from "../age/ageFactor.js";
-import { useLine } from "../use/useLine.js";
-import { useFactor, type UseLaw } from "../use/useFactor.js";
+import { ageEffect, checkedAgeLaw, lastAge, type AgeLaw } from "../age/law.js";
+import { factorOf } from "../core/cause.js";
+import { checkedUseLaw, useSlope, type UseLaw } from "../use/useFactor.js";
 
 const WHERE = "bathVerdict/bath";
 const FIELDS = ["usedCm2PerL", "ageH", "use", "age", "capacityCm2PerL", "keepingLimitH"];
@@ -114,20 +114,14 @@ export function bathVerdict(bath: Bath): BathVerdict {
   };
 }
 
-/** A use rule takes 1000 times at most; a bath beyond is judged as one of 1000. */
+/** The factor of use against a fresh bath; one beyond 1000 times is judged as one of 1000. */
 function usedFactor(use: UseLaw, usedCm2PerL: number): number {
-  const [log] = useLine("useFactor", use, usedCm2PerL);
-  // Against the rounding of the logarithm, so that useFactor is asked below its limit only.
-  return log > Math.log(1000) - 1e-9 ? 1000 : useFactor(0, usedCm2PerL, use);
+  const ready = checkedUseLaw(`${WHERE}/use`, use);
+  return Math.min(1000, Math.exp(useSlope(ready, usedCm2PerL) * ready.increase));
 }
 
-/**
- * A life that is not over takes nothing. An age law takes ten half-lives at most; a bath beyond is judged as
- * one of nearly ten, so that rounding stays below ten: a thousand times too slow.
- */
+/** The factor of age against a fresh bath. Beyond the limit of its law it is that of the limit. */
 function agedFactor(age: AgeLaw, ageH: number): number {
-  const fresh = ageFactor(0, 0, age);
-  return age.kind === "life"
-    ? fresh
-    : ageFactor(0, age.kind === "half-life" && ageH > 10 * age.halfLifeH ? 9.99 * age.halfLifeH : ageH, age);
+  const ready = checkedAgeLaw(`${WHERE}/age`, age);
+  return factorOf(ageEffect(ready, 0, Math.min(ageH, lastAge(ready))));
 }

@@ -1,5 +1,7 @@
 import type { Caution } from "../core/caution.js";
+import type { AnyCause } from "../core/cause.js";
 import type { TimeEstimate } from "../core/estimate.js";
+import { unreadFields } from "../core/pointer.js";
 import type { Factor } from "../core/term.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 
@@ -9,82 +11,99 @@ const SHORTEST_S = 300;
 /** The longest time that is still usable, s: two hours, beyond stand development (common practice). */
 const LONGEST_S = 7200;
 
-const SHARED_FIELDS = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "gamma"];
-const BASELINE_FIELDS = [...SHARED_FIELDS, "timeS", "logSd", "runs", "hydroquinone", "emulsion"];
-const CONDITION_FIELDS = [...SHARED_FIELDS, "strength"];
-/** The laws that knowledge may hold, and what hangs them together. */
-export const LAWS: readonly string[] = [
-  "temperature",
-  "dilution",
-  "agitation",
-  "use",
-  "age",
-  "growth",
-  "joint",
-];
+/** A known time below this was perhaps meant in minutes, s. */
+const MINUTES_BELOW_S = 60;
 
-/**
- * Adds the cautions about the answer as a whole: its length, its width, what it rests on, and fields that
- * nobody read.
- */
+/** From this ratio of its ends on, an interval is wide. */
+const WIDE = 1.5;
+
+const OWN_BASELINE_FIELDS = ["timeS", "logSd", "runs", "sources", "hydroquinone", "emulsion"];
+/** What learned knowledge holds besides its laws. */
+const LEARNED_FIELDS = ["schema", "prior", "runs", "baseline", "parameters", "scatter", "setAside", "advice"];
+
+/** The cautions about the answer as a whole: its length, its width, what it rests on, and fields that are not read. */
 export function outcomeCautions(
-  cautions: Caution[],
-  estimate: TimeEstimate,
+  { timeS, lowS, highS }: TimeEstimate,
   factors: readonly Factor[],
   baseline: Baseline,
-  conditions: Conditions,
   knowledge: Knowledge,
-): void {
-  const { timeS, lowS, highS } = estimate;
+  together: boolean,
+): readonly Caution[] {
+  const cautions: Caution[] = [];
+  const warn = (
+    code: string,
+    message: string,
+    quantity: "timeS" | "ratio",
+    limit: number,
+    actual: number,
+  ): void => {
+    cautions.push({ code, severity: "warn", message, quantity, limit, actual });
+  };
   if (timeS < SHORTEST_S)
-    cautions.push(
-      unwise(
-        "short-time",
-        "Under five minutes development gets uneven: cool or dilute the bath.",
-        SHORTEST_S,
-        timeS,
-      ),
+    warn(
+      "short-time",
+      "Under five minutes development gets uneven: cool or dilute the bath.",
+      "timeS",
+      SHORTEST_S,
+      timeS,
     );
   if (timeS > LONGEST_S)
-    cautions.push(
-      unwise("long-time", "Over two hours is too long: warm or strengthen the bath.", LONGEST_S, timeS),
+    warn("long-time", "Over two hours is too long: warm or strengthen the bath.", "timeS", LONGEST_S, timeS);
+  if (highS > WIDE * lowS)
+    warn(
+      "wide-interval",
+      "The interval is wide: develop a test strip before the negative.",
+      "ratio",
+      WIDE,
+      highS / lowS,
     );
-  if (highS > 1.5 * lowS)
-    cautions.push(
-      unwise(
-        "wide-interval",
-        "The interval is wide: develop a test strip before the negative.",
-        1.5,
-        highS / lowS,
-      ),
-    );
-  let guessed = "";
-  for (const { cause, basis } of factors)
-    if (basis === "default" && cause !== "baseline") guessed += (guessed && ", ") + cause;
-  if (guessed)
+  const guessed = factors
+    .filter(({ cause, basis }) => basis === "default" && cause !== "baseline")
+    .map(({ cause }) => cause);
+  if (guessed.length > 0)
     cautions.push({
       code: "default-law",
       severity: "note",
-      message: `No own data for ${guessed}: generic figures with a wide spread stand in.`,
+      message: `No data of your own for ${guessed.join(", ")}. A generic law with a wide spread is used.`,
+      data: { causes: guessed },
     });
-  unread(cautions, "baseline", baseline, BASELINE_FIELDS);
-  unread(cautions, "conditions", conditions, CONDITION_FIELDS);
-  // What learn made carries its schema, and the runs and figures behind its laws besides.
-  if (!("schema" in knowledge)) unread(cautions, "knowledge", knowledge, LAWS);
+  if (baseline.timeS < MINUTES_BELOW_S)
+    cautions.push({
+      code: "maybe-minutes",
+      severity: "warn",
+      message: "The known time is below a minute. Is it in minutes?",
+      path: "/baseline/timeS",
+      quantity: "timeS",
+      limit: MINUTES_BELOW_S,
+      actual: baseline.timeS,
+    });
+  if (knowledge.joint !== undefined && !together)
+    cautions.push({
+      code: "other-baseline",
+      severity: "note",
+      message: "The baseline is not the learned one. The correlations of what was learned are left out.",
+      path: "/baseline",
+    });
+  return cautions;
 }
 
-function unwise(code: string, message: string, limit: number, actual: number): Caution {
-  return { code, severity: "warn", message, limit, actual };
-}
-
-/** A field that is misspelt or in another unit would otherwise pass in silence as "as in the baseline". */
-function unread(cautions: Caution[], side: string, given: object, known: readonly string[]): void {
-  for (const name in given)
-    if (!known.includes(name))
-      cautions.push({
-        code: "unknown-field",
-        severity: "warn",
-        message: `${side} has a field ${JSON.stringify(name.slice(0, 60))} that is not read.`,
-        path: `/${side}/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`,
-      });
+/** A caution for each field of the arguments that is not read. */
+export function unreadCautions(
+  causes: readonly AnyCause[],
+  baseline: Baseline,
+  conditions: Conditions,
+  knowledge: Knowledge,
+): readonly Caution[] {
+  const fields = causes.map(({ field }) => field);
+  const known = causes.filter(({ relative }) => relative !== true).map(({ field }) => field);
+  const laws = causes.map(({ law }) => law);
+  return [
+    ...unreadFields("/baseline", baseline, [...known, ...OWN_BASELINE_FIELDS]),
+    ...unreadFields("/conditions", conditions, fields),
+    ...unreadFields("/knowledge", knowledge, [
+      ...laws,
+      "joint",
+      ...("schema" in knowledge ? LEARNED_FIELDS : []),
+    ]),
+  ];
 }

@@ -1,18 +1,21 @@
 /*
- * Room: compensate, the main job. What goes in: a known time with its conditions, today's conditions, and
- * what is known of the laws. What comes out: a time, its interval, and the reasons.
+ * The main job. What goes in: a known time with its conditions, today's conditions, and what is known of the laws.
+ * What comes out: a time, its interval, and the reasons.
  */
+import type { Agitation, AgitationLaw } from "../agitation/agitation.js";
+import type { AgeLaw } from "../age/law.js";
+import type { GrowthLaw } from "../contrast/growth.js";
 import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import type { Factor } from "../core/term.js";
-import type { Agitation, AgitationLaw } from "../agitation/agitation.js";
-import type { GrowthLaw } from "../contrast/growth.js";
-import type { TemperatureForecast, TemperatureLog } from "../drift/log.js";
 import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
-import type { AgeLaw } from "../age/ageFactor.js";
-import type { UseLaw } from "../use/useFactor.js";
+import type { TemperatureLog } from "../drift/log.js";
+import type { NewtonDrift } from "../drift/newtonDrift.js";
+import type { PushLaw } from "../push/law.js";
+import type { Strength, StrengthCorrection } from "../strength/cause.js";
 import type { TemperatureLaw } from "../temperature/law.js";
-import type { JointSpread } from "./jointVariance.js";
+import type { UseLaw } from "../use/useFactor.js";
+import type { JointSpread } from "./joint.js";
 
 /** A development time that is known to be right, and the conditions it is known for. */
 export interface Baseline {
@@ -20,73 +23,70 @@ export interface Baseline {
   readonly timeS: number;
   /** °C, 0 to 100 */
   readonly temperatureC: number;
-  readonly dilution?: Dilution | string;
-  readonly agitation?: Agitation;
+  /** as text, `"1+9"`, or parts */
+  readonly dilution?: Dilution | string | undefined;
+  readonly agitation?: Agitation | undefined;
   /** area the bath had already developed, cm² per litre; 0 when left out */
-  readonly usedCm2PerL?: number;
+  readonly usedCm2PerL?: number | undefined;
   /** age of the bath, h; 0 when left out */
-  readonly ageH?: number;
+  readonly ageH?: number | undefined;
   /** the gradient that the known time gave, above 0 */
-  readonly gamma?: number;
+  readonly gamma?: number | undefined;
   /** how well the time itself is known: the standard deviation of ln(timeS), 0 to 3; 0.04 when left out */
-  readonly logSd?: number;
+  readonly logSd?: number | undefined;
   /** how many own runs the time was learned from */
-  readonly runs?: number;
+  readonly runs?: number | undefined;
+  /** where the time was found */
+  readonly sources?: readonly string[] | undefined;
   /** the developer holds hydroquinone, which stops working in the cold */
-  readonly hydroquinone?: boolean;
-  /** `"soft"`: a plate or unhardened film, whose gelatin stands less heat */
-  readonly emulsion?: "soft" | "hardened";
+  readonly hydroquinone?: boolean | undefined;
+  /** `"soft"`: a plate or unhardened film, whose gelatin takes less heat */
+  readonly emulsion?: "soft" | "hardened" | undefined;
 }
 
 /** Today's conditions. What is left out is as in the baseline. */
 export interface Conditions {
   /**
-   * °C, 0 to 100; a log counts from its first reading and its last is held; a function gives °C for the clock
-   * time in s from 0
+   * °C, 0 to 100; a log counts from its first reading and its last is held; a drift is a forecast from pour-in
    */
-  readonly temperatureC?: number | TemperatureLog | TemperatureForecast;
-  readonly dilution?: Dilution | string;
-  readonly agitation?: Agitation;
-  readonly usedCm2PerL?: number;
-  readonly ageH?: number;
+  readonly temperatureC?: number | TemperatureLog | NewtonDrift | undefined;
+  readonly dilution?: Dilution | string | undefined;
+  readonly agitation?: Agitation | undefined;
+  /** area the bath has already developed, cm² per litre */
+  readonly usedCm2PerL?: number | undefined;
+  /** age of the bath, h */
+  readonly ageH?: number | undefined;
   /** the wanted gradient, above 0 and below the limit of the growth law */
-  readonly gamma?: number;
-  /**
-   * the strength of today's brew against the one the time is known for, as a factor on time; cautions that
-   * `brewStrength` put into it are passed on
-   */
-  readonly strength?: Factor;
+  readonly gamma?: number | undefined;
+  /** stops of push, −3 to 5, against the known time; below 0 is a pull */
+  readonly pushStops?: number | undefined;
+  /** the strength of today's brew against the one the time is known for: what `brewStrength` returns */
+  readonly strength?: Strength | undefined;
 }
 
 /**
- * The laws that are known for this developer and material: own fits, a maker's table, or a published law such
- * as `handbookTemperatureLaw("metol-hydroquinone")`. A wide generic law stands in for each that is left out.
+ * The laws that are known for this developer and material: own fits, a maker's table, or a published law such as
+ * `handbookTemperatureLaw("metol-hydroquinone")`. A wide generic law is used for each that is left out.
  */
 export interface Knowledge {
-  readonly temperature?: TemperatureLaw;
-  readonly dilution?: DilutionLaw;
-  readonly agitation?: AgitationLaw;
-  readonly use?: UseLaw;
-  readonly age?: AgeLaw;
-  readonly growth?: GrowthLaw;
-  /**
-   * how the uncertainties of learned laws hang together; made by `learn`, and counted for laws that carry its
-   * `runs`
-   */
-  readonly joint?: JointSpread;
+  readonly temperature?: TemperatureLaw | undefined;
+  readonly dilution?: DilutionLaw | undefined;
+  readonly agitation?: AgitationLaw | undefined;
+  readonly use?: UseLaw | undefined;
+  readonly age?: AgeLaw | undefined;
+  readonly strength?: StrengthCorrection | undefined;
+  readonly growth?: GrowthLaw | undefined;
+  readonly push?: PushLaw | undefined;
+  /** the correlations of what was learned together; made by `learn`, counted for laws that carry its `runs` */
+  readonly joint?: JointSpread | undefined;
 }
 
-/**
- * A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise
- * about it.
- */
+/** A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise. */
 export interface Compensation extends TimeEstimate {
+  /** a caution of severity `"stop"` is in the way: do not commit a negative to this time */
+  readonly refused: boolean;
+  /** one row for the baseline and for each cause that the conditions name */
   readonly factors: readonly Factor[];
-  readonly cautions: readonly Caution[];
-}
-
-/** One cause, worked out: its row and its cautions. */
-export interface WorkedTerm {
-  readonly factor: Factor;
+  /** what is unwise, gravest first */
   readonly cautions: readonly Caution[];
 }

@@ -1,11 +1,12 @@
 import { inRange } from "../core/guards.js";
+import { genericGrowthLaw } from "./genericGrowthLaw.js";
 import { checkedGrowth, type GrowthLaw } from "./growth.js";
 
 /**
  * The gradient that a time of development gives.
  *
- * @param law - the growth law of developer and material
  * @param timeS - time of development, 0 to 1e7 s
+ * @param law - the growth law of developer and material; the generic law when left out
  * @returns the gradient γ, 0 until the time of appearance, always below the limit γ∞ (or equal to it once the
  * difference is lost in rounding)
  * @throws TypeError or RangeError when an argument is of the wrong kind or out of range
@@ -16,11 +17,11 @@ import { checkedGrowth, type GrowthLaw } from "./growth.js";
  *
  * @example
  * ```ts
- * gammaAt({ gammaInfinity: 1.45, ratePerS: 0.32 / 60, appearanceS: 0 }, 125) // => 0.706
+ * gammaAt(125, { gammaInfinity: 1.45, ratePerS: 0.32 / 60, appearanceS: 0 }) // => 0.706
  * ```
  */
-export function gammaAt(law: GrowthLaw, timeS: number): number {
-  const { gammaInfinity, ratePerS, appearanceS } = checkedGrowth("gammaAt", law);
+export function gammaAt(timeS: number, law: GrowthLaw = genericGrowthLaw): number {
+  const { gammaInfinity, ratePerS, appearanceS } = checkedGrowth("gammaAt/law", law);
   const since = inRange("gammaAt/timeS", timeS, 0, 1e7, "timeS") - appearanceS;
   return since > 0 ? -gammaInfinity * Math.expm1(-ratePerS * since) : 0;
 }

@@ -2,7 +2,7 @@
  * Room: contrast. How the gradient grows with time of development.
  */
 import { inRange, plainObject, positive } from "../core/guards.js";
-import type { LawOrigin } from "../core/term.js";
+import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
 /** Standard deviations of the three numbers of a {@link GrowthLaw}. */
 export interface GrowthSpread {
@@ -19,20 +19,20 @@ export interface GrowthLaw extends LawOrigin {
   readonly gammaInfinity: number;
   readonly ratePerS: number;
   readonly appearanceS: number;
-  readonly sd?: GrowthSpread;
+  readonly sd?: GrowthSpread | undefined;
 }
 
 /** Checks a law; throws otherwise. */
-export function checkedGrowth(where: string, law: GrowthLaw): GrowthLaw {
-  plainObject(where, law, "/law");
-  positive(where, law.gammaInfinity, 1000, undefined, "/law/gammaInfinity");
-  positive(where, law.ratePerS, 100, "ratePerS", "/law/ratePerS");
-  inRange(where, law.appearanceS, 0, 1e6, "timeS", "/law/appearanceS");
+export function checkedGrowth(where: string, given: unknown): GrowthLaw {
+  const law = checkedOrigin(where, given as GrowthLaw);
+  positive(where, law.gammaInfinity, 1000, undefined, "/gammaInfinity");
+  positive(where, law.ratePerS, 100, "ratePerS", "/ratePerS");
+  inRange(where, law.appearanceS, 0, 1e6, "timeS", "/appearanceS");
   if (law.sd !== undefined) {
-    const { gammaInfinity, ratePerS, appearanceS } = plainObject(where, law.sd, "/law/sd");
-    inRange(where, gammaInfinity, 0, 1000, undefined, "/law/sd/gammaInfinity");
-    inRange(where, ratePerS, 0, 100, "ratePerS", "/law/sd/ratePerS");
-    inRange(where, appearanceS, 0, 1e6, "timeS", "/law/sd/appearanceS");
+    const { gammaInfinity, ratePerS, appearanceS } = plainObject(where, law.sd, "/sd");
+    inRange(where, gammaInfinity, 0, 1000, undefined, "/sd/gammaInfinity");
+    inRange(where, ratePerS, 0, 100, "ratePerS", "/sd/ratePerS");
+    inRange(where, appearanceS, 0, 1e6, "timeS", "/sd/appearanceS");
   }
   return law;
 }
@@ -40,4 +40,9 @@ export function checkedGrowth(where: string, law: GrowthLaw): GrowthLaw {
 /** The standard deviation of γ∞: a tenth of it where the law states none. */
 export function limitSd({ gammaInfinity, sd }: GrowthLaw): number {
   return sd?.gammaInfinity ?? gammaInfinity / 10;
+}
+
+/** The time of development that gives a gradient below the limit of a checked law. */
+export function timeOfGamma({ gammaInfinity, ratePerS, appearanceS }: GrowthLaw, gamma: number): number {
+  return appearanceS - Math.log1p(-gamma / gammaInfinity) / ratePerS;
 }

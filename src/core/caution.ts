@@ -1,3 +1,5 @@
+import type { Quantity } from "./quantity.js";
+
 /**
  * How grave a {@link Caution} is: `"stop"` means do not commit a negative to this, `"warn"` means allowed but
  * unwise, `"note"` is worth knowing.
@@ -8,29 +10,44 @@ export type CautionSeverity = "stop" | "warn" | "note";
  * Something that is allowed but unwise. Cautions are returned, never thrown; wrong input throws instead.
  *
  * @remarks `code` is stable and meant for programs; `message` is plain English and may be reworded in any
- * release. `limit` and `actual` are in the units of the arguments (s, °C, cm² per litre, ml, g), whatever the
- * message says them in.
+ * release. `quantity` says what `limit` and `actual` measure, in the unit that its name ends in. `data` holds
+ * whatever else the sentence names, so that it can be written in another language.
  */
 export interface Caution {
   readonly code: string;
   readonly severity: CautionSeverity;
   readonly message: string;
+  /** where the value is in what was given: a JSON Pointer (RFC 6901) */
   readonly path?: string;
+  /** what `limit` and `actual` measure */
+  readonly quantity?: Quantity;
   readonly limit?: number;
   readonly actual?: number;
+  /** what the sentence names besides: an ingredient, causes, a side */
+  readonly data?: Readonly<Record<string, unknown>>;
 }
 
 /**
- * Whether a number is past a limit. Up to a billionth above, it stands at it: sums, products and hours on a
- * clock that counts from 1970 round to that.
+ * Whether a number is past a limit: the one rule for a capacity, a life, a keeping limit. Up to a billionth
+ * above it is at the limit: sums, products and hours on a clock that counts from 1970 round to that.
  */
 export const isPast = (actual: number, limit: number): boolean => actual > limit * (1 + 1e-9);
 
-const GRAVITY: readonly CautionSeverity[] = ["stop", "warn", "note"];
+/** How grave, as a rank: 0 is the gravest. A severity that is not known counts as a stop. */
+export function gravity(severity: unknown): number {
+  return severity === "note" ? 2 : severity === "warn" ? 1 : 0;
+}
+
+/** Whether one of the cautions stands in the way: a stop, or a severity that is not known. */
+export function refuses(cautions: readonly Caution[]): boolean {
+  for (const { severity } of cautions) if (gravity(severity) === 0) return true;
+  return false;
+}
 
 /** The same cautions, gravest first, otherwise in their order. */
 export function gravestFirst(cautions: readonly Caution[]): readonly Caution[] {
   const sorted: Caution[] = [];
-  for (const severity of GRAVITY) for (const one of cautions) if (one.severity === severity) sorted.push(one);
+  for (let rank = 0; rank < 3; rank += 1)
+    for (const one of cautions) if (gravity(one.severity) === rank) sorted.push(one);
   return sorted;
 }

@@ -1,8 +1,7 @@
 /*
- * Room: core. The one curve through the rows of a published table, for temperature and for dilution alike.
- * d3-interpolate is imported here and nowhere else: it does not shake out of a bundle.
+ * The one curve through the rows of a published table, for temperature and for dilution alike. Rows are found by
+ * bisection, since a table may have 100,000 of them.
  */
-import { interpolateNumber } from "d3-interpolate";
 
 /** A point of a table, already in the coordinates in which the law is nearly straight. */
 export interface Knot {
@@ -47,15 +46,31 @@ export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
   });
   const starts = steps.map((step, i) => (i === 0 ? step.slope : innerSlope(steps[i - 1] as Step, step)));
   return (x) => {
-    const found = steps.findIndex((step) => x <= step.to.x);
-    const i = found < 0 ? steps.length - 1 : found;
+    const i = Math.min(Math.max(0, firstFrom(knots, x) - 1), steps.length - 1);
     const { from, to, h, slope } = steps[i] as Step;
     const t = (x - from.x) / h;
     if (t < 0 || t > 1) return from.y + slope * (x - from.x);
-    const bend = interpolateNumber((starts[i] as number) - slope, slope - (starts[i + 1] ?? slope))(t);
-    const y = interpolateNumber(from.y, to.y)(t) + t * (1 - t) * h * bend;
+    const bend = mix((starts[i] as number) - slope, slope - (starts[i + 1] ?? slope), t);
+    const y = mix(from.y, to.y, t) + t * (1 - t) * h * bend;
     return Math.min(Math.max(from.y, to.y), Math.max(Math.min(from.y, to.y), y));
   };
+}
+
+/** What lies the share t of the way from a to b: exactly a at 0 and b at 1. */
+function mix(a: number, b: number, t: number): number {
+  return a * (1 - t) + b * t;
+}
+
+/** The index of the first row at x or beyond it, x rising; the number of rows where none is. */
+export function firstFrom(rows: readonly { readonly x: number }[], x: number): number {
+  let low = 0;
+  let high = rows.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (x <= (rows[middle] as { readonly x: number }).x) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 /** A printed time at a place of its table. */
@@ -70,7 +85,10 @@ export interface TimeKnot {
  */
 export function timeCurve(rows: readonly TimeKnot[]): (x: number) => number {
   const curve = monotoneCurve(rows.map(({ x, timeS }) => ({ x, y: Math.log(timeS) })));
-  return (x) => rows.find((row) => row.x === x)?.timeS ?? Math.exp(curve(x));
+  return (x) => {
+    const row = rows[firstFrom(rows, x)];
+    return row?.x === x ? row.timeS : Math.exp(curve(x));
+  };
 }
 
 /**
@@ -92,15 +110,23 @@ export const TABLE_ROW_LOG_SD = 0.025;
  * and `perX` for each unit of x that lies between a place and its nearest row, inside the table or beyond it.
  * The rounding acts in full from row to row and in proportion over a step shorter than that between the two
  * nearest rows; over what lies between a place and its nearest row it goes on at the same rate, since the
- * slope there rests on it.
+ * slope there rests on it. Prepared once a table: the rows are walked here, not at each place.
  */
-export function tableSpread(rows: readonly TimeKnot[], a: number, b: number, perX: number): number {
-  const step = Math.abs(a - b);
-  const nearest = Math.min(...rows.slice(1).map(({ x }, i) => x - (rows[i] as TimeKnot).x));
-  const toRow = (x: number): number => Math.min(...rows.map((row) => Math.abs(x - row.x)));
-  const way = toRow(a) + toRow(b);
-  return Math.hypot(
-    (TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(step, nearest + way)) / nearest,
-    perX * Math.min(step, way),
-  );
+export function tableSpread(rows: readonly TimeKnot[], perX: number): (a: number, b: number) => number {
+  const nearest = rows
+    .slice(1)
+    .reduce((least, { x }, i) => Math.min(least, x - (rows[i] as TimeKnot).x), Infinity);
+  const distance = (row: TimeKnot | undefined, x: number): number => (row ? Math.abs(x - row.x) : Infinity);
+  const toRow = (x: number): number => {
+    const i = firstFrom(rows, x);
+    return Math.min(distance(rows[i - 1], x), distance(rows[i], x));
+  };
+  return (a, b) => {
+    const step = Math.abs(a - b);
+    const way = toRow(a) + toRow(b);
+    return Math.hypot(
+      (TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(step, nearest + way)) / nearest,
+      perX * Math.min(step, way),
+    );
+  };
 }

@@ -75,6 +75,8 @@ export interface InputError extends Error {
   readonly expected: InputExpected;
   /** the value that was given */
   readonly actual: unknown;
+  /** what is wrong in plain English, without the place: for a form that shows it beside the field */
+  readonly sentence: string;
 }
 
 /**
@@ -107,7 +109,7 @@ export function inputError(
 ): InputError {
   const cut = at.indexOf("/");
   const path = cut < 0 ? "" : at.slice(cut);
-  return Object.assign(new kind(`${placeText(at)} ${sentence}`), { code, path, expected, actual });
+  return Object.assign(new kind(`${placeText(at)} ${sentence}`), { code, path, expected, actual, sentence });
 }
 
 /** A place in words: "compensate/baseline/timeS" is "compensate: baseline.timeS". */

@@ -37,9 +37,13 @@ export function fitRelaxation(
   hold: RelaxationHold = {},
 ): Relaxation | undefined {
   const { limit, zeroAt } = hold;
-  const xs = points.map((point) => point.x);
-  const first = Math.min(...xs);
-  const span = Math.max(...xs) - first;
+  let first = Infinity;
+  let last = -Infinity;
+  for (const { x } of points) {
+    first = Math.min(first, x);
+    last = Math.max(last, x);
+  }
+  const span = last - first;
   const total = (of: (point: RelaxationPoint, i: number) => number): number =>
     points.reduce((sum, point, i) => sum + point.weight * of(point, i), 0);
   const weight = total(() => 1);

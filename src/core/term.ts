@@ -1,7 +1,7 @@
 /*
  * Room: core. The one idea of the package: every cause is one term in ln(time), and terms add.
  */
-import { inRange, plainObject, wrongKind } from "./guards.js";
+import { inRange, notOneOf, plainObject, wrongKind } from "./guards.js";
 
 /** What a {@link Factor} rests on. */
 export type Basis =
@@ -14,7 +14,7 @@ export type Basis =
   /** the generic law, because nothing better was given: wide */
   | "default"
   /** a law learned from the photographer's own runs */
-  | "own runs";
+  | "own-runs";
 
 /**
  * One cause of a change of development time: the time is multiplied by `value`, and ln(time) carries the
@@ -28,38 +28,46 @@ export interface Factor {
   readonly sources: readonly string[];
   /** how many own runs stand behind the law, where it was learned */
   readonly runs?: number;
+  /** how the figures of its law were seen, where the law says so */
+  readonly seen?: Seen;
 }
+
+/** How a published figure was seen: read in print, remembered, or a fact of the trade. */
+export type Seen = "read" | "from-memory" | "common-practice";
 
 /** What every law may carry besides its numbers, so that an answer can say where it came from. */
 export interface LawOrigin {
   /** where the figures were published, or how they were obtained */
-  readonly sources?: readonly string[];
+  readonly sources?: readonly string[] | undefined;
   /** the law is a published one from this package's handbook */
-  readonly published?: boolean;
+  readonly published?: boolean | undefined;
   /** how many own runs the law was learned from; 0 for a generic law that no run has taught anything yet */
-  readonly runs?: number;
+  readonly runs?: number | undefined;
+  /** how the figures were seen: `"read"` in print, `"from-memory"`, or `"common-practice"` */
+  readonly seen?: Seen | undefined;
 }
 
 /** The basis of a law that was handed in: learned, generic, from the handbook, or plainly given. */
 export function basisOf(law: LawOrigin): Basis {
-  if (law.runs !== undefined) return law.runs === 0 ? "default" : "own runs";
+  if (law.runs !== undefined) return law.runs === 0 ? "default" : "own-runs";
   return law.published === true ? "handbook" : "given";
 }
 
-/** Where a law comes from goes into the answer as it is, so it has to be what it says. */
-export function checkedOrigin<Law extends LawOrigin>(where: string, law: Law, field = ""): Law {
-  const { sources, runs } = plainObject(where, law, field);
-  if (sources !== undefined && !Array.isArray(sources))
-    wrongKind(`${where}${field}/sources`, "an array", sources);
-  if (runs !== undefined) inRange(where, runs, 0, 1e9, undefined, `${field}/runs`);
+/**
+ * Where a law comes from goes into the answer as it is, so it has to be what it says. Returns the law, which is
+ * an object.
+ */
+export function checkedOrigin<Law extends LawOrigin>(at: string, law: Law): Law {
+  const { sources, runs, published, seen } = plainObject(at, law);
+  if (sources !== undefined && !Array.isArray(sources)) wrongKind(`${at}/sources`, "an array", sources);
+  if (runs !== undefined) inRange(at, runs, 0, 1e9, undefined, "/runs");
+  if (published !== undefined && typeof published !== "boolean")
+    wrongKind(`${at}/published`, "true or false", published);
+  if (seen !== undefined && !SEEN.includes(seen as Seen)) notOneOf(`${at}/seen`, SEEN, seen);
   return law;
 }
 
-/** The same, and whether the law is a published one is true or false: for a law that is kept. */
-export function checkedLawOrigin(where: string, law: LawOrigin): void {
-  const { published = false } = checkedOrigin(where, law, "/law");
-  if (typeof published !== "boolean") wrongKind(`${where}/law/published`, "true or false", published);
-}
+const SEEN: readonly Seen[] = ["read", "from-memory", "common-practice"];
 
 /** The sources of a law, for another law that is made of it. */
 export function sourcesOf({ sources }: LawOrigin): LawOrigin | undefined {

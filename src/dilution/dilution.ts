@@ -2,7 +2,7 @@
  * Room: dilution. What a dilution and a dilution law are, and how ln(time) runs with concentration.
  */
 import { inputError } from "../core/errors.js";
-import { timeCurve, type TimeKnot } from "../core/curve.js";
+import type { TimeKnot } from "../core/curve.js";
 import {
   arrayOf,
   inRange,
@@ -13,7 +13,8 @@ import {
   unreadable,
   notOneOf,
 } from "../core/guards.js";
-import type { LawOrigin } from "../core/term.js";
+import { preparedTable, type Table } from "../core/table.js";
+import { checkedOrigin, type LawOrigin } from "../core/term.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
 
 /** Parts of stock and of water. `stocks` splits the stock where a bath is mixed from several solutions. */
@@ -42,8 +43,8 @@ export type DilutionLaw =
   | ({
       readonly kind: "power";
       readonly exponent: number;
-      readonly sd?: number;
-      readonly scatterLogSd?: number;
+      readonly sd?: number | undefined;
+      readonly scatterLogSd?: number | undefined;
     } & LawOrigin)
   | ({ readonly kind: "table"; readonly rows: readonly DilutionRow[] } & LawOrigin);
 
@@ -110,21 +111,30 @@ export function readDilution(where: string, value: unknown): Dilution {
   return checkedDilution(where, value as Dilution);
 }
 
-/**
- * Checks a law and returns the ratio of times from one ln(concentration) to another; of two rows of a table
- * exactly the printed one.
- */
-export function dilutionRatio(where: string, law: DilutionLaw): (fromLogC: number, toLogC: number) => number {
-  const kind: unknown = plainObject(where, law, "/law")["kind"];
-  if (law.kind === "power") {
-    const n = inRange(where, law.exponent, 0, 3, undefined, "/law/exponent");
-    inRange(where, law.sd ?? 0, 0, 3, undefined, "/law/sd");
-    inRange(where, law.scatterLogSd ?? 0, 0, 3, undefined, "/law/scatterLogSd");
-    return (from, to) => Math.exp(n * (from - to));
+/** The table form, prepared: x is −ln(concentration), rising. */
+type ReadyTableLaw = Extract<DilutionLaw, { kind: "table" }> & { readonly table: Table };
+
+/** A law that was checked; a table is sorted and curved. */
+export type ReadyDilutionLaw = PowerDilutionLaw | ReadyTableLaw;
+
+/** The spread in n of a law that was given without one: that of one family of developers over several films. */
+export const GIVEN_EXPONENT_SD: number = 0.15;
+
+/** The spread in n over what of the way lies outside the rows of a table: that of the generic law. */
+const OUTSIDE_SD = 0.32;
+
+/** Checks a law; a table comes back sorted and curved. */
+export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw {
+  const law = checkedOrigin(at, given as DilutionLaw);
+  const { kind } = law;
+  if (kind === "power") {
+    inRange(at, law.exponent, 0, 3, undefined, "/exponent");
+    inRange(at, law.sd ?? 0, 0, 3, undefined, "/sd");
+    inRange(at, law.scatterLogSd ?? 0, 0, 3, undefined, "/scatterLogSd");
+    return law;
   }
-  if (kind !== "table") notOneOf(`${where}/law/kind`, ["power", "table"], kind);
-  const curve = timeCurve(checkedDilutionRows(`${where}/law`, law.rows));
-  return (from, to) => curve(-to) / curve(-from);
+  if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["power", "table"], kind);
+  return { ...law, table: preparedTable(checkedDilutionRows(at, law.rows), OUTSIDE_SD) };
 }
 
 const BY_DILUTION: Placing = {

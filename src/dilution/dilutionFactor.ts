@@ -1,10 +1,6 @@
-import {
-  dilutionRatio,
-  logConcentration,
-  readDilution,
-  type Dilution,
-  type DilutionLaw,
-} from "./dilution.js";
+import { factorOf } from "../core/cause.js";
+import { dilutionCause, dilutionEffect } from "./cause.js";
+import { checkedDilutionLaw, type Dilution, type DilutionLaw } from "./dilution.js";
 import { genericDilutionLaw } from "./genericDilutionLaw.js";
 
 /**
@@ -32,8 +28,8 @@ export function dilutionFactor(
   to: Dilution | string,
   law: DilutionLaw = genericDilutionLaw,
 ): number {
-  const ratio = dilutionRatio("dilutionFactor", law);
-  const fromLogC = logConcentration(readDilution("dilutionFactor/from", from));
-  const toLogC = logConcentration(readDilution("dilutionFactor/to", to));
-  return ratio(fromLogC, toLogC);
+  const ready = checkedDilutionLaw("dilutionFactor/law", law);
+  const fromLogC = dilutionCause.read("dilutionFactor/from", from);
+  const toLogC = dilutionCause.read("dilutionFactor/to", to);
+  return factorOf(dilutionEffect(ready, fromLogC, toLogC));
 }

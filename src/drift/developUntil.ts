@@ -1,4 +1,5 @@
 import { inRange, plainObject, positive, refuse } from "../core/guards.js";
+import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
@@ -11,7 +12,8 @@ export interface DevelopUntilOptions {
   readonly equivalentS: number;
   /** °C, 0 to 100 */
   readonly referenceC: number;
-  readonly law: TemperatureLaw;
+  /** the temperature law of developer and material; the generic one when left out */
+  readonly law?: TemperatureLaw | undefined;
   /** the bath's temperature in °C (0 to 100) at a clock time in s */
   readonly temperatureAt: TemperatureForecast;
   /** clock time at which the counting starts, s; 0 when left out */
@@ -47,7 +49,7 @@ export function developUntil(options: DevelopUntilOptions): number {
   const { fromS = 0 } = options;
   const start = inRange("developUntil/fromS", fromS, 0, LONGEST_CLOCK_S, "timeS");
   const temperatureAt = checkedForecast("developUntil/temperatureAt", options.temperatureAt);
-  const rateAt = rateFunction(options.law, options.referenceC);
+  const rateAt = rateFunction(options.referenceC, options.law ?? genericTemperatureLaw);
   // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the
   // temperature does.
   const slower = options.ownUse === undefined ? 1 : loadOf("developUntil", options.ownUse).whole;

@@ -1,12 +1,15 @@
+import { firstFrom } from "../core/curve.js";
+import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import {
   bathTemperature,
+  checkedTemperatureLaw,
+  GAS_CONSTANT_KJ,
   inverseKelvin,
-  lawSlope,
-  tableTime,
   ZERO_CELSIUS_K,
+  type ReadyTemperatureLaw,
   type TemperatureLaw,
-  type TemperatureRow,
 } from "../temperature/law.js";
+import { rateUnder } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
 import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
 
@@ -14,8 +17,8 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  * How long a bath of steady temperature would have taken for what a drifting one has done.
  *
  * @param log - two or more readings, times strictly rising; linear between readings
- * @param law - the temperature law of developer and material
  * @param referenceC - the temperature of the steady bath, 0 to 100 °C
+ * @param law - the temperature law of developer and material; the generic one when left out
  * @returns equivalent time at `referenceC` from the first reading to the last, s
  * @throws TypeError when an argument or a field is of the wrong kind
  * @throws RangeError when a value is out of range, or readings are fewer than two or not in the order of time
@@ -33,15 +36,21 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  *   { timeS: 240, temperatureC: 20.5 },
  *   { timeS: 480, temperatureC: 19.5 },
  * ];
- * equivalentTime(log, { kind: "coefficient", ratio: 2, intervalC: 10 }, 20) // => 501.89
+ * equivalentTime(log, 20, { kind: "coefficient", ratio: 2, intervalC: 10 }) // => 501.89
  * ```
  */
-export function equivalentTime(log: TemperatureLog, law: TemperatureLaw, referenceC: number): number {
+export function equivalentTime(
+  log: TemperatureLog,
+  referenceC: number,
+  law: TemperatureLaw = genericTemperatureLaw,
+): number {
   const readings = checkedLog("equivalentTime/log", log);
-  const slope = lawSlope("equivalentTime", law);
+  const ready = checkedTemperatureLaw("equivalentTime/law", law);
   bathTemperature("equivalentTime/referenceC", referenceC);
-  if (law.kind === "table") return logUnderTable(readings, law.rows, referenceC);
-  return lawTime(readings, Math.abs(slope as number), referenceC, law.kind === "arrhenius" ? 1 : 0);
+  if (ready.kind === "table") return logUnderTable(readings, ready, referenceC);
+  if (ready.kind === "arrhenius")
+    return lawTime(readings, ready.activationEnergyKJPerMol / GAS_CONSTANT_KJ, referenceC, 1);
+  return lawTime(readings, Math.log(ready.ratio) / ready.intervalC, referenceC, 0);
 }
 
 /**
@@ -95,45 +104,62 @@ function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: num
   return meanRate((c) => Math.exp(perX * (-inverseKelvin(c) - referenceX)), fromC, toC);
 }
 
+/**
+ * Between two rows the curve of a table is one cubic; at a row its curvature has a corner. So each stretch is cut
+ * at the rows that it crosses, and what lies between neighbouring rows is worked out once for the whole log.
+ */
 function logUnderTable(
   readings: TemperatureLog,
-  rows: readonly TemperatureRow[],
+  law: Extract<ReadyTemperatureLaw, { kind: "table" }>,
   referenceC: number,
 ): number {
-  const timeAt = tableTime(rows);
-  const referenceS = timeAt(referenceC);
-  return readings.reduce((sum, { timeS, temperatureC }, i) => {
-    const from = readings[i - 1];
-    if (from === undefined) return 0;
-    return (
-      sum +
-      (timeS - from.timeS) * meanRate((c) => referenceS / timeAt(c), from.temperatureC, temperatureC, rows)
-    );
-  }, 0);
+  const { rows } = law;
+  const rate = rateUnder(law, referenceC);
+  const work = workBetween(
+    rate,
+    rows.map((row) => ({ x: row.temperatureC })).sort((a, b) => a.x - b.x),
+  );
+  let sum = 0;
+  for (let i = 1; i < readings.length; i += 1) {
+    const from = readings[i - 1] as TemperatureReading;
+    const to = readings[i] as TemperatureReading;
+    const low = Math.min(from.temperatureC, to.temperatureC);
+    const high = Math.max(from.temperatureC, to.temperatureC);
+    // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.
+    const mean = high - low < 1e-10 ? rate(low) : work(low, high) / (high - low);
+    sum += (to.timeS - from.timeS) * mean;
+  }
+  return sum;
 }
 
-/**
- * The mean of a rate between two temperatures, cut at the rows of a table: its curve has a corner in its
- * curvature there.
- */
-function meanRate(
+/** The integral of a rate over temperature, from low to high; the cuts are where it has corners, rising. */
+function workBetween(
   rate: (temperatureC: number) => number,
-  fromC: number,
-  toC: number,
-  rows: readonly TemperatureRow[] = [],
-): number {
+  cuts: readonly { readonly x: number }[],
+): (low: number, high: number) => number {
+  const cut = (i: number): number => (cuts[i] as { readonly x: number }).x;
+  const piece = (low: number, high: number): number =>
+    integrate(rate, low, high, 1e-12 * (rate(low) + rate(high)) * (high - low));
+  /** from the first cut to each, made when a stretch first crosses two */
+  let whole: number[] | undefined;
+  const upTo = (): number[] => {
+    const sums = [0];
+    for (let i = 1; i < cuts.length; i += 1) sums.push((sums[i - 1] as number) + piece(cut(i - 1), cut(i)));
+    return sums;
+  };
+  return (low, high) => {
+    const first = firstFrom(cuts, low);
+    const last = firstFrom(cuts, high) - 1;
+    if (first > last) return piece(low, high);
+    whole ??= upTo();
+    const inside = (whole[last] as number) - (whole[first] as number);
+    return piece(low, cut(first)) + inside + piece(cut(last), high);
+  };
+}
+
+/** The mean of an Arrhenius rate over a wide stretch. */
+function meanRate(rate: (temperatureC: number) => number, fromC: number, toC: number): number {
   const low = Math.min(fromC, toC);
   const high = Math.max(fromC, toC);
-  // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.
-  if (high - low < 1e-10) return rate(low);
-  const cuts = [high];
-  for (const { temperatureC } of rows) if (temperatureC > low && temperatureC < high) cuts.push(temperatureC);
-  const tolerance = 1e-12 * (rate(low) + rate(high));
-  let sum = 0;
-  let from = low;
-  for (const to of cuts.sort((a, b) => a - b)) {
-    sum += integrate(rate, from, to, tolerance * (to - from));
-    from = to;
-  }
-  return sum / (high - low);
+  return integrate(rate, low, high, 1e-12 * (rate(low) + rate(high)) * (high - low)) / (high - low);
 }

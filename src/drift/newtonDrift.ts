@@ -11,6 +11,26 @@ export interface NewtonDrift {
   readonly timeConstantS: number;
 }
 
+/** Returns a drift when its three figures are in range; throws otherwise. */
+export function checkedDrift(where: string, drift: unknown): NewtonDrift {
+  const { startC, ambientC, timeConstantS } = plainObject(where, drift);
+  return {
+    startC: inRange(where, startC, 0, 100, "temperatureC", "/startC"),
+    ambientC: inRange(where, ambientC, -50, 100, "temperatureC", "/ambientC"),
+    timeConstantS: positive(where, timeConstantS, LONGEST_CLOCK_S, "timeS", "/timeConstantS"),
+  };
+}
+
+/** The temperature of a checked drift, °C, at a clock time in s. */
+export function driftTemperature({
+  startC,
+  ambientC,
+  timeConstantS,
+}: NewtonDrift): (timeS: number) => number {
+  // expm1 keeps the start exact, and the first seconds to the last figure.
+  return (timeS) => startC + (startC - ambientC) * Math.expm1(-timeS / timeConstantS);
+}
+
 /**
  * The temperature of a bath that drifts toward its surroundings, by Newton's law of cooling.
  *
@@ -19,7 +39,7 @@ export interface NewtonDrift {
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range; so does the function returned
  *
- * @remarks T = ambient + (start − ambient) e^(−t/τ). Good for still air and small differences; evaporation
+ * @remarks For charts: functions of this package take the drift itself, as data. T = ambient + (start − ambient) e^(−t/τ). Good for still air and small differences; evaporation
  * from a tray makes τ shorter, and a hand on the tank adds heat that this law does not know of. I. Newton,
  * Scala graduum caloris, Philosophical Transactions 22, 1701, p. 824.
  *
@@ -29,13 +49,6 @@ export interface NewtonDrift {
  * ```
  */
 export function newtonDrift(drift: NewtonDrift): TemperatureForecast {
-  plainObject("newtonDrift/drift", drift);
-  const startC = inRange("newtonDrift/startC", drift.startC, 0, 100, "temperatureC");
-  const ambientC = inRange("newtonDrift/ambientC", drift.ambientC, -50, 100, "temperatureC");
-  const timeConstantS = positive("newtonDrift/timeConstantS", drift.timeConstantS, LONGEST_CLOCK_S, "timeS");
-  // expm1 keeps the start exact, and the first seconds to the last figure.
-  return (timeS) =>
-    startC +
-    (startC - ambientC) *
-      Math.expm1(-inRange("newtonDrift/timeS", timeS, 0, LONGEST_CLOCK_S, "timeS") / timeConstantS);
+  const temperatureAt = driftTemperature(checkedDrift("newtonDrift/drift", drift));
+  return (timeS) => temperatureAt(inRange("newtonDrift/timeS", timeS, 0, LONGEST_CLOCK_S, "timeS"));
 }

@@ -1,5 +1,6 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { plainObject, positive } from "../core/guards.js";
+import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { rateFunction } from "../temperature/rateFunction.js";
@@ -21,7 +22,8 @@ export interface RemainingTimeOptions {
   readonly targetS: number;
   /** °C, 0 to 100 */
   readonly referenceC: number;
-  readonly law: TemperatureLaw;
+  /** the temperature law of developer and material; the generic one when left out */
+  readonly law?: TemperatureLaw | undefined;
   /** the readings so far; the first is the pour-in, the last is now */
   readonly log: TemperatureLog;
   /** °C from now on, for the log's clock; the last reading is held when left out */
@@ -63,12 +65,15 @@ export interface RemainingTime {
  * ```
  */
 export function remainingTime(options: RemainingTimeOptions): RemainingTime {
-  const { log, law, referenceC, temperatureAt, ownUse } = plainObject(
-    "remainingTime/options",
-    options,
-  ) as unknown as RemainingTimeOptions;
+  const {
+    log,
+    law = genericTemperatureLaw,
+    referenceC,
+    temperatureAt,
+    ownUse,
+  } = plainObject("remainingTime/options", options) as unknown as RemainingTimeOptions;
   const targetS = positive("remainingTime/targetS", options.targetS, LONGEST_CLOCK_S, "timeS");
-  const workedS = equivalentTime(log, law, referenceC);
+  const workedS = equivalentTime(log, referenceC, law);
   const load = ownUse === undefined ? undefined : loadOf("remainingTime", ownUse);
   const doneS = load ? targetS * load.share(workedS / targetS) : workedS;
   const fraction = doneS / targetS;
@@ -86,7 +91,7 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
     temperatureAt === undefined
       ? (): number => nowC
       : checkedForecast("remainingTime/temperatureAt", temperatureAt);
-  const rateAt = rateFunction(law, referenceC);
+  const rateAt = rateFunction(referenceC, law);
   const left = (load ? targetS * load.whole : targetS) - workedS;
   const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS);
   const ahead = temperatureAt === undefined ? [] : stopsAhead(forecast, nowS, untilS);

@@ -1,4 +1,5 @@
 import { inRange, plainObject, positive, refuse } from "../core/guards.js";
+import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { bathTemperature, type TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
@@ -15,7 +16,8 @@ export interface StartTemperatureOptions {
   readonly ambientC: number;
   /** of the vessel, s, above 0 to 1e7 */
   readonly timeConstantS: number;
-  readonly law: TemperatureLaw;
+  /** the temperature law of developer and material; the generic one when left out */
+  readonly law?: TemperatureLaw | undefined;
 }
 
 /**
@@ -46,7 +48,7 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   const targetC = bathTemperature(`${where}/targetC`, options.targetC);
   const ambientC = inRange(`${where}/ambientC`, options.ambientC, -50, 100, "temperatureC");
   const timeConstantS = positive(`${where}/timeConstantS`, options.timeConstantS, LONGEST_CLOCK_S, "timeS");
-  const rateAt = rateFunction(options.law, targetC);
+  const rateAt = rateFunction(targetC, options.law ?? genericTemperatureLaw);
   // The answer lies beyond the target, on the side away from the surroundings.
   const side = ambientC < targetC ? 1 : -1;
   const missing = (distance: number): number => {

@@ -3,7 +3,6 @@
  */
 import type { Caution } from "../core/caution.js";
 import { present } from "../core/ordered.js";
-import type { NumberOfLaw } from "../core/line.js";
 import type { Entry } from "./notebook.js";
 import type { Surprise } from "./posterior.js";
 import type { Fit } from "./robust.js";
@@ -29,7 +28,7 @@ const FAR = 3;
 /** What to tell the photographer about the runs as a whole, gravest first. */
 export function adviceOn(
   parameters: readonly Parameter[],
-  prior: readonly NumberOfLaw[],
+  prior: readonly { readonly value: number }[],
   { variances, scatter }: Pick<Fit, "variances" | "scatter">,
   readings: readonly Surprise[],
   atBound: readonly number[],
@@ -60,7 +59,7 @@ export function adviceOn(
       );
   parameters.forEach(({ value, priorSd }, j) => {
     const path = `/parameters/${j}`;
-    const actual = (value - (prior[j]?.[0] as number)) / priorSd;
+    const actual = (value - (prior[j]?.value as number)) / priorSd;
     if (atBound.includes(j))
       add(
         "held-at-limit",

@@ -1,7 +1,7 @@
 import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
 import { entriesOf, inOrder, refuseFuture } from "./notebook.js";
-import { storedEntries } from "./stored.js";
+import { noted, storedEntries } from "./stored.js";
 import type { LearnedKnowledge, Run } from "./types.js";
 
 /** What {@link learn} may be told besides the runs. */
@@ -55,5 +55,5 @@ export function learn(
   const { today } = plainObject("learn/options", options) as LearnOptions;
   const added = entriesOf("learn/runs", runs);
   refuseFuture("learn/options/today", today, added);
-  return fitKnowledge("learn/knowledge", knowledge.prior, inOrder([...stored, ...added]));
+  return noted(fitKnowledge("learn/knowledge", knowledge.prior, inOrder([...stored, ...added])));
 }

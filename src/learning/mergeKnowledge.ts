@@ -2,7 +2,7 @@ import { refuse } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
 import { fitKnowledge } from "./fit.js";
 import { inOrder, type Entry } from "./notebook.js";
-import { storedEntries } from "./stored.js";
+import { noted, storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
 /**
@@ -38,7 +38,7 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
       undefined,
     );
   const both = new Map([...numbered(mine), ...numbered(yours)]);
-  return fitKnowledge("mergeKnowledge/a", a.prior, inOrder([...both.values()]));
+  return noted(fitKnowledge("mergeKnowledge/a", a.prior, inOrder([...both.values()])));
 }
 
 /** Each entry under its text and how often that has come by then. */

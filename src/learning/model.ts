@@ -1,124 +1,112 @@
 /*
- * Room: learning. The model: ln(time) as a sum of seven numbers, each times what a run's conditions make of
- * it. One row of that sum for a run is what the regression stands on.
+ * The model: ln(time) as a sum of numbers by name, each times what a run's conditions make of it. One row of that
+ * sum for a run is what the regression works on.
  */
-import { inputError } from "../core/errors.js";
-import { agitationSide } from "../agitation/agitation.js";
-import type { Baseline } from "../compensate/types.js";
+import { causes as allCauses, learnables as allLearnables } from "../causes.js";
+import type { Baseline, Knowledge } from "../compensate/types.js";
+import { needsCounterpart } from "../compensate/loop.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
-import { inRange, plainObject, positive } from "../core/guards.js";
-import type { Factor } from "../core/term.js";
-import { logConcentration, readDilution } from "../dilution/dilution.js";
-import { ageLine } from "../age/ageLine.js";
-import type { Line } from "../core/line.js";
-import { useLine } from "../use/useLine.js";
-import { GAS_CONSTANT_KJ, inverseKelvin } from "../temperature/law.js";
-import type { Run } from "./types.js";
-import type { LearnableLaws } from "./learnableLaws.js";
+import type { AnyCause, AnyLearnable, LearnableParameter } from "../core/cause.js";
+import { plainObject } from "../core/guards.js";
+import type { LawOrigin } from "../core/term.js";
 
-/** The causes in the order of the numbers behind them. */
-export const CAUSES = ["baseline", "temperature", "dilution", "agitation", "use", "age", "strength"] as const;
+/** A cause and its learning half. */
+export interface LearnedCause {
+  readonly cause: AnyCause;
+  readonly learnable: AnyLearnable;
+}
 
-/**
- * Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known.
- */
+/** The causes that runs can teach. */
+export const learnedCauses: readonly LearnedCause[] = allCauses.flatMap((cause) => {
+  const learnable = (allLearnables as Readonly<Record<string, AnyLearnable>>)[cause.name];
+  return learnable === undefined ? [] : [{ cause, learnable }];
+});
+
+/** Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known. */
 export const TOO_FAR = "too far from the baseline for the laws";
 
-/**
- * A run's row: ln(time) is ln(base time) + `log` under the laws, and `slopes` is how it moves with each
- * number.
- */
+/** The name of the number that is ln of the base time. */
+export const BASE = "baseline";
+
+/** A run's row: ln(time) is ln(base time) + `log` under the laws, and `slopes` is how it moves with each number. */
 export interface ModelRow {
   readonly log: number;
   readonly slopes: readonly number[];
 }
 
-/** The conditions that the model reads. */
-export type ModelConditions = Partial<Omit<Run, "outcome" | "timeS" | "strength">> & {
-  readonly strength?: Pick<Factor, "value" | "logSd">;
-};
-
-/**
- * Makes the function from conditions to a row, or to the reason why the model has none.
- *
- * @param where - for the texts: the function and the knowledge's baseline
- */
-export function rowMaker(
-  where: string,
-  baseline: Baseline,
-  laws: LearnableLaws,
-): (where: string, conditions: ModelConditions) => ModelRow | string {
-  const { usedCm2PerL = 0, ageH = 0 } = baseline;
-  const before = lines(`${where}/baseline`, laws, {
-    ...baseline,
-    usedCm2PerL,
-    ageH,
-    strength: { value: 1, logSd: 0 },
-  });
-  const { age } = laws;
-
-  return (at, conditions) => {
-    const after = lines(at, laws, conditions);
-    const toC = conditions.temperatureC ?? baseline.temperatureC;
-    // No plate is developed in a hotter bath: `compensate` asks there whether °F was meant, and from such a
-    // run nothing is learned.
-    if (toC > 45) return `at ${toC} °C: is it in °F?`;
-    if (age.kind === "life" && (conditions.ageH ?? ageH) > age.lifeH)
-      return `past the bath's life of ${age.lifeH} h`;
-    let log = 0;
-    const slopes = [1];
-    after.forEach((to, i) => {
-      const from = before[i];
-      const cause = CAUSES[i + 1] as string;
-      if (to && !from)
-        throw inputError(
-          TypeError,
-          `${at}/${cause}`,
-          "needs-counterpart",
-          { path: `/baseline/${cause}` },
-          undefined,
-          `needs a baseline.${cause}: what was it for the known time?`,
-        );
-      log += to && from ? to[0] - from[0] : 0;
-      slopes.push(to && from ? to[1] - from[1] : 0);
-    });
-    if (conditions.agitation && (conditions.agitation === "stand") !== (baseline.agitation === "stand"))
-      return "stand needs a baseline that stands";
-    return Math.abs(log) < WIDEST_LOG_SD ? { log, slopes } : TOO_FAR;
-  };
+/** A cause in the model: its law in the form that can be learned, and the known side. */
+export interface ModelCause extends LearnedCause {
+  readonly law: LawOrigin;
+  readonly from: unknown;
 }
 
-/**
- * ln(time) by each cause after the base time, and its slope in the cause's number; nothing for what the
- * conditions leave out.
- */
-function lines(
+/** A number of the model. */
+export interface ModelNumber extends LearnableParameter {
+  /** the cause whose law it belongs to; the base time's is the baseline */
+  readonly cause: string;
+}
+
+/** The model of one notebook. */
+export interface Model {
+  readonly parts: readonly ModelCause[];
+  readonly numbers: readonly ModelNumber[];
+  /** the row of some conditions, or the reason why there is none */
+  readonly row: (at: string, conditions: object) => ModelRow | string;
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** Makes the model of a baseline and laws; `at` is the place of the baseline and the laws. */
+export function modelOf(
   at: string,
-  laws: LearnableLaws,
-  { temperatureC, dilution, agitation, usedCm2PerL, ageH, strength }: ModelConditions,
-): readonly (Line | undefined)[] {
-  const found: (Line | undefined)[] = [undefined, undefined, undefined, undefined, undefined, undefined];
-  if (temperatureC !== undefined) {
-    const slope =
-      inverseKelvin(inRange(at, temperatureC, 0, 100, "temperatureC", "/temperatureC")) / GAS_CONSTANT_KJ;
-    found[0] = [laws.temperature.activationEnergyKJPerMol * slope, slope];
-  }
-  if (dilution !== undefined) {
-    const slope = -logConcentration(readDilution(`${at}/dilution`, dilution));
-    found[1] = [laws.dilution.exponent * slope, slope];
-  }
-  if (agitation !== undefined) {
-    const { rate, slope } = agitationSide(`${at}/agitation`, agitation, laws.agitation);
-    found[2] = [-Math.log(rate), slope];
-  }
-  if (usedCm2PerL !== undefined) found[3] = useLine(at, laws.use, usedCm2PerL);
-  if (ageH !== undefined) found[4] = ageLine(laws.age, inRange(at, ageH, 0, 1e6, "ageH", "/ageH"));
-  if (strength !== undefined) {
-    const { value, logSd } = plainObject(at, strength, "/strength");
-    found[5] = [
-      Math.log(positive(at, value, 1e6, undefined, "/strength/value")),
-      inRange(at, logSd, 0, 10, undefined, "/strength/logSd"),
-    ];
-  }
-  return found;
+  list: readonly LearnedCause[],
+  baseline: Baseline,
+  laws: Knowledge,
+  baseLogSd: number,
+): Model {
+  const known = baseline as unknown as Fields;
+  const given = plainObject(`${at}/laws`, laws);
+  const parts = list.map(({ cause, learnable }): ModelCause => {
+    const said = cause.relative === true ? undefined : known[cause.field];
+    const from: unknown =
+      said === undefined && cause.required !== true
+        ? cause.start
+        : cause.read(`${at}/baseline/${cause.field}`, said);
+    const law: unknown =
+      given[cause.law] === undefined
+        ? cause.generic
+        : cause.check(`${at}/laws/${cause.law}`, given[cause.law]);
+    return { cause, learnable, law: (learnable.adapt?.(law, from) ?? law) as LawOrigin, from };
+  });
+  const base = { parameter: BASE, cause: BASE, value: 0, sd: baseLogSd } as const;
+  const numbers: ModelNumber[] = [{ ...base, range: [-20, Math.log(1e6) - Math.log(baseline.timeS)] }];
+  const place = new Map<string, number>([[BASE, 0]]);
+  for (const { cause, learnable, law } of parts)
+    for (const one of learnable.parameters(law, [])) {
+      place.set(one.parameter, numbers.length);
+      numbers.push({ ...one, cause: cause.name });
+    }
+  const row = (where: string, conditions: object): ModelRow | string => {
+    const asked = conditions as Fields;
+    const slopes = numbers.map((_, i) => Number(i === 0));
+    let log = 0;
+    let unfit: string | undefined;
+    for (const { cause, learnable, law, from } of parts) {
+      const said = asked[cause.field];
+      if (said === undefined) {
+        unfit ??= from === undefined ? undefined : learnable.unfit?.(law, from, from);
+        continue;
+      }
+      const to: unknown = cause.read(`${where}/${cause.field}`, said);
+      if (from === undefined) needsCounterpart(`${where}/${cause.field}`, cause.field);
+      unfit ??= learnable.unfit?.(law, from, to);
+      if (unfit !== undefined) continue;
+      log += cause.effect(law, from, to).log;
+      for (const { parameter, slope } of learnable.row(law, from, to, []))
+        slopes[place.get(parameter) as number] = slope;
+    }
+    if (unfit !== undefined) return unfit;
+    return Math.abs(log) < WIDEST_LOG_SD ? { log, slopes } : TOO_FAR;
+  };
+  return { parts, numbers, row };
 }

@@ -1,11 +1,7 @@
-import type { Baseline, Knowledge } from "../compensate/types.js";
 import { arrayOf, plainObject, positive, refuse } from "../core/guards.js";
-import { logConcentration, readDilution, type DilutionLaw } from "../dilution/dilution.js";
-import { dilutionLogSd } from "../dilution/dilutionLogSd.js";
-import { ageLogSd } from "../age/ageLogSd.js";
-import type { TemperatureLaw } from "../temperature/law.js";
-import { temperatureLogSd } from "../temperature/temperatureLogSd.js";
-import type { ModelRow } from "./model.js";
+import { logSdOf } from "../core/cause.js";
+import { logConcentration, readDilution } from "../dilution/dilution.js";
+import type { Model, ModelRow } from "./model.js";
 import { eyeLogSd, trusted } from "./outcome.js";
 import { dot } from "./posterior.js";
 import { storedModel } from "./stored.js";
@@ -60,12 +56,13 @@ export function nextTest<Candidate extends TestCandidate>(
   candidates: readonly Candidate[],
   question: Omit<TestCandidate, "timeS" | "outcomeLogSd" | "volumeMl">,
 ): readonly RankedTest<Candidate>[] {
-  const { now, laws, toRow, logTime } = storedModel("nextTest/knowledge", knowledge);
+  const { now, model, logTime } = storedModel("nextTest/knowledge", knowledge);
+  const { numbers } = model;
   const { baseline, parameters, scatter } = now;
   const { correlation } = now.joint;
   arrayOf("nextTest/candidates", candidates, 0);
   const rowOf = (at: string, conditions: unknown): ModelRow => {
-    const row = toRow(at, plainObject(at, conditions));
+    const row = model.row(at, plainObject(at, conditions));
     if (typeof row === "string") refuse(at, `has no place in the model: ${row}`, conditions);
     return row;
   };
@@ -76,8 +73,7 @@ export function nextTest<Candidate extends TestCandidate>(
     correlation.map((row) => dot(slopes, row));
   const onto = correlated(asked);
   const before = dot(asked, onto);
-  const untaught = besideNumbers(now, baseline, question, asked);
-  const taught = besideNumbers({ ...laws, age: { ...laws.age, runs: 1 } }, baseline, question, asked);
+  const spreads = besideNumbers("nextTest/question", model, now, question, asked);
 
   const ranked = candidates.map((candidate, i) => {
     const at = `nextTest/candidates/${i}`;
@@ -91,10 +87,9 @@ export function nextTest<Candidate extends TestCandidate>(
     const own = dot(slopes, correlated(slopes));
     const stated = now.prior.noise === "stated";
     const read = trusted(trusted(outcomeLogSd, stated) * scatter, stated);
-    const beside = untaught.reduce(
-      (sum, [j, extra], k) => sum + (slopes[j] === 0 ? extra : (taught[k] as Beside)[1]),
-      0,
-    );
+    const told = (cause: string): boolean =>
+      numbers.some((each, j) => each.cause === cause && slopes[j] !== 0);
+    const beside = spreads.reduce((sum, one) => sum + (told(one.cause) ? one.taught : one.untaught), 0);
     const expectedLogSd = Math.sqrt(
       Math.max(0, before + beside - dot(slopes, onto) ** 2 / (own + read ** 2)),
     );
@@ -107,30 +102,34 @@ export function nextTest<Candidate extends TestCandidate>(
   return ranked.sort((a, b) => a.expectedLogSd - b.expectedLogSd);
 }
 
-/**
- * A number of the model, and the variance of ln(time) that its law has in \`compensate\` above what the
- * number makes of it.
- */
-type Beside = readonly [number: number, variance: number];
+/** A cause of the question, and the variance of ln(time) beside its numbers: as it is, and once a test bears on it. */
+interface Beside {
+  readonly cause: string;
+  readonly untaught: number;
+  readonly taught: number;
+}
 
-/**
- * What the laws of temperature, dilution and age spread beside their numbers, for a question whose conditions
- * are checked.
- */
+/** What the laws spread beside their numbers, for a question whose conditions are checked. */
 function besideNumbers(
-  { temperature, dilution, age }: Knowledge,
-  { temperatureC: fromC, dilution: from, ageH: fromH = 0 }: Baseline,
-  {
-    temperatureC = fromC,
-    dilution: to,
-    ageH = fromH,
-  }: Pick<TestCandidate, "temperatureC" | "dilution" | "ageH">,
+  at: string,
+  { parts, numbers }: Model,
+  now: LearnedKnowledge,
+  question: object,
   asked: readonly number[],
 ): readonly Beside[] {
-  const spreads: readonly Beside[] = [
-    [1, temperatureLogSd(temperature as TemperatureLaw, fromC, temperatureC)],
-    [2, from === undefined || to === undefined ? 0 : dilutionLogSd(from, to, dilution as DilutionLaw)],
-    [5, ageLogSd(age, fromH, ageH)],
-  ];
-  return spreads.map(([j, sd]) => [j, sd ** 2 - (asked[j] as number) ** 2]);
+  const laws = now as unknown as Readonly<Record<string, unknown>>;
+  const conditions = question as Readonly<Record<string, unknown>>;
+  return parts.flatMap(({ cause, law, from }) => {
+    const given = conditions[cause.field];
+    if (given === undefined || from === undefined) return [];
+    const to: unknown = cause.read(`${at}/${cause.field}`, given);
+    const own = numbers.reduce(
+      (sum, each, j) => sum + (each.cause === cause.name ? (asked[j] as number) ** 2 : 0),
+      0,
+    );
+    const variance = (one: unknown): number => logSdOf(cause.effect(one, from, to)) ** 2 - own;
+    const stored: unknown = laws[cause.law];
+    const present: unknown = stored === undefined ? cause.generic : cause.check(at, stored);
+    return [{ cause: cause.name, untaught: variance(present), taught: variance({ ...law, runs: 1 }) }];
+  });
 }

@@ -1,8 +1,9 @@
-import { compensate } from "../compensate/compensate.js";
+import { causes } from "../causes.js";
+import { prepared } from "../compensate/loop.js";
 import type { Compensation, Conditions } from "../compensate/types.js";
-import { plainObject } from "../core/guards.js";
-import { storedKnowledge, storedModel } from "./stored.js";
-import type { LearnedKnowledge, Parameter } from "./types.js";
+import { gravestFirst } from "../core/caution.js";
+import { derived } from "./stored.js";
+import type { LearnedKnowledge } from "./types.js";
 
 /**
  * The development time under today's conditions, from the learned base time and the learned laws.
@@ -26,23 +27,9 @@ import type { LearnedKnowledge, Parameter } from "./types.js";
  * ```
  */
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {
-  storedKnowledge("predict/knowledge", knowledge);
-  const { strength } = plainObject("predict/conditions", conditions) as Conditions;
-  let given = conditions;
-  if (strength !== undefined) {
-    const { value, sd, runs } = storedModel("predict/knowledge", knowledge).now.parameters[6] as Parameter;
-    const { logSd } = strength;
-    if (runs > 0)
-      given = {
-        ...conditions,
-        strength: {
-          ...strength,
-          value: strength.value * Math.exp(value * logSd),
-          logSd: sd * logSd,
-          basis: "own runs",
-          runs,
-        },
-      };
-  }
-  return compensate(knowledge.baseline, given, knowledge);
+  const { now, cautions } = derived("predict/knowledge", knowledge);
+  const answer = prepared("predict", causes, now.baseline, now).answer("predict", conditions);
+  return cautions.length === 0
+    ? answer
+    : { ...answer, cautions: gravestFirst([...cautions, ...answer.cautions]) };
 }

@@ -1,9 +1,9 @@
-import { LAWS } from "../compensate/outcomeCautions.js";
+import { causes } from "../causes.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { plainObject } from "../core/guards.js";
-import { present } from "../core/ordered.js";
 import { fitKnowledge } from "./fit.js";
 import { onlyFields } from "./notebook.js";
+import { noted } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
 /**
@@ -17,17 +17,17 @@ export interface StartOptions {
   /**
    * standard deviation of ln(baseline.timeS), 0 to 3; the baseline's own `logSd`, or else 0.2, when left out
    */
-  readonly baseLogSd?: number;
+  readonly baseLogSd?: number | undefined;
   /**
    * laws known for this developer; the generic ones, with their spreads, stand in for the rest. Of knowledge
    * that was learned the laws alone are taken, and each for itself: how their errors hang together is lost
    */
-  readonly laws?: Knowledge;
+  readonly laws?: Knowledge | undefined;
   /**
    * `"estimated"` (when left out): the scatter of the runs is estimated and a run that disagrees beyond
    * chance counts for less. `"stated"`: every outcome's own uncertainty is taken at its word.
    */
-  readonly noise?: "estimated" | "stated";
+  readonly noise?: "estimated" | "stated" | undefined;
 }
 
 /**
@@ -54,12 +54,12 @@ export function startKnowledge(baseline: Baseline, options: StartOptions = {}): 
   plainObject("startKnowledge/options", options);
   const { logSd = BASE_LOG_SD } = baseline;
   const { baseLogSd = logSd, laws: known = {}, noise = "estimated" } = options;
-  plainObject("startKnowledge", known, "/laws");
+  plainObject("startKnowledge/laws", known);
+  const names = causes.map(({ law }): string => law);
   // Of what was learned before come the laws alone: its runs and its baseline are another notebook's.
-  if (!("schema" in known)) onlyFields("startKnowledge/laws", known, LAWS);
-  const laws = present({
-    ...Object.fromEntries(Object.entries(known).filter(([law]) => LAWS.includes(law))),
-    joint: undefined,
-  });
-  return fitKnowledge("startKnowledge", { baseline, baseLogSd, laws, noise }, []);
+  if (!("schema" in known)) onlyFields("startKnowledge/laws", known, [...names, "joint"]);
+  const laws = Object.fromEntries(
+    Object.entries(known).filter(([law, given]) => names.includes(law) && given !== undefined),
+  ) as Knowledge;
+  return noted(fitKnowledge("startKnowledge", { baseline, baseLogSd, laws, noise }, []));
 }

@@ -1,52 +1,86 @@
 /*
- * Room: learning. Knowledge that comes back from storage: checked, and worked out anew from its prior and its
- * runs. All the rest of it is made of those two, and storage may have spoilt it.
+ * Knowledge that comes back from storage: checked, and worked out anew from its prior and its runs. All the rest of it
+ * is derived from those two.
  */
-import { arrayOf, inRange, plainObject, wrongValue } from "../core/guards.js";
+import type { Caution } from "../core/caution.js";
+import { arrayOf, plainObject } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
+import { checkedVersion } from "../core/version.js";
 import { fitKnowledge } from "./fit.js";
-import { learnableLaws, type LearnableLaws } from "./learnableLaws.js";
-import { rowMaker, type ModelRow } from "./model.js";
+import { learnedCauses, modelOf, type Model, type ModelRow } from "./model.js";
 import { entriesOf, type Entry } from "./notebook.js";
-import type { LearnedKnowledge, Parameter } from "./types.js";
+import { KNOWLEDGE_VERSION, type LearnedKnowledge } from "./types.js";
 
-/** Checks that stored knowledge is of the schema that this version reads, and has a prior and runs. */
-export function storedKnowledge(where: string, knowledge: unknown): void {
-  const { schema, prior, runs } = plainObject(where, knowledge);
-  if (typeof schema === "number" && schema > 1)
-    wrongValue(`${where}/schema`, "1 (a newer version wrote it)", schema);
-  inRange(`${where}/schema`, schema, 1, 1);
-  plainObject(`${where}/prior`, prior);
-  arrayOf(`${where}/runs`, runs, 0);
+/** Checks that stored knowledge is of the version that this package reads, and has a prior and runs. */
+export function storedKnowledge(at: string, knowledge: unknown): void {
+  const { schema, prior, runs } = plainObject(at, knowledge);
+  checkedVersion(`${at}/schema`, schema, KNOWLEDGE_VERSION);
+  plainObject(`${at}/prior`, prior);
+  arrayOf(`${at}/runs`, runs, 0);
 }
 
 /** The entries of stored knowledge, checked. */
-export function storedEntries(where: string, knowledge: LearnedKnowledge): readonly Entry[] {
-  storedKnowledge(where, knowledge);
-  return entriesOf(`${where}/runs`, knowledge.runs);
+export function storedEntries(at: string, knowledge: LearnedKnowledge): readonly Entry[] {
+  storedKnowledge(at, knowledge);
+  return entriesOf(`${at}/runs`, knowledge.runs);
+}
+
+/** Knowledge that this package worked out: it is frozen, so that it stays true. */
+const derivedHere = new WeakSet<object>();
+
+/** Notes that knowledge was worked out here. */
+export function noted(knowledge: LearnedKnowledge): LearnedKnowledge {
+  derivedHere.add(knowledge);
+  return knowledge;
+}
+
+/** What the prior and the runs of some knowledge say, and a caution where stored figures say otherwise. */
+export interface Derived {
+  readonly now: LearnedKnowledge;
+  readonly cautions: readonly Caution[];
+}
+
+/** The one path from stored knowledge to what it says. */
+export function derived(at: string, knowledge: LearnedKnowledge): Derived {
+  if (derivedHere.has(knowledge)) return { now: knowledge, cautions: [] };
+  const entries = storedEntries(at, knowledge);
+  const now = noted(fitKnowledge(at, knowledge.prior, entries));
+  const cautions: Caution[] = [...unreadFields("/knowledge", knowledge, Object.keys(now))];
+  for (const field of Object.keys(now) as (keyof LearnedKnowledge)[])
+    if (!agree(knowledge[field], now[field]))
+      cautions.push({
+        code: "stored-differs",
+        severity: "warn",
+        message: `The stored ${field} does not follow from the runs. It was worked out again.`,
+        path: `/knowledge/${field}`,
+        data: { field },
+      });
+  return { now, cautions };
+}
+
+/** Whether stored data are what was worked out; numbers to a millionth, since machines round in the last figures. */
+function agree(stored: unknown, fresh: unknown): boolean {
+  if (typeof fresh === "number")
+    return typeof stored === "number" && Math.abs(stored - fresh) <= 1e-6 * Math.max(1e-6, Math.abs(fresh));
+  if (typeof fresh !== "object" || fresh === null) return stored === fresh;
+  if (typeof stored !== "object" || stored === null) return false;
+  const [a, b] = [stored as Readonly<Record<string, unknown>>, fresh as Readonly<Record<string, unknown>>];
+  const fields = new Set([...Object.keys(a), ...Object.keys(b)]);
+  for (const field of fields) if (!agree(a[field], b[field])) return false;
+  return true;
 }
 
 /** Stored knowledge as a model that can be asked. */
-export interface StoredModel {
-  readonly now: LearnedKnowledge;
-  /** the row of some conditions, or the reason why there is none */
-  readonly toRow: ReturnType<typeof rowMaker>;
-  /** the laws in the form in which they can be learned */
-  readonly laws: LearnableLaws;
+export interface StoredModel extends Derived {
+  readonly model: Model;
   /** ln of the time that the knowledge gives for a row, time in s */
   readonly logTime: (row: ModelRow) => number;
 }
 
-/** The model that the prior and the runs of stored knowledge make. */
-export function storedModel(where: string, knowledge: LearnedKnowledge): StoredModel {
-  const entries = storedEntries(where, knowledge);
-  const now = fitKnowledge(where, knowledge.prior, entries);
-  const { baseline, parameters } = now;
-  const strength = (parameters[6] as Parameter).value;
-  const laws = learnableLaws(where, now, baseline.temperatureC);
-  return {
-    now,
-    laws,
-    toRow: rowMaker(where, baseline, laws),
-    logTime: ({ log, slopes }) => Math.log(baseline.timeS) + log + strength * (slopes[6] as number),
-  };
+/** The model that the prior and the runs of stored knowledge make, with the laws that were learned. */
+export function storedModel(at: string, knowledge: LearnedKnowledge): StoredModel {
+  const found = derived(at, knowledge);
+  const { now } = found;
+  const model = modelOf(at, learnedCauses, now.baseline, now, now.prior.baseLogSd);
+  return { ...found, model, logTime: ({ log }) => Math.log(now.baseline.timeS) + log };
 }

@@ -58,11 +58,11 @@ export interface TidyRun {
  * ```
  */
 export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
-  const { now, toRow, logTime } = storedModel("tidyRuns/knowledge", knowledge);
+  const { now, model, logTime } = storedModel("tidyRuns/knowledge", knowledge);
   return now.runs.map((run, i) => {
     // The runs were fitted a moment ago: nothing is refused here any more.
     const outcome = readOutcome("", run);
-    const row = toRow("", run);
+    const row = model.row("", run);
     const { dilution, agitation } = run;
     const diluted = dilution === undefined ? null : readDilution("", dilution);
     const [right, logSd] = typeof outcome === "string" ? [NaN, NaN] : outcome;

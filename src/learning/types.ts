@@ -3,11 +3,14 @@
  * All of it is plain JSON.
  */
 import type { Agitation } from "../agitation/agitation.js";
-import type { JointSpread } from "../compensate/jointVariance.js";
+import type { JointSpread } from "../compensate/joint.js";
 import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
 import type { Caution } from "../core/caution.js";
-import type { Factor } from "../core/term.js";
+import type { Strength } from "../strength/cause.js";
 import type { Dilution } from "../dilution/dilution.js";
+
+/** The version of stored knowledge that this package writes and reads. */
+export const KNOWLEDGE_VERSION = 1;
 
 /**
  * How a run came out, in any of the trade's ways. `logSd` is the standard deviation of ln(right time) that
@@ -27,31 +30,36 @@ import type { Dilution } from "../dilution/dilution.js";
  * - `"failed"`, `"fogged"`: kept, not fitted.
  */
 export type Outcome =
-  | { readonly kind: "good"; readonly logSd?: number }
-  | { readonly kind: "judged"; readonly timeRatio: number; readonly logSd?: number }
-  | { readonly kind: "steps"; readonly steps: number; readonly perStep?: number; readonly logSd?: number }
+  | { readonly kind: "good"; readonly logSd?: number | undefined }
+  | { readonly kind: "judged"; readonly timeRatio: number; readonly logSd?: number | undefined }
+  | {
+      readonly kind: "steps";
+      readonly steps: number;
+      readonly perStep?: number | undefined;
+      readonly logSd?: number | undefined;
+    }
   | {
       readonly kind: "gamma";
       readonly gamma: number;
       readonly wanted: number;
-      readonly sd?: number;
-      readonly logSd?: number;
+      readonly sd?: number | undefined;
+      readonly logSd?: number | undefined;
     }
   | {
       readonly kind: "density";
       readonly density: number;
       readonly wanted: number;
-      readonly sd?: number;
-      readonly logSd?: number;
+      readonly sd?: number | undefined;
+      readonly logSd?: number | undefined;
     }
   | {
       readonly kind: "appearance";
       readonly appearanceS: number;
       readonly factor: number;
-      readonly logSd?: number;
+      readonly logSd?: number | undefined;
     }
-  | { readonly kind: "failed"; readonly note?: string }
-  | { readonly kind: "fogged"; readonly note?: string };
+  | { readonly kind: "failed"; readonly note?: string | undefined }
+  | { readonly kind: "fogged"; readonly note?: string | undefined };
 
 /**
  * One development: the conditions, the time given, and how it came out. What is left out is as in the
@@ -62,17 +70,17 @@ export interface Run {
   readonly timeS: number;
   /** °C, 0 to 100 */
   readonly temperatureC: number;
-  readonly dilution?: Dilution | string;
-  readonly agitation?: Agitation;
-  readonly usedCm2PerL?: number;
-  readonly ageH?: number;
-  readonly strength?: Factor;
+  readonly dilution?: Dilution | string | undefined;
+  readonly agitation?: Agitation | undefined;
+  readonly usedCm2PerL?: number | undefined;
+  readonly ageH?: number | undefined;
+  readonly strength?: Strength | undefined;
   readonly outcome: Outcome;
   /** tells two runs apart that are otherwise equal; an id stands for one run */
-  readonly id?: string;
+  readonly id?: string | undefined;
   /** ISO 8601 date, "2024-05-01" */
-  readonly date?: string;
-  readonly note?: string;
+  readonly date?: string | undefined;
+  readonly note?: string | undefined;
 }
 
 /**
@@ -90,6 +98,9 @@ export interface Prior {
  * bear on it; none on what was known exactly.
  */
 export interface Parameter {
+  /** its name, unique in the model */
+  readonly parameter: string;
+  /** the cause whose law it belongs to */
   readonly cause: string;
   readonly value: number;
   readonly sd: number;
@@ -112,7 +123,7 @@ export interface SetAside {
  * @remarks `scatter` is by how much the runs scatter more than their outcomes say, 1 when they keep to it.
  */
 export interface LearnedKnowledge extends Knowledge {
-  readonly schema: 1;
+  readonly schema: typeof KNOWLEDGE_VERSION;
   readonly prior: Prior;
   readonly runs: readonly Run[];
   readonly baseline: Baseline;
@@ -125,14 +136,14 @@ export interface LearnedKnowledge extends Knowledge {
 
 /** A run that could be made: its conditions and what it would cost. */
 export interface TestCandidate extends Conditions {
-  readonly temperatureC?: number;
+  readonly temperatureC?: number | undefined;
   /** the time to give, s; the predicted time when left out */
-  readonly timeS?: number;
+  readonly timeS?: number | undefined;
   /**
    * how well the outcome will be read: standard deviation of ln(right time); when left out, 0.1 and a quarter
    * of the correction from the predicted time
    */
-  readonly outcomeLogSd?: number;
+  readonly outcomeLogSd?: number | undefined;
   /** bath to be mixed, ml: for the cost in stock */
-  readonly volumeMl?: number;
+  readonly volumeMl?: number | undefined;
 }

@@ -1,5 +1,5 @@
 import type { Caution } from "../core/caution.js";
-import { checkedStops } from "./pushFactor.js";
+import { checkedStops } from "./law.js";
 
 /**
  * What a push does not do.

@@ -35,7 +35,9 @@ export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): C
   const warmth = typeof temperatureC === "number" ? { temperatureC } : {};
   const stated = { ...recipe.conditions, ...rest, ...warmth };
   // Where nothing is stated the bath is the baseline's, and so are the paths of its cautions.
-  const now = Object.keys(stated).length > 0 ? { ...recipe, conditions: stated } : recipe;
+  const now = (Object.keys(stated).length > 0
+    ? { ...recipe, conditions: stated }
+    : recipe) as unknown as Recipe;
   const stops = developerCautions(now, answer.cautions, brewCautions(now)).filter(
     ({ severity }) => severity === "stop",
   );

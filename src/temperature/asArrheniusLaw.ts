@@ -3,13 +3,13 @@ import {
   bathTemperature,
   GAS_CONSTANT_KJ,
   inverseKelvin,
-  lawSlope,
+  checkedTemperatureLaw,
+  logTimeRatio,
+  temperatureSpread,
   settled,
   type ArrheniusLaw,
   type TemperatureLaw,
 } from "./law.js";
-import { temperatureCoefficient } from "./temperatureCoefficient.js";
-import { temperatureLogSd } from "./temperatureLogSd.js";
 
 /**
  * The Arrhenius law that gives the same temperature coefficient over a stated interval.
@@ -31,16 +31,17 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  * ```
  */
 export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number): ArrheniusLaw {
+  const ready = checkedTemperatureLaw("asArrheniusLaw/law", law);
   const span = inverseSpan("asArrheniusLaw", lowC, highC);
-  const energy = (GAS_CONSTANT_KJ * Math.log(temperatureCoefficient(law, lowC, highC))) / span;
-  const sd = (GAS_CONSTANT_KJ * temperatureLogSd(law, lowC, highC)) / span;
+  const energy = (GAS_CONSTANT_KJ * logTimeRatio(ready, highC, lowC)) / span;
+  const sd = (GAS_CONSTANT_KJ * temperatureSpread(ready, lowC, highC)) / span;
   const found: ArrheniusLaw = {
     kind: "arrhenius",
     activationEnergyKJPerMol: settled(Math.max(0, energy), 200),
     sdKJPerMol: settled(sd, 200),
   };
   // A law that comes out must be one that may go in.
-  lawSlope("asArrheniusLaw/resulting", found);
+  checkedTemperatureLaw("asArrheniusLaw/resulting", found);
   return found;
 }
 

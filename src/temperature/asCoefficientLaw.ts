@@ -1,7 +1,12 @@
 import { inverseSpan } from "./asArrheniusLaw.js";
-import { lawSlope, settled, type CoefficientLaw, type TemperatureLaw } from "./law.js";
-import { temperatureCoefficient } from "./temperatureCoefficient.js";
-import { temperatureLogSd } from "./temperatureLogSd.js";
+import {
+  checkedTemperatureLaw,
+  logTimeRatio,
+  temperatureSpread,
+  settled,
+  type CoefficientLaw,
+  type TemperatureLaw,
+} from "./law.js";
 
 /**
  * The temperature coefficient law that agrees with another law over a stated interval.
@@ -22,12 +27,13 @@ import { temperatureLogSd } from "./temperatureLogSd.js";
  * ```
  */
 export function asCoefficientLaw(law: TemperatureLaw, lowC: number, highC: number): CoefficientLaw {
+  const ready = checkedTemperatureLaw("asCoefficientLaw/law", law);
   inverseSpan("asCoefficientLaw", lowC, highC);
   const intervalC = highC - lowC;
-  const ratio = settled(Math.max(1, temperatureCoefficient(law, lowC, highC)), Math.exp(intervalC));
-  const sdRatio = settled(ratio * temperatureLogSd(law, lowC, highC), ratio * intervalC);
+  const ratio = settled(Math.max(1, Math.exp(logTimeRatio(ready, highC, lowC))), Math.exp(intervalC));
+  const sdRatio = settled(ratio * temperatureSpread(ready, lowC, highC), ratio * intervalC);
   const found: CoefficientLaw = { kind: "coefficient", ratio, intervalC, sdRatio };
   // A law that comes out must be one that may go in.
-  lawSlope("asCoefficientLaw/resulting", found);
+  checkedTemperatureLaw("asCoefficientLaw/resulting", found);
   return found;
 }

@@ -1,23 +1,33 @@
 /*
- * Room: temperature. What a temperature law is, and how ln(time) runs under each form of it.
+ * What a temperature law is, and how ln(time) runs under each form of it.
  */
-import { timeCurve, type TimeKnot } from "../core/curve.js";
-import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { inRange, notOneOf, plainObject, positive } from "../core/guards.js";
+import { preparedTable, type Table } from "../core/table.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
-import type { LawOrigin } from "../core/term.js";
+import { checkedOrigin, type LawOrigin } from "../core/term.js";
+import type { TimeKnot } from "../core/curve.js";
 
 /**
- * Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93,
- * 025010, 2021).
+ * Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93, 025010,
+ * 2021).
  */
 export const GAS_CONSTANT_KJ: number = 8.314462618e-3;
 
 /** 0 °C in kelvin, by definition. */
 export const ZERO_CELSIUS_K: number = 273.15;
 
+/**
+ * The spread of a law that was given without one, kJ/mol: the standard deviation between the published tables
+ * of one developer on different films (D-76 gives 40 to 64 over four tables, XTOL 25 to 76 over four; both in
+ * the handbook).
+ */
+export const GIVEN_LAW_SD_KJ: number = 12;
+
 /** A row of a published time-temperature table: the time that gives the same contrast at that temperature. */
 export interface TemperatureRow {
+  /** °C, 0 to 100 */
   readonly temperatureC: number;
+  /** s, above 0 to 1e7 */
   readonly timeS: number;
 }
 
@@ -25,8 +35,8 @@ export interface TemperatureRow {
  * How development time depends on temperature: plain data, in one of three forms.
  *
  * - `"arrhenius"`: ln(rate) = (E/R)(1/T0 − 1/T), E in kJ/mol from 0 to 200, with its standard deviation.
- * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is
- *   1 or more and at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
+ * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is 1
+ *   or more and at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
  * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a
  *   colder one.
  */
@@ -34,13 +44,13 @@ export type TemperatureLaw =
   | ({
       readonly kind: "arrhenius";
       readonly activationEnergyKJPerMol: number;
-      readonly sdKJPerMol?: number;
+      readonly sdKJPerMol?: number | undefined;
     } & LawOrigin)
   | ({
       readonly kind: "coefficient";
       readonly ratio: number;
       readonly intervalC: number;
-      readonly sdRatio?: number;
+      readonly sdRatio?: number | undefined;
     } & LawOrigin)
   | ({ readonly kind: "table"; readonly rows: readonly TemperatureRow[] } & LawOrigin);
 
@@ -50,9 +60,15 @@ export type ArrheniusLaw = Extract<TemperatureLaw, { kind: "arrhenius" }>;
 /** The coefficient form on its own. */
 export type CoefficientLaw = Extract<TemperatureLaw, { kind: "coefficient" }>;
 
+/** The table form, prepared: x is 1/T in 1/K, rising. */
+type ReadyTableLaw = Extract<TemperatureLaw, { kind: "table" }> & { readonly table: Table };
+
+/** A law that was checked; a table is sorted and curved. */
+export type ReadyTemperatureLaw = ArrheniusLaw | CoefficientLaw | ReadyTableLaw;
+
 /** Returns a bath temperature when it is from 0 to 100 °C; throws otherwise. */
-export function bathTemperature(where: string, value: unknown): number {
-  return inRange(where, value, 0, 100, "temperatureC");
+export function bathTemperature(at: string, value: unknown): number {
+  return inRange(at, value, 0, 100, "temperatureC");
 }
 
 /** 1/T in 1/K. */
@@ -62,58 +78,64 @@ export function inverseKelvin(temperatureC: number): number {
 
 const BY_TEMPERATURE: Placing = {
   by: "temperatureC",
-  x: (where, value) => -bathTemperature(where, value),
+  x: (at, value) => -bathTemperature(at, value),
   steepest: 1,
   must: "not be faster when colder, nor slower by more than 2.72 times per °C",
 };
 
 /** The rows of a table, checked, sorted from warm to cold: x is 1/T in 1/K. */
-export function checkedRows(where: string, rows: unknown): readonly TimeKnot[] {
-  return tableRows(where, rows, BY_TEMPERATURE).map(({ x, timeS }) => ({ x: inverseKelvin(-x), timeS }));
+export function checkedRows(at: string, rows: unknown): readonly TimeKnot[] {
+  return tableRows(at, rows, BY_TEMPERATURE).map(({ x, timeS }) => ({ x: inverseKelvin(-x), timeS }));
 }
 
-/**
- * Checks a law and returns the slope of ln(time): over 1/T in 1/K for `"arrhenius"`, over °C for
- * `"coefficient"`; `undefined` for a table, whose slope changes.
- */
-export function lawSlope(where: string, law: TemperatureLaw): number | undefined {
-  plainObject(where, law, "/law");
+/** Checks a law; a table comes back sorted and curved. */
+export function checkedTemperatureLaw(at: string, given: unknown): ReadyTemperatureLaw {
+  const law = checkedOrigin(at, given as TemperatureLaw);
   // Read once: where many forms of law meet, each reading of a field costs a search.
   const { kind } = law;
   if (kind === "arrhenius") {
-    inRange(where, law.sdKJPerMol ?? 0, 0, 200, "kJPerMol", "/law/sdKJPerMol");
-    return (
-      inRange(where, law.activationEnergyKJPerMol, 0, 200, "kJPerMol", "/law/activationEnergyKJPerMol") /
-      GAS_CONSTANT_KJ
-    );
+    inRange(at, law.sdKJPerMol ?? 0, 0, 200, "kJPerMol", "/sdKJPerMol");
+    inRange(at, law.activationEnergyKJPerMol, 0, 200, "kJPerMol", "/activationEnergyKJPerMol");
+    return law;
   }
-  if (kind === "coefficient") return coefficientSlope(where, law);
-  checkTable(where, law);
-  return undefined;
-}
-
-// Apart from lawSlope, so that this stays short enough to be compiled into its callers.
-function coefficientSlope(where: string, law: CoefficientLaw): number {
-  const interval = positive(where, law.intervalC, 100, "temperatureC", "/law/intervalC");
-  const ratio = inRange(where, law.ratio, 1, Math.exp(interval), undefined, "/law/ratio");
-  inRange(where, law.sdRatio ?? 0, 0, ratio * interval, undefined, "/law/sdRatio");
-  return -Math.log(ratio) / interval;
-}
-
-function checkTable(where: string, law: Extract<TemperatureLaw, { kind: "table" }>): void {
+  if (kind === "coefficient") return checkedCoefficient(at, law);
   // A caller without types can get here with any kind at all.
-  const kind: unknown = law.kind;
-  if (kind !== "table") wrongValue(`${where}/law/kind`, `"arrhenius", "coefficient" or "table"`, kind);
-  checkedRows(`${where}/law`, law.rows);
+  if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["arrhenius", "coefficient", "table"], kind);
+  const rows = checkedRows(at, law.rows);
+  return { ...law, table: preparedTable(rows, GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ) };
+}
+
+function checkedCoefficient(at: string, law: CoefficientLaw): CoefficientLaw {
+  const interval = positive(at, law.intervalC, 100, "temperatureDifferenceC", "/intervalC");
+  const ratio = inRange(at, law.ratio, 1, Math.exp(interval), undefined, "/ratio");
+  inRange(at, law.sdRatio ?? 0, 0, ratio * interval, undefined, "/sdRatio");
+  return law;
+}
+
+/** ln(time) under a checked law at a temperature, less that at another; exactly 0 where they are equal. */
+export function logTimeRatio(law: ReadyTemperatureLaw, fromC: number, toC: number): number {
+  if (law.kind === "arrhenius")
+    return (law.activationEnergyKJPerMol / GAS_CONSTANT_KJ) * (inverseKelvin(toC) - inverseKelvin(fromC));
+  if (law.kind === "coefficient") return (Math.log(law.ratio) / law.intervalC) * (fromC - toC);
+  return Math.log(law.table.timeAt(inverseKelvin(toC)) / law.table.timeAt(inverseKelvin(fromC)));
+}
+
+/** The standard deviation of ln(time) between two temperatures under a checked law. */
+export function temperatureSpread(law: ReadyTemperatureLaw, fromC: number, toC: number): number {
+  if (law.kind === "table") return law.table.spread(inverseKelvin(fromC), inverseKelvin(toC));
+  if (law.kind === "arrhenius") return energyLogSd(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, fromC, toC);
+  // null, which is what JSON makes of NaN, is no spread of 0.
+  return typeof law.sdRatio === "number"
+    ? ((law.sdRatio / law.ratio) * Math.abs(toC - fromC)) / law.intervalC
+    : energyLogSd(GIVEN_LAW_SD_KJ, fromC, toC);
+}
+
+/** The spread that an activation energy known to so many kJ/mol leaves. */
+export function energyLogSd(sdKJPerMol: number, fromC: number, toC: number): number {
+  return (sdKJPerMol / GAS_CONSTANT_KJ) * Math.abs(inverseKelvin(toC) - inverseKelvin(fromC));
 }
 
 /** A conversion rounds: what passes a limit by its last bits is the limit. */
 export function settled(value: number, limit: number): number {
   return value > limit && value <= limit * (1 + 1e-9) ? limit : value;
-}
-
-/** Time as a function of °C for a table: exactly what is printed at a row. */
-export function tableTime(rows: readonly TemperatureRow[]): (temperatureC: number) => number {
-  const curve = timeCurve(checkedRows("", rows));
-  return (c) => curve(inverseKelvin(c));
 }

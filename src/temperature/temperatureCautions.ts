@@ -2,6 +2,9 @@ import type { Caution } from "../core/caution.js";
 import { plainObject, wrongKind, notOneOf } from "../core/guards.js";
 import { bathTemperature } from "./law.js";
 
+/** Above this a reading is probably in °F. */
+export const FAHRENHEIT_ABOVE_C: number = 45;
+
 /** What is known of the developer and the emulsion, for the cautions that depend on them. */
 export interface TemperatureCautionOptions {
   /** the developer holds hydroquinone, which stops working in the cold */
@@ -43,52 +46,73 @@ export function temperatureCautions(
     wrongKind("temperatureCautions/options/path", "text", path);
   checkMaterial("temperatureCautions/options", options);
   const cautions: Caution[] = [];
-  const add = (code: string, severity: Caution["severity"], limit: number, message: string): void => {
-    // Two literals rather than a spread: this runs on every call of compensate.
-    cautions.push(
-      path === undefined
-        ? { code, severity, message, limit, actual: c }
-        : { code, severity, message, path, limit, actual: c },
-    );
+  const add = (
+    code: string,
+    severity: Caution["severity"],
+    limit: number,
+    message: string,
+    data?: Caution["data"],
+  ): void => {
+    const about = { code, severity, message, quantity: "temperatureC", limit, actual: c } as const;
+    const placed = path === undefined ? about : { ...about, path };
+    cautions.push(data === undefined ? placed : { ...placed, data });
   };
-  if (c > 45) {
+  if (c > FAHRENHEIT_ABOVE_C) {
+    const celsius = Number(((c - 32) / 1.8).toFixed(1));
     add(
       "maybe-fahrenheit",
       "stop",
-      45,
-      `${c} °C: is it in °F? ${c} °F is ${((c - 32) / 1.8).toFixed(1)} °C.`,
+      FAHRENHEIT_ABOVE_C,
+      `${c} °C: is it in °F? ${c} °F is ${celsius.toFixed(1)} °C.`,
+      { celsius },
     );
     return cautions;
   }
-  if (options.hydroquinone === true && c < 16)
-    add(
-      "hydroquinone-cold",
-      c < 13 ? "stop" : "warn",
-      c < 13 ? 13 : 16,
-      c < 13
-        ? "Hydroquinone practically stops below about 13 °C: more time does not help."
-        : "Hydroquinone weakens below about 16 °C: expect less contrast.",
-    );
-  if (options.emulsion === "soft" && c > 20)
+  if (options.hydroquinone === true && c < HYDROQUINONE_WEAK_C) {
+    const stopped = c < HYDROQUINONE_STOPS_C;
+    const limit = stopped ? HYDROQUINONE_STOPS_C : HYDROQUINONE_WEAK_C;
+    add("hydroquinone-cold", stopped ? "stop" : "warn", limit, stopped ? STOPPED : WEAKENED);
+  }
+  if (options.emulsion === "soft" && c > SOFT_WARN_C) {
+    const torn = c > SOFT_STOP_C;
     add(
       "soft-emulsion-warm",
-      c > 24 ? "stop" : "warn",
-      c > 24 ? 24 : 20,
+      torn ? "stop" : "warn",
+      torn ? SOFT_STOP_C : SOFT_WARN_C,
       "Soft or unhardened gelatin swells and tears above 20 to 22 °C: cool the bath.",
     );
-  if (c < 4 || c > 32)
-    add("temperature-limit", "stop", c < 4 ? 4 : 32, "Outside 4 to 32 °C development does serious damage.");
-  else if (c < 18 || c > 24)
+  }
+  const [low, high] = DAMAGE_C;
+  const [usualLow, usualHigh] = USUAL_C;
+  if (c < low || c > high)
+    add(
+      "temperature-limit",
+      "stop",
+      c < low ? low : high,
+      "No development in print goes below 4 °C or above 32 °C: gelatin and developer fail there.",
+      { low, high },
+    );
+  else if (c < usualLow || c > usualHigh)
     add(
       "temperature-unusual",
       "warn",
-      c < 18 ? 18 : 24,
-      c < 18
+      c < usualLow ? usualLow : usualHigh,
+      c < usualLow
         ? "Below the usual 18 to 24 °C: times get long and uncertain."
         : "Above the usual 18 to 24 °C: gelatin softens and times get short.",
+      { low: usualLow, high: usualHigh },
     );
   return cautions;
 }
+
+const HYDROQUINONE_WEAK_C = 16;
+const HYDROQUINONE_STOPS_C = 13;
+const WEAKENED = "Hydroquinone weakens below about 16 °C: expect less contrast.";
+const STOPPED = "Hydroquinone practically stops below about 13 °C: more time does not help.";
+const SOFT_WARN_C = 20;
+const SOFT_STOP_C = 24;
+const DAMAGE_C = [4, 32] as const;
+const USUAL_C = [18, 24] as const;
 
 /** Refuses what is no emulsion and no answer about hydroquinone: misspelt, they would leave out a caution. */
 export function checkMaterial(

@@ -1,12 +1,14 @@
-import { temperatureFactor } from "./temperatureFactor.js";
-import type { TemperatureLaw } from "./law.js";
+import { factorOf } from "../core/cause.js";
+import { temperatureEffect } from "./cause.js";
+import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
+import { bathTemperature, checkedTemperatureLaw, type TemperatureLaw } from "./law.js";
 
 /**
  * The temperature coefficient of a law over a stated interval: rate at `highC` divided by rate at `lowC`.
  *
- * @param law - the temperature law
  * @param lowC - lower end of the interval, 0 to 100 °C
  * @param highC - upper end of the interval, 0 to 100 °C
+ * @param law - the temperature law; the wide generic law when left out
  * @returns the ratio of rates, dimensionless
  * @throws TypeError or RangeError as {@link temperatureFactor} does
  *
@@ -15,9 +17,16 @@ import type { TemperatureLaw } from "./law.js";
  *
  * @example
  * ```ts
- * temperatureCoefficient({ kind: "coefficient", ratio: 2, intervalC: 7 }, 15, 25) // => 2.6918
+ * temperatureCoefficient(15, 25, { kind: "coefficient", ratio: 2, intervalC: 7 }) // => 2.6918
  * ```
  */
-export function temperatureCoefficient(law: TemperatureLaw, lowC: number, highC: number): number {
-  return temperatureFactor(law, highC, lowC);
+export function temperatureCoefficient(
+  lowC: number,
+  highC: number,
+  law: TemperatureLaw = genericTemperatureLaw,
+): number {
+  const ready = checkedTemperatureLaw("temperatureCoefficient/law", law);
+  bathTemperature("temperatureCoefficient/lowC", lowC);
+  bathTemperature("temperatureCoefficient/highC", highC);
+  return factorOf(temperatureEffect(ready, highC, lowC));
 }

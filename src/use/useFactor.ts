@@ -1,5 +1,5 @@
-import { inRange, plainObject, wrongValue, notOneOf } from "../core/guards.js";
-import type { LawOrigin } from "../core/term.js";
+import { inRange, notOneOf, positive, wrongValue } from "../core/guards.js";
+import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
 /**
  * A published rule for more time as a bath is used: `increase` (0.10 is 10 %) for every `perCm2PerL` square
@@ -10,11 +10,11 @@ export interface UseLaw extends LawOrigin {
   readonly perCm2PerL: number;
   readonly growth: "linear" | "compound";
   /** standard deviation of `increase`; a quarter of it when left out */
-  readonly sdIncrease?: number;
+  readonly sdIncrease?: number | undefined;
   /** of an increase that was learned: the increase of the rule whose curve it scales in ln(time), 0 to 10 */
-  readonly shape?: number;
+  readonly shape?: number | undefined;
   /** published or own capacity, cm² per litre */
-  readonly capacityCm2PerL?: number;
+  readonly capacityCm2PerL?: number | undefined;
 }
 
 /**
@@ -56,18 +56,26 @@ export const genericUseLaw: UseLaw = {
  * ```
  */
 export function useFactor(fromCm2PerL: number, toCm2PerL: number, law: UseLaw = genericUseLaw): number {
-  const from = useSlope("useFactor", law, fromCm2PerL, "/fromCm2PerL") * law.increase;
-  const to = useSlope("useFactor", law, toCm2PerL, "/toCm2PerL") * law.increase;
-  if (!(from < LONGEST_LOG)) tooLong("useFactor/fromCm2PerL", fromCm2PerL);
-  if (!(to < LONGEST_LOG)) tooLong("useFactor/toCm2PerL", toCm2PerL);
-  return Math.exp(to - from);
+  const ready = checkedUseLaw("useFactor/law", law);
+  const from = usedArea("useFactor/fromCm2PerL", fromCm2PerL);
+  const to = usedArea("useFactor/toCm2PerL", toCm2PerL);
+  notTooSlow("useFactor/fromCm2PerL", ready, from);
+  notTooSlow("useFactor/toCm2PerL", ready, to);
+  return Math.exp((useSlope(ready, to) - useSlope(ready, from)) * ready.increase);
 }
 
 /** ln of the longest factor, 1000 times, with room for the rounding of the logarithm. */
 const LONGEST_LOG = Math.log(1000.001);
 
-function tooLong(at: string, usedCm2PerL: number): never {
-  return wrongValue(at, "such that time grows at most 1000 times", usedCm2PerL);
+/** Refuses a use under which a bath would take more than 1000 times as long as a fresh one. */
+export function notTooSlow(at: string, law: UseLaw, usedCm2PerL: number): void {
+  if (!(useSlope(law, usedCm2PerL) * law.increase < LONGEST_LOG))
+    wrongValue(at, "such that time grows at most 1000 times", usedCm2PerL);
+}
+
+/** Returns an area in cm² per litre from 0 to 1e6; throws otherwise. */
+export function usedArea(at: string, usedCm2PerL: unknown): number {
+  return inRange(at, usedCm2PerL, 0, 1e6, "cm2PerL");
 }
 
 /** The standard deviation of the increase of a checked rule. */
@@ -75,18 +83,27 @@ export function increaseSd({ increase, sdIncrease }: UseLaw): number {
   return sdIncrease ?? increase / 4;
 }
 
-/** How ln of the factor moves with the increase of a rule, which is checked. */
-export function useSlope(where: string, law: UseLaw, usedCm2PerL: number, field = "/usedCm2PerL"): number {
-  plainObject(where, law, "/law");
+/** Checks a use rule and returns it. */
+export function checkedUseLaw(at: string, given: unknown): UseLaw {
+  const law = checkedOrigin(at, given as UseLaw);
   const { increase, shape = increase } = law;
-  inRange(where, increase, 0, 10, undefined, "/law/increase");
-  inRange(where, shape, 0, 10, undefined, "/law/shape");
-  inRange(where, law.sdIncrease ?? 0, 0, 10, undefined, "/law/sdIncrease");
-  const per = inRange(where, law.perCm2PerL, 0.001, 1e6, "cm2PerL", "/law/perCm2PerL");
+  inRange(at, increase, 0, 10, undefined, "/increase");
+  inRange(at, shape, 0, 10, undefined, "/shape");
+  inRange(at, law.sdIncrease ?? 0, 0, 10, undefined, "/sdIncrease");
+  inRange(at, law.perCm2PerL, 0.001, 1e6, "cm2PerL", "/perCm2PerL");
   const growth: unknown = law.growth;
-  if (growth !== "linear" && growth !== "compound")
-    notOneOf(`${where}/law/growth`, ["linear", "compound"], growth);
-  const portions = inRange(where, usedCm2PerL, 0, 1e6, "cm2PerL", field) / per;
+  if (growth !== "linear" && growth !== "compound") notOneOf(`${at}/growth`, ["linear", "compound"], growth);
+  if (law.capacityCm2PerL !== undefined)
+    positive(at, law.capacityCm2PerL, 1e6, "cm2PerL", "/capacityCm2PerL");
+  return law;
+}
+
+/** How ln of the factor against a fresh bath moves with the increase of a checked rule. */
+export function useSlope(
+  { increase, shape = increase, perCm2PerL, growth }: UseLaw,
+  usedCm2PerL: number,
+): number {
+  const portions = usedCm2PerL / perCm2PerL;
   // A curve of nothing is the portions themselves.
   const curve = shape || 1e-20;
   return (growth === "linear" ? Math.log1p(curve * portions) : portions * Math.log1p(curve)) / curve;

@@ -4,10 +4,9 @@
  */
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   dilutionFactor,
-  dilutionLogSd,
   temperatureFactor,
-  temperatureLogSd,
   type DilutionRow,
   type TemperatureRow,
 } from "../../src/index.js";
@@ -24,15 +23,15 @@ type Miss<Row extends Printed> = (law: readonly Row[], from: Row, to: Row) => nu
 const byTemperature: Miss<TemperatureRow> = (rows, from, to) => {
   const law = { kind: "table", rows } as const;
   return (
-    Math.log((from.timeS * temperatureFactor(law, from.temperatureC, to.temperatureC)) / to.timeS) /
-    temperatureLogSd(law, from.temperatureC, to.temperatureC)
+    Math.log((from.timeS * temperatureFactor(from.temperatureC, to.temperatureC, law)) / to.timeS) /
+    effect("temperature", from.temperatureC, to.temperatureC, law).logSd
   );
 };
 const byDilution: Miss<DilutionRow> = (rows, from, to) => {
   const law = { kind: "table", rows } as const;
   return (
     Math.log((from.timeS * dilutionFactor(from.dilution, to.dilution, law)) / to.timeS) /
-    dilutionLogSd(from.dilution, to.dilution, law)
+    effect("dilution", from.dilution, to.dilution, law).logSd
   );
 };
 

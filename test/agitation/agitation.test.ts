@@ -1,6 +1,6 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { agitationFactor, agitationLogSd, genericAgitationLaw, type Agitation } from "../../src/index.js";
+import { effect, agitationFactor, genericAgitationLaw, type Agitation } from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
 const interval = fc.oneof(
@@ -125,13 +125,13 @@ describe("agitationLogSd", () => {
   test.prop([agitation, agitation])(
     "is 0 on itself, symmetric, and the share of ln f to which the loss is known",
     (a, b) => {
-      expect(agitationLogSd(a, a)).toBe(0);
-      expect(agitationLogSd(a, b)).toBe(agitationLogSd(b, a));
+      expect(effect("agitation", a, a).logSd).toBe(0);
+      expect(effect("agitation", a, b).logSd).toBe(effect("agitation", b, a).logSd);
       const stands = (a === "stand") !== (b === "stand");
       // Of stand the law of intervals says nothing.
       const logTime = (each: Agitation): number =>
         each === "stand" ? 0 : Math.log(agitationFactor("continuous", each));
-      expect(agitationLogSd(a, b)).toBeCloseTo(
+      expect(effect("agitation", a, b).logSd).toBeCloseTo(
         Math.hypot((0.55 / 0.73) * (logTime(b) - logTime(a)), stands ? 0.4 : 0),
         9,
       );
@@ -140,20 +140,22 @@ describe("agitationLogSd", () => {
   it("of a loss of 0 is that of a loss of so much of the stale share", () => {
     // At an interval of τ the stale share is 1/e.
     const none = { staleLoss: 0, staleTimeS: 60, sdStaleLoss: 0.5 };
-    expect(agitationLogSd("continuous", { everyS: 60 }, none)).toBeCloseTo(0.5 / Math.E, 9);
+    expect(effect("agitation", "continuous", { everyS: 60 }, none).logSd).toBeCloseTo(0.5 / Math.E, 9);
   });
   it("gives a law without a spread one of 0.3 in the loss", () => {
     const law = { staleLoss: 0.5, staleTimeS: 60 };
-    expect(agitationLogSd({ everyS: 30 }, { everyS: 60 }, law)).toBeCloseTo(
-      agitationLogSd({ everyS: 30 }, { everyS: 60 }, { ...law, sdStaleLoss: 0.3 }),
+    expect(effect("agitation", { everyS: 30 }, { everyS: 60 }, law).logSd).toBeCloseTo(
+      effect("agitation", { everyS: 30 }, { everyS: 60 }, { ...law, sdStaleLoss: 0.3 }).logSd,
       12,
     );
   });
   it("names itself in its errors", () => {
-    expect(() => agitationLogSd(anyOf(1), "stand")).toThrow("agitationLogSd: from must be an object, got 1");
-    expect(() => agitationLogSd("stand", anyOf(1))).toThrow("agitationLogSd: to must be an object, got 1");
-    expect(() => agitationLogSd("stand", "stand", anyOf(1))).toThrow(
-      "agitationLogSd: law must be an object, got 1",
+    expect(() => effect("agitation", anyOf(1), "stand").logSd).toThrow(
+      "effect: from must be an object, got 1",
+    );
+    expect(() => effect("agitation", "stand", anyOf(1)).logSd).toThrow("effect: to must be an object, got 1");
+    expect(() => effect("agitation", "stand", "stand", anyOf(1)).logSd).toThrow(
+      "effect: law must be an object, got 1",
     );
   });
 });

@@ -42,7 +42,7 @@ export default function alternatives(report) {
 }
 
 function expressions(against) {
-  const rate = rateFunction(ARRHENIUS, 20);
+  const rate = rateFunction(20, ARRHENIUS);
   const factor = new Parser().parse("exp(k * (1 / (t + 273.15) - 1 / 293.15))");
   const evaluated = (t) => factor.evaluate({ k: E_OVER_R, t });
   const compiled = factor.simplify({ k: E_OVER_R }).toJSFunction("t");
@@ -108,7 +108,7 @@ function interpolation(against) {
     [24, 360],
     [25, 330],
   ].map(([temperatureC, timeS]) => ({ temperatureC, timeS }));
-  const rate = rateFunction({ kind: "table", rows }, 20);
+  const rate = rateFunction(20, { kind: "table", rows });
   const inverse = (t) => -1 / (t + 273.15);
   const spline = new Spline(
     rows.map((row) => inverse(row.temperatureC)),

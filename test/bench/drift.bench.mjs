@@ -33,7 +33,7 @@ export default function drift(report) {
   const bare = repeated(trapezoid);
   const loops = [arrhenius, coefficient].map((law) => ({
     law,
-    loop: repeated(() => equivalentTime(log, law, 20)),
+    loop: repeated(() => equivalentTime(log, 20, law)),
   }));
   for (let round = 0; round < 4; round += 1)
     for (const { loop } of loops) for (let i = 0; i < 100; i += 1) loop(15);

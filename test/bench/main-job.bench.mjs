@@ -10,7 +10,7 @@ import { bareLoop, pairedRatio } from "./measure.mjs";
 export default function mainJob(report) {
   importCost(report);
   const law = { kind: "arrhenius", activationEnergyKJPerMol: 58 };
-  const rate = rateFunction(law, 20);
+  const rate = rateFunction(20, law);
   const baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } };
   const conditions = (i) => ({
     temperatureC: 10 + (i % 1000) * 0.02,
@@ -27,7 +27,7 @@ export default function mainJob(report) {
     },
     factor: (calls) => {
       let sum = 0;
-      for (let i = 0; i < calls; i += 1) sum += 510 * temperatureFactor(law, 20, 10 + (i % 1000) * 0.02);
+      for (let i = 0; i < calls; i += 1) sum += 510 * temperatureFactor(20, 10 + (i % 1000) * 0.02, law);
       return sum;
     },
     compensate: (calls) => {

@@ -323,7 +323,7 @@ describe("a law of one's own", () => {
       sources: [],
     });
     expect(brewStrength(weak, recipe, { exponent: 1, sources: ["own strips"], runs: 3 })).toMatchObject({
-      basis: "own runs",
+      basis: "own-runs",
       sources: ["own strips"],
     });
     expect(brewStrength(weak, recipe, { exponent: 0 }).value).toBe(1);

@@ -58,10 +58,9 @@ describe("a sound brew", () => {
 
 describe("alkali", () => {
   it("none at all", () => {
-    expect(find(brewOf(coffee, acid), "no-alkali")).toEqual({
+    expect(find(brewOf(coffee, acid), "no-alkali")).toMatchObject({
       code: "no-alkali",
       severity: "stop",
-      message: "Nothing develops without soda.",
     });
     expect(codes(coffee, acid)).not.toContain("alkali-too-weak");
   });
@@ -79,10 +78,9 @@ describe("alkali", () => {
   });
 
   it("barely enough", () => {
-    expect(find(brewOf(part("soda-anhydrous", 14), coffee, acid), "alkali-low")).toEqual({
+    expect(find(brewOf(part("soda-anhydrous", 14), coffee, acid), "alkali-low")).toMatchObject({
       code: "alkali-low",
       severity: "warn",
-      message: "Barely alkaline: slow and uneven.",
       limit: 9,
       actual: expect.closeTo(8.5, 1),
     });
@@ -91,10 +89,9 @@ describe("alkali", () => {
 
   it("too much for gelatin, sooner for a soft emulsion", () => {
     const strong = brewOf(soda);
-    expect(find(strong, "ph-high")).toEqual({
+    expect(find(strong, "ph-high")).toMatchObject({
       code: "ph-high",
       severity: "warn",
-      message: "Gelatin swells in it: a soft emulsion lifts at the edges.",
       limit: 11,
       actual: expect.closeTo(11.6, 0),
     });
@@ -109,25 +106,22 @@ describe("alkali", () => {
 
 describe("agents", () => {
   it("none", () => {
-    expect(find(brewOf(soda), "no-agent")).toEqual({
+    expect(find(brewOf(soda), "no-agent")).toMatchObject({
       code: "no-agent",
       severity: "stop",
-      message: "Nothing in it develops: add coffee or vitamin C.",
     });
     expect(codes(soda, coffee)).not.toContain("no-agent");
     expect(codes(soda, acid)).not.toContain("no-agent");
   });
 
   it("one without the other", () => {
-    expect(find(brewOf(soda, acid), "vitamin-c-without-coffee")).toEqual({
+    expect(find(brewOf(soda, acid), "vitamin-c-without-coffee")).toMatchObject({
       code: "vitamin-c-without-coffee",
       severity: "warn",
-      message: "Vitamin C without coffee is slow and unsure.",
     });
-    expect(find(brewOf(soda, coffee), "coffee-without-vitamin-c")).toEqual({
+    expect(find(brewOf(soda, coffee), "coffee-without-vitamin-c")).toMatchObject({
       code: "coffee-without-vitamin-c",
       severity: "note",
-      message: "Without vitamin C it is slow and stains.",
     });
     for (const code of ["vitamin-c-without-coffee", "coffee-without-vitamin-c"]) {
       expect(codes(soda, coffee, part("sodium-ascorbate", 18))).not.toContain(code);
@@ -200,11 +194,12 @@ describe("mixing", () => {
 
   it("spoons are remarked on when their range is beyond 1.5", () => {
     const { value: massG, low: lowG, high: highG } = massOf({ ingredient: "instant-coffee", spoons: 25 });
-    expect(find(brewOf(soda, { ingredient: "instant-coffee", massG, lowG, highG }), "spooned")).toEqual({
-      code: "spooned",
-      severity: "note",
-      message: "Weigh it if you can: what a spoon holds is uncertain, and the time with it.",
-    });
+    expect(find(brewOf(soda, { ingredient: "instant-coffee", massG, lowG, highG }), "spooned")).toMatchObject(
+      {
+        code: "spooned",
+        severity: "note",
+      },
+    );
     expect(codes(soda, { ...coffee, lowG: 32, highG: 48 })).not.toContain("spooned");
   });
 });
@@ -215,10 +210,9 @@ describe("what does not dissolve", () => {
       ...brewOf(part("soda-anhydrous", massG), coffee),
       temperatureC: 10,
     });
-    expect(find(cold(123), "undissolved")).toEqual({
+    expect(find(cold(123), "undissolved")).toMatchObject({
       code: "undissolved",
       severity: "warn",
-      message: "Not all the soda-anhydrous dissolves at this temperature (g per litre).",
       limit: 122,
       actual: 123,
     });
@@ -255,10 +249,9 @@ describe("age", () => {
     const found = find(hutBrew, "made-long-ago", { ageH });
     if (severity === undefined) expect(found).toBeUndefined();
     else
-      expect(found).toEqual({
+      expect(found).toMatchObject({
         code: "made-long-ago",
         severity,
-        message: "It dies at once after an hour or two: mix fresh.",
         path: "/ageH",
         limit,
         actual: ageH,
@@ -267,10 +260,9 @@ describe("age", () => {
 });
 
 it("says which field of the use is not read: an age of five hours had passed as a fresh bath", () => {
-  expect(checkBrew(hutBrew, { "age/h": 5 } as any)[0]).toEqual({
+  expect(checkBrew(hutBrew, { "age/h": 5 } as any)[0]).toMatchObject({
     code: "unknown-field",
     severity: "warn",
-    message: 'The field "age/h" is not read.',
     path: "/age~1h",
   });
   expect(find(hutBrew, "unknown-field", { ageH: 1, filmIso: 100, softEmulsion: false })).toBeUndefined();

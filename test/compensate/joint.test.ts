@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { choleskyDiagonal } from "../../src/compensate/joint.js";
 import {
+  effect,
   ageFactor,
-  ageLogSd,
   agitationFactor,
   compensate,
-  dilutionLogSd,
   fitDilutionLaw,
   genericAgitationLaw,
   genericDilutionLaw,
@@ -16,8 +16,10 @@ import {
   type AgeLaw,
   type Baseline,
   type Conditions,
+  type InputError,
   type JointSpread,
   type Knowledge,
+  type Run,
 } from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
@@ -36,13 +38,17 @@ const variance = (conditions: Conditions, knowledge: Knowledge, base: Baseline =
   return (Math.log(highS / timeS) / 1.6448536269514722) ** 2;
 };
 /** All pairs uncorrelated but one. */
-const joint = (a: string, b: string, rho: number, timeS = 510): JointSpread => ({
-  timeS,
-  causes: CAUSES,
-  correlation: CAUSES.map((x) =>
+const joint = (a: string, b: string, rho: number, timeS = 510): JointSpread => {
+  const correlation = CAUSES.map((x) =>
     CAUSES.map((y) => (x === y ? 1 : (x === a && y === b) || (x === b && y === a) ? rho : 0)),
-  ),
-});
+  );
+  return {
+    baseline: { ...baseline, timeS },
+    parameters: CAUSES,
+    correlation,
+    unshared: choleskyDiagonal(correlation, CAUSES.length),
+  };
+};
 
 describe("laws that were learned together", () => {
   const runs = 5;
@@ -53,7 +59,7 @@ describe("laws that were learned together", () => {
     use: { ...genericUseLaw, runs },
     age: { kind: "slowing", perRootH: -0.1, sdPerRootH: 0.05, runs },
   };
-  const strength = { cause: "strength", value: 0.8, logSd: 0.2, basis: "own runs", sources: [] } as const;
+  const strength = { cause: "strength", value: 0.8, logSd: 0.2, basis: "own-runs", sources: [] } as const;
   // Conditions under which each number acts with the sign given: up in the cold, when thinner, when still,
   // when used, when old.
   const acts: readonly (readonly [cause: string, conditions: Conditions, sign: number])[] = [
@@ -117,7 +123,10 @@ describe("laws that were learned together", () => {
     const { cautions } = compensate(baseline, conditions, { joint: joint("baseline", "temperature", -0.9) });
     expect(cautions.map(({ code }) => code)).not.toContain("unknown-field");
     expect(
-      variance(conditions, { ...laws, joint: { timeS: 510, causes: ["baseline"], correlation: [[1]] } }),
+      variance(conditions, {
+        ...laws,
+        joint: { baseline, parameters: ["baseline"], correlation: [[1]], unshared: [1] },
+      }),
     ).toBe(variance(conditions, laws));
   });
   it("leaves out whatever no run has taught: a law put in place of a learned one, a generic one, a time and a strength as given", () => {
@@ -147,9 +156,9 @@ describe("laws that were learned together", () => {
     const dilution = { ...exact, scatterLogSd: 0.1 };
     const conditions = { dilution: "1+14" };
     const alone = variance(conditions, { dilution });
-    expect(alone).toBeCloseTo(0.01 + dilutionLogSd("1+9", "1+14", dilution) ** 2, 12);
+    expect(alone).toBeCloseTo(0.01 + effect("dilution", "1+9", "1+14", dilution).logSd ** 2, 12);
     expect(variance(conditions, { dilution, joint: joint("baseline", "dilution", -0.9) })).toBeCloseTo(
-      alone - 1.8 * 0.1 * dilutionLogSd("1+9", "1+14", exact),
+      alone - 1.8 * 0.1 * effect("dilution", "1+9", "1+14", exact).logSd,
       12,
     );
     // At an exponent of 0 the factor is 1 and tells no direction; the dilutions do. Without a spread the
@@ -159,7 +168,7 @@ describe("laws that were learned together", () => {
       ["1+4", -1],
     ] as const) {
       const flat = { kind: "power", exponent: 0, runs } as const;
-      const moved = 2 * -0.9 * 0.1 * sign * dilutionLogSd("1+9", to, flat);
+      const moved = 2 * -0.9 * 0.1 * sign * effect("dilution", "1+9", to, flat).logSd;
       expect(
         variance({ dilution: to }, { dilution: flat, joint: joint("baseline", "dilution", -0.9) }),
       ).toBeCloseTo(variance({ dilution: to }, { dilution: flat }) + moved, 12);
@@ -199,7 +208,8 @@ describe("laws that were learned together", () => {
       const base = { ...baseline, agitation: from };
       const alone = variance({ agitation: to }, { agitation }, base);
       expect(alone).toBeCloseTo(0.01 + learned ** 2 + 0.16, 5);
-      expect(variance({ agitation: to }, knowledge, base)).toBeCloseTo(alone - 1.8 * 0.1 * learned, 5);
+      const together = { ...knowledge, joint: { ...knowledge.joint, baseline: base } };
+      expect(variance({ agitation: to }, together, base)).toBeCloseTo(alone - 1.8 * 0.1 * learned, 5);
     }
   });
   // An invented workshop in a mountain hut: a table of three rows, and four negatives that came out right at
@@ -228,52 +238,76 @@ describe("laws that were learned together", () => {
       base!.sd ** 2 +
       (exponent!.sd * slope) ** 2 +
       2 * known.joint.correlation[0]![2]! * base!.sd * exponent!.sd * slope;
-    expect(factors[2]!.basis).toBe("own runs");
+    expect(factors[2]!.basis).toBe("own-runs");
     expect(sd).toBeCloseTo(Math.hypot(Math.sqrt(learned), scatter), 12);
     expect(sd).toBeCloseTo(0.0958, 4);
     expect(Math.sqrt(learned)).toBeCloseTo(0.0562, 4);
   });
   it("takes the age from 0 where the baseline is silent", () => {
     const young: Baseline = { timeS: 510, temperatureC: 20, logSd: 0.1, runs };
-    const knowledge = { ...laws, joint: joint("baseline", "age", 0.5) };
+    const knowledge = { ...laws, joint: { ...joint("baseline", "age", 0.5), baseline: young } };
     expect(variance({ ageH: 1 }, knowledge, young)).toBeCloseTo(0.01 + 0.0025 + 2 * 0.5 * 0.1 * 0.05, 12);
   });
-  it("never goes below 0", () => {
-    const sure = {
-      temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 10, runs },
-    } as const;
-    const sd = compensate(baseline, { temperatureC: 15 }, sure).factors[1]!.logSd;
-    const { timeS, lowS, highS } = compensate(
-      { ...baseline, logSd: sd },
-      { temperatureC: 15 },
-      { ...sure, joint: joint("baseline", "temperature", -1) },
-    );
-    expect([lowS / timeS, highS / timeS]).toEqual([expect.closeTo(1, 6), expect.closeTo(1, 6)]);
+  it("refuses correlations that are none: not symmetric, not of unit diagonal, not positive definite, rounded", () => {
+    const good = joint("baseline", "temperature", -0.998);
+    const refused = (correlation: unknown): unknown => {
+      try {
+        compensate(baseline, { temperatureC: 15 }, anyOf({ ...laws, joint: { ...good, correlation } }));
+      } catch (error) {
+        return (error as InputError).path;
+      }
+      return "taken";
+    };
+    const changed = (i: number, j: number, value: number): unknown =>
+      good.correlation.map((row, k) => row.map((each, l) => (k === i && l === j ? value : each)));
+    expect(refused(good.correlation)).toBe("taken");
+    expect(refused(JSON.parse(JSON.stringify(good.correlation)))).toBe("taken");
+    expect(refused([])).toBe("/knowledge/joint/correlation/0/0");
+    expect(refused(undefined)).toBe("/knowledge/joint/correlation");
+    expect(refused(changed(0, 1, 0.5))).toBe("/knowledge/joint/correlation/1/0");
+    expect(refused(changed(2, 2, 0.9))).toBe("/knowledge/joint/correlation/2/2");
+    expect(refused(changed(0, 1, 1.5))).toBe("/knowledge/joint/correlation/0/1");
+    const all = (value: (rho: number) => number): unknown =>
+      good.correlation.map((row, i) => row.map((rho, j) => (i === j ? 1 : value(rho))));
+    expect(refused(all(() => -1))).toBe("/knowledge/joint/correlation");
+    // Rounded to two digits, −0.998 would be −1 and the interval of no width.
+    expect(refused(all((rho) => Math.round(rho * 100) / 100))).toBe("/knowledge/joint/correlation");
   });
-  it("refuses a correlation that is none, and what a newer version learned", () => {
-    const none = { ...laws, joint: { timeS: 510, causes: CAUSES, correlation: [] } };
-    expect(() => compensate(baseline, { temperatureC: 15 }, none)).toThrow(
-      new TypeError("compensate: knowledge.joint must be a number, got undefined"),
-    );
-    expect(() =>
-      compensate(
-        baseline,
-        { temperatureC: 15 },
-        anyOf({ ...laws, joint: { ...none.joint, correlation: undefined } }),
-      ),
-    ).toThrow(new TypeError("compensate: knowledge.joint must be a number, got undefined"));
-    expect(() =>
-      compensate(baseline, { temperatureC: 15 }, { ...laws, joint: joint("baseline", "temperature", 1.5) }),
-    ).toThrow(new RangeError("compensate: knowledge.joint must be from -1 to 1, got 1.5"));
+  it("refuses what a newer version learned", () => {
     const start = startKnowledge({ timeS: 510, temperatureC: 20 });
     expect(compensate(start.baseline, {}, start).timeS).toBe(510);
     expect(() => compensate(start.baseline, {}, anyOf({ ...start, schema: 2 }))).toThrow(
-      new RangeError("compensate: knowledge.schema must be 1 (a newer version wrote it), got 2"),
+      new RangeError(
+        "compensate: knowledge.schema is 2, newer than version 1 that this package reads: update the package to read it",
+      ),
     );
+  });
+  it("keeps the covariance through storage and a base time that was rounded to a second, and says where it does not", () => {
+    const runs = [12, 13, 14, 15, 16].map((temperatureC) => ({
+      timeS: 510 * Math.exp(0.07 * (20 - temperatureC)),
+      temperatureC,
+      outcome: { kind: "good" },
+    })) as readonly Run[];
+    const known = learn(startKnowledge({ timeS: 510, temperatureC: 20 }), runs);
+    const width = (base: Baseline, knowledge: Knowledge): number => {
+      const { lowS, highS } = compensate(base, { temperatureC: 14 }, knowledge);
+      return Math.log(highS / lowS);
+    };
+    const exact = width(known.baseline, known);
+    const stored = JSON.parse(JSON.stringify(known)) as typeof known;
+    expect(width(stored.baseline, stored)).toBe(exact);
+    const rounded = { ...known.baseline, timeS: Math.round(known.baseline.timeS) };
+    expect(width(rounded, known)).toBeCloseTo(exact, 9);
+    const other = { ...known.baseline, timeS: known.baseline.timeS * 1.1 };
+    expect(width(other, known)).toBeGreaterThan(2 * exact);
+    const codes = (base: Baseline): readonly string[] =>
+      compensate(base, { temperatureC: 14 }, known).cautions.map(({ code }) => code);
+    expect(codes(rounded)).not.toContain("other-baseline");
+    expect(codes(other)).toContain("other-baseline");
   });
   it("says how many runs a learned base time stands on", () => {
     expect(compensate({ ...baseline, runs: 3 }, {}).factors[0]).toMatchObject({
-      basis: "own runs",
+      basis: "own-runs",
       runs: 3,
       sources: [],
     });
@@ -293,16 +327,16 @@ describe("a bath that slows with the root of its age", () => {
     expect(ageFactor(0, 0, law)).toBe(1);
   });
   it("has a spread of 0.1 for the root of an hour unless it says otherwise", () => {
-    expect(ageLogSd(law, 0, 4)).toBeCloseTo(0.2, 12);
-    expect(ageLogSd({ ...law, sdPerRootH: 0.03 }, 16, 4)).toBeCloseTo(0.06, 12);
-    expect(ageLogSd(law, 100, 25)).toBe(0);
+    expect(effect("age", 0, 4, law).logSd).toBeCloseTo(0.2, 12);
+    expect(effect("age", 16, 4, { ...law, sdPerRootH: 0.03 }).logSd).toBeCloseTo(0.06, 12);
+    expect(effect("age", 100, 25, law).logSd).toBe(0);
   });
   it("refuses by message", () => {
     expect(() => ageFactor(0, 1, { kind: "slowing", perRootH: 2 })).toThrow(
       new RangeError("ageFactor: law.perRootH must be from -1 to 1, got 2"),
     );
-    expect(() => ageLogSd({ ...law, sdPerRootH: 4 }, 0, 1)).toThrow(
-      new RangeError("ageLogSd: law.sdPerRootH must be from 0 to 3, got 4"),
+    expect(() => effect("age", 0, 1, { ...law, sdPerRootH: 4 }).logSd).toThrow(
+      new RangeError("effect: law.sdPerRootH must be from 0 to 3, got 4"),
     );
   });
 });

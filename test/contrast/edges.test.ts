@@ -1,9 +1,9 @@
 /* Room: contrast. The edges: curves that just reach, limits hit to the last bit, and fits that just do not carry. */
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   averageGradient,
   contrastIndex,
-  contrastLogSd,
   fitGrowth,
   gammaAt,
   growthFromDoubling,
@@ -58,7 +58,7 @@ describe("contrastLogSd", () => {
       appearanceS: 30,
       sd: { gammaInfinity: 1000, ratePerS: 100, appearanceS: 1e6 },
     };
-    expect(contrastLogSd(law, 0.6, 0.6)).toBe(0);
+    expect(effect("contrast", 0.6, 0.6, law).logSd).toBe(0);
   });
 });
 
@@ -71,7 +71,7 @@ describe("fitGrowth", () => {
     // is; D = (1 − f1)·t2·f2 − (1 − f2)·t1·f1 = −4.7 s.
     const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 };
     const pointsGoodTo = (sd: number) =>
-      [1250, 1500].map((timeS) => ({ timeS, gamma: gammaAt(law, timeS), sd }));
+      [1250, 1500].map((timeS) => ({ timeS, gamma: gammaAt(timeS, law), sd }));
     expect(() => fitGrowth(pointsGoodTo(0.02), { appearanceS: 0 })).toThrow(
       new RangeError(
         "fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself",

@@ -13,7 +13,7 @@ import {
 const anyOf = (value: unknown): any => value;
 const truth: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
 const pointsAt = (times: readonly number[], law = truth): readonly GrowthPoint[] =>
-  times.map((timeS) => ({ timeS, gamma: gammaAt(law, timeS) }));
+  times.map((timeS) => ({ timeS, gamma: gammaAt(timeS, law) }));
 const far = pointsAt([90, 180, 300, 600, 900]);
 
 /* NIST/ITL Statistical Reference Datasets, nonlinear regression, Misra1a (D. Misra, dental research, 1978): y = b1(1 − exp(−b2 x)). */
@@ -123,8 +123,8 @@ describe("fitGrowth", () => {
   it("takes a fall that the points' errors allow, near the limit, and none beyond them", () => {
     // 0.02 down between errors of 0.008 and 0.006, which make 0.01 of the difference: twice that is the end.
     const near = (fall: number): readonly GrowthPoint[] => [
-      { timeS: 90, gamma: gammaAt(truth, 90), sd: 0.01 },
-      { timeS: 300, gamma: gammaAt(truth, 300), sd: 0.01 },
+      { timeS: 90, gamma: gammaAt(90, truth), sd: 0.01 },
+      { timeS: 300, gamma: gammaAt(300, truth), sd: 0.01 },
       { timeS: 1500, gamma: 1.41, sd: 0.008 },
       { timeS: 1800, gamma: 1.41 - fall, sd: 0.006 },
     ];
@@ -283,13 +283,13 @@ describe("growthFromDoubling", () => {
   it("counts both times from the time of appearance", () => {
     const law = growthFromDoubling({
       timeS: 270,
-      gamma: gammaAt(truth, 300),
-      gammaAtDouble: gammaAt(truth, 570),
+      gamma: gammaAt(300, truth),
+      gammaAtDouble: gammaAt(570, truth),
       appearanceS: 30,
     });
     expect(law.gammaInfinity).toBeCloseTo(1.4, 12);
     expect(law.ratePerS).toBeCloseTo(0.004, 12);
-    expect(timeForGamma(law, 1)).toBeCloseTo(timeForGamma(truth, 1), 9);
+    expect(timeForGamma(1, law)).toBeCloseTo(timeForGamma(1, truth), 9);
   });
   it("refuses pairs that no growth law fits", () => {
     const good = { timeS: 300, gamma: 0.6, gammaAtDouble: 0.9 };

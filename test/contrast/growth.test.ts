@@ -12,24 +12,24 @@ describe("gammaAt and timeForGamma against print", () => {
     ({ gammaInfinity, perMinute, gammas }) => {
       const printed: GrowthLaw = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
       for (const [minutes, gamma] of Object.entries(gammas)) {
-        expect(Math.abs(gammaAt(printed, Number(minutes) * 60) - gamma)).toBeLessThanOrEqual(0.0005 + 1e-12);
+        expect(Math.abs(gammaAt(Number(minutes) * 60, printed) - gamma)).toBeLessThanOrEqual(0.0005 + 1e-12);
       }
     },
   );
   it("the definition: dγ/dt = K(γ∞ − γ), Mees, Zeitentwicklung, 1911, pp. 167 and 170", () => {
     for (const t of [31, 100, 300, 1000]) {
-      const slope = (gammaAt(law, t + 0.01) - gammaAt(law, t - 0.01)) / 0.02;
-      expect(slope / (law.ratePerS * (law.gammaInfinity - gammaAt(law, t)))).toBeCloseTo(1, 6);
+      const slope = (gammaAt(t + 0.01, law) - gammaAt(t - 0.01, law)) / 0.02;
+      expect(slope / (law.ratePerS * (law.gammaInfinity - gammaAt(t, law)))).toBeCloseTo(1, 6);
     }
   });
 });
 
 describe("gammaAt", () => {
   it("is 0 until the time of appearance and nears the limit", () => {
-    expect(gammaAt(law, 0)).toBe(0);
-    expect(gammaAt(law, 30)).toBe(0);
-    expect(gammaAt(law, 30.001)).toBeGreaterThan(0);
-    expect(gammaAt(law, 1e7)).toBe(1.4);
+    expect(gammaAt(0, law)).toBe(0);
+    expect(gammaAt(30, law)).toBe(0);
+    expect(gammaAt(30.001, law)).toBeGreaterThan(0);
+    expect(gammaAt(1e7, law)).toBe(1.4);
   });
 });
 
@@ -49,16 +49,16 @@ describe("genericGrowthLaw", () => {
 
 describe("timeForGamma", () => {
   it("inverts gammaAt", () => {
-    for (const t of [30, 30.5, 60, 480, 1500]) expect(timeForGamma(law, gammaAt(law, t))).toBeCloseTo(t, 8);
-    expect(timeForGamma(law, 0)).toBe(30);
+    for (const t of [30, 30.5, 60, 480, 1500]) expect(timeForGamma(gammaAt(t, law), law)).toBeCloseTo(t, 8);
+    expect(timeForGamma(0, law)).toBe(30);
   });
   it("says that a gradient at or above the limit cannot be reached", () => {
     const error = (gamma: string): RangeError =>
       new RangeError(
         `timeForGamma: gamma must be below gammaInfinity (1.4), which no time reaches, got ${gamma}`,
       );
-    expect(() => timeForGamma(law, 1.4)).toThrow(error("1.4"));
-    expect(() => timeForGamma(law, 1.5)).toThrow(error("1.5"));
+    expect(() => timeForGamma(1.4, law)).toThrow(error("1.4"));
+    expect(() => timeForGamma(1.5, law)).toThrow(error("1.5"));
   });
 });
 
@@ -84,20 +84,20 @@ describe("both refuse", () => {
   ])("law %j", (wrong, error) => {
     const named = (name: string): Error =>
       new (error.constructor as ErrorConstructor)(error.message.replace("NAME", name));
-    expect(() => gammaAt(anyOf(wrong), 60)).toThrow(named("gammaAt"));
-    expect(() => timeForGamma(anyOf(wrong), 0.5)).toThrow(named("timeForGamma"));
+    expect(() => gammaAt(60, anyOf(wrong))).toThrow(named("gammaAt"));
+    expect(() => timeForGamma(0.5, anyOf(wrong))).toThrow(named("timeForGamma"));
   });
   it("values", () => {
-    expect(() => gammaAt(law, -1)).toThrow(
+    expect(() => gammaAt(-1, law)).toThrow(
       new RangeError("gammaAt: timeS must be from 0 to 10000000 s, got -1"),
     );
-    expect(() => gammaAt(law, anyOf("60"))).toThrow(
+    expect(() => gammaAt(anyOf("60"), law)).toThrow(
       new TypeError('gammaAt: timeS must be a number, got "60"'),
     );
-    expect(() => timeForGamma(law, -0.1)).toThrow(
+    expect(() => timeForGamma(-0.1, law)).toThrow(
       new RangeError("timeForGamma: gamma must be from 0 to 1000, got -0.1"),
     );
-    expect(() => timeForGamma(law, anyOf(null))).toThrow(
+    expect(() => timeForGamma(anyOf(null), law)).toThrow(
       new TypeError("timeForGamma: gamma must be a number, got null"),
     );
   });

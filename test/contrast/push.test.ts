@@ -1,6 +1,6 @@
 /* Room: contrast. Push and pull against a maker's table and the trade's rule. */
 import { describe, expect, it } from "vitest";
-import { pushCautions, pushFactor, pushLogSd } from "../../src/index.js";
+import { effect, pushCautions, pushFactor } from "../../src/index.js";
 
 const anyOf = (value: unknown): any => value;
 
@@ -21,7 +21,9 @@ const table: readonly { readonly film: string; readonly minutes: readonly number
 
 describe("pushFactor against print", () => {
   const misses = table.flatMap(({ minutes }) =>
-    minutes.slice(1).map((one, i) => Math.log(one / minutes[0]! / pushFactor(i + 1)) / pushLogSd(i + 1)),
+    minutes
+      .slice(1)
+      .map((one, i) => Math.log(one / minutes[0]! / pushFactor(i + 1)) / effect("push", 0, i + 1).logSd),
   );
   it("keeps the maker's twelve pushed times within two standard deviations and near the middle", () => {
     expect(misses).toHaveLength(12);
@@ -35,12 +37,14 @@ describe("pushFactor against print", () => {
       [-1, 9.5 / 12],
       [Math.log2(50 / 125), 8 / 10],
     ] as const) {
-      expect(Math.abs(Math.log(ratio / pushFactor(stops)) / pushLogSd(stops))).toBeLessThan(1.645);
+      expect(Math.abs(Math.log(ratio / pushFactor(stops)) / effect("push", 0, stops).logSd)).toBeLessThan(
+        1.645,
+      );
     }
   });
   it("agrees with the rule of the zone system: N+1 1.3 to 1.5, N−1 0.7 to 0.8 (common practice), within its spread", () => {
-    expect(Math.abs(Math.log(1.4 / pushFactor(1)) / pushLogSd(1))).toBeLessThan(1.645);
-    expect(Math.abs(Math.log(0.75 / pushFactor(-1)) / pushLogSd(-1))).toBeLessThan(1.645);
+    expect(Math.abs(Math.log(1.4 / pushFactor(1)) / effect("push", 0, 1).logSd)).toBeLessThan(1.645);
+    expect(Math.abs(Math.log(0.75 / pushFactor(-1)) / effect("push", 0, -1).logSd)).toBeLessThan(1.645);
   });
 });
 
@@ -54,14 +58,14 @@ describe("pushFactor", () => {
     expect(pushFactor(-2)).toBeCloseTo(Math.exp(-0.4), 12);
   });
   it("takes a constant factor where one is given", () => {
-    expect(pushFactor(2, 1.4)).toBeCloseTo(1.96, 12);
-    expect(pushFactor(-1, 1.25)).toBeCloseTo(0.8, 12);
-    expect(pushFactor(3, 1)).toBe(1);
+    expect(pushFactor(2, { perStop: 1.4 })).toBeCloseTo(1.96, 12);
+    expect(pushFactor(-1, { perStop: 1.25 })).toBeCloseTo(0.8, 12);
+    expect(pushFactor(3, { perStop: 1 })).toBe(1);
   });
   it("has a spread that grows by the stop", () => {
-    expect(pushLogSd(0)).toBe(0);
-    expect(pushLogSd(3)).toBeCloseTo(0.27, 12);
-    expect(pushLogSd(-1)).toBeCloseTo(0.09, 12);
+    expect(effect("push", 0, 0).logSd).toBe(0);
+    expect(effect("push", 0, 3).logSd).toBeCloseTo(0.27, 12);
+    expect(effect("push", 0, -1).logSd).toBeCloseTo(0.09, 12);
   });
   it("refuses what cannot be", () => {
     expect(() => pushFactor(-3.5)).toThrow(
@@ -70,14 +74,14 @@ describe("pushFactor", () => {
     expect(() => pushFactor(6)).toThrow(
       new RangeError("pushFactor: stops must be from -3 to 5 stops, got 6"),
     );
-    expect(() => pushFactor(1, 0.8)).toThrow(
-      new RangeError("pushFactor: perStop must be from 1 to 3, got 0.8"),
+    expect(() => pushFactor(1, { perStop: 0.8 })).toThrow(
+      new RangeError("pushFactor: law.perStop must be from 1 to 3, got 0.8"),
     );
-    expect(() => pushFactor(1, anyOf("2"))).toThrow(
-      new TypeError('pushFactor: perStop must be a number, got "2"'),
+    expect(() => pushFactor(1, { perStop: anyOf("2") })).toThrow(
+      new TypeError('pushFactor: law.perStop must be a number, got "2"'),
     );
-    expect(() => pushLogSd(NaN)).toThrow(
-      new RangeError("pushLogSd: stops must be from -3 to 5 stops, got NaN"),
+    expect(() => effect("push", 0, NaN).logSd).toThrow(
+      new RangeError("effect: to must be from -3 to 5 stops, got NaN"),
     );
     expect(() => pushCautions(9)).toThrow(
       new RangeError("pushCautions: stops must be from -3 to 5 stops, got 9"),

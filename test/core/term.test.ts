@@ -10,8 +10,8 @@ describe("basisOf", () => {
     expect(basisOf({})).toBe("given");
     expect(basisOf({ published: true, sources: [] })).toBe("handbook");
     expect(basisOf({ sources: ["a notebook"] })).toBe("given");
-    expect(basisOf({ published: true, runs: 3 })).toBe("own runs");
-    expect(basisOf({ sources: ["a book"], runs: 3 })).toBe("own runs");
+    expect(basisOf({ published: true, runs: 3 })).toBe("own-runs");
+    expect(basisOf({ sources: ["a book"], runs: 3 })).toBe("own-runs");
     expect(basisOf({ runs: 0 })).toBe("default");
   });
 });

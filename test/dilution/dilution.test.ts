@@ -2,8 +2,8 @@ import { fc, test } from "../property.js";
 import { Decimal } from "decimal.js";
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   dilutionFactor,
-  dilutionLogSd,
   fitDilutionLaw,
   formatDilution,
   genericDilutionLaw,
@@ -313,14 +313,20 @@ describe("dilutionFactor", () => {
 
 describe("dilutionLogSd", () => {
   it("grows with the step in ln c", () => {
-    expect(dilutionLogSd("1+1", "1+3", genericDilutionLaw)).toBeCloseTo(0.32 * Math.LN2, 12);
-    expect(dilutionLogSd("1+3", "1+1", genericDilutionLaw)).toBeCloseTo(0.32 * Math.LN2, 12);
-    expect(dilutionLogSd("1+1", "1+3", { kind: "power", exponent: 1 })).toBeCloseTo(0.15 * Math.LN2, 12);
-    expect(dilutionLogSd("1+1", "2+2", genericDilutionLaw)).toBe(0);
+    expect(effect("dilution", "1+1", "1+3", genericDilutionLaw).logSd).toBeCloseTo(0.32 * Math.LN2, 12);
+    expect(effect("dilution", "1+3", "1+1", genericDilutionLaw).logSd).toBeCloseTo(0.32 * Math.LN2, 12);
+    expect(effect("dilution", "1+1", "1+3", { kind: "power", exponent: 1 }).logSd).toBeCloseTo(
+      0.15 * Math.LN2,
+      12,
+    );
+    expect(effect("dilution", "1+1", "2+2", genericDilutionLaw).logSd).toBe(0);
     const scattered: DilutionLaw = { kind: "power", exponent: 1, sd: 0, scatterLogSd: 0.1 };
-    expect(dilutionLogSd("1+1", "1+3", scattered)).toBeCloseTo(0.1, 12);
-    expect(dilutionLogSd("1+1", "1+7", scattered)).toBeCloseTo(0.1, 12);
-    expect(dilutionLogSd("1+1", "1+1.5", scattered)).toBeCloseTo((0.1 * Math.log(1.25)) / Math.LN2, 12);
+    expect(effect("dilution", "1+1", "1+3", scattered).logSd).toBeCloseTo(0.1, 12);
+    expect(effect("dilution", "1+1", "1+7", scattered).logSd).toBeCloseTo(0.1, 12);
+    expect(effect("dilution", "1+1", "1+1.5", scattered).logSd).toBeCloseTo(
+      (0.1 * Math.log(1.25)) / Math.LN2,
+      12,
+    );
   });
   it("is the rounding of the rows inside a table, and wider outside", () => {
     const law: DilutionLaw = {
@@ -335,22 +341,22 @@ describe("dilutionLogSd", () => {
     const rounding = 0.025 * Math.SQRT2;
     const away = (way: number): number => Math.hypot((rounding * (Math.LN2 + way)) / Math.LN2, 0.32 * way);
     const near = (step: number): number => Math.hypot((rounding * step) / Math.LN2, 0.32 * step);
-    expect(dilutionLogSd("1+4", "1+9", law)).toBeCloseTo(rounding, 12);
-    expect(dilutionLogSd("1+5", "1+6", law)).toBeCloseTo(near(Math.log(7 / 6)), 12);
-    expect(dilutionLogSd("1+9", "1+9.001", law)).toBeLessThan(1e-4);
-    expect(dilutionLogSd("1+4", "1+6", law)).toBeCloseTo(near(Math.log(7 / 5)), 12);
-    expect(dilutionLogSd("1+4", "1+19", law)).toBeCloseTo(away(Math.LN2), 12);
-    expect(dilutionLogSd("1+9", "1+1", law)).toBeCloseTo(away(Math.log(2.5)), 12);
+    expect(effect("dilution", "1+4", "1+9", law).logSd).toBeCloseTo(rounding, 12);
+    expect(effect("dilution", "1+5", "1+6", law).logSd).toBeCloseTo(near(Math.log(7 / 6)), 12);
+    expect(effect("dilution", "1+9", "1+9.001", law).logSd).toBeLessThan(1e-4);
+    expect(effect("dilution", "1+4", "1+6", law).logSd).toBeCloseTo(near(Math.log(7 / 5)), 12);
+    expect(effect("dilution", "1+4", "1+19", law).logSd).toBeCloseTo(away(Math.LN2), 12);
+    expect(effect("dilution", "1+9", "1+1", law).logSd).toBeCloseTo(away(Math.log(2.5)), 12);
   });
   it("names itself in its errors", () => {
-    expect(() => dilutionLogSd("1:1", "1+1", genericDilutionLaw)).toThrow(
-      'dilutionLogSd: from "1:1" is ambiguous',
+    expect(() => effect("dilution", "1:1", "1+1", genericDilutionLaw).logSd).toThrow(
+      'effect: from "1:1" is ambiguous',
     );
-    expect(() => dilutionLogSd("1+1", "1:1", genericDilutionLaw)).toThrow(
-      'dilutionLogSd: to "1:1" is ambiguous',
+    expect(() => effect("dilution", "1+1", "1:1", genericDilutionLaw).logSd).toThrow(
+      'effect: to "1:1" is ambiguous',
     );
-    expect(() => dilutionLogSd("1+1", "1+1", anyOf(1))).toThrow(
-      "dilutionLogSd: law must be an object, got 1",
+    expect(() => effect("dilution", "1+1", "1+1", anyOf(1)).logSd).toThrow(
+      "effect: law must be an object, got 1",
     );
   });
 });

@@ -1,13 +1,7 @@
 /* Room: dilution. Parts that nearly sum, tables at their steepest, spreads outside a table, and whose law it is. */
 import { describe, expect, it } from "vitest";
 import { basisOf } from "../../src/core/term.js";
-import {
-  dilutionFactor,
-  dilutionLogSd,
-  fitDilutionLaw,
-  handbookDilutionLaw,
-  mixVolumes,
-} from "../../src/index.js";
+import { effect, dilutionFactor, fitDilutionLaw, handbookDilutionLaw, mixVolumes } from "../../src/index.js";
 
 describe("stocks", () => {
   it("must sum to the stock to a part in a thousand million, however small the parts", () => {
@@ -34,7 +28,7 @@ describe("a table", () => {
       { dilution: "1+1", timeS: 300 },
       { dilution: "1+3", timeS: 600 },
     ];
-    expect(dilutionLogSd("stock", "1+7", { kind: "table", rows })).toBeCloseTo(
+    expect(effect("dilution", "stock", "1+7", { kind: "table", rows }).logSd).toBeCloseTo(
       Math.hypot(0.025 * Math.SQRT2 * 3, 0.32 * 2 * Math.LN2),
       12,
     );

@@ -51,7 +51,7 @@ describe("the blocks of the pages pass a strict compiler as they are pasted", ()
 
   it("one that does not is named", { timeout: 60_000 }, () => {
     const wrong =
-      'import { temperatureFactor } from "darkroom-kinetics";\nconst law = { kind: "coefficient", ratio: 2, intervalC: 10 };\ntemperatureFactor(law, 20, 30);';
+      'import { temperatureFactor } from "darkroom-kinetics";\nconst law = { kind: "coefficient", ratio: 2, intervalC: 10 };\ntemperatureFactor(20, 30, law);';
     const found = complaints([
       { where: "here", code: wrong },
       { where: "there", code: "learn;" },

@@ -37,18 +37,21 @@ describe("newtonDrift", () => {
     };
     const good = { startC: 24, ambientC: 14, timeConstantS: 1800 };
     refuses(null, new TypeError("newtonDrift: drift must be an object, got null"));
-    refuses({ ...good, startC: -1 }, new RangeError("newtonDrift: startC must be from 0 to 100 °C, got -1"));
+    refuses(
+      { ...good, startC: -1 },
+      new RangeError("newtonDrift: drift.startC must be from 0 to 100 °C, got -1"),
+    );
     refuses(
       { ...good, ambientC: -51 },
-      new RangeError("newtonDrift: ambientC must be from -50 to 100 °C, got -51"),
+      new RangeError("newtonDrift: drift.ambientC must be from -50 to 100 °C, got -51"),
     );
     refuses(
       { ...good, timeConstantS: 0 },
-      new RangeError("newtonDrift: timeConstantS must be above 0 and at most 10000000 s, got 0"),
+      new RangeError("newtonDrift: drift.timeConstantS must be above 0 and at most 10000000 s, got 0"),
     );
     refuses(
       { ...good, timeConstantS: "1" },
-      new TypeError('newtonDrift: timeConstantS must be a number, got "1"'),
+      new TypeError('newtonDrift: drift.timeConstantS must be a number, got "1"'),
     );
     expect(() => cooling(-1)).toThrow(
       new RangeError("newtonDrift: timeS must be from 0 to 10000000 s, got -1"),
@@ -62,17 +65,17 @@ describe("newtonDrift", () => {
 describe("developUntil", () => {
   it("is the factor's time in a steady bath", () => {
     const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 14 });
-    expect(until / (480 * temperatureFactor(law, 20, 14))).toBeCloseTo(1, 10);
+    expect(until / (480 * temperatureFactor(20, 14, law))).toBeCloseTo(1, 10);
   });
   it("gives back what an independent integrator counted, to 1e-9", () => {
-    const rate = rateFunction(law, 20);
+    const rate = rateFunction(20, law);
     const done = odexIntegral((t) => rate(cooling(t)), 0, 700);
     expect(
       Math.abs(developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling }) / 700 - 1),
     ).toBeLessThan(1e-9);
   });
   it("counts from a later moment on the same clock", () => {
-    const rate = rateFunction(law, 20);
+    const rate = rateFunction(20, law);
     const done = odexIntegral((t) => rate(cooling(t)), 250, 700);
     expect(
       Math.abs(
@@ -83,7 +86,7 @@ describe("developUntil", () => {
   });
   it("sees a corner and a step in the forecast", () => {
     const step = (t: number): number => (t < 123.4 ? 20 : 14);
-    const expected = 123.4 + (480 - 123.4) * temperatureFactor(law, 20, 14);
+    const expected = 123.4 + (480 - 123.4) * temperatureFactor(20, 14, law);
     expect(
       Math.abs(developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: step }) / expected - 1),
     ).toBeLessThan(1e-9);
@@ -94,7 +97,7 @@ describe("developUntil", () => {
       { timeS: 900, temperatureC: 18 },
     ];
     const until = developUntil({
-      equivalentS: equivalentTime(log, law, 20),
+      equivalentS: equivalentTime(log, 20, law),
       referenceC: 20,
       law,
       temperatureAt: corner,

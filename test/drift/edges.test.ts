@@ -23,8 +23,8 @@ describe("the longest clock time", () => {
           { timeS: 0, temperatureC: 20 },
           { timeS: 1e7, temperatureC: 20 },
         ],
-        law,
         20,
+        law,
       ),
     ).toBe(1e7);
   });

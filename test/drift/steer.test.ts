@@ -38,7 +38,7 @@ const compound: OwnUse = { ...linear, growth: "compound" };
 describe("remainingTime", () => {
   it("is what the readings leave of the target, at the forecast's pace", () => {
     const answer = remainingTime(ask);
-    const doneS = equivalentTime(log, law, 20);
+    const doneS = equivalentTime(log, 20, law);
     expect(answer.doneS).toBe(doneS);
     expect(answer.fraction).toBe(doneS / 480);
     const until = developUntil({
@@ -53,10 +53,10 @@ describe("remainingTime", () => {
   });
   it("holds the last reading where there is no forecast", () => {
     const { doneS, remainingS } = remainingTime({ targetS: 480, referenceC: 20, law, log });
-    expect(remainingS).toBeCloseTo((480 - doneS) * temperatureFactor(law, 20, 18.5), 7);
+    expect(remainingS).toBeCloseTo((480 - doneS) * temperatureFactor(20, 18.5, law), 7);
   });
   it("is 0 at the target and beyond, and says stop beyond", () => {
-    const doneS = equivalentTime(log, law, 20);
+    const doneS = equivalentTime(log, 20, law);
     expect(remainingTime({ ...ask, targetS: doneS })).toEqual({
       remainingS: 0,
       doneS,
@@ -138,7 +138,7 @@ describe("remainingTime", () => {
       const answer = remainingTime({ ...ask, temperatureAt: () => 20, ownUse });
       // The share done, s, from its own equation ds/dt = rate/(slowing at s)/target, by the independent
       // integrator.
-      const worked = equivalentTime(log, law, 20);
+      const worked = equivalentTime(log, 20, law);
       const slowing = (s: number): number => (ownUse.growth === "linear" ? 1 + 0.4 * s : 1.1 ** (4 * s));
       expect(odexIntegral(slowing, 0, answer.fraction) * 480).toBeCloseTo(worked, 8);
       expect(answer.doneS).toBeCloseTo(480 * answer.fraction, 10);
@@ -175,7 +175,7 @@ describe("startTemperatureFor", () => {
   const work = (startC: number, asked: StartTemperatureOptions): number => {
     const drift = newtonDrift({ startC, ambientC: asked.ambientC, timeConstantS: asked.timeConstantS });
     return odexIntegral(
-      (t) => 1 / temperatureFactor(asked.law, asked.targetC, drift(Math.min(t, 1e7))),
+      (t) => 1 / temperatureFactor(asked.targetC, drift(Math.min(t, 1e7)), asked.law!),
       0,
       asked.timeS,
     );

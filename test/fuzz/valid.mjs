@@ -175,7 +175,7 @@ const strength = record({
   cause: oneOf("strength"),
   value: above0(100),
   logSd: within(0, 2),
-  basis: oneOf("given", "default", "own runs"),
+  basis: oneOf("given", "default", "own-runs"),
   sources: oneOf([], ["a note"]),
 });
 const places = { dilution, agitation, usedCm2PerL: used, ageH };
@@ -546,7 +546,7 @@ export const valid = {
     ],
   ),
   // drift
-  equivalentTime: args([log, temperatureLaw, bath]),
+  equivalentTime: args([log, bath], [temperatureLaw]),
   newtonDrift: args([drift]),
   fitDrift: args([cooling], [record({ ambientC: within(-20, 60) }, [])]),
   logCautions: args([log]),
@@ -564,13 +564,13 @@ export const valid = {
         fromS: within(0, 1000),
         ownUse,
       },
-      ["equivalentS", "referenceC", "law", "temperatureAt"],
+      ["equivalentS", "referenceC", "temperatureAt"],
     ),
   ]),
   remainingTime: args([
     record(
       { targetS: above0(1e5), referenceC: bath, law: temperatureLaw, log, temperatureAt: forecast, ownUse },
-      ["targetS", "referenceC", "law", "log"],
+      ["targetS", "referenceC", "log"],
     ),
   ]),
   startTemperatureFor: args([

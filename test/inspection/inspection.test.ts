@@ -119,7 +119,7 @@ describe("printed examples of factor and appearance", () => {
     const perDegree = Math.log10(70 / 25) / 12;
     expect(perDegree).toBeCloseTo(0.037, 3);
     const law = { kind: "coefficient", ratio: 10 ** (10 * perDegree), intervalC: 10 } as const;
-    expect(25 * temperatureFactor(law, 20, 8)).toBeCloseTo(70, 9);
+    expect(25 * temperatureFactor(20, 8, law)).toBeCloseTo(70, 9);
     const cold = compensate({ timeS: 25 * 14, temperatureC: 20 }, { temperatureC: 8 }, { temperature: law });
     expect(cold.timeS).toBeCloseTo(timeFromAppearance({ appearanceS: 70, factor: 14 }), 8);
   });

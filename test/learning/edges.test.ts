@@ -208,8 +208,8 @@ describe("the fit", () => {
 
 describe("advice at its limits", () => {
   const numbers = (one: Partial<Parameter>, other: Partial<Parameter>): readonly Parameter[] => [
-    { cause: "temperature", value: 70, sd: 1, priorSd: 10, runs: 3, ...one },
-    { cause: "age", value: 0, sd: 0.01, priorSd: 0.1, runs: 3, ...other },
+    { parameter: "temperature", cause: "temperature", value: 70, sd: 1, priorSd: 10, runs: 3, ...one },
+    { parameter: "age", cause: "age", value: 0, sd: 0.01, priorSd: 0.1, runs: 3, ...other },
   ];
   /** The advice for two runs whose slopes, of one length, have the correlation rho. */
   const codes = (parameters: readonly Parameter[], rho: number, scatter = 1): string[] => {
@@ -219,10 +219,7 @@ describe("advice at its limits", () => {
     ];
     return adviceOn(
       parameters,
-      [
-        [60, 10],
-        [0, 0.1],
-      ],
+      [{ value: 60 }, { value: 0 }],
       { variances: [0.25, 0.25], scatter },
       readings,
       [],
@@ -251,10 +248,7 @@ describe("advice at its limits", () => {
     const told = (vague: number) =>
       adviceOn(
         open,
-        [
-          [60, 10],
-          [0, 0.1],
-        ],
+        [{ value: 60 }, { value: 0 }],
         { variances: [0.01, vague], scatter: 1 },
         readings,
         [],
@@ -302,10 +296,12 @@ describe("what storage may have lost or spoilt", () => {
       joint: brewed.joint,
       advice: "none",
     };
-    expect(predict(anyOf(spoilt), { strength })).toEqual(predict(brewed, { strength }));
-    expect(predict(brewed, { strength }).timeS).not.toBe(
-      compensate(brewed.baseline, { strength }, brewed).timeS,
+    const answer = predict(anyOf(spoilt), { strength });
+    expect(answer).toMatchObject({ ...predict(brewed, { strength }), cautions: expect.any(Array) });
+    expect(answer.cautions.filter(({ code }) => code === "stored-differs").map(({ path }) => path)).toEqual(
+      expect.arrayContaining(["/knowledge/parameters", "/knowledge/scatter", "/knowledge/setAside"]),
     );
+    expect(predict(brewed, { strength }).timeS).toBe(compensate(brewed.baseline, { strength }, brewed).timeS);
     const without = { schema: 1, prior: brewed.prior, runs: brewed.runs };
     for (const knowledge of [spoilt, without]) {
       expect(nextTest(anyOf(knowledge), [{}, { temperatureC: 16 }], { temperatureC: 15 })).toEqual(

@@ -88,7 +88,7 @@ describe("startKnowledge", () => {
     expect(start.baseline.runs).toBeUndefined();
     expect(start.prior).toEqual({ baseline, baseLogSd: 0.2, laws: {}, noise: "estimated" });
     expect(start.joint.correlation).toEqual(
-      start.joint.causes.map((_, i) => start.joint.causes.map((__, j) => Number(i === j))),
+      start.joint.parameters.map((_, i) => start.joint.parameters.map((__, j) => Number(i === j))),
     );
   });
   it("predicts as compensate does with no knowledge, but for the spread of the starting time", () => {
@@ -292,12 +292,12 @@ describe("learn", () => {
     const answer = compensate(known.baseline, conditions, known);
     expect(answer).toEqual(predict(known, conditions));
     expect(answer.factors.map(({ cause, basis, runs }) => [cause, basis, runs])).toEqual([
-      ["baseline", "own runs", 4],
-      ["temperature", "own runs", 2],
-      ["dilution", "own runs", 1],
-      ["agitation", "own runs", 1],
+      ["baseline", "own-runs", 4],
+      ["temperature", "own-runs", 2],
+      ["dilution", "own-runs", 1],
+      ["agitation", "own-runs", 1],
       ["use", "default", 0],
-      ["age", "own runs", 1],
+      ["age", "own-runs", 1],
     ]);
     expect(answer.cautions.map(({ code }) => code)).not.toContain("unknown-field");
   });
@@ -335,7 +335,7 @@ describe("learn", () => {
     const answer = predict(known, { strength });
     const row = answer.factors.at(-1)!;
     expect(answer.timeS).toBeCloseTo(510 * 1.5, 0);
-    expect(row).toMatchObject({ cause: "strength", basis: "own runs", runs: 1, sources: ["spoons"] });
+    expect(row).toMatchObject({ cause: "strength", basis: "own-runs", runs: 1, sources: ["spoons"] });
     expect(row.value).toBeCloseTo(1.5, 2);
     expect(row.logSd).toBeCloseTo(0.3 * parameter(known, "strength").sd, 12);
     expect(logSd(known, { strength })).toBeLessThan(0.011);
@@ -758,7 +758,7 @@ describe("numbers at their limits", () => {
       used,
       ["1", "2"].map((id) => good(300, 20, { usedCm2PerL: 8000, id })),
     );
-    expect(known.use).toMatchObject({ increase: 1e-9 });
+    expect(known.use).toMatchObject({ increase: 0 });
     for (const usedCm2PerL of [0, 6000]) {
       const { timeS, highS } = predict(known, { usedCm2PerL });
       const [test] = nextTest(known, [{ outcomeLogSd: 3 }], { usedCm2PerL });
@@ -849,11 +849,11 @@ describe("laws of learning", () => {
   it("the answer follows the truth once there are many runs", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 80 } as const;
     const runs = Array.from({ length: 40 }, (_, i) =>
-      good(600 * temperatureFactor(law, 20, 10 + i / 2) * (i % 2 ? 1.03 : 1 / 1.03), 10 + i / 2),
+      good(600 * temperatureFactor(20, 10 + i / 2, law) * (i % 2 ? 1.03 : 1 / 1.03), 10 + i / 2),
     );
     const known = learn(start, runs);
     expect(parameter(known, "temperature").value).toBeCloseTo(80, -1);
-    expect(predict(known, { temperatureC: 12 }).timeS / (600 * temperatureFactor(law, 20, 12))).toBeCloseTo(
+    expect(predict(known, { temperatureC: 12 }).timeS / (600 * temperatureFactor(20, 12, law))).toBeCloseTo(
       1,
       1,
     );
@@ -917,27 +917,29 @@ describe("refusals", () => {
         startKnowledge(baseline, {
           laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 300 } },
         }),
-      range("startKnowledge: law.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 300"),
+      range(
+        "startKnowledge: laws.temperature.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 300",
+      ),
     );
     refused(
       () => startKnowledge(baseline, { laws: { dilution: { kind: "power", exponent: 4 } } }),
-      range("startKnowledge: law.exponent must be from 0 to 3, got 4"),
+      range("startKnowledge: laws.dilution.exponent must be from 0 to 3, got 4"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { agitation: { staleLoss: 2, staleTimeS: 75 } } }),
-      range("startKnowledge: agitation.law.staleLoss must be from 0 to 0.99, got 2"),
+      range("startKnowledge: laws.agitation.staleLoss must be from 0 to 0.99, got 2"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, increase: -1 } } }),
-      range("startKnowledge: use.law.increase must be from 0 to 10, got -1"),
+      range("startKnowledge: laws.use.increase must be from 0 to 10, got -1"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, capacityCm2PerL: -5 } } }),
-      range("startKnowledge: use.law.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5"),
+      range("startKnowledge: laws.use.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: anyOf({ ...genericUseLaw, shape: null }) } }),
-      type("startKnowledge: use.law.shape must be a number, got null"),
+      type("startKnowledge: laws.use.shape must be a number, got null"),
     );
     refused(
       () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
@@ -1045,11 +1047,11 @@ describe("refusals", () => {
     );
     refused(
       () => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { dilution: "1+9" })]),
-      type("learn: runs[0].dilution needs a baseline.dilution: what was it for the known time?"),
+      type("learn: runs[0].dilution needs baseline.dilution: what was it for the known time?"),
     );
     refused(
       () => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { agitation: "stand" })]),
-      type("learn: runs[0].agitation needs a baseline.agitation: what was it for the known time?"),
+      type("learn: runs[0].agitation needs baseline.agitation: what was it for the known time?"),
     );
   });
   it("learn: outcomes", () => {
@@ -1130,11 +1132,13 @@ describe("refusals", () => {
     refused(() => learn(anyOf({}), []), type("learn: knowledge.schema must be a number, got undefined"));
     refused(
       () => predict(anyOf({ ...start, schema: 2 }), {}),
-      range("predict: knowledge.schema must be 1 (a newer version wrote it), got 2"),
+      range(
+        "predict: knowledge.schema is 2, newer than version 1 that this package reads: update the package to read it",
+      ),
     );
     refused(
       () => predict(anyOf({ ...start, schema: 0 }), {}),
-      range("predict: knowledge.schema must be from 1 to 1, got 0"),
+      range("predict: knowledge.schema must be 1, got 0"),
     );
     refused(
       () => learn(anyOf({ ...start, prior: undefined }), []),
@@ -1155,7 +1159,9 @@ describe("refusals", () => {
     refused(() => predict(start, anyOf(7)), type("predict: conditions must be an object, got 7"));
     refused(
       () => tidyRuns(anyOf({ schema: 3 })),
-      range("tidyRuns: knowledge.schema must be 1 (a newer version wrote it), got 3"),
+      range(
+        "tidyRuns: knowledge.schema is 3, newer than version 1 that this package reads: update the package to read it",
+      ),
     );
     refused(() => mergeKnowledge(anyOf(1), start), type("mergeKnowledge: a must be an object, got 1"));
     refused(() => mergeKnowledge(start, anyOf(1)), type("mergeKnowledge: b must be an object, got 1"));
@@ -1178,15 +1184,11 @@ describe("refusals", () => {
       timeS: 510,
     });
     expect(mergeKnowledge(start, shuffled)).toEqual(start);
+    // What was spoilt in storage is worked out again, and says so.
     const broken = { ...start, joint: { ...start.joint, correlation: [] } };
-    refused(
-      () => predict(anyOf(broken), {}),
-      type("compensate: knowledge.joint must be a number, got undefined"),
+    expect(predict(anyOf(broken), {}).highS).toBe(predict(start, {}).highS);
+    expect(predict(anyOf(broken), {}).cautions).toContainEqual(
+      expect.objectContaining({ code: "stored-differs", path: "/knowledge/joint" }),
     );
-    const past = {
-      ...start,
-      joint: { ...start.joint, correlation: start.joint.correlation.map((row) => row.map(() => 2)) },
-    };
-    refused(() => predict(past, {}), range("compensate: knowledge.joint must be from -1 to 1, got 2"));
   });
 });

@@ -215,7 +215,9 @@ describe("nextTest", () => {
       range("nextTest: knowledge.baseline.timeS must be above 0 and at most 1000000 s, got 0"),
     );
     expect(() => nextTest(from({ laws: { temperature: { kind: "guess" } } }), [], {})).toThrow(
-      range('nextTest: knowledge.law.kind must be "arrhenius", "coefficient" or "table", got "guess"'),
+      range(
+        'nextTest: knowledge.laws.temperature.kind must be "arrhenius", "coefficient" or "table", got "guess"',
+      ),
     );
     expect(() => nextTest(stated, [{ agitation: "stand" }], {})).toThrow(
       range("nextTest: candidates[0] has no place in the model: stand needs a baseline that stands"),

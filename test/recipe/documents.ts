@@ -100,7 +100,7 @@ export const hutCoffee: Written = {
   },
   byInspection: true,
   notes: ["Stir until the bubbles are gone."],
-  sources: ["own runs"],
+  sources: ["own-runs"],
 };
 
 /** A stock solution. */

@@ -33,7 +33,7 @@ describe("concrete: EN 1992-1-1:2004 (Eurocode 2), annex B, equation B.10", () =
   it("gives the printed rate from 0 to 80 °C, where the equation serves, to 0.3 %", () => {
     // 13.65 stands for 4000/293 = 13.652, which is 0.2 %; 273 for 273.15 is the rest.
     for (let c = 0; c <= 80; c += 5)
-      expect(Math.abs(rateFunction(law, 20)(c) / printed(c) - 1)).toBeLessThan(0.003);
+      expect(Math.abs(rateFunction(20, law)(c) / printed(c) - 1)).toBeLessThan(0.003);
   });
   it("three days of a pour in winter: worked by the printed sum", () => {
     const days = [
@@ -44,7 +44,7 @@ describe("concrete: EN 1992-1-1:2004 (Eurocode 2), annex B, equation B.10", () =
     ] as const;
     const sumH = days.reduce((sum, [durationS, c]) => sum + (printed(c) * durationS) / HOUR, 0);
     expect(sumH).toBeCloseTo(44.8, 1);
-    expect(Math.abs(equivalentTime(held(days), law, 20) / HOUR / sumH - 1)).toBeLessThan(0.003);
+    expect(Math.abs(equivalentTime(held(days), 20, law) / HOUR / sumH - 1)).toBeLessThan(0.003);
   });
 });
 
@@ -60,7 +60,7 @@ describe("canning: F0, minutes at 121.1 °C with z = 10 °C", () => {
     [124, 1.95],
     [115, 0.245],
   ])("lethal rate at %d °C is %d", (c, rate) => {
-    expect(Math.abs(rateFunction(law, 21.1)(c - 100) - rate)).toBeLessThanOrEqual(0.0051);
+    expect(Math.abs(rateFunction(21.1, law)(c - 100) - rate)).toBeLessThanOrEqual(0.0051);
   });
   it("come-up, hold and cooling: the straight parts in closed form, z/(ln 10·slope)·(L2 − L1)", () => {
     const lethal = (c: number): number => 10 ** ((c - 121.1) / 10);
@@ -73,7 +73,7 @@ describe("canning: F0, minutes at 121.1 °C with z = 10 °C", () => {
       [22, 121.1],
       [27, 101.1],
     ].map(([minutes, c]) => ({ timeS: minutes! * 60, temperatureC: c! - 100 }));
-    expect(equivalentTime(log, law, 21.1) / 60).toBeCloseTo(expected, 10);
+    expect(equivalentTime(log, 21.1, law) / 60).toBeCloseTo(expected, 10);
     expect(expected).toBeCloseTo(15.22, 2);
   });
 });
@@ -92,7 +92,7 @@ describe("beer: pasteurisation units, minutes at 60 °C, 1.393^(T − 60)", () =
     [70, 27.5],
   ])("at %d °C: %d units a minute", (c, units) => {
     // Printed to three figures at most.
-    expect(Math.abs(rateFunction(law, 60)(c) / units - 1)).toBeLessThan(0.022);
+    expect(Math.abs(rateFunction(60, law)(c) / units - 1)).toBeLessThan(0.022);
   });
   it("the holding time for 15 units at 64 °C is four minutes", () => {
     expect(

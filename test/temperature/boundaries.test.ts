@@ -35,7 +35,7 @@ describe("laws at their limits", () => {
         { temperatureC: 11, timeS: 1 },
       ],
     } as const;
-    expect(temperatureFactor(law, 10, 11)).toBeCloseTo(1 / Math.E, 12);
+    expect(temperatureFactor(10, 11, law)).toBeCloseTo(1 / Math.E, 12);
   });
   it("the widest spread stays a spread over any interval, however its conversion rounds", () => {
     // sdRatio 1.2 × 7 is a spread of 1 per °C, so over h °C it is ratio × h, and ratio is 1.2^(h/7).

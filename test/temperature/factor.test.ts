@@ -20,30 +20,30 @@ const table: TemperatureLaw = { kind: "table", rows };
 
 describe("temperatureFactor", () => {
   it("follows a coefficient", () => {
-    expect(temperatureFactor(doubling, 20, 10)).toBeCloseTo(2, 14);
-    expect(temperatureFactor(doubling, 20, 25)).toBeCloseTo(Math.SQRT1_2, 14);
+    expect(temperatureFactor(20, 10, doubling)).toBeCloseTo(2, 14);
+    expect(temperatureFactor(20, 25, doubling)).toBeCloseTo(Math.SQRT1_2, 14);
   });
   it("follows Arrhenius", () => {
     // 50 kJ/mol between 293.15 K and 283.15 K with R = 8.314462618 J/(mol K): exp(6013.6 K × 1.20474e-4/K) =
     // 2.0637.
-    expect(temperatureFactor(arrhenius, 20, 10)).toBeCloseTo(2.0637, 4);
-    expect(Math.log(temperatureFactor(arrhenius, 20, 10)) * 8.314462618e-3).toBeCloseTo(
+    expect(temperatureFactor(20, 10, arrhenius)).toBeCloseTo(2.0637, 4);
+    expect(Math.log(temperatureFactor(20, 10, arrhenius)) * 8.314462618e-3).toBeCloseTo(
       50 * (1 / 283.15 - 1 / 293.15),
       12,
     );
   });
   it("takes the ratio of a table's own rows, in any order of rows", () => {
-    expect(temperatureFactor(table, 16, 24)).toBe(330 / 720);
-    expect(temperatureFactor(table, 24, 20)).toBe(480 / 330);
+    expect(temperatureFactor(16, 24, table)).toBe(330 / 720);
+    expect(temperatureFactor(24, 20, table)).toBe(480 / 330);
   });
   it("runs between the rows and straight on in ln t against 1/T outside", () => {
-    expect(temperatureFactor(table, 20, 18)).toBeGreaterThan(1);
-    expect(temperatureFactor(table, 20, 18)).toBeLessThan(1.5);
+    expect(temperatureFactor(20, 18, table)).toBeGreaterThan(1);
+    expect(temperatureFactor(20, 18, table)).toBeLessThan(1.5);
     const perKelvin = (a: number, b: number): number => 1 / (a + 273.15) - 1 / (b + 273.15);
     const cold = Math.log(720 / 480) / perKelvin(16, 20);
-    expect(Math.log(temperatureFactor(table, 16, 10))).toBeCloseTo(cold * perKelvin(10, 16), 12);
+    expect(Math.log(temperatureFactor(16, 10, table))).toBeCloseTo(cold * perKelvin(10, 16), 12);
     const warm = Math.log(480 / 330) / perKelvin(20, 24);
-    expect(Math.log(temperatureFactor(table, 24, 30))).toBeCloseTo(-warm * perKelvin(24, 30), 12);
+    expect(Math.log(temperatureFactor(24, 30, table))).toBeCloseTo(-warm * perKelvin(24, 30), 12);
   });
   it("is 1 on a level stretch, and with no energy", () => {
     const level: TemperatureLaw = {
@@ -53,16 +53,16 @@ describe("temperatureFactor", () => {
         { temperatureC: 22, timeS: 300 },
       ],
     };
-    expect(temperatureFactor(level, 20.5, 21.5)).toBe(1);
-    expect(temperatureFactor({ kind: "arrhenius", activationEnergyKJPerMol: 0 }, 0, 100)).toBe(1);
-    expect(temperatureFactor({ kind: "coefficient", ratio: 1, intervalC: 7 }, 0, 100)).toBe(1);
+    expect(temperatureFactor(20.5, 21.5, level)).toBe(1);
+    expect(temperatureFactor(0, 100, { kind: "arrhenius", activationEnergyKJPerMol: 0 })).toBe(1);
+    expect(temperatureFactor(0, 100, { kind: "coefficient", ratio: 1, intervalC: 7 })).toBe(1);
   });
   it("takes the ends of the ranges", () => {
-    expect(temperatureFactor(doubling, 0, 100)).toBeCloseTo(2 ** -10, 14);
-    expect(temperatureFactor({ kind: "arrhenius", activationEnergyKJPerMol: 200 }, 100, 0)).toBeGreaterThan(
+    expect(temperatureFactor(0, 100, doubling)).toBeCloseTo(2 ** -10, 14);
+    expect(temperatureFactor(100, 0, { kind: "arrhenius", activationEnergyKJPerMol: 200 })).toBeGreaterThan(
       1e10,
     );
-    expect(temperatureFactor({ kind: "coefficient", ratio: Math.E, intervalC: 1 }, 1, 0)).toBeCloseTo(
+    expect(temperatureFactor(1, 0, { kind: "coefficient", ratio: Math.E, intervalC: 1 })).toBeCloseTo(
       Math.E,
       12,
     );
@@ -71,7 +71,7 @@ describe("temperatureFactor", () => {
 
 describe("temperatureFactor refuses", () => {
   const refuses = (law: unknown, error: Error, fromC: unknown = 20, toC: unknown = 18): void => {
-    expect(() => temperatureFactor(anyOf(law), anyOf(fromC), anyOf(toC))).toThrow(error);
+    expect(() => temperatureFactor(anyOf(fromC), anyOf(toC), anyOf(law))).toThrow(error);
   };
   it("temperatures", () => {
     refuses(doubling, new RangeError("temperatureFactor: toC must be from 0 to 100 °C, got 300"), 20, 300);
@@ -158,7 +158,7 @@ describe("temperatureFactor refuses", () => {
       new RangeError("temperatureFactor: law.sdRatio must be from 0 to 20, got 20.1"),
     );
     expect(
-      temperatureFactor({ kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 20 }, 20, 10),
+      temperatureFactor(20, 10, { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 20 }),
     ).toBeCloseTo(2, 12);
   });
   it("rows of a table", () => {
@@ -197,7 +197,7 @@ describe("temperatureFactor refuses", () => {
         "temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 110 s at 21 and 300 s at 20",
       ),
     );
-    expect(temperatureFactor(anyOf(law(at(20, 300), at(21, 111))), 20, 21)).toBe(111 / 300);
+    expect(temperatureFactor(20, 21, anyOf(law(at(20, 300), at(21, 111))))).toBe(111 / 300);
   });
 });
 
@@ -205,21 +205,21 @@ describe("rateFunction", () => {
   it("is the inverse of the factor, under each form", () => {
     for (const law of [doubling, arrhenius, table])
       for (const c of [0, 14, 16, 20, 23.3, 100])
-        expect(rateFunction(law, 20)(c) * temperatureFactor(law, 20, c)).toBeCloseTo(1, 12);
-    expect(rateFunction(doubling, 20)(30)).toBeCloseTo(2, 14);
+        expect(rateFunction(20, law)(c) * temperatureFactor(20, c, law)).toBeCloseTo(1, 12);
+    expect(rateFunction(20, doubling)(30)).toBeCloseTo(2, 14);
   });
   it("refuses a bad reference at once and a bad temperature when called", () => {
-    expect(() => rateFunction(doubling, 101)).toThrow(
+    expect(() => rateFunction(101, doubling)).toThrow(
       new RangeError("rateFunction: referenceC must be from 0 to 100 °C, got 101"),
     );
-    expect(() => rateFunction(anyOf({ kind: "x" }), 20)).toThrow(
+    expect(() => rateFunction(20, anyOf({ kind: "x" }))).toThrow(
       new RangeError('rateFunction: law.kind must be "arrhenius", "coefficient" or "table", got "x"'),
     );
-    expect(() => rateFunction(anyOf(3), 20)).toThrow(
+    expect(() => rateFunction(20, anyOf(3))).toThrow(
       new TypeError("rateFunction: law must be an object, got 3"),
     );
     for (const law of [doubling, arrhenius, table]) {
-      const rate = rateFunction(law, 20);
+      const rate = rateFunction(20, law);
       expect(() => rate(-1)).toThrow(
         new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got -1"),
       );
@@ -235,10 +235,10 @@ describe("rateFunction", () => {
 
 describe("temperatureCoefficient", () => {
   it("is rate over rate", () => {
-    expect(temperatureCoefficient({ kind: "coefficient", ratio: 2, intervalC: 7 }, 15, 25)).toBeCloseTo(
+    expect(temperatureCoefficient(15, 25, { kind: "coefficient", ratio: 2, intervalC: 7 })).toBeCloseTo(
       2 ** (10 / 7),
       12,
     );
-    expect(temperatureCoefficient(table, 16, 24)).toBe(720 / 330);
+    expect(temperatureCoefficient(16, 24, table)).toBe(720 / 330);
   });
 });

@@ -1,6 +1,7 @@
 /* Room: temperature. The spread of a law, the fit, the conversions between forms, the handbook and the default. */
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   asArrheniusLaw,
   asCoefficientLaw,
   fitTemperatureLaw,
@@ -8,11 +9,10 @@ import {
   handbookTemperatureLaw,
   temperatureCoefficient,
   temperatureFactor,
-  temperatureLogSd,
   type HandbookDeveloper,
   type TemperatureLaw,
 } from "../../src/index.js";
-import { tableOverrun } from "../../src/temperature/temperatureLogSd.js";
+import { checkedTemperatureLaw, inverseKelvin } from "../../src/temperature/law.js";
 
 const anyOf = (value: unknown): any => value;
 const R = 8.314462618e-3;
@@ -27,41 +27,50 @@ const table: Extract<TemperatureLaw, { kind: "table" }> = {
   ],
 };
 
-describe("temperatureLogSd", () => {
+/** Whether a temperature lies outside the rows of a table. */
+const outside = (rows: typeof table.rows, c: number): boolean => {
+  const law = checkedTemperatureLaw("table", { kind: "table", rows });
+  return law.kind === "table" && law.table.outside(inverseKelvin(c));
+};
+
+describe("the spread of a temperature law", () => {
   it("is 0 where nothing changes, and the same both ways", () => {
     for (const law of [doubling, table, genericTemperatureLaw]) {
-      expect(temperatureLogSd(law, 20, 20)).toBe(0);
-      expect(temperatureLogSd(law, 20, 14)).toBeCloseTo(temperatureLogSd(law, 14, 20), 15);
+      expect(effect("temperature", 20, 20, law).logSd).toBe(0);
+      expect(effect("temperature", 20, 14, law).logSd).toBeCloseTo(
+        effect("temperature", 14, 20, law).logSd,
+        15,
+      );
     }
   });
   it("propagates the spread of an activation energy", () => {
     const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 };
-    expect(temperatureLogSd(law, 20, 14)).toBeCloseTo((20 / R) * span(20, 14), 12);
+    expect(effect("temperature", 20, 14, law).logSd).toBeCloseTo((20 / R) * span(20, 14), 12);
     const h = 1e-4;
     const slope =
       Math.log(
-        temperatureFactor({ ...law, activationEnergyKJPerMol: 60 + h }, 20, 14) /
-          temperatureFactor({ ...law, activationEnergyKJPerMol: 60 - h }, 20, 14),
+        temperatureFactor(20, 14, { ...law, activationEnergyKJPerMol: 60 + h }) /
+          temperatureFactor(20, 14, { ...law, activationEnergyKJPerMol: 60 - h }),
       ) /
       (2 * h);
-    expect(temperatureLogSd(law, 20, 14)).toBeCloseTo(20 * slope, 8);
-    expect(temperatureLogSd({ ...law, sdKJPerMol: 0 }, 20, 14)).toBe(0);
+    expect(effect("temperature", 20, 14, law).logSd).toBeCloseTo(20 * slope, 8);
+    expect(effect("temperature", 20, 14, { ...law, sdKJPerMol: 0 }).logSd).toBe(0);
   });
   it("propagates the spread of a ratio over its interval", () => {
     expect(
-      temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 20, 13),
+      effect("temperature", 20, 13, { kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }).logSd,
     ).toBeCloseTo(0.125, 14);
     expect(
-      temperatureLogSd({ kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }, 13, 16.5),
+      effect("temperature", 13, 16.5, { kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }).logSd,
     ).toBeCloseTo(0.0625, 14);
-    expect(temperatureLogSd({ ...doubling, sdRatio: 0 }, 20, 13)).toBe(0);
+    expect(effect("temperature", 20, 13, { ...doubling, sdRatio: 0 }).logSd).toBe(0);
     // What JSON makes of NaN is no spread of 0.
     const lost = JSON.parse(JSON.stringify({ ...doubling, sdRatio: NaN })) as TemperatureLaw;
-    expect(temperatureLogSd(lost, 20, 13)).toBe(temperatureLogSd(doubling, 20, 13));
+    expect(effect("temperature", 20, 13, lost).logSd).toBe(effect("temperature", 20, 13, doubling).logSd);
   });
   it("gives a law without a spread ± 12 kJ/mol", () => {
     for (const law of [doubling, { kind: "arrhenius", activationEnergyKJPerMol: 60 }] as const)
-      expect(temperatureLogSd(law, 20, 14)).toBeCloseTo((12 / R) * span(20, 14), 12);
+      expect(effect("temperature", 20, 14, law).logSd).toBeCloseTo((12 / R) * span(20, 14), 12);
   });
   describe("of a table", () => {
     // The rounding of two rows; 20 to 24 °C are the two nearest on the scale of 1/T.
@@ -74,14 +83,14 @@ describe("temperatureLogSd", () => {
         [20, 24],
         [24, 16],
       ] as const)
-        expect(temperatureLogSd(table, a, b)).toBeCloseTo(inside, 12);
+        expect(effect("temperature", a, b, table).logSd).toBeCloseTo(inside, 12);
     });
     it("has ± 12 kJ/mol for what lies between a place and its nearest row, inside as well as outside", () => {
       const away = (way: number): number => Math.hypot((inside * (nearest + way)) / nearest, (12 / R) * way);
-      expect(temperatureLogSd(table, 17, 23)).toBeCloseTo(away(span(17, 16) + span(23, 24)), 12);
-      expect(temperatureLogSd(table, 20, 12)).toBeCloseTo(away(span(16, 12)), 12);
-      expect(temperatureLogSd(table, 30, 20)).toBeCloseTo(away(span(24, 30)), 12);
-      expect(temperatureLogSd(table, 30, 12)).toBeCloseTo(away(span(24, 30) + span(16, 12)), 12);
+      expect(effect("temperature", 17, 23, table).logSd).toBeCloseTo(away(span(17, 16) + span(23, 24)), 12);
+      expect(effect("temperature", 20, 12, table).logSd).toBeCloseTo(away(span(16, 12)), 12);
+      expect(effect("temperature", 30, 20, table).logSd).toBeCloseTo(away(span(24, 30)), 12);
+      expect(effect("temperature", 30, 12, table).logSd).toBeCloseTo(away(span(24, 30) + span(16, 12)), 12);
     });
     it("goes to nothing with the step, in proportion, among the rows and beyond them", () => {
       const steps = [
@@ -92,7 +101,7 @@ describe("temperatureLogSd", () => {
         [18, 18.0001],
       ] as const;
       for (const [a, b] of steps)
-        expect(temperatureLogSd(table, a, b)).toBeCloseTo(
+        expect(effect("temperature", a, b, table).logSd).toBeCloseTo(
           Math.hypot((inside * span(a, b)) / nearest, (12 / R) * span(a, b)),
           12,
         );
@@ -102,26 +111,26 @@ describe("temperatureLogSd", () => {
         { temperatureC: 20, timeS: 480 },
         { temperatureC: 21, timeS: 450 },
       ];
-      const fitted = temperatureLogSd(fitTemperatureLaw(rows).law, 20, 14);
-      expect(temperatureLogSd({ kind: "table", rows }, 20, 14)).toBeGreaterThan(fitted);
-      expect(temperatureLogSd({ kind: "table", rows }, 20, 14)).toBeLessThan(1.5 * fitted);
+      const fitted = effect("temperature", 20, 14, fitTemperatureLaw(rows).law).logSd;
+      expect(effect("temperature", 20, 14, { kind: "table", rows }).logSd).toBeGreaterThan(fitted);
+      expect(effect("temperature", 20, 14, { kind: "table", rows }).logSd).toBeLessThan(1.5 * fitted);
     });
     it("knows how far a temperature lies beyond the rows, and on which side", () => {
       const { rows } = table;
-      expect([16, 20, 24].map((c) => tableOverrun(rows, c))).toEqual([0, 0, 0]);
-      expect(tableOverrun(rows, 12)).toBe(span(16, 12));
-      expect(tableOverrun(rows, 30)).toBe(-span(24, 30));
+      expect([16, 20, 24].map((c) => outside(rows, c))).toEqual([false, false, false]);
+      expect(outside(rows, 12)).toBe(true);
+      expect(outside(rows, 30)).toBe(true);
     });
   });
   it("refuses by its own name", () => {
-    expect(() => temperatureLogSd(doubling, -1, 20)).toThrow(
-      new RangeError("temperatureLogSd: fromC must be from 0 to 100 °C, got -1"),
+    expect(() => effect("temperature", -1, 20, doubling).logSd).toThrow(
+      new RangeError("effect: from must be from 0 to 100 °C, got -1"),
     );
-    expect(() => temperatureLogSd(doubling, 20, 101)).toThrow(
-      new RangeError("temperatureLogSd: toC must be from 0 to 100 °C, got 101"),
+    expect(() => effect("temperature", 20, 101, doubling).logSd).toThrow(
+      new RangeError("effect: to must be from 0 to 100 °C, got 101"),
     );
-    expect(() => temperatureLogSd(anyOf(1), 20, 20)).toThrow(
-      new TypeError("temperatureLogSd: law must be an object, got 1"),
+    expect(() => effect("temperature", 20, 20, anyOf(1)).logSd).toThrow(
+      new TypeError("effect: law must be an object, got 1"),
     );
   });
 });
@@ -129,8 +138,8 @@ describe("temperatureLogSd", () => {
 describe("asArrheniusLaw and asCoefficientLaw", () => {
   it("agree with the law at both ends of the interval", () => {
     for (const law of [doubling, table, genericTemperatureLaw]) {
-      const wanted = temperatureCoefficient(law, 16, 24);
-      expect(temperatureCoefficient(asArrheniusLaw(law, 16, 24), 16, 24)).toBeCloseTo(wanted, 12);
+      const wanted = temperatureCoefficient(16, 24, law);
+      expect(temperatureCoefficient(16, 24, asArrheniusLaw(law, 16, 24))).toBeCloseTo(wanted, 12);
       expect(asCoefficientLaw(law, 16, 24)).toMatchObject({
         kind: "coefficient",
         ratio: wanted,
@@ -145,12 +154,12 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
   it("carry the spread over", () => {
     const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 21 };
     expect(asArrheniusLaw(law, 13, 27).sdKJPerMol).toBeCloseTo(21, 10);
-    expect(temperatureLogSd(asCoefficientLaw(law, 13, 27), 13, 27)).toBeCloseTo(
-      temperatureLogSd(law, 13, 27),
+    expect(effect("temperature", 13, 27, asCoefficientLaw(law, 13, 27)).logSd).toBeCloseTo(
+      effect("temperature", 13, 27, law).logSd,
       12,
     );
-    expect(temperatureLogSd(asArrheniusLaw(doubling, 13, 27), 13, 27)).toBeCloseTo(
-      temperatureLogSd(doubling, 13, 27),
+    expect(effect("temperature", 13, 27, asArrheniusLaw(doubling, 13, 27)).logSd).toBeCloseTo(
+      effect("temperature", 13, 27, doubling).logSd,
       12,
     );
   });
@@ -158,7 +167,7 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
     // A coefficient is straight in °C, Arrhenius in 1/T: fitted at 15 and 25 °C they differ at 0 °C by
     // several per cent.
     const apart =
-      temperatureFactor(asArrheniusLaw(doubling, 15, 25), 20, 0) / temperatureFactor(doubling, 20, 0);
+      temperatureFactor(20, 0, asArrheniusLaw(doubling, 15, 25)) / temperatureFactor(20, 0, doubling);
     expect(apart).toBeGreaterThan(1.05);
     expect(apart).toBeLessThan(1.15);
   });
@@ -183,7 +192,7 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
     );
     const steep: TemperatureLaw = { kind: "coefficient", ratio: 20000, intervalC: 10 };
     expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(
-      /^asArrheniusLaw: resulting.law\.activationEnergyKJPerMol must be from 0 to 200 kJ\/mol, got 70\d\.\d+$/,
+      /^asArrheniusLaw: resulting\.activationEnergyKJPerMol must be from 0 to 200 kJ\/mol, got 70\d\.\d+$/,
     );
     expect(() => asArrheniusLaw(steep, 15, 25)).toThrow(RangeError);
     // Two printed times a hundredth of a degree apart say nothing of the law between them.
@@ -195,10 +204,10 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
       ],
     };
     expect(() => asArrheniusLaw(close, 20, 20.01)).toThrow(
-      /^asArrheniusLaw: resulting.law\.sdKJPerMol must be from 0 to 200 kJ\/mol, got \d+/,
+      /^asArrheniusLaw: resulting\.sdKJPerMol must be from 0 to 200 kJ\/mol, got \d+/,
     );
     expect(() => asCoefficientLaw(close, 20, 20.01)).toThrow(
-      /^asCoefficientLaw: resulting.law\.sdRatio must be from 0 to 0\.01\d*, got 0\.03/,
+      /^asCoefficientLaw: resulting\.sdRatio must be from 0 to 0\.01\d*, got 0\.03/,
     );
   });
   it("come back from the ends of the ranges, where rounding passes them by a bit", () => {
@@ -235,7 +244,7 @@ describe("fitTemperatureLaw", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 71.5 } as const;
     const rows = [24, 5, 16, 20].map((temperatureC) => ({
       temperatureC,
-      timeS: 480 * temperatureFactor(law, 20, temperatureC),
+      timeS: 480 * temperatureFactor(20, temperatureC, law),
     }));
     const fit = fitTemperatureLaw(rows);
     expect(fit.law.kind).toBe("arrhenius");
@@ -297,7 +306,7 @@ describe("fitTemperatureLaw", () => {
     const fit = fitTemperatureLaw([20, 21, 23].map((temperatureC) => ({ temperatureC, timeS: 333.3 })));
     expect(fit.law.activationEnergyKJPerMol).toBeGreaterThanOrEqual(0);
     expect(fit.law.activationEnergyKJPerMol).toBeLessThan(1e-9);
-    expect(temperatureFactor(fit.law, 20, 10)).toBeCloseTo(1, 12);
+    expect(temperatureFactor(20, 10, fit.law)).toBeCloseTo(1, 12);
   });
   it("refuses by message", () => {
     const f = (rows: unknown): unknown => fitTemperatureLaw(anyOf(rows));
@@ -343,7 +352,7 @@ describe("handbookTemperatureLaw and genericTemperatureLaw", () => {
   it.each(developers)("%s is a law with a spread and a source", (developer) => {
     const law = handbookTemperatureLaw(developer);
     expect(law.kind).toBe("coefficient");
-    expect(temperatureFactor(law, 20, 18)).toBeGreaterThan(1);
+    expect(temperatureFactor(20, 18, law)).toBeGreaterThan(1);
     // 10 to 25 % of the ratio: never narrower than the scatter between two films, never so wide that it says
     // nothing.
     expect(law.sdRatio! / law.ratio).toBeGreaterThan(0.1);

@@ -3,11 +3,10 @@
  */
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   agitationFactor,
-  agitationLogSd,
   compensate,
   dilutionFactor,
-  dilutionLogSd,
   handbookDilutionLaw,
 } from "../../../src/index.js";
 import * as published from "../agitation.js";
@@ -20,7 +19,7 @@ export function checkAgitation(): void {
     (record) => {
       eachRow(record, ({ from, to, low, high }) => {
         const factor = agitationFactor(from, to);
-        const spread = Math.exp(1.6449 * agitationLogSd(from, to));
+        const spread = Math.exp(1.6449 * effect("agitation", from, to).logSd);
         expect(factor / spread).toBeLessThanOrEqual(low);
         expect(factor * spread).toBeGreaterThanOrEqual(high);
       });
@@ -41,7 +40,10 @@ export function checkAgitation(): void {
     eachRow(published.standPractice, ({ minutes, intermittentMin }) => {
       const law = handbookDilutionLaw("p-aminophenol");
       const factor = agitationFactor({ everyS: 30 }, "stand") * dilutionFactor("1+50", "1+100", law);
-      const logSd = Math.hypot(agitationLogSd({ everyS: 30 }, "stand"), dilutionLogSd("1+50", "1+100", law));
+      const logSd = Math.hypot(
+        effect("agitation", { everyS: 30 }, "stand").logSd,
+        effect("dilution", "1+50", "1+100", law).logSd,
+      );
       // Practice asks for 4 to 6 times: the law stands between, and its 90 % interval admits both ends.
       const [low, high] = [minutes[0] / intermittentMin[1], minutes[1] / intermittentMin[0]];
       expect(factor).toBeGreaterThan(low);

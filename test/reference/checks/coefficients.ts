@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   asArrheniusLaw,
   asCoefficientLaw,
   compensate,
@@ -13,7 +14,6 @@ import {
   temperatureCautions,
   temperatureCoefficient,
   temperatureFactor,
-  temperatureLogSd,
   type HandbookDeveloper,
   type TemperatureLaw,
   type TemperatureRow,
@@ -70,8 +70,8 @@ export function checkNegative(): void {
     });
     it("would be wrong by 20 % and more over the range, were it taken for one", () => {
       const wrong =
-        temperatureFactor(fitTemperatureLaw(longest).law, 17, 27) /
-        temperatureFactor(fitTemperatureLaw(normal).law, 17, 27);
+        temperatureFactor(17, 27, fitTemperatureLaw(longest).law) /
+        temperatureFactor(17, 27, fitTemperatureLaw(normal).law);
       expect(wrong).toBeGreaterThan(1.2);
     });
     it("is met within its rounding by no law", () => {
@@ -88,13 +88,13 @@ export function checkCoefficients(): void {
         const law = handbookTemperatureLaw(record.developer as HandbookDeveloper);
         eachRow(record, ({ ratio, intervalC }) => {
           const printed: TemperatureLaw = { kind: "coefficient", ratio, intervalC };
-          const theirs = Math.log(temperatureCoefficient(printed, 15, 25));
-          const ours = Math.log(temperatureCoefficient(law, 15, 25));
+          const theirs = Math.log(temperatureCoefficient(15, 25, printed));
+          const ours = Math.log(temperatureCoefficient(15, 25, law));
           // Pyro is printed with and without bromide and metol-hydroquinone twice (1.9 from memory, 2.36
           // read): the law stands between
           // or with the read one, and its own 90 % interval admits both. All others are carried as printed.
           if (record.id.startsWith("memory-tc-pyro") || record.id === "memory-tc-mq")
-            expect(Math.abs(theirs - ours)).toBeLessThan(1.6449 * temperatureLogSd(law, 15, 25));
+            expect(Math.abs(theirs - ours)).toBeLessThan(1.6449 * effect("temperature", 15, 25, law).logSd);
           else expect(theirs).toBeCloseTo(ours, 12);
         });
       },
@@ -102,16 +102,16 @@ export function checkCoefficients(): void {
     it("Ives: 1.4 over 7 °C is no ratio over 10 °C", () => {
       const law = handbookTemperatureLaw("pyro-metol");
       // The printed factors at 13 and 27 °C, and the ratio over 10 °C worked out apart from this package.
-      expect(temperatureFactor(law, 20, 13)).toBeCloseTo(1.4, 12);
-      expect(temperatureFactor(law, 20, 27)).toBeCloseTo(0.7143, 4);
-      expect(temperatureCoefficient(law, 15, 25)).toBeCloseTo(1.617, 3);
+      expect(temperatureFactor(20, 13, law)).toBeCloseTo(1.4, 12);
+      expect(temperatureFactor(20, 27, law)).toBeCloseTo(0.7143, 4);
+      expect(temperatureCoefficient(15, 25, law)).toBeCloseTo(1.617, 3);
       const other = handbookTemperatureLaw("chlorhydroquinone-metol");
-      expect(temperatureFactor(other, 20, 13)).toBeCloseTo(2, 12);
-      expect(temperatureFactor(other, 20, 27)).toBeCloseTo(0.5, 12);
-      expect(temperatureCoefficient(other, 15, 25)).toBeCloseTo(2.692, 3);
+      expect(temperatureFactor(20, 13, other)).toBeCloseTo(2, 12);
+      expect(temperatureFactor(20, 27, other)).toBeCloseTo(0.5, 12);
+      expect(temperatureCoefficient(15, 25, other)).toBeCloseTo(2.692, 3);
       // Read as a ratio over 10 °C, the 2 would give a time at 13 °C that is 19 % too short.
       const misread: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
-      expect(temperatureFactor(misread, 20, 13) / temperatureFactor(other, 20, 13)).toBeCloseTo(0.812, 3);
+      expect(temperatureFactor(20, 13, misread) / temperatureFactor(20, 13, other)).toBeCloseTo(0.812, 3);
     });
     it("Wall 1910: two times of appearance", () => {
       const rows = published.wallAppearance.rows.map(({ temperatureC, seconds }) => ({
@@ -121,8 +121,8 @@ export function checkCoefficients(): void {
       const law: TemperatureLaw = { kind: "table", rows };
       const coefficient = asCoefficientLaw(fitTemperatureLaw(rows).law, 8, 20);
       eachRow(published.wallAppearance, ({ temperatureC, seconds }) => {
-        expect(seconds / 25).toBe(temperatureFactor(law, 20, temperatureC));
-        expect(25 * temperatureFactor(coefficient, 20, temperatureC)).toBeCloseTo(seconds, 10);
+        expect(seconds / 25).toBe(temperatureFactor(20, temperatureC, law));
+        expect(25 * temperatureFactor(20, temperatureC, coefficient)).toBeCloseTo(seconds, 10);
       });
       const perDegree = Math.log10(coefficient.ratio) / coefficient.intervalC;
       expect(Math.floor(perDegree * 1000) / 1000).toBe(published.wallAppearance.log10PerDegree);
@@ -133,29 +133,29 @@ export function checkCoefficients(): void {
     it("Mees 1911: K25/K15 is a ratio of rates", () => {
       eachRow(published.meesDefinition, ({ lowC, highC }) => {
         const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 55 };
-        expect(temperatureCoefficient(law, lowC, highC)).toBeGreaterThan(1);
-        expect(temperatureCoefficient(law, lowC, highC) * temperatureFactor(law, lowC, highC)).toBeCloseTo(
+        expect(temperatureCoefficient(lowC, highC, law)).toBeGreaterThan(1);
+        expect(temperatureCoefficient(lowC, highC, law) * temperatureFactor(lowC, highC, law)).toBeCloseTo(
           1,
           14,
         );
-        expect(asCoefficientLaw(law, lowC, highC).ratio).toBe(temperatureCoefficient(law, lowC, highC));
+        expect(asCoefficientLaw(law, lowC, highC).ratio).toBe(temperatureCoefficient(lowC, highC, law));
       });
     });
     it("Ferguson and Howard 1905: k b^x has one coefficient at every temperature, Arrhenius has not", () => {
       eachRow(published.fergusonHoward, ({ intervalC }) => {
         const law: TemperatureLaw = { kind: "coefficient", ratio: 1.9, intervalC };
         const other = asArrheniusLaw(law, 15, 25);
-        for (const c of [0, 10, 33, 90]) expect(temperatureCoefficient(law, c, c + 10)).toBeCloseTo(1.9, 12);
-        expect(temperatureCoefficient(other, 0, 10)).toBeGreaterThan(
-          temperatureCoefficient(other, 30, 40) + 0.2,
+        for (const c of [0, 10, 33, 90]) expect(temperatureCoefficient(c, c + 10, law)).toBeCloseTo(1.9, 12);
+        expect(temperatureCoefficient(0, 10, other)).toBeGreaterThan(
+          temperatureCoefficient(30, 40, other) + 0.2,
         );
       });
     });
     it("Sheppard and Mees: the generic law lies among reactions in a homogeneous medium", () => {
       eachRow(published.homogeneous, ({ min, max, lowC, highC }) => {
         for (let c = lowC; c + 10 <= highC; c += 5) {
-          expect(temperatureCoefficient(genericTemperatureLaw, c, c + 10)).toBeGreaterThan(min);
-          expect(temperatureCoefficient(genericTemperatureLaw, c, c + 10)).toBeLessThan(max);
+          expect(temperatureCoefficient(c, c + 10, genericTemperatureLaw)).toBeGreaterThan(min);
+          expect(temperatureCoefficient(c, c + 10, genericTemperatureLaw)).toBeLessThan(max);
         }
       });
     });
@@ -164,8 +164,8 @@ export function checkCoefficients(): void {
         const rate = 1 + percentPerC / 100;
         for (const c of [15, 17, 19, 21, 23, 25])
           for (const rule of [rate ** (20 - c), (2 - rate) ** (c - 20)])
-            expect(Math.abs(Math.log(rule / temperatureFactor(genericTemperatureLaw, 20, c)))).toBeLessThan(
-              1.6449 * temperatureLogSd(genericTemperatureLaw, 20, c),
+            expect(Math.abs(Math.log(rule / temperatureFactor(20, c, genericTemperatureLaw)))).toBeLessThan(
+              1.6449 * effect("temperature", 20, c, genericTemperatureLaw).logSd,
             );
       });
     });
@@ -196,7 +196,7 @@ export function checkCoefficients(): void {
     const law = handbookTemperatureLaw("pyro-ammonia");
     const meets = (one: TemperatureLaw): boolean =>
       record.rows.every(
-        ({ temperatureC, factor }) => Math.abs(temperatureFactor(one, 16, temperatureC) - factor) <= 0.05,
+        ({ temperatureC, factor }) => Math.abs(temperatureFactor(16, temperatureC, one) - factor) <= 0.05,
       );
     expect(
       range(ENERGIES, (activationEnergyKJPerMol) => meets({ kind: "arrhenius", activationEnergyKJPerMol })),
@@ -207,10 +207,10 @@ export function checkCoefficients(): void {
     const rows = record.rows.map(({ temperatureC, factor }) => ({ temperatureC, timeS: factor }));
     const times = fittedTimes(rows, law);
     eachRow(record, ({ temperatureC, factor }, i) => {
-      expect(temperatureFactor({ kind: "table", rows }, 16, temperatureC)).toBe(factor);
+      expect(temperatureFactor(16, temperatureC, { kind: "table", rows })).toBe(factor);
       expect(Math.abs(times[i]! / factor - 1)).toBeLessThan(0.05);
-      expect(Math.abs(Math.log(temperatureFactor(law, 16, temperatureC) / factor))).toBeLessThanOrEqual(
-        1.6449 * temperatureLogSd(law, 16, temperatureC) + 0.05 / factor,
+      expect(Math.abs(Math.log(temperatureFactor(16, temperatureC, law) / factor))).toBeLessThanOrEqual(
+        1.6449 * effect("temperature", 16, temperatureC, law).logSd + 0.05 / factor,
       );
     });
   });
@@ -219,7 +219,7 @@ export function checkCoefficients(): void {
     const printedTable: TemperatureLaw = { kind: "table", rows: rowsById("memory-kodak-f9-dk50") };
     eachRow(published.armyTimes, ({ developer, temperatureF, minutes }) => {
       if (developer === "DK-50 1+1")
-        expect(6 * 60 * temperatureFactor(printedTable, celsius(68, "F"), celsius(temperatureF, "F"))).toBe(
+        expect(6 * 60 * temperatureFactor(celsius(68, "F"), celsius(temperatureF, "F"), printedTable)).toBe(
           minutes * 60,
         );
       // The other stands alone: to the recommended 68 °F it becomes a time that the main job can give with an
@@ -238,8 +238,8 @@ export function checkCoefficients(): void {
   it("memory-tolerance: 0.3 °C in per cent of time, by the ratio over 10 °C (arithmetic)", () => {
     eachRow(published.toleranceArithmetic, ({ ratio, percent }) => {
       const law: TemperatureLaw = { kind: "coefficient", ratio, intervalC: 10 };
-      expect(100 * (temperatureFactor(law, 21.3, 21) - 1)).toBeCloseTo(percent, 0);
-      expect(Math.abs(100 * (temperatureFactor(law, 21.3, 21) - 1) - percent)).toBeLessThan(0.06);
+      expect(100 * (temperatureFactor(21.3, 21, law) - 1)).toBeCloseTo(percent, 0);
+      expect(Math.abs(100 * (temperatureFactor(21.3, 21, law) - 1) - percent)).toBeLessThan(0.06);
     });
   });
 

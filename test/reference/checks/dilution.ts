@@ -3,10 +3,10 @@
  */
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   asCoefficientLaw,
   compensate,
   dilutionFactor,
-  dilutionLogSd,
   fitDilutionLaw,
   fitTemperatureLaw,
   genericDilutionLaw,
@@ -45,7 +45,10 @@ function somePower(series: published.DilutionSeries, halfMin: number): boolean {
 
 /** Pairs whose exponent lies outside a law's 90 % interval. */
 function outside(
-  lawOf: (series: published.DilutionSeries) => { readonly exponent: number; readonly sd?: number },
+  lawOf: (series: published.DilutionSeries) => {
+    readonly exponent: number;
+    readonly sd?: number | undefined;
+  },
 ): readonly string[] {
   return published.dilutionSeries
     .filter((series) => !uncertain(series))
@@ -261,7 +264,7 @@ export function checkDilution(): void {
         expect(dilutionFactor("1+1", to, handbookDilutionLaw("glycin"))).toBeCloseTo(time, 12);
       else
         expect(Math.abs(Math.log(dilutionFactor("1+1", to) / time))).toBeLessThan(
-          1.6449 * dilutionLogSd("1+1", to, genericDilutionLaw),
+          1.6449 * effect("dilution", "1+1", to, genericDilutionLaw).logSd,
         );
     });
   });
@@ -282,7 +285,7 @@ export function checkDilution(): void {
       ).toBeCloseTo(n[1], 3);
       const law = handbookDilutionLaw(record.family);
       const factor = dilutionFactor(from, to, law);
-      const spread = Math.exp(1.6449 * dilutionLogSd(from, to, law));
+      const spread = Math.exp(1.6449 * effect("dilution", from, to, law).logSd);
       expect(factor * spread).toBeGreaterThanOrEqual(high);
       expect(factor / spread).toBeLessThanOrEqual(low);
     });

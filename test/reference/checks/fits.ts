@@ -31,7 +31,7 @@ export function fittedTimes(
   rows: readonly TemperatureRow[],
   law: TemperatureLaw = fitTemperatureLaw(rows).law,
 ): readonly number[] {
-  const shape = rows.map(({ temperatureC }) => temperatureFactor(law, 20, temperatureC));
+  const shape = rows.map(({ temperatureC }) => temperatureFactor(20, temperatureC, law));
   const level = rows.reduce((sum, { timeS }, i) => sum + Math.log(timeS / shape[i]!), 0) / rows.length;
   return shape.map((factor) => factor * Math.exp(level));
 }
@@ -43,7 +43,7 @@ export function worstMiss(rows: readonly TemperatureRow[], times: readonly numbe
 
 /** Whether one law meets every row to within `halfS`, whatever its level. */
 export function meetsAll(rows: readonly TemperatureRow[], halfS: number, law: TemperatureLaw): boolean {
-  const shape = rows.map(({ temperatureC }) => temperatureFactor(law, 20, temperatureC));
+  const shape = rows.map(({ temperatureC }) => temperatureFactor(20, temperatureC, law));
   const least = Math.max(...rows.map(({ timeS }, i) => (timeS - halfS) / shape[i]!));
   return least <= Math.min(...rows.map(({ timeS }, i) => (timeS + halfS) / shape[i]!));
 }

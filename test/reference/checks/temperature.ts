@@ -4,12 +4,12 @@
 import { SimpleLinearRegression } from "ml-regression-simple-linear";
 import { describe, expect, it } from "vitest";
 import {
+  effect,
   asCoefficientLaw,
   compensate,
   fitTemperatureLaw,
   genericTemperatureLaw,
   temperatureFactor,
-  temperatureLogSd,
   type TemperatureLaw,
 } from "../../../src/index.js";
 import { timeTables } from "../temperature.js";
@@ -32,7 +32,7 @@ export function checkTimeTables(): void {
       const law: TemperatureLaw = { kind: "table", rows };
       eachRow(table, (_, i) => {
         for (const to of rows)
-          expect(temperatureFactor(law, rows[i]!.temperatureC, to.temperatureC)).toBe(
+          expect(temperatureFactor(rows[i]!.temperatureC, to.temperatureC, law)).toBe(
             to === rows[i] ? 1 : to.timeS / rows[i]!.timeS,
           );
       });
@@ -87,9 +87,9 @@ export function checkTimeTables(): void {
     it("lies inside the 90 % interval of the generic law, rounding allowed for", () => {
       eachRow(table, (_, i) => {
         const { temperatureC, timeS } = rows[i]!;
-        const factor = temperatureFactor(genericTemperatureLaw, first.temperatureC, temperatureC);
+        const factor = temperatureFactor(first.temperatureC, temperatureC, genericTemperatureLaw);
         const spread = Math.exp(
-          1.6449 * temperatureLogSd(genericTemperatureLaw, first.temperatureC, temperatureC),
+          1.6449 * effect("temperature", first.temperatureC, temperatureC, genericTemperatureLaw).logSd,
         );
         expect(timeS + half).toBeGreaterThanOrEqual(((first.timeS - half) * factor) / spread);
         expect(timeS - half).toBeLessThanOrEqual((first.timeS + half) * factor * spread);

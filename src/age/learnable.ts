@@ -1,0 +1,32 @@
+/*
+ * Learning's half of age: one rate. A life has no number.
+ */
+import { isPast } from "../core/caution.js";
+import type { Learnable } from "../core/cause.js";
+import { ageEffect, lastAge, type AgeLaw } from "./law.js";
+
+/** The rate, 1/h, of the longest half-life that an age law takes, 1e6 h. */
+const LEAST_RATE = Math.LN2 / 1e6;
+
+/** Age as a number that runs teach. */
+export const ageLearnable: Learnable<AgeLaw, number> = {
+  parameters: (law) => {
+    // As a law that was taught: an untaught one has at every age the spread of no law.
+    const { sd } = ageEffect({ ...law, runs: 1 }, 0, 1);
+    const rate = law.kind === "half-life" ? Math.LN2 / law.halfLifeH : 0;
+    if (law.kind === "half-life")
+      return [{ parameter: "age", value: rate, sd, range: [LEAST_RATE, Math.max(1e3, rate)] }];
+    return [{ parameter: "age", value: law.kind === "slowing" ? law.perRootH : 0, sd, range: [-1, 1] }];
+  },
+  row: (law, from, to) => [{ parameter: "age", slope: ageEffect({ ...law, runs: 1 }, from, to).slope }],
+  law: (law, learned) => {
+    const found = learned.get("age");
+    if (found === undefined || law.kind === "life") return law;
+    if (law.kind === "slowing") return { ...law, perRootH: found.value, sdPerRootH: found.sd };
+    // To a rate and back, a half-life at the end of its range must not round out of it.
+    const halfLifeH = Math.min(1e6, Math.max(1e-30, Math.LN2 / found.value));
+    return { ...law, halfLifeH, sdLog: Math.min(3, found.sd / found.value) };
+  },
+  unfit: (law, _from, to) =>
+    isPast(to, lastAge(law)) ? `past the bath's life of ${lastAge(law)} h` : undefined,
+};

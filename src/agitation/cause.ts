@@ -1,0 +1,70 @@
+/*
+ * Agitation as a cause. A side is the interval between agitations in s: 0 when continuous, Infinity for stand.
+ */
+import type { Caution } from "../core/caution.js";
+import type { Cause, Effect } from "../core/cause.js";
+import { inRange } from "../core/guards.js";
+import {
+  agitationInterval,
+  checkedAgitationLaw,
+  genericAgitationLaw,
+  GIVEN_LOSS_SD,
+  LONGEST_INTERVAL_S,
+  staleSlope,
+  STAND_LOG_SD,
+  STAND_RATE,
+  type AgitationLaw,
+} from "./agitation.js";
+
+/** Agitation as a cause. Its parameter is the loss of rate between two agitations. */
+export const agitationCause: Cause<AgitationLaw, number, "agitation"> = {
+  name: "agitation",
+  field: "agitation",
+  law: "agitation",
+  generic: genericAgitationLaw,
+  column: { name: "everyS", side: (at, everyS) => inRange(at, everyS, 0, 3600, "timeS") },
+  read: readInterval,
+  check: checkedAgitationLaw,
+  effect: agitationEffect,
+  cautions: agitationCautions,
+};
+
+/** Reads an agitation as the interval between two of them, s; Infinity for stand. */
+export function readInterval(at: string, given: unknown): number {
+  return agitationInterval(at, given) ?? Infinity;
+}
+
+/** The effect of going from one interval to another. Stand has a rate of its own, which no loss explains. */
+export function agitationEffect(law: AgitationLaw, fromS: number, toS: number): Effect {
+  const before = fromS === Infinity ? undefined : staleSlope(fromS, law);
+  const after = toS === Infinity ? undefined : staleSlope(toS, law);
+  const logSlowness = (slope: number | undefined): number =>
+    slope === undefined ? -Math.log(STAND_RATE) : law.staleLoss * slope;
+  return {
+    log: fromS === toS ? 0 : logSlowness(after) - logSlowness(before),
+    slope: (after ?? 0) - (before ?? 0),
+    sd: law.sdStaleLoss ?? GIVEN_LOSS_SD,
+    beside: (before === undefined) === (after === undefined) ? 0 : STAND_LOG_SD,
+  };
+}
+
+function agitationCautions(_law: AgitationLaw, fromS: number, toS: number): readonly Caution[] {
+  const cautions: Caution[] = [];
+  if ((fromS === Infinity) !== (toS === Infinity))
+    cautions.push({
+      code: "stand",
+      severity: "warn",
+      message: "Stand development depends on local exhaustion. Treat this time as a rough guide.",
+      data: { side: fromS === Infinity ? "baseline" : "conditions" },
+    });
+  if (toS > LONGEST_INTERVAL_S && toS < Infinity)
+    cautions.push({
+      code: "long-interval",
+      severity: "warn",
+      message: "The law of agitation serves intervals up to 3 min.",
+      quantity: "timeS",
+      limit: LONGEST_INTERVAL_S,
+      actual: toS,
+    });
+  return cautions;
+}

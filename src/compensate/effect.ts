@@ -1,0 +1,40 @@
+import { causes, causeNames, type CauseName } from "../causes.js";
+import { factorOf, logSdOf, type AnyCause } from "../core/cause.js";
+import { notOneOf } from "../core/guards.js";
+
+/** A factor on time with its spread. */
+export interface EffectOfCause {
+  /** time under `to` divided by time under `from` */
+  readonly factor: number;
+  /** standard deviation of ln(factor) */
+  readonly logSd: number;
+}
+
+/**
+ * What a change of one condition does to the time, with its spread.
+ *
+ * @param cause - the name of the cause: `"temperature"`, `"dilution"`, `"agitation"`, `"use"`, `"age"`,
+ * `"strength"`, `"contrast"` or `"push"`
+ * @param from - the known side, in the form that a baseline has it: °C, `"1+9"`, `{ everyS }`, cm²/l, h, ...
+ * @param to - today's side, in the same form
+ * @param law - the law of the cause; the generic one when left out
+ * @returns the factor on time and the standard deviation of its logarithm
+ * @throws TypeError or RangeError when a side or the law is of the wrong kind or out of range
+ *
+ * @example
+ * ```ts
+ * effect("temperature", 20, 14, { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 }).logSd // => 0.17145
+ * effect("dilution", "1+1", "1+3", { kind: "power", exponent: 1, sd: 0.2 }).factor // => 2
+ * ```
+ */
+export function effect(cause: CauseName, from: unknown, to: unknown, law?: unknown): EffectOfCause {
+  const one = causes.find(({ name }) => name === cause) as AnyCause | undefined;
+  if (one === undefined) notOneOf("effect/cause", causeNames, cause);
+  const ready: unknown = law === undefined ? one.generic : one.check("effect/law", law);
+  const before: unknown = one.read("effect/from", from);
+  const after: unknown = one.read("effect/to", to);
+  one.within?.("effect/from", ready, before, true);
+  one.within?.("effect/to", ready, after, true);
+  const found = one.effect(ready, before, after);
+  return { factor: factorOf(found), logSd: logSdOf(found) };
+}

@@ -1,0 +1,118 @@
+/*
+ * The correlations of what was learned together: a base time and an energy that were both learned in the cold are
+ * each poorly known, and their sum well.
+ */
+import { inRange, longEnough, plainObject, refuse, wrongKind } from "../core/guards.js";
+import type { Baseline } from "./types.js";
+
+/** The correlations of the numbers that were learned from the same runs. Made by `learn`. */
+export interface JointSpread {
+  /** the base time and its conditions that were learned with them */
+  readonly baseline: Baseline;
+  /** the names of the numbers, in the order of the rows */
+  readonly parameters: readonly string[];
+  /** their correlations: symmetric, 1 on the diagonal */
+  readonly correlation: readonly (readonly number[])[];
+  /**
+   * what of each number's spread is its own, once those before it are known, 0 to 1: the diagonal of the Cholesky
+   * factor. A matrix that was rounded or edited no longer agrees with it
+   */
+  readonly unshared: readonly number[];
+}
+
+/** Where a number stands in a correlation matrix, by its name. */
+export interface Joint {
+  readonly place: ReadonlyMap<string, number>;
+  readonly correlation: readonly (readonly number[])[];
+}
+
+/** Matrices that were checked. They are frozen, so that they stay as they were. */
+const checked = new WeakSet<object>();
+
+/** Checks stored correlations: a matrix that is none, or not the one that was written, is refused. */
+export function checkedJoint(at: string, given: unknown): Joint {
+  const { parameters, correlation, unshared } = plainObject(at, given) as unknown as JointSpread;
+  const place = new Map<string, number>();
+  longEnough(`${at}/parameters`, parameters, 0).forEach((name, i) => {
+    if (typeof name !== "string") wrongKind(`${at}/parameters/${i}`, "text", name);
+    place.set(name, i);
+  });
+  longEnough(`${at}/correlation`, correlation, 0);
+  longEnough(`${at}/unshared`, unshared, 0);
+  const size = parameters.length;
+  if (!checked.has(correlation)) {
+    checkMatrix(`${at}/correlation`, correlation, size, unshared);
+    if (Object.isFrozen(correlation) && correlation.every((row) => Object.isFrozen(row)))
+      checked.add(correlation);
+  }
+  return { place, correlation };
+}
+
+function checkMatrix(
+  at: string,
+  matrix: JointSpread["correlation"],
+  size: number,
+  unshared: readonly number[],
+): void {
+  const entry = (i: number, j: number): number => {
+    const row = matrix[i];
+    return inRange(`${at}/${i}/${j}`, Array.isArray(row) ? row[j] : undefined, -1, 1);
+  };
+  for (let i = 0; i < size; i += 1) {
+    if (Math.abs(entry(i, i) - 1) > 1e-9)
+      refuse(`${at}/${i}/${i}`, "must be 1 on the diagonal", matrix[i]?.[i]);
+    for (let j = 0; j < i; j += 1)
+      if (Math.abs(entry(i, j) - entry(j, i)) > 1e-9)
+        refuse(`${at}/${i}/${j}`, "must be symmetric", matrix[i]?.[j]);
+  }
+  const diagonal = choleskyDiagonal(matrix, size);
+  for (let i = 0; i < size; i += 1) {
+    const own = diagonal[i] as number;
+    if (!(Math.abs(own - (unshared[i] as number)) <= 1e-6))
+      refuse(at, "must be as learn wrote it: it was rounded or changed. Learn again from the runs", own);
+  }
+}
+
+/** The diagonal of the Cholesky factor of a matrix; NaN from where it is not positive definite. */
+export function choleskyDiagonal(matrix: readonly (readonly number[])[], size: number): readonly number[] {
+  const root: number[][] = [];
+  for (let i = 0; i < size; i += 1) {
+    const row: number[] = [];
+    root.push(row);
+    for (let j = 0; j <= i; j += 1) {
+      let rest = (matrix[i] as readonly number[])[j] as number;
+      for (let k = 0; k < j; k += 1) rest -= (row[k] as number) * ((root[j] as number[])[k] as number);
+      row.push(i === j ? Math.sqrt(rest) : rest / ((root[j] as number[])[j] as number));
+    }
+  }
+  return root.map((row, i) => row[i] as number);
+}
+
+/** A share of ln(time) that a learned number explains: its slope times its standard deviation, signed. */
+export type Share = readonly [parameter: string, amount: number];
+
+/** The covariances of shares that were learned together: 2·ρ·a·b for each pair. */
+export function covarianceOf({ place, correlation }: Joint, shares: readonly Share[]): number {
+  let sum = 0;
+  for (let a = 1; a < shares.length; a += 1) {
+    const [name, amount] = shares[a] as Share;
+    const row = place.get(name);
+    if (row === undefined) continue;
+    for (let b = 0; b < a; b += 1) {
+      const [other, otherAmount] = shares[b] as Share;
+      const column = place.get(other);
+      if (column !== undefined)
+        sum += 2 * amount * otherAmount * ((correlation[row] as readonly number[])[column] as number);
+    }
+  }
+  return sum;
+}
+
+/** Whether a baseline is the one that correlations were learned with: its conditions, and its time to rounding. */
+export function sameBaseline(known: Baseline, learned: Baseline, fields: readonly string[]): boolean {
+  const away = Math.abs(known.timeS - learned.timeS);
+  if (!(away <= Math.max(1, 0.01 * learned.timeS))) return false;
+  const a = known as unknown as Readonly<Record<string, unknown>>;
+  const b = learned as unknown as Readonly<Record<string, unknown>>;
+  return fields.every((field) => JSON.stringify(a[field]) === JSON.stringify(b[field]));
+}

@@ -1,0 +1,128 @@
+/*
+ * The one idea of the package: ln(time) = ln(known time) + one term for each cause. Every cause of a change of
+ * development time implements `Cause`; `compensate` adds the effects up, learning fits their parameters.
+ */
+import type { Caution } from "./caution.js";
+import type { Basis, LawOrigin } from "./term.js";
+
+/** A parameter of a law by its name, and how ln(time) moves with it. */
+export interface ParameterSlope {
+  readonly parameter: string;
+  /** d ln(time)/d parameter, signed */
+  readonly slope: number;
+}
+
+/** What a change of one condition does to ln(time) under one law. */
+export interface Effect {
+  /** ln(factor); exactly 0 when nothing changes */
+  readonly log: number;
+  /** the printed ratio, where a table has one */
+  readonly exact?: number;
+  /** d ln(time)/d the law's own parameter, signed */
+  readonly slope: number;
+  /** standard deviation of that parameter */
+  readonly sd: number;
+  /** standard deviation that no parameter explains: table rounding, departure from a power, stand */
+  readonly beside: number;
+  /** further parameters of a learned law, each with its slope times its standard deviation: one a gap of a walk */
+  readonly further?: readonly ParameterSlope[];
+}
+
+/** What the cautions of a cause may ask about the known time. */
+export interface KnownBath {
+  readonly temperatureC: number;
+  readonly hydroquinone?: boolean | undefined;
+  readonly emulsion?: "soft" | "hardened" | undefined;
+}
+
+/** A caution of a cause. Its path is the field of the cause, unless it says another. */
+export type CauseCaution = Caution;
+
+/** What an effect rests on, where its law does not tell. */
+export interface Rests {
+  readonly basis: Basis;
+  readonly sources?: readonly string[] | undefined;
+  readonly runs?: number | undefined;
+}
+
+/** One cause of a change of development time. A side is one condition after it was read: a temperature, an interval. */
+export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name extends string = string> {
+  readonly name: Name;
+  /** its field in baseline and conditions */
+  readonly field: string;
+  /** its law's field in knowledge */
+  readonly law: string;
+  /** the law that is used when none is given, ready for `effect` */
+  readonly generic: Law;
+  /** what a baseline that does not say means; without it, conditions may not say either */
+  readonly start?: Side;
+  /** the baseline always says, and so there is always a row */
+  readonly required?: boolean;
+  /** what the condition is given against is in the condition itself: the baseline has no such field */
+  readonly relative?: boolean;
+  /** a column of numbers that stands for the condition in a table of many rows, and how one is read */
+  readonly column?: { readonly name: string; readonly side: (at: string, value: number) => Side };
+  /** reads one side of the change, checked once; throws an input error at `at` */
+  read(at: string, given: unknown): Side;
+  /** checks a law once; tables come back sorted and curved. Throws an input error at `at` */
+  check(at: string, law: unknown): Law;
+  /** refuses a side for which a law that `check` returned has no time; `known` says that it is the baseline's */
+  within?(at: string, law: Law, side: Side, known: boolean): void;
+  /** the effect of going from one side to another under a law that `check` returned */
+  effect(law: Law, from: Side, to: Side): Effect;
+  /** what is unwise about today's side */
+  cautions?(law: Law, from: Side, to: Side, effect: Effect, known: KnownBath): readonly Caution[];
+  /** what the row rests on, where today's side tells and not the law */
+  rests?(law: Law, to: Side): Rests | undefined;
+}
+
+/** Any cause, for a list of them. */
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- each cause has its own law and side; a loop hands each what it made
+export type AnyCause = Cause<any, any>;
+
+/** The factor of an effect on time: the printed ratio where there is one. */
+export function factorOf({ log, exact }: Effect): number {
+  return exact ?? Math.exp(log);
+}
+
+/** The standard deviation of ln(factor) of an effect alone. */
+export function logSdOf({ slope, sd, beside, further }: Effect): number {
+  const own = slope * sd;
+  if (further === undefined) return beside === 0 ? Math.abs(own) : Math.hypot(own, beside);
+  return Math.hypot(own, beside, ...further.map((one) => one.slope));
+}
+
+/** A number of a law that runs can teach. */
+export interface LearnableParameter {
+  readonly parameter: string;
+  readonly value: number;
+  readonly sd: number;
+  /** the least and the greatest value that the law takes */
+  readonly range: readonly [low: number, high: number];
+}
+
+/** A number that was learned. */
+export interface Learned {
+  readonly value: number;
+  readonly sd: number;
+}
+
+/**
+ * Learning's half of a cause: as many numbers as its law and the departures from it have, by name.
+ */
+export interface Learnable<Law extends LawOrigin = LawOrigin, Side = unknown> {
+  /** the law in the form whose numbers can be learned, near the known side */
+  adapt?(law: Law, known: Side | undefined): Law;
+  /** the numbers of a law, for all the sides that runs and questions name */
+  parameters(law: Law, sides: readonly Side[]): readonly LearnableParameter[];
+  /** how ln(time) moves with each number between two sides */
+  row(law: Law, from: Side, to: Side, sides: readonly Side[]): readonly ParameterSlope[];
+  /** the law with the numbers that were learned */
+  law(law: Law, learned: ReadonlyMap<string, Learned>): Law;
+  /** why a run tells nothing under this law, if it does not */
+  unfit?(law: Law, from: Side, to: Side): string | undefined;
+}
+
+/** Any learnable half, for a list of them. */
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- as in AnyCause
+export type AnyLearnable = Learnable<any, any>;

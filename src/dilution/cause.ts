@@ -1,0 +1,50 @@
+/*
+ * Dilution as a cause. A side is ln(concentration), 0 for undiluted stock and below 0 for every dilution.
+ */
+import type { Cause, Effect } from "../core/cause.js";
+import { inRange } from "../core/guards.js";
+import {
+  checkedDilutionLaw,
+  GIVEN_EXPONENT_SD,
+  logConcentration,
+  readDilution,
+  type ReadyDilutionLaw,
+} from "./dilution.js";
+import { genericDilutionLaw } from "./genericDilutionLaw.js";
+
+/** Dilution as a cause. Its parameter is the exponent of a power law. */
+export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
+  name: "dilution",
+  field: "dilution",
+  law: "dilution",
+  generic: genericDilutionLaw,
+  column: { name: "waterParts", side: (at, water) => -Math.log1p(inRange(at, water, 0, 1e5)) },
+  read: (at, given) => logConcentration(readDilution(at, given)),
+  check: checkedDilutionLaw,
+  effect: dilutionEffect,
+  cautions: (law, from, to) =>
+    from !== to && law.kind === "table" && (law.table.outside(-from) || law.table.outside(-to))
+      ? [
+          {
+            code: "outside-table",
+            severity: "warn",
+            message: "A dilution lies outside the table. The last slope of the table is carried on.",
+            data: { cause: "dilution" },
+          },
+        ]
+      : [],
+};
+
+/** The effect of going from one ln(concentration) to another. */
+export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number): Effect {
+  if (law.kind === "table") {
+    const { timeAt, spread } = law.table;
+    const exact = timeAt(-to) / timeAt(-from);
+    return { log: Math.log(exact), exact, slope: 0, sd: 0, beside: spread(-from, -to) };
+  }
+  const slope = from - to;
+  // Neighbouring dilutions share their departure from the power; from one doubling on it counts in full.
+  const departure = law.scatterLogSd ?? 0;
+  const beside = departure === 0 ? 0 : departure * Math.min(1, Math.abs(slope) / Math.LN2);
+  return { log: law.exponent * slope, slope, sd: law.sd ?? GIVEN_EXPONENT_SD, beside };
+}

@@ -1,0 +1,28 @@
+/*
+ * Push and pull as a cause: stops of exposure below the film's speed, from a known time at its speed.
+ */
+import type { Cause, Effect } from "../core/cause.js";
+import { pushCautions } from "./pushCautions.js";
+import { checkedPushLaw, checkedStops, genericPushLaw, type PushLaw } from "./law.js";
+
+/** Push as a cause. Its parameter is ln of the factor of the first stop. */
+export const pushCause: Cause<PushLaw, number, "push"> = {
+  name: "push",
+  field: "pushStops",
+  law: "push",
+  generic: genericPushLaw,
+  start: 0,
+  relative: true,
+  read: checkedStops,
+  check: checkedPushLaw,
+  effect: pushEffect,
+  cautions: (_law, _from, to) => pushCautions(to),
+};
+
+/** The effect of going from one push to another: each stop pushed has a larger step than the one before. */
+export function pushEffect(law: PushLaw, from: number, to: number): Effect {
+  const { perStop, growth = 0, sdPerStop = 0.09 } = law;
+  const bend = (stops: number): number => (stops > 0 ? growth * stops * stops : 0);
+  const slope = to - from;
+  return { log: Math.log(perStop) * slope + bend(to) - bend(from), slope, sd: sdPerStop, beside: 0 };
+}

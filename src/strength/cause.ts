@@ -1,0 +1,84 @@
+/*
+ * The strength of a brew as a cause: today's brew against the one the time is known for, as `brewStrength` gives it.
+ */
+import type { Caution } from "../core/caution.js";
+import type { Cause, Effect, Rests } from "../core/cause.js";
+import { frozen } from "../core/frozen.js";
+import { arrayOf, inRange, plainObject, positive, wrongKind } from "../core/guards.js";
+import { checkedOrigin, type Basis, type LawOrigin } from "../core/term.js";
+
+/** The strength of today's brew against the known one, as a factor on time; what `brewStrength` returns is one. */
+export interface Strength extends LawOrigin {
+  /** `"strength"`, as in the row of an answer */
+  readonly cause?: string | undefined;
+  /** the factor on time, above 0 to 1e6 */
+  readonly value: number;
+  /** standard deviation of its logarithm, 0 to 10 */
+  readonly logSd: number;
+  readonly basis: Basis;
+  /** what was unwise about the brews; passed on */
+  readonly cautions?: readonly Caution[] | undefined;
+}
+
+/** What own runs say of strengths: by how many of its standard deviations a strength is off. */
+export interface StrengthCorrection extends LawOrigin {
+  /** −1000 to 1000; 0 when nothing is known */
+  readonly correction: number;
+  /** its standard deviation, 0 to 10; 1 when left out */
+  readonly sdCorrection?: number | undefined;
+}
+
+/** The law when no run has taught anything: a strength is as given. */
+export const genericStrengthCorrection: StrengthCorrection = /* @__PURE__ */ frozen({
+  correction: 0,
+  sdCorrection: 1,
+});
+
+/** Strength as a cause. Its parameter is the correction of strengths, in their standard deviations. */
+export const strengthCause: Cause<StrengthCorrection, Strength, "strength"> = {
+  name: "strength",
+  field: "strength",
+  law: "strength",
+  generic: genericStrengthCorrection,
+  start: { value: 1, logSd: 0, basis: "unchanged" },
+  relative: true,
+  read: readStrength,
+  check: (at, given) => {
+    const law = checkedOrigin(at, given as StrengthCorrection);
+    inRange(at, law.correction, -1000, 1000, undefined, "/correction");
+    inRange(at, law.sdCorrection ?? 0, 0, 10, undefined, "/sdCorrection");
+    return law;
+  },
+  effect: strengthEffect,
+  // Their paths point into the brews: here they are about the strength as a whole.
+  cautions: (_law, _from, { cautions = [] }) =>
+    cautions.map((one) => ({ ...one, path: "/conditions/strength" })),
+  rests: strengthRests,
+};
+
+function readStrength(at: string, given: unknown): Strength {
+  const strength = checkedOrigin(at, given as Strength);
+  positive(at, strength.value, 1e6, undefined, "/value");
+  inRange(at, strength.logSd, 0, 10, undefined, "/logSd");
+  if (typeof strength.basis !== "string") wrongKind(`${at}/basis`, "text", strength.basis);
+  const { cautions = [] } = strength;
+  arrayOf(`${at}/cautions`, cautions, 0).forEach((one, i) => plainObject(`${at}/cautions/${i}`, one));
+  return strength;
+}
+
+function strengthEffect(law: StrengthCorrection, from: Strength, to: Strength): Effect {
+  const slope = to.logSd - from.logSd;
+  const { correction, sdCorrection = 1 } = law;
+  const log = Math.log(to.value / from.value);
+  // Without a correction the factor is the strength itself, to the last bit.
+  if (correction === 0) return { log, exact: to.value / from.value, slope, sd: sdCorrection, beside: 0 };
+  return { log: log + correction * slope, slope, sd: sdCorrection, beside: 0 };
+}
+
+/** A strength that no run has corrected rests on what it says itself. */
+function strengthRests({ runs = 0 }: StrengthCorrection, to: Strength): Rests | undefined {
+  if (to.value === 1 && to.logSd === 0) return { basis: "unchanged" };
+  return runs > 0
+    ? { basis: "own-runs", sources: to.sources, runs }
+    : { basis: to.basis, sources: to.sources, runs: to.runs };
+}

@@ -1,0 +1,33 @@
+/*
+ * Learning's half of temperature: one activation energy.
+ */
+import type { Learnable } from "../core/cause.js";
+import { sourcesOf } from "../core/term.js";
+import { asArrheniusLaw } from "./asArrheniusLaw.js";
+import { temperatureEffect } from "./cause.js";
+import { GIVEN_LAW_SD_KJ, type ArrheniusLaw, type ReadyTemperatureLaw } from "./law.js";
+
+/** Above this no plate is developed, °C: `compensate` asks there whether °F was meant. */
+const HOTTEST_C = 45;
+
+/** Temperature as a number that runs teach. */
+export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
+  // A coefficient or a table becomes the Arrhenius law that agrees with it 5 °C either side of the known temperature.
+  adapt: (law, knownC) => {
+    if (law.kind === "arrhenius") return law;
+    const c = knownC ?? 20;
+    return { ...asArrheniusLaw(law, Math.max(0, c - 5), Math.min(100, c + 5)), ...sourcesOf(law) };
+  },
+  parameters: (law) => {
+    const { activationEnergyKJPerMol: value, sdKJPerMol: sd = GIVEN_LAW_SD_KJ } = law as ArrheniusLaw;
+    return [{ parameter: "temperature", value, sd, range: [0, 200] }];
+  },
+  row: (law, from, to) => [{ parameter: "temperature", slope: temperatureEffect(law, from, to).slope }],
+  law: (law, learned) => {
+    const found = learned.get("temperature");
+    return found === undefined
+      ? law
+      : { ...(law as ArrheniusLaw), activationEnergyKJPerMol: found.value, sdKJPerMol: found.sd };
+  },
+  unfit: (_law, _from, to) => (to > HOTTEST_C ? `at ${to} °C: is it in °F?` : undefined),
+};
