@@ -47,7 +47,7 @@ export function checkedAgeLaw(at: string, given: unknown): AgeLaw {
   } else if (kind === "slowing") {
     inRange(at, law.perRootH, -1, 1, undefined, "/perRootH");
     inRange(at, law.sdPerRootH ?? 0, 0, 3, undefined, "/sdPerRootH");
-  } else if (kind === "life") positive(at, law.lifeH, 1e6, "ageH", "/lifeH");
+  } else if ((kind as unknown) === "life") positive(at, law.lifeH, 1e6, "ageH", "/lifeH");
   else notOneOf(`${at}/kind`, ["half-life", "life", "slowing"], kind);
   return law;
 }

@@ -5,7 +5,7 @@ import type { Caution } from "../core/caution.js";
 import type { Effect, KnownBath } from "../core/cause.js";
 import { clockTime } from "../drift/developUntil.js";
 import { integrate } from "../drift/integrate.js";
-import { checkedLog, logTemperature, type TemperatureLog, type TemperatureReading } from "../drift/log.js";
+import { checkedLog, logTemperature, type TemperatureLog } from "../drift/log.js";
 import { checkedDrift, driftTemperature, type NewtonDrift } from "../drift/newtonDrift.js";
 import { temperatureChangeCautions } from "../temperature/cause.js";
 import { temperatureSpread, type ReadyTemperatureLaw } from "../temperature/law.js";
@@ -81,7 +81,7 @@ function cautionsAlong(
     ({ limit = 0, actual = 0, message }) => limit <= actual && !below.some((one) => one.message === message),
   );
   const cautions = [...below, ...above];
-  const last = log?.at(-1) as TemperatureReading | undefined;
+  const last = log?.at(-1);
   if (last && last.timeS < endS)
     cautions.push({
       code: "log-held",

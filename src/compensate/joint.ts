@@ -27,7 +27,7 @@ export interface Joint {
 }
 
 /** Matrices that were checked. They are frozen, so that they stay as they were. */
-const checked = new WeakSet<object>();
+const checked = new WeakSet();
 
 /** Checks stored correlations: a matrix that is none, or not the one that was written, is refused. */
 export function checkedJoint(at: string, given: unknown): Joint {

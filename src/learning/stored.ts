@@ -26,7 +26,7 @@ export function storedEntries(at: string, knowledge: LearnedKnowledge): readonly
 }
 
 /** Knowledge that this package worked out: it is frozen, so that it stays true. */
-const derivedHere = new WeakSet<object>();
+const derivedHere = new WeakSet();
 
 /** Notes that knowledge was worked out here. */
 export function noted(knowledge: LearnedKnowledge): LearnedKnowledge {

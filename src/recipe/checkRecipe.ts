@@ -35,19 +35,7 @@ export function checkRecipe(input: unknown): RecipeCheck {
   problems.push(...relationProblems(recipe));
   const ofBrew = ask(problems, "/developer/brew", () => brewCautions(recipe));
   if (ofBrew === undefined || problems.length > 0) return { ok: false, problems };
-  // The one thing that is left for compensate to refuse: laws so uncertain that the interval has no ends.
-  const answer = ask([], "/knowledge", () => recipeTime(recipe));
-  if (answer === undefined)
-    return {
-      ok: false,
-      problems: [
-        {
-          path: "/knowledge",
-          message: "must not be so uncertain that no interval can be given",
-          rule: "relation",
-        },
-      ],
-    };
+  const answer = recipeTime(recipe);
   const cautions = ask(problems, "/baths", () => recipeCautions(recipe, answer, ofBrew));
   return cautions === undefined ? { ok: false, problems } : { ok: true, recipe, cautions };
 }

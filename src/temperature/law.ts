@@ -1,7 +1,7 @@
 /*
  * What a temperature law is, and how ln(time) runs under each form of it.
  */
-import { inRange, notOneOf, plainObject, positive } from "../core/guards.js";
+import { inRange, notOneOf, positive } from "../core/guards.js";
 import { preparedTable, type Table } from "../core/table.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";

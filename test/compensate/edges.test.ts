@@ -35,9 +35,6 @@ const all: Conditions = {
   ageH: 1,
   gamma: 0.65,
 };
-const codes = (conditions: Conditions, laws: Knowledge = knowledge): readonly string[] =>
-  compensate(known, conditions, laws).cautions.map((one) => one.code);
-
 describe("a row", () => {
   it("has no field for runs where nothing was learned, so that it can be compared field by field", () => {
     const { factors } = compensate(known, all, knowledge);

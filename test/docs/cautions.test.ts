@@ -14,7 +14,7 @@ const listed = [...page.matchAll(/^\| (`.*?) \| /gm)].flatMap(([, cell]) =>
  */
 const CODES = [
   /\bcode:\s*["`]([a-z]+(?:-[a-z]+)*)["`]/g,
-  /\b(?:unwise|over)\(\s*"([a-z-]+)"/g,
+  /\b(?:unwise|over|warn)\(\s*"([a-z-]+)"/g,
   /\b(?:add|caution)\(\s*"([a-z-]+)",\s*(?:"(?:stop|warn|note)"|[^"]{1,40}\?\s*"(?:stop|warn)")/g,
   /\bsay\(\s*[^,]+,\s*"([a-z-]+)"/g,
   /^ {2}\[\s*(?:"[a-z-]+",\s*)?"([a-z-]+)",\s*"[A-Z]/gm,

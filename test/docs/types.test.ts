@@ -57,7 +57,7 @@ describe("the blocks of the pages pass a strict compiler as they are pasted", ()
       { where: "there", code: "learn;" },
     ]);
     expect(found).toEqual([
-      expect.stringMatching(/^here: .*is not assignable to parameter of type 'TemperatureLaw'/),
+      expect.stringMatching(/^here: .*is not assignable to parameter of type 'TemperatureLaw \| undefined'/),
       "there: Cannot find name 'learn'.",
     ]);
   });

@@ -175,7 +175,7 @@ describe("startTemperatureFor", () => {
   const work = (startC: number, asked: StartTemperatureOptions): number => {
     const drift = newtonDrift({ startC, ambientC: asked.ambientC, timeConstantS: asked.timeConstantS });
     return odexIntegral(
-      (t) => 1 / temperatureFactor(asked.targetC, drift(Math.min(t, 1e7)), asked.law!),
+      (t) => 1 / temperatureFactor(asked.targetC, drift(Math.min(t, 1e7)), asked.law),
       0,
       asked.timeS,
     );

@@ -14,7 +14,6 @@ import {
   startKnowledge,
   temperatureFactor,
   tidyRuns,
-  type Knowledge,
   type LearnedKnowledge,
   type Outcome,
   type Run,
@@ -743,14 +742,12 @@ describe("numbers at their limits", () => {
     expect(nextTest(next, [{}], {})[0]?.timeS).toBeCloseTo(predict(next, {}).timeS, 9);
     // Laws and what hangs them together, without the rest, as an app may keep them.
     const { temperature, joint } = before;
-    expect(startKnowledge(baseline, { laws: { temperature, joint } as Knowledge }).prior.laws).toEqual({
+    expect(startKnowledge(baseline, { laws: { temperature, joint } }).prior.laws).toEqual({
       temperature,
     });
     // Whatever its version: of the laws each is checked.
     expect(startKnowledge(baseline, { laws: anyOf({ ...before, schema: 2 }) }).schema).toBe(1);
-    expect(startKnowledge(baseline, { laws: { temperature: undefined } as object })).toEqual(
-      startKnowledge(baseline),
-    );
+    expect(startKnowledge(baseline, { laws: { temperature: undefined } })).toEqual(startKnowledge(baseline));
   });
   it("an increase by use that is held at nothing still tells on which side of the known use a bath is", () => {
     const used = startKnowledge({ ...baseline, usedCm2PerL: 3000 });
@@ -947,11 +944,11 @@ describe("refusals", () => {
     );
     refused(
       () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 0 } } }),
-      range("ageFactor: law.halfLifeH must be above 0 and at most 1000000 h, got 0"),
+      range("startKnowledge: laws.age.halfLifeH must be above 0 and at most 1000000 h, got 0"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 9, sdLog: 4 } } }),
-      range("ageLogSd: law.sdLog must be from 0 to 3, got 4"),
+      range("startKnowledge: laws.age.sdLog must be from 0 to 3, got 4"),
     );
   });
   it("learn: runs, by their place in what was handed in", () => {

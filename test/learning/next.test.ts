@@ -238,7 +238,7 @@ describe("nextTest", () => {
       nextTest(startKnowledge({ timeS: 1, temperatureC: 20 }), [{ volumeMl: 9, dilution: "1+9" }], {}),
     ).toThrow(
       new TypeError(
-        "nextTest: candidates[0].dilution needs a baseline.dilution: what was it for the known time?",
+        "nextTest: candidates[0].dilution needs baseline.dilution: what was it for the known time?",
       ),
     );
   });
