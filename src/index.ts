@@ -170,6 +170,11 @@ export type { PushLaw } from "./push/law.js";
 export { genericPushLaw } from "./push/law.js";
 export { contrastFactor } from "./contrast/contrastFactor.js";
 export type { JointSpread } from "./compensate/joint.js";
+export {
+  temperatureCurve,
+  type TemperatureCurveOptions,
+  type TemperatureCurvePoint,
+} from "./compensate/temperatureCurve.js";
 
 // learning: runs into knowledge, the next test
 export type {

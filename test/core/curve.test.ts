@@ -1,7 +1,7 @@
-/* Room: core. The curve through a table: exact, monotone, smooth, straight on outside. */
+/* The curve through a table: exact, monotone, smooth, straight on outside. */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { monotoneCurve, type Knot } from "../../src/core/curve.js";
+import { monotoneCurve, tableSpread, timeCurve, type Knot } from "../../src/core/curve.js";
 
 const slopeAt = (curve: (x: number) => number, x: number, side: 1 | -1): number => {
   const h = 1e-6 * side;
@@ -133,5 +133,37 @@ describe("monotoneCurve", () => {
       expect(Math.abs(curve(x + 1e-9) - curve(x - 1e-9))).toBeLessThan(1e-6);
       expect(Math.abs(slopeAt(curve, x, 1) - slopeAt(curve, x, -1))).toBeLessThan(1e-3);
     }
+  });
+});
+
+describe("a long table", () => {
+  let looks = 0;
+  const rows = Array.from({ length: 100_000 }, (_, i) => ({
+    get x(): number {
+      looks += 1;
+      return i / 1000;
+    },
+    timeS: 300 + i / 100,
+  }));
+  const looksOf = (work: () => void): number => {
+    looks = 0;
+    work();
+    return looks;
+  };
+  it("is walked once, and then rows are found by bisection", () => {
+    const timeAt = timeCurve(rows);
+    const spread = tableSpread(rows, 1);
+    expect(looksOf(() => timeAt(61.2345))).toBeLessThan(50);
+    expect(looksOf(() => spread(3.0001, 61.2345))).toBeLessThan(50);
+    expect(timeAt(61.234)).toBe(300 + 612.34);
+  });
+  it("has the spread of its nearest rows, wherever the two places lie", () => {
+    const spread = tableSpread(rows, 1);
+    // Two places beyond either end, a row and a place between rows; rows lie 0.001 apart.
+    expect(spread(-0.5, 0)).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2 * 500, 0.5), 9);
+    expect(spread(99.999, 100.499)).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2 * 500, 0.5), 6);
+    expect(spread(5, 7)).toBeCloseTo(0.025 * Math.SQRT2, 9);
+    expect(spread(5, 7.0004)).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2 * 1.4, 0.0004), 9);
+    expect(spread(5, 7.0006)).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2 * 1.4, 0.0004), 9);
   });
 });
