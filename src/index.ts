@@ -21,9 +21,13 @@ export type { Quantity } from "./core/quantity.js";
 export { parseTime } from "./quantities/parseTime.js";
 export { formatTime } from "./quantities/formatTime.js";
 export { roundTime } from "./quantities/roundTime.js";
+export { roundEstimate, type RoundedEstimate } from "./quantities/roundEstimate.js";
+export { parseSpread } from "./quantities/parseSpread.js";
 export { fahrenheitToCelsius } from "./quantities/fahrenheitToCelsius.js";
 export { celsiusToFahrenheit } from "./quantities/celsiusToFahrenheit.js";
-export { parseTemperature } from "./quantities/parseTemperature.js";
+export { parseTemperature, type TemperatureUnitOptions } from "./quantities/parseTemperature.js";
+export { formatTemperature } from "./quantities/formatTemperature.js";
+export { parseVolume } from "./quantities/parseVolume.js";
 export { filmAreaCm2 } from "./quantities/filmAreaCm2.js";
 
 // temperature: time at another temperature

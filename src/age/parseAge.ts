@@ -1,4 +1,5 @@
 import { inRange, wrongKind, unreadable } from "../core/guards.js";
+import { withPoint } from "../quantities/numberText.js";
 
 const FORMS = 'an age such as "90 min", "2 h" or "3 days", with its unit';
 
@@ -16,8 +17,8 @@ const UNIT_S = [604800, 86400, 3600, 60, 1];
 /**
  * Reads the age of a bath as people write it.
  *
- * @param text - weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`, `"3 days"`,
- * `"1 d 6 h"`, `"2 weeks"`
+ * @param text - weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`, `"1,5 h"`,
+ * `"3 days"`, `"1 d 6 h"`, `"2 weeks"`
  * @returns the age in h
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not an age, has no unit, or is above 1e6 h
@@ -33,7 +34,7 @@ const UNIT_S = [604800, 86400, 3600, 60, 1];
  */
 export function parseAge(text: string): number {
   if (typeof text !== "string") wrongKind("parseAge/text", FORMS, text, { types: ["text"] });
-  const parts: readonly (string | undefined)[] = AGE.exec(text.trim())?.slice(1) ?? [];
+  const parts: readonly (string | undefined)[] = AGE.exec(withPoint(text.trim()))?.slice(1) ?? [];
   if (parts.every((each) => each === undefined))
     unreadable("parseAge/text", "age", ["2 h", "3 days"], FORMS, text);
   const ageS = UNIT_S.reduce((sum, unitS, i) => sum + Number(parts[i] ?? 0) * unitS, 0);

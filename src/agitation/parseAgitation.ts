@@ -1,5 +1,5 @@
 import { positive, wrongKind, unreadable } from "../core/guards.js";
-import { parseTime } from "../quantities/parseTime.js";
+import { timeFromText } from "../quantities/timeText.js";
 import type { Agitation } from "./agitation.js";
 
 const FORMS = '"continuous", "stand" or an interval such as "every 30 s"';
@@ -27,5 +27,7 @@ export function parseAgitation(text: string): Agitation {
   const interval = /^(?:every\s+)?(\d.*)$/s.exec(lower)?.[1];
   if (interval === undefined)
     unreadable("parseAgitation/text", "agitation", ["every 30 s", "continuous", "stand"], FORMS, text);
-  return { everyS: positive("parseAgitation/text", parseTime(interval), 3600, "timeS") };
+  return {
+    everyS: positive("parseAgitation/text", timeFromText("parseAgitation/text", interval), 3600, "timeS"),
+  };
 }

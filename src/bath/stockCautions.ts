@@ -1,6 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { plainObject, positive, wrongValue } from "../core/guards.js";
 import { handbookLeastStock, type DilutionFamily } from "../handbook/dilution.js";
+import { ROLL_CM2 } from "../handbook/roll.js";
 import { logConcentration, readDilution, type Dilution } from "../dilution/dilution.js";
 
 /** What {@link stockCautions} is asked about. */
@@ -52,7 +53,7 @@ export function stockCautions(question: StockQuestion): readonly Caution[] {
     "volumeMl",
   );
   const stockMl = totalMl * Math.exp(logConcentration(dilution));
-  const leastMl = (perRoll * areaCm2) / 516.128;
+  const leastMl = (perRoll * areaCm2) / ROLL_CM2;
   if (stockMl >= leastMl * (1 - 1e-12)) return [];
   return [
     {

@@ -15,6 +15,7 @@ import {
 } from "../core/guards.js";
 import { preparedTable, type Table } from "../core/table.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
+import { withPoint } from "../quantities/numberText.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
 
 /** Parts of stock and of water. `stocks` splits the stock where a bath is mixed from several solutions. */
@@ -55,13 +56,18 @@ export type PowerDilutionLaw = Extract<DilutionLaw, { kind: "power" }>;
 export function checkedDilution(where: string, dilution: Dilution): Dilution {
   const { stockParts, waterParts, stocks } = plainObject(where, dilution);
   const stock = positive(where, stockParts, 1e5, undefined, "/stockParts");
-  const water = inRange(where, waterParts, 0, 1e5 * stock, undefined, "/waterParts");
-  if (stocks === undefined) return dilution;
+  if (stocks === undefined) {
+    inRange(where, waterParts, 0, 1e5 * stock, undefined, "/waterParts");
+    return dilution;
+  }
   const parts = arrayOf(`${where}/stocks`, stocks, 1).map((part, i) =>
     positive(`${where}/stocks/${i}`, part, 1e5),
   );
   const sum = parts.reduce((total, part) => total + part, 0);
   if (Math.abs(sum - stock) > 1e-9 * stock) wrongValue(`${where}/stocks`, `parts that sum to ${stock}`, sum);
+  // Text holds the parts alone: their sum decides, so that what is written can be read back.
+  positive(where, sum, 1e5, undefined, "/stockParts");
+  const water = inRange(where, waterParts, 0, 1e5 * sum, undefined, "/waterParts");
   return { stockParts: stock, waterParts: water, stocks: parts };
 }
 
@@ -74,15 +80,16 @@ const PARTS = /^\s*\d+(\.\d+)?\s*(:\s*\d+(\.\d+)?\s*|(\+\s*\d+(\.\d+)?\s*)+)$/;
 
 /** Reads a dilution from text; `where` names the function and field for the error texts. */
 export function dilutionFromText(where: string, text: string, colon?: "plus" | "total"): Dilution {
-  if (!PARTS.test(text)) {
+  const plain = text.includes(",") ? withPoint(text) : text;
+  if (!PARTS.test(plain)) {
     if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
     unreadable(where, "dilution", ["1+9", "stock"], '"stock" or parts such as "1+9"', text);
   }
-  const plus = text.includes("+");
+  const plus = plain.includes("+");
   // Cut once rather than split: this is much of what compensate takes.
-  const cut = text.lastIndexOf(plus ? "+" : ":");
-  const stock = text.slice(0, cut);
-  const last = Number(text.slice(cut + 1));
+  const cut = plain.lastIndexOf(plus ? "+" : ":");
+  const stock = plain.slice(0, cut);
+  const last = Number(plain.slice(cut + 1));
   const stocks = stock.includes("+") ? stock.split("+").map(Number) : undefined;
   const stockParts = stocks ? stocks.reduce((sum, part) => sum + part) : Number(stock);
   const mark = plus ? "plus" : colon;
@@ -90,10 +97,15 @@ export function dilutionFromText(where: string, text: string, colon?: "plus" | "
   if (mark === undefined)
     ambiguous(where, text, [
       `${stockParts}+${last}`,
-      ...(last < stockParts ? [] : [`${stockParts}+${last - stockParts}`]),
+      ...(last < stockParts ? [] : [`${stockParts}+${fifteen(last - stockParts)}`]),
     ]);
-  const parts = { stockParts, waterParts: mark === "plus" ? last : last - stockParts };
+  const parts = { stockParts, waterParts: mark === "plus" ? last : fifteen(last - stockParts) };
   return checkedDilution(where, stocks ? { ...parts, stocks } : parts);
+}
+
+/** To fifteen digits, as on paper: of 2.7 parts in all 1.7 are water, not 1.7000000000000002. */
+export function fifteen(parts: number): number {
+  return Number(parts.toPrecision(15));
 }
 
 function ambiguous(at: string, text: string, readings: readonly string[]): never {

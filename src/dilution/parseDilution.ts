@@ -1,5 +1,5 @@
 import { plainObject, wrongKind, notOneOf } from "../core/guards.js";
-import { dilutionFromText, type Dilution } from "./dilution.js";
+import { dilutionFromText, fifteen, type Dilution } from "./dilution.js";
 
 /**
  * How a colon is to be read: `"plus"`, 1:9 is 1 part and 9 of water; `"total"`, 1 part in 9 parts of bath.
@@ -12,7 +12,7 @@ export interface ParseDilutionOptions {
  * Reads a dilution as the trade writes it.
  *
  * @param text - `"1+9"`, `"stock"` (undiluted), `"1+0"`, or with several stock solutions `"2+1+7"`, the water
- * always last
+ * always last; a decimal comma is read too
  * @param options - `colon`: how to read `"1:9"`; without it a colon is refused, since both readings are in
  * print
  * @returns parts of stock and of water; for several stocks also `stocks`, the parts of each
@@ -27,6 +27,7 @@ export interface ParseDilutionOptions {
  * ```ts
  * parseDilution("1+9") // => { stockParts: 1, waterParts: 9 }
  * parseDilution("1:9", { colon: "total" }) // => { stockParts: 1, waterParts: 8 }
+ * parseDilution("1+9,5") // => { stockParts: 1, waterParts: 9.5 }
  * parseDilution("2+1+7") // => { stockParts: 3, waterParts: 7, stocks: [2, 1] }
  * ```
  */
@@ -37,12 +38,6 @@ export function parseDilution(text: string, options: ParseDilutionOptions = {}):
   if (colon !== undefined && colon !== "plus" && colon !== "total")
     notOneOf("parseDilution/options/colon", ["plus", "total"], colon);
   const read = dilutionFromText("parseDilution/text", text, colon);
-  // What was added up or taken away, to fifteen digits: of 2.7 parts in all 1.7 are water, and 0.1 and 0.2 of
-  // stock are 0.3, on paper.
-  if (read.stocks !== undefined) return { ...read, stockParts: fifteen(read.stockParts) };
-  return text.includes(":") ? { ...read, waterParts: fifteen(read.waterParts) } : read;
-}
-
-function fifteen(parts: number): number {
-  return Number(parts.toPrecision(15));
+  // 0.1 and 0.2 of stock are 0.3, on paper.
+  return read.stocks === undefined ? read : { ...read, stockParts: fifteen(read.stockParts) };
 }

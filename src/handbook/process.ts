@@ -2,6 +2,7 @@
  * Room: handbook. Agitation habits, stop, fix and wash times, and the greatest step between baths: published
  * figures with their sources. Typed data only.
  */
+import { ROLL_CM2 } from "./roll.js";
 
 const MEMORY = "(from memory, not seen in print)";
 const NAVY = "US Navy, Photography (Basic), NAVEDTRA 14209";
@@ -10,7 +11,6 @@ const TM = "US War Department, TM 11-2323";
 const ILFORD = `Ilford/Harman, film technical sheets ${MEMORY}`;
 const KODAK = `Eastman Kodak, film data sheets ${MEMORY}`;
 const CAPACITY = "Brodie-Tyrrell, Fixer Capacity, analogue FAQ";
-const ROLL_CM2 = 516.128;
 
 /** What the material lies in. */
 export type Vessel = "tank" | "tray" | "drum" | "dish";

@@ -2,9 +2,9 @@
  * Room: handbook. How developers slow with use, how long they keep, how much replenisher they take: published
  * figures with their sources. Typed data only. One roll is 516.128 cm².
  */
+import { ROLL_CM2 } from "./roll.js";
 
 const MEMORY = "(from memory, not seen in print)";
-const ROLL_CM2 = 516.128;
 /** litres in a US gallon, exact by definition */
 const GALLON_L = 3.785411784;
 

@@ -1,7 +1,6 @@
 import { wrongKind, wrongValue } from "../core/guards.js";
-
-/** One roll in the trade's count: 80 square inches, in cm². */
-const ROLL_CM2 = 516.128;
+import { ROLL_CM2 } from "../handbook/roll.js";
+import { withPoint } from "./numberText.js";
 
 const ROLLS: Readonly<Record<string, number>> = {
   "135-36": ROLL_CM2,
@@ -17,7 +16,7 @@ const UNIT_CM: Readonly<Record<string, number>> = { in: 2.54, cm: 1, mm: 0.1 };
  * The sensitive area of a film, plate or sheet, on one side.
  *
  * @param format - a roll (`"135-36"`, `"135-24"`, `"135-12"`, `"120"`, `"220"`) or a sheet or plate as
- * width × height with its unit: `"4x5in"`, `"9x12cm"`, `"24x36mm"`
+ * width × height with its unit: `"4x5in"`, `"9x12cm"`, `"6,5x9cm"`
  * @returns the area in cm²
  * @throws TypeError when `format` is not text
  * @throws RangeError when it is none of these, or a side is 0 or above 200 cm
@@ -34,7 +33,7 @@ const UNIT_CM: Readonly<Record<string, number>> = { in: 2.54, cm: 1, mm: 0.1 };
  */
 export function filmAreaCm2(format: string): number {
   if (typeof format !== "string") wrongKind("filmAreaCm2/format", "text", format);
-  const name = format.trim().toLowerCase();
+  const name = withPoint(format.trim().toLowerCase());
   if (Object.hasOwn(ROLLS, name)) return ROLLS[name] as number;
   const [, width, height, unit] =
     /^(\d+(?:\.\d+)?)\s*[x\u00d7]\s*(\d+(?:\.\d+)?)\s*(in|cm|mm)$/.exec(name) ?? [];

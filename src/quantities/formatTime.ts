@@ -1,5 +1,5 @@
 import { inRange, plainObject, refuse } from "../core/guards.js";
-import { roundTime } from "./roundTime.js";
+import { toStep } from "./toStep.js";
 
 /**
  * Writes a time as minutes and seconds, from one hour on with hours.
@@ -17,12 +17,12 @@ import { roundTime } from "./roundTime.js";
  * formatTime(517, { stepS: 15 }) // => "8:30"
  * ```
  */
-export function formatTime(timeS: number, options: { readonly stepS?: number } = {}): string {
+export function formatTime(timeS: number, options: { readonly stepS?: number | undefined } = {}): string {
   const { stepS = 1 } = plainObject("formatTime/options", options) as typeof options;
   inRange("formatTime/options/stepS", stepS, 1, 86400, "timeS");
   if (!Number.isInteger(stepS))
-    refuse(`formatTime/options/stepS`, `must be whole seconds, got ${stepS}`, stepS);
-  const rounded = roundTime(inRange("formatTime/timeS", timeS, 0, 1e7, "timeS"), stepS);
+    refuse("formatTime/options/stepS", `must be whole seconds, got ${stepS}`, stepS);
+  const rounded = toStep(inRange("formatTime/timeS", timeS, 0, 1e7, "timeS"), stepS);
   const hours = Math.floor(rounded / 3600);
   const minutes = Math.floor((rounded % 3600) / 60);
   const seconds = String(rounded % 60).padStart(2, "0");

@@ -1,11 +1,22 @@
 /*
- * Room: quantities. Bare numbers in text, as people type them into a table.
+ * Numbers in text, as people write them, and as they are written out.
  */
 import { unreadable } from "../core/guards.js";
 
-/** A decimal comma as a point: one or two figures after it, since three could be thousands. */
+/**
+ * Decimal commas as points: one or two figures after the comma, or any number after a 0. Three figures after another
+ * number could be thousands.
+ */
 export function withPoint(text: string): string {
-  return text.replace(/(\d),(\d{1,2})(?!\d)/, "$1.$2");
+  return text.replace(/(?<![\d.,])(?:0,\d+|\d+,\d{1,2})(?![\d,])/g, (number) => number.replace(",", "."));
+}
+
+/** A number above 0 or 0 without an exponent: 1e-7 is "0.0000001". */
+export function plainNumber(value: number): string {
+  const text = String(value);
+  if (!text.includes("e-")) return text;
+  const [mantissa, exponent] = text.split("e-") as [string, string];
+  return `0.${"0".repeat(Number(exponent) - 1)}${mantissa.replace(".", "")}`;
 }
 
 /**

@@ -1,16 +1,31 @@
-import { inRange, wrongKind, unreadable } from "../core/guards.js";
+import { inRange, notOneOf, plainObject, unreadable, wrongKind, wrongValue } from "../core/guards.js";
 import { fahrenheitToCelsius } from "./fahrenheitToCelsius.js";
+import { withPoint } from "./numberText.js";
+
+/** The unit that a temperature is read or written in. */
+export interface TemperatureUnitOptions {
+  /** `"C"` or `"F"` */
+  readonly unit?: "C" | "F" | undefined;
+}
 
 const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
+
+/** Throws when the options hold something else than a unit. */
+export function temperatureUnit(at: string, options: unknown): "C" | "F" | undefined {
+  const { unit } = plainObject(at, options);
+  if (unit !== undefined && unit !== "C" && unit !== "F") notOneOf(`${at}/unit`, ["C", "F"], unit);
+  return unit;
+}
 
 /**
  * Reads a temperature as people write it.
  *
- * @param text - a number and its unit: `"20 °C"`, `"20C"`, `"68F"`, `"68.5 °F"`, `"20 ℃"`
+ * @param text - a number and its unit: `"20 °C"`, `"20C"`, `"68F"`, `"68.5 °F"`, `"20 ℃"`, `"13,5 °C"`
+ * @param options - `unit`: the unit of a number without one; a unit in the text comes first
  * @returns the temperature in °C
- * @throws TypeError when `text` is not text
- * @throws RangeError when it is not a temperature, has no unit (`"68"` could be either), or lies below
- * absolute zero or above 10000
+ * @throws TypeError when `text` is not text or `options` not an object
+ * @throws RangeError when it is not a temperature, has no unit where `options` names none (`"68"` could be
+ * either: code `"ambiguous"`), or lies below absolute zero or above 10000
  *
  * @remarks Decimal fractions are exact to the double: `"68.36F"` is 20.2. C = (F − 32)/1.8, as in {@link
  * fahrenheitToCelsius}.
@@ -18,20 +33,26 @@ const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
  * @example
  * ```ts
  * parseTemperature("68F") // => 20
- * parseTemperature("20.5 °C") // => 20.5
+ * parseTemperature("20,5 °C") // => 20.5
+ * parseTemperature("68", { unit: "F" }) // => 20
  * ```
  */
-export function parseTemperature(text: string): number {
-  if (typeof text !== "string") wrongKind("parseTemperature/text", FORMS, text, { types: ["text"] });
+export function parseTemperature(text: string, options: TemperatureUnitOptions = {}): number {
+  const at = "parseTemperature/text";
+  if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
+  const unit = temperatureUnit("parseTemperature/options", options);
   // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another ring,
   // an ordinal o or a raised nought.
-  const plain = text.trim().replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F");
-  const [, number, scale] =
-    /^([-+]?\d+(?:\.\d+)?)\s*(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?\s*(c(?:elsius)?|f(?:ahrenheit)?)$/i.exec(
+  const plain = withPoint(text.trim().replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F"));
+  const [, number, scale = unit] =
+    /^([-+]?\d+(?:\.\d+)?)\s*(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?\s*(c(?:elsius)?|f(?:ahrenheit)?)?$/i.exec(
       plain,
     ) ?? [];
-  if (scale === undefined) unreadable("parseTemperature/text", "temperature", ["20 °C", "68F"], FORMS, text);
+  const format = { format: "temperature", examples: ["20 °C", "68F"] };
+  if (number === undefined) unreadable(at, format.format, format.examples, FORMS, text);
+  if (scale === undefined)
+    wrongValue(at, FORMS, text, { ...format, readings: [`${number} °C`, `${number} °F`] }, "ambiguous");
   const degrees = Number(number);
-  if (/^c/i.test(scale)) return inRange("parseTemperature/text", degrees, -273.15, 1e4, "temperatureC");
-  return fahrenheitToCelsius(inRange("parseTemperature/text", degrees, -459.67, 1e4, "temperatureF"));
+  if (/^c/i.test(scale)) return inRange(at, degrees, -273.15, 1e4, "temperatureC");
+  return fahrenheitToCelsius(inRange(at, degrees, -459.67, 1e4, "temperatureF"));
 }

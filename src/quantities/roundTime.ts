@@ -1,5 +1,5 @@
-import { Decimal } from "decimal.js";
 import { inRange, positive } from "../core/guards.js";
+import { toStep } from "./toStep.js";
 
 /**
  * Rounds a time to the nearest step, halves up, as one does on paper.
@@ -19,8 +19,8 @@ import { inRange, positive } from "../core/guards.js";
  * roundTime(517.5, 15) // => 525
  * ```
  */
-export function roundTime(timeS: number, stepS = 1): number {
+export function roundTime(timeS: number, stepS: number | undefined = 1): number {
   inRange("roundTime/timeS", timeS, 0, 1e7, "timeS");
   positive("roundTime/stepS", stepS, 86400, "timeS");
-  return new Decimal(timeS).div(stepS).toDecimalPlaces(0, Decimal.ROUND_HALF_UP).times(stepS).toNumber();
+  return toStep(timeS, stepS);
 }

@@ -13,6 +13,7 @@ describe("parseAgitation", () => {
     ["STAND", "stand"],
     ["every 30 s", { everyS: 30 }],
     ["Every  0.5 min", { everyS: 30 }],
+    ["every 0,5 min", { everyS: 30 }],
     ["1 min", { everyS: 60 }],
     ["0:30", { everyS: 30 }],
     ["every 1:30", { everyS: 90 }],
@@ -29,7 +30,7 @@ describe("parseAgitation", () => {
     },
   );
   it.each(["30", "every 30", "30 s every", "30 s, gently"])("refuses %j as no time with its unit", (text) => {
-    expect(() => parseAgitation(text)).toThrow(/^parseTime: text must be a time such as/);
+    expect(() => parseAgitation(text)).toThrow(/^parseAgitation: text must be a time such as/);
   });
   it("refuses an interval of nothing, and one of more than an hour", () => {
     expect(() => parseAgitation("every 0 s")).toThrow(

@@ -22,6 +22,25 @@ const parts = fc.record({
   waterParts: fc.oneof(fc.constantFrom(0, 1, 9, 1000), fc.double({ min: 0, max: 1000, noNaN: true })),
 });
 
+/** Every dilution that is allowed: from 1e-30 parts of stock on, with any water up to 100,000 times as much. */
+const allowed = fc
+  .record({
+    stocks: fc.array(
+      fc.oneof(fc.double({ min: 1e-30, max: 3e4, noNaN: true }), fc.constantFrom(1e-30, 1e-7, 0.1, 1, 9)),
+      { minLength: 1, maxLength: 3 },
+    ),
+    share: fc.oneof(fc.constantFrom(0, 1), fc.double({ min: 0, max: 1, noNaN: true })),
+    listed: fc.boolean(),
+    off: fc.double({ min: -9e-10, max: 9e-10, noNaN: true }),
+  })
+  .map(({ stocks, share, listed, off }) => {
+    const sum = stocks.reduce((total, part) => total + part, 0);
+    const waterParts = 1e5 * sum * share;
+    return listed
+      ? { stockParts: Math.max(1e-30, sum * (1 + off)), waterParts, stocks }
+      : { stockParts: sum, waterParts };
+  });
+
 describe("parseDilution", () => {
   it.each([
     ["1+9", { stockParts: 1, waterParts: 9 }],
@@ -31,6 +50,9 @@ describe("parseDilution", () => {
     [" Stock ", { stockParts: 1, waterParts: 0 }],
     ["0.5+10.25", { stockParts: 0.5, waterParts: 10.25 }],
     ["1+1000", { stockParts: 1, waterParts: 1000 }],
+    ["1+9,5", { stockParts: 1, waterParts: 9.5 }],
+    ["0,125 + 1", { stockParts: 0.125, waterParts: 1 }],
+    ["2,5+1,5+7", { stockParts: 4, waterParts: 7, stocks: [2.5, 1.5] }],
     ["2+1+7", { stockParts: 3, waterParts: 7, stocks: [2, 1] }],
     ["1+1+1+35", { stockParts: 3, waterParts: 35, stocks: [1, 1, 1] }],
   ])("reads %j", (text, dilution) => {
@@ -98,7 +120,7 @@ describe("parseDilution", () => {
     "one+nine",
     "1+9x",
     "x1+9",
-    "1,5+9",
+    "1,234+9",
     "1++9",
     "1+9:3",
     "3:4x",
@@ -126,12 +148,30 @@ describe("parseDilution", () => {
       new TypeError('parseDilution: text must be text such as "1+9", got 9'),
     );
   });
-  test.prop([parts])("reads back what formatDilution writes", (dilution) => {
-    const text = formatDilution(dilution);
-    if (dilution.waterParts === 0) expect(text).toBe("stock");
-    // Numbers below 1e-6 are written with an exponent, which nobody pours.
-    else if (!text.includes("e")) expect(parseDilution(text)).toEqual(dilution);
+  it.each([
+    ["1:9", ["1+9", "1+8"]],
+    ["1:2,7", ["1+2.7", "1+1.7"]],
+    ["9:1", ["9+1"]],
+  ])("says what %s may mean", (text, readings) => {
+    expect(() => parseDilution(text)).toThrow(
+      expect.objectContaining({ code: "ambiguous", path: "/text", expected: { readings }, actual: text }),
+    );
   });
+  test.prop([allowed])(
+    "reads back what formatDilution writes, of every dilution that is allowed",
+    (dilution) => {
+      const { stockParts, waterParts, stocks } = dilution;
+      const read = parseDilution(formatDilution(dilution));
+      if (stocks === undefined)
+        expect(read).toEqual(waterParts === 0 ? { stockParts: 1, waterParts: 0 } : dilution);
+      else {
+        expect(read.stocks ?? [read.stockParts]).toEqual(stocks);
+        expect(read.waterParts).toBe(waterParts);
+        expect(Math.abs(read.stockParts - stockParts)).toBeLessThanOrEqual(2e-9 * stockParts);
+      }
+      expect(formatDilution(read)).toBe(formatDilution(dilution));
+    },
+  );
 });
 
 describe("formatDilution", () => {
@@ -140,9 +180,16 @@ describe("formatDilution", () => {
     expect(formatDilution({ stockParts: 3, waterParts: 0, stocks: [2, 1] })).toBe("2+1+0");
     expect(formatDilution({ stockParts: 5, waterParts: 0 })).toBe("stock");
   });
+  it("writes text anew, and no number with an exponent", () => {
+    expect(formatDilution(" 1 + 9,5 ")).toBe("1+9.5");
+    expect(formatDilution({ stockParts: 2.5e-7, waterParts: 1 })).toBe("0.00000025+1");
+  });
   it("refuses by message", () => {
-    expect(() => formatDilution(anyOf("1+9"))).toThrow(
-      new TypeError('formatDilution: dilution must be an object, got "1+9"'),
+    expect(() => formatDilution(anyOf(9))).toThrow(
+      expect.objectContaining({ code: "wrong-type", path: "/dilution" }),
+    );
+    expect(() => formatDilution("1:9")).toThrow(
+      expect.objectContaining({ code: "ambiguous", path: "/dilution" }),
     );
     expect(() => formatDilution({ stockParts: NaN, waterParts: 1 })).toThrow(
       new RangeError("formatDilution: dilution.stockParts must be above 0 and at most 100000, got NaN"),

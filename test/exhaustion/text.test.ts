@@ -18,6 +18,8 @@ describe("parseUse", () => {
     ["3 rolls/liter", 1548.384],
     [" 2 Rolls/l ", 1032.256],
     ["0.5 rolls/l", 258.064],
+    ["0,5 rolls/l", 258.064],
+    ["516,25 cm2/l", 516.25],
     ["1000000 cm2/l", 1e6],
   ])("reads %s", (text, cm2PerL) => {
     expect(parseUse(text)).toBeCloseTo(cm2PerL, 9);
@@ -69,6 +71,8 @@ describe("parseAge", () => {
     ["36 secs", 0.01],
     ["1 hr", 1],
     ["1.5 hours", 1.5],
+    ["1,5 h", 1.5],
+    ["1 d 2,5 h", 26.5],
     ["1 hour 30 minutes", 1.5],
     ["3 days", 72],
     ["1 day", 24],
@@ -110,7 +114,6 @@ describe("parseAge", () => {
     "6 h 1 d",
     "2 h 3 h",
     "-1 h",
-    "1,5 h",
     "PT2H",
     "h",
     `1 h${" ".repeat(5000)}x`,

@@ -1,7 +1,12 @@
-/* Room: quantities. Temperatures and bare numbers in text. */
+/* Temperatures and bare numbers in text. */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { celsiusToFahrenheit, fahrenheitToCelsius, parseTemperature } from "../../src/index.js";
+import {
+  celsiusToFahrenheit,
+  fahrenheitToCelsius,
+  formatTemperature,
+  parseTemperature,
+} from "../../src/index.js";
 import { numberFromText, withPoint, withUnit } from "../../src/quantities/numberText.js";
 
 const anyOf = (value: unknown): any => value;
@@ -15,6 +20,9 @@ describe("parseTemperature", () => {
     ["20C", 20],
     ["20c", 20],
     ["+20.5 ° C", 20.5],
+    ["20,5 °C", 20.5],
+    ["-4,25 °C", -4.25],
+    ["68,36 F", 20.2],
     ["68F", 20],
     ["68 °F", 20],
     [" 68.36f ", 20.2],
@@ -51,7 +59,7 @@ describe("parseTemperature", () => {
     "20 °",
     "about 20 °C",
     "20 °C or so",
-    "20,5 °C",
+    "1,234 °C",
     "1e1 °C",
     ".5 °C",
     "20. °C",
@@ -80,6 +88,30 @@ describe("parseTemperature", () => {
     expect(parseTemperature("10000 °C")).toBe(10000);
     expect(parseTemperature("10000 °F")).toBeCloseTo(5537.78, 2);
   });
+  it("says both meanings of a number without a unit", () => {
+    expect(() => parseTemperature("68")).toThrow(
+      expect.objectContaining({
+        code: "ambiguous",
+        path: "/text",
+        expected: { format: "temperature", examples: ["20 °C", "68F"], readings: ["68 °C", "68 °F"] },
+      }),
+    );
+    expect(() => parseTemperature("")).toThrow(expect.objectContaining({ code: "empty" }));
+    expect(() => parseTemperature("warm")).toThrow(expect.objectContaining({ code: "unreadable" }));
+  });
+  it("takes the unit that it is told, unless the text has its own", () => {
+    expect(parseTemperature("68", { unit: "F" })).toBe(20);
+    expect(parseTemperature("20", { unit: "C" })).toBe(20);
+    expect(parseTemperature("13,5 °", { unit: "C" })).toBe(13.5);
+    expect(parseTemperature("20 °C", { unit: "F" })).toBe(20);
+    expect(parseTemperature("68 °F", { unit: undefined })).toBe(20);
+    expect(() => parseTemperature("68", anyOf({ unit: "K" }))).toThrow(
+      expect.objectContaining({ code: "not-one-of", path: "/options/unit" }),
+    );
+    expect(() => parseTemperature("68", anyOf("F"))).toThrow(
+      expect.objectContaining({ code: "wrong-type", path: "/options" }),
+    );
+  });
   it.each([20, null, undefined, ["20C"], {}, true])("refuses %j by kind", (value) => {
     expect(() => parseTemperature(anyOf(value))).toThrow(TypeError);
     expect(() => parseTemperature(anyOf(value))).toThrow(
@@ -100,12 +132,52 @@ describe("parseTemperature", () => {
   });
 });
 
+describe("formatTemperature", () => {
+  it.each([
+    [20, undefined, "20 °C"],
+    [13.89, "C", "13.9 °C"],
+    // As on paper: the double nearest to 8.35 lies below it.
+    [8.35, "C", "8.4 °C"],
+    [-0.04, "C", "0 °C"],
+    [-5.25, "C", "-5.3 °C"],
+    [20, "F", "68 °F"],
+    [13.89, "F", "57 °F"],
+    [-40, "F", "-40 °F"],
+    [-273.15, "C", "-273.2 °C"],
+  ] as const)("writes %d in %s as %s", (c, unit, text) => {
+    expect(formatTemperature(c, { unit })).toBe(text);
+  });
+  it("refuses what is no temperature or no unit", () => {
+    expect(() => formatTemperature(-274)).toThrow(
+      expect.objectContaining({ code: "out-of-range", path: "/c" }),
+    );
+    expect(() => formatTemperature(anyOf("20"))).toThrow(
+      expect.objectContaining({ code: "wrong-type", path: "/c" }),
+    );
+    expect(() => formatTemperature(20, anyOf({ unit: "K" }))).toThrow(
+      expect.objectContaining({ code: "not-one-of", path: "/options/unit" }),
+    );
+  });
+  test.prop([fc.double({ min: -273.1, max: 5500, noNaN: true }), fc.constantFrom("C", "F")])(
+    "is read back within half a tenth of a degree",
+    (c, unit) => {
+      const degrees = unit === "F" ? 1.8 : 1;
+      const away = Math.abs(parseTemperature(formatTemperature(c, { unit })) - c) * degrees;
+      expect(away).toBeLessThanOrEqual(0.05 + 1e-9);
+    },
+  );
+});
+
 describe("bare numbers in text", () => {
   it("takes a comma for a point where one or two figures follow it, wherever the number stands", () => {
     expect(withPoint("-14,5 C")).toBe("-14.5 C");
     expect(withPoint("+14,55")).toBe("+14.55");
     expect(withPoint("about 14,5")).toBe("about 14.5");
     expect(withPoint("1,234")).toBe("1,234");
+    expect(withPoint("0,125")).toBe("0.125");
+    expect(withPoint("1,5+2,5+9")).toBe("1.5+2.5+9");
+    expect(withPoint("1,5,5")).toBe("1,5,5");
+    expect(withPoint("1.234,5")).toBe("1.234,5");
     expect(withPoint("one, 5")).toBe("one, 5");
   });
   it("gives a unit to a bare number, or to a word and one, and to nothing else", () => {

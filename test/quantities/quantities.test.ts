@@ -1,4 +1,5 @@
 import { fc, test } from "../property.js";
+import { Decimal } from "decimal.js";
 import { describe, expect, it } from "vitest";
 import {
   celsiusToFahrenheit,
@@ -9,6 +10,7 @@ import {
   roundTime,
 } from "../../src/index.js";
 
+const Exact = Decimal.clone({ precision: 1200 });
 const anyOf = (value: unknown): any => value;
 
 describe("parseTime", () => {
@@ -29,6 +31,11 @@ describe("parseTime", () => {
     ["8.5 min", 510],
     ["8.55 min", 513],
     ["0.1 min", 6],
+    ["8,5 min", 510],
+    ["0,125 min", 7.5],
+    ["1,5 h 30,25 s", 5430.25],
+    ["8:30,5", 510.5],
+    ["PT8,5M", 510],
     ["1 h", 3600],
     ["1h2m3s", 3723],
     ["2 hours", 7200],
@@ -60,12 +67,13 @@ describe("parseTime", () => {
     "8:3",
     "8;30",
     "-5 s",
+    "1,234 s",
+    "8,5,5 s",
     "5 d",
     "PT",
     "P1D",
     "8:30:",
     "1:2:3",
-    "8,5 min",
     "NaN s",
     "PT8M30S x",
     "x8:30",
@@ -75,6 +83,15 @@ describe("parseTime", () => {
   ])("refuses %j", (text) => {
     expect(() => parseTime(text)).toThrow(
       new RangeError(`parseTime: text must be ${forms}, got ${JSON.stringify(text)}`),
+    );
+  });
+  it.each([
+    ["510", ["510 min", "510 s"]],
+    ["8,5", ["8.5 min", "8.5 s"]],
+  ])("says both meanings of %s, which has no unit", (text, readings) => {
+    const error = { code: "ambiguous", path: "/text", actual: text };
+    expect(() => parseTime(text)).toThrow(
+      expect.objectContaining({ ...error, expected: expect.objectContaining({ readings }) }),
     );
   });
   it.each(["8:60", "8:75", "1:60:00", "1:02:60"])("refuses %s, whose minutes or seconds reach 60", (text) => {
@@ -161,6 +178,13 @@ describe("roundTime", () => {
       new TypeError('roundTime: stepS must be a number, got "15"'),
     );
   });
+  test.prop([
+    fc.double({ min: 0, max: 1e7, noNaN: true }),
+    fc.double({ min: 1e-30, max: 86400, noNaN: true }),
+  ])("agrees with decimals of 1200 figures", (timeS, stepS) => {
+    const steps = new Exact(timeS).div(stepS).toDecimalPlaces(0, Exact.ROUND_HALF_UP);
+    expect(roundTime(timeS, stepS)).toBe(steps.times(stepS).toNumber());
+  });
   test.prop([fc.double({ min: 0, max: 1e6, noNaN: true }), fc.integer({ min: 1, max: 600 })])(
     "lands on a step, within half of it, and stays there",
     (timeS, stepS) => {
@@ -233,6 +257,7 @@ describe("filmAreaCm2", () => {
     expect(filmAreaCm2(" 9 × 12 CM ")).toBe(108);
     expect(filmAreaCm2("24x36mm")).toBe(8.64);
     expect(filmAreaCm2("6.5x9cm")).toBe(58.5);
+    expect(filmAreaCm2("6,5x9,5 cm")).toBe(61.75);
     expect(filmAreaCm2("200x200cm")).toBe(40000);
   });
   it.each(["", "35mm", "9x12", "x", "135-36x", "9x12km", "a9x12cm", "9x12cmb", "constructor", "4xin"])(

@@ -1,0 +1,40 @@
+import { Z90 } from "../core/estimate.js";
+import { inRange, positive, unreadable, wrongKind, wrongValue } from "../core/guards.js";
+import { withPoint } from "./numberText.js";
+import { timeFromText } from "./timeText.js";
+
+const FORMS = 'a spread such as "10 %", "± 30 s" or "0:30"';
+
+/**
+ * Reads how well a time is known: nine times in ten within so much of it.
+ *
+ * @param text - a share or a time, with or without a plus-minus sign: `"10 %"`, `"± 30 s"`, `"0:30"`
+ * @param timeS - the time that it belongs to, in s, above 0 to 1e7
+ * @returns the standard deviation of ln(time), as `logSd` of a baseline takes it, 0 to 3
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when the text is no spread, has no unit (`"10"` could be either), or the time is out of
+ * range
+ *
+ * @remarks logSd = ln(1 + spread)/1.645: the upper end of the 90 % interval lies so much above the time, and
+ * the lower as many times below it. For 10 % of 8:30 that is 9:21 and 7:44.
+ *
+ * @example
+ * ```ts
+ * parseSpread("10 %", 510) // => 0.05794
+ * parseSpread("± 51 s", 510) // => 0.05794
+ * ```
+ */
+export function parseSpread(text: string, timeS: number): number {
+  const at = "parseSpread/text";
+  if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
+  const time = positive("parseSpread/timeS", timeS, 1e7, "timeS");
+  const plain = withPoint(text.trim().replace(/^(?:\u00b1|\+\/?[-\u2212])\s*/, ""));
+  const [, number, percent] = /^(\d+(?:\.\d+)?)\s*(%|per ?cent)?$/i.exec(plain) ?? [];
+  const format = { format: "spread", examples: ["10 %", "± 30 s", "0:30"] };
+  if (number === undefined && !/^(?:\d|PT)/.test(plain))
+    unreadable(at, format.format, format.examples, FORMS, text);
+  if (number !== undefined && percent === undefined)
+    wrongValue(at, FORMS, text, { ...format, readings: [`${number} %`, `${number} s`] }, "ambiguous");
+  const share = number === undefined ? timeFromText(at, plain) / time : Number(number) / 100;
+  return inRange(at, Math.log1p(share) / Z90, 0, 3);
+}

@@ -1,0 +1,54 @@
+import { positive, unreadable, wrongKind, wrongValue } from "../core/guards.js";
+import { withPoint } from "./numberText.js";
+
+const FORMS = 'a volume such as "500 ml" or "0.5 l", with its unit';
+const UNIT_ML: Readonly<Record<string, number>> = { "m": 1, "c": 10, "d": 100, "": 1000 };
+
+/** Ounces, pints, quarts and gallons: ml in the United States and in Britain. */
+const TWO_KINDS: Readonly<Record<string, readonly [american: number, imperial: number]>> = {
+  o: [29.5735, 28.4131],
+  p: [473.176, 568.261],
+  q: [946.353, 1136.52],
+  g: [3785.41, 4546.09],
+};
+
+/**
+ * Reads a volume as people write it.
+ *
+ * @param text - a number and its unit: `"500 ml"`, `"0,5 l"`, `"1.5 litres"`, `"60 cl"`, `"600 cc"`
+ * @returns the volume in ml
+ * @throws TypeError when `text` is not text
+ * @throws RangeError when it is not a volume, has no unit, or is not above 0 and at most 1e6 ml. Ounces, pints,
+ * quarts and gallons are of two sizes: code `"ambiguous"`, with both readings in ml
+ *
+ * @remarks 1 l = 1000 ml = 1000 cm³. United States and imperial measures: NIST Special Publication 811,
+ * Gaithersburg, 2008, appendix B.8.
+ *
+ * @example
+ * ```ts
+ * parseVolume("0,5 l") // => 500
+ * parseVolume("600 cc") // => 600
+ * ```
+ */
+export function parseVolume(text: string): number {
+  const at = "parseVolume/text";
+  if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
+  const plain = withPoint(text.trim().toLowerCase());
+  const [, number, metric, cubic, other] =
+    /^(\d+(?:\.\d+)?)\s*(?:(m|milli|c|centi|d|deci|)(?:l|lit(?:er|re)s?)|(cc|ccm|cm[3\u00b3])|(?:fl(?:uid|\.)?\s*)?(oz|ounces?|pints?|pt|quarts?|qt|gallons?|gal)\.?)$/.exec(
+      plain,
+    ) ?? [];
+  const format = { format: "volume", examples: ["500 ml", "0.5 l"] };
+  if (number === undefined) {
+    if (!/^\d+(?:\.\d+)?$/.test(plain)) unreadable(at, format.format, format.examples, FORMS, text);
+    wrongValue(at, FORMS, text, { ...format, readings: [`${plain} ml`, `${plain} l`] }, "ambiguous");
+  }
+  if (other !== undefined) {
+    const readings = (TWO_KINDS[other.charAt(0)] as readonly number[]).map(
+      (ml) => `${Number((Number(number) * ml).toPrecision(4))} ml`,
+    );
+    wrongValue(at, "in ml or l, since such measures are of two sizes", text, { readings }, "ambiguous");
+  }
+  const unitMl = cubic === undefined ? (UNIT_ML[(metric as string).charAt(0)] as number) : 1;
+  return positive(at, Number((Number(number) * unitMl).toPrecision(15)), 1e6, "volumeMl");
+}
