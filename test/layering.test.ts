@@ -59,7 +59,7 @@ describe("the layers", () => {
     const importers = (name: string): string[] =>
       files.filter((path) => readFileSync(path, "utf8").includes(`from "${name}"`));
     expect(importers("d3-interpolate")).toEqual(["src/compensate/temperatureCurve.ts"]);
-    expect(importers("decimal.js")).toEqual(["src/dilution/mixVolumes.ts", "src/quantities/roundTime.ts"]);
+    expect(importers("decimal.js")).toEqual(["src/dilution/mixVolumes.ts"]);
   });
   it("names all causes in one file only", () => {
     const names = ["temperature", "dilution", "agitation", "use", "age", "strength", "contrast", "push"];

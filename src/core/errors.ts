@@ -107,8 +107,7 @@ export function inputError(
   actual: unknown,
   sentence: string,
 ): InputError {
-  const cut = at.indexOf("/");
-  const path = cut < 0 ? "" : at.slice(cut);
+  const path = at.replace(/^[^/]*/, "");
   return Object.assign(new kind(`${placeText(at)} ${sentence}`), { code, path, expected, actual, sentence });
 }
 
@@ -120,7 +119,7 @@ export function placeText(at: string): string {
       /^\d+$/.test(key) ? `[${key}]` : (i > 0 ? "." : "") + key.replaceAll("~1", "/").replaceAll("~0", "~"),
     )
     .join("");
-  return path === "" ? `${name}:` : name === "" ? path : `${name}: ${path}`;
+  return [name && `${name}:`, path].filter(Boolean).join(" ");
 }
 
 /** Shows any value in a sentence: short, and never throwing itself. */

@@ -8,29 +8,19 @@ import { unitOf, type Quantity } from "./quantity.js";
 /** Refuses with a `TypeError`: the value is of the wrong kind. `must` says in words what was expected. */
 export function wrongKind(at: string, must: string, value: unknown, expected: InputExpected = {}): never {
   const code = value === undefined || value === null ? "missing" : value === "" ? "empty" : "wrong-type";
-  const types = expected.types ?? [TYPES[must] ?? must];
-  const parse = typeof value === "string" && types.includes("number") ? { parse: parserFor(at) } : undefined;
+  // "a number" is of the type "number".
+  const types = expected.types ?? [must === "true or false" ? "boolean" : must.replace(/^an? (\w+)$/, "$1")];
+  // The function that reads text for a field of that name.
+  const parse = /S$/.test(at) ? "parseTime" : /C$/.test(at) ? "parseTemperature" : "number";
+  const readable = typeof value === "string" && types.includes("number");
   throw inputError(
     TypeError,
     at,
     code,
-    { ...expected, types, ...parse },
+    { ...expected, types, ...(readable && { parse }) },
     value,
     `must be ${must}, got ${show(value)}`,
   );
-}
-
-const TYPES: Readonly<Record<string, string>> = {
-  "a number": "number",
-  "an object": "object",
-  "an array": "array",
-  "true or false": "boolean",
-  "a function": "function",
-};
-
-/** The function that reads text for a field of that name. */
-function parserFor(at: string): string {
-  return /S$/.test(at) ? "parseTime" : /C$/.test(at) ? "parseTemperature" : "number";
 }
 
 /** Refuses with a `RangeError`: the kind is right, the value is not. `must` says in words what was expected. */
@@ -96,7 +86,7 @@ export function inRange(
 ): number {
   if (typeof value !== "number") wrongKind(at + field, "a number", value);
   if (!(value >= min && value <= max))
-    outOfRange(at + field, `from ${min} to ${max}${unitOf(quantity)}`, value, { min, max }, quantity);
+    outOfRange(at + field, `from ${min} to ${max}`, value, { min, max }, quantity);
   return value;
 }
 
@@ -108,13 +98,7 @@ export function positive(at: string, value: unknown, max: number, quantity?: Qua
   if (typeof value !== "number") wrongKind(at + field, "a number", value);
   if (!(value >= 1e-30 && value <= max)) {
     const above = value > 0 && value < 1e-30 ? 1e-30 : 0;
-    outOfRange(
-      at + field,
-      `above ${above} and at most ${max}${unitOf(quantity)}`,
-      value,
-      { above, max },
-      quantity,
-    );
+    outOfRange(at + field, `above ${above} and at most ${max}`, value, { above, max }, quantity);
   }
   return value;
 }
@@ -126,20 +110,20 @@ function outOfRange(
   range: InputExpected,
   quantity: Quantity | undefined,
 ): never {
-  const expected = quantity === undefined ? range : { ...range, quantity };
+  // What the figure may be instead: kelvin for °C, per cent for a share.
+  const hint =
+    /C$/.test(at) && value > 250 && value < 400
+      ? "kelvin"
+      : /ogSd$/.test(at) && value > 1
+        ? "percent"
+        : undefined;
   return wrongValue(
     at,
-    must,
+    must + unitOf(quantity),
     value,
-    hinted(at, value, expected),
+    { ...range, ...(quantity && { quantity }), ...(hint && { hint }) },
     Number.isNaN(value) ? "not-a-number" : "out-of-range",
   );
-}
-
-/** What the figure may be instead: kelvin for °C, per cent for a share. */
-function hinted(at: string, value: number, expected: InputExpected): InputExpected {
-  if (/C$/.test(at) && value > 250 && value < 400) return { ...expected, hint: "kelvin" };
-  return /ogSd$/.test(at) && value > 1 ? { ...expected, hint: "percent" } : expected;
 }
 
 /** Returns `value` when it is a plain object (not null, not an array); throws a `TypeError` otherwise. */

@@ -26,8 +26,8 @@ export type Quantity =
 
 /** The unit of a quantity as it is written behind a number; nothing for a bare number. */
 export function unitOf(quantity: Quantity | undefined): string {
-  const unit = quantity === undefined ? undefined : UNITS[quantity];
-  return unit === undefined ? "" : ` ${unit}`;
+  const unit = UNITS[quantity as Quantity];
+  return unit ? ` ${unit}` : "";
 }
 
 const UNITS: { readonly [Name in Quantity]?: string } = {

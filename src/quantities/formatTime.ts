@@ -1,5 +1,4 @@
-import { inRange, plainObject, refuse } from "../core/guards.js";
-import { toStep } from "./toStep.js";
+import { inRange, plainObject, wrongValue } from "../core/guards.js";
 
 /**
  * Writes a time as minutes and seconds, from one hour on with hours.
@@ -20,11 +19,11 @@ import { toStep } from "./toStep.js";
 export function formatTime(timeS: number, options: { readonly stepS?: number | undefined } = {}): string {
   const { stepS = 1 } = plainObject("formatTime/options", options) as typeof options;
   inRange("formatTime/options/stepS", stepS, 1, 86400, "timeS");
-  if (!Number.isInteger(stepS))
-    refuse("formatTime/options/stepS", `must be whole seconds, got ${stepS}`, stepS);
-  const rounded = toStep(inRange("formatTime/timeS", timeS, 0, 1e7, "timeS"), stepS);
-  const hours = Math.floor(rounded / 3600);
-  const minutes = Math.floor((rounded % 3600) / 60);
-  const seconds = String(rounded % 60).padStart(2, "0");
-  return hours > 0 ? `${hours}:${String(minutes).padStart(2, "0")}:${seconds}` : `${minutes}:${seconds}`;
+  if (stepS % 1 !== 0) wrongValue("formatTime/options/stepS", "whole seconds", stepS);
+  // Exact, since a remainder of doubles is, and half a whole step too: no decimals are needed.
+  const past = inRange("formatTime/timeS", timeS, 0, 1e7, "timeS") % stepS;
+  const rounded = timeS - past + (2 * past < stepS ? 0 : stepS);
+  const two = (part: number): string => String(Math.floor(part % 60)).padStart(2, "0");
+  // Without the hours that are none, and the nought before the minutes.
+  return `${Math.floor(rounded / 3600)}:${two(rounded / 60)}:${two(rounded)}`.replace(/^0:0?/, "");
 }

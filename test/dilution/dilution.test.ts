@@ -164,6 +164,8 @@ describe("parseDilution", () => {
       const read = parseDilution(formatDilution(dilution));
       if (stocks === undefined)
         expect(read).toEqual(waterParts === 0 ? { stockParts: 1, waterParts: 0 } : dilution);
+      else if (stocks.length === 1 && waterParts === 0)
+        expect(read).toEqual({ stockParts: 1, waterParts: 0 });
       else {
         expect(read.stocks ?? [read.stockParts]).toEqual(stocks);
         expect(read.waterParts).toBe(waterParts);
@@ -182,7 +184,7 @@ describe("formatDilution", () => {
   });
   it("writes text anew, and no number with an exponent", () => {
     expect(formatDilution(" 1 + 9,5 ")).toBe("1+9.5");
-    expect(formatDilution({ stockParts: 2.5e-7, waterParts: 1 })).toBe("0.00000025+1");
+    expect(formatDilution({ stockParts: 1, waterParts: 2.5e-7 })).toBe("1+0.00000025");
   });
   it("refuses by message", () => {
     expect(() => formatDilution(anyOf(9))).toThrow(

@@ -82,7 +82,7 @@ describe("cells of notes", () => {
     ],
     [
       { Agitation: "every 30" },
-      'parseTime: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "30"',
+      'parseAgitation: text must be a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S", got "30"',
     ],
     [
       { "Age h": "2:30" },
