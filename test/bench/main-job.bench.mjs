@@ -1,9 +1,9 @@
 /* Benchmarks of the temperature room and the main job, and the cost of importing the package. */
 import { execFileSync } from "node:child_process";
 import { writeFileSync, mkdtempSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import { compensate, rateFunction, temperatureFactor } from "darkroom-kinetics";
 import { bareLoop, pairedRatio } from "./measure.mjs";
 
@@ -46,31 +46,39 @@ export default function mainJob(report) {
 }
 
 /**
- * What an import of the built package adds to the start of a bare Node: timed within a fresh process each
- * time, since the start itself varies by more than the import costs, less what the import of an empty file
- * costs; the median of 25 processes.
+ * What the package costs a start of Node, in both formats: a script that imports it against an empty one, each a
+ * process of its own, in turns; the median of 25 ratios.
  */
 function importCost(report) {
   const folder = mkdtempSync(join(tmpdir(), "start-"));
-  const empty = join(folder, "empty.mjs");
-  writeFileSync(empty, "");
-  const timed = (name, url) => {
+  const timed = (name, text) => {
     const file = join(folder, name);
-    writeFileSync(
-      file,
-      `const start = performance.now(); await import(${JSON.stringify(url)}); console.log(performance.now() - start);`,
-    );
-    return () => Number(execFileSync(process.execPath, [file], { encoding: "utf8" }));
+    writeFileSync(file, text);
+    return () => {
+      const start = performance.now();
+      execFileSync(process.execPath, [file]);
+      return performance.now() - start;
+    };
   };
-  const bare = timed("bare.mjs", pathToFileURL(empty).href);
-  const whole = timed("whole.mjs", import.meta.resolve("darkroom-kinetics"));
-  const differences = Array.from({ length: 25 }, () => -bare() + whole()).sort((a, b) => a - b);
+  const module = JSON.stringify(import.meta.resolve("darkroom-kinetics"));
+  const common = JSON.stringify(createRequire(import.meta.url).resolve("darkroom-kinetics"));
+  const scripts = [
+    ["an import", timed("empty.mjs", ""), timed("whole.mjs", `import ${module};`)],
+    ["a require", timed("empty.cjs", ""), timed("whole.cjs", `require(${common});`)],
+  ];
+  for (const [name, empty, whole] of scripts) {
+    const turns = Array.from({ length: 25 }, () => {
+      const bareMs = empty();
+      const ms = whole();
+      return { ratio: ms / bareMs, ms, bareMs };
+    }).sort((a, b) => a.ratio - b.ratio);
+    const { ratio, ms, bareMs } = turns[12];
+    report({
+      name: `a start of Node with ${name} of the package`,
+      ratio,
+      limit: 1.6,
+      note: `${ms.toFixed(0)} ms against ${bareMs.toFixed(0)} ms of an empty script`,
+    });
+  }
   rmSync(folder, { recursive: true });
-  const added = differences[12];
-  report({
-    name: "import of the built package, ms added to a start / 15",
-    ratio: added / 15,
-    limit: 1,
-    note: `${added.toFixed(1)} ms`,
-  });
 }

@@ -69,9 +69,9 @@ const escape = (text: string): string => text.replaceAll("|", "\\|").replaceAll(
 export async function sourcesPage(): Promise<string> {
   const handbook = await loaded("src/handbook");
   const reference = await loaded("test/reference");
-  const sections = handbook.map(([file, content]) => {
+  const sections = handbook.flatMap(([file, content]) => {
     const cited = [...new Set([...citationsIn(content), ...citedInComments(file)])].sort();
-    return `### ${file}\n\n${cited.map((text) => `- ${text}`).join("\n")}\n`;
+    return cited.length === 0 ? [] : [`### ${file}\n\n${cited.map((text) => `- ${text}`).join("\n")}\n`];
   });
   const seen = new Set<string>();
   const entries = reference

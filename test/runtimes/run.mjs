@@ -4,7 +4,7 @@
  * resolutions, Deno, and a bundled page in headless Chromium. Every case works out the same invented bath;
  * all answers must be equal to the last bit. A case whose runtime is missing fails with one line.
  */
-import { execFileSync } from "node:child_process";
+import { execFileSync, spawnSync } from "node:child_process";
 import {
   copyFileSync,
   cpSync,
@@ -164,6 +164,25 @@ const node = (program, folder, file) => ({
   version: `Node ${version(program)}`,
   answer: run(program, [file], join(scratch, folder)),
 });
+/** What Node prints of an error that nothing catches: the sentence, where it was thrown, and no line too long to read. */
+function uncaught() {
+  const call = `compensate({ timeS: "8:30", temperatureC: 20 }, {});\n`;
+  const scripts = {
+    "esm/error.mjs": `import { compensate } from "darkroom-kinetics";\n${call}`,
+    "cjs/error.cjs": `const { compensate } = require("darkroom-kinetics");\n${call}`,
+  };
+  for (const [file, text] of Object.entries(scripts)) {
+    writeFileSync(join(scratch, file), text);
+    const { stderr } = spawnSync(process.execPath, [join(scratch, file)], { encoding: "utf8" });
+    if (!stderr.includes('TypeError: compensate: baseline.timeS must be a number, got "8:30"'))
+      throw new Error(`${file} does not show the sentence: ${stderr.slice(0, 200)}`);
+    if (!/^ +at compensate \(/m.test(stderr)) throw new Error(`${file} has no stack that names compensate`);
+    const longest = Math.max(...stderr.split("\n").map((line) => line.length));
+    if (longest > 300) throw new Error(`${file} shows a line of ${longest} characters`);
+  }
+  return { version: `Node ${version(process.execPath)}` };
+}
+
 const compiler = () =>
   run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "--version"], root)
     .trim()
@@ -172,6 +191,7 @@ const compiler = () =>
 const cases = [
   ["ES module", () => node(process.execPath, "esm", "main.mjs")],
   ["CommonJS", () => node(process.execPath, "cjs", "main.cjs")],
+  ["uncaught error", uncaught],
   ["ES module, newer Node", () => node(newer(), "esm", "main.mjs")],
   ["CommonJS, newer Node", () => node(newer(), "cjs", "main.cjs")],
   ["TypeScript nodenext, .mts", () => ({ version: compiler(), answer: nodenext("m") })],
@@ -212,7 +232,7 @@ try {
       expected ??= answer?.trim();
       if (answer !== undefined && answer.trim() !== expected)
         throw new Error(`another answer than Node's: ${answer.trim().slice(0, 200)}`);
-      const shown = answer === undefined ? "types agree" : `${JSON.parse(answer).answer.timeS} s`;
+      const shown = answer === undefined ? "as it should be" : `${JSON.parse(answer).answer.timeS} s`;
       console.log(`ok      ${name.padEnd(27)} ${seconds(since)}  ${shown.padEnd(21)} ${of}`);
     } catch (error) {
       failed += 1;
