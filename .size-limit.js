@@ -1,5 +1,5 @@
-// Brotli sizes of what an app carries when it imports this, dependencies and all. The bundler's notes on chunks without side effects
-// are silenced: they say only that sideEffects: false works.
+// Brotli sizes of what an app carries when it imports this, dependencies and all. The bundler's notes on
+// modules without side effects are silenced: they say only that sideEffects: false works.
 const app = (names, limit, more = {}) => ({
   name: names,
   path: "dist/index.js",

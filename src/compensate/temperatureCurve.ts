@@ -30,8 +30,8 @@ export interface TemperatureCurvePoint extends TimeEstimate {
  * Time over temperature for a chart: points at equal steps, each with its 90 % interval.
  *
  * @param options - the known time, the range of temperatures, the number of points and perhaps the law
- * @returns the points from `fromC` to `toC`, all other conditions as in the baseline; `refused` where the time
- * must not be trusted
+ * @returns the points from `fromC` to `toC`, all other conditions as in the baseline; `refused` where the
+ * time must not be trusted
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a number or the law is out of range, or `points` is not whole
  *
@@ -42,7 +42,8 @@ export interface TemperatureCurvePoint extends TimeEstimate {
  * @example
  * ```ts
  * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
- * const curve = temperatureCurve({ baseline: { timeS: 510, temperatureC: 20 }, fromC: 10, toC: 30, points: 5, law });
+ * const baseline = { timeS: 510, temperatureC: 20 };
+ * const curve = temperatureCurve({ baseline, fromC: 10, toC: 30, points: 5, law });
  * curve.map(({ temperatureC, timeS }) => [temperatureC, timeS])[0] // => [10, 1020]
  * ```
  */

@@ -4,8 +4,8 @@
 import { unreadable } from "../core/guards.js";
 
 /**
- * Decimal commas as points: one or two figures after the comma, or any number after a 0. Three figures after another
- * number could be thousands.
+ * Decimal commas as points: one or two figures after the comma, or any number after a 0. Three figures after
+ * another number could be thousands.
  */
 export function withPoint(text: string): string {
   return text.replace(/(?<![\d.,])(?:0,\d+|\d+,\d{1,2})(?![\d,])/g, (number) => number.replace(",", "."));

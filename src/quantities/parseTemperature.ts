@@ -10,6 +10,10 @@ export interface TemperatureUnitOptions {
 
 const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
 
+const RING = "(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?";
+const SCALE = "(c(?:elsius)?|f(?:ahrenheit)?)?";
+const TEMPERATURE = new RegExp(String.raw`^([-+]?\d+(?:\.\d+)?)\s*${RING}\s*${SCALE}$`, "i");
+
 /** Throws when the options hold something else than a unit. */
 export function temperatureUnit(at: string, options: unknown): "C" | "F" | undefined {
   const { unit } = plainObject(at, options);
@@ -41,13 +45,10 @@ export function parseTemperature(text: string, options: TemperatureUnitOptions =
   const at = "parseTemperature/text";
   if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
   const unit = temperatureUnit("parseTemperature/options", options);
-  // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another ring,
-  // an ordinal o or a raised nought.
+  // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another
+  // ring, an ordinal o or a raised nought.
   const plain = withPoint(text.trim().replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F"));
-  const [, number, scale = unit] =
-    /^([-+]?\d+(?:\.\d+)?)\s*(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?\s*(c(?:elsius)?|f(?:ahrenheit)?)?$/i.exec(
-      plain,
-    ) ?? [];
+  const [, number, scale = unit] = TEMPERATURE.exec(plain) ?? [];
   const format = { format: "temperature", examples: ["20 °C", "68F"] };
   if (number === undefined) unreadable(at, format.format, format.examples, FORMS, text);
   if (scale === undefined)

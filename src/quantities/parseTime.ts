@@ -3,12 +3,13 @@ import { timeFromText } from "./timeText.js";
 /**
  * Reads a time as people and timers write it.
  *
- * @param text - `"8:30"` and `"1:02:00"` (always minutes first, or hours with three parts), `"8m30s"`, `"510
- * s"`, `"8.5 min"`, `"8′30″"`, or an ISO 8601 duration in hours, minutes and seconds (`"PT8M30S"`); a decimal comma is read too
+ * @param text - `"8:30"` and `"1:02:00"` (always minutes first, or hours with three parts), `"8m30s"`,
+ * `"510 s"`, `"8.5 min"`, `"8′30″"`, or an ISO 8601 duration in hours, minutes and seconds (`"PT8M30S"`); a
+ * decimal comma is read too
  * @returns the time in seconds, 0 or more
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is not a time, has no unit (`"510"` could be either: code `"ambiguous"`), or is a clock whose
- * seconds, or minutes after hours, reach 60
+ * @throws RangeError when it is not a time, has no unit (`"510"` could be either: code `"ambiguous"`), or is
+ * a clock whose seconds, or minutes after hours, reach 60
  *
  * @remarks Decimal fractions are exact to the double: `"8.55 min"` is 513. ISO 8601-1:2019, section 5.5.2.
  *

@@ -4,6 +4,12 @@ import { withPoint } from "./numberText.js";
 const FORMS = 'a volume such as "500 ml" or "0.5 l", with its unit';
 const UNIT_ML: Readonly<Record<string, number>> = { "m": 1, "c": 10, "d": 100, "": 1000 };
 
+const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
+const LITRES = "(m|milli|c|centi|d|deci|)(?:l|lit(?:er|re)s?)";
+const CUBIC = "(cc|ccm|cm[3\u00b3])";
+const OTHERS = String.raw`(?:fl(?:uid|\.)?\s*)?(oz|ounces?|pints?|pt|quarts?|qt|gallons?|gal)\.?`;
+const VOLUME = new RegExp(String.raw`^${NUMBER}\s*(?:${LITRES}|${CUBIC}|${OTHERS})$`);
+
 /** Ounces, pints, quarts and gallons: ml in the United States and in Britain. */
 const TWO_KINDS: Readonly<Record<string, readonly [american: number, imperial: number]>> = {
   o: [29.5735, 28.4131],
@@ -18,8 +24,8 @@ const TWO_KINDS: Readonly<Record<string, readonly [american: number, imperial: n
  * @param text - a number and its unit: `"500 ml"`, `"0,5 l"`, `"1.5 litres"`, `"60 cl"`, `"600 cc"`
  * @returns the volume in ml
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is not a volume, has no unit, or is not above 0 and at most 1e6 ml. Ounces, pints,
- * quarts and gallons are of two sizes: code `"ambiguous"`, with both readings in ml
+ * @throws RangeError when it is not a volume, has no unit, or is not above 0 and at most 1e6 ml. Ounces,
+ * pints, quarts and gallons are of two sizes: code `"ambiguous"`, with both readings in ml
  *
  * @remarks 1 l = 1000 ml = 1000 cm³. United States and imperial measures: NIST Special Publication 811,
  * Gaithersburg, 2008, appendix B.8.
@@ -34,10 +40,7 @@ export function parseVolume(text: string): number {
   const at = "parseVolume/text";
   if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
   const plain = withPoint(text.trim().toLowerCase());
-  const [, number, metric, cubic, other] =
-    /^(\d+(?:\.\d+)?)\s*(?:(m|milli|c|centi|d|deci|)(?:l|lit(?:er|re)s?)|(cc|ccm|cm[3\u00b3])|(?:fl(?:uid|\.)?\s*)?(oz|ounces?|pints?|pt|quarts?|qt|gallons?|gal)\.?)$/.exec(
-      plain,
-    ) ?? [];
+  const [, number, metric, cubic, other] = VOLUME.exec(plain) ?? [];
   const format = { format: "volume", examples: ["500 ml", "0.5 l"] };
   if (number === undefined) {
     if (!/^\d+(?:\.\d+)?$/.test(plain)) unreadable(at, format.format, format.examples, FORMS, text);

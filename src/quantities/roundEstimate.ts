@@ -13,18 +13,19 @@ const STEPS_S = [300, 60, 30, 15, 5] as const;
  * Rounds a time and its interval to a step that suits how well it is known.
  *
  * @param estimate - median and 90 % interval in s, as `compensate` returns them
- * @returns all three rounded to `stepS`, the largest of 5, 15, 30 s, 1 and 5 min that is at most a tenth of half
- * the interval
+ * @returns all three rounded to `stepS`, the largest of 5, 15, 30 s, 1 and 5 min that is at most a tenth of
+ * half the interval
  * @throws TypeError when `estimate` is not an object or a time not a number
  * @throws RangeError when a time is out of range, or `timeS` lies outside its interval
  *
- * @remarks Rounding then adds nothing that shows to the spread. Where even 5 s is more than that tenth, the step
- * is 5 s from 1 min on, and 1 s below. Halves are rounded up. The steps are those of darkroom clocks (common
- * practice).
+ * @remarks Rounding then adds nothing that shows to the spread. Where even 5 s is more than that tenth, the
+ * step is 5 s from 1 min on, and 1 s below. Halves are rounded up. The steps are those of darkroom clocks
+ * (common practice).
  *
  * @example
  * ```ts
- * roundEstimate({ timeS: 1283, lowS: 955, highS: 1724 }) // => { timeS: 1290, lowS: 960, highS: 1710, stepS: 30 }
+ * const rounded = roundEstimate({ timeS: 1283, lowS: 955, highS: 1724 });
+ * rounded // => { timeS: 1290, lowS: 960, highS: 1710, stepS: 30 }
  * ```
  */
 export function roundEstimate(estimate: TimeEstimate): RoundedEstimate {

@@ -46,8 +46,8 @@ export default function mainJob(report) {
 }
 
 /**
- * What the package costs a start of Node, in both formats: a script that imports it against an empty one, each a
- * process of its own, in turns; the median of 25 ratios.
+ * What the package costs a start of Node, in both formats: a script that imports it against an empty one,
+ * each a process of its own, in turns; the median of 25 ratios.
  */
 function importCost(report) {
   const folder = mkdtempSync(join(tmpdir(), "start-"));

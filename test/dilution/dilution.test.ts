@@ -22,7 +22,7 @@ const parts = fc.record({
   waterParts: fc.oneof(fc.constantFrom(0, 1, 9, 1000), fc.double({ min: 0, max: 1000, noNaN: true })),
 });
 
-/** Every dilution that is allowed: from 1e-30 parts of stock on, with any water up to 100,000 times as much. */
+/** Every dilution that is allowed: from 1e-30 parts of stock, with any water up to 100,000 times as much. */
 const allowed = fc
   .record({
     stocks: fc.array(

@@ -164,7 +164,10 @@ const node = (program, folder, file) => ({
   version: `Node ${version(program)}`,
   answer: run(program, [file], join(scratch, folder)),
 });
-/** What Node prints of an error that nothing catches: the sentence, where it was thrown, and no line too long to read. */
+/**
+ * What Node prints of an error that nothing catches: the sentence, where it was thrown, and no line too long to
+ * read.
+ */
 function uncaught() {
   const call = `compensate({ timeS: "8:30", temperatureC: 20 }, {});\n`;
   const scripts = {

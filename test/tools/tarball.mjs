@@ -1,6 +1,7 @@
 /*
- * Part of npm run package: what the tarball holds. Every script in it is reached from `exports` or `bin` through
- * imports, every dependency that is listed is imported by one of them, and every source map carries its sources.
+ * Part of npm run package: what the tarball holds. Every script in it is reached from `exports` or `bin`
+ * through imports, every dependency that is listed is imported by one of them, and every source map carries
+ * its sources.
  */
 import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
