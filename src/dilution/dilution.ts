@@ -22,7 +22,7 @@ import { tableRows, type Placing } from "../core/tableRows.js";
 export interface Dilution {
   readonly stockParts: number;
   readonly waterParts: number;
-  readonly stocks?: readonly number[];
+  readonly stocks?: readonly number[] | undefined;
 }
 
 /** A row of a maker's table: a dilution and the time that gives the same contrast with it. */

@@ -5,7 +5,7 @@ import { dilutionFromText, fifteen, type Dilution } from "./dilution.js";
  * How a colon is to be read: `"plus"`, 1:9 is 1 part and 9 of water; `"total"`, 1 part in 9 parts of bath.
  */
 export interface ParseDilutionOptions {
-  readonly colon?: "plus" | "total";
+  readonly colon?: "plus" | "total" | undefined;
 }
 
 /**

@@ -503,7 +503,18 @@ const drift = record({ startC: bath, ambientC: within(-50, 100), timeConstantS: 
 export const valid = {
   // quantities
   parseTime: args([text]),
-  parseTemperature: args([counted(300, " °C", "C", "F", " °F", "℃")]),
+  parseTemperature: args(
+    [counted(300, " °C", "C", "F", " °F", "℃")],
+    [record({ unit: oneOf("C", "F") }, [])],
+  ),
+  formatTemperature: args([within(-273.15, 5500)], [record({ unit: oneOf("C", "F") }, [])]),
+  parseVolume: args([counted(1000, " ml", " l", "cc", " cm³", " cl", " litres")]),
+  parseSpread: args([counted(300, " %", " s", " percent"), above0(1e7)]),
+  roundEstimate: args([
+    fc
+      .tuple(above0(1e6), within(1, 20), within(1, 20))
+      .map(([timeS, below, above]) => ({ timeS, lowS: timeS / below, highS: timeS * above })),
+  ]),
   parseAgitation: args([
     fc.oneof(oneOf("continuous", "stand", "Every 1:30"), counted(3600, " s", " sec", "s")),
   ]),
@@ -737,6 +748,18 @@ export const valid = {
   describeCautions: args([answer.map(({ cautions }) => cautions)]),
   // compensate
   compensate: args([baseline, conditions], [knowledge]),
+  temperatureCurve: args([
+    record(
+      {
+        baseline,
+        fromC: bath,
+        toC: bath,
+        points: fc.integer({ min: 2, max: 50 }),
+        law: temperatureLaw,
+      },
+      ["baseline", "fromC", "toC", "points"],
+    ),
+  ]),
   // process
   planProcess: args([plan]),
   replaceDevelopment: fc.tuple(planned, within(0, 1), above0(1e4)).map(([made, share, remainingS]) => {
