@@ -1,8 +1,9 @@
 import { interpolateNumber, quantize } from "d3-interpolate";
+import { causes } from "../causes.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { inRange, plainObject, refuse } from "../core/guards.js";
-import { lawSlope, type TemperatureLaw } from "../temperature/law.js";
-import { compensate } from "./compensate.js";
+import type { TemperatureLaw } from "../temperature/law.js";
+import { prepared } from "./loop.js";
 import type { Baseline } from "./types.js";
 
 /** What a curve of time over temperature is drawn from. */
@@ -22,7 +23,7 @@ export interface TemperatureCurveOptions {
 /** A point of the curve: the median and the 90 % interval, in s, at a temperature in °C. */
 export interface TemperatureCurvePoint extends TimeEstimate {
   readonly temperatureC: number;
-  /** a caution of severity `"stop"` stands in the way of the time here */
+  /** a caution of severity `"stop"` is in the way of the time here */
   readonly refused?: true;
 }
 
@@ -56,12 +57,11 @@ export function temperatureCurve(options: TemperatureCurveOptions): readonly Tem
   inRange("temperatureCurve/toC", toC, 0, 100, "temperatureC");
   inRange("temperatureCurve/points", points, 2, 10_000, "count");
   if (!Number.isInteger(points)) refuse("temperatureCurve/points", `must be whole, got ${points}`, points);
-  if (law !== undefined) lawSlope("temperatureCurve", law);
-  const knowledge = law === undefined ? {} : { temperature: law };
+  const ask = prepared("temperatureCurve", causes, baseline, law === undefined ? {} : { temperature: law });
   return quantize(interpolateNumber(fromC, toC), points).map((sampledC) => {
     const temperatureC = Number(sampledC.toFixed(10));
-    const { timeS, lowS, highS, cautions } = compensate(baseline, { temperatureC }, knowledge);
+    const { timeS, lowS, highS, refused } = ask.answer("temperatureCurve", { temperatureC });
     const point = { temperatureC, timeS, lowS, highS };
-    return cautions.some(({ severity }) => severity === "stop") ? { ...point, refused: true } : point;
+    return refused ? { ...point, refused: true } : point;
   });
 }
