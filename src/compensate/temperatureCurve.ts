@@ -2,7 +2,7 @@ import { interpolateNumber, quantize } from "d3-interpolate";
 import { causes } from "../causes.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { inRange, plainObject, refuse } from "../core/guards.js";
-import type { TemperatureLaw } from "../temperature/law.js";
+import { checkedTemperatureLaw, type TemperatureLaw } from "../temperature/law.js";
 import { prepared } from "./loop.js";
 import type { Baseline } from "./types.js";
 
@@ -57,6 +57,7 @@ export function temperatureCurve(options: TemperatureCurveOptions): readonly Tem
   inRange("temperatureCurve/toC", toC, 0, 100, "temperatureC");
   inRange("temperatureCurve/points", points, 2, 10_000, "count");
   if (!Number.isInteger(points)) refuse("temperatureCurve/points", `must be whole, got ${points}`, points);
+  if (law !== undefined) checkedTemperatureLaw("temperatureCurve/law", law);
   const ask = prepared("temperatureCurve", causes, baseline, law === undefined ? {} : { temperature: law });
   return quantize(interpolateNumber(fromC, toC), points).map((sampledC) => {
     const temperatureC = Number(sampledC.toFixed(10));
