@@ -108,7 +108,7 @@ export function conditionProblems(
     }
   }
   // Each field is sound: what is left is what only the whole can tell.
-  if (problems.length === 0) sound(() => prepared(at, list, baseline, knowledge).answer(at, conditions));
+  if (problems.length === 0) sound(() => prepared(at, list, baseline, knowledge).answer(conditions));
   return problems;
 }
 

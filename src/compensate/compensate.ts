@@ -37,5 +37,5 @@ export function compensate(
   conditions: Conditions,
   knowledge: Knowledge = {},
 ): Compensation {
-  return prepared("compensate", causes, baseline, knowledge).answer("compensate", conditions);
+  return prepared("compensate", causes, baseline, knowledge).answer(conditions);
 }

@@ -2,6 +2,7 @@
  * The correlations of what was learned together: a base time and an energy that were both learned in the cold are
  * each poorly known, and their sum well.
  */
+import type { AnyCause } from "../core/cause.js";
 import { inRange, longEnough, plainObject, refuse, wrongKind } from "../core/guards.js";
 import type { Baseline } from "./types.js";
 
@@ -109,10 +110,16 @@ export function covarianceOf({ place, correlation }: Joint, shares: readonly Sha
 }
 
 /** Whether a baseline is the one that correlations were learned with: its conditions, and its time to rounding. */
-export function sameBaseline(known: Baseline, learned: Baseline, fields: readonly string[]): boolean {
+export function sameBaseline(
+  known: Baseline,
+  learned: Baseline | undefined,
+  causes: readonly AnyCause[],
+): boolean {
+  if (learned === undefined) return false;
+  if (known === learned) return true;
   const away = Math.abs(known.timeS - learned.timeS);
   if (!(away <= Math.max(1, 0.01 * learned.timeS))) return false;
   const a = known as unknown as Readonly<Record<string, unknown>>;
   const b = learned as unknown as Readonly<Record<string, unknown>>;
-  return fields.every((field) => JSON.stringify(a[field]) === JSON.stringify(b[field]));
+  return causes.every(({ field }) => JSON.stringify(a[field]) === JSON.stringify(b[field]));
 }

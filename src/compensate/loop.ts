@@ -11,107 +11,140 @@ import { checkedVersion } from "../core/version.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { driftEffect, type Drift } from "./driftEffect.js";
 import { checkedJoint, covarianceOf, sameBaseline, type Joint, type Share } from "./joint.js";
-import { outcomeCautions, unreadCautions } from "./outcomeCautions.js";
+import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
 /** Fields of an object by their names. */
 type Fields = Readonly<Record<string, unknown>>;
 
 /** A cause with its law and the known side of the change, each checked once. */
-interface Term {
+export interface Term {
   readonly cause: AnyCause;
   readonly law: LawOrigin;
   readonly basis: Basis;
   /** the known side; undefined where the baseline does not say, and then conditions may not say either */
   readonly from: unknown;
+  /** its place in the list of causes */
+  readonly index: number;
+  /** where the known side and today's side are, for errors and cautions */
+  readonly knownAt: string;
+  readonly askedAt: string;
+  readonly path: string;
+  /** what was worked out last: a dial turns one condition and leaves the others */
+  last: Worked | undefined;
+  lastGiven: unknown;
 }
 
 /** A known time and laws, checked once, to be asked under many conditions. */
 export interface Prepared {
-  /** the whole answer; `at` is the name of the function that was called */
-  answer(at: string, conditions: Conditions): Compensation;
+  /** the whole answer */
+  answer(conditions: Conditions): Compensation;
   /** the time alone, s */
-  timeS(at: string, conditions: Conditions): number;
+  timeS(conditions: Conditions): number;
   readonly terms: readonly Term[];
   readonly baselineS: number;
 }
 
-/** Checks a known time and laws once. Every law that is given is checked, whether its condition is named or not. */
+/**
+ * Checks a known time and laws once. Every law that is given is checked, whether its condition is named or not.
+ * `at` is the function that was called with the known time, `called` the one that is called with conditions.
+ */
 export function prepared(
   at: string,
   causes: readonly AnyCause[],
   baseline: Baseline,
   knowledge: Knowledge,
+  called: string = at,
 ): Prepared {
-  plainObject(`${at}/baseline`, baseline);
-  plainObject(`${at}/knowledge`, knowledge);
+  plainObject(at, baseline, "/baseline");
+  plainObject(at, knowledge, "/knowledge");
   if ("schema" in knowledge) checkedVersion(`${at}/knowledge/schema`, knowledge.schema, 1);
-  const baselineS = positive(`${at}/baseline/timeS`, baseline.timeS, 1e6, "timeS");
+  const baselineS = positive(at, baseline.timeS, 1e6, "timeS", "/baseline/timeS");
   const base = baselineFactor(at, baseline);
   checkMaterial(`${at}/baseline`, baseline);
-  const terms = causes.map((cause) => termOf(at, cause, baseline as unknown as Fields, knowledge as Fields));
+  const terms = causes.map((cause, index) =>
+    termOf(placesOf(at, called, cause), index, cause, baseline as unknown as Fields, knowledge as Fields),
+  );
   const joint =
     knowledge.joint === undefined ? undefined : checkedJoint(`${at}/knowledge/joint`, knowledge.joint);
-  const together =
-    joint &&
-    sameBaseline(
-      baseline,
-      knowledge.joint?.baseline as Baseline,
-      causes.map((each) => each.field),
-    );
+  const together = joint !== undefined && sameBaseline(baseline, knowledge.joint?.baseline, causes);
+  const unread = unreadCautions(causes, baseline, knowledge);
+  const judged = outcomeJudge(baseline, knowledge, together);
+  const conditionsAt = `${called}/conditions`;
 
-  const answer = (called: string, conditions: Conditions): Compensation => {
-    plainObject(`${called}/conditions`, conditions);
+  const answer = (conditions: Conditions): Compensation => {
+    plainObject(conditionsAt, conditions);
     const asked = conditions as Fields;
     const worked: Worked[] = [];
     let timeS = baselineS;
-    let drifting: Term | undefined;
+    let drifting = -1;
     for (const term of terms) {
       const { cause } = term;
       const given = asked[cause.field];
       if (given === undefined && cause.required !== true) continue;
       if (cause.required === true && typeof given === "object" && given !== null) {
         // A bath that drifts comes last, since how far it drifts depends on the time that the others leave.
-        drifting = term;
-        worked.push({ term, effect: NOTHING, cautions: [], unchanged: false });
+        drifting = worked.length;
+        worked.push({ term, effect: NOTHING, cautions: NONE, unchanged: false });
         continue;
       }
-      const one = workedTerm(called, term, given, baseline);
+      const one = workedTerm(term, given, baseline);
       worked.push(one);
       timeS *= factorOf(one.effect);
     }
-    if (drifting !== undefined) {
-      const { cause, law } = drifting;
-      const where = `${called}/conditions/${cause.field}`;
-      const drift = driftEffect(where, law as never, baseline, asked[cause.field] as Drift, timeS);
+    if (drifting >= 0) {
+      const { term } = worked[drifting] as Worked;
+      const { cause, law, askedAt, path } = term;
+      const drift = driftEffect(askedAt, law as never, baseline, asked[cause.field] as Drift, timeS);
       timeS *= factorOf(drift.effect);
-      const term = drifting;
-      const i = worked.findIndex((one) => one.term === term);
-      const cautions = placedAt(`/conditions/${cause.field}`, drift.cautions);
-      worked[i] = { term, effect: drift.effect, cautions, unchanged: false };
+      worked[drifting] = {
+        term,
+        effect: drift.effect,
+        cautions: placedAt(path, drift.cautions),
+        unchanged: false,
+      };
     }
-    return summed(
-      called,
+    const factors = [base];
+    const cautions: Caution[] = [];
+    let variance = base.logSd * base.logSd;
+    for (const one of worked) {
+      const row = rowOf(one);
+      factors.push(row);
+      variance += row.logSd * row.logSd;
+      for (const caution of one.cautions) cautions.push(caution);
+    }
+    if (joint !== undefined)
+      // Covariances that cancel spreads can leave a rounding below 0.
+      variance = Math.max(0, variance + covarianceOf(joint, sharesOf(base, together, worked, factors)));
+    const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
+    judged(cautions, estimate, factors);
+    for (const caution of unread(conditions)) cautions.push(caution);
+    const sorted = gravestFirst(cautions);
+    return {
       timeS,
-      base,
-      worked,
-      baseline,
-      conditions,
-      knowledge,
-      joint,
-      together === true,
-      (asked) => unreadCautions(causes, baseline, asked, knowledge),
-    );
+      lowS: estimate.lowS,
+      highS: estimate.highS,
+      refused: refuses(sorted),
+      factors,
+      cautions: sorted,
+    };
   };
 
-  const timeOnly = (called: string, conditions: Conditions): number => {
+  const byField: Record<string, Term | undefined> = Object.create(null) as Record<string, undefined>;
+  for (const term of terms) byField[term.cause.field] = term;
+  const timeOnly = (conditions: Conditions): number => {
     const asked = conditions as Fields;
     let timeS = baselineS;
-    for (const term of terms) {
-      const given = asked[term.cause.field];
-      if (given === undefined) continue;
-      if (typeof given === "object" && term.cause.required === true) return answer(called, conditions).timeS;
-      timeS *= factorOf(effectOf(called, term, given));
+    let before = -1;
+    for (const field in asked) {
+      const term = byField[field];
+      const given = asked[field];
+      if (term === undefined || given === undefined) continue;
+      // Factors are multiplied in the order of the causes, so that the time is that of the whole answer to the last bit.
+      if (term.index < before || (typeof given === "object" && term.cause.required === true))
+        return answer(conditions).timeS;
+      before = term.index;
+      timeS *= factorOf(effectOf(term, given));
     }
     return timeS;
   };
@@ -129,42 +162,71 @@ interface Worked {
 }
 
 const NOTHING: Effect = { log: 0, slope: 0, sd: 0, beside: 0 };
+const NONE: readonly Caution[] = [];
 
-function termOf(at: string, cause: AnyCause, baseline: Fields, knowledge: Fields): Term {
+/** The places of a cause's fields: joined once for each function, not at each call. */
+interface Places {
+  readonly known: string;
+  readonly asked: string;
+  readonly law: string;
+  readonly path: string;
+}
+
+const PLACES = new Map<string, WeakMap<AnyCause, Places>>();
+
+function placesOf(at: string, called: string, cause: AnyCause): Places {
+  const key = at === called ? at : `${at} ${called}`;
+  let byCause = PLACES.get(key);
+  if (byCause === undefined) PLACES.set(key, (byCause = new WeakMap<AnyCause, Places>()));
+  let places = byCause.get(cause);
+  if (places === undefined) {
+    const { field } = cause;
+    places = {
+      known: `${at}/baseline/${field}`,
+      asked: `${called}/conditions/${field}`,
+      law: `${at}/knowledge/${cause.law}`,
+      path: `/conditions/${field}`,
+    };
+    byCause.set(cause, places);
+  }
+  return places;
+}
+
+function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields, knowledge: Fields): Term {
   const known = cause.relative === true ? undefined : baseline[cause.field];
   const from: unknown =
-    known === undefined && cause.required !== true
-      ? cause.start
-      : cause.read(`${at}/baseline/${cause.field}`, known);
+    known === undefined && cause.required !== true ? cause.start : cause.read(places.known, known);
   const given = knowledge[cause.law];
-  if (given === undefined) return { cause, law: cause.generic as LawOrigin, basis: "default", from };
-  const law = cause.check(`${at}/knowledge/${cause.law}`, given) as LawOrigin;
-  return { cause, law, basis: basisOf(law), from };
+  const law = (given === undefined ? cause.generic : cause.check(places.law, given)) as LawOrigin;
+  const basis = given === undefined ? "default" : basisOf(law);
+  const { known: knownAt, asked: askedAt, path } = places;
+  return { cause, law, basis, from, index, knownAt, askedAt, path, last: undefined, lastGiven: undefined };
 }
 
 /** The effect of today's side, which has to have a known side to be compared with. */
-function effectOf(at: string, { cause, law, from }: Term, given: unknown): Effect {
-  const to: unknown = cause.read(`${at}/conditions/${cause.field}`, given);
-  if (from === undefined) needsCounterpart(`${at}/conditions/${cause.field}`, cause.field);
+function effectOf({ cause, law, from, knownAt, askedAt }: Term, given: unknown): Effect {
+  const to: unknown = cause.read(askedAt, given);
+  if (from === undefined) needsCounterpart(askedAt, cause.field);
   if (cause.within !== undefined) {
-    cause.within(`${at}/baseline/${cause.field}`, law, from, true);
-    cause.within(`${at}/conditions/${cause.field}`, law, to, false);
+    cause.within(knownAt, law, from, true);
+    cause.within(askedAt, law, to, false);
   }
   return cause.effect(law, from, to);
 }
 
-function workedTerm(at: string, term: Term, given: unknown, baseline: Baseline): Worked {
-  const { cause, law, from } = term;
-  const path = given === undefined ? `/baseline/${cause.field}` : `/conditions/${cause.field}`;
-  const to: unknown = given === undefined ? from : cause.read(`${at}/conditions/${cause.field}`, given);
-  const effect = given === undefined ? NOTHING : effectOf(at, term, given);
+function workedTerm(term: Term, given: unknown, baseline: Baseline): Worked {
+  if (term.last !== undefined && term.lastGiven === given && typeof given !== "object") return term.last;
+  const { cause, law, from, askedAt } = term;
+  const to: unknown = given === undefined ? from : cause.read(askedAt, given);
+  const effect = given === undefined ? NOTHING : effectOf(term, given);
+  const path = given === undefined ? `/baseline/${cause.field}` : term.path;
   const cautions =
-    cause.cautions === undefined ? [] : placedAt(path, cause.cautions(law, from, to, effect, baseline));
-  return { term, effect, cautions, unchanged: equal(from, to), rests: cause.rests?.(law, to) };
+    cause.cautions === undefined ? NONE : placedAt(path, cause.cautions(law, from, to, effect, baseline));
+  const worked = { term, effect, cautions, unchanged: from === to, rests: cause.rests?.(law, to) };
+  term.last = worked;
+  term.lastGiven = given;
+  return worked;
 }
-
-/** Whether two sides are equal: numbers as numbers, others as the same object. */
-const equal = (from: unknown, to: unknown): boolean => from === to;
 
 /** What a condition without a counterpart says. */
 export function needsCounterpart(place: string, field: string): never {
@@ -179,7 +241,22 @@ export function needsCounterpart(place: string, field: string): never {
 }
 
 function placedAt(path: string, cautions: readonly Caution[]): readonly Caution[] {
+  if (cautions.length === 0) return NONE;
   return cautions.map((one) => (one.path === undefined ? { ...one, path } : one));
+}
+
+/** What learned numbers explain of ln(time): the base time's own, and each cause's, signed. */
+function sharesOf(
+  base: Factor,
+  together: boolean,
+  worked: readonly Worked[],
+  factors: readonly Factor[],
+): Share[] {
+  const shares: Share[] = together && base.basis === "own-runs" ? [["baseline", base.logSd]] : [];
+  worked.forEach(({ term, effect }, i) => {
+    if (factors[i + 1]?.basis === "own-runs") shares.push([term.cause.name, effect.slope * effect.sd]);
+  });
+  return shares;
 }
 
 function baselineFactor(at: string, baseline: Baseline): Factor {
@@ -198,50 +275,19 @@ function baselineFactor(at: string, baseline: Baseline): Factor {
   return runs === undefined ? row : { ...row, runs };
 }
 
+const NO_SOURCES: readonly string[] = [];
+
 /** The row of a term; where nothing changed it rests on no law at all. */
 function rowOf({ term, effect, unchanged, rests }: Worked): Factor {
   const value = factorOf(effect);
   const logSd = logSdOf(effect);
-  const { cause, law, basis } = term;
+  const { cause, law } = term;
   if (unchanged || rests?.basis === "unchanged")
-    return { cause: cause.name, value, logSd, basis: "unchanged", sources: [] };
-  const sources = (rests === undefined ? law.sources : rests.sources) ?? [];
+    return { cause: cause.name, value, logSd, basis: "unchanged", sources: NO_SOURCES };
+  const sources = (rests === undefined ? law.sources : rests.sources) ?? NO_SOURCES;
   // A generic law that was not handed in has no runs to speak of.
   const runs = rests !== undefined ? rests.runs : law === cause.generic ? undefined : law.runs;
-  const row = { cause: cause.name, value, logSd, basis: rests?.basis ?? basis, sources };
+  const row = { cause: cause.name, value, logSd, basis: rests?.basis ?? term.basis, sources };
   const counted = runs === undefined ? row : { ...row, runs };
   return law.seen === undefined ? counted : { ...counted, seen: law.seen };
-}
-
-function summed(
-  at: string,
-  timeS: number,
-  base: Factor,
-  worked: readonly Worked[],
-  baseline: Baseline,
-  conditions: Conditions,
-  knowledge: Knowledge,
-  joint: Joint | undefined,
-  together: boolean,
-  unread: (conditions: Conditions) => readonly Caution[],
-): Compensation {
-  const factors = [base, ...worked.map(rowOf)];
-  const cautions = worked.flatMap((one) => one.cautions);
-  let variance = 0;
-  for (const { logSd } of factors) variance += logSd * logSd;
-  if (joint !== undefined) {
-    const shares: Share[] = together && base.basis === "own-runs" ? [["baseline", base.logSd]] : [];
-    worked.forEach(({ term, effect }, i) => {
-      if (factors[i + 1]?.basis === "own-runs") shares.push([term.cause.name, effect.slope * effect.sd]);
-    });
-    // Covariances that cancel spreads can leave a rounding below 0.
-    variance = Math.max(0, variance + covarianceOf(joint, shares));
-  }
-  const estimate = timeEstimate(timeS, checkedSpread(`${at}/knowledge`, Math.sqrt(variance)));
-  const all = gravestFirst([
-    ...cautions,
-    ...outcomeCautions(estimate, factors, baseline, knowledge, together),
-    ...unread(conditions),
-  ]);
-  return { timeS, lowS: estimate.lowS, highS: estimate.highS, refused: refuses(all), factors, cautions: all };
 }

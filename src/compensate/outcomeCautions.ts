@@ -21,52 +21,71 @@ const OWN_BASELINE_FIELDS = ["timeS", "logSd", "runs", "sources", "hydroquinone"
 /** What learned knowledge holds besides its laws. */
 const LEARNED_FIELDS = ["schema", "prior", "runs", "baseline", "parameters", "scatter", "setAside", "advice"];
 
-/** The cautions about the answer as a whole: its length, its width, what it rests on, and fields that are not read. */
-export function outcomeCautions(
-  { timeS, lowS, highS }: TimeEstimate,
-  factors: readonly Factor[],
-  baseline: Baseline,
-  knowledge: Knowledge,
-  together: boolean,
-): readonly Caution[] {
-  const cautions: Caution[] = [];
-  const warn = (
-    code: string,
-    message: string,
-    quantity: "timeS" | "ratio",
-    limit: number,
-    actual: number,
-  ): void => {
-    cautions.push({ code, severity: "warn", message, quantity, limit, actual });
+/** Adds the cautions about an answer as a whole. */
+export type OutcomeJudge = (cautions: Caution[], estimate: TimeEstimate, factors: readonly Factor[]) => void;
+
+/**
+ * Makes the function that adds the cautions about an answer as a whole: its length, its width, what it rests on.
+ * What depends on the known time and the laws alone is worked out once.
+ */
+export function outcomeJudge(baseline: Baseline, knowledge: Knowledge, together: boolean): OutcomeJudge {
+  const standing = standingCautions(baseline, knowledge, together);
+  // The same causes rest on generic laws from call to call: their caution is written once.
+  let guessed = "";
+  let written: Caution | undefined;
+  return (cautions, { timeS, lowS, highS }, factors) => {
+    if (timeS < SHORTEST_S)
+      cautions.push({
+        code: "short-time",
+        severity: "warn",
+        message: "Under five minutes development gets uneven: cool or dilute the bath.",
+        quantity: "timeS",
+        limit: SHORTEST_S,
+        actual: timeS,
+      });
+    if (timeS > LONGEST_S)
+      cautions.push({
+        code: "long-time",
+        severity: "warn",
+        message: "Over two hours is too long: warm or strengthen the bath.",
+        quantity: "timeS",
+        limit: LONGEST_S,
+        actual: timeS,
+      });
+    if (highS > WIDE * lowS)
+      cautions.push({
+        code: "wide-interval",
+        severity: "warn",
+        message: "The interval is wide: develop a test strip before the negative.",
+        quantity: "ratio",
+        limit: WIDE,
+        actual: highS / lowS,
+      });
+    let names = "";
+    for (let i = 1; i < factors.length; i += 1) {
+      const { cause, basis } = factors[i] as Factor;
+      if (basis === "default") names = names === "" ? cause : `${names}, ${cause}`;
+    }
+    if (names !== "") {
+      if (written === undefined || names !== guessed) written = defaultLaw(names);
+      guessed = names;
+      cautions.push({ ...written });
+    }
+    for (const one of standing) cautions.push({ ...one });
   };
-  if (timeS < SHORTEST_S)
-    warn(
-      "short-time",
-      "Under five minutes development gets uneven: cool or dilute the bath.",
-      "timeS",
-      SHORTEST_S,
-      timeS,
-    );
-  if (timeS > LONGEST_S)
-    warn("long-time", "Over two hours is too long: warm or strengthen the bath.", "timeS", LONGEST_S, timeS);
-  if (highS > WIDE * lowS)
-    warn(
-      "wide-interval",
-      "The interval is wide: develop a test strip before the negative.",
-      "ratio",
-      WIDE,
-      highS / lowS,
-    );
-  const guessed = factors
-    .filter(({ cause, basis }) => basis === "default" && cause !== "baseline")
-    .map(({ cause }) => cause);
-  if (guessed.length > 0)
-    cautions.push({
-      code: "default-law",
-      severity: "note",
-      message: `No data of your own for ${guessed.join(", ")}. A generic law with a wide spread is used.`,
-      data: { causes: guessed },
-    });
+}
+
+function defaultLaw(names: string): Caution {
+  return {
+    code: "default-law",
+    severity: "note",
+    message: `No data of your own for ${names}. A generic law with a wide spread is used.`,
+    data: { causes: names.split(", ") },
+  };
+}
+
+function standingCautions(baseline: Baseline, knowledge: Knowledge, together: boolean): readonly Caution[] {
+  const cautions: Caution[] = [];
   if (baseline.timeS < MINUTES_BELOW_S)
     cautions.push({
       code: "maybe-minutes",
@@ -81,29 +100,54 @@ export function outcomeCautions(
     cautions.push({
       code: "other-baseline",
       severity: "note",
-      message: "The baseline is not the learned one. The correlations of what was learned are left out.",
+      message: "The baseline is not the learned one. The correlations with its time are left out.",
       path: "/baseline",
     });
   return cautions;
 }
 
-/** A caution for each field of the arguments that is not read. */
+/** The fields that a list of causes reads, worked out once for each list. */
+interface ReadFields {
+  readonly baseline: readonly string[];
+  readonly conditions: ReadonlySet<string>;
+  readonly knowledge: readonly string[];
+}
+
+const READ = new WeakMap<readonly AnyCause[], ReadFields>();
+
+function readFields(causes: readonly AnyCause[]): ReadFields {
+  let fields = READ.get(causes);
+  if (fields === undefined) {
+    const known = causes.filter(({ relative }) => relative !== true).map(({ field }) => field);
+    fields = {
+      baseline: [...known, ...OWN_BASELINE_FIELDS],
+      conditions: new Set(causes.map(({ field }) => field)),
+      knowledge: [...causes.map(({ law }) => law), "joint"],
+    };
+    READ.set(causes, fields);
+  }
+  return fields;
+}
+
+/** Makes the function that gives a caution for each field of the arguments that is not read. */
 export function unreadCautions(
   causes: readonly AnyCause[],
   baseline: Baseline,
-  conditions: Conditions,
   knowledge: Knowledge,
-): readonly Caution[] {
-  const fields = causes.map(({ field }) => field);
-  const known = causes.filter(({ relative }) => relative !== true).map(({ field }) => field);
-  const laws = causes.map(({ law }) => law);
-  return [
-    ...unreadFields("/baseline", baseline, [...known, ...OWN_BASELINE_FIELDS]),
-    ...unreadFields("/conditions", conditions, fields),
-    ...unreadFields("/knowledge", knowledge, [
-      ...laws,
-      "joint",
-      ...("schema" in knowledge ? LEARNED_FIELDS : []),
-    ]),
-  ];
+): (conditions: Conditions) => readonly Caution[] {
+  const fields = readFields(causes);
+  const laws = "schema" in knowledge ? [...fields.knowledge, ...LEARNED_FIELDS] : fields.knowledge;
+  const ofBaseline = unreadFields("/baseline", baseline, fields.baseline);
+  const ofKnowledge = unreadFields("/knowledge", knowledge, laws);
+  const standing = [...ofBaseline, ...ofKnowledge];
+  return (conditions) => {
+    for (const field in conditions)
+      if (!fields.conditions.has(field))
+        return [
+          ...ofBaseline,
+          ...unreadFields("/conditions", conditions, [...fields.conditions]),
+          ...ofKnowledge,
+        ];
+    return standing;
+  };
 }

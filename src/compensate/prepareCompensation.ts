@@ -1,8 +1,7 @@
 import { causes } from "../causes.js";
-import { inputError } from "../core/errors.js";
 import { plainObject, refuse, wrongKind } from "../core/guards.js";
 import { factorOf } from "../core/cause.js";
-import { prepared, type Prepared } from "./loop.js";
+import { needsCounterpart, prepared, type Prepared } from "./loop.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
 /** Columns of numbers, one row for each answer that is wanted. What is left out is as in the baseline. */
@@ -49,10 +48,10 @@ export interface PreparedCompensation {
  * ```
  */
 export function prepareCompensation(baseline: Baseline, knowledge: Knowledge = {}): PreparedCompensation {
-  const ready = prepared("prepareCompensation", causes, baseline, knowledge);
+  const ready = prepared("prepareCompensation", causes, baseline, knowledge, "compensate");
   return {
-    compensate: (conditions) => ready.answer("compensate", conditions),
-    timeS: (conditions) => ready.timeS("timeS", conditions),
+    compensate: ready.answer,
+    timeS: ready.timeS,
     times: (columns) => timesOf(ready, columns),
   };
 }
@@ -82,19 +81,12 @@ function multiplied(
   term: Prepared["terms"][number],
 ): void {
   const { cause, law, from } = term;
-  const side = cause.column?.side as (at: string, value: number) => unknown;
-  if (from === undefined)
-    throw inputError(
-      TypeError,
-      `times/columns/${name}`,
-      "needs-counterpart",
-      { path: `/baseline/${cause.field}` },
-      undefined,
-      `needs baseline.${cause.field}: what was it for the known time?`,
-    );
+  const { side } = cause.column as NonNullable<typeof cause.column>;
+  const at = `times/columns/${name}`;
+  if (from === undefined) needsCounterpart(at, cause.field);
   for (let i = 0; i < times.length; i += 1) {
-    const to: unknown = side(`times/columns/${name}`, column[i] as number);
-    cause.within?.(`times/columns/${name}`, law, to, false);
+    const to: unknown = side(at, column[i] as number);
+    cause.within?.(at, law, to, false);
     times[i] = (times[i] as number) * factorOf(cause.effect(law, from, to));
   }
 }

@@ -61,7 +61,7 @@ export function temperatureCurve(options: TemperatureCurveOptions): readonly Tem
   const ask = prepared("temperatureCurve", causes, baseline, law === undefined ? {} : { temperature: law });
   return quantize(interpolateNumber(fromC, toC), points).map((sampledC) => {
     const temperatureC = Number(sampledC.toFixed(10));
-    const { timeS, lowS, highS, refused } = ask.answer("temperatureCurve", { temperatureC });
+    const { timeS, lowS, highS, refused } = ask.answer({ temperatureC });
     const point = { temperatureC, timeS, lowS, highS };
     return refused ? { ...point, refused: true } : point;
   });

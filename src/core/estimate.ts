@@ -32,9 +32,9 @@ export function timeEstimate(timeS: number, logSd: number): TimeEstimate {
 }
 
 /** Returns a spread of ln(time) that leaves an interval with numbers; throws otherwise. */
-export function checkedSpread(at: string, logSd: number): number {
+export function checkedSpread(at: string, logSd: number, field = ""): number {
   if (!(logSd >= 0 && logSd <= WIDEST_LOG_SD))
-    refuse(at, `must leave a spread of ln(time) of at most ${WIDEST_LOG_SD}, got ${logSd}`, logSd, {
+    refuse(at + field, `must leave a spread of ln(time) of at most ${WIDEST_LOG_SD}, got ${logSd}`, logSd, {
       max: WIDEST_LOG_SD,
     });
   return logSd;

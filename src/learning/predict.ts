@@ -28,7 +28,7 @@ import type { LearnedKnowledge } from "./types.js";
  */
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {
   const { now, cautions } = derived("predict/knowledge", knowledge);
-  const answer = prepared("predict", causes, now.baseline, now).answer("predict", conditions);
+  const answer = prepared("predict", causes, now.baseline, now).answer(conditions);
   return cautions.length === 0
     ? answer
     : { ...answer, cautions: gravestFirst([...cautions, ...answer.cautions]) };

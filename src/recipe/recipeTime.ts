@@ -48,10 +48,7 @@ export function recipeTime(recipe: Recipe, given: Conditions = {}): Compensation
   positive("compensateRecipe/recipe/material/areaCm2", areaCm2, 1e6, "areaCm2");
   positive("compensateRecipe/recipe/developer/volumeMl", volumeMl, 1e6, "volumeMl");
   const { baseline, conditions, knowledge } = recipeInputs(recipe, given);
-  const answer = prepared("compensateRecipe", causes, baseline, knowledge).answer(
-    "compensateRecipe",
-    conditions,
-  );
+  const answer = prepared("compensateRecipe", causes, baseline, knowledge).answer(conditions);
   // Papers are developed in one to three minutes (common practice): what is short for film is usual for them.
   const meant = answer.cautions.filter(({ code }) => code !== "short-time" || material.kind !== "paper");
   return { ...answer, cautions: meant.map((one) => placed(recipe, one, given)) };

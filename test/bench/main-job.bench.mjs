@@ -4,7 +4,7 @@ import { writeFileSync, mkdtempSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { compensate, rateFunction, temperatureFactor } from "darkroom-kinetics";
+import { compensate, prepareCompensation, rateFunction, temperatureFactor } from "darkroom-kinetics";
 import { bareLoop, pairedRatio } from "./measure.mjs";
 
 export default function mainJob(report) {
@@ -36,13 +36,56 @@ export default function mainJob(report) {
       return sum;
     },
   };
+  const ask = prepareCompensation(baseline);
+  loops.prepared = (calls) => {
+    let sum = 0;
+    for (let i = 0; i < calls; i += 1) sum += ask.compensate(conditions(i)).timeS;
+    return sum;
+  };
+  loops.timeS = (calls) => {
+    let sum = 0;
+    for (let i = 0; i < calls; i += 1)
+      sum += ask.timeS({ temperatureC: 10 + (i % 1000) * 0.02, usedCm2PerL: i % 500 });
+    return sum;
+  };
+  const rows = 50_000;
+  const column = (at) => Float64Array.from({ length: rows }, (_, i) => at(i));
+  const two = {
+    temperatureC: column((i) => 10 + (i % 1000) * 0.02),
+    waterParts: column((i) => 1 + (i % 30)),
+  };
+  const five = {
+    ...two,
+    everyS: column((i) => 10 + (i % 60)),
+    usedCm2PerL: column((i) => i % 900),
+    ageH: column((i) => i % 20),
+  };
+  const timesOf = (columns) => () => ask.times(columns).reduce((sum, timeS) => sum + timeS, 0);
   const ratio = (name, limit, loop, calls) => {
     const { ratio, ns, bareNs } = pairedRatio(bareLoop, loop, 50_000, calls);
     report({ name, ratio, limit, note: `${ns.toFixed(1)} ns against ${bareNs.toFixed(1)} ns` });
   };
-  ratio("rateFunction of an Arrhenius law", 1.2, loops.rate, 50_000);
+  ratio("rateFunction of an Arrhenius law", 1.3, loops.rate, 50_000);
   ratio("temperatureFactor of an Arrhenius law", 4, loops.factor, 50_000);
-  ratio("compensate, all terms", 200, loops.compensate, 1000);
+  ratio("compensate, all terms", 350, loops.compensate, 1000);
+  ratio("prepared compensate, all terms", 40, loops.prepared, 5000);
+  ratio("prepared timeS, two conditions", 8, loops.timeS, 20_000);
+  ratio("times a row, two columns", 8, timesOf(two), rows);
+  ratio("times a row, five columns", 12, timesOf(five), rows);
+  heatMap(report, ask);
+}
+
+/** A heat map of 300 × 300 times over temperature and dilution, in ms. */
+function heatMap(report, ask) {
+  const temperatureC = Float64Array.from({ length: 90_000 }, (_, i) => 10 + (i % 300) / 20);
+  const waterParts = Float64Array.from({ length: 90_000 }, (_, i) => 1 + Math.floor(i / 300) / 10);
+  const timed = () => {
+    const start = performance.now();
+    ask.times({ temperatureC, waterParts });
+    return performance.now() - start;
+  };
+  const best = Math.min(...Array.from({ length: 25 }, timed));
+  report({ name: "heat map of 300 × 300 times, ms", ratio: best, limit: 5, note: "best of 25" });
 }
 
 /**

@@ -8,7 +8,7 @@ import {
   type Conditions,
   type Knowledge,
 } from "../../src/index.js";
-import { outcomeCautions } from "../../src/compensate/outcomeCautions.js";
+import { outcomeJudge } from "../../src/compensate/outcomeCautions.js";
 import type { Caution } from "../../src/core/caution.js";
 
 const anyOf = (value: unknown): any => value;
@@ -138,7 +138,9 @@ describe("a refusal names the field", () => {
 describe("the cautions about the answer as a whole", () => {
   it("call an interval wide above a ratio of 1.5, not at it", () => {
     const of = (highS: number): readonly Caution[] => {
-      return outcomeCautions({ timeS: 600, lowS: 500, highS }, [], known, {}, false);
+      const cautions: Caution[] = [];
+      outcomeJudge(known, {}, false)(cautions, { timeS: 600, lowS: 500, highS }, []);
+      return cautions;
     };
     // 1.5 × 500 s = 750 s; 751/500 = 1.502.
     expect(of(750)).toEqual([]);

@@ -68,7 +68,7 @@ describe("temperatureCurve", () => {
     ["points", { points: 1 }, "out-of-range", "/points"],
     ["points that are not whole", { points: 2.5 }, "out-of-range", "/points"],
     ["the baseline", { baseline: undefined }, "missing", "/baseline"],
-    ["a law", { law: { kind: "guess" } }, "out-of-range", "/law/kind"],
+    ["a law", { law: { kind: "guess" } }, "not-one-of", "/law/kind"],
   ])("says what is wrong with %s", (_, change, code, path) => {
     const given = change && { baseline, fromC: 10, toC: 30, points: 5, ...change };
     expect(() => temperatureCurve(anyOf(given))).toThrow(expect.objectContaining({ code, path }));
