@@ -11,6 +11,8 @@ import { temperatureChangeCautions } from "../temperature/cause.js";
 import { temperatureSpread, type ReadyTemperatureLaw } from "../temperature/law.js";
 import { rateUnder } from "../temperature/rateFunction.js";
 
+const PATH = "/conditions/temperatureC";
+
 /** A bath that drifts: a log or a forecast. */
 export type Drift = TemperatureLog | NewtonDrift;
 
@@ -74,10 +76,10 @@ function cautionsAlong(
     warmest = Math.max(warmest, c);
   }
   // What is too cold is worst at the coldest moment, what is too warm at the warmest.
-  const below = temperatureChangeCautions(law, known.temperatureC, coldest, known).filter(
+  const below = temperatureChangeCautions(law, known.temperatureC, coldest, known, PATH).filter(
     ({ limit = 0, actual = 0 }) => limit >= actual,
   );
-  const above = temperatureChangeCautions(law, known.temperatureC, warmest, known).filter(
+  const above = temperatureChangeCautions(law, known.temperatureC, warmest, known, PATH).filter(
     ({ limit = 0, actual = 0, message }) => limit <= actual && !below.some((one) => one.message === message),
   );
   const cautions = [...below, ...above];
@@ -87,6 +89,7 @@ function cautionsAlong(
       code: "log-held",
       severity: "warn",
       message: "The log ends before the development: its last reading is held.",
+      path: PATH,
       quantity: "timeS",
       limit: last.timeS,
       actual: endS,

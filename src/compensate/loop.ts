@@ -5,6 +5,7 @@ import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import { factorOf, logSdOf, type AnyCause, type Effect, type Rests } from "../core/cause.js";
 import { inputError } from "../core/errors.js";
 import { checkedSpread, REPEAT_LOG_SD, timeEstimate } from "../core/estimate.js";
+import { frozen } from "../core/frozen.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
 import { checkedVersion } from "../core/version.js";
@@ -33,6 +34,7 @@ export interface Term {
   /** what was worked out last: a dial turns one condition and leaves the others */
   last: Worked | undefined;
   lastGiven: unknown;
+  lastTo: unknown;
 }
 
 /** A known time and laws, checked once, to be asked under many conditions. */
@@ -69,7 +71,7 @@ export function prepared(
     knowledge.joint === undefined ? undefined : checkedJoint(`${at}/knowledge/joint`, knowledge.joint);
   const together = joint !== undefined && sameBaseline(baseline, knowledge.joint?.baseline, causes);
   const unread = unreadCautions(causes, baseline, knowledge);
-  const judged = outcomeJudge(baseline, knowledge, together);
+  const judged = outcomeJudge(causes, baseline, knowledge, together);
   const conditionsAt = `${called}/conditions`;
 
   const answer = (conditions: Conditions): Compensation => {
@@ -78,47 +80,52 @@ export function prepared(
     const worked: Worked[] = [];
     let timeS = baselineS;
     let drifting = -1;
+    let drifts: Term | undefined;
+    let named = 0;
     for (const term of terms) {
       const { cause } = term;
       const given = asked[cause.field];
-      if (given === undefined && cause.required !== true) continue;
+      if (given !== undefined) named += 1;
+      else if (cause.required !== true) continue;
       if (cause.required === true && typeof given === "object" && given !== null) {
         // A bath that drifts comes last, since how far it drifts depends on the time that the others leave.
         drifting = worked.length;
-        worked.push({ term, effect: NOTHING, cautions: NONE, unchanged: false });
+        worked.push(DRIFTING as Worked);
+        drifts = term;
         continue;
       }
       const one = workedTerm(term, given, baseline);
       worked.push(one);
       timeS *= factorOf(one.effect);
     }
-    if (drifting >= 0) {
-      const { term } = worked[drifting] as Worked;
-      const { cause, law, askedAt, path } = term;
-      const drift = driftEffect(askedAt, law as never, baseline, asked[cause.field] as Drift, timeS);
-      timeS *= factorOf(drift.effect);
-      worked[drifting] = {
-        term,
-        effect: drift.effect,
-        cautions: placedAt(path, drift.cautions),
-        unchanged: false,
-      };
+    if (drifts !== undefined) {
+      const { cause, law, askedAt } = drifts;
+      const { effect, cautions } = driftEffect(
+        askedAt,
+        law as never,
+        baseline,
+        asked[cause.field] as Drift,
+        timeS,
+      );
+      timeS *= factorOf(effect);
+      worked[drifting] = { term: drifts, effect, cautions, row: rowOf(drifts, effect, false, undefined) };
     }
     const factors = [base];
     const cautions: Caution[] = [];
     let variance = base.logSd * base.logSd;
-    for (const one of worked) {
-      const row = rowOf(one);
+    let guessed = 0;
+    for (const { term, row, cautions: own } of worked) {
       factors.push(row);
       variance += row.logSd * row.logSd;
-      for (const caution of one.cautions) cautions.push(caution);
+      if (row.basis === "default") guessed |= 1 << term.index;
+      for (const caution of own) cautions.push(caution);
     }
     if (joint !== undefined)
       // Covariances that cancel spreads can leave a rounding below 0.
       variance = Math.max(0, variance + covarianceOf(joint, sharesOf(base, together, worked, factors)));
     const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
-    judged(cautions, estimate, factors);
-    for (const caution of unread(conditions)) cautions.push(caution);
+    judged(cautions, estimate, guessed);
+    for (const caution of unread(conditions, named)) cautions.push(caution);
     const sorted = gravestFirst(cautions);
     return {
       timeS,
@@ -156,10 +163,11 @@ interface Worked {
   readonly term: Term;
   readonly effect: Effect;
   readonly cautions: readonly Caution[];
-  /** both sides are equal */
-  readonly unchanged: boolean;
-  readonly rests?: Rests | undefined;
+  readonly row: Factor;
 }
+
+/** The place of a bath that drifts, until the others are worked out. */
+const DRIFTING: unknown = undefined;
 
 const NOTHING: Effect = { log: 0, slope: 0, sd: 0, beside: 0 };
 const NONE: readonly Caution[] = [];
@@ -200,7 +208,19 @@ function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields
   const law = (given === undefined ? cause.generic : cause.check(places.law, given)) as LawOrigin;
   const basis = given === undefined ? "default" : basisOf(law);
   const { known: knownAt, asked: askedAt, path } = places;
-  return { cause, law, basis, from, index, knownAt, askedAt, path, last: undefined, lastGiven: undefined };
+  return {
+    cause,
+    law,
+    basis,
+    from,
+    index,
+    knownAt,
+    askedAt,
+    path,
+    last: undefined,
+    lastGiven: undefined,
+    lastTo: undefined,
+  };
 }
 
 /** The effect of today's side, which has to have a known side to be compared with. */
@@ -215,16 +235,24 @@ function effectOf({ cause, law, from, knownAt, askedAt }: Term, given: unknown):
 }
 
 function workedTerm(term: Term, given: unknown, baseline: Baseline): Worked {
-  if (term.last !== undefined && term.lastGiven === given && typeof given !== "object") return term.last;
   const { cause, law, from, askedAt } = term;
+  const { last } = term;
+  if (last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
   const to: unknown = given === undefined ? from : cause.read(askedAt, given);
+  if (last !== undefined && given !== undefined && term.lastGiven !== undefined && to === term.lastTo)
+    return last;
   const effect = given === undefined ? NOTHING : effectOf(term, given);
   const path = given === undefined ? `/baseline/${cause.field}` : term.path;
   const cautions =
-    cause.cautions === undefined ? NONE : placedAt(path, cause.cautions(law, from, to, effect, baseline));
-  const worked = { term, effect, cautions, unchanged: from === to, rests: cause.rests?.(law, to) };
+    cause.cautions === undefined
+      ? NONE
+      : placedAt(path, cause.cautions(law, from, to, effect, baseline, path));
+  const row = rowOf(term, effect, from === to, cause.rests?.(law, to));
+  // What may serve again is frozen: no caller can change what the next one gets.
+  const worked = { term, effect, cautions: frozen(cautions), row: Object.freeze(row) };
   term.last = worked;
   term.lastGiven = given;
+  term.lastTo = to;
   return worked;
 }
 
@@ -241,7 +269,7 @@ export function needsCounterpart(place: string, field: string): never {
 }
 
 function placedAt(path: string, cautions: readonly Caution[]): readonly Caution[] {
-  if (cautions.length === 0) return NONE;
+  if (cautions.every((one) => one.path !== undefined)) return cautions;
   return cautions.map((one) => (one.path === undefined ? { ...one, path } : one));
 }
 
@@ -278,7 +306,7 @@ function baselineFactor(at: string, baseline: Baseline): Factor {
 const NO_SOURCES: readonly string[] = [];
 
 /** The row of a term; where nothing changed it rests on no law at all. */
-function rowOf({ term, effect, unchanged, rests }: Worked): Factor {
+function rowOf(term: Term, effect: Effect, unchanged: boolean, rests: Rests | undefined): Factor {
   const value = factorOf(effect);
   const logSd = logSdOf(effect);
   const { cause, law } = term;

@@ -1,8 +1,8 @@
 import type { Caution } from "../core/caution.js";
 import type { AnyCause } from "../core/cause.js";
 import type { TimeEstimate } from "../core/estimate.js";
+import { frozen } from "../core/frozen.js";
 import { unreadFields } from "../core/pointer.js";
-import type { Factor } from "../core/term.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 
 /** The shortest time that develops evenly, s: five minutes (makers' notes on tanks, common practice). */
@@ -21,19 +21,27 @@ const OWN_BASELINE_FIELDS = ["timeS", "logSd", "runs", "sources", "hydroquinone"
 /** What learned knowledge holds besides its laws. */
 const LEARNED_FIELDS = ["schema", "prior", "runs", "baseline", "parameters", "scatter", "setAside", "advice"];
 
-/** Adds the cautions about an answer as a whole. */
-export type OutcomeJudge = (cautions: Caution[], estimate: TimeEstimate, factors: readonly Factor[]) => void;
+/**
+ * Adds the cautions about an answer as a whole; `guessed` has a bit for each cause that rests on a generic law, by its place
+ * in the list.
+ */
+export type OutcomeJudge = (cautions: Caution[], estimate: TimeEstimate, guessed: number) => void;
 
 /**
  * Makes the function that adds the cautions about an answer as a whole: its length, its width, what it rests on.
  * What depends on the known time and the laws alone is worked out once.
  */
-export function outcomeJudge(baseline: Baseline, knowledge: Knowledge, together: boolean): OutcomeJudge {
+export function outcomeJudge(
+  causes: readonly AnyCause[],
+  baseline: Baseline,
+  knowledge: Knowledge,
+  together: boolean,
+): OutcomeJudge {
   const standing = standingCautions(baseline, knowledge, together);
   // The same causes rest on generic laws from call to call: their caution is written once.
-  let guessed = "";
+  let lastGuessed = 0;
   let written: Caution | undefined;
-  return (cautions, { timeS, lowS, highS }, factors) => {
+  return (cautions, { timeS, lowS, highS }, guessed) => {
     if (timeS < SHORTEST_S)
       cautions.push({
         code: "short-time",
@@ -61,27 +69,23 @@ export function outcomeJudge(baseline: Baseline, knowledge: Knowledge, together:
         limit: WIDE,
         actual: highS / lowS,
       });
-    let names = "";
-    for (let i = 1; i < factors.length; i += 1) {
-      const { cause, basis } = factors[i] as Factor;
-      if (basis === "default") names = names === "" ? cause : `${names}, ${cause}`;
+    if (guessed !== 0) {
+      if (guessed !== lastGuessed) written = defaultLaw(causes, guessed);
+      lastGuessed = guessed;
+      cautions.push(written as Caution);
     }
-    if (names !== "") {
-      if (written === undefined || names !== guessed) written = defaultLaw(names);
-      guessed = names;
-      cautions.push({ ...written });
-    }
-    for (const one of standing) cautions.push({ ...one });
+    for (const one of standing) cautions.push(one);
   };
 }
 
-function defaultLaw(names: string): Caution {
-  return {
+function defaultLaw(causes: readonly AnyCause[], guessed: number): Caution {
+  const names = causes.filter((_, i) => (guessed >> i) & 1).map(({ name }) => name);
+  return frozen({
     code: "default-law",
     severity: "note",
-    message: `No data of your own for ${names}. A generic law with a wide spread is used.`,
-    data: { causes: names.split(", ") },
-  };
+    message: `No data of your own for ${names.join(", ")}. A generic law with a wide spread is used.`,
+    data: { causes: names },
+  });
 }
 
 function standingCautions(baseline: Baseline, knowledge: Knowledge, together: boolean): readonly Caution[] {
@@ -103,13 +107,13 @@ function standingCautions(baseline: Baseline, knowledge: Knowledge, together: bo
       message: "The baseline is not the learned one. The correlations with its time are left out.",
       path: "/baseline",
     });
-  return cautions;
+  return frozen(cautions);
 }
 
 /** The fields that a list of causes reads, worked out once for each list. */
 interface ReadFields {
   readonly baseline: readonly string[];
-  readonly conditions: ReadonlySet<string>;
+  readonly conditions: readonly string[];
   readonly knowledge: readonly string[];
 }
 
@@ -121,7 +125,7 @@ function readFields(causes: readonly AnyCause[]): ReadFields {
     const known = causes.filter(({ relative }) => relative !== true).map(({ field }) => field);
     fields = {
       baseline: [...known, ...OWN_BASELINE_FIELDS],
-      conditions: new Set(causes.map(({ field }) => field)),
+      conditions: causes.map(({ field }) => field),
       knowledge: [...causes.map(({ law }) => law), "joint"],
     };
     READ.set(causes, fields);
@@ -134,20 +138,18 @@ export function unreadCautions(
   causes: readonly AnyCause[],
   baseline: Baseline,
   knowledge: Knowledge,
-): (conditions: Conditions) => readonly Caution[] {
+): (conditions: Conditions, named: number) => readonly Caution[] {
   const fields = readFields(causes);
   const laws = "schema" in knowledge ? [...fields.knowledge, ...LEARNED_FIELDS] : fields.knowledge;
   const ofBaseline = unreadFields("/baseline", baseline, fields.baseline);
   const ofKnowledge = unreadFields("/knowledge", knowledge, laws);
   const standing = [...ofBaseline, ...ofKnowledge];
-  return (conditions) => {
-    for (const field in conditions)
-      if (!fields.conditions.has(field))
-        return [
-          ...ofBaseline,
-          ...unreadFields("/conditions", conditions, [...fields.conditions]),
-          ...ofKnowledge,
-        ];
-    return standing;
+  return (conditions, named) => {
+    // As many fields as were read: there is no other.
+    let fieldsGiven = 0;
+    for (const _ in conditions) fieldsGiven += 1;
+    if (fieldsGiven === named) return standing;
+    const ofConditions = unreadFields("/conditions", conditions, fields.conditions);
+    return ofConditions.length === 0 ? standing : [...ofBaseline, ...ofConditions, ...ofKnowledge];
   };
 }

@@ -70,8 +70,15 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
   within?(at: string, law: Law, side: Side, known: boolean): void;
   /** the effect of going from one side to another under a law that `check` returned */
   effect(law: Law, from: Side, to: Side): Effect;
-  /** what is unwise about today's side */
-  cautions?(law: Law, from: Side, to: Side, effect: Effect, known: KnownBath): readonly Caution[];
+  /** what is unwise about today's side; `path` is where it was given, for cautions that say no other place */
+  cautions?(
+    law: Law,
+    from: Side,
+    to: Side,
+    effect: Effect,
+    known: KnownBath,
+    path: string,
+  ): readonly Caution[];
   /** what the row rests on, where today's side tells and not the law */
   rests?(law: Law, to: Side): Rests | undefined;
 }

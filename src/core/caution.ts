@@ -46,6 +46,14 @@ export function refuses(cautions: readonly Caution[]): boolean {
 
 /** The same cautions, gravest first, otherwise in their order. */
 export function gravestFirst(cautions: readonly Caution[]): readonly Caution[] {
+  let before = 0;
+  let inOrder = true;
+  for (const { severity } of cautions) {
+    const rank = gravity(severity);
+    if (rank < before) inOrder = false;
+    before = rank;
+  }
+  if (inOrder) return cautions;
   const sorted: Caution[] = [];
   for (let rank = 0; rank < 3; rank += 1)
     for (const one of cautions) if (gravity(one.severity) === rank) sorted.push(one);

@@ -2,7 +2,7 @@
  * Temperature as a cause: the bath's temperature in °C on each side.
  */
 import type { Caution } from "../core/caution.js";
-import type { Cause, Effect } from "../core/cause.js";
+import type { Cause, Effect, KnownBath } from "../core/cause.js";
 import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
 import {
   bathTemperature,
@@ -14,7 +14,7 @@ import {
   logTimeRatio,
   type ReadyTemperatureLaw,
 } from "./law.js";
-import { FAHRENHEIT_ABOVE_C, temperatureCautions } from "./temperatureCautions.js";
+import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 
 /** More than so many °C from the known temperature a law is carried far. */
 const FAR_C = 10;
@@ -30,7 +30,7 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   read: bathTemperature,
   check: checkedTemperatureLaw,
   effect: temperatureEffect,
-  cautions: (law, from, to, _effect, known) => temperatureChangeCautions(law, from, to, known),
+  cautions: (law, from, to, _effect, known, path) => temperatureChangeCautions(law, from, to, known, path),
 };
 
 /** The effect of going from one temperature to another. */
@@ -57,36 +57,38 @@ export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: 
   return { log, exact: timeAt(to) / timeAt(from), slope: 0, sd: 0, beside: spread(from, to) };
 }
 
-/** The cautions about a bath at one temperature, against the known one. */
+/** The cautions about a bath at one temperature, against the known one; `path` is where it was given. */
 export function temperatureChangeCautions(
   law: ReadyTemperatureLaw,
   from: number,
   to: number,
-  {
-    hydroquinone,
-    emulsion,
-  }: { readonly hydroquinone?: boolean | undefined; readonly emulsion?: "soft" | "hardened" | undefined },
+  known: KnownBath,
+  path: string,
 ): readonly Caution[] {
-  const cautions = [...temperatureCautions(to, { hydroquinone, emulsion })];
-  if (from === to) return cautions;
-  if (
+  const ofBath = bathCautions(to, known.hydroquinone === true, known.emulsion === "soft", path);
+  const difference = Math.abs(to - from);
+  const outside =
+    from !== to &&
     law.kind === "table" &&
-    (law.table.outside(inverseKelvin(from)) || law.table.outside(inverseKelvin(to)))
-  )
+    (law.table.outside(inverseKelvin(from)) || law.table.outside(inverseKelvin(to)));
+  if (!outside && difference <= FAR_C && (from === to || from <= FAHRENHEIT_ABOVE_C)) return ofBath;
+  const cautions = [...ofBath];
+  if (outside)
     cautions.push({
       code: "outside-table",
       severity: "warn",
       message: "A temperature lies outside the table. The last slope of the table is carried on.",
+      path,
       data: { cause: "temperature" },
     });
-  if (from > FAHRENHEIT_ABOVE_C)
-    cautions.push(...temperatureCautions(from, { path: "/baseline/temperatureC" }));
-  const difference = Math.abs(to - from);
+  if (from !== to && from > FAHRENHEIT_ABOVE_C)
+    cautions.push(...bathCautions(from, false, false, "/baseline/temperatureC"));
   if (difference > FAR_C)
     cautions.push({
       code: "far-extrapolation",
       severity: "warn",
       message: "More than 10 °C from the temperature of the known time.",
+      path,
       quantity: "temperatureDifferenceC",
       limit: FAR_C,
       actual: difference,

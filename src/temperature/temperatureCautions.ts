@@ -1,4 +1,5 @@
 import type { Caution } from "../core/caution.js";
+import { frozen } from "../core/frozen.js";
 import { plainObject, wrongKind, notOneOf } from "../core/guards.js";
 import { bathTemperature } from "./law.js";
 
@@ -45,6 +46,21 @@ export function temperatureCautions(
   if (path !== undefined && typeof path !== "string")
     wrongKind("temperatureCautions/options/path", "text", path);
   checkMaterial("temperatureCautions/options", options);
+  return bathCautions(c, options.hydroquinone === true, options.emulsion === "soft", path);
+}
+
+const NONE: readonly Caution[] = [];
+
+/** The same for a checked temperature. */
+export function bathCautions(
+  c: number,
+  hydroquinone: boolean,
+  soft: boolean,
+  path: string | undefined,
+): readonly Caution[] {
+  const [usualLow, usualHigh] = USUAL_C;
+  const usual = c >= usualLow && c <= usualHigh;
+  if (usual && !(soft && c > SOFT_WARN_C)) return NONE;
   const cautions: Caution[] = [];
   const add = (
     code: string,
@@ -53,54 +69,38 @@ export function temperatureCautions(
     message: string,
     data?: Caution["data"],
   ): void => {
-    const about = { code, severity, message, quantity: "temperatureC", limit, actual: c } as const;
-    const placed = path === undefined ? about : { ...about, path };
-    cautions.push(data === undefined ? placed : { ...placed, data });
+    const about: { -readonly [Field in keyof Caution]: Caution[Field] } = { code, severity, message };
+    if (path !== undefined) about.path = path;
+    about.quantity = "temperatureC";
+    about.limit = limit;
+    about.actual = c;
+    if (data !== undefined) about.data = data;
+    cautions.push(about);
   };
   if (c > FAHRENHEIT_ABOVE_C) {
     const celsius = Number(((c - 32) / 1.8).toFixed(1));
-    add(
-      "maybe-fahrenheit",
-      "stop",
-      FAHRENHEIT_ABOVE_C,
-      `${c} °C: is it in °F? ${c} °F is ${celsius.toFixed(1)} °C.`,
-      { celsius },
-    );
+    const message = `${c} °C: is it in °F? ${c} °F is ${celsius.toFixed(1)} °C.`;
+    add("maybe-fahrenheit", "stop", FAHRENHEIT_ABOVE_C, message, { celsius });
     return cautions;
   }
-  if (options.hydroquinone === true && c < HYDROQUINONE_WEAK_C) {
+  if (hydroquinone && c < HYDROQUINONE_WEAK_C) {
     const stopped = c < HYDROQUINONE_STOPS_C;
     const limit = stopped ? HYDROQUINONE_STOPS_C : HYDROQUINONE_WEAK_C;
     add("hydroquinone-cold", stopped ? "stop" : "warn", limit, stopped ? STOPPED : WEAKENED);
   }
-  if (options.emulsion === "soft" && c > SOFT_WARN_C) {
+  if (soft && c > SOFT_WARN_C) {
     const torn = c > SOFT_STOP_C;
-    add(
-      "soft-emulsion-warm",
-      torn ? "stop" : "warn",
-      torn ? SOFT_STOP_C : SOFT_WARN_C,
-      "Soft or unhardened gelatin swells and tears above 20 to 22 °C: cool the bath.",
-    );
+    add("soft-emulsion-warm", torn ? "stop" : "warn", torn ? SOFT_STOP_C : SOFT_WARN_C, SWELLS);
   }
   const [low, high] = DAMAGE_C;
-  const [usualLow, usualHigh] = USUAL_C;
-  if (c < low || c > high)
-    add(
-      "temperature-limit",
-      "stop",
-      c < low ? low : high,
-      "No development in print goes below 4 °C or above 32 °C: gelatin and developer fail there.",
-      { low, high },
-    );
-  else if (c < usualLow || c > usualHigh)
+  if (c < low || c > high) add("temperature-limit", "stop", c < low ? low : high, DAMAGE, DAMAGE_DATA);
+  else if (!usual)
     add(
       "temperature-unusual",
       "warn",
       c < usualLow ? usualLow : usualHigh,
-      c < usualLow
-        ? "Below the usual 18 to 24 °C: times get long and uncertain."
-        : "Above the usual 18 to 24 °C: gelatin softens and times get short.",
-      { low: usualLow, high: usualHigh },
+      c < usualLow ? COLD : WARM,
+      USUAL_DATA,
     );
   return cautions;
 }
@@ -113,6 +113,12 @@ const SOFT_WARN_C = 20;
 const SOFT_STOP_C = 24;
 const DAMAGE_C = [4, 32] as const;
 const USUAL_C = [18, 24] as const;
+const DAMAGE_DATA: Caution["data"] = /* @__PURE__ */ frozen({ low: 4, high: 32 });
+const USUAL_DATA: Caution["data"] = /* @__PURE__ */ frozen({ low: 18, high: 24 });
+const SWELLS = "Soft or unhardened gelatin swells and tears above 20 to 22 °C: cool the bath.";
+const DAMAGE = "No development in print goes below 4 °C or above 32 °C: gelatin and developer fail there.";
+const COLD = "Below the usual 18 to 24 °C: times get long and uncertain.";
+const WARM = "Above the usual 18 to 24 °C: gelatin softens and times get short.";
 
 /** Refuses what is no emulsion and no answer about hydroquinone: misspelt, they would leave out a caution. */
 export function checkMaterial(
