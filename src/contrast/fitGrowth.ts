@@ -1,6 +1,6 @@
 import { arrayOf, inRange, plainObject, positive, refuse } from "../core/guards.js";
 import { pooledSd } from "../core/leastSquares.js";
-import { fitRelaxation, standardErrors } from "../core/relaxation.js";
+import { correlationOf, fitRelaxation, standardErrors } from "../core/relaxation.js";
 import { checkedGrowth, type GrowthLaw, type GrowthSpread } from "./growth.js";
 
 /** A measured gradient: `sd` is its standard deviation, given for all points or for none. */
@@ -26,10 +26,10 @@ export interface FittedGrowth {
   /** the standard errors of this fit by its own scatter, as textbooks have them */
   readonly sd: GrowthSpread;
   /**
-   * scatter about the curve, in γ (in units of `sd` where the points have one); 0 where there are no more
+   * scatter about the curve, in γ (in units of `sd` where the points have one); not there when there are no more
    * points than unknowns
    */
-  readonly residualSd: number;
+  readonly residualSd?: number;
   readonly points: number;
 }
 
@@ -99,15 +99,20 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
     measured.map(({ x, weight }) => Math.sqrt(weight) * of(x - atS, Math.exp(-ratePerS * (x - atS))));
   const columns = [column((_, fall) => 1 - fall), column((since, fall) => gammaInfinity * since * fall)];
   if (seenS === undefined) columns.push(column((_, fall) => -gammaInfinity * ratePerS * fall));
-  const residualSd = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
+  const residualSd = spare > 0 ? Math.sqrt(fit.squares / spare) : undefined;
   const known = { sd: weighted ? 1 : GAMMA_SHARE * gammaInfinity, freedom: KNOWN_FREEDOM };
   const [byLimit, byRate, byAppearance = 0] = standardErrors(columns) as [number, number, number | undefined];
   const spreadBy = (scatter: number): GrowthSpread => ({
     gammaInfinity: byLimit * scatter,
     ratePerS: byRate * scatter,
     appearanceS: byAppearance * scatter,
+    correlation: {
+      limitRate: correlationOf(columns, 0, 1),
+      limitAppearance: correlationOf(columns, 0, 2),
+      rateAppearance: correlationOf(columns, 1, 2),
+    },
   });
-  const sd = spreadBy(spare > 0 ? residualSd : known.sd);
+  const sd = spreadBy(residualSd ?? known.sd);
   const pooled = spreadBy(pooledSd(known, residualSd, spare));
   if (!(pooled.gammaInfinity < gammaInfinity && pooled.ratePerS < ratePerS))
     refuse(
@@ -117,7 +122,12 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
     );
   // A law that comes out must be one that may go in.
   const law = checkedGrowth("fitGrowth/fitted", { gammaInfinity, ratePerS, appearanceS, sd: pooled });
-  return { law: { ...law, sd: pooled }, sd, residualSd, points: measured.length };
+  return {
+    law: { ...law, sd: pooled },
+    sd,
+    ...(residualSd === undefined ? {} : { residualSd }),
+    points: measured.length,
+  };
 }
 
 interface Measured {

@@ -4,11 +4,23 @@
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
+/** Correlations between the three numbers of a {@link GrowthLaw}, each from −1 to 1. */
+export interface GrowthCorrelation {
+  /** of γ∞ and k: a fit knows their product better than either, so it is below 0 */
+  readonly limitRate: number;
+  /** of γ∞ and t0 */
+  readonly limitAppearance: number;
+  /** of k and t0 */
+  readonly rateAppearance: number;
+}
+
 /** Standard deviations of the three numbers of a {@link GrowthLaw}. */
 export interface GrowthSpread {
   readonly gammaInfinity: number;
   readonly ratePerS: number;
   readonly appearanceS: number;
+  /** how the three are correlated; not at all when left out */
+  readonly correlation?: GrowthCorrelation | undefined;
 }
 
 /**
@@ -33,6 +45,17 @@ export function checkedGrowth(where: string, given: unknown): GrowthLaw {
     inRange(where, gammaInfinity, 0, 1000, undefined, "/sd/gammaInfinity");
     inRange(where, ratePerS, 0, 100, "ratePerS", "/sd/ratePerS");
     inRange(where, appearanceS, 0, 1e6, "timeS", "/sd/appearanceS");
+    const { correlation } = law.sd;
+    if (correlation !== undefined)
+      for (const pair of ["limitRate", "limitAppearance", "rateAppearance"] as const)
+        inRange(
+          where,
+          plainObject(where, correlation, "/sd/correlation")[pair],
+          -1,
+          1,
+          undefined,
+          `/sd/correlation/${pair}`,
+        );
   }
   return law;
 }

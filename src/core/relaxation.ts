@@ -86,21 +86,40 @@ export function fitRelaxation(
 }
 
 /**
+ * The correlation of the estimates of two unknowns, `i` and `j`, from the columns of derivatives: minus the
+ * cosine between what is left of both columns when the others have explained all they can. 0 where there is but
+ * one unknown left of the two.
+ */
+export function correlationOf(columns: readonly (readonly number[])[], i: number, j: number): number {
+  const [a, b] = [columns[i], columns[j]];
+  if (a === undefined || b === undefined) return 0;
+  const others = columns.filter((_, k) => k !== i && k !== j);
+  const [left, right] = [leftOf(a, others), leftOf(b, others)];
+  return Math.min(1, Math.max(-1, -dot(left, right) / Math.sqrt(dot(left, left) * dot(right, right))));
+}
+
+/** What is left of a column when the others, made orthogonal in turn, have explained all they can. */
+function leftOf(column: readonly number[], others: readonly (readonly number[])[]): readonly number[] {
+  const basis: (readonly number[])[] = [];
+  const without = (rest: readonly number[]): readonly number[] =>
+    basis.reduce((now, other) => {
+      const share = dot(now, other) / dot(other, other);
+      return now.map((value, k) => value - share * (other[k] as number));
+    }, rest);
+  for (const other of others) basis.push(without(other));
+  return without(column);
+}
+
+/**
  * The standard error of each unknown for a unit scatter, from the columns of derivatives (each times the root
  * of the point's weight): 1 over what is left of a column when the others have explained all they can.
  */
 export function standardErrors(columns: readonly (readonly number[])[]): readonly number[] {
-  const left = (column: readonly number[], others: readonly (readonly number[])[]): readonly number[] =>
-    others.reduce((rest, other) => {
-      const share = dot(rest, other) / dot(other, other);
-      return rest.map((value, i) => value - share * (other[i] as number));
-    }, column);
   return columns.map((column, j) => {
-    const others: (readonly number[])[] = [];
-    columns.forEach((other, i) => {
-      if (i !== j) others.push(left(other, others));
-    });
-    const rest = left(column, others);
+    const rest = leftOf(
+      column,
+      columns.filter((_, i) => i !== j),
+    );
     return 1 / Math.sqrt(dot(rest, rest));
   });
 }

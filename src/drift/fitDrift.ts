@@ -14,8 +14,8 @@ export interface FitDriftOptions {
 export interface FittedDrift extends NewtonDrift {
   /** standard error of the time constant, s */
   readonly sdTimeConstantS: number;
-  /** scatter of the readings about the curve, °C; 0 where there are no more readings than unknowns */
-  readonly residualSdC: number;
+  /** scatter of the readings about the curve, °C; not there when there are no more readings than unknowns */
+  readonly residualSdC?: number;
   readonly readings: number;
 }
 
@@ -75,7 +75,7 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   const [error] = standardErrors([byRate, fall, ...(limit === undefined ? [fall.map(() => 1)] : [])]) as [
     number,
   ];
-  const residualSdC = spare > 0 ? Math.sqrt(fit.squares / spare) : 0;
+  const residualSdC = spare > 0 ? Math.sqrt(fit.squares / spare) : undefined;
   const share = (pooledSd(READING, residualSdC, spare) * error) / rate;
   if (!(share < 1)) untold("its standard error is larger than itself");
   if (!(1 / rate <= LONGEST_CLOCK_S)) untold(`its time constant is longer than ${LONGEST_CLOCK_S} s`);
@@ -88,7 +88,7 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
     ambientC,
     timeConstantS: 1 / rate,
     sdTimeConstantS: share / rate,
-    residualSdC,
+    ...(residualSdC === undefined ? {} : { residualSdC }),
     readings: readings.length,
   };
 }

@@ -50,14 +50,22 @@ describe("fitGrowth against NIST StRD Misra1a", () => {
     expect(digits(law.ratePerS, misra1a.estimate.ratePerS)).toBeGreaterThan(9);
     expect(digits(sd.gammaInfinity, misra1a.sd.gammaInfinity)).toBeGreaterThan(8);
     expect(digits(sd.ratePerS, misra1a.sd.ratePerS)).toBeGreaterThan(8);
-    expect(digits(residualSd, misra1a.residualSd)).toBeGreaterThan(8);
+    expect(digits(residualSd!, misra1a.residualSd)).toBeGreaterThan(8);
     expect(law.appearanceS).toBe(0);
     expect(sd.appearanceS).toBe(0);
     // The spread of the law knows beforehand that gradients are good to 3 %, for two degrees of freedom
     // beside the twelve of these.
-    const pooled = Math.sqrt((2 * (0.03 * law.gammaInfinity) ** 2 + 12 * residualSd ** 2) / 14);
-    expect(law.sd.ratePerS / sd.ratePerS).toBeCloseTo(pooled / residualSd, 9);
-    expect(law.sd.gammaInfinity / sd.gammaInfinity).toBeCloseTo(pooled / residualSd, 9);
+    const pooled = Math.sqrt((2 * (0.03 * law.gammaInfinity) ** 2 + 12 * residualSd! ** 2) / 14);
+    expect(law.sd.ratePerS / sd.ratePerS).toBeCloseTo(pooled / residualSd!, 9);
+    expect(law.sd.gammaInfinity / sd.gammaInfinity).toBeCloseTo(pooled / residualSd!, 9);
+  });
+  it("knows the product of limit and rate better than either", () => {
+    const { law, sd } = fitGrowth(points, { appearanceS: 0 });
+    const { limitRate, limitAppearance, rateAppearance } = law.sd.correlation!;
+    // From NIST's own figures: the initial slope b1·b2 moves by 1 % of itself far less than either.
+    expect(limitRate).toBeLessThan(-0.99);
+    expect([limitAppearance, rateAppearance]).toEqual([0, 0]);
+    expect(sd.correlation).toEqual(law.sd.correlation);
   });
   it("does not hang on the order of the points", () => {
     expect(fitGrowth(points.slice().reverse(), { appearanceS: 0 })).toEqual(
@@ -119,6 +127,20 @@ describe("fitGrowth", () => {
       expect(told / spread).toBeGreaterThan(0.8);
       expect(told / spread).toBeLessThan(1.2);
     }
+    // The three correlations likewise, from the same 300 fits.
+    const correlation = (a: "gammaInfinity" | "ratePerS", b: "ratePerS" | "appearanceS"): number => {
+      const [xs, ys] = [fits.map(({ law }) => law[a]), fits.map(({ law }) => law[b])];
+      const middle = (values: readonly number[]): number => values.reduce((sum, one) => sum + one, 0) / 300;
+      const [mx, my] = [middle(xs), middle(ys)];
+      const product = (u: readonly number[], v: readonly number[], mu: number, mv: number): number =>
+        u.reduce((sum, one, i) => sum + (one - mu) * (v[i]! - mv), 0);
+      return product(xs, ys, mx, my) / Math.sqrt(product(xs, xs, mx, mx) * product(ys, ys, my, my));
+    };
+    const told = (pair: "limitRate" | "limitAppearance" | "rateAppearance"): number =>
+      fits.reduce((sum, { law }) => sum + law.sd.correlation![pair], 0) / 300;
+    expect(Math.abs(told("limitRate") - correlation("gammaInfinity", "ratePerS"))).toBeLessThan(0.05);
+    expect(Math.abs(told("limitAppearance") - correlation("gammaInfinity", "appearanceS"))).toBeLessThan(0.1);
+    expect(Math.abs(told("rateAppearance") - correlation("ratePerS", "appearanceS"))).toBeLessThan(0.1);
   });
   it("takes a fall that the points' errors allow, near the limit, and none beyond them", () => {
     // 0.02 down between errors of 0.008 and 0.006, which make 0.01 of the difference: twice that is the end.
@@ -168,7 +190,7 @@ describe("fitGrowth", () => {
   it("takes gradients as good to 3 % of the limit, or to their own sd, where no point is spare", () => {
     const two = pointsAt([180, 600]);
     const plain = fitGrowth(two, { appearanceS: 30 });
-    expect(plain.residualSd).toBe(0);
+    expect(plain.residualSd).toBeUndefined();
     const told = fitGrowth(
       two.map((point) => ({ ...point, sd: 0.042 })),
       { appearanceS: 30 },

@@ -1,21 +1,51 @@
 /* Room: contrast. The growth law and its inverse. */
 import { describe, expect, it } from "vitest";
 import { gammaAt, genericGrowthLaw, timeForGamma, type GrowthLaw } from "../../src/index.js";
-import { growthConstants } from "../reference/growth.js";
+import { aerialPlate, growthConstants } from "../reference/growth.js";
 
 const anyOf = (value: unknown): any => value;
 const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
 
+const inCommonLogarithms = (gammaInfinity: number, constant: number): GrowthLaw => ({
+  gammaInfinity,
+  ratePerS: (constant * Math.LN10) / 60,
+  appearanceS: 0,
+});
+
 describe("gammaAt and timeForGamma against print", () => {
   it.each(growthConstants.flatMap(({ rows }) => rows))(
     "constants of H. E. Ives, Airplane Photography, 1920, limit $gammaInfinity",
-    ({ gammaInfinity, perMinute, gammas }) => {
-      const printed: GrowthLaw = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
+    ({ gammaInfinity, constant, gammas }) => {
+      const printed = inCommonLogarithms(gammaInfinity, constant);
       for (const [minutes, gamma] of Object.entries(gammas)) {
         expect(Math.abs(gammaAt(Number(minutes) * 60, printed) - gamma)).toBeLessThanOrEqual(0.0005 + 1e-12);
       }
     },
   );
+  it("Ives's constants are in common logarithms: both developers reach one contrast at factor times appearance", () => {
+    const reached = growthConstants
+      .flatMap(({ rows }) => rows)
+      .map(({ gammaInfinity, constant, factorTimeS, definiteGamma: { common, natural } }) => {
+        const gamma = gammaAt(factorTimeS, inCommonLogarithms(gammaInfinity, constant));
+        expect(Math.abs(gamma - common)).toBeLessThan(0.0006);
+        // Read as natural logarithms, the two are 16 % apart.
+        const asNatural = { gammaInfinity, ratePerS: constant / 60, appearanceS: 0 };
+        expect(Math.abs(gammaAt(factorTimeS, asNatural) - natural)).toBeLessThan(0.0006);
+        return gamma;
+      });
+    expect(Math.abs(reached[0]! / reached[1]! - 1)).toBeLessThan(0.002);
+  });
+  it("and so a gradient of nearly 2 in two and a half minutes fits", () => {
+    const { minutes, gammaNearly, limitApproaching } = aerialPlate.rows[0]!;
+    const after = (limit: number, ratePerS: number): number =>
+      gammaAt(minutes * 60, { gammaInfinity: limit, ratePerS, appearanceS: 0 });
+    const { gammaInfinity, constant } = growthConstants[1]!.rows[0]!;
+    const perS = (constant * Math.LN10) / 60;
+    expect(after(gammaInfinity, perS)).toBeLessThan(gammaNearly);
+    expect(after(limitApproaching, perS)).toBeGreaterThan(gammaNearly);
+    // Natural logarithms reach 1.34 and 1.58.
+    expect(after(limitApproaching, constant / 60)).toBeLessThan(1.6);
+  });
   it("the definition: dγ/dt = K(γ∞ − γ), Mees, Zeitentwicklung, 1911, pp. 167 and 170", () => {
     for (const t of [31, 100, 300, 1000]) {
       const slope = (gammaAt(t + 0.01, law) - gammaAt(t - 0.01, law)) / 0.02;
@@ -36,11 +66,11 @@ describe("gammaAt", () => {
 describe("genericGrowthLaw", () => {
   it("lies between the two developers of H. E. Ives, Airplane Photography, 1920, ch. XXII, and is wide", () => {
     const { gammaInfinity, ratePerS, appearanceS, sd, sources } = genericGrowthLaw;
-    // Limits 1.45 and 2.12, constants 0.32 and 0.40 a minute.
+    // Limits 1.45 and 2.12, constants 0.32 and 0.40 in common logarithms a minute.
     expect(gammaInfinity).toBeCloseTo((1.45 + 2.12) / 2, 1);
-    expect(ratePerS * 60).toBeCloseTo((0.32 + 0.4) / 2, 10);
+    expect(ratePerS * 60).toBeCloseTo(((0.32 + 0.4) / 2) * Math.LN10, 2);
     expect(appearanceS).toBe(0);
-    expect(sd).toEqual({ gammaInfinity: 0.5, ratePerS: 0.001, appearanceS: 10 });
+    expect(sd).toEqual({ gammaInfinity: 0.5, ratePerS: 0.004, appearanceS: 5 });
     expect(sources).toEqual([
       expect.stringContaining("H. E. Ives, Airplane Photography, Philadelphia, 1920"),
     ]);
