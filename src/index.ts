@@ -37,9 +37,13 @@ export { rateFunction } from "./temperature/rateFunction.js";
 export { temperatureCoefficient } from "./temperature/temperatureCoefficient.js";
 export { asArrheniusLaw } from "./temperature/asArrheniusLaw.js";
 export { asCoefficientLaw } from "./temperature/asCoefficientLaw.js";
-export { fitTemperatureLaw, type FittedTemperatureLaw } from "./temperature/fitTemperatureLaw.js";
+export {
+  fitTemperatureLaw,
+  type FitTemperatureLawOptions,
+  type FittedTemperatureLaw,
+} from "./temperature/fitTemperatureLaw.js";
 export type { HandbookDeveloper } from "./handbook/temperature.js";
-export { handbookTemperatureLaw } from "./temperature/handbookTemperatureLaw.js";
+export { handbookTemperatureLaw, type HandbookTemperatureLaw } from "./temperature/handbookTemperatureLaw.js";
 export { genericTemperatureLaw } from "./temperature/genericTemperatureLaw.js";
 export { temperatureCautions, type TemperatureCautionOptions } from "./temperature/temperatureCautions.js";
 
@@ -62,9 +66,13 @@ export { parseDilution, type ParseDilutionOptions } from "./dilution/parseDiluti
 export { formatDilution } from "./dilution/formatDilution.js";
 export { mixVolumes, type MixedVolumes } from "./dilution/mixVolumes.js";
 export { dilutionFactor } from "./dilution/dilutionFactor.js";
-export { fitDilutionLaw, type FittedDilutionLaw } from "./dilution/fitDilutionLaw.js";
+export {
+  fitDilutionLaw,
+  type FitDilutionLawOptions,
+  type FittedDilutionLaw,
+} from "./dilution/fitDilutionLaw.js";
 export type { DilutionFamily } from "./handbook/dilution.js";
-export { handbookDilutionLaw } from "./dilution/handbookDilutionLaw.js";
+export { handbookDilutionLaw, type HandbookDilutionLaw } from "./dilution/handbookDilutionLaw.js";
 export { genericDilutionLaw } from "./dilution/genericDilutionLaw.js";
 export { stockCautions, type StockQuestion } from "./bath/stockCautions.js";
 
@@ -94,7 +102,7 @@ export {
 } from "./handbook/use.js";
 
 // contrast: time for a wanted gradient
-export type { GrowthLaw, GrowthSpread } from "./contrast/growth.js";
+export type { GrowthCorrelation, GrowthLaw, GrowthSpread } from "./contrast/growth.js";
 export { gammaAt } from "./contrast/gammaAt.js";
 export { timeForGamma } from "./contrast/timeForGamma.js";
 export { genericGrowthLaw } from "./contrast/genericGrowthLaw.js";

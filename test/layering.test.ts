@@ -18,7 +18,7 @@ const CAUSES = [
 ];
 const ABOVE: Readonly<Record<string, readonly string[]>> = {
   core: ["core"],
-  handbook: ["handbook"],
+  handbook: ["core", "handbook"],
   quantities: [...GROUND],
   ...Object.fromEntries(CAUSES.map((module) => [module, [...GROUND, module]])),
   drift: [...GROUND, "temperature", "drift"],

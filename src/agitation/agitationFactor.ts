@@ -23,8 +23,8 @@ import { agitationEffect, readInterval } from "./cause.js";
  *
  * @example
  * ```ts
- * agitationFactor({ everyS: 30 }, { everyS: 60 }) // => 1.1284
- * agitationFactor({ everyS: 180 }, "stand") // => 1.885
+ * agitationFactor({ everyS: 30 }, { everyS: 60 }) // => 1.1330
+ * agitationFactor({ everyS: 180 }, "stand") // => 1.842
  * agitationFactor({ everyS: 300 }, "stand", { staleLoss: 0.95, staleTimeS: 75 }) // => 0.976
  * ```
  */

@@ -77,6 +77,8 @@ export function firstFrom(rows: readonly { readonly x: number }[], x: number): n
 export interface TimeKnot {
   readonly x: number;
   readonly timeS: number;
+  /** the step to which the time was rounded, s, where it is known */
+  readonly stepS?: number;
 }
 
 /**
@@ -110,9 +112,13 @@ export const TABLE_ROW_LOG_SD = 0.025;
  * and `perX` for each unit of x that lies between a place and its nearest row, inside the table or beyond it.
  * The rounding acts in full from row to row and in proportion over a step shorter than that between the two
  * nearest rows; over what lies between a place and its nearest row it goes on at the same rate, since the
- * slope there rests on it. Prepared once a table: the rows are walked here, not at each place.
+ * slope there rests on it. `perRootX` is the same for a random walk, by the root of that way. Prepared once a table: the rows are walked here, not at each place.
  */
-export function tableSpread(rows: readonly TimeKnot[], perX: number): (a: number, b: number) => number {
+export function tableSpread(
+  rows: readonly TimeKnot[],
+  perX: number,
+  perRootX = 0,
+): (a: number, b: number) => number {
   const nearest = rows
     .slice(1)
     .reduce((least, { x }, i) => Math.min(least, x - (rows[i] as TimeKnot).x), Infinity);
@@ -127,6 +133,7 @@ export function tableSpread(rows: readonly TimeKnot[], perX: number): (a: number
     return Math.hypot(
       (TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(step, nearest + way)) / nearest,
       perX * Math.min(step, way),
+      perRootX * Math.sqrt(Math.min(step, way)),
     );
   };
 }

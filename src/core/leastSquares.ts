@@ -3,11 +3,11 @@
  */
 import { linearRegression, mean, sumSimple } from "simple-statistics";
 
-/** A fitted line: `residualSd` is the scatter about it (n − 2 degrees of freedom), zero for two points. */
+/** A fitted line: `residualSd` is the scatter about it, n − 2 degrees of freedom; `undefined` with none left. */
 export interface FittedLine {
   readonly slope: number;
   readonly intercept: number;
-  readonly residualSd: number;
+  readonly residualSd: number | undefined;
   /** sum of squared deviations of x from its mean */
   readonly spreadX: number;
 }
@@ -19,9 +19,10 @@ export interface FittedLine {
  */
 export function pooledSd(
   known: { readonly sd: number; readonly freedom: number },
-  residualSd: number,
+  residualSd: number | undefined,
   freedom: number,
 ): number {
+  if (residualSd === undefined) return known.sd;
   return Math.sqrt((known.freedom * known.sd ** 2 + freedom * residualSd ** 2) / (known.freedom + freedom));
 }
 
@@ -38,7 +39,7 @@ export function leastSquaresLine(points: readonly (readonly [x: number, y: numbe
   return {
     slope: m,
     intercept: meanY + b - m * meanX,
-    residualSd: points.length > 2 ? Math.sqrt(sumSimple(squares) / (points.length - 2)) : 0,
+    residualSd: points.length > 2 ? Math.sqrt(sumSimple(squares) / (points.length - 2)) : undefined,
     spreadX: sumSimple(centred.map(([x]) => (x as number) ** 2)),
   };
 }

@@ -15,11 +15,11 @@ export interface Table {
 }
 
 /** Prepares a table; `perX` is the spread for each unit of x that lies between a place and its nearest row. */
-export function preparedTable(rows: readonly TimeKnot[], perX: number): Table {
+export function preparedTable(rows: readonly TimeKnot[], perX: number, perRootX = 0): Table {
   return {
     rows,
     timeAt: timeCurve(rows),
-    spread: tableSpread(rows, perX),
+    spread: tableSpread(rows, perX, perRootX),
     outside: (x) => overrun(rows, x) !== 0,
   };
 }

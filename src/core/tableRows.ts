@@ -33,8 +33,9 @@ export function tableRows(
   const sorted = arrayOf(`${where}/rows`, rows, 2)
     .map((row, i) => {
       const at = `${where}/rows/${i}`;
-      const { [by]: value, timeS } = plainObject(at, row);
-      return { value, x: x(`${at}/${by}`, value), timeS: positive(`${at}/timeS`, timeS, 1e7, "timeS") };
+      const { [by]: value, timeS, stepS } = plainObject(at, row);
+      const knot = { value, x: x(`${at}/${by}`, value), timeS: positive(`${at}/timeS`, timeS, 1e7, "timeS") };
+      return stepS === undefined ? knot : { ...knot, stepS: positive(`${at}/stepS`, stepS, 1e7, "timeS") };
     })
     .sort((a, b) => a.x - b.x);
   sorted.reduce((a, b) => {

@@ -50,7 +50,7 @@ export interface LawOrigin {
 /** The basis of a law that was handed in: learned, generic, from the handbook, or plainly given. */
 export function basisOf(law: LawOrigin): Basis {
   if (law.runs !== undefined) return law.runs === 0 ? "default" : "own-runs";
-  return law.published === true ? "handbook" : "given";
+  return law.published === true || law.seen !== undefined ? "handbook" : "given";
 }
 
 /**
@@ -69,7 +69,7 @@ export function checkedOrigin<Law extends LawOrigin>(at: string, law: Law): Law 
 
 const SEEN: readonly Seen[] = ["read", "from-memory", "common-practice"];
 
-/** The sources of a law, for another law that is made of it. */
-export function sourcesOf({ sources }: LawOrigin): LawOrigin | undefined {
-  return sources && { sources };
+/** The sources of a law and how they came, for another law that is made of it. */
+export function sourcesOf({ sources, seen }: LawOrigin): LawOrigin | undefined {
+  return sources && (seen === undefined ? { sources } : { sources, seen });
 }

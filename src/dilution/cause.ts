@@ -10,7 +10,7 @@ import {
   readDilution,
   type ReadyDilutionLaw,
 } from "./dilution.js";
-import { genericDilutionLaw } from "./genericDilutionLaw.js";
+import { DEPARTURE_LOG_SD, genericDilutionLaw } from "./genericDilutionLaw.js";
 
 /** Dilution as a cause. Its parameter is the exponent of a power law. */
 export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
@@ -43,8 +43,12 @@ export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number):
     return { log: Math.log(exact), exact, slope: 0, sd: 0, beside: spread(-from, -to) };
   }
   const slope = from - to;
-  // Neighbouring dilutions share their departure from the power; from one doubling on it counts in full.
-  const departure = law.scatterLogSd ?? 0;
-  const beside = departure === 0 ? 0 : departure * Math.min(1, Math.abs(slope) / Math.LN2);
+  // Neighbouring dilutions share their departure from the power; a scatter that the law states counts in full from
+  // one doubling on.
+  const step = Math.abs(slope);
+  const beside =
+    law.scatterLogSd === undefined
+      ? DEPARTURE_LOG_SD * Math.sqrt(step)
+      : law.scatterLogSd * Math.min(1, step / Math.LN2);
   return { log: law.exponent * slope, slope, sd: law.sd ?? GIVEN_EXPONENT_SD, beside };
 }

@@ -29,6 +29,8 @@ export interface Dilution {
 export interface DilutionRow {
   readonly dilution: Dilution | string;
   readonly timeS: number;
+  /** the step to which the time was rounded, s, above 0 to 1e7: a fit then knows how well the row is known */
+  readonly stepS?: number | undefined;
 }
 
 /**
@@ -132,8 +134,8 @@ export type ReadyDilutionLaw = PowerDilutionLaw | ReadyTableLaw;
 /** The spread in n of a law that was given without one: that of one family of developers over several films. */
 export const GIVEN_EXPONENT_SD: number = 0.15;
 
-/** The spread in n over what of the way lies outside the rows of a table: that of the generic law. */
-const OUTSIDE_SD = 0.32;
+/** What is unknown between a place and its nearest row of a table: as much as under the generic law. */
+const OUTSIDE = { sd: 0.25, walk: 0.19 };
 
 /** Checks a law; a table comes back sorted and curved. */
 export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw {
@@ -146,7 +148,7 @@ export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw
     return law;
   }
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["power", "table"], kind);
-  return { ...law, table: preparedTable(checkedDilutionRows(at, law.rows), OUTSIDE_SD) };
+  return { ...law, table: preparedTable(checkedDilutionRows(at, law.rows), OUTSIDE.sd, OUTSIDE.walk) };
 }
 
 const BY_DILUTION: Placing = {

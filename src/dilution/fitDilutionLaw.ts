@@ -1,62 +1,90 @@
-import { refuse } from "../core/guards.js";
-import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
-import { checkedDilutionRows, type DilutionRow, type PowerDilutionLaw } from "./dilution.js";
+import { plainObject, refuse } from "../core/guards.js";
+import { leastSquaresLine } from "../core/leastSquares.js";
+import { fitRows, slopeUpdate } from "../core/slopeUpdate.js";
+import {
+  checkedDilutionLaw,
+  checkedDilutionRows,
+  GIVEN_EXPONENT_SD,
+  type DilutionLaw,
+  type DilutionRow,
+  type PowerDilutionLaw,
+} from "./dilution.js";
+import { DEPARTURE_LOG_SD, genericDilutionLaw } from "./genericDilutionLaw.js";
+import { LEAST_EXPONENT_SD } from "./plausible.js";
 
-/**
- * How far makers' tables lie from any power: the pooled residual standard deviation of ln(time) over the two
- * read tables of four dilutions (Eastman Kodak, publication F-32), whose residuals have two degrees of
- * freedom each. Tables of three leave 0.00 to 0.14. It counts for three degrees of freedom beside a table's
- * own.
- */
-const POOLED = { sd: 0.15, freedom: 3 };
+/** Options of {@link fitDilutionLaw}. */
+export interface FitDilutionLawOptions {
+  /**
+   * what was known before the rows, best the class of the developer (`handbookDilutionLaw`); the generic law,
+   * n = 0.75 ± 0.25, when left out
+   */
+  readonly prior?: DilutionLaw | undefined;
+}
 
 /** What {@link fitDilutionLaw} returns. */
 export interface FittedDilutionLaw {
-  readonly law: PowerDilutionLaw & { readonly sd: number; readonly scatterLogSd: number };
-  /** scatter of ln(time) about the fitted law, rows − 2 degrees of freedom; 0 for two rows */
-  readonly residualLogSd: number;
+  readonly law: PowerDilutionLaw & { readonly sd: number };
+  /**
+   * scatter of ln(time) about the rows' own straight line over ln(concentration), rows − 2 degrees of freedom;
+   * not there for two rows, which leave none
+   */
+  readonly residualLogSd?: number;
   /** how many rows were fitted */
   readonly rows: number;
 }
 
 /**
- * Fits a power law to times at several dilutions by least squares of ln(time) on ln(concentration).
+ * A power law from times at several dilutions: what was known of the developer beforehand, updated by the rows.
  *
- * @param rows - two or more rows: `dilution` as text or parts, no two of one strength, `timeS` above 0 s
- * @returns the law with the standard error of its exponent, the scatter about it, and the number of rows
- * @throws TypeError when the rows are not an array of objects with a dilution and a number
- * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, an
- * exponent above 3, or rows so close or scattered that its standard error passes 3
+ * @param rows - two or more rows: `dilution` as text or parts, no two of one strength, `timeS` above 0 s;
+ * `stepS` where the printed step is known
+ * @param options - `prior`: what was known beforehand, for example the class of the developer
+ * @returns the law with the standard deviation of its exponent, the scatter of the rows, and their number
+ * @throws TypeError when the rows are not an array of objects with a dilution and a number, or the prior is no
+ * law
+ * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, or an
+ * exponent that comes out above 3
  *
- * @remarks n = −slope; its standard error is `scatterLogSd`/√Σ(ln c − mean)². `scatterLogSd` weighs the
- * scatter of published tables about a power, 0.15 (as 3 degrees of freedom), with the rows' own: two rows
- * leave no residual, and few that happen to lie on a line do not claim certainty. A large `residualLogSd`
- * says that the developer follows no power: use the rows as a table law.
+ * @remarks The update of {@link fitTemperatureLaw}, with x = −ln(concentration), a row known to 2.5 % or by its
+ * `stepS`, and beside it the departure from a power that every dilution law has: a random walk of 0.19 over one
+ * unit of x, which rows near each other cannot tell from a slope. So two rows one doubling apart make n = 0.75 ±
+ * 0.25 into ± 0.17, and never less sure. A large `residualLogSd` says that the developer follows no power: use
+ * the rows as a table law. The numbers: docs/decisions/priors.md.
  *
  * @example
  * ```ts
- * fitDilutionLaw([{ dilution: "1+1", timeS: 300 }, { dilution: "1+3", timeS: 600 }]).law.exponent // => 1
+ * const rows = [{ dilution: "1+1", timeS: 300 }, { dilution: "1+3", timeS: 600 }];
+ * fitDilutionLaw(rows).law.exponent // => 0.883
+ * fitDilutionLaw(rows, { prior: handbookDilutionLaw("solvent-stock") }).law.exponent // => 0.699
  * ```
  */
-export function fitDilutionLaw(rows: readonly DilutionRow[]): FittedDilutionLaw {
-  const points = checkedDilutionRows("fitDilutionLaw", rows).map(
-    ({ x, timeS }) => [x, Math.log(timeS)] as const,
+export function fitDilutionLaw(
+  rows: readonly DilutionRow[],
+  options: FitDilutionLawOptions = {},
+): FittedDilutionLaw {
+  const points = fitRows(checkedDilutionRows("fitDilutionLaw", rows));
+  const { prior = genericDilutionLaw } = plainObject("fitDilutionLaw/options", options);
+  const known = powerOf(prior);
+  const { slope, sd } = slopeUpdate(
+    points,
+    { slope: known.exponent, sd: Math.max(LEAST_EXPONENT_SD, known.sd ?? GIVEN_EXPONENT_SD) },
+    DEPARTURE_LOG_SD,
   );
-  const { slope, residualSd, spreadX } = leastSquaresLine(points);
-  if (!(slope <= 3))
-    refuse(`fitDilutionLaw/rows`, `must give an exponent of at most 3, got ${slope.toFixed(2)}`, slope);
-  const scatterLogSd = pooledSd(POOLED, residualSd, points.length - 2);
-  const sd = scatterLogSd / Math.sqrt(spreadX);
   // A law that comes out must be one that may go in.
-  if (!(sd <= 3))
-    refuse(
-      "fitDilutionLaw/rows",
-      `must tell the exponent to at most 3, got ${sd.toFixed(2)}: are they too close?`,
-      sd,
-    );
+  if (!(slope <= 3))
+    refuse(`fitDilutionLaw/rows`, `must give an exponent of at most 3, got ${slope.toFixed(2)}`, slope, {
+      max: 3,
+    });
+  const { residualSd } = leastSquaresLine(points.map(({ x, y }) => [x, y]));
   return {
-    law: { kind: "power", exponent: Math.max(0, slope), sd, scatterLogSd },
-    residualLogSd: residualSd,
+    law: { kind: "power", exponent: slope, sd },
+    ...(residualSd === undefined ? {} : { residualLogSd: residualSd }),
     rows: points.length,
   };
+}
+
+/** A prior as a power; a table becomes the power fitted to it. */
+function powerOf(prior: unknown): PowerDilutionLaw {
+  const law = checkedDilutionLaw("fitDilutionLaw/options/prior", prior);
+  return law.kind === "table" ? fitDilutionLaw(law.rows).law : law;
 }

@@ -33,7 +33,11 @@ export const knowledgeSchema = (): JsonSchema =>
           ...ORIGIN,
         }),
         form("table", ["rows"], {
-          rows: list(object(["temperatureC", "timeS"], { temperatureC: TEMPERATURE, timeS: TIME }), 2, 50),
+          rows: list(
+            object(["temperatureC", "timeS"], { temperatureC: TEMPERATURE, timeS: TIME, stepS: TIME }),
+            2,
+            50,
+          ),
           ...ORIGIN,
         }),
       ],
@@ -47,7 +51,7 @@ export const knowledgeSchema = (): JsonSchema =>
           ...ORIGIN,
         }),
         form("table", ["rows"], {
-          rows: list(object(["dilution", "timeS"], { dilution: DILUTION, timeS: TIME }), 2, 50),
+          rows: list(object(["dilution", "timeS"], { dilution: DILUTION, timeS: TIME, stepS: TIME }), 2, 50),
           ...ORIGIN,
         }),
       ],
@@ -87,6 +91,11 @@ export const knowledgeSchema = (): JsonSchema =>
         gammaInfinity: from(0, 1000),
         ratePerS: from(0, 100),
         appearanceS: from(0, 1e6),
+        correlation: object(["limitRate", "limitAppearance", "rateAppearance"], {
+          limitRate: from(-1, 1),
+          limitAppearance: from(-1, 1),
+          rateAppearance: from(-1, 1),
+        }),
       }),
       ...ORIGIN,
     }),

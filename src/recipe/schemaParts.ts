@@ -45,7 +45,12 @@ export const AGE: JsonSchema = from(0, 1e6, "h");
 export const GAMMA: JsonSchema = from(0.01, 1000, "gradient");
 export const CAPACITY: JsonSchema = above0(1e6, "cm² per litre");
 export const RUNS: JsonSchema = { type: "integer", minimum: 0, maximum: 1e6 };
-export const ORIGIN: Fields = { sources: LINES, runs: RUNS, published: YES };
+export const ORIGIN: Fields = {
+  sources: LINES,
+  runs: RUNS,
+  published: YES,
+  seen: one("read", "from-memory", "common-practice"),
+};
 
 // Parts from 0.1 to 9999.9, the stock not 0: then no dilution is beyond what the dilution room reads.
 const PART = String.raw`\d{1,4}(\.\d)?`;

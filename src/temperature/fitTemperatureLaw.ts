@@ -1,72 +1,95 @@
-import { refuse } from "../core/guards.js";
-import { leastSquaresLine, pooledSd } from "../core/leastSquares.js";
-import { checkedRows, GAS_CONSTANT_KJ, type ArrheniusLaw, type TemperatureRow } from "./law.js";
-import { TABLE_ROW_LOG_SD } from "../core/curve.js";
+import { plainObject, refuse } from "../core/guards.js";
+import { leastSquaresLine } from "../core/leastSquares.js";
+import { fitRows, slopeUpdate, withShownScatter } from "../core/slopeUpdate.js";
+import { asArrheniusLaw } from "./asArrheniusLaw.js";
+import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
+import {
+  checkedRows,
+  checkedTemperatureLaw,
+  GAS_CONSTANT_KJ,
+  GIVEN_LAW_SD_KJ,
+  ZERO_CELSIUS_K,
+  type ArrheniusLaw,
+  type TemperatureLaw,
+  type TemperatureRow,
+} from "./law.js";
+import { LEAST_ENERGY_SD_KJ } from "./plausible.js";
 
-/**
- * The rounding of printed times, worth two degrees of freedom beside the rows' own: as much as a table of
- * four rows has, an assumption of this package.
- */
-const ROUNDING = { sd: TABLE_ROW_LOG_SD, freedom: 2 };
+/** Options of {@link fitTemperatureLaw}. */
+export interface FitTemperatureLawOptions {
+  /** what was known before the rows; the generic law, 60 ± 18 kJ/mol, when left out */
+  readonly prior?: TemperatureLaw | undefined;
+}
 
 /** What {@link fitTemperatureLaw} returns. */
 export interface FittedTemperatureLaw {
   readonly law: ArrheniusLaw & { readonly sdKJPerMol: number };
-  /** scatter of ln(time) about the fitted law, rows − 2 degrees of freedom; 0 for two rows */
-  readonly residualLogSd: number;
+  /**
+   * scatter of ln(time) about the rows' own straight line over 1/T, rows − 2 degrees of freedom; not there for
+   * two rows, which leave none
+   */
+  readonly residualLogSd?: number;
   /** how many rows were fitted */
   readonly rows: number;
 }
 
 /**
- * Fits an Arrhenius law to a time-temperature table by least squares of ln(time) on 1/T.
+ * An Arrhenius law from a time-temperature table: what was known of the law beforehand, updated by the rows.
  *
  * @param rows - two or more rows: `temperatureC` 0 to 100 °C, all different, `timeS` above 0 s, none longer
- * when warmer
- * @returns the law with the standard error of its activation energy, the scatter about it, and the number of
- * rows
- * @throws TypeError when the rows are not an array of objects with numbers
+ * when warmer; `stepS` where the printed step is known
+ * @param options - `prior`: what was known of the law beforehand
+ * @returns the law with the standard deviation of its activation energy, the scatter of the rows, and their
+ * number
+ * @throws TypeError when the rows are not an array of objects with numbers, or the prior is no law
  * @throws RangeError for fewer than two rows, two rows at one temperature, times that rise with temperature,
- * values out of range, a table steeper than 200 kJ/mol, or rows so close or scattered that the standard error
- * passes 200 kJ/mol
+ * values out of range, or an energy that comes out above 200 kJ/mol
  *
- * @remarks E = R × slope; its standard error is R·s/√Σ(1/T − mean)², where s² is the mean of the residual
- * variance, with its rows − 2 degrees of freedom, and of (2.5 %)², the rounding of a printed time, with two:
- * few rows that happen to lie on one line do not claim certainty, and two rows, which leave no residual, have
- * the rounding alone. NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1; the mean of variances: A.
- * Gelman and others, Bayesian Data Analysis, 3rd ed., Boca Raton, 2013, sec. 3.2 (from memory).
+ * @remarks A normal prior on E and a flat one on the level: a = 1/τ² + Σp(x − x̄)², E = (m/τ² +
+ * Σp(x − x̄)(ln t − mean))/a, sd = a^−½, with x = 1/RT and p = 1/variance of a row. A row is known to 2.5 %, or
+ * to √((stepS/(t√12))² + 0.008²); rows that scatter more than that count for less. So two neighbouring rows say
+ * little, and many rows over a wide range leave nothing of the prior. A prior without a spread has ± 14 kJ/mol;
+ * one below ± 3 is taken as ± 3. The form is the conjugate normal update: A. Gelman and others, Bayesian Data
+ * Analysis, 3rd ed., Boca Raton, 2013, sec. 14.8 (from memory). The numbers: docs/decisions/priors.md.
  *
  * @example
  * ```ts
- * fitTemperatureLaw([
- *   { temperatureC: 16, timeS: 720 },
- *   { temperatureC: 20, timeS: 480 },
- *   { temperatureC: 24, timeS: 330 },
- * ]).law.activationEnergyKJPerMol // => 69.67
+ * const rows = [{ temperatureC: 20, timeS: 390 }, { temperatureC: 21.11, timeS: 390 }];
+ * fitTemperatureLaw(rows).law.activationEnergyKJPerMol // => 37.0
+ * fitTemperatureLaw(rows).law.sdKJPerMol // => 14.1
  * ```
  */
-export function fitTemperatureLaw(rows: readonly TemperatureRow[]): FittedTemperatureLaw {
-  const points = checkedRows("fitTemperatureLaw", rows).map(({ x, timeS }) => [x, Math.log(timeS)] as const);
-  const { slope, residualSd, spreadX } = leastSquaresLine(points);
-  const activationEnergyKJPerMol = Math.max(0, GAS_CONSTANT_KJ * slope);
-  if (!(activationEnergyKJPerMol <= 200))
-    refuse(
-      `fitTemperatureLaw/rows`,
-      `must give at most 200 kJ/mol, got ${activationEnergyKJPerMol.toFixed(1)} kJ/mol`,
-      activationEnergyKJPerMol,
-    );
-  const sdKJPerMol =
-    (GAS_CONSTANT_KJ * pooledSd(ROUNDING, residualSd, points.length - 2)) / Math.sqrt(spreadX);
+export function fitTemperatureLaw(
+  rows: readonly TemperatureRow[],
+  options: FitTemperatureLawOptions = {},
+): FittedTemperatureLaw {
+  const knots = checkedRows("fitTemperatureLaw", rows);
+  const { prior = genericTemperatureLaw } = plainObject("fitTemperatureLaw/options", options);
+  const middle = knots.reduce((sum, { x }) => sum + x, 0) / knots.length;
+  const known = energyNear(prior, 1 / middle - ZERO_CELSIUS_K);
+  const points = fitRows(knots.map((row) => ({ ...row, x: row.x / GAS_CONSTANT_KJ })));
+  const { slope, sd } = slopeUpdate(withShownScatter(points), {
+    slope: known.activationEnergyKJPerMol,
+    sd: Math.max(LEAST_ENERGY_SD_KJ, known.sdKJPerMol ?? GIVEN_LAW_SD_KJ),
+  });
   // A law that comes out must be one that may go in.
-  if (!(sdKJPerMol <= 200))
-    refuse(
-      "fitTemperatureLaw/rows",
-      `must tell the energy to at most 200 kJ/mol, got ${sdKJPerMol.toFixed(1)}: are they too close?`,
-      sdKJPerMol,
-    );
+  if (!(slope <= 200))
+    refuse(`fitTemperatureLaw/rows`, `must give at most 200 kJ/mol, got ${slope.toFixed(1)} kJ/mol`, slope, {
+      max: 200,
+      quantity: "kJPerMol",
+    });
+  const { residualSd } = leastSquaresLine(points.map(({ x, y }) => [x, y]));
   return {
-    law: { kind: "arrhenius", activationEnergyKJPerMol, sdKJPerMol },
-    residualLogSd: residualSd,
+    law: { kind: "arrhenius", activationEnergyKJPerMol: slope, sdKJPerMol: sd },
+    ...(residualSd === undefined ? {} : { residualLogSd: residualSd }),
     rows: points.length,
   };
+}
+
+/** A prior in any form as one activation energy: that which agrees with it 5 °C either side of the rows' middle. */
+function energyNear(prior: unknown, middleC: number): ArrheniusLaw {
+  const law = checkedTemperatureLaw("fitTemperatureLaw/options/prior", prior);
+  return law.kind === "arrhenius"
+    ? law
+    : asArrheniusLaw(law, Math.max(0, middleC - 5), Math.min(100, middleC + 5));
 }

@@ -17,11 +17,10 @@ export const GAS_CONSTANT_KJ: number = 8.314462618e-3;
 export const ZERO_CELSIUS_K: number = 273.15;
 
 /**
- * The spread of a law that was given without one, kJ/mol: the standard deviation between the published tables
- * of one developer on different films (D-76 gives 40 to 64 over four tables, XTOL 25 to 76 over four; both in
- * the handbook).
+ * The spread of a law that was given without one, kJ/mol: the standard deviation between published tables, which
+ * is hardly less between those of one developer on different films (docs/decisions/priors.md).
  */
-export const GIVEN_LAW_SD_KJ: number = 12;
+export const GIVEN_LAW_SD_KJ: number = 14;
 
 /** A row of a published time-temperature table: the time that gives the same contrast at that temperature. */
 export interface TemperatureRow {
@@ -29,6 +28,8 @@ export interface TemperatureRow {
   readonly temperatureC: number;
   /** s, above 0 to 1e7 */
   readonly timeS: number;
+  /** the step to which the time was rounded, s, above 0 to 1e7: a fit then knows how well the row is known */
+  readonly stepS?: number | undefined;
 }
 
 /**
@@ -85,7 +86,7 @@ const BY_TEMPERATURE: Placing = {
 
 /** The rows of a table, checked, sorted from warm to cold: x is 1/T in 1/K. */
 export function checkedRows(at: string, rows: unknown): readonly TimeKnot[] {
-  return tableRows(at, rows, BY_TEMPERATURE).map(({ x, timeS }) => ({ x: inverseKelvin(-x), timeS }));
+  return tableRows(at, rows, BY_TEMPERATURE).map((row) => ({ ...row, x: inverseKelvin(-row.x) }));
 }
 
 /** Checks a law; a table comes back sorted and curved. */

@@ -132,7 +132,7 @@ describe("agitationLogSd", () => {
       const logTime = (each: Agitation): number =>
         each === "stand" ? 0 : Math.log(agitationFactor("continuous", each));
       expect(effect("agitation", a, b).logSd).toBeCloseTo(
-        Math.hypot((0.55 / 0.73) * (logTime(b) - logTime(a)), stands ? 0.4 : 0),
+        Math.hypot((0.4 / 0.75) * (logTime(b) - logTime(a)), stands ? 0.4 : 0),
         9,
       );
     },

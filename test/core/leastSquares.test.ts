@@ -18,12 +18,12 @@ describe("leastSquaresLine", () => {
     expect(line.residualSd).toBeCloseTo(Math.sqrt(6 / 9), 14);
     expect(line.spreadX).toBeCloseTo(2, 14);
   });
-  it("has no scatter with two points", () => {
+  it("knows of no scatter with two points, which leave no degree of freedom", () => {
     const line = leastSquaresLine([
       [1, 5],
       [3, 9],
     ]);
-    expect(line).toEqual({ slope: 2, intercept: 3, residualSd: 0, spreadX: 2 });
+    expect(line).toEqual({ slope: 2, intercept: 3, residualSd: undefined, spreadX: 2 });
   });
   it("keeps its figures where x differs in the fourth digit only", () => {
     const line = leastSquaresLine([
@@ -51,6 +51,6 @@ describe("leastSquaresLine", () => {
     expect(Math.abs(line.slope - witness.slope)).toBeLessThan(1e-7);
     expect(Math.abs(line.intercept - witness.intercept)).toBeLessThan(1e-5);
     const rss = data.reduce((sum, [x, y]) => sum + (y - witness.predict(x)) ** 2, 0);
-    expect(Math.abs(line.residualSd - Math.sqrt(rss / (data.length - 2)))).toBeLessThan(1e-5);
+    expect(Math.abs(line.residualSd! - Math.sqrt(rss / (data.length - 2)))).toBeLessThan(1e-5);
   });
 });

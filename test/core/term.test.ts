@@ -3,7 +3,7 @@ import { cumulativeStdNormalProbability } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { gravestFirst, type Caution } from "../../src/core/caution.js";
 import { timeEstimate, Z90 } from "../../src/core/estimate.js";
-import { basisOf } from "../../src/core/term.js";
+import { basisOf, checkedOrigin, sourcesOf, type LawOrigin } from "../../src/core/term.js";
 
 describe("basisOf", () => {
   it("knows a learned, a published and a plainly given law apart", () => {
@@ -13,6 +13,33 @@ describe("basisOf", () => {
     expect(basisOf({ published: true, runs: 3 })).toBe("own-runs");
     expect(basisOf({ sources: ["a book"], runs: 3 })).toBe("own-runs");
     expect(basisOf({ runs: 0 })).toBe("default");
+  });
+  it("takes a figure that was not seen in print for one of the handbook, which says so itself", () => {
+    expect(basisOf({ seen: "from-memory" })).toBe("handbook");
+    expect(basisOf({ seen: "from-memory", runs: 2 })).toBe("own-runs");
+  });
+});
+
+describe("where a law comes from", () => {
+  it("may say how its figures were seen, in one of three ways", () => {
+    for (const seen of ["read", "from-memory", "common-practice"] as const)
+      expect(checkedOrigin("compensate/knowledge/use", { seen })).toEqual({ seen });
+    let caught: unknown;
+    try {
+      checkedOrigin("compensate/knowledge/use", { seen: "heard" } as unknown as LawOrigin);
+    } catch (error) {
+      caught = error;
+    }
+    expect(caught).toBeInstanceOf(RangeError);
+    expect(caught).toMatchObject({ code: "not-one-of", path: "/knowledge/use/seen", actual: "heard" });
+  });
+  it("goes with its sources into a law that is made of it", () => {
+    expect(sourcesOf({ sources: ["a book"], seen: "read", published: true })).toEqual({
+      sources: ["a book"],
+      seen: "read",
+    });
+    expect(sourcesOf({ sources: ["a book"] })).toEqual({ sources: ["a book"] });
+    expect(sourcesOf({ seen: "read" })).toBeUndefined();
   });
 });
 

@@ -245,7 +245,7 @@ describe("dilutionFactor", () => {
     expect(
       dilutionFactor("stock", { stockParts: 1, waterParts: 9 }, { kind: "power", exponent: 1 }),
     ).toBeCloseTo(10, 12);
-    expect(dilutionFactor("1+1", "1+3")).toBeCloseTo(2 ** 0.8, 12);
+    expect(dilutionFactor("1+1", "1+3")).toBeCloseTo(2 ** 0.75, 12);
   });
   const power = fc
     .double({ min: 0, max: 3, noNaN: true })
@@ -362,10 +362,13 @@ describe("dilutionFactor", () => {
 
 describe("dilutionLogSd", () => {
   it("grows with the step in ln c", () => {
-    expect(effect("dilution", "1+1", "1+3", genericDilutionLaw).logSd).toBeCloseTo(0.32 * Math.LN2, 12);
-    expect(effect("dilution", "1+3", "1+1", genericDilutionLaw).logSd).toBeCloseTo(0.32 * Math.LN2, 12);
+    // The exponent's spread by the step, and the departure from a power by its root.
+    const beside = 0.19 * Math.sqrt(Math.LN2);
+    const generic = Math.hypot(0.25 * Math.LN2, beside);
+    expect(effect("dilution", "1+1", "1+3", genericDilutionLaw).logSd).toBeCloseTo(generic, 12);
+    expect(effect("dilution", "1+3", "1+1", genericDilutionLaw).logSd).toBeCloseTo(generic, 12);
     expect(effect("dilution", "1+1", "1+3", { kind: "power", exponent: 1 }).logSd).toBeCloseTo(
-      0.15 * Math.LN2,
+      Math.hypot(0.15 * Math.LN2, beside),
       12,
     );
     expect(effect("dilution", "1+1", "2+2", genericDilutionLaw).logSd).toBe(0);
@@ -385,14 +388,16 @@ describe("dilutionLogSd", () => {
         { dilution: "1+9", timeS: 690 },
       ],
     };
-    // The two rows lie ln 2 apart; what lies between a place and its nearest row has the ± 0.32 of the
-    // generic law.
+    // The two rows lie ln 2 apart; what lies between a place and its nearest row has the ± 0.25 and
+    // the departure from a power of the generic law.
     const rounding = 0.025 * Math.SQRT2;
-    const away = (way: number): number => Math.hypot((rounding * (Math.LN2 + way)) / Math.LN2, 0.32 * way);
-    const near = (step: number): number => Math.hypot((rounding * step) / Math.LN2, 0.32 * step);
+    const away = (way: number): number =>
+      Math.hypot((rounding * (Math.LN2 + way)) / Math.LN2, 0.25 * way, 0.19 * Math.sqrt(way));
+    const near = (step: number): number =>
+      Math.hypot((rounding * step) / Math.LN2, 0.25 * step, 0.19 * Math.sqrt(step));
     expect(effect("dilution", "1+4", "1+9", law).logSd).toBeCloseTo(rounding, 12);
     expect(effect("dilution", "1+5", "1+6", law).logSd).toBeCloseTo(near(Math.log(7 / 6)), 12);
-    expect(effect("dilution", "1+9", "1+9.001", law).logSd).toBeLessThan(1e-4);
+    expect(effect("dilution", "1+9", "1+9.001", law).logSd).toBeLessThan(0.002);
     expect(effect("dilution", "1+4", "1+6", law).logSd).toBeCloseTo(near(Math.log(7 / 5)), 12);
     expect(effect("dilution", "1+4", "1+19", law).logSd).toBeCloseTo(away(Math.LN2), 12);
     expect(effect("dilution", "1+9", "1+1", law).logSd).toBeCloseTo(away(Math.log(2.5)), 12);
@@ -410,55 +415,123 @@ describe("dilutionLogSd", () => {
   });
 });
 
+/** The inverse of a small matrix, by elimination. */
+function inverted(matrix: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  const n = matrix.length;
+  const rows = matrix.map((row, i) => [...row, ...row.map((_, j) => (i === j ? 1 : 0))]);
+  for (let i = 0; i < n; i += 1) {
+    const pivot = rows[i]![i]!;
+    rows[i] = rows[i]!.map((value) => value / pivot);
+    for (let k = 0; k < n; k += 1)
+      if (k !== i) {
+        const share = rows[k]![i]!;
+        rows[k] = rows[k]!.map((value, j) => value - share * rows[i]![j]!);
+      }
+  }
+  return rows.map((row) => row.slice(n));
+}
+
 describe("fitDilutionLaw", () => {
-  it("finds the power it was given, whatever the order", () => {
-    const row = (text: string, c: number) => ({ dilution: text, timeS: 100 * c ** -0.7 });
-    const rows = [row("1+3", 0.25), row("stock", 1), row("1+1", 0.5), row("1+9", 0.1)];
-    const { law, residualLogSd, rows: n } = fitDilutionLaw(rows);
-    expect(law.exponent).toBeCloseTo(0.7, 10);
-    expect(residualLogSd).toBeLessThan(1e-10);
-    // No scatter of their own, four rows: the pooled one alone, with three degrees of freedom of five.
-    const scatter = 0.15 * Math.sqrt(3 / 5);
-    expect(law.scatterLogSd).toBeCloseTo(scatter, 10);
-    const x = rows.map((each) => Math.log(100 / each.timeS) / 0.7);
-    const mean = x.reduce((sum, value) => sum + value, 0) / 4;
-    expect(law.sd).toBeCloseTo(
-      scatter / Math.sqrt(x.reduce((sum, value) => sum + (value - mean) ** 2, 0)),
-      10,
-    );
-    expect(n).toBe(4);
-  });
-  it("gives two rows the spread of two rounded times", () => {
-    const { law, residualLogSd } = fitDilutionLaw([
+  const row = (text: string, c: number) => ({ dilution: text, timeS: 100 * c ** -0.7 });
+  const known = 0.25 ** -2;
+  it("lets two rows say as much as two rounded times and a departure from a power allow", () => {
+    const rows = [
       { dilution: "1+1", timeS: 300 },
       { dilution: "1+3", timeS: 450 },
-    ]);
-    expect(law.exponent).toBeCloseTo(Math.log(1.5) / Math.LN2, 12);
-    expect(law.sd).toBeCloseTo((0.15 * Math.SQRT2) / Math.LN2, 12);
-    expect(law.scatterLogSd).toBeCloseTo(0.15, 12);
-    expect(residualLogSd).toBe(0);
+    ];
+    const fit = fitDilutionLaw(rows);
+    // ln of the ratio is n·ln 2, give or take two roundings and a walk over ln 2.
+    const tells = Math.LN2 ** 2 / (2 * 0.025 ** 2 + 0.19 ** 2 * Math.LN2);
+    const slope = Math.log(1.5) / Math.LN2;
+    expect(fit.law.exponent).toBeCloseTo((known * 0.75 + tells * slope) / (known + tells), 12);
+    expect(fit.law.sd).toBeCloseTo((known + tells) ** -0.5, 12);
+    expect("residualLogSd" in fit).toBe(false);
+    expect(fitDilutionLaw(rows.slice().reverse())).toEqual(fit);
   });
-  it("takes level times as exponent 0", () => {
+  it("weighs many rows as generalised least squares do, with the covariance of a walk", () => {
+    const rows = [row("1+3", 0.25), row("stock", 1.1), row("1+1", 0.5), row("1+9", 0.1)];
+    const { law, residualLogSd, rows: n } = fitDilutionLaw(rows);
+    // By hand, apart from this package: inverse of K = 0.025² I + 0.19² min(x, x'), x = ln(1, 2, 4, 10).
+    const x = [1, 2, 4, 10].map(Math.log);
+    const y = ["stock", "1+1", "1+3", "1+9"].map((text) =>
+      Math.log(rows.find(({ dilution }) => dilution === text)!.timeS),
+    );
+    const inverse = inverted(
+      x.map((a, i) => x.map((b, j) => 0.19 ** 2 * Math.min(a, b) + (i === j ? 0.025 ** 2 : 0))),
+    );
+    const product = (a: readonly number[], b: readonly number[]): number =>
+      a.reduce(
+        (sum, one, i) => sum + one * b.reduce((part, other, j) => part + inverse[i]![j]! * other, 0),
+        0,
+      );
+    const ones = x.map(() => 1);
+    const tells = product(x, x) - product(x, ones) ** 2 / product(ones, ones);
+    const moved = product(x, y) - (product(x, ones) * product(y, ones)) / product(ones, ones);
+    expect(law.exponent).toBeCloseTo((known * 0.75 + moved) / (known + tells), 10);
+    expect(law.sd).toBeCloseTo((known + tells) ** -0.5, 10);
+    expect(residualLogSd).toBeGreaterThan(0.01);
+    expect(n).toBe(4);
+  });
+  it("takes the class of the developer as its prior, where rows near each other say little", () => {
+    const rows = [
+      { dilution: "1+9", timeS: 600 },
+      { dilution: "1+10", timeS: 640 },
+    ];
+    const exponent = (prior: DilutionLaw): number => fitDilutionLaw(rows, { prior }).law.exponent;
+    expect(exponent(handbookDilutionLaw("pyro"))).toBeGreaterThan(1);
+    expect(exponent(handbookDilutionLaw("solvent-stock"))).toBeLessThan(0.7);
+    // A prior without a spread has 0.15, and a spread below 0.03 is taken as 0.03.
+    expect(exponent({ kind: "power", exponent: 1 })).toBe(exponent({ kind: "power", exponent: 1, sd: 0.15 }));
+    expect(exponent({ kind: "power", exponent: 1, sd: 0 })).toBe(
+      exponent({ kind: "power", exponent: 1, sd: 0.03 }),
+    );
+    const table: DilutionLaw = {
+      kind: "table",
+      rows: [
+        { dilution: "1+9", timeS: 300 },
+        { dilution: "1+19", timeS: 600 },
+      ],
+    };
+    expect(exponent(table)).toBe(exponent(fitDilutionLaw(table.rows).law));
+    expect(fitDilutionLaw(rows, { prior: undefined })).toEqual(fitDilutionLaw(rows));
+  });
+  it("believes a printed step that is finer", () => {
+    const rows = (stepS: number) => [
+      { dilution: "1+1", timeS: 300, stepS },
+      { dilution: "1+1.2", timeS: 330, stepS },
+    ];
+    expect(fitDilutionLaw(rows(1)).law.exponent).toBeGreaterThan(fitDilutionLaw(rows(30)).law.exponent);
+  });
+  it("does not take level times for an exponent of 0", () => {
     const rows = ["1+1", "1+3", "1+7"].map((dilution) => ({ dilution, timeS: 300 }));
-    expect(fitDilutionLaw(rows).law.exponent).toBe(0);
+    const { law } = fitDilutionLaw(rows);
+    expect(law.exponent).toBeGreaterThan(0.1);
+    expect(law.exponent).toBeLessThan(0.3);
+    expect(law.sd).toBeGreaterThan(0.1);
+  });
+  it("says little of two rows a per cent apart, and does not refuse them", () => {
+    const { law } = fitDilutionLaw([
+      { dilution: "1+1", timeS: 300 },
+      { dilution: "1+1.01", timeS: 300 },
+    ]);
+    expect(law.exponent).toBeCloseTo(0.75, 2);
+    expect(law.sd).toBeCloseTo(0.25, 2);
   });
   it("refuses by message", () => {
     expect(() => fitDilutionLaw([{ dilution: "1+1", timeS: 300 }])).toThrow(
       new RangeError("fitDilutionLaw: rows must hold at least 2, got 1"),
     );
-    expect(() =>
-      fitDilutionLaw([
-        { dilution: "1+1", timeS: 300 },
-        { dilution: "1+3", timeS: 3000 },
-      ]),
-    ).toThrow(new RangeError("fitDilutionLaw: rows must give an exponent of at most 3, got 3.32"));
-    // Two rows a per cent apart say nothing about a power.
-    expect(() =>
-      fitDilutionLaw([
-        { dilution: "1+1", timeS: 300 },
-        { dilution: "1+1.01", timeS: 300 },
-      ]),
-    ).toThrow(/^fitDilutionLaw: rows must tell the exponent to at most 3, got 42\.5/);
+    const steep = ["1+1", "1+3", "1+7", "1+15", "1+31"].map((dilution, i) => ({
+      dilution,
+      timeS: 3 * 24 ** i,
+    }));
+    expect(() => fitDilutionLaw(steep)).toThrow(
+      /^fitDilutionLaw: rows must give an exponent of at most 3, got 3\.\d\d$/,
+    );
+    expect(() => fitDilutionLaw(steep, anyOf("pyro"))).toThrow(
+      new TypeError('fitDilutionLaw: options must be an object, got "pyro"'),
+    );
+    expect(() => fitDilutionLaw(steep, { prior: anyOf({ kind: "line" }) })).toThrow(RangeError);
   });
 });
 
@@ -475,6 +548,7 @@ describe("handbookDilutionLaw", () => {
       const law = handbookDilutionLaw(family);
       expect(law.kind).toBe("power");
       expect(law.sd).toBeGreaterThan(0.1);
+      expect(law.published).toBe(law.seen === "read" ? true : undefined);
       expect(law.sources?.join("").length).toBeGreaterThan(20);
     }
     expect(() => handbookDilutionLaw(anyOf("syrup"))).toThrow(

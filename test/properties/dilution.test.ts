@@ -44,10 +44,10 @@ describe("dilutionFactor", () => {
   test.prop([lawWithDilutions])("its spread leaves no jump at one strength", ({ law, at: [at] }) => {
     const { stockParts, waterParts } = parts(at);
     // Rows 0.005 apart in ln(strength) at the nearest, and an exponent known to 3 at worst: a millionth more
-    // water is a few millionths of time.
+    // water is a few millionths of time. A departure from a power, a random walk, is 0.19 of its root.
     expect(
       effect("dilution", at, { stockParts, waterParts: waterParts + 1e-6 * stockParts }, law).logSd,
-    ).toBeLessThan(2e-5);
+    ).toBeLessThan(2e-5 + 0.19e-3);
   });
   test.prop([powerLaw, dilution, dilution, fc.double({ min: 1, max: 9, noNaN: true })])(
     "under a power, diluting both by the same amount changes nothing, and dilutions compose",
@@ -100,18 +100,20 @@ describe("fitDilutionLaw", () => {
   test.prop([
     fc.double({ min: 0, max: 2.9, noNaN: true }),
     fc.uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 2, maxLength: 8 }),
-  ])("finds the power that made the times", (exponent, water) => {
+  ])("lies between the prior and the power that made the times", (exponent, water) => {
     const rows = water.map((waterParts) => ({
       dilution: `1+${waterParts}`,
       timeS: 2 * (1 + waterParts) ** exponent,
     }));
     // 1e-12 of exponent can round a level table to one that falls.
     fc.pre(exponent > 1e-6);
-    // Rows within a fifth of one strength say too little about a power, and are refused.
-    fc.pre((1 + Math.max(...water)) / (1 + Math.min(...water)) > 1.2);
     const fit = fitDilutionLaw(rows);
-    expect(fit.law.exponent).toBeCloseTo(exponent, 9);
-    expect(fit.residualLogSd).toBeLessThan(1e-9);
+    expect(fit.law.exponent).toBeGreaterThanOrEqual(Math.min(0.75, exponent) - 1e-9);
+    expect(fit.law.exponent).toBeLessThanOrEqual(Math.max(0.75, exponent) + 1e-9);
+    // Rows never make n less sure than it was, and a row more never tells less.
+    expect(fit.law.sd).toBeLessThanOrEqual(0.25);
+    expect(fit.law.sd).toBeLessThanOrEqual(fitDilutionLaw(rows.slice(0, 2)).law.sd + 1e-12);
+    expect(fit.residualLogSd ?? 0).toBeLessThan(1e-9);
     expect(fit.rows).toBe(water.length);
   });
 });

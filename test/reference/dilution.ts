@@ -413,7 +413,7 @@ export const rotaryAt24: Published<{
   readonly film100: number;
   readonly film400: number;
 }> = {
-  id: "kodak-f32-dilution-24c",
+  id: "rotary-dilution-24c",
   source: F32,
   provenance: "read",
   about: "T-MAX and T-MAX RS; T-MAX 100 and 400; 75 °F",

@@ -26,12 +26,12 @@ describe("NIST StRD Norris: a straight line", () => {
     expect(digits(line.slope, norris.estimate[1]!)).toBeGreaterThan(14);
   });
   it("residual and standard errors to 13 digits", () => {
-    expect(digits(line.residualSd, norris.residualSd)).toBeGreaterThan(13);
-    expect(digits(line.residualSd / Math.sqrt(line.spreadX), norris.sd[1]!)).toBeGreaterThan(13);
+    expect(digits(line.residualSd!, norris.residualSd)).toBeGreaterThan(13);
+    expect(digits(line.residualSd! / Math.sqrt(line.spreadX), norris.sd[1]!)).toBeGreaterThan(13);
     // The standard error of the intercept: residual sd × √(1/n + mean²/spread).
     const mean = norris.points.reduce((sum, [x]) => sum + x, 0) / 36;
     expect(
-      digits(line.residualSd * Math.sqrt(1 / 36 + mean ** 2 / line.spreadX), norris.sd[0]!),
+      digits(line.residualSd! * Math.sqrt(1 / 36 + mean ** 2 / line.spreadX), norris.sd[0]!),
     ).toBeGreaterThan(13);
   });
   it("as good as two independent libraries, or better", () => {
@@ -78,7 +78,7 @@ describe("NIST StRD Pontius: a parabola by straight lines", () => {
   });
   it("gives the residual sd and the standard error of x², one degree of freedom apart", () => {
     // Ours divides by n − 2, the parabola by n − 3.
-    const residualSd = third.residualSd * Math.sqrt(38 / 37);
+    const residualSd = third.residualSd! * Math.sqrt(38 / 37);
     expect(digits(residualSd, pontius.residualSd)).toBeGreaterThan(13);
     expect(digits(residualSd / Math.sqrt(third.spreadX), pontius.sd[2]!)).toBeGreaterThan(13);
   });

@@ -45,7 +45,7 @@ export interface TimeTable extends Published<{ readonly temperature: number; rea
  */
 export const timeTables: readonly TimeTable[] = [
   {
-    id: "kodak-f32-rotary-tmax-tm100",
+    id: "rotary-concentrate-a-film-100",
     source: F32,
     provenance: "read",
     about: "T-MAX 1+4; T-MAX 100",
@@ -60,7 +60,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-tmax-tm400",
+    id: "rotary-concentrate-a-film-400",
     source: F32,
     provenance: "read",
     about: "T-MAX 1+4; T-MAX 400",
@@ -75,7 +75,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-tmaxrs-tm100",
+    id: "rotary-concentrate-b-film-100",
     source: F32,
     provenance: "read",
     about: "T-MAX RS 1+4; T-MAX 100",
@@ -90,7 +90,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-tmaxrs-tm400",
+    id: "rotary-concentrate-b-film-400",
     source: F32,
     provenance: "read",
     about: "T-MAX RS 1+4; T-MAX 400",
@@ -107,7 +107,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-xtol135-tm100-135",
+    id: "rotary-ascorbate-stock-film-100",
     source: F32,
     provenance: "read",
     about: "XTOL stock; T-MAX 100, size 135",
@@ -122,7 +122,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-xtol11-135-tm100-135",
+    id: "rotary-ascorbate-half-film-100",
     source: F32,
     provenance: "read",
     about: "XTOL 1+1; T-MAX 100, size 135",
@@ -137,7 +137,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-d76-tm100",
+    id: "rotary-borax-film-100",
     source: F32,
     provenance: "read",
     about: "D-76 stock; T-MAX 100",
@@ -152,7 +152,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-d76-tm400",
+    id: "rotary-borax-film-400",
     source: F32,
     provenance: "read",
     about: "D-76 stock; T-MAX 400",
@@ -167,7 +167,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-hc110b-tm100",
+    id: "rotary-syrup-film-100",
     source: F32,
     provenance: "read",
     about: "HC-110 dilution B; T-MAX 100",
@@ -181,7 +181,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "kodak-f32-rotary-hc110b-tm400",
+    id: "rotary-syrup-film-400",
     source: F32,
     provenance: "read",
     about: "HC-110 dilution B; T-MAX 400",
@@ -238,7 +238,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "memory-ilford-example",
+    id: "memory-chart-example",
     source: FACT_SHEETS,
     provenance: "from memory",
     about: "any of the maker’s developers and films; worked example of the chart",
@@ -252,7 +252,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "memory-kodak-f9-d76",
+    id: "memory-tank-borax",
     source: F9,
     provenance: "from memory",
     about: "D-76; TRI-X Pan; small tank, agitation every 30 s",
@@ -270,7 +270,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "memory-kodak-f9-d76-11",
+    id: "memory-tank-borax-half",
     source: F9,
     provenance: "from memory",
     about: "D-76 1+1; TRI-X Pan; small tank, agitation every 30 s",
@@ -286,7 +286,7 @@ export const timeTables: readonly TimeTable[] = [
     ],
   },
   {
-    id: "memory-kodak-f9-dk50",
+    id: "memory-tank-metaborate-half",
     source: F9,
     provenance: "from memory",
     about: "DK-50 1+1; TRI-X Pan; small tank, agitation every 30 s",
@@ -375,7 +375,7 @@ export const coefficients: readonly Coefficient[] = [
     rows: [{ ratio: 2.3, intervalC: 10 }],
   },
   {
-    id: "memory-tc-rodinal",
+    id: "memory-tc-p-aminophenol",
     source: LISTS,
     provenance: "from memory, uncertain",
     about: "p-aminophenol; plate",
@@ -439,7 +439,7 @@ export const homogeneous: Published<{
 
 /** Factors on the time at 16 °C, printed to one decimal. */
 export const autochromeFactors: Published<{ readonly temperatureC: number; readonly factor: number }> = {
-  id: "autochrome-pyroammonia-time-factors",
+  id: "screen-plate-pyro-ammonia-factors",
   source: "Practical Color Photography, attributed to E. J. Wall, n.d., Screen-Plates, part 4",
   provenance: "read",
   about: "pyro-ammonia; autochrome and other screen plates; normal 16 °C",
@@ -449,6 +449,24 @@ export const autochromeFactors: Published<{ readonly temperatureC: number; reado
     { temperatureC: 20, factor: 0.8 },
     { temperatureC: 25, factor: 0.6 },
   ],
+};
+
+/** The range of ratios of rate over 10 °C that a secondary account quotes. */
+export const quotedRange: Published<{ readonly low: number; readonly high: number }> = {
+  id: "EV-TMP-06",
+  source: "R. Bijster, Understanding the effect of temperature in film development, 2018",
+  provenance: "read",
+  about: "secondary account; a check of width only",
+  rows: [{ low: 1.5, high: 4 }],
+};
+
+/** Hydroquinone minds a slight change of temperature much more than pyro does. */
+export const orderOfAgents: Published<{ readonly more: string; readonly less: string }> = {
+  id: "EV-TMP-04",
+  source: "G. D. Hiscox (ed.), Henley’s Twentieth Century Formulas, Recipes and Processes, 1914, p. 526",
+  provenance: "read",
+  about: "hydroquinone with caustic potash, against pyro",
+  rows: [{ more: "hydroquinone", less: "pyro" }],
 };
 
 /** The rule of thumb: ten per cent of the time for each °C. */
@@ -461,7 +479,7 @@ export const tenPercentRule: Published<{ readonly percentPerC: number }> = {
 };
 
 /**
- * Single times at 65 °F; the DK-50 one meets the table of memory-kodak-f9-dk50, which was not seen in print.
+ * Single times at 65 °F; the DK-50 one meets the table of memory-tank-metaborate-half, which was not seen in print.
  */
 export const armyTimes: Published<{
   readonly developer: string;
@@ -563,7 +581,14 @@ export const limits: readonly Published<LimitPoint>[] = [
     rows: [{ temperature: 55, unit: "F", says: "hydroquinone" }],
   },
   {
-    id: "autochrome-limit",
+    id: "EV-TMP-03",
+    source: "household encyclopaedia, Photography: Development of the Negative, n.d., part 3",
+    provenance: "read",
+    about: "the action of hydroquinone and ortol practically ceases at 55 °F",
+    rows: [{ temperature: 55, unit: "F", says: "hydroquinone" }],
+  },
+  {
+    id: "screen-plate-limit",
     source: "French Ministry of Culture, Autochromes Lumière, n.d., page on processing",
     provenance: "read",
     about: "autochrome plate, solutions kept from 15 to 18 °C so that the thin emulsion is not weakened",
@@ -578,16 +603,16 @@ export const limits: readonly Published<LimitPoint>[] = [
 export const temperatureNotUsed: readonly NotUsed[] = [
   {
     ids: [
-      "autochrome-standard-time",
-      "autochrome-standard-time-2",
-      "wellington-tank",
+      "screen-plate-standard-time",
+      "screen-plate-standard-time-2",
+      "plate-maker-tank",
       "xray-asm17",
       "xray-german-normal",
     ],
     reason: "a time at one temperature: no law can be drawn from it",
   },
   {
-    ids: ["xray-agfa-g128"],
+    ids: ["xray-two-baths"],
     reason: "two developers under two agitations: no law of temperature can be drawn from the two rows",
   },
   {
@@ -599,13 +624,13 @@ export const temperatureNotUsed: readonly NotUsed[] = [
     reason: "readings of a sensitometer at fixed times, not times of equal contrast",
   },
   {
-    ids: ["memory-sh5-tropical"],
+    ids: ["memory-tropical-hardener"],
     reason: "hardening slows development, so the percentages are no law of temperature",
   },
   { ids: ["memory-gelatin"], reason: "from memory and uncertain: orders of magnitude only" },
   { ids: ["memory-sulphate"], reason: "an addition to the bath: a matter of recipes; uncertain" },
   {
-    ids: ["wellington-temp", "step-between-baths"],
+    ids: ["plate-maker-temp", "step-between-baths"],
     reason: "lantern plates with a restrainer; the largest step between baths: the process room",
   },
   {
@@ -642,7 +667,7 @@ export const temperatureNotUsed: readonly NotUsed[] = [
       "ives-1920-aerial-spec",
       "ives-1920-inertia-invariance",
       "mees-1911-growth-law",
-      "kodak-contrast-adjust",
+      "contrast-adjust",
       "memory-nietz-form",
       "memory-hd-ratio",
       "memory-two-point-k",

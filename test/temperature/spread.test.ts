@@ -11,6 +11,7 @@ import {
   temperatureFactor,
   type HandbookDeveloper,
   type TemperatureLaw,
+  type TemperatureRow,
 } from "../../src/index.js";
 import { checkedTemperatureLaw, inverseKelvin } from "../../src/temperature/law.js";
 
@@ -68,9 +69,9 @@ describe("the spread of a temperature law", () => {
     const lost = JSON.parse(JSON.stringify({ ...doubling, sdRatio: NaN })) as TemperatureLaw;
     expect(effect("temperature", 20, 13, lost).logSd).toBe(effect("temperature", 20, 13, doubling).logSd);
   });
-  it("gives a law without a spread ± 12 kJ/mol", () => {
+  it("gives a law without a spread ± 14 kJ/mol", () => {
     for (const law of [doubling, { kind: "arrhenius", activationEnergyKJPerMol: 60 }] as const)
-      expect(effect("temperature", 20, 14, law).logSd).toBeCloseTo((12 / R) * span(20, 14), 12);
+      expect(effect("temperature", 20, 14, law).logSd).toBeCloseTo((14 / R) * span(20, 14), 12);
   });
   describe("of a table", () => {
     // The rounding of two rows; 20 to 24 °C are the two nearest on the scale of 1/T.
@@ -85,8 +86,8 @@ describe("the spread of a temperature law", () => {
       ] as const)
         expect(effect("temperature", a, b, table).logSd).toBeCloseTo(inside, 12);
     });
-    it("has ± 12 kJ/mol for what lies between a place and its nearest row, inside as well as outside", () => {
-      const away = (way: number): number => Math.hypot((inside * (nearest + way)) / nearest, (12 / R) * way);
+    it("has ± 14 kJ/mol for what lies between a place and its nearest row, inside as well as outside", () => {
+      const away = (way: number): number => Math.hypot((inside * (nearest + way)) / nearest, (14 / R) * way);
       expect(effect("temperature", 17, 23, table).logSd).toBeCloseTo(away(span(17, 16) + span(23, 24)), 12);
       expect(effect("temperature", 20, 12, table).logSd).toBeCloseTo(away(span(16, 12)), 12);
       expect(effect("temperature", 30, 20, table).logSd).toBeCloseTo(away(span(24, 30)), 12);
@@ -102,18 +103,18 @@ describe("the spread of a temperature law", () => {
       ] as const;
       for (const [a, b] of steps)
         expect(effect("temperature", a, b, table).logSd).toBeCloseTo(
-          Math.hypot((inside * span(a, b)) / nearest, (12 / R) * span(a, b)),
+          Math.hypot((inside * span(a, b)) / nearest, (14 / R) * span(a, b)),
           12,
         );
     });
-    it("is that of a law fitted to its two rows, beyond them, and what is unknown of the law besides", () => {
+    it("is wider beyond its two rows than a law fitted to them, which rests on what was known before as well", () => {
       const rows = [
         { temperatureC: 20, timeS: 480 },
         { temperatureC: 21, timeS: 450 },
       ];
       const fitted = effect("temperature", 20, 14, fitTemperatureLaw(rows).law).logSd;
       expect(effect("temperature", 20, 14, { kind: "table", rows }).logSd).toBeGreaterThan(fitted);
-      expect(effect("temperature", 20, 14, { kind: "table", rows }).logSd).toBeLessThan(1.5 * fitted);
+      expect(effect("temperature", 20, 14, { kind: "table", rows }).logSd).toBeLessThan(2.2 * fitted);
     });
     it("knows how far a temperature lies beyond the rows, and on which side", () => {
       const { rows } = table;
@@ -240,82 +241,136 @@ describe("asArrheniusLaw and asCoefficientLaw", () => {
 });
 
 describe("fitTemperatureLaw", () => {
-  it("finds a law in the times it made, in any order", () => {
+  const x = (c: number): number => 1 / (R * (c + 273.15));
+  const spreadOf = (at: readonly number[]): number => {
+    const mean = at.reduce((sum, c) => sum + x(c), 0) / at.length;
+    return at.reduce((sum, c) => sum + (x(c) - mean) ** 2, 0);
+  };
+  it("nears the law that made the times as the rows spread, in any order", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 71.5 } as const;
-    const rows = [24, 5, 16, 20].map((temperatureC) => ({
-      temperatureC,
-      timeS: 480 * temperatureFactor(20, temperatureC, law),
-    }));
-    const fit = fitTemperatureLaw(rows);
+    const made = (at: readonly number[]): readonly { temperatureC: number; timeS: number }[] =>
+      at.map((temperatureC) => ({ temperatureC, timeS: 480 * temperatureFactor(20, temperatureC, law) }));
+    const at = [24, 5, 16, 20];
+    const fit = fitTemperatureLaw(made(at));
+    const tells = spreadOf(at) / 0.025 ** 2;
     expect(fit.law.kind).toBe("arrhenius");
-    expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(71.5, 9);
+    expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(
+      (60 / 18 ** 2 + tells * 71.5) / (18 ** -2 + tells),
+      9,
+    );
+    expect(fit.law.sdKJPerMol).toBeCloseTo((18 ** -2 + tells) ** -0.5, 9);
     expect(fit.residualLogSd).toBeLessThan(1e-12);
-    // No scatter of their own, four rows: the rounding alone, with two degrees of freedom of four.
-    const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
-    const mean = x.reduce((sum, value) => sum + value, 0) / 4;
-    const sxx = x.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-    expect(fit.law.sdKJPerMol).toBeCloseTo((R * 0.025 * Math.SQRT1_2) / Math.sqrt(sxx), 9);
     expect(fit.rows).toBe(4);
+    expect(fitTemperatureLaw(made([16, 24, 20, 5])).law.activationEnergyKJPerMol).toBeCloseTo(
+      fit.law.activationEnergyKJPerMol,
+      9,
+    );
+    const near = fitTemperatureLaw(made([20, 21])).law.activationEnergyKJPerMol;
+    expect(near).toBeGreaterThan(60);
+    expect(near).toBeLessThan(fit.law.activationEnergyKJPerMol);
   });
-  it("gives the textbook standard error, the rounding of printed times counted in", () => {
-    // Three rows worked as in NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1.
+  it("neither refuses nor believes two neighbouring rows that say 301 kJ/mol", () => {
+    const at = [20, 20.5556];
+    const { law } = fitTemperatureLaw(
+      at.map((temperatureC) => ({ temperatureC, timeS: 420 * Math.exp(301 * (x(temperatureC) - x(20))) })),
+    );
+    expect(Math.abs(law.activationEnergyKJPerMol - 92)).toBeLessThan(1);
+    expect(law.sdKJPerMol).toBeCloseTo(17, 0);
+  });
+  it("does not make a law of no temperature out of two equal rows", () => {
+    // 6.5 minutes at 68 and at 70 °F, as Eastman Kodak, publication F-32, prints for one film.
+    const { law } = fitTemperatureLaw([
+      { temperatureC: 20, timeS: 390 },
+      { temperatureC: 21.111, timeS: 390 },
+    ]);
+    expect(law.activationEnergyKJPerMol).toBeCloseTo(37, 0);
+    expect(law.sdKJPerMol).toBeCloseTo(14, 0);
+  });
+  it("gives rows whose printed step is known the spread of that step", () => {
+    const rows = (stepS: number | undefined): readonly TemperatureRow[] => [
+      { temperatureC: 16, timeS: 720, stepS },
+      { temperatureC: 24, timeS: 330, stepS },
+    ];
+    // ± 15 s, evenly: 15/√3 s; and 0.8 % beside it.
+    const variances = [720, 330].map((timeS) => (15 / Math.sqrt(3) / timeS) ** 2 + 0.008 ** 2);
+    const weights = variances.map((variance) => 1 / variance);
+    const tells = ((weights[0]! * weights[1]!) / (weights[0]! + weights[1]!)) * (x(16) - x(24)) ** 2;
+    expect(fitTemperatureLaw(rows(30)).law.sdKJPerMol).toBeCloseTo((18 ** -2 + tells) ** -0.5, 9);
+    expect(fitTemperatureLaw(rows(1)).law.sdKJPerMol).toBeLessThan(
+      fitTemperatureLaw(rows(30)).law.sdKJPerMol,
+    );
+    expect(fitTemperatureLaw(rows(undefined)).law.sdKJPerMol).toBeCloseTo(
+      (18 ** -2 + spreadOf([16, 24]) / 0.025 ** 2) ** -0.5,
+      9,
+    );
+  });
+  it("starts from the prior that it is given, in any form of law", () => {
+    const rows = [
+      { temperatureC: 20, timeS: 420 },
+      { temperatureC: 20.5, timeS: 410 },
+    ];
+    const from = (prior: TemperatureLaw): number =>
+      fitTemperatureLaw(rows, { prior }).law.activationEnergyKJPerMol;
+    const arrhenius = (activationEnergyKJPerMol: number, sdKJPerMol?: number): TemperatureLaw =>
+      sdKJPerMol === undefined
+        ? { kind: "arrhenius", activationEnergyKJPerMol }
+        : { kind: "arrhenius", activationEnergyKJPerMol, sdKJPerMol };
+    expect(from(arrhenius(40, 5))).toBeLessThan(from(arrhenius(80, 5)));
+    // Without a spread a prior has ± 14 kJ/mol, and a spread below 3 is taken as 3.
+    expect(from(arrhenius(40))).toBe(from(arrhenius(40, 14)));
+    expect(from(arrhenius(40, 0))).toBe(from(arrhenius(40, 3)));
+    expect(from(handbookTemperatureLaw("metol"))).toBeLessThan(from(handbookTemperatureLaw("glycin")));
+    expect(from({ kind: "table", rows: table.rows })).toBeGreaterThan(60);
+    expect(fitTemperatureLaw(rows, { prior: undefined })).toEqual(fitTemperatureLaw(rows));
+  });
+  it("trusts rows less that scatter more than printed ones do", () => {
+    // 40 invented rows, 10 % off a law by turns, which is 5 % about it: 4 times the variance of printed rows.
+    const rows = Array.from({ length: 40 }, (_, i) => ({
+      temperatureC: i,
+      timeS: 1e4 * Math.exp(150 * (x(i) - x(0))) * (1 + 0.1 * (i % 2)),
+    }));
+    const { law, residualLogSd } = fitTemperatureLaw(rows);
+    expect(residualLogSd).toBeCloseTo(0.048, 2);
+    const textbook = residualLogSd! / Math.sqrt(spreadOf(rows.map(({ temperatureC }) => temperatureC)));
+    // What is stated for printed rows counts for eight rows beside the forty.
+    expect(law.sdKJPerMol / textbook).toBeGreaterThan(0.85);
+    expect(law.sdKJPerMol / textbook).toBeLessThan(1);
+  });
+  it("knows of no scatter with two rows, which leave no degree of freedom", () => {
+    const fit = fitTemperatureLaw([
+      { temperatureC: 16, timeS: 720 },
+      { temperatureC: 24, timeS: 330 },
+    ]);
+    expect("residualLogSd" in fit).toBe(false);
+    expect(fit.rows).toBe(2);
+  });
+  it("gives the textbook scatter with three", () => {
+    // Worked as in NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1.
     const rows = [
       { temperatureC: 16, timeS: 720 },
       { temperatureC: 20, timeS: 480 },
       { temperatureC: 24, timeS: 330 },
     ];
-    const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
+    const at = rows.map(({ temperatureC }) => x(temperatureC));
     const y = rows.map((row) => Math.log(row.timeS));
-    const mx = (x[0]! + x[1]! + x[2]!) / 3;
+    const mx = (at[0]! + at[1]! + at[2]!) / 3;
     const my = (y[0]! + y[1]! + y[2]!) / 3;
-    const sxx = x.reduce((sum, value) => sum + (value - mx) ** 2, 0);
-    const slope = x.reduce((sum, value, i) => sum + (value - mx) * (y[i]! - my), 0) / sxx;
-    const sd = Math.sqrt(x.reduce((sum, value, i) => sum + (y[i]! - my - slope * (value - mx)) ** 2, 0));
-    const fit = fitTemperatureLaw(rows);
-    expect(fit.law.activationEnergyKJPerMol).toBeCloseTo(R * slope, 9);
-    expect(fit.residualLogSd).toBeCloseTo(sd, 12);
-    // One degree of freedom of the rows, two of the rounding.
-    expect(fit.law.sdKJPerMol).toBeCloseTo(
-      (R * Math.sqrt((sd ** 2 + 2 * 0.025 ** 2) / 3)) / Math.sqrt(sxx),
-      9,
-    );
-    expect(fit.law.sdKJPerMol).toBeGreaterThan((R * sd) / Math.sqrt(sxx));
-  });
-  it("forgets the rounding where many rows scatter on their own", () => {
-    // 40 invented rows, 5 % off the line by turns: the textbook standard error to 3 %.
-    const rows = Array.from({ length: 40 }, (_, i) => ({
-      temperatureC: i,
-      timeS: 1e4 * Math.exp(-0.2 * i) * (1 + 0.05 * (i % 2)),
-    }));
-    const { law, residualLogSd } = fitTemperatureLaw(rows);
-    const x = rows.map((row) => 1 / (row.temperatureC + 273.15));
-    const mean = x.reduce((sum, value) => sum + value, 0) / 40;
-    const textbook = (R * residualLogSd) / Math.sqrt(x.reduce((sum, value) => sum + (value - mean) ** 2, 0));
-    expect(Math.abs(law.sdKJPerMol / textbook - 1)).toBeLessThan(0.03);
-  });
-  it("takes two rows with the rounding of two printed times", () => {
-    const fit = fitTemperatureLaw([
-      { temperatureC: 16, timeS: 720 },
-      { temperatureC: 24, timeS: 330 },
-    ]);
-    expect(fit.residualLogSd).toBe(0);
-    expect(fit.rows).toBe(2);
-    expect(fit.law.sdKJPerMol).toBeCloseTo((R * 0.025 * Math.SQRT2) / span(16, 24), 10);
-  });
-  it("gives exactly 0 for a level table, never less", () => {
-    const fit = fitTemperatureLaw([20, 21, 23].map((temperatureC) => ({ temperatureC, timeS: 333.3 })));
-    expect(fit.law.activationEnergyKJPerMol).toBeGreaterThanOrEqual(0);
-    expect(fit.law.activationEnergyKJPerMol).toBeLessThan(1e-9);
-    expect(temperatureFactor(20, 10, fit.law)).toBeCloseTo(1, 12);
+    const sxx = at.reduce((sum, value) => sum + (value - mx) ** 2, 0);
+    const slope = at.reduce((sum, value, i) => sum + (value - mx) * (y[i]! - my), 0) / sxx;
+    const sd = Math.sqrt(at.reduce((sum, value, i) => sum + (y[i]! - my - slope * (value - mx)) ** 2, 0));
+    expect(fitTemperatureLaw(rows).residualLogSd).toBeCloseTo(sd, 12);
   });
   it("refuses by message", () => {
-    const f = (rows: unknown): unknown => fitTemperatureLaw(anyOf(rows));
+    const f = (rows: unknown, options?: unknown): unknown => fitTemperatureLaw(anyOf(rows), anyOf(options));
     const row = { temperatureC: 20, timeS: 300 };
     expect(() => f("rows")).toThrow(new TypeError('fitTemperatureLaw: rows must be an array, got "rows"'));
     expect(() => f([row])).toThrow(new RangeError("fitTemperatureLaw: rows must hold at least 2, got 1"));
     expect(() => f([])).toThrow(new RangeError("fitTemperatureLaw: rows must hold at least 2, got 0"));
     expect(() => f([row, null])).toThrow(
       new TypeError("fitTemperatureLaw: rows[1] must be an object, got null"),
+    );
+    expect(() => f([row, { temperatureC: 18, timeS: 330, stepS: 0 }])).toThrow(
+      new RangeError("fitTemperatureLaw: rows[1].stepS must be above 0 and at most 10000000 s, got 0"),
     );
     expect(() => f([row, row])).toThrow(
       new RangeError("fitTemperatureLaw: rows must differ in temperatureC, got 300 s at 20 and 300 s at 20"),
@@ -326,12 +381,13 @@ describe("fitTemperatureLaw", () => {
       ),
     );
     expect(() => f([row, { temperatureC: 24, timeS: 60 }])).toThrow(
-      /^fitTemperatureLaw: rows must give at most 200 kJ\/mol, got 291\.\d kJ\/mol$/,
+      /^fitTemperatureLaw: rows must give at most 200 kJ\/mol, got 2\d\d\.\d kJ\/mol$/,
     );
     expect(() => f([row, { temperatureC: 24, timeS: 60 }])).toThrow(RangeError);
-    expect(() => f([row, { temperatureC: 20.1, timeS: 299 }])).toThrow(
-      /^fitTemperatureLaw: rows must tell the energy to at most 200 kJ\/mol, got 252\./,
+    expect(() => f([row, { temperatureC: 18, timeS: 330 }], 5)).toThrow(
+      new TypeError("fitTemperatureLaw: options must be an object, got 5"),
     );
+    expect(() => f([row, { temperatureC: 18, timeS: 330 }], { prior: { kind: "line" } })).toThrow(RangeError);
   });
 });
 
@@ -353,10 +409,18 @@ describe("handbookTemperatureLaw and genericTemperatureLaw", () => {
     const law = handbookTemperatureLaw(developer);
     expect(law.kind).toBe("coefficient");
     expect(temperatureFactor(20, 18, law)).toBeGreaterThan(1);
-    // 10 to 25 % of the ratio: never narrower than the scatter between two films, never so wide that it says
-    // nothing.
-    expect(law.sdRatio! / law.ratio).toBeGreaterThan(0.1);
-    expect(law.sdRatio! / law.ratio).toBeLessThan(0.25);
+    const per10C = (law.sdRatio * 10) / law.intervalC / law.ratio;
+    if (law.seen === "read") {
+      expect(law.published).toBe(true);
+      expect(per10C).toBeGreaterThanOrEqual(0.22 - 1e-12);
+    } else {
+      // Not seen in print: not published, and nowhere narrower than the generic law.
+      expect(law.published).toBeUndefined();
+      for (const c of [0, 5, 10, 15, 18, 25, 30])
+        expect(effect("temperature", 20, c, law).logSd).toBeGreaterThanOrEqual(
+          effect("temperature", 20, c, genericTemperatureLaw).logSd,
+        );
+    }
     expect(law.sources!.join("; ")).toMatch(/\d{4}|from memory|Kodak|attributed/);
   });
   it("refuses what it does not know", () => {
@@ -373,13 +437,7 @@ describe("handbookTemperatureLaw and genericTemperatureLaw", () => {
     expect(genericTemperatureLaw).toMatchObject({
       kind: "arrhenius",
       activationEnergyKJPerMol: 60,
-      sdKJPerMol: 21.5,
+      sdKJPerMol: 18,
     });
-    // 30 to 95 kJ/mol is what published tables show: the central 90 % of the law, to within 5 kJ/mol at
-    // either end.
-    const { activationEnergyKJPerMol: energy, sdKJPerMol: sd = 0 } = genericTemperatureLaw;
-    expect(energy - 1.645 * sd).toBeLessThan(30);
-    expect(energy - 1.645 * sd).toBeGreaterThan(20);
-    expect(Math.abs(energy + 1.645 * sd - 95)).toBeLessThan(1);
   });
 });

@@ -2,9 +2,9 @@
  * Room: reference. What the checks share: tables in s and °C, a fitted law set against its own table, and the
  * laws that meet every row of a table within its rounding.
  */
+import { leastSquaresLine } from "../../../src/core/leastSquares.js";
 import {
   fahrenheitToCelsius,
-  fitTemperatureLaw,
   temperatureFactor,
   type TemperatureLaw,
   type TemperatureRow,
@@ -25,11 +25,26 @@ export function rowsOf(table: TimeTable): readonly TemperatureRow[] {
 }
 
 /**
+ * The least-squares law of a table by its rows alone, with no prior, and its standard error for rows that are
+ * known to 2.5 %.
+ */
+export function leastSquaresLaw(rows: readonly TemperatureRow[]): {
+  readonly kind: "arrhenius";
+  readonly activationEnergyKJPerMol: number;
+  readonly sdKJPerMol: number;
+} {
+  const { slope, spreadX } = leastSquaresLine(
+    rows.map(({ temperatureC, timeS }) => [1 / (8.314462618e-3 * (temperatureC + 273.15)), Math.log(timeS)]),
+  );
+  return { kind: "arrhenius", activationEnergyKJPerMol: slope, sdKJPerMol: 0.025 / Math.sqrt(spreadX) };
+}
+
+/**
  * The times that the least-squares law of a table gives at its own rows: the law through the mean of ln t.
  */
 export function fittedTimes(
   rows: readonly TemperatureRow[],
-  law: TemperatureLaw = fitTemperatureLaw(rows).law,
+  law: TemperatureLaw = leastSquaresLaw(rows),
 ): readonly number[] {
   const shape = rows.map(({ temperatureC }) => temperatureFactor(20, temperatureC, law));
   const level = rows.reduce((sum, { timeS }, i) => sum + Math.log(timeS / shape[i]!), 0) / rows.length;

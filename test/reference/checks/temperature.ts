@@ -13,7 +13,7 @@ import {
   type TemperatureLaw,
 } from "../../../src/index.js";
 import { timeTables } from "../temperature.js";
-import { energiesWithin, fittedTimes, meetsAll, range, rowsOf, worstMiss } from "./fits.js";
+import { energiesWithin, fittedTimes, leastSquaresLaw, meetsAll, range, rowsOf, worstMiss } from "./fits.js";
 import { eachRow } from "./ledger.js";
 
 const R = 8.314462618e-3;
@@ -63,7 +63,7 @@ export function checkTimeTables(): void {
         // Where least squares itself misses a row by a hair more than its rounding, its energy need not be in
         // the range.
         if (table.fitMissesByMin !== undefined) return;
-        const { activationEnergyKJPerMol } = fitTemperatureLaw(rows).law;
+        const { activationEnergyKJPerMol } = leastSquaresLaw(rows);
         expect(activationEnergyKJPerMol).toBeGreaterThanOrEqual(energies![0]);
         expect(activationEnergyKJPerMol).toBeLessThanOrEqual(energies![1]);
       }
@@ -94,7 +94,7 @@ export function checkTimeTables(): void {
         expect(timeS + half).toBeGreaterThanOrEqual(((first.timeS - half) * factor) / spread);
         expect(timeS - half).toBeLessThanOrEqual((first.timeS + half) * factor * spread);
       });
-      const found = fitTemperatureLaw(rows).law.activationEnergyKJPerMol;
+      const found = leastSquaresLaw(rows).activationEnergyKJPerMol;
       expect(Math.abs(found - genericTemperatureLaw.activationEnergyKJPerMol)).toBeLessThan(
         1.6449 * genericTemperatureLaw.sdKJPerMol!,
       );
@@ -108,16 +108,27 @@ export function checkTimeTables(): void {
       );
       // Theirs is a line in °C, ours in 1/T: over 10 °C around the table's middle the two agree to 1.5 %.
       const middle = (first.temperatureC + last.temperatureC) / 2;
-      const ours = asCoefficientLaw(fitTemperatureLaw(rows).law, middle - 5, middle + 5).ratio;
+      const ours = asCoefficientLaw(leastSquaresLaw(rows), middle - 5, middle + 5).ratio;
       expect(Math.abs(ours / table.ratioPer10C.fit - 1)).toBeLessThan(0.015);
     });
 
-    it("gives the activation energy of an independent regression (ml-regression-simple-linear)", () => {
+    it("is fitted as an independent regression (ml-regression-simple-linear) and the prior weigh", () => {
+      const x = rows.map((row) => 1 / (R * (row.temperatureC + 273.15)));
       const witness = new SimpleLinearRegression(
-        rows.map((row) => 1 / (row.temperatureC + 273.15)),
+        x,
         rows.map((row) => Math.log(row.timeS)),
       );
-      expect(fitTemperatureLaw(rows).law.activationEnergyKJPerMol).toBeCloseTo(R * witness.slope, 5);
+      const mean = x.reduce((sum, value) => sum + value, 0) / x.length;
+      const { law, residualLogSd } = fitTemperatureLaw(rows);
+      // Rows are known to 2.5 %, or to what they show where that is more: eight rows of the one, these of the other.
+      const shown = ((rows.length - 2) * residualLogSd! ** 2) / 0.025 ** 2;
+      const variance = 0.025 ** 2 * Math.max(1, (8 + shown) / (8 + rows.length - 2));
+      const tells = x.reduce((sum, value) => sum + (value - mean) ** 2, 0) / variance;
+      expect(law.activationEnergyKJPerMol).toBeCloseTo(
+        (60 / 18 ** 2 + tells * witness.slope) / (18 ** -2 + tells),
+        5,
+      );
+      expect(law.sdKJPerMol).toBeCloseTo((18 ** -2 + tells) ** -0.5, 9);
     });
   });
 
