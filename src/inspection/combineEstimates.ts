@@ -15,24 +15,31 @@ export interface CombinedEstimate extends TimeEstimate {
  */
 const BEYOND_CHANCE = 1.96;
 
+/** Farther apart than this, the interval widens to hold the disagreement. */
+const WIDENS = 2;
+
 /**
  * Two independent estimates of one time of development, combined: the computed time and what the image's
  * appearance asks for.
  *
  * @param a - median and 90 % interval, s, as `compensate` or `appearanceEstimate` gives them
  * @param b - the other one; it must not rest on the same observation
- * @returns the mean in ln(time), each weighted by 1/variance, with its 90 % interval, never wider than the
- * narrower of the two; a caution when the two disagree beyond chance
+ * @returns the mean in ln(time), each weighted by 1/variance, with its 90 % interval: not wider than the narrower
+ * of the two, unless they disagree; a caution when they disagree beyond chance
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a time is not above 0 to 1e9 s, or an interval does not hold its median
  *
- * @remarks 1/σ² = 1/σa² + 1/σb². The spread of each is taken as ln(high/low)/3.29. Two that disagree are
- * still combined, but then the interval says nothing: find out which one is wrong.
+ * @remarks 1/σ² = 1/σa² + 1/σb². The spread of each is taken as ln(high/low)/3.29. Two that lie more than two
+ * standard deviations of their difference apart are known less well than they claim: σ is then multiplied by the
+ * root of their reduced chi-square, which is that distance (R. T. Birge, Phys. Rev. 40, 1932, p. 207, from
+ * memory). Find out which one is wrong.
  *
  * @example
  * ```ts
  * const computed = { timeS: 400, lowS: 300, highS: 533.3 };
  * combineEstimates(computed, { timeS: 500, lowS: 375, highS: 666.7 }).timeS // => 447.2
+ * const late = combineEstimates({ timeS: 400, lowS: 340, highS: 470 }, { timeS: 700, lowS: 595, highS: 823 });
+ * late.lowS < 400 && late.highS > 700 // => true
  * ```
  */
 export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEstimate {
@@ -43,9 +50,11 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
   // Two that are both exact have no variance to weigh by: the middle, and any gap at all is beyond chance.
   const shareA = sum > 0 ? varianceB / sum : 0.5;
   const apart = gap === 0 ? 0 : sum > 0 ? gap / Math.sqrt(sum) : Number.MAX_VALUE;
+  // Of two exact ones that differ, half the gap is what is left of the formula.
+  const widened = sum > 0 ? Math.sqrt(shareA * varianceA) * apart : gap / 2;
   const estimate = timeEstimate(
     Math.exp(shareA * meanA + (1 - shareA) * meanB),
-    Math.sqrt(shareA * varianceA),
+    apart > WIDENS ? widened : Math.sqrt(shareA * varianceA),
   );
   const cautions: readonly Caution[] =
     apart > BEYOND_CHANCE

@@ -216,7 +216,22 @@ describe("combineEstimates", () => {
     const apart = combineEstimates(exact, estimate(441, 0));
     expect(apart.timeS).toBeCloseTo(420, 9);
     expect(apart.apart).toBe(Number.MAX_VALUE);
+    // Two exact ones that differ are known to half their distance.
+    expect(logSdOf(apart)).toBeCloseTo(Math.log(441 / 400) / 2, 9);
     expect(apart.cautions[0]!.code).toBe("estimates-disagree");
+  });
+  it("widens two that disagree by the root of their reduced chi-square, Birge 1932", () => {
+    // 400 and 700 s, four standard deviations of their difference apart.
+    const sd = Math.log(700 / 400) / 4 / Math.SQRT2;
+    const both = combineEstimates(estimate(400, sd), estimate(700, sd));
+    expect(both.apart).toBeCloseTo(4, 9);
+    expect(logSdOf(both)).toBeCloseTo((4 * sd) / Math.SQRT2, 9);
+    expect(both.lowS).toBeLessThan(400);
+    expect(both.highS).toBeGreaterThan(700);
+    // Unwidened the interval would hold neither: 478 to 586 s.
+    expect(both.timeS * Math.exp((1.645 * sd) / Math.SQRT2)).toBeLessThan(600);
+    const near = combineEstimates(estimate(400, 0.1), estimate(400 * Math.exp(1.99 * 0.1 * Math.SQRT2), 0.1));
+    expect(logSdOf(near)).toBeCloseTo(0.1 / Math.SQRT2, 9);
   });
   it("refuses what is no estimate", () => {
     const good = estimate(400, 0.1);
