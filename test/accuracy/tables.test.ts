@@ -1,6 +1,6 @@
 /*
  * Room: accuracy. A part of a published table as the law, asked for the rows that were left out: how often
- * the 90 % interval of the law alone holds the printed time. The figures stand in docs/models.md.
+ * the 90 % interval of the law alone holds the printed time.
  */
 import { describe, expect, it } from "vitest";
 import {
@@ -72,11 +72,11 @@ const dilutions = dilutionSeries.map(({ rows }) =>
 
 describe("a part of a published table as the law", () => {
   it("holds the printed temperatures beyond it, and all between its rows", () => {
-    expect(inside(temperatures.flatMap((table) => beyond(table, byTemperature)))).toEqual([238, 276]);
+    expect(inside(temperatures.flatMap((table) => beyond(table, byTemperature)))).toEqual([240, 276]);
     expect(inside(temperatures.flatMap((table) => between(table, byTemperature)))).toEqual([78, 78]);
   });
   it("holds fewer of the dilutions beyond it, since two of the tables follow no power", () => {
-    expect(inside(dilutions.flatMap((table) => beyond(table, byDilution)))).toEqual([21, 30]);
+    expect(inside(dilutions.flatMap((table) => beyond(table, byDilution)))).toEqual([24, 30]);
     expect(inside(dilutions.flatMap((table) => between(table, byDilution)))).toEqual([22, 22]);
   });
 });

@@ -1,8 +1,8 @@
 /*
  * The published tables against which accuracy is measured, in one form: a condition and a time a row, and how
- * the times are rounded.
+ * the times are rounded. None is uncertain, and none is there twice.
  */
-import { fahrenheitToCelsius } from "../../src/index.js";
+import { fahrenheitToCelsius, parseDilution, type DilutionFamily } from "../../src/index.js";
 import { dilutionSeries, pyroPairs, stockAndHalf } from "../reference/dilution.js";
 import type { Provenance } from "../reference/published.js";
 import { autochromeFactors, timeTables } from "../reference/temperature.js";
@@ -23,13 +23,41 @@ export interface Table<At> {
   readonly rows: readonly Row<At>[];
 }
 
+/** A table of dilutions, with the class of its developer. */
+export interface DilutionTable extends Table<string> {
+  readonly family: DilutionFamily;
+}
+
 /**
  * The x-ray table's maximum times are its normal times plus three minutes: a rule of adding, not a
  * temperature law.
  */
 export const ADDED_RULE = "xray-to33b-max";
 
-export const temperatureTables: readonly Table<number>[] = [
+/** The parts of water to one of stock. */
+export function waterOf(dilution: string): number {
+  const { stockParts, waterParts } = parseDilution(dilution);
+  return waterParts / stockParts;
+}
+
+/** Tables without those of uncertain memory and those whose rows all stand in an earlier one. */
+function counted<At, One extends Table<At>>(tables: readonly One[]): readonly One[] {
+  const kept: One[] = [];
+  const key = ({ at, timeS }: Row<At>): string =>
+    `${typeof at === "number" ? at.toFixed(1) : String(at)} ${timeS.toFixed(1)}`;
+  for (const table of tables) {
+    if (table.provenance.endsWith("uncertain")) continue;
+    const rows = table.rows.map(key);
+    const twice = kept.some((other) => {
+      const theirs = other.rows.map(key);
+      return rows.every((row) => theirs.includes(row));
+    });
+    if (!twice) kept.push(table);
+  }
+  return kept;
+}
+
+export const temperatureTables: readonly Table<number>[] = counted<number, Table<number>>([
   ...timeTables
     .filter(({ id }) => id !== ADDED_RULE)
     .map(({ id, about, source, provenance, unit, halfStepMin, rows }) => ({
@@ -65,14 +93,15 @@ export const temperatureTables: readonly Table<number>[] = [
       timeS: factor * 150,
     })),
   },
-];
+]);
 
-export const dilutionTables: readonly Table<string>[] = [
-  ...dilutionSeries.map(({ id, about, source, provenance, rows }) => ({
+export const dilutionTables: readonly DilutionTable[] = counted<string, DilutionTable>([
+  ...dilutionSeries.map(({ id, about, source, provenance, family, rows }) => ({
     id,
     about,
     source,
     provenance,
+    family,
     halfStepS: 15,
     rows: rows.map(({ dilution, minutes }) => ({ at: dilution, timeS: minutes * 60 })),
   })),
@@ -81,6 +110,7 @@ export const dilutionTables: readonly Table<string>[] = [
     about: (pyroPairs[0] as (typeof pyroPairs)[number]).about,
     source: (pyroPairs[0] as (typeof pyroPairs)[number]).source,
     provenance: "read",
+    family: "pyro",
     halfStepS: 30,
     // 2.5, 1.25 and 0.833 grains an ounce: undiluted, once and twice its water.
     rows: [
@@ -89,4 +119,4 @@ export const dilutionTables: readonly Table<string>[] = [
       { at: "1+2", timeS: 1200 },
     ],
   },
-];
+]);

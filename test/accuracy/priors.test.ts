@@ -1,0 +1,66 @@
+/*
+ * The page on priors is what the tables say today, and no prior is narrower than they are. `npm run accuracy`
+ * rewrites docs/decisions/priors.md.
+ */
+import { readFileSync, writeFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { DEPARTURE_LOG_SD, genericDilutionLaw } from "../../src/dilution/genericDilutionLaw.js";
+import { handbookDilution } from "../../src/handbook/dilution.js";
+import { genericAgitationLaw, genericTemperatureLaw } from "../../src/index.js";
+import { GIVEN_LAW_SD_KJ } from "../../src/temperature/law.js";
+import { agitationScales, dilutions, moments, mostLikely, ownSlope, temperatures } from "./priors.js";
+import { priorsPage } from "./priorsPage.js";
+
+const PAGE = "docs/decisions/priors.md";
+
+if ((import.meta as { env?: { MODE?: string } }).env?.MODE === "write") writeFileSync(PAGE, priorsPage());
+
+describe("the page on priors", () => {
+  it("is what the tables say today", () => {
+    expect(readFileSync(PAGE, "utf8")).toBe(priorsPage());
+  });
+});
+
+describe("no prior is narrower than the published tables", () => {
+  it("temperature: the spread holds their root mean square about the mean", () => {
+    const { activationEnergyKJPerMol: mean, sdKJPerMol: sd = 0 } = genericTemperatureLaw;
+    for (const some of [temperatures, temperatures.filter(({ read }) => read)]) {
+      const { mean: found, between } = mostLikely(some, 0, 100);
+      expect(Math.hypot(between, found - mean)).toBeLessThanOrEqual(sd + 0.5);
+      // Sixteen tables know their scatter to a sixth of itself.
+      expect(between).toBeLessThanOrEqual(GIVEN_LAW_SD_KJ * (1 + 1 / 6));
+    }
+    const held = temperatures.filter((one) => Math.abs(ownSlope(one).slope - mean) < 1.6449 * sd);
+    expect(held.length / temperatures.length).toBeGreaterThanOrEqual(0.8);
+  });
+  it("dilution: the exponent's spread holds the scatter, and the departure cannot be told from the best", () => {
+    for (const some of [dilutions, dilutions.filter(({ read }) => read)]) {
+      const found = mostLikely(some, DEPARTURE_LOG_SD, 2);
+      expect(found.between).toBeLessThanOrEqual(genericDilutionLaw.sd!);
+      expect(Math.abs(found.mean - genericDilutionLaw.exponent)).toBeLessThan(genericDilutionLaw.sd!);
+      const best = Math.max(
+        ...[0.15, 0.19, 0.23, 0.27, 0.31].map((walk) => mostLikely(some, walk, 2).logLikelihood),
+      );
+      // Twice the difference is less than the 95 % point of chi-square with one degree of freedom.
+      expect(2 * (best - found.logLikelihood)).toBeLessThan(3.84);
+      // A power without a departure is beyond all doubt not what the tables follow.
+      expect(best - mostLikely(some, 0.05, 2).logLikelihood).toBeGreaterThan(20);
+    }
+  });
+  it("each family lies within its own spread of what its tables say", () => {
+    for (const [family, { exponent, sd }] of Object.entries(handbookDilution)) {
+      const some = dilutions.filter(({ group }) => group === family);
+      if (some.length === 0) continue;
+      const { mean, between } = mostLikely(some, DEPARTURE_LOG_SD, 2);
+      expect(between, family).toBeLessThanOrEqual(sd);
+      // The single remembered table of an ascorbate stock lies lower than the two that were read at four temperatures.
+      expect(Math.abs(mean - exponent), family).toBeLessThan(family === "ascorbate-stock" ? 0.2 : sd);
+    }
+  });
+  it("agitation: mean and spread of the published ratios", () => {
+    const { staleLoss, staleTimeS, sdStaleLoss = 0 } = genericAgitationLaw;
+    const { mean, sd } = moments(agitationScales(staleLoss, staleTimeS).map(({ scale }) => scale));
+    expect(Math.abs(mean - staleLoss)).toBeLessThan(0.05);
+    expect(sdStaleLoss).toBeGreaterThan(sd - 0.02);
+  });
+});
