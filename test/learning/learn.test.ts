@@ -147,7 +147,7 @@ describe("startKnowledge", () => {
       (8.314462618e-3 * Math.log(800 / 340)) / (1 / 288.15 - 1 / 298.15),
       9,
     );
-    expect(parameter(known, "dilution").value).toBeCloseTo(0.79, 2);
+    expect(parameter(known, "dilution").value).toBeCloseTo(0.78, 2);
     expect(parameter(known, "use")).toMatchObject({ value: 0.1, sd: 0.025 });
     expect(parameter(known, "age").value).toBeCloseTo(Math.LN2 / 24, 12);
     expect(parameter(known, "age").sd).toBeCloseTo((0.3 * Math.LN2) / 24, 12);
@@ -189,7 +189,7 @@ describe("startKnowledge", () => {
     const plain = startKnowledge(baseline, {
       laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 50 } },
     });
-    expect(parameter(plain, "temperature")).toMatchObject({ value: 50, priorSd: 12 });
+    expect(parameter(plain, "temperature")).toMatchObject({ value: 50, priorSd: 14 });
   });
 });
 
@@ -488,17 +488,17 @@ describe("advice", () => {
   it("names a number that the runs carry far from what is known, and a bath that nobody develops in", () => {
     const eight = [490, 500, 505, 510, 515, 520, 525, 535].map((timeS) => good(timeS));
     const known = learn(start, [...eight, good(4080, 12)]);
-    expect(known.advice).toEqual([
-      {
-        code: "far-from-known",
-        severity: "warn",
-        message: "The runs carry temperature far from what is known. Check the notes.",
-        path: "/parameters/1",
-        limit: 3,
-        actual: (known.parameters[1]!.value - 60) / 21.5,
-      },
-    ]);
-    expect(known.advice[0]!.actual).toBeGreaterThan(3);
+    // Eight times the time at 12 °C is also doubted as a run.
+    const far = known.advice.find(({ code }) => code === "far-from-known")!;
+    expect(far).toEqual({
+      code: "far-from-known",
+      severity: "warn",
+      message: "The runs carry temperature far from what is known. Check the notes.",
+      path: "/parameters/1",
+      limit: 3,
+      actual: (known.parameters[1]!.value - 60) / 18,
+    });
+    expect(far.actual).toBeGreaterThan(3);
     expect(codes(learn(start, [...eight, good(1020, 12)]))).toEqual([]);
     // Noted in °F and read as °C.
     const hot = learn(start, [good(510), good(510, 68)]);
@@ -536,7 +536,7 @@ describe("advice", () => {
       good(500, 20, { outcome: { kind: "good", logSd: 0.01 } }),
       good(12, 20, { agitation: "continuous", outcome: { kind: "good", logSd: 0.01 } }),
     ]);
-    expect(weak.agitation).toMatchObject({ staleLoss: 10, shape: 0.73 });
+    expect(weak.agitation).toMatchObject({ staleLoss: 10, shape: 0.75 });
     expect(Number.isFinite(predict(weak, { agitation: { everyS: 120 } }).highS)).toBe(true);
     const huge = learn(startKnowledge({ timeS: 9e5, temperatureC: 20 }, { noise: "stated" }), [
       good(1e6),

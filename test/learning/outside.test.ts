@@ -176,7 +176,11 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
     const logTime = Math.log(510) + q.reduce((sum, each, j) => sum + each * (priors[j]! + shift[j]!), 0);
     expect(answer.timeS).toBeCloseTo(Math.exp(logTime), 6);
     const variance = Matrix.rowVector(q).mmul(covariance).mmul(Matrix.columnVector(q)).get(0, 0);
-    expect(Math.log(answer.highS / answer.timeS) / 1.6448536269514722).toBeCloseTo(Math.sqrt(variance), 9);
+    // Beside it the departure from a power, over ln 2 of concentration.
+    expect(Math.log(answer.highS / answer.timeS) / 1.6448536269514722).toBeCloseTo(
+      Math.sqrt(variance + 0.19 ** 2 * Math.log(2)),
+      9,
+    );
   });
 });
 
@@ -244,11 +248,11 @@ describe("published tables as if their rows were runs", () => {
     expect(width).toBeLessThanOrEqual(0.6);
   });
 
-  it("but only 30 % of dilution: those series follow no power to 4 %, as the handbook's own n show (0.37 and then 0.62 in one)", () => {
+  it("but only 71 % of dilution: the prediction knows of a departure from a power, the learning does not yet", () => {
     const { all, share } = choices(byDilution, 0.04);
     expect(all).toBe(45);
-    expect(share).toBeLessThan(0.4);
-    // Judged by eye they are covered less often than the tables of temperature, too.
-    expect(choices(byDilution).share).toBeLessThan(0.75);
+    expect(share).toBeGreaterThan(0.7);
+    expect(share).toBeLessThan(0.8);
+    expect(choices(byDilution).share).toBeGreaterThan(0.85);
   });
 });
