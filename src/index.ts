@@ -217,24 +217,36 @@ export {
 export type {
   BathSetting,
   Cue,
+  CueAction,
+  CueData,
   FixSetting,
   Handling,
-  Material,
+  PlanMoment,
   ProcessBaths,
   ProcessInput,
+  ProcessMaterial,
+  ProcessMaterialFacts,
+  ProcessMaterialName,
   ProcessPlan,
-  Step,
+  ProcessStep,
   StepName,
   StopSetting,
   WashSetting,
 } from "./process/types.js";
-export type { FixerKind, Vessel, WashMethod } from "./handbook/process.js";
+export type { FixerKind, Movement, PaperBase, Vessel, WashMethod } from "./handbook/process.js";
 export { planProcess } from "./process/planProcess.js";
+export { planAt } from "./process/planAt.js";
 export { replaceDevelopment, type DevelopmentLeft } from "./process/replaceDevelopment.js";
-export { testStripTimes, type TestStripOptions } from "./process/testStripTimes.js";
+export {
+  testStripTimes,
+  type TestStrip,
+  type TestStripOptions,
+  type TestStripReason,
+} from "./process/testStripTimes.js";
 export { fixingTime, type FixingQuestion } from "./process/fixingTime.js";
 export { clearingTimeAt, type ClearingQuestion } from "./process/clearingTimeAt.js";
 export { bathCautions, type BathQuestion } from "./process/bathCautions.js";
+export type { CautionFacts, CuePlace, PlanTexts, ProcessCautionCode } from "./process/text.js";
 export { describePlan } from "./text/describePlan.js";
 
 // recipe: a written recipe, checked

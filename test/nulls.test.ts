@@ -93,7 +93,7 @@ describe("null in place of a number that may be left out is refused by name", ()
     ["nextTest: candidates[0].outcomeLogSd", () => kinetics.nextTest(start, [{ outcomeLogSd: nothing }], {})],
     [
       "planProcess: input.drainS",
-      () => kinetics.planProcess({ vessel: "dish", ...known, volumeMl: 300, baths: {}, drainS: nothing }),
+      () => kinetics.planProcess({ vessel: "tray", ...known, volumeMl: 300, baths: {}, drainS: nothing }),
     ],
     ["fixingTime: times", () => kinetics.fixingTime({ clearingS: 60, times: nothing })],
     [

@@ -1,5 +1,5 @@
 /*
- * Room: handbook. Agitation habits, stop, fix and wash times, and the greatest step between baths: published
+ * Module: handbook. Agitation habits, stop, fix and wash times, and the greatest step between baths: published
  * figures with their sources. Typed data only.
  */
 import { ROLL_CM2 } from "./roll.js";
@@ -12,61 +12,66 @@ const ILFORD = `Ilford/Harman, film technical sheets ${MEMORY}`;
 const KODAK = `Eastman Kodak, film data sheets ${MEMORY}`;
 const CAPACITY = "Brodie-Tyrrell, Fixer Capacity, analogue FAQ";
 
-/** What the material lies in. */
-export type Vessel = "tank" | "tray" | "drum" | "dish";
+/** What the material lies in. A dish is a tray. */
+export type Vessel = "tank" | "tray" | "drum";
+
+/** How the bath is moved: a tank is inverted or turned, a drum turned, a tray rocked, sheets in it shuffled. */
+export type Movement = "invert" | "turn" | "rock" | "shuffle";
 
 /** How one works with a vessel. */
 export interface VesselHabit {
-  /** time for pouring out or lifting and draining, s */
-  readonly drainS: number;
+  /** the movements that suit it, the usual one first */
+  readonly movements: readonly [Movement, ...Movement[]];
   /** agitation without pause at the start, s */
   readonly initialS: number;
   /** one agitation, s */
   readonly burstS: number;
   /** seconds from one agitation to the next; 0 is without pause */
   readonly everyS: number;
-  /** what one agitation is, as an instruction */
-  readonly move: string;
   readonly sources: readonly string[];
 }
 
 /** Habits by vessel. */
-export const handbookVessels: Readonly<Record<Vessel, VesselHabit>> = {
+export const handbookHabits: Readonly<Record<Vessel, VesselHabit>> = {
   tank: {
-    drainS: 10,
+    movements: ["invert", "turn"],
     initialS: 30,
     burstS: 5,
     everyS: 60,
-    move: "invert the tank",
-    sources: [
-      `${NAVY}, p. 10-16 (30 s, then 5 s each minute)`,
-      "US Army, correspondence subcourse SS0514, sec. 11 (10 s to drain)",
-    ],
+    sources: [`${NAVY}, p. 10-16 (30 s, then 5 s each minute)`],
   },
   tray: {
-    drainS: 10,
+    movements: ["shuffle", "rock"],
     initialS: 30,
     burstS: 5,
     everyS: 0,
-    move: "shuffle the sheets",
-    sources: [`${NAVY}, p. 10-16 (without pause)`, "drain as in a tank: common practice"],
+    sources: [`${NAVY}, p. 10-16 (without pause)`],
   },
-  drum: {
-    drainS: 10,
-    initialS: 30,
-    burstS: 5,
-    everyS: 0,
-    move: "turn the drum",
-    sources: ["common practice"],
-  },
-  dish: {
-    drainS: 5,
-    initialS: 30,
-    burstS: 5,
-    everyS: 0,
-    move: "rock the dish, each side in turn",
-    sources: ["common practice"],
-  },
+  drum: { movements: ["turn"], initialS: 30, burstS: 5, everyS: 0, sources: ["common practice"] },
+};
+
+/** Time for pouring out, or for lifting out and draining, s. */
+export const handbookDrain: Readonly<
+  Record<Movement, { readonly drainS: number; readonly sources: readonly string[] }>
+> = {
+  invert: { drainS: 10, sources: ["US Army, correspondence subcourse SS0514, sec. 11 (10 s to drain)"] },
+  turn: { drainS: 10, sources: ["drain as from a tank that is inverted: common practice"] },
+  shuffle: { drainS: 10, sources: ["drain as from a tank: common practice"] },
+  rock: { drainS: 5, sources: ["lift one plate or sheet, 5 s to drain: common practice"] },
+};
+
+/**
+ * Agitation of a bath that is only to be kept moving: without pause at the start, then a short one at each
+ * interval.
+ */
+export const KEEP_MOVING: {
+  readonly initialS: number;
+  readonly everyS: number;
+  readonly sources: readonly string[];
+} = {
+  initialS: 15,
+  everyS: 60,
+  sources: [`${ARMY}, p. 24 (15 s at the start of fixing)`, "then once a minute: common practice"],
 };
 
 /** Length of a bath in seconds, where the recipe does not say. */
@@ -105,18 +110,20 @@ export const handbookFixers: Readonly<
   // A fresh rapid bath clears within a minute; twenty rolls of 80 square inches in a litre, at most ten
   // minutes.
   rapid: { clearingS: 60, capacityCm2PerL: 20 * ROLL_CM2, ceilingS: 600, sources: [CAPACITY] },
+  // The safe side of few figures. Film clears sooner than plates, by half perhaps (from memory). The one
+  // printed capacity is for acid fixing baths of unnamed salt: half of it is taken.
   plain: {
     clearingS: 600,
-    capacityCm2PerL: 20 * ROLL_CM2,
+    capacityCm2PerL: 10 * ROLL_CM2,
     sources: [
       "B. E. Jones (inferred), Cyclopedia of Photography, 1911 (plates: 10 min, and 10 more)",
-      "S. Anchell, The Darkroom Cookbook, 3rd ed., 2008, p. 108 (20 rolls in a litre)",
+      "half of S. Anchell, The Darkroom Cookbook, 3rd ed., 2008, p. 108 (20 rolls in a litre of acid fixing bath)",
     ],
   },
 };
 
 /** How much of a fixer's capacity is left for iodide-rich, tabular films: the careful end of 0.5 to 0.7. */
-export const MODERN_CAPACITY: { readonly share: number; readonly source: string } = {
+export const IODIDE_RICH_CAPACITY: { readonly share: number; readonly source: string } = {
   share: 0.5,
   source: CAPACITY,
 };
@@ -129,13 +136,13 @@ export const SPENT_RATIO: { readonly ratio: number; readonly source: string } = 
 
 /** Fixing time in clearing times: the sources split. */
 export const handbookFixTimes: Readonly<
-  Record<"conventional" | "modern", { readonly times: number; readonly sources: readonly string[] }>
+  Record<"conventional" | "iodideRich", { readonly times: number; readonly sources: readonly string[] }>
 > = {
   conventional: {
     times: 2,
     sources: [`${NAVY}, p. 10-7`, "B. E. Jones (inferred), Cyclopedia of Photography, 1911"],
   },
-  modern: {
+  iodideRich: {
     times: 3,
     sources: [
       "K. Guttikar, Black and white film fixer times",
@@ -144,11 +151,30 @@ export const handbookFixTimes: Readonly<
   },
 };
 
-/** Fixing below 20 °C takes twice the time for each 10 °C (18 °F) that the bath is colder. */
-export const COLD_FIX: { readonly belowC: number; readonly doublingC: number; readonly source: string } = {
+/**
+ * Clearing time and temperature. Colder: `slower` times as long for each 10 °C, below 20 °C. Warmer: shorter
+ * by no more than `quicker` for each 10 °C, and up to 20 °C only.
+ *
+ * Two sources disagree. One manual prints twice the time for each 18 °F. L. P. Clerc prints the order: cold
+ * slows fixing more than development. So `slower` is not below the steepest development coefficient of this
+ * handbook, 2 over 7 °C or 2.69 over 10 °C (H. E. Ives, Airplane Photography, 1920). Both choices err toward
+ * the longer time.
+ */
+export const COLD_FIX: {
+  readonly belowC: number;
+  readonly intervalC: number;
+  readonly slower: number;
+  readonly quicker: number;
+  readonly sources: readonly string[];
+} = {
   belowC: 20,
-  doublingC: 10,
-  source: `${TM}, sec. 33 c`,
+  intervalC: 10,
+  slower: 2.7,
+  quicker: 2,
+  sources: [
+    "L. P. Clerc, Photography: Theory and Practice, c. 1937, sec. 392, after C. E. K. Mees, 1921 (order only)",
+    `${TM}, sec. 33 c (twice the time for 18 °F)`,
+  ],
 };
 
 /** Washing takes twice the time at 10 °C (50 °F) and four times at 1.7 °C (35 °F). */
@@ -157,6 +183,9 @@ export const COLD_WASH: { readonly belowC: number; readonly doublingC: number; r
   doublingC: 75 / 9,
   source: `${TM}, sec. 33 d (prints)`,
 };
+
+/** What a paper is coated on. */
+export type PaperBase = "fibre" | "resin-coated";
 
 /** How the wash is done. */
 export type WashMethod = "running" | "soak" | "changes";
@@ -182,7 +211,7 @@ export const WASH_CHANGES: {
   pourS: 20,
 };
 
-/** Washes at 20 °C. */
+/** Washes of film and plates at 20 °C, after a rapid fixing bath. */
 export const handbookWash: Readonly<Record<WashMethod, HandbookWash>> = {
   running: {
     durationS: 1800,
@@ -205,6 +234,26 @@ export const handbookWash: Readonly<Record<WashMethod, HandbookWash>> = {
       `${ILFORD} (5, 10 and 20 inversions)`,
       "seconds for an inversion and for pouring: common practice",
     ],
+  },
+};
+
+/** Sodium thiosulphate leaves gelatin more slowly: how many times as long a wash of film or plates takes. */
+export const PLAIN_WASH: { readonly times: number; readonly sources: readonly string[] } = {
+  times: 2,
+  sources: ["an hour after plain hypo: common practice with plates (from memory)"],
+};
+
+/** Washes of paper at 20 °C, after either fixing bath: fibre holds the fixer, a resin coat keeps it out. */
+export const handbookPaperWash: Readonly<Record<PaperBase, HandbookWash>> = {
+  "fibre": {
+    durationS: 3600,
+    afterAidS: 1200,
+    sources: [`an hour, 20 min after a clearing aid: makers' paper sheets ${MEMORY}`],
+  },
+  "resin-coated": {
+    durationS: 240,
+    afterAidS: 240,
+    sources: [`2 to 4 min: makers' paper sheets ${MEMORY}`],
   },
 };
 

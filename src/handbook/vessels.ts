@@ -1,5 +1,5 @@
 /*
- * Room: handbook. How fast the bath in a usual vessel drifts toward its surroundings. These are estimates
+ * Module: handbook. How fast the bath in a usual vessel drifts toward its surroundings. These are estimates
  * worked from heat transfer, not measurements: fit your own with a thermometer and a clock.
  */
 

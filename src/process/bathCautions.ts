@@ -1,36 +1,29 @@
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { pointerTo, unreadFields } from "../core/pointer.js";
-import { handbookFixers, handbookStep, MODERN_CAPACITY, SPENT_RATIO } from "../handbook/process.js";
-import { checkMaterial, temperatureCautions } from "../temperature/temperatureCautions.js";
-import {
-  bathContext,
-  bathDrafts,
-  bathTemperatureC,
-  checkedBaths,
-  coldWashFactor,
-  fixing,
-  type BathContext,
-} from "./bathSteps.js";
-import type { FixSetting, ProcessBaths } from "./types.js";
+import { handbookStep } from "../handbook/process.js";
+import { temperatureCautions } from "../temperature/temperatureCautions.js";
+import { bathTemperatureC, checkedBaths, STEP_OF } from "./baths.js";
+import { bathDrafts } from "./bathSteps.js";
+import { caution } from "./caution.js";
+import { bathContext, blisters, stopKind, type BathContext } from "./context.js";
+import { fixCautions } from "./fixCautions.js";
+import type { Handling, ProcessBaths, ProcessMaterialFacts } from "./types.js";
+import { coldWashFactor } from "./wash.js";
 
 /** What {@link bathCautions} judges. */
-export interface BathQuestion {
+export interface BathQuestion extends ProcessMaterialFacts {
   /** °C of the developer, 0 to 100 */
   readonly temperatureC: number;
   /** stop, fix, wash and wetting agent when left out */
   readonly baths?: ProcessBaths | undefined;
-  /** volume of the fixing bath, ml, and area of the material, cm²: for its capacity */
+  /** volume of the fixing bath, ml, above 0 to 1e6: with `areaCm2` for its capacity */
   readonly volumeMl?: number | undefined;
-  readonly areaCm2?: number | undefined;
-  readonly modernFilm?: boolean | undefined;
-  /** `"soft"`: a plate or an unhardened film */
-  readonly emulsion?: "soft" | "hardened" | undefined;
   /** greatest step between two baths, °C, above 0 to 20 */
   readonly maxStepC?: number | undefined;
 }
 
-const ORDER = ["preSoak", "stop", "fix", "clearingAid", "wash", "wettingAgent"] as const;
+const ORDER = Object.keys(STEP_OF) as readonly (keyof ProcessBaths)[];
 
 const COMMON = ["durationS", "temperatureC", "dilution"];
 const FIELDS: Readonly<Record<keyof ProcessBaths, readonly string[]>> = {
@@ -54,9 +47,12 @@ const FIELDS: Readonly<Record<keyof ProcessBaths, readonly string[]>> = {
 /** Temperature cautions that matter in every bath, not only in the developer. */
 const IN_EVERY_BATH = ["soft-emulsion-warm", "temperature-limit", "maybe-fahrenheit"];
 
+/** The vessel is nothing to what is judged here. */
+const ANY_HANDLING: Handling = { vessel: "tank", movement: "invert", agitation: "stand", drainS: 10 };
+
 /**
  * Cautions about the baths around the developer: steps of temperature, the fixing bath's clearing time and
- * capacity, what is missing.
+ * capacity, acid where it does harm, what is missing.
  *
  * @param question - the developer's temperature, the baths, and what is known of the material
  * @returns the cautions, gravest first, with JSON Pointer paths below `/baths`
@@ -67,73 +63,57 @@ const IN_EVERY_BATH = ["soft-emulsion-warm", "temperature-limit", "maybe-fahrenh
  * (Ilford/Harman, from memory). A sudden step on swollen gelatin reticulates it: Transactions of the SMPE 18,
  * 1924, p. 46; steps of about 10 °C (from memory). A fixing bath is spent at twice its fresh clearing time:
  * US Navy, NAVEDTRA 14209, p. 10-7. A rapid bath serves 20 rolls of 80 square inches in a litre, half of that
- * with iodide-rich films, and ten minutes at most (Brodie-Tyrrell, Fixer Capacity).
+ * with iodide-rich films, and ten minutes at most (Brodie-Tyrrell, Fixer Capacity); plain hypo is taken as
+ * half of that, the safe side. Acid after carbonate makes gas in the gelatin, acid in plain hypo sulphur and
+ * sulphur dioxide (both common knowledge, from memory).
  *
  * @example
  * ```ts
- * bathCautions({ temperatureC: 20, baths: { fix: { temperatureC: 14, clearingS: 40, times: 3 }, wash: {} } })[0].code // => "temperature-step"
+ * const baths = { fix: { temperatureC: 14, clearingS: 40, times: 3 }, wash: {} };
+ * bathCautions({ temperatureC: 20, baths })[0].code // => "temperature-step"
  * ```
  */
 export function bathCautions(question: BathQuestion): readonly Caution[] {
-  plainObject("bathCautions/question", question);
-  checkMaterial("bathCautions/question", { emulsion: question.emulsion });
-  return bathsJudged("bathCautions", question);
+  const where = "bathCautions/question";
+  plainObject(where, question);
+  const temperatureC = inRange(`${where}/temperatureC`, question.temperatureC, 0, 100, "temperatureC");
+  const context = bathContext(where, temperatureC, question, ANY_HANDLING);
+  const baths = checkedBaths(`${where}/baths`, question.baths);
+  bathDrafts(context, baths);
+  return bathsJudged(where, context, baths, question);
 }
 
-/** The same of an object; `where` is the function that was called and the start of a field. */
-export function bathsJudged(where: string, question: BathQuestion): readonly Caution[] {
-  const temperatureC = inRange(`${where}/temperatureC`, question.temperatureC, 0, 100, "temperatureC");
-  const baths = checkedBaths(`${where}/baths`, question.baths);
-  const context = bathContext(where, temperatureC, question.modernFilm);
-  const { areaCm2, volumeMl, maxStepC } = question;
+/** The same of checked baths; `where` is the function that was called and its argument. */
+export function bathsJudged(
+  where: string,
+  context: BathContext,
+  baths: ProcessBaths,
+  { areaCm2, volumeMl, maxStepC }: Pick<BathQuestion, "areaCm2" | "volumeMl" | "maxStepC">,
+): readonly Caution[] {
   const area = areaCm2 === undefined ? 0 : positive(`${where}/areaCm2`, areaCm2, 1e6, "areaCm2");
   const now =
     volumeMl === undefined ? 0 : (1000 * area) / positive(`${where}/volumeMl`, volumeMl, 1e6, "volumeMl");
   const stated =
-    maxStepC === undefined ? undefined : positive(`${where}/maxStepC`, maxStepC, 20, "temperatureC");
-  bathDrafts(context, baths);
-  const cautions: Caution[] = [...stepCautions(context, baths, question, stated)];
+    maxStepC === undefined
+      ? undefined
+      : positive(`${where}/maxStepC`, maxStepC, 20, "temperatureDifferenceC");
+  const cautions: Caution[] = [...stepCautions(context, baths, stated), ...stopCautions(context, baths)];
   for (const [name, setting] of Object.entries(baths) as [keyof ProcessBaths, object | undefined][])
     if (setting !== undefined)
       cautions.push(...unreadFields(pointerTo("/baths", name), setting, FIELDS[name]));
-  const { fix, wash } = baths;
-  if (fix === undefined)
-    cautions.push({
-      code: "no-fix",
-      severity: "warn",
-      message: "No fixing bath: the image will not last in light.",
-      path: "/baths",
-    });
+  const { fix } = baths;
+  if (fix === undefined) cautions.push(caution("no-fix", "warn", { path: "/baths" }));
   else cautions.push(...fixCautions(context, fix, now));
-  if (wash === undefined)
-    cautions.push({
-      code: "no-wash",
-      severity: "warn",
-      message: "No wash: fixer left in the gelatin stains and fades.",
-      path: "/baths",
-    });
-  else {
-    const slow = coldWashFactor(bathTemperatureC(context, "wash", wash));
-    // What rounds to the usual time is not worth a line.
-    if (slow >= 1.05 && wash.durationS === undefined)
-      cautions.push({
-        code: "cold-wash",
-        severity: "note",
-        message: `Cold water washes slowly: ${slow.toFixed(1)} times the usual time is planned.`,
-        path: "/baths/wash",
-        actual: slow,
-      });
-  }
-  return gravestFirst(cautions);
+  return gravestFirst([...cautions, ...washCautions(context, baths)]);
 }
 
 function stepCautions(
   context: BathContext,
   baths: ProcessBaths,
-  { emulsion }: BathQuestion,
   stated: number | undefined,
 ): readonly Caution[] {
   const cautions: Caution[] = [];
+  const emulsion = context.soft ? "soft" : undefined;
   let beforeC = context.temperatureC;
   for (const name of ORDER) {
     const setting = baths[name];
@@ -142,17 +122,14 @@ function stepCautions(
     const path = `/baths/${name}/temperatureC`;
     const limit = stated ?? handbookStep[name === "wash" ? "wash" : "bath"].stepC;
     const actual = Math.abs(nowC - beforeC);
-    // A hair of rounding is no step: 20 − 17.2 is 2.8000000000000007. Nor does it make ten degrees less: 18.4
-    // − 8.4 is 9.999999999999998.
-    if (actual > limit + 1e-9)
-      cautions.push({
-        code: "temperature-step",
-        severity: actual >= handbookStep.reticulation.stepC - 1e-9 ? "stop" : "warn",
-        message: `A step of ${actual.toFixed(1)} °C to this bath can reticulate the gelatin: bring it within ${limit.toFixed(1)} °C.`,
-        path,
-        limit,
-        actual,
-      });
+    if (isPast(actual, limit)) {
+      const grave = !isPast(handbookStep.reticulation.stepC, actual);
+      const quantity = "temperatureDifferenceC";
+      const data = { bath: STEP_OF[name] };
+      cautions.push(
+        caution("temperature-step", grave ? "stop" : "warn", { path, quantity, limit, actual, data }),
+      );
+    }
     for (const one of temperatureCautions(nowC, { emulsion, path }))
       if (setting.temperatureC !== undefined && IN_EVERY_BATH.includes(one.code)) cautions.push(one);
     // The developer lies between the pre-soak and the rest.
@@ -161,73 +138,26 @@ function stepCautions(
   return cautions;
 }
 
-/** `now` is the area of today's material, cm² per litre of the bath. */
-function fixCautions(context: BathContext, fix: FixSetting, now: number): readonly Caution[] {
-  const where = `${context.where}/fix`;
-  const { clearingS, freshS, times, durationS } = fixing(context, fix);
-  const { kind = "rapid", usedCm2PerL = 0, capacityCm2PerL: own } = fix;
-  const { ceilingS, capacityCm2PerL } = handbookFixers[kind];
+/** An acid stop that was asked for where it does harm. */
+function stopCautions(context: BathContext, baths: ProcessBaths): readonly Caution[] {
+  if (baths.stop === undefined || stopKind(context, baths) !== "acid") return [];
+  const path = "/baths/stop/kind";
   const cautions: Caution[] = [];
-  const add = (
-    code: string,
-    severity: Caution["severity"],
-    field: string,
-    message: string,
-    figures: { limit?: number; actual?: number } = {},
-  ): void => {
-    cautions.push({ code, severity, message, path: `/baths/fix${field}`, ...figures });
-  };
-  if (fix.durationS === undefined) {
-    if (fix.clearingS === undefined)
-      add(
-        "clearing-assumed",
-        "note",
-        "",
-        `Clearing time taken as ${clearingS.toFixed(0)} s: measure it with a scrap of the material.`,
-      );
-    if (fix.times === undefined)
-      add(
-        "fixing-split",
-        "note",
-        "",
-        `Sources split between two clearing times and three for modern films: ${times} taken.`,
-      );
-  }
-  const least = Math.max(2, times);
-  const leastS = least * clearingS;
-  if (isPast(leastS, durationS)) {
-    const field = fix.durationS === undefined ? "/times" : "/durationS";
-    add("short-fix", "warn", field, `Shorter than ${least} clearing times.`, {
-      limit: leastS,
-      actual: durationS,
-    });
-  }
-  if (ceilingS !== undefined && durationS > ceilingS)
-    add(
-      "long-fix",
-      "warn",
-      "",
-      "Over ten minutes a rapid fixing bath bleaches fine detail: use a fresh or warmer bath.",
-      { limit: ceilingS, actual: durationS },
-    );
-  // Both at this bath's temperature.
-  const spentS = SPENT_RATIO.ratio * freshS;
-  if (spentS > 0 && fix.clearingS !== undefined && clearingS >= spentS)
-    add("fixer-spent", "stop", "/clearingS", "The bath clears twice as slowly as fresh: it is spent.", {
-      limit: spentS,
-      actual: clearingS,
-    });
-  const used = inRange(`${where}/usedCm2PerL`, usedCm2PerL, 0, 1e6, "cm2PerL");
-  const share = context.modernFilm ? MODERN_CAPACITY.share : 1;
-  const limit =
-    own === undefined ? capacityCm2PerL * share : positive(`${where}/capacityCm2PerL`, own, 1e6, "cm2PerL");
-  if (isPast(used + now, limit))
-    add(
-      "fixer-past-capacity",
-      isPast(used, limit) ? "stop" : "warn",
-      "/usedCm2PerL",
-      "The fixing bath is past its capacity with this material: mix fresh.",
-      { limit, actual: used + now },
+  if (blisters(context)) cautions.push(caution("acid-stop-blisters", "warn", { path }));
+  if (baths.fix?.kind === "plain") cautions.push(caution("acid-into-hypo", "warn", { path }));
+  return cautions;
+}
+
+function washCautions(context: BathContext, { wash, fix }: ProcessBaths): readonly Caution[] {
+  if (wash === undefined) return [caution("no-wash", "warn", { path: "/baths" })];
+  const cautions: Caution[] = [];
+  if (wash.method === "changes" && (fix?.kind === "plain" || context.material !== "film"))
+    cautions.push(caution("wash-unproven", "warn", { path: "/baths/wash/method" }));
+  const slow = coldWashFactor(bathTemperatureC(context, "wash", wash));
+  // What rounds to the usual time is not worth a line.
+  if (slow >= 1.05 && wash.durationS === undefined)
+    cautions.push(
+      caution("cold-wash", "note", { path: "/baths/wash", quantity: "ratio", limit: 1, actual: slow }),
     );
   return cautions;
 }

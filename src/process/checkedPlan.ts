@@ -1,13 +1,32 @@
 /*
- * Room: process. A plan that comes back in, from a program's own store perhaps, is checked like any other
+ * Module: process. A plan that comes back in, from a program's own store perhaps, is checked like any other
  * input.
  */
-import { arrayOf, inRange, plainObject, wrongKind } from "../core/guards.js";
-import type { ProcessPlan } from "./types.js";
+import { arrayOf, inRange, knownEntry, plainObject, wrongKind } from "../core/guards.js";
+import { planTexts } from "./text.js";
+import type { CueAction, ProcessPlan } from "./types.js";
 
 const LONGEST_S = 1e7;
 /** The water of many washes in a bath of the largest size. */
 const LARGEST_ML = 1e9;
+
+const ACTIONS: Readonly<Record<CueAction, true>> = {
+  "pour-in": true,
+  "tap": true,
+  "agitate": true,
+  "stand": true,
+  "pour-out": true,
+  "rinse": true,
+  "check-clear": true,
+  "fill": true,
+  "run-water": true,
+  "change-water": true,
+  "hang-up": true,
+  "light-off": true,
+  "light-on": true,
+  "top-up": true,
+  "temper": true,
+};
 
 /** Checks what a plan is read for; `where` is the function and the field. */
 export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
@@ -17,38 +36,55 @@ export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
     checkedStep(`${where}/steps/${i}`, step);
   });
   arrayOf(`${where}/materials`, plan.materials, 0).forEach((material, i) => {
-    const at = `${where}/materials/${i}`;
-    const { name, volumeMl, stockMl = 0, waterMl = 0, stocksMl = [] } = plainObject(at, material);
-    text(`${at}/name`, name);
-    for (const [field, value] of Object.entries({ volumeMl, stockMl, waterMl }))
-      inRange(`${at}/${field}`, value, 0, LARGEST_ML, "volumeMl");
-    arrayOf(`${at}/stocksMl`, stocksMl, 0).forEach((value, k) =>
-      inRange(`${at}/stocksMl/${k}`, value, 0, LARGEST_ML, "volumeMl"),
-    );
+    checkedMaterial(`${where}/materials/${i}`, material);
   });
-  arrayOf(`${where}/cautions`, plan.cautions, 0).forEach((caution, i) => {
-    const { severity, message } = plainObject(`${where}/cautions/${i}`, caution);
-    for (const [field, value] of Object.entries({ severity, message }))
-      text(`${where}/cautions/${i}/${field}`, value);
-  });
+  for (const field of ["cautions", "benchNotes"] as const)
+    arrayOf(`${where}/${field}`, plan[field], 0).forEach((caution, i) => {
+      const at = `${where}/${field}/${i}`;
+      const { severity, message } = plainObject(at, caution);
+      knownEntry(`${at}/severity`, planTexts.severities, severity);
+      text(`${at}/message`, message);
+    });
+  if (typeof plan.timeRefused !== "boolean")
+    wrongKind(`${where}/timeRefused`, "true or false", plan.timeRefused);
   plainObject(`${where}/handling`, plan.handling);
   return plan;
 }
 
+function checkedMaterial(at: string, material: unknown): void {
+  const {
+    name,
+    volumeMl = 0,
+    dilution = "",
+    stockMl = 0,
+    waterMl = 0,
+    stocksMl = [],
+  } = plainObject(at, material);
+  knownEntry(`${at}/name`, planTexts.materials, name);
+  text(`${at}/dilution`, dilution);
+  for (const [field, value] of Object.entries({ volumeMl, stockMl, waterMl }))
+    inRange(`${at}/${field}`, value, 0, LARGEST_ML, "volumeMl");
+  arrayOf(`${at}/stocksMl`, stocksMl, 0).forEach((value, k) =>
+    inRange(`${at}/stocksMl/${k}`, value, 0, LARGEST_ML, "volumeMl"),
+  );
+}
+
 function checkedStep(at: string, step: unknown): void {
-  const { name, startS, durationS, temperatureC, cues, sources } = plainObject(at, step);
-  text(`${at}/name`, name);
-  inRange(`${at}/startS`, startS, 0, LONGEST_S, "timeS");
-  inRange(`${at}/durationS`, durationS, 0, LONGEST_S, "timeS");
+  const { name, startS, endS, durationS, temperatureC, cues, sources } = plainObject(at, step);
+  knownEntry(`${at}/name`, planTexts.steps, name);
+  for (const [field, value] of Object.entries({ startS, endS, durationS }))
+    inRange(`${at}/${field}`, value, 0, LONGEST_S, "timeS");
   inRange(`${at}/temperatureC`, temperatureC, 0, 100, "temperatureC");
   arrayOf(`${at}/sources`, sources, 0);
   arrayOf(`${at}/cues`, cues, 0).forEach((cue, i) => {
-    const { atS, text: said } = plainObject(`${at}/cues/${i}`, cue);
+    const { atS, durationS: lengthS = 0, do: action, text: said } = plainObject(`${at}/cues/${i}`, cue);
     inRange(`${at}/cues/${i}/atS`, atS, 0, LONGEST_S, "timeS");
+    inRange(`${at}/cues/${i}/durationS`, lengthS, 0, LONGEST_S, "timeS");
+    knownEntry(`${at}/cues/${i}/do`, ACTIONS, action);
     text(`${at}/cues/${i}/text`, said);
   });
 }
 
 function text(where: string, value: unknown): void {
-  if (typeof value !== "string") wrongKind(where, "text", value);
+  if (typeof value !== "string") wrongKind(where, "text", value, { types: ["text"] });
 }

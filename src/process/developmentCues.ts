@@ -1,11 +1,13 @@
 /*
- * Room: process. What is done, and when, while the material is in the developer.
+ * Module: process. What is done, and when, while the material is in the developer.
  */
 import { agitationInterval } from "../agitation/agitation.js";
 import type { Caution } from "../core/caution.js";
 import { wrongValue } from "../core/guards.js";
-import { handbookVessels } from "../handbook/process.js";
-import type { Cue, Handling } from "./types.js";
+import { handbookHabits, KEEP_MOVING } from "../handbook/process.js";
+import { caution } from "./caution.js";
+import type { CueDraft } from "./layOut.js";
+import type { Handling } from "./types.js";
 
 /**
  * From this interval on the first agitation is the long one; makers who agitate more often begin with a short
@@ -13,7 +15,7 @@ import type { Cue, Handling } from "./types.js";
  */
 const LONG_START_FROM_S = 60;
 
-/** More cues nobody follows, and a plan that comes back in takes about as many. */
+/** More cues are not followed by a person, and a plan that comes back in takes about as many. */
 const MOST_AGITATIONS = 9e4;
 
 /**
@@ -23,42 +25,57 @@ const MOST_AGITATIONS = 9e4;
  */
 export function developmentCues(
   where: string,
-  { vessel, agitation, drainS }: Handling,
+  { vessel, movement, agitation, drainS }: Handling,
   pourAtS: number,
-): readonly Cue[] {
-  const { move, initialS, burstS } = handbookVessels[vessel];
+): readonly CueDraft[] {
+  const { initialS, burstS } = handbookHabits[vessel];
   const everyS = agitationInterval(where, agitation);
-  const cues: Cue[] = [];
-  if (everyS !== undefined && everyS <= burstS)
-    cues.push({ atS: 0, text: `Pour in, then ${move} without pause.` });
+  const cues: CueDraft[] = [{ atS: 0, do: "pour-in" }];
+  const agitate = (atS: number, durationS: number): void => {
+    if (durationS > 0) cues.push({ atS, durationS, do: "agitate", movement });
+  };
+  if (everyS !== undefined && everyS <= burstS) agitate(0, pourAtS);
   else {
     const firstS = Math.min(everyS === undefined || everyS >= LONG_START_FROM_S ? initialS : burstS, pourAtS);
-    const then = everyS === undefined ? ", then leave it standing" : "";
-    cues.push({ atS: 0, text: `Pour in, then ${move} for ${firstS.toFixed(0)} s${then}.` });
-    const text = `Agitate: ${move} for ${burstS} s.`;
-    if (everyS !== undefined && pourAtS / everyS > MOST_AGITATIONS)
-      wrongValue(
-        `${where}/everyS`,
-        `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`,
-        everyS,
-      );
-    // One that ends with the pouring out fits, however the product rounds.
-    if (everyS !== undefined)
-      for (let i = 1; i * everyS + burstS <= pourAtS + 1e-9; i++) cues.push({ atS: i * everyS, text });
+    agitate(0, firstS);
+    if (everyS === undefined) {
+      if (pourAtS > firstS) cues.push({ atS: firstS, durationS: pourAtS - firstS, do: "stand" });
+    } else {
+      if (pourAtS / everyS > MOST_AGITATIONS)
+        wrongValue(
+          `${where}/everyS`,
+          `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`,
+          everyS,
+          { most: MOST_AGITATIONS },
+        );
+      // One that ends with the pouring out fits, however the product rounds.
+      for (let i = 1; i * everyS + burstS <= pourAtS + 1e-9; i++) agitate(i * everyS, burstS);
+    }
   }
-  // A length and no clock time: the reader's clock may count from the start of the plan or from pouring in.
-  const drained = drainS > 0 ? `, so that it is drained ${Number(drainS.toFixed(1))} s later` : "";
-  cues.push({ atS: pourAtS, text: `Begin to pour out or lift out${drained}.` });
+  cues.push(pourOut(pourAtS, drainS));
+  return cues;
+}
+
+/** Pouring out or lifting out, with the draining as its length. */
+export function pourOut(atS: number, drainS: number): CueDraft {
+  return drainS > 0 ? { atS, durationS: drainS, do: "pour-out" } : { atS, do: "pour-out" };
+}
+
+/** Agitation of a bath that is only to be kept moving: at the start, then a short one each minute. */
+export function keptMoving(
+  handling: Pick<Handling, "vessel" | "movement">,
+  lengthS: number,
+): readonly CueDraft[] {
+  const { vessel, movement } = handling;
+  const { burstS } = handbookHabits[vessel];
+  const { initialS, everyS } = KEEP_MOVING;
+  const cues: CueDraft[] = [{ atS: 0, durationS: Math.min(initialS, lengthS), do: "agitate", movement }];
+  for (let atS = everyS; atS + burstS <= lengthS; atS += everyS)
+    cues.push({ atS, durationS: burstS, do: "agitate", movement });
   return cues;
 }
 
 /** The caution on a development shorter than its draining. */
 export function drainTooLong(timeS: number, drainS: number): Caution {
-  return {
-    code: "drain-too-long",
-    severity: "stop",
-    message: "Draining takes longer than the development: dilute or cool the bath.",
-    limit: timeS,
-    actual: drainS,
-  };
+  return caution("drain-too-long", "stop", { quantity: "timeS", limit: timeS, actual: drainS });
 }

@@ -19,7 +19,7 @@ export interface FixingQuestion {
  * @throws RangeError when a value is out of range
  *
  * @remarks fixing time = times × clearing time. The sources split: twice (US Navy, Photography (Basic),
- * NAVEDTRA 14209, p. 10-7; Cyclopedia of Photography, 1911), and three times for modern iodide-rich and
+ * NAVEDTRA 14209, p. 10-7; Cyclopedia of Photography, 1911), and three times for iodide-rich and
  * tabular films (K. Guttikar, Black and white film fixer times; practice after Anchell and Troop). Older
  * manuals add 5 or 10 minutes instead (Henley, 1914, p. 524; Schriever, 1909, sec. 526), which is more than
  * twice only where clearing is quick.
@@ -32,7 +32,7 @@ export interface FixingQuestion {
  */
 export function fixingTime(question: FixingQuestion): number {
   plainObject("fixingTime/question", question);
-  const clearingS = positive("fixingTime/clearingS", question.clearingS, 1e6, "timeS");
+  const clearingS = positive("fixingTime/question/clearingS", question.clearingS, 1e6, "timeS");
   const { times = handbookFixTimes.conventional.times } = question;
-  return clearingS * inRange("fixingTime/times", times, 1, 10);
+  return clearingS * inRange("fixingTime/question/times", times, 1, 10);
 }

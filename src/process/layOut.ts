@@ -1,23 +1,41 @@
 /*
- * Room: process. Steps laid end to end.
+ * Module: process. Steps laid end to end.
  */
-import type { Cue, Step } from "./types.js";
+import { planTexts } from "./text.js";
+import type { Vessel } from "../handbook/process.js";
+import type { Cue, ProcessStep } from "./types.js";
 
-/** A step before it has its place: its cues count from its own start. */
-export interface Draft extends Omit<Step, "startS" | "cues"> {
-  readonly cues: readonly Cue[];
+/** A cue before it has its place and its sentence: it counts from the start of its step. */
+export type CueDraft = Omit<Cue, "text">;
+
+/** A step before it has its place. */
+export interface Draft extends Pick<ProcessStep, "name" | "durationS" | "temperatureC" | "sources"> {
+  readonly cues: readonly CueDraft[];
 }
 
 /** Gives each draft its place: the next starts at the very number at which the one before ends. */
-export function layOut(drafts: readonly Draft[]): {
-  readonly steps: readonly Step[];
-  readonly totalS: number;
-} {
+export function layOut(
+  drafts: readonly Draft[],
+  vessel: Vessel,
+): { readonly steps: readonly ProcessStep[]; readonly totalS: number } {
   let startS = 0;
-  const steps = drafts.map((draft) => {
-    const step = { ...draft, startS, cues: draft.cues.map(({ atS, text }) => ({ atS: startS + atS, text })) };
-    startS += draft.durationS;
-    return step;
+  const steps = drafts.map(({ name, durationS, temperatureC, cues, sources }) => {
+    const from = startS;
+    startS += durationS;
+    return {
+      name,
+      startS: from,
+      endS: startS,
+      durationS,
+      temperatureC,
+      cues: cues.map(({ atS, data, ...cue }) => ({
+        atS: from + atS,
+        ...cue,
+        text: planTexts.cue(data === undefined ? { ...cue } : { ...cue, data }, { step: name, vessel }),
+        ...(data === undefined ? {} : { data }),
+      })),
+      sources,
+    };
   });
   return { steps, totalS: startS };
 }

@@ -1,13 +1,16 @@
-import { inRange, knownEntry, plainObject, wrongValue } from "../core/guards.js";
+import { inRange, knownEntry, notOneOf, plainObject, wrongValue } from "../core/guards.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { agitationInterval } from "../agitation/agitation.js";
-import { handbookVessels } from "../handbook/process.js";
+import { handbookHabits } from "../handbook/process.js";
+import { caution } from "./caution.js";
 import { checkedPlan } from "./checkedPlan.js";
+import { checkedStep } from "./context.js";
 import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
-import type { ProcessPlan } from "./types.js";
+import { toNearest } from "./rounding.js";
+import type { Handling, ProcessPlan } from "./types.js";
 
-const AGITATION = "replaceDevelopment/plan/handling/agitation";
+const HANDLING = "replaceDevelopment/plan/handling";
 
 /** The moment of the plan at which the development is timed anew, and what is left of it from there. */
 export interface DevelopmentLeft {
@@ -29,7 +32,8 @@ export interface DevelopmentLeft {
  *
  * @remarks The agitation keeps its beat from the start of the development; one that pouring out would cut
  * short is left out. Pouring out begins so that draining ends on time, but never before the moment itself:
- * with less time left than draining takes, it begins at once and ends late.
+ * with less time left than draining takes, it begins at that moment and ends late. A plan that was rounded
+ * stays rounded, as long as pouring out can still begin in time for that.
  *
  * @example
  * ```ts
@@ -42,19 +46,22 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
   plainObject("replaceDevelopment/left", left);
   const develop = plan.steps.find((step) => step.name === "develop");
   if (develop === undefined) wrongValue("replaceDevelopment/plan", "a plan with a development", plan);
-  const { startS } = develop;
-  const atS = inRange("replaceDevelopment/atS", left.atS, startS, startS + develop.durationS, "timeS");
-  const remainingS = inRange("replaceDevelopment/remainingS", left.remainingS, 0, 1e6, "timeS");
-  const { vessel, agitation } = plan.handling;
-  knownEntry("replaceDevelopment/plan/handling/vessel", handbookVessels, vessel);
-  agitationInterval(AGITATION, agitation);
-  const drainS = inRange("replaceDevelopment/plan/handling/drainS", plan.handling.drainS, 0, 600, "timeS");
+  const { startS, endS } = develop;
+  const atS = inRange("replaceDevelopment/left/atS", left.atS, startS, endS, "timeS");
+  const remainingS = inRange("replaceDevelopment/left/remainingS", left.remainingS, 0, 1e6, "timeS");
+  const handling = checkedHandling(plan.handling);
+  const { drainS, vessel, stepS } = handling;
   const passedS = atS - startS;
-  const durationS = passedS + Math.max(remainingS, drainS);
-  const cues = developmentCues(AGITATION, plan.handling, Math.max(passedS, durationS - drainS));
+  const neededS = passedS + Math.max(remainingS, drainS);
+  const roundedS = toNearest(neededS, stepS);
+  const durationS = roundedS - drainS < passedS ? neededS : roundedS;
+  const anew = developmentCues(`${HANDLING}/agitation`, handling, Math.max(passedS, durationS - drainS));
+  const before = develop.cues
+    .filter((cue) => cue.do === "top-up" || cue.do === "temper" || cue.do === "light-off")
+    .map((cue) => ({ ...cue, atS: cue.atS - startS }));
   const drafts = plan.steps.map((step) =>
     step === develop
-      ? { ...step, durationS, cues }
+      ? { ...step, durationS, cues: [...before, ...anew] }
       : // The difference may round to a hair beyond the end of the step.
         {
           ...step,
@@ -67,12 +74,17 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
   const developedS = passedS + remainingS;
   if (developedS < drainS) cautions.push(drainTooLong(developedS, drainS));
   if (remainingS < drainS)
-    cautions.push({
-      code: "late-pour",
-      severity: "warn",
-      message: `Pour out at once: draining ends ${Number((drainS - remainingS).toFixed(1))} s late.`,
-      limit: drainS,
-      actual: remainingS,
-    });
-  return { ...plan, ...layOut(drafts), cautions: gravestFirst(cautions) };
+    cautions.push(caution("late-pour", "warn", { quantity: "timeS", limit: drainS, actual: remainingS }));
+  return { ...plan, ...layOut(drafts, vessel), cautions: gravestFirst(cautions) };
+}
+
+/** What a plan that comes back says of its handling. */
+function checkedHandling(handling: Handling): Handling {
+  const { vessel, movement, agitation, drainS, stepS } = handling;
+  const { movements } = knownEntry(`${HANDLING}/vessel`, handbookHabits, vessel);
+  if (!movements.includes(movement)) notOneOf(`${HANDLING}/movement`, movements, movement);
+  agitationInterval(`${HANDLING}/agitation`, agitation);
+  inRange(`${HANDLING}/drainS`, drainS, 0, 600, "timeS");
+  if (stepS !== undefined) checkedStep(HANDLING, stepS);
+  return handling;
 }

@@ -1,99 +1,170 @@
 /*
- * Room: process. What the plan of a run is: the vessel, the baths and their order, and the steps that come
+ * Module: process. What the plan of a run is: the vessel, the baths and their order, and the steps that come
  * out, all plain data in seconds from the start of the plan.
  */
 import type { Caution } from "../core/caution.js";
 import type { Agitation } from "../agitation/agitation.js";
+import type { Compensation } from "../compensate/types.js";
 import type { Dilution } from "../dilution/dilution.js";
-import type { FixerKind, Vessel, WashMethod } from "../handbook/process.js";
+import type { FixerKind, Movement, PaperBase, Vessel, WashMethod } from "../handbook/process.js";
+import type { Sensitization } from "../inspection/safelightCautions.js";
 
 /** What every bath may say of itself. */
 export interface BathSetting {
   /** length of the step, s, above 0 to 86400; the handbook's when left out */
-  readonly durationS?: number;
+  readonly durationS?: number | undefined;
   /** °C, 0 to 100; the developer's when left out */
-  readonly temperatureC?: number;
+  readonly temperatureC?: number | undefined;
   /** for the volumes to measure; ready to use when left out */
-  readonly dilution?: Dilution | string;
+  readonly dilution?: Dilution | string | undefined;
 }
 
 /** A stop bath: weak acid, or plain water. */
 export interface StopSetting extends BathSetting {
-  readonly kind?: "acid" | "water";
+  /** `"acid"` when left out, but `"water"` before plain fixer and with a soft emulsion */
+  readonly kind?: "acid" | "water" | undefined;
 }
 
 /** A fixing bath. */
 export interface FixSetting extends BathSetting {
   /** `"rapid"` (ammonium thiosulphate) when left out, `"plain"` is sodium thiosulphate */
-  readonly kind?: FixerKind;
+  readonly kind?: FixerKind | undefined;
   /** clearing time measured with a scrap of the material, s, above 0 to 7200 */
-  readonly clearingS?: number;
+  readonly clearingS?: number | undefined;
   /** temperature of that measurement, 0 to 40 °C; this bath's own when left out */
-  readonly clearingAtC?: number;
+  readonly clearingAtC?: number | undefined;
   /**
    * clearing time of the same bath when it was fresh, at this bath's temperature, s; without `clearingS` it
    * is taken where the handbook's is shorter
    */
-  readonly freshClearingS?: number;
+  readonly freshClearingS?: number | undefined;
   /** fixing time in clearing times, 1 to 10 */
-  readonly times?: number;
+  readonly times?: number | undefined;
   /** area fixed in it before, cm² per litre; 0 when left out */
-  readonly usedCm2PerL?: number;
+  readonly usedCm2PerL?: number | undefined;
   /** own or maker's capacity, cm² per litre */
-  readonly capacityCm2PerL?: number;
+  readonly capacityCm2PerL?: number | undefined;
 }
 
 /** A wash: `"running"` water, `"soak"` in changed water, or `"changes"` of inverted fillings. */
 export interface WashSetting extends BathSetting {
-  readonly method?: WashMethod;
+  /** `"running"` when left out */
+  readonly method?: WashMethod | undefined;
 }
 
 /** The baths around the developer. What is left out is not done; their order is that of this list. */
 export interface ProcessBaths {
-  readonly preSoak?: BathSetting;
-  readonly stop?: StopSetting;
-  readonly fix?: FixSetting;
-  readonly clearingAid?: BathSetting;
-  readonly wash?: WashSetting;
-  readonly wettingAgent?: BathSetting;
+  readonly preSoak?: BathSetting | undefined;
+  readonly stop?: StopSetting | undefined;
+  readonly fix?: FixSetting | undefined;
+  readonly clearingAid?: BathSetting | undefined;
+  readonly wash?: WashSetting | undefined;
+  readonly wettingAgent?: BathSetting | undefined;
 }
 
-/** What {@link planProcess} needs to know. */
-export interface ProcessInput {
+/** What is known of the material, for fixing, washing and light. */
+export interface ProcessMaterialFacts {
+  /** `"film"` when left out */
+  readonly material?: "film" | "plate" | "paper" | undefined;
+  /** of a paper: `"fibre"` when left out, which washes longest */
+  readonly paperBase?: PaperBase | undefined;
+  /** an iodide-rich or tabular film, which fixes more slowly */
+  readonly iodideRich?: boolean | undefined;
+  /** `"soft"`: a plate or an unhardened film */
+  readonly emulsion?: "soft" | "hardened" | undefined;
+  /** whether the developer holds carbonate, such as soda: acid then makes gas in the gelatin */
+  readonly carbonate?: boolean | undefined;
+  /** area of the material, cm², above 0 to 1e6: for the capacity of the fixing bath */
+  readonly areaCm2?: number | undefined;
+}
+
+/** What {@link planProcess} needs to know: the vessel, the temperature, and `timeS` or `answer`. */
+export interface ProcessInput extends ProcessMaterialFacts {
   readonly vessel: Vessel;
-  /** development time, s, above 0 to 1e6: `timeS` of `compensate` */
-  readonly timeS: number;
+  /** how the bath is moved; the vessel's usual movement when left out */
+  readonly movement?: Movement | undefined;
+  /** sheets or plates in the vessel, 1 to 1000: one alone in a tray is rocked */
+  readonly pieces?: number | undefined;
+  /** development time, s, above 0 to 1e6 */
+  readonly timeS?: number | undefined;
+  /** what `compensate` returned, in the place of `timeS`; its cautions are not repeated */
+  readonly answer?: Compensation | undefined;
   /** temperature of the developer, °C, 0 to 100 */
   readonly temperatureC: number;
-  /** volume of each bath, ml, above 0 to 1e6 */
-  readonly volumeMl: number;
+  /** the temperature to bring the developer to first, °C, 0 to 100; no word of it when left out */
+  readonly startTemperatureC?: number | undefined;
+  /** volume of each bath, ml, above 0 to 1e6; no volumes to measure when left out */
+  readonly volumeMl?: number | undefined;
+  /** fresh developer that replaces as much of the used bath before this run, ml, above 0 to `volumeMl` */
+  readonly topUpMl?: number | undefined;
   /** the vessel's habit when left out */
-  readonly agitation?: Agitation;
-  /** seconds for pouring out, 0 to 600; the vessel's when left out */
-  readonly drainS?: number;
+  readonly agitation?: Agitation | undefined;
+  /** seconds for pouring out, 0 to 600; the movement's when left out */
+  readonly drainS?: number | undefined;
   /**
    * rest of the fresh developer before use, s, 0 to 86400; `true` for the handbook's five minutes; none when
    * left out
    */
-  readonly rest?: boolean | number;
+  readonly rest?: boolean | number | undefined;
   /** dilution of the developer, for the volumes to measure */
-  readonly dilution?: Dilution | string;
-  /** area of the material, cm², for the capacity of the fixing bath */
-  readonly areaCm2?: number;
-  /** an iodide-rich or tabular film, which fixes more slowly */
-  readonly modernFilm?: boolean;
-  /** `"soft"`: a plate or an unhardened film */
-  readonly emulsion?: "soft" | "hardened";
+  readonly dilution?: Dilution | string | undefined;
+  /** what light the material sees: with it the plan says when the light goes off and on */
+  readonly sensitization?: Sensitization | undefined;
   /** stop, fix, wash and wetting agent when left out */
-  readonly baths?: ProcessBaths;
+  readonly baths?: ProcessBaths | undefined;
   /** greatest step between two baths, °C, above 0 to 20; 2.8 (5 °F), and 5 for the wash, when left out */
-  readonly maxStepC?: number;
+  readonly maxStepC?: number | undefined;
+  /** step to round the length of each step to, s, above 0 to 3600; unrounded when left out */
+  readonly stepS?: number | undefined;
 }
 
-/** Something to do at a moment of the plan, in seconds from its start. */
+/** What there is to do. */
+export type CueAction =
+  | "pour-in"
+  | "tap"
+  | "agitate"
+  | "stand"
+  | "pour-out"
+  | "rinse"
+  | "check-clear"
+  | "fill"
+  | "run-water"
+  | "change-water"
+  | "hang-up"
+  | "light-off"
+  | "light-on"
+  | "top-up"
+  | "temper";
+
+/** What the sentence of a cue names besides its own fields. Which are there depends on `do`. */
+export interface CueData {
+  /** check-clear: the clearing time, s */
+  readonly clearingS?: number;
+  /** temper: the temperature to reach, °C */
+  readonly temperatureC?: number;
+  /** top-up: the volume to replace, ml */
+  readonly volumeMl?: number;
+  /** light-off, light-on: what light the material sees */
+  readonly sensitization?: Sensitization;
+}
+
+/**
+ * Something to do at a moment of the plan. One with a length runs for `durationS`; one without is a moment,
+ * which {@link planAt} shows for a second.
+ */
 export interface Cue {
+  /** seconds from the start of the plan */
   readonly atS: number;
+  /** s, above 0 */
+  readonly durationS?: number;
+  readonly do: CueAction;
+  /** agitate, rinse: how the bath is moved */
+  readonly movement?: Movement;
+  /** agitate: how often, where it is counted and not timed */
+  readonly count?: number;
+  /** the same in plain English, which may be reworded in any release */
   readonly text: string;
+  readonly data?: CueData;
 }
 
 /** The names of the steps, in their order. */
@@ -101,19 +172,38 @@ export type StepName =
   "rest" | "pre-soak" | "develop" | "stop" | "fix" | "clearing-aid" | "wash" | "wetting-agent";
 
 /** One step: it starts where the one before it ends. */
-export interface Step {
+export interface ProcessStep {
   readonly name: StepName;
+  /** seconds from the start of the plan */
   readonly startS: number;
+  /** seconds from the start of the plan: the next step's `startS` */
+  readonly endS: number;
   readonly durationS: number;
   readonly temperatureC: number;
+  /** in the order of `atS`, all within the step */
   readonly cues: readonly Cue[];
+  /** what the lengths rest on, where the input does not state them */
   readonly sources: readonly string[];
 }
 
+/** What a bath to have ready is called. */
+export type ProcessMaterialName =
+  | "developer"
+  | "pre-soak water"
+  | "stop bath"
+  | "stop water"
+  | "fixing bath"
+  | "clearing aid"
+  | "wetting agent"
+  | "wash water";
+
 /** Something to have ready. */
-export interface Material {
-  readonly name: string;
-  readonly volumeMl: number;
+export interface ProcessMaterial {
+  readonly name: ProcessMaterialName;
+  /** ml; missing where the input has no volume */
+  readonly volumeMl?: number;
+  /** as `formatDilution` writes it, where the input states it */
+  readonly dilution?: string;
   readonly stockMl?: number;
   readonly waterMl?: number;
   readonly stocksMl?: readonly number[];
@@ -121,17 +211,42 @@ export interface Material {
 
 /** A run from the rest of the bath to the wetting agent. */
 export interface ProcessPlan {
-  readonly steps: readonly Step[];
+  readonly steps: readonly ProcessStep[];
+  /** the sum of the steps' lengths, s */
   readonly totalS: number;
-  readonly materials: readonly Material[];
+  readonly materials: readonly ProcessMaterial[];
+  /** gravest first; those of the answer are not among them */
   readonly cautions: readonly Caution[];
+  /** what holds for every run: gloves, air, silver, safety data sheets */
+  readonly benchNotes: readonly Caution[];
+  /** true when the answer that was planned has a caution of severity `"stop"` */
+  readonly timeRefused: boolean;
   /** how the development is done, so that it can be replaced in the middle of the run */
   readonly handling: Handling;
 }
 
-/** Vessel, agitation and pouring out of a plan. */
+/** Vessel, agitation, pouring out and rounding of a plan. */
 export interface Handling {
   readonly vessel: Vessel;
+  readonly movement: Movement;
   readonly agitation: Agitation;
   readonly drainS: number;
+  /** missing where nothing is rounded */
+  readonly stepS?: number;
+}
+
+/** Where a plan is at a moment. */
+export interface PlanMoment {
+  /** the step that runs; the last one when the plan is over */
+  readonly step: ProcessStep;
+  /** all cues that run, in the order in which they began */
+  readonly cues: readonly Cue[];
+  /** the first cue that is still to begin; missing when there is none */
+  readonly next?: Cue;
+  /** s until the step ends */
+  readonly leftS: number;
+  /** s until the plan ends */
+  readonly totalLeftS: number;
+  /** true from the end of the plan on */
+  readonly over: boolean;
 }

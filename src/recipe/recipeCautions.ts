@@ -84,7 +84,8 @@ export function recipeCautions(
         baths,
         volumeMl: bathMl(developer),
         areaCm2: material.areaCm2,
-        modernFilm: material.modernFilm,
+        material: material.kind,
+        iodideRich: material.iodideRich,
         emulsion: material.emulsion,
       }),
     );

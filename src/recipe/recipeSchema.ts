@@ -95,7 +95,7 @@ const materialSchema = (): JsonSchema =>
     emulsion: one("soft", "hardened"),
     iso: above0(1e5, "ISO arithmetic"),
     areaCm2: above0(1e6, "cm²"),
-    modernFilm: YES,
+    iodideRich: YES,
   });
 
 const recipeOf = (version: number, material: JsonSchema, materialName: string, time: Fields): JsonSchema =>

@@ -24,7 +24,7 @@ export interface RecipeMaterial {
   /** area developed at once, cm² */
   readonly areaCm2?: number;
   /** an iodide-rich or tabular film, which fixes more slowly */
-  readonly modernFilm?: boolean;
+  readonly iodideRich?: boolean;
 }
 
 /** What every developer may say of itself. */

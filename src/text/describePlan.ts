@@ -1,66 +1,84 @@
 import { formatTime } from "../quantities/formatTime.js";
+import type { Caution } from "../core/caution.js";
 import { checkedPlan } from "../process/checkedPlan.js";
-import type { Cue, Material, ProcessPlan } from "../process/types.js";
+import { ml, planTexts, type PlanTexts, type ProcessCautionCode } from "../process/text.js";
+import type { ProcessMaterial, ProcessPlan, ProcessStep } from "../process/types.js";
 
 /**
- * A plan in short English lines, to read aloud or to pin to the wall.
+ * A plan in short lines, to read aloud or to pin to the wall.
  *
  * @param plan - a plan of `planProcess`
- * @returns first what there is to stop for, if anything; a line for each step and each cue, with the time
- * from the start of the plan; a cue that repeats has one line; at the end the total time and what to have
- * ready
+ * @param texts - the catalogue of another language; English when left out
+ * @returns first what there is to stop for and to take care of; a line for each step and each cue, with the
+ * time from the start of the plan; a cue that repeats has one line; then the total time, what to have ready,
+ * the notes, and last what holds for every run
  * @throws TypeError when `plan` is not a plan
  * @throws RangeError when a figure of it is out of range
  *
+ * @remarks A caution that another module wrote, about the temperature of a bath, keeps its own sentence.
+ *
  * @example
  * ```ts
- * describePlan(planProcess({ vessel: "dish", timeS: 510, temperatureC: 20, volumeMl: 300, baths: { stop: {} } })).slice(0, 3) // => ["0:00 develop, 8:30 at 20.0 °C", "  0:00 Pour in, then rock the dish, each side in turn without pause.", "  8:25 Begin to pour out or lift out, so that it is drained 5 s later."]
+ * const baths = { fix: { clearingS: 40, times: 3 }, wash: {} };
+ * const plan = planProcess({ vessel: "tray", movement: "rock", timeS: 510, temperatureC: 20, baths });
+ * const lines = describePlan(plan);
+ * lines[0] // => "0:00 develop, 8:30 at 20.0 °C"
+ * lines[2] // => "  0:00 Rock the tray, each side in turn, for 8:25."
  * ```
  */
-export function describePlan(plan: ProcessPlan): readonly string[] {
+export function describePlan(plan: ProcessPlan, texts: PlanTexts = planTexts): readonly string[] {
   checkedPlan("describePlan/plan", plan);
-  const lines = plan.steps.flatMap(({ name, startS, durationS, temperatureC, cues }) => [
-    `${formatTime(startS)} ${name.replace("-", " ")}, ${formatTime(durationS)} at ${temperatureC.toFixed(1)} °C`,
-    ...cueLines(cues),
-  ]);
-  const stops = plan.cautions
-    .filter(({ severity }) => severity === "stop")
-    .map(({ message }) => `Stop: ${message}`);
+  const { cautions, benchNotes, timeRefused } = plan;
+  const said = (caution: Caution): string =>
+    `${texts.severities[caution.severity]}: ${sentence(caution, texts)}`;
+  const grave = cautions.filter(({ severity }) => severity !== "note").map(said);
+  const notes = cautions.filter(({ severity }) => severity === "note").map(said);
   return [
-    ...stops,
-    ...lines,
-    `In all ${formatTime(plan.totalS)}.`,
-    `Have ready: ${plan.materials.map(materialText).join("; ")}.`,
+    ...(timeRefused ? [`${texts.severities.stop}: ${texts.refused}`] : []),
+    ...grave,
+    ...plan.steps.flatMap((step) => stepLines(step, plan, texts)),
+    texts.total(plan.totalS),
+    `${texts.ready}: ${plan.materials.map((one) => materialText(one, texts)).join("; ")}.`,
+    ...notes,
+    ...benchNotes.map((one) => `${texts.bench}: ${sentence(one, texts)}`),
   ];
 }
 
-/** A run of equal texts becomes one line with its first and last time. */
-function cueLines(cues: readonly Cue[]): readonly string[] {
-  const lines: string[] = [];
-  for (let i = 0; i < cues.length;) {
-    const { atS, text } = cues[i] as Cue;
+/** The sentence of a caution: from its data where the catalogue has its code. */
+function sentence(caution: Caution, { cautions }: PlanTexts): string {
+  const { code } = caution;
+  return Object.hasOwn(cautions, code) ? cautions[code as ProcessCautionCode](caution) : caution.message;
+}
+
+/** The line of a step, then its cues; a run of equal sentences becomes one line. */
+function stepLines(step: ProcessStep, { handling }: ProcessPlan, texts: PlanTexts): readonly string[] {
+  const { name, startS, durationS, temperatureC, cues } = step;
+  const lines = [texts.step(texts.steps[name], startS, durationS, temperatureC)];
+  const place = { step: name, vessel: handling.vessel };
+  const all = cues.map((cue) => ({ atS: cue.atS, text: texts.cue(cue, place) }));
+  for (let i = 0; i < all.length;) {
+    const { atS, text } = all[i] as (typeof all)[number];
     const from = i;
-    while (cues[i]?.text === text) i++;
-    const second = cues[from + 1] as Cue;
-    const last = cues[i - 1] as Cue;
-    const again = i - from > 1 ? ` Every ${interval(second.atS - atS)} until ${formatTime(last.atS)}.` : "";
+    while (all[i]?.text === text) i++;
+    const second = all[from + 1] as (typeof all)[number];
+    const last = all[i - 1] as (typeof all)[number];
+    const again = i - from > 1 ? ` ${texts.repeated(second.atS - atS, last.atS)}` : "";
     lines.push(`  ${formatTime(atS)} ${text}${again}`);
   }
   return lines;
 }
 
-/** Whole seconds as a clock shows them; 7.5 s as they are. */
-function interval(lengthS: number): string {
-  return Math.abs(lengthS - Math.round(lengthS)) < 1e-6
-    ? formatTime(lengthS)
-    : `${Number(lengthS.toFixed(2))} s`;
-}
-
-function materialText({ name, volumeMl, stockMl, waterMl, stocksMl = [] }: Material): string {
-  const ml = (value: number): string => `${Number(value.toPrecision(4))} ml`;
+function materialText(material: ProcessMaterial, { materials, stock, water }: PlanTexts): string {
+  const { name, volumeMl, dilution, stockMl, waterMl, stocksMl = [] } = material;
   // Each of several stocks is measured by itself, in the order of the dilution.
   const stocks = (whole: number): string => (stocksMl.length > 0 ? stocksMl : [whole]).map(ml).join(" + ");
-  const mixed =
-    stockMl === undefined || waterMl === undefined ? "" : ` (${stocks(stockMl)} stock, ${ml(waterMl)} water)`;
-  return `${name} ${ml(volumeMl)}${mixed}`;
+  const parts = [
+    materials[name],
+    ...(dilution === undefined ? [] : [dilution]),
+    ...(volumeMl === undefined ? [] : [ml(volumeMl)]),
+    ...(stockMl === undefined || waterMl === undefined
+      ? []
+      : [`(${stocks(stockMl)} ${stock}, ${ml(waterMl)} ${water})`]),
+  ];
+  return parts.join(" ");
 }

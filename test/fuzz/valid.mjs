@@ -252,13 +252,13 @@ const baths = record(
 );
 const material = {
   areaCm2: above0(1e5),
-  modernFilm: fc.boolean(),
+  iodideRich: fc.boolean(),
   emulsion: oneOf("soft", "hardened"),
   maxStepC: within(0.5, 20),
 };
 const plan = record(
   {
-    vessel: oneOf("tank", "tray", "drum", "dish"),
+    vessel: oneOf("tank", "tray", "drum"),
     timeS: above0(1e4),
     temperatureC: bath,
     volumeMl: above0(1e5),
@@ -468,7 +468,7 @@ const recipe = record(
         emulsion: oneOf("soft", "hardened"),
         iso: within(1, 3200),
         areaCm2: within(10, 5000),
-        modernFilm: fc.boolean(),
+        iodideRich: fc.boolean(),
       },
       ["name"],
     ),
@@ -766,6 +766,7 @@ export const valid = {
     const develop = made.steps.find(({ name }) => name === "develop") ?? { startS: 0, durationS: 0 };
     return [made, { atS: develop.startS + share * develop.durationS, remainingS }];
   }),
+  planAt: args([planned, within(-100, 1e5)]),
   testStripTimes: args([estimate], [record({ count: fc.integer({ min: 2, max: 25 }) }, [])]),
   fixingTime: args([record({ clearingS: above0(1e4), times: within(1, 10) }, ["clearingS"])]),
   clearingTimeAt: args([record({ clearingS: above0(7200), fromC: bath, toC: bath })]),

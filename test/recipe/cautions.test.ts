@@ -247,13 +247,13 @@ describe("the cautions of a recipe", () => {
     expect(
       cautionOf(
         { ...hutStock, developer, material: { name: "film", areaCm2: 516.128 }, baths: used },
-        "fixer-past-capacity",
+        "fixer-capacity-reached",
       )!.severity,
     ).toBe("warn");
     expect(codes({ ...hutStock, baths: used })).not.toContain("fixer-past-capacity");
     expect(
       cautionOf(
-        { ...hutStock, material: { name: "film", modernFilm: true }, baths: used },
+        { ...hutStock, material: { name: "film", iodideRich: true }, baths: used },
         "fixer-past-capacity",
       )!.severity,
     ).toBe("stop");

@@ -165,8 +165,8 @@ describe("checkRecipe", () => {
       "must be a whole number from 0 to 1000000, got 1.5",
     ],
     [
-      { ...hutStock, material: { name: "film", modernFilm: "yes" } },
-      "/material/modernFilm",
+      { ...hutStock, material: { name: "film", iodideRich: "yes" } },
+      "/material/iodideRich",
       'must be true or false, got "yes"',
     ],
     [

@@ -24,7 +24,7 @@ describe("the recipe format, line by line", () => {
       "type",
       "/schemaVersion",
       "/material",
-      ...["name", "kind", "sensitization", "emulsion", "iso", "areaCm2", "modernFilm"].map(
+      ...["name", "kind", "sensitization", "emulsion", "iso", "areaCm2", "iodideRich"].map(
         (name) => `/material/${name}`,
       ),
       "/baseline",

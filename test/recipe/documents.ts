@@ -25,7 +25,7 @@ export const hutCoffee: Written = {
     emulsion: "soft",
     iso: 25,
     areaCm2: 108,
-    modernFilm: false,
+    iodideRich: false,
   },
   developer: {
     kind: "brew",
@@ -314,7 +314,7 @@ const material = optional(
     emulsion: fc.constantFrom("soft", "hardened"),
     iso: above0(1e5),
     areaCm2: above0(1e6),
-    modernFilm: fc.boolean(),
+    iodideRich: fc.boolean(),
   },
   ["name"],
 );

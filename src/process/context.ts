@@ -1,0 +1,94 @@
+/*
+ * Module: process. What every bath needs to know of the run: the material, the vessel, the rounding.
+ */
+import { inRange, knownEntry, wrongKind, wrongValue, notOneOf } from "../core/guards.js";
+import { handbookDrain, handbookHabits, type PaperBase } from "../handbook/process.js";
+import type { Sensitization } from "../inspection/safelightCautions.js";
+import { checkMaterial } from "../temperature/temperatureCautions.js";
+import type { Handling, ProcessBaths, ProcessInput, ProcessMaterialFacts } from "./types.js";
+
+/** What the steps of all baths need to know. */
+export interface BathContext {
+  /** function and field of the baths, for errors */
+  readonly where: string;
+  /** °C of the developer */
+  readonly temperatureC: number;
+  readonly material: "film" | "plate" | "paper";
+  readonly paperBase: PaperBase;
+  readonly iodideRich: boolean;
+  readonly soft: boolean;
+  readonly carbonate: boolean | undefined;
+  readonly sensitization: Sensitization | undefined;
+  readonly handling: Handling;
+}
+
+const MATERIALS = { film: true, plate: true, paper: true } as const;
+const PAPERS: Readonly<Record<PaperBase, true>> = { "fibre": true, "resin-coated": true };
+
+/** Checks what the steps of all baths share; `where` is the function and the argument. */
+export function bathContext(
+  where: string,
+  temperatureC: number,
+  facts: ProcessMaterialFacts,
+  handling: Handling,
+  sensitization?: Sensitization,
+): BathContext {
+  const { material = "film", paperBase = "fibre", iodideRich, carbonate, emulsion } = facts;
+  for (const [field, value] of Object.entries({ iodideRich, carbonate }))
+    if (value !== undefined && typeof value !== "boolean")
+      wrongKind(`${where}/${field}`, "true or false", value);
+  knownEntry(`${where}/material`, MATERIALS, material);
+  knownEntry(`${where}/paperBase`, PAPERS, paperBase);
+  checkMaterial(where, { emulsion });
+  return {
+    where: `${where}/baths`,
+    temperatureC,
+    material,
+    paperBase,
+    iodideRich: iodideRich === true,
+    soft: emulsion === "soft",
+    carbonate,
+    sensitization,
+    handling,
+  };
+}
+
+/**
+ * The kind of the stop bath. Acid would blister soft gelatin after a soda developer, and spoil plain hypo:
+ * there it is water unless the input says otherwise.
+ */
+export function stopKind(context: BathContext, { stop, fix }: ProcessBaths): unknown {
+  if (stop?.kind !== undefined) return stop.kind;
+  return fix?.kind === "plain" || blisters(context) ? "water" : "acid";
+}
+
+/** Whether an acid stop can blister this gelatin: it is soft, and the developer may hold carbonate. */
+export const blisters = ({ soft, carbonate }: BathContext): boolean => soft && carbonate !== false;
+
+/** How the development is done, checked: what the input leaves out is the habit of vessel and movement. */
+export function handlingOf(where: string, input: ProcessInput): Handling {
+  const { vessel, pieces, material, stepS } = input;
+  const habit = knownEntry(`${where}/vessel`, handbookHabits, vessel);
+  if (pieces !== undefined && !Number.isInteger(inRange(`${where}/pieces`, pieces, 1, 1000, "count")))
+    wrongValue(`${where}/pieces`, "a whole number", pieces);
+  // A sheet cannot be shuffled alone, and glass plates would scratch each other.
+  const alone = vessel === "tray" && (pieces === 1 || material === "plate");
+  const { movement = alone ? "rock" : habit.movements[0] } = input;
+  if (!habit.movements.includes(movement)) notOneOf(`${where}/movement`, habit.movements, movement);
+  const usual = habit.everyS === 0 ? "continuous" : { everyS: habit.everyS };
+  // Only what is left out gets the habit; null, which is what JSON makes of NaN, is refused.
+  const { agitation = usual, drainS = handbookDrain[movement].drainS } = input;
+  inRange(`${where}/drainS`, drainS, 0, 600, "timeS");
+  return {
+    vessel,
+    movement,
+    agitation,
+    drainS,
+    ...(stepS === undefined ? {} : { stepS: checkedStep(where, stepS) }),
+  };
+}
+
+/** A step to round to, s. */
+export function checkedStep(where: string, stepS: unknown): number {
+  return inRange(`${where}/stepS`, stepS, 0.1, 3600, "timeS");
+}

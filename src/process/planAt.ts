@@ -1,0 +1,46 @@
+import { inRange, longEnough } from "../core/guards.js";
+import { checkedPlan } from "./checkedPlan.js";
+import type { Cue, PlanMoment, ProcessPlan, ProcessStep } from "./types.js";
+
+/** How long a cue without a length is shown, s. */
+const MOMENT_S = 1;
+
+/**
+ * Where a plan is at a moment: what runs, what comes next, and what is left.
+ *
+ * @param plan - a plan of `planProcess`
+ * @param timeS - seconds from the start of the plan, −1e7 to 1e7; before the start counts as the start
+ * @returns the step, all cues that run, the next cue, the seconds left of the step and of the plan, and
+ * whether the plan is over
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when the plan has no step or a figure is out of range
+ *
+ * @remarks A cue with a length runs from `atS` for as long; a moment, such as pouring in, is shown for a
+ * second. At the end of a step the next has begun. From the end of the plan on the last step is given, with
+ * nothing left of it, `over: true`.
+ *
+ * @example
+ * ```ts
+ * const plan = planProcess({ vessel: "tank", timeS: 510, temperatureC: 20 });
+ * planAt(plan, 62).cues.map((cue) => cue.do) // => ["agitate"]
+ * planAt(plan, 510).step.name // => "stop"
+ * ```
+ */
+export function planAt(plan: ProcessPlan, timeS: number): PlanMoment {
+  checkedPlan("planAt/plan", plan);
+  const { totalS } = plan;
+  const steps = longEnough("planAt/plan/steps", plan.steps, 1) as readonly [ProcessStep, ...ProcessStep[]];
+  const atS = Math.max(0, inRange("planAt/timeS", timeS, -1e7, 1e7, "timeS"));
+  const over = atS >= totalS;
+  const step = (over ? undefined : steps.find(({ endS }) => atS < endS)) ?? steps.at(-1) ?? steps[0];
+  const runs = (cue: Cue): boolean => cue.atS <= atS && atS < cue.atS + (cue.durationS ?? MOMENT_S);
+  const next = steps.flatMap(({ cues }) => cues).find((cue) => cue.atS > atS);
+  return {
+    step,
+    cues: step.cues.filter(runs),
+    ...(next === undefined ? {} : { next }),
+    leftS: Math.max(0, step.endS - atS),
+    totalLeftS: Math.max(0, totalS - atS),
+    over,
+  };
+}

@@ -1,0 +1,170 @@
+/*
+ * Module: process. A run is planned: the checked input, the steps and what is unwise about them.
+ */
+import { gravestFirst, type Caution } from "../core/caution.js";
+import { unreadFields } from "../core/pointer.js";
+import {
+  arrayOf,
+  inRange,
+  knownEntry,
+  plainObject,
+  positive,
+  wrongKind,
+  wrongValue,
+} from "../core/guards.js";
+import { agitationInterval } from "../agitation/agitation.js";
+import { handbookBathS, handbookDrain, handbookHabits } from "../handbook/process.js";
+import { temperatureCautions } from "../temperature/temperatureCautions.js";
+import { bathsJudged } from "./bathCautions.js";
+import { checkedBaths } from "./baths.js";
+import { bathDrafts } from "./bathSteps.js";
+import { benchNotes } from "./benchNotes.js";
+import { bathContext, handlingOf, stopKind, type BathContext } from "./context.js";
+import { developmentCues, drainTooLong } from "./developmentCues.js";
+import { layOut, type CueDraft, type Draft } from "./layOut.js";
+import { materialsFor } from "./materials.js";
+import { toNearest } from "./rounding.js";
+import type { ProcessInput, ProcessPlan } from "./types.js";
+
+const FIELDS: Readonly<Record<keyof ProcessInput, true>> = {
+  vessel: true,
+  movement: true,
+  pieces: true,
+  timeS: true,
+  answer: true,
+  temperatureC: true,
+  startTemperatureC: true,
+  volumeMl: true,
+  topUpMl: true,
+  agitation: true,
+  drainS: true,
+  rest: true,
+  dilution: true,
+  sensitization: true,
+  baths: true,
+  maxStepC: true,
+  stepS: true,
+  material: true,
+  paperBase: true,
+  iodideRich: true,
+  emulsion: true,
+  carbonate: true,
+  areaCm2: true,
+};
+
+/** The plan of `planProcess`; `where` is the function that was called and its argument, for errors. */
+export function planOf(where: string, input: ProcessInput): ProcessPlan {
+  plainObject(where, input);
+  const { timeS, refused, said } = developmentTime(where, input);
+  const temperatureC = inRange(`${where}/temperatureC`, input.temperatureC, 0, 100, "temperatureC");
+  const { volumeMl, sensitization, emulsion } = input;
+  if (volumeMl !== undefined) positive(`${where}/volumeMl`, volumeMl, 1e6, "volumeMl");
+  if (sensitization !== undefined) knownSensitization(where, sensitization);
+  const handling = handlingOf(where, input);
+  agitationInterval(`${where}/agitation`, handling.agitation);
+  const context = bathContext(where, temperatureC, input, handling, sensitization);
+  const baths = checkedBaths(`${where}/baths`, input.baths);
+  const { before, after } = bathDrafts(context, baths);
+  const drafts = withFirstCues(where, input, [
+    ...restDraft(where, input.rest, context),
+    ...before,
+    developDraft(where, timeS, context),
+    ...after,
+  ]);
+  const { steps, totalS } = layOut(drafts, handling.vessel);
+  const cautions: Caution[] = [];
+  if (handling.drainS > timeS) cautions.push(drainTooLong(timeS, handling.drainS));
+  cautions.push(
+    ...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }).filter(
+      ({ code }) => !said.includes(code),
+    ),
+    ...unreadFields("", input, Object.keys(FIELDS)),
+    ...bathsJudged(where, context, baths, input),
+  );
+  return {
+    steps,
+    totalS,
+    materials: materialsFor(where, volumeMl, input.dilution, stopKind(context, baths), baths, steps),
+    cautions: gravestFirst(cautions),
+    benchNotes: benchNotes(baths),
+    timeRefused: refused,
+    handling,
+  };
+}
+
+/** The development time, unrounded; whether its answer is refused, and the codes that the answer has said. */
+function developmentTime(
+  where: string,
+  { timeS, answer }: ProcessInput,
+): {
+  readonly timeS: number;
+  readonly refused: boolean;
+  readonly said: readonly string[];
+} {
+  if (answer === undefined)
+    return { timeS: positive(`${where}/timeS`, timeS, 1e6, "timeS"), refused: false, said: [] };
+  if (timeS !== undefined) wrongValue(`${where}/timeS`, "left out where there is an answer", timeS);
+  const { timeS: answeredS, cautions } = plainObject(`${where}/answer`, answer);
+  const list = arrayOf(`${where}/answer/cautions`, cautions, 0).map((one, i) =>
+    plainObject(`${where}/answer/cautions/${i}`, one),
+  );
+  return {
+    timeS: positive(`${where}/answer/timeS`, answeredS, 1e6, "timeS"),
+    refused: list.some(({ severity }) => severity !== "warn" && severity !== "note"),
+    said: list.map(({ code }) => String(code)),
+  };
+}
+
+function knownSensitization(where: string, sensitization: unknown): void {
+  const lights = { "blue-sensitive": true, "orthochromatic": true, "panchromatic": true };
+  knownEntry(`${where}/sensitization`, lights, sensitization);
+}
+
+/** The rest of the fresh developer, when it is asked for. */
+function restDraft(where: string, rest: unknown, { temperatureC, handling }: BathContext): readonly Draft[] {
+  if (rest === undefined || rest === false || rest === 0) return [];
+  const { durationS: usualS, sources } = handbookBathS.rest;
+  if (rest !== true && typeof rest !== "number")
+    wrongKind(`${where}/rest`, "true, false or a number of seconds", rest, { types: ["boolean", "number"] });
+  const lengthS = rest === true ? usualS : inRange(`${where}/rest`, rest, 0, 86400, "timeS");
+  const durationS = toNearest(lengthS, handling.stepS);
+  const cues: readonly CueDraft[] = [{ atS: 0, durationS, do: "stand" }];
+  return [{ name: "rest", durationS, temperatureC, cues, sources: rest === true ? sources : [] }];
+}
+
+function developDraft(where: string, timeS: number, { temperatureC, handling }: BathContext): Draft {
+  const { vessel, movement, drainS, stepS } = handling;
+  const durationS = Math.max(toNearest(timeS, stepS), drainS);
+  return {
+    name: "develop",
+    durationS,
+    temperatureC,
+    cues: developmentCues(`${where}/agitation`, handling, durationS - drainS),
+    sources: [...handbookHabits[vessel].sources, ...handbookDrain[movement].sources],
+  };
+}
+
+/** What comes before the first bath: fresh developer, its temperature, and the light. */
+function withFirstCues(
+  where: string,
+  { topUpMl, startTemperatureC, volumeMl, sensitization }: ProcessInput,
+  drafts: readonly Draft[],
+): readonly Draft[] {
+  const first: CueDraft[] = [];
+  if (topUpMl !== undefined) {
+    positive(`${where}/topUpMl`, topUpMl, volumeMl ?? 1e6, "volumeMl");
+    first.push({ atS: 0, do: "top-up", data: { volumeMl: topUpMl } });
+  }
+  if (startTemperatureC !== undefined) {
+    const temperatureC = inRange(`${where}/startTemperatureC`, startTemperatureC, 0, 100, "temperatureC");
+    first.push({ atS: 0, do: "temper", data: { temperatureC } });
+  }
+  const dark: readonly CueDraft[] =
+    sensitization === undefined ? [] : [{ atS: 0, do: "light-off", data: { sensitization } }];
+  // The material comes out of its wrapping for the first wet bath.
+  const wetAt = drafts.findIndex(({ name }) => name !== "rest");
+  return drafts.map((draft, i) => ({
+    ...draft,
+    cues: [...(i === 0 ? first : []), ...(i === wetAt ? dark : []), ...draft.cues],
+  }));
+}

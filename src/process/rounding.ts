@@ -1,0 +1,18 @@
+/*
+ * Module: process. The lengths of the steps, rounded once and before they are laid end to end, so that the
+ * headline, the plan and its sum agree.
+ */
+import { roundTime } from "../quantities/roundTime.js";
+
+/** A length to the nearest step, like the headline, but never to nothing; itself without a step. */
+export function toNearest(lengthS: number, stepS: number | undefined): number {
+  return stepS === undefined ? lengthS : Math.max(stepS, roundTime(lengthS, stepS));
+}
+
+/** A length rounded up to a step, where too short would do harm; itself without a step. */
+export function toUpper(lengthS: number, stepS: number | undefined): number {
+  if (stepS === undefined) return lengthS;
+  const roundedS = toNearest(lengthS, stepS);
+  // What a product loses to rounding is no reason for another step: 3 × 20.1 s are 60.300000000000004.
+  return roundedS < lengthS * (1 - 1e-12) ? roundTime(roundedS + stepS, stepS) : roundedS;
+}

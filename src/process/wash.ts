@@ -1,0 +1,108 @@
+/*
+ * Module: process. The wash: how long by material, fixing bath and cold, and what is done in it.
+ */
+import { knownEntry } from "../core/guards.js";
+import {
+  COLD_WASH,
+  handbookPaperWash,
+  handbookWash,
+  PLAIN_WASH,
+  RUNNING_CHANGE_S,
+  WASH_CHANGE_S,
+  WASH_CHANGES,
+  type HandbookWash,
+  type WashMethod,
+} from "../handbook/process.js";
+import { bathTemperatureC, lengthOr, sourcesOf } from "./baths.js";
+import type { BathContext } from "./context.js";
+import { pourOut } from "./developmentCues.js";
+import type { CueDraft, Draft } from "./layOut.js";
+import { toUpper } from "./rounding.js";
+import type { Handling, ProcessBaths, WashSetting } from "./types.js";
+
+/** How many times longer a wash takes in cold water. */
+export function coldWashFactor(temperatureC: number): number {
+  return 2 ** (Math.max(0, COLD_WASH.belowC - temperatureC) / COLD_WASH.doublingC);
+}
+
+/** The wash of the material at 20 °C after the fixing bath that is planned. */
+function usualWash(context: BathContext, method: unknown, { fix }: ProcessBaths): HandbookWash {
+  const film = knownEntry(`${context.where}/wash/method`, handbookWash, method);
+  if (context.material === "paper") return handbookPaperWash[context.paperBase];
+  if (fix?.kind !== "plain") return film;
+  const { times, sources } = PLAIN_WASH;
+  return {
+    durationS: film.durationS * times,
+    afterAidS: film.afterAidS * times,
+    sources: [...film.sources, ...sources],
+  };
+}
+
+/** The step of the wash. */
+export function washDraft(context: BathContext, wash: WashSetting, baths: ProcessBaths): Draft {
+  const where = `${context.where}/wash`;
+  const temperatureC = bathTemperatureC(context, "wash", wash);
+  const { method = "running" } = wash;
+  const usual = usualWash(context, method, baths);
+  const aided = baths.clearingAid !== undefined;
+  const lengthS = lengthOr(
+    where,
+    wash,
+    (aided ? usual.afterAidS : usual.durationS) * coldWashFactor(temperatureC),
+  );
+  const durationS = toUpper(lengthS, context.handling.stepS);
+  // The other methods are changes of water, which are the handbook's in a wash of any length.
+  const sources = method === "running" ? sourcesOf(wash, usual.sources) : usual.sources;
+  return {
+    name: "wash",
+    durationS,
+    temperatureC,
+    cues: washCues(method, durationS, context.handling),
+    sources,
+  };
+}
+
+function washCues(method: WashMethod, durationS: number, handling: Handling): readonly CueDraft[] {
+  if (method === "running") return [{ atS: 0, durationS, do: "run-water" }];
+  if (method === "changes") return inversionCues(durationS, handling);
+  const cues: CueDraft[] = [
+    { atS: 0, do: "fill" },
+    { atS: 0, durationS, do: "stand" },
+  ];
+  for (let i = 1; i * WASH_CHANGE_S < durationS; i++)
+    cues.push({ atS: i * WASH_CHANGE_S, do: "change-water" });
+  return cues;
+}
+
+/**
+ * Fill, move so often, leave it for the rest of the filling, pour out. A wash that is longer than the
+ * handbook's leaves it longer; a shorter one does all of it faster.
+ */
+function inversionCues(durationS: number, { movement }: Handling): readonly CueDraft[] {
+  const { inversions, inversionS, pourS } = WASH_CHANGES;
+  const stretch = durationS / handbookWash.changes.durationS;
+  const pace = Math.min(1, stretch);
+  const halfPourS = (pourS / 2) * pace;
+  const cues: CueDraft[] = [];
+  let atS = 0;
+  inversions.forEach((count, i) => {
+    const endS = i === inversions.length - 1 ? durationS : atS + (count * inversionS + pourS) * stretch;
+    const moveS = count * inversionS * pace;
+    const restAtS = atS + halfPourS + moveS;
+    const pourAtS = endS - halfPourS;
+    cues.push(
+      { atS, do: "fill" },
+      { atS: atS + halfPourS, durationS: moveS, do: "agitate", movement, count },
+    );
+    if (pourAtS > restAtS + 1e-9) cues.push({ atS: restAtS, durationS: pourAtS - restAtS, do: "stand" });
+    cues.push(pourOut(pourAtS, halfPourS));
+    atS = endS;
+  });
+  return cues;
+}
+
+/** How many volumes of the vessel a wash takes. */
+export function washFillings(method: WashMethod, durationS: number): number {
+  if (method === "changes") return WASH_CHANGES.inversions.length;
+  return Math.ceil(durationS / (method === "running" ? RUNNING_CHANGE_S : WASH_CHANGE_S));
+}

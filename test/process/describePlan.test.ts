@@ -1,0 +1,254 @@
+import { describe, expect, it } from "vitest";
+import {
+  compensate,
+  describePlan,
+  planProcess,
+  replaceDevelopment,
+  type PlanTexts,
+  type ProcessMaterial,
+  type ProcessPlan,
+} from "../../src/index.js";
+import { planTexts } from "../../src/process/text.js";
+import { anyOf, hut, refusal } from "./helpers.js";
+
+const indented = (line: string): boolean => line.startsWith("  ");
+
+describe("a plan for the wall", () => {
+  it("says what to do and when, in few lines", () => {
+    const baths = {
+      stop: { dilution: "1+19" },
+      wash: { method: "soak", durationS: 500, temperatureC: 18.5 },
+      fix: { clearingS: 40, times: 3 },
+    } as const;
+    expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths })).slice(0, 20)).toEqual([
+      "0:00 develop, 8:30 at 20.0 °C",
+      "  0:00 Pour in the developer.",
+      "  0:00 Invert the tank for 30 s.",
+      "  1:00 Invert the tank for 5 s. Every 1:00 until 8:00.",
+      "  8:20 Pour out and drain: this takes 10 s.",
+      "8:30 stop, 0:30 at 20.0 °C",
+      "  8:30 Pour in the stop bath.",
+      "  8:30 Invert the tank for 30 s.",
+      "9:00 fix, 2:00 at 20.0 °C",
+      "  9:00 Pour in the fixing bath.",
+      "  9:00 Invert the tank for 15 s.",
+      "  9:40 It should be clear by now. If not, wait until it is, then fix for as long again.",
+      "  10:00 Invert the tank for 5 s.",
+      "11:00 wash, 8:20 at 18.5 °C",
+      "  11:00 Fill with fresh water.",
+      "  11:00 Leave it in the water.",
+      "  14:00 Change the water. Every 3:00 until 17:00.",
+      "In all 19:20.",
+      "Have ready: developer 1+2 500 ml (166.7 ml stock, 333.3 ml water); stop bath 1+19 500 ml (25 ml stock, 475 ml water); fixing bath 500 ml; wash water 1500 ml.",
+      "Always: Wear gloves and glasses. Keep the baths away from food.",
+    ]);
+  });
+
+  it("puts stops and warnings first, then the steps, then notes, and the bench last and once", () => {
+    const baths = { stop: { kind: "acid" }, fix: { kind: "plain", temperatureC: 8 }, wash: {} } as const;
+    const plan = planProcess({ ...hut, baths });
+    const lines = describePlan(plan);
+    const at = (start: string): readonly number[] =>
+      lines.flatMap((line, i) => (line.startsWith(start) ? [i] : []));
+    const of = (severity: string): number =>
+      plan.cautions.filter((caution) => caution.severity === severity).length;
+    const [stops, warnings, notes, always] = ["Stop:", "Take care:", "Note:", "Always:"].map(at);
+    expect([stops!.length, warnings!.length, notes!.length]).toEqual([of("stop"), of("warn"), of("note")]);
+    expect([of("stop"), of("warn"), of("note")].every((count) => count > 0)).toBe(true);
+    const steps = lines.findIndex((line) => line.startsWith("0:00"));
+    expect([...stops!, ...warnings!]).toEqual(Array.from({ length: steps }, (_, i) => i));
+    expect(Math.min(...notes!)).toBeGreaterThan(lines.findIndex((line) => line.startsWith("In all")));
+    expect(always).toEqual([lines.length - 4, lines.length - 3, lines.length - 2, lines.length - 1]);
+    // No pointer into data on a sheet for the wall.
+    expect(lines.some((line) => /\[?\/baths/.test(line))).toBe(false);
+    expect(new Set(lines.filter((line) => !indented(line))).size).toBe(
+      lines.filter((line) => !indented(line)).length,
+    );
+  });
+
+  it("says first that the answer is refused", () => {
+    const answer = compensate({ timeS: 510, temperatureC: 20, hydroquinone: true }, { temperatureC: 11 });
+    const { timeS, ...rest } = hut;
+    expect(timeS).toBe(510);
+    expect(describePlan(planProcess({ ...rest, temperatureC: 11, answer }))[0]).toBe(
+      `Stop: ${planTexts.refused}`,
+    );
+  });
+
+  it.each([
+    [7.5, "Every 7.5 s until 1:23."],
+    [15, "Every 0:15 until 1:15."],
+    [100 / 7, "Every 14.29 s until 1:11."],
+  ])("gives an interval of %d s as it is", (everyS, words) => {
+    const lines = describePlan(planProcess({ ...hut, timeS: 100, agitation: { everyS } }));
+    expect(lines.find((line) => line.includes("Every"))).toContain(words);
+  });
+  it("gives a whole interval where only the sum of its beats is not", () => {
+    const plan = planProcess({ ...hut, rest: 0.1, agitation: { everyS: 30 } });
+    expect(describePlan(plan).find((line) => line.includes("Every"))).toContain("Every 0:30 until");
+  });
+
+  const plan = planProcess(hut);
+  it.each<[string, ProcessMaterial, string]>([
+    [
+      "stock and water",
+      { name: "developer", volumeMl: 500, stockMl: 50, waterMl: 450 },
+      "Have ready: developer 500 ml (50 ml stock, 450 ml water).",
+    ],
+    [
+      "two stocks",
+      { name: "developer", volumeMl: 500, stockMl: 150, waterMl: 350, stocksMl: [100, 50] },
+      "Have ready: developer 500 ml (100 ml + 50 ml stock, 350 ml water).",
+    ],
+    [
+      "stocks that are not told apart",
+      { name: "developer", volumeMl: 500, stockMl: 150, waterMl: 350, stocksMl: [] },
+      "Have ready: developer 500 ml (150 ml stock, 350 ml water).",
+    ],
+    ["stock alone", { name: "developer", volumeMl: 500, stockMl: 50 }, "Have ready: developer 500 ml."],
+    ["water alone", { name: "developer", volumeMl: 500, waterMl: 450 }, "Have ready: developer 500 ml."],
+    ["no volume", { name: "developer", dilution: "1+9" }, "Have ready: developer 1+9."],
+  ])("tells a mixture only where both parts are there: %s", (_, material, line) => {
+    expect(describePlan({ ...plan, materials: [material] })).toContain(line);
+  });
+});
+
+describe("another language", () => {
+  // What a catalogue is given, as text: no English passes through.
+  const codes: PlanTexts = {
+    ...planTexts,
+    steps: Object.fromEntries(Object.keys(planTexts.steps).map((name) => [name, `<${name}>`])) as never,
+    materials: Object.fromEntries(Object.keys(planTexts.materials).map((name) => [name, "<m>"])) as never,
+    severities: { stop: "<stop>", warn: "<warn>", note: "<note>" },
+    cue: (cue, place) => `<${cue.do} ${place.step} ${place.vessel} ${cue.durationS ?? ""}>`,
+    cautions: Object.fromEntries(
+      Object.keys(planTexts.cautions).map((code) => [code, () => `<${code}>`]),
+    ) as never,
+    step: (name) => name,
+    repeated: (everyS) => `<every ${everyS}>`,
+    total: (totalS) => `<total ${totalS}>`,
+    ready: "<ready>",
+    stock: "<stock>",
+    water: "<water>",
+    bench: "<bench>",
+    refused: "<refused>",
+  };
+  it("takes every sentence of this module from the catalogue", () => {
+    const baths = { preSoak: {}, stop: { dilution: "1+9", kind: "acid" }, fix: { kind: "plain" } } as const;
+    const plan = { ...planProcess({ ...hut, timeS: 5, rest: true, baths }), timeRefused: true };
+    const lines = describePlan(plan, codes);
+    expect(lines.filter((line) => !/^(<|\s+\d)/.test(line))).toEqual([]);
+    expect(lines.join(" ").replace(/<[^>]*>/g, "")).not.toMatch(/[A-Za-z]{3}/);
+    expect(lines).toContain("<note>: <clearing-assumed>");
+    expect(lines).toContain("<stop>: <drain-too-long>");
+  });
+  it("leaves the sentence of a caution that another module wrote", () => {
+    const plan = planProcess({ ...hut, temperatureC: 14 });
+    const { message } = plan.cautions.find(({ code }) => code === "temperature-unusual")!;
+    expect(describePlan(plan, codes)).toContain(`<warn>: ${message}`);
+  });
+  it("gets the numbers of each caution", () => {
+    // Every caution's message is its sentence over its own data.
+    const cold = { temperatureC: 8, kind: "plain", clearingS: 90, freshClearingS: 40 } as const;
+    const plans: readonly ProcessPlan[] = [
+      planProcess({ ...hut, timeS: 5 }),
+      planProcess({ ...hut, temperatureC: 10, baths: { fix: { ...cold, durationS: 700, kind: "rapid" } } }),
+      planProcess({ ...hut, emulsion: "soft", baths: { stop: { kind: "acid" }, fix: cold, wash: {} } }),
+      planProcess({
+        ...hut,
+        areaCm2: 500,
+        baths: { fix: { usedCm2PerL: 10000 }, wash: { method: "changes" } },
+      }),
+      planProcess({ ...hut, baths: { fix: { usedCm2PerL: 20000, clearingS: 9, durationS: 10 } } }),
+      planProcess({ ...hut, material: "plate", baths: { wash: { method: "changes" } } }),
+      planProcess({ ...hut, temperatureC: 10 }),
+      replaceDevelopment(planProcess(hut), { atS: 300, remainingS: 3 }),
+    ];
+    const seen = new Set<string>();
+    for (const { cautions, benchNotes } of plans)
+      for (const one of [...cautions, ...benchNotes]) {
+        if (!Object.hasOwn(planTexts.cautions, one.code)) continue;
+        seen.add(one.code);
+        expect(one.message).toBe(planTexts.cautions[one.code as keyof typeof planTexts.cautions](one));
+        expect(one.message).not.toMatch(/NaN|undefined|\b0 s\b|\b0\.0\b/);
+        expect(one.message.split(". ").every((sentence) => sentence.split(" ").length <= 25)).toBe(true);
+      }
+    expect([...seen].sort()).toEqual(Object.keys(planTexts.cautions).sort());
+  });
+});
+
+describe("a plan that comes back in", () => {
+  const plan = planProcess({ ...hut, dilution: "1+2", baths: { stop: {} } });
+  const step = plan.steps[0]!;
+  const cue = step.cues[0]!;
+  const material = plan.materials[0]!;
+  const withStep = (change: object): object => ({ ...plan, steps: [{ ...step, ...change }] });
+  const withCue = (change: object): object => withStep({ cues: [{ ...cue, ...change }] });
+  const withMaterial = (change: object): object => ({ ...plan, materials: [{ ...material, ...change }] });
+  it("is read as it was written", () => {
+    const stored = JSON.parse(JSON.stringify(plan)) as typeof plan;
+    expect(describePlan(stored)).toEqual(describePlan(plan));
+    expect(replaceDevelopment(stored, { atS: 100, remainingS: 60 })).toEqual(
+      replaceDevelopment(plan, { atS: 100, remainingS: 60 }),
+    );
+  });
+  it.each<[string, unknown, string]>([
+    ["text", "plan", "TypeError /plan wrong-type"],
+    ["a total in words", { ...plan, totalS: "long" }, "TypeError /plan/totalS wrong-type"],
+    ["a total of months", { ...plan, totalS: 1e7 + 1 }, "RangeError /plan/totalS out-of-range"],
+    ["no steps", { ...plan, steps: "" }, "TypeError /plan/steps empty"],
+    ["a step of null", { ...plan, steps: [null] }, "TypeError /plan/steps/0 missing"],
+    ["a name of 1", withStep({ name: 1 }), "TypeError /plan/steps/0/name wrong-type"],
+    ["another name", withStep({ name: "dry" }), "RangeError /plan/steps/0/name not-one-of"],
+    ["a start before", withStep({ startS: -1 }), "RangeError /plan/steps/0/startS out-of-range"],
+    ["no end", withStep({ endS: undefined }), "TypeError /plan/steps/0/endS missing"],
+    ["no length", withStep({ durationS: NaN }), "RangeError /plan/steps/0/durationS not-a-number"],
+    ["steam", withStep({ temperatureC: 101 }), "RangeError /plan/steps/0/temperatureC out-of-range"],
+    ["no sources", withStep({ sources: NaN }), "TypeError /plan/steps/0/sources wrong-type"],
+    ["cues of an object", withStep({ cues: {} }), "TypeError /plan/steps/0/cues wrong-type"],
+    ["a cue of 7", withStep({ cues: [7] }), "TypeError /plan/steps/0/cues/0 wrong-type"],
+    ["a cue before", withCue({ atS: -1 }), "RangeError /plan/steps/0/cues/0/atS out-of-range"],
+    ["a cue backwards", withCue({ durationS: -1 }), "RangeError /plan/steps/0/cues/0/durationS out-of-range"],
+    ["another action", withCue({ do: "dance" }), "RangeError /plan/steps/0/cues/0/do not-one-of"],
+    ["a cue of 5", withCue({ text: 5 }), "TypeError /plan/steps/0/cues/0/text wrong-type"],
+    ["no materials", { ...plan, materials: 1 }, "TypeError /plan/materials wrong-type"],
+    ["a material of 1", { ...plan, materials: [1] }, "TypeError /plan/materials/0 wrong-type"],
+    ["no material name", withMaterial({ name: undefined }), "TypeError /plan/materials/0/name missing"],
+    ["another material", withMaterial({ name: "tea" }), "RangeError /plan/materials/0/name not-one-of"],
+    [
+      "a volume below 0",
+      withMaterial({ volumeMl: -1 }),
+      "RangeError /plan/materials/0/volumeMl out-of-range",
+    ],
+    ["a dilution of 2", withMaterial({ dilution: 2 }), "TypeError /plan/materials/0/dilution wrong-type"],
+    ["stock of null", withMaterial({ stockMl: null }), "TypeError /plan/materials/0/stockMl missing"],
+    ["a lake", withMaterial({ waterMl: 2e9 }), "RangeError /plan/materials/0/waterMl out-of-range"],
+    ["stocks of 5", withMaterial({ stocksMl: 5 }), "TypeError /plan/materials/0/stocksMl wrong-type"],
+    [
+      "a stock below 0",
+      withMaterial({ stocksMl: [5, -1] }),
+      "RangeError /plan/materials/0/stocksMl/1 out-of-range",
+    ],
+    ["no cautions", { ...plan, cautions: "" }, "TypeError /plan/cautions empty"],
+    ["a caution of 1", { ...plan, cautions: [1] }, "TypeError /plan/cautions/0 wrong-type"],
+    [
+      "a caution without a sentence",
+      { ...plan, cautions: [{ severity: "stop" }] },
+      "TypeError /plan/cautions/0/message missing",
+    ],
+    [
+      "a grave note",
+      { ...plan, benchNotes: [{ severity: "dire", message: "" }] },
+      "RangeError /plan/benchNotes/0/severity not-one-of",
+    ],
+    ["no word of refusal", { ...plan, timeRefused: undefined }, "TypeError /plan/timeRefused missing"],
+    ["a handling of 1", { ...plan, handling: 1 }, "TypeError /plan/handling wrong-type"],
+  ])("is refused when it is none: %s", (_, given, fault) => {
+    const [kind, ...where] = fault.split(" ");
+    const of = (name: string): string => `${kind} ${name} ${where.join(" ")}`;
+    expect(refusal(() => describePlan(anyOf(given)))).toBe(of("describePlan"));
+    expect(refusal(() => replaceDevelopment(anyOf(given), { atS: 0, remainingS: 1 }))).toBe(
+      of("replaceDevelopment"),
+    );
+  });
+});

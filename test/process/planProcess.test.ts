@@ -1,0 +1,751 @@
+import { describe, expect, it } from "vitest";
+import {
+  clearingTimeAt,
+  compensate,
+  planProcess,
+  type Cue,
+  type ProcessInput,
+  type ProcessStep,
+} from "../../src/index.js";
+import { anyOf, codes, hut, refusal, stepOf } from "./helpers.js";
+
+/** Cues without their sentences, counted from the start of their step. */
+const bare = ({ cues, startS }: ProcessStep): readonly object[] =>
+  cues
+    .map(({ text, ...cue }) => ({ ...cue, atS: cue.atS - startS, said: text.length > 5 }))
+    .map(({ said, ...cue }) => {
+      expect(said).toBe(true);
+      return cue;
+    });
+const told = (cues: readonly Cue[]): readonly unknown[] =>
+  cues.map(({ atS, do: action, durationS }) => [atS, action, durationS]);
+
+describe("a plan of the usual run", () => {
+  it("has published times", () => {
+    const plan = planProcess(hut);
+    // Stop 30 s, wash 30 min: US Army, subcourse SS05098, p. 24. Fix: twice a clearing time of 1 min.
+    expect(plan.steps.map(({ name, startS, endS, durationS }) => [name, startS, endS, durationS])).toEqual([
+      ["develop", 0, 510, 510],
+      ["stop", 510, 540, 30],
+      ["fix", 540, 660, 120],
+      ["wash", 660, 2460, 1800],
+      ["wetting-agent", 2460, 2520, 60],
+    ]);
+    expect(plan.totalS).toBe(2520);
+    expect(plan.handling).toEqual({
+      vessel: "tank",
+      movement: "invert",
+      agitation: { everyS: 60 },
+      drainS: 10,
+    });
+    expect(plan.steps.every((one) => one.temperatureC === 20 && one.sources.length > 0)).toBe(true);
+    expect(stepOf(plan, "develop").sources[0]).toContain("NAVEDTRA 14209, p. 10-16");
+    expect(stepOf(plan, "fix").sources).toHaveLength(3);
+    expect(codes(plan.cautions)).toEqual(["clearing-assumed", "fixing-split"]);
+    expect(plan.timeRefused).toBe(false);
+  });
+
+  it("has standing notes apart from the cautions", () => {
+    const notes = (baths?: ProcessInput["baths"]): readonly string[] =>
+      codes(planProcess({ ...hut, baths }).benchNotes);
+    const all = ["bench-gloves", "bench-air", "silver-disposal", "safety-data-sheets"];
+    expect(notes()).toEqual(all);
+    expect(notes({ stop: {} })).toEqual(all.filter((code) => code !== "silver-disposal"));
+    expect(notes({ fix: {} })).toEqual(all);
+    expect(notes({ wash: {} })).toEqual(["bench-gloves", "safety-data-sheets"]);
+    expect(planProcess(hut).benchNotes.every(({ severity }) => severity === "note")).toBe(true);
+  });
+
+  it("rests the fresh bath and soaks before, clears and washes after", () => {
+    const plan = planProcess({
+      ...hut,
+      rest: true,
+      baths: {
+        preSoak: {},
+        stop: { kind: "water" },
+        fix: { clearingS: 40, times: 3 },
+        clearingAid: {},
+        wash: {},
+        wettingAgent: {},
+      },
+    });
+    // Washing 5 min after a clearing aid of 1 to 2 min: Eastman Kodak, film data sheets (from memory).
+    expect(plan.steps.map(({ name, durationS }) => [name, durationS])).toEqual([
+      ["rest", 300],
+      ["pre-soak", 120],
+      ["develop", 510],
+      ["stop", 60],
+      ["fix", 120],
+      ["clearing-aid", 120],
+      ["wash", 300],
+      ["wetting-agent", 60],
+    ]);
+    const moved = { movement: "invert" };
+    expect(Object.fromEntries(plan.steps.map((step) => [step.name, bare(step)]))).toMatchObject({
+      "rest": [{ atS: 0, durationS: 300, do: "stand" }],
+      "pre-soak": [
+        { atS: 0, do: "pour-in" },
+        { atS: 0, do: "tap" },
+        { atS: 110, durationS: 10, do: "pour-out" },
+      ],
+      "stop": [{ atS: 0, durationS: 60, do: "rinse", ...moved }],
+      // Fifteen seconds at the start of fixing: US Army, subcourse SS05098, p. 24. Then once a minute: common
+      // practice.
+      "fix": [
+        { atS: 0, do: "pour-in" },
+        { atS: 0, durationS: 15, do: "agitate", ...moved },
+        { atS: 40, do: "check-clear", data: { clearingS: 40 } },
+        { atS: 60, durationS: 5, do: "agitate", ...moved },
+      ],
+      "clearing-aid": [
+        { atS: 0, do: "rinse" },
+        { atS: 0, do: "pour-in" },
+        { atS: 0, durationS: 15, do: "agitate", ...moved },
+        { atS: 60, durationS: 5, do: "agitate", ...moved },
+      ],
+      "wash": [{ atS: 0, durationS: 300, do: "run-water" }],
+      "wetting-agent": [
+        { atS: 0, do: "pour-in" },
+        { atS: 0, durationS: 59, do: "stand" },
+        { atS: 59, do: "hang-up" },
+      ],
+    });
+    expect(plan.cautions).toEqual([]);
+    expect(stepOf(plan, "fix").sources).toEqual([]);
+    expect(stepOf(planProcess({ ...hut, rest: 90 }), "rest")).toMatchObject({ durationS: 90, sources: [] });
+    expect(stepOf(planProcess({ ...hut, rest: true }), "rest").sources).toHaveLength(1);
+    for (const rest of [false, 0]) expect(planProcess({ ...hut, rest }).steps[0]!.name).toBe("develop");
+    const acid = planProcess({ ...hut, baths: { stop: { kind: "acid" } } });
+    expect(bare(stepOf(acid, "stop"))).toEqual([
+      { atS: 0, do: "pour-in" },
+      { atS: 0, durationS: 30, do: "agitate", ...moved },
+    ]);
+    const second = planProcess({
+      ...hut,
+      baths: { wettingAgent: { durationS: 1 }, preSoak: { durationS: 4 } },
+    });
+    expect(stepOf(second, "wetting-agent").cues.map((cue) => cue.do)).toEqual(["pour-in", "hang-up"]);
+    expect(bare(stepOf(second, "pre-soak")).at(-1)).toEqual({ atS: 0, durationS: 4, do: "pour-out" });
+  });
+
+  it("names sources only for what the input leaves out", () => {
+    const baths = {
+      preSoak: { durationS: 9 },
+      stop: { durationS: 7 },
+      fix: { durationS: 300 },
+      clearingAid: { durationS: 9 },
+      wash: { durationS: 9 },
+      wettingAgent: { durationS: 9 },
+    };
+    const counted = Object.fromEntries(
+      planProcess({ ...hut, baths }).steps.map(({ name, sources }) => [name, sources.length]),
+    );
+    // The look for clearing still rests on a clearing time in print.
+    expect(counted).toEqual({
+      "pre-soak": 0,
+      "develop": 2,
+      "stop": 0,
+      "fix": 1,
+      "clearing-aid": 0,
+      "wash": 0,
+      "wetting-agent": 0,
+    });
+    const soak = planProcess({ ...hut, baths: { wash: { method: "soak", durationS: 600 } } });
+    expect(stepOf(soak, "wash").sources[0]).toContain("changed every 3 min");
+    const cold = planProcess({ ...hut, temperatureC: 14, baths: { fix: { durationS: 300 } } });
+    expect(stepOf(cold, "fix").sources.some((source) => source.includes("sec. 392"))).toBe(true);
+  });
+});
+
+describe("agitation", () => {
+  it("of a tank goes by the manual, and pouring out ends on time", () => {
+    // US Navy, NAVEDTRA 14209, p. 10-16: 30 s, then 5 s each minute; US Army, SS0514: 10 s to drain.
+    expect(bare(stepOf(planProcess({ ...hut, timeS: 250 }), "develop"))).toEqual([
+      { atS: 0, do: "pour-in" },
+      { atS: 0, durationS: 30, do: "agitate", movement: "invert" },
+      { atS: 60, durationS: 5, do: "agitate", movement: "invert" },
+      { atS: 120, durationS: 5, do: "agitate", movement: "invert" },
+      { atS: 180, durationS: 5, do: "agitate", movement: "invert" },
+      { atS: 240, durationS: 10, do: "pour-out" },
+    ]);
+  });
+
+  it.each<[string, ProcessInput["agitation"], number, readonly (readonly [number, string, number])[]]>([
+    // A short start where the bath is moved twice a minute: Eastman Kodak, film data sheets (from memory).
+    [
+      "each 30 s",
+      { everyS: 30 },
+      100,
+      [
+        [0, "agitate", 5],
+        [30, "agitate", 5],
+        [60, "agitate", 5],
+      ],
+    ],
+    ["each 59 s", { everyS: 59 }, 69, [[0, "agitate", 5]]],
+    ["as long as the interval", { everyS: 5 }, 100, [[0, "agitate", 90]]],
+    // The third ends with the pouring out; the sum is 95.30000000000001.
+    [
+      "to a hair of the end",
+      { everyS: 30.1 },
+      105.3,
+      [
+        [0, "agitate", 5],
+        [30.1, "agitate", 5],
+        [60.2, "agitate", 5],
+        [90.30000000000001, "agitate", 5],
+      ],
+    ],
+    [
+      "each 6 s",
+      { everyS: 6 },
+      21,
+      [
+        [0, "agitate", 5],
+        [6, "agitate", 5],
+      ],
+    ],
+    ["without pause", "continuous", 100, [[0, "agitate", 90]]],
+    [
+      "of stand",
+      "stand",
+      3600,
+      [
+        [0, "agitate", 30],
+        [30, "stand", 3560],
+      ],
+    ],
+    ["of a short stand", "stand", 22, [[0, "agitate", 12]]],
+  ])("%s", (_, agitation, timeS, shown) => {
+    const { cues } = stepOf(planProcess({ ...hut, timeS, agitation }), "develop");
+    expect(told(cues).slice(1, -1)).toEqual(shown);
+  });
+
+  it("is left out where pouring out would cut it short", () => {
+    const last = (timeS: number): readonly number[] =>
+      stepOf(planProcess({ ...hut, timeS }), "develop")
+        .cues.slice(-2)
+        .map(({ atS }) => atS);
+    // Agitation of 5 s at 240 s, and 10 s to drain.
+    expect(last(255)).toEqual([240, 245]);
+    expect(last(254.9)).toEqual([180, 244.9]);
+  });
+
+  it.each<[string, Partial<ProcessInput>, string, number, ProcessInput["agitation"]]>([
+    ["a tank is inverted", {}, "invert", 10, { everyS: 60 }],
+    ["a spiral may be turned", { movement: "turn" }, "turn", 10, { everyS: 60 }],
+    ["a drum is turned without pause", { vessel: "drum" }, "turn", 10, "continuous"],
+    ["sheets in a tray are shuffled without pause", { vessel: "tray" }, "shuffle", 10, "continuous"],
+    ["a single sheet is rocked", { vessel: "tray", pieces: 1 }, "rock", 5, "continuous"],
+    ["several sheets are shuffled", { vessel: "tray", pieces: 6 }, "shuffle", 10, "continuous"],
+    ["a plate is rocked", { vessel: "tray", material: "plate" }, "rock", 5, "continuous"],
+    ["plates are not shuffled", { vessel: "tray", material: "plate", pieces: 2 }, "rock", 5, "continuous"],
+    ["a plate in a tank is inverted", { material: "plate", pieces: 1 }, "invert", 10, { everyS: 60 }],
+    ["what is stated goes first", { vessel: "tray", movement: "rock", drainS: 7 }, "rock", 7, "continuous"],
+  ])("%s", (_, more, movement, drainS, agitation) => {
+    // Trays without pause: US Navy, NAVEDTRA 14209, p. 10-16; the rest: common practice.
+    const { handling, steps } = planProcess({ ...hut, ...more });
+    expect(handling).toEqual({ vessel: more.vessel ?? "tank", movement, agitation, drainS });
+    expect(steps[0]!.cues.find((cue) => cue.do === "agitate")).toMatchObject({ movement });
+    expect(steps[0]!.cues.at(-1)).toMatchObject({ atS: 510 - drainS, durationS: drainS, do: "pour-out" });
+  });
+
+  it("says so when the development is shorter than the draining", () => {
+    const plan = planProcess({ ...hut, timeS: 8, baths: { fix: { clearingS: 30, times: 2 }, wash: {} } });
+    expect(bare(stepOf(plan, "develop"))).toEqual([
+      { atS: 0, do: "pour-in" },
+      { atS: 0, durationS: 10, do: "pour-out" },
+    ]);
+    expect(plan.cautions).toMatchObject([
+      { code: "drain-too-long", severity: "stop", quantity: "timeS", limit: 8, actual: 10 },
+    ]);
+    expect(codes(planProcess({ ...hut, timeS: 10 }).cautions)).not.toContain("drain-too-long");
+    expect(stepOf(planProcess({ ...hut, drainS: 0 }), "develop").cues.at(-1)).toMatchObject({
+      atS: 510,
+      do: "pour-out",
+    });
+    expect(stepOf(planProcess({ ...hut, drainS: 0 }), "develop").cues.at(-1)).not.toHaveProperty("durationS");
+  });
+});
+
+describe("what comes before and around the developer", () => {
+  it("is told when the input has it", () => {
+    const first = (more: Partial<ProcessInput>): readonly object[] =>
+      bare(planProcess({ ...hut, ...more }).steps[0]!).slice(0, -1);
+    expect(first({ rest: 60, topUpMl: 50, startTemperatureC: 21.5 })).toEqual([
+      { atS: 0, do: "top-up", data: { volumeMl: 50 } },
+      { atS: 0, do: "temper", data: { temperatureC: 21.5 } },
+    ]);
+    expect(first({ startTemperatureC: 22 })[0]).toEqual({ atS: 0, do: "temper", data: { temperatureC: 22 } });
+  });
+
+  it("is the light, off before the first wet bath and on when the material is clear", () => {
+    // Common practice.
+    const lights = (more: Partial<ProcessInput>): readonly unknown[] =>
+      planProcess({ ...hut, ...more }).steps.flatMap(({ name, startS, cues }) =>
+        cues
+          .filter((cue) => cue.do.startsWith("light"))
+          .map((cue) => [name, cue.atS - startS, cue.do, cue.data?.sensitization]),
+      );
+    expect(lights({})).toEqual([]);
+    expect(lights({ sensitization: "panchromatic" })).toEqual([
+      ["develop", 0, "light-off", "panchromatic"],
+      ["fix", 60, "light-on", "panchromatic"],
+    ]);
+    const baths = { preSoak: {}, fix: { durationS: 40 } };
+    expect(lights({ sensitization: "orthochromatic", vessel: "tray", rest: true, baths })).toEqual([
+      ["pre-soak", 0, "light-off", "orthochromatic"],
+    ]);
+    const said = (vessel: ProcessInput["vessel"], sensitization: ProcessInput["sensitization"]): string =>
+      planProcess({ ...hut, vessel, sensitization }).steps[0]!.cues[0]!.text;
+    const sentences = (["tank", "tray"] as const).flatMap((vessel) =>
+      (["panchromatic", "orthochromatic", "blue-sensitive"] as const).map((one) => said(vessel, one)),
+    );
+    expect(new Set(sentences).size).toBe(6);
+  });
+});
+
+describe("fixing", () => {
+  const fixS = (input: Partial<ProcessInput>): number =>
+    stepOf(planProcess({ ...hut, ...input }), "fix").durationS;
+  it("goes by material, bath and temperature", () => {
+    expect(fixS({ iodideRich: true })).toBe(180);
+    expect(fixS({ iodideRich: false })).toBe(120);
+    expect(fixS({ baths: { fix: { kind: "plain" } } })).toBe(1200);
+    expect(fixS({ baths: { fix: { temperatureC: 10 } } })).toBeCloseTo(324, 9);
+    // A clearing time measured in this bath needs no correction; one measured elsewhere does.
+    expect(fixS({ temperatureC: 10, baths: { fix: { clearingS: 50 } } })).toBe(100);
+    expect(fixS({ temperatureC: 10, baths: { fix: { clearingS: 50, clearingAtC: 20 } } })).toBe(
+      2 * clearingTimeAt({ clearingS: 50, fromC: 20, toC: 10 }),
+    );
+    expect(fixS({ baths: { fix: { durationS: 300 } } })).toBe(300);
+  });
+
+  it("clears no sooner than the bath did when fresh, nor than the handbook says", () => {
+    const of = (fix: object, temperatureC = 20): ProcessStep =>
+      stepOf(planProcess({ ...hut, temperatureC, baths: { fix, wash: {} } }), "fix");
+    // A fresh bath that took 200 s: the handbook's minute is not for this material.
+    expect(of({ freshClearingS: 200 })).toMatchObject({ durationS: 400 });
+    expect(of({ freshClearingS: 200 }).cues.find((cue) => cue.do === "check-clear")).toMatchObject({
+      atS: 710,
+      data: { clearingS: 200 },
+    });
+    expect(of({ freshClearingS: 200 }).sources).toHaveLength(2);
+    expect(of({ freshClearingS: 30 })).toMatchObject({ durationS: 120 });
+    expect(of({ freshClearingS: 30 }).sources).toHaveLength(3);
+    expect(of({ freshClearingS: 100 }, 10).durationS).toBeCloseTo(324, 9);
+    expect(of({ freshClearingS: 200, clearingS: 210 })).toMatchObject({ durationS: 420 });
+  });
+
+  it("looks for clearing only where fixing goes on after it", () => {
+    const looks = (durationS: number): boolean =>
+      stepOf(planProcess({ ...hut, baths: { fix: { clearingS: 50, durationS } } }), "fix").cues.some(
+        (cue) => cue.do === "check-clear",
+      );
+    expect([50, 51].map(looks)).toEqual([false, true]);
+  });
+});
+
+describe("the stop bath", () => {
+  const kind = (more: Partial<ProcessInput>): string | undefined =>
+    planProcess({ ...hut, ...more }).materials.find(({ name }) => name.startsWith("stop"))?.name;
+  it("is acid by itself, but water where acid does harm", () => {
+    expect(kind({})).toBe("stop bath");
+    // Gas in the gelatin: acid after carbonate on a soft emulsion. Sulphur: acid in plain hypo. From memory.
+    expect(kind({ emulsion: "soft" })).toBe("stop water");
+    expect(kind({ emulsion: "soft", carbonate: false })).toBe("stop bath");
+    expect(kind({ emulsion: "hardened", carbonate: true })).toBe("stop bath");
+    expect(kind({ baths: { stop: {}, fix: { kind: "plain" } } })).toBe("stop water");
+    expect(kind({ emulsion: "soft", baths: { stop: { kind: "acid" } } })).toBe("stop bath");
+    expect(kind({ baths: {} })).toBeUndefined();
+  });
+});
+
+describe("the wash", () => {
+  const wash = (setting: object, more: Partial<ProcessInput> = {}, others: ProcessInput["baths"] = {}) =>
+    stepOf(planProcess({ ...hut, ...more, baths: { ...others, wash: setting } }), "wash");
+  const of = (step: ProcessStep): readonly unknown[] =>
+    bare(step).map((cue) => Object.values(cue) as unknown);
+
+  it("takes longer in the cold", () => {
+    // US War Department, TM 11-2323, sec. 33 d: twice at 50 °F, four times at 35 °F (its figures round to 1.7
+    // °C).
+    expect(wash({}, { temperatureC: 10 }).durationS).toBeCloseTo(3600, 9);
+    expect(wash({}, { temperatureC: 5 / 3 }).durationS).toBeCloseTo(7200, 9);
+    expect(wash({}, { temperatureC: 18.4 }).durationS).toBe(1800);
+    expect(wash({ durationS: 600 }, { temperatureC: 10 }).durationS).toBe(600);
+  });
+
+  it("takes longer after plain hypo, and longest for fibre paper", () => {
+    // An hour after plain hypo: common practice with plates (from memory).
+    expect(wash({}, {}, { fix: { kind: "plain" } }).durationS).toBe(3600);
+    expect(wash({}, {}, { fix: { kind: "plain" }, clearingAid: {} }).durationS).toBe(600);
+    expect(wash({}, {}, { fix: {}, clearingAid: {} }).durationS).toBe(300);
+    // An hour for fibre, 20 min after a clearing aid, 2 to 4 min for a resin coat: makers' paper sheets (from
+    // memory).
+    const paper = { material: "paper" } as const;
+    expect(wash({}, paper).durationS).toBe(3600);
+    expect(wash({}, paper, { fix: { kind: "plain" } }).durationS).toBe(3600);
+    expect(wash({}, paper, { clearingAid: {} }).durationS).toBe(1200);
+    expect(wash({}, { ...paper, paperBase: "resin-coated" }).durationS).toBe(240);
+    expect(wash({}, { material: "plate" }).durationS).toBe(1800);
+    expect(wash({}, {}, { fix: { kind: "plain" } }).sources.at(-1)).toContain("plain hypo");
+  });
+
+  it("by soaking changes the water every three minutes", () => {
+    // US Army, subcourse SS05098, p. 24: 30 min, the water changed every 3 min.
+    const soak = wash({ method: "soak" });
+    expect(of(soak).slice(0, 3)).toEqual([
+      [0, "fill"],
+      [0, 1800, "stand"],
+      [180, "change-water"],
+    ]);
+    expect(soak.cues.filter((cue) => cue.do === "change-water").map(({ atS }) => atS - soak.startS)).toEqual([
+      180, 360, 540, 720, 900, 1080, 1260, 1440, 1620,
+    ]);
+    expect(wash({ method: "soak" }, {}, { clearingAid: {} })).toMatchObject({ durationS: 540 });
+  });
+
+  it("by counted inversions fills three times", () => {
+    // Ilford/Harman, film technical sheets (from memory): fillings of 5, 10 and 20 inversions.
+    expect(wash({ method: "changes" })).toMatchObject({ durationS: 130 });
+    expect(of(wash({ method: "changes" }))).toEqual([
+      [0, "fill"],
+      [10, 10, "agitate", "invert", 5],
+      [20, 10, "pour-out"],
+      [30, "fill"],
+      [40, 20, "agitate", "invert", 10],
+      [60, 10, "pour-out"],
+      [70, "fill"],
+      [80, 40, "agitate", "invert", 20],
+      [120, 10, "pour-out"],
+    ]);
+    // A longer one leaves the water longer, a shorter one does all of it faster.
+    expect(of(wash({ method: "changes", durationS: 260 })).slice(0, 5)).toEqual([
+      [0, "fill"],
+      [10, 10, "agitate", "invert", 5],
+      [20, 30, "stand"],
+      [50, 10, "pour-out"],
+      [60, "fill"],
+    ]);
+    expect(of(wash({ method: "changes", durationS: 65 })).slice(0, 3)).toEqual([
+      [0, "fill"],
+      [5, 5, "agitate", "invert", 5],
+      [10, 5, "pour-out"],
+    ]);
+    expect(wash({ method: "changes" }).sources[0]).toContain("5, 10 and 20 inversions");
+  });
+});
+
+describe("what to have ready", () => {
+  it("is counted", () => {
+    const baths = {
+      preSoak: {},
+      stop: { dilution: "1+19" },
+      fix: { dilution: { stockParts: 1, waterParts: 4 } },
+      clearingAid: {},
+      wash: { method: "soak" },
+      wettingAgent: {},
+    } as const;
+    expect(planProcess({ ...hut, dilution: "2+1+7", baths }).materials).toEqual([
+      {
+        name: "developer",
+        volumeMl: 500,
+        dilution: "2+1+7",
+        stockMl: 150,
+        waterMl: 350,
+        stocksMl: [100, 50],
+      },
+      { name: "pre-soak water", volumeMl: 500 },
+      { name: "stop bath", volumeMl: 500, dilution: "1+19", stockMl: 25, waterMl: 475 },
+      { name: "fixing bath", volumeMl: 500, dilution: "1+4", stockMl: 100, waterMl: 400 },
+      { name: "clearing aid", volumeMl: 500 },
+      { name: "wetting agent", volumeMl: 500 },
+      { name: "wash water", volumeMl: 1500 },
+    ]);
+    // Running water that replaces the bath in five minutes: six fillings in half an hour.
+    expect(planProcess(hut).materials.at(-1)).toEqual({ name: "wash water", volumeMl: 3000 });
+    expect(planProcess({ ...hut, baths: { wash: { method: "changes", durationS: 600 } } }).materials).toEqual(
+      [
+        { name: "developer", volumeMl: 500 },
+        { name: "wash water", volumeMl: 1500 },
+      ],
+    );
+    expect(planProcess({ ...hut, baths: {} }).materials).toEqual([{ name: "developer", volumeMl: 500 }]);
+  });
+
+  it("has no volumes where the input has none", () => {
+    const { volumeMl, ...rest } = hut;
+    expect(volumeMl).toBe(500);
+    expect(planProcess({ ...rest, dilution: "1+9", baths: { wash: {} } }).materials).toEqual([
+      { name: "developer", dilution: "1+9" },
+      { name: "wash water" },
+    ]);
+  });
+});
+
+describe("rounding", () => {
+  it("goes by the length of each step, once", () => {
+    // 11:43 in steps of 15 s is 11:45; fixing, washing and the look for clearing go up.
+    const plan = planProcess({
+      ...hut,
+      timeS: 703,
+      stepS: 15,
+      rest: 50,
+      baths: {
+        preSoak: { durationS: 4 },
+        stop: {},
+        fix: { clearingS: 41, times: 2 },
+        wash: { durationS: 601 },
+      },
+    });
+    expect(plan.steps.map(({ name, startS, durationS }) => [name, startS, durationS])).toEqual([
+      ["rest", 0, 45],
+      ["pre-soak", 45, 15],
+      ["develop", 60, 705],
+      ["stop", 765, 30],
+      ["fix", 795, 90],
+      ["wash", 885, 615],
+    ]);
+    expect(plan.totalS).toBe(1500);
+    expect(stepOf(plan, "develop").cues.at(-1)!.atS).toBe(60 + 705 - 10);
+    expect(stepOf(plan, "fix").cues.find((cue) => cue.do === "check-clear")).toMatchObject({
+      atS: 795 + 45,
+      data: { clearingS: 41 },
+    });
+    expect(plan.handling.stepS).toBe(15);
+  });
+
+  it("adds no step for what a product loses", () => {
+    const fixed = planProcess({ ...hut, stepS: 0.1, baths: { fix: { clearingS: 20.1, times: 3 } } });
+    expect(stepOf(fixed, "fix").durationS).toBe(60.3);
+    expect(stepOf(planProcess({ ...hut, timeS: 12, stepS: 60, drainS: 0 }), "develop").durationS).toBe(60);
+  });
+});
+
+describe("a plan of an answer", () => {
+  const known = { timeS: 510, temperatureC: 20 };
+  it("takes its time and does not repeat its cautions", () => {
+    const { timeS, ...rest } = hut;
+    const answer = compensate(known, { temperatureC: 14 });
+    expect(codes(answer.cautions)).toContain("temperature-unusual");
+    const plan = planProcess({ ...rest, temperatureC: 14, answer });
+    expect(stepOf(plan, "develop").durationS).toBe(answer.timeS);
+    expect(codes(plan.cautions)).not.toContain("temperature-unusual");
+    expect(codes(planProcess({ ...hut, temperatureC: 14 }).cautions)).toContain("temperature-unusual");
+    expect(plan.timeRefused).toBe(false);
+    expect(timeS).toBe(510);
+  });
+
+  it("says when the answer is refused", () => {
+    const { timeS, ...rest } = hut;
+    const answer = compensate({ ...known, hydroquinone: true }, { temperatureC: 11 });
+    const plan = planProcess({ ...rest, temperatureC: 11, answer });
+    expect(plan.timeRefused).toBe(true);
+    expect(timeS).toBe(510);
+  });
+});
+
+describe("a field that is not read", () => {
+  it("is named with its path", () => {
+    const plan = planProcess(
+      anyOf({
+        ...hut,
+        "agi/tation": 1,
+        "baths": { fix: { "clearingS": 30, "times": 2, "ti~mes": 3 }, wash: {}, stop: undefined },
+      }),
+    );
+    expect(plan.cautions.map(({ code, severity, path }) => [code, severity, path])).toEqual([
+      ["unknown-field", "warn", "/agi~1tation"],
+      ["unknown-field", "warn", "/baths/fix/ti~0mes"],
+    ]);
+  });
+
+  it("is none of those that are documented", () => {
+    const full: ProcessInput = {
+      ...hut,
+      movement: "turn",
+      pieces: 2,
+      startTemperatureC: 20,
+      topUpMl: 50,
+      agitation: "stand",
+      drainS: 5,
+      rest: true,
+      dilution: "1+1",
+      sensitization: "panchromatic",
+      areaCm2: 100,
+      material: "film",
+      paperBase: "fibre",
+      iodideRich: false,
+      emulsion: "hardened",
+      carbonate: true,
+      maxStepC: 2,
+      stepS: 5,
+      baths: {
+        stop: { kind: "acid", durationS: 30, temperatureC: 20, dilution: "1+9" },
+        fix: {
+          kind: "rapid",
+          clearingS: 30,
+          clearingAtC: 20,
+          freshClearingS: 30,
+          times: 2,
+          usedCm2PerL: 0,
+          capacityCm2PerL: 9000,
+        },
+        wash: { method: "running" },
+      },
+    };
+    expect(planProcess(full).cautions).toEqual([]);
+    const blank = Object.fromEntries(Object.keys(full).map((field) => [field, undefined]));
+    const needed = { vessel: "tank", timeS: 510, temperatureC: 20 } as const;
+    expect(planProcess({ ...blank, ...needed })).toEqual(planProcess(needed));
+  });
+});
+
+describe("planProcess refuses", () => {
+  const { timeS, ...untimed } = hut;
+  const answer = { timeS: 500, cautions: [] };
+  const fix = (one: object): object => ({ ...hut, baths: { fix: one } });
+  it.each<[string, unknown, string]>([
+    ["nothing", null, "TypeError planProcess /input missing"],
+    ["another vessel", { ...hut, vessel: "dish" }, "RangeError planProcess /input/vessel not-one-of"],
+    ["another movement", { ...hut, movement: "rock" }, "RangeError planProcess /input/movement not-one-of"],
+    ["no piece", { ...hut, pieces: 0 }, "RangeError planProcess /input/pieces out-of-range"],
+    ["half a piece", { ...hut, pieces: 1.5 }, "RangeError planProcess /input/pieces out-of-range"],
+    ["no time", { ...hut, timeS: 0 }, "RangeError planProcess /input/timeS out-of-range"],
+    ["neither time nor answer", untimed, "TypeError planProcess /input/timeS missing"],
+    ["both", { ...hut, answer }, "RangeError planProcess /input/timeS out-of-range"],
+    ["an answer of text", { ...untimed, answer: "9:00" }, "TypeError planProcess /input/answer wrong-type"],
+    [
+      "an answer without a time",
+      { ...untimed, answer: { cautions: [] } },
+      "TypeError planProcess /input/answer/timeS missing",
+    ],
+    [
+      "an answer without cautions",
+      { ...untimed, answer: { timeS } },
+      "TypeError planProcess /input/answer/cautions missing",
+    ],
+    [
+      "an odd caution",
+      { ...untimed, answer: { timeS, cautions: [1] } },
+      "TypeError planProcess /input/answer/cautions/0 wrong-type",
+    ],
+    ["steam", { ...hut, temperatureC: 101 }, "RangeError planProcess /input/temperatureC out-of-range"],
+    ["no volume", { ...hut, volumeMl: 0 }, "RangeError planProcess /input/volumeMl out-of-range"],
+    [
+      "a top-up above the volume",
+      { ...hut, topUpMl: 501 },
+      "RangeError planProcess /input/topUpMl out-of-range",
+    ],
+    [
+      "a start as steam",
+      { ...hut, startTemperatureC: 101 },
+      "RangeError planProcess /input/startTemperatureC out-of-range",
+    ],
+    [
+      "other light",
+      { ...hut, sensitization: "red" },
+      "RangeError planProcess /input/sensitization not-one-of",
+    ],
+    [
+      "other agitation",
+      { ...hut, agitation: "wild" },
+      "RangeError planProcess /input/agitation out-of-range",
+    ],
+    // null is what JSON makes of NaN.
+    ["agitation of null", { ...hut, agitation: null }, "TypeError planProcess /input/agitation missing"],
+    ["draining for ever", { ...hut, drainS: 601 }, "RangeError planProcess /input/drainS out-of-range"],
+    ["draining of null", { ...hut, drainS: null }, "TypeError planProcess /input/drainS missing"],
+    ["a rest in words", { ...hut, rest: "long" }, "TypeError planProcess /input/rest wrong-type"],
+    ["a rest before", { ...hut, rest: -1 }, "RangeError planProcess /input/rest out-of-range"],
+    ["no step", { ...hut, stepS: 0 }, "RangeError planProcess /input/stepS out-of-range"],
+    ["iodide in words", { ...hut, iodideRich: "yes" }, "TypeError planProcess /input/iodideRich wrong-type"],
+    ["carbonate in words", { ...hut, carbonate: "yes" }, "TypeError planProcess /input/carbonate wrong-type"],
+    ["other material", { ...hut, material: "tin" }, "RangeError planProcess /input/material not-one-of"],
+    ["other paper", { ...hut, paperBase: "rag" }, "RangeError planProcess /input/paperBase not-one-of"],
+    ["another emulsion", { ...hut, emulsion: "Soft" }, "RangeError planProcess /input/emulsion not-one-of"],
+    ["half a dilution", { ...hut, dilution: "9" }, "RangeError planProcess /input/dilution unreadable"],
+    ["baths of 5", { ...hut, baths: 5 }, "TypeError planProcess /input/baths wrong-type"],
+    ["a bath of null", { ...hut, baths: { stop: null } }, "TypeError planProcess /input/baths/stop missing"],
+    [
+      "a bath of true",
+      { ...hut, baths: { stop: true } },
+      "TypeError planProcess /input/baths/stop wrong-type",
+    ],
+    ["another bath", { ...hut, baths: { halt: {} } }, "RangeError planProcess /input/baths not-one-of"],
+    [
+      "another stop",
+      { ...hut, baths: { stop: { kind: "base" } } },
+      "RangeError planProcess /input/baths/stop/kind not-one-of",
+    ],
+    [
+      "a stop of null",
+      { ...hut, baths: { stop: { kind: null } } },
+      "TypeError planProcess /input/baths/stop/kind missing",
+    ],
+    [
+      "a stop of days",
+      { ...hut, baths: { stop: { durationS: 86401 } } },
+      "RangeError planProcess /input/baths/stop/durationS out-of-range",
+    ],
+    [
+      "a stop of ice",
+      { ...hut, baths: { stop: { temperatureC: -1 } } },
+      "RangeError planProcess /input/baths/stop/temperatureC out-of-range",
+    ],
+    [
+      "a colon",
+      { ...hut, baths: { stop: { dilution: "1:9" } } },
+      "RangeError planProcess /input/baths/stop/dilution ambiguous",
+    ],
+    ["another fixer", fix({ kind: "salt" }), "RangeError planProcess /input/baths/fix/kind not-one-of"],
+    ["eleven times", fix({ times: 11 }), "RangeError planProcess /input/baths/fix/times out-of-range"],
+    ["times of null", fix({ times: null }), "TypeError planProcess /input/baths/fix/times missing"],
+    [
+      "slow clearing",
+      fix({ clearingS: 7201 }),
+      "RangeError planProcess /input/baths/fix/clearingS out-of-range",
+    ],
+    [
+      "clearing in the heat",
+      fix({ clearingS: 30, clearingAtC: 41 }),
+      "RangeError planProcess /input/baths/fix/clearingAtC out-of-range",
+    ],
+    [
+      "a temperature in words",
+      fix({ temperatureC: "20" }),
+      "TypeError planProcess /input/baths/fix/temperatureC wrong-type",
+    ],
+    [
+      "fixing for no time",
+      fix({ durationS: 0 }),
+      "RangeError planProcess /input/baths/fix/durationS out-of-range",
+    ],
+    ["use of null", fix({ usedCm2PerL: null }), "TypeError planProcess /input/baths/fix/usedCm2PerL missing"],
+    [
+      "another wash",
+      { ...hut, baths: { wash: { method: "sea" } } },
+      "RangeError planProcess /input/baths/wash/method not-one-of",
+    ],
+    [
+      "a wash backwards",
+      { ...hut, baths: { wash: { durationS: -1 } } },
+      "RangeError planProcess /input/baths/wash/durationS out-of-range",
+    ],
+    [
+      "a dilution of 5",
+      { ...hut, baths: { wettingAgent: { dilution: 5 } } },
+      "TypeError planProcess /input/baths/wettingAgent/dilution wrong-type",
+    ],
+    ["no step of °C", { ...hut, maxStepC: 0 }, "RangeError planProcess /input/maxStepC out-of-range"],
+    ["no area", { ...hut, areaCm2: 0 }, "RangeError planProcess /input/areaCm2 out-of-range"],
+    [
+      "agitations without end",
+      { ...hut, timeS: 1e6, agitation: { everyS: 6 } },
+      "RangeError planProcess /input/agitation/everyS out-of-range",
+    ],
+  ])("%s", (_, input, fault) => {
+    expect(refusal(() => planProcess(anyOf(input)))).toBe(fault);
+  });
+});
