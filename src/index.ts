@@ -236,6 +236,8 @@ export type {
 export type { FixerKind, Movement, PaperBase, Vessel, WashMethod } from "./handbook/process.js";
 export { planProcess } from "./process/planProcess.js";
 export { planAt } from "./process/planAt.js";
+export { planEvening } from "./process/planEvening.js";
+export type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./process/eveningTypes.js";
 export { replaceDevelopment, type DevelopmentLeft } from "./process/replaceDevelopment.js";
 export {
   testStripTimes,

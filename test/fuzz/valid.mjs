@@ -271,6 +271,18 @@ const plan = record(
   },
   ["vessel", "timeS", "temperatureC", "volumeMl"],
 );
+const evening = record(
+  {
+    vessel: oneOf("tank", "tray", "drum"),
+    volumeMl: above0(1e5),
+    baseline: record({ timeS: within(60, 3000), temperatureC: within(10, 30) }),
+    conditions: record({ temperatureC: within(10, 30), usedCm2PerL: within(0, 500) }, []),
+    plates: fc.array(record({ areaCm2: above0(1000) }), { minLength: 1, maxLength: 4 }),
+    betweenS: within(0, 3600),
+    baths,
+  },
+  ["vessel", "volumeMl", "baseline", "conditions", "plates"],
+);
 /** A finished plan, made by the package itself; without one where the drawn input is refused. */
 const planned = plan.map((input) => {
   try {
@@ -767,6 +779,7 @@ export const valid = {
     return [made, { atS: develop.startS + share * develop.durationS, remainingS }];
   }),
   planAt: args([planned, within(-100, 1e5)]),
+  planEvening: args([evening]),
   testStripTimes: args([estimate], [record({ count: fc.integer({ min: 2, max: 25 }) }, [])]),
   fixingTime: args([record({ clearingS: above0(1e4), times: within(1, 10) }, ["clearingS"])]),
   clearingTimeAt: args([record({ clearingS: above0(7200), fromC: bath, toC: bath })]),

@@ -1,0 +1,209 @@
+import { describe, expect, it } from "vitest";
+import { compensate, planEvening, type EveningInput } from "../../src/index.js";
+import { anyOf, codes, refusal, stepOf } from "./helpers.js";
+
+// Invented: plates of 9 × 12 cm from one bath of half a litre, in a hut.
+const plate = { areaCm2: 108 };
+const knowledge = { age: { kind: "half-life", halfLifeH: 8 } } as const;
+const hut: EveningInput = {
+  baseline: { timeS: 900, temperatureC: 20 },
+  conditions: {},
+  knowledge,
+  plates: [plate, plate, plate, plate],
+  vessel: "tank",
+  volumeMl: 500,
+  baths: { stop: {}, fix: { clearingS: 40, times: 2 }, wash: { durationS: 600 } },
+};
+
+describe("an evening", () => {
+  it("uses and ages both baths from plate to plate", () => {
+    const { plates, stopped, totalS } = planEvening(hut);
+    expect(stopped).toBeUndefined();
+    expect(plates.map((one) => [one.plate, one.usedCm2PerL, one.fixUsedCm2PerL])).toEqual([
+      [0, 0, 0],
+      [1, 216, 216],
+      [2, 432, 432],
+      [3, 648, 648],
+    ]);
+    let startS = 0;
+    for (const one of plates) {
+      expect(one.startS).toBe(startS);
+      expect(one.ageH).toBeCloseTo(startS / 3600, 12);
+      startS += one.plan.totalS;
+      const { usedCm2PerL, ageH } = one;
+      expect(one.answer).toEqual(compensate(hut.baseline, { usedCm2PerL, ageH }, knowledge));
+      expect(stepOf(one.plan, "develop").durationS).toBe(one.answer.timeS);
+    }
+    expect(totalS).toBe(startS);
+    const times = plates.map(({ answer }) => answer.timeS);
+    expect([...times].sort((a, b) => a - b)).toEqual(times);
+  });
+
+  it("ages by what comes before pouring in, and rests once", () => {
+    const baths = { ...hut.baths, preSoak: { durationS: 120 } };
+    const { plates } = planEvening({ ...hut, baths, rest: 300, conditions: { ageH: 2 }, betweenS: 60 });
+    expect(plates.map(({ plan }) => plan.steps[0]!.name)).toEqual([
+      "rest",
+      "pre-soak",
+      "pre-soak",
+      "pre-soak",
+    ]);
+    expect(plates[0]!.ageH).toBeCloseTo(2 + 420 / 3600, 12);
+    expect(plates[1]!.startS).toBe(plates[0]!.plan.totalS + 60);
+    expect(plates[1]!.ageH).toBeCloseTo(2 + (plates[1]!.startS + 120) / 3600, 12);
+  });
+
+  it("frees a tray when the plate has left the fixing bath", () => {
+    const { plates, totalS } = planEvening({ ...hut, vessel: "tray", betweenS: 30 });
+    expect(plates[1]!.startS).toBe(stepOf(plates[0]!.plan, "wash").startS + 30);
+    expect(totalS).toBe(plates[3]!.startS + plates[3]!.plan.totalS);
+    // A plate is rocked.
+    expect(plates[0]!.plan.handling.movement).toBe("rock");
+    const unwashed = planEvening({ ...hut, vessel: "tray", baths: { fix: { clearingS: 40, times: 2 } } });
+    expect(unwashed.plates[1]!.startS).toBe(unwashed.plates[0]!.plan.totalS);
+  });
+
+  it("tops up before each plate but the first", () => {
+    const { plates } = planEvening({ ...hut, topUpMl: 50 });
+    expect(plates.map(({ usedCm2PerL }) => usedCm2PerL)).toEqual([
+      0,
+      expect.closeTo(194.4, 9),
+      expect.closeTo(369.36, 9),
+      expect.closeTo(526.824, 9),
+    ]);
+    expect(plates.map(({ plan }) => plan.steps[0]!.cues[0]!.do)).toEqual([
+      "pour-in",
+      "top-up",
+      "top-up",
+      "top-up",
+    ]);
+    // The fixing bath is not topped up.
+    expect(plates[3]!.fixUsedCm2PerL).toBe(648);
+  });
+
+  it("stops at the first plate with a stop, in the developer or in the fixing bath", () => {
+    const baths = { fix: { clearingS: 40, times: 2, usedCm2PerL: 1000, capacityCm2PerL: 1300 }, wash: {} };
+    const full = planEvening({ ...hut, baths });
+    expect(full.plates).toHaveLength(2);
+    expect(full.stopped).toMatchObject({ plate: 2, fixUsedCm2PerL: 1432 });
+    expect(codes(full.stopped!.plan.cautions)).toContain("fixer-past-capacity");
+    // The plate before is the one that takes it past.
+    expect(codes(full.plates[1]!.plan.cautions)).toContain("fixer-capacity-reached");
+    const dead = planEvening({ ...hut, knowledge: { age: { kind: "life", lifeH: 0.5 } } });
+    expect(dead.plates).toHaveLength(2);
+    expect(dead.stopped!.plan.timeRefused).toBe(true);
+    expect(dead.totalS).toBe(dead.plates[1]!.startS + dead.plates[1]!.plan.totalS);
+    const never = planEvening({ ...hut, conditions: { temperatureC: 68 } });
+    expect([never.plates, never.stopped!.plate, never.totalS]).toEqual([[], 0, 0]);
+  });
+
+  it("carries what is known to each plate", () => {
+    const evening = planEvening({
+      ...hut,
+      baseline: {
+        timeS: 900,
+        temperatureC: 18,
+        dilution: "1+9",
+        agitation: "continuous",
+        emulsion: "soft",
+        usedCm2PerL: 40,
+        ageH: 1,
+        gamma: 0.7,
+      },
+      conditions: { temperatureC: 17 },
+      plates: [plate, { areaCm2: 54, conditions: { temperatureC: 16, gamma: 0.8 } }, plate],
+      vessel: "tray",
+      sensitization: "orthochromatic",
+      stepS: 15,
+    });
+    const [first, second, third] = evening.plates;
+    expect(first!.plan.handling).toMatchObject({ agitation: "continuous", stepS: 15 });
+    expect(first!.plan.materials[0]).toMatchObject({ dilution: "1+9", volumeMl: 500 });
+    expect(first!.plan.materials[1]!.name).toBe("stop water");
+    expect(first).toMatchObject({ usedCm2PerL: 40 });
+    expect(first!.ageH).toBeCloseTo(1, 12);
+    expect(second).toMatchObject({ usedCm2PerL: 256 });
+    expect(second!.answer.factors.map(({ cause }) => cause)).toContain("contrast");
+    expect(second!.plan.steps[0]!.temperatureC).toBe(16);
+    expect(third!.plan.steps[0]!.temperatureC).toBe(17);
+    expect(third).toMatchObject({ usedCm2PerL: 364 });
+  });
+
+  it("takes the temperature at pour-in from a log or a forecast", () => {
+    const startC = (temperatureC: EveningInput["conditions"]["temperatureC"]): number =>
+      planEvening({ ...hut, conditions: anyOf({ temperatureC }) }).plates[0]!.plan.steps[0]!.temperatureC;
+    const log = [
+      { timeS: 0, temperatureC: 19 },
+      { timeS: 2000, temperatureC: 18 },
+    ];
+    expect(startC(log)).toBe(19);
+    expect(startC((timeS) => 19.5 - timeS / 3600)).toBe(19.5);
+  });
+
+  it("names a field that is not read, in each plan", () => {
+    const { plates } = planEvening(anyOf({ ...hut, iodidRich: true }));
+    expect(plates[3]!.plan.cautions).toMatchObject([{ code: "unknown-field", path: "/iodidRich" }]);
+  });
+
+  it("has no fixing bath to use where none is planned", () => {
+    expect(planEvening({ ...hut, baths: { stop: {} } }).plates[1]).not.toHaveProperty("fixUsedCm2PerL");
+  });
+
+  it("survives JSON and changes nothing that it was given", () => {
+    const given = Object.freeze({ ...hut, plates: Object.freeze([Object.freeze(plate)]) });
+    const evening = planEvening(given);
+    expect(JSON.parse(JSON.stringify(evening))).toEqual(evening);
+    expect(structuredClone(evening)).toEqual(evening);
+  });
+
+  it.each<[string, unknown, string]>([
+    ["nothing", undefined, "TypeError planEvening /input missing"],
+    ["no baseline", { ...hut, baseline: null }, "TypeError planEvening /input/baseline missing"],
+    ["no conditions", { ...hut, conditions: 5 }, "TypeError planEvening /input/conditions wrong-type"],
+    ["no volume", { ...hut, volumeMl: undefined }, "TypeError planEvening /input/volumeMl missing"],
+    ["too large a top-up", { ...hut, topUpMl: 501 }, "RangeError planEvening /input/topUpMl out-of-range"],
+    ["haste", { ...hut, betweenS: -1 }, "RangeError planEvening /input/betweenS out-of-range"],
+    ["no plates", { ...hut, plates: [] }, "RangeError planEvening /input/plates empty"],
+    ["a plate of text", { ...hut, plates: ["9x12"] }, "TypeError planEvening /input/plates/0 wrong-type"],
+    [
+      "a plate without area",
+      { ...hut, plates: [plate, {}] },
+      "TypeError planEvening /input/plates/1/areaCm2 missing",
+    ],
+    [
+      "a plate of odd conditions",
+      { ...hut, plates: [{ ...plate, conditions: 5 }] },
+      "TypeError planEvening /input/plates/0/conditions wrong-type",
+    ],
+    [
+      "use of null",
+      { ...hut, conditions: { usedCm2PerL: null } },
+      "TypeError planEvening /input/conditions/usedCm2PerL missing",
+    ],
+    [
+      "an age below 0",
+      { ...hut, baseline: { ...hut.baseline, ageH: -1 } },
+      "RangeError planEvening /input/baseline/ageH out-of-range",
+    ],
+    [
+      "what compensate refuses",
+      { ...hut, baseline: { timeS: "15:00", temperatureC: 20 } },
+      "TypeError planEvening /input/baseline/timeS wrong-type",
+    ],
+    [
+      "what the plan refuses",
+      { ...hut, baths: { fix: { times: 11 } } },
+      "RangeError planEvening /input/baths/fix/times out-of-range",
+    ],
+    ["another vessel", { ...hut, vessel: "dish" }, "RangeError planEvening /input/vessel not-one-of"],
+  ])("refuses %s", (_, input, fault) => {
+    expect(refusal(() => planEvening(anyOf(input)))).toBe(fault);
+  });
+
+  it("lets a fault of a caller's own function through", () => {
+    const temperatureC = (): number => {
+      throw new Error("the probe fell off");
+    };
+    expect(() => planEvening({ ...hut, conditions: { temperatureC } })).toThrow("the probe fell off");
+  });
+});
