@@ -4,7 +4,6 @@ import { pointerTo, unreadFields } from "../core/pointer.js";
 import { handbookStep } from "../handbook/process.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { bathTemperatureC, checkedBaths, STEP_OF } from "./baths.js";
-import { bathDrafts } from "./bathSteps.js";
 import { caution } from "./caution.js";
 import { bathContext, blisters, stopKind, type BathContext } from "./context.js";
 import { fixCautions } from "./fixCautions.js";
@@ -79,7 +78,6 @@ export function bathCautions(question: BathQuestion): readonly Caution[] {
   const temperatureC = inRange(`${where}/temperatureC`, question.temperatureC, 0, 100, "temperatureC");
   const context = bathContext(where, temperatureC, question, ANY_HANDLING);
   const baths = checkedBaths(`${where}/baths`, question.baths);
-  bathDrafts(context, baths);
   return bathsJudged(where, context, baths, question);
 }
 
@@ -118,7 +116,7 @@ function stepCautions(
   for (const name of ORDER) {
     const setting = baths[name];
     if (setting === undefined) continue;
-    const nowC = bathTemperatureC(context, name, setting);
+    const nowC = bathTemperatureC(context, setting);
     const path = `/baths/${name}/temperatureC`;
     const limit = stated ?? handbookStep[name === "wash" ? "wash" : "bath"].stepC;
     const actual = Math.abs(nowC - beforeC);
@@ -153,7 +151,7 @@ function washCautions(context: BathContext, { wash, fix }: ProcessBaths): readon
   const cautions: Caution[] = [];
   if (wash.method === "changes" && (fix?.kind === "plain" || context.material !== "film"))
     cautions.push(caution("wash-unproven", "warn", { path: "/baths/wash/method" }));
-  const slow = coldWashFactor(bathTemperatureC(context, "wash", wash));
+  const slow = coldWashFactor(bathTemperatureC(context, wash));
   // What rounds to the usual time is not worth a line.
   if (slow >= 1.05 && wash.durationS === undefined)
     cautions.push(

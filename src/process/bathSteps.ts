@@ -1,9 +1,8 @@
 /*
  * Module: process. Each bath around the developer as a step: how long, at which temperature, and what to do.
  */
-import { knownEntry } from "../core/guards.js";
 import { handbookBathS } from "../handbook/process.js";
-import { bathTemperatureC, lengthOr, sourcesOf, STEP_OF } from "./baths.js";
+import { bathTemperatureC, sourcesOf, STEP_OF } from "./baths.js";
 import { stopKind, type BathContext } from "./context.js";
 import { keptMoving, pourOut } from "./developmentCues.js";
 import { fixDraft } from "./fixing.js";
@@ -20,12 +19,11 @@ function plainDraft(
   usual: { readonly durationS: number; readonly sources: readonly string[] },
   cues: (durationS: number) => readonly CueDraft[],
 ): Draft {
-  const lengthS = lengthOr(`${context.where}/${key}`, setting, usual.durationS);
-  const durationS = toNearest(lengthS, context.handling.stepS);
+  const durationS = toNearest(setting.durationS ?? usual.durationS, context.handling.stepS);
   return {
     name: STEP_OF[key],
     durationS,
-    temperatureC: bathTemperatureC(context, key, setting),
+    temperatureC: bathTemperatureC(context, setting),
     cues: cues(durationS),
     sources: sourcesOf(setting, usual.sources),
   };
@@ -40,9 +38,8 @@ function preSoakDraft(context: BathContext, setting: BathSetting): Draft {
 
 function stopDraft(context: BathContext, setting: StopSetting, baths: ProcessBaths): Draft {
   const { movement } = context.handling;
-  const usual = { acid: handbookBathS.acidStop, water: handbookBathS.waterStop };
   const kind = stopKind(context, baths);
-  const length = knownEntry(`${context.where}/stop/kind`, usual, kind);
+  const length = kind === "water" ? handbookBathS.waterStop : handbookBathS.acidStop;
   return plainDraft(context, "stop", setting, length, (durationS) =>
     kind === "water"
       ? [{ atS: 0, durationS, do: "rinse", movement }]

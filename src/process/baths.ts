@@ -2,6 +2,7 @@
  * Module: process. What all baths share: which there are, their temperature, their length and its sources.
  */
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { handbookFixers, handbookWash } from "../handbook/process.js";
 import type { BathContext } from "./context.js";
 import type { BathSetting, ProcessBaths, StepName } from "./types.js";
 
@@ -18,30 +19,30 @@ export const STEP_OF: Readonly<Record<keyof ProcessBaths, StepName>> = {
   wettingAgent: "wetting-agent",
 };
 
-/** The checked baths of an input. */
+const STOPS = { acid: true, water: true } as const;
+
+/** The checked baths of an input: which there are, their kinds, lengths and temperatures. */
 export function checkedBaths(where: string, given: ProcessBaths | undefined): ProcessBaths {
   if (given === undefined) return USUAL_BATHS;
   plainObject(where, given);
   for (const [name, setting] of Object.entries(given) as [string, unknown][]) {
     knownEntry(where, STEP_OF, name);
-    if (setting !== undefined) plainObject(`${where}/${name}`, setting);
+    if (setting === undefined) continue;
+    const at = `${where}/${name}`;
+    const { durationS, temperatureC } = plainObject(at, setting);
+    if (durationS !== undefined) positive(`${at}/durationS`, durationS, 86400, "timeS");
+    if (temperatureC !== undefined) inRange(`${at}/temperatureC`, temperatureC, 0, 100, "temperatureC");
   }
+  const { stop, fix, wash } = given;
+  if (stop?.kind !== undefined) knownEntry(`${where}/stop/kind`, STOPS, stop.kind);
+  if (fix?.kind !== undefined) knownEntry(`${where}/fix/kind`, handbookFixers, fix.kind);
+  if (wash?.method !== undefined) knownEntry(`${where}/wash/method`, handbookWash, wash.method);
   return given;
 }
 
-/** The temperature of a bath: its own, or the developer's. */
-export function bathTemperatureC(
-  context: BathContext,
-  name: keyof ProcessBaths,
-  { temperatureC = context.temperatureC }: BathSetting,
-): number {
-  return inRange(`${context.where}/${name}/temperatureC`, temperatureC, 0, 100, "temperatureC");
-}
-
-/** The length of a bath: its own, or the usual one. */
-export function lengthOr(where: string, { durationS }: BathSetting, usualS: number): number {
-  return durationS === undefined ? usualS : positive(`${where}/durationS`, durationS, 86400, "timeS");
-}
+/** The temperature of a checked bath: its own, or the developer's. */
+export const bathTemperatureC = (context: BathContext, { temperatureC }: BathSetting): number =>
+  temperatureC ?? context.temperatureC;
 
 /** What a length rests on: nothing in print, where the input states it. */
 export const sourcesOf = (setting: BathSetting, sources: readonly string[]): readonly string[] =>

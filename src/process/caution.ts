@@ -2,7 +2,7 @@
  * Module: process. A caution with its English sentence.
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
-import { planTexts, type ProcessCautionCode } from "./text.js";
+import { cautionTexts, type ProcessCautionCode } from "./text.js";
 
 /** What a caution carries beside code and severity. */
 export type CautionFigures = Pick<Caution, "path" | "quantity" | "limit" | "actual" | "data">;
@@ -13,5 +13,5 @@ export function caution(
   severity: CautionSeverity,
   figures: CautionFigures = {},
 ): Caution {
-  return { code, severity, message: planTexts.cautions[code](figures), ...figures };
+  return { code, severity, message: cautionTexts[code](figures), ...figures };
 }

@@ -3,7 +3,7 @@
  * input.
  */
 import { arrayOf, inRange, knownEntry, plainObject, wrongKind } from "../core/guards.js";
-import { planTexts } from "./text.js";
+import { materialTexts, severityTexts, stepTexts } from "./text.js";
 import type { CueAction, ProcessPlan } from "./types.js";
 
 const LONGEST_S = 1e7;
@@ -42,7 +42,7 @@ export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
     arrayOf(`${where}/${field}`, plan[field], 0).forEach((caution, i) => {
       const at = `${where}/${field}/${i}`;
       const { severity, message } = plainObject(at, caution);
-      knownEntry(`${at}/severity`, planTexts.severities, severity);
+      knownEntry(`${at}/severity`, severityTexts, severity);
       text(`${at}/message`, message);
     });
   if (typeof plan.timeRefused !== "boolean")
@@ -60,7 +60,7 @@ function checkedMaterial(at: string, material: unknown): void {
     waterMl = 0,
     stocksMl = [],
   } = plainObject(at, material);
-  knownEntry(`${at}/name`, planTexts.materials, name);
+  knownEntry(`${at}/name`, materialTexts, name);
   text(`${at}/dilution`, dilution);
   for (const [field, value] of Object.entries({ volumeMl, stockMl, waterMl }))
     inRange(`${at}/${field}`, value, 0, LARGEST_ML, "volumeMl");
@@ -71,7 +71,7 @@ function checkedMaterial(at: string, material: unknown): void {
 
 function checkedStep(at: string, step: unknown): void {
   const { name, startS, endS, durationS, temperatureC, cues, sources } = plainObject(at, step);
-  knownEntry(`${at}/name`, planTexts.steps, name);
+  knownEntry(`${at}/name`, stepTexts, name);
   for (const [field, value] of Object.entries({ startS, endS, durationS }))
     inRange(`${at}/${field}`, value, 0, LONGEST_S, "timeS");
   inRange(`${at}/temperatureC`, temperatureC, 0, 100, "temperatureC");

@@ -57,7 +57,7 @@ export function bathContext(
  * The kind of the stop bath. Acid would blister soft gelatin after a soda developer, and spoil plain hypo:
  * there it is water unless the input says otherwise.
  */
-export function stopKind(context: BathContext, { stop, fix }: ProcessBaths): unknown {
+export function stopKind(context: BathContext, { stop, fix }: ProcessBaths): "acid" | "water" {
   if (stop?.kind !== undefined) return stop.kind;
   return fix?.kind === "plain" || blisters(context) ? "water" : "acid";
 }

@@ -1,9 +1,9 @@
 /*
  * Module: process. The fixing bath: clearing time, multiple and length at its own temperature.
  */
-import { inRange, knownEntry, positive } from "../core/guards.js";
+import { inRange, positive } from "../core/guards.js";
 import { COLD_FIX, handbookFixers, handbookFixTimes } from "../handbook/process.js";
-import { bathTemperatureC, lengthOr, sourcesOf } from "./baths.js";
+import { bathTemperatureC, sourcesOf } from "./baths.js";
 import { clearingTimeAt } from "./clearingTimeAt.js";
 import type { BathContext } from "./context.js";
 import { keptMoving } from "./developmentCues.js";
@@ -26,8 +26,8 @@ interface Fixing {
 export function fixing(context: BathContext, fix: FixSetting): Fixing {
   const where = `${context.where}/fix`;
   const { kind = "rapid", clearingAtC, freshClearingS } = fix;
-  const fixer = knownEntry(`${where}/kind`, handbookFixers, kind);
-  const toC = bathTemperatureC(context, "fix", fix);
+  const fixer = handbookFixers[kind];
+  const toC = bathTemperatureC(context, fix);
   const split = handbookFixTimes[context.iodideRich ? "iodideRich" : "conventional"];
   const times = inRange(`${where}/times`, fix.times === undefined ? split.times : fix.times, 1, 10);
   const measuredAtC =
@@ -49,7 +49,7 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
     clearingS,
     freshS,
     times,
-    durationS: lengthOr(where, fix, fixingTime({ clearingS, times })),
+    durationS: fix.durationS ?? fixingTime({ clearingS, times }),
     sources: [
       ...(fix.times === undefined ? sourcesOf(fix, split.sources) : []),
       ...(byHandbook ? fixer.sources : []),
@@ -71,5 +71,5 @@ export function fixDraft(context: BathContext, fix: FixSetting): Draft {
   }
   // Stable: what begins at one moment stays in the order in which it was named.
   cues.sort((a, b) => a.atS - b.atS);
-  return { name: "fix", durationS, temperatureC: bathTemperatureC(context, "fix", fix), cues, sources };
+  return { name: "fix", durationS, temperatureC: bathTemperatureC(context, fix), cues, sources };
 }

@@ -1,7 +1,7 @@
 /*
  * Module: process. Steps laid end to end.
  */
-import { planTexts } from "./text.js";
+import { cueText } from "./text.js";
 import type { Vessel } from "../handbook/process.js";
 import type { Cue, ProcessStep } from "./types.js";
 
@@ -31,7 +31,7 @@ export function layOut(
       cues: cues.map(({ atS, data, ...cue }) => ({
         atS: from + atS,
         ...cue,
-        text: planTexts.cue(data === undefined ? { ...cue } : { ...cue, data }, { step: name, vessel }),
+        text: cueText(data === undefined ? { ...cue } : { ...cue, data }, { step: name, vessel }),
         ...(data === undefined ? {} : { data }),
       })),
       sources,

@@ -26,7 +26,7 @@ export function materialsFor(
   where: string,
   volumeMl: number | undefined,
   dilution: BathSetting["dilution"],
-  stop: unknown,
+  stop: "acid" | "water",
   baths: ProcessBaths,
   steps: readonly ProcessStep[],
 ): readonly ProcessMaterial[] {

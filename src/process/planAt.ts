@@ -28,11 +28,12 @@ const MOMENT_S = 1;
  */
 export function planAt(plan: ProcessPlan, timeS: number): PlanMoment {
   checkedPlan("planAt/plan", plan);
-  const { totalS } = plan;
-  const steps = longEnough("planAt/plan/steps", plan.steps, 1) as readonly [ProcessStep, ...ProcessStep[]];
+  longEnough("planAt/plan/steps", plan.steps, 1);
+  const { steps, totalS } = plan;
   const atS = Math.max(0, inRange("planAt/timeS", timeS, -1e7, 1e7, "timeS"));
   const over = atS >= totalS;
-  const step = (over ? undefined : steps.find(({ endS }) => atS < endS)) ?? steps.at(-1) ?? steps[0];
+  const last = steps[steps.length - 1] as ProcessStep;
+  const step = steps.find(({ endS }) => atS < endS) ?? last;
   const runs = (cue: Cue): boolean => cue.atS <= atS && atS < cue.atS + (cue.durationS ?? MOMENT_S);
   const next = steps.flatMap(({ cues }) => cues).find((cue) => cue.atS > atS);
   return {

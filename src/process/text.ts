@@ -1,6 +1,6 @@
 /*
  * Module: process. Every English sentence of the plan: each is made from data alone, so that a catalogue of
- * the same shape says it in another language.
+ * the same shape says it in another language. The parts are apart, so that an app carries only those it needs.
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
 import { formatTime } from "../quantities/formatTime.js";
@@ -99,7 +99,8 @@ const length = (timeS: number): string => (timeS < 60 ? `${Number(timeS.toFixed(
 const degrees = (differenceC = 0): string => `${differenceC.toFixed(1)} °C`;
 const given = (figure: unknown): number => (typeof figure === "number" ? figure : 0);
 
-function cueText(cue: Omit<Cue, "atS" | "text">, { step, vessel }: CuePlace): string {
+/** The sentence of a cue. */
+export function cueText(cue: Omit<Cue, "atS" | "text">, { step, vessel }: CuePlace): string {
   const { durationS = 0, movement, count, data = {} } = cue;
   const inTray = vessel === "tray";
   const move = movement === undefined ? "Move it" : MOVES[movement][vessel];
@@ -151,67 +152,79 @@ const interval = (lengthS: number): string =>
 /** The names of the steps in the middle of a sentence. */
 const nameOf = (data: CautionFacts["data"]): string => BATHS[data?.["bath"] as StepName];
 
+/** The names of the steps. */
+export const stepTexts: PlanTexts["steps"] = {
+  "rest": "rest",
+  "pre-soak": "pre-soak",
+  "develop": "develop",
+  "stop": "stop",
+  "fix": "fix",
+  "clearing-aid": "clearing aid",
+  "wash": "wash",
+  "wetting-agent": "wetting agent",
+};
+
+/** The names of what to have ready. */
+export const materialTexts: PlanTexts["materials"] = {
+  "developer": "developer",
+  "pre-soak water": "pre-soak water",
+  "stop bath": "stop bath",
+  "stop water": "plain water for the stop",
+  "fixing bath": "fixing bath",
+  "clearing aid": "clearing aid",
+  "wetting agent": "wetting agent",
+  "wash water": "wash water",
+};
+
+/** How grave a caution is. */
+export const severityTexts: PlanTexts["severities"] = { stop: "Stop", warn: "Take care", note: "Note" };
+
+/** The sentence of each caution of this module. */
+export const cautionTexts: PlanTexts["cautions"] = {
+  "acid-into-hypo": () =>
+    "Acid in plain hypo gives off sulphur dioxide and throws down sulphur. Use plain water as the stop.",
+  "acid-stop-blisters": () =>
+    "Acid after soda makes gas in soft gelatin and can blister it. Use plain water as the stop.",
+  "bench-air": () => "Let in fresh air. Stop and fixing baths give off vapours.",
+  "bench-gloves": () => "Wear gloves and glasses. Keep the baths away from food.",
+  "clearing-assumed": ({ actual }) =>
+    `A clearing time of ${length(given(actual))} is assumed. Measure it with a scrap.`,
+  "cold-wash": ({ actual }) =>
+    `Cold water washes slowly. ${given(actual).toFixed(1)} times the usual time is planned.`,
+  "drain-too-long": ({ limit, actual }) =>
+    `Draining takes ${length(given(actual))}, development ${length(given(limit))}. Cool or dilute the bath.`,
+  "fixer-capacity-reached": () =>
+    "This material takes the fixing bath past its capacity. Use a fresh bath, or more of it.",
+  "fixer-past-capacity": () => "The fixing bath is past its capacity. Mix a fresh one.",
+  "fixer-spent": ({ limit, actual }) =>
+    `Clears in ${length(given(actual))}, fresh in ${length(given(limit) / 2)}: the fixing bath is spent.`,
+  "fixing-split": ({ data }) =>
+    `Some sources say two clearing times, some three. ${given(data?.["times"])} are planned.`,
+  "late-pour": ({ limit, actual }) =>
+    `Draining ends ${length(given(limit) - given(actual))} after the development time.`,
+  "long-fix": ({ limit }) =>
+    `Over ${length(given(limit))} rapid fixer bleaches fine detail. Use a fresh or a warmer bath.`,
+  "no-fix": () => "No fixing bath is planned. The image will not last in light.",
+  "no-wash": () => "No wash is planned. Fixer left in the gelatin stains and fades the image.",
+  "safety-data-sheets": () => "Local codes and safety data sheets go before this plan.",
+  "short-fix": ({ limit, data }) =>
+    `Fixing is shorter than ${given(data?.["times"])} clearing times (${length(given(limit))}).`,
+  "silver-disposal": () =>
+    "Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",
+  "temperature-step": ({ limit, actual, data }) =>
+    `${degrees(actual)} from the bath before to ${nameOf(data)} can reticulate gelatin. ` +
+    `Keep the step within ${degrees(limit)}.`,
+  "wash-unproven": () =>
+    "Washing by counted inversions is published for film after rapid fixer. Use running water or a soak.",
+};
+
 /** The plan in English. */
 export const planTexts: PlanTexts = {
-  steps: {
-    "rest": "rest",
-    "pre-soak": "pre-soak",
-    "develop": "develop",
-    "stop": "stop",
-    "fix": "fix",
-    "clearing-aid": "clearing aid",
-    "wash": "wash",
-    "wetting-agent": "wetting agent",
-  },
-  materials: {
-    "developer": "developer",
-    "pre-soak water": "pre-soak water",
-    "stop bath": "stop bath",
-    "stop water": "plain water for the stop",
-    "fixing bath": "fixing bath",
-    "clearing aid": "clearing aid",
-    "wetting agent": "wetting agent",
-    "wash water": "wash water",
-  },
-  severities: { stop: "Stop", warn: "Take care", note: "Note" },
+  steps: stepTexts,
+  materials: materialTexts,
+  severities: severityTexts,
   cue: cueText,
-  cautions: {
-    "acid-into-hypo": () =>
-      "Acid in plain hypo gives off sulphur dioxide and throws down sulphur. Use plain water as the stop.",
-    "acid-stop-blisters": () =>
-      "Acid after soda makes gas in soft gelatin and can blister it. Use plain water as the stop.",
-    "bench-air": () => "Let in fresh air. Stop and fixing baths give off vapours.",
-    "bench-gloves": () => "Wear gloves and glasses. Keep the baths away from food.",
-    "clearing-assumed": ({ actual }) =>
-      `A clearing time of ${length(given(actual))} is assumed. Measure it with a scrap.`,
-    "cold-wash": ({ actual }) =>
-      `Cold water washes slowly. ${given(actual).toFixed(1)} times the usual time is planned.`,
-    "drain-too-long": ({ limit, actual }) =>
-      `Draining takes ${length(given(actual))}, development ${length(given(limit))}. Cool or dilute the bath.`,
-    "fixer-capacity-reached": () =>
-      "This material takes the fixing bath past its capacity. Use a fresh bath, or more of it.",
-    "fixer-past-capacity": () => "The fixing bath is past its capacity. Mix a fresh one.",
-    "fixer-spent": ({ limit, actual }) =>
-      `Clears in ${length(given(actual))}, fresh in ${length(given(limit) / 2)}: the fixing bath is spent.`,
-    "fixing-split": ({ data }) =>
-      `Some sources say two clearing times, some three. ${given(data?.["times"])} are planned.`,
-    "late-pour": ({ limit, actual }) =>
-      `Draining ends ${length(given(limit) - given(actual))} after the development time.`,
-    "long-fix": ({ limit }) =>
-      `Over ${length(given(limit))} rapid fixer bleaches fine detail. Use a fresh or a warmer bath.`,
-    "no-fix": () => "No fixing bath is planned. The image will not last in light.",
-    "no-wash": () => "No wash is planned. Fixer left in the gelatin stains and fades the image.",
-    "safety-data-sheets": () => "Local codes and safety data sheets go before this plan.",
-    "short-fix": ({ limit, data }) =>
-      `Fixing is shorter than ${given(data?.["times"])} clearing times (${length(given(limit))}).`,
-    "silver-disposal": () =>
-      "Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",
-    "temperature-step": ({ limit, actual, data }) =>
-      `${degrees(actual)} from the bath before to ${nameOf(data)} can reticulate gelatin. ` +
-      `Keep the step within ${degrees(limit)}.`,
-    "wash-unproven": () =>
-      "Washing by counted inversions is published for film after rapid fixer. Use running water or a soak.",
-  },
+  cautions: cautionTexts,
   step: (name, startS, durationS, temperatureC) =>
     `${formatTime(startS)} ${name}, ${formatTime(durationS)} at ${temperatureC.toFixed(1)} °C`,
   repeated: (everyS, untilS) => `Every ${interval(everyS)} until ${formatTime(untilS)}.`,

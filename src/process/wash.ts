@@ -1,7 +1,6 @@
 /*
  * Module: process. The wash: how long by material, fixing bath and cold, and what is done in it.
  */
-import { knownEntry } from "../core/guards.js";
 import {
   COLD_WASH,
   handbookPaperWash,
@@ -13,7 +12,7 @@ import {
   type HandbookWash,
   type WashMethod,
 } from "../handbook/process.js";
-import { bathTemperatureC, lengthOr, sourcesOf } from "./baths.js";
+import { bathTemperatureC, sourcesOf } from "./baths.js";
 import type { BathContext } from "./context.js";
 import { pourOut } from "./developmentCues.js";
 import type { CueDraft, Draft } from "./layOut.js";
@@ -26,8 +25,8 @@ export function coldWashFactor(temperatureC: number): number {
 }
 
 /** The wash of the material at 20 °C after the fixing bath that is planned. */
-function usualWash(context: BathContext, method: unknown, { fix }: ProcessBaths): HandbookWash {
-  const film = knownEntry(`${context.where}/wash/method`, handbookWash, method);
+function usualWash(context: BathContext, method: WashMethod, { fix }: ProcessBaths): HandbookWash {
+  const film = handbookWash[method];
   if (context.material === "paper") return handbookPaperWash[context.paperBase];
   if (fix?.kind !== "plain") return film;
   const { times, sources } = PLAIN_WASH;
@@ -40,17 +39,12 @@ function usualWash(context: BathContext, method: unknown, { fix }: ProcessBaths)
 
 /** The step of the wash. */
 export function washDraft(context: BathContext, wash: WashSetting, baths: ProcessBaths): Draft {
-  const where = `${context.where}/wash`;
-  const temperatureC = bathTemperatureC(context, "wash", wash);
+  const temperatureC = bathTemperatureC(context, wash);
   const { method = "running" } = wash;
   const usual = usualWash(context, method, baths);
   const aided = baths.clearingAid !== undefined;
-  const lengthS = lengthOr(
-    where,
-    wash,
-    (aided ? usual.afterAidS : usual.durationS) * coldWashFactor(temperatureC),
-  );
-  const durationS = toUpper(lengthS, context.handling.stepS);
+  const usualS = (aided ? usual.afterAidS : usual.durationS) * coldWashFactor(temperatureC);
+  const durationS = toUpper(wash.durationS ?? usualS, context.handling.stepS);
   // The other methods are changes of water, which are the handbook's in a wash of any length.
   const sources = method === "running" ? sourcesOf(wash, usual.sources) : usual.sources;
   return {

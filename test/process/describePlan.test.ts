@@ -177,6 +177,21 @@ describe("another language", () => {
   });
 });
 
+describe("the English catalogue", () => {
+  const actions = [
+    ...["pour-in", "tap", "agitate", "stand", "pour-out", "rinse", "check-clear", "fill", "run-water"],
+    ...["change-water", "hang-up", "light-off", "light-on", "top-up", "temper"],
+  ] as const;
+  it("has a sentence for every action, caution and vessel, even where a store lost the data", () => {
+    const said: string[] = Object.values(planTexts.cautions).map((sentence) => sentence({}));
+    for (const vessel of ["tank", "tray", "drum"] as const)
+      for (const step of Object.keys(planTexts.steps) as (keyof typeof planTexts.steps)[])
+        for (const action of actions) said.push(planTexts.cue({ do: anyOf(action) }, { step, vessel }));
+    expect(said.length).toBeGreaterThan(300);
+    expect(said.filter((sentence) => !/^[A-Z0-9][^]*\.$/.test(sentence) || /NaN/.test(sentence))).toEqual([]);
+  });
+});
+
 describe("a plan that comes back in", () => {
   const plan = planProcess({ ...hut, dilution: "1+2", baths: { stop: {} } });
   const step = plan.steps[0]!;

@@ -191,6 +191,11 @@ describe("an evening", () => {
       "TypeError planEvening /input/baseline/timeS wrong-type",
     ],
     [
+      "a known time of 0",
+      { ...hut, baseline: { timeS: 0, temperatureC: 20 } },
+      "RangeError planEvening /input/baseline/timeS out-of-range",
+    ],
+    [
       "what the plan refuses",
       { ...hut, baths: { fix: { times: 11 } } },
       "RangeError planEvening /input/baths/fix/times out-of-range",
