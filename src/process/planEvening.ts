@@ -1,3 +1,4 @@
+import { refuses } from "../core/caution.js";
 import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
 import { compensate } from "../compensate/compensate.js";
 import type { Baseline, Conditions } from "../compensate/types.js";
@@ -123,8 +124,8 @@ function developing(
   const startC =
     typeof temperatureC === "number"
       ? temperatureC
-      : typeof temperatureC === "function"
-        ? temperatureC(0)
+      : "startC" in temperatureC
+        ? temperatureC.startC
         : (temperatureC[0]?.temperatureC as number);
   return { temperatureC: startC, agitation, dilution };
 }
@@ -132,8 +133,7 @@ function developing(
 const fixedBefore = (baths: ProcessBaths, usedCm2PerL: number): ProcessBaths =>
   baths.fix === undefined ? baths : { ...baths, fix: { ...baths.fix, usedCm2PerL } };
 
-const hasStop = ({ answer, plan }: EveningPlate): boolean =>
-  plan.timeRefused || [...answer.cautions, ...plan.cautions].some(({ severity }) => severity === "stop");
+const hasStop = ({ answer, plan }: EveningPlate): boolean => answer.refused || refuses(plan.cautions);
 
 const developStartS = ({ steps }: ProcessPlan): number =>
   (steps.find(({ name }) => name === "develop") as ProcessPlan["steps"][number]).startS;

@@ -1,7 +1,7 @@
 /*
  * Module: process. A run is planned: the checked input, the steps and what is unwise about them.
  */
-import { gravestFirst, type Caution } from "../core/caution.js";
+import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import { unreadFields } from "../core/pointer.js";
 import {
   arrayOf,
@@ -110,7 +110,7 @@ function developmentTime(
   );
   return {
     timeS: positive(`${where}/answer/timeS`, answeredS, 1e6, "timeS"),
-    refused: list.some(({ severity }) => severity !== "warn" && severity !== "note"),
+    refused: refuses(list as unknown as readonly Caution[]),
     said: list.map(({ code }) => String(code)),
   };
 }

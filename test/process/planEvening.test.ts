@@ -129,7 +129,7 @@ describe("an evening", () => {
     expect(third).toMatchObject({ usedCm2PerL: 364 });
   });
 
-  it("takes the temperature at pour-in from a log or a forecast", () => {
+  it("takes the temperature at pour-in from a log or a drift", () => {
     const startC = (temperatureC: EveningInput["conditions"]["temperatureC"]): number =>
       planEvening({ ...hut, conditions: anyOf({ temperatureC }) }).plates[0]!.plan.steps[0]!.temperatureC;
     const log = [
@@ -137,7 +137,7 @@ describe("an evening", () => {
       { timeS: 2000, temperatureC: 18 },
     ];
     expect(startC(log)).toBe(19);
-    expect(startC((timeS) => 19.5 - timeS / 3600)).toBe(19.5);
+    expect(startC({ startC: 19.5, ambientC: 14, timeConstantS: 5000 })).toBe(19.5);
   });
 
   it("names a field that is not read, in each plan", () => {
@@ -205,10 +205,13 @@ describe("an evening", () => {
     expect(refusal(() => planEvening(anyOf(input)))).toBe(fault);
   });
 
-  it("lets a fault of a caller's own function through", () => {
-    const temperatureC = (): number => {
-      throw new Error("the probe fell off");
+  it("lets a fault of a caller's own object through", () => {
+    const baseline = {
+      temperatureC: 20,
+      get timeS(): number {
+        throw new Error("the probe fell off");
+      },
     };
-    expect(() => planEvening({ ...hut, conditions: { temperatureC } })).toThrow("the probe fell off");
+    expect(() => planEvening({ ...hut, baseline })).toThrow(new Error("the probe fell off"));
   });
 });
