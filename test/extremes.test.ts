@@ -310,7 +310,7 @@ describe("what comes out", () => {
       baths: { fix: { clearingS: 2e-30, clearingAtC: 0, temperatureC: 20 } },
     });
     expect(ok).toBe(false);
-    expect(JSON.stringify(rest)).toContain('"path":"/baths"');
+    expect(JSON.stringify(rest)).toContain('"path":"/baths/fix/clearingS"');
   });
   it("of a text with a long run of blanks is one refusal, at once", () => {
     // Searched in every way, it would take minutes.

@@ -95,7 +95,7 @@ describe("null in place of a number that may be left out is refused by name", ()
       "planProcess: input.drainS",
       () => kinetics.planProcess({ vessel: "tray", ...known, volumeMl: 300, baths: {}, drainS: nothing }),
     ],
-    ["fixingTime: times", () => kinetics.fixingTime({ clearingS: 60, times: nothing })],
+    ["fixingTime: question.times", () => kinetics.fixingTime({ clearingS: 60, times: nothing })],
     [
       "testStripTimes: options.count",
       () => kinetics.testStripTimes(kinetics.compensate(known, {}), { count: nothing }),

@@ -43,6 +43,8 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
     fix.clearingS === undefined
       ? Math.max(freshS, handbookS)
       : clearing(positive(`${where}/clearingS`, fix.clearingS, 7200, "timeS"), measuredAtC);
+  // Next to nothing, carried to a warmer bath, is nothing.
+  positive(`${where}/clearingS`, clearingS, 1e6, "timeS");
   const byHandbook = assumed && freshS < handbookS;
   const carried = assumed ? byHandbook && toC < COLD_FIX.belowC : measuredAtC !== toC;
   return {

@@ -2,7 +2,7 @@
  * Module: process. An input error of a function that is called on the way, told in the name of the one that was
  * called first.
  */
-import { inputError, isInputError, placeText } from "../core/errors.js";
+import { inputError, isInputError } from "../core/errors.js";
 
 /** Calls; an input error of the function `inner` gets the place `outer` before its path. */
 export function inNameOf<Value>(outer: string, inner: string, call: () => Value): Value {
@@ -10,8 +10,7 @@ export function inNameOf<Value>(outer: string, inner: string, call: () => Value)
     return call();
   } catch (error) {
     if (!isInputError(error) || !error.message.startsWith(inner)) throw error;
-    const { code, path, expected, actual, message } = error;
-    const sentence = message.slice(placeText(inner + path).length + 1);
+    const { code, path, expected, actual, sentence } = error;
     const kind = error instanceof TypeError ? TypeError : RangeError;
     throw inputError(kind, outer + path, code, expected, actual, sentence);
   }

@@ -36,7 +36,7 @@ export function checkRecipe(input: unknown): RecipeCheck {
   const ofBrew = ask(problems, "/developer/brew", () => brewCautions(recipe));
   if (ofBrew === undefined || problems.length > 0) return { ok: false, problems };
   const answer = recipeTime(recipe);
-  const cautions = ask(problems, "/baths", () => recipeCautions(recipe, answer, ofBrew));
+  const cautions = ask(problems, "", () => recipeCautions(recipe, answer, ofBrew));
   return cautions === undefined ? { ok: false, problems } : { ok: true, recipe, cautions };
 }
 
