@@ -163,6 +163,13 @@ export { brewPh, type BrewPh } from "./brew/brewPh.js";
 export { genericStrengthLaw, type StrengthLaw } from "./brew/strengthLaw.js";
 export { brewStrength, type BrewStrength } from "./brew/brewStrength.js";
 export { checkBrew, type BrewUse } from "./brew/checkBrew.js";
+export { brewLife, type BrewLife, type BrewLifeOptions } from "./brew/brewLife.js";
+export {
+  brewCapacity,
+  type BrewCapacity,
+  type BrewCapacityOptions,
+  type BrewMaterial,
+} from "./brew/brewCapacity.js";
 export { scaleBrew } from "./brew/scaleBrew.js";
 export { mixingSteps, type MixingStep } from "./brew/mixingSteps.js";
 

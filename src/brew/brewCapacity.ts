@@ -1,0 +1,88 @@
+import { notOneOf, plainObject } from "../core/guards.js";
+import { agentsOf } from "./solveBrew.js";
+import { readBrew, type Brew } from "./brew.js";
+
+/** What is developed: how much silver it carries. */
+export type BrewMaterial = "film" | "plate" | "paper";
+
+/** Options of {@link brewCapacity}. */
+export interface BrewCapacityOptions {
+  /** `"film"` when left out */
+  readonly material?: BrewMaterial | undefined;
+}
+
+/** How much a litre of a brew develops, cm² per litre of working bath. */
+export interface BrewCapacity {
+  /** the least of the three limits */
+  readonly cm2PerL: number;
+  /** a fifth of the silver that the agents can reduce */
+  readonly agentCm2PerL: number;
+  /** bromide released to that of 1 g/l of potassium bromide */
+  readonly bromideCm2PerL: number;
+  /** 250 ml for each roll of film, and as much for the same silver in plates or paper */
+  readonly practiceCm2PerL: number;
+  /** all agents, at all silver that is coated: past it nothing is left that develops */
+  readonly allAgentCm2PerL: number;
+  /** which limit is the least */
+  readonly by: "agent" | "bromide" | "practice";
+}
+
+/** Silver coated, g/m² (from memory): film 3 to 8, dry plates 5 to 10, paper 1 to 2. */
+const SILVER_G_PER_M2: Readonly<Record<BrewMaterial, number>> = { film: 5, plate: 7.5, paper: 1.6 };
+const SILVER_G_PER_MOL = 107.8682;
+const CM2_PER_M2 = 1e4;
+/** Share of the coated silver that is developed in an ordinary negative (assumed). */
+const DEVELOPED = 0.3;
+/** Silver reduced by one molecule of ascorbate or catechol: both give two electrons. */
+const SILVER_PER_AGENT = 2;
+/** Share of the agent that may be used up; printed capacities use 2.6 to 10 % of it (assumed). */
+const USED = 0.2;
+/** 1 g/l of potassium bromide, mol/l. */
+const BROMIDE_MOL_PER_L = 8.4e-3;
+/** Four rolls of 516.128 cm² (80 square inches) a litre: common practice. */
+const PRACTICE_FILM_CM2_PER_L: number = 4 * 516.128;
+
+/**
+ * How much a litre of a brew develops before it is spent.
+ *
+ * @param brew - the brew, as for {@link brewPh}
+ * @param options - the material, `"film"`, `"plate"` or `"paper"`
+ * @returns three limits in cm² per litre, the least of them, and where all agent would be gone
+ * @throws TypeError when something is of the wrong kind
+ * @throws RangeError for a brew that {@link brewPh} refuses, or an unknown material
+ *
+ * @remarks Silver coated: film 5, plate 7.5, paper 1.6 g/m² (from memory), of which 30 % is developed
+ * (assumed). Agent: a fifth of two silver for each molecule (assumed). Bromide: one for each silver, up to 8.4
+ * mmol/l. Practice: 250 ml for each roll of film (common practice). Two silver for each molecule alone would
+ * give an ordinary brew 268 rolls a litre; printed capacities use 2.6 to 10 % of that. Not covered: exposure,
+ * replenishment, and what air takes, for which see {@link brewLife}.
+ *
+ * @example
+ * ```ts
+ * const soda = { ingredient: "soda-anhydrous", massG: 54 };
+ * const coffee = { ingredient: "instant-coffee", massG: 40 };
+ * brewCapacity({ volumeMl: 1000, ingredients: [soda, coffee] }).cm2PerL / 516.128 // => 2.9
+ * ```
+ */
+export function brewCapacity(brew: Brew, options: BrewCapacityOptions = {}): BrewCapacity {
+  const { ascorbate, catechol } = agentsOf(readBrew("brewCapacity/brew", brew));
+  const { material = "film" } = plainObject("brewCapacity/options", options);
+  if (material !== "film" && material !== "plate" && material !== "paper")
+    notOneOf("brewCapacity/options/material", Object.keys(SILVER_G_PER_M2), material);
+  const coatedPerCm2 = SILVER_G_PER_M2[material] / SILVER_G_PER_MOL / CM2_PER_M2;
+  const reducible = SILVER_PER_AGENT * (ascorbate + catechol);
+  const limits = {
+    agent: (USED * reducible) / (DEVELOPED * coatedPerCm2),
+    bromide: BROMIDE_MOL_PER_L / (DEVELOPED * coatedPerCm2),
+    practice: PRACTICE_FILM_CM2_PER_L * (SILVER_G_PER_M2.film / SILVER_G_PER_M2[material]),
+  };
+  const cm2PerL = Math.min(limits.agent, limits.bromide, limits.practice);
+  return {
+    cm2PerL,
+    agentCm2PerL: limits.agent,
+    bromideCm2PerL: limits.bromide,
+    practiceCm2PerL: limits.practice,
+    allAgentCm2PerL: reducible / coatedPerCm2,
+    by: cm2PerL === limits.agent ? "agent" : cm2PerL === limits.bromide ? "bromide" : "practice",
+  };
+}

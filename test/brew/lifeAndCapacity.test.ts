@@ -1,0 +1,122 @@
+/* How long a brew lives and how much it develops. */
+import { describe, expect, it } from "vitest";
+import { brewCapacity, brewLife, type BrewPart, type BrewMaterial } from "../../src/index.js";
+import { fc, test } from "../property.js";
+import { brewOf, part, sensibleBrew } from "./brews.js";
+
+const soda = part("soda-anhydrous", 54);
+const coffee = part("instant-coffee", 40);
+const acid = part("ascorbic-acid", 16);
+const life = (...parts: BrewPart[]): number => brewLife(brewOf(...parts)).lifeH;
+const vitaminC = (massG: number): BrewPart => part("ascorbic-acid", massG);
+
+describe("life", () => {
+  // Shinkawa Photographic Laboratory, 2015: 57 mmol/l (10 g/l) of vitamin C in saturated carbonate fails between 2 and 2.5 h.
+  it("of 10 g/l of vitamin C in carbonate is 2 h, the lower end of what was measured", () => {
+    expect(life(part("soda-anhydrous", 200), vitaminC(10))).toBeCloseTo(2, 1);
+  });
+
+  // The open-dish figure in proportion; the rest is common practice and the cap.
+  it.each([
+    ["0.5 g/l of vitamin C", [soda, vitaminC(0.5)], 0.1],
+    ["2 g/l of vitamin C", [soda, vitaminC(2)], 0.4],
+    ["16 g/l of vitamin C", [soda, acid], 3],
+    ["coffee alone", [soda, coffee], 1.46],
+    ["coffee and borax", [part("borax", 30), coffee], 4],
+    ["a full brew with 100 g/l of sulphite", [soda, coffee, acid, part("sodium-sulphite", 100)], 22],
+  ] as const)("of %s", (_, parts, hours) => {
+    expect(Math.abs(life(...parts) / hours - 1)).toBeLessThan(0.1);
+  });
+
+  it("is longer in a deep vessel and in a tank, within limits", () => {
+    const brew = brewOf(soda, coffee);
+    const at = (depthMm: number, vessel: "tank" | "tray" | "drum"): number =>
+      brewLife(brew, { depthMm, vessel }).lifeH / brewLife(brew).lifeH;
+    expect([1, 5, 20, 30, 1000].map((mm) => at(mm, "tray"))).toEqual(
+      [0.5, 0.5, 2, 3, 3].map((x) => expect.closeTo(x, 9) as number),
+    );
+    expect(at(10, "tank")).toBeCloseTo(2, 9);
+    expect(at(10, "drum")).toBe(1);
+  });
+
+  it("is known to a factor of two each way, of three with little vitamin C", () => {
+    const { lifeH, lowH, highH, logSd } = brewLife(brewOf(soda, acid));
+    expect(highH / lifeH).toBeCloseTo(2, 9);
+    expect(lifeH / lowH).toBeCloseTo(2, 9);
+    expect(logSd).toBeCloseTo(Math.LN2 / 1.6449, 4);
+    const little = brewLife(brewOf(soda, vitaminC(1)));
+    expect(little.highH / little.lifeH).toBeCloseTo(3, 9);
+  });
+
+  it("is nothing where nothing develops", () => {
+    expect(life(soda)).toBe(0);
+  });
+
+  test.prop([
+    sensibleBrew,
+    fc.constantFrom("instant-coffee", "ascorbic-acid", "sodium-ascorbate"),
+    fc.double({ min: 0.1, max: 40, noNaN: true }),
+  ])("never falls with more agent", (brew, agent, massG) => {
+    const more = { ...brew, ingredients: [...brew.ingredients, part(agent, massG)] };
+    expect(brewLife(more).lifeH).toBeGreaterThanOrEqual(brewLife(brew).lifeH * (1 - 1e-9));
+  });
+
+  it.each([
+    [{ depthMm: 0 }, RangeError, "/options/depthMm"],
+    [{ depthMm: "10" }, TypeError, "/options/depthMm"],
+    [{ vessel: "bucket" }, RangeError, "/options/vessel"],
+    [null, TypeError, "/options"],
+  ])("refuses %j", (options, kind, path) => {
+    const call = (): unknown => brewLife(brewOf(soda, acid), options as any);
+    expect(call).toThrow(kind);
+    expect(call).toThrow(expect.objectContaining({ path }));
+  });
+});
+
+describe("capacity", () => {
+  const whole = (material: BrewMaterial, cm2: number, ...parts: BrewPart[]): number =>
+    Math.floor(brewCapacity(brewOf(...parts), { material }).cm2PerL / cm2);
+
+  // Common practice: 250 ml a roll; 9 × 12 cm plates carry more silver, paper less. 8 × 10 inches are a roll's area.
+  it("of a litre of full brew is 4 rolls, 12 plates of 9 × 12 cm, 12 sheets of 8 × 10 inches", () => {
+    expect(whole("film", 516.128, soda, coffee, acid)).toBe(4);
+    expect(whole("plate", 108, soda, coffee, acid)).toBe(12);
+    expect(whole("paper", 516.128, soda, coffee, acid)).toBe(12);
+    expect(brewCapacity(brewOf(soda, coffee, acid)).by).toBe("practice");
+  });
+
+  // One or two rolls in 500 ml to 1 l: common practice with coffee alone.
+  it("of coffee alone is 2.9 rolls, set by the agent", () => {
+    const found = brewCapacity(brewOf(soda, coffee));
+    expect(found.cm2PerL / 516.128).toBeCloseTo(2.9, 1);
+    expect(found.by).toBe("agent");
+  });
+
+  it("runs out of agent at all the silver that two electrons a molecule reduce", () => {
+    // 16 g/l of vitamin C reduce 2 × 16/176.124 mol of silver; film carries 5 g/m².
+    const { allAgentCm2PerL, agentCm2PerL } = brewCapacity(brewOf(soda, acid));
+    expect(allAgentCm2PerL).toBeCloseTo((2 * 16) / 176.124 / (5 / 107.8682 / 1e4), 0);
+    expect(allAgentCm2PerL / agentCm2PerL).toBeCloseTo(0.3 / 0.2, 9);
+  });
+
+  it("is held by bromide where the agent would last: 1 g/l of potassium bromide is 8.4 mmol/l", () => {
+    const { bromideCm2PerL } = brewCapacity(brewOf(soda, acid));
+    expect((bromideCm2PerL * 0.3 * 5) / 1e4 / 107.8682).toBeCloseTo(1 / 119.0023, 4);
+  });
+
+  test.prop([
+    sensibleBrew,
+    fc.constantFrom("instant-coffee", "ascorbic-acid", "sodium-ascorbate"),
+    fc.double({ min: 0.1, max: 40, noNaN: true }),
+  ])("never falls with more agent", (brew, agent, massG) => {
+    const more = { ...brew, ingredients: [...brew.ingredients, part(agent, massG)] };
+    expect(brewCapacity(more).cm2PerL).toBeGreaterThanOrEqual(brewCapacity(brew).cm2PerL);
+    expect(brewCapacity(more).allAgentCm2PerL).toBeGreaterThan(brewCapacity(brew).allAgentCm2PerL);
+  });
+
+  it("refuses an unknown material", () => {
+    expect(() => brewCapacity(brewOf(soda), { material: "glass" as any })).toThrow(
+      expect.objectContaining({ code: "not-one-of", path: "/options/material" }),
+    );
+  });
+});
