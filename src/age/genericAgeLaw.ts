@@ -5,9 +5,9 @@ import type { AgeLaw } from "./law.js";
  * known.
  */
 export const genericAgeLaw: AgeLaw = {
-  kind: "slowing",
-  perRootH: 0,
-  sdPerRootH: 0.1,
+  kind: "speeding",
+  perDay: 0,
+  sdPerDay: 0.08,
   runs: 0,
   sources: ["no law of age: taken as unchanged"],
 };

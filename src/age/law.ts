@@ -9,8 +9,17 @@ import { checkedOrigin, type LawOrigin } from "../core/term.js";
 /**
  * How a bath declines with age: slowly, its rate halving every `halfLifeH` (sulphited baths), or not at all
  * until `lifeH` and then at once (alkaline vitamin C, coffee). `sdLog` is the standard deviation of
- * ln(halfLifeH), 0.3 when left out. `"slowing"` is for a bath of which nothing is printed and own runs are to
- * tell: ln(time) grows by `perRootH` × √ageH, and no further after 25 h; `sdPerRootH` is 0.1 when left out.
+ * ln(halfLifeH), 0.3 when left out.
+ *
+ * Two kinds are for a bath of which nothing is printed and own runs are to tell. `"speeding"`: ln(time) grows
+ * by `perDay` × (ageH/24)^1.5, slowly at first, and no further after a day; `sdPerDay` is 0.08 when left out.
+ * `"slowing"`: ln(time) grows by `perRootH` × √ageH, fast at first, and no further after 25 h; `sdPerRootH` is
+ * 0.1 when left out.
+ *
+ * @remarks Measured declines start slowly and then speed up. The maximum density that a developer gave after
+ * 72 to 504 h at 72 °C and 48 to 336 h at 82 °C falls as exp(−(age/τ)^1.3) (R. E. Chapman, Degradation study
+ * of a photographic developer to determine shelf life, Quality Engineering 10(1), 1997, pp. 137-140);
+ * alkaline vitamin C falls off a cliff. The power 1.5 lies between the two, an assumption of this package.
  */
 export type AgeLaw =
   | ({
@@ -19,6 +28,11 @@ export type AgeLaw =
       readonly sdLog?: number | undefined;
     } & LawOrigin)
   | ({ readonly kind: "life"; readonly lifeH: number } & LawOrigin)
+  | ({
+      readonly kind: "speeding";
+      readonly perDay: number;
+      readonly sdPerDay?: number | undefined;
+    } & LawOrigin)
   | ({
       readonly kind: "slowing";
       readonly perRootH: number;
@@ -30,6 +44,11 @@ export type AgeLaw =
  */
 export function slowingRootH(ageH: number): number {
   return Math.min(25, ageH) ** 0.5;
+}
+
+/** The age term of a bath whose decline speeds up, per unit of `perDay`: (ageH/24)^1.5, held after a day. */
+export function speedingDay(ageH: number): number {
+  return (Math.min(24, ageH) / 24) ** 1.5;
 }
 
 /** Returns the age of a bath from 0 to 1e6 h; throws otherwise. */
@@ -47,8 +66,11 @@ export function checkedAgeLaw(at: string, given: unknown): AgeLaw {
   } else if (kind === "slowing") {
     inRange(at, law.perRootH, -1, 1, undefined, "/perRootH");
     inRange(at, law.sdPerRootH ?? 0, 0, 3, undefined, "/sdPerRootH");
+  } else if (kind === "speeding") {
+    inRange(at, law.perDay, -1, 1, undefined, "/perDay");
+    inRange(at, law.sdPerDay ?? 0, 0, 3, undefined, "/sdPerDay");
   } else if ((kind as unknown) === "life") positive(at, law.lifeH, 1e6, "ageH", "/lifeH");
-  else notOneOf(`${at}/kind`, ["half-life", "life", "slowing"], kind);
+  else notOneOf(`${at}/kind`, ["half-life", "life", "slowing", "speeding"], kind);
   return law;
 }
 
@@ -75,17 +97,24 @@ export function ageEffect(law: AgeLaw, fromH: number, toH: number): Effect {
     const rate = Math.LN2 / law.halfLifeH;
     return { log: rate * differenceH, slope: differenceH, sd: (law.sdLog ?? 0.3) * rate, beside: 0 };
   }
-  if (law.kind === "slowing") {
-    const slope = slowingRootH(toH) - slowingRootH(fromH);
-    const log = law.perRootH * slope;
+  if (law.kind !== "life") {
+    const speeding = law.kind === "speeding";
+    const shape = speeding ? speedingDay : slowingRootH;
+    const slope = shape(toH) - shape(fromH);
+    const log = (speeding ? law.perDay : law.perRootH) * slope;
     // A law that no run has taught has the spread of no law at every age.
     if (law.runs === 0) return { log, slope: 0, sd: 0, beside: unknownAgeLogSd(differenceH) };
+    // Past a day the number of a speeding law tells nothing.
+    if (speeding) {
+      const beside = unknownAgeLogSd(Math.max(24, toH) - Math.max(24, fromH));
+      return { log, slope, sd: law.sdPerDay ?? 0.08, beside };
+    }
     return { log, slope, sd: law.sdPerRootH ?? 0.1, beside: 0 };
   }
   return { log: 0, slope: 0, sd: 0, beside: (0.1 * Math.abs(differenceH)) / law.lifeH };
 }
 
-/** The spread of an age of which nothing is known: 10 % for the first hour, at most 50 %. */
+/** The spread of ln(time) by an age of which nothing is known: 2 % × √h, at most 8 % (assumed). */
 export function unknownAgeLogSd(differenceH: number): number {
-  return Math.min(0.5, 0.1 * Math.sqrt(Math.abs(differenceH)));
+  return Math.min(0.08, 0.02 * Math.sqrt(Math.abs(differenceH)));
 }

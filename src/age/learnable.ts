@@ -12,16 +12,17 @@ const LEAST_RATE = Math.LN2 / 1e6;
 export const ageLearnable: Learnable<AgeLaw, number> = {
   parameters: (law) => {
     // As a law that was taught: an untaught one has at every age the spread of no law.
-    const { sd } = ageEffect({ ...law, runs: 1 }, 0, 1);
+    const { sd } = ageEffect({ ...law, runs: 1 }, 0, 24);
     const rate = law.kind === "half-life" ? Math.LN2 / law.halfLifeH : 0;
     if (law.kind === "half-life")
       return [{ parameter: "age", value: rate, sd, range: [LEAST_RATE, Math.max(1e3, rate)] }];
-    return [{ parameter: "age", value: law.kind === "slowing" ? law.perRootH : 0, sd, range: [-1, 1] }];
+    return [{ parameter: "age", value: rateOf(law), sd, range: [-1, 1] }];
   },
   row: (law, from, to) => [{ parameter: "age", slope: ageEffect({ ...law, runs: 1 }, from, to).slope }],
   law: (law, learned) => {
     const found = learned.get("age");
     if (found === undefined || law.kind === "life") return law;
+    if (law.kind === "speeding") return { ...law, perDay: found.value, sdPerDay: found.sd };
     if (law.kind === "slowing") return { ...law, perRootH: found.value, sdPerRootH: found.sd };
     // To a rate and back, a half-life at the end of its range must not round out of it.
     const halfLifeH = Math.min(1e6, Math.max(1e-30, Math.LN2 / found.value));
@@ -30,3 +31,7 @@ export const ageLearnable: Learnable<AgeLaw, number> = {
   unfit: (law, _from, to) =>
     isPast(to, lastAge(law)) ? `past the bath's life of ${lastAge(law)} h` : undefined,
 };
+
+function rateOf(law: AgeLaw): number {
+  return law.kind === "speeding" ? law.perDay : law.kind === "slowing" ? law.perRootH : 0;
+}

@@ -386,3 +386,15 @@ describe("what storage may have lost or spoilt", () => {
     expect(rows.map(({ outcome, note }) => [outcome, note])).toEqual([["fogged", "light leak"]]);
   });
 });
+
+describe("a rule of use that was printed for another dilution", () => {
+  it("is learned by the stock in the litre, as compensate counts it", () => {
+    const use = { increase: 0.1, perCm2PerL: 516.128, growth: "linear", dilution: "stock" } as const;
+    const start = startKnowledge({ ...baseline, dilution: "1+1" }, { baseLogSd: 0.01, laws: { use } });
+    // Two rolls in a litre of 1+1 are as four in a litre of stock.
+    const known = learn(start, [good(510 * 1.4, 20, { usedCm2PerL: 2 * 516.128 })]);
+    expect(known.use?.increase).toBeCloseTo(0.1, 9);
+    expect(predict(known, { usedCm2PerL: 2 * 516.128 }).timeS).toBeCloseTo(510 * 1.4, 6);
+    expect(tidyRuns(known)[0]?.fittedS).toBeCloseTo(510 * 1.4, 6);
+  });
+});

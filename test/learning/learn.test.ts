@@ -70,9 +70,9 @@ describe("startKnowledge", () => {
     expect(start.agitation).toEqual({ ...genericAgitationLaw, runs: 0 });
     expect(start.use).toEqual({ ...genericUseLaw, runs: 0 });
     expect(start.age).toEqual({
-      kind: "slowing",
-      perRootH: 0,
-      sdPerRootH: 0.1,
+      kind: "speeding",
+      perDay: 0,
+      sdPerDay: 0.08,
       runs: 0,
       sources: ["no law of age: taken as unchanged"],
     });
@@ -347,7 +347,8 @@ describe("learn", () => {
     const runs = [1, 4, 9].map((ageH) =>
       good(510 * Math.exp(0.2 * Math.sqrt(ageH)), 20, { ageH, outcome: { kind: "good", logSd: 0.02 } }),
     );
-    const slow = learn(startKnowledge(baseline, { baseLogSd: 0.02 }), runs);
+    const age = { kind: "slowing", perRootH: 0, sdPerRootH: 0.1 } as const;
+    const slow = learn(startKnowledge(baseline, { baseLogSd: 0.02, laws: { age } }), runs);
     expect(slow.age).toMatchObject({ kind: "slowing", runs: 3 });
     expect(predict(slow, { ageH: 4 }).timeS / 510).toBeCloseTo(Math.exp(0.4), 1);
     const halving = startKnowledge(baseline, {
@@ -460,7 +461,7 @@ describe("disagreement", () => {
 describe("advice", () => {
   it("says when temperature and age always rose together, and no longer once one moved alone", () => {
     const together = [0, 1, 2, 3, 4].map((i) =>
-      good(510, 20 + 2 * i, { ageH: i * i, outcome: { kind: "good", logSd: 0.02 } }),
+      good(510, 20 + 2 * i, { ageH: 24 * (i / 4) ** (2 / 3), outcome: { kind: "good", logSd: 0.02 } }),
     );
     const known = learn(start, together);
     expect(known.advice.filter(({ code }) => code === "not-separated")).toEqual([
@@ -479,7 +480,9 @@ describe("advice", () => {
       "The runs cannot tell apart the base time, temperature: they changed together. Change one alone in the next test.",
     );
     // Judged by eye, and all that changed together in one piece of advice.
-    const three = [1, 2, 3].map((i) => good(510 + 20 * i, 20 - i, { ageH: i * i, usedCm2PerL: 500 * i }));
+    const three = [1, 2, 3].map((i) =>
+      good(510 + 20 * i, 20 - i, { ageH: 24 * (i / 4) ** (2 / 3), usedCm2PerL: 500 * i }),
+    );
     expect(learn(start, three).advice.map(({ message }) => message)).toEqual([
       "The runs cannot tell apart temperature, use, age: they changed together. Change one alone in the next test.",
     ]);

@@ -120,7 +120,7 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
         Math.log(dilutions[i]! / 10),
         Math.log(rate(60) / rate(everyS[i]!)) / staleLoss,
         Math.log(1 + increase * portions) / increase,
-        Math.sqrt(ages[i]!),
+        (Math.min(24, ages[i]!) / 24) ** 1.5,
       ];
       const expected =
         Math.log(510) +
@@ -138,7 +138,7 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
       genericDilutionLaw.sd!,
       genericAgitationLaw.sdStaleLoss!,
       genericUseLaw.sdIncrease!,
-      0.1,
+      0.08,
     ];
     sds.forEach((sd, j) => {
       X.push(sds.map((_, k) => (k === j ? 1 / sd : 0)));
@@ -171,7 +171,7 @@ describe("against a ridge regression by a matrix library (ml-matrix, QR of the a
     });
     // And the time and its spread for other conditions, by the matrix.
     const question = { temperatureC: 14, dilution: "1+19", ageH: 4 };
-    const q = [1, (inverse(14) - inverse(20)) / R, Math.log(2), 0, 0, 2];
+    const q = [1, (inverse(14) - inverse(20)) / R, Math.log(2), 0, 0, (4 / 24) ** 1.5];
     const answer = predict(known, question);
     const logTime = Math.log(510) + q.reduce((sum, each, j) => sum + each * (priors[j]! + shift[j]!), 0);
     expect(answer.timeS).toBeCloseTo(Math.exp(logTime), 6);

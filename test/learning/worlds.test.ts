@@ -34,7 +34,11 @@ function uniform(seed: number): () => number {
 const R = 8.314462618e-3;
 const NOISE = 0.07;
 const WORLDS = 500;
-const start = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 30 } });
+// The age law of these worlds is the one that is told: the generic one moves little within four hours.
+const start = startKnowledge(
+  { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 30 } },
+  { laws: { age: { kind: "slowing", perRootH: 0, sdPerRootH: 0.1 } } },
+);
 
 type Where = Required<Pick<Run, "temperatureC" | "dilution" | "agitation" | "usedCm2PerL" | "ageH">>;
 

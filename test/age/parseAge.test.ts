@@ -1,0 +1,90 @@
+import { fc, test } from "../property.js";
+import { describe, expect, it } from "vitest";
+import { ageFactor, parseAge } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+
+describe("parseAge", () => {
+  it.each([
+    ["90 min", 1.5],
+    ["2 h", 2],
+    ["2hrs", 2],
+    ["90 mins", 1.5],
+    ["36 secs", 0.01],
+    ["1 hr", 1],
+    ["1.5 hours", 1.5],
+    ["1 hour 30 minutes", 1.5],
+    ["3 days", 72],
+    ["1 day", 24],
+    ["1.25 d", 30],
+    ["2.2 days", 52.8],
+    ["1 d 6 h", 30],
+    ["1d6h30min", 30.5],
+    ["2 weeks", 336],
+    ["1w", 168],
+    ["1 week 1 day", 192],
+    ["1 Minute", 1 / 60],
+    ["36 s", 0.01],
+    ["36 sec", 0.01],
+    ["1 second", 1 / 3600],
+    ["0 h", 0],
+    [" 5000 h ", 5000],
+    ["1000000 h", 1e6],
+  ])("reads %s", (text, ageH) => {
+    expect(parseAge(text)).toBeCloseTo(ageH, 12);
+  });
+  it("reads 40 min as the two thirds of an hour that a life may last, and tenths of a day as on paper", () => {
+    // To fifteen digits 40/60 is 0.666666666666667, which is more than 2/3.
+    expect(parseAge("40 min")).toBe(2 / 3);
+    expect(ageFactor(0, parseAge("40 min"), { kind: "life", lifeH: 2 / 3 })).toBe(1);
+    expect(parseAge("2.2 days")).toBe(52.8);
+  });
+  // Of an age, "2:30" could be minutes or hours, and "3 m" minutes or months.
+  it.each([
+    "",
+    "  ",
+    "2",
+    "2:30",
+    "1:02:00",
+    "3 m",
+    "2 months",
+    "old",
+    "x 3 days",
+    "3 days x",
+    "6 h 1 d",
+    "2 h 3 h",
+    "-1 h",
+    "1,5 h",
+    "PT2H",
+    "h",
+    `1 h${" ".repeat(5000)}x`,
+  ])("refuses %j", (text) => {
+    const shown = JSON.stringify(text.slice(0, 60));
+    expect(() => parseAge(text)).toThrow(
+      new RangeError(
+        `parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got ${shown}`,
+      ),
+    );
+  });
+  it("refuses more than a bath can be", () => {
+    expect(() => parseAge("1000001 h")).toThrow(
+      new RangeError("parseAge: text must be from 0 to 1000000 h, got 1000001"),
+    );
+    expect(() => parseAge("6000 weeks")).toThrow("parseAge: text must be from 0 to 1000000 h, got 1008000");
+  });
+  it.each([2, null, undefined, ["2 h"]])("refuses %j by kind", (value) => {
+    expect(() => parseAge(anyOf(value))).toThrow(TypeError);
+    expect(() => parseAge(anyOf(value))).toThrow(/^parseAge: text must be an age such as/);
+  });
+  test.prop([
+    fc.integer({ min: 0, max: 5000 }),
+    fc.integer({ min: 0, max: 6 }),
+    fc.integer({ min: 0, max: 23 }),
+    fc.integer({ min: 0, max: 59 }),
+  ])("adds up weeks, days, hours and minutes", (weeks, days, hours, minutes) => {
+    expect(parseAge(`${weeks} weeks ${days} d ${hours} h ${minutes} min`)).toBeCloseTo(
+      (weeks * 7 + days) * 24 + hours + minutes / 60,
+      8,
+    );
+  });
+});
