@@ -2,7 +2,14 @@
  * The loop over the causes: ln(time) = ln(known time) + the sum of one term for each cause.
  */
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
-import { factorOf, logSdOf, type AnyCause, type Effect, type Rests } from "../core/cause.js";
+import {
+  factorOf,
+  logSdOf,
+  type AnyCause,
+  type DilutionGiven,
+  type Effect,
+  type Rests,
+} from "../core/cause.js";
 import { inputError } from "../core/errors.js";
 import { checkedSpread, REPEAT_LOG_SD, timeEstimate } from "../core/estimate.js";
 import { frozen } from "../core/frozen.js";
@@ -25,6 +32,8 @@ export interface Term {
   readonly basis: Basis;
   /** the known side; undefined where the baseline does not say, and then conditions may not say either */
   readonly from: unknown;
+  /** the dilution of the known bath */
+  readonly dilution: DilutionGiven | undefined;
   /** its place in the list of causes */
   readonly index: number;
   /** where the known side and today's side are, for errors and cautions */
@@ -94,7 +103,7 @@ export function prepared(
         drifts = term;
         continue;
       }
-      const one = workedTerm(term, given, baseline);
+      const one = workedTerm(term, given, asked, baseline);
       worked.push(one);
       timeS *= factorOf(one.effect);
     }
@@ -151,7 +160,7 @@ export function prepared(
       if (term.index < before || (typeof given === "object" && term.cause.required === true))
         return answer(conditions).timeS;
       before = term.index;
-      timeS *= factorOf(effectOf(term, given));
+      timeS *= factorOf(effectOf(term, todaySide(term, given, asked)));
     }
     return timeS;
   };
@@ -202,17 +211,21 @@ function placesOf(at: string, called: string, cause: AnyCause): Places {
 
 function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields, knowledge: Fields): Term {
   const known = cause.relative === true ? undefined : baseline[cause.field];
-  const from: unknown =
+  const read: unknown =
     known === undefined && cause.required !== true ? cause.start : cause.read(places.known, known);
   const given = knowledge[cause.law];
   const law = (given === undefined ? cause.generic : cause.check(places.law, given)) as LawOrigin;
   const basis = given === undefined ? "default" : basisOf(law);
+  const dilution = baseline["dilution"] as DilutionGiven | undefined;
+  const from: unknown =
+    read === undefined || cause.inBath === undefined ? read : cause.inBath(places.known, law, read, dilution);
   const { known: knownAt, asked: askedAt, path } = places;
   return {
     cause,
     law,
     basis,
     from,
+    dilution,
     index,
     knownAt,
     askedAt,
@@ -223,9 +236,15 @@ function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields
   };
 }
 
+/** Today's side as the law counts it in today's bath. */
+function todaySide({ cause, law, dilution, askedAt }: Term, given: unknown, asked: Fields): unknown {
+  const side: unknown = cause.read(askedAt, given);
+  if (cause.inBath === undefined) return side;
+  return cause.inBath(askedAt, law, side, (asked["dilution"] as DilutionGiven | undefined) ?? dilution);
+}
+
 /** The effect of today's side, which has to have a known side to be compared with. */
-function effectOf({ cause, law, from, knownAt, askedAt }: Term, given: unknown): Effect {
-  const to: unknown = cause.read(askedAt, given);
+function effectOf({ cause, law, from, knownAt, askedAt }: Term, to: unknown): Effect {
   if (from === undefined) needsCounterpart(askedAt, cause.field);
   if (cause.within !== undefined) {
     cause.within(knownAt, law, from, true);
@@ -234,14 +253,16 @@ function effectOf({ cause, law, from, knownAt, askedAt }: Term, given: unknown):
   return cause.effect(law, from, to);
 }
 
-function workedTerm(term: Term, given: unknown, baseline: Baseline): Worked {
+function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baseline): Worked {
   const { cause, law, from, askedAt } = term;
   const { last } = term;
-  if (last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
-  const to: unknown = given === undefined ? from : cause.read(askedAt, given);
+  // A side that depends on another condition is worked out each time.
+  const alone = cause.inBath === undefined;
+  if (alone && last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
+  const to: unknown = given === undefined ? from : todaySide(term, given, asked);
   if (last !== undefined && given !== undefined && term.lastGiven !== undefined && to === term.lastTo)
     return last;
-  const effect = given === undefined ? NOTHING : effectOf(term, given);
+  const effect = given === undefined ? NOTHING : effectOf(term, to);
   const path = given === undefined ? `/baseline/${cause.field}` : term.path;
   const cautions =
     cause.cautions === undefined

@@ -1,6 +1,6 @@
 import { causes } from "../causes.js";
 import { plainObject, refuse, wrongKind } from "../core/guards.js";
-import { factorOf } from "../core/cause.js";
+import { factorOf, type DilutionGiven } from "../core/cause.js";
 import { needsCounterpart, prepared, type Prepared } from "./loop.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
@@ -68,7 +68,7 @@ function timesOf({ terms, baselineS }: Prepared, columns: ConditionColumns): Flo
       refuse(`times/columns/${name}`, `must have ${times.length} rows, got ${column.length}`, column.length);
     const term = terms.find(({ cause }) => cause.column?.name === name);
     if (term === undefined) refuse(`times/columns/${name}`, "is no column that is read", name);
-    multiplied(times, name, column, term);
+    multiplied(times, name, column, term, columns.waterParts);
   }
   return times ?? new Float64Array(0);
 }
@@ -79,14 +79,26 @@ function multiplied(
   name: string,
   column: Float64Array,
   term: Prepared["terms"][number],
+  waterParts: Float64Array | undefined,
 ): void {
-  const { cause, law, from } = term;
+  const { cause, law, from, dilution } = term;
   const { side } = cause.column as NonNullable<typeof cause.column>;
   const at = `times/columns/${name}`;
   if (from === undefined) needsCounterpart(at, cause.field);
   for (let i = 0; i < times.length; i += 1) {
-    const to: unknown = side(at, column[i] as number);
+    const read: unknown = side(at, column[i] as number);
+    const to: unknown =
+      cause.inBath === undefined ? read : cause.inBath(at, law, read, bathOf(waterParts, i, dilution));
     cause.within?.(at, law, to, false);
     times[i] = (times[i] as number) * factorOf(cause.effect(law, from, to));
   }
+}
+
+/** The dilution of a row, where a column gives it. */
+function bathOf(
+  waterParts: Float64Array | undefined,
+  row: number,
+  known: DilutionGiven | undefined,
+): DilutionGiven | undefined {
+  return waterParts === undefined ? known : { stockParts: 1, waterParts: waterParts[row] as number };
 }

@@ -35,6 +35,9 @@ export interface KnownBath {
   readonly emulsion?: "soft" | "hardened" | undefined;
 }
 
+/** A dilution as it is given: text or parts. */
+export type DilutionGiven = string | { readonly stockParts: number; readonly waterParts: number };
+
 /** A caution of a cause. Its path is the field of the cause, unless it says another. */
 export type CauseCaution = Caution;
 
@@ -68,6 +71,11 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
   check(at: string, law: unknown): Law;
   /** refuses a side for which a law that `check` returned has no time; `known` says that it is the baseline's */
   within?(at: string, law: Law, side: Side, known: boolean): void;
+  /**
+   * the side as the law counts it in a bath of that dilution, where it counts by the stock; `at` is the place of the
+   * bath
+   */
+  inBath?(at: string, law: Law, side: Side, dilution: DilutionGiven | undefined): Side;
   /** the effect of going from one side to another under a law that `check` returned */
   effect(law: Law, from: Side, to: Side): Effect;
   /** what is unwise about today's side; `path` is where it was given, for cautions that say no other place */

@@ -1,7 +1,8 @@
 /*
- * Room: handbook. How developers slow with use, how long they keep, how much replenisher they take: published
- * figures with their sources. Typed data only. One roll is 516.128 cm².
+ * How developers slow with use, how long they keep, how much replenisher they take: published figures with
+ * their sources. Typed data only. One roll is 516.128 cm².
  */
+import type { Seen } from "../core/term.js";
 import { ROLL_CM2 } from "./roll.js";
 
 const MEMORY = "(from memory, not seen in print)";
@@ -13,8 +14,14 @@ export interface HandbookUse {
   readonly increase: number;
   readonly perCm2PerL: number;
   readonly growth: "linear" | "compound";
+  /** standard deviation of `increase` (assumed): half of it, and at least 4 % a roll in a litre */
+  readonly sdIncrease: number;
   /** the published capacity, cm² per litre */
   readonly capacityCm2PerL: number;
+  /** the dilution for which the rule was printed */
+  readonly dilution: string;
+  /** how the figures were seen */
+  readonly seen: Seen;
   readonly sources: readonly string[];
 }
 
@@ -22,36 +29,48 @@ export interface HandbookUse {
 export type UseDeveloper =
   "metol-hydroquinone-borax" | "metol-hydroquinone-borax-per-film" | "metol-sulphite" | "phenidone-ascorbate";
 
-/** Use rules as they are printed. */
+/** Use rules as they are printed, none of them seen in print here. */
 export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = {
   "metol-hydroquinone-borax": {
     increase: 0.15,
+    sdIncrease: 0.075,
     perCm2PerL: (4 * ROLL_CM2) / GALLON_L,
     growth: "linear",
     capacityCm2PerL: (16 * ROLL_CM2) / GALLON_L,
+    dilution: "stock",
+    seen: "from-memory",
     sources: [
       `Eastman Kodak, publication J-78, D-76: 15 % for each 4 rolls in a US gallon, 16 rolls ${MEMORY}`,
     ],
   },
   "metol-hydroquinone-borax-per-film": {
     increase: 0.1,
+    sdIncrease: 0.05,
     perCm2PerL: ROLL_CM2,
     growth: "linear",
     capacityCm2PerL: 10 * ROLL_CM2,
+    dilution: "stock",
+    seen: "from-memory",
     sources: [`Ilford/Harman, ID-11 and Microphen: 10 % for each film in a litre, 10 films ${MEMORY}`],
   },
   "metol-sulphite": {
     increase: 0.1,
+    sdIncrease: 0.05,
     perCm2PerL: ROLL_CM2,
     growth: "linear",
     capacityCm2PerL: 10 * ROLL_CM2,
+    dilution: "stock",
+    seen: "from-memory",
     sources: [`D-23 without replenishment, 10 % a roll in a litre ${MEMORY}, uncertain`],
   },
   "phenidone-ascorbate": {
     increase: 0.03,
+    sdIncrease: 0.04,
     perCm2PerL: ROLL_CM2,
     growth: "linear",
     capacityCm2PerL: 15 * ROLL_CM2,
+    dilution: "stock",
+    seen: "from-memory",
     sources: [
       `Eastman Kodak, publication J-109, XTOL: 15 % after 5 rolls in a litre, 30 % after 10 ${MEMORY}, uncertain`,
     ],

@@ -6,7 +6,7 @@ import { causes as allCauses, learnables as allLearnables } from "../causes.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { needsCounterpart } from "../compensate/loop.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
-import type { AnyCause, AnyLearnable, LearnableParameter } from "../core/cause.js";
+import type { AnyCause, AnyLearnable, DilutionGiven, LearnableParameter } from "../core/cause.js";
 import { plainObject } from "../core/guards.js";
 import type { LawOrigin } from "../core/term.js";
 
@@ -76,7 +76,12 @@ export function modelOf(
       given[cause.law] === undefined
         ? cause.generic
         : cause.check(`${at}/laws/${cause.law}`, given[cause.law]);
-    return { cause, learnable, law: (learnable.adapt?.(law, from) ?? law) as LawOrigin, from };
+    const adapted = (learnable.adapt?.(law, from) ?? law) as LawOrigin;
+    const counted: unknown =
+      from === undefined || cause.inBath === undefined
+        ? from
+        : cause.inBath(`${at}/baseline`, adapted, from, baseline.dilution);
+    return { cause, learnable, law: adapted, from: counted };
   });
   const base = { parameter: BASE, cause: BASE, value: 0, sd: baseLogSd } as const;
   const numbers: ModelNumber[] = [{ ...base, range: [-20, Math.log(1e6) - Math.log(baseline.timeS)] }];
@@ -97,7 +102,10 @@ export function modelOf(
         unfit ??= from === undefined ? undefined : learnable.unfit?.(law, from, from);
         continue;
       }
-      const to: unknown = cause.read(`${where}/${cause.field}`, said);
+      const read: unknown = cause.read(`${where}/${cause.field}`, said);
+      const dilution = (asked["dilution"] ?? baseline.dilution) as DilutionGiven | undefined;
+      const to: unknown =
+        cause.inBath === undefined ? read : (cause.inBath(where, law, read, dilution) as unknown);
       if (from === undefined) needsCounterpart(`${where}/${cause.field}`, cause.field);
       unfit ??= learnable.unfit?.(law, from, to);
       if (unfit !== undefined) continue;

@@ -1,8 +1,8 @@
 /*
  * Use as a cause: cm² that each litre of the bath has developed, on each side.
  */
-import { isPast, type Caution } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
+import { stockShare } from "./stockShare.js";
 import {
   checkedUseLaw,
   genericUseLaw,
@@ -24,26 +24,13 @@ export const useCause: Cause<UseLaw, number, "use"> = {
   read: usedArea,
   check: checkedUseLaw,
   within: notTooSlow,
+  // An area counts by the stock in the litre.
+  inBath: (at, law, usedCm2PerL, dilution) => usedCm2PerL / stockShare(at, dilution, law),
   effect: useEffect,
-  cautions: pastCapacity,
 };
 
 /** The effect of going from one use to another: the increase times what it acts through. */
 export function useEffect(law: UseLaw, from: number, to: number): Effect {
   const slope = useSlope(law, to) - useSlope(law, from);
   return { log: law.increase * slope, slope, sd: increaseSd(law), beside: 0 };
-}
-
-function pastCapacity({ capacityCm2PerL: limit }: UseLaw, _from: number, to: number): readonly Caution[] {
-  if (limit === undefined || !isPast(to, limit)) return [];
-  return [
-    {
-      code: "bath-past-capacity",
-      severity: "stop",
-      message: "The bath is past its capacity: mix fresh.",
-      quantity: "cm2PerL",
-      limit,
-      actual: to,
-    },
-  ];
 }

@@ -1,3 +1,4 @@
+import { readDilution, type Dilution } from "../dilution/dilution.js";
 import { inRange, notOneOf, positive, wrongValue } from "../core/guards.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
@@ -15,13 +16,17 @@ export interface UseLaw extends LawOrigin {
   readonly shape?: number | undefined;
   /** published or own capacity, cm² per litre */
   readonly capacityCm2PerL?: number | undefined;
+  /**
+   * the dilution for which the rule was printed, as text or parts: in a bath with half the stock in a litre, an
+   * area counts twice; left out, the rule is for the bath as it is
+   */
+  readonly dilution?: Dilution | string | undefined;
 }
 
 /**
- * The use rule taken when none is given: 8 % for each roll of 516 cm² in a litre, linear, known to a factor
- * of two or so.
+ * The use rule that is used when none is given: 8 ± 4 % for each roll of 516 cm² in a litre, linear.
  *
- * @remarks Printed rules run from 2.4 to 14 % a roll in a litre.
+ * @remarks Printed rules run from 2.4 to 14 % a roll in a litre (from memory).
  */
 export const genericUseLaw: UseLaw = {
   increase: 0.08,
@@ -97,6 +102,7 @@ export function checkedUseLaw(at: string, given: unknown): UseLaw {
   if (growth !== "linear" && growth !== "compound") notOneOf(`${at}/growth`, ["linear", "compound"], growth);
   if (law.capacityCm2PerL !== undefined)
     positive(at, law.capacityCm2PerL, 1e6, "cm2PerL", "/capacityCm2PerL");
+  if (law.dilution !== undefined) readDilution(`${at}/dilution`, law.dilution);
   return law;
 }
 

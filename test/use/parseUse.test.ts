@@ -1,0 +1,60 @@
+import { fc, test } from "../property.js";
+import { describe, expect, it } from "vitest";
+import { filmAreaCm2, parseUse } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+
+describe("parseUse", () => {
+  it.each([
+    ["516 cm2/l", 516],
+    ["516.25 cm²/L", 516.25],
+    ["0 cm2/l", 0],
+    ["516cm2 / l", 516],
+    // A roll is 80 square inches, 516.128 cm²: E. Brodie-Tyrrell, Fixer Capacity, analogue FAQ.
+    ["1 roll/l", 516.128],
+    ["1 roll per litre", 516.128],
+    ["516 cm2 per l", 516],
+    ["3 rolls/liter", 1548.384],
+    [" 2 Rolls/l ", 1032.256],
+    ["0.5 rolls/l", 258.064],
+    ["1000000 cm2/l", 1e6],
+  ])("reads %s", (text, cm2PerL) => {
+    expect(parseUse(text)).toBeCloseTo(cm2PerL, 9);
+  });
+  it.each([
+    "",
+    "516",
+    "two rolls/l",
+    "2 rolls",
+    "2 films/l",
+    "-1 rolls/l",
+    "x 2 rolls/l",
+    "2 rolls/l x",
+    "516 cm/l",
+    "1.5.2 rolls/l",
+  ])("refuses %j", (text) => {
+    expect(() => parseUse(text)).toThrow(
+      new RangeError(
+        `parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got ${JSON.stringify(text)}`,
+      ),
+    );
+  });
+  it("refuses more than a bath can have seen", () => {
+    expect(() => parseUse("1000001 cm2/l")).toThrow(
+      new RangeError("parseUse: text must be from 0 to 1000000 cm²/l, got 1000001"),
+    );
+    expect(() => parseUse("2000 rolls/l")).toThrow(
+      "parseUse: text must be from 0 to 1000000 cm²/l, got 1032256",
+    );
+  });
+  it.each([516, null, undefined, ["2 rolls/l"]])("refuses %j by kind", (value) => {
+    expect(() => parseUse(anyOf(value))).toThrow(TypeError);
+    expect(() => parseUse(anyOf(value))).toThrow(/^parseUse: text must be a use such as/);
+  });
+  test.prop([fc.integer({ min: 0, max: 1900 })])("counts rolls as filmAreaCm2 does", (rolls) => {
+    expect(parseUse(`${rolls} rolls/l`)).toBeCloseTo(rolls * filmAreaCm2("120"), 5);
+    // As it is written: ten rolls are 5161.28 cm²/l, not 5161.280000000001, and so at a capacity of ten
+    // rolls.
+    expect(String(parseUse(`${rolls} rolls/l`))).toMatch(/^\d+(\.\d{1,3})?$/);
+  });
+});
