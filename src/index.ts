@@ -88,8 +88,14 @@ export { ageFactor } from "./age/ageFactor.js";
 export type { AgeLaw } from "./age/law.js";
 export { genericAgeLaw } from "./age/genericAgeLaw.js";
 export { parseAge } from "./age/parseAge.js";
-export { bathState, type BathLedger } from "./bath/bathState.js";
-export { bathVerdict, type Bath, type BathVerdict } from "./bath/bathVerdict.js";
+export { bathCapacity, type BathCapacity, type CapacityBath } from "./bath/bathCapacity.js";
+export type { CapacityBasis, CapacityLimit } from "./bath/capacityLimits.js";
+export type { Bath } from "./bath/judgeBath.js";
+export { bathState } from "./bath/bathState.js";
+export { bathVolumeMl } from "./bath/bathVolumeMl.js";
+export { checkLedger, type CheckedLedger, type LedgerProblem } from "./bath/checkLedger.js";
+export type { BathLedger, LedgerVolume } from "./bath/ledger.js";
+export { bathVerdict, type BathVerdict } from "./bath/bathVerdict.js";
 export { handbookUseLaw } from "./use/handbookUseLaw.js";
 export { replenishmentMl } from "./bath/replenishmentMl.js";
 export {

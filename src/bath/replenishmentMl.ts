@@ -11,7 +11,7 @@ import { plainObject, positive } from "../core/guards.js";
  *
  * @remarks Published rates are about 20 to 24 ml a roll of 516 cm² (US Army correspondence subcourse SS0513,
  * p. 23: 8 fl oz for 800 square inches); see {@link handbookReplenishment}. A replenished bath is held, not
- * restored: its use factor stays where it is.
+ * restored: with this volume in the ledger {@link bathState} gives the use that it had before the area.
  *
  * @example
  * ```ts

@@ -69,13 +69,9 @@ export function brewCapacity(brew: Brew, options: BrewCapacityOptions = {}): Bre
   const { material = "film" } = plainObject("brewCapacity/options", options);
   if (material !== "film" && material !== "plate" && material !== "paper")
     notOneOf("brewCapacity/options/material", Object.keys(SILVER_G_PER_M2), material);
-  const coatedPerCm2 = SILVER_G_PER_M2[material] / SILVER_G_PER_MOL / CM2_PER_M2;
+  const coatedPerCm2 = coatedSilver(material);
   const reducible = SILVER_PER_AGENT * (ascorbate + catechol);
-  const limits = {
-    agent: (USED * reducible) / (DEVELOPED * coatedPerCm2),
-    bromide: BROMIDE_MOL_PER_L / (DEVELOPED * coatedPerCm2),
-    practice: PRACTICE_FILM_CM2_PER_L * (SILVER_G_PER_M2.film / SILVER_G_PER_M2[material]),
-  };
+  const limits = { agent: (USED * reducible) / (DEVELOPED * coatedPerCm2), ...materialLimits(material) };
   const cm2PerL = Math.min(limits.agent, limits.bromide, limits.practice);
   return {
     cm2PerL,
@@ -84,5 +80,21 @@ export function brewCapacity(brew: Brew, options: BrewCapacityOptions = {}): Bre
     practiceCm2PerL: limits.practice,
     allAgentCm2PerL: reducible / coatedPerCm2,
     by: cm2PerL === limits.agent ? "agent" : cm2PerL === limits.bromide ? "bromide" : "practice",
+  };
+}
+
+/** Silver coated on a cm², mol. */
+function coatedSilver(material: BrewMaterial): number {
+  return SILVER_G_PER_M2[material] / SILVER_G_PER_MOL / CM2_PER_M2;
+}
+
+/** What a litre of any developer develops of a material, by the bromide that it releases and by practice. */
+export function materialLimits(material: BrewMaterial): {
+  readonly bromide: number;
+  readonly practice: number;
+} {
+  return {
+    bromide: BROMIDE_MOL_PER_L / (DEVELOPED * coatedSilver(material)),
+    practice: PRACTICE_FILM_CM2_PER_L * (SILVER_G_PER_M2.film / SILVER_G_PER_M2[material]),
   };
 }

@@ -19,6 +19,7 @@ import { checkedVersion } from "../core/version.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { driftEffect, type Drift } from "./driftEffect.js";
 import { checkedJoint, covarianceOf, sameBaseline, type Joint, type Share } from "./joint.js";
+import { limitCautions } from "./limitCautions.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
@@ -133,6 +134,7 @@ export function prepared(
       // Covariances that cancel spreads can leave a rounding below 0.
       variance = Math.max(0, variance + covarianceOf(joint, sharesOf(base, together, worked, factors)));
     const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
+    for (const caution of limitCautions(estimate, baseline, conditions, knowledge)) cautions.push(caution);
     judged(cautions, estimate, guessed);
     for (const caution of unread(conditions, named)) cautions.push(caution);
     const sorted = gravestFirst(cautions);

@@ -70,6 +70,7 @@ export const knowledgeSchema = (): JsonSchema =>
       sdIncrease: from(0, 10),
       shape: from(0, 10),
       capacityCm2PerL: CAPACITY,
+      dilution: DILUTION,
       ...ORIGIN,
     }),
     age: {
@@ -79,6 +80,11 @@ export const knowledgeSchema = (): JsonSchema =>
         form("slowing", ["perRootH"], {
           perRootH: from(-1, 1, "ln(time) by the root of an hour"),
           sdPerRootH: from(0, 3),
+          ...ORIGIN,
+        }),
+        form("speeding", ["perDay"], {
+          perDay: from(-1, 1, "ln(time) after a day"),
+          sdPerDay: from(0, 3),
           ...ORIGIN,
         }),
       ],

@@ -19,7 +19,8 @@ const PLACES: Readonly<Record<string, string>> = {
 export function placeOf({ conditions }: Recipe, path: string, given: Conditions = {}): string {
   const [, side, field] = path.split("/");
   if (side !== "conditions") return path;
-  if (field === undefined) return conditions === undefined ? "/baseline" : path;
+  if (field === undefined)
+    return conditions === undefined && Object.keys(given).length === 0 ? "/baseline" : path;
   if (Object.hasOwn({ ...conditions, ...given }, field)) return path;
   return PLACES[path] ?? path.replace("conditions", "baseline");
 }

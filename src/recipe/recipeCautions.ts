@@ -2,14 +2,14 @@
  * Room: recipe. What is valid but unwise: every room is asked, and its paths become paths in the recipe.
  */
 import { bathCautions } from "../process/bathCautions.js";
+import { bathCapacity } from "../bath/bathCapacity.js";
 import { bathVerdict } from "../bath/bathVerdict.js";
 import { checkBrew } from "../brew/checkBrew.js";
-import { gravestFirst, isPast, type Caution } from "../core/caution.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
-import { stockCautions } from "../bath/stockCautions.js";
-import type { Compensation } from "../compensate/types.js";
+import type { Compensation, Conditions } from "../compensate/types.js";
 import { placed, placeOf } from "./places.js";
-import type { Recipe, StockDeveloper } from "./types.js";
+import type { Recipe } from "./types.js";
 
 /** Today's bath; what the conditions leave out is as in the baseline. */
 function today({ baseline, conditions = {} }: Recipe): {
@@ -51,10 +51,10 @@ export function developerCautions(
   known: readonly Caution[],
   ofBrew: readonly Caution[],
 ): readonly Caution[] {
-  const { developer, material } = recipe;
+  const { developer } = recipe;
   // Two rooms know of a dead bath, and of a full one; both put it in the same place.
   const found = usedBath(recipe).filter(({ code }) => !known.some((one) => one.code === code));
-  if (developer.kind !== "brew") return [...found, ...littleStock(developer, material.areaCm2)];
+  if (developer.kind !== "brew") return found;
   // Past the life that the recipe states, what brews in general live to is no news.
   const dead = [...known, ...found].some(({ code }) => code === "bath-past-life");
   for (const one of ofBrew)
@@ -92,47 +92,49 @@ export function recipeCautions(
   return gravestFirst(found);
 }
 
-function littleStock(developer: StockDeveloper, areaCm2: number | undefined): readonly Caution[] {
-  const { dilution, volumeMl, family, leastMlPerRoll } = developer;
-  if (volumeMl === undefined || areaCm2 === undefined || (family ?? leastMlPerRoll) === undefined) return [];
-  const question = {
-    dilution,
-    totalMl: volumeMl,
-    areaCm2,
-    ...(family === undefined ? {} : { family }),
-    ...(leastMlPerRoll === undefined ? {} : { leastMlPerRoll }),
-  };
-  return stockCautions(question).map((one) => ({ ...one, path: "/developer/volumeMl" }));
-}
-
-/** The verdict on the bath as it stands, and whether today's material still goes into it. */
+/** The verdict on the bath as it is, and whether it is enough for the recipe's material. */
 function usedBath(recipe: Recipe): readonly Caution[] {
-  const { developer, material, knowledge = {} } = recipe;
+  const { developer, material, conditions = {}, knowledge = {} } = recipe;
   const { use, age } = knowledge;
   const { usedCm2PerL, ageH } = today(recipe);
-  const { keepingLimitH } = developer;
-  const capacityCm2PerL = developer.capacityCm2PerL ?? use?.capacityCm2PerL;
+  const { keepingLimitH, capacityCm2PerL } = developer;
+  // Conditions that are handed in may name a dilution; those of a recipe do not.
+  const { dilution = developer.kind === "stock" ? developer.dilution : undefined } = conditions as Conditions;
   const { cautions } = bathVerdict({
     usedCm2PerL,
     ageH,
-    ...(use === undefined ? {} : { use }),
-    ...(age === undefined ? {} : { age }),
-    ...(capacityCm2PerL === undefined ? {} : { capacityCm2PerL }),
-    ...(keepingLimitH === undefined ? {} : { keepingLimitH }),
+    dilution,
+    use,
+    age,
+    capacityCm2PerL,
+    keepingLimitH,
   });
-  const found: Caution[] = cautions.map((one) =>
-    placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }),
-  );
-  const afterCm2PerL = usedCm2PerL + (1000 * (material.areaCm2 ?? 0)) / (bathMl(developer) ?? Infinity);
-  const limit = capacityCm2PerL ?? Infinity;
-  if (!isPast(usedCm2PerL, limit) && isPast(afterCm2PerL, limit))
-    found.push({
-      code: "bath-capacity-reached",
-      severity: "warn",
-      message: "This material takes the bath past its capacity (cm² per litre): use more bath.",
-      path: "/material/areaCm2",
-      limit,
-      actual: afterCm2PerL,
-    });
+  // A rule for any bath is told of by compensate, where the conditions name the use.
+  const found = cautions
+    .filter(({ code }) => code !== "default-law")
+    .map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
+  const volumeMl = bathMl(developer);
+  if (volumeMl === undefined) return found;
+  const stock = developer.kind === "stock";
+  const places: Readonly<Record<string, string>> = {
+    "/areaCm2": "/material/areaCm2",
+    "/volumeMl": stock ? "/developer/volumeMl" : "/developer/brew/volumeMl",
+    "/usedCm2PerL": placeOf(recipe, "/conditions/usedCm2PerL"),
+  };
+  const enough = bathCapacity({
+    volumeMl,
+    dilution,
+    use,
+    capacityCm2PerL,
+    usedCm2PerL,
+    areaCm2: material.areaCm2,
+    material: material.kind,
+    ...(stock
+      ? { family: developer.family, leastMlPerRoll: developer.leastMlPerRoll }
+      : { brew: developer.brew }),
+  });
+  for (const one of enough.cautions)
+    if (!found.some(({ code }) => code === one.code))
+      found.push({ ...one, path: places[one.path ?? ""] ?? "/developer" });
   return found;
 }

@@ -59,7 +59,7 @@ describe("compensate", () => {
     expect(byCause["age"]).toEqual({
       cause: "age",
       value: 1,
-      logSd: 0.1,
+      logSd: 0.02,
       basis: "default",
       sources: ["no law of age: taken as unchanged"],
     });
@@ -305,14 +305,17 @@ describe("cautions of compensate", () => {
   });
   it("says stop past a bath's life and past its capacity", () => {
     const age = { kind: "life", lifeH: 1.5 } as const;
-    expect(codes(known, { ageH: 1.5 }, { age })).toEqual([]);
+    // 510 s are 8.5 min: at 1.3 h of age the bath lives until the pour-out, also at the upper end.
+    expect(codes(known, { ageH: 1.3 }, { age })).toEqual([]);
     const answer = compensate(known, { ageH: 2 }, { age });
     expect(answer.cautions[0]).toMatchObject({
       code: "bath-past-life",
       severity: "stop",
       path: "/conditions/ageH",
+      quantity: "ageH",
       limit: 1.5,
       actual: 2,
+      data: { at: "pour-in" },
     });
     expect(answer.timeS).toBe(510);
     // A time known from a bath past its life is no known time.
@@ -325,6 +328,7 @@ describe("cautions of compensate", () => {
       code: "bath-past-capacity",
       severity: "stop",
       path: "/conditions/usedCm2PerL",
+      quantity: "cm2PerL",
       limit: 1000,
       actual: 1001,
     });

@@ -576,8 +576,11 @@ describe("stockCautions", () => {
           severity: "warn",
           message:
             "The bath holds 5.0 ml of stock; 10.0 ml is the least for this area. Use more bath or dilute less.",
+          path: "/totalMl",
+          quantity: "volumeMl",
           limit: 10,
           actual: 250 / 50,
+          data: { mlPerRoll: 10, basis: "family", family: "p-aminophenol" },
         },
       ].map((caution) => ({ ...caution, actual: expect.closeTo(5, 12) })),
     );
@@ -586,12 +589,19 @@ describe("stockCautions", () => {
       stockCautions({ dilution: "1+49", totalMl: 250, areaCm2: 1032.256, leastMlPerRoll: 5 }),
     ).toHaveLength(1);
   });
+  it("takes the least of all families where none is named: 6 ml a roll", () => {
+    const bath = { dilution: "1+49", totalMl: 300, areaCm2: 516.128 };
+    expect(stockCautions(bath)).toStrictEqual([]);
+    expect(stockCautions({ ...bath, totalMl: 299 })).toMatchObject([
+      { code: "too-little-stock", limit: 6, data: { mlPerRoll: 6, basis: "any" } },
+    ]);
+  });
   it("refuses by message", () => {
     const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128 };
-    expect(() => stockCautions(bath)).toThrow(
+    expect(() => stockCautions({ ...bath, family: anyOf("pyro") })).toThrow(
       new RangeError(
         "stockCautions: family must be one of ascorbate-stock, solvent-stock, concentrate, p-aminophenol, or leastMlPerRoll be given, " +
-          "got undefined",
+          'got "pyro"',
       ),
     );
     expect(() => stockCautions({ ...bath, leastMlPerRoll: 0 })).toThrow(

@@ -134,6 +134,7 @@ const useLaw = record(
     sdIncrease: within(0, 1),
     shape: within(0, 1),
     capacityCm2PerL: above0(1e6),
+    dilution: oneOf("stock", "1+1", "1+9"),
     ...origin,
   },
   ["increase", "perCm2PerL", "growth"],
@@ -146,6 +147,19 @@ const ownUse = record({
   areaCm2: within(0, 2000),
   volumeMl: within(200, 5000),
 });
+const volumes = fc.array(record({ atH: within(10, 100), volumeMl: above0(1e3) }), { maxLength: 3 });
+const ledger = record(
+  {
+    volumeMl: above0(1e6),
+    mixedAtH: within(-100, 10),
+    processed: fc.array(record({ atH: within(10, 100), areaCm2: above0(1e5) }), { maxLength: 5 }),
+    replenished: volumes,
+    toppedUp: volumes,
+    pouredOff: volumes,
+    evaporated: volumes,
+  },
+  ["volumeMl", "mixedAtH", "processed"],
+);
 const ageLaw = fc.oneof(
   record(
     {
@@ -157,6 +171,10 @@ const ageLaw = fc.oneof(
     ["kind", "halfLifeH"],
   ),
   record({ kind: oneOf("life"), lifeH: above0(1e6), ...origin }, ["kind", "lifeH"]),
+  record({ kind: oneOf("speeding"), perDay: within(-1, 1), sdPerDay: within(0, 3), ...origin }, [
+    "kind",
+    "perDay",
+  ]),
   record({ kind: oneOf("slowing"), perRootH: within(-1, 1), sdPerRootH: within(0, 3), ...origin }, [
     "kind",
     "perRootH",
@@ -635,13 +653,27 @@ export const valid = {
   useLogSd: args([useLaw, used, used]),
   ageFactor: args([ageH, ageH, ageLaw]),
   ageLogSd: args([fc.option(ageLaw, { nil: undefined }), ageH, ageH]),
-  bathState: args([
-    record({
-      volumeMl: above0(1e6),
-      mixedAtH: within(-100, 10),
-      processed: fc.array(record({ atH: within(10, 100), areaCm2: above0(1e5) }), { maxLength: 5 }),
-    }),
-    within(10, 200),
+  bathState: args([ledger, within(10, 200)]),
+  bathVolumeMl: args([ledger, within(10, 200)]),
+  checkLedger: args([ledger]),
+  bathCapacity: args([
+    record(
+      {
+        volumeMl: above0(1e6),
+        dilution,
+        brew,
+        use: useLaw,
+        capacityCm2PerL: above0(1e6),
+        family: oneOf("pyro", "p-aminophenol", "concentrate"),
+        leastMlPerRoll: above0(1e3),
+        material: oneOf("film", "plate", "paper", "tin"),
+        areaCm2: above0(1e5),
+        usedCm2PerL: used,
+        vessel: oneOf("tank", "tray", "drum"),
+        dishCm2: above0(1e5),
+      },
+      ["volumeMl"],
+    ),
   ]),
   bathVerdict: args([
     record(
@@ -652,6 +684,9 @@ export const valid = {
         age: ageLaw,
         capacityCm2PerL: above0(1e6),
         keepingLimitH: above0(1e6),
+        dilution,
+        timeS: within(0, 1e5),
+        highS: within(0, 1e5),
       },
       [],
     ),

@@ -113,8 +113,9 @@ describe("the cautions of a recipe", () => {
       {
         code: "bath-past-capacity",
         severity: "stop",
-        message: "The bath has developed more than its capacity.",
+        message: "The bath has developed 2001 cm² in each litre; it can do 2000. Mix fresh.",
         path: "/conditions/usedCm2PerL",
+        quantity: "cm2PerL",
         limit: 2000,
         actual: 2001,
       },
@@ -134,10 +135,12 @@ describe("the cautions of a recipe", () => {
     expect(cautionOf(reached, "bath-capacity-reached")).toEqual({
       code: "bath-capacity-reached",
       severity: "warn",
-      message: "This material takes the bath past its capacity (cm² per litre): use more bath.",
+      message: "This brings the bath to 2016 cm² in each litre; it can do 2000. Use more bath.",
       path: "/material/areaCm2",
+      quantity: "cm2PerL",
       limit: 2000,
       actual: 2016,
+      data: { by: "own" },
     });
     const has = (more: object): boolean => codes({ ...reached, ...more }).includes("bath-capacity-reached");
     expect(has({ conditions: { usedCm2PerL: 1784 } })).toBe(false);
@@ -283,7 +286,7 @@ describe("text for people", () => {
       "Take care: More than 10 °C from the temperature of the known time. [/conditions/temperatureC]",
     ]);
     expect(of({ temperatureC: 10 })[2]).toBe("temperature: 2 times the time, give or take 5 % (given)");
-    expect(of({ ageH: 1 })[2]).toBe("age: unchanged, give or take 11 % (default)");
+    expect(of({ ageH: 1 })[2]).toBe("age: unchanged, give or take 2 % (default)");
     // Exactly the same, and exactly known: no line at all.
     expect(of({}, { logSd: 0 })).toEqual(["Develop 10:00, with 90 % certainty between 10:00 and 10:00."]);
     expect(

@@ -211,7 +211,7 @@ describe("laws in a recipe", () => {
       { dilution: "1+19", timeS: 700 },
       { dilution: "1+29", timeS: 930 },
     ]).law;
-    expect(age?.kind).toBe("slowing");
+    expect(age?.kind).toBe("speeding");
     const recipe = {
       ...stock,
       baseline: known.baseline,

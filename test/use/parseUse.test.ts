@@ -17,6 +17,8 @@ describe("parseUse", () => {
     ["3 rolls/liter", 1548.384],
     [" 2 Rolls/l ", 1032.256],
     ["0.5 rolls/l", 258.064],
+    ["0,5 rolls/l", 258.064],
+    ["516,25 cm2/l", 516.25],
     ["1000000 cm2/l", 1e6],
   ])("reads %s", (text, cm2PerL) => {
     expect(parseUse(text)).toBeCloseTo(cm2PerL, 9);

@@ -1,7 +1,10 @@
-/* Room: properties. What must hold of use and age: more never shortens the time. */
+/* What must hold of the use and the age of a bath. */
 import { fc, test } from "../property.js";
 import { describe, expect } from "vitest";
-import { effect, ageFactor, bathState, bathVerdict, useFactor } from "../../src/index.js";
+import { livesUntil } from "../../src/age/livesUntil.js";
+import { isPast } from "../../src/core/caution.js";
+import { isInputError } from "../../src/core/errors.js";
+import { ageFactor, bathState, bathVerdict, compensate, effect, useFactor } from "../../src/index.js";
 import { ageH, ageLaw, usedCm2PerL, useLaw } from "./generators.js";
 
 const sorted = (a: number, b: number): readonly [number, number] => (a < b ? [a, b] : [b, a]);
@@ -96,8 +99,18 @@ describe("the ledger of a bath", () => {
   });
 });
 
+/** What a call gives, or nothing where it refuses its input. */
+function worked<T>(call: () => T): T | undefined {
+  try {
+    return call();
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    return undefined;
+  }
+}
+
 describe("the verdict", () => {
-  const rank = { usable: 0, compensate: 1, discard: 2 };
+  const rank = { usable: 0, unknown: 0, compensate: 1, discard: 2 };
   test.prop([useLaw, usedCm2PerL, usedCm2PerL, ageLaw, ageH, ageH])(
     "never gets better with use or age",
     (use, a, b, age, c, d) => {
@@ -107,6 +120,60 @@ describe("the verdict", () => {
       const after = bathVerdict({ usedCm2PerL: more, ageH: old, use, age });
       expect(rank[after.verdict]).toBeGreaterThanOrEqual(rank[before.verdict]);
       expect(after.verdict === "usable" || after.cautions.length > 0).toBe(true);
+    },
+  );
+  test.prop([
+    fc.option(useLaw, { nil: undefined }),
+    usedCm2PerL,
+    fc.option(ageLaw, { nil: undefined }),
+    ageH,
+    fc.constantFrom("stock", "1+1", "1+9"),
+    fc.option(fc.constantFrom(500, 5000), { nil: undefined }),
+  ])("is to discard exactly where compensate stops", (law, used, age, old, dilution, capacityCm2PerL) => {
+    const laws = {
+      ...(law && { use: { ...law, dilution: "stock", capacityCm2PerL } }),
+      ...(age && { age }),
+    };
+    const known = { timeS: 600, temperatureC: 20, dilution };
+    const bath = { usedCm2PerL: used, ageH: old, dilution, ...laws };
+    const answer = worked(() => compensate(known, { usedCm2PerL: used, ageH: old }, laws));
+    // A rule of use gives no time past a thousand times that of a fresh bath.
+    if (answer === undefined) {
+      expect(bathVerdict(bath).verdict).toBe("discard");
+      expect(bathVerdict(bath).factor).toBeGreaterThanOrEqual(1000);
+      return;
+    }
+    const { cautions, timeS, highS } = answer;
+    const stops = cautions.filter(({ severity, code }) => severity === "stop" && code.startsWith("bath-"));
+    const judged = bathVerdict({ ...bath, timeS, highS });
+    expect(stops.length > 0).toBe(judged.verdict === "discard");
+    // The same limits by the same numbers in the same words.
+    const bare = (all: typeof cautions) =>
+      all
+        .filter(({ code }) => /^bath-(past|too)/.test(code))
+        .map(({ path, ...rest }) => ({ ...rest, path: path?.replace("/conditions", "") }));
+    expect(bare(cautions)).toEqual(bare(judged.cautions));
+  });
+  test.prop([fc.integer({ min: 1, max: 1000 }), fc.integer({ min: 1, max: 1000 })])(
+    "takes a sum of tenths at a limit for the limit, as compensate does",
+    (a, b) => {
+      const [sum, limit] = [a / 10 + b / 10, (a + b) / 10];
+      const use = { increase: 0.001, perCm2PerL: 516.128, growth: "linear", capacityCm2PerL: limit } as const;
+      const age = { kind: "life", lifeH: limit } as const;
+      expect(bathVerdict({ usedCm2PerL: sum, ageH: sum, use, age }).verdict).toBe("usable");
+      const { cautions } = compensate({ timeS: 1e-3, temperatureC: 20 }, { usedCm2PerL: sum }, { use });
+      expect(cautions.map(({ code }) => code)).not.toContain("bath-past-capacity");
+      expect(livesUntil({ lifeH: limit, ageH: sum })).toEqual([]);
+    },
+  );
+  test.prop([fc.double({ min: 0.1, max: 1e4, noNaN: true }), fc.double({ min: 0, max: 1e6, noNaN: true })])(
+    "beyond ten half-lives is a stop, and no error",
+    (halfLifeH, old) => {
+      const age = { kind: "half-life", halfLifeH } as const;
+      const { timeS, cautions } = compensate({ timeS: 600, temperatureC: 20 }, { ageH: old }, { age });
+      expect(timeS).toBeLessThanOrEqual(600 * 1024 * (1 + 1e-9));
+      expect(cautions.some(({ code }) => code === "bath-too-slow")).toBe(isPast(old, halfLifeH));
+      expect(bathVerdict({ ageH: old, age }).verdict === "discard").toBe(isPast(old, halfLifeH));
     },
   );
 });

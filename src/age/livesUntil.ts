@@ -1,0 +1,35 @@
+import { isPast, type Caution, type CautionSeverity } from "../core/caution.js";
+import { pastLifeText, type PastLifeAt } from "./text.js";
+
+/** A bath with a life, and the development that it has to last for. */
+export interface LifeSpan {
+  /** the life of the bath from mixing, h */
+  readonly lifeH: number;
+  /** its age at the pour-in, h */
+  readonly ageH: number;
+  /** the time of development, s; 0 asks about the pour-in alone */
+  readonly timeS?: number | undefined;
+  /** the upper end of the interval of that time, s */
+  readonly highS?: number | undefined;
+}
+
+/**
+ * Whether a bath lives until the pour-out.
+ *
+ * @param span - life and age in h, time and upper end in s, all checked by the caller
+ * @returns a caution `bath-past-life` of severity stop where the bath dies before the pour-in or before the
+ * time is up, of severity warn where it dies before the upper end of the interval; otherwise none. It has no
+ * path.
+ */
+export function livesUntil({ lifeH, ageH, timeS = 0, highS = timeS }: LifeSpan): readonly Caution[] {
+  if (isPast(ageH, lifeH)) return [pastLife("stop", lifeH, ageH, "pour-in")];
+  const endH = ageH + timeS / 3600;
+  if (isPast(endH, lifeH)) return [pastLife("stop", lifeH, endH, "pour-out")];
+  const latestH = ageH + highS / 3600;
+  return isPast(latestH, lifeH) ? [pastLife("warn", lifeH, latestH, "pour-out")] : [];
+}
+
+function pastLife(severity: CautionSeverity, limit: number, actual: number, at: PastLifeAt): Caution {
+  const facts = { severity, quantity: "ageH", limit, actual, data: { at } } as const;
+  return { code: "bath-past-life", message: pastLifeText(facts), ...facts };
+}

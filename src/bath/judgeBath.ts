@@ -1,0 +1,92 @@
+import { ageEffect, lastAge, type AgeLaw } from "../age/law.js";
+import { livesUntil } from "../age/livesUntil.js";
+import { isPast, type Caution } from "../core/caution.js";
+import { factorOf } from "../core/cause.js";
+import type { Dilution } from "../dilution/dilution.js";
+import { capacityCautions } from "../use/capacityCautions.js";
+import { stockShare } from "../use/stockShare.js";
+import { genericUseLaw, useSlope, type UseLaw } from "../use/useFactor.js";
+import { say } from "./text.js";
+
+/** A bath to be judged: its use and age, and whichever laws and limits are known for it. */
+export interface Bath {
+  /** area developed in a litre of the bath, cm²/l, 0 to 1e6; 0 when left out */
+  readonly usedCm2PerL?: number | undefined;
+  /** age since mixing, h, 0 to 1e6; 0 when left out */
+  readonly ageH?: number | undefined;
+  /** dilution of the bath, for a rule of use that was printed for another one */
+  readonly dilution?: Dilution | string | undefined;
+  /** the rule of use; {@link genericUseLaw} when left out */
+  readonly use?: UseLaw | undefined;
+  /** the law of age; without it age is judged by the keeping limit alone */
+  readonly age?: AgeLaw | undefined;
+  /** published or own capacity of the bath as it is, cm² per litre; that of the use law when left out */
+  readonly capacityCm2PerL?: number | undefined;
+  /** published or own keeping limit for the way it is stored, h */
+  readonly keepingLimitH?: number | undefined;
+  /** the time of the development to come, s: the bath has to live until the pour-out */
+  readonly timeS?: number | undefined;
+  /** the upper end of the interval of that time, s */
+  readonly highS?: number | undefined;
+}
+
+/** Slower than this a bath is not used: practice with developers and fixers alike (common practice). */
+const SLOWEST = 2;
+
+/** A bath under its laws and limits. */
+export interface JudgedBath {
+  /** the time factor of use and age together against a fresh bath; of the use alone past a life */
+  readonly factor: number;
+  /** the limits that it is past, each with a path into the bath */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * The one judgement of a developing bath: `bathVerdict` and `compensate` both come here.
+ *
+ * @param where - for errors: the function and its argument
+ * @param bath - its numbers and laws are checked by the caller
+ * @returns the factor against a fresh bath and a caution for each limit that it is past
+ */
+export function judgeBath(where: string, bath: Bath): JudgedBath {
+  const { usedCm2PerL = 0, ageH = 0, use = genericUseLaw, age, capacityCm2PerL, keepingLimitH } = bath;
+  const { timeS = 0, highS = timeS } = bath;
+  const share = stockShare(where, bath.dilution, use);
+  const dead = age?.kind === "life" && isPast(ageH, age.lifeH);
+  const factor =
+    usedFactor(use, usedCm2PerL / share) * (age === undefined || dead ? 1 : agedFactor(age, ageH));
+  const printed = use.capacityCm2PerL === undefined ? undefined : use.capacityCm2PerL * share;
+  const cautions: Caution[] = [];
+  if (age?.kind === "life")
+    for (const one of livesUntil({ lifeH: age.lifeH, ageH, timeS, highS }))
+      cautions.push({ ...one, path: "/ageH" });
+  if (keepingLimitH !== undefined && isPast(ageH, keepingLimitH))
+    cautions.push(
+      say("stop", "bath-past-keeping", {
+        path: "/ageH",
+        quantity: "ageH",
+        limit: keepingLimitH,
+        actual: ageH,
+      }),
+    );
+  for (const one of capacityCautions(usedCm2PerL, capacityCm2PerL ?? printed))
+    cautions.push({ ...one, path: "/usedCm2PerL" });
+  // Within a capacity of its own, a rule for any bath does not call it too slow.
+  const within =
+    bath.use === undefined && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);
+  if (!within && isPast(factor, SLOWEST))
+    cautions.push(
+      say("stop", "bath-too-slow", { path: "", quantity: "ratio", limit: SLOWEST, actual: factor }),
+    );
+  return { factor, cautions };
+}
+
+/** The factor of use against a fresh bath; one beyond 1000 times is judged as one of 1000. */
+function usedFactor(use: UseLaw, usedCm2PerL: number): number {
+  return Math.min(1000, Math.exp(useSlope(use, usedCm2PerL) * use.increase));
+}
+
+/** The factor of age against a fresh bath; past the end of its law it is that at the end. */
+function agedFactor(age: AgeLaw, ageH: number): number {
+  return factorOf(ageEffect(age, 0, Math.min(ageH, lastAge(age))));
+}

@@ -1,0 +1,234 @@
+import { describe, expect, it } from "vitest";
+import { bathVerdict, compensate, handbookUseLaw, type UseLaw } from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+
+describe("bathVerdict", () => {
+  const use: UseLaw = { increase: 0.1, perCm2PerL: 100, growth: "linear" };
+  it("calls a fresh bath usable, and one at the edge of showing", () => {
+    expect(bathVerdict({ usedCm2PerL: 0, ageH: 0 })).toEqual({ verdict: "usable", factor: 1, cautions: [] });
+    expect(bathVerdict({ use, usedCm2PerL: 50 }).verdict).toBe("usable");
+  });
+  it("says of each verdict which field it did not read", () => {
+    const said = {
+      code: "unknown-field",
+      severity: "warn",
+      path: "/usedCm2perL",
+    };
+    const misspelt = (bath: object) => bathVerdict(anyOf({ ...bath, usedCm2perL: 5000 }));
+    expect(misspelt({})).toMatchObject({ verdict: "unknown", factor: 1, cautions: [said] });
+    expect(misspelt({ use, usedCm2PerL: 300 }).cautions).toMatchObject([said, { code: "bath-slow" }]);
+    expect(misspelt({ ageH: 2, keepingLimitH: 1 }).cautions).toMatchObject([
+      { code: "bath-past-keeping" },
+      said,
+    ]);
+  });
+  it("asks for more time, and says how much", () => {
+    expect(
+      bathVerdict({ use, usedCm2PerL: 300, age: { kind: "half-life", halfLifeH: 10 }, ageH: 1 }),
+    ).toEqual({
+      verdict: "compensate",
+      factor: expect.closeTo(1.3 * 2 ** 0.1, 12),
+      cautions: [
+        {
+          code: "bath-slow",
+          severity: "note",
+          message: "The bath needs 39 % more time than a fresh one.",
+          path: "",
+          quantity: "ratio",
+          actual: expect.closeTo(1.3 * 2 ** 0.1, 12),
+        },
+      ],
+    });
+  });
+  it("discards, with each reason", () => {
+    const verdict = bathVerdict({
+      use,
+      usedCm2PerL: 1001,
+      age: { kind: "life", lifeH: 1 },
+      ageH: 2,
+      keepingLimitH: 1.5,
+      capacityCm2PerL: 1000,
+    });
+    expect(verdict.verdict).toBe("discard");
+    expect(verdict.factor).toBeCloseTo(2.001, 9);
+    expect(verdict.cautions).toEqual([
+      {
+        code: "bath-past-life",
+        severity: "stop",
+        message:
+          "The bath is older than its life of 1 h: it fails at once, and no time replaces it. Mix fresh.",
+        path: "/ageH",
+        quantity: "ageH",
+        limit: 1,
+        actual: 2,
+        data: { at: "pour-in" },
+      },
+      {
+        code: "bath-past-keeping",
+        severity: "stop",
+        message: "The bath is older than it keeps in this storage, 1.5 h. Mix fresh.",
+        path: "/ageH",
+        quantity: "ageH",
+        limit: 1.5,
+        actual: 2,
+      },
+      {
+        code: "bath-past-capacity",
+        severity: "stop",
+        message: "The bath has developed 1001 cm² in each litre; it can do 1000. Mix fresh.",
+        path: "/usedCm2PerL",
+        quantity: "cm2PerL",
+        limit: 1000,
+        actual: 1001,
+      },
+      {
+        code: "bath-too-slow",
+        severity: "stop",
+        message: "The bath needs 2 times the time of a fresh one, more than twice. Mix fresh.",
+        path: "",
+        quantity: "ratio",
+        limit: 2,
+        actual: expect.closeTo(2.001, 9),
+      },
+    ]);
+  });
+  it("judges by the generic rule where none is given, as compensate does, and says so", () => {
+    const { verdict, factor, cautions } = bathVerdict({ usedCm2PerL: 20000, ageH: 500 });
+    expect(verdict).toBe("discard");
+    // 8 % a roll: 1 + 0.08 × 20000/516.128.
+    expect(factor).toBeCloseTo(4.1, 1);
+    expect(cautions.map(({ code }) => code)).toEqual(["bath-too-slow", "default-law"]);
+    expect(cautions[1]!.data).toEqual({ causes: ["use", "age"] });
+    expect(bathVerdict({ usedCm2PerL: 2000, keepingLimitH: 24, ageH: 1 })).toMatchObject({
+      verdict: "compensate",
+      cautions: [{ code: "bath-slow" }, { code: "default-law", data: { causes: ["use"] } }],
+    });
+  });
+  it("is unknown where nothing can be judged", () => {
+    expect(bathVerdict({})).toEqual({ verdict: "unknown", factor: 1, cautions: [] });
+    expect(bathVerdict({ use })).toMatchObject({ verdict: "unknown" });
+    // An age without a law or a limit: nobody knows what this bath does in 500 h, or in two.
+    expect(bathVerdict({ ageH: 500 })).toMatchObject({
+      verdict: "unknown",
+      factor: 1,
+      cautions: [{ code: "default-law", severity: "note", data: { causes: ["age"] } }],
+    });
+    expect(bathVerdict({ usedCm2PerL: 10, ageH: 2 }).verdict).toBe("unknown");
+    expect(bathVerdict({ usedCm2PerL: 10, ageH: 0 }).verdict).toBe("usable");
+    expect(bathVerdict({ ageH: 2, keepingLimitH: 3 }).verdict).toBe("usable");
+    expect(bathVerdict({ ageH: 2, age: { kind: "life", lifeH: 3 } }).verdict).toBe("usable");
+  });
+  it("lets no rule for any bath discard one that is within a capacity of its own", () => {
+    // H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII: 19355 cm² in a litre.
+    const printed = { capacityCm2PerL: 19355 };
+    expect(bathVerdict({ usedCm2PerL: 19000, ...printed }).verdict).toBe("compensate");
+    expect(bathVerdict({ usedCm2PerL: 19400, ...printed }).cautions.map(({ code }) => code)).toEqual([
+      "bath-past-capacity",
+      "bath-too-slow",
+      "default-law",
+    ]);
+  });
+  it("discards a bath that dies before the pour-out", () => {
+    const age = { kind: "life", lifeH: 1 } as const;
+    expect(bathVerdict({ ageH: 0.5, age, timeS: 1500 })).toMatchObject({ verdict: "usable", cautions: [] });
+    expect(bathVerdict({ ageH: 0.5, age, timeS: 1500, highS: 2400 })).toMatchObject({
+      verdict: "usable",
+      cautions: [{ code: "bath-past-life", severity: "warn", path: "/ageH", data: { at: "pour-out" } }],
+    });
+    expect(bathVerdict({ ageH: 0.5, age, timeS: 2400 }).verdict).toBe("discard");
+  });
+  it("scales the rule and its capacity by the stock in the litre", () => {
+    // Eastman Kodak, publication J-78: 16 rolls a US gallon of stock, 8 of 1+1 (from memory).
+    const printed = handbookUseLaw("metol-hydroquinone-borax");
+    const rolls = (count: number): number => (count * 516.128) / 3.785411784;
+    const of = (dilution: string, usedCm2PerL: number) =>
+      bathVerdict({ usedCm2PerL, dilution, use: printed, capacityCm2PerL: undefined });
+    expect(of("stock", rolls(16)).verdict).toBe("compensate");
+    expect(of("1+1", rolls(8)).verdict).toBe("compensate");
+    expect(of("1+1", rolls(8)).factor).toBeCloseTo(of("stock", rolls(16)).factor, 12);
+    expect(of("1+1", rolls(8.1))).toMatchObject({
+      verdict: "discard",
+      cautions: [{ code: "bath-past-capacity", limit: expect.closeTo(rolls(8), 9), actual: rolls(8.1) }],
+    });
+    // The dilution of its own capacity is that of the bath.
+    expect(
+      bathVerdict({ usedCm2PerL: 1500, dilution: "1+1", use: printed, capacityCm2PerL: 1600 }).verdict,
+    ).toBe("compensate");
+  });
+  it("takes the capacity of the use law, unless the bath has one of its own", () => {
+    const printed = handbookUseLaw("phenidone-ascorbate");
+    const limit = printed.capacityCm2PerL;
+    const past = { code: "bath-past-capacity", severity: "stop", path: "/usedCm2PerL", limit, actual: 9000 };
+    expect(bathVerdict({ usedCm2PerL: 9000, use: printed })).toMatchObject({
+      verdict: "discard",
+      cautions: [past],
+    });
+    expect(
+      compensate({ timeS: 510, temperatureC: 20 }, { usedCm2PerL: 9000 }, { use: printed }).cautions[0],
+    ).toMatchObject({ code: "bath-past-capacity", limit });
+    expect(bathVerdict({ usedCm2PerL: limit, use: printed }).verdict).toBe("compensate");
+    expect(bathVerdict({ usedCm2PerL: 9000, use: printed, capacityCm2PerL: 9000 }).verdict).toBe(
+      "compensate",
+    );
+    expect(bathVerdict({ usedCm2PerL: 5000, use: printed, capacityCm2PerL: 4000 }).cautions[0]).toMatchObject(
+      { limit: 4000, actual: 5000 },
+    );
+    expect(() => bathVerdict({ use: { ...printed, capacityCm2PerL: 0 } })).toThrow(
+      new RangeError(
+        "bathVerdict: bath.use.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got 0",
+      ),
+    );
+  });
+  it("does not discard at the limits themselves", () => {
+    const verdict = bathVerdict({
+      use,
+      usedCm2PerL: 1000,
+      age: { kind: "life", lifeH: 2 },
+      ageH: 2,
+      keepingLimitH: 2,
+      capacityCm2PerL: 1000,
+    });
+    expect(verdict.verdict).toBe("compensate");
+    expect(verdict.factor).toBe(2);
+  });
+  it("does not take rounding for more than a limit, and takes a thousandth for it", () => {
+    // Mixed and asked about on a clock of hours since 1970, 40 minutes apart: 0.6666666666860692 h.
+    const ageH = 480000 + 41 / 60 - (480000 + 1 / 60);
+    expect(ageH).toBeGreaterThan(2 / 3);
+    const limits = {
+      age: { kind: "life", lifeH: 2 / 3 },
+      keepingLimitH: 2 / 3,
+      use: { ...use, increase: 1 },
+      capacityCm2PerL: 100,
+    } as const;
+    expect(bathVerdict({ ...limits, ageH, usedCm2PerL: 100.00000000000001 })).toMatchObject({
+      verdict: "compensate",
+      cautions: [{ code: "bath-slow" }],
+    });
+    expect(
+      bathVerdict({ ...limits, ageH: 0.667, usedCm2PerL: 100.1 }).cautions.map(({ code }) => code),
+    ).toEqual(["bath-past-life", "bath-past-keeping", "bath-past-capacity", "bath-too-slow"]);
+  });
+  it("refuses by message", () => {
+    expect(() => bathVerdict(anyOf(1))).toThrow(new TypeError("bathVerdict: bath must be an object, got 1"));
+    expect(() => bathVerdict({ usedCm2PerL: -1 })).toThrow(
+      new RangeError("bathVerdict: bath.usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),
+    );
+    expect(() => bathVerdict({ ageH: -1 })).toThrow(
+      new RangeError("bathVerdict: bath.ageH must be from 0 to 1000000 h, got -1"),
+    );
+    expect(() => bathVerdict({ keepingLimitH: 0 })).toThrow(
+      new RangeError("bathVerdict: bath.keepingLimitH must be above 0 and at most 1000000 h, got 0"),
+    );
+    expect(() => bathVerdict({ capacityCm2PerL: 0 })).toThrow(
+      new RangeError("bathVerdict: bath.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got 0"),
+    );
+    expect(() => bathVerdict({ age: { kind: "life", lifeH: 0 } })).toThrow(
+      new RangeError("bathVerdict: bath.age.lifeH must be above 0 and at most 1000000 h, got 0"),
+    );
+    expect(() => bathVerdict({ age: anyOf({ kind: "cliff" }) })).toThrow(
+      "bathVerdict: bath.age.kind must be",
+    );
+  });
+});
