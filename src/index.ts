@@ -147,15 +147,15 @@ export {
   type HandbookRange,
   type Ingredient,
   type IngredientData,
+  type IngredientHazard,
   type IngredientMoles,
 } from "./handbook/ingredients.js";
-export type { Brew, BrewPart, TabletPart, WeighedPart } from "./brew/brew.js";
+export type { Brew, BrewPart, SpoonHeap, TabletPart, WeighedPart } from "./brew/brew.js";
 export {
   massOf,
   spoonSizesMl,
   type MassOfInput,
   type SpoonedMass,
-  type SpoonHeap,
   type SpoonOptions,
 } from "./brew/massOf.js";
 export { spoonsFor, type RoundedSpoons, type SpoonsForInput } from "./brew/spoonsFor.js";
@@ -163,11 +163,11 @@ export { sodaMass, type SodaHydrate, type SodaMassInput } from "./brew/sodaMass.
 export { bakeYield, type BakeYield } from "./brew/bakeYield.js";
 export { bakeProgress, type BakeProgress } from "./brew/bakeProgress.js";
 export { bakedSoda } from "./brew/bakedSoda.js";
-export { bakeTime, type BakeTimeInput } from "./brew/bakeTime.js";
+export { bakeTime, type BakeTime, type BakeTimeInput } from "./brew/bakeTime.js";
 export { solubility } from "./brew/solubility.js";
 export { brewPh, type BrewPh } from "./brew/brewPh.js";
 export { genericStrengthLaw, type StrengthLaw } from "./brew/strengthLaw.js";
-export { brewStrength, type BrewStrength } from "./brew/brewStrength.js";
+export { brewStrength, type BrewStrength, type BrewStrengthOptions } from "./brew/brewStrength.js";
 export { checkBrew, type BrewUse } from "./brew/checkBrew.js";
 export { brewLife, type BrewLife, type BrewLifeOptions } from "./brew/brewLife.js";
 export {
@@ -176,8 +176,13 @@ export {
   type BrewCapacityOptions,
   type BrewMaterial,
 } from "./brew/brewCapacity.js";
+export { proposeBrew, type ProposalInput, type ProposedBrew } from "./brew/proposeBrew.js";
+export type { NoBrew, NoBrewReason } from "./brew/noBrew.js";
+export type { SpoonedAmount } from "./brew/measured.js";
+export type { StartingTime } from "./brew/startingTime.js";
+export type { ShelfItem } from "./brew/shelf.js";
 export { scaleBrew } from "./brew/scaleBrew.js";
-export { mixingSteps, type MixingStep } from "./brew/mixingSteps.js";
+export { mixingSteps, type MixingStep, type MixingWord } from "./brew/mixingSteps.js";
 
 // compensate: the main job
 export type { Baseline, Compensation, Conditions, Knowledge } from "./compensate/types.js";

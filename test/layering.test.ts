@@ -23,6 +23,8 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   ...Object.fromEntries(CAUSES.map((module) => [module, [...GROUND, module]])),
   // A rule of use is printed for a dilution.
   use: [...GROUND, "dilution", "use"],
+  // A first time for a brew is known at 20 °C only.
+  brew: [...GROUND, "temperature", "brew"],
   drift: [...GROUND, "temperature", "drift"],
   bath: [...GROUND, "dilution", "use", "age", "brew", "bath"],
   text: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process", "text"],

@@ -1,5 +1,5 @@
 /*
- * Room: brew. How much less than its concentration an ion counts in a salty bath.
+ * Module: brew. How much less than its concentration an ion counts in a salty bath.
  */
 import { handbookInteraction } from "../handbook/equilibria.js";
 

@@ -2,6 +2,7 @@ import type { Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { MOST } from "./brew.js";
 import { CARBONATE_PER_BICARBONATE } from "./bakeYield.js";
+import { say, type CautionFacts } from "./text.js";
 
 /** What {@link bakeProgress} returns: the fraction converted, 0 to 1, and what is odd about the weights. */
 export interface BakeProgress {
@@ -11,12 +12,6 @@ export interface BakeProgress {
 
 /** Weighing and a kitchen's moisture: a point and a half of a hundred is no news. */
 const SLACK = 0.015;
-
-const BAKING_CARE: Caution = {
-  code: "baking-care",
-  severity: "warn",
-  message: "Hot, caustic dust, steam and gas: open tray, not aluminium; glasses; air the room; let it cool.",
-};
 
 /**
  * How far baking soda has turned into washing soda, from the weight before and after.
@@ -43,16 +38,16 @@ export function bakeProgress(input: { readonly beforeG: number; readonly afterG:
   const beforeG = positive("bakeProgress/beforeG", given["beforeG"], MOST, "massG");
   const afterG = inRange("bakeProgress/afterG", given["afterG"], 0, MOST, "massG");
   const raw = (1 - afterG / beforeG) / (1 - CARBONATE_PER_BICARBONATE);
-  const cautions: Caution[] = [];
-  const odd = (code: string, severity: "warn" | "note", message: string, limit: number): void => {
-    cautions.push({ code, severity, message, path: "/afterG", limit, actual: afterG });
-  };
   const complete = beforeG * CARBONATE_PER_BICARBONATE;
-  if (raw > 1 + SLACK)
-    odd("more-than-complete", "warn", "Lighter than pure carbonate: it started wet or was spilt.", complete);
-  else if (raw < 0) odd("gained-weight", "warn", "Heavier than before: check the weights.", beforeG);
-  else if (raw < 1 - SLACK)
-    odd("not-complete", "note", "Still a mixture: bake on, or see bakedSoda.", complete);
-  cautions.push(BAKING_CARE);
+  const odd = (limit: number): CautionFacts => ({
+    path: "/afterG",
+    quantity: "massG",
+    limit,
+    actual: afterG,
+  });
+  const cautions = [say("warn", "baking-care")];
+  if (raw > 1 + SLACK) cautions.push(say("warn", "more-than-complete", odd(complete)));
+  else if (raw < 0) cautions.push(say("warn", "gained-weight", odd(beforeG)));
+  else if (raw < 1 - SLACK) cautions.push(say("note", "not-complete", odd(complete)));
   return { converted: Math.min(1, Math.max(0, raw)), cautions };
 }

@@ -1,14 +1,26 @@
+import type { Caution } from "../core/caution.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { handbookBaking, type BakingLaw } from "../handbook/baking.js";
 import type { TimeEstimate } from "../core/estimate.js";
+import { say } from "./text.js";
 
 /** What {@link bakeTime} takes. */
 export interface BakeTimeInput {
   /** temperature of the powder itself, 80 to 250 °C */
   readonly temperatureC: number;
   /** fraction to be converted, 0.01 to 0.999; 0.99 when left out */
-  readonly converted?: number;
+  readonly converted?: number | undefined;
 }
+
+/** An estimate of the baking time, with what to mind before the oven is lit. */
+export interface BakeTime extends TimeEstimate {
+  /** depth of powder that the laws were measured on, mm: thin, each grain at the oven's temperature */
+  readonly depthMm: number;
+  readonly cautions: readonly Caution[];
+}
+
+/** Depth of the measured samples, mm: milligrams in a pan. */
+const DEPTH_MM = 1;
 
 /** Molar gas constant, kJ/(mol K), CODATA 2018. */
 const GAS_CONSTANT = 8.31446261815324e-3;
@@ -19,11 +31,12 @@ function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number
 }
 
 /**
- * An estimate of how long baking soda takes to turn into washing soda once the powder has the temperature.
- * The scale decides, not the clock.
+ * An estimate of how long a thin layer of baking soda takes to turn into washing soda once it has the
+ * temperature. The scale decides, not the clock.
  *
  * @param input - the powder's temperature, 80 to 250 °C, and the fraction wanted, 0.01 to 0.999
- * @returns seconds: the shortest and longest of the published laws that reach there, and their geometric mean
+ * @returns seconds for a layer 1 mm deep that is hot already: the shortest and longest of the published laws that
+ * reach there, and their geometric mean; with cautions, among them that a deep layer takes about an hour
  * @throws TypeError when a figure is not a number
  * @throws RangeError when it is out of range
  *
@@ -39,7 +52,7 @@ function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number
  * bakeTime({ temperatureC: 200 }).highS / 60 // => 4.5
  * ```
  */
-export function bakeTime(input: BakeTimeInput): TimeEstimate {
+export function bakeTime(input: BakeTimeInput): BakeTime {
   const given = plainObject("bakeTime/input", input);
   const temperatureC = inRange("bakeTime/temperatureC", given["temperatureC"], 80, 250, "temperatureC");
   const { converted: share = 0.99 } = given;
@@ -48,5 +61,11 @@ export function bakeTime(input: BakeTimeInput): TimeEstimate {
     .filter(({ fromC = 0, toC = 1000 }) => fromC <= temperatureC && temperatureC <= toC)
     .map((law) => lawTime(law, temperatureC, converted));
   const meanLog = times.reduce((sum, time) => sum + Math.log(time), 0) / times.length;
-  return { timeS: Math.exp(meanLog), lowS: Math.min(...times), highS: Math.max(...times) };
+  return {
+    timeS: Math.exp(meanLog),
+    lowS: Math.min(...times),
+    highS: Math.max(...times),
+    depthMm: DEPTH_MM,
+    cautions: [say("warn", "baking-care"), say("warn", "baking-depth", { data: { depthMm: DEPTH_MM } })],
+  };
 }

@@ -1,6 +1,8 @@
+import type { Caution } from "../core/caution.js";
 import { inRange } from "../core/guards.js";
 import { BICARBONATE_G_PER_MOL, SODA_G_PER_MOL } from "../handbook/ingredients.js";
 import { MOST } from "./brew.js";
+import { say } from "./text.js";
 
 /** Grams of carbonate from a gram of bicarbonate, 0.6308. */
 export const CARBONATE_PER_BICARBONATE: number = SODA_G_PER_MOL / (2 * BICARBONATE_G_PER_MOL);
@@ -9,6 +11,8 @@ export const CARBONATE_PER_BICARBONATE: number = SODA_G_PER_MOL / (2 * BICARBONA
 export interface BakeYield {
   readonly carbonateG: number;
   readonly lossG: number;
+  /** what to mind before the oven is lit */
+  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -32,5 +36,5 @@ export interface BakeYield {
 export function bakeYield(bicarbonateG: number): BakeYield {
   inRange("bakeYield/bicarbonateG", bicarbonateG, 0, MOST, "massG");
   const carbonateG = bicarbonateG * CARBONATE_PER_BICARBONATE;
-  return { carbonateG, lossG: bicarbonateG - carbonateG };
+  return { carbonateG, lossG: bicarbonateG - carbonateG, cautions: [say("warn", "baking-care")] };
 }

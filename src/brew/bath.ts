@@ -1,5 +1,5 @@
 /*
- * Room: brew. From grams to moles: the totals that the equilibrium has to share out.
+ * Module: brew. From grams to moles: the totals that the equilibrium has to share out.
  */
 import { handbookCoffee, type AcidSystem } from "../handbook/equilibria.js";
 import type { ReadPart } from "./brew.js";

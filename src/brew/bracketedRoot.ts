@@ -1,5 +1,5 @@
 /*
- * Room: brew. The one way roots are found here.
+ * Module: brew. The one way roots are found here.
  */
 
 /**

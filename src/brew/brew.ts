@@ -1,9 +1,17 @@
 /*
- * Room: brew. A brew is plain data; here it is read and refused when it cannot be one.
+ * Module: brew. A brew is plain data; here it is read and refused when it cannot be one.
  */
 import { inputError } from "../core/errors.js";
-import type { Caution } from "../core/caution.js";
-import { arrayOf, inRange, plainObject, positive, wrongKind, wrongValue, refuse } from "../core/guards.js";
+import {
+  arrayOf,
+  inRange,
+  notOneOf,
+  plainObject,
+  positive,
+  wrongKind,
+  wrongValue,
+  refuse,
+} from "../core/guards.js";
 import {
   handbookIngredients,
   type HandbookRange,
@@ -11,13 +19,22 @@ import {
   type IngredientData,
 } from "../handbook/ingredients.js";
 
+/** How full a spoon is. */
+export type SpoonHeap = "level" | "rounded" | "heaped";
+
 /** A weighed or spooned ingredient: grams, with the range they may have when they were not weighed. */
 export interface WeighedPart {
   readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">;
   readonly massG: number;
   /** least and most it may be, from {@link massOf}; both default to `massG` */
-  readonly lowG?: number;
-  readonly highG?: number;
+  readonly lowG?: number | undefined;
+  readonly highG?: number | undefined;
+  /** the spoons that hold these grams, where it was spooned: for {@link mixingSteps} */
+  readonly spoons?: number | undefined;
+  /** the volume of such a spoon, ml, above 0 to 100; 5 when left out */
+  readonly spoonMl?: number | undefined;
+  /** how full the spoon is; `"level"` when left out */
+  readonly heap?: SpoonHeap | undefined;
 }
 
 /** Plain vitamin C tablets, counted by the content printed on their label. */
@@ -37,16 +54,27 @@ export interface Brew {
   readonly volumeMl: number;
   readonly ingredients: readonly BrewPart[];
   /** temperature of the bath, 0 to 50 °C; 20 when left out */
-  readonly temperatureC?: number;
+  readonly temperatureC?: number | undefined;
 }
 
 /** A part after reading: grams that dissolve, and the handbook entry. */
 export interface ReadPart {
   readonly ingredient: Ingredient;
   readonly data: IngredientData;
+  /** where it was given, as a JSON Pointer into the brew */
+  readonly path: string;
   readonly massG: number;
   readonly lowG: number;
   readonly highG: number;
+  /** how it was measured, where that was said */
+  readonly spoons?: SpoonsGiven;
+}
+
+/** Spoons as given. */
+export interface SpoonsGiven {
+  readonly spoons: number;
+  readonly spoonMl: number;
+  readonly heap: SpoonHeap;
 }
 
 /** A brew after reading. Parts of zero grams are left out. */
@@ -64,12 +92,6 @@ const REFUSED: ReadonlyMap<unknown, string> = new Map([
 
 /** Most of one ingredient, and of bath, that anybody mixes: 100 kg, 100 l. */
 export const MOST = 1e5;
-
-/** What an ingredient may do to whoever handles it. */
-export function hazardCaution({ name, hazard }: IngredientData): Caution[] {
-  if (hazard === undefined) return [];
-  return [{ code: "hazard", severity: "warn", message: `Take care with ${name}: ${hazard}.` }];
-}
 
 /**
  * The entry of `record` under a name that came from outside; another name is refused with the list of known
@@ -106,13 +128,15 @@ export function tabletMass(where: string, part: Record<string, unknown>): number
   );
 }
 
-function readPart(where: string, value: unknown): ReadPart {
+function readPart(brewAt: string, i: number, value: unknown): ReadPart {
+  const path = `/ingredients/${i}`;
+  const where = brewAt + path;
   const part = plainObject(where, value);
   const data = ingredientOf(`${where}/ingredient`, part["ingredient"]);
   const ingredient = part["ingredient"] as Ingredient;
   if (ingredient === "ascorbic-acid-tablet") {
     const massG = tabletMass(where, part);
-    return { ingredient, data, massG, lowG: massG, highG: massG };
+    return { ingredient, data, path, massG, lowG: massG, highG: massG };
   }
   const massG = inRange(`${where}/massG`, part["massG"], 0, MOST, "massG");
   if (massG > 0) positive(`${where}/massG`, massG, MOST, "massG");
@@ -120,9 +144,25 @@ function readPart(where: string, value: unknown): ReadPart {
   return {
     ingredient,
     data,
+    path,
     massG,
     lowG: massG > 0 ? positive(`${where}/lowG`, lowG, massG, "massG") : 0,
     highG: inRange(`${where}/highG`, highG, massG, MOST, "massG"),
+    ...readSpoons(where, part),
+  };
+}
+
+function readSpoons(where: string, part: Record<string, unknown>): { spoons?: SpoonsGiven } {
+  const { spoons, spoonMl = 5, heap = "level" } = part;
+  if (spoons === undefined) return {};
+  if (heap !== "level" && heap !== "rounded" && heap !== "heaped")
+    notOneOf(`${where}/heap`, ["level", "rounded", "heaped"], heap);
+  return {
+    spoons: {
+      spoons: positive(`${where}/spoons`, spoons, 1e9),
+      spoonMl: positive(`${where}/spoonMl`, spoonMl, 100, "volumeMl"),
+      heap,
+    },
   };
 }
 
@@ -138,7 +178,7 @@ export function readBrew(where: string, value: unknown): ReadBrew {
   const { temperatureC = 20 } = brew;
   brewTemperature(`${where}/temperatureC`, temperatureC);
   const parts = arrayOf(`${where}/ingredients`, brew["ingredients"], 1)
-    .map((part, i) => readPart(`${where}/ingredients/${i}`, part))
+    .map((part, i) => readPart(where, i, part))
     .filter((part) => part.massG > 0);
   let dryG = 0;
   let liquidG = 0;
@@ -162,12 +202,4 @@ export function readBrew(where: string, value: unknown): ReadBrew {
       { above: 0, max: 1 },
     );
   return { volumeMl, temperatureC: temperatureC as number, parts };
-}
-
-/** Whether a brew foams when it is mixed: vitamin C as an acid drives carbonic acid out of soda. */
-export function foams(parts: readonly ReadPart[]): boolean {
-  return (
-    parts.some(({ ingredient }) => ingredient === "ascorbic-acid" || ingredient === "ascorbic-acid-tablet") &&
-    parts.some(({ data }) => data.moles?.carbonate !== undefined)
-  );
 }

@@ -2,6 +2,7 @@ import { COFFEE_RANGES, bathOf, massAt, type Bath } from "./bath.js";
 import { readBrew, type Brew } from "./brew.js";
 import { constantsAt } from "./constants.js";
 import { solveBath, type Solution } from "./equilibrium.js";
+import { phSpread } from "./phSpread.js";
 
 /** What {@link brewPh} returns. */
 export interface BrewPh {
@@ -13,19 +14,6 @@ export interface BrewPh {
   readonly ionicStrength: number;
   /** carbon dioxide that leaves as foam while mixing, mol per litre */
   readonly foamMolPerL: number;
-}
-
-/** ± of the model itself: 0.02 up to an ionic strength of 0.1, 0.1 from 0.3 to 3.5, more beyond. */
-function modelSpread(ionicStrength: number): number {
-  return Math.min(0.1, 0.02 + 0.4 * Math.max(0, ionicStrength - 0.1)) * Math.max(1, ionicStrength / 3.5);
-}
-
-/**
- * ± from the second constant of ascorbic acid, where ascorbate is the buffer: printed values differ by 0.5.
- */
-function ascorbateSpread({ species, buffer }: Solution): number {
-  const [, once = 0, twice = 0] = species.ascorbate ?? [];
-  return once > 0 ? (0.5 * Math.LN10 * ((once * twice) / (once + twice))) / buffer : 0;
 }
 
 /**
@@ -63,9 +51,8 @@ export function brewPh(brew: Brew): BrewPh {
   const bath = bathOf(parts, volumeMl);
   const solution = solveBath(bath, constants);
   const { ph, ionicStrength, foam } = solution;
-  const own = modelSpread(ionicStrength) ** 2 + ascorbateSpread(solution) ** 2;
-  let below = own;
-  let above = own;
+  let below = phSpread(solution) ** 2;
+  let above = below;
   const tryPair = (one: Bath, other: Bath, near?: Solution): void => {
     const [a, b] = [solveBath(one, constants, near).ph, solveBath(other, constants, near).ph];
     below += Math.max(0, ph - a, ph - b) ** 2;

@@ -1,192 +1,210 @@
-import type { Caution } from "../core/caution.js";
+import { isPast, type Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
-import { inRange, refuse } from "../core/guards.js";
+import { inRange, plainObject, refuse, wrongKind } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import type { Ingredient } from "../handbook/ingredients.js";
-import { COFFEE_RANGES, MIDDLE_COFFEE, bathOf, massAt, type Bath, type CoffeePick } from "./bath.js";
+import { bathOf } from "./bath.js";
 import { readBrew, type Brew, type ReadBrew, type ReadPart } from "./brew.js";
+import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
-import { constantsAt, type BathConstants } from "./constants.js";
+import { constantsAt } from "./constants.js";
 import { solveBath } from "./equilibrium.js";
+import { bromideDose, RESTRAINER_MOST_G_PER_L, restrained, unlikeSpread } from "./restrainer.js";
 import { GIVEN_EXPONENT_SD, genericStrengthLaw, type StrengthLaw } from "./strengthLaw.js";
+import { coffeeEnds, spoonEnds, type Ends } from "./strengthEnds.js";
+import { agentsIn, powerChange, type PowerChange } from "./strengthTerms.js";
+import { say } from "./text.js";
 
 /** What {@link brewStrength} returns: a term for `compensate`, and how it came about. */
 export interface BrewStrength extends Factor {
   readonly cause: "strength";
-  /** pH of the two brews, both at the reference's temperature */
-  readonly ph: number;
-  readonly referencePh: number;
-  /** developing power of the brew relative to the reference, from which a test strip gives the exponent */
+  /** pH of the brew whose time is known, and of today's, both at the mean of their temperatures */
+  readonly fromPh: number;
+  readonly toPh: number;
+  /** developing power of today's brew relative to the known one, from which a test strip gives the exponent */
   readonly power: number;
+  /** life of today's brew from mixing, h, 10 mm deep in an open dish; see {@link brewLife} */
+  readonly lifeH: number;
   readonly cautions: readonly Caution[];
 }
 
-/**
- * About a fifth of chlorogenic acids are feruloyl esters, which do not develop (reviews of coffee
- * constituents, from memory).
- */
-const CATECHOL_SHARE = 0.8;
-/**
- * How unlike, mole for mole, ionised ascorbate and ionised catechol may develop: a factor of two, assumed.
- */
+/** What two brews share. */
+export interface BrewStrengthOptions {
+  /** one kind of coffee in both brews came from one jar; true when left out */
+  readonly sameJar?: boolean | undefined;
+  /** one ingredient in both brews was measured with one spoon, filled alike; true when left out */
+  readonly sameSpoon?: boolean | undefined;
+}
+
+/** How unlike, mole for mole, active ascorbate and catechol may develop: a factor of two, assumed. */
 const AGENT_LOG_SD = Math.LN2;
-/** What restrainer in one brew alone may do to the time; printed recipes show no change (common practice). */
-const RESTRAINER_LOG_SD = 0.1;
-
-/** Ionised agents in mol/kg, and the part that is ascorbate. */
-function powerOf(bath: Bath, constants: BathConstants): { ph: number; power: number; ascorbate: number } {
-  const { ph, species } = solveBath(bath, constants);
-  const ascorbate = species.ascorbate?.[2] ?? 0;
-  const [, , phenolate = 0, doubly = 0] = species.chlorogenate ?? [];
-  const power = ascorbate + CATECHOL_SHARE * (phenolate + doubly);
-  return { ph, power, ascorbate: ascorbate / power };
-}
-
-/** Make-up in g per litre, each ingredient with its range. */
-function makeUp({ parts, volumeMl }: ReadBrew): ReadonlyMap<string, readonly number[]> {
-  const sums = new Map<string, number[]>();
-  for (const { ingredient, massG, lowG, highG } of parts) {
-    const before = sums.get(ingredient) ?? [0, 0, 0];
-    sums.set(
-      ingredient,
-      [massG, lowG, highG].map((mass, i) => (before[i] as number) + (mass * 1000) / volumeMl),
-    );
-  }
-  return sums;
-}
+/** A change of pH beyond which a strip is worth more than the formula. */
+const PH_CHANGE = 0.3;
 
 /**
- * Whether two brews are the same but for their volume: to a part in a thousand million, since scaling rounds.
- */
-function sameMakeUp(one: ReadBrew, other: ReadBrew): boolean {
-  const [a, b] = [makeUp(one), makeUp(other)];
-  const close = (x: number, y = NaN): boolean => Math.abs(x - y) <= 1e-9 * x;
-  return (
-    a.size === b.size && [...a].every(([name, perL]) => perL.every((x, i) => close(x, b.get(name)?.[i])))
-  );
-}
-
-function restrained({ parts }: ReadBrew): boolean {
-  return parts.some(({ data }) => data.role === "restrainer");
-}
-
-/**
- * The time factor of a brew against the brew a time is known for: development time in `brew` divided by that
- * in `reference`.
+ * The time factor between two brews: development time in the brew of today divided by that in the brew whose
+ * time is known.
  *
- * @param brew - the bath to be used
- * @param reference - the bath the time is known for
+ * @param from - the brew whose time is known
+ * @param to - today's brew
  * @param law - exponent (0 to 3) and its standard deviation (0 to 3, 0.15 without one) of time against power;
  * {@link genericStrengthLaw} when left out
- * @returns a factor of cause `"strength"`, exactly 1 with no spread when both are of the same make-up,
- * whatever their volumes; its cautions say what {@link checkBrew} says stop to, and when the two differ too
- * much for a rule
+ * @param options - `sameJar` and `sameSpoon`, whether the brews share them; true when left out
+ * @returns a factor of cause `"strength"`, exactly 1 with no spread when both are of the same make-up; with
+ * the pH of both, the life of today's brew, and cautions: what {@link checkBrew} says stop to,
+ * `"alkali-changed"` beyond 0.3 in pH, `"restrainer-strong"` above 5 g/l, `"strength-far"`
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses, one without a developing agent, or an exponent
  * out of range
  *
- * @remarks Factor = (power of reference / power of brew)^n. Power is the concentration of agents in the form
- * that develops: ascorbate as its doubly charged ion, coffee's chlorogenic acid as phenolate, added mole for
- * mole; alkali works through these shares at the bath's pH. Both are taken at the reference's temperature,
- * since what warmth does is the temperature term's business. The sum and the equal weights are assumed, and
- * superadditivity is not described; the spread holds the exponent's, a factor of two between the agents, each
- * kind of coffee's range in solids, acid and agent (one kind is taken as one jar), every range of spoons, and
- * restrainers. Make-up is compared as written: two separate spoonings of one recipe count as the same. A test
- * strip replaces it: see `docs/brew.md`.
+ * @remarks ln(factor) = −n ln(power of today/power of the known) + 0.5 ln((D + 2)/(D₀ + 2)). Power is the
+ * active part of vitamin C and coffee at the bath's pH, as the mean of two readings: coffee's catechol acts
+ * as mono- and dianion, or as dianion only. Their half difference is a spread. Vitamin C acts as dianion in
+ * both. D is the restrainer as potassium bromide in g/l, salt at a twentieth. The spread holds the exponent's
+ * for each agent's amount and for the active share, a factor of two between the agents, restrainer, what
+ * ingredients differ, coffee's ranges and spoons. It falls to 0 with the change, and never before. Swapping
+ * the brews inverts the factor exactly. The equilibrium is taken at the mean of the two temperatures, since
+ * warmth is the temperature term's business, and without the restrainer's salt. Nothing in print tests it; a test strip replaces it, see
+ * `docs/brew.md`. Not covered: that the pair of agents does more than its sum.
  *
  * @example
  * ```ts
  * const coffee = { ingredient: "instant-coffee", massG: 16 };
  * const soda = { ingredient: "soda-anhydrous", massG: 22 };
  * const full = { volumeMl: 400, ingredients: [soda, coffee] };
- * const weak = { ...full, volumeMl: 800 };
- * brewStrength(weak, full).value // => 1.52
- * brewStrength(scaleBrew(full, 900), full).value // => 1
+ * const halfTheSoda = { volumeMl: 400, ingredients: [{ ...soda, massG: 11 }, coffee] };
+ * brewStrength(full, halfTheSoda).value // => 1.14
+ * brewStrength(full, scaleBrew(full, 900)).value // => 1
  * ```
  */
 export function brewStrength(
-  brew: Brew,
-  reference: Brew,
+  from: Brew,
+  to: Brew,
   law: StrengthLaw = genericStrengthLaw,
+  options: BrewStrengthOptions = {},
 ): BrewStrength {
-  const today = readBrew("brewStrength/brew", brew);
-  const known = readBrew("brewStrength/reference", reference);
+  const known = readBrew("brewStrength/from", from);
+  const today = readBrew("brewStrength/to", to);
   checkedOrigin("brewStrength/law", law);
   const exponent = inRange("brewStrength/law/exponent", law.exponent, 0, 3);
-  const { sd = GIVEN_EXPONENT_SD } = law;
-  inRange("brewStrength/law/sd", sd, 0, 3);
-  const constants = constantsAt(known.temperatureC);
-  const powerIn = (
-    of: ReadBrew,
-    coffee?: (part: ReadPart) => CoffeePick,
-    mass?: (part: ReadPart) => number,
-  ): ReturnType<typeof powerOf> => powerOf(bathOf(of.parts, of.volumeMl, coffee, mass), constants);
-  const a = powerIn(today);
-  const b = powerIn(known);
-  for (const [name, { power }] of [
-    ["brew", a],
-    ["reference", b],
-  ] as const)
-    if (!(power > 0))
-      refuse(
-        `brewStrength/${name}`,
-        "must hold a developing agent: coffee or vitamin C",
-        name === "brew" ? brew : reference,
-      );
-  const same = sameMakeUp(today, known);
-  const logPower = same ? 0 : Math.log(a.power / b.power);
-  const value = Math.exp(-exponent * logPower);
+  const sd = inRange("brewStrength/law/sd", law.sd === undefined ? GIVEN_EXPONENT_SD : law.sd, 0, 3);
+  const sameJar = flag("sameJar", options);
+  const sameSpoon = flag("sameSpoon", options);
 
-  /**
-   * What the two ends of a 90 % range do to ln(power), the farther one, as a standard deviation of ln(time).
-   */
-  const ends = (middle: number, low: number, high: number): number =>
-    (exponent * Math.max(Math.abs(Math.log(low / middle)), Math.abs(Math.log(high / middle)))) / Z90;
-  // One kind of coffee is the same jar in both brews; two kinds know nothing of each other.
-  const ratioWith = (kind: Ingredient, end: CoffeePick): number => {
-    const pick = ({ ingredient }: ReadPart): CoffeePick => (ingredient === kind ? end : MIDDLE_COFFEE);
-    return powerIn(today, pick).power / powerIn(known, pick).power;
-  };
-  const kinds = new Set(
-    [...today.parts, ...known.parts].flatMap(({ ingredient, data }) => (data.solids ? [ingredient] : [])),
-  );
-  const spreads = [
-    sd * logPower,
-    exponent * AGENT_LOG_SD * (a.ascorbate - b.ascorbate),
-    ...[...kinds].flatMap((kind) =>
-      COFFEE_RANGES.map(([low, high]) =>
-        ends(a.power / b.power, ratioWith(kind, low), ratioWith(kind, high)),
-      ),
-    ),
-    restrained(today) === restrained(known) ? 0 : RESTRAINER_LOG_SD,
-  ];
-  for (const [of, middle] of [
-    [today, a.power],
-    [known, b.power],
+  const constants = constantsAt((known.temperatureC + today.temperatureC) / 2);
+  const solved = (of: ReadBrew, { coffee, mass }: Ends = {}): ReturnType<typeof solveBath> =>
+    solveBath(bathOf(of.parts.filter(isNoRestrainer), of.volumeMl, coffee, mass), constants);
+  const [a, b] = [solved(today), solved(known)];
+  const agents = { to: agentsIn(a), from: agentsIn(b) };
+  for (const [name, brew] of [
+    ["from", from],
+    ["to", to],
   ] as const)
-    for (const part of of.parts) {
-      const atEnd = (end: "lowG" | "highG"): number =>
-        powerIn(of, undefined, (other) => massAt(other, part, end)).power;
-      if (part.lowG < part.highG) spreads.push(ends(middle, atEnd("lowG"), atEnd("highG")));
-    }
+    if (!(agents[name].total[0] + agents[name].total[1] > 0))
+      refuse(`brewStrength/${name}`, "must hold a developing agent: coffee or vitamin C", brew);
+
+  const change = powerChange(agents.to, agents.from);
+  const [restrainer, restrainerSd] = restrained(today, known);
+  const same = sameMakeUp(today, known);
+  const log = same ? 0 : restrainer - exponent * change.log;
+
+  /** What an end of a range does to ln(time): of the brews that it moves, the others stay as they are. */
+  const moved = (ends: Ends, of: readonly ReadBrew[]): number => {
+    const agentsOf = (brew: ReadBrew, middle: typeof agents.to): typeof agents.to =>
+      of.includes(brew) ? agentsIn(solved(brew, ends)) : middle;
+    return powerChange(agentsOf(today, agents.to), agentsOf(known, agents.from)).log - change.log;
+  };
+  const ranged = ([low, high]: readonly [Ends, Ends], of: readonly ReadBrew[]): number =>
+    (exponent * Math.max(Math.abs(moved(low, of)), Math.abs(moved(high, of)))) / Z90;
+  const brews = [today, known];
+  const sides = (shared: boolean): readonly (readonly ReadBrew[])[] =>
+    shared ? [brews] : [[today], [known]];
+  const spreads = [
+    ...(same ? [] : [lawSpread(change, exponent, sd), restrainerSd, unlikeSpread(today, known)]),
+    ...sides(sameJar).flatMap((of) => coffeeEnds(of).map((ends) => ranged(ends, of))),
+    ...sides(sameSpoon).flatMap((of) => spoonEnds(of).map((ends) => ranged(ends, of))),
+  ];
+  const spread = Math.hypot(...spreads);
+  // Scaling rounds, and rounding is no spread.
+  const unchanged = same && spread < 1e-9;
+  const logSd = unchanged ? 0 : spread;
   return {
     cause: "strength",
-    value,
-    logSd: same ? 0 : Math.hypot(...spreads),
-    basis: same ? "unchanged" : law === genericStrengthLaw ? "default" : basisOf(law),
+    value: Math.exp(log),
+    logSd,
+    basis: unchanged ? "unchanged" : law === genericStrengthLaw ? "default" : basisOf(law),
     sources: law.sources ?? [],
-    ph: a.ph,
-    referencePh: b.ph,
-    power: Math.exp(logPower),
+    fromPh: b.ph,
+    toPh: a.ph,
+    power: same ? 1 : Math.exp(change.log),
+    lifeH: brewLife(to).lifeH,
     // What stops the bath stops its time.
-    cautions: [...checkBrew(brew).filter(({ severity }) => severity === "stop"), ...farCaution(value)],
+    cautions: [
+      ...checkBrew(to).filter(({ severity }) => severity === "stop"),
+      ...changeCautions(b.ph, a.ph, bromideDose(today)),
+      ...farCaution(Math.exp(Math.abs(log))),
+    ],
   };
 }
 
-function farCaution(value: number): readonly Caution[] {
-  const actual = Math.max(value, 1 / value);
-  if (actual <= 1.5) return [];
-  const [severity, limit] = actual > 4 ? (["stop", 4] as const) : (["warn", 1.5] as const);
-  const message = "The brews differ too much for a rule: run a test strip.";
-  return [{ code: "strength-far", severity, message, limit, actual }];
+/** A restrainer acts by its dose alone: as a salt it would move the equilibrium, and speed what it slows. */
+const isNoRestrainer = ({ data }: ReadPart): boolean => data.role !== "restrainer";
+
+function flag(name: "sameJar" | "sameSpoon", options: BrewStrengthOptions): boolean {
+  const given = plainObject("brewStrength/options", options)[name];
+  if (given !== undefined && typeof given !== "boolean")
+    wrongKind(`brewStrength/options/${name}`, "true or false", given);
+  return given !== false;
+}
+
+/** Whether two brews are the same but for their volume: to a part in a thousand million, since scaling rounds. */
+function sameMakeUp(one: ReadBrew, other: ReadBrew): boolean {
+  const perL = ({ parts, volumeMl }: ReadBrew): ReadonlyMap<Ingredient, number> => {
+    const sums = new Map<Ingredient, number>();
+    for (const { ingredient, massG } of parts)
+      sums.set(ingredient, (sums.get(ingredient) ?? 0) + massG / volumeMl);
+    return sums;
+  };
+  const [a, b] = [perL(one), perL(other)];
+  return a.size === b.size && [...a].every(([name, x]) => Math.abs(x - (b.get(name) ?? NaN)) <= 1e-9 * x);
+}
+
+/** The spread of the law, of the readings and of the agents, as standard deviation of ln(time). */
+function lawSpread({ amount, apart, share, mixture }: PowerChange, exponent: number, sd: number): number {
+  return Math.hypot(
+    ...amount.map((part) => sd * part),
+    ...apart.map((half) => exponent * half),
+    sd * share,
+    exponent * AGENT_LOG_SD * mixture,
+  );
+}
+
+function changeCautions(fromPh: number, toPh: number, doseGPerL: number): Caution[] {
+  const found: Caution[] = [];
+  const change = Math.abs(toPh - fromPh);
+  if (isPast(change, PH_CHANGE))
+    found.push(
+      say("warn", "alkali-changed", {
+        quantity: "ph",
+        limit: PH_CHANGE,
+        actual: change,
+        data: { fromPh, toPh },
+      }),
+    );
+  if (isPast(doseGPerL, RESTRAINER_MOST_G_PER_L))
+    found.push(
+      say("warn", "restrainer-strong", {
+        quantity: "gPerL",
+        limit: RESTRAINER_MOST_G_PER_L,
+        actual: doseGPerL,
+      }),
+    );
+  return found;
+}
+
+/** Cautions of a factor that is far from 1, whichever way. */
+export function farCaution(actual: number): readonly Caution[] {
+  if (!isPast(actual, 1.5)) return [];
+  const stop = isPast(actual, 4);
+  return [say(stop ? "stop" : "warn", "strength-far", { quantity: "ratio", limit: stop ? 4 : 1.5, actual })];
 }

@@ -1,5 +1,5 @@
 /*
- * Room: brew. Equilibrium constants at the bath's temperature.
+ * Module: brew. Equilibrium constants at the bath's temperature.
  */
 import {
   handbookAcids,

@@ -1,5 +1,5 @@
 /*
- * Room: brew. What is in the water: charge balance over mass balances, with activity coefficients that follow
+ * Module: brew. What is in the water: charge balance over mass balances, with activity coefficients that follow
  * the ionic strength. Two nested roots, each in a bracket that holds one for any make-up, so neither can fail
  * to converge.
  */

@@ -1,24 +1,21 @@
 import type { Caution } from "../core/caution.js";
-import { Z90 } from "../core/estimate.js";
 import { plainObject, positive, wrongValue } from "../core/guards.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
-import { entryOf, hazardCaution, ingredientOf, tabletMass } from "./brew.js";
-import { genericStrengthLaw } from "./strengthLaw.js";
-
-/** How full a spoon is. */
-export type SpoonHeap = "level" | "rounded" | "heaped";
+import { entryOf, ingredientOf, tabletMass, type SpoonHeap } from "./brew.js";
+import { spoonLogSd, spoonRatio } from "./checkBrew.js";
+import { hazardCaution, say } from "./text.js";
 
 /** A spoon and how it is filled. */
 export interface SpoonOptions {
   /** the spoon's volume, ml, above 0 to 100; 5 when left out (metric teaspoon; see {@link spoonSizesMl}) */
-  readonly spoonMl?: number;
+  readonly spoonMl?: number | undefined;
   /** `"level"` when left out */
-  readonly heap?: SpoonHeap;
+  readonly heap?: SpoonHeap | undefined;
   /**
    * where it is known: coffee `"spray-dried"`, `"agglomerated"`, `"freeze-dried"`; anhydrous soda `"light"`,
    * `"dense"`, `"baked"`; ascorbic acid `"crystals"`, `"powder"`
    */
-  readonly grade?: string;
+  readonly grade?: string | undefined;
 }
 
 /** What {@link massOf} takes: a number of spoons, or of tablets with the content on their label. */
@@ -101,21 +98,27 @@ export function spoonMass(where: string, input: Record<string, unknown>): Handbo
  */
 export function massOf(input: MassOfInput): SpoonedMass {
   const given = plainObject("massOf/input", input);
-  const cautions = hazardCaution(ingredientOf("massOf/ingredient", given["ingredient"]));
-  if (given["ingredient"] === "ascorbic-acid-tablet") {
+  ingredientOf("massOf/ingredient", given["ingredient"]);
+  const ingredient = given["ingredient"] as Ingredient;
+  const hazards = hazardCaution(ingredient);
+  if (ingredient === "ascorbic-acid-tablet") {
     const value = tabletMass("massOf/tablet", given);
-    return { value, low: value, high: value, timeLogSd: 0, cautions };
+    return { value, low: value, high: value, timeLogSd: 0, cautions: hazards };
   }
   const spoons = positive("massOf/spoons", given["spoons"], 1000);
   const one = spoonMass("massOf", given);
-  const timeLogSd = (genericStrengthLaw.exponent * Math.log(one.high / one.low)) / (2 * Z90);
-  const percent = Math.round(100 * Math.expm1(Z90 * timeLogSd));
-  if (percent > 0)
-    cautions.push({
-      code: "spoon-range",
-      severity: "note",
-      message: `Weigh it if you can: the range of spoons is worth ± ${percent} % of the time.`,
-      path: "/spoons",
-    });
-  return { value: one.value * spoons, low: one.low * spoons, high: one.high * spoons, timeLogSd, cautions };
+  return {
+    value: one.value * spoons,
+    low: one.low * spoons,
+    high: one.high * spoons,
+    timeLogSd: spoonLogSd(one.low, one.high),
+    cautions: [...hazards, ...spoonRange(ingredient, one)],
+  };
+}
+
+/** What the range of a spoon costs, where it is half a per cent of the time or more. */
+export function spoonRange(ingredient: Ingredient, { low, high }: HandbookRange): Caution[] {
+  const actual = spoonRatio(low, high);
+  if (actual < 1.005) return [];
+  return [say("note", "spoon-range", { path: "/spoons", quantity: "ratio", actual, data: { ingredient } })];
 }

@@ -1,114 +1,170 @@
+import type { Caution } from "../core/caution.js";
+import { isPast } from "../core/caution.js";
 import type { Ingredient } from "../handbook/ingredients.js";
-import { foams, readBrew, type Brew, type ReadPart } from "./brew.js";
+import { readBrew, type Brew, type ReadBrew, type ReadPart, type SpoonHeap } from "./brew.js";
+import { brewLife } from "./brewLife.js";
+import { checkBrew } from "./checkBrew.js";
+import { causticWater, CUPS_SHARE, isCaustic } from "./checkWater.js";
+import { mostGasL } from "./gas.js";
+import { mixingText } from "./mixingText.js";
+import { hazardCaution } from "./text.js";
 
-/** One step at the bench; `waterMl` where a cup of water is taken. */
+/** What a step tells to do. `"stop"` comes alone: such a brew is not to be mixed. */
+export type MixingWord =
+  | "stop"
+  | "protect"
+  | "dissolve"
+  | "dissolve-caustic"
+  | "take"
+  | "join-caustic"
+  | "join"
+  | "add-last"
+  | "make-up"
+  | "rest"
+  | "label";
+
+/** One step at the bench, as data and as a sentence. */
 export interface MixingStep {
+  /** 1, 2, 3 … */
   readonly step: number;
-  readonly text: string;
+  readonly do: MixingWord;
+  readonly ingredient?: Ingredient;
+  readonly massG?: number;
+  /** the spoons that hold these grams, as they were given with the brew */
+  readonly spoons?: number;
+  readonly spoonMl?: number;
+  readonly heap?: SpoonHeap;
+  /** water of this cup, ml; 0 where it is dissolved in the coffee, left out in a cup that has its water */
   readonly waterMl?: number;
+  /** the water is cold */
+  readonly cold?: boolean;
+  /** it goes into the cup of the step before */
+  readonly sameCup?: boolean;
+  /** it is dissolved in brewed coffee, which leaves too little water */
+  readonly inCoffee?: boolean;
+  /** most carbon dioxide that acid and carbonate can give off here, l */
+  readonly gasL?: number;
+  /** finished volume, ml, and temperature, °C, of the step that makes up */
+  readonly volumeMl?: number;
+  readonly temperatureC?: number;
+  /** how long to wait before use, from and to, min */
+  readonly minutes?: readonly [number, number];
+  /** life of the brew from mixing, h; see {@link brewLife} */
+  readonly lifeH?: number;
+  /** what may hurt at this step, gravest first */
+  readonly cautions?: readonly Caution[];
+  /** the step in English */
+  readonly text: string;
 }
 
-const OWN_CUP: Ingredient = "sodium-hydroxide";
-
-type Parts = readonly ReadPart[];
+type Draft = Omit<MixingStep, "step" | "text">;
 
 /** Less water than this, ml a gram, and it may not dissolve in its cup. */
 const LEAST_ML_PER_G = 4;
-
-const isLiquid = ({ ingredient }: ReadPart): boolean => ingredient === "brewed-coffee";
-const isAlkali = ({ data }: ReadPart): boolean => data.role === "alkali";
-
-/** The cups, in the order they are made: what goes in, its share of the water, and what is said after it. */
-const CUPS: readonly (readonly [
-  has: (part: ReadPart) => boolean,
-  share: number,
-  text: (all: Parts) => string,
-])[] = [
-  [
-    ({ data, ingredient }) => /alkali|preservative/.test(data.role) && ingredient !== OWN_CUP,
-    0.35,
-    () => "of warm water: powder into water, slowly.",
-  ],
-  [
-    ({ ingredient }) => ingredient === OWN_CUP,
-    0.15,
-    (all) =>
-      `of cold water, little by little; it gets hot: let it cool${all.some((part) => isAlkali(part) && part.ingredient !== OWN_CUP) ? ", then add it to the soda" : ""}.`,
-  ],
-  [
-    ({ data }) => data.solids !== undefined,
-    0.22,
-    (all) => `of warm water.${all.some(isAlkali) ? " Join coffee and soda." : ""}`,
-  ],
-  [({ data }) => data.role === "restrainer", 0.08, () => "of water and add it."],
-  [
-    ({ data }) => data.moles?.ascorbate !== undefined,
-    0.15,
-    (all) => `of water; strain. Add it last, slowly${foams(all) ? ": it foams" : ""}.`,
-  ],
+const CAUSTIC_SHARE = 0.15;
+/** Shares of the water for the cups, together 0.95; what caustic soda needs comes first. */
+const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number])[] = [
+  [(part) => /alkali|preservative/.test(part.data.role) && !isCaustic(part), 0.35],
+  [isCaustic, CAUSTIC_SHARE],
+  [({ data }) => data.solids !== undefined, 0.22],
+  [({ data }) => data.role === "restrainer", 0.08],
+  [({ data }) => data.moles?.ascorbate !== undefined || data.role === "acid", 0.15],
 ];
+const isLiquid = ({ ingredient }: ReadPart): boolean => ingredient === "brewed-coffee";
+const isAcid = ({ ingredient, data }: ReadPart): boolean =>
+  data.moles?.ascorbate !== undefined || ingredient === "citric-acid";
+const gramsOf = (parts: readonly ReadPart[]): number => parts.reduce((sum, { massG }) => sum + massG, 0);
+
+/** Cautions of {@link checkBrew} that belong to the bench and to no single ingredient. */
+const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sulphur-dioxide", "undissolved"];
 
 /**
- * How to mix a brew, step by step: each thing dissolved apart, soda and coffee joined, vitamin C last, made
- * up to volume.
+ * How to mix a brew, step by step, as data and as sentences: each thing dissolved apart, caustic soda in its
+ * own cold cup, soda and coffee joined, vitamin C last, made up to volume.
  *
  * @param brew - the brew, as for {@link brewPh}
- * @returns numbered steps, with the water of each cup; together the cups take at most 95 % of the volume;
- * where brewed coffee leaves too little water, the rest is dissolved in the coffee
+ * @returns numbered steps in the spoons the brew was given in, each with what may hurt there; one single step
+ * `"stop"` where the bath has less than 10 ml of cold water for each gram of caustic soda
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
- * @remarks Order, standing time of 5 to 10 min and use within the hour: common practice with coffee, soda and
- * vitamin C.
+ * @remarks The cups together take at most 95 % of the volume. Caustic soda has at least 10 ml of cold water for
+ * each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K. Where brewed coffee
+ * leaves too little water, the rest is dissolved in the coffee, caustic soda never. Order, 5 to 10 min of rest
+ * and use within the hour: common practice with coffee, soda and vitamin C. Local codes and safety data sheets
+ * go first.
  *
  * @example
  * ```ts
  * const brew = { volumeMl: 400, ingredients: [{ ingredient: "soda-anhydrous", massG: 21.6 }] };
  * mixingSteps(brew)[1].waterMl // => 140
+ * mixingSteps(brew)[1].do // => "dissolve"
  * ```
  */
 export function mixingSteps(brew: Brew): readonly MixingStep[] {
-  const { volumeMl, temperatureC, parts } = readBrew("mixingSteps/brew", brew);
-  const coffeeMl = gramsOf(parts.filter(isLiquid));
-  const steps: Omit<MixingStep, "step">[] = [
-    { text: "Gloves and glasses; ware that never goes back to food; no dust." },
-  ];
-  for (const [has, share, text] of CUPS) {
+  const read = readBrew("mixingSteps/brew", brew);
+  const all = checkBrew(brew);
+  const bench = all.filter(({ code }) => AT_THE_BENCH.includes(code));
+  const foam = all.filter(({ code }) => code === "acid-foams");
+  const water = causticWater(read);
+  if (isPast(water.needMl, water.haveMl)) return numbered([{ do: "stop", cautions: bench }]);
+  const { volumeMl, temperatureC, parts } = read;
+  const alkali = parts.some(({ data }) => data.role === "alkali");
+  const drafts: Draft[] = [{ do: "protect", ...(bench.length > 0 ? { cautions: bench } : {}) }];
+  for (const [has, share] of CUPS) {
     const inCup = parts.filter(has);
-    if (inCup.length === 0) continue;
-    const [liquids, solids] = [inCup.filter(isLiquid), inCup.filter((part) => !isLiquid(part))];
-    const care = inCup.flatMap(({ data, ingredient }) =>
-      ingredient === OWN_CUP ? [`Danger: ${data.hazard as string}. `] : [],
-    );
-    const after = text(parts);
-    const cupMl = Math.floor((volumeMl - coffeeMl) * share);
-    // A liquid needs no water to dissolve in, and where it leaves too little, the rest dissolves in the
-    // liquid.
-    const inCoffee = coffeeMl > cupMl && cupMl < LEAST_ML_PER_G * gramsOf(solids);
-    const waterMl = solids.length === 0 || inCoffee ? 0 : cupMl;
-    const coffee = liquids.length > 0 ? listOf(liquids) : "some of the coffee";
-    const done =
-      solids.length === 0
-        ? `Take ${coffee}${after.replace("of warm water", "")}`
-        : inCoffee
-          ? `Dissolve ${listOf(solids)} in ${coffee}${after.replace(/^of (?:(warm|cold) )?water/, (_, warmth?: string) => (warmth ? `, ${warmth}` : ""))}`
-          : `Dissolve ${listOf(inCup)} in ${waterMl} ml ${after}`;
-    steps.push({ text: `${care.join("")}${done}`, waterMl });
+    drafts.push(...cupSteps(inCup, cupMl(read, share, inCup.some(isCaustic)), read, foam));
+    if (inCup.some(isCaustic)) drafts.push({ do: "join-caustic" });
+    if (alkali && inCup.some(({ data }) => data.solids !== undefined)) drafts.push({ do: "join" });
   }
-  steps.push(
-    { text: `Make up to ${shortG(volumeMl)} ml with water and bring it to ${shortG(temperatureC)} °C.` },
-    { text: "Let it stand 5 to 10 min, until the bubbles are gone; use it within the hour, once." },
-    { text: "Label it; keep it from children; dispose of it as the local code says." },
+  drafts.push(
+    { do: "make-up", volumeMl, temperatureC },
+    { do: "rest", minutes: [5, 10], lifeH: brewLife(brew).lifeH },
+    { do: "label" },
   );
-  return steps.map((step, i) => ({ step: i + 1, ...step }));
+  return numbered(drafts);
 }
 
-const listOf = (parts: Parts): string =>
-  parts.map(({ data, massG }) => `${shortG(massG)} g ${data.name}`).join(" and ");
-const gramsOf = (parts: Parts): number => parts.reduce((sum, { massG }) => sum + massG, 0);
+function numbered(drafts: readonly Draft[]): readonly MixingStep[] {
+  return drafts.map((draft, i) => ({ step: i + 1, ...draft, text: mixingText(draft) }));
+}
 
-/**
- * To a tenth; below one to two digits, or a gram of bromide a litre would be rounded by a fifth in a small
- * bath.
- */
-const shortG = (value: number): string => String(Number(value < 1 ? value.toPrecision(2) : value.toFixed(1)));
+/** Water of a cup, ml: a share of what brewed coffee and caustic soda leave. */
+function cupMl(read: ReadBrew, share: number, caustic: boolean): number {
+  const { needMl } = causticWater(read);
+  const waterMl = read.volumeMl - gramsOf(read.parts.filter(isLiquid));
+  if (needMl === 0) return Math.floor(waterMl * share);
+  const causticMl = Math.max(CAUSTIC_SHARE * waterMl, needMl);
+  if (caustic) return Math.ceil(causticMl);
+  return Math.floor((share * (CUPS_SHARE * waterMl - causticMl)) / (CUPS_SHARE - CAUSTIC_SHARE));
+}
+
+/** The steps of one cup: the first has the water, the others go into it. */
+function cupSteps(
+  inCup: readonly ReadPart[],
+  waterMl: number,
+  { parts }: ReadBrew,
+  foam: readonly Caution[],
+): readonly Draft[] {
+  const solids = inCup.filter((part) => !isLiquid(part));
+  const coffeeMl = gramsOf(parts.filter(isLiquid));
+  const inCoffee = coffeeMl > waterMl && waterMl < LEAST_ML_PER_G * gramsOf(solids);
+  const gasL = mostGasL(parts);
+  return inCup.map((part): Draft => {
+    const { ingredient, massG, spoons } = part;
+    const cautions = [...(isAcid(part) ? foam : []), ...hazardCaution(ingredient)];
+    const draft = { ingredient, massG, ...spoons, ...(cautions.length > 0 ? { cautions } : {}) };
+    if (isLiquid(part)) return { do: "take", ...draft };
+    if (isCaustic(part))
+      return {
+        do: "dissolve-caustic",
+        ...draft,
+        ...(part === solids[0] ? { waterMl } : { sameCup: true }),
+        cold: true,
+      };
+    const own = inCoffee ? { inCoffee, waterMl: 0 } : { waterMl };
+    const cup = part === solids[0] ? own : { sameCup: true };
+    if (!isAcid(part)) return { do: "dissolve", ...draft, ...cup };
+    return { do: "add-last", ...draft, ...cup, ...(gasL > 0 ? { gasL } : {}) };
+  });
+}

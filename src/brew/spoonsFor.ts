@@ -1,7 +1,9 @@
+import type { Caution } from "../core/caution.js";
 import { plainObject, positive, refuse } from "../core/guards.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { MOST, ingredientOf } from "./brew.js";
-import { spoonMass, type SpoonOptions } from "./massOf.js";
+import { spoonMass, spoonRange, type SpoonOptions } from "./massOf.js";
+import { hazardCaution } from "./text.js";
 
 /** What {@link spoonsFor} takes. */
 export interface SpoonsForInput extends SpoonOptions {
@@ -9,7 +11,7 @@ export interface SpoonsForInput extends SpoonOptions {
   /** grams wanted */
   readonly massG: number;
   /** the smallest part of a spoon that can be measured, above 0 to 1; a quarter when left out */
-  readonly stepSpoons?: number;
+  readonly stepSpoons?: number | undefined;
 }
 
 /** Spoons to take, what they hold, and the error that rounding alone makes. */
@@ -20,6 +22,8 @@ export interface RoundedSpoons {
    * (grams taken − grams wanted) / grams wanted, at the middle density; the range of the spoon comes on top
    */
   readonly roundingError: number;
+  /** what to mind before the spoon goes in, and what its range costs */
+  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -27,7 +31,8 @@ export interface RoundedSpoons {
  *
  * @param input - the ingredient, grams wanted (above 0 to 100000), the spoon, its filling and grade, and the
  * step of a spoon
- * @returns spoons, at least one step; the grams in them with their range; and the relative error of rounding
+ * @returns spoons, at least one step; the grams in them with their range; and the relative error of rounding,
+ * with cautions: the hazard of the ingredient first
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for an unknown or unfit ingredient, grade or filling, tablets, or a number out of range
  *
@@ -51,5 +56,7 @@ export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
   // To fifteen figures: three tenths of a spoon are 0.3.
   const spoons = Number((step * Math.max(1, Math.round(massG / (one.value * step)))).toPrecision(15));
   const held = { low: one.low * spoons, value: one.value * spoons, high: one.high * spoons };
-  return { spoons, massG: held, roundingError: held.value / massG - 1 };
+  const ingredient = given["ingredient"] as Ingredient;
+  const cautions = [...hazardCaution(ingredient), ...spoonRange(ingredient, one)];
+  return { spoons, massG: held, roundingError: held.value / massG - 1, cautions };
 }

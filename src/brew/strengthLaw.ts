@@ -1,5 +1,5 @@
 /*
- * Room: brew. How development time follows developing power, and what stands behind it.
+ * Module: brew. How development time follows developing power, and what stands behind it.
  */
 import type { LawOrigin } from "../core/term.js";
 
@@ -9,7 +9,7 @@ export const GIVEN_EXPONENT_SD = 0.15;
 /** Time ∝ power^−exponent; `sd` is the standard deviation of the exponent, 0.15 when left out. */
 export interface StrengthLaw extends LawOrigin {
   readonly exponent: number;
-  readonly sd?: number;
+  readonly sd?: number | undefined;
 }
 
 /**
@@ -19,8 +19,8 @@ export interface StrengthLaw extends LawOrigin {
  * and widened: no series of groceries against time has been published. One strip in the new brew replaces it,
  * see `docs/brew.md`.
  */
-export const genericStrengthLaw: StrengthLaw = {
+export const genericStrengthLaw: StrengthLaw = /* @__PURE__ */ Object.freeze({
   exponent: 0.6,
   sd: 0.25,
-  sources: ["dilution of ascorbate stocks, 0.43 to 0.85, widened"],
-};
+  sources: /* @__PURE__ */ Object.freeze(["dilution of ascorbate stocks, 0.43 to 0.85, widened"]),
+});

@@ -1,11 +1,12 @@
 /*
- * Room: handbook. Factors from the time of appearance to the whole time of development (A. Watkins's method),
+ * Module: handbook. Factors from the time of appearance to the whole time of development (A. Watkins's method),
  * by developing agent, as printed, with their sources. Typed data only.
  */
 
 /** Developing agents with a printed factor. */
 export type AppearanceAgent =
   | "amidol"
+  | "brew"
   | "edinol"
   | "eikonogen"
   | "glycin"
@@ -16,15 +17,24 @@ export type AppearanceAgent =
   | "pyro"
   | "pyro-metol";
 
-/**
- * Soft, normal and strong contrast, and for agents whose factor hangs on strength, factor × strength in g/l.
- */
+/** The factor of an agent by its strength in the working bath, within the strengths that were printed. */
+export interface AppearanceByStrength {
+  /** the factor at 1 g/l; it goes with strength^−exponent */
+  readonly atOneGPerL: number;
+  readonly exponent: number;
+  /** the least and greatest strength that was printed, g/l */
+  readonly fromGPerL: number;
+  readonly toGPerL: number;
+  /** standard deviation of ln(factor): how far the printed rows lie off */
+  readonly logSd: number;
+}
+
+/** Factors for soft, normal and strong contrast, and by strength for the agent whose lists have it. */
 export interface HandbookAppearance {
   readonly soft: number;
   readonly normal: number;
   readonly strong: number;
-  /** the factor is this number of g/l over the strength in g/l */
-  readonly perStrength?: number;
+  readonly byStrength?: AppearanceByStrength;
   /** standard deviation of ln(factor): how far printed lists disagree */
   readonly logSd: number;
   readonly sources: readonly string[];
@@ -40,16 +50,16 @@ const GRAIN_PER_OUNCE = 2.19111;
 
 /** Factors by agent. */
 export const handbookAppearance: Readonly<Record<AppearanceAgent, HandbookAppearance>> = {
-  // 18 at 2 grains an ounce in another list; that the factor falls as strength rises is from the same rule as
-  // for pyro.
+  // 18 at 2 grains an ounce in another list: one strength is no law, so strength is not heeded.
   "amidol": {
     soft: 7,
     normal: 10,
     strong: 12,
-    perStrength: 36 * GRAIN_PER_OUNCE,
     logSd: 0.4,
     sources: [CASSELL, `${ABBOTT}: 18 at 2 gr/oz`],
   },
+  // Coffee and vitamin C in no list: taken as pyrocatechin, the agent that coffee's acid is made of.
+  "brew": { soft: 7, normal: 10, strong: 12, logSd: 0.7, sources: ["pyrocatechin 10 (from memory)", OTHERS] },
   "edinol": { soft: 14, normal: 20, strong: 24, logSd: 0.2, sources: [CASSELL] },
   "eikonogen": { soft: 8, normal: 12, strong: 15, logSd: 0.25, sources: [CASSELL, `${ABBOTT}: 9`] },
   "glycin": { soft: 9, normal: 13, strong: 16, logSd: 0.3, sources: [CASSELL] },
@@ -69,15 +79,23 @@ export const handbookAppearance: Readonly<Record<AppearanceAgent, HandbookAppear
     logSd: 0.4,
     sources: [CASSELL, `${ABBOTT}: 40 for a syrup concentrate`],
   },
-  // 12 at 2.5, 24 at 1.25 and 40 at 5/6 grains an ounce: 30, 30 and 33 grains an ounce.
+  // 11, 6, 5.25, 4.5, 4.75 at 1, 2, 3, 4, 8 grains an ounce (Abbott); 18 at 1 (Cassell, no bromide); 12, 24, 40
+  // at 2.5, 1.25, 5/6 (Schriever). Pooled: 18.9 × (grains an ounce)^−0.86, rms 0.48 in ln.
   "pyro": {
     soft: 4,
     normal: 6,
     strong: 7,
-    perStrength: 31 * GRAIN_PER_OUNCE,
+    byStrength: {
+      atOneGPerL: 18.9 * GRAIN_PER_OUNCE ** 0.86,
+      exponent: 0.86,
+      fromGPerL: (5 / 6) * GRAIN_PER_OUNCE,
+      toGPerL: 8 * GRAIN_PER_OUNCE,
+      logSd: 0.5,
+    },
     logSd: 0.35,
     sources: [
       CASSELL,
+      ABBOTT,
       "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, ch. XVIII and secs. 481-506",
     ],
   },

@@ -1,5 +1,5 @@
 /*
- * Room: handbook. Published laws for 2 NaHCO3 → Na2CO3 + H2O + CO2 in thin powder.
+ * Module: handbook. Published laws for 2 NaHCO3 → Na2CO3 + H2O + CO2 in thin powder.
  */
 
 /**

@@ -1,5 +1,5 @@
 /*
- * Room: handbook. Dissociation constants at infinite dilution, mol per kg water, and what coffee brings by
+ * Module: handbook. Dissociation constants at infinite dilution, mol per kg water, and what coffee brings by
  * the gram. Every constant is log10 K = a + bT + c/T + d·log10 T + e/T², T in kelvin, 0 to 50 °C.
  */
 import type { HandbookRange } from "./ingredients.js";
@@ -16,30 +16,33 @@ export type AcidSystem =
   | "chlorogenate"
   | "borate"
   | "phosphate"
-  | "sulphite";
+  | "sulphite"
+  | "citrate";
 
 /*
  * carbonate, water, Henry: L. N. Plummer, E. Busenberg, Geochim. Cosmochim. Acta 46, 1982, p. 1011 (0 to 90
- * °C). ascorbate: two-step constants by capillary zone electrophoresis, 4.15 and 12.07 (abstract); handbooks
- * 11.6 to 11.8. No temperature coefficient was found, so none is applied; likewise for coffee and sulphite.
+ * °C). ascorbate: 4.15; second constant 11.8 ± 0.3, between the handbooks' 11.57 to 11.79 (from memory) and 12.07
+ * by capillary zone electrophoresis (abstract). No temperature coefficient was found, so none is applied;
+ * likewise for coffee, sulphite and citrate.
  * chlorogenate: literature values for 5-caffeoylquinic acid (from memory). coffeeAcid, coffeePhenol: lumps,
  * see handbookCoffee. borate: B. B. Owen, J. Am. Chem. Soc. 56, 1934, p. 1695, in the form 2237.94/T +
  * 0.016883 T − 3.305 (from memory); it gives 9.235 at 25 °C, where the USGS thermodynamic database of 2009
  * has 9.24. phosphate: USGS thermodynamic database of 2009, 7.207 and 12.346 with their enthalpies (0.99 and
- * 3.53 kcal/mol); first step 2.15 (from memory). sulphite: 1.9 and 7.2 (from memory).
+ * 3.53 kcal/mol); first step 2.15 (from memory). sulphite: 1.9 and 7.2 (from memory). citrate: 3.13, 4.76 and 6.40 (from memory).
  */
 export const handbookAcids: Readonly<Record<AcidSystem, readonly LogK[]>> = {
   carbonate: [
     [-356.3094, -0.06091964, 21834.37, 126.8339, -1684915],
     [-107.8871, -0.03252849, 5151.79, 38.92561, -563713.9],
   ],
-  ascorbate: [[-4.15], [-12.07]],
+  ascorbate: [[-4.15], [-11.8]],
   coffeeAcid: [[-6]],
   coffeePhenol: [[-9.5]],
   chlorogenate: [[-3.45], [-8.4], [-11.25]],
   borate: [[3.305, -0.016883, -2237.94]],
   phosphate: [[-2.15], [-6.4813, 0, -216.36], [-9.7584, 0, -771.5]],
   sulphite: [[-1.9], [-7.2]],
+  citrate: [[-3.13], [-4.76], [-6.4]],
 };
 
 /** Ion product of water; source as for carbonate. */

@@ -1,5 +1,5 @@
 /*
- * Room: handbook. What a cupboard holds, as typed data with sources: molar masses, what a mole brings into
+ * Module: handbook. What a cupboard holds, as typed data with sources: molar masses, what a mole brings into
  * the bath, loose densities for spoons, solubilities. "From memory" figures were not seen in print and are
  * ranged wide.
  */
@@ -30,7 +30,13 @@ export type Ingredient =
   | "sodium-sulphite"
   | "potassium-bromide"
   | "table-salt"
-  | "iodised-salt";
+  | "iodised-salt"
+  | "potassium-carbonate"
+  | "citric-acid";
+
+/** What an ingredient may do to whoever handles it, by name; `docs/brew.md` says each in words. */
+export type IngredientHazard =
+  "burns" | "caustic-dust" | "fertility" | "irritant" | "swallowing" | "sulphur-dioxide";
 
 /** What one mole of an ingredient brings into the bath, in moles. */
 export interface IngredientMoles {
@@ -43,13 +49,14 @@ export interface IngredientMoles {
   readonly borate?: number;
   readonly phosphate?: number;
   readonly sulphite?: number;
+  readonly citrate?: number;
 }
 
 /** One ingredient of the handbook. */
 export interface IngredientData {
   /** plain name for labels and steps */
   readonly name: string;
-  readonly role: "agent" | "alkali" | "restrainer" | "preservative";
+  readonly role: "agent" | "alkali" | "restrainer" | "preservative" | "acid";
   /** as weighed, with its water of crystallisation; coffee has none */
   readonly molarMassGPerMol?: number;
   readonly moles?: IngredientMoles;
@@ -64,7 +71,7 @@ export interface IngredientData {
    * gets there
    */
   readonly solubility?: readonly (readonly [temperatureC: number, gPer100G: number])[];
-  readonly hazard?: string;
+  readonly hazard?: IngredientHazard;
   readonly sources: readonly string[];
 }
 
@@ -80,8 +87,8 @@ export const WATER_G_PER_MOL = 18.015;
  * tables I and II. Niochim, Soda ash: general information, loose density of both grades. Batali: dissolved
  * solids. CRC: CRC Handbook of Chemistry and Physics, solubilities, from memory. USDA: household weights,
  * nos. 14214 (1.0 g of instant coffee a level teaspoon), 14218 (1.8 g rounded), 18372 (4.6 g of baking soda),
- * 02047 (6.0 g of salt). The soda solubilities are an encyclopaedia's as quoted, within 4 % of two suppliers'
- * lists (17.7 wt % at 20 °C); those of baking soda are Seidell's as given by R. A. Kiper. Kitchen pages give
+ * 02047 (6.0 g of salt). The soda solubilities are from memory, within 4 % of two suppliers'
+ * lists (17.7 wt % at 20 °C), their maximum of 49.7 g at 35.4 °C from a supplier's page of 2018; those of baking soda are Seidell's as given by R. A. Kiper. Kitchen tables (kuhniperm.ru, ntro.it.com) give
  * 2 g of coffee a level teaspoon, 2.5 to 4 g heaped.
  */
 const CIAAW = "IUPAC CIAAW 2021";
@@ -90,7 +97,7 @@ const GAINER = "P. Gainer, Vitamin C developer formulas";
 const CRC = "CRC Handbook (from memory)";
 const LOOSE = "density from memory";
 const SODA_ASH = "Niochim, Soda ash";
-const SODA_SOLUBILITY = "solubility as quoted";
+const SODA_SOLUBILITY = "solubility from memory, within 4 % of suppliers' lists";
 
 const range = (low: number, value: number, high: number): HandbookRange => ({ low, value, high });
 
@@ -104,7 +111,7 @@ const coffee = {
     "agglomerated": range(0.2, 0.23, 0.27),
     "freeze-dried": range(0.18, 0.22, 0.26),
   },
-  sources: [USDA, "kitchen pages", LOOSE],
+  sources: [USDA, "kuhniperm.ru and ntro.it.com, grams a spoon", LOOSE],
 } as const;
 
 /** What the hydrates of washing soda share. */
@@ -118,9 +125,12 @@ const soda = {
     [20, 21.8],
     [25, 29.4],
     [30, 39.7],
+    [35.4, 49.7],
     [40, 48.8],
     [50, 47.3],
   ],
+  // GHS H319, eye irritation, on suppliers' data sheets of soda
+  hazard: "irritant",
   sources: [CIAAW, SODA_ASH, LOOSE, SODA_SOLUBILITY],
 } as const;
 
@@ -231,7 +241,7 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
       [40, 13.7],
       [50, 23],
     ],
-    hazard: "it may damage fertility; no dust, no contact",
+    hazard: "fertility",
     sources: [CIAAW, GAINER, CRC],
   },
   "trisodium-phosphate": {
@@ -247,7 +257,7 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
       [30, 48.1],
       [40, 63.8],
     ],
-    hazard: "strongly alkaline; no dust, no contact",
+    hazard: "caustic-dust",
     sources: [CIAAW, LOOSE, CRC],
   },
   "sodium-hydroxide": {
@@ -256,7 +266,7 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
     molarMassGPerMol: 39.9968,
     moles: { sodium: 1 },
     bulkGPerMl: range(0.8, 1.05, 1.3),
-    hazard: "it burns eyes and skin; goggles, gloves, into cold water, never water onto it",
+    hazard: "burns",
     sources: [CIAAW, LOOSE],
   },
   "sodium-sulphite": {
@@ -272,6 +282,7 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
       [30, 35.5],
       [40, 37.2],
     ],
+    hazard: "sulphur-dioxide",
     sources: [CIAAW, LOOSE, CRC],
   },
   "potassium-bromide": {
@@ -280,9 +291,39 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
     molarMassGPerMol: 119.0023,
     moles: { salt: 1 },
     bulkGPerMl: range(1.2, 1.5, 1.8),
+    hazard: "swallowing",
     sources: [CIAAW, LOOSE],
   },
   "table-salt": { ...salt, name: "table salt" },
   // 20 to 75 mg of potassium iodide a kilogram (from memory), too little to count
   "iodised-salt": { ...salt, name: "iodised table salt" },
+  // potassium counts as sodium: it is a strong cation all the same
+  "potassium-carbonate": {
+    name: "potassium carbonate (potash)",
+    role: "alkali",
+    molarMassGPerMol: 138.2046,
+    moles: { sodium: 2, carbonate: 1 },
+    bulkGPerMl: range(0.6, 0.9, 1.2),
+    solubility: [
+      [0, 105],
+      [20, 111],
+      [40, 117],
+    ],
+    hazard: "irritant",
+    sources: [CIAAW, LOOSE, CRC],
+  },
+  "citric-acid": {
+    name: "citric acid, anhydrous",
+    role: "acid",
+    molarMassGPerMol: 192.123,
+    moles: { citrate: 1 },
+    bulkGPerMl: range(0.7, 0.9, 1.1),
+    solubility: [
+      [0, 96],
+      [20, 147],
+      [40, 216],
+    ],
+    hazard: "irritant",
+    sources: [CIAAW, LOOSE, CRC],
+  },
 };

@@ -1,0 +1,75 @@
+/*
+ * Module: brew. Whether the water holds what is to dissolve in it, and whether caustic soda gets its own cup.
+ */
+import { isPast, type Caution } from "../core/caution.js";
+import { SODA_G_PER_MOL, type Ingredient } from "../handbook/ingredients.js";
+import type { ReadBrew, ReadPart } from "./brew.js";
+import { solubility } from "./solubility.js";
+import { say } from "./text.js";
+
+/** Cold water for a gram of caustic soda, ml: its heat of solution, 44.5 kJ/mol, then warms it by 27 K at most. */
+export const CAUSTIC_ML_PER_G = 10;
+/** Share of the volume that the cups may take: the rest makes up. */
+export const CUPS_SHARE = 0.95;
+
+export const isCaustic = ({ ingredient }: ReadPart): boolean => ingredient === "sodium-hydroxide";
+const isLiquid = ({ ingredient }: ReadPart): boolean => ingredient === "brewed-coffee";
+const gramsOf = (parts: readonly ReadPart[]): number => parts.reduce((sum, { massG }) => sum + massG, 0);
+
+/** Water that caustic soda needs for itself, and what the bath has for the cups, ml. */
+export function causticWater({ parts, volumeMl }: ReadBrew): {
+  readonly needMl: number;
+  readonly haveMl: number;
+} {
+  return {
+    needMl: CAUSTIC_ML_PER_G * gramsOf(parts.filter(isCaustic)),
+    haveMl: CUPS_SHARE * (volumeMl - gramsOf(parts.filter(isLiquid))),
+  };
+}
+
+/** Cautions about caustic soda that gets too little water, or leaves too little for the rest. */
+function causticCautions(read: ReadBrew): Caution[] {
+  const { needMl, haveMl } = causticWater(read);
+  if (needMl === 0) return [];
+  const restMl = read.parts
+    .filter((part) => !isCaustic(part) && !isLiquid(part))
+    .reduce(
+      (sum, { ingredient, massG }) =>
+        sum + (100 * massG) / (solubility(ingredient, read.temperatureC) ?? 100),
+      0,
+    );
+  const stop = isPast(needMl, haveMl);
+  if (!stop && !isPast(needMl + restMl, haveMl)) return [];
+  return [
+    say(stop ? "stop" : "warn", "too-concentrated", {
+      quantity: "volumeMl",
+      limit: needMl,
+      actual: haveMl,
+      data: { ingredient: "sodium-hydroxide" },
+    }),
+  ];
+}
+
+/** What is more than the water can hold, in g per litre; the hydrates of soda are added up as dry soda. */
+function undissolved({ parts, volumeMl, temperatureC }: ReadBrew): Caution[] {
+  const amounts = new Map<Ingredient, { gPerL: number; path: string }>();
+  for (const { ingredient, data, massG, path } of parts) {
+    const isSoda = ingredient.startsWith("soda-");
+    const key = isSoda ? "soda-anhydrous" : ingredient;
+    const dryG = isSoda ? (massG * SODA_G_PER_MOL) / (data.molarMassGPerMol as number) : massG;
+    const before = amounts.get(key);
+    amounts.set(key, { gPerL: (before?.gPerL ?? 0) + (dryG * 1000) / volumeMl, path: before?.path ?? path });
+  }
+  return [...amounts].flatMap(([ingredient, { gPerL, path }]) => {
+    const limit = 10 * (solubility(ingredient, temperatureC) ?? Infinity);
+    if (!isPast(gPerL, limit)) return [];
+    return [
+      say("warn", "undissolved", { path, quantity: "gPerL", limit, actual: gPerL, data: { ingredient } }),
+    ];
+  });
+}
+
+/** All cautions about water. */
+export function waterCautions(read: ReadBrew): Caution[] {
+  return [...causticCautions(read), ...undissolved(read)];
+}

@@ -1,0 +1,35 @@
+/*
+ * Module: brew. Acid drives carbonic acid out of soda: whether, and how much gas that can be.
+ */
+import type { Ingredient } from "../handbook/ingredients.js";
+import type { ReadPart } from "./brew.js";
+
+/** Protons a mole that drive carbonic acid out of soda. */
+const PROTONS: Readonly<Partial<Record<Ingredient, number>>> = {
+  "ascorbic-acid": 1,
+  "ascorbic-acid-tablet": 1,
+  "citric-acid": 3,
+};
+
+/** Molar volume of carbon dioxide at 20 °C and one atmosphere, l. */
+const L_PER_MOL = 24.06;
+
+/**
+ * The most gas that mixing can set free, l: by all the acid, or all the carbonate. Mixed well, with the acid
+ * last, most of it stays in the water as bicarbonate.
+ */
+export function mostGasL(parts: readonly ReadPart[]): number {
+  const moles = (weigh: (part: ReadPart) => number): number =>
+    parts.reduce(
+      (sum, part) => sum + (weigh(part) * part.massG) / (part.data.molarMassGPerMol ?? Infinity),
+      0,
+    );
+  const acid = moles(({ ingredient }) => PROTONS[ingredient] ?? 0);
+  return (
+    L_PER_MOL *
+    Math.min(
+      acid,
+      moles(({ data }) => data.moles?.carbonate ?? 0),
+    )
+  );
+}

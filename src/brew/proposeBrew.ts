@@ -1,0 +1,155 @@
+import { gravestFirst, isPast, type Caution } from "../core/caution.js";
+import { notOneOf, plainObject, positive } from "../core/guards.js";
+import { handbookAppearance } from "../handbook/appearance.js";
+import { brewTemperature, MOST, type Brew } from "./brew.js";
+import { brewCapacity, type BrewMaterial } from "./brewCapacity.js";
+import { brewLife } from "./brewLife.js";
+import { checkBrew } from "./checkBrew.js";
+import { candidatesOf, type Candidate, type ProposalUse } from "./candidates.js";
+import type { SpoonedAmount } from "./measured.js";
+import { mixingSteps, type MixingStep } from "./mixingSteps.js";
+import { noBrew, type NoBrew, type NoBrewReason } from "./noBrew.js";
+import { readShelf, type ShelfItem } from "./shelf.js";
+import { startingTime, type StartingTime } from "./startingTime.js";
+import { say } from "./text.js";
+
+/** What {@link proposeBrew} takes. */
+export interface ProposalInput {
+  /** what is in the cupboard */
+  readonly shelf: readonly ShelfItem[];
+  /** finished volume, above 0 to 100000 ml */
+  readonly volumeMl: number;
+  /** temperature of the bath, 0 to 50 °C; 20 when left out */
+  readonly temperatureC?: number | undefined;
+  /** `"film"` when left out; plates count as soft emulsions */
+  readonly material?: BrewMaterial | undefined;
+  /** the spoon at hand, above 0 to 100 ml: the amounts will be spooned, and their range counts; weighed when left out */
+  readonly spoonMl?: number | undefined;
+}
+
+/** A brew for the first evening. */
+export interface ProposedBrew {
+  readonly brew: Brew;
+  /** a starting time, as wide as it is unknown */
+  readonly start: StartingTime;
+  /** how much this bath develops, cm² */
+  readonly capacityCm2: number;
+  /** life from mixing, h, 10 mm deep in an open dish; see {@link brewLife} */
+  readonly lifeH: number;
+  /** five times for the first test strip, s, in equal ratios over the interval, none past the bath's life */
+  readonly strip: readonly number[];
+  /** how to mix it */
+  readonly steps: readonly MixingStep[];
+  /** each ingredient in what a kitchen can measure */
+  readonly spoons: readonly SpoonedAmount[];
+  /** whole time over time of appearance, very rough: inspection is the way to the first time */
+  readonly appearance: {
+    readonly factor: number;
+    readonly logSd: number;
+    readonly sources: readonly string[];
+  };
+  /** gravest first; never a `"stop"` */
+  readonly cautions: readonly Caution[];
+}
+
+/** From mixing to pour-in, s. */
+const REST_S = 600;
+/** Slower than this at the median, the brew is no use. */
+const TOO_SLOW_S = 5400;
+const STRIP = 5;
+
+/**
+ * A brew that can work, from what is on the shelf, with a time to start from: for the first evening, when no
+ * time is known.
+ *
+ * @param input - the shelf, the volume, and where known the temperature, the material and the spoon
+ * @returns the brew in grams and spoons, its starting time as a wide estimate, what it develops and how long it
+ * lives, a first test strip, the mixing steps, and cautions; or, where nothing works, `brew: undefined` with the
+ * reason and the one thing to add
+ * @throws TypeError when something is of the wrong kind
+ * @throws RangeError for an unknown or unfit ingredient, or a figure out of range
+ *
+ * @remarks Agents by preference: coffee 40 g/l with vitamin C 16 or 4, coffee alone, vitamin C 16, 8 or 4 alone.
+ * Alkalis: washing soda as 54, 40.5 or 27 g/l of dry soda, baking soda 21 with caustic soda 10, trisodium
+ * phosphate 60 to 12, borax 20 with caustic 5, borax 30 to 15. Caustic soda is never the only alkali. What
+ * {@link checkBrew} stops, what does not dissolve and what dies before its median time is dropped; the best is
+ * nearest to pH 9.5 to 10.95, with both agents, with soda. Starting times at 20 °C: film 15 min (common
+ * practice), plate 10.5 min (assumed), paper 4 min (from memory), with ln sd 0.35, 0.6, 0.5; more without one
+ * of the agents; strength and temperature on top. Run the strip before a negative that cannot be reshot.
+ *
+ * @example
+ * ```ts
+ * const shelf = ["instant-coffee", "soda-anhydrous", "ascorbic-acid"];
+ * const { brew, start } = proposeBrew({ shelf, volumeMl: 500, temperatureC: 14 });
+ * brew.ingredients[0].massG // => 27
+ * start.timeS / 60 // => 25
+ * proposeBrew({ shelf: ["instant-coffee"], volumeMl: 500 }).add // => "soda-anhydrous"
+ * ```
+ */
+export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
+  const given = plainObject("proposeBrew/input", input);
+  const shelf = readShelf("proposeBrew/input/shelf", given["shelf"]);
+  const { temperatureC = 20, material = "film", spoonMl } = given;
+  if (material !== "film" && material !== "plate" && material !== "paper")
+    notOneOf("proposeBrew/input/material", ["film", "plate", "paper"], material);
+  const use: ProposalUse = {
+    volumeMl: positive("proposeBrew/input/volumeMl", given["volumeMl"], MOST, "volumeMl"),
+    temperatureC: brewTemperature("proposeBrew/input/temperatureC", temperatureC),
+    material,
+    spoonMl: spoonMl === undefined ? 5 : positive("proposeBrew/input/spoonMl", spoonMl, 100, "volumeMl"),
+    spooned: spoonMl !== undefined,
+  };
+  let failed: NoBrewReason | undefined;
+  const codes = new Set<string>();
+  for (const candidate of candidatesOf(shelf, use)) {
+    const cautions = checkBrew(candidate.brew, { softEmulsion: material === "plate" });
+    const against = cautions.filter(isAgainst);
+    for (const { code } of against) codes.add(code);
+    if (against.length > 0) continue;
+    const proposed = propose(candidate, use, cautions);
+    if (typeof proposed !== "string") return proposed;
+    failed ??= proposed;
+  }
+  return noBrew(shelf, use, failed, codes);
+}
+
+/** It stops the brew, or not all of it dissolves. */
+const isAgainst = ({ code, severity }: Caution): boolean =>
+  severity === "stop" || code === "undissolved" || code === "too-concentrated";
+
+/** The proposal, where the bath lives to the end of its median time and that is bearable; else what is wrong. */
+function propose(
+  candidate: Candidate,
+  use: ProposalUse,
+  cautions: readonly Caution[],
+): ProposedBrew | NoBrewReason {
+  const { brew, spoons } = candidate;
+  const start = startingTime(brew, use.material, candidate);
+  const { lifeH } = brewLife(brew);
+  const livesS = 3600 * lifeH - REST_S;
+  if (isPast(start.timeS, TOO_SLOW_S)) return "too-slow";
+  if (isPast(start.timeS, livesS)) return "dies-too-soon";
+  const endS = Math.min(start.highS, livesS);
+  const dies: readonly Caution[] = isPast(start.highS, livesS)
+    ? [
+        say("warn", "bath-past-life", {
+          path: "/start/highS",
+          quantity: "ageH",
+          limit: lifeH,
+          actual: (start.highS + REST_S) / 3600,
+        }),
+      ]
+    : [];
+  const { normal, logSd, sources } = handbookAppearance.brew;
+  return {
+    brew,
+    start,
+    capacityCm2: (brewCapacity(brew, { material: use.material }).cm2PerL * use.volumeMl) / 1000,
+    lifeH,
+    strip: Array.from({ length: STRIP }, (_, i) => start.lowS * (endS / start.lowS) ** (i / (STRIP - 1))),
+    steps: mixingSteps(brew),
+    spoons,
+    appearance: { factor: normal, logSd, sources },
+    cautions: gravestFirst([...dies, ...cautions]),
+  };
+}

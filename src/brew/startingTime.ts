@@ -1,0 +1,61 @@
+/*
+ * Module: brew. A first time for a brew that nobody has timed, as wide as it is unknown.
+ */
+import { timeEstimate, type TimeEstimate } from "../core/estimate.js";
+import type { Basis } from "../core/term.js";
+import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
+import { temperatureFactor } from "../temperature/temperatureFactor.js";
+import { temperatureLogSd } from "../temperature/temperatureLogSd.js";
+import type { Brew } from "./brew.js";
+import type { BrewMaterial } from "./brewCapacity.js";
+import { brewStrength } from "./brewStrength.js";
+
+/** The starting time of a proposal: a wide estimate, and what it rests on. */
+export interface StartingTime extends TimeEstimate {
+  /** standard deviation of ln(time) */
+  readonly logSd: number;
+  readonly basis: Basis;
+  readonly sources: readonly string[];
+}
+
+/** The brew that the times below belong to, at 20 °C: coffee 40, soda 54, vitamin C 16 g/l (common practice). */
+const FULL_BREW: Brew = {
+  volumeMl: 1000,
+  temperatureC: 20,
+  ingredients: [
+    { ingredient: "soda-anhydrous", massG: 54 },
+    { ingredient: "instant-coffee", massG: 40 },
+    { ingredient: "ascorbic-acid", massG: 16 },
+  ],
+};
+
+/** Film: common practice; paper: from memory; plate: assumed. */
+const TIMES: Readonly<Record<BrewMaterial, { timeS: number; logSd: number; source: string }>> = {
+  film: { timeS: 900, logSd: 0.35, source: "common practice: about 15 min for film at 20 °C" },
+  plate: { timeS: 630, logSd: 0.6, source: "assumed: about 10 min for a plate at 20 °C" },
+  paper: { timeS: 240, logSd: 0.5, source: "from memory: about 4 min for paper at 20 °C" },
+};
+
+/** Further spread of a brew without one of the agents, assumed. */
+const WITHOUT_VITAMIN_C = 0.3;
+const WITHOUT_COFFEE = 0.5;
+
+/** The starting time of a brew at its temperature. */
+export function startingTime(
+  brew: Brew,
+  material: BrewMaterial,
+  has: { readonly coffee: boolean; readonly vitaminC: boolean },
+): StartingTime {
+  const { timeS, logSd, source } = TIMES[material];
+  const { temperatureC = 20 } = brew;
+  const strength = brewStrength(FULL_BREW, brew, undefined, { sameJar: false });
+  const spread = Math.hypot(
+    logSd,
+    has.vitaminC ? 0 : WITHOUT_VITAMIN_C,
+    has.coffee ? 0 : WITHOUT_COFFEE,
+    strength.logSd,
+    temperatureLogSd(genericTemperatureLaw, 20, temperatureC),
+  );
+  const median = timeS * strength.value * temperatureFactor(genericTemperatureLaw, 20, temperatureC);
+  return { ...timeEstimate(median, spread), logSd: spread, basis: "default", sources: [source] };
+}
