@@ -169,6 +169,12 @@ export { brewPh, type BrewPh } from "./brew/brewPh.js";
 export { genericStrengthLaw, type StrengthLaw } from "./brew/strengthLaw.js";
 export { brewStrength, type BrewStrength, type BrewStrengthOptions } from "./brew/brewStrength.js";
 export { checkBrew, type BrewUse } from "./brew/checkBrew.js";
+export {
+  strengthFromScrap,
+  type ScrapInput,
+  type ScrapSeen,
+  type ScrapStrength,
+} from "./brew/strengthFromScrap.js";
 export { brewLife, type BrewLife, type BrewLifeOptions } from "./brew/brewLife.js";
 export {
   brewCapacity,

@@ -29,7 +29,45 @@ const HAZARDS: Readonly<Record<IngredientHazard, string>> = {
   "sulphur-dioxide": "with acid it gives off sulphur dioxide, which harms the lungs: no acid near it",
 };
 
-const SENTENCES = {
+/** Codes of this module's cautions. */
+export type BrewCautionCode =
+  | "no-agent"
+  | "no-alkali"
+  | "alkali-too-weak"
+  | "alkali-low"
+  | "ph-high"
+  | "hydroxide-high"
+  | "caustic-bath"
+  | "sulphur-dioxide"
+  | "vitamin-c-without-coffee"
+  | "coffee-without-vitamin-c"
+  | "decaffeinated"
+  | "brewed-coffee"
+  | "tablet-filler"
+  | "acid-foams"
+  | "mix-apart"
+  | "restrainer-wanted"
+  | "restrainer-strong"
+  | "hazard"
+  | "spoon-range"
+  | "undissolved"
+  | "too-concentrated"
+  | "bath-past-life"
+  | "alkali-changed"
+  | "strength-far"
+  | "scrap-without-known"
+  | "soda-from-baking"
+  | "baking-care"
+  | "baking-depth"
+  | "more-than-complete"
+  | "gained-weight"
+  | "not-complete"
+  | "gloves-and-glasses"
+  | "kitchenware"
+  | "rest-before-use"
+  | "disposal";
+
+const SENTENCES: Readonly<Record<BrewCautionCode, (facts: Facts) => string>> = {
   // what cannot develop
   "no-agent": () => "Nothing in it develops: add coffee or vitamin C.",
   "no-alkali": () => "Nothing develops without soda.",
@@ -95,15 +133,11 @@ const SENTENCES = {
   "kitchenware": () => "Ware used for this never goes back to food.",
   "rest-before-use": () => "Let it stand 5 to 10 min, until the bubbles are gone.",
   "disposal": () => "Local codes and safety data sheets go first, for disposal too.",
-} as const satisfies Record<string, (facts: Facts) => string>;
-
-/** Codes of this module's cautions. */
-export type BrewCautionCode = keyof typeof SENTENCES;
+};
 
 /** A caution with its sentence. */
 export function say(severity: CautionSeverity, code: BrewCautionCode, facts: CautionFacts = {}): Caution {
-  const sentence: (facts: Facts) => string = SENTENCES[code];
-  return { code, severity, message: sentence({ severity, ...facts }), ...facts };
+  return { code, severity, message: SENTENCES[code]({ severity, ...facts }), ...facts };
 }
 
 /** Hazards that deserve a warning; the others are notes. */

@@ -45,8 +45,8 @@ const CASSELL =
 const ABBOTT =
   "H. G. Abbott (attribution from memory), Modern Photography in Theory and Practice, Chicago, ch. VII";
 const OTHERS = "soft and strong in the proportion of the agents of Cassell's list, 0.7 and 1.2";
-/** One grain per US fluid ounce, g/l: 64.79891 mg in 29.5735295625 ml. */
-const GRAIN_PER_OUNCE = 2.19111;
+/** One grain per US fluid ounce, g/l. */
+const GRAIN_PER_OUNCE: number = 64.79891 / 29.5735295625;
 
 /** Factors by agent. */
 export const handbookAppearance: Readonly<Record<AppearanceAgent, HandbookAppearance>> = {
@@ -80,7 +80,7 @@ export const handbookAppearance: Readonly<Record<AppearanceAgent, HandbookAppear
     sources: [CASSELL, `${ABBOTT}: 40 for a syrup concentrate`],
   },
   // 11, 6, 5.25, 4.5, 4.75 at 1, 2, 3, 4, 8 grains an ounce (Abbott); 18 at 1 (Cassell, no bromide); 12, 24, 40
-  // at 2.5, 1.25, 5/6 (Schriever). Pooled: 18.9 × (grains an ounce)^−0.86, rms 0.48 in ln.
+  // at 2.5, 1.25, 5/6 (Schriever). Pooled: 18.9 × (grains an ounce)^−0.86, standard deviation 0.48 in ln.
   "pyro": {
     soft: 4,
     normal: 6,

@@ -103,16 +103,16 @@ describe("pH against published standards", () => {
     }
   });
 
-  // The author prints 11.6 before coffee and 10.6 after; we give 11.19 and 10.49, 0.4 and 0.1 low. The second
-  // constant of
-  // ascorbic acid is the weak point; its spread is what makes the interval wide enough for both.
-  it("a concentrate of ascorbate set with caustic soda, then coffee (2013): 11.6 and 10.6 lie in the intervals", () => {
+  // The author prints 11.6 before coffee and 10.6 after; we give 10.92 and 10.30, 0.7 and 0.3 low. The second constant
+  // of ascorbic acid is not all of it: with the highest in print, 12.07, it would be 11.19 and 10.49. The first figure
+  // lies 0.36 above our interval, and no printed constant would bring it inside; how it was measured is not said.
+  it("a concentrate of ascorbate set with caustic soda, then coffee (2013): 10.6 is held, 11.6 is missed by 0.4", () => {
     const before = [part("ascorbic-acid", 60), part("sodium-hydroxide", 20), part("potassium-bromide", 5)];
     const alkaline = brewPh({ volumeMl: 250, ingredients: before });
     const set = brewPh({ volumeMl: 250, ingredients: [...before, part("instant-coffee", 60)] });
-    expect(alkaline.ph).toBeCloseTo(11.19, 1);
-    expect(alkaline.high).toBeGreaterThan(11.6);
-    expect(set.ph).toBeCloseTo(10.49, 1);
+    expect(alkaline.ph).toBeCloseTo(10.92, 1);
+    expect(11.6 - alkaline.high).toBeLessThan(0.4);
+    expect(set.ph).toBeCloseTo(10.3, 1);
     expect(set.low).toBeLessThan(10.6);
     expect(set.high).toBeGreaterThan(10.6);
   });
@@ -130,7 +130,9 @@ describe("constants", () => {
       expect.closeTo(7.207, 3),
       expect.closeTo(12.346, 3),
     ]);
-    expect(acids.ascorbate.map(p)).toEqual([expect.closeTo(4.15, 9), expect.closeTo(12.07, 9)]);
+    // Between the handbooks' 11.57 to 11.79 (from memory) and 12.07 by electrophoresis.
+    expect(acids.ascorbate.map(p)).toEqual([expect.closeTo(4.15, 9), expect.closeTo(11.8, 9)]);
+    expect(acids.citrate.map(p)).toEqual([3.13, 4.76, 6.4].map((k) => expect.closeTo(k, 9) as number));
     expect(acids.chlorogenate.map(p)).toEqual([
       expect.closeTo(3.45, 9),
       expect.closeTo(8.4, 9),
@@ -462,13 +464,13 @@ describe("the interval", () => {
   });
 
   it("adds the second constant of ascorbic acid where ascorbate is the buffer", () => {
-    // Half neutralised twice: the buffer is ascorbate's own, so 0.5 in the constant is nearly 0.5 in pH.
+    // Half neutralised twice: the buffer is ascorbate's own, so 0.3 in the constant is nearly 0.3 in pH.
     const [below, above] = halfOf(
       brewOf(part("ascorbic-acid", 17.6124), part("sodium-hydroxide", 0.15 * 39.9968)),
     );
     expect(below).toBe(above);
-    expect(below).toBeGreaterThan(0.35);
-    expect(below).toBeLessThan(0.51);
+    expect(below).toBeGreaterThan(0.25);
+    expect(below).toBeLessThan(0.32);
   });
 
   // 1 to 4 % of solids, the handbook's strong brew.

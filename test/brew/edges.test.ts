@@ -1,10 +1,9 @@
-/* Room: brew. Very strong, very sour and very weak brews, several ranges at once, parts of 0 g, and the root finder's bracket. */
+/* Module: brew. Very strong, very sour and very weak brews, several ranges at once, parts of 0 g, and the root finder's bracket. */
 import { describe, expect, it } from "vitest";
 import {
   brewPh,
   brewStrength,
   checkBrew,
-  genericStrengthLaw,
   mixingSteps,
   type Brew,
   type WeighedPart,
@@ -97,10 +96,6 @@ describe("two ranges in one brew", () => {
       return high - ph;
     });
   });
-  it("add in time", () => {
-    const reference = brewOf(part("soda-anhydrous", 54), part("instant-coffee", 40));
-    bothAdd((brew) => brewStrength(brew, reference).logSd);
-  });
 });
 
 describe("brewPh of coffee alone", () => {
@@ -126,14 +121,16 @@ describe("brewStrength", () => {
     expect(brewStrength(brew(0.001), brew(0.001)).basis).toBe("unchanged");
     expect(brewStrength(brew(0.0010005), brew(0.001)).basis).toBe("default");
   });
-  it("rests on a law that names where it comes from", () => {
-    expect(genericStrengthLaw.sources?.join("")).toMatch(/ascorbate/);
-  });
 });
 
 describe("mixingSteps", () => {
-  it("warns of each lot of caustic soda, and says nothing between", () => {
-    const { text } = mixingSteps(brewOf(part("sodium-hydroxide", 2), part("sodium-hydroxide", 3)))[1]!;
-    expect(text).toMatch(/^Danger: ([^.]+)\. Danger: \1\. Dissolve 2 g /);
+  it("warns of each lot of caustic soda", () => {
+    const steps = mixingSteps(brewOf(part("sodium-hydroxide", 2), part("sodium-hydroxide", 3)));
+    const lots = steps.filter((step) => step.do === "dissolve-caustic");
+    expect(lots.map(({ waterMl, sameCup }) => [waterMl, sameCup])).toEqual([
+      [150, undefined],
+      [undefined, true],
+    ]);
+    for (const { cautions } of lots) expect(cautions).toEqual([expect.objectContaining({ code: "hazard" })]);
   });
 });

@@ -62,7 +62,8 @@ describe("the handbook of ingredients", () => {
     ]);
     expect(by("restrainer")).toEqual(["potassium-bromide", "table-salt", "iodised-salt"]);
     expect(by("preservative")).toEqual(["sodium-sulphite"]);
-    expect(by("alkali")).toHaveLength(8);
+    expect(by("alkali")).toHaveLength(9);
+    expect(by("acid")).toEqual(["citric-acid"]);
   });
 
   it("survives JSON", () => {
@@ -93,12 +94,14 @@ describe("massOf", () => {
     // Exponent 0.6 over a range of 3.11 to one read as 90 %.
     expect(found.timeLogSd).toBeCloseTo((0.6 * Math.log((0.42 * 2) / (0.18 * 1.5))) / (2 * 1.6448536), 6);
     expect(found.cautions).toEqual([
-      {
+      expect.objectContaining({
         code: "spoon-range",
         severity: "note",
-        message: "Weigh it if you can: the range of spoons is worth ± 41 % of the time.",
         path: "/spoons",
-      },
+        quantity: "ratio",
+        actual: expect.closeTo(Math.exp(1.6448536 * found.timeLogSd), 6),
+        data: { ingredient: "instant-coffee" },
+      }),
     ]);
   });
 
@@ -139,11 +142,10 @@ describe("massOf", () => {
 
   it("a liquid has no range worth a word; hazards are named", () => {
     expect(massOf({ ingredient: "brewed-coffee", spoons: 10, spoonMl: 15 }).cautions).toEqual([]);
-    expect(massOf({ ingredient: "sodium-hydroxide", spoons: 1 }).cautions[0]).toEqual({
+    expect(massOf({ ingredient: "sodium-hydroxide", spoons: 1 }).cautions[0]).toMatchObject({
       code: "hazard",
       severity: "warn",
-      message:
-        "Take care with sodium hydroxide (caustic soda): it burns eyes and skin; goggles, gloves, into cold water, never water onto it.",
+      data: { ingredient: "sodium-hydroxide", hazard: "burns" },
     });
   });
 
@@ -255,6 +257,14 @@ describe("spoonsFor", () => {
       spoonsFor({ ingredient: "baking-soda", massG: 25, stepSpoons: 1, spoonMl: 15, heap: "heaped" }).spoons,
     ).toBe(1);
     expect(spoonsFor({ ingredient: "soda-anhydrous", massG: 10.2, grade: "dense" }).spoons).toBe(2);
+  });
+
+  it("warns before the spoon goes in", () => {
+    const codes = (ingredient: "sodium-hydroxide" | "brewed-coffee" | "instant-coffee"): string[] =>
+      spoonsFor({ ingredient, massG: 20 }).cautions.map(({ code, severity }) => `${severity} ${code}`);
+    expect(codes("sodium-hydroxide")).toEqual(["warn hazard", "note spoon-range"]);
+    expect(codes("instant-coffee")).toEqual(["note spoon-range"]);
+    expect(codes("brewed-coffee")).toEqual([]);
   });
 
   it("takes at least one step", () => {

@@ -1,5 +1,5 @@
 /*
- * Published figures against which the brew room is checked, typed in once, with their sources. Nothing here
+ * Published figures against which the brew module is checked, typed in once, with their sources. Nothing here
  * is read by src.
  */
 
@@ -34,6 +34,8 @@ export const FORMULAS = [
   ["potassium-bromide", "K Br"],
   ["table-salt", "Na Cl"],
   ["iodised-salt", "Na Cl"],
+  ["potassium-carbonate", "K2 C O3"],
+  ["citric-acid", "C6 H8 O7"],
 ] as const;
 
 /** Molar masses in print: supplier lists of soda (105.9888, 286.1416), R. A. Kiper (84.01, 124.004). */

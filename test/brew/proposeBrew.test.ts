@@ -1,0 +1,294 @@
+/* The first evening: from a shelf to a brew, or to the one thing that is missing. Shelves are invented. */
+import { describe, expect, it } from "vitest";
+import {
+  brewCapacity,
+  brewLife,
+  brewPh,
+  checkBrew,
+  compensate,
+  handbookIngredients,
+  mixingSteps,
+  proposeBrew,
+  type BrewMaterial,
+  type Ingredient,
+  type NoBrew,
+  type ProposalInput,
+  type ProposedBrew,
+  type ShelfItem,
+} from "../../src/index.js";
+import { fc, test } from "../property.js";
+import { badProposal } from "./proposals.js";
+
+const everyday: ShelfItem[] = ["instant-coffee", "soda-anhydrous", "ascorbic-acid"];
+const propose = (shelf: readonly ShelfItem[], more: Partial<ProposalInput> = {}): ProposedBrew | NoBrew =>
+  proposeBrew({ shelf, volumeMl: 500, ...more });
+const found = (shelf: readonly ShelfItem[], more: Partial<ProposalInput> = {}): ProposedBrew => {
+  const proposed = propose(shelf, more);
+  if (proposed.brew === undefined) throw new Error(proposed.message);
+  return proposed;
+};
+const missing = (shelf: readonly ShelfItem[], more: Partial<ProposalInput> = {}): [string, string] => {
+  const { brew, reason, add } = propose(shelf, more) as NoBrew;
+  expect(brew).toBeUndefined();
+  return [reason, add];
+};
+const grams = ({ brew }: ProposedBrew): Record<string, number> =>
+  Object.fromEntries(brew.ingredients.map((p) => [p.ingredient, "massG" in p ? p.massG : p.tablets]));
+
+describe("an everyday shelf", () => {
+  // Coffee 40, soda 54, vitamin C 16 g/l and about a quarter of an hour for film at 20 °C: common practice.
+  it("gives the common brew, a time around a quarter of an hour, and capacity for two rolls", () => {
+    const proposal = found(everyday);
+    expect(grams(proposal)).toEqual({ "soda-anhydrous": 27, "instant-coffee": 20, "ascorbic-acid": 8 });
+    expect(proposal.start).toMatchObject({ timeS: expect.closeTo(900, 6), basis: "default" });
+    expect(proposal.start.lowS).toBeLessThan(600);
+    expect(proposal.start.highS).toBeGreaterThan(1500);
+    expect(Math.floor(proposal.capacityCm2 / 516.128)).toBe(2);
+    expect(proposal.lifeH).toBe(brewLife(proposal.brew).lifeH);
+    expect(proposal.steps).toEqual(mixingSteps(proposal.brew));
+    expect(proposal.appearance).toMatchObject({ factor: 10, logSd: 0.7 });
+    expect(proposal.cautions.filter(({ severity }) => severity !== "note")).toEqual([]);
+  });
+
+  // Film 15 min (common practice), plate 10.5 min (assumed), paper 4 min (from memory), for the full brew at 20 °C.
+  it.each([
+    ["film", 900, 0.35],
+    ["plate", 630, 0.6],
+    ["paper", 240, 0.5],
+  ] as const)("has its own time for %s", (material, timeS, logSd) => {
+    const { start } = found(everyday, { material });
+    expect(start.timeS).toBeCloseTo(timeS, 6);
+    expect(start.logSd).toBeGreaterThan(logSd);
+    expect(start.logSd).toBeLessThan(1.2 * logSd);
+  });
+
+  it("takes longer in the cold, by the generic law, and is less sure", () => {
+    const [warm, cold] = [found(everyday).start, found(everyday, { temperatureC: 14 }).start];
+    const law = compensate({ timeS: 900, temperatureC: 20 }, { temperatureC: 14 });
+    // The brew's own pH at 17 °C hardly counts.
+    expect(Math.abs(cold.timeS / law.timeS - 1)).toBeLessThan(0.01);
+    expect(cold.logSd).toBeGreaterThan(warm.logSd);
+  });
+
+  it("gives five times in equal ratios over the interval", () => {
+    const { strip, start } = found(everyday);
+    expect(strip).toHaveLength(5);
+    expect(strip[0]).toBeCloseTo(start.lowS, 6);
+    expect(strip[4]).toBeCloseTo(start.highS, 6);
+    for (const i of [1, 2, 3]) expect(strip[i + 1]! / strip[i]!).toBeCloseTo(strip[1]! / strip[0]!, 9);
+  });
+
+  it("is less sure without one of the agents, and with a spoon for a scale", () => {
+    const logSd = found(everyday).start.logSd;
+    expect(found(["instant-coffee", "soda-anhydrous"]).start.logSd).toBeGreaterThan(Math.hypot(logSd, 0.3));
+    expect(found(["ascorbic-acid", "soda-anhydrous"]).start.logSd).toBeGreaterThan(Math.hypot(logSd, 0.5));
+    const spooned = found(everyday, { spoonMl: 5 });
+    expect(spooned.start.logSd).toBeGreaterThan(logSd);
+    expect(spooned.cautions.map(({ code }) => code)).toContain("spoon-range");
+  });
+
+  it("ends the strip with the bath's life, with a warning, where the interval is longer than that", () => {
+    const { strip, lifeH, start, cautions } = found(["instant-coffee", "borax"]);
+    expect(start.highS).toBeGreaterThan(3600 * lifeH);
+    expect(strip[4]).toBeCloseTo(3600 * lifeH - 600, 6);
+    expect(strip[4]).toBeGreaterThan(start.timeS);
+    expect(cautions[0]).toMatchObject({
+      code: "bath-past-life",
+      severity: "warn",
+      quantity: "ageH",
+      limit: lifeH,
+      actual: expect.closeTo((start.highS + 600) / 3600, 9),
+    });
+  });
+});
+
+describe("what is taken from the shelf", () => {
+  it("takes what there is: hydrates and potash in moles, other coffees in strength, tablets by their label", () => {
+    // 27 g of dry soda are 27 × 286.14/105.99 g of crystals (IUPAC CIAAW, 2021).
+    expect(grams(found(["instant-coffee", "soda-decahydrate"]))["soda-decahydrate"]).toBeCloseTo(72.89, 1);
+    expect(grams(found(["instant-coffee", "potassium-carbonate"]))["potassium-carbonate"]).toBeCloseTo(
+      35.2,
+      1,
+    );
+    expect(grams(found(["decaffeinated-coffee", "soda-anhydrous"]))["decaffeinated-coffee"]).toBeCloseTo(
+      30,
+      9,
+    );
+    const tablets = found([
+      { ingredient: "ascorbic-acid-tablet", labelMg: 500 },
+      "soda-anhydrous",
+      "instant-coffee",
+    ]);
+    expect(grams(tablets)["ascorbic-acid-tablet"]).toBe(16);
+    expect(tablets.spoons.find(({ ingredient }) => ingredient === "ascorbic-acid-tablet")).toEqual({
+      ingredient: "ascorbic-acid-tablet",
+      massG: 8,
+      tablets: 16,
+      labelMg: 500,
+    });
+  });
+
+  it("leaves what there is too little of", () => {
+    const shelf: ShelfItem[] = [
+      { ingredient: "soda-anhydrous", massG: 10 },
+      "soda-decahydrate",
+      "instant-coffee",
+    ];
+    expect(Object.keys(grams(found(shelf)))).toContain("soda-decahydrate");
+    const little = found([...everyday.slice(0, 2), { ingredient: "ascorbic-acid", massG: 3 }]);
+    expect(grams(little)["ascorbic-acid"]).toBeCloseTo(2, 1);
+    // Twice on the shelf is as much as both.
+    const half = { ingredient: "soda-anhydrous", massG: 14 } as const;
+    expect(grams(found([half, half, "instant-coffee"]))["soda-anhydrous"]).toBe(27);
+  });
+
+  it("restrains film and paper where it can, by bromide before salt, and no plate", () => {
+    const shelf: ShelfItem[] = [...everyday, "table-salt", "potassium-bromide"];
+    expect(grams(found(shelf))["potassium-bromide"]).toBe(0.5);
+    expect(grams(found([...everyday, "table-salt"], { material: "paper" }))["table-salt"]).toBe(5);
+    expect(Object.keys(grams(found(shelf, { material: "plate" })))).toHaveLength(3);
+  });
+
+  it("follows quarter spoons where rounding would cost more than a tenth", () => {
+    // In 100 ml: 1.6 g of vitamin C are 0.39 teaspoons of 4.1 g.
+    const { spoons, brew } = found(everyday, { volumeMl: 100 });
+    const acid = spoons.find(({ ingredient }) => ingredient === "ascorbic-acid")!;
+    expect(acid).toMatchObject({ spoons: 0.5, spoonMl: 5, massG: 2.05 });
+    expect(brew.ingredients).toContainEqual(
+      expect.objectContaining({ ingredient: "ascorbic-acid", massG: 2.05 }),
+    );
+  });
+
+  it("measures caustic soda and bromide as a 10 % solution", () => {
+    const { spoons } = found(["instant-coffee", "baking-soda", "sodium-hydroxide", "potassium-bromide"]);
+    for (const [ingredient, massG, count] of [
+      ["sodium-hydroxide", 5, 10],
+      ["potassium-bromide", 0.5, 1],
+    ] as const)
+      expect(spoons.find((one) => one.ingredient === ingredient)).toEqual({
+        ingredient,
+        massG,
+        spoons: count,
+        spoonMl: 5,
+        solutionPercent: 10,
+      });
+  });
+
+  it("counts plates as soft: no bath above pH 11", () => {
+    const shelf: ShelfItem[] = ["ascorbic-acid", "trisodium-phosphate", "instant-coffee"];
+    for (const shelved of [shelf, everyday, ["ascorbic-acid", "soda-anhydrous"] as const])
+      expect(brewPh(found(shelved, { material: "plate" }).brew).ph).toBeLessThan(11);
+  });
+});
+
+describe("what is missing", () => {
+  it.each([
+    [[], "no-agent", "instant-coffee"],
+    [["soda-anhydrous", "table-salt"], "no-agent", "instant-coffee"],
+    [["instant-coffee", "citric-acid"], "no-alkali", "soda-anhydrous"],
+    [["instant-coffee", "baking-soda"], "alkali-too-weak", "soda-anhydrous"],
+    [["instant-coffee", "sodium-hydroxide"], "caustic-alone", "soda-anhydrous"],
+    [["ascorbic-acid-tablet", "soda-anhydrous"], "label-missing", "instant-coffee"],
+    [[{ ingredient: "instant-coffee", massG: 2 }, "soda-anhydrous"], "too-little", "instant-coffee"],
+    [["instant-coffee", { ingredient: "soda-anhydrous", massG: 2 }], "too-little", "soda-anhydrous"],
+    [["ascorbic-acid", "borax"], "too-slow", "soda-anhydrous"],
+    [["brewed-coffee", "soda-anhydrous"], "dies-too-soon", "ascorbic-acid"],
+  ] as const)("%j: %s, add %s", (shelf, reason, add) => {
+    expect(missing(shelf)).toEqual([reason, add]);
+  });
+
+  it("baking soda is told how to become washing soda, with the care it takes", () => {
+    const { cautions } = propose(["instant-coffee", "baking-soda"]) as NoBrew;
+    expect(cautions.map(({ code }) => code)).toEqual(["baking-care", "soda-from-baking"]);
+  });
+
+  it("a bath too small for the spoon, or too cold, says so", () => {
+    expect(missing(everyday, { volumeMl: 1 })).toEqual(["volume-too-small", "more-bath"]);
+    const little: ShelfItem[] = [...everyday.slice(0, 2), { ingredient: "ascorbic-acid", massG: 2 }];
+    expect(missing(little, { temperatureC: 0 })).toEqual(["too-slow", "warm-water"]);
+  });
+});
+
+const names = Object.keys(handbookIngredients) as Ingredient[];
+const shelves = fc
+  .subarray(names)
+  .map((shelf): ShelfItem[] =>
+    shelf.map((ingredient) =>
+      ingredient === "ascorbic-acid-tablet" ? { ingredient, labelMg: 500 } : ingredient,
+    ),
+  );
+const anyUse = fc.record({
+  volumeMl: fc.constantFrom(150, 250, 400, 1000, 3000),
+  temperatureC: fc.constantFrom(5, 14, 20, 30),
+  material: fc.constantFrom<BrewMaterial>("film", "plate", "paper"),
+  spoonMl: fc.constantFrom(undefined, 5, 15),
+});
+
+describe("any shelf", () => {
+  test.prop([shelves, anyUse], { numRuns: 300 })("gives a sound brew, or a reason", (shelf, use) => {
+    expect(badProposal(proposeBrew({ shelf, ...use }))).toBeUndefined();
+  });
+
+  test.prop([shelves, anyUse], { numRuns: 200 })(
+    "gives a brew once what it asks for is there",
+    (shelf, use) => {
+      let items: readonly ShelfItem[] = shelf;
+      let { temperatureC } = use;
+      for (let turn = 0; turn < 6; turn += 1) {
+        const proposed = proposeBrew({ ...use, shelf: items, temperatureC });
+        if (proposed.brew !== undefined) return;
+        if (proposed.add === "warm-water") temperatureC += 10;
+        else items = [...items, proposed.add as Ingredient];
+      }
+      throw new Error("still no brew");
+    },
+  );
+
+  test.prop([shelves, anyUse])(
+    "never proposes what checkBrew stops, nor caustic soda as the only alkali",
+    (shelf, use) => {
+      const { brew, cautions = [] } = proposeBrew({ shelf, ...use });
+      if (brew === undefined) return;
+      const softEmulsion = use.material === "plate";
+      expect(checkBrew(brew, { softEmulsion }).filter(({ severity }) => severity === "stop")).toEqual([]);
+      expect(cautions.filter(({ severity }) => severity === "stop")).toEqual([]);
+      const alkalis = brew.ingredients.filter(
+        ({ ingredient }) => handbookIngredients[ingredient].role === "alkali",
+      );
+      expect(alkalis.map(({ ingredient }) => ingredient)).not.toEqual(["sodium-hydroxide"]);
+    },
+  );
+
+  test.prop([shelves])("twice the bath is twice of everything, and develops twice as much", (shelf) => {
+    const [one, two] = [500, 1000].map((volumeMl) => proposeBrew({ shelf, volumeMl }));
+    if (one!.brew === undefined || two!.brew === undefined) return;
+    expect(two!.capacityCm2 / one!.capacityCm2).toBeCloseTo(
+      (2 * brewCapacity(two!.brew).cm2PerL) / brewCapacity(one!.brew).cm2PerL,
+      9,
+    );
+  });
+});
+
+describe("refuses", () => {
+  it.each([
+    [undefined, TypeError, "/input"],
+    [{ shelf: "coffee", volumeMl: 500 }, TypeError, "/input/shelf"],
+    [{ shelf: ["tea"], volumeMl: 500 }, RangeError, "/input/shelf/0"],
+    [{ shelf: [{ ingredient: "baking-powder" }], volumeMl: 500 }, RangeError, "/input/shelf/0/ingredient"],
+    [{ shelf: [{ ingredient: "borax", massG: 0 }], volumeMl: 500 }, RangeError, "/input/shelf/0/massG"],
+    [
+      { shelf: [{ ingredient: "ascorbic-acid-tablet", labelMg: "500" }], volumeMl: 500 },
+      TypeError,
+      "/input/shelf/0/labelMg",
+    ],
+    [{ shelf: [7], volumeMl: 500 }, TypeError, "/input/shelf/0"],
+    [{ shelf: [], volumeMl: 0 }, RangeError, "/input/volumeMl"],
+    [{ shelf: [], volumeMl: 500, temperatureC: 60 }, RangeError, "/input/temperatureC"],
+    [{ shelf: [], volumeMl: 500, material: "glass" }, RangeError, "/input/material"],
+    [{ shelf: [], volumeMl: 500, spoonMl: 0 }, RangeError, "/input/spoonMl"],
+  ])("%j", (input, kind, path) => {
+    const call = (): unknown => proposeBrew(input as any);
+    expect(call).toThrow(kind);
+    expect(call).toThrow(expect.objectContaining({ path }));
+  });
+});
