@@ -91,16 +91,17 @@ function printBrew({ about = "", spoons, reference, volumeMl, temperatureC }) {
   console.log(`\nA brew by the spoon\n  ${about}`);
   const ingredients = needList(spoons, `${place}/spoons`, "the spoons").map((spoon, i) => {
     const { value, low, high } = at(`${place}/spoons/${i}`, () => massOf(spoon));
-    const count = `${spoon.spoons} ${spoon.heap ?? "level"}`;
+    const shown = `${spoon.spoons} ${spoon.heap ?? "level"}`;
     console.log(
-      `    ${spoon.ingredient.padEnd(16)} ${count.padEnd(10)} ${value.toFixed(1).padStart(5)} g   (${low.toFixed(1)} to ${high.toFixed(1)})`,
+      `    ${spoon.ingredient.padEnd(16)} ${shown.padEnd(10)} ${value.toFixed(1).padStart(5)} g   (${low.toFixed(1)} to ${high.toFixed(1)})`,
     );
-    return { ingredient: spoon.ingredient, massG: value, lowG: low, highG: high };
+    const { ingredient, spoons: count, spoonMl, heap } = spoon;
+    return { ingredient, massG: value, lowG: low, highG: high, spoons: count, spoonMl, heap };
   });
   const brew = { volumeMl, temperatureC, ingredients };
   const { ph, low, high } = at(place, () => brewPh(brew));
   const strength = at(`${place}/reference`, () =>
-    brewStrength(brew, { volumeMl: known.volumeMl, ingredients: known.ingredients }),
+    brewStrength({ volumeMl: known.volumeMl, ingredients: known.ingredients }, brew),
   );
   console.log(
     `    pH ${ph.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)})   strength: time × ${strength.value.toFixed(2)} ${percent(strength.logSd)}`,

@@ -58,10 +58,11 @@ export function developerCautions(
   // Past the life that the recipe states, what brews in general live to is no news.
   const dead = [...known, ...found].some(({ code }) => code === "bath-past-life");
   for (const one of ofBrew)
-    if (!(dead && one.code === "made-long-ago"))
+    if (!(dead && one.code === "bath-past-life"))
       found.push({
         ...one,
-        path: one.path === undefined ? "/developer/brew" : placeOf(recipe, `/conditions${one.path}`),
+        // Age is said of the conditions; all else of the brew.
+        path: one.path === "/ageH" ? placeOf(recipe, "/conditions/ageH") : `/developer/brew${one.path ?? ""}`,
       });
   return found;
 }

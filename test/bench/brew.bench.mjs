@@ -34,7 +34,7 @@ export default async function brewBench(report) {
   const cases = [
     ["brewPh, weighed brew", () => brewPh(brew), 50],
     ["checkBrew", () => checkBrew(brew), 200],
-    ["brewStrength", () => brewStrength(brew, reference), 200],
+    ["brewStrength", () => brewStrength(reference, brew), 200],
   ];
   for (const [name, call, allowed] of cases) {
     const measured = microseconds(call);

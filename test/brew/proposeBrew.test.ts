@@ -247,8 +247,9 @@ describe("any shelf", () => {
   test.prop([shelves, anyUse])(
     "never proposes what checkBrew stops, nor caustic soda as the only alkali",
     (shelf, use) => {
-      const { brew, cautions = [] } = proposeBrew({ shelf, ...use });
-      if (brew === undefined) return;
+      const proposed = proposeBrew({ shelf, ...use });
+      if (proposed.brew === undefined) return;
+      const { brew, cautions } = proposed;
       const softEmulsion = use.material === "plate";
       expect(checkBrew(brew, { softEmulsion }).filter(({ severity }) => severity === "stop")).toEqual([]);
       expect(cautions.filter(({ severity }) => severity === "stop")).toEqual([]);

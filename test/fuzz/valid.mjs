@@ -760,8 +760,36 @@ export const valid = {
   brewPh: args([brew]),
   brewStrength: args(
     [brew, brew],
-    [record({ exponent: within(0, 3), sd: within(0, 3), ...origin }, ["exponent"])],
+    [
+      record({ exponent: within(0, 3), sd: within(0, 3), ...origin }, ["exponent"]),
+      record({ sameJar: fc.boolean(), sameSpoon: fc.boolean() }, []),
+    ],
   ),
+  brewLife: args([brew], [record({ depthMm: within(1, 1000), vessel: oneOf("tank", "tray", "drum") }, [])]),
+  brewCapacity: args([brew], [record({ material: oneOf("film", "plate", "paper") }, [])]),
+  proposeBrew: args([
+    record(
+      {
+        shelf: fc.array(ingredient, { maxLength: 5 }),
+        volumeMl: above0(1e4),
+        temperatureC: within(0, 50),
+        material: oneOf("film", "plate", "paper"),
+        spoonMl: above0(100),
+      },
+      ["shelf", "volumeMl"],
+    ),
+  ]),
+  strengthFromScrap: args([
+    record(
+      {
+        darkensS: above0(3600),
+        temperatureC: within(0, 50),
+        known: record({ darkensS: above0(3600), temperatureC: within(0, 50) }, ["darkensS"]),
+        material: oneOf("film", "plate", "paper"),
+      },
+      ["darkensS"],
+    ),
+  ]),
   checkBrew: args(
     [brew],
     [record({ ageH: within(0, 10), filmIso: above0(1e5), softEmulsion: fc.boolean() }, [])],
@@ -839,7 +867,8 @@ export const costly = {
   fitGrowth: 0.2,
   fitDrift: 0.2,
   brewPh: 0.2,
-  brewStrength: 0.1,
+  brewStrength: 0.05,
+  proposeBrew: 0.02,
   checkBrew: 0.2,
   developUntil: 0.3,
   remainingTime: 0.2,

@@ -203,14 +203,14 @@ describe("the cautions of a recipe", () => {
       { ingredient: "ascorbic-acid", massG: 8 },
     ];
     expect(codes(brewed(right))).not.toContain("alkali-too-weak");
-    expect(cautionOf(brewed(right, { conditions: { ageH: 3 } }), "made-long-ago")).toMatchObject({
+    expect(cautionOf(brewed(right, { conditions: { ageH: 9 } }), "bath-past-life")).toMatchObject({
       severity: "stop",
       path: "/conditions/ageH",
-      actual: 3,
+      actual: 9,
     });
     expect(codes(brewed(right))).toContain("restrainer-wanted");
     expect(codes(brewed(right, { material: { name: "plate", iso: 25 } }))).not.toContain("restrainer-wanted");
-    const strong = [coffee, { ingredient: "soda-anhydrous", massG: 27 }];
+    const strong = [coffee, { ingredient: "sodium-hydroxide", massG: 1.44 }];
     expect(codes(brewed(strong, { material: { name: "plate", emulsion: "soft" } }))).toContain("ph-high");
     expect(codes(brewed(strong, { material: { name: "plate", emulsion: "hardened" } }))).not.toContain(
       "ph-high",

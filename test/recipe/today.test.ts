@@ -70,13 +70,13 @@ describe("a bath whose use and age the baseline states", () => {
     expect(at({ ...slow, conditions: {} }, "bath-slow")).toEqual(["/conditions"]);
   });
   it("is, for a brew, as old as there", () => {
-    expect(at(brewed({}, { baseline: { ...stock.baseline, ageH: 3 } }), "made-long-ago")).toEqual([
+    expect(at(brewed({}, { baseline: { ...stock.baseline, ageH: 30 } }), "bath-past-life")).toEqual([
       "/baseline/ageH",
     ]);
-    expect(at(brewed({}, { conditions: { ageH: 3 } }), "made-long-ago")).toEqual(["/conditions/ageH"]);
+    expect(at(brewed({}, { conditions: { ageH: 30 } }), "bath-past-life")).toEqual(["/conditions/ageH"]);
     // The recipe's own life says it already.
-    const dead = brewed({}, { conditions: { ageH: 2.5 }, knowledge: { age: { kind: "life", lifeH: 1 } } });
-    expect([at(dead, "bath-past-life"), at(dead, "made-long-ago")]).toEqual([["/conditions/ageH"], []]);
+    const dead = brewed({}, { conditions: { ageH: 30 }, knowledge: { age: { kind: "life", lifeH: 1 } } });
+    expect(at(dead, "bath-past-life")).toEqual(["/conditions/ageH"]);
   });
 });
 
@@ -93,12 +93,14 @@ describe("a brew in today's bath", () => {
   });
   it("is judged at its temperature, and at the one it was mixed at", () => {
     expect(at(brewed({}), "undissolved")).toEqual([]);
-    expect(at(brewed({}, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual(["/developer/brew"]);
+    expect(at(brewed({}, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual([
+      "/developer/brew/ingredients/0",
+    ]);
     expect(at(brewed({ temperatureC: 20 }, { conditions: { temperatureC: 8 } }), "undissolved")).toEqual([
-      "/developer/brew",
+      "/developer/brew/ingredients/0",
     ]);
     expect(at(brewed({ temperatureC: 8 }, { conditions: { temperatureC: 20 } }), "undissolved")).toEqual([
-      "/developer/brew",
+      "/developer/brew/ingredients/0",
     ]);
     expect(at(brewed({}, { conditions: { temperatureC: 60 } }), "maybe-fahrenheit")).toEqual([
       "/conditions/temperatureC",
