@@ -26,6 +26,12 @@ function borateSpread({ species }: Solution): number {
   return Math.min(0.3, 1.5 * Math.max(0, boron - 0.02));
 }
 
+/** ± from phosphate: the activity of an ion of three charges is a guess above 0.06 mol/kg, 23 g/l of the salt. */
+function phosphateSpread({ species }: Solution): number {
+  const phosphate = (species.phosphate ?? []).reduce((sum, molal) => sum + molal, 0);
+  return Math.min(0.3, 3 * Math.max(0, phosphate - 0.06));
+}
+
 /** Printed second constants of ascorbic acid run from 11.57 to 12.07. */
 const ASCORBATE_PK_RANGE = 0.3;
 
@@ -40,6 +46,7 @@ export function phSpread(solution: Solution): number {
   return Math.hypot(
     Math.max(modelSpread(solution.ionicStrength), bicarbonateSpread(solution)),
     borateSpread(solution),
+    phosphateSpread(solution),
     ascorbateSpread(solution),
   );
 }
