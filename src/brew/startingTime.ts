@@ -1,11 +1,11 @@
 /*
  * Module: brew. A first time for a brew that nobody has timed, as wide as it is unknown.
  */
+import { factorOf, logSdOf } from "../core/cause.js";
 import { timeEstimate, type TimeEstimate } from "../core/estimate.js";
 import type { Basis } from "../core/term.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
-import { temperatureFactor } from "../temperature/temperatureFactor.js";
-import { temperatureLogSd } from "../temperature/temperatureLogSd.js";
+import { temperatureEffect } from "../temperature/cause.js";
 import type { Brew } from "./brew.js";
 import type { BrewMaterial } from "./brewCapacity.js";
 import { brewStrength } from "./brewStrength.js";
@@ -49,13 +49,14 @@ export function startingTime(
   const { timeS, logSd, source } = TIMES[material];
   const { temperatureC = 20 } = brew;
   const strength = brewStrength(FULL_BREW, brew, undefined, { sameJar: false });
+  const warmth = temperatureEffect(genericTemperatureLaw, 20, temperatureC);
   const spread = Math.hypot(
     logSd,
     has.vitaminC ? 0 : WITHOUT_VITAMIN_C,
     has.coffee ? 0 : WITHOUT_COFFEE,
     strength.logSd,
-    temperatureLogSd(genericTemperatureLaw, 20, temperatureC),
+    logSdOf(warmth),
   );
-  const median = timeS * strength.value * temperatureFactor(genericTemperatureLaw, 20, temperatureC);
+  const median = timeS * strength.value * factorOf(warmth);
   return { ...timeEstimate(median, spread), logSd: spread, basis: "default", sources: [source] };
 }

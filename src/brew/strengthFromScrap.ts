@@ -1,9 +1,9 @@
+import { factorOf, logSdOf } from "../core/cause.js";
 import { inRange, plainObject, positive, notOneOf } from "../core/guards.js";
 import type { Caution } from "../core/caution.js";
 import type { Factor } from "../core/term.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
-import { temperatureFactor } from "../temperature/temperatureFactor.js";
-import { temperatureLogSd } from "../temperature/temperatureLogSd.js";
+import { temperatureEffect } from "../temperature/cause.js";
 import type { BrewMaterial } from "./brewCapacity.js";
 import { farCaution } from "./brewStrength.js";
 import { say } from "./text.js";
@@ -72,13 +72,12 @@ export function strengthFromScrap(input: ScrapInput): ScrapStrength {
     known === undefined
       ? { darkensS: USUAL_S[material], temperatureC: 20, logSd: UNKNOWN_LOG_SD }
       : readScrap(`${where}/known`, known);
-  const warmth = temperatureFactor(genericTemperatureLaw, other.temperatureC, today.temperatureC);
-  const value = today.darkensS / other.darkensS / warmth;
-  const warmthLogSd = temperatureLogSd(genericTemperatureLaw, other.temperatureC, today.temperatureC);
+  const warmth = temperatureEffect(genericTemperatureLaw, other.temperatureC, today.temperatureC);
+  const value = today.darkensS / other.darkensS / factorOf(warmth);
   return {
     cause: "strength",
     value,
-    logSd: Math.hypot(today.logSd, other.logSd, LIKENESS_LOG_SD, warmthLogSd),
+    logSd: Math.hypot(today.logSd, other.logSd, LIKENESS_LOG_SD, logSdOf(warmth)),
     basis: known === undefined ? "default" : "given",
     sources: ["scrap of fogged material, common practice (from memory)"],
     cautions: [

@@ -1,6 +1,7 @@
 /*
  * Module: brew. How development time follows developing power, and what stands behind it.
  */
+import { frozen } from "../core/frozen.js";
 import type { LawOrigin } from "../core/term.js";
 
 /** The spread in the exponent of a law that was given without one: as of a dilution law. */
@@ -19,8 +20,8 @@ export interface StrengthLaw extends LawOrigin {
  * and widened: no series of groceries against time has been published. One strip in the new brew replaces it,
  * see `docs/brew.md`.
  */
-export const genericStrengthLaw: StrengthLaw = /* @__PURE__ */ Object.freeze({
+export const genericStrengthLaw: StrengthLaw = /* @__PURE__ */ frozen({
   exponent: 0.6,
   sd: 0.25,
-  sources: /* @__PURE__ */ Object.freeze(["dilution of ascorbate stocks, 0.43 to 0.85, widened"]),
+  sources: ["dilution of ascorbate stocks, 0.43 to 0.85, widened"],
 });
