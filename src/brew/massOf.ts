@@ -1,4 +1,5 @@
 import type { Caution } from "../core/caution.js";
+import { frozen } from "../core/frozen.js";
 import { plainObject, positive, wrongValue } from "../core/guards.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { entryOf, ingredientOf, tabletMass, type SpoonHeap } from "./brew.js";
@@ -40,22 +41,22 @@ export interface SpoonedMass {
  * Kitchen spoons, ml. Metric: common practice; Australian tablespoon 20 ml. US: exact, from the gallon of 231
  * cubic inches.
  */
-export const spoonSizesMl: Readonly<Record<string, number>> = {
+export const spoonSizesMl: Readonly<Record<string, number>> = /* @__PURE__ */ frozen({
   "teaspoon": 5,
   "tablespoon": 15,
   "Australian tablespoon": 20,
   "US teaspoon": 4.92892159375,
   "US tablespoon": 14.78676478125,
-};
+});
 
 /**
- * A spoon against a level one: rounded 1.25 to 1.5, heaped 1.5 to 2 (common practice); a printed rounded
- * spoon is at 1.8.
+ * A spoon against a level one. Rounded: 1.25 to 1.5 (common practice), 1.8 (USDA nos. 14218 over 14214, two
+ * products). Heaped: 1.5 (kuhniperm.ru, tea and table spoon), 1.25 to 2 (ntro.it.com), 1.5 to 2 (common practice).
  */
 const HEAPS: Readonly<Record<SpoonHeap, HandbookRange>> = {
   level: { low: 1, value: 1, high: 1 },
   rounded: { low: 1.25, value: 1.4, high: 1.8 },
-  heaped: { low: 1.5, value: 1.75, high: 2 },
+  heaped: { low: 1.25, value: 1.6, high: 2 },
 };
 
 /** Grams in one spoon, with their range. */

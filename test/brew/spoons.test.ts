@@ -81,6 +81,21 @@ describe("massOf", () => {
     },
   );
 
+  // kuhniperm.ru: 3 g heaped over 2 g level, 9 over 6; ntro.it.com: 2.5 to 4 over 2; USDA: 1.8 rounded over 1.0.
+  it.each([
+    ["heaped", 3 / 2],
+    ["heaped", 9 / 6],
+    ["heaped", 2.5 / 2],
+    ["heaped", 4 / 2],
+    ["rounded", 1.8],
+  ] as const)("a %s spoon of %d level ones is in the range", (heap, printed) => {
+    const [level, filled] = (["level", heap] as const).map((one) =>
+      massOf({ ingredient: "brewed-coffee", spoons: 1, heap: one }),
+    );
+    expect(filled!.low / level!.low).toBeLessThanOrEqual(printed);
+    expect(filled!.high / level!.high).toBeGreaterThanOrEqual(printed);
+  });
+
   it("coffee by the spoon is uncertain by more than two to one, as the printed 1.0 and 2.0 g a level teaspoon are", () => {
     const { low, high } = massOf({ ingredient: "instant-coffee", spoons: 5 });
     expect(high / low).toBeCloseTo(0.42 / 0.18, 9);
@@ -88,11 +103,11 @@ describe("massOf", () => {
 
   it("gives grams, range and what the range costs", () => {
     const found = massOf({ ingredient: "instant-coffee", spoons: 2, spoonMl: 15, heap: "heaped" });
-    expect(found.value).toBeCloseTo(2 * 15 * 0.27 * 1.75, 9);
-    expect(found.low).toBeCloseTo(2 * 15 * 0.18 * 1.5, 9);
+    expect(found.value).toBeCloseTo(2 * 15 * 0.27 * 1.6, 9);
+    expect(found.low).toBeCloseTo(2 * 15 * 0.18 * 1.25, 9);
     expect(found.high).toBeCloseTo(2 * 15 * 0.42 * 2, 9);
-    // Exponent 0.6 over a range of 3.11 to one read as 90 %.
-    expect(found.timeLogSd).toBeCloseTo((0.6 * Math.log((0.42 * 2) / (0.18 * 1.5))) / (2 * 1.6448536), 6);
+    // Exponent 0.6 over a range of 3.73 to one read as 90 %.
+    expect(found.timeLogSd).toBeCloseTo((0.6 * Math.log((0.42 * 2) / (0.18 * 1.25))) / (2 * 1.6448536), 6);
     expect(found.cautions).toEqual([
       expect.objectContaining({
         code: "spoon-range",
@@ -121,7 +136,7 @@ describe("massOf", () => {
     const at = (heap: "level" | "rounded" | "heaped"): number =>
       massOf({ ingredient: "borax", spoons: 1, heap }).value;
     expect(at("rounded") / at("level")).toBeCloseTo(1.4, 9);
-    expect(at("heaped") / at("level")).toBeCloseTo(1.75, 9);
+    expect(at("heaped") / at("level")).toBeCloseTo(1.6, 9);
   });
 
   it("US spoons are exact fractions of a gallon of 231 cubic inches", () => {
