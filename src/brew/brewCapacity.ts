@@ -72,14 +72,16 @@ export function brewCapacity(brew: Brew, options: BrewCapacityOptions = {}): Bre
   const coatedPerCm2 = coatedSilver(material);
   const reducible = SILVER_PER_AGENT * (ascorbate + catechol);
   const limits = { agent: (USED * reducible) / (DEVELOPED * coatedPerCm2), ...materialLimits(material) };
-  const cm2PerL = Math.min(limits.agent, limits.bromide, limits.practice);
+  const by = (["agent", "bromide", "practice"] as const).reduce((least, one) =>
+    limits[one] < limits[least] ? one : least,
+  );
   return {
-    cm2PerL,
+    cm2PerL: limits[by],
     agentCm2PerL: limits.agent,
     bromideCm2PerL: limits.bromide,
     practiceCm2PerL: limits.practice,
     allAgentCm2PerL: reducible / coatedPerCm2,
-    by: cm2PerL === limits.agent ? "agent" : cm2PerL === limits.bromide ? "bromide" : "practice",
+    by,
   };
 }
 

@@ -55,11 +55,17 @@ export function noBrew(
   if (!shelfHasEnough(shelf, "agent", use.volumeMl)) return no("too-little", "instant-coffee");
   if (failed !== undefined) return no(failed, quickerBy(shelf, soda));
   if (!isPast(use.volumeMl, 40 * use.spoonMl)) return no("volume-too-small", "more-bath");
-  if (codes.has("alkali-too-weak")) return no("alkali-too-weak", "soda-anhydrous");
-  if (codes.has("ph-high") || codes.has("hydroxide-high"))
-    return no("too-alkaline", soda ? "instant-coffee" : "soda-anhydrous");
-  return no("does-not-dissolve", "warm-water");
+  const all = [...codes].join(" ");
+  const [, reason, add] = AGAINST.find(([pattern]) => pattern.test(all)) as (typeof AGAINST)[number];
+  return no(reason, add === "soda-anhydrous" && soda ? "instant-coffee" : add);
 }
+
+/** What the candidates failed by, by the codes of their cautions; the last takes what is left. */
+const AGAINST: readonly (readonly [pattern: RegExp, reason: NoBrewReason, add: NoBrew["add"]])[] = [
+  [/ph-high|hydroxide-high/, "too-alkaline", "soda-anhydrous"],
+  [/alkali-too-weak/, "alkali-too-weak", "soda-anhydrous"],
+  [/(?:)/, "does-not-dissolve", "warm-water"],
+];
 
 function noAlkali(shelf: Shelf): NoBrew {
   if (shelf.has("baking-soda"))

@@ -202,10 +202,30 @@ describe("what is missing", () => {
     expect(cautions.map(({ code }) => code)).toEqual(["baking-care", "soda-from-baking"]);
   });
 
+  it("every candidate too alkaline for a plate, or undissolved in the cold, says so", () => {
+    const plate = { material: "plate", temperatureC: 40 } as const;
+    expect(missing(["brewed-coffee", "potassium-carbonate"], plate)).toEqual([
+      "too-alkaline",
+      "instant-coffee",
+    ]);
+    expect(missing(["sodium-ascorbate", "baking-soda", "sodium-hydroxide"], plate)).toEqual([
+      "too-alkaline",
+      "soda-anhydrous",
+    ]);
+    const caustic: ShelfItem[] = ["brewed-coffee", "baking-soda", "sodium-hydroxide"];
+    expect(missing(caustic, { temperatureC: 0 })).toEqual(["does-not-dissolve", "warm-water"]);
+  });
+
   it("a bath too small for the spoon, or too cold, says so", () => {
     expect(missing(everyday, { volumeMl: 1 })).toEqual(["volume-too-small", "more-bath"]);
     const little: ShelfItem[] = [...everyday.slice(0, 2), { ingredient: "ascorbic-acid", massG: 2 }];
     expect(missing(little, { temperatureC: 0 })).toEqual(["too-slow", "warm-water"]);
+    const vitaminC: ShelfItem[] = [
+      { ingredient: "ascorbic-acid", massG: 2.5 },
+      "baking-soda",
+      "soda-anhydrous",
+    ];
+    expect(missing(vitaminC, { temperatureC: 0 })[1]).toBe("instant-coffee");
   });
 });
 
