@@ -24,10 +24,13 @@ export type SpoonHeap = "level" | "rounded" | "heaped";
 
 /** A weighed or spooned ingredient: grams, with the range they may have when they were not weighed. */
 export interface WeighedPart {
+  /** by its name in {@link handbookIngredients} */
   readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">;
+  /** grams as weighed, or the middle of what the spoons hold, 0 to 100000 */
   readonly massG: number;
-  /** least and most it may be, from {@link massOf}; both default to `massG` */
+  /** least it may be, from {@link massOf}; `massG` when left out */
   readonly lowG?: number | undefined;
+  /** most it may be; `massG` when left out */
   readonly highG?: number | undefined;
   /** the spoons that hold these grams, where it was spooned: for {@link mixingSteps} */
   readonly spoons?: number | undefined;

@@ -18,13 +18,15 @@ import { say } from "./text.js";
 /** What {@link brewStrength} returns: a term for `compensate`, and how it came about. */
 export interface BrewStrength extends Factor {
   readonly cause: "strength";
-  /** pH of the brew whose time is known, and of today's, both at the mean of their temperatures */
+  /** pH of the brew whose time is known, at the mean of both temperatures */
   readonly fromPh: number;
+  /** pH of today's brew, at the same temperature */
   readonly toPh: number;
   /** developing power of today's brew relative to the known one, from which a test strip gives the exponent */
   readonly power: number;
   /** life of today's brew from mixing, h, 10 mm deep in an open dish; see {@link brewLife} */
   readonly lifeH: number;
+  /** what stops today's brew, and what strains the comparison */
   readonly cautions: readonly Caution[];
 }
 

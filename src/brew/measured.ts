@@ -7,11 +7,13 @@ import { spoonsFor } from "./spoonsFor.js";
 
 /** How much of an ingredient to take, in grams and in what a kitchen can measure. */
 export interface SpoonedAmount {
+  /** what is measured */
   readonly ingredient: Ingredient;
   /** grams that belong into the brew */
   readonly massG: number;
   /** level spoons, a multiple of a quarter; tablets have none */
   readonly spoons?: number;
+  /** the volume of such a spoon, ml */
   readonly spoonMl?: number;
   /** grams that so many spoons may hold */
   readonly heldG?: HandbookRange;
@@ -19,6 +21,7 @@ export interface SpoonedAmount {
   readonly solutionPercent?: number;
   /** tablets, a multiple of a half */
   readonly tablets?: number;
+  /** mg of vitamin C in one tablet, by its label */
   readonly labelMg?: number;
 }
 

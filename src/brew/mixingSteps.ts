@@ -27,12 +27,17 @@ export type MixingWord =
 export interface MixingStep {
   /** 1, 2, 3 … */
   readonly step: number;
+  /** what to do, by name */
   readonly do: MixingWord;
+  /** what is dissolved or taken here */
   readonly ingredient?: Ingredient;
+  /** how much of it, g */
   readonly massG?: number;
   /** the spoons that hold these grams, as they were given with the brew */
   readonly spoons?: number;
+  /** the volume of such a spoon, ml */
   readonly spoonMl?: number;
+  /** how full it is */
   readonly heap?: SpoonHeap;
   /** water of this cup, ml; 0 where it is dissolved in the coffee, left out in a cup that has its water */
   readonly waterMl?: number;
@@ -44,8 +49,9 @@ export interface MixingStep {
   readonly inCoffee?: boolean;
   /** most carbon dioxide that acid and carbonate can give off here, l */
   readonly gasL?: number;
-  /** finished volume, ml, and temperature, °C, of the step that makes up */
+  /** finished volume of the step that makes up, ml */
   readonly volumeMl?: number;
+  /** temperature it is brought to, °C */
   readonly temperatureC?: number;
   /** how long to wait before use, from and to, min */
   readonly minutes?: readonly [number, number];
@@ -109,6 +115,7 @@ export function mixingSteps(brew: Brew): readonly MixingStep[] {
   const water = causticWater(read);
   if (isPast(water.needMl, water.haveMl)) return numbered([{ do: "stop", cautions: bench }]);
   const { volumeMl, temperatureC, parts } = read;
+  const { lifeH } = brewLife(brew);
   const alkali = parts.some(({ data }) => data.role === "alkali");
   const drafts: Draft[] = [{ do: "protect", ...(bench.length > 0 ? { cautions: bench } : {}) }];
   for (const [has, share] of CUPS) {
@@ -119,7 +126,7 @@ export function mixingSteps(brew: Brew): readonly MixingStep[] {
   }
   drafts.push(
     { do: "make-up", volumeMl, temperatureC },
-    { do: "rest", minutes: [5, 10], lifeH: brewLife(brew).lifeH },
+    { do: "rest", minutes: [5, 10], ...(lifeH > 0 ? { lifeH } : {}) },
     { do: "label" },
   );
   return numbered(drafts);

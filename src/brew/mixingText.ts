@@ -52,7 +52,7 @@ const WORDS: Readonly<Record<MixingWord, (step: StepData) => string>> = {
   "make-up": ({ volumeMl, temperatureC }) =>
     `Make up to ${short(volumeMl as number)} ml with water and bring it to ${short(temperatureC as number)} °C.`,
   "rest": ({ minutes, lifeH }) =>
-    `Let it stand ${(minutes as readonly number[]).join(" to ")} min, until the bubbles are gone. Use it once; it lives about ${short(lifeH as number)} h.`,
+    `Let it stand ${(minutes as readonly number[]).join(" to ")} min, until the bubbles are gone. Use it once${lifeH === undefined ? "" : `; it lives about ${short(lifeH)} h`}.`,
   "label": () => "Label it; keep it from children; dispose of it as the local code says.",
 };
 

@@ -23,12 +23,15 @@ export type NoBrewReason =
 
 /** No brew: the reason, and the one thing that helps. */
 export interface NoBrew {
+  /** there is none */
   readonly brew: undefined;
+  /** why, by name */
   readonly reason: NoBrewReason;
   /** the reason in English */
   readonly message: string;
   /** an ingredient; or a larger bath, or warmer water */
   readonly add: Ingredient | "more-bath" | "warm-water";
+  /** what to mind with what is to be added */
   readonly cautions: readonly Caution[];
 }
 

@@ -1,6 +1,7 @@
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { notOneOf, plainObject, positive } from "../core/guards.js";
 import { handbookAppearance } from "../handbook/appearance.js";
+import { unreadFields } from "../core/pointer.js";
 import { brewTemperature, MOST, type Brew } from "./brew.js";
 import { brewCapacity, type BrewMaterial } from "./brewCapacity.js";
 import { brewLife } from "./brewLife.js";
@@ -29,6 +30,7 @@ export interface ProposalInput {
 
 /** A brew for the first evening. */
 export interface ProposedBrew {
+  /** the brew in grams and spoons; with ranges where it is spooned */
   readonly brew: Brew;
   /** a starting time, as wide as it is unknown */
   readonly start: StartingTime;
@@ -57,6 +59,7 @@ const REST_S = 600;
 /** Slower than this at the median, the brew is no use. */
 const TOO_SLOW_S = 5400;
 const STRIP = 5;
+const FIELDS: readonly string[] = ["shelf", "volumeMl", "temperatureC", "material", "spoonMl"];
 
 /**
  * A brew that can work, from what is on the shelf, with a time to start from: for the first evening, when no
@@ -92,6 +95,7 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
   const { temperatureC = 20, material = "film", spoonMl } = given;
   if (material !== "film" && material !== "plate" && material !== "paper")
     notOneOf("proposeBrew/input/material", ["film", "plate", "paper"], material);
+  const unread = unreadFields("", given, FIELDS);
   const use: ProposalUse = {
     volumeMl: positive("proposeBrew/input/volumeMl", given["volumeMl"], MOST, "volumeMl"),
     temperatureC: brewTemperature("proposeBrew/input/temperatureC", temperatureC),
@@ -106,11 +110,12 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
     const against = cautions.filter(isAgainst);
     for (const { code } of against) codes.add(code);
     if (against.length > 0) continue;
-    const proposed = propose(candidate, use, cautions);
+    const proposed = propose(candidate, use, [...unread, ...cautions]);
     if (typeof proposed !== "string") return proposed;
     failed ??= proposed;
   }
-  return noBrew(shelf, use, failed, codes);
+  const none = noBrew(shelf, use, failed, codes);
+  return { ...none, cautions: [...unread, ...none.cautions] };
 }
 
 /** It stops the brew, or not all of it dissolves. */

@@ -27,6 +27,7 @@ export interface ScrapInput extends ScrapSeen {
 /** A strength from a scrap: a term for `compensate`. */
 export interface ScrapStrength extends Factor {
   readonly cause: "strength";
+  /** how far the scrap is from a rule, and what is missing */
   readonly cautions: readonly Caution[];
 }
 

@@ -204,6 +204,12 @@ describe("mixingSteps", () => {
     expect(JSON.parse(JSON.stringify(steps))).toEqual(steps);
   });
 
+  it("speaks of no life where nothing develops", () => {
+    const rest = mixingSteps(brewOf(part("borax", 5))).find((step) => step.do === "rest")!;
+    expect(rest.lifeH).toBeUndefined();
+    expect(rest.text).not.toMatch(/lives/);
+  });
+
   it("refuses what is no brew", () => {
     expect(() => mixingSteps({ volumeMl: 1 } as any)).toThrow(
       expect.objectContaining({ path: "/brew/ingredients" }),

@@ -290,6 +290,13 @@ describe("any shelf", () => {
   });
 });
 
+it("says which field is not read, with a brew or without", () => {
+  for (const shelf of [everyday, []])
+    expect(proposeBrew({ shelf, volumeMl: 500, temperature: 14 } as any).cautions).toContainEqual(
+      expect.objectContaining({ code: "unknown-field", path: "/temperature" }),
+    );
+});
+
 describe("refuses", () => {
   it.each([
     [undefined, TypeError, "/input"],
