@@ -153,6 +153,7 @@ export function spoonLogSd(lowG: number, highG: number): number {
 }
 
 function ageCautions(brew: Brew, ageH: number): Caution[] {
+  if (ageH === 0) return [];
   const { lifeH } = brewLife(brew);
   if (!isPast(ageH, LIFE_SHARE * lifeH) || lifeH === 0) return [];
   const severity = isPast(ageH, lifeH) ? "stop" : "warn";
