@@ -50,6 +50,7 @@ export { temperatureCautions, type TemperatureCautionOptions } from "./temperatu
 // drift: a bath that does not hold its temperature
 export type { TemperatureForecast, TemperatureLog, TemperatureReading } from "./drift/log.js";
 export { equivalentTime } from "./drift/equivalentTime.js";
+export type { TemperatureCourse } from "./drift/course.js";
 export { newtonDrift, type NewtonDrift } from "./drift/newtonDrift.js";
 export { fitDrift, type FitDriftOptions, type FittedDrift } from "./drift/fitDrift.js";
 export { developUntil, type DevelopUntilOptions } from "./drift/developUntil.js";

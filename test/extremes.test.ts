@@ -31,6 +31,8 @@ import {
   type TemperatureLaw,
 } from "../src/index.js";
 
+import { clockTime } from "../src/drift/developUntil.js";
+
 /** The integral of the rate to `endS` by 100,000 midpoints, as an independent judge. */
 function done(
   law: TemperatureLaw,
@@ -119,7 +121,8 @@ describe("a forecast that swings", () => {
     [5000, 4.5, swing(18, 18, 1958, 5.481)],
   ])("is followed to the end: %d s at a coefficient of %d", (equivalentS, ratio, temperatureAt) => {
     const law = { kind: "coefficient", ratio, intervalC: 10 } as const;
-    const endS = developUntil({ equivalentS, referenceC: 20, law, temperatureAt });
+    const rate = rateFunction(20, law);
+    const endS = clockTime((timeS) => rate(temperatureAt(timeS)), equivalentS, 0);
     expect(done(law, 20, temperatureAt, endS) / equivalentS).toBeCloseTo(1, 6);
     // A reading every second, with straight lines between them.
     const log = Array.from({ length: Math.ceil(endS) + 2 }, (_, i) => ({
@@ -137,13 +140,13 @@ describe("a forecast that swings", () => {
   });
   it("from a frozen bath that warms up is followed too", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
-    const temperatureAt = newtonDrift({ startC: 0, ambientC: 40, timeConstantS: 600 });
+    const temperatureAt = { startC: 0, ambientC: 40, timeConstantS: 600 };
     const endS = developUntil({ equivalentS: 3600, referenceC: 40, law, temperatureAt });
-    expect(done(law, 40, temperatureAt, endS) / 3600).toBeCloseTo(1, 6);
+    expect(done(law, 40, newtonDrift(temperatureAt), endS) / 3600).toBeCloseTo(1, 6);
   });
   it("that never gets there is refused", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
-    expect(() => developUntil({ equivalentS: 1e6, referenceC: 40, law, temperatureAt: () => 0 })).toThrow(
+    expect(() => developUntil({ equivalentS: 1e6, referenceC: 40, law, temperatureAt: 0 })).toThrow(
       new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 1000000 s"),
     );
   });

@@ -10,17 +10,18 @@ import {
   compensateRecipe,
   describeCautions,
   describeCompensation,
-  developUntil,
   formatRecipe,
   learn,
   mergeKnowledge,
   nextTest,
   planProcess,
+  rateFunction,
   readRunNotes,
   startKnowledge,
   temperatureCautions,
   tidyRuns,
 } from "../src/index.js";
+import { clockTime } from "../src/drift/developUntil.js";
 
 const anyOf = (value: unknown): any => value;
 const thrown = (call: () => unknown): string => {
@@ -37,8 +38,8 @@ const start = startKnowledge(baseline);
 describe("a forecast", () => {
   it("that jumps about at every scale is given up", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
-    const temperatureAt = (timeS: number): number => 50 + 50 * Math.sin(timeS * 1e9);
-    expect(thrown(() => developUntil({ equivalentS: 1e4, referenceC: 0, law, temperatureAt }))).toMatch(
+    const rate = rateFunction(0, law);
+    expect(thrown(() => clockTime((timeS) => rate(50 + 50 * Math.sin(timeS * 1e9)), 1e4, 0))).toMatch(
       /^RangeError: developUntil: temperatureAt must be smooth enough, got no end after \d+ looks$/,
     );
   });
@@ -46,8 +47,8 @@ describe("a forecast", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
     let looks = 0;
     // Hot where a step's length is asked for, cold where the step is taken.
-    const temperatureAt = (): number => ((looks += 1) % 10 === 1 ? 100 : 0);
-    expect(thrown(() => developUntil({ equivalentS: 1e4, referenceC: 0, law, temperatureAt }))).toMatch(
+    const rate = rateFunction(0, law);
+    expect(thrown(() => clockTime(() => rate((looks += 1) % 10 === 1 ? 100 : 0), 1e4, 0))).toMatch(
       /got no end after 1000001 looks$/,
     );
   });

@@ -54,7 +54,7 @@ describe("null in place of a number that may be left out is refused by name", ()
           equivalentS: 510,
           referenceC: 20,
           law,
-          temperatureAt: () => 20,
+          temperatureAt: 20,
           fromS: nothing,
         }),
     ],

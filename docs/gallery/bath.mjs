@@ -30,7 +30,8 @@ export function coolingTank() {
   };
   const air = { ambientC: 8, timeConstantS: 2400 };
   const tanks = [20, 23].map((startC, i) => {
-    const temperatureAt = newtonDrift({ startC, ...air });
+    const drift = { startC, ...air };
+    const temperatureAt = newtonDrift(drift);
     const rows = sweep(0, 960, 64, (timeS) => ({ timeS, temperatureC: temperatureAt(timeS) })).map(
       (reading, at, log) => ({
         time: minutes(reading.timeS),
@@ -41,7 +42,7 @@ export function coolingTank() {
     return {
       startC,
       rows,
-      until: developUntil({ ...target, temperatureAt }),
+      until: developUntil({ ...target, temperatureAt: drift }),
       className: ["two", "three"][i],
       dash: ["7 4", "2 3"][i],
     };

@@ -1,9 +1,9 @@
 import { inRange, plainObject, positive, refuse } from "../core/guards.js";
-import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
-import { checkedForecast, LONGEST_CLOCK_S, type TemperatureForecast } from "./log.js";
+import { courseOf, type TemperatureCourse } from "./course.js";
+import { LONGEST_CLOCK_S } from "./log.js";
 import { loadOf, type OwnUse } from "./ownUse.js";
 
 /** What {@link developUntil} needs. */
@@ -14,31 +14,30 @@ export interface DevelopUntilOptions {
   readonly referenceC: number;
   /** the temperature law of developer and material; the generic one when left out */
   readonly law?: TemperatureLaw | undefined;
-  /** the bath's temperature in °C (0 to 100) at a clock time in s */
-  readonly temperatureAt: TemperatureForecast;
+  /** the bath's temperature over the clock: steady in °C (0 to 100), a log, or a drift */
+  readonly temperatureAt: TemperatureCourse;
   /** clock time at which the counting starts, s; 0 when left out */
-  readonly fromS?: number;
+  readonly fromS?: number | undefined;
   /** how this development wears out its own bath; left out: not at all */
-  readonly ownUse?: OwnUse;
+  readonly ownUse?: OwnUse | undefined;
 }
 
 /**
  * The clock time at which a drifting bath has done the work of a steady one.
  *
- * @param options - the time wanted at the reference temperature, the law, and the bath's temperature as a
- * function of clock time
- * @returns the clock time in s, counted like the time that `temperatureAt` is given, so never before `fromS`
- * @throws TypeError when a field is of the wrong kind, or the forecast gives no number
- * @throws RangeError when a value is out of range, the forecast leaves 0 to 100 °C, the forecast jumps about
- * at every scale, or the work is not done within 1e7 s
+ * @param options - the time wanted at the reference temperature, the law, and the bath's temperature over the
+ * clock
+ * @returns the clock time in s, on the clock of `temperatureAt`, so never before `fromS`
+ * @throws TypeError when a field is of the wrong kind
+ * @throws RangeError when a value is out of range, the bath leaves 0 to 100 °C, or the work is not done within
+ * 1e7 s
  *
  * @remarks Solves ∫ rate(T(t)) dt = equivalentS by adaptive Gauss-Lobatto quadrature, to about 1e-10 of
- * equivalentS. The forecast is looked at some eight times in each sixteenth of the time: a swing much shorter
- * than that can be missed.
+ * equivalentS. A log is followed from reading to reading, and held outside its first and last.
  *
  * @example
  * ```ts
- * const temperatureAt = newtonDrift({ startC: 22, ambientC: 14, timeConstantS: 3600 });
+ * const temperatureAt = { startC: 22, ambientC: 14, timeConstantS: 3600 };
  * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
  * developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt }) // => 431.35
  * ```
@@ -48,12 +47,12 @@ export function developUntil(options: DevelopUntilOptions): number {
   const target = positive("developUntil/equivalentS", options.equivalentS, LONGEST_CLOCK_S, "timeS");
   const { fromS = 0 } = options;
   const start = inRange("developUntil/fromS", fromS, 0, LONGEST_CLOCK_S, "timeS");
-  const temperatureAt = checkedForecast("developUntil/temperatureAt", options.temperatureAt);
-  const rateAt = rateFunction(options.referenceC, options.law ?? genericTemperatureLaw);
+  const { at, corners } = courseOf("developUntil/temperatureAt", options.temperatureAt);
+  const rateAt = rateFunction(options.referenceC, options.law);
   // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the
   // temperature does.
   const slower = options.ownUse === undefined ? 1 : loadOf("developUntil", options.ownUse).whole;
-  return clockTime((timeS) => rateAt(temperatureAt(timeS)), target * slower, start);
+  return clockTime((timeS) => rateAt(at(timeS)), target * slower, start, corners);
 }
 
 /**

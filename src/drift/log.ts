@@ -2,7 +2,7 @@
  * Room: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how one
  * is checked.
  */
-import { inRange, longEnough, plainObject, wrongKind, wrongValue } from "../core/guards.js";
+import { inRange, longEnough, plainObject, wrongValue } from "../core/guards.js";
 
 /** One reading of the thermometer: clock time in s (0 to 1e7) and the bath's temperature in °C (0 to 100). */
 export interface TemperatureReading {
@@ -60,10 +60,4 @@ export function logTemperature(log: TemperatureLog): TemperatureForecast {
     const share = Math.min(1, Math.max(0, (timeS - from.timeS) / (to.timeS - from.timeS)));
     return from.temperatureC + (to.temperatureC - from.temperatureC) * share;
   };
-}
-
-/** Returns a forecast when it is a function; throws a TypeError otherwise. */
-export function checkedForecast(where: string, temperatureAt: unknown): TemperatureForecast {
-  if (typeof temperatureAt !== "function") wrongKind(where, "a function of time in s", temperatureAt);
-  return temperatureAt as TemperatureForecast;
 }

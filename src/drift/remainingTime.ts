@@ -6,13 +6,8 @@ import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { clockTime } from "./developUntil.js";
 import { equivalentTime } from "./equivalentTime.js";
-import {
-  checkedForecast,
-  LONGEST_CLOCK_S,
-  type TemperatureForecast,
-  type TemperatureLog,
-  type TemperatureReading,
-} from "./log.js";
+import { courseOf, type TemperatureCourse } from "./course.js";
+import { LONGEST_CLOCK_S, type TemperatureLog, type TemperatureReading } from "./log.js";
 import { logCautions } from "./logCautions.js";
 import { loadOf, type OwnUse } from "./ownUse.js";
 
@@ -26,10 +21,13 @@ export interface RemainingTimeOptions {
   readonly law?: TemperatureLaw | undefined;
   /** the readings so far; the first is the pour-in, the last is now */
   readonly log: TemperatureLog;
-  /** °C from now on, for the log's clock; the last reading is held when left out */
-  readonly temperatureAt?: TemperatureForecast;
+  /**
+   * what is expected from now on, on the log's clock: steady in °C, a log, or a drift (its `startC` is that of clock
+   * time 0); the last reading is held when left out
+   */
+  readonly temperatureAt?: TemperatureCourse | undefined;
   /** how this development wears out its own bath; left out: not at all */
-  readonly ownUse?: OwnUse;
+  readonly ownUse?: OwnUse | undefined;
 }
 
 /** What is left of a development. */
@@ -61,7 +59,7 @@ export interface RemainingTime {
  * ```ts
  * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
  * const log = [{ timeS: 0, temperatureC: 20 }, { timeS: 180, temperatureC: 18 }];
- * remainingTime({ targetS: 480, referenceC: 20, law, log, temperatureAt: () => 17 }).remainingS // => 384.02
+ * remainingTime({ targetS: 480, referenceC: 20, law, log, temperatureAt: 17 }).remainingS // => 384.02
  * ```
  */
 export function remainingTime(options: RemainingTimeOptions): RemainingTime {
@@ -87,19 +85,16 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
   const cautions = fraction > 1 ? [past, ...logCautions(log)] : logCautions(log);
   if (fraction >= 1) return { remainingS: 0, doneS, fraction, cautions };
   const { timeS: nowS, temperatureC: nowC } = log[log.length - 1] as TemperatureReading;
-  const forecast =
-    temperatureAt === undefined
-      ? (): number => nowC
-      : checkedForecast("remainingTime/temperatureAt", temperatureAt);
+  const { at: forecast, corners } = courseOf("remainingTime/temperatureAt", temperatureAt ?? nowC);
   const rateAt = rateFunction(referenceC, law);
   const left = (load ? targetS * load.whole : targetS) - workedS;
-  const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS);
+  const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS, corners);
   const ahead = temperatureAt === undefined ? [] : stopsAhead(forecast, nowS, untilS);
   return { remainingS: untilS - nowS, doneS, fraction, cautions: gravestFirst([...cautions, ...ahead]) };
 }
 
 /** What there is to stop for in a forecast, at its warmest and its coldest. */
-function stopsAhead(forecast: TemperatureForecast, fromS: number, untilS: number): readonly Caution[] {
+function stopsAhead(forecast: (timeS: number) => number, fromS: number, untilS: number): readonly Caution[] {
   const seen = Array.from({ length: 33 }, (_, i) =>
     forecast(Math.min(untilS, fromS + ((untilS - fromS) * i) / 32)),
   );

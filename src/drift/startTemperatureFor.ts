@@ -4,7 +4,7 @@ import { bathTemperature, type TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
 import { LONGEST_CLOCK_S } from "./log.js";
-import { newtonDrift } from "./newtonDrift.js";
+import { driftTemperature } from "./newtonDrift.js";
 
 /** What {@link startTemperatureFor} needs. */
 export interface StartTemperatureOptions {
@@ -31,7 +31,7 @@ export interface StartTemperatureOptions {
  * @throws RangeError when a value is out of range, or no bath from 0 to 100 °C does the work: the text says
  * so
  *
- * @remarks Solves ∫ rate(T(t)) dt = timeS over the drift of {@link newtonDrift}, to 1e-9 °C or better. The
+ * @remarks Solves ∫ rate(T(t)) dt = timeS over the drift of Newton's cooling, to 1e-9 °C or better. The
  * answer lies on the other side of the target from the air. A law without temperature (rate always 1) is
  * served by any; the target itself is returned.
  *
@@ -52,7 +52,7 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   // The answer lies beyond the target, on the side away from the surroundings.
   const side = ambientC < targetC ? 1 : -1;
   const missing = (distance: number): number => {
-    const temperatureAt = newtonDrift({ startC: targetC + side * distance, ambientC, timeConstantS });
+    const temperatureAt = driftTemperature({ startC: targetC + side * distance, ambientC, timeConstantS });
     // A bath below freezing does nothing more: it counts as one at 0 °C here, and is refused below if the
     // answer comes to it.
     const rate = (at: number): number => rateAt(Math.max(0, temperatureAt(at)));
@@ -74,7 +74,7 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
     else high = middle;
   }
   const startC = targetC + side * low;
-  if (newtonDrift({ startC, ambientC, timeConstantS })(timeS) < 0)
+  if (driftTemperature({ startC, ambientC, timeConstantS })(timeS) < 0)
     refuse(`${where}/ambientC`, `must not freeze the bath within ${timeS} s, got ${ambientC}`, ambientC);
   return startC;
 }

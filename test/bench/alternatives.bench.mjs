@@ -129,14 +129,14 @@ function interpolation(against) {
 }
 
 function differentialEquation(against) {
-  const cooling = (startC) => newtonDrift({ startC, ambientC: 14, timeConstantS: 5400 });
+  const drift = (startC) => ({ startC, ambientC: 14, timeConstantS: 5400 });
   const ours = (startC) =>
-    developUntil({ equivalentS: 510, referenceC: 20, law: ARRHENIUS, temperatureAt: cooling(startC) });
+    developUntil({ equivalentS: 510, referenceC: 20, law: ARRHENIUS, temperatureAt: drift(startC) });
   // Clock time as a function of equivalent time, so that no event has to be found: dt/du = 1/rate.
   const solver = new Solver(1);
   solver.absoluteTolerance = solver.relativeTolerance = 1e-9;
   const theirs = (startC) => {
-    const temperatureAt = cooling(startC);
+    const temperatureAt = newtonDrift(drift(startC));
     return solver.solve(
       (_, [t]) => [Math.exp(E_OVER_R * (1 / (temperatureAt(t) + 273.15) - 1 / 293.15))],
       0,

@@ -49,7 +49,7 @@ export default function drift(report) {
       referenceC: 20,
       law: arrhenius,
       log: short,
-      temperatureAt: (t) => 18 - t / 1000,
+      temperatureAt: { startC: 18, ambientC: 8, timeConstantS: 1e4 },
     }).remainingS;
   const ms = nanosecondsPerCall(repeated(remaining), 50, 15) / 1e6;
   report({

@@ -9,7 +9,6 @@ import {
   gammaAt,
   genericGrowthLaw,
   genericTemperatureLaw,
-  newtonDrift,
   temperatureFactor,
   timeForGamma,
   type Caution,
@@ -25,7 +24,6 @@ const known = { timeS: 510, temperatureC: 20 };
 const codes = (answer: Compensation): readonly string[] => answer.cautions.map((one) => one.code);
 const rowOf = (answer: Compensation, cause: string) => answer.factors.find((one) => one.cause === cause)!;
 const drift = { startC: 21, ambientC: 14, timeConstantS: 1800 };
-const cooling = newtonDrift(drift);
 /** A temperature that is no simple drift, as a log of readings. */
 const sampled = (temperatureAt: (timeS: number) => number): TemperatureReading[] =>
   Array.from({ length: 5001 }, (_, i) => ({ timeS: i, temperatureC: temperatureAt(i) }));
@@ -39,7 +37,7 @@ describe("compensate with a drifting bath", () => {
   it("gives the clock time of developUntil for a forecast", () => {
     const answer = compensate(known, { temperatureC: drift }, knowledge);
     expect(answer.timeS).toBeCloseTo(
-      developUntil({ equivalentS: 510, referenceC: 20, law, temperatureAt: cooling }),
+      developUntil({ equivalentS: 510, referenceC: 20, law, temperatureAt: drift }),
       7,
     );
     expect(rowOf(answer, "temperature").value * 510).toBeCloseTo(answer.timeS, 9);
@@ -88,7 +86,7 @@ describe("compensate with a drifting bath", () => {
     );
     const wantedS = 510 * rowOf(answer, "dilution").value * rowOf(answer, "contrast").value;
     expect(answer.timeS).toBeCloseTo(
-      developUntil({ equivalentS: wantedS, referenceC: 20, law, temperatureAt: cooling }),
+      developUntil({ equivalentS: wantedS, referenceC: 20, law, temperatureAt: drift }),
       6,
     );
     expect(answer.factors.map((one) => one.cause)).toEqual([
@@ -125,7 +123,7 @@ describe("compensate: the spread of a drifting bath", () => {
         equivalentS: 510,
         referenceC: 20,
         law: { kind: "arrhenius", activationEnergyKJPerMol },
-        temperatureAt: cooling,
+        temperatureAt: drift,
       });
     const small = 0.01;
     const perKJ = Math.log(until(60 + small) / until(60 - small)) / (2 * small);
@@ -289,7 +287,7 @@ describe("compensate: cautions about a drifting bath", () => {
   it("uses the generic law where none is given, and says so", () => {
     const answer = compensate(known, { temperatureC: drift });
     expect(answer.timeS).toBeCloseTo(
-      developUntil({ equivalentS: 510, referenceC: 20, law: genericTemperatureLaw, temperatureAt: cooling }),
+      developUntil({ equivalentS: 510, referenceC: 20, law: genericTemperatureLaw, temperatureAt: drift }),
       6,
     );
     expect(rowOf(answer, "temperature").basis).toBe("default");

@@ -8,12 +8,14 @@ import {
   temperatureFactor,
   type TemperatureLaw,
 } from "../../src/index.js";
+import { clockTime } from "../../src/drift/developUntil.js";
 import { logTemperature } from "../../src/drift/log.js";
 import { odexIntegral } from "./odex.js";
 
 const anyOf = (value: unknown): any => value;
 const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
-const cooling = newtonDrift({ startC: 24, ambientC: 14, timeConstantS: 1800 });
+const drift = { startC: 24, ambientC: 14, timeConstantS: 1800 };
+const cooling = newtonDrift(drift);
 
 describe("newtonDrift", () => {
   it("starts at the start, has 1/e of the difference left after one time constant, ends at the air's temperature", () => {
@@ -64,14 +66,14 @@ describe("newtonDrift", () => {
 
 describe("developUntil", () => {
   it("is the factor's time in a steady bath", () => {
-    const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 14 });
+    const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: 14 });
     expect(until / (480 * temperatureFactor(20, 14, law))).toBeCloseTo(1, 10);
   });
   it("gives back what an independent integrator counted, to 1e-9", () => {
     const rate = rateFunction(20, law);
     const done = odexIntegral((t) => rate(cooling(t)), 0, 700);
     expect(
-      Math.abs(developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling }) / 700 - 1),
+      Math.abs(developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: drift }) / 700 - 1),
     ).toBeLessThan(1e-9);
   });
   it("counts from a later moment on the same clock", () => {
@@ -79,18 +81,15 @@ describe("developUntil", () => {
     const done = odexIntegral((t) => rate(cooling(t)), 250, 700);
     expect(
       Math.abs(
-        developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: cooling, fromS: 250 }) / 700 -
-          1,
+        developUntil({ equivalentS: done, referenceC: 20, law, temperatureAt: drift, fromS: 250 }) / 700 - 1,
       ),
     ).toBeLessThan(1e-9);
   });
-  it("sees a corner and a step in the forecast", () => {
+  it("sees a corner and a step in the course", () => {
     const step = (t: number): number => (t < 123.4 ? 20 : 14);
     const expected = 123.4 + (480 - 123.4) * temperatureFactor(20, 14, law);
-    expect(
-      Math.abs(developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: step }) / expected - 1),
-    ).toBeLessThan(1e-9);
-    const corner = (t: number): number => (t < 100 ? 20 - t / 50 : 18);
+    const rate = rateFunction(20, law);
+    expect(Math.abs(clockTime((t) => rate(step(t)), 480, 0) / expected - 1)).toBeLessThan(1e-9);
     const log = [
       { timeS: 0, temperatureC: 20 },
       { timeS: 100, temperatureC: 18 },
@@ -100,13 +99,14 @@ describe("developUntil", () => {
       equivalentS: equivalentTime(log, 20, law),
       referenceC: 20,
       law,
-      temperatureAt: corner,
+      temperatureAt: log,
     });
     expect(Math.abs(until / 900 - 1)).toBeLessThan(1e-9);
   });
-  it("ends with a forecast that is noise at every scale, near the mean", () => {
+  it("ends with a course that is noise at every scale, near the mean", () => {
     const noise = (t: number): number => 20 + Math.sin(t * 1e9);
-    const until = developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt: noise });
+    const rate = rateFunction(20, law);
+    const until = clockTime((t) => rate(noise(t)), 480, 0);
     expect(Math.abs(until / 480 - 1)).toBeLessThan(0.02);
   });
   it("sees a pulse as short as a sixteenth of the time", () => {
@@ -114,10 +114,8 @@ describe("developUntil", () => {
     const pulse = { kind: "coefficient", ratio: 2, intervalC: 10 } as const;
     for (const atS of [35, 100, 205, 290, 330, 415]) {
       const temperatureAt = (t: number): number => (t >= atS && t < atS + 30 ? 30 : 20);
-      expect(developUntil({ equivalentS: 480, referenceC: 20, law: pulse, temperatureAt })).toBeCloseTo(
-        450,
-        6,
-      );
+      const rate = rateFunction(20, pulse);
+      expect(clockTime((t) => rate(temperatureAt(t)), 480, 0)).toBeCloseTo(450, 6);
     }
   });
   it("reads a log forward, backward and outside its ends", () => {
@@ -149,12 +147,12 @@ describe("developUntil", () => {
       expect(at(timeS)).toBeCloseTo(temperatureC, 12);
   });
   it("hands back the start where what is left is less than the clock can show", () => {
-    expect(
-      developUntil({ equivalentS: 1e-12, referenceC: 20, law, temperatureAt: () => 20, fromS: 1e6 }),
-    ).toBe(1e6);
+    expect(developUntil({ equivalentS: 1e-12, referenceC: 20, law, temperatureAt: 20, fromS: 1e6 })).toBe(
+      1e6,
+    );
   });
   it("refuses what cannot be", () => {
-    const good = { equivalentS: 480, referenceC: 20, law, temperatureAt: (): number => 20 };
+    const good = { equivalentS: 480, referenceC: 20, law, temperatureAt: 20 };
     const refuses = (change: object | null, error: Error): void => {
       expect(() => developUntil(anyOf(change === null ? null : { ...good, ...change }))).toThrow(error);
     };
@@ -165,23 +163,33 @@ describe("developUntil", () => {
     );
     refuses({ fromS: -1 }, new RangeError("developUntil: fromS must be from 0 to 10000000 s, got -1"));
     refuses(
-      { temperatureAt: 20 },
-      new TypeError("developUntil: temperatureAt must be a function of time in s, got 20"),
+      { temperatureAt: () => 20 },
+      new TypeError(
+        "developUntil: temperatureAt must be a temperature in °C, a log or a drift, got a function",
+      ),
     );
     refuses(
-      { temperatureAt: () => "20" },
-      new TypeError('rateFunction: temperatureC must be a number, got "20"'),
+      { temperatureAt: NaN },
+      new RangeError("developUntil: temperatureAt must be from 0 to 100 °C, got NaN"),
     );
     refuses(
-      { temperatureAt: () => NaN },
-      new RangeError("rateFunction: temperatureC must be from 0 to 100 °C, got NaN"),
+      { temperatureAt: [{ timeS: 0, temperatureC: 20 }] },
+      new RangeError("developUntil: temperatureAt must hold at least 2, got 1"),
+    );
+    refuses(
+      { temperatureAt: { ...drift, ambientC: 101 } },
+      new RangeError("developUntil: temperatureAt.ambientC must be from -50 to 100 °C, got 101"),
+    );
+    const freezing = { startC: 1, ambientC: -20, timeConstantS: 600 };
+    expect(() => developUntil({ ...good, temperatureAt: freezing })).toThrow(
+      /^developUntil: temperatureAt must be from 0 to 100 °C, got -/,
     );
     refuses(
       { referenceC: 101 },
       new RangeError("rateFunction: referenceC must be from 0 to 100 °C, got 101"),
     );
     refuses(
-      { equivalentS: 9e6, temperatureAt: () => 0 },
+      { equivalentS: 9e6, temperatureAt: 0 },
       new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 9000000 s"),
     );
   });

@@ -13,7 +13,9 @@ import {
   useFactor,
   type OwnUse,
   type StartTemperatureOptions,
+  type TemperatureCourse,
   type TemperatureLaw,
+  type TemperatureLog,
 } from "../../src/index.js";
 import { handbookVessels, type DriftVessel } from "../../src/handbook/vessels.js";
 import { odexIntegral } from "./odex.js";
@@ -30,7 +32,7 @@ const ask = {
   referenceC: 20,
   law,
   log,
-  temperatureAt: newtonDrift({ startC: 20, ambientC: 14, timeConstantS: 600 }),
+  temperatureAt: { startC: 20, ambientC: 14, timeConstantS: 600 },
 };
 const linear: OwnUse = { increase: 0.1, perCm2PerL: 500, growth: "linear", areaCm2: 500, volumeMl: 250 };
 const compound: OwnUse = { ...linear, growth: "compound" };
@@ -87,32 +89,35 @@ describe("remainingTime", () => {
     expect(cautions[0]).toMatchObject({ code: "maybe-fahrenheit", path: "/0/temperatureC" });
   });
   it("says stop where the forecast is one to stop for, as compensate does, and is silent about one that is no more than unusual", () => {
-    const ahead = (temperatureAt: (timeS: number) => number): unknown =>
+    const ahead = (temperatureAt: TemperatureCourse): unknown =>
       remainingTime({ ...ask, temperatureAt }).cautions.map(({ code, actual, path }) => [code, actual, path]);
-    expect(ahead(() => 68)).toEqual([["maybe-fahrenheit", 68, undefined]]);
-    expect(ahead(() => 3.5)).toEqual([["temperature-limit", 3.5, undefined]]);
-    expect(ahead(() => 15)).toEqual([]);
+    expect(ahead(68)).toEqual([["maybe-fahrenheit", 68, undefined]]);
+    expect(ahead(3.5)).toEqual([["temperature-limit", 3.5, undefined]]);
+    expect(ahead(15)).toEqual([]);
     // Warmest, or coldest, in the middle, and there alone beyond the limit; the pour-out comes before the
     // forecast turns to °F.
-    const { remainingS } = remainingTime({ ...ask, temperatureAt: () => 20 });
-    const swing =
-      (by: number) =>
-      (timeS: number): number =>
-        18.5 + by * Math.sin((Math.PI * (timeS - 180)) / 200);
+    const { remainingS } = remainingTime({ ...ask, temperatureAt: 20 });
+    const swing = (by: number): TemperatureLog =>
+      Array.from({ length: 41 }, (_, i) => ({
+        timeS: 180 + 5 * i,
+        temperatureC: 18.5 + by * Math.sin((Math.PI * i) / 40),
+      }));
     expect(remainingS).toBeGreaterThan(200);
-    expect(ahead((timeS) => (timeS < 380 ? swing(15)(timeS) : 18.5))).toEqual([
-      ["temperature-limit", expect.closeTo(33.5, 1), undefined],
-    ]);
-    expect(ahead((timeS) => (timeS < 380 ? swing(-15)(timeS) : 18.5))).toEqual([
-      ["temperature-limit", expect.closeTo(3.5, 1), undefined],
-    ]);
-    expect(ahead((timeS) => (timeS < 900 ? 20 : 68))).toEqual([]);
+    expect(ahead(swing(15))).toEqual([["temperature-limit", expect.closeTo(33.5, 1), undefined]]);
+    expect(ahead(swing(-15))).toEqual([["temperature-limit", expect.closeTo(3.5, 1), undefined]]);
+    expect(
+      ahead([
+        { timeS: 0, temperatureC: 20 },
+        { timeS: 900, temperatureC: 20 },
+        { timeS: 901, temperatureC: 68 },
+      ]),
+    ).toEqual([]);
     const cold = [
       { timeS: 0, temperatureC: 17 },
       { timeS: 10, temperatureC: 17 },
     ];
     expect(
-      remainingTime({ ...ask, log: cold, temperatureAt: () => 68 }).cautions.map(({ severity }) => severity),
+      remainingTime({ ...ask, log: cold, temperatureAt: 68 }).cautions.map(({ severity }) => severity),
     ).toEqual(["stop", "warn"]);
     // The last reading held is judged as a reading, once.
     expect(
@@ -129,13 +134,13 @@ describe("remainingTime", () => {
       { timeS: 9_999_000.1, temperatureC: 20 },
       { timeS: 9_999_100.3, temperatureC: 20 },
     ];
-    const temperatureAt = newtonDrift({ startC: 20, ambientC: 20, timeConstantS: 600 });
+    const temperatureAt = { startC: 20, ambientC: 20, timeConstantS: 600 };
     const { remainingS } = remainingTime({ targetS: 999.9, referenceC: 20, law, log: late, temperatureAt });
     expect(remainingS).toBeCloseTo(899.7, 6);
   });
   it("counts a bath that wears itself out", () => {
     for (const ownUse of [linear, compound]) {
-      const answer = remainingTime({ ...ask, temperatureAt: () => 20, ownUse });
+      const answer = remainingTime({ ...ask, temperatureAt: 20, ownUse });
       // The share done, s, from its own equation ds/dt = rate/(slowing at s)/target, by the independent
       // integrator.
       const worked = equivalentTime(log, 20, law);
@@ -156,8 +161,8 @@ describe("remainingTime", () => {
       new RangeError("remainingTime: targetS must be above 0 and at most 10000000 s, got 0"),
     );
     refuses(
-      { temperatureAt: 20 },
-      new TypeError("remainingTime: temperatureAt must be a function of time in s, got 20"),
+      { temperatureAt: "20" },
+      new TypeError('remainingTime: temperatureAt must be a temperature in °C, a log or a drift, got "20"'),
     );
     refuses({ log: [log[0]] }, new RangeError("equivalentTime: log must hold at least 2, got 1"));
     refuses({ ownUse: null }, new TypeError("remainingTime: ownUse must be an object, got null"));
@@ -270,7 +275,7 @@ describe("ownUseFactor", () => {
       equivalentS: 480,
       referenceC: 20,
       law,
-      temperatureAt: () => 20,
+      temperatureAt: 20,
       ownUse: linear,
     });
     expect(until).toBeCloseTo(480 * 1.2, 7);
@@ -315,7 +320,7 @@ describe("ownUseFactor", () => {
     refuses({ areaCm2: 1e6, volumeMl: 10 }, slow);
     refuses({ areaCm2: 1e6, volumeMl: 10, growth: "compound" }, slow);
     expect(() =>
-      developUntil(anyOf({ equivalentS: 480, referenceC: 20, law, temperatureAt: () => 20, ownUse: 5 })),
+      developUntil(anyOf({ equivalentS: 480, referenceC: 20, law, temperatureAt: 20, ownUse: 5 })),
     ).toThrow(new TypeError("developUntil: ownUse must be an object, got 5"));
   });
 });

@@ -68,36 +68,6 @@ export const hostileFunctions = [
   },
 ];
 
-/** A bath's temperature as a function of time. */
-export const forecast = fc.oneof(
-  { weight: 3, arbitrary: within(0, 100).map((c) => () => c) },
-  {
-    weight: 5,
-    arbitrary: fc.tuple(within(5, 30), within(5, 30), above0(1e5)).map(
-      ([start, air, tau]) =>
-        (timeS) =>
-          air + (start - air) * Math.exp(-timeS / tau),
-    ),
-  },
-  {
-    weight: 2,
-    arbitrary: fc.tuple(within(10, 30), above0(1e4)).map(
-      ([c, period]) =>
-        (timeS) =>
-          c + 5 * Math.sin(timeS / period),
-    ),
-  },
-  {
-    weight: 1,
-    arbitrary: fc.tuple(within(0, 100), within(0, 100), within(0, 1000)).map(
-      ([a, b, atS]) =>
-        (timeS) =>
-          timeS < atS ? a : b,
-    ),
-  },
-  { weight: 1, arbitrary: oneOf(...hostileFunctions) },
-);
-
 const words = [
   "",
   "constructor",

@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import * as kinetics from "darkroom-kinetics";
-import { above0, args, forecast, oneOf, record, within } from "./generators.mjs";
+import { above0, args, oneOf, record, within } from "./generators.mjs";
 
 const bath = within(0, 100);
 const timeS = above0(1e6);
@@ -529,6 +529,8 @@ const answer = fc
   );
 
 const drift = record({ startC: bath, ambientC: within(-50, 100), timeConstantS: above0(1e7) });
+/** A bath over time, as data. */
+const course = fc.oneof(bath, log, drift);
 
 export const valid = {
   // quantities
@@ -601,7 +603,7 @@ export const valid = {
         equivalentS: above0(1e4),
         referenceC: bath,
         law: temperatureLaw,
-        temperatureAt: forecast,
+        temperatureAt: course,
         fromS: within(0, 1000),
         ownUse,
       },
@@ -610,7 +612,7 @@ export const valid = {
   ]),
   remainingTime: args([
     record(
-      { targetS: above0(1e5), referenceC: bath, law: temperatureLaw, log, temperatureAt: forecast, ownUse },
+      { targetS: above0(1e5), referenceC: bath, law: temperatureLaw, log, temperatureAt: course, ownUse },
       ["targetS", "referenceC", "log"],
     ),
   ]),

@@ -7,7 +7,6 @@ import {
   developUntil,
   equivalentTime,
   gammaAt,
-  newtonDrift,
   ownUseFactor,
   rateFunction,
   remainingTime,
@@ -153,8 +152,7 @@ describe("developUntil", () => {
   test.prop([temperatureLaw, gentle])("inverts equivalentTime", (law, readings) => {
     const last = readings[readings.length - 1]!.timeS;
     const equivalentS = equivalentTime(readings, 20, law);
-    const temperatureAt = (timeS: number): number => lineAt(readings, Math.min(last, timeS));
-    const found = developUntil({ equivalentS, referenceC: 20, law, temperatureAt });
+    const found = developUntil({ equivalentS, referenceC: 20, law, temperatureAt: readings });
     // In clock time the tolerance of the integral is that of the work over the rate at the end.
     const slack = (1e-9 * equivalentS) / rateFunction(20, law)(readings[readings.length - 1]!.temperatureC);
     expect(Math.abs(found - last)).toBeLessThanOrEqual(slack + 1e-9 * last);
@@ -162,7 +160,7 @@ describe("developUntil", () => {
   test.prop([temperatureLaw, real(10, 30), real(0, 40), real(60, 1e5), real(1, 1e4)])(
     "takes longer for more, and adds up",
     (law, startC, ambientC, timeConstantS, wanted) => {
-      const temperatureAt = newtonDrift({ startC, ambientC, timeConstantS });
+      const temperatureAt = { startC, ambientC, timeConstantS };
       const ask = { referenceC: 20, law, temperatureAt };
       const half = developUntil({ ...ask, equivalentS: wanted / 2 });
       const whole = developUntil({ ...ask, equivalentS: wanted });
@@ -215,7 +213,7 @@ describe("startTemperatureFor", () => {
     "makes the drifting bath end when the steady one would",
     (law: TemperatureLaw, timeS, targetC, ambientC, timeConstantS) => {
       const startC = startTemperatureFor({ timeS, targetC, ambientC, timeConstantS, law });
-      const temperatureAt = newtonDrift({ startC, ambientC, timeConstantS });
+      const temperatureAt = { startC, ambientC, timeConstantS };
       close(developUntil({ equivalentS: timeS, referenceC: targetC, law, temperatureAt }), timeS, 1e-8);
       expect((startC - targetC) * (ambientC - targetC)).toBeLessThanOrEqual(0);
     },

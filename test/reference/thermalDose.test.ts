@@ -95,9 +95,10 @@ describe("beer: pasteurisation units, minutes at 60 °C, 1.393^(T − 60)", () =
     expect(Math.abs(rateFunction(60, law)(c) / units - 1)).toBeLessThan(0.022);
   });
   it("the holding time for 15 units at 64 °C is four minutes", () => {
-    expect(
-      developUntil({ equivalentS: 15 * 60, referenceC: 60, law, temperatureAt: () => 64 }) / 60,
-    ).toBeCloseTo(15 / 1.393 ** 4, 9);
+    expect(developUntil({ equivalentS: 15 * 60, referenceC: 60, law, temperatureAt: 64 }) / 60).toBeCloseTo(
+      15 / 1.393 ** 4,
+      9,
+    );
     expect(15 / 1.393 ** 4).toBeCloseTo(4, 1);
   });
 });
