@@ -1,8 +1,10 @@
-import { defineConfig, type ViteUserConfig } from "vitest/config";
+import { configDefaults, defineConfig, type ViteUserConfigFnObject } from "vitest/config";
 
-const config: ViteUserConfig = defineConfig({
+const config: ViteUserConfigFnObject = defineConfig(({ mode }) => ({
   test: {
-    include: ["test/**/*.test.ts"],
+    include: [mode === "slow" ? "test/**/*.slow.test.ts" : "test/**/*.test.ts"],
+    // Thousands of simulated runs take minutes: `vitest run --mode slow` runs those files alone.
+    exclude: [...configDefaults.exclude, ...(mode === "slow" ? [] : ["test/**/*.slow.test.ts"])],
     // Every function under test is pure, so files may share a process: a fifth of the time.
     isolate: false,
     setupFiles: ["test/setup.ts"],
@@ -15,6 +17,6 @@ const config: ViteUserConfig = defineConfig({
       reporter: ["text-summary", ["text", { skipFull: true }]],
     },
   },
-});
+}));
 
 export default config;
