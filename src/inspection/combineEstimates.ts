@@ -64,8 +64,10 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
             severity: "warn",
             message:
               "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
+            quantity: "standardDeviations",
             limit: BEYOND_CHANCE,
             actual: apart,
+            data: { firstS: a.timeS, secondS: b.timeS },
           },
         ]
       : [];

@@ -236,8 +236,10 @@ describe("combineEstimates", () => {
         severity: "warn",
         message:
           "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
+        quantity: "standardDeviations",
         limit: 1.96,
         actual: expect.closeTo(2, 9),
+        data: { firstS: 400, secondS: 400 * Math.exp(2 * sd) },
       },
     ]);
   });
