@@ -276,6 +276,18 @@ export { bathCautions, type BathQuestion } from "./process/bathCautions.js";
 export type { CautionFacts, CuePlace, PlanTexts, ProcessCautionCode } from "./process/text.js";
 export { describePlan } from "./text/describePlan.js";
 
+// steering: a development in progress
+export type {
+  SteerAnswer,
+  SteerInput,
+  SteeringReading,
+  SteeringSurroundings,
+  SteeringVessel,
+} from "./steering/types.js";
+export { steer } from "./steering/steer.js";
+export { judgeReading, type JudgedReading, type JudgeReadingOptions } from "./steering/judgeReading.js";
+export { checkLog, type LogCheck } from "./steering/checkLog.js";
+
 // recipe: a written recipe, checked
 export type {
   BrewDeveloper,

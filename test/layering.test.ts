@@ -32,6 +32,7 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   learning: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "learning"],
   notes: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "learning", "notes"],
   process: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process"],
+  steering: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process", "steering"],
   recipe: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process", "text", "recipe"],
 };
 

@@ -4,10 +4,14 @@
  */
 import { inRange, longEnough, plainObject, wrongValue } from "../core/guards.js";
 
-/** One reading of the thermometer: clock time in s (0 to 1e7) and the bath's temperature in °C (0 to 100). */
+/** One reading of the thermometer. */
 export interface TemperatureReading {
+  /** clock time, counted from pour-in, s, 0 to 1e7 */
   readonly timeS: number;
+  /** the bath, °C, 0 to 100 */
   readonly temperatureC: number;
+  /** the bath was altered on purpose just before, as by warm water; heeded by `steer` alone */
+  readonly changed?: true | undefined;
 }
 
 /**

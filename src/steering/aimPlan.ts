@@ -1,0 +1,30 @@
+import { wrongValue } from "../core/guards.js";
+import { checkedPlan } from "../process/checkedPlan.js";
+import { replaceDevelopment } from "../process/replaceDevelopment.js";
+import type { ProcessPlan } from "../process/types.js";
+
+/** How long draining takes by a plan, s; 0 where there is none. */
+export function drainOf(where: string, plan: ProcessPlan | undefined): number {
+  if (plan === undefined) return 0;
+  checkedPlan(where, plan);
+  if (!plan.steps.some(({ name }) => name === "develop"))
+    wrongValue(where, "a plan with a development", plan.steps.length);
+  return plan.handling.drainS;
+}
+
+/**
+ * A checked plan whose development ends when steering says. The plan's clock starts with its first step, the log's with
+ * pour-in: they are joined here and nowhere else.
+ *
+ * @param nowS - the clock from pour-in, s
+ * @param endS - when the development is to be drained, s from pour-in
+ */
+export function aimPlan(plan: ProcessPlan, nowS: number, endS: number): ProcessPlan {
+  const develop = plan.steps.find(({ name }) => name === "develop") as ProcessPlan["steps"][number];
+  // Past the development of the plan that was given, it is drawn out from its end.
+  const atS = Math.min(nowS, develop.durationS);
+  return replaceDevelopment(plan, {
+    atS: develop.startS + atS,
+    remainingS: Math.max(endS, nowS) - atS,
+  });
+}

@@ -1,0 +1,92 @@
+import { gravestFirst, type Caution } from "../core/caution.js";
+import type { Problem } from "../compensate/checkConditions.js";
+import { isInputError } from "../core/errors.js";
+import { longEnough, wrongKind } from "../core/guards.js";
+import type { TemperatureLog, TemperatureReading } from "../drift/log.js";
+import { judgeLog } from "./judge.js";
+import { meaningOf } from "./meaning.js";
+import { inOrder, placedReading, type PlacedReading } from "./readings.js";
+import { surroundingsOf } from "./surroundings.js";
+
+/** What {@link checkLog} returns. */
+export type LogCheck =
+  | { readonly ok: true; readonly log: TemperatureLog; readonly cautions: readonly Caution[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * Checks a log of thermometer readings from a file or a form.
+ *
+ * @param input - anything; a log is an array of 1 to 100,000 readings `{ timeS, temperatureC, changed? }`
+ * @returns `ok: true` with the log in the order of time, each reading once, and what is in doubt about it; or
+ * `ok: false` with every problem of its shape. Paths point into what was given
+ *
+ * @remarks A reading that is absent or that no bath can have (outside 0 to 100 °C, 85 or exactly 0 of a failed sensor) is
+ * a caution, and is left out of the log. One that may be in another unit is kept as it is.
+ *
+ * @example
+ * ```ts
+ * const check = checkLog([{ timeS: 60, temperatureC: null }, { timeS: 0, temperatureC: 18 }]);
+ * check.ok && check.log // => [{ timeS: 0, temperatureC: 18 }]
+ * check.ok && check.cautions.map(({ code }) => code) // => ["reading-missing", "log-order"]
+ * ```
+ */
+export function checkLog(input: unknown): LogCheck {
+  const problems: Problem[] = [];
+  const placed: PlacedReading[] = [];
+  attempt(problems, () => {
+    Array.from(longEnough("checkLog", input, 1), (reading, i) => {
+      attempt(problems, () => placed.push(numbered(`checkLog/${i}`, reading, i)));
+    });
+  });
+  if (problems.length > 0) return { ok: false, problems };
+  const ordered = inOrder(placed);
+  const { places, cautions } = judgeLog("", ordered, surroundingsOf("checkLog", {}), undefined);
+  return {
+    ok: true,
+    log: oneEach(ordered.readings.filter(isReading), places).map(asReading),
+    cautions: gravestFirst(cautions.filter(({ code }) => code !== "forecast-only")),
+  };
+}
+
+/** A reading of a document: its temperature is a number, or absent. */
+function numbered(at: string, reading: unknown, index: number): PlacedReading {
+  const placed = placedReading(at, reading, index);
+  const { given } = placed;
+  if (given !== undefined && given !== null && typeof given !== "number")
+    wrongKind(`${at}/temperatureC`, "a number", given);
+  return placed;
+}
+
+/** Notes what an input error says, and goes on. */
+function attempt(problems: Problem[], work: () => unknown): void {
+  try {
+    work();
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    const { code, path, expected, actual, message, sentence } = error;
+    problems.push({ code, path, expected, actual, message, sentence });
+  }
+}
+
+type Numbered = PlacedReading & { readonly given: number };
+
+function isReading(placed: PlacedReading): placed is Numbered {
+  const { given } = placed;
+  const { doubt } = meaningOf(given, undefined);
+  return doubt === undefined || (doubt === "maybe-fahrenheit" && (given as number) <= 100);
+}
+
+/** One reading each moment: that which agrees with the others, else the first. */
+function oneEach(readings: readonly Numbered[], places: ReadonlySet<number>): readonly Numbered[] {
+  const each: Numbered[] = [];
+  for (const one of readings) {
+    const before = each.at(-1);
+    if (before?.timeS !== one.timeS) each.push(one);
+    else if (places.has(one.index) && !places.has(before.index)) each[each.length - 1] = one;
+  }
+  return each;
+}
+
+function asReading({ timeS, given, changed }: Numbered): TemperatureReading {
+  return { timeS, temperatureC: given, ...(changed ? { changed } : undefined) };
+}

@@ -1,0 +1,16 @@
+import { inputError, isInputError } from "../core/errors.js";
+
+/**
+ * Runs what calls another function of the package, and lets an input error carry the name of the function that the
+ * caller knows.
+ */
+export function named<T>(name: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    const { code, path, expected, actual, sentence } = error;
+    const kind = error instanceof TypeError ? TypeError : RangeError;
+    throw inputError(kind, name + path, code, expected, actual, sentence);
+  }
+}

@@ -1,0 +1,55 @@
+import { arrayOf, inRange, plainObject, wrongKind } from "../core/guards.js";
+import { LONGEST_CLOCK_S } from "../drift/log.js";
+
+/** A reading with its place in the log that was given. */
+export interface PlacedReading {
+  readonly index: number;
+  readonly timeS: number;
+  /** whatever was read */
+  readonly given: unknown;
+  readonly changed: boolean;
+}
+
+/** A log in the order of time. */
+export interface OrderedLog {
+  readonly readings: readonly PlacedReading[];
+  /** the place of the first reading that is earlier than the one before it, or at the time of another */
+  readonly outOfOrder: number | undefined;
+}
+
+/** Checks the shape of one reading. What it reads is judged later, never refused. */
+export function placedReading(at: string, reading: unknown, index: number): PlacedReading {
+  const { timeS, temperatureC, changed = false } = plainObject(at, reading);
+  inRange(at, timeS, 0, LONGEST_CLOCK_S, "timeS", "/timeS");
+  if (typeof changed !== "boolean") wrongKind(`${at}/changed`, "true or false", changed);
+  return { index, timeS: timeS as number, given: temperatureC, changed };
+}
+
+/**
+ * Checks the shape of a log and puts it in the order of time.
+ *
+ * @throws TypeError or RangeError when it is no array of `least` readings or more, or a time is no clock time
+ */
+export function orderedLog(where: string, log: unknown, least: number): OrderedLog {
+  return inOrder(arrayOf(where, log, least).map((one, i) => placedReading(`${where}/${i}`, one, i)));
+}
+
+/** Readings in the order of time; one that is given twice counts once. */
+export function inOrder(placed: readonly PlacedReading[]): OrderedLog {
+  let outOfOrder: number | undefined;
+  let latestS = -1;
+  for (const { timeS, index } of placed) {
+    if (timeS < latestS) outOfOrder ??= index;
+    latestS = Math.max(latestS, timeS);
+  }
+  const readings: PlacedReading[] = [];
+  for (const one of [...placed].sort((a, b) => a.timeS - b.timeS)) {
+    let twin = false;
+    for (let j = readings.length - 1; !twin && readings[j]?.timeS === one.timeS; j -= 1) {
+      twin = Object.is(readings[j]?.given, one.given);
+      outOfOrder = Math.min(outOfOrder ?? one.index, one.index);
+    }
+    if (!twin) readings.push(one);
+  }
+  return { readings, outOfOrder };
+}

@@ -1,0 +1,76 @@
+import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { handbookVessels } from "../handbook/vessels.js";
+import { LONGEST_CLOCK_S } from "../drift/log.js";
+import type { SteeringSurroundings } from "./types.js";
+
+/** How well one reading is known, °C: a scale read to half a degree, 0.5/√12, rounded up. */
+const READING_SD_C = 0.15;
+
+/** What is known of vessel, air and thermometer, checked. */
+export interface Surroundings {
+  readonly ambientC: number | undefined;
+  readonly vessel: { readonly timeConstantS: number; readonly logSd: number } | undefined;
+  readonly readingSdC: number;
+}
+
+/** Checks what is known of the surroundings. */
+export function surroundingsOf(where: string, given: SteeringSurroundings): Surroundings {
+  const { ambientC, vessel, readingSdC = READING_SD_C } = given;
+  if (ambientC !== undefined) inRange(where, ambientC, -50, 100, "temperatureC", "/ambientC");
+  inRange(where, readingSdC, 0.001, 5, "temperatureDifferenceC", "/readingSdC");
+  return { ambientC, vessel: vesselOf(`${where}/vessel`, vessel), readingSdC };
+}
+
+function vesselOf(where: string, vessel: SteeringSurroundings["vessel"]): Surroundings["vessel"] {
+  if (vessel === undefined) return undefined;
+  if (typeof vessel === "string") return knownEntry(where, handbookVessels, vessel);
+  const { timeConstantS, logSd } = plainObject(where, vessel);
+  return {
+    timeConstantS: positive(where, timeConstantS, LONGEST_CLOCK_S, "timeS", "/timeConstantS"),
+    logSd: inRange(where, logSd, 0, 3, undefined, "/logSd"),
+  };
+}
+
+/** Air and water jackets that are not told: a small bath in a room of 5 to 35 °C, and a tempered jacket. */
+const AIR = { timeConstantS: 1000, coldestC: 5, warmestC: 35 };
+const JACKET = { timeConstantS: 105, awayC: 4 };
+
+/** How far the surroundings that were told may be off, °C. */
+const AMBIENT_WITHIN_C = 2;
+
+/**
+ * How far a bath can drift from one reading to the next, °C: |T − surroundings|(1 − e^(−Δt/τ)), with the fastest
+ * vessel and the farthest surroundings that what is known allows.
+ */
+export function farthestDrift({ ambientC, vessel }: Surroundings, fromC: number, overS: number): number {
+  const awayC =
+    ambientC === undefined
+      ? Math.max(fromC - AIR.coldestC, AIR.warmestC - fromC)
+      : Math.abs(fromC - ambientC) + AMBIENT_WITHIN_C;
+  const gone = (timeConstantS: number): number => -Math.expm1(-overS / timeConstantS);
+  return vessel === undefined
+    ? Math.max(awayC * gone(AIR.timeConstantS), JACKET.awayC * gone(JACKET.timeConstantS))
+    : awayC * gone(vessel.timeConstantS * Math.exp(-2 * vessel.logSd));
+}
+
+/**
+ * How far a bath must have drifted at least, °C, where vessel and surroundings are both told: the slowest vessel
+ * and the nearest surroundings. `undefined` where they are not: a still reading may be a tempered bath.
+ */
+export function leastDrift(
+  { ambientC, vessel }: Surroundings,
+  fromC: number,
+  overS: number,
+): number | undefined {
+  if (ambientC === undefined || vessel === undefined) return undefined;
+  const awayC = Math.max(0, Math.abs(fromC - ambientC) - AMBIENT_WITHIN_C);
+  return awayC * -Math.expm1(-overS / (vessel.timeConstantS * Math.exp(2 * vessel.logSd)));
+}
+
+/**
+ * By how much two readings of one bath can differ, °C: four standard deviations, at least half a degree. With three,
+ * one sound run in some 200 has a reading in doubt.
+ */
+export function readingReach({ readingSdC }: Surroundings): number {
+  return Math.max(0.5, 4 * Math.SQRT2 * readingSdC);
+}

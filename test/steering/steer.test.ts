@@ -1,0 +1,413 @@
+/* Steering a development in progress: what is told, what is doubted, and what the doubt changes. */
+import { describe, expect, it } from "vitest";
+import {
+  compensate,
+  handbookVessel,
+  isInputError,
+  newtonDrift,
+  planProcess,
+  steer,
+  type SteerAnswer,
+  type SteerInput,
+  type SteeringReading,
+} from "../../src/index.js";
+
+const anyOf = (value: unknown): any => value;
+const baseline = { timeS: 600, temperatureC: 20 };
+const codes = (answer: SteerAnswer): readonly string[] => answer.cautions.map(({ code }) => code);
+const cautionOf = (answer: SteerAnswer, code: string) => answer.cautions.find((one) => one.code === code);
+const ask = (log: readonly SteeringReading[], more: Partial<SteerInput> = {}): SteerAnswer =>
+  steer({ baseline, conditions: {}, log, ...more });
+const reading = (timeS: number, temperatureC: number | null, changed?: true): SteeringReading =>
+  changed ? { timeS, temperatureC, changed } : { timeS, temperatureC };
+const steady = (temperatureC: number, count: number, everyS = 60): readonly SteeringReading[] =>
+  Array.from({ length: count }, (_, i) => reading(i * everyS, temperatureC));
+const plan = planProcess({ vessel: "tank", timeS: 600, temperatureC: 20, volumeMl: 500, rest: true });
+const developOf = (answer: SteerAnswer) => answer.plan!.steps.find(({ name }) => name === "develop")!;
+const startS = plan.steps.find(({ name }) => name === "develop")!.startS;
+
+describe("steer", () => {
+  it("needs one reading, and a steady bath is no error", () => {
+    const answer = ask([reading(0, 20)]);
+    expect(answer.total.timeS).toBeCloseTo(600, 6);
+    expect(answer.remaining.timeS).toBeCloseTo(600, 6);
+    expect(answer.action).toBe("continue");
+    expect(answer.trusted).toBe(true);
+    expect(ask(steady(20, 5)).remaining.timeS).toBeCloseTo(600 - 240, 4);
+  });
+  it("tells about the same time as compensate with the readings as a log", () => {
+    const drift = newtonDrift({ startC: 22, ambientC: 15, timeConstantS: 3600 });
+    const log = Array.from({ length: 9 }, (_, i) => ({ timeS: 60 * i, temperatureC: drift(60 * i) }));
+    const answer = ask(log);
+    const whole = Array.from({ length: 40 }, (_, i) => ({ timeS: 20 * i, temperatureC: drift(20 * i) }));
+    const truth = compensate(baseline, { temperatureC: whole }).timeS;
+    expect(Math.abs(answer.total.timeS / truth - 1)).toBeLessThan(0.002);
+    expect(Math.abs(answer.total.timeS / compensate(baseline, { temperatureC: log }).timeS - 1)).toBeLessThan(
+      0.01,
+    );
+  });
+  it("serves a warming bath as a cooling one", () => {
+    const drift = newtonDrift({ startC: 14, ambientC: 22, timeConstantS: 3600 });
+    const log = Array.from({ length: 9 }, (_, i) => ({ timeS: 60 * i, temperatureC: drift(60 * i) }));
+    const whole = Array.from({ length: 60 }, (_, i) => ({ timeS: 20 * i, temperatureC: drift(20 * i) }));
+    const truth = compensate(baseline, { temperatureC: whole }).timeS;
+    expect(Math.abs(ask(log).total.timeS / truth - 1)).toBeLessThan(0.01);
+  });
+  it("is not swung by two early readings", () => {
+    // 14 and 13.9 °C one second apart: a line through them reaches 0 °C in 140 s.
+    const one = ask([reading(0, 14)]).total.timeS;
+    const two = ask([reading(0, 14), reading(1, 13.9)]).total.timeS;
+    expect(Math.abs(two / one - 1)).toBeLessThan(0.03);
+  });
+  it("carries all other causes, and what is known of them", () => {
+    const known = { ...baseline, dilution: "1+9", logSd: 0.02 };
+    const knowledge = {
+      temperature: { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.05 },
+    } as const;
+    const given = { dilution: "1+14" };
+    const answer = steer({ baseline: known, conditions: given, knowledge, log: steady(16, 4) });
+    const plain = compensate(known, { ...given, temperatureC: 16 }, knowledge);
+    expect(answer.total.timeS).toBeCloseTo(plain.timeS, 3);
+    expect(answer.total.lowS).toBeLessThan(plain.lowS);
+    expect(answer.total.highS / plain.highS).toBeLessThan(1.03);
+    expect(codes(answer)).toContain("default-law");
+  });
+  it("counts from pour-in when the first reading comes late", () => {
+    expect(ask([reading(120, 20)]).total.timeS).toBeCloseTo(600, 4);
+    // A bath that falls by 1 °C in 100 s was a degree warmer at pour-in.
+    const falling = [reading(100, 21), reading(200, 20), reading(300, 19.1)];
+    const whole = ask([reading(0, 22), ...falling]).total.timeS;
+    expect(Math.abs(ask(falling).total.timeS / whole - 1)).toBeLessThan(0.01);
+  });
+  it("goes to the end of the longest clock", () => {
+    const answer = ask([reading(0, 20), reading(1e7, 20)]);
+    expect(answer.action).toBe("pour-out");
+    expect(answer.total.timeS).toBeCloseTo(600, 4);
+  });
+  it("never tells less than nothing, and says how far past", () => {
+    const answer = ask(steady(20, 12), { nowS: 700 });
+    expect(answer.remaining).toEqual({ timeS: 0, lowS: 0, highS: expect.any(Number) });
+    expect(answer.action).toBe("pour-out");
+    expect(cautionOf(answer, "target-passed")).toMatchObject({
+      severity: "stop",
+      quantity: "timeS",
+      actual: 700,
+    });
+  });
+  it("says pour out at the end and not before", () => {
+    const log = steady(20, 9);
+    expect(ask(log, { nowS: 599 }).action).toBe("continue");
+    expect(ask(log, { nowS: 600.1 }).action).toBe("pour-out");
+  });
+  it("survives JSON and changes nothing that it was given", () => {
+    const log = Object.freeze([reading(60, 68), reading(0, 20)].map((one) => Object.freeze(one)));
+    const answer = ask(log, { plan });
+    expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);
+  });
+});
+
+describe("a reading in doubt", () => {
+  const sound = steady(14, 5);
+  const without = ask(sound, { nowS: 300 });
+  it.each([
+    ["NaN", NaN, "reading-missing"],
+    ["null", null, "reading-missing"],
+    ["85", 85, "reading-out-of-range"],
+    ["−127", -127, "reading-out-of-range"],
+    ["0", 0, "reading-out-of-range"],
+    ["200", 200, "reading-out-of-range"],
+    ["six degrees warmer", 20, "reading-jump"],
+    ["the air's °F", 75, "maybe-fahrenheit"],
+  ])("%s changes nothing, and is said first", (_, temperatureC, code) => {
+    const answer = ask([...sound, reading(300, temperatureC)]);
+    expect(answer.total.timeS).toBeCloseTo(without.total.timeS, 6);
+    expect(answer.action).toBe("continue");
+    expect(answer.trusted).toBe(false);
+    expect(answer.cautions[0]).toMatchObject({ code, severity: "stop", path: "/log/5/temperatureC" });
+    expect(cautionOf(answer, "forecast-only")).toMatchObject({ quantity: "timeS", data: { sinceS: 240 } });
+  });
+  it("is forgotten when the next one agrees with the others", () => {
+    const answer = ask([...sound, reading(300, 20), reading(360, 14.1)]);
+    expect(answer.trusted).toBe(true);
+    expect(cautionOf(answer, "reading-jump")).toMatchObject({
+      severity: "note",
+      path: "/log/5/temperatureC",
+    });
+    expect(codes(answer)).not.toContain("forecast-only");
+  });
+  it("has its distance and what the bath allows as data", () => {
+    const { actual, limit, quantity } = cautionOf(ask([...sound, reading(300, 20)]), "reading-jump")!;
+    expect(quantity).toBe("temperatureDifferenceC");
+    expect(actual).toBeCloseTo(6, 9);
+    // In 60 s: a tempered jacket 4 °C away, 4(1 − e^(−60/105)) = 1.74 °C, and four standard deviations of two readings.
+    expect(limit).toBeCloseTo(1.74 + 4 * Math.SQRT2 * 0.15, 2);
+  });
+  it("at the start falls out when two others agree, and not before", () => {
+    const two = ask([reading(0, 21), reading(60, 14)]);
+    expect(two.trusted).toBe(false);
+    const three = ask([reading(0, 21), reading(60, 14), reading(120, 14.1)]);
+    expect(three.trusted).toBe(true);
+    expect(cautionOf(three, "reading-jump")?.path).toBe("/log/0/temperatureC");
+    // What the bath was mixed to counts for half a reading, and decides between two.
+    expect(ask([reading(0, 21), reading(60, 14)], { conditions: { temperatureC: 14 } }).trusted).toBe(true);
+  });
+  it("at the start, alone, leaves what the bath was mixed to, or the known temperature", () => {
+    const failed = [reading(0, NaN)];
+    expect(ask(failed).total.timeS).toBeCloseTo(600, 2);
+    const mixed = ask(failed, { conditions: { temperatureC: 16 } });
+    expect(mixed.total.timeS).toBeCloseTo(compensate(baseline, { temperatureC: 16 }).timeS, 2);
+    expect(mixed.trusted).toBe(false);
+    expect(cautionOf(mixed, "forecast-only")?.data).toEqual({ sinceS: 0 });
+  });
+});
+
+describe("a reading in the other unit", () => {
+  it("serves in its meaning where it fits, and is not trusted until retyped", () => {
+    const answer = ask([...steady(14, 3), reading(180, 57)]);
+    expect(answer.trusted).toBe(false);
+    expect(cautionOf(answer, "maybe-fahrenheit")).toMatchObject({
+      severity: "stop",
+      quantity: "temperatureC",
+      actual: 57,
+      data: { celsius: 13.8888888889 },
+    });
+    expect(codes(answer)).not.toContain("forecast-only");
+    expect(ask([...steady(14, 3), reading(180, 57), reading(240, 13.9)]).trusted).toBe(true);
+  });
+  it("serves alone", () => {
+    const inCelsius = ask(steady(5, 3)).total.timeS;
+    const answer = ask(steady(41, 3));
+    expect(answer.total.timeS).toBeCloseTo(inCelsius, 4);
+    expect(answer.action).toBe("continue");
+    expect(answer.trusted).toBe(false);
+    // A bath of 14 °C that was converted once too often.
+    const twice = ask([reading(0, -10), reading(60, -10)]);
+    expect(cautionOf(twice, "maybe-celsius")?.data).toEqual({ celsius: 14 });
+    expect(twice.total.timeS).toBeCloseTo(ask(steady(14, 2)).total.timeS, 4);
+  });
+  it("is told exactly at 32, unless the bath was mixed to about that", () => {
+    expect(ask([reading(0, 32)]).trusted).toBe(true);
+    expect(codes(ask([reading(0, 33)]))).toContain("maybe-fahrenheit");
+    const warm = { baseline: { timeS: 200, temperatureC: 38 } };
+    expect(ask([reading(0, 38)], { ...warm, conditions: { temperatureC: 38 } }).trusted).toBe(true);
+    expect(codes(ask([reading(0, 44)], { ...warm, conditions: { temperatureC: 38 } }))).toContain(
+      "maybe-fahrenheit",
+    );
+    expect(ask([reading(0, 0)], { conditions: { temperatureC: 2 } }).trusted).toBe(true);
+  });
+});
+
+describe("a log as it comes", () => {
+  it("is put in order, with a note", () => {
+    const drift = [reading(0, 18), reading(60, 17.8), reading(120, 17.7)];
+    const mixed = ask([drift[0]!, drift[2]!, drift[1]!]);
+    expect(mixed.total).toEqual(ask(drift).total);
+    expect(mixed.trusted).toBe(true);
+    expect(cautionOf(mixed, "log-order")).toMatchObject({ severity: "note", path: "/log/2/timeS" });
+    expect(codes(ask(drift))).not.toContain("log-order");
+  });
+  it("counts equal doubles once, and lets the others decide between unlike ones", () => {
+    const drift = [reading(0, 18), reading(60, 17.8), reading(120, 17.7)];
+    expect(ask([...drift, reading(120, 17.7)]).total).toEqual(ask(drift).total);
+    const unlike = ask([...drift, reading(120, 24)]);
+    expect(unlike.total).toEqual(ask(drift).total);
+    expect(unlike.trusted).toBe(true);
+    // Two that may both be right count as their mean.
+    const mean = ask([reading(0, 18), reading(60, 17.6), reading(60, 18)]);
+    expect(mean.total.timeS).toBeCloseTo(ask([reading(0, 18), reading(60, 17.8)]).total.timeS, 0);
+  });
+  it("may be long", () => {
+    const log = Array.from({ length: 100_000 }, (_, i) => reading(i * 0.005, 18 + 0.1 * Math.sin(i)));
+    const start = performance.now();
+    expect(ask(log).total.timeS).toBeCloseTo(ask(steady(18, 9)).total.timeS, 0);
+    expect(performance.now() - start).toBeLessThan(5000);
+    // A dead thermometer names the newest fifty.
+    expect(
+      ask(log.map((one, i) => (i < 2 ? one : { ...one, temperatureC: null }))).cautions.length,
+    ).toBeLessThan(60);
+  });
+});
+
+describe("a frozen thermometer", () => {
+  const still = steady(24, 12, 90);
+  const tray = { vessel: "tray-in-air", ambientC: 8 } as const;
+  it("is found where vessel and air say that the bath must have moved", () => {
+    const answer = ask(still, tray);
+    expect(answer.trusted).toBe(false);
+    expect(cautionOf(answer, "thermometer-frozen")).toMatchObject({
+      severity: "stop",
+      quantity: "temperatureDifferenceC",
+      limit: 1,
+      path: "/log/1/temperatureC",
+    });
+    expect(answer.total.timeS).toBeGreaterThan(ask(still).total.timeS);
+  });
+  it("is not suspected in a bath that may be tempered", () => {
+    expect(ask(still).trusted).toBe(true);
+    expect(ask(still, { ambientC: 8 }).trusted).toBe(true);
+    expect(ask(still, { vessel: "tray-in-air" }).trusted).toBe(true);
+    expect(ask(still, { ...tray, ambientC: 24 }).trusted).toBe(true);
+    expect(ask(still.slice(0, 2), tray).trusted).toBe(true);
+  });
+});
+
+describe("a bath that was changed", () => {
+  const before = steady(14, 4);
+  it("is believed when it is said", () => {
+    const answer = ask([...before, reading(240, 20, true), reading(300, 20)]);
+    expect(answer.trusted).toBe(true);
+    expect(cautionOf(answer, "bath-changed")).toMatchObject({
+      severity: "note",
+      quantity: "temperatureDifferenceC",
+      actual: 6,
+      path: "/log/4",
+    });
+    // 240 s at 14 °C, the rest at 20 °C.
+    const steadyS = compensate(baseline, { temperatureC: 14 }).timeS;
+    expect(answer.total.timeS).toBeCloseTo(240 + 600 * (1 - 240 / steadyS), -1);
+    expect(ask([...before, reading(240, 20), reading(300, 20)]).trusted).toBe(false);
+  });
+  it("is believed as often as it is said, also when the first reading comes late", () => {
+    const answer = ask([reading(60, 14), reading(120, 20, true), reading(180, 14, true), reading(240, 14)]);
+    expect(answer.trusted).toBe(true);
+    expect(codes(answer).filter((code) => code === "bath-changed")).toHaveLength(2);
+    const steadyS = compensate(baseline, { temperatureC: 14 }).timeS;
+    expect(answer.total.timeS).toBeCloseTo(steadyS - 60 * (steadyS / 600 - 1), -1);
+  });
+  it("is believed too when the reading that said it failed", () => {
+    const answer = ask([...before, { timeS: 240, temperatureC: null, changed: true }, reading(300, 20)]);
+    expect(answer.trusted).toBe(true);
+    expect(codes(answer)).toContain("bath-changed");
+  });
+});
+
+describe("the time of appearance", () => {
+  it("moves the end as two estimates of one time do", () => {
+    // Known to 4 %: 600 s. The image came after 50 s with a factor of 14, known to 15.3 %: 700 s. So
+    // ln(time) moves by 0.04²/(0.04² + 0.153²) of ln(700/600), to 606 s.
+    const sure = { vessel: { timeConstantS: 1e6, logSd: 0.1 }, ambientC: 20, readingSdC: 0.01 };
+    const answer = ask([reading(0, 20)], { nowS: 60, appearance: { appearanceS: 50, factor: 14 }, ...sure });
+    expect(answer.remaining.timeS).toBeCloseTo(546, 0);
+    const plain = ask([reading(0, 20)], { nowS: 60, ...sure });
+    expect(answer.total.highS / answer.total.lowS).toBeLessThan(plain.total.highS / plain.total.lowS);
+  });
+  it("is carried along the path of a bath that drifts", () => {
+    const drift = newtonDrift({ startC: 20, ambientC: 4, timeConstantS: 1800 });
+    const log = Array.from({ length: 8 }, (_, i) => reading(60 * i, drift(60 * i)));
+    // A factor known exactly: the appearance decides, and in a bath that cools the end comes later than factor × time.
+    const seen = { appearanceS: 50, factor: 12, factorLogSd: 0.0001, reactionS: 0 };
+    const knowledge = {
+      temperature: { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 60 },
+    } as const;
+    const { total } = ask(log, { appearance: seen, knowledge });
+    expect(total.timeS).toBeGreaterThan(650);
+    expect(total.timeS).toBeLessThan(760);
+  });
+  it("says so when it disagrees beyond chance", () => {
+    const answer = ask([reading(0, 20)], { appearance: { appearanceS: 100, factor: 14 } });
+    expect(cautionOf(answer, "estimates-disagree")).toMatchObject({ path: "/appearance" });
+    expect(codes(ask([reading(0, 20)], { appearance: { appearanceS: 45, factor: 14 } }))).not.toContain(
+      "estimates-disagree",
+    );
+  });
+  it("sets the clock where it comes after the last reading", () => {
+    const answer = ask([reading(0, 20)], { appearance: { appearanceS: 50, factor: 12 } });
+    expect(answer.total.timeS - answer.remaining.timeS).toBeCloseTo(50, 9);
+  });
+});
+
+describe("the plan", () => {
+  it("is aimed anew, its clock joined with that of the log", () => {
+    const answer = ask(steady(18, 4), { plan });
+    expect(startS).toBeGreaterThan(0);
+    expect(developOf(answer).startS).toBe(startS);
+    expect(Math.abs(developOf(answer).durationS - answer.total.timeS)).toBeLessThan(5);
+  });
+  it("has the order to pour out when no more is left than draining takes", () => {
+    const log = steady(20, 9);
+    const { drainS } = plan.handling;
+    expect(ask(log, { plan, nowS: 600 - drainS - 1 }).action).toBe("continue");
+    expect(ask(log, { plan, nowS: 600 - drainS + 0.1 }).action).toBe("pour-out");
+  });
+  it("is drawn out where the bath is slower than planned and the plan's end has passed", () => {
+    const answer = ask(steady(14, 12), { plan, nowS: 660 });
+    expect(answer.action).toBe("continue");
+    expect(Math.abs(developOf(answer).durationS - answer.total.timeS)).toBeLessThan(5);
+    const past = ask(steady(20, 12), { plan, nowS: 700 });
+    expect(past.action).toBe("pour-out");
+    expect(developOf(past).durationS).toBeGreaterThanOrEqual(700);
+  });
+});
+
+describe("steer refuses shapes alone", () => {
+  const thrown = (change: object): { path: string; code: string; message: string } => {
+    try {
+      steer(anyOf({ baseline, conditions: {}, log: [reading(0, 20)], ...change }));
+    } catch (error) {
+      if (isInputError(error)) return error;
+      throw error;
+    }
+    throw new Error("nothing was thrown");
+  };
+  it.each<readonly [string, object, string, string]>([
+    ["no array", { log: "20" }, "/log", "wrong-type"],
+    ["an empty log", { log: [] }, "/log", "empty"],
+    ["no object", { log: [null] }, "/log/0", "missing"],
+    ["a time before pour-in", { log: [reading(-1, 20)] }, "/log/0/timeS", "out-of-range"],
+    ["a time beyond the clock", { log: [reading(1e8, 20)] }, "/log/0/timeS", "out-of-range"],
+    [
+      "a change that is no answer",
+      { log: [{ ...reading(0, 20), changed: "yes" }] },
+      "/log/0/changed",
+      "wrong-type",
+    ],
+    ["a wrong clock", { nowS: -1 }, "/nowS", "out-of-range"],
+    ["wrong air", { ambientC: 101 }, "/ambientC", "out-of-range"],
+    ["an unknown vessel", { vessel: "bucket" }, "/vessel", "not-one-of"],
+    ["a vessel without a spread", { vessel: { timeConstantS: 3600 } }, "/vessel/logSd", "missing"],
+    ["a wrong spread", { readingSdC: 0 }, "/readingSdC", "out-of-range"],
+    ["a wrong known time", { baseline: { ...baseline, timeS: 0 } }, "/baseline/timeS", "out-of-range"],
+    [
+      "a wrong dilution",
+      { baseline: { ...baseline, dilution: "1+9" }, conditions: { dilution: 9 } },
+      "/conditions/dilution",
+      "wrong-type",
+    ],
+    [
+      "a wrong appearance",
+      { appearance: { appearanceS: 0, factor: 9 } },
+      "/appearance/appearanceS",
+      "out-of-range",
+    ],
+    ["wrong conditions", { conditions: null }, "/conditions", "missing"],
+    [
+      "a bath mixed to 300 °C",
+      { conditions: { temperatureC: 300 } },
+      "/conditions/temperatureC",
+      "out-of-range",
+    ],
+    ["a wrong factor", { appearance: { appearanceS: 50, factor: 0 } }, "/factor", "out-of-range"],
+    ["no plan", { plan: {} }, "/plan/totalS", "missing"],
+    ["a plan without a development", { plan: { ...plan, steps: [] } }, "/plan", "out-of-range"],
+  ])("%s", (_, change, path, code) => {
+    const error = thrown(change);
+    expect(error.path).toBe(path);
+    expect(error.code).toBe(code);
+    expect(error.message).toMatch(/^steer: /);
+  });
+  it("and lets a bug through as it is", () => {
+    const broken = {
+      get timeS(): number {
+        throw new Error("a bug");
+      },
+      temperatureC: 20,
+    };
+    expect(() => ask([reading(0, 20)], { baseline: broken })).toThrow(new Error("a bug"));
+  });
+  it("and takes the figures of an own vessel", () => {
+    const own = handbookVessel("tray-in-air");
+    expect(ask(steady(18, 4), { vessel: own, ambientC: 10 })).toEqual(
+      ask(steady(18, 4), { vessel: "tray-in-air", ambientC: 10 }),
+    );
+  });
+});
