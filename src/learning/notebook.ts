@@ -20,9 +20,12 @@ const FIELDS = [
   "ageH",
   "strength",
   "outcome",
+  "thermometer",
+  "by",
+  "printed",
   "note",
 ] as const;
-const TEXTS = ["id", "note"] as const;
+const TEXTS = ["id", "thermometer", "by", "note"] as const;
 
 /**
  * A run, the text by which it is the same as another, whatever order its fields were written in, and what an
@@ -57,6 +60,8 @@ export function entryOf(at: string, given: unknown): Entry {
   for (const field of TEXTS)
     if (run[field] !== undefined && typeof run[field] !== "string")
       wrongKind(`${at}/${field}`, "text", run[field]);
+  const printed: unknown = run.printed;
+  if (printed !== undefined && printed !== true) wrongKind(`${at}/printed`, "true or left out", printed);
   if (run.date !== undefined) isoDate(`${at}/date`, run.date);
   return { run, text: JSON.stringify(FIELDS.map((field) => ordered(run[field]))), at };
 }

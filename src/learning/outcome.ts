@@ -82,6 +82,8 @@ const READ: {
   ) => Judgement;
 } = {
   good: ({ logSd }, at, given) => byEye(at, given, 0, logSd),
+  thin: () => "thin, and no amount is said",
+  dense: () => "dense, and no amount is said",
   judged: ({ timeRatio, logSd }, at, given) =>
     byEye(at, given, Math.log(positive(at, timeRatio, 100, undefined, "/timeRatio")), logSd),
   steps: ({ steps, perStep = PER_STEP, logSd }, at, given) =>
@@ -108,6 +110,8 @@ const READ: {
 /** The fields of each kind. */
 const FIELDS: Readonly<Record<Outcome["kind"], readonly string[]>> = {
   good: ["kind", "logSd"],
+  thin: ["kind"],
+  dense: ["kind"],
   judged: ["kind", "timeRatio", "logSd"],
   steps: ["kind", "steps", "perStep", "logSd"],
   gamma: ["kind", "gamma", "wanted", "sd", "logSd"],

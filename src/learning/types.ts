@@ -18,6 +18,7 @@ export const KNOWLEDGE_VERSION = 1;
  * 0.0001), everything counted: eye, thermometer, clock, pouring.
  *
  * - `"good"`: the time given was right. `logSd` 0.1 when left out: what an eye lets pass.
+ * - `"thin"`, `"dense"`: developed too short, too long, by an amount that is not said.
  * - `"judged"`: right would have been timeS × `timeRatio` (above 0 to 100).
  * - `"steps"`: `steps` steps over (above 0) or under, as stops or N steps; one step is a factor of `perStep`
  *   on time, 1.4 when left out.
@@ -31,6 +32,8 @@ export const KNOWLEDGE_VERSION = 1;
  */
 export type Outcome =
   | { readonly kind: "good"; readonly logSd?: number | undefined }
+  | { readonly kind: "thin" }
+  | { readonly kind: "dense" }
   | { readonly kind: "judged"; readonly timeRatio: number; readonly logSd?: number | undefined }
   | {
       readonly kind: "steps";
@@ -80,6 +83,12 @@ export interface Run {
   readonly id?: string | undefined;
   /** ISO 8601 date, "2024-05-01" */
   readonly date?: string | undefined;
+  /** the thermometer that the temperature was read from, by a name of your own */
+  readonly thermometer?: string | undefined;
+  /** who made the run, by a name of your own */
+  readonly by?: string | undefined;
+  /** a row of a printed table, not an own run */
+  readonly printed?: true | undefined;
   readonly note?: string | undefined;
 }
 

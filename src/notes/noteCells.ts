@@ -2,10 +2,11 @@
  * Room: notes. The cells of a row of notes as people fill them: which column a heading means, and what a cell
  * says.
  */
-import { plainObject, unreadable, wrongValue } from "../core/guards.js";
-import { show } from "../core/errors.js";
+import type { Problem } from "../compensate/checkConditions.js";
+import { plainObject, refuse, wrongValue } from "../core/guards.js";
+import { isInputError, show } from "../core/errors.js";
+import { pointerTo } from "../core/pointer.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
-import type { Outcome } from "../learning/types.js";
 
 /** Other words for the columns. */
 const SYNONYMS: ReadonlyMap<string, string> = new Map([
@@ -15,12 +16,20 @@ const SYNONYMS: ReadonlyMap<string, string> = new Map([
   ["gradient", "gamma"],
   ["run", "id"],
   ["notes", "note"],
+  ["remark", "note"],
+  ["remarks", "note"],
+  ["comment", "note"],
+  ["comments", "note"],
+  ["thermom", "thermometer"],
+  ["who", "by"],
 ]);
 
 /** A column, and what its heading says besides, which has to be the unit of bare numbers in it. */
 export interface Column {
   readonly field: string;
   readonly unit: string;
+  /** a bracket holds what is no unit of the column */
+  readonly refused?: boolean;
 }
 
 /** Reads a heading such as "Time (s)", "temperatureC", "Temp °F", "Dev. time [min]". */
@@ -50,10 +59,15 @@ type Reader = (text: string) => unknown;
 export type Readers = ReadonlyMap<string, Reader>;
 
 /**
- * The cells of a record that are not blank; `columns` keeps what was read of the headings. Throws when it is
- * no object, or a heading has a bracket that holds no unit of its column.
+ * The cells of a record that are not blank; `columns` keeps what was read of the headings. A heading of a main column
+ * whose bracket holds no unit of it is a problem; of any other column it is one that is not known.
  */
-export function cellsOf(record: unknown, readers: Readers, columns: Map<string, Column>): Cells {
+export function cellsOf(
+  record: unknown,
+  readers: Readers,
+  columns: Map<string, Column>,
+  problems: Problem[],
+): Cells {
   const cells: Cells = [];
   for (const [heading, cell] of Object.entries(plainObject("/row", record))) {
     // What a data frame or a spreadsheet leaves in an empty cell.
@@ -68,11 +82,15 @@ export function cellsOf(record: unknown, readers: Readers, columns: Map<string, 
     if (text === "") continue;
     const column = columns.get(heading) ?? columnOf(heading, readers);
     columns.set(heading, column);
-    const { field, unit } = column;
-    cells.push({ field, unit, heading, text });
+    const { field, unit, refused = false } = column;
+    if (refused) told(problems, heading, "", () => wrongValue("/heading", "a column and its unit", heading));
+    else cells.push({ field, unit, heading, text });
   }
   return cells;
 }
+
+/** The columns without which a row is no run, or says what it does not know. */
+const MAIN: readonly string[] = ["time", "temperature", "dilution", "agitation", "used", "age", "outcome"];
 
 /**
  * The column of a heading, if what stands in it besides is a unit; a time of day, or of fixing, is a column
@@ -85,48 +103,69 @@ function columnOf(heading: string, readers: Readers): Column {
   try {
     if (unit !== "") (reader as Reader)(`1 ${unit}`);
     return column;
-  } catch {
+  } catch (error) {
+    // A unit of the column, though 1 of it is out of range: 1 °F is no bath.
+    if (isInputError(error) && error.code === "out-of-range") return column;
     // A bracket holds a unit: to pass it over would be to guess.
-    if (reader && /[([]/.test(heading)) wrongValue("/heading", "a column and its unit", heading);
-    return { field: "", unit };
+    const refused = MAIN.includes(field) && /[([]/.test(heading);
+    return refused ? { field, unit, refused } : { field: "", unit };
   }
 }
 
-/** Takes the cell of a column out; throws when there are two. */
-export function taken(cells: Cells, field: string): Cell | undefined {
+/** The one cell of a column, if there is one; where there are two, neither is. */
+export function only(cells: Cells, field: string): Cell | undefined {
   const [cell, second] = cells.filter((each) => each.field === field);
-  if (second) throw new RangeError(`${field} must stand in one column, got two`);
-  if (cell) cells.splice(cells.indexOf(cell), 1);
-  return cell;
+  return second ? undefined : cell;
 }
 
-/** Reads the cell of a column. */
-export function read(cells: Cells, field: string, readers: Readers): unknown {
-  const cell = taken(cells, field);
-  return cell && (readers.get(field) as Reader)(withUnit(withPoint(cell.text), cell.unit));
+/** Takes a cell out of those that are left for the note. */
+export function take(cells: Cells, cell: Cell): void {
+  cells.splice(cells.indexOf(cell), 1);
 }
 
-/** Returns what was read; throws when there was nothing. */
-export function needed<T>(field: string, value: T | undefined): T {
-  if (value === undefined) throw new RangeError(`${field} is missing`);
-  return value;
+/** What a cell says, by the reader of its column. */
+export function said({ field, text, unit }: Cell, readers: Readers): unknown {
+  return (readers.get(field) as Reader)(withUnit(withPoint(text), unit));
 }
 
-const OUTCOMES = '"good", "failed", "fogged", "over 1", "N-0.5" or "x1.2"';
+/** Reads the cell of a main column; what is wrong with it is a problem. */
+export function main(cells: Cells, field: string, readers: Readers, problems: Problem[]): unknown {
+  const found = cells.filter((each) => each.field === field);
+  for (const cell of found) take(cells, cell);
+  const [cell, second] = found;
+  if (cell === undefined) return undefined;
+  return told(problems, cell.heading, cell.heading, () =>
+    second
+      ? refuse("", `must be one column, got two: ${cell.heading} and ${second.heading}`, found.length, {
+          most: 1,
+        })
+      : said(cell, readers),
+  );
+}
 
-/**
- * "good", "failed", "fogged"; steps over or under ("over 1", "-0.5", "N+1"); or the right time as a multiple
- * ("x1.2").
- */
-export function judgement(text: string): Outcome {
-  const lower = text.toLowerCase().replace(/\s/g, "").replace(/[−–]/g, "-");
-  if (/^(?:good|ok|right|normal|n)$/.test(lower)) return { kind: "good" };
-  if (lower === "failed" || lower === "fogged") return { kind: lower };
-  const [, word, sign, steps] =
-    /^(?:(over|under)|n?([-+]))(\d+(?:\.\d+)?)(?:steps?|stops?)?$/.exec(lower) ?? [];
-  if (steps !== undefined)
-    return { kind: "steps", steps: Number(steps) * (word === "under" || sign === "-" ? -1 : 1) };
-  const ratio = /^[x\u00d7](\d+(?:\.\d+)?)$/.exec(lower)?.[1];
-  if (ratio === undefined) unreadable("/outcome", "outcome", ["good", "N-0.5", "x1.2"], OUTCOMES, text);
-  return { kind: "judged", timeRatio: Number(ratio) };
+/** Reads the cell of another column; what cannot be read is left for the note. */
+export function beside(cells: Cells, field: string, readers: Readers): unknown {
+  const cell = only(cells, field);
+  if (cell === undefined) return undefined;
+  try {
+    const value = said(cell, readers);
+    take(cells, cell);
+    return value;
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    return undefined;
+  }
+}
+
+/** Returns what was read, or notes the problem. `name` begins the message. */
+export function told<T>(problems: Problem[], heading: string, name: string, work: () => T): T | undefined {
+  try {
+    return work();
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    const { code, expected, actual, sentence } = error;
+    const message = name === "" ? error.message : `${name} ${sentence}`;
+    problems.push({ code, path: pointerTo("", heading), expected, actual, message, sentence });
+    return undefined;
+  }
 }

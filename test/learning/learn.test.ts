@@ -1062,7 +1062,7 @@ describe("refusals", () => {
     refused(
       bad({ kind: "fine" }),
       range(
-        'learn: runs[0].outcome.kind must be one of good, judged, steps, gamma, density, appearance, failed, fogged, got "fine"',
+        'learn: runs[0].outcome.kind must be one of good, thin, dense, judged, steps, gamma, density, appearance, failed, fogged, got "fine"',
       ),
     );
     refused(bad({}), type("learn: runs[0].outcome.kind must be text, got undefined"));
