@@ -18,13 +18,16 @@ export function appearanceOnPath(
   referenceC: number,
   law: TemperatureLaw,
 ): TimeEstimate {
-  const steady = named("steer", () => appearanceEstimate(seen));
+  const steady = named("steer", () => appearanceEstimate(seen), inAppearance);
   const spread = Math.exp(Math.log(steady.highS / steady.lowS) / 2);
   const work = equivalentTime(upTo(path, seen.appearanceS), referenceC, law) * seen.factor;
   const clock = (equivalentS: number): number =>
     developUntil({ equivalentS, referenceC, law, temperatureAt: path });
   return { timeS: clock(work), lowS: clock(work / spread), highS: clock(work * spread) };
 }
+
+/** The place of a field of what was seen, in what steering was given. */
+const inAppearance = (path: string): string => `/appearance${path.replace(/^\/seen/, "")}`;
 
 /** The path up to a moment within it. */
 function upTo(path: TemperatureLog, timeS: number): TemperatureLog {

@@ -138,5 +138,6 @@ export function driftAt(drift: PossibleDrift, afterS: number): number {
 export function expectedAt({ drifts }: Forecast, afterS: number): number {
   let sum = 0;
   for (const drift of drifts) sum += drift.share * driftAt(drift, afterS);
-  return sum;
+  // The shares sum to 1 but for rounding.
+  return Math.min(100, sum);
 }

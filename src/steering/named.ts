@@ -3,14 +3,16 @@ import { inputError, isInputError } from "../core/errors.js";
 /**
  * Runs what calls another function of the package, and lets an input error carry the name of the function that the
  * caller knows.
+ *
+ * @param placeOf - where the value is in what the caller gave
  */
-export function named<T>(name: string, work: () => T): T {
+export function named<T>(name: string, work: () => T, placeOf = (path: string): string => path): T {
   try {
     return work();
   } catch (error) {
     if (!isInputError(error)) throw error;
     const { code, path, expected, actual, sentence } = error;
     const kind = error instanceof TypeError ? TypeError : RangeError;
-    throw inputError(kind, name + path, code, expected, actual, sentence);
+    throw inputError(kind, name + placeOf(path), code, expected, actual, sentence);
   }
 }

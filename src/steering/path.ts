@@ -94,6 +94,8 @@ function backTo(first: Followed, followed: readonly Followed[], { known, reading
 function upToChange(before: readonly Followed[], changed: Followed, input: PathInput): TemperatureLog {
   const last = before.at(-1) as Followed;
   const timeS = changed.timeS - Math.min(1, (changed.timeS - last.timeS) / 2);
+  // Two readings of one moment leave no time to drift.
+  if (!(timeS > last.timeS && timeS < changed.timeS)) return [];
   const drift = forecastFrom(before, input.known, input.readingSdC);
   return [{ timeS, temperatureC: expectedAt(drift, timeS - last.timeS) }];
 }

@@ -87,7 +87,8 @@ export function steer(input: SteerInput): SteerAnswer {
   const ownLogSd = Math.log(answer.highS / answer.lowS) / (2 * Z90);
   const computed = timeEstimate(
     answer.timeS,
-    Math.hypot(ownLogSd, pathSdS(path, answer.timeS, request) / answer.timeS),
+    // To first order: more than the whole time says no more than that nothing is known.
+    Math.hypot(ownLogSd, Math.min(1, pathSdS(path, answer.timeS, request) / answer.timeS)),
   );
   const seen =
     appearance === undefined

@@ -529,6 +529,24 @@ const answer = fc
   );
 
 const drift = record({ startC: bath, ambientC: within(-50, 100), timeConstantS: above0(1e7) });
+/** What a thermometer gives in the middle of a run, failures among it. */
+const reading = record(
+  {
+    timeS: within(0, 2000),
+    temperatureC: fc.oneof(within(5, 30), within(40, 90), oneOf(null, NaN, 0, 85, -127)),
+    changed: oneOf(true),
+  },
+  ["timeS", "temperatureC"],
+);
+const readings = fc.array(reading, { minLength: 1, maxLength: 12 });
+const surroundings = {
+  ambientC: within(-50, 100),
+  vessel: fc.oneof(
+    oneOf("tray-in-air", "steel-tank-in-air", "glass-jar-in-air"),
+    record({ timeConstantS: above0(1e7), logSd: within(0, 3) }),
+  ),
+  readingSdC: within(0.001, 5),
+};
 /** A bath over time, as data. */
 const course = fc.oneof(bath, log, drift);
 
@@ -616,6 +634,22 @@ export const valid = {
       ["targetS", "referenceC", "log"],
     ),
   ]),
+  steer: args([
+    record(
+      {
+        baseline,
+        conditions,
+        knowledge,
+        log: readings,
+        nowS: within(0, 5000),
+        ...surroundings,
+        appearance: record({ appearanceS: above0(300), factor: within(1, 60) }),
+      },
+      ["baseline", "conditions", "log"],
+    ),
+  ]),
+  judgeReading: args([readings, reading], [record(surroundings, [])]),
+  checkLog: args([readings]),
   startTemperatureFor: args([
     record({
       timeS: above0(1e5),

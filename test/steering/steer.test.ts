@@ -274,6 +274,11 @@ describe("a bath that was changed", () => {
     const steadyS = compensate(baseline, { temperatureC: 14 }).timeS;
     expect(answer.total.timeS).toBeCloseTo(steadyS - 60 * (steadyS / 600 - 1), -1);
   });
+  it("needs no time: the moment before may be as near as the clock can show", () => {
+    const answer = ask([reading(60, 14), reading(60.00000000000001, 20, true)]);
+    expect(answer.trusted).toBe(true);
+    expect(answer.total.timeS).toBeGreaterThan(600);
+  });
   it("is believed too when the reading that said it failed", () => {
     const answer = ask([...before, { timeS: 240, temperatureC: null, changed: true }, reading(300, 20)]);
     expect(answer.trusted).toBe(true);
@@ -386,7 +391,7 @@ describe("steer refuses shapes alone", () => {
       "/conditions/temperatureC",
       "out-of-range",
     ],
-    ["a wrong factor", { appearance: { appearanceS: 50, factor: 0 } }, "/factor", "out-of-range"],
+    ["a wrong factor", { appearance: { appearanceS: 50, factor: 0 } }, "/appearance/factor", "out-of-range"],
     ["no plan", { plan: {} }, "/plan/totalS", "missing"],
     ["a plan without a development", { plan: { ...plan, steps: [] } }, "/plan", "out-of-range"],
   ])("%s", (_, change, path, code) => {
