@@ -167,6 +167,9 @@ export function walk(
   return { pouredS: Infinity, truth, trusted };
 }
 
+/** The law as it is told to steering; the truth is drawn from it. */
+const LAW = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 21.5 } as const;
+
 const failedAt = (timeS: number): SteeringReading => ({ timeS, temperatureC: 85 });
 
 /** What an interval was worth at one moment of a run. */
@@ -180,7 +183,7 @@ export interface Held {
 
 /**
  * Stops a run at 20 to 80 % of its end and asks whether the interval holds the truth: a law of 60 ± 21.5 kJ/mol and
- * a known time that is good to 4 %, as the generic figures say, and a factor that is good to 15 %.
+ * a known time that is good to 4 %, both told as such, and a factor that is good to 15 %.
  */
 export function stopped(
   steer: (input: SteerInput) => SteerAnswer,
@@ -191,7 +194,7 @@ export function stopped(
   const { baseline, vessel, drift, readings } = worldOf(random);
   const law = {
     kind: "arrhenius",
-    activationEnergyKJPerMol: Math.min(200, Math.max(0, 60 + 21.5 * normal(random))),
+    activationEnergyKJPerMol: Math.min(200, Math.max(0, 60 + LAW.sdKJPerMol * normal(random))),
   } as const;
   const equivalentS = baseline.timeS * Math.exp(0.04 * normal(random));
   const on = (workS: number): number =>
@@ -206,8 +209,9 @@ export function stopped(
   const factor = 12;
   const appearanceS = on(equivalentS / (factor * Math.exp(0.15 * normal(random)))) + 1.5 * normal(random);
   const { remaining, total, trusted } = steer({
-    baseline,
+    baseline: { ...baseline, logSd: 0.04 },
     conditions: {},
+    knowledge: { temperature: LAW },
     log,
     nowS,
     ...(told ? { vessel, ambientC: drift.ambientC } : undefined),
