@@ -6,7 +6,7 @@ import type { Dilution } from "../dilution/dilution.js";
 import { capacityCautions } from "../use/capacityCautions.js";
 import { stockShare } from "../use/stockShare.js";
 import { genericUseLaw, useSlope, type UseLaw } from "../use/useFactor.js";
-import { say } from "./text.js";
+import { pastKeepingText, tooSlowText } from "./limitText.js";
 
 /** A bath to be judged: its use and age, and whichever laws and limits are known for it. */
 export interface Bath {
@@ -61,23 +61,30 @@ export function judgeBath(where: string, bath: Bath): JudgedBath {
     for (const one of livesUntil({ lifeH: age.lifeH, ageH, timeS, highS }))
       cautions.push({ ...one, path: "/ageH" });
   if (keepingLimitH !== undefined && isPast(ageH, keepingLimitH))
-    cautions.push(
-      say("stop", "bath-past-keeping", {
-        path: "/ageH",
-        quantity: "ageH",
-        limit: keepingLimitH,
-        actual: ageH,
-      }),
-    );
+    cautions.push({
+      code: "bath-past-keeping",
+      severity: "stop",
+      message: pastKeepingText({ limit: keepingLimitH }),
+      path: "/ageH",
+      quantity: "ageH",
+      limit: keepingLimitH,
+      actual: ageH,
+    });
   for (const one of capacityCautions(usedCm2PerL, capacityCm2PerL ?? printed))
     cautions.push({ ...one, path: "/usedCm2PerL" });
   // Within a capacity of its own, a rule for any bath does not call it too slow.
   const within =
     bath.use === undefined && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);
   if (!within && isPast(factor, SLOWEST))
-    cautions.push(
-      say("stop", "bath-too-slow", { path: "", quantity: "ratio", limit: SLOWEST, actual: factor }),
-    );
+    cautions.push({
+      code: "bath-too-slow",
+      severity: "stop",
+      message: tooSlowText({ actual: factor }),
+      path: "",
+      quantity: "ratio",
+      limit: SLOWEST,
+      actual: factor,
+    });
   return { factor, cautions };
 }
 

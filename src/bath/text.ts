@@ -10,8 +10,6 @@ export type BathFacts = Omit<Caution, "code" | "message" | "severity">;
 
 /** Codes of the cautions that this module writes. */
 export type BathCautionCode =
-  | "bath-past-keeping"
-  | "bath-too-slow"
   | "bath-slow"
   | "bath-past-agent"
   | "bath-capacity-reached"
@@ -20,10 +18,6 @@ export type BathCautionCode =
   | "default-law";
 
 const SENTENCES: Readonly<Record<BathCautionCode, (facts: BathFacts) => string>> = {
-  "bath-past-keeping": ({ limit }) =>
-    `The bath is older than it keeps in this storage, ${digits(limit)} h. Mix fresh.`,
-  "bath-too-slow": ({ actual }) =>
-    `The bath needs ${digits(actual, 2)} times the time of a fresh one, more than twice. Mix fresh.`,
   "bath-slow": ({ actual = 1 }) =>
     `The bath needs ${((actual - 1) * 100).toFixed(0)} % more time than a fresh one.`,
   "bath-past-agent": ({ limit, actual }) =>

@@ -19,7 +19,7 @@ import { checkedVersion } from "../core/version.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { driftEffect, type Drift } from "./driftEffect.js";
 import { checkedJoint, covarianceOf, sameBaseline, type Joint, type Share } from "./joint.js";
-import { limitCautions } from "./limitCautions.js";
+import { limitJudge } from "./limitCautions.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
@@ -45,6 +45,7 @@ export interface Term {
   last: Worked | undefined;
   lastGiven: unknown;
   lastTo: unknown;
+  lastBath: unknown;
 }
 
 /** A known time and laws, checked once, to be asked under many conditions. */
@@ -82,6 +83,7 @@ export function prepared(
   const together = joint !== undefined && sameBaseline(baseline, knowledge.joint?.baseline, causes);
   const unread = unreadCautions(causes, baseline, knowledge);
   const judged = outcomeJudge(causes, baseline, knowledge, together);
+  const limits = limitJudge(baseline, knowledge);
   const conditionsAt = `${called}/conditions`;
 
   const answer = (conditions: Conditions): Compensation => {
@@ -134,7 +136,7 @@ export function prepared(
       // Covariances that cancel spreads can leave a rounding below 0.
       variance = Math.max(0, variance + covarianceOf(joint, sharesOf(base, together, worked, factors)));
     const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
-    for (const caution of limitCautions(estimate, baseline, conditions, knowledge)) cautions.push(caution);
+    for (const caution of limits(estimate, conditions)) cautions.push(caution);
     judged(cautions, estimate, guessed);
     for (const caution of unread(conditions, named)) cautions.push(caution);
     const sorted = gravestFirst(cautions);
@@ -235,6 +237,7 @@ function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields
     last: undefined,
     lastGiven: undefined,
     lastTo: undefined,
+    lastBath: undefined,
   };
 }
 
@@ -258,8 +261,9 @@ function effectOf({ cause, law, from, knownAt, askedAt }: Term, to: unknown): Ef
 function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baseline): Worked {
   const { cause, law, from, askedAt } = term;
   const { last } = term;
-  // A side that depends on another condition is worked out each time.
-  const alone = cause.inBath === undefined;
+  // A side that depends on the dilution too is worked out anew when that changes.
+  const bath = asked["dilution"];
+  const alone = cause.inBath === undefined || (term.lastBath === bath && typeof bath !== "object");
   if (alone && last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
   const to: unknown = given === undefined ? from : todaySide(term, given, asked);
   if (last !== undefined && given !== undefined && term.lastGiven !== undefined && to === term.lastTo)
@@ -276,6 +280,7 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
   term.last = worked;
   term.lastGiven = given;
   term.lastTo = to;
+  term.lastBath = bath;
   return worked;
 }
 

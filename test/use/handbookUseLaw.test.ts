@@ -31,7 +31,7 @@ describe("handbookUseLaw", () => {
       const law = handbookUseLaw(developer);
       expect(law).toMatchObject({ seen: "from-memory", dilution: "stock" });
       expect(law).not.toHaveProperty("published");
-      expect(basisOf(law)).toBe("given");
+      expect(basisOf(law)).toBe("handbook");
     }
   });
   test.prop([fc.constantFrom(...developers), fc.double({ min: 0, max: 1, noNaN: true })])(
