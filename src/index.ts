@@ -226,6 +226,7 @@ export type {
 export { startKnowledge, type StartOptions } from "./learning/startKnowledge.js";
 export { learn, type LearnOptions } from "./learning/learn.js";
 export { predict } from "./learning/predict.js";
+export { lawsOf } from "./learning/lawsOf.js";
 export { nextTest, type RankedTest } from "./learning/nextTest.js";
 export { mergeKnowledge } from "./learning/mergeKnowledge.js";
 export { tidyRuns, type TidyRun } from "./learning/tidyRuns.js";

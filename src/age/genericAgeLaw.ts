@@ -1,13 +1,14 @@
+import { frozen } from "../core/frozen.js";
 import type { AgeLaw } from "./law.js";
 
 /**
  * The age law used when none is given: no change is expected, and the spread is that of a bath of which nothing is
  * known.
  */
-export const genericAgeLaw: AgeLaw = {
+export const genericAgeLaw: AgeLaw = /* @__PURE__ */ frozen({
   kind: "speeding",
   perDay: 0,
   sdPerDay: 0.08,
   runs: 0,
   sources: ["no law of age: taken as unchanged"],
-};
+});

@@ -2,6 +2,7 @@
  * Room: agitation. What an agitation and its law are, and the mean rate of development between two
  * agitations.
  */
+import { frozen } from "../core/frozen.js";
 import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
@@ -32,7 +33,7 @@ export interface AgitationLaw extends LawOrigin {
  * deviation 0.41. That is 7 % from 30 to 60 s and 8 % from 30 s to continuous. How it was reckoned:
  * docs/decisions/priors.md.
  */
-export const genericAgitationLaw: AgitationLaw = {
+export const genericAgitationLaw: AgitationLaw = /* @__PURE__ */ frozen({
   staleLoss: 0.75,
   staleTimeS: 75,
   sdStaleLoss: 0.4,
@@ -42,7 +43,7 @@ export const genericAgitationLaw: AgitationLaw = {
     "continuous, 30 s and 60 s intervals: common practice",
     "tray against tank and rotary: makers' notes (from memory)",
   ],
-};
+});
 
 /**
  * Relative rate of stand development, against continuous agitation, and its standard deviation in ln(rate).
@@ -80,11 +81,6 @@ export function checkedAgitationLaw(where: string, given: unknown): AgitationLaw
   positive(where, law.staleTimeS, 1e5, "timeS", "/staleTimeS");
   inRange(where, law.sdStaleLoss ?? 0, 0, 10, undefined, "/sdStaleLoss");
   return law;
-}
-
-/** A law of agitation with another loss, which scales the curve that the law had. */
-export function withLoss(law: AgitationLaw, staleLoss: number, sdStaleLoss: number): AgitationLaw {
-  return { ...law, shape: law.shape ?? law.staleLoss, staleLoss, sdStaleLoss };
 }
 
 /** How −ln(rate) against continuous agitation moves with the law's loss, at an interval in s: −ln(1 − a s)/a. */

@@ -18,7 +18,7 @@ import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from 
 import { checkedVersion } from "../core/version.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { driftEffect, type Drift } from "./driftEffect.js";
-import { checkedJoint, covarianceOf, sameBaseline, type Joint, type Share } from "./joint.js";
+import { checkedJoint, covarianceOf, sameBaseline, type Share } from "./joint.js";
 import { limitJudge } from "./limitCautions.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
@@ -51,9 +51,9 @@ export interface Term {
 /** A known time and laws, checked once, to be asked under many conditions. */
 export interface Prepared {
   /** the whole answer */
-  answer(conditions: Conditions): Compensation;
+  readonly answer: (conditions: Conditions) => Compensation;
   /** the time alone, s */
-  timeS(conditions: Conditions): number;
+  readonly timeS: (conditions: Conditions) => number;
   readonly terms: readonly Term[];
   readonly baselineS: number;
 }
@@ -259,7 +259,7 @@ function effectOf({ cause, law, from, knownAt, askedAt }: Term, to: unknown): Ef
 }
 
 function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baseline): Worked {
-  const { cause, law, from, askedAt } = term;
+  const { cause, law, from } = term;
   const { last } = term;
   // A side that depends on the dilution too is worked out anew when that changes.
   const bath = asked["dilution"];

@@ -146,10 +146,15 @@ export function unreadCautions(
   const standing = [...ofBaseline, ...ofKnowledge];
   return (conditions, named) => {
     // As many fields as were read: there is no other.
-    let fieldsGiven = 0;
-    for (const _ in conditions) fieldsGiven += 1;
-    if (fieldsGiven === named) return standing;
+    if (fieldsOf(conditions) === named) return standing;
     const ofConditions = unreadFields("/conditions", conditions, fields.conditions);
     return ofConditions.length === 0 ? standing : [...ofBaseline, ...ofConditions, ...ofKnowledge];
   };
+}
+
+/** How many fields an object has: no list of them is made. */
+function fieldsOf(given: object): number {
+  let count = 0;
+  for (const field in given) if (field !== "") count += 1;
+  return count;
 }

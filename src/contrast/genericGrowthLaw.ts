@@ -1,3 +1,4 @@
+import { frozen } from "../core/frozen.js";
 import type { GrowthLaw } from "./growth.js";
 
 /**
@@ -10,7 +11,7 @@ import type { GrowthLaw } from "./growth.js";
  * ratio of two times is used, in which k cancels. It is wide on purpose: limits differ by material more than by
  * anything else, from below 1 for some modern films to above 2 for process plates.
  */
-export const genericGrowthLaw: GrowthLaw = {
+export const genericGrowthLaw: GrowthLaw = /* @__PURE__ */ frozen({
   gammaInfinity: 1.8,
   ratePerS: 0.0138,
   appearanceS: 0,
@@ -20,4 +21,4 @@ export const genericGrowthLaw: GrowthLaw = {
     "generic growth between the two developers of H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII " +
       "(the unit of the constants is inferred)",
   ],
-};
+});

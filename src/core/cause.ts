@@ -38,9 +38,6 @@ export interface KnownBath {
 /** A dilution as it is given: text or parts. */
 export type DilutionGiven = string | { readonly stockParts: number; readonly waterParts: number };
 
-/** A caution of a cause. Its path is the field of the cause, unless it says another. */
-export type CauseCaution = Caution;
-
 /** What an effect rests on, where its law does not tell. */
 export interface Rests {
   readonly basis: Basis;

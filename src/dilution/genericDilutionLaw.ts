@@ -1,3 +1,4 @@
+import { frozen } from "../core/frozen.js";
 import type { PowerDilutionLaw } from "./dilution.js";
 
 /**
@@ -16,9 +17,9 @@ export const DEPARTURE_LOG_SD: number = 0.19;
  * @remarks Published exponents run from about 0.36 (sulphite-rich stocks) to 1.7 (pyro-soda). How it was
  * reckoned: docs/decisions/priors.md.
  */
-export const genericDilutionLaw: PowerDilutionLaw = {
+export const genericDilutionLaw: PowerDilutionLaw = /* @__PURE__ */ frozen({
   kind: "power",
   exponent: 0.75,
   sd: 0.25,
   sources: ["generic law over published dilution tables, n 0.36 to 1.7"],
-};
+});

@@ -2,6 +2,7 @@
  * Dilution exponents n in time ∝ concentration^−n by developer family, and the least stock for a roll, with their
  * sources. Typed data only.
  */
+import { frozen } from "../core/frozen.js";
 import type { Seen } from "../core/term.js";
 
 /** Developer families whose times are printed at several dilutions. */
@@ -22,7 +23,7 @@ const ILFORD = "Ilford/Harman technical sheets, 20 °C (from memory, not seen in
  * Exponents by family, beside the departure from a power that every dilution law has. How they were reckoned from
  * the published tables: docs/decisions/priors.md. A family is marked "read" when one of its tables was read.
  */
-export const handbookDilution: Readonly<Record<DilutionFamily, HandbookDilution>> = {
+export const handbookDilution: Readonly<Record<DilutionFamily, HandbookDilution>> = /* @__PURE__ */ frozen({
   // Sulphite-rich stocks used undiluted, 1+1 and 1+3: seven tables, none of them seen in print.
   "solvent-stock": {
     exponent: 0.62,
@@ -67,12 +68,12 @@ export const handbookDilution: Readonly<Record<DilutionFamily, HandbookDilution>
       "Eastman Kodak, publication F-32, part 2, rotary-tube processing: XTOL stock and 1+1, Rochester",
     ],
   },
-};
+});
 
 /** The least stock for one roll (516 cm²), by developer, ml. */
 export const handbookLeastStock: Readonly<
   Partial<Record<DilutionFamily, { readonly mlPerRoll: number; readonly sources: readonly string[] }>>
-> = {
+> = /* @__PURE__ */ frozen({
   "ascorbate-stock": {
     mlPerRoll: 100,
     sources: ["Eastman Kodak, publication J-109, XTOL (from memory, not seen in print)"],
@@ -91,4 +92,4 @@ export const handbookLeastStock: Readonly<
     mlPerRoll: 10,
     sources: ["maker's older figure of 10 ml a roll; many users work with 3 to 5 ml (common practice)"],
   },
-};
+});

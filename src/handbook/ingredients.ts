@@ -3,6 +3,7 @@
  * the bath, loose densities for spoons, solubilities. "From memory" figures were not seen in print and are
  * ranged wide.
  */
+import { frozen } from "../core/frozen.js";
 
 /** A figure with the range it is published or remembered in. */
 export interface HandbookRange {
@@ -151,7 +152,7 @@ const salt = {
 } as const;
 
 /** The cupboard: every ingredient a brew may hold. */
-export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> = {
+export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> = /* @__PURE__ */ frozen({
   "instant-coffee": { ...coffee, name: "instant coffee" },
   "decaffeinated-coffee": { ...coffee, name: "decaffeinated instant coffee" },
   "brewed-coffee": {
@@ -326,4 +327,4 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
     hazard: "irritant",
     sources: [CIAAW, LOOSE, CRC],
   },
-};
+});

@@ -1,6 +1,7 @@
 /*
  * Published temperature coefficients by developing agent, as printed, with their sources. Typed data only.
  */
+import { frozen } from "../core/frozen.js";
 import type { Seen } from "../core/term.js";
 
 /** Developers, by their developing agents, for which a temperature coefficient is printed. */
@@ -46,29 +47,30 @@ function remembered(ratio: number): HandbookTemperature {
 }
 
 /** Temperature coefficients by developer. */
-export const handbookTemperature: Readonly<Record<HandbookDeveloper, HandbookTemperature>> = {
-  "metol": remembered(1.25),
-  "hydroquinone": remembered(2.25),
-  "metol-hydroquinone": read(
-    2.358,
-    10,
-    "E. J. Wall, Thermo-Entwicklung, Jahrbuch für Photographie und Reproduktionstechnik 24, Halle, 1910, p. 44 " +
-      "(appearance in 70 s at 8 °C and 25 s at 20 °C)",
-  ),
-  "metol-hydroquinone-borax": read(1.92, 10, `${F32}: D-76 on two films, 20 to 24 °C, fitted to the rows`),
-  "phenidone-ascorbate": read(
-    2.3,
-    10,
-    `${F32}: XTOL, stock and 1+1, on two film sizes, 20 to 24 °C, fitted to the rows`,
-  ),
-  "pyro": remembered(1.7),
-  "pyro-ammonia": read(
-    1.92,
-    10,
-    "Practical Color Photography, attributed to E. J. Wall, Screen-Plates, part 4 (factors at 10, 16, 20 and 25 °C, fitted)",
-  ),
-  "pyro-metol": read(1.4, 7, IVES),
-  "chlorhydroquinone-metol": read(2, 7, IVES),
-  "glycin": remembered(2.3),
-  "p-aminophenol": remembered(1.9),
-};
+export const handbookTemperature: Readonly<Record<HandbookDeveloper, HandbookTemperature>> =
+  /* @__PURE__ */ frozen({
+    "metol": remembered(1.25),
+    "hydroquinone": remembered(2.25),
+    "metol-hydroquinone": read(
+      2.358,
+      10,
+      "E. J. Wall, Thermo-Entwicklung, Jahrbuch für Photographie und Reproduktionstechnik 24, Halle, 1910, p. 44 " +
+        "(appearance in 70 s at 8 °C and 25 s at 20 °C)",
+    ),
+    "metol-hydroquinone-borax": read(1.92, 10, `${F32}: D-76 on two films, 20 to 24 °C, fitted to the rows`),
+    "phenidone-ascorbate": read(
+      2.3,
+      10,
+      `${F32}: XTOL, stock and 1+1, on two film sizes, 20 to 24 °C, fitted to the rows`,
+    ),
+    "pyro": remembered(1.7),
+    "pyro-ammonia": read(
+      1.92,
+      10,
+      "Practical Color Photography, attributed to E. J. Wall, Screen-Plates, part 4 (factors at 10, 16, 20 and 25 °C, fitted)",
+    ),
+    "pyro-metol": read(1.4, 7, IVES),
+    "chlorhydroquinone-metol": read(2, 7, IVES),
+    "glycin": remembered(2.3),
+    "p-aminophenol": remembered(1.9),
+  });

@@ -2,6 +2,7 @@
  * How developers slow with use, how long they keep, how much replenisher they take: published figures with
  * their sources. Typed data only. One roll is 516.128 cm².
  */
+import { frozen } from "../core/frozen.js";
 import type { Seen } from "../core/term.js";
 import { ROLL_CM2 } from "./roll.js";
 
@@ -30,7 +31,7 @@ export type UseDeveloper =
   "metol-hydroquinone-borax" | "metol-hydroquinone-borax-per-film" | "metol-sulphite" | "phenidone-ascorbate";
 
 /** Use rules as they are printed, none of them seen in print here. */
-export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = {
+export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = /* @__PURE__ */ frozen({
   "metol-hydroquinone-borax": {
     increase: 0.15,
     sdIncrease: 0.075,
@@ -75,7 +76,7 @@ export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = {
       `Eastman Kodak, publication J-109, XTOL: 15 % after 5 rolls in a litre, 30 % after 10 ${MEMORY}, uncertain`,
     ],
   },
-};
+});
 
 /** A published keeping limit: a limit, not an activity. */
 export interface KeepingLimit {
@@ -91,7 +92,7 @@ export type KeepingStorage = "open" | "covered-tank" | "half-full-bottle" | "ful
 const MONTH_H = 730;
 
 /** Keeping limits per storage. */
-export const handbookKeeping: readonly KeepingLimit[] = [
+export const handbookKeeping: readonly KeepingLimit[] = /* @__PURE__ */ frozen([
   {
     developer: "coffee-carbonate-ascorbate",
     storage: "open",
@@ -164,7 +165,7 @@ export const handbookKeeping: readonly KeepingLimit[] = [
     limitH: 1,
     sources: ["1+50 working bath, one to eight hours: common practice"],
   },
-];
+]);
 
 /** Replenisher per area, ml per cm². */
 export const handbookReplenishment: Readonly<
@@ -172,7 +173,7 @@ export const handbookReplenishment: Readonly<
     "metol-hydroquinone-borax" | "tank-generic" | "top-up",
     { readonly mlPerCm2: number; readonly sources: readonly string[] }
   >
-> = {
+> = /* @__PURE__ */ frozen({
   "metol-hydroquinone-borax": {
     mlPerCm2: 22 / ROLL_CM2,
     sources: [`Eastman Kodak, publication J-78, D-76R: 22 ml a roll ${MEMORY}`],
@@ -185,4 +186,4 @@ export const handbookReplenishment: Readonly<
     mlPerCm2: 20 / ROLL_CM2,
     sources: ["R. Suzuki, Silvergrain Labs, Replenishing system (about the carry-over)"],
   },
-};
+});

@@ -2,6 +2,7 @@
  * Module: handbook. How fast the bath in a usual vessel drifts toward its surroundings. These are estimates
  * worked from heat transfer, not measurements: fit your own with a thermometer and a clock.
  */
+import { frozen } from "../core/frozen.js";
 
 /** Vessels with an estimate. */
 export type DriftVessel =
@@ -25,7 +26,7 @@ const ESTIMATE = (work: string): readonly string[] => [
 ];
 
 /** Time constants by vessel. */
-export const handbookVessels: Readonly<Record<DriftVessel, HandbookVessel>> = {
+export const handbookVessels: Readonly<Record<DriftVessel, HandbookVessel>> = /* @__PURE__ */ frozen({
   // 4180 J/K over 0.1 m² of top and bottom at 15 W/(m² K), evaporation included.
   "tray-in-air": {
     timeConstantS: 2800,
@@ -62,4 +63,4 @@ export const handbookVessels: Readonly<Record<DriftVessel, HandbookVessel>> = {
     logSd: 0.6,
     sources: ESTIMATE("300 ml in a plastic tank, 0.02 m² wet, 75 W/(m² K)"),
   },
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from "../core/frozen.js";
 import type { ArrheniusLaw } from "./law.js";
 
 /**
@@ -8,9 +9,9 @@ import type { ArrheniusLaw } from "./law.js";
  * wide on purpose: from 20 to 14 °C the 90 % interval of the time is ± 29 %. Own runs or a maker's table for the
  * same developer and film narrow it. How it was reckoned: docs/decisions/priors.md.
  */
-export const genericTemperatureLaw: ArrheniusLaw = {
+export const genericTemperatureLaw: ArrheniusLaw = /* @__PURE__ */ frozen({
   kind: "arrhenius",
   activationEnergyKJPerMol: 60,
   sdKJPerMol: 18,
   sources: ["generic law over published time-temperature tables, 25 to 78 kJ/mol"],
-};
+});

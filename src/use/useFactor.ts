@@ -1,3 +1,4 @@
+import { frozen } from "../core/frozen.js";
 import { readDilution, type Dilution } from "../dilution/dilution.js";
 import { inRange, notOneOf, positive, wrongValue } from "../core/guards.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
@@ -28,13 +29,13 @@ export interface UseLaw extends LawOrigin {
  *
  * @remarks Printed rules run from 2.4 to 14 % a roll in a litre (from memory).
  */
-export const genericUseLaw: UseLaw = {
+export const genericUseLaw: UseLaw = /* @__PURE__ */ frozen({
   increase: 0.08,
   perCm2PerL: 516.128,
   growth: "linear",
   sdIncrease: 0.04,
   sources: ["generic rule over published ones, 2.4 to 14 % a roll in a litre"],
-};
+});
 
 /**
  * The factor on development time for what a bath has developed.

@@ -90,9 +90,9 @@ describe("an evening", () => {
     // The plate before is the one that takes it past.
     expect(codes(full.plates[1]!.plan.cautions)).toContain("fixer-capacity-reached");
     const dead = planEvening({ ...hut, knowledge: { age: { kind: "life", lifeH: 0.5 } } });
-    expect(dead.plates).toHaveLength(2);
+    expect(dead.plates).toHaveLength(1);
     expect(dead.stopped!.plan.timeRefused).toBe(true);
-    expect(dead.totalS).toBe(dead.plates[1]!.startS + dead.plates[1]!.plan.totalS);
+    expect(dead.totalS).toBe(dead.plates[0]!.startS + dead.plates[0]!.plan.totalS);
     const never = planEvening({ ...hut, conditions: { temperatureC: 68 } });
     expect([never.plates, never.stopped!.plate, never.totalS]).toEqual([[], 0, 0]);
   });
