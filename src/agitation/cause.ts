@@ -26,6 +26,10 @@ export const agitationCause: Cause<AgitationLaw, number, "agitation"> = {
   read: readInterval,
   check: checkedAgitationLaw,
   effect: agitationEffect,
+  logAt: (law, fromS) => {
+    const before = logSlowness(law, fromS);
+    return (toS) => (fromS === toS ? 0 : logSlowness(law, toS) - before);
+  },
   cautions: agitationCautions,
 };
 
@@ -36,16 +40,22 @@ export function readInterval(at: string, given: unknown): number {
 
 /** The effect of going from one interval to another. Stand has a rate of its own, which no loss explains. */
 export function agitationEffect(law: AgitationLaw, fromS: number, toS: number): Effect {
-  const before = fromS === Infinity ? undefined : staleSlope(fromS, law);
-  const after = toS === Infinity ? undefined : staleSlope(toS, law);
-  const logSlowness = (slope: number | undefined): number =>
-    slope === undefined ? -Math.log(STAND_RATE) : law.staleLoss * slope;
   return {
-    log: fromS === toS ? 0 : logSlowness(after) - logSlowness(before),
-    slope: (after ?? 0) - (before ?? 0),
+    log: fromS === toS ? 0 : logSlowness(law, toS) - logSlowness(law, fromS),
+    slope: slopeAt(law, toS) - slopeAt(law, fromS),
     sd: law.sdStaleLoss ?? GIVEN_LOSS_SD,
-    beside: (before === undefined) === (after === undefined) ? 0 : STAND_LOG_SD,
+    beside: (fromS === Infinity) === (toS === Infinity) ? 0 : STAND_LOG_SD,
   };
+}
+
+/** How ln(time) moves with the loss at an interval; not at all for stand. */
+function slopeAt(law: AgitationLaw, intervalS: number): number {
+  return intervalS === Infinity ? 0 : staleSlope(intervalS, law);
+}
+
+/** ln of the time against continuous agitation. */
+function logSlowness(law: AgitationLaw, intervalS: number): number {
+  return intervalS === Infinity ? -Math.log(STAND_RATE) : law.staleLoss * staleSlope(intervalS, law);
 }
 
 function agitationCautions(_law: AgitationLaw, fromS: number, toS: number): readonly Caution[] {

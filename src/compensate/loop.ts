@@ -12,7 +12,6 @@ import {
 } from "../core/cause.js";
 import { inputError } from "../core/errors.js";
 import { checkedSpread, REPEAT_LOG_SD, timeEstimate } from "../core/estimate.js";
-import { frozen } from "../core/frozen.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
 import { checkedVersion } from "../core/version.js";
@@ -35,6 +34,10 @@ export interface Term {
   readonly from: unknown;
   /** the dilution of the known bath */
   readonly dilution: DilutionGiven | undefined;
+  /** the law was printed for a dilution: its side counts by the stock in today's bath */
+  readonly byStock: boolean;
+  /** ln(factor) of today's side, where the law has a closed form */
+  readonly logAt: ((to: unknown) => number) | undefined;
   /** its place in the list of causes */
   readonly index: number;
   /** where the known side and today's side are, for errors and cautions */
@@ -108,7 +111,7 @@ export function prepared(
       }
       const one = workedTerm(term, given, asked, baseline);
       worked.push(one);
-      timeS *= factorOf(one.effect);
+      timeS *= one.value;
     }
     if (drifts !== undefined) {
       const { cause, law, askedAt } = drifts;
@@ -120,17 +123,26 @@ export function prepared(
         timeS,
       );
       timeS *= factorOf(effect);
-      worked[drifting] = { term: drifts, effect, cautions, row: rowOf(drifts, effect, false, undefined) };
+      worked[drifting] = {
+        term: drifts,
+        effect,
+        cautions,
+        value: factorOf(effect),
+        logSd: logSdOf(effect),
+        unchanged: false,
+        rests: undefined,
+      };
     }
     const factors = [base];
     const cautions: Caution[] = [];
     let variance = base.logSd * base.logSd;
     let guessed = 0;
-    for (const { term, row, cautions: own } of worked) {
+    for (const one of worked) {
+      const row = rowOf(one);
       factors.push(row);
       variance += row.logSd * row.logSd;
-      if (row.basis === "default") guessed |= 1 << term.index;
-      for (const caution of own) cautions.push(caution);
+      if (row.basis === "default") guessed |= 1 << one.term.index;
+      for (const caution of one.cautions) cautions.push(caution);
     }
     if (joint !== undefined)
       // Covariances that cancel spreads can leave a rounding below 0.
@@ -164,7 +176,13 @@ export function prepared(
       if (term.index < before || (typeof given === "object" && term.cause.required === true))
         return answer(conditions).timeS;
       before = term.index;
-      timeS *= factorOf(effectOf(term, todaySide(term, given, asked)));
+      const to = todaySide(term, given, asked);
+      const { logAt } = term;
+      if (logAt === undefined) timeS *= factorOf(effectOf(term, to));
+      else {
+        term.cause.within?.(term.askedAt, term.law, to, false);
+        timeS *= Math.exp(logAt(to));
+      }
     }
     return timeS;
   };
@@ -176,7 +194,12 @@ interface Worked {
   readonly term: Term;
   readonly effect: Effect;
   readonly cautions: readonly Caution[];
-  readonly row: Factor;
+  /** the factor and its spread */
+  readonly value: number;
+  readonly logSd: number;
+  /** both sides are equal */
+  readonly unchanged: boolean;
+  readonly rests: Rests | undefined;
 }
 
 /** The place of a bath that drifts, until the others are worked out. */
@@ -221,6 +244,8 @@ function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields
   const law = (given === undefined ? cause.generic : cause.check(places.law, given)) as LawOrigin;
   const basis = given === undefined ? "default" : basisOf(law);
   const dilution = baseline["dilution"] as DilutionGiven | undefined;
+  const byStock =
+    cause.inBath !== undefined && (law as { readonly dilution?: unknown }).dilution !== undefined;
   const from: unknown =
     read === undefined || cause.inBath === undefined ? read : cause.inBath(places.known, law, read, dilution);
   const { known: knownAt, asked: askedAt, path } = places;
@@ -230,6 +255,8 @@ function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields
     basis,
     from,
     dilution,
+    byStock,
+    logAt: from === undefined ? undefined : cause.logAt?.(law, from),
     index,
     knownAt,
     askedAt,
@@ -242,9 +269,9 @@ function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields
 }
 
 /** Today's side as the law counts it in today's bath. */
-function todaySide({ cause, law, dilution, askedAt }: Term, given: unknown, asked: Fields): unknown {
+function todaySide({ cause, law, dilution, byStock, askedAt }: Term, given: unknown, asked: Fields): unknown {
   const side: unknown = cause.read(askedAt, given);
-  if (cause.inBath === undefined) return side;
+  if (!byStock || cause.inBath === undefined) return side;
   return cause.inBath(askedAt, law, side, (asked["dilution"] as DilutionGiven | undefined) ?? dilution);
 }
 
@@ -263,7 +290,7 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
   const { last } = term;
   // A side that depends on the dilution too is worked out anew when that changes.
   const bath = asked["dilution"];
-  const alone = cause.inBath === undefined || (term.lastBath === bath && typeof bath !== "object");
+  const alone = !term.byStock || (term.lastBath === bath && typeof bath !== "object");
   if (alone && last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
   const to: unknown = given === undefined ? from : todaySide(term, given, asked);
   if (last !== undefined && given !== undefined && term.lastGiven !== undefined && to === term.lastTo)
@@ -274,10 +301,17 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
     cause.cautions === undefined
       ? NONE
       : placedAt(path, cause.cautions(law, from, to, effect, baseline, path));
-  const row = rowOf(term, effect, from === to, cause.rests?.(law, to));
-  // What may serve again is frozen: no caller can change what the next one gets.
-  const worked = { term, effect, cautions: frozen(cautions), row: Object.freeze(row) };
-  term.last = worked;
+  const worked = {
+    term,
+    effect,
+    cautions,
+    value: factorOf(effect),
+    logSd: logSdOf(effect),
+    unchanged: from === to,
+    rests: cause.rests?.(law, to),
+  };
+  // What an answer hands out cannot serve again: a caution belongs to one answer.
+  term.last = cautions.length === 0 ? worked : undefined;
   term.lastGiven = given;
   term.lastTo = to;
   term.lastBath = bath;
@@ -334,16 +368,22 @@ function baselineFactor(at: string, baseline: Baseline): Factor {
 const NO_SOURCES: readonly string[] = [];
 
 /** The row of a term; where nothing changed it rests on no law at all. */
-function rowOf(term: Term, effect: Effect, unchanged: boolean, rests: Rests | undefined): Factor {
-  const value = factorOf(effect);
-  const logSd = logSdOf(effect);
+function rowOf({ term, value, logSd, unchanged, rests }: Worked): Factor {
   const { cause, law } = term;
   if (unchanged || rests?.basis === "unchanged")
     return { cause: cause.name, value, logSd, basis: "unchanged", sources: NO_SOURCES };
   const sources = (rests === undefined ? law.sources : rests.sources) ?? NO_SOURCES;
   // A generic law that was not handed in has no runs to speak of.
   const runs = rests !== undefined ? rests.runs : law === cause.generic ? undefined : law.runs;
-  const row = { cause: cause.name, value, logSd, basis: rests?.basis ?? term.basis, sources };
-  const counted = runs === undefined ? row : { ...row, runs };
-  return law.seen === undefined ? counted : { ...counted, seen: law.seen };
+  const basis = rests?.basis ?? term.basis;
+  const { name } = cause;
+  const { seen } = law;
+  // Literals rather than spreads: this runs for each cause of each answer.
+  if (seen === undefined)
+    return runs === undefined
+      ? { cause: name, value, logSd, basis, sources }
+      : { cause: name, value, logSd, basis, sources, runs };
+  return runs === undefined
+    ? { cause: name, value, logSd, basis, sources, seen }
+    : { cause: name, value, logSd, basis, sources, runs, seen };
 }

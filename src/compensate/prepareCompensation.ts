@@ -81,16 +81,24 @@ function multiplied(
   term: Prepared["terms"][number],
   waterParts: Float64Array | undefined,
 ): void {
-  const { cause, law, from, dilution } = term;
+  const { cause, law, from, dilution, byStock, logAt } = term;
   const { side } = cause.column as NonNullable<typeof cause.column>;
   const at = `times/columns/${name}`;
   if (from === undefined) needsCounterpart(at, cause.field);
-  for (let i = 0; i < times.length; i += 1) {
-    const read: unknown = side(at, column[i] as number);
-    const to: unknown =
-      cause.inBath === undefined ? read : cause.inBath(at, law, read, bathOf(waterParts, i, dilution));
-    cause.within?.(at, law, to, false);
-    times[i] = (times[i] as number) * factorOf(cause.effect(law, from, to));
+  const log = logAt ?? ((to: unknown): number => Math.log(factorOf(cause.effect(law, from, to))));
+  let i = 0;
+  try {
+    for (; i < times.length; i += 1) {
+      let to: unknown = side(at, column[i] as number);
+      if (byStock) to = cause.inBath?.(at, law, to, bathOf(waterParts, i, dilution));
+      cause.within?.(at, law, to, false);
+      times[i] = (times[i] as number) * Math.exp(log(to));
+    }
+  } catch (error) {
+    // Only now is the row worth a text: it is read again under its own place.
+    const to: unknown = side(`${at}/${i}`, column[i] as number);
+    cause.within?.(`${at}/${i}`, law, to, false);
+    throw error;
   }
 }
 

@@ -75,6 +75,11 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
   inBath?(at: string, law: Law, side: Side, dilution: DilutionGiven | undefined): Side;
   /** the effect of going from one side to another under a law that `check` returned */
   effect(law: Law, from: Side, to: Side): Effect;
+  /**
+   * ln(factor) as a function of today's side, for many sides in a row: that of `effect` to the last bit. Left out where
+   * the law has no closed form, as a table
+   */
+  logAt?(law: Law, from: Side): ((to: Side) => number) | undefined;
   /** what is unwise about today's side; `path` is where it was given, for cautions that say no other place */
   cautions?(
     law: Law,

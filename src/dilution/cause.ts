@@ -22,6 +22,7 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   read: (at, given) => logConcentration(readDilution(at, given)),
   check: checkedDilutionLaw,
   effect: dilutionEffect,
+  logAt: (law, from) => (law.kind === "table" ? undefined : (to) => law.exponent * (from - to)),
   cautions: (law, from, to) =>
     from !== to && law.kind === "table" && (law.table.outside(-from) || law.table.outside(-to))
       ? [

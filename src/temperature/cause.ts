@@ -30,6 +30,13 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   read: bathTemperature,
   check: checkedTemperatureLaw,
   effect: temperatureEffect,
+  logAt: (law, from) => {
+    if (law.kind === "table") return undefined;
+    if (law.kind === "coefficient") return (to) => logTimeRatio(law, from, to);
+    const before = inverseKelvin(from);
+    const energy = law.activationEnergyKJPerMol;
+    return (to) => energy * ((inverseKelvin(to) - before) / GAS_CONSTANT_KJ);
+  },
   cautions: (law, from, to, _effect, known, path) => temperatureChangeCautions(law, from, to, known, path),
 };
 

@@ -1,7 +1,7 @@
 import { factorOf } from "../core/cause.js";
 import { temperatureEffect } from "./cause.js";
 import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
-import { bathTemperature, checkedTemperatureLaw, type TemperatureLaw } from "./law.js";
+import { bathTemperature, checkedTemperatureLaw, logTimeRatio, type TemperatureLaw } from "./law.js";
 
 /**
  * The factor by which development time changes between two temperatures: time at `toC` divided by time at
@@ -37,5 +37,6 @@ export function temperatureFactor(
   const ready = checkedTemperatureLaw("temperatureFactor/law", law);
   bathTemperature("temperatureFactor/fromC", fromC);
   bathTemperature("temperatureFactor/toC", toC);
+  if (ready.kind !== "table") return Math.exp(logTimeRatio(ready, fromC, toC));
   return factorOf(temperatureEffect(ready, fromC, toC));
 }

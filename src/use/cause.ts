@@ -27,6 +27,10 @@ export const useCause: Cause<UseLaw, number, "use"> = {
   // An area counts by the stock in the litre.
   inBath: (at, law, usedCm2PerL, dilution) => usedCm2PerL / stockShare(at, dilution, law),
   effect: useEffect,
+  logAt: (law, from) => {
+    const before = useSlope(law, from);
+    return (to) => law.increase * (useSlope(law, to) - before);
+  },
 };
 
 /** The effect of going from one use to another: the increase times what it acts through. */

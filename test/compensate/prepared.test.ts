@@ -1,0 +1,102 @@
+/* The prepared form: the answers of the plain call, the time to the last bit, and columns of times. */
+import { fc, test } from "../property.js";
+import { describe, expect, it } from "vitest";
+import { compensate, prepareCompensation, type Conditions } from "../../src/index.js";
+import {
+  agitation,
+  ageH,
+  baseline,
+  dilution,
+  knowledge,
+  temperatureC,
+  usedCm2PerL,
+} from "../properties/generators.js";
+
+const conditions: fc.Arbitrary<Conditions> = fc.record(
+  { temperatureC, dilution, agitation, usedCm2PerL, ageH },
+  { requiredKeys: [] },
+);
+const invented = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 }, gamma: 0.6 };
+
+/** What a call gives, or the sentence with which it refuses. */
+function outcome<T>(call: () => T): T | string {
+  try {
+    return call();
+  } catch (error) {
+    return (error as Error).message;
+  }
+}
+
+describe("prepareCompensation", () => {
+  test.prop([baseline, knowledge, fc.array(conditions, { minLength: 2, maxLength: 5 })])(
+    "answers as compensate does, call after call",
+    (known, laws, days) => {
+      const ask = outcome(() => prepareCompensation(known, laws));
+      fc.pre(typeof ask !== "string");
+      if (typeof ask === "string") return;
+      // Twice each, so that what serves again is seen too.
+      for (const day of [...days, ...days]) {
+        const plain = outcome(() => compensate(known, day, laws));
+        const answer = outcome(() => ask.compensate(day));
+        if (typeof plain === "string") expect(typeof answer).toBe("string");
+        else {
+          expect(answer).toEqual(plain);
+          expect(ask.timeS(day)).toBe(plain.timeS);
+        }
+      }
+    },
+  );
+  it("hands out rows and cautions that are its caller's own", () => {
+    const ask = prepareCompensation(invented);
+    const day = { temperatureC: 14, usedCm2PerL: 500 };
+    const first = ask.compensate(day);
+    (first.factors[2] as { value: number }).value = 0;
+    expect(ask.compensate(day)).toEqual(compensate(invented, day));
+  });
+  it("works out columns as one call a row does", () => {
+    const ask = prepareCompensation(invented);
+    const rows = Array.from({ length: 200 }, (_, i) => ({
+      temperatureC: 10 + i / 20,
+      waterParts: i % 30,
+      everyS: 1 + (i % 90),
+      usedCm2PerL: 7 * i,
+      ageH: i / 50,
+    }));
+    const column = (name: keyof (typeof rows)[number]): Float64Array =>
+      Float64Array.from(rows, (row) => row[name]);
+    const times = ask.times({
+      temperatureC: column("temperatureC"),
+      waterParts: column("waterParts"),
+      everyS: column("everyS"),
+      usedCm2PerL: column("usedCm2PerL"),
+      ageH: column("ageH"),
+    });
+    rows.forEach(({ waterParts, everyS, ...rest }, i) => {
+      const day = { ...rest, dilution: { stockParts: 1, waterParts }, agitation: { everyS } };
+      expect(times[i]! / compensate(invented, day).timeS).toBeCloseTo(1, 12);
+    });
+  });
+  it("says what is wrong with a column, and where", () => {
+    const ask = prepareCompensation({ timeS: 510, temperatureC: 20 });
+    const refused = (columns: object): unknown => {
+      try {
+        return ask.times(columns);
+      } catch (error) {
+        const { code, path } = error as { readonly code: string; readonly path: string };
+        return [code, path];
+      }
+    };
+    expect(refused({ temperatureC: [20] })).toEqual(["wrong-type", "/columns/temperatureC"]);
+    expect(refused({ temperatureC: Float64Array.of(20, 300) })).toEqual([
+      "out-of-range",
+      "/columns/temperatureC",
+    ]);
+    expect(refused({ waterParts: Float64Array.of(9) })).toEqual(["needs-counterpart", "/columns/waterParts"]);
+    expect(refused({ temperatureC: Float64Array.of(20), ageH: Float64Array.of(1, 2) })).toEqual([
+      "out-of-range",
+      "/columns/ageH",
+    ]);
+    expect(refused({ colour: Float64Array.of(20) })).toEqual(["out-of-range", "/columns/colour"]);
+    expect(refused({})).toEqual(new Float64Array(0));
+  });
+});
