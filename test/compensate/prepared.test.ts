@@ -89,7 +89,7 @@ describe("prepareCompensation", () => {
     expect(refused({ temperatureC: [20] })).toEqual(["wrong-type", "/columns/temperatureC"]);
     expect(refused({ temperatureC: Float64Array.of(20, 300) })).toEqual([
       "out-of-range",
-      "/columns/temperatureC",
+      "/columns/temperatureC/1",
     ]);
     expect(refused({ waterParts: Float64Array.of(9) })).toEqual(["needs-counterpart", "/columns/waterParts"]);
     expect(refused({ temperatureC: Float64Array.of(20), ageH: Float64Array.of(1, 2) })).toEqual([
