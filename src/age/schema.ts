@@ -1,0 +1,30 @@
+/*
+ * The JSON Schema of the age of a bath and of an age law.
+ */
+import { above0, form, from, origin, type CauseSchema } from "../core/schema.js";
+import { ageCause } from "./cause.js";
+
+/** Age and its law as JSON Schema. */
+export const ageSchema: CauseSchema = {
+  cause: ageCause,
+  condition: () => from(0, 1e6, "Age of the bath since it was mixed, in hours."),
+  law: () => ({
+    description: "How the bath declines with age.",
+    anyOf: [
+      form("half-life", "The rate halves again and again.", ["halfLifeH"], {
+        halfLifeH: above0(1e6, "Time in which the rate halves, in hours."),
+        sdLog: from(0, 3, "Standard deviation of ln(half-life)."),
+        ...origin(),
+      }),
+      form("life", "The bath works until its life is over.", ["lifeH"], {
+        lifeH: above0(1e6, "Life of the bath, in hours."),
+        ...origin(),
+      }),
+      form("slowing", "ln(time) grows with the square root of the age.", ["perRootH"], {
+        perRootH: from(-1, 1, "Growth of ln(time) for each square root of an hour."),
+        sdPerRootH: from(0, 3, "Standard deviation of that growth."),
+        ...origin(),
+      }),
+    ],
+  }),
+};

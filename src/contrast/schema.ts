@@ -1,0 +1,32 @@
+/*
+ * The JSON Schema of a gradient and of a growth law.
+ */
+import { above0, from, object, origin, type CauseSchema } from "../core/schema.js";
+import { contrastCause } from "./cause.js";
+
+/** Contrast and its law as JSON Schema. */
+export const contrastSchema: CauseSchema = {
+  cause: contrastCause,
+  // Below it no time of development can be told from none.
+  condition: () => from(0.01, 1000, "Gradient of the negative."),
+  law: () =>
+    object(
+      ["gammaInfinity", "ratePerS", "appearanceS"],
+      {
+        gammaInfinity: from(0.01, 1000, "The gradient that no time reaches."),
+        ratePerS: from(1e-7, 100, "Rate of growth, in 1/s."),
+        appearanceS: from(0, 1e6, "Time of appearance, in seconds."),
+        sd: object(
+          ["gammaInfinity", "ratePerS", "appearanceS"],
+          {
+            gammaInfinity: from(0, 1000, "Of the limit."),
+            ratePerS: from(0, 100, "Of the rate, in 1/s."),
+            appearanceS: from(0, 1e6, "Of the time of appearance, in seconds."),
+          },
+          "Standard deviations of the three numbers.",
+        ),
+        ...origin(),
+      },
+      "How the gradient grows with time of development.",
+    ),
+};

@@ -1,0 +1,118 @@
+/*
+ * JSON Schema as data, and the parts that the schemas of conditions, laws, runs and recipes are put together from.
+ */
+import type { AnyCause } from "./cause.js";
+
+/** The part of JSON Schema (2020-12) that this package's schemas use. */
+export interface JsonSchema {
+  readonly $schema?: string;
+  readonly $id?: string;
+  readonly $comment?: string;
+  readonly title?: string;
+  readonly description?: string;
+  readonly type?: "object" | "array" | "string" | "number" | "integer" | "boolean";
+  readonly const?: string | number;
+  readonly enum?: readonly string[];
+  readonly properties?: Readonly<Record<string, JsonSchema>>;
+  readonly patternProperties?: Readonly<Record<string, JsonSchema>>;
+  readonly required?: readonly string[];
+  readonly additionalProperties?: false;
+  readonly items?: JsonSchema;
+  readonly minItems?: number;
+  readonly maxItems?: number;
+  readonly minimum?: number;
+  readonly maximum?: number;
+  readonly exclusiveMinimum?: number;
+  readonly maxLength?: number;
+  readonly pattern?: string;
+  readonly anyOf?: readonly JsonSchema[];
+}
+
+/** The third export of a cause's folder: the JSON Schema of its condition and of its law, each made when it is asked. */
+export interface CauseSchema {
+  readonly cause: AnyCause;
+  /** its field in baseline, conditions and runs */
+  readonly condition: () => JsonSchema;
+  /** its field in knowledge */
+  readonly law: () => JsonSchema;
+}
+
+/** Fields by name. */
+export type Fields = Readonly<Record<string, JsonSchema>>;
+
+/** The same schema with its sentence. */
+export const said = (description: string, schema: JsonSchema): JsonSchema => ({ ...schema, description });
+
+const described = (schema: JsonSchema, description: string | undefined): JsonSchema =>
+  description === undefined ? schema : { ...schema, description };
+
+/** A number from `minimum` to `maximum`, both included. */
+export const from = (minimum: number, maximum: number, description?: string): JsonSchema =>
+  described({ type: "number", minimum, maximum }, description);
+
+/** A number above 0. What lies between 0 and 1e-30 measures nothing: the guards refuse it too. */
+export const above0 = (maximum: number, description?: string): JsonSchema =>
+  described({ type: "number", exclusiveMinimum: 1e-30, maximum }, description);
+
+/** A whole number from 0. */
+export const count = (maximum: number, description?: string): JsonSchema =>
+  described({ type: "integer", minimum: 0, maximum }, description);
+
+/** Text up to a length. */
+export const text = (maxLength: number, description?: string): JsonSchema =>
+  described({ type: "string", maxLength }, description);
+
+/** One of a few texts. */
+export const one = (choices: readonly string[], description?: string): JsonSchema =>
+  described({ type: "string", enum: choices }, description);
+
+/** True or false. */
+export const yes = (description: string): JsonSchema => ({ type: "boolean", description });
+
+/** An array. */
+export const list = (
+  items: JsonSchema,
+  minItems: number,
+  maxItems: number,
+  description?: string,
+): JsonSchema => described({ type: "array", items, minItems, maxItems }, description);
+
+/** Lines of text. */
+export const lines = (description: string): JsonSchema => list(text(2000, "One line."), 0, 50, description);
+
+/** An object with these fields and no others but those of one's own, which begin with "x-". */
+export const object = (required: readonly string[], properties: Fields, description?: string): JsonSchema =>
+  described(
+    {
+      type: "object",
+      properties,
+      patternProperties: { "^x-": {} },
+      required,
+      additionalProperties: false,
+    },
+    description,
+  );
+
+/** One of several forms; the field `kind` comes first and tells them apart. */
+export const form = (
+  kind: string,
+  description: string,
+  required: readonly string[],
+  properties: Fields,
+): JsonSchema =>
+  object(
+    ["kind", ...required],
+    { kind: { const: kind, description: "Which of the forms this is." }, ...properties },
+    description,
+  );
+
+/** What every law may say of where it comes from. */
+export const origin = (): Fields => ({
+  sources: lines("Where the figures were published, or how they were obtained."),
+  runs: count(1e6, "How many own runs it was learned from; 0 for a generic law that no run has taught."),
+  published: yes("True for a published law of the handbook."),
+  seen: one(
+    ["read", "from-memory", "common-practice"],
+    "How the figures were seen: read in print, from memory, or common practice.",
+  ),
+});
