@@ -201,6 +201,7 @@ export {
 } from "./compensate/prepareCompensation.js";
 export { checkConditions, type ConditionsCheck, type Problem } from "./compensate/checkConditions.js";
 export { effect, type EffectOfCause } from "./compensate/effect.js";
+export type { DocumentProblem } from "./core/schemaWords.js";
 export { causeNames, type CauseName } from "./causes.js";
 export type { Strength, StrengthCorrection } from "./strength/cause.js";
 export type { PushLaw } from "./push/law.js";
@@ -228,6 +229,7 @@ export { learn, type LearnOptions } from "./learning/learn.js";
 export { predict } from "./learning/predict.js";
 export { lawsOf } from "./learning/lawsOf.js";
 export { nextTest, type RankedTest } from "./learning/nextTest.js";
+export { checkKnowledge, type KnowledgeCheck } from "./learning/checkKnowledge.js";
 export { mergeKnowledge } from "./learning/mergeKnowledge.js";
 export { tidyRuns, type TidyRun } from "./learning/tidyRuns.js";
 
@@ -300,13 +302,15 @@ export type {
   RecipeProblem,
   StockDeveloper,
 } from "./recipe/types.js";
-export type { JsonSchema } from "./recipe/readBySchema.js";
+export type { JsonSchema } from "./core/schema.js";
 export { checkRecipe } from "./recipe/checkRecipe.js";
 export { recipeSchema } from "./recipe/recipeSchema.js";
 export {
   recipeStandardSchema,
   type RecipeStandardSchema,
   type StandardIssue,
+  type StandardProps,
+  type StandardResult,
 } from "./recipe/recipeStandardSchema.js";
 export { formatRecipe } from "./recipe/formatRecipe.js";
 export { compensateRecipe } from "./recipe/compensateRecipe.js";

@@ -33,7 +33,18 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   notes: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "learning", "notes"],
   process: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process"],
   steering: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process", "steering"],
-  recipe: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process", "text", "recipe"],
+  recipe: [
+    ...GROUND,
+    ...CAUSES,
+    "drift",
+    "bath",
+    "causes",
+    "compensate",
+    "learning",
+    "process",
+    "text",
+    "recipe",
+  ],
 };
 
 const files = filesBelow("src", [".ts"]).filter(

@@ -25,6 +25,11 @@ export const ageSchema: CauseSchema = {
         sdPerRootH: from(0, 3, "Standard deviation of that growth."),
         ...origin(),
       }),
+      form("speeding", "ln(time) changes by so much after a day.", ["perDay"], {
+        perDay: from(-1, 1, "Change of ln(time) after a day."),
+        sdPerDay: from(0, 3, "Standard deviation of that change."),
+        ...origin(),
+      }),
     ],
   }),
 };

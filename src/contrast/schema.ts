@@ -22,6 +22,15 @@ export const contrastSchema: CauseSchema = {
             gammaInfinity: from(0, 1000, "Of the limit."),
             ratePerS: from(0, 100, "Of the rate, in 1/s."),
             appearanceS: from(0, 1e6, "Of the time of appearance, in seconds."),
+            correlation: object(
+              ["limitRate", "limitAppearance", "rateAppearance"],
+              {
+                limitRate: from(-1, 1, "Of the limit and the rate."),
+                limitAppearance: from(-1, 1, "Of the limit and the time of appearance."),
+                rateAppearance: from(-1, 1, "Of the rate and the time of appearance."),
+              },
+              "How the three are correlated.",
+            ),
           },
           "Standard deviations of the three numbers.",
         ),

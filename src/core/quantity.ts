@@ -30,6 +30,29 @@ export function unitOf(quantity: Quantity | undefined): string {
   return unit ? ` ${unit}` : "";
 }
 
+/** What a field measures, from the unit that its name ends in. */
+export function quantityOf(name: string): Quantity | undefined {
+  return ENDINGS.find(([ending]) => name.endsWith(ending))?.[1];
+}
+
+const ENDINGS: readonly (readonly [string, Quantity])[] = [
+  ["Cm2PerL", "cm2PerL"],
+  ["KJPerMol", "kJPerMol"],
+  ["PerS", "ratePerS"],
+  ["RootH", "ratio"],
+  ["Cm2", "areaCm2"],
+  ["intervalC", "temperatureDifferenceC"],
+  ["C", "temperatureC"],
+  ["S", "timeS"],
+  ["H", "ageH"],
+  ["Ml", "volumeMl"],
+  ["MlPerRoll", "volumeMl"],
+  ["Mg", "labelMg"],
+  ["G", "massG"],
+  ["gamma", "gamma"],
+  ["Stops", "stops"],
+];
+
 const UNITS: { readonly [Name in Quantity]?: string } = {
   timeS: "s",
   temperatureC: "°C",

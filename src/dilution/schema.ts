@@ -49,6 +49,7 @@ const row = (): JsonSchema =>
     {
       dilution: dilutionSchema("Dilution of the row."),
       timeS: above0(1e7, "Time that gives the same contrast with this dilution, in seconds."),
+      stepS: above0(1e7, "The step to which the time was rounded, in seconds."),
     },
     "A row of the table.",
   );

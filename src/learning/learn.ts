@@ -55,5 +55,5 @@ export function learn(
   const { today } = plainObject("learn/options", options) as LearnOptions;
   const added = entriesOf("learn/runs", runs);
   refuseFuture("learn/options/today", today, added);
-  return noted(fitKnowledge("learn/knowledge", knowledge.prior, inOrder([...stored, ...added])));
+  return noted(fitKnowledge("learn/knowledge/prior", knowledge.prior, inOrder([...stored, ...added])));
 }

@@ -38,13 +38,13 @@ export interface Entry {
 }
 
 /**
- * Returns an object that has no other fields than these: one that is misspelt would be taken for one left
- * out.
+ * Returns an object that has no other fields than these and the caller's own, which begin with "x-": one that is
+ * misspelt would be taken for one left out.
  */
 export function onlyFields(at: string, given: unknown, fields: readonly string[]): Record<string, unknown> {
   const object = plainObject(at, given);
   for (const name in object)
-    if (!fields.includes(name))
+    if (!fields.includes(name) && !name.startsWith("x-"))
       refuse(at, `has a field ${show(name)} that is not read`, name, { values: fields }, "not-one-of");
   return object;
 }

@@ -4,11 +4,13 @@
  */
 import type { Caution } from "../core/caution.js";
 import { arrayOf, plainObject } from "../core/guards.js";
+import { MOST_PROBLEMS, problemAt } from "../core/readBySchema.js";
+import type { DocumentProblem } from "../core/schemaWords.js";
 import { unreadFields } from "../core/pointer.js";
 import { checkedVersion } from "../core/version.js";
 import { fitKnowledge } from "./fit.js";
 import { learnedCauses, modelOf, type Model, type ModelRow } from "./model.js";
-import { entriesOf, type Entry } from "./notebook.js";
+import { entriesOf, entryOf, type Entry } from "./notebook.js";
 import { KNOWLEDGE_VERSION, type LearnedKnowledge } from "./types.js";
 
 /** Checks that stored knowledge is of the version that this package reads, and has a prior and runs. */
@@ -44,7 +46,7 @@ export interface Derived {
 export function derived(at: string, knowledge: LearnedKnowledge): Derived {
   if (derivedHere.has(knowledge)) return { now: knowledge, cautions: [] };
   const entries = storedEntries(at, knowledge);
-  const now = noted(fitKnowledge(at, knowledge.prior, entries));
+  const now = noted(fitKnowledge(`${at}/prior`, knowledge.prior, entries));
   const cautions: Caution[] = [...unreadFields("/knowledge", knowledge, Object.keys(now))];
   for (const field of Object.keys(now) as (keyof LearnedKnowledge)[])
     if (!agree(knowledge[field], now[field]))
@@ -56,6 +58,25 @@ export function derived(at: string, knowledge: LearnedKnowledge): Derived {
         data: { field },
       });
   return { now, cautions };
+}
+
+/**
+ * What is wrong with knowledge that `derived` refused: its prior, or each of its runs by itself. `first` is what was
+ * found, in case that only all of it together is wrong.
+ */
+export function storedProblems(
+  knowledge: LearnedKnowledge,
+  first: readonly DocumentProblem[],
+  path = "",
+): readonly DocumentProblem[] {
+  const problems: DocumentProblem[] = [];
+  const { prior, runs } = knowledge;
+  const alone = (one: readonly Entry[]): LearnedKnowledge =>
+    fitKnowledge("stored/knowledge/prior", prior, one);
+  if (problemAt(problems, path, () => alone([])) === undefined) return problems;
+  for (let i = 0; i < runs.length && problems.length < MOST_PROBLEMS; i += 1)
+    problemAt(problems, path, () => alone([entryOf(`stored/knowledge/runs/${i}`, runs[i])]));
+  return problems.length > 0 ? problems : first;
 }
 
 /** Whether stored data are what was worked out; numbers to a millionth, since machines round in the last figures. */

@@ -1,27 +1,31 @@
-import { migrate, type OlderRecipe } from "./migrate.js";
-import { readBySchema } from "./readBySchema.js";
+import { causes, causeSchemas } from "../causes.js";
+import { problemAt } from "../core/readBySchema.js";
+import { readDocument } from "../core/readDocument.js";
+import type { CauseSchema, JsonSchema } from "../core/schema.js";
+import { gravestFirst } from "../core/caution.js";
+import { storedProblems } from "../learning/stored.js";
+import { KNOWLEDGE_VERSION } from "../learning/types.js";
 import { brewCautions, recipeCautions } from "./recipeCautions.js";
-import { recipeTime } from "./recipeTime.js";
-import { recipeSchemas } from "./recipeSchema.js";
-import { ask, relationProblems } from "./relations.js";
+import { isLearned, recipeInputs, recipeTime } from "./recipeTime.js";
+import { currentSchema } from "./recipeSchema.js";
+import { relationProblems } from "./relations.js";
 import { RECIPE_VERSION, type Recipe, type RecipeCheck, type RecipeProblem } from "./types.js";
-
-/** Longer texts are not read at all: a full recipe has a few thousand characters. */
-const LONGEST_TEXT = 250_000;
 
 /**
  * Checks a written recipe: every problem at once, or the recipe with everything that is valid but unwise
  * about it.
  *
  * @param input - anything; text is read as JSON first
- * @returns `ok/true` with a clean copy of the recipe in the current version and the cautions of all rooms,
- * gravest first; or `ok/false` with up to 100 problems, each with a JSON Pointer and what was expected there
+ * @returns `ok: true` with a clean copy of the recipe and the cautions of all modules, gravest first; or
+ * `ok: false` with up to 100 problems, each with a JSON Pointer and what was expected there
  *
- * @remarks Never throws. Fields that the format does not know are refused, `__proto__` among them: a misspelt
- * field would otherwise pass in silence. The walk follows the format and not the input, so neither depth nor
- * size of the input matters. Paths are JSON Pointers (P. Bryan, K. Zyp, M. Nottingham, RFC 6901, 2013).
- * Version 1 is migrated; a newer version than 2 is refused. A recipe that passes always compensates. Cautions
- * do not replace local codes and safety data sheets.
+ * @remarks Never throws. The form is checked first, and nothing else is done with a document whose form is wrong. The
+ * walk follows the format and not the input, so neither depth nor size of the input matters. Fields that the
+ * format does not know are refused, `__proto__` among them: a misspelt field would otherwise pass in silence.
+ * Fields that begin with `x-` are the writer's own and are kept. Paths are JSON Pointers (P. Bryan, K. Zyp,
+ * M. Nottingham, RFC 6901, 2013). Text that is no JSON is told with line and column. A newer version than 2 is
+ * refused by name. Learned knowledge is worked out from its prior and its runs. A recipe that passes always
+ * compensates. Cautions do not replace local codes and safety data sheets.
  *
  * @example
  * ```ts
@@ -29,50 +33,38 @@ const LONGEST_TEXT = 250_000;
  * ```
  */
 export function checkRecipe(input: unknown): RecipeCheck {
-  const problems: RecipeProblem[] = [];
-  const recipe = readRecipe(input, problems);
-  if (recipe === undefined) return { ok: false, problems };
-  problems.push(...relationProblems(recipe));
-  const ofBrew = ask(problems, "/developer/brew", () => brewCautions(recipe));
-  if (ofBrew === undefined || problems.length > 0) return { ok: false, problems };
-  const answer = recipeTime(recipe);
-  const cautions = ask(problems, "", () => recipeCautions(recipe, answer, ofBrew));
-  return cautions === undefined ? { ok: false, problems } : { ok: true, recipe, cautions };
+  return recipeCheck(input, currentSchema(), causeSchemas);
 }
 
-/** The recipe in the current version, when its shape is right. */
-function readRecipe(input: unknown, problems: RecipeProblem[]): Recipe | undefined {
-  const refuse = (path: string, message: string): void => {
-    problems.push({ path, message, rule: "shape" });
-  };
-  if (typeof input === "string" && input.length > LONGEST_TEXT) {
-    refuse("", `must be at most ${LONGEST_TEXT} characters, got ${input.length}`);
-    return undefined;
-  }
-  try {
-    // Some editors begin a file with a byte order mark, which nobody sees; a reader may pass it over (RFC
-    // 8259, section 8.1).
-    const value: unknown = typeof input === "string" ? JSON.parse(input.replace(/^\uFEFF/, "")) : input;
-    const version: unknown =
-      typeof value === "object" && value !== null
-        ? (value as Readonly<Record<string, unknown>>)["schemaVersion"]
-        : undefined;
-    if (typeof version === "number" && version > RECIPE_VERSION) {
-      refuse(
-        "/schemaVersion",
-        `is ${version}, newer than version ${RECIPE_VERSION} that this package reads: update the package to read it`,
-      );
-      return undefined;
-    }
-    const older = version === 1;
-    const [currentSchema, olderSchema] = recipeSchemas();
-    const copy = readBySchema(older ? olderSchema : currentSchema, value, "", problems);
-    if (problems.length > 0) return undefined;
-    // Read again, for the order of the fields.
-    return (older ? readBySchema(currentSchema, migrate(copy as OlderRecipe), "", problems) : copy) as Recipe;
-  } catch {
-    // Text that is no JSON, or an object that refuses to be read.
-    refuse("", typeof input === "string" ? "must be JSON" : "must be plain data that can be read");
-    return undefined;
-  }
+const VERSIONS = [
+  { field: "schemaVersion", newest: RECIPE_VERSION },
+  { field: "schema", newest: KNOWLEDGE_VERSION, within: "knowledge" },
+];
+
+/** The same by a list of causes and the schema that was made of it. */
+export function recipeCheck(
+  input: unknown,
+  schema: JsonSchema,
+  schemas: readonly CauseSchema[],
+): RecipeCheck {
+  const problems: RecipeProblem[] = [];
+  const list = schemas === causeSchemas ? causes : schemas.map(({ cause }) => cause);
+  const copy = readDocument(schema, input, VERSIONS, problems) as Recipe | undefined;
+  if (copy === undefined) return { ok: false, problems };
+  const learned = isLearned(copy.knowledge) ? copy.knowledge : undefined;
+  const inputs = problemAt(problems, "/knowledge", () => recipeInputs("checkRecipe", copy, {}, list));
+  if (inputs === undefined)
+    return {
+      ok: false,
+      problems: learned === undefined ? problems : storedProblems(learned, problems, "/knowledge"),
+    };
+  // Worked out from its prior and its runs, what was learned goes into the recipe that is handed back.
+  const recipe = inputs.learned === undefined ? copy : { ...copy, knowledge: inputs.learned };
+  problems.push(...relationProblems(recipe, inputs, list));
+  const ofBrew = problemAt(problems, "/developer/brew", () => brewCautions(recipe));
+  if (ofBrew === undefined || problems.length > 0) return { ok: false, problems };
+  const answer = recipeTime(recipe, {}, list);
+  const cautions = problemAt(problems, "", () => recipeCautions(recipe, answer, ofBrew));
+  if (cautions === undefined) return { ok: false, problems };
+  return { ok: true, recipe, cautions: gravestFirst([...inputs.cautions, ...cautions]) };
 }

@@ -1,4 +1,4 @@
-import { gravestFirst } from "../core/caution.js";
+import { gravestFirst, refuses } from "../core/caution.js";
 import type { Compensation, Conditions } from "../compensate/types.js";
 import { brewCautions, developerCautions } from "./recipeCautions.js";
 import { recipeTime } from "./recipeTime.js";
@@ -20,12 +20,17 @@ import type { Recipe } from "./types.js";
  * the bath itself stops its time: a brew that cannot develop, a bath past its keeping or its capacity, or
  * twice as slow as fresh. The other cautions about it are those of {@link checkRecipe}.
  *
+ * A recipe that holds what `learn` returned is answered as `predict` answers, with the correlations of what was
+ * learned, when its baseline is the known time of that knowledge: the conditions, and the time to 1 s or 1 %.
+ *
  * @example
  * ```ts
- * const recipe = {
- *   schemaVersion: 2, material: { name: "plate" }, developer: { kind: "stock", name: "pyro", dilution: "1+1"
- * }, baseline: { timeS: 360, temperatureC: 18, dilution: "stock" }, knowledge: { dilution: { kind: "power",
- * exponent: 1 } }, }; compensateRecipe(recipe).timeS // => 720
+ * const material = { name: "plate" };
+ * const developer = { kind: "stock", name: "pyro", dilution: "1+1" };
+ * const baseline = { timeS: 360, temperatureC: 18, dilution: "stock" };
+ * const knowledge = { dilution: { kind: "power", exponent: 1 } };
+ * const recipe = { schemaVersion: 2, material, developer, baseline, knowledge };
+ * compensateRecipe(recipe).timeS // => 720
  * ```
  */
 export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): Compensation {
@@ -41,5 +46,6 @@ export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): C
   const stops = developerCautions(now, answer.cautions, brewCautions(now)).filter(
     ({ severity }) => severity === "stop",
   );
-  return { ...answer, cautions: gravestFirst([...answer.cautions, ...stops]) };
+  const cautions = gravestFirst([...answer.cautions, ...stops]);
+  return { ...answer, refused: refuses(cautions), cautions };
 }

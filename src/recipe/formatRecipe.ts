@@ -12,8 +12,8 @@ import type { Recipe } from "./types.js";
  * @example
  * ```ts
  * const developer = { kind: "stock", name: "pyro", dilution: "1+1" };
- * const baseline = { timeMin: 6, temperatureC: 18 };
- * const check = checkRecipe({ schemaVersion: 1, film: "plate", developer, baseline });
+ * const baseline = { timeS: 360, temperatureC: 18 };
+ * const check = checkRecipe({ schemaVersion: 2, material: { name: "plate" }, developer, baseline });
  * formatRecipe(check.recipe).split("\n")[1] // => "  \"schemaVersion\": 2,"
  * checkRecipe(formatRecipe(check.recipe)).recipe.baseline.timeS // => 360
  * ```

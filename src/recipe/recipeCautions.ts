@@ -7,7 +7,7 @@ import { bathVerdict } from "../bath/bathVerdict.js";
 import { checkBrew } from "../brew/checkBrew.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
-import type { Compensation, Conditions } from "../compensate/types.js";
+import type { Compensation } from "../compensate/types.js";
 import { placed, placeOf } from "./places.js";
 import type { Recipe } from "./types.js";
 
@@ -17,7 +17,7 @@ function today({ baseline, conditions = {} }: Recipe): {
   readonly usedCm2PerL: number;
   readonly ageH: number;
 } {
-  const { temperatureC, usedCm2PerL = 0, ageH = 0 } = { ...baseline, ...conditions };
+  const { temperatureC = baseline.temperatureC, usedCm2PerL = 0, ageH = 0 } = { ...baseline, ...conditions };
   return { temperatureC, usedCm2PerL, ageH };
 }
 
@@ -99,8 +99,7 @@ function usedBath(recipe: Recipe): readonly Caution[] {
   const { use, age } = knowledge;
   const { usedCm2PerL, ageH } = today(recipe);
   const { keepingLimitH, capacityCm2PerL } = developer;
-  // Conditions that are handed in may name a dilution; those of a recipe do not.
-  const { dilution = developer.kind === "stock" ? developer.dilution : undefined } = conditions as Conditions;
+  const { dilution = developer.kind === "stock" ? developer.dilution : undefined } = conditions;
   const { cautions } = bathVerdict({
     usedCm2PerL,
     ageH,

@@ -1,169 +1,170 @@
-import { handbookIngredients } from "../handbook/ingredients.js";
-import { handbookLeastStock } from "../handbook/dilution.js";
-import { knowledgeSchema } from "./knowledgeSchema.js";
-import type { JsonSchema } from "./readBySchema.js";
+import { agitationSchema } from "../agitation/schema.js";
+import { causeSchemas } from "../causes.js";
+import { baselineSchema, conditionsSchema } from "../compensate/schema.js";
 import {
   above0,
-  AGE,
-  AGITATION,
-  AREA_PER_L,
-  CAPACITY,
-  DILUTION,
   form,
   from,
-  GAMMA,
-  LINES,
+  lines,
   list,
   object,
   one,
-  RUNS,
-  TEMPERATURE,
   text,
-  YES,
+  yes,
+  type CauseSchema,
   type Fields,
-} from "./schemaParts.js";
+  type JsonSchema,
+} from "../core/schema.js";
+import { dilutionSchema } from "../dilution/schema.js";
+import { handbookIngredients } from "../handbook/ingredients.js";
+import { handbookLeastStock } from "../handbook/dilution.js";
+import { learnedCauses, type LearnedCause } from "../learning/model.js";
+import { knowledgeSchema } from "../learning/schema.js";
+import { bathsSchema } from "../process/schema.js";
 import { RECIPE_VERSION } from "./types.js";
 
-const brewed = (ingredient: JsonSchema, required: readonly string[], rest: Fields): JsonSchema =>
-  object(["ingredient", ...required], { ingredient, ...rest });
 function brewSchema(): JsonSchema {
   const weighed = Object.keys(handbookIngredients).filter((name) => name !== "ascorbic-acid-tablet");
-  const grams = from(0, 1e5, "g");
-  return object(["volumeMl", "ingredients"], {
-    volumeMl: above0(1e5, "ml"),
-    ingredients: list(
-      {
-        anyOf: [
-          brewed({ const: "ascorbic-acid-tablet" }, ["tablets", "labelMg"], {
-            tablets: from(0, 1e4),
-            labelMg: above0(5000, "mg"),
-          }),
-          brewed(one(...weighed), ["massG"], {
-            massG: grams,
-            lowG: grams,
-            highG: grams,
-            spoons: above0(1e9, "spoons that hold them"),
-            spoonMl: above0(100, "ml"),
-            heap: one("level", "rounded", "heaped"),
-          }),
-        ],
-      },
-      1,
-      30,
-    ),
-    temperatureC: from(0, 50, "°C"),
-  });
+  const tablet = object(
+    ["ingredient", "tablets", "labelMg"],
+    {
+      ingredient: { const: "ascorbic-acid-tablet", description: "Tablets of vitamin C." },
+      tablets: from(0, 1e4, "How many."),
+      labelMg: above0(5000, "Ascorbic acid in one tablet as the label says, in mg."),
+    },
+    "Tablets.",
+  );
+  const powder = object(
+    ["ingredient", "massG"],
+    {
+      ingredient: one(weighed, "What it is."),
+      massG: from(0, 1e5, "Mass, in g."),
+      lowG: from(0, 1e5, "The least that it may be, in g."),
+      highG: from(0, 1e5, "The most that it may be, in g."),
+      spoons: above0(1e9, "How many spoons hold it."),
+      spoonMl: above0(100, "Volume of the spoon, in ml."),
+      heap: one(["level", "rounded", "heaped"], "How the spoon is filled."),
+    },
+    "An ingredient by weight.",
+  );
+  return object(
+    ["volumeMl", "ingredients"],
+    {
+      volumeMl: above0(1e5, "Volume of the bath, in ml."),
+      ingredients: list({ anyOf: [tablet, powder], description: "An ingredient." }, 1, 30, "What is in it."),
+      temperatureC: from(0, 50, "Temperature at which it was mixed, in °C."),
+    },
+    "What the bath is mixed from.",
+  );
 }
 
 function developerSchema(): JsonSchema {
-  const limits: Fields = { hydroquinone: YES, capacityCm2PerL: CAPACITY, keepingLimitH: above0(1e6, "h") };
+  const limits: Fields = {
+    hydroquinone: yes("True when it holds hydroquinone, which stops working in the cold."),
+    capacityCm2PerL: above0(1e6, "Capacity, in cm² per litre of bath."),
+    keepingLimitH: above0(1e6, "How long it keeps as it is stored, in hours."),
+  };
   return {
+    description: "The developer.",
     anyOf: [
-      form("stock", ["name", "dilution"], {
-        name: text(200),
-        dilution: DILUTION,
-        volumeMl: above0(1e6, "ml"),
-        leastMlPerRoll: above0(1e5, "ml"),
-        family: one(...Object.keys(handbookLeastStock)),
+      form("stock", "A stock solution and its dilution.", ["name", "dilution"], {
+        name: text(200, "What it is called."),
+        dilution: dilutionSchema("How it is diluted."),
+        volumeMl: above0(1e6, "Volume of the bath, in ml."),
+        leastMlPerRoll: above0(1e5, "Least stock for a roll of 516 cm², in ml."),
+        family: one(Object.keys(handbookLeastStock), "Developer family, for its published least stock."),
         ...limits,
       }),
-      form("brew", ["brew"], { name: text(200), brew: brewSchema(), ...limits }),
+      form("brew", "A developer mixed from groceries.", ["brew"], {
+        name: text(200, "What it is called."),
+        brew: brewSchema(),
+        ...limits,
+      }),
     ],
   };
 }
 
-function bathsSchema(): JsonSchema {
-  const bath: Fields = { durationS: above0(86400, "s"), temperatureC: TEMPERATURE, dilution: DILUTION };
-  const clearing = above0(7200, "s");
-  return object([], {
-    preSoak: object([], bath),
-    stop: object([], { kind: one("acid", "water"), ...bath }),
-    fix: object([], {
-      kind: one("rapid", "plain"),
-      clearingS: clearing,
-      clearingAtC: from(0, 40, "°C"),
-      freshClearingS: clearing,
-      times: from(1, 10, "clearing times"),
-      usedCm2PerL: AREA_PER_L,
-      capacityCm2PerL: CAPACITY,
-      ...bath,
-    }),
-    clearingAid: object([], bath),
-    wash: object([], { method: one("running", "soak", "changes"), ...bath }),
-    wettingAgent: object([], bath),
+const materialSchema = (): JsonSchema =>
+  object(
+    ["name"],
+    {
+      name: text(200, "What it is called."),
+      kind: one(["film", "plate", "paper"], "What it is."),
+      sensitization: one(
+        ["blue-sensitive", "orthochromatic", "panchromatic"],
+        "What light it sees; taken as panchromatic when left out.",
+      ),
+      emulsion: one(["soft", "hardened"], "Soft is a plate or an unhardened film, which takes less heat."),
+      iso: above0(1e5, "Speed, ISO arithmetic."),
+      areaCm2: above0(1e6, "Area developed at once, in cm²."),
+      iodideRich: yes("True for an iodide-rich or tabular film, which fixes more slowly."),
+    },
+    "The film, plate or paper.",
+  );
+
+/** The schema of a recipe by a list of causes. */
+export function recipeSchemaOf(
+  schemas: readonly CauseSchema[],
+  taught: readonly LearnedCause[] = learnedCauses,
+): JsonSchema {
+  return object(["schemaVersion", "material", "developer", "baseline"], {
+    $schema: text(2000, "Where an editor finds the schema of the format."),
+    schemaVersion: { const: RECIPE_VERSION, description: "The version of the format." },
+    name: text(200, "What the recipe is called."),
+    material: materialSchema(),
+    developer: developerSchema(),
+    baseline: baselineSchema(
+      schemas,
+      "The known time and its conditions. Dilution and agitation are the recipe's own where they are left out.",
+    ),
+    agitation: agitationSchema("How the bath is moved today."),
+    conditions: conditionsSchema(schemas),
+    knowledge: knowledgeSchema(schemas, taught),
+    baths: bathsSchema(),
+    byInspection: yes("True when the image is watched while it develops."),
+    notes: lines("Notes."),
+    sources: lines("Where the recipe was found."),
   });
 }
 
-const materialSchema = (): JsonSchema =>
-  object(["name"], {
-    name: text(200),
-    kind: one("film", "plate", "paper"),
-    sensitization: one("blue-sensitive", "orthochromatic", "panchromatic"),
-    emulsion: one("soft", "hardened"),
-    iso: above0(1e5, "ISO arithmetic"),
-    areaCm2: above0(1e6, "cm²"),
-    iodideRich: YES,
-  });
+let made: JsonSchema | undefined;
 
-const recipeOf = (version: number, material: JsonSchema, materialName: string, time: Fields): JsonSchema =>
-  object(["schemaVersion", materialName, "developer", "baseline"], {
-    schemaVersion: { const: version },
-    name: text(200),
-    [materialName]: material,
-    developer: developerSchema(),
-    baseline: object([...Object.keys(time), "temperatureC"], {
-      ...time,
-      temperatureC: TEMPERATURE,
-      dilution: DILUTION,
-      agitation: AGITATION,
-      usedCm2PerL: AREA_PER_L,
-      ageH: AGE,
-      gamma: GAMMA,
-      logSd: from(0, 3, "standard deviation of ln(time)"),
-      runs: RUNS,
-    }),
-    agitation: AGITATION,
-    conditions: object([], { temperatureC: TEMPERATURE, usedCm2PerL: AREA_PER_L, ageH: AGE, gamma: GAMMA }),
-    knowledge: knowledgeSchema(),
-    baths: bathsSchema(),
-    byInspection: YES,
-    notes: LINES,
-    sources: LINES,
-  });
-
-let schemas: readonly [current: JsonSchema, older: JsonSchema] | undefined;
-
-/**
- * The current version, and the one before: the film as a bare name, and the known time in minutes. Put
- * together at first use, since most programs that import the package never check a recipe, and it costs a
- * start 1 to 2 ms.
- */
-export function recipeSchemas(): readonly [current: JsonSchema, older: JsonSchema] {
-  schemas ??= [
-    recipeOf(RECIPE_VERSION, materialSchema(), "material", { timeS: from(1, 1e6, "s") }),
-    recipeOf(1, text(200), "film", { timeMin: from(0.1, 1e4, "min") }),
-  ];
-  return schemas;
+/** The schema of a recipe over all causes, put together at first use: most programs never check a recipe. */
+export function currentSchema(): JsonSchema {
+  made ??= recipeSchemaOf(causeSchemas);
+  return made;
 }
 
 /**
  * The recipe format as JSON Schema, draft 2020-12: what {@link checkRecipe} accepts, apart from values that
- * each are in range and do not go together, such as a table whose rows contradict each other.
+ * each are in range and do not go together, such as a table whose rows contradict each other. The package
+ * holds it as a file too: `darkroom-kinetics/recipe.schema.json`.
  *
  * @remarks A. Wright, H. Andrews, B. Hutton, G. Dennis, JSON Schema: A Media Type for Describing JSON
- * Documents, and the validation vocabulary, 2022. Both versions that are read are in it. Problems that a
- * schema cannot express come from `checkRecipe` alone, marked `rule: "relation"`.
+ * Documents, and the validation vocabulary, 2022. Its `$id` is a name and no address. Every field has its
+ * sentence as `description`. Problems that a schema cannot express come from `checkRecipe` alone, marked
+ * `rule: "relation"`.
  *
  * @example
  * ```ts
  * recipeSchema.$schema // => "https://json-schema.org/draft/2020-12/schema"
+ * recipeSchema.$id // => "urn:darkroom-kinetics:recipe:2"
  * ```
  */
 export const recipeSchema: JsonSchema = {
   $schema: "https://json-schema.org/draft/2020-12/schema",
+  $id: `urn:darkroom-kinetics:recipe:${RECIPE_VERSION}`,
   title: "A recipe of darkroom-kinetics",
   $comment: "Values that are each in range and do not go together are refused by checkRecipe alone.",
-  get anyOf() {
-    return recipeSchemas();
+  type: "object",
+  additionalProperties: false,
+  get patternProperties() {
+    return currentSchema().patternProperties as Fields;
+  },
+  get required() {
+    return currentSchema().required as readonly string[];
+  },
+  get properties() {
+    return currentSchema().properties as Fields;
   },
 };

@@ -4,18 +4,26 @@ import type { Recipe } from "./types.js";
 /** One issue of the Standard Schema interface. */
 export interface StandardIssue {
   readonly message: string;
+  /** the names on the way to the place; empty for the whole document */
   readonly path: readonly string[];
 }
 
-/** The part of the Standard Schema interface, version 1, that a form or a router asks for. */
+/** The result of the Standard Schema interface: the value, or the issues. */
+export type StandardResult<Output> =
+  { readonly value: Output; readonly issues?: undefined } | { readonly issues: readonly StandardIssue[] };
+
+/** The properties of the Standard Schema interface, version 1. */
+export interface StandardProps<Input, Output> {
+  readonly version: 1;
+  readonly vendor: string;
+  /** the types of what goes in and what comes out, for inference alone */
+  readonly types?: { readonly input: Input; readonly output: Output } | undefined;
+  readonly validate: (value: unknown) => StandardResult<Output>;
+}
+
+/** A recipe behind the Standard Schema interface, version 1. */
 export interface RecipeStandardSchema {
-  readonly "~standard": {
-    readonly version: 1;
-    readonly vendor: string;
-    readonly validate: (
-      value: unknown,
-    ) => { readonly value: Recipe } | { readonly issues: readonly StandardIssue[] };
-  };
+  readonly "~standard": StandardProps<Recipe, Recipe>;
 }
 
 /**

@@ -1,10 +1,15 @@
 /*
- * Room: recipe. What the laws make of a recipe: its time, before anything is said of the bath itself.
+ * What the laws make of a recipe: its time, before anything is said of the bath itself.
  */
-import { plainObject, positive } from "../core/guards.js";
 import { causes } from "../causes.js";
+import { sameBaseline } from "../compensate/joint.js";
 import { prepared } from "../compensate/loop.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "../compensate/types.js";
+import { gravestFirst, refuses, type Caution } from "../core/caution.js";
+import type { AnyCause } from "../core/cause.js";
+import { plainObject, positive } from "../core/guards.js";
+import { derived } from "../learning/stored.js";
+import type { LearnedKnowledge } from "../learning/types.js";
 import { placed } from "./places.js";
 import type { Recipe } from "./types.js";
 
@@ -13,11 +18,25 @@ export interface RecipeInputs {
   readonly baseline: Baseline;
   readonly conditions: Conditions;
   readonly knowledge: Knowledge;
+  /** what was learned, worked out from its prior and its runs */
+  readonly learned?: LearnedKnowledge;
+  /** where stored knowledge does not follow from its runs */
+  readonly cautions: readonly Caution[];
 }
 
-/** The known time, today's conditions and the laws of a recipe. */
-export function recipeInputs(recipe: Recipe, conditions: Conditions = {}): RecipeInputs {
-  const { developer, material, agitation } = recipe;
+/** Whether knowledge holds a prior and runs, from which it is worked out. */
+export function isLearned(knowledge: Knowledge | undefined): knowledge is LearnedKnowledge {
+  return knowledge !== undefined && "prior" in knowledge && "runs" in knowledge;
+}
+
+/** The known time, today's conditions and the laws of a recipe; `at` is the place of the recipe. */
+export function recipeInputs(
+  at: string,
+  recipe: Recipe,
+  conditions: Conditions = {},
+  list: readonly AnyCause[] = causes,
+): RecipeInputs {
+  const { developer, material, agitation, knowledge = {} } = recipe;
   const own = {
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),
@@ -28,15 +47,45 @@ export function recipeInputs(recipe: Recipe, conditions: Conditions = {}): Recip
     ...(developer.hydroquinone === undefined ? {} : { hydroquinone: developer.hydroquinone }),
     ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
   };
+  const asked = { ...own, ...recipe.conditions, ...conditions };
+  if (!isLearned(knowledge)) return { baseline, conditions: asked, knowledge, cautions: [] };
+  const { now, cautions } = derived(`${at}/knowledge`, knowledge);
+  if (!isKnown(baseline, now.baseline, list) && !isKnown(baseline, now.prior.baseline, list))
+    return { baseline, conditions: asked, knowledge: now, learned: now, cautions };
+  // The recipe's known time is the one that was learned: what the runs made of it goes before what is written.
+  const learned = { ...baseline, ...now.baseline };
   return {
-    baseline,
-    conditions: { ...own, ...recipe.conditions, ...conditions },
-    knowledge: recipe.knowledge ?? {},
+    baseline: learned,
+    conditions: asked,
+    knowledge: { ...now, joint: { ...now.joint, baseline: learned } },
+    learned: now,
+    cautions,
   };
 }
 
+/**
+ * Whether a known time is the one of some knowledge: the conditions that the knowledge names or that silence gives, and
+ * the time to rounding.
+ */
+function isKnown(given: Baseline, known: Baseline, list: readonly AnyCause[]): boolean {
+  const open = list.filter(({ field, start }) => field in known || start !== undefined);
+  return sameBaseline(started(given, open), started(known, open), open);
+}
+
+/** A baseline with what its silence means. */
+function started(baseline: Baseline, list: readonly AnyCause[]): Baseline {
+  const silence = list.flatMap(({ field, start, relative }) =>
+    start === undefined || relative === true ? [] : [[field, start as unknown] as const],
+  );
+  return { ...(Object.fromEntries(silence) as object), ...baseline };
+}
+
 /** The answer of `compensate` to a recipe, its cautions with their paths in the recipe. */
-export function recipeTime(recipe: Recipe, given: Conditions = {}): Compensation {
+export function recipeTime(
+  recipe: Recipe,
+  given: Conditions = {},
+  list: readonly AnyCause[] = causes,
+): Compensation {
   plainObject("compensateRecipe/recipe", recipe);
   plainObject("compensateRecipe/conditions", given);
   const { developer, material } = recipe;
@@ -47,9 +96,16 @@ export function recipeTime(recipe: Recipe, given: Conditions = {}): Compensation
   const { volumeMl = 1 } = developer.kind === "stock" ? developer : {};
   positive("compensateRecipe/recipe/material/areaCm2", areaCm2, 1e6, "areaCm2");
   positive("compensateRecipe/recipe/developer/volumeMl", volumeMl, 1e6, "volumeMl");
-  const { baseline, conditions, knowledge } = recipeInputs(recipe, given);
-  const answer = prepared("compensateRecipe", causes, baseline, knowledge).answer(conditions);
+  const { baseline, conditions, knowledge, cautions } = recipeInputs(
+    "compensateRecipe/recipe",
+    recipe,
+    given,
+    list,
+  );
+  const ask = prepared("compensateRecipe", list, baseline, knowledge);
+  const answer = ask.answer(conditions);
   // Papers are developed in one to three minutes (common practice): what is short for film is usual for them.
   const meant = answer.cautions.filter(({ code }) => code !== "short-time" || material.kind !== "paper");
-  return { ...answer, cautions: meant.map((one) => placed(recipe, one, given)) };
+  const all = gravestFirst([...cautions, ...meant.map((one) => placed(recipe, one, given))]);
+  return { ...answer, refused: refuses(all), cautions: all };
 }

@@ -19,6 +19,7 @@ const row = (): JsonSchema =>
     {
       temperatureC: from(0, 100, "Temperature of the row, in °C."),
       timeS: above0(1e7, "Time that gives the same contrast at this temperature, in seconds."),
+      stepS: above0(1e7, "The step to which the time was rounded, in seconds."),
     },
     "A row of the table.",
   );

@@ -2,6 +2,7 @@
  * The JSON Schema of the use of a bath and of a use law.
  */
 import { above0, from, object, one, origin, type CauseSchema } from "../core/schema.js";
+import { dilutionSchema } from "../dilution/schema.js";
 import { useCause } from "./cause.js";
 
 /** Use and its law as JSON Schema. */
@@ -18,6 +19,7 @@ export const useSchema: CauseSchema = {
         sdIncrease: from(0, 10, "Standard deviation of the increase."),
         shape: from(0, 10, "The increase of the rule whose curve a learned increase scales."),
         capacityCm2PerL: above0(1e6, "Capacity of the bath, in cm² per litre."),
+        dilution: dilutionSchema("The dilution that the rule is for."),
         ...origin(),
       },
       "How development time grows as the bath is used.",

@@ -333,7 +333,7 @@ describe("what storage may have lost or spoilt", () => {
       "an age, for nextTest",
       () =>
         nextTest(anyOf({ ...start, prior: { ...start.prior, baseline: { ...baseline, ageH: -1 } } }), [], {}),
-      new RangeError("nextTest: knowledge.baseline.ageH must be from 0 to 1000000 h, got -1"),
+      new RangeError("nextTest: knowledge.prior.baseline.ageH must be from 0 to 1000000 h, got -1"),
     ],
     [
       "a temperature, for tidyRuns",
@@ -341,12 +341,12 @@ describe("what storage may have lost or spoilt", () => {
         tidyRuns(
           anyOf({ ...learned, prior: { ...learned.prior, baseline: { ...baseline, temperatureC: 300 } } }),
         ),
-      new RangeError("tidyRuns: knowledge.baseline.temperatureC must be from 0 to 100 °C, got 300"),
+      new RangeError("tidyRuns: knowledge.prior.baseline.temperatureC must be from 0 to 100 °C, got 300"),
     ],
     [
       "a baseline, for tidyRuns",
       () => tidyRuns(anyOf({ ...learned, prior: { ...learned.prior, baseline: 1 } })),
-      new TypeError("tidyRuns: knowledge.baseline must be an object, got 1"),
+      new TypeError("tidyRuns: knowledge.prior.baseline must be an object, got 1"),
     ],
     [
       "a run, for tidyRuns",
@@ -361,7 +361,7 @@ describe("what storage may have lost or spoilt", () => {
     [
       "the prior, for predict with a brew",
       () => predict(anyOf({ ...learned, prior: { ...learned.prior, baseLogSd: NaN } }), { strength }),
-      new RangeError("predict: knowledge.baseLogSd must be from 0 to 3, got NaN"),
+      new RangeError("predict: knowledge.prior.baseLogSd must be from 0 to 3, got NaN"),
     ],
     [
       "the time of a run",

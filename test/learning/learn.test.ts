@@ -1154,7 +1154,7 @@ describe("refusals", () => {
     );
     refused(
       () => learn(anyOf({ ...start, prior: { ...start.prior, baseline: 3 } }), []),
-      type("learn: knowledge.baseline must be an object, got 3"),
+      type("learn: knowledge.prior.baseline must be an object, got 3"),
     );
     refused(() => predict(start, anyOf(7)), type("predict: conditions must be an object, got 7"));
     refused(

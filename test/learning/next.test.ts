@@ -209,14 +209,14 @@ describe("nextTest", () => {
     );
     const from = (prior: object): typeof stated => ({ ...stated, prior: { ...stated.prior, ...prior } });
     expect(() => nextTest(from({ baseline: 1 }), [], {})).toThrow(
-      new TypeError("nextTest: knowledge.baseline must be an object, got 1"),
+      new TypeError("nextTest: knowledge.prior.baseline must be an object, got 1"),
     );
     expect(() => nextTest(from({ baseline: { ...baseline, timeS: 0 } }), [], {})).toThrow(
-      range("nextTest: knowledge.baseline.timeS must be above 0 and at most 1000000 s, got 0"),
+      range("nextTest: knowledge.prior.baseline.timeS must be above 0 and at most 1000000 s, got 0"),
     );
     expect(() => nextTest(from({ laws: { temperature: { kind: "guess" } } }), [], {})).toThrow(
       range(
-        'nextTest: knowledge.laws.temperature.kind must be "arrhenius", "coefficient" or "table", got "guess"',
+        'nextTest: knowledge.prior.laws.temperature.kind must be "arrhenius", "coefficient" or "table", got "guess"',
       ),
     );
     expect(() => nextTest(stated, [{ agitation: "stand" }], {})).toThrow(

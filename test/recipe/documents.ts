@@ -111,14 +111,6 @@ export const hutStock: Written = {
   baseline: { timeS: 660, temperatureC: 20 },
 };
 
-/** The same in the version before. */
-export const olderStock: Written = {
-  schemaVersion: 1,
-  film: "sheet film",
-  developer: { kind: "stock", name: "p-aminophenol stock", dilution: "1+50" },
-  baseline: { timeMin: 11, temperatureC: 20 },
-};
-
 const within = (min: number, max: number): fc.Arbitrary<number> =>
   fc.oneof(
     fc.constantFrom(min, max, (min + max) / 2),
@@ -319,26 +311,15 @@ const material = optional(
   ["name"],
 );
 
-/** Documents whose shape is right, in both versions; their values need not go together. */
-export const recipes: fc.Arbitrary<unknown> = fc.oneof(
-  optional(
-    {
-      schemaVersion: fc.constant(2),
-      material,
-      baseline: optional({ timeS: within(1, 1e6), ...known }, ["timeS", "temperatureC"]),
-      ...shared,
-    },
-    ["schemaVersion", "material", "developer", "baseline"],
-  ),
-  optional(
-    {
-      schemaVersion: fc.constant(1),
-      film: fc.string({ maxLength: 20 }),
-      baseline: optional({ timeMin: within(0.5, 1e4), ...known }, ["timeMin", "temperatureC"]),
-      ...shared,
-    },
-    ["schemaVersion", "film", "developer", "baseline"],
-  ),
+/** Documents whose shape is right; their values need not go together. */
+export const recipes: fc.Arbitrary<unknown> = optional(
+  {
+    schemaVersion: fc.constant(2),
+    material,
+    baseline: optional({ timeS: within(1, 1e6), ...known }, ["timeS", "temperatureC"]),
+    ...shared,
+  },
+  ["schemaVersion", "material", "developer", "baseline"],
 );
 
 const odd = fc.oneof(

@@ -1,0 +1,85 @@
+/*
+ * The JSON Schema of what `compensate` takes: loops over a list of causes with their schemas.
+ */
+import type { AnyCause } from "../core/cause.js";
+import {
+  above0,
+  count,
+  from,
+  lines,
+  list,
+  object,
+  one,
+  text,
+  yes,
+  type CauseSchema,
+  type Fields,
+  type JsonSchema,
+} from "../core/schema.js";
+
+/** The conditions of the causes that `which` takes, by their fields. */
+export function conditionFields(
+  schemas: readonly CauseSchema[],
+  which: (cause: AnyCause) => boolean,
+): Fields {
+  return Object.fromEntries(
+    schemas.filter(({ cause }) => which(cause)).map(({ cause, condition }) => [cause.field, condition()]),
+  );
+}
+
+/** A known time and its conditions. */
+export function baselineSchema(schemas: readonly CauseSchema[], description: string): JsonSchema {
+  const required = schemas.flatMap(({ cause }) => (cause.required === true ? [cause.field] : []));
+  return object(
+    ["timeS", ...required],
+    {
+      timeS: above0(1e6, "The known time, in seconds."),
+      ...conditionFields(schemas, ({ relative }) => relative !== true),
+      logSd: from(0, 3, "How well the time is known: the standard deviation of ln(time)."),
+      runs: count(1e6, "How many own runs the time was learned from."),
+      sources: lines("Where the time was found."),
+      hydroquinone: yes("True when the developer holds hydroquinone, which stops working in the cold."),
+      emulsion: one(["soft", "hardened"], "Soft is a plate or an unhardened film, which takes less heat."),
+    },
+    description,
+  );
+}
+
+/** Today's conditions. */
+export function conditionsSchema(schemas: readonly CauseSchema[]): JsonSchema {
+  return object(
+    [],
+    conditionFields(schemas, () => true),
+    "Today's conditions. What is left out is as for the known time.",
+  );
+}
+
+/** The laws of knowledge, by their fields. */
+export function lawFields(schemas: readonly CauseSchema[]): Fields {
+  return Object.fromEntries(schemas.map(({ cause, law }) => [cause.law, law()]));
+}
+
+/** Laws, and the correlations of what was learned together. */
+export function lawsSchema(schemas: readonly CauseSchema[], description: string): JsonSchema {
+  return object([], { ...lawFields(schemas), joint: jointSchema(schemas) }, description);
+}
+
+function jointSchema(schemas: readonly CauseSchema[]): JsonSchema {
+  const shares = (least: number, description: string): JsonSchema =>
+    list(from(least, 1, "A share."), 0, 1000, description);
+  return object(
+    ["baseline", "parameters", "correlation", "unshared"],
+    {
+      baseline: baselineSchema(schemas, "The base time and its conditions that were learned with them."),
+      parameters: list(text(200, "A name."), 0, 1000, "The names of the numbers, in the order of the rows."),
+      correlation: list(
+        shares(-1, "A row of the matrix."),
+        0,
+        1000,
+        "Their correlations: symmetric, 1 on the diagonal.",
+      ),
+      unshared: shares(0, "What of each number's spread is its own, once those before it are known."),
+    },
+    "The correlations of the numbers that were learned from the same runs.",
+  );
+}

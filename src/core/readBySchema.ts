@@ -1,0 +1,252 @@
+/*
+ * Reads an unknown value by a JSON Schema: one walk that follows the schema, never the value, so that neither depth
+ * nor size of the input matters; it makes a clean copy of what is known and lists what is wrong.
+ */
+import { isInputError, show } from "./errors.js";
+import { nearestName } from "./nearestName.js";
+import { plainCopy } from "./plainCopy.js";
+import { pointerTo } from "./pointer.js";
+import type { JsonSchema } from "./schema.js";
+import {
+  codeOf,
+  expected,
+  expectedData,
+  isOfType,
+  kindOf,
+  oneOf,
+  type DocumentProblem,
+} from "./schemaWords.js";
+
+/** No more problems than this are listed: a hostile document has any number of them. */
+export const MOST_PROBLEMS = 100;
+
+/** Longer names are not repeated in a path, which then points to the object that holds them. */
+const LONGEST_NAME = 200;
+
+/** A length in characters, as JSON Schema counts; `most` spares counting what is far too long. */
+function longer(text: string, most: number): boolean {
+  return text.length > most && (text.length > 2 * most || Array.from(text).length > most);
+}
+
+/**
+ * Whether a value that is neither object nor array satisfies the schema; of those two, whether their size
+ * does.
+ */
+function satisfies(schema: JsonSchema, value: unknown): boolean {
+  if (!isOfType(schema, value)) return false;
+  if (schema.const !== undefined && value !== schema.const) return false;
+  if (schema.enum !== undefined && !schema.enum.includes(value as string)) return false;
+  if (typeof value === "number") {
+    const { minimum = -Infinity, maximum = Infinity, exclusiveMinimum = -Infinity } = schema;
+    return value >= minimum && value <= maximum && value > exclusiveMinimum;
+  }
+  if (typeof value === "string")
+    return (
+      !longer(value, schema.maxLength ?? Infinity) &&
+      (schema.pattern === undefined || new RegExp(schema.pattern, "u").test(value))
+    );
+  return (
+    !Array.isArray(value) ||
+    (value.length >= (schema.minItems ?? 0) && value.length <= (schema.maxItems ?? Infinity))
+  );
+}
+
+/** A value as a problem carries it: an object or an array could be of any size, or a ring. */
+const shown = (value: unknown): unknown =>
+  typeof value === "object" && value !== null ? kindOf(value) : value;
+
+/**
+ * Reads `value` by `schema`; adds to `problems` and returns a copy that holds nothing the schema does not
+ * name, but for fields of one's own, which begin with "x-".
+ */
+export function readBySchema(
+  schema: JsonSchema,
+  value: unknown,
+  path: string,
+  problems: DocumentProblem[],
+): unknown {
+  if (schema.anyOf !== undefined) return readAnyOf(schema, value, path, problems);
+  if (!satisfies(schema, value)) {
+    refuse(problems, path, schema, value);
+    return undefined;
+  }
+  if (Array.isArray(value)) {
+    const { items } = schema;
+    return items === undefined
+      ? ownData(value, path, problems)
+      : Array.from(value, (item, i) => readBySchema(items, item, `${path}/${i}`, problems));
+  }
+  if (typeof value !== "object" || value === null) return value;
+  return schema.properties === undefined &&
+    schema.required === undefined &&
+    schema.additionalProperties !== false
+    ? ownData(value, path, problems)
+    : readObject(schema, value as Readonly<Record<string, unknown>>, path, problems);
+}
+
+/** Data of which the schema says nothing, copied when they are plain. */
+function ownData(value: unknown, path: string, problems: DocumentProblem[]): unknown {
+  const copy = plainCopy(value);
+  if (copy === undefined)
+    report(problems, {
+      code: "wrong-type",
+      path,
+      expected: { types: ["plain data"] },
+      actual: shown(value),
+      message: `must be plain data, at most 20 levels deep, got ${show(value)}`,
+      rule: "relation",
+    });
+  return copy;
+}
+
+function report(problems: DocumentProblem[], problem: DocumentProblem): void {
+  if (problems.length < MOST_PROBLEMS) problems.push(problem);
+}
+
+/** Reports a value that does not satisfy a schema. */
+function refuse(problems: DocumentProblem[], path: string, schema: JsonSchema, value: unknown): void {
+  const name = path.slice(path.lastIndexOf("/") + 1);
+  report(problems, {
+    code: codeOf(schema, value),
+    path,
+    expected: expectedData(schema, name),
+    actual: shown(value),
+    message: `must be ${expected(schema, name)}, got ${show(value)}`,
+    rule: "shape",
+  });
+}
+
+function readObject(
+  schema: JsonSchema,
+  value: Readonly<Record<string, unknown>>,
+  path: string,
+  problems: DocumentProblem[],
+): unknown {
+  const { properties = {}, required = [], additionalProperties, patternProperties } = schema;
+  const copy: Record<string, unknown> = {};
+  // The schema's own names need no escape in a pointer, and its objects hold nothing but names.
+  for (const key in properties) {
+    const inner = properties[key] as JsonSchema;
+    const part = Object.hasOwn(value, key) ? value[key] : undefined;
+    if (part !== undefined) copy[key] = readBySchema(inner, part, `${path}/${key}`, problems);
+    else if (required.includes(key))
+      report(problems, {
+        code: "missing",
+        path: `${path}/${key}`,
+        expected: expectedData(inner, key),
+        actual: undefined,
+        message: `is missing: ${expected(inner, key)}`,
+        rule: "shape",
+      });
+  }
+  if (additionalProperties === false)
+    for (const key of Object.keys(value)) {
+      if (problems.length >= MOST_PROBLEMS) break;
+      if (Object.hasOwn(properties, key)) continue;
+      const at = key.length > LONGEST_NAME ? path : pointerTo(path, key);
+      if (patternProperties !== undefined && key.startsWith("x-")) {
+        if (value[key] !== undefined) copy[key] = ownData(value[key], at, problems);
+      } else unknownField(problems, at, key, Object.keys(properties));
+    }
+  return copy;
+}
+
+function unknownField(
+  problems: DocumentProblem[],
+  path: string,
+  key: string,
+  values: readonly string[],
+): void {
+  const nearest = nearestName(key, values);
+  const meant = nearest === undefined ? "" : `. Is ${nearest} meant?`;
+  report(problems, {
+    code: "not-one-of",
+    path,
+    expected: { values, ...(nearest !== undefined && { hint: nearest }) },
+    actual: key.slice(0, LONGEST_NAME),
+    message: `${show(key)} is not a field here; known are ${values.join(", ")}${meant}`,
+    rule: "shape",
+  });
+}
+
+/**
+ * The field by which one of several forms is told from the others: the first required one, where it has one
+ * fixed value.
+ */
+function tellingField({ properties, required }: JsonSchema): string | undefined {
+  const first = required?.[0];
+  return first !== undefined && properties?.[first]?.const !== undefined ? first : undefined;
+}
+
+function belongs(branch: JsonSchema, value: unknown): boolean {
+  if (!isOfType(branch, value)) return false;
+  const telling = tellingField(branch);
+  return (
+    telling === undefined ||
+    typeof value !== "object" ||
+    ownField(value, telling) === branch.properties?.[telling]?.const
+  );
+}
+
+function ownField(value: unknown, key: string): unknown {
+  return Object.hasOwn(value as object, key) ? (value as Readonly<Record<string, unknown>>)[key] : undefined;
+}
+
+/** One of several forms. What is wrong is told by the form that the value means to be, and of no other. */
+function readAnyOf(schema: JsonSchema, value: unknown, path: string, problems: DocumentProblem[]): unknown {
+  const branches = schema.anyOf as readonly JsonSchema[];
+  let nearest: readonly DocumentProblem[] | undefined;
+  for (const branch of branches) {
+    if (!belongs(branch, value)) continue;
+    const found: DocumentProblem[] = [];
+    const copy = readBySchema(branch, value, path, found);
+    if (found.length === 0) return copy;
+    nearest ??= found;
+  }
+  if (nearest !== undefined) {
+    for (const each of nearest) report(problems, each);
+    return undefined;
+  }
+  const telling =
+    kindOf(value) === "object" ? branches.map(tellingField).find((name) => name !== undefined) : undefined;
+  if (telling === undefined) refuse(problems, path, schema, value);
+  else {
+    const forms = branches.map((branch) => branch.properties?.[telling] ?? {});
+    const given = ownField(value, telling);
+    const values = forms.map((one) => one.const).filter((name) => name !== undefined);
+    report(problems, {
+      code: given === undefined ? "missing" : "not-one-of",
+      path: `${path}/${telling}`,
+      expected: { values: values.map(String) },
+      actual: shown(given),
+      message: `must be ${oneOf(values)}, got ${show(given)}`,
+      rule: "shape",
+    });
+  }
+  return undefined;
+}
+
+/** Asks a module and turns its refusal into a problem at `path`, or at the field below it that the refusal names. */
+export function problemAt<T>(problems: DocumentProblem[], path: string, call: () => T): T | undefined {
+  try {
+    return call();
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    const { code, expected, actual, sentence } = error;
+    // The first name in its path is that of the argument, which is at `path` here.
+    const field = error.path
+      .split("/")
+      .slice(2)
+      .map((key) => `/${key}`)
+      .join("");
+    problems.push({
+      code,
+      path: path + field,
+      expected,
+      actual: shown(actual),
+      message: sentence,
+      rule: "relation",
+    });
+    return undefined;
+  }
+}
