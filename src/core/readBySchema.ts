@@ -139,12 +139,12 @@ function readObject(
         rule: "shape",
       });
   }
-  if (additionalProperties === false)
+  if (additionalProperties !== undefined)
     for (const key of Object.keys(value)) {
       if (problems.length >= MOST_PROBLEMS) break;
       if (Object.hasOwn(properties, key)) continue;
       const at = key.length > LONGEST_NAME ? path : pointerTo(path, key);
-      if (patternProperties !== undefined && key.startsWith("x-")) {
+      if (additionalProperties || (patternProperties !== undefined && key.startsWith("x-"))) {
         if (value[key] !== undefined) copy[key] = ownData(value[key], at, problems);
       } else unknownField(problems, at, key, Object.keys(properties));
     }

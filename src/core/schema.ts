@@ -16,7 +16,7 @@ export interface JsonSchema {
   readonly properties?: Readonly<Record<string, JsonSchema>>;
   readonly patternProperties?: Readonly<Record<string, JsonSchema>>;
   readonly required?: readonly string[];
-  readonly additionalProperties?: false;
+  readonly additionalProperties?: boolean;
   readonly items?: JsonSchema;
   readonly minItems?: number;
   readonly maxItems?: number;

@@ -1,33 +1,32 @@
 /*
  * The JSON Schema of the strength of a brew and of what own runs say of strengths.
  */
-import { above0, from, list, object, one, origin, type CauseSchema } from "../core/schema.js";
+import { above0, from, list, object, one, origin, text, type CauseSchema } from "../core/schema.js";
 import { strengthCause } from "./cause.js";
 
 /** Strength and its law as JSON Schema. */
 export const strengthSchema: CauseSchema = {
   cause: strengthCause,
-  condition: () =>
-    object(
-      ["value", "logSd", "basis"],
-      {
-        cause: { const: "strength", description: "The name of the cause." },
-        value: above0(1e6, "Factor on time against the brew that the time is known for."),
-        logSd: from(0, 10, "Standard deviation of the logarithm of the factor."),
-        basis: one(["unchanged", "given", "handbook", "default", "own-runs"], "What the factor rests on."),
-        ph: from(0, 16, "pH of today's brew."),
-        referencePh: from(0, 16, "pH of the brew that the time is known for."),
-        power: from(0, 1e9, "Developing power against the known brew."),
-        cautions: list(
-          { type: "object", description: "A caution." },
-          0,
-          100,
-          "What is unwise about the brews.",
-        ),
-        ...origin(),
-      },
-      "Strength of today's brew against the known one, as brewStrength returns it.",
-    ),
+  // What brewStrength returns says more than compensate reads; it is kept.
+  condition: () => ({
+    type: "object",
+    description: "Strength of today's brew against the known one, as brewStrength returns it.",
+    required: ["value", "logSd", "basis"],
+    properties: {
+      cause: text(200, "The name of the cause."),
+      value: above0(1e6, "Factor on time against the brew that the time is known for."),
+      logSd: from(0, 10, "Standard deviation of the logarithm of the factor."),
+      basis: one(["unchanged", "given", "handbook", "default", "own-runs"], "What the factor rests on."),
+      cautions: list(
+        { type: "object", description: "A caution." },
+        0,
+        100,
+        "What is unwise about the brews.",
+      ),
+      ...origin(),
+    },
+    additionalProperties: true,
+  }),
   law: () =>
     object(
       ["correction"],
