@@ -45,6 +45,23 @@ function writeLicences(): void {
   writeFileSync("dist/THIRD-PARTY-LICENCES.txt", parts.join("\n----\n\n"));
 }
 
+/** The schema of a recipe as a file, for editors and for programs in other languages. */
+async function writeSchema(): Promise<void> {
+  const { outputFiles } = await build({
+    entryPoints: ["src/recipe/recipeSchema.ts"],
+    bundle: true,
+    format: "esm",
+    platform: "node",
+    write: false,
+    logLevel: "silent",
+  });
+  const code = Buffer.from(outputFiles[0]?.text ?? "").toString("base64");
+  const { recipeSchema } = (await import(`data:text/javascript;base64,${code}`)) as {
+    readonly recipeSchema: object;
+  };
+  writeFileSync("dist/recipe.schema.json", `${JSON.stringify(recipeSchema, null, 2)}\n`);
+}
+
 const built: ReturnType<typeof defineConfig> = defineConfig(async (): Promise<Options[]> => [
   // For bundlers: one file a module, so that an app carries only what it imports.
   {
@@ -66,7 +83,7 @@ const built: ReturnType<typeof defineConfig> = defineConfig(async (): Promise<Op
     dts: types,
     onSuccess: () => {
       writeLicences();
-      return Promise.resolve();
+      return writeSchema();
     },
   },
 ]);
