@@ -314,5 +314,6 @@ export {
 } from "./recipe/recipeStandardSchema.js";
 export { formatRecipe } from "./recipe/formatRecipe.js";
 export { compensateRecipe } from "./recipe/compensateRecipe.js";
+export { planRecipe, type RecipePlanOptions } from "./recipe/planRecipe.js";
 export { describeCompensation } from "./text/describeCompensation.js";
 export { describeCautions } from "./text/describeCautions.js";

@@ -1,7 +1,7 @@
 /*
  * The JSON Schema of a gradient and of a growth law.
  */
-import { above0, from, object, origin, type CauseSchema } from "../core/schema.js";
+import { from, object, origin, type CauseSchema } from "../core/schema.js";
 import { contrastCause } from "./cause.js";
 
 /** Contrast and its law as JSON Schema. */

@@ -36,12 +36,14 @@ export function readDocument(
       ...more,
     });
   };
-  if (typeof input === "string" && input.length > LONGEST_TEXT)
-    return whole(`must be at most ${LONGEST_TEXT} characters, got ${input.length}`, {
+  if (typeof input === "string" && input.length > LONGEST_TEXT) {
+    whole(`must be at most ${LONGEST_TEXT} characters, got ${input.length}`, {
       code: "out-of-range",
       expected: { most: LONGEST_TEXT },
       actual: input.length,
     });
+    return undefined;
+  }
   let value = input;
   if (typeof input === "string") {
     // Some editors begin a file with a byte order mark, which nobody sees; a reader may pass it over (RFC 8259,
@@ -62,10 +64,13 @@ export function readDocument(
   } catch {
     // An object that refuses to be read.
     problems.length = 0;
-    return whole("must be plain data that can be read", {
-      code: "wrong-type",
-      expected: { types: ["object"] },
-    });
+    {
+      whole("must be plain data that can be read", {
+        code: "wrong-type",
+        expected: { types: ["object"] },
+      });
+      return undefined;
+    }
   }
 }
 

@@ -1,6 +1,7 @@
 import { gravestFirst, refuses } from "../core/caution.js";
 import type { Compensation, Conditions } from "../compensate/types.js";
 import { brewCautions, developerCautions } from "./recipeCautions.js";
+import { recipeNow } from "./recipeNow.js";
 import { recipeTime } from "./recipeTime.js";
 import type { Recipe } from "./types.js";
 
@@ -35,14 +36,7 @@ import type { Recipe } from "./types.js";
  */
 export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): Compensation {
   const answer = recipeTime(recipe, conditions);
-  const { temperatureC, ...rest } = conditions;
-  // The brew is judged at one temperature: where the bath drifts, at the recipe's.
-  const warmth = typeof temperatureC === "number" ? { temperatureC } : {};
-  const stated = { ...recipe.conditions, ...rest, ...warmth };
-  // Where nothing is stated the bath is the baseline's, and so are the paths of its cautions.
-  const now = (Object.keys(stated).length > 0
-    ? { ...recipe, conditions: stated }
-    : recipe) as unknown as Recipe;
+  const now = recipeNow(recipe, conditions);
   const stops = developerCautions(now, answer.cautions, brewCautions(now)).filter(
     ({ severity }) => severity === "stop",
   );

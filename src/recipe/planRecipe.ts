@@ -1,0 +1,138 @@
+import type { Conditions } from "../compensate/types.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
+import { plainObject } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
+import { handbookIngredients, type Ingredient } from "../handbook/ingredients.js";
+import { planOf } from "../process/planOf.js";
+import type { ProcessInput, ProcessPlan } from "../process/types.js";
+import { compensateRecipe } from "./compensateRecipe.js";
+import { placeOf } from "./places.js";
+import { brewCautions, recipeCautions } from "./recipeCautions.js";
+import { recipeNow } from "./recipeNow.js";
+import type { Recipe } from "./types.js";
+
+/** What a recipe does not say of its plan. All but the vessel may be left out. */
+export interface RecipePlanOptions extends Pick<
+  ProcessInput,
+  | "vessel"
+  | "movement"
+  | "pieces"
+  | "startTemperatureC"
+  | "volumeMl"
+  | "topUpMl"
+  | "drainS"
+  | "rest"
+  | "paperBase"
+  | "maxStepC"
+  | "stepS"
+> {
+  /** what is otherwise today than the recipe says */
+  readonly conditions?: Conditions | undefined;
+}
+
+const OPTIONS = [
+  "vessel",
+  "movement",
+  "pieces",
+  "startTemperatureC",
+  "volumeMl",
+  "topUpMl",
+  "drainS",
+  "rest",
+  "paperBase",
+  "maxStepC",
+  "stepS",
+] as const;
+
+/**
+ * The plan of a recipe, from pouring in to the wetting agent.
+ *
+ * @param recipe - a recipe that {@link checkRecipe} has passed
+ * @param options - the vessel, and perhaps today's conditions, the volume, a step to round to
+ * @returns as `planProcess` returns it; its cautions are those of the recipe and of the plan, gravest first,
+ * each once, with their paths in the recipe
+ * @throws TypeError when an argument or a field is of the wrong kind
+ * @throws RangeError when a value is out of range, or `vessel` is none that is known
+ *
+ * @remarks The recipe gives what it knows: the time and whether it is refused, the temperature, the agitation
+ * that the time was worked out for, the dilution and the volume, area, emulsion, light and kind of the
+ * material, whether it is iodide-rich, and the baths. Without baths in the recipe they are those of
+ * `planProcess`. A bath that drifts is planned at the temperature that it has at pour-in. Local codes and
+ * safety data sheets go before this plan.
+ *
+ * @example
+ * ```ts
+ * const material = { name: "sheet film", iodideRich: true };
+ * const developer = { kind: "stock", name: "hut stock", dilution: "1+50", volumeMl: 500 };
+ * const baths = { stop: {}, fix: { clearingS: 45 }, wash: {} };
+ * const recipe = { schemaVersion: 2, material, developer, baseline: { timeS: 660, temperatureC: 20 }, baths };
+ * const plan = planRecipe(recipe, { vessel: "tank" });
+ * plan.steps.map((step) => step.name) // => ["develop", "stop", "fix", "wash"]
+ * plan.steps[2].durationS // => 135
+ * plan.materials[0].waterMl // => 490.196
+ * ```
+ */
+export function planRecipe(recipe: Recipe, options: RecipePlanOptions): ProcessPlan {
+  plainObject("planRecipe/recipe", recipe);
+  plainObject("planRecipe/options", options);
+  const { conditions = {} } = options;
+  const answer = compensateRecipe(recipe, conditions);
+  const now = recipeNow(recipe, conditions);
+  const chosen = Object.fromEntries(
+    OPTIONS.flatMap((field) => (options[field] === undefined ? [] : [[field, options[field]] as const])),
+  ) as Pick<ProcessInput, (typeof OPTIONS)[number]>;
+  const plan = planOf("planRecipe/options", { ...recipeInput(now), ...chosen, answer });
+  const own = plan.cautions.map((one) => placedInPlan(recipe, one, conditions, chosen));
+  const said = recipeCautions(now, answer, brewCautions(now));
+  const news = own.filter(({ code, path }) => !said.some((one) => one.code === code && one.path === path));
+  const unread = unreadFields("/options", options, [...OPTIONS, "conditions"]);
+  return { ...plan, cautions: gravestFirst([...said, ...news, ...unread]) };
+}
+
+/** What a recipe knows of its plan. */
+function recipeInput({
+  material,
+  developer,
+  baseline,
+  agitation,
+  conditions = {},
+  baths,
+}: Recipe): Omit<ProcessInput, "vessel"> {
+  const stock = developer.kind === "stock" ? developer : undefined;
+  return {
+    temperatureC: conditions.temperatureC ?? baseline.temperatureC,
+    agitation: conditions.agitation ?? agitation ?? baseline.agitation,
+    dilution: stock && (conditions.dilution ?? stock.dilution),
+    volumeMl: developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl,
+    carbonate: developer.kind === "brew" ? developer.brew.ingredients.some(holdsCarbonate) : undefined,
+    areaCm2: material.areaCm2,
+    material: material.kind,
+    iodideRich: material.iodideRich,
+    emulsion: material.emulsion,
+    sensitization: material.sensitization,
+    baths,
+  };
+}
+
+function holdsCarbonate({ ingredient }: { readonly ingredient: Ingredient }): boolean {
+  return (handbookIngredients[ingredient].moles?.carbonate ?? 0) > 0;
+}
+
+/** Where the fields of a plan are in a recipe. */
+const PLACES: Readonly<Record<string, string>> = {
+  areaCm2: "/material/areaCm2",
+  material: "/material/kind",
+  iodideRich: "/material/iodideRich",
+  emulsion: "/material/emulsion",
+  sensitization: "/material/sensitization",
+};
+
+function placedInPlan(recipe: Recipe, one: Caution, conditions: Conditions, chosen: object): Caution {
+  const [, field = ""] = (one.path ?? "").split("/");
+  if (one.path === undefined || field === "" || field === "baths") return one;
+  if (field in chosen) return { ...one, path: `/options${one.path}` };
+  if (field === "volumeMl")
+    return { ...one, path: `/developer/${recipe.developer.kind === "brew" ? "brew/" : ""}volumeMl` };
+  const place = PLACES[field] ?? placeOf(recipe, `/conditions${one.path}`, conditions);
+  return { ...one, path: place };
+}
