@@ -32,6 +32,8 @@ export interface Term {
   readonly basis: Basis;
   /** the known side; undefined where the baseline does not say, and then conditions may not say either */
   readonly from: unknown;
+  /** the same as the baseline gives it */
+  readonly said: unknown;
   /** the dilution of the known bath */
   readonly dilution: DilutionGiven | undefined;
   /** the law was printed for a dilution: its side counts by the stock in today's bath */
@@ -131,6 +133,7 @@ export function prepared(
         logSd: logSdOf(effect),
         unchanged: false,
         rests: undefined,
+        given: asked[cause.field],
       };
     }
     const factors = [base];
@@ -200,6 +203,8 @@ interface Worked {
   /** both sides are equal */
   readonly unchanged: boolean;
   readonly rests: Rests | undefined;
+  /** today's side as it was given */
+  readonly given: unknown;
 }
 
 /** The place of a bath that drifts, until the others are worked out. */
@@ -254,6 +259,7 @@ function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields
     law,
     basis,
     from,
+    said: known ?? (typeof read === "number" && cause.relative !== true ? read : undefined),
     dilution,
     byStock,
     logAt: from === undefined ? undefined : cause.logAt?.(law, from),
@@ -294,7 +300,7 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
   if (alone && last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
   const to: unknown = given === undefined ? from : todaySide(term, given, asked);
   if (last !== undefined && given !== undefined && term.lastGiven !== undefined && to === term.lastTo)
-    return last;
+    return { ...last, row: { ...last.row, to: given } };
   const effect = given === undefined ? NOTHING : effectOf(term, to);
   const path = given === undefined ? `/baseline/${cause.field}` : term.path;
   const cautions =
@@ -309,6 +315,7 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
     logSd: logSdOf(effect),
     unchanged: from === to,
     rests: cause.rests?.(law, to),
+    given,
   };
   // What an answer hands out cannot serve again: a caution belongs to one answer.
   term.last = cautions.length === 0 ? worked : undefined;
@@ -368,22 +375,36 @@ function baselineFactor(at: string, baseline: Baseline): Factor {
 const NO_SOURCES: readonly string[] = [];
 
 /** The row of a term; where nothing changed it rests on no law at all. */
-function rowOf({ term, value, logSd, unchanged, rests }: Worked): Factor {
-  const { cause, law } = term;
+function rowOf({ term, value, logSd, unchanged, rests, given }: Worked): Factor {
+  const { cause, law, said: from } = term;
+  // A strength is its own row: it is not repeated.
+  const to = cause.relative === true && typeof given === "object" ? undefined : (given ?? from);
   if (unchanged || rests?.basis === "unchanged")
-    return { cause: cause.name, value, logSd, basis: "unchanged", sources: NO_SOURCES };
+    return {
+      cause: cause.name,
+      value,
+      logSd,
+      basis: "unchanged",
+      sources: NO_SOURCES,
+      ...(from !== undefined && { from }),
+      ...(to !== undefined && { to }),
+    };
   const sources = (rests === undefined ? law.sources : rests.sources) ?? NO_SOURCES;
   // A generic law that was not handed in has no runs to speak of.
   const runs = rests !== undefined ? rests.runs : law === cause.generic ? undefined : law.runs;
   const basis = rests?.basis ?? term.basis;
-  const { name } = cause;
-  const { seen } = law;
-  // Literals rather than spreads: this runs for each cause of each answer.
-  if (seen === undefined)
-    return runs === undefined
-      ? { cause: name, value, logSd, basis, sources }
-      : { cause: name, value, logSd, basis, sources, runs };
-  return runs === undefined
-    ? { cause: name, value, logSd, basis, sources, seen }
-    : { cause: name, value, logSd, basis, sources, runs, seen };
+  // Fields are added rather than spread: this runs for each cause of each answer.
+  const row: { -readonly [Field in keyof Factor]: Factor[Field] } = {
+    cause: cause.name,
+    value,
+    logSd,
+    basis,
+    sources,
+  };
+  if (from !== undefined) row.from = from;
+  if (to !== undefined) row.to = to;
+  if (basis === "own-runs" && law.before !== undefined) row.before = law.before;
+  if (runs !== undefined) row.runs = runs;
+  if (law.seen !== undefined) row.seen = law.seen;
+  return row;
 }

@@ -25,7 +25,7 @@ export function readDocument(
   versions: readonly DocumentVersion[],
   problems: DocumentProblem[],
 ): unknown {
-  const whole = (message: string, more: Partial<DocumentProblem> = {}): undefined => {
+  const whole = (message: string, more: Partial<DocumentProblem> = {}): void => {
     problems.push({
       code: "unreadable",
       path: "",
@@ -53,7 +53,8 @@ export function readDocument(
       value = JSON.parse(text);
     } catch {
       const fault = jsonFault(text) ?? { line: 1, column: 1 };
-      return whole(`must be JSON; it breaks at line ${fault.line}, column ${fault.column}`, fault);
+      whole(`must be JSON; it breaks at line ${fault.line}, column ${fault.column}`, fault);
+      return undefined;
     }
   }
   try {
@@ -64,13 +65,8 @@ export function readDocument(
   } catch {
     // An object that refuses to be read.
     problems.length = 0;
-    {
-      whole("must be plain data that can be read", {
-        code: "wrong-type",
-        expected: { types: ["object"] },
-      });
-      return undefined;
-    }
+    whole("must be plain data that can be read", { code: "wrong-type", expected: { types: ["object"] } });
+    return undefined;
   }
 }
 

@@ -111,6 +111,10 @@ export const origin = (): Fields => ({
   sources: lines("Where the figures were published, or how they were obtained."),
   runs: count(1e6, "How many own runs it was learned from; 0 for a generic law that no run has taught."),
   published: yes("True for a published law of the handbook."),
+  before: one(
+    ["given", "handbook", "default", "own-runs"],
+    "What a learned law rested on before its first run.",
+  ),
   seen: one(
     ["read", "from-memory", "common-practice"],
     "How the figures were seen: read in print, from memory, or common practice.",

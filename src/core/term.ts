@@ -26,6 +26,12 @@ export interface Factor {
   readonly logSd: number;
   readonly basis: Basis;
   readonly sources: readonly string[];
+  /** the known side of the change, as it was given; missing for the baseline and for what is said against it */
+  readonly from?: unknown;
+  /** today's side, as it was given */
+  readonly to?: unknown;
+  /** what the law rested on before own runs moved it */
+  readonly before?: Basis;
   /** how many own runs stand behind the law, where it was learned */
   readonly runs?: number;
   /** how the figures of its law were seen, where the law says so */
@@ -43,6 +49,8 @@ export interface LawOrigin {
   readonly published?: boolean | undefined;
   /** how many own runs the law was learned from; 0 for a generic law that no run has taught anything yet */
   readonly runs?: number | undefined;
+  /** what a learned law rested on before the first run that moved it */
+  readonly before?: Basis | undefined;
   /** how the figures were seen: `"read"` in print, `"from-memory"`, or `"common-practice"` */
   readonly seen?: Seen | undefined;
 }
@@ -58,15 +66,17 @@ export function basisOf(law: LawOrigin): Basis {
  * an object.
  */
 export function checkedOrigin<Law extends LawOrigin>(at: string, law: Law): Law {
-  const { sources, runs, published, seen } = plainObject(at, law);
+  const { sources, runs, published, seen, before } = plainObject(at, law);
   if (sources !== undefined && !Array.isArray(sources)) wrongKind(`${at}/sources`, "an array", sources);
   if (runs !== undefined) inRange(at, runs, 0, 1e9, undefined, "/runs");
   if (published !== undefined && typeof published !== "boolean")
     wrongKind(`${at}/published`, "true or false", published);
   if (seen !== undefined && !SEEN.includes(seen as Seen)) notOneOf(`${at}/seen`, SEEN, seen);
+  if (before !== undefined && !BASES.includes(before as Basis)) notOneOf(`${at}/before`, BASES, before);
   return law;
 }
 
+const BASES: readonly Basis[] = ["given", "handbook", "default", "own-runs"];
 const SEEN: readonly Seen[] = ["read", "from-memory", "common-practice"];
 
 /** The sources of a law and how they came, for another law that is made of it. */

@@ -8,7 +8,7 @@ import type { Learned } from "../core/cause.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { frozen } from "../core/frozen.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
-import type { LawOrigin } from "../core/term.js";
+import { basisOf, type LawOrigin } from "../core/term.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { adviceOn } from "./advice.js";
 import {
@@ -135,7 +135,9 @@ function learnedLaws(
     if (runs === 0 && cause.relative === true) return [];
     // A generic law says that nothing taught it.
     const learned = runs === 0 ? new Map<string, Learned>() : new Map(own.map((one) => [one.parameter, one]));
-    return [[cause.law, { ...(learnable.law(law, learned) as LawOrigin), runs }] as const];
+    const said = given[cause.law] as LawOrigin | undefined;
+    const before = runs === 0 ? {} : { before: said === undefined ? "default" : basisOf(said) };
+    return [[cause.law, { ...(learnable.law(law, learned) as LawOrigin), ...before, runs }] as const];
   });
   return {
     ...prior.laws,

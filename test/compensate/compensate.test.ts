@@ -58,6 +58,8 @@ describe("compensate", () => {
     expect(byCause["use"]?.value).toBeCloseTo(1.08, 12);
     expect(byCause["age"]).toEqual({
       cause: "age",
+      from: 0,
+      to: 1,
       value: 1,
       logSd: 0.02,
       basis: "default",

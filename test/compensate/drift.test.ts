@@ -325,6 +325,8 @@ describe("compensate: contrast", () => {
     const answer = compensate(baseline, { gamma: 1.3 }, { growth });
     expect(answer.timeS).toBeCloseTo(timeForGamma(1.3, growth), 8);
     expect(rowOf(answer, "contrast")).toEqual({
+      from: baseline.gamma,
+      to: 1.3,
       cause: "contrast",
       value: timeForGamma(1.3, growth) / timeForGamma(baseline.gamma, growth),
       logSd: effect("contrast", baseline.gamma, 1.3, growth).logSd,
@@ -388,6 +390,8 @@ describe("compensate: contrast", () => {
     const answer = compensate(baseline, { gamma: baseline.gamma }, { growth });
     expect(answer.timeS).toBe(510);
     expect(rowOf(answer, "contrast")).toEqual({
+      from: baseline.gamma,
+      to: baseline.gamma,
       cause: "contrast",
       value: 1,
       logSd: 0,

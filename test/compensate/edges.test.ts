@@ -40,12 +40,27 @@ describe("a row", () => {
     const { factors } = compensate(known, all, knowledge);
     expect(factors).toHaveLength(7);
     for (const factor of factors)
-      expect(Object.keys(factor), factor.cause).toEqual(["cause", "value", "logSd", "basis", "sources"]);
+      expect(Object.keys(factor), factor.cause).toEqual([
+        "cause",
+        "value",
+        "logSd",
+        "basis",
+        "sources",
+        ...(factor.cause === "baseline" ? [] : ["from", "to"]),
+      ]);
   });
   it("stands for age, too, where the bath is past its life", () => {
     const factor = compensate(known, { ageH: 3 }, { age: { kind: "life", lifeH: 2 } }).factors.at(-1);
     // The spread over a whole life is 10 %, however long past it the bath is.
-    expect(factor).toEqual({ cause: "age", value: 1, logSd: 0.1, basis: "given", sources: [] });
+    expect(factor).toEqual({
+      cause: "age",
+      from: 0,
+      to: 3,
+      value: 1,
+      logSd: 0.1,
+      basis: "given",
+      sources: [],
+    });
   });
   it("goes by the kind of a law, not by the fields that it happens to hold", () => {
     // Ten hours are one half-life: twice the time. A life that was left in the law from before means nothing.
