@@ -316,4 +316,6 @@ export { formatRecipe } from "./recipe/formatRecipe.js";
 export { compensateRecipe } from "./recipe/compensateRecipe.js";
 export { planRecipe, type RecipePlanOptions } from "./recipe/planRecipe.js";
 export { describeCompensation } from "./text/describeCompensation.js";
+export { describeFactor } from "./text/describeFactor.js";
+export type { AnswerTexts } from "./text/answerTexts.js";
 export { describeCautions } from "./text/describeCautions.js";

@@ -276,17 +276,21 @@ describe("text for people", () => {
       describeCompensation(compensate({ timeS: 600, temperatureC: 20, ...more }, conditions, knowledge));
     expect(of({ temperatureC: 18 })).toEqual([
       "Develop 11:29, with 90 % certainty between 10:44 and 12:18.",
-      "baseline: unchanged, give or take 4 % (default)",
-      "temperature: 15 % more, give or take 1 % (given)",
+      "known time: unchanged, give or take 7 % (general rule)",
+      "temperature, 20 °C to 18 °C: 15 % more, give or take 2 % (given)",
     ]);
-    expect(of({ temperatureC: 22 })[2]).toBe("temperature: 13 % less, give or take 1 % (given)");
+    expect(of({ temperatureC: 22 })[2]).toBe(
+      "temperature, 20 °C to 22 °C: 13 % less, give or take 2 % (given)",
+    );
     expect(of({ temperatureC: 5 }).slice(2)).toEqual([
-      "temperature: 2.8 times the time, give or take 8 % (given)",
-      expect.stringMatching(/^Take care: .* \[\/conditions\/temperatureC\]$/),
-      "Take care: More than 10 °C from the temperature of the known time. [/conditions/temperatureC]",
+      "temperature, 20 °C to 5 °C: 2.8 times the time, give or take 13 % (given)",
+      expect.stringMatching(/^Take care: [^[]*\.$/),
+      "Take care: More than 10 °C from the temperature of the known time.",
     ]);
-    expect(of({ temperatureC: 10 })[2]).toBe("temperature: 2 times the time, give or take 5 % (given)");
-    expect(of({ ageH: 1 })[2]).toBe("age: unchanged, give or take 2 % (default)");
+    expect(of({ temperatureC: 10 })[2]).toBe(
+      "temperature, 20 °C to 10 °C: 2 times the time, give or take 9 % (given)",
+    );
+    expect(of({ ageH: 1 })[2]).toBe("age, 0 h to 1 h: unchanged, give or take 3 % (general rule)");
     // Exactly the same, and exactly known: no line at all.
     expect(of({}, { logSd: 0 })).toEqual(["Develop 10:00, with 90 % certainty between 10:00 and 10:00."]);
     expect(

@@ -159,18 +159,19 @@ describe("describeCompensation", () => {
       { strength: { cause: "strength", value, logSd: 0.1, basis: "given", sources: [] } },
     );
     expect(describeCompensation(answer).find((line) => line.startsWith("strength"))).toBe(
-      `strength: ${words}, give or take 11 % (given)`,
+      `strength: ${words}, give or take 18 % (given)`,
     );
   });
 });
 
 describe("a spread", () => {
   it.each([
-    [0.1, "11 %"],
-    [0.69, "99 %"],
-    [0.6931, "a factor of 2"],
-    [3, "a factor of 20"],
-  ])("of %d in ln(time) is said as %s", (logSd, words) => {
+    [0.1, "18 %"],
+    [0.418, "99 %"],
+    [0.4214, "a factor of 2"],
+    [3, "a factor of 140"],
+    // Nine in ten: e^(1.645 × 0.1) is 1.18.
+  ])("of %d in ln(time) is said as %s, nine in ten", (logSd, words) => {
     const answer = compensate(
       { timeS: 510, temperatureC: 20 },
       { strength: { cause: "strength", value: 0.8, logSd, basis: "given", sources: [] } },

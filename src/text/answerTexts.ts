@@ -1,0 +1,97 @@
+/*
+ * Every English sentence of a compensated time: each is made from data alone, so that a catalogue of the same shape says
+ * it in another language.
+ */
+import type { CauseName } from "../causes.js";
+import type { CautionSeverity } from "../core/caution.js";
+import type { Basis } from "../core/term.js";
+import { readDilution } from "../dilution/dilution.js";
+import { formatDilution } from "../dilution/formatDilution.js";
+import { severityTexts } from "../process/text.js";
+
+/** A catalogue: all that a compensated time says besides its cautions, in one language. */
+export interface AnswerTexts {
+  readonly severities: Readonly<Record<CautionSeverity, string>>;
+  /** the causes by their names, and the known time itself */
+  readonly causes: Readonly<Record<CauseName | "baseline", string>>;
+  /** what a factor rests on */
+  readonly bases: Readonly<Record<Basis, string>>;
+  /** one side of a change, as it was given; nothing where it has no short form */
+  readonly side: (cause: string, side: unknown) => string | undefined;
+  /** between the two sides of a change */
+  readonly sides: (from: string, to: string) => string;
+  /** what a factor does to the time */
+  readonly change: (factor: number) => string;
+  /** how well a factor is known: nine in ten lie within `ratio` times more or less */
+  readonly giveOrTake: (ratio: number) => string;
+  /** what a learned law rested on before */
+  readonly before: (basis: string) => string;
+  /** the time and its interval, each as a clock shows it */
+  readonly time: (time: string, low: string, high: string) => string;
+  /** the same where the time is refused */
+  readonly refusedTime: (time: string, low: string, high: string) => string;
+  /** the first line where the time is refused */
+  readonly refused: string;
+  /** in the place of a time that no clock shows */
+  readonly months: string;
+}
+
+/** A share in whole per cent. */
+const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
+
+/** Two figures. */
+const short = (value: number): string => String(Number(value.toPrecision(2)));
+
+function englishSide(cause: string, side: unknown): string | undefined {
+  const unit = UNITS[cause];
+  if (typeof side === "number") return unit && `${Number(side.toPrecision(4))}${unit}`;
+  if (cause === "dilution") return formatDilution(readDilution("describeFactor/row/side", side));
+  if (cause === "temperature") return "a bath that drifts";
+  if (cause !== "agitation") return undefined;
+  return typeof side === "string" ? side : `every ${(side as { readonly everyS: number }).everyS} s`;
+}
+
+const UNITS: Readonly<Record<string, string>> = {
+  temperature: " °C",
+  use: " cm²/l",
+  age: " h",
+  contrast: "",
+  push: " stops",
+};
+
+/** The English catalogue of a compensated time. */
+export const answerTexts: AnswerTexts = {
+  severities: severityTexts,
+  causes: {
+    baseline: "known time",
+    temperature: "temperature",
+    dilution: "dilution",
+    agitation: "agitation",
+    use: "use",
+    age: "age",
+    strength: "strength",
+    contrast: "contrast",
+    push: "push",
+  },
+  bases: {
+    "unchanged": "unchanged",
+    "given": "given",
+    "handbook": "handbook",
+    "default": "general rule",
+    "own-runs": "own runs",
+  },
+  side: englishSide,
+  sides: (from, to) => `${from} to ${to}`,
+  change: (factor) => {
+    if (Math.abs(factor - 1) < 0.005) return "unchanged";
+    if (factor >= 1.995 || factor < 0.5) return `${short(factor)} times the time`;
+    return factor > 1 ? `${percent(factor - 1)} more` : `${percent(1 - factor)} less`;
+  },
+  giveOrTake: (ratio) => `give or take ${ratio < 1.995 ? percent(ratio - 1) : `a factor of ${short(ratio)}`}`,
+  before: (basis) => `at first ${basis}`,
+  time: (time, low, high) => `Develop ${time}, with 90 % certainty between ${low} and ${high}.`,
+  refusedTime: (time, low, high) =>
+    `The laws alone would say ${time}, with 90 % certainty between ${low} and ${high}.`,
+  refused: "No time to go by:",
+  months: "months",
+};

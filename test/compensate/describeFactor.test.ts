@@ -1,0 +1,120 @@
+import { describe, expect, it } from "vitest";
+import {
+  compensate,
+  describeCompensation,
+  describeFactor,
+  handbookTemperatureLaw,
+  learn,
+  predict,
+  startKnowledge,
+  type Factor,
+} from "../../src/index.js";
+
+const baseline = {
+  timeS: 510,
+  temperatureC: 20,
+  dilution: "1+9",
+  agitation: { everyS: 30 },
+  gamma: 0.6,
+} as const;
+const row = (conditions: object, cause: string): Factor =>
+  compensate(baseline, conditions).factors.find((each) => each.cause === cause) as Factor;
+
+describe("a row of the answer", () => {
+  it.each([
+    ["temperature", { temperatureC: 18 }, 20, 18],
+    ["temperature", {}, 20, 20],
+    ["dilution", { dilution: { stockParts: 1, waterParts: 14 } }, "1+9", { stockParts: 1, waterParts: 14 }],
+    ["agitation", { agitation: "continuous" }, { everyS: 30 }, "continuous"],
+    ["use", { usedCm2PerL: 500 }, 0, 500],
+    ["contrast", { gamma: 0.7 }, 0.6, 0.7],
+    ["push", { pushStops: 2 }, undefined, 2],
+  ])("of %s carries both sides as they were given", (cause, conditions, from, to) => {
+    const found = row(conditions, cause);
+    expect([found.from, found.to]).toEqual([from, to]);
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+  });
+
+  it("keeps what its law rested on before a run moved it", () => {
+    const run = { timeS: 900, temperatureC: 14, outcome: { kind: "good" } } as const;
+    const basesOf = (laws: object): unknown => {
+      const answer = predict(learn(startKnowledge({ timeS: 510, temperatureC: 20 }, { laws }), [run]), {
+        temperatureC: 15,
+      });
+      const { basis, before } = answer.factors[1] as Factor;
+      return [basis, before];
+    };
+    expect(basesOf({ temperature: handbookTemperatureLaw("metol-hydroquinone") })).toEqual([
+      "own-runs",
+      "handbook",
+    ]);
+    expect(basesOf({ temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } })).toEqual([
+      "own-runs",
+      "given",
+    ]);
+    expect(basesOf({})).toEqual(["own-runs", "default"]);
+  });
+});
+
+describe("describeFactor", () => {
+  it.each([
+    [
+      "temperature",
+      { temperatureC: 18 },
+      /^temperature, 20 °C to 18 °C: \d+ % more, give or take \d+ % \(general rule\)$/,
+    ],
+    [
+      "temperature",
+      { temperatureC: { startC: 18, ambientC: 14, timeConstantS: 3600 } },
+      /^temperature, 20 °C to a bath that drifts: /,
+    ],
+    ["dilution", { dilution: { stockParts: 1, waterParts: 14 } }, /^dilution, 1\+9 to 1\+14: /],
+    ["agitation", { agitation: "continuous" }, /^agitation, every 30 s to continuous: /],
+    [
+      "agitation",
+      { agitation: { everyS: 30 } },
+      /^agitation, every 30 s: unchanged, give or take 0 % \(unchanged\)$/,
+    ],
+    ["use", { usedCm2PerL: 500 }, /^use, 0 cm²\/l to 500 cm²\/l: /],
+    ["push", { pushStops: 2 }, /^push, 2 stops: /],
+    [
+      "strength",
+      { strength: { value: 1.2, logSd: 0.1, basis: "given" } },
+      /^strength: 20 % more, give or take 18 % \(given\)$/,
+    ],
+  ])("says %s in words", (cause, conditions, words) => {
+    expect(describeFactor(row(conditions, cause))).toMatch(words);
+  });
+
+  it("says what a learned law rested on", () => {
+    const said = {
+      cause: "use",
+      value: 1.1,
+      logSd: 0,
+      basis: "own-runs",
+      before: "handbook",
+      sources: [],
+    } as const;
+    expect(describeFactor(said)).toBe("use: 10 % more, give or take 0 % (own runs, at first handbook)");
+  });
+
+  it("keeps a word that its catalogue does not know", () => {
+    const other = {
+      cause: "hardness",
+      value: 1.1,
+      logSd: 0,
+      basis: "given",
+      sources: [],
+      from: 5,
+      to: 25,
+    } as const;
+    expect(describeFactor(other)).toBe("hardness: 10 % more, give or take 0 % (given)");
+  });
+
+  it("shows warnings and notes with the answer, and no pointer", () => {
+    const lines = describeCompensation(compensate(baseline, { temperatureC: 31, pushStops: 1 }));
+    expect(lines.some((line) => line.startsWith("Take care: "))).toBe(true);
+    expect(lines.some((line) => line.startsWith("Note: "))).toBe(true);
+    expect(lines.join("\n")).not.toMatch(/\[\/|\/conditions/);
+  });
+});
