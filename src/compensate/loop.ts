@@ -300,7 +300,7 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
   if (alone && last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
   const to: unknown = given === undefined ? from : todaySide(term, given, asked);
   if (last !== undefined && given !== undefined && term.lastGiven !== undefined && to === term.lastTo)
-    return { ...last, row: { ...last.row, to: given } };
+    return { ...last, given };
   const effect = given === undefined ? NOTHING : effectOf(term, to);
   const path = given === undefined ? `/baseline/${cause.field}` : term.path;
   const cautions =
