@@ -6,6 +6,7 @@ import {
   ageFactor,
   agitationFactor,
   developUntil,
+  effect,
   equivalentTime,
   formatTime,
   genericAgitationLaw,
@@ -141,12 +142,20 @@ export async function agitation() {
       low,
       high,
     }));
+  const inside = printed.filter(({ x, low, high }) => {
+    const to = x === 0 ? "continuous" : { everyS: 60 };
+    const factor = agitationFactor(thirty, to);
+    const spread = Math.exp(Z90 * effect("agitation", thirty, to, genericAgitationLaw).logSd);
+    return factor / spread <= low && high <= factor * spread;
+  }).length;
+  const ends = (rows) =>
+    `${Math.min(...rows.map(({ low }) => low)).toFixed(2)} to ${Math.max(...rows.map(({ high }) => high)).toFixed(2)}`;
   const dots = printed.filter(({ low, high }) => low === high);
   const ranges = printed.filter(({ low, high }) => low < high);
   return {
     file: "agitation.svg",
     title: "Development time against the interval between agitations",
-    desc: `The time as a multiple of the time with agitation every 30 s rises from ${curve[0].factor.toFixed(2)} for continuous agitation to ${curve.at(-1).factor.toFixed(2)} at three minutes, with a 90 % band that widens away from 30 s. Printed ratios for continuous agitation, 0.80 to 0.90, and for 60 s, 1.10 to 1.27, lie in the band.`,
+    desc: `The time as a multiple of the time with agitation every 30 s rises from ${curve[0].factor.toFixed(2)} for continuous agitation to ${curve.at(-1).factor.toFixed(2)} at three minutes, with a 90 % band that widens away from 30 s. Printed ratios run from ${ends(printed.filter(({ x }) => x === 0))} for continuous agitation and from ${ends(printed.filter(({ x }) => x > 0))} for 60 s; ${inside} of these ${printed.length} lie in the band in full.`,
     headline: "Agitation: the longer the pause, the longer the time",
     source: [
       "Published: Eastman Kodak F-4017, 2007, small against large tank (two ratios, from memory); practitioners' rules",

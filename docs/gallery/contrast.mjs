@@ -10,15 +10,16 @@ export async function growth() {
   const { growthConstants } = await published("growth");
   const wanted = 0.8;
   const looks = [{ className: "one" }, { className: "two", dash: "7 4" }];
-  const developers = growthConstants.map(({ about, rows: [{ gammaInfinity, perMinute }] }, i) => {
-    const law = { gammaInfinity, ratePerS: perMinute / 60, appearanceS: 0 };
+  const developers = growthConstants.map(({ about, rows: [{ gammaInfinity, constant }] }, i) => {
+    // The printed constant is in common logarithms per minute.
+    const law = { gammaInfinity, ratePerS: (constant * Math.LN10) / 60, appearanceS: 0 };
     const timeS = timeForGamma(wanted, law);
     return {
       ...looks[i],
       name: about.split(" ")[0],
       gammaInfinity,
       timeS,
-      rows: sweep(0, 10, 100, (x) => ({ x, gamma: gammaAt(x * 60, law) })),
+      rows: sweep(0, 6, 90, (x) => ({ x, gamma: gammaAt(x * 60, law) })),
     };
   });
   const shown = (timeS) => formatTime(roundTime(timeS));
@@ -30,12 +31,12 @@ export async function growth() {
     headline: "Contrast: the gradient grows toward a limit",
     source: [
       "Published: limits and velocity constants of two developers, H. E. Ives, Airplane Photography, Philadelphia, 1920,",
-      `ch. XXII (constants taken as per minute, which the book does not say). Invented: a wanted gradient of ${wanted}.`,
+      `ch. XXII (constants read as common logarithms per minute). Invented: a wanted gradient of ${wanted}.`,
     ],
     panels: [
       {
         marginRight: 200,
-        x: { label: "Development time (min)", labelAnchor: "center", domain: [0, 10], ticks: 10 },
+        x: { label: "Development time (min)", labelAnchor: "center", domain: [0, 6], ticks: 6 },
         y: { label: "↑ Gradient γ (density per unit of log exposure)", domain: [0, 2.3], ticks: 8 },
         marks: [
           Plot.ruleY([wanted], {
@@ -62,18 +63,18 @@ export async function growth() {
               fill: "black",
             }),
           ]),
-          label("wanted gradient", 10, wanted, { dx: 6 }),
+          label("wanted gradient", 6, wanted, { dx: 6 }),
           label(shown(slow.timeS), slow.timeS / 60, 0.12, { dx: 6, className: "one-fill" }),
-          label(shown(fast.timeS), fast.timeS / 60, 0.12, { dx: -6, anchor: "end", className: "two-fill" }),
-          label(`${slow.name}, solid`, 10, slow.rows.at(-1).gamma, { dx: 6, dy: -8, className: "one-fill" }),
-          label(`limit ${slow.gammaInfinity}`, 10, slow.rows.at(-1).gamma, {
+          label(shown(fast.timeS), fast.timeS / 60, 0.12, { dx: 6, className: "two-fill" }),
+          label(`${slow.name}, solid`, 6, slow.rows.at(-1).gamma, { dx: 6, dy: -8, className: "one-fill" }),
+          label(`limit ${slow.gammaInfinity}`, 6, slow.rows.at(-1).gamma, {
             dx: 6,
             dy: 8,
             className: "one-fill",
           }),
-          label("chlorhydroquinone-", 10, fast.rows.at(-1).gamma, { dx: 6, dy: -16, className: "two-fill" }),
-          label("metol, dashed", 10, fast.rows.at(-1).gamma, { dx: 6, className: "two-fill" }),
-          label(`limit ${fast.gammaInfinity}`, 10, fast.rows.at(-1).gamma, {
+          label("chlorhydroquinone-", 6, fast.rows.at(-1).gamma, { dx: 6, dy: -16, className: "two-fill" }),
+          label("metol, dashed", 6, fast.rows.at(-1).gamma, { dx: 6, className: "two-fill" }),
+          label(`limit ${fast.gammaInfinity}`, 6, fast.rows.at(-1).gamma, {
             dx: 6,
             dy: 16,
             className: "two-fill",
