@@ -162,14 +162,15 @@ function misses({ cause, way, hits }: Series): readonly string[] {
 export function shortTable(): string {
   const series = measureAccuracy();
   return [
-    cells("predicted", "from", "published tables", "median error", "inside the 90 % interval"),
-    rule(2, 3),
-    ...(["temperature", "dilution"] as const).flatMap((cause) =>
-      (["one row", "two rows"] as const).map((way) => {
+    cells("predicted", "from", "published tables", "median error", "floor", "inside the 90 % interval"),
+    rule(2, 4),
+    ...(["temperature", "dilution"] as const).flatMap((cause) => {
+      const floor = percent(roundingFloor(seen(seriesOf(series, cause, "two rows"), true)));
+      return (["one row", "two rows"] as const).map((way) => {
         const { tables, median, inInterval } = summarise(seen(seriesOf(series, cause, way), true));
-        return cells(cause, FROM[way] as string, String(tables), percent(median), percent(inInterval));
-      }),
-    ),
+        return cells(cause, FROM[way] as string, String(tables), percent(median), floor, percent(inInterval));
+      });
+    }),
   ].join("\n");
 }
 

@@ -1,10 +1,20 @@
 /* Every relative link in the docs leads to a file, and every anchor to a heading. */
 import { existsSync, readFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { dirname, join, normalize } from "node:path";
 import { describe, expect, it } from "vitest";
 import { filesBelow } from "./examples.js";
 
-const pages = ["README.md", "DEVELOPERS.md", "CHANGELOG.md", ...filesBelow("docs", [".md"])];
+const pages = [
+  "README.md",
+  "DEVELOPERS.md",
+  "CHANGELOG.md",
+  "SECURITY.md",
+  ".github/CONTRIBUTING.md",
+  ...filesBelow("docs", [".md"]),
+];
+/** A path against a pattern of `files`: a star is any part of a name. */
+const matchesGlob = (path: string, pattern: string): boolean =>
+  new RegExp(`^${pattern.replaceAll(".", "\\.").replaceAll("*", "[^/]*")}$`).test(path);
 const slug = (heading: string): string =>
   heading
     .toLowerCase()
@@ -35,6 +45,19 @@ describe("links in the docs", () => {
       return !headings.includes(anchor);
     });
     expect(broken).toEqual([]);
+  });
+  it("lead to files of the published package, in the pages that travel with it", () => {
+    const { files } = JSON.parse(readFileSync("package.json", "utf8")) as { files: readonly string[] };
+    const patterns = files.filter((one) => !one.startsWith("!"));
+    const packed = (path: string): boolean =>
+      ["README.md", "LICENSE", "package.json"].includes(path) ||
+      (!files.includes(`!${path}`) &&
+        patterns.some((one) => path === one || path.startsWith(`${one}/`) || matchesGlob(path, one)));
+    const travelling = links.filter(({ page, link }) => packed(page) && !/^https?:|^mailto:|^#/.test(link));
+    expect(travelling.length).toBeGreaterThan(30);
+    expect(
+      travelling.filter(({ page, link }) => !packed(normalize(join(dirname(page), link.split("#")[0]!)))),
+    ).toEqual([]);
   });
   it("name no host that a reader cannot reach", () => {
     expect(links.filter(({ link }) => /^http:/.test(link))).toEqual([]);
