@@ -1,5 +1,5 @@
 /**
- * darkroom-kinetics: how long to develop now. Pure functions over plain data, grouped by room.
+ * darkroom-kinetics: how long to develop now. Pure functions over plain data, grouped by module.
  *
  * @packageDocumentation
  */

@@ -18,6 +18,8 @@ const inputs = [
   "README.md",
   "LICENSE",
   "CHANGELOG.md",
+  "DEVELOPERS.md",
+  "docs",
 ];
 const folder = mkdtempSync(join(tmpdir(), "pack-twice-"));
 
