@@ -94,7 +94,7 @@ export function namesPage(): string {
   return [
     "# Every name",
     "",
-    `The ${names.length} functions, laws and lists that the package exports, room by room. What stands in square brackets may be left out. Units, ranges, errors, equations and`,
+    `The ${names.length} functions, laws and lists that the package exports, module by module. What is in square brackets may be left out. Units, ranges, errors, equations and`,
     "sources are in the docstring of each, which an editor shows; the types are in the package. This page is written from the code by `npm run names`.",
     "",
     ...parts,
