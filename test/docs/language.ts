@@ -16,7 +16,7 @@ export function sentencesOf(markdown: string): readonly string[] {
     const cells = line.trim().startsWith("|") ? line.split("|") : undefined;
     const starts = /^\s*(?:[-*] |\d+\. |#+ |>)/.test(line);
     if (cells !== undefined) blocks.push(...cells);
-    else if (open && !starts && line.trim() !== "") blocks[blocks.length - 1] += ` ${line}`;
+    else if (open && !starts && line.trim() !== "") blocks.push(`${blocks.pop() ?? ""} ${line}`);
     else blocks.push(line.replace(/^\s*(?:[-*] |\d+\. |#+ |>)\s*/, ""));
     open = cells === undefined && line.trim() !== "";
   }
