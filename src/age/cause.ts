@@ -6,7 +6,10 @@ import type { Cause, Effect } from "../core/cause.js";
 import { genericAgeLaw } from "./genericAgeLaw.js";
 import { ageEffect, bathAge, checkedAgeLaw, lastAge, notPast, type AgeLaw } from "./law.js";
 
-/** Age as a cause. Its parameter is the rate of ageing: 1/h, for a speeding law 1/day^1.5, for a slowing one 1/√h. */
+/**
+ * Age as a cause. Its parameter is the rate of ageing: 1/h, for a speeding law 1/day^1.5, for a slowing one
+ * 1/√h.
+ */
 export const ageCause: Cause<AgeLaw, number, "age"> = {
   name: "age",
   field: "ageH",
@@ -16,14 +19,17 @@ export const ageCause: Cause<AgeLaw, number, "age"> = {
   column: { name: "ageH", side: bathAge },
   read: bathAge,
   check: checkedAgeLaw,
-  // Today's bath past its limit is a caution (src/bath/judgeBath.ts); a known time cannot have been found in one.
+  // Today's bath past its limit is a caution (src/bath/judgeBath.ts); a known time cannot have been found in
+  // one.
   within: (at, law, ageH, known) => {
     if (known) notPast(at, law, ageH);
   },
   effect: effectWithin,
 };
 
-/** The effect between two ages. Past the limit of its law a bath has no time: the effect is that of the limit. */
+/**
+ * The effect between two ages. Past the limit of its law a bath has no time: the effect is that of the limit.
+ */
 function effectWithin(law: AgeLaw, fromH: number, toH: number): Effect {
   const limit = lastAge(law);
   if (!isPast(toH, limit)) return ageEffect(law, fromH, toH);

@@ -2,8 +2,8 @@ import { frozen } from "../core/frozen.js";
 import type { AgeLaw } from "./law.js";
 
 /**
- * The age law used when none is given: no change is expected, and the spread is that of a bath of which nothing is
- * known.
+ * The age law used when none is given: no change is expected, and the spread is that of a bath of which
+ * nothing is known.
  */
 export const genericAgeLaw: AgeLaw = /* @__PURE__ */ frozen({
   kind: "speeding",

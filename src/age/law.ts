@@ -13,8 +13,8 @@ import { checkedOrigin, type LawOrigin } from "../core/term.js";
  *
  * Two kinds are for a bath of which nothing is printed and own runs are to tell. `"speeding"`: ln(time) grows
  * by `perDay` × (ageH/24)^1.5, slowly at first, and no further after a day; `sdPerDay` is 0.08 when left out.
- * `"slowing"`: ln(time) grows by `perRootH` × √ageH, fast at first, and no further after 25 h; `sdPerRootH` is
- * 0.1 when left out.
+ * `"slowing"`: ln(time) grows by `perRootH` × √ageH, fast at first, and no further after 25 h; `sdPerRootH`
+ * is 0.1 when left out.
  *
  * @remarks Measured declines start slowly and then speed up. The maximum density that a developer gave after
  * 72 to 504 h at 72 °C and 48 to 336 h at 82 °C falls as exp(−(age/τ)^1.3) (R. E. Chapman, Degradation study

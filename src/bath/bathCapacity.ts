@@ -58,12 +58,12 @@ export interface BathCapacity {
  * @throws TypeError when something is of the wrong kind, or there is neither a volume nor a brew
  * @throws RangeError when a value is out of range
  *
- * @remarks An own capacity goes first, then that of the use law at its dilution, then the least of: a fifth of
- * the silver that a brew's agent can reduce, bromide released to that of 1 g/l, the least stock of the family,
- * and 250 ml a roll (common practice). Own, printed and stock capacities are as stated, whatever the material;
- * the others count film at 5, plates at 7.5 and paper at 1.6 g/m² of silver (from memory). Past a stated
- * capacity is a stop, past an estimated one a warning; past all agent at all silver coated is a stop. A dish
- * needs 0.5 ml for each cm²: two fluid ounces for a quarter plate, four for a half plate (household
+ * @remarks An own capacity goes first, then that of the use law at its dilution, then the least of: a fifth
+ * of the silver that a brew's agent can reduce, bromide released to that of 1 g/l, the least stock of the
+ * family, and 250 ml a roll (common practice). Own, printed and stock capacities are as stated, whatever the
+ * material; the others count film at 5, plates at 7.5 and paper at 1.6 g/m² of silver (from memory). Past a
+ * stated capacity is a stop, past an estimated one a warning; past all agent at all silver coated is a stop.
+ * A dish needs 0.5 ml for each cm²: two fluid ounces for a quarter plate, four for a half plate (household
  * encyclopaedia, Photography: Development of the Negative, part 2).
  *
  * @example

@@ -6,19 +6,19 @@ import { walkLedger } from "./walkLedger.js";
 /**
  * Use and age of a bath at a given hour, from its ledger.
  *
- * @param ledger - volume in ml, hour of mixing, and what was processed, replenished, topped up, poured off and
- * evaporated when
+ * @param ledger - volume in ml, hour of mixing, and what was processed, replenished, topped up, poured off
+ * and evaporated when
  * @param atH - the hour asked about, not before mixing
  * @returns `usedCm2PerL` from everything up to and including `atH`, and `ageH` since mixing
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when a value is out of range, something happened before the bath was mixed, more was taken
- * out than was in it, or `atH` lies before mixing
+ * @throws RangeError when a value is out of range, something happened before the bath was mixed, more was
+ * taken out than was in it, or `atH` lies before mixing
  *
  * @remarks What is poured off takes its share of the use along, fresh bath thins it, and evaporation thickens
- * it. A replenisher by its rule holds the bath where it was before the area, and never restores it: its volume
- * takes the place of as much bath. The age is that of the oldest part. The sums are to twelve figures, a number
- * without end never up: what a sum loses to rounding must not take a bath past a limit that it has just
- * reached.
+ * it. A replenisher by its rule holds the bath where it was before the area, and never restores it: its
+ * volume takes the place of as much bath. The age is that of the oldest part. The sums are to twelve figures,
+ * a number without end never up: what a sum loses to rounding must not take a bath past a limit that it has
+ * just reached.
  *
  * @example
  * ```ts
@@ -42,7 +42,9 @@ export function bathState(
 
 const strict: Ask = (call) => call();
 
-/** Reads a ledger and the hour asked about; the first problem ends everything, wherever in the ledger it is. */
+/**
+ * Reads a ledger and the hour asked about; the first problem ends everything, wherever in the ledger it is.
+ */
 export function strictly(name: string, ledger: BathLedger, atH: number): ReadLedger {
   // A strict reading gives a ledger or throws.
   const read = readLedger(`${name}/ledger`, ledger, strict) as ReadLedger;

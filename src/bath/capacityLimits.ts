@@ -38,8 +38,8 @@ const PRACTICE: readonly string[] = ["250 ml of bath for each roll (common pract
 const STOCK: readonly string[] = ["least stock for each roll, by family (from memory or common practice)"];
 
 /**
- * The limits of a bath that is checked, the one that decides first: its own capacity, else the printed one, else
- * the least of what chemistry, stock and practice allow.
+ * The limits of a bath that is checked, the one that decides first: its own capacity, else the printed one,
+ * else the least of what chemistry, stock and practice allow.
  */
 export function capacityLimits(
   where: string,

@@ -21,8 +21,8 @@ const FIELDS: readonly string[] = ["volumeMl", "mixedAtH", ...LEDGER_KINDS];
  * Checks a ledger that was typed, stored or sent, without throwing.
  *
  * @param input - anything
- * @returns `{ ok: true, ledger, cautions }` with a clean copy, and a caution `unknown-field` for each field that
- * is not read; or `{ ok: false, problems }` with every problem, its path, and what was expected
+ * @returns `{ ok: true, ledger, cautions }` with a clean copy, and a caution `unknown-field` for each field
+ * that is not read; or `{ ok: false, problems }` with every problem, its path, and what was expected
  *
  * @example
  * ```ts

@@ -7,8 +7,8 @@ export interface LedgerVolume {
 }
 
 /**
- * A bath's diary as plain data. Its hours are on any clock of the caller's, as long as it is one and the same:
- * hours since the workshop began, for example.
+ * A bath's diary as plain data. Its hours are on any clock of the caller's, as long as it is one and the
+ * same: hours since the workshop began, for example.
  */
 export interface BathLedger {
   /** volume at mixing, ml, above 0 to 1e7 */
@@ -18,8 +18,8 @@ export interface BathLedger {
   /** what was developed in it and when; `areaCm2` of film, plate or paper */
   readonly processed: readonly { readonly atH: number; readonly areaCm2: number }[];
   /**
-   * replenisher that took the place of as much bath, carried out or poured off with it; `mlPerCm2` is its rule, that
-   * of a tank when left out
+   * replenisher that took the place of as much bath, carried out or poured off with it; `mlPerCm2` is its
+   * rule, that of a tank when left out
    */
   readonly replenished?: readonly (LedgerVolume & { readonly mlPerCm2?: number | undefined })[] | undefined;
   /** fresh bath, or water after evaporation, that was added */

@@ -1,6 +1,6 @@
 /*
- * The sentences of the limits that `compensate` judges too, apart from the others of the bath, so that an app that only
- * compensates does not carry those.
+ * The sentences of the limits that `compensate` judges too, apart from the others of the bath, so that an app
+ * that only compensates does not carry those.
  */
 import type { Caution } from "../core/caution.js";
 import { digits } from "../core/digits.js";

@@ -22,9 +22,9 @@ export interface StockQuestion extends LeastStockOf {
  * @throws RangeError when a value is out of range, or the family has no figure
  *
  * @remarks Least stock = ml per roll × area / 516.128 cm². The figures by family are makers' or
- * practitioners', from memory or common practice. Without a family the least of them serves, 6 ml a roll: with
- * less every developer of the handbook has too little. With less the developer is used up locally and the time
- * no longer holds.
+ * practitioners', from memory or common practice. Without a family the least of them serves, 6 ml a roll:
+ * with less every developer of the handbook has too little. With less the developer is used up locally and
+ * the time no longer holds.
  *
  * @example
  * ```ts

@@ -35,8 +35,8 @@ function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number
  * temperature. The scale decides, not the clock.
  *
  * @param input - the powder's temperature, 80 to 250 °C, and the fraction wanted, 0.01 to 0.999
- * @returns seconds for a layer 1 mm deep that is hot already: the shortest and longest of the published laws that
- * reach there, and their geometric mean; with cautions, among them that a deep layer takes about an hour
+ * @returns seconds for a layer 1 mm deep that is hot already: the shortest and longest of the published laws
+ * that reach there, and their geometric mean; with cautions, among them that a deep layer takes about an hour
  * @throws TypeError when a figure is not a number
  * @throws RangeError when it is out of range
  *

@@ -52,10 +52,10 @@ const PRACTICE_FILM_CM2_PER_L: number = 4 * 516.128;
  * @throws RangeError for a brew that {@link brewPh} refuses, or an unknown material
  *
  * @remarks Silver coated: film 5, plate 7.5, paper 1.6 g/m² (from memory), of which 30 % is developed
- * (assumed). Agent: a fifth of two silver for each molecule (assumed). Bromide: one for each silver, up to 8.4
- * mmol/l. Practice: 250 ml for each roll of film (common practice). Two silver for each molecule alone would
- * give an ordinary brew 268 rolls a litre; printed capacities use 2.6 to 10 % of that. Not covered: exposure,
- * replenishment, and what air takes, for which see {@link brewLife}.
+ * (assumed). Agent: a fifth of two silver for each molecule (assumed). Bromide: one for each silver, up to
+ * 8.4 mmol/l. Practice: 250 ml for each roll of film (common practice). Two silver for each molecule alone
+ * would give an ordinary brew 268 rolls a litre; printed capacities use 2.6 to 10 % of that. Not covered:
+ * exposure, replenishment, and what air takes, for which see {@link brewLife}.
  *
  * @example
  * ```ts

@@ -53,9 +53,9 @@ const SOURCES: readonly string[] = [
  * @remarks life = min(cap, 2 h × N/57) × min(3, 10^(0.43 max(0, 10 − pH))) × depth. N in mmol/l is the
  * ascorbate, 1.07 for each gram of coffee solids, and half the sulphite. The cap is 3 h and rises to 24 h at
  * 100 g/l of sulphite (common practice). Depth counts as depth/10 mm from 0.5 to 3, and twice in a tank
- * (assumed). A factor of 2 each way is the 90 % interval; 3 below 2 g/l of vitamin C. The measured life and the
- * slope hold in different regimes: without the cap their product gives 16 h, which practice contradicts. Not
- * covered: warmth, stirring, copper or iron in the water.
+ * (assumed). A factor of 2 each way is the 90 % interval; 3 below 2 g/l of vitamin C. The measured life and
+ * the slope hold in different regimes: without the cap their product gives 16 h, which practice contradicts.
+ * Not covered: warmth, stirring, copper or iron in the water.
  *
  * @example
  * ```ts

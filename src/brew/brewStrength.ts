@@ -22,7 +22,9 @@ export interface BrewStrength extends Factor {
   readonly fromPh: number;
   /** pH of today's brew, at the same temperature */
   readonly toPh: number;
-  /** developing power of today's brew relative to the known one, from which a test strip gives the exponent */
+  /**
+   * developing power of today's brew relative to the known one, from which a test strip gives the exponent
+   */
   readonly power: number;
   /** life of today's brew from mixing, h, 10 mm deep in an open dish; see {@link brewLife} */
   readonly lifeH: number;
@@ -66,8 +68,8 @@ const PH_CHANGE = 0.3;
  * for each agent's amount and for the active share, a factor of two between the agents, restrainer, what
  * ingredients differ, coffee's ranges and spoons. It falls to 0 with the change, and never before. Swapping
  * the brews inverts the factor exactly. The equilibrium is taken at the mean of the two temperatures, since
- * warmth is the temperature term's business, and without the restrainer's salt. Nothing in print tests it; a test strip replaces it, see
- * `docs/brew.md`. Not covered: that the pair of agents does more than its sum.
+ * warmth is the temperature term's business, and without the restrainer's salt. Nothing in print tests it; a
+ * test strip replaces it, see `docs/brew.md`. Not covered: that the pair of agents does more than its sum.
  *
  * @example
  * ```ts
@@ -159,7 +161,9 @@ function flag(name: "sameJar" | "sameSpoon", options: BrewStrengthOptions): bool
   return given !== false;
 }
 
-/** Whether two brews are the same but for their volume: to a part in a thousand million, since scaling rounds. */
+/**
+ * Whether two brews are the same but for their volume: to a part in a thousand million, since scaling rounds.
+ */
 function sameMakeUp(one: ReadBrew, other: ReadBrew): boolean {
   const perL = ({ parts, volumeMl }: ReadBrew): ReadonlyMap<Ingredient, number> => {
     const sums = new Map<Ingredient, number>();

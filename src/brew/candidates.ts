@@ -51,7 +51,9 @@ const ALKALIS: readonly (readonly Wanted[])[] = [
   ...[30, 22, 15].map((gPerL): Wanted[] => [[["borax", gPerL]]]),
 ];
 
-/** Film and paper are restrained where the shelf allows; plates, slow and clear, are not (common practice). */
+/**
+ * Film and paper are restrained where the shelf allows; plates, slow and clear, are not (common practice).
+ */
 const RESTRAINER: Wanted = [
   ["potassium-bromide", 1],
   ["table-salt", 10],

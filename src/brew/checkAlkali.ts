@@ -1,5 +1,6 @@
 /*
- * Module: brew. Whether a bath is alkaline enough to develop, and whether it is too much for emulsion and hands.
+ * Module: brew. Whether a bath is alkaline enough to develop, and whether it is too much for emulsion and
+ * hands.
  */
 import { isPast, type Caution } from "../core/caution.js";
 import type { ReadBrew } from "./brew.js";
@@ -18,14 +19,16 @@ const PH_HIGH = 11;
 /** A soft or old emulsion: care from here, and not beyond pH 11 (common practice). */
 const PH_HIGH_SOFT = 10.65;
 const PH_STOP_SOFT = 11;
-/** The bath itself counts as corrosive from here: the European rules for labels of 2008 (CLP), from memory. */
+/**
+ * The bath itself counts as corrosive from here: the European rules for labels of 2008 (CLP), from memory.
+ */
 const PH_CAUSTIC = 11.5;
 /** Below it sulphite is mostly bisulphite: 3 ppm of sulphur dioxide above the bath at pH 6.6, 16 at 6.1. */
 const PH_SULPHITE = 7;
 
 /**
- * The pH that the same activity of hydroxide has at 20 °C. Hydroxide is what swells gelatin and burns: pH 12.5
- * is a quarter as much of it at 5 °C.
+ * The pH that the same activity of hydroxide has at 20 °C. Hydroxide is what swells gelatin and burns: pH
+ * 12.5 is a quarter as much of it at 5 °C.
  */
 export function phAt20(ph: number, temperatureC: number): number {
   return ph + Math.log10(constantsAt(temperatureC).water / constantsAt(20).water);

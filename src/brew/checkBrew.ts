@@ -50,7 +50,8 @@ const ALWAYS: readonly BrewCautionCode[] = [
 ];
 
 /**
- * Checks a brew: whether it can develop, whether it may harm the emulsion or whoever mixes it, and what to mind.
+ * Checks a brew: whether it can develop, whether it may harm the emulsion or whoever mixes it, and what to
+ * mind.
  *
  * @param brew - the brew, as for {@link brewPh}
  * @param use - its age, the film's speed, and whether the emulsion is soft, where known
@@ -61,10 +62,10 @@ const ALWAYS: readonly BrewCautionCode[] = [
  *
  * @remarks Vitamin C by itself: class trials at Rochester in 1995 had no success with it (S. A. Williams). pH
  * below 8.5 stops and below 9 warns. Too much alkali is judged by free hydroxide, as the pH it has at 20 °C:
- * above 11 gelatin swells; a soft emulsion has a warning from 10.65 and a stop from 11. More than 0.2 mol/l of
- * hydroxide stops, and so does sulphite below pH 7. Past its life ({@link brewLife}) the brew stops, past three
- * quarters of it a warning comes. Solubility is that in pure water, so other sodium salts may bring a salt
- * down earlier. Local codes and safety data sheets go first.
+ * above 11 gelatin swells; a soft emulsion has a warning from 10.65 and a stop from 11. More than 0.2 mol/l
+ * of hydroxide stops, and so does sulphite below pH 7. Past its life ({@link brewLife}) the brew stops, past
+ * three quarters of it a warning comes. Solubility is that in pure water, so other sodium salts may bring a
+ * salt down earlier. Local codes and safety data sheets go first.
  *
  * @example
  * ```ts

@@ -7,7 +7,10 @@ import type { ReadBrew, ReadPart } from "./brew.js";
 import { solubility } from "./solubility.js";
 import { say } from "./text.js";
 
-/** Cold water for a gram of caustic soda, ml: its heat of solution, 44.5 kJ/mol, then warms it by 27 K at most. */
+/**
+ * Cold water for a gram of caustic soda, ml: its heat of solution, 44.5 kJ/mol, then warms it by 27 K at
+ * most.
+ */
 export const CAUSTIC_ML_PER_G = 10;
 /** Share of the volume that the cups may take: the rest makes up. */
 export const CUPS_SHARE = 0.95;

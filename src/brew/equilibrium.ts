@@ -1,7 +1,7 @@
 /*
- * Module: brew. What is in the water: charge balance over mass balances, with activity coefficients that follow
- * the ionic strength. Two nested roots, each in a bracket that holds one for any make-up, so neither can fail
- * to converge.
+ * Module: brew. What is in the water: charge balance over mass balances, with activity coefficients that
+ * follow the ionic strength. Two nested roots, each in a bracket that holds one for any make-up, so neither
+ * can fail to converge.
  */
 import type { AcidSystem } from "../handbook/equilibria.js";
 import { activityCoefficients } from "./activity.js";

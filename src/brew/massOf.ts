@@ -51,7 +51,8 @@ export const spoonSizesMl: Readonly<Record<string, number>> = /* @__PURE__ */ fr
 
 /**
  * A spoon against a level one. Rounded: 1.25 to 1.5 (common practice), 1.8 (USDA nos. 14218 over 14214, two
- * products). Heaped: 1.5 (kuhniperm.ru, tea and table spoon), 1.25 to 2 (ntro.it.com), 1.5 to 2 (common practice).
+ * products). Heaped: 1.5 (kuhniperm.ru, tea and table spoon), 1.25 to 2 (ntro.it.com), 1.5 to 2 (common
+ * practice).
  */
 const HEAPS: Readonly<Record<SpoonHeap, HandbookRange>> = {
   level: { low: 1, value: 1, high: 1 },

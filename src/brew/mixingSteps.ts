@@ -94,11 +94,11 @@ const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sul
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
- * @remarks The cups together take at most 95 % of the volume. Caustic soda has at least 10 ml of cold water for
- * each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K. Where brewed coffee
- * leaves too little water, the rest is dissolved in the coffee, caustic soda never. Order, 5 to 10 min of rest
- * and use within the hour: common practice with coffee, soda and vitamin C. Local codes and safety data sheets
- * go first.
+ * @remarks The cups together take at most 95 % of the volume. Caustic soda has at least 10 ml of cold water
+ * for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K. Where brewed coffee
+ * leaves too little water, the rest is dissolved in the coffee, caustic soda never. Order, 5 to 10 min of
+ * rest and use within the hour: common practice with coffee, soda and vitamin C. Local codes and safety data
+ * sheets go first.
  *
  * @example
  * ```ts

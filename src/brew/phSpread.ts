@@ -9,8 +9,8 @@ function modelSpread(ionicStrength: number): number {
 }
 
 /**
- * ± where bicarbonate is present beyond what soda makes by itself: baking soda, or an acid, brought it. In full
- * from a tenth of the carbonate.
+ * ± where bicarbonate is present beyond what soda makes by itself: baking soda, or an acid, brought it. In
+ * full from a tenth of the carbonate.
  */
 function bicarbonateSpread({ ionicStrength, species, hydroxide }: Solution): number {
   const [, bicarbonate = 0, carbonate = 0] = species.carbonate ?? [];
@@ -26,7 +26,9 @@ function borateSpread({ species }: Solution): number {
   return Math.min(0.3, 1.5 * Math.max(0, boron - 0.02));
 }
 
-/** ± from phosphate: the activity of an ion of three charges is a guess above 0.06 mol/kg, 23 g/l of the salt. */
+/**
+ * ± from phosphate: the activity of an ion of three charges is a guess above 0.06 mol/kg, 23 g/l of the salt.
+ */
 function phosphateSpread({ species }: Solution): number {
   const phosphate = (species.phosphate ?? []).reduce((sum, molal) => sum + molal, 0);
   return Math.min(0.3, 3 * Math.max(0, phosphate - 0.06));
@@ -41,7 +43,9 @@ function ascorbateSpread({ species, buffer }: Solution): number {
   return once > 0 ? (ASCORBATE_PK_RANGE * Math.LN10 * ((once * twice) / (once + twice))) / buffer : 0;
 }
 
-/** About a 90 % half range of the pH of a weighed brew. The sizes are assumed from how far models disagree. */
+/**
+ * About a 90 % half range of the pH of a weighed brew. The sizes are assumed from how far models disagree.
+ */
 export function phSpread(solution: Solution): number {
   return Math.hypot(
     Math.max(modelSpread(solution.ionicStrength), bicarbonateSpread(solution)),

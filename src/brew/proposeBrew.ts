@@ -24,7 +24,10 @@ export interface ProposalInput {
   readonly temperatureC?: number | undefined;
   /** `"film"` when left out; plates count as soft emulsions */
   readonly material?: BrewMaterial | undefined;
-  /** the spoon at hand, above 0 to 100 ml: the amounts will be spooned, and their range counts; weighed when left out */
+  /**
+   * the spoon at hand, above 0 to 100 ml: the amounts will be spooned, and their range counts; weighed when
+   * left out
+   */
   readonly spoonMl?: number | undefined;
 }
 
@@ -66,19 +69,20 @@ const FIELDS: readonly string[] = ["shelf", "volumeMl", "temperatureC", "materia
  * time is known.
  *
  * @param input - the shelf, the volume, and where known the temperature, the material and the spoon
- * @returns the brew in grams and spoons, its starting time as a wide estimate, what it develops and how long it
- * lives, a first test strip, the mixing steps, and cautions; or, where nothing works, `brew: undefined` with the
- * reason and the one thing to add
+ * @returns the brew in grams and spoons, its starting time as a wide estimate, what it develops and how long
+ * it lives, a first test strip, the mixing steps, and cautions; or, where nothing works, `brew: undefined`
+ * with the reason and the one thing to add
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for an unknown or unfit ingredient, or a figure out of range
  *
- * @remarks Agents by preference: coffee 40 g/l with vitamin C 16 or 4, coffee alone, vitamin C 16, 8 or 4 alone.
- * Alkalis: washing soda as 54, 40.5 or 27 g/l of dry soda, baking soda 21 with caustic soda 10, trisodium
- * phosphate 60 to 12, borax 20 with caustic 5, borax 30 to 15. Caustic soda is never the only alkali. What
- * {@link checkBrew} stops, what does not dissolve and what dies before its median time is dropped; the best is
- * nearest to pH 9.5 to 10.95, with both agents, with soda. Starting times at 20 °C: film 15 min (common
- * practice), plate 10.5 min (assumed), paper 4 min (from memory), with ln sd 0.35, 0.6, 0.5; more without one
- * of the agents; strength and temperature on top. Run the strip before a negative that cannot be reshot.
+ * @remarks Agents by preference: coffee 40 g/l with vitamin C 16 or 4, coffee alone, vitamin C 16, 8 or 4
+ * alone. Alkalis: washing soda as 54, 40.5 or 27 g/l of dry soda, baking soda 21 with caustic soda 10,
+ * trisodium phosphate 60 to 12, borax 20 with caustic 5, borax 30 to 15. Caustic soda is never the only
+ * alkali. What {@link checkBrew} stops, what does not dissolve and what dies before its median time is
+ * dropped; the best is nearest to pH 9.5 to 10.95, with both agents, with soda. Starting times at 20 °C: film
+ * 15 min (common practice), plate 10.5 min (assumed), paper 4 min (from memory), with ln sd 0.35, 0.6, 0.5;
+ * more without one of the agents; strength and temperature on top. Run the strip before a negative that
+ * cannot be reshot.
  *
  * @example
  * ```ts
@@ -122,7 +126,9 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
 const isAgainst = ({ code, severity }: Caution): boolean =>
   severity === "stop" || code === "undissolved" || code === "too-concentrated";
 
-/** The proposal, where the bath lives to the end of its median time and that is bearable; else what is wrong. */
+/**
+ * The proposal, where the bath lives to the end of its median time and that is bearable; else what is wrong.
+ */
 function propose(
   candidate: Candidate,
   use: ProposalUse,

@@ -7,7 +7,9 @@ import { gramsPerL } from "./solveBrew.js";
 
 /** Salt restrains about a twentieth as much as potassium bromide (common practice: 20 g for 1 g). */
 const SALT_PER_BROMIDE = 20;
-/** The bromide that a bath works up by itself while it develops, g/l (assumed): the dose counts on top of it. */
+/**
+ * The bromide that a bath works up by itself while it develops, g/l (assumed): the dose counts on top of it.
+ */
 const OWN_G_PER_L = 2;
 /**
  * Time ∝ (dose + 2)^m. 0: recipes with and without 1 g/l are given one time (common practice). 1: silver ions
@@ -41,7 +43,9 @@ const SMALL_G_PER_L: Readonly<Partial<Record<Ingredient, number>>> = {
   "table-salt": 40,
   "iodised-salt": 40,
 };
-/** What a change of one ingredient by a factor of e may do besides what the chemistry here knows (assumed). */
+/**
+ * What a change of one ingredient by a factor of e may do besides what the chemistry here knows (assumed).
+ */
 const INGREDIENT_SD = 0.05;
 
 /** Grams a litre of each ingredient. */

@@ -45,7 +45,9 @@ export function readShelf(where: string, value: unknown): Shelf {
   return shelf;
 }
 
-/** One thing that may be wanted, by any of several ingredients, the better first, in grams a litre of each. */
+/**
+ * One thing that may be wanted, by any of several ingredients, the better first, in grams a litre of each.
+ */
 export type Wanted = readonly (readonly [ingredient: Ingredient, gPerL: number])[];
 
 const molarMass = (ingredient: Ingredient): number =>

@@ -18,7 +18,9 @@ export interface StartingTime extends TimeEstimate {
   readonly sources: readonly string[];
 }
 
-/** The brew that the times below belong to, at 20 °C: coffee 40, soda 54, vitamin C 16 g/l (common practice). */
+/**
+ * The brew that the times below belong to, at 20 °C: coffee 40, soda 54, vitamin C 16 g/l (common practice).
+ */
 const FULL_BREW: Brew = {
   volumeMl: 1000,
   temperatureC: 20,

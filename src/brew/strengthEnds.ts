@@ -25,7 +25,9 @@ export function coffeeEnds(of: readonly ReadBrew[]): readonly (readonly [Ends, E
   );
 }
 
-/** The ends of each spooned ingredient: one spoon, filled alike, is off by the same share wherever it is used. */
+/**
+ * The ends of each spooned ingredient: one spoon, filled alike, is off by the same share wherever it is used.
+ */
 export function spoonEnds(of: readonly ReadBrew[]): readonly (readonly [Ends, Ends])[] {
   const spooned = new Set(
     of.flatMap(({ parts }) => parts.filter(({ lowG, highG }) => lowG < highG).map((part) => part.ingredient)),

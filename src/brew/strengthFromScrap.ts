@@ -31,7 +31,9 @@ export interface ScrapStrength extends Factor {
   readonly cautions: readonly Caution[];
 }
 
-/** Seconds in which a working bath blackens a fogged scrap at 20 °C (from memory): a minute or two for film. */
+/**
+ * Seconds in which a working bath blackens a fogged scrap at 20 °C (from memory): a minute or two for film.
+ */
 const USUAL_S: Readonly<Record<BrewMaterial, number>> = { film: 90, plate: 90, paper: 45 };
 /** Judging when it is black, by eye: ± 20 % (assumed), and the hand on the clock. */
 const EYE_LOG_SD = 0.2;
@@ -42,21 +44,22 @@ const LIKENESS_LOG_SD = 0.25;
 const UNKNOWN_LOG_SD = 0.7;
 
 /**
- * The strength of an unknown bath from a scrap of fogged film or paper: the one test of activity that costs no
- * negative.
+ * The strength of an unknown bath from a scrap of fogged film or paper: the one test of activity that costs
+ * no negative.
  *
  * @param input - seconds until the scrap is black in today's bath, its temperature, and the same in the bath
  * whose time is known
- * @returns a factor of cause `"strength"`, as {@link brewStrength} gives: the time in today's bath over that in
- * the known one, or over that of an ordinary working bath
+ * @returns a factor of cause `"strength"`, as {@link brewStrength} gives: the time in today's bath over that
+ * in the known one, or over that of an ordinary working bath
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range
  *
- * @remarks Common practice (from memory): a bit of film in room light, half dipped, blackens in a minute or two
- * in a bath that works, and paper in half of that. Factor = seconds/seconds of the known bath, both brought to
- * one temperature by the generic law, since warmth is the temperature term's business. The spread holds eye
- * and hand, ± 25 % for how far blackening follows development, and a factor of 3 without a known bath (assumed).
- * Use scraps of one material under one light. A bath that does not blacken a scrap in ten minutes does not work.
+ * @remarks Common practice (from memory): a bit of film in room light, half dipped, blackens in a minute or
+ * two in a bath that works, and paper in half of that. Factor = seconds/seconds of the known bath, both
+ * brought to one temperature by the generic law, since warmth is the temperature term's business. The spread
+ * holds eye and hand, ± 25 % for how far blackening follows development, and a factor of 3 without a known
+ * bath (assumed). Use scraps of one material under one light. A bath that does not blacken a scrap in ten
+ * minutes does not work.
  *
  * @example
  * ```ts

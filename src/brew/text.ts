@@ -1,6 +1,6 @@
 /*
- * Module: brew. Every English sentence of this module, made from data. A caution carries all that its sentence
- * says, so that another language reads no English.
+ * Module: brew. Every English sentence of this module, made from data. A caution carries all that its
+ * sentence says, so that another language reads no English.
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
 import type { NoBrewReason } from "./noBrew.js";

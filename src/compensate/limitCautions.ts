@@ -6,8 +6,8 @@ import type { Baseline, Conditions, Knowledge } from "./types.js";
 const NONE: readonly Caution[] = [];
 
 /**
- * Makes the function that says what limits today's bath is past, by the rules of `bathVerdict`: when the conditions
- * name its use or age, and, where it has a life, whether it lasts until the pour-out.
+ * Makes the function that says what limits today's bath is past, by the rules of `bathVerdict`: when the
+ * conditions name its use or age, and, where it has a life, whether it lasts until the pour-out.
  */
 export function limitJudge(
   baseline: Baseline,

@@ -1,6 +1,6 @@
 /*
- * Contrast as a cause: the gradient on each side. Temperature acts on the whole clock, so the ratio of two times
- * of development is all.
+ * Contrast as a cause: the gradient on each side. Temperature acts on the whole clock, so the ratio of two
+ * times of development is all.
  */
 import type { Caution } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
@@ -41,9 +41,9 @@ export function contrastEffect(law: GrowthLaw, from: number, to: number): Effect
 }
 
 /**
- * Where the spread, a linear estimate, is worth little. Near the upper limit the 90 % range of the limit itself
- * reaches the steeper gradient, so that the time may have no upper end; near 0 the time is no longer than what
- * is unknown of the appearance, and the interval reaches past the known time.
+ * Where the spread, a linear estimate, is worth little. Near the upper limit the 90 % range of the limit
+ * itself reaches the steeper gradient, so that the time may have no upper end; near 0 the time is no longer
+ * than what is unknown of the appearance, and the interval reaches past the known time.
  */
 function nearLimit(law: GrowthLaw, from: number, to: number, effect: Effect): readonly Caution[] {
   if (from === to) return [];

@@ -6,13 +6,13 @@ import { limitSd, timeOfGamma, type GrowthLaw } from "./growth.js";
  *
  * @remarks The derivatives of ln t(to) − ln t(from) by γ∞, k and t0, through their covariance: the standard
  * deviations of the law and, where it carries them, its correlations, as `fitGrowth` finds them. A law given
- * without a spread is taken as known to 10 % in γ∞ and k and 20 % in t0. It is a linear estimate, and near the ends of the
- * law it is worth little. Where a gradient comes within 1.6 standard deviations of γ∞, the limit may lie
- * below it, and the true 90 % interval has no upper end; within one, the figure says no more than that the
- * time is not known: under the generic law the interval from 0.6 to 1.7 begins below the time of 0.6, which
- * it cannot, and that from 0.6 to 1.79 has ends that mean nothing. Near 0 the time is shorter than what is
- * unknown of t0: there the interval from 0.6 to 0.05 ends above the time of 0.6. `compensate` says
- * `"near-limit"` in all of these.
+ * without a spread is taken as known to 10 % in γ∞ and k and 20 % in t0. It is a linear estimate, and near
+ * the ends of the law it is worth little. Where a gradient comes within 1.6 standard deviations of γ∞, the
+ * limit may lie below it, and the true 90 % interval has no upper end; within one, the figure says no more
+ * than that the time is not known: under the generic law the interval from 0.6 to 1.7 begins below the time
+ * of 0.6, which it cannot, and that from 0.6 to 1.79 has ends that mean nothing. Near 0 the time is shorter
+ * than what is unknown of t0: there the interval from 0.6 to 0.05 ends above the time of 0.6. `compensate`
+ * says `"near-limit"` in all of these.
  */
 export function contrastSpread(law: GrowthLaw, from: number, to: number): number {
   const { gammaInfinity, ratePerS, appearanceS, sd } = law;

@@ -26,8 +26,8 @@ export interface FittedGrowth {
   /** the standard errors of this fit by its own scatter, as textbooks have them */
   readonly sd: GrowthSpread;
   /**
-   * scatter about the curve, in γ (in units of `sd` where the points have one); not there when there are no more
-   * points than unknowns
+   * scatter about the curve, in γ (in units of `sd` where the points have one); not there when there are no
+   * more points than unknowns
    */
   readonly residualSd?: number;
   readonly points: number;

@@ -1,5 +1,5 @@
 /*
- * Room: contrast. How the gradient grows with time of development.
+ * Module: contrast. How the gradient grows with time of development.
  */
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";

@@ -1,6 +1,6 @@
 /*
- * Room: contrast. The characteristic curve: densities of an exposed step tablet over log exposure, and where
- * it reaches a density.
+ * Module: contrast. The characteristic curve: densities of an exposed step tablet over log exposure, and
+ * where it reaches a density.
  */
 import { monotoneCurve } from "../core/curve.js";
 import { arrayOf, inRange, plainObject, refuse } from "../core/guards.js";

@@ -1,6 +1,6 @@
 /*
- * The one curve through the rows of a published table, for temperature and for dilution alike. Rows are found by
- * bisection, since a table may have 100,000 of them.
+ * The one curve through the rows of a published table, for temperature and for dilution alike. Rows are found
+ * by bisection, since a table may have 100,000 of them.
  */
 
 /** A point of a table, already in the coordinates in which the law is nearly straight. */
@@ -112,7 +112,8 @@ export const TABLE_ROW_LOG_SD = 0.025;
  * and `perX` for each unit of x that lies between a place and its nearest row, inside the table or beyond it.
  * The rounding acts in full from row to row and in proportion over a step shorter than that between the two
  * nearest rows; over what lies between a place and its nearest row it goes on at the same rate, since the
- * slope there rests on it. `perRootX` is the same for a random walk, by the root of that way. Prepared once a table: the rows are walked here, not at each place.
+ * slope there rests on it. `perRootX` is the same for a random walk, by the root of that way. Prepared once a
+ * table: the rows are walked here, not at each place.
  */
 export function tableSpread(
   rows: readonly TimeKnot[],

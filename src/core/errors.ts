@@ -1,8 +1,9 @@
 /*
- * Errors as data. Wrong input throws a TypeError or a RangeError that says what was wrong as own properties; the
- * sentence is made of them here and nowhere else.
+ * Errors as data. Wrong input throws a TypeError or a RangeError that says what was wrong as own properties;
+ * the sentence is made of them here and nowhere else.
  *
- * A place is text: the function that was called and a JSON Pointer to the value, as in "compensate/baseline/timeS".
+ * A place is text: the function that was called and a JSON Pointer to the value, as in
+ * "compensate/baseline/timeS".
  */
 import type { Quantity } from "./quantity.js";
 
@@ -35,7 +36,9 @@ export const inputErrorCodes: readonly InputErrorCode[] = /* @__PURE__ */ Object
 
 /** What an input should have been, as data. Which fields are there depends on the code. */
 export interface InputExpected {
-  /** the kinds that are taken: `"number"`, `"text"`, `"object"`, `"array"`, `"boolean"`, and others by name */
+  /**
+   * the kinds that are taken: `"number"`, `"text"`, `"object"`, `"array"`, `"boolean"`, and others by name
+   */
   readonly types?: readonly string[];
   /** the function that reads text of this kind */
   readonly parse?: string;

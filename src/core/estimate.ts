@@ -1,7 +1,7 @@
 import { refuse } from "./guards.js";
 
 /*
- * Room: core. From a median and a standard deviation in ln(time) to the 90 % interval.
+ * Module: core. From a median and a standard deviation in ln(time) to the 90 % interval.
  */
 
 /**

@@ -1,6 +1,7 @@
 /*
  * Guards that every public function uses to refuse wrong input. A guard takes the place of the value, such as
- * "compensate/baseline/timeS", and throws an input error there. Written as `!(x >= min)` so that NaN is refused too.
+ * "compensate/baseline/timeS", and throws an input error there. Written as `!(x >= min)` so that NaN is
+ * refused too.
  */
 import { inputError, show, type InputErrorCode, type InputExpected } from "./errors.js";
 import { unitOf, type Quantity } from "./quantity.js";
@@ -23,7 +24,9 @@ export function wrongKind(at: string, must: string, value: unknown, expected: In
   );
 }
 
-/** Refuses with a `RangeError`: the kind is right, the value is not. `must` says in words what was expected. */
+/**
+ * Refuses with a `RangeError`: the kind is right, the value is not. `must` says in words what was expected.
+ */
 export function wrongValue(
   at: string,
   must: string,
@@ -91,8 +94,8 @@ export function inRange(
 }
 
 /**
- * Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. What lies between 0 and
- * 1e-30 measures nothing, and what is divided by it is no number any more: it is refused too.
+ * Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. What lies
+ * between 0 and 1e-30 measures nothing, and what is divided by it is no number any more: it is refused too.
  */
 export function positive(at: string, value: unknown, max: number, quantity?: Quantity, field = ""): number {
   if (typeof value !== "number") wrongKind(at + field, "a number", value);
@@ -134,19 +137,21 @@ export function plainObject(at: string, value: unknown, field = ""): Record<stri
 }
 
 /**
- * The most items of an array: a reading every second for a day. Beyond that an array is a mistake, or made to hang
- * whoever walks it.
+ * The most items of an array: a reading every second for a day. Beyond that an array is a mistake, or made to
+ * hang whoever walks it.
  */
 const MOST_ITEMS = 1e5;
 
-/** Returns a copy of `value`, without holes, when it is an array of at least `least` items; throws otherwise. */
+/**
+ * Returns a copy of `value`, without holes, when it is an array of at least `least` items; throws otherwise.
+ */
 export function arrayOf(at: string, value: unknown, least: number): readonly unknown[] {
   return [...longEnough(at, value, least)];
 }
 
 /**
- * Returns `value` itself when it is an array of at least `least` items, holes and all, for a hot path that reads each
- * item once.
+ * Returns `value` itself when it is an array of at least `least` items, holes and all, for a hot path that
+ * reads each item once.
  */
 export function longEnough(at: string, value: unknown, least: number): readonly unknown[] {
   if (!Array.isArray(value)) wrongKind(at, "an array", value);
@@ -161,7 +166,10 @@ export function longEnough(at: string, value: unknown, least: number): readonly 
   return value as unknown[];
 }
 
-/** Returns the entry of a table of published figures; throws when `key` is not text, or not one of the table's. */
+/**
+ * Returns the entry of a table of published figures; throws when `key` is not text, or not one of the
+ * table's.
+ */
 export function knownEntry<K extends string, V>(
   at: string,
   table: Readonly<Partial<Record<K, V>>>,

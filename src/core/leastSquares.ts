@@ -1,9 +1,11 @@
 /*
- * Room: core. A straight line by least squares, with the standard error of its slope.
+ * Module: core. A straight line by least squares, with the standard error of its slope.
  */
 import { linearRegression, mean, sumSimple } from "simple-statistics";
 
-/** A fitted line: `residualSd` is the scatter about it, n − 2 degrees of freedom; `undefined` with none left. */
+/**
+ * A fitted line: `residualSd` is the scatter about it, n − 2 degrees of freedom; `undefined` with none left.
+ */
 export interface FittedLine {
   readonly slope: number;
   readonly intercept: number;

@@ -1,5 +1,6 @@
 /*
- * Room: core. Plain data for comparing and keeping: without the fields that storage drops, and in one order.
+ * Module: core. Plain data for comparing and keeping: without the fields that storage drops, and in one
+ * order.
  */
 
 /** The fields that are there, as storage keeps them. */

@@ -1,5 +1,5 @@
 /*
- * Room: core. The one curve fit of the package: a quantity that nears a limit exponentially. A bath that
+ * Module: core. The one curve fit of the package: a quantity that nears a limit exponentially. A bath that
  * cools and a gradient that grows are both this curve. For each rate the rest is linear, so only the rate is
  * searched for (variable projection: G. H. Golub and V. Pereyra, SIAM J. Numer. Anal. 10, 1973, p. 413).
  */
@@ -87,8 +87,8 @@ export function fitRelaxation(
 
 /**
  * The correlation of the estimates of two unknowns, `i` and `j`, from the columns of derivatives: minus the
- * cosine between what is left of both columns when the others have explained all they can. 0 where there is but
- * one unknown left of the two.
+ * cosine between what is left of both columns when the others have explained all they can. 0 where there is
+ * but one unknown left of the two.
  */
 export function correlationOf(columns: readonly (readonly number[])[], i: number, j: number): number {
   const [a, b] = [columns[i], columns[j]];

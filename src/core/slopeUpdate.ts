@@ -39,9 +39,9 @@ export function fitRows(knots: readonly TimeKnot[]): readonly FitRow[] {
  * a = 1/τ² + Σp(x − x̄)², slope = (m/τ² + Σp(x − x̄)(y − ȳ))/a, sd² = 1/a, with p = 1/sd² of a row and the
  * means weighted by p.
  *
- * `walkSd` is how far y departs from any straight line over one unit of x, as a random walk: rows near each other
- * then say less of the slope. Row by row this is R. E. Kalman's filter (J. Basic Eng. 82, 1960, p. 35), which
- * without a walk gives the formula above.
+ * `walkSd` is how far y departs from any straight line over one unit of x, as a random walk: rows near each
+ * other then say less of the slope. Row by row this is R. E. Kalman's filter (J. Basic Eng. 82, 1960, p. 35),
+ * which without a walk gives the formula above.
  */
 export function slopeUpdate(rows: readonly FitRow[], prior: Slope, walkSd = 0): Slope {
   const [first, ...others] = rows as readonly [FitRow, ...FitRow[]];
@@ -70,9 +70,9 @@ export function slopeUpdate(rows: readonly FitRow[], prior: Slope, walkSd = 0): 
 }
 
 /**
- * The same rows, their standard deviations raised where they scatter about a straight line of their own by more
- * than they state: times √((8 + Σ(miss/sd)²)/(8 + rows − 2)), and never lowered. Own measured times can scatter
- * more than printed ones do.
+ * The same rows, their standard deviations raised where they scatter about a straight line of their own by
+ * more than they state: times √((8 + Σ(miss/sd)²)/(8 + rows − 2)), and never lowered. Own measured times can
+ * scatter more than printed ones do.
  */
 export function withShownScatter(rows: readonly FitRow[]): readonly FitRow[] {
   const { meanX, meanY, tells, moved } = sums(rows);

@@ -1,5 +1,6 @@
 /*
- * A published table, prepared once: its rows sorted, its curve through them, its spread between any two places.
+ * A published table, prepared once: its rows sorted, its curve through them, its spread between any two
+ * places.
  */
 import { overrun, tableSpread, timeCurve, type TimeKnot } from "./curve.js";
 
@@ -14,7 +15,9 @@ export interface Table {
   readonly outside: (x: number) => boolean;
 }
 
-/** Prepares a table; `perX` is the spread for each unit of x that lies between a place and its nearest row. */
+/**
+ * Prepares a table; `perX` is the spread for each unit of x that lies between a place and its nearest row.
+ */
 export function preparedTable(rows: readonly TimeKnot[], perX: number, perRootX = 0): Table {
   return {
     rows,

@@ -1,5 +1,5 @@
 /*
- * Room: core. The rows of a published table, of temperatures and of dilutions alike: places along which the
+ * Module: core. The rows of a published table, of temperatures and of dilutions alike: places along which the
  * time must not fall.
  */
 import type { TimeKnot } from "./curve.js";

@@ -25,8 +25,8 @@ export interface FitDilutionLawOptions {
 export interface FittedDilutionLaw {
   readonly law: PowerDilutionLaw & { readonly sd: number };
   /**
-   * scatter of ln(time) about the rows' own straight line over ln(concentration), rows − 2 degrees of freedom;
-   * not there for two rows, which leave none
+   * scatter of ln(time) about the rows' own straight line over ln(concentration), rows − 2 degrees of
+   * freedom; not there for two rows, which leave none
    */
   readonly residualLogSd?: number;
   /** how many rows were fitted */
@@ -34,22 +34,23 @@ export interface FittedDilutionLaw {
 }
 
 /**
- * A power law from times at several dilutions: what was known of the developer beforehand, updated by the rows.
+ * A power law from times at several dilutions: what was known of the developer beforehand, updated by the
+ * rows.
  *
  * @param rows - two or more rows: `dilution` as text or parts, no two of one strength, `timeS` above 0 s;
  * `stepS` where the printed step is known
  * @param options - `prior`: what was known beforehand, for example the class of the developer
  * @returns the law with the standard deviation of its exponent, the scatter of the rows, and their number
- * @throws TypeError when the rows are not an array of objects with a dilution and a number, or the prior is no
- * law
+ * @throws TypeError when the rows are not an array of objects with a dilution and a number, or the prior is
+ * no law
  * @throws RangeError for fewer than two rows, two rows of one strength, weaker baths that are faster, or an
  * exponent that comes out above 3
  *
- * @remarks The update of {@link fitTemperatureLaw}, with x = −ln(concentration), a row known to 2.5 % or by its
- * `stepS`, and beside it the departure from a power that every dilution law has: a random walk of 0.19 over one
- * unit of x, which rows near each other cannot tell from a slope. So two rows one doubling apart make n = 0.75 ±
- * 0.25 into ± 0.17, and never less sure. A large `residualLogSd` says that the developer follows no power: use
- * the rows as a table law. The numbers: docs/decisions/priors.md.
+ * @remarks The update of {@link fitTemperatureLaw}, with x = −ln(concentration), a row known to 2.5 % or by
+ * its `stepS`, and beside it the departure from a power that every dilution law has: a random walk of 0.19
+ * over one unit of x, which rows near each other cannot tell from a slope. So two rows one doubling apart
+ * make n = 0.75 ± 0.25 into ± 0.17, and never less sure. A large `residualLogSd` says that the developer
+ * follows no power: use the rows as a table law. The numbers: docs/decisions/priors.md.
  *
  * @example
  * ```ts

@@ -15,9 +15,9 @@ export type HandbookDilutionLaw = PowerDilutionLaw & { readonly sd: number; read
  * @throws TypeError when `family` is not text
  * @throws RangeError when it is not one of the families; the message lists them
  *
- * @remarks The class of a developer is also the best prior of a fit: `fitDilutionLaw(rows, { prior })`. Beside
- * its spread every dilution law has the departure from a power: one read table has n = 1.3 from 1+4 to 1+7 and
- * 0.3 from 1+9 to 1+15. The figures: docs/decisions/priors.md.
+ * @remarks The class of a developer is also the best prior of a fit: `fitDilutionLaw(rows, { prior })`.
+ * Beside its spread every dilution law has the departure from a power: one read table has n = 1.3 from 1+4 to
+ * 1+7 and 0.3 from 1+9 to 1+15. The figures: docs/decisions/priors.md.
  *
  * @example
  * ```ts

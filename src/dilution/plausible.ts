@@ -22,8 +22,8 @@ export interface UnusualDilutionLaw {
 }
 
 /**
- * What is unusual about a checked law, or `undefined`. A table is judged by the exponent between its strongest
- * and weakest rows, less what their rounding explains.
+ * What is unusual about a checked law, or `undefined`. A table is judged by the exponent between its
+ * strongest and weakest rows, less what their rounding explains.
  */
 export function unusualDilutionLaw(law: DilutionLaw): UnusualDilutionLaw | undefined {
   const { exponent, rounding } = exponentOf(law);

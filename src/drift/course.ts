@@ -4,8 +4,8 @@ import { checkedLog, logTemperature, type TemperatureLog } from "./log.js";
 import { checkedDrift, driftTemperature, type NewtonDrift } from "./newtonDrift.js";
 
 /**
- * The temperature of a bath over time, as data: steady in °C (0 to 100), a log of readings whose first and last are
- * held outside it, or a drift toward the surroundings.
+ * The temperature of a bath over time, as data: steady in °C (0 to 100), a log of readings whose first and
+ * last are held outside it, or a drift toward the surroundings.
  */
 export type TemperatureCourse = number | TemperatureLog | NewtonDrift;
 

@@ -29,8 +29,8 @@ export interface DevelopUntilOptions {
  * clock
  * @returns the clock time in s, on the clock of `temperatureAt`, so never before `fromS`
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when a value is out of range, the bath leaves 0 to 100 °C, or the work is not done within
- * 1e7 s
+ * @throws RangeError when a value is out of range, the bath leaves 0 to 100 °C, or the work is not done
+ * within 1e7 s
  *
  * @remarks Solves ∫ rate(T(t)) dt = equivalentS by adaptive Gauss-Lobatto quadrature, to about 1e-10 of
  * equivalentS. A log is followed from reading to reading, and held outside its first and last.

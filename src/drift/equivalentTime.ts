@@ -105,8 +105,9 @@ function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: num
 }
 
 /**
- * Between two rows the curve of a table is one cubic; at a row its curvature has a corner. So each stretch is cut
- * at the rows that it crosses, and what lies between neighbouring rows is worked out once for the whole log.
+ * Between two rows the curve of a table is one cubic; at a row its curvature has a corner. So each stretch is
+ * cut at the rows that it crosses, and what lies between neighbouring rows is worked out once for the whole
+ * log.
  */
 function logUnderTable(
   readings: TemperatureLog,

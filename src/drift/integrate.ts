@@ -1,5 +1,5 @@
 /*
- * Room: drift. The one integral of the package, for rates that are only known as a function of time.
+ * Module: drift. The one integral of the package, for rates that are only known as a function of time.
  */
 
 /**

@@ -1,6 +1,6 @@
 /*
- * Room: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how one
- * is checked.
+ * Module: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how
+ * one is checked.
  */
 import { inRange, longEnough, plainObject, wrongValue } from "../core/guards.js";
 

@@ -39,9 +39,10 @@ export function driftTemperature({
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range; so does the function returned
  *
- * @remarks For charts: functions of this package take the drift itself, as data. T = ambient + (start − ambient) e^(−t/τ). Good for still air and small differences; evaporation
- * from a tray makes τ shorter, and a hand on the tank adds heat that this law does not know of. I. Newton,
- * Scala graduum caloris, Philosophical Transactions 22, 1701, p. 824.
+ * @remarks For charts: functions of this package take the drift itself, as data. T = ambient + (start −
+ * ambient) e^(−t/τ). Good for still air and small differences; evaporation from a tray makes τ shorter, and a
+ * hand on the tank adds heat that this law does not know of. I. Newton, Scala graduum caloris, Philosophical
+ * Transactions 22, 1701, p. 824.
  *
  * @example
  * ```ts

@@ -22,8 +22,8 @@ export interface RemainingTimeOptions {
   /** the readings so far; the first is the pour-in, the last is now */
   readonly log: TemperatureLog;
   /**
-   * what is expected from now on, on the log's clock: steady in °C, a log, or a drift (its `startC` is that of clock
-   * time 0); the last reading is held when left out
+   * what is expected from now on, on the log's clock: steady in °C, a log, or a drift (its `startC` is that
+   * of clock time 0); the last reading is held when left out
    */
   readonly temperatureAt?: TemperatureCourse | undefined;
   /** how this development wears out its own bath; left out: not at all */

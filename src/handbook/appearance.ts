@@ -1,6 +1,6 @@
 /*
- * Module: handbook. Factors from the time of appearance to the whole time of development (A. Watkins's method),
- * by developing agent, as printed, with their sources. Typed data only.
+ * Module: handbook. Factors from the time of appearance to the whole time of development (A. Watkins's
+ * method), by developing agent, as printed, with their sources. Typed data only.
  */
 
 /** Developing agents with a printed factor. */
@@ -79,8 +79,8 @@ export const handbookAppearance: Readonly<Record<AppearanceAgent, HandbookAppear
     logSd: 0.4,
     sources: [CASSELL, `${ABBOTT}: 40 for a syrup concentrate`],
   },
-  // 11, 6, 5.25, 4.5, 4.75 at 1, 2, 3, 4, 8 grains an ounce (Abbott); 18 at 1 (Cassell, no bromide); 12, 24, 40
-  // at 2.5, 1.25, 5/6 (Schriever). Pooled: 18.9 × (grains an ounce)^−0.86, standard deviation 0.48 in ln.
+  // 11, 6, 5.25, 4.5, 4.75 at 1, 2, 3, 4, 8 grains an ounce (Abbott); 18 at 1 (Cassell, no bromide); 12, 24,
+  // 40 at 2.5, 1.25, 5/6 (Schriever). Pooled: 18.9 × (grains an ounce)^−0.86, standard deviation 0.48 in ln.
   "pyro": {
     soft: 4,
     normal: 6,

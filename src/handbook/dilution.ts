@@ -1,6 +1,6 @@
 /*
- * Dilution exponents n in time ∝ concentration^−n by developer family, and the least stock for a roll, with their
- * sources. Typed data only.
+ * Dilution exponents n in time ∝ concentration^−n by developer family, and the least stock for a roll, with
+ * their sources. Typed data only.
  */
 import { frozen } from "../core/frozen.js";
 import type { Seen } from "../core/term.js";
@@ -20,8 +20,9 @@ export interface HandbookDilution {
 const ILFORD = "Ilford/Harman technical sheets, 20 °C (from memory, not seen in print)";
 
 /**
- * Exponents by family, beside the departure from a power that every dilution law has. How they were reckoned from
- * the published tables: docs/decisions/priors.md. A family is marked "read" when one of its tables was read.
+ * Exponents by family, beside the departure from a power that every dilution law has. How they were reckoned
+ * from the published tables: docs/decisions/priors.md. A family is marked "read" when one of its tables was
+ * read.
  */
 export const handbookDilution: Readonly<Record<DilutionFamily, HandbookDilution>> = /* @__PURE__ */ frozen({
   // Sulphite-rich stocks used undiluted, 1+1 and 1+3: seven tables, none of them seen in print.

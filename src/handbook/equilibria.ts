@@ -21,14 +21,14 @@ export type AcidSystem =
 
 /*
  * carbonate, water, Henry: L. N. Plummer, E. Busenberg, Geochim. Cosmochim. Acta 46, 1982, p. 1011 (0 to 90
- * °C). ascorbate: 4.15; second constant 11.8 ± 0.3, between the handbooks' 11.57 to 11.79 (from memory) and 12.07
- * by capillary zone electrophoresis (abstract). No temperature coefficient was found, so none is applied;
- * likewise for coffee, sulphite and citrate.
- * chlorogenate: literature values for 5-caffeoylquinic acid (from memory). coffeeAcid, coffeePhenol: lumps,
- * see handbookCoffee. borate: B. B. Owen, J. Am. Chem. Soc. 56, 1934, p. 1695, in the form 2237.94/T +
- * 0.016883 T − 3.305 (from memory); it gives 9.235 at 25 °C, where the USGS thermodynamic database of 2009
- * has 9.24. phosphate: USGS thermodynamic database of 2009, 7.207 and 12.346 with their enthalpies (0.99 and
- * 3.53 kcal/mol); first step 2.15 (from memory). sulphite: 1.9 and 7.2 (from memory). citrate: 3.13, 4.76 and 6.40 (from memory).
+ * °C). ascorbate: 4.15; second constant 11.8 ± 0.3, between the handbooks' 11.57 to 11.79 (from memory) and
+ * 12.07 by capillary zone electrophoresis (abstract). No temperature coefficient was found, so none is
+ * applied; likewise for coffee, sulphite and citrate. chlorogenate: literature values for 5-caffeoylquinic
+ * acid (from memory). coffeeAcid, coffeePhenol: lumps, see handbookCoffee. borate: B. B. Owen, J. Am. Chem.
+ * Soc. 56, 1934, p. 1695, in the form 2237.94/T + 0.016883 T − 3.305 (from memory); it gives 9.235 at 25 °C,
+ * where the USGS thermodynamic database of 2009 has 9.24. phosphate: USGS thermodynamic database of 2009,
+ * 7.207 and 12.346 with their enthalpies (0.99 and 3.53 kcal/mol); first step 2.15 (from memory). sulphite:
+ * 1.9 and 7.2 (from memory). citrate: 3.13, 4.76 and 6.40 (from memory).
  */
 export const handbookAcids: Readonly<Record<AcidSystem, readonly LogK[]>> = {
   carbonate: [

@@ -89,8 +89,9 @@ export const WATER_G_PER_MOL = 18.015;
  * solids. CRC: CRC Handbook of Chemistry and Physics, solubilities, from memory. USDA: household weights,
  * nos. 14214 (1.0 g of instant coffee a level teaspoon), 14218 (1.8 g rounded), 18372 (4.6 g of baking soda),
  * 02047 (6.0 g of salt). The soda solubilities are from memory, within 4 % of two suppliers'
- * lists (17.7 wt % at 20 °C), their maximum of 49.7 g at 35.4 °C from a supplier's page of 2018; those of baking soda are Seidell's as given by R. A. Kiper. Kitchen tables (kuhniperm.ru, ntro.it.com) give
- * 2 g of coffee a level teaspoon, 2.5 to 4 g heaped.
+ * lists (17.7 wt % at 20 °C), their maximum of 49.7 g at 35.4 °C from a supplier's page of 2018; those of
+ * baking soda are Seidell's as given by R. A. Kiper. Kitchen tables (kuhniperm.ru, ntro.it.com) give 2 g of
+ * coffee a level teaspoon, 2.5 to 4 g heaped.
  */
 const CIAAW = "IUPAC CIAAW 2021";
 const USDA = "USDA Nutrient Database";

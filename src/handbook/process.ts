@@ -1,6 +1,6 @@
 /*
- * Module: handbook. Agitation habits, stop, fix and wash times, and the greatest step between baths: published
- * figures with their sources. Typed data only.
+ * Module: handbook. Agitation habits, stop, fix and wash times, and the greatest step between baths:
+ * published figures with their sources. Typed data only.
  */
 import { ROLL_CM2 } from "./roll.js";
 
@@ -15,7 +15,9 @@ const CAPACITY = "Brodie-Tyrrell, Fixer Capacity, analogue FAQ";
 /** What the material lies in. A dish is a tray. */
 export type Vessel = "tank" | "tray" | "drum";
 
-/** How the bath is moved: a tank is inverted or turned, a drum turned, a tray rocked, sheets in it shuffled. */
+/**
+ * How the bath is moved: a tank is inverted or turned, a drum turned, a tray rocked, sheets in it shuffled.
+ */
 export type Movement = "invert" | "turn" | "rock" | "shuffle";
 
 /** How one works with a vessel. */

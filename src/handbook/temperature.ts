@@ -34,14 +34,16 @@ const LISTS =
 const F32 = "Eastman Kodak, publication F-32, part 2, rotary-tube processing, Rochester";
 
 /**
- * A ratio that was read: between the tables of one developer on different materials the activation energy has a
- * standard deviation of 14 kJ/mol at least, which is 0.2 in ln(ratio) over 10 °C. Taken as 0.22.
+ * A ratio that was read: between the tables of one developer on different materials the activation energy has
+ * a standard deviation of 14 kJ/mol at least, which is 0.2 in ln(ratio) over 10 °C. Taken as 0.22.
  */
 function read(ratio: number, intervalC: number, source: string): HandbookTemperature {
   return { ratio, intervalC, sdRatio: (0.22 * ratio * intervalC) / 10, seen: "read", sources: [source] };
 }
 
-/** A ratio over 10 °C that was not seen in print: at 0 to 10 °C as wide as the generic law, above it wider. */
+/**
+ * A ratio over 10 °C that was not seen in print: at 0 to 10 °C as wide as the generic law, above it wider.
+ */
 function remembered(ratio: number): HandbookTemperature {
   return { ratio, intervalC: 10, sdRatio: 0.28 * ratio, seen: "from-memory", sources: [LISTS] };
 }

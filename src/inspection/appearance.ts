@@ -1,5 +1,5 @@
 /*
- * Room: inspection. The image as the clock: its time of appearance times a factor is the whole time of
+ * Module: inspection. The image as the clock: its time of appearance times a factor is the whole time of
  * development (A. Watkins).
  */
 import { inRange, positive } from "../core/guards.js";

@@ -24,15 +24,15 @@ const WIDENS = 2;
  *
  * @param a - median and 90 % interval, s, as `compensate` or `appearanceEstimate` gives them
  * @param b - the other one; it must not rest on the same observation
- * @returns the mean in ln(time), each weighted by 1/variance, with its 90 % interval: not wider than the narrower
- * of the two, unless they disagree; a caution when they disagree beyond chance
+ * @returns the mean in ln(time), each weighted by 1/variance, with its 90 % interval: not wider than the
+ * narrower of the two, unless they disagree; a caution when they disagree beyond chance
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a time is not above 0 to 1e9 s, or an interval does not hold its median
  *
  * @remarks 1/σ² = 1/σa² + 1/σb². The spread of each is taken as ln(high/low)/3.29. Two that lie more than two
- * standard deviations of their difference apart are known less well than they claim: σ is then multiplied by the
- * root of their reduced chi-square, which is that distance (R. T. Birge, Phys. Rev. 40, 1932, p. 207, from
- * memory). Find out which one is wrong.
+ * standard deviations of their difference apart are known less well than they claim: σ is then multiplied by
+ * the root of their reduced chi-square, which is that distance (R. T. Birge, Phys. Rev. 40, 1932, p. 207,
+ * from memory). Find out which one is wrong.
  *
  * @example
  * ```ts

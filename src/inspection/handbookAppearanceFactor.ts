@@ -24,16 +24,17 @@ export interface PublishedFactor {
  *
  * @param agent - for example `"metol-hydroquinone"`; `"brew"` for coffee and vitamin C
  * @param options - contrast wanted, and strength for pyro
- * @returns the factor with its spread and sources; beyond the printed strengths that of the nearest, wider, with
- * the caution `"strength-outside"`
+ * @returns the factor with its spread and sources; beyond the printed strengths that of the nearest, wider,
+ * with the caution `"strength-outside"`
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is not one of the known ones or out of range
  *
- * @remarks For pyro the factor falls as strength rises: 18.9 × (grains an ounce)^−0.86, pooled over nine rows of
- * three lists from 5/6 to 8 grains an ounce (1.8 to 17.5 g/l), which scatter by 0.5 in ln (H. G. Abbott; B. E.
- * Jones, 1911; J. B. Schriever, 1909). Without a strength it is that of one maker's formula. For all other
- * agents dilution moves the time of appearance and not the factor. Lists disagree by 15 to 50 %, since a factor
- * belongs to a formula. For a brew of coffee and vitamin C no list was found: 10, within a factor of 3.
+ * @remarks For pyro the factor falls as strength rises: 18.9 × (grains an ounce)^−0.86, pooled over nine rows
+ * of three lists from 5/6 to 8 grains an ounce (1.8 to 17.5 g/l), which scatter by 0.5 in ln (H. G. Abbott;
+ * B. E. Jones, 1911; J. B. Schriever, 1909). Without a strength it is that of one maker's formula. For all
+ * other agents dilution moves the time of appearance and not the factor. Lists disagree by 15 to 50 %, since
+ * a factor belongs to a formula. For a brew of coffee and vitamin C no list was found: 10, within a factor of
+ * 3.
  *
  * @example
  * ```ts

@@ -12,9 +12,9 @@ const THIN = new RegExp(`^${ABOUT}(?:thin|underdeveloped|under-developed)$`);
 const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|overdeveloped|over-developed)$`);
 
 /**
- * How a negative came out, in the words of a notebook: `"good"` and its like, `"failed"`, `"fogged"`; `"too thin"` or
- * `"a bit dense"`, which say no amount; steps over or under (`"over 1"`, `"N+1"`); or the right time as a multiple
- * (`"x1.2"`). A bare `"+1"` is refused with the question which is meant.
+ * How a negative came out, in the words of a notebook: `"good"` and its like, `"failed"`, `"fogged"`; `"too
+ * thin"` or `"a bit dense"`, which say no amount; steps over or under (`"over 1"`, `"N+1"`); or the right
+ * time as a multiple (`"x1.2"`). A bare `"+1"` is refused with the question which is meant.
  */
 export function judgement(text: string): Outcome {
   const said = text

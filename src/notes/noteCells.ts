@@ -1,6 +1,6 @@
 /*
- * Room: notes. The cells of a row of notes as people fill them: which column a heading means, and what a cell
- * says.
+ * Module: notes. The cells of a row of notes as people fill them: which column a heading means, and what a
+ * cell says.
  */
 import type { Problem } from "../compensate/checkConditions.js";
 import { plainObject, refuse, wrongValue } from "../core/guards.js";
@@ -59,8 +59,9 @@ type Reader = (text: string) => unknown;
 export type Readers = ReadonlyMap<string, Reader>;
 
 /**
- * The cells of a record that are not blank; `columns` keeps what was read of the headings. A heading of a main column
- * whose bracket holds no unit of it is a problem; of any other column it is one that is not known.
+ * The cells of a record that are not blank; `columns` keeps what was read of the headings. A heading of a
+ * main column whose bracket holds no unit of it is a problem; of any other column it is one that is not
+ * known.
  */
 export function cellsOf(
   record: unknown,

@@ -49,9 +49,9 @@ const MEASUREMENTS = [
 ] as const;
 
 /**
- * The outcome: a failure says so in words; else what was measured; else the judgement in words, in its own column or
- * among the remarks. Words beside a measurement, and a measurement that cannot be read beside words, are kept in the
- * note.
+ * The outcome: a failure says so in words; else what was measured; else the judgement in words, in its own
+ * column or among the remarks. Words beside a measurement, and a measurement that cannot be read beside
+ * words, are kept in the note.
  */
 function readResult(cells: Cells, readers: Readers, problems: Problem[]): Outcome | undefined {
   const words = only(cells, "outcome");

@@ -82,7 +82,8 @@ function agitationCell(text: string): Agitation {
 }
 
 /**
- * The dilution as text where the text is plain, so that notes stay readable; as parts where a colon had to be read.
+ * The dilution as text where the text is plain, so that notes stay readable; as parts where a colon had to be
+ * read.
  */
 function dilutionCell(text: string, options: ParseDilutionOptions): Run["dilution"] {
   const parts = parseDilution(text, options);

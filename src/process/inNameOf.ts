@@ -1,6 +1,6 @@
 /*
- * Module: process. An input error of a function that is called on the way, told in the name of the one that was
- * called first.
+ * Module: process. An input error of a function that is called on the way, told in the name of the one that
+ * was called first.
  */
 import { inputError, isInputError } from "../core/errors.js";
 

@@ -1,6 +1,7 @@
 /*
  * Module: process. Every English sentence of the plan: each is made from data alone, so that a catalogue of
- * the same shape says it in another language. The parts are apart, so that an app carries only those it needs.
+ * the same shape says it in another language. The parts are apart, so that an app carries only those it
+ * needs.
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
 import { formatTime } from "../quantities/formatTime.js";

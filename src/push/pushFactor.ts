@@ -10,9 +10,9 @@ import { checkedPushLaw, checkedStops, genericPushLaw, type PushLaw } from "./la
  * @returns the time factor, 1 for 0 stops
  * @throws TypeError or RangeError when an argument is of the wrong kind or out of range
  *
- * @remarks perStop^s · e^(growth·s²) for a push, perStop^s for a pull. Published practice gives 1.25, 1.63 and
- * 2.22 for one, two and three stops, each step larger than the one before; 0.82 and 0.67 for one and two stops
- * of pull. See {@link genericPushLaw}.
+ * @remarks perStop^s · e^(growth·s²) for a push, perStop^s for a pull. Published practice gives 1.25, 1.63
+ * and 2.22 for one, two and three stops, each step larger than the one before; 0.82 and 0.67 for one and two
+ * stops of pull. See {@link genericPushLaw}.
  *
  * @example
  * ```ts

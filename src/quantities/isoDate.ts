@@ -1,5 +1,5 @@
 /*
- * Room: quantities. Dates as ISO 8601 writes them.
+ * Module: quantities. Dates as ISO 8601 writes them.
  */
 import { wrongKind, wrongValue, unreadable } from "../core/guards.js";
 

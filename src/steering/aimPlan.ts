@@ -13,8 +13,8 @@ export function drainOf(where: string, plan: ProcessPlan | undefined): number {
 }
 
 /**
- * A checked plan whose development ends when steering says. The plan's clock starts with its first step, the log's with
- * pour-in: they are joined here and nowhere else.
+ * A checked plan whose development ends when steering says. The plan's clock starts with its first step, the
+ * log's with pour-in: they are joined here and nowhere else.
  *
  * @param nowS - the clock from pour-in, s
  * @param endS - when the development is to be drained, s from pour-in

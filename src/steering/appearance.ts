@@ -7,8 +7,8 @@ import type { TemperatureLaw } from "../temperature/law.js";
 import { named } from "./named.js";
 
 /**
- * What the image's appearance asks for, on the clock of a bath that drifts: the work done until then, times the
- * factor, carried along the path. Temperature moves the appearance and the end alike.
+ * What the image's appearance asks for, on the clock of a bath that drifts: the work done until then, times
+ * the factor, carried along the path. Temperature moves the appearance and the end alike.
  *
  * @param path - from pour-in to behind the end
  */

@@ -20,8 +20,8 @@ export type LogCheck =
  * @returns `ok: true` with the log in the order of time, each reading once, and what is in doubt about it; or
  * `ok: false` with every problem of its shape. Paths point into what was given
  *
- * @remarks A reading that is absent or that no bath can have (outside 0 to 100 °C, 85 or exactly 0 of a failed sensor) is
- * a caution, and is left out of the log. One that may be in another unit is kept as it is.
+ * @remarks A reading that is absent or that no bath can have (outside 0 to 100 °C, 85 or exactly 0 of a
+ * failed sensor) is a caution, and is left out of the log. One that may be in another unit is kept as it is.
  *
  * @example
  * ```ts

@@ -1,6 +1,6 @@
 /*
- * The drift behind the last reading: Newton's law with what is known beforehand of vessel, surroundings and reading,
- * so that two early readings do not swing the end.
+ * The drift behind the last reading: Newton's law with what is known beforehand of vessel, surroundings and
+ * reading, so that two early readings do not swing the end.
  */
 import type { Followed } from "./judge.js";
 import type { Surroundings } from "./surroundings.js";
@@ -9,7 +9,10 @@ import type { Surroundings } from "./surroundings.js";
 const ANY_VESSEL = { timeConstantS: 3500, logSd: 0.7 };
 /** How well surroundings are known that were told, and that were not, °C. */
 const AMBIENT_SD = { told: 1, untold: 5 };
-/** How far from its surroundings a bath may start, °C: so wide that it decides nothing but what no reading tells. */
+/**
+ * How far from its surroundings a bath may start, °C: so wide that it decides nothing but what no reading
+ * tells.
+ */
 const START_SD_C = 30;
 /** Readings fall in weight with their age, s: the law is not kept for ever. */
 const MEMORY_S = 900;
@@ -35,8 +38,9 @@ export interface Forecast {
 }
 
 /**
- * Weighted least squares of level and surroundings at each of 13 time constants, each weighed by its prior and by
- * how well the readings fit it. Only readings since the bath was last changed on purpose are looked at.
+ * Weighted least squares of level and surroundings at each of 13 time constants, each weighed by its prior
+ * and by how well the readings fit it. Only readings since the bath was last changed on purpose are looked
+ * at.
  *
  * @param readings - one or more, times strictly rising
  * @param readingSdC - of one of them, °C
@@ -77,8 +81,8 @@ export function forecastFrom(
 }
 
 /**
- * Level and surroundings that fit best at one time constant: T = surroundings + start·g, with g the share of the
- * start that is left, so at most 1.
+ * Level and surroundings that fit best at one time constant: T = surroundings + start·g, with g the share of
+ * the start that is left, so at most 1.
  */
 function fitAt(
   timeConstantS: number,

@@ -29,8 +29,8 @@ export interface JudgedReading {
  * @returns whether it would be believed, its other meaning, and cautions with paths from `/reading`
  * @throws TypeError or RangeError as {@link steer} does
  *
- * @remarks By the rules of {@link steer}, which judges again when more readings have come: two that agree outvote
- * one that does not.
+ * @remarks By the rules of {@link steer}, which judges again when more readings have come: two that agree
+ * outvote one that does not.
  *
  * @example
  * ```ts

@@ -21,8 +21,9 @@ export interface Meaning {
 }
 
 /**
- * What a reading means by itself. A number from above 0 to 32 is a bath in °C. A greater one may be in °F, and one
- * of 0 or less a value in °C that was converted from °F once too often; each is then given its other meaning.
+ * What a reading means by itself. A number from above 0 to 32 is a bath in °C. A greater one may be in °F,
+ * and one of 0 or less a value in °C that was converted from °F once too often; each is then given its other
+ * meaning.
  */
 export function meaningOf(given: unknown, statedC: number | undefined): Meaning {
   if (typeof given !== "number" || !Number.isFinite(given)) return { doubt: "reading-missing" };

@@ -1,8 +1,8 @@
 import { inputError, isInputError } from "../core/errors.js";
 
 /**
- * Runs what calls another function of the package, and lets an input error carry the name of the function that the
- * caller knows.
+ * Runs what calls another function of the package, and lets an input error carry the name of the function
+ * that the caller knows.
  *
  * @param placeOf - where the value is in what the caller gave
  */

@@ -1,5 +1,6 @@
 /*
- * The path of the bath: the readings that are followed, straight between them, and the forecast behind the last.
+ * The path of the bath: the readings that are followed, straight between them, and the forecast behind the
+ * last.
  */
 import type { TemperatureLog, TemperatureReading } from "../drift/log.js";
 import { LONGEST_CLOCK_S } from "../drift/log.js";
@@ -121,8 +122,8 @@ function aheadS(log: TemperatureLog, forecast: Forecast, { rate, wantedS, untilS
 }
 
 /**
- * The standard deviation of the end that comes from the path itself, s: the noise of the readings, and what is not
- * known of the drift behind the last one. To first order in the rate.
+ * The standard deviation of the end that comes from the path itself, s: the noise of the readings, and what
+ * is not known of the drift behind the last one. To first order in the rate.
  *
  * @param endS - where development ends on the path, s
  */

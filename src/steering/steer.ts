@@ -24,23 +24,25 @@ const UNREAD_SD_C = 1;
 /**
  * Steers a development in progress: when to pour out, by the readings so far.
  *
- * @param input - the known time and its conditions, today's conditions, what is known of the laws; the readings, one
- * or more, and what is known of vessel, surroundings and thermometer; the moment of the image's appearance; the plan
- * @returns the whole time and what is left of it, in s with 90 % intervals; whether to pour out; whether the newest
- * reading is believed; the plan, aimed anew; cautions, doubts about the newest reading first
- * @throws TypeError or RangeError when a field is of the wrong kind or out of range. A reading is never refused for
- * its temperature, its order or its absence: a throw in the middle of a run is no answer
+ * @param input - the known time and its conditions, today's conditions, what is known of the laws; the
+ * readings, one or more, and what is known of vessel, surroundings and thermometer; the moment of the image's
+ * appearance; the plan
+ * @returns the whole time and what is left of it, in s with 90 % intervals; whether to pour out; whether the
+ * newest reading is believed; the plan, aimed anew; cautions, doubts about the newest reading first
+ * @throws TypeError or RangeError when a field is of the wrong kind or out of range. A reading is never
+ * refused for its temperature, its order or its absence: a throw in the middle of a run is no answer
  *
- * @remarks The readings in doubt are left out and the run goes on by the others: the doubt is a caution, `trusted`
- * is false, and the bath is poured out at the median of the forecast. In doubt is what is no number, what is above
- * 32 °C or not above 0 °C (unless `conditions.temperatureC` lies within 5 °C), what is farther from the longest chain
- * of agreeing readings than vessel and thermometer allow, and equal readings of a bath that must have moved by 1 °C. A
- * reading that fits in the other unit serves the forecast in that unit. A jump is believed where the log says
- * `changed`. Behind the last reading the bath follows Newton's law of cooling, fitted with a prior on vessel,
- * surroundings and reading. The path goes to {@link compensate} as a log, and its own error joins the interval.
+ * @remarks The readings in doubt are left out and the run goes on by the others: the doubt is a caution,
+ * `trusted` is false, and the bath is poured out at the median of the forecast. In doubt is what is no
+ * number, what is above 32 °C or not above 0 °C (unless `conditions.temperatureC` lies within 5 °C), what is
+ * farther from the longest chain of agreeing readings than vessel and thermometer allow, and equal readings
+ * of a bath that must have moved by 1 °C. A reading that fits in the other unit serves the forecast in that
+ * unit. A jump is believed where the log says `changed`. Behind the last reading the bath follows Newton's
+ * law of cooling, fitted with a prior on vessel, surroundings and reading. The path goes to {@link
+ * compensate} as a log, and its own error joins the interval.
  *
- * A thermometer that is wrong by a steady amount, or creeps, cannot be told from its readings: only the image's
- * appearance can disagree with it.
+ * A thermometer that is wrong by a steady amount, or creeps, cannot be told from its readings: only the
+ * image's appearance can disagree with it.
  *
  * @example
  * ```ts

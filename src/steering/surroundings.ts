@@ -39,8 +39,8 @@ const JACKET = { timeConstantS: 105, awayC: 4 };
 const AMBIENT_WITHIN_C = 2;
 
 /**
- * How far a bath can drift from one reading to the next, °C: |T − surroundings|(1 − e^(−Δt/τ)), with the fastest
- * vessel and the farthest surroundings that what is known allows.
+ * How far a bath can drift from one reading to the next, °C: |T − surroundings|(1 − e^(−Δt/τ)), with the
+ * fastest vessel and the farthest surroundings that what is known allows.
  */
 export function farthestDrift({ ambientC, vessel }: Surroundings, fromC: number, overS: number): number {
   const awayC =
@@ -54,8 +54,9 @@ export function farthestDrift({ ambientC, vessel }: Surroundings, fromC: number,
 }
 
 /**
- * How far a bath must have drifted at least, °C, where vessel and surroundings are both told: the slowest vessel
- * and the nearest surroundings. `undefined` where they are not: a still reading may be a tempered bath.
+ * How far a bath must have drifted at least, °C, where vessel and surroundings are both told: the slowest
+ * vessel and the nearest surroundings. `undefined` where they are not: a still reading may be a tempered
+ * bath.
  */
 export function leastDrift(
   { ambientC, vessel }: Surroundings,
@@ -68,8 +69,8 @@ export function leastDrift(
 }
 
 /**
- * By how much two readings of one bath can differ, °C: four standard deviations, at least half a degree. With three,
- * one sound run in some 200 has a reading in doubt.
+ * By how much two readings of one bath can differ, °C: four standard deviations, at least half a degree. With
+ * three, one sound run in some 200 has a reading in doubt.
  */
 export function readingReach({ readingSdC }: Surroundings): number {
   return Math.max(0.5, 4 * Math.SQRT2 * readingSdC);

@@ -40,7 +40,10 @@ export interface SteeringSurroundings {
 export interface SteerInput extends SteeringSurroundings {
   /** the time that is known, and the conditions it is known for */
   readonly baseline: Baseline;
-  /** today's conditions; a number as `temperatureC` is what the bath was mixed to, and helps to judge the readings */
+  /**
+   * today's conditions; a number as `temperatureC` is what the bath was mixed to, and helps to judge the
+   * readings
+   */
   readonly conditions: Conditions;
   /** laws known for this developer and material */
   readonly knowledge?: Knowledge | undefined;

@@ -1,5 +1,6 @@
 /*
- * The strength of a brew as a cause: today's brew against the one the time is known for, as `brewStrength` gives it.
+ * The strength of a brew as a cause: today's brew against the one the time is known for, as `brewStrength`
+ * gives it.
  */
 import type { Caution } from "../core/caution.js";
 import type { Cause, Effect, Rests } from "../core/cause.js";
@@ -7,7 +8,10 @@ import { frozen } from "../core/frozen.js";
 import { arrayOf, inRange, plainObject, positive, wrongKind } from "../core/guards.js";
 import { checkedOrigin, type Basis, type LawOrigin } from "../core/term.js";
 
-/** The strength of today's brew against the known one, as a factor on time; what `brewStrength` returns is one. */
+/**
+ * The strength of today's brew against the known one, as a factor on time; what `brewStrength` returns is
+ * one.
+ */
 export interface Strength extends LawOrigin {
   /** `"strength"`, as in the row of an answer */
   readonly cause?: string | undefined;

@@ -19,7 +19,10 @@ import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 /** More than so many °C from the known temperature a law is carried far. */
 const FAR_C = 10;
 
-/** Temperature as a cause. Its parameter is the activation energy in kJ/mol, or the ratio of a coefficient law. */
+/**
+ * Temperature as a cause. Its parameter is the activation energy in kJ/mol, or the ratio of a coefficient
+ * law.
+ */
 export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature"> = {
   name: "temperature",
   field: "temperatureC",

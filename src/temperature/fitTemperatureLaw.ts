@@ -25,8 +25,8 @@ export interface FitTemperatureLawOptions {
 export interface FittedTemperatureLaw {
   readonly law: ArrheniusLaw & { readonly sdKJPerMol: number };
   /**
-   * scatter of ln(time) about the rows' own straight line over 1/T, rows − 2 degrees of freedom; not there for
-   * two rows, which leave none
+   * scatter of ln(time) about the rows' own straight line over 1/T, rows − 2 degrees of freedom; not there
+   * for two rows, which leave none
    */
   readonly residualLogSd?: number;
   /** how many rows were fitted */
@@ -46,11 +46,12 @@ export interface FittedTemperatureLaw {
  * values out of range, or an energy that comes out above 200 kJ/mol
  *
  * @remarks A normal prior on E and a flat one on the level: a = 1/τ² + Σp(x − x̄)², E = (m/τ² +
- * Σp(x − x̄)(ln t − mean))/a, sd = a^−½, with x = 1/RT and p = 1/variance of a row. A row is known to 2.5 %, or
- * to √((stepS/(t√12))² + 0.008²); rows that scatter more than that count for less. So two neighbouring rows say
- * little, and many rows over a wide range leave nothing of the prior. A prior without a spread has ± 14 kJ/mol;
- * one below ± 3 is taken as ± 3. The form is the conjugate normal update: A. Gelman and others, Bayesian Data
- * Analysis, 3rd ed., Boca Raton, 2013, sec. 14.8 (from memory). The numbers: docs/decisions/priors.md.
+ * Σp(x − x̄)(ln t − mean))/a, sd = a^−½, with x = 1/RT and p = 1/variance of a row. A row is known to 2.5 %,
+ * or to √((stepS/(t√12))² + 0.008²); rows that scatter more than that count for less. So two neighbouring
+ * rows say little, and many rows over a wide range leave nothing of the prior. A prior without a spread has ±
+ * 14 kJ/mol; one below ± 3 is taken as ± 3. The form is the conjugate normal update: A. Gelman and others,
+ * Bayesian Data Analysis, 3rd ed., Boca Raton, 2013, sec. 14.8 (from memory). The numbers:
+ * docs/decisions/priors.md.
  *
  * @example
  * ```ts
@@ -86,7 +87,10 @@ export function fitTemperatureLaw(
   };
 }
 
-/** A prior in any form as one activation energy: that which agrees with it 5 °C either side of the rows' middle. */
+/**
+ * A prior in any form as one activation energy: that which agrees with it 5 °C either side of the rows'
+ * middle.
+ */
 function energyNear(prior: unknown, middleC: number): ArrheniusLaw {
   const law = checkedTemperatureLaw("fitTemperatureLaw/options/prior", prior);
   return law.kind === "arrhenius"

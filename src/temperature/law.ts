@@ -8,8 +8,8 @@ import { checkedOrigin, type LawOrigin } from "../core/term.js";
 import type { TimeKnot } from "../core/curve.js";
 
 /**
- * Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93, 025010,
- * 2021).
+ * Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93,
+ * 025010, 2021).
  */
 export const GAS_CONSTANT_KJ: number = 8.314462618e-3;
 
@@ -17,8 +17,8 @@ export const GAS_CONSTANT_KJ: number = 8.314462618e-3;
 export const ZERO_CELSIUS_K: number = 273.15;
 
 /**
- * The spread of a law that was given without one, kJ/mol: the standard deviation between published tables, which
- * is hardly less between those of one developer on different films (docs/decisions/priors.md).
+ * The spread of a law that was given without one, kJ/mol: the standard deviation between published tables,
+ * which is hardly less between those of one developer on different films (docs/decisions/priors.md).
  */
 export const GIVEN_LAW_SD_KJ: number = 14;
 
@@ -36,8 +36,8 @@ export interface TemperatureRow {
  * How development time depends on temperature: plain data, in one of three forms.
  *
  * - `"arrhenius"`: ln(rate) = (E/R)(1/T0 − 1/T), E in kJ/mol from 0 to 200, with its standard deviation.
- * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is 1
- *   or more and at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
+ * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is
+ *   1 or more and at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
  * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a
  *   colder one.
  */

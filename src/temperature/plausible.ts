@@ -17,8 +17,8 @@ const KILOCALORIE_KJ = 4.184;
 /** What is unusual about a temperature law. */
 export interface UnusualTemperatureLaw {
   /**
-   * `"energy"`: outside 20 to 110 kJ/mol; `"maybe-kilocalories"`: below it, and within once taken for kcal/mol;
-   * `"maybe-fahrenheit"`: a ratio over 18 degrees, which is 10 °C in °F
+   * `"energy"`: outside 20 to 110 kJ/mol; `"maybe-kilocalories"`: below it, and within once taken for
+   * kcal/mol; `"maybe-fahrenheit"`: a ratio over 18 degrees, which is 10 °C in °F
    */
   readonly reason: "energy" | "maybe-kilocalories" | "maybe-fahrenheit";
   /** the field of the law that is unusual, as a JSON Pointer into the law */
@@ -32,8 +32,9 @@ export interface UnusualTemperatureLaw {
 const PATHS = { arrhenius: "/activationEnergyKJPerMol", coefficient: "/ratio", table: "/rows" } as const;
 
 /**
- * What is unusual about a checked law, or `undefined`. A ratio is judged by the activation energy that gives it
- * from 15 to 25 °C, a table by that between its coldest and warmest rows, less what their rounding explains.
+ * What is unusual about a checked law, or `undefined`. A ratio is judged by the activation energy that gives
+ * it from 15 to 25 °C, a table by that between its coldest and warmest rows, less what their rounding
+ * explains.
  */
 export function unusualTemperatureLaw(law: TemperatureLaw): UnusualTemperatureLaw | undefined {
   if (law.kind === "coefficient" && law.intervalC === 18)

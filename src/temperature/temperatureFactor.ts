@@ -16,13 +16,13 @@ import { bathTemperature, checkedTemperatureLaw, logTimeRatio, type TemperatureL
  * table
  *
  * @remarks Arrhenius: exp((E/R)(1/T − 1/T0)), T in kelvin. Coefficient: ratio^((T0 − T)/interval). Table: the
- * ratio of the table's own times, exact at its rows, a monotone cubic of ln t in 1/T between them, and straight
- * on with the slope of the nearest interval outside. This is a factor on time; the rate is its inverse. Nothing
- * here knows whether the emulsion takes the temperature or whether hydroquinone still works in the cold: see
- * the cautions of `compensate`.
+ * ratio of the table's own times, exact at its rows, a monotone cubic of ln t in 1/T between them, and
+ * straight on with the slope of the nearest interval outside. This is a factor on time; the rate is its
+ * inverse. Nothing here knows whether the emulsion takes the temperature or whether hydroquinone still works
+ * in the cold: see the cautions of `compensate`.
  *
- * Source of the forms: S. Arrhenius, Z. phys. Chem. 4, 1889, p. 226; temperature coefficient over 10 °C: C. E.
- * K. Mees, Jahrbuch für Photographie 25, 1911, p. 170.
+ * Source of the forms: S. Arrhenius, Z. phys. Chem. 4, 1889, p. 226; temperature coefficient over 10 °C: C.
+ * E. K. Mees, Jahrbuch für Photographie 25, 1911, p. 170.
  *
  * @example
  * ```ts

@@ -18,8 +18,8 @@ export interface UseLaw extends LawOrigin {
   /** published or own capacity, cm² per litre */
   readonly capacityCm2PerL?: number | undefined;
   /**
-   * the dilution for which the rule was printed, as text or parts: in a bath with half the stock in a litre, an
-   * area counts twice; left out, the rule is for the bath as it is
+   * the dilution for which the rule was printed, as text or parts: in a bath with half the stock in a litre,
+   * an area counts twice; left out, the rule is for the bath as it is
    */
   readonly dilution?: Dilution | string | undefined;
 }
@@ -53,8 +53,8 @@ export const genericUseLaw: UseLaw = /* @__PURE__ */ frozen({
  * @remarks Against a fresh bath, linear: 1 + increase × used/per; compound: (1 + increase)^(used/per); with
  * `shape` that of the rule whose increase is the shape, to the power increase/shape. Both are in print: "10 %
  * for each film" is added by the maker who wrote it and multiplied by many who read it; at ten films they are
- * 2.0 and 2.6. Bromide released by the films slows the bath as much as spent agent does, so the rule holds for
- * the developer it was printed for.
+ * 2.0 and 2.6. Bromide released by the films slows the bath as much as spent agent does, so the rule holds
+ * for the developer it was printed for.
  *
  * @example
  * ```ts

@@ -1,5 +1,5 @@
 /*
- * Room: accuracy. A part of a published table as the law, asked for the rows that were left out: how often
+ * A part of a published table as the law, asked for the rows that were left out: how often
  * the 90 % interval of the law alone holds the printed time.
  */
 import { describe, expect, it } from "vitest";

@@ -1,4 +1,4 @@
-/* Room: agitation. Agitation in text. */
+/* Agitation in text. */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { agitationFactor, formatTime, parseAgitation } from "../../src/index.js";

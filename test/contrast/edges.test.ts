@@ -1,4 +1,4 @@
-/* Room: contrast. The edges: curves that just reach, limits hit to the last bit, and fits that just do not carry. */
+/* The edges: curves that just reach, limits hit to the last bit, and fits that just do not carry. */
 import { describe, expect, it } from "vitest";
 import {
   effect,

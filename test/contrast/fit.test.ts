@@ -1,4 +1,4 @@
-/* Room: contrast. The growth law from measurements: NIST's certified data, the two-time method, refusals. */
+/* The growth law from measurements: NIST's certified data, the two-time method, refusals. */
 import { describe, expect, it } from "vitest";
 import {
   fitGrowth,

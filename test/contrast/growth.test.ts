@@ -1,4 +1,4 @@
-/* Room: contrast. The growth law and its inverse. */
+/* The growth law and its inverse. */
 import { describe, expect, it } from "vitest";
 import { gammaAt, genericGrowthLaw, timeForGamma, type GrowthLaw } from "../../src/index.js";
 import { aerialPlate, growthConstants } from "../reference/growth.js";

@@ -1,4 +1,4 @@
-/* Room: contrast. Push and pull against a maker's table and the trade's rule. */
+/* Push and pull against a maker's table and the trade's rule. */
 import { describe, expect, it } from "vitest";
 import { effect, pushCautions, pushFactor } from "../../src/index.js";
 

@@ -1,4 +1,4 @@
-/* Room: contrast. Speed point, gradient and contrast index of curves whose answers are known beforehand. */
+/* Speed point, gradient and contrast index of curves whose answers are known beforehand. */
 import { describe, expect, it } from "vitest";
 import { averageGradient, contrastIndex, isoSpeed, speedPoint, type DensityStep } from "../../src/index.js";
 

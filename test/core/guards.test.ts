@@ -1,4 +1,4 @@
-/* Room: core. Every guard refuses the wrong kind with a TypeError and the wrong value with a RangeError, word for word. */
+/* Every guard refuses the wrong kind with a TypeError and the wrong value with a RangeError, word for word. */
 import { show } from "../../src/core/errors.js";
 import { describe, expect, it } from "vitest";
 import {

@@ -1,4 +1,4 @@
-/* Room: core. The straight line, against figures worked by hand and an independent library. NIST's are in test/reference. */
+/* The straight line, against figures worked by hand and an independent library. NIST's are in test/reference. */
 import { fc, test } from "../property.js";
 import { SimpleLinearRegression } from "ml-regression-simple-linear";
 import { describe, expect, it } from "vitest";

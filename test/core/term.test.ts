@@ -1,4 +1,4 @@
-/* Room: core. The small pieces of every answer: basis of a law, order of cautions, the 90 % interval. */
+/* The small pieces of every answer: basis of a law, order of cautions, the 90 % interval. */
 import { cumulativeStdNormalProbability } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { gravestFirst, type Caution } from "../../src/core/caution.js";

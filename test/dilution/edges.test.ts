@@ -1,4 +1,4 @@
-/* Room: dilution. Parts that nearly sum, tables at their steepest, spreads outside a table, and whose law it is. */
+/* Parts that nearly sum, tables at their steepest, spreads outside a table, and whose law it is. */
 import { describe, expect, it } from "vitest";
 import { basisOf } from "../../src/core/term.js";
 import { effect, dilutionFactor, fitDilutionLaw, handbookDilutionLaw, mixVolumes } from "../../src/index.js";

@@ -1,4 +1,4 @@
-/* Room: drift. Newton's law of cooling and the clock time that a drifting bath needs. */
+/* Newton's law of cooling and the clock time that a drifting bath needs. */
 import { describe, expect, it } from "vitest";
 import {
   developUntil,

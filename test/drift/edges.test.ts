@@ -1,4 +1,4 @@
-/* Room: drift. The ends of what is served: the longest clock, air at the ends of its range, freezing water, logs of many readings. */
+/* The ends of what is served: the longest clock, air at the ends of its range, freezing water, logs of many readings. */
 import { describe, expect, it } from "vitest";
 import { clockTime } from "../../src/drift/developUntil.js";
 import {

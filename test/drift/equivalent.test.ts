@@ -1,4 +1,4 @@
-/* Room: drift. Equivalent time against an independent integrator, against other trades' worked examples, and by law. */
+/* Equivalent time against an independent integrator, against other trades' worked examples, and by law. */
 import { describe, expect, it } from "vitest";
 import {
   compensate,

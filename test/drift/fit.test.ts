@@ -1,4 +1,4 @@
-/* Room: drift. The fit of Newton's law of cooling, and the curve fit under it. */
+/* The fit of Newton's law of cooling, and the curve fit under it. */
 import { describe, expect, it } from "vitest";
 import { fitRelaxation, standardErrors } from "../../src/core/relaxation.js";
 import { fitDrift, newtonDrift, type TemperatureLog } from "../../src/index.js";

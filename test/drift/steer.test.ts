@@ -1,4 +1,4 @@
-/* Room: drift. Steering while it runs: what is left, how warm to pour in, a bath that wears itself out, and what is odd about a log. */
+/* Steering while it runs: what is left, how warm to pour in, a bath that wears itself out, and what is odd about a log. */
 import { describe, expect, it } from "vitest";
 import {
   developUntil,

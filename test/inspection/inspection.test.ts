@@ -1,4 +1,4 @@
-/* Room: inspection. Factors on the time of appearance against print, and two estimates as one. */
+/* Factors on the time of appearance against print, and two estimates as one. */
 import { describe, expect, it } from "vitest";
 import {
   appearanceEstimate,

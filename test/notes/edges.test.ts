@@ -1,5 +1,5 @@
 /*
- * Room: notes. Cells at the border of what can be read. All rows are invented.
+ * Cells at the border of what can be read. All rows are invented.
  */
 import { describe, expect, it } from "vitest";
 import { readRunNotes, type Run } from "../../src/index.js";

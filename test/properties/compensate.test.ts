@@ -1,4 +1,4 @@
-/* Room: properties. What must hold of the main job on every day. */
+/* What must hold of the main job on every day. */
 import { fc, test } from "../property.js";
 import { describe, expect } from "vitest";
 import {

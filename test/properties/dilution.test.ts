@@ -1,4 +1,4 @@
-/* Room: properties. What must hold of every dilution and every law of dilution. */
+/* What must hold of every dilution and every law of dilution. */
 import { fc, test } from "../property.js";
 import { Decimal } from "decimal.js";
 import { describe, expect } from "vitest";

@@ -1,4 +1,4 @@
-/* Room: properties. Laws of drifting baths, growth and combined estimates, over all laws and logs that the package takes. */
+/* Laws of drifting baths, growth and combined estimates, over all laws and logs that the package takes. */
 import { describe, expect } from "vitest";
 import {
   appearanceFactor,

@@ -1,5 +1,5 @@
 /*
- * Room: properties. Generators of laws, baths and days that reach their edges: 0 and 100 °C, one second,
+ * Generators of laws, baths and days that reach their edges: 0 and 100 °C, one second,
  * 1+1000, exactly a row.
  */
 import { fc } from "../property.js";

@@ -1,4 +1,4 @@
-/* Room: properties. What must hold of every law of temperature, at every temperature. */
+/* What must hold of every law of temperature, at every temperature. */
 import { fc, test } from "../property.js";
 import { describe, expect } from "vitest";
 import {

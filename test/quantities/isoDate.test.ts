@@ -1,4 +1,4 @@
-/* Room: quantities. Dates: the calendar of ISO 8601-1:2019, its leap years the Gregorian ones. */
+/* Dates: the calendar of ISO 8601-1:2019, its leap years the Gregorian ones. */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { isoDate, notAfter } from "../../src/quantities/isoDate.js";

@@ -1,4 +1,4 @@
-/* Room: recipe. Today's bath: what the conditions leave out is as in the baseline, and every caution stands where its figure does. Invented recipes. */
+/* Today's bath: what the conditions leave out is as in the baseline, and every caution stands where its figure does. Invented recipes. */
 import { describe, expect, it } from "vitest";
 import {
   checkBrew,

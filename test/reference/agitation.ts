@@ -1,5 +1,5 @@
 /*
- * Room: reference. Published figures on agitation: ratios of time under two agitations, and the settings that
+ * Published figures on agitation: ratios of time under two agitations, and the settings that
  * state none.
  */
 import type { Agitation } from "../../src/index.js";

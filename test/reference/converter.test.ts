@@ -1,5 +1,5 @@
 /*
- * Room: reference. Units against an independent converter (npm: convert), whose factors are not ours.
+ * Units against an independent converter (npm: convert), whose factors are not ours.
  */
 import { convert } from "convert";
 import { describe, expect, it } from "vitest";

@@ -1,5 +1,5 @@
 /*
- * Room: reference. Published figures on dilution: times at several dilutions, the rules of the trade, the
+ * Published figures on dilution: times at several dilutions, the rules of the trade, the
  * least stock for a roll.
  */
 import type { DilutionFamily } from "../../src/index.js";

@@ -1,5 +1,5 @@
 /*
- * Room: reference. Every published figure against the package, and the proof that none was dropped: the
+ * Every published figure against the package, and the proof that none was dropped: the
  * totals below were counted by hand from the collected records, and each typed row must have been through a
  * check.
  */

@@ -1,5 +1,5 @@
 /*
- * Room: reference. Published figures on keeping: limits per storage, and the one test that shows how a bath
+ * Published figures on keeping: limits per storage, and the one test that shows how a bath
  * dies.
  */
 import type { KeepingStorage } from "../../src/index.js";

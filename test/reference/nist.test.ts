@@ -1,5 +1,5 @@
 /*
- * Room: reference. The least squares under every fit of this package, against NIST's certified figures and
+ * The least squares under every fit of this package, against NIST's certified figures and
  * two independent libraries.
  */
 import { SimpleLinearRegression } from "ml-regression-simple-linear";

@@ -1,5 +1,5 @@
 /*
- * Room: reference. Two data sets with certified fits: NIST/ITL Statistical Reference Datasets (StRD), linear
+ * Two data sets with certified fits: NIST/ITL Statistical Reference Datasets (StRD), linear
  * least squares, public domain work of the US government. Certified figures to 15 digits.
  */
 

@@ -1,5 +1,5 @@
 /*
- * Room: reference. What a published record is. The figures in this folder were copied from print (or
+ * What a published record is. The figures in this folder were copied from print (or
  * recalled, and marked so); the sentences are ours. Nothing here is read by the package: only tests stand on
  * it.
  */

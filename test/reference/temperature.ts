@@ -1,5 +1,5 @@
 /*
- * Room: reference. Published figures on temperature: time-temperature tables, coefficients, factors and
+ * Published figures on temperature: time-temperature tables, coefficients, factors and
  * limits, each with its source.
  */
 import type { NotUsed, Published } from "./published.js";

@@ -1,5 +1,5 @@
 /*
- * Room: reference. The same integral in three other trades: equivalent age of concrete, lethality in canning,
+ * The same integral in three other trades: equivalent age of concrete, lethality in canning,
  * and pasteurisation of beer. None of these is about photography; each has had its formula in print for
  * decades.
  */

@@ -1,5 +1,5 @@
 /*
- * Room: reference. Published figures on use: rules for more time, capacities, replenishment, areas.
+ * Published figures on use: rules for more time, capacities, replenishment, areas.
  */
 import type { NotUsed, Published } from "./published.js";
 

@@ -1,4 +1,4 @@
-/* Room: temperature. Cautions and laws exactly at their limits, where a reading may stand: the limit itself is still allowed. */
+/* Cautions and laws exactly at their limits, where a reading may stand: the limit itself is still allowed. */
 import { describe, expect, it } from "vitest";
 import { asCoefficientLaw, temperatureCautions, temperatureFactor } from "../../src/index.js";
 

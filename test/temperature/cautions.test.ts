@@ -1,4 +1,4 @@
-/* Room: temperature. Cautions about one bath temperature: each limit from both sides. */
+/* Cautions about one bath temperature: each limit from both sides. */
 import { describe, expect, it } from "vitest";
 import { temperatureCautions } from "../../src/index.js";
 

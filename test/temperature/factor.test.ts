@@ -1,4 +1,4 @@
-/* Room: temperature. The factor, the prepared rate and the coefficient: values worked by hand, every refusal word for word. */
+/* The factor, the prepared rate and the coefficient: values worked by hand, every refusal word for word. */
 import { describe, expect, it } from "vitest";
 import {
   rateFunction,

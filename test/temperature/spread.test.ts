@@ -1,4 +1,4 @@
-/* Room: temperature. The spread of a law, the fit, the conversions between forms, the handbook and the default. */
+/* The spread of a law, the fit, the conversions between forms, the handbook and the default. */
 import { describe, expect, it } from "vitest";
 import {
   effect,

@@ -1,5 +1,5 @@
 /*
- * Room: reference. The agitation room against published ratios and practice.
+ * The agitation room against published ratios and practice.
  */
 import { describe, expect, it } from "vitest";
 import {

@@ -1,5 +1,5 @@
 /*
- * Room: reference. Coefficients, factors and limits of temperature, and the column that is no temperature
+ * Coefficients, factors and limits of temperature, and the column that is no temperature
  * law.
  */
 import { describe, expect, it } from "vitest";

@@ -1,5 +1,5 @@
 /*
- * Room: reference. The dilution room against every published series, pair and rule.
+ * The dilution room against every published series, pair and rule.
  */
 import { describe, expect, it } from "vitest";
 import { leastSquaresLine } from "../../../src/core/leastSquares.js";

@@ -1,5 +1,5 @@
 /*
- * Room: reference. What the checks share: tables in s and °C, a fitted law set against its own table, and the
+ * What the checks share: tables in s and °C, a fitted law set against its own table, and the
  * laws that meet every row of a table within its rounding.
  */
 import { leastSquaresLine } from "../../../src/core/leastSquares.js";

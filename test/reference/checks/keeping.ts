@@ -1,5 +1,5 @@
 /*
- * Room: reference. Keeping limits as printed, and the test in which an alkaline bath of vitamin C dies at
+ * Keeping limits as printed, and the test in which an alkaline bath of vitamin C dies at
  * once.
  */
 import { convert } from "convert";

@@ -1,5 +1,5 @@
 /*
- * Room: reference. The ledger: which row of which record was checked, and by how many assertions. The last
+ * The ledger: which row of which record was checked, and by how many assertions. The last
  * test of figures.test.ts reads it, so that no row can be typed in and forgotten.
  */
 import { expect } from "vitest";

@@ -1,5 +1,5 @@
 /*
- * Room: reference. The temperature room against every published table, coefficient, factor and limit.
+ * The temperature room against every published table, coefficient, factor and limit.
  */
 import { SimpleLinearRegression } from "ml-regression-simple-linear";
 import { describe, expect, it } from "vitest";

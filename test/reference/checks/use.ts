@@ -1,5 +1,5 @@
 /*
- * Room: reference. The rules of use as they are printed, capacities, replenishment and areas. Units go
+ * The rules of use as they are printed, capacities, replenishment and areas. Units go
  * through an independent converter.
  */
 import { convert } from "convert";
