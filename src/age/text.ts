@@ -14,8 +14,12 @@ export function pastLifeText({
 }: Pick<Caution, "severity" | "limit" | "actual" | "data">): string {
   const life = `${digits(limit)} h`;
   if (data?.["at"] === "pour-in")
-    return `The bath is older than its life of ${life}: it fails at once, and no time replaces it. Mix fresh.`;
+    return (
+      `The bath is older than its life of ${life}: it fails at once, and no time replaces it. ` + `Mix fresh.`
+    );
   return severity === "stop"
-    ? `The bath lives ${life} and is ${digits(actual)} h old at the pour-out: it fails before the end. Mix fresh.`
-    : `The bath lives ${life}. At the long end of the interval it is ${digits(actual)} h old. Mix just before use.`;
+    ? `The bath lives ${life} and is ${digits(actual)} h old at the pour-out: it fails before the end. ` +
+        `Mix fresh.`
+    : `The bath lives ${life}. At the long end of the interval it is ${digits(actual)} h old. ` +
+        `Mix just before use.`;
 }

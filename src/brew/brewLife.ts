@@ -36,7 +36,8 @@ const COFFEE_MMOL_PER_G = 1.07;
 const DECADES_PER_PH = 0.43;
 
 const SOURCES: readonly string[] = [
-  "Shinkawa Photographic Laboratory, 2015: strips every half hour (57 mmol/l of alkaline vitamin C, 2 to 2.5 h)",
+  "Shinkawa Photographic Laboratory, 2015: strips every half hour (57 mmol/l of alkaline vitamin C, 2 to " +
+    "2.5 h)",
   "X. M. Shu, Kinetics research on the oxidation of L-ascorbic acid, 2007 (abstract): 0.43 decades per pH",
   "common practice: use within the hour; sulphite keeps a bath for a day",
 ];

@@ -34,15 +34,18 @@ function waterOf({ waterMl, cold, inCoffee, sameCup }: StepData): string {
 const gasText = (gasL: number | undefined): string =>
   gasL === undefined
     ? ""
-    : `: it foams, up to ${short(gasL)} l of gas. Use an open vessel of twice the size; never stopper it before it is still`;
+    : `: it foams, up to ${short(gasL)} l of gas. Use an open vessel of twice the size; ` +
+      `never stopper it before it is still`;
 
 const WORDS: Readonly<Record<MixingWord, (step: StepData) => string>> = {
   "stop": () => "Do not mix this.",
   "protect": () =>
-    "Gloves and glasses; air the room; no dust; ware that never goes back to food. Safety data sheets go first.",
+    "Gloves and glasses; air the room; no dust; ware that never goes back to food. " +
+    "Safety data sheets go first.",
   "dissolve": (step) => `Dissolve ${amountOf(step)} in ${waterOf(step)}: powder into water, slowly.`,
   "dissolve-caustic": (step) =>
-    `Sprinkle ${amountOf(step)} into ${waterOf(step)}, in a cup of its own, little by little, stirring. It gets hot: let it cool. Never water onto it; never into coffee or vitamin C.`,
+    `Sprinkle ${amountOf(step)} into ${waterOf(step)}, in a cup of its own, little by little, stirring. ` +
+    `It gets hot: let it cool. Never water onto it; never into coffee or vitamin C.`,
   "take": (step) => `Take ${amountOf(step)}.`,
   "join-caustic": () =>
     "Pour the cold caustic soda slowly into the bath, stirring, before coffee and vitamin C.",
@@ -50,9 +53,11 @@ const WORDS: Readonly<Record<MixingWord, (step: StepData) => string>> = {
   "add-last": (step) =>
     `Dissolve ${amountOf(step)} in ${waterOf(step)}; strain. Add it last, slowly${gasText(step.gasL)}.`,
   "make-up": ({ volumeMl, temperatureC }) =>
-    `Make up to ${short(volumeMl as number)} ml with water and bring it to ${short(temperatureC as number)} °C.`,
+    `Make up to ${short(volumeMl as number)} ml with water and bring it to ` +
+    `${short(temperatureC as number)} °C.`,
   "rest": ({ minutes, lifeH }) =>
-    `Let it stand ${(minutes as readonly number[]).join(" to ")} min, until the bubbles are gone. Use it once${lifeH === undefined ? "" : `; it lives about ${short(lifeH)} h`}.`,
+    `Let it stand ${(minutes as readonly number[]).join(" to ")} min, until the bubbles are gone. ` +
+    `Use it once${lifeH === undefined ? "" : `; it lives about ${short(lifeH)} h`}.`,
   "label": () => "Label it; keep it from children; dispose of it as the local code says.",
 };
 

@@ -72,7 +72,8 @@ const SENTENCES: Readonly<Record<BrewCautionCode, (facts: Facts) => string>> = {
   "no-agent": () => "Nothing in it develops: add coffee or vitamin C.",
   "no-alkali": () => "Nothing develops without soda.",
   "alkali-too-weak": ({ limit }) =>
-    `Not alkaline enough, below pH ${fixed(limit)}: baking soda alone is too weak. Take washing soda, or more.`,
+    `Not alkaline enough, below pH ${fixed(limit)}: baking soda alone is too weak. ` +
+    `Take washing soda, or more.`,
   "alkali-low": () => "Barely alkaline: slow and uneven.",
   // what harms the emulsion or the hands
   "ph-high": ({ severity, data }) =>
@@ -82,10 +83,12 @@ const SENTENCES: Readonly<Record<BrewCautionCode, (facts: Facts) => string>> = {
         ? "A soft emulsion may swell and lift at the edges in it: keep it cool, handle it gently."
         : "Gelatin swells in it: keep it cool, handle it gently.",
   "hydroxide-high": ({ limit }) =>
-    `More than ${digits(limit, 2)} mol/l of free hydroxide: it burns, and it dissolves emulsions. Take less caustic soda.`,
+    `More than ${digits(limit, 2)} mol/l of free hydroxide: it burns, and it dissolves emulsions. ` +
+    `Take less caustic soda.`,
   "caustic-bath": () => "The bath itself burns eyes and skin: goggles and gloves. Rinse splashes at once.",
   "sulphur-dioxide": ({ limit }) =>
-    `Sulphite below pH ${digits(limit, 2)} gives off sulphur dioxide, which harms the lungs. More alkali, or no sulphite.`,
+    `Sulphite below pH ${digits(limit, 2)} gives off sulphur dioxide, which harms the lungs. ` +
+    `More alkali, or no sulphite.`,
   // agents
   "vitamin-c-without-coffee": () => "Vitamin C without coffee is slow and unsure.",
   "coffee-without-vitamin-c": () => "Without vitamin C it is slow and stains.",
@@ -94,27 +97,34 @@ const SENTENCES: Readonly<Record<BrewCautionCode, (facts: Facts) => string>> = {
   "tablet-filler": () => "Crush the tablets; strain off what stays.",
   // mixing
   "acid-foams": ({ data }) =>
-    `Acid and soda give off gas, up to ${digits(data?.["gasL"], 2)} l: add the acid last, slowly, in an open vessel of twice the size. Never stopper it before it is still.`,
+    `Acid and soda give off gas, up to ${digits(data?.["gasL"], 2)} l: ` +
+    `add the acid last, slowly, in an open vessel of twice the size. Never stopper it before it is still.`,
   "mix-apart": () => "Dissolve each apart; join soda and coffee; vitamin C last.",
   "restrainer-wanted": ({ data }) =>
-    `Film of ISO ${digits(data?.["iso"], 4)} and more fogs without ${digits(data?.["bromideGPerL"], 2)} g of potassium bromide or ${(data?.["saltGPerL"] as readonly number[]).join(" to ")} g of salt a litre.`,
+    `Film of ISO ${digits(data?.["iso"], 4)} and more fogs without ${digits(data?.["bromideGPerL"], 2)} g ` +
+    `of potassium bromide or ${(data?.["saltGPerL"] as readonly number[]).join(" to ")} g of salt a litre.`,
   "restrainer-strong": ({ limit }) =>
     `More than ${digits(limit, 2)} g/l of restrainer: the time is a guess. Run a test strip.`,
   "hazard": ({ data }) => `Take care with ${nameOf(data)}: ${HAZARDS[data?.["hazard"] as IngredientHazard]}.`,
   "spoon-range": ({ data, actual }) =>
-    `Weigh ${nameOf(data)} if you can: the range of spoons is worth ± ${Math.round(100 * ((actual as number) - 1))} % of the time.`,
+    `Weigh ${nameOf(data)} if you can: ` +
+    `the range of spoons is worth ± ${Math.round(100 * ((actual as number) - 1))} % of the time.`,
   "undissolved": ({ limit, actual, data }) =>
-    `Not all the ${nameOf(data)} dissolves at this temperature: ${digits(limit, 3)} g/l do, ${digits(actual, 3)} are given.`,
+    `Not all the ${nameOf(data)} dissolves at this temperature: ` +
+    `${digits(limit, 3)} g/l do, ${digits(actual, 3)} are given.`,
   "too-concentrated": ({ severity, limit }) =>
     severity === "stop"
-      ? `Too much caustic soda to dissolve safely: it needs ${digits(limit, 3)} ml of cold water for itself. Mix more bath.`
-      : `Caustic soda needs ${digits(limit, 3)} ml of cold water for itself; the rest may not dissolve in what is left. Mix more bath.`,
+      ? `Too much caustic soda to dissolve safely: it needs ${digits(limit, 3)} ml of cold water for ` +
+        `itself. Mix more bath.`
+      : `Caustic soda needs ${digits(limit, 3)} ml of cold water for itself; ` +
+        `the rest may not dissolve in what is left. Mix more bath.`,
   "bath-past-life": ({ severity, limit }) =>
     severity === "stop"
       ? `The brew is past its life of about ${digits(limit, 2)} h: it fails at once. Mix fresh.`
       : `The brew lives about ${digits(limit, 2)} h: it may fail before the end. Mix it just before use.`,
   "alkali-changed": ({ data }) =>
-    `The pH goes from ${fixed(data?.["fromPh"])} to ${fixed(data?.["toPh"])}: how much that changes the time is poorly known. Run a test strip.`,
+    `The pH goes from ${fixed(data?.["fromPh"])} to ${fixed(data?.["toPh"])}: ` +
+    `how much that changes the time is poorly known. Run a test strip.`,
   "strength-far": () => "The brews differ too much for a rule: run a test strip.",
   "scrap-without-known": () =>
     "Without a bath to compare with, a scrap tells fast from slow and no more: run a test strip.",
@@ -124,7 +134,8 @@ const SENTENCES: Readonly<Record<BrewCautionCode, (facts: Facts) => string>> = {
   "baking-care": () =>
     "Hot, caustic dust, steam and gas: open tray, not aluminium; glasses; air the room; let it cool.",
   "baking-depth": ({ data }) =>
-    `For powder ${digits(data?.["depthMm"], 1)} mm deep that is hot already. A layer of 1 to 2 cm needs about an hour to warm through.`,
+    `For powder ${digits(data?.["depthMm"], 1)} mm deep that is hot already. ` +
+    `A layer of 1 to 2 cm needs about an hour to warm through.`,
   "more-than-complete": () => "Lighter than pure carbonate: it started wet or was spilt.",
   "gained-weight": () => "Heavier than before: check the weights.",
   "not-complete": () => "Still a mixture: bake on, or see bakedSoda.",

@@ -89,7 +89,8 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
   if (fit === undefined || appearanceS === undefined)
     refuse(
       "fitGrowth/points",
-      "must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one",
+      "must bend toward a limit, but these do not: add a longer time of development, or where they are " +
+        "level a shorter one",
       undefined,
     );
   const { limit: gammaInfinity, rate: ratePerS } = fit;

@@ -18,7 +18,8 @@ export const genericGrowthLaw: GrowthLaw = /* @__PURE__ */ frozen({
   sd: { gammaInfinity: 0.5, ratePerS: 0.004, appearanceS: 5 },
   seen: "read",
   sources: [
-    "generic growth between the two developers of H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII " +
+    "generic growth between the two developers of H. E. Ives, Airplane Photography, Philadelphia, 1920, " +
+      "ch. XXII " +
       "(the unit of the constants is inferred)",
   ],
 });

@@ -62,7 +62,8 @@ export function isoSpeed(curve: CharacteristicCurve): IsoSpeed {
             code: "not-iso-contrast",
             severity: "warn",
             message:
-              "Density does not rise by 0.80 over 1.30 in log H: a speed for this development, not an ISO speed.",
+              "Density does not rise by 0.80 over 1.30 in log H: a speed for this development, not an ISO " +
+              "speed.",
             limit: 0.8,
             actual: rise,
           },

@@ -46,7 +46,8 @@ export function tableRows(
     if (same || rise < 0 || rise > steepest * step)
       refuse(
         `${where}/rows`,
-        `must ${same ? `differ in ${by}` : must}, got ${a.timeS} s at ${show(a.value)} and ${b.timeS} s at ${show(b.value)}`,
+        `must ${same ? `differ in ${by}` : must}, got ${a.timeS} s at ${show(a.value)} and ${b.timeS} s ` +
+          `at ${show(b.value)}`,
         sorted.length,
       );
     return b;

@@ -41,7 +41,8 @@ export interface HandbookAppearance {
 }
 
 const CASSELL =
-  "B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development (list of Tabloid formulae)";
+  "B. E. Jones (ed.), Cassell's Cyclopaedia of Photography, London, 1911, Factorial development (list of " +
+  "Tabloid formulae)";
 const ABBOTT =
   "H. G. Abbott (attribution from memory), Modern Photography in Theory and Practice, Chicago, ch. VII";
 const OTHERS = "soft and strong in the proportion of the agents of Cassell's list, 0.7 and 1.2";
@@ -96,7 +97,8 @@ export const handbookAppearance: Readonly<Record<AppearanceAgent, HandbookAppear
     sources: [
       CASSELL,
       ABBOTT,
-      "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, ch. XVIII and secs. 481-506",
+      "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, ch. " +
+        "XVIII and secs. 481-506",
     ],
   },
   // 25 for a fast aerial formula of H. E. Ives, 1920: a factor belongs to a formula.

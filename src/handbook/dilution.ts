@@ -51,7 +51,8 @@ export const handbookDilution: Readonly<Record<DilutionFamily, HandbookDilution>
     sd: 0.2,
     seen: "read",
     sources: [
-      "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, secs. 452-506",
+      "J. B. Schriever (ed.), Self-Instructing Library of Practical Photography, Scranton, 1909, secs. " +
+        "452-506",
     ],
   },
   "glycin": {
@@ -82,7 +83,8 @@ export const handbookLeastStock: Readonly<
   "solvent-stock": {
     mlPerRoll: 118,
     sources: [
-      "Eastman Kodak, publication J-78, D-76 1+1: a roll in 237 ml, at 10 % more time (from memory, not seen in print)",
+      "Eastman Kodak, publication J-78, D-76 1+1: a roll in 237 ml, at 10 % more time (from memory, not " +
+        "seen in print)",
     ],
   },
   "concentrate": {

@@ -119,7 +119,8 @@ export const handbookFixers: Readonly<
     capacityCm2PerL: 10 * ROLL_CM2,
     sources: [
       "B. E. Jones (inferred), Cyclopedia of Photography, 1911 (plates: 10 min, and 10 more)",
-      "half of S. Anchell, The Darkroom Cookbook, 3rd ed., 2008, p. 108 (20 rolls in a litre of acid fixing bath)",
+      "half of S. Anchell, The Darkroom Cookbook, 3rd ed., 2008, p. " +
+        "108 (20 rolls in a litre of acid fixing bath)",
     ],
   },
 };
@@ -174,7 +175,8 @@ export const COLD_FIX: {
   slower: 2.7,
   quicker: 2,
   sources: [
-    "L. P. Clerc, Photography: Theory and Practice, c. 1937, sec. 392, after C. E. K. Mees, 1921 (order only)",
+    "L. P. Clerc, Photography: Theory and Practice, c. 1937, sec. 392, after C. E. K. " +
+      "Mees, 1921 (order only)",
     `${TM}, sec. 33 c (twice the time for 18 °F)`,
   ],
 };

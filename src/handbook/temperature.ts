@@ -56,7 +56,8 @@ export const handbookTemperature: Readonly<Record<HandbookDeveloper, HandbookTem
     "metol-hydroquinone": read(
       2.358,
       10,
-      "E. J. Wall, Thermo-Entwicklung, Jahrbuch für Photographie und Reproduktionstechnik 24, Halle, 1910, p. 44 " +
+      "E. J. Wall, Thermo-Entwicklung, Jahrbuch für Photographie und Reproduktionstechnik 24, Halle, " +
+        "1910, p. 44 " +
         "(appearance in 70 s at 8 °C and 25 s at 20 °C)",
     ),
     "metol-hydroquinone-borax": read(1.92, 10, `${F32}: D-76 on two films, 20 to 24 °C, fitted to the rows`),
@@ -69,7 +70,8 @@ export const handbookTemperature: Readonly<Record<HandbookDeveloper, HandbookTem
     "pyro-ammonia": read(
       1.92,
       10,
-      "Practical Color Photography, attributed to E. J. Wall, Screen-Plates, part 4 (factors at 10, 16, 20 and 25 °C, fitted)",
+      "Practical Color Photography, attributed to E. J. Wall, Screen-Plates, part 4 (factors at 10, 16, " +
+        "20 and 25 °C, fitted)",
     ),
     "pyro-metol": read(1.4, 7, IVES),
     "chlorhydroquinone-metol": read(2, 7, IVES),

@@ -73,7 +73,8 @@ export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = /* @__PU
     dilution: "stock",
     seen: "from-memory",
     sources: [
-      `Eastman Kodak, publication J-109, XTOL: 15 % after 5 rolls in a litre, 30 % after 10 ${MEMORY}, uncertain`,
+      `Eastman Kodak, publication J-109, XTOL: 15 % after 5 rolls in a litre, 30 % after 10 ${MEMORY}, ` +
+        `uncertain`,
     ],
   },
 });
@@ -104,7 +105,8 @@ export const handbookKeeping: readonly KeepingLimit[] = /* @__PURE__ */ frozen([
     storage: "open",
     limitH: 1.5,
     sources: [
-      "Shinkawa Photographic Laboratory, L-ascorbic acid oxidation in alkaline solution, 2015 (full black to 1.5 h, weak at 2 h)",
+      "Shinkawa Photographic Laboratory, L-ascorbic acid oxidation in alkaline solution, 2015 (full black " +
+        "to 1.5 h, weak at 2 h)",
     ],
   },
   {

@@ -21,7 +21,8 @@ export interface HandbookVessel {
 }
 
 const ESTIMATE = (work: string): readonly string[] => [
-  `estimate, not measured: time constant = heat capacity / (coefficient × surface), water 4.18 J/(g K); ${work}; surface coefficients as in ` +
+  `estimate, not measured: time constant = heat capacity / (coefficient × surface), water 4.18 J/(g K); ` +
+    `${work}; surface coefficients as in ` +
     "textbooks of heat transfer (from memory)",
 ];
 

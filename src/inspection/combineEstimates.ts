@@ -63,7 +63,8 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
             code: "estimates-disagree",
             severity: "warn",
             message:
-              "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
+              "The two estimates disagree beyond chance: check temperature, dilution and factor before " +
+              "trusting either.",
             quantity: "standardDeviations",
             limit: BEYOND_CHANCE,
             actual: apart,

@@ -9,19 +9,22 @@ const CAUTIONS: Readonly<Record<Sensitization, Caution>> = {
     code: "safelight-amber",
     severity: "note",
     message:
-      "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as long as you will look.",
+      "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as " +
+      "long as you will look.",
   },
   "orthochromatic": {
     code: "safelight-red",
     severity: "warn",
     message:
-      "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as long as you will look.",
+      "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as " +
+      "long as you will look.",
   },
   "panchromatic": {
     code: "panchromatic-dark",
     severity: "stop",
     message:
-      "Panchromatic: develop in complete darkness, by time and temperature. No safelight shows the image without fogging it.",
+      "Panchromatic: develop in complete darkness, by time and temperature. " +
+      "No safelight shows the image without fogging it.",
   },
 };
 

@@ -40,7 +40,8 @@ const SENTENCES: { readonly [Code in DoubtCode]: (says: Said) => string } = {
   "reading-missing": () => "No reading came from the thermometer.",
   "reading-out-of-range": ({ actual }) => `No bath is at ${shown(actual)} °C. Check the thermometer.`,
   "reading-jump": ({ limit, actual }) =>
-    `The reading is ${shown(actual)} °C from the others. This bath can have changed by ${shown(limit)} °C at most.`,
+    `The reading is ${shown(actual)} °C from the others. This bath can have changed by ${shown(limit)} °C ` +
+    `at most.`,
   "thermometer-frozen": ({ actual }) =>
     `The readings stay the same, but the bath must have changed by about ${shown(actual)} °C.`,
   "log-order": () => "The readings were put in the order of time.",
