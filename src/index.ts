@@ -319,3 +319,12 @@ export { describeCompensation } from "./text/describeCompensation.js";
 export { describeFactor } from "./text/describeFactor.js";
 export type { AnswerTexts } from "./text/answerTexts.js";
 export { describeCautions } from "./text/describeCautions.js";
+
+// chart: times over temperature and dilution, for the wall
+export type { ChartAxes, TimeChart, TimeChartInput, TimeChartRow } from "./chart/types.js";
+export type { ChartTexts } from "./chart/text.js";
+export { timeChart } from "./chart/timeChart.js";
+export { chartRecipe } from "./chart/chartRecipe.js";
+export { describeChart } from "./chart/describeChart.js";
+export { chartSvg, type ChartSvgOptions } from "./chart/chartSvg.js";
+export { chartCsv } from "./chart/chartCsv.js";

@@ -45,6 +45,21 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
     "text",
     "recipe",
   ],
+  // Above the answers and the recipes; nothing below draws.
+  chart: [
+    ...GROUND,
+    ...CAUSES,
+    "drift",
+    "bath",
+    "causes",
+    "compensate",
+    "process",
+    "text",
+    "recipe",
+    "chart",
+  ],
+  // The command is a user of the package like any other.
+  command: ["index", "command"],
 };
 
 const files = filesBelow("src", [".ts"]).filter(

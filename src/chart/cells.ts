@@ -1,0 +1,93 @@
+/*
+ * What a chart shows, for text and for print alike: rounded times, and a letter for each caution.
+ */
+import { gravity, type Caution } from "../core/caution.js";
+import { formatTime } from "../quantities/formatTime.js";
+import { roundEstimate } from "../quantities/roundEstimate.js";
+import type { ChartTexts } from "./text.js";
+import type { TimeChart, TimeChartRow } from "./types.js";
+
+/** Beyond this a clock has no face: the longest time that `formatTime` writes, s. */
+const LONGEST_S = 1e7;
+
+/** A cell as it is shown. */
+export interface Cell {
+  readonly row: TimeChartRow;
+  /** the time; the word for none where it is refused */
+  readonly time: string;
+  /** `"16:00 to 29:00"`; empty where the time is refused */
+  readonly interval: string;
+  /** the letters of its cautions: `"a"`, `"ab"` */
+  readonly letters: string;
+}
+
+/** A caution under the chart. */
+export interface Footnote {
+  /** empty for what is only worth knowing */
+  readonly letter: string;
+  readonly text: string;
+}
+
+/** The cells, a list for each temperature with one for each dilution, and what is under them. */
+export interface Cells {
+  readonly lines: readonly (readonly Cell[])[];
+  readonly footnotes: readonly Footnote[];
+}
+
+/** The chart in words. Cautions of one code share a letter and the sentence of the first cell that has it. */
+export function cellsOf(chart: TimeChart, texts: ChartTexts): Cells {
+  const { temperaturesC, dilutions, rows } = chart;
+  const firsts = firstOfEach(rows);
+  const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
+  const letterOf = new Map(lettered.map(({ caution }, i) => [caution.code, letter(i)]));
+  const cell = (row: TimeChartRow): Cell => {
+    const codes = new Set(row.cautions?.map(({ code }) => code));
+    const letters = [...letterOf].filter(([code]) => codes.has(code)).map(([, one]) => one);
+    const { time, interval } = row.refused ? { time: texts.noTime, interval: "" } : shown(row, texts);
+    return { row, time, interval, letters: letters.join(letters.some((one) => one.length > 1) ? "," : "") };
+  };
+  const columns = dilutions?.length ?? 1;
+  const lines = temperaturesC.map((_, line) =>
+    Array.from({ length: columns }, (__, i) => cell(rows[i * temperaturesC.length + line] as TimeChartRow)),
+  );
+  const footnotes = firsts.map(({ caution, row }) => {
+    const sentence = texts.caution(caution);
+    const one = letterOf.get(caution.code) ?? "";
+    const everywhere = rows.every(({ cautions }) =>
+      cautions?.some(({ message }) => message === caution.message),
+    );
+    const where = everywhere ? "" : `${texts.where(texts.temperature(row.temperatureC), row.dilution)}: `;
+    return { letter: one, text: where + sentence };
+  });
+  return { lines, footnotes };
+}
+
+/** A time and its interval, rounded together. */
+export function shown(
+  estimate: Pick<TimeChartRow, "timeS" | "lowS" | "highS">,
+  texts: Pick<ChartTexts, "to" | "beyond">,
+): { readonly time: string; readonly interval: string } {
+  const { timeS, lowS, highS } = roundEstimate(estimate);
+  const clock = (value: number): string => (value <= LONGEST_S ? formatTime(value) : texts.beyond);
+  return { time: clock(timeS), interval: `${clock(lowS)} ${texts.to} ${clock(highS)}` };
+}
+
+/** The first caution of each code, gravest first. */
+function firstOfEach(
+  rows: readonly TimeChartRow[],
+): readonly { readonly caution: Caution; readonly row: TimeChartRow }[] {
+  const found = new Map<string, { caution: Caution; row: TimeChartRow }>();
+  for (const row of rows)
+    for (const caution of row.cautions ?? []) {
+      const before = found.get(caution.code);
+      if (before === undefined || gravity(caution.severity) < gravity(before.caution.severity))
+        found.set(caution.code, { caution, row });
+    }
+  return [...found.values()].sort((a, b) => gravity(a.caution.severity) - gravity(b.caution.severity));
+}
+
+/** a to z, then aa, ab and so on. */
+function letter(i: number): string {
+  const last = String.fromCharCode(97 + (i % 26));
+  return i < 26 ? last : letter(Math.floor(i / 26) - 1) + last;
+}

@@ -1,0 +1,58 @@
+import type { Compensation, Conditions } from "../compensate/types.js";
+import { inRange, longEnough, refuse } from "../core/guards.js";
+import { readDilution, type Dilution } from "../dilution/dilution.js";
+import { formatDilution } from "../dilution/formatDilution.js";
+import type { ChartAxes, TimeChart, TimeChartRow } from "./types.js";
+
+const MOST_TEMPERATURES = 1000;
+const MOST_DILUTIONS = 100;
+
+/** The cells of a chart, each from one question. `at` is the function and the place of the axes. */
+export function chartOf(
+  at: string,
+  { temperaturesC, dilutions }: ChartAxes,
+  { timeS, temperatureC: knownC, dilution }: KnownTime,
+  ask: (conditions: Conditions) => Compensation,
+): TimeChart {
+  few(`${at}/temperaturesC`, temperaturesC, MOST_TEMPERATURES);
+  temperaturesC.forEach((each, i) => inRange(`${at}/temperaturesC/${i}`, each, 0, 100, "temperatureC"));
+  const asked = dilutions === undefined ? undefined : few(`${at}/dilutions`, dilutions, MOST_DILUTIONS);
+  const texts = asked?.map((each, i) => formatDilution(readDilution(`${at}/dilutions/${i}`, each)));
+  const known = dilution === undefined ? undefined : formatDilution(dilution);
+  const columns = texts ?? (known === undefined ? undefined : [known]);
+  const column = (text: string | undefined): readonly TimeChartRow[] =>
+    temperaturesC.map((temperatureC) =>
+      rowOf(
+        text,
+        temperatureC,
+        // What is not asked is as in the baseline.
+        ask(texts === undefined || text === undefined ? { temperatureC } : { temperatureC, dilution: text }),
+      ),
+    );
+  return {
+    known: { timeS, temperatureC: knownC, ...(known === undefined ? {} : { dilution: known }) },
+    temperaturesC: [...temperaturesC],
+    ...(columns === undefined ? {} : { dilutions: columns }),
+    rows: (columns ?? [undefined]).flatMap(column),
+  };
+}
+
+/** The known time, as far as a chart names it. */
+interface KnownTime {
+  readonly timeS: number;
+  readonly temperatureC: number;
+  readonly dilution?: Dilution | string | undefined;
+}
+
+function rowOf(dilution: string | undefined, temperatureC: number, answer: Compensation): TimeChartRow {
+  const { timeS, lowS, highS, refused, cautions } = answer;
+  const named = dilution === undefined ? { temperatureC } : { dilution, temperatureC };
+  const row = { ...named, timeS, lowS, highS, refused };
+  return cautions.length === 0 ? row : { ...row, cautions };
+}
+
+function few(at: string, list: readonly (Dilution | string | number)[], most: number): typeof list {
+  longEnough(at, list, 1);
+  if (list.length > most) refuse(at, `must hold at most ${most}, got ${list.length}`, list.length, { most });
+  return list;
+}

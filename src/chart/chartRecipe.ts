@@ -1,0 +1,41 @@
+import { plainObject } from "../core/guards.js";
+import { compensateRecipe } from "../recipe/compensateRecipe.js";
+import type { Recipe } from "../recipe/types.js";
+import { chartOf } from "./chartOf.js";
+import type { ChartAxes, TimeChart } from "./types.js";
+
+/**
+ * The chart of a recipe: its times over temperature and dilution.
+ *
+ * @param recipe - a recipe that `checkRecipe` has passed
+ * @param axes - the temperatures in °C and perhaps the dilutions; the recipe's own dilution when left out
+ * @returns as {@link timeChart} returns it, each row the answer of `compensateRecipe`
+ * @throws TypeError when an argument is of the wrong kind, or dilutions are given for a brew
+ * @throws RangeError when a value is out of range, or there are none or too many
+ *
+ * @remarks What stops the bath itself, such as a brew that cannot develop, refuses its times too.
+ *
+ * @example
+ * ```ts
+ * const recipe = {
+ *   schemaVersion: 2, material: { name: "plate" }, developer: { kind: "stock", name: "pyro", dilution: "1+1" },
+ *   baseline: { timeS: 360, temperatureC: 18 },
+ *   knowledge: { dilution: { kind: "power", exponent: 1 } },
+ * };
+ * const { rows } = chartRecipe(recipe, { temperaturesC: [18], dilutions: ["1+1", "1+3"] });
+ * rows.map(({ dilution, timeS }) => [dilution, timeS]) // => [["1+1", 360], ["1+3", 720]]
+ * ```
+ */
+export function chartRecipe(recipe: Recipe, axes: ChartAxes): TimeChart {
+  plainObject("chartRecipe/recipe", recipe);
+  plainObject("chartRecipe/axes", axes);
+  const { developer, baseline } = recipe;
+  plainObject("chartRecipe/recipe/developer", developer);
+  plainObject("chartRecipe/recipe/baseline", baseline);
+  const { timeS, temperatureC } = baseline;
+  const own = developer.kind === "stock" ? developer.dilution : undefined;
+  const known = { timeS, temperatureC, dilution: baseline.dilution ?? own };
+  // The recipe's own dilution is today's, though the known time may be for another.
+  const asked = { ...axes, dilutions: axes.dilutions ?? (own === undefined ? undefined : [own]) };
+  return chartOf("chartRecipe/axes", asked, known, (conditions) => compensateRecipe(recipe, conditions));
+}

@@ -1,0 +1,123 @@
+import { plainObject, refuse, wrongKind } from "../core/guards.js";
+import { formatTime } from "../quantities/formatTime.js";
+import { cellsOf, type Cells, type Footnote } from "./cells.js";
+import { checkedChart } from "./checkedChart.js";
+import { gridOf } from "./svgGrid.js";
+import { escaped, sizeFor, textAt, wrapped } from "./svgParts.js";
+import { chartTexts, type ChartTexts } from "./text.js";
+import type { TimeChart } from "./types.js";
+
+/** What else a printed page says. */
+export interface ChartSvgOptions {
+  /** the heading; that of the catalogue when left out */
+  readonly title?: string | undefined;
+  /** the catalogue of another language; English when left out */
+  readonly texts?: ChartTexts | undefined;
+}
+
+/** A page, A4 upright (ISO 216:2007), mm. */
+const PAGE = { width: 210, height: 297, margin: 14 };
+const INNER = PAGE.width - 2 * PAGE.margin;
+
+const MOST_TEMPERATURES = 24;
+const MOST_DILUTIONS = 6;
+
+/** Small print, mm: 9 points. */
+const SMALL = 3.2;
+const LEADING = 4.3;
+const MOST_FOOTNOTE_LINES = 10;
+
+/**
+ * A chart as a page to print: one A4 page, black on white, as SVG text.
+ *
+ * @param chart - what `timeChart` or `chartRecipe` returns
+ * @param options - a heading, and the catalogue of another language
+ * @returns an SVG document of 210 × 297 mm: a line for each temperature, a column for each dilution, each time
+ * with its interval as text and as a line; what must not be used is hatched; cautions under the chart
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when a figure is out of range, or more than 24 temperatures or 6 dilutions are to go on
+ * the page
+ *
+ * @remarks Times are rounded as `roundEstimate` does. All columns share one logarithmic scale of time. Cautions
+ * share letters as in `describeChart`; where they do not fit, the gravest are printed and the others counted.
+ *
+ * @example
+ * ```ts
+ * const chart = timeChart({ baseline: { timeS: 510, temperatureC: 20 }, temperaturesC: [18, 20] });
+ * chartSvg(chart).includes('width="210mm" height="297mm"') // => true
+ * ```
+ */
+export function chartSvg(chart: TimeChart, options: ChartSvgOptions = {}): string {
+  const { known, temperaturesC, dilutions = [] } = checkedChart("chartSvg/chart", chart);
+  const { title, texts = chartTexts } = plainObject("chartSvg/options", options) as ChartSvgOptions;
+  if (title !== undefined && typeof title !== "string") wrongKind("chartSvg/options/title", "text", title);
+  fits("temperaturesC", temperaturesC.length, MOST_TEMPERATURES);
+  fits("dilutions", dilutions.length, MOST_DILUTIONS);
+  const cells = cellsOf(chart, texts);
+  const heading = title ?? texts.title;
+  const start = texts.known(formatTime(known.timeS), texts.temperature(known.temperatureC), known.dilution);
+  const top = [start, ...readings(cells, texts)].flatMap((line) => wrapped(line, INNER, SMALL));
+  const notes = footnoteLines(cells.footnotes, texts);
+  const gridY = PAGE.margin + 14 + top.length * LEADING;
+  const foot = PAGE.height - PAGE.margin - notes.length * LEADING;
+  const body = [
+    ...headingAt(heading),
+    ...lines(top, PAGE.margin + 13),
+    ...gridOf(chart, cells, texts, { x: PAGE.margin, y: gridY, width: INNER, height: foot - gridY - 3 }),
+    ...lines(notes, foot + LEADING),
+  ];
+  const size = `width="${PAGE.width}mm" height="${PAGE.height}mm" viewBox="0 0 ${PAGE.width} ${PAGE.height}"`;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" font-family="sans-serif" fill="black">`,
+    `<title>${escaped(`${heading}. ${start}`)}</title>`,
+    // Lines, not tints: they print on anything and can be told apart by eye without colour.
+    '<defs><pattern id="hatched" width="2.4" height="2.4" patternUnits="userSpaceOnUse">',
+    '<path d="M0 2.4L2.4 0M-0.6 0.6L0.6 -0.6M1.8 3L3 1.8" stroke="black" stroke-width="0.35"/></pattern></defs>',
+    `<rect width="${PAGE.width}" height="${PAGE.height}" fill="white"/>`,
+    ...body,
+    "</svg>",
+    "",
+  ].join("\n");
+}
+
+function fits(field: string, count: number, most: number): void {
+  if (count > most)
+    refuse(`chartSvg/chart/${field}`, `must hold at most ${most} to fit one page, got ${count}`, count, {
+      most,
+    });
+}
+
+/** How to read what the page holds. */
+function readings({ lines: table }: Cells, texts: ChartTexts): readonly string[] {
+  const all = table.flat();
+  return [
+    ...(all.some(({ row }) => !row.refused) ? [texts.interval, texts.drawn] : []),
+    ...(all.some(({ row }) => row.refused) ? [texts.hatched] : []),
+  ];
+}
+
+/** The heading as large as its length allows; what is longer than two small lines is cut. */
+function headingAt(heading: string): readonly string[] {
+  const size = Math.max(4.5, sizeFor(Array.from(heading).length, INNER, 8));
+  const [first = ""] = wrapped(heading, INNER, size);
+  return [textAt(PAGE.margin, PAGE.margin + 7, first, { size, bold: true })];
+}
+
+function lines(texts: readonly string[], y: number): readonly string[] {
+  return texts.map((text, i) => textAt(PAGE.margin, y + i * LEADING, text, { size: SMALL }));
+}
+
+/** The lines under the chart: cautions, gravest first, as many as there is place for. */
+function footnoteLines(footnotes: readonly Footnote[], texts: ChartTexts): readonly string[] {
+  const kept: string[] = [];
+  let shown = 0;
+  for (const { letter, text } of footnotes) {
+    const more = wrapped(letter === "" ? text : `${letter}: ${text}`, INNER, SMALL);
+    if (kept.length + more.length > MOST_FOOTNOTE_LINES) break;
+    kept.push(...more);
+    shown += 1;
+  }
+  const left = footnotes.length - shown;
+  const rest = left > 0 ? [texts.more(left)] : [];
+  return [...kept, ...rest, texts.safety];
+}

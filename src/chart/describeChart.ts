@@ -1,0 +1,59 @@
+import { formatTime } from "../quantities/formatTime.js";
+import { cellsOf, type Cell } from "./cells.js";
+import { checkedChart } from "./checkedChart.js";
+import { chartTexts, type ChartTexts } from "./text.js";
+import type { TimeChart } from "./types.js";
+
+/**
+ * A chart in lines of text, for a screen or a printer with letters of one width.
+ *
+ * @param chart - what `timeChart` or `chartRecipe` returns
+ * @param texts - the catalogue of another language; English when left out
+ * @returns what is known; the dilutions; a line for each temperature with a time, its interval and the letters
+ * of its cautions under each dilution; how to read it; the cautions
+ * @throws TypeError when `chart` or a part of it is of the wrong kind
+ * @throws RangeError when a figure of it is out of range
+ *
+ * @remarks Times are rounded as `roundEstimate` does. Cautions of one code share a letter, and the sentence is
+ * that of the first cell that has it; a caution that is only worth knowing has no letter.
+ *
+ * @example
+ * ```ts
+ * const knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
+ * const chart = timeChart({ baseline: { timeS: 510, temperatureC: 20 }, knowledge, temperaturesC: [18, 20] });
+ * describeChart(chart).slice(0, 3) // => ["Known: 8:30 at 20 °C.", "18 °C  9:45 (9:05 to 10:30)", "20 °C  8:30 (7:55 to 9:05)"]
+ * ```
+ */
+export function describeChart(chart: TimeChart, texts: ChartTexts = chartTexts): readonly string[] {
+  const { known, temperaturesC, dilutions } = checkedChart("describeChart/chart", chart);
+  const { lines, footnotes } = cellsOf(chart, texts);
+  const table = [
+    ...(dilutions === undefined ? [] : [["", ...dilutions]]),
+    ...lines.map((cells, i) => [texts.temperature(temperaturesC[i] as number), ...cells.map(cellText)]),
+  ];
+  return [
+    texts.known(formatTime(known.timeS), texts.temperature(known.temperatureC), known.dilution),
+    ...aligned(table),
+    texts.interval,
+    ...footnotes.map(({ letter, text }) => (letter === "" ? text : `${letter}  ${text}`)),
+    texts.safety,
+  ];
+}
+
+function cellText({ time, interval, letters }: Cell): string {
+  const span = interval === "" ? "" : ` (${interval})`;
+  return `${time}${span}${letters === "" ? "" : ` ${letters}`}`;
+}
+
+/** Columns of one width each, two blanks between them. */
+function aligned(table: readonly (readonly string[])[]): readonly string[] {
+  const widths = (table[0] as readonly string[]).map((_, column) =>
+    table.reduce((widest, cells) => Math.max(widest, (cells[column] as string).length), 0),
+  );
+  return table.map((cells) =>
+    cells
+      .map((cell, column) => cell.padEnd(widths[column] as number))
+      .join("  ")
+      .trimEnd(),
+  );
+}

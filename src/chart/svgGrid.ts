@@ -1,0 +1,127 @@
+import type { Cell, Cells } from "./cells.js";
+import { dot, lineFrom, rectangle, sizeFor, textAt } from "./svgParts.js";
+import type { ChartTexts } from "./text.js";
+import { timeScale, type TimeScale } from "./timeScale.js";
+import type { TimeChart } from "./types.js";
+
+/** A place on the page, mm. */
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** How large what is in a cell is, mm; one size for all cells, so that no time looks more important. */
+interface Sizes {
+  readonly time: number;
+  readonly interval: number;
+}
+
+const SIDE = 24;
+const HEAD = 9;
+const SCALE = 6;
+const TALLEST = 20;
+const PAD = 2;
+const HAIR = 0.2;
+
+/** The table: temperatures at the left, dilutions on top, a cell each, and the scale of time below. */
+export function gridOf(
+  { temperaturesC, dilutions = [""] }: TimeChart,
+  { lines }: Cells,
+  texts: ChartTexts,
+  box: Box,
+): readonly string[] {
+  const width = (box.width - SIDE) / dilutions.length;
+  const height = Math.min(TALLEST, (box.height - HEAD - SCALE) / temperaturesC.length);
+  const top = box.y + HEAD;
+  const bottom = top + height * temperaturesC.length;
+  const all = lines.flat();
+  const usable = all.filter(({ row }) => !row.refused);
+  const inner = width - 2 * PAD;
+  const scale =
+    usable.length === 0
+      ? undefined
+      : timeScale(
+          usable.map(({ row }) => row),
+          9 / inner,
+        );
+  const sizes = sizesFor(all, inner, height);
+  const left = (column: number): number => box.x + SIDE + column * width;
+  const degrees = temperaturesC.map((temperatureC) => texts.temperature(temperatureC));
+  const degreeSize = sizeFor(longest(degrees), SIDE - 3, Math.min(6, height * 0.55));
+  const headSize = sizeFor(longest(dilutions), inner, 5.5);
+  return [
+    ...dilutions.map((text, i) => textAt(left(i) + PAD, top - 2.5, text, { size: headSize, bold: true })),
+    ...degrees.map((text, i) =>
+      textAt(box.x, top + (i + 0.5) * height + degreeSize * 0.36, text, { size: degreeSize, bold: true }),
+    ),
+    ...lines.flatMap((cells, i) =>
+      cells.flatMap((cell, column) =>
+        cellAt(cell, { x: left(column), y: top + i * height, width, height }, sizes, scale),
+      ),
+    ),
+    ...Array.from({ length: temperaturesC.length + 1 }, (_, i) =>
+      lineFrom(box.x, top + i * height, box.x + box.width, top + i * height, HAIR),
+    ),
+    ...dilutions.map((_, i) => lineFrom(left(i), top, left(i), bottom, HAIR)),
+    ...(scale === undefined ? [] : dilutions.flatMap((_, i) => ticksAt(left(i) + PAD, bottom, inner, scale))),
+  ];
+}
+
+function longest(texts: readonly string[]): number {
+  return texts.reduce((most, text) => Math.max(most, Array.from(text).length), 0);
+}
+
+/** The time above or beside its interval, whichever leaves the time larger. */
+function sizesFor(cells: readonly Cell[], width: number, height: number): Sizes {
+  const time = longest(cells.map(({ time: text, letters }) => `${text} ${letters}`));
+  const interval = longest(cells.map(({ interval: text }) => text));
+  return {
+    time: sizeFor(time, width, Math.min(8, height * 0.42)),
+    interval: sizeFor(interval, width, Math.min(4, height * 0.26)),
+  };
+}
+
+function cellAt(
+  cell: Cell,
+  { x, y, width, height }: Box,
+  sizes: Sizes,
+  scale: TimeScale | undefined,
+): string[] {
+  const { row, time, interval, letters } = cell;
+  const base = y + height * 0.44;
+  const mark = letters === "" ? "" : ` ${letters}`;
+  if (row.refused || scale === undefined) {
+    const size = Math.min(sizes.time, 4.5);
+    const word = time + mark;
+    const middle = y + height / 2;
+    // The word lies on white, so that the hatching does not run through it.
+    return [
+      rectangle(x, y, width, height, "url(#hatched)"),
+      rectangle(
+        x + PAD - 1,
+        middle - size * 0.75,
+        Array.from(word).length * size * 0.56 + 2,
+        size * 1.5,
+        "white",
+      ),
+      textAt(x + PAD, middle + size * 0.36, word, { size }),
+    ];
+  }
+  const lineY = y + height * 0.88;
+  const place = (timeS: number): number => x + PAD + (width - 2 * PAD) * scale.at(timeS);
+  return [
+    textAt(x + PAD, base, time + mark, { size: sizes.time, bold: true }),
+    textAt(x + PAD, y + height * 0.74, interval, { size: sizes.interval }),
+    lineFrom(place(row.lowS), lineY, place(row.highS), lineY, 0.4),
+    dot(place(row.timeS), lineY, Math.min(0.9, height * 0.09)),
+  ];
+}
+
+function ticksAt(x: number, y: number, width: number, { ticks }: TimeScale): readonly string[] {
+  return ticks.flatMap(({ at, text }) => [
+    lineFrom(x + at * width, y, x + at * width, y + 1.2, HAIR),
+    textAt(x + at * width, y + 4, text, { size: 2.5, anchor: "middle" }),
+  ]);
+}

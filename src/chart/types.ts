@@ -1,0 +1,49 @@
+/*
+ * Module: chart. Times over temperature and dilution, for the wall: plain data.
+ */
+import type { Caution } from "../core/caution.js";
+import type { TimeEstimate } from "../core/estimate.js";
+import type { Dilution } from "../dilution/dilution.js";
+import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
+
+/** The temperatures and dilutions of a chart. */
+export interface ChartAxes {
+  /** °C, each from 0 to 100, 1 to 1000 of them, in the order that they are wanted */
+  readonly temperaturesC: readonly number[];
+  /** as text, `"1+9"`, or parts, 1 to 100 of them; that of the known time when left out */
+  readonly dilutions?: readonly (Dilution | string)[] | undefined;
+}
+
+/** What a chart is made from. */
+export interface TimeChartInput extends ChartAxes {
+  /** the known time and its conditions */
+  readonly baseline: Baseline;
+  /** what else is otherwise today: agitation, use, age; as in the baseline when left out */
+  readonly conditions?: Omit<Conditions, "temperatureC" | "dilution"> | undefined;
+  /** laws known for this developer and material; generic laws are used for the rest */
+  readonly knowledge?: Knowledge | undefined;
+}
+
+/** One cell of a chart: the median and the 90 % interval, in s and unrounded, at a temperature and a dilution. */
+export interface TimeChartRow extends TimeEstimate {
+  /** the dilution as text, where one is known */
+  readonly dilution?: string;
+  /** °C */
+  readonly temperatureC: number;
+  /** a caution of severity `"stop"` is in the way of the time */
+  readonly refused: boolean;
+  /** what is unwise here, gravest first; left out when nothing is */
+  readonly cautions?: readonly Caution[];
+}
+
+/** Times over temperature and dilution. */
+export interface TimeChart {
+  /** what was known: the time in s, the temperature in °C, the dilution as text where one is known */
+  readonly known: { readonly timeS: number; readonly temperatureC: number; readonly dilution?: string };
+  /** °C */
+  readonly temperaturesC: readonly number[];
+  /** as text; left out where none is known, and then there is one column */
+  readonly dilutions?: readonly string[];
+  /** all temperatures of the first dilution, then those of the next */
+  readonly rows: readonly TimeChartRow[];
+}
