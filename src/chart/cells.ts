@@ -34,15 +34,15 @@ export interface Cells {
   readonly footnotes: readonly Footnote[];
 }
 
-/** The chart in words. Cautions of one code share a letter and the sentence of the first cell that has it. */
+/** The chart in words. Cautions of one code and severity share a letter and the sentence of the first cell that has it. */
 export function cellsOf(chart: TimeChart, texts: ChartTexts): Cells {
   const { temperaturesC, dilutions, rows } = chart;
   const firsts = firstOfEach(rows);
   const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
-  const letterOf = new Map(lettered.map(({ caution }, i) => [caution.code, letter(i)]));
+  const letterOf = new Map(lettered.map(({ caution }, i) => [keyOf(caution), letter(i)]));
   const cell = (row: TimeChartRow): Cell => {
-    const codes = new Set(row.cautions?.map(({ code }) => code));
-    const letters = [...letterOf].filter(([code]) => codes.has(code)).map(([, one]) => one);
+    const keys = new Set(row.cautions?.map(keyOf));
+    const letters = [...letterOf].filter(([key]) => keys.has(key)).map(([, one]) => one);
     const { time, interval } = row.refused ? { time: texts.noTime, interval: "" } : shown(row, texts);
     return { row, time, interval, letters: letters.join(letters.some((one) => one.length > 1) ? "," : "") };
   };
@@ -52,12 +52,12 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts): Cells {
   );
   const footnotes = firsts.map(({ caution, row }) => {
     const sentence = texts.caution(caution);
-    const one = letterOf.get(caution.code) ?? "";
+    const one = letterOf.get(keyOf(caution)) ?? "";
     const everywhere = rows.every(({ cautions }) =>
       cautions?.some(({ message }) => message === caution.message),
     );
-    const where = everywhere ? "" : `${texts.where(texts.temperature(row.temperatureC), row.dilution)}: `;
-    return { letter: one, text: where + sentence };
+    const where = everywhere ? "" : ` (${texts.where(texts.temperature(row.temperatureC), row.dilution)})`;
+    return { letter: one, text: sentence + where };
   });
   return { lines, footnotes };
 }
@@ -72,16 +72,19 @@ export function shown(
   return { time: clock(timeS), interval: `${clock(lowS)} ${texts.to} ${clock(highS)}` };
 }
 
-/** The first caution of each code, gravest first. */
+/** Cautions that share a letter: a bath that is cold and one that is too cold do not. */
+function keyOf({ code, severity }: Caution): string {
+  return `${severity} ${code}`;
+}
+
+/** The first caution of each key, gravest first. */
 function firstOfEach(
   rows: readonly TimeChartRow[],
 ): readonly { readonly caution: Caution; readonly row: TimeChartRow }[] {
   const found = new Map<string, { caution: Caution; row: TimeChartRow }>();
   for (const row of rows)
     for (const caution of row.cautions ?? []) {
-      const before = found.get(caution.code);
-      if (before === undefined || gravity(caution.severity) < gravity(before.caution.severity))
-        found.set(caution.code, { caution, row });
+      if (!found.has(keyOf(caution))) found.set(keyOf(caution), { caution, row });
     }
   return [...found.values()].sort((a, b) => gravity(a.caution.severity) - gravity(b.caution.severity));
 }

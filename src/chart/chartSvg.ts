@@ -19,8 +19,8 @@ export interface ChartSvgOptions {
 const PAGE = { width: 210, height: 297, margin: 14 };
 const INNER = PAGE.width - 2 * PAGE.margin;
 
-const MOST_TEMPERATURES = 24;
-const MOST_DILUTIONS = 6;
+const MOST_TEMPERATURES = 20;
+const MOST_DILUTIONS = 5;
 
 /** Small print, mm: 9 points. */
 const SMALL = 3.2;
@@ -35,7 +35,7 @@ const MOST_FOOTNOTE_LINES = 10;
  * @returns an SVG document of 210 × 297 mm: a line for each temperature, a column for each dilution, each time
  * with its interval as text and as a line; what must not be used is hatched; cautions under the chart
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a figure is out of range, or more than 24 temperatures or 6 dilutions are to go on
+ * @throws RangeError when a figure is out of range, or more than 20 temperatures or 5 dilutions are to go on
  * the page
  *
  * @remarks Times are rounded as `roundEstimate` does. All columns share one logarithmic scale of time. Cautions

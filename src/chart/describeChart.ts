@@ -14,7 +14,7 @@ import type { TimeChart } from "./types.js";
  * @throws TypeError when `chart` or a part of it is of the wrong kind
  * @throws RangeError when a figure of it is out of range
  *
- * @remarks Times are rounded as `roundEstimate` does. Cautions of one code share a letter, and the sentence is
+ * @remarks Times are rounded as `roundEstimate` does. Cautions of one code and severity share a letter, and the sentence is
  * that of the first cell that has it; a caution that is only worth knowing has no letter.
  *
  * @example

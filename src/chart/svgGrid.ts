@@ -1,5 +1,5 @@
 import type { Cell, Cells } from "./cells.js";
-import { dot, lineFrom, rectangle, sizeFor, textAt } from "./svgParts.js";
+import { dot, lineFrom, rectangle, sizeFor, textAt, widthOf } from "./svgParts.js";
 import type { ChartTexts } from "./text.js";
 import { timeScale, type TimeScale } from "./timeScale.js";
 import type { TimeChart } from "./types.js";
@@ -21,9 +21,10 @@ interface Sizes {
 const SIDE = 24;
 const HEAD = 9;
 const SCALE = 6;
-const TALLEST = 20;
+const TALLEST = 24;
 const PAD = 2;
 const HAIR = 0.2;
+const TICK = 2.5;
 
 /** The table: temperatures at the left, dilutions on top, a cell each, and the scale of time below. */
 export function gridOf(
@@ -44,7 +45,8 @@ export function gridOf(
       ? undefined
       : timeScale(
           usable.map(({ row }) => row),
-          9 / inner,
+          inner,
+          TICK,
         );
   const sizes = sizesFor(all, inner, height);
   const left = (column: number): number => box.x + SIDE + column * width;
@@ -73,55 +75,47 @@ function longest(texts: readonly string[]): number {
   return texts.reduce((most, text) => Math.max(most, Array.from(text).length), 0);
 }
 
-/** The time above or beside its interval, whichever leaves the time larger. */
+/** The largest letters that fit the fullest cell. */
 function sizesFor(cells: readonly Cell[], width: number, height: number): Sizes {
   const time = longest(cells.map(({ time: text, letters }) => `${text} ${letters}`));
   const interval = longest(cells.map(({ interval: text }) => text));
   return {
     time: sizeFor(time, width, Math.min(8, height * 0.42)),
-    interval: sizeFor(interval, width, Math.min(4, height * 0.26)),
+    interval: sizeFor(interval, width, Math.min(4, height * 0.28)),
   };
 }
 
-function cellAt(
-  cell: Cell,
-  { x, y, width, height }: Box,
-  sizes: Sizes,
-  scale: TimeScale | undefined,
-): string[] {
+function cellAt(cell: Cell, box: Box, sizes: Sizes, scale: TimeScale | undefined): readonly string[] {
   const { row, time, interval, letters } = cell;
+  const { x, y, width, height } = box;
+  if (row.refused || scale === undefined) return refusedAt(`${time} ${letters}`.trim(), box, sizes);
   const base = y + height * 0.44;
-  const mark = letters === "" ? "" : ` ${letters}`;
-  if (row.refused || scale === undefined) {
-    const size = Math.min(sizes.time, 4.5);
-    const word = time + mark;
-    const middle = y + height / 2;
-    // The word lies on white, so that the hatching does not run through it.
-    return [
-      rectangle(x, y, width, height, "url(#hatched)"),
-      rectangle(
-        x + PAD - 1,
-        middle - size * 0.75,
-        Array.from(word).length * size * 0.56 + 2,
-        size * 1.5,
-        "white",
-      ),
-      textAt(x + PAD, middle + size * 0.36, word, { size }),
-    ];
-  }
-  const lineY = y + height * 0.88;
+  const lineY = y + height * 0.89;
   const place = (timeS: number): number => x + PAD + (width - 2 * PAD) * scale.at(timeS);
+  const after = x + PAD + widthOf(time, sizes.time) * 1.25 + 0.5;
   return [
-    textAt(x + PAD, base, time + mark, { size: sizes.time, bold: true }),
-    textAt(x + PAD, y + height * 0.74, interval, { size: sizes.interval }),
+    textAt(x + PAD, base, time, { size: sizes.time, bold: true }),
+    ...(letters === "" ? [] : [textAt(after, base, letters, { size: sizes.time * 0.6 })]),
+    textAt(x + PAD, y + height * 0.76, interval, { size: sizes.interval }),
     lineFrom(place(row.lowS), lineY, place(row.highS), lineY, 0.4),
     dot(place(row.timeS), lineY, Math.min(0.9, height * 0.09)),
+  ];
+}
+
+/** A hatched cell. Its word lies on white, so that the hatching does not run through it. */
+function refusedAt(word: string, { x, y, width, height }: Box, { time }: Sizes): readonly string[] {
+  const size = Math.min(time, 4.5, height * 0.3, (width * 0.65) / Math.max(1, widthOf(word, 1)));
+  const middle = y + height / 2;
+  return [
+    rectangle(x, y, width, height, "url(#hatched)"),
+    rectangle(x + PAD - 0.7, middle - size * 0.65, widthOf(word, size) + 1.4, size * 1.3, "white"),
+    textAt(x + PAD, middle + size * 0.36, word, { size }),
   ];
 }
 
 function ticksAt(x: number, y: number, width: number, { ticks }: TimeScale): readonly string[] {
   return ticks.flatMap(({ at, text }) => [
     lineFrom(x + at * width, y, x + at * width, y + 1.2, HAIR),
-    textAt(x + at * width, y + 4, text, { size: 2.5, anchor: "middle" }),
+    textAt(x + at * width, y + 4, text, { size: TICK, anchor: "middle" }),
   ]);
 }

@@ -49,6 +49,11 @@ export function dot(x: number, y: number, radius: number): string {
   return `<circle cx="${mm(x)}" cy="${mm(y)}" r="${mm(radius)}" fill="black"/>`;
 }
 
+/** About how wide a text is, mm. */
+export function widthOf(text: string, size: number): number {
+  return Array.from(text).length * size * LETTER;
+}
+
 /** The greatest size, up to `most`, at which so many letters fit a width. */
 export function sizeFor(letters: number, width: number, most: number): number {
   return Math.min(most, width / (Math.max(1, letters) * LETTER));

@@ -19,7 +19,7 @@ export interface ChartTexts {
   readonly to: string;
   /** for a time that no clock shows */
   readonly beyond: string;
-  /** where a caution was first met, before its sentence */
+  /** where a caution was first met, behind its sentence */
   readonly where: (temperature: string, dilution: string | undefined) => string;
   /** the sentence of a caution */
   readonly caution: (caution: Caution) => string;
@@ -27,7 +27,7 @@ export interface ChartTexts {
   readonly more: (count: number) => string;
   /** what hatching means */
   readonly hatched: string;
-  /** what lies outside the interval of a drawn line and dot */
+  /** what the line and the dot in a cell mean */
   readonly drawn: string;
   /** the caution for those who handle the chemicals */
   readonly safety: string;
@@ -40,19 +40,19 @@ export const chartTexts: ChartTexts = /* @__PURE__ */ Object.freeze({
   title: "How long to develop",
   known: (time: string, temperature: string, dilution: string | undefined) =>
     `Known: ${time} at ${temperature}${dilution === undefined ? "" : `, ${dilution}`}.`,
-  interval: "Nine times in ten the right time lies between the two small ones.",
+  interval: "Nine times in ten the right time lies within the interval beside it.",
   noTime: "no time",
   to: "to",
   beyond: "months",
   where: (temperature: string, dilution: string | undefined) =>
-    dilution === undefined ? temperature : `${temperature}, ${dilution}`,
+    `at ${temperature}${dilution === undefined ? "" : `, ${dilution}`}`,
   caution: (caution: Caution) => describeCautions([withoutPath(caution)])[0] as string,
   more: (count: number) =>
     count === 1
       ? "One more caution is in the chart's data."
       : `${count} more cautions are in the chart's data.`,
   hatched: "Hatched: do not use.",
-  drawn: "Under each time: the dot is the time, the line its interval, on one scale for all.",
+  drawn: "The dot is the time and the line its interval, on one scale for all.",
   safety: "Handle all chemicals as their safety data sheets and your local codes say.",
   temperature: (temperatureC: number) => formatTemperature(temperatureC),
 });
