@@ -74,6 +74,14 @@ const built: ReturnType<typeof defineConfig> = defineConfig(async (): Promise<Op
   },
   // For Node: one readable file a format, since opening a hundred small modules slows each start.
   { ...common, entry: ["src/index.ts"], outDir: "dist/node", format: "esm" },
+  // The command is a user of that file: what it imports from the package stays an import.
+  {
+    ...common,
+    entry: { "command/main": "src/command/main.ts" },
+    outDir: "dist/node",
+    format: "esm",
+    external: [/^\.\.\/index\.js$/],
+  },
   {
     ...common,
     entry: ["src/index.ts"],

@@ -1,0 +1,62 @@
+/*
+ * darkroom-kinetics chart: times over temperature and dilution for a recipe or a day.
+ */
+import {
+  chartCsv,
+  chartRecipe,
+  chartSvg,
+  describeChart,
+  formatDilution,
+  timeChart,
+  type TimeChart,
+} from "../index.js";
+import { readDay, type Day } from "./day.js";
+import { recipeOf, type Document } from "./document.js";
+import { placed } from "./fault.js";
+import type { Asked } from "./options.js";
+import { dayPlaces, recipeName } from "./time.js";
+
+/** The chart of a file. */
+export interface ChartReport {
+  readonly file: string;
+  readonly name?: string;
+  readonly chart: TimeChart;
+}
+
+/** What a chart shows unless it is asked for others: the warm on top, as on a thermometer. */
+const TEMPERATURES_C = [24, 22, 20, 18, 16, 14, 12];
+
+export function chartReport(document: Document, asked: Asked): ChartReport {
+  const { file, kind, value } = document;
+  const temperaturesC = asked.temperaturesC.length > 0 ? asked.temperaturesC : TEMPERATURES_C;
+  const dilutions = asked.dilutions.length > 0 ? { dilutions: asked.dilutions } : {};
+  const axes = { temperaturesC, ...dilutions };
+  if (kind === "recipe") {
+    const { recipe } = recipeOf(document);
+    return { file, name: recipeName(recipe), chart: placed([], () => chartRecipe(recipe, axes)) };
+  }
+  const day = readDay(value);
+  const { baseline, laws: knowledge } = day;
+  const chart = placed(dayPlaces("/baths"), () =>
+    timeChart({
+      baseline,
+      knowledge,
+      ...(asked.dilutions.length > 0 ? axes : { temperaturesC, ...ownDilutions(day) }),
+    }),
+  );
+  return { file, chart };
+}
+
+/** The dilutions that a day names, that of the known time first. */
+function ownDilutions({ baseline, baths }: Day): { readonly dilutions?: readonly string[] } {
+  if (baseline.dilution === undefined) return {};
+  const named = [baseline.dilution, ...baths.flatMap(({ conditions }) => conditions.dilution ?? [])];
+  return { dilutions: [...new Set(named.map((dilution) => formatDilution(dilution)))] };
+}
+
+/** The chart in the form that was asked for. */
+export function chartText({ name, chart }: ChartReport, form: Asked["form"]): string {
+  if (form === "csv") return chartCsv(chart);
+  if (form === "svg") return chartSvg(chart, { title: name });
+  return [...(name === undefined ? [] : [name]), ...describeChart(chart), ""].join("\n");
+}

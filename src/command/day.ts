@@ -1,0 +1,91 @@
+/*
+ * A day file: a known time, laws, the baths of a day, and perhaps a brew by the spoon and a published table.
+ */
+import { parseTime, type Baseline, type Caution, type Conditions, type Knowledge } from "../index.js";
+import { fault, placed } from "./fault.js";
+
+/** Fields of an object by their names. */
+export type Fields = Readonly<Record<string, unknown>>;
+
+/** A bath of the day, and where the file has it. */
+export interface DayBath {
+  readonly name: string;
+  readonly conditions: Conditions;
+  readonly pointer: string;
+}
+
+/** A day as it was read; what the functions of the package check is left to them. */
+export interface Day {
+  readonly about?: string;
+  readonly note?: string;
+  readonly baseline: Baseline;
+  readonly laws: Knowledge;
+  readonly baths: readonly DayBath[];
+  readonly brew?: Fields;
+  readonly table?: Fields;
+  /** fields that are not read */
+  readonly cautions: readonly Caution[];
+}
+
+const FIELDS = ["about", "baseline", "laws", "baths", "brew", "table"];
+
+export function readDay(value: unknown): Day {
+  const day = object(value, "", "the file");
+  const { time, note, ...known } = object(day["baseline"], "/baseline", "the known time with its conditions");
+  const timeS = placed([["/text", "/baseline/time"]], () =>
+    parseTime(given(time, "/baseline/time", "the known time") as string),
+  );
+  const baths = list(day["baths"] ?? [], "/baths", "the list of baths").map((bath, i) => {
+    const pointer = `/baths/${i}`;
+    const { name, ...conditions } = object(bath, pointer, "a bath");
+    return { name: text(name ?? `Bath ${i + 1}`, `${pointer}/name`), conditions, pointer };
+  });
+  const laws = object(day["laws"] ?? {}, "/laws", "the laws");
+  const brew = day["brew"];
+  const table = day["table"];
+  return {
+    ...(day["about"] === undefined ? {} : { about: text(day["about"], "/about") }),
+    ...(note === undefined ? {} : { note: text(note, "/baseline/note") }),
+    baseline: { ...known, timeS } as unknown as Baseline,
+    laws,
+    baths,
+    ...(brew === undefined ? {} : { brew: object(brew, "/brew", "the brew") }),
+    ...(table === undefined ? {} : { table: object(table, "/table", "the table") }),
+    cautions: unread(day),
+  };
+}
+
+function unread(day: Fields): readonly Caution[] {
+  return Object.keys(day)
+    .filter((field) => !FIELDS.includes(field) && !field.startsWith("x-"))
+    .map((field) => ({
+      code: "unknown-field",
+      severity: "warn",
+      message: `The field ${JSON.stringify(field)} of the file is not read.`,
+      path: `/${field.replaceAll("~", "~0").replaceAll("/", "~1")}`,
+    }));
+}
+
+/** A value that must be there. */
+export function given(value: unknown, pointer: string, what: string): unknown {
+  if (value === undefined || value === null) throw fault(`${what} is missing.`, { pointer });
+  return value;
+}
+
+export function object(value: unknown, pointer: string, what: string): Fields {
+  const there = given(value, pointer, what);
+  if (typeof there !== "object" || Array.isArray(there))
+    throw fault(`${what} must be an object.`, { pointer });
+  return there as Fields;
+}
+
+export function list(value: unknown, pointer: string, what: string): readonly unknown[] {
+  const there = given(value, pointer, what);
+  if (!Array.isArray(there)) throw fault(`${what} must be a list.`, { pointer });
+  return there;
+}
+
+export function text(value: unknown, pointer: string): string {
+  if (typeof value !== "string") throw fault("this must be text.", { pointer });
+  return value;
+}

@@ -1,0 +1,109 @@
+/*
+ * The brew of a day file: from spoons to grams, pH, strength against the brew whose time is known, and a time.
+ */
+import {
+  brewPh,
+  brewStrength,
+  checkBrew,
+  compensate,
+  massOf,
+  mixingSteps,
+  parseTime,
+  type Brew,
+  type BrewPh,
+  type BrewStrength,
+  type Compensation,
+  type MassOfInput,
+  type MixingStep,
+  type SpoonedMass,
+} from "../index.js";
+import { given, list, object, text, type Fields } from "./day.js";
+import { placed, type Places } from "./fault.js";
+
+/** A brew and what is to be said of it. */
+export interface BrewReport {
+  readonly about?: string;
+  readonly known: { readonly about?: string; readonly timeS: number; readonly temperatureC: number };
+  readonly temperatureC: number;
+  readonly parts: readonly (SpoonedMass & { readonly ingredient: string; readonly measured: string })[];
+  readonly ph: BrewPh;
+  readonly strength: BrewStrength;
+  readonly answer: Compensation;
+  readonly steps: readonly MixingStep[];
+}
+
+export function brewReport(brew: Fields): BrewReport {
+  const reference = object(brew["reference"], "/brew/reference", "the brew whose time is known");
+  const temperatureC = given(brew["temperatureC"], "/brew/temperatureC", "the temperature") as number;
+  const knownC = given(
+    reference["temperatureC"],
+    "/brew/reference/temperatureC",
+    "the temperature",
+  ) as number;
+  const time = given(reference["time"], "/brew/reference/time", "the known time") as string;
+  const timeS = placed([["/text", "/brew/reference/time"]], () => parseTime(time));
+  const spoons = list(brew["spoons"], "/brew/spoons", "the list of spoons").map(
+    (spoon, i) => object(spoon, `/brew/spoons/${i}`, "a spoon") as unknown as MassOfInput,
+  );
+  const masses = spoons.map((spoon, i) => placed([["/input", `/brew/spoons/${i}`]], () => massOf(spoon)));
+  const today = {
+    volumeMl: brew["volumeMl"],
+    temperatureC,
+    ingredients: spoons.map((spoon, i) => {
+      const { value, low, high } = masses[i] as SpoonedMass;
+      return { ...spoon, massG: value, lowG: low, highG: high };
+    }),
+  } as unknown as Brew;
+  const { volumeMl, ingredients } = reference as unknown as Brew;
+  const asked: Places = [
+    ["/brew", "/brew"],
+    ["/to", "/brew"],
+    ["/from", "/brew/reference"],
+  ];
+  const places: Places = [
+    ...asked.map(
+      ([field, place]) =>
+        [`${field}/ingredients`, field === "/from" ? `${place}/ingredients` : `${place}/spoons`] as const,
+    ),
+    ...asked,
+    ["/conditions", "/brew"],
+    ["/baseline", "/brew/reference"],
+  ];
+  return placed(places, () => {
+    const ph = brewPh(today);
+    const strength = brewStrength({ volumeMl, ingredients }, today);
+    const answer = compensate({ timeS, temperatureC: knownC }, { temperatureC, strength });
+    const checked = checkBrew(today);
+    const about = brew["about"] === undefined ? {} : { about: text(brew["about"], "/brew/about") };
+    const knownAbout = reference["about"];
+    return {
+      ...about,
+      known: {
+        ...(knownAbout === undefined ? {} : { about: text(knownAbout, "/brew/reference/about") }),
+        timeS,
+        temperatureC: knownC,
+      },
+      temperatureC,
+      parts: spoons.map((spoon, i) => ({
+        ...(masses[i] as SpoonedMass),
+        ingredient: spoon.ingredient,
+        measured: measured(spoon),
+      })),
+      ph,
+      strength,
+      // What stops the brew stops its time.
+      answer: {
+        ...answer,
+        refused: answer.refused || checked.some(({ severity }) => severity === "stop"),
+        cautions: [...answer.cautions, ...checked],
+      },
+      steps: mixingSteps(today),
+    };
+  });
+}
+
+function measured(part: MassOfInput): string {
+  return "spoons" in part
+    ? `${part.spoons} ${part.heap ?? "level"}`
+    : `${part.tablets} of ${part.labelMg} mg`;
+}

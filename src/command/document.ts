@@ -1,0 +1,73 @@
+/*
+ * A file as data: a recipe or a day.
+ */
+import { checkRecipe, type Recipe, type RecipeCheck } from "../index.js";
+import { fault, type Fault } from "./fault.js";
+import type { Io } from "./io.js";
+import { firstFault, placeOfPointer } from "./jsonPlaces.js";
+
+/** Text that was read from a file, and what it says. */
+export interface Document {
+  readonly file: string;
+  readonly text: string;
+  readonly value: unknown;
+  readonly kind: "recipe" | "day";
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: "there is no such file.",
+  EISDIR: "this is a folder, not a file.",
+  EACCES: "you are not allowed to read it.",
+  EPERM: "you are not allowed to read it.",
+};
+
+/** Reads a file. A byte order mark is no part of it (RFC 8259, section 8.1). */
+export function readDocument(file: string, io: Io): Document {
+  const text = textOf(file, io).replace(/^\uFEFF/, "");
+  if (text.trim() === "") throw fault("the file is empty.");
+  const wrong = firstFault(text);
+  if (wrong !== undefined) {
+    const { expected, line, column } = wrong;
+    throw fault(`this is not valid JSON: ${expected} is expected here.`, { at: { line, column } });
+  }
+  const value: unknown = JSON.parse(text);
+  return { file, text, value, kind: kindOf(value) };
+}
+
+function textOf(file: string, io: Io): string {
+  try {
+    return io.read(file);
+  } catch (error) {
+    const { code = "", message } = error as NodeError;
+    throw fault(Object.hasOwn(REASONS, code) ? (REASONS[code] as string) : `it cannot be read: ${message}.`);
+  }
+}
+
+type NodeError = Error & { readonly code?: string };
+
+/** A day has a list of baths, or a time as text; everything else is meant to be a recipe. */
+function kindOf(value: unknown): "recipe" | "day" {
+  if (typeof value !== "object" || value === null || "schemaVersion" in value) return "recipe";
+  const { baths, baseline } = value as Readonly<Record<string, unknown>>;
+  const timed = typeof baseline === "object" && baseline !== null && "time" in baseline;
+  return Array.isArray(baths) || timed ? "day" : "recipe";
+}
+
+/** The place of a fault as people and editors find it: file, line and column where they are known. */
+export function placeText(file: string, text: string | undefined, { pointer, at }: Fault): string {
+  const place =
+    at ?? (pointer === undefined || text === undefined ? undefined : placeOfPointer(text, pointer));
+  return place === undefined ? file : `${file}:${place.line}:${place.column}`;
+}
+
+/** The recipe of a file; the first of its problems is thrown. */
+export function recipeOf(
+  document: Document,
+): Extract<RecipeCheck, { ok: true }> & { readonly recipe: Recipe } {
+  const check = checkRecipe(document.value);
+  if (check.ok) return check;
+  const [first, ...others] = check.problems;
+  const { path, message } = first as (typeof check.problems)[number];
+  const more = others.length === 0 ? "" : ` (and ${others.length} more: see darkroom-kinetics check)`;
+  throw fault(`${message}${more}.`, { pointer: path });
+}

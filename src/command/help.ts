@@ -1,0 +1,25 @@
+/*
+ * What --help says.
+ */
+export const HELP = `darkroom-kinetics: how long to develop now
+
+darkroom-kinetics time FILE...    the times of a recipe, or of the baths of a day file
+darkroom-kinetics check FILE...   whether the files are sound, with line and column of what is not
+darkroom-kinetics plan FILE...    a recipe from pour-in to wash
+darkroom-kinetics chart FILE...   times over temperature and dilution
+
+FILE is JSON; - is standard input.
+
+  --temperature 14      today's temperature, in °C unless it says °F; for chart, again for each line, or 12..24
+  --dilution 1+14       today's dilution; for chart, again for each column
+  --vessel tray         for plan: tank, tray or drum
+  --volume "500 ml"     for plan: the volume of each bath
+  --csv, --svg          for chart: a table for a spreadsheet, or one A4 page to print
+  --json                the answer as data
+  --strict              exit with 1 where there is something to take care of or to stop for
+  --lang en             the language; English is the only one
+  --help, --version
+
+Exit: 0 all is well, 1 something is unwise (--strict only), 2 a file is wrong, 3 the command line is wrong.
+Handle all chemicals as their safety data sheets and your local codes say.
+`;

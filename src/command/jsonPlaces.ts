@@ -1,0 +1,148 @@
+/*
+ * Where things are in JSON text: the first place where it breaks the grammar (T. Bray, RFC 8259, 2017), and the place
+ * of what a JSON Pointer names. One walk without recursion, so that neither depth nor size of the text matters.
+ */
+
+/** A place in a text, both counted from 1. */
+export interface TextPlace {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** What a walk over a text found. */
+interface Walked {
+  /** the offset of the value that was looked for, or of the nearest one around it */
+  readonly found: number;
+  /** the first break of the grammar: where, and what was expected there */
+  readonly fault?: { readonly offset: number; readonly expected: string };
+}
+
+/** Line and column of an offset. */
+export function placeOf(text: string, offset: number): TextPlace {
+  const before = text.slice(0, offset);
+  const start = before.lastIndexOf("\n") + 1;
+  const line = before.split("\n").length;
+  return { line, column: Array.from(before.slice(start)).length + 1 };
+}
+
+/** Where the value of a JSON Pointer begins; for what is missing, where the value around it begins. */
+export function placeOfPointer(text: string, pointer: string): TextPlace {
+  const wanted = pointer.split("/").slice(1);
+  const names = wanted.map((name) => name.replaceAll("~1", "/").replaceAll("~0", "~"));
+  return placeOf(text, walk(text, names).found);
+}
+
+/** The first break of the grammar; undefined where there is none. */
+export function firstFault(text: string): (TextPlace & { readonly expected: string }) | undefined {
+  const { fault } = walk(text, []);
+  return fault === undefined ? undefined : { ...placeOf(text, fault.offset), expected: fault.expected };
+}
+
+/** An object or a list that is open. */
+interface Open {
+  readonly close: "]" | "}";
+  /** how many values it has had */
+  count: number;
+  /** the name of its value that comes next, or its index as text */
+  name: string;
+}
+
+/** How far a text was read; `expected` where it breaks the grammar. */
+interface Cursor {
+  readonly text: string;
+  at: number;
+  expected?: string;
+}
+
+const BLANK = /[ \t\n\r]*/y;
+const SCALAR = /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)(?![\w.+-])/y;
+
+function walk(text: string, wanted: readonly string[]): Walked {
+  const cursor: Cursor = { text, at: 0 };
+  const open: Open[] = [];
+  let found = 0;
+  let deepest = -1;
+  // How many names of the wanted path the open objects and lists follow.
+  let followed = 0;
+  do {
+    pass(cursor, BLANK);
+    const inside = open.at(-1);
+    if (inside !== undefined && text[cursor.at] === inside.close) {
+      cursor.at += 1;
+      open.pop();
+      followed = Math.min(followed, open.length);
+      continue;
+    }
+    if (inside !== undefined && !toValue(cursor, inside)) break;
+    const depth = open.length;
+    if (depth === 0 || (followed === depth - 1 && inside?.name === wanted[depth - 1])) {
+      followed = depth;
+      // Of two values of one name the last counts, as for JSON.parse.
+      if (depth >= deepest) [deepest, found] = [depth, cursor.at];
+    }
+    const sign = text[cursor.at];
+    if (sign === "{" || sign === "[") {
+      open.push({ close: sign === "{" ? "}" : "]", count: 0, name: "" });
+      cursor.at += 1;
+    } else if (sign === '"') passString(cursor);
+    else if (!pass(cursor, SCALAR)) cursor.expected = "a value";
+  } while (cursor.expected === undefined && open.length > 0);
+  if (cursor.expected === undefined) {
+    pass(cursor, BLANK);
+    if (cursor.at < text.length) cursor.expected = "the end of the file";
+  }
+  const { at: offset, expected } = cursor;
+  return expected === undefined ? { found } : { found, fault: { offset, expected } };
+}
+
+/** Passes the comma and the name before a value; false where they are not as they should be. */
+function toValue(cursor: Cursor, inside: Open): boolean {
+  const { close } = inside;
+  if (inside.count > 0) {
+    if (cursor.text[cursor.at] !== ",") return fail(cursor, `a comma or ${close}`);
+    cursor.at += 1;
+    pass(cursor, BLANK);
+    if (cursor.text[cursor.at] === close) return fail(cursor, `no comma before ${close}`);
+  }
+  inside.name = String(inside.count);
+  inside.count += 1;
+  if (close === "]") return true;
+  const start = cursor.at;
+  if (cursor.text[start] !== '"') return fail(cursor, "a name in double quotes");
+  if (!passString(cursor)) return false;
+  inside.name = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
+  pass(cursor, BLANK);
+  if (cursor.text[cursor.at] !== ":") return fail(cursor, "a colon");
+  cursor.at += 1;
+  return pass(cursor, BLANK);
+}
+
+function fail(cursor: Cursor, expected: string): false {
+  cursor.expected = expected;
+  return false;
+}
+
+/** Passes what a sticky pattern takes; false where it takes nothing. */
+function pass(cursor: Cursor, pattern: RegExp): boolean {
+  pattern.lastIndex = cursor.at;
+  if (!pattern.test(cursor.text)) return false;
+  cursor.at = pattern.lastIndex;
+  return true;
+}
+
+const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
+
+/** Passes a string; a loop, since a pattern would go as deep as the string is long. */
+function passString(cursor: Cursor): boolean {
+  const { text } = cursor;
+  cursor.at += 1;
+  while (text[cursor.at] !== '"') {
+    const sign = text[cursor.at];
+    if (sign === undefined) return fail(cursor, "a closing double quote");
+    if (sign < " ") return fail(cursor, "a closing double quote on the same line");
+    if (sign !== "\\") cursor.at += 1;
+    else if (!pass(cursor, ESCAPE)) return fail(cursor, "an escape such as \\n or \\u00e9");
+  }
+  cursor.at += 1;
+  return true;
+}

@@ -1,0 +1,120 @@
+/*
+ * The command: what is asked, file by file, and what comes out of it.
+ */
+import type { Caution } from "../index.js";
+import { chartReport, chartText } from "./chart.js";
+import { checkLines, checkReport } from "./check.js";
+import { placeText, readDocument, type Document } from "./document.js";
+import { isFault, type Fault } from "./fault.js";
+import { HELP } from "./help.js";
+import { EXIT, type Io } from "./io.js";
+import { timeLines } from "./lines.js";
+import { readOptions, type Asked } from "./options.js";
+import { planLines, planReport } from "./plan.js";
+import { timeReport } from "./time.js";
+
+/** What one file gave: its data, its text, and the cautions that --strict minds. */
+interface Outcome {
+  readonly data: object;
+  readonly text: string;
+  readonly cautions: readonly Pick<Caution, "severity">[];
+  readonly ok: boolean;
+}
+
+/** Longer work says how far it is, ms. */
+const PATIENCE_MS = 1000;
+
+/**
+ * Runs the command.
+ *
+ * @param words - the command line behind the program's name
+ * @param io - files, streams and clock
+ * @returns the exit code
+ */
+export function run(words: readonly string[], io: Io): number {
+  if (words.includes("--help") || words.includes("-h")) return say(io, HELP);
+  if (words.includes("--version")) return say(io, `${io.version}\n`);
+  try {
+    return overFiles(readOptions(words), io);
+  } catch (error) {
+    if (!isFault(error)) throw error;
+    io.err(`darkroom-kinetics: ${error.message}\n`);
+    return EXIT.wrongUse;
+  }
+}
+
+function say(io: Io, text: string): number {
+  io.out(text);
+  return EXIT.fine;
+}
+
+function overFiles(asked: Asked, io: Io): number {
+  const { files, form, strict } = asked;
+  const startMs = io.nowMs();
+  const data: object[] = [];
+  let worst: number = EXIT.fine;
+  const worsen = (code: number): void => {
+    worst = Math.max(worst, code);
+  };
+  files.forEach((file, i) => {
+    const outcome = outcomeOf(file, asked, io);
+    if ("fault" in outcome) {
+      data.push({ file, ...outcome.fault });
+      worsen(EXIT.wrongFile);
+    } else {
+      const { cautions, ok } = outcome;
+      data.push(outcome.data);
+      if (form !== "json") io.out(`${files.length > 1 && i > 0 ? "\n" : ""}${outcome.text}`);
+      if (!ok) worsen(EXIT.wrongFile);
+      else if (strict && cautions.some(({ severity }) => severity !== "note")) worsen(EXIT.unwise);
+    }
+    const left = files.length - i - 1;
+    if (io.watched && left > 0 && io.nowMs() - startMs > PATIENCE_MS)
+      io.err(`${i + 1} of ${files.length} files\n`);
+  });
+  if (form === "json") io.out(`${JSON.stringify({ files: data }, undefined, 2)}\n`);
+  return worst;
+}
+
+/** What a file gives; a fault is told at once, in one sentence. */
+function outcomeOf(file: string, asked: Asked, io: Io): Outcome | { readonly fault: object } {
+  if (asked.command === "check") {
+    const report = checkReport(file, io, asked);
+    return { data: report, text: joined(checkLines(report)), cautions: report.cautions, ok: report.ok };
+  }
+  let document: Document | undefined;
+  try {
+    document = readDocument(file, io);
+    return { ok: true, ...answerOf(document, asked) };
+  } catch (error) {
+    if (!isFault(error) || error.use === true) throw error;
+    io.err(`${placeText(file, document?.text, error)}: ${sentenceOf(error)}\n`);
+    const { message, pointer } = error;
+    return { fault: { error: { message, ...(pointer === undefined ? {} : { path: pointer }) } } };
+  }
+}
+
+function sentenceOf({ message, pointer }: Fault): string {
+  const full = message.endsWith(".") ? message : `${message}.`;
+  return pointer === undefined || pointer === "" ? full : `${pointer} ${full}`;
+}
+
+function answerOf(document: Document, asked: Asked): Omit<Outcome, "ok"> {
+  if (asked.command === "plan") {
+    const report = planReport(document, asked);
+    return { data: report, text: joined(planLines(report)), cautions: report.plan.cautions };
+  }
+  if (asked.command === "chart") {
+    const report = chartReport(document, asked);
+    const cautions = report.chart.rows.flatMap(({ cautions: own = [] }) => own);
+    return { data: report, text: chartText(report, asked.form), cautions };
+  }
+  const report = timeReport(document, asked);
+  const brewed = report.brew?.answer.cautions ?? [];
+  const cautions = [...report.cautions, ...report.answers.flatMap(({ cautions: own }) => own), ...brewed];
+  return { data: report, text: joined(timeLines(report)), cautions };
+}
+
+function joined(lines: readonly string[]): string {
+  return `${lines.join("\n")}\n`;
+}

@@ -1,0 +1,126 @@
+/*
+ * darkroom-kinetics time: the times of a recipe or of the baths of a day.
+ */
+import {
+  compensate,
+  compensateRecipe,
+  roundEstimate,
+  type Baseline,
+  type Caution,
+  type Compensation,
+  type Conditions,
+  type Recipe,
+  type RoundedEstimate,
+} from "../index.js";
+import { readDay } from "./day.js";
+import { brewReport, type BrewReport } from "./dayBrew.js";
+import { tableReport, type TableReport } from "./dayTable.js";
+import { recipeOf, type Document } from "./document.js";
+import { placed, type Places } from "./fault.js";
+import type { Asked } from "./options.js";
+
+/** A time under its name. */
+export interface NamedAnswer extends Compensation {
+  readonly name: string;
+  /** as it is shown */
+  readonly rounded: RoundedEstimate;
+}
+
+/** All that a file gives. */
+export interface TimeReport {
+  readonly file: string;
+  readonly kind: "recipe" | "day";
+  readonly about?: string;
+  readonly known: {
+    readonly timeS: number;
+    readonly temperatureC: number;
+    readonly dilution?: Baseline["dilution"];
+    readonly note?: string;
+  };
+  readonly answers: readonly NamedAnswer[];
+  readonly brew?: BrewReport & { readonly rounded: RoundedEstimate };
+  readonly table?: TableReport;
+  /** what is unwise about the file itself */
+  readonly cautions: readonly Caution[];
+}
+
+export function timeReport(document: Document, asked: Asked): TimeReport {
+  return document.kind === "recipe" ? ofRecipe(document, asked) : ofDay(document, asked);
+}
+
+/** The conditions of the command line; undefined where it names none. */
+export function askedConditions({ temperaturesC, dilutions }: Asked): Conditions | undefined {
+  const [temperatureC] = temperaturesC;
+  const [dilution] = dilutions;
+  if (temperatureC === undefined && dilution === undefined) return undefined;
+  return {
+    ...(temperatureC === undefined ? {} : { temperatureC }),
+    ...(dilution === undefined ? {} : { dilution }),
+  };
+}
+
+export function recipeName({ name, material, developer }: Recipe): string {
+  return name ?? `${material.name} in ${developer.name ?? "a brew"}`;
+}
+
+function ofRecipe(document: Document, asked: Asked): TimeReport {
+  const { recipe } = recipeOf(document);
+  const { baseline, developer } = recipe;
+  const answer = placed([], () => compensateRecipe(recipe, askedConditions(asked)));
+  const dilution = baseline.dilution ?? (developer.kind === "stock" ? developer.dilution : undefined);
+  const { timeS, temperatureC } = baseline;
+  return {
+    file: document.file,
+    kind: "recipe",
+    known: { timeS, temperatureC, ...(dilution === undefined ? {} : { dilution }) },
+    answers: [named(recipeName(recipe), answer)],
+    cautions: [],
+  };
+}
+
+/** Where a day has what the package calls baseline, conditions and knowledge. */
+export function dayPlaces(bath: string): Places {
+  return [
+    ["/baseline/timeS", "/baseline/time"],
+    ["/baseline", "/baseline"],
+    ["/conditions", bath],
+    ["/knowledge", "/laws"],
+  ];
+}
+
+function ofDay(document: Document, asked: Asked): TimeReport {
+  const { about, note, baseline, laws, baths, brew, table, cautions } = readDay(document.value);
+  const own = askedConditions(asked);
+  const questions = own === undefined ? baths : [{ name: "As asked", conditions: own, pointer: "/baths" }];
+  const answers = questions.map(({ name, conditions, pointer }) =>
+    named(
+      name,
+      placed(dayPlaces(pointer), () => compensate(baseline, conditions, laws)),
+    ),
+  );
+  // A day without baths is about its known time, which is checked all the same.
+  if (answers.length === 0) placed(dayPlaces("/baths"), () => compensate(baseline, {}, laws));
+  const { timeS, temperatureC, dilution } = baseline;
+  const brewed = brew === undefined || own !== undefined ? undefined : brewReport(brew);
+  return {
+    file: document.file,
+    kind: "day",
+    ...(about === undefined ? {} : { about }),
+    known: {
+      timeS,
+      temperatureC,
+      ...(dilution === undefined ? {} : { dilution }),
+      ...(note === undefined ? {} : { note }),
+    },
+    answers,
+    ...(brewed === undefined ? {} : { brew: { ...brewed, rounded: roundEstimate(brewed.answer) } }),
+    ...(table === undefined || own !== undefined ? {} : { table: tableReport(table) }),
+    cautions,
+  };
+}
+
+/** A bath is past saving whatever the rest says: refused goes by the cautions. */
+function named(name: string, answer: Compensation): NamedAnswer {
+  const refused = answer.refused || answer.cautions.some(({ severity }) => severity === "stop");
+  return { name, ...answer, refused, rounded: roundEstimate(answer) };
+}
