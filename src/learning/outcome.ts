@@ -103,6 +103,8 @@ const READ: {
     ),
     spread(at, APPEARANCE_LOG_SD, logSd),
   ],
+  thin: () => "thin",
+  dense: () => "dense",
   failed: () => "failed",
   fogged: () => "fogged",
 };
@@ -117,6 +119,8 @@ const FIELDS: Readonly<Record<Outcome["kind"], readonly string[]>> = {
   gamma: ["kind", "gamma", "wanted", "sd", "logSd"],
   density: ["kind", "density", "wanted", "sd", "logSd"],
   appearance: ["kind", "appearanceS", "factor", "logSd"],
+  thin: ["kind"],
+  dense: ["kind"],
   failed: ["kind", "note"],
   fogged: ["kind", "note"],
 };

@@ -1,0 +1,148 @@
+/*
+ * From the trade's ways of judging a negative to what it says of ln(right time): a value, or a window.
+ */
+import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { onlyFields } from "./notebook.js";
+import type { Said } from "./reading.js";
+import type { Outcome } from "./types.js";
+
+/** The factor on time of one step, N+1 or N−1: time by 1.4 or by 0.7 (common practice). */
+const PER_STEP = 1.4;
+
+/** A good negative is less than half a step off: 0.845 to 1.18 of the right time. */
+const HALF_STEP = Math.log(PER_STEP) / 2;
+
+/** An eye draws the limit of a window anew each time, 7 % in time (an assumption of this package). */
+const EYE_LOG_SD = 0.07;
+
+/** A correction that is named as a number is known to 10 %, the least change worth making (common practice). */
+const JUDGED_LOG_SD = 0.1;
+
+/** A correction by eye is known to about a quarter of itself (common practice). */
+const EYE_SHARE = 0.25;
+
+/** Where the fit begins to look for a thin or dense negative, in ln(time). */
+const FIRST_THIN = 0.25;
+
+/**
+ * Gradient and the density of a patch grow as about time^0.7 near the wanted gradient: γ∞(1 − e^−kt) has the
+ * local exponent kt·e^−kt/(1 − e^−kt), 0.69 at half of γ∞, and 0.83 to 0.46 from 0.3 to 0.75 of it, a fifth
+ * either way.
+ */
+const GROWTH_EXPONENT = 0.7;
+const GROWTH_SHARE = 0.2;
+
+/** A time of appearance and its factor are each known to about a tenth (common practice). */
+const APPEARANCE_LOG_SD = 0.15;
+
+/**
+ * No outcome is read better than this, a tenth of a per cent of time. An assumption of this package, far below
+ * what a careful clock and thermometer leave.
+ */
+const LEAST_LOG_SD = 1e-3;
+
+/** What a run's outcome says of ln(right time); or, for a run that says nothing of it, why. */
+export type OutcomeSays = Said | "failed" | "fogged";
+
+/** Reads one kind of outcome; `given` is ln of the time given. */
+type Read<Kind extends Outcome["kind"]> = (
+  outcome: Extract<Outcome, { readonly kind: Kind }>,
+  at: string,
+  given: number,
+) => OutcomeSays;
+
+const READ: { readonly [Kind in Outcome["kind"]]: Read<Kind> } = {
+  good: ({ logSd }, at, given) => stepsOff(at, given, 0, HALF_STEP, logSd),
+  judged: ({ timeRatio, logSd }, at, given) => {
+    const shift = Math.log(positive(at, timeRatio, 100, "ratio", "/timeRatio"));
+    return value(at, given + shift, Math.hypot(JUDGED_LOG_SD, EYE_SHARE * shift), logSd);
+  },
+  steps: ({ steps, perStep = PER_STEP, logSd }, at, given) => {
+    const step = Math.log(inRange(at, perStep, 1.05, 4, "ratio", "/perStep"));
+    const shift = -inRange(at, steps, -10, 10, undefined, "/steps") * step;
+    return stepsOff(at, given, shift, shift === 0 ? HALF_STEP : step / 4, logSd);
+  },
+  thin: (_outcome, _at, given) => beyond(given, 1),
+  dense: (_outcome, _at, given) => beyond(given, -1),
+  gamma: (outcome, at, given) => byGrowth(at, given, "gamma", outcome.gamma, outcome),
+  density: (outcome, at, given) => byGrowth(at, given, "density", outcome.density, outcome),
+  appearance: ({ appearanceS, factor, logSd }, at) => {
+    const rightS =
+      positive(at, appearanceS, 1e6, "timeS", "/appearanceS") *
+      positive(at, factor, 1000, "ratio", "/factor");
+    return value(at, Math.log(rightS), APPEARANCE_LOG_SD, logSd);
+  },
+  failed: () => "failed",
+  fogged: () => "fogged",
+};
+
+/** The fields of each kind. */
+const FIELDS: Readonly<Record<Outcome["kind"], readonly string[]>> = {
+  good: ["kind", "logSd"],
+  judged: ["kind", "timeRatio", "logSd"],
+  steps: ["kind", "steps", "perStep", "logSd"],
+  thin: ["kind"],
+  dense: ["kind"],
+  gamma: ["kind", "gamma", "wanted", "sd", "logSd"],
+  density: ["kind", "density", "wanted", "sd", "logSd"],
+  appearance: ["kind", "appearanceS", "factor", "logSd"],
+  failed: ["kind", "note"],
+  fogged: ["kind", "note"],
+};
+
+/**
+ * What a run's outcome says of ln(right time).
+ *
+ * @param where - the place of the run
+ * @param timeS - the time given, s
+ * @param outcome - how it came out
+ *
+ * @remarks Good, steps, thin and dense are windows: an eye tells only in which of them a negative lies. They
+ * overlap on purpose, since each eye draws its limits elsewhere. An outcome with its own `logSd` is a value,
+ * and so are a judged time, a gradient, a density and a time of appearance.
+ */
+export function readOutcome(where: string, timeS: unknown, outcome: unknown): OutcomeSays {
+  const given = Math.log(positive(where, timeS, 1e6, "timeS", "/timeS"));
+  const at = `${where}/outcome`;
+  const kind = plainObject(at, outcome)["kind"];
+  const read = knownEntry(`${at}/kind`, READ, kind) as Read<Outcome["kind"]>;
+  onlyFields(at, outcome, FIELDS[kind as Outcome["kind"]]);
+  return read(outcome as Outcome, at, given);
+}
+
+/** A value, with the outcome's own spread where it has one. */
+function value(at: string, log: number, sd: number, logSd: number | undefined): Said {
+  const own = logSd === undefined ? sd : positive(at, logSd, 3, undefined, "/logSd");
+  return { kind: "value", log, sd: Math.max(LEAST_LOG_SD, own) };
+}
+
+/** A window about a correction by eye; a value where the outcome has its own spread. */
+function stepsOff(at: string, given: number, shift: number, half: number, logSd: number | undefined): Said {
+  const log = given + shift;
+  const sd = Math.hypot(EYE_LOG_SD, EYE_SHARE * shift);
+  return logSd === undefined
+    ? { kind: "window", low: log - half, high: log + half, log, sd }
+    : value(at, log, sd, logSd);
+}
+
+/** Thin (1) or dense (−1): any correction beyond a quarter step. */
+function beyond(given: number, sign: number): Said {
+  const edge = given + (sign * HALF_STEP) / 2;
+  const [low, high] = sign > 0 ? [edge, Infinity] : [-Infinity, edge];
+  return { kind: "window", low, high, log: given + sign * FIRST_THIN, sd: EYE_LOG_SD };
+}
+
+type Grown = Extract<Outcome, { readonly wanted: number }>;
+
+function byGrowth(
+  at: string,
+  given: number,
+  field: string,
+  measured: number,
+  { wanted, sd = 0.05, logSd }: Grown,
+): Said {
+  const found = positive(at, measured, 10, field === "gamma" ? "gamma" : "density", `/${field}`);
+  const shift = Math.log(positive(at, wanted, 10, undefined, "/wanted") / found) / GROWTH_EXPONENT;
+  const reading = positive(at, sd, 3, undefined, "/sd") / found / GROWTH_EXPONENT;
+  return value(at, given + shift, Math.hypot(reading, GROWTH_SHARE * shift), logSd);
+}

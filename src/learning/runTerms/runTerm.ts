@@ -1,0 +1,28 @@
+/*
+ * Terms of ln(time) that belong to a run and not to a cause: when it was made, with which thermometer, by whom,
+ * and whether it is a printed row.
+ */
+import type { Row, Unknown } from "../../core/row.js";
+
+/** What a run or a question carries besides its conditions. */
+export interface RunMarks {
+  readonly date?: string | undefined;
+  readonly thermometer?: string | undefined;
+  readonly by?: string | undefined;
+  readonly printed?: boolean | undefined;
+}
+
+/** A term as the runs of one notebook make it. */
+export interface PlacedTerm {
+  readonly unknowns: readonly Unknown[];
+  /** the row of one of these runs */
+  run(marks: RunMarks): Row;
+  /** the row of a development to come */
+  question(marks: RunMarks): Row;
+}
+
+/** A term of a run that is no cause. */
+export interface RunTerm {
+  readonly name: string;
+  over(runs: readonly RunMarks[]): PlacedTerm;
+}

@@ -1,0 +1,25 @@
+import type { Row, Unknown } from "../core/row.js";
+
+/** A row by position, in numbers scaled by their first standard deviations; only what is not 0. */
+export interface SparseRow {
+  readonly at: readonly number[];
+  readonly slopes: readonly number[];
+}
+
+/** Makes the function from rows by name to rows by position. A name that is no unknown's is a bug. */
+export function sparseRows(unknowns: readonly Unknown[]): (row: Row) => SparseRow {
+  const places = new Map(unknowns.map(({ name }, i) => [name, i]));
+  return (row) => {
+    const at: number[] = [];
+    const slopes: number[] = [];
+    for (const { name, slope } of row.slopes) {
+      const place = places.get(name);
+      if (place === undefined) throw new Error(`no unknown is called ${name}`);
+      const scaled = slope * (unknowns[place] as Unknown).sd;
+      if (scaled === 0) continue;
+      at.push(place);
+      slopes.push(scaled);
+    }
+    return { at, slopes };
+  };
+}

@@ -1,0 +1,143 @@
+import { Matrix, inverse } from "ml-matrix";
+import { describe, expect, it } from "vitest";
+import type { Row } from "../../src/core/row.js";
+import type { Reading, Said } from "../../src/learning/reading.js";
+import { fitRegression } from "../../src/learning/regression.js";
+import { seeded } from "../worlds/random.js";
+
+const row = (slopes: Readonly<Record<string, number>>, beside = 0): Row => ({
+  slopes: Object.entries(slopes).map(([name, slope]) => ({ name, slope })),
+  beside,
+});
+const value = (log: number, sd = 0.1): Said => ({ kind: "value", log, sd });
+const window = (low: number, high: number, sd = 0.07): Said => ({
+  kind: "window",
+  low,
+  high,
+  log: Number.isFinite(low + high) ? (low + high) / 2 : Math.sign(low + high) * 0.25,
+  sd,
+});
+const base = { name: "base", sd: 0.2 };
+const slope = { name: "slope", sd: 2 };
+
+describe("values of stated noise", () => {
+  it("give the posterior of the normal equations", () => {
+    const random = seeded(1);
+    const readings = Array.from({ length: 12 }, (): Reading => ({
+      row: row({ base: 1, slope: random.normal() }, 0.01),
+      said: value(random.normal(), 0.1 + random.uniform()),
+    }));
+    const fit = fitRegression([base, slope], readings, "stated");
+    const x = new Matrix(readings.map(({ row: { slopes } }) => slopes.map((each) => each.slope)));
+    const weights = Matrix.diag(readings.map(({ said }) => 1 / (said.sd ** 2 + 0.01)));
+    const precision = x
+      .transpose()
+      .mmul(weights)
+      .mmul(x)
+      .add(Matrix.diag([1 / 0.2 ** 2, 1 / 2 ** 2]));
+    const covariance = inverse(precision);
+    const mean = covariance.mmul(
+      x
+        .transpose()
+        .mmul(weights)
+        .mmul(Matrix.columnVector(readings.map(({ said }) => said.log))),
+    );
+    expect(fit.mean("base")).toBeCloseTo(mean.get(0, 0), 10);
+    expect(fit.mean("slope")).toBeCloseTo(mean.get(1, 0), 10);
+    expect(fit.sd("slope")).toBeCloseTo(Math.sqrt(covariance.get(1, 1)), 10);
+    expect(fit.covariance(row({ base: 1 }), row({ slope: 3 }))).toBeCloseTo(3 * covariance.get(0, 1), 10);
+    expect(fit.along(row({ base: 1, slope: 2 })).mean).toBeCloseTo(mean.get(0, 0) + 2 * mean.get(1, 0), 10);
+    expect([fit.scatter, ...fit.weights]).toEqual(Array.from({ length: 13 }, () => 1));
+  });
+  it("leave the prior where there are none", () => {
+    const fit = fitRegression([base], []);
+    expect([fit.mean("base"), fit.sd("base"), fit.scatter]).toEqual([0, expect.closeTo(0.2, 15), 1]);
+  });
+  it("may say the same a thousand times without a spread below nothing", () => {
+    const readings = Array.from({ length: 1000 }, () => ({
+      row: row({ base: 1, slope: 1 }),
+      said: value(0.3, 1e-3),
+    }));
+    const fit = fitRegression([base, { name: "slope", sd: 100 }], readings, "stated");
+    expect(fit.along(row({ base: 1, slope: 1 })).mean).toBeCloseTo(0.3, 6);
+    expect(fit.along(row({ base: 1, slope: 1 })).variance).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe("values of estimated noise", () => {
+  const good = Array.from({ length: 9 }, (_, i) => ({ row: row({ base: 1 }), said: value(0.01 * (i - 4)) }));
+
+  it("hold back the one that disagrees", () => {
+    const fit = fitRegression([base], [...good, { row: row({ base: 1 }), said: value(2) }]);
+    expect(fit.weights.slice(0, 9)).toEqual(good.map(() => 1));
+    expect(fit.weights[9]).toBeLessThan(0.2);
+    expect(Math.abs(fit.mean("base"))).toBeLessThan(0.05);
+  });
+  it("find the scatter: less where runs agree, more where they do not", () => {
+    expect(fitRegression([base], good).scatter).toBeLessThan(0.8);
+    const wild = good.map((each, i) => ({ ...each, said: value(i % 2 ? 0.3 : -0.3) }));
+    expect(fitRegression([base], wild).scatter).toBeGreaterThan(1.8);
+  });
+  it("never tell more than a development repeats, 4 %", () => {
+    const exact = fitRegression([base], [{ row: row({ base: 1 }), said: value(0, 0.001) }]);
+    expect(exact.sd("base")).toBeCloseTo(1 / Math.hypot(1 / 0.2, 1 / 0.04), 6);
+  });
+});
+
+describe("windows", () => {
+  it("one window gives the moments of prior times window", () => {
+    const [low, high] = [0.1, 0.4];
+    const fit = fitRegression([base], [{ row: row({ base: 1 }), said: window(low, high) }], "stated");
+    let [mass, first, second] = [0, 0, 0];
+    for (let x = -1.5; x < 1.5; x += 1e-4) {
+      const upper = (z: number): number => 1 / (1 + Math.exp(-1.5976 * z - 0.070566 * z ** 3));
+      const p = Math.exp(-((x / 0.2) ** 2) / 2) * (upper((high - x) / 0.07) - upper((low - x) / 0.07));
+      mass += p;
+      first += p * x;
+      second += p * x * x;
+    }
+    const mean = first / mass;
+    expect(fit.mean("base")).toBeCloseTo(mean, 3);
+    expect(fit.sd("base")).toBeCloseTo(Math.sqrt(second / mass - mean ** 2), 3);
+  });
+  it("repeated often tell far less than values of the same noise", () => {
+    const sdAfter = (said: Said, count: number): number =>
+      fitRegression(
+        [{ name: "base", sd: 0.5 }],
+        Array.from({ length: count }, () => ({ row: row({ base: 1 }), said })),
+        "stated",
+      ).sd("base");
+    for (const count of [1, 10, 100])
+      expect(sdAfter(window(-0.168, 0.168), count)).toBeGreaterThan(1.6 * sdAfter(value(0, 0.07), count));
+  });
+  it("open to one side push only that way", () => {
+    const thin = { row: row({ base: 1 }), said: window(0.084, Infinity) };
+    const fit = fitRegression([base], [thin]);
+    expect(fit.mean("base")).toBeGreaterThan(0.1);
+    expect(fit.sd("base")).toBeLessThan(0.2);
+    const far = fitRegression([{ name: "base", sd: 0.01 }], [{ ...thin, said: window(3, Infinity) }]);
+    expect(Number.isFinite(far.mean("base"))).toBe(true);
+  });
+  it("of a row that nothing moves say nothing", () => {
+    const fit = fitRegression([base], [{ row: row({}), said: window(-0.168, 0.168) }]);
+    expect([fit.mean("base"), fit.sd("base")]).toEqual([0, expect.closeTo(0.2, 12)]);
+    expect(Number.isFinite(fit.scatter)).toBe(true);
+  });
+});
+
+describe("an unknown whose variance is learned", () => {
+  it("may lie many of its first standard deviations off", () => {
+    const readings = Array.from({ length: 30 }, (_, i) => ({
+      row: row({ trend: i }),
+      said: value(0.02 * i, 0.1),
+    }));
+    const held = fitRegression([{ name: "trend", sd: 0.0005 }], readings).mean("trend");
+    const free = fitRegression([{ name: "trend", sd: 0.0005, tail: "student" }], readings).mean("trend");
+    expect(free).toBeGreaterThan(0.018);
+    expect(held).toBeLessThan(0.8 * free);
+  });
+});
+
+it("a row with a name that is no unknown's is a bug, and is not passed over", () => {
+  expect(() => fitRegression([base], [{ row: row({ bass: 1 }), said: value(0) }])).toThrow("bass");
+});

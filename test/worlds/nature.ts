@@ -1,0 +1,104 @@
+/* How time really depends on the conditions in a simulated darkroom; written out anew, not taken from the package. */
+import type { Random } from "./random.js";
+import type { Start, Where } from "./subject.js";
+
+/** Mean and standard deviation. */
+export type Spread = readonly [mean: number, sd: number];
+
+/** What the numbers of nature are drawn from. */
+export interface Nature {
+  /** ln(right time/starting time) */
+  readonly base: Spread;
+  /** activation energy, kJ/mol */
+  readonly energyKJ: Spread;
+  /** dilution exponent */
+  readonly exponent: Spread;
+  /** share of the rate lost at a stale layer, scaled along the generic curve */
+  readonly loss: Spread;
+  /** what a roll of 516 cm² in a litre adds */
+  readonly use: Spread;
+  /** ln(time) by the root of an hour */
+  readonly age: Spread;
+  /** kJ/mol for each halving of the concentration */
+  readonly pair: Spread;
+  /** random walk in ln(concentration), standard deviation over one unit */
+  readonly dilutionWalk: number;
+  /** the same along the agitation curve */
+  readonly agitationWalk: number;
+  /** time follows a power of the interval between agitations instead of the curve */
+  readonly agitationPower?: Spread;
+}
+
+const GAS_KJ = 8.314462618e-3;
+
+/** ln(parts in all/parts of stock): how far a bath is diluted. */
+export function diluted(dilution: string): number {
+  const [stock, water] = dilution.split("+").map(Number) as [number, number];
+  return Math.log((stock + water) / stock);
+}
+
+/** −ln(mean rate)/loss between two agitations, 75 s to go stale, drawn for a loss of 0.73. */
+function stale(everyS: number): number {
+  const x = everyS / 75;
+  return -Math.log(1 - 0.73 * (1 - (1 - Math.exp(-x)) / x)) / 0.73;
+}
+
+const inverse = (temperatureC: number): number => 1 / (GAS_KJ * (temperatureC + 273.15));
+
+/** A random walk, 0 at `origin`, drawn as far as it is asked for. */
+function walker(random: Random, origin: number, sd: number): (place: number) => number {
+  const known: [place: number, value: number][] = [[origin, 0]];
+  return (place) => {
+    const at = known.findIndex(([each]) => each >= place);
+    const after = known[at];
+    if (after?.[0] === place) return after[1];
+    const before = known[at < 0 ? known.length - 1 : at - 1];
+    let mean: number;
+    let variance: number;
+    if (before && after) {
+      const share = (place - before[0]) / (after[0] - before[0]);
+      mean = before[1] + share * (after[1] - before[1]);
+      variance = share * (after[0] - place);
+    } else {
+      const [from, value] = (before ?? after)!;
+      mean = value;
+      variance = Math.abs(place - from);
+    }
+    const value = mean + sd * Math.sqrt(variance) * random.normal();
+    known.splice(at < 0 ? known.length : at, 0, [place, value]);
+    return value;
+  };
+}
+
+/** Draws a darkroom: ln of the right time under any conditions. */
+export function drawNature(random: Random, nature: Nature, start: Start): (where: Where) => number {
+  const draw = ([mean, sd]: Spread): number => mean + sd * random.normal();
+  const base = Math.log(start.timeS) + draw(nature.base);
+  const energy = Math.max(5, draw(nature.energyKJ));
+  const exponent = Math.max(0, draw(nature.exponent));
+  const loss = Math.max(0, draw(nature.loss));
+  const use = Math.max(0, draw(nature.use));
+  const age = draw(nature.age);
+  const pair = draw(nature.pair);
+  const from = { dilution: diluted(start.dilution), agitation: stale(start.agitation.everyS) };
+  const bend = walker(random, from.dilution, nature.dilutionWalk);
+  const swerve = walker(random, from.agitation, nature.agitationWalk);
+  const power = nature.agitationPower && draw(nature.agitationPower);
+  return ({ temperatureC, dilution, agitation, usedCm2PerL, ageH }) => {
+    const warmth = inverse(temperatureC) - inverse(start.temperatureC);
+    const water = diluted(dilution);
+    const curve = stale(agitation.everyS);
+    return (
+      base +
+      energy * warmth +
+      exponent * (water - from.dilution) +
+      bend(water) +
+      pair * ((water - from.dilution) / Math.LN2) * warmth +
+      (power === undefined
+        ? loss * (curve - from.agitation) + swerve(curve)
+        : power * Math.log(agitation.everyS / start.agitation.everyS)) +
+      (use / 0.08) * Math.log(1 + (0.08 * usedCm2PerL) / 516.128) +
+      age * Math.sqrt(ageH)
+    );
+  };
+}

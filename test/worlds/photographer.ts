@@ -1,0 +1,100 @@
+/* A simulated photographer: makes runs, notes them, and has questions whose right answers are known. */
+import type { Eye } from "./eyes.js";
+import type { Random } from "./random.js";
+import type { Start, Where, WorldRun } from "./subject.js";
+
+/** How the base time moves with each dated run. */
+export interface Drift {
+  /** ln(time) a run, its sign drawn; of a random walk the standard deviation of a step */
+  readonly step: number;
+  readonly kind: "random" | "steady";
+}
+
+/** Marks of a run, and what they add to ln of the right time as it is seen. */
+export interface Marked {
+  readonly marks: Partial<WorldRun>;
+  readonly off: number;
+}
+
+/** A photographer's ways. */
+export interface Ways {
+  readonly start: Start;
+  /** ln of the right time under any conditions */
+  readonly nature: (where: Where) => number;
+  readonly eye: Eye;
+  /** the runs are dated, one a day, and the base time may drift */
+  readonly drift?: Drift | undefined;
+  /** dates are noted */
+  readonly dated: boolean;
+  /** the share of dated runs whose date is not noted */
+  readonly undatedShare?: number;
+  /** develops for the predicted time, rather than for one that is 15 % off at random */
+  readonly confirms?: boolean;
+  /** asks about any dilution, not only about those of the runs */
+  readonly asksNew?: boolean;
+  /** marks of the i-th run */
+  readonly marked?: (i: number) => Marked;
+  /** with which thermometer the questions are asked, and what that adds */
+  readonly asked?: { readonly marks: { readonly thermometer?: string }; readonly off: number };
+  /** a run is botched: added to ln of the right time as it is seen */
+  readonly slip?: () => number;
+}
+
+export interface Photographer {
+  /** the next run; `predictS` gives the time that is known so far */
+  run(predictS: (where: Where) => number): WorldRun;
+  /** a question now, and its right answer in s */
+  question(): { readonly where: Where & { readonly thermometer?: string }; readonly rightS: number };
+}
+
+const DILUTIONS = ["1+4", "1+9", "1+14", "1+19", "1+29"];
+/** Printed times are rounded, and lie about a smooth law. */
+const PRINTED_LOG_SD = 0.04;
+const INTERVALS_S = [10, 30, 60, 120];
+
+export function photographer(random: Random, ways: Ways): Photographer {
+  const { nature, eye, drift } = ways;
+  const sign = random.uniform() < 0.5 ? 1 : -1;
+  // Each has a few dilutions and intervals of their own.
+  const dilutions = [random.pick(DILUTIONS), random.pick(DILUTIONS), ways.start.dilution];
+  const intervals = [random.pick(INTERVALS_S), ways.start.agitation.everyS];
+  let moved = 0;
+  let made = 0;
+  const draw = (): Where => ({
+    temperatureC: 12 + 14 * random.uniform(),
+    dilution: random.pick(dilutions),
+    agitation: { everyS: random.pick(intervals) },
+    usedCm2PerL: random.uniform() < 0.5 ? 0 : 3000 * random.uniform(),
+    ageH: random.uniform() < 0.5 ? 0 : 6 * random.uniform(),
+  });
+  return {
+    run(predictS) {
+      if (drift && made > 0) moved += drift.step * (drift.kind === "steady" ? sign : random.normal());
+      const where = draw();
+      const { marks, off } = ways.marked?.(made) ?? { marks: {}, off: 0 };
+      const right = nature(where) + moved + off + (ways.slip?.() ?? 0);
+      const { printed = false } = marks;
+      const given = printed
+        ? right + PRINTED_LOG_SD * random.normal()
+        : ways.confirms
+          ? Math.log(predictS(where))
+          : right + 0.15 * random.normal();
+      const noted = ways.dated && random.uniform() >= (ways.undatedShare ?? 0);
+      const date = new Date(Date.UTC(2020, 0, 1 + made)).toISOString().slice(0, 10);
+      made += 1;
+      return {
+        id: `run ${made}`,
+        ...where,
+        ...(noted ? { date } : {}),
+        ...marks,
+        timeS: Math.exp(given),
+        outcome: printed ? { kind: "good", logSd: PRINTED_LOG_SD } : eye(right - given, Math.exp(given)),
+      };
+    },
+    question() {
+      const where = ways.asksNew ? { ...draw(), dilution: random.pick(DILUTIONS) } : draw();
+      const { marks, off } = ways.asked ?? { marks: {}, off: 0 };
+      return { where: { ...where, ...marks }, rightS: Math.exp(nature(where) + moved + off) };
+    },
+  };
+}

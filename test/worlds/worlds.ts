@@ -1,0 +1,158 @@
+/* The worlds: what nature and photographers may be like. Each is a promise that the interval has to keep. */
+import {
+  densitometer,
+  judging,
+  measuring,
+  naming,
+  stepping,
+  tolerating,
+  watching,
+  type Eye,
+} from "./eyes.js";
+import { drawNature, type Nature } from "./nature.js";
+import { photographer, type Drift, type Photographer, type Ways } from "./photographer.js";
+import type { Random } from "./random.js";
+import type { Start } from "./subject.js";
+
+export interface World {
+  readonly name: string;
+  /** the least shares of questions that the 90 % and the 50 % interval have to hold */
+  readonly least: readonly [ninety: number, fifty: number];
+  /** the photographer states the noise of each outcome and wants it taken at its word */
+  readonly noise: "estimated" | "stated";
+  enter(random: Random): Photographer;
+}
+
+export const START: Start = {
+  timeS: 510,
+  temperatureC: 20,
+  dilution: "1+9",
+  agitation: { everyS: 30 },
+};
+
+/** What the model takes nature for. */
+export const ASSUMED: Nature = {
+  base: [0, 0.2],
+  energyKJ: [60, 18],
+  exponent: [0.75, 0.25],
+  loss: [0.75, 0.35],
+  use: [0.08, 0.04],
+  age: [0, 0.1],
+  pair: [-12, 20],
+  dilutionWalk: 0.19,
+  agitationWalk: 0.08,
+};
+
+/** A nature that is tamer than assumed, without departures. */
+export const TAME: Nature = {
+  base: [0, 0.15],
+  energyKJ: [60, 15],
+  exponent: [0.75, 0.22],
+  loss: [0.75, 0.3],
+  use: [0.08, 0],
+  age: [0, 0],
+  pair: [0, 0],
+  dilutionWalk: 0,
+  agitationWalk: 0,
+};
+
+const USUAL: World["least"] = [0.85, 0.4];
+
+interface Making {
+  readonly nature?: Partial<Nature>;
+  readonly eye?: (random: Random) => Eye;
+  readonly ways?: (random: Random) => Partial<Ways>;
+  readonly dated?: boolean;
+  readonly drift?: Drift;
+  readonly least?: World["least"];
+  readonly noise?: World["noise"];
+}
+
+function world(name: string, making: Making = {}): World {
+  const { nature = {}, eye = judging, ways, dated = making.drift !== undefined, drift } = making;
+  return {
+    name,
+    least: making.least ?? USUAL,
+    noise: making.noise ?? "estimated",
+    enter: (random) =>
+      photographer(random, {
+        start: START,
+        nature: drawNature(random, { ...ASSUMED, ...nature }, START),
+        eye: eye(random),
+        dated,
+        drift,
+        ...ways?.(random),
+      }),
+  };
+}
+
+/** Half of the runs are made with other means: marks, and how they are off. */
+function someOf(random: Random, share: number, marks: object, off: () => number): Partial<Ways> {
+  return { marked: () => (random.uniform() < share ? { marks, off: off() } : { marks: {}, off: 0 }) };
+}
+
+/** One degree at 20 °C in ln(time). */
+const DEGREE = 0.085;
+
+export const worlds: readonly World[] = [
+  world("as assumed"),
+  world("as assumed, dated", { dated: true, drift: { step: 0.012, kind: "random" } }),
+  world("a dilution never tried", { ways: () => ({ asksNew: true }) }),
+  world("tame", { nature: TAME, eye: (random) => measuring(random, 0.08) }),
+  world("tame, dated", { nature: TAME, eye: (random) => measuring(random, 0.08), dated: true }),
+  world("noise twice as stated", { eye: (random) => judging(random, random.normal, 2) }),
+  world("half steps", { eye: (random) => stepping(random, 0.5) }),
+  world("good or whole steps", { eye: (random) => stepping(random, 1) }),
+  world("thin, good, dense", { eye: naming }),
+  world("one run in ten off by two", {
+    ways: (random) => ({
+      slip: () => (random.uniform() < 0.1 ? (random.uniform() < 0.5 ? Math.LN2 : -Math.LN2) : 0),
+    }),
+  }),
+  world("heavy-tailed noise", {
+    eye: (random) => judging(random, () => Math.sqrt(3) * random.heavyTailed()),
+  }),
+  world("half of the correction", { eye: (random) => judging(random, random.normal, 1, 0.5) }),
+  world("another thermometer later", {
+    ways: (random) => {
+      const old = { marks: {}, off: 0 };
+      const later = { marks: { thermometer: "new" }, off: DEGREE * (random.uniform() < 0.5 ? 1 : -1) };
+      return { marked: (i) => (i < 3 ? old : later), asked: later };
+    },
+  }),
+  world("agitation by a power", { nature: { agitationPower: [0.18, 0.05] } }),
+  world("dilution that walks", { nature: { dilutionWalk: 0.25 } }),
+  world("interaction", { nature: { pair: [-25, 20] } }),
+  world("drift 1 %, random", { drift: { step: 0.01, kind: "random" } }),
+  world("drift 2 %, random", { drift: { step: 0.02, kind: "random" } }),
+  world("drift 1 %, steady", { drift: { step: 0.01, kind: "steady" }, least: [0.75, 0.3] }),
+  world("drift 2 %, steady", { drift: { step: 0.02, kind: "steady" }, least: [0.75, 0.3] }),
+  world("drift 2 %, half undated", {
+    drift: { step: 0.02, kind: "random" },
+    ways: () => ({ undatedShare: 0.5 }),
+  }),
+  world("gradients measured", { eye: densitometer }),
+  world("time of appearance", { eye: watching }),
+  world("noise taken at its word", { eye: (random) => measuring(random, 0.05), noise: "stated" }),
+  world("printed rows among them", {
+    ways: (random) => {
+      const maker = 0.2 * random.normal();
+      return someOf(random, 0.3, { printed: true }, () => maker);
+    },
+  }),
+  world("two merged photographers", {
+    ways: (random) => {
+      const friend = 0.1 * random.normal() + DEGREE * (random.uniform() < 0.5 ? 1 : -1);
+      return someOf(random, 0.5, { by: "friend" }, () => friend);
+    },
+  }),
+  ...[0.1, 0.15].flatMap((tolerance) =>
+    [0.05, 0.1].map((noise) =>
+      world(`confirms itself: good within ${100 * tolerance} %, eye ${100 * noise} %`, {
+        eye: (random) => tolerating(random, tolerance, noise),
+        ways: () => ({ confirms: true }),
+        least: tolerance > 0.1 && noise < 0.1 ? [0.85, 0.3] : USUAL,
+      }),
+    ),
+  ),
+];
