@@ -22,9 +22,6 @@ interface Fitted {
 /** From so many standard deviations on a value is held back: 5 % of sound runs lie beyond. */
 const HOLD_FROM = 2;
 
-/** The mean of min(z², 4) for a standard normal z. */
-const HELD_SQUARE = 0.920537;
-
 /** Keeps a quotient finite where a row, or what is known without a window, has no spread or no end to it. */
 const LEAST_VARIANCE = 1e-9;
 
@@ -35,9 +32,10 @@ export function valueVariance(said: ValueSaid, beside: number, scatter: number, 
 }
 
 /**
- * Weighs a value against the fit: z standard deviations away, z above 2, it weighs 2/z.
+ * Weighs a value against the fit: z standard deviations away, z above 2, it weighs 2/z. That is noise which is
+ * normal in the middle and has exponential tails; its square counts with the same weight.
  *
- * @remarks P. J. Huber, Ann. Math. Statist. 35, 1964, p. 73, and "proposal 2", p. 96, for the scatter.
+ * @remarks P. J. Huber, Ann. Math. Statist. 35, 1964, p. 73.
  */
 export function weighValue(
   said: ValueSaid,
@@ -48,11 +46,9 @@ export function weighValue(
 ): Pick<Taken, "weight" | "square"> {
   const square = scatter * scatter;
   const miss = (said.log - fitted.mean) ** 2 / (said.sd ** 2 + beside / square);
-  const held = Math.min(miss, HOLD_FROM ** 2 * square) / HELD_SQUARE;
-  return {
-    weight: Math.min(1, (HOLD_FROM * scatter) / Math.sqrt(miss)),
-    square: held + (fitted.variance * square) / (taken.variance * taken.weight),
-  };
+  const weight = Math.min(1, (HOLD_FROM * scatter) / Math.sqrt(miss));
+  const own = (fitted.variance * square) / (taken.variance * taken.weight);
+  return { weight, square: weight * miss + own };
 }
 
 /**
