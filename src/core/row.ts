@@ -4,7 +4,7 @@
 
 /** A number to be learned: normal about 0 before the first reading. */
 export interface Unknown {
-  readonly name: string;
+  readonly parameter: string;
   /** its standard deviation before the first reading */
   readonly sd: number;
   /** its variance is learned too, with `sd` as the first guess: Student's t with one degree of freedom */
@@ -13,7 +13,7 @@ export interface Unknown {
 
 /** How ln(time) moves with one number. */
 export interface Slope {
-  readonly name: string;
+  readonly parameter: string;
   readonly slope: number;
 }
 

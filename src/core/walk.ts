@@ -21,19 +21,19 @@ export interface Walk {
 export function walkOver(name: string, knots: readonly number[], sd: number): Walk {
   const gaps = knots.slice(1).map((high, i) => {
     const low = knots[i] as number;
-    return { name: `${name} ${low} to ${high}`, low, high, width: high - low };
+    return { parameter: `${name} ${low} to ${high}`, low, high, width: high - low };
   });
   const [first = 0] = knots;
   const last = knots.at(-1) ?? first;
   return {
-    unknowns: gaps.map((gap) => ({ name: gap.name, sd: sd * Math.sqrt(gap.width) })),
+    unknowns: gaps.map((gap) => ({ parameter: gap.parameter, sd: sd * Math.sqrt(gap.width) })),
     row(from, to) {
       const [low, high, sign] = from < to ? [from, to, 1] : [to, from, -1];
       const slopes: Slope[] = [];
       let free = Math.max(0, first - to, to - last);
       for (const gap of gaps) {
         const covered = Math.min(high, gap.high) - Math.max(low, gap.low);
-        if (covered > 0) slopes.push({ name: gap.name, slope: (sign * covered) / gap.width });
+        if (covered > 0) slopes.push({ parameter: gap.parameter, slope: (sign * covered) / gap.width });
         if (to > gap.low && to < gap.high) free = ((to - gap.low) * (gap.high - to)) / gap.width;
       }
       return { slopes, beside: sd * sd * free };

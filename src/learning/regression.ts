@@ -7,9 +7,9 @@ import { matchWindow, valueVariance, weighValue, type Taken } from "./weighReadi
 /** What a fit gives. Everything is asked for by name or by row. */
 export interface Regression {
   /** the mean of an unknown */
-  mean(name: string): number;
+  mean(parameter: string): number;
   /** the standard deviation of an unknown */
-  sd(name: string): number;
+  sd(parameter: string): number;
   /** what a row comes to, and its variance; what lies beside the row is the caller's */
   along(row: Row): { readonly mean: number; readonly variance: number };
   /** the covariance of what two rows come to */
@@ -123,10 +123,10 @@ function regression(
   sites: readonly Site[],
   scatter: number,
 ): Regression {
-  const own = (name: string): SparseRow => toSparse({ slopes: [{ name, slope: 1 }], beside: 0 });
+  const own = (parameter: string): SparseRow => toSparse({ slopes: [{ parameter, slope: 1 }], beside: 0 });
   return {
-    mean: (name) => alongRow(normal, own(name)).mean,
-    sd: (name) => Math.sqrt(alongRow(normal, own(name)).variance),
+    mean: (parameter) => alongRow(normal, own(parameter)).mean,
+    sd: (parameter) => Math.sqrt(alongRow(normal, own(parameter)).variance),
     along: (row) => alongRow(normal, toSparse(row)),
     covariance: (a, b) => covarianceOf(normal.covariance, unknowns.length, toSparse(a), toSparse(b)),
     weights: sites.map(({ taken }) => taken.weight),

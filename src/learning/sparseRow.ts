@@ -8,13 +8,13 @@ export interface SparseRow {
 
 /** Makes the function from rows by name to rows by position. A name that is no unknown's is a bug. */
 export function sparseRows(unknowns: readonly Unknown[]): (row: Row) => SparseRow {
-  const places = new Map(unknowns.map(({ name }, i) => [name, i]));
+  const places = new Map(unknowns.map(({ parameter }, i) => [parameter, i]));
   return (row) => {
     const at: number[] = [];
     const slopes: number[] = [];
-    for (const { name, slope } of row.slopes) {
-      const place = places.get(name);
-      if (place === undefined) throw new Error(`no unknown is called ${name}`);
+    for (const { parameter, slope } of row.slopes) {
+      const place = places.get(parameter);
+      if (place === undefined) throw new Error(`no unknown is called ${parameter}`);
       const scaled = slope * (unknowns[place] as Unknown).sd;
       if (scaled === 0) continue;
       at.push(place);

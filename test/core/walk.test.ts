@@ -5,8 +5,8 @@ import { fc, test } from "../property.js";
 /** The variance of a row: numbers are independent. */
 function varianceOf(walk: ReturnType<typeof walkOver>, from: number, to: number): number {
   const { slopes, beside } = walk.row(from, to);
-  const sds = new Map(walk.unknowns.map(({ name, sd }) => [name, sd]));
-  return slopes.reduce((sum, { name, slope }) => sum + (slope * sds.get(name)!) ** 2, beside);
+  const sds = new Map(walk.unknowns.map(({ parameter, sd }) => [parameter, sd]));
+  return slopes.reduce((sum, { parameter, slope }) => sum + (slope * sds.get(parameter)!) ** 2, beside);
 }
 
 describe("a random walk with knots", () => {
@@ -24,15 +24,15 @@ describe("a random walk with knots", () => {
     expect(varianceOf(walk, from, to)).toBeCloseTo(variance, 12);
   });
   it("has one number a gap, and its share of a gap that is crossed in part", () => {
-    expect(walk.unknowns.map(({ name }) => name)).toEqual(["walk 0 to 1", "walk 1 to 3"]);
+    expect(walk.unknowns.map(({ parameter }) => parameter)).toEqual(["walk 0 to 1", "walk 1 to 3"]);
     expect(walk.row(0, 2)).toEqual({
       slopes: [
-        { name: "walk 0 to 1", slope: 1 },
-        { name: "walk 1 to 3", slope: 0.5 },
+        { parameter: "walk 0 to 1", slope: 1 },
+        { parameter: "walk 1 to 3", slope: 0.5 },
       ],
       beside: expect.closeTo(0.04 * 0.5, 12),
     });
-    expect(walk.row(3, 1).slopes).toEqual([{ name: "walk 1 to 3", slope: -1 }]);
+    expect(walk.row(3, 1).slopes).toEqual([{ parameter: "walk 1 to 3", slope: -1 }]);
   });
   it("of one knot is free on both sides", () => {
     expect(walkOver("walk", [2], 0.1).row(2, 4)).toEqual({ slopes: [], beside: expect.closeTo(0.02, 12) });

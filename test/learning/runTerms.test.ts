@@ -10,13 +10,13 @@ const days = (count: number): RunMarks[] =>
     date: new Date(Date.UTC(2020, 0, 1 + i)).toISOString().slice(0, 10),
   }));
 const slopesOf = ({ slopes }: Row): Record<string, number> =>
-  Object.fromEntries(slopes.map(({ name, slope }) => [name, slope]));
+  Object.fromEntries(slopes.map(({ parameter, slope }) => [parameter, slope]));
 const variance = (placed: PlacedTerm, row: Row, without = ""): number =>
   row.slopes.reduce(
-    (sum, { name, slope }) =>
-      name === without
+    (sum, { parameter, slope }) =>
+      parameter === without
         ? sum
-        : sum + (slope * placed.unknowns.find((unknown) => unknown.name === name)!.sd) ** 2,
+        : sum + (slope * placed.unknowns.find((unknown) => unknown.parameter === parameter)!.sd) ** 2,
     row.beside,
   );
 
@@ -44,7 +44,7 @@ describe("drift over the dates", () => {
   it("rises toward the present with the trend", () => {
     const drift = term("drift", days(5));
     expect(slopesOf(drift.run(days(5)[0]!))["trend"]).toBe(-4);
-    expect(drift.unknowns.at(-1)).toEqual({ name: "trend", sd: 0.005, tail: "student" });
+    expect(drift.unknowns.at(-1)).toEqual({ parameter: "trend", sd: 0.005, tail: "student" });
   });
   it("has ten gaps and a trend for a thousand dates", () => {
     expect(term("drift", days(1000)).unknowns.length).toBeLessThanOrEqual(12);
@@ -63,7 +63,7 @@ describe("thermometers and people", () => {
     ["by", 0.15],
   ])("each %s has an offset of its own, 0 ± %f", (field, sd) => {
     const placed = term(field, [{ [field]: "b" }, { [field]: "a" }, { [field]: "b" }, {}]);
-    expect(placed.unknowns).toEqual(["a", "b"].map((name) => ({ name: `${field} ${name}`, sd })));
+    expect(placed.unknowns).toEqual(["a", "b"].map((name) => ({ parameter: `${field} ${name}`, sd })));
     expect(slopesOf(placed.run({ [field]: "b" }))).toEqual({ [`${field} b`]: 1 });
     expect(placed.question({ [field]: "a" })).toEqual(placed.run({ [field]: "a" }));
     expect(placed.run({})).toEqual({ slopes: [], beside: 0 });
@@ -74,7 +74,7 @@ describe("thermometers and people", () => {
 describe("printed rows", () => {
   it("share one number, the maker's base against mine", () => {
     const placed = term("printed", [{ printed: true }, { printed: true }, {}]);
-    expect(placed.unknowns).toEqual([{ name: "printed", sd: 0.2 }]);
+    expect(placed.unknowns).toEqual([{ parameter: "printed", sd: 0.2 }]);
     expect(slopesOf(placed.run({ printed: true }))).toEqual({ printed: 1 });
     expect(placed.run({ printed: false })).toEqual({ slopes: [], beside: 0 });
     expect(placed.question({ printed: true })).toEqual({ slopes: [], beside: 0 });
@@ -84,6 +84,6 @@ describe("printed rows", () => {
 
 it("no two terms share a number", () => {
   const runs = [...days(9), { thermometer: "trend", by: "printed" }, { printed: true }];
-  const names = runTerms.flatMap((each) => each.over(runs).unknowns.map(({ name }) => name));
+  const names = runTerms.flatMap((each) => each.over(runs).unknowns.map(({ parameter }) => parameter));
   expect(new Set(names).size).toBe(names.length);
 });

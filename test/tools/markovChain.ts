@@ -26,9 +26,11 @@ const SCALE = 2;
 
 /** −ln of the prior and the likelihood; the last coordinate is ln(scatter²). */
 function energyOf({ unknowns, readings }: Notebook): (at: Float64Array) => number {
-  const place = new Map(unknowns.map(({ name }, i) => [name, i]));
+  const place = new Map(unknowns.map(({ parameter }, i) => [parameter, i]));
   const rows = readings.map(({ row }) =>
-    row.slopes.map(({ name, slope }) => [place.get(name)!, slope * unknowns[place.get(name)!]!.sd] as const),
+    row.slopes.map(
+      ({ parameter, slope }) => [place.get(parameter)!, slope * unknowns[place.get(parameter)!]!.sd] as const,
+    ),
   );
   const free = unknowns.map(({ tail }) => tail === "student");
   return (at) => {
@@ -63,8 +65,8 @@ export function markovChain(notebook: Notebook, seed: number, steps: number): re
   const size = unknowns.length + 1;
   const energy = energyOf(notebook);
   const asked = questions.map((row: Row) =>
-    row.slopes.map(({ name, slope }): readonly [number, number] => {
-      const j = unknowns.findIndex((unknown) => unknown.name === name);
+    row.slopes.map(({ parameter, slope }): readonly [number, number] => {
+      const j = unknowns.findIndex((unknown) => unknown.parameter === parameter);
       return [j, slope * unknowns[j]!.sd];
     }),
   );

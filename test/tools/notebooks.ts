@@ -71,10 +71,10 @@ function notebook(making: Making, random: Random): Notebook {
   const marks = Array.from({ length: making.runs }, (_, i) => making.marks?.(random, i) ?? {});
   const terms = runTerms.map((term) => term.over(marks));
   const unknowns: readonly Unknown[] = [
-    { name: "base", sd: 0.2 },
-    { name: "energy", sd: 18 },
-    { name: "exponent", sd: 0.25 },
-    { name: "pair", sd: 20 },
+    { parameter: "base", sd: 0.2 },
+    { parameter: "energy", sd: 18 },
+    { parameter: "exponent", sd: 0.25 },
+    { parameter: "pair", sd: 20 },
     ...walk.unknowns,
     ...terms.flatMap((term) => term.unknowns),
   ];
@@ -83,17 +83,20 @@ function notebook(making: Making, random: Random): Notebook {
     const water = random.pick(DILUTIONS);
     const slopes = { base: 1, energy: warmth, exponent: water, pair: (warmth * water) / Math.LN2 };
     return joinRows([
-      { slopes: Object.entries(slopes).map(([name, slope]) => ({ name, slope })), beside: 0.0004 },
+      { slopes: Object.entries(slopes).map(([parameter, slope]) => ({ parameter, slope })), beside: 0.0004 },
       walk.row(0, water),
     ]);
   };
-  const truth = new Map(unknowns.map(({ name, sd }) => [name, sd * random.normal()]));
+  const truth = new Map(unknowns.map(({ parameter, sd }) => [parameter, sd * random.normal()]));
   const eye = making.eye(random);
   const readings = marks.map((each, i): Reading => {
     const row = joinRows([conditions(), ...terms.map((term) => term.run(each))]);
     const right = row.slopes
-      .filter(({ name }) => name !== "trend")
-      .reduce((sum, { name, slope }) => sum + slope * truth.get(name)!, making.off?.(random, i) ?? 0);
+      .filter(({ parameter }) => parameter !== "trend")
+      .reduce(
+        (sum, { parameter, slope }) => sum + slope * truth.get(parameter)!,
+        making.off?.(random, i) ?? 0,
+      );
     const given = right + 0.15 * random.normal();
     const timeS = 600 * Math.exp(given);
     const said = readOutcome("notebook", timeS, eye(right - given, timeS)) as Said;

@@ -30,12 +30,12 @@ export const driftTerm: RunTerm = {
     const rowAt = (age: number): Row =>
       joinRows([
         { ...walk.row(0, age), beside: 0 },
-        { slopes: [{ name: TREND, slope: -age }], beside: 0 },
+        { slopes: [{ parameter: TREND, slope: -age }], beside: 0 },
       ]);
     const rows = dates.map((_, age) => rowAt(age));
     const middle = rowAt(oldest / 2);
     return {
-      unknowns: [...walk.unknowns, { name: TREND, sd: TREND_LOG_SD, tail: "student" }],
+      unknowns: [...walk.unknowns, { parameter: TREND, sd: TREND_LOG_SD, tail: "student" }],
       run(marks) {
         const [day] = dayOf(marks);
         if (day !== undefined) return rows[ages.get(day) ?? 0] as Row;

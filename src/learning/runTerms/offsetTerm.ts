@@ -21,9 +21,13 @@ function offsetTerm(field: "thermometer" | "by", sd: number): RunTerm {
         const name = marks[field];
         return name === undefined ? NO_ROW : (rows.get(name) ?? { slopes: [], beside: sd * sd });
       };
-      return { unknowns: names.map((name) => ({ name: `${field} ${name}`, sd })), run: row, question: row };
+      return {
+        unknowns: names.map((name) => ({ parameter: `${field} ${name}`, sd })),
+        run: row,
+        question: row,
+      };
     },
   };
 }
 
-const offset = (name: string): Row => ({ slopes: [{ name, slope: 1 }], beside: 0 });
+const offset = (parameter: string): Row => ({ slopes: [{ parameter, slope: 1 }], beside: 0 });
