@@ -9,17 +9,17 @@ export interface Normal {
   readonly covariance: Matrix;
 }
 
-/** A row, the value that it should come to, and the precision of that. */
+/** A row, the value that it should come to, and the variance of that. */
 export interface Weighted {
   readonly row: SparseRow;
   readonly value: number;
-  readonly precision: number;
+  readonly variance: number;
 }
 
 /**
  * The posterior of independent numbers about 0 with these precisions, after readings.
  *
- * @remarks The inverse of (prior precision + Σ precision·x·xᵀ), by Cholesky's factor: C. M. Bishop, Pattern
+ * @remarks The inverse of (prior precision + Σ x·xᵀ/variance), by Cholesky's factor: C. M. Bishop, Pattern
  * Recognition and Machine Learning, New York, 2006, eq. 3.50 and 3.51. No pivot can be less than the prior
  * precision of its number; where rounding says so, it is held there.
  */
@@ -30,11 +30,11 @@ export function posteriorOf(prior: readonly number[], readings: readonly Weighte
   prior.forEach((own, i) => {
     precision[i * size + i] = own;
   });
-  for (const { row, value, precision: weight } of readings) {
+  for (const { row, value, variance } of readings) {
     const { at, slopes } = row;
     for (let i = 0; i < at.length; i += 1) {
       const place = at[i] as number;
-      const weighted = (slopes[i] as number) * weight;
+      const weighted = (slopes[i] as number) / variance;
       right[place] = (right[place] as number) + weighted * value;
       for (let j = 0; j <= i; j += 1) {
         const other = at[j] as number;
@@ -95,12 +95,27 @@ function inverseFactor(root: Matrix, size: number): Matrix {
   return found;
 }
 
-/** What a row comes to, and the variance of that. */
-export function alongRow({ mean, covariance }: Normal, row: SparseRow): { mean: number; variance: number } {
+/** What a row comes to on average. */
+export function meanAlong(mean: Float64Array, { at, slopes }: SparseRow): number {
   let total = 0;
-  for (let i = 0; i < row.at.length; i += 1)
-    total += (row.slopes[i] as number) * (mean[row.at[i] as number] as number);
-  return { mean: total, variance: covarianceOf(covariance, mean.length, row, row) };
+  for (let i = 0; i < at.length; i += 1) total += (slopes[i] as number) * (mean[at[i] as number] as number);
+  return total;
+}
+
+/** The variance of what a row comes to. */
+export function varianceAlong({ mean, covariance }: Normal, { at, slopes }: SparseRow): number {
+  let total = 0;
+  for (let i = 0; i < at.length; i += 1) {
+    const place = at[i] as number;
+    const line = place * mean.length;
+    let across = 0;
+    for (let j = 0; j < i; j += 1)
+      across += (slopes[j] as number) * (covariance[line + (at[j] as number)] as number);
+    const slope = slopes[i] as number;
+    total += slope * (2 * across + slope * (covariance[line + place] as number));
+  }
+  // Rounding must not carry it below nothing.
+  return Math.max(0, total);
 }
 
 /** The covariance of what two rows come to. */

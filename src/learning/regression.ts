@@ -1,8 +1,8 @@
 import type { Row, Unknown } from "../core/row.js";
-import { alongRow, covarianceOf, posteriorOf, type Normal } from "./normalEquations.js";
+import { covarianceOf, meanAlong, posteriorOf, varianceAlong, type Normal } from "./normalEquations.js";
 import type { Reading } from "./reading.js";
+import { matchWindow, setValueVariance, siteOf, weighValue, type Site } from "./site.js";
 import { sparseRows, type SparseRow } from "./sparseRow.js";
-import { matchWindow, valueVariance, weighValue, type Taken } from "./weighReading.js";
 
 /** What a fit gives. Everything is asked for by name or by row. */
 export interface Regression {
@@ -34,16 +34,6 @@ const DAMPED = 0.7;
  */
 const SCATTER_READINGS = 4;
 
-/** The first guess of a window's own variance, beside its eye's noise. */
-const FIRST_WINDOW_SD = 0.1;
-
-/** A reading by position, and what it is taken for. */
-interface Site {
-  readonly reading: Reading;
-  readonly row: SparseRow;
-  taken: Taken;
-}
-
 /**
  * Fits unknowns to readings that are values or windows. Weights of outliers, the scatter of the readings and
  * the windows are found in the same rounds.
@@ -64,51 +54,32 @@ export function fitRegression(
 ): Regression {
   const stated = noise === "stated";
   const toSparse = sparseRows(unknowns);
-  const sites = readings.map((reading): Site => {
-    const { said } = reading;
-    const variance = Math.hypot(said.sd, FIRST_WINDOW_SD) ** 2;
-    return {
-      reading,
-      row: toSparse(reading.row),
-      taken: { value: said.log, variance, weight: 1, square: 1 },
-    };
-  });
-  const tails = unknowns.map(({ tail }) => (tail === "student" ? 1 : 0));
-  let spreads = unknowns.map(() => 1);
+  const sites = readings.map((reading) => siteOf(reading, toSparse(reading.row)));
+  let precisions = unknowns.map(() => 1);
   let scatter = 1;
   for (let round = 1; ; round += 1) {
-    for (const site of sites) takeValue(site, scatter, stated);
-    const normal = posteriorOf(
-      spreads.map((variance) => 1 / variance),
-      sites.map(({ row, taken }) => ({ row, value: taken.value, precision: 1 / taken.variance })),
-    );
+    for (const site of sites)
+      if (site.said.kind === "value") setValueVariance(site, site.said, scatter, stated);
+    const normal = posteriorOf(precisions, sites);
     if (round === ROUNDS || sites.length === 0) return regression(unknowns, toSparse, normal, sites, scatter);
-    spreads = spreads.map((_, i) => (tails[i] === 1 ? (1 + square(normal, i)) / 2 : 1));
+    precisions = unknowns.map(({ tail }, i) => (tail === "student" ? 2 / (1 + square(normal, i)) : 1));
     const share = round <= FREE_ROUNDS ? 1 : DAMPED;
     let squares = SCATTER_READINGS;
     for (const site of sites) {
       judge(site, normal, scatter, share, stated);
-      squares += site.taken.square;
+      squares += site.square;
     }
     if (!stated) scatter = Math.sqrt(squares / (SCATTER_READINGS + sites.length));
   }
 }
 
-/** A value counts with its noise under the present scatter and weight; a window is matched after each round. */
-function takeValue(site: Site, scatter: number, stated: boolean): void {
-  const { said, row } = site.reading;
-  if (said.kind === "window") return;
-  const { taken } = site;
-  site.taken = { ...taken, variance: valueVariance(said, row.beside, scatter, stated) / taken.weight };
-}
-
-/** What the fit of a round says of a reading. */
+/** Lets a reading know what the fit of a round says of it. */
 function judge(site: Site, normal: Normal, scatter: number, share: number, stated: boolean): void {
-  const { reading, taken } = site;
-  const { said, row } = reading;
-  const fitted = alongRow(normal, site.row);
-  if (said.kind === "window") site.taken = matchWindow(said, row.beside, scatter, fitted, taken, share);
-  else if (!stated) site.taken = { ...taken, ...weighValue(said, row.beside, scatter, fitted, taken) };
+  const { said, row } = site;
+  const mean = meanAlong(normal.mean, row);
+  const variance = varianceAlong(normal, row);
+  if (said.kind === "window") matchWindow(site, said, scatter, share, mean, variance);
+  else if (!stated) weighValue(site, said, scatter, mean, variance);
 }
 
 /** The mean of a scaled number's square. */
@@ -125,12 +96,15 @@ function regression(
 ): Regression {
   const own = (parameter: string): SparseRow => toSparse({ slopes: [{ parameter, slope: 1 }], beside: 0 });
   return {
-    mean: (parameter) => alongRow(normal, own(parameter)).mean,
-    sd: (parameter) => Math.sqrt(alongRow(normal, own(parameter)).variance),
-    along: (row) => alongRow(normal, toSparse(row)),
+    mean: (parameter) => meanAlong(normal.mean, own(parameter)),
+    sd: (parameter) => Math.sqrt(varianceAlong(normal, own(parameter))),
+    along(row) {
+      const sparse = toSparse(row);
+      return { mean: meanAlong(normal.mean, sparse), variance: varianceAlong(normal, sparse) };
+    },
     covariance: (a, b) => covarianceOf(normal.covariance, unknowns.length, toSparse(a), toSparse(b)),
-    weights: sites.map(({ taken }) => taken.weight),
-    variances: sites.map(({ taken }) => taken.variance),
+    weights: sites.map(({ weight }) => weight),
+    variances: sites.map(({ variance }) => variance),
     scatter,
   };
 }

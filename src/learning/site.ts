@@ -1,0 +1,102 @@
+/*
+ * A reading as the rounds of a fit see it: what it is taken for, which each round betters. Changed in place, since a
+ * notebook has a thousand of them and eight rounds.
+ */
+import { REPEAT_LOG_SD } from "../core/estimate.js";
+import type { Reading, Said, ValueSaid, WindowSaid } from "./reading.js";
+import type { SparseRow } from "./sparseRow.js";
+import { windowLikelihood } from "./windowLikelihood.js";
+
+/** A reading, its row by position, and what it is taken for. */
+export interface Site {
+  readonly said: Said;
+  /** variance that no parameter of the row explains */
+  readonly beside: number;
+  readonly row: SparseRow;
+  /** ln(time) that the row should come to, and the variance of that */
+  value: number;
+  variance: number;
+  /** 1, or less for a value that disagrees with the others */
+  weight: number;
+  /** its share in the estimate of scatter²: on average scatter² itself */
+  square: number;
+}
+
+/** From so many standard deviations on a value is held back: 5 % of sound runs lie beyond. */
+const HOLD_FROM = 2;
+
+/** The first guess of a window's own variance, beside its eye's noise. */
+const FIRST_WINDOW_SD = 0.1;
+
+/** Keeps a quotient finite where a row, or what is known without a window, has no spread or no end to it. */
+const LEAST_VARIANCE = 1e-9;
+
+/** A site before the first round. */
+export function siteOf({ said, row: { beside } }: Reading, row: SparseRow): Site {
+  const variance = said.sd ** 2 + FIRST_WINDOW_SD ** 2;
+  return { said, beside, row, value: said.log, variance, weight: 1, square: 1 };
+}
+
+/**
+ * Sets the variance that a value counts with in a round: its noise under the present scatter, by its weight. Unless
+ * noise is stated, no run tells more than a development repeats.
+ */
+export function setValueVariance(site: Site, said: ValueSaid, scatter: number, stated: boolean): void {
+  const variance = (said.sd * scatter) ** 2 + site.beside;
+  site.variance = (stated ? variance : Math.max(REPEAT_LOG_SD ** 2, variance)) / site.weight;
+}
+
+/**
+ * Weighs a value against the fit: z standard deviations away, z above 2, it weighs 2/z. That is noise which is
+ * normal in the middle and has exponential tails; its square counts with the same weight.
+ *
+ * @param mean - what the fit says of the row, and `variance` of that; the value's own share is in it
+ *
+ * @remarks P. J. Huber, Ann. Math. Statist. 35, 1964, p. 73.
+ */
+export function weighValue(
+  site: Site,
+  said: ValueSaid,
+  scatter: number,
+  mean: number,
+  variance: number,
+): void {
+  const square = scatter * scatter;
+  const miss = (said.log - mean) ** 2 / (said.sd ** 2 + site.beside / square);
+  const weight = Math.min(1, (HOLD_FROM * scatter) / Math.sqrt(miss));
+  site.square = weight * miss + (variance * square) / (site.variance * site.weight);
+  site.weight = weight;
+}
+
+/**
+ * Takes a window for the value that has the same effect: the mean and variance of the truncated normal, the
+ * window's own last share taken out of the fit first. `share` below 1 goes only part of the way.
+ *
+ * @param mean - what the fit says of the row, and `variance` of that; the window's own share is in it
+ *
+ * @remarks One site of expectation propagation: T. P. Minka, Expectation propagation for approximate Bayesian
+ * inference, Uncertainty in Artificial Intelligence 17, 2001, p. 362 (from memory). A window never has a negative
+ * precision, and never tells more than a value with its eye's noise.
+ */
+export function matchWindow(
+  site: Site,
+  said: WindowSaid,
+  scatter: number,
+  share: number,
+  mean: number,
+  variance: number,
+): void {
+  const fitted = Math.max(LEAST_VARIANCE, variance);
+  const others = 1 / Math.max(LEAST_VARIANCE, 1 / fitted - 1 / site.variance);
+  const without = others * (mean / fitted - site.value / site.variance);
+  const noise = (said.sd * scatter) ** 2 + site.beside;
+  const total = others + noise;
+  const { slope, curvature } = windowLikelihood(said.low, said.high, without, total);
+  const now = share / Math.max(noise, 1 / curvature - others);
+  const before = (1 - share) / site.variance;
+  site.value = (before * site.value + now * (without + slope / curvature)) / (before + now);
+  site.variance = 1 / (before + now);
+  // The mean square of the eye's noise within the window, in units of what was stated.
+  const own = (noise / total) * (1 - total * curvature + total * slope * slope) + others / total;
+  site.square = scatter * scatter * own;
+}
