@@ -10,10 +10,10 @@ import type { Outcome } from "./types.js";
 const PER_STEP = 1.4;
 
 /** A good negative is less than half a step off: 0.845 to 1.18 of the right time. */
-const HALF_STEP = Math.log(PER_STEP) / 2;
+export const HALF_STEP: number = Math.log(PER_STEP) / 2;
 
 /** An eye draws the limit of a window anew each time, 7 % in time (an assumption of this package). */
-const EYE_LOG_SD = 0.07;
+export const EYE_LOG_SD = 0.07;
 
 /** A correction that is named as a number is known to 10 %, the least change worth making (common practice). */
 const JUDGED_LOG_SD = 0.1;
