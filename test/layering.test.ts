@@ -25,11 +25,22 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   use: [...GROUND, "dilution", "use"],
   // A first time for a brew is known at 20 °C only.
   brew: [...GROUND, "temperature", "brew"],
+  interaction: [...GROUND, "temperature", "dilution", "interaction"],
   drift: [...GROUND, "temperature", "drift"],
   bath: [...GROUND, "dilution", "use", "age", "brew", "bath"],
   text: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process", "text"],
-  compensate: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate"],
-  learning: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "learning"],
+  compensate: [...GROUND, ...CAUSES, "interaction", "drift", "bath", "causes", "pairs", "compensate"],
+  learning: [
+    ...GROUND,
+    ...CAUSES,
+    "interaction",
+    "drift",
+    "bath",
+    "causes",
+    "pairs",
+    "compensate",
+    "learning",
+  ],
   notes: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "learning", "notes"],
   process: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process"],
   steering: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process", "steering"],
@@ -63,7 +74,7 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
 };
 
 const files = filesBelow("src", [".ts"]).filter(
-  (path) => path !== "src/index.ts" && path !== "src/causes.ts",
+  (path) => !["src/index.ts", "src/causes.ts", "src/pairs.ts"].includes(path),
 );
 const imports = files.flatMap((path) =>
   [...readFileSync(path, "utf8").matchAll(/from "(\.\.?\/[^"]+)"/g)].map((match) => ({

@@ -3,6 +3,7 @@
  */
 import { isPast } from "../core/caution.js";
 import type { Learnable } from "../core/cause.js";
+import { rowOf } from "../core/row.js";
 import { ageEffect, lastAge, type AgeLaw } from "./law.js";
 
 /** The rate, 1/h, of the longest half-life that an age law takes, 1e6 h. */
@@ -10,15 +11,22 @@ const LEAST_RATE = Math.LN2 / 1e6;
 
 /** Age as a number that runs teach. */
 export const ageLearnable: Learnable<AgeLaw, number> = {
-  parameters: (law) => {
+  place: (law) => {
     // As a law that was taught: an untaught one has at every age the spread of no law.
-    const { sd } = ageEffect({ ...law, runs: 1 }, 0, 24);
+    const taught = { ...law, runs: 1 };
+    const { sd } = ageEffect(taught, 0, 24);
     const rate = law.kind === "half-life" ? Math.LN2 / law.halfLifeH : 0;
-    if (law.kind === "half-life")
-      return [{ parameter: "age", value: rate, sd, range: [LEAST_RATE, Math.max(1e3, rate)] }];
-    return [{ parameter: "age", value: rateOf(law), sd, range: [-1, 1] }];
+    const value = law.kind === "half-life" ? rate : rateOf(law);
+    const range =
+      law.kind === "half-life" ? ([LEAST_RATE, Math.max(1e3, rate)] as const) : ([-1, 1] as const);
+    return {
+      parameters: [{ parameter: "age", value, sd, range }],
+      row: (from, to) => {
+        const { slope, beside } = ageEffect(taught, from, to);
+        return { ...rowOf("age", slope), beside: beside * beside };
+      },
+    };
   },
-  row: (law, from, to) => [{ parameter: "age", slope: ageEffect({ ...law, runs: 1 }, from, to).slope }],
   law: (law, learned) => {
     const found = learned.get("age");
     if (found === undefined || law.kind === "life") return law;

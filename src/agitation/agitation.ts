@@ -4,6 +4,7 @@
  */
 import { frozen } from "../core/frozen.js";
 import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import type { Departure } from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
 /** How the bath is moved: without pause, not at all after the start, or every so many seconds. */
@@ -22,7 +23,15 @@ export interface AgitationLaw extends LawOrigin {
   readonly staleTimeS: number;
   readonly sdStaleLoss?: number | undefined;
   readonly shape?: number | undefined;
+  /** what was learned of the departures from the curve, along −ln(rate)/loss */
+  readonly departures?: readonly Departure[] | undefined;
 }
+
+/**
+ * How far ln(time) departs from the curve of any law: the standard deviation of a random walk over one unit of
+ * −ln(rate)/loss, an assumption of this package.
+ */
+export const DEPARTURE_LOG_SD: number = 0.08;
 
 /**
  * The agitation law used when nothing better is known: a = 0.75 ± 0.4, τ = 75 s.

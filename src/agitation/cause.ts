@@ -3,10 +3,12 @@
  */
 import type { Caution } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
+import { checkedDepartures, readyWalk, type ReadyWalk } from "../core/departures.js";
 import { inRange } from "../core/guards.js";
 import {
   agitationInterval,
   checkedAgitationLaw,
+  DEPARTURE_LOG_SD,
   genericAgitationLaw,
   GIVEN_LOSS_SD,
   LONGEST_INTERVAL_S,
@@ -17,16 +19,17 @@ import {
 } from "./agitation.js";
 
 /** Agitation as a cause. Its parameter is the loss of rate between two agitations. */
-export const agitationCause: Cause<AgitationLaw, number, "agitation"> = {
+export const agitationCause: Cause<ReadyAgitationLaw, number, "agitation"> = {
   name: "agitation",
   field: "agitation",
   law: "agitation",
   generic: genericAgitationLaw,
   column: { name: "everyS", side: (at, everyS) => inRange(at, everyS, 0, 3600, "timeS") },
   read: readInterval,
-  check: checkedAgitationLaw,
+  check: readyLaw,
   effect: agitationEffect,
-  logAt: (law, fromS) => {
+  logAt: (law: ReadyAgitationLaw, fromS) => {
+    if (law.walk !== undefined) return undefined;
     const before = logSlowness(law, fromS);
     return (toS) => (fromS === toS ? 0 : logSlowness(law, toS) - before);
   },
@@ -38,24 +41,40 @@ export function readInterval(at: string, given: unknown): number {
   return agitationInterval(at, given) ?? Infinity;
 }
 
-/** The effect of going from one interval to another. Stand has a rate of its own, which no loss explains. */
-export function agitationEffect(law: AgitationLaw, fromS: number, toS: number): Effect {
-  return {
-    log: fromS === toS ? 0 : logSlowness(law, toS) - logSlowness(law, fromS),
-    slope: slopeAt(law, toS) - slopeAt(law, fromS),
-    sd: law.sdStaleLoss ?? GIVEN_LOSS_SD,
-    beside: (fromS === Infinity) === (toS === Infinity) ? 0 : STAND_LOG_SD,
-  };
+/** A law that was checked: what was learned of its departures can be asked. */
+export type ReadyAgitationLaw = AgitationLaw & { readonly walk?: ReadyWalk };
+
+/** Checks a law; its departures come back as a walk. */
+function readyLaw(at: string, given: unknown): ReadyAgitationLaw {
+  const law = checkedAgitationLaw(at, given);
+  if (law.departures === undefined) return law;
+  const departures = checkedDepartures(`${at}/departures`, law.departures);
+  return { ...law, walk: readyWalk("agitation", departures, DEPARTURE_LOG_SD) };
 }
 
-/** How ln(time) moves with the loss at an interval; not at all for stand. */
-function slopeAt(law: AgitationLaw, intervalS: number): number {
-  return intervalS === Infinity ? 0 : staleSlope(intervalS, law);
+/** Where an interval lies along the curve: −ln(rate)/loss. Stand is set against continuous agitation, at 0. */
+export function placeOf(everyS: number, law: AgitationLaw): number {
+  return everyS === Infinity ? 0 : staleSlope(everyS, law);
+}
+
+/** The effect of going from one interval to another. Stand has a rate of its own, which no loss explains. */
+export function agitationEffect(law: ReadyAgitationLaw, fromS: number, toS: number): Effect {
+  const before = placeOf(fromS, law);
+  const after = placeOf(toS, law);
+  const slope = after - before;
+  const sd = law.sdStaleLoss ?? GIVEN_LOSS_SD;
+  if (fromS === toS) return { log: 0, slope, sd, beside: 0 };
+  const log = logSlowness(law, toS) - logSlowness(law, fromS);
+  const stand = fromS === Infinity || toS === Infinity ? STAND_LOG_SD : 0;
+  if (law.walk === undefined)
+    return { log, slope, sd, beside: Math.hypot(stand, DEPARTURE_LOG_SD * Math.sqrt(Math.abs(slope))) };
+  const departed = law.walk(before, after);
+  return { ...departed, log: log + departed.log, slope, sd, beside: Math.hypot(stand, departed.beside) };
 }
 
 /** ln of the time against continuous agitation. */
 function logSlowness(law: AgitationLaw, intervalS: number): number {
-  return intervalS === Infinity ? -Math.log(STAND_RATE) : law.staleLoss * staleSlope(intervalS, law);
+  return intervalS === Infinity ? -Math.log(STAND_RATE) : law.staleLoss * placeOf(intervalS, law);
 }
 
 function agitationCautions(_law: AgitationLaw, fromS: number, toS: number): readonly Caution[] {

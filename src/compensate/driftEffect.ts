@@ -16,6 +16,14 @@ const PATH = "/conditions/temperatureC";
 /** A bath that drifts: a log or a forecast. */
 export type Drift = TemperatureLog | NewtonDrift;
 
+/** What a bath that drifts does to the time. */
+export interface DriftEffect {
+  readonly effect: Effect;
+  readonly cautions: readonly Caution[];
+  /** what ln(time) moves by when at each temperature it would move by so much, which has to be little */
+  readonly along: (logAt: (temperatureC: number) => number) => number;
+}
+
 /**
  * The effect of a bath that drifts, on a development that would take `wantedS` at the known temperature. A log
  * counts from its first reading and its last is held; a forecast counts from 0.
@@ -26,7 +34,7 @@ export function driftEffect(
   known: KnownBath,
   given: Drift,
   wantedS: number,
-): { readonly effect: Effect; readonly cautions: readonly Caution[] } {
+): DriftEffect {
   const fromC = known.temperatureC;
   const log = Array.isArray(given) ? checkedLog(at, given) : undefined;
   const temperatureAt = log ? logTemperature(log) : driftTemperature(checkedDrift(at, given));
@@ -40,20 +48,20 @@ export function driftEffect(
     log?.map((one) => one.timeS),
   );
   const spanS = endS - startS;
+  // A time too short for the log's clock to show is one moment.
+  const along = (logAt: (temperatureC: number) => number): number =>
+    spanS > 0
+      ? integrate((timeS) => rate(timeS) * logAt(temperatureAt(timeS)), startS, endS, wantedS * 1e-6) /
+        (rate(endS) * spanS)
+      : logAt(temperatureAt(startS));
   // The law is moved by its standard deviation: colder and warmer stretches of a log around the baseline work
   // against each other, except for a table, whose rows err one by one.
-  const moved = (timeS: number): number => {
-    const c = temperatureAt(timeS);
+  const slope = along((c) => {
     const sd = temperatureSpread(law, fromC, c);
-    return rateAt(c) * (c < fromC && law.kind !== "table" ? -sd : sd);
-  };
-  // A time too short for the log's clock to show is one moment. ln(time) falls where the law makes warm baths faster.
-  const slope =
-    spanS > 0
-      ? -integrate(moved, startS, endS, wantedS * 1e-6) / (rate(endS) * spanS)
-      : temperatureSpread(law, fromC, temperatureAt(startS));
+    return c < fromC || law.kind === "table" ? sd : -sd;
+  });
   const effect = { log: Math.log(spanS / wantedS), exact: spanS / wantedS, slope, sd: 1, beside: 0 };
-  return { effect, cautions: cautionsAlong(law, known, log, temperatureAt, startS, endS) };
+  return { effect, along, cautions: cautionsAlong(law, known, log, temperatureAt, startS, endS) };
 }
 
 function cautionsAlong(

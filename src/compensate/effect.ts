@@ -1,6 +1,8 @@
 import { causes, causeNames, type CauseName } from "../causes.js";
 import { factorOf, logSdOf, type AnyCause } from "../core/cause.js";
-import { notOneOf } from "../core/guards.js";
+import { notOneOf, plainObject } from "../core/guards.js";
+import type { AnyPair } from "../core/pair.js";
+import { pairs, type PairName } from "../pairs.js";
 
 /** A factor on time with its spread. */
 export interface EffectOfCause {
@@ -14,7 +16,8 @@ export interface EffectOfCause {
  * What a change of one condition does to the time, with its spread.
  *
  * @param cause - the name of the cause: `"temperature"`, `"dilution"`, `"agitation"`, `"use"`, `"age"`,
- * `"strength"`, `"contrast"` or `"push"`
+ * `"strength"`, `"contrast"` or `"push"`; or `"interaction"`, what temperature and dilution do together: each
+ * side is then `{ temperatureC, dilution }`
  * @param from - the known side, in the form that a baseline has it: °C, `"1+9"`, `{ everyS }`, cm²/l, h, ...
  * @param to - today's side, in the same form
  * @param law - the law of the cause; the generic one when left out
@@ -24,10 +27,18 @@ export interface EffectOfCause {
  * @example
  * ```ts
  * effect("temperature", 20, 14, { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 }).logSd // => 0.17145
+ * effect("interaction", { temperatureC: 20, dilution: "1+1" }, { temperatureC: 14, dilution: "1+3" }).factor // => 0.902
  * effect("dilution", "1+1", "1+3", { kind: "power", exponent: 1, sd: 0.2 }).factor // => 2
  * ```
  */
-export function effect(cause: CauseName, from: unknown, to: unknown, law?: unknown): EffectOfCause {
+export function effect(
+  cause: CauseName | PairName,
+  from: unknown,
+  to: unknown,
+  law?: unknown,
+): EffectOfCause {
+  const pair = pairs.find(({ name }) => name === cause) as AnyPair | undefined;
+  if (pair !== undefined) return effectOfPair(pair, from, to, law);
   const one = causes.find(({ name }) => name === cause) as AnyCause | undefined;
   if (one === undefined) notOneOf("effect/cause", causeNames, cause);
   const ready: unknown = law === undefined ? one.generic : one.check("effect/law", law);
@@ -36,5 +47,17 @@ export function effect(cause: CauseName, from: unknown, to: unknown, law?: unkno
   one.within?.("effect/from", ready, before, true);
   one.within?.("effect/to", ready, after, true);
   const found = one.effect(ready, before, after);
+  return { factor: factorOf(found), logSd: logSdOf(found) };
+}
+
+/** The same of a pair: each side gives both conditions, in their fields. */
+function effectOfPair(pair: AnyPair, from: unknown, to: unknown, law: unknown): EffectOfCause {
+  const sideOf = (at: string, given: unknown): readonly [unknown, unknown] => {
+    const fields = plainObject(at, given);
+    const [a, b] = pair.causes.map((one) => one.read(`${at}/${one.field}`, fields[one.field]) as unknown);
+    return [a, b];
+  };
+  const ready: unknown = law === undefined ? pair.generic : pair.check("effect/law", law);
+  const found = pair.effect(ready, sideOf("effect/from", from), sideOf("effect/to", to));
   return { factor: factorOf(found), logSd: logSdOf(found) };
 }

@@ -3,7 +3,7 @@
  * each poorly known, and their sum well.
  */
 import type { AnyCause } from "../core/cause.js";
-import { inRange, longEnough, plainObject, refuse, wrongKind } from "../core/guards.js";
+import { arrayOf, inRange, longEnough, plainObject, refuse, wrongKind } from "../core/guards.js";
 import type { Baseline } from "./types.js";
 
 /** The correlations of the numbers that were learned from the same runs. Made by `learn`. */
@@ -19,12 +19,23 @@ export interface JointSpread {
    * factor. A matrix that was rounded or edited no longer agrees with it
    */
   readonly unshared: readonly number[];
+  /** the offsets of thermometers and people, by the names of their numbers, in ln(time) */
+  readonly offsets?: readonly Offset[] | undefined;
+}
+
+/** The offset of one thermometer or person. */
+export interface Offset {
+  /** the name of its number */
+  readonly parameter: string;
+  readonly value: number;
+  readonly sd: number;
 }
 
 /** Where a number stands in a correlation matrix, by its name. */
 export interface Joint {
   readonly place: ReadonlyMap<string, number>;
   readonly correlation: readonly (readonly number[])[];
+  readonly offsets: ReadonlyMap<string, Offset>;
 }
 
 /** Matrices that were checked. They are frozen, so that they stay as they were. */
@@ -32,7 +43,12 @@ const checked = new WeakSet();
 
 /** Checks stored correlations: a matrix that is none, or not the one that was written, is refused. */
 export function checkedJoint(at: string, given: unknown): Joint {
-  const { parameters, correlation, unshared } = plainObject(at, given) as unknown as JointSpread;
+  const {
+    parameters,
+    correlation,
+    unshared,
+    offsets = [],
+  } = plainObject(at, given) as unknown as JointSpread;
   const place = new Map<string, number>();
   longEnough(`${at}/parameters`, parameters, 0).forEach((name, i) => {
     if (typeof name !== "string") wrongKind(`${at}/parameters/${i}`, "text", name);
@@ -46,7 +62,17 @@ export function checkedJoint(at: string, given: unknown): Joint {
     if (Object.isFrozen(correlation) && correlation.every((row) => Object.isFrozen(row)))
       checked.add(correlation);
   }
-  return { place, correlation };
+  return { place, correlation, offsets: checkedOffsets(`${at}/offsets`, offsets) };
+}
+
+function checkedOffsets(at: string, given: unknown): ReadonlyMap<string, Offset> {
+  const offsets = arrayOf(at, given, 0).map((one, i) => {
+    const { parameter, value, sd } = plainObject(`${at}/${i}`, one) as unknown as Offset;
+    inRange(`${at}/${i}/value`, value, -20, 20);
+    inRange(`${at}/${i}/sd`, sd, 0, 10);
+    return [parameter, { parameter, value, sd }] as const;
+  });
+  return new Map(offsets);
 }
 
 function checkMatrix(

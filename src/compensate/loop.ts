@@ -2,56 +2,26 @@
  * The loop over the causes: ln(time) = ln(known time) + the sum of one term for each cause.
  */
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
-import {
-  factorOf,
-  logSdOf,
-  type AnyCause,
-  type DilutionGiven,
-  type Effect,
-  type Rests,
-} from "../core/cause.js";
+import { factorOf, logSdOf, type AnyCause, type DilutionGiven, type Effect } from "../core/cause.js";
 import { inputError } from "../core/errors.js";
-import { checkedSpread, REPEAT_LOG_SD, timeEstimate } from "../core/estimate.js";
-import { inRange, plainObject, positive } from "../core/guards.js";
-import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
+import { checkedSpread, timeEstimate } from "../core/estimate.js";
+import { plainObject, positive } from "../core/guards.js";
+import type { AnyPair } from "../core/pair.js";
+import { basisOf, type LawOrigin } from "../core/term.js";
 import { checkedVersion } from "../core/version.js";
+import { pairs as allPairs } from "../pairs.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
-import { driftEffect, type Drift } from "./driftEffect.js";
-import { checkedJoint, covarianceOf, sameBaseline, type Share } from "./joint.js";
+import { driftEffect, type Drift, type DriftEffect } from "./driftEffect.js";
+import { checkedJoint, covarianceOf, sameBaseline } from "./joint.js";
 import { limitJudge } from "./limitCautions.js";
+import { markRows, marks } from "./marks.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
+import { driftingPair, pairEffect, pairTermsOf, type PairTerm } from "./pairTerms.js";
+import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Term, type Worked } from "./rows.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
 /** Fields of an object by their names. */
 type Fields = Readonly<Record<string, unknown>>;
-
-/** A cause with its law and the known side of the change, each checked once. */
-export interface Term {
-  readonly cause: AnyCause;
-  readonly law: LawOrigin;
-  readonly basis: Basis;
-  /** the known side; undefined where the baseline does not say, and then conditions may not say either */
-  readonly from: unknown;
-  /** the same as the baseline gives it */
-  readonly said: unknown;
-  /** the dilution of the known bath */
-  readonly dilution: DilutionGiven | undefined;
-  /** the law was printed for a dilution: its side counts by the stock in today's bath */
-  readonly byStock: boolean;
-  /** ln(factor) of today's side, where the law has a closed form */
-  readonly logAt: ((to: unknown) => number) | undefined;
-  /** its place in the list of causes */
-  readonly index: number;
-  /** where the known side and today's side are, for errors and cautions */
-  readonly knownAt: string;
-  readonly askedAt: string;
-  readonly path: string;
-  /** what was worked out last: a dial turns one condition and leaves the others */
-  last: Worked | undefined;
-  lastGiven: unknown;
-  lastTo: unknown;
-  lastBath: unknown;
-}
 
 /** A known time and laws, checked once, to be asked under many conditions. */
 export interface Prepared {
@@ -60,6 +30,7 @@ export interface Prepared {
   /** the time alone, s */
   readonly timeS: (conditions: Conditions) => number;
   readonly terms: readonly Term[];
+  readonly pairTerms: readonly PairTerm[];
   readonly baselineS: number;
 }
 
@@ -73,6 +44,7 @@ export function prepared(
   baseline: Baseline,
   knowledge: Knowledge,
   called: string = at,
+  pairs: readonly AnyPair[] = allPairs,
 ): Prepared {
   plainObject(at, baseline, "/baseline");
   plainObject(at, knowledge, "/knowledge");
@@ -83,11 +55,12 @@ export function prepared(
   const terms = causes.map((cause, index) =>
     termOf(placesOf(at, called, cause), index, cause, baseline as unknown as Fields, knowledge as Fields),
   );
+  const pairTerms = pairTermsOf(at, pairs, terms, knowledge as Fields);
   const joint =
     knowledge.joint === undefined ? undefined : checkedJoint(`${at}/knowledge/joint`, knowledge.joint);
   const together = joint !== undefined && sameBaseline(baseline, knowledge.joint?.baseline, causes);
-  const unread = unreadCautions(causes, baseline, knowledge);
-  const judged = outcomeJudge(causes, baseline, knowledge, together);
+  const unread = unreadCautions(causes, pairs, baseline, knowledge);
+  const judged = outcomeJudge([...causes, ...pairs, ...marks], baseline, knowledge, together);
   const limits = limitJudge(baseline, knowledge);
   const conditionsAt = `${called}/conditions`;
 
@@ -95,6 +68,7 @@ export function prepared(
     plainObject(conditionsAt, conditions);
     const asked = conditions as Fields;
     const worked: Worked[] = [];
+    const sides: unknown[] = [];
     let timeS = baselineS;
     let drifting = -1;
     let drifts: Term | undefined;
@@ -113,29 +87,27 @@ export function prepared(
       }
       const one = workedTerm(term, given, asked, baseline);
       worked.push(one);
+      sides[term.index] = term.lastTo;
       timeS *= one.value;
     }
+    let drift: DriftEffect | undefined;
     if (drifts !== undefined) {
       const { cause, law, askedAt } = drifts;
-      const { effect, cautions } = driftEffect(
-        askedAt,
-        law as never,
-        baseline,
-        asked[cause.field] as Drift,
-        timeS,
-      );
+      drift = driftEffect(askedAt, law as never, baseline, asked[cause.field] as Drift, timeS);
+      const { effect, cautions } = drift;
       timeS *= factorOf(effect);
-      worked[drifting] = {
-        term: drifts,
-        effect,
-        cautions,
-        value: factorOf(effect),
-        logSd: logSdOf(effect),
-        unchanged: false,
-        rests: undefined,
-        given: asked[cause.field],
-      };
+      worked[drifting] = workedFrom(drifts, effect, asked[cause.field], cautions);
     }
+    for (const term of pairTerms) {
+      const effect =
+        drift === undefined
+          ? pairEffect(term, sides)
+          : driftingPair(term, sides, (drifts as unknown as Term).index, drift);
+      if (effect === undefined) continue;
+      timeS *= factorOf(effect);
+      worked.push(workedFrom(term, effect));
+    }
+    const marked = markRows(conditionsAt, conditions, joint);
     const factors = [base];
     const cautions: Caution[] = [];
     let variance = base.logSd * base.logSd;
@@ -147,9 +119,19 @@ export function prepared(
       if (row.basis === "default") guessed |= 1 << one.term.index;
       for (const caution of one.cautions) cautions.push(caution);
     }
+    for (const { factor, index } of marked) {
+      factors.push(factor);
+      timeS *= factor.value;
+      variance += factor.logSd * factor.logSd;
+      named += 1;
+      if (factor.basis === "default") guessed |= 1 << (causes.length + pairs.length + index);
+    }
     if (joint !== undefined)
       // Covariances that cancel spreads can leave a rounding below 0.
-      variance = Math.max(0, variance + covarianceOf(joint, sharesOf(base, together, worked, factors)));
+      variance = Math.max(
+        0,
+        variance + covarianceOf(joint, sharesOf(base, together, worked, marked, factors)),
+      );
     const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
     for (const caution of limits(estimate, conditions)) cautions.push(caution);
     judged(cautions, estimate, guessed);
@@ -165,21 +147,28 @@ export function prepared(
     };
   };
 
+  const isMark = (field: string): boolean => marks.some((mark) => mark.field === field);
   const byField: Record<string, Term | undefined> = Object.create(null) as Record<string, undefined>;
   for (const term of terms) byField[term.cause.field] = term;
   const timeOnly = (conditions: Conditions): number => {
     const asked = conditions as Fields;
     let timeS = baselineS;
     let before = -1;
+    const sides: unknown[] = [];
     for (const field in asked) {
       const term = byField[field];
       const given = asked[field];
-      if (term === undefined || given === undefined) continue;
+      if (given === undefined) continue;
+      if (term === undefined) {
+        if (isMark(field)) return answer(conditions).timeS;
+        continue;
+      }
       // Factors are multiplied in the order of the causes, so that the time is that of the whole answer to the last bit.
       if (term.index < before || (typeof given === "object" && term.cause.required === true))
         return answer(conditions).timeS;
       before = term.index;
       const to = todaySide(term, given, asked);
+      sides[term.index] = to;
       const { logAt } = term;
       if (logAt === undefined) timeS *= factorOf(effectOf(term, to));
       else {
@@ -187,24 +176,13 @@ export function prepared(
         timeS *= Math.exp(logAt(to));
       }
     }
+    for (const term of pairTerms) {
+      const effect = pairEffect(term, sides);
+      if (effect !== undefined) timeS *= factorOf(effect);
+    }
     return timeS;
   };
-  return { answer, timeS: timeOnly, terms, baselineS };
-}
-
-/** A term that was worked out for today's conditions. */
-interface Worked {
-  readonly term: Term;
-  readonly effect: Effect;
-  readonly cautions: readonly Caution[];
-  /** the factor and its spread */
-  readonly value: number;
-  readonly logSd: number;
-  /** both sides are equal */
-  readonly unchanged: boolean;
-  readonly rests: Rests | undefined;
-  /** today's side as it was given */
-  readonly given: unknown;
+  return { answer, timeS: timeOnly, terms, pairTerms, baselineS };
 }
 
 /** The place of a bath that drifts, until the others are worked out. */
@@ -335,76 +313,4 @@ export function needsCounterpart(place: string, field: string): never {
     undefined,
     `needs baseline.${field}: what was it for the known time?`,
   );
-}
-
-function placedAt(path: string, cautions: readonly Caution[]): readonly Caution[] {
-  if (cautions.every((one) => one.path !== undefined)) return cautions;
-  return cautions.map((one) => (one.path === undefined ? { ...one, path } : one));
-}
-
-/** What learned numbers explain of ln(time): the base time's own, and each cause's, signed. */
-function sharesOf(
-  base: Factor,
-  together: boolean,
-  worked: readonly Worked[],
-  factors: readonly Factor[],
-): Share[] {
-  const shares: Share[] = together && base.basis === "own-runs" ? [["baseline", base.logSd]] : [];
-  worked.forEach(({ term, effect }, i) => {
-    if (factors[i + 1]?.basis === "own-runs") shares.push([term.cause.name, effect.slope * effect.sd]);
-  });
-  return shares;
-}
-
-function baselineFactor(at: string, baseline: Baseline): Factor {
-  const { logSd = REPEAT_LOG_SD } = baseline;
-  inRange(`${at}/baseline/logSd`, logSd, 0, 3);
-  const { sources, runs } = checkedOrigin(`${at}/baseline`, baseline);
-  const own = baseline.logSd !== undefined;
-  const said = own ? (sources ?? []) : ["a known time repeats to about 4 % (common practice)"];
-  const row = {
-    cause: "baseline",
-    value: 1,
-    logSd,
-    basis: own ? basisOf(baseline) : "default",
-    sources: said,
-  } as const;
-  return runs === undefined ? row : { ...row, runs };
-}
-
-const NO_SOURCES: readonly string[] = [];
-
-/** The row of a term; where nothing changed it rests on no law at all. */
-function rowOf({ term, value, logSd, unchanged, rests, given }: Worked): Factor {
-  const { cause, law, said: from } = term;
-  // A strength is its own row: it is not repeated.
-  const to = cause.relative === true && typeof given === "object" ? undefined : (given ?? from);
-  if (unchanged || rests?.basis === "unchanged")
-    return {
-      cause: cause.name,
-      value,
-      logSd,
-      basis: "unchanged",
-      sources: NO_SOURCES,
-      ...(from !== undefined && { from }),
-      ...(to !== undefined && { to }),
-    };
-  const sources = (rests === undefined ? law.sources : rests.sources) ?? NO_SOURCES;
-  // A generic law that was not handed in has no runs to speak of.
-  const runs = rests !== undefined ? rests.runs : law === cause.generic ? undefined : law.runs;
-  const basis = rests?.basis ?? term.basis;
-  // Fields are added rather than spread: this runs for each cause of each answer.
-  const row: { -readonly [Field in keyof Factor]: Factor[Field] } = {
-    cause: cause.name,
-    value,
-    logSd,
-    basis,
-    sources,
-  };
-  if (from !== undefined) row.from = from;
-  if (to !== undefined) row.to = to;
-  if (basis === "own-runs" && law.before !== undefined) row.before = law.before;
-  if (runs !== undefined) row.runs = runs;
-  if (law.seen !== undefined) row.seen = law.seen;
-  return row;
 }

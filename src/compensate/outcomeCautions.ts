@@ -1,8 +1,10 @@
 import type { Caution } from "../core/caution.js";
+import type { AnyPair } from "../core/pair.js";
 import type { AnyCause } from "../core/cause.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { frozen } from "../core/frozen.js";
 import { unreadFields } from "../core/pointer.js";
+import { marks } from "./marks.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 
 /** The shortest time that develops evenly, s: five minutes (makers' notes on tanks, common practice). */
@@ -32,7 +34,7 @@ export type OutcomeJudge = (cautions: Caution[], estimate: TimeEstimate, guessed
  * What depends on the known time and the laws alone is worked out once.
  */
 export function outcomeJudge(
-  causes: readonly AnyCause[],
+  named: readonly { readonly name: string }[],
   baseline: Baseline,
   knowledge: Knowledge,
   together: boolean,
@@ -70,7 +72,7 @@ export function outcomeJudge(
         actual: highS / lowS,
       });
     if (guessed !== 0) {
-      if (guessed !== lastGuessed) written = defaultLaw(causes, guessed);
+      if (guessed !== lastGuessed) written = defaultLaw(named, guessed);
       lastGuessed = guessed;
       cautions.push(written as Caution);
     }
@@ -78,8 +80,8 @@ export function outcomeJudge(
   };
 }
 
-function defaultLaw(causes: readonly AnyCause[], guessed: number): Caution {
-  const names = causes.filter((_, i) => (guessed >> i) & 1).map(({ name }) => name);
+function defaultLaw(named: readonly { readonly name: string }[], guessed: number): Caution {
+  const names = named.filter((_, i) => (guessed >> i) & 1).map(({ name }) => name);
   return frozen({
     code: "default-law",
     severity: "note",
@@ -125,7 +127,7 @@ function readFields(causes: readonly AnyCause[]): ReadFields {
     const known = causes.filter(({ relative }) => relative !== true).map(({ field }) => field);
     fields = {
       baseline: [...known, ...OWN_BASELINE_FIELDS],
-      conditions: causes.map(({ field }) => field),
+      conditions: [...causes, ...marks].map(({ field }): string => field),
       knowledge: [...causes.map(({ law }) => law), "joint"],
     };
     READ.set(causes, fields);
@@ -136,11 +138,13 @@ function readFields(causes: readonly AnyCause[]): ReadFields {
 /** Makes the function that gives a caution for each field of the arguments that is not read. */
 export function unreadCautions(
   causes: readonly AnyCause[],
+  pairs: readonly AnyPair[],
   baseline: Baseline,
   knowledge: Knowledge,
 ): (conditions: Conditions, named: number) => readonly Caution[] {
   const fields = readFields(causes);
-  const laws = "schema" in knowledge ? [...fields.knowledge, ...LEARNED_FIELDS] : fields.knowledge;
+  const own = [...fields.knowledge, ...pairs.map(({ law }) => law)];
+  const laws = "schema" in knowledge ? [...own, ...LEARNED_FIELDS] : own;
   const ofBaseline = unreadFields("/baseline", baseline, fields.baseline);
   const ofKnowledge = unreadFields("/knowledge", knowledge, laws);
   const standing = [...ofBaseline, ...ofKnowledge];

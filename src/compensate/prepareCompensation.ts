@@ -2,6 +2,7 @@ import { causes } from "../causes.js";
 import { plainObject, refuse, wrongKind } from "../core/guards.js";
 import { factorOf, type DilutionGiven } from "../core/cause.js";
 import { needsCounterpart, prepared, type Prepared } from "./loop.js";
+import { pairEffect, type PairTerm } from "./pairTerms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
 /** Columns of numbers, one row for each answer that is wanted. What is left out is as in the baseline. */
@@ -56,11 +57,12 @@ export function prepareCompensation(baseline: Baseline, knowledge: Knowledge = {
   };
 }
 
-function timesOf({ terms, baselineS }: Prepared, columns: ConditionColumns): Float64Array {
+function timesOf({ terms, pairTerms, baselineS }: Prepared, columns: ConditionColumns): Float64Array {
   const given = Object.entries(plainObject("times/columns", columns)).filter(
     ([, column]) => column !== undefined,
   );
   let times: Float64Array | undefined;
+  const sides: ((i: number) => unknown)[] = [];
   for (const [name, column] of given) {
     if (!(column instanceof Float64Array)) wrongKind(`times/columns/${name}`, "a Float64Array", column);
     times ??= new Float64Array(column.length).fill(baselineS);
@@ -68,29 +70,48 @@ function timesOf({ terms, baselineS }: Prepared, columns: ConditionColumns): Flo
       refuse(`times/columns/${name}`, `must have ${times.length} rows, got ${column.length}`, column.length);
     const term = terms.find(({ cause }) => cause.column?.name === name);
     if (term === undefined) refuse(`times/columns/${name}`, "is no column that is read", name);
-    multiplied(times, name, column, term, columns.waterParts);
+    sides[term.index] = multiplied(times, name, column, term, columns.waterParts);
   }
+  if (times !== undefined) for (const term of pairTerms) multipliedByPair(times, term, sides);
   return times ?? new Float64Array(0);
 }
 
-/** Multiplies the times by the factors of one column. */
+/** Multiplies the times by the factors of a pair, where both of its columns are given. */
+function multipliedByPair(
+  times: Float64Array,
+  term: PairTerm,
+  sides: readonly (((i: number) => unknown) | undefined)[],
+): void {
+  if (term.places.some((place) => sides[place] === undefined)) return;
+  const today: unknown[] = [];
+  for (let i = 0; i < times.length; i += 1) {
+    for (const place of term.places) today[place] = sides[place]?.(i);
+    const effect = pairEffect(term, today);
+    if (effect !== undefined) times[i] = (times[i] as number) * factorOf(effect);
+  }
+}
+
+/** Multiplies the times by the factors of one column; returns the side of each row. */
 function multiplied(
   times: Float64Array,
   name: string,
   column: Float64Array,
   term: Prepared["terms"][number],
   waterParts: Float64Array | undefined,
-): void {
+): (i: number) => unknown {
   const { cause, law, from, dilution, byStock, logAt } = term;
   const { side } = cause.column as NonNullable<typeof cause.column>;
   const at = `times/columns/${name}`;
   if (from === undefined) needsCounterpart(at, cause.field);
   const log = logAt ?? ((to: unknown): number => Math.log(factorOf(cause.effect(law, from, to))));
+  const sideOf = (i: number): unknown => {
+    const read: unknown = side(at, column[i] as number);
+    return byStock ? cause.inBath?.(at, law, read, bathOf(waterParts, i, dilution)) : read;
+  };
   let i = 0;
   try {
     for (; i < times.length; i += 1) {
-      let to: unknown = side(at, column[i] as number);
-      if (byStock) to = cause.inBath?.(at, law, to, bathOf(waterParts, i, dilution));
+      const to = sideOf(i);
       cause.within?.(at, law, to, false);
       times[i] = (times[i] as number) * Math.exp(log(to));
     }
@@ -100,6 +121,7 @@ function multiplied(
     cause.within?.(`${at}/${i}`, law, to, false);
     throw error;
   }
+  return sideOf;
 }
 
 /** The dilution of a row, where a column gives it. */

@@ -11,6 +11,7 @@ import type { Factor } from "../core/term.js";
 import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
 import type { TemperatureLog } from "../drift/log.js";
 import type { NewtonDrift } from "../drift/newtonDrift.js";
+import type { InteractionLaw } from "../interaction/law.js";
 import type { PushLaw } from "../push/law.js";
 import type { Strength, StrengthCorrection } from "../strength/cause.js";
 import type { TemperatureLaw } from "../temperature/law.js";
@@ -62,6 +63,10 @@ export interface Conditions {
   readonly pushStops?: number | undefined;
   /** the strength of today's brew against the one the time is known for: what `brewStrength` returns */
   readonly strength?: Strength | undefined;
+  /** the thermometer that today's temperature is read from, by the name that runs give it */
+  readonly thermometer?: string | undefined;
+  /** who judges the negative, by the name that runs give */
+  readonly by?: string | undefined;
 }
 
 /**
@@ -77,6 +82,8 @@ export interface Knowledge {
   readonly strength?: StrengthCorrection | undefined;
   readonly growth?: GrowthLaw | undefined;
   readonly push?: PushLaw | undefined;
+  /** how temperature and dilution act together */
+  readonly interaction?: InteractionLaw | undefined;
   /** the correlations of what was learned together; made by `learn`, counted for laws that carry its `runs` */
   readonly joint?: JointSpread | undefined;
 }

@@ -3,6 +3,7 @@
  * development time implements `Cause`; `compensate` adds the effects up, learning fits their parameters.
  */
 import type { Caution } from "./caution.js";
+import type { Row } from "./row.js";
 import type { Basis, LawOrigin } from "./term.js";
 
 /** A parameter of a law by its name, and how ln(time) moves with it. */
@@ -116,12 +117,22 @@ export interface LearnableParameter {
   readonly sd: number;
   /** the least and the greatest value that the law takes */
   readonly range: readonly [low: number, high: number];
+  /** of a departure: the gap of the walk that it fills */
+  readonly gap?: readonly [low: number, high: number];
 }
 
 /** A number that was learned. */
 export interface Learned {
   readonly value: number;
   readonly sd: number;
+  readonly gap?: readonly [low: number, high: number];
+}
+
+/** A law's numbers as one notebook needs them. */
+export interface PlacedLearnable<Side = unknown> {
+  readonly parameters: readonly LearnableParameter[];
+  /** how ln(time) moves with each number between two sides, and the variance that none of them explains */
+  row(from: Side, to: Side): Row;
 }
 
 /**
@@ -130,10 +141,8 @@ export interface Learned {
 export interface Learnable<Law extends LawOrigin = LawOrigin, Side = unknown> {
   /** the law in the form whose numbers can be learned, near the known side */
   adapt?(law: Law, known: Side | undefined): Law;
-  /** the numbers of a law, for all the sides that runs and questions name */
-  parameters(law: Law, sides: readonly Side[]): readonly LearnableParameter[];
-  /** how ln(time) moves with each number between two sides */
-  row(law: Law, from: Side, to: Side, sides: readonly Side[]): readonly ParameterSlope[];
+  /** the numbers of a law, for all the sides that a notebook names; the known side first, where there is one */
+  place(law: Law, sides: readonly Side[]): PlacedLearnable<Side>;
   /** the law with the numbers that were learned */
   law(law: Law, learned: ReadonlyMap<string, Learned>): Law;
   /** why a run tells nothing under this law, if it does not */

@@ -36,3 +36,8 @@ export function joinRows(rows: readonly Row[]): Row {
   }
   return { slopes, beside };
 }
+
+/** The row of one number. */
+export function rowOf(parameter: string, slope: number): Row {
+  return { slopes: [{ parameter, slope }], beside: 0 };
+}

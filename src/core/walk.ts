@@ -3,7 +3,9 @@ import type { Row, Slope, Unknown } from "./row.js";
 /** A random walk along some axis, as numbers to be learned: one for each gap between two knots. */
 export interface Walk {
   readonly unknowns: readonly Unknown[];
-  /** what ln(time) does from one place to another; `from` is a knot, or both are */
+  /** the gaps, in the order of the unknowns */
+  readonly gaps: readonly (readonly [low: number, high: number])[];
+  /** what ln(time) does from one place to another */
   row(from: number, to: number): Row;
 }
 
@@ -14,28 +16,32 @@ export interface Walk {
  * @param knots - places along the axis, rising, one at least
  * @param sd - standard deviation over one unit of the axis
  *
- * @remarks The rise over a gap of width w is normal with the variance sd²·w, and independent of all others. A
- * place x between the knots a and b has its share of the rise, and the variance of a bridge beside it,
- * sd²·(x − a)(b − x)/(b − a). Beyond the last knot the variance grows by sd² a unit.
+ * @remarks The rise over a gap of width w is normal with the variance sd²·w, and independent of all others. A way
+ * that covers c of the gap has c/w of its rise, and the variance of a bridge beside it, sd²·c(w − c)/w. Beyond
+ * the knots the variance grows by sd² a unit.
  */
 export function walkOver(name: string, knots: readonly number[], sd: number): Walk {
-  const gaps = knots.slice(1).map((high, i) => {
-    const low = knots[i] as number;
-    return { parameter: `${name} ${low} to ${high}`, low, high, width: high - low };
-  });
+  const gaps = knots.slice(1).map((high, i) => [knots[i] as number, high] as const);
+  const names = gaps.map(([low, high]) => `${name} ${low} to ${high}`);
   const [first = 0] = knots;
   const last = knots.at(-1) ?? first;
   return {
-    unknowns: gaps.map((gap) => ({ parameter: gap.parameter, sd: sd * Math.sqrt(gap.width) })),
+    gaps,
+    unknowns: gaps.map(([low, high], i) => ({
+      parameter: names[i] as string,
+      sd: sd * Math.sqrt(high - low),
+    })),
     row(from, to) {
       const [low, high, sign] = from < to ? [from, to, 1] : [to, from, -1];
       const slopes: Slope[] = [];
-      let free = Math.max(0, first - to, to - last);
-      for (const gap of gaps) {
-        const covered = Math.min(high, gap.high) - Math.max(low, gap.low);
-        if (covered > 0) slopes.push({ parameter: gap.parameter, slope: (sign * covered) / gap.width });
-        if (to > gap.low && to < gap.high) free = ((to - gap.low) * (gap.high - to)) / gap.width;
-      }
+      let free = Math.max(0, Math.min(high, first) - low) + Math.max(0, high - Math.max(low, last));
+      gaps.forEach(([start, end], i) => {
+        const covered = Math.min(high, end) - Math.max(low, start);
+        if (covered <= 0) return;
+        const width = end - start;
+        slopes.push({ parameter: names[i] as string, slope: (sign * covered) / width });
+        free += (covered * (width - covered)) / width;
+      });
       return { slopes, beside: sd * sd * free };
     },
   };

@@ -22,7 +22,8 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   read: (at, given) => logConcentration(readDilution(at, given)),
   check: checkedDilutionLaw,
   effect: dilutionEffect,
-  logAt: (law, from) => (law.kind === "table" ? undefined : (to) => law.exponent * (from - to)),
+  logAt: (law, from) =>
+    law.kind === "table" || law.walk !== undefined ? undefined : (to) => law.exponent * (from - to),
   cautions: (law, from, to) =>
     from !== to && law.kind === "table" && (law.table.outside(-from) || law.table.outside(-to))
       ? [
@@ -44,6 +45,12 @@ export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number):
     return { log: Math.log(exact), exact, slope: 0, sd: 0, beside: spread(-from, -to) };
   }
   const slope = from - to;
+  const sd = law.sd ?? GIVEN_EXPONENT_SD;
+  const log = law.exponent * slope;
+  if (law.walk !== undefined) {
+    const departed = law.walk(from, to);
+    return { ...departed, log: log + departed.log, slope, sd };
+  }
   // Neighbouring dilutions share their departure from the power; a scatter that the law states counts in full from
   // one doubling on.
   const step = Math.abs(slope);
@@ -51,5 +58,5 @@ export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number):
     law.scatterLogSd === undefined
       ? DEPARTURE_LOG_SD * Math.sqrt(step)
       : law.scatterLogSd * Math.min(1, step / Math.LN2);
-  return { log: law.exponent * slope, slope, sd: law.sd ?? GIVEN_EXPONENT_SD, beside };
+  return { log, slope, sd, beside };
 }

@@ -14,9 +14,11 @@ import {
   notOneOf,
 } from "../core/guards.js";
 import { preparedTable, type Table } from "../core/table.js";
+import { checkedDepartures, readyWalk, type Departure, type ReadyWalk } from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 import { withPoint } from "../quantities/numberText.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
+import { DEPARTURE_LOG_SD } from "./genericDilutionLaw.js";
 
 /** Parts of stock and of water. `stocks` splits the stock where a bath is mixed from several solutions. */
 export interface Dilution {
@@ -38,7 +40,8 @@ export interface DilutionRow {
  *
  * - `"power"`: time is proportional to concentration^−n, n the `exponent`, from 0 to 3, with its standard
  *   deviation `sd`. Many developers follow a power only roughly: `scatterLogSd` is how far single times lie
- *   from it, a standard deviation in ln(time), 0 to 3.
+ *   from it, a standard deviation in ln(time), 0 to 3; a random walk of 0.19 for each unit of ln(concentration)
+ *   when left out. `departures` are what was learned of this walk, between neighbouring ln(concentration).
  * - `"table"`: two or more rows of a maker's table, no two of one concentration, no weaker bath faster than a
  *   stronger one.
  */
@@ -48,6 +51,7 @@ export type DilutionLaw =
       readonly exponent: number;
       readonly sd?: number | undefined;
       readonly scatterLogSd?: number | undefined;
+      readonly departures?: readonly Departure[] | undefined;
     } & LawOrigin)
   | ({ readonly kind: "table"; readonly rows: readonly DilutionRow[] } & LawOrigin);
 
@@ -128,8 +132,19 @@ export function readDilution(where: string, value: unknown): Dilution {
 /** The table form, prepared: x is −ln(concentration), rising. */
 type ReadyTableLaw = Extract<DilutionLaw, { kind: "table" }> & { readonly table: Table };
 
+/** The power form, prepared: what was learned of its departures can be asked. */
+export type ReadyPowerLaw = PowerDilutionLaw & { readonly walk?: ReadyWalk };
+
 /** A law that was checked; a table is sorted and curved. */
-export type ReadyDilutionLaw = PowerDilutionLaw | ReadyTableLaw;
+export type ReadyDilutionLaw = ReadyPowerLaw | ReadyTableLaw;
+
+/**
+ * How far ln(time) departs from a power as a random walk, its standard deviation over one unit of
+ * ln(concentration); a scatter that the law states is reached over one doubling.
+ */
+export function walkSd(scatterLogSd: number | undefined): number {
+  return scatterLogSd === undefined ? DEPARTURE_LOG_SD : scatterLogSd / Math.sqrt(Math.LN2);
+}
 
 /** The spread in n of a law that was given without one: that of one family of developers over several films. */
 export const GIVEN_EXPONENT_SD: number = 0.15;
@@ -145,7 +160,9 @@ export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw
     inRange(at, law.exponent, 0, 3, undefined, "/exponent");
     inRange(at, law.sd ?? 0, 0, 3, undefined, "/sd");
     inRange(at, law.scatterLogSd ?? 0, 0, 3, undefined, "/scatterLogSd");
-    return law;
+    if (law.departures === undefined) return law;
+    const departures = checkedDepartures(`${at}/departures`, law.departures);
+    return { ...law, walk: readyWalk("dilution", departures, walkSd(law.scatterLogSd)) };
   }
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["power", "table"], kind);
   return { ...law, table: preparedTable(checkedDilutionRows(at, law.rows), OUTSIDE.sd, OUTSIDE.walk) };

@@ -1,23 +1,42 @@
 /*
- * Learning's half of dilution: one exponent.
+ * Learning's half of dilution: one exponent, and the departures from the power.
  */
 import type { Learnable } from "../core/cause.js";
+import { learnedDepartures, placedWalk, storable } from "../core/departures.js";
+import { joinRows, rowOf } from "../core/row.js";
 import { sourcesOf } from "../core/term.js";
-import { dilutionEffect } from "./cause.js";
-import { GIVEN_EXPONENT_SD, type PowerDilutionLaw, type ReadyDilutionLaw } from "./dilution.js";
+import {
+  GIVEN_EXPONENT_SD,
+  walkSd,
+  type PowerDilutionLaw,
+  type ReadyDilutionLaw,
+  type ReadyPowerLaw,
+} from "./dilution.js";
 import { fitDilutionLaw } from "./fitDilutionLaw.js";
 
-/** Dilution as a number that runs teach. */
+/** Dilutions nearer than this in ln(concentration) share one departure: 1+9 and 1+10 are 0.095 apart. */
+const SPACING = 0.09;
+
+/** Dilution as numbers that runs teach. */
 export const dilutionLearnable: Learnable<ReadyDilutionLaw, number> = {
   // A table becomes the power fitted to it.
   adapt: (law) => (law.kind === "power" ? law : { ...fitDilutionLaw(law.rows).law, ...sourcesOf(law) }),
-  parameters: (law) => {
-    const { exponent: value, sd = GIVEN_EXPONENT_SD } = law as PowerDilutionLaw;
-    return [{ parameter: "dilution", value, sd, range: [0, 3] }];
+  place: (law, sides) => {
+    const { exponent: value, sd = GIVEN_EXPONENT_SD, departures, scatterLogSd } = law as PowerDilutionLaw;
+    const walk = placedWalk("dilution", sides, walkSd(scatterLogSd), SPACING, departures);
+    return {
+      parameters: [{ parameter: "dilution", value, sd, range: [0, 3] }, ...walk.parameters],
+      row: (from, to) => joinRows([rowOf("dilution", from - to), walk.row(from, to)]),
+    };
   },
-  row: (law, from, to) => [{ parameter: "dilution", slope: dilutionEffect(law, from, to).slope }],
   law: (law, learned) => {
     const found = learned.get("dilution");
-    return found === undefined ? law : { ...(law as PowerDilutionLaw), exponent: found.value, sd: found.sd };
+    if (found === undefined) return law;
+    return {
+      ...storable(law as ReadyPowerLaw),
+      exponent: found.value,
+      sd: found.sd,
+      ...learnedDepartures(learned),
+    };
   },
 };

@@ -1,5 +1,6 @@
 import { causes } from "../causes.js";
 import type { Knowledge } from "../compensate/types.js";
+import { pairs } from "../pairs.js";
 import { derived } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
@@ -21,6 +22,6 @@ import type { LearnedKnowledge } from "./types.js";
  */
 export function lawsOf(knowledge: LearnedKnowledge): Knowledge {
   const { now } = derived("lawsOf/knowledge", knowledge);
-  const names = [...causes.map(({ law }): string => law), "joint"];
+  const names = [...[...causes, ...pairs].map(({ law }): string => law), "joint"];
   return Object.fromEntries(Object.entries(now).filter(([name]) => names.includes(name)));
 }

@@ -2,25 +2,15 @@
  * The model: ln(time) as a sum of numbers by name, each times what a run's conditions make of it. One row of that
  * sum for a run is what the regression works on.
  */
-import { causes as allCauses, learnables as allLearnables } from "../causes.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { needsCounterpart } from "../compensate/loop.js";
+import type { DilutionGiven, LearnableParameter, PlacedLearnable } from "../core/cause.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
-import type { AnyCause, AnyLearnable, DilutionGiven, LearnableParameter } from "../core/cause.js";
 import { plainObject } from "../core/guards.js";
+import { joinRows, rowOf, type Row, type Unknown } from "../core/row.js";
 import type { LawOrigin } from "../core/term.js";
-
-/** A cause and its learning half. */
-export interface LearnedCause {
-  readonly cause: AnyCause;
-  readonly learnable: AnyLearnable;
-}
-
-/** The causes that runs can teach. */
-export const learnedCauses: readonly LearnedCause[] = allCauses.flatMap((cause) => {
-  const learnable = (allLearnables as Readonly<Record<string, AnyLearnable>>)[cause.name];
-  return learnable === undefined ? [] : [{ cause, learnable }];
-});
+import type { LearnedCause, LearnedPair, Learning } from "./learning.js";
+import type { PlacedTerm, RunMarks } from "./runTerms/runTerm.js";
 
 /** Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known. */
 export const TOO_FAR = "too far from the baseline for the laws";
@@ -28,54 +18,76 @@ export const TOO_FAR = "too far from the baseline for the laws";
 /** The name of the number that is ln of the base time. */
 export const BASE = "baseline";
 
-/** A run's row: ln(time) is ln(base time) + `log` under the laws, and `slopes` is how it moves with each number. */
+/** A row: ln(time) is ln(base time) + `log` under the prior laws, and what the row's numbers add to that. */
 export interface ModelRow {
   readonly log: number;
-  readonly slopes: readonly number[];
+  readonly row: Row;
 }
 
-/** A cause in the model: its law in the form that can be learned, and the known side. */
-export interface ModelCause extends LearnedCause {
+/** A law in the form that can be learned, and the known side. */
+interface Known {
   readonly law: LawOrigin;
   readonly from: unknown;
 }
 
+/** A cause in the model. */
+export interface ModelCause extends LearnedCause, Known {}
+
+/** A pair of causes in the model; undefined where the baseline lacks one of its sides. */
+export interface ModelPair extends LearnedPair, Known {
+  readonly places: readonly number[];
+  readonly from: readonly unknown[] | undefined;
+}
+
 /** A number of the model. */
-export interface ModelNumber extends LearnableParameter {
-  /** the cause whose law it belongs to; the base time's is the baseline */
+export interface ModelNumber extends LearnableParameter, Unknown {
+  /** the cause, pair or term whose number it is; the base time's is the baseline */
   readonly cause: string;
+  /** a question can meet it: it is of a law, of a thermometer or of a person */
+  readonly asked: boolean;
+}
+
+/** Conditions that were read: a side for each cause, undefined where nothing is said. */
+export interface ReadConditions {
+  readonly sides: readonly unknown[];
+  readonly marks: RunMarks;
+}
+
+/** What is known before the first run, checked. */
+export interface Groundwork {
+  readonly parts: readonly ModelCause[];
+  readonly pairs: readonly ModelPair[];
+  /** the conditions of a run or a question, or the reason why they tell nothing; throws an input error */
+  read(at: string, conditions: object): ReadConditions | string;
 }
 
 /** The model of one notebook. */
 export interface Model {
-  readonly parts: readonly ModelCause[];
   readonly numbers: readonly ModelNumber[];
-  /** the row of some conditions, or the reason why there is none */
-  readonly row: (at: string, conditions: object) => ModelRow | string;
+  readonly terms: readonly PlacedTerm[];
+  /** the row of a run, or the reason why there is none */
+  run(read: ReadConditions): ModelRow | string;
+  /** the row of one cause alone, by its place */
+  part(place: number, to: unknown): Row;
+  /** the row of a development to come */
+  question(read: ReadConditions): ModelRow | string;
 }
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** Makes the model of a baseline and laws; `at` is the place of the baseline and the laws. */
-export function modelOf(
-  at: string,
-  list: readonly LearnedCause[],
-  baseline: Baseline,
-  laws: Knowledge,
-  baseLogSd: number,
-): Model {
+/** Checks a baseline and laws; `at` is the place of both. */
+export function groundwork(at: string, learning: Learning, baseline: Baseline, laws: Knowledge): Groundwork {
   const known = baseline as unknown as Fields;
   const given = plainObject(`${at}/laws`, laws);
-  const parts = list.map(({ cause, learnable }): ModelCause => {
+  const lawOf = (one: LearnedCause["cause"] | LearnedPair["pair"]): unknown =>
+    given[one.law] === undefined ? one.generic : one.check(`${at}/laws/${one.law}`, given[one.law]);
+  const parts = learning.causes.map(({ cause, learnable }): ModelCause => {
     const said = cause.relative === true ? undefined : known[cause.field];
     const from: unknown =
       said === undefined && cause.required !== true
         ? cause.start
         : cause.read(`${at}/baseline/${cause.field}`, said);
-    const law: unknown =
-      given[cause.law] === undefined
-        ? cause.generic
-        : cause.check(`${at}/laws/${cause.law}`, given[cause.law]);
+    const law = lawOf(cause);
     const adapted = (learnable.adapt?.(law, from) ?? law) as LawOrigin;
     const counted: unknown =
       from === undefined || cause.inBath === undefined
@@ -83,24 +95,25 @@ export function modelOf(
         : cause.inBath(`${at}/baseline`, adapted, from, baseline.dilution);
     return { cause, learnable, law: adapted, from: counted };
   });
-  const base = { parameter: BASE, cause: BASE, value: 0, sd: baseLogSd } as const;
-  const numbers: ModelNumber[] = [{ ...base, range: [-20, Math.log(1e6) - Math.log(baseline.timeS)] }];
-  const place = new Map<string, number>([[BASE, 0]]);
-  for (const { cause, learnable, law } of parts)
-    for (const one of learnable.parameters(law, [])) {
-      place.set(one.parameter, numbers.length);
-      numbers.push({ ...one, cause: cause.name });
-    }
-  const row = (where: string, conditions: object): ModelRow | string => {
+  const pairs = learning.pairs.map(({ pair, learnable }): ModelPair => {
+    const places = pair.causes.map(({ name }) => parts.findIndex((part) => part.cause.name === name));
+    const from = places.map((place) => parts[place]?.from);
+    return {
+      pair,
+      learnable,
+      law: lawOf(pair) as LawOrigin,
+      places,
+      from: from.includes(undefined) ? undefined : from,
+    };
+  });
+  const read = (where: string, conditions: object): ReadConditions | string => {
     const asked = conditions as Fields;
-    const slopes = numbers.map((_, i) => Number(i === 0));
-    let log = 0;
     let unfit: string | undefined;
-    for (const { cause, learnable, law, from } of parts) {
+    const sides = parts.map(({ cause, learnable, law, from }): unknown => {
       const said = asked[cause.field];
       if (said === undefined) {
         unfit ??= from === undefined ? undefined : learnable.unfit?.(law, from, from);
-        continue;
+        return undefined;
       }
       const read: unknown = cause.read(`${where}/${cause.field}`, said);
       const dilution = (asked["dilution"] ?? baseline.dilution) as DilutionGiven | undefined;
@@ -108,13 +121,78 @@ export function modelOf(
         cause.inBath === undefined ? read : (cause.inBath(where, law, read, dilution) as unknown);
       if (from === undefined) needsCounterpart(`${where}/${cause.field}`, cause.field);
       unfit ??= learnable.unfit?.(law, from, to);
-      if (unfit !== undefined) continue;
-      log += cause.effect(law, from, to).log;
-      for (const { parameter, slope } of learnable.row(law, from, to, []))
-        slopes[place.get(parameter) as number] = slope;
-    }
-    if (unfit !== undefined) return unfit;
-    return Math.abs(log) < WIDEST_LOG_SD ? { log, slopes } : TOO_FAR;
+      return to;
+    });
+    return unfit ?? { sides, marks: conditions };
   };
-  return { parts, numbers, row };
+  return { parts, pairs, read };
 }
+
+/**
+ * Makes the model of a notebook.
+ *
+ * @param runs - the runs that are fitted
+ * @param others - conditions that are asked about besides
+ */
+export function modelOf(
+  { parts, pairs }: Groundwork,
+  learning: Learning,
+  baseNumber: Pick<ModelNumber, "sd" | "range">,
+  runs: readonly ReadConditions[],
+  others: readonly ReadConditions[],
+): Model {
+  const all = [...runs, ...others];
+  const numbers: ModelNumber[] = [{ ...baseNumber, parameter: BASE, cause: BASE, value: 0, asked: true }];
+  const add = (cause: string, placed: PlacedLearnable): PlacedLearnable => {
+    for (const one of placed.parameters) numbers.push({ ...one, cause, asked: true });
+    return placed;
+  };
+  const placed = parts.map(({ cause, learnable, law, from }, i) => {
+    const sides = all.flatMap((one) => one.sides[i] ?? []);
+    return add(cause.name, learnable.place(law, from === undefined ? [] : [from, ...sides]));
+  });
+  const placedPairs = pairs.map(({ pair, learnable, law, from }) =>
+    from === undefined ? undefined : add(pair.name, learnable.place(law, [from])),
+  );
+  const terms = learning.terms.map((term) => {
+    const over = term.over(runs.map(({ marks }) => marks));
+    for (const one of over.unknowns)
+      numbers.push({ ...one, cause: term.name, value: 0, range: ANY, asked: term.asked });
+    return over;
+  });
+  const lawRow = ({ sides }: ReadConditions): { log: number; readonly rows: Row[] } => {
+    const found = { log: 0, rows: [rowOf(BASE, 1)] };
+    parts.forEach(({ cause, law, from }, i) => {
+      const to = sides[i];
+      if (to === undefined || to === from) return;
+      found.log += cause.effect(law, from, to).log;
+      found.rows.push((placed[i] as PlacedLearnable).row(from, to));
+    });
+    pairs.forEach(({ pair, law, places, from }, i) => {
+      const [a, b] = places as [number, number];
+      if (from === undefined || sides[a] === undefined || sides[b] === undefined) return;
+      const to = [sides[a], sides[b]] as const;
+      if (to[0] === from[0] || to[1] === from[1]) return;
+      found.log += pair.effect(law, from as [unknown, unknown], to).log;
+      found.rows.push((placedPairs[i] as PlacedLearnable).row(from, to));
+    });
+    return found;
+  };
+  const rowBy =
+    (termRow: (term: PlacedTerm, marks: RunMarks) => Row) =>
+    (read: ReadConditions): ModelRow | string => {
+      const { log, rows } = lawRow(read);
+      for (const term of terms) rows.push(termRow(term, read.marks));
+      return Math.abs(log) < WIDEST_LOG_SD ? { log, row: joinRows(rows) } : TOO_FAR;
+    };
+  return {
+    numbers,
+    terms,
+    part: (place, to) => (placed[place] as PlacedLearnable).row(parts[place]?.from, to),
+    run: rowBy((term, marks) => term.run(marks)),
+    question: rowBy((term, marks) => term.question(marks)),
+  };
+}
+
+/** The range of a number that has no limit of its own. */
+const ANY = [-1e6, 1e6] as const;

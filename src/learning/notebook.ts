@@ -6,26 +6,20 @@ import { arrayOf, plainObject, wrongKind, wrongValue, refuse } from "../core/gua
 import { show } from "../core/errors.js";
 import { ordered } from "../core/ordered.js";
 import { isoDate, notAfter } from "../quantities/isoDate.js";
+import { everything, type Learning } from "./learning.js";
 import type { Run } from "./types.js";
 
-/** Every field of a run, in the order in which it is written for comparing. */
-const FIELDS = [
-  "id",
-  "date",
-  "timeS",
-  "temperatureC",
-  "dilution",
-  "agitation",
-  "usedCm2PerL",
-  "ageH",
-  "strength",
-  "outcome",
-  "thermometer",
-  "by",
-  "printed",
-  "note",
-] as const;
+/** The fields of a run besides its conditions, as they are written for comparing: before these, and after. */
+const BEFORE = ["id", "date", "timeS"] as const;
+const AFTER = ["thermometer", "by", "printed", "outcome", "note"] as const;
 const TEXTS = ["id", "thermometer", "by", "note"] as const;
+
+/** Every field of a run, in the order in which it is written for comparing. */
+export function runFields({ causes }: Learning): readonly string[] {
+  return [...BEFORE, ...causes.map(({ cause }) => cause.field), ...AFTER];
+}
+
+const FIELDS = runFields(everything);
 
 /**
  * A run, the text by which it is the same as another, whatever order its fields were written in, and what an
@@ -50,20 +44,25 @@ export function onlyFields(at: string, given: unknown, fields: readonly string[]
 }
 
 /** Entries from a list of runs. `where` is what errors call the list. */
-export function entriesOf(where: string, runs: unknown): readonly Entry[] {
-  return arrayOf(where, runs, 0).map((run, i) => entryOf(`${where}/${i}`, run));
+export function entriesOf(
+  where: string,
+  runs: unknown,
+  fields: readonly string[] = FIELDS,
+): readonly Entry[] {
+  return arrayOf(where, runs, 0).map((run, i) => entryOf(`${where}/${i}`, run, fields));
 }
 
 /** An entry from a run, checked for what a notebook needs: known fields, an id and a date that are such. */
-export function entryOf(at: string, given: unknown): Entry {
-  const run = onlyFields(at, given, FIELDS) as unknown as Run;
+export function entryOf(at: string, given: unknown, fields: readonly string[] = FIELDS): Entry {
+  const run = onlyFields(at, given, fields) as unknown as Run;
   for (const field of TEXTS)
     if (run[field] !== undefined && typeof run[field] !== "string")
       wrongKind(`${at}/${field}`, "text", run[field]);
   const printed: unknown = run.printed;
   if (printed !== undefined && printed !== true) wrongKind(`${at}/printed`, "true or left out", printed);
   if (run.date !== undefined) isoDate(`${at}/date`, run.date);
-  return { run, text: JSON.stringify(FIELDS.map((field) => ordered(run[field]))), at };
+  const written = run as unknown as Readonly<Record<string, unknown>>;
+  return { run, text: JSON.stringify(fields.map((field) => ordered(written[field]))), at };
 }
 
 /**

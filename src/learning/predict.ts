@@ -1,7 +1,7 @@
 import { causes } from "../causes.js";
 import { prepared } from "../compensate/loop.js";
 import type { Compensation, Conditions } from "../compensate/types.js";
-import { gravestFirst } from "../core/caution.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
 import { derived } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
@@ -15,8 +15,8 @@ import type { LearnedKnowledge } from "./types.js";
  * @throws TypeError or RangeError as `compensate` does, and a RangeError for knowledge that a newer version
  * wrote
  *
- * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, except that a brew's strength is
- * corrected by what the runs, fitted anew, said of earlier brews. The interval is that of the time that would
+ * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, and beside it the cautions of `learn`
+ * on runs that it doubts, numbers far from what is known, and a trend. The interval is that of the time that would
  * be right, covariances counted; a single development scatters about it.
  *
  * @example
@@ -29,7 +29,15 @@ import type { LearnedKnowledge } from "./types.js";
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {
   const { now, cautions } = derived("predict/knowledge", knowledge);
   const answer = prepared("predict", causes, now.baseline, now).answer(conditions);
-  return cautions.length === 0
+  const doubts = now.advice.filter(({ code }) => REPEATED.includes(code)).map(placed);
+  return cautions.length + doubts.length === 0
     ? answer
-    : { ...answer, cautions: gravestFirst([...cautions, ...answer.cautions]) };
+    : { ...answer, cautions: gravestFirst([...cautions, ...doubts, ...answer.cautions]) };
+}
+
+/** What `learn` doubts, and an answer says again. */
+const REPEATED: readonly string[] = ["doubted-run", "far-from-known", "trend"];
+
+function placed(advice: Caution): Caution {
+  return { ...advice, path: `/knowledge${advice.path ?? ""}` };
 }

@@ -14,12 +14,20 @@ export interface Regression {
   along(row: Row): { readonly mean: number; readonly variance: number };
   /** the covariance of what two rows come to */
   covariance(a: Row, b: Row): number;
+  /** means and covariances of the unknowns in their order, each by its first standard deviation */
+  readonly scaled: Scaled;
   /** a weight for each reading: 1, or less for a value that disagrees with the others */
   readonly weights: readonly number[];
   /** the variance that each reading counts with */
   readonly variances: readonly number[];
   /** by how much the readings scatter more than they say */
   readonly scatter: number;
+}
+
+/** Numbers by their first standard deviations: before the first reading each is 0 ± 1. */
+export interface Scaled {
+  readonly mean: readonly number[];
+  readonly covariance: readonly (readonly number[])[];
 }
 
 /** More rounds move nothing that matters; damped from the fourth on. */
@@ -103,8 +111,17 @@ function regression(
       return { mean: meanAlong(normal.mean, sparse), variance: varianceAlong(normal, sparse) };
     },
     covariance: (a, b) => covarianceOf(normal.covariance, unknowns.length, toSparse(a), toSparse(b)),
+    scaled: scaledOf(normal),
     weights: sites.map(({ weight }) => weight),
     variances: sites.map(({ variance }) => variance),
     scatter,
+  };
+}
+
+function scaledOf({ mean, covariance }: Normal): Scaled {
+  const size = mean.length;
+  return {
+    mean: [...mean],
+    covariance: Array.from({ length: size }, (_, i) => [...covariance.subarray(i * size, (i + 1) * size)]),
   };
 }

@@ -16,7 +16,7 @@ import {
   type Fields,
   type JsonSchema,
 } from "../core/schema.js";
-import { learnedCauses, type LearnedCause } from "./model.js";
+import { everything, type LearnedCause } from "./learning.js";
 import { KNOWLEDGE_VERSION } from "./types.js";
 
 /** The most runs: as many as an array may have items. */
@@ -60,7 +60,7 @@ function outcomeSchema(): JsonSchema {
 /** A run: the conditions of the causes that runs can teach, the time given, and how it came out. */
 export function runSchema(
   schemas: readonly CauseSchema[],
-  taught: readonly LearnedCause[] = learnedCauses,
+  taught: readonly LearnedCause[] = everything.causes,
 ): JsonSchema {
   return object(
     ["timeS", "temperatureC", "outcome"],
@@ -79,7 +79,7 @@ export function runSchema(
 /** Learned knowledge: its prior and its runs, and what was worked out from them. */
 export function learnedSchema(
   schemas: readonly CauseSchema[],
-  taught: readonly LearnedCause[] = learnedCauses,
+  taught: readonly LearnedCause[] = everything.causes,
 ): JsonSchema {
   const prior = object(
     ["baseline", "baseLogSd", "laws", "noise"],
@@ -122,7 +122,7 @@ export function learnedSchema(
 /** Knowledge in a document: what was learned, or laws alone. */
 export function knowledgeSchema(
   schemas: readonly CauseSchema[],
-  taught: readonly LearnedCause[] = learnedCauses,
+  taught: readonly LearnedCause[] = everything.causes,
 ): JsonSchema {
   return {
     description: "What is known of the laws. A generic law serves for each that is left out.",

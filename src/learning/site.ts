@@ -42,7 +42,8 @@ export function siteOf({ said, row: { beside } }: Reading, row: SparseRow): Site
  * noise is stated, no run tells more than a development repeats.
  */
 export function setValueVariance(site: Site, said: ValueSaid, scatter: number, stated: boolean): void {
-  const variance = (said.sd * scatter) ** 2 + site.beside;
+  const sd = stated ? said.sd : Math.max(REPEAT_LOG_SD, said.sd);
+  const variance = (sd * scatter) ** 2 + site.beside;
   site.variance = (stated ? variance : Math.max(REPEAT_LOG_SD ** 2, variance)) / site.weight;
 }
 
@@ -62,7 +63,9 @@ export function weighValue(
   variance: number,
 ): void {
   const square = scatter * scatter;
-  const miss = (said.log - mean) ** 2 / (said.sd ** 2 + site.beside / square);
+  // A run that claims more than a development repeats does not scatter more for it.
+  const stated = Math.max(REPEAT_LOG_SD, said.sd);
+  const miss = (said.log - mean) ** 2 / (stated ** 2 + site.beside / square);
   const weight = Math.min(1, (HOLD_FROM * scatter) / Math.sqrt(miss));
   site.square = weight * miss + (variance * square) / (site.variance * site.weight);
   site.weight = weight;

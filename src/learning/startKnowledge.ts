@@ -3,6 +3,7 @@ import type { Baseline, Knowledge } from "../compensate/types.js";
 import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
 import { onlyFields } from "./notebook.js";
+import { pairs } from "../pairs.js";
 import { noted } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
@@ -55,7 +56,7 @@ export function startKnowledge(baseline: Baseline, options: StartOptions = {}): 
   const { logSd = BASE_LOG_SD } = baseline;
   const { baseLogSd = logSd, laws: known = {}, noise = "estimated" } = options;
   plainObject("startKnowledge/laws", known);
-  const names = causes.map(({ law }): string => law);
+  const names = [...causes, ...pairs].map(({ law }): string => law);
   // Of what was learned before come the laws alone: its runs and its baseline are another notebook's.
   if (!("schema" in known)) onlyFields("startKnowledge/laws", known, [...names, "joint"]);
   const laws = Object.fromEntries(

@@ -9,8 +9,9 @@ import type { DocumentProblem } from "../core/schemaWords.js";
 import { unreadFields } from "../core/pointer.js";
 import { checkedVersion } from "../core/version.js";
 import { fitKnowledge } from "./fit.js";
-import { learnedCauses, modelOf, type Model, type ModelRow } from "./model.js";
-import { entriesOf, entryOf, type Entry } from "./notebook.js";
+import { fitNotebook, type NotebookFit } from "./fitNotebook.js";
+import { everything, type Learning } from "./learning.js";
+import { entriesOf, entryOf, runFields, type Entry } from "./notebook.js";
 import { KNOWLEDGE_VERSION, type LearnedKnowledge } from "./types.js";
 
 /** Checks that stored knowledge is of the version that this package reads, and has a prior and runs. */
@@ -22,9 +23,13 @@ export function storedKnowledge(at: string, knowledge: unknown): void {
 }
 
 /** The entries of stored knowledge, checked. */
-export function storedEntries(at: string, knowledge: LearnedKnowledge): readonly Entry[] {
+export function storedEntries(
+  at: string,
+  knowledge: LearnedKnowledge,
+  learning: Learning = everything,
+): readonly Entry[] {
   storedKnowledge(at, knowledge);
-  return entriesOf(`${at}/runs`, knowledge.runs);
+  return entriesOf(`${at}/runs`, knowledge.runs, runFields(learning));
 }
 
 /** Knowledge that this package worked out: it is frozen, so that it stays true. */
@@ -91,17 +96,12 @@ function agree(stored: unknown, fresh: unknown): boolean {
   return true;
 }
 
-/** Stored knowledge as a model that can be asked. */
-export interface StoredModel extends Derived {
-  readonly model: Model;
-  /** ln of the time that the knowledge gives for a row, time in s */
-  readonly logTime: (row: ModelRow) => number;
-}
-
-/** The model that the prior and the runs of stored knowledge make, with the laws that were learned. */
-export function storedModel(at: string, knowledge: LearnedKnowledge): StoredModel {
-  const found = derived(at, knowledge);
-  const { now } = found;
-  const model = modelOf(at, learnedCauses, now.baseline, now, now.prior.baseLogSd);
-  return { ...found, model, logTime: ({ log }) => Math.log(now.baseline.timeS) + log };
+/** What the prior and the runs of stored knowledge say, with all that is behind it. */
+export function storedFit(
+  at: string,
+  knowledge: LearnedKnowledge,
+  others: readonly (readonly [at: string, conditions: object])[] = [],
+  learning: Learning = everything,
+): NotebookFit {
+  return fitNotebook(at, learning, knowledge.prior, storedEntries(at, knowledge, learning), others);
 }

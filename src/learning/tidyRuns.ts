@@ -2,8 +2,9 @@ import { agitationInterval } from "../agitation/agitation.js";
 import { formatDilution } from "../dilution/formatDilution.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { TOO_FAR } from "./model.js";
-import { readOutcome } from "./outcome.js";
-import { storedModel } from "./stored.js";
+import { readOutcome } from "./readOutcome.js";
+import type { Said } from "./reading.js";
+import { derived, storedFit } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
 /**
@@ -58,14 +59,16 @@ export interface TidyRun {
  * ```
  */
 export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
-  const { now, model, logTime } = storedModel("tidyRuns/knowledge", knowledge);
+  const { now } = derived("tidyRuns/knowledge", knowledge);
+  const { ground, model, logTime } = storedFit("tidyRuns/knowledge", now);
   return now.runs.map((run, i) => {
     // The runs were fitted a moment ago: nothing is refused here any more.
-    const outcome = readOutcome("", run);
-    const row = model.row("", run);
+    const outcome = readOutcome("", run.timeS, run.outcome);
+    const read = ground.read("", run);
+    const row = typeof read === "string" ? read : model.run(read);
     const { dilution, agitation } = run;
     const diluted = dilution === undefined ? null : readDilution("", dilution);
-    const [right, logSd] = typeof outcome === "string" ? [NaN, NaN] : outcome;
+    const [right, logSd] = typeof outcome === "string" ? [NaN, NaN] : valueOf(outcome);
     const aside = now.setAside.find((each) => each.run === i);
     const fitted = typeof row === "string" || aside?.reason === TOO_FAR ? NaN : logTime(row);
     return {
@@ -90,6 +93,12 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
       note: run.note ?? (run.outcome as { readonly note?: string }).note ?? null,
     };
   });
+}
+
+/** The middle of what an outcome says of ln(right time), and its spread; a window has that of a flat chance beside. */
+function valueOf(said: Said): readonly [log: number, logSd: number] {
+  if (said.kind === "value") return [said.log, said.sd];
+  return [said.log, Math.hypot(said.sd, (said.high - said.low) / Math.sqrt(12))];
 }
 
 /** A number as it is, and nothing for one that could not be worked out or is past all numbers. */

@@ -13,15 +13,16 @@ import type { Dilution } from "../dilution/dilution.js";
 export const KNOWLEDGE_VERSION = 1;
 
 /**
- * How a run came out, in any of the trade's ways. `logSd` is the standard deviation of ln(right time) that
- * the outcome leaves, above 0 to 3 (below 0.04 it counts as 0.04, and with noise stated below 0.0001 as
- * 0.0001), everything counted: eye, thermometer, clock, pouring.
+ * How a run came out, in any of the trade's ways. Good, steps, thin and dense say in which window the right time
+ * lies. `logSd`, above 0 to 3, makes a value of any: the standard deviation of ln(right time) that the outcome
+ * leaves, everything counted: eye, thermometer, clock, pouring. Below 0.04 it counts as 0.04, and with noise
+ * stated below 0.001 as 0.001.
  *
- * - `"good"`: the time given was right. `logSd` 0.1 when left out: what an eye lets pass.
- * - `"thin"`, `"dense"`: developed too short, too long, by an amount that is not said.
+ * - `"good"`: less than half a step off, 0.845 to 1.18 of the right time.
  * - `"judged"`: right would have been timeS × `timeRatio` (above 0 to 100).
- * - `"steps"`: `steps` steps over (above 0) or under, as stops or N steps; one step is a factor of `perStep`
- *   on time, 1.4 when left out.
+ * - `"steps"`: `steps` steps over (above 0) or under, as stops or N steps, to a quarter step; one step is a
+ *   factor of `perStep` on time, 1.05 to 4, 1.4 when left out.
+ * - `"thin"`, `"dense"`: more than a quarter step under or over.
  * - `"gamma"`: the gradient measured and the gradient wanted, above 0 to 10; `sd` of the measurement, 0.05
  *   when left out.
  * - `"density"`: the density above base and fog of a patch whose wanted density is known, above 0 to 10; `sd`
@@ -78,17 +79,17 @@ export interface Run {
   readonly usedCm2PerL?: number | undefined;
   readonly ageH?: number | undefined;
   readonly strength?: Strength | undefined;
+  /** with which thermometer: each has an offset of its own; none for the usual one */
+  readonly thermometer?: string | undefined;
+  /** who made and judged it; none for the owner of the notebook */
+  readonly by?: string | undefined;
+  /** a row of a printed table, not a development of one's own */
+  readonly printed?: true | undefined;
   readonly outcome: Outcome;
   /** tells two runs apart that are otherwise equal; an id stands for one run */
   readonly id?: string | undefined;
-  /** ISO 8601 date, "2024-05-01" */
+  /** ISO 8601 date, "2024-05-01": the base time may drift from one date to the next */
   readonly date?: string | undefined;
-  /** the thermometer that the temperature was read from, by a name of your own */
-  readonly thermometer?: string | undefined;
-  /** who made the run, by a name of your own */
-  readonly by?: string | undefined;
-  /** a row of a printed table, not an own run */
-  readonly printed?: true | undefined;
   readonly note?: string | undefined;
 }
 
@@ -109,7 +110,7 @@ export interface Prior {
 export interface Parameter {
   /** its name, unique in the model */
   readonly parameter: string;
-  /** the cause whose law it belongs to */
+  /** the cause or pair whose law it belongs to; `"baseline"`, `"drift"`, `"thermometer"`, `"by"`, `"printed"` */
   readonly cause: string;
   readonly value: number;
   readonly sd: number;
@@ -149,8 +150,8 @@ export interface TestCandidate extends Conditions {
   /** the time to give, s; the predicted time when left out */
   readonly timeS?: number | undefined;
   /**
-   * how well the outcome will be read: standard deviation of ln(right time); when left out, 0.1 and a quarter
-   * of the correction from the predicted time
+   * how well the outcome will be read: standard deviation of ln(right time); when left out, an eye will name the
+   * nearest half step
    */
   readonly outcomeLogSd?: number | undefined;
   /** bath to be mixed, ml: for the cost in stock */

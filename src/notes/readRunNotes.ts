@@ -2,7 +2,7 @@ import type { Problem } from "../compensate/checkConditions.js";
 import { arrayOf, inRange, plainObject, refuse } from "../core/guards.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import { entryOf, refuseFuture } from "../learning/notebook.js";
-import { readOutcome } from "../learning/outcome.js";
+import { readOutcome } from "../learning/readOutcome.js";
 import type { Run } from "../learning/types.js";
 import { cellsOf, told, type Column } from "./noteCells.js";
 import { readersFor } from "./readers.js";
@@ -85,7 +85,7 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
       if (problems.length > 0) return;
       const entry = entryOf("/run", run);
       refuseFuture("", today, [entry]);
-      readOutcome("/run", run);
+      readOutcome("/run", run.timeS, run.outcome);
       // A run's text starts with a bracket, an id's with a quotation mark: they share the map and never meet.
       const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
       const twin = seen.get(entry.text);

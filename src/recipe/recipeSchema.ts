@@ -18,7 +18,7 @@ import {
 import { dilutionSchema } from "../dilution/schema.js";
 import { handbookIngredients } from "../handbook/ingredients.js";
 import { handbookLeastStock } from "../handbook/dilution.js";
-import { learnedCauses, type LearnedCause } from "../learning/model.js";
+import { everything, type LearnedCause } from "../learning/learning.js";
 import { knowledgeSchema } from "../learning/schema.js";
 import { bathsSchema } from "../process/schema.js";
 import { RECIPE_VERSION } from "./types.js";
@@ -105,7 +105,7 @@ const materialSchema = (): JsonSchema =>
 /** The schema of a recipe by a list of causes. */
 export function recipeSchemaOf(
   schemas: readonly CauseSchema[],
-  taught: readonly LearnedCause[] = learnedCauses,
+  taught: readonly LearnedCause[] = everything.causes,
 ): JsonSchema {
   return object(["schemaVersion", "material", "developer", "baseline"], {
     $schema: text(2000, "Where an editor finds the schema of the format."),

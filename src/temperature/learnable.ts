@@ -2,6 +2,7 @@
  * Learning's half of temperature: one activation energy.
  */
 import type { Learnable } from "../core/cause.js";
+import { rowOf } from "../core/row.js";
 import { sourcesOf } from "../core/term.js";
 import { asArrheniusLaw } from "./asArrheniusLaw.js";
 import { temperatureEffect } from "./cause.js";
@@ -18,11 +19,13 @@ export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
     const c = knownC ?? 20;
     return { ...asArrheniusLaw(law, Math.max(0, c - 5), Math.min(100, c + 5)), ...sourcesOf(law) };
   },
-  parameters: (law) => {
+  place: (law) => {
     const { activationEnergyKJPerMol: value, sdKJPerMol: sd = GIVEN_LAW_SD_KJ } = law as ArrheniusLaw;
-    return [{ parameter: "temperature", value, sd, range: [0, 200] }];
+    return {
+      parameters: [{ parameter: "temperature", value, sd, range: [0, 200] }],
+      row: (from, to) => rowOf("temperature", temperatureEffect(law, from, to).slope),
+    };
   },
-  row: (law, from, to) => [{ parameter: "temperature", slope: temperatureEffect(law, from, to).slope }],
   law: (law, learned) => {
     const found = learned.get("temperature");
     return found === undefined

@@ -132,7 +132,12 @@ describe("agitationLogSd", () => {
       const logTime = (each: Agitation): number =>
         each === "stand" ? 0 : Math.log(agitationFactor("continuous", each));
       expect(effect("agitation", a, b).logSd).toBeCloseTo(
-        Math.hypot((0.4 / 0.75) * (logTime(b) - logTime(a)), stands ? 0.4 : 0),
+        Math.hypot(
+          (0.4 / 0.75) * (logTime(b) - logTime(a)),
+          stands ? 0.4 : 0,
+          // The departure from the curve, a random walk of 0.08 along it.
+          0.08 * Math.sqrt(Math.abs(logTime(b) - logTime(a)) / 0.75),
+        ),
         9,
       );
     },
@@ -140,7 +145,10 @@ describe("agitationLogSd", () => {
   it("of a loss of 0 is that of a loss of so much of the stale share", () => {
     // At an interval of τ the stale share is 1/e.
     const none = { staleLoss: 0, staleTimeS: 60, sdStaleLoss: 0.5 };
-    expect(effect("agitation", "continuous", { everyS: 60 }, none).logSd).toBeCloseTo(0.5 / Math.E, 9);
+    expect(effect("agitation", "continuous", { everyS: 60 }, none).logSd).toBeCloseTo(
+      Math.hypot(0.5 / Math.E, 0.08 / Math.sqrt(Math.E)),
+      9,
+    );
   });
   it("gives a law without a spread one of 0.3 in the loss", () => {
     const law = { staleLoss: 0.5, staleTimeS: 60 };

@@ -103,6 +103,7 @@ describe("compensate", () => {
       ["use", "given", undefined, []],
       ["age", "given", undefined, ["own bottle test"]],
       ["strength", "default", undefined, ["spoons"]],
+      ["interaction", "default", undefined, [expect.stringContaining("printed pairs")]],
     ]);
     const own = compensate({ ...known, logSd: 0.1 }, {}).factors[0];
     expect(own).toEqual({ cause: "baseline", value: 1, logSd: 0.1, basis: "given", sources: [] });

@@ -86,7 +86,8 @@ describe("compensate with a drifting bath", () => {
     );
     const wantedS = 510 * rowOf(answer, "dilution").value * rowOf(answer, "contrast").value;
     expect(answer.timeS).toBeCloseTo(
-      developUntil({ equivalentS: wantedS, referenceC: 20, law, temperatureAt: drift }),
+      rowOf(answer, "interaction").value *
+        developUntil({ equivalentS: wantedS, referenceC: 20, law, temperatureAt: drift }),
       6,
     );
     expect(answer.factors.map((one) => one.cause)).toEqual([
@@ -94,6 +95,7 @@ describe("compensate with a drifting bath", () => {
       "temperature",
       "dilution",
       "contrast",
+      "interaction",
     ]);
     expect(answer.factors.reduce((product, one) => product * one.value, 510)).toBeCloseTo(answer.timeS, 9);
   });

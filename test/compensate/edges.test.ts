@@ -38,7 +38,7 @@ const all: Conditions = {
 describe("a row", () => {
   it("has no field for runs where nothing was learned, so that it can be compared field by field", () => {
     const { factors } = compensate(known, all, knowledge);
-    expect(factors).toHaveLength(7);
+    expect(factors).toHaveLength(8);
     for (const factor of factors)
       expect(Object.keys(factor), factor.cause).toEqual([
         "cause",

@@ -105,7 +105,15 @@ describe("laws that were learned together", () => {
       it(`${one} (${s}) and ${other} (${t}): adds 2·ρ·sd·sd with the sign of their slopes`, () => {
         const conditions = { ...first, ...second };
         const rows = compensate(baseline, conditions, laws).factors;
-        const sd = (cause: string): number => rows.find((row) => row.cause === cause)!.logSd;
+        // Beside the spread of its number agitation has its departure from the curve, which nothing shares.
+        const bare = { ...laws, agitation: { ...laws.agitation!, sdStaleLoss: 0 } };
+        const departure = compensate(baseline, conditions, bare).factors.find(
+          (row) => row.cause === "agitation",
+        );
+        const sd = (cause: string): number => {
+          const { logSd } = rows.find((row) => row.cause === cause)!;
+          return cause === "agitation" ? Math.sqrt(logSd ** 2 - departure!.logSd ** 2) : logSd;
+        };
         const alone = rows.reduce((sum, row) => sum + row.logSd ** 2, 0);
         expect(variance(conditions, laws)).toBeCloseTo(alone, 12);
         expect(variance(conditions, { ...laws, joint: joint(one, other, -0.4) })).toBeCloseTo(
@@ -207,14 +215,16 @@ describe("laws that were learned together", () => {
       expect(Math.sign(learned)).toBe(to === "stand" ? -1 : 1);
       const base = { ...baseline, agitation: from };
       const alone = variance({ agitation: to }, { agitation }, base);
-      expect(alone).toBeCloseTo(0.01 + learned ** 2 + 0.16, 5);
+      // Along the curve from continuous to 60 s: ln(factor)/loss.
+      const departure = (0.08 ** 2 * Math.abs(learned)) / 0.3;
+      expect(alone).toBeCloseTo(0.01 + learned ** 2 + 0.16 + departure, 5);
       const together = { ...knowledge, joint: { ...knowledge.joint, baseline: base } };
       expect(variance({ agitation: to }, together, base)).toBeCloseTo(alone - 1.8 * 0.1 * learned, 5);
     }
   });
   // An invented workshop in a mountain hut: a table of three rows, and four negatives that came out right at
   // 1+19.
-  it("gives a dilution between two known ones a departure of its own that no run at another dilution takes away", () => {
+  it("gives a dilution between two known ones the variance of a bridge that no run at another dilution takes away", () => {
     const { law } = fitDilutionLaw([
       { dilution: "1+9", timeS: 360 },
       { dilution: "1+19", timeS: 700 },
@@ -230,17 +240,35 @@ describe("laws that were learned together", () => {
       [1, 2, 3, 4].map((id) => ({ ...run, id: String(id) })),
     );
     const { timeS, highS, factors } = predict(known, { dilution: "1+14" });
-    const sd = Math.log(highS / timeS) / 1.6448536269514722;
-    const scatter = 0.19 * Math.sqrt(Math.log(1.5));
-    const [base, , exponent] = known.parameters;
-    const slope = Math.log(1.5);
-    const learned =
-      base!.sd ** 2 +
-      (exponent!.sd * slope) ** 2 +
-      2 * known.joint.correlation[0]![2]! * base!.sd * exponent!.sd * slope;
+    const variance = (Math.log(highS / timeS) / 1.6448536269514722) ** 2;
+    const [way, gap] = [Math.log(1.5), Math.log(2)];
+    const bridge = (0.19 ** 2 * way * (gap - way)) / gap;
+    // The base, the exponent and the gap from 1+9 to 1+19, of which ln 1.5/ln 2 is gone; toward stronger baths.
+    const names = ["baseline", "dilution", known.joint.parameters.find((name) => name.includes(" to "))!];
+    const slopes = [1, way, -way / gap];
+    const shares = names.map(
+      (name, i) => slopes[i]! * known.parameters.find((one) => one.parameter === name)!.sd,
+    );
+    const learned = shares.reduce(
+      (sum, a, i) =>
+        sum +
+        shares.reduce(
+          (part, b, j) =>
+            part +
+            a *
+              b *
+              known.joint.correlation[known.joint.parameters.indexOf(names[i]!)]![
+                known.joint.parameters.indexOf(names[j]!)
+              ]!,
+          0,
+        ),
+      0,
+    );
     expect(factors[2]!.basis).toBe("own-runs");
-    expect(sd).toBeCloseTo(Math.hypot(Math.sqrt(learned), scatter), 12);
-    expect(Math.sqrt(learned)).toBeLessThan(scatter);
+    expect(variance).toBeCloseTo(learned + bridge, 12);
+    // At the dilution of the runs it is known better than beside it.
+    const there = predict(known, { dilution: "1+19" });
+    expect(there.highS / there.timeS).toBeLessThan(highS / timeS);
   });
   it("takes the age from 0 where the baseline is silent", () => {
     const young: Baseline = { timeS: 510, temperatureC: 20, logSd: 0.1, runs };

@@ -85,7 +85,7 @@ describe("nextTest", () => {
           temperatureC: 20,
           ...where,
           timeS: 600 + i,
-          outcome: { kind: "good" },
+          outcome: { kind: "good", logSd: 0.1 },
         })),
       );
       const [test] = nextTest(known, [{ ...candidate, outcomeLogSd: 0.1 }], question);
@@ -115,13 +115,15 @@ describe("nextTest", () => {
     fc.double({ min: 10, max: 30, noNaN: true }),
   ])("foretells the very spread that the run will leave, at known noise", (candidates, temperatureC) => {
     const question = { temperatureC, dilution: "1+14" };
-    const known = learn(stated, [{ timeS: 600, temperatureC: 18, outcome: { kind: "good" } }]);
-    const ranked = nextTest(known, candidates, question);
+    const known = learn(stated, [{ timeS: 600, temperatureC: 18, outcome: { kind: "good", logSd: 0.1 } }]);
+    const values = candidates.map((each) => ({ ...each, outcomeLogSd: 0.1 }));
+    const ranked = nextTest(known, values, question);
     expect(ranked).toHaveLength(candidates.length);
     ranked.forEach(({ candidate, expectedLogSd, timeS }, i) => {
       if (i > 0) expect(expectedLogSd).toBeGreaterThanOrEqual(ranked[i - 1]!.expectedLogSd);
       expect(timeS).toBeCloseTo(predict(known, candidate).timeS, 6);
-      const made = learn(known, [{ ...candidate, timeS, outcome: { kind: "good", logSd: 0.1 } }]);
+      const { outcomeLogSd: logSd, ...where } = candidate;
+      const made = learn(known, [{ ...where, timeS, outcome: { kind: "good", logSd } }]);
       expect(spread(made, question)).toBeCloseTo(expectedLogSd, 9);
     });
   });
@@ -142,17 +144,32 @@ describe("nextTest", () => {
     expect(after(stated, 0.01)).toBeLessThan(after(stated, 0.04));
     expect(nextTest(stated, [], {})).toEqual([]);
   });
-  it("keeps the order of equals, and counts a far-off time as harder to judge", () => {
+  it("keeps the order of equals", () => {
     const twins = [
       { temperatureC: 15, note: 1 },
       { temperatureC: 15, note: 2 },
     ];
     expect(nextTest(stated, twins, { temperatureC: 15 }).map(({ candidate }) => candidate)).toEqual(twins);
-    const [right, off] = nextTest(stated, [{ timeS: 1020 }, { timeS: 510 }], {});
-    expect([right?.timeS, off?.timeS]).toEqual([510, 1020]);
-    const after = (outcome: number): number => Math.sqrt(0.04 - 0.04 ** 2 / (0.04 + outcome ** 2));
-    expect(right?.expectedLogSd).toBeCloseTo(after(0.1), 12);
-    expect(off?.expectedLogSd).toBeCloseTo(after(Math.hypot(0.1, Math.LN2 / 4)), 12);
+  });
+  it("finds that a strip 15 % off teaches more than one at the predicted time, when an eye judges it", () => {
+    const known = learn(startKnowledge(baseline), [
+      { timeS: 510, temperatureC: 20, outcome: { kind: "good" } },
+    ]);
+    const { timeS } = predict(known, {});
+    const [best, other] = nextTest(known, [{ timeS }, { timeS: 1.15 * timeS }], {});
+    expect(best?.timeS).toBe(1.15 * timeS);
+    expect(best!.expectedLogSd).toBeLessThan(other!.expectedLogSd);
+  });
+  it("does not count on twenty good negatives at the predicted time", () => {
+    const good = Array.from({ length: 20 }, (_, i) => ({
+      timeS: 510,
+      temperatureC: 20,
+      id: String(i),
+      outcome: { kind: "good" } as const,
+    }));
+    const known = learn(startKnowledge(baseline), good);
+    // A window of a third in ln(time) leaves more than its eye's noise shared by twenty, 0.016.
+    expect(spread(known, {})).toBeGreaterThan(0.04);
   });
   it("takes the scatter of the runs so far into account", () => {
     const wild = learn(
@@ -161,11 +178,11 @@ describe("nextTest", () => {
         timeS,
         temperatureC: 20,
         id: String(i),
-        outcome: { kind: "good" } as const,
+        outcome: { kind: "good", logSd: 0.1 } as const,
       })),
     );
     const now = spread(wild, {});
-    expect(nextTest(wild, [{}], {})[0]?.expectedLogSd).toBeCloseTo(
+    expect(nextTest(wild, [{ outcomeLogSd: 0.1 }], {})[0]?.expectedLogSd).toBeCloseTo(
       Math.sqrt(now ** 2 - now ** 4 / (now ** 2 + (0.1 * wild.scatter) ** 2)),
       9,
     );

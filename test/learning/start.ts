@@ -10,10 +10,11 @@ export const baseline: Baseline = {
 };
 export const start: LearnedKnowledge = startKnowledge(baseline);
 export const stated: LearnedKnowledge = startKnowledge(baseline, { noise: "stated" });
+/** A run that came out right, to 10 %: a value, not a window. */
 export const good = (timeS: number, temperatureC = 20, rest: Partial<Run> = {}): Run => ({
   timeS,
   temperatureC,
-  outcome: { kind: "good" },
+  outcome: { kind: "good", logSd: 0.1 },
   ...rest,
 });
 export const parameter = (known: LearnedKnowledge, cause: string): Parameter =>

@@ -21,6 +21,7 @@ export const TREND = "trend";
  */
 export const driftTerm: RunTerm = {
   name: "drift",
+  asked: false,
   over(runs) {
     const dates = [...new Set(runs.flatMap(dayOf))].sort().reverse();
     const ages = new Map(dates.map((date, age) => [date, age]));
@@ -42,6 +43,7 @@ export const driftTerm: RunTerm = {
         return marks.printed === true ? NO_ROW : middle;
       },
       question: () => NO_ROW,
+      span: rows[oldest] as Row,
     };
   },
 };

@@ -9,6 +9,7 @@ const PRINTED: Row = { slopes: [{ parameter: "printed", slope: 1 }], beside: 0 }
 /** Printed rows share one number: the maker's base against mine, 0 ± 0.2 in ln(time). */
 export const printedTerm: RunTerm = {
   name: "printed",
+  asked: false,
   over(runs) {
     const row = ({ printed }: RunMarks): Row => (printed === true ? PRINTED : NO_ROW);
     const unknowns = runs.some(({ printed }) => printed)

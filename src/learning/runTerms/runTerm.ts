@@ -19,10 +19,14 @@ export interface PlacedTerm {
   run(marks: RunMarks): Row;
   /** the row of a development to come */
   question(marks: RunMarks): Row;
+  /** what the term adds from the oldest run to the present, where it moves with time */
+  readonly span?: Row;
 }
 
 /** A term of a run that is no cause. */
 export interface RunTerm {
   readonly name: string;
+  /** a question can name it too */
+  readonly asked: boolean;
   over(runs: readonly RunMarks[]): PlacedTerm;
 }

@@ -1,0 +1,61 @@
+/*
+ * With which thermometer, and by whom: marks of a run or a question that are no conditions of the bath.
+ */
+import { wrongKind } from "../core/guards.js";
+import type { Factor } from "../core/term.js";
+import type { Joint } from "./joint.js";
+
+/** A mark, and how far one is off in ln(time) of which nothing is known: 0 ± `logSd`. */
+export interface Mark {
+  readonly name: "thermometer" | "by";
+  readonly field: "thermometer" | "by";
+  readonly logSd: number;
+}
+
+/** Every thermometer reads ln(time) off by 0 ± 0.06, about 0.8 °C (an assumption of this package). */
+export const THERMOMETER: Mark = { name: "thermometer", field: "thermometer", logSd: 0.06 };
+
+/** Everyone calls another negative right, 0 ± 0.15 in ln(time) (an assumption of this package). */
+export const PERSON: Mark = { name: "by", field: "by", logSd: 0.15 };
+
+/** The marks, in the order of their rows. */
+export const marks: readonly Mark[] = [THERMOMETER, PERSON];
+
+/** The name of the number that is the offset of one thermometer or person. */
+export function offsetName(field: Mark["field"], name: string): string {
+  return `${field} ${name}`;
+}
+
+/** Reads a mark: text, or nothing. */
+export function readMark(at: string, given: unknown): string | undefined {
+  if (given !== undefined && typeof given !== "string") wrongKind(at, "text", given);
+  return given;
+}
+
+/** The row of a mark that a question names, and the name of its number where it was learned. */
+export interface MarkRow {
+  readonly factor: Factor;
+  /** its place in the list of marks */
+  readonly index: number;
+  readonly parameter?: string;
+}
+
+/** A row for each thermometer and person that today's conditions name. */
+export function markRows(at: string, conditions: object, joint: Joint | undefined): readonly MarkRow[] {
+  return marks.flatMap(({ field, logSd }, index): readonly MarkRow[] => {
+    const name = readMark(`${at}/${field}`, (conditions as Readonly<Record<string, unknown>>)[field]);
+    if (name === undefined) return [];
+    const learned = joint?.offsets.get(offsetName(field, name));
+    if (learned === undefined)
+      return [{ factor: { cause: field, value: 1, logSd, basis: "default", sources: [] }, index }];
+    const { parameter, value, sd } = learned;
+    const factor = {
+      cause: field,
+      value: Math.exp(value),
+      logSd: sd,
+      basis: "own-runs",
+      sources: [],
+    } as const;
+    return [{ factor, parameter, index }];
+  });
+}

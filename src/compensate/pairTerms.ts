@@ -1,0 +1,70 @@
+/*
+ * Pairs of causes among the terms: what two conditions do together beside what each does alone.
+ */
+import type { AnyCause, Effect } from "../core/cause.js";
+import type { DriftEffect } from "./driftEffect.js";
+import type { AnyPair } from "../core/pair.js";
+import { basisOf, type Basis, type LawOrigin } from "../core/term.js";
+
+/** A pair with its law and the known sides. */
+export interface PairTerm {
+  readonly cause: AnyPair;
+  readonly law: LawOrigin;
+  readonly basis: Basis;
+  /** the places of its two causes among the terms */
+  readonly places: readonly [number, number];
+  readonly from: readonly [unknown, unknown];
+  /** its place in the lists of causes and pairs */
+  readonly index: number;
+}
+
+/** The pairs of which both causes are listed and both known sides are given, each law checked once. */
+export function pairTermsOf(
+  at: string,
+  pairs: readonly AnyPair[],
+  terms: readonly { readonly cause: AnyCause; readonly from: unknown }[],
+  knowledge: Readonly<Record<string, unknown>>,
+): readonly PairTerm[] {
+  return pairs.flatMap((cause, i): readonly PairTerm[] => {
+    const given = knowledge[cause.law];
+    const law = (
+      given === undefined ? cause.generic : cause.check(`${at}/knowledge/${cause.law}`, given)
+    ) as LawOrigin;
+    const [a, b] = cause.causes.map((one) => terms.findIndex((term) => term.cause.name === one.name));
+    const from = [terms[a as number]?.from, terms[b as number]?.from] as const;
+    if (from[0] === undefined || from[1] === undefined) return [];
+    const basis = given === undefined ? "default" : basisOf(law);
+    return [{ cause, law, basis, places: [a as number, b as number], from, index: terms.length + i }];
+  });
+}
+
+/** The effect of a pair, or nothing while one of its sides has not changed; `to` holds today's sides by place. */
+export function pairEffect(
+  { cause, law, places: [a, b], from }: PairTerm,
+  to: readonly unknown[],
+): Effect | undefined {
+  const today = [to[a], to[b]] as const;
+  if (today[0] === undefined || today[1] === undefined) return undefined;
+  if (today[0] === from[0] || today[1] === from[1]) return undefined;
+  return cause.effect(law, from, today);
+}
+
+/** The effect of a pair of which one side drifts: what it comes to along the drift. */
+export function driftingPair(
+  term: PairTerm,
+  sides: readonly unknown[],
+  place: number,
+  { along }: DriftEffect,
+): Effect | undefined {
+  const at = (side: unknown): Effect | undefined => {
+    const today = [...sides];
+    today[place] = side;
+    return pairEffect(term, today);
+  };
+  if (!term.places.includes(place)) return pairEffect(term, sides);
+  // Any side that differs from the known one will do for what does not move with it.
+  const first = at(0) ?? at(1);
+  if (first === undefined) return undefined;
+  const log = along((side) => at(side)?.log ?? 0);
+  return { ...first, log, slope: along((side) => at(side)?.slope ?? 0) };
+}

@@ -1,0 +1,156 @@
+/*
+ * The rows of an answer: one for the known time, and one for each term.
+ */
+import type { Caution } from "../core/caution.js";
+import {
+  factorOf,
+  logSdOf,
+  type AnyCause,
+  type DilutionGiven,
+  type Effect,
+  type Rests,
+} from "../core/cause.js";
+import { REPEAT_LOG_SD } from "../core/estimate.js";
+import { inRange } from "../core/guards.js";
+import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
+import type { Share } from "./joint.js";
+import type { MarkRow } from "./marks.js";
+import type { PairTerm } from "./pairTerms.js";
+import type { Baseline } from "./types.js";
+
+/** A cause with its law and the known side of the change, each checked once. */
+export interface Term {
+  readonly cause: AnyCause;
+  readonly law: LawOrigin;
+  readonly basis: Basis;
+  /** the known side; undefined where the baseline does not say, and then conditions may not say either */
+  readonly from: unknown;
+  /** the same as the baseline gives it */
+  readonly said: unknown;
+  /** the dilution of the known bath */
+  readonly dilution: DilutionGiven | undefined;
+  /** the law was printed for a dilution: its side counts by the stock in today's bath */
+  readonly byStock: boolean;
+  /** ln(factor) of today's side, where the law has a closed form */
+  readonly logAt: ((to: unknown) => number) | undefined;
+  /** its place in the list of causes */
+  readonly index: number;
+  /** where the known side and today's side are, for errors and cautions */
+  readonly knownAt: string;
+  readonly askedAt: string;
+  readonly path: string;
+  /** what was worked out last: a dial turns one condition and leaves the others */
+  last: Worked | undefined;
+  lastGiven: unknown;
+  lastTo: unknown;
+  lastBath: unknown;
+}
+
+/** A term that was worked out for today's conditions. */
+export interface Worked {
+  readonly term: Term | PairTerm;
+  readonly effect: Effect;
+  readonly cautions: readonly Caution[];
+  /** the factor and its spread */
+  readonly value: number;
+  readonly logSd: number;
+  /** both sides are equal */
+  readonly unchanged: boolean;
+  readonly rests: Rests | undefined;
+  /** today's side as it was given */
+  readonly given: unknown;
+}
+
+const NONE: readonly Caution[] = [];
+
+/** A term of which both sides differ, with nothing to warn of. */
+export function workedFrom(
+  term: Term | PairTerm,
+  effect: Effect,
+  given?: unknown,
+  cautions: readonly Caution[] = NONE,
+): Worked {
+  const [value, logSd] = [factorOf(effect), logSdOf(effect)];
+  return { term, effect, cautions, value, logSd, unchanged: false, rests: undefined, given };
+}
+
+/** What learned numbers explain of ln(time): the base time's own, and each cause's, signed. */
+export function sharesOf(
+  base: Factor,
+  together: boolean,
+  worked: readonly Worked[],
+  marked: readonly MarkRow[],
+  factors: readonly Factor[],
+): Share[] {
+  const shares: Share[] = together && base.basis === "own-runs" ? [["baseline", base.logSd]] : [];
+  worked.forEach(({ term, effect }, i) => {
+    if (factors[i + 1]?.basis !== "own-runs") return;
+    shares.push([term.cause.name, effect.slope * effect.sd]);
+    for (const { parameter, slope } of effect.further ?? []) shares.push([parameter, slope]);
+  });
+  for (const { parameter, factor } of marked)
+    if (parameter !== undefined) shares.push([parameter, factor.logSd]);
+  return shares;
+}
+
+/** The row of the known time. */
+export function baselineFactor(at: string, baseline: Baseline): Factor {
+  const { logSd = REPEAT_LOG_SD } = baseline;
+  inRange(`${at}/baseline/logSd`, logSd, 0, 3);
+  const { sources, runs } = checkedOrigin(`${at}/baseline`, baseline);
+  const own = baseline.logSd !== undefined;
+  const said = own ? (sources ?? []) : ["a known time repeats to about 4 % (common practice)"];
+  const row = {
+    cause: "baseline",
+    value: 1,
+    logSd,
+    basis: own ? basisOf(baseline) : "default",
+    sources: said,
+  } as const;
+  return runs === undefined ? row : { ...row, runs };
+}
+
+const NO_SOURCES: readonly string[] = [];
+
+/** The row of a term; where nothing changed it rests on no law at all. */
+export function rowOf({ term, value, logSd, unchanged, rests, given }: Worked): Factor {
+  const { cause, law } = term;
+  const from = "said" in term ? term.said : undefined;
+  // A strength is its own row: it is not repeated.
+  const own = "relative" in cause && cause.relative === true && typeof given === "object";
+  const to = own ? undefined : (given ?? from);
+  if (unchanged || rests?.basis === "unchanged")
+    return {
+      cause: cause.name,
+      value,
+      logSd,
+      basis: "unchanged",
+      sources: NO_SOURCES,
+      ...(from !== undefined && { from }),
+      ...(to !== undefined && { to }),
+    };
+  const sources = (rests === undefined ? law.sources : rests.sources) ?? NO_SOURCES;
+  // A generic law that was not handed in has no runs to speak of.
+  const runs = rests !== undefined ? rests.runs : law === cause.generic ? undefined : law.runs;
+  const basis = rests?.basis ?? term.basis;
+  // Fields are added rather than spread: this runs for each cause of each answer.
+  const row: { -readonly [Field in keyof Factor]: Factor[Field] } = {
+    cause: cause.name,
+    value,
+    logSd,
+    basis,
+    sources,
+  };
+  if (from !== undefined) row.from = from;
+  if (to !== undefined) row.to = to;
+  if (basis === "own-runs" && law.before !== undefined) row.before = law.before;
+  if (runs !== undefined) row.runs = runs;
+  if (law.seen !== undefined) row.seen = law.seen;
+  return row;
+}
+
+/** Cautions with their places; `path` for those that say none. */
+export function placedAt(path: string, cautions: readonly Caution[]): readonly Caution[] {
+  if (cautions.every((one) => one.path !== undefined)) return cautions;
+  return cautions.map((one) => (one.path === undefined ? { ...one, path } : one));
+}

@@ -1,0 +1,32 @@
+/*
+ * A pair of causes whose effects do not simply add: what is left when both have changed is a term of its own.
+ */
+import type { Cause, Effect } from "./cause.js";
+import type { LawOrigin } from "./term.js";
+
+/** One side of a change of two conditions, each as its cause reads it. */
+export type PairSide<A = unknown, B = unknown> = readonly [A, B];
+
+/** What two causes do together beside what each does alone: nothing while one of them has not changed. */
+export interface Pair<
+  Law extends LawOrigin = LawOrigin,
+  A = unknown,
+  B = unknown,
+  Name extends string = string,
+> {
+  readonly name: Name;
+  /** its law's field in knowledge */
+  readonly law: string;
+  // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a pair is of any two causes that have these sides
+  readonly causes: readonly [Cause<any, A>, Cause<any, B>];
+  /** the law that is used when none is given */
+  readonly generic: Law;
+  /** checks a law once; throws an input error at `at` */
+  check(at: string, law: unknown): Law;
+  /** the effect of going from one pair of sides to another */
+  effect(law: Law, from: PairSide<A, B>, to: PairSide<A, B>): Effect;
+}
+
+/** Any pair, for a list of them. */
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- as for causes
+export type AnyPair = Pair<any, any, any>;

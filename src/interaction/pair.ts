@@ -1,0 +1,36 @@
+/*
+ * Temperature and dilution as a pair: in print the diluted bath has the lower temperature coefficient.
+ */
+import type { Effect } from "../core/cause.js";
+import type { Pair, PairSide } from "../core/pair.js";
+import { dilutionCause } from "../dilution/cause.js";
+import { temperatureCause } from "../temperature/cause.js";
+import { GAS_CONSTANT_KJ, inverseKelvin } from "../temperature/law.js";
+import {
+  checkedInteractionLaw,
+  genericInteractionLaw,
+  GIVEN_INTERACTION_SD_KJ,
+  type InteractionLaw,
+} from "./law.js";
+
+/** The pair. Its parameter is the change of the activation energy for each halving of the concentration, kJ/mol. */
+export const interactionPair: Pair<InteractionLaw, number, number, "interaction"> = {
+  name: "interaction",
+  law: "interaction",
+  causes: [temperatureCause, dilutionCause],
+  generic: genericInteractionLaw,
+  check: checkedInteractionLaw,
+  effect: interactionEffect,
+};
+
+/** The effect beside those of the two causes; a side is a temperature in °C and ln(concentration). */
+export function interactionEffect(
+  law: InteractionLaw,
+  [fromC, fromLogC]: PairSide<number, number>,
+  [toC, toLogC]: PairSide<number, number>,
+): Effect {
+  const halvings = (fromLogC - toLogC) / Math.LN2;
+  const slope = (halvings * (inverseKelvin(toC) - inverseKelvin(fromC))) / GAS_CONSTANT_KJ;
+  const sd = law.sdKJPerMol ?? GIVEN_INTERACTION_SD_KJ;
+  return { log: law.perHalvingKJPerMol * slope, slope, sd, beside: 0 };
+}

@@ -1,0 +1,120 @@
+/*
+ * The regression of one notebook: its model, its readings, and what they make of the numbers.
+ */
+import { WIDEST_LOG_SD } from "../core/estimate.js";
+import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import type { Row } from "../core/row.js";
+import { checkMaterial } from "../temperature/temperatureCautions.js";
+import { withinBounds, type Held } from "./bounds.js";
+import type { Learning } from "./learning.js";
+import {
+  groundwork,
+  modelOf,
+  TOO_FAR,
+  type Groundwork,
+  type Model,
+  type ModelNumber,
+  type ModelRow,
+  type ReadConditions,
+} from "./model.js";
+import type { Entry } from "./notebook.js";
+import { readOutcome } from "./readOutcome.js";
+import { saidFrom, type Reading, type Said } from "./reading.js";
+import { fitRegression, type Regression } from "./regression.js";
+import type { Prior } from "./types.js";
+
+/** A run that is fitted: `run` is its place in the notebook. */
+export interface FittedRun extends Reading {
+  readonly run: number;
+}
+
+/** What a notebook says. */
+export interface NotebookFit {
+  readonly ground: Groundwork;
+  readonly model: Model;
+  readonly regression: Regression;
+  readonly fitted: readonly FittedRun[];
+  /** why runs are not fitted, by their places */
+  readonly reasons: ReadonlyMap<number, string>;
+  /** the numbers within the limits of their laws, in first standard deviations from where they began */
+  readonly held: Held;
+  /** ln of the time in s that the notebook gives for a row */
+  readonly logTime: (row: ModelRow) => number;
+}
+
+/**
+ * Fits all the runs, in the order given, to the prior.
+ *
+ * @param at - the place of the knowledge for errors
+ * @param others - conditions that are asked about besides, each with its place
+ */
+export function fitNotebook(
+  at: string,
+  learning: Learning,
+  prior: Prior,
+  entries: readonly Entry[],
+  others: readonly (readonly [at: string, conditions: object])[] = [],
+): NotebookFit {
+  const { baseline, baseLogSd, noise } = prior;
+  knownEntry(`${at}/noise`, { estimated: false, stated: true }, noise);
+  inRange(at, baseLogSd, 0, 3, undefined, "/baseLogSd");
+  plainObject(at, baseline, "/baseline");
+  checkMaterial(`${at}/baseline`, baseline);
+  const logBase = Math.log(positive(at, baseline.timeS, 1e6, "timeS", "/baseline/timeS"));
+  const ground = groundwork(at, learning, baseline, prior.laws);
+  const reasons = new Map<number, string>();
+  const readable: { readonly run: number; readonly read: ReadConditions; readonly said: Said }[] = [];
+  entries.forEach(({ run, at: place }, i) => {
+    // Conditions may leave the temperature out; a run that does has lost it.
+    inRange(place, run.temperatureC, 0, 100, "temperatureC", "/temperatureC");
+    const read = ground.read(place, run);
+    const said = readOutcome(place, run.timeS, run.outcome);
+    if (typeof said === "string") reasons.set(i, said);
+    else if (typeof read === "string") reasons.set(i, read);
+    else readable.push({ run: i, read, said });
+  });
+  const asked = others.flatMap(([place, conditions]) => {
+    const read = ground.read(place, conditions);
+    return typeof read === "string" ? [] : [read];
+  });
+  const model = modelOf(
+    ground,
+    learning,
+    { sd: baseLogSd, range: [-20, Math.log(1e6) - logBase] },
+    readable.map(({ read }) => read),
+    asked,
+  );
+  const sds = new Map(model.numbers.map(({ parameter, sd }) => [parameter, sd]));
+  const fitted: FittedRun[] = [];
+  for (const { run, read, said } of readable) {
+    const found = model.run(read);
+    // A run whose time the laws know no better than the widest spread of an answer teaches nothing.
+    if (typeof found === "string" || priorSd(found.row, sds) > WIDEST_LOG_SD) reasons.set(run, TOO_FAR);
+    else fitted.push({ run, row: found.row, said: saidFrom(said, logBase + found.log) });
+  }
+  const regression = fitRegression(model.numbers, fitted, noise);
+  const held = withinBounds(regression.scaled, model.numbers.map(scaledRange));
+  const moved = new Map(
+    model.numbers.map(({ parameter, sd }, i) => [parameter, sd * (held.values[i] as number)]),
+  );
+  const logTime = ({ log, row }: ModelRow): number =>
+    row.slopes.reduce(
+      (sum, { parameter, slope }) => sum + slope * (moved.get(parameter) as number),
+      logBase + log,
+    );
+  return { ground, model, regression, fitted, reasons, held, logTime };
+}
+
+/** The standard deviation of what a row comes to before the first run. */
+function priorSd({ slopes, beside }: Row, sds: ReadonlyMap<string, number>): number {
+  const variance = slopes.reduce(
+    (sum, { parameter, slope }) => sum + (slope * (sds.get(parameter) as number)) ** 2,
+    beside,
+  );
+  return Math.sqrt(variance);
+}
+
+/** A number's range in its first standard deviations from where it began; a number known exactly has no way to go. */
+function scaledRange({ value, sd, range: [low, high] }: ModelNumber): readonly [number, number] {
+  return sd === 0 ? [-Infinity, Infinity] : [(low - value) / sd, (high - value) / sd];
+}

@@ -1,0 +1,109 @@
+/* Temperature and dilution together. All times are invented. */
+import { describe, expect, it } from "vitest";
+import {
+  compensate,
+  effect,
+  learn,
+  predict,
+  prepareCompensation,
+  startKnowledge,
+  type Baseline,
+} from "../../src/index.js";
+
+const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9" };
+const R = 8.314462618e-3;
+const warmth = (c: number): number => (1 / (c + 273.15) - 1 / 293.15) / R;
+const codes = (conditions: object): readonly string[] =>
+  compensate(baseline, conditions).factors.map(({ cause }) => cause);
+
+describe("the interaction of temperature and dilution", () => {
+  it("is -12 ± 20 kJ/mol for each halving of the concentration, in a row of its own", () => {
+    const row = compensate(baseline, { temperatureC: 14, dilution: "1+19" }).factors.at(-1)!;
+    expect(row).toMatchObject({ cause: "interaction", basis: "default" });
+    expect(Math.log(row.value)).toBeCloseTo(-12 * warmth(14), 12);
+    expect(row.logSd).toBeCloseTo(20 * warmth(14), 12);
+  });
+  it("is there only where both differ from the known time", () => {
+    expect(codes({ temperatureC: 14 })).not.toContain("interaction");
+    expect(codes({ dilution: "1+19" })).not.toContain("interaction");
+    expect(codes({ temperatureC: 20, dilution: "1+19" })).not.toContain("interaction");
+    expect(codes({ temperatureC: 14, dilution: "1+9" })).not.toContain("interaction");
+  });
+  it("takes a law, and its spread", () => {
+    const interaction = { perHalvingKJPerMol: -20, sdKJPerMol: 5, sources: ["own table"] };
+    const row = compensate(baseline, { temperatureC: 14, dilution: "1+39" }, { interaction }).factors.at(-1)!;
+    expect(row).toMatchObject({ basis: "given", sources: ["own table"] });
+    expect(Math.log(row.value)).toBeCloseTo(-20 * 2 * warmth(14), 12);
+    expect(row.logSd).toBeCloseTo(5 * 2 * warmth(14), 12);
+    const wrong = { interaction: { perHalvingKJPerMol: -120 } };
+    expect(() => compensate(baseline, {}, wrong)).toThrow(
+      expect.objectContaining({ path: "/knowledge/interaction/perHalvingKJPerMol" }),
+    );
+  });
+  it("gives the same to the last bit when prepared, alone and in columns", () => {
+    const ask = prepareCompensation(baseline);
+    const conditions = { temperatureC: 14, dilution: "1+19" };
+    const { timeS } = compensate(baseline, conditions);
+    expect(ask.timeS(conditions)).toBe(timeS);
+    const columns = { temperatureC: Float64Array.of(14, 20), waterParts: Float64Array.of(19, 19) };
+    expect([...ask.times(columns)]).toEqual([
+      expect.closeTo(timeS, 9),
+      expect.closeTo(compensate(baseline, { dilution: "1+19" }).timeS, 9),
+    ]);
+    const one = { temperatureC: Float64Array.of(14) };
+    expect(ask.times(one)[0]).toBe(compensate(baseline, { temperatureC: 14 }).timeS);
+  });
+  it("acts along a bath that drifts: as at its temperature where it stands still", () => {
+    const still = [14, 14].map((temperatureC, i) => ({ timeS: 1e5 * i, temperatureC }));
+    const steady = compensate(baseline, { temperatureC: 14, dilution: "1+19" });
+    const along = compensate(baseline, { temperatureC: still, dilution: "1+19" });
+    expect(along.timeS).toBeCloseTo(steady.timeS, 6);
+    expect(along.factors.at(-1)!.logSd).toBeCloseTo(steady.factors.at(-1)!.logSd, 9);
+    const falling = [
+      { timeS: 0, temperatureC: 16 },
+      { timeS: 900, temperatureC: 12 },
+    ];
+    const row = compensate(baseline, { temperatureC: falling, dilution: "1+19" }).factors.at(-1)!;
+    expect(row.cause).toBe("interaction");
+    expect(Math.log(row.value)).toBeLessThan(-12 * warmth(16));
+    expect(compensate(baseline, { temperatureC: falling }).factors.at(-1)!.cause).toBe("temperature");
+  });
+  it("is an effect by its name", () => {
+    const from = { temperatureC: 20, dilution: "1+9" };
+    const to = { temperatureC: 14, dilution: "1+19" };
+    const { factor, logSd } = effect("interaction", from, to);
+    const row = compensate(baseline, to).factors.at(-1)!;
+    expect([factor, logSd]).toEqual([row.value, row.logSd]);
+    expect(effect("interaction", from, to, { perHalvingKJPerMol: 0 }).factor).toBe(1);
+    expect(() => effect("interaction", { temperatureC: 20 }, to)).toThrow(
+      expect.objectContaining({ path: "/from/dilution" }),
+    );
+  });
+  it("is learned from runs in which both differ", () => {
+    const start = startKnowledge(baseline, { noise: "stated" });
+    const runs = (
+      [
+        [20, "1+9", 510],
+        [14, "1+9", 850],
+        [20, "1+19", 860],
+        [14, "1+19", 1200],
+      ] as const
+    ).map(([temperatureC, dilution, timeS]) => ({
+      timeS,
+      temperatureC,
+      dilution,
+      outcome: { kind: "good", logSd: 0.03 } as const,
+    }));
+    const known = learn(start, runs);
+    // ln(1200·510/(850·860)) over the warmth is what the four say, -29 kJ/mol.
+    const said = Math.log((1200 * 510) / (850 * 860)) / warmth(14);
+    const law = known.interaction!;
+    expect(law.runs).toBe(1);
+    expect(law.perHalvingKJPerMol).toBeGreaterThan(said);
+    expect(law.perHalvingKJPerMol).toBeLessThan(-12);
+    expect(law.sdKJPerMol).toBeLessThan(12);
+    const where = { temperatureC: 15, dilution: "1+24" };
+    expect(predict(known, where)).toEqual(compensate(known.baseline, where, known));
+    expect(predict(JSON.parse(JSON.stringify(known)), where)).toEqual(predict(known, where));
+  });
+});

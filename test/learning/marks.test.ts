@@ -1,0 +1,113 @@
+/* Dates, thermometers, people and printed rows among the runs. All runs are invented. */
+import { describe, expect, it } from "vitest";
+import { compensate, learn, mergeKnowledge, predict, startKnowledge, type Run } from "../../src/index.js";
+import { baseline, good, start } from "./start.js";
+
+const day = (i: number): string => new Date(Date.UTC(2020, 0, 1 + i)).toISOString().slice(0, 10);
+const drifting = (perDate: number, count = 30): readonly Run[] =>
+  Array.from({ length: count }, (_, i) =>
+    good(510 * Math.exp(perDate * (i - count + 1)), 20, { id: String(i), date: day(i) }),
+  );
+const codes = (runs: readonly Run[]): readonly string[] => learn(start, runs).advice.map(({ code }) => code);
+
+describe("dates", () => {
+  it("let the base time drift: it is the present one, and the trend is named and said again", () => {
+    const known = learn(start, drifting(0.02));
+    const undated = learn(
+      start,
+      drifting(0.02).map((run) => ({ ...run, date: undefined })),
+    );
+    expect(Math.abs(Math.log(known.baseline.timeS / 510))).toBeLessThan(0.04);
+    expect(Math.log(undated.baseline.timeS / 510)).toBeLessThan(-0.2);
+    const trend = known.advice.find(({ code }) => code === "trend")!;
+    expect(trend).toMatchObject({ severity: "warn", quantity: "standardDeviations", limit: 2 });
+    expect(Math.log(trend.data!["ratio"] as number)).toBeCloseTo(0.58, 1);
+    expect(predict(known, {}).cautions).toContainEqual({ ...trend, path: "/knowledge/runs" });
+    expect(codes(drifting(0))).toEqual([]);
+  });
+  it("are taken in the middle where a run has none, and advice says so", () => {
+    const runs = [...drifting(0.02), good(400, 20, { id: "undated" })];
+    expect(learn(start, runs).advice.find(({ code }) => code === "undated-runs")).toMatchObject({
+      severity: "note",
+      actual: 1,
+    });
+  });
+});
+
+describe("thermometers and people", () => {
+  const mixed = Array.from({ length: 20 }, (_, i): Run => {
+    const mark = i % 2 === 0 ? {} : { thermometer: "new", by: "friend" };
+    return good(510 * (i % 2 === 0 ? 1 : 1.1), 20, { id: String(i), ...mark });
+  });
+  const known = learn(start, mixed);
+  it("have an offset each, which a question may name", () => {
+    expect(predict(known, {}).timeS / 510).toBeCloseTo(1, 1);
+    const asked = { thermometer: "new", by: "friend" };
+    const answer = predict(known, asked);
+    expect(answer.timeS / 510).toBeGreaterThan(1.07);
+    expect(answer.factors.map(({ cause, basis }) => [cause, basis]).slice(-2)).toEqual([
+      ["thermometer", "own-runs"],
+      ["by", "own-runs"],
+    ]);
+    expect(compensate(known.baseline, asked, known)).toEqual(answer);
+    expect(predict(JSON.parse(JSON.stringify(known)), asked)).toEqual(answer);
+    // What one of the two adds cannot be told from the other: together they are known better than either.
+    const [thermometer, person] = answer.factors.slice(-2).map(({ logSd }) => logSd);
+    const logSd = Math.log(answer.highS / answer.timeS) / 1.6448536269514722;
+    expect(logSd).toBeLessThan(Math.hypot(thermometer!, person!));
+  });
+  it("of which nothing is known have their spread", () => {
+    const before = compensate(baseline, {});
+    const answer = compensate(baseline, { thermometer: "new", by: "friend" });
+    expect(answer.timeS).toBe(before.timeS);
+    expect(answer.factors.slice(-2).map(({ cause, logSd }) => [cause, logSd])).toEqual([
+      ["thermometer", 0.06],
+      ["by", 0.15],
+    ]);
+    expect(answer.cautions.map(({ code }) => code)).not.toContain("unknown-field");
+  });
+  it("stand in the run, so that merging is symmetric", () => {
+    const [mine, theirs] = [0, 1].map((odd) =>
+      learn(
+        start,
+        mixed.filter((_, i) => i % 2 === odd),
+      ),
+    );
+    expect(JSON.stringify(mergeKnowledge(mine!, theirs!))).toBe(
+      JSON.stringify(mergeKnowledge(theirs!, mine!)),
+    );
+    expect(JSON.stringify(mergeKnowledge(mine!, theirs!))).toBe(JSON.stringify(known));
+  });
+  it.each([
+    ["thermometer", 7],
+    ["by", false],
+    ["printed", "yes"],
+  ])("%s of the wrong kind is refused", (field, value) => {
+    const run = { ...good(510), [field]: value };
+    expect(() => learn(start, [run])).toThrow(
+      expect.objectContaining({ code: "wrong-type", path: `/runs/0/${field}` }),
+    );
+  });
+});
+
+describe("printed rows", () => {
+  it("share the maker's base, and so teach the laws more than the base time", () => {
+    const printed = [12, 16, 20, 24].map((temperatureC) =>
+      good(700 * Math.exp(0.08 * (20 - temperatureC)), temperatureC, {
+        printed: true,
+        outcome: { kind: "good", logSd: 0.04 },
+      }),
+    );
+    const own = startKnowledge(baseline);
+    const known = learn(own, printed);
+    const plain = learn(
+      own,
+      printed.map((run) => ({ ...run, printed: undefined })),
+    );
+    expect(known.baseline.logSd!).toBeGreaterThan(3 * plain.baseline.logSd!);
+    expect(known.parameters[1]!.sd).toBeLessThan(1.1 * plain.parameters[1]!.sd);
+    expect(
+      learn(own, [...printed, good(510, 20, { date: day(0) }), good(512, 20, { date: day(1) })]).advice,
+    ).toEqual([]);
+  });
+});
