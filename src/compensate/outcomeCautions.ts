@@ -6,6 +6,7 @@ import { frozen } from "../core/frozen.js";
 import { unreadFields } from "../core/pointer.js";
 import { marks } from "./marks.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
+import { unusualLaws } from "./unusualLaws.js";
 
 /** The shortest time that develops evenly, s: five minutes (makers' notes on tanks, common practice). */
 const SHORTEST_S = 300;
@@ -91,7 +92,7 @@ function defaultLaw(named: readonly { readonly name: string }[], guessed: number
 }
 
 function standingCautions(baseline: Baseline, knowledge: Knowledge, together: boolean): readonly Caution[] {
-  const cautions: Caution[] = [];
+  const cautions: Caution[] = [...unusualLaws(knowledge)];
   if (baseline.timeS < MINUTES_BELOW_S)
     cautions.push({
       code: "maybe-minutes",

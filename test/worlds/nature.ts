@@ -17,7 +17,7 @@ export interface Nature {
   readonly loss: Spread;
   /** what a roll of 516 cm² in a litre adds */
   readonly use: Spread;
-  /** ln(time) by the root of an hour */
+  /** ln(time) at a day, growing with the power 3/2 of the age */
   readonly age: Spread;
   /** kJ/mol for each halving of the concentration */
   readonly pair: Spread;
@@ -37,10 +37,10 @@ export function diluted(dilution: string): number {
   return Math.log((stock + water) / stock);
 }
 
-/** −ln(mean rate)/loss between two agitations, 75 s to go stale, drawn for a loss of 0.73. */
+/** −ln(mean rate)/loss between two agitations, 75 s to go stale, drawn for a loss of 0.75. */
 function stale(everyS: number): number {
   const x = everyS / 75;
-  return -Math.log(1 - 0.73 * (1 - (1 - Math.exp(-x)) / x)) / 0.73;
+  return -Math.log(1 - 0.75 * (1 - (1 - Math.exp(-x)) / x)) / 0.75;
 }
 
 const inverse = (temperatureC: number): number => 1 / (GAS_KJ * (temperatureC + 273.15));
@@ -98,7 +98,7 @@ export function drawNature(random: Random, nature: Nature, start: Start): (where
         ? loss * (curve - from.agitation) + swerve(curve)
         : power * Math.log(agitation.everyS / start.agitation.everyS)) +
       (use / 0.08) * Math.log(1 + (0.08 * usedCm2PerL) / 516.128) +
-      age * Math.sqrt(ageH)
+      age * (ageH / 24) ** 1.5
     );
   };
 }

@@ -1,0 +1,47 @@
+import type { Caution } from "../core/caution.js";
+import type { Quantity } from "../core/quantity.js";
+import { unusualDilutionLaw } from "../dilution/plausible.js";
+import { unusualTemperatureLaw } from "../temperature/plausible.js";
+import { unusualUseLaw } from "../use/plausible.js";
+import type { Knowledge } from "./types.js";
+
+/** What a module of a law finds unusual about it. */
+interface Unusual {
+  readonly reason: string;
+  readonly path: string;
+  readonly limit: number;
+  readonly actual: number;
+}
+
+const SENTENCES: Readonly<Record<string, string>> = {
+  "energy": "The temperature law is outside what was ever published, 20 to 110 kJ/mol.",
+  "maybe-kilocalories": "The activation energy is very low. Is it in kcal/mol?",
+  "maybe-fahrenheit": "The ratio is over 18 degrees. Is that in °F? It is 10 °C.",
+  "exponent": "The dilution law is outside what was ever published, an exponent of 0.2 to 2.",
+  "increase": "The increase by use is outside what was ever published.",
+  "maybe-percent": "The increase by use is 1 or more. Is it in per cent?",
+};
+
+/** Cautions about laws that were handed in and are outside what was ever published. Own runs may say what they do. */
+export function unusualLaws({ temperature, dilution, use }: Knowledge): readonly Caution[] {
+  const found: Caution[] = [];
+  const say = (law: string, quantity: Quantity, unusual: Unusual | undefined): void => {
+    if (unusual === undefined) return;
+    const { reason, path, limit, actual } = unusual;
+    found.push({
+      code: "law-unusual",
+      severity: "warn",
+      message: SENTENCES[reason] as string,
+      path: `/knowledge/${law}${path}`,
+      quantity: reason === "maybe-fahrenheit" ? "temperatureDifferenceC" : quantity,
+      limit,
+      actual,
+      data: { law, reason },
+    });
+  };
+  if (temperature?.runs === undefined && temperature)
+    say("temperature", "kJPerMol", unusualTemperatureLaw(temperature));
+  if (dilution?.runs === undefined && dilution) say("dilution", "ratio", unusualDilutionLaw(dilution));
+  if (use?.runs === undefined && use) say("use", "ratio", unusualUseLaw(use));
+  return found;
+}
