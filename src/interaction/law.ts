@@ -18,7 +18,7 @@ export const GIVEN_INTERACTION_SD_KJ: number = 20;
  * The law taken when none is given: −12 ± 20 kJ/mol for each halving of the concentration.
  *
  * @remarks In print the diluted bath has the lower temperature coefficient: the three pairs of tables, stock and
- * 1+1, that this package is checked with give −12, −22 and −53 kJ/mol.
+ * 1+1, that this package is checked with give −12, −22 and −53 kJ/mol. Beyond two halvings the change is held.
  */
 export const genericInteractionLaw: InteractionLaw = {
   perHalvingKJPerMol: -12,

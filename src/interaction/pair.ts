@@ -13,6 +13,12 @@ import {
   type InteractionLaw,
 } from "./law.js";
 
+/**
+ * Printed pairs of tables are one halving apart. Beyond two the number is held: carried on, it would make a cold bath
+ * the faster one.
+ */
+const FURTHEST = 2;
+
 /** The pair. Its parameter is the change of the activation energy for each halving of the concentration, kJ/mol. */
 export const interactionPair: Pair<InteractionLaw, number, number, "interaction"> = {
   name: "interaction",
@@ -29,7 +35,7 @@ export function interactionEffect(
   [fromC, fromLogC]: PairSide<number, number>,
   [toC, toLogC]: PairSide<number, number>,
 ): Effect {
-  const halvings = (fromLogC - toLogC) / Math.LN2;
+  const halvings = Math.min(FURTHEST, Math.max(-FURTHEST, (fromLogC - toLogC) / Math.LN2));
   const slope = (halvings * (inverseKelvin(toC) - inverseKelvin(fromC))) / GAS_CONSTANT_KJ;
   const sd = law.sdKJPerMol ?? GIVEN_INTERACTION_SD_KJ;
   return { log: law.perHalvingKJPerMol * slope, slope, sd, beside: 0 };

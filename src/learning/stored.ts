@@ -103,5 +103,6 @@ export function storedFit(
   others: readonly (readonly [at: string, conditions: object])[] = [],
   learning: Learning = everything,
 ): NotebookFit {
-  return fitNotebook(at, learning, knowledge.prior, storedEntries(at, knowledge, learning), others);
+  const entries = storedEntries(at, knowledge, learning);
+  return fitNotebook(at, learning, knowledge.prior, entries, others);
 }

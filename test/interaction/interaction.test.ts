@@ -40,6 +40,14 @@ describe("the interaction of temperature and dilution", () => {
       expect.objectContaining({ path: "/knowledge/interaction/perHalvingKJPerMol" }),
     );
   });
+  it("is held beyond two halvings", () => {
+    const far = effect(
+      "interaction",
+      { temperatureC: 20, dilution: "1+9" },
+      { temperatureC: 14, dilution: "1+999" },
+    );
+    expect(Math.log(far.factor)).toBeCloseTo(-24 * warmth(14), 12);
+  });
   it("gives the same to the last bit when prepared, alone and in columns", () => {
     const ask = prepareCompensation(baseline);
     const conditions = { temperatureC: 14, dilution: "1+19" };

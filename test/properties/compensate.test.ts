@@ -104,11 +104,22 @@ describe("compensate", () => {
     expect(after.timeS).toBeGreaterThanOrEqual(before.timeS * (1 - 1e-12));
   });
   test.prop([baseline, conditions, knowledge, fc.double({ min: 0, max: 50, noNaN: true })])(
-    "a warmer bath never takes longer",
-    (known, day, laws, warmer) => {
+    "a warmer bath never takes longer, where dilution and temperature do not act on each other",
+    (known, day, given, warmer) => {
+      const laws = { ...given, interaction: { perHalvingKJPerMol: 0 } };
       const cold = (typeof day.temperatureC === "number" ? day.temperatureC : known.temperatureC) / 2;
       const before = worked(known, { ...day, temperatureC: cold }, laws);
       const after = worked(known, { ...day, temperatureC: cold + warmer }, laws);
+      fc.pre(before !== undefined && after !== undefined);
+      expect(after.timeS).toBeLessThanOrEqual(before.timeS * (1 + 1e-12));
+    },
+  );
+  test.prop([baseline, conditions, fc.double({ min: 0, max: 50, noNaN: true })])(
+    "a warmer bath never takes longer under the generic laws, however diluted",
+    (known, day, warmer) => {
+      const cold = (typeof day.temperatureC === "number" ? day.temperatureC : known.temperatureC) / 2;
+      const before = worked(known, { ...day, temperatureC: cold }, {});
+      const after = worked(known, { ...day, temperatureC: cold + warmer }, {});
       fc.pre(before !== undefined && after !== undefined);
       expect(after.timeS).toBeLessThanOrEqual(before.timeS * (1 + 1e-12));
     },
