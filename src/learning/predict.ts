@@ -23,7 +23,7 @@ import type { LearnedKnowledge } from "./types.js";
  * ```ts
  * const start = startKnowledge({ timeS: 510, temperatureC: 20 });
  * predict(start, { temperatureC: 20 }).highS // => 708.7
- * predict(learn(start, [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]), { temperatureC: 20 }).highS // => 590.0
+ * predict(learn(start, [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]), { temperatureC: 20 }).highS // => 606.9
  * ```
  */
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {

@@ -55,7 +55,7 @@ export interface TidyRun {
  * const outcome = { kind: "judged", timeRatio: 0.9 };
  * const [row] = tidyRuns(learn(start, [{ timeS: 600, temperatureC: 20, outcome }]));
  * row?.rightS // => 540
- * row?.fittedS // => 533.6
+ * row?.fittedS // => 533.8
  * ```
  */
 export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
