@@ -207,7 +207,10 @@ export type { Strength, StrengthCorrection } from "./strength/cause.js";
 export type { PushLaw } from "./push/law.js";
 export { genericPushLaw } from "./push/law.js";
 export { contrastFactor } from "./contrast/contrastFactor.js";
-export type { JointSpread } from "./compensate/joint.js";
+export type { JointSpread, Offset } from "./compensate/joint.js";
+export { genericInteractionLaw, type InteractionLaw } from "./interaction/law.js";
+export type { PairName } from "./pairs.js";
+export type { Departure } from "./core/departures.js";
 export {
   temperatureCurve,
   type TemperatureCurveOptions,

@@ -1,3 +1,4 @@
+import { frozen } from "../core/frozen.js";
 import { inRange } from "../core/guards.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
@@ -20,11 +21,11 @@ export const GIVEN_INTERACTION_SD_KJ: number = 20;
  * @remarks In print the diluted bath has the lower temperature coefficient: the three pairs of tables, stock and
  * 1+1, that this package is checked with give −12, −22 and −53 kJ/mol. Beyond two halvings the change is held.
  */
-export const genericInteractionLaw: InteractionLaw = {
+export const genericInteractionLaw: InteractionLaw = /* @__PURE__ */ frozen({
   perHalvingKJPerMol: -12,
   sdKJPerMol: GIVEN_INTERACTION_SD_KJ,
   sources: ["generic law over printed pairs of tables, stock and 1+1: -12, -22 and -53 kJ/mol"],
-};
+});
 
 /** Checks a law and returns it. */
 export function checkedInteractionLaw(at: string, given: unknown): InteractionLaw {
