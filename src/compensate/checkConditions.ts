@@ -4,7 +4,8 @@ import { isInputError, type InputError, type InputErrorCode, type InputExpected 
 import { plainObject } from "../core/guards.js";
 import { checkedLog } from "../drift/log.js";
 import { checkedDrift } from "../drift/newtonDrift.js";
-import { needsCounterpart, prepared } from "./loop.js";
+import { prepared } from "./loop.js";
+import { needsCounterpart } from "./terms.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 
 /** What is wrong with an input, as an error says it. */

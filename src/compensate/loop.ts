@@ -2,12 +2,10 @@
  * The loop over the causes: ln(time) = ln(known time) + the sum of one term for each cause.
  */
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
-import { factorOf, logSdOf, type AnyCause, type DilutionGiven, type Effect } from "../core/cause.js";
-import { inputError } from "../core/errors.js";
+import { factorOf, logSdOf, type AnyCause, type Effect } from "../core/cause.js";
 import { checkedSpread, timeEstimate } from "../core/estimate.js";
 import { plainObject, positive } from "../core/guards.js";
 import type { AnyPair } from "../core/pair.js";
-import { basisOf, type LawOrigin } from "../core/term.js";
 import { checkedVersion } from "../core/version.js";
 import { pairs as allPairs } from "../pairs.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
@@ -17,11 +15,9 @@ import { limitJudge } from "./limitCautions.js";
 import { markRows, marks } from "./marks.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import { driftingPair, pairEffect, pairTermsOf, type PairTerm } from "./pairTerms.js";
-import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Term, type Worked } from "./rows.js";
+import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Worked } from "./rows.js";
+import { effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
-
-/** Fields of an object by their names. */
-type Fields = Readonly<Record<string, unknown>>;
 
 /** A known time and laws, checked once, to be asked under many conditions. */
 export interface Prepared {
@@ -191,84 +187,6 @@ const DRIFTING: unknown = undefined;
 const NOTHING: Effect = { log: 0, slope: 0, sd: 0, beside: 0 };
 const NONE: readonly Caution[] = [];
 
-/** The places of a cause's fields: joined once for each function, not at each call. */
-interface Places {
-  readonly known: string;
-  readonly asked: string;
-  readonly law: string;
-  readonly path: string;
-}
-
-const PLACES = new Map<string, WeakMap<AnyCause, Places>>();
-
-function placesOf(at: string, called: string, cause: AnyCause): Places {
-  const key = at === called ? at : `${at} ${called}`;
-  let byCause = PLACES.get(key);
-  if (byCause === undefined) PLACES.set(key, (byCause = new WeakMap<AnyCause, Places>()));
-  let places = byCause.get(cause);
-  if (places === undefined) {
-    const { field } = cause;
-    places = {
-      known: `${at}/baseline/${field}`,
-      asked: `${called}/conditions/${field}`,
-      law: `${at}/knowledge/${cause.law}`,
-      path: `/conditions/${field}`,
-    };
-    byCause.set(cause, places);
-  }
-  return places;
-}
-
-function termOf(places: Places, index: number, cause: AnyCause, baseline: Fields, knowledge: Fields): Term {
-  const known = cause.relative === true ? undefined : baseline[cause.field];
-  const read: unknown =
-    known === undefined && cause.required !== true ? cause.start : cause.read(places.known, known);
-  const given = knowledge[cause.law];
-  const law = (given === undefined ? cause.generic : cause.check(places.law, given)) as LawOrigin;
-  const basis = given === undefined ? "default" : basisOf(law);
-  const dilution = baseline["dilution"] as DilutionGiven | undefined;
-  const byStock =
-    cause.inBath !== undefined && (law as { readonly dilution?: unknown }).dilution !== undefined;
-  const from: unknown =
-    read === undefined || cause.inBath === undefined ? read : cause.inBath(places.known, law, read, dilution);
-  const { known: knownAt, asked: askedAt, path } = places;
-  return {
-    cause,
-    law,
-    basis,
-    from,
-    said: known ?? (typeof read === "number" && cause.relative !== true ? read : undefined),
-    dilution,
-    byStock,
-    logAt: from === undefined ? undefined : cause.logAt?.(law, from),
-    index,
-    knownAt,
-    askedAt,
-    path,
-    last: undefined,
-    lastGiven: undefined,
-    lastTo: undefined,
-    lastBath: undefined,
-  };
-}
-
-/** Today's side as the law counts it in today's bath. */
-function todaySide({ cause, law, dilution, byStock, askedAt }: Term, given: unknown, asked: Fields): unknown {
-  const side: unknown = cause.read(askedAt, given);
-  if (!byStock || cause.inBath === undefined) return side;
-  return cause.inBath(askedAt, law, side, (asked["dilution"] as DilutionGiven | undefined) ?? dilution);
-}
-
-/** The effect of today's side, which has to have a known side to be compared with. */
-function effectOf({ cause, law, from, knownAt, askedAt }: Term, to: unknown): Effect {
-  if (from === undefined) needsCounterpart(askedAt, cause.field);
-  if (cause.within !== undefined) {
-    cause.within(knownAt, law, from, true);
-    cause.within(askedAt, law, to, false);
-  }
-  return cause.effect(law, from, to);
-}
-
 function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baseline): Worked {
   const { cause, law, from } = term;
   const { last } = term;
@@ -301,16 +219,4 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
   term.lastTo = to;
   term.lastBath = bath;
   return worked;
-}
-
-/** What a condition without a counterpart says. */
-export function needsCounterpart(place: string, field: string): never {
-  throw inputError(
-    TypeError,
-    place,
-    "needs-counterpart",
-    { path: `/baseline/${field}` },
-    undefined,
-    `needs baseline.${field}: what was it for the known time?`,
-  );
 }

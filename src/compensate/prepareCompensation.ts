@@ -1,7 +1,8 @@
 import { causes } from "../causes.js";
 import { plainObject, refuse, wrongKind } from "../core/guards.js";
 import { factorOf, type DilutionGiven } from "../core/cause.js";
-import { needsCounterpart, prepared, type Prepared } from "./loop.js";
+import { prepared, type Prepared } from "./loop.js";
+import { needsCounterpart } from "./terms.js";
 import { pairEffect, type PairTerm } from "./pairTerms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 

@@ -2,49 +2,15 @@
  * The rows of an answer: one for the known time, and one for each term.
  */
 import type { Caution } from "../core/caution.js";
-import {
-  factorOf,
-  logSdOf,
-  type AnyCause,
-  type DilutionGiven,
-  type Effect,
-  type Rests,
-} from "../core/cause.js";
+import { factorOf, logSdOf, type Effect, type Rests } from "../core/cause.js";
 import { REPEAT_LOG_SD } from "../core/estimate.js";
 import { inRange } from "../core/guards.js";
-import { basisOf, checkedOrigin, type Basis, type Factor, type LawOrigin } from "../core/term.js";
+import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import type { Share } from "./joint.js";
 import type { MarkRow } from "./marks.js";
 import type { PairTerm } from "./pairTerms.js";
+import type { Term } from "./terms.js";
 import type { Baseline } from "./types.js";
-
-/** A cause with its law and the known side of the change, each checked once. */
-export interface Term {
-  readonly cause: AnyCause;
-  readonly law: LawOrigin;
-  readonly basis: Basis;
-  /** the known side; undefined where the baseline does not say, and then conditions may not say either */
-  readonly from: unknown;
-  /** the same as the baseline gives it */
-  readonly said: unknown;
-  /** the dilution of the known bath */
-  readonly dilution: DilutionGiven | undefined;
-  /** the law was printed for a dilution: its side counts by the stock in today's bath */
-  readonly byStock: boolean;
-  /** ln(factor) of today's side, where the law has a closed form */
-  readonly logAt: ((to: unknown) => number) | undefined;
-  /** its place in the list of causes */
-  readonly index: number;
-  /** where the known side and today's side are, for errors and cautions */
-  readonly knownAt: string;
-  readonly askedAt: string;
-  readonly path: string;
-  /** what was worked out last: a dial turns one condition and leaves the others */
-  last: Worked | undefined;
-  lastGiven: unknown;
-  lastTo: unknown;
-  lastBath: unknown;
-}
 
 /** A term that was worked out for today's conditions. */
 export interface Worked {
@@ -117,7 +83,7 @@ export function rowOf({ term, value, logSd, unchanged, rests, given }: Worked): 
   const { cause, law } = term;
   const from = "said" in term ? term.said : undefined;
   // A strength is its own row: it is not repeated.
-  const own = "relative" in cause && cause.relative === true && typeof given === "object";
+  const own = "relative" in cause && cause.relative && typeof given === "object";
   const to = own ? undefined : (given ?? from);
   if (unchanged || rests?.basis === "unchanged")
     return {

@@ -3,7 +3,7 @@
  * sum for a run is what the regression works on.
  */
 import type { Baseline, Knowledge } from "../compensate/types.js";
-import { needsCounterpart } from "../compensate/loop.js";
+import { needsCounterpart } from "../compensate/terms.js";
 import type { DilutionGiven, LearnableParameter, PlacedLearnable } from "../core/cause.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { plainObject } from "../core/guards.js";

@@ -46,7 +46,7 @@ describe("a row", () => {
         "logSd",
         "basis",
         "sources",
-        ...(factor.cause === "baseline" ? [] : ["from", "to"]),
+        ...(["baseline", "interaction"].includes(factor.cause) ? [] : ["from", "to"]),
       ]);
   });
   it("stands for age, too, where the bath is past its life", () => {
