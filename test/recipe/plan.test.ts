@@ -1,0 +1,171 @@
+import { describe, expect, it } from "vitest";
+import {
+  compensateRecipe,
+  describePlan,
+  learn,
+  planProcess,
+  planRecipe,
+  startKnowledge,
+  type Recipe,
+} from "../../src/index.js";
+import { hutCoffee } from "./documents.js";
+
+// All invented: a weekend workshop in a mountain hut, tap water at 14 °C.
+const recipe: Recipe = {
+  schemaVersion: 2,
+  material: {
+    name: "sheet film",
+    kind: "film",
+    iodideRich: true,
+    areaCm2: 200,
+    sensitization: "panchromatic",
+  },
+  developer: { kind: "stock", name: "hut stock", dilution: "1+50", volumeMl: 510 },
+  baseline: { timeS: 660, temperatureC: 20, agitation: { everyS: 60 } },
+  agitation: { everyS: 30 },
+  conditions: { temperatureC: 18 },
+  baths: { stop: {}, fix: { clearingS: 45, usedCm2PerL: 500 }, wash: {} },
+};
+const plan = planRecipe(recipe, { vessel: "tank" });
+const step = (name: string, from = plan) => from.steps.find((one) => one.name === name)!;
+const codes = (from: { cautions: readonly { code: string }[] }): string[] =>
+  from.cautions.map(({ code }) => code);
+
+describe("planRecipe", () => {
+  it("carries the time and its agitation, temperature, dilution, volume and baths", () => {
+    expect(plan.steps.map(({ name }) => name)).toEqual(["develop", "stop", "fix", "wash"]);
+    expect(step("develop").durationS).toBe(compensateRecipe(recipe).timeS);
+    expect(step("develop").temperatureC).toBe(18);
+    expect(plan.handling.agitation).toEqual({ everyS: 30 });
+    expect(plan.materials[0]).toMatchObject({
+      name: "developer",
+      dilution: "1+50",
+      stockMl: 10,
+      waterMl: 500,
+    });
+  });
+
+  it("carries what fixing depends on: an iodide-rich film is fixed for three clearing times", () => {
+    // Three clearing times for iodide-rich films, two for others (makers' notes, common practice).
+    expect(step("fix").durationS).toBe(135);
+    const plain = planRecipe(
+      { ...recipe, material: { ...recipe.material, iodideRich: false } },
+      { vessel: "tank" },
+    );
+    expect(step("fix", plain).durationS).toBe(90);
+    const past = { ...recipe, baths: { fix: { clearingS: 45, usedCm2PerL: 90_000 }, wash: {} } };
+    expect(codes(planRecipe(past, { vessel: "tank" }))).toContain("fixer-past-capacity");
+  });
+
+  it("is planProcess with all that the recipe knows", () => {
+    const { cautions, ...own } = plan;
+    const { cautions: others, ...direct } = planProcess({
+      vessel: "tank",
+      answer: compensateRecipe(recipe),
+      temperatureC: 18,
+      agitation: { everyS: 30 },
+      dilution: "1+50",
+      volumeMl: 510,
+      areaCm2: 200,
+      material: "film",
+      iodideRich: true,
+      sensitization: "panchromatic",
+      baths: recipe.baths,
+    });
+    expect(own).toEqual(direct);
+    for (const { code } of others) expect(codes({ cautions })).toContain(code);
+  });
+
+  it("carries the cautions of the recipe and of the plan, each once, with paths into the recipe", () => {
+    const old = planRecipe(
+      {
+        ...recipe,
+        developer: { ...recipe.developer, keepingLimitH: 2 },
+        conditions: { ageH: 3, temperatureC: 34 },
+      },
+      { vessel: "tank" },
+    );
+    expect(old.timeRefused).toBe(true);
+    expect(old.cautions).toContainEqual(
+      expect.objectContaining({ code: "bath-past-keeping", path: "/conditions/ageH", severity: "stop" }),
+    );
+    const places = old.cautions.map(({ code, path }) => `${code} ${path ?? ""}`);
+    expect(new Set(places).size).toBe(places.length);
+    expect(places.some((place) => place.endsWith(" /conditions/temperatureC"))).toBe(true);
+    expect(places.some((place) => place.endsWith(" /temperatureC"))).toBe(false);
+    const ranks = old.cautions.map(({ severity }) => ["stop", "warn", "note"].indexOf(severity));
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+    expect(
+      describePlan(old).some((line) => line.startsWith("Take care: ") || line.startsWith("Stop: ")),
+    ).toBe(true);
+  });
+
+  it("takes today's conditions before the recipe's", () => {
+    const conditions = { temperatureC: 14, dilution: "1+25", agitation: "continuous" } as const;
+    const today = planRecipe(recipe, { vessel: "tray", conditions, volumeMl: 260, stepS: 15 });
+    expect(step("develop", today).temperatureC).toBe(14);
+    expect(today.handling).toMatchObject({ vessel: "tray", agitation: "continuous", stepS: 15 });
+    expect(today.materials[0]).toMatchObject({ dilution: "1+25", stockMl: 10, waterMl: 250 });
+    expect(step("develop", today).durationS % 15).toBe(0);
+    const drift = { startC: 17, ambientC: 14, timeConstantS: 3600 };
+    const cooling = planRecipe(recipe, { vessel: "tank", conditions: { temperatureC: drift } });
+    expect(step("develop", cooling).temperatureC).toBe(17);
+    expect(step("develop", cooling).durationS).toBe(compensateRecipe(recipe, { temperatureC: drift }).timeS);
+    const log = [
+      { timeS: 0, temperatureC: 16 },
+      { timeS: 600, temperatureC: 15 },
+    ];
+    expect(
+      step("develop", planRecipe(recipe, { vessel: "tank", conditions: { temperatureC: log } })).temperatureC,
+    ).toBe(16);
+  });
+
+  it("plans a brew: its volume, a soft emulsion, and soda under an acid stop", () => {
+    const coffee = {
+      ...hutCoffee,
+      baths: { stop: { kind: "acid" }, fix: { clearingS: 45 }, wash: {} },
+    } as unknown as Recipe;
+    const brewed = planRecipe(coffee, { vessel: "tray" });
+    expect(brewed.materials[0]).toMatchObject({ name: "developer", volumeMl: 500 });
+    // Soda meets acid in soft gelatin: gas, and blisters.
+    expect(brewed.cautions).toContainEqual(
+      expect.objectContaining({ code: "acid-stop-blisters", path: expect.stringMatching(/^\/baths\/stop/) }),
+    );
+  });
+
+  it("plans the time that was learned", () => {
+    const known = learn(startKnowledge({ timeS: 660, temperatureC: 20 }), [
+      { timeS: 800, temperatureC: 20, outcome: { kind: "good" } },
+    ]);
+    const learned = {
+      ...recipe,
+      baseline: known.baseline,
+      knowledge: known,
+      conditions: { temperatureC: 20 },
+    };
+    expect(step("develop", planRecipe(learned, { vessel: "tank" })).durationS).toBe(
+      compensateRecipe(learned).timeS,
+    );
+  });
+
+  it("leaves the baths to planProcess where the recipe names none, and says unread options", () => {
+    const { baths: _, ...bare } = recipe;
+    const usual = planRecipe(bare, { vessel: "tank", ...{ vesel: "drum" } });
+    expect(usual.steps.map(({ name }) => name)).toEqual(["develop", "stop", "fix", "wash", "wetting-agent"]);
+    expect(usual.cautions).toContainEqual(
+      expect.objectContaining({
+        code: "unknown-field",
+        path: "/options/vesel",
+        data: { field: "vesel", nearest: "vessel" },
+      }),
+    );
+  });
+
+  it.each([
+    [5, { vessel: "tank" }, /^planRecipe: recipe must be an object/],
+    [recipe, 5, /^planRecipe: options must be an object/],
+    [recipe, { vessel: "bucket" }, /^planRecipe: options\.vessel must be/],
+  ])("refuses %#", (one, options, message) => {
+    expect(() => planRecipe(one as never, options as never)).toThrow(message);
+  });
+});
