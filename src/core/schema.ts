@@ -11,7 +11,7 @@ export interface JsonSchema {
   readonly title?: string;
   readonly description?: string;
   readonly type?: "object" | "array" | "string" | "number" | "integer" | "boolean";
-  readonly const?: string | number;
+  readonly const?: string | number | boolean;
   readonly enum?: readonly string[];
   readonly properties?: Readonly<Record<string, JsonSchema>>;
   readonly patternProperties?: Readonly<Record<string, JsonSchema>>;

@@ -35,6 +35,8 @@ function outcomeSchema(): JsonSchema {
     description: "How the run came out.",
     anyOf: [
       form("good", "The time given was right.", [], { logSd }),
+      form("thin", "Developed too short, by an amount that is not said.", [], {}),
+      form("dense", "Developed too long, by an amount that is not said.", [], {}),
       form("judged", "Right would have been the time given times a ratio.", ["timeRatio"], {
         timeRatio: above0(100, "The right time divided by the time given."),
         logSd,
@@ -70,6 +72,9 @@ export function runSchema(
       outcome: outcomeSchema(),
       id: text(200, "Tells two runs apart that are otherwise equal."),
       date: text(40, "The day in ISO 8601."),
+      thermometer: text(200, "The thermometer that the temperature was read from."),
+      by: text(200, "Who made the run."),
+      printed: { const: true, description: "True for a row of a printed table." },
       note: text(2000, "A note."),
     },
     "One development.",

@@ -38,6 +38,11 @@ const runs: readonly Run[] = [
   { timeS: 900, temperatureC: 16, outcome: { kind: "appearance", appearanceS: 60, factor: 12 } },
   { timeS: 500, temperatureC: 20, outcome: { kind: "fogged", note: "a lamp" }, note: "the second plate" },
 ];
+const more: readonly Run[] = [
+  { timeS: 700, temperatureC: 18, thermometer: "the red one", by: "me", outcome: { kind: "thin" } },
+  { timeS: 660, temperatureC: 18, printed: true, outcome: { kind: "good" } },
+  { timeS: 900, temperatureC: 18, outcome: { kind: "dense" } },
+];
 const known = learn(
   startKnowledge(baseline, { laws: { temperature: handbookTemperatureLaw("metol-hydroquinone") } }),
   runs,
@@ -193,7 +198,7 @@ describe("checkKnowledge", () => {
     expect(check.ok && predict(check.knowledge, today)).toEqual(predict(known, today));
   });
 
-  it("takes the knowledge before the first run, and a strength", () => {
+  it("takes the knowledge before the first run, a strength, and runs by others", () => {
     const brew = {
       volumeMl: 500,
       ingredients: [
@@ -204,7 +209,7 @@ describe("checkKnowledge", () => {
     const strength = brewStrength(brew, { ...brew, volumeMl: 600 });
     const start = startKnowledge({ timeS: 510, temperatureC: 20 });
     const taught = learn(start, [{ timeS: 600, temperatureC: 20, strength, outcome: { kind: "good" } }]);
-    for (const each of [start, taught])
+    for (const each of [start, taught, learn(start, more)])
       expect(checkKnowledge(JSON.stringify(each))).toMatchObject({ ok: true, cautions: [] });
   });
 

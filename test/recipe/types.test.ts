@@ -49,7 +49,7 @@ const fieldsOf = ({ properties = {}, required = [] }: JsonSchema): Record<string
   );
 const kindOf = ({ type, anyOf, const: only }: JsonSchema): string => {
   if (anyOf !== undefined) return "object";
-  if (only !== undefined) return typeof only === "number" ? "number" : "text";
+  if (only !== undefined) return typeof only === "string" ? "text" : typeof only;
   return type === "string" ? "text" : type === "integer" ? "number" : type!;
 };
 
@@ -141,6 +141,9 @@ const run: Fields<Run> = {
   outcome: "object!",
   id: "text?",
   date: "text?",
+  thermometer: "text?",
+  by: "text?",
+  printed: "boolean?",
   note: "text?",
 };
 const baths: Fields<ProcessBaths> = {
