@@ -149,7 +149,7 @@ describe("planRecipe", () => {
   });
 
   it("leaves the baths to planProcess where the recipe names none, and says unread options", () => {
-    const { baths: _, ...bare } = recipe;
+    const bare = { ...recipe, baths: undefined };
     const usual = planRecipe(bare, { vessel: "tank", ...{ vesel: "drum" } });
     expect(usual.steps.map(({ name }) => name)).toEqual(["develop", "stop", "fix", "wash", "wetting-agent"]);
     expect(usual.cautions).toContainEqual(

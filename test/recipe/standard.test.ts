@@ -12,7 +12,7 @@ async function validated<Schema extends StandardSchemaV1>(
   input: unknown,
 ): Promise<StandardSchemaV1.InferOutput<Schema> | readonly string[]> {
   const result = await schema["~standard"].validate(input);
-  if (result.issues === undefined) return result.value as StandardSchemaV1.InferOutput<Schema>;
+  if (result.issues === undefined) return result.value;
   return result.issues.map(({ path = [] }) =>
     path.map((part) => String(typeof part === "object" ? part.key : part)).join("/"),
   );
