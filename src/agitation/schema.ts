@@ -1,7 +1,16 @@
 /*
  * The JSON Schema of an agitation and of its law.
  */
-import { above0, from, object, one, origin, type CauseSchema, type JsonSchema } from "../core/schema.js";
+import {
+  above0,
+  departures,
+  from,
+  object,
+  one,
+  origin,
+  type CauseSchema,
+  type JsonSchema,
+} from "../core/schema.js";
 import { agitationCause } from "./cause.js";
 
 /** How the bath is moved. */
@@ -29,6 +38,7 @@ export const agitationCauseSchema: CauseSchema = {
         staleTimeS: above0(1e5, "Time in which the layer at the emulsion goes stale, in seconds."),
         sdStaleLoss: from(0, 10, "Standard deviation of the loss."),
         shape: from(0, 0.99, "The loss that drew the curve which a learned loss scales."),
+        ...departures(),
         ...origin(),
       },
       "How development time depends on agitation.",

@@ -16,6 +16,8 @@ import {
   type Fields,
   type JsonSchema,
 } from "../core/schema.js";
+import { pairSchemas } from "../pairs.js";
+import { marks } from "./marks.js";
 
 /** The conditions of the causes that `which` takes, by their fields. */
 export function conditionFields(
@@ -45,18 +47,29 @@ export function baselineSchema(schemas: readonly CauseSchema[], description: str
   );
 }
 
+const MARKS = {
+  thermometer: "The thermometer that the temperature is read from.",
+  by: "Who judges the negative.",
+} as const;
+
 /** Today's conditions. */
 export function conditionsSchema(schemas: readonly CauseSchema[]): JsonSchema {
   return object(
     [],
-    conditionFields(schemas, () => true),
+    {
+      ...conditionFields(schemas, () => true),
+      ...Object.fromEntries(marks.map(({ field }) => [field, text(200, MARKS[field])])),
+    },
     "Today's conditions. What is left out is as for the known time.",
   );
 }
 
 /** The laws of knowledge, by their fields. */
 export function lawFields(schemas: readonly CauseSchema[]): Fields {
-  return Object.fromEntries(schemas.map(({ cause, law }) => [cause.law, law()]));
+  return Object.fromEntries([
+    ...schemas.map(({ cause, law }) => [cause.law, law()] as const),
+    ...Object.entries(pairSchemas).map(([law, schema]) => [law, schema()] as const),
+  ]);
 }
 
 /** Laws, and the correlations of what was learned together. */
@@ -79,6 +92,20 @@ function jointSchema(schemas: readonly CauseSchema[]): JsonSchema {
         "Their correlations: symmetric, 1 on the diagonal.",
       ),
       unshared: shares(0, "What of each number's spread is its own, once those before it are known."),
+      offsets: list(
+        object(
+          ["parameter", "value", "sd"],
+          {
+            parameter: text(200, "The name of the number."),
+            value: from(-10, 10, "The offset, in ln(time)."),
+            sd: from(0, 10, "Its standard deviation."),
+          },
+          "One offset.",
+        ),
+        0,
+        1000,
+        "The offsets of thermometers and people.",
+      ),
     },
     "The correlations of the numbers that were learned from the same runs.",
   );

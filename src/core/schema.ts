@@ -106,6 +106,24 @@ export const form = (
     description,
   );
 
+/** What was learned of the departures from a law, at places along its axis. */
+export const departures = (): Fields => ({
+  departures: list(
+    object(
+      ["at", "log", "sd"],
+      {
+        at: from(-20, 20, "The place along the axis."),
+        log: from(-10, 10, "How far ln(time) departs between the place before and this one."),
+        sd: from(0, 10, "Its standard deviation."),
+      },
+      "What was learned at one place.",
+    ),
+    0,
+    1000,
+    "How far ln(time) departs from the law, as it was learned from runs.",
+  ),
+});
+
 /** What every law may say of where it comes from. */
 export const origin = (): Fields => ({
   sources: lines("Where the figures were published, or how they were obtained."),

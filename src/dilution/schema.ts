@@ -3,6 +3,7 @@
  */
 import {
   above0,
+  departures,
   form,
   from,
   list,
@@ -65,6 +66,7 @@ export const dilutionCauseSchema: CauseSchema = {
         exponent: from(0, 3, "The exponent n: time is proportional to concentration to the power −n."),
         sd: from(0, 3, "Standard deviation of the exponent."),
         scatterLogSd: from(0, 3, "How far single times lie from the power: standard deviation of ln(time)."),
+        ...departures(),
         ...origin(),
       }),
       form("table", "A maker's table of times.", ["rows"], {

@@ -16,6 +16,7 @@ import {
   type Fields,
   type JsonSchema,
 } from "../core/schema.js";
+import { pairSchemas } from "../pairs.js";
 import { everything, type LearnedCause } from "./learning.js";
 import { KNOWLEDGE_VERSION } from "./types.js";
 
@@ -108,7 +109,10 @@ export function learnedSchema(
       prior,
       runs: list(runSchema(schemas, taught), 0, MOST_RUNS, "The runs."),
       ...Object.fromEntries(
-        schemas.map(({ cause }) => [cause.law, said(`The law of ${cause.name}, worked out.`, derived)]),
+        [...schemas.map(({ cause }) => cause.law), ...Object.keys(pairSchemas)].map((law) => [
+          law,
+          said(`The law of ${law}, worked out.`, derived),
+        ]),
       ),
       baseline: said("The base time, worked out from the prior and the runs.", derived),
       parameters: derivedList,
