@@ -1,4 +1,5 @@
 import type { Compensation, Conditions } from "../compensate/types.js";
+import { refuses } from "../core/caution.js";
 import { inRange, longEnough, refuse } from "../core/guards.js";
 import { readDilution, type Dilution } from "../dilution/dilution.js";
 import { formatDilution } from "../dilution/formatDilution.js";
@@ -45,9 +46,9 @@ interface KnownTime {
 }
 
 function rowOf(dilution: string | undefined, temperatureC: number, answer: Compensation): TimeChartRow {
-  const { timeS, lowS, highS, refused, cautions } = answer;
+  const { timeS, lowS, highS, cautions } = answer;
   const named = dilution === undefined ? { temperatureC } : { dilution, temperatureC };
-  const row = { ...named, timeS, lowS, highS, refused };
+  const row = { ...named, timeS, lowS, highS, refused: refuses(cautions) };
   return cautions.length === 0 ? row : { ...row, cautions };
 }
 

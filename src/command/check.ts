@@ -6,7 +6,7 @@ import { readDay } from "./day.js";
 import { brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
 import { readDocument } from "./document.js";
-import { inFile, isFault, type Fault } from "./fault.js";
+import { fullStop, inFile, isFault, type Fault } from "./fault.js";
 import type { Io } from "./io.js";
 import { placeOfPointer } from "./jsonPlaces.js";
 import { dayPlaces, timeReport } from "./time.js";
@@ -49,7 +49,7 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
           : timeReport(document, asked).answers.flatMap((answer, i) =>
               answer.cautions.map((one) => ({
                 ...one,
-                path: inFile(one.path ?? "", dayPlaces(`/baths/${i}`)),
+                path: inFile(one.path ?? "/conditions", dayPlaces(`/baths/${i}`)),
               })),
             );
     return {
@@ -102,7 +102,7 @@ function dayProblems(value: unknown): readonly Problem[] {
   for (const { conditions, pointer } of questions) {
     const check = checkConditions(baseline, conditions, laws);
     if (!check.ok)
-      for (const { path, sentence } of check.problems) add(inFile(path, dayPlaces(pointer)), `${sentence}.`);
+      for (const { path, sentence } of check.problems) add(inFile(path, dayPlaces(pointer)), sentence);
   }
   for (const part of [brew && (() => brewReport(brew)), table && (() => tableReport(table))])
     try {
@@ -120,7 +120,7 @@ export function checkLines({ file, ok, problems, cautions }: CheckReport): reado
   const where = ({ path }: Found): string => (path === "" ? "" : `${path} `);
   const words = { stop: "Stop", warn: "Take care", note: "Note" } as const;
   return [
-    ...problems.map((one) => `${place(one)}: ${where(one)}${one.message}`),
+    ...problems.map((one) => `${place(one)}: ${where(one)}${fullStop(one.message)}`),
     ...cautions.map((one) => `${place(one)}: ${words[one.severity]}: ${one.message}`),
     ...(ok ? [`${file}: sound${cautions.length === 0 ? "" : `, ${count(cautions.length)}`}.`] : []),
   ];

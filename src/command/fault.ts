@@ -44,3 +44,8 @@ export function inFile(path: string, places: Places): string {
   if (fit === undefined) return path;
   return fit[0] === "" ? fit[1] : fit[1] + path.slice(fit[0].length);
 }
+
+/** A sentence with its full stop. */
+export function fullStop(sentence: string): string {
+  return sentence.endsWith(".") ? sentence : `${sentence}.`;
+}

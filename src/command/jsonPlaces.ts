@@ -70,12 +70,13 @@ function walk(text: string, wanted: readonly string[]): Walked {
     if (inside !== undefined && text[cursor.at] === inside.close) {
       cursor.at += 1;
       open.pop();
-      followed = Math.min(followed, open.length);
       continue;
     }
     if (inside !== undefined && !toValue(cursor, inside)) break;
     const depth = open.length;
-    if (depth === 0 || (followed === depth - 1 && inside?.name === wanted[depth - 1])) {
+    // A value beside the one before, or above it, leaves that one's path.
+    followed = Math.min(followed, depth - 1);
+    if (followed === depth - 1 && (depth === 0 || inside?.name === wanted[depth - 1])) {
       followed = depth;
       // Of two values of one name the last counts, as for JSON.parse.
       if (depth >= deepest) [deepest, found] = [depth, cursor.at];

@@ -5,7 +5,7 @@ import type { Caution } from "../index.js";
 import { chartReport, chartText } from "./chart.js";
 import { checkLines, checkReport } from "./check.js";
 import { placeText, readDocument, type Document } from "./document.js";
-import { isFault, type Fault } from "./fault.js";
+import { fullStop, isFault, type Fault } from "./fault.js";
 import { HELP } from "./help.js";
 import { EXIT, type Io } from "./io.js";
 import { timeLines } from "./lines.js";
@@ -95,7 +95,7 @@ function outcomeOf(file: string, asked: Asked, io: Io): Outcome | { readonly fau
 }
 
 function sentenceOf({ message, pointer }: Fault): string {
-  const full = message.endsWith(".") ? message : `${message}.`;
+  const full = fullStop(message);
   return pointer === undefined || pointer === "" ? full : `${pointer} ${full}`;
 }
 

@@ -1,0 +1,229 @@
+/* A chart as text, as a table for a spreadsheet and as a page: the same rounded times, what is refused hatched. */
+import { DOMParser } from "linkedom";
+import { describe, expect, it } from "vitest";
+import {
+  chartCsv,
+  chartSvg,
+  describeChart,
+  formatTime,
+  roundEstimate,
+  timeChart,
+  type TimeChart,
+} from "../../src/index.js";
+import { chartTexts } from "../../src/chart/text.js";
+import { fc, test } from "../property.js";
+
+const baseline = { timeS: 540, temperatureC: 20, dilution: "1+9", hydroquinone: true } as const;
+const chart = timeChart({ baseline, temperaturesC: [22, 18, 10], dilutions: ["1+9", "1+14"] });
+const shown = (row: TimeChart["rows"][number]): string => formatTime(roundEstimate(row).timeS);
+const anyOf = (value: unknown): any => value;
+const caught = (call: () => unknown): any => {
+  try {
+    call();
+  } catch (error) {
+    return error;
+  }
+  throw new Error("nothing was thrown");
+};
+/** What is looked at in an element. */
+interface Drawn {
+  readonly textContent: string;
+  getAttribute(name: string): string | null;
+}
+/** The elements of a page. */
+const all = (svg: string, name: string): readonly Drawn[] => [
+  ...(new DOMParser().parseFromString(svg, "text/xml").querySelectorAll(name) as Iterable<Drawn>),
+];
+const number = (element: Drawn, name: string): number => Number(element.getAttribute(name));
+
+/** Whether every tag is closed by its own: a strict reader of XML stops where one is not. */
+function wellFormed(svg: string): boolean {
+  const open: string[] = [];
+  for (const [tag, close, name, , single] of svg.matchAll(
+    /<(\/?)([a-z]+)((?:\s[\w:-]+="[^"<]*")*)(\/?)>/gi,
+  )) {
+    if (close === "/") {
+      if (open.pop() !== name) return false;
+    } else if (single !== "/") open.push(name as string);
+    if (tag.length === 0) return false;
+  }
+  const texts = svg.replace(/<\/?[a-z]+(?:\s[\w:-]+="[^"<]*")*\/?>/gi, "");
+  return open.length === 0 && !/[<>]|&(?!amp;|lt;|gt;|quot;)/.test(texts);
+}
+
+describe("describeChart", () => {
+  it("has a line for each temperature and a column for each dilution", () => {
+    const [known, head, ...lines] = describeChart(chart);
+    expect(known).toBe("Known: 9:00 at 20 °C, 1+9.");
+    expect(head?.trim().split(/\s+/)).toEqual(["1+9", "1+14"]);
+    expect(lines.slice(0, 3).map((line) => line.slice(0, 5))).toEqual(["22 °C", "18 °C", "10 °C"]);
+    for (const i of [0, 1])
+      for (const column of [0, 1]) expect(lines[i]).toContain(shown(chart.rows[column * 3 + i]!));
+  });
+  it("gives no time where it is refused, and says why under its letter", () => {
+    const lines = describeChart(chart);
+    const cold = lines.find((line) => line.startsWith("10 °C"))!;
+    expect(cold.match(/no time/g)).toHaveLength(2);
+    expect(cold).not.toMatch(/\d:\d\d/);
+    const letter = /no time (\w)/.exec(cold)![1]!;
+    expect(lines.find((line) => line.startsWith(`${letter}  Stop: `))).toMatch(/Hydroquinone/);
+  });
+  it("begins its columns at one place", () => {
+    const [, head, first, second] = describeChart(chart) as [string, string, string, string];
+    const column = head.indexOf("1+14");
+    expect([first, second].map((line) => line.slice(column - 2, column))).toEqual(["  ", "  "]);
+  });
+  it("writes months where no clock shows the time", () => {
+    const slow = timeChart({ baseline: { timeS: 1e6, temperatureC: 40 }, temperaturesC: [0] });
+    const rows = slow.rows.map((row) => ({ ...row, refused: false }));
+    expect(describeChart({ ...slow, rows })[1]).toMatch(/months/);
+  });
+  it("speaks another language", () => {
+    const texts = { ...chartTexts, noTime: "keine Zeit", to: "bis" };
+    const lines = describeChart(chart, texts).join("\n");
+    expect(lines).toMatch(/keine Zeit/);
+    expect(lines).toMatch(/\d bis \d/);
+  });
+  it.each([
+    ["no chart", undefined, "/chart"],
+    ["a cell too few", { ...chart, rows: chart.rows.slice(1) }, "/chart/rows"],
+    [
+      "a time of text",
+      { ...chart, rows: [{ ...chart.rows[0], timeS: "9:00" }, ...chart.rows.slice(1)] },
+      "/chart/rows/0/timeS",
+    ],
+    [
+      "a refusal of text",
+      { ...chart, rows: [{ ...chart.rows[0], refused: "no" }, ...chart.rows.slice(1)] },
+      "/chart/rows/0/refused",
+    ],
+    ["a dilution of parts", { ...chart, dilutions: ["1+9", 14] }, "/chart/dilutions/1"],
+  ])("refuses %s", (_, wrong, path) => {
+    expect(caught(() => describeChart(anyOf(wrong)))).toMatchObject({ path });
+  });
+});
+
+describe("chartCsv", () => {
+  it("has a line for each row, and no time where it is refused", () => {
+    const [head, ...lines] = chartCsv(chart).trimEnd().split("\r\n");
+    const names = head!.split(",");
+    expect(lines).toHaveLength(chart.rows.length);
+    lines.forEach((line, i) => {
+      const row = chart.rows[i]!;
+      const cells: Record<string, string> = Object.fromEntries(
+        line.split(",").map((cell, at) => [names[at], cell]),
+      );
+      expect(cells).toMatchObject({
+        dilution: row.dilution,
+        temperatureC: String(row.temperatureC),
+        refused: String(row.refused),
+      });
+      expect(cells["timeS"]).toBe(row.refused ? "" : String(roundEstimate(row).timeS));
+    });
+  });
+  it("quotes what holds a comma or a quote", () => {
+    const odd = {
+      ...chart,
+      temperaturesC: [20],
+      dilutions: ['a,"b"'],
+      rows: [{ ...chart.rows[0]!, dilution: 'a,"b"' }],
+    };
+    expect(chartCsv(odd)).toMatch(/^"a,""b""",/m);
+  });
+});
+
+describe("chartSvg", () => {
+  const svg = chartSvg(chart);
+  it("is one A4 page of well-formed XML", () => {
+    expect(wellFormed(svg)).toBe(true);
+    const root = all(svg, "svg")[0]!;
+    expect(["width", "height", "viewBox"].map((name) => root.getAttribute(name))).toEqual([
+      "210mm",
+      "297mm",
+      "0 0 210 297",
+    ]);
+    expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+  });
+  it("is black on white, whatever the printer", () => {
+    const colours = [...svg.matchAll(/(?:fill|stroke)="([^"]+)"/g)].map(([, colour]) => colour);
+    expect(new Set(colours)).toEqual(new Set(["black", "white", "url(#hatched)"]));
+  });
+  it("hatches each refused cell and no other", () => {
+    const hatched = all(svg, "rect").filter((rect) => rect.getAttribute("fill") === "url(#hatched)");
+    expect(hatched).toHaveLength(chart.rows.filter(({ refused }) => refused).length);
+    expect(svg.match(/no time/g)).toHaveLength(2);
+    const warm = timeChart({ baseline, temperaturesC: [20] });
+    expect(chartSvg(warm)).not.toMatch(/url\(#hatched\)"|no time|Hatched/);
+  });
+  it("shows the rounded time of every cell that may be used", () => {
+    const texts = all(svg, "text").map((text) => text.textContent);
+    for (const row of chart.rows) if (!row.refused) expect(texts).toContain(shown(row));
+  });
+  it("keeps its escapes: a heading is text and nothing else", () => {
+    const odd = chartSvg(chart, { title: '<script>&"\u0000\ud800 plates' });
+    expect(wellFormed(odd)).toBe(true);
+    expect(odd).toContain("&lt;script&gt;&amp;&quot; plates");
+    expect(all(odd, "script")).toEqual([]);
+  });
+  test.prop(
+    [
+      fc.integer({ min: 1, max: 20 }),
+      fc.integer({ min: 1, max: 5 }),
+      fc.integer({ min: 5, max: 30 }),
+      fc.constantFrom(5, 540, 90000),
+      fc.string({ maxLength: 200 }),
+    ],
+    { numRuns: 30 },
+  )("stays on its page, whatever is on it", (lines, columns, fromC, timeS, title) => {
+    const full = timeChart({
+      baseline: { ...baseline, timeS, emulsion: "soft" },
+      conditions: { usedCm2PerL: 400, ageH: 30 },
+      temperaturesC: Array.from({ length: lines }, (_, i) => fromC + i),
+      dilutions: ["1+4", "1+9", "1+14", "1+24", "1+99"].slice(0, columns),
+    });
+    const drawn = chartSvg(full, { title });
+    expect(wellFormed(drawn)).toBe(true);
+    for (const text of all(drawn, "text")) {
+      const width = Array.from(text.textContent).length * number(text, "font-size") * 0.56;
+      const shift = text.getAttribute("text-anchor") === "middle" ? width / 2 : 0;
+      expect(number(text, "x") - shift).toBeGreaterThanOrEqual(5);
+      expect(number(text, "x") - shift + width).toBeLessThanOrEqual(205);
+      expect(number(text, "y")).toBeLessThanOrEqual(292);
+      // 5 points: what is smaller is not read.
+      expect(number(text, "font-size")).toBeGreaterThan(1.76);
+    }
+    const lower = all(drawn, "rect").filter((rect) => rect.getAttribute("fill") === "url(#hatched)");
+    for (const rect of lower) expect(number(rect, "y") + number(rect, "height")).toBeLessThanOrEqual(285);
+  });
+  it("counts the cautions that find no place", () => {
+    const cautions = Array.from({ length: 40 }, (_, i) => ({
+      code: `c${i}`,
+      severity: "warn" as const,
+      message: `Caution ${i}.`,
+    }));
+    const crowded = { ...chart, rows: chart.rows.map((row) => ({ ...row, cautions })) };
+    const texts = all(chartSvg(crowded), "text").map((text) => text.textContent);
+    expect(texts.filter((text) => text.startsWith("a: Take care: Caution 0."))).toHaveLength(1);
+    expect(texts).toContain("30 more cautions are in the chart's data.");
+  });
+  it.each([
+    [
+      "more lines than a page takes",
+      { temperaturesC: Array.from({ length: 21 }, (_, i) => i) },
+      "/chart/temperaturesC",
+    ],
+    [
+      "more columns",
+      { temperaturesC: [20], dilutions: ["1+4", "1+5", "1+6", "1+7", "1+8", "1+9"] },
+      "/chart/dilutions",
+    ],
+  ])("refuses %s", (_, axes, path) => {
+    expect(caught(() => chartSvg(timeChart({ baseline, ...axes })))).toMatchObject({
+      code: "out-of-range",
+      path,
+    });
+  });
+  it("refuses a heading that is no text", () => {
+    expect(caught(() => chartSvg(chart, anyOf({ title: 7 })))).toMatchObject({ path: "/options/title" });
+  });
+});

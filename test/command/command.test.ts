@@ -1,0 +1,377 @@
+/* The command on files in memory: its numbers are those of the package, its exit codes those of docs/command.md. */
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import {
+  chartCsv,
+  chartSvg,
+  checkRecipe,
+  compensate,
+  compensateRecipe,
+  formatTime,
+  roundEstimate,
+  timeChart,
+  type Recipe,
+} from "../../src/index.js";
+import { day, ran, recipe } from "./machine.js";
+
+const files = { "recipe.json": recipe, "day.json": day };
+const checked = checkRecipe(recipe) as { readonly recipe: Recipe };
+const baseline = { timeS: 540, temperatureC: 20, dilution: "1+9", hydroquinone: true } as const;
+/** What --json prints, as far as it is looked at. */
+interface Printed {
+  readonly answers: readonly { readonly name: string }[];
+  readonly problems: readonly { readonly path: string }[];
+  readonly cautions: readonly { readonly path: string }[];
+  readonly ok: boolean;
+  readonly chart: unknown;
+}
+const json = (text: string): readonly [Printed, Printed] =>
+  (JSON.parse(text) as { readonly files: readonly [Printed, Printed] }).files;
+/** The invented day, to be spoilt. */
+const invented = (): { brew: { spoons: { ingredient: string }[] }; table: object } =>
+  JSON.parse(readFileSync("docs/workshop/day.json", "utf8")) as ReturnType<typeof invented>;
+const span = (estimate: Parameters<typeof roundEstimate>[0]): string => {
+  const { timeS, lowS, highS } = roundEstimate(estimate);
+  return `Develop ${formatTime(timeS)}, nine times in ten ${formatTime(lowS)} to ${formatTime(highS)}.`;
+};
+
+describe("time", () => {
+  it("gives a recipe the time of compensateRecipe, rounded as roundEstimate does", () => {
+    const { code, out, err } = ran(["time", "recipe.json"], files);
+    expect([code, err]).toEqual([0, ""]);
+    expect(out).toContain("Known: 9:00 at 20 °C, 1+9.");
+    expect(out).toContain(span(compensateRecipe(checked.recipe)));
+  });
+  it("gives each bath of a day the time of compensate", () => {
+    const { code, out } = ran(["time", "day.json"], files);
+    expect(code).toBe(0);
+    for (const { name, ...conditions } of day.baths)
+      expect(out).toContain(`${name}\n  ${span(compensate(baseline, conditions, day.laws))}`);
+  });
+  it("takes today's temperature and dilution from the command line", () => {
+    const conditions = { temperatureC: 16, dilution: "1+14" };
+    const asked = ["--temperature", "16", "--dilution=1+14"];
+    expect(ran(["time", "recipe.json", ...asked], files).out).toContain(
+      span(compensateRecipe(checked.recipe, conditions)),
+    );
+    const ofDay = ran(["time", "day.json", ...asked], files).out;
+    expect(ofDay).toContain(`As asked\n  ${span(compensate(baseline, conditions, day.laws))}`);
+    expect(ofDay).not.toContain("Morning");
+    expect(ran(["time", "day.json", "--temperature", "60.8 °F"], files).out).toContain(
+      span(compensate(baseline, { temperatureC: 16 }, day.laws)),
+    );
+  });
+  it("gives no time where it is refused, only the reason", () => {
+    const { code, out } = ran(["time", "recipe.json", "--temperature", "10"], files);
+    expect(code).toBe(0);
+    expect(out).toMatch(/No time\.\n {4}Stop: Hydroquinone/);
+    expect(out).not.toContain("Develop");
+    expect(ran(["time", "recipe.json", "--temperature", "10", "--strict"], files).code).toBe(1);
+  });
+  it("gives the same as data, unrounded and rounded", () => {
+    const { out } = ran(["time", "recipe.json", "day.json", "--json"], files);
+    const answer = compensateRecipe(checked.recipe);
+    const [first, second] = json(out);
+    expect(first.answers[0]).toMatchObject({
+      timeS: answer.timeS,
+      refused: false,
+      rounded: roundEstimate(answer),
+    });
+    expect(second.answers.map(({ name }) => name)).toEqual(["Morning", "Evening"]);
+  });
+  it("reads the invented day with its brew and its table", () => {
+    const text = readFileSync("docs/workshop/day.json", "utf8");
+    const { code, out } = ran(["time", "day.json"], { "day.json": text });
+    expect(code).toBe(0);
+    expect(out).toMatch(/pH \d+\.\d/);
+    expect(out).toMatch(/1\. Gloves and glasses/);
+    expect(out).toMatch(/68 °F, 20 °C +printed 5:00/);
+    expect(out).not.toMatch(/NaN|undefined|Infinity|\[object/);
+  });
+  it("keeps what is said of the ingredients of a brew that gets no time", () => {
+    const weak = invented();
+    weak.brew.spoons[0]!.ingredient = "baking-soda";
+    const { out } = ran(["time", "day.json"], { "day.json": { ...weak, baths: [] } });
+    expect(out).toMatch(/No time\.\n {4}Stop: Not alkaline enough/);
+    expect(out).toMatch(/Local codes and safety data sheets/);
+    expect(out).not.toContain("Develop");
+  });
+  it("names a field that it does not read", () => {
+    const { out } = ran(["time", "day.json"], { "day.json": { ...day, bahts: [] } });
+    expect(out).toContain('Take care: The field "bahts" of the file is not read.');
+    const odd = { ...day, baths: [{ temperature: 14 }] };
+    expect(ran(["time", "day.json"], { "day.json": odd }).out).toMatch(
+      /Bath 1\n {4}Take care: .*temperature/,
+    );
+  });
+});
+
+describe("check", () => {
+  it("finds a sound recipe sound, with its cautions", () => {
+    const { code, out } = ran(["check", "recipe.json"], files);
+    expect(code).toBe(0);
+    expect(out).toMatch(/recipe\.json: sound/);
+    expect(ran(["check", "day.json", "--strict"], files).code).toBe(1);
+  });
+  it("tells each problem with line and column", () => {
+    const wrong = { ...recipe, baseline: { timeS: -9, temperatureC: 20 }, metrial: 1 };
+    const text = JSON.stringify(wrong, undefined, 2);
+    const { code, out } = ran(["check", "recipe.json"], { "recipe.json": text });
+    expect(code).toBe(2);
+    const line = text.split("\n").findIndex((one) => one.includes('"timeS"')) + 1;
+    expect(out).toContain(`recipe.json:${line}:14: /baseline/timeS must be`);
+    expect(out).toMatch(/recipe\.json:\d+:\d+: \/metrial "metrial" is not a field here/);
+    expect(out).not.toContain("sound");
+  });
+  it("tells all problems of a day, each once", () => {
+    const wrong = { ...day, baths: [{ temperatureC: 300 }, { dilution: "1:9" }, { usedCm2PerL: -1 }] };
+    const { code, out } = ran(["check", "day.json", "--json"], { "day.json": wrong });
+    expect(code).toBe(2);
+    const paths = json(out)[0].problems.map(({ path }) => path);
+    expect(paths).toEqual(["/baths/0/temperatureC", "/baths/1/dilution", "/baths/2/usedCm2PerL"]);
+  });
+  it("tells what is wrong with a brew and a table", () => {
+    const whole = invented();
+    const wrong = {
+      ...whole,
+      brew: { ...whole.brew, spoons: {} },
+      table: { ...whole.table, unit: "f" },
+    };
+    const { out } = ran(["check", "day.json"], { "day.json": wrong });
+    expect(out).toMatch(/\/brew\/spoons the list of spoons must be a list\./);
+    expect(out).toMatch(/\/table\/unit the unit must be "C" or "F"\./);
+  });
+  it("reports broken JSON as a problem among others", () => {
+    const { code, out, err } = ran(["check", "a.json", "recipe.json", "--json"], {
+      ...files,
+      "a.json": '{\n  "a": 1,\n}',
+    });
+    expect([code, err]).toEqual([2, ""]);
+    const [broken, sound] = json(out);
+    expect(broken.problems).toEqual([expect.objectContaining({ line: 3, column: 1 })]);
+    expect(sound.ok).toBe(true);
+  });
+  it("places the cautions of a day at its baths", () => {
+    const { out } = ran(["check", "day.json", "--json"], files);
+    const paths = json(out)[0].cautions.map(({ path }) => path);
+    expect(paths).toContain("/baths/0/temperatureC");
+    expect(paths.every((path) => path.startsWith("/baths/"))).toBe(true);
+  });
+});
+
+describe("plan", () => {
+  it("plans a recipe with the time that every other answer shows", () => {
+    const { code, out } = ran(["plan", "recipe.json"], files);
+    expect(code).toBe(0);
+    const { timeS } = roundEstimate(compensateRecipe(checked.recipe));
+    expect(out).toContain(`0:00 develop, ${formatTime(timeS)} at 18.0 °C`);
+    expect(out).toMatch(/developer 1\+9 500 ml/);
+  });
+  it("takes vessel, volume and dilution", () => {
+    const asked = ["--vessel", "tray", "--volume", "0,8 l", "--dilution", "1+14", "--temperature", "16"];
+    const { out } = ran(["plan", "recipe.json", ...asked], files);
+    expect(out).toContain("Slide it into the developer.");
+    expect(out).toMatch(/developer 1\+14 800 ml/);
+    const plate = { ...recipe, material: { name: "plate", kind: "plate" } };
+    expect(ran(["plan", "p.json"], { "p.json": plate }).out).toContain("Slide it");
+    const brew = {
+      volumeMl: 400,
+      ingredients: [
+        { ingredient: "instant-coffee", massG: 16 },
+        { ingredient: "soda-anhydrous", massG: 20 },
+      ],
+    };
+    const brewed = { ...recipe, developer: { kind: "brew", brew } };
+    expect(ran(["plan", "b.json"], { "b.json": brewed }).out).toMatch(/400 ml/);
+  });
+  it("is not made of a day, nor with a vessel that is none", () => {
+    expect(ran(["plan", "day.json"], files)).toMatchObject({
+      code: 2,
+      err: "day.json: a plan is made of a recipe, and this is a day file.\n",
+    });
+    expect(ran(["plan", "recipe.json", "--vessel", "bucket"], files)).toMatchObject({ code: 3 });
+  });
+});
+
+describe("chart", () => {
+  const chart = timeChart({
+    baseline,
+    knowledge: day.laws,
+    temperaturesC: [20, 18, 16],
+    dilutions: ["1+9", "1+14"],
+  });
+  it("writes text, a table or a page of the same chart", () => {
+    const asked = [
+      "chart",
+      "day.json",
+      "--temperature",
+      "20..18",
+      "--temperature",
+      "16",
+      "--temperature",
+      "14",
+    ];
+    const three = ["chart", "day.json", "--temperature", "20", "--temperature", "18", "--temperature", "16"];
+    expect(ran([...three, "--csv"], files).out).toBe(chartCsv(chart));
+    expect(ran([...three, "--svg"], files).out).toBe(chartSvg(chart));
+    expect(json(ran([...three, "--json"], files).out)[0].chart).toEqual(JSON.parse(JSON.stringify(chart)));
+    const lines = ran(asked, files)
+      .out.split("\n")
+      .filter((line) => /^\d+ °C/.test(line));
+    expect(lines.map((line) => line.slice(0, 2))).toEqual(["20", "19", "18", "16", "14"]);
+  });
+  it("heads a recipe's chart with its name", () => {
+    expect(ran(["chart", "recipe.json"], files).out).toMatch(/^Hut concentrate, roll film\nKnown: /);
+    expect(ran(["chart", "recipe.json", "--svg"], files).out).toContain(">Hut concentrate, roll film</text>");
+    const nameless = { ...recipe, name: undefined };
+    const out = ran(["chart", "n.json", "--dilution", "1+24"], { "n.json": nameless }).out;
+    expect(out).toMatch(/^roll film in hut concentrate\n/);
+    expect(out).toContain("1+24");
+  });
+  it("takes dilutions for a day, and needs none", () => {
+    expect(ran(["chart", "day.json", "--dilution", "1+24"], files).out).toContain("1+24");
+    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    expect(ran(["chart", "b.json"], { "b.json": bare })).toMatchObject({ code: 0 });
+  });
+});
+
+describe("nonsense files", () => {
+  const bare = { time: "9:00", temperatureC: 20 };
+  const node = (code: string): Error => Object.assign(new Error("no"), { code });
+  it.each([
+    ["nothing", "", /^f\.json: the file is empty\./],
+    ["blanks", " \n ", /^f\.json: the file is empty\./],
+    ["a folder", node("EISDIR"), /^f\.json: this is a folder, not a file\./],
+    ["no leave to read", node("EACCES"), /not allowed/],
+    ["a disk that fails", node("EIO"), /it cannot be read: no\./],
+    ["no JSON", "{oops", /^f\.json:1:2: this is not valid JSON: a name in double quotes is expected here\./],
+    ["a trailing comma", '{"baths": [1,\n]}', /^f\.json:2:1: .*no comma before \]/],
+    ["null", "null", /must be an object/],
+    ["a number", "7", /must be an object/],
+    ["an empty object", "{}", /\/schemaVersion is missing.*3 more/],
+    ["a newer recipe", { ...recipe, schemaVersion: 9 }, /\/schemaVersion is 9, newer/],
+    ["no known time", { baths: [] }, /\/baseline the known time with its conditions is missing\./],
+    ["a baseline that is a list", { baseline: [], baths: [] }, /\/baseline .* must be an object\./],
+    [
+      "no time",
+      { baseline: { temperatureC: 20 }, baths: [] },
+      /\/baseline\/time the known time is missing\./,
+    ],
+    ["a bare number", { baseline: { ...bare, time: "9" }, baths: [] }, /\/baseline\/time must be a time/],
+    ["no temperature", { baseline: { time: "9:00" }, baths: [] }, /\/baseline\/temperatureC/],
+    ["baths that are no list", { baseline: bare, baths: {} }, /\/baths the list of baths must be a list\./],
+    ["a bath that is none", { baseline: bare, baths: [null] }, /\/baths\/0 a bath is missing\./],
+    ["a name that is none", { baseline: bare, baths: [{ name: 7 }] }, /\/baths\/0\/name this must be text\./],
+    [
+      "a hot bath",
+      { baseline: bare, baths: [{ temperatureC: 300 }] },
+      /\/baths\/0\/temperatureC must be from 0 to 100 °C/,
+    ],
+    [
+      "laws that are none",
+      { baseline: bare, laws: { age: { kind: "lief" } }, baths: [] },
+      /\/laws\/age\/kind/,
+    ],
+    [
+      "a row that is not there",
+      { baseline: bare, baths: [], table: { rows: [], fitRows: [0] } },
+      /\/table\/fitRows\/0 there is no row 0/,
+    ],
+    [
+      "a table of one row",
+      { baseline: bare, baths: [], table: { rows: [{ temperature: 20, time: "9:00" }], fitRows: [0] } },
+      /\/table\/fitRows must hold at least 2/,
+    ],
+    [
+      "a row in no unit of time",
+      {
+        baseline: bare,
+        baths: [],
+        table: { unit: "F", rows: [{ temperature: 68, time: "9" }], fitRows: [] },
+      },
+      /\/table\/rows\/0\/time must be a time/,
+    ],
+    [
+      "a brew without its temperature",
+      { baseline: bare, baths: [], brew: { reference: {} } },
+      /\/brew\/temperatureC the temperature is missing\./,
+    ],
+  ])("%s", (_, content, message) => {
+    const { code, out, err } = ran(["time", "f.json"], { "f.json": content });
+    expect(code).toBe(2);
+    expect(out).toBe("");
+    expect(err).toMatch(message);
+    expect(err.trim().split("\n")).toHaveLength(1);
+  });
+  it("answers the others, and says in the data which failed", () => {
+    const { code, out, err } = ran(["time", "none.json", "day.json", "--json"], files);
+    expect(code).toBe(2);
+    expect(err).toBe("none.json: there is no such file.\n");
+    const [failed, answered] = json(out);
+    expect(failed).toEqual({ file: "none.json", error: { message: "there is no such file." } });
+    expect(answered.answers).toHaveLength(2);
+  });
+  it("are not taken for bugs: a bug is not hidden", () => {
+    const broken = new Proxy([], {
+      get: () => {
+        throw new Error("a bug");
+      },
+    });
+    expect(() => ran(broken as unknown as string[])).toThrow("a bug");
+  });
+});
+
+describe("the command line", () => {
+  it.each([
+    ["nothing", [], /Say what to do: time, check, plan, chart, or --help\./],
+    ["another command", ["develop"], /"develop" is no command/],
+    ["no file", ["time"], /Name a file/],
+    ["an option that is none", ["time", "recipe.json", "--frob"], /--frob is no option/],
+    ["an option of another command", ["time", "recipe.json", "--svg"], /--svg is for chart, not for time\./],
+    ["a value too many", ["time", "recipe.json", "--json=yes"], /--json takes no value\./],
+    ["a value too few", ["time", "recipe.json", "--temperature"], /--temperature needs a value/],
+    [
+      "a language that is not known",
+      ["time", "recipe.json", "--lang", "de"],
+      /--lang "de" is not known; known is en\./,
+    ],
+    ["two forms", ["chart", "recipe.json", "--csv", "--svg"], /--csv and --svg cannot be had at once\./],
+    ["one page of two files", ["chart", "recipe.json", "day.json", "--svg"], /--svg takes one file/],
+    [
+      "a temperature that is none",
+      ["time", "recipe.json", "--temperature", "warm"],
+      /--temperature must be a temperature/,
+    ],
+    [
+      "a dilution that is ambiguous",
+      ["time", "recipe.json", "--dilution", "1:9"],
+      /--dilution "1:9" is ambiguous/,
+    ],
+    [
+      "two temperatures",
+      ["time", "recipe.json", "--temperature", "14", "--temperature", "16"],
+      /are given once/,
+    ],
+    ["a range for one time", ["time", "recipe.json", "--temperature", "14..16"], /takes one temperature/],
+    ["a range of three", ["chart", "recipe.json", "--temperature", "14..16..18"], /two ends/],
+    ["an endless range", ["chart", "recipe.json", "--temperature", "0..500"], /more than 100 steps/],
+    ["a volume without its unit", ["plan", "recipe.json", "--volume", "500"], /--volume must be a volume/],
+  ])("refuses %s in one sentence", (_, words, message) => {
+    const { code, out, err } = ran(words, files);
+    expect([code, out]).toEqual([3, ""]);
+    expect(err).toMatch(message);
+    expect(err.trim().split("\n")).toHaveLength(1);
+  });
+  it("has help and a version, and English", () => {
+    expect(ran(["--help"])).toMatchObject({ code: 0, err: "" });
+    expect(ran(["time", "-h"]).out).toContain("--strict");
+    expect(ran(["--version"]).out).toBe("0.0.0\n");
+    expect(ran(["time", "-", "--lang", "en"], { "-": recipe }).code).toBe(0);
+  });
+  it("says how far it is when work is long and somebody watches, and not otherwise", () => {
+    const three = ["time", "recipe.json", "day.json", "recipe.json"];
+    expect(ran(three, files, { watched: true, stepMs: 800 }).err).toBe("2 of 3 files\n");
+    expect(ran(three, files, { watched: true, stepMs: 1 }).err).toBe("");
+    expect(ran(three, files, { stepMs: 800 }).err).toBe("");
+  });
+});
