@@ -28,7 +28,9 @@ export function timeLines(report: TimeReport): readonly string[] {
     ...(about === undefined ? [] : [about, ""]),
     ...describeCautions(cautions),
     `Known: ${formatTime(timeS)} at ${formatTemperature(temperatureC)}${strength}${note === undefined ? "" : ` (${note})`}.`,
-    ...(answers.length === 0 ? [] : ["× multiplies the time; ± is the upper end of its own interval."]),
+    ...(answers.every(({ refused }) => refused)
+      ? []
+      : ["× multiplies the time; ± is the upper end of its own interval."]),
     ...answers.flatMap(({ name, ...answer }) => ["", name, ...answerLines(answer)]),
     ...(brew === undefined ? [] : ["", ...brewLines(brew)]),
     ...(table === undefined ? [] : ["", ...tableLines(table)]),

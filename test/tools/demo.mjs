@@ -1,139 +1,91 @@
 /*
- * Part of npm run check, after the build: npm start's script answers on the invented day, and a broken file
- * gives one line and exit code 1.
+ * Part of npm run check, after the build: the command as a program. It gives the numbers of the built package, ends
+ * with the exit codes of docs/command.md, and the pages show what it prints.
  */
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, resolve } from "node:path";
+import { chartCsv, chartRecipe, compensateRecipe, formatTime, roundEstimate } from "darkroom-kinetics";
 
-const folder = mkdtempSync(join(tmpdir(), "workshop-"));
-const run = (...paths) =>
-  spawnSync(process.execPath, ["docs/workshop/run.mjs", ...paths], { encoding: "utf8" });
+const folder = mkdtempSync(join(tmpdir(), "command-"));
+const { bin, version } = JSON.parse(readFileSync("package.json", "utf8"));
+const program = resolve(bin["darkroom-kinetics"]);
+const run = (words, input) =>
+  spawnSync(process.execPath, [program, ...words], { encoding: "utf8", cwd: folder, input });
 
-const good = run();
-assert.equal(good.status, 0, good.stderr);
-for (const part of [
-  /Known: 9:00 at 20 °C/,
-  /develop \d+:\d\d {3}90 % between \d+:\d\d and \d+:\d\d/,
-  /no time\n {4}stop /,
-  /pH 1\d\.\d/,
-  /1\. Gloves and glasses/,
-  /68 °F 20\.0 °C/,
-])
-  assert.match(good.stdout, part);
-assert.doesNotMatch(good.stdout, /NaN|undefined|Infinity|\[object/);
+// npm start: the same program on the invented day.
+const start = spawnSync(process.execPath, ["docs/workshop/run.mjs"], { encoding: "utf8" });
+assert.equal(start.status, 0, start.stderr);
+copyFileSync("docs/workshop/day.json", join(folder, "day.json"));
+assert.equal(start.stdout, run(["time", "day.json"]).stdout);
+assert.doesNotMatch(start.stdout, /NaN|undefined|Infinity|\[object/);
 
-/** The invented day's brew alone, with another alkali, and what else is told. */
-function brewOf(alkali, other = {}) {
-  const day = JSON.parse(readFileSync("docs/workshop/day.json", "utf8"));
-  const [soda, ...others] = day.brew.spoons;
-  return JSON.stringify({
-    baseline: day.baseline,
-    baths: [],
-    brew: { ...day.brew, spoons: [{ ...soda, ingredient: alkali }, ...others], ...other },
-  });
+// The files and the answers that the pages show.
+const page = readFileSync("docs/command.md", "utf8");
+for (const [, name, text] of page.matchAll(/`([\w-]+\.json)`[^`]*```json\n([\s\S]*?)```/g))
+  writeFileSync(join(folder, name), text);
+const shown = [...page.matchAll(/```console\n\$ npx darkroom-kinetics (.*)\n([\s\S]*?)```/g)];
+assert.ok(shown.length >= 5, "docs/command.md shows the command");
+for (const [, line, text] of shown) {
+  const words = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain);
+  const { stdout, stderr } = run(words);
+  // A spreadsheet wants CR and LF, a page has LF.
+  assert.equal((stdout + stderr).replaceAll("\r\n", "\n"), text, line);
 }
-
-const broken = [
-  ["no JSON", "{oops", /not valid JSON: /],
-  [
-    "a trailing comma",
-    '{"baseline":{"time":"9:00","temperatureC":20},\n"baths":[],\n}',
-    /not valid JSON: .*a comma before \] or \}/,
-  ],
-  ["nothing", "null", /the file: its content is missing/],
-  ["a list", "[]", /the file: must be an object/],
-  ["no temperature", '{"baseline":{"time":"9:00"},"baths":[]}', /\/baseline: temperatureC is missing/],
-  [
-    "baths that are no list",
-    '{"baseline":{"time":"9:00","temperatureC":20},"baths":{}}',
-    /\/baths: must be a list/,
-  ],
-  [
-    "a bath that is none",
-    '{"baseline":{"time":"9:00","temperatureC":20},"baths":[null]}',
-    /\/baths\/0: a bath is missing/,
-  ],
-  [
-    "rows that are no list",
-    '{"baseline":{"time":"9:00","temperatureC":20},"baths":[],"table":{"rows":{}}}',
-    /\/table\/rows: must be a list/,
-  ],
-  ["no baseline", "{}", /\/baseline: the known time with its conditions is missing/],
-  ["no time", '{"baseline":{"temperatureC":20},"baths":[]}', /\/baseline: time is missing/],
-  [
-    "a bare number",
-    '{"baseline":{"time":"9","temperatureC":20},"baths":[]}',
-    /\/baseline\/time: parseTime: text must be a time/,
-  ],
-  ["no baths", '{"baseline":{"time":"9:00","temperatureC":20}}', /\/baths: a list of baths is missing/],
-  [
-    "a hot bath",
-    '{"baseline":{"time":"9:00","temperatureC":20},"baths":[{"temperatureC":300}]}',
-    /\/baths\/0: bath.temperatureC must be from 0 to 100 °C, got 300/,
-  ],
-  [
-    "an ambiguous dilution",
-    '{"baseline":{"time":"9:00","temperatureC":20,"dilution":"1:9"},"baths":[{"dilution":"1+9"}]}',
-    /\/baths\/0: baseline.dilution "1:9" is ambiguous/,
-  ],
-  [
-    "a table in a unit that is none",
-    '{"baseline":{"time":"9:00","temperatureC":20},"baths":[],"table":{"unit":"f","rows":[]}}',
-    /\/table\/unit: must be "C" or "F", got "f"/,
-  ],
-  [
-    "a brew without its temperature",
-    brewOf("soda-anhydrous", { temperatureC: undefined }),
-    /\/brew: temperatureC is missing/,
-  ],
-  [
-    "a known brew without one",
-    brewOf("soda-anhydrous", { reference: {} }),
-    /\/brew\/reference: temperatureC is missing/,
-  ],
-  [
-    "a table of one row",
-    '{"baseline":{"time":"9:00","temperatureC":20},"baths":[],"table":{"rows":[{"temperature":20,"time":"9:00"}],"fitRows":[0]}}',
-    /\/table: fitTemperatureLaw: rows must hold at least 2, got 1/,
-  ],
-];
-for (const [name, text, message] of broken) {
-  const path = join(folder, "day.json");
-  writeFileSync(path, text);
-  const { status, stderr } = run(path);
-  assert.equal(status, 1, name);
-  assert.match(stderr, message, name);
-  assert.equal(stderr.trim().split("\n").length, 1, `${name}: one line`);
-}
-const small = join(folder, "small.json");
-writeFileSync(
-  small,
-  '\uFEFF{"baseline":{"time":"8:00","temperatureC":20},"baths":[{"temperature":23.5}],"baht":1}',
-);
-const unread = run(small);
-assert.equal(unread.status, 0, unread.stderr);
-assert.match(unread.stdout, /^warn  the file has a field "baht" that is not read\./);
+const [, own] = /```json\n([\s\S]*?)```/.exec(readFileSync("README.md", "utf8"));
+writeFileSync(join(folder, "my.json"), own);
 assert.match(
-  unread.stdout,
-  /Bath 1\n {4}warn  bath has a field "temperature" that is not read\.\n {2}develop 8:00/,
+  run(["time", "my.json"]).stdout,
+  /Known: 8:00 at 20 °C, 1\+25[\s\S]*Today\n {2}Develop \d+:\d\d/,
 );
-// Baking soda does not work, and its brew has no time to go by.
-writeFileSync(small, brewOf("baking-soda"));
-const weak = run(small);
-assert.equal(weak.status, 0, weak.stderr);
-assert.match(weak.stdout, /no time\n {4}stop {2}Not alkaline enough/);
-assert.doesNotMatch(weak.stdout, /develop/);
-// The file that README shows.
-const shown = /```json\n([\s\S]*?)```/.exec(readFileSync("README.md", "utf8"))[1];
-writeFileSync(small, shown);
-const ownFilm = run(small);
-assert.equal(ownFilm.status, 0, ownFilm.stderr);
-assert.match(ownFilm.stdout, /Known: 8:00 at 20 °C, 1\+25[\s\S]*Today\n {2}develop \d:\d\d/);
-const missing = run(join(folder, "nothing.json"));
-assert.equal(missing.status, 1);
-assert.match(missing.stderr, /no such file/);
+
+// The numbers of the package.
+const recipe = JSON.parse(readFileSync(join(folder, "recipe.json"), "utf8"));
+const answer = compensateRecipe(recipe);
+const printed = JSON.parse(run(["time", "recipe.json", "--json"]).stdout).files[0].answers[0];
+assert.deepEqual(
+  { ...printed, name: undefined, rounded: undefined, refused: answer.refused },
+  {
+    ...JSON.parse(JSON.stringify(answer)),
+    name: undefined,
+    rounded: undefined,
+  },
+);
+assert.ok(
+  run(["time", "-"], JSON.stringify(recipe)).stdout.includes(formatTime(roundEstimate(answer).timeS)),
+);
+const chart = chartRecipe(recipe, { temperaturesC: [24, 22, 20, 18, 16, 14, 12] });
+assert.equal(run(["chart", "recipe.json", "--csv"]).stdout, chartCsv(chart));
+assert.equal(run(["--version"]).stdout, `${version}\n`);
+
+// Exit codes, and one sentence for what is wrong.
+writeFileSync(join(folder, "broken.json"), "{oops");
+writeFileSync(join(folder, "empty.json"), "");
+writeFileSync(join(folder, "huge.json"), " ".repeat(11_000_000));
+writeFileSync(join(folder, "marked.json"), `\uFEFF${JSON.stringify(recipe)}`);
+const ends = [
+  [["time", "marked.json"], 0],
+  [["check", "day.json"], 0],
+  [["check", "day.json", "--strict"], 1],
+  [["time", "broken.json"], 2, /^broken\.json:1:2: /],
+  [["time", "empty.json"], 2, /the file is empty/],
+  [["time", "huge.json"], 2, /larger than 10 MB/],
+  [["time", "."], 2, /this is a folder/],
+  [["plan", "nothing.json"], 2, /there is no such file/],
+  [["time"], 3, /Name a file/],
+  [["chart", "recipe.json", "--lang", "xx"], 3, /--lang "xx" is not known/],
+];
+for (const [words, code, message] of ends) {
+  const { status, stdout, stderr } = run(words);
+  assert.equal(status, code, words.join(" "));
+  if (message === undefined) assert.equal(stderr, "", words.join(" "));
+  else {
+    assert.match(stderr, message);
+    assert.equal(stdout, "");
+    assert.equal(stderr.trim().split("\n").length, 1, `${words.join(" ")}: one line`);
+  }
+}
 rmSync(folder, { recursive: true });
-console.log(`demo: answers, and refuses ${broken.length + 1} broken files with one line each`);
+console.log(`demo: ${shown.length} runs as docs/command.md shows them, ${ends.length} exit codes`);
