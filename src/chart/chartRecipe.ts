@@ -29,12 +29,13 @@ import type { ChartAxes, TimeChart } from "./types.js";
 export function chartRecipe(recipe: Recipe, axes: ChartAxes): TimeChart {
   plainObject("chartRecipe/recipe", recipe);
   plainObject("chartRecipe/axes", axes);
-  const { developer, baseline } = recipe;
+  const { developer, baseline, conditions: today } = recipe;
   plainObject("chartRecipe/recipe/developer", developer);
   plainObject("chartRecipe/recipe/baseline", baseline);
   const { timeS, temperatureC } = baseline;
-  const own = developer.kind === "stock" ? developer.dilution : undefined;
-  const known = { timeS, temperatureC, dilution: baseline.dilution ?? own };
+  const stock = developer.kind === "stock" ? developer.dilution : undefined;
+  const own = today?.dilution ?? stock;
+  const known = { timeS, temperatureC, dilution: baseline.dilution ?? stock };
   // The recipe's own dilution is today's, though the known time may be for another.
   const asked = { ...axes, dilutions: axes.dilutions ?? (own === undefined ? undefined : [own]) };
   return chartOf("chartRecipe/axes", asked, known, (conditions) => compensateRecipe(recipe, conditions));

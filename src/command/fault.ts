@@ -47,5 +47,5 @@ export function inFile(path: string, places: Places): string {
 
 /** A sentence with its full stop. */
 export function fullStop(sentence: string): string {
-  return sentence.endsWith(".") ? sentence : `${sentence}.`;
+  return /[.?!]$/.test(sentence) ? sentence : `${sentence}.`;
 }

@@ -3,13 +3,13 @@
  */
 import {
   describeCautions,
+  describeFactor,
   formatDilution,
   formatTemperature,
   formatTime,
   roundEstimate,
   type Caution,
   type Compensation,
-  type Factor,
 } from "../index.js";
 import type { BrewReport } from "./dayBrew.js";
 import type { TableReport } from "./dayTable.js";
@@ -17,8 +17,6 @@ import type { TimeReport } from "./time.js";
 
 /** Beyond this a clock has no face: the longest time that `formatTime` writes, s. */
 const LONGEST_S = 1e7;
-/** Longer sources are cut, so that a line stays a line. */
-const LONGEST_SOURCE = 70;
 
 export function timeLines(report: TimeReport): readonly string[] {
   const { about, known, answers, brew, table, cautions } = report;
@@ -28,9 +26,6 @@ export function timeLines(report: TimeReport): readonly string[] {
     ...(about === undefined ? [] : [about, ""]),
     ...describeCautions(cautions),
     `Known: ${formatTime(timeS)} at ${formatTemperature(temperatureC)}${strength}${note === undefined ? "" : ` (${note})`}.`,
-    ...(answers.every(({ refused }) => refused)
-      ? []
-      : ["× multiplies the time; ± is the upper end of its own interval."]),
     ...answers.flatMap(({ name, ...answer }) => ["", name, ...answerLines(answer)]),
     ...(brew === undefined ? [] : ["", ...brewLines(brew)]),
     ...(table === undefined ? [] : ["", ...tableLines(table)]),
@@ -45,7 +40,7 @@ export function answerLines(answer: Compensation & { readonly refused: boolean }
   return [
     ...said(cautions.filter(({ code }) => code === "unknown-field")),
     `  Develop ${clock(timeS)}, nine times in ten ${clock(lowS)} to ${clock(highS)}.`,
-    ...factors.map(factorLine),
+    ...factors.map((row) => `    ${describeFactor(row)}`),
     ...said(cautions.filter(({ code }) => code !== "unknown-field")),
   ];
 }
@@ -58,19 +53,6 @@ export function clock(timeS: number): string {
 function said(cautions: readonly Caution[]): readonly string[] {
   const plain = cautions.map(({ code, severity, message }) => ({ code, severity, message }));
   return describeCautions(plain).map((line) => `    ${line}`);
-}
-
-function factorLine({ cause, value, logSd, basis, sources }: Factor): string {
-  const source = sources[0] ?? "";
-  const short = source.length > LONGEST_SOURCE ? `${source.slice(0, LONGEST_SOURCE - 1)}…` : source;
-  const parts = [
-    cause.padEnd(12),
-    `× ${value.toFixed(2)}`,
-    spread(logSd).padStart(7),
-    basis.padEnd(9),
-    short,
-  ];
-  return `    ${parts.join("  ")}`.trimEnd();
 }
 
 /** The upper half of the 90 % interval of one cause alone. */
