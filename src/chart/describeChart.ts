@@ -21,7 +21,7 @@ import type { TimeChart } from "./types.js";
  * ```ts
  * const knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
  * const chart = timeChart({ baseline: { timeS: 510, temperatureC: 20 }, knowledge, temperaturesC: [18, 20] });
- * describeChart(chart).slice(0, 3) // => ["Known: 8:30 at 20 °C.", "18 °C  9:45 (9:05 to 10:30)", "20 °C  8:30 (7:55 to 9:05)"]
+ * describeChart(chart).slice(0, 3) // => ["Known: 8:30 at 20 °C.", "18 °C  9:45 (8:55 to 10:45)", "20 °C  8:30 (8:00 to 9:05)"]
  * ```
  */
 export function describeChart(chart: TimeChart, texts: ChartTexts = chartTexts): readonly string[] {
