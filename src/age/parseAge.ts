@@ -3,13 +3,15 @@ import { withPoint } from "../quantities/numberText.js";
 
 const FORMS = 'an age such as "90 min", "2 h" or "3 days", with its unit';
 
+const UNITS = ["w(?:eeks?)?", "d(?:ays?)?", "h(?:rs?|ours?)?", "min(?:s|utes?)?", "s(?:ecs?|econds?)?"];
+
 /**
  * A number and its unit, with the blanks after it; blanks stand nowhere else, so that a long run of them is
  * read once.
  */
 const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\s*)?`;
 const AGE = new RegExp(
-  `^${["w(?:eeks?)?", "d(?:ays?)?", "h(?:rs?|ours?)?", "min(?:s|utes?)?", "s(?:ecs?|econds?)?"].map(part).join("")}$`,
+  `^${UNITS.map(part).join("")}$`,
   "i",
 );
 const UNIT_S = [604800, 86400, 3600, 60, 1];

@@ -24,7 +24,8 @@ import { walkLedger } from "./walkLedger.js";
  * ```ts
  * const ledger = { volumeMl: 500, mixedAtH: 9, processed: [{ atH: 10, areaCm2: 516.128 }] };
  * bathState(ledger, 11) // => { usedCm2PerL: 1032.256, ageH: 2 }
- * const topped = { ...ledger, pouredOff: [{ atH: 11, volumeMl: 250 }], toppedUp: [{ atH: 11, volumeMl: 250 }] };
+ * const half = [{ atH: 11, volumeMl: 250 }];
+ * const topped = { ...ledger, pouredOff: half, toppedUp: half };
  * bathState(topped, 11) // => { usedCm2PerL: 516.128, ageH: 2 }
  * ```
  */

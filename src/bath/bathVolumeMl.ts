@@ -12,7 +12,8 @@ import { walkLedger } from "./walkLedger.js";
  *
  * @example
  * ```ts
- * bathVolumeMl({ volumeMl: 500, mixedAtH: 9, processed: [], evaporated: [{ atH: 10, volumeMl: 20 }] }, 11) // => 480
+ * const evaporated = [{ atH: 10, volumeMl: 20 }];
+ * bathVolumeMl({ volumeMl: 500, mixedAtH: 9, processed: [], evaporated }, 11) // => 480
  * ```
  */
 export function bathVolumeMl(ledger: BathLedger, atH: number): number {

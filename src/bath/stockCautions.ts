@@ -28,7 +28,8 @@ export interface StockQuestion extends LeastStockOf {
  *
  * @example
  * ```ts
- * stockCautions({ dilution: "1+100", totalMl: 300, areaCm2: 516.128, family: "p-aminophenol" })[0].limit // => 10
+ * const bath = { dilution: "1+100", totalMl: 300, areaCm2: 516.128, family: "p-aminophenol" };
+ * stockCautions(bath)[0].limit // => 10
  * ```
  */
 export function stockCautions(question: StockQuestion): readonly Caution[] {

@@ -42,7 +42,8 @@ const READING = { sd: 0.05, freedom: 2 };
  *
  * @example
  * ```ts
- * fitDrift([{ timeS: 0, temperatureC: 24 }, { timeS: 600, temperatureC: 22 }], { ambientC: 14 }).timeConstantS // => 2688.9
+ * const log = [{ timeS: 0, temperatureC: 24 }, { timeS: 600, temperatureC: 22 }];
+ * fitDrift(log, { ambientC: 14 }).timeConstantS // => 2688.9
  * ```
  */
 export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): FittedDrift {

@@ -14,7 +14,8 @@ import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.
  *
  * @example
  * ```ts
- * logCautions([{ timeS: 0, temperatureC: 68 }, { timeS: 60, temperatureC: 67 }])[0].code // => "maybe-fahrenheit"
+ * const log = [{ timeS: 0, temperatureC: 68 }, { timeS: 60, temperatureC: 67 }];
+ * logCautions(log)[0].code // => "maybe-fahrenheit"
  * ```
  */
 export function logCautions(log: TemperatureLog): readonly Caution[] {

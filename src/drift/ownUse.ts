@@ -34,7 +34,8 @@ export interface OwnUse {
  *
  * @example
  * ```ts
- * ownUseFactor({ increase: 0.1, perCm2PerL: 516.128, growth: "linear", areaCm2: 516.128, volumeMl: 250 }) // => 1.2
+ * const rule = { increase: 0.1, perCm2PerL: 516.128, growth: "linear" };
+ * ownUseFactor({ ...rule, areaCm2: 516.128, volumeMl: 250 }) // => 1.2
  * ```
  */
 export function ownUseFactor(use: OwnUse): number {

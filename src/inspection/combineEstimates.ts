@@ -38,7 +38,8 @@ const WIDENS = 2;
  * ```ts
  * const computed = { timeS: 400, lowS: 300, highS: 533.3 };
  * combineEstimates(computed, { timeS: 500, lowS: 375, highS: 666.7 }).timeS // => 447.2
- * const late = combineEstimates({ timeS: 400, lowS: 340, highS: 470 }, { timeS: 700, lowS: 595, highS: 823 });
+ * const seen = { timeS: 700, lowS: 595, highS: 823 };
+ * const late = combineEstimates({ timeS: 400, lowS: 340, highS: 470 }, seen);
  * late.lowS < 400 && late.highS > 700 // => true
  * ```
  */

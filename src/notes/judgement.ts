@@ -3,11 +3,15 @@ import type { Outcome } from "../learning/types.js";
 
 const FORMS = '"good", "thin", "dense", "failed", "fogged", "over 1", "N-0.5" or "x1.2"';
 
-const GOOD =
-  /^(?:good|very good|ok|okay|right|just right|spot on|normal|fine|perfect|great|excellent|n|(?:it )?came out (?:good|right|well))$/;
+const GOOD = new RegExp(
+  "^(?:good|very good|ok|okay|right|just right|spot on|normal|fine|perfect|great|excellent|n|" +
+    "(?:it )?came out (?:good|right|well))$",
+);
 
 /** Words that say how much without an amount. */
-const ABOUT = String.raw`(?:(?:way|much|far|a|an?|bit|little|touch|tad|trifle|slightly|rather|very|quite|somewhat|too|still|looks?|came|out|it|is|was|negatives?)\s+)*`;
+const ABOUT =
+  "(?:(?:way|much|far|a|an?|bit|little|touch|tad|trifle|slightly|rather|very|quite|somewhat|too|still|" +
+  String.raw`looks?|came|out|it|is|was|negatives?)\s+)*`;
 const THIN = new RegExp(`^${ABOUT}(?:thin|underdeveloped|under-developed)$`);
 const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|overdeveloped|over-developed)$`);
 

@@ -7,8 +7,11 @@ import { wrongKind, wrongValue, unreadable } from "../core/guards.js";
  * A calendar date, and after it perhaps a time of day and an offset; a blank may stand for the T (RFC 3339,
  * section 5.6).
  */
-const DATE =
-  /^(\d{4})-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(?:[T ](?:[01]\d|2[0-3])(?::?[0-5]\d){0,2}(?:[.,]\d+)?(?:Z|[-+](?:[01]\d|2[0-3])(?::?[0-5]\d)?)?)?$/;
+const DATE = new RegExp(
+  String.raw`^(\d{4})-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])` +
+    String.raw`(?:[T ](?:[01]\d|2[0-3])(?::?[0-5]\d){0,2}(?:[.,]\d+)?` +
+    String.raw`(?:Z|[-+](?:[01]\d|2[0-3])(?::?[0-5]\d)?)?)?$`,
+);
 
 /**
  * The days of a month of the Gregorian calendar: 31 in each odd month up to July and each even one after it.

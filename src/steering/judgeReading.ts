@@ -34,7 +34,8 @@ export interface JudgedReading {
  *
  * @example
  * ```ts
- * const { trusted, celsius } = judgeReading([{ timeS: 0, temperatureC: 14 }], { timeS: 60, temperatureC: 57 });
+ * const log = [{ timeS: 0, temperatureC: 14 }];
+ * const { trusted, celsius } = judgeReading(log, { timeS: 60, temperatureC: 57 });
  * trusted // => false
  * celsius // => 13.9
  * ```

@@ -27,7 +27,8 @@ import {
  *
  * @example
  * ```ts
- * asArrheniusLaw({ kind: "coefficient", ratio: 2, intervalC: 10 }, 15, 25).activationEnergyKJPerMol // => 49.51
+ * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
+ * asArrheniusLaw(law, 15, 25).activationEnergyKJPerMol // => 49.51
  * ```
  */
 export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number): ArrheniusLaw {

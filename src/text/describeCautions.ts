@@ -16,7 +16,8 @@ const WORDS: Readonly<Record<Caution["severity"], string>> = {
  *
  * @example
  * ```ts
- * describeCautions([{ code: "short-time", severity: "warn", message: "Under five minutes.", path: "/timeS" }]) // => ["Take care: Under five minutes. [/timeS]"]
+ * const short = { code: "short-time", severity: "warn", message: "Under five minutes.", path: "/timeS" };
+ * describeCautions([short]) // => ["Take care: Under five minutes. [/timeS]"]
  * ```
  */
 export function describeCautions(cautions: readonly Caution[]): readonly string[] {
