@@ -10,10 +10,7 @@ const UNITS = ["w(?:eeks?)?", "d(?:ays?)?", "h(?:rs?|ours?)?", "min(?:s|utes?)?"
  * read once.
  */
 const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\s*)?`;
-const AGE = new RegExp(
-  `^${UNITS.map(part).join("")}$`,
-  "i",
-);
+const AGE = new RegExp(`^${UNITS.map(part).join("")}$`, "i");
 const UNIT_S = [604800, 86400, 3600, 60, 1];
 
 /**
