@@ -1,5 +1,6 @@
 /*
- * The one list of causes. Every loop takes it as an argument; the public functions are those loops over this list.
+ * The one list of causes. Every loop takes it as an argument; the public functions are those loops over this
+ * list.
  */
 import type { CauseSchema } from "./core/schema.js";
 import { ageCause } from "./age/cause.js";
@@ -62,8 +63,8 @@ export const causeNames: readonly CauseName[] = /* @__PURE__ */ Object.freeze([
 ] as const);
 
 /**
- * Learning's half of each cause that runs can teach, by the name of the cause. Apart from the list above, so that an
- * app that only compensates does not carry it.
+ * Learning's half of each cause that runs can teach, by the name of the cause. Apart from the list above, so
+ * that an app that only compensates does not carry it.
  */
 export const learnables: {
   readonly temperature: typeof temperatureLearnable;
@@ -82,8 +83,8 @@ export const learnables: {
 };
 
 /**
- * The JSON Schema of each cause's condition and law, in the order of the causes. Apart from both lists above, so that
- * only what reads or writes documents carries it.
+ * The JSON Schema of each cause's condition and law, in the order of the causes. Apart from both lists above,
+ * so that only what reads or writes documents carries it.
  */
 export const causeSchemas: readonly CauseSchema[] = [
   temperatureSchema,

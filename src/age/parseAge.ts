@@ -38,6 +38,6 @@ export function parseAge(text: string): number {
     unreadable("parseAge/text", "age", ["2 h", "3 days"], FORMS, text);
   const ageS = UNIT_S.reduce((sum, unitS, i) => sum + Number(parts[i] ?? 0) * unitS, 0);
   // Fifteen digits, as a time in text is read: 2.2 days are 52.8 h on paper. Of the seconds, so that 40 min
-  // are 2/3 h and no hair more.
+  // is exactly 2/3 h.
   return inRange("parseAge/text", Number(ageS.toPrecision(15)) / 3600, 0, 1e6, "ageH");
 }

@@ -22,7 +22,7 @@ export interface LeastStock {
  * @param where - for errors
  * @param of - an own figure, or a family; without either the least of all families serves: with less no
  * developer of the handbook works
- * @throws TypeError or RangeError for a figure that is none, or a family without one
+ * @throws TypeError or RangeError for a wrong figure, or a family without one
  */
 export function leastStock(where: string, { family, leastMlPerRoll }: LeastStockOf): LeastStock {
   if (leastMlPerRoll !== undefined)

@@ -20,7 +20,7 @@ export interface DoublingPair {
  * @returns the growth law that goes through both
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, or the second gradient is not above the first and below
- * twice the first, or gives a law that is none
+ * twice the first, or gives no usable law
  *
  * @remarks k = ln(γ1/(γ2 − γ1))/t and γ∞ = γ1²/(2γ1 − γ2): the two-time method of the older handbooks of
  * sensitometry (from memory; it follows from the growth law). Two points leave nothing to judge the fit by:

@@ -13,8 +13,8 @@ import { checkedGrowth, timeOfGamma, type GrowthLaw } from "./growth.js";
  * @throws RangeError when a value is out of range; a gradient at or above the limit cannot be reached by any
  * time, and the text says so
  *
- * @remarks t = t0 − ln(1 − γ/γ∞)/k, the inverse of {@link gammaAt}. Near the limit the time hangs on γ∞ more
- * than on anything else.
+ * @remarks t = t0 − ln(1 − γ/γ∞)/k, the inverse of {@link gammaAt}. Near the limit the time depends on γ∞
+ * more than on anything else.
  *
  * @example
  * ```ts

@@ -38,7 +38,7 @@ export function gravity(severity: unknown): number {
   return severity === "note" ? 2 : severity === "warn" ? 1 : 0;
 }
 
-/** Whether one of the cautions stands in the way: a stop, or a severity that is not known. */
+/** Whether one of the cautions refuses the time: a stop, or a severity that is not known. */
 export function refuses(cautions: readonly Caution[]): boolean {
   for (const { severity } of cautions) if (gravity(severity) === 0) return true;
   return false;

@@ -59,7 +59,7 @@ export function unreadable(
   return wrongValue(at, must, text, { format, examples }, text === "" ? "empty" : "unreadable");
 }
 
-/** Refuses a value that is none of a few. */
+/** Refuses a value that is not one of a few. */
 export function notOneOf(at: string, values: readonly string[], value: unknown, must?: string): never {
   const all = must ?? (values.length > 6 ? `one of ${values.join(", ")}` : orText(values));
   return wrongValue(at, all, value, { values }, "not-one-of");

@@ -5,16 +5,23 @@ export interface JsonFault {
 }
 
 /** A whole token of JSON (ECMA-404): a string, a number, a word, or a mark. */
-const TOKEN =
-  /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][-+]?\d+)?(?![\w.])|(?:true|false|null)(?!\w)|[[\]{},:]/y;
+const TOKEN = new RegExp(
+  [
+    String.raw`"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"`,
+    String.raw`-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][-+]?\d+)?(?![\w.])`,
+    String.raw`(?:true|false|null)(?!\w)`,
+    String.raw`[[\]{},:]`,
+  ].join("|"),
+  "y",
+);
 const BLANK = /[ \t\n\r]*/y;
 
 /** What may come next: a value, a value or the end of an empty array, a name, and so on. */
 type Expecting = "value" | "value-or-end" | "name" | "name-or-end" | "colon" | "comma-or-end" | "nothing";
 
 /**
- * Finds the first place at which text is not JSON. Walks the text once and keeps a stack of its own, so that depth does
- * not matter.
+ * Finds the first place at which text is not JSON. Walks the text once and keeps a stack of its own, so that
+ * depth does not matter.
  */
 export function jsonFault(text: string): JsonFault | undefined {
   const open: ("[" | "{")[] = [];
@@ -34,7 +41,9 @@ export function jsonFault(text: string): JsonFault | undefined {
   }
 }
 
-/** What may come after a token; undefined where the token itself may not come. Opens and closes what it does. */
+/**
+ * What may come after a token; undefined where the token itself may not come. Opens and closes what it does.
+ */
 function after(token: string, expecting: Expecting, open: ("[" | "{")[]): Expecting | undefined {
   const done = (): Expecting => (open.length > 0 ? "comma-or-end" : "nothing");
   const last = open.at(-1);

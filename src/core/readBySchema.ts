@@ -1,6 +1,6 @@
 /*
- * Reads an unknown value by a JSON Schema: one walk that follows the schema, never the value, so that neither depth
- * nor size of the input matters; it makes a clean copy of what is known and lists what is wrong.
+ * Reads an unknown value by a JSON Schema: one walk that follows the schema, never the value, so that neither
+ * depth nor size of the input matters; it makes a clean copy of what is known and lists what is wrong.
  */
 import { isInputError, show } from "./errors.js";
 import { nearestName } from "./nearestName.js";
@@ -226,7 +226,10 @@ function readAnyOf(schema: JsonSchema, value: unknown, path: string, problems: D
   return undefined;
 }
 
-/** Asks a module and turns its refusal into a problem at `path`, or at the field below it that the refusal names. */
+/**
+ * Asks a module and turns its refusal into a problem at `path`, or at the field below it that the refusal
+ * names.
+ */
 export function problemAt<T>(problems: DocumentProblem[], path: string, call: () => T): T | undefined {
   try {
     return call();

@@ -46,8 +46,8 @@ export function readDocument(
   }
   let value = input;
   if (typeof input === "string") {
-    // Some editors begin a file with a byte order mark, which nobody sees; a reader may pass it over (RFC 8259,
-    // section 8.1).
+    // Some editors begin a file with a byte order mark, which nobody sees; a reader may pass it over (RFC
+    // 8259, section 8.1).
     const text = input.replace(/^\uFEFF/, "");
     try {
       value = JSON.parse(text);

@@ -1,5 +1,6 @@
 /*
- * JSON Schema as data, and the parts that the schemas of conditions, laws, runs and recipes are put together from.
+ * JSON Schema as data, and the parts that the schemas of conditions, laws, runs and recipes are put together
+ * from.
  */
 import type { AnyCause } from "./cause.js";
 
@@ -28,7 +29,10 @@ export interface JsonSchema {
   readonly anyOf?: readonly JsonSchema[];
 }
 
-/** The third export of a cause's folder: the JSON Schema of its condition and of its law, each made when it is asked. */
+/**
+ * The third export of a cause's folder: the JSON Schema of its condition and of its law, each made when it is
+ * asked.
+ */
 export interface CauseSchema {
   readonly cause: AnyCause;
   /** its field in baseline, conditions and runs */

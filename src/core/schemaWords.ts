@@ -115,7 +115,8 @@ export function codeOf(schema: JsonSchema, value: unknown): InputErrorCode {
 
 /** A few values in words. */
 export function oneOf(choices: readonly unknown[]): string {
-  return `${choices.length > 1 ? "one of " : ""}${choices.map((choice) => JSON.stringify(choice)).join(", ")}`;
+  const listed = choices.map((choice) => JSON.stringify(choice)).join(", ");
+  return choices.length > 1 ? `one of ${listed}` : listed;
 }
 
 function anyOfThem(forms: readonly JsonSchema[]): string {

@@ -22,7 +22,7 @@ export interface Placing {
  * The rows of a table, checked, with their places, sorted along x.
  *
  * @throws TypeError when the rows or a field are of the wrong kind
- * @throws RangeError when there are fewer than two, a time is out of range, two rows stand in one place, or
+ * @throws RangeError when there are fewer than two, a time is out of range, two rows have one place, or
  * the time falls or rises too fast along x
  */
 export function tableRows(

@@ -1,5 +1,5 @@
 /*
- * Room: core. The one idea of the package: every cause is one term in ln(time), and terms add.
+ * Module: core. The one idea of the package: every cause is one term in ln(time), and terms add.
  */
 import { inRange, notOneOf, plainObject, wrongKind } from "./guards.js";
 
@@ -26,7 +26,9 @@ export interface Factor {
   readonly logSd: number;
   readonly basis: Basis;
   readonly sources: readonly string[];
-  /** the known side of the change, as it was given; missing for the baseline and for what is said against it */
+  /**
+   * the known side of the change, as it was given; missing for the baseline and for what is said against it
+   */
   readonly from?: unknown;
   /** today's side, as it was given */
   readonly to?: unknown;
@@ -62,8 +64,8 @@ export function basisOf(law: LawOrigin): Basis {
 }
 
 /**
- * Where a law comes from goes into the answer as it is, so it has to be what it says. Returns the law, which is
- * an object.
+ * Where a law comes from goes into the answer as it is, so it has to be what it says. Returns the law, which
+ * is an object.
  */
 export function checkedOrigin<Law extends LawOrigin>(at: string, law: Law): Law {
   const { sources, runs, published, seen, before } = plainObject(at, law);

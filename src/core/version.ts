@@ -1,7 +1,9 @@
 import { inputError } from "./errors.js";
 import { wrongKind } from "./guards.js";
 
-/** Checks the version that stored data carry: one that is newer than this package reads is refused by name. */
+/**
+ * Checks the version that stored data carry: one that is newer than this package reads is refused by name.
+ */
 export function checkedVersion(at: string, version: unknown, newest: number): void {
   if (typeof version !== "number") wrongKind(at, "a number", version);
   if (version === newest) return;

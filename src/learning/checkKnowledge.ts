@@ -19,15 +19,16 @@ const AT = "checkKnowledge/knowledge";
 let schema: JsonSchema | undefined;
 
 /**
- * Checks stored knowledge: every problem of its form at once, or the knowledge, worked out from its prior and its runs.
+ * Checks stored knowledge: every problem of its form at once, or the knowledge, worked out from its prior and
+ * its runs.
  *
  * @param input - anything; text is read as JSON first
- * @returns `ok: true` with the knowledge and cautions, or `ok: false` with up to 100 problems, each with a JSON Pointer
- * into the document
+ * @returns `ok: true` with the knowledge and cautions, or `ok: false` with up to 100 problems, each with a
+ * JSON Pointer into the document
  *
- * @remarks Never throws. The form is checked first and nothing else is done with a document whose form is wrong. Stored
- * numbers that do not follow from the prior and the runs are worked out again, with the caution `stored-differs`. A
- * newer version is refused by name.
+ * @remarks Never throws. The form is checked first and nothing else is done with a document whose form is
+ * wrong. Stored numbers that do not follow from the prior and the runs are worked out again, with the caution
+ * `stored-differs`. A newer version is refused by name.
  *
  * @example
  * ```ts

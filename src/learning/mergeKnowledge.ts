@@ -15,7 +15,7 @@ import type { LearnedKnowledge } from "./types.js";
  * @throws RangeError when they did not start alike, one was written by a newer version, or one id stands for
  * two different runs
  *
- * @remarks A run that stands in both, equal in every field, is taken as the same run: a notebook copied and
+ * @remarks A run that is in both, equal in every field, is taken as the same run: a notebook copied and
  * carried on in two places merges without counting its common past twice. Give each run an id where equal
  * runs in two notebooks are two runs.
  *

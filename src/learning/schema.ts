@@ -1,6 +1,6 @@
 /*
- * The JSON Schema of learned knowledge. Its prior and its runs are read field by field; the rest is worked out from them
- * and needs no more than the right kind.
+ * The JSON Schema of learned knowledge. Its prior and its runs are read field by field; the rest is worked
+ * out from them and needs no more than the right kind.
  */
 import { conditionFields, baselineSchema, lawsSchema } from "../compensate/schema.js";
 import {

@@ -94,7 +94,7 @@ export function cellsOf(
 const MAIN: readonly string[] = ["time", "temperature", "dilution", "agitation", "used", "age", "outcome"];
 
 /**
- * The column of a heading, if what stands in it besides is a unit; a time of day, or of fixing, is a column
+ * The column of a heading, if what it holds besides is a unit; a time of day, or of fixing, is a column
  * that is not known.
  */
 function columnOf(heading: string, readers: Readers): Column {

@@ -24,6 +24,6 @@ export function formatTime(timeS: number, options: { readonly stepS?: number | u
   const past = inRange("formatTime/timeS", timeS, 0, 1e7, "timeS") % stepS;
   const rounded = timeS - past + (2 * past < stepS ? 0 : stepS);
   const two = (part: number): string => String(Math.floor(part % 60)).padStart(2, "0");
-  // Without the hours that are none, and the nought before the minutes.
+  // Without hours of 0, and without the nought before the minutes.
   return `${Math.floor(rounded / 3600)}:${two(rounded / 60)}:${two(rounded)}`.replace(/^0:0?/, "");
 }

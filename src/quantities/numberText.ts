@@ -22,7 +22,7 @@ export function plainNumber(value: number): string {
 /**
  * Text that is a bare number, or a word and one ("every 30"), with a unit after it; other text as it is. Two
  * figures of a clock beside a unit that is neither minute nor second, or three beside any, say two things:
- * they get it too, and nobody reads that.
+ * they get it too, and that cannot be read.
  */
 export function withUnit(text: string, unit: string): string {
   const clock = /^\d+:\d+(:\d+)?$/.exec(text);

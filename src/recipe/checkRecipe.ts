@@ -19,13 +19,13 @@ import { RECIPE_VERSION, type Recipe, type RecipeCheck, type RecipeProblem } fro
  * @returns `ok: true` with a clean copy of the recipe and the cautions of all modules, gravest first; or
  * `ok: false` with up to 100 problems, each with a JSON Pointer and what was expected there
  *
- * @remarks Never throws. The form is checked first, and nothing else is done with a document whose form is wrong. The
- * walk follows the format and not the input, so neither depth nor size of the input matters. Fields that the
- * format does not know are refused, `__proto__` among them: a misspelt field would otherwise pass in silence.
- * Fields that begin with `x-` are the writer's own and are kept. Paths are JSON Pointers (P. Bryan, K. Zyp,
- * M. Nottingham, RFC 6901, 2013). Text that is no JSON is told with line and column. A newer version than 2 is
- * refused by name. Learned knowledge is worked out from its prior and its runs. A recipe that passes always
- * compensates. Cautions do not replace local codes and safety data sheets.
+ * @remarks Never throws. The form is checked first, and nothing else is done with a document whose form is
+ * wrong. The walk follows the format and not the input, so neither depth nor size of the input matters.
+ * Fields that the format does not know are refused, `__proto__` among them: a misspelt field would otherwise
+ * pass in silence. Fields that begin with `x-` are the writer's own and are kept. Paths are JSON Pointers (P.
+ * Bryan, K. Zyp, M. Nottingham, RFC 6901, 2013). Text that is no JSON is told with line and column. A newer
+ * version than 2 is refused by name. Learned knowledge is worked out from its prior and its runs. A recipe
+ * that passes always compensates. Cautions do not replace local codes and safety data sheets.
  *
  * @example
  * ```ts

@@ -21,8 +21,9 @@ import type { Recipe } from "./types.js";
  * the bath itself stops its time: a brew that cannot develop, a bath past its keeping or its capacity, or
  * twice as slow as fresh. The other cautions about it are those of {@link checkRecipe}.
  *
- * A recipe that holds what `learn` returned is answered as `predict` answers, with the correlations of what was
- * learned, when its baseline is the known time of that knowledge: the conditions, and the time to 1 s or 1 %.
+ * A recipe that holds what `learn` returned is answered as `predict` answers, with the correlations of what
+ * was learned, when its baseline is the known time of that knowledge: the conditions, and the time to 1 s or
+ * 1 %.
  *
  * @example
  * ```ts

@@ -19,8 +19,9 @@ const KNOWN_PLACES: Readonly<Record<string, string>> = {
 };
 
 /**
- * The path in a recipe of a field of the conditions or of the baseline: where it is said, or else where the baseline
- * says it, since what is left out is as in the baseline. A field that `given` says, besides the recipe, keeps its path.
+ * The path in a recipe of a field of the conditions or of the baseline: where it is said, or else where the
+ * baseline says it, since what is left out is as in the baseline. A field that `given` says, besides the
+ * recipe, keeps its path.
  */
 export function placeOf(recipe: Recipe, path: string, given: Conditions = {}): string {
   const { baseline, conditions } = recipe;

@@ -65,7 +65,8 @@ const OPTIONS = [
  * const material = { name: "sheet film", iodideRich: true };
  * const developer = { kind: "stock", name: "hut stock", dilution: "1+50", volumeMl: 500 };
  * const baths = { stop: {}, fix: { clearingS: 45 }, wash: {} };
- * const recipe = { schemaVersion: 2, material, developer, baseline: { timeS: 660, temperatureC: 20 }, baths };
+ * const baseline = { timeS: 660, temperatureC: 20 };
+ * const recipe = { schemaVersion: 2, material, developer, baseline, baths };
  * const plan = planRecipe(recipe, { vessel: "tank" });
  * plan.steps.map((step) => step.name) // => ["develop", "stop", "fix", "wash"]
  * plan.steps[2].durationS // => 135

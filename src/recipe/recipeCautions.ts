@@ -1,5 +1,5 @@
 /*
- * Room: recipe. What is valid but unwise: every room is asked, and its paths become paths in the recipe.
+ * Module: recipe. What is valid but unwise: the cautions of every module, with their paths in the recipe.
  */
 import { bathCautions } from "../process/bathCautions.js";
 import { bathCapacity } from "../bath/bathCapacity.js";
@@ -25,8 +25,8 @@ const bathMl = (developer: Recipe["developer"]): number | undefined =>
   developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
 
 /**
- * The cautions of the brew room about a recipe's brew, as it was mixed and at the bath's temperature; throws
- * what is wrong with the brew.
+ * The cautions of the brew module about a recipe's brew, as it was mixed and at the bath's temperature;
+ * throws what is wrong with the brew.
  */
 export function brewCautions(recipe: Recipe): readonly Caution[] {
   const { developer, material } = recipe;
@@ -38,7 +38,7 @@ export function brewCautions(recipe: Recipe): readonly Caution[] {
     softEmulsion: material.emulsion === "soft",
   };
   const { brew } = developer;
-  // The constants of the brew room hold to 50 °C.
+  // The constants of the brew module hold to 50 °C.
   const inBath = checkBrew({ ...brew, temperatureC: Math.min(50, temperatureC) }, use);
   if (brew.temperatureC === undefined) return inBath;
   const mixed = checkBrew(brew, use);
@@ -52,7 +52,7 @@ export function developerCautions(
   ofBrew: readonly Caution[],
 ): readonly Caution[] {
   const { developer } = recipe;
-  // Two rooms know of a dead bath, and of a full one; both put it in the same place.
+  // Two modules know of a dead bath, and of a full one; both put it in the same place.
   const found = usedBath(recipe).filter(({ code }) => !known.some((one) => one.code === code));
   if (developer.kind !== "brew") return found;
   // Past the life that the recipe states, what brews in general live to is no news.
@@ -67,7 +67,7 @@ export function developerCautions(
   return found;
 }
 
-/** The cautions of all rooms about a recipe that is valid, gravest first, each once. */
+/** The cautions of all modules about a recipe that is valid, gravest first, each once. */
 export function recipeCautions(
   recipe: Recipe,
   answer: Compensation,

@@ -5,8 +5,8 @@ import type { Conditions } from "../compensate/types.js";
 import type { Recipe } from "./types.js";
 
 /**
- * The recipe with today's conditions in it. A bath that drifts counts with the temperature that it has at pour-in. Where
- * nothing is stated the bath is the baseline's, and so are the paths of its cautions.
+ * The recipe with today's conditions in it. A bath that drifts counts with the temperature that it has at
+ * pour-in. Where nothing is stated the bath is the baseline's, and so are the paths of its cautions.
  */
 export function recipeNow(recipe: Recipe, conditions: Conditions): Recipe {
   const { temperatureC, ...rest } = conditions;

@@ -115,7 +115,8 @@ export function recipeSchemaOf(
     developer: developerSchema(),
     baseline: baselineSchema(
       schemas,
-      "The known time and its conditions. Dilution and agitation are the recipe's own where they are left out.",
+      "The known time and its conditions. Dilution and agitation are the recipe's own where they are left " +
+        "out.",
     ),
     agitation: agitationSchema("How the bath is moved today."),
     conditions: conditionsSchema(schemas),

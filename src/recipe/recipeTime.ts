@@ -52,7 +52,8 @@ export function recipeInputs(
   const { now, cautions } = derived(`${at}/knowledge`, knowledge);
   if (!isKnown(baseline, now.baseline, list) && !isKnown(baseline, now.prior.baseline, list))
     return { baseline, conditions: asked, knowledge: now, learned: now, cautions };
-  // The recipe's known time is the one that was learned: what the runs made of it goes before what is written.
+  // The recipe's known time is the one that was learned: what the runs made of it goes before what is
+  // written.
   const learned = { ...baseline, ...now.baseline };
   return {
     baseline: learned,
@@ -64,8 +65,8 @@ export function recipeInputs(
 }
 
 /**
- * Whether a known time is the one of some knowledge: the conditions that the knowledge names or that silence gives, and
- * the time to rounding.
+ * Whether a known time is the one of some knowledge: the conditions that the knowledge names or that silence
+ * gives, and the time to rounding.
  */
 function isKnown(given: Baseline, known: Baseline, list: readonly AnyCause[]): boolean {
   const open = list.filter(({ field, start }) => field in known || start !== undefined);

@@ -1,5 +1,6 @@
 /*
- * A written recipe: what is developed in what, the time that is known for it, and all that is known besides. Plain JSON.
+ * A written recipe: what is developed in what, the time that is known for it, and all that is known besides.
+ * Plain JSON.
  */
 import type { Agitation } from "../agitation/agitation.js";
 import type { Brew } from "../brew/brew.js";

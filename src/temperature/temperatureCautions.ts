@@ -12,7 +12,7 @@ export interface TemperatureCautionOptions {
   readonly hydroquinone?: boolean | undefined;
   /** `"soft"`: a plate or an unhardened film, whose gelatin stands less heat */
   readonly emulsion?: "soft" | "hardened" | undefined;
-  /** where the temperature stands in the caller's data, as a JSON Pointer */
+  /** where the temperature is in the caller's data, as a JSON Pointer */
   readonly path?: string;
 }
 

@@ -1,6 +1,6 @@
 /*
- * Every English sentence of a compensated time: each is made from data alone, so that a catalogue of the same shape says
- * it in another language.
+ * Every English sentence of a compensated time: each is made from data alone, so that a catalogue of the same
+ * shape says it in another language.
  */
 import type { CauseName } from "../causes.js";
 import type { CautionSeverity } from "../core/caution.js";

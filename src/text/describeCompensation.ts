@@ -20,8 +20,8 @@ const LONGEST_S = 1e7;
  * @throws TypeError when `compensation` or a part of it is of the wrong kind
  * @throws RangeError when a time or a factor is not above 0, or a spread not from 0 to 100
  *
- * @remarks Every interval and every "give or take" means nine in ten. Where a caution is in the data, its path
- * says; here it is left out.
+ * @remarks Every interval and every "give or take" means nine in ten. Where a caution is in the data, its
+ * path says; here it is left out.
  *
  * @example
  * ```ts

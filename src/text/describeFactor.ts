@@ -17,7 +17,8 @@ import { answerTexts, type AnswerTexts } from "./answerTexts.js";
  * @example
  * ```ts
  * const law = { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 };
- * const { factors } = compensate({ timeS: 510, temperatureC: 20 }, { temperatureC: 18 }, { temperature: law });
+ * const known = { timeS: 510, temperatureC: 20 };
+ * const { factors } = compensate(known, { temperatureC: 18 }, { temperature: law });
  * describeFactor(factors[1]) // => "temperature, 20 °C to 18 °C: 15 % more, give or take 2 % (given)"
  * ```
  */

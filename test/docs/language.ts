@@ -2,6 +2,29 @@
  * Plain English, the mechanical part: sentences of Markdown, and turns of phrase that are no English.
  */
 
+import ts from "typescript";
+
+/** The texts that a source writes for people: its literals, joined where `+` joins them. */
+export function messagesIn(source: string): readonly string[] {
+  const found: string[] = [];
+  const textOf = (node: ts.Node): string | undefined => {
+    if (ts.isStringLiteralLike(node)) return node.text;
+    if (ts.isTemplateExpression(node))
+      return node.head.text + node.templateSpans.map(({ literal }) => `X${literal.text}`).join("");
+    if (ts.isParenthesizedExpression(node)) return textOf(node.expression);
+    if (!ts.isBinaryExpression(node) || node.operatorToken.kind !== ts.SyntaxKind.PlusToken) return undefined;
+    const [left, right] = [textOf(node.left), textOf(node.right)];
+    return left === undefined && right === undefined ? undefined : `${left ?? "X"}${right ?? "X"}`;
+  };
+  const visit = (node: ts.Node): void => {
+    const text = textOf(node);
+    if (text === undefined) ts.forEachChild(node, visit);
+    else if (text.includes(" ")) found.push(text);
+  };
+  visit(ts.createSourceFile("source.ts", source, ts.ScriptTarget.ES2022, true));
+  return found;
+}
+
 /** The sentences of a page: prose, list items and cells of tables, without code. */
 export function sentencesOf(markdown: string): readonly string[] {
   const prose = markdown

@@ -27,7 +27,7 @@ const thrown = (call: () => unknown): string => {
 };
 
 describe("the cautions of a recipe", () => {
-  it("come from every room, gravest first, with pointers into the recipe", () => {
+  it("come from every module, gravest first, with pointers into the recipe", () => {
     const short = { ...hutStock, baseline: { timeS: 200, temperatureC: 20 } };
     // Under five minutes: Eastman Kodak, film data sheets (from memory).
     expect(cautionOf(short, "short-time")).toMatchObject({ severity: "warn", limit: 300, actual: 200 });

@@ -1,4 +1,4 @@
-/* Room: recipe. The edges of the check: texts, places and forms that an ordinary recipe does not reach. */
+/* The edges of the check: texts, places and forms that an ordinary recipe does not reach. */
 import { describe, expect, it } from "vitest";
 import { checkRecipe, type Caution } from "../../src/index.js";
 import { readBySchema } from "../../src/core/readBySchema.js";
