@@ -34,7 +34,10 @@ export interface Cells {
   readonly footnotes: readonly Footnote[];
 }
 
-/** The chart in words. Cautions of one code and severity share a letter and the sentence of the first cell that has it. */
+/**
+ * The chart in words. Cautions of one code and severity share a letter and the sentence of the first cell
+ * that has it.
+ */
 export function cellsOf(chart: TimeChart, texts: ChartTexts): Cells {
   const { temperaturesC, dilutions, rows } = chart;
   const firsts = firstOfEach(rows);

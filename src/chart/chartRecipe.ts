@@ -18,7 +18,9 @@ import type { ChartAxes, TimeChart } from "./types.js";
  * @example
  * ```ts
  * const recipe = {
- *   schemaVersion: 2, material: { name: "plate" }, developer: { kind: "stock", name: "pyro", dilution: "1+1" },
+ *   schemaVersion: 2,
+ *   material: { name: "plate" },
+ *   developer: { kind: "stock", name: "pyro", dilution: "1+1" },
  *   baseline: { timeS: 360, temperatureC: 18 },
  *   knowledge: { dilution: { kind: "power", exponent: 1 } },
  * };

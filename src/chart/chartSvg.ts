@@ -32,14 +32,15 @@ const MOST_FOOTNOTE_LINES = 10;
  *
  * @param chart - what `timeChart` or `chartRecipe` returns
  * @param options - a heading, and the catalogue of another language
- * @returns an SVG document of 210 × 297 mm: a line for each temperature, a column for each dilution, each time
- * with its interval as text and as a line; what must not be used is hatched; cautions under the chart
+ * @returns an SVG document of 210 × 297 mm: a line for each temperature, a column for each dilution, each
+ * time with its interval as text and as a line; what must not be used is hatched; cautions under the chart
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a figure is out of range, or more than 20 temperatures or 5 dilutions are to go on
  * the page
  *
- * @remarks Times are rounded as `roundEstimate` does. All columns share one logarithmic scale of time. Cautions
- * share letters as in `describeChart`; where they do not fit, the gravest are printed and the others counted.
+ * @remarks Times are rounded as `roundEstimate` does. All columns share one logarithmic scale of time.
+ * Cautions share letters as in `describeChart`; where they do not fit, the gravest are printed and the others
+ * counted.
  *
  * @example
  * ```ts
@@ -72,7 +73,8 @@ export function chartSvg(chart: TimeChart, options: ChartSvgOptions = {}): strin
     `<title>${escaped(`${heading}. ${start}`)}</title>`,
     // Lines, not tints: they print on anything and can be told apart by eye without colour.
     '<defs><pattern id="hatched" width="2.4" height="2.4" patternUnits="userSpaceOnUse">',
-    '<path d="M0 2.4L2.4 0M-0.6 0.6L0.6 -0.6M1.8 3L3 1.8" stroke="black" stroke-width="0.35"/></pattern></defs>',
+    '<path d="M0 2.4L2.4 0M-0.6 0.6L0.6 -0.6M1.8 3L3 1.8" ' +
+      'stroke="black" stroke-width="0.35"/></pattern></defs>',
     `<rect width="${PAGE.width}" height="${PAGE.height}" fill="white"/>`,
     ...body,
     "</svg>",

@@ -9,19 +9,22 @@ import type { TimeChart } from "./types.js";
  *
  * @param chart - what `timeChart` or `chartRecipe` returns
  * @param texts - the catalogue of another language; English when left out
- * @returns what is known; the dilutions; a line for each temperature with a time, its interval and the letters
- * of its cautions under each dilution; how to read it; the cautions
+ * @returns what is known; the dilutions; a line for each temperature with a time, its interval and the
+ * letters of its cautions under each dilution; how to read it; the cautions
  * @throws TypeError when `chart` or a part of it is of the wrong kind
  * @throws RangeError when a figure of it is out of range
  *
- * @remarks Times are rounded as `roundEstimate` does. Cautions of one code and severity share a letter, and the sentence is
- * that of the first cell that has it; a caution that is only worth knowing has no letter.
+ * @remarks Times are rounded as `roundEstimate` does. Cautions of one code and severity share a letter, and
+ * the sentence is that of the first cell that has it; a caution that is only worth knowing has no letter.
  *
  * @example
  * ```ts
  * const knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
- * const chart = timeChart({ baseline: { timeS: 510, temperatureC: 20 }, knowledge, temperaturesC: [18, 20] });
- * describeChart(chart).slice(0, 3) // => ["Known: 8:30 at 20 °C.", "18 °C  9:45 (8:55 to 10:45)", "20 °C  8:30 (8:00 to 9:05)"]
+ * const baseline = { timeS: 510, temperatureC: 20 };
+ * const chart = timeChart({ baseline, knowledge, temperaturesC: [18, 20] });
+ * const lines = describeChart(chart);
+ * lines[0] // => "Known: 8:30 at 20 °C."
+ * lines[1] // => "18 °C  9:45 (8:55 to 10:45)"
  * ```
  */
 export function describeChart(chart: TimeChart, texts: ChartTexts = chartTexts): readonly string[] {

@@ -1,5 +1,6 @@
 /*
- * The few parts of SVG that a printed page needs. Lengths are in mm; every text is escaped here and nowhere else.
+ * The few parts of SVG that a printed page needs. Lengths are in mm; every text is escaped here and nowhere
+ * else.
  */
 
 /** How a text is set. */

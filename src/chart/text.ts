@@ -1,5 +1,6 @@
 /*
- * Module: chart. Every English sentence of a chart: a catalogue of the same shape says it in another language.
+ * Module: chart. Every English sentence of a chart: a catalogue of the same shape says it in another
+ * language.
  */
 import { describeCautions } from "../text/describeCautions.js";
 import type { Caution } from "../core/caution.js";

@@ -24,7 +24,9 @@ export interface TimeChartInput extends ChartAxes {
   readonly knowledge?: Knowledge | undefined;
 }
 
-/** One cell of a chart: the median and the 90 % interval, in s and unrounded, at a temperature and a dilution. */
+/**
+ * One cell of a chart: the median and the 90 % interval, in s and unrounded, at a temperature and a dilution.
+ */
 export interface TimeChartRow extends TimeEstimate {
   /** the dilution as text, where one is known */
   readonly dilution?: string;

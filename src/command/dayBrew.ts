@@ -1,5 +1,6 @@
 /*
- * The brew of a day file: from spoons to grams, pH, strength against the brew whose time is known, and a time.
+ * The brew of a day file: from spoons to grams, pH, strength against the brew whose time is known, and a
+ * time.
  */
 import {
   brewPh,

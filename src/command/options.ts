@@ -40,7 +40,8 @@ export function readOptions(words: readonly string[]): Asked {
   const [command, ...rest] = words;
   if (!COMMANDS.includes(command as CommandName))
     throw wrongUse(
-      `${command === undefined ? "Say what to do" : `${JSON.stringify(command)} is no command`}: ${COMMANDS.join(", ")}, or --help.`,
+      (command === undefined ? "Say what to do: " : `${JSON.stringify(command)} is no command: `) +
+        `${COMMANDS.join(", ")}, or --help.`,
     );
   const files: string[] = [];
   const given = new Map<string, string[]>();

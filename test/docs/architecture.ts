@@ -20,11 +20,12 @@ export function causeFolders(): readonly string[] {
 export function moduleImports(): Imports {
   const folders = new Set([...causeFolders(), "causes.ts"]);
   const moduleOf = (path: string): string => {
-    const name = path.split("/")[1]!;
+    const name = path.split("/")[1]!.replace("index.ts", "index");
     return folders.has(name) ? "causes" : name;
   };
   const imports = new Map<string, Set<string>>();
   for (const path of filesBelow("src", [".ts"])) {
+    // It names everything.
     if (path === "src/index.ts") continue;
     const from = moduleOf(path);
     const targets = imports.get(from) ?? new Set<string>();
@@ -56,7 +57,7 @@ export function reduced(imports: Imports): readonly (readonly [from: string, to:
 /** The diagram as Mermaid text. */
 export function diagram(): string {
   const imports = moduleImports();
-  const boxes = [...imports.keys()]
+  const boxes = [...imports.keys(), "index"]
     .sort()
     .map((name) => (name === "causes" ? `causes["${causeFolders().join(", ")}"]` : name));
   const arrows = reduced(imports).map(([from, to]) => `${from} --> ${to}`);
