@@ -1,6 +1,5 @@
 /*
- * Room: agitation. What an agitation and its law are, and the mean rate of development between two
- * agitations.
+ * What an agitation and its law are, and the mean rate of development between two agitations.
  */
 import { frozen } from "../core/frozen.js";
 import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
@@ -28,19 +27,19 @@ export interface AgitationLaw extends LawOrigin {
 }
 
 /**
- * How far ln(time) departs from the curve of any law: the standard deviation of a random walk over one unit of
- * −ln(rate)/loss, an assumption of this package.
+ * How far ln(time) departs from the curve of any law: the standard deviation of a random walk over one unit
+ * of −ln(rate)/loss, an assumption of this package.
  */
 export const DEPARTURE_LOG_SD: number = 0.08;
 
 /**
  * The agitation law used when nothing better is known: a = 0.75 ± 0.4, τ = 75 s.
  *
- * @remarks Continuous takes 0.87 of the time at 30 s intervals (0.80 to 0.90 in common practice), 60 s intervals
- * take 1.13 of it (1.1 to 1.27), continuous takes 0.77 of the time at 60 s (0.80 to 0.85 in two makers' notes,
- * from memory). The published ratios, each as a scale along the curve, have the mean 0.73 and the standard
- * deviation 0.41. That is 7 % from 30 to 60 s and 8 % from 30 s to continuous. How it was reckoned:
- * docs/decisions/priors.md.
+ * @remarks Continuous takes 0.87 of the time at 30 s intervals (0.80 to 0.90 in common practice), 60 s
+ * intervals take 1.13 of it (1.1 to 1.27), continuous takes 0.77 of the time at 60 s (0.80 to 0.85 in two
+ * makers' notes, from memory). The published ratios, each as a scale along the curve, have the mean 0.73 and
+ * the standard deviation 0.41. That is 7 % from 30 to 60 s and 8 % from 30 s to continuous. How it was
+ * reckoned: docs/decisions/priors.md.
  */
 export const genericAgitationLaw: AgitationLaw = /* @__PURE__ */ frozen({
   staleLoss: 0.75,
@@ -92,7 +91,9 @@ export function checkedAgitationLaw(where: string, given: unknown): AgitationLaw
   return law;
 }
 
-/** How −ln(rate) against continuous agitation moves with the law's loss, at an interval in s: −ln(1 − a s)/a. */
+/**
+ * How −ln(rate) against continuous agitation moves with the law's loss, at an interval in s: −ln(1 − a s)/a.
+ */
 export function staleSlope(
   intervalS: number,
   { staleLoss, staleTimeS, shape = staleLoss }: AgitationLaw,

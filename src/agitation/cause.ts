@@ -1,5 +1,6 @@
 /*
- * Agitation as a cause. A side is the interval between agitations in s: 0 when continuous, Infinity for stand.
+ * Agitation as a cause. A side is the interval between agitations in s: 0 when continuous, Infinity for
+ * stand.
  */
 import type { Caution } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
@@ -52,7 +53,9 @@ function readyLaw(at: string, given: unknown): ReadyAgitationLaw {
   return { ...law, walk: readyWalk("agitation", departures, DEPARTURE_LOG_SD) };
 }
 
-/** Where an interval lies along the curve: −ln(rate)/loss. Stand is set against continuous agitation, at 0. */
+/**
+ * Where an interval lies along the curve: −ln(rate)/loss. Stand is set against continuous agitation, at 0.
+ */
 export function placeOf(everyS: number, law: AgitationLaw): number {
   return everyS === Infinity ? 0 : staleSlope(everyS, law);
 }

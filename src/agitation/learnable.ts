@@ -1,5 +1,6 @@
 /*
- * Learning's half of agitation: one loss, which scales the curve that the law had, and the departures from it.
+ * Learning's half of agitation: one loss, which scales the curve that the law had, and the departures from
+ * it.
  */
 import type { Learnable } from "../core/cause.js";
 import { learnedDepartures, placedWalk, storable } from "../core/departures.js";

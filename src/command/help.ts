@@ -10,7 +10,7 @@ darkroom-kinetics chart FILE...   times over temperature and dilution
 
 FILE is JSON; - is standard input.
 
-  --temperature 14      today's temperature, in °C unless it says °F; for chart, again for each line, or 12..24
+  --temperature 14      in °C unless it says °F; for chart, again for each line, or 12..24
   --dilution 1+14       today's dilution; for chart, again for each column
   --vessel tray         for plan: tank, tray or drum
   --volume "500 ml"     for plan: the volume of each bath

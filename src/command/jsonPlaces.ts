@@ -1,6 +1,7 @@
 /*
- * Where things are in JSON text: the first place where it breaks the grammar (T. Bray, RFC 8259, 2017), and the place
- * of what a JSON Pointer names. One walk without recursion, so that neither depth nor size of the text matters.
+ * Where things are in JSON text: the first place where it breaks the grammar (T. Bray, RFC 8259, 2017), and
+ * the place of what a JSON Pointer names. One walk without recursion, so that neither depth nor size of the
+ * text matters.
  */
 
 /** A place in a text, both counted from 1. */

@@ -25,14 +25,17 @@ export function timeLines(report: TimeReport): readonly string[] {
   return [
     ...(about === undefined ? [] : [about, ""]),
     ...describeCautions(cautions),
-    `Known: ${formatTime(timeS)} at ${formatTemperature(temperatureC)}${strength}${note === undefined ? "" : ` (${note})`}.`,
+    `Known: ${formatTime(timeS)} at ` +
+      `${formatTemperature(temperatureC)}${strength}${note === undefined ? "" : ` (${note})`}.`,
     ...answers.flatMap(({ name, ...answer }) => ["", name, ...answerLines(answer)]),
     ...(brew === undefined ? [] : ["", ...brewLines(brew)]),
     ...(table === undefined ? [] : ["", ...tableLines(table)]),
   ];
 }
 
-/** One time, its causes and cautions. A field that is not read changes the question: it comes before the time. */
+/**
+ * One time, its causes and cautions. A field that is not read changes the question: it comes before the time.
+ */
 export function answerLines(answer: Compensation & { readonly refused: boolean }): readonly string[] {
   const { factors, cautions, refused } = answer;
   if (refused) return ["  No time.", ...said(cautions.filter(({ severity }) => severity === "stop"))];
@@ -67,10 +70,14 @@ function brewLines({ about, known, temperatureC, parts, ph, strength, answer, st
     ...(about === undefined ? [] : [`  ${about}`]),
     ...parts.map(
       ({ ingredient, measured, value, low, high }) =>
-        `    ${ingredient.padEnd(16)} ${measured.padEnd(10)} ${grams(value).padStart(5)} g (${grams(low)} to ${grams(high)})`,
+        `    ${ingredient.padEnd(16)} ${measured.padEnd(10)} ${grams(value).padStart(5)} g (${grams(low)} ` +
+        `to ${grams(high)})`,
     ),
-    `    pH ${ph.ph.toFixed(1)} (${ph.low.toFixed(1)} to ${ph.high.toFixed(1)}); strength: time × ${strength.value.toFixed(2)} ${spread(strength.logSd)}`,
-    `  Known: ${formatTime(known.timeS)} at ${formatTemperature(known.temperatureC)}${known.about === undefined ? "" : ` (${known.about})`}; today ${formatTemperature(temperatureC)}.`,
+    `    pH ${ph.ph.toFixed(1)} (${ph.low.toFixed(1)} to ${ph.high.toFixed(1)}); strength: ` +
+      `time × ${strength.value.toFixed(2)} ${spread(strength.logSd)}`,
+    `  Known: ${formatTime(known.timeS)} at ` +
+      `${formatTemperature(known.temperatureC)}${known.about === undefined ? "" : ` (${known.about})`}; ` +
+      `today ${formatTemperature(temperatureC)}.`,
     ...answerLines(answer),
     // A brew that gets no time is still handled: what is said of its ingredients stays.
     ...(answer.refused ? said(answer.cautions.filter(({ severity }) => severity !== "stop")) : []),
@@ -86,11 +93,15 @@ function tableLines({ about, unit, fitRows, law, rows }: TableReport): readonly 
   return [
     `A published table, predicted from its rows ${fitRows.map((row) => row + 1).join(" and ")}`,
     ...(about === undefined ? [] : [`  ${about}`]),
-    `  ${law.activationEnergyKJPerMol.toFixed(1)} kJ/mol, standard deviation ${(law.sdKJPerMol ?? 0).toFixed(1)}`,
+    `  ${law.activationEnergyKJPerMol.toFixed(1)} kJ/mol, standard deviation ` +
+      `${(law.sdKJPerMol ?? 0).toFixed(1)}`,
     ...rows.map(({ temperatureC, printedS, predictedS }) => {
       const error = (predictedS / printedS - 1) * 100;
       const sign = error >= 0 ? "+" : "";
-      return `  ${degrees(temperatureC).padEnd(16)} printed ${clock(printedS)}, predicted ${clock(predictedS)} (${sign}${error.toFixed(1)} %)`;
+      return (
+        `  ${degrees(temperatureC).padEnd(16)} printed ${clock(printedS)}, predicted ` +
+        `${clock(predictedS)} (${sign}${error.toFixed(1)} %)`
+      );
     }),
   ];
 }

@@ -25,8 +25,8 @@ export interface DriftEffect {
 }
 
 /**
- * The effect of a bath that drifts, on a development that would take `wantedS` at the known temperature. A log
- * counts from its first reading and its last is held; a forecast counts from 0.
+ * The effect of a bath that drifts, on a development that would take `wantedS` at the known temperature. A
+ * log counts from its first reading and its last is held; a forecast counts from 0.
  */
 export function driftEffect(
   at: string,

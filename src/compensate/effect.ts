@@ -26,8 +26,10 @@ export interface EffectOfCause {
  *
  * @example
  * ```ts
- * effect("temperature", 20, 14, { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 }).logSd // => 0.17145
- * effect("interaction", { temperatureC: 20, dilution: "1+1" }, { temperatureC: 14, dilution: "1+3" }).factor // => 0.902
+ * const law = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 } as const;
+ * effect("temperature", 20, 14, law).logSd // => 0.17145
+ * const [before, now] = [{ temperatureC: 20, dilution: "1+1" }, { temperatureC: 14, dilution: "1+3" }];
+ * effect("interaction", before, now).factor // => 0.902
  * effect("dilution", "1+1", "1+3", { kind: "power", exponent: 1, sd: 0.2 }).factor // => 2
  * ```
  */

@@ -1,6 +1,6 @@
 /*
- * The correlations of what was learned together: a base time and an energy that were both learned in the cold are
- * each poorly known, and their sum well.
+ * The correlations of what was learned together: a base time and an energy that were both learned in the cold
+ * are each poorly known, and their sum well.
  */
 import type { AnyCause } from "../core/cause.js";
 import { arrayOf, inRange, longEnough, plainObject, refuse, wrongKind } from "../core/guards.js";
@@ -15,8 +15,8 @@ export interface JointSpread {
   /** their correlations: symmetric, 1 on the diagonal */
   readonly correlation: readonly (readonly number[])[];
   /**
-   * what of each number's spread is its own, once those before it are known, 0 to 1: the diagonal of the Cholesky
-   * factor. A matrix that was rounded or edited no longer agrees with it
+   * what of each number's spread is its own, once those before it are known, 0 to 1: the diagonal of the
+   * Cholesky factor. A matrix that was rounded or edited no longer agrees with it
    */
   readonly unshared: readonly number[];
   /** the offsets of thermometers and people, by the names of their numbers, in ln(time) */
@@ -31,7 +31,7 @@ export interface Offset {
   readonly sd: number;
 }
 
-/** Where a number stands in a correlation matrix, by its name. */
+/** The place of a number in a correlation matrix, by its name. */
 export interface Joint {
   readonly place: ReadonlyMap<string, number>;
   readonly correlation: readonly (readonly number[])[];
@@ -41,7 +41,7 @@ export interface Joint {
 /** Matrices that were checked. They are frozen, so that they stay as they were. */
 const checked = new WeakSet();
 
-/** Checks stored correlations: a matrix that is none, or not the one that was written, is refused. */
+/** Checks stored correlations: what is no matrix, or not the one that was written, is refused. */
 export function checkedJoint(at: string, given: unknown): Joint {
   const {
     parameters,
@@ -135,7 +135,10 @@ export function covarianceOf({ place, correlation }: Joint, shares: readonly Sha
   return sum;
 }
 
-/** Whether a baseline is the one that correlations were learned with: its conditions, and its time to rounding. */
+/**
+ * Whether a baseline is the one that correlations were learned with: its conditions, and its time to
+ * rounding.
+ */
 export function sameBaseline(
   known: Baseline,
   learned: Baseline | undefined,

@@ -31,8 +31,9 @@ export interface Prepared {
 }
 
 /**
- * Checks a known time and laws once. Every law that is given is checked, whether its condition is named or not.
- * `at` is the function that was called with the known time, `called` the one that is called with conditions.
+ * Checks a known time and laws once. Every law that is given is checked, whether its condition is named or
+ * not. `at` is the function that was called with the known time, `called` the one that is called with
+ * conditions.
  */
 export function prepared(
   at: string,
@@ -159,7 +160,8 @@ export function prepared(
         if (isMark(field)) return answer(conditions).timeS;
         continue;
       }
-      // Factors are multiplied in the order of the causes, so that the time is that of the whole answer to the last bit.
+      // Factors are multiplied in the order of the causes, so that the time is that of the whole answer to
+      // the last bit.
       if (term.index < before || (typeof given === "object" && term.cause.required === true))
         return answer(conditions).timeS;
       before = term.index;

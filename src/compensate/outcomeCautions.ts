@@ -25,14 +25,14 @@ const OWN_BASELINE_FIELDS = ["timeS", "logSd", "runs", "sources", "hydroquinone"
 const LEARNED_FIELDS = ["schema", "prior", "runs", "baseline", "parameters", "scatter", "setAside", "advice"];
 
 /**
- * Adds the cautions about an answer as a whole; `guessed` has a bit for each cause that rests on a generic law, by its place
- * in the list.
+ * Adds the cautions about an answer as a whole; `guessed` has a bit for each cause that rests on a generic
+ * law, by its place in the list.
  */
 export type OutcomeJudge = (cautions: Caution[], estimate: TimeEstimate, guessed: number) => void;
 
 /**
- * Makes the function that adds the cautions about an answer as a whole: its length, its width, what it rests on.
- * What depends on the known time and the laws alone is worked out once.
+ * Makes the function that adds the cautions about an answer as a whole: its length, its width, what it rests
+ * on. What depends on the known time and the laws alone is worked out once.
  */
 export function outcomeJudge(
   named: readonly { readonly name: string }[],

@@ -38,7 +38,9 @@ export function pairTermsOf(
   });
 }
 
-/** The effect of a pair, or nothing while one of its sides has not changed; `to` holds today's sides by place. */
+/**
+ * The effect of a pair, or nothing while one of its sides has not changed; `to` holds today's sides by place.
+ */
 export function pairEffect(
   { cause, law, places: [a, b], from }: PairTerm,
   to: readonly unknown[],

@@ -38,8 +38,8 @@ export interface PreparedCompensation {
  * @returns three functions: the whole answer, the time alone, and the times of whole columns
  * @throws TypeError or RangeError as {@link compensate} does
  *
- * @remarks The answers are those of `compensate`. A table law is checked, sorted and curved once instead of at
- * each call.
+ * @remarks The answers are those of `compensate`. A table law is checked, sorted and curved once instead of
+ * at each call.
  *
  * @example
  * ```ts

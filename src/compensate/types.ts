@@ -1,6 +1,6 @@
 /*
- * The main job. What goes in: a known time with its conditions, today's conditions, and what is known of the laws.
- * What comes out: a time, its interval, and the reasons.
+ * The main job. What goes in: a known time with its conditions, today's conditions, and what is known of the
+ * laws. What comes out: a time, its interval, and the reasons.
  */
 import type { Agitation, AgitationLaw } from "../agitation/agitation.js";
 import type { AgeLaw } from "../age/law.js";
@@ -48,7 +48,8 @@ export interface Baseline {
 /** Today's conditions. What is left out is as in the baseline. */
 export interface Conditions {
   /**
-   * °C, 0 to 100; a log counts from its first reading and its last is held; a drift is a forecast from pour-in
+   * °C, 0 to 100; a log counts from its first reading and its last is held; a drift is a forecast from
+   * pour-in
    */
   readonly temperatureC?: number | TemperatureLog | NewtonDrift | undefined;
   readonly dilution?: Dilution | string | undefined;
@@ -70,8 +71,8 @@ export interface Conditions {
 }
 
 /**
- * The laws that are known for this developer and material: own fits, a maker's table, or a published law such as
- * `handbookTemperatureLaw("metol-hydroquinone")`. A wide generic law is used for each that is left out.
+ * The laws that are known for this developer and material: own fits, a maker's table, or a published law such
+ * as `handbookTemperatureLaw("metol-hydroquinone")`. A wide generic law is used for each that is left out.
  */
 export interface Knowledge {
   readonly temperature?: TemperatureLaw | undefined;
@@ -84,11 +85,15 @@ export interface Knowledge {
   readonly push?: PushLaw | undefined;
   /** how temperature and dilution act together */
   readonly interaction?: InteractionLaw | undefined;
-  /** the correlations of what was learned together; made by `learn`, counted for laws that carry its `runs` */
+  /**
+   * the correlations of what was learned together; made by `learn`, counted for laws that carry its `runs`
+   */
   readonly joint?: JointSpread | undefined;
 }
 
-/** A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise. */
+/**
+ * A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise.
+ */
 export interface Compensation extends TimeEstimate {
   /** a caution of severity `"stop"` is in the way: do not commit a negative to this time */
   readonly refused: boolean;

@@ -13,6 +13,8 @@ interface Unusual {
   readonly actual: number;
 }
 
+const RATIO: Quantity = "ratio";
+
 const SENTENCES: Readonly<Record<string, string>> = {
   "energy": "The temperature law is outside what was ever published, 20 to 110 kJ/mol.",
   "maybe-kilocalories": "The activation energy is very low. Is it in kcal/mol?",
@@ -22,7 +24,10 @@ const SENTENCES: Readonly<Record<string, string>> = {
   "maybe-percent": "The increase by use is 1 or more. Is it in per cent?",
 };
 
-/** Cautions about laws that were handed in and are outside what was ever published. Own runs may say what they do. */
+/**
+ * Cautions about laws that were handed in and are outside what was ever published. Own runs may say what they
+ * do.
+ */
 export function unusualLaws({ temperature, dilution, use }: Knowledge): readonly Caution[] {
   const found: Caution[] = [];
   const say = (law: string, quantity: Quantity, unusual: Unusual | undefined): void => {
@@ -41,7 +46,7 @@ export function unusualLaws({ temperature, dilution, use }: Knowledge): readonly
   };
   if (temperature?.runs === undefined && temperature)
     say("temperature", "kJPerMol", unusualTemperatureLaw(temperature));
-  if (dilution?.runs === undefined && dilution) say("dilution", "ratio", unusualDilutionLaw(dilution));
-  if (use?.runs === undefined && use) say("use", "ratio", unusualUseLaw(use));
+  if (dilution?.runs === undefined && dilution) say("dilution", RATIO, unusualDilutionLaw(dilution));
+  if (use?.runs === undefined && use) say("use", RATIO, unusualUseLaw(use));
   return found;
 }

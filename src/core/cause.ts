@@ -1,6 +1,6 @@
 /*
- * The one idea of the package: ln(time) = ln(known time) + one term for each cause. Every cause of a change of
- * development time implements `Cause`; `compensate` adds the effects up, learning fits their parameters.
+ * The one idea of the package: ln(time) = ln(known time) + one term for each cause. Every cause of a change
+ * of development time implements `Cause`; `compensate` adds the effects up, learning fits their parameters.
  */
 import type { Caution } from "./caution.js";
 import type { Row } from "./row.js";
@@ -25,7 +25,10 @@ export interface Effect {
   readonly sd: number;
   /** standard deviation that no parameter explains: table rounding, departure from a power, stand */
   readonly beside: number;
-  /** further parameters of a learned law, each with its slope times its standard deviation: one a gap of a walk */
+  /**
+   * further parameters of a learned law, each with its slope times its standard deviation: one a gap of a
+   * walk
+   */
   readonly further?: readonly ParameterSlope[];
 }
 
@@ -46,7 +49,10 @@ export interface Rests {
   readonly runs?: number | undefined;
 }
 
-/** One cause of a change of development time. A side is one condition after it was read: a temperature, an interval. */
+/**
+ * One cause of a change of development time. A side is one condition after it was read: a temperature, an
+ * interval.
+ */
 export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name extends string = string> {
   readonly name: Name;
   /** its field in baseline and conditions */
@@ -67,18 +73,20 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
   read(at: string, given: unknown): Side;
   /** checks a law once; tables come back sorted and curved. Throws an input error at `at` */
   check(at: string, law: unknown): Law;
-  /** refuses a side for which a law that `check` returned has no time; `known` says that it is the baseline's */
+  /**
+   * refuses a side for which a law that `check` returned has no time; `known` says that it is the baseline's
+   */
   within?(at: string, law: Law, side: Side, known: boolean): void;
   /**
-   * the side as the law counts it in a bath of that dilution, where it counts by the stock; `at` is the place of the
-   * bath
+   * the side as the law counts it in a bath of that dilution, where it counts by the stock; `at` is the place
+   * of the bath
    */
   inBath?(at: string, law: Law, side: Side, dilution: DilutionGiven | undefined): Side;
   /** the effect of going from one side to another under a law that `check` returned */
   effect(law: Law, from: Side, to: Side): Effect;
   /**
-   * ln(factor) as a function of today's side, for many sides in a row: that of `effect` to the last bit. Left out where
-   * the law has no closed form, as a table
+   * ln(factor) as a function of today's side, for many sides in a row: that of `effect` to the last bit. Left
+   * out where the law has no closed form, as a table
    */
   logAt?(law: Law, from: Side): ((to: Side) => number) | undefined;
   /** what is unwise about today's side; `path` is where it was given, for cautions that say no other place */
@@ -95,7 +103,7 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
 }
 
 /** Any cause, for a list of them. */
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- each cause has its own law and side; a loop hands each what it made
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- a loop hands each cause what it made
 export type AnyCause = Cause<any, any>;
 
 /** The factor of an effect on time: the printed ratio where there is one. */
@@ -141,7 +149,9 @@ export interface PlacedLearnable<Side = unknown> {
 export interface Learnable<Law extends LawOrigin = LawOrigin, Side = unknown> {
   /** the law in the form whose numbers can be learned, near the known side */
   adapt?(law: Law, known: Side | undefined): Law;
-  /** the numbers of a law, for all the sides that a notebook names; the known side first, where there is one */
+  /**
+   * the numbers of a law, for all the sides that a notebook names; the known side first, where there is one
+   */
   place(law: Law, sides: readonly Side[]): PlacedLearnable<Side>;
   /** the law with the numbers that were learned */
   law(law: Law, learned: ReadonlyMap<string, Learned>): Law;

@@ -1,6 +1,6 @@
 /*
- * How ln(time) departs from a law along some axis: a random walk, of which runs teach the rise over each gap between
- * the places that they name.
+ * How ln(time) departs from a law along some axis: a random walk, of which runs teach the rise over each gap
+ * between the places that they name.
  */
 import type { LearnableParameter, Learned, ParameterSlope, PlacedLearnable } from "./cause.js";
 import { arrayOf, inRange, plainObject, wrongValue } from "./guards.js";
@@ -43,7 +43,10 @@ export function checkedDepartures(at: string, given: unknown): readonly Departur
   });
 }
 
-/** A walk with what was learned of it: `name` begins the names of its numbers, `sd` is its spread over one unit. */
+/**
+ * A walk with what was learned of it: `name` begins the names of its numbers, `sd` is its spread over one
+ * unit.
+ */
 export function readyWalk(name: string, departures: readonly Departure[], sd: number): ReadyWalk {
   const walk = walkOver(
     name,
@@ -66,8 +69,8 @@ export function readyWalk(name: string, departures: readonly Departure[], sd: nu
 }
 
 /**
- * A walk as numbers to be learned, with a knot at each of the places that lie `spacing` or more apart; what was
- * learned of it before is what its numbers start from.
+ * A walk as numbers to be learned, with a knot at each of the places that lie `spacing` or more apart; what
+ * was learned of it before is what its numbers start from.
  */
 export function placedWalk(
   name: string,

@@ -17,7 +17,7 @@ export interface Pair<
   readonly name: Name;
   /** its law's field in knowledge */
   readonly law: string;
-  // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a pair is of any two causes that have these sides
+  // eslint-disable-next-line @typescript-eslint/no-explicit-any -- any two causes
   readonly causes: readonly [Cause<any, A>, Cause<any, B>];
   /** the law that is used when none is given */
   readonly generic: Law;

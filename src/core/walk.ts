@@ -16,9 +16,9 @@ export interface Walk {
  * @param knots - places along the axis, rising, one at least
  * @param sd - standard deviation over one unit of the axis
  *
- * @remarks The rise over a gap of width w is normal with the variance sd²·w, and independent of all others. A way
- * that covers c of the gap has c/w of its rise, and the variance of a bridge beside it, sd²·c(w − c)/w. Beyond
- * the knots the variance grows by sd² a unit.
+ * @remarks The rise over a gap of width w is normal with the variance sd²·w, and independent of all others. A
+ * way that covers c of the gap has c/w of its rise, and the variance of a bridge beside it, sd²·c(w − c)/w.
+ * Beyond the knots the variance grows by sd² a unit.
  */
 export function walkOver(name: string, knots: readonly number[], sd: number): Walk {
   const gaps = knots.slice(1).map((high, i) => [knots[i] as number, high] as const);

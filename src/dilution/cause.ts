@@ -51,8 +51,8 @@ export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number):
     const departed = law.walk(from, to);
     return { ...departed, log: log + departed.log, slope, sd };
   }
-  // Neighbouring dilutions share their departure from the power; a scatter that the law states counts in full from
-  // one doubling on.
+  // Neighbouring dilutions share their departure from the power; a scatter that the law states counts in full
+  // from one doubling on.
   const step = Math.abs(slope);
   const beside =
     law.scatterLogSd === undefined

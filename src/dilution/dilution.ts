@@ -1,5 +1,5 @@
 /*
- * Room: dilution. What a dilution and a dilution law are, and how ln(time) runs with concentration.
+ * What a dilution and a dilution law are, and how ln(time) runs with concentration.
  */
 import { inputError } from "../core/errors.js";
 import type { TimeKnot } from "../core/curve.js";
@@ -40,8 +40,9 @@ export interface DilutionRow {
  *
  * - `"power"`: time is proportional to concentration^−n, n the `exponent`, from 0 to 3, with its standard
  *   deviation `sd`. Many developers follow a power only roughly: `scatterLogSd` is how far single times lie
- *   from it, a standard deviation in ln(time), 0 to 3; a random walk of 0.19 for each unit of ln(concentration)
- *   when left out. `departures` are what was learned of this walk, between neighbouring ln(concentration).
+ *   from it, a standard deviation in ln(time), 0 to 3; a random walk of 0.19 for each unit of
+ *   ln(concentration) when left out. `departures` are what was learned of this walk, between neighbouring
+ *   ln(concentration).
  * - `"table"`: two or more rows of a maker's table, no two of one concentration, no weaker bath faster than a
  *   stronger one.
  */
@@ -146,7 +147,9 @@ export function walkSd(scatterLogSd: number | undefined): number {
   return scatterLogSd === undefined ? DEPARTURE_LOG_SD : scatterLogSd / Math.sqrt(Math.LN2);
 }
 
-/** The spread in n of a law that was given without one: that of one family of developers over several films. */
+/**
+ * The spread in n of a law that was given without one: that of one family of developers over several films.
+ */
 export const GIVEN_EXPONENT_SD: number = 0.15;
 
 /** What is unknown between a place and its nearest row of a table: as much as under the generic law. */

@@ -3,8 +3,8 @@ import { inRange } from "../core/guards.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
 /**
- * How the activation energy changes with dilution: `perHalvingKJPerMol` for each halving of the concentration,
- * −100 to 100 kJ/mol, with its standard deviation.
+ * How the activation energy changes with dilution: `perHalvingKJPerMol` for each halving of the
+ * concentration, −100 to 100 kJ/mol, with its standard deviation.
  */
 export interface InteractionLaw extends LawOrigin {
   readonly perHalvingKJPerMol: number;
@@ -18,8 +18,9 @@ export const GIVEN_INTERACTION_SD_KJ: number = 20;
 /**
  * The law taken when none is given: −12 ± 20 kJ/mol for each halving of the concentration.
  *
- * @remarks In print the diluted bath has the lower temperature coefficient: the three pairs of tables, stock and
- * 1+1, that this package is checked with give −12, −22 and −53 kJ/mol. Beyond two halvings the change is held.
+ * @remarks In print the diluted bath has the lower temperature coefficient: the three pairs of tables, stock
+ * and 1+1, that this package is checked with give −12, −22 and −53 kJ/mol. Beyond two halvings the change is
+ * held.
  */
 export const genericInteractionLaw: InteractionLaw = /* @__PURE__ */ frozen({
   perHalvingKJPerMol: -12,

@@ -14,12 +14,15 @@ import {
 } from "./law.js";
 
 /**
- * Printed pairs of tables are one halving apart. Beyond two the number is held: carried on, it would make a cold bath
- * the faster one.
+ * Printed pairs of tables are one halving apart. Beyond two the number is held: carried on, it would make a
+ * cold bath the faster one.
  */
 const FURTHEST = 2;
 
-/** The pair. Its parameter is the change of the activation energy for each halving of the concentration, kJ/mol. */
+/**
+ * The pair. Its parameter is the change of the activation energy for each halving of the concentration,
+ * kJ/mol.
+ */
 export const interactionPair: Pair<InteractionLaw, number, number, "interaction"> = {
   name: "interaction",
   law: "interaction",

@@ -7,8 +7,9 @@ import type { Entry } from "./notebook.js";
 import type { Parameter, SetAside } from "./types.js";
 
 /**
- * Causes count as changed together when their slopes over the runs, each run by its precision, are correlated beyond
- * this: what is left to tell them apart is a tenth of the information (1 − 0.95²), an assumption of this package.
+ * Causes count as changed together when their slopes over the runs, each run by its precision, are correlated
+ * beyond this: what is left to tell them apart is a tenth of the information (1 − 0.95²), an assumption of
+ * this package.
  */
 const TOGETHER = 0.95;
 /** A number is still open when it has kept more than this share of its first spread. */
@@ -109,7 +110,9 @@ function drifted({ model, regression }: NotebookFit): readonly Caution[] {
       {
         code: "trend",
         severity: "warn",
-        message: `The times have drifted: now ${ratio.toFixed(2)} of those on the oldest date. Check bath and thermometer.`,
+        message:
+          `The times have drifted: now ${ratio.toFixed(2)} of those on the oldest date. ` +
+          `Check bath and thermometer.`,
         path: "/runs",
         quantity: "standardDeviations",
         limit: DRIFTED,
@@ -162,7 +165,9 @@ function notSeparated(fit: NotebookFit, parameters: readonly Parameter[]): reado
       {
         code: "not-separated",
         severity: "note",
-        message: `The runs cannot tell apart ${names}: they changed together. Change one alone in the next test.`,
+        message:
+          `The runs cannot tell apart ${names}: they changed together. ` +
+          `Change one alone in the next test.`,
         path: `/parameters/${place}`,
         data: { parameters: group.map((j) => at(j).parameter) },
       },

@@ -16,8 +16,9 @@ export interface PlannedTest {
 /**
  * The standard deviation of ln(time) in question that is expected once a test is made.
  *
- * @remarks In closed form: variance − covariance² · what the outcome tells. A value tells 1/(its variance); an eye
- * that names half steps tells less, and least where it is sure to say "good": see {@link windowInformation}.
+ * @remarks In closed form: variance − covariance² · what the outcome tells. A value tells 1/(its variance);
+ * an eye that names half steps tells less, and least where it is sure to say "good": see {@link
+ * windowInformation}.
  *
  * Source: D. V. Lindley, Ann. Math. Statist. 27, 1956, p. 986 (the worth of an experiment before it is made).
  */

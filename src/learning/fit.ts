@@ -1,6 +1,6 @@
 /*
- * From what was known before and all the runs to knowledge: one function, so that knowledge is the same whichever
- * way the runs came in.
+ * From what was known before and all the runs to knowledge: one function, so that knowledge is the same
+ * whichever way the runs came in.
  */
 import { choleskyDiagonal, type JointSpread, type Offset } from "../compensate/joint.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";

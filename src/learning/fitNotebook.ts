@@ -114,7 +114,10 @@ function priorSd({ slopes, beside }: Row, sds: ReadonlyMap<string, number>): num
   return Math.sqrt(variance);
 }
 
-/** A number's range in its first standard deviations from where it began; a number known exactly has no way to go. */
+/**
+ * A number's range in its first standard deviations from where it began; a number known exactly has no way to
+ * go.
+ */
 function scaledRange({ value, sd, range: [low, high] }: ModelNumber): readonly [number, number] {
   return sd === 0 ? [-Infinity, Infinity] : [(low - value) / sd, (high - value) / sd];
 }

@@ -11,8 +11,8 @@ import type { LearnedKnowledge } from "./types.js";
  * @returns the laws, and the correlations of what was learned together
  * @throws TypeError or RangeError as {@link predict} does for its knowledge
  *
- * @remarks The knowledge is worked out anew from its prior and its runs. With `knowledge.baseline` the answers of
- * `compensate` are those of `predict`.
+ * @remarks The knowledge is worked out anew from its prior and its runs. With `knowledge.baseline` the
+ * answers of `compensate` are those of `predict`.
  *
  * @example
  * ```ts

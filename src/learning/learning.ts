@@ -1,5 +1,6 @@
 /*
- * What runs can teach: the causes and pairs with their learning halves, and the terms of a run that are no cause.
+ * What runs can teach: the causes and pairs with their learning halves, and the terms of a run that are no
+ * cause.
  */
 import { causes, learnables } from "../causes.js";
 import type { AnyCause, AnyLearnable } from "../core/cause.js";

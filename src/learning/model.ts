@@ -1,6 +1,6 @@
 /*
- * The model: ln(time) as a sum of numbers by name, each times what a run's conditions make of it. One row of that
- * sum for a run is what the regression works on.
+ * The model: ln(time) as a sum of numbers by name, each times what a run's conditions make of it. One row of
+ * that sum for a run is what the regression works on.
  */
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { needsCounterpart } from "../compensate/terms.js";
@@ -12,7 +12,9 @@ import type { LawOrigin } from "../core/term.js";
 import type { LearnedCause, LearnedPair, Learning } from "./learning.js";
 import type { PlacedTerm, RunMarks } from "./runTerms/runTerm.js";
 
-/** Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known. */
+/**
+ * Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known.
+ */
 export const TOO_FAR = "too far from the baseline for the laws";
 
 /** The name of the number that is ln of the base time. */

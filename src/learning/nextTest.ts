@@ -37,11 +37,11 @@ export interface RankedTest<Candidate extends TestCandidate = TestCandidate> {
  * candidate or a question without a row in the model
  *
  * @remarks The knowledge is worked out anew from its prior and its runs, with the dilutions and intervals of
- * candidates and question among those of the runs. In closed form: the variance after is that before, less the
- * squared covariance of question and candidate times what the outcome is expected to tell. A value tells
- * 1/(its variance). An eye that names the nearest half step tells less, and least where it is sure to say "good":
- * a strip about 15 % off the predicted time teaches more than one at it. The best for its cost is for the caller
- * to weigh: sort anew by gain for each minute or millilitre.
+ * candidates and question among those of the runs. In closed form: the variance after is that before, less
+ * the squared covariance of question and candidate times what the outcome is expected to tell. A value tells
+ * 1/(its variance). An eye that names the nearest half step tells less, and least where it is sure to say
+ * "good": a strip about 15 % off the predicted time teaches more than one at it. The best for its cost is for
+ * the caller to weigh: sort anew by gain for each minute or millilitre.
  *
  * Source: D. V. Lindley, Ann. Math. Statist. 27, 1956, p. 986 (the worth of an experiment before it is made).
  *
@@ -108,11 +108,16 @@ export function rankedTests<Candidate extends TestCandidate>(
 /** A cause of the question that no run has taught. */
 interface Untaught {
   readonly numbers: ReadonlySet<string>;
-  /** variance of ln(time) under its law as it is, beyond that of its numbers: a table spreads in its own way */
+  /**
+   * variance of ln(time) under its law as it is, beyond that of its numbers: a table spreads in its own way
+   */
   readonly more: number;
 }
 
-/** The causes of the question that no run has taught: they keep the spread of their laws until a test bears on them. */
+/**
+ * The causes of the question that no run has taught: they keep the spread of their laws until a test bears on
+ * them.
+ */
 function untaughtCauses(
   at: string,
   { ground, model, fitted }: NotebookFit,

@@ -1,5 +1,5 @@
 /*
- * Room: learning. A notebook of runs in one fixed order, so that whoever learned what first makes no
+ * A notebook of runs in one fixed order, so that whoever learned what first makes no
  * difference.
  */
 import { arrayOf, plainObject, wrongKind, wrongValue, refuse } from "../core/guards.js";
@@ -32,8 +32,8 @@ export interface Entry {
 }
 
 /**
- * Returns an object that has no other fields than these and the caller's own, which begin with "x-": one that is
- * misspelt would be taken for one left out.
+ * Returns an object that has no other fields than these and the caller's own, which begin with "x-": one that
+ * is misspelt would be taken for one left out.
  */
 export function onlyFields(at: string, given: unknown, fields: readonly string[]): Record<string, unknown> {
   const object = plainObject(at, given);

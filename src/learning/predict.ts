@@ -15,15 +15,16 @@ import type { LearnedKnowledge } from "./types.js";
  * @throws TypeError or RangeError as `compensate` does, and a RangeError for knowledge that a newer version
  * wrote
  *
- * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, and beside it the cautions of `learn`
- * on runs that it doubts, numbers far from what is known, and a trend. The interval is that of the time that would
- * be right, covariances counted; a single development scatters about it.
+ * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, and beside it the cautions of
+ * `learn` on runs that it doubts, numbers far from what is known, and a trend. The interval is that of the
+ * time that would be right, covariances counted; a single development scatters about it.
  *
  * @example
  * ```ts
  * const start = startKnowledge({ timeS: 510, temperatureC: 20 });
  * predict(start, { temperatureC: 20 }).highS // => 708.7
- * predict(learn(start, [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]), { temperatureC: 20 }).highS // => 606.9
+ * const known = learn(start, [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]);
+ * predict(known, { temperatureC: 20 }).highS // => 606.9
  * ```
  */
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {

@@ -15,7 +15,9 @@ export const HALF_STEP: number = Math.log(PER_STEP) / 2;
 /** An eye draws the limit of a window anew each time, 7 % in time (an assumption of this package). */
 export const EYE_LOG_SD = 0.07;
 
-/** A correction that is named as a number is known to 10 %, the least change worth making (common practice). */
+/**
+ * A correction that is named as a number is known to 10 %, the least change worth making (common practice).
+ */
 const JUDGED_LOG_SD = 0.1;
 
 /** A correction by eye is known to about a quarter of itself (common practice). */
@@ -36,8 +38,8 @@ const GROWTH_SHARE = 0.2;
 const APPEARANCE_LOG_SD = 0.15;
 
 /**
- * No outcome is read better than this, a tenth of a per cent of time. An assumption of this package, far below
- * what a careful clock and thermometer leave.
+ * No outcome is read better than this, a tenth of a per cent of time. An assumption of this package, far
+ * below what a careful clock and thermometer leave.
  */
 const LEAST_LOG_SD = 1e-3;
 

@@ -52,8 +52,9 @@ const SCATTER_READINGS = 4;
  * each reading's own noise is taken at its word
  *
  * @remarks Bayesian linear regression in each round, exact for values of stated noise. scatter² = (4 +
- * Σe²)/(4 + n), e² being what each reading shows of it: the mean of an inverse-gamma posterior. The variance of an unknown with tail `"student"` is
- * (sd² + the mean of its square)/2: an inverse-gamma prior with one degree of freedom.
+ * Σe²)/(4 + n), e² being what each reading shows of it: the mean of an inverse-gamma posterior. The variance
+ * of an unknown with tail `"student"` is (sd² + the mean of its square)/2: an inverse-gamma prior with one
+ * degree of freedom.
  */
 export function fitRegression(
   unknowns: readonly Unknown[],

@@ -1,6 +1,6 @@
 /*
- * A reading as the rounds of a fit see it: what it is taken for, which each round betters. Changed in place, since a
- * notebook has a thousand of them and eight rounds.
+ * A reading as the rounds of a fit see it: what it is taken for, which each round betters. Changed in place,
+ * since a notebook has a thousand of them and eight rounds.
  */
 import { REPEAT_LOG_SD } from "../core/estimate.js";
 import type { Reading, Said, ValueSaid, WindowSaid } from "./reading.js";
@@ -38,8 +38,8 @@ export function siteOf({ said, row: { beside } }: Reading, row: SparseRow): Site
 }
 
 /**
- * Sets the variance that a value counts with in a round: its noise under the present scatter, by its weight. Unless
- * noise is stated, no run tells more than a development repeats.
+ * Sets the variance that a value counts with in a round: its noise under the present scatter, by its weight.
+ * Unless noise is stated, no run tells more than a development repeats.
  */
 export function setValueVariance(site: Site, said: ValueSaid, scatter: number, stated: boolean): void {
   const sd = stated ? said.sd : Math.max(REPEAT_LOG_SD, said.sd);
@@ -48,8 +48,8 @@ export function setValueVariance(site: Site, said: ValueSaid, scatter: number, s
 }
 
 /**
- * Weighs a value against the fit: z standard deviations away, z above 2, it weighs 2/z. That is noise which is
- * normal in the middle and has exponential tails; its square counts with the same weight.
+ * Weighs a value against the fit: z standard deviations away, z above 2, it weighs 2/z. That is noise which
+ * is normal in the middle and has exponential tails; its square counts with the same weight.
  *
  * @param mean - what the fit says of the row, and `variance` of that; the value's own share is in it
  *
@@ -78,8 +78,8 @@ export function weighValue(
  * @param mean - what the fit says of the row, and `variance` of that; the window's own share is in it
  *
  * @remarks One site of expectation propagation: T. P. Minka, Expectation propagation for approximate Bayesian
- * inference, Uncertainty in Artificial Intelligence 17, 2001, p. 362 (from memory). A window never has a negative
- * precision, and never tells more than a value with its eye's noise.
+ * inference, Uncertainty in Artificial Intelligence 17, 2001, p. 362 (from memory). A window never has a
+ * negative precision, and never tells more than a value with its eye's noise.
  */
 export function matchWindow(
   site: Site,

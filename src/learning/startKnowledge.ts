@@ -20,8 +20,8 @@ export interface StartOptions {
    */
   readonly baseLogSd?: number | undefined;
   /**
-   * laws known for this developer; the generic ones, with their spreads, stand in for the rest. Of knowledge
-   * that was learned the laws alone are taken, and each for itself: how their errors hang together is lost
+   * laws known for this developer; the generic ones, with their spreads, serve for the rest. Of learned
+   * knowledge the laws alone are taken: their correlations are lost
    */
   readonly laws?: Knowledge | undefined;
   /**

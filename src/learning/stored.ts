@@ -1,6 +1,6 @@
 /*
- * Knowledge that comes back from storage: checked, and worked out anew from its prior and its runs. All the rest of it
- * is derived from those two.
+ * Knowledge that comes back from storage: checked, and worked out anew from its prior and its runs. All the
+ * rest of it is derived from those two.
  */
 import type { Caution } from "../core/caution.js";
 import { arrayOf, plainObject } from "../core/guards.js";
@@ -66,8 +66,8 @@ export function derived(at: string, knowledge: LearnedKnowledge): Derived {
 }
 
 /**
- * What is wrong with knowledge that `derived` refused: its prior, or each of its runs by itself. `first` is what was
- * found, in case that only all of it together is wrong.
+ * What is wrong with knowledge that `derived` refused: its prior, or each of its runs by itself. `first` is
+ * what was found, in case that only all of it together is wrong.
  */
 export function storedProblems(
   knowledge: LearnedKnowledge,
@@ -84,7 +84,10 @@ export function storedProblems(
   return problems.length > 0 ? problems : first;
 }
 
-/** Whether stored data are what was worked out; numbers to a millionth, since machines round in the last figures. */
+/**
+ * Whether stored data are what was worked out; numbers to a millionth, since machines round in the last
+ * figures.
+ */
 function agree(stored: unknown, fresh: unknown): boolean {
   if (typeof fresh === "number")
     return typeof stored === "number" && Math.abs(stored - fresh) <= 1e-6 * Math.max(1e-6, Math.abs(fresh));
@@ -104,5 +107,5 @@ export function storedFit(
   learning: Learning = everything,
 ): NotebookFit {
   const entries = storedEntries(at, knowledge, learning);
-  return fitNotebook(at, learning, knowledge.prior, entries, others);
+  return fitNotebook(`${at}/prior`, learning, knowledge.prior, entries, others);
 }

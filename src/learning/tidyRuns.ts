@@ -95,7 +95,10 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
   });
 }
 
-/** The middle of what an outcome says of ln(right time), and its spread; a window has that of a flat chance beside. */
+/**
+ * The middle of what an outcome says of ln(right time), and its spread; a window has that of a flat chance
+ * beside.
+ */
 function valueOf(said: Said): readonly [log: number, logSd: number] {
   if (said.kind === "value") return [said.log, said.sd];
   return [said.log, Math.hypot(said.sd, (said.high - said.low) / Math.sqrt(12))];

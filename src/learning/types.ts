@@ -1,5 +1,5 @@
 /*
- * Room: learning. From runs to knowledge: what a run is, how it can be judged, and what the knowledge holds.
+ * From runs to knowledge: what a run is, how it can be judged, and what the knowledge holds.
  * All of it is plain JSON.
  */
 import type { Agitation } from "../agitation/agitation.js";
@@ -13,10 +13,10 @@ import type { Dilution } from "../dilution/dilution.js";
 export const KNOWLEDGE_VERSION = 1;
 
 /**
- * How a run came out, in any of the trade's ways. Good, steps, thin and dense say in which window the right time
- * lies. `logSd`, above 0 to 3, makes a value of any: the standard deviation of ln(right time) that the outcome
- * leaves, everything counted: eye, thermometer, clock, pouring. Below 0.04 it counts as 0.04, and with noise
- * stated below 0.001 as 0.001.
+ * How a run came out, in any of the trade's ways. Good, steps, thin and dense say in which window the right
+ * time lies. `logSd`, above 0 to 3, makes a value of any: the standard deviation of ln(right time) that the
+ * outcome leaves, everything counted: eye, thermometer, clock, pouring. Below 0.04 it counts as 0.04, and
+ * with noise stated below 0.001 as 0.001.
  *
  * - `"good"`: less than half a step off, 0.845 to 1.18 of the right time.
  * - `"judged"`: right would have been timeS × `timeRatio` (above 0 to 100).
@@ -110,7 +110,9 @@ export interface Prior {
 export interface Parameter {
   /** its name, unique in the model */
   readonly parameter: string;
-  /** the cause or pair whose law it belongs to; `"baseline"`, `"drift"`, `"thermometer"`, `"by"`, `"printed"` */
+  /**
+   * the cause or pair whose law it belongs to; `"baseline"`, `"drift"`, `"thermometer"`, `"by"`, `"printed"`
+   */
   readonly cause: string;
   readonly value: number;
   readonly sd: number;
@@ -150,8 +152,8 @@ export interface TestCandidate extends Conditions {
   /** the time to give, s; the predicted time when left out */
   readonly timeS?: number | undefined;
   /**
-   * how well the outcome will be read: standard deviation of ln(right time); when left out, an eye will name the
-   * nearest half step
+   * how well the outcome will be read: standard deviation of ln(right time); when left out, an eye will name
+   * the nearest half step
    */
   readonly outcomeLogSd?: number | undefined;
   /** bath to be mixed, ml: for the cost in stock */

@@ -16,7 +16,10 @@ export interface RunNotesOptions extends ParseDilutionOptions {
   readonly year?: number | undefined;
 }
 
-/** A row that could not be read: its place in the records, the record as it came, and all that is wrong with it. */
+/**
+ * A row that could not be read: its place in the records, the record as it came, and all that is wrong with
+ * it.
+ */
 export interface RejectedNote {
   readonly row: number;
   readonly record: unknown;
@@ -38,24 +41,26 @@ export interface RunNotes {
  * @param records - one object a row, headings as keys, cells of text or numbers, blanks allowed. Columns, by
  * the first word of the heading: time (or development), temperature (or temp), dilution, agitation (or
  * every), used, age, outcome (or result), gamma (or gradient), density, wanted, appearance, factor, sd, id
- * (or run), date, thermometer, by, printed, note (or notes, remarks). A heading may carry the unit of bare numbers as its last word: "Time (s)",
- * "temperatureC", "Temp °F", "age h"; numbers under used, temperature and age need one
+ * (or run), date, thermometer, by, printed, note (or notes, remarks). A heading may carry the unit of bare
+ * numbers as its last word: "Time (s)", "temperatureC", "Temp °F", "age h"; numbers under used, temperature
+ * and age need one
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
  * rejected; `year`: the year of dates without one
- * @returns the runs, in their order, and each row that could not be read with all that is wrong with it; what is in
- * other columns, or beside a failure or a measurement, or in a side column that cannot be read, goes to the run's note
+ * @returns the runs, in their order, and each row that could not be read with all that is wrong with it; what
+ * is in other columns, or beside a failure or a measurement, or in a side column that cannot be read, goes to
+ * the run's note
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *
  * @remarks Cells are read by {@link parseTime}, {@link parseTemperature}, {@link parseDilution}, {@link
- * parseAgitation}, {@link parseUse} and {@link parseAge}, with a decimal comma for a point; besides, halves and
- * quarters ("8 1/2 min"), "constant", "2/min", and "fresh" or 0 for a bath without use or age. Outcomes: "good",
- * "perfect" and the like, "failed", "fogged", "too thin", "a bit dense" (no amount is read into such words), steps over
- * or under ("over 1", "N+1"), the right time as a multiple ("x1.2"); or a gradient or density with what was wanted; or a
- * time of appearance with its factor. Without a column for it the outcome may be among the remarks. A bare "+1" is
- * rejected with the question which is meant: half of photographers write what it was, half what it needs. A number
- * without a unit, in the cell or the heading, is rejected, not guessed. A row that says the same run as an earlier one
- * is rejected as its duplicate.
+ * parseAgitation}, {@link parseUse} and {@link parseAge}, with a decimal comma for a point; besides, halves
+ * and quarters ("8 1/2 min"), "constant", "2/min", and "fresh" or 0 for a bath without use or age. Outcomes:
+ * "good", "perfect" and the like, "failed", "fogged", "too thin", "a bit dense" (no amount is read into such
+ * words), steps over or under ("over 1", "N+1"), the right time as a multiple ("x1.2"); or a gradient or
+ * density with what was wanted; or a time of appearance with its factor. Without a column for it the outcome
+ * may be among the remarks. A bare "+1" is rejected with the question which is meant: half of photographers
+ * write what it was, half what it needs. A number without a unit, in the cell or the heading, is rejected,
+ * not guessed. A row that says the same run as an earlier one is rejected as its duplicate.
  *
  * @example
  * ```ts
@@ -63,7 +68,8 @@ export interface RunNotes {
  *   { Time: "8:30", Temp: "68F", Dilution: "1+9", Outcome: "over 0.5" },
  *   { Time: "510", Temp: "20 °C", Dilution: "1+9", Outcome: "good" },
  * ]);
- * notes.runs // => [{ timeS: 510, temperatureC: 20, dilution: "1+9", outcome: { kind: "steps", steps: 0.5 } }]
+ * notes.runs
+ * // => [{ timeS: 510, temperatureC: 20, dilution: "1+9", outcome: { kind: "steps", steps: 0.5 } }]
  * notes.rejected[0]?.row // => 1
  * ```
  */

@@ -13,7 +13,8 @@ const HOTTEST_C = 45;
 
 /** Temperature as a number that runs teach. */
 export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
-  // A coefficient or a table becomes the Arrhenius law that agrees with it 5 °C either side of the known temperature.
+  // A coefficient or a table becomes the Arrhenius law that agrees with it 5 °C either side of the known
+  // temperature.
   adapt: (law, knownC) => {
     if (law.kind === "arrhenius") return law;
     const c = knownC ?? 20;

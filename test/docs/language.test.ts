@@ -36,40 +36,7 @@ describe.each(pages)("%s", (page) => {
   });
 });
 
-/** Sources with lines or phrases that are still to be mended. */
-const later = [
-  "src/agitation/agitation.ts",
-  "src/agitation/cause.ts",
-  "src/command/help.ts",
-  "src/command/jsonPlaces.ts",
-  "src/command/lines.ts",
-  "src/compensate/driftEffect.ts",
-  "src/compensate/effect.ts",
-  "src/compensate/joint.ts",
-  "src/compensate/loop.ts",
-  "src/compensate/outcomeCautions.ts",
-  "src/compensate/prepareCompensation.ts",
-  "src/compensate/types.ts",
-  "src/core/cause.ts",
-  "src/dilution/cause.ts",
-  "src/dilution/dilution.ts",
-  "src/learning/advice.ts",
-  "src/learning/fit.ts",
-  "src/learning/lawsOf.ts",
-  "src/learning/model.ts",
-  "src/learning/nextTest.ts",
-  "src/learning/notebook.ts",
-  "src/learning/outcome.ts",
-  "src/learning/posterior.ts",
-  "src/learning/predict.ts",
-  "src/learning/robust.ts",
-  "src/learning/startKnowledge.ts",
-  "src/learning/stored.ts",
-  "src/learning/types.ts",
-  "src/notes/readRunNotes.ts",
-  "src/temperature/learnable.ts",
-];
-const sources = filesBelow("src", [".ts"]).filter((path) => !later.includes(path));
+const sources = filesBelow("src", [".ts"]);
 
 describe("the sources", () => {
   const lines = sources.flatMap((path) =>

@@ -118,6 +118,8 @@ const conditions: Fields<RecipeConditions> = {
   strength: "object?",
   gamma: "number?",
   pushStops: "number?",
+  thermometer: "text?",
+  by: "text?",
 };
 const laws: Fields<Knowledge> = {
   temperature: "object?",
@@ -128,6 +130,7 @@ const laws: Fields<Knowledge> = {
   strength: "object?",
   growth: "object?",
   push: "object?",
+  interaction: "object?",
   joint: "object?",
 };
 const run: Fields<Run> = {

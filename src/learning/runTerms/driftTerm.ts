@@ -16,8 +16,9 @@ export const TREND = "trend";
  * date, so that the base time is the present one.
  *
  * @remarks A date's age is the number of dates after it. The walk's knots are at the ages 0, 1, 2, 4, 8 … and
- * the oldest: eleven numbers for a thousand dates. A run without a date, in a notebook that has some, is taken
- * in the middle. Printed rows have no date of their own. Where nothing or one day is dated there is no drift.
+ * the oldest: eleven numbers for a thousand dates. A run without a date, in a notebook that has some, is
+ * taken in the middle. Printed rows have no date of their own. Where nothing or one day is dated there is no
+ * drift.
  */
 export const driftTerm: RunTerm = {
   name: "drift",

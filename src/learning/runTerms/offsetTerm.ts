@@ -9,8 +9,8 @@ export const thermometerTerm: RunTerm = offsetTerm(THERMOMETER);
 export const personTerm: RunTerm = offsetTerm(PERSON);
 
 /**
- * A term with one offset for each name that runs give: 0 ± its spread. A run without a name has none. A question
- * about a name that no run gave has the spread beside it.
+ * A term with one offset for each name that runs give: 0 ± its spread. A run without a name has none. A
+ * question about a name that no run gave has the spread beside it.
  */
 function offsetTerm({ field, logSd: sd }: Mark): RunTerm {
   return {

@@ -1,6 +1,6 @@
 /*
- * Terms of ln(time) that belong to a run and not to a cause: when it was made, with which thermometer, by whom,
- * and whether it is a printed row.
+ * Terms of ln(time) that belong to a run and not to a cause: when it was made, with which thermometer, by
+ * whom, and whether it is a printed row.
  */
 import type { Row, Unknown } from "../../core/row.js";
 
