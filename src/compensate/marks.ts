@@ -10,13 +10,20 @@ export interface Mark {
   readonly name: "thermometer" | "by";
   readonly field: "thermometer" | "by";
   readonly logSd: number;
+  /** what a sentence calls it */
+  readonly said: string;
 }
 
 /** Every thermometer reads ln(time) off by 0 ± 0.06, about 0.8 °C (an assumption of this package). */
-export const THERMOMETER: Mark = { name: "thermometer", field: "thermometer", logSd: 0.06 };
+export const THERMOMETER: Mark = {
+  name: "thermometer",
+  field: "thermometer",
+  logSd: 0.06,
+  said: "this thermometer",
+};
 
 /** Everyone calls another negative right, 0 ± 0.15 in ln(time) (an assumption of this package). */
-export const PERSON: Mark = { name: "by", field: "by", logSd: 0.15 };
+export const PERSON: Mark = { name: "by", field: "by", logSd: 0.15, said: "this person" };
 
 /** The marks, in the order of their rows. */
 export const marks: readonly Mark[] = [THERMOMETER, PERSON];

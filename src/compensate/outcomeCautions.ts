@@ -30,12 +30,18 @@ const LEARNED_FIELDS = ["schema", "prior", "runs", "baseline", "parameters", "sc
  */
 export type OutcomeJudge = (cautions: Caution[], estimate: TimeEstimate, guessed: number) => void;
 
+/** A cause, pair or mark, and what a sentence calls it where that is not its name. */
+interface Named {
+  readonly name: string;
+  readonly said?: string;
+}
+
 /**
  * Makes the function that adds the cautions about an answer as a whole: its length, its width, what it rests
  * on. What depends on the known time and the laws alone is worked out once.
  */
 export function outcomeJudge(
-  named: readonly { readonly name: string }[],
+  named: readonly Named[],
   baseline: Baseline,
   knowledge: Knowledge,
   together: boolean,
@@ -81,12 +87,14 @@ export function outcomeJudge(
   };
 }
 
-function defaultLaw(named: readonly { readonly name: string }[], guessed: number): Caution {
-  const names = named.filter((_, i) => (guessed >> i) & 1).map(({ name }) => name);
+function defaultLaw(named: readonly Named[], guessed: number): Caution {
+  const unknown = named.filter((_, i) => (guessed >> i) & 1);
+  const names = unknown.map(({ name }) => name);
+  const said = unknown.map((one) => one.said ?? one.name);
   return frozen({
     code: "default-law",
     severity: "note",
-    message: `No data of your own for ${names.join(", ")}. A generic law with a wide spread is used.`,
+    message: `No data of your own for ${said.join(", ")}. A generic law with a wide spread is used.`,
     data: { causes: names },
   });
 }

@@ -15,6 +15,8 @@ export interface Pair<
   Name extends string = string,
 > {
   readonly name: Name;
+  /** what a sentence calls it */
+  readonly said: string;
   /** its law's field in knowledge */
   readonly law: string;
   // eslint-disable-next-line @typescript-eslint/no-explicit-any -- any two causes

@@ -25,6 +25,7 @@ const FURTHEST = 2;
  */
 export const interactionPair: Pair<InteractionLaw, number, number, "interaction"> = {
   name: "interaction",
+  said: "temperature with dilution",
   law: "interaction",
   causes: [temperatureCause, dilutionCause],
   generic: genericInteractionLaw,

@@ -3,17 +3,19 @@
  * shape says it in another language.
  */
 import type { CauseName } from "../causes.js";
+import type { Mark } from "../compensate/marks.js";
 import type { CautionSeverity } from "../core/caution.js";
 import type { Basis } from "../core/term.js";
 import { readDilution } from "../dilution/dilution.js";
 import { formatDilution } from "../dilution/formatDilution.js";
+import type { PairName } from "../pairs.js";
 import { severityTexts } from "../process/text.js";
 
 /** A catalogue: all that a compensated time says besides its cautions, in one language. */
 export interface AnswerTexts {
   readonly severities: Readonly<Record<CautionSeverity, string>>;
-  /** the causes by their names, and the known time itself */
-  readonly causes: Readonly<Record<CauseName | "baseline", string>>;
+  /** the causes, pairs and marks by their names, and the known time itself */
+  readonly causes: Readonly<Record<CauseName | PairName | Mark["name"] | "baseline", string>>;
   /** what a factor rests on */
   readonly bases: Readonly<Record<Basis, string>>;
   /** one side of a change, as it was given; nothing where it has no short form */
@@ -72,6 +74,9 @@ export const answerTexts: AnswerTexts = {
     strength: "strength",
     contrast: "contrast",
     push: "push",
+    interaction: "temperature and dilution together",
+    thermometer: "thermometer",
+    by: "judged by",
   },
   bases: {
     "unchanged": "unchanged",
