@@ -28,7 +28,7 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   interaction: [...GROUND, "temperature", "dilution", "interaction"],
   drift: [...GROUND, "temperature", "drift"],
   bath: [...GROUND, "dilution", "use", "age", "brew", "bath"],
-  text: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process", "text"],
+  text: [...GROUND, ...CAUSES, "drift", "bath", "causes", "pairs", "compensate", "process", "text"],
   compensate: [...GROUND, ...CAUSES, "interaction", "drift", "bath", "causes", "pairs", "compensate"],
   learning: [
     ...GROUND,
