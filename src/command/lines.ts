@@ -94,7 +94,7 @@ function tableLines({ about, unit, fitRows, law, rows }: TableReport): readonly 
     `A published table, predicted from its rows ${fitRows.map((row) => row + 1).join(" and ")}`,
     ...(about === undefined ? [] : [`  ${about}`]),
     `  ${law.activationEnergyKJPerMol.toFixed(1)} kJ/mol, standard deviation ` +
-      `${(law.sdKJPerMol ?? 0).toFixed(1)}`,
+      (law.sdKJPerMol ?? 0).toFixed(1),
     ...rows.map(({ temperatureC, printedS, predictedS }) => {
       const error = (predictedS / printedS - 1) * 100;
       const sign = error >= 0 ? "+" : "";

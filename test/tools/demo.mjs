@@ -1,6 +1,7 @@
 /*
  * Part of npm run check, after the build: the command as a program. It gives the numbers of the built package, ends
- * with the exit codes of docs/command.md, and the pages show what it prints.
+ * with the exit codes of docs/command.md, and the pages show what it prints. `npm run demo -- --write` writes what it
+ * prints into docs/command.md, to be read in the diff.
  */
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
@@ -23,7 +24,8 @@ assert.equal(start.stdout, run(["time", "day.json"]).stdout);
 assert.doesNotMatch(start.stdout, /NaN|undefined|Infinity|\[object/);
 
 // The files and the answers that the pages show.
-const page = readFileSync("docs/command.md", "utf8");
+const writing = process.argv.includes("--write");
+let page = readFileSync("docs/command.md", "utf8");
 for (const [, name, text] of page.matchAll(/`([\w-]+\.json)`[^`]*```json\n([\s\S]*?)```/g))
   writeFileSync(join(folder, name), text);
 const shown = [...page.matchAll(/```console\n\$ npx darkroom-kinetics (.*)\n([\s\S]*?)```/g)];
@@ -32,8 +34,11 @@ for (const [, line, text] of shown) {
   const words = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain);
   const { stdout, stderr } = run(words);
   // A spreadsheet wants CR and LF, a page has LF.
-  assert.equal((stdout + stderr).replaceAll("\r\n", "\n"), text, line);
+  const printed = (stdout + stderr).replaceAll("\r\n", "\n");
+  if (writing) page = page.replace(`${line}\n${text}\`\`\``, () => `${line}\n${printed}\`\`\``);
+  else assert.equal(printed, text, line);
 }
+if (writing) writeFileSync("docs/command.md", page);
 const [, own] = /```json\n([\s\S]*?)```/.exec(readFileSync("README.md", "utf8"));
 writeFileSync(join(folder, "my.json"), own);
 assert.match(
