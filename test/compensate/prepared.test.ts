@@ -1,7 +1,7 @@
 /* The prepared form: the answers of the plain call, the time to the last bit, and columns of times. */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { compensate, prepareCompensation, type Conditions } from "../../src/index.js";
+import { compensate, learn, prepareCompensation, startKnowledge, type Conditions } from "../../src/index.js";
 import {
   agitation,
   ageH,
@@ -46,6 +46,45 @@ describe("prepareCompensation", () => {
       }
     },
   );
+  it("gives the time to the last bit under learned laws, marks and a drifting bath", () => {
+    const runs = [1, 2, 3, 5, 8, 12].map((water, i) => ({
+      timeS: 300 + 60 * water,
+      temperatureC: 18 + i,
+      dilution: `1+${water}`,
+      agitation: { everyS: 30 * (1 + (i % 3)) },
+      thermometer: i % 2 === 0 ? "kitchen" : "glass",
+      by: "second",
+      outcome: { kind: "steps" as const, steps: (i % 3) - 1 },
+    }));
+    const known = learn(startKnowledge(invented), runs);
+    const ask = prepareCompensation(known.baseline, known);
+    const days: readonly Conditions[] = [
+      { temperatureC: 16, dilution: "1+7", agitation: { everyS: 45 } },
+      { temperatureC: 16, thermometer: "kitchen" },
+      { dilution: "1+20", temperatureC: 23, by: "second" },
+      { dilution: "1+4", agitation: "stand", thermometer: "new", by: "third" },
+      {
+        temperatureC: { startC: 20, ambientC: 14, timeConstantS: 2700 },
+        dilution: "1+7",
+        agitation: { everyS: 45 },
+      },
+    ];
+    for (const day of days) {
+      const answer = ask.compensate(day);
+      expect(answer).toEqual(compensate(known.baseline, day, known));
+      expect(ask.timeS(day)).toBe(answer.timeS);
+    }
+    const columns = { temperatureC: Float64Array.of(16, 23), waterParts: Float64Array.of(7, 20) };
+    const times = ask.times(columns);
+    expect(times[0]).toBeCloseTo(ask.timeS({ temperatureC: 16, dilution: "1+7" }), 9);
+    expect(times[1]).toBeCloseTo(ask.timeS({ temperatureC: 23, dilution: "1+20" }), 9);
+    // Two known thermometers and a person were learned: their rows rest on own runs.
+    const named = ask.compensate({ thermometer: "kitchen", by: "second" }).factors;
+    expect(named.slice(-2).map(({ cause, basis }) => [cause, basis])).toEqual([
+      ["thermometer", "own-runs"],
+      ["by", "own-runs"],
+    ]);
+  });
   it("hands out rows and cautions that are its caller's own", () => {
     const ask = prepareCompensation(invented);
     const day = { temperatureC: 14, usedCm2PerL: 500 };
