@@ -6,6 +6,7 @@
 
 // core: what every answer is made of
 export type { Caution, CautionSeverity } from "./core/caution.js";
+export { cautionCodes, type CautionCode } from "./core/cautionCodes.js";
 export type { TimeEstimate } from "./core/estimate.js";
 export type { Basis, Factor, LawOrigin, Seen } from "./core/term.js";
 

@@ -1,3 +1,4 @@
+import type { CautionCode } from "./cautionCodes.js";
 import type { Quantity } from "./quantity.js";
 
 /**
@@ -14,7 +15,7 @@ export type CautionSeverity = "stop" | "warn" | "note";
  * whatever else the sentence names, so that it can be written in another language.
  */
 export interface Caution {
-  readonly code: string;
+  readonly code: CautionCode;
   readonly severity: CautionSeverity;
   readonly message: string;
   /** where the value is in what was given: a JSON Pointer (RFC 6901) */

@@ -63,7 +63,7 @@ export function bathCautions(
   if (usual && !(soft && c > SOFT_WARN_C)) return NONE;
   const cautions: Caution[] = [];
   const add = (
-    code: string,
+    code: Caution["code"],
     severity: Caution["severity"],
     limit: number,
     message: string,

@@ -5,7 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { causes } from "../../src/causes.js";
 import { prepared } from "../../src/compensate/loop.js";
-import type { Baseline, Conditions, Knowledge, TestCandidate } from "../../src/index.js";
+import type { Baseline, CautionCode, Conditions, Knowledge, TestCandidate } from "../../src/index.js";
 import type { Cause, Learnable } from "../../src/core/cause.js";
 import { inRange } from "../../src/core/guards.js";
 import { rowOf } from "../../src/core/row.js";
@@ -15,6 +15,10 @@ import { everything, type Learning } from "../../src/learning/learning.js";
 import { rankedTests } from "../../src/learning/nextTest.js";
 import { entriesOf, runFields } from "../../src/learning/notebook.js";
 import type { LearnedKnowledge } from "../../src/learning/types.js";
+
+// The codes of the package do not have it, as they do not have the cause.
+const MADE_UP: string = "hard-water";
+const HARD_WATER = MADE_UP as CautionCode;
 
 interface HardnessLaw extends LawOrigin {
   /** what a degree adds to ln(time) */
@@ -40,7 +44,7 @@ const hardness: Cause<HardnessLaw, number, "hardness"> = {
     beside: 0,
   }),
   cautions: (_law, _from, to) =>
-    to > 25 ? [{ code: "hard-water", severity: "warn", message: "Hard water leaves scum." }] : [],
+    to > 25 ? [{ code: HARD_WATER, severity: "warn", message: "Hard water leaves scum." }] : [],
 };
 const learnable: Learnable<HardnessLaw, number> = {
   place: ({ perDegree: value, sd = 0.01 }) => ({
@@ -86,11 +90,9 @@ describe("a cause that a test adds", () => {
     });
     const logSd = Math.log(answer.highS / answer.timeS) / 1.6448536269514722;
     expect(logSd).toBeCloseTo(Math.hypot(0.04, 30 * 0.02), 12);
-    expect(answer.cautions.map(({ code }) => code)).toContain("hard-water");
+    expect(answer.cautions.map(({ code }) => code)).toContain(HARD_WATER);
     expect(answer.cautions.map(({ code }) => code)).not.toContain("unknown-field");
-    expect(answer.cautions.find(({ code }) => code === "hard-water")?.path).toBe(
-      "/conditions/hardnessDegrees",
-    );
+    expect(answer.cautions.find(({ code }) => code === HARD_WATER)?.path).toBe("/conditions/hardnessDegrees");
   });
   it("without the longer list is a field that is not read", () => {
     const { cautions } = prepared("compensate", causes, baseline, {}).answer(hard);

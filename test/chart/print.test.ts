@@ -2,6 +2,7 @@
 import { DOMParser } from "linkedom";
 import { describe, expect, it } from "vitest";
 import {
+  cautionCodes,
   chartCsv,
   chartSvg,
   describeChart,
@@ -197,7 +198,7 @@ describe("chartSvg", () => {
   });
   it("counts the cautions that find no place", () => {
     const cautions = Array.from({ length: 40 }, (_, i) => ({
-      code: `c${i}`,
+      code: cautionCodes[i]!,
       severity: "warn" as const,
       message: `Caution ${i}.`,
     }));

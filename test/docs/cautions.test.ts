@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { inputErrorCodes } from "../../src/index.js";
+import { cautionCodes, inputErrorCodes } from "../../src/index.js";
 
 const page = readFileSync("docs/cautions.md", "utf8");
 
@@ -35,5 +35,9 @@ describe("the page of cautions", () => {
   it("has every code of the sources, and none besides, each once", () => {
     expect(new Set(written).size).toBeGreaterThan(70);
     expect([...listed].sort()).toEqual([...new Set(written)].sort());
+  });
+  it("has the codes of cautionCodes, in their order", () => {
+    expect(cautionCodes).toEqual(listed);
+    expect(Object.isFrozen(cautionCodes)).toBe(true);
   });
 });

@@ -320,9 +320,9 @@ describe("text for people", () => {
 
   it("describes cautions, gravest first", () => {
     const list: Caution[] = [
-      { code: "a", severity: "note", message: "One." },
-      { code: "b", severity: "stop", message: "Two.", path: "/x/y" },
-      { code: "c", severity: "warn", message: "Three.", path: "" },
+      { code: "other-baseline", severity: "note", message: "One." },
+      { code: "bath-past-life", severity: "stop", message: "Two.", path: "/x/y" },
+      { code: "short-time", severity: "warn", message: "Three.", path: "" },
     ];
     expect(describeCautions(list)).toEqual(["Stop: Two. [/x/y]", "Take care: Three.", "Note: One."]);
     expect(describeCautions([])).toEqual([]);
