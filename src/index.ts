@@ -43,7 +43,7 @@ export {
   type FitTemperatureLawOptions,
   type FittedTemperatureLaw,
 } from "./temperature/fitTemperatureLaw.js";
-export type { HandbookDeveloper } from "./handbook/temperature.js";
+export { handbookDevelopers, type HandbookDeveloper } from "./handbook/temperature.js";
 export { handbookTemperatureLaw, type HandbookTemperatureLaw } from "./temperature/handbookTemperatureLaw.js";
 export { genericTemperatureLaw } from "./temperature/genericTemperatureLaw.js";
 export { temperatureCautions, type TemperatureCautionOptions } from "./temperature/temperatureCautions.js";
@@ -59,7 +59,7 @@ export { remainingTime, type RemainingTime, type RemainingTimeOptions } from "./
 export { startTemperatureFor, type StartTemperatureOptions } from "./drift/startTemperatureFor.js";
 export { ownUseFactor, type OwnUse } from "./drift/ownUse.js";
 export { logCautions } from "./drift/logCautions.js";
-export type { DriftVessel, HandbookVessel } from "./handbook/vessels.js";
+export { driftVessels, type DriftVessel, type HandbookVessel } from "./handbook/vessels.js";
 export { handbookVessel } from "./drift/handbookVessel.js";
 
 // dilution: notation, volumes, time at another strength
@@ -73,7 +73,7 @@ export {
   type FitDilutionLawOptions,
   type FittedDilutionLaw,
 } from "./dilution/fitDilutionLaw.js";
-export type { DilutionFamily } from "./handbook/dilution.js";
+export { dilutionFamilies, leastStockFamilies, type DilutionFamily } from "./handbook/dilution.js";
 export { handbookDilutionLaw, type HandbookDilutionLaw } from "./dilution/handbookDilutionLaw.js";
 export { genericDilutionLaw } from "./dilution/genericDilutionLaw.js";
 export { stockCautions, type StockQuestion } from "./bath/stockCautions.js";
@@ -103,6 +103,7 @@ export { replenishmentMl } from "./bath/replenishmentMl.js";
 export {
   handbookKeeping,
   handbookReplenishment,
+  useDevelopers,
   type HandbookUse,
   type KeepingLimit,
   type KeepingStorage,
@@ -133,7 +134,7 @@ export { contrastIndex } from "./contrast/contrastIndex.js";
 export { appearanceFactor } from "./inspection/appearanceFactor.js";
 export { timeFromAppearance } from "./inspection/timeFromAppearance.js";
 export { mixedAppearanceFactor, type AppearancePart } from "./inspection/mixedAppearanceFactor.js";
-export type { AppearanceAgent } from "./handbook/appearance.js";
+export { appearanceAgents, type AppearanceAgent } from "./handbook/appearance.js";
 export {
   handbookAppearanceFactor,
   type AppearanceFactorOptions,
@@ -141,7 +142,7 @@ export {
 } from "./inspection/handbookAppearanceFactor.js";
 export { appearanceEstimate, type AppearanceSeen } from "./inspection/appearanceEstimate.js";
 export { combineEstimates, type CombinedEstimate } from "./inspection/combineEstimates.js";
-export { safelightCautions, type Sensitization } from "./inspection/safelightCautions.js";
+export { safelightCautions, sensitizations, type Sensitization } from "./inspection/safelightCautions.js";
 
 // brew: groceries into a bath of known make-up
 export {
@@ -182,6 +183,7 @@ export {
   brewCapacity,
   type BrewCapacity,
   type BrewCapacityOptions,
+  brewMaterials,
   type BrewMaterial,
 } from "./brew/brewCapacity.js";
 export { proposeBrew, type ProposalInput, type ProposedBrew } from "./brew/proposeBrew.js";
@@ -265,7 +267,20 @@ export type {
   StopSetting,
   WashSetting,
 } from "./process/types.js";
-export type { FixerKind, Movement, PaperBase, Vessel, WashMethod } from "./handbook/process.js";
+export {
+  fixerKinds,
+  movements,
+  paperBases,
+  stopKinds,
+  vessels,
+  washMethods,
+  type FixerKind,
+  type Movement,
+  type PaperBase,
+  type StopKind,
+  type Vessel,
+  type WashMethod,
+} from "./handbook/process.js";
 export { planProcess } from "./process/planProcess.js";
 export { planAt } from "./process/planAt.js";
 export { planEvening } from "./process/planEvening.js";

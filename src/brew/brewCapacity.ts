@@ -1,3 +1,4 @@
+import { namesOf } from "../core/frozen.js";
 import { notOneOf, plainObject } from "../core/guards.js";
 import { agentsOf } from "./solveBrew.js";
 import { readBrew, type Brew } from "./brew.js";
@@ -29,6 +30,10 @@ export interface BrewCapacity {
 
 /** Silver coated, g/m² (from memory): film 3 to 8, dry plates 5 to 10, paper 1 to 2. */
 const SILVER_G_PER_M2: Readonly<Record<BrewMaterial, number>> = { film: 5, plate: 7.5, paper: 1.6 };
+
+/** The kinds of material that a brew, a plan or a recipe can be for. */
+export const brewMaterials: readonly BrewMaterial[] = /* @__PURE__ */ namesOf(SILVER_G_PER_M2);
+
 const SILVER_G_PER_MOL = 107.8682;
 const CM2_PER_M2 = 1e4;
 /** Share of the coated silver that is developed in an ordinary negative (assumed). */
@@ -68,7 +73,7 @@ export function brewCapacity(brew: Brew, options: BrewCapacityOptions = {}): Bre
   const { ascorbate, catechol } = agentsOf(readBrew("brewCapacity/brew", brew));
   const { material = "film" } = plainObject("brewCapacity/options", options);
   if (material !== "film" && material !== "plate" && material !== "paper")
-    notOneOf("brewCapacity/options/material", Object.keys(SILVER_G_PER_M2), material);
+    notOneOf("brewCapacity/options/material", brewMaterials, material);
   const coatedPerCm2 = coatedSilver(material);
   const reducible = SILVER_PER_AGENT * (ascorbate + catechol);
   const limits = { agent: (USED * reducible) / (DEVELOPED * coatedPerCm2), ...materialLimits(material) };

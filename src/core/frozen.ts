@@ -6,3 +6,10 @@ export function frozen<T>(data: T): T {
   }
   return data;
 }
+
+/** The names in a table of published figures, in its order, frozen: what a menu offers. */
+export function namesOf<Name extends string>(
+  table: Readonly<Partial<Record<Name, unknown>>>,
+): readonly Name[] {
+  return Object.freeze(Object.keys(table) as Name[]);
+}

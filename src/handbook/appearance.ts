@@ -2,6 +2,7 @@
  * Module: handbook. Factors from the time of appearance to the whole time of development (A. Watkins's
  * method), by developing agent, as printed, with their sources. Typed data only.
  */
+import { namesOf } from "../core/frozen.js";
 
 /** Developing agents with a printed factor. */
 export type AppearanceAgent =
@@ -110,3 +111,6 @@ export const handbookAppearance: Readonly<Record<AppearanceAgent, HandbookAppear
     sources: [ABBOTT, OTHERS, "H. E. Ives, Airplane Photography, 1920, ch. XXII: 25"],
   },
 };
+
+/** The developing agents that `handbookAppearanceFactor` takes. */
+export const appearanceAgents: readonly AppearanceAgent[] = /* @__PURE__ */ namesOf(handbookAppearance);

@@ -2,7 +2,7 @@
  * Dilution exponents n in time ∝ concentration^−n by developer family, and the least stock for a roll, with
  * their sources. Typed data only.
  */
-import { frozen } from "../core/frozen.js";
+import { frozen, namesOf } from "../core/frozen.js";
 import type { Seen } from "../core/term.js";
 
 /** Developer families whose times are printed at several dilutions. */
@@ -72,6 +72,9 @@ export const handbookDilution: Readonly<Record<DilutionFamily, HandbookDilution>
   },
 });
 
+/** The developer families that `handbookDilutionLaw` takes. */
+export const dilutionFamilies: readonly DilutionFamily[] = /* @__PURE__ */ namesOf(handbookDilution);
+
 /** The least stock for one roll (516 cm²), by developer, ml. */
 export const handbookLeastStock: Readonly<
   Partial<Record<DilutionFamily, { readonly mlPerRoll: number; readonly sources: readonly string[] }>>
@@ -96,3 +99,6 @@ export const handbookLeastStock: Readonly<
     sources: ["maker's older figure of 10 ml a roll; many users work with 3 to 5 ml (common practice)"],
   },
 });
+
+/** The developer families with a published least stock, as `stockCautions` takes them. */
+export const leastStockFamilies: readonly DilutionFamily[] = /* @__PURE__ */ namesOf(handbookLeastStock);

@@ -2,6 +2,7 @@
  * Module: handbook. Agitation habits, stop, fix and wash times, and the greatest step between baths:
  * published figures with their sources. Typed data only.
  */
+import { namesOf } from "../core/frozen.js";
 import { ROLL_CM2 } from "./roll.js";
 
 const MEMORY = "(from memory, not seen in print)";
@@ -52,6 +53,9 @@ export const handbookHabits: Readonly<Record<Vessel, VesselHabit>> = {
   drum: { movements: ["turn"], initialS: 30, burstS: 5, everyS: 0, sources: ["common practice"] },
 };
 
+/** The vessels that `planProcess` takes. */
+export const vessels: readonly Vessel[] = /* @__PURE__ */ namesOf(handbookHabits);
+
 /** Time for pouring out, or for lifting out and draining, s. */
 export const handbookDrain: Readonly<
   Record<Movement, { readonly drainS: number; readonly sources: readonly string[] }>
@@ -61,6 +65,9 @@ export const handbookDrain: Readonly<
   shuffle: { drainS: 10, sources: ["drain as from a tank: common practice"] },
   rock: { drainS: 5, sources: ["lift one plate or sheet, 5 s to drain: common practice"] },
 };
+
+/** The ways to move a bath that `planProcess` takes; which of them suit depends on the vessel. */
+export const movements: readonly Movement[] = /* @__PURE__ */ namesOf(handbookDrain);
 
 /**
  * Agitation of a bath that is only to be kept moving: without pause at the start, then a short one at each
@@ -79,7 +86,7 @@ export const KEEP_MOVING: {
 /** Length of a bath in seconds, where the recipe does not say. */
 export const handbookBathS: Readonly<
   Record<
-    "rest" | "preSoak" | "acidStop" | "waterStop" | "clearingAid" | "wettingAgent",
+    "rest" | "preSoak" | "clearingAid" | "wettingAgent",
     { readonly durationS: number; readonly sources: readonly string[] }
   >
 > = {
@@ -88,11 +95,23 @@ export const handbookBathS: Readonly<
     sources: ["a freshly stirred bath stands until its bubbles are gone: common practice"],
   },
   preSoak: { durationS: 120, sources: ["one to five minutes: common practice"] },
-  acidStop: { durationS: 30, sources: [`${ARMY}, p. 24 (30 to 60 s)`, "R. Fleming, practice page (30 s)"] },
-  waterStop: { durationS: 60, sources: ["a minute of running or changed water: common practice"] },
   clearingAid: { durationS: 120, sources: [`${KODAK} (1 to 2 min)`] },
   wettingAgent: { durationS: 60, sources: ["half a minute to a minute: common practice"] },
 };
+
+/** Kinds of stop bath: weak acid, or plain water. */
+export type StopKind = "acid" | "water";
+
+/** Length of the stop bath in seconds, where the recipe does not say. */
+export const handbookStops: Readonly<
+  Record<StopKind, { readonly durationS: number; readonly sources: readonly string[] }>
+> = {
+  acid: { durationS: 30, sources: [`${ARMY}, p. 24 (30 to 60 s)`, "R. Fleming, practice page (30 s)"] },
+  water: { durationS: 60, sources: ["a minute of running or changed water: common practice"] },
+};
+
+/** The kinds of stop bath that plans and `bathCautions` take. */
+export const stopKinds: readonly StopKind[] = /* @__PURE__ */ namesOf(handbookStops);
 
 /** Kinds of fixing bath. */
 export type FixerKind = "rapid" | "plain";
@@ -124,6 +143,9 @@ export const handbookFixers: Readonly<
     ],
   },
 };
+
+/** The kinds of fixing bath that plans and `bathCautions` take. */
+export const fixerKinds: readonly FixerKind[] = /* @__PURE__ */ namesOf(handbookFixers);
 
 /** How much of a fixer's capacity is left for iodide-rich, tabular films: the careful end of 0.5 to 0.7. */
 export const IODIDE_RICH_CAPACITY: { readonly share: number; readonly source: string } = {
@@ -241,6 +263,9 @@ export const handbookWash: Readonly<Record<WashMethod, HandbookWash>> = {
   },
 };
 
+/** The ways to wash that plans and `bathCautions` take. */
+export const washMethods: readonly WashMethod[] = /* @__PURE__ */ namesOf(handbookWash);
+
 /** Sodium thiosulphate leaves gelatin more slowly: how many times as long a wash of film or plates takes. */
 export const PLAIN_WASH: { readonly times: number; readonly sources: readonly string[] } = {
   times: 2,
@@ -260,6 +285,9 @@ export const handbookPaperWash: Readonly<Record<PaperBase, HandbookWash>> = {
     sources: [`2 to 4 min: makers' paper sheets ${MEMORY}`],
   },
 };
+
+/** What a paper may be coated on, as plans and `bathCautions` take it. */
+export const paperBases: readonly PaperBase[] = /* @__PURE__ */ namesOf(handbookPaperWash);
 
 /** One change of water in a soak, s, and the time in which running water is replaced once, s. */
 export const WASH_CHANGE_S = 180;

@@ -1,7 +1,7 @@
 /*
  * Published temperature coefficients by developing agent, as printed, with their sources. Typed data only.
  */
-import { frozen } from "../core/frozen.js";
+import { frozen, namesOf } from "../core/frozen.js";
 import type { Seen } from "../core/term.js";
 
 /** Developers, by their developing agents, for which a temperature coefficient is printed. */
@@ -78,3 +78,6 @@ export const handbookTemperature: Readonly<Record<HandbookDeveloper, HandbookTem
     "glycin": remembered(2.3),
     "p-aminophenol": remembered(1.9),
   });
+
+/** The developers that `handbookTemperatureLaw` takes. */
+export const handbookDevelopers: readonly HandbookDeveloper[] = /* @__PURE__ */ namesOf(handbookTemperature);

@@ -2,7 +2,7 @@
  * How developers slow with use, how long they keep, how much replenisher they take: published figures with
  * their sources. Typed data only. One roll is 516.128 cm².
  */
-import { frozen } from "../core/frozen.js";
+import { frozen, namesOf } from "../core/frozen.js";
 import type { Seen } from "../core/term.js";
 import { ROLL_CM2 } from "./roll.js";
 
@@ -78,6 +78,9 @@ export const handbookUse: Readonly<Record<UseDeveloper, HandbookUse>> = /* @__PU
     ],
   },
 });
+
+/** The developers that `handbookUseLaw` takes. */
+export const useDevelopers: readonly UseDeveloper[] = /* @__PURE__ */ namesOf(handbookUse);
 
 /** A published keeping limit: a limit, not an activity. */
 export interface KeepingLimit {

@@ -2,7 +2,7 @@
  * Module: handbook. How fast the bath in a usual vessel drifts toward its surroundings. These are estimates
  * worked from heat transfer, not measurements: fit your own with a thermometer and a clock.
  */
-import { frozen } from "../core/frozen.js";
+import { frozen, namesOf } from "../core/frozen.js";
 
 /** Vessels with an estimate. */
 export type DriftVessel =
@@ -65,3 +65,6 @@ export const handbookVessels: Readonly<Record<DriftVessel, HandbookVessel>> = /*
     sources: ESTIMATE("300 ml in a plastic tank, 0.02 m² wet, 75 W/(m² K)"),
   },
 });
+
+/** The vessels that `handbookVessel` takes. */
+export const driftVessels: readonly DriftVessel[] = /* @__PURE__ */ namesOf(handbookVessels);

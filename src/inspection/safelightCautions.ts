@@ -1,4 +1,5 @@
 import type { Caution } from "../core/caution.js";
+import { namesOf } from "../core/frozen.js";
 import { knownEntry } from "../core/guards.js";
 
 /** What light a material sees. */
@@ -27,6 +28,9 @@ const CAUTIONS: Readonly<Record<Sensitization, Caution>> = {
       "No safelight shows the image without fogging it.",
   },
 };
+
+/** What light a material may see, as `safelightCautions`, plans and recipes take it. */
+export const sensitizations: readonly Sensitization[] = /* @__PURE__ */ namesOf(CAUTIONS);
 
 /**
  * Whether a material can be watched while it develops.

@@ -1,7 +1,7 @@
 /*
  * Module: process. Each bath around the developer as a step: how long, at which temperature, and what to do.
  */
-import { handbookBathS } from "../handbook/process.js";
+import { handbookBathS, handbookStops } from "../handbook/process.js";
 import { bathTemperatureC, sourcesOf, STEP_OF } from "./baths.js";
 import { stopKind, type BathContext } from "./context.js";
 import { keptMoving, pourOut } from "./developmentCues.js";
@@ -39,7 +39,7 @@ function preSoakDraft(context: BathContext, setting: BathSetting): Draft {
 function stopDraft(context: BathContext, setting: StopSetting, baths: ProcessBaths): Draft {
   const { movement } = context.handling;
   const kind = stopKind(context, baths);
-  const length = kind === "water" ? handbookBathS.waterStop : handbookBathS.acidStop;
+  const length = handbookStops[kind];
   return plainDraft(context, "stop", setting, length, (durationS) =>
     kind === "water"
       ? [{ atS: 0, durationS, do: "rinse", movement }]

@@ -2,7 +2,7 @@
  * Module: process. What all baths share: which there are, their temperature, their length and its sources.
  */
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
-import { handbookFixers, handbookWash } from "../handbook/process.js";
+import { handbookFixers, handbookStops, handbookWash } from "../handbook/process.js";
 import type { BathContext } from "./context.js";
 import type { BathSetting, ProcessBaths, StepName } from "./types.js";
 
@@ -19,8 +19,6 @@ export const STEP_OF: Readonly<Record<keyof ProcessBaths, StepName>> = {
   wettingAgent: "wetting-agent",
 };
 
-const STOPS = { acid: true, water: true } as const;
-
 /** The checked baths of an input: which there are, their kinds, lengths and temperatures. */
 export function checkedBaths(where: string, given: ProcessBaths | undefined): ProcessBaths {
   if (given === undefined) return USUAL_BATHS;
@@ -34,7 +32,7 @@ export function checkedBaths(where: string, given: ProcessBaths | undefined): Pr
     if (temperatureC !== undefined) inRange(`${at}/temperatureC`, temperatureC, 0, 100, "temperatureC");
   }
   const { stop, fix, wash } = given;
-  if (stop?.kind !== undefined) knownEntry(`${where}/stop/kind`, STOPS, stop.kind);
+  if (stop?.kind !== undefined) knownEntry(`${where}/stop/kind`, handbookStops, stop.kind);
   if (fix?.kind !== undefined) knownEntry(`${where}/fix/kind`, handbookFixers, fix.kind);
   if (wash?.method !== undefined) knownEntry(`${where}/wash/method`, handbookWash, wash.method);
   return given;

@@ -2,7 +2,13 @@
  * Module: process. What every bath needs to know of the run: the material, the vessel, the rounding.
  */
 import { inRange, knownEntry, wrongKind, wrongValue, notOneOf } from "../core/guards.js";
-import { handbookDrain, handbookHabits, type PaperBase } from "../handbook/process.js";
+import {
+  handbookDrain,
+  handbookHabits,
+  handbookPaperWash,
+  type PaperBase,
+  type StopKind,
+} from "../handbook/process.js";
 import type { Sensitization } from "../inspection/safelightCautions.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import type { Handling, ProcessBaths, ProcessInput, ProcessMaterialFacts } from "./types.js";
@@ -23,7 +29,6 @@ export interface BathContext {
 }
 
 const MATERIALS = { film: true, plate: true, paper: true } as const;
-const PAPERS: Readonly<Record<PaperBase, true>> = { "fibre": true, "resin-coated": true };
 
 /** Checks what the steps of all baths share; `where` is the function and the argument. */
 export function bathContext(
@@ -38,7 +43,7 @@ export function bathContext(
     if (value !== undefined && typeof value !== "boolean")
       wrongKind(`${where}/${field}`, "true or false", value);
   knownEntry(`${where}/material`, MATERIALS, material);
-  knownEntry(`${where}/paperBase`, PAPERS, paperBase);
+  knownEntry(`${where}/paperBase`, handbookPaperWash, paperBase);
   checkMaterial(where, { emulsion });
   return {
     where: `${where}/baths`,
@@ -57,7 +62,7 @@ export function bathContext(
  * The kind of the stop bath. Acid would blister soft gelatin after a soda developer, and spoil plain hypo:
  * there it is water unless the input says otherwise.
  */
-export function stopKind(context: BathContext, { stop, fix }: ProcessBaths): "acid" | "water" {
+export function stopKind(context: BathContext, { stop, fix }: ProcessBaths): StopKind {
   if (stop?.kind !== undefined) return stop.kind;
   return fix?.kind === "plain" || blisters(context) ? "water" : "acid";
 }

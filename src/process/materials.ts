@@ -4,6 +4,7 @@
 import { formatDilution } from "../dilution/formatDilution.js";
 import { readDilution } from "../dilution/dilution.js";
 import { mixVolumes } from "../dilution/mixVolumes.js";
+import type { StopKind } from "../handbook/process.js";
 import type {
   BathSetting,
   ProcessBaths,
@@ -26,7 +27,7 @@ export function materialsFor(
   where: string,
   volumeMl: number | undefined,
   dilution: BathSetting["dilution"],
-  stop: "acid" | "water",
+  stop: StopKind,
   baths: ProcessBaths,
   steps: readonly ProcessStep[],
 ): readonly ProcessMaterial[] {

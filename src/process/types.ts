@@ -6,7 +6,7 @@ import type { Caution } from "../core/caution.js";
 import type { Agitation } from "../agitation/agitation.js";
 import type { Compensation } from "../compensate/types.js";
 import type { Dilution } from "../dilution/dilution.js";
-import type { FixerKind, Movement, PaperBase, Vessel, WashMethod } from "../handbook/process.js";
+import type { FixerKind, Movement, PaperBase, StopKind, Vessel, WashMethod } from "../handbook/process.js";
 import type { Sensitization } from "../inspection/safelightCautions.js";
 
 /** What every bath may say of itself. */
@@ -22,7 +22,7 @@ export interface BathSetting {
 /** A stop bath: weak acid, or plain water. */
 export interface StopSetting extends BathSetting {
   /** `"acid"` when left out, but `"water"` before plain fixer and with a soft emulsion */
-  readonly kind?: "acid" | "water" | undefined;
+  readonly kind?: StopKind | undefined;
 }
 
 /** A fixing bath. */

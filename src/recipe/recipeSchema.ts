@@ -17,7 +17,7 @@ import {
 } from "../core/schema.js";
 import { dilutionSchema } from "../dilution/schema.js";
 import { handbookIngredients } from "../handbook/ingredients.js";
-import { handbookLeastStock } from "../handbook/dilution.js";
+import { leastStockFamilies } from "../handbook/dilution.js";
 import { everything, type LearnedCause } from "../learning/learning.js";
 import { knowledgeSchema } from "../learning/schema.js";
 import { bathsSchema } from "../process/schema.js";
@@ -72,7 +72,7 @@ function developerSchema(): JsonSchema {
         dilution: dilutionSchema("How it is diluted."),
         volumeMl: above0(1e6, "Volume of the bath, in ml."),
         leastMlPerRoll: above0(1e5, "Least stock for a roll of 516 cm², in ml."),
-        family: one(Object.keys(handbookLeastStock), "Developer family, for its published least stock."),
+        family: one(leastStockFamilies, "Developer family, for its published least stock."),
         ...limits,
       }),
       form("brew", "A developer mixed from groceries.", ["brew"], {
