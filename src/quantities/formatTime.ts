@@ -17,9 +17,10 @@ import { inRange, plainObject, wrongValue } from "../core/guards.js";
  * ```
  */
 export function formatTime(timeS: number, options: { readonly stepS?: number | undefined } = {}): string {
-  const { stepS = 1 } = plainObject("formatTime/options", options) as typeof options;
-  inRange("formatTime/options/stepS", stepS, 1, 86400, "timeS");
-  if (stepS % 1 !== 0) wrongValue("formatTime/options/stepS", "whole seconds", stepS);
+  const at = "formatTime/options";
+  const { stepS = 1 } = plainObject(at, options) as typeof options;
+  inRange(at, stepS, 1, 86400, "timeS", "/stepS");
+  if (stepS % 1) wrongValue(`${at}/stepS`, "whole seconds", stepS);
   // Exact, since a remainder of doubles is, and half a whole step too: no decimals are needed.
   const past = inRange("formatTime/timeS", timeS, 0, 1e7, "timeS") % stepS;
   const rounded = timeS - past + (2 * past < stepS ? 0 : stepS);
