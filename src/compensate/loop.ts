@@ -14,7 +14,7 @@ import { checkedJoint, covarianceOf, sameBaseline } from "./joint.js";
 import { limitJudge } from "./limitCautions.js";
 import { markRows, marks } from "./marks.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
-import { driftingPair, pairEffect, pairTermsOf, type PairTerm } from "./pairTerms.js";
+import { driftingPair, pairEffect, pairFactor, pairTermsOf, type PairTerm } from "./pairTerms.js";
 import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Worked } from "./rows.js";
 import { effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
@@ -174,10 +174,7 @@ export function prepared(
         timeS *= Math.exp(logAt(to));
       }
     }
-    for (const term of pairTerms) {
-      const effect = pairEffect(term, sides);
-      if (effect !== undefined) timeS *= factorOf(effect);
-    }
+    for (const term of pairTerms) timeS *= pairFactor(term, sides);
     return timeS;
   };
   return { answer, timeS: timeOnly, terms, pairTerms, baselineS };

@@ -47,10 +47,14 @@ export interface MarkRow {
   readonly parameter?: string;
 }
 
+const NONE: readonly MarkRow[] = [];
+
 /** A row for each thermometer and person that today's conditions name. */
 export function markRows(at: string, conditions: object, joint: Joint | undefined): readonly MarkRow[] {
+  const given = conditions as Readonly<Record<string, unknown>>;
+  if (marks.every(({ field }) => given[field] === undefined)) return NONE;
   return marks.flatMap(({ field, logSd }, index): readonly MarkRow[] => {
-    const name = readMark(`${at}/${field}`, (conditions as Readonly<Record<string, unknown>>)[field]);
+    const name = readMark(`${at}/${field}`, given[field]);
     if (name === undefined) return [];
     const learned = joint?.offsets.get(offsetName(field, name));
     if (learned === undefined)

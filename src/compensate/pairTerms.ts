@@ -51,6 +51,12 @@ export function pairEffect(
   return cause.effect(law, from, today);
 }
 
+/** What a pair multiplies the time by: 1 while one of its sides has not changed. */
+export function pairFactor({ cause, law, places: [a, b], from }: PairTerm, to: readonly unknown[]): number {
+  if (to[a] === undefined || to[b] === undefined || to[a] === from[0] || to[b] === from[1]) return 1;
+  return Math.exp(cause.log(law, from, [to[a], to[b]]));
+}
+
 /** The effect of a pair of which one side drifts: what it comes to along the drift. */
 export function driftingPair(
   term: PairTerm,

@@ -3,7 +3,7 @@ import { plainObject, refuse, wrongKind } from "../core/guards.js";
 import { factorOf, type DilutionGiven } from "../core/cause.js";
 import { prepared, type Prepared } from "./loop.js";
 import { needsCounterpart } from "./terms.js";
-import { pairEffect, type PairTerm } from "./pairTerms.js";
+import { pairFactor, type PairTerm } from "./pairTerms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
 /** Columns of numbers, one row for each answer that is wanted. What is left out is as in the baseline. */
@@ -87,8 +87,7 @@ function multipliedByPair(
   const today: unknown[] = [];
   for (let i = 0; i < times.length; i += 1) {
     for (const place of term.places) today[place] = sides[place]?.(i);
-    const effect = pairEffect(term, today);
-    if (effect !== undefined) times[i] = (times[i] as number) * factorOf(effect);
+    times[i] = (times[i] as number) * pairFactor(term, today);
   }
 }
 

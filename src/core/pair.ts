@@ -25,6 +25,8 @@ export interface Pair<
   readonly generic: Law;
   /** checks a law once; throws an input error at `at` */
   check(at: string, law: unknown): Law;
+  /** the `log` of its effect, alone */
+  log(law: Law, from: PairSide<A, B>, to: PairSide<A, B>): number;
   /** the effect of going from one pair of sides to another */
   effect(law: Law, from: PairSide<A, B>, to: PairSide<A, B>): Effect;
 }

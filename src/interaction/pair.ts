@@ -30,17 +30,26 @@ export const interactionPair: Pair<InteractionLaw, number, number, "interaction"
   causes: [temperatureCause, dilutionCause],
   generic: genericInteractionLaw,
   check: checkedInteractionLaw,
+  log: (law, from, to) => law.perHalvingKJPerMol * slopeOf(from, to),
   effect: interactionEffect,
 };
 
-/** The effect beside those of the two causes; a side is a temperature in °C and ln(concentration). */
-export function interactionEffect(
-  law: InteractionLaw,
+/** How ln(time) moves with the number; a side is a temperature in °C and ln(concentration). */
+function slopeOf(
   [fromC, fromLogC]: PairSide<number, number>,
   [toC, toLogC]: PairSide<number, number>,
-): Effect {
+): number {
   const halvings = Math.min(FURTHEST, Math.max(-FURTHEST, (fromLogC - toLogC) / Math.LN2));
-  const slope = (halvings * (inverseKelvin(toC) - inverseKelvin(fromC))) / GAS_CONSTANT_KJ;
+  return (halvings * (inverseKelvin(toC) - inverseKelvin(fromC))) / GAS_CONSTANT_KJ;
+}
+
+/** The effect beside those of the two causes. */
+export function interactionEffect(
+  law: InteractionLaw,
+  from: PairSide<number, number>,
+  to: PairSide<number, number>,
+): Effect {
+  const slope = slopeOf(from, to);
   const sd = law.sdKJPerMol ?? GIVEN_INTERACTION_SD_KJ;
   return { log: law.perHalvingKJPerMol * slope, slope, sd, beside: 0 };
 }

@@ -11,8 +11,10 @@ import { Solver } from "odex";
 import { nanosecondsPerCall } from "./measure.mjs";
 
 const { compensate, developUntil, newtonDrift, rateFunction } = kinetics;
+const { genericAgitationLaw, genericDilutionLaw, genericInteractionLaw, genericUseLaw } = kinetics;
 const ARRHENIUS = { kind: "arrhenius", activationEnergyKJPerMol: 58, sdKJPerMol: 12 };
-const E_OVER_R = 58 / 8.314462618e-3;
+const GAS_CONSTANT_KJ = 8.314462618e-3;
+const E_OVER_R = 58 / GAS_CONSTANT_KJ;
 
 function same(what, ours, theirs, tolerance) {
   if (!(Math.abs(ours / theirs - 1) <= tolerance))
@@ -69,7 +71,8 @@ function expressions(against) {
   });
   const whole = new Parser().parse(
     "base * exp(k * (1 / (t + 273.15) - 1 / 293.15)) * ((s0 * (w + s)) / (s * (w0 + s0))) ^ n * " +
-      "(1 - a * (1 + (exp(-x0) - 1) / x0)) / (1 - a * (1 + (exp(-x) - 1) / x)) * (1 + p * u / 516.128)",
+      "(1 - a * (1 + (exp(-x0) - 1) / x0)) / (1 - a * (1 + (exp(-x) - 1) / x)) * (1 + p * u / 516.128) * " +
+      "exp(h * log2((w + s) * s0 / (s * (w0 + s0))) * (1 / (t + 273.15) - 1 / 293.15))",
   );
   const given = {
     base: 510,
@@ -78,11 +81,12 @@ function expressions(against) {
     w0: 9,
     s: 1,
     w: 14,
-    n: 0.8,
-    a: 0.73,
-    x0: 60 / 75,
-    x: 30 / 75,
-    p: 0.08,
+    n: genericDilutionLaw.exponent,
+    a: genericAgitationLaw.staleLoss,
+    x0: 60 / genericAgitationLaw.staleTimeS,
+    x: 30 / genericAgitationLaw.staleTimeS,
+    p: genericUseLaw.increase,
+    h: genericInteractionLaw.perHalvingKJPerMol / GAS_CONSTANT_KJ,
     u: 516.128,
   };
   const laws = { temperature: ARRHENIUS };

@@ -1,5 +1,5 @@
 /*
- * Speed of the brew room, in the built package: one case a line, the best of several batches, since a laptop
+ * Speed of the brew module, in the built package: one case a line, the best of several batches, since a laptop
  * does other things too.
  */
 import { brewPh, brewStrength, checkBrew } from "darkroom-kinetics";

@@ -1,4 +1,4 @@
-/* Benchmarks of the drift room: a long log against a bare trapezoid loop, and what is asked once a second while it runs. */
+/* Benchmarks of the drift module: a long log against a bare trapezoid loop, and what is asked once a second while it runs. */
 import { compensate, equivalentTime, remainingTime } from "darkroom-kinetics";
 import { nanosecondsPerCall, pairedRatio } from "./measure.mjs";
 

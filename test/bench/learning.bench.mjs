@@ -1,4 +1,4 @@
-/* Benchmarks of the learning room: a thousand runs learned in 10 ms, a thousand candidates ranked in 10 ms. */
+/* Benchmarks of the learning module: a thousand runs learned in 10 ms, a thousand candidates ranked in 10 ms. */
 import { learn, nextTest, startKnowledge } from "darkroom-kinetics";
 
 const LIMIT_MS = 10;

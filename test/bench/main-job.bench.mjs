@@ -1,4 +1,4 @@
-/* Benchmarks of the temperature room and the main job, and the cost of importing the package. */
+/* Benchmarks of the temperature module and the main job, and the cost of importing the package. */
 import { execFileSync } from "node:child_process";
 import { writeFileSync, mkdtempSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
