@@ -106,6 +106,11 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
 // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a loop hands each cause what it made
 export type AnyCause = Cause<any, any>;
 
+/** The spread that a law claims, raised to the least that anyone knows it to. Own runs may know it better. */
+export function claimed(sd: number, least: number, { runs }: LawOrigin): number {
+  return runs === undefined ? Math.max(least, sd) : sd;
+}
+
 /** The factor of an effect on time: the printed ratio where there is one. */
 export function factorOf({ log, exact }: Effect): number {
   return exact ?? Math.exp(log);

@@ -1,7 +1,7 @@
 /*
  * Dilution as a cause. A side is ln(concentration), 0 for undiluted stock and below 0 for every dilution.
  */
-import type { Cause, Effect } from "../core/cause.js";
+import { claimed, type Cause, type Effect } from "../core/cause.js";
 import { inRange } from "../core/guards.js";
 import {
   checkedDilutionLaw,
@@ -10,6 +10,7 @@ import {
   readDilution,
   type ReadyDilutionLaw,
 } from "./dilution.js";
+import { LEAST_EXPONENT_SD } from "./plausible.js";
 import { DEPARTURE_LOG_SD, genericDilutionLaw } from "./genericDilutionLaw.js";
 
 /** Dilution as a cause. Its parameter is the exponent of a power law. */
@@ -45,7 +46,7 @@ export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number):
     return { log: Math.log(exact), exact, slope: 0, sd: 0, beside: spread(-from, -to) };
   }
   const slope = from - to;
-  const sd = law.sd ?? GIVEN_EXPONENT_SD;
+  const sd = claimed(law.sd ?? GIVEN_EXPONENT_SD, LEAST_EXPONENT_SD, law);
   const log = law.exponent * slope;
   if (law.walk !== undefined) {
     const departed = law.walk(from, to);

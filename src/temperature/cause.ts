@@ -2,7 +2,7 @@
  * Temperature as a cause: the bath's temperature in °C on each side.
  */
 import type { Caution } from "../core/caution.js";
-import type { Cause, Effect, KnownBath } from "../core/cause.js";
+import { claimed, type Cause, type Effect, type KnownBath } from "../core/cause.js";
 import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
 import {
   bathTemperature,
@@ -14,6 +14,7 @@ import {
   logTimeRatio,
   type ReadyTemperatureLaw,
 } from "./law.js";
+import { LEAST_ENERGY_SD_KJ } from "./plausible.js";
 import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 
 /** More than so many °C from the known temperature a law is carried far. */
@@ -50,7 +51,7 @@ export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: 
     return {
       log: law.activationEnergyKJPerMol * slope,
       slope,
-      sd: law.sdKJPerMol ?? GIVEN_LAW_SD_KJ,
+      sd: claimed(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, LEAST_ENERGY_SD_KJ, law),
       beside: 0,
     };
   }
@@ -59,7 +60,9 @@ export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: 
     const { ratio, intervalC, sdRatio } = law;
     if (typeof sdRatio !== "number")
       return { log, slope: 0, sd: 0, beside: energyLogSd(GIVEN_LAW_SD_KJ, fromC, toC) };
-    return { log, slope: (fromC - toC) / (intervalC * ratio), sd: sdRatio, beside: 0 };
+    const slope = (fromC - toC) / (intervalC * ratio);
+    const least = energyLogSd(LEAST_ENERGY_SD_KJ, fromC, toC) / Math.abs(slope);
+    return { log, slope, sd: fromC === toC ? sdRatio : claimed(sdRatio, least, law), beside: 0 };
   }
   const { timeAt, spread } = law.table;
   const from = inverseKelvin(fromC);

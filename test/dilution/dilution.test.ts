@@ -372,7 +372,12 @@ describe("dilutionLogSd", () => {
       12,
     );
     expect(effect("dilution", "1+1", "2+2", genericDilutionLaw).logSd).toBe(0);
-    const scattered: DilutionLaw = { kind: "power", exponent: 1, sd: 0, scatterLogSd: 0.1 };
+    const scattered: DilutionLaw = { kind: "power", exponent: 1, sd: 0, scatterLogSd: 0.1, runs: 9 };
+    // Without own runs an exponent is known to 0.03 at best.
+    expect(effect("dilution", "1+1", "1+3", { ...scattered, runs: undefined }).logSd).toBeCloseTo(
+      Math.hypot(0.03 * Math.LN2, 0.1),
+      12,
+    );
     expect(effect("dilution", "1+1", "1+3", scattered).logSd).toBeCloseTo(0.1, 12);
     expect(effect("dilution", "1+1", "1+7", scattered).logSd).toBeCloseTo(0.1, 12);
     expect(effect("dilution", "1+1", "1+1.5", scattered).logSd).toBeCloseTo(

@@ -55,7 +55,7 @@ describe("the spread of a temperature law", () => {
       ) /
       (2 * h);
     expect(effect("temperature", 20, 14, law).logSd).toBeCloseTo(20 * slope, 8);
-    expect(effect("temperature", 20, 14, { ...law, sdKJPerMol: 0 }).logSd).toBe(0);
+    expect(effect("temperature", 20, 14, { ...law, sdKJPerMol: 0 }).logSd).toBeCloseTo(3 * slope, 8);
   });
   it("propagates the spread of a ratio over its interval", () => {
     expect(
@@ -64,7 +64,12 @@ describe("the spread of a temperature law", () => {
     expect(
       effect("temperature", 13, 16.5, { kind: "coefficient", ratio: 2, intervalC: 7, sdRatio: 0.25 }).logSd,
     ).toBeCloseTo(0.0625, 14);
-    expect(effect("temperature", 20, 13, { ...doubling, sdRatio: 0 }).logSd).toBe(0);
+    // Nobody knows a developer better than to 3 kJ/mol: a law that claims to is raised to that.
+    const least = effect("temperature", 20, 13, { ...doubling, sdRatio: 0 }).logSd;
+    expect(least).toBeCloseTo((3 / R) * span(20, 13), 12);
+    expect(effect("temperature", 20, 20, { ...doubling, sdRatio: 0 }).logSd).toBe(0);
+    // Own runs may.
+    expect(effect("temperature", 20, 13, { ...doubling, sdRatio: 0, runs: 40 }).logSd).toBe(0);
     // What JSON makes of NaN is no spread of 0.
     const lost = JSON.parse(JSON.stringify({ ...doubling, sdRatio: NaN })) as TemperatureLaw;
     expect(effect("temperature", 20, 13, lost).logSd).toBe(effect("temperature", 20, 13, doubling).logSd);
