@@ -1,5 +1,5 @@
 /*
- * The far ends of the other rooms: forecasts that swing, baths that start frozen, rows nearly equal, amounts
+ * The far ends of the other modules: forecasts that swing, baths that start frozen, rows nearly equal, amounts
  * that round below nothing, and laws that come out of a fit and must be able to go in again. All values are
  * invented.
  */

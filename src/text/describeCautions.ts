@@ -10,7 +10,7 @@ const WORDS: Readonly<Record<Caution["severity"], string>> = {
 /**
  * Cautions in short English lines.
  *
- * @param cautions - cautions of any room
+ * @param cautions - cautions of any module
  * @returns a line each, gravest first: how grave, what, and where in the data, when it says so
  * @throws TypeError when `cautions` is not an array
  *

@@ -1,5 +1,5 @@
 /*
- * Brews and generators for the tests of this room. The demo brew belongs to an invented weekend workshop in a
+ * Brews and generators for the tests of this module. The demo brew belongs to an invented weekend workshop in a
  * mountain hut with tap water of 14 °C.
  */
 import fc from "fast-check";

@@ -42,7 +42,7 @@ describe("compensate", () => {
     expect(answer.lowS / answer.timeS).toBeCloseTo(Math.exp(-1.6448536269514722 * 0.04), 12);
   });
 
-  it("multiplies the factors of the rooms and adds their variances", () => {
+  it("multiplies the factors of the causes and adds their variances", () => {
     const conditions: Conditions = {
       temperatureC: 18,
       dilution: "1+14",
@@ -212,7 +212,7 @@ describe("cautions of compensate", () => {
       ),
     ).toEqual([]);
   });
-  it("passes on the cautions of the temperature room, with the place", () => {
+  it("passes on the cautions of the temperature module, with the place", () => {
     expect(cautionOf("temperature-unusual", known, { temperatureC: 14 })?.path).toBe(
       "/conditions/temperatureC",
     );

@@ -1,4 +1,4 @@
-/* Room: compensate. A bath that drifts, given as a log or as a forecast, and a wanted gradient. */
+/* A bath that drifts, given as a log or as a forecast, and a wanted gradient. */
 import type { TemperatureReading } from "../../src/index.js";
 import { describe, expect, it } from "vitest";
 import {

@@ -1,4 +1,4 @@
-/* Room: compensate. The edges of the terms: exact limits, texts that name the field, and rows that hold nothing they should not. */
+/* The edges of the terms: exact limits, texts that name the field, and rows that hold nothing they should not. */
 import { describe, expect, it } from "vitest";
 import {
   compensate,

@@ -1,4 +1,4 @@
-/* Room: learning. Where the tests of learning start from: one known time, and runs about it. All of it is invented. */
+/* Where the tests of learning start from: one known time, and runs about it. All of it is invented. */
 import { startKnowledge, type Baseline, type LearnedKnowledge, type Run } from "../../src/index.js";
 import type { Parameter } from "../../src/learning/types.js";
 

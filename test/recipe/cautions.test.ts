@@ -186,7 +186,7 @@ describe("the cautions of a recipe", () => {
     expect(cautionOf(worn, "bath-slow")!.message).toBe("The bath needs 20 % more time than a fresh one.");
   });
 
-  it("hands the brew to its room with age, film and emulsion", () => {
+  it("hands the brew to its module with age, film and emulsion", () => {
     const coffee = { ingredient: "instant-coffee", massG: 20 };
     const brewed = (ingredients: object[], more: object = {}) => ({
       ...hutStock,

@@ -574,7 +574,7 @@ export const leastStock: readonly Published<{
       { family: "p-aminophenol", dilution: "1+50", mlPerRoll: 10 },
     ],
   },
-  // A roll in 237 ml of 1+1 holds 118.5 ml of stock, at 10 % more time; the handbook room prints 118.
+  // A roll in 237 ml of 1+1 holds 118.5 ml of stock, at 10 % more time; the handbook module prints 118.
   {
     id: "DIL-048",
     source: "Eastman Kodak, publication J-78, D-76, n.d.",
@@ -589,7 +589,7 @@ export const dilutionNotUsed: readonly NotUsed[] = [
     ids: ["DIL-003"],
     reason: "a direction without a number: time grows more than dilution where air destroys the agent",
   },
-  { ids: ["DIL-007", "DIL-008"], reason: "times and factors of appearance: the inspection room" },
+  { ids: ["DIL-007", "DIL-008"], reason: "times and factors of appearance: the inspection module" },
   { ids: ["DIL-009"], reason: "two developers at one dilution each" },
-  { ids: ["DIL-049"], reason: "the mass of a volume of concentrate: the brew room" },
+  { ids: ["DIL-049"], reason: "the mass of a volume of concentrate: the brew module" },
 ];

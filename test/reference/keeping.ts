@@ -8,7 +8,7 @@ import type { NotUsed, Published } from "./published.js";
 const IVES = "H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII, comparison table";
 const J78 = "Eastman Kodak, publication J-78, D-76, n.d.";
 
-/** A limit that the handbook room carries; `low` and `high` differ where a range is printed. */
+/** A limit that the handbook module carries; `low` and `high` differ where a range is printed. */
 export const keepingLimits: readonly Published<{
   readonly developer: string;
   readonly storage: KeepingStorage;
@@ -114,19 +114,19 @@ export const cliff: Published<{
 export const keepingNotUsed: readonly NotUsed[] = [
   {
     ids: ["KEP-004", "KEP-005", "KEP-006", "KEP-007", "KEP-008", "KEP-009", "KEP-010"],
-    reason: "rate constants and chemistry of ascorbate: the brew room, where at all",
+    reason: "rate constants and chemistry of ascorbate: the brew module, where at all",
   },
   {
     ids: ["KEP-011", "KEP-014", "KEP-024"],
     reason:
-      'a concentrate in the freezer, "almost indefinite", a tank with a floating lid: no storage of the handbook room',
+      'a concentrate in the freezer, "almost indefinite", a tank with a floating lid: no storage of the handbook module',
   },
   { ids: ["KEP-012"], reason: "a colour tank over a weekend" },
-  { ids: ["KEP-015"], reason: "fixer: the process room" },
+  { ids: ["KEP-015"], reason: "fixer: the process module" },
   { ids: ["KEP-016"], reason: "the points of the curve are not on the page" },
   {
     ids: ["KEP-020", "KEP-021", "KEP-022"],
-    reason: "three brand packings, not in the handbook room; two of them uncertain",
+    reason: "three brand packings, not in the handbook module; two of them uncertain",
   },
   { ids: ["KEP-027"], reason: "reports of sudden failure without a number" },
 ];
@@ -138,10 +138,10 @@ export const otherRooms: readonly NotUsed[] = [
       [1, 9],
       [13, 21],
     ]),
-    reason: "push and pull: the contrast room",
+    reason: "push and pull: the contrast module",
   },
-  { ids: run("FIX", [[1, 30]]), reason: "fixing and washing: the process room" },
-  { ids: run("REC", [[1, 19]]), reason: "recipes: the recipe room" },
+  { ids: run("FIX", [[1, 30]]), reason: "fixing and washing: the process module" },
+  { ids: run("REC", [[1, 19]]), reason: "recipes: the recipe module" },
 ];
 
 function run(prefix: string, spans: readonly (readonly [number, number])[]): readonly string[] {

@@ -577,7 +577,7 @@ export const limits: readonly Published<LimitPoint>[] = [
     provenance: "read",
     // The manual still develops there, at full strength: our "stop" below 13 °C is the stricter.
     about:
-      "D-72, which holds hydroquinone, undiluted at or below 55 °F; its fixing and washing rules belong to the process room",
+      "D-72, which holds hydroquinone, undiluted at or below 55 °F; its fixing and washing rules belong to the process module",
     rows: [{ temperature: 55, unit: "F", says: "hydroquinone" }],
   },
   {
@@ -631,7 +631,7 @@ export const temperatureNotUsed: readonly NotUsed[] = [
   { ids: ["memory-sulphate"], reason: "an addition to the bath: a matter of recipes; uncertain" },
   {
     ids: ["plate-maker-temp", "step-between-baths"],
-    reason: "lantern plates with a restrainer; the largest step between baths: the process room",
+    reason: "lantern plates with a restrainer; the largest step between baths: the process module",
   },
   {
     ids: [
@@ -658,7 +658,7 @@ export const temperatureNotUsed: readonly NotUsed[] = [
       "memory-watkins-list",
       "memory-watkins-pyro",
     ],
-    reason: "factors on the time of appearance: the inspection room",
+    reason: "factors on the time of appearance: the inspection module",
   },
   {
     ids: [
@@ -672,6 +672,6 @@ export const temperatureNotUsed: readonly NotUsed[] = [
       "memory-hd-ratio",
       "memory-two-point-k",
     ],
-    reason: "growth of contrast with time: the contrast room",
+    reason: "growth of contrast with time: the contrast module",
   },
 ];

@@ -139,7 +139,7 @@ export const perFilmRange: Published<{ readonly low: number; readonly high: numb
   rows: [{ low: 0.05, high: 0.1 }],
 };
 
-/** Replenisher for an area, ml; `key` where the handbook room carries it. */
+/** Replenisher for an area, ml; `key` where the handbook module carries it. */
 export const replenishment: readonly Published<{
   readonly ml: number;
   readonly squareInches: number;
@@ -208,6 +208,6 @@ export const useNotUsed: readonly NotUsed[] = [
   { ids: ["EXH-010"], reason: "words without a number" },
   {
     ids: ["EXH-015"],
-    reason: "from memory and uncertain, and not in the handbook room: no test may hang on it",
+    reason: "from memory and uncertain, and not in the handbook module: no test may hang on it",
   },
 ];

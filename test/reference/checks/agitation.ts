@@ -1,5 +1,5 @@
 /*
- * The agitation room against published ratios and practice.
+ * The agitation module against published ratios and practice.
  */
 import { describe, expect, it } from "vitest";
 import {

@@ -1,4 +1,4 @@
-// TypeScript, strict, with the types of several rooms; compiled as .mts and .cts under nodenext and as .ts for a bundler.
+// TypeScript, strict, with the types of several modules; compiled as .mts and .cts under nodenext and as .ts for a bundler.
 import {
   compensate,
   formatTime,
