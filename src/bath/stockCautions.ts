@@ -1,5 +1,5 @@
 import { isPast, type Caution } from "../core/caution.js";
-import { plainObject, positive } from "../core/guards.js";
+import { plainObject, positive, wrongKind } from "../core/guards.js";
 import { logConcentration, readDilution, type Dilution } from "../dilution/dilution.js";
 import { leastStock, leastStockMl, type LeastStockOf } from "./leastStock.js";
 import { say } from "./text.js";
@@ -39,6 +39,8 @@ export function stockCautions(question: StockQuestion): readonly Caution[] {
   const totalMl = positive(`${where}/totalMl`, question.totalMl, 1e6, "volumeMl");
   const areaCm2 = positive(`${where}/areaCm2`, question.areaCm2, 1e6, "areaCm2");
   const { family } = question;
+  if (family !== undefined && typeof family !== "string")
+    wrongKind(`${where}/question/family`, "text", family);
   const { mlPerRoll, basis } = leastStock(where, question);
   const stockMl = totalMl * Math.exp(logConcentration(dilution));
   const limit = leastStockMl(where, question, areaCm2);

@@ -1,3 +1,4 @@
+import { checkedTexts } from "../text/checkedTexts.js";
 import { plainObject, refuse, wrongKind } from "../core/guards.js";
 import { formatTime } from "../quantities/formatTime.js";
 import { cellsOf, type Cells, type Footnote } from "./cells.js";
@@ -52,6 +53,7 @@ export function chartSvg(chart: TimeChart, options: ChartSvgOptions = {}): strin
   const { known, temperaturesC, dilutions = [] } = checkedChart("chartSvg/chart", chart);
   const { title, texts = chartTexts } = plainObject("chartSvg/options", options) as ChartSvgOptions;
   if (title !== undefined && typeof title !== "string") wrongKind("chartSvg/options/title", "text", title);
+  checkedTexts("chartSvg/options/texts", texts, chartTexts);
   fits("temperaturesC", temperaturesC.length, MOST_TEMPERATURES);
   fits("dilutions", dilutions.length, MOST_DILUTIONS);
   const cells = cellsOf(chart, texts);

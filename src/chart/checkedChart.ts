@@ -20,7 +20,11 @@ export function checkedChart(at: string, chart: unknown): TimeChart {
   if (cells.length !== must)
     refuse(`${at}/rows`, `must hold ${must}, one for each cell, got ${cells.length}`, cells.length);
   cells.forEach((cell, i) => {
-    const { timeS: cellS, lowS, highS, refused, cautions = [] } = plainObject(`${at}/rows/${i}`, cell);
+    const row = plainObject(`${at}/rows/${i}`, cell);
+    const { timeS: cellS, lowS, highS, refused, cautions = [] } = row;
+    const { dilution: ofRow, temperatureC: ofRowC } = row;
+    if (ofRow !== undefined) text(`${at}/rows/${i}/dilution`, ofRow);
+    inRange(`${at}/rows/${i}/temperatureC`, ofRowC, 0, 100, "temperatureC");
     for (const [field, value] of Object.entries({ lowS, timeS: cellS, highS }))
       inRange(`${at}/rows/${i}/${field}`, value, 0, 1e100, "timeS");
     if (typeof refused !== "boolean") wrongKind(`${at}/rows/${i}/refused`, "true or false", refused);

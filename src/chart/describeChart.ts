@@ -3,6 +3,7 @@ import { cellsOf, type Cell } from "./cells.js";
 import { checkedChart } from "./checkedChart.js";
 import { chartTexts, type ChartTexts } from "./text.js";
 import type { TimeChart } from "./types.js";
+import { checkedTexts } from "../text/checkedTexts.js";
 
 /**
  * A chart in lines of text, for a screen or a printer with letters of one width.
@@ -29,6 +30,7 @@ import type { TimeChart } from "./types.js";
  */
 export function describeChart(chart: TimeChart, texts: ChartTexts = chartTexts): readonly string[] {
   const { known, temperaturesC, dilutions } = checkedChart("describeChart/chart", chart);
+  checkedTexts("describeChart/texts", texts, chartTexts);
   const { lines, footnotes } = cellsOf(chart, texts);
   const table = [
     ...(dilutions === undefined ? [] : [["", ...dilutions]]),

@@ -76,7 +76,7 @@ export function outcomeJudge(
         message: "The interval is wide: develop a test strip before the negative.",
         quantity: "ratio",
         limit: WIDE,
-        actual: highS / lowS,
+        actual: Math.min(Number.MAX_VALUE, highS / lowS),
       });
     if (guessed !== 0) {
       if (guessed !== lastGuessed) written = defaultLaw(named, guessed);

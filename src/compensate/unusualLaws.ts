@@ -40,7 +40,8 @@ export function unusualLaws({ temperature, dilution, use }: Knowledge): readonly
       path: `/knowledge/${law}${path}`,
       quantity: reason === "maybe-fahrenheit" ? "temperatureDifferenceC" : quantity,
       limit,
-      actual,
+      // A ratio may be so large that its energy has no number.
+      actual: Math.min(Number.MAX_VALUE, actual),
       data: { law, reason },
     });
   };

@@ -12,6 +12,8 @@ export function plainCopy(value: unknown): unknown {
     if (part === null || typeof part === "string" || typeof part === "boolean") return part;
     if (typeof part === "number" && Number.isFinite(part)) return part;
     if (typeof part !== "object" || depth > DEEPEST || left < 0) throw NOT_PLAIN;
+    // Holes count too: they cost time and are no JSON.
+    if (Array.isArray(part) && part.length > left) throw NOT_PLAIN;
     if (Array.isArray(part)) return part.map((one: unknown) => copied(one, depth + 1));
     const entries = Object.entries(part).filter(([, one]) => one !== undefined);
     return Object.fromEntries(entries.map(([key, one]) => [key, copied(one, depth + 1)]));

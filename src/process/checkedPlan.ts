@@ -77,7 +77,16 @@ function checkedStep(at: string, step: unknown): void {
   inRange(`${at}/temperatureC`, temperatureC, 0, 100, "temperatureC");
   arrayOf(`${at}/sources`, sources, 0);
   arrayOf(`${at}/cues`, cues, 0).forEach((cue, i) => {
-    const { atS, durationS: lengthS = 0, do: action, text: said } = plainObject(`${at}/cues/${i}`, cue);
+    const {
+      atS,
+      durationS: lengthS = 0,
+      do: action,
+      text: said,
+      movement,
+      count,
+    } = plainObject(`${at}/cues/${i}`, cue);
+    if (movement !== undefined) text(`${at}/cues/${i}/movement`, movement);
+    if (count !== undefined) inRange(`${at}/cues/${i}/count`, count, 0, 1e6, "count");
     inRange(`${at}/cues/${i}/atS`, atS, 0, LONGEST_S, "timeS");
     inRange(`${at}/cues/${i}/durationS`, lengthS, 0, LONGEST_S, "timeS");
     knownEntry(`${at}/cues/${i}/do`, ACTIONS, action);

@@ -5,7 +5,7 @@
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
 import { formatTime } from "../quantities/formatTime.js";
-import type { Movement, Vessel } from "../handbook/process.js";
+import type { Vessel } from "../handbook/process.js";
 import type { Cue, ProcessMaterialName, StepName } from "./types.js";
 
 /** The codes of the cautions that this module writes. */
@@ -64,7 +64,8 @@ export interface PlanTexts {
   readonly refused: string;
 }
 
-const MOVES: Readonly<Record<Movement, Readonly<Record<Vessel, string>>>> = {
+/** A plan that was edited may name a movement or a vessel that is not here. */
+const MOVES: Readonly<Record<string, Readonly<Record<string, string>> | undefined>> = {
   invert: { tank: "Invert the tank", tray: "Invert the tray", drum: "Invert the drum" },
   turn: { tank: "Turn the spiral", tray: "Turn the sheets", drum: "Turn the drum" },
   rock: { tank: "Rock the tank", tray: "Rock the tray, each side in turn,", drum: "Rock the drum" },
@@ -97,14 +98,15 @@ const LIGHTS = {
 
 /** Below a minute in seconds, else as a clock shows it. */
 const length = (timeS: number): string => (timeS < 60 ? `${Number(timeS.toFixed(1))} s` : formatTime(timeS));
-const degrees = (differenceC = 0): string => `${differenceC.toFixed(1)} °C`;
-const given = (figure: unknown): number => (typeof figure === "number" ? figure : 0);
+const given = (figure: unknown): number =>
+  typeof figure === "number" && Number.isFinite(figure) ? figure : 0;
+const degrees = (differenceC?: number): string => `${given(differenceC).toFixed(1)} °C`;
 
 /** The sentence of a cue. */
 export function cueText(cue: Omit<Cue, "atS" | "text">, { step, vessel }: CuePlace): string {
   const { durationS = 0, movement, count, data = {} } = cue;
   const inTray = vessel === "tray";
-  const move = movement === undefined ? "Move it" : MOVES[movement][vessel];
+  const move = (movement && MOVES[movement]?.[vessel]) ?? "Move it";
   switch (cue.do) {
     case "pour-in":
       return inTray ? `Slide it into ${BATHS[step]}.` : `Pour in ${BATHS[step]}.`;
@@ -151,7 +153,8 @@ const interval = (lengthS: number): string =>
   Math.abs(lengthS - Math.round(lengthS)) < 1e-6 ? formatTime(lengthS) : `${Number(lengthS.toFixed(2))} s`;
 
 /** The names of the steps in the middle of a sentence. */
-const nameOf = (data: CautionFacts["data"]): string => BATHS[data?.["bath"] as StepName];
+const nameOf = (data: CautionFacts["data"]): string =>
+  (BATHS as Readonly<Record<string, string | undefined>>)[String(data?.["bath"])] ?? "the next bath";
 
 /** The names of the steps. */
 export const stepTexts: PlanTexts["steps"] = {

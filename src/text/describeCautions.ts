@@ -32,7 +32,8 @@ export function describeCautions(cautions: readonly Caution[]): readonly string[
 export function checkedCautions(where: string, cautions: unknown): void {
   arrayOf(where, cautions, 0).forEach((caution, i) => {
     const at = `${where}/${i}`;
-    const { severity, message, path = "" } = plainObject(at, caution);
+    const { code, severity, message, path = "" } = plainObject(at, caution);
+    if (typeof code !== "string") wrongKind(`${at}/code`, "text", code);
     knownEntry(`${at}/severity`, WORDS, severity);
     if (typeof message !== "string") wrongKind(`${at}/message`, "text", message);
     if (typeof path !== "string") wrongKind(`${at}/path`, "text", path);

@@ -2,6 +2,7 @@ import type { Compensation } from "../compensate/types.js";
 import { gravestFirst, refuses } from "../core/caution.js";
 import { arrayOf, plainObject } from "../core/guards.js";
 import { formatTime } from "../quantities/formatTime.js";
+import { checkedTexts } from "./checkedTexts.js";
 import { answerTexts, type AnswerTexts } from "./answerTexts.js";
 import { checkedCautions } from "./describeCautions.js";
 import { aboveZero, factorText } from "./describeFactor.js";
@@ -37,6 +38,7 @@ export function describeCompensation(
   texts: AnswerTexts = answerTexts,
 ): readonly string[] {
   const at = "describeCompensation/compensation";
+  checkedTexts("describeCompensation/texts", texts, answerTexts);
   const { timeS, lowS, highS, factors, cautions } = plainObject(at, compensation) as unknown as Compensation;
   for (const [field, value] of Object.entries({ timeS, lowS, highS })) aboveZero(`${at}/${field}`, value);
   const rows = arrayOf(`${at}/factors`, factors, 0) as Compensation["factors"];

@@ -1,6 +1,7 @@
 import { Z90 } from "../core/estimate.js";
 import { inRange, plainObject, wrongKind, wrongValue } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
+import { checkedTexts } from "./checkedTexts.js";
 import { answerTexts, type AnswerTexts } from "./answerTexts.js";
 
 /**
@@ -23,7 +24,7 @@ import { answerTexts, type AnswerTexts } from "./answerTexts.js";
  * ```
  */
 export function describeFactor(row: Factor, texts: AnswerTexts = answerTexts): string {
-  return factorText("describeFactor/row", row, texts);
+  return factorText("describeFactor/row", row, checkedTexts("describeFactor/texts", texts, answerTexts));
 }
 
 /** The same with the place of the row, for errors. */
@@ -33,6 +34,8 @@ export function factorText(at: string, row: Factor, texts: AnswerTexts): string 
     if (typeof text !== "string") wrongKind(`${at}/${field}`, "text", text);
   aboveZero(`${at}/value`, value);
   inRange(`${at}/logSd`, logSd, 0, 100);
+  for (const [field, side] of Object.entries({ from, to }))
+    if (typeof side === "number") inRange(`${at}/${field}`, side, -1e100, 1e100);
   const sides = [from, to].map((side) => (side === undefined ? undefined : texts.side(cause, side)));
   const [known, today] = sides;
   const changed =

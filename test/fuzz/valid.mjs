@@ -550,6 +550,23 @@ const surroundings = {
 /** A bath over time, as data. */
 const course = fc.oneof(bath, log, drift);
 
+const chartInput = record(
+  {
+    baseline: record({ timeS: within(60, 3600), temperatureC: within(15, 25), dilution: oneOf("1+9") }),
+    conditions: record({ ageH: within(0, 100) }, []),
+    knowledge: record({ temperature: temperatureLaw }, []),
+    temperaturesC: oneOf([12, 16, 20], [20], [24, 18]),
+    dilutions: oneOf(["1+9"], ["1+9", "1+14", "1+19"]),
+  },
+  ["baseline", "temperaturesC"],
+);
+const chart = fc
+  .tuple(within(60, 3600), oneOf([12, 16, 20], [20], [24, 18]), oneOf(["1+9"], ["1+9", "1+14"]))
+  .map(([baseS, temperaturesC, dilutions]) => {
+    const known = { timeS: baseS, temperatureC: 20, dilution: "1+9" };
+    return JSON.parse(JSON.stringify(kinetics.timeChart({ baseline: known, temperaturesC, dilutions })));
+  });
+
 export const valid = {
   // quantities
   parseTime: args([text]),
@@ -583,9 +600,9 @@ export const valid = {
     ),
   ]),
   // temperature
-  temperatureFactor: args([temperatureLaw, bath, bath]),
-  rateFunction: args([temperatureLaw, bath]),
-  temperatureCoefficient: args([temperatureLaw, bath, bath]),
+  temperatureFactor: args([bath, bath], [temperatureLaw]),
+  rateFunction: args([bath], [temperatureLaw]),
+  temperatureCoefficient: args([within(0, 49), within(50, 100)], [temperatureLaw]),
   temperatureLogSd: args([temperatureLaw, bath, bath]),
   asArrheniusLaw: args([temperatureLaw, within(0, 50), within(50, 100)]),
   asCoefficientLaw: args([temperatureLaw, within(0, 50), within(50, 100)]),
@@ -637,9 +654,9 @@ export const valid = {
   steer: args([
     record(
       {
-        baseline,
-        conditions,
-        knowledge,
+        baseline: record({ timeS: within(300, 3600), temperatureC: within(15, 25) }),
+        conditions: record({ temperatureC: within(15, 25), ageH: within(0, 3) }, []),
+        knowledge: record({ temperature: temperatureLaw }, []),
         log: readings,
         nowS: within(0, 5000),
         ...surroundings,
@@ -732,8 +749,11 @@ export const valid = {
   ]),
   replenishmentMl: args([record({ mlPerCm2: above0(10) }), above0(1e6)]),
   // contrast
-  gammaAt: args([growth, within(0, 1e4)]),
-  timeForGamma: fc.tuple(growth, within(0, 1.1)).map(([law, share]) => [law, share * law.gammaInfinity]),
+  gammaAt: args([within(0, 1e4)], [growth]),
+  timeForGamma: fc.tuple(growth, within(0, 1.1)).map(([law, share]) => [share * law.gammaInfinity, law]),
+  contrastFactor: fc
+    .tuple(growth, within(0.05, 0.95), within(0.05, 0.95))
+    .map(([law, a, b]) => [a * law.gammaInfinity, b * law.gammaInfinity, law]),
   contrastLogSd: fc
     .tuple(growth, within(0.05, 0.95), within(0.05, 0.95))
     .map(([law, a, b]) => [law, a * law.gammaInfinity, b * law.gammaInfinity]),
@@ -837,6 +857,8 @@ export const valid = {
   learn: args([learned, runs], [record({ today: oneOf("2026-11-25", "2027-01-01") }, [])]),
   predict: args([learned, today]),
   nextTest: args([learned, fc.array(today, { maxLength: 3 }), today]),
+  checkKnowledge: args([learned]),
+  lawsOf: args([learned]),
   mergeKnowledge: args([oneOf(...learnedAlike), oneOf(...learnedAlike)]),
   readRunNotes: args(
     [fc.array(note, { maxLength: 4 })],
@@ -855,10 +877,37 @@ export const valid = {
     [recipe],
     [record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000) }, [])],
   ),
+  planRecipe: args([
+    recipe,
+    record({ vessel: oneOf("tank", "tray"), conditions: record({ temperatureC: within(5, 35) }, []) }, [
+      "vessel",
+    ]),
+  ]),
   describeCompensation: args([answer]),
   describeCautions: args([answer.map(({ cautions }) => cautions)]),
   // compensate
   compensate: args([baseline, conditions], [knowledge]),
+  checkConditions: args([baseline, conditions], [knowledge]),
+  prepareCompensation: args([baseline], [knowledge]),
+  effect: fc.oneof(
+    fc.tuple(fc.constant("temperature"), bath, bath, temperatureLaw),
+    fc.tuple(fc.constant("dilution"), dilutionText, dilutionText),
+    fc.tuple(fc.constant("age"), within(0, 100), within(0, 100)),
+    fc.tuple(fc.constant("use"), within(0, 500), within(0, 500)),
+  ),
+  isInputError: args([fc.anything()]),
+  describeFactor: answer.chain(({ factors }) => args([oneOf(...factors)])),
+  // chart
+  timeChart: args([chartInput]),
+  chartCsv: args([chart]),
+  describeChart: args([chart]),
+  chartSvg: args([chart], [record({ title: oneOf("Hut", "") }, [])]),
+  chartRecipe: args([
+    recipe,
+    record({ temperaturesC: oneOf([16, 18, 20], [20]), dilutions: oneOf(["1+9", "1+14"]) }, [
+      "temperaturesC",
+    ]),
+  ]),
   temperatureCurve: args([
     record(
       {
@@ -890,6 +939,15 @@ export const valid = {
 
 /** Calls of these cost a hundred times the others', so they get a part of the calls only. */
 export const costly = {
+  checkKnowledge: 0.02,
+  lawsOf: 0.05,
+  planRecipe: 0.3,
+  timeChart: 0.3,
+  chartRecipe: 0.1,
+  chartSvg: 0.2,
+  describeChart: 0.3,
+  chartCsv: 0.3,
+  steer: 0.3,
   startKnowledge: 0.15,
   learn: 0.03,
   predict: 0.2,

@@ -1,0 +1,18 @@
+import { plainObject, wrongKind } from "../core/guards.js";
+
+/** A catalogue that was handed in: every field of the English one is there, and of its kind. */
+export function checkedTexts<Texts extends object>(at: string, texts: unknown, english: Texts): Texts {
+  if (texts === english) return english;
+  const given = plainObject(at, texts);
+  for (const [field, own] of Object.entries(english) as [string, unknown][]) {
+    const value = given[field];
+    const kind = typeof own;
+    if (typeof value !== kind || value === null)
+      wrongKind(
+        `${at}/${field}`,
+        kind === "object" ? "an object" : kind === "string" ? "text" : `a ${kind}`,
+        value,
+      );
+  }
+  return given as Texts;
+}
