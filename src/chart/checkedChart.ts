@@ -26,7 +26,7 @@ export function checkedChart(at: string, chart: unknown): TimeChart {
     if (ofRow !== undefined) text(`${at}/rows/${i}/dilution`, ofRow);
     inRange(`${at}/rows/${i}/temperatureC`, ofRowC, 0, 100, "temperatureC");
     for (const [field, value] of Object.entries({ lowS, timeS: cellS, highS }))
-      inRange(`${at}/rows/${i}/${field}`, value, 0, 1e100, "timeS");
+      positive(`${at}/rows/${i}/${field}`, value, 1e100, "timeS");
     if (typeof refused !== "boolean") wrongKind(`${at}/rows/${i}/refused`, "true or false", refused);
     checkedCautions(`${at}/rows/${i}/cautions`, cautions);
   });

@@ -26,7 +26,12 @@ export interface RecipeInputs {
 
 /** Whether knowledge holds a prior and runs, from which it is worked out. */
 export function isLearned(knowledge: Knowledge | undefined): knowledge is LearnedKnowledge {
-  return typeof knowledge === "object" && "prior" in knowledge && "runs" in knowledge;
+  return (
+    typeof knowledge === "object" &&
+    (knowledge as unknown) !== null &&
+    "prior" in knowledge &&
+    "runs" in knowledge
+  );
 }
 
 /** The known time, today's conditions and the laws of a recipe; `at` is the place of the recipe. */

@@ -1,3 +1,4 @@
+import { checkedTexts } from "./checkedTexts.js";
 import { formatTime } from "../quantities/formatTime.js";
 import type { Caution } from "../core/caution.js";
 import { checkedPlan } from "../process/checkedPlan.js";
@@ -28,6 +29,7 @@ import type { ProcessMaterial, ProcessPlan, ProcessStep } from "../process/types
  */
 export function describePlan(plan: ProcessPlan, texts: PlanTexts = planTexts): readonly string[] {
   checkedPlan("describePlan/plan", plan);
+  checkedTexts("describePlan/texts", texts, planTexts);
   const { cautions, benchNotes, timeRefused } = plan;
   const said = (caution: Caution): string =>
     `${texts.severities[caution.severity]}: ${sentence(caution, texts)}`;
