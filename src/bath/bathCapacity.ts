@@ -1,6 +1,7 @@
 import type { BrewMaterial } from "../brew/brewCapacity.js";
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { inRange, notOneOf, plainObject, positive } from "../core/guards.js";
+import { checkedOrigin } from "../core/term.js";
 import { unreadFields } from "../core/pointer.js";
 import { capacityCautions } from "../use/capacityCautions.js";
 import {
@@ -74,6 +75,7 @@ export interface BathCapacity {
  */
 export function bathCapacity(bath: CapacityBath): BathCapacity {
   plainObject(WHERE, bath);
+  if (bath.use !== undefined) checkedOrigin(`${WHERE}/use`, bath.use);
   const { brew, areaCm2, usedCm2PerL = 0, material = "film", dilution, vessel } = bath;
   const volumeMl = positive(WHERE, bath.volumeMl ?? brew?.volumeMl, 1e6, "volumeMl", "/volumeMl");
   inRange(WHERE, usedCm2PerL, 0, 1e6, "cm2PerL", "/usedCm2PerL");

@@ -42,6 +42,7 @@ export function recipeInputs(
   list: readonly AnyCause[] = causes,
 ): RecipeInputs {
   const { developer, material, agitation, knowledge = {} } = recipe;
+  if (recipe.conditions !== undefined) plainObject(`${at}/conditions`, recipe.conditions);
   const own = {
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),

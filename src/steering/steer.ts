@@ -74,6 +74,7 @@ export function steer(input: SteerInput): SteerAnswer {
   if (statedC !== undefined) inRange("steer/conditions/temperatureC", statedC, 0, 100, "temperatureC");
   const { followed, trusted, cautions: doubts } = judgeLog("/log", ordered, known, statedC);
   const { timeS: newestS } = ordered.readings.at(-1) as PlacedReading;
+  if (appearance !== undefined) plainObject("steer/appearance", appearance);
   const seenS = appearance === undefined ? 0 : checkedAppearance("steer/appearance", appearance.appearanceS);
   const nowS = inRange("steer/nowS", input.nowS ?? Math.max(newestS, seenS), 0, LONGEST_CLOCK_S, "timeS");
   const law = knowledge.temperature ?? genericTemperatureLaw;

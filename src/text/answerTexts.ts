@@ -45,7 +45,7 @@ const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
 const short = (value: number): string => String(Number(value.toPrecision(2)));
 
 function englishSide(cause: string, side: unknown): string | undefined {
-  const unit = UNITS[cause];
+  const unit = Object.hasOwn(UNITS, cause) ? UNITS[cause] : undefined;
   if (typeof side === "number") return unit && `${Number(side.toPrecision(4))}${unit}`;
   if (cause === "dilution") return formatDilution(readDilution("describeFactor/row/side", side));
   if (cause === "temperature") return "a bath that drifts";
