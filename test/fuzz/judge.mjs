@@ -39,7 +39,7 @@ function faultOf(value, path, odd, own) {
       key === "length" ||
       key === "record" ||
       // What was got is the caller's own.
-      (key === "actual" && "expected" in value) ||
+      (key === "actual" && !("severity" in value)) ||
       (!Array.isArray(value) && unknownFields.includes(key))
     )
       continue;
