@@ -11,8 +11,8 @@ const FORMS = '"continuous", "stand" or an interval such as "every 30 s"';
  * `"every 30 s"`, `"1 min"`, `"0:30"`
  * @returns `"continuous"`, `"stand"` or `{ everyS }`, in s
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is none of these, an interval has no unit, or it is not above 0 and at most 3600
- * s
+ * @throws RangeError for any other text, when an interval has no unit, or it is not above 0 and at most
+ * 3600 s
  *
  * @example
  * ```ts

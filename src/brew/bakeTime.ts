@@ -2,6 +2,7 @@ import type { Caution } from "../core/caution.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { handbookBaking, type BakingLaw } from "../handbook/baking.js";
 import type { TimeEstimate } from "../core/estimate.js";
+import { GAS_CONSTANT_KJ } from "../temperature/law.js";
 import { say } from "./text.js";
 
 /** What {@link bakeTime} takes. */
@@ -22,11 +23,8 @@ export interface BakeTime extends TimeEstimate {
 /** Depth of the measured samples, mm: milligrams in a pan. */
 const DEPTH_MM = 1;
 
-/** Molar gas constant, kJ/(mol K), CODATA 2018. */
-const GAS_CONSTANT = 8.31446261815324e-3;
-
 function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number, converted: number): number {
-  const rate = perS * Math.exp(-energyKJPerMol / (GAS_CONSTANT * (temperatureC + 273.15)));
+  const rate = perS * Math.exp(-energyKJPerMol / (GAS_CONSTANT_KJ * (temperatureC + 273.15)));
   return (cube ? 1 - Math.cbrt(1 - converted) : -Math.log1p(-converted)) / rate;
 }
 

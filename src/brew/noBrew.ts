@@ -23,7 +23,7 @@ export type NoBrewReason =
 
 /** No brew: the reason, and the one thing that helps. */
 export interface NoBrew {
-  /** there is none */
+  /** always undefined: this tells the two answers apart */
   readonly brew: undefined;
   /** why, by name */
   readonly reason: NoBrewReason;

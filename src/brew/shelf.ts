@@ -94,7 +94,7 @@ function usable(shelf: Shelf, ingredient: Ingredient): ShelfEntry | undefined {
 
 /**
  * The first ingredient that there is enough of, as a part of a brew in grams for the volume; undefined when
- * there is none. Tablets are counted in halves.
+ * nothing will do. Tablets are counted in halves.
  */
 export function take(shelf: Shelf, wanted: Wanted, volumeMl: number): BrewPart | undefined {
   for (const [ingredient, gPerL] of wanted) {

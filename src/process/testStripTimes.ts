@@ -45,8 +45,8 @@ const LEAST_RATIO = 1.15;
  * @remarks time i = low × (high/low)^(i/(n − 1)): equal steps in ln(time), because development is
  * proportional and the interval is lognormal. An eye judges a negative to about 7 % of the time, so two
  * pieces have to differ by some 10 to 15 % (judgement). Where the whole interval is narrower than that, the
- * strip would tell nothing, and there is none. Cut the strip after each time, or develop pieces that long;
- * fix and compare all of them together.
+ * strip would tell nothing, and the answer has no times. Cut the strip after each time, or develop pieces
+ * that long; fix and compare all of them together.
  *
  * @example
  * ```ts

@@ -19,7 +19,7 @@ const UNIT_CM: Readonly<Record<string, number>> = { in: 2.54, cm: 1, mm: 0.1 };
  * width × height with its unit: `"4x5in"`, `"9x12cm"`, `"6,5x9cm"`
  * @returns the area in cm²
  * @throws TypeError when `format` is not text
- * @throws RangeError when it is none of these, or a side is 0 or above 200 cm
+ * @throws RangeError when the text is anything else, or a side is 0 or above 200 cm
  *
  * @remarks A roll counts as 80 square inches, as capacities are printed: one 135-36, one 120, half a 220,
  * four 4x5 in sheets and one 8x10 in sheet (Brodie-Tyrrell, Fixer Capacity, analogue FAQ). Shorter 135 rolls

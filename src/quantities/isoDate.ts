@@ -23,8 +23,8 @@ function daysOf(year: number, month: number): number {
 }
 
 /**
- * Returns a date of ISO 8601-1:2019, with or without a time of day after it; throws when it is none, or not
- * in the calendar.
+ * Returns a date of ISO 8601-1:2019, with or without a time of day after it; throws for other text and for a
+ * day that no calendar has.
  */
 export function isoDate(where: string, value: unknown): string {
   if (typeof value !== "string") wrongKind(where, "text", value);

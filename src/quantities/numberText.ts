@@ -32,7 +32,7 @@ export function withUnit(text: string, unit: string): string {
   return bare && unit !== "" ? `${text} ${unit}` : text;
 }
 
-/** A number from text; throws when it is none. `where` is what the error calls it. */
+/** A number from text; throws when the text holds no number. `where` is what the error calls it. */
 export function numberFromText(text: string, where: string): number {
   if (!/^[-+]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text))
     unreadable(`/${where}`, "number", ["0.6"], "a number", text);

@@ -1,6 +1,7 @@
 import { frozen } from "../core/frozen.js";
 import { readDilution, type Dilution } from "../dilution/dilution.js";
 import { inRange, notOneOf, positive, wrongValue } from "../core/guards.js";
+import { ROLL_CM2 } from "../handbook/roll.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
 /**
@@ -31,7 +32,7 @@ export interface UseLaw extends LawOrigin {
  */
 export const genericUseLaw: UseLaw = /* @__PURE__ */ frozen({
   increase: 0.08,
-  perCm2PerL: 516.128,
+  perCm2PerL: ROLL_CM2,
   growth: "linear",
   sdIncrease: 0.04,
   sources: ["generic rule over published ones, 2.4 to 14 % a roll in a litre"],
