@@ -1,5 +1,6 @@
 import type { Caution } from "../core/caution.js";
 import type { Quantity } from "../core/quantity.js";
+import { basisOf, type LawOrigin } from "../core/term.js";
 import { unusualDilutionLaw } from "../dilution/plausible.js";
 import { unusualTemperatureLaw } from "../temperature/plausible.js";
 import { unusualUseLaw } from "../use/plausible.js";
@@ -24,6 +25,10 @@ const SENTENCES: Readonly<Record<string, string>> = {
   "maybe-percent": "The increase by use is 1 or more. Is it in per cent?",
 };
 
+/** A law that rests on something other than own runs, which may say what they do. */
+const handedIn = <Law extends LawOrigin>(law: Law | undefined): law is Law =>
+  law !== undefined && basisOf(law) !== "own-runs";
+
 /**
  * Cautions about laws that were handed in and are outside what was ever published. Own runs may say what they
  * do.
@@ -45,9 +50,8 @@ export function unusualLaws({ temperature, dilution, use }: Knowledge): readonly
       data: { law, reason },
     });
   };
-  if (temperature?.runs === undefined && temperature)
-    say("temperature", "kJPerMol", unusualTemperatureLaw(temperature));
-  if (dilution?.runs === undefined && dilution) say("dilution", RATIO, unusualDilutionLaw(dilution));
-  if (use?.runs === undefined && use) say("use", RATIO, unusualUseLaw(use));
+  if (handedIn(temperature)) say("temperature", "kJPerMol", unusualTemperatureLaw(temperature));
+  if (handedIn(dilution)) say("dilution", RATIO, unusualDilutionLaw(dilution));
+  if (handedIn(use)) say("use", RATIO, unusualUseLaw(use));
   return found;
 }

@@ -4,7 +4,7 @@
  */
 import type { Caution } from "./caution.js";
 import type { Row } from "./row.js";
-import type { Basis, LawOrigin } from "./term.js";
+import { basisOf, type Basis, type LawOrigin } from "./term.js";
 
 /** A parameter of a law by its name, and how ln(time) moves with it. */
 export interface ParameterSlope {
@@ -107,8 +107,8 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
 export type AnyCause = Cause<any, any>;
 
 /** The spread that a law claims, raised to the least that anyone knows it to. Own runs may know it better. */
-export function claimed(sd: number, least: number, { runs }: LawOrigin): number {
-  return runs === undefined ? Math.max(least, sd) : sd;
+export function claimed(sd: number, least: number, law: LawOrigin): number {
+  return basisOf(law) === "own-runs" ? sd : Math.max(least, sd);
 }
 
 /** The factor of an effect on time: the printed ratio where there is one. */

@@ -18,14 +18,14 @@ export const GIVEN_INTERACTION_SD_KJ: number = 20;
 /**
  * The law taken when none is given: −12 ± 20 kJ/mol for each halving of the concentration.
  *
- * @remarks In print the diluted bath has the lower temperature coefficient: the three pairs of tables, stock
- * and 1+1, that this package is checked with give −12, −22 and −53 kJ/mol. Beyond two halvings the change is
- * held.
+ * @remarks In print the diluted bath has the lower temperature coefficient. Two pairs of tables, stock and
+ * 1+1, are known here: −12 kJ/mol (read in print) and −24 kJ/mol (from memory). Two pairs leave much open, so
+ * the spread is wide.
  */
 export const genericInteractionLaw: InteractionLaw = /* @__PURE__ */ frozen({
   perHalvingKJPerMol: -12,
   sdKJPerMol: GIVEN_INTERACTION_SD_KJ,
-  sources: ["generic law over printed pairs of tables, stock and 1+1: -12, -22 and -53 kJ/mol"],
+  sources: ["generic law over two printed pairs of tables, stock and 1+1: -12 kJ/mol, and -24 (from memory)"],
 });
 
 /** Checks a law and returns it. */

@@ -1,14 +1,17 @@
-/* Temperature and dilution together. All times are invented. */
+/* Temperature and dilution together. All times are invented, but for those of the two printed pairs. */
+import { linearRegression } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import {
   compensate,
   effect,
+  genericInteractionLaw,
   learn,
   predict,
   prepareCompensation,
   startKnowledge,
   type Baseline,
 } from "../../src/index.js";
+import { timeTables } from "../reference/temperature.js";
 
 const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9" };
 const R = 8.314462618e-3;
@@ -113,5 +116,27 @@ describe("the interaction of temperature and dilution", () => {
     const where = { temperatureC: 15, dilution: "1+24" };
     expect(predict(known, where)).toEqual(compensate(known.baseline, where, known));
     expect(predict(JSON.parse(JSON.stringify(known)), where)).toEqual(predict(known, where));
+  });
+  it.each([
+    // Read in print: the source stands with the table.
+    ["rotary-ascorbate-stock-film-100", "rotary-ascorbate-half-film-100", -12],
+    // From memory.
+    ["memory-tank-borax", "memory-tank-borax-half", -24],
+  ])("has the sign and the size of print: %s", (stock, half, kJPerMol) => {
+    const energyOf = (id: string): number => {
+      const { rows } = timeTables.find((table) => table.id === id)!;
+      const points = rows.map(({ temperature, minutes }): [number, number] => [
+        1 / ((temperature - 32) / 1.8 + 273.15),
+        Math.log(minutes),
+      ]);
+      return R * linearRegression(points).m;
+    };
+    const change = energyOf(half) - energyOf(stock);
+    expect(change).toBeGreaterThan(kJPerMol - 0.5);
+    expect(change).toBeLessThan(kJPerMol + 0.5);
+    // The generic law has it in its 90 % interval.
+    expect(Math.abs(change - genericInteractionLaw.perHalvingKJPerMol)).toBeLessThan(
+      1.645 * genericInteractionLaw.sdKJPerMol!,
+    );
   });
 });
