@@ -2,7 +2,7 @@
  * A file as data: a recipe or a day.
  */
 import { checkRecipe, type Recipe, type RecipeCheck } from "../index.js";
-import { fault, type Fault } from "./fault.js";
+import { fault, fullStop, type Fault } from "./fault.js";
 import type { Io } from "./io.js";
 import { firstFault, placeOfPointer } from "./jsonPlaces.js";
 
@@ -69,5 +69,5 @@ export function recipeOf(
   const [first, ...others] = check.problems;
   const { path, message } = first as (typeof check.problems)[number];
   const more = others.length === 0 ? "" : ` (and ${others.length} more: see darkroom-kinetics check)`;
-  throw fault(`${message}${more}.`, { pointer: path });
+  throw fault(fullStop(message + more), { pointer: path });
 }

@@ -1,17 +1,7 @@
 /*
  * darkroom-kinetics plan: a recipe from pour-in to wash.
  */
-import {
-  compensateRecipe,
-  describePlan,
-  planProcess,
-  roundEstimate,
-  type Agitation,
-  type ProcessInput,
-  type ProcessPlan,
-  type Recipe,
-  type Vessel,
-} from "../index.js";
+import { describePlan, planRecipe, type ProcessPlan, type Recipe, type Vessel } from "../index.js";
 import { recipeOf, type Document } from "./document.js";
 import { fault, placed } from "./fault.js";
 import type { Asked } from "./options.js";
@@ -30,35 +20,11 @@ export function planReport(document: Document, asked: Asked): PlanReport {
   if (document.kind === "day") throw fault("a plan is made of a recipe, and this is a day file.");
   const { recipe } = recipeOf(document);
   const conditions = askedConditions(asked) ?? {};
-  const plan = placed([], () => {
-    const answer = compensateRecipe(recipe, conditions);
-    const refused = answer.refused || answer.cautions.some(({ severity }) => severity === "stop");
-    // The plan shows the time that every other answer shows.
-    const { timeS, lowS, highS } = roundEstimate(answer);
-    return planProcess(inputOf(recipe, asked, { ...answer, refused, timeS, lowS, highS }));
-  });
+  const { volumeMl } = asked;
+  const vessel = vesselOf(asked, recipe.material.kind);
+  // The plan shows the time that every other answer shows.
+  const plan = placed([], () => planRecipe(recipe, { vessel, conditions, volumeMl, rounded: true }));
   return { file: document.file, name: recipeName(recipe), plan };
-}
-
-function inputOf(recipe: Recipe, asked: Asked, answer: NonNullable<ProcessInput["answer"]>): ProcessInput {
-  const { material, developer, baseline, baths } = recipe;
-  const { kind, emulsion, iodideRich, areaCm2, sensitization } = material;
-  const agitation: Agitation | undefined = recipe.agitation ?? baseline.agitation;
-  const [dilution = developer.kind === "stock" ? developer.dilution : undefined] = asked.dilutions;
-  return {
-    vessel: vesselOf(asked, kind),
-    answer,
-    temperatureC: asked.temperaturesC[0] ?? recipe.conditions?.temperatureC ?? baseline.temperatureC,
-    volumeMl: asked.volumeMl ?? (developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl),
-    material: kind,
-    emulsion,
-    iodideRich,
-    areaCm2,
-    sensitization,
-    agitation,
-    dilution,
-    baths,
-  };
 }
 
 /** Plates and paper lie in a tray unless it is said otherwise. */

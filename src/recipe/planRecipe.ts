@@ -1,10 +1,11 @@
 import type { Conditions } from "../compensate/types.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { plainObject } from "../core/guards.js";
+import { plainObject, wrongKind } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import { handbookIngredients, type Ingredient } from "../handbook/ingredients.js";
 import { planOf } from "../process/planOf.js";
 import type { ProcessInput, ProcessPlan } from "../process/types.js";
+import { roundEstimate } from "../quantities/roundEstimate.js";
 import { compensateRecipe } from "./compensateRecipe.js";
 import { placeOf } from "./places.js";
 import { brewCautions, recipeCautions } from "./recipeCautions.js";
@@ -28,6 +29,8 @@ export interface RecipePlanOptions extends Pick<
 > {
   /** what is otherwise today than the recipe says */
   readonly conditions?: Conditions | undefined;
+  /** true to develop for the time as `roundEstimate` shows it; the other steps stay as they are */
+  readonly rounded?: boolean | undefined;
 }
 
 const OPTIONS = [
@@ -77,7 +80,10 @@ export function planRecipe(recipe: Recipe, options: RecipePlanOptions): ProcessP
   plainObject("planRecipe/recipe", recipe);
   plainObject("planRecipe/options", options);
   const { conditions = {} } = options;
-  const answer = compensateRecipe(recipe, conditions);
+  const { rounded = false } = options;
+  if (typeof rounded !== "boolean") wrongKind("planRecipe/options/rounded", "true or false", rounded);
+  const exact = compensateRecipe(recipe, conditions);
+  const answer = rounded ? { ...exact, ...roundEstimate(exact) } : exact;
   const now = recipeNow(recipe, conditions);
   const chosen = Object.fromEntries(
     OPTIONS.flatMap((field) => (options[field] === undefined ? [] : [[field, options[field]] as const])),
@@ -86,7 +92,7 @@ export function planRecipe(recipe: Recipe, options: RecipePlanOptions): ProcessP
   const own = plan.cautions.map((one) => placedInPlan(recipe, one, conditions, chosen));
   const said = recipeCautions(now, answer, brewCautions(now));
   const news = own.filter(({ code, path }) => !said.some((one) => one.code === code && one.path === path));
-  const unread = unreadFields("/options", options, [...OPTIONS, "conditions"]);
+  const unread = unreadFields("/options", options, [...OPTIONS, "conditions", "rounded"]);
   return { ...plan, cautions: gravestFirst([...said, ...news, ...unread]) };
 }
 

@@ -160,6 +160,16 @@ describe("check", () => {
 });
 
 describe("plan", () => {
+  it("moves and mixes the bath as the recipe's conditions say for today", () => {
+    const today = {
+      ...files["recipe.json"],
+      baseline: { timeS: 540, temperatureC: 20, agitation: { everyS: 60 } },
+      conditions: { temperatureC: 18, dilution: "1+24", agitation: { everyS: 30 } },
+    };
+    const { out } = ran(["plan", "t.json"], { "t.json": today });
+    expect(out).toMatch(/Every 0:30 until/);
+    expect(out).toMatch(/20 ml stock/);
+  });
   it("plans a recipe with the time that every other answer shows", () => {
     const { code, out } = ran(["plan", "recipe.json"], files);
     expect(code).toBe(0);

@@ -5,6 +5,7 @@ import {
   learn,
   planProcess,
   planRecipe,
+  roundEstimate,
   startKnowledge,
   type Recipe,
 } from "../../src/index.js";
@@ -43,6 +44,16 @@ describe("planRecipe", () => {
       stockMl: 10,
       waterMl: 500,
     });
+  });
+
+  it("develops for the rounded time when asked, and leaves the other steps as they are", () => {
+    const rounded = planRecipe(recipe, { vessel: "tank", rounded: true });
+    expect(step("develop", rounded).durationS).toBe(roundEstimate(compensateRecipe(recipe)).timeS);
+    expect(step("develop", rounded).durationS).not.toBe(step("develop").durationS);
+    expect(step("wash", rounded).durationS).toBe(step("wash").durationS);
+    expect(() => planRecipe(recipe, { vessel: "tank", rounded: 1 as never })).toThrow(
+      "planRecipe: options.rounded must be true or false, got 1",
+    );
   });
 
   it("carries what fixing depends on: an iodide-rich film is fixed for three clearing times", () => {
