@@ -14,6 +14,8 @@ import { floorOf, LEAST_ML_PER_CM2, thinLayer, type Layer } from "./layer.js";
 import { leastStockMl } from "./leastStock.js";
 import { stockCautions } from "./stockCautions.js";
 import { say } from "./text.js";
+import { brewMaterials } from "../brew/brewCapacity.js";
+import { vessels } from "../handbook/process.js";
 
 const WHERE = "bathCapacity/bath";
 const FIELDS: readonly string[] = [
@@ -80,8 +82,8 @@ export function bathCapacity(bath: CapacityBath): BathCapacity {
   const volumeMl = positive(WHERE, bath.volumeMl ?? brew?.volumeMl, 1e6, "volumeMl", "/volumeMl");
   inRange(WHERE, usedCm2PerL, 0, 1e6, "cm2PerL", "/usedCm2PerL");
   if (areaCm2 !== undefined) positive(WHERE, areaCm2, 1e6, "areaCm2", "/areaCm2");
-  if (!MATERIALS.includes(material)) notOneOf(`${WHERE}/material`, MATERIALS, material);
-  if (vessel !== undefined && !VESSELS.includes(vessel)) notOneOf(`${WHERE}/vessel`, VESSELS, vessel);
+  if (!brewMaterials.includes(material)) notOneOf(`${WHERE}/material`, brewMaterials, material);
+  if (vessel !== undefined && !vessels.includes(vessel)) notOneOf(`${WHERE}/vessel`, vessels, vessel);
   const { limits, allAgentCm2PerL = Infinity } = capacityLimits(WHERE, bath, material);
   const { by, cm2PerL } = limits[0] as CapacityLimit;
   const afterCm2PerL = usedCm2PerL + (1000 * (areaCm2 ?? 0)) / volumeMl;
@@ -112,6 +114,3 @@ export function bathCapacity(bath: CapacityBath): BathCapacity {
     cautions: gravestFirst(cautions),
   };
 }
-
-const MATERIALS: readonly string[] = ["film", "plate", "paper"];
-const VESSELS: readonly string[] = ["tank", "tray", "drum"];

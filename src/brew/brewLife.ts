@@ -2,6 +2,7 @@ import { Z90 } from "../core/estimate.js";
 import { inRange, notOneOf, plainObject } from "../core/guards.js";
 import { agentsOf, gramsPerL, solveBrew } from "./solveBrew.js";
 import { readBrew, type Brew, type ReadBrew } from "./brew.js";
+import { vessels } from "../handbook/process.js";
 
 /** How the brew waits: what decides how much air gets at it. */
 export interface BrewLifeOptions {
@@ -70,7 +71,7 @@ export function brewLife(brew: Brew, options: BrewLifeOptions = {}): BrewLife {
   const { depthMm = 10, vessel = "tray" } = plainObject("brewLife/options", options);
   const depth = inRange("brewLife/options/depthMm", depthMm, 1, 1000) / 10;
   if (vessel !== "tank" && vessel !== "tray" && vessel !== "drum")
-    notOneOf("brewLife/options/vessel", ["tank", "tray", "drum"], vessel);
+    notOneOf("brewLife/options/vessel", vessels, vessel);
   const lifeH =
     openLife(read, solveBrew(read).ph) * Math.min(3, Math.max(0.5, depth)) * (vessel === "tank" ? 2 : 1);
   const vitaminC = agentsOf(read).ascorbate * VITAMIN_C_G_PER_MOL;

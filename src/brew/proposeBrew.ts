@@ -3,7 +3,7 @@ import { notOneOf, plainObject, positive } from "../core/guards.js";
 import { handbookAppearance } from "../handbook/appearance.js";
 import { unreadFields } from "../core/pointer.js";
 import { brewTemperature, MOST, type Brew } from "./brew.js";
-import { brewCapacity, type BrewMaterial } from "./brewCapacity.js";
+import { brewMaterials, brewCapacity, type BrewMaterial } from "./brewCapacity.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
 import { candidatesOf, type Candidate, type ProposalUse } from "./candidates.js";
@@ -98,7 +98,7 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
   const shelf = readShelf("proposeBrew/input/shelf", given["shelf"]);
   const { temperatureC = 20, material = "film", spoonMl } = given;
   if (material !== "film" && material !== "plate" && material !== "paper")
-    notOneOf("proposeBrew/input/material", ["film", "plate", "paper"], material);
+    notOneOf("proposeBrew/input/material", brewMaterials, material);
   const unread = unreadFields("", given, FIELDS);
   const use: ProposalUse = {
     volumeMl: positive("proposeBrew/input/volumeMl", given["volumeMl"], MOST, "volumeMl"),

@@ -7,6 +7,7 @@ import { temperatureEffect } from "../temperature/cause.js";
 import type { BrewMaterial } from "./brewCapacity.js";
 import { farCaution } from "./brewStrength.js";
 import { say } from "./text.js";
+import { brewMaterials } from "./brewCapacity.js";
 
 /** A scrap of fogged film or paper in a bath, in the light. */
 export interface ScrapSeen {
@@ -70,7 +71,7 @@ export function strengthFromScrap(input: ScrapInput): ScrapStrength {
   const where = "strengthFromScrap/input";
   const { known, material = "film" } = plainObject(where, input);
   if (material !== "film" && material !== "plate" && material !== "paper")
-    notOneOf(`${where}/material`, ["film", "plate", "paper"], material);
+    notOneOf(`${where}/material`, brewMaterials, material);
   const today = readScrap(where, input);
   const other =
     known === undefined

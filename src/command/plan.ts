@@ -1,7 +1,7 @@
 /*
  * darkroom-kinetics plan: a recipe from pour-in to wash.
  */
-import { describePlan, planRecipe, type ProcessPlan, type Recipe, type Vessel } from "../index.js";
+import { describePlan, planRecipe, vessels, type ProcessPlan, type Recipe, type Vessel } from "../index.js";
 import { recipeOf, type Document } from "./document.js";
 import { fault, placed } from "./fault.js";
 import type { Asked } from "./options.js";
@@ -13,8 +13,6 @@ export interface PlanReport {
   readonly name: string;
   readonly plan: ProcessPlan;
 }
-
-const VESSELS: readonly Vessel[] = ["tank", "tray", "drum"];
 
 export function planReport(document: Document, asked: Asked): PlanReport {
   if (document.kind === "day") throw fault("a plan is made of a recipe, and this is a day file.");
@@ -30,9 +28,9 @@ export function planReport(document: Document, asked: Asked): PlanReport {
 /** Plates and paper lie in a tray unless it is said otherwise. */
 function vesselOf({ vessel }: Asked, kind: Recipe["material"]["kind"]): Vessel {
   if (vessel === undefined) return kind === "plate" || kind === "paper" ? "tray" : "tank";
-  const known = VESSELS.find((one) => one === vessel);
+  const known = vessels.find((one) => one === vessel);
   if (known === undefined)
-    throw fault(`--vessel ${JSON.stringify(vessel)} is not known; known are ${VESSELS.join(", ")}.`, {
+    throw fault(`--vessel ${JSON.stringify(vessel)} is not known; known are ${vessels.join(", ")}.`, {
       use: true,
     });
   return known;

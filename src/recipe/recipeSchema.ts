@@ -22,6 +22,7 @@ import { everything, type LearnedCause } from "../learning/learning.js";
 import { knowledgeSchema } from "../learning/schema.js";
 import { bathsSchema } from "../process/schema.js";
 import { RECIPE_VERSION } from "./types.js";
+import { brewMaterials } from "../brew/brewCapacity.js";
 
 function brewSchema(): JsonSchema {
   const weighed = Object.keys(handbookIngredients).filter((name) => name !== "ascorbic-acid-tablet");
@@ -89,7 +90,7 @@ const materialSchema = (): JsonSchema =>
     ["name"],
     {
       name: text(200, "What it is called."),
-      kind: one(["film", "plate", "paper"], "What it is."),
+      kind: one(brewMaterials, "What it is."),
       sensitization: one(
         ["blue-sensitive", "orthochromatic", "panchromatic"],
         "What light it sees; taken as panchromatic when left out.",
