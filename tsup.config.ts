@@ -10,16 +10,19 @@ const common: Options = {
   // npm run build empties dist before: the builds run side by side.
   clean: false,
 };
+/** What an app imports: the package, and each language beside it. */
+const entries = ["src/index.ts", "src/texts/de.ts"];
 const types: Options["dts"] = {
-  entry: "src/index.ts",
+  entry: entries,
   compilerOptions: { ignoreDeprecations: "6.0" },
 };
 
 /** Every source file that an import reaches: a file of types alone would be shipped as an empty one. */
-async function reached(entry: string): Promise<string[]> {
+async function reached(): Promise<string[]> {
   const { metafile } = await build({
-    entryPoints: [entry],
+    entryPoints: entries,
     bundle: true,
+    outdir: "out",
     packages: "external",
     format: "esm",
     metafile: true,
@@ -66,25 +69,25 @@ const built: ReturnType<typeof defineConfig> = defineConfig(async (): Promise<Op
   // For bundlers: one file a module, so that an app carries only what it imports.
   {
     ...common,
-    entry: await reached("src/index.ts"),
+    entry: await reached(),
     outDir: "dist",
     format: "esm",
     bundle: false,
     dts: types,
   },
   // For Node: one readable file a format, since opening a hundred small modules slows each start.
-  { ...common, entry: ["src/index.ts"], outDir: "dist/node", format: "esm" },
+  { ...common, entry: entries, outDir: "dist/node", format: "esm" },
   // The command is a user of that file: what it imports from the package stays an import.
   {
     ...common,
     entry: { "command/main": "src/command/main.ts" },
     outDir: "dist/node",
     format: "esm",
-    external: [/^\.\.\/index\.js$/],
+    external: [/^\.\.\/(?:index|texts\/de)\.js$/],
   },
   {
     ...common,
-    entry: ["src/index.ts"],
+    entry: entries,
     outDir: "dist",
     format: "cjs",
     noExternal: inlined,

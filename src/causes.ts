@@ -51,16 +51,11 @@ export const causes: readonly [
 export type CauseName = (typeof causes)[number]["name"];
 
 /** The names of the causes, in the order of their rows. */
-export const causeNames: readonly CauseName[] = /* @__PURE__ */ Object.freeze([
-  "temperature",
-  "dilution",
-  "agitation",
-  "use",
-  "age",
-  "strength",
-  "contrast",
-  "push",
-] as const);
+export const causeNames: readonly CauseName[] = /* @__PURE__ */ namesInOrder();
+
+function namesInOrder(): readonly CauseName[] {
+  return Object.freeze(causes.map(({ name }) => name));
+}
 
 /**
  * Learning's half of each cause that runs can teach, by the name of the cause. Apart from the list above, so

@@ -6,30 +6,46 @@
 
 // core: what every answer is made of
 export type { Caution, CautionSeverity } from "./core/caution.js";
+export type { CautionData, UnusualReason } from "./core/cautionData.js";
+export type { CautionFacts, CautionSentences, CautionTexts, TemperatureUnit } from "./core/cautionTexts.js";
 export { cautionCodes, type CautionCode } from "./core/cautionCodes.js";
 export type { TimeEstimate } from "./core/estimate.js";
+export { safetyText } from "./core/safety.js";
 export type { Basis, Factor, LawOrigin, Seen } from "./core/term.js";
 
 // quantities: times and temperatures in text, °F, film areas
 export {
   isInputError,
   inputErrorCodes,
+  type CheckProblem,
   type InputError,
   type InputErrorCode,
+  type ExpectedFigures,
   type InputExpected,
+  type InputFormat,
+  type InputType,
+  type RuleExpected,
 } from "./core/errors.js";
-export type { Quantity } from "./core/quantity.js";
+export type { CurveEnd, InputRule, InputRules, InputRuleTexts, InputWanted } from "./core/errorRules.js";
+export type { MeasuredQuantity } from "./core/quantity.js";
 export { parseTime } from "./quantities/parseTime.js";
 export { formatTime } from "./quantities/formatTime.js";
 export { roundTime } from "./quantities/roundTime.js";
-export { roundEstimate, type RoundedEstimate } from "./quantities/roundEstimate.js";
+export {
+  roundEstimate,
+  type RoundedEstimate,
+  type RoundEstimateOptions,
+} from "./quantities/roundEstimate.js";
 export { parseSpread } from "./quantities/parseSpread.js";
+export { formatSpread } from "./quantities/formatSpread.js";
 export { fahrenheitToCelsius } from "./quantities/fahrenheitToCelsius.js";
 export { celsiusToFahrenheit } from "./quantities/celsiusToFahrenheit.js";
 export { parseTemperature, type TemperatureUnitOptions } from "./quantities/parseTemperature.js";
 export { formatTemperature } from "./quantities/formatTemperature.js";
+export { parseCount } from "./quantities/parseCount.js";
 export { parseVolume } from "./quantities/parseVolume.js";
 export { filmAreaCm2 } from "./quantities/filmAreaCm2.js";
+export { parseFilmFormat, type FilmFormat } from "./quantities/parseFilmFormat.js";
 
 // temperature: time at another temperature
 export type { ArrheniusLaw, CoefficientLaw, TemperatureLaw, TemperatureRow } from "./temperature/law.js";
@@ -85,19 +101,20 @@ export { agitationFactor } from "./agitation/agitationFactor.js";
 
 // exhaustion: time in a used or old bath, and whether to use it at all
 export { genericUseLaw, useFactor, type UseLaw } from "./use/useFactor.js";
-export { parseUse } from "./use/parseUse.js";
+export { parseUse, type ParseUseOptions } from "./use/parseUse.js";
 export { ageFactor } from "./age/ageFactor.js";
 export type { AgeLaw } from "./age/law.js";
 export { genericAgeLaw } from "./age/genericAgeLaw.js";
 export { parseAge } from "./age/parseAge.js";
-export { bathCapacity, type BathCapacity, type CapacityBath } from "./bath/bathCapacity.js";
+export { bathCapacity } from "./bath/bathCapacity.js";
+export type { BathCapacity, CapacityBath } from "./bath/capacityOf.js";
 export type { CapacityBasis, CapacityLimit } from "./bath/capacityLimits.js";
-export type { Bath } from "./bath/judgeBath.js";
+export type { DeveloperBath } from "./bath/judgeBath.js";
 export { bathState } from "./bath/bathState.js";
 export { bathVolumeMl } from "./bath/bathVolumeMl.js";
-export { checkLedger, type CheckedLedger, type LedgerProblem } from "./bath/checkLedger.js";
+export { checkLedger, type CheckedLedger } from "./bath/checkLedger.js";
 export type { BathLedger, LedgerVolume } from "./bath/ledger.js";
-export { bathVerdict, type BathVerdict } from "./bath/bathVerdict.js";
+export { bathVerdict, type BathVerdict, type VerdictBath } from "./bath/bathVerdict.js";
 export { handbookUseLaw } from "./use/handbookUseLaw.js";
 export { replenishmentMl } from "./bath/replenishmentMl.js";
 export {
@@ -122,6 +139,7 @@ export {
   type GrowthPoint,
 } from "./contrast/fitGrowth.js";
 export { growthFromDoubling, type DoublingPair } from "./contrast/growthFromDoubling.js";
+export { parseStops } from "./push/parseStops.js";
 export { pushFactor } from "./push/pushFactor.js";
 export { pushCautions } from "./push/pushCautions.js";
 export type { CharacteristicCurve, DensityStep } from "./contrast/sensitometry.js";
@@ -153,7 +171,7 @@ export {
   type IngredientHazard,
   type IngredientMoles,
 } from "./handbook/ingredients.js";
-export type { Brew, BrewPart, SpoonHeap, TabletPart, WeighedPart } from "./brew/brew.js";
+export type { DeveloperBrew, BrewPart, SpoonHeap, TabletPart, WeighedPart } from "./brew/brew.js";
 export {
   massOf,
   spoonSizesMl,
@@ -193,6 +211,9 @@ export type { StartingTime } from "./brew/startingTime.js";
 export type { ShelfItem } from "./brew/shelf.js";
 export { scaleBrew } from "./brew/scaleBrew.js";
 export { mixingSteps, type MixingStep, type MixingWord } from "./brew/mixingSteps.js";
+export type { MixingStepData } from "./brew/mixingText.js";
+export { describeMixing } from "./text/describeMixing.js";
+export type { MixingTexts } from "./text/mixingTexts.js";
 
 // compensate: the main job
 export type { Baseline, Compensation, Conditions, Knowledge } from "./compensate/types.js";
@@ -202,7 +223,7 @@ export {
   type ConditionColumns,
   type PreparedCompensation,
 } from "./compensate/prepareCompensation.js";
-export { checkConditions, type ConditionsCheck, type Problem } from "./compensate/checkConditions.js";
+export { checkConditions, type ConditionsCheck } from "./compensate/checkConditions.js";
 export { effect, type EffectOfCause } from "./compensate/effect.js";
 export type { DocumentProblem } from "./core/schemaWords.js";
 export { causeNames, type CauseName } from "./causes.js";
@@ -210,7 +231,7 @@ export type { Strength, StrengthCorrection } from "./strength/cause.js";
 export type { PushLaw } from "./push/law.js";
 export { genericPushLaw } from "./push/law.js";
 export { contrastFactor } from "./contrast/contrastFactor.js";
-export type { JointSpread, Offset } from "./compensate/joint.js";
+export type { JointSpread, LearnedOffset } from "./compensate/joint.js";
 export { genericInteractionLaw, type InteractionLaw } from "./interaction/law.js";
 export type { PairName } from "./pairs.js";
 export type { Departure } from "./core/departures.js";
@@ -223,14 +244,17 @@ export {
 // learning: runs into knowledge, the next test
 export type {
   LearnedKnowledge,
-  Outcome,
-  Parameter,
-  Prior,
-  Run,
+  RunOutcome,
+  LearnedParameter,
+  KnowledgePrior,
+  DevelopmentRun,
   SetAside,
+  SetAsideReason,
   TestCandidate,
 } from "./learning/types.js";
 export { startKnowledge, type StartOptions } from "./learning/startKnowledge.js";
+export { unpushedRun } from "./learning/unpushedRun.js";
+export { stripOutcome, type JudgedStrip } from "./learning/stripOutcome.js";
 export { learn, type LearnOptions } from "./learning/learn.js";
 export { predict } from "./learning/predict.js";
 export { lawsOf } from "./learning/lawsOf.js";
@@ -245,12 +269,14 @@ export {
   type RejectedNote,
   type RunNotes,
   type RunNotesOptions,
+  type UnreadNote,
 } from "./notes/readRunNotes.js";
+export { tableRecords } from "./notes/tableRecords.js";
 
 // process: the plan from pour-in to wash
 export type {
   BathSetting,
-  Cue,
+  PlanCue,
   CueAction,
   CueData,
   FixSetting,
@@ -261,6 +287,7 @@ export type {
   ProcessMaterial,
   ProcessMaterialFacts,
   ProcessMaterialName,
+  PlannedDeveloper,
   ProcessPlan,
   ProcessStep,
   StepName,
@@ -275,14 +302,14 @@ export {
   vessels,
   washMethods,
   type FixerKind,
-  type Movement,
+  type ProcessMovement,
   type PaperBase,
   type StopKind,
-  type Vessel,
+  type ProcessVessel,
   type WashMethod,
 } from "./handbook/process.js";
 export { planProcess } from "./process/planProcess.js";
-export { planAt } from "./process/planAt.js";
+export { planAt, type PlanAtOptions } from "./process/planAt.js";
 export { planEvening } from "./process/planEvening.js";
 export type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./process/eveningTypes.js";
 export { replaceDevelopment, type DevelopmentLeft } from "./process/replaceDevelopment.js";
@@ -295,11 +322,13 @@ export {
 export { fixingTime, type FixingQuestion } from "./process/fixingTime.js";
 export { clearingTimeAt, type ClearingQuestion } from "./process/clearingTimeAt.js";
 export { bathCautions, type BathQuestion } from "./process/bathCautions.js";
-export type { CautionFacts, CuePlace, PlanTexts, ProcessCautionCode } from "./process/text.js";
+export type { CuePlace } from "./process/text.js";
+export type { PlanTexts } from "./text/planTexts.js";
 export { describePlan } from "./text/describePlan.js";
 
 // steering: a development in progress
 export type {
+  EquivalentWork,
   SteerAnswer,
   SteerInput,
   SteeringReading,
@@ -307,19 +336,22 @@ export type {
   SteeringVessel,
 } from "./steering/types.js";
 export { steer } from "./steering/steer.js";
+export { followedStepS, steeringGoal, type SteeringGoalOptions } from "./steering/steeringGoal.js";
 export { judgeReading, type JudgedReading, type JudgeReadingOptions } from "./steering/judgeReading.js";
 export { checkLog, type LogCheck } from "./steering/checkLog.js";
+export type { SteeringTexts } from "./text/steeringTexts.js";
+export { describeSteering, type DescribeSteeringOptions } from "./text/describeSteering.js";
 
 // recipe: a written recipe, checked
 export type {
-  BrewDeveloper,
+  RecipeBrew,
   Recipe,
   RecipeBaseline,
   RecipeCheck,
   RecipeConditions,
   RecipeMaterial,
   RecipeProblem,
-  StockDeveloper,
+  RecipeStock,
 } from "./recipe/types.js";
 export type { JsonSchema } from "./core/schema.js";
 export { checkRecipe } from "./recipe/checkRecipe.js";
@@ -337,10 +369,52 @@ export { planRecipe, type RecipePlanOptions } from "./recipe/planRecipe.js";
 export { describeCompensation } from "./text/describeCompensation.js";
 export { describeFactor } from "./text/describeFactor.js";
 export type { AnswerTexts } from "./text/answerTexts.js";
+export type { Texts } from "./texts/texts.js";
+export { describeCaution } from "./text/describeCaution.js";
 export { describeCautions } from "./text/describeCautions.js";
+export { describeProblem } from "./text/describeProblem.js";
+export { describeProblems } from "./text/describeProblems.js";
+export { problemTexts, type InputProblem, type ProblemTexts } from "./text/problemTexts.js";
+
+// picture: an answer as one drawing, with its ladder
+export type {
+  AnswerPicture,
+  AnswerPictureInput,
+  PictureAxes,
+  PictureDot,
+  PicturePoint,
+  PictureRange,
+  PictureRefusal,
+  PictureRung,
+  PictureWarning,
+  PictureToday,
+} from "./picture/types.js";
+export type {
+  PictureFacts,
+  PictureLimitFacts,
+  PictureMoment,
+  PictureRungWords,
+  PictureTexts,
+  PictureTodayFacts,
+} from "./picture/text.js";
+export { answerPicture } from "./picture/answerPicture.js";
+export { pictureAfterStrip } from "./picture/pictureAfterStrip.js";
+export { recipePicture } from "./picture/recipePicture.js";
+export { pictureSvg } from "./picture/pictureSvg.js";
+export type {
+  PictureEdges,
+  PictureLayout,
+  PicturePart,
+  PictureRungEdges,
+  PictureStripBox,
+  PictureSvgOptions,
+} from "./picture/options.js";
+export { pictureLayout } from "./picture/pictureLayout.js";
+export { describePicture, type PictureWordOptions } from "./picture/describePicture.js";
+export type { PictureWords } from "./picture/words.js";
 
 // chart: times over temperature and dilution, for the wall
-export type { ChartAxes, TimeChart, TimeChartInput, TimeChartRow } from "./chart/types.js";
+export type { ChartAxes, TimeChart, TimeChartHeld, TimeChartInput, TimeChartRow } from "./chart/types.js";
 export type { ChartTexts } from "./chart/text.js";
 export { timeChart } from "./chart/timeChart.js";
 export { chartRecipe } from "./chart/chartRecipe.js";

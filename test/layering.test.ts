@@ -28,7 +28,18 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   interaction: [...GROUND, "temperature", "dilution", "interaction"],
   drift: [...GROUND, "temperature", "drift"],
   bath: [...GROUND, "dilution", "use", "age", "brew", "bath"],
-  text: [...GROUND, ...CAUSES, "drift", "bath", "causes", "pairs", "compensate", "process", "text"],
+  text: [
+    ...GROUND,
+    ...CAUSES,
+    "drift",
+    "bath",
+    "causes",
+    "pairs",
+    "compensate",
+    "process",
+    "steering",
+    "text",
+  ],
   compensate: [...GROUND, ...CAUSES, "interaction", "drift", "bath", "causes", "pairs", "compensate"],
   learning: [
     ...GROUND,
@@ -42,7 +53,7 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
     "learning",
   ],
   notes: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "learning", "notes"],
-  process: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process"],
+  process: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process"],
   steering: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process", "steering"],
   recipe: [
     ...GROUND,
@@ -57,6 +68,19 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
     "recipe",
   ],
   // Above the answers and the recipes; nothing below draws.
+  picture: [
+    ...GROUND,
+    ...CAUSES,
+    "drift",
+    "bath",
+    "causes",
+    "compensate",
+    "learning",
+    "process",
+    "text",
+    "recipe",
+    "picture",
+  ],
   chart: [
     ...GROUND,
     ...CAUSES,
@@ -67,10 +91,27 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
     "process",
     "text",
     "recipe",
+    "picture",
     "chart",
   ],
+  // Another language says what every module says; nothing below imports it.
+  texts: [
+    ...GROUND,
+    ...CAUSES,
+    "drift",
+    "causes",
+    "pairs",
+    "compensate",
+    "learning",
+    "process",
+    "steering",
+    "text",
+    "picture",
+    "chart",
+    "texts",
+  ],
   // The command is a user of the package like any other.
-  command: ["index", "command"],
+  command: ["index", "texts", "command"],
 };
 
 const files = filesBelow("src", [".ts"]).filter(

@@ -25,20 +25,20 @@ import {
   useDevelopers,
   vessels,
   washMethods,
-  type Brew,
+  type DeveloperBrew,
   type ProcessInput,
 } from "../src/index.js";
+import { anyOf } from "./helpers.js";
 
 // Invented: a run in a mountain hut, and a brew for it.
 const hut: ProcessInput = { vessel: "tank", timeS: 510, temperatureC: 20 };
-const brew: Brew = {
+const brew: DeveloperBrew = {
   volumeMl: 500,
   ingredients: [
     { ingredient: "ascorbic-acid", massG: 8 },
     { ingredient: "soda-anhydrous", massG: 20 },
   ],
 };
-const anyOf = (value: unknown): any => value;
 const plan = (more: object): unknown => planProcess({ ...hut, ...more });
 
 const menus: readonly (readonly [string, readonly string[], (name: string) => unknown])[] = [

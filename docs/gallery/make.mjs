@@ -1,9 +1,10 @@
 /*
- * npm run gallery: draws the pictures of docs/gallery.md from the built package. With --check nothing is written: it fails when a committed
+ * npm run gallery: draws the pictures of docs/gallery.md and docs/guide.md from the built package. With --check nothing is written: it fails when a committed
  * picture is not what would be drawn today, or when one is no picture of the gallery.
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { growth } from "./contrast.mjs";
+import { answers, eveningAnswers, eveningBath, eveningPlan, eveningTomorrow } from "./evening.mjs";
 import { frame } from "./frame.mjs";
 import { age, agitation, coolingTank, use } from "./bath.mjs";
 import { fiveRuns, oneMoreTest } from "./learning.mjs";
@@ -12,6 +13,11 @@ import { allTables, oneTable } from "./temperature.mjs";
 const folder = new URL(".", import.meta.url);
 const check = process.argv.includes("--check");
 const pictures = [
+  ...answers(),
+  ...eveningAnswers(),
+  ...eveningPlan(),
+  eveningBath(),
+  eveningTomorrow(),
   oneTable(),
   allTables(),
   coolingTank(),
@@ -24,8 +30,9 @@ const pictures = [
 ];
 const faults = [];
 
-for (const { file, ...picture } of pictures) {
-  const svg = frame(picture);
+for (const { file, svg: drawn, ...picture } of pictures) {
+  // An answer is drawn by the package itself.
+  const svg = drawn ?? frame(picture);
   const path = new URL(file, folder);
   if (/\b(?:NaN|undefined|Infinity)\b/.test(svg)) faults.push(`${file} holds a value that is no number`);
   if (!check) writeFileSync(path, svg);

@@ -4,7 +4,7 @@
 import { isPast } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
 import { genericAgeLaw } from "./genericAgeLaw.js";
-import { ageEffect, bathAge, checkedAgeLaw, lastAge, notPast, type AgeLaw } from "./law.js";
+import { ageEffect, ageLog, bathAge, checkedAgeLaw, lastAge, notPast, type AgeLaw } from "./law.js";
 
 /**
  * Age as a cause. Its parameter is the rate of ageing: 1/h, for a speeding law 1/day^1.5, for a slowing one
@@ -14,6 +14,17 @@ export const ageCause: Cause<AgeLaw, number, "age"> = {
   name: "age",
   field: "ageH",
   law: "age",
+  lawFields: [
+    "kind",
+    "halfLifeH",
+    "sdLog",
+    "sdRatePerH",
+    "lifeH",
+    "perRootH",
+    "sdPerRootH",
+    "perDay",
+    "sdPerDay",
+  ],
   generic: genericAgeLaw,
   start: 0,
   column: { name: "ageH", side: bathAge },
@@ -25,6 +36,11 @@ export const ageCause: Cause<AgeLaw, number, "age"> = {
     if (known) notPast(at, law, ageH);
   },
   effect: effectWithin,
+  logAt: (law, fromH) => {
+    const limit = lastAge(law);
+    const log = ageLog(law, fromH);
+    return (toH) => log(isPast(toH, limit) ? limit : toH);
+  },
 };
 
 /**

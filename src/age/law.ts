@@ -3,8 +3,9 @@
  */
 import { isPast } from "../core/caution.js";
 import type { Effect } from "../core/cause.js";
-import { inRange, notOneOf, positive, wrongValue } from "../core/guards.js";
+import { inRange, notOneOf, positive, refuse } from "../core/guards.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
+import { withinLifeText } from "./text.js";
 
 /**
  * How a bath declines with age: slowly, its rate halving every `halfLifeH` (sulphited baths), or not at all
@@ -24,32 +25,58 @@ import { checkedOrigin, type LawOrigin } from "../core/term.js";
 export type AgeLaw =
   | ({
       readonly kind: "half-life";
+      /** age over which the rate halves, h, 0.001 to 1e6 */
       readonly halfLifeH: number;
+      /** standard deviation of ln(halfLifeH), 0 to 3; 0.3 when left out */
       readonly sdLog?: number | undefined;
+      /**
+       * standard deviation of the rate ln 2/halfLifeH, 1/h, 0 to 3e3, read in the place of `sdLog`. A learned
+       * half-life has it: where a bath hardly declines, the logarithm of its half-life tells nothing
+       */
+      readonly sdRatePerH?: number | undefined;
     } & LawOrigin)
-  | ({ readonly kind: "life"; readonly lifeH: number } & LawOrigin)
+  | ({
+      readonly kind: "life";
+      /** age up to which the bath works as when fresh, h, above 0 to 1e6 */
+      readonly lifeH: number;
+    } & LawOrigin)
   | ({
       readonly kind: "speeding";
+      /** growth of ln(time) in the first day, −1 to 1 */
       readonly perDay: number;
+      /** its standard deviation, 0 to 3; 0.08 when left out */
       readonly sdPerDay?: number | undefined;
     } & LawOrigin)
   | ({
       readonly kind: "slowing";
+      /** growth of ln(time) for each √h, −1 to 1 */
       readonly perRootH: number;
+      /** its standard deviation, 0 to 3; 0.1 when left out */
       readonly sdPerRootH?: number | undefined;
     } & LawOrigin);
+
+/** How long the general rules of age grow, h: see {@link AgeLaw}. */
+const DAY_H = 24;
+const SLOWING_H = 25;
 
 /**
  * The age term of a bath that slows with the root of its age, per unit of `perRootH`: √ageH, held after 25 h.
  */
 export function slowingRootH(ageH: number): number {
-  return Math.min(25, ageH) ** 0.5;
+  return Math.sqrt(Math.min(SLOWING_H, ageH));
 }
 
 /** The age term of a bath whose decline speeds up, per unit of `perDay`: (ageH/24)^1.5, held after a day. */
 export function speedingDay(ageH: number): number {
-  return (Math.min(24, ageH) / 24) ** 1.5;
+  const days = Math.min(DAY_H, ageH) / DAY_H;
+  return days * Math.sqrt(days);
 }
+
+/** The shortest and the longest half-life of a law, h: beyond them a bath is no bath. */
+export const LEAST_HALF_LIFE_H = 1e-3;
+export const MOST_HALF_LIFE_H = 1e6;
+/** The widest spread of a rate, 1/h: that of ln(half-life), 3, at the shortest half-life, and room. */
+export const MOST_RATE_SD_PER_H = 3e3;
 
 /** Returns the age of a bath from 0 to 1e6 h; throws otherwise. */
 export function bathAge(at: string, ageH: unknown): number {
@@ -61,8 +88,9 @@ export function checkedAgeLaw(at: string, given: unknown): AgeLaw {
   const law = checkedOrigin(at, given as AgeLaw);
   const { kind } = law;
   if (kind === "half-life") {
-    positive(at, law.halfLifeH, 1e6, "ageH", "/halfLifeH");
+    inRange(at, law.halfLifeH, LEAST_HALF_LIFE_H, MOST_HALF_LIFE_H, "ageH", "/halfLifeH");
     inRange(at, law.sdLog ?? 0, 0, 3, undefined, "/sdLog");
+    inRange(at, law.sdRatePerH ?? 0, 0, MOST_RATE_SD_PER_H, undefined, "/sdRatePerH");
   } else if (kind === "slowing") {
     inRange(at, law.perRootH, -1, 1, undefined, "/perRootH");
     inRange(at, law.sdPerRootH ?? 0, 0, 3, undefined, "/sdPerRootH");
@@ -79,15 +107,33 @@ export function lastAge(law: AgeLaw): number {
   return law.kind === "life" ? law.lifeH : law.kind === "half-life" ? 10 * law.halfLifeH : Infinity;
 }
 
+/**
+ * The age up to which a law says anything, h: a day where none is given or where it holds after a day,
+ * without end where it knows how the bath declines.
+ */
+export function coveredAge(law: AgeLaw | undefined): number {
+  if (law === undefined || law.kind === "speeding") return DAY_H;
+  return law.kind === "slowing" ? SLOWING_H : Infinity;
+}
+
 /** Refuses an age at which a bath gives no time. */
 export function notPast(at: string, law: AgeLaw, ageH: number): void {
   const limit = lastAge(law);
   if (isPast(ageH, limit))
-    wrongValue(at, law.kind === "life" ? `within the bath's life of ${limit} h` : "<= 10 half-lives", ageH, {
-      min: 0,
-      max: limit,
-      quantity: "ageH",
-    });
+    refuse(at, "within-life", withinLifeText, { min: 0, max: limit, quantity: "ageH" }, ageH);
+}
+
+/** The `log` of {@link ageEffect} as a function of today's age, to the last bit. */
+export function ageLog(law: AgeLaw, fromH: number): (toH: number) => number {
+  if (law.kind === "life") return () => 0;
+  if (law.kind === "half-life") {
+    const rate = Math.LN2 / law.halfLifeH;
+    return (toH) => rate * (toH - fromH);
+  }
+  const shape = law.kind === "speeding" ? speedingDay : slowingRootH;
+  const number = law.kind === "speeding" ? law.perDay : law.perRootH;
+  const before = shape(fromH);
+  return (toH) => number * (shape(toH) - before);
 }
 
 /** The effect of going from one age to another under a checked law, both within its limits. */
@@ -95,7 +141,8 @@ export function ageEffect(law: AgeLaw, fromH: number, toH: number): Effect {
   const differenceH = toH - fromH;
   if (law.kind === "half-life") {
     const rate = Math.LN2 / law.halfLifeH;
-    return { log: rate * differenceH, slope: differenceH, sd: (law.sdLog ?? 0.3) * rate, beside: 0 };
+    const sd = law.sdRatePerH ?? (law.sdLog ?? 0.3) * rate;
+    return { log: rate * differenceH, slope: differenceH, sd, beside: 0 };
   }
   if (law.kind !== "life") {
     const speeding = law.kind === "speeding";
@@ -106,7 +153,7 @@ export function ageEffect(law: AgeLaw, fromH: number, toH: number): Effect {
     if (law.runs === 0) return { log, slope: 0, sd: 0, beside: unknownAgeLogSd(differenceH) };
     // Past a day the number of a speeding law tells nothing.
     if (speeding) {
-      const beside = unknownAgeLogSd(Math.max(24, toH) - Math.max(24, fromH));
+      const beside = unknownAgeLogSd(Math.max(DAY_H, toH) - Math.max(DAY_H, fromH));
       return { log, slope, sd: law.sdPerDay ?? 0.08, beside };
     }
     return { log, slope, sd: law.sdPerRootH ?? 0.1, beside: 0 };

@@ -4,10 +4,10 @@
 import { isPast } from "../core/caution.js";
 import type { Learnable } from "../core/cause.js";
 import { rowOf } from "../core/row.js";
-import { ageEffect, lastAge, type AgeLaw } from "./law.js";
+import { ageEffect, lastAge, LEAST_HALF_LIFE_H, MOST_HALF_LIFE_H, type AgeLaw } from "./law.js";
 
-/** The rate, 1/h, of the longest half-life that an age law takes, 1e6 h. */
-const LEAST_RATE = Math.LN2 / 1e6;
+/** The rates, 1/h, of the longest and the shortest half-life that an age law takes. */
+const RATES = [Math.LN2 / MOST_HALF_LIFE_H, Math.LN2 / LEAST_HALF_LIFE_H] as const;
 
 /** Age as a number that runs teach. */
 export const ageLearnable: Learnable<AgeLaw, number> = {
@@ -17,8 +17,7 @@ export const ageLearnable: Learnable<AgeLaw, number> = {
     const { sd } = ageEffect(taught, 0, 24);
     const rate = law.kind === "half-life" ? Math.LN2 / law.halfLifeH : 0;
     const value = law.kind === "half-life" ? rate : rateOf(law);
-    const range =
-      law.kind === "half-life" ? ([LEAST_RATE, Math.max(1e3, rate)] as const) : ([-1, 1] as const);
+    const range = law.kind === "half-life" ? RATES : ([-1, 1] as const);
     return {
       parameters: [{ parameter: "age", value, sd, range }],
       row: (from, to) => {
@@ -33,11 +32,12 @@ export const ageLearnable: Learnable<AgeLaw, number> = {
     if (law.kind === "speeding") return { ...law, perDay: found.value, sdPerDay: found.sd };
     if (law.kind === "slowing") return { ...law, perRootH: found.value, sdPerRootH: found.sd };
     // To a rate and back, a half-life at the end of its range must not round out of it.
-    const halfLifeH = Math.min(1e6, Math.max(1e-30, Math.LN2 / found.value));
-    return { ...law, halfLifeH, sdLog: Math.min(3, found.sd / found.value) };
+    const halfLifeH = Math.min(MOST_HALF_LIFE_H, Math.max(LEAST_HALF_LIFE_H, Math.LN2 / found.value));
+    // A rate near 0 is not known the better for it: its spread is kept as it is.
+    const { sdLog, ...origin } = law;
+    return { ...origin, halfLifeH, sdRatePerH: found.sd };
   },
-  unfit: (law, _from, to) =>
-    isPast(to, lastAge(law)) ? `past the bath's life of ${lastAge(law)} h` : undefined,
+  unfit: (law, _from, to) => (isPast(to, lastAge(law)) ? "past-life" : undefined),
 };
 
 function rateOf(law: AgeLaw): number {

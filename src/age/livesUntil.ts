@@ -1,5 +1,7 @@
 import { isPast, type Caution, type CautionSeverity } from "../core/caution.js";
-import { pastLifeText, type PastLifeAt } from "./text.js";
+import type { CautionData } from "../core/cautionData.js";
+import { makeCaution } from "../core/cautionTexts.js";
+import { pastLifeSentence } from "../core/text.js";
 
 /** A bath with a life, and the development that it has to last for. */
 export interface LifeSpan {
@@ -29,7 +31,10 @@ export function livesUntil({ lifeH, ageH, timeS = 0, highS = timeS }: LifeSpan):
   return isPast(latestH, lifeH) ? [pastLife("warn", lifeH, latestH, "pour-out")] : [];
 }
 
-function pastLife(severity: CautionSeverity, limit: number, actual: number, at: PastLifeAt): Caution {
-  const facts = { severity, quantity: "ageH", limit, actual, data: { at } } as const;
-  return { code: "bath-past-life", message: pastLifeText(facts), ...facts };
+/** Whether the bath is dead before anything is developed in it, or before that is done. */
+type At = CautionData["bath-past-life"]["at"];
+
+function pastLife(severity: CautionSeverity, limit: number, actual: number, at: At): Caution {
+  const figures = { quantity: "ageH", limit, actual, data: { at } } as const;
+  return makeCaution(pastLifeSentence, "bath-past-life", severity, figures);
 }

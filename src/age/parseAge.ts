@@ -1,15 +1,21 @@
-import { inRange, wrongKind, unreadable } from "../core/guards.js";
-import { withPoint } from "../quantities/numberText.js";
+import { ambiguous, inRange, type TextForm, unreadable } from "../core/guards.js";
+import { plainFigures } from "../quantities/numberText.js";
 
-const FORMS = 'an age such as "90 min", "2 h" or "3 days", with its unit';
+const AGES: TextForm = { format: "age", examples: ["2 h", "3 days"] };
 
-const UNITS = ["w(?:eeks?)?", "d(?:ays?)?", "h(?:rs?|ours?)?", "min(?:s|utes?)?", "s(?:ecs?|econds?)?"];
+const UNITS = [
+  "(?:w(?:eeks?)?|wochen?)",
+  "(?:d(?:ays?)?|tag(?:en?)?)",
+  "(?:h(?:rs?|ours?)?|std|stunden?)",
+  "min(?:s|uten?|utes?)?",
+  "s(?:ecs?|econds?|ekunden?)?",
+];
 
 /**
  * A number and its unit, with the blanks after it; blanks stand nowhere else, so that a long run of them is
  * read once.
  */
-const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\s*)?`;
+const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\.?\s*)?`;
 const AGE = new RegExp(`^${UNITS.map(part).join("")}$`, "i");
 const UNIT_S = [604800, 86400, 3600, 60, 1];
 
@@ -17,13 +23,14 @@ const UNIT_S = [604800, 86400, 3600, 60, 1];
  * Reads the age of a bath as people write it.
  *
  * @param text - weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`, `"1,5 h"`,
- * `"3 days"`, `"1 d 6 h"`, `"2 weeks"`
+ * `"3 days"`, `"1 d 6 h"`, `"2 weeks"`, `"0"`; in German `"3 Tage"`, `"2 Stunden"`, `"1 Woche"`
  * @returns the age in h
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is not an age, has no unit, or is above 1e6 h
+ * @throws RangeError when it is not an age, has no unit (`"3"` could be hours or days: code `"ambiguous"`),
+ * or is above 1e6 h
  *
- * @remarks `"2:30"` and `"3 m"` are refused: of an age, the first could be minutes or hours, the second
- * minutes or months.
+ * @remarks `"2:30"` and `"3 m"` are refused: of an age, the first could be minutes or hours (code
+ * `"ambiguous"`), the second minutes or months.
  *
  * @example
  * ```ts
@@ -32,12 +39,24 @@ const UNIT_S = [604800, 86400, 3600, 60, 1];
  * ```
  */
 export function parseAge(text: string): number {
-  if (typeof text !== "string") wrongKind("parseAge/text", FORMS, text, { types: ["text"] });
-  const parts: readonly (string | undefined)[] = AGE.exec(withPoint(text.trim()))?.slice(1) ?? [];
-  if (parts.every((each) => each === undefined))
-    unreadable("parseAge/text", "age", ["2 h", "3 days"], FORMS, text);
+  if (typeof text !== "string") unreadable("parseAge/text", AGES, text);
+  const plain = plainFigures(text);
+  const parts: readonly (string | undefined)[] = AGE.exec(plain)?.slice(1) ?? [];
+  if (parts.every((each) => each === undefined)) {
+    if (Number(plain || NaN) === 0) return 0;
+    const readings = readingsOf(plain);
+    if (readings === undefined) unreadable("parseAge/text", AGES, text);
+    ambiguous("parseAge/text", AGES, readings, text);
+  }
   const ageS = UNIT_S.reduce((sum, unitS, i) => sum + Number(parts[i] ?? 0) * unitS, 0);
   // Fifteen digits, as a time in text is read: 2.2 days are 52.8 h on paper. Of the seconds, so that 40 min
   // is exactly 2/3 h.
   return inRange("parseAge/text", Number(ageS.toPrecision(15)) / 3600, 0, 1e6, "ageH");
+}
+
+/** What an age without a unit may mean. */
+function readingsOf(plain: string): readonly string[] | undefined {
+  if (/^\d+(?:\.\d+)?$/.test(plain)) return [`${plain} h`, `${plain} days`];
+  const [, first, second] = /^(\d+):(\d{2})$/.exec(plain) ?? [];
+  return first && second ? [`${first} h ${second} min`, `${first} min ${second} s`] : undefined;
 }

@@ -3,6 +3,7 @@
  */
 import { above0, form, from, origin, type CauseSchema } from "../core/schema.js";
 import { ageCause } from "./cause.js";
+import { LEAST_HALF_LIFE_H, MOST_HALF_LIFE_H, MOST_RATE_SD_PER_H } from "./law.js";
 
 /** Age and its law as JSON Schema. */
 export const ageSchema: CauseSchema = {
@@ -12,8 +13,13 @@ export const ageSchema: CauseSchema = {
     description: "How the bath declines with age.",
     anyOf: [
       form("half-life", "The rate halves again and again.", ["halfLifeH"], {
-        halfLifeH: above0(1e6, "Time in which the rate halves, in hours."),
+        halfLifeH: from(LEAST_HALF_LIFE_H, MOST_HALF_LIFE_H, "Time in which the rate halves, in hours."),
         sdLog: from(0, 3, "Standard deviation of ln(half-life)."),
+        sdRatePerH: from(
+          0,
+          MOST_RATE_SD_PER_H,
+          "Standard deviation of ln 2/half-life, per hour, in the place of sdLog.",
+        ),
         ...origin(),
       }),
       form("life", "The bath works until its life is over.", ["lifeH"], {

@@ -2,12 +2,24 @@
  * What an agitation and its law are, and the mean rate of development between two agitations.
  */
 import { frozen } from "../core/frozen.js";
-import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { inRange, plainObject, positive, type TextForm, unreadable } from "../core/guards.js";
 import type { Departure } from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
+/** How an agitation is written. */
+export const AGITATION: TextForm = {
+  format: "agitation",
+  examples: ["every 30 s", "continuous", "stand"],
+};
+
 /** How the bath is moved: without pause, not at all after the start, or every so many seconds. */
-export type Agitation = "continuous" | "stand" | { readonly everyS: number };
+export type Agitation =
+  | "continuous"
+  | "stand"
+  | {
+      /** seconds from one agitation to the next, above 0 to 3600 */
+      readonly everyS: number;
+    };
 
 /**
  * Between two agitations the layer at the emulsion goes stale: the rate relaxes from 1 toward 1 − `staleLoss`
@@ -18,9 +30,13 @@ export type Agitation = "continuous" | "stand" | { readonly everyS: number };
  * shape·s)^(staleLoss/shape).
  */
 export interface AgitationLaw extends LawOrigin {
+  /** share of the rate that is lost at most when the bath stands, 0 to 0.99; to 10 with `shape` */
   readonly staleLoss: number;
+  /** time in which it loses 63 % of that, s, above 0 to 1e5 */
   readonly staleTimeS: number;
+  /** standard deviation of the loss, 0 to 10 */
   readonly sdStaleLoss?: number | undefined;
+  /** the loss that bends the curve, 0 to 0.99; `staleLoss` when left out */
   readonly shape?: number | undefined;
   /** what was learned of the departures from the curve, along −ln(rate)/loss */
   readonly departures?: readonly Departure[] | undefined;
@@ -69,7 +85,7 @@ export const LONGEST_INTERVAL_S: number = 180;
 export function agitationInterval(where: string, agitation: unknown): number | undefined {
   if (agitation === "continuous") return 0;
   if (agitation === "stand") return undefined;
-  if (typeof agitation === "string") wrongValue(where, '"continuous", "stand" or { everyS }', agitation);
+  if (typeof agitation === "string") unreadable(where, AGITATION, agitation);
   const everyS = plainObject(where, agitation)["everyS"];
   return positive(where, everyS, 3600, "timeS", "/everyS");
 }
@@ -99,7 +115,7 @@ export function staleSlope(
   { staleLoss, staleTimeS, shape = staleLoss }: AgitationLaw,
 ): number {
   // A loss of nothing leaves the share itself.
-  const curve = shape || 1e-20;
+  const curve = Math.max(shape, 1e-20);
   return -Math.log1p(-curve * staleShare(intervalS, staleTimeS)) / curve;
 }
 

@@ -4,6 +4,7 @@
  */
 import type { Caution } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { checkedDepartures, readyWalk, type ReadyWalk } from "../core/departures.js";
 import { inRange } from "../core/guards.js";
 import {
@@ -18,12 +19,14 @@ import {
   STAND_RATE,
   type AgitationLaw,
 } from "./agitation.js";
+import { agitationSentences } from "./text.js";
 
 /** Agitation as a cause. Its parameter is the loss of rate between two agitations. */
 export const agitationCause: Cause<ReadyAgitationLaw, number, "agitation"> = {
   name: "agitation",
   field: "agitation",
   law: "agitation",
+  lawFields: ["staleLoss", "staleTimeS", "sdStaleLoss", "shape", "departures"],
   generic: genericAgitationLaw,
   column: { name: "everyS", side: (at, everyS) => inRange(at, everyS, 0, 3600, "timeS") },
   read: readInterval,
@@ -83,20 +86,18 @@ function logSlowness(law: AgitationLaw, intervalS: number): number {
 function agitationCautions(_law: AgitationLaw, fromS: number, toS: number): readonly Caution[] {
   const cautions: Caution[] = [];
   if ((fromS === Infinity) !== (toS === Infinity))
-    cautions.push({
-      code: "stand",
-      severity: "warn",
-      message: "Stand development depends on local exhaustion. Treat this time as a rough guide.",
-      data: { side: fromS === Infinity ? "baseline" : "conditions" },
-    });
+    cautions.push(
+      makeCaution(agitationSentences, "stand", "warn", {
+        data: { side: fromS === Infinity ? "baseline" : "conditions" },
+      }),
+    );
   if (toS > LONGEST_INTERVAL_S && toS < Infinity)
-    cautions.push({
-      code: "long-interval",
-      severity: "warn",
-      message: "The law of agitation serves intervals up to 3 min.",
-      quantity: "timeS",
-      limit: LONGEST_INTERVAL_S,
-      actual: toS,
-    });
+    cautions.push(
+      makeCaution(agitationSentences, "long-interval", "warn", {
+        quantity: "timeS",
+        limit: LONGEST_INTERVAL_S,
+        actual: toS,
+      }),
+    );
   return cautions;
 }

@@ -34,6 +34,5 @@ export const agitationLearnable: Learnable<ReadyAgitationLaw, number> = {
       ...learnedDepartures(learned),
     };
   },
-  unfit: (_law, from, to) =>
-    (from === Infinity) === (to === Infinity) ? undefined : "stand needs a baseline that stands",
+  unfit: (_law, from, to) => ((from === Infinity) === (to === Infinity) ? undefined : "stand"),
 };

@@ -1,33 +1,45 @@
-import { positive, wrongKind, unreadable } from "../core/guards.js";
+import { positive, unreadable } from "../core/guards.js";
 import { timeFromText } from "../quantities/timeText.js";
 import type { Agitation } from "./agitation.js";
+import { AGITATION } from "./agitation.js";
 
-const FORMS = '"continuous", "stand" or an interval such as "every 30 s"';
+const CONTINUOUS = /^(?:constant(?:ly)?|continuous(?:ly)?|st\u00e4ndig|dauernd|kontinuierlich)$/;
+const EVERY = "(?:every|each|alle|jede|once a|once per|einmal pro)";
+const MINUTE = new RegExp(`(${EVERY}) minute$`);
+/** How long or how often it is moved each time: "5 s", "4 inversions". */
+const MOVED =
+  String.raw`\d+(?:[.,]\d+)? ?` +
+  String.raw`(?:s|secs?|seconds?|sek(?:unden)?|x|\u00d7|times|inversions?|turns?|mal)\.?,? `;
+const INTERVAL = new RegExp(String.raw`^(?:(?:${MOVED})?${EVERY} )?(\d.*)$`, "s");
 
 /**
  * Reads an agitation as people write it.
  *
- * @param text - `"continuous"`, `"stand"`, or the interval from one agitation to the next, with its unit:
- * `"every 30 s"`, `"1 min"`, `"0:30"`
+ * @param text - `"continuous"`, `"constant"`, `"stand"`, or the interval from one agitation to the next,
+ * with its unit: `"every 30 s"`, `"1 min"`, `"0:30"`, `"once a minute"`, `"5 s every 30 s"`; in German
+ * `"ständig"`, `"dauernd"`, `"Stand"`, `"alle 30 s"`, `"jede Minute"`
  * @returns `"continuous"`, `"stand"` or `{ everyS }`, in s
  * @throws TypeError when `text` is not text
- * @throws RangeError for any other text, when an interval has no unit, or it is not above 0 and at most
- * 3600 s
+ * @throws RangeError for any other text, when an interval has no unit (code `"ambiguous"`), or it is not
+ * above 0 and at most 3600 s
+ *
+ * @remarks How long it is moved each time does not count: of "5 s every 30 s" the interval is 30 s.
  *
  * @example
  * ```ts
  * parseAgitation("every 30 s") // => { everyS: 30 }
+ * parseAgitation("once a minute") // => { everyS: 60 }
  * parseAgitation("Stand") // => "stand"
  * ```
  */
 export function parseAgitation(text: string): Agitation {
-  if (typeof text !== "string") wrongKind("parseAgitation/text", FORMS, text, { types: ["text"] });
-  const lower = text.trim().toLowerCase();
-  if (lower === "continuous" || lower === "stand") return lower;
-  const interval = /^(?:every\s+)?(\d.*)$/s.exec(lower)?.[1];
-  if (interval === undefined)
-    unreadable("parseAgitation/text", "agitation", ["every 30 s", "continuous", "stand"], FORMS, text);
-  return {
-    everyS: positive("parseAgitation/text", timeFromText("parseAgitation/text", interval), 3600, "timeS"),
-  };
+  const at = "parseAgitation/text";
+  if (typeof text !== "string") unreadable(at, AGITATION, text);
+  const lower = text.trim().toLowerCase().replace(/\s+/g, " ");
+  if (CONTINUOUS.test(lower)) return "continuous";
+  if (lower === "stand") return lower;
+  const interval = INTERVAL.exec(lower.replace(MINUTE, "$1 1 min"))?.[1];
+  if (interval === undefined) unreadable(at, AGITATION, text);
+  const everyS = timeFromText(at, interval, { form: AGITATION, whole: text.trimEnd() });
+  return { everyS: positive(at, everyS, 3600, "timeS") };
 }

@@ -18,11 +18,14 @@ export const agitationSchema = (description: string): JsonSchema => ({
   description,
   anyOf: [
     one(["continuous", "stand"], "Without pause, or not at all after the start."),
-    object(
-      ["everyS"],
-      { everyS: above0(3600, "Interval between two agitations, in seconds.") },
-      "At intervals.",
-    ),
+    {
+      ...object(
+        ["everyS"],
+        { everyS: above0(3600, "Interval between two agitations, in seconds.") },
+        "At intervals.",
+      ),
+      examples: [{ everyS: 30 }],
+    },
   ],
 });
 

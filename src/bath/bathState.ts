@@ -1,4 +1,4 @@
-import { inRange, wrongValue } from "../core/guards.js";
+import { inRange, wrongSide } from "../core/guards.js";
 import type { Ask, BathLedger, ReadLedger } from "./ledger.js";
 import { readLedger } from "./readLedger.js";
 import { walkLedger } from "./walkLedger.js";
@@ -35,8 +35,10 @@ export function bathState(
 ): { readonly usedCm2PerL: number; readonly ageH: number } {
   const read = strictly("bathState", ledger, atH);
   const { areaCm2, volumeMl } = walkLedger(read, atH, strict);
+  const usedCm2PerL = twelveFigures((areaCm2 * 1000) / volumeMl);
   return {
-    usedCm2PerL: twelveFigures((areaCm2 * 1000) / volumeMl),
+    // A bath can evaporate to a few drops. Its use is then beyond any limit.
+    usedCm2PerL: inRange("bathState/ledger", usedCm2PerL, 0, 1e6, "cm2PerL"),
     ageH: twelveFigures(atH - read.mixedAtH),
   };
 }
@@ -50,7 +52,8 @@ export function strictly(name: string, ledger: BathLedger, atH: number): ReadLed
   // A strict reading gives a ledger or throws.
   const read = readLedger(`${name}/ledger`, ledger, strict) as ReadLedger;
   inRange(`${name}/atH`, atH, -1e7, 1e7, "ageH");
-  if (atH < read.mixedAtH) wrongValue(`${name}/atH`, `at or after mixing (${read.mixedAtH} h)`, atH);
+  if (atH < read.mixedAtH)
+    wrongSide(`${name}/atH`, atH, { min: read.mixedAtH, quantity: "ageH", path: "/ledger/mixedAtH" });
   walkLedger(read, Infinity, strict);
   return read;
 }

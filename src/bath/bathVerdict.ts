@@ -3,21 +3,19 @@ import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import { checkedUseLaw } from "../use/useFactor.js";
-import { judgeBath, type Bath } from "./judgeBath.js";
+import { capacityOf, type CapacityBath } from "./capacityOf.js";
+import { judgeBath, type DeveloperBath } from "./judgeBath.js";
 import { say } from "./text.js";
 
 const WHERE = "bathVerdict/bath";
 const FIELDS: readonly string[] = [
-  "usedCm2PerL",
-  "ageH",
-  "dilution",
-  "use",
-  "age",
-  "capacityCm2PerL",
-  "keepingLimitH",
-  "timeS",
-  "highS",
+  ...["usedCm2PerL", "ageH", "dilution", "use", "age", "capacityCm2PerL", "keepingLimitH", "timeS", "highS"],
+  ...["brew", "family", "leastMlPerRoll", "material"],
 ];
+
+/** A bath to be judged, and what it is made of, from which a capacity follows where none is stated. */
+export interface VerdictBath
+  extends DeveloperBath, Pick<CapacityBath, "brew" | "family" | "leastMlPerRoll" | "material"> {}
 
 /** More time than this shows in a negative. */
 const SHOWS = 1.05;
@@ -27,8 +25,11 @@ const SHOWS = 1.05;
  * is to discard.
  */
 export interface BathVerdict {
-  readonly verdict: "usable" | "compensate" | "discard" | "unknown";
+  /** what to do with the bath */
+  readonly verdict: "usable" | "more-time" | "discard" | "unknown";
+  /** time in this bath over time in a fresh one */
   readonly factor: number;
+  /** the reasons */
   readonly cautions: readonly Caution[];
 }
 
@@ -41,12 +42,14 @@ export interface BathVerdict {
  * @throws RangeError when a value is out of range
  *
  * @remarks Discard: past its life or its keeping limit, past its capacity (its own, else that of its use law
- * at its dilution), dead before the pour-out, or slower than twice the fresh bath (common practice). A
- * generic rule alone calls no bath too slow that is within a capacity of its own. Compensate: the factor is
- * above 1.05, a change that shows. Unknown: nothing is said of the bath, or it has an age and neither a law
- * nor a limit for it. `compensate` stops for the same baths by the same rules. A bath is past a limit from a
- * billionth above it, which is rounding. A field that is not read has a caution. Past its life no time is
- * right, and `factor` then holds the use alone.
+ * at its dilution), dead before the pour-out, or slower than twice the fresh bath (common practice). Where
+ * none is stated, and `brew`, `family` or `leastMlPerRoll` says what the bath is, past the capacity that
+ * `bathCapacity` reckons is a warning. A generic rule alone calls no bath too slow that is within a capacity
+ * of its own. Unknown: nothing is said of the bath, or it has an age and neither a law nor a limit for it,
+ * or is older than a law of its first day covers; also where its use alone asks for more time. More time:
+ * the factor is above 1.05, a change that shows. `compensate` stops for the same baths by the same rules.
+ * A bath is past a limit from a billionth above it, which is rounding. A field that is not read has a
+ * caution. Past its life no time is right, and `factor` then holds the use alone.
  *
  * @example
  * ```ts
@@ -55,18 +58,19 @@ export interface BathVerdict {
  * bathVerdict({ ageH: 500 }).verdict // => "unknown"
  * ```
  */
-export function bathVerdict(bath: Bath): BathVerdict {
+export function bathVerdict(bath: VerdictBath): BathVerdict {
   const { usedCm2PerL, ageH, use, age, keepingLimitH } = readBath(bath);
-  const { factor, cautions } = judgeBath(WHERE, bath);
-  const unjudged = ageH !== undefined && ageH > 0 && age === undefined && keepingLimitH === undefined;
+  const { factor, cautions } = judgeBath(WHERE, { ...bath, estimatedCm2PerL: estimated(bath) });
+  const old = cautions.some(({ code }) => code === "age-unknown");
+  const lawless = ageH !== undefined && ageH > 0 && age === undefined && keepingLimitH === undefined;
   const causes: string[] = [];
   if (use === undefined && usedCm2PerL !== undefined && usedCm2PerL > 0) causes.push("use");
-  if (unjudged) causes.push("age");
+  if (lawless) causes.push("age");
   const discard = cautions.some(({ severity }) => severity === "stop");
   const slow = !discard && isPast(factor, SHOWS);
-  const silent = usedCm2PerL === undefined && ageH === undefined;
+  const unknown = old || lawless || (usedCm2PerL === undefined && ageH === undefined);
   return {
-    verdict: discard ? "discard" : slow ? "compensate" : silent || unjudged ? "unknown" : "usable",
+    verdict: discard ? "discard" : unknown ? "unknown" : slow ? "more-time" : "usable",
     factor,
     cautions: gravestFirst([
       ...cautions,
@@ -77,8 +81,17 @@ export function bathVerdict(bath: Bath): BathVerdict {
   };
 }
 
+/** The capacity that follows from what the bath is, as `bathCapacity` reckons it; of an unknown bath none. */
+function estimated(bath: VerdictBath): number | undefined {
+  const { brew, family, leastMlPerRoll, material, dilution, use } = bath;
+  if (brew === undefined && family === undefined && leastMlPerRoll === undefined) return undefined;
+  // The same in each litre, whatever there is of it.
+  const litre = { volumeMl: 1000, brew, family, leastMlPerRoll, material, dilution, use };
+  return capacityOf(WHERE, litre).capacityCm2PerL;
+}
+
 /** Checks the numbers and laws of a bath. */
-function readBath(bath: Bath): Bath {
+function readBath(bath: DeveloperBath): DeveloperBath {
   plainObject(WHERE, bath);
   const { usedCm2PerL, ageH, use, age, capacityCm2PerL, keepingLimitH, timeS, highS } = bath;
   if (usedCm2PerL !== undefined) inRange(WHERE, usedCm2PerL, 0, 1e6, "cm2PerL", "/usedCm2PerL");

@@ -1,5 +1,5 @@
-import { brewCapacity, materialLimits, type BrewMaterial } from "../brew/brewCapacity.js";
-import type { Brew } from "../brew/brew.js";
+import { capacityOfBrew, materialLimits, type BrewMaterial } from "../brew/brewCapacity.js";
+import { readBrew, type DeveloperBrew } from "../brew/brew.js";
 import { positive } from "../core/guards.js";
 import { logConcentration, readDilution, type Dilution } from "../dilution/dilution.js";
 import { ROLL_CM2 } from "../handbook/roll.js";
@@ -12,9 +12,11 @@ export type CapacityBasis = "own" | "printed" | "agent" | "bromide" | "stock" | 
 
 /** One limit of a bath. */
 export interface CapacityLimit {
+  /** what sets this limit */
   readonly by: CapacityBasis;
   /** cm² per litre of bath */
   readonly cm2PerL: number;
+  /** where it comes from */
   readonly sources: readonly string[];
 }
 
@@ -23,7 +25,7 @@ export interface CapacityQuestion extends LeastStockOf {
   /** dilution of the bath; of a brew, how far it was diluted after mixing */
   readonly dilution?: Dilution | string | undefined;
   /** what the bath is, where it was mixed from groceries */
-  readonly brew?: Brew | undefined;
+  readonly brew?: DeveloperBrew | undefined;
   /** the rule of use, with the capacity that was printed for its dilution */
   readonly use?: UseLaw | undefined;
   /** own or the maker's capacity of the bath as it is, cm² per litre; goes before all others */
@@ -77,7 +79,7 @@ export function capacityLimits(
       sources: STOCK,
     });
   }
-  const mixed = brew === undefined ? undefined : brewCapacity(brew, { material });
+  const mixed = brew === undefined ? undefined : capacityOfBrew(readBrew(`${where}/brew`, brew), material);
   if (mixed !== undefined)
     found.push({ by: "agent", cm2PerL: mixed.agentCm2PerL * concentration, sources: AGENT });
   found.sort((a, b) => a.cm2PerL - b.cm2PerL);

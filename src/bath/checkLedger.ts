@@ -1,19 +1,24 @@
 import type { Caution } from "../core/caution.js";
-import { isInputError, type InputError } from "../core/errors.js";
+import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
 import { unreadFields } from "../core/pointer.js";
 import { LEDGER_KINDS, type Ask, type BathLedger } from "./ledger.js";
 import { readLedger } from "./readLedger.js";
 import { walkLedger } from "./walkLedger.js";
 
-/** What is wrong with one value of a ledger. `path` points into the ledger. */
-export interface LedgerProblem extends Pick<InputError, "code" | "path" | "expected" | "actual"> {
-  readonly message: string;
-}
-
 /** A ledger that can be used, or all that is wrong with it. */
 export type CheckedLedger =
-  | { readonly ok: true; readonly ledger: BathLedger; readonly cautions: readonly Caution[] }
-  | { readonly ok: false; readonly problems: readonly LedgerProblem[] };
+  | {
+      readonly ok: true;
+      /** the ledger, as a clean copy */
+      readonly ledger: BathLedger;
+      /** what is unwise about it */
+      readonly cautions: readonly Caution[];
+    }
+  | {
+      readonly ok: false;
+      /** everything that is wrong with it */
+      readonly problems: readonly CheckProblem[];
+    };
 
 const FIELDS: readonly string[] = ["volumeMl", "mixedAtH", ...LEDGER_KINDS];
 
@@ -31,14 +36,13 @@ const FIELDS: readonly string[] = ["volumeMl", "mixedAtH", ...LEDGER_KINDS];
  * ```
  */
 export function checkLedger(input: unknown): CheckedLedger {
-  const problems: LedgerProblem[] = [];
+  const problems: CheckProblem[] = [];
   const ask: Ask = (call) => {
     try {
       return call();
     } catch (error) {
       if (!isInputError(error)) throw error;
-      const { code, path, expected, actual, message } = error;
-      problems.push({ code, path, expected, actual, message });
+      problems.push(problemOf(error));
       return undefined;
     }
   };

@@ -1,15 +1,16 @@
-import { ageEffect, lastAge, type AgeLaw } from "../age/law.js";
+import { ageEffect, coveredAge, lastAge, type AgeLaw } from "../age/law.js";
 import { livesUntil } from "../age/livesUntil.js";
 import { isPast, type Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { factorOf } from "../core/cause.js";
 import type { Dilution } from "../dilution/dilution.js";
 import { capacityCautions } from "../use/capacityCautions.js";
 import { stockShare } from "../use/stockShare.js";
 import { genericUseLaw, useSlope, type UseLaw } from "../use/useFactor.js";
-import { pastKeepingText, tooSlowText } from "./limitText.js";
+import { limitSentences } from "./limitText.js";
 
 /** A bath to be judged: its use and age, and whichever laws and limits are known for it. */
-export interface Bath {
+export interface DeveloperBath {
   /** area developed in a litre of the bath, cm²/l, 0 to 1e6; 0 when left out */
   readonly usedCm2PerL?: number | undefined;
   /** age since mixing, h, 0 to 1e6; 0 when left out */
@@ -33,11 +34,17 @@ export interface Bath {
 /** Slower than this a bath is not used: practice with developers and fixers alike (common practice). */
 const SLOWEST = 2;
 
+/** A bath with what is reckoned of it, where nothing is stated or printed. */
+export interface JudgedQuestion extends DeveloperBath {
+  /** a capacity that follows from what the bath is, cm² per litre: past it is a warning */
+  readonly estimatedCm2PerL?: number | undefined;
+}
+
 /** A bath under its laws and limits. */
 export interface JudgedBath {
   /** the time factor of use and age together against a fresh bath; of the use alone past a life */
   readonly factor: number;
-  /** the limits that it is past, each with a path into the bath */
+  /** the limits that it is past, and an age that nothing is known of, each with a path into the bath */
   readonly cautions: readonly Caution[];
 }
 
@@ -48,7 +55,7 @@ export interface JudgedBath {
  * @param bath - its numbers and laws are checked by the caller
  * @returns the factor against a fresh bath and a caution for each limit that it is past
  */
-export function judgeBath(where: string, bath: Bath): JudgedBath {
+export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   const { usedCm2PerL = 0, ageH = 0, use = genericUseLaw, age, capacityCm2PerL, keepingLimitH } = bath;
   const { timeS = 0, highS = timeS } = bath;
   const share = stockShare(where, bath.dilution, use);
@@ -61,30 +68,39 @@ export function judgeBath(where: string, bath: Bath): JudgedBath {
     for (const one of livesUntil({ lifeH: age.lifeH, ageH, timeS, highS }))
       cautions.push({ ...one, path: "/ageH" });
   if (keepingLimitH !== undefined && isPast(ageH, keepingLimitH))
-    cautions.push({
-      code: "bath-past-keeping",
-      severity: "stop",
-      message: pastKeepingText({ limit: keepingLimitH }),
-      path: "/ageH",
-      quantity: "ageH",
-      limit: keepingLimitH,
-      actual: ageH,
-    });
-  for (const one of capacityCautions(usedCm2PerL, capacityCm2PerL ?? printed))
-    cautions.push({ ...one, path: "/usedCm2PerL" });
+    cautions.push(
+      makeCaution(limitSentences, "bath-past-keeping", "stop", {
+        path: "/ageH",
+        quantity: "ageH",
+        limit: keepingLimitH,
+        actual: ageH,
+      }),
+    );
+  const covered = coveredAge(age);
+  if (keepingLimitH === undefined && isPast(ageH, covered))
+    cautions.push(
+      makeCaution(limitSentences, "age-unknown", "warn", {
+        path: "/ageH",
+        quantity: "ageH",
+        limit: covered,
+        actual: ageH,
+      }),
+    );
+  const stated = capacityCm2PerL ?? printed;
+  for (const one of capacityCautions(usedCm2PerL, stated ?? bath.estimatedCm2PerL))
+    cautions.push({ ...one, ...(stated === undefined && { severity: "warn" }), path: "/usedCm2PerL" });
   // Within a capacity of its own, a rule for any bath does not call it too slow.
   const within =
     bath.use === undefined && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);
   if (!within && isPast(factor, SLOWEST))
-    cautions.push({
-      code: "bath-too-slow",
-      severity: "stop",
-      message: tooSlowText({ actual: factor }),
-      path: "",
-      quantity: "ratio",
-      limit: SLOWEST,
-      actual: factor,
-    });
+    cautions.push(
+      makeCaution(limitSentences, "bath-too-slow", "stop", {
+        path: "",
+        quantity: "ratio",
+        limit: SLOWEST,
+        actual: factor,
+      }),
+    );
   return { factor, cautions };
 }
 

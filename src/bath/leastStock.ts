@@ -1,6 +1,7 @@
-import { positive, wrongValue } from "../core/guards.js";
+import { positive, refuse } from "../core/guards.js";
 import { ROLL_CM2 } from "../handbook/roll.js";
 import { handbookLeastStock, type DilutionFamily } from "../handbook/dilution.js";
+import { familyText } from "./text.js";
 
 /** Who says how much stock a roll needs at least. */
 export interface LeastStockOf {
@@ -35,11 +36,12 @@ export function leastStock(where: string, { family, leastMlPerRoll }: LeastStock
     return { mlPerRoll: Math.min(...published.map(([, { mlPerRoll }]) => mlPerRoll)), basis: "any" };
   const own = published.find(([name]) => name === family);
   if (own === undefined)
-    wrongValue(
+    refuse(
       `${where}/family`,
-      `one of ${published.map(([name]) => name).join(", ")}, or leastMlPerRoll be given`,
-      family,
+      "family-or-least",
+      familyText,
       { values: published.map(([name]) => name) },
+      family,
       "not-one-of",
     );
   return { mlPerRoll: own[1].mlPerRoll, basis: "family" };

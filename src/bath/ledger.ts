@@ -16,12 +16,22 @@ export interface BathLedger {
   /** when the bath was mixed, h */
   readonly mixedAtH: number;
   /** what was developed in it and when; `areaCm2` of film, plate or paper */
-  readonly processed: readonly { readonly atH: number; readonly areaCm2: number }[];
+  readonly processed: readonly {
+    /** when it was developed, h */
+    readonly atH: number;
+    /** how much was developed, cm² */
+    readonly areaCm2: number;
+  }[];
   /**
    * replenisher that took the place of as much bath, carried out or poured off with it; `mlPerCm2` is its
    * rule, that of a tank when left out
    */
-  readonly replenished?: readonly (LedgerVolume & { readonly mlPerCm2?: number | undefined })[] | undefined;
+  readonly replenished?:
+    | readonly (LedgerVolume & {
+        /** the rule of replenishment, ml for each cm² */
+        readonly mlPerCm2?: number | undefined;
+      })[]
+    | undefined;
   /** fresh bath, or water after evaporation, that was added */
   readonly toppedUp?: readonly LedgerVolume[] | undefined;
   /** bath that was poured off or carried out, and not replaced by replenisher */

@@ -1,16 +1,17 @@
 /*
- * The sentences of the limits that `compensate` judges too, apart from the others of the bath, so that an app
- * that only compensates does not carry those.
+ * The English sentences of the limits that `compensate` judges too, apart from the others of the bath, so
+ * that an app that only compensates does not carry those.
  */
-import type { Caution } from "../core/caution.js";
+import type { CautionSentences } from "../core/cautionTexts.js";
 import { digits } from "../core/digits.js";
 
-/** The sentence of `bath-past-keeping`. */
-export function pastKeepingText({ limit }: Pick<Caution, "limit">): string {
-  return `The bath is older than it keeps in this storage, ${digits(limit)} h. Mix fresh.`;
-}
-
-/** The sentence of `bath-too-slow`. */
-export function tooSlowText({ actual }: Pick<Caution, "actual">): string {
-  return `The bath needs ${digits(actual, 2)} times the time of a fresh one, more than twice. Mix fresh.`;
-}
+export const limitSentences: Pick<CautionSentences, "age-unknown" | "bath-past-keeping" | "bath-too-slow"> = {
+  "age-unknown": ({ limit, actual }) =>
+    `The bath is ${digits(actual, 4)} h old. Its life and keeping are unknown, and no general rule goes ` +
+    `beyond ${digits(limit)} h. Mix fresh or test it.`,
+  "bath-past-keeping": ({ limit }) =>
+    `The bath is older than it keeps in this storage, ${digits(limit)} h. Mix fresh.`,
+  "bath-too-slow": ({ limit, actual }) =>
+    `The bath needs ${digits(actual, 2)} times the time of a fresh one, more than ${digits(limit)} times. ` +
+    `Mix fresh.`,
+};

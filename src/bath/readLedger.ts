@@ -1,4 +1,4 @@
-import { arrayOf, inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, positive, wrongSide } from "../core/guards.js";
 import { handbookReplenishment } from "../handbook/use.js";
 import { LEDGER_KINDS, type Ask, type LedgerEvent, type ReadLedger } from "./ledger.js";
 
@@ -35,7 +35,8 @@ function readEvent(
   const { mlPerCm2 = handbookReplenishment["tank-generic"].mlPerCm2 } = item;
   const atH = ask(() => {
     const doneAtH = inRange(at, item["atH"], -1e7, 1e7, "ageH", "/atH");
-    if (doneAtH < mixedAtH) wrongValue(`${at}/atH`, `at or after mixing (${mixedAtH} h)`, doneAtH);
+    if (doneAtH < mixedAtH)
+      wrongSide(`${at}/atH`, doneAtH, { min: mixedAtH, quantity: "ageH", path: "/mixedAtH" });
     return doneAtH;
   });
   const amount = ask(() =>

@@ -1,12 +1,14 @@
 import { isPast, type Caution } from "../core/caution.js";
-import { plainObject, positive, wrongKind } from "../core/guards.js";
+import { isText, plainObject, positive } from "../core/guards.js";
 import { logConcentration, readDilution, type Dilution } from "../dilution/dilution.js";
 import { leastStock, leastStockMl, type LeastStockOf } from "./leastStock.js";
 import { say } from "./text.js";
 
 /** What {@link stockCautions} is asked about. */
 export interface StockQuestion extends LeastStockOf {
+  /** as text, `"1+9"`, or parts */
   readonly dilution: Dilution | string;
+  /** volume of the bath, ml */
   readonly totalMl: number;
   /** area developed in this bath, cm² */
   readonly areaCm2: number;
@@ -28,8 +30,8 @@ export interface StockQuestion extends LeastStockOf {
  *
  * @example
  * ```ts
- * const bath = { dilution: "1+100", totalMl: 300, areaCm2: 516.128, family: "p-aminophenol" };
- * stockCautions(bath)[0].limit // => 10
+ * const film = { areaCm2: 516.128, family: "p-aminophenol" } as const;
+ * stockCautions({ ...film, dilution: "1+100", totalMl: 300 })[0].limit // => 10
  * ```
  */
 export function stockCautions(question: StockQuestion): readonly Caution[] {
@@ -39,8 +41,7 @@ export function stockCautions(question: StockQuestion): readonly Caution[] {
   const totalMl = positive(`${where}/totalMl`, question.totalMl, 1e6, "volumeMl");
   const areaCm2 = positive(`${where}/areaCm2`, question.areaCm2, 1e6, "areaCm2");
   const { family } = question;
-  if (family !== undefined && typeof family !== "string")
-    wrongKind(`${where}/question/family`, "text", family);
+  if (family !== undefined) isText(`${where}/question/family`, family);
   const { mlPerRoll, basis } = leastStock(where, question);
   const stockMl = totalMl * Math.exp(logConcentration(dilution));
   const limit = leastStockMl(where, question, areaCm2);

@@ -1,12 +1,12 @@
 /*
- * The sentences of the cautions about a bath, each from its data, so that another language reads no English.
- * Those of use and age alone are with their causes.
+ * Module: bath. The English sentences of its cautions, each from its data. Those of use and age alone are
+ * with their causes.
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
-import { digits } from "../core/digits.js";
-
-/** A caution before it has words. */
-export type BathFacts = Omit<Caution, "code" | "message" | "severity">;
+import { makeCaution, type CautionSentences, type FiguresOf } from "../core/cautionTexts.js";
+import { decimals, digits, isFigure } from "../core/digits.js";
+import { defaultLawSentence } from "../core/text.js";
+import type { InputWanted } from "../core/errorRules.js";
 
 /** Codes of the cautions that this module writes. */
 export type BathCautionCode =
@@ -17,27 +17,36 @@ export type BathCautionCode =
   | "thin-layer"
   | "default-law";
 
-const SENTENCES: Readonly<Record<BathCautionCode, (facts: BathFacts) => string>> = {
-  "bath-slow": ({ actual = 1 }) =>
-    `The bath needs ${((actual - 1) * 100).toFixed(0)} % more time than a fresh one.`,
+/** The sentence of each caution of this module. */
+export const bathSentences: Pick<CautionSentences, BathCautionCode> = {
+  ...defaultLawSentence,
+  "bath-slow": ({ actual }) =>
+    `The bath needs ${isFigure(actual) ? decimals((actual - 1) * 100, 0) : "?"} % more time ` +
+    `than a fresh one.`,
   "bath-past-agent": ({ limit, actual }) =>
-    `This would bring the bath to ${digits(actual, 4)} cm² in each litre; ` +
+    `This would bring the bath to ${digits(actual, 4)} cm² in each litre. ` +
     `${digits(limit, 4)} use up all its agent. Use more bath.`,
   "bath-capacity-reached": ({ limit, actual }) =>
-    `This brings the bath to ${digits(actual, 4)} cm² in each litre; it can do ${digits(limit, 4)}. ` +
+    `This brings the bath to ${digits(actual, 4)} cm² in each litre. It can do ${digits(limit, 4)}. ` +
     `Use more bath.`,
-  "too-little-stock": ({ limit = 0, actual = 0 }) =>
-    `The bath holds ${actual.toFixed(1)} ml of stock; ${limit.toFixed(1)} ml is the least for this area. ` +
+  "too-little-stock": ({ limit, actual }) =>
+    `The bath holds ${decimals(actual)} ml of stock. The least for this area is ${decimals(limit)} ml. ` +
     `Use more bath or dilute less.`,
   "thin-layer": ({ limit, actual, data }) =>
-    `The bath covers the dish with ${digits(actual)} ml for each cm²; ` +
-    `at least ${digits(limit)} are needed, ${digits(data?.["leastMl"] as number)} ml in all.`,
-  "default-law": ({ data }) =>
-    `No data of your own for ${(data?.["causes"] as readonly string[]).join(", ")}. ` +
-    `A generic law with a wide spread is used.`,
+    `The bath covers the dish with ${digits(actual)} ml for each cm². ` +
+    `At least ${digits(limit)} are needed, ${digits(data.leastMl)} ml in all.`,
 };
 
 /** A caution about a bath, with its sentence. */
-export function say(severity: CautionSeverity, code: BathCautionCode, facts: BathFacts): Caution {
-  return { code, severity, message: SENTENCES[code](facts), ...facts };
+export function say<Code extends BathCautionCode>(
+  severity: CautionSeverity,
+  code: Code,
+  ...figures: FiguresOf<Code>
+): Caution {
+  return makeCaution(bathSentences, code, severity, ...figures);
 }
+
+export const heldText: InputWanted<"below-held"> = ({ below }) => `less than the bath holds (${below} ml)`;
+
+export const familyText: InputWanted<"family-or-least"> = ({ values }) =>
+  `one of ${values.join(", ")}, unless leastMlPerRoll is given`;

@@ -1,5 +1,6 @@
-import { wrongValue } from "../core/guards.js";
+import { refuse } from "../core/guards.js";
 import type { Ask, ReadLedger } from "./ledger.js";
+import { heldText } from "./text.js";
 
 /** What is in a bath at an hour. */
 export interface LedgerState {
@@ -27,7 +28,7 @@ export function walkLedger({ volumeMl, events }: ReadLedger, untilH: number, ask
       const enough = ask(() =>
         amount < leftMl
           ? true
-          : wrongValue(`${at}/volumeMl`, `less than the bath holds (${leftMl} ml)`, amount),
+          : refuse(`${at}/volumeMl`, "below-held", heldText, { below: leftMl, quantity: "volumeMl" }, amount),
       );
       if (enough === undefined) continue;
       const share = 1 - amount / leftMl;

@@ -2,11 +2,13 @@ import type { Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { MOST } from "./brew.js";
 import { CARBONATE_PER_BICARBONATE } from "./bakeYield.js";
-import { say, type CautionFacts } from "./text.js";
+import { say } from "./text.js";
 
 /** What {@link bakeProgress} returns: the fraction converted, 0 to 1, and what is odd about the weights. */
 export interface BakeProgress {
+  /** how much has turned, 0 to 1 */
   readonly converted: number;
+  /** what is unwise about the weights */
   readonly cautions: readonly Caution[];
 }
 
@@ -39,12 +41,7 @@ export function bakeProgress(input: { readonly beforeG: number; readonly afterG:
   const afterG = inRange("bakeProgress/afterG", given["afterG"], 0, MOST, "massG");
   const raw = (1 - afterG / beforeG) / (1 - CARBONATE_PER_BICARBONATE);
   const complete = beforeG * CARBONATE_PER_BICARBONATE;
-  const odd = (limit: number): CautionFacts => ({
-    path: "/afterG",
-    quantity: "massG",
-    limit,
-    actual: afterG,
-  });
+  const odd = (limit: number) => ({ path: "/afterG", quantity: "massG", limit, actual: afterG }) as const;
   const cautions = [say("warn", "baking-care")];
   if (raw > 1 + SLACK) cautions.push(say("warn", "more-than-complete", odd(complete)));
   else if (raw < 0) cautions.push(say("warn", "gained-weight", odd(beforeG)));

@@ -17,6 +17,7 @@ export interface BakeTimeInput {
 export interface BakeTime extends TimeEstimate {
   /** depth of powder that the laws were measured on, mm: thin, each grain at the oven's temperature */
   readonly depthMm: number;
+  /** what is unwise about baking it so */
   readonly cautions: readonly Caution[];
 }
 

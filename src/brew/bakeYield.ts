@@ -9,7 +9,9 @@ export const CARBONATE_PER_BICARBONATE: number = SODA_G_PER_MOL / (2 * BICARBONA
 
 /** What baking leaves, and what goes off as steam and carbon dioxide. */
 export interface BakeYield {
+  /** anhydrous washing soda, g */
   readonly carbonateG: number;
+  /** what goes off as steam and gas, g */
   readonly lossG: number;
   /** what to mind before the oven is lit */
   readonly cautions: readonly Caution[];
@@ -25,7 +27,7 @@ export interface BakeYield {
  *
  * @remarks 2 NaHCO3 → Na2CO3 + H2O + CO2, from molar masses (IUPAC CIAAW, 2021). Watch the weight with {@link
  * bakeProgress}: the scale decides, not the clock. Hot soda is caustic dust and gives off steam: open the
- * oven with care, air the room, use no aluminium tray, and let it cool.
+ * oven with care, let in air, use no aluminium tray, and let it cool.
  *
  * @example
  * ```ts

@@ -1,23 +1,14 @@
 /*
  * Module: brew. A brew is plain data; here it is read and refused when it cannot be one.
  */
-import { inputError } from "../core/errors.js";
-import {
-  arrayOf,
-  inRange,
-  notOneOf,
-  plainObject,
-  positive,
-  wrongKind,
-  wrongValue,
-  refuse,
-} from "../core/guards.js";
+import { arrayOf, inRange, isText, notOneOf, plainObject, positive, refuse } from "../core/guards.js";
 import {
   handbookIngredients,
   type HandbookRange,
   type Ingredient,
   type IngredientData,
 } from "../handbook/ingredients.js";
+import { coffeeText, dryText, labelText, unfitText, unfitTexts } from "./refusedText.js";
 
 /** How full a spoon is. */
 export type SpoonHeap = "level" | "rounded" | "heaped";
@@ -43,6 +34,7 @@ export interface WeighedPart {
 /** Plain vitamin C tablets, counted by the content printed on their label. */
 export interface TabletPart {
   readonly ingredient: "ascorbic-acid-tablet";
+  /** how many */
   readonly tablets: number;
   /** mg of vitamin C in one tablet, as printed on the label */
   readonly labelMg: number;
@@ -52,9 +44,10 @@ export interface TabletPart {
 export type BrewPart = WeighedPart | TabletPart;
 
 /** A developer mixed from groceries. */
-export interface Brew {
+export interface DeveloperBrew {
   /** finished volume, ml */
   readonly volumeMl: number;
+  /** what is in it, 1 to 30 parts */
   readonly ingredients: readonly BrewPart[];
   /** temperature of the bath, 0 to 50 °C; 20 when left out */
   readonly temperatureC?: number | undefined;
@@ -87,12 +80,6 @@ export interface ReadBrew {
   readonly parts: readonly ReadPart[];
 }
 
-/** What is sold beside the fit ones, and why it is refused. */
-const REFUSED: ReadonlyMap<unknown, string> = new Map([
-  ["effervescent-tablet", "their citric acid uses up the soda"],
-  ["baking-powder", "it holds acid salts and starch"],
-]);
-
 /** Most of one ingredient, and of bath, that anybody mixes: 100 kg, 100 l. */
 export const MOST = 1e5;
 
@@ -101,29 +88,22 @@ export const MOST = 1e5;
  * ones.
  */
 export function entryOf<T>(where: string, record: Readonly<Record<string, T>>, name: unknown): T {
-  if (typeof name !== "string") wrongKind(where, "a name", name);
-  if (!Object.hasOwn(record, name)) wrongValue(where, `one of ${Object.keys(record).join(", ")}`, name);
+  isText(where, name);
+  if (!Object.hasOwn(record, name)) notOneOf(where, Object.keys(record), name);
   return record[name] as T;
 }
 
 /** The handbook entry of an ingredient; unfit ones are refused with the reason. */
 export function ingredientOf(where: string, ingredient: unknown): IngredientData {
-  const reason = REFUSED.get(ingredient);
-  if (reason !== undefined) wrongValue(where, `fit for a bath: ${reason}`, ingredient);
+  if (typeof ingredient === "string" && Object.hasOwn(unfitTexts, ingredient))
+    refuse(where, "fit-for-bath", unfitText, { ingredient }, ingredient);
   return entryOf(where, handbookIngredients, ingredient);
 }
 
 /** Grams of vitamin C in tablets, by their label. */
 export function tabletMass(where: string, part: Record<string, unknown>): number {
   if (part["labelMg"] === undefined)
-    throw inputError(
-      TypeError,
-      `${where}/labelMg`,
-      "missing",
-      { types: ["number"] },
-      undefined,
-      "must be given: mg of vitamin C by the label, since a tablet weighs more",
-    );
+    refuse(`${where}/labelMg`, "label-needed", labelText, { types: ["number"] }, undefined, "missing");
   return (
     (inRange(`${where}/tablets`, part["tablets"], 0, 1e4) *
       positive(`${where}/labelMg`, part["labelMg"], 5000, "labelMg")) /
@@ -191,18 +171,8 @@ export function readBrew(where: string, value: unknown): ReadBrew {
       dryG += highG * (data.solids as HandbookRange).value;
     } else dryG += highG;
   if (!(liquidG <= volumeMl))
-    refuse(
-      `${where}/ingredients`,
-      `must hold at most 1 g of brewed coffee per ml of bath, got ${liquidG / volumeMl}`,
-      liquidG / volumeMl,
-      { max: 1 },
-    );
+    refuse(`${where}/ingredients`, "coffee-per-ml", coffeeText, {}, liquidG / volumeMl);
   if (!(dryG > 0 && dryG <= volumeMl))
-    refuse(
-      `${where}/ingredients`,
-      `must hold above 0 and at most 1 g of dry ingredients per ml of bath, got ${dryG / volumeMl}`,
-      dryG / volumeMl,
-      { above: 0, max: 1 },
-    );
+    refuse(`${where}/ingredients`, "dry-per-ml", dryText, {}, dryG / volumeMl);
   return { volumeMl, temperatureC: temperatureC as number, parts };
 }

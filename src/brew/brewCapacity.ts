@@ -2,7 +2,7 @@ import { namesOf } from "../core/frozen.js";
 import { notOneOf, plainObject } from "../core/guards.js";
 import { ROLL_CM2 } from "../handbook/roll.js";
 import { agentsOf } from "./solveBrew.js";
-import { readBrew, type Brew } from "./brew.js";
+import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
 
 /** What is developed: how much silver it carries. */
 export type BrewMaterial = "film" | "plate" | "paper";
@@ -65,16 +65,22 @@ const PRACTICE_FILM_CM2_PER_L: number = 4 * ROLL_CM2;
  *
  * @example
  * ```ts
- * const soda = { ingredient: "soda-anhydrous", massG: 54 };
- * const coffee = { ingredient: "instant-coffee", massG: 40 };
+ * const soda: BrewPart = { ingredient: "soda-anhydrous", massG: 54 };
+ * const coffee: BrewPart = { ingredient: "instant-coffee", massG: 40 };
  * brewCapacity({ volumeMl: 1000, ingredients: [soda, coffee] }).cm2PerL / 516.128 // => 2.9
  * ```
  */
-export function brewCapacity(brew: Brew, options: BrewCapacityOptions = {}): BrewCapacity {
-  const { ascorbate, catechol } = agentsOf(readBrew("brewCapacity/brew", brew));
+export function brewCapacity(brew: DeveloperBrew, options: BrewCapacityOptions = {}): BrewCapacity {
+  const read = readBrew("brewCapacity/brew", brew);
   const { material = "film" } = plainObject("brewCapacity/options", options);
   if (material !== "film" && material !== "plate" && material !== "paper")
     notOneOf("brewCapacity/options/material", brewMaterials, material);
+  return capacityOfBrew(read, material);
+}
+
+/** The answer of {@link brewCapacity} for a brew that was read. */
+export function capacityOfBrew(read: ReadBrew, material: BrewMaterial): BrewCapacity {
+  const { ascorbate, catechol } = agentsOf(read);
   const coatedPerCm2 = coatedSilver(material);
   const reducible = SILVER_PER_AGENT * (ascorbate + catechol);
   const limits = { agent: (USED * reducible) / (DEVELOPED * coatedPerCm2), ...materialLimits(material) };

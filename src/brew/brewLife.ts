@@ -1,7 +1,7 @@
 import { Z90 } from "../core/estimate.js";
 import { inRange, notOneOf, plainObject } from "../core/guards.js";
 import { agentsOf, gramsPerL, solveBrew } from "./solveBrew.js";
-import { readBrew, type Brew, type ReadBrew } from "./brew.js";
+import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
 import { vessels } from "../handbook/process.js";
 
 /** How the brew waits: what decides how much air gets at it. */
@@ -14,13 +14,16 @@ export interface BrewLifeOptions {
 
 /** The life of a brew from mixing, in hours, with its range. */
 export interface BrewLife {
+  /** the likely life, h */
   readonly lifeH: number;
   /** ends of the 90 % interval */
   readonly lowH: number;
+  /** the longest, h */
   readonly highH: number;
   /** standard deviation of ln(life) */
   readonly logSd: number;
   readonly basis: "default";
+  /** what the estimate rests on */
   readonly sources: readonly string[];
 }
 
@@ -61,12 +64,12 @@ const SOURCES: readonly string[] = [
  *
  * @example
  * ```ts
- * const soda = { ingredient: "soda-anhydrous", massG: 54 };
- * const coffee = { ingredient: "instant-coffee", massG: 40 };
+ * const soda: BrewPart = { ingredient: "soda-anhydrous", massG: 54 };
+ * const coffee: BrewPart = { ingredient: "instant-coffee", massG: 40 };
  * brewLife({ volumeMl: 1000, ingredients: [soda, coffee] }).lifeH // => 1.5
  * ```
  */
-export function brewLife(brew: Brew, options: BrewLifeOptions = {}): BrewLife {
+export function brewLife(brew: DeveloperBrew, options: BrewLifeOptions = {}): BrewLife {
   const read = readBrew("brewLife/brew", brew);
   const { depthMm = 10, vessel = "tray" } = plainObject("brewLife/options", options);
   const depth = inRange("brewLife/options/depthMm", depthMm, 1, 1000) / 10;

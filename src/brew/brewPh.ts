@@ -1,14 +1,16 @@
 import { COFFEE_RANGES, bathOf, massAt, type Bath } from "./bath.js";
-import { readBrew, type Brew } from "./brew.js";
+import { readBrew, type DeveloperBrew } from "./brew.js";
 import { constantsAt } from "./constants.js";
 import { solveBath, type Solution } from "./equilibrium.js";
 import { phSpread } from "./phSpread.js";
 
 /** What {@link brewPh} returns. */
 export interface BrewPh {
+  /** the likely pH */
   readonly ph: number;
   /** about a 90 % interval */
   readonly low: number;
+  /** the highest pH */
   readonly high: number;
   /** mol per kg of water */
   readonly ionicStrength: number;
@@ -45,7 +47,7 @@ export interface BrewPh {
  * }).ph // => 10.00
  * ```
  */
-export function brewPh(brew: Brew): BrewPh {
+export function brewPh(brew: DeveloperBrew): BrewPh {
   const { volumeMl, temperatureC, parts } = readBrew("brewPh/brew", brew);
   const constants = constantsAt(temperatureC);
   const bath = bathOf(parts, volumeMl);

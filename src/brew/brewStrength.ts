@@ -1,10 +1,11 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
-import { inRange, plainObject, refuse, wrongKind } from "../core/guards.js";
+import { inRange, isBoolean, plainObject, refuse } from "../core/guards.js";
 import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import { bathOf } from "./bath.js";
-import { readBrew, type Brew, type ReadBrew, type ReadPart } from "./brew.js";
+import { readBrew, type DeveloperBrew, type ReadBrew, type ReadPart } from "./brew.js";
+import { capacityOfBrew } from "./brewCapacity.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
 import { constantsAt } from "./constants.js";
@@ -14,6 +15,7 @@ import { GIVEN_EXPONENT_SD, genericStrengthLaw, type StrengthLaw } from "./stren
 import { coffeeEnds, spoonEnds, type Ends } from "./strengthEnds.js";
 import { agentsIn, powerChange, type PowerChange } from "./strengthTerms.js";
 import { say } from "./text.js";
+import { agentText } from "./refusedText.js";
 
 /** What {@link brewStrength} returns: a term for `compensate`, and how it came about. */
 export interface BrewStrength extends Factor {
@@ -28,6 +30,8 @@ export interface BrewStrength extends Factor {
   readonly power: number;
   /** life of today's brew from mixing, h, 10 mm deep in an open dish; see {@link brewLife} */
   readonly lifeH: number;
+  /** how much film a litre of today's brew develops, cm²; see {@link brewCapacity} */
+  readonly capacityCm2PerL: number;
   /** what stops today's brew, and what strains the comparison */
   readonly cautions: readonly Caution[];
 }
@@ -45,6 +49,9 @@ const AGENT_LOG_SD = Math.LN2;
 /** A change of pH beyond which a strip is worth more than the formula. */
 const PH_CHANGE = 0.3;
 
+/** ln of a factor just below a million. */
+const FAR_LOG = 13.8;
+
 /**
  * The time factor between two brews: development time in the brew of today divided by that in the brew whose
  * time is known.
@@ -55,7 +62,7 @@ const PH_CHANGE = 0.3;
  * {@link genericStrengthLaw} when left out
  * @param options - `sameJar` and `sameSpoon`, whether the brews share them; true when left out
  * @returns a factor of cause `"strength"`, exactly 1 with no spread when both are of the same make-up; with
- * the pH of both, the life of today's brew, and cautions: what {@link checkBrew} says stop to,
+ * the pH of both, life and capacity of today's brew, and cautions: what {@link checkBrew} says stop to,
  * `"alkali-changed"` beyond 0.3 in pH, `"restrainer-strong"` above 5 g/l, `"strength-far"`
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses, one without a developing agent, or an exponent
@@ -73,17 +80,18 @@ const PH_CHANGE = 0.3;
  *
  * @example
  * ```ts
- * const coffee = { ingredient: "instant-coffee", massG: 16 };
- * const soda = { ingredient: "soda-anhydrous", massG: 22 };
+ * const coffee: BrewPart = { ingredient: "instant-coffee", massG: 16 };
+ * const soda: BrewPart = { ingredient: "soda-anhydrous", massG: 22 };
+ * const half: BrewPart = { ingredient: "soda-anhydrous", massG: 11 };
  * const full = { volumeMl: 400, ingredients: [soda, coffee] };
- * const halfTheSoda = { volumeMl: 400, ingredients: [{ ...soda, massG: 11 }, coffee] };
+ * const halfTheSoda = { volumeMl: 400, ingredients: [half, coffee] };
  * brewStrength(full, halfTheSoda).value // => 1.14
  * brewStrength(full, scaleBrew(full, 900)).value // => 1
  * ```
  */
 export function brewStrength(
-  from: Brew,
-  to: Brew,
+  from: DeveloperBrew,
+  to: DeveloperBrew,
   law: StrengthLaw = genericStrengthLaw,
   options: BrewStrengthOptions = {},
 ): BrewStrength {
@@ -100,17 +108,15 @@ export function brewStrength(
     solveBath(bathOf(of.parts.filter(isNoRestrainer), of.volumeMl, coffee, mass), constants);
   const [a, b] = [solved(today), solved(known)];
   const agents = { to: agentsIn(a), from: agentsIn(b) };
-  for (const [name, brew] of [
-    ["from", from],
-    ["to", to],
-  ] as const)
+  for (const name of ["from", "to"] as const)
     if (!(agents[name].total[0] + agents[name].total[1] > 0))
-      refuse(`brewStrength/${name}`, "must hold a developing agent: coffee or vitamin C", brew);
+      refuse(`brewStrength/${name}`, "agent-needed", agentText, {}, undefined);
 
   const change = powerChange(agents.to, agents.from);
   const [restrainer, restrainerSd] = restrained(today, known);
   const same = sameMakeUp(today, known);
-  const log = same ? 0 : restrainer - exponent * change.log;
+  // Beyond a factor of a million either way no bath develops; `compensate` takes no greater one.
+  const log = same ? 0 : Math.max(-FAR_LOG, Math.min(FAR_LOG, restrainer - exponent * change.log));
 
   /** What an end of a range does to ln(time): of the brews that it moves, the others stay as they are. */
   const moved = (ends: Ends, of: readonly ReadBrew[]): number => {
@@ -128,10 +134,11 @@ export function brewStrength(
     ...sides(sameJar).flatMap((of) => coffeeEnds(of).map((ends) => ranged(ends, of))),
     ...sides(sameSpoon).flatMap((of) => spoonEnds(of).map((ends) => ranged(ends, of))),
   ];
-  const spread = Math.hypot(...spreads);
+  const spread = spreads.reduce((sum, one) => Math.hypot(sum, one), 0);
   // Scaling rounds, and rounding is no spread.
   const unchanged = same && spread < 1e-9;
-  const logSd = unchanged ? 0 : spread;
+  // A factor that may be anything: `compensate` takes no greater spread.
+  const logSd = unchanged ? 0 : Math.min(10, spread);
   return {
     cause: "strength",
     value: Math.exp(log),
@@ -142,6 +149,7 @@ export function brewStrength(
     toPh: a.ph,
     power: same ? 1 : Math.exp(change.log),
     lifeH: brewLife(to).lifeH,
+    capacityCm2PerL: capacityOfBrew(today, "film").cm2PerL,
     // What stops the bath stops its time.
     cautions: [
       ...checkBrew(to).filter(({ severity }) => severity === "stop"),
@@ -156,8 +164,7 @@ const isNoRestrainer = ({ data }: ReadPart): boolean => data.role !== "restraine
 
 function flag(name: "sameJar" | "sameSpoon", options: BrewStrengthOptions): boolean {
   const given = plainObject("brewStrength/options", options)[name];
-  if (given !== undefined && typeof given !== "boolean")
-    wrongKind(`brewStrength/options/${name}`, "true or false", given);
+  if (given !== undefined) isBoolean(`brewStrength/options/${name}`, given);
   return given !== false;
 }
 

@@ -1,7 +1,7 @@
 /*
  * Module: brew. Every brew that a shelf allows, with how good it looks before its time is known.
  */
-import { readBrew, type Brew, type BrewPart } from "./brew.js";
+import { readBrew, type DeveloperBrew, type BrewPart } from "./brew.js";
 import type { BrewMaterial } from "./brewCapacity.js";
 import { measured, type SpoonedAmount } from "./measured.js";
 import { COFFEE, holds, sodaOf, take, vitaminCOf, type Shelf, type Wanted } from "./shelf.js";
@@ -19,7 +19,7 @@ export interface ProposalUse {
 
 /** A brew that could be proposed. */
 export interface Candidate {
-  readonly brew: Brew;
+  readonly brew: DeveloperBrew;
   readonly spoons: readonly SpoonedAmount[];
   /** vitamin C is in it, coffee is in it */
   readonly vitaminC: boolean;
@@ -103,7 +103,7 @@ export function candidatesOf(shelf: Shelf, use: ProposalUse): readonly Candidate
 
 function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number): Candidate | undefined {
   const taken = parts.map((part) => measured(part, use.spoonMl, use.spooned));
-  const brew: Brew = {
+  const brew: DeveloperBrew = {
     volumeMl: use.volumeMl,
     temperatureC: use.temperatureC,
     ingredients: taken.map(({ part }) => part),
@@ -123,7 +123,7 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
   };
 }
 
-const dryG = ({ ingredients }: Brew): number =>
+const dryG = ({ ingredients }: DeveloperBrew): number =>
   ingredients.reduce(
     (sum, part) =>
       sum +

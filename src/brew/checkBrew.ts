@@ -1,9 +1,9 @@
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
-import { inRange, plainObject, positive, wrongKind } from "../core/guards.js";
+import { inRange, isBoolean, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import type { Ingredient } from "../handbook/ingredients.js";
-import { readBrew, type Brew, type ReadBrew } from "./brew.js";
+import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
 import { brewLife } from "./brewLife.js";
 import { alkaliCautions } from "./checkAlkali.js";
 import { waterCautions } from "./checkWater.js";
@@ -11,7 +11,7 @@ import type { Solution } from "./equilibrium.js";
 import { mostGasL } from "./gas.js";
 import { solveBrew } from "./solveBrew.js";
 import { genericStrengthLaw } from "./strengthLaw.js";
-import { hazardCaution, say, type BrewCautionCode } from "./text.js";
+import { hazardCaution, say } from "./text.js";
 
 /** What the brew is for, where it is known. */
 export interface BrewUse {
@@ -35,18 +35,21 @@ const WIDE_SPOON = 1.5;
 const LIFE_SHARE = 0.75;
 
 /** What goes with an ingredient. Decaffeinated coffee being weaker is common practice. */
-const OF_INGREDIENTS: readonly (readonly [Ingredient, BrewCautionCode])[] = [
+const OF_INGREDIENTS: readonly (readonly [
+  Ingredient,
+  "decaffeinated" | "brewed-coffee" | "tablet-filler",
+])[] = [
   ["decaffeinated-coffee", "decaffeinated"],
   ["brewed-coffee", "brewed-coffee"],
   ["ascorbic-acid-tablet", "tablet-filler"],
 ];
 
 /** Always true of a brew from the kitchen. */
-const ALWAYS: readonly BrewCautionCode[] = [
-  "gloves-and-glasses",
-  "kitchenware",
-  "rest-before-use",
-  "disposal",
+export const standingNotes = (): readonly Caution[] => [
+  say("note", "gloves-and-glasses"),
+  say("note", "kitchenware"),
+  say("note", "rest-before-use", { quantity: "timeS", data: { minS: 300, maxS: 600 } }),
+  say("note", "disposal"),
 ];
 
 /**
@@ -69,18 +72,17 @@ const ALWAYS: readonly BrewCautionCode[] = [
  *
  * @example
  * ```ts
- * const soda = { ingredient: "baking-soda", massG: 27 };
- * const coffee = { ingredient: "instant-coffee", massG: 20 };
+ * const soda: BrewPart = { ingredient: "baking-soda", massG: 27 };
+ * const coffee: BrewPart = { ingredient: "instant-coffee", massG: 20 };
  * checkBrew({ volumeMl: 500, ingredients: [soda, coffee] })[0].code // => "alkali-too-weak"
  * ```
  */
-export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
+export function checkBrew(brew: DeveloperBrew, use: BrewUse = {}): readonly Caution[] {
   const read = readBrew("checkBrew/brew", brew);
   const given = plainObject("checkBrew/use", use);
   const ageH = use.ageH === undefined ? 0 : inRange("checkBrew/use/ageH", use.ageH, 0, 1e6, "ageH");
   const filmIso = use.filmIso === undefined ? undefined : positive("checkBrew/use/filmIso", use.filmIso, 1e5);
-  if (use.softEmulsion !== undefined && typeof use.softEmulsion !== "boolean")
-    wrongKind("checkBrew/use/softEmulsion", "true or false", use.softEmulsion);
+  if (use.softEmulsion !== undefined) isBoolean("checkBrew/use/softEmulsion", use.softEmulsion);
   const soft = use.softEmulsion === true;
   const solution = solveBrew(read);
   const fast = filmIso === undefined ? !soft : filmIso >= FAST_ISO;
@@ -92,7 +94,7 @@ export function checkBrew(brew: Brew, use: BrewUse = {}): readonly Caution[] {
     ...read.parts.flatMap(({ ingredient }) => hazardCaution(ingredient)),
     ...spoonCautions(read),
     ...ageCautions(brew, ageH),
-    ...ALWAYS.map((code) => say("note", code)),
+    ...standingNotes(),
     ...waterCautions(read),
   ]);
 }
@@ -153,10 +155,12 @@ export function spoonLogSd(lowG: number, highG: number): number {
   return (genericStrengthLaw.exponent * Math.log(highG / lowG)) / (2 * Z90);
 }
 
-function ageCautions(brew: Brew, ageH: number): Caution[] {
+function ageCautions(brew: DeveloperBrew, ageH: number): Caution[] {
   if (ageH === 0) return [];
   const { lifeH } = brewLife(brew);
   if (!isPast(ageH, LIFE_SHARE * lifeH) || lifeH === 0) return [];
   const severity = isPast(ageH, lifeH) ? "stop" : "warn";
-  return [say(severity, "bath-past-life", { path: "/ageH", quantity: "ageH", limit: lifeH, actual: ageH })];
+  const data = { at: "pour-in" } as const;
+  const figures = { path: "/ageH", quantity: "ageH", limit: lifeH, actual: ageH, data } as const;
+  return [say(severity, "bath-past-life", figures)];
 }

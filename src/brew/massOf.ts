@@ -1,10 +1,11 @@
 import type { Caution } from "../core/caution.js";
 import { frozen } from "../core/frozen.js";
-import { plainObject, positive, wrongValue } from "../core/guards.js";
+import { plainObject, positive, refuse } from "../core/guards.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { entryOf, ingredientOf, tabletMass, type SpoonHeap } from "./brew.js";
 import { spoonLogSd, spoonRatio } from "./checkBrew.js";
 import { hazardCaution, say } from "./text.js";
+import { noGradesText } from "./refusedText.js";
 
 /** A spoon and how it is filled. */
 export interface SpoonOptions {
@@ -22,18 +23,30 @@ export interface SpoonOptions {
 /** What {@link massOf} takes: a number of spoons, or of tablets with the content on their label. */
 export type MassOfInput =
   | (SpoonOptions & {
+      /** what is in the spoon */
       readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">;
+      /** how many spoons */
       readonly spoons: number;
     })
-  | { readonly ingredient: "ascorbic-acid-tablet"; readonly tablets: number; readonly labelMg: number };
+  | {
+      readonly ingredient: "ascorbic-acid-tablet";
+      /** how many tablets */
+      readonly tablets: number;
+      /** ascorbic acid in one tablet as the label says, mg */
+      readonly labelMg: number;
+    };
 
 /** Grams with the range they may be in, and what that range costs. */
 export interface SpoonedMass {
+  /** the likely mass, g */
   readonly value: number;
+  /** the least, g */
   readonly low: number;
+  /** the most, g */
   readonly high: number;
   /** standard deviation that the range alone brings into ln(time), by the generic strength law */
   readonly timeLogSd: number;
+  /** what is unwise about measuring it so */
   readonly cautions: readonly Caution[];
 }
 
@@ -68,7 +81,7 @@ export function spoonMass(where: string, input: Record<string, unknown>): Handbo
   const heap = entryOf(`${where}/heap`, HEAPS, filled);
   const { grade } = input;
   if (grade !== undefined && grades === undefined)
-    wrongValue(`${where}/grade`, "left out, since no grades are known of this ingredient", grade);
+    refuse(`${where}/grade`, "no-grades", noGradesText, {}, grade);
   const bulk =
     grades && grade !== undefined ? entryOf(`${where}/grade`, grades, grade) : (bulkGPerMl as HandbookRange);
   return {

@@ -1,7 +1,6 @@
 import type { Caution } from "../core/caution.js";
-import { isPast } from "../core/caution.js";
 import type { Ingredient } from "../handbook/ingredients.js";
-import { readBrew, type Brew, type ReadBrew, type ReadPart, type SpoonHeap } from "./brew.js";
+import { readBrew, type DeveloperBrew, type ReadBrew, type ReadPart, type SpoonHeap } from "./brew.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
 import { causticWater, CUPS_SHARE, isCaustic } from "./checkWater.js";
@@ -84,13 +83,17 @@ const gramsOf = (parts: readonly ReadPart[]): number => parts.reduce((sum, { mas
 /** Cautions of {@link checkBrew} that belong to the bench and to no single ingredient. */
 const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sulphur-dioxide", "undissolved"];
 
+/** What harms whoever mixes the brew, so that no step says how: caustic soda that boils, sulphur dioxide. */
+const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
+
 /**
  * How to mix a brew, step by step, as data and as sentences: each thing dissolved apart, caustic soda in its
  * own cold cup, soda and coffee joined, vitamin C last, made up to volume.
  *
  * @param brew - the brew, as for {@link brewPh}
- * @returns numbered steps in the spoons the brew was given in, each with what may hurt there; one single step
- * `"stop"` where the bath has less than 10 ml of cold water for each gram of caustic soda
+ * @returns numbered steps in the spoons the brew was given in, each with what may hurt there, in its data
+ * and in words; one single step `"stop"` where the bath has less than 10 ml of cold water for each gram of
+ * caustic soda, or gives off sulphur dioxide
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
@@ -102,18 +105,19 @@ const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sul
  *
  * @example
  * ```ts
- * const brew = { volumeMl: 400, ingredients: [{ ingredient: "soda-anhydrous", massG: 21.6 }] };
+ * const soda: BrewPart = { ingredient: "soda-anhydrous", massG: 21.6 };
+ * const brew = { volumeMl: 400, ingredients: [soda] };
  * mixingSteps(brew)[1].waterMl // => 140
  * mixingSteps(brew)[1].do // => "dissolve"
  * ```
  */
-export function mixingSteps(brew: Brew): readonly MixingStep[] {
+export function mixingSteps(brew: DeveloperBrew): readonly MixingStep[] {
   const read = readBrew("mixingSteps/brew", brew);
   const all = checkBrew(brew);
   const bench = all.filter(({ code }) => AT_THE_BENCH.includes(code));
   const foam = all.filter(({ code }) => code === "acid-foams");
-  const water = causticWater(read);
-  if (isPast(water.needMl, water.haveMl)) return numbered([{ do: "stop", cautions: bench }]);
+  if (bench.some(({ code, severity }) => severity === "stop" && NOT_TO_BE_MIXED.includes(code)))
+    return numbered([{ do: "stop", cautions: bench }]);
   const { volumeMl, temperatureC, parts } = read;
   const { lifeH } = brewLife(brew);
   const alkali = parts.some(({ data }) => data.role === "alkali");

@@ -5,7 +5,7 @@ import { isPast, type Caution } from "../core/caution.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import { shelfHasEnough, shelfHolds, type ProposalUse } from "./candidates.js";
 import { holds, sodaOf, vitaminCOf, COFFEE, type Shelf } from "./shelf.js";
-import { noBrewText, say } from "./text.js";
+import { noBrewTexts, say } from "./text.js";
 
 /** Why nothing on the shelf makes a brew. */
 export type NoBrewReason =
@@ -38,7 +38,7 @@ export interface NoBrew {
 const no = (reason: NoBrewReason, add: NoBrew["add"], cautions: readonly Caution[] = []): NoBrew => ({
   brew: undefined,
   reason,
-  message: noBrewText(reason),
+  message: noBrewTexts[reason],
   add,
   cautions,
 });

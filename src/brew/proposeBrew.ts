@@ -2,7 +2,7 @@ import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { notOneOf, plainObject, positive } from "../core/guards.js";
 import { handbookAppearance } from "../handbook/appearance.js";
 import { unreadFields } from "../core/pointer.js";
-import { brewTemperature, MOST, type Brew } from "./brew.js";
+import { brewTemperature, MOST, type DeveloperBrew } from "./brew.js";
 import { brewMaterials, brewCapacity, type BrewMaterial } from "./brewCapacity.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
@@ -34,7 +34,7 @@ export interface ProposalInput {
 /** A brew for the first evening. */
 export interface ProposedBrew {
   /** the brew in grams and spoons; with ranges where it is spooned */
-  readonly brew: Brew;
+  readonly brew: DeveloperBrew;
   /** a starting time, as wide as it is unknown */
   readonly start: StartingTime;
   /** how much this bath develops, cm² */
@@ -49,8 +49,11 @@ export interface ProposedBrew {
   readonly spoons: readonly SpoonedAmount[];
   /** whole time over time of appearance, very rough: inspection is the way to the first time */
   readonly appearance: {
+    /** whole time over time of appearance */
     readonly factor: number;
+    /** standard deviation of ln(factor) */
     readonly logSd: number;
+    /** where the factor comes from */
     readonly sources: readonly string[];
   };
   /** gravest first; never a `"stop"` */
@@ -86,11 +89,12 @@ const FIELDS: readonly string[] = ["shelf", "volumeMl", "temperatureC", "materia
  *
  * @example
  * ```ts
- * const shelf = ["instant-coffee", "soda-anhydrous", "ascorbic-acid"];
- * const { brew, start } = proposeBrew({ shelf, volumeMl: 500, temperatureC: 14 });
- * brew.ingredients[0].massG // => 27
- * start.timeS / 60 // => 25
- * proposeBrew({ shelf: ["instant-coffee"], volumeMl: 500 }).add // => "soda-anhydrous"
+ * const shelf: Ingredient[] = ["instant-coffee", "soda-anhydrous", "ascorbic-acid"];
+ * const found = proposeBrew({ shelf, volumeMl: 500, temperatureC: 14 });
+ * found.brew && found.brew.ingredients.length // => 3
+ * found.brew && found.start.timeS / 60 // => 25
+ * const none = proposeBrew({ shelf: ["instant-coffee"], volumeMl: 500 });
+ * none.brew === undefined && none.add // => "soda-anhydrous"
  * ```
  */
 export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
@@ -148,6 +152,7 @@ function propose(
           quantity: "ageH",
           limit: lifeH,
           actual: (start.highS + REST_S) / 3600,
+          data: { at: "pour-out" },
         }),
       ]
     : [];

@@ -1,5 +1,5 @@
 import { positive } from "../core/guards.js";
-import { MOST, readBrew, type Brew, type BrewPart } from "./brew.js";
+import { MOST, readBrew, type DeveloperBrew, type BrewPart } from "./brew.js";
 
 /**
  * The same brew in another volume.
@@ -16,11 +16,12 @@ import { MOST, readBrew, type Brew, type BrewPart } from "./brew.js";
  *
  * @example
  * ```ts
- * const brew = { volumeMl: 1000, ingredients: [{ ingredient: "instant-coffee", massG: 40 }] };
- * scaleBrew(brew, 250).ingredients[0].massG // => 10
+ * const coffee: BrewPart = { ingredient: "instant-coffee", massG: 40 };
+ * const smaller = scaleBrew({ volumeMl: 1000, ingredients: [coffee] }, 250);
+ * smaller.ingredients // => [{ ingredient: "instant-coffee", massG: 10 }]
  * ```
  */
-export function scaleBrew(brew: Brew, volumeMl: number): Brew {
+export function scaleBrew(brew: DeveloperBrew, volumeMl: number): DeveloperBrew {
   readBrew("scaleBrew/brew", brew);
   const scale = positive("scaleBrew/volumeMl", volumeMl, MOST, "volumeMl") / brew.volumeMl;
   const scalePart = (part: BrewPart): BrewPart =>

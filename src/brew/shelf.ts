@@ -9,6 +9,7 @@ import { ingredientOf, MOST, type BrewPart } from "./brew.js";
 export type ShelfItem =
   | Ingredient
   | {
+      /** what it is */
       readonly ingredient: Ingredient;
       /** grams there are, above 0 to 100000; enough when left out */
       readonly massG?: number | undefined;

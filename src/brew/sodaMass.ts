@@ -7,8 +7,11 @@ export type SodaHydrate = "anhydrous" | "monohydrate" | "heptahydrate" | "decahy
 
 /** What {@link sodaMass} takes. */
 export interface SodaMassInput {
+  /** mass of the hydrate that is known, g */
   readonly massG: number;
+  /** the hydrate that is known */
   readonly from: SodaHydrate;
+  /** the hydrate that is asked for */
   readonly to: SodaHydrate;
 }
 

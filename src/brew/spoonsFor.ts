@@ -4,9 +4,11 @@ import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { MOST, ingredientOf } from "./brew.js";
 import { spoonMass, spoonRange, type SpoonOptions } from "./massOf.js";
 import { hazardCaution } from "./text.js";
+import { notTabletsText } from "./refusedText.js";
 
 /** What {@link spoonsFor} takes. */
 export interface SpoonsForInput extends SpoonOptions {
+  /** what is in the spoon */
   readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">;
   /** grams wanted */
   readonly massG: number;
@@ -16,7 +18,9 @@ export interface SpoonsForInput extends SpoonOptions {
 
 /** Spoons to take, what they hold, and the error that rounding alone makes. */
 export interface RoundedSpoons {
+  /** how many spoons */
   readonly spoons: number;
+  /** what they hold, g */
   readonly massG: HandbookRange;
   /**
    * (grams taken − grams wanted) / grams wanted, at the middle density; the range of the spoon comes on top
@@ -47,8 +51,7 @@ export interface RoundedSpoons {
 export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
   const given = plainObject("spoonsFor/input", input);
   const { bulkGPerMl } = ingredientOf("spoonsFor/ingredient", given["ingredient"]);
-  if (bulkGPerMl === undefined)
-    refuse("spoonsFor/ingredient", "must not be tablets: count them by their label", undefined);
+  if (bulkGPerMl === undefined) refuse("spoonsFor/ingredient", "not-tablets", notTabletsText, {}, undefined);
   const massG = positive("spoonsFor/massG", given["massG"], MOST, "massG");
   const { stepSpoons = 0.25 } = given;
   const step = positive("spoonsFor/stepSpoons", stepSpoons, 1);

@@ -6,7 +6,7 @@ import { timeEstimate, type TimeEstimate } from "../core/estimate.js";
 import type { Basis } from "../core/term.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { temperatureEffect } from "../temperature/cause.js";
-import type { Brew } from "./brew.js";
+import type { DeveloperBrew } from "./brew.js";
 import type { BrewMaterial } from "./brewCapacity.js";
 import { brewStrength } from "./brewStrength.js";
 
@@ -14,14 +14,16 @@ import { brewStrength } from "./brewStrength.js";
 export interface StartingTime extends TimeEstimate {
   /** standard deviation of ln(time) */
   readonly logSd: number;
+  /** what it rests on */
   readonly basis: Basis;
+  /** where its figures come from */
   readonly sources: readonly string[];
 }
 
 /**
  * The brew that the times below belong to, at 20 °C: coffee 40, soda 54, vitamin C 16 g/l (common practice).
  */
-const FULL_BREW: Brew = {
+const FULL_BREW: DeveloperBrew = {
   volumeMl: 1000,
   temperatureC: 20,
   ingredients: [
@@ -44,7 +46,7 @@ const WITHOUT_COFFEE = 0.5;
 
 /** The starting time of a brew at its temperature. */
 export function startingTime(
-  brew: Brew,
+  brew: DeveloperBrew,
   material: BrewMaterial,
   has: { readonly coffee: boolean; readonly vitaminC: boolean },
 ): StartingTime {

@@ -1,5 +1,5 @@
 import { factorOf, logSdOf } from "../core/cause.js";
-import { inRange, plainObject, positive, notOneOf } from "../core/guards.js";
+import { inRange, plainObject, notOneOf } from "../core/guards.js";
 import type { Caution } from "../core/caution.js";
 import type { Factor } from "../core/term.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
@@ -11,7 +11,7 @@ import { brewMaterials } from "./brewCapacity.js";
 
 /** A scrap of fogged film or paper in a bath, in the light. */
 export interface ScrapSeen {
-  /** seconds until it is as dark as it gets, above 0 to 36000 */
+  /** seconds until it is as dark as it gets, 1 to 3600 */
   readonly darkensS: number;
   /** temperature of the bath, 0 to 50 °C; 20 when left out */
   readonly temperatureC?: number | undefined;
@@ -94,7 +94,7 @@ export function strengthFromScrap(input: ScrapInput): ScrapStrength {
 
 function readScrap(at: string, value: unknown): { darkensS: number; temperatureC: number; logSd: number } {
   const { darkensS, temperatureC = 20 } = plainObject(at, value);
-  const seconds = positive(`${at}/darkensS`, darkensS, 36000, "timeS");
+  const seconds = inRange(`${at}/darkensS`, darkensS, 1, 3600, "timeS");
   return {
     darkensS: seconds,
     temperatureC: inRange(`${at}/temperatureC`, temperatureC, 0, 50, "temperatureC"),

@@ -9,7 +9,9 @@ export const GIVEN_EXPONENT_SD = 0.15;
 
 /** Time ∝ power^−exponent; `sd` is the standard deviation of the exponent, 0.15 when left out. */
 export interface StrengthLaw extends LawOrigin {
+  /** time is proportional to power^−exponent, 0 to 3 */
   readonly exponent: number;
+  /** its standard deviation; 0.15 when left out */
   readonly sd?: number | undefined;
 }
 

@@ -1,14 +1,13 @@
 /*
  * What a chart shows, for text and for print alike: rounded times, and a letter for each caution.
  */
+import { cautionSentence } from "../text/cautionSentence.js";
 import { gravity, type Caution } from "../core/caution.js";
-import { formatTime } from "../quantities/formatTime.js";
+import type { TemperatureUnit } from "../core/cautionTexts.js";
+import { clockText } from "../quantities/clockText.js";
 import { roundEstimate } from "../quantities/roundEstimate.js";
 import type { ChartTexts } from "./text.js";
 import type { TimeChart, TimeChartRow } from "./types.js";
-
-/** Beyond this a clock has no face: the longest time that `formatTime` writes, s. */
-const LONGEST_S = 1e7;
 
 /** A cell as it is shown. */
 export interface Cell {
@@ -38,7 +37,7 @@ export interface Cells {
  * The chart in words. Cautions of one code and severity share a letter and the sentence of the first cell
  * that has it.
  */
-export function cellsOf(chart: TimeChart, texts: ChartTexts): Cells {
+export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUnit): Cells {
   const { temperaturesC, dilutions, rows } = chart;
   const firsts = firstOfEach(rows);
   const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
@@ -54,12 +53,17 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts): Cells {
     Array.from({ length: columns }, (__, i) => cell(rows[i * temperaturesC.length + line] as TimeChartRow)),
   );
   const footnotes = firsts.map(({ caution, row }) => {
-    const sentence = texts.caution(caution);
+    const severity = texts.cautions.severities[caution.severity];
+    const sentence = `${severity}: ${cautionSentence(caution, texts.cautions, unit)}`;
     const one = letterOf.get(keyOf(caution)) ?? "";
     const everywhere = rows.every(({ cautions }) =>
       cautions?.some(({ message }) => message === caution.message),
     );
-    const where = everywhere ? "" : ` (${texts.where(texts.temperature(row.temperatureC), row.dilution)})`;
+    // Its letter stands at each cell that it is about.
+    const where =
+      everywhere || one !== ""
+        ? ""
+        : ` (${texts.where(texts.temperature(row.temperatureC, unit), row.dilution)})`;
     return { letter: one, text: sentence + where };
   });
   return { lines, footnotes };
@@ -71,7 +75,7 @@ export function shown(
   texts: Pick<ChartTexts, "to" | "beyond">,
 ): { readonly time: string; readonly interval: string } {
   const { timeS, lowS, highS } = roundEstimate(estimate);
-  const clock = (value: number): string => (value <= LONGEST_S ? formatTime(value) : texts.beyond);
+  const clock = (value: number): string => clockText(value, texts.beyond);
   return { time: clock(timeS), interval: `${clock(lowS)} ${texts.to} ${clock(highS)}` };
 }
 

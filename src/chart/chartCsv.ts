@@ -18,7 +18,7 @@ const HEAD = "dilution,temperatureC,timeS,lowS,highS,refused,cautions";
  *
  * @example
  * ```ts
- * const knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
+ * const knowledge: Knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
  * const chart = timeChart({ baseline: { timeS: 510, temperatureC: 20 }, knowledge, temperaturesC: [18] });
  * chartCsv(chart).split("\r\n")[1] // => ",18,585,535,645,false,"
  * ```

@@ -1,9 +1,10 @@
 import type { Compensation, Conditions } from "../compensate/types.js";
 import { refuses } from "../core/caution.js";
-import { inRange, longEnough, refuse } from "../core/guards.js";
+import { inRange, longEnough, wrongCount } from "../core/guards.js";
 import { readDilution, type Dilution } from "../dilution/dilution.js";
 import { formatDilution } from "../dilution/formatDilution.js";
-import type { ChartAxes, TimeChart, TimeChartRow } from "./types.js";
+import { causeNames } from "../causes.js";
+import type { ChartAxes, TimeChart, TimeChartHeld, TimeChartRow } from "./types.js";
 
 const MOST_TEMPERATURES = 1000;
 const MOST_DILUTIONS = 100;
@@ -21,22 +22,37 @@ export function chartOf(
   const texts = asked?.map((each, i) => formatDilution(readDilution(`${at}/dilutions/${i}`, each)));
   const known = dilution === undefined ? undefined : formatDilution(dilution);
   const columns = texts ?? (known === undefined ? undefined : [known]);
+  let held: readonly TimeChartHeld[] = [];
   const column = (text: string | undefined): readonly TimeChartRow[] =>
-    temperaturesC.map((temperatureC) =>
-      rowOf(
-        text,
-        temperatureC,
-        // What is not asked is as in the baseline.
-        ask(texts === undefined || text === undefined ? { temperatureC } : { temperatureC, dilution: text }),
-      ),
-    );
+    temperaturesC.map((temperatureC) => {
+      // What is not asked is as in the baseline.
+      const answer = ask(
+        texts === undefined || text === undefined ? { temperatureC } : { temperatureC, dilution: text },
+      );
+      held = heldIn(answer);
+      return rowOf(text, temperatureC, answer);
+    });
+  const rows = (columns ?? [undefined]).flatMap(column);
   return {
     known: { timeS, temperatureC: knownC, ...(known === undefined ? {} : { dilution: known }) },
+    ...(held.length === 0 ? {} : { held }),
     temperaturesC: [...temperaturesC],
     ...(columns === undefined ? {} : { dilutions: columns }),
-    rows: (columns ?? [undefined]).flatMap(column),
+    rows,
   };
 }
+
+/** What counts in an answer besides the axes of a chart: the same in every cell. */
+function heldIn({ factors }: Compensation): readonly TimeChartHeld[] {
+  return factors
+    .filter(({ cause, basis }) => HELD.has(cause) && basis !== "unchanged")
+    .map(({ cause, to }) => (to === undefined ? { cause } : { cause, to }));
+}
+
+/** The causes that are no axis of a chart. */
+const HELD: ReadonlySet<string> = new Set(
+  causeNames.filter((name) => name !== "temperature" && name !== "dilution"),
+);
 
 /** The known time, as far as a chart names it. */
 interface KnownTime {
@@ -54,6 +70,6 @@ function rowOf(dilution: string | undefined, temperatureC: number, answer: Compe
 
 function few(at: string, list: readonly (Dilution | string | number)[], most: number): typeof list {
   longEnough(at, list, 1);
-  if (list.length > most) refuse(at, `must hold at most ${most}, got ${list.length}`, list.length, { most });
+  if (list.length > most) wrongCount(at, list.length, { most });
   return list;
 }

@@ -17,7 +17,7 @@ import type { ChartAxes, TimeChart } from "./types.js";
  *
  * @example
  * ```ts
- * const recipe = {
+ * const recipe: Recipe = {
  *   schemaVersion: 2,
  *   material: { name: "plate" },
  *   developer: { kind: "stock", name: "pyro", dilution: "1+1" },

@@ -1,10 +1,12 @@
 import { checkedTexts } from "../text/checkedTexts.js";
-import { plainObject, refuse, wrongKind } from "../core/guards.js";
+import { isText, plainObject, wrongCount } from "../core/guards.js";
 import { formatTime } from "../quantities/formatTime.js";
+import { temperatureUnit } from "../quantities/parseTemperature.js";
 import { cellsOf, type Cells, type Footnote } from "./cells.js";
 import { checkedChart } from "./checkedChart.js";
 import { gridOf } from "./svgGrid.js";
-import { escaped, sizeFor, textAt, wrapped } from "./svgParts.js";
+import { linesThatFit, sizeThatFits } from "../picture/letters.js";
+import { escaped, textAt } from "../picture/svgParts.js";
 import { chartTexts, type ChartTexts } from "./text.js";
 import type { TimeChart } from "./types.js";
 
@@ -14,6 +16,8 @@ export interface ChartSvgOptions {
   readonly title?: string | undefined;
   /** the catalogue of another language; English when left out */
   readonly texts?: ChartTexts | undefined;
+  /** for every temperature: `"C"` when left out */
+  readonly unit?: "C" | "F" | undefined;
 }
 
 /** A page, A4 upright (ISO 216:2007), mm. */
@@ -50,23 +54,36 @@ const MOST_FOOTNOTE_LINES = 10;
  * ```
  */
 export function chartSvg(chart: TimeChart, options: ChartSvgOptions = {}): string {
-  const { known, temperaturesC, dilutions = [] } = checkedChart("chartSvg/chart", chart);
+  const { known, held = [], temperaturesC, dilutions = [] } = checkedChart("chartSvg/chart", chart);
   const { title, texts = chartTexts } = plainObject("chartSvg/options", options) as ChartSvgOptions;
-  if (title !== undefined && typeof title !== "string") wrongKind("chartSvg/options/title", "text", title);
+  const unit = temperatureUnit("chartSvg/options", options) ?? "C";
+  if (title !== undefined) isText("chartSvg/options/title", title);
   checkedTexts("chartSvg/options/texts", texts, chartTexts);
   fits("temperaturesC", temperaturesC.length, MOST_TEMPERATURES);
   fits("dilutions", dilutions.length, MOST_DILUTIONS);
-  const cells = cellsOf(chart, texts);
+  const cells = cellsOf(chart, texts, unit);
   const heading = title ?? texts.title;
-  const start = texts.known(formatTime(known.timeS), texts.temperature(known.temperatureC), known.dilution);
-  const top = [start, ...readings(cells, texts)].flatMap((line) => wrapped(line, INNER, SMALL));
+  const start = texts.known(
+    formatTime(known.timeS),
+    texts.temperature(known.temperatureC, unit),
+    known.dilution,
+  );
+  const others = held.length === 0 ? [] : [texts.held(held)];
+  const top = [start, ...others, ...readings(cells, texts)].flatMap((line) =>
+    linesThatFit(line, INNER, SMALL),
+  );
   const notes = footnoteLines(cells.footnotes, texts);
   const gridY = PAGE.margin + 14 + top.length * LEADING;
   const foot = PAGE.height - PAGE.margin - notes.length * LEADING;
   const body = [
     ...headingAt(heading),
     ...lines(top, PAGE.margin + 13),
-    ...gridOf(chart, cells, texts, { x: PAGE.margin, y: gridY, width: INNER, height: foot - gridY - 3 }),
+    ...gridOf(chart, cells, texts, unit, {
+      x: PAGE.margin,
+      y: gridY,
+      width: INNER,
+      height: foot - gridY - 3,
+    }),
     ...lines(notes, foot + LEADING),
   ];
   const size = `width="${PAGE.width}mm" height="${PAGE.height}mm" viewBox="0 0 ${PAGE.width} ${PAGE.height}"`;
@@ -85,10 +102,7 @@ export function chartSvg(chart: TimeChart, options: ChartSvgOptions = {}): strin
 }
 
 function fits(field: string, count: number, most: number): void {
-  if (count > most)
-    refuse(`chartSvg/chart/${field}`, `must hold at most ${most} to fit one page, got ${count}`, count, {
-      most,
-    });
+  if (count > most) wrongCount(`chartSvg/chart/${field}`, count, { most });
 }
 
 /** How to read what the page holds. */
@@ -102,8 +116,8 @@ function readings({ lines: table }: Cells, texts: ChartTexts): readonly string[]
 
 /** The heading as large as its length allows; what is longer than two small lines is cut. */
 function headingAt(heading: string): readonly string[] {
-  const size = Math.max(4.5, sizeFor(Array.from(heading).length, INNER, 8));
-  const [first = ""] = wrapped(heading, INNER, size);
+  const size = Math.max(4.5, sizeThatFits(heading, INNER, 8));
+  const [first = ""] = linesThatFit(heading, INNER, size);
   return [textAt(PAGE.margin, PAGE.margin + 7, first, { size, bold: true })];
 }
 
@@ -116,12 +130,12 @@ function footnoteLines(footnotes: readonly Footnote[], texts: ChartTexts): reado
   const kept: string[] = [];
   let shown = 0;
   for (const { letter, text } of footnotes) {
-    const more = wrapped(letter === "" ? text : `${letter}: ${text}`, INNER, SMALL);
+    const more = linesThatFit(letter === "" ? text : `${letter}: ${text}`, INNER, SMALL);
     if (kept.length + more.length > MOST_FOOTNOTE_LINES) break;
     kept.push(...more);
     shown += 1;
   }
   const left = footnotes.length - shown;
   const rest = left > 0 ? [texts.more(left)] : [];
-  return [...kept, ...rest, texts.safety];
+  return [...kept, ...rest, ...linesThatFit(texts.safety, INNER, SMALL)];
 }

@@ -3,6 +3,7 @@ import { cellsOf, type Cell } from "./cells.js";
 import { checkedChart } from "./checkedChart.js";
 import { chartTexts, type ChartTexts } from "./text.js";
 import type { TimeChart } from "./types.js";
+import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
 import { checkedTexts } from "../text/checkedTexts.js";
 
 /**
@@ -10,17 +11,18 @@ import { checkedTexts } from "../text/checkedTexts.js";
  *
  * @param chart - what `timeChart` or `chartRecipe` returns
  * @param texts - the catalogue of another language; English when left out
+ * @param options - `unit`: `"C"` or `"F"` for every temperature; °C when left out
  * @returns what is known; the dilutions; a line for each temperature with a time, its interval and the
  * letters of its cautions under each dilution; how to read it; the cautions
  * @throws TypeError when `chart` or a part of it is of the wrong kind
- * @throws RangeError when a figure of it is out of range
+ * @throws RangeError when a figure of it is out of range, or the unit none of the two
  *
  * @remarks Times are rounded as `roundEstimate` does. Cautions of one code and severity share a letter, and
  * the sentence is that of the first cell that has it; a caution that is only worth knowing has no letter.
  *
  * @example
  * ```ts
- * const knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
+ * const knowledge: Knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
  * const baseline = { timeS: 510, temperatureC: 20 };
  * const chart = timeChart({ baseline, knowledge, temperaturesC: [18, 20] });
  * const lines = describeChart(chart);
@@ -28,16 +30,22 @@ import { checkedTexts } from "../text/checkedTexts.js";
  * lines[1] // => "18 °C  9:45 (8:55 to 10:45)"
  * ```
  */
-export function describeChart(chart: TimeChart, texts: ChartTexts = chartTexts): readonly string[] {
-  const { known, temperaturesC, dilutions } = checkedChart("describeChart/chart", chart);
+export function describeChart(
+  chart: TimeChart,
+  texts: ChartTexts = chartTexts,
+  options: TemperatureUnitOptions = {},
+): readonly string[] {
+  const { known, held = [], temperaturesC, dilutions } = checkedChart("describeChart/chart", chart);
   checkedTexts("describeChart/texts", texts, chartTexts);
-  const { lines, footnotes } = cellsOf(chart, texts);
+  const unit = temperatureUnit("describeChart/options", options) ?? "C";
+  const { lines, footnotes } = cellsOf(chart, texts, unit);
   const table = [
-    ...(dilutions === undefined ? [] : [["", ...dilutions]]),
-    ...lines.map((cells, i) => [texts.temperature(temperaturesC[i] as number), ...cells.map(cellText)]),
+    ...(dilutions === undefined ? [] : [["", ...dilutions.map((one) => texts.dilution(one))]]),
+    ...lines.map((cells, i) => [texts.temperature(temperaturesC[i] as number, unit), ...cells.map(cellText)]),
   ];
   return [
-    texts.known(formatTime(known.timeS), texts.temperature(known.temperatureC), known.dilution),
+    texts.known(formatTime(known.timeS), texts.temperature(known.temperatureC, unit), known.dilution),
+    ...(held.length === 0 ? [] : [texts.held(held)]),
     ...aligned(table),
     texts.interval,
     ...footnotes.map(({ letter, text }) => (letter === "" ? text : `${letter}  ${text}`)),

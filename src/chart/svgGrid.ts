@@ -1,5 +1,7 @@
 import type { Cell, Cells } from "./cells.js";
-import { dot, lineFrom, rectangle, sizeFor, textAt, widthOf } from "./svgParts.js";
+import { sizeThatFits, textWidth, widest } from "../picture/letters.js";
+import { dot, lineFrom, rectangle, textAt } from "../picture/svgParts.js";
+import type { TemperatureUnit } from "../core/cautionTexts.js";
 import type { ChartTexts } from "./text.js";
 import { timeScale, type TimeScale } from "./timeScale.js";
 import type { TimeChart } from "./types.js";
@@ -28,11 +30,13 @@ const TICK = 2.5;
 
 /** The table: temperatures at the left, dilutions on top, a cell each, and the scale of time below. */
 export function gridOf(
-  { temperaturesC, dilutions = [""] }: TimeChart,
+  { temperaturesC, dilutions: diluted = [""] }: TimeChart,
   { lines }: Cells,
   texts: ChartTexts,
+  unit: TemperatureUnit,
   box: Box,
 ): readonly string[] {
+  const dilutions = diluted.map((one) => (one === "" ? "" : texts.dilution(one)));
   const width = (box.width - SIDE) / dilutions.length;
   const height = Math.min(TALLEST, (box.height - HEAD - SCALE) / temperaturesC.length);
   const top = box.y + HEAD;
@@ -50,9 +54,9 @@ export function gridOf(
         );
   const sizes = sizesFor(all, inner, height);
   const left = (column: number): number => box.x + SIDE + column * width;
-  const degrees = temperaturesC.map((temperatureC) => texts.temperature(temperatureC));
-  const degreeSize = sizeFor(longest(degrees), SIDE - 3, Math.min(6, height * 0.55));
-  const headSize = sizeFor(longest(dilutions), inner, 5.5);
+  const degrees = temperaturesC.map((temperatureC) => texts.temperature(temperatureC, unit));
+  const degreeSize = sizeThatFits(widest(degrees), SIDE - 3, Math.min(6, height * 0.55));
+  const headSize = sizeThatFits(widest(dilutions), inner, 5.5);
   return [
     ...dilutions.map((text, i) => textAt(left(i) + PAD, top - 2.5, text, { size: headSize, bold: true })),
     ...degrees.map((text, i) =>
@@ -71,17 +75,13 @@ export function gridOf(
   ];
 }
 
-function longest(texts: readonly string[]): number {
-  return texts.reduce((most, text) => Math.max(most, Array.from(text).length), 0);
-}
-
 /** The largest letters that fit the fullest cell. */
 function sizesFor(cells: readonly Cell[], width: number, height: number): Sizes {
-  const time = longest(cells.map(({ time: text, letters }) => `${text} ${letters}`));
-  const interval = longest(cells.map(({ interval: text }) => text));
+  const time = widest(cells.map(({ time: text, letters }) => `${text} ${letters}`));
+  const interval = widest(cells.map(({ interval: text }) => text));
   return {
-    time: sizeFor(time, width, Math.min(8, height * 0.42)),
-    interval: sizeFor(interval, width, Math.min(4, height * 0.28)),
+    time: sizeThatFits(time, width, Math.min(8, height * 0.42)),
+    interval: sizeThatFits(interval, width, Math.min(4, height * 0.28)),
   };
 }
 
@@ -92,7 +92,7 @@ function cellAt(cell: Cell, box: Box, sizes: Sizes, scale: TimeScale | undefined
   const base = y + height * 0.44;
   const lineY = y + height * 0.89;
   const place = (timeS: number): number => x + PAD + (width - 2 * PAD) * scale.at(timeS);
-  const after = x + PAD + widthOf(time, sizes.time) * 1.25 + 0.5;
+  const after = x + PAD + textWidth(time, sizes.time) * 1.25 + 0.5;
   return [
     textAt(x + PAD, base, time, { size: sizes.time, bold: true }),
     ...(letters === "" ? [] : [textAt(after, base, letters, { size: sizes.time * 0.6 })]),
@@ -104,11 +104,11 @@ function cellAt(cell: Cell, box: Box, sizes: Sizes, scale: TimeScale | undefined
 
 /** A hatched cell. Its word lies on white, so that the hatching does not run through it. */
 function refusedAt(word: string, { x, y, width, height }: Box, { time }: Sizes): readonly string[] {
-  const size = Math.min(time, 4.5, height * 0.3, (width * 0.65) / Math.max(1, widthOf(word, 1)));
+  const size = Math.min(time, 4.5, height * 0.3, (width * 0.65) / Math.max(1, textWidth(word, 1)));
   const middle = y + height / 2;
   return [
     rectangle(x, y, width, height, "url(#hatched)"),
-    rectangle(x + PAD - 0.7, middle - size * 0.65, widthOf(word, size) + 1.4, size * 1.3, "white"),
+    rectangle(x + PAD - 0.7, middle - size * 0.65, textWidth(word, size) + 1.4, size * 1.3, "white"),
     textAt(x + PAD, middle + size * 0.36, word, { size }),
   ];
 }

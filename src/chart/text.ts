@@ -2,9 +2,12 @@
  * Module: chart. Every English sentence of a chart: a catalogue of the same shape says it in another
  * language.
  */
-import { describeCautions } from "../text/describeCautions.js";
-import type { Caution } from "../core/caution.js";
-import { formatTemperature } from "../quantities/formatTemperature.js";
+import type { CautionTexts, TemperatureUnit } from "../core/cautionTexts.js";
+import { degrees } from "../core/digits.js";
+import { safetyText } from "../core/safety.js";
+import { answerTexts, type AnswerTexts } from "../text/answerTexts.js";
+import { englishCautions } from "../text/englishCautions.js";
+import type { TimeChartHeld } from "./types.js";
 
 /** A catalogue: all that a chart says, in one language. */
 export interface ChartTexts {
@@ -12,6 +15,8 @@ export interface ChartTexts {
   readonly title: string;
   /** what the chart starts from; time, temperature and dilution are written already */
   readonly known: (time: string, temperature: string, dilution: string | undefined) => string;
+  /** what else is otherwise than at the known time, in every cell */
+  readonly held: (conditions: readonly TimeChartHeld[]) => string;
   /** how to read a time and the two beside it */
   readonly interval: string;
   /** what is in the place of a time that is refused */
@@ -22,18 +27,27 @@ export interface ChartTexts {
   readonly beyond: string;
   /** where a caution was first met, behind its sentence */
   readonly where: (temperature: string, dilution: string | undefined) => string;
-  /** the sentence of a caution */
-  readonly caution: (caution: Caution) => string;
+  /** the cautions: how grave they are, and their sentences */
+  readonly cautions: CautionTexts;
   /** how many cautions found no place on the page */
   readonly more: (count: number) => string;
   /** what hatching means */
   readonly hatched: string;
   /** what the line and the dot in a cell mean */
   readonly drawn: string;
-  /** the caution for those who handle the chemicals */
+  /** gloves, air, silver and data sheets, in one line */
   readonly safety: string;
-  /** a temperature in °C */
-  readonly temperature: (temperatureC: number) => string;
+  /** a temperature, in the unit that people see */
+  readonly temperature: (temperatureC: number, unit: TemperatureUnit) => string;
+  /** a dilution as text, over its column */
+  readonly dilution: (dilution: string) => string;
+}
+
+/** A cause and its side: "age 3 h". No side of a chart is a temperature. */
+export function heldText({ cause, to }: TimeChartHeld, { causes, side }: AnswerTexts): string {
+  const named = Object.hasOwn(causes, cause) ? causes[cause as keyof typeof causes] : cause;
+  const short = to === undefined ? undefined : side(cause, to, "C");
+  return short === undefined ? named : `${named} ${short}`;
 }
 
 /** The English of a chart. */
@@ -41,24 +55,22 @@ export const chartTexts: ChartTexts = /* @__PURE__ */ Object.freeze({
   title: "How long to develop",
   known: (time: string, temperature: string, dilution: string | undefined) =>
     `Known: ${time} at ${temperature}${dilution === undefined ? "" : `, ${dilution}`}.`,
+  held: (conditions: readonly TimeChartHeld[]) =>
+    `All times are for ${conditions.map((one) => heldText(one, answerTexts)).join(", ")}.`,
   interval: "Nine times in ten the right time lies within the interval beside it.",
   noTime: "no time",
   to: "to",
   beyond: "months",
   where: (temperature: string, dilution: string | undefined) =>
     `at ${temperature}${dilution === undefined ? "" : `, ${dilution}`}`,
-  caution: (caution: Caution) => describeCautions([withoutPath(caution)])[0] as string,
+  cautions: englishCautions,
   more: (count: number) =>
     count === 1
       ? "One more caution is in the chart's data."
       : `${count} more cautions are in the chart's data.`,
   hatched: "Hatched: do not use.",
   drawn: "The dot is the time and the line its interval, on one scale for all.",
-  safety: "Handle all chemicals as their safety data sheets and your local codes say.",
-  temperature: (temperatureC: number) => formatTemperature(temperatureC),
+  safety: safetyText,
+  temperature: (temperatureC: number, unit: TemperatureUnit) => degrees(temperatureC, unit),
+  dilution: (dilution: string) => dilution,
 });
-
-/** On a wall nobody can follow a path into data. */
-function withoutPath({ code, severity, message }: Caution): Caution {
-  return { code, severity, message };
-}

@@ -18,7 +18,7 @@ import type { TimeChart, TimeChartInput } from "./types.js";
  *
  * @example
  * ```ts
- * const knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
+ * const knowledge: Knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
  * const baseline = { timeS: 510, temperatureC: 20 };
  * const chart = timeChart({ baseline, knowledge, temperaturesC: [10, 20] });
  * chart.rows.map(({ temperatureC, timeS }) => [temperatureC, timeS]) // => [[10, 1020], [20, 510]]

@@ -2,7 +2,7 @@
  * The one scale of time of a printed chart: logarithmic, the same in every column.
  */
 import { formatTime } from "../quantities/formatTime.js";
-import { widthOf } from "./svgParts.js";
+import { textWidth } from "../picture/letters.js";
 
 /** A scale from a time in s to a share of the width, 0 to 1, with the times to write under it. */
 export interface TimeScale {
@@ -51,7 +51,7 @@ function ticksAmong(
   for (const timeS of timesS) {
     const text = formatTime(timeS);
     const place = at(timeS) * width;
-    const half = widthOf(text, size) / 2;
+    const half = textWidth(text, size) / 2;
     if (!(place - half >= end && place + half <= width)) continue;
     end = place + half + size;
     ticks.push({ at: place / width, text });

@@ -38,10 +38,27 @@ export interface TimeChartRow extends TimeEstimate {
   readonly cautions?: readonly Caution[];
 }
 
+/** A cause that every time of a chart counts with. */
+export interface TimeChartHeld {
+  /** the cause by its name */
+  readonly cause: string;
+  /** its side, as it was given */
+  readonly to?: unknown;
+}
+
 /** Times over temperature and dilution. */
 export interface TimeChart {
   /** what was known: the time in s, the temperature in °C, the dilution as text where one is known */
-  readonly known: { readonly timeS: number; readonly temperatureC: number; readonly dilution?: string };
+  readonly known: {
+    /** the known time, s */
+    readonly timeS: number;
+    /** °C */
+    readonly temperatureC: number;
+    /** the dilution as text */
+    readonly dilution?: string;
+  };
+  /** what else is otherwise than at the known time, the same in every cell; left out when nothing is */
+  readonly held?: readonly TimeChartHeld[];
   /** °C */
   readonly temperaturesC: readonly number[];
   /** as text; left out where none is known, and then there is one column */

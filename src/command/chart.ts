@@ -14,6 +14,7 @@ import { readDay, type Day } from "./day.js";
 import { recipeOf, type Document } from "./document.js";
 import { placed } from "./fault.js";
 import type { Asked } from "./options.js";
+import type { Words } from "./words.js";
 import { dayPlaces, recipeName } from "./time.js";
 
 /** The chart of a file. */
@@ -55,8 +56,10 @@ function ownDilutions({ baseline, baths }: Day): { readonly dilutions?: readonly
 }
 
 /** The chart in the form that was asked for. */
-export function chartText({ name, chart }: ChartReport, form: Asked["form"]): string {
+export function chartText({ name, chart }: ChartReport, form: Asked["form"], { texts, unit }: Words): string {
   if (form === "csv") return chartCsv(chart);
-  if (form === "svg") return chartSvg(chart, { title: name });
-  return [...(name === undefined ? [] : [name]), ...describeChart(chart), ""].join("\n");
+  if (form === "wall") return chartSvg(chart, { title: name, texts: texts?.chart, unit });
+  return [...(name === undefined ? [] : [name]), ...describeChart(chart, texts?.chart, { unit }), ""].join(
+    "\n",
+  );
 }

@@ -1,16 +1,25 @@
 /*
  * darkroom-kinetics check: whether recipes and day files are sound.
  */
-import { checkConditions, checkRecipe, type Caution } from "../index.js";
+import {
+  checkConditions,
+  checkRecipe,
+  describeCaution,
+  describeCautions,
+  type Caution,
+  type InputProblem,
+} from "../index.js";
 import { readDay } from "./day.js";
 import { brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
 import { readDocument } from "./document.js";
-import { fullStop, inFile, isFault, type Fault } from "./fault.js";
+import { faultText, fullStop, inFile, isFault, problemText, type Fault } from "./fault.js";
 import type { Io } from "./io.js";
 import { placeOfPointer } from "./jsonPlaces.js";
+import { safetyIn } from "./lines.js";
 import { dayPlaces, timeReport } from "./time.js";
 import type { Asked } from "./options.js";
+import { wordsOf, type Words } from "./words.js";
 
 /** Something wrong, or unwise, at a place of a file. */
 export interface Found {
@@ -28,9 +37,14 @@ export interface CheckReport {
   readonly ok: boolean;
   readonly problems: readonly Found[];
   readonly cautions: readonly (Found & Pick<Caution, "code" | "severity">)[];
+  /** what holds for every run of a recipe, a sentence each */
+  readonly bench: readonly string[];
 }
 
 export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
+  const words = wordsOf(asked);
+  const said = (problem: Problem["problem"]): string =>
+    isFault(problem) ? faultText(problem, words) : problemText(problem, words);
   let text = "";
   try {
     const document = readDocument(file, io);
@@ -40,12 +54,19 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
       path,
     });
     const { kind, value } = document;
-    const problems = kind === "recipe" ? recipeProblems(value) : dayProblems(value);
+    const checked = kind === "recipe" ? checkRecipe(value) : undefined;
+    const sound = checked?.ok === true ? checked : undefined;
+    const problems =
+      checked === undefined
+        ? dayProblems(value)
+        : checked.ok
+          ? []
+          : checked.problems.map((problem) => ({ path: problem.path, problem }));
     const cautions =
       problems.length > 0
         ? []
         : kind === "recipe"
-          ? recipeCautions(value)
+          ? (sound?.cautions ?? [])
           : timeReport(document, asked).answers.flatMap((answer, i) =>
               answer.cautions.map((one) => ({
                 ...one,
@@ -56,76 +77,76 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
       file,
       kind,
       ok: problems.length === 0,
-      problems: problems.map(({ path, message }) => ({ ...at(path), message })),
-      cautions: cautions.map(({ code, severity, message, path = "" }) => ({
-        ...at(path),
-        code,
-        severity,
-        message,
+      problems: problems.map(({ path, problem }) => ({ ...at(path), message: said(problem) })),
+      cautions: cautions.map((one) => ({
+        ...at(one.path ?? ""),
+        code: one.code,
+        severity: one.severity,
+        message: describeCaution(one, words.texts?.cautions, { unit: words.unit }),
       })),
+      bench: (sound?.benchNotes ?? []).map((one) =>
+        describeCaution(one, words.texts?.cautions, { unit: words.unit }),
+      ),
     };
   } catch (error) {
     if (!isFault(error)) throw error;
-    return { file, ok: false, problems: [ofFault(error, text)], cautions: [] };
+    return { file, ok: false, problems: [ofFault(error, text, words)], cautions: [], bench: [] };
   }
 }
 
-function ofFault({ message, pointer, at }: Fault, text: string): Found {
+function ofFault(error: Fault, text: string, words: Words): Found {
+  const { pointer, at } = error;
   const place = at ?? (pointer === undefined || text === "" ? {} : placeOfPointer(text, pointer));
-  return { ...place, path: pointer ?? "", message };
+  return { ...place, path: pointer ?? "", message: faultText(error, words) };
 }
 
+/** Something wrong at a place of the file. */
 interface Problem {
   readonly path: string;
-  readonly message: string;
-}
-
-function recipeProblems(value: unknown): readonly Problem[] {
-  const check = checkRecipe(value);
-  return check.ok ? [] : check.problems;
-}
-
-function recipeCautions(value: unknown): readonly Caution[] {
-  const check = checkRecipe(value);
-  return check.ok ? check.cautions : [];
+  readonly problem: InputProblem | Fault;
 }
 
 /** Every problem of every bath, once each; then the first of the brew and of the table. */
 function dayProblems(value: unknown): readonly Problem[] {
   const { baseline, laws, baths, brew, table } = readDay(value);
   const problems: Problem[] = [];
-  const add = (path: string, message: string): void => {
-    if (!problems.some((one) => one.path === path && one.message === message))
-      problems.push({ path, message });
+  const add = (path: string, problem: Problem["problem"]): void => {
+    if (!problems.some((one) => one.path === path && one.problem.message === problem.message))
+      problems.push({ path, problem });
   };
   const questions = baths.length > 0 ? baths : [{ conditions: {}, pointer: "/baths" }];
   for (const { conditions, pointer } of questions) {
     const check = checkConditions(baseline, conditions, laws);
     if (!check.ok)
-      for (const { path, sentence } of check.problems) add(inFile(path, dayPlaces(pointer)), sentence);
+      for (const problem of check.problems)
+        add(inFile(problem.path, dayPlaces(pointer)), { ...problem, message: problem.sentence });
   }
   for (const part of [brew && (() => brewReport(brew)), table && (() => tableReport(table))])
     try {
       part?.();
     } catch (error) {
       if (!isFault(error)) throw error;
-      add(error.pointer ?? "", error.message);
+      add(error.pointer ?? "", error);
     }
   return problems;
 }
 
-export function checkLines({ file, ok, problems, cautions }: CheckReport): readonly string[] {
+export function checkLines(
+  { file, ok, problems, cautions, bench }: CheckReport,
+  words: Words,
+): readonly string[] {
+  // The sentences are written: of the catalogue only the word for how grave they are is left to say.
+  const texts = words.texts && { ...words.texts.cautions, sentences: {} };
+  const said = ({ code, severity, message }: (typeof cautions)[number]): string =>
+    describeCautions([{ code, severity, message }], texts).join("");
   const place = ({ line, column }: Found): string =>
     line === undefined || column === undefined ? file : `${file}:${line}:${column}`;
   const where = ({ path }: Found): string => (path === "" ? "" : `${path} `);
-  const words = { stop: "Stop", warn: "Take care", note: "Note" } as const;
   return [
     ...problems.map((one) => `${place(one)}: ${where(one)}${fullStop(one.message)}`),
-    ...cautions.map((one) => `${place(one)}: ${words[one.severity]}: ${one.message}`),
-    ...(ok ? [`${file}: sound${cautions.length === 0 ? "" : `, ${count(cautions.length)}`}.`] : []),
+    ...cautions.map((one) => `${place(one)}: ${said(one)}`),
+    ...(ok ? [`${file}: ${words.sound(cautions.length)}`] : []),
+    ...bench.map((one) => `${words.always}: ${one}`),
+    ...(ok && bench.length === 0 ? [safetyIn(words)] : []),
   ];
-}
-
-function count(cautions: number): string {
-  return cautions === 1 ? "one caution" : `${cautions} cautions`;
 }

@@ -2,7 +2,7 @@
  * A day file: a known time, laws, the baths of a day, and perhaps a brew by the spoon and a published table.
  */
 import { parseTime, type Baseline, type Caution, type Conditions, type Knowledge } from "../index.js";
-import { fault, placed } from "./fault.js";
+import { fault, placed, type Said } from "./fault.js";
 
 /** Fields of an object by their names. */
 export type Fields = Readonly<Record<string, unknown>>;
@@ -30,17 +30,23 @@ export interface Day {
 const FIELDS = ["about", "baseline", "laws", "baths", "brew", "table"];
 
 export function readDay(value: unknown): Day {
-  const day = object(value, "", "the file");
-  const { time, note, ...known } = object(day["baseline"], "/baseline", "the known time with its conditions");
+  const day = object(value, "", { en: "the file", de: "die Datei" });
+  const { time, note, ...known } = object(day["baseline"], "/baseline", {
+    en: "the known time with its conditions",
+    de: "die bekannte Zeit mit ihren Bedingungen",
+  });
   const timeS = placed([["/text", "/baseline/time"]], () =>
-    parseTime(given(time, "/baseline/time", "the known time") as string),
+    parseTime(given(time, "/baseline/time", { en: "the known time", de: "die bekannte Zeit" }) as string),
   );
-  const baths = list(day["baths"] ?? [], "/baths", "the list of baths").map((bath, i) => {
+  const baths = list(day["baths"] ?? [], "/baths", {
+    en: "the list of baths",
+    de: "die Liste der Bäder",
+  }).map((bath, i) => {
     const pointer = `/baths/${i}`;
-    const { name, ...conditions } = object(bath, pointer, "a bath");
+    const { name, ...conditions } = object(bath, pointer, { en: "a bath", de: "ein Bad" });
     return { name: text(name ?? `Bath ${i + 1}`, `${pointer}/name`), conditions, pointer };
   });
-  const laws = object(day["laws"] ?? {}, "/laws", "the laws");
+  const laws = object(day["laws"] ?? {}, "/laws", { en: "the laws", de: "die Gesetze" });
   const brew = day["brew"];
   const table = day["table"];
   return {
@@ -49,8 +55,10 @@ export function readDay(value: unknown): Day {
     baseline: { ...known, timeS } as unknown as Baseline,
     laws,
     baths,
-    ...(brew === undefined ? {} : { brew: object(brew, "/brew", "the brew") }),
-    ...(table === undefined ? {} : { table: object(table, "/table", "the table") }),
+    ...(brew === undefined ? {} : { brew: object(brew, "/brew", { en: "the brew", de: "der Ansatz" }) }),
+    ...(table === undefined
+      ? {}
+      : { table: object(table, "/table", { en: "the table", de: "die Tabelle" }) }),
     cautions: unread(day),
   };
 }
@@ -67,25 +75,31 @@ function unread(day: Fields): readonly Caution[] {
 }
 
 /** A value that must be there. */
-export function given(value: unknown, pointer: string, what: string): unknown {
-  if (value === undefined || value === null) throw fault(`${what} is missing.`, { pointer });
+export function given(value: unknown, pointer: string, what: Said): unknown {
+  if (value === undefined || value === null)
+    throw fault({ en: `${what.en} is missing.`, de: `${what.de} fehlt.` }, { pointer });
   return value;
 }
 
-export function object(value: unknown, pointer: string, what: string): Fields {
+export function object(value: unknown, pointer: string, what: Said): Fields {
   const there = given(value, pointer, what);
   if (typeof there !== "object" || Array.isArray(there))
-    throw fault(`${what} must be an object.`, { pointer });
+    throw fault(
+      { en: `${what.en} must be an object.`, de: `${what.de}: nötig ist ein Objekt.` },
+      { pointer },
+    );
   return there as Fields;
 }
 
-export function list(value: unknown, pointer: string, what: string): readonly unknown[] {
+export function list(value: unknown, pointer: string, what: Said): readonly unknown[] {
   const there = given(value, pointer, what);
-  if (!Array.isArray(there)) throw fault(`${what} must be a list.`, { pointer });
+  if (!Array.isArray(there))
+    throw fault({ en: `${what.en} must be a list.`, de: `${what.de}: nötig ist eine Liste.` }, { pointer });
   return there;
 }
 
 export function text(value: unknown, pointer: string): string {
-  if (typeof value !== "string") throw fault("this must be text.", { pointer });
+  if (typeof value !== "string")
+    throw fault({ en: "this must be text.", de: "nötig ist Text." }, { pointer });
   return value;
 }

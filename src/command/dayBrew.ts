@@ -10,7 +10,7 @@ import {
   massOf,
   mixingSteps,
   parseTime,
-  type Brew,
+  type DeveloperBrew,
   type BrewPh,
   type BrewStrength,
   type Compensation,
@@ -26,7 +26,7 @@ export interface BrewReport {
   readonly about?: string;
   readonly known: { readonly about?: string; readonly timeS: number; readonly temperatureC: number };
   readonly temperatureC: number;
-  readonly parts: readonly (SpoonedMass & { readonly ingredient: string; readonly measured: string })[];
+  readonly parts: readonly (SpoonedMass & { readonly part: MassOfInput })[];
   readonly ph: BrewPh;
   readonly strength: BrewStrength;
   readonly answer: Compensation;
@@ -34,17 +34,29 @@ export interface BrewReport {
 }
 
 export function brewReport(brew: Fields): BrewReport {
-  const reference = object(brew["reference"], "/brew/reference", "the brew whose time is known");
-  const temperatureC = given(brew["temperatureC"], "/brew/temperatureC", "the temperature") as number;
-  const knownC = given(
-    reference["temperatureC"],
-    "/brew/reference/temperatureC",
-    "the temperature",
-  ) as number;
-  const time = given(reference["time"], "/brew/reference/time", "the known time") as string;
+  const reference = object(brew["reference"], "/brew/reference", {
+    en: "the brew whose time is known",
+    de: "der Ansatz mit der bekannten Zeit",
+  });
+  const temperatureC = given(brew["temperatureC"], "/brew/temperatureC", {
+    en: "the temperature",
+    de: "die Temperatur",
+  }) as number;
+  const knownC = given(reference["temperatureC"], "/brew/reference/temperatureC", {
+    en: "the temperature",
+    de: "die Temperatur",
+  }) as number;
+  const time = given(reference["time"], "/brew/reference/time", {
+    en: "the known time",
+    de: "die bekannte Zeit",
+  }) as string;
   const timeS = placed([["/text", "/brew/reference/time"]], () => parseTime(time));
-  const spoons = list(brew["spoons"], "/brew/spoons", "the list of spoons").map(
-    (spoon, i) => object(spoon, `/brew/spoons/${i}`, "a spoon") as unknown as MassOfInput,
+  const spoons = list(brew["spoons"], "/brew/spoons", {
+    en: "the list of spoons",
+    de: "die Liste der Löffel",
+  }).map(
+    (spoon, i) =>
+      object(spoon, `/brew/spoons/${i}`, { en: "a spoon", de: "ein Löffel" }) as unknown as MassOfInput,
   );
   const masses = spoons.map((spoon, i) => placed([["/input", `/brew/spoons/${i}`]], () => massOf(spoon)));
   const today = {
@@ -54,8 +66,8 @@ export function brewReport(brew: Fields): BrewReport {
       const { value, low, high } = masses[i] as SpoonedMass;
       return { ...spoon, massG: value, lowG: low, highG: high };
     }),
-  } as unknown as Brew;
-  const { volumeMl, ingredients } = reference as unknown as Brew;
+  } as unknown as DeveloperBrew;
+  const { volumeMl, ingredients } = reference as unknown as DeveloperBrew;
   const asked: Places = [
     ["/brew", "/brew"],
     ["/to", "/brew"],
@@ -87,8 +99,7 @@ export function brewReport(brew: Fields): BrewReport {
       temperatureC,
       parts: spoons.map((spoon, i) => ({
         ...(masses[i] as SpoonedMass),
-        ingredient: spoon.ingredient,
-        measured: measured(spoon),
+        part: spoon,
       })),
       ph,
       strength,
@@ -101,10 +112,4 @@ export function brewReport(brew: Fields): BrewReport {
       steps: mixingSteps(today),
     };
   });
-}
-
-function measured(part: MassOfInput): string {
-  return "spoons" in part
-    ? `${part.spoons} ${part.heap ?? "level"}`
-    : `${part.tablets} of ${part.labelMg} mg`;
 }

@@ -27,13 +27,28 @@ export interface TableReport {
 
 export function tableReport(table: Fields): TableReport {
   const { unit = "C" } = table;
-  if (unit !== "C" && unit !== "F") throw fault('the unit must be "C" or "F".', { pointer: "/table/unit" });
-  const rows = list(table["rows"], "/table/rows", "the list of rows").map((row, i) => readRow(row, i, unit));
-  const fitRows = list(table["fitRows"], "/table/fitRows", "the list of rows to fit") as readonly number[];
+  if (unit !== "C" && unit !== "F")
+    throw fault(
+      { en: 'the unit must be "C" or "F".', de: "nötig ist als Einheit „C“ oder „F“." },
+      { pointer: "/table/unit" },
+    );
+  const rows = list(table["rows"], "/table/rows", { en: "the list of rows", de: "die Liste der Zeilen" }).map(
+    (row, i) => readRow(row, i, unit),
+  );
+  const fitRows = list(table["fitRows"], "/table/fitRows", {
+    en: "the list of rows to fit",
+    de: "die Liste der Zeilen zum Anpassen",
+  }) as readonly number[];
   const picked = fitRows.map((index, i) => {
     const row = rows[index];
     if (row === undefined)
-      throw fault(`there is no row ${String(index)}, counted from 0.`, { pointer: `/table/fitRows/${i}` });
+      throw fault(
+        {
+          en: `there is no row ${String(index)}, counted from 0.`,
+          de: `eine Zeile ${String(index)} gibt es nicht, von 0 an gezählt.`,
+        },
+        { pointer: `/table/fitRows/${i}` },
+      );
     return row;
   });
   const { law } = placed([["/rows", "/table/fitRows"]], () => fitTemperatureLaw(picked));
@@ -56,9 +71,12 @@ export function tableReport(table: Fields): TableReport {
 
 function readRow(given_: unknown, i: number, unit: "C" | "F"): TemperatureRow {
   const pointer = `/table/rows/${i}`;
-  const row = object(given_, pointer, "a row");
-  const temperature = given(row["temperature"], `${pointer}/temperature`, "the temperature") as number;
-  const time = given(row["time"], `${pointer}/time`, "the time") as string;
+  const row = object(given_, pointer, { en: "a row", de: "eine Zeile" });
+  const temperature = given(row["temperature"], `${pointer}/temperature`, {
+    en: "the temperature",
+    de: "die Temperatur",
+  }) as number;
+  const time = given(row["time"], `${pointer}/time`, { en: "the time", de: "die Zeit" }) as string;
   const temperatureC =
     unit === "C"
       ? temperature

@@ -2,9 +2,9 @@
  * A file as data: a recipe or a day.
  */
 import { checkRecipe, type Recipe, type RecipeCheck } from "../index.js";
-import { fault, fullStop, type Fault } from "./fault.js";
+import { fault, inPackage, type Fault, type Said } from "./fault.js";
 import type { Io } from "./io.js";
-import { firstFault, placeOfPointer } from "./jsonPlaces.js";
+import { firstFault, germanOf, placeOfPointer } from "./jsonPlaces.js";
 
 /** Text that was read from a file, and what it says. */
 export interface Document {
@@ -14,21 +14,26 @@ export interface Document {
   readonly kind: "recipe" | "day";
 }
 
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: "there is no such file.",
-  EISDIR: "this is a folder, not a file.",
-  EACCES: "you are not allowed to read it.",
-  EPERM: "you are not allowed to read it.",
+const NOT_ALLOWED = { en: "you are not allowed to read it.", de: "sie darf nicht gelesen werden." };
+const REASONS: Readonly<Record<string, Said>> = {
+  ENOENT: { en: "there is no such file.", de: "diese Datei gibt es nicht." },
+  EISDIR: { en: "this is a folder, not a file.", de: "das ist ein Ordner und keine Datei." },
+  EACCES: NOT_ALLOWED,
+  EPERM: NOT_ALLOWED,
 };
 
 /** Reads a file. A byte order mark is no part of it (RFC 8259, section 8.1). */
 export function readDocument(file: string, io: Io): Document {
   const text = textOf(file, io).replace(/^\uFEFF/, "");
-  if (text.trim() === "") throw fault("the file is empty.");
+  if (text.trim() === "") throw fault({ en: "the file is empty.", de: "die Datei ist leer." });
   const wrong = firstFault(text);
   if (wrong !== undefined) {
     const { expected, line, column } = wrong;
-    throw fault(`this is not valid JSON: ${expected} is expected here.`, { at: { line, column } });
+    const said = {
+      en: `this is not valid JSON: ${expected} is expected here.`,
+      de: `das ist kein gültiges JSON: Erwartet wird hier ${germanOf(expected)}.`,
+    };
+    throw fault(said, { at: { line, column } });
   }
   const value: unknown = JSON.parse(text);
   return { file, text, value, kind: kindOf(value) };
@@ -39,7 +44,8 @@ function textOf(file: string, io: Io): string {
     return io.read(file);
   } catch (error) {
     const { code = "", message } = error as NodeError;
-    throw fault(Object.hasOwn(REASONS, code) ? (REASONS[code] as string) : `it cannot be read: ${message}.`);
+    const unknown = { en: `it cannot be read: ${message}.`, de: `sie ist nicht zu lesen: ${message}.` };
+    throw fault(Object.hasOwn(REASONS, code) ? (REASONS[code] as Said) : unknown);
   }
 }
 
@@ -67,7 +73,6 @@ export function recipeOf(
   const check = checkRecipe(document.value);
   if (check.ok) return check;
   const [first, ...others] = check.problems;
-  const { path, message } = first as (typeof check.problems)[number];
-  const more = others.length === 0 ? "" : ` (and ${others.length} more: see darkroom-kinetics check)`;
-  throw fault(fullStop(message + more), { pointer: path });
+  const problem = first as (typeof check.problems)[number];
+  throw fault(inPackage(problem.message), { pointer: problem.path, problem, others: others.length });
 }

@@ -1,22 +1,36 @@
 /*
  * What a person did wrong, in one plain sentence: thrown here and nowhere else in the command.
  */
-import { isInputError } from "../index.js";
+import { describeProblem, isInputError, type InputProblem } from "../index.js";
+import type { LanguageName, Words } from "./words.js";
 
 /** A fault of a file or of the command line. */
 export interface Fault extends Error {
+  /** the sentence in German; `message` is the English one */
+  readonly german: string;
   /** JSON Pointer into the file; undefined where the fault is none of its content */
   readonly pointer?: string;
   /** a place in the text, where it is known already */
   readonly at?: { readonly line: number; readonly column: number };
+  /** what the package said of it, to be said in the language that was asked for */
+  readonly problem?: InputProblem;
+  /** how many more there are */
+  readonly others?: number;
   /** the command line was wrong, not a file */
   readonly use?: true;
 }
 
+/** One sentence, or the name of a thing, in each language. */
+export type Said = Readonly<Record<LanguageName, string>>;
+
 const FAULT: unique symbol = Symbol("fault");
 
-export function fault(message: string, more: Pick<Fault, "pointer" | "at" | "use"> = {}): Fault {
-  return Object.assign(new Error(message), more, { [FAULT]: true as const });
+/** A fault that the command found, in each language that it speaks. */
+export function fault(
+  { en, de }: Said,
+  more: Pick<Fault, "pointer" | "at" | "problem" | "others" | "use"> = {},
+): Fault {
+  return Object.assign(new Error(en), { german: de }, more, { [FAULT]: true as const });
 }
 
 export function isFault(error: unknown): error is Fault {
@@ -32,7 +46,7 @@ export function placed<T>(places: Places, call: () => T): T {
     return call();
   } catch (error) {
     if (!isInputError(error)) throw error;
-    throw fault(error.sentence, { pointer: inFile(error.path, places) });
+    throw fault(inPackage(error.sentence), { pointer: inFile(error.path, places), problem: error });
   }
 }
 
@@ -43,6 +57,21 @@ export function inFile(path: string, places: Places): string {
     .sort(([a], [b]) => b.length - a.length)[0];
   if (fit === undefined) return path;
   return fit[0] === "" ? fit[1] : fit[1] + path.slice(fit[0].length);
+}
+
+/** What the package says: its problem is said in the language that was asked for, by its own catalogue. */
+export const inPackage = (sentence: string): Said => ({ en: sentence, de: sentence });
+
+/** What a fault says, with its full stop. */
+export function faultText({ message, german, problem, others = 0 }: Fault, words: Words): string {
+  const own = words.texts === undefined ? message : german;
+  const sentence = problem === undefined ? own : problemText(problem, words);
+  return fullStop(sentence + (others === 0 ? "" : ` ${words.others(others)}`));
+}
+
+/** What the package says of an input. */
+export function problemText(problem: InputProblem, { texts, unit }: Words): string {
+  return describeProblem(problem, texts?.problems, { unit });
 }
 
 /** A sentence with its full stop. */

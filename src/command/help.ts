@@ -1,7 +1,9 @@
 /*
  * What --help says.
  */
-export const HELP = `darkroom-kinetics: how long to develop now
+import { safetyText } from "../index.js";
+
+export const HELP: string = `darkroom-kinetics: how long to develop now
 
 darkroom-kinetics time FILE...    the times of a recipe, or of the baths of a day file
 darkroom-kinetics check FILE...   whether the files are sound, with line and column of what is not
@@ -14,12 +16,15 @@ FILE is JSON; - is standard input.
   --dilution 1+14       today's dilution; for chart, again for each column
   --vessel tray         for plan: tank, tray or drum
   --volume "500 ml"     for plan: the volume of each bath
-  --csv, --svg          for chart: a table for a spreadsheet, or one A4 page to print
+  --csv, --wall         for chart: a table for a spreadsheet, or one A4 page to print, as SVG
+  --svg                 for chart: one answer as a picture with its ladder of causes
+  --bath "Sunday"       for chart --svg: which bath of a day, by its name or number
   --json                the answer as data
   --strict              exit with 1 where there is something to take care of or to stop for
-  --lang en             the language; English is the only one
+  --lang de             the language of the answer: en or de
+  --unit F              temperatures in °F, read and shown
   --help, --version
 
 Exit: 0 all is well, 1 something is unwise (--strict only), 2 a file is wrong, 3 the command line is wrong.
-Handle all chemicals as their safety data sheets and your local codes say.
+${safetyText}
 `;

@@ -39,6 +39,24 @@ export function firstFault(text: string): (TextPlace & { readonly expected: stri
   return fault === undefined ? undefined : { ...placeOf(text, fault.offset), expected: fault.expected };
 }
 
+/** What may be expected, in German. */
+const GERMAN: Readonly<Record<string, string>> = {
+  "a value": "ein Wert",
+  "the end of the file": "das Ende der Datei",
+  "a comma or ]": "ein Komma oder ]",
+  "a comma or }": "ein Komma oder }",
+  "no comma before ]": "kein Komma vor ]",
+  "no comma before }": "kein Komma vor }",
+  "a name in double quotes": "ein Name in geraden Anführungszeichen",
+  "a colon": "ein Doppelpunkt",
+  "a closing double quote": "ein schließendes Anführungszeichen",
+  "a closing double quote on the same line": "ein schließendes Anführungszeichen in derselben Zeile",
+  "an escape such as \\n or \\u00e9": "eine Schreibung wie \\n oder \\u00e9",
+};
+
+/** What is expected, in German. */
+export const germanOf = (expected: string): string => GERMAN[expected] ?? expected;
+
 /** An object or a list that is open. */
 interface Open {
   readonly close: "]" | "}";

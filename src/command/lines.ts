@@ -4,58 +4,72 @@
 import {
   describeCautions,
   describeFactor,
+  describeMixing,
   formatDilution,
   formatTemperature,
   formatTime,
   roundEstimate,
+  safetyText,
   type Caution,
   type Compensation,
+  type MassOfInput,
 } from "../index.js";
 import type { BrewReport } from "./dayBrew.js";
 import type { TableReport } from "./dayTable.js";
 import type { TimeReport } from "./time.js";
+import type { Words } from "./words.js";
 
 /** Beyond this a clock has no face: the longest time that `formatTime` writes, s. */
 const LONGEST_S = 1e7;
 
-export function timeLines(report: TimeReport): readonly string[] {
+export function timeLines(report: TimeReport, words: Words): readonly string[] {
   const { about, known, answers, brew, table, cautions } = report;
   const { timeS, temperatureC, dilution, note } = known;
-  const strength = dilution === undefined ? "" : `, ${formatDilution(dilution)}`;
+  const strength = dilution === undefined ? "" : `, ${words.dilution(formatDilution(dilution))}`;
+  const more = `${strength}${note === undefined ? "" : ` (${note})`}.`;
   return [
     ...(about === undefined ? [] : [about, ""]),
-    ...describeCautions(cautions),
-    `Known: ${formatTime(timeS)} at ` +
-      `${formatTemperature(temperatureC)}${strength}${note === undefined ? "" : ` (${note})`}.`,
-    ...answers.flatMap(({ name, ...answer }) => ["", name, ...answerLines(answer)]),
-    ...(brew === undefined ? [] : ["", ...brewLines(brew)]),
-    ...(table === undefined ? [] : ["", ...tableLines(table)]),
+    ...describeCautions(cautions, words.texts?.cautions, words),
+    words.known(formatTime(timeS), words.figure(formatTemperature(temperatureC, words)), more),
+    ...answers.flatMap(({ name, ...answer }) => ["", name, ...answerLines(answer, words)]),
+    ...(brew === undefined ? [] : ["", ...brewLines(brew, words)]),
+    ...(table === undefined ? [] : ["", ...tableLines(table, words)]),
+    "",
+    safetyIn(words),
   ];
 }
+
+/** Gloves, air, silver and data sheets: once, below everything else. */
+export const safetyIn = ({ texts }: Pick<Words, "texts">): string => texts?.chart.safety ?? safetyText;
 
 /**
  * One time, its causes and cautions. A field that is not read changes the question: it comes before the time.
  */
-export function answerLines(answer: Compensation & { readonly refused: boolean }): readonly string[] {
+export function answerLines(
+  answer: Compensation & { readonly refused: boolean },
+  words: Words,
+): readonly string[] {
   const { factors, cautions, refused } = answer;
-  if (refused) return ["  No time.", ...said(cautions.filter(({ severity }) => severity === "stop"))];
+  const of = (which: (caution: Caution) => boolean): readonly string[] => said(cautions.filter(which), words);
+  if (refused) return [`  ${words.noTime}`, ...of(({ severity }) => severity === "stop")];
   const { timeS, lowS, highS } = roundEstimate(answer);
+  const times = [clock(timeS, words), clock(lowS, words), clock(highS, words)] as const;
   return [
-    ...said(cautions.filter(({ code }) => code === "unknown-field")),
-    `  Develop ${clock(timeS)}, nine times in ten ${clock(lowS)} to ${clock(highS)}.`,
-    ...factors.map((row) => `    ${describeFactor(row)}`),
-    ...said(cautions.filter(({ code }) => code !== "unknown-field")),
+    ...of(({ code }) => code === "unknown-field"),
+    `  ${words.develop(...times)}`,
+    ...factors.map((row) => `    ${describeFactor(row, words.texts?.answer, words)}`),
+    ...of(({ code }) => code !== "unknown-field"),
   ];
 }
 
-export function clock(timeS: number): string {
-  return timeS <= LONGEST_S ? formatTime(timeS) : "months";
+export function clock(timeS: number, { months }: Pick<Words, "months">): string {
+  return timeS <= LONGEST_S ? formatTime(timeS) : months;
 }
 
 /** Without the places in the data: `check` tells them, with line and column. */
-function said(cautions: readonly Caution[]): readonly string[] {
-  const plain = cautions.map(({ code, severity, message }) => ({ code, severity, message }));
-  return describeCautions(plain).map((line) => `    ${line}`);
+function said(cautions: readonly Caution[], words: Words): readonly string[] {
+  const plain = cautions.map((one) => ({ ...one, path: "" }));
+  return describeCautions(plain, words.texts?.cautions, words).map((line) => `    ${line}`);
 }
 
 /** The upper half of the 90 % interval of one cause alone. */
@@ -63,45 +77,58 @@ function spread(logSd: number): string {
   return `± ${((Math.exp(1.645 * logSd) - 1) * 100).toFixed(0)} %`;
 }
 
-function brewLines({ about, known, temperatureC, parts, ph, strength, answer, steps }: BrewReport): string[] {
-  const grams = (value: number): string => value.toFixed(1);
+function measured(part: MassOfInput, { spoons, tablets }: Words): string {
+  return "spoons" in part ? spoons(part.spoons, part.heap ?? "level") : tablets(part.tablets, part.labelMg);
+}
+
+function brewLines(report: BrewReport, words: Words): string[] {
+  const { about, known, temperatureC, parts, ph, strength, answer, steps } = report;
+  const { figure, to } = words;
+  const tenths = (value: number): string => figure(value.toFixed(1));
+  const degrees = (celsius: number): string => figure(formatTemperature(celsius, words));
+  const factor = `${figure(strength.value.toFixed(2))} ${spread(strength.logSd)}`;
+  const source = known.about === undefined ? "" : ` (${known.about})`;
+  const more = `${source}; ${words.today(degrees(temperatureC))}`;
   return [
-    "A brew by the spoon",
+    words.brew,
     ...(about === undefined ? [] : [`  ${about}`]),
     ...parts.map(
-      ({ ingredient, measured, value, low, high }) =>
-        `    ${ingredient.padEnd(16)} ${measured.padEnd(10)} ${grams(value).padStart(5)} g (${grams(low)} ` +
-        `to ${grams(high)})`,
+      ({ part, value, low, high }) =>
+        `    ${words.ingredient(part.ingredient).padEnd(16)} ${measured(part, words).padEnd(10)} ` +
+        `${tenths(value).padStart(5)} g (${tenths(low)} ${to} ${tenths(high)})`,
     ),
-    `    pH ${ph.ph.toFixed(1)} (${ph.low.toFixed(1)} to ${ph.high.toFixed(1)}); strength: ` +
-      `time × ${strength.value.toFixed(2)} ${spread(strength.logSd)}`,
-    `  Known: ${formatTime(known.timeS)} at ` +
-      `${formatTemperature(known.temperatureC)}${known.about === undefined ? "" : ` (${known.about})`}; ` +
-      `today ${formatTemperature(temperatureC)}.`,
-    ...answerLines(answer),
+    `    pH ${tenths(ph.ph)} (${tenths(ph.low)} ${to} ${tenths(ph.high)}); ${words.strength(factor)}`,
+    `  ${words.known(formatTime(known.timeS), degrees(known.temperatureC), more)}`,
+    ...answerLines(answer, words),
     // A brew that gets no time is still handled: what is said of its ingredients stays.
-    ...(answer.refused ? said(answer.cautions.filter(({ severity }) => severity !== "stop")) : []),
-    ...steps.map(({ step, text }) => `    ${step}. ${text}`),
+    ...(answer.refused
+      ? said(
+          answer.cautions.filter(({ severity }) => severity !== "stop"),
+          words,
+        )
+      : []),
+    ...describeMixing(steps, words.texts?.mixing, words).map((text, i) => `    ${i + 1}. ${text}`),
   ];
 }
 
-function tableLines({ about, unit, fitRows, law, rows }: TableReport): readonly string[] {
+function tableLines({ about, unit, fitRows, law, rows }: TableReport, words: Words): readonly string[] {
+  const { figure } = words;
   const degrees = (temperatureC: number): string =>
-    unit === "F"
-      ? `${formatTemperature(temperatureC, { unit })}, ${formatTemperature(temperatureC)}`
-      : formatTemperature(temperatureC);
+    figure(
+      unit === "F"
+        ? `${formatTemperature(temperatureC, { unit })}, ${formatTemperature(temperatureC)}`
+        : formatTemperature(temperatureC),
+    );
+  const sd = figure((law.sdKJPerMol ?? 0).toFixed(1));
   return [
-    `A published table, predicted from its rows ${fitRows.map((row) => row + 1).join(" and ")}`,
+    words.table(fitRows.map((row) => row + 1)),
     ...(about === undefined ? [] : [`  ${about}`]),
-    `  ${law.activationEnergyKJPerMol.toFixed(1)} kJ/mol, standard deviation ` +
-      (law.sdKJPerMol ?? 0).toFixed(1),
+    `  ${figure(law.activationEnergyKJPerMol.toFixed(1))} kJ/mol, ${words.deviation} ${sd}`,
     ...rows.map(({ temperatureC, printedS, predictedS }) => {
       const error = (predictedS / printedS - 1) * 100;
       const sign = error >= 0 ? "+" : "";
-      return (
-        `  ${degrees(temperatureC).padEnd(16)} printed ${clock(printedS)}, predicted ` +
-        `${clock(predictedS)} (${sign}${error.toFixed(1)} %)`
-      );
+      const times = words.printed(clock(printedS, words), clock(predictedS, words));
+      return `  ${degrees(temperatureC).padEnd(16)} ${times} (${sign}${figure(error.toFixed(1))} %)`;
     }),
   ];
 }

@@ -1,8 +1,17 @@
 /*
  * The command line: which command, which files, which options.
  */
-import { formatDilution, isInputError, parseTemperature, parseVolume } from "../index.js";
-import { fault } from "./fault.js";
+import {
+  celsiusToFahrenheit,
+  fahrenheitToCelsius,
+  formatDilution,
+  isInputError,
+  parseTemperature,
+  parseVolume,
+  type TemperatureUnit,
+} from "../index.js";
+import { fault, inPackage, problemText, type Said } from "./fault.js";
+import { wordsOf, type LanguageName, type Words } from "./words.js";
 
 export const COMMANDS = ["time", "check", "plan", "chart"] as const;
 export type CommandName = (typeof COMMANDS)[number];
@@ -11,13 +20,18 @@ export type CommandName = (typeof COMMANDS)[number];
 export interface Asked {
   readonly command: CommandName;
   readonly files: readonly string[];
-  readonly form: "text" | "json" | "csv" | "svg";
+  readonly form: "text" | "json" | "csv" | "svg" | "wall";
   readonly strict: boolean;
+  readonly lang: LanguageName;
+  /** of temperatures, read and shown */
+  readonly unit: TemperatureUnit;
   /** °C */
   readonly temperaturesC: readonly number[];
   readonly dilutions: readonly string[];
   readonly vessel?: string;
   readonly volumeMl?: number;
+  /** the bath of a day, by its name or its place in the list */
+  readonly bath?: string;
 }
 
 /** Options, and the commands that take them; "value" is followed by one. */
@@ -25,24 +39,32 @@ const OPTIONS: Readonly<Record<string, { readonly for: readonly CommandName[]; r
   "--json": { for: COMMANDS },
   "--strict": { for: COMMANDS },
   "--lang": { for: COMMANDS, value: true },
+  "--unit": { for: COMMANDS, value: true },
   "--temperature": { for: ["time", "plan", "chart"], value: true },
   "--dilution": { for: ["time", "plan", "chart"], value: true },
   "--vessel": { for: ["plan"], value: true },
   "--volume": { for: ["plan"], value: true },
   "--csv": { for: ["chart"] },
   "--svg": { for: ["chart"] },
+  "--wall": { for: ["chart"] },
+  "--bath": { for: ["chart"], value: true },
 };
 
-const LANGUAGES = ["en"];
+const LANGUAGES: readonly LanguageName[] = ["en", "de"];
+const UNITS: readonly TemperatureUnit[] = ["C", "F"];
 
 /** Reads the command line after its help and version were looked for. */
 export function readOptions(words: readonly string[]): Asked {
   const [command, ...rest] = words;
   if (!COMMANDS.includes(command as CommandName))
-    throw wrongUse(
-      (command === undefined ? "Say what to do: " : `${JSON.stringify(command)} is no command: `) +
+    throw wrongUse({
+      en:
+        (command === undefined ? "Say what to do: " : `${JSON.stringify(command)} is no command: `) +
         `${COMMANDS.join(", ")}, or --help.`,
-    );
+      de:
+        (command === undefined ? "Was ist zu tun? " : `${JSON.stringify(command)} ist kein Befehl: `) +
+        `${COMMANDS.join(", ")} oder --help.`,
+    });
   const files: string[] = [];
   const given = new Map<string, string[]>();
   for (let i = 0; i < rest.length; i += 1) {
@@ -53,34 +75,69 @@ export function readOptions(words: readonly string[]): Asked {
     }
     const [name, inside] = cut(word);
     const option = Object.hasOwn(OPTIONS, name) ? OPTIONS[name] : undefined;
-    if (option === undefined) throw wrongUse(`${name} is no option of this command; --help lists them all.`);
+    if (option === undefined)
+      throw wrongUse({
+        en: `${name} is no option of this command; --help lists them all.`,
+        de: `${name} ist keine Option dieses Befehls; --help nennt alle.`,
+      });
     if (!option.for.includes(command as CommandName))
-      throw wrongUse(`${name} is for ${option.for.join(" and ")}, not for ${command as string}.`);
-    if (option.value !== true && inside !== undefined) throw wrongUse(`${name} takes no value.`);
+      throw wrongUse({
+        en: `${name} is for ${option.for.join(" and ")}, not for ${command as string}.`,
+        de: `${name} gehört zu ${option.for.join(" und ")}, nicht zu ${command as string}.`,
+      });
+    if (option.value !== true && inside !== undefined)
+      throw wrongUse({ en: `${name} takes no value.`, de: `${name} hat keinen Wert.` });
     const value = option.value === true ? (inside ?? rest[(i += 1)]) : "";
-    if (value === undefined) throw wrongUse(`${name} needs a value behind it.`);
+    if (value === undefined)
+      throw wrongUse({
+        en: `${name} needs a value behind it.`,
+        de: `hinter ${name} fehlt der Wert.`,
+      });
     given.set(name, [...(given.get(name) ?? []), value]);
   }
   return asked(command as CommandName, files, given);
 }
 
 function asked(command: CommandName, files: readonly string[], given: ReadonlyMap<string, string[]>): Asked {
-  const lang = given.get("--lang")?.at(-1) ?? "en";
-  if (!LANGUAGES.includes(lang))
-    throw wrongUse(`--lang ${JSON.stringify(lang)} is not known; known is ${LANGUAGES.join(", ")}.`);
+  const named = given.get("--lang")?.at(-1) ?? "en";
+  const lang = LANGUAGES.find((one) => one === named);
+  if (lang === undefined) throw wrongUse(notKnown("--lang", named, LANGUAGES));
+  const degrees = given.get("--unit")?.at(-1) ?? "C";
+  const unit = UNITS.find((one) => one === degrees.toUpperCase());
+  if (unit === undefined) throw wrongUse(notKnown("--unit", degrees, UNITS));
+  const words = wordsOf({ lang, unit });
   if (files.length === 0)
-    throw wrongUse(`Name a file: darkroom-kinetics ${command} FILE, or - for standard input.`);
-  const forms = (["json", "csv", "svg"] as const).filter((form) => given.has(`--${form}`));
-  if (forms.length > 1) throw wrongUse(`--${forms.join(" and --")} cannot be had at once.`);
+    throw wrongUse({
+      en: `Name a file: darkroom-kinetics ${command} FILE, or - for standard input.`,
+      de: `Es fehlt die Datei: darkroom-kinetics ${command} DATEI, oder - für die Standardeingabe.`,
+    });
+  const forms = (["json", "csv", "svg", "wall"] as const).filter((form) => given.has(`--${form}`));
+  if (forms.length > 1)
+    throw wrongUse({
+      en: `--${forms.join(" and --")} cannot be had at once.`,
+      de: `--${forms.join(" und --")} gehen nicht zugleich.`,
+    });
   const [form = "text"] = forms;
-  if ((form === "csv" || form === "svg") && files.length > 1)
-    throw wrongUse(`--${form} takes one file at a time.`);
-  const temperaturesC = (given.get("--temperature") ?? []).flatMap((text) => temperatures(text, command));
-  const dilutions = (given.get("--dilution") ?? []).map((text) =>
-    read("--dilution", () => formatDilution(text)),
+  if (form !== "text" && form !== "json" && files.length > 1)
+    throw wrongUse({
+      en: `--${form} takes one file at a time.`,
+      de: `--${form} nimmt nur eine Datei auf einmal.`,
+    });
+  const temperaturesC = (given.get("--temperature") ?? []).flatMap((text) =>
+    temperatures(text, command, words),
   );
-  if (command !== "chart" && (temperaturesC.length > 1 || dilutions.length > 1))
-    throw wrongUse("--temperature and --dilution are given once; chart takes several.");
+  const dilutions = (given.get("--dilution") ?? []).map((text) =>
+    read("--dilution", words, () => formatDilution(text)),
+  );
+  const one = command !== "chart" || form === "svg";
+  if (one && (temperaturesC.length > 1 || dilutions.length > 1))
+    throw wrongUse({
+      en: "--temperature and --dilution are given once; chart takes several, but not with --svg.",
+      de: "--temperature und --dilution stehen nur einmal; chart nimmt mehrere, doch nicht mit --svg.",
+    });
+  const bath = given.get("--bath")?.at(-1);
+  if (bath !== undefined && form !== "svg")
+    throw wrongUse({ en: "--bath is for chart with --svg.", de: "--bath gehört zu chart mit --svg." });
   const vessel = given.get("--vessel")?.at(-1);
   const volume = given.get("--volume")?.at(-1);
   return {
@@ -88,10 +145,13 @@ function asked(command: CommandName, files: readonly string[], given: ReadonlyMa
     files,
     form,
     strict: given.has("--strict"),
+    lang,
+    unit,
     temperaturesC,
     dilutions,
+    ...(bath === undefined ? {} : { bath }),
     ...(vessel === undefined ? {} : { vessel }),
-    ...(volume === undefined ? {} : { volumeMl: read("--volume", () => parseVolume(volume)) }),
+    ...(volume === undefined ? {} : { volumeMl: read("--volume", words, () => parseVolume(volume)) }),
   };
 }
 
@@ -104,31 +164,55 @@ function cut(word: string): readonly [string, string?] {
 const MOST_STEPS = 100;
 
 /** One temperature, or for a chart every whole degree from one to another: "12..24". */
-function temperatures(text: string, command: CommandName): readonly number[] {
-  const ends = text.split("..").map((end) => read("--temperature", () => celsius(end)));
+function temperatures(text: string, command: CommandName, words: Words): readonly number[] {
+  const { unit } = words;
+  const ends = text
+    .split("..")
+    .map((end) => read("--temperature", words, () => parseTemperature(end, { unit })))
+    .map((celsius) => (unit === "F" ? celsiusToFahrenheit(celsius) : celsius));
   const [from, to] = ends as [number, number?];
-  if (to === undefined) return [from];
+  const inC = (degrees: number): number => (unit === "F" ? fahrenheitToCelsius(degrees) : degrees);
+  if (to === undefined) return [inC(from)];
   if (command !== "chart" || ends.length > 2)
-    throw wrongUse("--temperature takes one temperature; chart takes two ends too, as in 12..24.");
+    throw wrongUse({
+      en: "--temperature takes one temperature; chart takes two ends too, as in 12..24.",
+      de: "--temperature nimmt eine Temperatur; chart nimmt auch zwei Enden, wie 12..24.",
+    });
   const count = Math.floor(Math.abs(to - from) + 1e-9) + 1;
-  if (count > MOST_STEPS) throw wrongUse(`--temperature ${text} has more than ${MOST_STEPS} steps.`);
-  return Array.from({ length: count }, (_, i) => Number((from + Math.sign(to - from) * i).toFixed(10)));
-}
-
-function celsius(text: string): number {
-  return parseTemperature(/\d\s*$/.test(text) ? `${text} °C` : text);
+  if (count > MOST_STEPS)
+    throw wrongUse({
+      en: `--temperature ${text} has more than ${MOST_STEPS} steps.`,
+      de: `--temperature ${text} hat mehr als ${MOST_STEPS} Schritte.`,
+    });
+  return Array.from({ length: count }, (_, i) => inC(Number((from + Math.sign(to - from) * i).toFixed(10))));
 }
 
 /** Reads a value; what is wrong with it is told under the name of its option. */
-function read<T>(name: string, call: () => T): T {
+function read<T>(name: string, words: Words, call: () => T): T {
   try {
     return call();
   } catch (error) {
     if (!isInputError(error)) throw error;
-    throw wrongUse(`${name} ${error.sentence}.`);
+    throw wrongUse(inPackage(`${name} ${problemText(error, words)}.`));
   }
 }
 
-function wrongUse(message: string): Error {
-  return fault(message, { use: true });
+function wrongUse(said: Said): Error {
+  return fault(said, { use: true });
+}
+
+/** What a value is told that its option does not know. */
+export function notKnown(name: string, given: string, known: readonly string[]): Said {
+  return {
+    en: `${name} ${JSON.stringify(given)} is not known; known are ${known.join(", ")}.`,
+    de: `${name} ${JSON.stringify(given)} ist nicht bekannt; bekannt sind ${known.join(", ")}.`,
+  };
+}
+
+/** The language that a command line asks for, also where the rest of it is wrong; English when unknown. */
+export function languageOf(words: readonly string[]): LanguageName {
+  const named = words.flatMap((word, i) =>
+    word === "--lang" ? (words[i + 1] ?? []) : (/^--lang=(.*)$/.exec(word)?.[1] ?? []),
+  );
+  return LANGUAGES.find((one) => one === named.at(-1)) ?? "en";
 }

@@ -1,11 +1,19 @@
 /*
  * darkroom-kinetics plan: a recipe from pour-in to wash.
  */
-import { describePlan, planRecipe, vessels, type ProcessPlan, type Recipe, type Vessel } from "../index.js";
+import {
+  describePlan,
+  planRecipe,
+  vessels,
+  type ProcessPlan,
+  type Recipe,
+  type ProcessVessel,
+} from "../index.js";
 import { recipeOf, type Document } from "./document.js";
 import { fault, placed } from "./fault.js";
-import type { Asked } from "./options.js";
+import { notKnown, type Asked } from "./options.js";
 import { askedConditions, recipeName } from "./time.js";
+import type { Words } from "./words.js";
 
 /** The plan of a file. */
 export interface PlanReport {
@@ -15,7 +23,11 @@ export interface PlanReport {
 }
 
 export function planReport(document: Document, asked: Asked): PlanReport {
-  if (document.kind === "day") throw fault("a plan is made of a recipe, and this is a day file.");
+  if (document.kind === "day")
+    throw fault({
+      en: "a plan is made of a recipe, and this is a day file.",
+      de: "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages.",
+    });
   const { recipe } = recipeOf(document);
   const conditions = askedConditions(asked) ?? {};
   const { volumeMl } = asked;
@@ -26,16 +38,13 @@ export function planReport(document: Document, asked: Asked): PlanReport {
 }
 
 /** Plates and paper lie in a tray unless it is said otherwise. */
-function vesselOf({ vessel }: Asked, kind: Recipe["material"]["kind"]): Vessel {
+function vesselOf({ vessel }: Asked, kind: Recipe["material"]["kind"]): ProcessVessel {
   if (vessel === undefined) return kind === "plate" || kind === "paper" ? "tray" : "tank";
   const known = vessels.find((one) => one === vessel);
-  if (known === undefined)
-    throw fault(`--vessel ${JSON.stringify(vessel)} is not known; known are ${vessels.join(", ")}.`, {
-      use: true,
-    });
+  if (known === undefined) throw fault(notKnown("--vessel", vessel, vessels), { use: true });
   return known;
 }
 
-export function planLines({ name, plan }: PlanReport): readonly string[] {
-  return [name, ...describePlan(plan)];
+export function planLines({ name, plan }: PlanReport, words: Words): readonly string[] {
+  return [name, ...describePlan(plan, words.texts?.plan, words)];
 }

@@ -5,13 +5,15 @@ import type { Caution } from "../index.js";
 import { chartReport, chartText } from "./chart.js";
 import { checkLines, checkReport } from "./check.js";
 import { placeText, readDocument, type Document } from "./document.js";
-import { fullStop, isFault, type Fault } from "./fault.js";
+import { faultText, isFault, type Fault } from "./fault.js";
 import { HELP } from "./help.js";
 import { EXIT, type Io } from "./io.js";
 import { timeLines } from "./lines.js";
-import { readOptions, type Asked } from "./options.js";
+import { languageOf, readOptions, type Asked } from "./options.js";
+import { pictureReport } from "./picture.js";
 import { planLines, planReport } from "./plan.js";
 import { timeReport } from "./time.js";
+import { wordsOf, type Words } from "./words.js";
 
 /** What one file gave: its data, its text, and the cautions that --strict minds. */
 interface Outcome {
@@ -38,7 +40,8 @@ export function run(words: readonly string[], io: Io): number {
     return overFiles(readOptions(words), io);
   } catch (error) {
     if (!isFault(error)) throw error;
-    io.err(`darkroom-kinetics: ${error.message}\n`);
+    const spoken = wordsOf({ lang: languageOf(words), unit: "C" });
+    io.err(`darkroom-kinetics: ${faultText(error, spoken)}\n`);
     return EXIT.wrongUse;
   }
 }
@@ -80,7 +83,12 @@ function overFiles(asked: Asked, io: Io): number {
 function outcomeOf(file: string, asked: Asked, io: Io): Outcome | { readonly fault: object } {
   if (asked.command === "check") {
     const report = checkReport(file, io, asked);
-    return { data: report, text: joined(checkLines(report)), cautions: report.cautions, ok: report.ok };
+    return {
+      data: report,
+      text: joined(checkLines(report, wordsOf(asked))),
+      cautions: report.cautions,
+      ok: report.ok,
+    };
   }
   let document: Document | undefined;
   try {
@@ -88,31 +96,37 @@ function outcomeOf(file: string, asked: Asked, io: Io): Outcome | { readonly fau
     return { ok: true, ...answerOf(document, asked) };
   } catch (error) {
     if (!isFault(error) || error.use === true) throw error;
-    io.err(`${placeText(file, document?.text, error)}: ${sentenceOf(error)}\n`);
-    const { message, pointer } = error;
+    io.err(`${placeText(file, document?.text, error)}: ${sentenceOf(error, wordsOf(asked))}\n`);
+    const { pointer } = error;
+    const message = faultText(error, wordsOf(asked));
     return { fault: { error: { message, ...(pointer === undefined ? {} : { path: pointer }) } } };
   }
 }
 
-function sentenceOf({ message, pointer }: Fault): string {
-  const full = fullStop(message);
-  return pointer === undefined || pointer === "" ? full : `${pointer} ${full}`;
+function sentenceOf(error: Fault, words: Words): string {
+  const full = faultText(error, words);
+  return error.pointer === undefined || error.pointer === "" ? full : `${error.pointer} ${full}`;
 }
 
 function answerOf(document: Document, asked: Asked): Omit<Outcome, "ok"> {
   if (asked.command === "plan") {
     const report = planReport(document, asked);
-    return { data: report, text: joined(planLines(report)), cautions: report.plan.cautions };
+    return {
+      data: report,
+      text: joined(planLines(report, wordsOf(asked))),
+      cautions: report.plan.cautions,
+    };
   }
   if (asked.command === "chart") {
+    if (asked.form === "svg") return pictureReport(document, asked);
     const report = chartReport(document, asked);
     const cautions = report.chart.rows.flatMap(({ cautions: own = [] }) => own);
-    return { data: report, text: chartText(report, asked.form), cautions };
+    return { data: report, text: chartText(report, asked.form, wordsOf(asked)), cautions };
   }
   const report = timeReport(document, asked);
   const brewed = report.brew?.answer.cautions ?? [];
   const cautions = [...report.cautions, ...report.answers.flatMap(({ cautions: own }) => own), ...brewed];
-  return { data: report, text: joined(timeLines(report)), cautions };
+  return { data: report, text: joined(timeLines(report, wordsOf(asked))), cautions };
 }
 
 function joined(lines: readonly string[]): string {

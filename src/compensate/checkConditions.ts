@@ -1,37 +1,38 @@
 import { causes } from "../causes.js";
-import type { AnyCause } from "../core/cause.js";
-import { isInputError, type InputError, type InputErrorCode, type InputExpected } from "../core/errors.js";
+import type { Caution } from "../core/caution.js";
+import type { AnyCause, DilutionGiven } from "../core/cause.js";
+import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
 import { plainObject } from "../core/guards.js";
 import { checkedLog } from "../drift/log.js";
 import { checkedDrift } from "../drift/newtonDrift.js";
+import { pairs } from "../pairs.js";
+import { checkedJoint } from "./joint.js";
 import { prepared } from "./loop.js";
-import { needsCounterpart } from "./terms.js";
+import { marks, readMark } from "./marks.js";
+import { countsByStock, needsCounterpart } from "./terms.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
-
-/** What is wrong with an input, as an error says it. */
-export interface Problem {
-  readonly code: InputErrorCode;
-  /** JSON Pointer into what was given, beginning with the name of the argument */
-  readonly path: string;
-  readonly expected: InputExpected;
-  readonly actual: unknown;
-  /** the whole sentence, with the function that was called and the place */
-  readonly message: string;
-  /** the same without the place, for a form that shows it beside the field */
-  readonly sentence: string;
-}
 
 /** All is sound, or every problem. */
 export type ConditionsCheck =
-  { readonly ok: true } | { readonly ok: false; readonly problems: readonly Problem[] };
+  | {
+      readonly ok: true;
+      /** what `compensate` finds unwise, gravest first; paths begin with the name of the argument */
+      readonly cautions: readonly Caution[];
+    }
+  | {
+      readonly ok: false;
+      /** one for each field that is wrong */
+      readonly problems: readonly CheckProblem[];
+    };
 
 /**
  * Checks what `compensate` is to be asked: every problem at once, one for each field, without throwing.
  *
- * @param baseline - the known time and its conditions, as for `compensate`
- * @param conditions - today's conditions
- * @param knowledge - laws
- * @returns `ok: true`, or `ok: false` with the problems in the order of the arguments
+ * @param baseline - anything; the known time and its conditions, as for `compensate`
+ * @param conditions - anything; today's conditions
+ * @param knowledge - anything; laws
+ * @returns `ok: true` with what is allowed but unwise, such as 68 °C or a misspelt field; or `ok: false` with
+ * the problems in the order of the arguments
  *
  * @example
  * ```ts
@@ -40,26 +41,33 @@ export type ConditionsCheck =
  * ```
  */
 export function checkConditions(
-  baseline: Baseline,
-  conditions: Conditions,
-  knowledge: Knowledge = {},
+  baseline: unknown,
+  conditions: unknown,
+  knowledge: unknown = {},
 ): ConditionsCheck {
-  const problems = conditionProblems("checkConditions", causes, baseline, conditions, knowledge);
-  return problems.length > 0 ? { ok: false, problems } : { ok: true };
+  const at = "checkConditions";
+  const [known, asked, laws] = [baseline as Baseline, conditions as Conditions, knowledge as Knowledge];
+  const problems = conditionProblems(at, causes, known, asked, laws);
+  if (problems.length > 0) return { ok: false, problems };
+  return { ok: true, cautions: prepared(at, causes, known, laws).answer(asked).cautions };
 }
 
 /** Fields of an object by their names. */
 type Fields = Readonly<Record<string, unknown>>;
 
-/** Every problem, by a list of causes. */
+/**
+ * Every problem, by a list of causes; `strictly` also where a law of one's own cannot give a known condition
+ * that is not named today.
+ */
 export function conditionProblems(
   at: string,
   list: readonly AnyCause[],
   baseline: Baseline,
   conditions: Conditions,
   knowledge: Knowledge,
-): readonly Problem[] {
-  const problems: Problem[] = [];
+  strictly = false,
+): readonly CheckProblem[] {
+  const problems: CheckProblem[] = [];
   const sound = <T>(call: () => T): T | undefined => {
     try {
       return call();
@@ -70,9 +78,10 @@ export function conditionProblems(
     }
   };
   const known = sound(() => plainObject(`${at}/baseline`, baseline)) as Fields | undefined;
-  const asked = sound(() => plainObject(`${at}/conditions`, conditions)) as Fields | undefined;
-  const laws = sound(() => plainObject(`${at}/knowledge`, knowledge)) as Fields | undefined;
-  if (known === undefined || asked === undefined || laws === undefined) return problems;
+  // Without a known time nothing can be said; without the others, all that is wrong with the rest.
+  const asked: Fields = sound(() => plainObject(`${at}/conditions`, conditions)) ?? {};
+  const laws: Fields = sound(() => plainObject(`${at}/knowledge`, knowledge)) ?? {};
+  if (known === undefined) return problems;
   // The known time with nothing else, for what belongs to no cause.
   const { timeS, temperatureC, ...rest } = baseline;
   const bare = Object.fromEntries(
@@ -97,26 +106,45 @@ export function conditionProblems(
       laws[law] === undefined
         ? cause.generic
         : sound(() => cause.check(`${at}/knowledge/${law}`, laws[law]) as unknown);
-    // A law of one's own has to give the known time, whether the condition is named today or not.
-    if (laws[law] !== undefined && checked !== undefined && from !== undefined && before !== undefined)
-      sound(() => cause.within?.(`${at}/baseline/${field}`, checked, from, true));
+    const within = (place: string, side: unknown, bath: unknown, isKnown: boolean): void => {
+      const counted = checked === undefined ? undefined : countedSide(cause, place, checked, side, bath);
+      if (counted !== undefined) sound(() => cause.within?.(place, checked, counted, isKnown));
+    };
+    const knownAt = `${at}/baseline/${field}`;
+    if (strictly && laws[law] !== undefined && from !== undefined && before !== undefined)
+      within(knownAt, from, known["dilution"], true);
     if (to === undefined) continue;
     if (from === undefined) {
       if (before === undefined) sound(() => needsCounterpart(where, field));
-    } else if (checked !== undefined && !drifts) {
-      sound(() => cause.within?.(`${at}/baseline/${field}`, checked, from, true));
-      sound(() => cause.within?.(where, checked, to, false));
+    } else if (!drifts) {
+      within(knownAt, from, known["dilution"], true);
+      within(where, to, asked["dilution"] ?? known["dilution"], false);
     }
   }
+  for (const pair of pairs)
+    if (laws[pair.law] !== undefined)
+      sound(() => pair.check(`${at}/knowledge/${pair.law}`, laws[pair.law]) as unknown);
+  for (const { field } of marks) sound(() => readMark(`${at}/conditions/${field}`, asked[field]));
+  if (laws["joint"] !== undefined) sound(() => checkedJoint(`${at}/knowledge/joint`, laws["joint"]));
   // Each field is sound: what is left is what only the whole can tell.
   if (problems.length === 0) sound(() => prepared(at, list, baseline, knowledge).answer(conditions));
   return problems;
 }
 
-function drift(at: string, given: object): object {
-  return Array.isArray(given) ? checkedLog(at, given) : checkedDrift(at, given);
+/**
+ * A side as its law counts it in the bath; undefined where the dilution cannot be read, which is a problem of
+ * its own.
+ */
+function countedSide(cause: AnyCause, at: string, law: unknown, side: unknown, dilution: unknown): unknown {
+  if (!countsByStock(cause, law)) return side;
+  try {
+    return cause.inBath?.(at, law, side, dilution as DilutionGiven | undefined) as unknown;
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    return undefined;
+  }
 }
 
-function problemOf({ code, path, expected, actual, message, sentence }: InputError): Problem {
-  return { code, path, expected, actual, message, sentence };
+function drift(at: string, given: object): object {
+  return Array.isArray(given) ? checkedLog(at, given) : checkedDrift(at, given);
 }

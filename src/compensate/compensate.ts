@@ -28,7 +28,7 @@ import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
  * @example
  * ```ts
  * const known = { timeS: 510, temperatureC: 20 };
- * const laws = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
+ * const laws: Knowledge = { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } };
  * compensate(known, { temperatureC: 18 }, laws).timeS // => 585.8
  * ```
  */

@@ -3,6 +3,8 @@
  */
 import type { Caution } from "../core/caution.js";
 import type { Effect, KnownBath } from "../core/cause.js";
+import { makeCaution } from "../core/cautionTexts.js";
+import { inRange } from "../core/guards.js";
 import { clockTime } from "../drift/developUntil.js";
 import { integrate } from "../drift/integrate.js";
 import { checkedLog, logTemperature, type TemperatureLog } from "../drift/log.js";
@@ -10,6 +12,7 @@ import { checkedDrift, driftTemperature, type NewtonDrift } from "../drift/newto
 import { temperatureChangeCautions } from "../temperature/cause.js";
 import { temperatureSpread, type ReadyTemperatureLaw } from "../temperature/law.js";
 import { rateUnder } from "../temperature/rateFunction.js";
+import { compensateSentences } from "./text.js";
 
 const PATH = "/conditions/temperatureC";
 
@@ -39,13 +42,15 @@ export function driftEffect(
   const log = Array.isArray(given) ? checkedLog(at, given) : undefined;
   const temperatureAt = log ? logTemperature(log) : driftTemperature(checkedDrift(at, given));
   const rateAt = rateUnder(law, fromC);
-  const rate = (timeS: number): number => rateAt(temperatureAt(timeS));
+  // A bath in air below 0 °C may freeze before it is done: the drift is what is wrong then.
+  const rate = (timeS: number): number => rateAt(inRange(at, temperatureAt(timeS), 0, 100, "temperatureC"));
   const startS = log?.[0]?.timeS ?? 0;
   const endS = clockTime(
     rate,
     wantedS,
     startS,
     log?.map((one) => one.timeS),
+    { course: at, work: at },
   );
   const spanS = endS - startS;
   // A time too short for the log's clock to show is one moment.
@@ -88,19 +93,19 @@ function cautionsAlong(
     ({ limit = 0, actual = 0 }) => limit >= actual,
   );
   const above = temperatureChangeCautions(law, known.temperatureC, warmest, known, PATH).filter(
-    ({ limit = 0, actual = 0, message }) => limit <= actual && !below.some((one) => one.message === message),
+    ({ code, limit = 0, actual = 0 }) =>
+      limit <= actual && !below.some((one) => one.code === code && (one.limit ?? 0) === limit),
   );
   const cautions = [...below, ...above];
   const last = log?.at(-1);
   if (last && last.timeS < endS)
-    cautions.push({
-      code: "log-held",
-      severity: "warn",
-      message: "The log ends before the development: its last reading is held.",
-      path: PATH,
-      quantity: "timeS",
-      limit: last.timeS,
-      actual: endS,
-    });
+    cautions.push(
+      makeCaution(compensateSentences, "log-held", "warn", {
+        path: PATH,
+        quantity: "timeS",
+        limit: last.timeS,
+        actual: endS,
+      }),
+    );
   return cautions;
 }

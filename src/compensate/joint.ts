@@ -3,8 +3,9 @@
  * are each poorly known, and their sum well.
  */
 import type { AnyCause } from "../core/cause.js";
-import { arrayOf, inRange, longEnough, plainObject, refuse, wrongKind } from "../core/guards.js";
+import { arrayOf, inRange, isText, longEnough, plainObject, refuse } from "../core/guards.js";
 import type { Baseline } from "./types.js";
+import { asLearnedText } from "./text.js";
 
 /** The correlations of the numbers that were learned from the same runs. Made by `learn`. */
 export interface JointSpread {
@@ -20,14 +21,16 @@ export interface JointSpread {
    */
   readonly unshared: readonly number[];
   /** the offsets of thermometers and people, by the names of their numbers, in ln(time) */
-  readonly offsets?: readonly Offset[] | undefined;
+  readonly offsets?: readonly LearnedOffset[] | undefined;
 }
 
 /** The offset of one thermometer or person. */
-export interface Offset {
+export interface LearnedOffset {
   /** the name of its number */
   readonly parameter: string;
+  /** how much longer it makes times, in ln(time) */
   readonly value: number;
+  /** its standard deviation */
   readonly sd: number;
 }
 
@@ -35,7 +38,7 @@ export interface Offset {
 export interface Joint {
   readonly place: ReadonlyMap<string, number>;
   readonly correlation: readonly (readonly number[])[];
-  readonly offsets: ReadonlyMap<string, Offset>;
+  readonly offsets: ReadonlyMap<string, LearnedOffset>;
 }
 
 /** Matrices that were checked. They are frozen, so that they stay as they were. */
@@ -44,6 +47,7 @@ const checked = new WeakSet();
 /** Checks stored correlations: what is no matrix, or not the one that was written, is refused. */
 export function checkedJoint(at: string, given: unknown): Joint {
   const {
+    baseline,
     parameters,
     correlation,
     unshared,
@@ -51,7 +55,7 @@ export function checkedJoint(at: string, given: unknown): Joint {
   } = plainObject(at, given) as unknown as JointSpread;
   const place = new Map<string, number>();
   longEnough(`${at}/parameters`, parameters, 0).forEach((name, i) => {
-    if (typeof name !== "string") wrongKind(`${at}/parameters/${i}`, "text", name);
+    isText(`${at}/parameters/${i}`, name);
     place.set(name, i);
   });
   longEnough(`${at}/correlation`, correlation, 0);
@@ -62,17 +66,23 @@ export function checkedJoint(at: string, given: unknown): Joint {
     if (Object.isFrozen(correlation) && correlation.every((row) => Object.isFrozen(row)))
       checked.add(correlation);
   }
+  plainObject(`${at}/baseline`, baseline);
   return { place, correlation, offsets: checkedOffsets(`${at}/offsets`, offsets) };
 }
 
-function checkedOffsets(at: string, given: unknown): ReadonlyMap<string, Offset> {
+function checkedOffsets(at: string, given: unknown): ReadonlyMap<string, LearnedOffset> {
   const offsets = arrayOf(at, given, 0).map((one, i) => {
-    const { parameter, value, sd } = plainObject(`${at}/${i}`, one) as unknown as Offset;
-    inRange(`${at}/${i}/value`, value, -20, 20);
+    const { parameter, value, sd } = plainObject(`${at}/${i}`, one) as unknown as LearnedOffset;
+    inRange(`${at}/${i}/value`, value, -10, 10);
     inRange(`${at}/${i}/sd`, sd, 0, 10);
     return [parameter, { parameter, value, sd }] as const;
   });
   return new Map(offsets);
+}
+
+/** Refuses what `learn` did not write so: ones on the diagonal, symmetric, as independent as it says. */
+function changed(at: string, value: unknown): never {
+  return refuse(at, "as-learned", asLearnedText, {}, value);
 }
 
 function checkMatrix(
@@ -86,17 +96,14 @@ function checkMatrix(
     return inRange(`${at}/${i}/${j}`, Array.isArray(row) ? row[j] : undefined, -1, 1);
   };
   for (let i = 0; i < size; i += 1) {
-    if (Math.abs(entry(i, i) - 1) > 1e-9)
-      refuse(`${at}/${i}/${i}`, "must be 1 on the diagonal", matrix[i]?.[i]);
+    if (Math.abs(entry(i, i) - 1) > 1e-9) changed(`${at}/${i}/${i}`, matrix[i]?.[i]);
     for (let j = 0; j < i; j += 1)
-      if (Math.abs(entry(i, j) - entry(j, i)) > 1e-9)
-        refuse(`${at}/${i}/${j}`, "must be symmetric", matrix[i]?.[j]);
+      if (Math.abs(entry(i, j) - entry(j, i)) > 1e-9) changed(`${at}/${i}/${j}`, matrix[i]?.[j]);
   }
   const diagonal = choleskyDiagonal(matrix, size);
   for (let i = 0; i < size; i += 1) {
     const own = diagonal[i] as number;
-    if (!(Math.abs(own - (unshared[i] as number)) <= 1e-6))
-      refuse(at, "must be as learn wrote it: it was rounded or changed. Learn again from the runs", own);
+    if (!(Math.abs(own - (unshared[i] as number)) <= 1e-6)) changed(at, own);
   }
 }
 

@@ -1,9 +1,17 @@
+import type { AgeLaw } from "../age/law.js";
 import { judgeBath } from "../bath/judgeBath.js";
-import type { Caution } from "../core/caution.js";
+import { isPast, type Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 
 const NONE: readonly Caution[] = [];
+
+/** The life of today's brew, where its strength carries one and no own law says how the bath ages. */
+function brewAge(age: AgeLaw | undefined, { strength }: Conditions): AgeLaw | undefined {
+  const untaught = age === undefined || age.runs === 0;
+  const lifeH = untaught ? (strength?.lifeH ?? 0) : 0;
+  return lifeH > 0 ? { kind: "life", lifeH } : age;
+}
 
 /**
  * Makes the function that says what limits today's bath is past, by the rules of `bathVerdict`: when the
@@ -11,35 +19,40 @@ const NONE: readonly Caution[] = [];
  */
 export function limitJudge(
   baseline: Baseline,
-  { use, age }: Knowledge,
+  { use, age: law }: Knowledge,
 ): (estimate: TimeEstimate, conditions: Conditions) => readonly Caution[] {
-  const lives = age?.kind === "life";
   // Without a life the judgement does not depend on the time: it serves again for the same bath.
   let last: Conditions = {};
   let lastCautions = NONE;
   return ({ timeS, highS }, conditions) => {
-    const { usedCm2PerL, ageH, dilution } = conditions;
+    const { usedCm2PerL, ageH, dilution, strength } = conditions;
     const named = usedCm2PerL !== undefined || ageH !== undefined;
+    const age = brewAge(law, conditions);
+    const lives = age?.kind === "life";
     if (!named && !lives) return NONE;
-    if (!lives && last.usedCm2PerL === usedCm2PerL && last.ageH === ageH && last.dilution === dilution)
-      return lastCautions;
+    const same = last.usedCm2PerL === usedCm2PerL && last.ageH === ageH && last.dilution === dilution;
+    if (!lives && same && last.strength === strength) return lastCautions;
     const judged = judgeBath("compensate/conditions", {
       usedCm2PerL: named ? (usedCm2PerL ?? baseline.usedCm2PerL) : 0,
       ageH: ageH ?? baseline.ageH,
       dilution: dilution ?? baseline.dilution,
       use,
       age,
+      estimatedCm2PerL: strength?.capacityCm2PerL,
       timeS,
       highS,
     });
     lastCautions = judged.cautions.flatMap((one) => {
       // The known time was found at the baseline's use, whatever the capacity.
       if (one.path === "/usedCm2PerL" && usedCm2PerL === undefined) return [];
+      // And at the baseline's age, however old that was.
+      const grownH = (ageH ?? 0) - (baseline.ageH ?? 0);
+      if (one.code === "age-unknown" && !isPast(grownH, one.limit ?? 0)) return [];
       const side = one.path === "/ageH" && ageH === undefined ? "baseline" : "conditions";
       return [Object.freeze({ ...one, path: `/${side}${one.path ?? ""}` })];
     });
     // A dilution in parts is an object that its owner may change: only text serves again.
-    last = typeof dilution === "object" ? {} : { usedCm2PerL, ageH, dilution };
+    last = typeof dilution === "object" ? {} : { usedCm2PerL, ageH, dilution, strength };
     return lastCautions;
   };
 }

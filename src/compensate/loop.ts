@@ -16,6 +16,7 @@ import { markRows, marks } from "./marks.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import { driftingPair, pairEffect, pairFactor, pairTermsOf, type PairTerm } from "./pairTerms.js";
 import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Worked } from "./rows.js";
+import { hardlyMoved } from "../core/term.js";
 import { effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
@@ -113,7 +114,8 @@ export function prepared(
       const row = rowOf(one);
       factors.push(row);
       variance += row.logSd * row.logSd;
-      if (row.basis === "default") guessed |= 1 << one.term.index;
+      // Own runs that bear on a law are data, however little they moved it.
+      if (row.basis === "default" && !hardlyMoved(one.term.law)) guessed |= 1 << one.term.index;
       for (const caution of one.cautions) cautions.push(caution);
     }
     for (const { factor, index } of marked) {
@@ -127,7 +129,7 @@ export function prepared(
       // Covariances that cancel spreads can leave a rounding below 0.
       variance = Math.max(
         0,
-        variance + covarianceOf(joint, sharesOf(base, together, worked, marked, factors)),
+        variance + covarianceOf(joint, sharesOf(base, baseline, together, worked, marked, factors)),
       );
     const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
     for (const caution of limits(estimate, conditions)) cautions.push(caution);
@@ -145,15 +147,15 @@ export function prepared(
   };
 
   const isMark = (field: string): boolean => marks.some((mark) => mark.field === field);
-  const byField: Record<string, Term | undefined> = Object.create(null) as Record<string, undefined>;
-  for (const term of terms) byField[term.cause.field] = term;
+  let fields: Map<string, Term> | undefined;
   const timeOnly = (conditions: Conditions): number => {
     const asked = conditions as Fields;
+    fields ??= new Map(terms.map((term) => [term.cause.field, term]));
     let timeS = baselineS;
     let before = -1;
     const sides: unknown[] = [];
     for (const field in asked) {
-      const term = byField[field];
+      const term = fields.get(field);
       const given = asked[field];
       if (given === undefined) continue;
       if (term === undefined) {

@@ -1,7 +1,7 @@
 /*
  * With which thermometer, and by whom: marks of a run or a question that are no conditions of the bath.
  */
-import { wrongKind } from "../core/guards.js";
+import { isText } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
 import type { Joint } from "./joint.js";
 
@@ -10,20 +10,13 @@ export interface Mark {
   readonly name: "thermometer" | "by";
   readonly field: "thermometer" | "by";
   readonly logSd: number;
-  /** what a sentence calls it */
-  readonly said: string;
 }
 
 /** Every thermometer reads ln(time) off by 0 ± 0.06, about 0.8 °C (an assumption of this package). */
-export const THERMOMETER: Mark = {
-  name: "thermometer",
-  field: "thermometer",
-  logSd: 0.06,
-  said: "this thermometer",
-};
+export const THERMOMETER: Mark = { name: "thermometer", field: "thermometer", logSd: 0.06 };
 
 /** Everyone calls another negative right, 0 ± 0.15 in ln(time) (an assumption of this package). */
-export const PERSON: Mark = { name: "by", field: "by", logSd: 0.15, said: "this person" };
+export const PERSON: Mark = { name: "by", field: "by", logSd: 0.15 };
 
 /** The marks, in the order of their rows. */
 export const marks: readonly Mark[] = [THERMOMETER, PERSON];
@@ -35,7 +28,7 @@ export function offsetName(field: Mark["field"], name: string): string {
 
 /** Reads a mark: text, or nothing. */
 export function readMark(at: string, given: unknown): string | undefined {
-  if (given !== undefined && typeof given !== "string") wrongKind(at, "text", given);
+  if (given !== undefined) isText(at, given);
   return given;
 }
 

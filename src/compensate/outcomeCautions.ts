@@ -1,10 +1,14 @@
 import type { Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import type { AnyPair } from "../core/pair.js";
 import type { AnyCause } from "../core/cause.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { frozen } from "../core/frozen.js";
 import { unreadFields } from "../core/pointer.js";
+import { ORIGIN_FIELDS } from "../core/term.js";
+import { defaultLawSentence } from "../core/text.js";
 import { marks } from "./marks.js";
+import { compensateSentences } from "./text.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 import { unusualLaws } from "./unusualLaws.js";
 
@@ -20,7 +24,16 @@ const MINUTES_BELOW_S = 60;
 /** From this ratio of its ends on, an interval is wide. */
 const WIDE = 1.5;
 
-const OWN_BASELINE_FIELDS = ["timeS", "logSd", "runs", "sources", "hydroquinone", "emulsion"];
+const OWN_BASELINE_FIELDS = [
+  "timeS",
+  "logSd",
+  "runs",
+  "before",
+  "moved",
+  "sources",
+  "hydroquinone",
+  "emulsion",
+];
 /** What learned knowledge holds besides its laws. */
 const LEARNED_FIELDS = ["schema", "prior", "runs", "baseline", "parameters", "scatter", "setAside", "advice"];
 
@@ -30,10 +43,9 @@ const LEARNED_FIELDS = ["schema", "prior", "runs", "baseline", "parameters", "sc
  */
 export type OutcomeJudge = (cautions: Caution[], estimate: TimeEstimate, guessed: number) => void;
 
-/** A cause, pair or mark, and what a sentence calls it where that is not its name. */
+/** A cause, pair or mark. */
 interface Named {
   readonly name: string;
-  readonly said?: string;
 }
 
 /**
@@ -47,37 +59,34 @@ export function outcomeJudge(
   together: boolean,
 ): OutcomeJudge {
   const standing = standingCautions(baseline, knowledge, together);
-  // The same causes rest on generic laws from call to call: their caution is written once.
+  // The same causes rest on generic laws from call to call: the caution about them is written once.
   let lastGuessed = 0;
   let written: Caution | undefined;
   return (cautions, { timeS, lowS, highS }, guessed) => {
     if (timeS < SHORTEST_S)
-      cautions.push({
-        code: "short-time",
-        severity: "warn",
-        message: "Under five minutes development gets uneven: cool or dilute the bath.",
-        quantity: "timeS",
-        limit: SHORTEST_S,
-        actual: timeS,
-      });
+      cautions.push(
+        makeCaution(compensateSentences, "short-time", "warn", {
+          quantity: "timeS",
+          limit: SHORTEST_S,
+          actual: timeS,
+        }),
+      );
     if (timeS > LONGEST_S)
-      cautions.push({
-        code: "long-time",
-        severity: "warn",
-        message: "Over two hours is too long: warm or strengthen the bath.",
-        quantity: "timeS",
-        limit: LONGEST_S,
-        actual: timeS,
-      });
+      cautions.push(
+        makeCaution(compensateSentences, "long-time", "warn", {
+          quantity: "timeS",
+          limit: LONGEST_S,
+          actual: timeS,
+        }),
+      );
     if (highS > WIDE * lowS)
-      cautions.push({
-        code: "wide-interval",
-        severity: "warn",
-        message: "The interval is wide: develop a test strip before the negative.",
-        quantity: "ratio",
-        limit: WIDE,
-        actual: Math.min(Number.MAX_VALUE, highS / lowS),
-      });
+      cautions.push(
+        makeCaution(compensateSentences, "wide-interval", "warn", {
+          quantity: "ratio",
+          limit: WIDE,
+          actual: Math.min(Number.MAX_VALUE, highS / lowS),
+        }),
+      );
     if (guessed !== 0) {
       if (guessed !== lastGuessed) written = defaultLaw(named, guessed);
       lastGuessed = guessed;
@@ -88,37 +97,24 @@ export function outcomeJudge(
 }
 
 function defaultLaw(named: readonly Named[], guessed: number): Caution {
-  const unknown = named.filter((_, i) => (guessed >> i) & 1);
-  const names = unknown.map(({ name }) => name);
-  const said = unknown.map((one) => one.said ?? one.name);
-  return frozen({
-    code: "default-law",
-    severity: "note",
-    message: `No data of your own for ${said.join(", ")}. A generic law with a wide spread is used.`,
-    data: { causes: names },
-  });
+  const causes = named.filter((_, i) => (guessed >> i) & 1).map(({ name }) => name);
+  return frozen(makeCaution(defaultLawSentence, "default-law", "note", { data: { causes } }));
 }
 
 function standingCautions(baseline: Baseline, knowledge: Knowledge, together: boolean): readonly Caution[] {
   const cautions: Caution[] = [...unusualLaws(knowledge)];
   if (baseline.timeS < MINUTES_BELOW_S)
-    cautions.push({
-      code: "maybe-minutes",
-      severity: "warn",
-      message: "The known time is below a minute. Is it in minutes?",
-      path: "/baseline/timeS",
-      quantity: "timeS",
-      limit: MINUTES_BELOW_S,
-      actual: baseline.timeS,
-    });
+    cautions.push(
+      makeCaution(compensateSentences, "maybe-minutes", "warn", {
+        path: "/baseline/timeS",
+        quantity: "timeS",
+        limit: MINUTES_BELOW_S,
+        actual: baseline.timeS,
+      }),
+    );
   if (knowledge.joint !== undefined && !together)
-    cautions.push({
-      code: "other-baseline",
-      severity: "note",
-      message: "The baseline is not the learned one. The correlations with its time are left out.",
-      path: "/baseline",
-    });
-  return frozen(cautions);
+    cautions.push(makeCaution(compensateSentences, "other-baseline", "note", { path: "/baseline" }));
+  return cautions.length === 0 ? cautions : frozen(cautions);
 }
 
 /** The fields that a list of causes reads, worked out once for each list. */
@@ -127,6 +123,9 @@ interface ReadFields {
   readonly conditions: readonly string[];
   readonly knowledge: readonly string[];
 }
+
+/** The fields that a baseline may have. */
+export const baselineFields = (causes: readonly AnyCause[]): readonly string[] => readFields(causes).baseline;
 
 const READ = new WeakMap<readonly AnyCause[], ReadFields>();
 
@@ -155,7 +154,15 @@ export function unreadCautions(
   const own = [...fields.knowledge, ...pairs.map(({ law }) => law)];
   const laws = "schema" in knowledge ? [...own, ...LEARNED_FIELDS] : own;
   const ofBaseline = unreadFields("/baseline", baseline, fields.baseline);
-  const ofKnowledge = unreadFields("/knowledge", knowledge, laws);
+  const ofKnowledge = [
+    ...unreadFields("/knowledge", knowledge, laws),
+    ...[...causes, ...pairs].flatMap(({ law, lawFields }) => {
+      const given = (knowledge as Readonly<Record<string, object | undefined>>)[law];
+      return given === undefined
+        ? []
+        : unreadFields(`/knowledge/${law}`, given, [...lawFields, ...ORIGIN_FIELDS]);
+    }),
+  ];
   const standing = [...ofBaseline, ...ofKnowledge];
   return (conditions, named) => {
     // As many fields as were read: there is no other.

@@ -4,7 +4,7 @@
 import type { AnyCause, Effect } from "../core/cause.js";
 import type { DriftEffect } from "./driftEffect.js";
 import type { AnyPair } from "../core/pair.js";
-import { basisOf, type Basis, type LawOrigin } from "../core/term.js";
+import { restsOn, type Basis, type LawOrigin } from "../core/term.js";
 
 /** A pair with its law and the known sides. */
 export interface PairTerm {
@@ -14,6 +14,8 @@ export interface PairTerm {
   /** the places of its two causes among the terms */
   readonly places: readonly [number, number];
   readonly from: readonly [unknown, unknown];
+  /** ln of what it multiplies the time by, for today's two sides */
+  readonly logAt: (a: unknown, b: unknown) => number;
   /** its place in the lists of causes and pairs */
   readonly index: number;
 }
@@ -30,12 +32,19 @@ export function pairTermsOf(
     const law = (
       given === undefined ? cause.generic : cause.check(`${at}/knowledge/${cause.law}`, given)
     ) as LawOrigin;
-    const [a, b] = cause.causes.map((one) => terms.findIndex((term) => term.cause.name === one.name));
-    const from = [terms[a as number]?.from, terms[b as number]?.from] as const;
+    const a = placeOf(terms, cause.causes[0].name);
+    const b = placeOf(terms, cause.causes[1].name);
+    const from = [terms[a]?.from, terms[b]?.from] as const;
     if (from[0] === undefined || from[1] === undefined) return [];
-    const basis = given === undefined ? "default" : basisOf(law);
-    return [{ cause, law, basis, places: [a as number, b as number], from, index: terms.length + i }];
+    const basis = given === undefined ? "default" : restsOn(law);
+    const places = [a, b] as const;
+    return [{ cause, law, basis, places, from, logAt: cause.logAt(law, from), index: terms.length + i }];
   });
+}
+
+function placeOf(terms: readonly { readonly cause: AnyCause }[], name: string): number {
+  for (let i = 0; i < terms.length; i += 1) if (terms[i]?.cause.name === name) return i;
+  return -1;
 }
 
 /**
@@ -52,9 +61,9 @@ export function pairEffect(
 }
 
 /** What a pair multiplies the time by: 1 while one of its sides has not changed. */
-export function pairFactor({ cause, law, places: [a, b], from }: PairTerm, to: readonly unknown[]): number {
+export function pairFactor({ places: [a, b], from, logAt }: PairTerm, to: readonly unknown[]): number {
   if (to[a] === undefined || to[b] === undefined || to[a] === from[0] || to[b] === from[1]) return 1;
-  return Math.exp(cause.log(law, from, [to[a], to[b]]));
+  return Math.exp(logAt(to[a], to[b]));
 }
 
 /** The effect of a pair of which one side drifts: what it comes to along the drift. */

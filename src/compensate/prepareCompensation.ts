@@ -1,10 +1,10 @@
 import { causes } from "../causes.js";
-import { plainObject, refuse, wrongKind } from "../core/guards.js";
+import { plainObject, refuse, wrongCount, wrongKind } from "../core/guards.js";
 import { factorOf, type DilutionGiven } from "../core/cause.js";
 import { prepared, type Prepared } from "./loop.js";
 import { needsCounterpart } from "./terms.js";
-import { pairFactor, type PairTerm } from "./pairTerms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
+import { knownFieldText } from "../core/text.js";
 
 /** Columns of numbers, one row for each answer that is wanted. What is left out is as in the baseline. */
 export interface ConditionColumns {
@@ -62,58 +62,53 @@ function timesOf({ terms, pairTerms, baselineS }: Prepared, columns: ConditionCo
   const given = Object.entries(plainObject("times/columns", columns)).filter(
     ([, column]) => column !== undefined,
   );
-  let times: Float64Array | undefined;
-  const sides: ((i: number) => unknown)[] = [];
+  // ln(factor) of each row: the terms add up, and one exponential at the end makes a time of the sum.
+  let logs: Float64Array | undefined;
+  const sides: (Float64Array | undefined)[] = [];
   for (const [name, column] of given) {
-    if (!(column instanceof Float64Array)) wrongKind(`times/columns/${name}`, "a Float64Array", column);
-    times ??= new Float64Array(column.length).fill(baselineS);
-    if (column.length !== times.length)
-      refuse(`times/columns/${name}`, `must have ${times.length} rows, got ${column.length}`, column.length);
+    if (!(column instanceof Float64Array)) wrongKind(`times/columns/${name}`, ["Float64Array"], column);
+    logs ??= new Float64Array(column.length);
+    if (column.length !== logs.length)
+      wrongCount(`times/columns/${name}`, column.length, { least: logs.length, most: logs.length });
     const term = terms.find(({ cause }) => cause.column?.name === name);
-    if (term === undefined) refuse(`times/columns/${name}`, "is no column that is read", name);
-    sides[term.index] = multiplied(times, name, column, term, columns.waterParts);
+    if (term === undefined) {
+      const values = terms.flatMap(({ cause }) => cause.column?.name ?? []);
+      refuse(`times/columns/${name}`, "known-field", knownFieldText, { values }, name, "not-one-of");
+    }
+    sides[term.index] = added(logs, name, column, term, columns.waterParts);
   }
-  if (times !== undefined) for (const term of pairTerms) multipliedByPair(times, term, sides);
-  return times ?? new Float64Array(0);
+  if (logs === undefined) return new Float64Array(0);
+  for (const { places, logAt } of pairTerms) {
+    const [a, b] = [sides[places[0]], sides[places[1]]];
+    if (a !== undefined && b !== undefined)
+      for (let i = 0; i < logs.length; i += 1) logs[i] = (logs[i] as number) + logAt(a[i], b[i]);
+  }
+  for (let i = 0; i < logs.length; i += 1) logs[i] = baselineS * Math.exp(logs[i] as number);
+  return logs;
 }
 
-/** Multiplies the times by the factors of a pair, where both of its columns are given. */
-function multipliedByPair(
-  times: Float64Array,
-  term: PairTerm,
-  sides: readonly (((i: number) => unknown) | undefined)[],
-): void {
-  if (term.places.some((place) => sides[place] === undefined)) return;
-  const today: unknown[] = [];
-  for (let i = 0; i < times.length; i += 1) {
-    for (const place of term.places) today[place] = sides[place]?.(i);
-    times[i] = (times[i] as number) * pairFactor(term, today);
-  }
-}
-
-/** Multiplies the times by the factors of one column; returns the side of each row. */
-function multiplied(
-  times: Float64Array,
+/** Adds the ln(factor) of one column to those of the rows; returns the side of each row. */
+function added(
+  logs: Float64Array,
   name: string,
   column: Float64Array,
   term: Prepared["terms"][number],
   waterParts: Float64Array | undefined,
-): (i: number) => unknown {
+): Float64Array {
   const { cause, law, from, dilution, byStock, logAt } = term;
   const { side } = cause.column as NonNullable<typeof cause.column>;
   const at = `times/columns/${name}`;
   if (from === undefined) needsCounterpart(at, cause.field);
   const log = logAt ?? ((to: unknown): number => Math.log(factorOf(cause.effect(law, from, to))));
-  const sideOf = (i: number): unknown => {
-    const read: unknown = side(at, column[i] as number);
-    return byStock ? cause.inBath?.(at, law, read, bathOf(waterParts, i, dilution)) : read;
-  };
+  const sides = new Float64Array(column.length);
   let i = 0;
   try {
-    for (; i < times.length; i += 1) {
-      const to = sideOf(i);
+    for (; i < logs.length; i += 1) {
+      const read: unknown = side(at, column[i] as number);
+      const to: unknown = byStock ? cause.inBath?.(at, law, read, bathOf(waterParts, i, dilution)) : read;
       cause.within?.(at, law, to, false);
-      times[i] = (times[i] as number) * Math.exp(log(to));
+      sides[i] = to as number;
+      logs[i] = (logs[i] as number) + log(to);
     }
   } catch (error) {
     // Only now is the row worth a text: it is read again under its own place.
@@ -121,7 +116,7 @@ function multiplied(
     cause.within?.(`${at}/${i}`, law, to, false);
     throw error;
   }
-  return sideOf;
+  return sides;
 }
 
 /** The dilution of a row, where a column gives it. */

@@ -5,7 +5,7 @@ import type { Caution } from "../core/caution.js";
 import { factorOf, logSdOf, type Effect, type Rests } from "../core/cause.js";
 import { REPEAT_LOG_SD } from "../core/estimate.js";
 import { inRange } from "../core/guards.js";
-import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
+import { checkedOrigin, hardlyMoved, restsOn, type Factor, type LawOrigin } from "../core/term.js";
 import type { Share } from "./joint.js";
 import type { MarkRow } from "./marks.js";
 import type { PairTerm } from "./pairTerms.js";
@@ -40,17 +40,22 @@ export function workedFrom(
   return { term, effect, cautions, value, logSd, unchanged: false, rests: undefined, given };
 }
 
+/** Whether a row's spread was learned, however little the runs have moved its law. */
+const isLearned = (row: Factor | undefined, law: LawOrigin): boolean =>
+  row?.basis === "own-runs" || hardlyMoved(law);
+
 /** What learned numbers explain of ln(time): the base time's own, and each cause's, signed. */
 export function sharesOf(
   base: Factor,
+  baseline: Baseline,
   together: boolean,
   worked: readonly Worked[],
   marked: readonly MarkRow[],
   factors: readonly Factor[],
 ): Share[] {
-  const shares: Share[] = together && base.basis === "own-runs" ? [["baseline", base.logSd]] : [];
+  const shares: Share[] = together && isLearned(base, baseline) ? [["baseline", base.logSd]] : [];
   worked.forEach(({ term, effect }, i) => {
-    if (factors[i + 1]?.basis !== "own-runs") return;
+    if (!isLearned(factors[i + 1], term.law)) return;
     shares.push([term.cause.name, effect.slope * effect.sd]);
     for (const { parameter, slope } of effect.further ?? []) shares.push([parameter, slope]);
   });
@@ -70,7 +75,7 @@ export function baselineFactor(at: string, baseline: Baseline): Factor {
     cause: "baseline",
     value: 1,
     logSd,
-    basis: own ? basisOf(baseline) : "default",
+    basis: own ? restsOn(baseline) : "default",
     sources: said,
   } as const;
   return runs === undefined ? row : { ...row, runs };

@@ -16,6 +16,7 @@ import {
   type Fields,
   type JsonSchema,
 } from "../core/schema.js";
+import { BASES } from "../core/term.js";
 import { pairSchemas } from "../pairs.js";
 import { marks } from "./marks.js";
 
@@ -39,6 +40,8 @@ export function baselineSchema(schemas: readonly CauseSchema[], description: str
       ...conditionFields(schemas, ({ relative }) => relative !== true),
       logSd: from(0, 3, "How well the time is known: the standard deviation of ln(time)."),
       runs: count(1e6, "How many own runs the time was learned from."),
+      before: one(BASES, "What a learned time rested on before its first run."),
+      moved: yes("False where the runs have hardly moved a learned time."),
       sources: lines("Where the time was found."),
       hydroquinone: yes("True when the developer holds hydroquinone, which stops working in the cold."),
       emulsion: one(["soft", "hardened"], "Soft is a plate or an unhardened film, which takes less heat."),

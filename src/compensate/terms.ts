@@ -3,8 +3,9 @@
  */
 import type { AnyCause, DilutionGiven, Effect } from "../core/cause.js";
 import { inputError } from "../core/errors.js";
-import { basisOf, type Basis, type LawOrigin } from "../core/term.js";
+import { restsOn, type Basis, type LawOrigin } from "../core/term.js";
 import type { Worked } from "./rows.js";
+import { counterpartText } from "./text.js";
 
 /** Fields of an object by their names. */
 export type Fields = Readonly<Record<string, unknown>>;
@@ -66,6 +67,11 @@ export function placesOf(at: string, called: string, cause: AnyCause): Places {
   return places;
 }
 
+/** Whether the side of a cause counts by the stock in the bath: its law was printed for a dilution. */
+export function countsByStock(cause: AnyCause, law: unknown): boolean {
+  return cause.inBath !== undefined && (law as { readonly dilution?: unknown }).dilution !== undefined;
+}
+
 /** A cause with its law and its known side, each checked. */
 export function termOf(
   places: Places,
@@ -79,10 +85,9 @@ export function termOf(
     known === undefined && cause.required !== true ? cause.start : cause.read(places.known, known);
   const given = knowledge[cause.law];
   const law = (given === undefined ? cause.generic : cause.check(places.law, given)) as LawOrigin;
-  const basis = given === undefined ? "default" : basisOf(law);
+  const basis = given === undefined ? "default" : restsOn(law);
   const dilution = baseline["dilution"] as DilutionGiven | undefined;
-  const byStock =
-    cause.inBath !== undefined && (law as { readonly dilution?: unknown }).dilution !== undefined;
+  const byStock = countsByStock(cause, law);
   const from: unknown =
     read === undefined || cause.inBath === undefined ? read : cause.inBath(places.known, law, read, dilution);
   const { known: knownAt, asked: askedAt, path } = places;
@@ -129,12 +134,6 @@ export function effectOf({ cause, law, from, knownAt, askedAt }: Term, to: unkno
 
 /** What a condition without a counterpart says. */
 export function needsCounterpart(place: string, field: string): never {
-  throw inputError(
-    TypeError,
-    place,
-    "needs-counterpart",
-    { path: `/baseline/${field}` },
-    undefined,
-    `needs baseline.${field}: what was it for the known time?`,
-  );
+  const path = `/baseline/${field}`;
+  throw inputError(TypeError, place, "needs-counterpart", { path }, undefined, counterpartText(path));
 }

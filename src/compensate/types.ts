@@ -7,7 +7,7 @@ import type { AgeLaw } from "../age/law.js";
 import type { GrowthLaw } from "../contrast/growth.js";
 import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
-import type { Factor } from "../core/term.js";
+import type { Basis, Factor } from "../core/term.js";
 import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
 import type { TemperatureLog } from "../drift/log.js";
 import type { NewtonDrift } from "../drift/newtonDrift.js";
@@ -26,6 +26,7 @@ export interface Baseline {
   readonly temperatureC: number;
   /** as text, `"1+9"`, or parts */
   readonly dilution?: Dilution | string | undefined;
+  /** how it was moved */
   readonly agitation?: Agitation | undefined;
   /** area the bath had already developed, cm² per litre; 0 when left out */
   readonly usedCm2PerL?: number | undefined;
@@ -37,6 +38,10 @@ export interface Baseline {
   readonly logSd?: number | undefined;
   /** how many own runs the time was learned from */
   readonly runs?: number | undefined;
+  /** what a learned time rested on before the first run */
+  readonly before?: Basis | undefined;
+  /** false where the runs have hardly moved the time: it still rests on what was there before */
+  readonly moved?: boolean | undefined;
   /** where the time was found */
   readonly sources?: readonly string[] | undefined;
   /** the developer holds hydroquinone, which stops working in the cold */
@@ -52,7 +57,9 @@ export interface Conditions {
    * pour-in
    */
   readonly temperatureC?: number | TemperatureLog | NewtonDrift | undefined;
+  /** as text, `"1+9"`, or parts */
   readonly dilution?: Dilution | string | undefined;
+  /** how it is moved */
   readonly agitation?: Agitation | undefined;
   /** area the bath has already developed, cm² per litre */
   readonly usedCm2PerL?: number | undefined;
@@ -75,13 +82,21 @@ export interface Conditions {
  * as `handbookTemperatureLaw("metol-hydroquinone")`. A wide generic law is used for each that is left out.
  */
 export interface Knowledge {
+  /** how time goes with temperature */
   readonly temperature?: TemperatureLaw | undefined;
+  /** how time goes with dilution */
   readonly dilution?: DilutionLaw | undefined;
+  /** how time goes with agitation */
   readonly agitation?: AgitationLaw | undefined;
+  /** how time goes with what the bath has developed */
   readonly use?: UseLaw | undefined;
+  /** how time goes with the age of the bath */
   readonly age?: AgeLaw | undefined;
+  /** a learned correction to the strength of brews */
   readonly strength?: StrengthCorrection | undefined;
+  /** how the gradient grows with time */
   readonly growth?: GrowthLaw | undefined;
+  /** how time goes with push and pull */
   readonly push?: PushLaw | undefined;
   /** how temperature and dilution act together */
   readonly interaction?: InteractionLaw | undefined;

@@ -7,6 +7,7 @@ import {
   type ReadCurve,
 } from "./sensitometry.js";
 import { speedPointOf, type SpeedPoint } from "./speedPoint.js";
+import { curveReachesText } from "./text.js";
 
 /** How far above the speed point the second point lies, in log H (ISO 6). */
 const SPAN = 1.3;
@@ -39,10 +40,6 @@ export function gradientFrom(where: string, read: ReadCurve, point: SpeedPoint):
   const upper = point.logH + SPAN;
   const last = (read.steps[read.steps.length - 1] as DensityStep).logH;
   if (upper > last + ROUNDING)
-    refuse(
-      where,
-      `must reach log H ${upper.toFixed(2)}, 1.30 above the speed point, but ends at ${last.toFixed(2)}`,
-      undefined,
-    );
+    refuse(where, "curve-reaches", curveReachesText, { logH: upper, lastLogH: last }, undefined);
   return (read.densityAt(upper) - point.density) / SPAN;
 }

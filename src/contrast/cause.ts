@@ -4,17 +4,20 @@
  */
 import type { Caution } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { Z90 } from "../core/estimate.js";
 import { positive, refuse } from "../core/guards.js";
 import { contrastSpread } from "./contrastSpread.js";
 import { genericGrowthLaw } from "./genericGrowthLaw.js";
 import { checkedGrowth, limitSd, timeOfGamma, type GrowthLaw } from "./growth.js";
+import { belowTopText, nearLimitSentence } from "./text.js";
 
 /** Contrast as a cause. */
 export const contrastCause: Cause<GrowthLaw, number, "contrast"> = {
   name: "contrast",
   field: "gamma",
   law: "growth",
+  lawFields: ["gammaInfinity", "ratePerS", "appearanceS", "sd"],
   generic: genericGrowthLaw,
   read: (at, given) => positive(at, given, 1000, "gamma"),
   check: checkedGrowth,
@@ -26,11 +29,7 @@ export const contrastCause: Cause<GrowthLaw, number, "contrast"> = {
 /** A gradient at or above the limit is reached by no time. */
 export function belowLimit(at: string, { gammaInfinity }: GrowthLaw, gamma: number): void {
   if (gamma >= gammaInfinity)
-    refuse(at, `must be below gammaInfinity (${gammaInfinity}), which no time reaches, got ${gamma}`, gamma, {
-      above: 0,
-      max: gammaInfinity,
-      quantity: "gamma",
-    });
+    refuse(at, "below-top", belowTopText, { above: 0, max: gammaInfinity, quantity: "gamma" }, gamma);
 }
 
 /** The effect of going from one gradient to another. */
@@ -52,14 +51,11 @@ function nearLimit(law: GrowthLaw, from: number, to: number, effect: Effect): re
   const above = left < Z90 * spread;
   if (!above && !(Z90 * effect.beside > Math.abs(effect.log))) return [];
   return [
-    {
-      code: "near-limit",
-      severity: left < spread ? "stop" : "warn",
-      message: "Near a limit of growth the interval is rough: develop a test strip before the negative.",
+    makeCaution(nearLimitSentence, "near-limit", left < spread ? "stop" : "warn", {
       quantity: "gamma",
       limit: above ? law.gammaInfinity : 0,
       actual: above ? Math.max(from, to) : Math.min(from, to),
       data: { side: above ? "top" : "bottom" },
-    },
+    }),
   ];
 }

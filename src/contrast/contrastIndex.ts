@@ -1,6 +1,7 @@
 import { refuse } from "../core/guards.js";
 import { logHAt, readCurve, type CharacteristicCurve } from "./sensitometry.js";
 import { missingEnd } from "./speedPoint.js";
+import { curveRisesText, outerArcText } from "./text.js";
 
 /** The two arcs about the point on base plus fog, in density and log H alike. */
 const INNER = 0.2;
@@ -44,11 +45,7 @@ export function contrastIndex(curve: CharacteristicCurve): number {
   let high = Math.PI / 2;
   if (!(excess(low) < 0)) {
     const foot = basePlusFog + INNER * Math.sin(low);
-    refuse(
-      where,
-      `must rise from base plus fog with a slope above 0.1, ${missingEnd(read, foot)}`,
-      undefined,
-    );
+    refuse(where, "curve-rises", curveRisesText, missingEnd(read, foot), undefined);
   }
   for (let n = 0; n < 60; n += 1) {
     const middle = (low + high) / 2;
@@ -59,8 +56,8 @@ export function contrastIndex(curve: CharacteristicCurve): number {
     // The search ends at the last density that the curve reaches, or at a level stretch on which it jumps
     // past the arc.
     const top = basePlusFog + OUTER * Math.sin(low);
-    const why = logHAt(read, top + 1e-6) === undefined ? missingEnd(read, top) : "but runs level there";
-    refuse(where, `must cut the outer arc, 2.2 from its foot, ${why}`, undefined);
+    const end = logHAt(read, top + 1e-6) === undefined ? missingEnd(read, top) : {};
+    refuse(where, "curve-outer-arc", outerArcText, end, undefined);
   }
   return Math.tan(low);
 }

@@ -21,7 +21,7 @@ export function contrastSpread(law: GrowthLaw, from: number, to: number): number
   const byLimit = (gamma: number, timeS: number): number =>
     gamma / (gammaInfinity * (gammaInfinity - gamma) * ratePerS * timeS);
   const byAppearance = 1 / toS - 1 / fromS;
-  const limit = (byLimit(to, toS) - byLimit(from, fromS)) * limitSd(law);
+  const limit = (byLimit(from, fromS) - byLimit(to, toS)) * limitSd(law);
   // d ln t/dk = −(t − t0)/(k t), so the difference is that of t0/(k t).
   const rate = ((byAppearance * appearanceS) / ratePerS) * (sd?.ratePerS ?? ratePerS / 10);
   const appearance = byAppearance * (sd?.appearanceS ?? appearanceS / 5);

@@ -2,11 +2,23 @@ import { arrayOf, inRange, plainObject, positive, refuse } from "../core/guards.
 import { pooledSd } from "../core/leastSquares.js";
 import { correlationOf, fitRelaxation, standardErrors } from "../core/relaxation.js";
 import { checkedGrowth, type GrowthLaw, type GrowthSpread } from "./growth.js";
+import { enoughText } from "../core/text.js";
+import {
+  beforePointText,
+  pointsAllSdText,
+  pointsBendText,
+  pointsCarryText,
+  pointsDifferText,
+  pointsRiseText,
+} from "./text.js";
 
 /** A measured gradient: `sd` is its standard deviation, given for all points or for none. */
 export interface GrowthPoint {
+  /** time of development, s */
   readonly timeS: number;
+  /** the gradient that was measured */
   readonly gamma: number;
+  /** standard deviation of the measurement */
   readonly sd?: number;
 }
 
@@ -22,7 +34,10 @@ export interface FittedGrowth {
    * the law with its spread, so that it can be handed on as it is: few points that happen to lie on a curve
    * do not claim certainty
    */
-  readonly law: GrowthLaw & { readonly sd: GrowthSpread };
+  readonly law: GrowthLaw & {
+    /** standard deviations of its three numbers */
+    readonly sd: GrowthSpread;
+  };
   /** the standard errors of this fit by its own scatter, as textbooks have them */
   readonly sd: GrowthSpread;
   /**
@@ -30,6 +45,7 @@ export interface FittedGrowth {
    * more points than unknowns
    */
   readonly residualSd?: number;
+  /** how many points it rests on */
   readonly points: number;
 }
 
@@ -73,10 +89,17 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
   const unknowns = seenS === undefined ? 3 : 2;
   const spare = measured.length - unknowns;
   if (spare < 0)
-    refuse("fitGrowth/points", "must hold at least 3 when appearanceS is not given, got 2", undefined);
+    refuse(
+      "fitGrowth/points",
+      "enough-without",
+      enoughText,
+      { least: 3, path: "/appearanceS" },
+      2,
+      "too-few",
+    );
   const firstS = (measured[0] as Measured).x;
   if (seenS !== undefined && seenS >= firstS)
-    refuse(`fitGrowth/appearanceS`, `must be before the first point (${firstS} s), got ${seenS}`, seenS);
+    refuse("fitGrowth/appearanceS", "before-first-point", beforePointText, { below: firstS }, seenS);
   let fit = fitRelaxation(measured, { zeroAt: seenS });
   let appearanceS = seenS;
   if (fit && seenS === undefined) {
@@ -87,12 +110,7 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
     }
   }
   if (fit === undefined || appearanceS === undefined)
-    refuse(
-      "fitGrowth/points",
-      "must bend toward a limit, but these do not: add a longer time of development, or where they are " +
-        "level a shorter one",
-      undefined,
-    );
+    refuse("fitGrowth/points", "points-bend", pointsBendText, {}, undefined);
   const { limit: gammaInfinity, rate: ratePerS } = fit;
   const atS = appearanceS;
   // Derivatives of γ by γ∞, k and t0, each point by its weight.
@@ -116,11 +134,7 @@ export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOpti
   const sd = spreadBy(residualSd ?? known.sd);
   const pooled = spreadBy(pooledSd(known, residualSd, spare));
   if (!(pooled.gammaInfinity < gammaInfinity && pooled.ratePerS < ratePerS))
-    refuse(
-      "fitGrowth/points",
-      "must carry the fit, but its standard error is larger than the limit or rate itself",
-      undefined,
-    );
+    refuse("fitGrowth/points", "points-carry", pointsCarryText, {}, undefined);
   // A law that comes out must be one that may go in.
   const law = checkedGrowth("fitGrowth/fitted", { gammaInfinity, ratePerS, appearanceS, sd: pooled });
   return {
@@ -153,19 +167,22 @@ function checkedPoints(points: readonly GrowthPoint[]): {
     })
     .sort((a, b) => a.x - b.x);
   const weighted = sorted.some(({ sd }) => sd !== undefined);
-  const usual = GAMMA_SHARE * Math.max(...sorted.map(({ y }) => y));
+  const usual = GAMMA_SHARE * sorted.reduce((most, { y }) => Math.max(most, y), 0);
   sorted.forEach(({ x, y, sd }, i) => {
     const before = sorted[i - 1];
-    if (before?.x === x) refuse(`fitGrowth/points`, `must differ in time, got two at ${x} s`, x);
+    if (before?.x === x)
+      refuse("fitGrowth/points", "points-differ", pointsDifferText, { timeS: x }, undefined);
     // What falls by no more than twice the error of a difference may have risen.
     if (before !== undefined && before.y - y > 2 * Math.hypot(before.sd ?? usual, sd ?? usual))
       refuse(
-        `fitGrowth/points`,
-        `must not fall with time, got ${before.y} at ${before.x} s and ${y} at ${x} s`,
-        before.y,
+        "fitGrowth/points",
+        "points-rise",
+        pointsRiseText,
+        { points: [before, { x, y }].map((one) => ({ timeS: one.x, gamma: one.y })) },
+        undefined,
       );
     if (weighted && sd === undefined)
-      refuse("fitGrowth/points", "must all have sd, or none of them", undefined);
+      refuse("fitGrowth/points", "points-all-sd", pointsAllSdText, {}, undefined);
   });
   const measured = sorted.map(({ x, y, sd }) => ({ x, y, weight: sd === undefined ? 1 : 1 / sd ** 2 }));
   return { measured, weighted };

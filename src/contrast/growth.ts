@@ -16,8 +16,11 @@ export interface GrowthCorrelation {
 
 /** Standard deviations of the three numbers of a {@link GrowthLaw}. */
 export interface GrowthSpread {
+  /** of the limit, 0 to 1000 */
   readonly gammaInfinity: number;
+  /** of the rate, 1/s, 0 to 100 */
   readonly ratePerS: number;
+  /** of the time of appearance, s, 0 to 1e6 */
   readonly appearanceS: number;
   /** how the three are correlated; not at all when left out */
   readonly correlation?: GrowthCorrelation | undefined;
@@ -28,9 +31,13 @@ export interface GrowthSpread {
  * 0 to 100) and t0 the time of appearance in s (0 to 1e6).
  */
 export interface GrowthLaw extends LawOrigin {
+  /** the gradient that is never passed, above 0 to 1000 */
   readonly gammaInfinity: number;
+  /** rate of growth, 1/s, above 0 to 100 */
   readonly ratePerS: number;
+  /** when the image begins to grow, s, 0 to 1e6 */
   readonly appearanceS: number;
+  /** standard deviations of the three; known exactly when left out */
   readonly sd?: GrowthSpread | undefined;
 }
 
@@ -67,5 +74,8 @@ export function limitSd({ gammaInfinity, sd }: GrowthLaw): number {
 
 /** The time of development that gives a gradient below the limit of a checked law. */
 export function timeOfGamma({ gammaInfinity, ratePerS, appearanceS }: GrowthLaw, gamma: number): number {
-  return appearanceS - Math.log1p(-gamma / gammaInfinity) / ratePerS;
+  const left = gammaInfinity - gamma;
+  // From half the limit on the difference is exact, and nothing is lost near the limit.
+  const log = left < gamma ? Math.log(left / gammaInfinity) : Math.log1p(-gamma / gammaInfinity);
+  return appearanceS - log / ratePerS;
 }

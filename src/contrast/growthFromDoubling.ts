@@ -1,5 +1,6 @@
 import { inRange, plainObject, positive, refuse } from "../core/guards.js";
 import { checkedGrowth, type GrowthLaw } from "./growth.js";
+import { betweenText } from "./text.js";
 
 /** Two gradients, at a time and at twice that time. */
 export interface DoublingPair {
@@ -40,8 +41,10 @@ export function growthFromDoubling(pair: DoublingPair): GrowthLaw {
   inRange("growthFromDoubling/appearanceS", appearanceS, 0, 1e6, "timeS");
   if (!(later > gamma && later < 2 * gamma))
     refuse(
-      `growthFromDoubling/gammaAtDouble`,
-      `must be between gamma (${gamma}) and twice gamma, which has no limit, got ${later}`,
+      "growthFromDoubling/gammaAtDouble",
+      "between-once-and-twice",
+      betweenText,
+      { above: gamma },
       later,
     );
   // A law that comes out must be one that may go in.

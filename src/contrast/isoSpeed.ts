@@ -1,7 +1,9 @@
 import type { Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { gradientFrom } from "./averageGradient.js";
 import { readCurve, ROUNDING, type CharacteristicCurve } from "./sensitometry.js";
 import { speedPointOf } from "./speedPoint.js";
+import { isoContrastSentence } from "./text.js";
 
 /** A film speed by ISO 6 arithmetic. */
 export interface IsoSpeed {
@@ -13,7 +15,9 @@ export interface IsoSpeed {
    * the nearest step of the scale of thirds of a stop: 100, 125, 160 ..., and 12, 6, 3 as they are printed
    */
   readonly rated: number;
+  /** the average gradient of the curve */
   readonly averageGradient: number;
+  /** where the curve departs from the standard */
   readonly cautions: readonly Caution[];
 }
 
@@ -58,15 +62,11 @@ export function isoSpeed(curve: CharacteristicCurve): IsoSpeed {
   const cautions: readonly Caution[] =
     Math.abs(rise - 0.8) > OFF
       ? [
-          {
-            code: "not-iso-contrast",
-            severity: "warn",
-            message:
-              "Density does not rise by 0.80 over 1.30 in log H: a speed for this development, not an ISO " +
-              "speed.",
+          makeCaution(isoContrastSentence, "not-iso-contrast", "warn", {
+            quantity: "density",
             limit: 0.8,
             actual: rise,
-          },
+          }),
         ]
       : [];
   return { speed, degrees: thirds + 1, rated, averageGradient: gradient, cautions };

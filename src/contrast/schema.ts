@@ -1,20 +1,19 @@
 /*
  * The JSON Schema of a gradient and of a growth law.
  */
-import { from, object, origin, type CauseSchema } from "../core/schema.js";
+import { above0, from, object, origin, type CauseSchema } from "../core/schema.js";
 import { contrastCause } from "./cause.js";
 
 /** Contrast and its law as JSON Schema. */
 export const contrastSchema: CauseSchema = {
   cause: contrastCause,
-  // Below it no time of development can be told from none.
-  condition: () => from(0.01, 1000, "Gradient of the negative."),
+  condition: () => above0(1000, "Gradient of the negative."),
   law: () =>
     object(
       ["gammaInfinity", "ratePerS", "appearanceS"],
       {
-        gammaInfinity: from(0.01, 1000, "The gradient that no time reaches."),
-        ratePerS: from(1e-7, 100, "Rate of growth, in 1/s."),
+        gammaInfinity: above0(1000, "The gradient that no time reaches."),
+        ratePerS: above0(100, "Rate of growth, in 1/s."),
         appearanceS: from(0, 1e6, "Time of appearance, in seconds."),
         sd: object(
           ["gammaInfinity", "ratePerS", "appearanceS"],

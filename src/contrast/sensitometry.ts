@@ -4,13 +4,16 @@
  */
 import { monotoneCurve } from "../core/curve.js";
 import { arrayOf, inRange, plainObject, refuse } from "../core/guards.js";
+import { stepsDifferText } from "./text.js";
 
 /**
  * One step of a tablet: log10 of the exposure in lux seconds (or relative), −10 to 10, and the density it
  * gave, 0 to 10.
  */
 export interface DensityStep {
+  /** decimal logarithm of the exposure */
   readonly logH: number;
+  /** the density it gave */
   readonly density: number;
 }
 
@@ -18,7 +21,13 @@ export interface DensityStep {
  * Three or more steps; the density of base plus fog is that of the least exposed step when it is not given.
  */
 export type CharacteristicCurve =
-  readonly DensityStep[] | { readonly steps: readonly DensityStep[]; readonly basePlusFog?: number };
+  | readonly DensityStep[]
+  | {
+      /** exposures and the densities they gave */
+      readonly steps: readonly DensityStep[];
+      /** density where nothing was exposed */
+      readonly basePlusFog?: number;
+    };
 
 /** A checked curve: density over log exposure, and its ends. */
 export interface ReadCurve {
@@ -42,7 +51,7 @@ export function readCurve(where: string, curve: CharacteristicCurve): ReadCurve 
     .sort((a, b) => a.logH - b.logH);
   steps.reduce((before, step) => {
     if (before.logH === step.logH)
-      refuse(`${where}/steps`, `must differ in exposure, got two at log H ${step.logH}`, undefined);
+      refuse(`${where}/steps`, "steps-differ", stepsDifferText, { logH: step.logH }, undefined);
     return step;
   });
   const least = (steps[0] as DensityStep).density;

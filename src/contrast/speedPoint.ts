@@ -1,5 +1,13 @@
 import { refuse } from "../core/guards.js";
-import { logHAt, readCurve, type CharacteristicCurve, type ReadCurve } from "./sensitometry.js";
+import {
+  logHAt,
+  readCurve,
+  type CharacteristicCurve,
+  type DensityStep,
+  type ReadCurve,
+} from "./sensitometry.js";
+import type { CurveEnd } from "../core/errorRules.js";
+import { speedPointText } from "./text.js";
 
 /** Where the speed of a film is taken: 0.10 above base plus fog (ISO 6). */
 const SPEED_DENSITY = 0.1;
@@ -8,6 +16,7 @@ const SPEED_DENSITY = 0.1;
 export interface SpeedPoint {
   /** log10 of the exposure, in the unit of the curve */
   readonly logH: number;
+  /** density there */
   readonly density: number;
 }
 
@@ -40,18 +49,13 @@ export function speedPointOf(where: string, read: ReadCurve): SpeedPoint {
   const density = read.basePlusFog + SPEED_DENSITY;
   const logH = logHAt(read, density);
   if (logH === undefined)
-    refuse(
-      where,
-      `must pass through ${density.toFixed(2)}, 0.10 over base plus fog, ${missingEnd(read, density)}`,
-      undefined,
-    );
+    refuse(where, "curve-speed-point", speedPointText, { density, ...missingEnd(read, density) }, undefined);
   return { logH, density };
 }
 
 /** Which end of a curve keeps it from a density. */
-export function missingEnd({ steps }: ReadCurve, density: number): string {
-  const densities = steps.map((step) => step.density);
-  return (densities[0] as number) > density
-    ? `but starts at ${(densities[0] as number).toFixed(2)}: add steps with less exposure`
-    : `but ends at ${Math.max(...densities).toFixed(2)}: add steps with more exposure`;
+export function missingEnd({ steps }: ReadCurve, density: number): CurveEnd {
+  const first = (steps[0] as DensityStep).density;
+  if (first > density) return { startsAt: first };
+  return { endsAt: steps.reduce((most, step) => Math.max(most, step.density), first) };
 }

@@ -59,6 +59,8 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
   readonly field: string;
   /** its law's field in knowledge */
   readonly law: string;
+  /** the fields of its law, in all its kinds, beside where it comes from: others are told as not read */
+  readonly lawFields: readonly string[];
   /** the law that is used when none is given, ready for `effect` */
   readonly generic: Law;
   /** what a baseline that does not say means; without it, conditions may not say either */
@@ -148,6 +150,9 @@ export interface PlacedLearnable<Side = unknown> {
   row(from: Side, to: Side): Row;
 }
 
+/** Why the conditions of a run tell nothing under a law. */
+export type UnfitReason = "stand" | "past-life" | "maybe-fahrenheit";
+
 /**
  * Learning's half of a cause: as many numbers as its law and the departures from it have, by name.
  */
@@ -161,7 +166,7 @@ export interface Learnable<Law extends LawOrigin = LawOrigin, Side = unknown> {
   /** the law with the numbers that were learned */
   law(law: Law, learned: ReadonlyMap<string, Learned>): Law;
   /** why a run tells nothing under this law, if it does not */
-  unfit?(law: Law, from: Side, to: Side): string | undefined;
+  unfit?(law: Law, from: Side, to: Side): UnfitReason | undefined;
 }
 
 /** Any learnable half, for a list of them. */

@@ -1,5 +1,5 @@
 import type { CautionCode } from "./cautionCodes.js";
-import type { Quantity } from "./quantity.js";
+import type { MeasuredQuantity } from "./quantity.js";
 
 /**
  * How grave a {@link Caution} is: `"stop"` means do not commit a negative to this, `"warn"` means allowed but
@@ -15,14 +15,19 @@ export type CautionSeverity = "stop" | "warn" | "note";
  * whatever else the sentence names, so that it can be written in another language.
  */
 export interface Caution {
+  /** which caution it is, stable for programs */
   readonly code: CautionCode;
+  /** how grave it is */
   readonly severity: CautionSeverity;
+  /** the sentence in English */
   readonly message: string;
   /** where the value is in what was given: a JSON Pointer (RFC 6901) */
   readonly path?: string;
   /** what `limit` and `actual` measure */
-  readonly quantity?: Quantity;
+  readonly quantity?: MeasuredQuantity;
+  /** the limit that was passed, in the unit of `quantity` */
   readonly limit?: number;
+  /** what was found, in the same unit */
   readonly actual?: number;
   /** what the sentence names besides: an ingredient, causes, a side */
   readonly data?: Readonly<Record<string, unknown>>;

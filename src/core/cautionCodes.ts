@@ -28,6 +28,7 @@ const CODES = [
   "bath-past-life",
   "bath-past-capacity",
   "bath-past-keeping",
+  "age-unknown",
   "bath-too-slow",
   "bath-slow",
   "bath-past-agent",
@@ -112,6 +113,7 @@ const CODES = [
   "undated-runs",
   "scatter",
   "not-separated",
+  "only-good",
   "equal-runs",
 ] as const;
 

@@ -3,8 +3,9 @@
  * between the places that they name.
  */
 import type { LearnableParameter, Learned, ParameterSlope, PlacedLearnable } from "./cause.js";
-import { arrayOf, inRange, plainObject, wrongValue } from "./guards.js";
+import { arrayOf, inRange, plainObject, refuse } from "./guards.js";
 import { walkKnots, walkOver } from "./walk.js";
+import { risingText } from "./text.js";
 
 /** What was learned of a walk at one of its knots. */
 export interface Departure {
@@ -37,7 +38,8 @@ export function checkedDepartures(at: string, given: unknown): readonly Departur
     inRange(place, departure.at, -20, 20, undefined, "/at");
     inRange(place, departure.log, -10, 10, undefined, "/log");
     inRange(place, departure.sd, 0, 10, undefined, "/sd");
-    if (!(departure.at > before)) wrongValue(`${place}/at`, "above the one before", departure.at);
+    if (!(departure.at > before))
+      refuse(`${place}/at`, "rising", risingText, { above: before }, departure.at);
     before = departure.at;
     return departure;
   });
@@ -109,7 +111,8 @@ export function learnedDepartures(learned: ReadonlyMap<string, Learned>): {
   const edges = gaps.map(({ gap, value, sd }) => ({
     at: (gap as readonly number[])[1] as number,
     log: value,
-    sd,
+    // A gap of which nothing is known is no wider than a law may say.
+    sd: Math.min(10, sd),
   }));
   const [first] = gaps as [Learned, ...Learned[]];
   return { departures: [{ at: (first.gap as readonly number[])[0] as number, log: 0, sd: 0 }, ...edges] };

@@ -1,4 +1,45 @@
-/** A number in a sentence: to so many digits, without trailing noughts. */
-export function digits(value: number | undefined, count = 3): string {
-  return value === undefined ? "an unknown number" : String(Number(value.toPrecision(count)));
+/*
+ * Figures in a sentence. A caution that came back from a store may lack its figures: then a question mark is
+ * in their place.
+ */
+import type { TemperatureUnit } from "./cautionTexts.js";
+
+/** Whether a value is a number that can be shown. */
+export const isFigure = (value: unknown): value is number =>
+  typeof value === "number" && Number.isFinite(value);
+
+/** A number to so many digits, without trailing noughts. */
+export function digits(value: unknown, count = 3): string {
+  return isFigure(value) ? String(Number(value.toPrecision(count))) : "?";
+}
+
+/** A number with so many decimals. */
+export function decimals(value: unknown, count = 1): string {
+  return isFigure(value) ? value.toFixed(count) : "?";
+}
+
+/** A temperature to a tenth of a degree, in the unit that people see. */
+export function degrees(celsius: unknown, unit: TemperatureUnit): string {
+  return `${tenths(celsius, unit, 32)} °${unit}`;
+}
+
+/** A difference of temperatures to a tenth of a degree. */
+export function degreesApart(celsius: unknown, unit: TemperatureUnit): string {
+  return `${tenths(celsius, unit, 0)} °${unit}`;
+}
+
+/** Both ends of a range of temperatures, with a word between them: "18 to 24 °C". */
+export function degreesBetween(low: unknown, to: string, high: unknown, unit: TemperatureUnit): string {
+  return `${tenths(low, unit, 32)} ${to} ${degrees(high, unit)}`;
+}
+
+/** A temperature in °F; a difference of temperatures where `zero` is 0. */
+export function inFahrenheit(celsius: number, zero = 32): number {
+  return celsius * 1.8 + zero;
+}
+
+/** In °F a difference has no `zero`. */
+function tenths(celsius: unknown, unit: TemperatureUnit, zero: number): string {
+  const shown = unit === "F" ? inFahrenheit(celsius as number, zero) : celsius;
+  return isFigure(shown) ? String(Number(shown.toFixed(1))) : "?";
 }

@@ -5,7 +5,8 @@
  * A place is text: the function that was called and a JSON Pointer to the value, as in
  * "compensate/baseline/timeS".
  */
-import type { Quantity } from "./quantity.js";
+import type { InputRule, InputRules } from "./errorRules.js";
+import type { MeasuredQuantity } from "./quantity.js";
 
 /** What was wrong with an input. */
 export type InputErrorCode =
@@ -34,12 +35,43 @@ export const inputErrorCodes: readonly InputErrorCode[] = /* @__PURE__ */ Object
   "needs-counterpart",
 ] as const);
 
-/** What an input should have been, as data. Which fields are there depends on the code. */
-export interface InputExpected {
-  /**
-   * the kinds that are taken: `"number"`, `"text"`, `"object"`, `"array"`, `"boolean"`, and others by name
-   */
-  readonly types?: readonly string[];
+/** The kinds of value that an input may be asked for. */
+export type InputType =
+  | "number"
+  | "whole number"
+  | "text"
+  | "boolean"
+  | "object"
+  | "array"
+  | "function"
+  | "log"
+  | "drift"
+  | "plan with a development"
+  | "Float64Array";
+
+/** What a text may be asked to hold. */
+export type InputFormat =
+  | "time"
+  | "temperature"
+  | "volume"
+  | "spread"
+  | "age"
+  | "use"
+  | "count"
+  | "number"
+  | "date"
+  | "date with its year"
+  | "dilution"
+  | "agitation"
+  | "film format"
+  | "push"
+  | "outcome"
+  | "column with its unit";
+
+/** The figures and names of what an input should have been. Which fields are there depends on the code. */
+export interface ExpectedFigures {
+  /** the kinds that are taken */
+  readonly types?: readonly InputType[];
   /** the function that reads text of this kind */
   readonly parse?: string;
   /** the least value that is taken */
@@ -48,38 +80,73 @@ export interface InputExpected {
   readonly above?: number;
   /** the greatest value that is taken */
   readonly max?: number;
-  /** what `min`, `above` and `max` measure */
-  readonly quantity?: Quantity;
+  /** the value must be below this */
+  readonly below?: number;
+  /** what `min`, `above`, `max` and `below` measure */
+  readonly quantity?: MeasuredQuantity;
   /** the values that are taken */
-  readonly values?: readonly string[];
-  /** what the text should hold: `"dilution"`, `"time"`, `"temperature"`, `"agitation"`, and others by name */
-  readonly format?: string;
+  readonly values?: readonly (string | number | boolean)[];
+  /** what the text should hold */
+  readonly format?: InputFormat;
   /** texts of that format */
   readonly examples?: readonly string[];
   /** the unambiguous ways to write what may have been meant */
   readonly readings?: readonly string[];
   /** the least number of items */
   readonly least?: number;
-  /** the greatest number of items */
+  /** the greatest number of items, or of characters */
   readonly most?: number;
-  /** the field that has to be given too, as a JSON Pointer */
+  /** the fields that an object must have */
+  readonly fields?: readonly string[];
+  /** forms of which one is taken */
+  readonly forms?: readonly InputExpected[];
+  /** the field that has to be given too, or that sets the limit: a JSON Pointer */
   readonly path?: string;
-  /** what the value may be instead: a figure in K, in per cent */
+  /** what the value may be instead: a figure in K, in °F, in per cent; the field that is nearest */
   readonly hint?: string;
-  /** what must hold, in plain English */
-  readonly must?: string;
 }
+
+/** The same where a rule was broken that the figures do not say: with its name and what it names. */
+export type RuleExpected = {
+  [Rule in InputRule]: ExpectedFigures & {
+    /** the rule */
+    readonly must: Rule;
+  } & InputRules[Rule];
+}[InputRule];
+
+/** What an input should have been, as data. */
+export type InputExpected =
+  | (ExpectedFigures & {
+      /** no rule of its own */
+      readonly must?: undefined;
+    })
+  | RuleExpected;
 
 /** An error about an input: a `TypeError` or a `RangeError` with what was wrong as data. */
 export interface InputError extends Error {
+  /** what is wrong, stable for programs */
   readonly code: InputErrorCode;
   /** JSON Pointer into what the caller gave, beginning with the name of the argument */
   readonly path: string;
+  /** what was expected there, as data */
   readonly expected: InputExpected;
   /** the value that was given */
   readonly actual: unknown;
   /** what is wrong in plain English, without the place: for a form that shows it beside the field */
   readonly sentence: string;
+}
+
+/** What is wrong with one value, as plain data: an input error that was caught by a check. */
+export interface CheckProblem extends Pick<InputError, "code" | "path" | "expected" | "actual"> {
+  /** the whole sentence, with its place */
+  readonly message: string;
+  /** the same without the place, for a form that shows it beside the field */
+  readonly sentence: string;
+}
+
+/** An input error as plain data. */
+export function problemOf({ code, path, expected, actual, message, sentence }: InputError): CheckProblem {
+  return { code, path, expected, actual, message, sentence };
 }
 
 /**
@@ -116,19 +183,24 @@ export function inputError(
 
 /** A place in words: "compensate/baseline/timeS" is "compensate: baseline.timeS". */
 export function placeText(at: string): string {
-  const [name = "", ...keys] = at.split("/");
-  const path = keys
-    .map((key, i) =>
-      /^\d+$/.test(key) ? `[${key}]` : (i > 0 ? "." : "") + key.replaceAll("~1", "/").replaceAll("~0", "~"),
-    )
-    .join("");
-  return [name && `${name}:`, path].filter(Boolean).join(" ");
+  return at
+    .replace(/\/(\d+)(?=\/|$)/g, "[$1]")
+    .replace(/^([^/[]+)\/?/, "$1: ")
+    .replace(/^\//, "")
+    .replace(/\//g, ".")
+    .replace(/~1/g, "/")
+    .replace(/~0/g, "~")
+    .trim();
 }
 
 /** Shows any value in a sentence: short, and never throwing itself. */
 export function show(value: unknown): string {
   if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
   if (Array.isArray(value)) return "an array";
-  if (typeof value === "object" && value) return "an object";
-  return typeof value === "function" ? "a function" : String(value);
+  return (typeof value === "object" && value) || typeof value === "function"
+    ? named(typeof value)
+    : String(value);
 }
+
+/** A noun with its article: a time, an age. */
+export const named = (noun: string): string => `${/^[aeio]/.test(noun) ? "an" : "a"} ${noun}`;

@@ -1,4 +1,5 @@
 import { refuse } from "./guards.js";
+import { spreadText } from "./text.js";
 
 /*
  * Module: core. From a median and a standard deviation in ln(time) to the 90 % interval.
@@ -20,8 +21,11 @@ export const WIDEST_LOG_SD: number = 100;
  * A development time with its uncertainty: the median and the central 90 % interval, in seconds, unrounded.
  */
 export interface TimeEstimate {
+  /** the median, s */
   readonly timeS: number;
+  /** lower end of the 90 % interval, s */
   readonly lowS: number;
+  /** upper end of the 90 % interval, s */
   readonly highS: number;
 }
 
@@ -34,8 +38,6 @@ export function timeEstimate(timeS: number, logSd: number): TimeEstimate {
 /** Returns a spread of ln(time) that leaves an interval with numbers; throws otherwise. */
 export function checkedSpread(at: string, logSd: number, field = ""): number {
   if (!(logSd >= 0 && logSd <= WIDEST_LOG_SD))
-    refuse(at + field, `must leave a spread of ln(time) of at most ${WIDEST_LOG_SD}, got ${logSd}`, logSd, {
-      max: WIDEST_LOG_SD,
-    });
+    refuse(at + field, "spread-at-most", spreadText, { max: WIDEST_LOG_SD }, logSd);
   return logSd;
 }

@@ -3,73 +3,105 @@
  * "compensate/baseline/timeS", and throws an input error there. Written as `!(x >= min)` so that NaN is
  * refused too.
  */
-import { inputError, show, type InputErrorCode, type InputExpected } from "./errors.js";
-import { unitOf, type Quantity } from "./quantity.js";
+import {
+  inputError,
+  type ExpectedFigures,
+  type InputErrorCode,
+  type InputExpected,
+  type InputFormat,
+  type InputType,
+} from "./errors.js";
+import type { InputRule, InputRules, InputWanted } from "./errorRules.js";
+import {
+  aboveTo,
+  formatText,
+  itemsText,
+  mustBe,
+  fromTo,
+  sideText,
+  typesText,
+  valuesText,
+  wantedText,
+} from "./errorText.js";
+import { longer } from "./longer.js";
+import { unitOf, type MeasuredQuantity } from "./quantity.js";
 
-/** Refuses with a `TypeError`: the value is of the wrong kind. `must` says in words what was expected. */
-export function wrongKind(at: string, must: string, value: unknown, expected: InputExpected = {}): never {
-  const code = value === undefined || value === null ? "missing" : value === "" ? "empty" : "wrong-type";
-  // "a number" is of the type "number".
-  const types = expected.types ?? [must === "true or false" ? "boolean" : must.replace(/^an? (\w+)$/, "$1")];
+/** Refuses with a `TypeError`: the value is of none of these kinds. */
+export function wrongKind(at: string, types: readonly InputType[], value: unknown): never {
   // The function that reads text for a field of that name.
-  const parse = /S$/.test(at) ? "parseTime" : /C$/.test(at) ? "parseTemperature" : "number";
+  const parse = /C$/.test(at) ? "parseTemperature" : /S$/.test(at) ? "parseTime" : "number";
   const readable = typeof value === "string" && types.includes("number");
+  const expected = readable ? { types, parse } : { types };
+  throw inputError(TypeError, at, kindCode(value), expected, value, mustBe(typesText(types), value));
+}
+
+const kindCode = (value: unknown): InputErrorCode =>
+  value === undefined || value === null ? "missing" : value === "" ? "empty" : "wrong-type";
+
+/** Refuses with a `RangeError`: the kind is right, the value is not; `wanted` says what it must be. */
+function wrongValue(
+  at: string,
+  wanted: string,
+  value: unknown,
+  expected: InputExpected,
+  code: InputErrorCode | undefined = "out-of-range",
+): never {
+  throw inputError(RangeError, at, code, expected, value, mustBe(wanted, value));
+}
+
+/** Refuses with a `RangeError` by a rule of its own; `wanted` says in words what it wants. */
+export function refuse<Rule extends InputRule>(
+  at: string,
+  must: Rule,
+  wanted: InputWanted<Rule>,
+  expected: InputRules[Rule] & ExpectedFigures,
+  actual: unknown,
+  code: InputErrorCode = "out-of-range",
+): never {
+  const sentence =
+    actual === undefined ? `must be ${wanted(expected, actual)}` : mustBe(wanted(expected, actual), actual);
+  throw inputError(RangeError, at, code, { ...expected, must } as InputExpected, actual, sentence);
+}
+
+/** A format of text, with examples. */
+export interface TextForm {
+  readonly format: InputFormat;
+  readonly examples: readonly string[];
+}
+
+/** Refuses what is no text of a format. */
+export function unreadable(at: string, { format, examples }: TextForm, value: unknown): never {
+  const text = typeof value === "string";
   throw inputError(
-    TypeError,
+    text ? RangeError : TypeError,
     at,
-    code,
-    { ...expected, types, ...(readable && { parse }) },
+    !text ? kindCode(value) : value.trim() === "" ? "empty" : "unreadable",
+    { ...(!text && { types: ["text"] }), format, examples },
     value,
-    `must be ${must}, got ${show(value)}`,
+    mustBe(formatText(format, examples), value),
   );
 }
 
-/**
- * Refuses with a `RangeError`: the kind is right, the value is not. `must` says in words what was expected.
- */
-export function wrongValue(
-  at: string,
-  must: string,
-  value: unknown,
-  expected: InputExpected = { must },
-  code: InputErrorCode = "out-of-range",
-): never {
-  throw inputError(RangeError, at, code, expected, value, `must be ${must}, got ${show(value)}`);
-}
-
-/** Refuses with a `RangeError` whose sentence says itself what was got. */
-export function refuse(
-  at: string,
-  sentence: string,
-  actual: unknown,
-  expected: InputExpected = { must: sentence },
-  code: InputErrorCode = "out-of-range",
-): never {
-  throw inputError(RangeError, at, code, expected, actual, sentence);
-}
-
-/** Refuses text that is not of a format; `must` says in words what it should be. */
-export function unreadable(
-  at: string,
-  format: string,
-  examples: readonly string[],
-  must: string,
-  text: unknown,
-): never {
-  return wrongValue(at, must, text, { format, examples }, text === "" ? "empty" : "unreadable");
+/** Refuses text that may mean several things. */
+export function ambiguous(at: string, form: TextForm, readings: readonly string[], text: string): never {
+  return wrongValue(at, valuesText(readings), text, { ...form, readings }, "ambiguous");
 }
 
 /** Refuses a value that is not one of a few. */
-export function notOneOf(at: string, values: readonly string[], value: unknown, must?: string): never {
-  const all = must ?? (values.length > 6 ? `one of ${values.join(", ")}` : orText(values));
-  return wrongValue(at, all, value, { values }, "not-one-of");
+export function notOneOf(at: string, values: readonly (string | number | boolean)[], value: unknown): never {
+  return wrongValue(at, valuesText(values), value, { values }, "not-one-of");
 }
 
-/** A few values in words: "a", "b" or "c". */
-function orText(values: readonly string[]): string {
-  const shown = values.map((value) => JSON.stringify(value));
-  const last = shown.pop();
-  return shown.length > 0 ? `${shown.join(", ")} or ${last}` : (last as string);
+/** Refuses a number that lies on the wrong side of another field, or of two. */
+export function wrongSide(at: string, value: unknown, expected: ExpectedFigures): never {
+  return wrongValue(at, sideText(expected), value, expected);
+}
+
+/** Refuses a count of items. */
+export function wrongCount(at: string, count: number, expected: ExpectedFigures): never {
+  const few = count < (expected.least ?? 0);
+  const code = few ? (count === 0 ? "empty" : "too-few") : "out-of-range";
+  throw inputError(RangeError, at, code, expected, count, itemsText(expected, count));
 }
 
 /**
@@ -84,12 +116,12 @@ export function inRange(
   value: unknown,
   min: number,
   max: number,
-  quantity?: Quantity,
+  quantity?: MeasuredQuantity,
   field = "",
 ): number {
-  if (typeof value !== "number") wrongKind(at + field, "a number", value);
+  if (typeof value !== "number") wrongKind(at + field, ["number"], value);
   if (!(value >= min && value <= max))
-    outOfRange(at + field, `from ${min} to ${max}`, value, { min, max }, quantity);
+    outOfRange(at + field, fromTo(min, max), value, { min, max }, quantity);
   return value;
 }
 
@@ -97,42 +129,70 @@ export function inRange(
  * Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. What lies
  * between 0 and 1e-30 measures nothing, and what is divided by it is no number any more: it is refused too.
  */
-export function positive(at: string, value: unknown, max: number, quantity?: Quantity, field = ""): number {
-  if (typeof value !== "number") wrongKind(at + field, "a number", value);
+export function positive(
+  at: string,
+  value: unknown,
+  max: number,
+  quantity?: MeasuredQuantity,
+  field = "",
+): number {
+  if (typeof value !== "number") wrongKind(at + field, ["number"], value);
   if (!(value >= 1e-30 && value <= max)) {
     const above = value > 0 && value < 1e-30 ? 1e-30 : 0;
-    outOfRange(at + field, `above ${above} and at most ${max}`, value, { above, max }, quantity);
+    outOfRange(at + field, aboveTo(above, max), value, { above, max }, quantity);
   }
   return value;
 }
 
 function outOfRange(
   at: string,
-  must: string,
+  wanted: string,
   value: number,
-  range: InputExpected,
-  quantity: Quantity | undefined,
+  range: ExpectedFigures,
+  quantity: MeasuredQuantity | undefined,
 ): never {
   // What the figure may be instead: kelvin for °C, per cent for a share.
   const hint =
-    /C$/.test(at) && value > 250 && value < 400
+    value > 250 && value < 400 && /C$/.test(at)
       ? "kelvin"
-      : /ogSd$/.test(at) && value > 1
+      : value > 1 && /ogSd$/.test(at)
         ? "percent"
         : undefined;
   return wrongValue(
     at,
-    must + unitOf(quantity),
+    wanted + unitOf(quantity),
     value,
     { ...range, ...(quantity && { quantity }), ...(hint && { hint }) },
-    Number.isNaN(value) ? "not-a-number" : "out-of-range",
+    Number.isNaN(value) ? "not-a-number" : undefined,
   );
+}
+
+/** Throws a `TypeError` unless `value` is text. */
+export function isText(at: string, value: unknown): asserts value is string {
+  if (typeof value !== "string") wrongKind(at, ["text"], value);
+}
+
+/** Throws unless `value` is text of at most so many characters: what is stored has no longer ones. */
+export function isShortText(at: string, value: unknown, most: number): asserts value is string {
+  isText(at, value);
+  const expected: ExpectedFigures = { types: ["text"], most };
+  if (longer(value, most)) wrongValue(at, wantedText(expected), value, expected);
+}
+
+/** Throws unless `value` is a whole number from 0 to 1e6: so many runs, where it is given. */
+export function isCount(at: string, value: unknown): void {
+  if (!Number.isInteger(inRange(at, value, 0, 1e6))) wrongKind(at, ["whole number"], value);
+}
+
+/** Throws a `TypeError` unless `value` is true or false. */
+export function isBoolean(at: string, value: unknown): asserts value is boolean {
+  if (typeof value !== "boolean") wrongKind(at, ["boolean"], value);
 }
 
 /** Returns `value` when it is a plain object (not null, not an array); throws a `TypeError` otherwise. */
 export function plainObject(at: string, value: unknown, field = ""): Record<string, unknown> {
   if (typeof value !== "object" || value === null || Array.isArray(value))
-    wrongKind(at + field, "an object", value);
+    wrongKind(at + field, ["object"], value);
   return value as Record<string, unknown>;
 }
 
@@ -154,15 +214,11 @@ export function arrayOf(at: string, value: unknown, least: number): readonly unk
  * reads each item once.
  */
 export function longEnough(at: string, value: unknown, least: number): readonly unknown[] {
-  if (!Array.isArray(value)) wrongKind(at, "an array", value);
+  if (!Array.isArray(value)) wrongKind(at, ["array"], value);
   const { length } = value;
   // What was wrong is the length: an error does not carry the array itself.
-  if (length < least) {
-    const code = length === 0 ? "empty" : "too-few";
-    refuse(at, `must hold at least ${least}, got ${length}`, length, { least }, code);
-  }
-  if (length > MOST_ITEMS)
-    refuse(at, `must hold at most ${MOST_ITEMS}, got ${length}`, length, { most: MOST_ITEMS });
+  if (length < least) wrongCount(at, length, { least });
+  if (length > MOST_ITEMS) wrongCount(at, length, { most: MOST_ITEMS });
   return value as unknown[];
 }
 
@@ -175,10 +231,7 @@ export function knownEntry<K extends string, V>(
   table: Readonly<Partial<Record<K, V>>>,
   key: unknown,
 ): V {
-  if (typeof key !== "string") wrongKind(at, "text", key);
-  if (!Object.hasOwn(table, key)) {
-    const values = Object.keys(table);
-    notOneOf(at, values, key, `one of ${values.join(", ")}`);
-  }
+  isText(at, key);
+  if (!Object.hasOwn(table, key)) notOneOf(at, Object.keys(table), key);
   return table[key as K] as V;
 }

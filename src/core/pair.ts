@@ -15,18 +15,18 @@ export interface Pair<
   Name extends string = string,
 > {
   readonly name: Name;
-  /** what a sentence calls it */
-  readonly said: string;
   /** its law's field in knowledge */
   readonly law: string;
+  /** the fields of its law, beside where it comes from */
+  readonly lawFields: readonly string[];
   // eslint-disable-next-line @typescript-eslint/no-explicit-any -- any two causes
   readonly causes: readonly [Cause<any, A>, Cause<any, B>];
   /** the law that is used when none is given */
   readonly generic: Law;
   /** checks a law once; throws an input error at `at` */
   check(at: string, law: unknown): Law;
-  /** the `log` of its effect, alone */
-  log(law: Law, from: PairSide<A, B>, to: PairSide<A, B>): number;
+  /** the `log` of its effect as a function of today's two sides, to the last bit */
+  logAt(law: Law, from: PairSide<A, B>): (a: A, b: B) => number;
   /** the effect of going from one pair of sides to another */
   effect(law: Law, from: PairSide<A, B>, to: PairSide<A, B>): Effect;
 }

@@ -2,7 +2,7 @@
 const DEEPEST = 20;
 
 /** More values than this are not copied. */
-const MOST_VALUES = 100_000;
+export const MOST_VALUES = 100_000;
 
 /** A copy of plain JSON data; undefined where they are none, too deep, a ring, or too many. */
 export function plainCopy(value: unknown): unknown {
@@ -15,8 +15,17 @@ export function plainCopy(value: unknown): unknown {
     // Holes count too: they cost time and are no JSON.
     if (Array.isArray(part) && part.length > left) throw NOT_PLAIN;
     if (Array.isArray(part)) return part.map((one: unknown) => copied(one, depth + 1));
-    const entries = Object.entries(part).filter(([, one]) => one !== undefined);
-    return Object.fromEntries(entries.map(([key, one]) => [key, copied(one, depth + 1)]));
+    const copy: Record<string, unknown> = {};
+    const fields = part as Readonly<Record<string, unknown>>;
+    for (const key of Object.keys(fields)) {
+      const one = fields[key];
+      if (one === undefined) continue;
+      const kept = copied(one, depth + 1);
+      // Assigned, a field of this name would become the prototype.
+      if (key === "__proto__") Object.defineProperty(copy, key, { value: kept, enumerable: true });
+      else copy[key] = kept;
+    }
+    return copy;
   };
   try {
     return copied(value, 0);

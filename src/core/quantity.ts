@@ -1,5 +1,5 @@
 /** What a number measures, in the unit that its name ends in. */
-export type Quantity =
+export type MeasuredQuantity =
   | "timeS"
   | "temperatureC"
   | "temperatureDifferenceC"
@@ -25,17 +25,17 @@ export type Quantity =
   | "temperatureF";
 
 /** The unit of a quantity as it is written behind a number; nothing for a bare number. */
-export function unitOf(quantity: Quantity | undefined): string {
-  const unit = UNITS[quantity as Quantity];
+export function unitOf(quantity: MeasuredQuantity | undefined): string {
+  const unit = UNITS[quantity as MeasuredQuantity];
   return unit ? ` ${unit}` : "";
 }
 
 /** What a field measures, from the unit that its name ends in. */
-export function quantityOf(name: string): Quantity | undefined {
+export function quantityOf(name: string): MeasuredQuantity | undefined {
   return ENDINGS.find(([ending]) => name.endsWith(ending))?.[1];
 }
 
-const ENDINGS: readonly (readonly [string, Quantity])[] = [
+const ENDINGS: readonly (readonly [string, MeasuredQuantity])[] = [
   ["Cm2PerL", "cm2PerL"],
   ["KJPerMol", "kJPerMol"],
   ["PerS", "ratePerS"],
@@ -53,7 +53,7 @@ const ENDINGS: readonly (readonly [string, Quantity])[] = [
   ["Stops", "stops"],
 ];
 
-const UNITS: { readonly [Name in Quantity]?: string } = {
+const UNITS: { readonly [Name in MeasuredQuantity]?: string } = {
   timeS: "s",
   temperatureC: "°C",
   temperatureDifferenceC: "°C",

@@ -2,31 +2,21 @@
  * Reads an unknown value by a JSON Schema: one walk that follows the schema, never the value, so that neither
  * depth nor size of the input matters; it makes a clean copy of what is known and lists what is wrong.
  */
-import { isInputError, show } from "./errors.js";
+import { isInputError } from "./errors.js";
+import { mustBe, valuesText, wantedText } from "./errorText.js";
+import { longer } from "./longer.js";
 import { nearestName } from "./nearestName.js";
 import { plainCopy } from "./plainCopy.js";
 import { pointerTo } from "./pointer.js";
 import type { JsonSchema } from "./schema.js";
-import {
-  codeOf,
-  expected,
-  expectedData,
-  isOfType,
-  kindOf,
-  oneOf,
-  type DocumentProblem,
-} from "./schemaWords.js";
+import { knownFieldText, plainText } from "./text.js";
+import { codeOf, expectedData, isOfType, kindOf, type DocumentProblem } from "./schemaWords.js";
 
 /** No more problems than this are listed: a hostile document has any number of them. */
 export const MOST_PROBLEMS = 100;
 
 /** Longer names are not repeated in a path, which then points to the object that holds them. */
 const LONGEST_NAME = 200;
-
-/** A length in characters, as JSON Schema counts; `most` spares counting what is far too long. */
-function longer(text: string, most: number): boolean {
-  return text.length > most && (text.length > 2 * most || Array.from(text).length > most);
-}
 
 /**
  * Whether a value that is neither object nor array satisfies the schema; of those two, whether their size
@@ -91,9 +81,9 @@ function ownData(value: unknown, path: string, problems: DocumentProblem[]): unk
     report(problems, {
       code: "wrong-type",
       path,
-      expected: { types: ["plain data"] },
+      expected: { must: "plain-data" },
       actual: shown(value),
-      message: `must be plain data, at most 20 levels deep, got ${show(value)}`,
+      message: mustBe(plainText({}, value), value),
       rule: "relation",
     });
   return copy;
@@ -104,14 +94,20 @@ function report(problems: DocumentProblem[], problem: DocumentProblem): void {
 }
 
 /** Reports a value that does not satisfy a schema. */
-function refuse(problems: DocumentProblem[], path: string, schema: JsonSchema, value: unknown): void {
-  const name = path.slice(path.lastIndexOf("/") + 1);
+function refuse(
+  problems: DocumentProblem[],
+  path: string,
+  schema: JsonSchema,
+  value: unknown,
+  code = codeOf(schema, value),
+): void {
+  const expected = expectedData(schema, path.slice(path.lastIndexOf("/") + 1));
   report(problems, {
-    code: codeOf(schema, value),
+    code,
     path,
-    expected: expectedData(schema, name),
+    expected,
     actual: shown(value),
-    message: `must be ${expected(schema, name)}, got ${show(value)}`,
+    message: mustBe(wantedText(expected), value),
     rule: "shape",
   });
 }
@@ -129,15 +125,18 @@ function readObject(
     const inner = properties[key] as JsonSchema;
     const part = Object.hasOwn(value, key) ? value[key] : undefined;
     if (part !== undefined) copy[key] = readBySchema(inner, part, `${path}/${key}`, problems);
-    else if (required.includes(key))
+    else if (required.includes(key)) {
+      const expected = expectedData(inner, key);
+      const message = `is missing: ${wantedText(expected)}`;
       report(problems, {
         code: "missing",
         path: `${path}/${key}`,
-        expected: expectedData(inner, key),
+        expected,
         actual: undefined,
-        message: `is missing: ${expected(inner, key)}`,
+        message,
         rule: "shape",
       });
+    }
   }
   if (additionalProperties !== undefined)
     for (const key of Object.keys(value)) {
@@ -158,13 +157,14 @@ function unknownField(
   values: readonly string[],
 ): void {
   const nearest = nearestName(key, values);
-  const meant = nearest === undefined ? "" : `. Is ${nearest} meant?`;
+  const actual = key.slice(0, LONGEST_NAME);
+  const expected = { values, ...(nearest !== undefined && { hint: nearest }) };
   report(problems, {
     code: "not-one-of",
     path,
-    expected: { values, ...(nearest !== undefined && { hint: nearest }) },
-    actual: key.slice(0, LONGEST_NAME),
-    message: `${show(key)} is not a field here; known are ${values.join(", ")}${meant}`,
+    expected: { ...expected, must: "known-field" },
+    actual,
+    message: mustBe(knownFieldText(expected, actual), actual),
     rule: "shape",
   });
 }
@@ -204,7 +204,11 @@ function readAnyOf(schema: JsonSchema, value: unknown, path: string, problems: D
     nearest ??= found;
   }
   if (nearest !== undefined) {
-    for (const each of nearest) report(problems, each);
+    const [first] = nearest;
+    // One of a few texts is wanted, or another form: both are said.
+    if (first?.code === "not-one-of" && first.path === path)
+      refuse(problems, path, schema, value, first.code);
+    else for (const each of nearest) report(problems, each);
     return undefined;
   }
   const telling =
@@ -217,9 +221,9 @@ function readAnyOf(schema: JsonSchema, value: unknown, path: string, problems: D
     report(problems, {
       code: given === undefined ? "missing" : "not-one-of",
       path: `${path}/${telling}`,
-      expected: { values: values.map(String) },
+      expected: { values },
       actual: shown(given),
-      message: `must be ${oneOf(values)}, got ${show(given)}`,
+      message: mustBe(valuesText(values), given),
       rule: "shape",
     });
   }

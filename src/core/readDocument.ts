@@ -1,8 +1,10 @@
+import type { InputExpected } from "./errors.js";
+import { mustBe, wantedText } from "./errorText.js";
 import { jsonFault } from "./jsonFault.js";
 import { readBySchema } from "./readBySchema.js";
 import type { DocumentProblem } from "./schemaWords.js";
 import type { JsonSchema } from "./schema.js";
-import { newerSentence } from "./version.js";
+import { jsonText, newerText, plainText } from "./text.js";
 
 /** Longer texts are not read at all: a recipe with two thousand runs has about as many. */
 const LONGEST_TEXT = 800_000;
@@ -25,22 +27,23 @@ export function readDocument(
   versions: readonly DocumentVersion[],
   problems: DocumentProblem[],
 ): unknown {
-  const whole = (message: string, more: Partial<DocumentProblem> = {}): void => {
+  const whole = (wanted: string, expected: InputExpected, more: Partial<DocumentProblem> = {}): void => {
     problems.push({
       code: "unreadable",
       path: "",
-      expected: { format: "json" },
-      actual: typeof input === "string" ? "text" : typeof input,
-      message,
+      expected,
+      actual: undefined,
+      message: `must be ${wanted}`,
       rule: "shape",
       ...more,
     });
   };
   if (typeof input === "string" && input.length > LONGEST_TEXT) {
-    whole(`must be at most ${LONGEST_TEXT} characters, got ${input.length}`, {
+    const { length } = input;
+    const expected: InputExpected = { types: ["text"], most: LONGEST_TEXT };
+    whole(wantedText(expected), expected, {
       code: "out-of-range",
-      expected: { most: LONGEST_TEXT },
-      actual: input.length,
+      actual: length,
     });
     return undefined;
   }
@@ -53,7 +56,7 @@ export function readDocument(
       value = JSON.parse(text);
     } catch {
       const fault = jsonFault(text) ?? { line: 1, column: 1 };
-      whole(`must be JSON; it breaks at line ${fault.line}, column ${fault.column}`, fault);
+      whole(jsonText(fault, ""), { ...fault, must: "json" }, fault);
       return undefined;
     }
   }
@@ -65,7 +68,7 @@ export function readDocument(
   } catch {
     // An object that refuses to be read.
     problems.length = 0;
-    whole("must be plain data that can be read", { code: "wrong-type", expected: { types: ["object"] } });
+    whole(plainText({}, undefined), { must: "plain-data" }, { code: "wrong-type" });
     return undefined;
   }
 }
@@ -82,9 +85,9 @@ function refuseNewer(
   problems.push({
     code: "out-of-range",
     path: `${within === undefined ? "" : `/${within}`}/${field}`,
-    expected: { min: newest, max: newest },
+    expected: { must: "known-version", max: newest },
     actual: version,
-    message: newerSentence(version, newest),
+    message: mustBe(newerText({ max: newest }, version), version),
     rule: "shape",
   });
 }

@@ -3,29 +3,53 @@
  * from.
  */
 import type { AnyCause } from "./cause.js";
+import { BASES } from "./term.js";
 
 /** The part of JSON Schema (2020-12) that this package's schemas use. */
 export interface JsonSchema {
+  /** the dialect */
   readonly $schema?: string;
+  /** the name of the schema */
   readonly $id?: string;
+  /** a remark to whoever reads the schema */
   readonly $comment?: string;
+  /** what the document is */
   readonly title?: string;
+  /** what the value is, in a sentence */
   readonly description?: string;
+  /** values that satisfy it */
+  readonly examples?: readonly unknown[];
+  /** the type of the value */
   readonly type?: "object" | "array" | "string" | "number" | "integer" | "boolean";
+  /** the only value */
   readonly const?: string | number | boolean;
+  /** the values it may have */
   readonly enum?: readonly string[];
+  /** the fields of an object */
   readonly properties?: Readonly<Record<string, JsonSchema>>;
+  /** the fields whose names match a pattern */
   readonly patternProperties?: Readonly<Record<string, JsonSchema>>;
+  /** the fields that may not be left out */
   readonly required?: readonly string[];
+  /** whether other fields are allowed */
   readonly additionalProperties?: boolean;
+  /** each item of a list */
   readonly items?: JsonSchema;
+  /** the fewest items */
   readonly minItems?: number;
+  /** the most items */
   readonly maxItems?: number;
+  /** the least value */
   readonly minimum?: number;
+  /** the largest value */
   readonly maximum?: number;
+  /** a value that it must exceed */
   readonly exclusiveMinimum?: number;
+  /** the most characters */
   readonly maxLength?: number;
+  /** a regular expression that the text must match */
   readonly pattern?: string;
+  /** forms of which one must fit */
   readonly anyOf?: readonly JsonSchema[];
 }
 
@@ -133,10 +157,8 @@ export const origin = (): Fields => ({
   sources: lines("Where the figures were published, or how they were obtained."),
   runs: count(1e6, "How many own runs it was learned from; 0 for a generic law that no run has taught."),
   published: yes("True for a published law of the handbook."),
-  before: one(
-    ["given", "handbook", "default", "own-runs"],
-    "What a learned law rested on before its first run.",
-  ),
+  before: one(BASES, "What a learned law rested on before its first run."),
+  moved: yes("False where the runs have hardly moved a learned law."),
   seen: one(
     ["read", "from-memory", "common-practice"],
     "How the figures were seen: read in print, from memory, or common practice.",

@@ -1,15 +1,17 @@
 /*
- * What a schema asks for, in words and as data, and what a problem of a document is.
+ * What a schema asks for, as data, and what a problem of a document is.
  */
-import type { InputErrorCode, InputExpected } from "./errors.js";
-import { quantityOf, unitOf } from "./quantity.js";
+import type { ExpectedFigures, InputErrorCode, InputExpected } from "./errors.js";
+import { quantityOf } from "./quantity.js";
 import type { JsonSchema } from "./schema.js";
 
 /** Something wrong with a document. */
 export interface DocumentProblem {
+  /** what is wrong, stable for programs */
   readonly code: InputErrorCode;
   /** JSON Pointer (RFC 6901) into the document; the empty text is the whole */
   readonly path: string;
+  /** what was expected there, as data */
   readonly expected: InputExpected;
   /** the value that was found; its kind where it is an object or an array */
   readonly actual: unknown;
@@ -41,66 +43,43 @@ export function isOfType({ type }: JsonSchema, value: unknown): boolean {
   return kind === type || (type === "number" && kind === "integer");
 }
 
-const NAMES: Readonly<Record<string, string>> = {
-  object: "an object",
-  array: "an array",
-  string: "text",
-  number: "a number",
-  integer: "a whole number",
-  boolean: "true or false",
-};
-
-/** What a schema asks for, in words; `name` is that of the field, whose unit ends it. */
-export function expected(schema: JsonSchema, name = ""): string {
-  const {
-    type = "",
-    required = [],
-    minimum,
-    maximum,
-    exclusiveMinimum,
-    minItems = 0,
-    maxItems,
-    maxLength,
-  } = schema;
-  if (schema.anyOf !== undefined) return anyOfThem(schema.anyOf);
-  let text = NAMES[type] ?? "anything";
-  if (schema.const !== undefined) text = JSON.stringify(schema.const);
-  if (schema.enum !== undefined) text = oneOf(schema.enum);
-  if (required.length > 0) text += ` with ${required.join(", ")}`;
-  if (minimum !== undefined)
-    text += maximum === undefined ? ` of at least ${minimum}` : ` from ${minimum} to ${maximum}`;
-  else if (exclusiveMinimum !== undefined)
-    text += ` above ${exclusiveMinimum}${maximum === undefined ? "" : ` and at most ${maximum}`}`;
-  else if (maximum !== undefined) text += ` of at most ${maximum}`;
-  if (maxItems !== undefined) text += ` of ${minItems} to ${maxItems}`;
-  if (maxLength !== undefined) text += ` of at most ${maxLength} characters`;
-  if (schema.pattern !== undefined) text += schema.description === undefined ? "" : `: ${schema.description}`;
-  return text.replace(/\.$/, "") + (type === "number" ? unitOf(quantityOf(name)) : "");
+/** The examples of a schema as JSON in one line. */
+function examplesOf({ examples = [] }: JsonSchema): readonly string[] {
+  return examples.map((example) => JSON.stringify(example, undefined, 1).replace(/\s+/g, " "));
 }
 
-const TYPES: Readonly<Record<string, string>> = { string: "text", integer: "whole number" };
-
 /** What a schema asks for, as data. */
-export function expectedData(schema: JsonSchema, name: string): InputExpected {
-  const { type, minimum, maximum, exclusiveMinimum, minItems, maxItems, maxLength } = schema;
-  const forms = schema.anyOf ?? [schema];
-  const types = [
-    ...new Set(forms.flatMap((one) => (one.type === undefined ? [] : [TYPES[one.type] ?? one.type]))),
-  ];
-  const values = forms.flatMap((one) => one.enum ?? (one.const === undefined ? [] : [String(one.const)]));
+export function expectedData(schema: JsonSchema, name = ""): ExpectedFigures {
+  const { type, minimum, maximum, exclusiveMinimum, minItems, maxItems, maxLength, required = [] } = schema;
+  const examples = examplesOf(schema);
+  // The form that is meant says more than all forms at once.
+  if (examples.length > 0) return { types: ["object"], examples };
+  if (schema.anyOf !== undefined) return { forms: schema.anyOf.map((form) => expectedData(form)) };
+  const values = schema.enum ?? (schema.const === undefined ? [] : [schema.const]);
   const quantity = type === "number" ? quantityOf(name) : undefined;
   return {
-    ...(types.length > 0 && { types }),
+    ...(type !== undefined && values.length === 0 && { types: [TYPES[type]] }),
     ...(values.length > 0 && { values }),
+    ...(required.length > 0 && { fields: required }),
     ...(minimum !== undefined && { min: minimum }),
     ...(exclusiveMinimum !== undefined && { above: exclusiveMinimum }),
     ...(maximum !== undefined && { max: maximum }),
     ...(quantity !== undefined && { quantity }),
     ...(minItems !== undefined && { least: minItems }),
     ...((maxItems ?? maxLength) !== undefined && { most: (maxItems ?? maxLength) as number }),
-    ...(schema.pattern !== undefined && { format: name }),
+    // The one format of text that the schemas know.
+    ...(schema.pattern !== undefined && { format: "dilution" as const, examples: ["1+9", "stock"] }),
   };
 }
+
+const TYPES = {
+  object: "object",
+  array: "array",
+  string: "text",
+  number: "number",
+  integer: "whole number",
+  boolean: "boolean",
+} as const;
 
 /** Which of the codes of an input error says what is wrong with a value. */
 export function codeOf(schema: JsonSchema, value: unknown): InputErrorCode {
@@ -111,14 +90,4 @@ export function codeOf(schema: JsonSchema, value: unknown): InputErrorCode {
   if (Array.isArray(value) && value.length < (schema.minItems ?? 0))
     return value.length === 0 ? "empty" : "too-few";
   return "out-of-range";
-}
-
-/** A few values in words. */
-export function oneOf(choices: readonly unknown[]): string {
-  const listed = choices.map((choice) => JSON.stringify(choice)).join(", ");
-  return choices.length > 1 ? `one of ${listed}` : listed;
-}
-
-function anyOfThem(forms: readonly JsonSchema[]): string {
-  return forms.map((one) => expected(one)).join(", or ");
 }

@@ -4,18 +4,16 @@
  */
 import type { TimeKnot } from "./curve.js";
 import { arrayOf, plainObject, positive, refuse } from "./guards.js";
-import { show } from "./errors.js";
+import { rowsSlowerText } from "./text.js";
 
 /** How the rows of a table are placed. */
 export interface Placing {
   /** the field that places a row */
-  readonly by: string;
+  readonly by: "temperatureC" | "dilution";
   /** the place of a row, from that field */
   readonly x: (where: string, value: unknown) => number;
   /** how fast ln(time) may grow along x; not at all may it fall */
   readonly steepest: number;
-  /** that, in words */
-  readonly must: string;
 }
 
 /**
@@ -25,11 +23,7 @@ export interface Placing {
  * @throws RangeError when there are fewer than two, a time is out of range, two rows have one place, or
  * the time falls or rises too fast along x
  */
-export function tableRows(
-  where: string,
-  rows: unknown,
-  { by, x, steepest, must }: Placing,
-): readonly TimeKnot[] {
+export function tableRows(where: string, rows: unknown, { by, x, steepest }: Placing): readonly TimeKnot[] {
   const sorted = arrayOf(`${where}/rows`, rows, 2)
     .map((row, i) => {
       const at = `${where}/rows/${i}`;
@@ -43,13 +37,10 @@ export function tableRows(
     const rise = Math.log(b.timeS / a.timeS);
     // Nearer than this, their places on the curve would round to one.
     const same = step < 1e-9;
-    if (same || rise < 0 || rise > steepest * step)
-      refuse(
-        `${where}/rows`,
-        `must ${same ? `differ in ${by}` : must}, got ${a.timeS} s at ${show(a.value)} and ${b.timeS} s ` +
-          `at ${show(b.value)}`,
-        sorted.length,
-      );
+    if (same || rise < 0 || rise > steepest * step) {
+      const two = [a, b].map(({ value, timeS }) => ({ at: value, timeS }));
+      refuse(`${where}/rows`, "rows-slower", rowsSlowerText, { by, rows: two }, undefined);
+    }
     return b;
   });
   return sorted;

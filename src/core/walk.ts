@@ -54,7 +54,7 @@ export function walkOver(name: string, knots: readonly number[], sd: number): Wa
 export function walkKnots(pin: number, places: readonly number[], spacing: number): readonly number[] {
   const outward = (far: (place: number) => number): number[] => {
     const distances = places.map(far).filter((distance) => distance > 0);
-    const end = Math.max(0, ...distances);
+    const end = distances.reduce((most, distance) => Math.max(most, distance), 0);
     let last = 0;
     return distances
       .sort((a, b) => a - b)

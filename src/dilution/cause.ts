@@ -2,7 +2,9 @@
  * Dilution as a cause. A side is ln(concentration), 0 for undiluted stock and below 0 for every dilution.
  */
 import { claimed, type Cause, type Effect } from "../core/cause.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { inRange } from "../core/guards.js";
+import { outsideTableSentence } from "../core/text.js";
 import {
   checkedDilutionLaw,
   GIVEN_EXPONENT_SD,
@@ -18,6 +20,7 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   name: "dilution",
   field: "dilution",
   law: "dilution",
+  lawFields: ["kind", "exponent", "sd", "scatterLogSd", "departures", "rows"],
   generic: genericDilutionLaw,
   column: { name: "waterParts", side: (at, water) => -Math.log1p(inRange(at, water, 0, 1e5)) },
   read: (at, given) => logConcentration(readDilution(at, given)),
@@ -27,14 +30,7 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
     law.kind === "table" || law.walk !== undefined ? undefined : (to) => law.exponent * (from - to),
   cautions: (law, from, to) =>
     from !== to && law.kind === "table" && (law.table.outside(-from) || law.table.outside(-to))
-      ? [
-          {
-            code: "outside-table",
-            severity: "warn",
-            message: "A dilution lies outside the table. The last slope of the table is carried on.",
-            data: { cause: "dilution" },
-          },
-        ]
+      ? [makeCaution(outsideTableSentence, "outside-table", "warn", { data: { cause: "dilution" } })]
       : [],
 };
 

@@ -1,17 +1,16 @@
 /*
  * What a dilution and a dilution law are, and how ln(time) runs with concentration.
  */
-import { inputError } from "../core/errors.js";
 import type { TimeKnot } from "../core/curve.js";
 import {
+  ambiguous,
   arrayOf,
   inRange,
+  notOneOf,
   plainObject,
   positive,
-  wrongKind,
-  wrongValue,
+  type TextForm,
   unreadable,
-  notOneOf,
 } from "../core/guards.js";
 import { preparedTable, type Table } from "../core/table.js";
 import { checkedDepartures, readyWalk, type Departure, type ReadyWalk } from "../core/departures.js";
@@ -20,16 +19,24 @@ import { withPoint } from "../quantities/numberText.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
 import { DEPARTURE_LOG_SD } from "./genericDilutionLaw.js";
 
+/** How a dilution is written. */
+export const DILUTIONS: TextForm = { format: "dilution", examples: ["1+9", "stock"] };
+
 /** Parts of stock and of water. `stocks` splits the stock where a bath is mixed from several solutions. */
 export interface Dilution {
+  /** parts of all stocks together, above 0 to 10,000 */
   readonly stockParts: number;
+  /** parts of water, 0 to 10,000 */
   readonly waterParts: number;
+  /** the parts of each stock, where there are several */
   readonly stocks?: readonly number[] | undefined;
 }
 
 /** A row of a maker's table: a dilution and the time that gives the same contrast with it. */
 export interface DilutionRow {
+  /** as text, `"1+9"`, or parts */
   readonly dilution: Dilution | string;
+  /** time at this dilution, s */
   readonly timeS: number;
   /** the step to which the time was rounded, s, above 0 to 1e7: a fit then knows how well the row is known */
   readonly stepS?: number | undefined;
@@ -49,12 +56,20 @@ export interface DilutionRow {
 export type DilutionLaw =
   | ({
       readonly kind: "power";
+      /** time is proportional to concentration^−exponent, 0 to 3 */
       readonly exponent: number;
+      /** standard deviation of the exponent, 0 to 3 */
       readonly sd?: number | undefined;
+      /** how far single dilutions depart from the power, in ln(time) */
       readonly scatterLogSd?: number | undefined;
+      /** learned departures of single dilutions */
       readonly departures?: readonly Departure[] | undefined;
     } & LawOrigin)
-  | ({ readonly kind: "table"; readonly rows: readonly DilutionRow[] } & LawOrigin);
+  | ({
+      readonly kind: "table";
+      /** times over dilution, two or more */
+      readonly rows: readonly DilutionRow[];
+    } & LawOrigin);
 
 /** The power form on its own. */
 export type PowerDilutionLaw = Extract<DilutionLaw, { kind: "power" }>;
@@ -71,7 +86,7 @@ export function checkedDilution(where: string, dilution: Dilution): Dilution {
     positive(`${where}/stocks/${i}`, part, 1e5),
   );
   const sum = parts.reduce((total, part) => total + part, 0);
-  if (Math.abs(sum - stock) > 1e-9 * stock) wrongValue(`${where}/stocks`, `parts that sum to ${stock}`, sum);
+  if (Math.abs(sum - stock) > 1e-9 * stock) notOneOf(`${where}/stockParts`, [sum], stock);
   // Text holds the parts alone: their sum decides, so that what is written can be read back.
   positive(where, sum, 1e5, undefined, "/stockParts");
   const water = inRange(where, waterParts, 0, 1e5 * sum, undefined, "/waterParts");
@@ -85,12 +100,22 @@ export function logConcentration(dilution: Dilution): number {
 
 const PARTS = /^\s*\d+(\.\d+)?\s*(:\s*\d+(\.\d+)?\s*|(\+\s*\d+(\.\d+)?\s*)+)$/;
 
+/** Parts between other marks than a plus, which people read in two ways. */
+const OTHER = /^\s*(\d+(?:\.\d+)?)\s*(?:\/|to|in|zu|auf)\s*(\d+(?:\.\d+)?)\s*$/i;
+
+/** The longest text of a dilution: a hundred stocks, each with many figures. */
+export const LONGEST_TEXT: number = 2000;
+
 /** Reads a dilution from text; `where` names the function and field for the error texts. */
 export function dilutionFromText(where: string, text: string, colon?: "plus" | "total"): Dilution {
+  // Longer than a document holds: no bath is mixed so.
+  if (text.length > LONGEST_TEXT) unreadable(where, DILUTIONS, text);
   const plain = text.includes(",") ? withPoint(text) : text;
   if (!PARTS.test(plain)) {
     if (text.trim().toLowerCase() === "stock") return { stockParts: 1, waterParts: 0 };
-    unreadable(where, "dilution", ["1+9", "stock"], '"stock" or parts such as "1+9"', text);
+    const [, parts, whole] = OTHER.exec(plain) ?? [];
+    if (parts !== undefined) plusOrTotal(where, text, Number(parts), Number(whole));
+    unreadable(where, DILUTIONS, text);
   }
   const plus = plain.includes("+");
   // Cut once rather than split: this is much of what compensate takes.
@@ -100,12 +125,7 @@ export function dilutionFromText(where: string, text: string, colon?: "plus" | "
   const stocks = stock.includes("+") ? stock.split("+").map(Number) : undefined;
   const stockParts = stocks ? stocks.reduce((sum, part) => sum + part) : Number(stock);
   const mark = plus ? "plus" : colon;
-  // Of fewer parts in all than stock there is no bath.
-  if (mark === undefined)
-    ambiguous(where, text, [
-      `${stockParts}+${last}`,
-      ...(last < stockParts ? [] : [`${stockParts}+${fifteen(last - stockParts)}`]),
-    ]);
+  if (mark === undefined) plusOrTotal(where, text, stockParts, last);
   const parts = { stockParts, waterParts: mark === "plus" ? last : fifteen(last - stockParts) };
   return checkedDilution(where, stocks ? { ...parts, stocks } : parts);
 }
@@ -115,18 +135,17 @@ export function fifteen(parts: number): number {
   return Number(parts.toPrecision(15));
 }
 
-function ambiguous(at: string, text: string, readings: readonly string[]): never {
-  const [plus, total] = readings;
-  const or =
-    total === undefined ? "" : ` or, of ${text.slice(text.indexOf(":") + 1).trim()} parts in all, "${total}"`;
-  const sentence = `${JSON.stringify(text)} is ambiguous: write "${plus}"${or}`;
-  throw inputError(RangeError, at, "ambiguous", { readings }, text, sentence);
+/** Refuses "1:9", which means 1+9 or, of 9 parts in all, 1+8. */
+function plusOrTotal(at: string, text: string, stockParts: number, last: number): never {
+  // Of fewer parts in all than stock there is no bath.
+  const total = last < stockParts ? [] : [`${stockParts}+${fifteen(last - stockParts)}`];
+  return ambiguous(at, DILUTIONS, [`${stockParts}+${last}`, ...total], text);
 }
 
 /** Reads a dilution given as text or as parts. */
 export function readDilution(where: string, value: unknown): Dilution {
   if (typeof value === "string") return dilutionFromText(where, value);
-  if (typeof value !== "object") wrongKind(where, 'text such as "1+9" or { stockParts, waterParts }', value);
+  if (typeof value !== "object") unreadable(where, DILUTIONS, value);
   return checkedDilution(where, value as Dilution);
 }
 
@@ -175,7 +194,6 @@ const BY_DILUTION: Placing = {
   by: "dilution",
   x: (where, value) => -logConcentration(readDilution(where, value)),
   steepest: 5,
-  must: "not be faster when weaker, nor slower by more than concentration^-5",
 };
 
 /** The rows of a dilution table, checked, sorted from strong to weak: x is −ln(concentration). */

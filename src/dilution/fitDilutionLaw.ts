@@ -11,6 +11,7 @@ import {
 } from "./dilution.js";
 import { DEPARTURE_LOG_SD, genericDilutionLaw } from "./genericDilutionLaw.js";
 import { LEAST_EXPONENT_SD } from "./plausible.js";
+import { exponentText } from "./text.js";
 
 /** Options of {@link fitDilutionLaw}. */
 export interface FitDilutionLawOptions {
@@ -23,7 +24,11 @@ export interface FitDilutionLawOptions {
 
 /** What {@link fitDilutionLaw} returns. */
 export interface FittedDilutionLaw {
-  readonly law: PowerDilutionLaw & { readonly sd: number };
+  /** the fitted law */
+  readonly law: PowerDilutionLaw & {
+    /** standard deviation of the exponent */
+    readonly sd: number;
+  };
   /**
    * scatter of ln(time) about the rows' own straight line over ln(concentration), rows − 2 degrees of
    * freedom; not there for two rows, which leave none
@@ -72,10 +77,7 @@ export function fitDilutionLaw(
     DEPARTURE_LOG_SD,
   );
   // A law that comes out must be one that may go in.
-  if (!(slope <= 3))
-    refuse(`fitDilutionLaw/rows`, `must give an exponent of at most 3, got ${slope.toFixed(2)}`, slope, {
-      max: 3,
-    });
+  if (!(slope <= 3)) refuse("fitDilutionLaw/rows", "exponent-at-most", exponentText, { max: 3 }, slope);
   const { residualSd } = leastSquaresLine(points.map(({ x, y }) => [x, y]));
   return {
     law: { kind: "power", exponent: slope, sd },

@@ -4,7 +4,12 @@ import { handbookDilution, type DilutionFamily } from "../handbook/dilution.js";
 import type { PowerDilutionLaw } from "./dilution.js";
 
 /** A dilution law of the handbook. */
-export type HandbookDilutionLaw = PowerDilutionLaw & { readonly sd: number; readonly seen: Seen };
+export type HandbookDilutionLaw = PowerDilutionLaw & {
+  /** standard deviation of the exponent */
+  readonly sd: number;
+  /** how the figure was seen */
+  readonly seen: Seen;
+};
 
 /**
  * The published dilution exponent of a developer family, with its spread and source.

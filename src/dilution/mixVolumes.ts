@@ -4,8 +4,11 @@ import { readDilution, type Dilution } from "./dilution.js";
 
 /** Volumes to measure for a bath; `stocksMl` splits the stock where there are several stock solutions. */
 export interface MixedVolumes {
+  /** all stocks together, ml */
   readonly stockMl: number;
+  /** water, ml */
   readonly waterMl: number;
+  /** each stock, ml, in the order of the dilution */
   readonly stocksMl?: readonly number[];
 }
 

@@ -1,10 +1,11 @@
-import { plainObject, wrongKind, notOneOf } from "../core/guards.js";
-import { dilutionFromText, fifteen, type Dilution } from "./dilution.js";
+import { notOneOf, plainObject, unreadable } from "../core/guards.js";
+import { type Dilution, dilutionFromText, DILUTIONS, fifteen } from "./dilution.js";
 
 /**
  * How a colon is to be read: `"plus"`, 1:9 is 1 part and 9 of water; `"total"`, 1 part in 9 parts of bath.
  */
 export interface ParseDilutionOptions {
+  /** how "1:9" is read: as one plus nine or as one in nine; refused when left out */
   readonly colon?: "plus" | "total" | undefined;
 }
 
@@ -14,11 +15,11 @@ export interface ParseDilutionOptions {
  * @param text - `"1+9"`, `"stock"` (undiluted), `"1+0"`, or with several stock solutions `"2+1+7"`, the water
  * always last; a decimal comma is read too
  * @param options - `colon`: how to read `"1:9"`; without it a colon is refused, since both readings are in
- * print
+ * print; `"1 to 9"`, `"1 in 10"` and `"1/10"` are always refused so
  * @returns parts of stock and of water; for several stocks also `stocks`, the parts of each
  * @throws TypeError when `text` is not text or `options` not an object
- * @throws RangeError when it is no dilution, a colon is ambiguous, stock is 0 or water is more than 100000
- * parts to one
+ * @throws RangeError when it is no dilution, a colon or its like may mean two (code `"ambiguous"`), stock is
+ * 0 or water is more than 100000 parts to one
  *
  * @remarks "1+9" is one part of stock and nine of water, ten in all: the usage of makers' data sheets (common
  * practice).
@@ -32,8 +33,7 @@ export interface ParseDilutionOptions {
  * ```
  */
 export function parseDilution(text: string, options: ParseDilutionOptions = {}): Dilution {
-  if (typeof text !== "string")
-    wrongKind("parseDilution/text", 'text such as "1+9"', text, { types: ["text"] });
+  if (typeof text !== "string") unreadable("parseDilution/text", DILUTIONS, text);
   const { colon } = plainObject("parseDilution/options", options);
   if (colon !== undefined && colon !== "plus" && colon !== "total")
     notOneOf("parseDilution/options/colon", ["plus", "total"], colon);

@@ -13,6 +13,7 @@ import {
   type JsonSchema,
 } from "../core/schema.js";
 import { dilutionCause } from "./cause.js";
+import { LONGEST_TEXT } from "./dilution.js";
 
 // Parts as parseDilution reads them, but for a colon, since both of its readings are in print.
 const PART = String.raw`\d+([.,]\d+)?\s*`;
@@ -23,7 +24,7 @@ export const dilutionSchema = (description: string): JsonSchema => ({
   anyOf: [
     {
       type: "string",
-      maxLength: 40,
+      maxLength: LONGEST_TEXT,
       pattern: `^\\s*(([sS][tT][oO][cC][kK]\\s*)|(${PART}(\\+\\s*${PART})+))$`,
       description: '"stock" or parts such as "1+9", the water last.',
     },

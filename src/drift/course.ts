@@ -31,8 +31,7 @@ export function courseOf(where: string, given: unknown): Course {
     const log = checkedLog(where, given);
     return { at: logTemperature(log), corners: log.map(({ timeS }) => timeS) };
   }
-  if (typeof given !== "object" || given === null)
-    wrongKind(where, "a temperature in °C, a log or a drift", given, { types: ["number", "log", "drift"] });
+  if (typeof given !== "object" || given === null) wrongKind(where, ["number", "log", "drift"], given);
   const driftC = driftTemperature(checkedDrift(where, given));
   return { at: (timeS) => inRange(where, driftC(timeS), 0, 100, "temperatureC"), corners: [] };
 }

@@ -1,10 +1,11 @@
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, plainObject, positive, refuse } from "../core/guards.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
 import { courseOf, type TemperatureCourse } from "./course.js";
-import { LONGEST_CLOCK_S } from "./log.js";
 import { loadOf, type OwnUse } from "./ownUse.js";
+import { reachedText, smoothText } from "./refusedText.js";
 
 /** What {@link developUntil} needs. */
 export interface DevelopUntilOptions {
@@ -38,7 +39,7 @@ export interface DevelopUntilOptions {
  * @example
  * ```ts
  * const temperatureAt = { startC: 22, ambientC: 14, timeConstantS: 3600 };
- * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
+ * const law: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
  * developUntil({ equivalentS: 480, referenceC: 20, law, temperatureAt }) // => 431.35
  * ```
  */
@@ -61,6 +62,17 @@ export function developUntil(options: DevelopUntilOptions): number {
  */
 const MOST_LOOKS = 1_000_000;
 
+/** What an error calls the course of the temperature, and the work that is to be done. */
+export interface ClockPlaces {
+  readonly course: string;
+  readonly work: string;
+}
+
+const OWN_PLACES: ClockPlaces = {
+  course: "developUntil/temperatureAt",
+  work: "developUntil/equivalentS",
+};
+
 /**
  * The clock time at which the integral of a positive rate from `start` reaches `target`: Newton's steps, none
  * longer than what a sixteenth of the target needs at the moment's rate, so that one panel is short against
@@ -72,11 +84,12 @@ export function clockTime(
   target: number,
   start: number,
   corners: readonly number[] = [],
+  places: ClockPlaces = OWN_PLACES,
 ): number {
   const most = MOST_LOOKS + 50 * corners.length;
   let looks = 0;
   const giveUp = (): never => {
-    refuse(`developUntil/temperatureAt`, `must be smooth enough, got no end after ${looks} looks`, undefined);
+    refuse(places.course, "smooth", smoothText, { looks }, undefined);
   };
   const rate = (timeS: number): number => {
     looks += 1;
@@ -94,11 +107,7 @@ export function clockTime(
     if (left > 0) low = from;
     else high = from;
     if (low >= LONGEST_CLOCK_S)
-      refuse(
-        `developUntil/equivalentS`,
-        `must be reached by clock time ${LONGEST_CLOCK_S} s, got ${target} s`,
-        target,
-      );
+      refuse(places.work, "reached-by", reachedText, { max: LONGEST_CLOCK_S }, target);
     let to = Math.min(
       from + Math.min(left, target / 16) / rate(from),
       corners[next] ?? Infinity,

@@ -58,6 +58,9 @@ export function equivalentTime(
  */
 const SMALL_STEP = 0.016;
 
+/** The same where ln(rate) is straight in °C and has a closed form: 0.005⁴/720 is below 1e-12. */
+const SMALL_STRAIGHT_STEP = 0.005;
+
 /**
  * And for Arrhenius up to this many °C, since the slope changes as well: with w = 1.5 °C/273 K, uw³/30 is
  * below 1e-10 too.
@@ -72,7 +75,9 @@ const SMALL_STEP_C = 1.5;
 function lawTime(readings: TemperatureLog, perX: number, referenceC: number, bent: 0 | 1): number {
   const straight = 1 - bent;
   const referenceX = straight * referenceC - bent * inverseKelvin(referenceC);
-  const smallC = Math.min(SMALL_STEP_C / bent, SMALL_STEP / perX / (straight + bent / ZERO_CELSIUS_K ** 2));
+  const smallC = bent
+    ? Math.min(SMALL_STEP_C, (SMALL_STEP / perX) * ZERO_CELSIUS_K ** 2)
+    : SMALL_STRAIGHT_STEP / perX;
   let { timeS: beforeS, temperatureC: beforeC } = readings[0] as TemperatureReading;
   const firstInverse = inverseKelvin(beforeC);
   let before = Math.exp(perX * (straight * beforeC - bent * firstInverse - referenceX));

@@ -1,8 +1,12 @@
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, plainObject, refuse } from "../core/guards.js";
 import { pooledSd } from "../core/leastSquares.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
-import { checkedLog, LONGEST_CLOCK_S, type TemperatureLog, type TemperatureReading } from "./log.js";
+import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
 import type { NewtonDrift } from "./newtonDrift.js";
+import type { InputRules } from "../core/errorRules.js";
+import { enoughText } from "../core/text.js";
+import { untoldText } from "./refusedText.js";
 
 /** Options of {@link fitDrift}. */
 export interface FitDriftOptions {
@@ -16,6 +20,7 @@ export interface FittedDrift extends NewtonDrift {
   readonly sdTimeConstantS: number;
   /** scatter of the readings about the curve, °C; not there when there are no more readings than unknowns */
   readonly residualSdC?: number;
+  /** how many readings it rests on */
   readonly readings: number;
 }
 
@@ -54,21 +59,15 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   const unknowns = limit === undefined ? 3 : 2;
   const spare = readings.length - unknowns;
   if (spare < 0)
-    refuse(
-      "fitDrift/log",
-      "must hold at least 3 when ambientC is not given, got 2",
-      log,
-      { least: 3 },
-      "too-few",
-    );
+    refuse("fitDrift/log", "enough-without", enoughText, { least: 3, path: "/ambientC" }, 2, "too-few");
   const fit = fitRelaxation(
     readings.map(({ timeS, temperatureC }) => ({ x: timeS, y: temperatureC, weight: 1 })),
     { limit },
   );
-  const untold = (why: string): never => {
-    return refuse("fitDrift/log", `must tell the time constant, but ${why}`, log);
+  const untold = (why: InputRules["tells-time-constant"]["why"]): never => {
+    return refuse("fitDrift/log", "tells-time-constant", untoldText, { why }, undefined);
   };
-  if (fit === undefined) return untold("its readings do not bend toward the air");
+  if (fit === undefined) return untold("straight");
   const { rate, step } = fit;
   const firstS = (readings[0] as TemperatureReading).timeS;
   const fall = readings.map(({ timeS }) => Math.exp(-rate * (timeS - firstS)));
@@ -78,12 +77,11 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   ];
   const residualSdC = spare > 0 ? Math.sqrt(fit.squares / spare) : undefined;
   const share = (pooledSd(READING, residualSdC, spare) * error) / rate;
-  if (!(share < 1)) untold("its standard error is larger than itself");
-  if (!(1 / rate <= LONGEST_CLOCK_S)) untold(`its time constant is longer than ${LONGEST_CLOCK_S} s`);
+  if (!(share < 1)) untold("uncertain");
+  if (!(1 / rate <= LONGEST_CLOCK_S)) untold("too-long");
   const startC = fit.limit + step * Math.exp(rate * firstS);
   const ambientC = fit.limit;
-  if (!(Math.min(startC, ambientC + 50) >= 0 && Math.max(startC, ambientC) <= 100))
-    untold("its curve leaves 0 to 100 °C");
+  if (!(Math.min(startC, ambientC + 50) >= 0 && Math.max(startC, ambientC) <= 100)) untold("outside");
   return {
     startC,
     ambientC,

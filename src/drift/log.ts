@@ -2,7 +2,9 @@
  * Module: drift. A bath that does not hold its temperature: what a log of thermometer readings is, and how
  * one is checked.
  */
-import { inRange, longEnough, plainObject, wrongValue } from "../core/guards.js";
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
+import { inRange, longEnough, plainObject, refuse } from "../core/guards.js";
+import { risingText } from "../core/text.js";
 
 /** One reading of the thermometer. */
 export interface TemperatureReading {
@@ -21,9 +23,6 @@ export type TemperatureLog = readonly TemperatureReading[];
 
 /** The bath's temperature in °C as a function of clock time in s: a forecast. */
 export type TemperatureForecast = (timeS: number) => number;
-
-/** The longest clock time that any function here takes or gives, s: about four months. */
-export const LONGEST_CLOCK_S = 1e7;
 
 /** Checks a log of two or more readings; throws otherwise, naming the first reading that is wrong. */
 export function checkedLog(where: string, log: unknown): TemperatureLog {
@@ -46,7 +45,7 @@ function refuseReading(where: string, reading: unknown, before: number): never {
   const { timeS, temperatureC } = plainObject(where, reading);
   inRange(where, timeS, 0, LONGEST_CLOCK_S, "timeS", "/timeS");
   inRange(where, temperatureC, 0, 100, "temperatureC", "/temperatureC");
-  wrongValue(`${where}/timeS`, `later than the reading before (${before} s)`, timeS);
+  refuse(`${where}/timeS`, "rising", risingText, { above: before, quantity: "timeS" }, timeS);
 }
 
 /**

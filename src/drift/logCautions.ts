@@ -1,6 +1,8 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
+import { driftSentences } from "./text.js";
 
 /**
  * Cautions about a log of thermometer readings.
@@ -35,13 +37,13 @@ export function logCautions(log: TemperatureLog): readonly Caution[] {
   );
   const rest = at(readings.length - 1).timeS - at(0).timeS - length(gap);
   if (readings.length > 2 && length(gap) > rest)
-    cautions.push({
-      code: "log-gap",
-      severity: "warn",
-      message: "A gap is longer than the rest of the log: the line across it is a guess.",
-      path: `/${gap}/timeS`,
-      limit: rest,
-      actual: length(gap),
-    });
+    cautions.push(
+      makeCaution(driftSentences, "log-gap", "warn", {
+        path: `/${gap}/timeS`,
+        quantity: "timeS",
+        limit: rest,
+        actual: length(gap),
+      }),
+    );
   return gravestFirst(cautions);
 }

@@ -1,5 +1,6 @@
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
-import { LONGEST_CLOCK_S, type TemperatureForecast } from "./log.js";
+import type { TemperatureForecast } from "./log.js";
 
 /** A bath that drifts toward the air's temperature. */
 export interface NewtonDrift {

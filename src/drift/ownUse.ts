@@ -1,4 +1,5 @@
-import { inRange, plainObject, positive, wrongValue, notOneOf } from "../core/guards.js";
+import { inRange, notOneOf, plainObject, positive, refuse } from "../core/guards.js";
+import { MOST_SLOWED, slowingText } from "../core/text.js";
 
 /**
  * How one development wears out its own bath: a published use rule (`increase`, 0.10 is 10 % more time, for
@@ -10,6 +11,7 @@ export interface OwnUse {
   readonly increase: number;
   /** cm² per litre, 0.001 to 1e6 */
   readonly perCm2PerL: number;
+  /** how the increases of several areas add up */
   readonly growth: "linear" | "compound";
   /** of an increase that was learned: the increase of the rule whose curve it scales in ln(time), 0 to 10 */
   readonly shape?: number;
@@ -34,7 +36,7 @@ export interface OwnUse {
  *
  * @example
  * ```ts
- * const rule = { increase: 0.1, perCm2PerL: 516.128, growth: "linear" };
+ * const rule = { increase: 0.1, perCm2PerL: 516.128, growth: "linear" } as const;
  * ownUseFactor({ ...rule, areaCm2: 516.128, volumeMl: 250 }) // => 1.2
  * ```
  */
@@ -67,8 +69,8 @@ export function loadOf(where: string, use: OwnUse): Load {
   const slower =
     growth === "linear" ? portions * increase : (portions * increase * Math.log1p(curve)) / curve;
   const last = growth === "linear" ? 1 + slower : Math.exp(slower);
-  if (!(last <= 1000))
-    wrongValue(`${where}/ownUse/areaCm2`, "such that the bath slows at most 1000 times", area);
+  if (!(last <= MOST_SLOWED))
+    refuse(`${where}/ownUse/areaCm2`, "slowing-at-most", slowingText, { max: MOST_SLOWED }, area);
   if (growth === "linear" || slower === 0)
     return {
       whole: 1 + slower / 2,

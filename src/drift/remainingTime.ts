@@ -1,4 +1,6 @@
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { plainObject, positive } from "../core/guards.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { TemperatureLaw } from "../temperature/law.js";
@@ -7,9 +9,10 @@ import { rateFunction } from "../temperature/rateFunction.js";
 import { clockTime } from "./developUntil.js";
 import { equivalentTime } from "./equivalentTime.js";
 import { courseOf, type TemperatureCourse } from "./course.js";
-import { LONGEST_CLOCK_S, type TemperatureLog, type TemperatureReading } from "./log.js";
+import type { TemperatureLog, TemperatureReading } from "./log.js";
 import { logCautions } from "./logCautions.js";
 import { loadOf, type OwnUse } from "./ownUse.js";
+import { driftSentences } from "./text.js";
 
 /** What {@link remainingTime} needs. */
 export interface RemainingTimeOptions {
@@ -38,6 +41,7 @@ export interface RemainingTime {
   readonly doneS: number;
   /** doneS / targetS; above 1 when the negative has had too much */
   readonly fraction: number;
+  /** what is unwise about the readings and the time */
   readonly cautions: readonly Caution[];
 }
 
@@ -57,7 +61,7 @@ export interface RemainingTime {
  *
  * @example
  * ```ts
- * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
+ * const law: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
  * const log = [{ timeS: 0, temperatureC: 20 }, { timeS: 180, temperatureC: 18 }];
  * remainingTime({ targetS: 480, referenceC: 20, law, log, temperatureAt: 17 }).remainingS // => 384.02
  * ```
@@ -75,20 +79,20 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
   const load = ownUse === undefined ? undefined : loadOf("remainingTime", ownUse);
   const doneS = load ? targetS * load.share(workedS / targetS) : workedS;
   const fraction = doneS / targetS;
-  const past = {
-    code: "target-passed",
-    severity: "stop",
-    message: "Past the target: pour out now.",
-    limit: targetS,
-    actual: doneS,
-  } as const;
-  const cautions = fraction > 1 ? [past, ...logCautions(log)] : logCautions(log);
+  const past = { quantity: "timeS", limit: targetS, actual: doneS } as const;
+  const cautions =
+    fraction > 1
+      ? [makeCaution(driftSentences, "target-passed", "stop", past), ...logCautions(log)]
+      : logCautions(log);
   if (fraction >= 1) return { remainingS: 0, doneS, fraction, cautions };
   const { timeS: nowS, temperatureC: nowC } = log[log.length - 1] as TemperatureReading;
   const { at: forecast, corners } = courseOf("remainingTime/temperatureAt", temperatureAt ?? nowC);
   const rateAt = rateFunction(referenceC, law);
   const left = (load ? targetS * load.whole : targetS) - workedS;
-  const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS, corners);
+  const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS, corners, {
+    course: "remainingTime/temperatureAt",
+    work: "remainingTime/targetS",
+  });
   const ahead = temperatureAt === undefined ? [] : stopsAhead(forecast, nowS, untilS);
   return { remainingS: untilS - nowS, doneS, fraction, cautions: gravestFirst([...cautions, ...ahead]) };
 }

@@ -1,10 +1,11 @@
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, plainObject, positive, refuse } from "../core/guards.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { bathTemperature, type TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
-import { LONGEST_CLOCK_S } from "./log.js";
 import { driftTemperature } from "./newtonDrift.js";
+import { freezingText, reachText } from "./refusedText.js";
 
 /** What {@link startTemperatureFor} needs. */
 export interface StartTemperatureOptions {
@@ -37,7 +38,7 @@ export interface StartTemperatureOptions {
  *
  * @example
  * ```ts
- * const law = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
+ * const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
  * startTemperatureFor({ timeS: 600, targetC: 20, ambientC: 14, timeConstantS: 3600, law }) // => 20.51
  * ```
  */
@@ -61,12 +62,7 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   let low = 0;
   let high = side > 0 ? 100 - targetC : targetC;
   const enough = timeS * 1e-12;
-  if (missing(high) > enough)
-    refuse(
-      `${where}/targetC`,
-      `must be within reach of a bath poured in at 0 to 100 °C, got ${targetC}`,
-      targetC,
-    );
+  if (missing(high) > enough) refuse(`${where}/targetC`, "within-reach", reachText, {}, targetC);
   // The farther from the target, the less is missing: halving always closes in.
   for (let i = 0; i < 50; i += 1) {
     const middle = (low + high) / 2;
@@ -75,6 +71,6 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   }
   const startC = targetC + side * low;
   if (driftTemperature({ startC, ambientC, timeConstantS })(timeS) < 0)
-    refuse(`${where}/ambientC`, `must not freeze the bath within ${timeS} s, got ${ambientC}`, ambientC);
+    refuse(`${where}/ambientC`, "not-freezing", freezingText, { timeS }, ambientC);
   return startC;
 }

@@ -7,8 +7,11 @@ import { frozen } from "../core/frozen.js";
 
 /** A figure with the range it is published or remembered in. */
 export interface HandbookRange {
+  /** the least */
   readonly low: number;
+  /** the usual one */
   readonly value: number;
+  /** the most */
   readonly high: number;
 }
 
@@ -45,11 +48,17 @@ export interface IngredientMoles {
   readonly sodium?: number;
   /** fully ionised salt that neither gives nor takes protons */
   readonly salt?: number;
+  /** moles of carbonate */
   readonly carbonate?: number;
+  /** moles of ascorbate */
   readonly ascorbate?: number;
+  /** moles of borate */
   readonly borate?: number;
+  /** moles of phosphate */
   readonly phosphate?: number;
+  /** moles of sulphite */
   readonly sulphite?: number;
+  /** moles of citrate */
   readonly citrate?: number;
 }
 
@@ -57,9 +66,11 @@ export interface IngredientMoles {
 export interface IngredientData {
   /** plain name for labels and steps */
   readonly name: string;
+  /** what it does in a brew */
   readonly role: "agent" | "alkali" | "restrainer" | "preservative" | "acid";
   /** as weighed, with its water of crystallisation; coffee has none */
   readonly molarMassGPerMol?: number;
+  /** what one mole brings into the bath */
   readonly moles?: IngredientMoles;
   /** coffee only: dry coffee solids, g per g */
   readonly solids?: HandbookRange;
@@ -72,7 +83,9 @@ export interface IngredientData {
    * gets there
    */
   readonly solubility?: readonly (readonly [temperatureC: number, gPer100G: number])[];
+  /** what it may do to whoever handles it */
   readonly hazard?: IngredientHazard;
+  /** where the figures come from */
   readonly sources: readonly string[];
 }
 
@@ -113,7 +126,12 @@ const coffee = {
     "agglomerated": range(0.2, 0.23, 0.27),
     "freeze-dried": range(0.18, 0.22, 0.26),
   },
-  sources: [USDA, "kuhniperm.ru and ntro.it.com, grams a spoon", LOOSE],
+  sources: [
+    USDA,
+    "How many grams of coffee (instant and ground) in one spoon?, kuhniperm.ru; How many grams is 1 tsp of " +
+      "instant coffee?, ntro.it.com",
+    LOOSE,
+  ],
 } as const;
 
 /** What the hydrates of washing soda share. */

@@ -14,17 +14,17 @@ const KODAK = `Eastman Kodak, film data sheets ${MEMORY}`;
 const CAPACITY = "Brodie-Tyrrell, Fixer Capacity, analogue FAQ";
 
 /** What the material lies in. A dish is a tray. */
-export type Vessel = "tank" | "tray" | "drum";
+export type ProcessVessel = "tank" | "tray" | "drum";
 
 /**
  * How the bath is moved: a tank is inverted or turned, a drum turned, a tray rocked, sheets in it shuffled.
  */
-export type Movement = "invert" | "turn" | "rock" | "shuffle";
+export type ProcessMovement = "invert" | "turn" | "rock" | "shuffle";
 
 /** How one works with a vessel. */
 export interface VesselHabit {
   /** the movements that suit it, the usual one first */
-  readonly movements: readonly [Movement, ...Movement[]];
+  readonly movements: readonly [ProcessMovement, ...ProcessMovement[]];
   /** agitation without pause at the start, s */
   readonly initialS: number;
   /** one agitation, s */
@@ -35,7 +35,7 @@ export interface VesselHabit {
 }
 
 /** Habits by vessel. */
-export const handbookHabits: Readonly<Record<Vessel, VesselHabit>> = {
+export const handbookHabits: Readonly<Record<ProcessVessel, VesselHabit>> = {
   tank: {
     movements: ["invert", "turn"],
     initialS: 30,
@@ -54,11 +54,11 @@ export const handbookHabits: Readonly<Record<Vessel, VesselHabit>> = {
 };
 
 /** The vessels that `planProcess` takes. */
-export const vessels: readonly Vessel[] = /* @__PURE__ */ namesOf(handbookHabits);
+export const vessels: readonly ProcessVessel[] = /* @__PURE__ */ namesOf(handbookHabits);
 
 /** Time for pouring out, or for lifting out and draining, s. */
 export const handbookDrain: Readonly<
-  Record<Movement, { readonly drainS: number; readonly sources: readonly string[] }>
+  Record<ProcessMovement, { readonly drainS: number; readonly sources: readonly string[] }>
 > = {
   invert: { drainS: 10, sources: ["US Army, correspondence subcourse SS0514, sec. 11 (10 s to drain)"] },
   turn: { drainS: 10, sources: ["drain as from a tank that is inverted: common practice"] },
@@ -67,7 +67,7 @@ export const handbookDrain: Readonly<
 };
 
 /** The ways to move a bath that `planProcess` takes; which of them suit depends on the vessel. */
-export const movements: readonly Movement[] = /* @__PURE__ */ namesOf(handbookDrain);
+export const movements: readonly ProcessMovement[] = /* @__PURE__ */ namesOf(handbookDrain);
 
 /**
  * Agitation of a bath that is only to be kept moving: without pause at the start, then a short one at each
@@ -106,7 +106,7 @@ export type StopKind = "acid" | "water";
 export const handbookStops: Readonly<
   Record<StopKind, { readonly durationS: number; readonly sources: readonly string[] }>
 > = {
-  acid: { durationS: 30, sources: [`${ARMY}, p. 24 (30 to 60 s)`, "R. Fleming, practice page (30 s)"] },
+  acid: { durationS: 30, sources: [`${ARMY}, p. 24 (30 to 60 s)`] },
   water: { durationS: 60, sources: ["a minute of running or changed water: common practice"] },
 };
 
@@ -171,7 +171,7 @@ export const handbookFixTimes: Readonly<
     times: 3,
     sources: [
       "K. Guttikar, Black and white film fixer times",
-      "clip-test discussion after Anchell and Troop, for iodide-rich and tabular films",
+      "practice after Anchell and Troop, for iodide-rich and tabular films (from memory)",
     ],
   },
 };

@@ -12,8 +12,11 @@ const GALLON_L = 3.785411784;
 
 /** A published rule for more time as a bath is used. */
 export interface HandbookUse {
+  /** longer time for each `perCm2PerL` developed, as a fraction */
   readonly increase: number;
+  /** the area in a litre that the increase is for, cm²/l */
   readonly perCm2PerL: number;
+  /** how the increases of several areas add up */
   readonly growth: "linear" | "compound";
   /** standard deviation of `increase` (assumed): half of it, and at least 4 % a roll in a litre */
   readonly sdIncrease: number;
@@ -23,6 +26,7 @@ export interface HandbookUse {
   readonly dilution: string;
   /** how the figures were seen */
   readonly seen: Seen;
+  /** where the rule comes from */
   readonly sources: readonly string[];
 }
 
@@ -84,9 +88,13 @@ export const useDevelopers: readonly UseDeveloper[] = /* @__PURE__ */ namesOf(ha
 
 /** A published keeping limit: a limit, not an activity. */
 export interface KeepingLimit {
+  /** the kind of developer */
   readonly developer: string;
+  /** how it is kept */
   readonly storage: KeepingStorage;
+  /** how long it keeps, h */
   readonly limitH: number;
+  /** where the limit comes from */
   readonly sources: readonly string[];
 }
 

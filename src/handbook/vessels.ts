@@ -15,8 +15,11 @@ export type DriftVessel =
 
 /** A time constant with the standard deviation of its logarithm. */
 export interface HandbookVessel {
+  /** after this time 63 % of the difference to the surroundings is gone, s */
   readonly timeConstantS: number;
+  /** standard deviation of ln(timeConstantS) */
   readonly logSd: number;
+  /** where the figure comes from */
   readonly sources: readonly string[];
 }
 

@@ -1,11 +1,15 @@
 import type { Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
 import { plainObject, positive, refuse } from "../core/guards.js";
+import { disagreeSentence } from "./text.js";
+import { inOrderText } from "../core/text.js";
 
 /** Two estimates as one. */
 export interface CombinedEstimate extends TimeEstimate {
   /** how far the two lie apart, in standard deviations of their difference; 0 where they agree */
   readonly apart: number;
+  /** where the two do not agree */
   readonly cautions: readonly Caution[];
 }
 
@@ -57,20 +61,18 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
     Math.exp(shareA * meanA + (1 - shareA) * meanB),
     apart > WIDENS ? widened : Math.sqrt(shareA * varianceA),
   );
+  // Two that are far apart may have no common interval that a clock could show.
+  positive("combineEstimates/b", estimate.lowS, 1e9, "timeS", "/lowS");
+  positive("combineEstimates/b", estimate.highS, 1e9, "timeS", "/highS");
   const cautions: readonly Caution[] =
     apart > BEYOND_CHANCE
       ? [
-          {
-            code: "estimates-disagree",
-            severity: "warn",
-            message:
-              "The two estimates disagree beyond chance: check temperature, dilution and factor before " +
-              "trusting either.",
+          makeCaution(disagreeSentence, "estimates-disagree", "warn", {
             quantity: "standardDeviations",
             limit: BEYOND_CHANCE,
             actual: apart,
             data: { firstS: a.timeS, secondS: b.timeS },
-          },
+          }),
         ]
       : [];
   return { ...estimate, apart, cautions };
@@ -83,10 +85,6 @@ function logNormal(where: string, estimate: TimeEstimate): readonly [mean: numbe
   const lowS = positive(where, estimate.lowS, 1e9, "timeS", "/lowS");
   const highS = positive(where, estimate.highS, 1e9, "timeS", "/highS");
   if (!(lowS <= timeS && timeS <= highS))
-    refuse(
-      where,
-      `must have lowS, timeS and highS in that order, got ${lowS}, ${timeS} and ${highS} s`,
-      lowS,
-    );
+    refuse(where, "in-order", inOrderText, { lowS, timeS, highS }, undefined);
   return [Math.log(timeS), (Math.log(highS / lowS) / (2 * Z90)) ** 2];
 }

@@ -1,6 +1,8 @@
 import { isPast, type Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { inRange, knownEntry, plainObject } from "../core/guards.js";
 import { handbookAppearance, type AppearanceAgent, type HandbookAppearance } from "../handbook/appearance.js";
+import { strengthOutsideSentence } from "./text.js";
 
 /** Options of {@link handbookAppearanceFactor}. */
 export interface AppearanceFactorOptions {
@@ -12,10 +14,13 @@ export interface AppearanceFactorOptions {
 
 /** A printed factor with its spread. */
 export interface PublishedFactor {
+  /** whole time over time of appearance */
   readonly factor: number;
   /** standard deviation of ln(factor) */
   readonly logSd: number;
+  /** where it is printed */
   readonly sources: readonly string[];
+  /** what is unwise about using it */
   readonly cautions: readonly Caution[];
 }
 
@@ -72,15 +77,12 @@ function atStrength(
     sources,
     cautions: outside
       ? [
-          {
-            code: "strength-outside",
-            severity: "warn",
-            message: "No list goes to this strength: the factor is that of the nearest printed one.",
+          makeCaution(strengthOutsideSentence, "strength-outside", "warn", {
             path: "/options/strengthGPerL",
             quantity: "gPerL",
             limit,
             actual: gPerL,
-          },
+          }),
         ]
       : [],
   };

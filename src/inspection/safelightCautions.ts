@@ -1,36 +1,20 @@
 import type { Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { namesOf } from "../core/frozen.js";
 import { knownEntry } from "../core/guards.js";
+import { safelightSentences } from "./text.js";
 
 /** What light a material sees. */
 export type Sensitization = "blue-sensitive" | "orthochromatic" | "panchromatic";
 
-const CAUTIONS: Readonly<Record<Sensitization, Caution>> = {
-  "blue-sensitive": {
-    code: "safelight-amber",
-    severity: "note",
-    message:
-      "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as " +
-      "long as you will look.",
-  },
-  "orthochromatic": {
-    code: "safelight-red",
-    severity: "warn",
-    message:
-      "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as " +
-      "long as you will look.",
-  },
-  "panchromatic": {
-    code: "panchromatic-dark",
-    severity: "stop",
-    message:
-      "Panchromatic: develop in complete darkness, by time and temperature. " +
-      "No safelight shows the image without fogging it.",
-  },
-};
+const CODES = {
+  "blue-sensitive": ["safelight-amber", "note"],
+  "orthochromatic": ["safelight-red", "warn"],
+  "panchromatic": ["panchromatic-dark", "stop"],
+} as const;
 
 /** What light a material may see, as `safelightCautions`, plans and recipes take it. */
-export const sensitizations: readonly Sensitization[] = /* @__PURE__ */ namesOf(CAUTIONS);
+export const sensitizations: readonly Sensitization[] = /* @__PURE__ */ namesOf(CODES);
 
 /**
  * Whether a material can be watched while it develops.
@@ -49,5 +33,10 @@ export const sensitizations: readonly Sensitization[] = /* @__PURE__ */ namesOf(
  * ```
  */
 export function safelightCautions(sensitization: Sensitization): readonly Caution[] {
-  return [knownEntry("safelightCautions/sensitization", CAUTIONS, sensitization)];
+  const [code, severity] = knownEntry<Sensitization, (typeof CODES)[Sensitization]>(
+    "safelightCautions/sensitization",
+    CODES,
+    sensitization,
+  );
+  return [makeCaution(safelightSentences, code, severity)];
 }

@@ -7,6 +7,7 @@ import { checkedOrigin, type LawOrigin } from "../core/term.js";
  * concentration, −100 to 100 kJ/mol, with its standard deviation.
  */
 export interface InteractionLaw extends LawOrigin {
+  /** change of the activation energy for each halving, kJ/mol, −100 to 100 */
   readonly perHalvingKJPerMol: number;
   /** 0 to 100 kJ/mol; 20 when left out */
   readonly sdKJPerMol?: number | undefined;

@@ -25,22 +25,23 @@ const FURTHEST = 2;
  */
 export const interactionPair: Pair<InteractionLaw, number, number, "interaction"> = {
   name: "interaction",
-  said: "temperature with dilution",
   law: "interaction",
+  lawFields: ["perHalvingKJPerMol", "sdKJPerMol"],
   causes: [temperatureCause, dilutionCause],
   generic: genericInteractionLaw,
   check: checkedInteractionLaw,
-  log: (law, from, to) => law.perHalvingKJPerMol * slopeOf(from, to),
+  logAt: (law, [fromC, fromLogC]) => {
+    const known = inverseKelvin(fromC);
+    const perHalving = law.perHalvingKJPerMol;
+    return (toC, toLogC) => perHalving * slopeOf(known, fromLogC, inverseKelvin(toC), toLogC);
+  },
   effect: interactionEffect,
 };
 
-/** How ln(time) moves with the number; a side is a temperature in °C and ln(concentration). */
-function slopeOf(
-  [fromC, fromLogC]: PairSide<number, number>,
-  [toC, toLogC]: PairSide<number, number>,
-): number {
+/** How ln(time) moves with the number; a side is 1/T in 1/K and ln(concentration). */
+function slopeOf(from: number, fromLogC: number, to: number, toLogC: number): number {
   const halvings = Math.min(FURTHEST, Math.max(-FURTHEST, (fromLogC - toLogC) / Math.LN2));
-  return (halvings * (inverseKelvin(toC) - inverseKelvin(fromC))) / GAS_CONSTANT_KJ;
+  return (halvings * (to - from)) / GAS_CONSTANT_KJ;
 }
 
 /** The effect beside those of the two causes. */
@@ -49,7 +50,7 @@ export function interactionEffect(
   from: PairSide<number, number>,
   to: PairSide<number, number>,
 ): Effect {
-  const slope = slopeOf(from, to);
+  const slope = slopeOf(inverseKelvin(from[0]), from[1], inverseKelvin(to[0]), to[1]);
   const sd = law.sdKJPerMol ?? GIVEN_INTERACTION_SD_KJ;
   return { log: law.perHalvingKJPerMol * slope, slope, sd, beside: 0 };
 }

@@ -1,10 +1,13 @@
 /*
  * Dry advice on what the runs can and cannot tell.
  */
-import type { Caution } from "../core/caution.js";
+import type { Caution, CautionSeverity } from "../core/caution.js";
+import { makeCaution, type FiguresOf } from "../core/cautionTexts.js";
+import type { Row } from "../core/row.js";
 import type { FittedRun, NotebookFit } from "./fitNotebook.js";
 import type { Entry } from "./notebook.js";
-import type { Parameter, SetAside } from "./types.js";
+import { learningSentences, type LearningCautionCode } from "./text.js";
+import type { LearnedParameter, SetAside } from "./types.js";
 
 /**
  * Causes count as changed together when their slopes over the runs, each run by its precision, are correlated
@@ -29,10 +32,27 @@ const FAR = 3;
 /** From so many standard deviations on a drift is named: chance gets there in one notebook of 22. */
 const DRIFTED = 2;
 
+/**
+ * The same for its steady part. Without evidence a trend is drawn toward 0 while its spread is not: chance
+ * gets there in one notebook of 50.
+ */
+const STEADILY = 1.2;
+
+/** So many runs, and such a share of them, good within so much of the fitted ln(time): all confirm it. */
+const CONFIRMING = { least: 5, share: 0.8, within: 0.15 };
+/** A run so far off, in ln(time), shows what is no longer good. */
+const TRIED = 0.2;
+
+const say = <Code extends LearningCautionCode>(
+  severity: CautionSeverity,
+  code: Code,
+  ...figures: FiguresOf<Code>
+): Caution => makeCaution(learningSentences, code, severity, ...figures);
+
 /** What to tell the photographer about the runs as a whole, gravest first. */
 export function adviceOn(
   fit: NotebookFit,
-  parameters: readonly Parameter[],
+  parameters: readonly LearnedParameter[],
   setAside: readonly SetAside[],
   entries: readonly Entry[],
 ): readonly Caution[] {
@@ -43,142 +63,119 @@ export function adviceOn(
     ...scattered(fit),
     ...notSeparated(fit, parameters),
     ...undated(fit, entries),
+    ...onlyGood(fit, entries),
     ...equalRuns(entries),
   ];
 }
 
-/** What a number is called in a sentence. */
-const nameOf = ({ cause }: Parameter): string => cause.replace("baseline", "the base time");
-
 function doubted(setAside: readonly SetAside[], entries: readonly Entry[]): readonly Caution[] {
   return setAside
     .filter(({ weight }) => weight > 0)
-    .map(({ run, reason, weight }) => ({
-      code: "doubted-run",
-      severity: "warn",
-      message: `Run ${entries[run]?.run.id ?? run} ${reason} and counts for less. Check the notes.`,
-      path: `/runs/${run}`,
-      quantity: "weight",
-      limit: 1,
-      actual: weight,
-      data: { run: entries[run]?.run.id ?? run, reason },
-    }));
+    .map(({ run, reason, weight }) =>
+      say("warn", "doubted-run", {
+        path: `/runs/${run}`,
+        quantity: "weight",
+        limit: 1,
+        actual: weight,
+        data: { run: entries[run]?.run.id ?? run, reason },
+      }),
+    );
 }
 
 /** Numbers that the runs carry to a limit, or far from where they began. */
-function far({ model, held }: NotebookFit, parameters: readonly Parameter[]): readonly Caution[] {
+function far({ model, held }: NotebookFit, parameters: readonly LearnedParameter[]): readonly Caution[] {
   return parameters.flatMap((one, j): readonly Caution[] => {
     const path = `/parameters/${j}`;
     const actual = (one.value - (model.numbers[j]?.value as number)) / one.priorSd;
-    const data = { parameter: one.parameter };
-    if (held.atBound.includes(j))
-      return [
-        {
-          code: "held-at-limit",
-          severity: "warn",
-          message: `The runs carry ${nameOf(one)} past its limit: it is held there. Check the notes.`,
-          path,
-          data,
-        },
-      ];
+    const data = { parameter: one.parameter, cause: one.cause };
+    if (held.atBound.includes(j)) return [say("warn", "held-at-limit", { path, data })];
     // A trend may lie any number of its first standard deviations off: it has a sentence of its own.
     if (!(Math.abs(actual) > FAR) || model.numbers[j]?.tail !== undefined) return [];
-    return [
-      {
-        code: "far-from-known",
-        severity: "warn",
-        message: `The runs carry ${nameOf(one)} far from what is known. Check the notes.`,
-        path,
-        quantity: "standardDeviations",
-        limit: FAR,
-        actual,
-        data,
-      },
-    ];
+    const quantity = "standardDeviations";
+    return [say("warn", "far-from-known", { path, quantity, limit: FAR, actual, data })];
   });
 }
 
-/** Whether the base time moved between the oldest and the newest date. */
+/** Whether the base time moved between the oldest and the newest date, or creeps one way. */
 function drifted({ model, regression }: NotebookFit): readonly Caution[] {
-  return model.terms.flatMap(({ span }): readonly Caution[] => {
-    if (span === undefined) return [];
-    const { mean, variance } = regression.along(span);
-    const away = Math.abs(mean) / Math.sqrt(variance);
-    if (!(away > DRIFTED)) return [];
-    const ratio = Math.exp(-mean);
+  const awayAlong = (row: Row): number => {
+    const { mean, variance } = regression.along(row);
+    return Math.abs(mean) / Math.sqrt(variance);
+  };
+  return model.terms.flatMap(({ span, steady }): readonly Caution[] => {
+    if (span === undefined || steady === undefined) return [];
+    const away = awayAlong(span);
+    const steadily = awayAlong(steady);
+    if (!(away > DRIFTED || steadily > STEADILY)) return [];
+    const ratio = Math.exp(-regression.along(span).mean);
     return [
-      {
-        code: "trend",
-        severity: "warn",
-        message:
-          `The times have drifted: now ${ratio.toFixed(2)} of those on the oldest date. ` +
-          `Check bath and thermometer.`,
+      say("warn", "trend", {
         path: "/runs",
         quantity: "standardDeviations",
-        limit: DRIFTED,
-        actual: away,
+        ...(away > DRIFTED ? { limit: DRIFTED, actual: away } : { limit: STEADILY, actual: steadily }),
         data: { ratio },
-      },
+      }),
     ];
   });
 }
 
 function scattered({ regression: { scatter } }: NotebookFit): readonly Caution[] {
   if (!(scatter > SCATTERED)) return [];
-  return [
-    {
-      code: "scatter",
-      severity: "warn",
-      message: "The runs scatter more than their outcomes say: not all is in the notes.",
-      quantity: "ratio",
-      limit: SCATTERED,
-      actual: scatter,
-    },
-  ];
+  return [say("warn", "scatter", { quantity: "ratio", limit: SCATTERED, actual: scatter })];
 }
 
 /** Causes that changed together in the runs. */
-function notSeparated(fit: NotebookFit, parameters: readonly Parameter[]): readonly Caution[] {
+function notSeparated(fit: NotebookFit, parameters: readonly LearnedParameter[]): readonly Caution[] {
   const { ground, model, fitted, regression } = fit;
   const causes = ["baseline", ...ground.parts.map(({ cause }) => cause.name)];
   const own = parameters.flatMap(({ cause }, j) =>
     causes.includes(cause) && model.numbers[j]?.gap === undefined ? j : [],
   );
   const precision = regression.variances.map((variance) => 1 / variance);
-  const slopes = own.map((j) => slopesOf(fitted, parameters[j] as Parameter));
-  const shared = (i: number, j: number): number =>
-    precision.reduce(
-      (sum, weight, k) => sum + weight * (slopes[i]?.[k] as number) * (slopes[j]?.[k] as number),
-      0,
-    );
-  const at = (i: number): Parameter => parameters[own[i] as number] as Parameter;
+  const slopes = slopesOf(
+    fitted,
+    own.map((j) => parameters[j] as LearnedParameter),
+  );
+  const sharedBy = (i: number, j: number): number => {
+    const [a, b] = [slopes[i] as Float64Array, slopes[j] as Float64Array];
+    return precision.reduce((sum, weight, k) => sum + weight * (a[k] as number) * (b[k] as number), 0);
+  };
+  const alone = own.map((_, i) => sharedBy(i, i));
+  const at = (i: number): LearnedParameter => parameters[own[i] as number] as LearnedParameter;
   const told: number[] = [];
   return own.flatMap((place, i): readonly Caution[] => {
     if (at(i).runs < 2 || told.includes(i)) return [];
     const group = own.flatMap((_, j) =>
-      shared(i, j) ** 2 > TOGETHER ** 2 * shared(i, i) * shared(j, j) ? j : [],
+      sharedBy(i, j) ** 2 > TOGETHER ** 2 * (alone[i] as number) * (alone[j] as number) ? j : [],
     );
     if (group.length < 2 || !group.some((j) => at(j).sd > KEPT * at(j).priorSd)) return [];
     told.push(...group);
-    const names = group.map((j) => nameOf(at(j))).join(", ");
-    return [
-      {
-        code: "not-separated",
-        severity: "note",
-        message:
-          `The runs cannot tell apart ${names}: they changed together. ` +
-          `Change one alone in the next test.`,
-        path: `/parameters/${place}`,
-        data: { parameters: group.map((j) => at(j).parameter) },
-      },
-    ];
+    const data = {
+      parameters: group.map((j) => at(j).parameter),
+      causes: group.map((j) => at(j).cause),
+    };
+    return [say("note", "not-separated", { path: `/parameters/${place}`, data })];
   });
 }
 
-function slopesOf(fitted: readonly FittedRun[], { parameter, priorSd }: Parameter): readonly number[] {
-  return fitted.map(
-    ({ row }) => priorSd * (row.slopes.find((one) => one.parameter === parameter)?.slope ?? 0),
+/** For each parameter its slopes over the runs, by its first standard deviation. */
+function slopesOf(
+  fitted: readonly FittedRun[],
+  parameters: readonly LearnedParameter[],
+): readonly Float64Array[] {
+  const found = new Map(
+    parameters.map(({ parameter, priorSd }) => [
+      parameter,
+      { priorSd, slopes: new Float64Array(fitted.length) },
+    ]),
   );
+  fitted.forEach(({ row }, k) => {
+    for (const { parameter, slope } of row.slopes) {
+      const one = found.get(parameter);
+      if (one !== undefined) one.slopes[k] = one.priorSd * slope;
+    }
+  });
+  return [...found.values()].map(({ slopes }) => slopes);
 }
 
 /** Runs without a date in a notebook that drifts are taken in the middle of it. */
@@ -190,28 +187,49 @@ function undated({ model, fitted }: NotebookFit, entries: readonly Entry[]): rea
   });
   if (runs.length === 0) return [];
   return [
-    {
-      code: "undated-runs",
-      severity: "note",
-      message: "Some runs have no date. They are taken in the middle of the dated ones.",
+    say("note", "undated-runs", {
       path: `/runs/${runs[0]}`,
       quantity: "count",
       actual: runs.length,
       data: { runs },
-    },
+    }),
   ];
 }
 
+/**
+ * Runs that were nearly all good at the time that was predicted, and none far from it: how far off is still
+ * good for this eye is not known.
+ */
+function onlyGood({ fitted, regression }: NotebookFit, entries: readonly Entry[]): readonly Caution[] {
+  let [own, confirming] = [0, 0];
+  for (const { run, log, row, said } of fitted) {
+    const { timeS, printed, outcome } = entries[run]?.run ?? {};
+    if (timeS === undefined || printed === true || outcome?.kind === "appearance") continue;
+    const off = Math.abs(Math.log(timeS) - log - regression.along(row).mean);
+    if (off > TRIED && outcome?.kind !== "good") return [];
+    own += 1;
+    if (outcome?.kind === "good" && said.kind === "window" && off < CONFIRMING.within) confirming += 1;
+  }
+  if (own < CONFIRMING.least || confirming < CONFIRMING.share * own) return [];
+  return [say("warn", "only-good", { path: "/runs", quantity: "count", actual: confirming })];
+}
+
+/** Two runs that are equal in all but an id, unless each has one. */
 function equalRuns(entries: readonly Entry[]): readonly Caution[] {
-  const twin = entries.findIndex(({ text }, i) => text === entries[i - 1]?.text);
-  if (twin < 1) return [];
-  return [
-    {
-      code: "equal-runs",
-      severity: "note",
-      message: "Two runs are equal in every field and count twice: give each an id, or drop one.",
-      path: `/runs/${twin}`,
-      data: { runs: [twin - 1, twin] },
-    },
-  ];
+  // Only runs of one date, time and temperature are compared field by field.
+  const keys = entries.map(({ run: { date, timeS, temperatureC } }) => `${date} ${timeS} ${temperatureC}`);
+  const counts = new Map<string, number>();
+  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  const seen = new Map<string, number>();
+  for (const [i, entry] of entries.entries()) {
+    if ((counts.get(keys[i] as string) as number) < 2) continue;
+    const { id } = entry.run;
+    const rest = entry.text.slice(JSON.stringify([id]).length);
+    const twin = seen.get(rest);
+    // Two that have ids of their own are two runs.
+    if (twin !== undefined && (id === undefined || entries[twin]?.run.id === undefined))
+      return [say("note", "equal-runs", { path: `/runs/${i}`, data: { runs: [twin, i] } })];
+    seen.set(rest, i);
+  }
+  return [];
 }

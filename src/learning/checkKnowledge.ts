@@ -4,14 +4,26 @@ import { problemAt } from "../core/readBySchema.js";
 import type { DocumentProblem } from "../core/schemaWords.js";
 import { readDocument } from "../core/readDocument.js";
 import type { JsonSchema } from "../core/schema.js";
+import { askedDilution } from "../dilution/askedDilution.js";
 import { learnedSchema } from "./schema.js";
-import { derived, storedProblems } from "./stored.js";
+import { oddRuns } from "./oddRuns.js";
+import { derived, storedEntries, storedProblems } from "./stored.js";
 import { KNOWLEDGE_VERSION, type LearnedKnowledge } from "./types.js";
 
 /** What {@link checkKnowledge} returns. */
 export type KnowledgeCheck =
-  | { readonly ok: true; readonly knowledge: LearnedKnowledge; readonly cautions: readonly Caution[] }
-  | { readonly ok: false; readonly problems: readonly DocumentProblem[] };
+  | {
+      readonly ok: true;
+      /** the knowledge, worked out from its prior and its runs */
+      readonly knowledge: LearnedKnowledge;
+      /** where what was stored does not follow from the runs */
+      readonly cautions: readonly Caution[];
+    }
+  | {
+      readonly ok: false;
+      /** everything that is wrong with its form */
+      readonly problems: readonly DocumentProblem[];
+    };
 
 const VERSIONS = [{ field: "schema", newest: KNOWLEDGE_VERSION }];
 const AT = "checkKnowledge/knowledge";
@@ -28,24 +40,27 @@ let schema: JsonSchema | undefined;
  *
  * @remarks Never throws. The form is checked first and nothing else is done with a document whose form is
  * wrong. Stored numbers that do not follow from the prior and the runs are worked out again, with the caution
- * `stored-differs`. A newer version is refused by name.
+ * `stored-differs`. A run whose time may be in minutes or temperature in °F has a caution with its path. A
+ * newer version is refused by name.
  *
  * @example
  * ```ts
  * const stored = JSON.stringify(startKnowledge({ timeS: 510, temperatureC: 20 }));
  * const check = checkKnowledge(stored);
  * check.ok && check.knowledge.baseline.logSd // => 0.2
- * checkKnowledge({ schema: 9 }).problems[0].path // => "/schema"
+ * const newer = checkKnowledge({ schema: 9 });
+ * newer.ok || newer.problems[0]?.path // => "/schema"
  * ```
  */
 export function checkKnowledge(input: unknown): KnowledgeCheck {
   schema ??= learnedSchema(causeSchemas);
   const problems: DocumentProblem[] = [];
   const copy = readDocument(schema, input, VERSIONS, problems) as LearnedKnowledge | undefined;
-  if (copy === undefined) return { ok: false, problems };
+  if (copy === undefined) return { ok: false, problems: problems.map(askedDilution) };
   const found = problemAt(problems, "", () => derived(AT, copy));
   if (found === undefined) return { ok: false, problems: storedProblems(copy, problems) };
-  const cautions = found.cautions.map((one) => ({
+  const odd = oddRuns(AT, copy.prior, storedEntries(AT, copy));
+  const cautions = [...odd, ...found.cautions].map((one) => ({
     ...one,
     ...(one.path !== undefined && { path: one.path.replace(/^\/knowledge/, "") }),
   }));

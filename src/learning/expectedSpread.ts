@@ -17,8 +17,8 @@ export interface PlannedTest {
  * The standard deviation of ln(time) in question that is expected once a test is made.
  *
  * @remarks In closed form: variance − covariance² · what the outcome tells. A value tells 1/(its variance);
- * an eye that names half steps tells less, and least where it is sure to say "good": see {@link
- * windowInformation}.
+ * an eye that names half steps tells less: see {@link windowInformation}. Noise is taken as it is known, so
+ * that a first run whose noise is estimated leaves more.
  *
  * Source: D. V. Lindley, Ann. Math. Statist. 27, 1956, p. 986 (the worth of an experiment before it is made).
  */

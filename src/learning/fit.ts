@@ -2,11 +2,12 @@
  * From what was known before and all the runs to knowledge: one function, so that knowledge is the same
  * whichever way the runs came in.
  */
-import { choleskyDiagonal, type JointSpread, type Offset } from "../compensate/joint.js";
+import { choleskyDiagonal, type JointSpread, type LearnedOffset } from "../compensate/joint.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import type { AnyLearnable, Learned } from "../core/cause.js";
 import { frozen } from "../core/frozen.js";
-import { basisOf, type LawOrigin } from "../core/term.js";
+import { plainCopy } from "../core/plainCopy.js";
+import { restsOn, type LawOrigin } from "../core/term.js";
 import { adviceOn } from "./advice.js";
 import { fitNotebook, type NotebookFit } from "./fitNotebook.js";
 import { everything, type Learning } from "./learning.js";
@@ -15,8 +16,8 @@ import type { Entry } from "./notebook.js";
 import {
   KNOWLEDGE_VERSION,
   type LearnedKnowledge,
-  type Parameter,
-  type Prior,
+  type LearnedParameter,
+  type KnowledgePrior,
   type SetAside,
 } from "./types.js";
 
@@ -29,10 +30,11 @@ const NAMED_BELOW = 2 / 3;
 /** Fits all the runs, in the order given, to the prior. `at` is the place of the knowledge for errors. */
 export function fitKnowledge(
   at: string,
-  prior: Prior,
+  given: KnowledgePrior,
   entries: readonly Entry[],
   learning: Learning = everything,
 ): LearnedKnowledge {
+  const prior = ownCopy(given);
   const fit = fitNotebook(at, learning, prior, entries);
   const parameters = parametersOf(fit);
   const setAside = setAsideIn(fit, entries.length);
@@ -41,7 +43,7 @@ export function fitKnowledge(
     ...learned,
     schema: KNOWLEDGE_VERSION,
     prior,
-    runs: entries.map(({ run }) => run),
+    runs: entries.map(({ run }) => ownCopy(run)),
     parameters,
     joint: jointOf(fit, parameters, learned.baseline),
     scatter: fit.regression.scatter,
@@ -50,8 +52,13 @@ export function fitKnowledge(
   });
 }
 
+/** Data that may be frozen: a copy of the caller's, or what is frozen already. */
+function ownCopy<Data extends object>(data: Data): Data {
+  return Object.isFrozen(data) ? data : ((plainCopy(data) as Data | undefined) ?? data);
+}
+
 /** Each number of the model with what was learned of it. */
-function parametersOf({ model, regression, fitted, held }: NotebookFit): readonly Parameter[] {
+function parametersOf({ model, regression, fitted, held }: NotebookFit): readonly LearnedParameter[] {
   // A number that was known exactly is taught by no run.
   const exact = new Set(model.numbers.flatMap(({ parameter, sd }) => (sd === 0 ? parameter : [])));
   const counts = new Map<string, number>();
@@ -59,7 +66,7 @@ function parametersOf({ model, regression, fitted, held }: NotebookFit): readonl
     for (const { parameter, slope } of row.slopes)
       if (slope !== 0 && !exact.has(parameter)) counts.set(parameter, (counts.get(parameter) ?? 0) + 1);
   const { covariance } = regression.scaled;
-  return model.numbers.map(({ parameter, cause, value, sd }, i): Parameter => ({
+  return model.numbers.map(({ parameter, cause, value, sd }, i): LearnedParameter => ({
     parameter,
     cause,
     // Through a division and back, a number at the end of its range must not round out of it.
@@ -78,19 +85,27 @@ function setAsideIn({ reasons, fitted, regression }: NotebookFit, count: number)
   const asides = new Map([...reasons].map(([run, reason]) => [run, { run, reason, weight: 0 }]));
   fitted.forEach(({ run }, i) => {
     const weight = regression.weights[i] as number;
-    if (weight < NAMED_BELOW)
-      asides.set(run, { run, reason: "disagrees with the others beyond chance", weight });
+    if (weight < NAMED_BELOW) asides.set(run, { run, reason: "disagrees", weight });
   });
   return Array.from({ length: count }, (_, run) => asides.get(run)).filter((one) => one !== undefined);
 }
 
+/** A number has moved once its spread has shrunk by more than this share (assumed), */
+const NOTED_SHRINKING = 0.05;
+/** or once it lies farther from where it was than this share of its first spread (assumed). */
+const NOTED_SHIFT = 0.25;
+
+/** Whether runs have moved a number enough for an answer to rest on them; `from` is where it was. */
+const isMoved = ({ value, sd, priorSd, from }: LearnedParameter & { readonly from: number }): boolean =>
+  sd < (1 - NOTED_SHRINKING) * priorSd || Math.abs(value - from) > NOTED_SHIFT * priorSd;
+
 /** The laws with what was learned. A law that no run bears on stays as it was given. */
 function learnedLaws(
-  prior: Prior,
+  prior: KnowledgePrior,
   { ground, model }: NotebookFit,
-  parameters: readonly Parameter[],
+  parameters: readonly LearnedParameter[],
 ): Knowledge & { readonly baseline: Baseline } {
-  const base = parameters.find(({ parameter }) => parameter === BASE) as Parameter;
+  const base = parameters.find(({ parameter }) => parameter === BASE) as LearnedParameter;
   const given = prior.laws as Readonly<Record<string, unknown>>;
   const lawOf = (
     { name, law: field }: { readonly name: string; readonly law: string },
@@ -99,8 +114,8 @@ function learnedLaws(
     law: LawOrigin,
   ): readonly (readonly [string, LawOrigin])[] => {
     const own = parameters.flatMap((one, i) => {
-      const { gap } = model.numbers[i] as ModelNumber;
-      return one.cause === name ? [{ ...one, ...(gap && { gap }) }] : [];
+      const { gap, value: first } = model.numbers[i] as ModelNumber;
+      return one.cause === name ? [{ ...one, from: first, ...(gap && { gap }) }] : [];
     });
     const runs = own.reduce((most, one) => Math.max(most, one.runs), 0);
     if (runs === 0 && given[field] !== undefined) return [];
@@ -109,8 +124,10 @@ function learnedLaws(
     // A generic law says that nothing taught it.
     const learned = runs === 0 ? new Map<string, Learned>() : new Map(own.map((one) => [one.parameter, one]));
     const said = given[field] as LawOrigin | undefined;
-    const before = runs === 0 ? {} : { before: said === undefined ? ("default" as const) : basisOf(said) };
-    return [[field, { ...(learnable.law(law, learned) as LawOrigin), ...before, runs }]];
+    const { moved: _, ...taught } = learnable.law(law, learned) as LawOrigin;
+    if (runs === 0) return [[field, { ...taught, runs }]];
+    const before = said === undefined ? ("default" as const) : restsOn(said);
+    return [[field, { ...taught, before, runs, ...(own.some(isMoved) ? {} : { moved: false }) }]];
   };
   const laws = [
     ...ground.parts.flatMap(({ cause, learnable, law }) =>
@@ -118,14 +135,17 @@ function learnedLaws(
     ),
     ...ground.pairs.flatMap(({ pair, learnable, law }) => lawOf(pair, false, learnable, law)),
   ];
+  const { before: _before, moved: _moved, ...known } = prior.baseline;
   return {
     ...prior.laws,
     baseline: {
-      ...prior.baseline,
-      // Held at the longest time, it must not round past it.
-      timeS: Math.min(1e6, prior.baseline.timeS * Math.exp(base.value)),
+      ...(base.runs > 0 ? known : prior.baseline),
+      // It is a known time, wherever the runs and a rounding took it.
+      timeS: Math.max(1e-30, Math.min(1e6, prior.baseline.timeS * Math.exp(base.value))),
       logSd: base.sd,
       ...(base.runs > 0 && { runs: base.runs }),
+      ...(base.runs > 0 &&
+        !isMoved({ ...base, from: 0 }) && { before: restsOn(prior.baseline), moved: false }),
     },
     ...Object.fromEntries(laws),
   };
@@ -134,7 +154,7 @@ function learnedLaws(
 /** The correlations of the numbers that a question can meet. */
 function jointOf(
   { model, regression }: NotebookFit,
-  parameters: readonly Parameter[],
+  parameters: readonly LearnedParameter[],
   baseline: Baseline,
 ): JointSpread {
   const places = model.numbers.flatMap(({ asked }, i) => (asked ? i : []));
@@ -150,13 +170,13 @@ function jointOf(
     ),
   );
   const lawless = new Set(model.terms.flatMap(({ unknowns }) => unknowns.map(({ parameter }) => parameter)));
-  const offsets = places.flatMap((i): readonly Offset[] => {
-    const { parameter, value, sd } = parameters[i] as Parameter;
+  const offsets = places.flatMap((i): readonly LearnedOffset[] => {
+    const { parameter, value, sd } = parameters[i] as LearnedParameter;
     return lawless.has(parameter) ? [{ parameter, value, sd }] : [];
   });
   return {
     baseline,
-    parameters: places.map((i) => (parameters[i] as Parameter).parameter),
+    parameters: places.map((i) => (parameters[i] as LearnedParameter).parameter),
     correlation,
     unshared: choleskyDiagonal(correlation, places.length).map((own) => (own >= 0 ? own : 0)),
     ...(offsets.length > 0 && { offsets }),

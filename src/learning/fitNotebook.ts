@@ -1,6 +1,10 @@
 /*
  * The regression of one notebook: its model, its readings, and what they make of the numbers.
  */
+import { causes } from "../causes.js";
+import { baselineFactor } from "../compensate/rows.js";
+import type { Baseline, Knowledge } from "../compensate/types.js";
+import type { AnyCause } from "../core/cause.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import type { Row } from "../core/row.js";
@@ -21,11 +25,13 @@ import type { Entry } from "./notebook.js";
 import { readOutcome } from "./readOutcome.js";
 import { saidFrom, type Reading, type Said } from "./reading.js";
 import { fitRegression, type Regression } from "./regression.js";
-import type { Prior } from "./types.js";
+import type { KnowledgePrior, SetAsideReason } from "./types.js";
 
 /** A run that is fitted: `run` is its place in the notebook. */
 export interface FittedRun extends Reading {
   readonly run: number;
+  /** ln of the time in s that the prior gives for its conditions */
+  readonly log: number;
 }
 
 /** What a notebook says. */
@@ -35,11 +41,24 @@ export interface NotebookFit {
   readonly regression: Regression;
   readonly fitted: readonly FittedRun[];
   /** why runs are not fitted, by their places */
-  readonly reasons: ReadonlyMap<number, string>;
+  readonly reasons: ReadonlyMap<number, SetAsideReason>;
   /** the numbers within the limits of their laws, in first standard deviations from where they began */
   readonly held: Held;
   /** ln of the time in s that the notebook gives for a row */
   readonly logTime: (row: ModelRow) => number;
+}
+
+/** Checks what no run can teach: it is stored all the same. */
+function checkOthers(at: string, learning: Learning, baseline: Baseline, laws: Knowledge): void {
+  const known = baseline as unknown as Readonly<Record<string, unknown>>;
+  for (const cause of causes as readonly AnyCause[]) {
+    if (learning.causes.some((one) => one.cause === cause)) continue;
+    const { field, law } = cause;
+    if (cause.relative !== true && known[field] !== undefined)
+      cause.read(`${at}/baseline/${field}`, known[field]);
+    if (laws[law as keyof Knowledge] !== undefined)
+      cause.check(`${at}/laws/${law}`, laws[law as keyof Knowledge]);
+  }
 }
 
 /**
@@ -51,7 +70,7 @@ export interface NotebookFit {
 export function fitNotebook(
   at: string,
   learning: Learning,
-  prior: Prior,
+  prior: KnowledgePrior,
   entries: readonly Entry[],
   others: readonly (readonly [at: string, conditions: object])[] = [],
 ): NotebookFit {
@@ -61,8 +80,10 @@ export function fitNotebook(
   plainObject(at, baseline, "/baseline");
   checkMaterial(`${at}/baseline`, baseline);
   const logBase = Math.log(positive(at, baseline.timeS, 1e6, "timeS", "/baseline/timeS"));
+  baselineFactor(at, baseline);
   const ground = groundwork(at, learning, baseline, prior.laws);
-  const reasons = new Map<number, string>();
+  checkOthers(at, learning, baseline, prior.laws);
+  const reasons = new Map<number, SetAsideReason>();
   const readable: { readonly run: number; readonly read: ReadConditions; readonly said: Said }[] = [];
   entries.forEach(({ run, at: place }, i) => {
     // Conditions may leave the temperature out; a run that does has lost it.
@@ -90,7 +111,10 @@ export function fitNotebook(
     const found = model.run(read);
     // A run whose time the laws know no better than the widest spread of an answer teaches nothing.
     if (typeof found === "string" || priorSd(found.row, sds) > WIDEST_LOG_SD) reasons.set(run, TOO_FAR);
-    else fitted.push({ run, row: found.row, said: saidFrom(said, logBase + found.log) });
+    else {
+      const log = logBase + found.log;
+      fitted.push({ run, log, row: found.row, said: saidFrom(said, log) });
+    }
   }
   const regression = fitRegression(model.numbers, fitted, noise);
   const held = withinBounds(regression.scaled, model.numbers.map(scaledRange));

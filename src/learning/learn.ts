@@ -2,7 +2,7 @@ import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
 import { entriesOf, inOrder, refuseFuture } from "./notebook.js";
 import { noted, storedEntries } from "./stored.js";
-import type { LearnedKnowledge, Run } from "./types.js";
+import type { LearnedKnowledge, DevelopmentRun } from "./types.js";
 
 /** What {@link learn} may be told besides the runs. */
 export interface LearnOptions {
@@ -26,7 +26,7 @@ export interface LearnOptions {
  * dilution exponent, loss under agitation, increase by use, ageing, strength. The laws are the prior. All
  * runs are fitted anew, in one fixed order, so that neither the order nor the number of calls matters. What
  * was learned of agitation and use scales ln(factor) of the prior law. A run z standard deviations off weighs
- * 2/z beyond 2; the scatter is estimated with a prior of eight runs. A run tells its time to 4 % at best,
+ * 2/z beyond 2; the scatter is estimated with a prior of four runs. A run tells its time to 4 % at best,
  * since a development repeats no better (common practice); with noise stated, to 0.0001. A run of which the
  * laws give ln(time) with a spread beyond 100, or more than 100 from the baseline's, is set aside. Not
  * covered: contrast wanted other than the baseline's, bath temperatures that drift (use the mean), stand runs
@@ -43,12 +43,12 @@ export interface LearnOptions {
  *   { timeS: 900, temperatureC: 14, outcome: { kind: "judged", timeRatio: 1.1 } },
  * ]);
  * known.temperature?.runs // => 1
- * known.baseline.timeS // => 577.2
+ * known.baseline.timeS // => 574.5
  * ```
  */
 export function learn(
   knowledge: LearnedKnowledge,
-  runs: readonly Run[],
+  runs: readonly DevelopmentRun[],
   options: LearnOptions = {},
 ): LearnedKnowledge {
   const stored = storedEntries("learn/knowledge", knowledge);

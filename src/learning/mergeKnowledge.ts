@@ -1,9 +1,12 @@
 import { refuse } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
+import { plainText } from "../core/text.js";
+import { plainCopy } from "../core/plainCopy.js";
 import { fitKnowledge } from "./fit.js";
 import { inOrder, type Entry } from "./notebook.js";
 import { noted, storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
+import { samePriorText } from "./text.js";
 
 /**
  * Knowledge from two notebooks that started alike.
@@ -31,14 +34,16 @@ import type { LearnedKnowledge } from "./types.js";
 export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): LearnedKnowledge {
   const mine = storedEntries("mergeKnowledge/a", a);
   const yours = storedEntries("mergeKnowledge/b", b);
-  if (JSON.stringify(ordered(a.prior)) !== JSON.stringify(ordered(b.prior)))
-    refuse(
-      "mergeKnowledge/b",
-      "must start from the same prior as a: learn its runs into a instead",
-      undefined,
-    );
+  if (priorText("mergeKnowledge/a", a) !== priorText("mergeKnowledge/b", b))
+    refuse("mergeKnowledge/b", "same-prior", samePriorText, {}, undefined);
   const both = new Map([...numbered(mine), ...numbered(yours)]);
   return noted(fitKnowledge("mergeKnowledge/a", a.prior, inOrder([...both.values()])));
+}
+
+/** What the knowledge started from, as text in one order. */
+function priorText(at: string, { prior }: LearnedKnowledge): string {
+  const copy = plainCopy(prior) ?? refuse(`${at}/prior`, "plain-data", plainText, {}, prior);
+  return JSON.stringify(ordered(copy));
 }
 
 /** Each entry under its text and how often that has come by then. */

@@ -7,15 +7,17 @@ import { needsCounterpart } from "../compensate/terms.js";
 import type { DilutionGiven, LearnableParameter, PlacedLearnable } from "../core/cause.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { plainObject } from "../core/guards.js";
+import { inNameOf } from "../core/inNameOf.js";
 import { joinRows, rowOf, type Row, type Unknown } from "../core/row.js";
 import type { LawOrigin } from "../core/term.js";
 import type { LearnedCause, LearnedPair, Learning } from "./learning.js";
 import type { PlacedTerm, RunMarks } from "./runTerms/runTerm.js";
+import type { SetAsideReason } from "./types.js";
 
 /**
  * Why a run has no row when the laws make of it a time that no clock shows, or one of which nothing is known.
  */
-export const TOO_FAR = "too far from the baseline for the laws";
+export const TOO_FAR = "too-far";
 
 /** The name of the number that is ln of the base time. */
 export const BASE = "baseline";
@@ -60,7 +62,7 @@ export interface Groundwork {
   readonly parts: readonly ModelCause[];
   readonly pairs: readonly ModelPair[];
   /** the conditions of a run or a question, or the reason why they tell nothing; throws an input error */
-  read(at: string, conditions: object): ReadConditions | string;
+  read(at: string, conditions: object): ReadConditions | SetAsideReason;
 }
 
 /** The model of one notebook. */
@@ -68,11 +70,11 @@ export interface Model {
   readonly numbers: readonly ModelNumber[];
   readonly terms: readonly PlacedTerm[];
   /** the row of a run, or the reason why there is none */
-  run(read: ReadConditions): ModelRow | string;
+  run(read: ReadConditions): ModelRow | SetAsideReason;
   /** the row of one cause alone, by its place */
   part(place: number, to: unknown): Row;
   /** the row of a development to come */
-  question(read: ReadConditions): ModelRow | string;
+  question(read: ReadConditions): ModelRow | SetAsideReason;
 }
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -90,7 +92,12 @@ export function groundwork(at: string, learning: Learning, baseline: Baseline, l
         ? cause.start
         : cause.read(`${at}/baseline/${cause.field}`, said);
     const law = lawOf(cause);
-    const adapted = (learnable.adapt?.(law, from) ?? law) as LawOrigin;
+    // A law in another form may have a spread that no law has: the law that was given is what is wrong then.
+    const adapted = inNameOf(
+      `${at}/laws/${cause.law}`,
+      () => (learnable.adapt?.(law, from) ?? law) as LawOrigin,
+      () => "",
+    );
     const counted: unknown =
       from === undefined || cause.inBath === undefined
         ? from
@@ -108,9 +115,9 @@ export function groundwork(at: string, learning: Learning, baseline: Baseline, l
       from: from.includes(undefined) ? undefined : from,
     };
   });
-  const read = (where: string, conditions: object): ReadConditions | string => {
+  const read = (where: string, conditions: object): ReadConditions | SetAsideReason => {
     const asked = conditions as Fields;
-    let unfit: string | undefined;
+    let unfit: SetAsideReason | undefined;
     const sides = parts.map(({ cause, learnable, law, from }): unknown => {
       const said = asked[cause.field];
       if (said === undefined) {
@@ -150,8 +157,9 @@ export function modelOf(
     return placed;
   };
   const placed = parts.map(({ cause, learnable, law, from }, i) => {
-    const sides = all.flatMap((one) => one.sides[i] ?? []);
-    return add(cause.name, learnable.place(law, from === undefined ? [] : [from, ...sides]));
+    const sides = new Set([from]);
+    if (from !== undefined) for (const one of all) if (one.sides[i] !== undefined) sides.add(one.sides[i]);
+    return add(cause.name, learnable.place(law, from === undefined ? [] : [...sides]));
   });
   const placedPairs = pairs.map(({ pair, learnable, law, from }) =>
     from === undefined ? undefined : add(pair.name, learnable.place(law, [from])),
@@ -159,16 +167,29 @@ export function modelOf(
   const terms = learning.terms.map((term) => {
     const over = term.over(runs.map(({ marks }) => marks));
     for (const one of over.unknowns)
-      numbers.push({ ...one, cause: term.name, value: 0, range: ANY, asked: term.asked });
+      numbers.push({ ...one, cause: term.name, value: 0, range: OFFSET, asked: term.asked });
     return over;
   });
+  // Runs repeat their conditions: what a side comes to is worked out once.
+  const known = parts.map(() => new Map<unknown, ModelRow>());
+  const partRow = (i: number, to: unknown): ModelRow => {
+    const before = (known[i] as Map<unknown, ModelRow>).get(to);
+    if (before !== undefined) return before;
+    const { cause, law, from } = parts[i] as ModelCause;
+    const { log } = cause.effect(law, from, to);
+    const found = { log, row: (placed[i] as PlacedLearnable).row(from, to) };
+    (known[i] as Map<unknown, ModelRow>).set(to, found);
+    return found;
+  };
+  const base = rowOf(BASE, 1);
   const lawRow = ({ sides }: ReadConditions): { log: number; readonly rows: Row[] } => {
-    const found = { log: 0, rows: [rowOf(BASE, 1)] };
-    parts.forEach(({ cause, law, from }, i) => {
+    const found = { log: 0, rows: [base] };
+    parts.forEach(({ from }, i) => {
       const to = sides[i];
       if (to === undefined || to === from) return;
-      found.log += cause.effect(law, from, to).log;
-      found.rows.push((placed[i] as PlacedLearnable).row(from, to));
+      const { log, row } = partRow(i, to);
+      found.log += log;
+      found.rows.push(row);
     });
     pairs.forEach(({ pair, law, places, from }, i) => {
       const [a, b] = places as [number, number];
@@ -182,7 +203,7 @@ export function modelOf(
   };
   const rowBy =
     (termRow: (term: PlacedTerm, marks: RunMarks) => Row) =>
-    (read: ReadConditions): ModelRow | string => {
+    (read: ReadConditions): ModelRow | SetAsideReason => {
       const { log, rows } = lawRow(read);
       for (const term of terms) rows.push(termRow(term, read.marks));
       return Math.abs(log) < WIDEST_LOG_SD ? { log, row: joinRows(rows) } : TOO_FAR;
@@ -196,5 +217,5 @@ export function modelOf(
   };
 }
 
-/** The range of a number that has no limit of its own. */
-const ANY = [-1e6, 1e6] as const;
+/** The range of an offset or a drift in ln(time): as far as stored correlations may hold one. */
+const OFFSET = [-10, 10] as const;

@@ -8,10 +8,12 @@ import type { NotebookFit } from "./fitNotebook.js";
 import { everything, type Learning } from "./learning.js";
 import type { ModelRow } from "./model.js";
 import { storedFit } from "./stored.js";
+import { noPlaceText } from "./text.js";
 import type { LearnedKnowledge, TestCandidate } from "./types.js";
 
 /** A test, and what it would be worth and cost. */
 export interface RankedTest<Candidate extends TestCandidate = TestCandidate> {
+  /** the test, as it was given */
   readonly candidate: Candidate;
   /** standard deviation of ln(time) of the question once the test is made */
   readonly expectedLogSd: number;
@@ -39,9 +41,10 @@ export interface RankedTest<Candidate extends TestCandidate = TestCandidate> {
  * @remarks The knowledge is worked out anew from its prior and its runs, with the dilutions and intervals of
  * candidates and question among those of the runs. In closed form: the variance after is that before, less
  * the squared covariance of question and candidate times what the outcome is expected to tell. A value tells
- * 1/(its variance). An eye that names the nearest half step tells less, and least where it is sure to say
- * "good": a strip about 15 % off the predicted time teaches more than one at it. The best for its cost is for
- * the caller to weigh: sort anew by gain for each minute or millilitre.
+ * 1/(its variance); of an eye the nearest half step is expected, and at which time the strip is developed
+ * hardly matters. The spread is for noise as stated: where noise is estimated more is left, after a first
+ * strip half as much again, after the sixth a tenth more, since one run does not tell how the runs scatter.
+ * The best for its cost is for the caller to weigh: sort anew by gain for each minute or millilitre.
  *
  * Source: D. V. Lindley, Ann. Math. Statist. 27, 1956, p. 986 (the worth of an experiment before it is made).
  *
@@ -79,7 +82,7 @@ export function rankedTests<Candidate extends TestCandidate>(
   const rowOf = (where: string, conditions: object): ModelRow => {
     const read = fit.ground.read(where, conditions);
     const row = typeof read === "string" ? read : fit.model.question(read);
-    if (typeof row === "string") refuse(where, `has no place in the model: ${row}`, conditions);
+    if (typeof row === "string") refuse(where, "place-in-model", noPlaceText, { reason: row }, undefined);
     return row;
   };
   const { row: wanted } = rowOf(`${at}/question`, question);

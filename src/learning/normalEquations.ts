@@ -35,10 +35,10 @@ export function posteriorOf(prior: readonly number[], readings: readonly Weighte
     for (let i = 0; i < at.length; i += 1) {
       const place = at[i] as number;
       const weighted = (slopes[i] as number) / variance;
+      const line = place * size;
       right[place] = (right[place] as number) + weighted * value;
       for (let j = 0; j <= i; j += 1) {
-        const other = at[j] as number;
-        const cell = place > other ? place * size + other : other * size + place;
+        const cell = line + (at[j] as number);
         precision[cell] = (precision[cell] as number) + weighted * (slopes[j] as number);
       }
     }

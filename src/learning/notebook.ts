@@ -2,17 +2,20 @@
  * A notebook of runs in one fixed order, so that whoever learned what first makes no
  * difference.
  */
-import { arrayOf, plainObject, wrongKind, wrongValue, refuse } from "../core/guards.js";
-import { show } from "../core/errors.js";
+import { arrayOf, isShortText, notOneOf, plainObject, refuse } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
+import { plainCopy } from "../core/plainCopy.js";
 import { isoDate, notAfter } from "../quantities/isoDate.js";
 import { everything, type Learning } from "./learning.js";
-import type { Run } from "./types.js";
+import type { DevelopmentRun } from "./types.js";
+import { knownFieldText, plainText } from "../core/text.js";
+import { idText } from "./text.js";
 
 /** The fields of a run besides its conditions, as they are written for comparing: before these, and after. */
 const BEFORE = ["id", "date", "timeS"] as const;
 const AFTER = ["thermometer", "by", "printed", "outcome", "note"] as const;
-const TEXTS = ["id", "thermometer", "by", "note"] as const;
+/** The fields that are text, and how many characters each may have. */
+const TEXTS = { id: 200, thermometer: 200, by: 200, note: 2000, date: 40 } as const;
 
 /** Every field of a run, in the order in which it is written for comparing. */
 export function runFields({ causes }: Learning): readonly string[] {
@@ -26,7 +29,9 @@ const FIELDS = runFields(everything);
  * error calls it.
  */
 export interface Entry {
-  readonly run: Run;
+  readonly run: DevelopmentRun;
+  /** id and date, with which the text begins: mostly they settle the order */
+  readonly head: string;
   readonly text: string;
   readonly at: string;
 }
@@ -39,7 +44,7 @@ export function onlyFields(at: string, given: unknown, fields: readonly string[]
   const object = plainObject(at, given);
   for (const name in object)
     if (!fields.includes(name) && !name.startsWith("x-"))
-      refuse(at, `has a field ${show(name)} that is not read`, name, { values: fields }, "not-one-of");
+      refuse(at, "known-field", knownFieldText, { values: fields }, name, "not-one-of");
   return object;
 }
 
@@ -54,31 +59,63 @@ export function entriesOf(
 
 /** An entry from a run, checked for what a notebook needs: known fields, an id and a date that are such. */
 export function entryOf(at: string, given: unknown, fields: readonly string[] = FIELDS): Entry {
-  const run = onlyFields(at, given, fields) as unknown as Run;
-  for (const field of TEXTS)
-    if (run[field] !== undefined && typeof run[field] !== "string")
-      wrongKind(`${at}/${field}`, "text", run[field]);
+  const run = onlyFields(at, given, fields) as unknown as DevelopmentRun;
+  for (const field of Object.keys(TEXTS) as (keyof typeof TEXTS)[])
+    if (run[field] !== undefined) isShortText(`${at}/${field}`, run[field], TEXTS[field]);
   const printed: unknown = run.printed;
-  if (printed !== undefined && printed !== true) wrongKind(`${at}/printed`, "true or left out", printed);
+  if (printed !== undefined && printed !== true) notOneOf(`${at}/printed`, [true], printed);
   if (run.date !== undefined) isoDate(`${at}/date`, run.date);
-  const written = run as unknown as Readonly<Record<string, unknown>>;
-  return { run, text: JSON.stringify(fields.map((field) => ordered(written[field]))), at };
+  // The caller's own fields are kept with the others.
+  for (const field of Object.keys(run)) {
+    const value = (run as unknown as Readonly<Record<string, unknown>>)[field];
+    if (typeof value === "object" && value !== null && plainCopy(value) === undefined)
+      refuse(`${at}/${field}`, "plain-data", plainText, {}, value);
+  }
+  return new WrittenRun(run, at, fields);
 }
 
-/**
- * Entries in the one order, a run with an id that comes twice once; two different runs of one id are refused.
- */
-export function inOrder(entries: readonly Entry[]): readonly Entry[] {
-  const byId = new Map<string, string>();
-  const kept = entries.filter(({ run, text, at }) => {
-    if (run.id === undefined) return true;
-    const twin = byId.get(run.id);
-    if (twin !== undefined && twin !== text) wrongValue(`${at}/id`, "the id of one run only", run.id);
-    byId.set(run.id, text);
+/** An entry that writes its text once it is asked for. */
+class WrittenRun implements Entry {
+  readonly run: DevelopmentRun;
+  readonly at: string;
+  readonly head: string;
+  private readonly fields: readonly string[];
+  private written: string | undefined;
+
+  constructor(run: DevelopmentRun, at: string, fields: readonly string[]) {
+    this.run = run;
+    this.at = at;
+    this.head = JSON.stringify([run.id, run.date]);
+    this.fields = fields;
+  }
+
+  get text(): string {
+    const run = this.run as unknown as Readonly<Record<string, unknown>>;
+    this.written ??= JSON.stringify(this.fields.map((field) => ordered(run[field])));
+    return this.written;
+  }
+}
+
+/** Entries, a run with an id that comes twice once; two different runs of one id are refused. */
+export function withoutTwins(entries: readonly Entry[]): Entry[] {
+  const byId = new Map<string, Entry>();
+  return entries.filter((entry) => {
+    const { id } = entry.run;
+    if (id === undefined) return true;
+    const twin = byId.get(id);
+    if (twin !== undefined && twin.text !== entry.text)
+      refuse(`${entry.at}/id`, "id-of-one-run", idText, {}, id);
+    byId.set(id, entry);
     return twin === undefined;
   });
-  return kept.sort((a, b) => (a.text < b.text ? -1 : Number(a.text > b.text)));
 }
+
+/** Entries in the one order, without twins. */
+export function inOrder(entries: readonly Entry[]): readonly Entry[] {
+  return withoutTwins(entries).sort((a, b) => byText(a.head, b.head) || byText(a.text, b.text));
+}
+
+const byText = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
 
 /** Throws when a run is dated after today, which the caller tells: there is no clock in here. */
 export function refuseFuture(where: string, today: unknown, entries: readonly Entry[]): void {

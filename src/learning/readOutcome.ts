@@ -4,9 +4,9 @@
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { onlyFields } from "./notebook.js";
 import type { Said } from "./reading.js";
-import type { Outcome } from "./types.js";
+import type { RunOutcome } from "./types.js";
 
-/** The factor on time of one step, N+1 or N−1: time by 1.4 or by 0.7 (common practice). */
+/** The factor on time of one step: time by 1.4, or by 0.7 (common practice). */
 const PER_STEP = 1.4;
 
 /** A good negative is less than half a step off: 0.845 to 1.18 of the right time. */
@@ -47,13 +47,13 @@ const LEAST_LOG_SD = 1e-3;
 export type OutcomeSays = Said | "failed" | "fogged";
 
 /** Reads one kind of outcome; `given` is ln of the time given. */
-type Read<Kind extends Outcome["kind"]> = (
-  outcome: Extract<Outcome, { readonly kind: Kind }>,
+type Read<Kind extends RunOutcome["kind"]> = (
+  outcome: Extract<RunOutcome, { readonly kind: Kind }>,
   at: string,
   given: number,
 ) => OutcomeSays;
 
-const READ: { readonly [Kind in Outcome["kind"]]: Read<Kind> } = {
+const READ: { readonly [Kind in RunOutcome["kind"]]: Read<Kind> } = {
   good: ({ logSd }, at, given) => stepsOff(at, given, 0, HALF_STEP, logSd),
   judged: ({ timeRatio, logSd }, at, given) => {
     const shift = Math.log(positive(at, timeRatio, 100, "ratio", "/timeRatio"));
@@ -79,7 +79,7 @@ const READ: { readonly [Kind in Outcome["kind"]]: Read<Kind> } = {
 };
 
 /** The fields of each kind. */
-const FIELDS: Readonly<Record<Outcome["kind"], readonly string[]>> = {
+const FIELDS: Readonly<Record<RunOutcome["kind"], readonly string[]>> = {
   good: ["kind", "logSd"],
   judged: ["kind", "timeRatio", "logSd"],
   steps: ["kind", "steps", "perStep", "logSd"],
@@ -107,9 +107,9 @@ export function readOutcome(where: string, timeS: unknown, outcome: unknown): Ou
   const given = Math.log(positive(where, timeS, 1e6, "timeS", "/timeS"));
   const at = `${where}/outcome`;
   const kind = plainObject(at, outcome)["kind"];
-  const read = knownEntry(`${at}/kind`, READ, kind) as Read<Outcome["kind"]>;
-  onlyFields(at, outcome, FIELDS[kind as Outcome["kind"]]);
-  return read(outcome as Outcome, at, given);
+  const read = knownEntry(`${at}/kind`, READ, kind) as Read<RunOutcome["kind"]>;
+  onlyFields(at, outcome, FIELDS[kind as RunOutcome["kind"]]);
+  return read(outcome as RunOutcome, at, given);
 }
 
 /** A value, with the outcome's own spread where it has one. */
@@ -134,7 +134,7 @@ function beyond(given: number, sign: number): Said {
   return { kind: "window", low, high, log: given + sign * FIRST_THIN, sd: EYE_LOG_SD };
 }
 
-type Grown = Extract<Outcome, { readonly wanted: number }>;
+type Grown = Extract<RunOutcome, { readonly wanted: number }>;
 
 function byGrowth(
   at: string,

@@ -34,6 +34,7 @@ function outcomeSchema(): JsonSchema {
   });
   return {
     description: "How the run came out.",
+    examples: [{ kind: "good" }],
     anyOf: [
       form("good", "The time given was right.", [], { logSd }),
       form("thin", "Developed too short, by an amount that is not said.", [], {}),

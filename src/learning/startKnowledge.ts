@@ -1,4 +1,5 @@
 import { causes } from "../causes.js";
+import { baselineFields } from "../compensate/outcomeCautions.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
@@ -39,7 +40,7 @@ export interface StartOptions {
  * runs' uncertainties
  * @returns knowledge as plain JSON, which `learn`, `predict`, `nextTest` and `compensate` take
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range, or `laws` has a field that is no law
+ * @throws RangeError when a value is out of range, or `baseline` or `laws` has a field that is not read
  *
  * @remarks A starting time is not a known time: the times printed by makers and others for one film and
  * developer lie about 20 % apart (D-76 on one film at 20 °C: 6.75 to 8 min in two publications of its maker;
@@ -51,7 +52,7 @@ export interface StartOptions {
  * ```
  */
 export function startKnowledge(baseline: Baseline, options: StartOptions = {}): LearnedKnowledge {
-  plainObject("startKnowledge/baseline", baseline);
+  onlyFields("startKnowledge/baseline", baseline, baselineFields(causes));
   plainObject("startKnowledge/options", options);
   const { logSd = BASE_LOG_SD } = baseline;
   const { baseLogSd = logSd, laws: known = {}, noise = "estimated" } = options;

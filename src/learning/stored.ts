@@ -3,6 +3,7 @@
  * rest of it is derived from those two.
  */
 import type { Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { arrayOf, plainObject } from "../core/guards.js";
 import { MOST_PROBLEMS, problemAt } from "../core/readBySchema.js";
 import type { DocumentProblem } from "../core/schemaWords.js";
@@ -11,7 +12,8 @@ import { checkedVersion } from "../core/version.js";
 import { fitKnowledge } from "./fit.js";
 import { fitNotebook, type NotebookFit } from "./fitNotebook.js";
 import { everything, type Learning } from "./learning.js";
-import { entriesOf, entryOf, runFields, type Entry } from "./notebook.js";
+import { entriesOf, entryOf, runFields, withoutTwins, type Entry } from "./notebook.js";
+import { learningSentences } from "./text.js";
 import { KNOWLEDGE_VERSION, type LearnedKnowledge } from "./types.js";
 
 /** Checks that stored knowledge is of the version that this package reads, and has a prior and runs. */
@@ -22,14 +24,17 @@ export function storedKnowledge(at: string, knowledge: unknown): void {
   arrayOf(`${at}/runs`, runs, 0);
 }
 
-/** The entries of stored knowledge, checked. */
+/**
+ * The entries of stored knowledge, checked: a run with an id that comes twice once; two different runs of one
+ * id are refused.
+ */
 export function storedEntries(
   at: string,
   knowledge: LearnedKnowledge,
   learning: Learning = everything,
 ): readonly Entry[] {
   storedKnowledge(at, knowledge);
-  return entriesOf(`${at}/runs`, knowledge.runs, runFields(learning));
+  return withoutTwins(entriesOf(`${at}/runs`, knowledge.runs, runFields(learning)));
 }
 
 /** Knowledge that this package worked out: it is frozen, so that it stays true. */
@@ -53,21 +58,23 @@ export function derived(at: string, knowledge: LearnedKnowledge): Derived {
   const entries = storedEntries(at, knowledge);
   const now = noted(fitKnowledge(`${at}/prior`, knowledge.prior, entries));
   const cautions: Caution[] = [...unreadFields("/knowledge", knowledge, Object.keys(now))];
-  for (const field of Object.keys(now) as (keyof LearnedKnowledge)[])
-    if (!agree(knowledge[field], now[field]))
-      cautions.push({
-        code: "stored-differs",
-        severity: "warn",
-        message: `The stored ${field} does not follow from the runs. It was worked out again.`,
-        path: `/knowledge/${field}`,
-        data: { field },
-      });
+  // What was not stored differs from nothing.
+  const fields = (Object.keys(now) as (keyof LearnedKnowledge)[]).filter(
+    (field) => knowledge[field] !== undefined && !agree(knowledge[field], now[field]),
+  );
+  if (fields.length > 0)
+    cautions.push(
+      makeCaution(learningSentences, "stored-differs", "warn", {
+        path: `/knowledge/${fields[0] as string}`,
+        data: { fields },
+      }),
+    );
   return { now, cautions };
 }
 
 /**
- * What is wrong with knowledge that `derived` refused: its prior, or each of its runs by itself. `first` is
- * what was found, in case that only all of it together is wrong.
+ * What is wrong with knowledge that `derived` refused: its prior, or each of its runs by itself, and an id of
+ * two. `first` is what was found, in case that only all of it together is wrong.
  */
 export function storedProblems(
   knowledge: LearnedKnowledge,
@@ -78,9 +85,15 @@ export function storedProblems(
   const { prior, runs } = knowledge;
   const alone = (one: readonly Entry[]): LearnedKnowledge =>
     fitKnowledge("stored/knowledge/prior", prior, one);
-  if (problemAt(problems, path, () => alone([])) === undefined) return problems;
+  const sound = problemAt(problems, path, () => alone([])) !== undefined;
+  const entries: Entry[] = [];
   for (let i = 0; i < runs.length && problems.length < MOST_PROBLEMS; i += 1)
-    problemAt(problems, path, () => alone([entryOf(`stored/knowledge/runs/${i}`, runs[i])]));
+    problemAt(problems, path, () => {
+      const entry = entryOf(`stored/knowledge/runs/${i}`, runs[i]);
+      entries.push(entry);
+      if (sound) alone([entry]);
+    });
+  problemAt(problems, path, () => withoutTwins(entries));
   return problems.length > 0 ? problems : first;
 }
 

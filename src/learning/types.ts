@@ -6,6 +6,7 @@ import type { Agitation } from "../agitation/agitation.js";
 import type { JointSpread } from "../compensate/joint.js";
 import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
 import type { Caution } from "../core/caution.js";
+import type { UnfitReason } from "../core/cause.js";
 import type { Strength } from "../strength/cause.js";
 import type { Dilution } from "../dilution/dilution.js";
 
@@ -20,7 +21,7 @@ export const KNOWLEDGE_VERSION = 1;
  *
  * - `"good"`: less than half a step off, 0.845 to 1.18 of the right time.
  * - `"judged"`: right would have been timeS × `timeRatio` (above 0 to 100).
- * - `"steps"`: `steps` steps over (above 0) or under, as stops or N steps, to a quarter step; one step is a
+ * - `"steps"`: `steps` steps over (above 0) or under, to a quarter step; one step is a
  *   factor of `perStep` on time, 1.05 to 4, 1.4 when left out.
  * - `"thin"`, `"dense"`: more than a quarter step under or over.
  * - `"gamma"`: the gradient measured and the gradient wanted, above 0 to 10; `sd` of the measurement, 0.05
@@ -31,75 +32,118 @@ export const KNOWLEDGE_VERSION = 1;
  *   then only kept.
  * - `"failed"`, `"fogged"`: kept, not fitted.
  */
-export type Outcome =
-  | { readonly kind: "good"; readonly logSd?: number | undefined }
+export type RunOutcome =
+  | {
+      readonly kind: "good";
+      /** standard deviation of ln(right time) that the outcome leaves, above 0 to 3 */
+      readonly logSd?: number | undefined;
+    }
   | { readonly kind: "thin" }
   | { readonly kind: "dense" }
-  | { readonly kind: "judged"; readonly timeRatio: number; readonly logSd?: number | undefined }
+  | {
+      readonly kind: "judged";
+      /** right time over the time given, above 0 to 100 */
+      readonly timeRatio: number;
+      /** standard deviation of ln(right time) that the outcome leaves, above 0 to 3 */
+      readonly logSd?: number | undefined;
+    }
   | {
       readonly kind: "steps";
+      /** steps over (above 0) or under, to a quarter step */
       readonly steps: number;
+      /** factor on time of one step, 1.05 to 4; 1.4 when left out */
       readonly perStep?: number | undefined;
+      /** standard deviation of ln(right time) that the outcome leaves, above 0 to 3 */
       readonly logSd?: number | undefined;
     }
   | {
       readonly kind: "gamma";
+      /** the gradient that was measured, above 0 to 10 */
       readonly gamma: number;
+      /** what was wanted, above 0 to 10 */
       readonly wanted: number;
+      /** standard deviation of the measurement; 0.05 when left out */
       readonly sd?: number | undefined;
+      /** standard deviation of ln(right time) that the outcome leaves, above 0 to 3 */
       readonly logSd?: number | undefined;
     }
   | {
       readonly kind: "density";
+      /** the density that was measured, above base and fog, above 0 to 10 */
       readonly density: number;
+      /** what was wanted, above 0 to 10 */
       readonly wanted: number;
+      /** standard deviation of the measurement; 0.05 when left out */
       readonly sd?: number | undefined;
+      /** standard deviation of ln(right time) that the outcome leaves, above 0 to 3 */
       readonly logSd?: number | undefined;
     }
   | {
       readonly kind: "appearance";
+      /** when the image appeared, s */
       readonly appearanceS: number;
+      /** whole time over time of appearance */
       readonly factor: number;
+      /** standard deviation of ln(right time) that the outcome leaves, above 0 to 3 */
       readonly logSd?: number | undefined;
     }
-  | { readonly kind: "failed"; readonly note?: string | undefined }
-  | { readonly kind: "fogged"; readonly note?: string | undefined };
+  | {
+      readonly kind: "failed";
+      /** what went wrong */
+      readonly note?: string | undefined;
+    }
+  | {
+      readonly kind: "fogged";
+      /** what went wrong */
+      readonly note?: string | undefined;
+    };
 
 /**
  * One development: the conditions, the time given, and how it came out. What is left out is as in the
  * baseline.
  */
-export interface Run {
+export interface DevelopmentRun {
   /** s, above 0 to 1e6 */
   readonly timeS: number;
   /** °C, 0 to 100 */
   readonly temperatureC: number;
+  /** as text, `"1+9"`, or parts */
   readonly dilution?: Dilution | string | undefined;
+  /** how it was moved */
   readonly agitation?: Agitation | undefined;
+  /** what the bath had developed before, cm²/l, 0 to 1e6 */
   readonly usedCm2PerL?: number | undefined;
+  /** age of the bath, h, 0 to 1e6 */
   readonly ageH?: number | undefined;
+  /** what `brewStrength` returned for the brew of that day */
   readonly strength?: Strength | undefined;
-  /** with which thermometer: each has an offset of its own; none for the usual one */
+  /** with which thermometer, to 200 characters: each has an offset of its own; none for the usual one */
   readonly thermometer?: string | undefined;
-  /** who made and judged it; none for the owner of the notebook */
+  /** who made and judged it, to 200 characters; none for the owner of the notebook */
   readonly by?: string | undefined;
   /** a row of a printed table, not a development of one's own */
   readonly printed?: true | undefined;
-  readonly outcome: Outcome;
-  /** tells two runs apart that are otherwise equal; an id stands for one run */
+  /** how it came out */
+  readonly outcome: RunOutcome;
+  /** tells two runs apart that are otherwise equal, to 200 characters; an id stands for one run */
   readonly id?: string | undefined;
   /** ISO 8601 date, "2024-05-01": the base time may drift from one date to the next */
   readonly date?: string | undefined;
+  /** text of one's own, to 2000 characters */
   readonly note?: string | undefined;
 }
 
 /**
  * What the knowledge stood on before the first run. Given again, with the runs, it gives the same knowledge.
  */
-export interface Prior {
+export interface KnowledgePrior {
+  /** the starting time and its conditions */
   readonly baseline: Baseline;
+  /** standard deviation of ln(starting time) */
   readonly baseLogSd: number;
+  /** the laws as they were given */
   readonly laws: Knowledge;
+  /** whether the scatter of the runs is estimated, or taken as stated */
   readonly noise: "estimated" | "stated";
 }
 
@@ -107,23 +151,32 @@ export interface Prior {
  * One number of the model: its value, its standard deviation now and before the first run, and the runs that
  * bear on it; none on what was known exactly.
  */
-export interface Parameter {
+export interface LearnedParameter {
   /** its name, unique in the model */
   readonly parameter: string;
   /**
    * the cause or pair whose law it belongs to; `"baseline"`, `"drift"`, `"thermometer"`, `"by"`, `"printed"`
    */
   readonly cause: string;
+  /** its value */
   readonly value: number;
+  /** its standard deviation after the runs */
   readonly sd: number;
+  /** its standard deviation before the first run */
   readonly priorSd: number;
+  /** how many runs bear on it */
   readonly runs: number;
 }
 
+/** Why a run was not fitted, or counts for less. */
+export type SetAsideReason = UnfitReason | "failed" | "fogged" | "too-far" | "disagrees";
+
 /** A run that was kept and not fitted, or that counts for less: `run` is its place in `knowledge.runs`. */
 export interface SetAside {
+  /** its place in `knowledge.runs` */
   readonly run: number;
-  readonly reason: string;
+  /** why */
+  readonly reason: SetAsideReason;
   /** 0 when it was not fitted */
   readonly weight: number;
 }
@@ -135,14 +188,22 @@ export interface SetAside {
  * @remarks `scatter` is by how much the runs scatter more than their outcomes say, 1 when they keep to it.
  */
 export interface LearnedKnowledge extends Knowledge {
+  /** the version of stored knowledge */
   readonly schema: typeof KNOWLEDGE_VERSION;
-  readonly prior: Prior;
-  readonly runs: readonly Run[];
+  /** what was known before the first run */
+  readonly prior: KnowledgePrior;
+  /** all runs, also those that were not fitted */
+  readonly runs: readonly DevelopmentRun[];
+  /** the learned base time with its spread */
   readonly baseline: Baseline;
-  readonly parameters: readonly Parameter[];
+  /** every number of the model, with its spread before and now */
+  readonly parameters: readonly LearnedParameter[];
   readonly joint: JointSpread;
+  /** by how much the runs scatter more than their outcomes say, 1 when they keep to it */
   readonly scatter: number;
+  /** the runs that were not fitted, or that count for less */
   readonly setAside: readonly SetAside[];
+  /** what to mind about the runs and what they gave */
   readonly advice: readonly Caution[];
 }
 

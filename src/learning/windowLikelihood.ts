@@ -32,8 +32,9 @@ export function windowLikelihood(
   const sign = (turned ? -1 : 1) / sd;
   if (a > FAR) return { probability: 0, slope: sign * (a + 1 / a), curvature: (1 - 1 / (a * a)) / variance };
   const probability = normalUpper(a) - normalUpper(b);
-  const slope = (normalDensity(a) - normalDensity(b)) / probability;
-  const curvature = slope * slope - (edge(a) - edge(b)) / probability;
+  const [atA, atB] = [normalDensity(a), normalDensity(b)];
+  const slope = (atA - atB) / probability;
+  const curvature = slope * slope - (edge(a, atA) - edge(b, atB)) / probability;
   return {
     probability,
     slope: sign * slope,
@@ -42,6 +43,6 @@ export function windowLikelihood(
 }
 
 /** x·φ(x), 0 at the ends. */
-function edge(x: number): number {
-  return Number.isFinite(x) ? x * normalDensity(x) : 0;
+function edge(x: number, density: number): number {
+  return Number.isFinite(x) ? x * density : 0;
 }

@@ -1,55 +1,108 @@
-import { inRange, positive, unreadable, wrongValue } from "../core/guards.js";
-import type { Outcome } from "../learning/types.js";
+import { ambiguous, inRange, positive, refuse, type TextForm, unreadable } from "../core/guards.js";
+import type { RunOutcome } from "../learning/types.js";
+import { pushFactor } from "../push/pushFactor.js";
+import { overOrUnderText, subjectText } from "./text.js";
 
-const FORMS = '"good", "thin", "dense", "failed", "fogged", "over 1", "N-0.5" or "x1.2"';
+const OUTCOMES: TextForm = {
+  format: "outcome",
+  examples: ["good", "thin", "dense", "over 1", "under 0.5", "x1.2", "15% more"],
+};
 
 const GOOD = new RegExp(
-  "^(?:good|very good|ok|okay|right|just right|spot on|normal|fine|perfect|great|excellent|n|" +
-    "(?:it )?came out (?:good|right|well))$",
+  "^(?:(?:very|quite|fairly|pretty|sehr|ganz|ziemlich) )?(?:good|gut)(?:[- ]?ish| ?\\(ish\\))?$|" +
+    "^(?:ok|okay|right|just right|spot on|normal|fine|perfect|great|excellent|n|passt|perfekt|richtig|" +
+    "genau richtig|in ordnung|(?:it )?came out (?:good|right|well))$",
 );
 
 /** Words that say how much without an amount. */
 const ABOUT =
   "(?:(?:way|much|far|a|an?|bit|little|touch|tad|trifle|slightly|rather|very|quite|somewhat|too|still|" +
-  String.raw`looks?|came|out|it|is|was|negatives?)\s+)*`;
-const THIN = new RegExp(`^${ABOUT}(?:thin|underdeveloped|under-developed)$`);
-const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|overdeveloped|over-developed)$`);
+  "looks?|came|out|it|is|was|negatives?|zu|viel|etwas|ein|wenig|bisschen|leicht|sehr|deutlich|noch) )*";
+const THIN = new RegExp(`^${ABOUT}(?:thin|under-?developed|d(?:\u00fc|ue)nn|unterentwickelt)$`);
+const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|over-?developed|dicht|dick|(?:\u00fc|ue)berentwickelt)$`);
+/** How sure somebody is; it does not change what was seen. */
+const DOUBT =
+  /(?:,? (?:i think|i guess|probably|maybe|perhaps|glaube ich|denke ich|wohl|vielleicht))?[.!? ]*$/;
+const FAILED = /^(?:failed|misslungen|mi\u00dflungen)$/;
+const FOGGED = /^(?:fogged|verschleiert|schleier)$/;
+
+const STEPS = /^(over|under)(\d+(?:\.\d+)?)(?:steps?)?$/;
+const STOPS = /^(over|under)([0-4](?:\.\d+)?)stops?$/;
+const BARE = /^(?:n)?[-+](\d+(?:\.\d+)?)(steps?)?$/;
+const BARE_STOPS = /^(?:n)?[-+]([0-4](?:\.\d+)?)stops?$/;
+const RATIO = /^(?:(?:x|\u00d7)(\d+(?:\.\d+)?)|(\d+(?:\.\d+)?)(?:x|\u00d7))$/;
+const BARE_SHARE = /^[-+](\d+(?:\.\d+)?)%$/;
+/** A share of the time that was missing or too much: "needs +15%", "15% more", "15 % l\u00e4nger". */
+const NEEDS =
+  /^(?:needs?|needed|braucht?)([-+]?)(\d+(?:\.\d+)?)%(more|less|longer|shorter|mehr|weniger)?(?:time)?$/;
+const SHARE = /^()(\d+(?:\.\d+)?)%(more|less|longer|shorter|mehr|weniger|l\u00e4nger|k\u00fcrzer)(?:time)?$/;
+const LESS = /^(?:less|shorter|weniger|k\u00fcrzer)$/;
 
 /**
  * How a negative came out, in the words of a notebook: `"good"` and its like, `"failed"`, `"fogged"`; `"too
- * thin"` or `"a bit dense"`, which say no amount; steps over or under (`"over 1"`, `"N+1"`); or the right
- * time as a multiple (`"x1.2"`). A bare `"+1"` is refused with the question which is meant.
+ * thin"` or `"a bit dense"`, which say no amount; steps over or under (`"over 1"`); or the right time as a
+ * multiple (`"x1.2"`, `"needs +15%"`). `"+1"`, `"N+1"`, `"over 1 stop"` and `"flat"` may mean two things and
+ * are refused with the question which.
  */
-export function judgement(text: string): Outcome {
-  const said = text
+export function judgement(text: string): RunOutcome {
+  const words = text
     .toLowerCase()
-    .replace(/[−–]/g, "-")
-    .replace(/[.!]+$/, "")
+    .replace(/[\u2212\u2013]/g, "-")
+    .replace(/\s+/g, " ")
+    .replace(DOUBT, "")
     .trim();
-  const words = said.replace(/\s+/g, " ");
   if (GOOD.test(words)) return { kind: "good" };
-  if (words === "failed" || words === "fogged") return { kind: words };
+  if (FAILED.test(words)) return { kind: "failed" };
+  if (FOGGED.test(words)) return { kind: "fogged" };
   if (THIN.test(words)) return { kind: "thin" };
   if (DENSE.test(words)) return { kind: "dense" };
-  const lower = said.replace(/\s/g, "");
-  const [, word, sign, amount] =
-    /^(?:(over|under)|n([-+]))(\d+(?:\.\d+)?)(?:steps?|stops?)?$/.exec(lower) ?? [];
+  const tight = words.replace(/ /g, "");
+  const [, side, amount] = STEPS.exec(tight) ?? [];
   if (amount !== undefined) {
-    const steps = Number(amount) * (word === "under" || sign === "-" ? -1 : 1);
+    const steps = Number(amount) * (side === "under" ? -1 : 1);
     return { kind: "steps", steps: inRange("", steps, -10, 10) };
   }
-  const bare = /^([-+])(\d+(?:\.\d+)?)(?:steps?|stops?)?$/.exec(lower)?.[2];
-  if (bare !== undefined) {
-    const readings = [`over ${bare}`, `under ${bare}`];
-    wrongValue(
+  const [, ratio, turned] = RATIO.exec(tight) ?? [];
+  if (ratio !== undefined || turned !== undefined) return judged(Number(ratio ?? turned));
+  const [, sign, share, more = ""] = NEEDS.exec(tight) ?? SHARE.exec(tight) ?? [];
+  if (share !== undefined && (sign !== "-" || more === "")) {
+    const less = sign === "-" || LESS.test(more);
+    // Fifteen digits: 1 + 0.15 is 1.15 on paper.
+    return judged(Number((1 + ((less ? -1 : 1) * Number(share)) / 100).toPrecision(15)));
+  }
+  ask(words, tight, text);
+  return unreadable("", OUTCOMES, text);
+}
+
+const judged = (ratio: number): RunOutcome => ({ kind: "judged", timeRatio: positive("", ratio, 100) });
+
+/** Refuses what may mean two things, with the ways to write each. */
+function ask(words: string, tight: string, text: string): void {
+  const either = (...readings: readonly string[]): never =>
+    refuse("", "over-or-under", overOrUnderText, { ...OUTCOMES, readings }, text, "ambiguous");
+  const subject = (judgedSo: string): never =>
+    refuse(
       "",
-      `"over ${bare}" if it came out too dense, or "under ${bare}" if it needed more`,
+      "process-or-subject",
+      subjectText,
+      { ...OUTCOMES, readings: [judgedSo, "good"] },
       text,
-      { readings },
       "ambiguous",
     );
+  const [, bare] = BARE.exec(tight) ?? [];
+  if (bare !== undefined) either(`over ${bare}`, `under ${bare}`);
+  const [, percent] = BARE_SHARE.exec(tight) ?? [];
+  if (percent !== undefined) either(`${percent}% less`, `${percent}% more`);
+  const [, side, amount = BARE_STOPS.exec(tight)?.[1]] = STOPS.exec(tight) ?? [];
+  if (amount !== undefined) {
+    // A step of a judgement is not a stop of push; a ratio for that is offered to a twentieth.
+    const push = pushFactor(Number(amount));
+    const times = (ratio: number): string => `x${Math.round(20 * ratio) / 20}`;
+    const over = [`over ${amount}`, times(1 / push)] as const;
+    const under = [`under ${amount}`, times(push)] as const;
+    if (side === undefined) either(...over, ...under);
+    ambiguous("", OUTCOMES, side === "over" ? over : under, text);
   }
-  const ratio = /^[x\u00d7](\d+(?:\.\d+)?)$/.exec(lower)?.[1];
-  if (ratio === undefined) unreadable("", "outcome", ["good", "thin", "N-0.5", "x1.2"], FORMS, text);
-  return { kind: "judged", timeRatio: positive("", Number(ratio), 100) };
+  if (/(?:^| )(?:flat|soft|flau|weich|low contrast)$/.test(words)) subject("thin");
+  if (/(?:^| )(?:contrasty|hard|harsh|hart|kontrastreich|high contrast)$/.test(words)) subject("dense");
 }

@@ -1,14 +1,15 @@
-import type { Problem } from "../compensate/checkConditions.js";
-import { isInputError } from "../core/errors.js";
-import { refuse } from "../core/guards.js";
+import { inputError, isInputError, type CheckProblem, type InputError } from "../core/errors.js";
 import { present } from "../core/ordered.js";
-import type { Outcome, Run } from "../learning/types.js";
-import { withPoint } from "../quantities/numberText.js";
+import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
+import { withPoint, withUnit } from "../quantities/numberText.js";
 import { judgement } from "./judgement.js";
-import { beside, main, only, said, take, told, type Cells, type Readers } from "./noteCells.js";
+import type { Readers } from "./headings.js";
+import { beside, main, only, said, take, told, type Cells } from "./noteCells.js";
+import { missingText } from "./text.js";
 
-/** Reads a row: the run, as far as there are no problems. */
-export function readRow(cells: Cells, readers: Readers, problems: Problem[]): Run {
+/** Reads a row: the run, as far as there are no problems. What is left in `cells` was not read. */
+export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]): DevelopmentRun {
+  measuredInWords(cells);
   const value = (field: string): unknown => main(cells, field, readers, problems);
   const words = (field: string): string | undefined => {
     const cell = only(cells, field);
@@ -26,7 +27,7 @@ export function readRow(cells: Cells, readers: Readers, problems: Problem[]): Ru
     temperatureC: needed("temperature"),
     dilution: value("dilution"),
     agitation: value("agitation"),
-    usedCm2PerL: value("used"),
+    usedCm2PerL: readUse(cells, readers, problems),
     ageH: value("age"),
     outcome: readResult(cells, readers, problems),
     id: words("id"),
@@ -36,10 +37,46 @@ export function readRow(cells: Cells, readers: Readers, problems: Problem[]): Ru
     printed: beside(cells, "printed", readers),
   };
   const notes = cells.map(({ field, heading, text }) => (field === "note" ? text : `${heading}: ${text}`));
-  return present({ ...run, note: notes.join("; ") || undefined }) as Run;
+  return present({ ...run, note: notes.join("; ") || undefined }) as DevelopmentRun;
 }
 
-const missing = (): never => refuse("", "is missing", undefined, {}, "missing");
+/**
+ * Use in cm²/l. An amount of film needs the volume of the bath, which may have a column; without one it is
+ * left for the note.
+ */
+function readUse(cells: Cells, readers: Readers, problems: CheckProblem[]): unknown {
+  const cell = only(cells, "used");
+  const amount = cell && failure(() => said(cell, readers))?.code === "needs-counterpart";
+  if (!amount) return main(cells, "used", readers, problems);
+  const volume = only(cells, "volume");
+  const ml = volume && quietly(() => said(volume, readers));
+  if (ml === undefined) return undefined;
+  const text = `${withUnit(withPoint(cell.text), cell.unit)}/${ml as number} ml`;
+  cells.splice(cells.indexOf(cell), 1, { ...cell, text, unit: "" });
+  return main(cells, "used", readers, problems);
+}
+
+const IN_WORDS = new RegExp(
+  String.raw`^(gamma|gradient|\u03b3|ci|density|dichte)\s*[=:]?\s*(\d+(?:[.,]\d+)?)` +
+    String.raw`(?:[,;]?\s*(?:wanted|instead of|statt|soll)\s*(\d+(?:[.,]\d+)?))?$`,
+  "i",
+);
+
+/** "gamma 0.58" among the outcomes is a measurement, as it were in the column of that name. */
+function measuredInWords(cells: Cells): void {
+  const cell = only(cells, "outcome");
+  const [, kind, measured, wanted] = (cell && IN_WORDS.exec(cell.text)) ?? [];
+  if (cell === undefined || kind === undefined || measured === undefined) return;
+  const field = /^d/i.test(kind) ? "density" : "gamma";
+  if (cells.some((each) => each.field === field)) return;
+  take(cells, cell);
+  cells.push({ ...cell, field, unit: "", text: measured });
+  if (wanted !== undefined) cells.push({ ...cell, field: "wanted", unit: "", text: wanted });
+}
+
+const missing = (): never => {
+  throw inputError(RangeError, "", "missing", {}, undefined, missingText);
+};
 
 /** A kind of measurement and the fields of its outcome: what was read, what it goes with, and its spread. */
 const MEASUREMENTS = [
@@ -53,9 +90,9 @@ const MEASUREMENTS = [
  * column or among the remarks. Words beside a measurement, and a measurement that cannot be read beside
  * words, are kept in the note.
  */
-function readResult(cells: Cells, readers: Readers, problems: Problem[]): Outcome | undefined {
+function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): RunOutcome | undefined {
   const words = only(cells, "outcome");
-  const judged = words && quietly(() => said(words, readers) as Outcome);
+  const judged = words && quietly(() => said(words, readers) as RunOutcome);
   if (words && (judged?.kind === "failed" || judged?.kind === "fogged")) {
     take(cells, words);
     return judged;
@@ -70,7 +107,7 @@ function readResult(cells: Cells, readers: Readers, problems: Problem[]): Outcom
       // Both are taken out: they have just been read.
       const outcome = { kind, [field]: beside(cells, kind, readers), [other]: beside(cells, other, readers) };
       if (words) cells.push(...cells.splice(cells.indexOf(words), 1));
-      return present({ ...outcome, [spread]: beside(cells, "sd", readers) }) as Outcome;
+      return present({ ...outcome, [spread]: beside(cells, "sd", readers) }) as RunOutcome;
     }
     if (!judged) {
       for (const each of [kind, other]) {
@@ -82,16 +119,16 @@ function readResult(cells: Cells, readers: Readers, problems: Problem[]): Outcom
     }
   }
   if (cells.some(({ field }) => field === "outcome")) {
-    const read = main(cells, "outcome", readers, problems) as Outcome | undefined;
+    const read = main(cells, "outcome", readers, problems) as RunOutcome | undefined;
     if (!read) return undefined;
     const plain = read.kind === "thin" || read.kind === "dense";
-    return present({ ...read, logSd: plain ? undefined : beside(cells, "sd", readers) }) as Outcome;
+    return present({ ...read, logSd: plain ? undefined : beside(cells, "sd", readers) }) as RunOutcome;
   }
-  return remarked(cells) ?? told<Outcome>(problems, "outcome", "outcome", missing);
+  return remarked(cells) ?? told<RunOutcome>(problems, "outcome", "outcome", missing);
 }
 
 /** A judgement among the remarks: a whole remark, or a part of one between commas. */
-function remarked(cells: Cells): Outcome | undefined {
+function remarked(cells: Cells): RunOutcome | undefined {
   for (const { field, text } of cells)
     if (field === "note")
       for (const part of [text, ...text.split(/[,;.]\s+/)]) {
@@ -108,5 +145,16 @@ function quietly<T>(read: () => T): T | undefined {
   } catch (error) {
     if (!isInputError(error)) throw error;
     return undefined;
+  }
+}
+
+/** Why it cannot be read; nothing where it can. */
+function failure(read: () => unknown): InputError | undefined {
+  try {
+    read();
+    return undefined;
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    return error;
   }
 }

@@ -1,12 +1,15 @@
-import type { Problem } from "../compensate/checkConditions.js";
-import { arrayOf, inRange, plainObject, refuse } from "../core/guards.js";
+import type { CheckProblem } from "../core/errors.js";
+import { arrayOf, inRange, notOneOf, plainObject, refuse } from "../core/guards.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import { entryOf, refuseFuture } from "../learning/notebook.js";
 import { readOutcome } from "../learning/readOutcome.js";
-import type { Run } from "../learning/types.js";
-import { cellsOf, told, type Column } from "./noteCells.js";
+import type { DevelopmentRun } from "../learning/types.js";
+import { isColumn, unknownHeading, type Column, type Readers } from "./headings.js";
+import { cellsOf, said, told, twoColumns, type Cells } from "./noteCells.js";
 import { readersFor } from "./readers.js";
 import { readRow } from "./readRow.js";
+import { idText } from "../learning/text.js";
+import { otherRunText } from "./text.js";
 
 /** How to read notes. */
 export interface RunNotesOptions extends ParseDilutionOptions {
@@ -14,6 +17,11 @@ export interface RunNotesOptions extends ParseDilutionOptions {
   readonly today?: string | undefined;
   /** the year of dates without one, such as "3.7.", 1800 to 9999; left out, such a date stays in the note */
   readonly year?: number | undefined;
+  /**
+   * which comes first in dates such as "3/4/2024", where no figure above 12 decides; left out, such a date
+   * stays in the note
+   */
+  readonly dates?: "day-first" | "month-first" | undefined;
 }
 
 /**
@@ -21,46 +29,77 @@ export interface RunNotesOptions extends ParseDilutionOptions {
  * it.
  */
 export interface RejectedNote {
+  /** place of the row in what was given, from 0 */
   readonly row: number;
+  /** the row as it was given */
   readonly record: unknown;
   /** every problem in one line */
   readonly reason: string;
   /** every problem as data; its path points to the heading of the column */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly CheckProblem[];
+}
+
+/**
+ * A heading or a cell that was not read: what it holds is in the note of the run, and the run is as in the
+ * baseline there.
+ */
+export interface UnreadNote {
+  /** the heading of the column as it was given */
+  readonly heading: string;
+  /** place of the cell in its row, from 0 */
+  readonly column: number;
+  /** place of the row, from 0; of a heading that is not known the first row with something below it */
+  readonly row: number;
+  /** what the cell holds */
+  readonly text: string;
+  /** whether the heading is not known: then none of its cells was read, and it is listed once */
+  readonly whole: boolean;
+  /** why, in one line */
+  readonly reason: string;
+  /** why, as data; its path points to the heading */
+  readonly problem: CheckProblem;
 }
 
 /** The runs that were read, and the rows that were not; none is lost. */
 export interface RunNotes {
-  readonly runs: readonly Run[];
+  /** the runs that could be read */
+  readonly runs: readonly DevelopmentRun[];
+  /** the rows that could not, each with its reason */
   readonly rejected: readonly RejectedNote[];
+  /** the headings that are not known, and the cells that could not be read, in the order of the rows */
+  readonly unread: readonly UnreadNote[];
 }
 
 /**
  * Reads runs from the rows of a notebook or a CSV file, with cells as people fill them.
  *
- * @param records - one object a row, headings as keys, cells of text or numbers, blanks allowed. Columns, by
- * the first word of the heading: time (or development), temperature (or temp), dilution, agitation (or
- * every), used, age, outcome (or result), gamma (or gradient), density, wanted, appearance, factor, sd, id
- * (or run), date, thermometer, by, printed, note (or notes, remarks). A heading may carry the unit of bare
- * numbers as its last word: "Time (s)", "temperatureC", "Temp °F", "age h"; numbers under used, temperature
+ * @param records - one object a row, headings as keys, cells of text, numbers or dates, blanks allowed.
+ * Columns, by the first word of the heading: time (or development, minutes), temperature (or temp),
+ * dilution (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result, verdict),
+ * gamma (or gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer, by, printed,
+ * note (or notes, remarks); in German Zeit, Temperatur, Verdünnung, Bewegung, Alter, Ergebnis (or Urteil),
+ * Datum, Bemerkung. "Bath" and "dev" may stand before. A heading may carry the unit of bare numbers as its
+ * last word: "Time (s)", "Time (mm:ss)", "temperatureC", "Temp °F", "age h"; numbers under used, temperature
  * and age need one
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
- * rejected; `year`: the year of dates without one
- * @returns the runs, in their order, and each row that could not be read with all that is wrong with it; what
- * is in other columns, or beside a failure or a measurement, or in a side column that cannot be read, goes to
- * the run's note
+ * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024"
+ * @returns the runs, in their order; each row that could not be read with all that is wrong with it; and what
+ * was not read: headings that are not known, side columns that cannot be read, use without a volume. All of
+ * that, and what is beside a failure or a measurement, goes to the run's note
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *
  * @remarks Cells are read by {@link parseTime}, {@link parseTemperature}, {@link parseDilution}, {@link
- * parseAgitation}, {@link parseUse} and {@link parseAge}, with a decimal comma for a point; besides, halves
- * and quarters ("8 1/2 min"), "constant", "2/min", and "fresh" or 0 for a bath without use or age. Outcomes:
- * "good", "perfect" and the like, "failed", "fogged", "too thin", "a bit dense" (no amount is read into such
- * words), steps over or under ("over 1", "N+1"), the right time as a multiple ("x1.2"); or a gradient or
- * density with what was wanted; or a time of appearance with its factor. Without a column for it the outcome
- * may be among the remarks. A bare "+1" is rejected with the question which is meant: half of photographers
- * write what it was, half what it needs. A number without a unit, in the cell or the heading, is rejected,
- * not guessed. A row that says the same run as an earlier one is rejected as its duplicate.
+ * parseAgitation}, {@link parseUse} and {@link parseAge}; besides, "~20 °C" (which stays in the note too),
+ * "2/min", and "fresh" or 0 for a bath without use or age. Dates: "2024-03-05", "5 March 2024", "5. März
+ * 2024", "5.3.24", "13/4/2024", and a `Date`. Outcomes: "good", "perfect" and the like, "failed", "fogged",
+ * "too thin", "a bit dense" (no amount is read into such words), steps over or under ("over 1"), the right
+ * time as a multiple ("x1.2", "needs +15%"); or a gradient or density with what was wanted; or a time of
+ * appearance with its factor. Without a column for it the outcome may be among the remarks. "+1" and "N+1"
+ * are rejected with the question which is meant: half of photographers write what it was, half what it
+ * needs; so are "over 1 stop" and "flat". A number without a unit, in the cell or the heading, is rejected,
+ * not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. A row that says the same run as
+ * an earlier one is rejected as its duplicate.
  *
  * @example
  * ```ts
@@ -75,19 +114,29 @@ export interface RunNotes {
  */
 export function readRunNotes(records: readonly unknown[], options: RunNotesOptions = {}): RunNotes {
   const rows = arrayOf("readRunNotes/records", records, 0);
-  const { today, year, ...colon } = plainObject("readRunNotes/options", options) as RunNotesOptions;
+  const { today, year, dates, ...colon } = plainObject("readRunNotes/options", options) as RunNotesOptions;
   refuseFuture("readRunNotes/options/today", today, []);
   if (year !== undefined) inRange("readRunNotes/options/year", year, 1800, 9999, "count");
+  if (dates !== undefined && !["day-first", "month-first"].includes(dates))
+    notOneOf("readRunNotes/options/dates", ["day-first", "month-first"], dates);
   parseDilution("stock", colon);
-  const readers = readersFor({ ...colon, year });
+  const readers = readersFor({ ...colon, year, dates });
   const columns = new Map<string, Column>();
-  const runs: Run[] = [];
+  const runs: DevelopmentRun[] = [];
   const rejected: RejectedNote[] = [];
+  const unread: UnreadNote[] = [];
+  const strange = new Set<string>();
   const seen = new Map<string, number>();
   rows.forEach((record, row) => {
-    const problems: Problem[] = [];
+    const problems: CheckProblem[] = [];
     told(problems, "", "", () => {
-      const run = readRow(cellsOf(record, readers, columns, problems), readers, problems);
+      const cells = cellsOf(record, readers, columns, problems);
+      const run = readRow(cells, readers, problems);
+      for (const one of unreadCells(cells, readers)) {
+        const { heading, whole } = one;
+        if (!whole || !strange.has(heading)) unread.push({ ...one, row });
+        if (whole) strange.add(heading);
+      }
       if (problems.length > 0) return;
       const entry = entryOf("/run", run);
       refuseFuture("", today, [entry]);
@@ -95,15 +144,30 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
       // A run's text starts with a bracket, an id's with a quotation mark: they share the map and never meet.
       const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
       const twin = seen.get(entry.text);
-      if (twin !== undefined) refuse("/row", `is the same run as row ${twin}`, twin);
+      if (twin !== undefined) refuse("/row", "other-run", otherRunText, { row: twin }, undefined);
       const namesake = seen.get(id);
-      if (namesake !== undefined)
-        refuse("/id", `must be that of one run, but ${id} is that of row ${namesake}`, run.id);
+      if (namesake !== undefined) refuse("/id", "id-of-one-run", idText, { row: namesake }, run.id);
       seen.set(entry.text, row).set(id, row);
       runs.push(run);
     });
     if (problems.length > 0)
       rejected.push({ row, record, reason: problems.map(({ message }) => message).join("; "), problems });
   });
-  return { runs, rejected };
+  return { runs, rejected, unread };
+}
+
+/** What is left of a row because its heading is not known or its cell cannot be read. */
+function unreadCells(cells: Cells, readers: Readers): readonly Omit<UnreadNote, "row">[] {
+  return cells.flatMap((cell) => {
+    const { heading, column, text, field } = cell;
+    if (field === "note") return [];
+    const whole = !isColumn(field);
+    const problems: CheckProblem[] = [];
+    told(problems, heading, whole ? "heading" : heading, () => {
+      if (whole) unknownHeading(heading);
+      const other = cells.find((each) => each !== cell && each.field === field);
+      return other ? twoColumns(other, cell) : readers.has(field) && said(cell, readers);
+    });
+    return problems.map((problem) => ({ heading, column, text, whole, reason: problem.message, problem }));
+  });
 }

@@ -2,16 +2,14 @@
  * Module: process. A caution with its English sentence.
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
-import { cautionTexts, type ProcessCautionCode } from "./text.js";
-
-/** What a caution carries beside code and severity. */
-export type CautionFigures = Pick<Caution, "path" | "quantity" | "limit" | "actual" | "data">;
+import { makeCaution, type FiguresOf } from "../core/cautionTexts.js";
+import { processSentences, type ProcessCautionCode } from "./text.js";
 
 /** Makes a caution of this module; `figures` holds all that its sentence names. */
-export function caution(
-  code: ProcessCautionCode,
+export function caution<Code extends ProcessCautionCode>(
+  code: Code,
   severity: CautionSeverity,
-  figures: CautionFigures = {},
+  ...figures: FiguresOf<Code>
 ): Caution {
-  return { code, severity, message: cautionTexts[code](figures), ...figures };
+  return makeCaution(processSentences, code, severity, ...figures);
 }

@@ -2,15 +2,16 @@
  * Module: process. A plan that comes back in, from a program's own store perhaps, is checked like any other
  * input.
  */
-import { arrayOf, inRange, knownEntry, plainObject, wrongKind } from "../core/guards.js";
+import { arrayOf, inRange, isBoolean, isText, knownEntry, plainObject } from "../core/guards.js";
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { materialTexts, severityTexts, stepTexts } from "./text.js";
-import type { CueAction, ProcessPlan } from "./types.js";
+import type { CueAction, ProcessPlan, ProcessStep } from "./types.js";
 
-const LONGEST_S = 1e7;
 /** The water of many washes in a bath of the largest size. */
 const LARGEST_ML = 1e9;
 
-const ACTIONS: Readonly<Record<CueAction, true>> = {
+/** Everything that a cue may ask for. */
+export const ACTIONS: Readonly<Record<CueAction, true>> = {
   "pour-in": true,
   "tap": true,
   "agitate": true,
@@ -31,9 +32,12 @@ const ACTIONS: Readonly<Record<CueAction, true>> = {
 /** Checks what a plan is read for; `where` is the function and the field. */
 export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
   plainObject(where, plan);
-  inRange(`${where}/totalS`, plan.totalS, 0, LONGEST_S, "timeS");
-  arrayOf(`${where}/steps`, plan.steps, 0).forEach((step, i) => {
-    checkedStep(`${where}/steps/${i}`, step);
+  inRange(`${where}/totalS`, plan.totalS, 0, LONGEST_CLOCK_S, "timeS");
+  let before: ProcessStep | undefined;
+  arrayOf(`${where}/steps`, plan.steps, 0).forEach((one, i) => {
+    const step = checkedStep(`${where}/steps/${i}`, one);
+    inTurn(`${where}/steps/${i}`, step, before);
+    before = step;
   });
   arrayOf(`${where}/materials`, plan.materials, 0).forEach((material, i) => {
     checkedMaterial(`${where}/materials/${i}`, material);
@@ -43,10 +47,9 @@ export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
       const at = `${where}/${field}/${i}`;
       const { severity, message } = plainObject(at, caution);
       knownEntry(`${at}/severity`, severityTexts, severity);
-      text(`${at}/message`, message);
+      isText(`${at}/message`, message);
     });
-  if (typeof plan.timeRefused !== "boolean")
-    wrongKind(`${where}/timeRefused`, "true or false", plan.timeRefused);
+  isBoolean(`${where}/timeRefused`, plan.timeRefused);
   plainObject(`${where}/handling`, plan.handling);
   return plan;
 }
@@ -61,7 +64,7 @@ function checkedMaterial(at: string, material: unknown): void {
     stocksMl = [],
   } = plainObject(at, material);
   knownEntry(`${at}/name`, materialTexts, name);
-  text(`${at}/dilution`, dilution);
+  isText(`${at}/dilution`, dilution);
   for (const [field, value] of Object.entries({ volumeMl, stockMl, waterMl }))
     inRange(`${at}/${field}`, value, 0, LARGEST_ML, "volumeMl");
   arrayOf(`${at}/stocksMl`, stocksMl, 0).forEach((value, k) =>
@@ -69,11 +72,17 @@ function checkedMaterial(at: string, material: unknown): void {
   );
 }
 
-function checkedStep(at: string, step: unknown): void {
+/** Refuses a step that ends before it starts, or starts before the one ahead of it has ended. */
+function inTurn(at: string, { startS, endS }: ProcessStep, before: ProcessStep | undefined): void {
+  inRange(`${at}/endS`, endS, startS, LONGEST_CLOCK_S, "timeS");
+  inRange(`${at}/startS`, startS, before?.endS ?? 0, LONGEST_CLOCK_S, "timeS");
+}
+
+function checkedStep(at: string, step: unknown): ProcessStep {
   const { name, startS, endS, durationS, temperatureC, cues, sources } = plainObject(at, step);
   knownEntry(`${at}/name`, stepTexts, name);
   for (const [field, value] of Object.entries({ startS, endS, durationS }))
-    inRange(`${at}/${field}`, value, 0, LONGEST_S, "timeS");
+    inRange(`${at}/${field}`, value, 0, LONGEST_CLOCK_S, "timeS");
   inRange(`${at}/temperatureC`, temperatureC, 0, 100, "temperatureC");
   arrayOf(`${at}/sources`, sources, 0);
   arrayOf(`${at}/cues`, cues, 0).forEach((cue, i) => {
@@ -85,15 +94,12 @@ function checkedStep(at: string, step: unknown): void {
       movement,
       count,
     } = plainObject(`${at}/cues/${i}`, cue);
-    if (movement !== undefined) text(`${at}/cues/${i}/movement`, movement);
+    if (movement !== undefined) isText(`${at}/cues/${i}/movement`, movement);
     if (count !== undefined) inRange(`${at}/cues/${i}/count`, count, 0, 1e6, "count");
-    inRange(`${at}/cues/${i}/atS`, atS, 0, LONGEST_S, "timeS");
-    inRange(`${at}/cues/${i}/durationS`, lengthS, 0, LONGEST_S, "timeS");
+    inRange(`${at}/cues/${i}/atS`, atS, 0, LONGEST_CLOCK_S, "timeS");
+    inRange(`${at}/cues/${i}/durationS`, lengthS, 0, LONGEST_CLOCK_S, "timeS");
     knownEntry(`${at}/cues/${i}/do`, ACTIONS, action);
-    text(`${at}/cues/${i}/text`, said);
+    isText(`${at}/cues/${i}/text`, said);
   });
-}
-
-function text(where: string, value: unknown): void {
-  if (typeof value !== "string") wrongKind(where, "text", value, { types: ["text"] });
+  return step as ProcessStep;
 }

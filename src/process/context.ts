@@ -1,7 +1,7 @@
 /*
  * Module: process. What every bath needs to know of the run: the material, the vessel, the rounding.
  */
-import { inRange, knownEntry, wrongKind, wrongValue, notOneOf } from "../core/guards.js";
+import { inRange, isBoolean, knownEntry, notOneOf, wrongKind } from "../core/guards.js";
 import {
   handbookDrain,
   handbookHabits,
@@ -40,8 +40,7 @@ export function bathContext(
 ): BathContext {
   const { material = "film", paperBase = "fibre", iodideRich, carbonate, emulsion } = facts;
   for (const [field, value] of Object.entries({ iodideRich, carbonate }))
-    if (value !== undefined && typeof value !== "boolean")
-      wrongKind(`${where}/${field}`, "true or false", value);
+    if (value !== undefined) isBoolean(`${where}/${field}`, value);
   knownEntry(`${where}/material`, MATERIALS, material);
   knownEntry(`${where}/paperBase`, handbookPaperWash, paperBase);
   checkMaterial(where, { emulsion });
@@ -75,7 +74,7 @@ export function handlingOf(where: string, input: ProcessInput): Handling {
   const { vessel, pieces, material, stepS } = input;
   const habit = knownEntry(`${where}/vessel`, handbookHabits, vessel);
   if (pieces !== undefined && !Number.isInteger(inRange(`${where}/pieces`, pieces, 1, 1000, "count")))
-    wrongValue(`${where}/pieces`, "a whole number", pieces);
+    wrongKind(`${where}/pieces`, ["whole number"], pieces);
   // A sheet cannot be shuffled alone, and glass plates would scratch each other.
   const alone = vessel === "tray" && (pieces === 1 || material === "plate");
   const { movement = alone ? "rock" : habit.movements[0] } = input;

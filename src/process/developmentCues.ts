@@ -3,11 +3,12 @@
  */
 import { agitationInterval } from "../agitation/agitation.js";
 import type { Caution } from "../core/caution.js";
-import { wrongValue } from "../core/guards.js";
+import { refuse } from "../core/guards.js";
 import { handbookHabits, KEEP_MOVING } from "../handbook/process.js";
 import { caution } from "./caution.js";
 import type { CueDraft } from "./layOut.js";
 import type { Handling } from "./types.js";
+import { agitationsText } from "./text.js";
 
 /**
  * From this interval on the first agitation is the long one; makers who agitate more often begin with a short
@@ -42,11 +43,12 @@ export function developmentCues(
       if (pourAtS > firstS) cues.push({ atS: firstS, durationS: pourAtS - firstS, do: "stand" });
     } else {
       if (pourAtS / everyS > MOST_AGITATIONS)
-        wrongValue(
+        refuse(
           `${where}/everyS`,
-          `such that ${pourAtS} s hold at most ${MOST_AGITATIONS} agitations`,
+          "agitations-at-most",
+          agitationsText,
+          { most: MOST_AGITATIONS, timeS: pourAtS },
           everyS,
-          { most: MOST_AGITATIONS },
         );
       // One that ends with the pouring out fits, however the product rounds.
       for (let i = 1; i * everyS + burstS <= pourAtS + 1e-9; i++) agitate(i * everyS, burstS);

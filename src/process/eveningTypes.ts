@@ -19,9 +19,11 @@ type FromPlan = Omit<
 
 /** What {@link planEvening} needs to know: a known time, today, the plates in their order, and the run. */
 export interface EveningInput extends FromPlan {
+  /** the known time and its conditions */
   readonly baseline: Baseline;
   /** those at the start of the evening; use and age rise from there */
   readonly conditions: Conditions;
+  /** laws that go before the generic ones */
   readonly knowledge?: Knowledge | undefined;
   /** 1 to 1000 */
   readonly plates: readonly EveningPlateInput[];
@@ -41,10 +43,13 @@ export interface EveningPlate {
   readonly startS: number;
   /** use and age of the developer at pour-in */
   readonly usedCm2PerL: number;
+  /** age of the bath at pour-in, h */
   readonly ageH: number;
   /** use of the fixing bath before it; missing without one */
   readonly fixUsedCm2PerL?: number;
+  /** its compensated time */
   readonly answer: Compensation;
+  /** its plan */
   readonly plan: ProcessPlan;
 }
 

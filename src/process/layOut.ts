@@ -2,11 +2,11 @@
  * Module: process. Steps laid end to end.
  */
 import { cueText } from "./text.js";
-import type { Vessel } from "../handbook/process.js";
-import type { Cue, ProcessStep } from "./types.js";
+import type { ProcessVessel } from "../handbook/process.js";
+import type { PlanCue, ProcessStep } from "./types.js";
 
 /** A cue before it has its place and its sentence: it counts from the start of its step. */
-export type CueDraft = Omit<Cue, "text">;
+export type CueDraft = Omit<PlanCue, "text">;
 
 /** A step before it has its place. */
 export interface Draft extends Pick<ProcessStep, "name" | "durationS" | "temperatureC" | "sources"> {
@@ -16,7 +16,7 @@ export interface Draft extends Pick<ProcessStep, "name" | "durationS" | "tempera
 /** Gives each draft its place: the next starts at the very number at which the one before ends. */
 export function layOut(
   drafts: readonly Draft[],
-  vessel: Vessel,
+  vessel: ProcessVessel,
 ): { readonly steps: readonly ProcessStep[]; readonly totalS: number } {
   let startS = 0;
   const steps = drafts.map(({ name, durationS, temperatureC, cues, sources }) => {

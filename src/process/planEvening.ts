@@ -4,7 +4,7 @@ import { compensate } from "../compensate/compensate.js";
 import type { Baseline, Conditions } from "../compensate/types.js";
 import { checkedBaths } from "./baths.js";
 import type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./eveningTypes.js";
-import { inNameOf } from "./inNameOf.js";
+import { inNameOf } from "../core/inNameOf.js";
 import { planOf } from "./planOf.js";
 import type { ProcessBaths, ProcessInput, ProcessPlan, StepName } from "./types.js";
 
@@ -24,7 +24,8 @@ const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"]
  *
  * @remarks Each time comes from `compensate`. A plate of A cm² in V ml adds 1000 A/V cm² per litre to the
  * developer and to the fixing bath. A top-up multiplies the developer's use by 1 − topUp/V. Its age stays
- * that of the oldest part. In trays the next plate starts when the one before has left the fixing bath, in a
+ * that of the oldest part. Each plan says whether the developer is enough for its plate, after those before.
+ * In trays the next plate starts when the one before has left the fixing bath, in a
  * tank or drum when its plan has ended. Only the first plan has a rest.
  *
  * @example
@@ -62,12 +63,13 @@ export function planEvening(input: EveningInput): EveningPlan {
     const first = plate === 0;
     const ageH = startAgeH + (startS + (first ? developStartS(trial) : leadS(trial))) / 3600;
     const today: Conditions = { ...conditions, ...own, usedCm2PerL, ageH };
-    const answer = inNameOf(WHERE, "compensate", () => compensate(baseline, today, knowledge));
+    const answer = inNameOf(WHERE, () => compensate(baseline, today, knowledge));
     const plan = planOf(WHERE, {
       ...shared,
       ...developing(baseline, today),
       answer,
       areaCm2,
+      developer: { use: knowledge?.use, ...input.developer, usedCm2PerL },
       rest: first ? rest : undefined,
       topUpMl: first ? undefined : topUpMl,
       baths: fixedBefore(baths, fixUsedCm2PerL),

@@ -3,15 +3,7 @@
  */
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import { unreadFields } from "../core/pointer.js";
-import {
-  arrayOf,
-  inRange,
-  knownEntry,
-  plainObject,
-  positive,
-  wrongKind,
-  wrongValue,
-} from "../core/guards.js";
+import { arrayOf, inRange, knownEntry, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
 import { agitationInterval } from "../agitation/agitation.js";
 import { handbookBathS, handbookDrain, handbookHabits } from "../handbook/process.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
@@ -21,10 +13,12 @@ import { bathDrafts } from "./bathSteps.js";
 import { benchNotes } from "./benchNotes.js";
 import { bathContext, handlingOf, stopKind, type BathContext } from "./context.js";
 import { developmentCues, drainTooLong } from "./developmentCues.js";
+import { enoughDeveloper } from "./enoughDeveloper.js";
 import { layOut, type CueDraft, type Draft } from "./layOut.js";
 import { materialsFor } from "./materials.js";
 import { toNearest } from "./rounding.js";
 import type { ProcessInput, ProcessPlan } from "./types.js";
+import { leftOutText } from "./text.js";
 
 const FIELDS: Readonly<Record<keyof ProcessInput, true>> = {
   vessel: true,
@@ -40,6 +34,7 @@ const FIELDS: Readonly<Record<keyof ProcessInput, true>> = {
   drainS: true,
   rest: true,
   dilution: true,
+  developer: true,
   sensitization: true,
   baths: true,
   maxStepC: true,
@@ -72,6 +67,8 @@ export function planOf(where: string, input: ProcessInput): ProcessPlan {
     ...after,
   ]);
   const { steps, totalS } = layOut(drafts, handling.vessel);
+  const materials = materialsFor(where, volumeMl, input.dilution, stopKind(context, baths), baths, steps);
+  const ofBaths = bathsJudged(where, context, baths, input);
   const cautions: Caution[] = [];
   if (handling.drainS > timeS) cautions.push(drainTooLong(timeS, handling.drainS));
   cautions.push(
@@ -79,12 +76,13 @@ export function planOf(where: string, input: ProcessInput): ProcessPlan {
       ({ code }) => !said.includes(code),
     ),
     ...unreadFields("", input, Object.keys(FIELDS)),
-    ...bathsJudged(where, context, baths, input),
+    ...enoughDeveloper(where, input, handling).filter(({ code }) => !said.includes(code)),
+    ...ofBaths,
   );
   return {
     steps,
     totalS,
-    materials: materialsFor(where, volumeMl, input.dilution, stopKind(context, baths), baths, steps),
+    materials,
     cautions: gravestFirst(cautions),
     benchNotes: benchNotes(baths),
     timeRefused: refused,
@@ -103,7 +101,8 @@ function developmentTime(
 } {
   if (answer === undefined)
     return { timeS: positive(`${where}/timeS`, timeS, 1e6, "timeS"), refused: false, said: [] };
-  if (timeS !== undefined) wrongValue(`${where}/timeS`, "left out where there is an answer", timeS);
+  if (timeS !== undefined)
+    refuse(`${where}/timeS`, "left-out-beside", leftOutText, { path: "/answer" }, timeS);
   const { timeS: answeredS, cautions } = plainObject(`${where}/answer`, answer);
   const list = arrayOf(`${where}/answer/cautions`, cautions, 0).map((one, i) =>
     plainObject(`${where}/answer/cautions/${i}`, one),
@@ -124,8 +123,7 @@ function knownSensitization(where: string, sensitization: unknown): void {
 function restDraft(where: string, rest: unknown, { temperatureC, handling }: BathContext): readonly Draft[] {
   if (rest === undefined || rest === false || rest === 0) return [];
   const { durationS: usualS, sources } = handbookBathS.rest;
-  if (rest !== true && typeof rest !== "number")
-    wrongKind(`${where}/rest`, "true, false or a number of seconds", rest, { types: ["boolean", "number"] });
+  if (rest !== true && typeof rest !== "number") wrongKind(`${where}/rest`, ["boolean", "number"], rest);
   const lengthS = rest === true ? usualS : inRange(`${where}/rest`, rest, 0, 86400, "timeS");
   const durationS = toNearest(lengthS, handling.stepS);
   const cues: readonly CueDraft[] = [{ atS: 0, durationS, do: "stand" }];

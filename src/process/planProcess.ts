@@ -19,6 +19,9 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  * With `stepS` the length of each step is rounded first, then the steps are laid end to end: development as
  * `roundTime` does, fixing, washing and the look for clearing upward, the others to the nearest step.
  *
+ * Where the volume and the area are known, the plan says whether there is enough of the developer, as
+ * {@link bathCapacity} does, and whether it covers the dish.
+ *
  * Every figure that the input leaves out is a published one or common practice, named in the step's
  * `sources`: agitation from US Navy, Photography (Basic), NAVEDTRA 14209, p. 10-16; stop and wash from US
  * Army, subcourse SS05098, p. 24; fixing as {@link fixingTime} and {@link clearingTimeAt} say. Fixer carries
@@ -28,7 +31,7 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  * ```ts
  * const plan = planProcess({ vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 500 });
  * plan.steps.map((step) => step.durationS) // => [510, 30, 120, 1800, 60]
- * plan.steps[0].cues.at(-1).atS // => 500
+ * plan.steps[0].cues.at(-1)?.atS // => 500
  * plan.totalS // => 2520
  * ```
  */

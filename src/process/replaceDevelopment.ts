@@ -1,4 +1,4 @@
-import { inRange, knownEntry, notOneOf, plainObject, wrongValue } from "../core/guards.js";
+import { inRange, knownEntry, notOneOf, plainObject, wrongKind } from "../core/guards.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { agitationInterval } from "../agitation/agitation.js";
 import { handbookHabits } from "../handbook/process.js";
@@ -45,7 +45,7 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
   checkedPlan("replaceDevelopment/plan", plan);
   plainObject("replaceDevelopment/left", left);
   const develop = plan.steps.find((step) => step.name === "develop");
-  if (develop === undefined) wrongValue("replaceDevelopment/plan", "a plan with a development", plan);
+  if (develop === undefined) wrongKind("replaceDevelopment/plan", ["plan with a development"], plan);
   const { startS, endS } = develop;
   const atS = inRange("replaceDevelopment/left/atS", left.atS, startS, endS, "timeS");
   const remainingS = inRange("replaceDevelopment/left/remainingS", left.remainingS, 0, 1e6, "timeS");

@@ -3,6 +3,7 @@
  */
 import { above0, from, object, one, type Fields, type JsonSchema } from "../core/schema.js";
 import { dilutionSchema } from "../dilution/schema.js";
+import { fixerKinds, stopKinds, washMethods } from "../handbook/process.js";
 
 /** The baths around the developer. Only those that are named are done. */
 export function bathsSchema(): JsonSchema {
@@ -15,15 +16,11 @@ export function bathsSchema(): JsonSchema {
     [],
     {
       preSoak: object([], bath(), "Water before the developer."),
-      stop: object(
-        [],
-        { kind: one(["acid", "water"], "Weak acid, or plain water."), ...bath() },
-        "The stop bath.",
-      ),
+      stop: object([], { kind: one(stopKinds, "Weak acid, or plain water."), ...bath() }, "The stop bath."),
       fix: object(
         [],
         {
-          kind: one(["rapid", "plain"], "Ammonium thiosulphate, or plain sodium thiosulphate."),
+          kind: one(fixerKinds, "Ammonium thiosulphate, or plain sodium thiosulphate."),
           clearingS: above0(7200, "Clearing time measured with a scrap of the material, in seconds."),
           clearingAtC: from(0, 40, "Temperature of that measurement, in °C."),
           freshClearingS: above0(7200, "Clearing time of the same bath when it was fresh, in seconds."),
@@ -35,11 +32,7 @@ export function bathsSchema(): JsonSchema {
         "The fixing bath.",
       ),
       clearingAid: object([], bath(), "A bath that helps the wash."),
-      wash: object(
-        [],
-        { method: one(["running", "soak", "changes"], "How it is washed."), ...bath() },
-        "The wash.",
-      ),
+      wash: object([], { method: one(washMethods, "How it is washed."), ...bath() }, "The wash."),
       wettingAgent: object([], bath(), "The last bath, for even drying."),
     },
     "The baths around the developer, as planProcess takes them.",

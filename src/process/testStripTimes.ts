@@ -1,6 +1,7 @@
-import { inRange, plainObject, positive, wrongValue } from "../core/guards.js";
+import { inRange, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { roundTime } from "../quantities/roundTime.js";
+import { inOrderText } from "../core/text.js";
 
 /** How the ladder of {@link testStripTimes} is made. */
 export interface TestStripOptions {
@@ -25,6 +26,7 @@ export interface TestStrip {
   readonly timesS: readonly number[];
   /** each time over the one before, before rounding; of the whole interval where there is no strip */
   readonly ratio: number;
+  /** why there is no strip */
   readonly reason: TestStripReason;
 }
 
@@ -60,7 +62,7 @@ export function testStripTimes(estimate: TimeEstimate, options: TestStripOptions
   plainObject(at, options);
   const { count = 5, leastRatio = LEAST_RATIO, stepS } = options;
   inRange(`${at}/count`, count, 2, 25, "count");
-  if (!Number.isInteger(count)) wrongValue(`${at}/count`, "a whole number", count);
+  if (!Number.isInteger(count)) wrongKind(`${at}/count`, ["whole number"], count);
   inRange(`${at}/leastRatio`, leastRatio, 1.01, 2, "ratio");
   if (stepS !== undefined) inRange(`${at}/stepS`, stepS, 0.1, 3600, "timeS");
   const whole = highS / lowS;
@@ -96,8 +98,7 @@ function checkedEstimate(at: string, estimate: TimeEstimate): TimeEstimate {
   const lowS = positive(`${at}/lowS`, estimate.lowS, 1e12, "timeS");
   const highS = positive(`${at}/highS`, estimate.highS, 1e12, "timeS");
   const timeS = positive(`${at}/timeS`, estimate.timeS, 1e12, "timeS");
-  if (!(highS >= lowS)) wrongValue(`${at}/highS`, `at least lowS (${lowS} s)`, highS);
   if (!(lowS <= timeS && timeS <= highS))
-    wrongValue(`${at}/timeS`, `between lowS (${lowS} s) and highS (${highS} s)`, timeS);
+    refuse(at, "in-order", inOrderText, { lowS, timeS, highS }, undefined);
   return { timeS, lowS, highS };
 }

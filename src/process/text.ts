@@ -3,10 +3,13 @@
  * the same shape says it in another language. The parts are apart, so that an app carries only those it
  * needs.
  */
-import type { Caution, CautionSeverity } from "../core/caution.js";
-import { formatTime } from "../quantities/formatTime.js";
-import type { Vessel } from "../handbook/process.js";
-import type { Cue, ProcessMaterialName, StepName } from "./types.js";
+import type { CautionSeverity } from "../core/caution.js";
+import type { CautionSentences, TemperatureUnit } from "../core/cautionTexts.js";
+import type { InputWanted } from "../core/errorRules.js";
+import { decimals, degrees, degreesApart, digits, isFigure } from "../core/digits.js";
+import { lengthText } from "../quantities/lengthText.js";
+import type { ProcessVessel } from "../handbook/process.js";
+import type { PlanCue, ProcessMaterialName, StepName } from "./types.js";
 
 /** The codes of the cautions that this module writes. */
 export type ProcessCautionCode =
@@ -31,37 +34,12 @@ export type ProcessCautionCode =
   | "temperature-step"
   | "wash-unproven";
 
-/** What a caution's sentence is made from. */
-export type CautionFacts = Pick<Caution, "limit" | "actual" | "data">;
-
 /** What a cue's sentence is made from, beside the cue's own data. */
 export interface CuePlace {
+  /** the step it belongs to */
   readonly step: StepName;
-  readonly vessel: Vessel;
-}
-
-/** A catalogue: all that a plan says, in one language. */
-export interface PlanTexts {
-  readonly steps: Readonly<Record<StepName, string>>;
-  readonly materials: Readonly<Record<ProcessMaterialName, string>>;
-  readonly severities: Readonly<Record<CautionSeverity, string>>;
-  readonly cue: (cue: Omit<Cue, "atS" | "text">, place: CuePlace) => string;
-  readonly cautions: Readonly<Record<ProcessCautionCode, (facts: CautionFacts) => string>>;
-  /** the line of a step */
-  readonly step: (name: string, startS: number, durationS: number, temperatureC: number) => string;
-  /** what follows the first of cues that repeat */
-  readonly repeated: (everyS: number, untilS: number) => string;
-  /** the line of the total time */
-  readonly total: (totalS: number) => string;
-  /** before the list of what to have ready */
-  readonly ready: string;
-  /** "stock" and "water" behind their volumes */
-  readonly stock: string;
-  readonly water: string;
-  /** before a note that holds for every run */
-  readonly bench: string;
-  /** where the answer that was planned is refused */
-  readonly refused: string;
+  /** what holds the bath */
+  readonly vessel: ProcessVessel;
 }
 
 /** A plan that was edited may name a movement or a vessel that is not here. */
@@ -96,14 +74,12 @@ const LIGHTS = {
   "blue-sensitive": "amber or red light at most",
 } as const;
 
-/** Below a minute in seconds, else as a clock shows it. */
-const length = (timeS: number): string => (timeS < 60 ? `${Number(timeS.toFixed(1))} s` : formatTime(timeS));
-const given = (figure: unknown): number =>
-  typeof figure === "number" && Number.isFinite(figure) ? figure : 0;
-const degrees = (differenceC?: number): string => `${given(differenceC).toFixed(1)} °C`;
-
 /** The sentence of a cue. */
-export function cueText(cue: Omit<Cue, "atS" | "text">, { step, vessel }: CuePlace): string {
+export function cueText(
+  cue: Omit<PlanCue, "atS" | "text">,
+  { step, vessel }: CuePlace,
+  unit: TemperatureUnit = "C",
+): string {
   const { durationS = 0, movement, count, data = {} } = cue;
   const inTray = vessel === "tray";
   const move = (movement && MOVES[movement]?.[vessel]) ?? "Move it";
@@ -113,12 +89,12 @@ export function cueText(cue: Omit<Cue, "atS" | "text">, { step, vessel }: CuePla
     case "tap":
       return "Tap out the bubbles.";
     case "agitate":
-      return count === undefined ? `${move} for ${length(durationS)}.` : `${move} ${count} times.`;
+      return count === undefined ? `${move} for ${lengthText(durationS)}.` : `${move} ${count} times.`;
     case "stand":
       return STANDS[step] ?? "Leave it.";
     case "pour-out": {
       const what = inTray ? "Lift out" : "Pour out";
-      return durationS > 0 ? `${what} and drain: this takes ${length(durationS)}.` : `${what}.`;
+      return durationS > 0 ? `${what} and drain: this takes ${lengthText(durationS)}.` : `${what}.`;
     }
     case "rinse":
       return durationS > 0 ? "Rinse in changed water. Keep it moving." : "Rinse in water.";
@@ -139,25 +115,25 @@ export function cueText(cue: Omit<Cue, "atS" | "text">, { step, vessel }: CuePla
     case "light-on":
       return inTray ? "White light may go on." : "The lid may come off.";
     case "top-up":
-      return `Pour off ${ml(given(data.volumeMl))} of used developer and top up with as much fresh.`;
+      return `Pour off ${ml(data.volumeMl)} of used developer and top up with as much fresh.`;
     case "temper":
-      return `Bring the developer to ${degrees(data.temperatureC)}.`;
+      return `Bring the developer to ${degrees(data.temperatureC, unit)}.`;
   }
 }
 
 /** A volume to four figures. */
-export const ml = (volumeMl: number): string => `${Number(volumeMl.toPrecision(4))} ml`;
-
-/** Whole seconds as a clock shows them; 7.5 s as they are. */
-const interval = (lengthS: number): string =>
-  Math.abs(lengthS - Math.round(lengthS)) < 1e-6 ? formatTime(lengthS) : `${Number(lengthS.toFixed(2))} s`;
+const ml = (volumeMl: unknown): string => `${digits(volumeMl, 4)} ml`;
 
 /** The names of the steps in the middle of a sentence. */
-const nameOf = (data: CautionFacts["data"]): string =>
-  (BATHS as Readonly<Record<string, string | undefined>>)[String(data?.["bath"])] ?? "the next bath";
+const bathName = (bath: string): string =>
+  Object.hasOwn(BATHS, bath) ? BATHS[bath as StepName] : "the next bath";
+
+/** The difference of two figures, where both are there. */
+const less = (limit: unknown, actual: unknown): number =>
+  isFigure(limit) && isFigure(actual) ? limit - actual : NaN;
 
 /** The names of the steps. */
-export const stepTexts: PlanTexts["steps"] = {
+export const stepTexts: Readonly<Record<StepName, string>> = {
   "rest": "rest",
   "pre-soak": "pre-soak",
   "develop": "develop",
@@ -169,7 +145,7 @@ export const stepTexts: PlanTexts["steps"] = {
 };
 
 /** The names of what to have ready. */
-export const materialTexts: PlanTexts["materials"] = {
+export const materialTexts: Readonly<Record<ProcessMaterialName, string>> = {
   "developer": "developer",
   "pre-soak water": "pre-soak water",
   "stop bath": "stop bath",
@@ -181,10 +157,14 @@ export const materialTexts: PlanTexts["materials"] = {
 };
 
 /** How grave a caution is. */
-export const severityTexts: PlanTexts["severities"] = { stop: "Stop", warn: "Take care", note: "Note" };
+export const severityTexts: Readonly<Record<CautionSeverity, string>> = {
+  stop: "Stop",
+  warn: "Take care",
+  note: "Note",
+};
 
 /** The sentence of each caution of this module. */
-export const cautionTexts: PlanTexts["cautions"] = {
+export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
   "acid-into-hypo": () =>
     "Acid in plain hypo gives off sulphur dioxide and throws down sulphur. Use plain water as the stop.",
   "acid-stop-blisters": () =>
@@ -192,50 +172,38 @@ export const cautionTexts: PlanTexts["cautions"] = {
   "bench-air": () => "Let in fresh air. Stop and fixing baths give off vapours.",
   "bench-gloves": () => "Wear gloves and glasses. Keep the baths away from food.",
   "clearing-assumed": ({ actual }) =>
-    `A clearing time of ${length(given(actual))} is assumed. Measure it with a scrap.`,
+    `A clearing time of ${lengthText(actual)} is assumed. Measure it with a scrap.`,
   "cold-wash": ({ actual }) =>
-    `Cold water washes slowly. ${given(actual).toFixed(1)} times the usual time is planned.`,
+    `Cold water washes slowly. ${decimals(actual)} times the usual time is planned.`,
   "drain-too-long": ({ limit, actual }) =>
-    `Draining takes ${length(given(actual))}, development ${length(given(limit))}. Cool or dilute the bath.`,
+    `Draining takes ${lengthText(actual)}, development ${lengthText(limit)}. Cool or dilute the bath.`,
   "fixer-capacity-reached": () =>
     "This material takes the fixing bath past its capacity. Use a fresh bath, or more of it.",
   "fixer-past-capacity": () => "The fixing bath is past its capacity. Mix a fresh one.",
   "fixer-spent": ({ limit, actual }) =>
-    `Clears in ${length(given(actual))}, fresh in ${length(given(limit) / 2)}: the fixing bath is spent.`,
+    `Clears in ${lengthText(actual)}, fresh in ${lengthText(limit / 2)}: the fixing bath is spent.`,
   "fixing-split": ({ data }) =>
-    `Some sources say two clearing times, some three. ${given(data?.["times"])} are planned.`,
+    `Some sources say two clearing times, some three. ${digits(data.times)} are planned.`,
   "late-pour": ({ limit, actual }) =>
-    `Draining ends ${length(given(limit) - given(actual))} after the development time.`,
+    `Draining ends ${lengthText(less(limit, actual))} after the development time.`,
   "long-fix": ({ limit }) =>
-    `Over ${length(given(limit))} rapid fixer bleaches fine detail. Use a fresh or a warmer bath.`,
+    `Over ${lengthText(limit)} rapid fixer bleaches fine detail. Use a fresh or a warmer bath.`,
   "no-fix": () => "No fixing bath is planned. The image will not last in light.",
   "no-wash": () => "No wash is planned. Fixer left in the gelatin stains and fades the image.",
   "safety-data-sheets": () => "Local codes and safety data sheets go before this plan.",
   "short-fix": ({ limit, data }) =>
-    `Fixing is shorter than ${given(data?.["times"])} clearing times (${length(given(limit))}).`,
+    `Fixing is shorter than ${digits(data.times)} clearing times (${lengthText(limit)}).`,
   "silver-disposal": () =>
     "Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",
-  "temperature-step": ({ limit, actual, data }) =>
-    `${degrees(actual)} from the bath before to ${nameOf(data)} can reticulate gelatin. ` +
-    `Keep the step within ${degrees(limit)}.`,
+  "temperature-step": ({ limit, actual, data }, unit) =>
+    `${degreesApart(actual, unit)} from the bath before to ${bathName(data.bath)} can reticulate gelatin. ` +
+    `Keep the step within ${degreesApart(limit, unit)}.`,
   "wash-unproven": () =>
     "Washing by counted inversions is published for film after rapid fixer. Use running water or a soak.",
 };
 
-/** The plan in English. */
-export const planTexts: PlanTexts = {
-  steps: stepTexts,
-  materials: materialTexts,
-  severities: severityTexts,
-  cue: cueText,
-  cautions: cautionTexts,
-  step: (name, startS, durationS, temperatureC) =>
-    `${formatTime(startS)} ${name}, ${formatTime(durationS)} at ${temperatureC.toFixed(1)} °C`,
-  repeated: (everyS, untilS) => `Every ${interval(everyS)} until ${formatTime(untilS)}.`,
-  total: (totalS) => `In all ${formatTime(totalS)}.`,
-  ready: "Have ready",
-  stock: "stock",
-  water: "water",
-  bench: "Always",
-  refused: "The development time is not to be trusted with a negative. The answer says why.",
-};
+export const agitationsText: InputWanted<"agitations-at-most"> = ({ most, timeS }) =>
+  `such that ${timeS} s hold at most ${most} agitations`;
+
+export const leftOutText: InputWanted<"left-out-beside"> = ({ path }) =>
+  `left out where ${path.slice(1)} is given`;

@@ -3,10 +3,18 @@
  * out, all plain data in seconds from the start of the plan.
  */
 import type { Caution } from "../core/caution.js";
+import type { CapacityBath } from "../bath/capacityOf.js";
 import type { Agitation } from "../agitation/agitation.js";
 import type { Compensation } from "../compensate/types.js";
 import type { Dilution } from "../dilution/dilution.js";
-import type { FixerKind, Movement, PaperBase, StopKind, Vessel, WashMethod } from "../handbook/process.js";
+import type {
+  FixerKind,
+  ProcessMovement,
+  PaperBase,
+  StopKind,
+  ProcessVessel,
+  WashMethod,
+} from "../handbook/process.js";
 import type { Sensitization } from "../inspection/safelightCautions.js";
 
 /** What every bath may say of itself. */
@@ -54,11 +62,17 @@ export interface WashSetting extends BathSetting {
 
 /** The baths around the developer. What is left out is not done; their order is that of this list. */
 export interface ProcessBaths {
+  /** water before the developer */
   readonly preSoak?: BathSetting | undefined;
+  /** the bath that ends development */
   readonly stop?: StopSetting | undefined;
+  /** the fixing bath */
   readonly fix?: FixSetting | undefined;
+  /** the bath that shortens the wash */
   readonly clearingAid?: BathSetting | undefined;
+  /** the wash */
   readonly wash?: WashSetting | undefined;
+  /** the last bath before drying */
   readonly wettingAgent?: BathSetting | undefined;
 }
 
@@ -74,15 +88,22 @@ export interface ProcessMaterialFacts {
   readonly emulsion?: "soft" | "hardened" | undefined;
   /** whether the developer holds carbonate, such as soda: acid then makes gas in the gelatin */
   readonly carbonate?: boolean | undefined;
-  /** area of the material, cm², above 0 to 1e6: for the capacity of the fixing bath */
+  /** area of the material, cm², above 0 to 1e6: for the capacity of the developer and of the fixing bath */
   readonly areaCm2?: number | undefined;
 }
 
+/** What is known of the developing bath, for how much it can develop: see `bathCapacity`. */
+export type PlannedDeveloper = Pick<
+  CapacityBath,
+  "brew" | "use" | "family" | "leastMlPerRoll" | "capacityCm2PerL" | "usedCm2PerL" | "dishCm2"
+>;
+
 /** What {@link planProcess} needs to know: the vessel, the temperature, and `timeS` or `answer`. */
 export interface ProcessInput extends ProcessMaterialFacts {
-  readonly vessel: Vessel;
+  /** what holds the bath */
+  readonly vessel: ProcessVessel;
   /** how the bath is moved; the vessel's usual movement when left out */
-  readonly movement?: Movement | undefined;
+  readonly movement?: ProcessMovement | undefined;
   /** sheets or plates in the vessel, 1 to 1000: one alone in a tray is rocked */
   readonly pieces?: number | undefined;
   /** development time, s, above 0 to 1e6 */
@@ -108,6 +129,8 @@ export interface ProcessInput extends ProcessMaterialFacts {
   readonly rest?: boolean | number | undefined;
   /** dilution of the developer, for the volumes to measure */
   readonly dilution?: Dilution | string | undefined;
+  /** what the developing bath is, as far as it is known: for how much it can develop */
+  readonly developer?: PlannedDeveloper | undefined;
   /** what light the material sees: with it the plan says when the light goes off and on */
   readonly sensitization?: Sensitization | undefined;
   /** stop, fix, wash and wetting agent when left out */
@@ -152,18 +175,20 @@ export interface CueData {
  * Something to do at a moment of the plan. One with a length runs for `durationS`; one without is a moment,
  * which {@link planAt} shows for a second.
  */
-export interface Cue {
+export interface PlanCue {
   /** seconds from the start of the plan */
   readonly atS: number;
   /** s, above 0 */
   readonly durationS?: number;
+  /** what is to be done */
   readonly do: CueAction;
   /** agitate, rinse: how the bath is moved */
-  readonly movement?: Movement;
+  readonly movement?: ProcessMovement;
   /** agitate: how often, where it is counted and not timed */
   readonly count?: number;
   /** the same in plain English, which may be reworded in any release */
   readonly text: string;
+  /** the figures that the sentence names */
   readonly data?: CueData;
 }
 
@@ -173,15 +198,18 @@ export type StepName =
 
 /** One step: it starts where the one before it ends. */
 export interface ProcessStep {
+  /** which step it is */
   readonly name: StepName;
   /** seconds from the start of the plan */
   readonly startS: number;
   /** seconds from the start of the plan: the next step's `startS` */
   readonly endS: number;
+  /** from pour-in to drained, s */
   readonly durationS: number;
+  /** °C */
   readonly temperatureC: number;
   /** in the order of `atS`, all within the step */
-  readonly cues: readonly Cue[];
+  readonly cues: readonly PlanCue[];
   /** what the lengths rest on, where the input does not state them */
   readonly sources: readonly string[];
 }
@@ -199,21 +227,27 @@ export type ProcessMaterialName =
 
 /** Something to have ready. */
 export interface ProcessMaterial {
+  /** which bath it is for */
   readonly name: ProcessMaterialName;
   /** ml; missing where the input has no volume */
   readonly volumeMl?: number;
   /** as `formatDilution` writes it, where the input states it */
   readonly dilution?: string;
+  /** stock, ml */
   readonly stockMl?: number;
+  /** water, ml */
   readonly waterMl?: number;
+  /** each stock, ml, in the order of the dilution */
   readonly stocksMl?: readonly number[];
 }
 
 /** A run from the rest of the bath to the wetting agent. */
 export interface ProcessPlan {
+  /** the steps, in the order in which they are done */
   readonly steps: readonly ProcessStep[];
   /** the sum of the steps' lengths, s */
   readonly totalS: number;
+  /** what to have ready */
   readonly materials: readonly ProcessMaterial[];
   /** gravest first; those of the answer are not among them */
   readonly cautions: readonly Caution[];
@@ -227,9 +261,13 @@ export interface ProcessPlan {
 
 /** Vessel, agitation, pouring out and rounding of a plan. */
 export interface Handling {
-  readonly vessel: Vessel;
-  readonly movement: Movement;
+  /** what holds the bath */
+  readonly vessel: ProcessVessel;
+  /** how the bath is moved */
+  readonly movement: ProcessMovement;
+  /** how often it is moved */
   readonly agitation: Agitation;
+  /** time to pour out, s */
   readonly drainS: number;
   /** missing where nothing is rounded */
   readonly stepS?: number;
@@ -240,9 +278,9 @@ export interface PlanMoment {
   /** the step that runs; the last one when the plan is over */
   readonly step: ProcessStep;
   /** all cues that run, in the order in which they began */
-  readonly cues: readonly Cue[];
+  readonly cues: readonly PlanCue[];
   /** the first cue that is still to begin; missing when there is none */
-  readonly next?: Cue;
+  readonly next?: PlanCue;
   /** s until the step ends */
   readonly leftS: number;
   /** s until the plan ends */

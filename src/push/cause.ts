@@ -10,6 +10,7 @@ export const pushCause: Cause<PushLaw, number, "push"> = {
   name: "push",
   field: "pushStops",
   law: "push",
+  lawFields: ["perStop", "growth", "sdPerStop"],
   generic: genericPushLaw,
   start: 0,
   relative: true,

@@ -1,5 +1,7 @@
 import type { Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { checkedStops } from "./law.js";
+import { pushSentences } from "./text.js";
 
 /**
  * What a push does not do.
@@ -19,35 +21,12 @@ import { checkedStops } from "./law.js";
  */
 export function pushCautions(stops: number): readonly Caution[] {
   const actual = checkedStops("pushCautions/stops", stops);
-  if (actual > 3)
-    return [
-      {
-        code: "push-far",
-        severity: "warn",
-        message: "Beyond three stops published times hardly exist, and the shadows stay empty.",
-        limit: 3,
-        actual,
-      },
-    ];
-  if (actual > 0)
-    return [
-      {
-        code: "push-shadows",
-        severity: "note",
-        message: "A push lifts the middle tones; shadows gain two thirds of a stop at most.",
-        limit: 2 / 3,
-        actual,
-      },
-    ];
-  if (actual < -2)
-    return [
-      {
-        code: "pull-far",
-        severity: "warn",
-        message: "A pull beyond two stops leaves a flat negative.",
-        limit: -2,
-        actual,
-      },
-    ];
+  const quantity = "stops";
+  if (actual > 3) return [makeCaution(pushSentences, "push-far", "warn", { quantity, limit: 3, actual })];
+  if (actual > 0) {
+    const data = { shadowStops: 2 / 3 };
+    return [makeCaution(pushSentences, "push-shadows", "note", { quantity, actual, data })];
+  }
+  if (actual < -2) return [makeCaution(pushSentences, "pull-far", "warn", { quantity, limit: -2, actual })];
   return [];
 }

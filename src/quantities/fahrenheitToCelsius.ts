@@ -17,8 +17,7 @@ import { inRange } from "../core/guards.js";
  * ```
  */
 export function fahrenheitToCelsius(f: number): number {
-  // To ten decimals: 55.4 °F are 13 °C, a limit of the trade, and not a hair below it.
-  return Number(
-    ((inRange("fahrenheitToCelsius/f", f, -459.67, 10000, "temperatureF") - 32) / 1.8).toFixed(10),
-  );
+  const celsius = (inRange("fahrenheitToCelsius/f", f, -459.67, 10000, "temperatureF") - 32) / 1.8;
+  // As on paper: 55.4 °F are 13 °C, a limit of the trade, and not a hair below it.
+  return Number(Number(celsius.toFixed(13)).toPrecision(15));
 }

@@ -1,4 +1,4 @@
-import { inRange, plainObject, wrongValue } from "../core/guards.js";
+import { inRange, plainObject, wrongKind } from "../core/guards.js";
 
 /**
  * Writes a time as minutes and seconds, from one hour on with hours.
@@ -6,8 +6,8 @@ import { inRange, plainObject, wrongValue } from "../core/guards.js";
  * @param timeS - time in seconds, from 0 to 1e7
  * @param options - `stepS`: the step to round to, 1 s when left out; whole seconds only
  * @returns `"8:30"`, `"0:05"`, from one hour `"1:02:00"`
- * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a number is out of range or `stepS` is not whole
+ * @throws TypeError when an argument is of the wrong kind, or `stepS` not whole
+ * @throws RangeError when a number is out of range
  *
  * @example
  * ```ts
@@ -20,7 +20,7 @@ export function formatTime(timeS: number, options: { readonly stepS?: number | u
   const at = "formatTime/options";
   const { stepS = 1 } = plainObject(at, options) as typeof options;
   inRange(at, stepS, 1, 86400, "timeS", "/stepS");
-  if (stepS % 1) wrongValue(`${at}/stepS`, "whole seconds", stepS);
+  if (stepS % 1) wrongKind(`${at}/stepS`, ["whole number"], stepS);
   // Exact, since a remainder of doubles is, and half a whole step too: no decimals are needed.
   const past = inRange("formatTime/timeS", timeS, 0, 1e7, "timeS") % stepS;
   const rounded = timeS - past + (2 * past < stepS ? 0 : stepS);

@@ -1,7 +1,8 @@
 /*
  * Module: quantities. Dates as ISO 8601 writes them.
  */
-import { wrongKind, wrongValue, unreadable } from "../core/guards.js";
+import { isText, refuse, unreadable } from "../core/guards.js";
+import { notAfterText } from "./text.js";
 
 /**
  * A calendar date, and after it perhaps a time of day and an offset; a blank may stand for the T (RFC 3339,
@@ -22,19 +23,24 @@ function daysOf(year: number, month: number): number {
   return 30 + ((month + (month >> 3)) & 1);
 }
 
+/** Whether the calendar has this day. */
+export function isDay(year: number, month: number, day: number): boolean {
+  return month >= 1 && month <= 12 && day >= 1 && day <= daysOf(year, month);
+}
+
 /**
  * Returns a date of ISO 8601-1:2019, with or without a time of day after it; throws for other text and for a
  * day that no calendar has.
  */
 export function isoDate(where: string, value: unknown): string {
-  if (typeof value !== "string") wrongKind(where, "text", value);
+  isText(where, value);
   const [, year, month, day] = DATE.exec(value) ?? [];
-  if (!(Number(day) <= daysOf(Number(year), Number(month))))
-    unreadable(where, "date", ["2024-05-01"], 'an ISO date such as "2024-05-01"', value);
+  if (!isDay(Number(year), Number(month), Number(day)))
+    unreadable(where, { format: "date", examples: ["2024-05-01"] }, value);
   return value;
 }
 
 /** Throws when a date is after today, which the caller tells: there is no clock in here. */
 export function notAfter(where: string, date: string, today: string): void {
-  if (date.slice(0, 10) > today) wrongValue(where, `at most today, ${today}`, date);
+  if (date.slice(0, 10) > today) refuse(where, "not-after", notAfterText, { today }, date);
 }

@@ -11,6 +11,43 @@ export function withPoint(text: string): string {
   return text.replace(/(?<![\d.,])(?:0,\d+|\d+,\d{1,2})(?![\d,])/g, (number) => number.replace(",", "."));
 }
 
+const QUARTERS: Readonly<Record<string, string>> = {
+  "1/2": ".5",
+  "1/4": ".25",
+  "3/4": ".75",
+  "\u00bd": ".5",
+  "\u00bc": ".25",
+  "\u00be": ".75",
+};
+
+/** Halves and quarters as decimals: "8 1/2 min" and "8½ min" are "8.5 min", "1/2 h" is "0.5 h". */
+export function withFraction(text: string): string {
+  return text.replace(
+    /(?:(?<![\d/.,])(\d+)\s+|(?<![\d/.,]))(1\/2|1\/4|3\/4)(?![\d/])|(\d*)\s*([\u00bd\u00bc\u00be])/,
+    (_, whole: string | undefined, slashed: string | undefined, before: string | undefined, sign: string) =>
+      `${whole ?? (before || "0")}${QUARTERS[slashed ?? sign] as string}`,
+  );
+}
+
+/** The longest text that holds a figure; a long run of blanks would be searched in every way. */
+const LONGEST_TEXT = 1000;
+
+/** Text with a number in it, ready to be read: trimmed, its halves, quarters and decimal commas as points. */
+export function plainFigures(text: string): string {
+  return text.length > LONGEST_TEXT ? "" : withPoint(withFraction(text.trim()));
+}
+
+/**
+ * What a number of up to three figures, a point or comma, three figures and a unit may mean: "1.500 ml" is
+ * 1.5 ml or 1500 ml. A decimal that needs its three figures is written with a fourth.
+ */
+export function groupReadings(plain: string): readonly [decimal: string, thousands: string] | undefined {
+  const [, whole, rest, unit] = /^([1-9]\d{0,2})[.,](\d{3})(\s*[^\d\s].*)$/.exec(plain) ?? [];
+  if (whole === undefined || rest === undefined || unit === undefined) return undefined;
+  const decimal = rest.endsWith("0") ? String(Number(`${whole}.${rest}`)) : `${whole}.${rest}0`;
+  return [decimal + unit, whole + rest + unit];
+}
+
 /** A number above 0 or 0 without an exponent: 1e-7 is "0.0000001". */
 export function plainNumber(value: number): string {
   const text = String(value);
@@ -20,21 +57,20 @@ export function plainNumber(value: number): string {
 }
 
 /**
- * Text that is a bare number, or a word and one ("every 30"), with a unit after it; other text as it is. Two
- * figures of a clock beside a unit that is neither minute nor second, or three beside any, say two things:
- * they get it too, and that cannot be read.
+ * Text that is a bare number, or a word and one ("every 30"), with a unit after it; other text as it is. A
+ * clock keeps to itself under a unit with as many parts ("mm:ss"), and with two parts under minutes or
+ * seconds. Beside any other unit it says two things: it gets it too, and that cannot be read.
  */
 export function withUnit(text: string, unit: string): string {
-  const clock = /^\d+:\d+(:\d+)?$/.exec(text);
-  const bare = clock
-    ? clock[1] !== undefined || !/^[ms]/i.test(unit)
-    : /^(?:[a-z]+\s+)?[-+]?\.?\d+(?:\.\d+)?$/i.test(text);
+  const parts = /^\d+:\d+(?::\d+)?$/.test(text) ? text.split(":").length : 0;
+  const clock = unit.includes(":") ? unit.split(":").length : /^[ms]/i.test(unit) ? 2 : 0;
+  const bare = parts ? parts !== clock : /^(?:[a-z]+\s+)?[-+]?\.?\d+(?:\.\d+)?$/i.test(text);
   return bare && unit !== "" ? `${text} ${unit}` : text;
 }
 
 /** A number from text; throws when the text holds no number. `where` is what the error calls it. */
 export function numberFromText(text: string, where: string): number {
   if (!/^[-+]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text))
-    unreadable(`/${where}`, "number", ["0.6"], "a number", text);
+    unreadable(`/${where}`, { format: "number", examples: ["0.6"] }, text);
   return Number(text);
 }

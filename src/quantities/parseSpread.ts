@@ -1,9 +1,9 @@
 import { Z90 } from "../core/estimate.js";
-import { inRange, positive, unreadable, wrongKind, wrongValue } from "../core/guards.js";
+import { ambiguous, inRange, positive, type TextForm, unreadable } from "../core/guards.js";
 import { withPoint } from "./numberText.js";
 import { timeFromText } from "./timeText.js";
 
-const FORMS = 'a spread such as "10 %", "± 30 s" or "0:30"';
+const SPREADS: TextForm = { format: "spread", examples: ["10 %", "± 30 s", "0:30"] };
 
 /**
  * Reads how well a time is known: nine times in ten within so much of it.
@@ -26,15 +26,13 @@ const FORMS = 'a spread such as "10 %", "± 30 s" or "0:30"';
  */
 export function parseSpread(text: string, timeS: number): number {
   const at = "parseSpread/text";
-  if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
+  if (typeof text !== "string") unreadable(at, SPREADS, text);
   const time = positive("parseSpread/timeS", timeS, 1e7, "timeS");
   const plain = withPoint(text.trim().replace(/^(?:\u00b1|\+\/?[-\u2212])\s*/, ""));
   const [, number, percent] = /^(\d+(?:\.\d+)?)\s*(%|per ?cent)?$/i.exec(plain) ?? [];
-  const format = { format: "spread", examples: ["10 %", "± 30 s", "0:30"] };
-  if (number === undefined && !/^(?:\d|PT)/.test(plain))
-    unreadable(at, format.format, format.examples, FORMS, text);
+  if (number === undefined && !/^(?:\d|PT)/.test(plain)) unreadable(at, SPREADS, text);
   if (number !== undefined && percent === undefined)
-    wrongValue(at, FORMS, text, { ...format, readings: [`${number} %`, `${number} s`] }, "ambiguous");
+    ambiguous(at, SPREADS, [`${number} %`, `${number} s`], text);
   const share = number === undefined ? timeFromText(at, plain) / time : Number(number) / 100;
   return inRange(at, Math.log1p(share) / Z90, 0, 3);
 }

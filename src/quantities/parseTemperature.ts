@@ -1,6 +1,6 @@
-import { inRange, notOneOf, plainObject, unreadable, wrongKind, wrongValue } from "../core/guards.js";
+import { ambiguous, inRange, notOneOf, plainObject, type TextForm, unreadable } from "../core/guards.js";
 import { fahrenheitToCelsius } from "./fahrenheitToCelsius.js";
-import { withPoint } from "./numberText.js";
+import { plainFigures } from "./numberText.js";
 
 /** The unit that a temperature is read or written in. */
 export interface TemperatureUnitOptions {
@@ -8,9 +8,9 @@ export interface TemperatureUnitOptions {
   readonly unit?: "C" | "F" | undefined;
 }
 
-const FORMS = 'a temperature such as "20 °C" or "68F", with its unit';
+const DEGREES: TextForm = { format: "temperature", examples: ["20 °C", "68F"] };
 
-const RING = "(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?)?";
+const RING = "(?:[\u00b0\u00ba\u02da\u2070]|deg(?:rees?)?|grad)?";
 const SCALE = "(c(?:elsius)?|f(?:ahrenheit)?)?";
 const TEMPERATURE = new RegExp(String.raw`^([-+]?\d+(?:\.\d+)?)\s*${RING}\s*${SCALE}$`, "i");
 
@@ -24,7 +24,8 @@ export function temperatureUnit(at: string, options: unknown): "C" | "F" | undef
 /**
  * Reads a temperature as people write it.
  *
- * @param text - a number and its unit: `"20 °C"`, `"20C"`, `"68F"`, `"68.5 °F"`, `"20 ℃"`, `"13,5 °C"`
+ * @param text - a number and its unit: `"20 °C"`, `"20C"`, `"68F"`, `"68.5 °F"`, `"20 ℃"`, `"13,5 °C"`,
+ * `"17 1/2 C"`; in German `"20 Grad"`, which are °C
  * @param options - `unit`: the unit of a number without one; a unit in the text comes first
  * @returns the temperature in °C
  * @throws TypeError when `text` is not text or `options` not an object
@@ -43,16 +44,15 @@ export function temperatureUnit(at: string, options: unknown): "C" | "F" | undef
  */
 export function parseTemperature(text: string, options: TemperatureUnitOptions = {}): number {
   const at = "parseTemperature/text";
-  if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
+  if (typeof text !== "string") unreadable(at, DEGREES, text);
   const unit = temperatureUnit("parseTemperature/options", options);
   // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another
   // ring, an ordinal o or a raised nought.
-  const plain = withPoint(text.trim().replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F"));
-  const [, number, scale = unit] = TEMPERATURE.exec(plain) ?? [];
-  const format = { format: "temperature", examples: ["20 °C", "68F"] };
-  if (number === undefined) unreadable(at, format.format, format.examples, FORMS, text);
-  if (scale === undefined)
-    wrongValue(at, FORMS, text, { ...format, readings: [`${number} °C`, `${number} °F`] }, "ambiguous");
+  const plain = plainFigures(text.replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F"));
+  // Where degrees are Grad they are Celsius.
+  const [, number, scale = /grad$/i.test(plain) ? "C" : unit] = TEMPERATURE.exec(plain) ?? [];
+  if (number === undefined) unreadable(at, DEGREES, text);
+  if (scale === undefined) ambiguous(at, DEGREES, [`${number} °C`, `${number} °F`], text);
   const degrees = Number(number);
   if (/^c/i.test(scale)) return inRange(at, degrees, -273.15, 1e4, "temperatureC");
   return fahrenheitToCelsius(inRange(at, degrees, -459.67, 1e4, "temperatureF"));

@@ -1,13 +1,15 @@
-import { positive, unreadable, wrongKind, wrongValue } from "../core/guards.js";
-import { withPoint } from "./numberText.js";
+import { ambiguous, positive, type TextForm, unreadable } from "../core/guards.js";
+import { groupReadings, plainFigures } from "./numberText.js";
 
-const FORMS = 'a volume such as "500 ml" or "0.5 l", with its unit';
+const VOLUMES: TextForm = { format: "volume", examples: ["500 ml", "0.5 l"] };
 const UNIT_ML: Readonly<Record<string, number>> = { "m": 1, "c": 10, "d": 100, "": 1000 };
 
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
 const LITRES = "(m|milli|c|centi|d|deci|)(?:l|lit(?:er|re)s?)";
 const CUBIC = "(cc|ccm|cm[3\u00b3])";
 const OTHERS = String.raw`(?:fl(?:uid|\.)?\s*)?(oz|ounces?|pints?|pt|quarts?|qt|gallons?|gal)\.?`;
+/** Units so small that a point before three figures may part thousands. */
+const SMALL = new RegExp(String.raw`^${NUMBER}\s*(?:m(?:illi)?l(?:it(?:er|re)s?)?|${CUBIC})$`);
 const VOLUME = new RegExp(String.raw`^${NUMBER}\s*(?:${LITRES}|${CUBIC}|${OTHERS})$`);
 
 /** Ounces, pints, quarts and gallons: ml in the United States and in Britain. */
@@ -21,11 +23,13 @@ const TWO_KINDS: Readonly<Record<string, readonly [american: number, imperial: n
 /**
  * Reads a volume as people write it.
  *
- * @param text - a number and its unit: `"500 ml"`, `"0,5 l"`, `"1.5 litres"`, `"60 cl"`, `"600 cc"`
+ * @param text - a number and its unit: `"500 ml"`, `"0,5 l"`, `"1.5 litres"`, `"60 cl"`, `"600 cc"`,
+ * `"1/2 l"`
  * @returns the volume in ml
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not a volume, has no unit, or is not above 0 and at most 1e6 ml. Ounces,
- * pints, quarts and gallons are of two sizes: code `"ambiguous"`, with both readings in ml
+ * pints, quarts and gallons are of two sizes, and `"1.500 ml"` is 1.5 ml or 1500 ml: code `"ambiguous"`, with
+ * both readings
  *
  * @remarks 1 l = 1000 ml = 1000 cm³. United States and imperial measures: NIST Special Publication 811,
  * Gaithersburg, 2008, appendix B.8.
@@ -38,19 +42,23 @@ const TWO_KINDS: Readonly<Record<string, readonly [american: number, imperial: n
  */
 export function parseVolume(text: string): number {
   const at = "parseVolume/text";
-  if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
-  const plain = withPoint(text.trim().toLowerCase());
+  if (typeof text !== "string") unreadable(at, VOLUMES, text);
+  const plain = plainFigures(text.toLowerCase());
   const [, number, metric, cubic, other] = VOLUME.exec(plain) ?? [];
-  const format = { format: "volume", examples: ["500 ml", "0.5 l"] };
+  const grouped = groupReadings(plain);
+  const thousands = grouped && VOLUME.test(grouped[0]) ? grouped : undefined;
   if (number === undefined) {
-    if (!/^\d+(?:\.\d+)?$/.test(plain)) unreadable(at, format.format, format.examples, FORMS, text);
-    wrongValue(at, FORMS, text, { ...format, readings: [`${plain} ml`, `${plain} l`] }, "ambiguous");
+    const bare = /^\d+(?:\.\d+)?$/.test(plain) ? [`${plain} ml`, `${plain} l`] : undefined;
+    const readings = bare ?? thousands;
+    if (readings === undefined) unreadable(at, VOLUMES, text);
+    ambiguous(at, VOLUMES, readings, text);
   }
+  if (thousands && SMALL.test(plain)) ambiguous(at, VOLUMES, thousands, text);
   if (other !== undefined) {
     const readings = (TWO_KINDS[other.charAt(0)] as readonly number[]).map(
       (ml) => `${Number((Number(number) * ml).toPrecision(4))} ml`,
     );
-    wrongValue(at, "in ml or l, since such measures are of two sizes", text, { readings }, "ambiguous");
+    ambiguous(at, VOLUMES, readings, text);
   }
   const unitMl = cubic === undefined ? (UNIT_ML[(metric as string).charAt(0)] as number) : 1;
   return positive(at, Number((Number(number) * unitMl).toPrecision(15)), 1e6, "volumeMl");

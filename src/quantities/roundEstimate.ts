@@ -1,10 +1,18 @@
 import type { TimeEstimate } from "../core/estimate.js";
-import { inRange, plainObject, wrongValue } from "../core/guards.js";
+import { inRange, plainObject, refuse } from "../core/guards.js";
 import { toStep } from "./toStep.js";
+import { inOrderText } from "../core/text.js";
 
 /** A rounded time with its interval, and the step that they were rounded to, in s. */
 export interface RoundedEstimate extends TimeEstimate {
+  /** what the three were rounded to, s */
   readonly stepS: number;
+}
+
+/** How {@link roundEstimate} rounds. */
+export interface RoundEstimateOptions {
+  /** no greater step than this, s, 1 to 300; 300 when left out */
+  readonly mostS?: number | undefined;
 }
 
 const STEPS_S = [300, 60, 30, 15, 5] as const;
@@ -13,6 +21,7 @@ const STEPS_S = [300, 60, 30, 15, 5] as const;
  * Rounds a time and its interval to a step that suits how well it is known.
  *
  * @param estimate - median and 90 % interval in s, as `compensate` returns them
+ * @param options - `mostS`: no greater step than this
  * @returns all three rounded to `stepS`, the largest of 5, 15, 30 s, 1 and 5 min that is at most a tenth of
  * half the interval
  * @throws TypeError when `estimate` is not an object or a time not a number
@@ -28,13 +37,15 @@ const STEPS_S = [300, 60, 30, 15, 5] as const;
  * rounded // => { timeS: 1290, lowS: 960, highS: 1710, stepS: 30 }
  * ```
  */
-export function roundEstimate(estimate: TimeEstimate): RoundedEstimate {
+export function roundEstimate(estimate: TimeEstimate, options: RoundEstimateOptions = {}): RoundedEstimate {
   const { timeS, lowS, highS } = plainObject("roundEstimate/estimate", estimate) as unknown as TimeEstimate;
   for (const [field, value] of Object.entries({ timeS, lowS, highS }))
     inRange(`roundEstimate/estimate/${field}`, value, 0, 1e100, "timeS");
   if (!(lowS <= timeS && timeS <= highS))
-    wrongValue("roundEstimate/estimate/timeS", `from ${lowS} to ${highS} s, its interval`, timeS);
-  const most = (highS - lowS) / 20;
-  const stepS = STEPS_S.find((step) => step <= most) ?? (timeS < 60 ? 1 : 5);
+    refuse("roundEstimate/estimate", "in-order", inOrderText, { lowS, timeS, highS }, undefined);
+  const { mostS = 300 } = plainObject("roundEstimate/options", options) as RoundEstimateOptions;
+  inRange("roundEstimate/options/mostS", mostS, 1, 300, "timeS");
+  const most = Math.min(mostS, (highS - lowS) / 20);
+  const stepS = STEPS_S.find((step) => step <= most) ?? (timeS < 60 || mostS < 5 ? 1 : 5);
   return { timeS: toStep(timeS, stepS), lowS: toStep(lowS, stepS), highS: toStep(highS, stepS), stepS };
 }

@@ -1,42 +1,70 @@
 /*
  * A time in text, for every function that reads one.
  */
-import { unreadable, wrongKind, wrongValue } from "../core/guards.js";
-import { withPoint } from "./numberText.js";
+import { ambiguous, inRange, refuse, type TextForm, unreadable } from "../core/guards.js";
+import { groupReadings, plainFigures } from "./numberText.js";
+import { below60Text } from "./text.js";
 
-const FORMS = 'a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S"';
+const TIMES: TextForm = { format: "time", examples: ["8:30", "8.5 min", "510 s"] };
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
-const UNITS = {
-  h: String.raw`(?:${NUMBER}\s*(?:h|hrs?|hours?))?`,
-  m: String.raw`(?:${NUMBER}\s*(?:m|mins?|minutes?|['\u2032\u2019]))?`,
-  s: String.raw`(?:${NUMBER}\s*(?:s|secs?|seconds?|["\u2033\u201d]|''))?`,
-};
+const HOURS = String.raw`${NUMBER}\s*(?:h|hrs?|hours?|std|stunden?)\.?`;
+const MINUTE = String.raw`(?:(?:m|mins?|minutes?|minuten)\.?|['\u2032\u2019])`;
+const MINUTES = String.raw`${NUMBER}\s*${MINUTE}`;
+const SECONDS = String.raw`${NUMBER}\s*(?:(?:s|secs?|seconds?|sek|sekunden?)\.?|["\u2033\u201d]|'')`;
 const CLOCK = /^(?:(\d+):)?(\d+):(\d{2}(?:\.\d+)?)$/;
-const WORDS = new RegExp(String.raw`^${UNITS.h}\s*${UNITS.m}\s*${UNITS.s}$`, "i");
+const CLOCK_UNIT = new RegExp(String.raw`^(\d+:\d{2}(?:\.\d+)?)\s*${MINUTE}$`, "i");
+const WORDS = new RegExp(String.raw`^(?:${HOURS})?\s*(?:${MINUTES})?\s*(?:${SECONDS})?$`, "i");
+/** "8 min 30", and "1 h 30": the last unit is understood. */
+const CUT = [
+  new RegExp(String.raw`^(?:${HOURS})?\s*${MINUTES}\s*(\d{1,2})$`, "i"),
+  new RegExp(String.raw`^${HOURS}\s*(\d{1,2})()$`, "i"),
+];
+const ONLY_SECONDS = new RegExp(`^${SECONDS}$`, "i");
 const ISO = new RegExp(`^PT(?:${NUMBER}H)?(?:${NUMBER}M)?(?:${NUMBER}S)?$`);
 const BARE = new RegExp(`^${NUMBER}$`);
 
+/** What an error asks for where a time is but the end of a text. */
+export interface Around {
+  /** the whole text */
+  readonly whole: string;
+  /** what it should be */
+  readonly form: TextForm;
+}
+
 /** The time that a text says, in s, from 0 to 1e7; throws at `at` otherwise. */
-export function timeFromText(at: string, text: unknown): number {
-  if (typeof text !== "string") wrongKind(at, FORMS, text, { types: ["text"] });
-  // Longer, nothing is a time, and a long run of blanks would be searched in every way.
-  const plain = text.length > 1000 ? "" : withPoint(text.trim());
-  const clock = CLOCK.exec(plain);
+export function timeFromText(at: string, text: unknown, around?: Around): number {
+  if (typeof text !== "string") unreadable(at, TIMES, text);
+  const plain = plainFigures(text).replace(CLOCK_UNIT, "$1");
+  const clock = CLOCK.exec(plain) ?? CUT[0]?.exec(plain) ?? CUT[1]?.exec(plain);
   const [, hours, minutes, seconds] = clock ?? ISO.exec(plain) ?? WORDS.exec(plain) ?? [];
-  if (hours === undefined && minutes === undefined && seconds === undefined) noTime(at, plain, text);
+  if (hours === undefined && minutes === undefined && seconds === undefined) noTime(at, plain, text, around);
+  const grouped = ONLY_SECONDS.test(plain) ? groupReadings(plain) : undefined;
+  if (grouped) asked(at, grouped, text, around);
   if (clock && (Number(seconds) >= 60 || (hours !== undefined && Number(minutes) >= 60)))
-    wrongValue(at, "a time with minutes and seconds below 60", text);
+    refuse(at, "below-60", below60Text, {}, around?.whole ?? text);
   // Fifteen digits: 8.55 × 60 is 513.0000000000001 in doubles, and 513 on paper.
   const timeS = Number(
     (Number(hours ?? 0) * 3600 + Number(minutes ?? 0) * 60 + Number(seconds ?? 0)).toPrecision(15),
   );
-  if (!(timeS <= 1e7)) wrongValue(at, "at most 10000000 s", text);
-  return timeS;
+  return inRange(at, timeS, 0, 1e7, "timeS");
 }
 
-function noTime(at: string, plain: string, text: string): never {
-  const format = { format: "time", examples: ["8:30", "8.5 min", "510 s"] };
-  if (BARE.test(plain))
-    wrongValue(at, FORMS, text, { ...format, readings: [`${plain} min`, `${plain} s`] }, "ambiguous");
-  return unreadable(at, format.format, format.examples, FORMS, text);
+function noTime(at: string, plain: string, text: string, around: Around | undefined): never {
+  if (BARE.test(plain)) asked(at, [`${plain} min`, `${plain} s`], text, around);
+  // Three figures behind a comma may be thousands, whatever the unit.
+  const grouped = groupReadings(plain);
+  if (grouped && WORDS.test(grouped[0])) asked(at, grouped, text, around);
+  const { form, whole } = around ?? { form: TIMES, whole: text };
+  return unreadable(at, form, whole);
+}
+
+function asked(at: string, meant: readonly string[], text: string, around: Around | undefined): never {
+  const { form, whole } = around ?? { form: TIMES, whole: text };
+  const before = whole.slice(0, whole.length - text.length);
+  return ambiguous(
+    at,
+    form,
+    meant.map((one) => before + one),
+    whole,
+  );
 }

@@ -3,8 +3,10 @@ import { problemAt } from "../core/readBySchema.js";
 import { readDocument } from "../core/readDocument.js";
 import type { CauseSchema, JsonSchema } from "../core/schema.js";
 import { gravestFirst } from "../core/caution.js";
+import { askedDilution } from "../dilution/askedDilution.js";
 import { storedProblems } from "../learning/stored.js";
 import { KNOWLEDGE_VERSION } from "../learning/types.js";
+import { recipeBench } from "./recipeBench.js";
 import { brewCautions, recipeCautions } from "./recipeCautions.js";
 import { isLearned, recipeInputs, recipeTime } from "./recipeTime.js";
 import { currentSchema } from "./recipeSchema.js";
@@ -16,8 +18,9 @@ import { RECIPE_VERSION, type Recipe, type RecipeCheck, type RecipeProblem } fro
  * about it.
  *
  * @param input - anything; text is read as JSON first
- * @returns `ok: true` with a clean copy of the recipe and the cautions of all modules, gravest first; or
- * `ok: false` with up to 100 problems, each with a JSON Pointer and what was expected there
+ * @returns `ok: true` with a clean copy of the recipe, the cautions of all modules, gravest first, and apart
+ * from them the standing notes on gloves, air, silver and data sheets; or `ok: false` with up to 100
+ * problems, each with a JSON Pointer and what was expected there
  *
  * @remarks Never throws. The form is checked first, and nothing else is done with a document whose form is
  * wrong. The walk follows the format and not the input, so neither depth nor size of the input matters.
@@ -29,7 +32,8 @@ import { RECIPE_VERSION, type Recipe, type RecipeCheck, type RecipeProblem } fro
  *
  * @example
  * ```ts
- * checkRecipe({ schemaVersion: 3 }).problems[0].path // => "/schemaVersion"
+ * const check = checkRecipe({ schemaVersion: 3 });
+ * check.ok || check.problems[0]?.path // => "/schemaVersion"
  * ```
  */
 export function checkRecipe(input: unknown): RecipeCheck {
@@ -50,7 +54,7 @@ export function recipeCheck(
   const problems: RecipeProblem[] = [];
   const list = schemas === causeSchemas ? causes : schemas.map(({ cause }) => cause);
   const copy = readDocument(schema, input, VERSIONS, problems) as Recipe | undefined;
-  if (copy === undefined) return { ok: false, problems };
+  if (copy === undefined) return { ok: false, problems: problems.map(askedDilution) };
   const learned = isLearned(copy.knowledge) ? copy.knowledge : undefined;
   const inputs = problemAt(problems, "/knowledge", () => recipeInputs("checkRecipe", copy, {}, list));
   if (inputs === undefined)
@@ -66,5 +70,10 @@ export function recipeCheck(
   const answer = recipeTime(recipe, {}, list);
   const cautions = problemAt(problems, "", () => recipeCautions(recipe, answer, ofBrew));
   if (cautions === undefined) return { ok: false, problems };
-  return { ok: true, recipe, cautions: gravestFirst([...inputs.cautions, ...cautions]) };
+  return {
+    ok: true,
+    recipe,
+    cautions: gravestFirst([...inputs.cautions, ...cautions]),
+    benchNotes: recipeBench(recipe),
+  };
 }

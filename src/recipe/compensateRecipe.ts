@@ -27,18 +27,20 @@ import type { Recipe } from "./types.js";
  *
  * @example
  * ```ts
- * const material = { name: "plate" };
- * const developer = { kind: "stock", name: "pyro", dilution: "1+1" };
- * const baseline = { timeS: 360, temperatureC: 18, dilution: "stock" };
- * const knowledge = { dilution: { kind: "power", exponent: 1 } };
- * const recipe = { schemaVersion: 2, material, developer, baseline, knowledge };
+ * const recipe: Recipe = {
+ *   schemaVersion: 2,
+ *   material: { name: "plate" },
+ *   developer: { kind: "stock", name: "pyro", dilution: "1+1" },
+ *   baseline: { timeS: 360, temperatureC: 18, dilution: "stock" },
+ *   knowledge: { dilution: { kind: "power", exponent: 1 } },
+ * };
  * compensateRecipe(recipe).timeS // => 720
  * ```
  */
 export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): Compensation {
   const answer = recipeTime(recipe, conditions);
   const now = recipeNow(recipe, conditions);
-  const stops = developerCautions(now, answer.cautions, brewCautions(now)).filter(
+  const stops = developerCautions(now, answer, brewCautions(now)).filter(
     ({ severity }) => severity === "stop",
   );
   const cautions = gravestFirst([...answer.cautions, ...stops]);

@@ -1,4 +1,6 @@
-import { plainObject, wrongKind } from "../core/guards.js";
+import { plainObject, refuse } from "../core/guards.js";
+import { MOST_VALUES } from "../core/plainCopy.js";
+import { plainText } from "../core/text.js";
 import type { Recipe } from "./types.js";
 
 /**
@@ -11,18 +13,25 @@ import type { Recipe } from "./types.js";
  *
  * @example
  * ```ts
- * const developer = { kind: "stock", name: "pyro", dilution: "1+1" };
- * const baseline = { timeS: 360, temperatureC: 18 };
- * const check = checkRecipe({ schemaVersion: 2, material: { name: "plate" }, developer, baseline });
- * formatRecipe(check.recipe).split("\n")[1] // => "  \"schemaVersion\": 2,"
- * checkRecipe(formatRecipe(check.recipe)).recipe.baseline.timeS // => 360
+ * const recipe: Recipe = {
+ *   schemaVersion: 2,
+ *   material: { name: "plate" },
+ *   developer: { kind: "stock", name: "pyro", dilution: "1+1" },
+ *   baseline: { timeS: 360, temperatureC: 18 },
+ * };
+ * formatRecipe(recipe).split("\n")[1] // => "  \"schemaVersion\": 2,"
+ * checkRecipe(formatRecipe(recipe)).ok // => true
  * ```
  */
 export function formatRecipe(recipe: Recipe): string {
   plainObject("formatRecipe/recipe", recipe);
   let where = "formatRecipe/recipe";
   let culprit: unknown = recipe;
+  // One object in many places is written in each: the text may be far larger than what was given.
+  let left = MOST_VALUES;
   const finite = (field: string, value: unknown): unknown => {
+    left -= 1;
+    if (left < 0) throw new TypeError(where);
     if (typeof value !== "number" || Number.isFinite(value)) return value;
     where = `formatRecipe/recipe/${field}`;
     culprit = value;
@@ -31,7 +40,7 @@ export function formatRecipe(recipe: Recipe): string {
   try {
     return `${JSON.stringify(recipe, finite, 2)}\n`;
   } catch {
-    // A ring, or a number that JSON has no form for.
-    return wrongKind(where, "plain data as checkRecipe returns it", culprit);
+    // A ring, too many values, or a number that JSON has no form for.
+    return refuse(where, "plain-data", plainText, {}, culprit);
   }
 }

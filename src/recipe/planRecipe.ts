@@ -1,14 +1,21 @@
 import type { Conditions } from "../compensate/types.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { plainObject, wrongKind } from "../core/guards.js";
+import { isBoolean, plainObject } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
-import { handbookIngredients, type Ingredient } from "../handbook/ingredients.js";
 import { planOf } from "../process/planOf.js";
 import type { ProcessInput, ProcessPlan } from "../process/types.js";
 import { roundEstimate } from "../quantities/roundEstimate.js";
 import { compensateRecipe } from "./compensateRecipe.js";
 import { placeOf } from "./places.js";
-import { brewCautions, recipeCautions } from "./recipeCautions.js";
+import { recipeBench } from "./recipeBench.js";
+import {
+  bathFacts,
+  bathMl,
+  brewCautions,
+  carbonateIn,
+  dilutionOf,
+  recipeCautions,
+} from "./recipeCautions.js";
 import { recipeNow } from "./recipeNow.js";
 import type { Recipe } from "./types.js";
 
@@ -53,7 +60,7 @@ const OPTIONS = [
  * @param recipe - a recipe that {@link checkRecipe} has passed
  * @param options - the vessel, and perhaps today's conditions, the volume, a step to round to
  * @returns as `planProcess` returns it; its cautions are those of the recipe and of the plan, gravest first,
- * each once, with their paths in the recipe
+ * each once, with their paths in the recipe; its standing notes are those of `checkRecipe`
  * @throws TypeError when an argument or a field is of the wrong kind
  * @throws RangeError when a value is out of range, or `vessel` is none that is known
  *
@@ -65,11 +72,13 @@ const OPTIONS = [
  *
  * @example
  * ```ts
- * const material = { name: "sheet film", iodideRich: true };
- * const developer = { kind: "stock", name: "hut stock", dilution: "1+50", volumeMl: 500 };
- * const baths = { stop: {}, fix: { clearingS: 45 }, wash: {} };
- * const baseline = { timeS: 660, temperatureC: 20 };
- * const recipe = { schemaVersion: 2, material, developer, baseline, baths };
+ * const recipe: Recipe = {
+ *   schemaVersion: 2,
+ *   material: { name: "sheet film", iodideRich: true },
+ *   developer: { kind: "stock", name: "hut stock", dilution: "1+50", volumeMl: 500 },
+ *   baseline: { timeS: 660, temperatureC: 20 },
+ *   baths: { stop: {}, fix: { clearingS: 45 }, wash: {} },
+ * };
  * const plan = planRecipe(recipe, { vessel: "tank" });
  * plan.steps.map((step) => step.name) // => ["develop", "stop", "fix", "wash"]
  * plan.steps[2].durationS // => 135
@@ -81,7 +90,7 @@ export function planRecipe(recipe: Recipe, options: RecipePlanOptions): ProcessP
   plainObject("planRecipe/options", options);
   const { conditions = {} } = options;
   const { rounded = false } = options;
-  if (typeof rounded !== "boolean") wrongKind("planRecipe/options/rounded", "true or false", rounded);
+  isBoolean("planRecipe/options/rounded", rounded);
   const exact = compensateRecipe(recipe, conditions);
   const answer = rounded ? { ...exact, ...roundEstimate(exact) } : exact;
   const now = recipeNow(recipe, conditions);
@@ -90,28 +99,29 @@ export function planRecipe(recipe: Recipe, options: RecipePlanOptions): ProcessP
   ) as Pick<ProcessInput, (typeof OPTIONS)[number]>;
   const plan = planOf("planRecipe/options", { ...recipeInput(now), ...chosen, answer });
   const own = plan.cautions.map((one) => placedInPlan(recipe, one, conditions, chosen));
-  const said = recipeCautions(now, answer, brewCautions(now));
+  const said = recipeCautions(withVolume(now, chosen.volumeMl), answer, brewCautions(now), true);
   const news = own.filter(({ code, path }) => !said.some((one) => one.code === code && one.path === path));
   const unread = unreadFields("/options", options, [...OPTIONS, "conditions", "rounded"]);
-  return { ...plan, cautions: gravestFirst([...said, ...news, ...unread]) };
+  return { ...plan, cautions: gravestFirst([...said, ...news, ...unread]), benchNotes: recipeBench(now) };
+}
+
+/** The recipe with the volume of stock bath that the options choose. */
+function withVolume(recipe: Recipe, volumeMl: number | undefined): Recipe {
+  const { developer } = recipe;
+  if (volumeMl === undefined || developer.kind !== "stock") return recipe;
+  return { ...recipe, developer: { ...developer, volumeMl } };
 }
 
 /** What a recipe knows of its plan. */
-function recipeInput({
-  material,
-  developer,
-  baseline,
-  agitation,
-  conditions = {},
-  baths,
-}: Recipe): Omit<ProcessInput, "vessel"> {
-  const stock = developer.kind === "stock" ? developer : undefined;
+function recipeInput(recipe: Recipe): Omit<ProcessInput, "vessel"> {
+  const { material, developer, baseline, agitation, conditions = {}, baths } = recipe;
   return {
     temperatureC: conditions.temperatureC ?? baseline.temperatureC,
     agitation: conditions.agitation ?? agitation ?? baseline.agitation,
-    dilution: stock && (conditions.dilution ?? stock.dilution),
-    volumeMl: developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl,
-    carbonate: developer.kind === "brew" ? developer.brew.ingredients.some(holdsCarbonate) : undefined,
+    dilution: dilutionOf(recipe),
+    volumeMl: bathMl(developer),
+    developer: bathFacts(recipe),
+    carbonate: carbonateIn(developer),
     areaCm2: material.areaCm2,
     material: material.kind,
     iodideRich: material.iodideRich,
@@ -119,10 +129,6 @@ function recipeInput({
     sensitization: material.sensitization,
     baths,
   };
-}
-
-function holdsCarbonate({ ingredient }: { readonly ingredient: Ingredient }): boolean {
-  return (handbookIngredients[ingredient].moles?.carbonate ?? 0) > 0;
 }
 
 /** Where the fields of a plan are in a recipe. */
@@ -135,11 +141,13 @@ const PLACES: Readonly<Record<string, string>> = {
 };
 
 function placedInPlan(recipe: Recipe, one: Caution, conditions: Conditions, chosen: object): Caution {
-  const [, field = ""] = (one.path ?? "").split("/");
+  const [, field = "", inside] = (one.path ?? "").split("/");
   if (one.path === undefined || field === "" || field === "baths") return one;
   if (field in chosen) return { ...one, path: `/options${one.path}` };
   if (field === "volumeMl")
     return { ...one, path: `/developer/${recipe.developer.kind === "brew" ? "brew/" : ""}volumeMl` };
+  if (field === "developer")
+    return { ...one, path: placeOf(recipe, `/conditions/${inside as string}`, conditions) };
   const place = PLACES[field] ?? placeOf(recipe, `/conditions${one.path}`, conditions);
   return { ...one, path: place };
 }

@@ -4,10 +4,17 @@
 import { bathCautions } from "../process/bathCautions.js";
 import { bathCapacity } from "../bath/bathCapacity.js";
 import { bathVerdict } from "../bath/bathVerdict.js";
-import { checkBrew } from "../brew/checkBrew.js";
+import type { AgeLaw } from "../age/law.js";
+import type { DeveloperBrew } from "../brew/brew.js";
+import { brewLife } from "../brew/brewLife.js";
+import { checkBrew, standingNotes } from "../brew/checkBrew.js";
+import type { TimeEstimate } from "../core/estimate.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
+import type { Dilution } from "../dilution/dilution.js";
+import { handbookIngredients } from "../handbook/ingredients.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
 import type { Compensation } from "../compensate/types.js";
+import type { PlannedDeveloper } from "../process/types.js";
 import { placed, placeOf } from "./places.js";
 import type { Recipe } from "./types.js";
 
@@ -21,12 +28,21 @@ function today({ baseline, conditions = {} }: Recipe): {
   return { temperatureC, usedCm2PerL, ageH };
 }
 
-const bathMl = (developer: Recipe["developer"]): number | undefined =>
+/** Volume of the bath. */
+export const bathMl = (developer: Recipe["developer"]): number | undefined =>
   developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
 
+/** Whether a developer holds carbonate, of which acid makes gas; of a stock nobody can tell. */
+export function carbonateIn(developer: Recipe["developer"]): boolean | undefined {
+  if (developer.kind !== "brew") return undefined;
+  return developer.brew.ingredients.some(
+    ({ ingredient }) => (handbookIngredients[ingredient].moles?.carbonate ?? 0) > 0,
+  );
+}
+
 /**
- * The cautions of the brew module about a recipe's brew, as it was mixed and at the bath's temperature;
- * throws what is wrong with the brew.
+ * The cautions of the brew module about a recipe's brew, as it was mixed and at the bath's temperature,
+ * without what holds for every brew; throws what is wrong with the brew.
  */
 export function brewCautions(recipe: Recipe): readonly Caution[] {
   const { developer, material } = recipe;
@@ -38,25 +54,38 @@ export function brewCautions(recipe: Recipe): readonly Caution[] {
     softEmulsion: material.emulsion === "soft",
   };
   const { brew } = developer;
+  const standing = standingNotes();
+  const checked = (one: DeveloperBrew): readonly Caution[] =>
+    checkBrew(one, use).filter(({ code }) => !standing.some((note) => note.code === code));
   // The constants of the brew module hold to 50 °C.
-  const inBath = checkBrew({ ...brew, temperatureC: Math.min(50, temperatureC) }, use);
+  const inBath = checked({ ...brew, temperatureC: Math.min(50, temperatureC) });
   if (brew.temperatureC === undefined) return inBath;
-  const mixed = checkBrew(brew, use);
+  const mixed = checked(brew);
   return [...mixed, ...inBath.filter(({ code }) => !mixed.some((one) => one.code === code))];
 }
 
-/** The cautions about the bath that develops, beside those that were found already. */
+/**
+ * The cautions about the bath that develops, beside those that were found already. A plan says itself whether
+ * there is enough of it.
+ */
 export function developerCautions(
   recipe: Recipe,
-  known: readonly Caution[],
+  answer: Compensation,
   ofBrew: readonly Caution[],
+  planned = false,
 ): readonly Caution[] {
   const { developer } = recipe;
+  const { cautions: known } = answer;
+  const judged = bathAsItIs(recipe, answer);
+  const enough = planned ? [] : enoughBath(recipe);
   // Two modules know of a dead bath, and of a full one; both put it in the same place.
-  const found = usedBath(recipe).filter(({ code }) => !known.some((one) => one.code === code));
+  const found = [...judged, ...enough.filter(({ code }) => !judged.some((one) => one.code === code))].filter(
+    ({ code }) => !known.some((one) => one.code === code),
+  );
   if (developer.kind !== "brew") return found;
-  // Past the life that the recipe states, what brews in general live to is no news.
-  const dead = [...known, ...found].some(({ code }) => code === "bath-past-life");
+  // Beside the life that the recipe states, and past any, what brews in general live to is no news.
+  const stated = recipe.knowledge?.age?.kind === "life";
+  const dead = stated || [...known, ...found].some(({ code }) => code === "bath-past-life");
   for (const one of ofBrew)
     if (!(dead && one.code === "bath-past-life"))
       found.push({
@@ -72,9 +101,10 @@ export function recipeCautions(
   recipe: Recipe,
   answer: Compensation,
   ofBrew: readonly Caution[],
+  planned = false,
 ): readonly Caution[] {
   const { developer, material, baths } = recipe;
-  const found: Caution[] = [...answer.cautions, ...developerCautions(recipe, answer.cautions, ofBrew)];
+  const found: Caution[] = [...answer.cautions, ...developerCautions(recipe, answer, ofBrew, planned)];
   if (recipe.byInspection === true)
     for (const one of safelightCautions(material.sensitization ?? "panchromatic"))
       found.push({ ...one, path: "/byInspection" });
@@ -88,53 +118,75 @@ export function recipeCautions(
         material: material.kind,
         iodideRich: material.iodideRich,
         emulsion: material.emulsion,
+        carbonate: carbonateIn(developer),
       }),
     );
   return gravestFirst(found);
 }
 
-/** The verdict on the bath as it is, and whether it is enough for the recipe's material. */
-function usedBath(recipe: Recipe): readonly Caution[] {
-  const { developer, material, conditions = {}, knowledge = {} } = recipe;
-  const { use, age } = knowledge;
+/** The life that a brew brings along; none where nothing in it develops. */
+function brewLifeLaw(developer: Recipe["developer"]): AgeLaw | undefined {
+  if (developer.kind !== "brew") return undefined;
+  const { lifeH } = brewLife(developer.brew);
+  return lifeH > 0 ? { kind: "life", lifeH } : undefined;
+}
+
+/** Dilution of today's bath. */
+export const dilutionOf = ({ developer, conditions = {} }: Recipe): Dilution | string | undefined =>
+  conditions.dilution ?? (developer.kind === "stock" ? developer.dilution : undefined);
+
+/** What a recipe knows of its bath, for how much that can develop. */
+export function bathFacts(recipe: Recipe): PlannedDeveloper {
+  const { developer, knowledge = {} } = recipe;
+  const { capacityCm2PerL } = developer;
+  const { usedCm2PerL } = today(recipe);
+  const { use } = knowledge;
+  if (developer.kind === "brew") return { brew: developer.brew, use, capacityCm2PerL, usedCm2PerL };
+  const { family, leastMlPerRoll } = developer;
+  return { family, leastMlPerRoll, use, capacityCm2PerL, usedCm2PerL };
+}
+
+/** The verdict on the bath as it is. */
+function bathAsItIs(recipe: Recipe, { timeS, highS }: TimeEstimate): readonly Caution[] {
+  const { developer, knowledge = {} } = recipe;
+  // A law that no run has taught says nothing of this brew.
+  const own = knowledge.age?.runs === 0 ? undefined : knowledge.age;
+  const age = own ?? brewLifeLaw(developer);
   const { usedCm2PerL, ageH } = today(recipe);
   const { keepingLimitH, capacityCm2PerL } = developer;
-  const { dilution = developer.kind === "stock" ? developer.dilution : undefined } = conditions;
   const { cautions } = bathVerdict({
     usedCm2PerL,
     ageH,
-    dilution,
-    use,
+    dilution: dilutionOf(recipe),
+    use: knowledge.use,
     age,
     capacityCm2PerL,
     keepingLimitH,
+    // A life that the recipe states was held against the time with the other laws.
+    ...(own === undefined && { timeS, highS }),
   });
   // A rule for any bath is told of by compensate, where the conditions name the use.
-  const found = cautions
+  return cautions
     .filter(({ code }) => code !== "default-law")
     .map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
+}
+
+/** Whether the bath is enough for the recipe's material. */
+function enoughBath(recipe: Recipe): readonly Caution[] {
+  const { developer, material } = recipe;
   const volumeMl = bathMl(developer);
-  if (volumeMl === undefined) return found;
-  const stock = developer.kind === "stock";
+  if (volumeMl === undefined) return [];
   const places: Readonly<Record<string, string>> = {
     "/areaCm2": "/material/areaCm2",
-    "/volumeMl": stock ? "/developer/volumeMl" : "/developer/brew/volumeMl",
+    "/volumeMl": developer.kind === "stock" ? "/developer/volumeMl" : "/developer/brew/volumeMl",
     "/usedCm2PerL": placeOf(recipe, "/conditions/usedCm2PerL"),
   };
   const enough = bathCapacity({
     volumeMl,
-    dilution,
-    use,
-    capacityCm2PerL,
-    usedCm2PerL,
+    dilution: dilutionOf(recipe),
     areaCm2: material.areaCm2,
     material: material.kind,
-    ...(stock
-      ? { family: developer.family, leastMlPerRoll: developer.leastMlPerRoll }
-      : { brew: developer.brew }),
+    ...bathFacts(recipe),
   });
-  for (const one of enough.cautions)
-    if (!found.some(({ code }) => code === one.code))
-      found.push({ ...one, path: places[one.path ?? ""] ?? "/developer" });
-  return found;
+  return enough.cautions.map((one) => ({ ...one, path: places[one.path ?? ""] ?? "/developer" }));
 }

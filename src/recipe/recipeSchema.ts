@@ -15,6 +15,7 @@ import {
   type Fields,
   type JsonSchema,
 } from "../core/schema.js";
+import { frozen } from "../core/frozen.js";
 import { dilutionSchema } from "../dilution/schema.js";
 import { handbookIngredients } from "../handbook/ingredients.js";
 import { leastStockFamilies } from "../handbook/dilution.js";
@@ -133,7 +134,7 @@ let made: JsonSchema | undefined;
 
 /** The schema of a recipe over all causes, put together at first use: most programs never check a recipe. */
 export function currentSchema(): JsonSchema {
-  made ??= recipeSchemaOf(causeSchemas);
+  made ??= frozen(recipeSchemaOf(causeSchemas));
   return made;
 }
 
@@ -153,7 +154,7 @@ export function currentSchema(): JsonSchema {
  * recipeSchema.$id // => "urn:darkroom-kinetics:recipe:2"
  * ```
  */
-export const recipeSchema: JsonSchema = {
+export const recipeSchema: JsonSchema = /* @__PURE__ */ Object.freeze({
   $schema: "https://json-schema.org/draft/2020-12/schema",
   $id: `urn:darkroom-kinetics:recipe:${RECIPE_VERSION}`,
   title: "A recipe of darkroom-kinetics",
@@ -169,4 +170,4 @@ export const recipeSchema: JsonSchema = {
   get properties() {
     return currentSchema().properties as Fields;
   },
-};
+});

@@ -3,6 +3,7 @@ import type { Recipe } from "./types.js";
 
 /** One issue of the Standard Schema interface. */
 export interface StandardIssue {
+  /** the sentence in English */
   readonly message: string;
   /** the names on the way to the place; empty for the whole document */
   readonly path: readonly string[];
@@ -10,19 +11,38 @@ export interface StandardIssue {
 
 /** The result of the Standard Schema interface: the value, or the issues. */
 export type StandardResult<Output> =
-  { readonly value: Output; readonly issues?: undefined } | { readonly issues: readonly StandardIssue[] };
+  | {
+      /** the value, where it passed */
+      readonly value: Output;
+      /** what is wrong, where it did not pass */
+      readonly issues?: undefined;
+    }
+  | {
+      /** what is wrong, where it did not pass */
+      readonly issues: readonly StandardIssue[];
+    };
 
 /** The properties of the Standard Schema interface, version 1. */
 export interface StandardProps<Input, Output> {
   readonly version: 1;
+  /** who made the schema */
   readonly vendor: string;
   /** the types of what goes in and what comes out, for inference alone */
-  readonly types?: { readonly input: Input; readonly output: Output } | undefined;
+  readonly types?:
+    | {
+        /** the type that goes in */
+        readonly input: Input;
+        /** the type that comes out */
+        readonly output: Output;
+      }
+    | undefined;
+  /** returns the value or the issues */
   readonly validate: (value: unknown) => StandardResult<Output>;
 }
 
 /** A recipe behind the Standard Schema interface, version 1. */
 export interface RecipeStandardSchema {
+  /** the properties of the interface */
   readonly "~standard": StandardProps<Recipe, Recipe>;
 }
 
@@ -35,21 +55,21 @@ export interface RecipeStandardSchema {
  *
  * @example
  * ```ts
- * recipeStandardSchema["~standard"].validate({ schemaVersion: 3 }).issues[0].path // => ["schemaVersion"]
+ * recipeStandardSchema["~standard"].validate({ schemaVersion: 3 }).issues?.[0]?.path // => ["schemaVersion"]
  * ```
  */
-export const recipeStandardSchema: RecipeStandardSchema = {
-  "~standard": {
+export const recipeStandardSchema: RecipeStandardSchema = /* @__PURE__ */ Object.freeze({
+  "~standard": /* @__PURE__ */ Object.freeze({
     version: 1,
     vendor: "darkroom-kinetics",
-    validate: (value) => {
+    validate: (value: unknown) => {
       const check = checkRecipe(value);
       return check.ok
         ? { value: check.recipe }
         : { issues: check.problems.map(({ message, path }) => ({ message, path: namesOf(path) })) };
     },
-  },
-};
+  }),
+});
 
 /** The names in a JSON Pointer (RFC 6901, section 4). */
 function namesOf(pointer: string): readonly string[] {

@@ -1,15 +1,18 @@
 /*
  * What the laws make of a recipe: its time, before anything is said of the bath itself.
  */
+import { brewLife } from "../brew/brewLife.js";
 import { causes } from "../causes.js";
 import { sameBaseline } from "../compensate/joint.js";
 import { prepared } from "../compensate/loop.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "../compensate/types.js";
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import type { AnyCause } from "../core/cause.js";
+import { isInputError } from "../core/errors.js";
 import { plainObject, positive } from "../core/guards.js";
 import { derived } from "../learning/stored.js";
 import type { LearnedKnowledge } from "../learning/types.js";
+import type { AgeLaw } from "../age/law.js";
 import { placed } from "./places.js";
 import type { Recipe } from "./types.js";
 
@@ -43,6 +46,7 @@ export function recipeInputs(
 ): RecipeInputs {
   const { developer, material, agitation, knowledge = {} } = recipe;
   if (recipe.conditions !== undefined) plainObject(`${at}/conditions`, recipe.conditions);
+  plainObject(`${at}/knowledge`, knowledge);
   const own = {
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),
@@ -54,7 +58,11 @@ export function recipeInputs(
     ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
   };
   const asked = { ...own, ...recipe.conditions, ...conditions };
-  if (!isLearned(knowledge)) return { baseline, conditions: asked, knowledge, cautions: [] };
+  if (!isLearned(knowledge)) {
+    const age = knowledge.age ?? lifeOf(developer, baseline.ageH);
+    const laws = age === undefined ? knowledge : { ...knowledge, age };
+    return { baseline, conditions: asked, knowledge: laws, cautions: [] };
+  }
   const { now, cautions } = derived(`${at}/knowledge`, knowledge);
   if (!isKnown(baseline, now.baseline, list) && !isKnown(baseline, now.prior.baseline, list))
     return { baseline, conditions: asked, knowledge: now, learned: now, cautions };
@@ -68,6 +76,25 @@ export function recipeInputs(
     learned: now,
     cautions,
   };
+}
+
+/**
+ * The law of age that a brew brings along: it lives as long as its make-up lets expect. A known time from an
+ * older bath contradicts it, and no law is taken.
+ */
+function lifeOf(developer: Recipe["developer"], knownAgeH: unknown = 0): AgeLaw | undefined {
+  if (developer.kind !== "brew") return undefined;
+  try {
+    const { lifeH, sources } = brewLife(developer.brew);
+    // An age that is no number is told where the known time is checked.
+    return typeof knownAgeH === "number" && lifeH > knownAgeH
+      ? { kind: "life", lifeH, sources, runs: 0 }
+      : undefined;
+  } catch (error) {
+    // What is wrong with a brew is told where the brew is checked.
+    if (isInputError(error)) return undefined;
+    throw error;
+  }
 }
 
 /**
@@ -112,7 +139,12 @@ export function recipeTime(
   const ask = prepared("compensateRecipe", list, baseline, knowledge);
   const answer = ask.answer(conditions);
   // Papers are developed in one to three minutes (common practice): what is short for film is usual for them.
-  const meant = answer.cautions.filter(({ code }) => code !== "short-time" || material.kind !== "paper");
+  // A keeping limit says what no law of age does.
+  const idle = [
+    material.kind === "paper" && "short-time",
+    developer.keepingLimitH !== undefined && "age-unknown",
+  ];
+  const meant = answer.cautions.filter(({ code }) => !idle.includes(code));
   const all = gravestFirst([...cautions, ...meant.map((one) => placed(recipe, one, given))]);
   return { ...answer, refused: refuses(all), cautions: all };
 }

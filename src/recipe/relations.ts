@@ -13,7 +13,7 @@ export function relationProblems(
   { baseline, conditions, knowledge }: RecipeInputs,
   list: readonly AnyCause[],
 ): readonly RecipeProblem[] {
-  return conditionProblems("checkRecipe", list, baseline, conditions, knowledge).map(
+  return conditionProblems("checkRecipe", list, baseline, conditions, knowledge, true).map(
     ({ code, path, expected, actual, sentence }) => ({
       code,
       path: placeOf(recipe, path),

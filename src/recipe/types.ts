@@ -3,7 +3,7 @@
  * Plain JSON.
  */
 import type { Agitation } from "../agitation/agitation.js";
-import type { Brew } from "../brew/brew.js";
+import type { DeveloperBrew } from "../brew/brew.js";
 import type { Caution } from "../core/caution.js";
 import type { DocumentProblem } from "../core/schemaWords.js";
 import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
@@ -17,10 +17,13 @@ export const RECIPE_VERSION = 2;
 
 /** The film, plate or paper. */
 export interface RecipeMaterial {
+  /** text, up to 200 characters */
   readonly name: string;
+  /** what it is coated on */
   readonly kind?: "film" | "plate" | "paper" | undefined;
   /** what light it sees; taken as panchromatic when left out */
   readonly sensitization?: Sensitization | undefined;
+  /** soft as on a plate or an unhardened film, or hardened */
   readonly emulsion?: "soft" | "hardened" | undefined;
   /** speed, ISO arithmetic */
   readonly iso?: number | undefined;
@@ -41,8 +44,9 @@ interface DeveloperLimits {
 }
 
 /** A stock solution and its dilution. */
-export interface StockDeveloper extends DeveloperLimits {
+export interface RecipeStock extends DeveloperLimits {
   readonly kind: "stock";
+  /** text, up to 200 characters */
   readonly name: string;
   /** as text, `"1+9"`, or parts */
   readonly dilution: Dilution | string;
@@ -55,10 +59,12 @@ export interface StockDeveloper extends DeveloperLimits {
 }
 
 /** A developer mixed from groceries. */
-export interface BrewDeveloper extends DeveloperLimits {
+export interface RecipeBrew extends DeveloperLimits {
   readonly kind: "brew";
+  /** text, up to 200 characters */
   readonly name?: string | undefined;
-  readonly brew: Brew;
+  /** what it is mixed from */
+  readonly brew: DeveloperBrew;
 }
 
 /** A known time; dilution and agitation are the recipe's own where they are left out. */
@@ -74,19 +80,29 @@ export interface RecipeConditions extends Omit<Conditions, "temperatureC"> {
 export interface Recipe {
   /** where an editor finds the schema of the format */
   readonly $schema?: string | undefined;
+  /** the version of the format */
   readonly schemaVersion: typeof RECIPE_VERSION;
+  /** text, up to 200 characters */
   readonly name?: string | undefined;
+  /** the film, plate or paper */
   readonly material: RecipeMaterial;
-  readonly developer: StockDeveloper | BrewDeveloper;
+  /** a stock and its dilution, or a brew */
+  readonly developer: RecipeStock | RecipeBrew;
+  /** the known time and its conditions */
   readonly baseline: RecipeBaseline;
+  /** how the bath is moved */
   readonly agitation?: Agitation | undefined;
+  /** today's bath */
   readonly conditions?: RecipeConditions | undefined;
   /** laws, or what `learn` returned, its correlations included */
   readonly knowledge?: Knowledge | LearnedKnowledge | undefined;
+  /** the baths besides the developer */
   readonly baths?: ProcessBaths | undefined;
   /** the image is watched while it develops */
   readonly byInspection?: boolean | undefined;
+  /** lines of text, up to 50 of 2000 characters */
   readonly notes?: readonly string[] | undefined;
+  /** where the recipe comes from, up to 50 lines of 2000 characters */
   readonly sources?: readonly string[] | undefined;
 }
 
@@ -95,5 +111,17 @@ export type RecipeProblem = DocumentProblem;
 
 /** What {@link checkRecipe} returns. */
 export type RecipeCheck =
-  | { readonly ok: true; readonly recipe: Recipe; readonly cautions: readonly Caution[] }
-  | { readonly ok: false; readonly problems: readonly RecipeProblem[] };
+  | {
+      readonly ok: true;
+      /** the recipe, as a clean copy */
+      readonly recipe: Recipe;
+      /** what is valid but unwise, gravest first */
+      readonly cautions: readonly Caution[];
+      /** what holds for every run: gloves, air, silver, safety data sheets */
+      readonly benchNotes: readonly Caution[];
+    }
+  | {
+      readonly ok: false;
+      /** everything that is wrong, up to 100 */
+      readonly problems: readonly RecipeProblem[];
+    };

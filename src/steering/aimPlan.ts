@@ -1,4 +1,4 @@
-import { wrongValue } from "../core/guards.js";
+import { wrongKind } from "../core/guards.js";
 import { checkedPlan } from "../process/checkedPlan.js";
 import { replaceDevelopment } from "../process/replaceDevelopment.js";
 import type { ProcessPlan } from "../process/types.js";
@@ -7,8 +7,7 @@ import type { ProcessPlan } from "../process/types.js";
 export function drainOf(where: string, plan: ProcessPlan | undefined): number {
   if (plan === undefined) return 0;
   checkedPlan(where, plan);
-  if (!plan.steps.some(({ name }) => name === "develop"))
-    wrongValue(where, "a plan with a development", plan.steps.length);
+  if (!plan.steps.some(({ name }) => name === "develop")) wrongKind(where, ["plan with a development"], plan);
   return plan.handling.drainS;
 }
 

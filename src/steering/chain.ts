@@ -9,6 +9,8 @@ export interface Link {
   readonly celsius: number;
   /** the bath was altered just before */
   readonly changed: boolean;
+  /** given in the other unit, and converted */
+  readonly converted: boolean;
   /** what it counts in the chain */
   readonly weight: number;
 }
@@ -16,14 +18,24 @@ export interface Link {
 /** How far back a link looks for the one before it, in readings. */
 const LOOK_BACK = 50;
 
-/** How far a reading may lie from an earlier one of the same bath, °C. */
-export function reach(known: Surroundings, from: Pick<Link, "timeS" | "celsius">, toS: number): number {
-  return farthestDrift(known, from.celsius, toS - from.timeS) + readingReach(known);
+/**
+ * How far a reading may lie from an earlier one of the same bath, °C.
+ *
+ * @param converted - whether one of the two was converted from the other unit
+ */
+export function reach(
+  known: Surroundings,
+  from: Pick<Link, "timeS" | "celsius">,
+  toS: number,
+  converted: boolean,
+): number {
+  return farthestDrift(known, from.celsius, toS - from.timeS, converted) + readingReach(known);
 }
 
 /**
  * The longest chain of links in the order of time, by dynamic programming over the last 50. A tie leaves the
- * earlier chain. So a wrong first reading falls out by itself once two others agree.
+ * earlier chain. So a wrong first reading falls out by itself once two others agree. A converted reading that
+ * both its neighbours contradict is dropped.
  */
 export function longestChain(links: readonly Link[], known: Surroundings): readonly number[] {
   const best: number[] = [];
@@ -36,8 +48,10 @@ export function longestChain(links: readonly Link[], known: Surroundings): reado
     let from = -1;
     for (let j = i - 1; j >= Math.max(0, i - LOOK_BACK) && most < longest; j -= 1) {
       const earlier = links[j] as Link;
+      const converted = link.converted || earlier.converted;
       const agrees =
-        link.changed || Math.abs(link.celsius - earlier.celsius) <= reach(known, earlier, link.timeS);
+        link.changed ||
+        Math.abs(link.celsius - earlier.celsius) <= reach(known, earlier, link.timeS, converted);
       if (agrees && (best[j] as number) > most) {
         most = best[j] as number;
         from = j;
@@ -52,5 +66,39 @@ export function longestChain(links: readonly Link[], known: Surroundings): reado
   }
   const chain: number[] = [];
   for (let i = last; i >= 0; i = before[i] as number) chain.push(i);
-  return chain.reverse();
+  return withoutContradicted(chain.reverse(), links, readingReach(known));
+}
+
+/**
+ * Drops each converted reading that lies outside both neighbours that were given in °C: between them a bath
+ * that was not changed is as warm as one of the two, or between them.
+ *
+ * @param chain - the places of its links, in the order of time
+ * @param apartC - by how much two readings of one bath can differ, °C
+ */
+function withoutContradicted(
+  chain: readonly number[],
+  links: readonly Link[],
+  apartC: number,
+): readonly number[] {
+  const after: (number | undefined)[] = [];
+  let near: number | undefined;
+  for (let i = chain.length - 1; i >= 0; i -= 1) {
+    const { celsius, converted, changed } = links[chain[i] as number] as Link;
+    after[i] = near;
+    if (!converted) near = celsius;
+    if (changed) near = undefined;
+  }
+  near = undefined;
+  return chain.filter((place, i) => {
+    const { celsius, converted, changed } = links[place] as Link;
+    if (changed) near = undefined;
+    if (!converted) {
+      near = celsius;
+      return true;
+    }
+    const next = after[i];
+    if (near === undefined || next === undefined) return true;
+    return celsius >= Math.min(near, next) - apartC && celsius <= Math.max(near, next) + apartC;
+  });
 }

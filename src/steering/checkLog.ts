@@ -1,6 +1,5 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
-import type { Problem } from "../compensate/checkConditions.js";
-import { isInputError } from "../core/errors.js";
+import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
 import { longEnough, wrongKind } from "../core/guards.js";
 import type { TemperatureLog, TemperatureReading } from "../drift/log.js";
 import { judgeLog } from "./judge.js";
@@ -10,8 +9,18 @@ import { surroundingsOf } from "./surroundings.js";
 
 /** What {@link checkLog} returns. */
 export type LogCheck =
-  | { readonly ok: true; readonly log: TemperatureLog; readonly cautions: readonly Caution[] }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  | {
+      readonly ok: true;
+      /** the log, as a clean copy */
+      readonly log: TemperatureLog;
+      /** what is in doubt about its readings */
+      readonly cautions: readonly Caution[];
+    }
+  | {
+      readonly ok: false;
+      /** everything that is wrong with it */
+      readonly problems: readonly CheckProblem[];
+    };
 
 /**
  * Checks a log of thermometer readings from a file or a form.
@@ -31,7 +40,7 @@ export type LogCheck =
  * ```
  */
 export function checkLog(input: unknown): LogCheck {
-  const problems: Problem[] = [];
+  const problems: CheckProblem[] = [];
   const placed: PlacedReading[] = [];
   attempt(problems, () => {
     Array.from(longEnough("checkLog", input, 1), (reading, i) => {
@@ -53,18 +62,17 @@ function numbered(at: string, reading: unknown, index: number): PlacedReading {
   const placed = placedReading(at, reading, index);
   const { given } = placed;
   if (given !== undefined && given !== null && typeof given !== "number")
-    wrongKind(`${at}/temperatureC`, "a number", given);
+    wrongKind(`${at}/temperatureC`, ["number"], given);
   return placed;
 }
 
 /** Notes what an input error says, and goes on. */
-function attempt(problems: Problem[], work: () => unknown): void {
+function attempt(problems: CheckProblem[], work: () => unknown): void {
   try {
     work();
   } catch (error) {
     if (!isInputError(error)) throw error;
-    const { code, path, expected, actual, message, sentence } = error;
-    problems.push({ code, path, expected, actual, message, sentence });
+    problems.push(problemOf(error));
   }
 }
 

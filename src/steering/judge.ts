@@ -57,7 +57,9 @@ export function judgeLog(
   const judged = meanings(readings, known, statedC);
   const usable = usableOf(judged);
   const stated: readonly Link[] =
-    statedC === undefined ? [] : [{ timeS: 0, celsius: statedC, changed: false, weight: STATED_WEIGHT }];
+    statedC === undefined
+      ? []
+      : [{ timeS: 0, celsius: statedC, changed: false, converted: false, weight: STATED_WEIGHT }];
   const links = [...stated, ...linksOf(usable)];
   for (const i of longestChain(links, known)) {
     const one = usable[i - stated.length];
@@ -130,12 +132,16 @@ function usableOf(judged: readonly Judged[]): readonly Judged[] {
 }
 
 function linksOf(usable: readonly Judged[]): readonly Link[] {
-  return usable.map((one) => ({
-    timeS: one.timeS,
-    celsius: celsiusOf(one),
-    changed: one.changed,
-    weight: one.meaning.doubt === undefined ? 1 : CONVERTED_WEIGHT,
-  }));
+  return usable.map((one) => {
+    const converted = one.meaning.doubt !== undefined;
+    return {
+      timeS: one.timeS,
+      celsius: celsiusOf(one),
+      changed: one.changed,
+      converted,
+      weight: converted ? CONVERTED_WEIGHT : 1,
+    };
+  });
 }
 
 /** Why a reading is in doubt; now, or once in the past. */
@@ -167,7 +173,7 @@ function doubtAbout(
       ? [{ timeS: near.timeS, celsius: celsiusOf(near) }, timeS]
       : [{ timeS, celsius }, near.timeS];
   return doubt("reading-jump", severity, path, {
-    limit: reach(known, from, to),
+    limit: reach(known, from, to, near.meaning.doubt !== undefined),
     actual: Math.abs(celsius - celsiusOf(near)),
   });
 }

@@ -17,6 +17,7 @@ export interface JudgedReading {
   readonly trusted: boolean;
   /** what it would be in the other unit, °C, where that may have been meant */
   readonly celsius?: number;
+  /** what is in doubt about it */
   readonly cautions: readonly Caution[];
 }
 

@@ -2,8 +2,8 @@
  * The path of the bath: the readings that are followed, straight between them, and the forecast behind the
  * last.
  */
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import type { TemperatureLog, TemperatureReading } from "../drift/log.js";
-import { LONGEST_CLOCK_S } from "../drift/log.js";
 import { driftAt, expectedAt, forecastFrom, remainder, type Forecast } from "./forecast.js";
 import type { Followed } from "./judge.js";
 import { farthestDrift, type Surroundings } from "./surroundings.js";
@@ -55,7 +55,7 @@ export function pathOf(input: PathInput): Path {
   let since = 0;
   followed.forEach((one, i) => {
     if (one.changed && i > 0) {
-      log.push(...upToChange(followed.slice(since, i), one, input));
+      for (const each of upToChange(followed.slice(since, i), one, input)) log.push(each);
       since = i;
     }
     log.push({ timeS: one.timeS, temperatureC: one.celsius });

@@ -1,5 +1,5 @@
-import { arrayOf, inRange, plainObject, wrongKind } from "../core/guards.js";
-import { LONGEST_CLOCK_S } from "../drift/log.js";
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
+import { arrayOf, inRange, isBoolean, plainObject } from "../core/guards.js";
 
 /** A reading with its place in the log that was given. */
 export interface PlacedReading {
@@ -21,7 +21,7 @@ export interface OrderedLog {
 export function placedReading(at: string, reading: unknown, index: number): PlacedReading {
   const { timeS, temperatureC, changed = false } = plainObject(at, reading);
   inRange(at, timeS, 0, LONGEST_CLOCK_S, "timeS", "/timeS");
-  if (typeof changed !== "boolean") wrongKind(`${at}/changed`, "true or false", changed);
+  isBoolean(`${at}/changed`, changed);
   return { index, timeS: timeS as number, given: temperatureC, changed };
 }
 

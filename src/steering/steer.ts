@@ -1,17 +1,18 @@
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { compensate } from "../compensate/compensate.js";
 import type { Baseline } from "../compensate/types.js";
-import { LONGEST_CLOCK_S } from "../drift/log.js";
 import { checkedAppearance } from "../inspection/appearance.js";
 import { combineEstimates } from "../inspection/combineEstimates.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { aimPlan, drainOf } from "./aimPlan.js";
 import { appearanceOnPath } from "./appearance.js";
+import { equivalentOn } from "./equivalent.js";
 import { judgeLog, type Followed } from "./judge.js";
-import { named } from "./named.js";
+import { inNameOf } from "../core/inNameOf.js";
 import { pathOf, pathSdS, type PathInput } from "./path.js";
 import { orderedLog, type PlacedReading } from "./readings.js";
 import { surroundingsOf } from "./surroundings.js";
@@ -27,19 +28,24 @@ const UNREAD_SD_C = 1;
  * @param input - the known time and its conditions, today's conditions, what is known of the laws; the
  * readings, one or more, and what is known of vessel, surroundings and thermometer; the moment of the image's
  * appearance; the plan
- * @returns the whole time and what is left of it, in s with 90 % intervals; whether to pour out; whether the
- * newest reading is believed; the plan, aimed anew; cautions, doubts about the newest reading first
+ * @returns the whole time and what is left of it, in s with 90 % intervals; the same as work done, in s of a
+ * bath that stays at one temperature; whether to pour out; whether the newest reading is believed; the plan,
+ * aimed anew; cautions, doubts about the newest reading first
  * @throws TypeError or RangeError when a field is of the wrong kind or out of range. A reading is never
  * refused for its temperature, its order or its absence: a throw in the middle of a run is no answer
  *
- * @remarks The readings in doubt are left out and the run goes on by the others: the doubt is a caution,
- * `trusted` is false, and the bath is poured out at the median of the forecast. In doubt is what is no
- * number, what is above 32 °C or not above 0 °C (unless `conditions.temperatureC` lies within 5 °C), what is
- * farther from the longest chain of agreeing readings than vessel and thermometer allow, and equal readings
- * of a bath that must have moved by 1 °C. A reading that fits in the other unit serves the forecast in that
- * unit. A jump is believed where the log says `changed`. Behind the last reading the bath follows Newton's
- * law of cooling, fitted with a prior on vessel, surroundings and reading. The path goes to {@link
- * compensate} as a log, and its own error joins the interval.
+ * @remarks In doubt is what is no number, what is above 32 °C or not above 0 °C (unless
+ * `conditions.temperatureC` lies within 5 °C), what is farther from the longest chain of agreeing readings
+ * than vessel and thermometer allow, and equal readings of a bath that must have moved by 1 °C. The doubt is
+ * a caution, and `trusted` is false while it is about the newest reading.
+ *
+ * A reading in doubt is left out, with one exception: one that fits in the other unit serves the forecast in
+ * that unit. It fits where the bath can have come there from the others, with the surroundings as they were
+ * told, and where no later reading contradicts it. So 57 serves as 13.9 °C beside readings of 14 °C. Beside
+ * 16.8 °C, in air of 15 °C, it is left out. With `forecast-only`, no late reading is followed. A jump is
+ * believed where the log says `changed`. The bath is poured out at the median of the forecast: behind the
+ * last reading that is followed, Newton's law of cooling, fitted with a prior on vessel, surroundings and
+ * reading. The path goes to {@link compensate} as a log, and its own error joins the interval.
  *
  * A thermometer that is wrong by a steady amount, or creeps, cannot be told from its readings: only the
  * image's appearance can disagree with it.
@@ -69,7 +75,7 @@ export function steer(input: SteerInput): SteerAnswer {
   const { temperatureC, ...others } = plainObject("steer/conditions", conditions);
   const drainS = drainOf("steer/plan", plan);
   // At the temperature of the known time: what all other causes leave, and a check of all that was given.
-  const due = named("steer", () => compensate(baseline, others, knowledge));
+  const due = inNameOf("steer", () => compensate(baseline, others, knowledge));
   const statedC = typeof temperatureC === "number" ? temperatureC : undefined;
   if (statedC !== undefined) inRange("steer/conditions/temperatureC", statedC, 0, 100, "temperatureC");
   const { followed, trusted, cautions: doubts } = judgeLog("/log", ordered, known, statedC);
@@ -86,7 +92,9 @@ export function steer(input: SteerInput): SteerAnswer {
     untilS: Math.max(nowS, seenS),
   };
   const path = pathOf(request);
-  const answer = named("steer", () => compensate(baseline, { ...others, temperatureC: path.log }, knowledge));
+  const answer = inNameOf("steer", () =>
+    compensate(baseline, { ...others, temperatureC: path.log }, knowledge),
+  );
   const ownLogSd = Math.log(answer.highS / answer.lowS) / (2 * Z90);
   const computed = timeEstimate(
     answer.timeS,
@@ -94,22 +102,27 @@ export function steer(input: SteerInput): SteerAnswer {
     Math.hypot(ownLogSd, Math.min(1, pathSdS(path, answer.timeS, request) / answer.timeS)),
   );
   const seen =
-    appearance === undefined
-      ? undefined
-      : combineEstimates(computed, appearanceOnPath(appearance, path.log, baseline.temperatureC, law));
-  const total = seen === undefined ? computed : { timeS: seen.timeS, lowS: seen.lowS, highS: seen.highS };
+    appearance === undefined ? undefined : appearanceOnPath(appearance, path.log, baseline.temperatureC, law);
+  const both = seen === undefined ? undefined : combineEstimates(computed, seen);
+  const total = both === undefined ? computed : { timeS: both.timeS, lowS: both.lowS, highS: both.highS };
   const cautions = [
     ...doubts,
     ...(isPast(nowS, total.timeS)
       ? [doubt("target-passed", "stop", undefined, { limit: total.timeS, actual: nowS })]
       : []),
-    ...(seen?.cautions ?? []).map((one) => ({ ...one, path: "/appearance" })),
+    ...(both?.cautions ?? []).map((one) => ({ ...one, path: "/appearance" })),
     ...answer.cautions.filter(({ code }) => code !== "log-held").map(aboutLog),
   ];
   const remaining = fromNow(total, nowS);
+  const referenceC = statedC ?? baseline.temperatureC;
+  const steady = { ...others, temperatureC: referenceC };
+  const { timeS: dueS } = inNameOf("steer", () => compensate(baseline, steady, knowledge));
   return {
+    nowS,
     total,
     remaining,
+    ...(seen === undefined ? undefined : { seen }),
+    equivalent: equivalentOn({ path: path.log, referenceC, law, nowS, dueS, byBathS: computed.timeS, total }),
     action: remaining.timeS <= drainS ? "pour-out" : "continue",
     trusted,
     ...(plan === undefined ? undefined : { plan: aimPlan(plan, nowS, total.timeS) }),

@@ -1,6 +1,6 @@
+import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { handbookVessels } from "../handbook/vessels.js";
-import { LONGEST_CLOCK_S } from "../drift/log.js";
 import type { SteeringSurroundings } from "./types.js";
 
 /** How well one reading is known, °C: a scale read to half a degree, 0.5/√12, rounded up. */
@@ -41,15 +41,25 @@ const AMBIENT_WITHIN_C = 2;
 /**
  * How far a bath can drift from one reading to the next, °C: |T − surroundings|(1 − e^(−Δt/τ)), with the
  * fastest vessel and the farthest surroundings that what is known allows.
+ *
+ * @param asTold - whether surroundings that were told are taken at their word, as for a reading that was
+ * converted from the other unit: it has to fit better than one that was given in °C
  */
-export function farthestDrift({ ambientC, vessel }: Surroundings, fromC: number, overS: number): number {
+export function farthestDrift(
+  { ambientC, vessel }: Surroundings,
+  fromC: number,
+  overS: number,
+  asTold = false,
+): number {
+  const toldC = ambientC === undefined ? undefined : Math.abs(fromC - ambientC);
   const awayC =
-    ambientC === undefined
+    toldC === undefined
       ? Math.max(fromC - AIR.coldestC, AIR.warmestC - fromC)
-      : Math.abs(fromC - ambientC) + AMBIENT_WITHIN_C;
+      : toldC + (asTold ? 0 : AMBIENT_WITHIN_C);
+  const jacketC = asTold ? (toldC ?? JACKET.awayC) : JACKET.awayC;
   const gone = (timeConstantS: number): number => -Math.expm1(-overS / timeConstantS);
   return vessel === undefined
-    ? Math.max(awayC * gone(AIR.timeConstantS), JACKET.awayC * gone(JACKET.timeConstantS))
+    ? Math.max(awayC * gone(AIR.timeConstantS), jacketC * gone(JACKET.timeConstantS))
     : awayC * gone(vessel.timeConstantS * Math.exp(-2 * vessel.logSd));
 }
 

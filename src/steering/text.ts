@@ -1,8 +1,13 @@
 /*
- * The English sentences of steering, each from a code and its data.
+ * Module: steering. The English sentences of its cautions, each from its data.
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
-import type { Quantity } from "../core/quantity.js";
+import { makeCaution, type CautionFigures, type CautionSentences } from "../core/cautionTexts.js";
+import { decimals, degrees, degreesApart, digits } from "../core/digits.js";
+import type { MeasuredQuantity } from "../core/quantity.js";
+import { driftSentences } from "../drift/text.js";
+import { lengthText } from "../quantities/lengthText.js";
+import { temperatureSentences } from "../temperature/text.js";
 
 /** What a doubt or a note about the readings says besides its code. */
 export interface DoubtData {
@@ -14,9 +19,8 @@ export interface DoubtData {
   readonly sinceS?: number;
 }
 
-/** The codes of steering's own cautions. */
-export type DoubtCode =
-  | "maybe-fahrenheit"
+/** The codes that only steering gives. */
+export type ReadingCautionCode =
   | "maybe-celsius"
   | "reading-missing"
   | "reading-out-of-range"
@@ -24,34 +28,38 @@ export type DoubtCode =
   | "thermometer-frozen"
   | "log-order"
   | "bath-changed"
-  | "forecast-only"
-  | "target-passed";
+  | "forecast-only";
 
-const shown = (value: number): string => String(Number(value.toFixed(1)));
+/** The codes of steering's own cautions. */
+export type DoubtCode = ReadingCautionCode | "maybe-fahrenheit" | "target-passed";
 
-/** Each code finds the data that its sentence names. */
-type Said = Required<DoubtData>;
-
-const SENTENCES: { readonly [Code in DoubtCode]: (says: Said) => string } = {
-  "maybe-fahrenheit": ({ actual, celsius }) =>
-    `${shown(actual)} °C: is it in °F? ${shown(actual)} °F is ${shown(celsius)} °C.`,
-  "maybe-celsius": ({ actual, celsius }) =>
-    `${shown(actual)} °C: was a reading in °C converted from °F? Then it was ${shown(celsius)} °C.`,
+/** The sentences about readings. */
+export const readingSentences: Pick<CautionSentences, ReadingCautionCode> = {
+  "maybe-celsius": ({ actual, data }) =>
+    `${digits(actual, 4)} °C: was a reading in °C converted from °F? ` +
+    `Then it was ${decimals(data.celsius)} °C.`,
   "reading-missing": () => "No reading came from the thermometer.",
-  "reading-out-of-range": ({ actual }) => `No bath is at ${shown(actual)} °C. Check the thermometer.`,
-  "reading-jump": ({ limit, actual }) =>
-    `The reading is ${shown(actual)} °C from the others. This bath can have changed by ${shown(limit)} °C ` +
-    `at most.`,
-  "thermometer-frozen": ({ actual }) =>
-    `The readings stay the same, but the bath must have changed by about ${shown(actual)} °C.`,
+  "reading-out-of-range": ({ actual }, unit) =>
+    `No bath is at ${degrees(actual, unit)}. Check the thermometer.`,
+  "reading-jump": ({ limit, actual }, unit) =>
+    `The reading is ${degreesApart(actual, unit)} from the others. ` +
+    `This bath can have changed by ${degreesApart(limit, unit)} at most.`,
+  "thermometer-frozen": ({ actual }, unit) =>
+    `The readings stay the same, but the bath must have changed by about ${degreesApart(actual, unit)}.`,
   "log-order": () => "The readings were put in the order of time.",
-  "bath-changed": ({ actual }) => `The bath was changed by ${shown(actual)} °C.`,
-  "forecast-only": ({ sinceS }) =>
-    `No reading since ${shown(sinceS)} s is believed. The time rests on the forecast alone.`,
-  "target-passed": ({ limit, actual }) => `The development is ${shown(actual - limit)} s past its time.`,
+  "bath-changed": ({ actual }, unit) => `The bath was changed by ${degreesApart(actual, unit)}.`,
+  "forecast-only": ({ data }) =>
+    `No reading later than ${lengthText(data.sinceS)} after the pour-in is believed. ` +
+    "The time rests on the forecast alone.",
 };
 
-const QUANTITIES: { readonly [Code in DoubtCode]?: Quantity } = {
+const SENTENCES: Pick<CautionSentences, DoubtCode> = {
+  ...readingSentences,
+  "maybe-fahrenheit": temperatureSentences["maybe-fahrenheit"],
+  "target-passed": driftSentences["target-passed"],
+};
+
+const QUANTITIES: { readonly [Code in DoubtCode]?: MeasuredQuantity } = {
   "maybe-fahrenheit": "temperatureC",
   "maybe-celsius": "temperatureC",
   "reading-out-of-range": "temperatureC",
@@ -67,18 +75,16 @@ export function doubt(
   code: DoubtCode,
   severity: CautionSeverity,
   path: string | undefined,
-  says: DoubtData = {},
+  { celsius, sinceS, limit, actual }: DoubtData = {},
 ): Caution {
-  const { celsius, sinceS, ...limits } = says;
   const data = celsius === undefined ? (sinceS === undefined ? undefined : { sinceS }) : { celsius };
   const quantity = QUANTITIES[code];
-  return {
-    code,
-    severity,
-    message: SENTENCES[code](says as Said),
-    ...(path === undefined ? undefined : { path }),
-    ...(quantity === undefined ? undefined : { quantity }),
-    ...limits,
-    ...(data === undefined ? undefined : { data }),
+  const figures = {
+    ...(path !== undefined && { path }),
+    ...(quantity !== undefined && { quantity }),
+    ...(limit !== undefined && { limit }),
+    ...(actual !== undefined && { actual }),
+    ...(data !== undefined && { data }),
   };
+  return makeCaution(SENTENCES, code, severity, figures as CautionFigures<DoubtCode>);
 }

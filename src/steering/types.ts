@@ -57,12 +57,37 @@ export interface SteerInput extends SteeringSurroundings {
   readonly plan?: ProcessPlan | undefined;
 }
 
+/**
+ * The moments of a run as the work that is done by then: how long a bath that stays at `referenceC` would
+ * take for it, s. On this scale the goal stays in its place while its clock time moves.
+ */
+export interface EquivalentWork {
+  /** `conditions.temperatureC` where it is a number, else that of the known time, °C */
+  readonly referenceC: number;
+  /** by now */
+  readonly nowS: number;
+  /** how long such a bath takes by the known time alone */
+  readonly dueS: number;
+  /** by the moment `total.timeS`: `dueS`, unless the image's appearance says otherwise */
+  readonly timeS: number;
+  /** by the moment `total.lowS` */
+  readonly lowS: number;
+  /** by the moment `total.highS` */
+  readonly highS: number;
+}
+
 /** What {@link steer} answers. */
 export interface SteerAnswer {
+  /** the clock that all this holds for, s from pour-in */
+  readonly nowS: number;
   /** from pour-in to drained: median and 90 % interval, s */
   readonly total: TimeEstimate;
   /** the same from now on, never below 0 */
   readonly remaining: TimeEstimate;
+  /** the same moments, and now, as work done: the length of a scale whose labels are clock times */
+  readonly equivalent: EquivalentWork;
+  /** what the image's appearance alone asks for, from pour-in, s; missing where none was seen */
+  readonly seen?: TimeEstimate;
   /** `"pour-out"` once no more is left than draining takes */
   readonly action: "continue" | "pour-out";
   /** whether the newest reading is believed as it was given */

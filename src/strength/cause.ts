@@ -5,8 +5,8 @@
 import type { Caution } from "../core/caution.js";
 import type { Cause, Effect, Rests } from "../core/cause.js";
 import { frozen } from "../core/frozen.js";
-import { arrayOf, inRange, plainObject, positive, wrongKind } from "../core/guards.js";
-import { checkedOrigin, type Basis, type LawOrigin } from "../core/term.js";
+import { arrayOf, inRange, notOneOf, plainObject, positive } from "../core/guards.js";
+import { BASES, checkedOrigin, hardlyMoved, type Basis, type LawOrigin } from "../core/term.js";
 
 /**
  * The strength of today's brew against the known one, as a factor on time; what `brewStrength` returns is
@@ -19,7 +19,12 @@ export interface Strength extends LawOrigin {
   readonly value: number;
   /** standard deviation of its logarithm, 0 to 10 */
   readonly logSd: number;
+  /** what it rests on */
   readonly basis: Basis;
+  /** life of today's brew from mixing, 0 to 1e6 h: a bath must live until the pour-out */
+  readonly lifeH?: number | undefined;
+  /** what a litre of today's brew develops, above 0 to 1e6 cm²: past it a used bath has a warning */
+  readonly capacityCm2PerL?: number | undefined;
   /** what was unwise about the brews; passed on */
   readonly cautions?: readonly Caution[] | undefined;
 }
@@ -43,6 +48,7 @@ export const strengthCause: Cause<StrengthCorrection, Strength, "strength"> = {
   name: "strength",
   field: "strength",
   law: "strength",
+  lawFields: ["correction", "sdCorrection"],
   generic: genericStrengthCorrection,
   start: { value: 1, logSd: 0, basis: "unchanged" },
   relative: true,
@@ -64,8 +70,12 @@ function readStrength(at: string, given: unknown): Strength {
   const strength = checkedOrigin(at, given as Strength);
   positive(at, strength.value, 1e6, undefined, "/value");
   inRange(at, strength.logSd, 0, 10, undefined, "/logSd");
-  if (typeof strength.basis !== "string") wrongKind(`${at}/basis`, "text", strength.basis);
-  const { cautions = [] } = strength;
+  const { basis } = strength;
+  if (basis !== "unchanged" && !BASES.includes(basis))
+    notOneOf(`${at}/basis`, ["unchanged", ...BASES], basis);
+  const { cautions = [], lifeH, capacityCm2PerL } = strength;
+  if (lifeH !== undefined) inRange(at, lifeH, 0, 1e6, "ageH", "/lifeH");
+  if (capacityCm2PerL !== undefined) positive(at, capacityCm2PerL, 1e6, "cm2PerL", "/capacityCm2PerL");
   arrayOf(`${at}/cautions`, cautions, 0).forEach((one, i) => plainObject(`${at}/cautions/${i}`, one));
   return strength;
 }
@@ -80,9 +90,10 @@ function strengthEffect(law: StrengthCorrection, from: Strength, to: Strength): 
 }
 
 /** A strength that no run has corrected rests on what it says itself. */
-function strengthRests({ runs = 0 }: StrengthCorrection, to: Strength): Rests | undefined {
+function strengthRests(law: StrengthCorrection, to: Strength): Rests | undefined {
   if (to.value === 1 && to.logSd === 0) return { basis: "unchanged" };
+  const { runs = 0 } = law;
   return runs > 0
-    ? { basis: "own-runs", sources: to.sources, runs }
+    ? { basis: hardlyMoved(law) ? to.basis : "own-runs", sources: to.sources, runs }
     : { basis: to.basis, sources: to.sources, runs: to.runs };
 }

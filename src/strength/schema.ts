@@ -2,6 +2,7 @@
  * The JSON Schema of the strength of a brew and of what own runs say of strengths.
  */
 import { above0, from, list, object, one, origin, text, type CauseSchema } from "../core/schema.js";
+import { BASES } from "../core/term.js";
 import { strengthCause } from "./cause.js";
 
 /** Strength and its law as JSON Schema. */
@@ -16,7 +17,9 @@ export const strengthSchema: CauseSchema = {
       cause: text(200, "The name of the cause."),
       value: above0(1e6, "Factor on time against the brew that the time is known for."),
       logSd: from(0, 10, "Standard deviation of the logarithm of the factor."),
-      basis: one(["unchanged", "given", "handbook", "default", "own-runs"], "What the factor rests on."),
+      basis: one(["unchanged", ...BASES], "What the factor rests on."),
+      lifeH: from(0, 1e6, "Life of today's brew from mixing, in hours."),
+      capacityCm2PerL: above0(1e6, "What a litre of today's brew develops, in cm²."),
       cautions: list(
         { type: "object", description: "A caution." },
         0,

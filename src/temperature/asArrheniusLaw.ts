@@ -1,8 +1,8 @@
-import { refuse } from "../core/guards.js";
+import { wrongSide } from "../core/guards.js";
 import {
   bathTemperature,
   GAS_CONSTANT_KJ,
-  inverseKelvin,
+  inverseStep,
   checkedTemperatureLaw,
   logTimeRatio,
   temperatureSpread,
@@ -27,7 +27,7 @@ import {
  *
  * @example
  * ```ts
- * const law = { kind: "coefficient", ratio: 2, intervalC: 10 };
+ * const law: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
  * asArrheniusLaw(law, 15, 25).activationEnergyKJPerMol // => 49.51
  * ```
  */
@@ -50,6 +50,7 @@ export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number)
 export function inverseSpan(where: string, lowC: number, highC: number): number {
   bathTemperature(`${where}/lowC`, lowC);
   bathTemperature(`${where}/highC`, highC);
-  if (!(highC > lowC)) refuse(`${where}/highC`, `must be above lowC (${lowC} °C), got ${highC} °C`, highC);
-  return inverseKelvin(lowC) - inverseKelvin(highC);
+  if (!(highC > lowC))
+    wrongSide(`${where}/highC`, highC, { above: lowC, quantity: "temperatureC", path: "/lowC" });
+  return inverseStep(highC, lowC);
 }

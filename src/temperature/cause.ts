@@ -3,6 +3,8 @@
  */
 import type { Caution } from "../core/caution.js";
 import { claimed, type Cause, type Effect, type KnownBath } from "../core/cause.js";
+import { makeCaution } from "../core/cautionTexts.js";
+import { outsideTableSentence } from "../core/text.js";
 import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
 import {
   bathTemperature,
@@ -11,9 +13,11 @@ import {
   GAS_CONSTANT_KJ,
   GIVEN_LAW_SD_KJ,
   inverseKelvin,
+  inverseStep,
   logTimeRatio,
   type ReadyTemperatureLaw,
 } from "./law.js";
+import { temperatureSentences } from "./text.js";
 import { LEAST_ENERGY_SD_KJ } from "./plausible.js";
 import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 
@@ -28,6 +32,7 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   name: "temperature",
   field: "temperatureC",
   law: "temperature",
+  lawFields: ["kind", "activationEnergyKJPerMol", "sdKJPerMol", "ratio", "intervalC", "sdRatio", "rows"],
   generic: genericTemperatureLaw,
   required: true,
   column: { name: "temperatureC", side: bathTemperature },
@@ -37,9 +42,8 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   logAt: (law, from) => {
     if (law.kind === "table") return undefined;
     if (law.kind === "coefficient") return (to) => logTimeRatio(law, from, to);
-    const before = inverseKelvin(from);
     const energy = law.activationEnergyKJPerMol;
-    return (to) => energy * ((inverseKelvin(to) - before) / GAS_CONSTANT_KJ);
+    return (to) => energy * (inverseStep(from, to) / GAS_CONSTANT_KJ);
   },
   cautions: (law, from, to, _effect, known, path) => temperatureChangeCautions(law, from, to, known, path),
 };
@@ -47,7 +51,7 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
 /** The effect of going from one temperature to another. */
 export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: number): Effect {
   if (law.kind === "arrhenius") {
-    const slope = (inverseKelvin(toC) - inverseKelvin(fromC)) / GAS_CONSTANT_KJ;
+    const slope = inverseStep(fromC, toC) / GAS_CONSTANT_KJ;
     return {
       log: law.activationEnergyKJPerMol * slope,
       slope,
@@ -60,9 +64,11 @@ export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: 
     const { ratio, intervalC, sdRatio } = law;
     if (typeof sdRatio !== "number")
       return { log, slope: 0, sd: 0, beside: energyLogSd(GIVEN_LAW_SD_KJ, fromC, toC) };
+    // A difference in the last place of a double may leave no slope at all.
     const slope = (fromC - toC) / (intervalC * ratio);
+    if (slope === 0) return { log, slope, sd: sdRatio, beside: 0 };
     const least = energyLogSd(LEAST_ENERGY_SD_KJ, fromC, toC) / Math.abs(slope);
-    return { log, slope, sd: fromC === toC ? sdRatio : claimed(sdRatio, least, law), beside: 0 };
+    return { log, slope, sd: claimed(sdRatio, least, law), beside: 0 };
   }
   const { timeAt, spread } = law.table;
   const from = inverseKelvin(fromC);
@@ -87,24 +93,19 @@ export function temperatureChangeCautions(
   if (!outside && difference <= FAR_C && (from === to || from <= FAHRENHEIT_ABOVE_C)) return ofBath;
   const cautions = [...ofBath];
   if (outside)
-    cautions.push({
-      code: "outside-table",
-      severity: "warn",
-      message: "A temperature lies outside the table. The last slope of the table is carried on.",
-      path,
-      data: { cause: "temperature" },
-    });
+    cautions.push(
+      makeCaution(outsideTableSentence, "outside-table", "warn", { path, data: { cause: "temperature" } }),
+    );
   if (from !== to && from > FAHRENHEIT_ABOVE_C)
     cautions.push(...bathCautions(from, false, false, "/baseline/temperatureC"));
   if (difference > FAR_C)
-    cautions.push({
-      code: "far-extrapolation",
-      severity: "warn",
-      message: "More than 10 °C from the temperature of the known time.",
-      path,
-      quantity: "temperatureDifferenceC",
-      limit: FAR_C,
-      actual: difference,
-    });
+    cautions.push(
+      makeCaution(temperatureSentences, "far-extrapolation", "warn", {
+        path,
+        quantity: "temperatureDifferenceC",
+        limit: FAR_C,
+        actual: difference,
+      }),
+    );
   return cautions;
 }

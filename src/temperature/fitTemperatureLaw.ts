@@ -14,6 +14,8 @@ import {
   type TemperatureRow,
 } from "./law.js";
 import { LEAST_ENERGY_SD_KJ } from "./plausible.js";
+import { FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
+import { energyText, notFahrenheitText } from "./text.js";
 
 /** Options of {@link fitTemperatureLaw}. */
 export interface FitTemperatureLawOptions {
@@ -23,7 +25,11 @@ export interface FitTemperatureLawOptions {
 
 /** What {@link fitTemperatureLaw} returns. */
 export interface FittedTemperatureLaw {
-  readonly law: ArrheniusLaw & { readonly sdKJPerMol: number };
+  /** the fitted law */
+  readonly law: ArrheniusLaw & {
+    /** standard deviation of the activation energy, kJ/mol */
+    readonly sdKJPerMol: number;
+  };
   /**
    * scatter of ln(time) about the rows' own straight line over 1/T, rows − 2 degrees of freedom; not there
    * for two rows, which leave none
@@ -36,14 +42,16 @@ export interface FittedTemperatureLaw {
 /**
  * An Arrhenius law from a time-temperature table: what was known of the law beforehand, updated by the rows.
  *
- * @param rows - two or more rows: `temperatureC` 0 to 100 °C, all different, `timeS` above 0 s, none longer
+ * @param rows - two or more rows: `temperatureC` 0 to 45 °C, all different, `timeS` above 0 s, none longer
  * when warmer; `stepS` where the printed step is known
  * @param options - `prior`: what was known of the law beforehand
  * @returns the law with the standard deviation of its activation energy, the scatter of the rows, and their
  * number
  * @throws TypeError when the rows are not an array of objects with numbers, or the prior is no law
  * @throws RangeError for fewer than two rows, two rows at one temperature, times that rise with temperature,
- * values out of range, or an energy that comes out above 200 kJ/mol
+ * values out of range, or an energy that comes out above 200 kJ/mol. A row above 45 °C is refused with the
+ * question whether it is in °F, as `learn` sets such a run aside; colder figures in °F look like hot baths
+ * and nothing tells them
  *
  * @remarks A normal prior on E and a flat one on the level: a = 1/τ² + Σp(x − x̄)², E = (m/τ² +
  * Σp(x − x̄)(ln t − mean))/a, sd = a^−½, with x = 1/RT and p = 1/variance of a row. A row is known to 2.5 %,
@@ -65,6 +73,16 @@ export function fitTemperatureLaw(
   options: FitTemperatureLawOptions = {},
 ): FittedTemperatureLaw {
   const knots = checkedRows("fitTemperatureLaw", rows);
+  rows.forEach(({ temperatureC }, i) => {
+    if (temperatureC > FAHRENHEIT_ABOVE_C)
+      refuse(
+        `fitTemperatureLaw/rows/${i}/temperatureC`,
+        "not-fahrenheit",
+        notFahrenheitText,
+        { min: 0, max: FAHRENHEIT_ABOVE_C, quantity: "temperatureC", hint: "fahrenheit" },
+        temperatureC,
+      );
+  });
   const { prior = genericTemperatureLaw } = plainObject("fitTemperatureLaw/options", options);
   const middle = knots.reduce((sum, { x }) => sum + x, 0) / knots.length;
   const known = energyNear(prior, 1 / middle - ZERO_CELSIUS_K);
@@ -74,11 +92,7 @@ export function fitTemperatureLaw(
     sd: Math.max(LEAST_ENERGY_SD_KJ, known.sdKJPerMol ?? GIVEN_LAW_SD_KJ),
   });
   // A law that comes out must be one that may go in.
-  if (!(slope <= 200))
-    refuse(`fitTemperatureLaw/rows`, `must give at most 200 kJ/mol, got ${slope.toFixed(1)} kJ/mol`, slope, {
-      max: 200,
-      quantity: "kJPerMol",
-    });
+  if (!(slope <= 200)) refuse("fitTemperatureLaw/rows", "energy-at-most", energyText, { max: 200 }, slope);
   const { residualSd } = leastSquaresLine(points.map(({ x, y }) => [x, y]));
   return {
     law: { kind: "arrhenius", activationEnergyKJPerMol: slope, sdKJPerMol: sd },

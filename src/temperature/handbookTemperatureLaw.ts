@@ -4,7 +4,12 @@ import { handbookTemperature, type HandbookDeveloper } from "../handbook/tempera
 import type { CoefficientLaw } from "./law.js";
 
 /** A temperature law of the handbook. */
-export type HandbookTemperatureLaw = CoefficientLaw & { readonly sdRatio: number; readonly seen: Seen };
+export type HandbookTemperatureLaw = CoefficientLaw & {
+  /** standard deviation of the ratio */
+  readonly sdRatio: number;
+  /** how the figure was seen */
+  readonly seen: Seen;
+};
 
 /**
  * The published temperature coefficient of a developer, as printed, with its source and a spread.

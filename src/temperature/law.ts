@@ -44,16 +44,25 @@ export interface TemperatureRow {
 export type TemperatureLaw =
   | ({
       readonly kind: "arrhenius";
+      /** activation energy, kJ/mol, 0 to 200 */
       readonly activationEnergyKJPerMol: number;
+      /** its standard deviation, kJ/mol, 0 to 200 */
       readonly sdKJPerMol?: number | undefined;
     } & LawOrigin)
   | ({
       readonly kind: "coefficient";
+      /** the rate grows by this factor over `intervalC`, 1 to e for each degree */
       readonly ratio: number;
+      /** the interval of the ratio, K, above 0 to 100 */
       readonly intervalC: number;
+      /** its standard deviation, 0 to ratio × `intervalC` */
       readonly sdRatio?: number | undefined;
     } & LawOrigin)
-  | ({ readonly kind: "table"; readonly rows: readonly TemperatureRow[] } & LawOrigin);
+  | ({
+      readonly kind: "table";
+      /** times over temperature, two or more */
+      readonly rows: readonly TemperatureRow[];
+    } & LawOrigin);
 
 /** The Arrhenius form on its own. */
 export type ArrheniusLaw = Extract<TemperatureLaw, { kind: "arrhenius" }>;
@@ -77,11 +86,15 @@ export function inverseKelvin(temperatureC: number): number {
   return 1 / (temperatureC + ZERO_CELSIUS_K);
 }
 
+/** 1/T at one temperature less that at another, in 1/K: a difference of the two quotients loses digits. */
+export function inverseStep(fromC: number, toC: number): number {
+  return (fromC - toC) / ((fromC + ZERO_CELSIUS_K) * (toC + ZERO_CELSIUS_K));
+}
+
 const BY_TEMPERATURE: Placing = {
   by: "temperatureC",
   x: (at, value) => -bathTemperature(at, value),
   steepest: 1,
-  must: "not be faster when colder, nor slower by more than 2.72 times per °C",
 };
 
 /** The rows of a table, checked, sorted from warm to cold: x is 1/T in 1/K. */
@@ -116,7 +129,7 @@ function checkedCoefficient(at: string, law: CoefficientLaw): CoefficientLaw {
 /** ln(time) under a checked law at a temperature, less that at another; exactly 0 where they are equal. */
 export function logTimeRatio(law: ReadyTemperatureLaw, fromC: number, toC: number): number {
   if (law.kind === "arrhenius")
-    return (law.activationEnergyKJPerMol / GAS_CONSTANT_KJ) * (inverseKelvin(toC) - inverseKelvin(fromC));
+    return law.activationEnergyKJPerMol * (inverseStep(fromC, toC) / GAS_CONSTANT_KJ);
   if (law.kind === "coefficient") return (Math.log(law.ratio) / law.intervalC) * (fromC - toC);
   return Math.log(law.table.timeAt(inverseKelvin(toC)) / law.table.timeAt(inverseKelvin(fromC)));
 }

@@ -33,5 +33,5 @@ export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
       ? law
       : { ...(law as ArrheniusLaw), activationEnergyKJPerMol: found.value, sdKJPerMol: found.sd };
   },
-  unfit: (_law, _from, to) => (to > HOTTEST_C ? `at ${to} °C: is it in °F?` : undefined),
+  unfit: (_law, _from, to) => (to > HOTTEST_C ? "maybe-fahrenheit" : undefined),
 };

@@ -1,7 +1,11 @@
 import type { Caution } from "../core/caution.js";
+import type { CautionData } from "../core/cautionData.js";
+import { makeCaution, type CautionFigures } from "../core/cautionTexts.js";
 import { frozen } from "../core/frozen.js";
-import { plainObject, wrongKind, notOneOf } from "../core/guards.js";
+import { isBoolean, isText, notOneOf, plainObject } from "../core/guards.js";
+import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
 import { bathTemperature } from "./law.js";
+import { temperatureSentences } from "./text.js";
 
 /** Above this a reading is probably in °F. */
 export const FAHRENHEIT_ABOVE_C: number = 45;
@@ -43,8 +47,7 @@ export function temperatureCautions(
 ): readonly Caution[] {
   const c = bathTemperature("temperatureCautions/temperatureC", temperatureC);
   const { path } = plainObject("temperatureCautions/options", options) as TemperatureCautionOptions;
-  if (path !== undefined && typeof path !== "string")
-    wrongKind("temperatureCautions/options/path", "text", path);
+  if (path !== undefined) isText("temperatureCautions/options/path", path);
   checkMaterial("temperatureCautions/options", options);
   return bathCautions(c, options.hydroquinone === true, options.emulsion === "soft", path);
 }
@@ -58,67 +61,48 @@ export function bathCautions(
   soft: boolean,
   path: string | undefined,
 ): readonly Caution[] {
-  const [usualLow, usualHigh] = USUAL_C;
-  const usual = c >= usualLow && c <= usualHigh;
-  if (usual && !(soft && c > SOFT_WARN_C)) return NONE;
+  const usual = c >= USUAL_C.low && c <= USUAL_C.high;
+  if (usual && !(soft && c > SOFT_C[0])) return NONE;
   const cautions: Caution[] = [];
-  const add = (
-    code: Caution["code"],
-    severity: Caution["severity"],
-    limit: number,
-    message: string,
-    data?: Caution["data"],
-  ): void => {
-    const about: { -readonly [Field in keyof Caution]: Caution[Field] } = { code, severity, message };
-    if (path !== undefined) about.path = path;
-    about.quantity = "temperatureC";
-    about.limit = limit;
-    about.actual = c;
-    if (data !== undefined) about.data = data;
-    cautions.push(about);
-  };
+  // Written out rather than spread: this runs for each answer of a dial.
+  const about = (limit: number): CautionFigures<"hydroquinone-cold"> =>
+    path === undefined
+      ? { quantity: "temperatureC", limit, actual: c }
+      : { path, quantity: "temperatureC", limit, actual: c };
   if (c > FAHRENHEIT_ABOVE_C) {
-    const celsius = Number(((c - 32) / 1.8).toFixed(1));
-    const message = `${c} °C: is it in °F? ${c} °F is ${celsius.toFixed(1)} °C.`;
-    add("maybe-fahrenheit", "stop", FAHRENHEIT_ABOVE_C, message, { celsius });
-    return cautions;
+    const data = { celsius: Number(fahrenheitToCelsius(c).toFixed(1)) };
+    const figures = Object.assign(about(FAHRENHEIT_ABOVE_C), { data });
+    return [makeCaution(temperatureSentences, "maybe-fahrenheit", "stop", figures)];
   }
-  if (hydroquinone && c < HYDROQUINONE_WEAK_C) {
-    const stopped = c < HYDROQUINONE_STOPS_C;
-    const limit = stopped ? HYDROQUINONE_STOPS_C : HYDROQUINONE_WEAK_C;
-    add("hydroquinone-cold", stopped ? "stop" : "warn", limit, stopped ? STOPPED : WEAKENED);
-  }
-  if (soft && c > SOFT_WARN_C) {
-    const torn = c > SOFT_STOP_C;
-    add("soft-emulsion-warm", torn ? "stop" : "warn", torn ? SOFT_STOP_C : SOFT_WARN_C, SWELLS);
-  }
-  const [low, high] = DAMAGE_C;
-  if (c < low || c > high) add("temperature-limit", "stop", c < low ? low : high, DAMAGE, DAMAGE_DATA);
-  else if (!usual)
-    add(
-      "temperature-unusual",
-      "warn",
-      c < usualLow ? usualLow : usualHigh,
-      c < usualLow ? COLD : WARM,
-      USUAL_DATA,
+  const past = (
+    code: "hydroquinone-cold" | "soft-emulsion-warm",
+    stop: boolean,
+    limits: readonly [warnC: number, stopC: number],
+  ): void => {
+    const severity = stop ? "stop" : "warn";
+    cautions.push(makeCaution(temperatureSentences, code, severity, about(limits[stop ? 1 : 0])));
+  };
+  if (hydroquinone && c < HYDROQUINONE_C[0]) past("hydroquinone-cold", c < HYDROQUINONE_C[1], HYDROQUINONE_C);
+  if (soft && c > SOFT_C[0]) past("soft-emulsion-warm", c > SOFT_C[1], SOFT_C);
+  const damaged = c < DAMAGE_C.low || c > DAMAGE_C.high;
+  if (damaged || !usual) {
+    const data = damaged ? DAMAGE_C : USUAL_C;
+    const figures = Object.assign(about(c < data.low ? data.low : data.high), { data });
+    cautions.push(
+      damaged
+        ? makeCaution(temperatureSentences, "temperature-limit", "stop", figures)
+        : makeCaution(temperatureSentences, "temperature-unusual", "warn", figures),
     );
+  }
   return cautions;
 }
 
-const HYDROQUINONE_WEAK_C = 16;
-const HYDROQUINONE_STOPS_C = 13;
-const WEAKENED = "Hydroquinone weakens below about 16 °C: expect less contrast.";
-const STOPPED = "Hydroquinone practically stops below about 13 °C: more time does not help.";
-const SOFT_WARN_C = 20;
-const SOFT_STOP_C = 24;
-const DAMAGE_C = [4, 32] as const;
-const USUAL_C = [18, 24] as const;
-const DAMAGE_DATA: Caution["data"] = /* @__PURE__ */ frozen({ low: 4, high: 32 });
-const USUAL_DATA: Caution["data"] = /* @__PURE__ */ frozen({ low: 18, high: 24 });
-const SWELLS = "Soft or unhardened gelatin swells and tears above 20 to 22 °C: cool the bath.";
-const DAMAGE = "No development in print goes below 4 °C or above 32 °C: gelatin and developer fail there.";
-const COLD = "Below the usual 18 to 24 °C: times get long and uncertain.";
-const WARM = "Above the usual 18 to 24 °C: gelatin softens and times get short.";
+/** Below the first hydroquinone weakens, below the second it stops. */
+const HYDROQUINONE_C = [16, 13] as const;
+/** Above the first soft gelatin swells, above the second it tears. */
+const SOFT_C = [20, 24] as const;
+const DAMAGE_C: CautionData["temperature-limit"] = /* @__PURE__ */ frozen({ low: 4, high: 32 });
+const USUAL_C: CautionData["temperature-unusual"] = /* @__PURE__ */ frozen({ low: 18, high: 24 });
 
 /** Refuses what is no emulsion and no answer about hydroquinone: misspelt, they would leave out a caution. */
 export function checkMaterial(
@@ -127,6 +111,5 @@ export function checkMaterial(
 ): void {
   if (emulsion !== undefined && emulsion !== "soft" && emulsion !== "hardened")
     notOneOf(`${where}/emulsion`, ["soft", "hardened"], emulsion);
-  if (hydroquinone !== undefined && typeof hydroquinone !== "boolean")
-    wrongKind(`${where}/hydroquinone`, "true or false", hydroquinone);
+  if (hydroquinone !== undefined) isBoolean(`${where}/hydroquinone`, hydroquinone);
 }

@@ -4,28 +4,32 @@
  */
 import type { CauseName } from "../causes.js";
 import type { Mark } from "../compensate/marks.js";
-import type { CautionSeverity } from "../core/caution.js";
+import type { CautionTexts, TemperatureUnit } from "../core/cautionTexts.js";
+import { degrees } from "../core/digits.js";
 import type { Basis } from "../core/term.js";
 import { readDilution } from "../dilution/dilution.js";
 import { formatDilution } from "../dilution/formatDilution.js";
 import type { PairName } from "../pairs.js";
-import { severityTexts } from "../process/text.js";
+import { englishCautions } from "./englishCautions.js";
 
-/** A catalogue: all that a compensated time says besides its cautions, in one language. */
+/** A catalogue: all that a compensated time says, in one language. */
 export interface AnswerTexts {
-  readonly severities: Readonly<Record<CautionSeverity, string>>;
+  /** the cautions: how grave they are, and their sentences */
+  readonly cautions: CautionTexts;
   /** the causes, pairs and marks by their names, and the known time itself */
   readonly causes: Readonly<Record<CauseName | PairName | Mark["name"] | "baseline", string>>;
   /** what a factor rests on */
   readonly bases: Readonly<Record<Basis, string>>;
   /** one side of a change, as it was given; nothing where it has no short form */
-  readonly side: (cause: string, side: unknown) => string | undefined;
+  readonly side: (cause: string, side: unknown, unit: TemperatureUnit) => string | undefined;
   /** between the two sides of a change */
   readonly sides: (from: string, to: string) => string;
   /** what a factor does to the time */
   readonly change: (factor: number) => string;
   /** how well a factor is known: nine in ten lie within `ratio` times more or less */
   readonly giveOrTake: (ratio: number) => string;
+  /** the row of the known time, in the place of what a factor does: nine in ten lie within `ratio` times */
+  readonly known: (ratio: number) => string;
   /** what a learned law rested on before */
   readonly before: (basis: string) => string;
   /** the time and its interval, each as a clock shows it */
@@ -44,9 +48,16 @@ const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
 /** Two figures. */
 const short = (value: number): string => String(Number(value.toPrecision(2)));
 
-function englishSide(cause: string, side: unknown): string | undefined {
+/** Nine in ten lie within so many times more or less. */
+const within = (ratio: number): string =>
+  ratio < 1.995 ? percent(ratio - 1) : `a factor of ${short(ratio)}`;
+
+function englishSide(cause: string, side: unknown, shown: TemperatureUnit): string | undefined {
+  if (cause === "temperature" && typeof side === "number") return degrees(side, shown);
+  if (cause === "push" && side === 1) return "1 stop";
   const unit = Object.hasOwn(UNITS, cause) ? UNITS[cause] : undefined;
-  if (typeof side === "number") return unit && `${Number(side.toPrecision(4))}${unit}`;
+  if (typeof side === "number")
+    return unit === undefined ? undefined : `${Number(side.toPrecision(4))}${unit}`;
   if (cause === "dilution") return formatDilution(readDilution("describeFactor/row/side", side));
   if (cause === "temperature") return "a bath that drifts";
   if (cause !== "agitation") return undefined;
@@ -54,7 +65,6 @@ function englishSide(cause: string, side: unknown): string | undefined {
 }
 
 const UNITS: Readonly<Record<string, string>> = {
-  temperature: " °C",
   use: " cm²/l",
   age: " h",
   contrast: "",
@@ -63,7 +73,7 @@ const UNITS: Readonly<Record<string, string>> = {
 
 /** The English catalogue of a compensated time. */
 export const answerTexts: AnswerTexts = {
-  severities: severityTexts,
+  cautions: englishCautions,
   causes: {
     baseline: "known time",
     temperature: "temperature",
@@ -92,7 +102,8 @@ export const answerTexts: AnswerTexts = {
     if (factor >= 1.995 || factor < 0.5) return `${short(factor)} times the time`;
     return factor > 1 ? `${percent(factor - 1)} more` : `${percent(1 - factor)} less`;
   },
-  giveOrTake: (ratio) => `give or take ${ratio < 1.995 ? percent(ratio - 1) : `a factor of ${short(ratio)}`}`,
+  giveOrTake: (ratio) => `give or take ${within(ratio)}`,
+  known: (ratio) => `the known time itself, good to ${within(ratio)}`,
   before: (basis) => `at first ${basis}`,
   time: (time, low, high) => `Develop ${time}, with 90 % certainty between ${low} and ${high}.`,
   refusedTime: (time, low, high) =>

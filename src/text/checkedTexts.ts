@@ -8,11 +8,8 @@ export function checkedTexts<Texts extends object>(at: string, texts: unknown, e
     const value = given[field];
     const kind = typeof own;
     if (typeof value !== kind || value === null)
-      wrongKind(
-        `${at}/${field}`,
-        kind === "object" ? "an object" : kind === "string" ? "text" : `a ${kind}`,
-        value,
-      );
+      wrongKind(`${at}/${field}`, [kind === "string" ? "text" : (kind as "object" | "function")], value);
+    if (field === "cautions") checkedTexts(`${at}/${field}`, value, own as object);
   }
   return given as Texts;
 }

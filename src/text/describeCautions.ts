@@ -1,41 +1,39 @@
-import { arrayOf, knownEntry, plainObject, wrongKind } from "../core/guards.js";
+import { cautionSentence } from "./cautionSentence.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
-
-const WORDS: Readonly<Record<Caution["severity"], string>> = {
-  stop: "Stop",
-  warn: "Take care",
-  note: "Note",
-};
+import type { CautionTexts } from "../core/cautionTexts.js";
+import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
+import { checkedCautions } from "./checkedCautions.js";
+import { checkedTexts } from "./checkedTexts.js";
+import { englishCautions } from "./englishCautions.js";
 
 /**
- * Cautions in short English lines.
+ * Cautions in short lines.
  *
  * @param cautions - cautions of any module
+ * @param texts - the catalogue of another language; English when left out
+ * @param options - `unit`: `"C"` or `"F"` for every temperature; °C when left out
  * @returns a line each, gravest first: how grave, what, and where in the data, when it says so
- * @throws TypeError when `cautions` is not an array
+ * @throws TypeError when `cautions` is not an array, or an argument of the wrong kind
+ * @throws RangeError when a severity is not known, or the unit none of the two
  *
  * @example
  * ```ts
- * const short = { code: "short-time", severity: "warn", message: "Under five minutes.", path: "/timeS" };
+ * const message = "Under five minutes.";
+ * const short: Caution = { code: "short-time", severity: "warn", message, path: "/timeS" };
  * describeCautions([short]) // => ["Take care: Under five minutes. [/timeS]"]
  * ```
  */
-export function describeCautions(cautions: readonly Caution[]): readonly string[] {
+export function describeCautions(
+  cautions: readonly Caution[],
+  texts: CautionTexts = englishCautions,
+  options: TemperatureUnitOptions = {},
+): readonly string[] {
   checkedCautions("describeCautions/cautions", cautions);
-  return gravestFirst(cautions).map(
-    ({ severity, message, path }) =>
-      `${WORDS[severity]}: ${message}${path === undefined || path === "" ? "" : ` [${path}]`}`,
-  );
-}
-
-/** Checks what a caution is read for. */
-export function checkedCautions(where: string, cautions: unknown): void {
-  arrayOf(where, cautions, 0).forEach((caution, i) => {
-    const at = `${where}/${i}`;
-    const { code, severity, message, path = "" } = plainObject(at, caution);
-    if (typeof code !== "string") wrongKind(`${at}/code`, "text", code);
-    knownEntry(`${at}/severity`, WORDS, severity);
-    if (typeof message !== "string") wrongKind(`${at}/message`, "text", message);
-    if (typeof path !== "string") wrongKind(`${at}/path`, "text", path);
+  checkedTexts("describeCautions/texts", texts, englishCautions);
+  const unit = temperatureUnit("describeCautions/options", options) ?? "C";
+  return gravestFirst(cautions).map((caution) => {
+    const { severity, path } = caution;
+    const where = path === undefined || path === "" ? "" : ` [${path}]`;
+    return `${texts.severities[severity]}: ${cautionSentence(caution, texts, unit)}${where}`;
   });
 }

@@ -1,6 +1,8 @@
 import { Z90 } from "../core/estimate.js";
-import { inRange, plainObject, wrongKind, wrongValue } from "../core/guards.js";
+import type { TemperatureUnit } from "../core/cautionTexts.js";
+import { inRange, isText, plainObject, positive, wrongKind } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
+import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
 import { checkedTexts } from "./checkedTexts.js";
 import { answerTexts, type AnswerTexts } from "./answerTexts.js";
 
@@ -9,42 +11,56 @@ import { answerTexts, type AnswerTexts } from "./answerTexts.js";
  *
  * @param row - a row of `compensate`'s factors
  * @param texts - the catalogue of another language; English when left out
+ * @param options - `unit`: `"C"` or `"F"` for temperatures; °C when left out
  * @returns the cause, its two sides, what it does to the time, how well that is known, and what it rests on
  * @throws TypeError when `row` or a field of it is of the wrong kind
- * @throws RangeError when its factor is not above 0, or its spread not from 0 to 100
+ * @throws RangeError when its factor is not above 0, its spread not from 0 to 100, or the unit unknown
  *
  * @remarks "Give or take" means nine in ten: the factor lies within e^(1.645·logSd) times more or less.
  *
  * @example
  * ```ts
- * const law = { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 };
+ * const law: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 0.1 };
  * const known = { timeS: 510, temperatureC: 20 };
  * const { factors } = compensate(known, { temperatureC: 18 }, { temperature: law });
  * describeFactor(factors[1]) // => "temperature, 20 °C to 18 °C: 15 % more, give or take 2 % (given)"
  * ```
  */
-export function describeFactor(row: Factor, texts: AnswerTexts = answerTexts): string {
-  return factorText("describeFactor/row", row, checkedTexts("describeFactor/texts", texts, answerTexts));
+export function describeFactor(
+  row: Factor,
+  texts: AnswerTexts = answerTexts,
+  options: TemperatureUnitOptions = {},
+): string {
+  checkedTexts("describeFactor/texts", texts, answerTexts);
+  const unit = temperatureUnit("describeFactor/options", options) ?? "C";
+  return factorText("describeFactor/row", row, texts, unit);
 }
 
 /** The same with the place of the row, for errors. */
-export function factorText(at: string, row: Factor, texts: AnswerTexts): string {
+export function factorText(at: string, row: Factor, texts: AnswerTexts, unit: TemperatureUnit): string {
   const { cause, value, logSd, basis, from, to, before } = plainObject(at, row) as unknown as Factor;
-  for (const [field, text] of Object.entries({ cause, basis }))
-    if (typeof text !== "string") wrongKind(`${at}/${field}`, "text", text);
+  for (const [field, text] of Object.entries({ cause, basis })) isText(`${at}/${field}`, text);
   aboveZero(`${at}/value`, value);
   inRange(`${at}/logSd`, logSd, 0, 100);
   for (const [field, side] of Object.entries({ from, to }))
     if (typeof side === "number") inRange(`${at}/${field}`, side, -1e100, 1e100);
-  const sides = [from, to].map((side) => (side === undefined ? undefined : texts.side(cause, side)));
+  const ratio = Math.exp(Z90 * logSd);
+  // The known time is no rule that changes anything; where it was learned, that is told.
+  if (cause === "baseline" && value === 1)
+    return texts.known(ratio) + (SAID.includes(basis) ? "" : ` (${wordFor(texts.bases, basis)})`);
+  const sides = [from, to].map((side) => (side === undefined ? undefined : texts.side(cause, side, unit)));
   const [known, today] = sides;
   const changed =
     known === undefined || today === undefined || known === today ? today : texts.sides(known, today);
   const named = wordFor(texts.causes, cause) + (changed === undefined ? "" : `, ${changed}`);
+  if (basis === "unchanged" && logSd === 0) return `${named}: ${texts.bases.unchanged}`;
   const rests =
     wordFor(texts.bases, basis) + (before === undefined ? "" : `, ${texts.before(texts.bases[before])}`);
-  return `${named}: ${texts.change(value)}, ${texts.giveOrTake(Math.exp(Z90 * logSd))} (${rests})`;
+  return `${named}: ${texts.change(value)}, ${texts.giveOrTake(ratio)} (${rests})`;
 }
+
+/** What a known time rests on where it was simply said. */
+const SAID: readonly string[] = ["given", "default", "unchanged"];
 
 /** A word of a catalogue; a cause that the catalogue does not know keeps its name. */
 function wordFor(words: Readonly<Record<string, string>>, name: string): string {
@@ -53,6 +69,6 @@ function wordFor(words: Readonly<Record<string, string>>, name: string): string 
 
 /** However small: what `compensate` answers is described. */
 export function aboveZero(where: string, value: unknown): void {
-  if (typeof value !== "number") wrongKind(where, "a number", value);
-  if (!(value > 0 && value <= 1e100)) wrongValue(where, "above 0 and at most 1e100", value);
+  if (typeof value !== "number") wrongKind(where, ["number"], value);
+  if (!(value > 0 && value <= 1e100)) positive(where, value, 1e100);
 }

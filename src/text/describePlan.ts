@@ -1,22 +1,26 @@
+import { cautionSentence } from "./cautionSentence.js";
 import { checkedTexts } from "./checkedTexts.js";
 import { formatTime } from "../quantities/formatTime.js";
 import type { Caution } from "../core/caution.js";
+import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { checkedPlan } from "../process/checkedPlan.js";
-import { ml, planTexts, type PlanTexts, type ProcessCautionCode } from "../process/text.js";
 import type { ProcessMaterial, ProcessPlan, ProcessStep } from "../process/types.js";
+import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
+import { planTexts, type PlanTexts } from "./planTexts.js";
 
 /**
  * A plan in short lines, to read aloud or to pin to the wall.
  *
  * @param plan - a plan of `planProcess`
  * @param texts - the catalogue of another language; English when left out
+ * @param options - `unit`: `"C"` or `"F"` for every temperature; °C when left out
  * @returns first what there is to stop for and to take care of; a line for each step and each cue, with the
  * time from the start of the plan; a cue that repeats has one line; then the total time, what to have ready,
  * the notes, and last what holds for every run
  * @throws TypeError when `plan` is not a plan
- * @throws RangeError when a figure of it is out of range
+ * @throws RangeError when a figure of it is out of range, or the unit none of the two
  *
- * @remarks A caution that another module wrote, about the temperature of a bath, keeps its own sentence.
+ * @remarks A caution whose code the catalogue does not have keeps its own sentence.
  *
  * @example
  * ```ts
@@ -27,37 +31,42 @@ import type { ProcessMaterial, ProcessPlan, ProcessStep } from "../process/types
  * lines[2] // => "  0:00 Rock the tray, each side in turn, for 8:25."
  * ```
  */
-export function describePlan(plan: ProcessPlan, texts: PlanTexts = planTexts): readonly string[] {
+export function describePlan(
+  plan: ProcessPlan,
+  texts: PlanTexts = planTexts,
+  options: TemperatureUnitOptions = {},
+): readonly string[] {
   checkedPlan("describePlan/plan", plan);
+  const unit = temperatureUnit("describePlan/options", options) ?? "C";
   checkedTexts("describePlan/texts", texts, planTexts);
   const { cautions, benchNotes, timeRefused } = plan;
-  const said = (caution: Caution): string =>
-    `${texts.severities[caution.severity]}: ${sentence(caution, texts)}`;
+  const { severities } = texts.cautions;
+  const sentence = (caution: Caution): string => cautionSentence(caution, texts.cautions, unit);
+  const said = (caution: Caution): string => `${severities[caution.severity]}: ${sentence(caution)}`;
   const grave = cautions.filter(({ severity }) => severity !== "note").map(said);
   const notes = cautions.filter(({ severity }) => severity === "note").map(said);
   return [
-    ...(timeRefused ? [`${texts.severities.stop}: ${texts.refused}`] : []),
+    ...(timeRefused ? [`${severities.stop}: ${texts.refused}`] : []),
     ...grave,
-    ...plan.steps.flatMap((step) => stepLines(step, plan, texts)),
+    ...plan.steps.flatMap((step) => stepLines(step, plan, texts, unit)),
     texts.total(plan.totalS),
     `${texts.ready}: ${plan.materials.map((one) => materialText(one, texts)).join("; ")}.`,
     ...notes,
-    ...benchNotes.map((one) => `${texts.bench}: ${sentence(one, texts)}`),
+    ...benchNotes.map((one) => `${texts.bench}: ${sentence(one)}`),
   ];
 }
 
-/** The sentence of a caution: from its data where the catalogue has its code. */
-function sentence(caution: Caution, { cautions }: PlanTexts): string {
-  const { code } = caution;
-  return Object.hasOwn(cautions, code) ? cautions[code as ProcessCautionCode](caution) : caution.message;
-}
-
 /** The line of a step, then its cues; a run of equal sentences becomes one line. */
-function stepLines(step: ProcessStep, { handling }: ProcessPlan, texts: PlanTexts): readonly string[] {
+function stepLines(
+  step: ProcessStep,
+  { handling }: ProcessPlan,
+  texts: PlanTexts,
+  unit: TemperatureUnit,
+): readonly string[] {
   const { name, startS, durationS, temperatureC, cues } = step;
-  const lines = [texts.step(texts.steps[name], startS, durationS, temperatureC)];
+  const lines = [texts.step(texts.steps[name], startS, durationS, temperatureC, unit)];
   const place = { step: name, vessel: handling.vessel };
-  const all = cues.map((cue) => ({ atS: cue.atS, text: texts.cue(cue, place) }));
+  const all = cues.map((cue) => ({ atS: cue.atS, text: texts.cue(cue, place, unit) }));
   for (let i = 0; i < all.length;) {
     const { atS, text } = all[i] as (typeof all)[number];
     const from = i;
@@ -70,17 +79,21 @@ function stepLines(step: ProcessStep, { handling }: ProcessPlan, texts: PlanText
   return lines;
 }
 
-function materialText(material: ProcessMaterial, { materials, stock, water }: PlanTexts): string {
+function materialText(
+  material: ProcessMaterial,
+  { materials, volume, dilution: diluted, stock, water }: PlanTexts,
+): string {
   const { name, volumeMl, dilution, stockMl, waterMl, stocksMl = [] } = material;
   // Each of several stocks is measured by itself, in the order of the dilution.
-  const stocks = (whole: number): string => (stocksMl.length > 0 ? stocksMl : [whole]).map(ml).join(" + ");
+  const stocks = (whole: number): string =>
+    (stocksMl.length > 0 ? stocksMl : [whole]).map(volume).join(" + ");
   const parts = [
     materials[name],
-    ...(dilution === undefined ? [] : [dilution]),
-    ...(volumeMl === undefined ? [] : [ml(volumeMl)]),
+    ...(dilution === undefined ? [] : [diluted(dilution)]),
+    ...(volumeMl === undefined ? [] : [volume(volumeMl)]),
     ...(stockMl === undefined || waterMl === undefined
       ? []
-      : [`(${stocks(stockMl)} ${stock}, ${ml(waterMl)} ${water})`]),
+      : [`(${stocks(stockMl)} ${stock}, ${volume(waterMl)} ${water})`]),
   ];
   return parts.join(" ");
 }

@@ -1,5 +1,6 @@
 import { isPast, type Caution } from "../core/caution.js";
-import { pastCapacityText } from "./text.js";
+import { makeCaution } from "../core/cautionTexts.js";
+import { pastCapacitySentence } from "./text.js";
 
 /**
  * Whether a bath has developed more than it can.
@@ -13,6 +14,6 @@ export function capacityCautions(
   capacityCm2PerL: number | undefined,
 ): readonly Caution[] {
   if (capacityCm2PerL === undefined || !isPast(usedCm2PerL, capacityCm2PerL)) return [];
-  const facts = { quantity: "cm2PerL", limit: capacityCm2PerL, actual: usedCm2PerL } as const;
-  return [{ code: "bath-past-capacity", severity: "stop", message: pastCapacityText(facts), ...facts }];
+  const figures = { quantity: "cm2PerL", limit: capacityCm2PerL, actual: usedCm2PerL } as const;
+  return [makeCaution(pastCapacitySentence, "bath-past-capacity", "stop", figures)];
 }

@@ -18,6 +18,7 @@ export const useCause: Cause<UseLaw, number, "use"> = {
   name: "use",
   field: "usedCm2PerL",
   law: "use",
+  lawFields: ["increase", "perCm2PerL", "growth", "sdIncrease", "shape", "capacityCm2PerL", "dilution"],
   generic: genericUseLaw,
   start: 0,
   column: { name: "usedCm2PerL", side: usedArea },

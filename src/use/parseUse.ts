@@ -1,38 +1,71 @@
-import { inRange, wrongKind, unreadable } from "../core/guards.js";
+import {
+  ambiguous,
+  inRange,
+  plainObject,
+  positive,
+  refuse,
+  type TextForm,
+  unreadable,
+} from "../core/guards.js";
+import { volumeNeededText } from "./text.js";
 import { filmAreaCm2 } from "../quantities/filmAreaCm2.js";
-import { withPoint } from "../quantities/numberText.js";
+import { groupReadings, plainFigures } from "../quantities/numberText.js";
 
-const FORMS = 'a use such as "516 cm2/l" or "2 rolls/l"';
+/** What belongs to an amount of film. */
+export interface ParseUseOptions {
+  /** the volume of the bath, ml, for an amount without one: `"2 rolls"`; above 0 to 1e6 */
+  readonly volumeMl?: number | undefined;
+}
+
+const USES: TextForm = { format: "use", examples: ["516 cm2/l", "2 rolls/l"] };
+
+const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
+const AMOUNT = String.raw`${NUMBER}\s*(cm[2\u00b2]|rolls?|rollen?)`;
+const VOLUME = String.raw`(?:${NUMBER}\s*)?(ml|l|lit(?:er|re)s?)`;
+const USE = new RegExp(String.raw`^${AMOUNT}(?:\s*(?:\/|per|in|pro|je)\s*${VOLUME})?$`, "i");
 
 /**
  * Reads how much a bath was used, as people write it.
  *
  * @param text - area developed in each litre, with its unit: `"516 cm2/l"`, `"516 cm²/l"`, `"2 rolls/l"`,
- * `"1,5 rolls/l"`
+ * `"1,5 rolls/l"`, `"2 rolls in 500 ml"`; `"0"` for a fresh bath; in German `"2 Rollen/l"`
+ * @param options - `volumeMl`: the volume of the bath for an amount without one, such as `"2 rolls"`
  * @returns the area in cm²/l
- * @throws TypeError when `text` is not text
- * @throws RangeError when it is not a use, has no unit, or is above 1e6 cm²/l
+ * @throws TypeError when `text` is not text or `options` not an object
+ * @throws RangeError when it is not a use, has no unit (code `"ambiguous"`), is an amount without a volume
+ * (code `"needs-counterpart"`), or is above 1e6 cm²/l
  *
  * @remarks A roll counts as 516.128 cm², as in {@link filmAreaCm2}.
  *
  * @example
  * ```ts
  * parseUse("2 rolls/l") // => 1032.256
+ * parseUse("2 rolls", { volumeMl: 500 }) // => 2064.512
  * ```
  */
-export function parseUse(text: string): number {
-  if (typeof text !== "string") wrongKind("parseUse/text", FORMS, text, { types: ["text"] });
-  const [, amount, unit] =
-    /^(\d+(?:\.\d+)?)\s*(cm[2\u00b2]|rolls?)\s*(?:\/|per)\s*l(?:it(?:er|re))?$/i.exec(
-      withPoint(text.trim()),
-    ) ?? [];
-  if (unit === undefined) unreadable("parseUse/text", "use", ["516 cm2/l", "2 rolls/l"], FORMS, text);
+export function parseUse(text: string, options: ParseUseOptions = {}): number {
+  const at = "parseUse/text";
+  if (typeof text !== "string") unreadable(at, USES, text);
+  const { volumeMl } = plainObject("parseUse/options", options);
+  if (volumeMl !== undefined) positive("parseUse/options", volumeMl, 1e6, "volumeMl", "/volumeMl");
+  const plain = plainFigures(text);
+  if (Number(plain || NaN) === 0) return 0;
+  const [, amount, kind, volume = "1", unit] = USE.exec(plain) ?? [];
+  if (amount === undefined || kind === undefined) noUse(at, plain, text);
+  const ml = unit === undefined ? volumeMl : Number(volume) * (/^m/i.test(unit) ? 1 : 1000);
+  if (ml === undefined) refuse(at, "volume-needed", volumeNeededText, {}, text, "needs-counterpart");
+  const cm2 = Number(amount) * (/^r/i.test(kind) ? filmAreaCm2("120") : 1);
   // To twelve figures: ten rolls stand at a capacity of ten rolls, and not a rounding past it.
-  return inRange(
-    "parseUse/text",
-    Number((Number(amount) * (/^r/i.test(unit) ? filmAreaCm2("120") : 1)).toPrecision(12)),
-    0,
-    1e6,
-    "cm2PerL",
-  );
+  return inRange(at, Number(((1000 * cm2) / (ml as number)).toPrecision(12)), 0, 1e6, "cm2PerL");
+}
+
+function noUse(at: string, plain: string, text: string): never {
+  const grouped = groupReadings(plain);
+  const readings = /^\d+(?:\.\d+)?$/.test(plain)
+    ? [`${plain} cm2/l`, `${plain} rolls/l`]
+    : grouped && USE.test(grouped[0])
+      ? grouped
+      : undefined;
+  if (readings === undefined) unreadable(at, USES, text);
+  ambiguous(at, USES, readings, text);
 }

@@ -1,7 +1,7 @@
 /*
  * What a rule of use can plausibly be: for the caution `law-unusual`, which warns and refuses nothing.
  */
-import { filmAreaCm2 } from "../quantities/filmAreaCm2.js";
+import { ROLL_CM2 } from "../handbook/roll.js";
 import type { UseLaw } from "./useFactor.js";
 
 /**
@@ -30,7 +30,7 @@ export function unusualUseLaw(law: UseLaw): UnusualUseLaw | undefined {
   const { increase, perCm2PerL, growth, shape } = law;
   if (shape !== undefined) return undefined;
   if (increase >= 1) return { reason: "maybe-percent", path: "/increase", limit: 1, actual: increase };
-  const rolls = filmAreaCm2("120") / perCm2PerL;
+  const rolls = ROLL_CM2 / perCm2PerL;
   const perRoll = growth === "linear" ? increase * rolls : Math.expm1(rolls * Math.log1p(increase));
   const [low, high] = USUAL_INCREASE_PER_ROLL;
   if (perRoll >= low && perRoll <= high) return undefined;

@@ -1,11 +1,15 @@
-/* The sentence of the caution about use, from its data. */
-import type { Caution } from "../core/caution.js";
+/*
+ * Module: use. The English of its caution and of the rule that a text may break, each from its data.
+ */
+import type { CautionSentences } from "../core/cautionTexts.js";
 import { digits } from "../core/digits.js";
+import type { InputWanted } from "../core/errorRules.js";
 
-/** The sentence of `bath-past-capacity`. */
-export function pastCapacityText({ limit, actual }: Pick<Caution, "limit" | "actual">): string {
-  return (
-    `The bath has developed ${digits(actual, 4)} cm² in each litre; it can do ${digits(limit, 4)}. ` +
-    `Mix fresh.`
-  );
-}
+export const pastCapacitySentence: Pick<CautionSentences, "bath-past-capacity"> = {
+  "bath-past-capacity": ({ limit, actual }) =>
+    `The bath has developed ${digits(actual, 4)} cm² in each litre. It can do ${digits(limit, 4)}. ` +
+    `Mix fresh.`,
+};
+
+export const volumeNeededText: InputWanted<"volume-needed"> = () =>
+  'an amount of film in a volume of bath, such as "2 rolls/l"';

@@ -1,16 +1,20 @@
 import { frozen } from "../core/frozen.js";
 import { readDilution, type Dilution } from "../dilution/dilution.js";
-import { inRange, notOneOf, positive, wrongValue } from "../core/guards.js";
+import { inRange, notOneOf, positive, refuse } from "../core/guards.js";
 import { ROLL_CM2 } from "../handbook/roll.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
+import { MOST_SLOWED, slowingText } from "../core/text.js";
 
 /**
  * A published rule for more time as a bath is used: `increase` (0.10 is 10 %) for every `perCm2PerL` square
  * centimetres developed in a litre, added up (`"linear"`) or multiplied (`"compound"`).
  */
 export interface UseLaw extends LawOrigin {
+  /** longer time for each `perCm2PerL` developed, as a fraction, 0 to 10 */
   readonly increase: number;
+  /** the area in a litre that the increase is for, cm²/l */
   readonly perCm2PerL: number;
+  /** how the increases of several areas add up */
   readonly growth: "linear" | "compound";
   /** standard deviation of `increase`; a quarter of it when left out */
   readonly sdIncrease?: number | undefined;
@@ -71,15 +75,15 @@ export function useFactor(fromCm2PerL: number, toCm2PerL: number, law: UseLaw = 
   return Math.exp((useSlope(ready, to) - useSlope(ready, from)) * ready.increase);
 }
 
-/** ln of the longest factor, 1000 times, with room for the rounding of the logarithm. */
-const LONGEST_LOG = Math.log(1000.001);
+/** ln of the longest factor, a little above it, since the logarithm is rounded. */
+const LONGEST_LOG = Math.log(MOST_SLOWED * 1.000001);
 
-/** Refuses a use under which a bath would take more than 1000 times as long as a fresh one. */
+/** Refuses a use under which a bath would be dead. */
 export function notTooSlow(at: string, law: UseLaw, usedCm2PerL: number): void {
   // ln(1 + x) is at most x: far from the limit no logarithm is needed.
   if (usedCm2PerL * law.increase < 6 * law.perCm2PerL) return;
   if (!(useSlope(law, usedCm2PerL) * law.increase < LONGEST_LOG))
-    wrongValue(at, "such that time grows at most 1000 times", usedCm2PerL);
+    refuse(at, "slowing-at-most", slowingText, { max: MOST_SLOWED }, usedCm2PerL);
 }
 
 /** Returns an area in cm² per litre from 0 to 1e6; throws otherwise. */
@@ -115,6 +119,6 @@ export function useSlope(
 ): number {
   const portions = usedCm2PerL / perCm2PerL;
   // A curve of nothing is the portions themselves.
-  const curve = shape || 1e-20;
+  const curve = Math.max(shape, 1e-20);
   return (growth === "linear" ? Math.log1p(curve * portions) : portions * Math.log1p(curve)) / curve;
 }

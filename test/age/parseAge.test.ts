@@ -1,8 +1,7 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { ageFactor, parseAge } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 describe("parseAge", () => {
   it.each([
@@ -32,6 +31,15 @@ describe("parseAge", () => {
     ["0 h", 0],
     [" 5000 h ", 5000],
     ["1000000 h", 1e6],
+    ["1 Woche 2 Tage", 216],
+    ["3 Tage", 72],
+    ["1 Tag 6 Stunden", 30],
+    ["2 Std", 2],
+    ["90 Minuten", 1.5],
+    ["2 Std.", 2],
+    ["1 1/2 h", 1.5],
+    ["½ day", 12],
+    ["0", 0],
   ])("reads %s", (text, ageH) => {
     expect(parseAge(text)).toBeCloseTo(ageH, 12);
   });
@@ -45,8 +53,6 @@ describe("parseAge", () => {
   it.each([
     "",
     "  ",
-    "2",
-    "2:30",
     "1:02:00",
     "3 m",
     "2 months",
@@ -62,10 +68,21 @@ describe("parseAge", () => {
   ])("refuses %j", (text) => {
     const shown = JSON.stringify(text.slice(0, 60));
     expect(() => parseAge(text)).toThrow(
-      new RangeError(
-        `parseAge: text must be an age such as "90 min", "2 h" or "3 days", with its unit, got ${shown}`,
-      ),
+      new RangeError(`parseAge: text must be an age such as "2 h" or "3 days", got ${shown}`),
     );
+  });
+  it.each([
+    ["2", ["2 h", "2 days"]],
+    ["1,5", ["1.5 h", "1.5 days"]],
+    ["2:30", ["2 h 30 min", "2 min 30 s"]],
+  ])("says both meanings of %j", (text, readings) => {
+    expect(() => parseAge(text)).toThrow(
+      expect.objectContaining({ code: "ambiguous", expected: expect.objectContaining({ readings }) }),
+    );
+    for (const reading of readings) expect(parseAge(reading)).toBeGreaterThan(0);
+  });
+  it.each(["", "   "])("finds %j empty", (text) => {
+    expect(() => parseAge(text)).toThrow(expect.objectContaining({ code: "empty" }));
   });
   it("refuses more than a bath can be", () => {
     expect(() => parseAge("1000001 h")).toThrow(
@@ -75,7 +92,7 @@ describe("parseAge", () => {
   });
   it.each([2, null, undefined, ["2 h"]])("refuses %j by kind", (value) => {
     expect(() => parseAge(anyOf(value))).toThrow(TypeError);
-    expect(() => parseAge(anyOf(value))).toThrow(/^parseAge: text must be an age such as/);
+    expect(() => parseAge(anyOf(value))).toThrow(/^parseAge: text (must be|is missing:) an age such as/);
   });
   test.prop([
     fc.integer({ min: 0, max: 5000 }),

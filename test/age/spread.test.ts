@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { compensate, effect } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 describe("the spread of age", () => {
   it("grows with the root of the hours where nothing is known, to 8 %", () => {
@@ -82,5 +81,14 @@ describe("an age that is stated, without a law", () => {
     // 4 % of the time itself and 8 % of the age: 6:54 to 9:16.
     expect(Math.round(lowS)).toBe(414);
     expect(Math.round(highS)).toBe(556);
+  });
+});
+
+describe("the spread of a life", () => {
+  it("is a tenth over the whole of it, and in proportion to the hours between two ages", () => {
+    const law = { kind: "life", lifeH: 4 } as const;
+    expect(effect("age", 0, 4, law).logSd).toBeCloseTo(0.1, 12);
+    expect(effect("age", 1, 3, law).logSd).toBeCloseTo(0.05, 12);
+    expect(effect("age", 3, 3, law).logSd).toBe(0);
   });
 });

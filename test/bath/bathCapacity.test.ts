@@ -1,15 +1,14 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { bathCapacity, filmAreaCm2, handbookUseLaw, type Brew } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { bathCapacity, filmAreaCm2, handbookUseLaw, type DeveloperBrew } from "../../src/index.js";
+import { anyOf } from "../helpers.js";
 const ROLL = filmAreaCm2("120");
 const PLATE = 9 * 12;
 const codes = (bath: Parameters<typeof bathCapacity>[0]): readonly string[] =>
   bathCapacity(bath).cautions.map(({ code }) => code);
 
 /** Coffee and vitamin C in a litre, g (common practice). */
-const brewOf = (coffeeG: number, vitaminCG: number, volumeMl = 1000): Brew => ({
+const brewOf = (coffeeG: number, vitaminCG: number, volumeMl = 1000): DeveloperBrew => ({
   volumeMl,
   ingredients: [
     { ingredient: "soda-anhydrous", massG: (54 * volumeMl) / 1000 },

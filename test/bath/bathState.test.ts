@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { ageFactor, bathState, bathVerdict, compensate, handbookUseLaw, parseAge } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const ROLL = 516.128;
 
 describe("bathState", () => {
@@ -34,7 +33,7 @@ describe("bathState", () => {
         .cautions.filter(({ severity }) => severity === "stop")
         .map(({ code, data }) => [code, data]),
     ).toEqual([["bath-past-life", { at: "pour-out" }]]);
-    expect(bathVerdict({ usedCm2PerL, ageH, ...laws }).verdict).toBe("compensate");
+    expect(bathVerdict({ usedCm2PerL, ageH, ...laws }).verdict).toBe("more-time");
   });
   it("rounds nothing up past a limit: forty minutes are a life of two thirds of an hour", () => {
     const age = { kind: "life", lifeH: parseAge("40 min") } as const;
@@ -59,7 +58,7 @@ describe("bathState", () => {
       new RangeError("bathState: ledger.mixedAtH must be from -10000000 to 10000000 h, got Infinity"),
     );
     expect(() => bathState(ledger, 8)).toThrow(
-      new RangeError("bathState: atH must be at or after mixing (9 h), got 8"),
+      new RangeError("bathState: atH must be at least mixedAtH (9 h), got 8"),
     );
     expect(() => bathState(ledger, NaN)).toThrow(
       "bathState: atH must be from -10000000 to 10000000 h, got NaN",
@@ -71,7 +70,7 @@ describe("bathState", () => {
       new TypeError("bathState: ledger.processed[0] must be an object, got 1"),
     );
     expect(() => bathState({ ...ledger, processed: [{ atH: 8, areaCm2: 1 }] }, 9)).toThrow(
-      new RangeError("bathState: ledger.processed[0].atH must be at or after mixing (9 h), got 8"),
+      new RangeError("bathState: ledger.processed[0].atH must be at least mixedAtH (9 h), got 8"),
     );
     expect(() => bathState({ ...ledger, processed: [{ atH: 1e8, areaCm2: 1 }] }, 9)).toThrow(
       "bathState: ledger.processed[0].atH must be from -10000000 to 10000000 h, got 100000000",

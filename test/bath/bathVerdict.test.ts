@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { bathVerdict, compensate, handbookUseLaw, type UseLaw } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import {
+  bathCapacity,
+  bathVerdict,
+  compensate,
+  handbookUseLaw,
+  type DeveloperBrew,
+  type UseLaw,
+} from "../../src/index.js";
+import { anyOf } from "../helpers.js";
 
 describe("bathVerdict", () => {
   const use: UseLaw = { increase: 0.1, perCm2PerL: 100, growth: "linear" };
@@ -27,7 +33,7 @@ describe("bathVerdict", () => {
     expect(
       bathVerdict({ use, usedCm2PerL: 300, age: { kind: "half-life", halfLifeH: 10 }, ageH: 1 }),
     ).toEqual({
-      verdict: "compensate",
+      verdict: "more-time",
       factor: expect.closeTo(1.3 * 2 ** 0.1, 12),
       cautions: [
         {
@@ -40,6 +46,42 @@ describe("bathVerdict", () => {
         },
       ],
     });
+  });
+  // 40 g/l of coffee alone carry 2.9 rolls of 516.128 cm² a litre, 10 ml of concentrate one roll (common practice).
+  it("warns past the capacity that follows from what the bath is, as bathCapacity does", () => {
+    const brew: DeveloperBrew = {
+      volumeMl: 500,
+      ingredients: [
+        { ingredient: "soda-anhydrous", massG: 27 },
+        { ingredient: "instant-coffee", massG: 20 },
+      ],
+    };
+    for (const bath of [
+      { brew },
+      { brew, material: "paper" },
+      { family: "p-aminophenol", dilution: "1+50" },
+      { leastMlPerRoll: 8, dilution: "1+50" },
+    ] as const) {
+      const { capacityCm2PerL: limit } = bathCapacity({ volumeMl: 1000, ...bath });
+      const past = (usedCm2PerL: number) =>
+        bathVerdict({ ...bath, use, usedCm2PerL }).cautions.filter(
+          ({ code }) => code === "bath-past-capacity",
+        );
+      expect(past(limit)).toEqual([]);
+      expect(past(limit * 1.01)).toMatchObject([{ severity: "warn", path: "/usedCm2PerL", limit }]);
+    }
+    // What is stated goes before what is reckoned, and of an unknown bath nothing is reckoned.
+    const stated = bathVerdict({ brew, usedCm2PerL: 1000, capacityCm2PerL: 900 }).cautions[0];
+    expect(stated).toMatchObject({ code: "bath-past-capacity", severity: "stop", limit: 900 });
+    expect(
+      bathVerdict({ brew, usedCm2PerL: 2000, capacityCm2PerL: 3000 }).cautions.map((c) => c.code),
+    ).not.toContain("bath-past-capacity");
+    expect(bathVerdict({ usedCm2PerL: 3000 }).cautions.map((c) => c.code)).not.toContain(
+      "bath-past-capacity",
+    );
+    expect(() => bathVerdict({ brew: { volumeMl: 1, ingredients: [] } })).toThrow(
+      expect.objectContaining({ path: "/bath/brew/ingredients" }),
+    );
   });
   it("discards, with each reason", () => {
     const verdict = bathVerdict({
@@ -56,8 +98,7 @@ describe("bathVerdict", () => {
       {
         code: "bath-past-life",
         severity: "stop",
-        message:
-          "The bath is older than its life of 1 h: it fails at once, and no time replaces it. Mix fresh.",
+        message: "The bath is older than its life of 1 h: it fails at once. Mix fresh.",
         path: "/ageH",
         quantity: "ageH",
         limit: 1,
@@ -76,7 +117,7 @@ describe("bathVerdict", () => {
       {
         code: "bath-past-capacity",
         severity: "stop",
-        message: "The bath has developed 1001 cm² in each litre; it can do 1000. Mix fresh.",
+        message: "The bath has developed 1001 cm² in each litre. It can do 1000. Mix fresh.",
         path: "/usedCm2PerL",
         quantity: "cm2PerL",
         limit: 1000,
@@ -85,7 +126,7 @@ describe("bathVerdict", () => {
       {
         code: "bath-too-slow",
         severity: "stop",
-        message: "The bath needs 2 times the time of a fresh one, more than twice. Mix fresh.",
+        message: "The bath needs 2 times the time of a fresh one, more than 2 times. Mix fresh.",
         path: "",
         quantity: "ratio",
         limit: 2,
@@ -98,10 +139,10 @@ describe("bathVerdict", () => {
     expect(verdict).toBe("discard");
     // 8 % a roll: 1 + 0.08 × 20000/516.128.
     expect(factor).toBeCloseTo(4.1, 1);
-    expect(cautions.map(({ code }) => code)).toEqual(["bath-too-slow", "default-law"]);
-    expect(cautions[1]!.data).toEqual({ causes: ["use", "age"] });
+    expect(cautions.map(({ code }) => code)).toEqual(["bath-too-slow", "age-unknown", "default-law"]);
+    expect(cautions[2]!.data).toEqual({ causes: ["use", "age"] });
     expect(bathVerdict({ usedCm2PerL: 2000, keepingLimitH: 24, ageH: 1 })).toMatchObject({
-      verdict: "compensate",
+      verdict: "more-time",
       cautions: [{ code: "bath-slow" }, { code: "default-law", data: { causes: ["use"] } }],
     });
   });
@@ -112,8 +153,17 @@ describe("bathVerdict", () => {
     expect(bathVerdict({ ageH: 500 })).toMatchObject({
       verdict: "unknown",
       factor: 1,
-      cautions: [{ code: "default-law", severity: "note", data: { causes: ["age"] } }],
+      cautions: [
+        { code: "age-unknown", severity: "warn", path: "/ageH", quantity: "ageH", limit: 24, actual: 500 },
+        { code: "default-law", severity: "note", data: { causes: ["age"] } },
+      ],
     });
+    // However much time its use asks for.
+    expect(bathVerdict({ ageH: 500, usedCm2PerL: 516 }).verdict).toBe("unknown");
+    // A law of the first day says nothing of the second.
+    const speeding = { kind: "speeding", perDay: 0.1, runs: 5 } as const;
+    expect(bathVerdict({ ageH: 24, age: speeding }).verdict).toBe("more-time");
+    expect(bathVerdict({ ageH: 30, age: speeding }).verdict).toBe("unknown");
     expect(bathVerdict({ usedCm2PerL: 10, ageH: 2 }).verdict).toBe("unknown");
     expect(bathVerdict({ usedCm2PerL: 10, ageH: 0 }).verdict).toBe("usable");
     expect(bathVerdict({ ageH: 2, keepingLimitH: 3 }).verdict).toBe("usable");
@@ -122,7 +172,7 @@ describe("bathVerdict", () => {
   it("lets no rule for any bath discard one that is within a capacity of its own", () => {
     // H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII: 19355 cm² in a litre.
     const printed = { capacityCm2PerL: 19355 };
-    expect(bathVerdict({ usedCm2PerL: 19000, ...printed }).verdict).toBe("compensate");
+    expect(bathVerdict({ usedCm2PerL: 19000, ...printed }).verdict).toBe("more-time");
     expect(bathVerdict({ usedCm2PerL: 19400, ...printed }).cautions.map(({ code }) => code)).toEqual([
       "bath-past-capacity",
       "bath-too-slow",
@@ -144,8 +194,8 @@ describe("bathVerdict", () => {
     const rolls = (count: number): number => (count * 516.128) / 3.785411784;
     const of = (dilution: string, usedCm2PerL: number) =>
       bathVerdict({ usedCm2PerL, dilution, use: printed, capacityCm2PerL: undefined });
-    expect(of("stock", rolls(16)).verdict).toBe("compensate");
-    expect(of("1+1", rolls(8)).verdict).toBe("compensate");
+    expect(of("stock", rolls(16)).verdict).toBe("more-time");
+    expect(of("1+1", rolls(8)).verdict).toBe("more-time");
     expect(of("1+1", rolls(8)).factor).toBeCloseTo(of("stock", rolls(16)).factor, 12);
     expect(of("1+1", rolls(8.1))).toMatchObject({
       verdict: "discard",
@@ -154,7 +204,7 @@ describe("bathVerdict", () => {
     // The dilution of its own capacity is that of the bath.
     expect(
       bathVerdict({ usedCm2PerL: 1500, dilution: "1+1", use: printed, capacityCm2PerL: 1600 }).verdict,
-    ).toBe("compensate");
+    ).toBe("more-time");
   });
   it("takes the capacity of the use law, unless the bath has one of its own", () => {
     const printed = handbookUseLaw("phenidone-ascorbate");
@@ -167,10 +217,8 @@ describe("bathVerdict", () => {
     expect(
       compensate({ timeS: 510, temperatureC: 20 }, { usedCm2PerL: 9000 }, { use: printed }).cautions[0],
     ).toMatchObject({ code: "bath-past-capacity", limit });
-    expect(bathVerdict({ usedCm2PerL: limit, use: printed }).verdict).toBe("compensate");
-    expect(bathVerdict({ usedCm2PerL: 9000, use: printed, capacityCm2PerL: 9000 }).verdict).toBe(
-      "compensate",
-    );
+    expect(bathVerdict({ usedCm2PerL: limit, use: printed }).verdict).toBe("more-time");
+    expect(bathVerdict({ usedCm2PerL: 9000, use: printed, capacityCm2PerL: 9000 }).verdict).toBe("more-time");
     expect(bathVerdict({ usedCm2PerL: 5000, use: printed, capacityCm2PerL: 4000 }).cautions[0]).toMatchObject(
       { limit: 4000, actual: 5000 },
     );
@@ -189,7 +237,7 @@ describe("bathVerdict", () => {
       keepingLimitH: 2,
       capacityCm2PerL: 1000,
     });
-    expect(verdict.verdict).toBe("compensate");
+    expect(verdict.verdict).toBe("more-time");
     expect(verdict.factor).toBe(2);
   });
   it("does not take rounding for more than a limit, and takes a thousandth for it", () => {
@@ -203,7 +251,7 @@ describe("bathVerdict", () => {
       capacityCm2PerL: 100,
     } as const;
     expect(bathVerdict({ ...limits, ageH, usedCm2PerL: 100.00000000000001 })).toMatchObject({
-      verdict: "compensate",
+      verdict: "more-time",
       cautions: [{ code: "bath-slow" }],
     });
     expect(
@@ -229,6 +277,35 @@ describe("bathVerdict", () => {
     );
     expect(() => bathVerdict({ age: anyOf({ kind: "cliff" }) })).toThrow(
       "bathVerdict: bath.age.kind must be",
+    );
+  });
+});
+
+describe("a bath past what its law can say", () => {
+  it("is discarded beyond ten half-lives", () => {
+    const { verdict, factor } = bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: 24 } });
+    expect(verdict).toBe("discard");
+    expect(factor).toBeCloseTo(1024, 9);
+    // Ten half-lives themselves the law takes.
+    expect(bathVerdict({ ageH: 240, age: { kind: "half-life", halfLifeH: 24 } }).factor).toBeCloseTo(1024, 9);
+    expect(() => bathVerdict({ ageH: 300, age: { kind: "half-life", halfLifeH: NaN } })).toThrow(
+      /halfLifeH must be from 0.001/,
+    );
+  });
+
+  it("is discarded where it takes more than 1000 times as long", () => {
+    const use = { increase: 1, perCm2PerL: 100, growth: "compound" } as const;
+    expect(bathVerdict({ usedCm2PerL: 5000, use })).toMatchObject({ verdict: "discard", factor: 1000 });
+    // 2^9.9 and 1 + 9 × 111 the rule itself takes.
+    expect(bathVerdict({ usedCm2PerL: 990, use }).factor).toBeCloseTo(2 ** 9.9, 9);
+    expect(
+      bathVerdict({ usedCm2PerL: 111, use: { increase: 9, perCm2PerL: 1, growth: "linear" } }).factor,
+    ).toBeCloseTo(1000, 9);
+    expect(
+      bathVerdict({ usedCm2PerL: 110, use: { increase: 9, perCm2PerL: 1, growth: "linear" } }).factor,
+    ).toBeCloseTo(991, 9);
+    expect(() => bathVerdict({ usedCm2PerL: 5000, use: { ...use, increase: NaN } })).toThrow(
+      /^bathVerdict: bath\.use\.increase must be from 0 to 10, got NaN/,
     );
   });
 });

@@ -8,8 +8,7 @@ import {
   replenishmentMl,
   type BathLedger,
 } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 // An invented weekend at the hut: a litre mixed at nine, two rolls at ten.
 const ledger: BathLedger = { volumeMl: 1000, mixedAtH: 9, processed: [{ atH: 10, areaCm2: 1000 }] };
@@ -182,6 +181,7 @@ describe("checkLedger", () => {
       expected: { above: 0, max: 1e6, quantity: "areaCm2" },
       actual: -1,
       message: "checkLedger: processed[2].areaCm2 must be above 0 and at most 1000000 cm², got -1",
+      sentence: "must be above 0 and at most 1000000 cm², got -1",
     });
   });
   it("finds what takes out more than is in", () => {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { handbookKeeping, handbookReplenishment, replenishmentMl } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 describe("replenishmentMl", () => {
   it("adds replenisher by area", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { brewPh, checkBrew, scaleBrew, type Brew, type WeighedPart } from "../../src/index.js";
+import { brewPh, checkBrew, scaleBrew, type DeveloperBrew, type WeighedPart } from "../../src/index.js";
 import { activityCoefficients } from "../../src/brew/activity.js";
 import { bathOf } from "../../src/brew/bath.js";
 import { readBrew } from "../../src/brew/brew.js";
@@ -90,9 +90,9 @@ describe("pH against published standards", () => {
         part("instant-coffee", coffee),
         part("potassium-bromide", bromide),
       ];
-      const good: Brew = { volumeMl, ingredients: [part("soda-anhydrous", soda), ...rest] };
-      const poor: Brew = { volumeMl, ingredients: [part("baking-soda", soda), ...rest] };
-      const grave = (brew: Brew): string[] =>
+      const good: DeveloperBrew = { volumeMl, ingredients: [part("soda-anhydrous", soda), ...rest] };
+      const poor: DeveloperBrew = { volumeMl, ingredients: [part("baking-soda", soda), ...rest] };
+      const grave = (brew: DeveloperBrew): string[] =>
         checkBrew(brew)
           .filter(({ severity }) => severity === "stop")
           .map(({ code }) => code);
@@ -377,7 +377,11 @@ describe("laws of the balance", () => {
     ).toBeCloseTo(7, 3);
   });
 
-  const withMore = (brew: Brew, ingredient: WeighedPart["ingredient"], massG: number): Brew => ({
+  const withMore = (
+    brew: DeveloperBrew,
+    ingredient: WeighedPart["ingredient"],
+    massG: number,
+  ): DeveloperBrew => ({
     ...brew,
     ingredients: [...brew.ingredients, part(ingredient, massG)],
   });
@@ -425,7 +429,7 @@ describe("laws of the balance", () => {
         fc.double({ min: 0, max: 0.4, noNaN: true }),
         fc.double({ min: 0, max: 0.4, noNaN: true }),
         (brew, which, less, more) => {
-          const ranged = (by: number): Brew => ({
+          const ranged = (by: number): DeveloperBrew => ({
             ...brew,
             ingredients: (brew.ingredients as WeighedPart[]).map((p, i) =>
               i === which ? { ...p, lowG: p.massG * (1 - by), highG: p.massG * (1 + by) } : p,
@@ -441,7 +445,7 @@ describe("laws of the balance", () => {
 });
 
 describe("the interval", () => {
-  const halfOf = (brew: Brew): [number, number] => {
+  const halfOf = (brew: DeveloperBrew): [number, number] => {
     const { ph, low, high } = brewPh(brew);
     return [ph - low, high - ph];
   };
@@ -516,5 +520,55 @@ describe("the interval", () => {
     const plain = { volumeMl: hutBrew.volumeMl, ingredients: hutBrew.ingredients };
     expect(brewPh(plain).ph).toBe(brewPh({ ...plain, temperatureC: 20 }).ph);
     expect(brewPh(plain).ph).not.toBe(brewPh(hutBrew).ph);
+  });
+});
+
+describe("a mass below what is weighed", () => {
+  it("is refused by its own name", () => {
+    expect(() => brewPh({ volumeMl: 1000, ingredients: [{ ingredient: "borax", massG: 1e-31 }] })).toThrow(
+      /massG must be above 1e-30/,
+    );
+  });
+});
+
+describe("two ranges in one brew", () => {
+  const ranged = (ingredient: WeighedPart["ingredient"], massG: number): WeighedPart => ({
+    ingredient,
+    massG,
+    lowG: 0.7 * massG,
+    highG: 1.4 * massG,
+  });
+  // Each range moves alone, so squares add: both ranges widen by what one widens and the other does.
+  const bothAdd = (widthOf: (brew: DeveloperBrew) => number): void => {
+    const square = (soda: WeighedPart, coffee: WeighedPart): number =>
+      widthOf(brewOf(soda, part("baking-soda", 20), coffee)) ** 2;
+    const [s, c, sr, cr] = [
+      part("soda-anhydrous", 5),
+      part("instant-coffee", 60),
+      ranged("soda-anhydrous", 5),
+      ranged("instant-coffee", 60),
+    ];
+    const none = square(s, c);
+    expect(square(sr, c)).toBeGreaterThan(1.01 * none);
+    expect(square(s, cr)).toBeGreaterThan(1.01 * none);
+    expect(square(sr, cr) / (square(sr, c) + square(s, cr) - none)).toBeCloseTo(1, 6);
+  };
+  it("add in pH", () => {
+    bothAdd((brew) => {
+      const { ph, low } = brewPh(brew);
+      return ph - low;
+    });
+    bothAdd((brew) => {
+      const { ph, high } = brewPh(brew);
+      return high - ph;
+    });
+  });
+});
+
+describe("brewPh of coffee alone", () => {
+  it("is less certain than the model, whose ± is 0.02 in so thin a bath", () => {
+    const { low, high, ionicStrength } = brewPh(brewOf(part("instant-coffee", 20)));
+    expect(ionicStrength).toBeLessThan(0.1);
+    expect(high - low).toBeGreaterThan(2 * 0.02 + 1e-4);
   });
 });

@@ -1,17 +1,20 @@
 import { describe, expect, it } from "vitest";
 import {
+  brewCapacity,
   brewStrength,
   checkBrew,
   compensate,
   genericStrengthLaw,
+  prepareCompensation,
   scaleBrew,
-  type Brew,
+  type DeveloperBrew,
   type BrewPart,
   type BrewStrengthOptions,
   type WeighedPart,
 } from "../../src/index.js";
 import { fc, test } from "../property.js";
 import { anyBrew, brewOf, hutBrew, part, sensibleBrew, solve } from "./brews.js";
+import { anyOf, thrown } from "../helpers.js";
 
 const soda = (massG: number): WeighedPart => part("soda-anhydrous", massG);
 const coffee = part("instant-coffee", 40);
@@ -19,11 +22,11 @@ const acid = (massG: number): WeighedPart => part("ascorbic-acid", massG);
 const recipe = brewOf(soda(54), acid(16), coffee);
 const Z90 = 1.6448536269514722;
 const positive = (max: number): fc.Arbitrary<number> => fc.double({ min: 0.01, max, noNaN: true });
-const interval = (from: Brew, to: Brew): [number, number, number] => {
+const interval = (from: DeveloperBrew, to: DeveloperBrew): [number, number, number] => {
   const { value, logSd } = brewStrength(from, to);
   return [value, value * Math.exp(-Z90 * logSd), value * Math.exp(Z90 * logSd)];
 };
-const plus = (brew: Brew, ...more: BrewPart[]): Brew => ({
+const plus = (brew: DeveloperBrew, ...more: BrewPart[]): DeveloperBrew => ({
   ...brew,
   ingredients: [...brew.ingredients, ...more],
 });
@@ -57,7 +60,7 @@ describe("a brew against itself", () => {
 
   it("from another jar, or with another spoon, is 1 with a spread", () => {
     const spooned = brewOf({ ...soda(54), lowG: 40, highG: 70 }, coffee);
-    const of = (brew: Brew, options: BrewStrengthOptions): [number, number] => {
+    const of = (brew: DeveloperBrew, options: BrewStrengthOptions): [number, number] => {
       const { value, logSd } = brewStrength(brew, brew, undefined, options);
       return [value, logSd];
     };
@@ -105,7 +108,7 @@ describe("what alkali, agents and restrainer do", () => {
       1,
       4,
     ],
-  ] as const)("%s: %#", (_, from, to, value, low, high) => {
+  ] as const)("%s: $3 times, from $4 to $5", (_, from, to, value, low, high) => {
     const found = interval(from, to);
     [value, low, high].forEach((wanted, i) => {
       expect(Math.abs(found[i]! / wanted - 1)).toBeLessThan(0.01);
@@ -147,9 +150,45 @@ describe("what alkali, agents and restrainer do", () => {
     expect(code(part("table-salt", 60), part("iodised-salt", 60))).toBe(true);
   });
 
-  it("carries the life of today's brew", () => {
+  it("carries the life of today's brew: compensate holds it against the pour-out", () => {
     expect(brewStrength(recipe, plain).lifeH).toBeCloseTo(1.46, 2);
     expect(brewStrength(plain, recipe).lifeH).toBeCloseTo(3, 9);
+    const known = { timeS: 1800, temperatureC: 20 };
+    const said = (ageH: number) =>
+      compensate(known, { strength: brewStrength(plain, plain), ageH }).cautions.find(
+        ({ code }) => code === "bath-past-life",
+      );
+    expect(said(0.5)).toBeUndefined();
+    expect(said(1)).toMatchObject({ severity: "stop", data: { at: "pour-out" } });
+  });
+
+  it("carries the capacity of today's brew: compensate warns past it", () => {
+    const strength = brewStrength(recipe, plain);
+    expect(strength.capacityCm2PerL).toBe(brewCapacity(plain).cm2PerL);
+    const known = { timeS: 600, temperatureC: 20 };
+    const said = (usedCm2PerL: number, today = strength) =>
+      compensate(known, { strength: today, usedCm2PerL }).cautions.find(
+        ({ code }) => code === "bath-past-capacity",
+      );
+    expect(said(strength.capacityCm2PerL)).toBeUndefined();
+    expect(said(1.01 * strength.capacityCm2PerL)).toMatchObject({
+      severity: "warn",
+      path: "/conditions/usedCm2PerL",
+      limit: strength.capacityCm2PerL,
+    });
+    expect(said(1.01 * strength.capacityCm2PerL, brewStrength(recipe, recipe))).toBeUndefined();
+    expect(() => said(1, { ...strength, capacityCm2PerL: 0 })).toThrow(
+      expect.objectContaining({ path: "/conditions/strength/capacityCm2PerL" }),
+    );
+    // A law that was taught ages the bath: then the answers are told apart by the brew's capacity alone.
+    const age = { kind: "speeding", perDay: 0.1, runs: 3 } as const;
+    const prepared = prepareCompensation(known, { age });
+    const codes = (today: typeof strength): string[] =>
+      prepared
+        .compensate({ strength: today, usedCm2PerL: 1.01 * strength.capacityCm2PerL })
+        .cautions.map(({ code }) => code);
+    expect(codes(strength)).toContain("bath-past-capacity");
+    expect(codes(brewStrength(recipe, recipe))).not.toContain("bath-past-capacity");
   });
 
   it("takes the equilibrium at the mean of both temperatures, so that warmth counts once", () => {
@@ -194,7 +233,7 @@ describe("laws of the factor", () => {
       )
     )
       return;
-    const perL = (brew: Brew): string =>
+    const perL = (brew: DeveloperBrew): string =>
       JSON.stringify([...brew.ingredients].map((p) => [p.ingredient, (p as WeighedPart).massG]).sort());
     if (perL(a) === perL(b)) return;
     const { logSd, value } = brewStrength(a, b);
@@ -219,7 +258,7 @@ describe("laws of the factor", () => {
   test.prop([sensibleBrew, fc.nat(2), fc.double({ min: 0.2, max: 3, noNaN: true })])(
     "does not jump: a hair more of anything changes the answer by a hair",
     (brew, which, times) => {
-      const scaled = (by: number): Brew => ({
+      const scaled = (by: number): DeveloperBrew => ({
         ...brew,
         ingredients: (brew.ingredients as WeighedPart[]).map((p, i) =>
           i === which ? { ...p, massG: p.massG * by } : p,
@@ -227,15 +266,16 @@ describe("laws of the factor", () => {
       });
       const [one, other] = [
         brewStrength(brew, scaled(times)),
-        brewStrength(brew, scaled(times * (1 + 1e-6))),
+        brewStrength(brew, scaled(times * (1 + 1e-9))),
       ];
-      expect(Math.abs(Math.log(one.value / other.value))).toBeLessThan(1e-5);
-      expect(Math.abs(one.logSd - other.logSd)).toBeLessThan(1e-4);
+      // Where acid and alkali are equal, pH is steep: ln(time) then moves by ten times what the mass moves.
+      expect(Math.abs(Math.log(one.value / other.value))).toBeLessThan(1e-6);
+      expect(Math.abs(one.logSd - other.logSd)).toBeLessThan(1e-6);
     },
   );
 
   it("four spoons against 4.01 differ by the hundredth of a spoon, not by what a spoon may hold", () => {
-    const spoons = (count: number): Brew =>
+    const spoons = (count: number): DeveloperBrew =>
       brewOf(
         { ...part("soda-anhydrous", 11.25 * count), lowG: 7.5 * count, highG: 16.5 * count },
         coffee,
@@ -290,7 +330,7 @@ describe("the spread", () => {
 
   // The handbook's strong brew holds 1 to 4 % of solids around 2.
   it("counts how much of a brewed coffee is coffee", () => {
-    const of = (cup: WeighedPart): Brew => brewOf(soda(54), cup);
+    const of = (cup: WeighedPart): DeveloperBrew => brewOf(soda(54), cup);
     const known = of(part("instant-coffee", 15));
     const at = (solids: number): number =>
       brewStrength(known, of(part("instant-coffee", (750 * solids) / 0.97))).value;
@@ -301,7 +341,8 @@ describe("the spread", () => {
 
   it("holds the farther end of a spoon's range", () => {
     const weighed = brewOf(soda(54), acid(16));
-    const ranged = (lowG: number, highG: number): Brew => brewOf(soda(54), { ...acid(16), lowG, highG });
+    const ranged = (lowG: number, highG: number): DeveloperBrew =>
+      brewOf(soda(54), { ...acid(16), lowG, highG });
     const end = (massG: number): number =>
       Math.abs(Math.log(brewStrength(weighed, brewOf(soda(54), acid(massG))).value));
     expect(brewStrength(weighed, ranged(8, 17)).logSd).toBeCloseTo(end(8) / Z90, 9);
@@ -328,7 +369,7 @@ describe("the spread", () => {
     fc.double({ min: 0, max: 0.5, noNaN: true }),
     fc.boolean(),
   ])("never narrows with a wider range of spoons", (brew, which, less, more, sameSpoon) => {
-    const ranged = (by: number): Brew => ({
+    const ranged = (by: number): DeveloperBrew => ({
       ...brew,
       ingredients: (brew.ingredients as WeighedPart[]).map((p, i) =>
         i === which ? { ...p, lowG: p.massG * (1 - by), highG: p.massG * (1 + by) } : p,
@@ -340,7 +381,7 @@ describe("the spread", () => {
 });
 
 describe("far from the known brew", () => {
-  const thin: Brew = { ...recipe, volumeMl: 2000 };
+  const thin: DeveloperBrew = { ...recipe, volumeMl: 2000 };
   it("warns beyond 1.5 and stops beyond 4, on both sides", () => {
     const far = (exponent: number, turned = false): readonly unknown[] =>
       (turned ? brewStrength(thin, recipe, { exponent }) : brewStrength(recipe, thin, { exponent })).cautions;
@@ -370,7 +411,7 @@ describe("far from the known brew", () => {
 });
 
 describe("a law of one's own", () => {
-  const weak: Brew = { ...recipe, volumeMl: 1500 };
+  const weak: DeveloperBrew = { ...recipe, volumeMl: 1500 };
   it("gives its basis and sources", () => {
     expect(brewStrength(recipe, weak, { exponent: 1, sd: 0.1 })).toMatchObject({
       basis: "given",
@@ -418,8 +459,27 @@ describe("a law of one's own", () => {
       "/options/sameSpoon",
     ],
     [() => brewStrength(recipe, weak, undefined, 3 as any), TypeError, "/options"],
-  ])("refuses (%#)", (call, kind, path) => {
+  ])("refuses what is wrong at $2", (call, kind, path) => {
     expect(call).toThrow(kind);
     expect(call).toThrow(expect.objectContaining({ path }));
+  });
+  it("has a list of sources, or is refused", () => {
+    const brew = {
+      volumeMl: 500,
+      temperatureC: 20,
+      ingredients: [{ ingredient: "instant-coffee", massG: 20 }],
+    } as const;
+    expect(thrown(() => brewStrength(brew, brew, anyOf({ exponent: 1, sources: NaN })))).toBe(
+      "TypeError: brewStrength: law.sources must be an array, got NaN",
+    );
+  });
+});
+
+describe("two brews that nearly agree", () => {
+  it("tells two brews apart by a two-thousandth of a trace", () => {
+    const brew = (bromideG: number): DeveloperBrew =>
+      brewOf(part("soda-anhydrous", 54), part("instant-coffee", 40), part("potassium-bromide", bromideG));
+    expect(brewStrength(brew(0.001), brew(0.001)).basis).toBe("unchanged");
+    expect(brewStrength(brew(0.0010005), brew(0.001)).basis).toBe("default");
   });
 });

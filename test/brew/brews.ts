@@ -3,7 +3,7 @@
  * mountain hut with tap water of 14 °C.
  */
 import fc from "fast-check";
-import type { Brew, BrewPart, WeighedPart } from "../../src/index.js";
+import type { DeveloperBrew, BrewPart, WeighedPart } from "../../src/index.js";
 import { bathOf } from "../../src/brew/bath.js";
 import { readBrew } from "../../src/brew/brew.js";
 import { constantsAt } from "../../src/brew/constants.js";
@@ -15,15 +15,18 @@ export const part = (ingredient: WeighedPart["ingredient"], massG: number): Weig
 });
 
 /** Invented: the workshop's brew in 400 ml of hut water. */
-export const hutBrew: Brew = {
+export const hutBrew: DeveloperBrew = {
   volumeMl: 400,
   temperatureC: 14,
   ingredients: [part("soda-anhydrous", 22), part("instant-coffee", 16), part("ascorbic-acid", 6)],
 };
 
-export const brewOf = (...ingredients: readonly BrewPart[]): Brew => ({ volumeMl: 1000, ingredients });
+export const brewOf = (...ingredients: readonly BrewPart[]): DeveloperBrew => ({
+  volumeMl: 1000,
+  ingredients,
+});
 
-export function solve(brew: Brew): Solution {
+export function solve(brew: DeveloperBrew): Solution {
   const { parts, volumeMl, temperatureC } = readBrew("test: brew", brew);
   return solveBath(bathOf(parts, volumeMl), constantsAt(temperatureC));
 }
@@ -46,12 +49,14 @@ const INGREDIENTS = [
   "potassium-bromide",
   "table-salt",
   "iodised-salt",
+  "potassium-carbonate",
+  "citric-acid",
 ] as const satisfies readonly WeighedPart["ingredient"][];
 
 const massG = fc.oneof(fc.double({ min: 1e-9, max: 120, noNaN: true }), fc.constantFrom(1e-9, 0.001, 120));
 
 /** Any weighed brew of up to eight parts in a litre, from traces to a syrup, at any allowed temperature. */
-export const anyBrew: fc.Arbitrary<Brew> = fc.record({
+export const anyBrew: fc.Arbitrary<DeveloperBrew> = fc.record({
   volumeMl: fc.constant(1000),
   temperatureC: fc.oneof(fc.double({ min: 0, max: 50, noNaN: true }), fc.constantFrom(0, 50)),
   ingredients: fc.array(fc.record({ ingredient: fc.constantFrom(...INGREDIENTS), massG }), {
@@ -61,7 +66,7 @@ export const anyBrew: fc.Arbitrary<Brew> = fc.record({
 });
 
 /** A brew that can develop: soda, vitamin C and coffee. */
-export const sensibleBrew: fc.Arbitrary<Brew> = fc
+export const sensibleBrew: fc.Arbitrary<DeveloperBrew> = fc
   .record({
     soda: fc.double({ min: 5, max: 120, noNaN: true }),
     coffee: fc.double({ min: 5, max: 80, noNaN: true }),

@@ -5,14 +5,14 @@ import {
   checkBrew,
   handbookIngredients,
   massOf,
-  type Brew,
+  type DeveloperBrew,
   type BrewPart,
   type BrewUse,
   type Caution,
 } from "../../src/index.js";
 import { brewOf, hutBrew, part } from "./brews.js";
 
-const find = (brew: Brew, code: string, use?: BrewUse): Caution | undefined =>
+const find = (brew: DeveloperBrew, code: string, use?: BrewUse): Caution | undefined =>
   checkBrew(brew, use).find((caution) => caution.code === code);
 const codes = (...ingredients: BrewPart[]): string[] =>
   checkBrew(brewOf(...ingredients)).map(({ code }) => code);
@@ -240,7 +240,7 @@ describe("mixing", () => {
 
 describe("what does not dissolve", () => {
   it("soda in the hut's cold water: 12.2 g dissolve in 100 g at 10 °C", () => {
-    const cold = (massG: number): Brew => ({
+    const cold = (massG: number): DeveloperBrew => ({
       ...brewOf(part("soda-anhydrous", massG), coffee),
       temperatureC: 10,
     });
@@ -287,7 +287,7 @@ describe("caustic soda", () => {
   });
 
   it("warns where the rest does not dissolve in what it leaves", () => {
-    const brew = (causticG: number): Brew =>
+    const brew = (causticG: number): DeveloperBrew =>
       brewOf(part("sodium-hydroxide", causticG), part("soda-anhydrous", 100));
     expect(find(brew(40), "too-concentrated")).toBeUndefined();
     expect(find(brew(60), "too-concentrated")).toMatchObject({ severity: "warn", limit: 600 });
@@ -368,6 +368,14 @@ it.each([
     RangeError,
     "checkBrew: use.filmIso must be above 0 and at most 100000, got 0",
   ],
-])("refuses (%#)", (call, kind, message) => {
+])("refuses: $2", (call, kind, message) => {
   expect(call).toThrow(new kind(message));
+});
+
+describe("parts of 0 g", () => {
+  it("count as left out", () => {
+    const soda = part("soda-anhydrous", 54);
+    expect(checkBrew(brewOf(soda, part("instant-coffee", 0)))).toEqual(checkBrew(brewOf(soda)));
+    expect(checkBrew(brewOf(soda)).map(({ code }) => code)).toContain("no-agent");
+  });
 });

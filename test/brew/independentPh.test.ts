@@ -1,7 +1,7 @@
 /* pH against two independent reckonings, by family: test/reference/ionPairs.ts and test/reference/pitzer.ts. */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { brewPh, handbookIngredients, type Brew, type WeighedPart } from "../../src/index.js";
+import { brewPh, handbookIngredients, type DeveloperBrew, type WeighedPart } from "../../src/index.js";
 import { ionPairPh, type Recipe } from "../reference/ionPairs.js";
 import { pitzerPh } from "../reference/pitzer.js";
 import { part } from "./brews.js";
@@ -76,7 +76,7 @@ const FAMILIES: Readonly<Record<string, readonly (readonly WeighedPart[])[]>> = 
 };
 
 const ours = (parts: readonly WeighedPart[]): ReturnType<typeof brewPh> => {
-  const brew: Brew = { volumeMl: 1000, temperatureC: 25, ingredients: parts };
+  const brew: DeveloperBrew = { volumeMl: 1000, temperatureC: 25, ingredients: parts };
   return brewPh(brew);
 };
 

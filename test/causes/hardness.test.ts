@@ -15,6 +15,7 @@ import { everything, type Learning } from "../../src/learning/learning.js";
 import { rankedTests } from "../../src/learning/nextTest.js";
 import { entriesOf, runFields } from "../../src/learning/notebook.js";
 import type { LearnedKnowledge } from "../../src/learning/types.js";
+import { anyOf } from "../helpers.js";
 
 // The codes of the package do not have it, as they do not have the cause.
 const MADE_UP: string = "hard-water";
@@ -30,6 +31,7 @@ const hardness: Cause<HardnessLaw, number, "hardness"> = {
   name: "hardness",
   field: "hardnessDegrees",
   law: "hardness",
+  lawFields: ["perDegree", "sd"],
   generic: { perDegree: 0.01, sd: 0.02, sources: ["invented"] },
   start: 0,
   read: (at, given) => inRange(at, given, 0, 50),
@@ -58,8 +60,6 @@ const learnable: Learnable<HardnessLaw, number> = {
 };
 const longer = [...causes, hardness];
 const learning: Learning = { ...everything, causes: [...everything.causes, { cause: hardness, learnable }] };
-
-const anyOf = (value: unknown): any => value;
 const baseline: Baseline = { timeS: 510, temperatureC: 20 };
 const soft: TestCandidate = {};
 const hard: TestCandidate = anyOf({ hardnessDegrees: 30 });

@@ -1,18 +1,19 @@
 /* Times over temperature and dilution: the rows are the answers of compensate and compensateRecipe. */
 import { describe, expect, it } from "vitest";
-import { chartRecipe, compensate, compensateRecipe, timeChart, type Recipe } from "../../src/index.js";
+import {
+  chartRecipe,
+  chartSvg,
+  compensate,
+  compensateRecipe,
+  describeChart,
+  timeChart,
+  type Recipe,
+} from "../../src/index.js";
+import { de } from "../../src/texts/de.js";
 import { fc, test } from "../property.js";
+import { anyOf, caught } from "../helpers.js";
 
 const baseline = { timeS: 540, temperatureC: 20, dilution: "1+9", hydroquinone: true } as const;
-const anyOf = (value: unknown): any => value;
-const caught = (call: () => unknown): any => {
-  try {
-    call();
-  } catch (error) {
-    return error;
-  }
-  throw new Error("nothing was thrown");
-};
 
 describe("timeChart", () => {
   test.prop([
@@ -46,6 +47,30 @@ describe("timeChart", () => {
     const { rows } = timeChart({ baseline, temperaturesC: [20, 10] });
     expect(rows.map(({ refused }) => refused)).toEqual([false, true]);
     expect(rows[1]?.cautions?.[0]).toMatchObject({ code: "hydroquinone-cold", severity: "stop" });
+  });
+  it("says what else its times are for, in each language, and nothing where nothing else is", () => {
+    const conditions = { usedCm2PerL: 500, ageH: 3, agitation: "continuous", by: "the host" } as const;
+    const known = { ...baseline, agitation: { everyS: 60 } } as const;
+    const chart = timeChart({
+      baseline: known,
+      conditions,
+      temperaturesC: [20, 14],
+      dilutions: ["1+9", "1+4"],
+    });
+    expect(chart.held).toEqual([
+      { cause: "agitation", to: "continuous" },
+      { cause: "use", to: 500 },
+      { cause: "age", to: 3 },
+    ]);
+    expect(describeChart(chart)[1]).toBe("All times are for agitation continuous, use 500 cm²/l, age 3 h.");
+    expect(describeChart(chart, de.chart)[1]).toContain("Alle Zeiten gelten für Bewegung ständig, ");
+    expect(chartSvg(chart)).toContain("All times are for agitation continuous");
+    const plain = timeChart({ baseline: known, temperaturesC: [14] });
+    expect("held" in plain).toBe(false);
+    expect(describeChart(plain).join()).not.toContain("All times are for");
+    expect(caught(() => describeChart({ ...plain, held: [{}] } as never))).toMatchObject({
+      path: "/chart/held/0/cause",
+    });
   });
   it("survives JSON", () => {
     const chart = timeChart({

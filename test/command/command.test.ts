@@ -8,6 +8,8 @@ import {
   compensate,
   compensateRecipe,
   formatTime,
+  pictureSvg,
+  recipePicture,
   roundEstimate,
   timeChart,
   type Recipe,
@@ -34,6 +36,30 @@ const span = (estimate: Parameters<typeof roundEstimate>[0]): string => {
   const { timeS, lowS, highS } = roundEstimate(estimate);
   return `Develop ${formatTime(timeS)}, nine times in ten ${formatTime(lowS)} to ${formatTime(highS)}.`;
 };
+
+describe("what is said beside every answer", () => {
+  const WORDS = {
+    en: [/gloves/i, /fresh air/i, /silver/i, /safety data sheets/i, /local code/i],
+    de: [/Handschuhe/, /frische Luft|lüften/i, /Silber/, /Sicherheitsdatenbl/, /örtliche/i],
+  } as const;
+  it.each(
+    (["en", "de"] as const).flatMap((lang) =>
+      [["time"], ["check"], ["plan"], ["chart"], ["chart", "--wall"]].flatMap((asked) =>
+        ["recipe.json", "day.json"]
+          .filter((file) => asked[0] !== "plan" || file === "recipe.json")
+          .map((file) => [lang, asked, file] as const),
+      ),
+    ),
+  )("%s %j %s names gloves, air, silver and data sheets, once each", (lang, asked, file) => {
+    const { code, out } = ran([...asked, file, "--lang", lang], files);
+    expect(code).toBe(0);
+    // A page to print breaks its lines.
+    const words = out.replace(/<[^>]*>\s*/g, " ");
+    for (const word of WORDS[lang]) expect(words).toMatch(word);
+    for (const once of [WORDS[lang][0], WORDS[lang][3]])
+      expect(words.match(new RegExp(once, "gi"))).toHaveLength(1);
+  });
+});
 
 describe("time", () => {
   it("gives a recipe the time of compensateRecipe, rounded as roundEstimate does", () => {
@@ -84,7 +110,7 @@ describe("time", () => {
     const { code, out } = ran(["time", "day.json"], { "day.json": text });
     expect(code).toBe(0);
     expect(out).toMatch(/pH \d+\.\d/);
-    expect(out).toMatch(/1\. Gloves and glasses/);
+    expect(out).toMatch(/1\. Wear gloves and glasses/);
     expect(out).toMatch(/68 °F, 20 °C +printed 5:00/);
     expect(out).not.toMatch(/NaN|undefined|Infinity|\[object/);
   });
@@ -120,7 +146,7 @@ describe("check", () => {
     expect(code).toBe(2);
     const line = text.split("\n").findIndex((one) => one.includes('"timeS"')) + 1;
     expect(out).toContain(`recipe.json:${line}:14: /baseline/timeS must be`);
-    expect(out).toMatch(/recipe\.json:\d+:\d+: \/metrial "metrial" is not a field here/);
+    expect(out).toMatch(/recipe\.json:\d+:\d+: \/metrial must be a field that is read.*, got "metrial"/);
     expect(out).not.toContain("sound");
   });
   it("tells all problems of a day, each once", () => {
@@ -194,7 +220,7 @@ describe("plan", () => {
     const brewed = { ...recipe, developer: { kind: "brew", brew } };
     expect(ran(["plan", "b.json"], { "b.json": brewed }).out).toMatch(/400 ml/);
   });
-  it("is not made of a day, nor with a vessel that is none", () => {
+  it("is not made of a day, nor with a wrong vessel", () => {
     expect(ran(["plan", "day.json"], files)).toMatchObject({
       code: 2,
       err: "day.json: a plan is made of a recipe, and this is a day file.\n",
@@ -223,7 +249,7 @@ describe("chart", () => {
     ];
     const three = ["chart", "day.json", "--temperature", "20", "--temperature", "18", "--temperature", "16"];
     expect(ran([...three, "--csv"], files).out).toBe(chartCsv(chart));
-    expect(ran([...three, "--svg"], files).out).toBe(chartSvg(chart));
+    expect(ran([...three, "--wall"], files).out).toBe(chartSvg(chart));
     expect(json(ran([...three, "--json"], files).out)[0].chart).toEqual(JSON.parse(JSON.stringify(chart)));
     const lines = ran(asked, files)
       .out.split("\n")
@@ -232,7 +258,9 @@ describe("chart", () => {
   });
   it("heads a recipe's chart with its name", () => {
     expect(ran(["chart", "recipe.json"], files).out).toMatch(/^Hut concentrate, roll film\nKnown: /);
-    expect(ran(["chart", "recipe.json", "--svg"], files).out).toContain(">Hut concentrate, roll film</text>");
+    expect(ran(["chart", "recipe.json", "--wall"], files).out).toContain(
+      ">Hut concentrate, roll film</text>",
+    );
     const nameless = { ...recipe, name: undefined };
     const out = ran(["chart", "n.json", "--dilution", "1+24"], { "n.json": nameless }).out;
     expect(out).toMatch(/^roll film in hut concentrate\n/);
@@ -242,6 +270,54 @@ describe("chart", () => {
     expect(ran(["chart", "day.json", "--dilution", "1+24"], files).out).toContain("1+24");
     const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
     expect(ran(["chart", "b.json"], { "b.json": bare })).toMatchObject({ code: 0 });
+  });
+});
+
+describe("chart --svg", () => {
+  const svg = (...words: string[]): string => ran(["chart", ...words, "--svg"], files).out;
+  const textOf = (drawn: string): readonly string[] =>
+    [...drawn.matchAll(/<text[^>]*>([^<]*)/g)].map(([, text]) => text!);
+
+  it("draws the picture of the package, with the rounded time of `time` above it", () => {
+    const { timeS, lowS, highS } = roundEstimate(compensateRecipe(checked.recipe));
+    const [time, low, high] = [timeS, lowS, highS].map((one) => formatTime(one));
+    const drawn = svg("recipe.json");
+    const heading = `Hut concentrate, roll film: ${time}, nine times in ten ${low} to ${high}`;
+    expect(textOf(drawn)[0]).toBe(heading);
+    const own = pictureSvg(recipePicture(checked.recipe, {}, { strip: true }), { standalone: true, heading });
+    // The same drawing, but for its height and the lines below it.
+    const lines = new Set(drawn.split("\n"));
+    expect(own.split("\n").filter((line) => !lines.has(line))).toHaveLength(2);
+    expect(ran(["time", "recipe.json"], files).out).toContain(
+      `Develop ${time}, nine times in ten ${low} to ${high}.`,
+    );
+  });
+  it("answers for the first bath of a day, or for the one that is named or numbered", () => {
+    expect(textOf(svg("day.json"))[0]).toMatch(/^Morning: /);
+    expect(textOf(svg("day.json", "--bath", "Evening"))[0]).toMatch(/^Evening: /);
+    expect(svg("day.json", "--bath", "2")).toBe(svg("day.json", "--bath", "Evening"));
+    expect(svg("day.json", "--bath", "2", "--temperature", "17")).toContain(">today 17 °C<");
+    expect(textOf(svg("day.json", "--temperature", "17"))[0]).toMatch(/^As asked: /);
+    expect(svg("day.json", "--temperature", "17")).not.toContain("1+14 instead of");
+    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    const out = ran(["chart", "b.json", "--svg"], { "b.json": bare }).out;
+    expect(textOf(out)[0]).toBe("As known: 9:00, nine times in ten 8:25 to 9:35");
+  });
+  it("says why there is no time, and what is unwise", () => {
+    const drawn = svg("recipe.json", "--temperature", "11");
+    expect(textOf(drawn)[0]).toBe("Hut concentrate, roll film: No time.");
+    expect(drawn).toContain("Stop: Hydroquinone practically stops");
+    expect(ran(["chart", "recipe.json", "--temperature", "11", "--svg", "--strict"], files).code).toBe(1);
+  });
+  it("refuses a bath that is not there", () => {
+    const missing = ran(["chart", "day.json", "--svg", "--bath", "Noon"], files);
+    expect(missing).toMatchObject({ code: 2, out: "" });
+    expect(missing.err).toContain('it has no bath "Noon"; it has "Morning", "Evening".');
+    expect(ran(["chart", "recipe.json", "--svg", "--bath", "1"], files).err).toContain(
+      "has no list of baths",
+    );
+    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    expect(ran(["chart", "b.json", "--svg", "--bath", "1"], { "b.json": bare }).err).toContain("it has none");
   });
 });
 
@@ -259,7 +335,7 @@ describe("nonsense files", () => {
     ["null", "null", /must be an object/],
     ["a number", "7", /must be an object/],
     ["an empty object", "{}", /\/schemaVersion is missing.*3 more/],
-    ["a newer recipe", { ...recipe, schemaVersion: 9 }, /\/schemaVersion is 9, newer/],
+    ["a newer recipe", { ...recipe, schemaVersion: 9 }, /\/schemaVersion must be at most 2, the newest/],
     ["no known time", { baths: [] }, /\/baseline the known time with its conditions is missing\./],
     ["a baseline that is a list", { baseline: [], baths: [] }, /\/baseline .* must be an object\./],
     [
@@ -267,21 +343,21 @@ describe("nonsense files", () => {
       { baseline: { temperatureC: 20 }, baths: [] },
       /\/baseline\/time the known time is missing\./,
     ],
-    ["a bare number", { baseline: { ...bare, time: "9" }, baths: [] }, /\/baseline\/time must be a time/],
+    [
+      "a bare number",
+      { baseline: { ...bare, time: "9" }, baths: [] },
+      /\/baseline\/time must be "9 min" or "9 s"/,
+    ],
     ["no temperature", { baseline: { time: "9:00" }, baths: [] }, /\/baseline\/temperatureC/],
     ["baths that are no list", { baseline: bare, baths: {} }, /\/baths the list of baths must be a list\./],
-    ["a bath that is none", { baseline: bare, baths: [null] }, /\/baths\/0 a bath is missing\./],
-    ["a name that is none", { baseline: bare, baths: [{ name: 7 }] }, /\/baths\/0\/name this must be text\./],
+    ["a wrong bath", { baseline: bare, baths: [null] }, /\/baths\/0 a bath is missing\./],
+    ["a wrong name", { baseline: bare, baths: [{ name: 7 }] }, /\/baths\/0\/name this must be text\./],
     [
       "a hot bath",
       { baseline: bare, baths: [{ temperatureC: 300 }] },
       /\/baths\/0\/temperatureC must be from 0 to 100 °C/,
     ],
-    [
-      "laws that are none",
-      { baseline: bare, laws: { age: { kind: "lief" } }, baths: [] },
-      /\/laws\/age\/kind/,
-    ],
+    ["wrong laws", { baseline: bare, laws: { age: { kind: "lief" } }, baths: [] }, /\/laws\/age\/kind/],
     [
       "a row that is not there",
       { baseline: bare, baths: [], table: { rows: [], fitRows: [0] } },
@@ -299,7 +375,7 @@ describe("nonsense files", () => {
         baths: [],
         table: { unit: "F", rows: [{ temperature: 68, time: "9" }], fitRows: [] },
       },
-      /\/table\/rows\/0\/time must be a time/,
+      /\/table\/rows\/0\/time must be "9 min" or "9 s"/,
     ],
     [
       "a brew without its temperature",
@@ -336,26 +412,32 @@ describe("the command line", () => {
     ["nothing", [], /Say what to do: time, check, plan, chart, or --help\./],
     ["another command", ["develop"], /"develop" is no command/],
     ["no file", ["time"], /Name a file/],
-    ["an option that is none", ["time", "recipe.json", "--frob"], /--frob is no option/],
+    ["a wrong option", ["time", "recipe.json", "--frob"], /--frob is no option/],
     ["an option of another command", ["time", "recipe.json", "--svg"], /--svg is for chart, not for time\./],
     ["a value too many", ["time", "recipe.json", "--json=yes"], /--json takes no value\./],
     ["a value too few", ["time", "recipe.json", "--temperature"], /--temperature needs a value/],
     [
       "a language that is not known",
-      ["time", "recipe.json", "--lang", "de"],
-      /--lang "de" is not known; known is en\./,
+      ["time", "recipe.json", "--lang", "fr"],
+      /--lang "fr" is not known; known are en, de\./,
     ],
     ["two forms", ["chart", "recipe.json", "--csv", "--svg"], /--csv and --svg cannot be had at once\./],
     ["one page of two files", ["chart", "recipe.json", "day.json", "--svg"], /--svg takes one file/],
+    ["a bath without a picture", ["chart", "day.json", "--bath", "1"], /--bath is for chart with --svg/],
     [
-      "a temperature that is none",
+      "two temperatures for one picture",
+      ["chart", "day.json", "--svg", "--temperature", "12..14"],
+      /but not with --svg/,
+    ],
+    [
+      "a wrong temperature",
       ["time", "recipe.json", "--temperature", "warm"],
       /--temperature must be a temperature/,
     ],
     [
       "a dilution that is ambiguous",
       ["time", "recipe.json", "--dilution", "1:9"],
-      /--dilution "1:9" is ambiguous/,
+      /--dilution must be "1\+9" or "1\+8", got "1:9"/,
     ],
     [
       "two temperatures",
@@ -365,7 +447,11 @@ describe("the command line", () => {
     ["a range for one time", ["time", "recipe.json", "--temperature", "14..16"], /takes one temperature/],
     ["a range of three", ["chart", "recipe.json", "--temperature", "14..16..18"], /two ends/],
     ["an endless range", ["chart", "recipe.json", "--temperature", "0..500"], /more than 100 steps/],
-    ["a volume without its unit", ["plan", "recipe.json", "--volume", "500"], /--volume must be a volume/],
+    [
+      "a volume without its unit",
+      ["plan", "recipe.json", "--volume", "500"],
+      /--volume must be "500 ml" or "500 l", got "500"/,
+    ],
   ])("refuses %s in one sentence", (_, words, message) => {
     const { code, out, err } = ran(words, files);
     expect([code, out]).toEqual([3, ""]);
@@ -383,5 +469,159 @@ describe("the command line", () => {
     expect(ran(three, files, { watched: true, stepMs: 800 }).err).toBe("2 of 3 files\n");
     expect(ran(three, files, { watched: true, stepMs: 1 }).err).toBe("");
     expect(ran(three, files, { stepMs: 800 }).err).toBe("");
+  });
+});
+
+describe("--lang de", () => {
+  const day = {
+    baseline: { time: "9:00", temperatureC: 20, dilution: "1+9" },
+    baths: [{ name: "Abend", temperatureC: 14, dilution: "1+14" }],
+  };
+  it("tells times, causes and cautions in German", () => {
+    const { code, out } = ran(["time", "-", "--lang", "de"], { "-": day });
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Bekannt: 9:00 bei 20 °C, 1\+9\.$/m);
+    expect(out).toMatch(/^ {2}\d+:\d\d entwickeln, in neun von zehn Fällen \d+:\d\d bis \d+:\d\d\.$/m);
+    expect(out).toMatch(/^ {4}Temperatur, von 20 °C auf 14 °C: \d+ % länger, auf \d+ % genau/m);
+    expect(out).toMatch(/^ {4}Vorsicht: Unter den üblichen 18 bis 24 °C/m);
+    expect(out).not.toMatch(/\b(?:the|Develop|Take care|known)\b/);
+  });
+  it("checks, plans and charts in German", () => {
+    expect(ran(["check", "-", "--lang", "de"], { "-": day }).out).toMatch(
+      /: Vorsicht: .*\n-: in Ordnung, \d Hinweise\.\n[^\n]+\n$/s,
+    );
+    expect(ran(["chart", "-", "--lang", "de"], { "-": day }).out).toMatch(
+      /^Bekannt: .*In neun von zehn Fällen/s,
+    );
+    expect(ran(["plan", "-", "--lang", "de"], { "-": recipe }).out).toMatch(
+      /^0:00 Entwickeln, .*^Bereitstellen: Entwickler/ms,
+    );
+  });
+});
+
+describe("--unit F", () => {
+  const day = {
+    baseline: { time: "8:00", temperatureC: 20, dilution: "1+9" },
+    baths: [{ name: "Cold", temperatureC: 17 }],
+  };
+  const asked = (...words: string[]) => ran([...words, "--unit", "F"], { "-": day, "recipe.json": recipe });
+  it("shows every temperature in °F and changes no time", () => {
+    const { out } = asked("time", "-");
+    expect(out).toMatch(/^Known: 8:00 at 68 °F, 1\+9\.$/m);
+    expect(out).toContain("temperature, 68 °F to 62.6 °F: ");
+    expect(out).toContain("Below the usual 64.4 to 75.2 °F");
+    expect(out).not.toContain("°C");
+    const times = (text: string): readonly string[] => text.match(/\d+:\d\d/g) ?? [];
+    expect(times(out)).toEqual(times(ran(["time", "-"], { "-": day }).out));
+  });
+  it("reads bare temperatures in °F, and walks a chart by its degrees", () => {
+    const bath = { name: "As asked", temperatureC: (64 - 32) / 1.8 };
+    const same = ran(["time", "-"], { "-": { ...day, baths: [bath] } }).out;
+    expect(asked("time", "-", "--temperature", "64").out).toContain(/Develop .*/.exec(same)![0]);
+    const { out } = asked("chart", "-", "--temperature", "64..68");
+    expect(out.match(/^6\d °F/gm)).toEqual(["64 °F", "65 °F", "66 °F", "67 °F", "68 °F"]);
+  });
+  it.each([
+    ["check", "-"],
+    ["plan", "recipe.json"],
+    ["chart", "recipe.json"],
+    ["chart", "recipe.json", "--wall", "--temperature", "64..70"],
+    ["chart", "recipe.json", "--svg"],
+  ])("of %s %s says no °C, in German too", (...words) => {
+    for (const lang of ["en", "de"]) {
+      const { code, out } = asked(...words, "--lang", lang);
+      expect(code).toBe(0);
+      expect(out).not.toMatch(/\d °C/);
+    }
+  });
+  it("is refused where it is no unit", () => {
+    const { code, err } = ran(["time", "-", "--unit", "K"], { "-": day });
+    expect([code, err]).toEqual([3, 'darkroom-kinetics: --unit "K" is not known; known are C, F.\n']);
+  });
+});
+
+describe("what is wrong, in German", () => {
+  it.each([
+    [
+      { baseline: { time: "9:00", temperatureC: 20 }, baths: [{ temperatureC: 300 }] },
+      /nötig ist ein Wert von 0 bis 100 °C/,
+    ],
+    [{ baseline: { time: "9", temperatureC: 20 }, baths: [] }, /nötig ist „9 min“ oder „9 s“/],
+  ])("%j", (file, pattern) => {
+    const { code, out, err } = ran(["check", "-", "--lang", "de"], { "-": file });
+    expect(code).toBe(2);
+    expect(out + err).toMatch(pattern);
+  });
+  it.each([
+    [
+      "nothing to do",
+      ["--lang", "de"],
+      /^darkroom-kinetics: "--lang" ist kein Befehl: time, .* oder --help\.$/,
+    ],
+    [
+      "no file",
+      ["time"],
+      /: Es fehlt die Datei: darkroom-kinetics time DATEI, oder - für die Standardeingabe\.$/,
+    ],
+    ["a wrong option", ["time", "-", "--frob"], /: --frob ist keine Option dieses Befehls/],
+    ["an option of another command", ["time", "-", "--svg"], /: --svg gehört zu chart, nicht zu time\.$/],
+    ["a value too many", ["time", "-", "--json=yes"], /: --json hat keinen Wert\.$/],
+    ["a value too few", ["time", "-", "--volume"], /: --volume gehört zu plan, nicht zu time\.$/],
+    ["a unit", ["time", "-", "--unit", "K"], /: --unit "K" ist nicht bekannt; bekannt sind C, F\.$/],
+    ["two forms", ["chart", "-", "--csv", "--svg"], /: --csv und --svg gehen nicht zugleich\.$/],
+    ["two files", ["chart", "-", "a.json", "--svg"], /: --svg nimmt nur eine Datei auf einmal\.$/],
+    ["a bath without a picture", ["chart", "-", "--bath", "1"], /: --bath gehört zu chart mit --svg\.$/],
+    ["two times", ["time", "-", "--dilution", "1+1", "--dilution", "1+2"], / stehen nur einmal/],
+    ["a range", ["time", "-", "--temperature", "14..16"], /: --temperature nimmt eine Temperatur/],
+    [
+      "an endless range",
+      ["chart", "-", "--temperature", "0..500"],
+      /: --temperature 0\.\.500 hat mehr als 100 Schritte\.$/,
+    ],
+    [
+      "a wrong temperature",
+      ["time", "-", "--temperature", "warm"],
+      /: --temperature nötig ist eine Temperatur/,
+    ],
+    [
+      "a vessel",
+      ["plan", "-", "--vessel", "bucket"],
+      /: --vessel "bucket" ist nicht bekannt; bekannt sind tank, /,
+    ],
+  ])("on the command line: %s", (_, words, pattern) => {
+    const { code, err } = ran([...words, "--lang=de"], { "-": recipe });
+    expect(code).toBe(3);
+    expect(err.trim()).toMatch(pattern);
+  });
+  it.each([
+    ["an empty file", "time", " ", "die Datei ist leer."],
+    ["broken JSON", "time", '{"baseline": }', "das ist kein gültiges JSON: Erwartet wird hier ein Wert."],
+    [
+      "a bad comma",
+      "time",
+      '{"a": [1,]}',
+      "das ist kein gültiges JSON: Erwartet wird hier kein Komma vor ].",
+    ],
+    [
+      "a plan of a day",
+      "plan",
+      JSON.stringify(day),
+      "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages.",
+    ],
+    ["no known time", "time", '{"baths": [], "baseline": {}}', "/baseline/time die bekannte Zeit fehlt."],
+    [
+      "a wrong list",
+      "time",
+      '{"baths": [7], "baseline": {"time": "9:00", "temperatureC": 20}}',
+      "/baths/0 ein Bad: nötig ist ein Objekt.",
+    ],
+  ])("in a file: %s", (_, command, file, sentence) => {
+    const { code, err } = ran([command, "-", "--lang", "de"], { "-": file });
+    expect(code).toBe(2);
+    expect(err.trim().endsWith(`: ${sentence}`), err).toBe(true);
+  });
+  it("where there is no file", () => {
+    expect(ran(["check", "none.json", "--lang", "de"], {}).out).toContain("diese Datei gibt es nicht.");
+    expect(ran(["check", "none.json"], {}).out).toContain("there is no such file.");
   });
 });

@@ -9,6 +9,7 @@ import {
   startKnowledge,
   type Factor,
 } from "../../src/index.js";
+import { de } from "../../src/texts/de.js";
 
 const baseline = {
   timeS: 510,
@@ -56,6 +57,27 @@ describe("a row of the answer", () => {
   });
 });
 
+describe("describeFactor in German", () => {
+  it.each([
+    ["temperature", { temperatureC: 18.5 }, /^Temperatur, von 20 °C auf 18,5 °C: \d+ % länger, /],
+    [
+      "temperature",
+      { temperatureC: { startC: 18, ambientC: 14, timeConstantS: 3600 } },
+      /^Temperatur, von 20 °C auf ein Bad, das driftet: /,
+    ],
+    ["dilution", { dilution: "1+14" }, /^Verdünnung, von 1\+9 auf 1\+14: /],
+    ["dilution", { dilution: "stock" }, /^Verdünnung, von 1\+9 auf Stammlösung: /],
+    ["agitation", { agitation: "stand" }, /^Bewegung, von alle 30 s auf Stand: /],
+    ["agitation", { agitation: { everyS: 45 } }, /^Bewegung, von alle 30 s auf alle 45 s: /],
+    ["use", { usedCm2PerL: 500 }, /^\S+, von 0 cm²\/l auf 500 cm²\/l: /],
+    ["age", { ageH: 2.5 }, /^Alter, von 0 h auf 2,5 h: /],
+    ["contrast", { gamma: 0.75 }, /^\S+, von 0,6 auf 0,75: /],
+    ["push", { pushStops: 1 }, /^\S+, 1 Blende: \d+ % länger, /],
+  ])("says %s with both sides", (cause, conditions, pattern) => {
+    expect(describeFactor(row(conditions, cause), de.answer)).toMatch(pattern);
+  });
+});
+
 describe("describeFactor", () => {
   it.each([
     [
@@ -70,11 +92,7 @@ describe("describeFactor", () => {
     ],
     ["dilution", { dilution: { stockParts: 1, waterParts: 14 } }, /^dilution, 1\+9 to 1\+14: /],
     ["agitation", { agitation: "continuous" }, /^agitation, every 30 s to continuous: /],
-    [
-      "agitation",
-      { agitation: { everyS: 30 } },
-      /^agitation, every 30 s: unchanged, give or take 0 % \(unchanged\)$/,
-    ],
+    ["agitation", { agitation: { everyS: 30 } }, /^agitation, every 30 s: unchanged$/],
     ["use", { usedCm2PerL: 500 }, /^use, 0 cm²\/l to 500 cm²\/l: /],
     ["push", { pushStops: 2 }, /^push, 2 stops: /],
     [
@@ -84,6 +102,25 @@ describe("describeFactor", () => {
     ],
   ])("says %s in words", (cause, conditions, words) => {
     expect(describeFactor(row(conditions, cause))).toMatch(words);
+  });
+
+  it.each([
+    ["general rule", {}, "the known time itself, good to 7 %", "die bekannte Zeit selbst, auf 7 % genau"],
+    [
+      "own figure",
+      { logSd: 0.5 },
+      "the known time itself, good to a factor of 2.3",
+      "die bekannte Zeit selbst, auf einen Faktor 2,3 genau",
+    ],
+    [
+      "own runs",
+      { logSd: 0.058, runs: 3 },
+      "the known time itself, good to 10 % (own runs)",
+      "die bekannte Zeit selbst, auf 10 % genau (eigene Läufe)",
+    ],
+  ])("says how good the known time is by a %s, and that it changes nothing", (_, more, english, german) => {
+    const [known] = compensate({ ...baseline, ...more }, {}).factors as [Factor];
+    expect([describeFactor(known), describeFactor(known, de.answer)]).toEqual([english, german]);
   });
 
   it("says what a learned law rested on", () => {

@@ -1,7 +1,7 @@
 /* A bath that drifts, given as a log or as a forecast, and a wanted gradient. */
-import type { TemperatureReading } from "../../src/index.js";
 import { describe, expect, it } from "vitest";
 import {
+  type TemperatureReading,
   effect,
   compensate,
   developUntil,
@@ -15,9 +15,9 @@ import {
   type Compensation,
   type GrowthLaw,
   type TemperatureLaw,
+  type Knowledge,
 } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 10 };
 const knowledge = { temperature: law };
 const known = { timeS: 510, temperatureC: 20 };
@@ -160,6 +160,16 @@ describe("compensate: the spread of a drifting bath", () => {
     const colder = { startC: 19, ambientC: 19, timeConstantS: 1000 };
     expect(logSdOf(colder, table)).toBeCloseTo(effect("temperature", 20, 19, table).logSd, 9);
   });
+
+  it("a moment too short for the clock of its log has the spread of its temperature", () => {
+    const log = [
+      { timeS: 1e6, temperatureC: 16 },
+      { timeS: 1e6 + 1, temperatureC: 17 },
+    ];
+    const { factors } = compensate({ timeS: 1e-12, temperatureC: 20 }, { temperatureC: log });
+    const { factors: held } = compensate({ timeS: 1e-12, temperatureC: 20 }, { temperatureC: 16 });
+    expect(factors[1]!.logSd).toBeCloseTo(held[1]!.logSd, 12);
+  });
 });
 
 describe("compensate: cautions about a drifting bath", () => {
@@ -297,18 +307,18 @@ describe("compensate: cautions about a drifting bath", () => {
   });
 });
 
-describe("compensate refuses a drift that is none", () => {
+describe("compensate refuses a wrong drift", () => {
   const refuses = (temperatureC: unknown, error: Error): void => {
     expect(() => compensate(known, { temperatureC: anyOf(temperatureC) }, knowledge)).toThrow(error);
   };
   it("by name", () => {
     refuses("20", new TypeError('compensate: conditions.temperatureC must be a number, got "20"'));
-    refuses({}, new TypeError("compensate: conditions.temperatureC.startC must be a number, got undefined"));
+    refuses({}, new TypeError("compensate: conditions.temperatureC.startC is missing: a number"));
     refuses([log[0]], new RangeError("compensate: conditions.temperatureC must hold at least 2, got 1"));
     refuses(
       [log[1], log[0]],
       new RangeError(
-        "compensate: conditions.temperatureC[1].timeS must be later than the reading before (240 s), got 0",
+        "compensate: conditions.temperatureC[1].timeS must be above the one before (240), got 0",
       ),
     );
     refuses(() => 20, new TypeError("compensate: conditions.temperatureC must be a number, got a function"));
@@ -358,6 +368,9 @@ describe("compensate: contrast", () => {
       [0.05, 0.6],
     ] as const)
       expect(said(from, to)).toEqual([["warn", "/conditions/gamma", 0, 0.05]]);
+    // From where 1.645 of its standard deviations are all of ln(factor), 0.082.
+    expect(said(0.6, 0.08)).toEqual([["warn", "/conditions/gamma", 0, 0.08]]);
+    expect(said(0.6, 0.085)).toEqual([]);
     expect(said(0.6, 0.5)).toEqual([]);
     // A law without a spread is known to a tenth, one known exactly has its limit to the end; what is left as
     // it was asks nothing of either.
@@ -378,7 +391,7 @@ describe("compensate: contrast", () => {
     expect(compensate({ ...known, gamma: 0.6 }, { gamma: 0.05 }).highS).toBeGreaterThan(known.timeS);
     expect(highS).toBeGreaterThan(known.timeS);
     expect(cautions[0]!.message).toBe(
-      "Near a limit of growth the interval is rough: develop a test strip before the negative.",
+      "A contrast of 1.7 is close to its limit of 1.8. The interval is rough there. Run a test strip first.",
     );
   });
   it("stands on a wide generic law where none is given, and says so", () => {
@@ -479,5 +492,36 @@ describe("contrastLogSd", () => {
     expect(() => effect("contrast", 0.6, 0.9, anyOf(null)).logSd).toThrow(
       new TypeError("effect: law must be an object, got null"),
     );
+  });
+});
+
+describe("a log that ends with the development", () => {
+  const knowledge: Knowledge = {
+    temperature: { kind: "coefficient", ratio: 2, intervalC: 10 },
+    dilution: { kind: "power", exponent: 0.9 },
+    agitation: { staleLoss: 0.6, staleTimeS: 60 },
+    use: { increase: 0.1, perCm2PerL: 500, growth: "linear" },
+    age: { kind: "half-life", halfLifeH: 10 },
+    growth: { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 },
+  };
+  it("that ends with the development is not held", () => {
+    // At the baseline's own temperature the rate is 1, so 512 s of clock do the work of 512 s; a sixteenth is
+    // 32 s, which adds up exactly.
+    const at = (lastS: number): readonly string[] => {
+      const answer = compensate(
+        { timeS: 512, temperatureC: 20 },
+        {
+          temperatureC: [
+            { timeS: 0, temperatureC: 20 },
+            { timeS: lastS, temperatureC: 20 },
+          ],
+        },
+        knowledge,
+      );
+      expect(answer.timeS).toBe(512);
+      return answer.cautions.map((one) => one.code);
+    };
+    expect(at(512)).toEqual([]);
+    expect(at(511)).toEqual(["log-held"]);
   });
 });

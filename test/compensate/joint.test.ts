@@ -19,10 +19,9 @@ import {
   type InputError,
   type JointSpread,
   type Knowledge,
-  type Run,
+  type DevelopmentRun,
 } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf, thrown } from "../helpers.js";
 const baseline: Baseline = {
   timeS: 510,
   temperatureC: 20,
@@ -275,7 +274,7 @@ describe("laws that were learned together", () => {
     const knowledge = { ...laws, joint: { ...joint("baseline", "age", 0.5), baseline: young } };
     expect(variance({ ageH: 1 }, knowledge, young)).toBeCloseTo(0.01 + 0.0025 + 2 * 0.5 * 0.1 * 0.05, 12);
   });
-  it("refuses correlations that are none: not symmetric, not of unit diagonal, not positive definite, rounded", () => {
+  it("refuses wrong correlations: not symmetric, not of unit diagonal, not positive definite, rounded", () => {
     const good = joint("baseline", "temperature", -0.998);
     const refused = (correlation: unknown): unknown => {
       try {
@@ -305,7 +304,7 @@ describe("laws that were learned together", () => {
     expect(compensate(start.baseline, {}, start).timeS).toBe(510);
     expect(() => compensate(start.baseline, {}, anyOf({ ...start, schema: 2 }))).toThrow(
       new RangeError(
-        "compensate: knowledge.schema is 2, newer than version 1 that this package reads: update the package to read it",
+        "compensate: knowledge.schema must be at most 1, the newest version that this package reads (or update it), got 2",
       ),
     );
   });
@@ -314,7 +313,7 @@ describe("laws that were learned together", () => {
       timeS: 510 * Math.exp(0.07 * (20 - temperatureC)),
       temperatureC,
       outcome: { kind: "good" },
-    })) as readonly Run[];
+    })) as readonly DevelopmentRun[];
     const known = learn(startKnowledge({ timeS: 510, temperatureC: 20 }), runs);
     const width = (base: Baseline, knowledge: Knowledge): number => {
       const { lowS, highS } = compensate(base, { temperatureC: 14 }, knowledge);
@@ -364,6 +363,29 @@ describe("a bath that slows with the root of its age", () => {
     );
     expect(() => effect("age", 0, 1, { ...law, sdPerRootH: 4 }).logSd).toThrow(
       new RangeError("effect: law.sdPerRootH must be from 0 to 3, got 4"),
+    );
+  });
+});
+
+describe("a joint spread that storage lost", () => {
+  const baseline = { timeS: 510, temperatureC: 20 };
+  const start = startKnowledge(baseline);
+  const { joint } = start;
+  it("is refused by its place", () => {
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: null })))).toBe(
+      "TypeError: compensate: knowledge.joint must be an object, got null",
+    );
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: {} })))).toBe(
+      "TypeError: compensate: knowledge.joint.parameters is missing: an array",
+    );
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { parameters: joint.parameters } })))).toBe(
+      "TypeError: compensate: knowledge.joint.correlation is missing: an array",
+    );
+  });
+  it("is refused when its causes are an endless list of holes", () => {
+    const parameters = new Array<string>(2 ** 32 - 1);
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { ...joint, parameters } })))).toBe(
+      "RangeError: compensate: knowledge.joint.parameters must hold at most 100000, got 4294967295",
     );
   });
 });

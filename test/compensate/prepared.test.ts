@@ -135,7 +135,7 @@ describe("prepareCompensation", () => {
       "out-of-range",
       "/columns/ageH",
     ]);
-    expect(refused({ colour: Float64Array.of(20) })).toEqual(["out-of-range", "/columns/colour"]);
+    expect(refused({ colour: Float64Array.of(20) })).toEqual(["not-one-of", "/columns/colour"]);
     expect(refused({})).toEqual(new Float64Array(0));
   });
 });

@@ -2,8 +2,7 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { compensate, handbookTemperatureLaw, temperatureCurve } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const baseline = { timeS: 510, temperatureC: 20, logSd: 0.05 };
 
 describe("temperatureCurve", () => {
@@ -66,7 +65,7 @@ describe("temperatureCurve", () => {
     ["toC", { toC: 101 }, "out-of-range", "/toC"],
     ["toC as text", { toC: "30" }, "wrong-type", "/toC"],
     ["points", { points: 1 }, "out-of-range", "/points"],
-    ["points that are not whole", { points: 2.5 }, "out-of-range", "/points"],
+    ["points that are not whole", { points: 2.5 }, "wrong-type", "/points"],
     ["the baseline", { baseline: undefined }, "missing", "/baseline"],
     ["a law", { law: { kind: "guess" } }, "not-one-of", "/law/kind"],
   ])("says what is wrong with %s", (_, change, code, path) => {

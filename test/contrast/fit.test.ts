@@ -9,8 +9,7 @@ import {
   type FittedGrowth,
   type GrowthPoint,
 } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const truth: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
 const pointsAt = (times: readonly number[], law = truth): readonly GrowthPoint[] =>
   times.map((timeS) => ({ timeS, gamma: gammaAt(timeS, law) }));
@@ -154,7 +153,7 @@ describe("fitGrowth", () => {
     expect(Math.abs(law.gammaInfinity - 1.4)).toBeLessThan(0.01);
     expect(sd.gammaInfinity).toBeLessThan(0.02);
     expect(() => fitGrowth(near(0.0201), { appearanceS: 30 })).toThrow(
-      /^fitGrowth: points must not fall with time, got 1\.41 at 1500 s/,
+      /^fitGrowth: points must be rising with time, not 1\.41 at 1500 s/,
     );
     // Without errors of their own they are good to 3 % of the highest: 2 · √2 · 0.03 · 1.41 is 0.1196.
     const plain = (fall: number) =>
@@ -163,7 +162,7 @@ describe("fitGrowth", () => {
         { appearanceS: 30 },
       );
     expect(plain(0.1196).law.gammaInfinity).toBeCloseTo(1.35, 1);
-    expect(() => plain(0.1197)).toThrow(/^fitGrowth: points must not fall with time/);
+    expect(() => plain(0.1197)).toThrow(/^fitGrowth: points must be rising with time/);
   });
   it("has a law whose 90 % interval holds the rate also of few points, at the error that is common", () => {
     let state = 99;
@@ -228,7 +227,7 @@ describe("fitGrowth refuses", () => {
     refuses([a], new RangeError("fitGrowth: points must hold at least 2, got 1"));
     refuses(
       [a, b],
-      new RangeError("fitGrowth: points must hold at least 3 when appearanceS is not given, got 2"),
+      new RangeError("fitGrowth: points must be at least 3 when appearanceS is not given, got 2"),
     );
     refuses([a, null], new TypeError("fitGrowth: points[1] must be an object, got null"));
     refuses(
@@ -243,10 +242,13 @@ describe("fitGrowth refuses", () => {
       [a, { ...b, sd: 0 }],
       new RangeError("fitGrowth: points[1].sd must be above 0 and at most 1000, got 0"),
     );
-    refuses([a, { ...b, sd: 0.01 }], new RangeError("fitGrowth: points must all have sd, or none of them"));
+    refuses(
+      [a, { ...b, sd: 0.01 }],
+      new RangeError("fitGrowth: points must be all with sd, or all without it"),
+    );
     refuses(
       [a, b, { ...b, gamma: 1 }],
-      new RangeError("fitGrowth: points must differ in time, got two at 180 s"),
+      new RangeError("fitGrowth: points must be different in time, not two at 180 s"),
     );
   });
   it("points that fall", () => {
@@ -256,7 +258,7 @@ describe("fitGrowth refuses", () => {
         { timeS: 600, gamma: 0.7 },
         { timeS: 900, gamma: 0.64 },
       ],
-      new RangeError("fitGrowth: points must not fall with time, got 0.7 at 600 s and 0.64 at 900 s"),
+      new RangeError("fitGrowth: points must be rising with time, not 0.7 at 600 s and 0.64 at 900 s"),
     );
   });
   it("options that cannot be", () => {
@@ -270,7 +272,7 @@ describe("fitGrowth refuses", () => {
   });
   it("points that cannot carry the fit", () => {
     const bend = new RangeError(
-      "fitGrowth: points must bend toward a limit, but these do not: add a longer time of development, or where they are level a shorter one",
+      "fitGrowth: points must be bent toward a limit, but these are not: add a longer time of development, or where they are level a shorter one",
     );
     const line = [100, 200, 300].map((timeS) => ({ timeS, gamma: timeS / 500 }));
     refuses(line, bend);
@@ -282,7 +284,7 @@ describe("fitGrowth refuses", () => {
     );
     refuses([a, { timeS: 200, gamma: a.gamma }, { timeS: 300, gamma: 1 }], bend);
     const carry = new RangeError(
-      "fitGrowth: points must carry the fit, but its standard error is larger than the limit or rate itself",
+      "fitGrowth: points must be precise enough to tell limit and rate: the error of one is larger than itself",
     );
     refuses(pointsAt([40, 50, 60]), carry);
     refuses(
@@ -341,5 +343,59 @@ describe("growthFromDoubling", () => {
     );
     refuses({ gammaAtDouble: 0.6 }, between("0.6"));
     refuses({ gammaAtDouble: 1.2 }, between("1.2"));
+  });
+
+  it("refuses gradients above 1000", () => {
+    const good = { timeS: 300, gamma: 0.6, gammaAtDouble: 0.9 };
+    expect(() => growthFromDoubling({ ...good, gamma: 1001 })).toThrow(
+      new RangeError("growthFromDoubling: gamma must be above 0 and at most 1000, got 1001"),
+    );
+    expect(() => growthFromDoubling({ ...good, gammaAtDouble: 1001 })).toThrow(
+      new RangeError("growthFromDoubling: gammaAtDouble must be above 0 and at most 1000, got 1001"),
+    );
+  });
+});
+
+describe("a growth that goes on without end", () => {
+  it("is refused by the name of the number", () => {
+    expect(() => growthFromDoubling({ timeS: 300, gamma: 0.5, gammaAtDouble: 0.9998 })).toThrow(
+      /^growthFromDoubling: gammaInfinity must be above 0 and at most 1000, got 12/,
+    );
+    expect(() => growthFromDoubling({ timeS: 0.001, gamma: 1, gammaAtDouble: 1.5 })).toThrow(
+      /^growthFromDoubling: ratePerS must be above 0 and at most 100 1\/s, got 693/,
+    );
+    const points = [
+      { timeS: 100, gamma: 400 },
+      { timeS: 200, gamma: 700 },
+      { timeS: 400, gamma: 999 },
+    ];
+    expect(() => fitGrowth(points, { appearanceS: 0 })).toThrow(
+      /^fitGrowth: fitted\.gammaInfinity must be above 0 and at most 1000, got 12/,
+    );
+  });
+});
+
+describe("fitGrowth of late points", () => {
+  it("refuses points so late that they tell the limit and not the rate", () => {
+    // Five and six time constants: with f = e^-5 and e^-6 the points, good to 0.02, tell the limit by
+    // Cramer's rule to
+    // 0.02·√(t1²f1² + t2²f2²)/|D| = 0.04 and the rate to 0.02·√((1 − f1)² + (1 − f2)²)/(1.4·|D|) = 0.0043 a
+    // second, more than the 0.004 it
+    // is; D = (1 − f1)·t2·f2 − (1 − f2)·t1·f1 = −4.7 s.
+    const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 };
+    const pointsGoodTo = (sd: number) =>
+      [1250, 1500].map((timeS) => ({ timeS, gamma: gammaAt(timeS, law), sd }));
+    expect(() => fitGrowth(pointsGoodTo(0.02), { appearanceS: 0 })).toThrow(
+      new RangeError(
+        "fitGrowth: points must be precise enough to tell limit and rate: the error of one is larger than itself",
+      ),
+    );
+    // Ten times better points carry it, and the errors are a tenth of those above.
+    const { sd } = fitGrowth(pointsGoodTo(0.002), { appearanceS: 0 });
+    const [f1, f2] = [Math.exp(-5), Math.exp(-6)];
+    const determinant = Math.abs((1 - f1) * 1500 * f2 - (1 - f2) * 1250 * f1);
+    expect(sd.gammaInfinity / ((0.002 * Math.hypot(1250 * f1, 1500 * f2)) / determinant)).toBeCloseTo(1, 6);
+    expect(sd.ratePerS / ((0.002 * Math.hypot(1 - f1, 1 - f2)) / (1.4 * determinant))).toBeCloseTo(1, 6);
+    expect(sd.ratePerS).toBeCloseTo(0.00043, 5);
   });
 });

@@ -1,9 +1,15 @@
 /* The growth law and its inverse. */
 import { describe, expect, it } from "vitest";
-import { gammaAt, genericGrowthLaw, timeForGamma, type GrowthLaw } from "../../src/index.js";
+import {
+  contrastFactor,
+  gammaAt,
+  genericGrowthLaw,
+  timeForGamma,
+  type GrowthLaw,
+  effect,
+} from "../../src/index.js";
 import { aerialPlate, growthConstants } from "../reference/growth.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf, thrown } from "../helpers.js";
 const law: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
 
 const inCommonLogarithms = (gammaInfinity: number, constant: number): GrowthLaw => ({
@@ -107,10 +113,7 @@ describe("both refuse", () => {
       { ...law, appearanceS: -1 },
       new RangeError("NAME: law.appearanceS must be from 0 to 1000000 s, got -1"),
     ],
-    [
-      { gammaInfinity: 1, ratePerS: 1 },
-      new TypeError("NAME: law.appearanceS must be a number, got undefined"),
-    ],
+    [{ gammaInfinity: 1, ratePerS: 1 }, new TypeError("NAME: law.appearanceS is missing: a number")],
   ])("law %j", (wrong, error) => {
     const named = (name: string): Error =>
       new (error.constructor as ErrorConstructor)(error.message.replace("NAME", name));
@@ -130,5 +133,78 @@ describe("both refuse", () => {
     expect(() => timeForGamma(anyOf(null), law)).toThrow(
       new TypeError("timeForGamma: gamma must be a number, got null"),
     );
+  });
+});
+
+describe("the spread of a growth law", () => {
+  it("is refused by name when it is none", () => {
+    const law = { gammaInfinity: 1, ratePerS: 0.01, appearanceS: 10 };
+    const sd = { gammaInfinity: 0.1, ratePerS: 0.001, appearanceS: 1 };
+    expect(effect("contrast", 0.5, 0.6, { ...law, sd }).logSd).toBeGreaterThan(0);
+    expect(() => effect("contrast", 0.5, 0.6, { ...law, sd: { ...sd, gammaInfinity: 1e308 } }).logSd).toThrow(
+      new RangeError("effect: law.sd.gammaInfinity must be from 0 to 1000, got 1e+308"),
+    );
+    expect(() => effect("contrast", 0.5, 0.6, { ...law, sd: 5 }).logSd).toThrow(
+      new TypeError("effect: law.sd must be an object, got 5"),
+    );
+    expect(() => effect("contrast", 0.5, 0.6, { ...law, sd: { ...sd, ratePerS: -1 } }).logSd).toThrow(
+      new RangeError("effect: law.sd.ratePerS must be from 0 to 100 1/s, got -1"),
+    );
+    expect(() => effect("contrast", 0.5, 0.6, { ...law, sd: { ...sd, appearanceS: -1 } }).logSd).toThrow(
+      new RangeError("effect: law.sd.appearanceS must be from 0 to 1000000 s, got -1"),
+    );
+  });
+
+  it("is 0 for one and the same gradient, however little is known of the law", () => {
+    const law: GrowthLaw = {
+      gammaInfinity: 1.4,
+      ratePerS: 0.004,
+      appearanceS: 30,
+      sd: { gammaInfinity: 1000, ratePerS: 100, appearanceS: 1e6 },
+    };
+    expect(effect("contrast", 0.6, 0.6, law).logSd).toBe(0);
+  });
+});
+
+describe("a gradient of 0", () => {
+  it("has no ratio of times", () => {
+    const law = { gammaInfinity: 1, ratePerS: 0.001, appearanceS: 0 };
+    expect(thrown(() => effect("contrast", 0, 0.5, law).logSd)).toBe(
+      "RangeError: effect: from must be above 0 and at most 1000, got 0",
+    );
+    expect(thrown(() => effect("contrast", 0.5, 0, law).logSd)).toBe(
+      "RangeError: effect: to must be above 0 and at most 1000, got 0",
+    );
+  });
+});
+
+describe("the correlations of a growth law", () => {
+  // To first order: the derivatives of ln(factor), by differences, through the covariance written out.
+  const law = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };
+  const sd = { gammaInfinity: 0.1, ratePerS: 0.0006, appearanceS: 8 };
+  const names = ["gammaInfinity", "ratePerS", "appearanceS"] as const;
+  it.each([
+    ["all against each other", { limitRate: -0.9, limitAppearance: -0.3, rateAppearance: 0.4 }],
+    ["limit and rate", { limitRate: 0.8, limitAppearance: 0, rateAppearance: 0 }],
+    ["none", { limitRate: 0, limitAppearance: 0, rateAppearance: 0 }],
+  ])("enter the spread with their signs: %s", (_, correlation) => {
+    const { limitRate, limitAppearance, rateAppearance } = correlation;
+    const rho = [
+      [1, limitRate, limitAppearance],
+      [limitRate, 1, rateAppearance],
+      [limitAppearance, rateAppearance, 1],
+    ];
+    const shares = names.map((name) => {
+      const step = 1e-4 * law[name];
+      const log = (by: number): number =>
+        Math.log(contrastFactor(0.5, 0.9, { ...law, [name]: law[name] + by }));
+      return ((log(step) - log(-step)) / (2 * step)) * sd[name];
+    });
+    const variance = shares.reduce(
+      (sum, one, i) => sum + shares.reduce((inner, other, j) => inner + one * other * rho[i]![j]!, 0),
+      0,
+    );
+    const { logSd } = effect("contrast", 0.5, 0.9, { ...law, sd: { ...sd, correlation } });
+    expect(logSd).toBeCloseTo(Math.sqrt(variance), 6);
   });
 });

@@ -1,8 +1,7 @@
 /* Push and pull against a maker's table and the trade's rule. */
 import { describe, expect, it } from "vitest";
 import { effect, pushCautions, pushFactor } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 /*
  * ILFORD, ILFOTEC DD-X 1+4 development times at 20 °C, in minutes by stops over the film's speed (plain-text
@@ -97,9 +96,10 @@ describe("pushCautions", () => {
       {
         code: "push-shadows",
         severity: "note",
-        message: "A push lifts the middle tones; shadows gain two thirds of a stop at most.",
-        limit: 2 / 3,
+        message: "A push lifts the middle tones. The shadows gain at most 0.67 of a stop.",
+        quantity: "stops",
         actual: 1,
+        data: { shadowStops: 2 / 3 },
       },
     ]);
     expect(pushCautions(3)[0]!.code).toBe("push-shadows");
@@ -107,7 +107,8 @@ describe("pushCautions", () => {
       {
         code: "push-far",
         severity: "warn",
-        message: "Beyond three stops published times hardly exist, and the shadows stay empty.",
+        message: "Beyond a push of 3 stops published times hardly exist, and the shadows stay empty.",
+        quantity: "stops",
         limit: 3,
         actual: 3.5,
       },
@@ -116,7 +117,8 @@ describe("pushCautions", () => {
       {
         code: "pull-far",
         severity: "warn",
-        message: "A pull beyond two stops leaves a flat negative.",
+        message: "A pull beyond 2 stops leaves a flat negative.",
+        quantity: "stops",
         limit: -2,
         actual: -2.5,
       },

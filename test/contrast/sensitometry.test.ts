@@ -1,8 +1,7 @@
 /* Speed point, gradient and contrast index of curves whose answers are known beforehand. */
 import { describe, expect, it } from "vitest";
 import { averageGradient, contrastIndex, isoSpeed, speedPoint, type DensityStep } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const curveOf = (
   density: (logH: number) => number,
   from = -4,
@@ -78,16 +77,21 @@ describe("speedPoint", () => {
     const flat = [-3, -2, -1].map((logH) => ({ logH, density: 0.1 + (logH + 3) / 50 }));
     expect(() => speedPoint(flat)).toThrow(
       new RangeError(
-        "speedPoint: curve must pass through 0.20, 0.10 over base plus fog, but ends at 0.14: add steps with more exposure",
+        "speedPoint: curve must be a curve through 0.20, 0.10 over base plus fog, but ends at 0.14: add steps with more exposure",
       ),
     );
     expect(() =>
       speedPoint({ steps: flat.map((step) => ({ ...step, density: step.density + 1 })), basePlusFog: 0.1 }),
     ).toThrow(
       new RangeError(
-        "speedPoint: curve must pass through 0.20, 0.10 over base plus fog, but starts at 1.10: add steps with less exposure",
+        "speedPoint: curve must be a curve through 0.20, 0.10 over base plus fog, but starts at 1.10: add steps with less exposure",
       ),
     );
+  });
+
+  it("takes a base and fog left out by name for that of the lightest step", () => {
+    const steps = [0, 0.5, 1, 1.5, 2].map((logH) => ({ logH, density: 0.1 + 0.3 * logH }));
+    expect(speedPoint({ steps, basePlusFog: undefined } as never)).toEqual(speedPoint({ steps }));
   });
 });
 
@@ -107,18 +111,18 @@ describe("averageGradient", () => {
       expect(averageGradient(steps)).toBeCloseTo(0.8 / 1.3, 6);
       // A thousandth less is too short.
       const short = [...steps.slice(0, 2), { logH: logH + 1.299, density: 1.1 }];
-      expect(() => averageGradient(short)).toThrow(/^averageGradient: curve must reach log H/);
+      expect(() => averageGradient(short)).toThrow(/^averageGradient: curve must be a curve up to log H/);
     }
   });
   it("needs 1.30 above the speed point", () => {
     const short = straight(0.8).filter((step) => step.logH < -1.22);
     expect(() => averageGradient(short)).toThrow(
       new RangeError(
-        "averageGradient: curve must reach log H -1.07, 1.30 above the speed point, but ends at -1.25",
+        "averageGradient: curve must be a curve up to log H -1.07, 1.30 above the speed point, but ends at -1.25",
       ),
     );
     expect(() => averageGradient([-3, -2, -1].map((logH) => ({ logH, density: 0.1 })))).toThrow(
-      /^averageGradient: curve must pass through 0\.20/,
+      /^averageGradient: curve must be a curve through 0\.20/,
     );
   });
 });
@@ -161,8 +165,10 @@ describe("isoSpeed", () => {
       expect(caution).toMatchObject({
         code: "not-iso-contrast",
         severity: "warn",
-        message:
-          "Density does not rise by 0.80 over 1.30 in log H: a speed for this development, not an ISO speed.",
+        message: expect.stringMatching(
+          /^Density rises by 0\.[79]\d over 1\.30 in log H, not by 0\.80\. This is a speed for this/,
+        ) as string,
+        quantity: "density",
         limit: 0.8,
       });
       expect(caution!.actual).toBeCloseTo(1.3 * slope, 1);
@@ -186,9 +192,9 @@ describe("isoSpeed", () => {
   });
   it("names itself when the curve falls short", () => {
     expect(() => isoSpeed(at(-2.1).slice(0, 45))).toThrow(
-      /^isoSpeed: curve must reach log H -0\.80, 1\.30 above the speed point/,
+      /^isoSpeed: curve must be a curve up to log H -0\.80, 1\.30 above the speed point/,
     );
-    expect(() => isoSpeed(at(-2.1).slice(0, 20))).toThrow(/^isoSpeed: curve must pass through 0\.30/);
+    expect(() => isoSpeed(at(-2.1).slice(0, 20))).toThrow(/^isoSpeed: curve must be a curve through 0\.30/);
   });
 });
 
@@ -212,7 +218,7 @@ describe("contrastIndex", () => {
   it("says when the curve does not reach", () => {
     expect(() => contrastIndex(straight(0.8).filter((step) => step.logH < -1.5))).toThrow(
       new RangeError(
-        "contrastIndex: curve must cut the outer arc, 2.2 from its foot, but ends at 0.96: add steps with more exposure",
+        "contrastIndex: curve must be a curve that cuts the outer arc, 2.2 from its foot, but ends at 0.96: add steps with more exposure",
       ),
     );
     // Up to 1.0 within 1 in log H, level for 3 and on to 3.0: the arc of 2.2 about a foot near -3 meets the
@@ -224,9 +230,12 @@ describe("contrastIndex", () => {
       [2, 3],
     ].map(([logH, density]) => ({ logH: logH!, density: density! }));
     expect(() => contrastIndex(level)).toThrow(
-      new RangeError("contrastIndex: curve must cut the outer arc, 2.2 from its foot, but runs level there"),
+      new RangeError(
+        "contrastIndex: curve must be a curve that cuts the outer arc, 2.2 from its foot, but runs level there",
+      ),
     );
-    const rise = "contrastIndex: curve must rise from base plus fog with a slope above 0.1, but";
+    const rise =
+      "contrastIndex: curve must be a curve that rises from base plus fog with a slope above 0.1, but";
     const flat = [-3, -2, -1].map((logH) => ({ logH, density: 0.1 }));
     expect(() => contrastIndex(flat)).toThrow(
       new RangeError(`${rise} ends at 0.10: add steps with more exposure`),
@@ -263,11 +272,50 @@ describe("all of them refuse", () => {
     );
     refuses(
       [...good, { ...good[0], density: 1 }],
-      new RangeError(`${name}: curve.steps must differ in exposure, got two at log H -3.25`),
+      new RangeError(`${name}: curve.steps must be different in exposure, not two at log H -3.25`),
     );
     refuses(
       { steps: good, basePlusFog: -1 },
       new RangeError(`${name}: curve.basePlusFog must be from 0 to 10, got -1`),
     );
+  });
+});
+
+describe("a curve that just reaches", () => {
+  const curve = (...steps: readonly (readonly [logH: number, density: number])[]): readonly DensityStep[] =>
+    steps.map(([logH, density]) => ({ logH, density }));
+  it("the speed point with its last step", () => {
+    const steps = curve([-3, 0], [-2, 0.05], [-1, 0.1]);
+    expect(speedPoint({ steps, basePlusFog: 0 }).logH).toBeCloseTo(-1, 12);
+  });
+  it("1.30 above the speed point with its last step", () => {
+    // The first step is the speed point itself, 0.1 over 0; the last lies at 0 + 1.3.
+    const steps = curve([0, 0.1], [0.65, 0.5], [1.3, 0.9]);
+    expect(averageGradient({ steps, basePlusFog: 0 })).toBeCloseTo(0.8 / 1.3, 12);
+  });
+});
+
+describe("contrastIndex of a flat curve or a veiled one", () => {
+  const curve = (...steps: readonly (readonly [logH: number, density: number])[]): readonly DensityStep[] =>
+    steps.map(([logH, density]) => ({ logH, density }));
+  it("calls for more exposure where a flat curve starts at the inner arc itself", () => {
+    // The lowest foot of the inner arc lies 0.2 × sin(atan 0.1) over base plus fog.
+    const density = 0.2 * Math.sin(Math.atan(0.1));
+    expect(() =>
+      contrastIndex({ steps: curve([-3, density], [-2, density], [-1, density]), basePlusFog: 0 }),
+    ).toThrow(
+      new RangeError(
+        "contrastIndex: curve must be a curve that rises from base plus fog with a slope above 0.1, but ends at 0.02: add steps with more exposure",
+      ),
+    );
+  });
+  it("is not misled by what lies below base plus fog", () => {
+    // A veil that grows by 0.04 for each unit of log H up to base plus fog, then a straight part of slope
+    // 0.8.
+    const veil = [-6, -5, -4, -3].map((logH) => [logH, 0.2 + 0.04 * (logH + 2.5)] as const);
+    const straight = Array.from({ length: 13 }, (_, i) => [-2.5 + i / 4, 0.2 + (0.8 * i) / 4] as const);
+    const steps = curve(...veil, ...straight);
+    // The corner between the two is drawn round, and the inner arc crosses the curve near it.
+    expect(contrastIndex({ steps, basePlusFog: 0.2 })).toBeCloseTo(0.8, 1);
   });
 });

@@ -7,11 +7,13 @@ import {
   knownEntry,
   plainObject,
   positive,
+  refuse,
   wrongKind,
-  wrongValue,
 } from "../../src/core/guards.js";
+import { anyOf } from "../helpers.js";
 
-const anyOf = (value: unknown): any => value;
+const wanted = (what: string, value: unknown): string =>
+  value === undefined ? `is missing: ${what}` : `must be ${what}, got ${show(value)}`;
 
 describe("show", () => {
   it.each([
@@ -31,15 +33,22 @@ describe("show", () => {
     [10n, "10"],
     [Symbol("s"), "Symbol(s)"],
     [Object.create(null), "an object"],
-  ])("%#: never throws itself", (value, text) => {
+  ])("shows a value as $1, and never throws itself", (value, text) => {
     expect(show(value)).toBe(text);
   });
 });
 
-describe("wrongKind and wrongValue", () => {
+describe("wrongKind and refuse", () => {
   it("differ in class only", () => {
-    expect(() => wrongKind("f/x", "a number", "1")).toThrow(new TypeError('f: x must be a number, got "1"'));
-    expect(() => wrongValue("f/x", "even", 3)).toThrow(new RangeError("f: x must be even, got 3"));
+    expect(() => wrongKind("f/x", ["number"], "1")).toThrow(new TypeError('f: x must be a number, got "1"'));
+    expect(() => refuse("f/x", "rising", () => "above 4", { above: 4 }, 3)).toThrow(
+      new RangeError("f: x must be above 4, got 3"),
+    );
+  });
+  it("name the kinds that are taken", () => {
+    expect(() => wrongKind("f/0/x", ["boolean", "object", "text"], 1)).toThrow(
+      new TypeError("f: [0].x must be true or false or an object or text, got 1"),
+    );
   });
 });
 
@@ -57,10 +66,8 @@ describe("inRange", () => {
       );
     },
   );
-  it.each([undefined, null, true, anyOf([5]), anyOf({}), 5n])("refuses the kind of case %#", (value) => {
-    expect(() => inRange("f/x", value, 0, 100)).toThrow(
-      new TypeError(`f: x must be a number, got ${show(value)}`),
-    );
+  it.each([undefined, null, true, anyOf([5]), anyOf({}), 5n])("refuses the kind of $0", (value) => {
+    expect(() => inRange("f/x", value, 0, 100)).toThrow(new TypeError(`f: x ${wanted("a number", value)}`));
   });
   it("does not read text as a number", () => {
     expect(() => inRange("f/x", "5", 0, 100)).toThrow(new TypeError('f: x must be a number, got "5"'));
@@ -98,9 +105,7 @@ describe("plainObject", () => {
     expect(plainObject("f/o", object)).toBe(object);
   });
   it.each([null, undefined, 1, "a", true])("refuses %s", (value) => {
-    expect(() => plainObject("f/o", value)).toThrow(
-      new TypeError(`f: o must be an object, got ${show(value)}`),
-    );
+    expect(() => plainObject("f/o", value)).toThrow(new TypeError(`f: o ${wanted("an object", value)}`));
   });
   it("refuses an array and a function", () => {
     expect(() => plainObject("f/o", [])).toThrow(new TypeError("f: o must be an object, got an array"));
@@ -145,7 +150,7 @@ describe("knownEntry", () => {
   it("lists what it knows, and knows nothing inherited", () => {
     for (const key of ["three", "", "toString", "__proto__"])
       expect(() => knownEntry("f/key", table, key)).toThrow(
-        new RangeError(`f: key must be one of one, two, got ${JSON.stringify(key)}`),
+        new RangeError(`f: key must be "one" or "two", got ${JSON.stringify(key)}`),
       );
     expect(() => knownEntry("f/key", table, 1)).toThrow(new TypeError("f: key must be text, got 1"));
   });

@@ -3,7 +3,7 @@ import { cumulativeStdNormalProbability } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { gravestFirst, type Caution } from "../../src/core/caution.js";
 import { timeEstimate, Z90 } from "../../src/core/estimate.js";
-import { basisOf, checkedOrigin, sourcesOf, type LawOrigin } from "../../src/core/term.js";
+import { basisOf, checkedOrigin, restsOn, sourcesOf, type LawOrigin } from "../../src/core/term.js";
 
 describe("basisOf", () => {
   it("knows a learned, a published and a plainly given law apart", () => {
@@ -20,6 +20,22 @@ describe("basisOf", () => {
   });
 });
 
+describe("what an answer by a law rests on", () => {
+  it.each([
+    ["own runs that moved it", { runs: 3, before: "handbook" }, "own-runs"],
+    [
+      "what was there before, where runs hardly moved it",
+      { runs: 3, before: "handbook", moved: false },
+      "handbook",
+    ],
+    ["the general rule, where nothing is said of before", { runs: 3, moved: false }, "default"],
+    ["itself, where there were no runs", { moved: false }, "given"],
+    ["the general rule, where no run taught it", { runs: 0, moved: false }, "default"],
+  ] as const)("is %s", (_, law, basis) => {
+    expect(restsOn(law)).toBe(basis);
+  });
+});
+
 describe("where a law comes from", () => {
   it("may say how its figures were seen, in one of three ways", () => {
     for (const seen of ["read", "from-memory", "common-practice"] as const)
@@ -32,6 +48,12 @@ describe("where a law comes from", () => {
     }
     expect(caught).toBeInstanceOf(RangeError);
     expect(caught).toMatchObject({ code: "not-one-of", path: "/knowledge/use/seen", actual: "heard" });
+  });
+  it("says by true or false whether runs moved it", () => {
+    expect(checkedOrigin("compensate/knowledge/use", { moved: false })).toEqual({ moved: false });
+    expect(() => checkedOrigin("compensate/knowledge/use", { moved: "no" } as unknown as LawOrigin)).toThrow(
+      expect.objectContaining({ code: "wrong-type", path: "/knowledge/use/moved" }),
+    );
   });
   it("goes with its sources into a law that is made of it", () => {
     expect(sourcesOf({ sources: ["a book"], seen: "read", published: true })).toEqual({

@@ -6,7 +6,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { compileFunction } from "node:vm";
 import ts from "typescript";
-import * as library from "../../src/index.js";
+import * as root from "../../src/index.js";
+import { de } from "../../src/texts/de.js";
+
+/** What a block may name: the package, and the language beside it. */
+const library = { ...root, de };
 
 /** One block of code and where it stands. */
 export interface Block {
@@ -34,17 +38,26 @@ export function filesBelow(folder: string, endings: readonly string[]): readonly
 /** The ts and js blocks of a file; in TypeScript files, those of its TSDoc. */
 export function blocksOf(path: string): readonly Block[] {
   const text = readFileSync(path, "utf8");
-  const plain = path.endsWith(".md") ? text : text.replace(/^[ \t]*\* ?/gm, "");
-  return [...plain.matchAll(/^```(?:ts|js|cjs)\n([\s\S]*?)^```/gm)].map((match, i) => ({
-    where: `${path} block ${i + 1}`,
-    code: match[1] as string,
-  }));
+  const page = path.endsWith(".md");
+  const plain = page ? text : text.replace(/^[ \t]*\* ?/gm, "");
+  const shown = new Map<string, number>();
+  return [...plain.matchAll(/^```(?:ts|js|cjs)\n([\s\S]*?)^```/gm)].map((match) => {
+    const place = page ? headingBefore(plain, match.index) : exportAfter(plain, match.index);
+    const times = (shown.get(place) ?? 0) + 1;
+    shown.set(place, times);
+    return { where: `${path}, ${place}${", again".repeat(times - 1)}`, code: match[1] as string };
+  });
 }
+
+const headingBefore = (text: string, at: number): string =>
+  [...text.slice(0, at).matchAll(/^#+ (.+)$/gm)].at(-1)?.[1] ?? "the top";
+const exportAfter = (text: string, at: number): string =>
+  /^export (?:const|function|interface|type) (\w+)/m.exec(text.slice(at))?.[1] ?? "the end";
 
 /** Runs a block and returns its checked lines. */
 export function runBlock({ code }: Block): readonly Outcome[] {
   const runnable = code.replace(
-    /^import \{([^}]*)\} from "darkroom-kinetics";$/gm,
+    /^import \{([^}]*)\} from "darkroom-kinetics(?:\/texts\/de)?";$/gm,
     (_, names: string) => `const {${names.replace(/\btype \w+,?/g, "")}} = require("darkroom-kinetics");`,
   );
   const source = ts.createSourceFile("block.ts", runnable, ts.ScriptTarget.ES2022, true);

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 
 const page = readFileSync("docs/gallery.md", "utf8");
+const guide = readFileSync("docs/guide.md", "utf8");
 const files = readdirSync("docs/gallery").filter((file) => file.endsWith(".svg"));
 
 /** Where a label lies, in px, as wide as a wide typeface would make it. */
@@ -36,14 +37,40 @@ function labelsOf(panel: string): readonly Box[] {
 }
 
 describe("the gallery", () => {
-  it("holds pictures, and its page shows each of them once", () => {
+  it("holds pictures, and its page or the guide shows each of them once", () => {
     expect(files.length).toBeGreaterThan(6);
-    const shown = [...page.matchAll(/!\[([^\]]*)\]\(gallery\/([^)]+)\)/g)];
+    const shownOn = (text: string): readonly RegExpMatchArray[] => [
+      ...text.matchAll(/!\[([^\]]*)\]\(gallery\/([^)]+)\)/g),
+    ];
+    const shown = [...shownOn(page), ...shownOn(guide)];
     expect(shown.map((match) => match[2]).sort()).toEqual([...files].sort());
     for (const [, spoken] of shown) expect((spoken ?? "").length).toBeGreaterThan(30);
   });
-  describe.each(files)("%s", (file) => {
-    const svg = readFileSync(`docs/gallery/${file}`, "utf8");
+  it("has a picture for each step of the guide", () => {
+    for (const part of guide.split(/^## /m).slice(1)) expect(part).toContain("![");
+  });
+  it("shows the README a picture of the example beside it", () => {
+    const readme = readFileSync("README.md", "utf8");
+    const [, spoken, file] = /!\[([^\]]*)\]\(docs\/gallery\/([^)]+)\)/.exec(readme)!;
+    const heading = />Today: (\S+), nine times in ten/.exec(
+      readFileSync(`docs/gallery/${file!}`, "utf8"),
+    )![1];
+    expect(spoken).toContain(heading);
+  });
+  const drawn = (file: string): string => readFileSync(`docs/gallery/${file}`, "utf8");
+  // What the package draws itself is tested with its drawing.
+  const answers = files.filter((file) => drawn(file).includes('class="picture"'));
+  it.each(answers)(
+    "%s brings its own colours for the dark and for print, and says where its data come from",
+    (file) => {
+      const svg = drawn(file);
+      expect(svg).toContain("@media screen and (prefers-color-scheme:dark)");
+      expect(svg).toContain("@media print");
+      expect(svg).toMatch(/>Invented: [^<]+</);
+    },
+  );
+  describe.each(files.filter((file) => !answers.includes(file)))("%s", (file) => {
+    const svg = drawn(file);
     it("has a title, a description and the source of its data", () => {
       expect(svg).toMatch(/^<svg [^>]*role="img" aria-labelledby="title desc"/);
       expect(/<title id="title">([^<]+)</.exec(svg)?.[1]?.length).toBeGreaterThan(20);

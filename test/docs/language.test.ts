@@ -10,6 +10,7 @@ const pages = [
   "CHANGELOG.md",
   "DEVELOPERS.md",
   ".github/CONTRIBUTING.md",
+  "docs/README.md",
   "docs/RELEASING.md",
   "docs/apps.md",
   "docs/architecture.md",

@@ -5,14 +5,16 @@ import {
   equivalentTime,
   newtonDrift,
   rateFunction,
+  remainingTime,
+  steer,
   temperatureFactor,
   type TemperatureLaw,
+  compensate,
 } from "../../src/index.js";
 import { clockTime } from "../../src/drift/developUntil.js";
 import { logTemperature } from "../../src/drift/log.js";
 import { odexIntegral } from "./odex.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf, thrown } from "../helpers.js";
 const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
 const drift = { startC: 24, ambientC: 14, timeConstantS: 1800 };
 const cooling = newtonDrift(drift);
@@ -164,9 +166,7 @@ describe("developUntil", () => {
     refuses({ fromS: -1 }, new RangeError("developUntil: fromS must be from 0 to 10000000 s, got -1"));
     refuses(
       { temperatureAt: () => 20 },
-      new TypeError(
-        "developUntil: temperatureAt must be a temperature in °C, a log or a drift, got a function",
-      ),
+      new TypeError("developUntil: temperatureAt must be a number or a log or a drift, got a function"),
     );
     refuses(
       { temperatureAt: NaN },
@@ -190,7 +190,135 @@ describe("developUntil", () => {
     );
     refuses(
       { equivalentS: 9e6, temperatureAt: 0 },
-      new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 9000000 s"),
+      new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 9000000"),
     );
+  });
+});
+
+describe("a forecast that swings", () => {
+  /** The integral of the rate to `endS` by 100,000 midpoints, as an independent judge. */
+  function done(
+    law: TemperatureLaw,
+    referenceC: number,
+    temperatureAt: (timeS: number) => number,
+    endS: number,
+  ): number {
+    const rate = rateFunction(referenceC, law);
+    let sum = 0;
+    for (let i = 0; i < 1e5; i += 1) sum += rate(temperatureAt(((i + 0.5) * endS) / 1e5));
+    return (sum * endS) / 1e5;
+  }
+  const swing = (meanC: number, byC: number, periodS: number, phase: number) => (timeS: number) =>
+    meanC + byC * Math.sin((2 * Math.PI * timeS) / periodS + phase);
+  it.each([
+    [3600, 4, swing(18, 15, 600, 1.5)],
+    [900, 2.25, swing(18, 8, 120, 2)],
+    [900, 4, swing(18, 5, 300, 0)],
+    [5000, 4.5, swing(18, 18, 1958, 5.481)],
+  ])("is followed to the end: %d s at a coefficient of %d", (equivalentS, ratio, temperatureAt) => {
+    const law = { kind: "coefficient", ratio, intervalC: 10 } as const;
+    const rate = rateFunction(20, law);
+    const endS = clockTime((timeS) => rate(temperatureAt(timeS)), equivalentS, 0);
+    expect(done(law, 20, temperatureAt, endS) / equivalentS).toBeCloseTo(1, 6);
+    // A reading every second, with straight lines between them.
+    const log = Array.from({ length: Math.ceil(endS) + 2 }, (_, i) => ({
+      timeS: i,
+      temperatureC: temperatureAt(i),
+    }));
+    const { timeS, lowS, highS } = compensate(
+      { timeS: equivalentS, temperatureC: 20 },
+      { temperatureC: log },
+      { temperature: law },
+    );
+    expect(timeS / endS).toBeCloseTo(1, 3);
+    expect(lowS).toBeLessThan(timeS);
+    expect(highS).toBeGreaterThan(timeS);
+  });
+  it("from a frozen bath that warms up is followed too", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
+    const temperatureAt = { startC: 0, ambientC: 40, timeConstantS: 600 };
+    const endS = developUntil({ equivalentS: 3600, referenceC: 40, law, temperatureAt });
+    expect(done(law, 40, newtonDrift(temperatureAt), endS) / 3600).toBeCloseTo(1, 6);
+  });
+  it("that never gets there is refused", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
+    expect(() => developUntil({ equivalentS: 1e6, referenceC: 40, law, temperatureAt: 0 })).toThrow(
+      new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 1000000"),
+    );
+  });
+});
+
+describe("a forecast that cannot be followed", () => {
+  it("that jumps about at every scale is given up", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
+    const rate = rateFunction(0, law);
+    expect(thrown(() => clockTime((timeS) => rate(50 + 50 * Math.sin(timeS * 1e9)), 1e4, 0))).toMatch(
+      /^RangeError: developUntil: temperatureAt must be smooth enough: no end was found in \d+ looks$/,
+    );
+  });
+  it("that tells each asker something else is given up after a million looks", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
+    let looks = 0;
+    // Hot where a step's length is asked for, cold where the step is taken.
+    const rate = rateFunction(0, law);
+    expect(thrown(() => clockTime(() => rate((looks += 1) % 10 === 1 ? 100 : 0), 1e4, 0))).toMatch(
+      /no end was found in 1000001 looks$/,
+    );
+  });
+});
+
+describe("the longest clock time", () => {
+  const law: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
+  // At the reference temperature the rate is 1, and clock and work are the same.
+  it("may be reached", () => {
+    expect(developUntil({ equivalentS: 1e7, referenceC: 20, law, temperatureAt: 20 })).toBe(1e7);
+  });
+  it("may stand in a log", () => {
+    expect(
+      equivalentTime(
+        [
+          { timeS: 0, temperatureC: 20 },
+          { timeS: 1e7, temperatureC: 20 },
+        ],
+        20,
+        law,
+      ),
+    ).toBe(1e7);
+  });
+});
+
+describe("a forecast along a long log", () => {
+  it("has looks to spare for every reading", () => {
+    // Rate 1 throughout, so 100 s of work take 100 s, whatever readings follow: those of a day, one in 2 s.
+    const corners = Array.from({ length: 43_200 }, (_, i) => 2 * i);
+    expect(clockTime(() => 1, 100, 0, corners)).toBeCloseTo(100, 9);
+  });
+});
+
+describe("a clock that would never end", () => {
+  it("is refused in the name of the function that was called", () => {
+    const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
+    const known = { timeS: 1e6, temperatureC: 40 };
+    const cold = [
+      { timeS: 0, temperatureC: 0 },
+      { timeS: 60, temperatureC: 0 },
+    ];
+    const drifting = thrown(() => compensate(known, { temperatureC: cold }, { temperature: law }));
+    expect(drifting).toMatch(
+      /^RangeError: compensate: conditions\.temperatureC must be reached by clock time/,
+    );
+    const steered = thrown(() =>
+      steer({
+        baseline: known,
+        conditions: {},
+        knowledge: { temperature: law },
+        log: [{ timeS: 0, temperatureC: 1 }],
+      }),
+    );
+    expect(steered).toMatch(/^RangeError: steer: conditions\.temperatureC must be reached by clock time/);
+    const left = thrown(() =>
+      remainingTime({ targetS: 1e6, referenceC: 40, law, log: cold, temperatureAt: 0 }),
+    );
+    expect(left).toMatch(/^RangeError: remainingTime: targetS must be reached by clock time/);
   });
 });

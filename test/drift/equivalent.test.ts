@@ -9,8 +9,7 @@ import {
   type TemperatureLog,
 } from "../../src/index.js";
 import { odexIntegral } from "./odex.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const laws: readonly TemperatureLaw[] = [
   { kind: "arrhenius", activationEnergyKJPerMol: 60 },
   { kind: "arrhenius", activationEnergyKJPerMol: 200 },
@@ -215,16 +214,16 @@ describe("equivalentTime refuses", () => {
     refuses([good[0]], new RangeError("equivalentTime: log must hold at least 2, got 1"));
     refuses([good[0], null], new TypeError("equivalentTime: log[1] must be an object, got null"));
     refuses([5, good[1]], new TypeError("equivalentTime: log[0] must be an object, got 5"));
-    refuses([undefined, good[1]], new TypeError("equivalentTime: log[0] must be an object, got undefined"));
+    refuses([undefined, good[1]], new TypeError("equivalentTime: log[0] is missing: an object"));
   });
   it("readings out of order or at one time", () => {
     refuses(
       [good[1], good[0]],
-      new RangeError("equivalentTime: log[1].timeS must be later than the reading before (600 s), got 0"),
+      new RangeError("equivalentTime: log[1].timeS must be above the one before (600), got 0"),
     );
     refuses(
       [good[0], good[0]],
-      new RangeError("equivalentTime: log[1].timeS must be later than the reading before (0 s), got 0"),
+      new RangeError("equivalentTime: log[1].timeS must be above the one before (0), got 0"),
     );
   });
   it("times and temperatures that cannot be", () => {

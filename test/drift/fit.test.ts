@@ -2,8 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { fitRelaxation, standardErrors } from "../../src/core/relaxation.js";
 import { fitDrift, newtonDrift, type TemperatureLog } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const truth = { startC: 24, ambientC: 14, timeConstantS: 1800 };
 const logOf = (
   times: readonly number[],
@@ -125,7 +124,9 @@ describe("fitDrift", () => {
     for (const log of [hot, cold])
       for (const options of [{ ambientC: log === hot ? 14 : 26 }, {}])
         expect(() => fitDrift(log, options)).toThrow(
-          new RangeError("fitDrift: log must tell the time constant, but its curve leaves 0 to 100 °C"),
+          new RangeError(
+            "fitDrift: log must be a log that tells the time constant, but its curve leaves 0 to 100 °C",
+          ),
         );
     expect(
       fitDrift(hot.map(({ timeS, temperatureC }) => ({ timeS: timeS - 2000, temperatureC }))).startC,
@@ -144,7 +145,7 @@ describe("fitDrift refuses", () => {
     expect(() => fitDrift(anyOf(log), anyOf(options))).toThrow(error);
   };
   const told = (why: string): RangeError =>
-    new RangeError(`fitDrift: log must tell the time constant, but ${why}`);
+    new RangeError(`fitDrift: log must be a log that tells the time constant, but ${why}`);
   const flat = [
     { timeS: 0, temperatureC: 20 },
     { timeS: 600, temperatureC: 20 },
@@ -155,7 +156,7 @@ describe("fitDrift refuses", () => {
     refuses([flat[0]], new RangeError("fitDrift: log must hold at least 2, got 1"));
     refuses(
       flat.slice(0, 2),
-      new RangeError("fitDrift: log must hold at least 3 when ambientC is not given, got 2"),
+      new RangeError("fitDrift: log must be at least 3 when ambientC is not given, got 2"),
     );
     refuses(flat, new TypeError("fitDrift: options must be an object, got 14"), 14);
     refuses(flat, new RangeError("fitDrift: ambientC must be from -50 to 100 °C, got 101"), {
@@ -206,6 +207,17 @@ describe("fitDrift refuses", () => {
         timeS: one.timeS + 9000,
       })),
       told("its curve leaves 0 to 100 °C"),
+    );
+  });
+
+  it("a bath that hardly cools, by name", () => {
+    const log = [
+      { timeS: 0, temperatureC: 30 },
+      { timeS: 5e6, temperatureC: 27.5 },
+      { timeS: 1e7, temperatureC: 25.3 },
+    ];
+    expect(() => fitDrift(log, { ambientC: 10 })).toThrow(
+      /^fitDrift: .*its time constant is longer than a clock shows/,
     );
   });
 });
@@ -274,5 +286,22 @@ describe("fitRelaxation", () => {
   it("finds the same rate wherever the clock starts", () => {
     // Rates are tried over the span, 5, not over the last x.
     expect(fitRelaxation(points.map((point) => ({ ...point, x: point.x + 1e5 })))!.rate).toBeCloseTo(0.7, 6);
+  });
+});
+
+describe("fitDrift in very cold or very warm air", () => {
+  it("takes air at the ends of its range", () => {
+    // τ = t/ln(difference before/difference after): 80 °C to 40 °C below 100 °C, and 70 °C to 56 °C above −50
+    // °C.
+    const fit = (first: number, second: number, ambientC: number): number =>
+      fitDrift(
+        [
+          { timeS: 0, temperatureC: first },
+          { timeS: 600, temperatureC: second },
+        ],
+        { ambientC },
+      ).timeConstantS;
+    expect(fit(20, 60, 100)).toBeCloseTo(600 / Math.log(2), 6);
+    expect(fit(20, 6, -50)).toBeCloseTo(600 / Math.log(1.25), 6);
   });
 });

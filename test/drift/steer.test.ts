@@ -19,8 +19,7 @@ import {
 } from "../../src/index.js";
 import { handbookVessels, type DriftVessel } from "../../src/handbook/vessels.js";
 import { odexIntegral } from "./odex.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
 const log = [
   { timeS: 0, temperatureC: 20 },
@@ -72,7 +71,8 @@ describe("remainingTime", () => {
       {
         code: "target-passed",
         severity: "stop",
-        message: "Past the target: pour out now.",
+        message: "The development is 1:09 past its time.",
+        quantity: "timeS",
         limit: 100,
         actual: doneS,
       },
@@ -162,7 +162,7 @@ describe("remainingTime", () => {
     );
     refuses(
       { temperatureAt: "20" },
-      new TypeError('remainingTime: temperatureAt must be a temperature in °C, a log or a drift, got "20"'),
+      new TypeError('remainingTime: temperatureAt must be a number or a log or a drift, got "20"'),
     );
     refuses({ log: [log[0]] }, new RangeError("equivalentTime: log must hold at least 2, got 1"));
     refuses({ ownUse: null }, new TypeError("remainingTime: ownUse must be an object, got null"));
@@ -233,8 +233,22 @@ describe("startTemperatureFor", () => {
     refuses({ targetC: 1, ambientC: 50, timeConstantS: 60 }, reach(1));
     refuses(
       { targetC: 5, ambientC: -20, timeConstantS: 1800, timeS: 1200 },
-      new RangeError("startTemperatureFor: ambientC must not freeze the bath within 1200 s, got -20"),
+      new RangeError(
+        "startTemperatureFor: ambientC must be such that the bath does not freeze within 1200 s, got -20",
+      ),
     );
+  });
+
+  it("lets a bath at 0 °C stay there in air of 0 °C: it does not freeze", () => {
+    expect(
+      startTemperatureFor({
+        timeS: 600,
+        targetC: 0,
+        ambientC: 0,
+        timeConstantS: 3600,
+        law: { kind: "coefficient", ratio: 2, intervalC: 10 },
+      }),
+    ).toBeCloseTo(0, 12);
   });
 });
 
@@ -372,8 +386,9 @@ describe("logCautions", () => {
     expect(gap([10, 100, 300])).toEqual({
       code: "log-gap",
       severity: "warn",
-      message: "A gap is longer than the rest of the log: the line across it is a guess.",
+      message: "A gap of 3:20 is longer than the rest of the log, 1:30. The line across it is a guess.",
       path: "/2/timeS",
+      quantity: "timeS",
       limit: 90,
       actual: 200,
     });
@@ -400,7 +415,7 @@ describe("handbookVessel", () => {
   });
   it("lists what it knows", () => {
     expect(() => handbookVessel(anyOf("bucket"))).toThrow(
-      /^handbookVessel: vessel must be one of tray-in-air, steel-tank-in-air, .*, got "bucket"$/,
+      /^handbookVessel: vessel must be "tray-in-air", "steel-tank-in-air", .*, got "bucket"$/,
     );
     expect(() => handbookVessel(anyOf(5))).toThrow(
       new TypeError("handbookVessel: vessel must be text, got 5"),

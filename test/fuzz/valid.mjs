@@ -567,6 +567,33 @@ const chart = fc
     return JSON.parse(JSON.stringify(kinetics.timeChart({ baseline: known, temperaturesC, dilutions })));
   });
 
+// All invented: the hut.
+const hutKnown = { timeS: 540, temperatureC: 20, dilution: "1+9" };
+const hutBrew = {
+  volumeMl: 500,
+  ingredients: [
+    { ingredient: "soda-anhydrous", massG: 27 },
+    { ingredient: "instant-coffee", massG: 20 },
+  ],
+};
+const hutRecipe = {
+  schemaVersion: 2,
+  material: { name: "sheet film" },
+  developer: { kind: "stock", name: "hut stock", dilution: "1+9" },
+  baseline: hutKnown,
+};
+const hutProblems = kinetics.checkRecipe({ ...hutRecipe, schemaVersion: 9, baseline: 5 }).problems;
+const hutStrip = kinetics.testStripTimes({ timeS: 540, lowS: 300, highS: 900 });
+const pictureInput = record(
+  {
+    baseline: oneOf(hutKnown),
+    conditions: record({ temperatureC: within(13, 30) }, []),
+    strip: fc.boolean(),
+  },
+  ["baseline", "conditions"],
+);
+const pictured = pictureInput.map((input) => kinetics.answerPicture(input));
+
 export const valid = {
   // quantities
   parseTime: args([text]),
@@ -591,6 +618,8 @@ export const valid = {
   roundTime: args([within(0, 1e7)], [above0(86400)]),
   fahrenheitToCelsius: args([within(-459.67, 10000)]),
   celsiusToFahrenheit: args([within(-273.15, 5500)]),
+  parseFilmFormat: args([oneOf("9x12", "4x5", "135-36", "6,5x9 cm")]),
+  parseStops: args([counted(3, "", " stops")]),
   filmAreaCm2: args([
     fc.oneof(
       oneOf("135-36", "120", "220", "4x5in", "24×36mm"),
@@ -603,7 +632,6 @@ export const valid = {
   temperatureFactor: args([bath, bath], [temperatureLaw]),
   rateFunction: args([bath], [temperatureLaw]),
   temperatureCoefficient: args([within(0, 49), within(50, 100)], [temperatureLaw]),
-  temperatureLogSd: args([temperatureLaw, bath, bath]),
   asArrheniusLaw: args([temperatureLaw, within(0, 50), within(50, 100)]),
   asCoefficientLaw: args([temperatureLaw, within(0, 50), within(50, 100)]),
   fitTemperatureLaw: args([warmer]),
@@ -681,7 +709,6 @@ export const valid = {
   formatDilution: args([fc.oneof(parts, stocks)]),
   mixVolumes: args([fc.oneof(parts, stocks), above0(1e6)]),
   dilutionFactor: args([dilution, dilution], [dilutionLaw]),
-  dilutionLogSd: args([dilution, dilution, dilutionLaw]),
   fitDilutionLaw: args([weaker]),
   handbookDilutionLaw: args([
     oneOf("solvent-stock", "concentrate", "p-aminophenol", "pyro", "glycin", "ascorbate-stock", "coffee"),
@@ -700,12 +727,9 @@ export const valid = {
   ]),
   // agitation
   agitationFactor: args([agitation, agitation], [agitationLaw]),
-  agitationLogSd: args([agitation, agitation], [agitationLaw]),
   // exhaustion
   useFactor: args([used, used], [useLaw]),
-  useLogSd: args([useLaw, used, used]),
   ageFactor: args([ageH, ageH, ageLaw]),
-  ageLogSd: args([fc.option(ageLaw, { nil: undefined }), ageH, ageH]),
   bathState: args([ledger, within(10, 200)]),
   bathVolumeMl: args([ledger, within(10, 200)]),
   checkLedger: args([ledger]),
@@ -754,15 +778,11 @@ export const valid = {
   contrastFactor: fc
     .tuple(growth, within(0.05, 0.95), within(0.05, 0.95))
     .map(([law, a, b]) => [a * law.gammaInfinity, b * law.gammaInfinity, law]),
-  contrastLogSd: fc
-    .tuple(growth, within(0.05, 0.95), within(0.05, 0.95))
-    .map(([law, a, b]) => [law, a * law.gammaInfinity, b * law.gammaInfinity]),
   fitGrowth: args([grown], [record({ appearanceS: within(0, 60) }, [])]),
   growthFromDoubling: fc
     .tuple(within(60, 900), within(0.2, 1), within(1.05, 1.95))
     .map(([timeS, gamma, ratio]) => [{ timeS, gamma, gammaAtDouble: gamma * ratio }]),
   pushFactor: args([within(-2, 4)], [within(1, 2)]),
-  pushLogSd: args([within(-2, 4)]),
   pushCautions: args([within(-2, 4)]),
   speedPoint: args([strip]),
   averageGradient: args([strip]),
@@ -838,9 +858,9 @@ export const valid = {
   strengthFromScrap: args([
     record(
       {
-        darkensS: above0(3600),
+        darkensS: within(1, 3600),
         temperatureC: within(0, 50),
-        known: record({ darkensS: above0(3600), temperatureC: within(0, 50) }, ["darkensS"]),
+        known: record({ darkensS: within(1, 3600), temperatureC: within(0, 50) }, ["darkensS"]),
         material: oneOf("film", "plate", "paper"),
       },
       ["darkensS"],
@@ -935,6 +955,32 @@ export const valid = {
     record({ temperatureC: bath, baths, volumeMl: above0(1e5), ...material }, ["temperatureC"]),
   ]),
   describePlan: args([planned]),
+  // Pictures, sentences and small texts: from a few real ones, since what is drawn was worked out before.
+  answerPicture: args([pictureInput]),
+  describePicture: args([pictured]),
+  pictureLayout: args([pictured], [record({ width: oneOf(320, 720) }, [])]),
+  pictureSvg: args([pictured], [record({ width: oneOf(320, 720), standalone: fc.boolean() }, [])]),
+  pictureAfterStrip: args([pictured, pictured]),
+  recipePicture: args([oneOf(hutRecipe)]),
+  describeCaution: args([oneOf(...kinetics.compensate(hutKnown, { temperatureC: 57 }).cautions)]),
+  describeMixing: args([oneOf(kinetics.mixingSteps(hutBrew))]),
+  describeProblem: args([oneOf(...hutProblems)]),
+  describeProblems: args([oneOf(hutProblems)]),
+  describeSteering: args([
+    oneOf(kinetics.steer({ baseline: hutKnown, conditions: {}, log: [{ timeS: 0, temperatureC: 18 }] })),
+  ]),
+  steeringGoal: args([
+    oneOf(kinetics.steer({ baseline: hutKnown, conditions: {}, log: [{ timeS: 0, temperatureC: 18 }] })),
+    record({ stepS: oneOf(1, 5, 15, 30) }, []),
+  ]),
+  unpushedRun: args([
+    oneOf({ timeS: 750, temperatureC: 20, outcome: { kind: "judged", timeRatio: 1, logSd: 0.1 } }),
+    within(-3, 5),
+  ]),
+  formatSpread: args([within(0, 2.9)]),
+  parseCount: args([oneOf("3", "1,5", "none")]),
+  stripOutcome: args([oneOf(hutStrip), oneOf(...hutStrip.timesS)]),
+  tableRecords: args([oneOf("Time\tTemp\n8:30\t20 C", "Time,Outcome\n8:30,good")]),
 };
 
 /** Calls of these cost a hundred times the others', so they get a part of the calls only. */
@@ -971,4 +1017,10 @@ export const costly = {
   replaceDevelopment: 0.3,
   describePlan: 0.3,
   bathCautions: 0.5,
+  answerPicture: 0.02,
+  describePicture: 0.02,
+  pictureLayout: 0.02,
+  pictureSvg: 0.02,
+  pictureAfterStrip: 0.02,
+  recipePicture: 0.02,
 };

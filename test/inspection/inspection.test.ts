@@ -14,8 +14,7 @@ import {
   type TimeEstimate,
 } from "../../src/index.js";
 import { handbookAppearance } from "../../src/handbook/appearance.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf, thrown } from "../helpers.js";
 const Z90 = 1.6448536269514722;
 const estimate = (timeS: number, logSd: number): TimeEstimate => ({
   timeS,
@@ -200,7 +199,7 @@ describe("appearanceEstimate", () => {
       { ...good, appearanceS: 0 },
       new RangeError("timeFromAppearance: appearanceS must be above 0 and at most 100000 s, got 0"),
     );
-    refuses({ factor: 10 }, new TypeError("timeFromAppearance: appearanceS must be a number, got undefined"));
+    refuses({ factor: 10 }, new TypeError("timeFromAppearance: appearanceS is missing: a number"));
   });
 });
 
@@ -235,7 +234,8 @@ describe("combineEstimates", () => {
         code: "estimates-disagree",
         severity: "warn",
         message:
-          "The two estimates disagree beyond chance: check temperature, dilution and factor before trusting either.",
+          "The two estimates, 6:40 and 8:51, disagree beyond chance. " +
+          "Check temperature, dilution and factor before trusting either.",
         quantity: "standardDeviations",
         limit: 1.96,
         actual: expect.closeTo(2, 9),
@@ -298,7 +298,7 @@ describe("combineEstimates", () => {
     );
     const order = (lowS: number, highS: number): RangeError =>
       new RangeError(
-        `combineEstimates: a must have lowS, timeS and highS in that order, got ${lowS}, 400 and ${highS} s`,
+        `combineEstimates: a must be lowS, timeS and highS in that order, not ${lowS}, 400 and ${highS} s`,
       );
     expect(() => combineEstimates({ timeS: 400, lowS: 401, highS: 500 }, good)).toThrow(order(401, 500));
     expect(() => combineEstimates({ timeS: 400, lowS: 300, highS: 399 }, good)).toThrow(order(300, 399));
@@ -335,11 +335,11 @@ describe("safelightCautions", () => {
   it("knows no others", () => {
     expect(() => safelightCautions(anyOf("infrared"))).toThrow(
       new RangeError(
-        'safelightCautions: sensitization must be one of blue-sensitive, orthochromatic, panchromatic, got "infrared"',
+        'safelightCautions: sensitization must be "blue-sensitive", "orthochromatic" or "panchromatic", got "infrared"',
       ),
     );
     expect(() => safelightCautions(anyOf(undefined))).toThrow(
-      new TypeError("safelightCautions: sensitization must be text, got undefined"),
+      new TypeError("safelightCautions: sensitization is missing: text"),
     );
   });
 });
@@ -380,16 +380,29 @@ describe("the rest refuses", () => {
       new RangeError("mixedAppearanceFactor: mixture[0].parts must be above 0 and at most 1000000, got 0"),
     );
     expect(() => handbookAppearanceFactor(anyOf("coffee"))).toThrow(
-      /^handbookAppearanceFactor: agent must be one of amidol, brew, edinol, .*, got "coffee"$/,
+      /^handbookAppearanceFactor: agent must be "amidol", "brew", "edinol", .*, got "coffee"$/,
     );
     expect(() => handbookAppearanceFactor("pyro", anyOf(3))).toThrow(
       new TypeError("handbookAppearanceFactor: options must be an object, got 3"),
     );
     expect(() => handbookAppearanceFactor("pyro", { contrast: anyOf("hard") })).toThrow(
-      new RangeError('handbookAppearanceFactor: contrast must be one of soft, normal, strong, got "hard"'),
+      new RangeError('handbookAppearanceFactor: contrast must be "soft", "normal" or "strong", got "hard"'),
     );
     expect(() => handbookAppearanceFactor("metol", { strengthGPerL: 0.05 })).toThrow(
       new RangeError("handbookAppearanceFactor: strengthGPerL must be from 0.1 to 30 g/l, got 0.05"),
+    );
+  });
+});
+
+describe("the image as the clock", () => {
+  it("is of no use for a time shorter than any hand", () => {
+    expect(thrown(() => appearanceEstimate({ appearanceS: 1e-30, factor: 3 }))).toBe(
+      "RangeError: appearanceEstimate: seen must be such that ln(time) spreads by at most 100, got 1.5e+30",
+    );
+  });
+  it("checks the time of appearance before it divides by it", () => {
+    expect(thrown(() => appearanceEstimate({ appearanceS: anyOf(Symbol("s")), factor: 10 }))).toMatch(
+      /^TypeError: timeFromAppearance: appearanceS must be a number, got Symbol\(s\)$/,
     );
   });
 });

@@ -1,5 +1,5 @@
-import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
+import { fc, test } from "../property.js";
 import {
   compensate,
   fitDilutionLaw,
@@ -16,19 +16,18 @@ import {
   temperatureFactor,
   tidyRuns,
   type LearnedKnowledge,
-  type Outcome,
-  type Run,
+  type RunOutcome,
+  type DevelopmentRun,
 } from "../../src/index.js";
 import { baseline, good, parameter, start, stated } from "./start.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf, thrown } from "../helpers.js";
 const codes = (known: LearnedKnowledge): string[] => known.advice.map(({ code }) => code);
 const logSd = (known: LearnedKnowledge, conditions: object): number => {
   const { timeS, highS } = predict(known, conditions);
   return Math.log(highS / timeS) / 1.6448536269514722;
 };
 
-const outcome: fc.Arbitrary<Outcome> = fc.oneof(
+const outcome: fc.Arbitrary<RunOutcome> = fc.oneof(
   fc.record({ kind: fc.constant("good" as const) }),
   fc.record({ kind: fc.constant("good" as const), logSd: fc.double({ min: 0.02, max: 0.5, noNaN: true }) }),
   fc.record({
@@ -43,12 +42,12 @@ const outcome: fc.Arbitrary<Outcome> = fc.oneof(
   }),
   fc.record({ kind: fc.constant("failed" as const), note: fc.constant("light leak") }),
 );
-const run: fc.Arbitrary<Run> = fc.record(
+const run: fc.Arbitrary<DevelopmentRun> = fc.record(
   {
     timeS: fc.double({ min: 200, max: 1500, noNaN: true }),
     temperatureC: fc.double({ min: 8, max: 32, noNaN: true }),
     dilution: fc.constantFrom("stock", "1+4", "1+9", "1+19"),
-    agitation: fc.constantFrom<NonNullable<Run["agitation"]>>(
+    agitation: fc.constantFrom<NonNullable<DevelopmentRun["agitation"]>>(
       "continuous",
       "stand",
       { everyS: 30 },
@@ -142,8 +141,8 @@ describe("startKnowledge", () => {
       use: { increase: 0.1, perCm2PerL: 500, growth: "compound", sources: ["label"] },
     } as const;
     const known = startKnowledge(baseline, { laws });
-    expect(known.temperature).toBe(table);
-    expect(known.dilution).toBe(dilutions);
+    expect(known.temperature).toEqual(table);
+    expect(known.dilution).toEqual(dilutions);
     // The prior of a table: the Arrhenius law through its own rows 5 °C either side.
     expect(parameter(known, "temperature").value).toBeCloseTo(
       (8.314462618e-3 * Math.log(800 / 340)) / (1 / 288.15 - 1 / 298.15),
@@ -163,7 +162,7 @@ describe("startKnowledge", () => {
       laws: { temperature: handbookTemperatureLaw("pyro-metol") },
     });
     expect(coefficient.temperature).toEqual(handbookTemperatureLaw("pyro-metol"));
-    expect(predict(coefficient, { temperatureC: 15 }).factors[1]?.basis).toBe("handbook");
+    expect(predict(coefficient, { temperatureC: 15 }).factors[1]?.basis).toEqual("handbook");
     expect(learn(coefficient, [good(600, 15)]).temperature?.sources).toEqual(
       handbookTemperatureLaw("pyro-metol").sources,
     );
@@ -193,6 +192,20 @@ describe("startKnowledge", () => {
     });
     expect(parameter(plain, "temperature")).toMatchObject({ value: 50, priorSd: 14 });
   });
+  it("refuses laws whose origin is none", () => {
+    const law = { kind: "power", exponent: 1, sd: 0.1 };
+    const start = (origin: object): unknown =>
+      startKnowledge(baseline, { laws: { dilution: anyOf({ ...law, ...origin }) } });
+    expect(thrown(() => start({ sources: NaN }))).toBe(
+      "TypeError: startKnowledge: laws.dilution.sources must be an array, got NaN",
+    );
+    expect(thrown(() => start({ published: NaN }))).toBe(
+      "TypeError: startKnowledge: laws.dilution.published must be true or false, got NaN",
+    );
+    expect(thrown(() => start({ runs: -1 }))).toBe(
+      "RangeError: startKnowledge: laws.dilution.runs must be from 0 to 1000000, got -1",
+    );
+  });
 });
 
 describe("learn", () => {
@@ -205,7 +218,7 @@ describe("learn", () => {
   });
 
   const ln = Math.log;
-  it.each<[string, Outcome, number, number]>([
+  it.each<[string, RunOutcome, number, number]>([
     ["good", { kind: "good", logSd: 0.1 }, 0, 0.1],
     ["judged", { kind: "judged", timeRatio: 1.3 }, ln(1.3), Math.hypot(0.1, ln(1.3) / 4)],
     ["a step over", { kind: "steps", steps: 1, logSd: 0.12 }, -ln(1.4), 0.12],
@@ -248,8 +261,8 @@ describe("learn", () => {
     ]);
     expect(known.runs.map(({ id }) => id)).toEqual(["a", "b", "c", "d", "e"]);
     expect(known.setAside).toEqual([
-      { run: 0, reason: "stand needs a baseline that stands", weight: 0 },
-      { run: 1, reason: "past the bath's life of 2 h", weight: 0 },
+      { run: 0, reason: "stand", weight: 0 },
+      { run: 1, reason: "past-life", weight: 0 },
       { run: 2, reason: "failed", weight: 0 },
       { run: 3, reason: "fogged", weight: 0 },
     ]);
@@ -302,8 +315,9 @@ describe("learn", () => {
       ["dilution", "own-runs", 1],
       ["agitation", "own-runs", 1],
       ["use", "default", 0],
-      ["age", "own-runs", 1],
-      ["interaction", "own-runs", 1],
+      // One run each has hardly moved these.
+      ["age", "default", 1],
+      ["interaction", "default", 1],
     ]);
     expect(answer.cautions.map(({ code }) => code)).not.toContain("unknown-field");
   });
@@ -369,10 +383,7 @@ describe("learn", () => {
       ),
     );
     expect((life.age as { halfLifeH: number }).halfLifeH).toBeCloseTo(18, 0);
-    expect((life.age as { sdLog: number }).sdLog).toBeCloseTo(
-      parameter(life, "age").sd / parameter(life, "age").value,
-      12,
-    );
+    expect(life.age).toMatchObject({ sdRatePerH: parameter(life, "age").sd });
     expect(predict(life, { ageH: 12 }).timeS).toBeCloseTo(510 * 2 ** (12 / 18), -2);
   });
 });
@@ -382,19 +393,21 @@ describe("disagreement", () => {
 
   it("an outlier of a factor 4 moves the answer by less than 20 % once eight good runs stand, and is named", () => {
     const before = learn(start, eight);
-    // However well the wild run claims to be measured. It is 17 % at most: the scatter is estimated with it.
+    // However well the wild run claims to be measured. It is 18 % at most: the scatter is estimated with it.
     for (const [timeS, logSd] of [2040, 128].flatMap((time) =>
       [0.1, 0.05, 0.02, 0.01, 1e-3, 1e-9].map((sd) => [time, sd] as const),
     )) {
       const after = learn(before, [good(timeS, 20, { id: "wild", outcome: { kind: "good", logSd } })]);
       expect(Math.abs(Math.log(after.baseline.timeS / before.baseline.timeS))).toBeLessThan(0.2);
       const place = after.runs.findIndex(({ id }) => id === "wild");
-      expect(after.setAside).toEqual([
-        { run: place, reason: "disagrees with the others beyond chance", weight: expect.any(Number) },
-      ]);
-      expect(after.setAside[0]!.weight).toBeLessThan(0.4);
-      expect(tidyRuns(after)[place]).toMatchObject({
-        reason: "disagrees with the others beyond chance",
+      expect(after.setAside).toEqual([{ run: place, reason: "disagrees", weight: expect.any(Number) }]);
+      // Held back as P. J. Huber's rule says: two standard deviations over its distance, scatter counted.
+      const tidy = tidyRuns(after)[place]!;
+      const away = Math.abs(tidy.logResidual!) / (after.scatter * Math.max(0.04, logSd));
+      expect(after.setAside[0]!.weight * away).toBeCloseTo(2, 0);
+      expect(after.setAside[0]!.weight).toBeLessThan(0.5);
+      expect(tidy).toMatchObject({
+        reason: "disagrees",
         weight: after.setAside[0]!.weight,
       });
       expect(after.advice.find(({ code }) => code === "doubted-run")).toMatchObject({
@@ -451,13 +464,14 @@ describe("advice", () => {
     ).not.toContain("not-separated");
     expect(learn(start, [good(900, 12), good(890, 12)]).advice[0]?.data).toEqual({
       parameters: ["baseline", "temperature"],
+      causes: ["baseline", "temperature"],
     });
     // Judged by eye, and all that changed together in one piece of advice.
     const three = [1, 2, 3].map((i) =>
       good(510 + 20 * i, 20 - i, { ageH: 24 * (i / 4) ** (2 / 3), usedCm2PerL: 500 * i }),
     );
     expect(learn(start, three).advice.map(({ data }) => data)).toEqual([
-      { parameters: ["temperature", "use", "age"] },
+      { parameters: ["temperature", "use", "age"], causes: ["temperature", "use", "age"] },
     ]);
     expect(learn(start, three.slice(0, 1)).advice).toEqual([]);
   });
@@ -484,7 +498,7 @@ describe("advice", () => {
     expect(codes(learn(start, [...eight, good(1020, 12)]))).toEqual([]);
     // Noted in °F and read as °C.
     const hot = learn(start, [good(510), good(510, 68)]);
-    expect(hot.setAside).toEqual([{ run: 1, reason: "at 68 °C: is it in °F?", weight: 0 }]);
+    expect(hot.setAside).toEqual([{ run: 1, reason: "maybe-fahrenheit", weight: 0 }]);
     expect(hot.temperature).toMatchObject({ activationEnergyKJPerMol: 60, runs: 0 });
     expect(learn(start, [good(100, 45)]).setAside).toEqual([]);
   });
@@ -510,7 +524,9 @@ describe("advice", () => {
       startKnowledge(baseline, { noise: "stated", laws: { age: { kind: "half-life", halfLifeH: 24 } } }),
       [good(200, 20, { ageH: 24 }), good(180, 20, { ageH: 30 })],
     );
-    expect((faster.age as { sdLog: number }).sdLog).toBe(3);
+    // The rate is held at 0, and its spread is kept: ln(half-life) would have lost it.
+    expect(faster.age).toMatchObject({ sdRatePerH: parameter(faster, "age").sd });
+    expect(parameter(faster, "age").sd).toBeGreaterThan(1e-3);
     expect(predict(faster, { ageH: 24 }).timeS).toBeGreaterThan(predict(faster, {}).timeS);
     const weak = learn(stated, [
       good(3000, 20, { dilution: "1+19", outcome: { kind: "good", logSd: 0.01 } }),
@@ -532,7 +548,7 @@ describe("numbers at their limits", () => {
   const interaction = { perHalvingKJPerMol: 0, sdKJPerMol: 0 };
   const laws = { dilution: { ...genericDilutionLaw, scatterLogSd: 0 }, interaction };
   const from = startKnowledge({ timeS: 510, temperatureC: 20, dilution: "1+9" }, { noise: "stated", laws });
-  const cold = (timeS: number, dilution: string, logSd: number): Run => ({
+  const cold = (timeS: number, dilution: string, logSd: number): DevelopmentRun => ({
     timeS,
     temperatureC: 10,
     dilution,
@@ -560,95 +576,6 @@ describe("numbers at their limits", () => {
       expect(known.dilution).toMatchObject({ exponent: 0 });
       expect(known.parameters[1]!.value).toBeGreaterThan(30);
       for (const j of [0, 1]) expect(known.parameters[j]!.value).toBeCloseTo(told.parameters[j]!.value, 9);
-    },
-  );
-  interface Crowded extends Run {
-    readonly dilution: string;
-    readonly ageH: number;
-    readonly outcome: { readonly kind: "good"; readonly logSd: number };
-  }
-  const crowded: fc.Arbitrary<readonly Crowded[]> = fc.array(
-    fc.record({
-      timeS: fc.double({ min: 30, max: 8000, noNaN: true }),
-      temperatureC: fc.double({ min: 8, max: 32, noNaN: true }),
-      dilution: fc.constantFrom("stock", "1+3", "1+9", "1+30"),
-      ageH: fc.integer({ min: 0, max: 60 }),
-      outcome: fc.record({ kind: fc.constant("good" as const), logSd: fc.constantFrom(0.01, 0.05, 0.3) }),
-    }),
-    { minLength: 2, maxLength: 8 },
-  );
-  test.prop<[readonly Crowded[]]>([crowded], {
-    numRuns: 500,
-    // Holding and letting go in the order in which they were held came round in a circle here.
-    examples: [
-      [
-        [
-          {
-            timeS: 169.55365775153925,
-            temperatureC: 11.969686166611353,
-            dilution: "stock",
-            ageH: 40,
-            outcome: { kind: "good", logSd: 0.01 },
-          },
-          {
-            timeS: 47.070634076601294,
-            temperatureC: 16.234012615315436,
-            dilution: "1+9",
-            ageH: 26,
-            outcome: { kind: "good", logSd: 0.01 },
-          },
-        ],
-      ],
-    ],
-  })(
-    "no number inside its range would fit better elsewhere, and none at its limit further inside",
-    (runs) => {
-      const half = startKnowledge(
-        { timeS: 510, temperatureC: 20, dilution: "1+9" },
-        { noise: "stated", laws: { ...laws, age: { kind: "half-life", halfLifeH: 24 } } },
-      );
-      const known = learn(half, runs);
-      const { parameters } = known;
-      const held = known.advice
-        .filter(({ code }) => code === "held-at-limit")
-        .map(({ path }) => Number(path?.slice("/parameters/".length)));
-      // The sum of squares that the fit makes least, moved along each number in turn: half its slope, in
-      // standard deviations of what was known.
-      const shares: Readonly<Record<string, number>> = {
-        "stock": 1,
-        "1+3": 1 / 4,
-        "1+9": 1 / 10,
-        "1+30": 1 / 31,
-      };
-      const rows = runs.map(({ timeS, temperatureC, dilution, ageH, outcome: { logSd: sd } }) => ({
-        sd,
-        miss: Math.log(timeS / 510),
-        slopes: [
-          1,
-          (1 / (temperatureC + 273.15) - 1 / 293.15) / 0.008314462618,
-          -Math.log(shares[dilution]! * 10),
-          0,
-          0,
-          ageH,
-        ],
-      }));
-      const values = parameters.map(({ value }) => value);
-      const names = ["baseline", "temperature", "dilution", "agitation", "use", "age"];
-      const order = names.map((name) => parameters.findIndex((one) => one.parameter === name));
-      for (const j of [0, 1, 2, 5]) {
-        const { value, priorSd } = parameters[order[j]!]!;
-        const before = half.parameters[j]!.value;
-        let slope = (value - before) / priorSd;
-        let size = Math.abs(slope);
-        for (const { miss, slopes, sd } of rows) {
-          const left = slopes.reduce((sum, each, i) => sum + each * values[order[i]!]!, -miss);
-          const pull = (left * slopes[j]! * priorSd) / sd ** 2;
-          slope += pull;
-          size += Math.abs(pull);
-        }
-        if (held.includes(order[j]!)) expect(slope * Math.sign(before - value)).toBeGreaterThan(-1e-7 * size);
-        else expect(Math.abs(slope), names[j]).toBeLessThanOrEqual(1e-7 * size);
-      }
     },
   );
   it("a base time at its longest is one that can be asked", () => {
@@ -700,7 +627,7 @@ describe("numbers at their limits", () => {
     expect(under({}).agitation?.staleLoss).toBeGreaterThan(0.99);
   });
   it("every kind of outcome may say how well it is known", () => {
-    const kinds: readonly Outcome[] = [
+    const kinds: readonly RunOutcome[] = [
       { kind: "good", logSd: 0.07 },
       { kind: "judged", timeRatio: 1, logSd: 0.07 },
       { kind: "steps", steps: 0, logSd: 0.07 },
@@ -765,7 +692,7 @@ describe("numbers at their limits", () => {
     );
     expect(row).toMatchObject({
       weight: 0,
-      reason: "too far from the baseline for the laws",
+      reason: "too-far",
       fittedS: null,
       logResidual: null,
       rightS: 600,
@@ -805,7 +732,7 @@ describe("laws of learning", () => {
   });
   test.prop([notebook, run])("one more value never widens a number, at known noise", (runs, more) => {
     // Of windows a normal distribution is only the nearest one.
-    const values = [...runs, { ...more, id: "more" }].map((one): Run => ({
+    const values = [...runs, { ...more, id: "more" }].map((one): DevelopmentRun => ({
       ...one,
       outcome: { kind: "good", logSd: 0.1 },
     }));
@@ -821,20 +748,20 @@ describe("laws of learning", () => {
     expect(JSON.stringify([start, runs])).toBe(text);
   });
   it("the fields of a run may stand in any order", () => {
-    const one: Run = {
+    const one: DevelopmentRun = {
       timeS: 500,
       temperatureC: 18,
       dilution: { stockParts: 1, waterParts: 9 },
       outcome: { kind: "judged", timeRatio: 1.1 },
     };
-    const two: Run = {
+    const two: DevelopmentRun = {
       outcome: { timeRatio: 1.1, kind: "judged" },
       dilution: { waterParts: 9, stockParts: 1, ...anyOf({ stocks: undefined }) },
       temperatureC: 18,
       timeS: 500,
     };
     expect(mergeKnowledge(learn(start, [one]), learn(start, [two])).runs).toHaveLength(1);
-    const three: Run = { ...one, outcome: { kind: "judged", timeRatio: 1.2 } };
+    const three: DevelopmentRun = { ...one, outcome: { kind: "judged", timeRatio: 1.2 } };
     expect(mergeKnowledge(learn(start, [one]), learn(start, [three])).runs).toHaveLength(2);
   });
   it("merging counts the common past once, and what only one side has twice, twice", () => {
@@ -885,11 +812,13 @@ describe("refusals", () => {
     );
     refused(
       () => startKnowledge({ ...baseline, dilution: "9" }),
-      range('startKnowledge: baseline.dilution must be "stock" or parts such as "1+9", got "9"'),
+      range('startKnowledge: baseline.dilution must be a dilution such as "1+9" or "stock", got "9"'),
     );
     refused(
       () => startKnowledge({ ...baseline, agitation: anyOf("often") }),
-      range('startKnowledge: baseline.agitation must be "continuous", "stand" or { everyS }, got "often"'),
+      range(
+        'startKnowledge: baseline.agitation must be an agitation such as "every 30 s", "continuous" or "stand", got "often"',
+      ),
     );
     refused(
       () => startKnowledge({ ...baseline, ageH: -1 }),
@@ -905,7 +834,7 @@ describe("refusals", () => {
     );
     refused(
       () => startKnowledge(baseline, { noise: anyOf("loud") }),
-      range('startKnowledge: noise must be one of estimated, stated, got "loud"'),
+      range('startKnowledge: noise must be "estimated" or "stated", got "loud"'),
     );
     refused(
       () => startKnowledge(baseline, { laws: anyOf(1) }),
@@ -942,11 +871,13 @@ describe("refusals", () => {
     );
     refused(
       () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
-      range('startKnowledge: laws has a field "temprature" that is not read'),
+      range(
+        'startKnowledge: laws must be a field that is read (all are temperature, dilution, agitation, use, age, strength, growth, push, interaction, joint), got "temprature"',
+      ),
     );
     refused(
       () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 0 } } }),
-      range("startKnowledge: laws.age.halfLifeH must be above 0 and at most 1000000 h, got 0"),
+      range("startKnowledge: laws.age.halfLifeH must be from 0.001 to 1000000 h, got 0"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 9, sdLog: 4 } } }),
@@ -963,7 +894,7 @@ describe("refusals", () => {
     refused(bad(null), type("learn: runs[1] must be an object, got null"));
     refused(
       bad({ temperatureC: 20, outcome: { kind: "good" } }),
-      type("learn: runs[1].timeS must be a number, got undefined"),
+      type("learn: runs[1].timeS is missing: a number"),
     );
     refused(
       bad({ timeS: -5, temperatureC: 20, outcome: { kind: "good" } }),
@@ -971,39 +902,42 @@ describe("refusals", () => {
     );
     refused(
       bad({ timeS: 5, outcome: { kind: "good" } }),
-      type("learn: runs[1].temperatureC must be a number, got undefined"),
+      type("learn: runs[1].temperatureC is missing: a number"),
     );
     refused(
       bad({ timeS: 5, temperatureC: 300, outcome: { kind: "good" } }),
       range("learn: runs[1].temperatureC must be from 0 to 100 °C, got 300"),
     );
-    refused(
-      bad({ timeS: 5, temperatureC: 20 }),
-      type("learn: runs[1].outcome must be an object, got undefined"),
-    );
+    refused(bad({ timeS: 5, temperatureC: 20 }), type("learn: runs[1].outcome is missing: an object"));
     refused(
       bad({ ...good(5), temperatureF: 68 }),
-      range('learn: runs[1] has a field "temperatureF" that is not read'),
+      range(
+        'learn: runs[1] must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, thermometer, by, printed, outcome, note), got "temperatureF"',
+      ),
     );
     refused(
       bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }),
-      range(`learn: runs[1] has a field "x${"y".repeat(59)}" that is not read`),
+      range(
+        `learn: runs[1] must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, thermometer, by, printed, outcome, note), got "x${"y".repeat(59)}"`,
+      ),
     );
     refused(
       bad(good(5, 20, { outcome: anyOf({ kind: "good", logsd: 0.02 }) })),
-      range('learn: runs[1].outcome has a field "logsd" that is not read'),
+      expect.objectContaining({ code: "not-one-of", actual: "logsd" }),
     );
     refused(
       bad(good(5, 20, { outcome: anyOf({ kind: "gamma", gamma: 0.5, wanted: 0.6, density: 1 }) })),
-      range('learn: runs[1].outcome has a field "density" that is not read'),
+      expect.objectContaining({ code: "not-one-of", actual: "density" }),
     );
     refused(
       bad(good(5, 20, { dilution: "1:9" })),
-      range('learn: runs[1].dilution "1:9" is ambiguous: write "1+9" or, of 9 parts in all, "1+8"'),
+      range('learn: runs[1].dilution must be "1+9" or "1+8", got "1:9"'),
     );
     refused(
       bad(good(5, 20, { agitation: anyOf("never") })),
-      range('learn: runs[1].agitation must be "continuous", "stand" or { everyS }, got "never"'),
+      range(
+        'learn: runs[1].agitation must be an agitation such as "every 30 s", "continuous" or "stand", got "never"',
+      ),
     );
     refused(
       bad(good(5, 20, { usedCm2PerL: -1 })),
@@ -1036,7 +970,7 @@ describe("refusals", () => {
     ])
       refused(
         bad(good(5, 20, { date })),
-        range(`learn: runs[1].date must be an ISO date such as "2024-05-01", got "${date}"`),
+        range(`learn: runs[1].date must be a date such as "2024-05-01", got "${date}"`),
       );
     for (const date of ["2024-02-29", "2024-12-31", "2024-05-01T10:30"])
       expect(learn(start, [good(500, 20, { date })]).runs[0]?.date).toBe(date);
@@ -1061,18 +995,15 @@ describe("refusals", () => {
     refused(
       bad({ kind: "fine" }),
       range(
-        'learn: runs[0].outcome.kind must be one of good, judged, steps, thin, dense, gamma, density, appearance, failed, fogged, got "fine"',
+        'learn: runs[0].outcome.kind must be "good", "judged", "steps", "thin", "dense", "gamma", "density", "appearance", "failed" or "fogged", got "fine"',
       ),
     );
-    refused(bad({}), type("learn: runs[0].outcome.kind must be text, got undefined"));
+    refused(bad({}), type("learn: runs[0].outcome.kind is missing: text"));
     refused(
       bad({ kind: "good", logSd: 0 }),
       range("learn: runs[0].outcome.logSd must be above 0 and at most 3, got 0"),
     );
-    refused(
-      bad({ kind: "judged" }),
-      type("learn: runs[0].outcome.timeRatio must be a number, got undefined"),
-    );
+    refused(bad({ kind: "judged" }), type("learn: runs[0].outcome.timeRatio is missing: a number"));
     refused(
       bad({ kind: "judged", timeRatio: 101 }),
       range("learn: runs[0].outcome.timeRatio must be above 0 and at most 100, got 101"),
@@ -1123,16 +1054,16 @@ describe("refusals", () => {
     refused(() => learn(start, dated, { today: anyOf(1) }), type("learn: options.today must be text, got 1"));
     refused(
       () => learn(start, dated, { today: "tomorrow" }),
-      range('learn: options.today must be an ISO date such as "2024-05-01", got "tomorrow"'),
+      range('learn: options.today must be a date such as "2024-05-01", got "tomorrow"'),
     );
   });
-  it("knowledge that is none, or newer", () => {
+  it("wrong knowledge, or newer", () => {
     refused(() => learn(anyOf(null), []), type("learn: knowledge must be an object, got null"));
-    refused(() => learn(anyOf({}), []), type("learn: knowledge.schema must be a number, got undefined"));
+    refused(() => learn(anyOf({}), []), type("learn: knowledge.schema is missing: a number"));
     refused(
       () => predict(anyOf({ ...start, schema: 2 }), {}),
       range(
-        "predict: knowledge.schema is 2, newer than version 1 that this package reads: update the package to read it",
+        "predict: knowledge.schema must be at most 1, the newest version that this package reads (or update it), got 2",
       ),
     );
     refused(
@@ -1141,7 +1072,7 @@ describe("refusals", () => {
     );
     refused(
       () => learn(anyOf({ ...start, prior: undefined }), []),
-      type("learn: knowledge.prior must be an object, got undefined"),
+      type("learn: knowledge.prior is missing: an object"),
     );
     refused(
       () => learn(anyOf({ ...start, runs: "none" }), []),
@@ -1159,14 +1090,14 @@ describe("refusals", () => {
     refused(
       () => tidyRuns(anyOf({ schema: 3 })),
       range(
-        "tidyRuns: knowledge.schema is 3, newer than version 1 that this package reads: update the package to read it",
+        "tidyRuns: knowledge.schema must be at most 1, the newest version that this package reads (or update it), got 3",
       ),
     );
     refused(() => mergeKnowledge(anyOf(1), start), type("mergeKnowledge: a must be an object, got 1"));
     refused(() => mergeKnowledge(start, anyOf(1)), type("mergeKnowledge: b must be an object, got 1"));
     refused(
       () => mergeKnowledge(start, stated),
-      range("mergeKnowledge: b must start from the same prior as a: learn its runs into a instead"),
+      range("mergeKnowledge: b must be knowledge from the same prior as a: learn its runs into a instead"),
     );
     refused(
       () =>
@@ -1189,5 +1120,106 @@ describe("refusals", () => {
     expect(predict(anyOf(broken), {}).cautions).toContainEqual(
       expect.objectContaining({ code: "stored-differs", path: "/knowledge/joint" }),
     );
+  });
+  it("a number that JSON has no text for", () => {
+    const run = { timeS: 510, temperatureC: 20, usedCm2PerL: 5n, outcome: { kind: "good" } };
+    expect(thrown(() => learn(start, [anyOf(run)]))).toBe(
+      "TypeError: learn: runs[0].usedCm2PerL must be a number, got 5",
+    );
+  });
+});
+
+describe("wrong agitation", () => {
+  it.each([
+    [null, "an object, got null"],
+    [NaN, "an object, got NaN"],
+    [0, "an object, got 0"],
+    ["", 'an agitation such as "every 30 s", "continuous" or "stand", got ""'],
+  ])("%j is refused in a baseline and in a run", (agitation, why) => {
+    expect(() => startKnowledge(anyOf({ ...baseline, agitation }))).toThrow(
+      `startKnowledge: baseline.agitation must be ${why}`,
+    );
+    expect(() => learn(start, [anyOf({ ...good(500), agitation })])).toThrow(
+      `learn: runs[0].agitation must be ${why}`,
+    );
+  });
+});
+
+describe("the fit", () => {
+  it("leaves the caller's runs and laws free to change", () => {
+    const run = { timeS: 500, temperatureC: 18, outcome: { kind: "good" as const } };
+    const law = { kind: "arrhenius" as const, activationEnergyKJPerMol: 60 };
+    const known = learn(startKnowledge({ ...baseline }, { laws: { temperature: law } }), [run]);
+    expect([run, run.outcome, law].map((one) => Object.isFrozen(one))).toEqual([false, false, false]);
+    run.timeS = 900;
+    expect(known.runs[0]?.timeS).toBe(500);
+  });
+  it("holds two numbers at once, and the base time goes with both", () => {
+    // Longer when warmer and shorter when thinner, and always both: neither energy nor exponent can be below
+    // 0.
+    const runs = [
+      good(300, 14, { dilution: "1+19" }),
+      good(320, 16, { dilution: "1+14" }),
+      good(800, 25, { dilution: "1+4" }),
+      good(760, 24, { dilution: "1+7" }),
+      good(200, 20, { dilution: "1+30" }),
+    ];
+    const laws = {
+      temperature: { kind: "arrhenius", activationEnergyKJPerMol: 40, sdKJPerMol: 40 },
+      dilution: { kind: "power", exponent: 0.5, sd: 0.5, scatterLogSd: 0 },
+      interaction: { perHalvingKJPerMol: 0, sdKJPerMol: 0 },
+    } as const;
+    const known = learn(startKnowledge(baseline, { noise: "stated", laws }), runs);
+    expect(known.advice.filter(({ code }) => code === "held-at-limit").map(({ path }) => path)).toEqual([
+      "/parameters/1",
+      "/parameters/2",
+    ]);
+    expect([parameter(known, "temperature").value, parameter(known, "dilution").value]).toEqual([0, 0]);
+    // Both slopes known to be 0, the runs have one unknown: the mean of ln(time) with the prior's 0 ± 0.2
+    // against five runs of ± 0.1.
+    const surprise = runs.reduce((sum, { timeS }) => sum + Math.log(timeS / 510), 0);
+    expect(parameter(known, "baseline").value).toBeCloseTo((surprise * 100) / (25 + 5 * 100), 9);
+  });
+  it("names what was set aside in the order of the runs, doubted and failed alike", () => {
+    const sound = ["b", "c", "d", "e", "f"].map((id) => good(510, 20, { id }));
+    const known = learn(start, [
+      ...sound,
+      good(5000, 20, { id: "a" }),
+      good(510, 20, { id: "g", outcome: { kind: "failed" } }),
+    ]);
+    expect(known.setAside.map(({ run, reason }) => [run, reason])).toEqual([
+      [0, "disagrees"],
+      [6, "failed"],
+    ]);
+  });
+  it("each number is correlated with itself by exactly 1", () => {
+    let known = start;
+    for (const [i, dilution] of ["1+4", "1+9", "1+14", "1+19", "1+24"].entries()) {
+      known = learn(known, [good(400 + 37 * i, 24 - 3 * i, { dilution, ageH: i, usedCm2PerL: 100 * i })]);
+      expect(known.joint.correlation.map((row, j) => row[j])).toEqual(known.joint.parameters.map(() => 1));
+    }
+  });
+});
+
+describe("a number that was known exactly", () => {
+  it("is taught by no run and stays as it was given", () => {
+    const temperature = {
+      kind: "arrhenius",
+      activationEnergyKJPerMol: 70,
+      sdKJPerMol: 0,
+      sources: ["invented"],
+    } as const;
+    const known = learn(startKnowledge(baseline, { baseLogSd: 0, laws: { temperature } }), [
+      good(700, 18),
+      good(760, 17),
+    ]);
+    expect(known.parameters.slice(0, 2)).toEqual([
+      { parameter: "baseline", cause: "baseline", value: 0, sd: 0, priorSd: 0, runs: 0 },
+      { parameter: "temperature", cause: "temperature", value: 70, sd: 0, priorSd: 0, runs: 0 },
+    ]);
+    expect(known.temperature).toEqual(temperature);
+    const { timeS, factors } = predict(known, { temperatureC: 20 });
+    expect(timeS).toBe(baseline.timeS);
+    expect(factors[0]).toMatchObject({ basis: "given", logSd: 0 });
   });
 });

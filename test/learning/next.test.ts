@@ -11,13 +11,12 @@ import {
   type Agitation,
   type DilutionLaw,
   type LearnedKnowledge,
-  type Run,
+  type DevelopmentRun,
   type TemperatureLaw,
   type TestCandidate,
   type UseLaw,
 } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } } as const;
 const stated = startKnowledge(baseline, { noise: "stated" });
 const spread = (known: LearnedKnowledge, question: object): number => {
@@ -81,7 +80,7 @@ describe("nextTest", () => {
       const from = startKnowledge({ ...baseline, ageH, usedCm2PerL }, { laws: given, noise: "stated" });
       const known = learn(
         from,
-        before.map((where, i): Run => ({
+        before.map((where, i): DevelopmentRun => ({
           temperatureC: 20,
           ...where,
           timeS: 600 + i,
@@ -151,7 +150,7 @@ describe("nextTest", () => {
     ];
     expect(nextTest(stated, twins, { temperatureC: 15 }).map(({ candidate }) => candidate)).toEqual(twins);
   });
-  it("finds that a strip 15 % off teaches more than one at the predicted time, when an eye judges it", () => {
+  it("puts a strip 15 % off before one at the predicted time, when an eye judges: the two teach alike", () => {
     const known = learn(startKnowledge(baseline), [
       { timeS: 510, temperatureC: 20, outcome: { kind: "good" } },
     ]);
@@ -237,7 +236,9 @@ describe("nextTest", () => {
       ),
     );
     expect(() => nextTest(stated, [{ agitation: "stand" }], {})).toThrow(
-      range("nextTest: candidates[0] has no place in the model: stand needs a baseline that stands"),
+      range(
+        "nextTest: candidates[0] must be such that the model has a place for it: it compares stand development with agitation",
+      ),
     );
     expect(() => nextTest(stated, [{}, { temperatureC: 200 }], {})).toThrow(
       range("nextTest: candidates[1].temperatureC must be from 0 to 100 °C, got 200"),
@@ -262,8 +263,23 @@ describe("nextTest", () => {
 });
 
 describe("tidyRuns", () => {
+  it("has no right time for thin and dense where the knowledge agrees, else the nearest", () => {
+    const runs: readonly DevelopmentRun[] = [
+      { timeS: 300, temperatureC: 20, outcome: { kind: "thin" } },
+      { timeS: 600, temperatureC: 20, outcome: { kind: "thin" } },
+    ];
+    const start = startKnowledge({ timeS: 510, temperatureC: 20, logSd: 0.001 });
+    const rows = tidyRuns(learn(start, runs));
+    expect(rows.find(({ timeS }) => timeS === 300)).toMatchObject({ rightS: null, logResidual: null });
+    // A quarter step, 1.4^(1/4), beyond 600 s.
+    expect(rows.find(({ timeS }) => timeS === 600)).toMatchObject({
+      rightS: expect.closeTo(600 * 1.4 ** 0.25, 6),
+      logResidual: expect.closeTo(Math.log((600 * 1.4 ** 0.25) / 510), 2),
+      logSd: null,
+    });
+  });
   it("lays each run out as a flat row of the same fields", () => {
-    const run: Run = {
+    const run: DevelopmentRun = {
       timeS: 600,
       temperatureC: 18,
       dilution: "1+14",
@@ -272,6 +288,8 @@ describe("tidyRuns", () => {
       ageH: 2,
       date: "2024-05-01",
       id: "hut 1",
+      thermometer: "slow one",
+      by: "friend",
       note: "tap water",
       outcome: { kind: "judged", timeRatio: 0.9, logSd: 0.2 },
     };
@@ -292,6 +310,8 @@ describe("tidyRuns", () => {
       agitation: { everyS: 30 },
       usedCm2PerL: 100,
       ageH: 2,
+      thermometer: "slow one",
+      by: "friend",
     }).timeS;
     const rows = tidyRuns(known);
     expect(rows.map(({ run: place }) => place)).toEqual([0, 1, 2, 3]);
@@ -306,6 +326,10 @@ describe("tidyRuns", () => {
       agitationEveryS: 30,
       usedCm2PerL: 100,
       ageH: 2,
+      strength: null,
+      thermometer: "slow one",
+      by: "friend",
+      printed: false,
       outcome: "judged",
       rightS: expect.closeTo(540, 9),
       logSd: 0.2,
@@ -322,6 +346,10 @@ describe("tidyRuns", () => {
       concentration: null,
       usedCm2PerL: null,
       ageH: null,
+      strength: null,
+      thermometer: null,
+      by: null,
+      printed: false,
     };
     const failed = rows.find(({ outcome }) => outcome === "failed")!;
     expect(failed).toEqual({

@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { readOutcome } from "../../src/learning/readOutcome.js";
-import type { Outcome } from "../../src/index.js";
+import type { RunOutcome } from "../../src/index.js";
 
 const LOG = Math.log(600);
 const STEP = Math.log(1.4);
-const said = (outcome: Outcome) => readOutcome("learn/runs/0", 600, outcome);
+const said = (outcome: RunOutcome) => readOutcome("learn/runs/0", 600, outcome);
 const close = (value: number): unknown => expect.closeTo(value, 12);
 
 describe("windows", () => {
-  it.each<[string, Outcome, number, number, number]>([
+  it.each<[string, RunOutcome, number, number, number]>([
     ["good is less than half a step off", { kind: "good" }, -STEP / 2, STEP / 2, 0.07],
     ["no step is good", { kind: "steps", steps: 0 }, -STEP / 2, STEP / 2, 0.07],
     [
@@ -50,7 +50,7 @@ describe("windows", () => {
 });
 
 describe("values", () => {
-  it.each<[string, Outcome, number, number]>([
+  it.each<[string, RunOutcome, number, number]>([
     ["good with its own spread", { kind: "good", logSd: 0.05 }, 0, 0.05],
     ["steps with their own spread", { kind: "steps", steps: 1, logSd: 0.2 }, -STEP, 0.2],
     ["a judged time", { kind: "judged", timeRatio: 1.2 }, Math.log(1.2), Math.hypot(0.1, Math.log(1.2) / 4)],
@@ -84,6 +84,6 @@ describe("wrong outcomes", () => {
     [{ kind: "good", logSd: 4 }, "out-of-range", "/runs/0/outcome/logSd"],
     [undefined, "missing", "/runs/0/outcome"],
   ])("%j", (outcome, code, path) => {
-    expect(() => said(outcome as Outcome)).toThrow(expect.objectContaining({ code, path }));
+    expect(() => said(outcome as RunOutcome)).toThrow(expect.objectContaining({ code, path }));
   });
 });

@@ -4,6 +4,7 @@ import type { Row } from "../../src/core/row.js";
 import type { Reading, Said } from "../../src/learning/reading.js";
 import { fitRegression } from "../../src/learning/regression.js";
 import { seeded } from "../worlds/random.js";
+import { type Certified, norris, pontius } from "../reference/nist.js";
 
 const row = (slopes: Readonly<Record<string, number>>, beside = 0): Row => ({
   slopes: Object.entries(slopes).map(([parameter, slope]) => ({ parameter, slope })),
@@ -70,7 +71,8 @@ describe("values of estimated noise", () => {
   it("hold back the one that disagrees", () => {
     const fit = fitRegression([base], [...good, { row: row({ base: 1 }), said: value(2) }]);
     expect(fit.weights.slice(0, 9)).toEqual(good.map(() => 1));
-    expect(fit.weights[9]).toBeLessThan(0.35);
+    const away = (2 - fit.mean("base")) / (0.1 * fit.scatter);
+    expect(fit.weights[9]! * away).toBeCloseTo(2, 1);
     const trusting = fitRegression([base], [...good, { row: row({ base: 1 }), said: value(2) }], "stated");
     expect(Math.abs(fit.mean("base"))).toBeLessThan(trusting.mean("base") / 3);
   });
@@ -80,8 +82,14 @@ describe("values of estimated noise", () => {
     expect(fitRegression([base], wild).scatter).toBeGreaterThan(1.8);
   });
   it("never tell more than a development repeats, 4 %", () => {
-    const exact = fitRegression([base], [{ row: row({ base: 1 }), said: value(0, 0.001) }]);
-    expect(exact.sd("base")).toBeCloseTo(1 / Math.hypot(1 / 0.2, 1 / 0.04), 6);
+    const exact = { row: row({ base: 1 }), said: value(0, 0.001) };
+    const alone = fitRegression([base], [exact]);
+    // The scatter that one reading leaves is in it.
+    expect(alone.sd("base")).toBeCloseTo(1 / Math.hypot(1 / 0.2, 1 / (0.04 * alone.scatter)), 6);
+    expect(alone.scatter).toBeGreaterThan(1);
+    // However often it is said: a thousand readings bring the scatter itself below 1.
+    const often = fitRegression([base], new Array(1000).fill(exact));
+    expect(often.sd("base")).toBeCloseTo(0.04 / Math.sqrt(1000), 5);
   });
 });
 
@@ -141,4 +149,47 @@ describe("an unknown whose variance is learned", () => {
 
 it("a row with a name that is no unknown's is a bug, and is not passed over", () => {
   expect(() => fitRegression([base], [{ row: row({ bass: 1 }), said: value(0) }])).toThrow("bass");
+});
+
+describe("against certified fits (NIST StRD, linear least squares)", () => {
+  // A prior 1e6 times as wide as the certified standard error, in each number, is flat to twelve digits.
+  const flat = (set: Certified, powers: readonly number[]) => {
+    const scale = set.sd.map((sd) => (1e6 * sd) / set.residualSd);
+    const rows = set.points.map(([x]) => powers.map((power, j) => x ** power * scale[j]!));
+    const y = set.points.map(([, each]) => each);
+    const unknowns = powers.map((power) => ({ parameter: `x^${power}`, sd: 1 }));
+    const fit = fitRegression(
+      unknowns,
+      rows.map((slopes, i) => ({
+        row: {
+          slopes: slopes.map((slope, j) => ({ parameter: unknowns[j]!.parameter, slope })),
+          beside: 0,
+        },
+        said: { kind: "value", log: y[i]!, sd: 1 },
+      })),
+      "stated",
+    );
+    const mean = unknowns.map(({ parameter }) => fit.mean(parameter));
+    const residual = rows.reduce(
+      (sum, row, i) => sum + (y[i]! - row.reduce((total, each, j) => total + each * mean[j]!, 0)) ** 2,
+      0,
+    );
+    const residualSd = Math.sqrt(residual / (y.length - powers.length));
+    return {
+      residualSd,
+      estimate: mean.map((u, j) => u * scale[j]!),
+      sd: unknowns.map(({ parameter }, j) => residualSd * scale[j]! * fit.sd(parameter)),
+    };
+  };
+  it.each([
+    ["Norris", norris, [0, 1]],
+    ["Pontius", pontius, [0, 1, 2]],
+  ] as const)("%s to six digits, with the prior flat", (_, set, powers) => {
+    const found = flat(set, powers);
+    expect(found.residualSd / set.residualSd).toBeCloseTo(1, 6);
+    set.estimate.forEach((certified, j) => {
+      expect(found.estimate[j]! / certified).toBeCloseTo(1, 6);
+      expect(found.sd[j]! / set.sd[j]!).toBeCloseTo(1, 6);
+    });
+  });
 });

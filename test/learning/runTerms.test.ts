@@ -44,6 +44,7 @@ describe("drift over the dates", () => {
   it("rises toward the present with the trend", () => {
     const drift = term("drift", days(5));
     expect(slopesOf(drift.run(days(5)[0]!))["trend"]).toBe(-4);
+    expect(drift.steady).toEqual({ slopes: [{ parameter: "trend", slope: -4 }], beside: 0 });
     expect(drift.unknowns.at(-1)).toEqual({ parameter: "trend", sd: 0.005, tail: "student" });
   });
   it("has ten gaps and a trend for a thousand dates", () => {

@@ -4,72 +4,19 @@
  * evaluated again and only the tests that reach the mutant run, some tens of milliseconds. That is possible
  * because everything under test is a pure function.
  */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import { compileFunction } from "node:vm";
 import { declareClassPlugin, PluginKind } from "@stryker-mutator/api/plugin";
-import { build } from "esbuild";
+import { bundler, failureOf } from "./bundle.mjs";
 import { filesIn } from "./files.mjs";
 
 /**
- * The tests that count what other tests have checked: they test no source, and fail when only some tests run.
+ * Left out besides: the slow lane, which would take longer than all mutants together; tests that read the source as
+ * text, which see the tool's own changes in it; and one whose snapshot only the usual runner keeps.
  */
-const COUNTS_OTHERS = "no row was dropped";
+const LEFT_OUT =
+  /\.slow\.|^test\/(layering|growth\/bounds|mutation\/handMutants|texts\/bundle|texts\/germanWords)\.test/;
 
 const PASSED = 0;
 const FAILED = 1;
-
-/**
- * Bundles the tests with the source below `folder` and returns a function that evaluates the bundle afresh,
- * only the test files that are wanted, and returns the tests they declare. Packages stay outside and are
- * loaded once.
- */
-async function prepare(folder) {
-  const files = filesIn(folder);
-  const { outputFiles, metafile } = await build({
-    stdin: {
-      // The seed of the property tests first: a mutant's fate must not hang on chance. A file is evaluated
-      // only when one of its tests is to run.
-      contents: ["test/setup.ts", ...files]
-        .map(
-          (file) =>
-            `if (wanted(${JSON.stringify(file)})) { require("vitest").enter(${JSON.stringify(file)}); require("./${file}"); }`,
-        )
-        .join("\n"),
-      resolveDir: folder,
-    },
-    bundle: true,
-    write: false,
-    metafile: true,
-    format: "cjs",
-    platform: "node",
-    // A test that loads an old package by createRequire(import.meta.url) gets the folder's own address.
-    define: { "import.meta.url": JSON.stringify(pathToFileURL(join(folder, "package.json")).href) },
-    packages: "external",
-    logLevel: "silent",
-    absWorkingDir: folder,
-  });
-  const outside = new Set(
-    Object.values(metafile.outputs).flatMap(({ imports }) =>
-      imports.filter(({ external }) => external).map(({ path }) => path),
-    ),
-  );
-  const standIn = await import(pathToFileURL(join(folder, "test/mutation/vitest.mjs")).href);
-  const modules = new Map([["vitest", standIn]]);
-  for (const name of outside)
-    if (name !== "vitest") modules.set(name, { __esModule: true, ...(await import(name)) });
-  const run = compileFunction(outputFiles[0].text, ["require", "module", "exports", "wanted"]);
-  return (wanted = () => true) => {
-    standIn.registered.length = 0;
-    run(
-      (name) => modules.get(name),
-      { exports: {} },
-      {},
-      (file) => file === "test/setup.ts" || wanted(file),
-    );
-    return standIn.registered.filter(({ name }) => !name.includes(COUNTS_OTHERS));
-  };
-}
 
 /** The runner that the mutation tool drives: one dry run for coverage, then a run for each mutant. */
 class InProcessRunner {
@@ -79,7 +26,12 @@ class InProcessRunner {
 
   async init() {
     globalThis.__stryker__ ??= {};
-    this.evaluate = await prepare(process.cwd());
+    const { withTexts, end } = await bundler(
+      process.cwd(),
+      filesIn(process.cwd()).filter((file) => !LEFT_OUT.test(file)),
+    );
+    this.evaluate = await withTexts();
+    await end();
   }
 
   async dryRun() {
@@ -147,15 +99,6 @@ async function firstFailure(evaluate, wanted) {
       return { status: "killed", failureMessage, killedBy: [name], nrOfTests };
   }
   return { status: "survived", nrOfTests };
-}
-
-async function failureOf(run) {
-  try {
-    await run();
-    return undefined;
-  } catch (error) {
-    return String(error?.message ?? error).slice(0, 500);
-  }
 }
 
 export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, "in-process", InProcessRunner)];

@@ -9,6 +9,7 @@ import {
   JestChaiExpect,
   JestExtend,
   GLOBAL_EXPECT,
+  addCustomEqualityTesters,
   chai,
   customMatchers,
   getState,
@@ -27,6 +28,11 @@ expect.setState = (state) => setState(state, expect);
 globalThis[GLOBAL_EXPECT] = expect;
 setState({ assertionCalls: 0, isExpectingAssertions: false }, expect);
 expect.extend(expect, customMatchers);
+expect.addEqualityTesters = addCustomEqualityTesters;
+
+/** What the compiler checks: here it passes. */
+export const expectTypeOf = () =>
+  new Proxy(() => undefined, { get: (target, key, self) => self, apply: (target, own, given) => undefined });
 
 /** What the tests of one evaluation declared: `{ name, run }`, each name once. */
 export const registered = [];

@@ -26,8 +26,8 @@ function spoiled(change: (cell: { outputs: unknown[]; execution_count: number | 
 }
 
 describe("the committed notebooks", () => {
-  it("are two", () => {
-    expect(files).toEqual(["adjusted-times.ipynb", "personal-recipe.ipynb"]);
+  it("are three", () => {
+    expect(files).toEqual(["adjusted-times.ipynb", "many-evenings.ipynb", "personal-recipe.ipynb"]);
   });
   it.each(files)("%s has all its outputs", (file) => {
     expect(check(join(folder, file))).toMatchObject({ status: 0, stderr: "" });

@@ -1,10 +1,9 @@
-import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { learn, readRunNotes, startKnowledge, type Run } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { fc, test } from "../property.js";
+import { learn, readRunNotes, startKnowledge, type DevelopmentRun } from "../../src/index.js";
+import { anyOf } from "../helpers.js";
 const base = { Time: "8:30", Temp: "20C", Outcome: "good" };
-const one = (cells: Record<string, unknown>): Run => {
+const one = (cells: Record<string, unknown>): DevelopmentRun => {
   const { runs, rejected } = readRunNotes([{ ...base, ...cells }]);
   expect(rejected).toEqual([]);
   return runs[0]!;
@@ -66,7 +65,7 @@ describe("readRunNotes", () => {
       {
         row: 3,
         record: page[3],
-        reason: 'Temp °C must be a temperature such as "20 °C" or "68F", with its unit, got "warm"',
+        reason: 'Temp °C must be a temperature such as "20 °C" or "68F", got "warm"',
         problems: [expect.objectContaining({ code: "unreadable", path: "/Temp °C", actual: "warm" })],
       },
       {
@@ -116,7 +115,7 @@ describe("readRunNotes", () => {
       expect(why).not.toBe("");
     }
   });
-  it.each<[Record<string, unknown>, Partial<Run>]>([
+  it.each<[Record<string, unknown>, Partial<DevelopmentRun>]>([
     [{ Time: "8.5 min" }, { timeS: 510 }],
     [{ Time: undefined, time_min: "8,5" }, { timeS: 510 }],
     [{ Time: undefined, timeS: 510.5 }, { timeS: 510.5 }],
@@ -142,7 +141,6 @@ describe("readRunNotes", () => {
     [{ "Time": "", "Dev. time (min)": "8:30" }, { timeS: 510 }],
     [{ Time: "", Dev: "8 mins 30 secs" }, { timeS: 510 }],
     [{ "Time": "", "Time (s)": "8:30" }, { timeS: 510 }],
-    [{ Outcome: "N – 1" }, { outcome: { kind: "steps", steps: -1 } }],
     // What stands besides a unit makes another column of it, which is kept in the note.
     [
       { "Time of day": "9:15", "Temp room": "25C", "Age of film": "3 days", "Run date": "May" },
@@ -170,8 +168,6 @@ describe("readRunNotes", () => {
       { Outcome: "Fogged", gamma: 0.5 },
       { outcome: { kind: "fogged" }, note: "gamma: 0.5" },
     ],
-    [{ Outcome: "N+1" }, { outcome: { kind: "steps", steps: 1 } }],
-    [{ Outcome: "n - 1.5 ".replaceAll(" ", "") }, { outcome: { kind: "steps", steps: -1.5 } }],
     [{ Outcome: "under 1 step" }, { outcome: { kind: "steps", steps: -1 } }],
     [{ Outcome: "over1" }, { outcome: { kind: "steps", steps: 1 } }],
     [{ Outcome: "x1.2" }, { outcome: { kind: "judged", timeRatio: 1.2 } }],
@@ -233,28 +229,42 @@ describe("readRunNotes", () => {
     const { runs, rejected } = readRunNotes(records);
     expect(runs).toHaveLength(2);
     expect(rejected.map(({ row, record, reason: why }) => [row, record, why])).toEqual([
-      [1, undefined, "row must be an object, got undefined"],
+      [1, undefined, "row is missing: an object"],
     ]);
   });
+  it.each([
+    ["20", 20],
+    [20, 20],
+    ["13,5", 13.5],
+    ["20 1/2", 20.5],
+    ["0", 0],
+    ["31.9", 31.9],
+    ["104", 40],
+  ])("reads %j without a unit, since the other unit would make ice or steam of the bath", (Temp, celsius) => {
+    expect(readRunNotes([{ ...base, Temp }]).runs[0]?.temperatureC).toBeCloseTo(celsius, 10);
+  });
   it("reads a colon in a dilution only when told how", () => {
-    expect(reason({ Dilution: "1:9" })).toMatch(/ambiguous/);
+    expect(reason({ Dilution: "1:9" })).toBe('Dilution must be "1+9" or "1+8", got "1:9"');
     expect(readRunNotes([{ ...base, Dilution: "1:9" }], { colon: "total" }).runs[0]?.dilution).toEqual({
       stockParts: 1,
       waterParts: 8,
     });
   });
   it.each<[Record<string, unknown>, string | RegExp]>([
-    [{ Time: "510" }, /must be a time such as/],
-    [{ Time: 510 }, /must be a time such as/],
-    [{ Time: "1,234 s" }, /must be a time such as/],
+    [{ Time: "510" }, 'must be "510 min" or "510 s", got "510"'],
+    [{ Time: 510 }, 'must be "510 min" or "510 s", got "510"'],
+    [{ Time: "1,234 s" }, /must be "1\.2340 s" or "1234 s"/],
     [{ Time: "0:00" }, "Time must be above 0 and at most 1000000 s, got 0"],
-    [{ Temp: "20" }, 'must be a temperature such as "20 °C" or "68F", with its unit, got "20"'],
-    [{ Temp: "300F" }, "Temp must be from 0 to 100 °C, got 148.8888888889"],
+    [{ Temp: "32" }, 'must be "32 °C" or "32 °F", got "32"'],
+    [{ Temp: "68" }, 'must be "68 °C" or "68 °F", got "68"'],
+    [{ Temp: "100" }, 'must be "100 °C" or "100 °F", got "100"'],
+    [{ Temp: "213" }, 'must be "213 °C" or "213 °F", got "213"'],
+    [{ Temp: "300F" }, "Temp must be from 0 to 100 °C, got 148.88888888888"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
     [
       { Outcome: "lovely" },
-      'Outcome must be "good", "thin", "dense", "failed", "fogged", "over 1", "N-0.5" or "x1.2", got "lovely"',
+      'Outcome must be an outcome such as "good", "thin", "dense", "over 1", "under 0.5", "x1.2" or "15% more", got "lovely"',
     ],
     [{ Outcome: "over" }, /Outcome must be/],
     [{ Outcome: "xgood" }, /Outcome must be/],
@@ -266,13 +276,16 @@ describe("readRunNotes", () => {
     [{ Outcome: "", gamma: 0.5 }, "wanted is missing"],
     [{ Outcome: "", density: 0.5 }, "wanted is missing"],
     [{ Outcome: "", appearance: "50 s" }, "factor is missing"],
-    [{ Outcome: "", gamma: "soft", wanted: 1 }, 'gamma must be a number, got "soft"'],
-    [{ Outcome: "", gamma: "0.5x", wanted: 1 }, 'gamma must be a number, got "0.5x"'],
-    [{ Outcome: "", gamma: "x0.5", wanted: 1 }, 'gamma must be a number, got "x0.5"'],
-    [{ Outcome: "", gamma: 0.5, wanted: "much" }, 'wanted must be a number, got "much"'],
-    [{ Outcome: "", density: "dark", wanted: 1 }, 'density must be a number, got "dark"'],
-    [{ Outcome: "", density: "1", wanted: "dark" }, 'wanted must be a number, got "dark"'],
-    [{ Outcome: "", appearance: "50 s", factor: "many" }, 'factor must be a number, got "many"'],
+    [{ Outcome: "", gamma: "soft", wanted: 1 }, 'gamma must be a number such as "0.6", got "soft"'],
+    [{ Outcome: "", gamma: "0.5x", wanted: 1 }, 'gamma must be a number such as "0.6", got "0.5x"'],
+    [{ Outcome: "", gamma: "x0.5", wanted: 1 }, 'gamma must be a number such as "0.6", got "x0.5"'],
+    [{ Outcome: "", gamma: 0.5, wanted: "much" }, 'wanted must be a number such as "0.6", got "much"'],
+    [{ Outcome: "", density: "dark", wanted: 1 }, 'density must be a number such as "0.6", got "dark"'],
+    [{ Outcome: "", density: "1", wanted: "dark" }, 'wanted must be a number such as "0.6", got "dark"'],
+    [
+      { Outcome: "", appearance: "50 s", factor: "many" },
+      'factor must be a number such as "0.6", got "many"',
+    ],
     [{ used: "two films" }, 'must be a use such as "516 cm2/l" or "2 rolls/l", got "two films"'],
     [{ used: "x 2 rolls/l" }, 'must be a use such as "516 cm2/l" or "2 rolls/l", got "x 2 rolls/l"'],
     [{ used: "2 rolls/l x" }, 'must be a use such as "516 cm2/l" or "2 rolls/l", got "2 rolls/l x"'],
@@ -282,22 +295,29 @@ describe("readRunNotes", () => {
     [{ Agitation: "now and then" }, /must be/],
     [{ Agitation: "2 h" }, "must be above 0 and at most 3600 s, got 7200"],
     [{ Agitation: "x every 30 s" }, /must be/],
-    [{ Dilution: 9 }, 'must be "stock" or parts such as "1+9", got "9"'],
-    [{ used: 516 }, 'must be a use such as "516 cm2/l" or "2 rolls/l", got "516"'],
-    // A bracket holds a unit: one that is none is not passed over.
-    [{ "Used (m2/l)": 0.05 }, 'heading must be a column and its unit, got "Used (m2/l)"'],
-    [{ "Time": "", "Time (min:s)": 8 }, 'heading must be a column and its unit, got "Time (min:s)"'],
-    [{ "Temp": "", "Temp [C / F]": 50 }, 'heading must be a column and its unit, got "Temp [C / F]"'],
+    [{ Dilution: 9 }, 'must be a dilution such as "1+9" or "stock", got "9"'],
+    [{ used: 516 }, 'must be "516 cm2/l" or "516 rolls/l", got "516"'],
+    // A bracket holds a unit: wrong one is not passed over.
+    [
+      { "Used (m2/l)": 0.05 },
+      'heading must be a column with its unit such as "Time (s)" or "Temp °F", got "Used (m2/l)"',
+    ],
+    [{ "Time": "", "Time (min:s)": 8 }, /must be a time such as .*, got "8 min:s"$/],
+    [{ "Time": "", "Time (mm:ss)": "1:08:30" }, /must be a time such as .*, got "1:08:30 mm:ss"$/],
+    [
+      { "Temp": "", "Temp [C / F]": 50 },
+      'heading must be a column with its unit such as "Time (s)" or "Temp °F", got "Temp [C / F]"',
+    ],
     [
       { "Dilution": "", "Dilution (total)": "1:10" },
-      'heading must be a column and its unit, got "Dilution (total)"',
+      'heading must be a column with its unit such as "Time (s)" or "Temp °F", got "Dilution (total)"',
     ],
     // A clock under a unit that is not its own says two things.
     [{ "Time": "", "Time (h)": "1:30" }, /must be a time such as .*, got "1:30 h"$/],
     [{ "Time": "", "Time (min)": "08:30:00" }, /must be a time such as .*, got "08:30:00 min"$/],
     [{ "Temp C": "20⁰", "Temp": "" }, /must be .*, got "20⁰"$/],
-    [{ Dilution: "weak" }, 'must be "stock" or parts such as "1+9", got "weak"'],
-    [{ time: "9:00" }, "Time must be one column, got two: Time and time"],
+    [{ Dilution: "weak" }, 'must be a dilution such as "1+9" or "stock", got "weak"'],
+    [{ time: "9:00" }, "Time must be one column, not Time and time"],
     [{ Time: [1] }, /must be a time/],
   ])("rejects %j", (cells, why) => {
     const found = reason(cells);
@@ -311,8 +331,8 @@ describe("readRunNotes", () => {
     );
     expect(runs).toHaveLength(2);
     expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
-      [2, "row is the same run as row 0"],
-      [3, 'id must be that of one run, but "a" is that of row 1'],
+      [2, "row must be another run than that of row 0"],
+      [3, 'id must be the id of one run only, and not that of row 1, got "a"'],
       [4, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
     ]);
   });
@@ -324,7 +344,7 @@ describe("readRunNotes", () => {
       new TypeError("readRunNotes: options must be an object, got 1"),
     );
     expect(() => readRunNotes([], { today: "now" })).toThrow(
-      new RangeError('readRunNotes: options.today must be an ISO date such as "2024-05-01", got "now"'),
+      new RangeError('readRunNotes: options.today must be a date such as "2024-05-01", got "now"'),
     );
     expect(() => readRunNotes([], { today: anyOf(1) })).toThrow(
       new TypeError("readRunNotes: options.today must be text, got 1"),
@@ -332,6 +352,15 @@ describe("readRunNotes", () => {
     expect(() => readRunNotes([], { colon: anyOf("both") })).toThrow(
       new RangeError('parseDilution: options.colon must be "plus" or "total", got "both"'),
     );
-    expect(readRunNotes([])).toEqual({ runs: [], rejected: [] });
+    expect(readRunNotes([])).toEqual({ runs: [], rejected: [], unread: [] });
+  });
+});
+
+describe("an empty cell", () => {
+  it("may be NaN, as a data frame leaves it", () => {
+    const { runs } = readRunNotes([
+      { Time: "8:30", Temp: "20 °C", Dilution: NaN, Weather: NaN, Outcome: "good" },
+    ]);
+    expect(runs).toEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]);
   });
 });

@@ -1,7 +1,8 @@
 /* A page of a notebook as people write it: words for figures, remarks for outcomes, days without a year. All of it is invented. */
 import { describe, expect, it } from "vitest";
-import { readRunNotes, type Outcome, type Run } from "../../src/index.js";
-import { beside, main, type Readers } from "../../src/notes/noteCells.js";
+import { readRunNotes, type RunOutcome, type DevelopmentRun } from "../../src/index.js";
+import type { Readers } from "../../src/notes/headings.js";
+import { beside, main } from "../../src/notes/noteCells.js";
 import { readRow } from "../../src/notes/readRow.js";
 
 /** A weekend workshop in a mountain hut: 25 rows, none of them tidy. */
@@ -76,7 +77,7 @@ const page = [
 ];
 
 const { runs, rejected } = readRunNotes(page, { year: 2025 });
-const runOf = (row: number): Run => {
+const runOf = (row: number): DevelopmentRun => {
   const skipped = rejected.filter((each) => each.row < row).length;
   return runs[row - skipped]!;
 };
@@ -91,8 +92,8 @@ describe("a page of a notebook", () => {
       expect(reason).not.toBe("");
     }
   });
-  it("asks which is meant where a sign is bare", () => {
-    const bare = rejected.find(({ row }) => row === 17)!;
+  it.each([12, 17])("asks which is meant by the sign of row %d", (row) => {
+    const bare = rejected.find((each) => each.row === row)!;
     expect(bare.problems).toMatchObject([
       { code: "ambiguous", path: "/Result", expected: { readings: ["over 1", "under 1"] } },
     ]);
@@ -104,7 +105,7 @@ describe("a page of a notebook", () => {
       "/Result",
     ]);
   });
-  it.each<[number, Outcome]>([
+  it.each<[number, RunOutcome]>([
     [0, { kind: "thin" }],
     [1, { kind: "good" }],
     [2, { kind: "dense" }],
@@ -115,16 +116,17 @@ describe("a page of a notebook", () => {
     [10, { kind: "steps", steps: 0.5 }],
     [11, { kind: "steps", steps: -1 }],
     [13, { kind: "judged", timeRatio: 1.2 }],
+    [20, { kind: "good" }],
     [15, { kind: "gamma", gamma: 0.5, wanted: 0.6 }],
     [21, { kind: "fogged" }],
     [23, { kind: "thin" }],
-  ])("reads the outcome of row %d", (row, outcome) => {
+  ])("reads the outcome of row %d as $1", (row, outcome) => {
     expect(runOf(row).outcome).toEqual(outcome);
   });
   it("reads halves, quarters, fresh and constant", () => {
     expect([0, 2, 4, 9, 13].map((row) => runOf(row).timeS)).toEqual([510, 690, 615, 585, 525]);
     expect([0, 1, 2, 4].map((row) => runOf(row).ageH)).toEqual([0, 0, 1, 1.5]);
-    expect([9, 11, 12].map((row) => runOf(row).usedCm2PerL)).toEqual([0, 516.128, 0]);
+    expect([9, 11].map((row) => runOf(row).usedCm2PerL)).toEqual([0, 516.128]);
     expect([0, 2, 3, 5, 23].map((row) => runOf(row).agitation)).toEqual([
       { everyS: 60 },
       "continuous",
@@ -178,7 +180,7 @@ describe("a side column", () => {
       ["time", bug],
       ["outcome", bug],
     ]);
-    const cell = (field: string) => ({ field, unit: "", heading: field, text: "x" });
+    const cell = (field: string) => ({ field, unit: "", heading: field, text: "x", column: 0 });
     expect(() => beside([cell("date")], "date", readers)).toThrow(new Error("a bug"));
     expect(() => main([cell("time")], "time", readers, [])).toThrow(new Error("a bug"));
     expect(() => readRow([cell("outcome")], readers, [])).toThrow(new Error("a bug"));
@@ -186,11 +188,11 @@ describe("a side column", () => {
 });
 
 describe("a judgement", () => {
-  const judged = (Outcome: string): Outcome | string => {
+  const judged = (Outcome: string): RunOutcome | string => {
     const read = readRunNotes([{ Time: "8:30", Temp: "20C", Outcome }]);
     return read.runs[0]?.outcome ?? read.rejected[0]!.problems[0]!.code;
   };
-  it.each<[string, Outcome | string]>([
+  it.each<[string, RunOutcome | string]>([
     ["Perfect!", { kind: "good" }],
     ["Thick", { kind: "dense" }],
     ["too  thin", { kind: "thin" }],
@@ -198,13 +200,84 @@ describe("a judgement", () => {
     ["-0,5", "ambiguous"],
     ["−1", "ambiguous"],
     ["+2 stops", "ambiguous"],
-    ["N+1", { kind: "steps", steps: 1 }],
+    ["very good", { kind: "good" }],
+    ["good?", { kind: "good" }],
+    ["good-ish", { kind: "good" }],
+    ["goodish", { kind: "good" }],
+    ["good (ish)", { kind: "good" }],
+    ["perfect, I think", { kind: "good" }],
+    ["gut", { kind: "good" }],
+    ["sehr gut!", { kind: "good" }],
+    ["passt", { kind: "good" }],
+    ["zu dünn", { kind: "thin" }],
+    ["etwas zu dünn", { kind: "thin" }],
+    ["unterentwickelt", { kind: "thin" }],
+    ["etwas zu dicht", { kind: "dense" }],
+    ["viel zu dicht", { kind: "dense" }],
+    ["ein wenig dicht", { kind: "dense" }],
+    ["überentwickelt", { kind: "dense" }],
+    ["misslungen", { kind: "failed" }],
+    ["verschleiert", { kind: "fogged" }],
+    ["over 1 step", { kind: "steps", steps: 1 }],
+    ["needs +15%", { kind: "judged", timeRatio: 1.15 }],
+    ["needed 15 % more time", { kind: "judged", timeRatio: 1.15 }],
+    ["needs -10%", { kind: "judged", timeRatio: 0.9 }],
+    ["15% more", { kind: "judged", timeRatio: 1.15 }],
+    ["15 % longer", { kind: "judged", timeRatio: 1.15 }],
+    ["12,5% shorter", { kind: "judged", timeRatio: 0.875 }],
+    ["20% less time", { kind: "judged", timeRatio: 0.8 }],
+    ["15 % länger", { kind: "judged", timeRatio: 1.15 }],
+    ["10 % kürzer", { kind: "judged", timeRatio: 0.9 }],
+    ["braucht 15 % mehr", { kind: "judged", timeRatio: 1.15 }],
+    ["1.2x", { kind: "judged", timeRatio: 1.2 }],
+    ["1,2 ×", { kind: "judged", timeRatio: 1.2 }],
+    ["needs -15% more", "unreadable"],
+    ["needs 100% less", "out-of-range"],
+    ["15% over", "unreadable"],
+    ["15%", "unreadable"],
+    ["good but thin", "unreadable"],
     ["under", "unreadable"],
     ["not thin", "unreadable"],
     ["thin and dense", "unreadable"],
     ["x101", "out-of-range"],
   ])("of %s", (text, outcome) => {
     expect(judged(text)).toEqual(outcome);
+  });
+  it.each<[string, readonly string[]]>([
+    ["+1", ["over 1", "under 1"]],
+    ["−0,5 steps", ["over 0.5", "under 0.5"]],
+    ["N+1", ["over 1", "under 1"]],
+    ["n – 1.5", ["over 1.5", "under 1.5"]],
+    ["+15%", ["15% less", "15% more"]],
+    // A step of a judgement is × 1.4 in time, the first stop of push × 1.25, two stops × 1.63.
+    ["over 1 stop", ["over 1", "x0.8"]],
+    ["under 2 stops", ["under 2", "x1.65"]],
+    ["+2 stops", ["over 2", "x0.6", "under 2", "x1.65"]],
+    ["flat", ["thin", "good"]],
+    ["a bit flat", ["thin", "good"]],
+    ["too contrasty", ["dense", "good"]],
+    ["flau", ["thin", "good"]],
+  ])("of %s is refused with what it may be", (Outcome, readings) => {
+    const { rejected: found } = readRunNotes([{ Time: "8:30", Temp: "20C", Outcome }]);
+    expect(found[0]!.problems).toMatchObject([{ code: "ambiguous", expected: { readings } }]);
+    // What is offered can be read.
+    for (const reading of readings) expect(judged(reading)).toBeTypeOf("object");
+  });
+  it.each<[Record<string, unknown>, RunOutcome | string]>([
+    [
+      { Outcome: "gamma 0.58", Wanted: 0.6 },
+      { kind: "gamma", gamma: 0.58, wanted: 0.6 },
+    ],
+    [{ Outcome: "Gamma: 0,58, wanted 0,6" }, { kind: "gamma", gamma: 0.58, wanted: 0.6 }],
+    [{ Outcome: "CI 0.58 instead of 0.6" }, { kind: "gamma", gamma: 0.58, wanted: 0.6 }],
+    [
+      { Outcome: "density 1.1", Wanted: 1.2 },
+      { kind: "density", density: 1.1, wanted: 1.2 },
+    ],
+    [{ Outcome: "gamma 0.58" }, "/wanted"],
+  ])("in words that is a measurement: %j", (cells, outcome) => {
+    const read = readRunNotes([{ Time: "8:30", Temp: "20C", ...cells }]);
+    expect(read.runs[0]?.outcome ?? read.rejected[0]!.problems[0]!.path).toEqual(outcome);
   });
   it("of thin or dense has no spread: the sd beside it stays in the note", () => {
     const [run] = readRunNotes([{ Time: "8:30", Temp: "20C", Outcome: "thin", sd: "0.1" }]).runs;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { bathCautions, type BathQuestion, type Caution, type FixSetting } from "../../src/index.js";
-import { anyOf, codes, refusal } from "./helpers.js";
+import { anyOf } from "../helpers.js";
+import { codes, refusal } from "./helpers.js";
 
 const ready = { fix: { clearingS: 30, times: 2 }, wash: {} };
 const judged = (baths: object, more: object = {}): readonly Caution[] =>

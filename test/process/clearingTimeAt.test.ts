@@ -7,7 +7,8 @@ import {
   handbookTemperatureLaw,
 } from "../../src/index.js";
 import { handbookTemperature } from "../../src/handbook/temperature.js";
-import { anyOf, refusal } from "./helpers.js";
+import { anyOf } from "../helpers.js";
+import { refusal } from "./helpers.js";
 
 const celsius = fc.double({ min: 0, max: 20, noNaN: true });
 

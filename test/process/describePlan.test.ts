@@ -8,8 +8,10 @@ import {
   type ProcessMaterial,
   type ProcessPlan,
 } from "../../src/index.js";
-import { planTexts } from "../../src/process/text.js";
-import { anyOf, hut, refusal } from "./helpers.js";
+import { processSentences } from "../../src/process/text.js";
+import { planTexts } from "../../src/text/planTexts.js";
+import { anyOf } from "../helpers.js";
+import { hut, refusal } from "./helpers.js";
 
 const indented = (line: string): boolean => line.startsWith("  ");
 
@@ -119,14 +121,15 @@ describe("another language", () => {
     ...planTexts,
     steps: Object.fromEntries(Object.keys(planTexts.steps).map((name) => [name, `<${name}>`])) as never,
     materials: Object.fromEntries(Object.keys(planTexts.materials).map((name) => [name, "<m>"])) as never,
-    severities: { stop: "<stop>", warn: "<warn>", note: "<note>" },
+    cautions: {
+      severities: { stop: "<stop>", warn: "<warn>", note: "<note>" },
+      sentences: Object.fromEntries(Object.keys(processSentences).map((code) => [code, () => `<${code}>`])),
+    },
     cue: (cue, place) => `<${cue.do} ${place.step} ${place.vessel} ${cue.durationS ?? ""}>`,
-    cautions: Object.fromEntries(
-      Object.keys(planTexts.cautions).map((code) => [code, () => `<${code}>`]),
-    ) as never,
     step: (name) => name,
     repeated: (everyS) => `<every ${everyS}>`,
     total: (totalS) => `<total ${totalS}>`,
+    volume: (volumeMl) => `<${volumeMl} ml>`,
     ready: "<ready>",
     stock: "<stock>",
     water: "<water>",
@@ -167,13 +170,17 @@ describe("another language", () => {
     const seen = new Set<string>();
     for (const { cautions, benchNotes } of plans)
       for (const one of [...cautions, ...benchNotes]) {
-        if (!Object.hasOwn(planTexts.cautions, one.code)) continue;
+        if (!Object.hasOwn(processSentences, one.code)) continue;
         seen.add(one.code);
-        expect(one.message).toBe(planTexts.cautions[one.code as keyof typeof planTexts.cautions](one));
+        const sentence = processSentences[one.code as keyof typeof processSentences] as (
+          facts: object,
+          unit: string,
+        ) => string;
+        expect(one.message).toBe(sentence({ data: {}, ...one }, "C"));
         expect(one.message).not.toMatch(/NaN|undefined|\b0 s\b|\b0\.0\b/);
         expect(one.message.split(". ").every((sentence) => sentence.split(" ").length <= 25)).toBe(true);
       }
-    expect([...seen].sort()).toEqual(Object.keys(planTexts.cautions).sort());
+    expect([...seen].sort()).toEqual(Object.keys(processSentences).sort());
   });
 });
 
@@ -183,12 +190,16 @@ describe("the English catalogue", () => {
     ...["change-water", "hang-up", "light-off", "light-on", "top-up", "temper"],
   ] as const;
   it("has a sentence for every action, caution and vessel, even where a store lost the data", () => {
-    const said: string[] = Object.values(planTexts.cautions).map((sentence) => sentence({}));
+    const said: string[] = Object.values(processSentences).map((sentence) =>
+      (sentence as (facts: object, unit: string) => string)({ data: {} }, "C"),
+    );
     for (const vessel of ["tank", "tray", "drum"] as const)
       for (const step of Object.keys(planTexts.steps) as (keyof typeof planTexts.steps)[])
-        for (const action of actions) said.push(planTexts.cue({ do: anyOf(action) }, { step, vessel }));
+        for (const action of actions) said.push(planTexts.cue({ do: anyOf(action) }, { step, vessel }, "C"));
     expect(said.length).toBeGreaterThan(300);
-    expect(said.filter((sentence) => !/^[A-Z0-9][^]*\.$/.test(sentence) || /NaN/.test(sentence))).toEqual([]);
+    expect(said.filter((sentence) => !/^[A-Z0-9?][^]*\.$/.test(sentence) || /NaN/.test(sentence))).toEqual(
+      [],
+    );
   });
 });
 
@@ -217,6 +228,21 @@ describe("a plan that comes back in", () => {
     ["another name", withStep({ name: "dry" }), "RangeError /plan/steps/0/name not-one-of"],
     ["a start before", withStep({ startS: -1 }), "RangeError /plan/steps/0/startS out-of-range"],
     ["no end", withStep({ endS: undefined }), "TypeError /plan/steps/0/endS missing"],
+    [
+      "an end before the start",
+      withStep({ startS: 60, endS: 50 }),
+      "RangeError /plan/steps/0/endS out-of-range",
+    ],
+    [
+      "a step before the one ahead has ended",
+      { ...plan, steps: [step, { ...plan.steps[1], startS: step.endS - 1 }] },
+      "RangeError /plan/steps/1/startS out-of-range",
+    ],
+    [
+      "steps in another order",
+      { ...plan, steps: [...plan.steps].reverse() },
+      "RangeError /plan/steps/1/startS out-of-range",
+    ],
     ["no length", withStep({ durationS: NaN }), "RangeError /plan/steps/0/durationS not-a-number"],
     ["steam", withStep({ temperatureC: 101 }), "RangeError /plan/steps/0/temperatureC out-of-range"],
     ["no sources", withStep({ sources: NaN }), "TypeError /plan/steps/0/sources wrong-type"],
@@ -265,5 +291,23 @@ describe("a plan that comes back in", () => {
     expect(refusal(() => replaceDevelopment(anyOf(given), { atS: 0, remainingS: 1 }))).toBe(
       of("replaceDevelopment"),
     );
+  });
+});
+
+describe("describePlan", () => {
+  const plan = planProcess({ vessel: "tank", timeS: 540, temperatureC: 20, volumeMl: 500 });
+  /** The same data with one value put in its place, as an editor leaves it. */
+  function edited<T>(data: T, path: string, value: unknown): T {
+    const copy = structuredClone(data);
+    const names = path.split("/").slice(1);
+    const last = names.pop()!;
+    let holder = copy as Record<string, unknown>;
+    for (const name of names) holder = holder[name] as Record<string, unknown>;
+    holder[last] = value;
+    return copy;
+  }
+  it("says a movement that no plan has in plain words", () => {
+    const turned = edited(plan, "/steps/0/cues/1/movement", "twirl");
+    expect(describePlan(turned).join("\n")).toContain("Move it for 30 s.");
   });
 });

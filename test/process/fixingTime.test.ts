@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fixingTime } from "../../src/index.js";
-import { anyOf, refusal } from "./helpers.js";
+import { anyOf } from "../helpers.js";
+import { refusal } from "./helpers.js";
 
 describe("fixingTime", () => {
   it("is twice the clearing time, or as many times as asked", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planAt, planProcess, type PlanMoment } from "../../src/index.js";
-import { anyOf, hut, refusal } from "./helpers.js";
+import { anyOf } from "../helpers.js";
+import { hut, refusal } from "./helpers.js";
 
 const plan = planProcess({
   ...hut,
@@ -54,5 +55,19 @@ describe("planAt", () => {
     ["a year", plan, 3e7, "RangeError planAt /timeS out-of-range"],
   ])("refuses %s", (_, given, timeS, fault) => {
     expect(refusal(() => planAt(anyOf(given), anyOf(timeS)))).toBe(fault);
+  });
+  it("shows a moment for as long as it is told, within its step", () => {
+    const doing = (timeS: number, momentS?: number) =>
+      planAt(plan, timeS, { momentS }).cues.map((cue) => cue.do);
+    const stop = plan.steps.find(({ name }) => name === "stop")!;
+    expect(doing(stop.startS + 5)).not.toContain("pour-in");
+    expect(doing(stop.startS + 5, 15)).toContain("pour-in");
+    expect(doing(stop.startS + 15, 15)).not.toContain("pour-in");
+    // What began in the step before is not shown in this one.
+    expect(doing(stop.endS, 3600)).not.toContain("rinse");
+    expect(planAt(plan, stop.endS, { momentS: 3600 }).cues.every(({ atS }) => atS >= stop.endS)).toBe(true);
+  });
+  it.each([0, -1, 3601, NaN, "15"])("refuses to show a moment for %s s", (momentS) => {
+    expect(refusal(() => planAt(plan, 0, anyOf({ momentS })))).toContain("planAt /options/momentS");
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { compensate, planEvening, type EveningInput } from "../../src/index.js";
-import { anyOf, codes, refusal, stepOf } from "./helpers.js";
+import { anyOf } from "../helpers.js";
+import { codes, refusal, stepOf } from "./helpers.js";
 
 // Invented: plates of 9 × 12 cm from one bath of half a litre, in a hut.
 const plate = { areaCm2: 108 };
@@ -37,6 +38,27 @@ describe("an evening", () => {
     expect(totalS).toBe(startS);
     const times = plates.map(({ answer }) => answer.timeS);
     expect([...times].sort((a, b) => a - b)).toEqual(times);
+  });
+
+  // 250 ml a roll (common practice), plates at 7.5 g/m² of silver against 5 (from memory): 3 plates in a cup.
+  it("says where twelve plates in a cup are too many for the developer", () => {
+    const { plates } = planEvening({
+      ...hut,
+      vessel: "tray",
+      knowledge: {},
+      volumeMl: 250,
+      plates: Array.from({ length: 12 }, () => plate),
+    });
+    const said = plates.map(({ plan }) => codes(plan.cautions).find((code) => code.startsWith("bath-")));
+    expect(said).toEqual([
+      ...[undefined, undefined, undefined, "bath-capacity-reached"],
+      ...Array.from({ length: 8 }, () => "bath-past-capacity"),
+    ]);
+    const own = planEvening({ ...hut, volumeMl: 250, developer: { capacityCm2PerL: 900 } });
+    expect(own.plates.map(({ plan }) => codes(plan.cautions).includes("bath-capacity-reached"))).toEqual([
+      ...[false, false, true],
+      ...own.plates.slice(3).map(() => false),
+    ]);
   });
 
   it("ages by what comes before pouring in, and rests once", () => {

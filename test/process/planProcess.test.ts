@@ -3,11 +3,16 @@ import {
   clearingTimeAt,
   compensate,
   planProcess,
-  type Cue,
+  type DeveloperBrew,
+  type PlanCue,
   type ProcessInput,
   type ProcessStep,
+  describePlan,
+  bathCautions,
 } from "../../src/index.js";
-import { anyOf, codes, hut, refusal, stepOf } from "./helpers.js";
+import { anyOf } from "../helpers.js";
+import { codes, hut, refusal, stepOf } from "./helpers.js";
+import { thrown } from "../helpers.js";
 
 /** Cues without their sentences, counted from the start of their step. */
 const bare = ({ cues, startS }: ProcessStep): readonly object[] =>
@@ -17,7 +22,7 @@ const bare = ({ cues, startS }: ProcessStep): readonly object[] =>
       expect(said).toBe(true);
       return cue;
     });
-const told = (cues: readonly Cue[]): readonly unknown[] =>
+const told = (cues: readonly PlanCue[]): readonly unknown[] =>
   cues.map(({ atS, do: action, durationS }) => [atS, action, durationS]);
 
 describe("a plan of the usual run", () => {
@@ -54,6 +59,108 @@ describe("a plan of the usual run", () => {
     expect(notes({ fix: {} })).toEqual(all);
     expect(notes({ wash: {} })).toEqual(["bench-gloves", "safety-data-sheets"]);
     expect(planProcess(hut).benchNotes.every(({ severity }) => severity === "note")).toBe(true);
+  });
+
+  // Invented plates of 9 × 12 cm; 250 ml a roll, 0.5 ml for each cm² of a dish and 6 ml of stock a roll are told in
+  // test/bath/bathCapacity.test.ts.
+  describe("and whether there is enough developer", () => {
+    const about = (more: Partial<ProcessInput>): readonly unknown[] =>
+      planProcess({
+        ...hut,
+        material: "plate",
+        baths: { fix: { clearingS: 60, times: 2 }, wash: {} },
+        ...more,
+      })
+        .cautions.filter(({ severity }) => severity !== "note")
+        .map(({ code, severity, path }) => [code, severity, path]);
+    const brew: DeveloperBrew = {
+      volumeMl: 250,
+      ingredients: [
+        { ingredient: "soda-anhydrous", massG: 13.5 },
+        { ingredient: "ascorbic-acid", massG: 0.1 },
+      ],
+    };
+    it.each([
+      ["three plates in a cup", { areaCm2: 3 * 108, volumeMl: 250 }, []],
+      [
+        "twelve plates in a cup",
+        { areaCm2: 12 * 108, volumeMl: 250 },
+        [["bath-capacity-reached", "warn", "/areaCm2"]],
+      ],
+      [
+        "a thin layer in a dish",
+        { vessel: "tray", areaCm2: 108, volumeMl: 50, developer: { capacityCm2PerL: 9e4 } },
+        [["thin-layer", "warn", "/volumeMl"]],
+      ],
+      [
+        "sheets that lie on one another",
+        {
+          vessel: "tray",
+          movement: "shuffle",
+          pieces: 4,
+          areaCm2: 4 * 108,
+          volumeMl: 60,
+          developer: { capacityCm2PerL: 9e4 },
+        },
+        [],
+      ],
+      [
+        "a wide dish",
+        { vessel: "tray", areaCm2: 108, volumeMl: 200, developer: { dishCm2: 500 } },
+        [["thin-layer", "warn", "/volumeMl"]],
+      ],
+      ["a tank, which has no floor", { areaCm2: 108, volumeMl: 200, developer: { dishCm2: 500 } }, []],
+      [
+        "too little stock, and no family named",
+        { areaCm2: 516, volumeMl: 500, dilution: "1+100", material: "film" },
+        [["too-little-stock", "warn", "/volumeMl"]],
+      ],
+      [
+        "a used bath",
+        { areaCm2: 108, developer: { usedCm2PerL: 1500 } },
+        [["bath-past-capacity", "warn", "/developer/usedCm2PerL"]],
+      ],
+      [
+        "a brew that has hardly any agent",
+        { areaCm2: 5 * 108, developer: { brew }, volumeMl: undefined },
+        [
+          ["bath-past-agent", "stop", "/areaCm2"],
+          ["bath-capacity-reached", "warn", "/areaCm2"],
+        ],
+      ],
+      [
+        "a field that is not read",
+        { developer: anyOf({ used: 3 }) },
+        [["unknown-field", "warn", "/developer/used"]],
+      ],
+    ] as const)("of %s", (_, more, said) => {
+      expect(about(more as Partial<ProcessInput>)).toEqual(said);
+    });
+    it("does not say again what the answer has said", () => {
+      const use = { increase: 0.01, perCm2PerL: 516, growth: "linear", capacityCm2PerL: 1000 } as const;
+      const answer = compensate({ timeS: 600, temperatureC: 20 }, { usedCm2PerL: 1500 }, { use });
+      const plan = planProcess({
+        ...hut,
+        timeS: undefined,
+        answer,
+        areaCm2: 108,
+        developer: { use, usedCm2PerL: 1500 },
+      });
+      expect(answer.cautions.map(({ code }) => code)).toContain("bath-past-capacity");
+      expect(codes(plan.cautions)).not.toContain("bath-past-capacity");
+    });
+    it.each([
+      [{ developer: 7 }, "TypeError planProcess /input/developer wrong-type"],
+      [{ developer: { family: "tea" } }, "RangeError planProcess /input/developer/family not-one-of"],
+      [
+        { developer: { brew: { volumeMl: 9, ingredients: [] } } },
+        "RangeError planProcess /input/developer/brew/ingredients empty",
+      ],
+      [{ areaCm2: -1 }, "RangeError planProcess /input/areaCm2 out-of-range"],
+      [{ dilution: "1:9" }, "RangeError planProcess /input/dilution ambiguous"],
+    ])("refuses %j by its place", (more, said) => {
+      expect(refusal(() => planProcess({ ...hut, ...anyOf(more) }))).toBe(said);
+    });
   });
 
   it("rests the fresh bath and soaks before, clears and washes after", () => {
@@ -611,7 +718,7 @@ describe("planProcess refuses", () => {
     ["another vessel", { ...hut, vessel: "dish" }, "RangeError planProcess /input/vessel not-one-of"],
     ["another movement", { ...hut, movement: "rock" }, "RangeError planProcess /input/movement not-one-of"],
     ["no piece", { ...hut, pieces: 0 }, "RangeError planProcess /input/pieces out-of-range"],
-    ["half a piece", { ...hut, pieces: 1.5 }, "RangeError planProcess /input/pieces out-of-range"],
+    ["half a piece", { ...hut, pieces: 1.5 }, "TypeError planProcess /input/pieces wrong-type"],
     ["no time", { ...hut, timeS: 0 }, "RangeError planProcess /input/timeS out-of-range"],
     ["neither time nor answer", untimed, "TypeError planProcess /input/timeS missing"],
     ["both", { ...hut, answer }, "RangeError planProcess /input/timeS out-of-range"],
@@ -648,11 +755,7 @@ describe("planProcess refuses", () => {
       { ...hut, sensitization: "red" },
       "RangeError planProcess /input/sensitization not-one-of",
     ],
-    [
-      "other agitation",
-      { ...hut, agitation: "wild" },
-      "RangeError planProcess /input/agitation out-of-range",
-    ],
+    ["other agitation", { ...hut, agitation: "wild" }, "RangeError planProcess /input/agitation unreadable"],
     // null is what JSON makes of NaN.
     ["agitation of null", { ...hut, agitation: null }, "TypeError planProcess /input/agitation missing"],
     ["draining for ever", { ...hut, drainS: 601 }, "RangeError planProcess /input/drainS out-of-range"],
@@ -747,5 +850,30 @@ describe("planProcess refuses", () => {
     ],
   ])("%s", (_, input, fault) => {
     expect(refusal(() => planProcess(anyOf(input)))).toBe(fault);
+  });
+});
+
+describe("planProcess with describePlan", () => {
+  const fixed = { vessel: "tank", temperatureC: 20, volumeMl: 500 } as const;
+  it("reads a plan of as many agitations as it makes", () => {
+    const plan = planProcess({ ...fixed, timeS: 85000 * 11, agitation: { everyS: 11 } });
+    expect(plan.steps.find(({ name }) => name === "develop")?.cues.length).toBeGreaterThan(84000);
+    expect(describePlan(plan).join()).toContain("Every 0:11 until 259:42:58.");
+    expect(() => planProcess({ ...fixed, timeS: 1e6, agitation: { everyS: 11 } })).toThrow(
+      /^planProcess: input\.agitation\.everyS must be such that \d+ s hold at most 90000 agitations, got 11$/,
+    );
+  });
+});
+
+describe("planProcess and bathCautions", () => {
+  it("refuse an unknown emulsion", () => {
+    const baths = { fix: {}, wash: {} };
+    const plan = { vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 500, baths, emulsion: "Soft" };
+    expect(thrown(() => planProcess(anyOf(plan)))).toBe(
+      'RangeError: planProcess: input.emulsion must be "soft" or "hardened", got "Soft"',
+    );
+    expect(thrown(() => bathCautions(anyOf({ temperatureC: 20, baths, emulsion: 5 })))).toBe(
+      'RangeError: bathCautions: question.emulsion must be "soft" or "hardened", got 5',
+    );
   });
 });

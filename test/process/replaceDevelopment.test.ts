@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planProcess, replaceDevelopment } from "../../src/index.js";
-import { anyOf, codes, hut, refusal, stepOf } from "./helpers.js";
+import { anyOf } from "../helpers.js";
+import { codes, hut, refusal, stepOf } from "./helpers.js";
 
 const plan = planProcess({
   ...hut,
@@ -101,7 +102,7 @@ describe("replaceDevelopment refuses", () => {
   it.each<[string, unknown, unknown, string]>([
     ["no plan", null, {}, "TypeError replaceDevelopment /plan missing"],
     ["nothing left", plan, 5, "TypeError replaceDevelopment /left wrong-type"],
-    ["no development", { ...plan, steps: [] }, {}, "RangeError replaceDevelopment /plan out-of-range"],
+    ["no development", { ...plan, steps: [] }, {}, "TypeError replaceDevelopment /plan wrong-type"],
     [
       "a moment before",
       plan,

@@ -1,7 +1,8 @@
-import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
+import { fc, test } from "../property.js";
 import { testStripTimes } from "../../src/index.js";
-import { anyOf, refusal } from "./helpers.js";
+import { anyOf } from "../helpers.js";
+import { refusal } from "./helpers.js";
 
 describe("testStripTimes", () => {
   const estimate = { timeS: 600, lowS: 400, highS: 900 };
@@ -88,25 +89,30 @@ describe("testStripTimes", () => {
       "ends the wrong way round",
       { timeS: 5, lowS: 6, highS: 5 },
       {},
-      "RangeError testStripTimes /estimate/highS out-of-range",
+      "RangeError testStripTimes /estimate out-of-range",
     ],
-    [
-      "a time below",
-      { timeS: 4, lowS: 5, highS: 9 },
-      {},
-      "RangeError testStripTimes /estimate/timeS out-of-range",
-    ],
+    ["a time below", { timeS: 4, lowS: 5, highS: 9 }, {}, "RangeError testStripTimes /estimate out-of-range"],
     [
       "a time above",
       { timeS: 10, lowS: 5, highS: 9 },
       {},
-      "RangeError testStripTimes /estimate/timeS out-of-range",
+      "RangeError testStripTimes /estimate out-of-range",
     ],
     ["one time", sound, { count: 1 }, "RangeError testStripTimes /options/count out-of-range"],
-    ["half a time", sound, { count: 2.5 }, "RangeError testStripTimes /options/count out-of-range"],
+    ["half a time", sound, { count: 2.5 }, "TypeError testStripTimes /options/count wrong-type"],
     ["no ratio", sound, { leastRatio: 1 }, "RangeError testStripTimes /options/leastRatio out-of-range"],
     ["no step", sound, { stepS: 0 }, "RangeError testStripTimes /options/stepS out-of-range"],
   ])("refuses %s", (_, given, options, fault) => {
     expect(refusal(() => testStripTimes(anyOf(given), anyOf(options)))).toBe(fault);
+  });
+});
+
+describe("a ladder at the ends of what is told apart", () => {
+  it("has times that rise, or none", () => {
+    const close = testStripTimes({ timeS: 500, lowS: 500 - 1e-6, highS: 500 + 1e-6 }, { count: 25 });
+    expect(close).toEqual({ timesS: [], ratio: expect.closeTo(1, 6), reason: "too-narrow" });
+    const { timesS } = testStripTimes({ timeS: 500, lowS: 5e-12, highS: 5e11 }, { count: 25 });
+    expect(timesS).toHaveLength(25);
+    expect(timesS.every((timeS, i) => i === 0 || timeS > (timesS[i - 1] as number))).toBe(true);
   });
 });

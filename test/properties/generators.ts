@@ -139,17 +139,6 @@ export const dilutionTable: fc.Arbitrary<Extract<DilutionLaw, { kind: "table" }>
 
 export const dilutionLaw: fc.Arbitrary<DilutionLaw> = fc.oneof(powerLaw, dilutionTable);
 
-/** A law with dilutions that are often exactly rows of its table. */
-export const lawWithDilutions: fc.Arbitrary<{
-  readonly law: DilutionLaw;
-  readonly at: readonly [Dilution | string, Dilution | string, Dilution | string];
-}> = dilutionLaw.chain((law) => {
-  const rows: readonly (Dilution | string)[] =
-    law.kind === "table" ? law.rows.map((row) => row.dilution) : ["1+9"];
-  const d = fc.oneof(fc.constantFrom(...rows), dilution);
-  return fc.record({ law: fc.constant(law), at: fc.tuple(d, d, d) });
-});
-
 export const agitation: fc.Arbitrary<Agitation> = fc.oneof(
   fc.constantFrom<Agitation>("continuous", "stand"),
   edged(0.001, 3600, 1, 30, 60).map((everyS): Agitation => ({ everyS })),

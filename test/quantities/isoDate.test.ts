@@ -43,7 +43,7 @@ describe("isoDate", () => {
     "2024-05-01  10:30",
   ])("refuses %j", (text) => {
     expect(() => isoDate("/run/date", text)).toThrow(
-      new RangeError(`run.date must be an ISO date such as "2024-05-01", got ${JSON.stringify(text)}`),
+      new RangeError(`run.date must be a date such as "2024-05-01", got ${JSON.stringify(text)}`),
     );
   });
   it("refuses what is no text", () => {

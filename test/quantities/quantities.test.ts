@@ -1,17 +1,18 @@
-import { fc, test } from "../property.js";
 import { Decimal } from "decimal.js";
 import { describe, expect, it } from "vitest";
+import { fc, test } from "../property.js";
 import {
   celsiusToFahrenheit,
   fahrenheitToCelsius,
   filmAreaCm2,
+  parseFilmFormat,
   formatTime,
   parseTime,
   roundTime,
 } from "../../src/index.js";
+import { anyOf } from "../helpers.js";
 
 const Exact = Decimal.clone({ precision: 1200 });
-const anyOf = (value: unknown): any => value;
 
 describe("parseTime", () => {
   it.each([
@@ -53,11 +54,36 @@ describe("parseTime", () => {
     ["PT0.5H", 1800],
     ["PT1H2M3.5S", 3723.5],
     ["0 s", 0],
+    ["8 1/2 min", 510],
+    ["8½ min", 510],
+    ["1/2 h", 1800],
+    ["8 min 30", 510],
+    ["8m30", 510],
+    ["8'30", 510],
+    ["1 h 30", 5400],
+    ["1 h 2 min 30", 3750],
+    ["8:30 min", 510],
+    ["8:30 m", 510],
+    ["8 Minuten", 480],
+    ["1 Minute", 60],
+    ["8 Min.", 480],
+    ["8 Min. 30 Sek.", 510],
+    ["30 Sekunden", 30],
+    ["2 Stunden", 7200],
+    ["1 Std. 30 Min.", 5400],
+    // A figure before a point and three more could be thousands; with a nought or four figures it could not.
+    ["0.125 s", 0.125],
+    ["1234.125 s", 1234.125],
+    ["1.125 min", 67.5],
+    ["8m1.125s", 481.125],
   ])("reads %s", (text, timeS) => {
     expect(parseTime(text)).toBe(timeS);
   });
+  it.each(["8 min 75", "1 h 75", "8:75 min"])("refuses %s, whose last part reaches 60", (text) => {
+    expect(() => parseTime(text)).toThrow("a time with minutes and seconds below 60");
+  });
 
-  const forms = 'a time such as "8:30", "1:02:00", "8m30s", "510 s", "8.5 min", "1 h" or "PT8M30S"';
+  const forms = 'a time such as "8:30", "8.5 min" or "510 s"';
   it.each([
     "",
     " ",
@@ -67,7 +93,6 @@ describe("parseTime", () => {
     "8:3",
     "8;30",
     "-5 s",
-    "1,234 s",
     "8,5,5 s",
     "5 d",
     "PT",
@@ -82,17 +107,33 @@ describe("parseTime", () => {
     "xPT8M",
   ])("refuses %j", (text) => {
     expect(() => parseTime(text)).toThrow(
-      new RangeError(`parseTime: text must be ${forms}, got ${JSON.stringify(text)}`),
+      new RangeError(
+        `parseTime: text must be ${/^\d+$/.test(text) ? `"${text} min" or "${text} s"` : forms}, got ${JSON.stringify(text)}`,
+      ),
     );
   });
   it.each([
     ["510", ["510 min", "510 s"]],
     ["8,5", ["8.5 min", "8.5 s"]],
+    ["8 1/2", ["8.5 min", "8.5 s"]],
   ])("says both meanings of %s, which has no unit", (text, readings) => {
     const error = { code: "ambiguous", path: "/text", actual: text };
     expect(() => parseTime(text)).toThrow(
       expect.objectContaining({ ...error, expected: expect.objectContaining({ readings }) }),
     );
+  });
+  it.each([
+    ["1.234 s", ["1.2340 s", "1234 s"], [1.234, 1234]],
+    ["1,500 s", ["1.5 s", "1500 s"], [1.5, 1500]],
+    ["1,500 min", ["1.5 min", "1500 min"], [90, 90_000]],
+  ])("says both meanings of %s, whose three figures may be thousands", (text, readings, timesS) => {
+    expect(() => parseTime(text)).toThrow(
+      expect.objectContaining({ code: "ambiguous", expected: expect.objectContaining({ readings }) }),
+    );
+    expect(readings.map(parseTime)).toEqual(timesS);
+  });
+  it.each(["", " ", "\t \n"])("finds %j empty", (text) => {
+    expect(() => parseTime(text)).toThrow(expect.objectContaining({ code: "empty" }));
   });
   it.each(["8:60", "8:75", "1:60:00", "1:02:60"])("refuses %s, whose minutes or seconds reach 60", (text) => {
     expect(() => parseTime(text)).toThrow(
@@ -102,16 +143,16 @@ describe("parseTime", () => {
   it("refuses absurd lengths, and takes the longest allowed", () => {
     expect(parseTime("10000000 s")).toBe(1e7);
     expect(() => parseTime("10000001 s")).toThrow(
-      new RangeError('parseTime: text must be at most 10000000 s, got "10000001 s"'),
+      new RangeError("parseTime: text must be from 0 to 10000000 s, got 10000001"),
     );
-    expect(() => parseTime(`${"9".repeat(400)} s`)).toThrow("parseTime: text must be at most 10000000 s");
+    expect(() => parseTime(`${"9".repeat(400)} s`)).toThrow("parseTime: text must be from 0 to 10000000 s");
   });
-  it.each([510, null, undefined, ["8:30"], {}, true])("refuses %j by kind", (value) => {
+  it.each([510, null, ["8:30"], {}, true])("refuses %j by kind", (value) => {
     expect(() => parseTime(anyOf(value))).toThrow(TypeError);
     expect(() => parseTime(anyOf(value))).toThrow(`parseTime: text must be ${forms}, got `);
   });
-  test.prop([fc.integer({ min: 0, max: 1e7 })])("reads back what formatTime writes", (timeS) => {
-    expect(parseTime(formatTime(timeS))).toBe(timeS);
+  it("says of what is not there that it is missing", () => {
+    expect(() => parseTime(anyOf(undefined))).toThrow(new TypeError(`parseTime: text is missing: ${forms}`));
   });
 });
 
@@ -148,7 +189,7 @@ describe("formatTime", () => {
       new RangeError("formatTime: options.stepS must be from 1 to 86400 s, got 0.5"),
     );
     expect(() => formatTime(510, { stepS: 1.5 })).toThrow(
-      new RangeError("formatTime: options.stepS must be whole seconds, got 1.5"),
+      new TypeError("formatTime: options.stepS must be a whole number, got 1.5"),
     );
     expect(() => formatTime(510, anyOf(null))).toThrow(
       new TypeError("formatTime: options must be an object, got null"),
@@ -220,9 +261,6 @@ describe("°F and °C", () => {
       expect(fahrenheitToCelsius(Number((tenths * 0.18 + 32).toFixed(2)))).toBe(tenths / 10);
     },
   );
-  test.prop([fc.double({ min: -273.15, max: 5500, noNaN: true })])("invert each other", (c) => {
-    expect(fahrenheitToCelsius(Math.max(-459.67, celsiusToFahrenheit(c)))).toBeCloseTo(c, 9);
-  });
   it("refuse what is below absolute zero or no number", () => {
     expect(() => fahrenheitToCelsius(-460)).toThrow(
       new RangeError("fahrenheitToCelsius: f must be from -459.67 to 10000 °F, got -460"),
@@ -234,7 +272,7 @@ describe("°F and °C", () => {
       new TypeError('fahrenheitToCelsius: f must be a number, got "68"'),
     );
     expect(() => celsiusToFahrenheit(anyOf(undefined))).toThrow(
-      new TypeError("celsiusToFahrenheit: c must be a number, got undefined"),
+      new TypeError("celsiusToFahrenheit: c is missing: a number"),
     );
   });
 });
@@ -260,12 +298,12 @@ describe("filmAreaCm2", () => {
     expect(filmAreaCm2("6,5x9,5 cm")).toBe(61.75);
     expect(filmAreaCm2("200x200cm")).toBe(40000);
   });
-  it.each(["", "35mm", "9x12", "x", "135-36x", "9x12km", "a9x12cm", "9x12cmb", "constructor", "4xin"])(
+  it.each(["", "35mm", "300x900", "x", "135-36x", "9x12km", "a9x12cm", "9x12cmb", "constructor", "4xin"])(
     "refuses %j",
     (format) => {
       expect(() => filmAreaCm2(format)).toThrow(
         new RangeError(
-          `filmAreaCm2: format must be one of 120, 135-12, 135-24, 135-36, 220 or a size such as "4x5in", got ${JSON.stringify(format)}`,
+          `filmAreaCm2: format must be a film format such as "120", "135-36" or "4x5in", got ${JSON.stringify(format)}`,
         ),
       );
     },
@@ -278,6 +316,56 @@ describe("filmAreaCm2", () => {
     );
   });
   it("refuses by kind", () => {
-    expect(() => filmAreaCm2(anyOf(120))).toThrow(new TypeError("filmAreaCm2: format must be text, got 120"));
+    expect(() => filmAreaCm2(anyOf(120))).toThrow(
+      new TypeError('filmAreaCm2: format must be a film format such as "120", "135-36" or "4x5in", got 120'),
+    );
+  });
+});
+
+describe("parseFilmFormat", () => {
+  it.each(["9x12", "10x15", "13x18", "18x24", "24x30", "12x9", " 18 × 13 "])(
+    "takes %s for centimetres, as the trade does, and says so",
+    (size) => {
+      const [width, height] = size.match(/\d+/g) as [string, string];
+      expect(parseFilmFormat(size)).toEqual({
+        areaCm2: Number(width) * Number(height),
+        name: `${width}x${height} cm`,
+        unitTaken: true,
+      });
+      expect(filmAreaCm2(size)).toBe(Number(width) * Number(height));
+    },
+  );
+  it.each(["4x5", "5x7", "8x10", "11x14", "10x8"])("takes %s for inches", (size) => {
+    const { areaCm2, name, unitTaken } = parseFilmFormat(size);
+    expect([areaCm2, name, unitTaken]).toEqual([filmAreaCm2(`${size}in`), `${size} in`, true]);
+  });
+  it("keeps a unit that is written, and rolls", () => {
+    expect(parseFilmFormat("9x12in")).toEqual({ areaCm2: 696.7728, name: "9x12 in", unitTaken: false });
+    expect(parseFilmFormat("135-36")).toEqual({ areaCm2: 516.128, name: "135-36", unitTaken: false });
+  });
+  it.each([
+    ["9x13", ["9x13 cm", "9x13 in"]],
+    ["6,5x9", ["6.5x9 cm", "6.5x9 in"]],
+    ["24x36", ["24x36 cm", "24x36 mm"]],
+    ["300x400", ["300x400 mm"]],
+  ])("asks which unit %s has, of those in which it could be a plate", (size, readings) => {
+    expect(() => parseFilmFormat(size)).toThrow(
+      expect.objectContaining({
+        code: "ambiguous",
+        path: "/text",
+        expected: expect.objectContaining({ format: "film format", readings }) as unknown,
+      }),
+    );
+  });
+  it("refuses a size that no plate has in any unit, and no text", () => {
+    expect(() => parseFilmFormat("1x900")).toThrow(expect.objectContaining({ code: "unreadable" }));
+    expect(() => parseFilmFormat(anyOf(120))).toThrow(expect.objectContaining({ code: "wrong-type" }));
+  });
+});
+
+describe("parseTime of a long text", () => {
+  it("refuses a long run of blanks at once", () => {
+    // Searched in every way, it would take minutes.
+    expect(() => parseTime(`1h${" ".repeat(4e5)}x`)).toThrow(/^parseTime: text must be a time/);
   });
 });

@@ -2,8 +2,7 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { compensate, parseSpread, roundEstimate } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 describe("parseSpread", () => {
   it.each([
@@ -51,6 +50,19 @@ describe("parseSpread", () => {
 
 describe("roundEstimate", () => {
   it.each([
+    [5, { timeS: 1285, lowS: 955, highS: 1725, stepS: 5 }],
+    [20, { timeS: 1290, lowS: 960, highS: 1725, stepS: 15 }],
+    [30, { timeS: 1290, lowS: 960, highS: 1710, stepS: 30 }],
+    [1, { timeS: 1283, lowS: 955, highS: 1724, stepS: 1 }],
+  ])("takes no greater step than %s s where it is told so", (mostS, rounded) => {
+    expect(roundEstimate({ timeS: 1283, lowS: 955, highS: 1724 }, { mostS })).toEqual(rounded);
+  });
+  it.each([0, 301, NaN, "5"])("refuses %s as the greatest step", (mostS) => {
+    expect(() => roundEstimate({ timeS: 1283, lowS: 955, highS: 1724 }, anyOf({ mostS }))).toThrow(
+      expect.objectContaining({ path: "/options/mostS" }),
+    );
+  });
+  it.each([
     ["5 min", 36000, 6000, 300],
     ["1 min", 7200, 600, 60],
     ["30 s", 1283, 300, 30],
@@ -94,7 +106,7 @@ describe("roundEstimate", () => {
     ["a time of NaN", { timeS: NaN, lowS: 1, highS: 2 }, "not-a-number", "/estimate/timeS"],
     ["a negative end", { timeS: 1, lowS: -1, highS: 2 }, "out-of-range", "/estimate/lowS"],
     ["no upper end", { timeS: 1, lowS: 1 }, "missing", "/estimate/highS"],
-    ["a time outside its interval", { timeS: 3, lowS: 1, highS: 2 }, "out-of-range", "/estimate/timeS"],
+    ["a time outside its interval", { timeS: 3, lowS: 1, highS: 2 }, "out-of-range", "/estimate"],
   ])("refuses %s", (_, estimate, code, path) => {
     expect(() => roundEstimate(anyOf(estimate))).toThrow(expect.objectContaining({ code, path }));
   });

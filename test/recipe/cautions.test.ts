@@ -7,8 +7,8 @@ import {
   type Caution,
 } from "../../src/index.js";
 import { hutCoffee, hutStock } from "./documents.js";
-
-const anyOf = (value: unknown): any => value;
+import { brewCautions } from "../../src/recipe/recipeCautions.js";
+import { anyOf, thrown } from "../helpers.js";
 const cautionsOf = (input: unknown): readonly Caution[] => {
   const check = checkRecipe(input);
   if (!check.ok) throw new Error(JSON.stringify(check.problems));
@@ -17,14 +17,6 @@ const cautionsOf = (input: unknown): readonly Caution[] => {
 const codes = (input: unknown): string[] => cautionsOf(input).map(({ code }) => code);
 const cautionOf = (input: unknown, code: string): Caution | undefined =>
   cautionsOf(input).find((one) => one.code === code);
-const thrown = (call: () => unknown): string => {
-  try {
-    call();
-  } catch (error) {
-    return `${(error as Error).name}: ${(error as Error).message}`;
-  }
-  return "nothing thrown";
-};
 
 describe("the cautions of a recipe", () => {
   it("come from every module, gravest first, with pointers into the recipe", () => {
@@ -32,9 +24,7 @@ describe("the cautions of a recipe", () => {
     // Under five minutes: Eastman Kodak, film data sheets (from memory).
     expect(cautionOf(short, "short-time")).toMatchObject({ severity: "warn", limit: 300, actual: 200 });
     const cold = { ...hutStock, conditions: { temperatureC: 14 } };
-    expect(cautionOf(cold, "wide-interval")!.message).toBe(
-      "The interval is wide: develop a test strip before the negative.",
-    );
+    expect(cautionOf(cold, "wide-interval")!.message).toBe("The interval is wide. Run a test strip first.");
     expect(cautionOf(cold, "temperature-unusual")!.path).toBe("/conditions/temperatureC");
     expect(
       cautionOf(
@@ -113,7 +103,7 @@ describe("the cautions of a recipe", () => {
       {
         code: "bath-past-capacity",
         severity: "stop",
-        message: "The bath has developed 2001 cm² in each litre; it can do 2000. Mix fresh.",
+        message: "The bath has developed 2001 cm² in each litre. It can do 2000. Mix fresh.",
         path: "/conditions/usedCm2PerL",
         quantity: "cm2PerL",
         limit: 2000,
@@ -135,7 +125,7 @@ describe("the cautions of a recipe", () => {
     expect(cautionOf(reached, "bath-capacity-reached")).toEqual({
       code: "bath-capacity-reached",
       severity: "warn",
-      message: "This brings the bath to 2016 cm² in each litre; it can do 2000. Use more bath.",
+      message: "This brings the bath to 2016 cm² in each litre. It can do 2000. Use more bath.",
       path: "/material/areaCm2",
       quantity: "cm2PerL",
       limit: 2000,
@@ -170,6 +160,10 @@ describe("the cautions of a recipe", () => {
     expect(
       cautionOf({ ...hutStock, developer, conditions: { ageH: 25 } }, "bath-past-keeping"),
     ).toMatchObject({ path: "/conditions/ageH", limit: 24 });
+    const old = { ...hutStock, conditions: { ageH: 500 } };
+    expect(cautionOf(old, "age-unknown")).toMatchObject({ severity: "warn", path: "/conditions/ageH" });
+    const keeps = { ...hutStock.developer, keepingLimitH: 1000 };
+    expect(codes({ ...old, developer: keeps })).not.toContain("age-unknown");
     const dead = { ...hutStock, conditions: { ageH: 2 }, knowledge: { age: { kind: "life", lifeH: 1 } } };
     expect(codes(dead).filter((code) => code === "bath-past-life")).toHaveLength(1);
     const slow = {
@@ -276,7 +270,7 @@ describe("text for people", () => {
       describeCompensation(compensate({ timeS: 600, temperatureC: 20, ...more }, conditions, knowledge));
     expect(of({ temperatureC: 18 })).toEqual([
       "Develop 11:29, with 90 % certainty between 10:44 and 12:18.",
-      "known time: unchanged, give or take 7 % (general rule)",
+      "the known time itself, good to 7 %",
       "temperature, 20 °C to 18 °C: 15 % more, give or take 2 % (given)",
     ]);
     expect(of({ temperatureC: 22 })[2]).toBe(
@@ -329,5 +323,60 @@ describe("text for people", () => {
     expect(thrown(() => describeCautions(anyOf({})))).toBe(
       "TypeError: describeCautions: cautions must be an array, got an object",
     );
+  });
+});
+
+describe("what the cautions of a recipe point at", () => {
+  it("have no field for a place where they have none", () => {
+    const [short] = cautionsOf({ ...hutStock, baseline: { timeS: 200, temperatureC: 20 } });
+    expect(Object.keys(short!)).toEqual(["code", "severity", "message", "quantity", "limit", "actual"]);
+  });
+  it("hold each of two limits that one age is past", () => {
+    const old = {
+      ...hutStock,
+      developer: { ...hutStock.developer, keepingLimitH: 1.5 },
+      conditions: { ageH: 2 },
+      knowledge: { age: { kind: "life", lifeH: 1 } },
+    };
+    expect(cautionsOf(old).filter(({ severity }) => severity === "stop")).toMatchObject([
+      {
+        code: "bath-past-life",
+        severity: "stop",
+        path: "/conditions/ageH",
+        quantity: "ageH",
+        limit: 1,
+        actual: 2,
+        data: { at: "pour-in" },
+      },
+      {
+        code: "bath-past-keeping",
+        severity: "stop",
+        path: "/conditions/ageH",
+        quantity: "ageH",
+        limit: 1.5,
+        actual: 2,
+      },
+    ]);
+  });
+  it("put a bath that is slow, or too slow, at the conditions as a whole", () => {
+    // Two portions of 10 % are 20 %; twelve are 120 %, more than twice the time.
+    const use = { increase: 0.1, perCm2PerL: 500, growth: "linear" };
+    const slow = (usedCm2PerL: number) =>
+      cautionsOf({ ...hutStock, conditions: { usedCm2PerL }, knowledge: { use } }).filter(({ code }) =>
+        code.includes("slow"),
+      );
+    expect(slow(1000)).toMatchObject([
+      {
+        code: "bath-slow",
+        severity: "note",
+        path: "/conditions",
+        quantity: "ratio",
+        actual: 1.2,
+      },
+    ]);
+    expect(slow(6000).map(({ code, path }) => [code, path])).toEqual([["bath-too-slow", "/conditions"]]);
+  });
+  it("are none of the brew's where the developer is a stock", () => {
+    expect(brewCautions(anyOf(hutStock))).toEqual([]);
   });
 });

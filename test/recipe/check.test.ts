@@ -17,8 +17,8 @@ import { handbookUse } from "../../src/handbook/use.js";
 import { handbookTemperature } from "../../src/handbook/temperature.js";
 import { fc, test } from "../property.js";
 import { hutCoffee, hutStock, recipes } from "./documents.js";
-
-const anyOf = (value: unknown): any => value;
+import type { RecipeProblem } from "../../src/recipe/types.js";
+import { anyOf, thrown } from "../helpers.js";
 const problemsOf = (input: unknown): readonly { path: string; message: string; rule: string }[] => {
   const check = checkRecipe(input);
   return check.ok ? [] : check.problems.map(({ path, message, rule }) => ({ path, message, rule }));
@@ -27,14 +27,6 @@ const passed = (input: unknown): Recipe => {
   const check = checkRecipe(input);
   if (!check.ok) throw new Error(JSON.stringify(check.problems));
   return check.recipe;
-};
-const thrown = (call: () => unknown): string => {
-  try {
-    call();
-  } catch (error) {
-    return `${(error as Error).name}: ${(error as Error).message}`;
-  }
-  return "nothing thrown";
 };
 
 describe("checkRecipe", () => {
@@ -71,26 +63,23 @@ describe("checkRecipe", () => {
     });
     expect(problems.map(({ path, message }) => [path, message])).toEqual([
       ["/material/name", "is missing: text of at most 200 characters"],
-      ["/material/kind", 'must be one of "film", "plate", "paper", got "glass"'],
+      ["/material/kind", 'must be "film", "plate" or "paper", got "glass"'],
       ["/developer/name", "must be text of at most 200 characters, got 5"],
-      [
-        "/developer/dilution",
-        'must be text of at most 40 characters: "stock" or parts such as "1+9", the water last, got "1:9"',
-      ],
-      ["/baseline/timeS", 'must be a number above 1e-30 and at most 1000000 s, got "900"'],
+      ["/developer/dilution", 'must be "1+9" or "1+8", got "1:9"'],
+      ["/baseline/timeS", 'must be a number above 0 and at most 1000000 s, got "900"'],
       ["/baseline/temperatureC", "must be a number from 0 to 100 °C, got 300"],
-      ["/baseline/agitation/everyS", "must be a number above 1e-30 and at most 3600 s, got 0"],
+      ["/baseline/agitation/everyS", "must be a number above 0 and at most 3600 s, got 0"],
       ["/baseline/logSd", "must be a number from 0 to 3, got -1"],
-      ["/agitation", 'must be one of "continuous", "stand", or an object with everyS, got 7'],
-      ["/knowledge/temperature/kind", 'must be one of "arrhenius", "coefficient", "table", got "line"'],
-      ["/knowledge/dilution/kind", 'must be one of "power", "table", got undefined'],
+      ["/agitation", 'must be "continuous" or "stand", or an object such as { "everyS": 30 }, got 7'],
+      ["/knowledge/temperature/kind", 'must be "arrhenius", "coefficient" or "table", got "line"'],
+      ["/knowledge/dilution/kind", 'is missing: "power" or "table"'],
       ["/knowledge/use", "must be an object with increase, perCm2PerL, growth, got an array"],
-      ["/knowledge/age/lifeH", "is missing: a number above 1e-30 and at most 1000000 h"],
+      ["/knowledge/age/lifeH", "is missing: a number above 0 and at most 1000000 h"],
       ["/notes", 'must be an array of 0 to 50, got "none"'],
       ["/sources/0", "must be text of at most 2000 characters, got 3"],
       [
         "/baseline~1timeS",
-        '"baseline/timeS" is not a field here; known are $schema, schemaVersion, name, material, developer, baseline, agitation, conditions, knowledge, baths, byInspection, notes, sources. Is baseline meant?',
+        'must be a field that is read, perhaps baseline (all are $schema, schemaVersion, name, material, developer, baseline, agitation, conditions, knowledge, baths, byInspection, notes, sources), got "baseline/timeS"',
       ],
     ]);
     expect(new Set(problems.map(({ rule }) => rule))).toEqual(new Set(["shape"]));
@@ -99,15 +88,15 @@ describe("checkRecipe", () => {
   const whole = "an object with schemaVersion, material, developer, baseline";
   it.each([
     [null, "", `must be ${whole}, got null`],
-    [undefined, "", `must be ${whole}, got undefined`],
+    [undefined, "", `is missing: ${whole}`],
     [[], "", `must be ${whole}, got an array`],
     [12n, "", `must be ${whole}, got 12`],
     [Symbol("a"), "", `must be ${whole}, got Symbol(a)`],
     [() => 1, "", `must be ${whole}, got a function`],
-    ["coffee", "", "must be JSON; it breaks at line 1, column 1"],
-    ["", "", "must be JSON; it breaks at line 1, column 1"],
+    ["coffee", "", "must be JSON, but breaks off at line 1, column 1"],
+    ["", "", "must be JSON, but breaks off at line 1, column 1"],
     ["5", "", `must be ${whole}, got 5`],
-    [" ".repeat(800_001), "", "must be at most 800000 characters, got 800001"],
+    [" ".repeat(800_001), "", "must be text of at most 800000 characters"],
     [{}, "/schemaVersion", "is missing: 2"],
     [{ ...hutStock, schemaVersion: "2" }, "/schemaVersion", 'must be 2, got "2"'],
     [{ ...hutStock, schemaVersion: 0 }, "/schemaVersion", "must be 2, got 0"],
@@ -115,22 +104,22 @@ describe("checkRecipe", () => {
     [
       { ...hutStock, schemaVersion: 3 },
       "/schemaVersion",
-      "is 3, newer than version 2 that this package reads: update the package to read it",
+      "must be at most 2, the newest version that this package reads (or update it), got 3",
     ],
     [
       { schemaVersion: 2.5, anything: 1 },
       "/schemaVersion",
-      "is 2.5, newer than version 2 that this package reads: update the package to read it",
+      "must be at most 2, the newest version that this package reads (or update it), got 2.5",
     ],
     [
       { ...hutStock, baseline: { timeS: NaN, temperatureC: 20 } },
       "/baseline/timeS",
-      "must be a number above 1e-30 and at most 1000000 s, got NaN",
+      "must be a number above 0 and at most 1000000 s, got NaN",
     ],
     [
       { ...hutStock, baseline: { timeS: Infinity, temperatureC: 20 } },
       "/baseline/timeS",
-      "must be a number above 1e-30 and at most 1000000 s, got Infinity",
+      "must be a number above 0 and at most 1000000 s, got Infinity",
     ],
     [{ ...hutStock, baseline: null }, "/baseline", "must be an object with timeS, temperatureC, got null"],
     [{ ...hutStock, conditions: null }, "/conditions", "must be an object, got null"],
@@ -149,7 +138,7 @@ describe("checkRecipe", () => {
         },
       },
       "/developer/brew/ingredients/0/ingredient",
-      expect.stringMatching(/^must be one of "instant-coffee", .*, got "sugar"$/),
+      expect.stringMatching(/^must be "instant-coffee", .*, got "sugar"$/),
     ],
     [
       { ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: [] } } },
@@ -174,7 +163,7 @@ describe("checkRecipe", () => {
       "/material/name",
       expect.stringMatching(/^must be text of at most 200 characters, got "x{60}"$/),
     ],
-  ])("refuses %#", (input, path, message) => {
+  ])("refuses, at $1: $2", (input, path, message) => {
     expect(problemsOf(input)[0]).toEqual({ path, message, rule: "shape" });
   });
 
@@ -223,7 +212,7 @@ describe("checkRecipe", () => {
     expect(passed(`\uFEFF${JSON.stringify(hutStock)}`)).toEqual(hutStock);
     for (const text of [`\uFEFF\uFEFF${JSON.stringify(hutStock)}`, "\uFEFF", ""])
       expect(problemsOf(text)).toEqual([
-        { path: "", message: "must be JSON; it breaks at line 1, column 1", rule: "shape" },
+        { path: "", message: "must be JSON, but breaks off at line 1, column 1", rule: "shape" },
       ]);
   });
 
@@ -248,7 +237,8 @@ describe("checkRecipe", () => {
     ).toEqual([
       {
         path: "/knowledge/temperature/rows",
-        message: "must differ in temperatureC, got 600 s at 20 and 500 s at 20",
+        message:
+          "must be different in temperatureC, no faster when colder, nor slower by more than 2.72 times per °C, not 600 s at 20 and 500 s at 20",
         rule: "relation",
       },
     ]);
@@ -260,7 +250,7 @@ describe("checkRecipe", () => {
         ]),
       )[0]!.message,
     ).toBe(
-      "must not be faster when colder, nor slower by more than 2.72 times per °C, got 601 s at 22 and 600 s at 20",
+      "must be different in temperatureC, no faster when colder, nor slower by more than 2.72 times per °C, not 601 s at 22 and 600 s at 20",
     );
     expect(of({ temperature: { kind: "coefficient", ratio: 3, intervalC: 1 } })).toEqual([
       {
@@ -285,7 +275,8 @@ describe("checkRecipe", () => {
     ).toEqual([
       {
         path: "/knowledge/dilution/rows",
-        message: 'must differ in dilution, got 5 s at "1+1" and 6 s at "2+2"',
+        message:
+          'must be different in dilution, no faster when weaker, nor slower by more than concentration^-5, not 5 s at "1+1" and 6 s at "2+2"',
         rule: "relation",
       },
     ]);
@@ -293,7 +284,7 @@ describe("checkRecipe", () => {
     expect(of({ use }, { conditions: { usedCm2PerL: 100 } })).toEqual([
       {
         path: "/conditions/usedCm2PerL",
-        message: "must be such that time grows at most 1000 times, got 100",
+        message: "must be such that the bath slows at most 1000 times, got 100",
         rule: "relation",
       },
     ]);
@@ -308,7 +299,11 @@ describe("checkRecipe", () => {
     ]);
     const life = { age: { kind: "life", lifeH: 1 } };
     expect(of(life, { baseline: { ...hutStock.baseline, ageH: 2 }, conditions: { ageH: 0.5 } })).toEqual([
-      { path: "/baseline/ageH", message: "must be within the bath's life of 1 h, got 2", rule: "relation" },
+      {
+        path: "/baseline/ageH",
+        message: "must be at most 1 h, how long the bath works, got 2",
+        rule: "relation",
+      },
     ]);
     // Past its life today is a caution, not a problem.
     expect(of(life, { conditions: { ageH: 2 } })).toEqual([]);
@@ -325,14 +320,14 @@ describe("checkRecipe", () => {
     expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "borax", massG: 51 }) })).toEqual([
       {
         path: "/developer/brew/ingredients",
-        message: "must hold above 0 and at most 1 g of dry ingredients per ml of bath, got 1.02",
+        message: "must be above 0 and at most 1 g of dry ingredients per ml of bath, got 1.02",
         rule: "relation",
       },
     ]);
     expect(problemsOf({ ...hutStock, ...brewed({ ingredient: "brewed-coffee", massG: 55 }) })).toEqual([
       {
         path: "/developer/brew/ingredients",
-        message: "must hold at most 1 g of brewed coffee per ml of bath, got 1.1",
+        message: "must be at most 1 g of brewed coffee per ml of bath, got 1.1",
         rule: "relation",
       },
     ]);
@@ -378,7 +373,7 @@ describe("checkRecipe", () => {
     ).toEqual([
       {
         path: "/knowledge",
-        message: expect.stringMatching(/^must leave a spread of ln.time. of at most 100/),
+        message: expect.stringMatching(/^must be such that ln.time. spreads by at most 100/),
         rule: "relation",
       },
     ]);
@@ -421,7 +416,9 @@ describe("hostile input", () => {
       }
       const top = JSON.parse(JSON.stringify(hutStock).replace("{", `{"${name}":{"polluted":true},`));
       expect(problemsOf(top).map(({ path }) => path)).toEqual([`/${name}`]);
-      expect(problemsOf(top)[0]!.message).toMatch(new RegExp(`^"${name}" is not a field here`));
+      expect(problemsOf(top)[0]!.message).toMatch(
+        new RegExp(`^must be a field that is read.*, got "${name}"$`),
+      );
       expect("polluted" in {}).toBe(false);
     },
   );
@@ -450,7 +447,7 @@ describe("hostile input", () => {
       });
     for (const input of [revoked.proxy, trap("material"), trap("schemaVersion")])
       expect(problemsOf(input)).toEqual([
-        { path: "", message: "must be plain data that can be read", rule: "shape" },
+        { path: "", message: "must be plain data that can be read, at most 20 levels deep", rule: "shape" },
       ]);
     const loop: Record<string, unknown> = { ...hutStock };
     loop["material"] = loop;
@@ -520,15 +517,6 @@ describe("the laws of a recipe", () => {
     expect(drawn).toBeGreaterThan(40);
     expect(drawn).toBeLessThan(360);
   });
-
-  test.prop([recipes])("check, format and check again changes nothing", (document) => {
-    const check = checkRecipe(document);
-    if (!check.ok) return;
-    const text = formatRecipe(check.recipe);
-    const again = checkRecipe(text);
-    expect(again).toEqual(JSON.parse(JSON.stringify(check)));
-    expect(again.ok && formatRecipe(again.recipe)).toBe(text);
-  });
 });
 
 describe("compensateRecipe", () => {
@@ -585,7 +573,7 @@ describe("compensateRecipe", () => {
       { temperatureC: -1 },
       "RangeError: compensateRecipe: conditions.temperatureC must be from 0 to 100 °C, got -1",
     ],
-  ])("refuses %#", (recipe, conditions, message) => {
+  ])("refuses: $2", (recipe, conditions, message) => {
     expect(thrown(() => compensateRecipe(anyOf(recipe), anyOf(conditions)))).toBe(message);
   });
 });
@@ -617,9 +605,9 @@ describe("formatRecipe", () => {
     const spoilt = (timeS: number): string =>
       thrown(() => formatRecipe({ ...passed(hutStock), baseline: { timeS, temperatureC: 20 } }));
     expect(spoilt(NaN)).toBe(
-      "TypeError: formatRecipe: recipe.timeS must be plain data as checkRecipe returns it, got NaN",
+      "RangeError: formatRecipe: recipe.timeS must be plain data that can be read, at most 20 levels deep, got NaN",
     );
-    expect(spoilt(Infinity)).toMatch(/timeS must be plain data as checkRecipe returns it, got Infinity$/);
+    expect(spoilt(Infinity)).toMatch(/timeS must be plain data .*, got Infinity$/);
   });
 });
 
@@ -631,11 +619,111 @@ describe("recipeStandardSchema", () => {
     expect(standard.validate({ ...hutStock, "a/~1": 1, "notes": [5] })).toEqual({
       issues: [
         { message: "must be text of at most 2000 characters, got 5", path: ["notes", "0"] },
-        { message: expect.stringMatching(/^"a\/~1" is not a field here/), path: ["a/~1"] },
+        { message: expect.stringMatching(/^must be a field that is read.*, got "a\/~1"$/), path: ["a/~1"] },
       ],
     });
     expect(standard.validate(null)).toEqual({
       issues: [{ message: expect.stringMatching(/^must be an object/), path: [] }],
     });
+  });
+});
+
+describe("checkRecipe of numbers and lists that JSON would spoil", () => {
+  it("names the hole in a list", () => {
+    const notes = ["first"];
+    notes[2] = "third";
+    const answer = checkRecipe({
+      schemaVersion: 2,
+      material: { name: "plate" },
+      developer: { kind: "stock", name: "hut", dilution: "1+9" },
+      baseline: { timeS: 510, temperatureC: 20 },
+      notes,
+    });
+    expect(answer).toMatchObject({
+      ok: false,
+      problems: [
+        {
+          path: "/notes/1",
+          message: "is missing: text of at most 2000 characters",
+          rule: "shape",
+        },
+      ],
+    });
+  });
+
+  it("makes a problem of a clearing that takes no time", () => {
+    const { ok, ...rest } = checkRecipe({
+      schemaVersion: 2,
+      name: "hut",
+      material: { name: "plate", kind: "plate" },
+      developer: { kind: "stock", name: "one", dilution: "1+1" },
+      baseline: { timeS: 300, temperatureC: 20 },
+      baths: { fix: { clearingS: 2e-30, clearingAtC: 0, temperatureC: 20 } },
+    });
+    expect(ok).toBe(false);
+    expect(JSON.stringify(rest)).toContain('"path":"/baths/fix/clearingS"');
+  });
+
+  it("is a problem of the recipe, never an error of the check", () => {
+    const recipe = {
+      schemaVersion: 2,
+      name: "hut",
+      material: { name: "plate", kind: "plate" },
+      baseline: { timeS: 480, temperatureC: 20 },
+    };
+    const found = checkRecipe({
+      ...recipe,
+      developer: { kind: "stock", name: "one", dilution: "1+9", volumeMl: 5e-324 },
+    });
+    expect(found.ok).toBe(false);
+    expect(JSON.stringify(found)).toContain("must be a number above 0 and at most 1000000 ml, got 5e-324");
+  });
+});
+
+describe("a recipe that was never checked", () => {
+  it("is refused by its place", () => {
+    expect(thrown(() => compensateRecipe(anyOf({})))).toBe(
+      "TypeError: compensateRecipe: recipe.developer is missing: an object",
+    );
+    expect(thrown(() => compensateRecipe(anyOf({ developer: {} })))).toBe(
+      "TypeError: compensateRecipe: recipe.material is missing: an object",
+    );
+    expect(thrown(() => formatRecipe(anyOf({ timeS: 20n })))).toBe(
+      "RangeError: formatRecipe: recipe must be plain data that can be read, at most 20 levels deep, got an object",
+    );
+  });
+});
+
+describe("checkRecipe names the place", () => {
+  const problemsOf = (input: unknown): readonly Partial<RecipeProblem>[] => {
+    const check = checkRecipe(input);
+    return check.ok ? [] : check.problems.map(({ path, message, rule }) => ({ path, message, rule }));
+  };
+  it("does not take a version that is text for a newer one", () => {
+    expect(problemsOf({ ...hutStock, schemaVersion: "3" })).toEqual([
+      { path: "/schemaVersion", message: 'must be 2, got "3"', rule: "shape" },
+    ]);
+  });
+  it("says which forms a missing field may have", () => {
+    expect(problemsOf({ ...hutStock, developer: undefined })).toEqual([
+      {
+        path: "/developer",
+        message: "is missing: an object with kind, name, dilution, or an object with kind, brew",
+        rule: "shape",
+      },
+    ]);
+  });
+  it("points at an ingredient beyond the tenth", () => {
+    const good = { ingredient: "borax", massG: 1 };
+    const ingredients = [...Array<unknown>(11).fill(good), { ...good, lowG: 2 }];
+    expect(
+      problemsOf({ ...hutStock, developer: { kind: "brew", brew: { volumeMl: 1000, ingredients } } }),
+    ).toEqual([
+      {
+        path: "/developer/brew/ingredients/11/lowG",
+        message: "must be above 0 and at most 1 g, got 2",
+        rule: "relation",
+      },
+    ]);
   });
 });

@@ -202,7 +202,9 @@ const knowledge = optional(
       ["gammaInfinity", "ratePerS", "appearanceS"],
     ),
     age: fc.oneof(
-      form("half-life", { halfLifeH: above0(1e6), sdLog: within(0, 3) }, ["halfLifeH"]),
+      form("half-life", { halfLifeH: within(1e-3, 1e6), sdLog: within(0, 3), sdRatePerH: within(0, 3e3) }, [
+        "halfLifeH",
+      ]),
       form("life", { lifeH: above0(1e6) }, ["lifeH"]),
     ),
   },

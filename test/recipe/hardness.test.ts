@@ -6,7 +6,7 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { causeSchemas } from "../../src/causes.js";
 import type { Cause } from "../../src/core/cause.js";
-import { inRange, refuse } from "../../src/core/guards.js";
+import { inRange, notOneOf } from "../../src/core/guards.js";
 import { from, object, origin, type CauseSchema } from "../../src/core/schema.js";
 import type { LawOrigin } from "../../src/core/term.js";
 import { recipeCheck } from "../../src/recipe/checkRecipe.js";
@@ -21,12 +21,13 @@ const hardnessCause: Cause<HardnessLaw, number, "hardness"> = {
   name: "hardness",
   field: "hardnessDh",
   law: "hardness",
+  lawFields: ["perDegree"],
   generic: { perDegree: 0 },
   read: (at, given) => inRange(at, given, 0, 100),
   check: (at, law) => {
     const { perDegree } = law as HardnessLaw;
     inRange(at, perDegree, -1, 1, undefined, "/perDegree");
-    if (perDegree === 0.5) refuse(`${at}/perDegree`, "is too even to be true", perDegree);
+    if (perDegree === 0.5) notOneOf(`${at}/perDegree`, ["less even"], perDegree);
     return law as HardnessLaw;
   },
   effect: ({ perDegree }, before, after) => ({

@@ -13,12 +13,12 @@ import {
   type Caution,
   type LearnedKnowledge,
   type Recipe,
-  type Run,
+  type DevelopmentRun,
 } from "../../src/index.js";
 
 // All invented: a weekend workshop in a mountain hut, tap water at 14 °C.
 const baseline = { timeS: 510, temperatureC: 20, dilution: "1+9", agitation: { everyS: 30 } } as const;
-const runs: readonly Run[] = [
+const runs: readonly DevelopmentRun[] = [
   { id: "a", date: "2024-05-01", timeS: 600, temperatureC: 20, outcome: { kind: "good" } },
   { timeS: 900, temperatureC: 14, outcome: { kind: "judged", timeRatio: 1.1 } },
   { timeS: 1000, temperatureC: 14, dilution: "1+14", outcome: { kind: "steps", steps: 0.5 } },
@@ -38,7 +38,7 @@ const runs: readonly Run[] = [
   { timeS: 900, temperatureC: 16, outcome: { kind: "appearance", appearanceS: 60, factor: 12 } },
   { timeS: 500, temperatureC: 20, outcome: { kind: "fogged", note: "a lamp" }, note: "the second plate" },
 ];
-const more: readonly Run[] = [
+const more: readonly DevelopmentRun[] = [
   { timeS: 700, temperatureC: 18, thermometer: "the red one", by: "me", outcome: { kind: "thin" } },
   { timeS: 660, temperatureC: 18, printed: true, outcome: { kind: "good" } },
   { timeS: 900, temperatureC: 18, outcome: { kind: "dense" } },
@@ -210,6 +210,36 @@ describe("checkKnowledge", () => {
       expect(checkKnowledge(JSON.stringify(each))).toMatchObject({ ok: true, cautions: [] });
   });
 
+  it("asks about a time in minutes and a temperature in °F, by the run", () => {
+    const start = startKnowledge({ timeS: 900, temperatureC: 20 });
+    const run = (timeS: number, temperatureC: number) =>
+      ({ timeS, temperatureC, outcome: { kind: "good" } }) as const;
+    const bare = (runs: readonly object[]) =>
+      checkKnowledge({ schema: 1, prior: start.prior, runs }) as { readonly cautions: unknown };
+    expect(bare([run(919, 20), run(1200, 14)]).cautions).toEqual([]);
+    expect(bare([run(919, 20), run(15.3, 20)]).cautions).toMatchObject([
+      { code: "maybe-minutes", severity: "warn", path: "/runs/1/timeS", actual: 15.3 },
+    ]);
+    expect(bare([run(919, 62)]).cautions).toMatchObject([
+      { code: "maybe-fahrenheit", path: "/runs/0/temperatureC", actual: 62 },
+    ]);
+  });
+
+  it("counts a run that was pasted twice with its id once, and tells of one without", () => {
+    const start = startKnowledge({ timeS: 900, temperatureC: 20 });
+    const copy = { timeS: 919, temperatureC: 20, outcome: { kind: "good" } } as const;
+    const run = { id: "a", ...copy };
+    const other = { ...run, id: "b", timeS: 950 };
+    const once = learn(start, [run, other]);
+    const twice = checkKnowledge({ ...once, runs: [...once.runs, run] });
+    expect(twice).toMatchObject({
+      ok: true,
+      knowledge: once,
+      cautions: [{ code: "stored-differs", path: "/runs", data: { fields: ["runs"] } }],
+    });
+    expect(learn(once, [copy]).advice.map(({ code }) => code)).toContain("equal-runs");
+  });
+
   it("works out again what does not follow from the runs", () => {
     const check = checkKnowledge(changed({ "/joint/correlation/0/1": -1 }));
     expect(check).toMatchObject({ ok: true, cautions: [{ code: "stored-differs", path: "/joint" }] });
@@ -219,7 +249,7 @@ describe("checkKnowledge", () => {
   });
 
   it("keeps fields of one's own in a run", () => {
-    const own: Run = {
+    const own: DevelopmentRun = {
       timeS: 600,
       temperatureC: 20,
       outcome: { kind: "good" },

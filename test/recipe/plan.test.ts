@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  checkRecipe,
   compensateRecipe,
   describePlan,
   learn,
@@ -31,6 +32,108 @@ const plan = planRecipe(recipe, { vessel: "tank" });
 const step = (name: string, from = plan) => from.steps.find((one) => one.name === name)!;
 const codes = (from: { cautions: readonly { code: string }[] }): string[] =>
   from.cautions.map(({ code }) => code);
+
+describe("the standing notes of a recipe", () => {
+  const STANDING = /^(?:bench-|silver-|safety-|gloves-|kitchenware|rest-before-use|disposal)/;
+  it.each([
+    ["a stock", recipe, ["bench-gloves", "bench-air", "silver-disposal", "safety-data-sheets"]],
+    [
+      "a brew",
+      hutCoffee as unknown as Recipe,
+      ["gloves-and-glasses", "kitchenware", "rest-before-use", "disposal", "bench-air", "silver-disposal"],
+    ],
+  ] as const)("of %s stand once, apart from its cautions, in the check and in the plan", (_, one, notes) => {
+    const check = checkRecipe(one);
+    if (!check.ok) throw new Error("no recipe");
+    const planned = planRecipe(one, { vessel: "tray" });
+    for (const { cautions, benchNotes } of [check, planned]) {
+      expect(benchNotes.map(({ code }) => code)).toEqual(notes);
+      expect(benchNotes.every(({ severity }) => severity === "note")).toBe(true);
+      expect(cautions.filter(({ code }) => STANDING.test(code))).toEqual([]);
+      const gravity = cautions.map(({ severity }) => ["stop", "warn", "note"].indexOf(severity));
+      expect(gravity).toEqual([...gravity].sort((a, b) => a - b));
+    }
+    const lines = describePlan(planned);
+    expect(lines.filter((line) => /[Gg]loves/.test(line))).toHaveLength(1);
+    expect(lines.filter((line) => /data sheets/.test(line))).toHaveLength(1);
+  });
+  it("of a recipe without a fixing bath do not speak of silver", () => {
+    const codesOf = (one: Recipe): string[] =>
+      planRecipe(one, { vessel: "tray" }).benchNotes.map(({ code }) => code);
+    expect(codesOf({ ...recipe, baths: { stop: {} } })).not.toContain("silver-disposal");
+    expect(codesOf({ ...(hutCoffee as unknown as Recipe), baths: { wash: {} } })).not.toContain(
+      "silver-disposal",
+    );
+  });
+});
+
+describe("an acid stop on soft gelatin", () => {
+  // Acid on carbonate makes gas (common knowledge); borax holds none.
+  it.each([
+    ["soda-anhydrous", true],
+    ["borax", false],
+  ] as const)("after %s: warned of %s, by the check and by the plan", (ingredient, warned) => {
+    const soft: Recipe = {
+      ...(hutCoffee as unknown as Recipe),
+      material: { name: "plate", kind: "plate", emulsion: "soft" },
+      developer: {
+        kind: "brew",
+        name: "hut brew",
+        brew: {
+          volumeMl: 500,
+          ingredients: [
+            { ingredient, massG: 12 },
+            { ingredient: "instant-coffee", massG: 20 },
+          ],
+        },
+      },
+      baths: { stop: { kind: "acid" }, fix: {}, wash: {} },
+    };
+    const check = checkRecipe(soft);
+    if (!check.ok) throw new Error("no recipe");
+    for (const { cautions } of [check, planRecipe(soft, { vessel: "tray" })])
+      expect(cautions.some(({ code }) => code === "acid-stop-blisters")).toBe(warned);
+  });
+});
+
+describe("whether the developer of a recipe is enough", () => {
+  const said = (one: Recipe, options: Omit<Parameters<typeof planRecipe>[1], "vessel"> = {}): unknown[] =>
+    planRecipe(one, { vessel: "tray", ...options })
+      .cautions.filter(({ code }) => /^(?:bath-|thin-|too-little)/.test(code))
+      .map(({ code, severity, path }) => [code, severity, path]);
+  // 0.5 ml for each cm² (household encyclopaedia); 250 ml a roll (common practice).
+  it("is told once, of the bath that is planned, with its place", () => {
+    expect(said(recipe)).toEqual([]);
+    expect(said(recipe, { volumeMl: 90 })).toEqual([
+      ["bath-capacity-reached", "warn", "/material/areaCm2"],
+      ["thin-layer", "warn", "/options/volumeMl"],
+      ["too-little-stock", "warn", "/options/volumeMl"],
+    ]);
+    const full = { ...recipe, developer: { ...recipe.developer, capacityCm2PerL: 1000 } } as Recipe;
+    expect(said(full, { conditions: { usedCm2PerL: 2000 } })).toEqual([
+      ["bath-past-capacity", "stop", "/conditions/usedCm2PerL"],
+    ]);
+    expect(said({ ...full, conditions: { temperatureC: 18, usedCm2PerL: 2000 } })).toEqual([
+      ["bath-past-capacity", "stop", "/conditions/usedCm2PerL"],
+    ]);
+  });
+  it("is told of a brew by its agent, in the volume that is planned", () => {
+    const plates = (count: number): Recipe => ({
+      ...(hutCoffee as unknown as Recipe),
+      material: { name: "plate", kind: "plate", areaCm2: count * 108 },
+    });
+    const { developer } = plates(1);
+    if (developer.kind !== "brew") throw new Error("no brew");
+    const { volumeMl } = developer.brew;
+    expect(said(plates(1))).toEqual([]);
+    expect(said(plates(Math.ceil(volumeMl / 50)))).toContainEqual([
+      "bath-capacity-reached",
+      "warn",
+      "/material/areaCm2",
+    ]);
+    expect(said(plates(Math.ceil(volumeMl / 50)), { volumeMl: 4 * volumeMl })).toEqual([]);
+  });
+});
 
 describe("planRecipe", () => {
   it("carries the time and its agitation, temperature, dilution, volume and baths", () => {
@@ -176,7 +279,7 @@ describe("planRecipe", () => {
     [5, { vessel: "tank" }, /^planRecipe: recipe must be an object/],
     [recipe, 5, /^planRecipe: options must be an object/],
     [recipe, { vessel: "bucket" }, /^planRecipe: options\.vessel must be/],
-  ])("refuses %#", (one, options, message) => {
+  ])("refuses: $2", (one, options, message) => {
     expect(() => planRecipe(one as never, options as never)).toThrow(message);
   });
 });

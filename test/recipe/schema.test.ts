@@ -1,6 +1,6 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { recipeSchema } from "../../src/index.js";
+import { recipeSchema, recipeStandardSchema } from "../../src/index.js";
 import { readBySchema } from "../../src/core/readBySchema.js";
 import type { JsonSchema } from "../../src/core/schema.js";
 import type { RecipeProblem } from "../../src/recipe/types.js";
@@ -23,6 +23,17 @@ describe("recipeSchema", () => {
     expect(recipeSchema.$comment).toBe(
       "Values that are each in range and do not go together are refused by checkRecipe alone.",
     );
+  });
+
+  it("and the Standard Schema interface are frozen through and through", () => {
+    const open = (value: unknown, path: string): readonly string[] =>
+      typeof value !== "object" || value === null
+        ? []
+        : [
+            ...(Object.isFrozen(value) ? [] : [path]),
+            ...Object.entries(value).flatMap(([name, part]) => open(part, `${path}/${name}`)),
+          ];
+    expect(open({ recipeSchema, recipeStandardSchema }, "")).toEqual([""]);
   });
 
   it("accepts the recipes of the tests", () => {
@@ -214,7 +225,7 @@ describe("readBySchema", () => {
       [{ path: "/p/y", message: 'must be a number, got "1"', rule: "shape" }],
     ]);
     expect(read({ k: "c" })[1]).toMatchObject([
-      { path: "/p/k", message: 'must be one of "a", "b", got "c"', rule: "shape" },
+      { path: "/p/k", message: 'must be "a" or "b", got "c"', rule: "shape" },
     ]);
     expect(read(5)[1]).toMatchObject([
       { path: "/p", message: "must be an object with k, x, or an object with k, y, got 5", rule: "shape" },

@@ -1,6 +1,7 @@
 /* Today's bath: what the conditions leave out is as in the baseline, and every caution stands where its figure does. Invented recipes. */
 import { describe, expect, it } from "vitest";
 import {
+  brewLife,
   checkBrew,
   checkRecipe,
   compensate,
@@ -9,10 +10,11 @@ import {
   fitDilutionLaw,
   learn,
   startKnowledge,
-  type Brew,
+  type DeveloperBrew,
   type Caution,
   type Conditions,
   type Recipe,
+  type RecipeBrew,
 } from "../../src/index.js";
 
 const stock: Recipe = {
@@ -21,7 +23,7 @@ const stock: Recipe = {
   developer: { kind: "stock", name: "hut stock", dilution: "1+9", capacityCm2PerL: 2000, keepingLimitH: 24 },
   baseline: { timeS: 510, temperatureC: 20, agitation: { everyS: 60 } },
 };
-const brewed = (brew: Partial<Brew>, more: Partial<Recipe> = {}): Recipe => ({
+const brewed = (brew: Partial<DeveloperBrew>, more: Partial<Recipe> = {}): Recipe => ({
   ...stock,
   developer: {
     kind: "brew",
@@ -183,7 +185,7 @@ describe("a spread", () => {
 });
 
 describe("a brew without a restrainer", () => {
-  const brew: Brew = {
+  const brew: DeveloperBrew = {
     volumeMl: 500,
     ingredients: [
       { ingredient: "soda-anhydrous", massG: 20 },
@@ -224,9 +226,14 @@ describe("laws in a recipe", () => {
     expect(checkRecipe(JSON.parse(JSON.stringify(recipe)))).toMatchObject({ ok: true });
     expect(
       compensateRecipe(recipe)
-        .factors.filter(({ basis }) => basis === "own-runs")
-        .map(({ cause }) => cause),
-    ).toEqual(["baseline", "temperature", "age"]);
+        .factors.filter(({ runs = 0 }) => runs > 0)
+        .map(({ cause, basis }) => [cause, basis]),
+    ).toEqual([
+      ["baseline", "own-runs"],
+      ["temperature", "own-runs"],
+      // One run "good" after four hours has hardly moved it.
+      ["age", "default"],
+    ]);
   });
 });
 
@@ -303,5 +310,42 @@ describe("what stops the bath stops its time", () => {
       ),
     );
     expect(() => compensateRecipe(brewed({ volumeMl: 0 }))).toThrow(/^checkBrew: brew\.volumeMl must be /);
+  });
+});
+
+describe("a brew in a recipe", () => {
+  const bathAt = (ageH: number, more: Partial<Recipe> = {}): Recipe =>
+    brewed({}, { conditions: { temperatureC: 20, ageH }, ...more });
+  const lifeH = brewLife((bathAt(0).developer as RecipeBrew).brew).lifeH;
+  const past = (recipe: Recipe): readonly (string | undefined)[] =>
+    compensateRecipe(recipe)
+      .cautions.filter(({ code }) => code === "bath-past-life")
+      .map(({ severity, path }) => `${severity} ${path}`);
+
+  it("has to live until the pour-out, by the life that its make-up lets expect", () => {
+    expect(compensateRecipe(bathAt(0.5)).factors.find(({ cause }) => cause === "age")).toMatchObject({
+      basis: "default",
+      value: 1,
+      sources: expect.arrayContaining([expect.stringMatching(/common practice/)]) as readonly string[],
+    });
+    expect(past(bathAt(lifeH / 2))).toEqual([]);
+    expect(past(bathAt(lifeH - 0.01))).toEqual(["stop /conditions/ageH"]);
+    expect(past(bathAt(lifeH + 1))).toEqual(["stop /conditions/ageH"]);
+  });
+
+  it("goes by the recipe's own law of age, and takes none where the known bath was older", () => {
+    expect(past(bathAt(lifeH + 1, { knowledge: { age: { kind: "life", lifeH: 10 } } }))).toEqual([]);
+    const known = { timeS: 510, temperatureC: 20, ageH: lifeH + 1 };
+    const older = compensateRecipe(bathAt(lifeH + 1, { baseline: known }));
+    expect(older.factors.filter(({ cause }) => cause === "age").map(({ basis }) => basis)).toEqual([
+      "unchanged",
+    ]);
+  });
+
+  it("is told of where it is wrong, and not by its life", () => {
+    const salted = brewed({ ingredients: [{ ingredient: "table-salt", massG: 1e5 }] });
+    expect(() => compensateRecipe(salted)).toThrow(/brew\.ingredients must be above 0/);
+    const check = checkRecipe(salted);
+    expect(check.ok || check.problems.map(({ path }) => path.startsWith("/developer/brew"))).toEqual([true]);
   });
 });

@@ -7,7 +7,7 @@ import {
   checkKnowledge,
   checkRecipe,
   type Baseline,
-  type BrewDeveloper,
+  type RecipeBrew,
   type Conditions,
   type Knowledge,
   type LearnedKnowledge,
@@ -15,15 +15,14 @@ import {
   type Recipe,
   type RecipeConditions,
   type RecipeMaterial,
-  type Run,
-  type StockDeveloper,
+  type DevelopmentRun,
+  type RecipeStock,
 } from "../../src/index.js";
 import { causeSchemas } from "../../src/causes.js";
 import type { JsonSchema } from "../../src/core/schema.js";
 import { runSchema } from "../../src/learning/schema.js";
 import { currentSchema } from "../../src/recipe/recipeSchema.js";
 import { fc, test } from "../property.js";
-import { recipes } from "./documents.js";
 
 /** The kind of a field in a word. */
 type Kind<Value> = [Value] extends [string | undefined]
@@ -85,7 +84,7 @@ const material: Fields<RecipeMaterial> = {
   iodideRich: "boolean?",
 };
 const limits = { hydroquinone: "boolean?", capacityCm2PerL: "number?", keepingLimitH: "number?" } as const;
-const stock: Fields<StockDeveloper> = {
+const stock: Fields<RecipeStock> = {
   kind: "text!",
   name: "text!",
   dilution: "object!",
@@ -94,7 +93,7 @@ const stock: Fields<StockDeveloper> = {
   family: "text?",
   ...limits,
 };
-const brew: Fields<BrewDeveloper> = { kind: "text!", name: "text?", brew: "object!", ...limits };
+const brew: Fields<RecipeBrew> = { kind: "text!", name: "text?", brew: "object!", ...limits };
 const baseline: Fields<Baseline> = {
   timeS: "number!",
   temperatureC: "number!",
@@ -105,6 +104,8 @@ const baseline: Fields<Baseline> = {
   gamma: "number?",
   logSd: "number?",
   runs: "number?",
+  before: "text?",
+  moved: "boolean?",
   sources: "array?",
   hydroquinone: "boolean?",
   emulsion: "text?",
@@ -133,7 +134,7 @@ const laws: Fields<Knowledge> = {
   interaction: "object?",
   joint: "object?",
 };
-const run: Fields<Run> = {
+const run: Fields<DevelopmentRun> = {
   timeS: "number!",
   temperatureC: "number!",
   dilution: "object?",
@@ -219,11 +220,6 @@ describe("the types of a recipe and its schema", () => {
     expect(check.ok).toBe(false);
   });
 
-  test.prop([recipes], { numRuns: 10_000 })("a document of the type has no problem of shape", (document) => {
-    const check = checkRecipe(document);
-    expect(check.ok ? [] : check.problems.filter(({ rule }) => rule === "shape")).toEqual([]);
-  });
-
   test.prop([
     fc.dictionary(
       fc.string().map((name) => `x-${name}`),
@@ -239,6 +235,6 @@ describe("the types of a recipe and its schema", () => {
       baseline: { timeS: 600, temperatureC: 20 },
     };
     const check = checkRecipe(written);
-    expect(check.ok && check.recipe).toEqual(JSON.parse(JSON.stringify(written)));
+    expect(check.ok && check.recipe).toEqual(written);
   });
 });

@@ -25,14 +25,11 @@ function serve(folder) {
   return new Promise((done) => server.listen(0, "127.0.0.1", () => done(server)));
 }
 
-/**
- * The text of the page in `folder`, its whole answer, and the browser's version; a picture of it goes to
- * `shot`.
- */
-export async function showInChromium(playwright, folder, shot) {
+/** Opens the page in `folder` and hands it to `use`, with the errors that the page throws and the browser's version. */
+export async function openInChromium(playwright, folder, use, missing = Error) {
   const executablePath = [process.env.CHROMIUM ?? "", ...PROGRAMS].find((path) => existsSync(path));
   if (executablePath === undefined)
-    throw new Error(
+    throw new missing(
       "no Chromium on this machine: bash test/runtimes/install.sh installs it, as root on Debian",
     );
   const { chromium } = createRequire(import.meta.url)(playwright);
@@ -52,17 +49,31 @@ export async function showInChromium(playwright, folder, shot) {
     await page.goto(`http://127.0.0.1:${server.address().port}/`, { timeout: 30_000 });
     await page
       .locator("#answer:not(:empty)")
-      .waitFor({ state: "attached", timeout: 15_000 })
+      .waitFor({ state: "attached", timeout: 30_000 })
       .catch((error) => {
         throw new Error(errors[0] ?? error.message);
       });
-    const answer = await page.locator("#answer").textContent();
-    const time = await page.locator("#time").innerText();
-    await page.screenshot({ path: shot });
-    return { time, answer, version: browser.browser()?.version() ?? "of this machine" };
+    return await use(page, { errors, version: browser.browser()?.version() ?? "of this machine" });
   } finally {
     await browser?.close();
     server.close();
     rmSync(profile, { recursive: true, force: true });
   }
 }
+
+/**
+ * The text of the page in `folder`, its whole answer, and the browser's version; a picture of it goes to
+ * `shot`.
+ */
+export const showInChromium = (playwright, folder, shot, missing) =>
+  openInChromium(
+    playwright,
+    folder,
+    async (page, { version }) => {
+      const answer = await page.locator("#answer").textContent();
+      const time = await page.locator("#time").innerText();
+      await page.screenshot({ path: shot });
+      return { time, answer, version };
+    },
+    missing,
+  );

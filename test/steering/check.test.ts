@@ -8,8 +8,7 @@ import {
   type LogCheck,
   type SteeringReading,
 } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const steady: readonly SteeringReading[] = [0, 60, 120].map((timeS) => ({ timeS, temperatureC: 14 }));
 
 describe("judgeReading", () => {

@@ -1,8 +1,7 @@
 /* Cautions about one bath temperature: each limit from both sides. */
 import { describe, expect, it } from "vitest";
-import { temperatureCautions } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { temperatureCautions, startKnowledge, compensate } from "../../src/index.js";
+import { anyOf, thrown } from "../helpers.js";
 const codes = (c: number, options?: Parameters<typeof temperatureCautions>[1]): string[] =>
   temperatureCautions(c, options).map(({ code, severity }) => `${severity} ${code}`);
 
@@ -70,7 +69,7 @@ describe("temperatureCautions", () => {
   });
   it("knows that a soft emulsion stands less heat", () => {
     const emulsion = "soft";
-    const message = "Soft or unhardened gelatin swells and tears above 20 to 22 °C: cool the bath.";
+    const message = "Soft or unhardened gelatin tears above 24 °C. Cool the bath.";
     expect(temperatureCautions(20, { emulsion })).toMatchObject([]);
     expect(temperatureCautions(20.1, { emulsion })).toMatchObject([
       { code: "soft-emulsion-warm", severity: "warn", limit: 20, actual: 20.1 },
@@ -102,5 +101,40 @@ describe("temperatureCautions", () => {
     expect(() => temperatureCautions(anyOf("20"))).toThrow(
       new TypeError('temperatureCautions: temperatureC must be a number, got "20"'),
     );
+  });
+});
+
+describe("an emulsion or a developer that nobody sells", () => {
+  const baseline = { timeS: 510, temperatureC: 20 };
+  it("is refused by name", () => {
+    expect(thrown(() => startKnowledge(anyOf({ ...baseline, emulsion: NaN })))).toBe(
+      'RangeError: startKnowledge: baseline.emulsion must be "soft" or "hardened", got NaN',
+    );
+    expect(thrown(() => startKnowledge(anyOf({ ...baseline, hydroquinone: 0.5 })))).toBe(
+      "TypeError: startKnowledge: baseline.hydroquinone must be true or false, got 0.5",
+    );
+    expect(
+      startKnowledge({ ...baseline, emulsion: "hardened", hydroquinone: true }).baseline.hydroquinone,
+    ).toBe(true);
+    // Misspelt, they would leave out a caution that the photographer needs.
+    for (const [options, message] of [
+      [
+        { emulsion: "Soft" },
+        'RangeError: temperatureCautions: options.emulsion must be "soft" or "hardened", got "Soft"',
+      ],
+      [
+        { emulsion: null },
+        'RangeError: temperatureCautions: options.emulsion must be "soft" or "hardened", got null',
+      ],
+      [
+        { hydroquinone: "yes" },
+        'TypeError: temperatureCautions: options.hydroquinone must be true or false, got "yes"',
+      ],
+    ] as const) {
+      expect(thrown(() => temperatureCautions(22, anyOf(options)))).toBe(message);
+      expect(thrown(() => compensate(anyOf({ ...baseline, ...options }), {}))).toBe(
+        message.replace("temperatureCautions: options", "compensate: baseline"),
+      );
+    }
   });
 });

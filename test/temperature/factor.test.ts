@@ -6,9 +6,9 @@ import {
   temperatureFactor,
   type TemperatureLaw,
   type TemperatureRow,
+  equivalentTime,
 } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const doubling: TemperatureLaw = { kind: "coefficient", ratio: 2, intervalC: 10 };
 const arrhenius: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 50 };
 const rows: readonly TemperatureRow[] = [
@@ -93,9 +93,7 @@ describe("temperatureFactor refuses", () => {
     refuses([], new TypeError("temperatureFactor: law must be an object, got an array"));
     refuses(
       {},
-      new RangeError(
-        'temperatureFactor: law.kind must be "arrhenius", "coefficient" or "table", got undefined',
-      ),
+      new RangeError('temperatureFactor: law.kind is missing: "arrhenius", "coefficient" or "table"'),
     );
     refuses(
       { kind: "q10" },
@@ -164,7 +162,7 @@ describe("temperatureFactor refuses", () => {
   it("rows of a table", () => {
     const law = (...list: unknown[]): unknown => ({ kind: "table", rows: list });
     const at = (temperatureC: unknown, timeS: unknown): unknown => ({ temperatureC, timeS });
-    refuses({ kind: "table" }, new TypeError("temperatureFactor: law.rows must be an array, got undefined"));
+    refuses({ kind: "table" }, new TypeError("temperatureFactor: law.rows is missing: an array"));
     refuses(law(at(20, 300)), new RangeError("temperatureFactor: law.rows must hold at least 2, got 1"));
     refuses(law(at(20, 300), 5), new TypeError("temperatureFactor: law.rows[1] must be an object, got 5"));
     refuses(
@@ -182,19 +180,19 @@ describe("temperatureFactor refuses", () => {
     refuses(
       law(at(20, 300), at(20, 300)),
       new RangeError(
-        "temperatureFactor: law.rows must differ in temperatureC, got 300 s at 20 and 300 s at 20",
+        "temperatureFactor: law.rows must be different in temperatureC, no faster when colder, nor slower by more than 2.72 times per °C, not 300 s at 20 and 300 s at 20",
       ),
     );
     refuses(
       law(at(22, 301), at(20, 300)),
       new RangeError(
-        "temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 301 s at 22 and 300 s at 20",
+        "temperatureFactor: law.rows must be different in temperatureC, no faster when colder, nor slower by more than 2.72 times per °C, not 301 s at 22 and 300 s at 20",
       ),
     );
     refuses(
       law(at(20, 300), at(21, 110)),
       new RangeError(
-        "temperatureFactor: law.rows must not be faster when colder, nor slower by more than 2.72 times per °C, got 110 s at 21 and 300 s at 20",
+        "temperatureFactor: law.rows must be different in temperatureC, no faster when colder, nor slower by more than 2.72 times per °C, not 110 s at 21 and 300 s at 20",
       ),
     );
     expect(temperatureFactor(20, 21, anyOf(law(at(20, 300), at(21, 111))))).toBe(111 / 300);
@@ -240,5 +238,37 @@ describe("temperatureCoefficient", () => {
       12,
     );
     expect(temperatureCoefficient(16, 24, table)).toBe(720 / 330);
+  });
+});
+
+describe("rows of a table that nearly meet", () => {
+  it.each([20.00000000000001, 20.000000000000004])("20 and %d °C are one temperature", (temperatureC) => {
+    const law = {
+      kind: "table",
+      rows: [
+        { temperatureC: 20, timeS: 480 },
+        { temperatureC, timeS: 480 },
+      ],
+    } as const;
+    expect(() => temperatureFactor(20, 22, law)).toThrow(
+      /^temperatureFactor: law\.rows must be different in temperatureC, .*, not 480 s at 20/,
+    );
+  });
+  it("a billionth of a degree and more apart they make a curve", () => {
+    const rows = [
+      { temperatureC: 20, timeS: 480 },
+      { temperatureC: 20 + 2e-9, timeS: 480 },
+    ];
+    expect(temperatureFactor(20, 22, { kind: "table", rows })).toBe(1);
+    expect(
+      equivalentTime(
+        [
+          { timeS: 0, temperatureC: 20 },
+          { timeS: 60, temperatureC: 22 },
+        ],
+        20,
+        { kind: "table", rows },
+      ),
+    ).toBeCloseTo(60, 9);
   });
 });

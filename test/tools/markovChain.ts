@@ -20,8 +20,8 @@ export interface Answer {
 const REPEAT = 0.04;
 /** Beyond two standard deviations the tails are exponential. */
 const HOLD_FROM = 2;
-/** Scatter² has an inverse-gamma prior of mean 1, worth four readings. */
-const SHAPE = 3;
+/** Scatter² has a scaled inverse chi-square prior of four degrees of freedom and scale 1: inverse gamma. */
+const SHAPE = 2;
 const SCALE = 2;
 
 /** −ln of the prior and the likelihood; the last coordinate is ln(scatter²). */

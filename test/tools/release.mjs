@@ -1,7 +1,7 @@
 /*
  * Refuses a release that is not ready, before anything is published. Usage: node test/tools/release.mjs TAG
- * [OWNER/NAME] With the name of the repository that publishes, package.json has to name it too: provenance is
- * refused otherwise.
+ * [OWNER/NAME] The three addresses have to stand in package.json. With the name of the repository that publishes,
+ * package.json has to name it too: provenance is refused otherwise.
  */
 import { readFileSync } from "node:fs";
 
@@ -23,12 +23,13 @@ need(
   readFileSync("CITATION.cff", "utf8").includes(`\nversion: ${version}\n`),
   `CITATION.cff does not say "version: ${version}"`,
 );
+const addressOf = (field) => String(manifest[field]?.url ?? manifest[field] ?? "");
+for (const field of ["repository", "homepage", "bugs"])
+  need(addressOf(field) !== "", `package.json has no "${field}": fill in the address`);
 if (repository !== undefined) {
-  const named = manifest.repository?.url ?? manifest.repository ?? "";
+  const named = addressOf("repository");
   need(
-    String(named)
-      .replace(/\.git$/, "")
-      .endsWith(`/${repository}`),
+    named.replace(/\.git$/, "").endsWith(`/${repository}`),
     `package.json must name its repository, ${repository}, for provenance`,
   );
 }

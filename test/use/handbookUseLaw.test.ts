@@ -2,8 +2,7 @@ import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { basisOf } from "../../src/core/term.js";
 import { effect, genericUseLaw, handbookUseLaw, useFactor } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf, quoted } from "../helpers.js";
 const developers = [
   "metol-hydroquinone-borax",
   "metol-hydroquinone-borax-per-film",
@@ -21,8 +20,7 @@ describe("handbookUseLaw", () => {
     }
     expect(() => handbookUseLaw(anyOf("soup"))).toThrow(
       new RangeError(
-        "handbookUseLaw: developer must be one of metol-hydroquinone-borax, metol-hydroquinone-borax-per-film, metol-sulphite, " +
-          'phenidone-ascorbate, got "soup"',
+        `handbookUseLaw: developer must be ${quoted(["metol-hydroquinone-borax", "metol-hydroquinone-borax-per-film", "metol-sulphite", "phenidone-ascorbate"])}, got "soup"`,
       ),
     );
   });

@@ -1,8 +1,7 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { filmAreaCm2, parseUse } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 
 describe("parseUse", () => {
   it.each([
@@ -20,14 +19,19 @@ describe("parseUse", () => {
     ["0,5 rolls/l", 258.064],
     ["516,25 cm2/l", 516.25],
     ["1000000 cm2/l", 1e6],
+    ["0", 0],
+    ["1/2 roll/l", 258.064],
+    ["2 rolls in 500 ml", 2064.512],
+    ["2 rolls / 0.5 l", 2064.512],
+    ["100 cm2 per 2 l", 50],
+    ["2 Rollen/l", 1032.256],
+    ["1 Rolle pro Liter", 516.128],
   ])("reads %s", (text, cm2PerL) => {
     expect(parseUse(text)).toBeCloseTo(cm2PerL, 9);
   });
   it.each([
     "",
-    "516",
     "two rolls/l",
-    "2 rolls",
     "2 films/l",
     "-1 rolls/l",
     "x 2 rolls/l",
@@ -41,6 +45,31 @@ describe("parseUse", () => {
       ),
     );
   });
+  it.each([
+    ["516", ["516 cm2/l", "516 rolls/l"], [516, 266_322.048]],
+    ["1,032 cm2/l", ["1.0320 cm2/l", "1032 cm2/l"], [1.032, 1032]],
+  ])("says both meanings of %j", (text, readings, uses) => {
+    expect(() => parseUse(text)).toThrow(
+      expect.objectContaining({ code: "ambiguous", expected: expect.objectContaining({ readings }) }),
+    );
+    expect(readings.map((one) => parseUse(one))).toEqual(uses);
+  });
+  it("takes an amount of film with the volume of its bath, and asks for it", () => {
+    expect(parseUse("2 rolls", { volumeMl: 500 })).toBe(2064.512);
+    // What the text says comes first.
+    expect(parseUse("2 rolls/l", { volumeMl: 500 })).toBe(1032.256);
+    for (const text of ["2 rolls", "516 cm2"])
+      expect(() => parseUse(text)).toThrow(
+        expect.objectContaining({
+          code: "needs-counterpart",
+          expected: expect.objectContaining({ must: "volume-needed" }),
+        }),
+      );
+    expect(() => parseUse("2 rolls", { volumeMl: 0 })).toThrow(
+      new RangeError("parseUse: options.volumeMl must be above 0 and at most 1000000 ml, got 0"),
+    );
+    expect(() => parseUse("2 rolls", anyOf(500))).toThrow(TypeError);
+  });
   it("refuses more than a bath can have seen", () => {
     expect(() => parseUse("1000001 cm2/l")).toThrow(
       new RangeError("parseUse: text must be from 0 to 1000000 cm²/l, got 1000001"),
@@ -51,7 +80,7 @@ describe("parseUse", () => {
   });
   it.each([516, null, undefined, ["2 rolls/l"]])("refuses %j by kind", (value) => {
     expect(() => parseUse(anyOf(value))).toThrow(TypeError);
-    expect(() => parseUse(anyOf(value))).toThrow(/^parseUse: text must be a use such as/);
+    expect(() => parseUse(anyOf(value))).toThrow(/^parseUse: text (must be|is missing:) a use such as/);
   });
   test.prop([fc.integer({ min: 0, max: 1900 })])("counts rolls as filmAreaCm2 does", (rolls) => {
     expect(parseUse(`${rolls} rolls/l`)).toBeCloseTo(rolls * filmAreaCm2("120"), 5);

@@ -1,8 +1,7 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { effect, genericUseLaw, useFactor } from "../../src/index.js";
-
-const anyOf = (value: unknown): any => value;
+import { anyOf } from "../helpers.js";
 const ROLL = 516.128;
 const useLaw = fc.record({
   increase: fc.oneof(fc.constantFrom(0, 0.1, 0.15), fc.double({ min: 0, max: 0.3, noNaN: true })),

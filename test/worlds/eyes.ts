@@ -1,9 +1,9 @@
 /* How photographers judge a negative: from ln(right time/time given) to what they note. */
-import type { Outcome } from "../../src/index.js";
+import type { RunOutcome } from "../../src/index.js";
 import type { Random } from "./random.js";
 
 /** Notes an outcome; `off` is ln(right time/time given), `givenS` the time given. */
-export type Eye = (off: number, givenS: number) => Outcome;
+export type Eye = (off: number, givenS: number) => RunOutcome;
 
 const STEP = Math.log(1.4);
 

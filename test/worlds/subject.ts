@@ -1,5 +1,5 @@
 /* What is put among the photographers: whatever learns from runs and predicts. */
-import type { Agitation, Run } from "../../src/index.js";
+import type { Agitation, DevelopmentRun } from "../../src/index.js";
 
 /** Conditions as the worlds draw them: each is given. */
 export interface Where {
@@ -19,7 +19,7 @@ export interface Start {
 }
 
 /** A run with the marks of when, with what and by whom. */
-export type WorldRun = Run & {
+export type WorldRun = DevelopmentRun & {
   readonly thermometer?: string;
   readonly by?: string;
   readonly printed?: boolean;

@@ -10,25 +10,22 @@ import { table } from "./gates.js";
 import { measure } from "./measure.js";
 import { seeded } from "./random.js";
 import type { WorldRun } from "./subject.js";
-import { START, worlds, type World } from "./worlds.js";
+import { beyond, START, worlds, type World } from "./worlds.js";
 
 const subject = { startKnowledge, learn, predict };
 const figures = worlds.map((world) => ({ world, rows: measure(subject, world, 300) }));
+const missing = beyond.map((world) => ({ world, rows: measure(subject, world, 300) }));
 const named = (name: string) => figures.find(({ world }) => world.name === name)!.rows;
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** What is missed, and by how much. All else holds what its world asks. */
 const MISSED: Readonly<Record<string, readonly [ninety: number, fifty: number]>> = {
-  // At 5 runs nothing yet tells that the noise is twice what was said: 82 %, where 85 is asked.
-  "noise twice as stated": [0.81, 0.4],
-  // At 5 runs 84.9 %, where 85 is asked.
-  "one run in ten off by two": [0.845, 0.4],
-  // Tried, and no more asked: an undated run is taken in the middle of the walk. 80 % and 39.7 % at 40 runs.
+  // Tried, and no more asked: an undated run is taken in the middle of the walk. 81 % and 41 % at 40 runs.
   "drift 2 %, half undated": [0.79, 0.39],
 };
 
-describe.each(figures.map(({ world, rows }) => [world.name, world, rows] as const))(
+describe.each([...figures, ...missing].map(({ world, rows }) => [world.name, world, rows] as const))(
   "%s",
   (name, world, rows) => {
     const [ninetyAtLeast, fiftyAtLeast] = MISSED[name] ?? world.least;
@@ -82,10 +79,8 @@ describe("the trend", () => {
   it("is named in at most 3 % of notebooks of 30 runs that do not drift", () => {
     expect(share("tame, dated")).toBeLessThanOrEqual(0.03);
   });
-  // 95 % is asked: one point is missing, 93.95 %. A lower limit than two standard deviations would name more than 3 %
-  // of those that do not drift, which is 2.95 % now.
-  it("is named in 94 % of notebooks of 30 runs that drift by 1 % a run", () => {
-    expect(share("drift 1 %, steady")).toBeGreaterThanOrEqual(0.935);
+  it("is named in at least 95 % of notebooks of 30 runs that drift by 1 % a run", () => {
+    expect(share("drift 1 %, steady")).toBeGreaterThanOrEqual(0.95);
   });
 });
 
@@ -93,7 +88,7 @@ it("the page on learning gives every figure", () => {
   const page = readFileSync("docs/learning.md", "utf8");
   const [before, rest] = page.split("<!-- worlds -->\n");
   const [, after] = rest!.split("<!-- /worlds -->");
-  const told = `${before}<!-- worlds -->\n\n${table(figures)}\n\n<!-- /worlds -->${after}`;
+  const told = `${before}<!-- worlds -->\n\n${table([...figures, ...missing])}\n\n<!-- /worlds -->${after}`;
   if (process.env["WRITE"] === "1") writeFileSync("docs/learning.md", told);
   else expect(page).toBe(told);
 });

@@ -1,4 +1,4 @@
-import { joinRows, NO_ROW, type Row } from "../../core/row.js";
+import { joinRows, NO_ROW, rowOf, type Row } from "../../core/row.js";
 import { walkOver } from "../../core/walk.js";
 import type { RunMarks, RunTerm } from "./runTerm.js";
 
@@ -29,11 +29,7 @@ export const driftTerm: RunTerm = {
     const oldest = dates.length - 1;
     if (oldest < 1) return { unknowns: [], run: () => NO_ROW, question: () => NO_ROW };
     const walk = walkOver("drift to age", knotsTo(oldest), DRIFT_LOG_SD);
-    const rowAt = (age: number): Row =>
-      joinRows([
-        { ...walk.row(0, age), beside: 0 },
-        { slopes: [{ parameter: TREND, slope: -age }], beside: 0 },
-      ]);
+    const rowAt = (age: number): Row => joinRows([{ ...walk.row(0, age), beside: 0 }, steadyRow(age)]);
     const rows = dates.map((_, age) => rowAt(age));
     const middle = rowAt(oldest / 2);
     return {
@@ -45,9 +41,13 @@ export const driftTerm: RunTerm = {
       },
       question: () => NO_ROW,
       span: rows[oldest] as Row,
+      steady: steadyRow(oldest),
     };
   },
 };
+
+/** What the trend adds from a date of this age to the present. */
+const steadyRow = (age: number): Row => rowOf(TREND, -age);
 
 /** The day of a dated run; none for a printed row. */
 function dayOf({ date, printed }: RunMarks): readonly string[] {

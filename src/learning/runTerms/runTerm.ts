@@ -21,6 +21,8 @@ export interface PlacedTerm {
   question(marks: RunMarks): Row;
   /** what the term adds from the oldest run to the present, where it moves with time */
   readonly span?: Row;
+  /** the steady part of that */
+  readonly steady?: Row;
 }
 
 /** A term of a run that is no cause. */

@@ -36,7 +36,7 @@ export function checkUse(): void {
       const verdict = (usedCm2PerL: number): string =>
         bathVerdict({ usedCm2PerL, capacityCm2PerL: law.capacityCm2PerL }).verdict;
       // Up to its capacity a bath takes more time, and past it none.
-      expect(verdict(capacity * 0.999)).toBe("compensate");
+      expect(verdict(capacity * 0.999)).toBe("more-time");
       expect(verdict(capacity * 1.001)).toBe("discard");
     });
   });
@@ -107,7 +107,7 @@ export function checkUse(): void {
       expect(bathVerdict({ usedCm2PerL: usedCm2PerL * 1.0001, capacityCm2PerL: usedCm2PerL }).verdict).toBe(
         "discard",
       );
-      expect(bathVerdict({ usedCm2PerL, capacityCm2PerL: usedCm2PerL }).verdict).toBe("compensate");
+      expect(bathVerdict({ usedCm2PerL, capacityCm2PerL: usedCm2PerL }).verdict).toBe("more-time");
     });
   });
 

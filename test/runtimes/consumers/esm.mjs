@@ -1,8 +1,11 @@
-// Node as an ES module, and Deno: the same file.
+// Node as an ES module, Deno, and the bundlers: the same file.
 import { readFileSync } from "node:fs";
-import { compensate, formatTime, handbookTemperatureLaw, mixVolumes, parseDilution } from "darkroom-kinetics";
+import * as library from "darkroom-kinetics";
+import { sweep } from "./sweep.mjs";
 
-const { known, today, developer, totalMl } = JSON.parse(readFileSync(new URL("bath.json", import.meta.url), "utf8"));
+const { compensate, formatTime, handbookTemperatureLaw, mixVolumes, parseDilution } = library;
+const { known, today, developer, totalMl } = JSON.parse(readFileSync("bath.json", "utf8"));
 const answer = compensate(known, today, { temperature: handbookTemperatureLaw(developer) });
 const shown = formatTime(answer.timeS);
-console.log(JSON.stringify({ answer, shown, volumes: mixVolumes(parseDilution(today.dilution), totalMl) }));
+const volumes = mixVolumes(parseDilution(today.dilution), totalMl);
+console.log(JSON.stringify({ answer, shown, volumes, sweep: sweep(library) }));

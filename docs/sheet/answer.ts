@@ -1,0 +1,307 @@
+/*
+ * What follows from a sheet, worked out in one place, so that one time is shown everywhere: texts into
+ * baseline and conditions, those and the runs into a time, that time rounded, and its picture.
+ */
+import {
+  answerPicture,
+  checkConditions,
+  compensate,
+  filmAreaCm2,
+  handbookTemperatureLaw,
+  isInputError,
+  learn,
+  parseAge,
+  parseAgitation,
+  parseCount,
+  parseDilution,
+  parseFilmFormat,
+  parseSpread,
+  parseStops,
+  parseTemperature,
+  parseTime,
+  parseVolume,
+  pictureAfterStrip,
+  roundEstimate,
+  startKnowledge,
+  stripOutcome,
+  unpushedRun,
+  type AnswerPicture,
+  type Baseline,
+  type Caution,
+  type Compensation,
+  type Conditions,
+  type Knowledge,
+  type LearnedKnowledge,
+  type CheckProblem,
+  type RoundedEstimate,
+  type DevelopmentRun,
+  type TestStrip,
+} from "darkroom-kinetics";
+import { blankNames, evening, type BlankName, type Sheet, type Texts } from "./sheet.js";
+
+/** Why blanks cannot be used, by their names. */
+export type Problems = Readonly<Partial<Record<BlankName, CheckProblem>>>;
+
+/** What follows from a sheet. */
+export interface Answer {
+  /** why a blank cannot be read, by its name */
+  readonly problems: Problems;
+  /** blanks that never held anything readable: until they are filled in there is no answer */
+  readonly missing: readonly BlankName[];
+  /** the size of the films with the unit that was taken; nothing where it was written */
+  readonly formatTaken: string | undefined;
+  /** the last readable text of each blank: what the answer rests on */
+  readonly read: Texts;
+  /** the known time and the laws as they were given, before any run */
+  readonly given: { readonly baseline: Baseline; readonly laws: Knowledge };
+  /** the known time; with runs, as they moved it */
+  readonly baseline: Baseline;
+  readonly conditions: Conditions;
+  /** the laws; with runs, what was learned of them */
+  readonly knowledge: Knowledge;
+  /** the ticked piece of the strip as a run; nothing where none is ticked */
+  readonly stripRun: DevelopmentRun | undefined;
+  readonly compensation: Compensation;
+  /** the one time, rounded once; nothing where it is refused */
+  readonly rounded: RoundedEstimate | undefined;
+  /** the gravest caution; where there is no time, why */
+  readonly gravest: Caution | undefined;
+  /** a blank cannot be read, so that this is the answer before */
+  readonly stale: boolean;
+  /** the answer as a picture, with its ladder */
+  readonly picture: AnswerPicture;
+  /** the strip that would tell most; it stays as it is when a piece is ticked */
+  readonly strip: TestStrip | undefined;
+}
+
+/** Reads one blank; throws the package's own error where it cannot be read. */
+function readBlank(name: BlankName, text: string, sheet: Sheet, timeS: number): unknown {
+  switch (name) {
+    case "name":
+      return text;
+    case "time":
+      return parseTime(text);
+    case "knownTemperature":
+    case "temperature":
+      return parseTemperature(text, { unit: sheet.unit });
+    case "knownDilution":
+    case "dilution":
+      return parseDilution(text);
+    case "knownAgitation":
+    case "agitation":
+      return parseAgitation(text);
+    case "spread":
+      return parseSpread(text, timeS);
+    case "count":
+      return parseCount(text);
+    case "format":
+      return filmAreaCm2(text);
+    case "volume":
+      return parseVolume(text);
+    case "age":
+      return parseAge(text);
+    case "push":
+      return parseStops(text);
+  }
+}
+
+/** The blanks as values; those that cannot be read, and those in `wrong`, as they were before. */
+function valuesOf(sheet: Sheet, wrong: Problems = {}): Read {
+  const missing: BlankName[] = [];
+  const problems: Partial<Record<BlankName, CheckProblem>> = {};
+  const values = {} as Record<BlankName, unknown>;
+  const read = { ...sheet.read };
+  for (const name of blankNames) {
+    // A spread in seconds is one of the known time, which comes first; one of 0 is refused later.
+    const timeS = (values.time as number) || 1;
+    const text = sheet.texts[name];
+    const problem = wrong[name] ?? problemIn(() => (values[name] = readBlank(name, text, sheet, timeS)));
+    if (problem === undefined) {
+      read[name] = text;
+      continue;
+    }
+    if (read[name] === "") missing.push(name);
+    if (read[name] !== "" || text !== "") problems[name] = problem;
+    values[name] = readBlank(name, read[name] === "" ? evening[name] : read[name], sheet, timeS);
+  }
+  return { problems, missing, read, values: values as unknown as Values };
+}
+
+/** The package's own error, if there is one. */
+function problemIn(call: () => unknown): CheckProblem | undefined {
+  try {
+    call();
+    return undefined;
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    return error;
+  }
+}
+
+/** Which blank a problem of baseline or conditions is about. */
+const BLANK_AT: Readonly<Record<string, BlankName>> = {
+  "/baseline/timeS": "time",
+  "/baseline/temperatureC": "knownTemperature",
+  "/baseline/dilution": "knownDilution",
+  "/baseline/agitation": "knownAgitation",
+  "/baseline/logSd": "spread",
+  "/conditions/temperatureC": "temperature",
+  "/conditions/dilution": "dilution",
+  "/conditions/agitation": "agitation",
+  "/conditions/usedCm2PerL": "count",
+  "/conditions/ageH": "age",
+  "/conditions/pushStops": "push",
+};
+
+/** What can be read and still not be used, such as 300 °C: by the blank, as `checkConditions` says it. */
+function wrongIn({ given, conditions }: Asked, laws: Knowledge): Problems {
+  const check = checkConditions(given, conditions, laws);
+  return check.ok
+    ? {}
+    : Object.fromEntries(
+        check.problems.flatMap((problem) => {
+          const [, argument = "", field = ""] = problem.path.split("/");
+          const name = BLANK_AT[`/${argument}/${field}`];
+          return name === undefined ? [] : [[name, problem]];
+        }),
+      );
+}
+
+/** What was read of the blanks. */
+interface Read extends Pick<Answer, "problems" | "missing" | "read"> {
+  readonly values: Values;
+}
+
+/** What `compensate` is asked. */
+interface Asked {
+  readonly given: Baseline;
+  readonly conditions: Omit<DevelopmentRun, "timeS" | "outcome"> & Pick<Conditions, "pushStops">;
+}
+
+/** What the blanks say. */
+interface Values extends Readonly<Record<BlankName, unknown>> {
+  readonly time: number;
+  readonly knownTemperature: number;
+  readonly knownDilution: Baseline["dilution"];
+  readonly knownAgitation: Baseline["agitation"];
+  readonly spread: number;
+  readonly temperature: number;
+  readonly dilution: Conditions["dilution"];
+  readonly agitation: Conditions["agitation"];
+  readonly count: number;
+  readonly format: number;
+  readonly volume: number;
+  readonly age: number;
+  readonly push: number;
+}
+
+/** The laws of the developer, or those of a file. */
+function lawsOf({ developer, laws }: Sheet): Knowledge {
+  if (developer === "file") return laws ?? {};
+  return developer === "unknown" || developer === "brew"
+    ? {}
+    : { temperature: handbookTemperatureLaw(developer) };
+}
+
+/** What `compensate` is asked. */
+function askedOf(values: Values, sheet: Sheet): Asked {
+  const given = {
+    timeS: values.time,
+    temperatureC: values.knownTemperature,
+    dilution: values.knownDilution,
+    agitation: values.knownAgitation,
+    logSd: values.spread,
+    hydroquinone: sheet.developer.includes("hydroquinone"),
+  };
+  const conditions = {
+    temperatureC: values.temperature,
+    dilution: values.dilution,
+    agitation: values.agitation,
+    usedCm2PerL: (values.count * values.format * 1000) / values.volume,
+    ageH: values.age,
+    // No push is no row of the ladder.
+    ...(values.push === 0 ? {} : { pushStops: values.push }),
+  };
+  return { given, conditions };
+}
+
+/** Works out everything that the page shows of the sentences; `before` keeps its axes where they serve. */
+export function derive(sheet: Sheet, before?: Answer): Answer {
+  const laws = lawsOf(sheet);
+  const first = valuesOf(sheet);
+  const wrong = wrongIn(askedOf(first.values, sheet), laws);
+  const { problems, missing, read, values } =
+    Object.keys(wrong).length === 0 ? first : valuesOf(sheet, { ...first.problems, ...wrong });
+  const { given, conditions } = askedOf(values, sheet);
+  const start = (): LearnedKnowledge => startKnowledge(given, { laws });
+  const known = sheet.runs.length === 0 ? undefined : learn(start(), sheet.runs);
+  const plain = pictured(known?.baseline ?? given, conditions, known ?? laws, before);
+  const { strip } = plain.picture;
+  const stripRun = runOf(sheet, conditions, strip);
+  const learned = stripRun === undefined ? undefined : learn(known ?? start(), [stripRun]);
+  const after =
+    learned === undefined ? plain : pictured(learned.baseline, conditions, learned, before, plain.picture);
+  return {
+    problems,
+    missing,
+    formatTaken: formatTakenOf(read.format),
+    read,
+    given: { baseline: given, laws },
+    baseline: learned?.baseline ?? known?.baseline ?? given,
+    conditions,
+    knowledge: learned ?? known ?? laws,
+    stripRun,
+    ...after,
+    rounded: missing.length > 0 || after.compensation.refused ? undefined : roundEstimate(after.compensation),
+    gravest: after.compensation.cautions[0],
+    stale: Object.keys(problems).length > 0,
+    strip,
+  };
+}
+
+/** The size with its unit, where a text had none. */
+function formatTakenOf(text: string): string | undefined {
+  const { name, unitTaken } = parseFilmFormat(text);
+  return unitTaken ? name : undefined;
+}
+
+/** The ticked piece of the strip as a run: the time that looked right, as it would be without a push. */
+function runOf(
+  { ticked }: Sheet,
+  conditions: Asked["conditions"],
+  strip: TestStrip | undefined,
+): DevelopmentRun | undefined {
+  if (ticked === undefined || !strip?.timesS.includes(ticked)) return undefined;
+  const { pushStops = 0, ...bath } = conditions;
+  return unpushedRun({ ...bath, timeS: ticked, outcome: stripOutcome(strip, ticked) }, pushStops);
+}
+
+/** A time with its picture, on the axes of the picture before as long as both dots lie between them. */
+function pictured(
+  baseline: Baseline,
+  conditions: Conditions,
+  knowledge: Knowledge,
+  before: Answer | undefined,
+  untested?: AnswerPicture,
+): Pick<Answer, "compensation" | "picture"> {
+  const compensation = compensate(baseline, conditions, knowledge);
+  const asked = { baseline, conditions, knowledge, strip: true };
+  const axes = untested?.axes ?? before?.picture.axes;
+  const fits =
+    axes !== undefined &&
+    [
+      { timeS: baseline.timeS, temperatureC: baseline.temperatureC },
+      ...(compensation.refused ? [] : [{ ...compensation, temperatureC: conditions.temperatureC as number }]),
+    ].every(
+      ({ timeS, temperatureC }) =>
+        timeS > axes.lowS * EDGE &&
+        timeS < axes.highS / EDGE &&
+        temperatureC > axes.fromC &&
+        temperatureC < axes.toC,
+    );
+  const picture = answerPicture({ ...asked, ...(fits ? axes : {}) });
+  return { compensation, picture: untested === undefined ? picture : pictureAfterStrip(untested, picture) };
+}
+
+/** A dot stays at least this far from the edge, as a ratio of times. */
+const EDGE = 1.1;

@@ -1,0 +1,71 @@
+/* The baths after the developer, up to the wash. */
+import { withPouringUndone, type BathState, type Run } from "../bath.js";
+import { cautionText } from "../catalogue.js";
+import { button, el, say } from "../dom.js";
+import { learnedFrom, withLateBath, type Shown } from "../run.js";
+import { lines, reached, type Control } from "./control.js";
+
+/** So soon after its start a bath cannot be late, s. */
+const SOON_S = 3;
+
+/** The part after the developer. */
+export interface AfterPart {
+  readonly element: HTMLElement;
+  update(run: Run, bath: BathState, shown: Shown): void;
+}
+
+/** A run of a pushed film teaches nothing: nobody can tell what the push did from what the bath did. */
+const taught = ({ followed }: Run): boolean => followed.conditions.pushStops === undefined;
+
+/** Makes the part; `pressed` is called when a button was pressed that then goes away. */
+export function afterPart({ store, words, bath, set, act }: Control, pressed: () => void): AfterPart {
+  const cautions = el("ul", { class: "care" });
+  const press = (work: () => void) => (): void => {
+    work();
+    pressed();
+  };
+  const late = button(
+    words.late,
+    press(() => {
+      act((run, _, place) => withLateBath(run, place, Date.now()));
+    }),
+    { class: "wide" },
+  );
+  const outAt = el("p", { class: "quiet" });
+  const back = button(
+    words.back,
+    press(() => {
+      act(withPouringUndone);
+    }),
+    { id: "back", class: "wide" },
+  );
+  const keeps = el("p", { class: "quiet" }, words.keep);
+  const finish = button(
+    words.finish,
+    () => {
+      const { run, place } = bath();
+      if (run === undefined) return;
+      // It is light again: the whole sheet comes back.
+      set({
+        run: undefined,
+        black: false,
+        place: "tank",
+        done: taught(run) ? learnedFrom(run, place) : undefined,
+      });
+    },
+    { id: "finish", class: "wide" },
+  );
+  return {
+    element: el("div", { class: "after" }, late, cautions, outAt, back, finish, keeps),
+    update: (run, _, { phase, step, clockS, cautions: unwise, notes }) => {
+      lines(
+        cautions,
+        [...unwise, ...notes].map((caution) => cautionText(caution, store.sheet)),
+      );
+      say(outAt, words.outAt(reached(run.outS ?? 0)));
+      late.hidden = phase === "over" || clockS - run.lateS - step.startS < SOON_S;
+      back.hidden = phase === "over";
+      keeps.hidden = !taught(run);
+    },
+  };
+}

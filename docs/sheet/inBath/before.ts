@@ -1,0 +1,78 @@
+/* Before it is poured in: what to take care of, and the button that starts the clock. */
+import { appearanceAgents, filmAreaCm2, handbookAppearanceFactor, parseVolume } from "darkroom-kinetics";
+import { pouredIn, type Followed } from "../bath.js";
+import { cautionText } from "../catalogue.js";
+import { button, el, say } from "../dom.js";
+import { shownAt } from "../run.js";
+import type { Store } from "../sheet.js";
+import { lines, type Control } from "./control.js";
+import { dishPart, placePart, type Part } from "./place.js";
+import { wake } from "./signal.js";
+
+/** Before the clock starts where nothing is to be seen, ms: time to put the phone away. */
+const LEAD_MS = 10_000;
+
+/** What is followed, by the sheet as it is now. */
+export function followedBy({ sheet, answer }: Store): Followed {
+  const { baseline, conditions, knowledge } = answer;
+  const agent = appearanceAgents.find((one) => one === sheet.developer);
+  const published = agent && handbookAppearanceFactor(agent);
+  return {
+    baseline,
+    conditions,
+    knowledge,
+    stepS: answer.rounded?.stepS,
+    volumeMl: parseVolume(answer.read.volume),
+    areaCm2: filmAreaCm2(answer.read.format),
+    appearance: published && { factor: published.factor, logSd: published.logSd },
+  };
+}
+
+const ofBaths = (path = ""): boolean => path.startsWith("/baths");
+
+/** The part before pour-in; `poured` is called when it was pressed. */
+export function beforePart(control: Control, poured: () => void): Part {
+  const { store, words, bath, set } = control;
+  const where = placePart(control);
+  const dish = dishPart(control);
+  const nothing = el("p", { class: "nothing" }, words.nothing);
+  const care = el("ul", { class: "care" });
+  const lead = el("p", { class: "lead" });
+  const pour = button(
+    "",
+    () => {
+      const { place } = bath();
+      wake();
+      const startedMs = Date.now() + (place === "dark" ? LEAD_MS : 0);
+      set({ run: pouredIn(followedBy(store), startedMs), black: place === "dark" });
+      poured();
+    },
+    { id: "pour-in", class: "main" },
+  );
+  return {
+    element: el("div", { class: "before" }, where.element, nothing, dish.element, care, lead, pour),
+    update: () => {
+      where.update();
+      dish.update();
+      const { place, sound, buzz } = bath();
+      const answered = store.answer.rounded !== undefined;
+      nothing.hidden = answered;
+      pour.hidden = !answered;
+      say(pour, words.pourIn[place === "tank" ? "tank" : "dish"]);
+      say(lead, place !== "dark" || !answered ? "" : sound || buzz ? words.startsCalled : words.starts);
+      const { plan, notes } = answered
+        ? shownAt(pouredIn(followedBy(store), 0), place, 0)
+        : { plan: undefined, notes: [] };
+      // What is unwise about the developer of this plan, such as too little of it; the other baths come later.
+      const said = new Set(store.answer.compensation.cautions.map(({ code }) => code));
+      const unwise =
+        plan?.cautions.filter(
+          ({ code, severity, path }) => severity !== "note" && !ofBaths(path) && !said.has(code),
+        ) ?? [];
+      lines(
+        care,
+        [...unwise, ...notes].map((one) => cautionText(one, store.sheet)),
+      );
+    },
+  };
+}

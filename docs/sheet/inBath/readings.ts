@@ -1,0 +1,78 @@
+/* What the thermometer says: three large buttons, or typed where there is light. */
+import { isInputError, parseTemperature } from "darkroom-kinetics";
+import { withReading, type Run } from "../bath.js";
+import { messageOf } from "../blanks.js";
+import { button, el, say } from "../dom.js";
+import type { Control } from "./control.js";
+
+/** The readings. */
+export interface ReadingsPart {
+  readonly element: HTMLElement;
+  update(run: Run): void;
+}
+
+/** Makes them. */
+export function readingsPart({ store, words, degrees, bath, act }: Control): ReadingsPart {
+  const note = (celsius: number): void => {
+    act((run, clockS, place) => withReading(run, place, clockS, celsius));
+  };
+  const typed = el("input", {
+    "class": "blank",
+    "type": "text",
+    "id": "thermometer",
+    "inputmode": "decimal",
+    "size": 6,
+    "autocomplete": "off",
+    "enterkeyhint": "done",
+    "aria-label": words.reading,
+    "aria-describedby": "thermometer-message",
+  });
+  const message = el("p", { id: "thermometer-message", class: "message", role: "alert" });
+  const form = el(
+    "form",
+    {
+      class: "typed",
+      submit: (event: Event) => {
+        event.preventDefault();
+        read(typed.value);
+      },
+    },
+    el("label", { for: "thermometer" }, words.says),
+    typed,
+    el("button", { type: "submit" }, words.note),
+  );
+
+  /** A reading that was typed: noted, or what is wrong with it said. */
+  function read(text: string): void {
+    try {
+      const celsius = parseTemperature(text, { unit: store.sheet.unit });
+      typed.value = "";
+      say(message, "");
+      note(celsius);
+    } catch (error) {
+      if (!isInputError(error)) throw error;
+      say(message, messageOf(error, text, store.sheet));
+    }
+  }
+
+  /** The last reading, half a degree or one of °F down or up, °C. */
+  const stepped = (step: number): number => {
+    const last = bath().run?.log.at(-1)?.temperatureC ?? 0;
+    return last + (store.sheet.unit === "F" ? step / 1.8 : step / 2);
+  };
+  const quick = [-1, 0, 1].map((step) =>
+    button("", () => {
+      note(stepped(step));
+    }),
+  );
+  return {
+    element: el("div", {}, form, message, el("div", { class: "readings" }, ...quick)),
+    update: () => {
+      form.hidden = message.hidden = bath().place !== "tank";
+      quick.forEach((one, i) => {
+        const text = degrees(stepped(i - 1));
+        say(one, i === 1 ? words.same(text) : text);
+      });
+    },
+  };
+}

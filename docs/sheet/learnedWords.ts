@@ -1,0 +1,111 @@
+/* What the section of the runs says, in both languages. Reasons and advice come from the package. */
+import type { RunOutcome } from "darkroom-kinetics";
+import type { Language } from "./sheet.js";
+
+/** How a run can be judged with one press. */
+export type Judged = Extract<RunOutcome["kind"], "good" | "thin" | "dense" | "failed">;
+
+const english = {
+  heading: "Learned",
+  none: "No run yet. One that is finished in the bath waits here, and notes can be pasted.",
+  waiting: (time: string, temperature: string) => `A run waits: as long as ${time} at ${temperature}.`,
+  ask: "How did it come out?",
+  outcomes: {
+    good: "good",
+    thin: "too thin",
+    dense: "too dense",
+    failed: "failed",
+  } satisfies Record<Judged, string>,
+  other: {
+    judged: "judged",
+    steps: "by steps",
+    gamma: "gradient",
+    density: "density",
+    appearance: "image",
+    fogged: "fogged",
+  },
+  away: "Throw it away",
+  columns: {
+    date: "Date",
+    time: "Time",
+    temperature: "Temperature",
+    dilution: "Dilution",
+    outcome: "Outcome",
+    remove: "Take out",
+  },
+  field: (column: string, run: number) => `${column} of run ${run}`,
+  removeRun: (run: number) => `Take out run ${run}`,
+  band: "How the band narrowed",
+  before: "before any run",
+  after: (run: number) => `after run ${run}`,
+  between: (low: string, high: string) => `${low} to ${high}`,
+  test: "The test that would help most",
+  candidates: {
+    today: "today’s bath as it is",
+    temperature: (temperature: string) => `today’s bath, but at ${temperature}`,
+    dilution: (dilution: string) => `today’s bath, but diluted ${dilution}`,
+    fresh: "today’s bath, but fresh",
+  },
+  worth: (what: string, time: string, spread: string) =>
+    `A scrap in ${what}, for ${time}. Today’s time is then known to about ${spread}.`,
+  paste: "Notes from a spreadsheet, with their headings",
+  pasteHint: "Time, Temp, Dilution and Outcome are enough, a Date is better.",
+  read: "Read the notes",
+  readRuns: (count: number) => `${count} ${count === 1 ? "run was" : "runs were"} read.`,
+  rejected: (row: number, reason: string) => `Row ${row}: ${reason}`,
+  unreadColumn: (heading: string) => `The column “${heading}” is not known. It stays in the notes.`,
+  unreadCell: (row: number, heading: string, text: string) =>
+    `Row ${row}: ${heading} “${text}” was not read. It stays in the notes.`,
+};
+
+export type LearnedWords = typeof english;
+
+const german: LearnedWords = {
+  heading: "Gelernt",
+  none: "Noch keine Entwicklung. Was im Bad fertig wurde, wartet hier. Notizen lassen sich einfügen.",
+  waiting: (time, temperature) => `Ein Lauf wartet: so lang wie ${time} bei ${temperature}.`,
+  ask: "Wie ist es geworden?",
+  outcomes: { good: "gut", thin: "zu dünn", dense: "zu dicht", failed: "misslungen" },
+  other: {
+    judged: "beurteilt",
+    steps: "nach Stufen",
+    gamma: "Gradation",
+    density: "Dichte",
+    appearance: "Bild",
+    fogged: "verschleiert",
+  },
+  away: "Verwerfen",
+  columns: {
+    date: "Tag",
+    time: "Zeit",
+    temperature: "Temperatur",
+    dilution: "Verdünnung",
+    outcome: "Ergebnis",
+    remove: "Streichen",
+  },
+  field: (column, run) => `${column} von Lauf ${run}`,
+  removeRun: (run) => `Lauf ${run} streichen`,
+  band: "Wie das Band schmaler wurde",
+  before: "vor jedem Lauf",
+  after: (run) => `nach Lauf ${run}`,
+  between: (low, high) => `${low} bis ${high}`,
+  test: "Der Versuch, der am meisten hilft",
+  candidates: {
+    today: "im Bad von heute",
+    temperature: (temperature) => `im Bad von heute, aber bei ${temperature}`,
+    dilution: (dilution) => `im Bad von heute, aber ${dilution} verdünnt`,
+    fresh: "im Bad von heute, aber frisch",
+  },
+  worth: (what, time, spread) =>
+    `Ein Probestück ${what}, ${time} lang. Die Zeit von heute ist dann auf etwa ${spread} bekannt.`,
+  paste: "Notizen aus einer Tabelle, mit ihren Überschriften",
+  pasteHint: "Zeit, Temperatur, Verdünnung und Ergebnis genügen, am besten mit Datum.",
+  read: "Notizen lesen",
+  readRuns: (count) => `${count} ${count === 1 ? "Lauf" : "Läufe"} gelesen.`,
+  rejected: (row, reason) => `Zeile ${row}: ${reason}`,
+  unreadColumn: (heading) => `Die Spalte „${heading}“ ist nicht bekannt. Sie bleibt in den Notizen.`,
+  unreadCell: (row, heading, text) =>
+    `Zeile ${row}: ${heading} „${text}“ wurde nicht gelesen. Es bleibt in den Notizen.`,
+};
+
+export const learnedWordsOf = (language: Language): LearnedWords => (language === "de" ? german : english);

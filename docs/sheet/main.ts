@@ -1,0 +1,61 @@
+/* In the browser: the sheet that was saved, or the invented one, made anew over what the page was built with. */
+import { showSheet } from "./page.js";
+import { setPrinting } from "./paper.js";
+import { inventedSheet, storedSheet, storeOf, type Sheet, type Store } from "./sheet.js";
+
+const KEY = "darkroom-kinetics sheet";
+
+/** The sheet inside the page, or that of the browser's storage; storage is a convenience and may be missing. */
+function kept(): Sheet | undefined {
+  const inside = document.getElementById("data")?.textContent ?? "";
+  try {
+    const text = inside.trim() === "" ? localStorage.getItem(KEY) : inside;
+    const sheet = JSON.parse(text ?? "null") as Sheet | null;
+    return sheet?.version === 1 ? sheet : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** The sheet that was kept; one that cannot be worked out is set aside, and the invented one serves. */
+function firstStore(): Store {
+  const sheet = kept();
+  if (sheet !== undefined)
+    try {
+      return storeOf(storedSheet(sheet), keep);
+    } catch (error) {
+      console.error(error);
+      aside(sheet);
+    }
+  return storeOf(inventedSheet, keep);
+}
+
+/** A sheet that cannot be shown is not thrown away. */
+function aside(sheet: unknown): void {
+  try {
+    localStorage.setItem(`${KEY}, set aside`, JSON.stringify(sheet));
+  } catch {
+    // Storage is full or forbidden.
+  }
+}
+
+function keep(sheet: Sheet): void {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(sheet));
+  } catch {
+    // Storage is full or forbidden: the page works without it.
+  }
+}
+
+const root = document.getElementById("sheet");
+if (root !== null) {
+  const draw = showSheet(root, firstStore());
+  // On paper the drawing has another width.
+  matchMedia("print").addEventListener("change", draw);
+  for (const event of ["beforeprint", "afterprint"])
+    addEventListener(event, () => {
+      setPrinting(event === "beforeprint");
+      draw();
+    });
+  document.documentElement.dataset["ready"] = "";
+}

@@ -1,0 +1,52 @@
+import { fahrenheitToCelsius, formatTemperature, formatTime } from "darkroom-kinetics";
+import { cautionText } from "../catalogue.js";
+import { attribute, button, el, say } from "../dom.js";
+import { frame, type MakeSection } from "../section.js";
+import { wordsOf } from "../words.js";
+
+/** The one time to develop, or the reason why it is refused. */
+export const developSection: MakeSection = (store) => {
+  const words = wordsOf(store.sheet.language);
+  const time = el("span", { id: "answer-time", class: "time" });
+  const interval = el("span", { id: "answer-interval" });
+  const gravest = el("p", { class: "gravest" });
+  const answered = el(
+    "p",
+    { class: "answer" },
+    time,
+    el("span", { class: "range" }, words.nineInTen, el("br"), interval),
+  );
+  const reason = el("p", { id: "reason" });
+  /** A number that was meant in °F. */
+  const meant = (fahrenheit: number): string =>
+    formatTemperature(fahrenheitToCelsius(fahrenheit), { unit: store.sheet.unit });
+  const mend = button("", () => {
+    const { gravest: caution } = store.answer;
+    if (caution?.actual === undefined) return;
+    const known = caution.path?.startsWith("/baseline") === true;
+    store.write(known ? "knownTemperature" : "temperature", meant(caution.actual));
+  });
+  const refused = el("div", { class: "refused" }, el("div", { class: "hatched" }), reason, mend);
+  const fill = el("p", { class: "said" }, words.fill);
+  const old = el("p", { class: "said" }, words.stale);
+  const update = (): void => {
+    const { rounded, gravest: caution, stale, missing } = store.answer;
+    answered.hidden = gravest.hidden = rounded === undefined;
+    refused.hidden = rounded !== undefined || missing.length > 0;
+    fill.hidden = missing.length === 0;
+    old.hidden = !stale || rounded === undefined;
+    attribute(answered, "class", stale ? "answer stale" : "answer");
+    const sentence = caution === undefined ? "" : cautionText(caution, store.sheet);
+    if (rounded === undefined) {
+      say(reason, `${words.noAnswer} ${sentence}`);
+      mend.hidden = caution?.code !== "maybe-fahrenheit";
+      if (caution?.actual !== undefined && !mend.hidden)
+        say(mend, words.wasFahrenheit(meant(caution.actual)));
+    } else {
+      say(time, formatTime(rounded.timeS));
+      say(interval, words.between(formatTime(rounded.lowS), formatTime(rounded.highS)));
+      say(gravest, sentence);
+    }
+  };
+  return { element: frame("develop", words.develop, answered, old, refused, fill, gravest), update };
+};

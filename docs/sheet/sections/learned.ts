@@ -1,0 +1,292 @@
+/* Learned: the runs, the band as it narrowed with each, the test that would help most, and pasted notes. */
+import {
+  formatDilution,
+  formatSpread,
+  formatTemperature,
+  formatTime,
+  isInputError,
+  learn,
+  parseDilution,
+  parseTemperature,
+  parseTime,
+  readRunNotes,
+  roundTime,
+  startKnowledge,
+  tableRecords,
+  type DevelopmentRun,
+  type RoundedEstimate,
+} from "darkroom-kinetics";
+import { newBath } from "../bath.js";
+import { messageOf } from "../blanks.js";
+import { problemsText } from "../catalogue.js";
+import { attribute, button, el, put, say, type Child } from "../dom.js";
+import { bandsOf, bestTest, type Ground } from "../learned.js";
+import { learnedWordsOf, type Judged } from "../learnedWords.js";
+import { frame, type MakeSection } from "../section.js";
+import type { Sheet } from "../sheet.js";
+
+const judgements: readonly Judged[] = ["good", "thin", "dense", "failed"];
+
+/** The columns that can be written over. */
+type Field = "time" | "temperature" | "dilution";
+
+/** Learned. */
+export const learnedSection: MakeSection = (store) => {
+  const words = learnedWordsOf(store.sheet.language);
+  const problem = el("p", { class: "message", role: "alert" });
+  const degrees = (celsius: number): string => formatTemperature(celsius, { unit: store.sheet.unit });
+  /** Keeps these runs, where something can be learned from them; else says why not. */
+  const setRuns = (runs: readonly DevelopmentRun[], more: Partial<Sheet> = {}): void => {
+    const { baseline, laws } = store.answer.given;
+    try {
+      learn(startKnowledge(baseline, { laws }), runs);
+      say(problem, "");
+      store.change({ runs, invented: false, ...more });
+    } catch (error) {
+      if (!isInputError(error)) throw error;
+      say(problem, messageOf(error, String(error.actual), store.sheet));
+    }
+  };
+  const keepBath = (): void => {
+    store.change({ bath: { ...newBath, ...store.sheet.bath, done: undefined } });
+  };
+
+  // A run that waits for its outcome.
+  const waits = el("p", { class: "said" });
+  const waiting = el(
+    "div",
+    { class: "card" },
+    waits,
+    el("p", { class: "ask", id: "came-out" }, words.ask),
+    el(
+      "div",
+      { "class": "answers", "role": "group", "aria-labelledby": "came-out" },
+      ...judgements.map((kind) =>
+        button(
+          words.outcomes[kind],
+          () => {
+            const { bath, runs } = store.sheet;
+            if (bath?.done === undefined) return;
+            const run: DevelopmentRun = { ...bath.done, outcome: { kind } };
+            setRuns([...runs, run], { bath: { ...bath, done: undefined } });
+          },
+          { class: `outcome-${kind}` },
+        ),
+      ),
+    ),
+    button(words.away, keepBath, { class: "plain" }),
+  );
+
+  const none = el("p", { class: "said" }, words.none);
+  const body = el("tbody");
+  const table = el(
+    "table",
+    { class: "runs" },
+    el(
+      "thead",
+      {},
+      el("tr", {}, ...Object.values(words.columns).map((column) => el("th", { scope: "col" }, column))),
+    ),
+    body,
+  );
+
+  /** How a field is written and read. */
+  const fields: Readonly<
+    Record<Field, { show: (run: DevelopmentRun) => string; read: (text: string) => Partial<DevelopmentRun> }>
+  > = {
+    time: {
+      show: ({ timeS }) => formatTime(roundTime(timeS, 5)),
+      read: (text) => ({ timeS: parseTime(text) }),
+    },
+    temperature: {
+      show: ({ temperatureC }) => degrees(temperatureC),
+      read: (text) => ({ temperatureC: parseTemperature(text, { unit: store.sheet.unit }) }),
+    },
+    dilution: {
+      show: ({ dilution }) => (dilution === undefined ? "" : dilutionText(dilution)),
+      read: (text) => ({ dilution: text.trim() === "" ? undefined : parseDilution(text) }),
+    },
+  };
+
+  function rowOf(run: DevelopmentRun, i: number): HTMLTableRowElement {
+    const cell = (column: keyof typeof words.columns, ...children: readonly Child[]): HTMLElement =>
+      el("td", { "data-column": words.columns[column] }, ...children);
+    const blank = (name: Field): HTMLElement => {
+      const input = el("input", {
+        "class": "blank",
+        "type": "text",
+        "value": fields[name].show(run),
+        "size": 7,
+        "autocomplete": "off",
+        "aria-label": words.field(words.columns[name], i + 1),
+        "change": () => {
+          try {
+            const read = fields[name].read(input.value);
+            say(problem, "");
+            setRuns(store.sheet.runs.map((one, k) => (k === i ? { ...one, ...read } : one)));
+          } catch (error) {
+            if (!isInputError(error)) throw error;
+            say(problem, messageOf(error, input.value, store.sheet));
+            attribute(input, "aria-invalid", "true");
+          }
+        },
+      });
+      return cell(name, input);
+    };
+    const { kind } = run.outcome;
+    const outcome: HTMLSelectElement = el(
+      "select",
+      {
+        "class": "blank",
+        "aria-label": words.field(words.columns.outcome, i + 1),
+        "change": () => {
+          const chosen = judgements.find((one) => one === outcome.value);
+          if (chosen === undefined) return;
+          setRuns(store.sheet.runs.map((one, k) => (k === i ? { ...one, outcome: { kind: chosen } } : one)));
+        },
+      },
+      ...(isJudged(kind) ? [] : [el("option", { value: kind, selected: true }, words.other[kind])]),
+      ...judgements.map((one) => el("option", { value: one, selected: one === kind }, words.outcomes[one])),
+    );
+    const remove = button(
+      words.columns.remove,
+      () => {
+        setRuns(store.sheet.runs.filter((_, k) => k !== i));
+      },
+      { "class": "plain", "aria-label": words.removeRun(i + 1) },
+    );
+    return el(
+      "tr",
+      {},
+      cell("date", run.date ?? "–"),
+      blank("time"),
+      blank("temperature"),
+      blank("dilution"),
+      cell("outcome", outcome),
+      cell("remove", remove),
+    );
+  }
+
+  // The band as it narrowed.
+  const bands = el("ul", { class: "bands" });
+  const bandPart = el("div", {}, el("h3", {}, words.band), bands);
+
+  function bandOf(band: RoundedEstimate | undefined, i: number, low: number, high: number): HTMLElement {
+    const at = (timeS: number): number => (100 * Math.log(timeS / low)) / Math.log(high / low);
+    const label = i === 0 ? words.before : words.after(i);
+    if (band === undefined) return el("li", {}, label);
+    const { lowS, timeS, highS } = band;
+    return el(
+      "li",
+      {},
+      el(
+        "span",
+        { class: "band-label" },
+        `${label}: ${formatTime(timeS)}, `,
+        el("span", {}, words.between(formatTime(lowS), formatTime(highS))),
+      ),
+      el(
+        "span",
+        { "class": "band-bar", "aria-hidden": "true" },
+        el("span", { style: `left:${at(lowS).toFixed(1)}%;width:${(at(highS) - at(lowS)).toFixed(1)}%` }),
+        el("i", { style: `left:${at(timeS).toFixed(1)}%` }),
+      ),
+    );
+  }
+
+  // The test that would help most.
+  const worth = el("p", { class: "said" });
+  const testPart = el("div", {}, el("h3", {}, words.test), worth);
+
+  // Pasted notes.
+  const notes = el("textarea", { id: "notes", rows: 4, spellcheck: "false", autocomplete: "off" });
+  const outcome = el("ul", { class: "care" });
+  const read = button(
+    words.read,
+    () => {
+      const { runs, rejected, unread } = readRunNotes(tableRecords(notes.value));
+      notes.value = "";
+      put(outcome, [
+        el("li", {}, words.readRuns(runs.length)),
+        // The headings are the first row of what was pasted.
+        ...rejected.map(({ row, problems }) =>
+          el("li", {}, words.rejected(row + 2, problemsText(problems, store.sheet))),
+        ),
+        ...unread.map(({ row, heading, text, whole }) =>
+          el("li", {}, whole ? words.unreadColumn(heading) : words.unreadCell(row + 2, heading, text)),
+        ),
+      ]);
+      if (runs.length > 0) setRuns([...store.sheet.runs, ...runs]);
+    },
+    { id: "read-notes" },
+  );
+  const paste = el(
+    "div",
+    {},
+    el("h3", {}, el("label", { for: "notes" }, words.paste)),
+    el("p", { class: "quiet" }, words.pasteHint),
+    notes,
+    read,
+    el("div", { role: "status" }, outcome),
+  );
+
+  let drawn = "";
+  const update = (): void => {
+    const { sheet, answer } = store;
+    const { runs, bath } = sheet;
+    waiting.hidden = bath?.done === undefined;
+    if (bath?.done !== undefined)
+      say(waits, words.waiting(formatTime(roundTime(bath.done.timeS, 5)), degrees(bath.done.temperatureC)));
+    none.hidden = runs.length > 0 || bath?.done !== undefined;
+    table.hidden = runs.length === 0;
+    const ground: Ground = { ...answer.given, conditions: answer.conditions };
+    const key = JSON.stringify([runs, ground, sheet.unit]);
+    if (key === drawn) return;
+    drawn = key;
+    put(body, runs.map(rowOf));
+    bandPart.hidden = runs.length === 0;
+    if (runs.length > 0) {
+      const all = bandsOf(ground, runs);
+      const known = all.filter((band) => band !== undefined);
+      const low = Math.min(...known.map(({ lowS }) => lowS));
+      const high = Math.max(...known.map(({ highS }) => highS));
+      put(
+        bands,
+        all.map((band, i) => bandOf(band, i, low, high)),
+      );
+    }
+    const best = answer.rounded === undefined ? undefined : bestTest(ground, runs);
+    testPart.hidden = best === undefined;
+    if (best !== undefined && answer.rounded !== undefined) say(worth, worthOf(best, ground, answer.rounded));
+  };
+
+  function worthOf(
+    { name, timeS, logSd }: NonNullable<ReturnType<typeof bestTest>>,
+    ground: Ground,
+    shown: RoundedEstimate,
+  ): string {
+    const { candidates } = words;
+    const { temperatureC, dilution } = ground.baseline;
+    const what = {
+      today: candidates.today,
+      fresh: candidates.fresh,
+      temperature: candidates.temperature(degrees(temperatureC)),
+      dilution: candidates.dilution(dilution === undefined ? "" : dilutionText(dilution)),
+    }[name];
+    // Today's bath has the time of the sheet, and others are rounded as that one is.
+    const testS = name === "today" ? shown.timeS : roundTime(timeS, shown.stepS);
+    return words.worth(what, formatTime(testS), formatSpread(logSd));
+  }
+
+  update();
+  return {
+    element: frame("learned", words.heading, waiting, none, table, problem, bandPart, testPart, paste),
+    update,
+  };
+};
+
+const isJudged = (kind: DevelopmentRun["outcome"]["kind"]): kind is Judged =>
+  (judgements as readonly string[]).includes(kind);
+
+const dilutionText = (dilution: NonNullable<DevelopmentRun["dilution"]>): string =>
+  typeof dilution === "string" ? dilution : formatDilution(dilution);

@@ -1,0 +1,78 @@
+/* What the section of the shelf says, in both languages. Steps, hazards and reasons come from the package. */
+import type { BrewMaterial } from "darkroom-kinetics";
+import type { Language } from "./sheet.js";
+
+const english = {
+  heading: "Shelf",
+  cupboard: "What is in the cupboard?",
+  others: "Also",
+  label: "One tablet holds",
+  labelUnit: "mg of vitamin C, by its label",
+  sentence: "{volume} of bath at {temperature}, for {material}, measured with {spoon}.",
+  volume: "volume of the brew",
+  temperature: "temperature of the brew",
+  material: "what is developed",
+  materials: { film: "film", plate: "a plate", paper: "paper" } satisfies Record<BrewMaterial, string>,
+  spoon: "how it is measured",
+  weighed: "scales",
+  spoonOf: (ml: string) => `a spoon of ${ml}`,
+  brew: "The brew",
+  amount: (spoons: string, spoonMl: string, grams: string, name: string) =>
+    `${spoons} level spoons of ${spoonMl} (${grams}) ${name}`,
+  solution: (percent: number) => `as a solution of ${percent} %`,
+  tablets: (count: string, name: string) => `${count} × ${name}`,
+  weight: (grams: string, name: string) => `${grams} ${name}`,
+  lives: (hours: string) => `It lives about ${hours}.`,
+  carries: (count: number, format: string) => `It carries ${count} of size ${format}.`,
+  begin: (time: string, low: string, high: string, temperature: string) =>
+    `Begin with ${time} at ${temperature}, nine times in ten ${low} to ${high}.`,
+  strip: (times: string) => `For a strip: ${times}.`,
+  add: "What would help",
+  more: { "more-bath": "a larger bath", "warm-water": "warmer water" },
+  mixing: "Mixing, one step at a time",
+  step: (step: number, of: number) => `Step ${step} of ${of}`,
+  back: "Back",
+  next: "Next",
+  use: "Use this brew",
+  undo: "Undo: what was known before",
+  used: "The brew is what is known now, with its starting time. Run the strip before a negative.",
+};
+
+export type ShelfWords = typeof english;
+
+const german: ShelfWords = {
+  heading: "Vorrat",
+  cupboard: "Was ist im Schrank?",
+  others: "Außerdem",
+  label: "Eine Tablette enthält",
+  labelUnit: "mg Vitamin C, laut Aufdruck",
+  sentence: "{volume} Bad bei {temperature}, für {material}, gemessen mit {spoon}.",
+  volume: "Menge des Ansatzes",
+  temperature: "Temperatur des Ansatzes",
+  material: "was entwickelt wird",
+  materials: { film: "Film", plate: "eine Platte", paper: "Papier" },
+  spoon: "womit gemessen wird",
+  weighed: "einer Waage",
+  spoonOf: (ml) => `einem Löffel von ${ml}`,
+  brew: "Der Ansatz",
+  amount: (spoons, spoonMl, grams, name) => `${spoons} gestrichene Löffel von ${spoonMl} (${grams}) ${name}`,
+  solution: (percent) => `als Lösung von ${percent} %`,
+  tablets: (count, name) => `${count} × ${name}`,
+  weight: (grams, name) => `${grams} ${name}`,
+  lives: (hours) => `Er hält etwa ${hours}.`,
+  carries: (count, format) => `Er reicht für ${count} im Format ${format}.`,
+  begin: (time, low, high, temperature) =>
+    `Beginne mit ${time} bei ${temperature}, in neun von zehn Fällen ${low} bis ${high}.`,
+  strip: (times) => `Für einen Streifen: ${times}.`,
+  add: "Was helfen würde",
+  more: { "more-bath": "mehr Bad", "warm-water": "wärmeres Wasser" },
+  mixing: "Ansetzen, Schritt für Schritt",
+  step: (step, of) => `Schritt ${step} von ${of}`,
+  back: "Zurück",
+  next: "Weiter",
+  use: "Diesen Ansatz nehmen",
+  undo: "Rückgängig: was vorher bekannt war",
+  used: "Der Ansatz ist nun das Bekannte, mit seiner Anfangszeit. Erst der Streifen, dann das Negativ.",
+};
+
+export const shelfWordsOf = (language: Language): ShelfWords => (language === "de" ? german : english);

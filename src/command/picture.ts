@@ -1,0 +1,91 @@
+/*
+ * darkroom-kinetics chart --svg: one answer of a recipe or a day as a picture.
+ */
+import {
+  answerPicture,
+  describeCautions,
+  describePicture,
+  pictureSvg,
+  recipePicture,
+  type AnswerPicture,
+  type Caution,
+  type Conditions,
+} from "../index.js";
+import { readDay, type DayBath } from "./day.js";
+import { recipeOf, type Document } from "./document.js";
+import { fault, placed } from "./fault.js";
+import { safetyIn } from "./lines.js";
+import type { Asked } from "./options.js";
+import { askedConditions, dayPlaces, recipeName } from "./time.js";
+import { wordsOf, type Words } from "./words.js";
+
+/** The picture of a file: what is drawn, and the drawing. */
+export interface PictureReport {
+  readonly data: { readonly file: string; readonly name: string; readonly picture: AnswerPicture };
+  readonly text: string;
+  readonly cautions: readonly Caution[];
+}
+
+export function pictureReport(document: Document, asked: Asked): PictureReport {
+  const { name, picture } = document.kind === "recipe" ? ofRecipe(document, asked) : ofDay(document, asked);
+  const { cautions } = picture;
+  return {
+    data: { file: document.file, name, picture },
+    text: drawn(name, picture, wordsOf(asked)),
+    cautions,
+  };
+}
+
+function ofRecipe(
+  document: Document,
+  asked: Asked,
+): { readonly name: string; readonly picture: AnswerPicture } {
+  if (asked.bath !== undefined)
+    throw fault(
+      { en: "a recipe has no list of baths.", de: "ein Rezept hat keine Liste von Bädern." },
+      { pointer: "" },
+    );
+  const { recipe } = recipeOf(document);
+  const picture = placed([], () => recipePicture(recipe, askedConditions(asked), { strip: true }));
+  return { name: recipeName(recipe), picture };
+}
+
+function ofDay(document: Document, asked: Asked): { readonly name: string; readonly picture: AnswerPicture } {
+  const { baseline, laws: knowledge, baths } = readDay(document.value);
+  const own = askedConditions(asked);
+  // As for `time`: conditions of the command line are a question of their own, unless a bath is named too.
+  const bath = own !== undefined && asked.bath === undefined ? undefined : bathOf(baths, asked.bath);
+  const conditions: Conditions = { ...bath?.conditions, ...own };
+  const name = bath?.name ?? (own === undefined ? "As known" : "As asked");
+  const input = { baseline, conditions, knowledge, strip: true };
+  return { name, picture: placed(dayPlaces(bath?.pointer ?? "/baths"), () => answerPicture(input)) };
+}
+
+/** The bath that was named or numbered; the first where none was. */
+function bathOf(baths: readonly DayBath[], asked: string | undefined): DayBath | undefined {
+  if (asked === undefined) return baths[0];
+  const bath = baths.find(({ name }) => name === asked) ?? baths[Number(asked) - 1];
+  if (bath !== undefined) return bath;
+  const names = baths.map(({ name }) => JSON.stringify(name)).join(", ");
+  const said = {
+    en: `it has no bath ${JSON.stringify(asked)}; it has ${names === "" ? "none" : names}.`,
+    de: `ein Bad ${JSON.stringify(asked)} gibt es nicht; es gibt ${names === "" ? "keines" : names}.`,
+  };
+  throw fault(said, { pointer: "/baths" });
+}
+
+/** A file of its own: the answer above, what is unwise below. */
+function drawn(name: string, picture: AnswerPicture, words: Words): string {
+  const { texts, unit } = words;
+  const language = texts === undefined ? { unit } : { texts: texts.picture, answerTexts: texts.answer, unit };
+  const { time, interval } = describePicture(picture, language);
+  const answer = time === undefined ? words.noTime : words.pictured(time, interval ?? "");
+  const grave = picture.cautions.filter(({ severity }) => severity !== "note");
+  const said = grave.map((one) => ({ ...one, path: "" }));
+  return pictureSvg(picture, {
+    ...language,
+    standalone: true,
+    heading: `${name}: ${answer}`,
+    foot: [...describeCautions(said, texts?.cautions, { unit }), safetyIn(words)],
+  });
+}

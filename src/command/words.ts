@@ -1,0 +1,112 @@
+/*
+ * What the command says besides the sentences of the package, in each language that it speaks.
+ */
+import type { SpoonHeap, TemperatureUnit, Texts } from "../index.js";
+import { de } from "../texts/de.js";
+
+/** The words of one language. */
+export interface Words {
+  /** the catalogues of the package; English when left out */
+  readonly texts?: Texts;
+  /** the unit that temperatures are shown in */
+  readonly unit: TemperatureUnit;
+  /** problems beside the first */
+  readonly others: (count: number) => string;
+  /** a figure as the language writes it */
+  readonly figure: (text: string) => string;
+  readonly dilution: (text: string) => string;
+  readonly known: (time: string, temperature: string, more: string) => string;
+  readonly today: (temperature: string) => string;
+  readonly noTime: string;
+  readonly develop: (time: string, low: string, high: string) => string;
+  /** a time in a heading, with its interval */
+  readonly pictured: (time: string, interval: string) => string;
+  readonly months: string;
+  readonly brew: string;
+  readonly ingredient: (name: string) => string;
+  readonly spoons: (count: number, heap: SpoonHeap) => string;
+  readonly tablets: (count: number, labelMg: number) => string;
+  readonly to: string;
+  readonly strength: (factor: string) => string;
+  readonly table: (rows: readonly number[]) => string;
+  readonly deviation: string;
+  readonly printed: (printed: string, predicted: string) => string;
+  readonly sound: (cautions: number) => string;
+  /** before what holds for every run */
+  readonly always: string;
+}
+
+export type LanguageName = "en" | "de";
+
+const same = (text: string): string => text;
+
+const commas = (text: string): string => text.replace(/(\d)\.(\d)/g, "$1,$2");
+
+const HEAPS: Readonly<Record<SpoonHeap, string>> = {
+  level: "gestrichen",
+  rounded: "leicht gehäuft",
+  heaped: "gehäuft",
+};
+
+const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
+  en: {
+    others: (count) => `(and ${count} more: see darkroom-kinetics check)`,
+    figure: same,
+    dilution: same,
+    known: (time, temperature, more) => `Known: ${time} at ${temperature}${more}`,
+    today: (temperature) => `today ${temperature}.`,
+    noTime: "No time.",
+    develop: (time, low, high) => `Develop ${time}, nine times in ten ${low} to ${high}.`,
+    pictured: (time, interval) => `${time}, nine times in ten ${interval}`,
+    months: "months",
+    brew: "A brew by the spoon",
+    ingredient: same,
+    spoons: (count, heap) => `${count} ${heap}`,
+    tablets: (count, labelMg) => `${count} of ${labelMg} mg`,
+    to: "to",
+    strength: (factor) => `strength: time × ${factor}`,
+    table: (rows) => `A published table, predicted from its rows ${rows.join(" and ")}`,
+    deviation: "standard deviation",
+    printed: (printed, predicted) => `printed ${printed}, predicted ${predicted}`,
+    sound: (cautions) =>
+      `sound${cautions === 0 ? "" : cautions === 1 ? ", one caution" : `, ${cautions} cautions`}.`,
+    always: "Always",
+  },
+  de: {
+    texts: de,
+    others: (count) => `(und ${count} weitere: siehe darkroom-kinetics check)`,
+    figure: commas,
+    dilution: (text) => de.plan.dilution(text),
+    known: (time, temperature, more) => `Bekannt: ${time} bei ${temperature}${more}`,
+    today: (temperature) => `heute ${temperature}.`,
+    noTime: "Keine Zeit.",
+    develop: (time, low, high) => `${time} entwickeln, in neun von zehn Fällen ${low} bis ${high}.`,
+    pictured: (time, interval) => `${time}, in neun von zehn Fällen ${interval}`,
+    months: "Monate",
+    brew: "Ein Ansatz nach Löffeln",
+    ingredient: (name) =>
+      Object.hasOwn(de.ingredients, name) ? de.ingredients[name as keyof typeof de.ingredients] : name,
+    spoons: (count, heap) => `${commas(String(count))} ${HEAPS[heap]}`,
+    tablets: (count, labelMg) => `${commas(String(count))} zu ${commas(String(labelMg))} mg`,
+    to: "bis",
+    strength: (factor) => `Stärke: Zeit × ${factor}`,
+    table: (rows) => `Eine gedruckte Tabelle, vorhergesagt aus ihren Zeilen ${rows.join(" und ")}`,
+    deviation: "Standardabweichung",
+    printed: (printed, predicted) => `gedruckt ${printed}, vorhergesagt ${predicted}`,
+    sound: (cautions) =>
+      `in Ordnung${cautions === 0 ? "" : cautions === 1 ? ", ein Hinweis" : `, ${cautions} Hinweise`}.`,
+    always: de.plan.bench,
+  },
+};
+
+/** The words of a language, with temperatures in a unit. */
+export const wordsOf = ({
+  lang,
+  unit,
+}: {
+  readonly lang: LanguageName;
+  readonly unit: TemperatureUnit;
+}): Words => ({
+  ...WORDS[lang],
+  unit,
+});

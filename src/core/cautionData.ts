@@ -1,0 +1,241 @@
+/*
+ * What the sentence of a caution names besides its limit and its actual figure, code by code. A code that is
+ * not here names nothing else.
+ */
+
+/** The `data` of a caution, by its code. */
+export interface CautionData {
+  /** what did not follow from the runs */
+  readonly "stored-differs": {
+    /** the fields of stored knowledge that were worked out again */
+    readonly fields: readonly string[];
+  };
+  /** what rests on a generic law */
+  readonly "default-law": {
+    /** causes, pairs and marks by their names */
+    readonly causes: readonly string[];
+  };
+  /** a law outside what was published */
+  readonly "law-unusual": {
+    /** its field in knowledge */
+    readonly law: string;
+    /** what is unusual about it */
+    readonly reason: UnusualReason;
+  };
+  /** a field that is not read */
+  readonly "unknown-field": {
+    /** its name */
+    readonly field: string;
+    /** the known field that is nearest to it */
+    readonly nearest?: string;
+  };
+  /** a side beyond the rows of a table */
+  readonly "outside-table": {
+    /** whose table it is */
+    readonly cause: "temperature" | "dilution";
+  };
+  /** stand development */
+  readonly "stand": {
+    /** the side that stands */
+    readonly side: "baseline" | "conditions";
+  };
+  /** a gradient near a limit of growth */
+  readonly "near-limit": {
+    /** the limit that is near: the top of growth, or 0 */
+    readonly side: "top" | "bottom";
+  };
+  /** a temperature that is too warm for °C */
+  readonly "maybe-fahrenheit": {
+    /** the figure taken as °F, in °C */
+    readonly celsius: number;
+  };
+  /** a temperature that is too cold for a bath */
+  readonly "maybe-celsius": {
+    /** the figure before it was converted, °C */
+    readonly celsius: number;
+  };
+  /** a temperature that no print describes */
+  readonly "temperature-limit": {
+    /** the lower end of the range, °C */
+    readonly low: number;
+    /** the upper end, °C */
+    readonly high: number;
+  };
+  /** a temperature outside the usual */
+  readonly "temperature-unusual": {
+    /** the lower end of the range, °C */
+    readonly low: number;
+    /** the upper end, °C */
+    readonly high: number;
+  };
+  /** a bath that does not live long enough */
+  readonly "bath-past-life": {
+    /** whether it is judged at the pour-in or at the pour-out */
+    readonly at: "pour-in" | "pour-out";
+  };
+  /** less stock than the area needs */
+  readonly "too-little-stock": {
+    /** what a roll needs, ml */
+    readonly mlPerRoll: number;
+    /** what that rests on */
+    readonly basis: string;
+    /** the family of developers */
+    readonly family?: string;
+  };
+  /** a bath that does not cover the dish */
+  readonly "thin-layer": {
+    /** the least volume that does, ml */
+    readonly leastMl: number;
+  };
+  /** a bath that this material takes past its capacity */
+  readonly "bath-capacity-reached": {
+    /** what sets the capacity */
+    readonly by: string;
+  };
+  /** what a push does for the shadows */
+  readonly "push-shadows": {
+    /** what they gain at most, stops */
+    readonly shadowStops: number;
+  };
+  /** two estimates of one time */
+  readonly "estimates-disagree": {
+    /** the first, s */
+    readonly firstS: number;
+    /** the second, s */
+    readonly secondS: number;
+  };
+  /** a bath in which gelatin swells */
+  readonly "ph-high": {
+    /** whether the emulsion is soft */
+    readonly soft: boolean;
+    /** pH of the bath as it is */
+    readonly ph: number;
+  };
+  /** acid with carbonate */
+  readonly "acid-foams": {
+    /** most gas that can come off, l */
+    readonly gasL: number;
+  };
+  /** fast film without a restrainer */
+  readonly "restrainer-wanted": {
+    /** from which film speed on, ISO arithmetic */
+    readonly iso: number;
+    /** how much potassium bromide, g/l */
+    readonly bromideGPerL: number;
+    /** how much salt instead, from and to, g/l */
+    readonly saltGPerL: readonly [number, number];
+  };
+  /** more than the water can hold */
+  readonly "undissolved": {
+    /** the ingredient as the handbook names it */
+    readonly ingredient: string;
+  };
+  /** caustic soda with too little water */
+  readonly "too-concentrated": {
+    /** the ingredient as the handbook names it */
+    readonly ingredient: string;
+  };
+  /** a spoon of uncertain weight */
+  readonly "spoon-range": {
+    /** the ingredient as the handbook names it */
+    readonly ingredient: string;
+  };
+  /** what an ingredient may do to whoever handles it */
+  readonly "hazard": {
+    /** the ingredient as the handbook names it */
+    readonly ingredient: string;
+    /** the hazard as the handbook names it */
+    readonly hazard: string;
+  };
+  /** two brews of unlike pH */
+  readonly "alkali-changed": {
+    /** pH of the known brew */
+    readonly fromPh: number;
+    /** pH of today's */
+    readonly toPh: number;
+  };
+  /** powder in the oven */
+  readonly "baking-depth": {
+    /** its depth, mm */
+    readonly depthMm: number;
+  };
+  /** a fresh brew */
+  readonly "rest-before-use": {
+    /** how long to wait at least, s */
+    readonly minS: number;
+    /** how long at most, s */
+    readonly maxS: number;
+  };
+  /** a step between two baths */
+  readonly "temperature-step": {
+    /** the step of the plan that follows it */
+    readonly bath: string;
+  };
+  /** fixing that is too short */
+  readonly "short-fix": {
+    /** the clearing times that are due */
+    readonly times: number;
+  };
+  /** fixing that bleaches */
+  readonly "long-fix": {
+    /** the clearing times that were planned */
+    readonly times: number;
+  };
+  /** sources that disagree */
+  readonly "fixing-split": {
+    /** the clearing times that are planned */
+    readonly times: number;
+  };
+  /** no reading is believed */
+  readonly "forecast-only": {
+    /** since when, s from pour-in */
+    readonly sinceS: number;
+  };
+  /** a run that counts for less */
+  readonly "doubted-run": {
+    /** its id, or its place from 0 */
+    readonly run: string | number;
+    /** why, as in `knowledge.setAside` */
+    readonly reason: string;
+  };
+  /** a learned number at the end of its range */
+  readonly "held-at-limit": {
+    /** the number by its name */
+    readonly parameter: string;
+    /** the cause, pair or mark that it belongs to */
+    readonly cause: string;
+  };
+  /** a learned number far from where it began */
+  readonly "far-from-known": {
+    /** the number by its name */
+    readonly parameter: string;
+    /** the cause, pair or mark that it belongs to */
+    readonly cause: string;
+  };
+  /** times that drift */
+  readonly "trend": {
+    /** those of the newest date as a multiple of those of the oldest */
+    readonly ratio: number;
+  };
+  /** runs without a date */
+  readonly "undated-runs": {
+    /** their places in `knowledge.runs` */
+    readonly runs: readonly number[];
+  };
+  /** numbers that the runs cannot tell apart */
+  readonly "not-separated": {
+    /** the numbers by their names */
+    readonly parameters: readonly string[];
+    /** the causes that they belong to */
+    readonly causes: readonly string[];
+  };
+  /** runs that are equal in every field */
+  readonly "equal-runs": {
+    /** their places in `knowledge.runs` */
+    readonly runs: readonly number[];
+  };
+}
+
+/** What is unusual about a law. */
+export type UnusualReason =
+  "energy" | "maybe-kilocalories" | "maybe-fahrenheit" | "exponent" | "increase" | "maybe-percent";

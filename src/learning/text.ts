@@ -1,0 +1,75 @@
+/*
+ * Module: learning. Every English sentence of this module, made from data.
+ */
+import type { CautionSentences } from "../core/cautionTexts.js";
+import { decimals, isFigure } from "../core/digits.js";
+import { causesText } from "../core/text.js";
+import type { SetAsideReason } from "./types.js";
+import type { InputWanted } from "../core/errorRules.js";
+
+/** The codes of the cautions that this module gives. */
+export type LearningCautionCode =
+  | "stored-differs"
+  | "doubted-run"
+  | "held-at-limit"
+  | "far-from-known"
+  | "trend"
+  | "undated-runs"
+  | "scatter"
+  | "not-separated"
+  | "only-good"
+  | "equal-runs";
+
+/** Why a run is not fitted, or counts for less: what follows "the run". */
+export const setAsideTexts: Readonly<Record<SetAsideReason, string>> = {
+  "failed": "failed",
+  "fogged": "is fogged",
+  "stand": "compares stand development with agitation",
+  "past-life": "is past the life of its bath",
+  "maybe-fahrenheit": "has a temperature that may be in °F",
+  "too-far": "is too far from the known time for the laws",
+  "disagrees": "disagrees with the others beyond chance",
+};
+
+const reasonText = (reason: string): string =>
+  Object.hasOwn(setAsideTexts, reason) ? setAsideTexts[reason as SetAsideReason] : "is in doubt";
+
+/** The base time has no name of its own as a cause. */
+const named = (causes: readonly string[]): string =>
+  causesText(causes).replace(/\bbaseline\b/, "the base time");
+
+/** The sentence of each caution of this module. */
+export const learningSentences: Pick<CautionSentences, LearningCautionCode> = {
+  "stored-differs": ({ data }) =>
+    `What was stored does not follow from prior and runs: ${data.fields.join(", ")}. ` +
+    `It was worked out again.`,
+  "doubted-run": ({ data }) =>
+    `Run ${String(data.run)} ${reasonText(data.reason)} and counts for less. Check the notes.`,
+  "held-at-limit": ({ data }) =>
+    `The runs carry ${named([data.cause])} past its limit. It is held there. Check the notes.`,
+  "far-from-known": ({ actual, data }) =>
+    `The runs carry ${named([data.cause])} ${decimals(isFigure(actual) ? Math.abs(actual) : actual)} ` +
+    `standard deviations from what is known. Check the notes.`,
+  "trend": ({ data }) =>
+    `The times have drifted. They are ${decimals(data.ratio, 2)} times those on the oldest date. ` +
+    `Check bath and thermometer.`,
+  "undated-runs": () => "Some runs have no date. They are taken in the middle of the dated ones.",
+  "scatter": ({ actual }) =>
+    `The runs scatter ${decimals(actual)} times as much as their outcomes say. Not all is in the notes.`,
+  "not-separated": ({ data }) =>
+    `The runs cannot tell apart ${named(data.causes)}: they changed together. ` +
+    `Change one alone in the next test.`,
+  "only-good": () =>
+    "Nearly all runs were good at the predicted time. They do not tell how far off is still good, " +
+    "and the interval may be too narrow. Develop one 30 % longer or shorter.",
+  "equal-runs": () => "Two runs are equal in every field and count twice. Give each an id, or drop one.",
+};
+
+export const noPlaceText: InputWanted<"place-in-model"> = ({ reason }) =>
+  `such that the model has a place for it: it ${reasonText(reason)}`;
+
+export const samePriorText: InputWanted<"same-prior"> = () =>
+  "knowledge from the same prior as a: learn its runs into a instead";
+
+export const idText: InputWanted<"id-of-one-run"> = ({ row }) =>
+  `the id of one run only${row === undefined ? "" : `, and not that of row ${row}`}`;

@@ -1,0 +1,14 @@
+/*
+ * Module: push. The English sentences of its cautions, each from its data.
+ */
+import type { CautionSentences } from "../core/cautionTexts.js";
+import { digits } from "../core/digits.js";
+
+/** The sentence of each caution of this module. */
+export const pushSentences: Pick<CautionSentences, "push-far" | "push-shadows" | "pull-far"> = {
+  "push-far": ({ limit }) =>
+    `Beyond a push of ${digits(limit)} stops published times hardly exist, and the shadows stay empty.`,
+  "push-shadows": ({ data }) =>
+    `A push lifts the middle tones. The shadows gain at most ${digits(data.shadowStops, 2)} of a stop.`,
+  "pull-far": ({ limit }) => `A pull beyond ${digits(-limit)} stops leaves a flat negative.`,
+};

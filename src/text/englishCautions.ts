@@ -1,0 +1,17 @@
+import type { CautionTexts } from "../core/cautionTexts.js";
+import { processSentences, severityTexts } from "../process/text.js";
+import { readingSentences } from "../steering/text.js";
+import { temperatureSentences } from "../temperature/text.js";
+
+/**
+ * Cautions in English. Their own messages say it already, with temperatures in °C: only the sentences that
+ * name a temperature are here, for those who see it in °F.
+ */
+export const englishCautions: CautionTexts = {
+  severities: severityTexts,
+  sentences: {
+    ...temperatureSentences,
+    ...readingSentences,
+    "temperature-step": processSentences["temperature-step"],
+  },
+};

@@ -1,0 +1,171 @@
+/*
+ * Cautions about a time, in German: what it rests on, the bath, contrast, light.
+ */
+import type { CautionFacts, CautionSentences } from "../../core/cautionTexts.js";
+import { dauer, grad, gradBis, gradWeit, stellen, und, wort, zahl } from "./figures.js";
+import type { brewSentences } from "./brewCautions.js";
+import type { runSentences } from "./runCautions.js";
+import { causes } from "./words.js";
+
+type Codes = Exclude<keyof CautionSentences, keyof typeof brewSentences | keyof typeof runSentences>;
+
+const named = (names: unknown, words: Readonly<Record<string, string>>): string =>
+  und(Array.isArray(names) ? (names as readonly unknown[]).map((name) => wort(words, name)) : names);
+
+const percent = (share: number): string => `${stellen(100 * share, 0)} %`;
+
+const stops = (value: number): string => `${zahl(value, 2)} ${value === 1 ? "Blende" : "Blenden"}`;
+
+const printed = ({ limit, actual }: CautionFacts<"law-unusual">, unit: string, times = 1): string =>
+  `Der ${actual < limit ? "kleinste" : "größte"} veröffentlichte Wert ist ${zahl(limit * times)}${unit}.`;
+
+const unusual: {
+  readonly [Reason in CautionFacts<"law-unusual">["data"]["reason"]]: (
+    facts: CautionFacts<"law-unusual">,
+  ) => string;
+} = {
+  "energy": (facts) =>
+    `Die Aktivierungsenergie des Temperaturgesetzes ist ${zahl(facts.actual)} kJ/mol. ` +
+    printed(facts, " kJ/mol"),
+  "maybe-kilocalories": ({ actual }) =>
+    `Die Aktivierungsenergie ist sehr klein, ${zahl(actual)} kJ/mol. Sind es kcal/mol?`,
+  "maybe-fahrenheit": ({ limit, actual }) =>
+    `Das Verhältnis gilt über ${zahl(actual)} Grad. Sind das °F? Es sind ${zahl(limit)} °C.`,
+  "exponent": (facts) =>
+    `Der Exponent des Verdünnungsgesetzes ist ${zahl(facts.actual)}. ${printed(facts, "")}`,
+  "increase": (facts) =>
+    `Nach dem Gesetz der Ausnutzung verlängert ein Film je Liter die Zeit um ` +
+    `${zahl(100 * facts.actual)} %. ` +
+    printed(facts, " %", 100),
+  "maybe-percent": ({ actual }) => `Die Zunahme durch Ausnutzung ist ${zahl(actual)}. Sind das Prozent?`,
+};
+
+export const answerSentences: Pick<CautionSentences, Codes> = {
+  // Zeit und Intervall
+  "short-time": ({ limit }) =>
+    `Unter ${dauer(limit)} entwickelt es ungleichmäßig. Bad kühlen oder verdünnen.`,
+  "long-time": ({ limit }) => `Über ${dauer(limit)} ist zu lang. Bad wärmen oder verstärken.`,
+  "wide-interval": ({ actual }) =>
+    `Das Intervall ist weit: sein langes Ende ist ${actual > 1000 ? "über 1000" : zahl(actual, 2)}-mal ` +
+    `sein kurzes. Zuerst ein Probestreifen.`,
+  "maybe-minutes": ({ actual }) => `Die Zeit ist ${zahl(actual)} s. Sind es Minuten?`,
+  "other-baseline": () =>
+    "Die Ausgangszeit ist nicht die gelernte. Ihre Zusammenhänge mit den Gesetzen bleiben außer Acht.",
+  "stored-differs": ({ data }) =>
+    `Gespeichertes folgt nicht aus Vorwissen und Läufen: ${data.fields.join(", ")}. Es wurde neu berechnet.`,
+  "default-law": ({ data }) =>
+    `Keine eigenen Daten für ${named(data.causes, causes)}. Es gelten allgemeine Zahlen mit großer Streuung.`,
+  "law-unusual": (facts) =>
+    Object.hasOwn(unusual, facts.data.reason)
+      ? unusual[facts.data.reason](facts)
+      : "Das Gesetz ist ungewöhnlich.",
+  "unknown-field": ({ data: { field, nearest } }) =>
+    `Das Feld „${field}“ wird nicht gelesen.${nearest === undefined ? "" : ` Ist ${nearest} gemeint?`}`,
+  "outside-table": ({ data }) =>
+    `${wort(causes, data.cause)} liegt außerhalb der Tabelle. Deren letzte Neigung gilt weiter.`,
+  "far-extrapolation": ({ limit, actual }, unit) =>
+    `${gradWeit(actual, unit)} von der Temperatur der bekannten Zeit entfernt, mehr als ` +
+    `${gradWeit(limit, unit)}.`,
+  "stand": () =>
+    "Standentwicklung hängt davon ab, wie sich der Entwickler örtlich erschöpft. " +
+    "Die Zeit ist nur ein Anhalt.",
+  "long-interval": ({ limit, actual }) =>
+    `${dauer(actual)} zwischen zwei Bewegungen. Das Gesetz der Bewegung gilt bis ${dauer(limit)}.`,
+  "near-limit": ({ limit, actual, data: { side } }) =>
+    (side === "bottom"
+      ? `Ein Kontrast von ${zahl(actual)} liegt nahe bei 0. `
+      : `Ein Kontrast von ${zahl(actual)} liegt nahe an seiner Grenze von ${zahl(limit)}. `) +
+    `Dort ist das Intervall unsicher. Zuerst ein Probestreifen.`,
+
+  // Temperatur
+  "maybe-fahrenheit": ({ actual, data }) =>
+    `${zahl(actual, 4)} °C: sind das °F? ${zahl(actual, 4)} °F sind ${stellen(data.celsius)} °C.`,
+  "temperature-limit": ({ data: { low, high } }, unit) =>
+    `Unter ${grad(low, unit)} und über ${grad(high, unit)} ist keine Entwicklung beschrieben. ` +
+    `Gelatine und Entwickler versagen dort.`,
+  "temperature-unusual": ({ limit, actual, data: { low, high } }, unit) =>
+    actual < limit
+      ? `Unter den üblichen ${gradBis(low, high, unit)} werden die Zeiten lang und unsicher.`
+      : `Über den üblichen ${gradBis(low, high, unit)} wird die Gelatine weich und die Zeit kurz.`,
+  "hydroquinone-cold": ({ severity, limit }, unit) =>
+    severity === "stop"
+      ? `Hydrochinon arbeitet unter etwa ${grad(limit, unit)} fast nicht mehr. Mehr Zeit hilft nicht.`
+      : `Hydrochinon wird unter etwa ${grad(limit, unit)} schwach. Der Kontrast wird geringer.`,
+  "soft-emulsion-warm": ({ severity, limit }, unit) =>
+    severity === "stop"
+      ? `Weiche, ungehärtete Gelatine reißt über ${grad(limit, unit)}. Bad kühlen.`
+      : `Weiche, ungehärtete Gelatine quillt über ${grad(limit, unit)} und kann reißen. Bad kühlen.`,
+  "log-held": ({ limit, actual }) =>
+    `Die Messreihe endet bei ${dauer(limit)}, die Entwicklung bei ${dauer(actual)}. ` +
+    `Der letzte Messwert gilt weiter.`,
+  "log-gap": ({ limit, actual }) =>
+    `Eine Lücke von ${dauer(actual)} ist länger als der Rest der Messreihe, ${dauer(limit)}. ` +
+    `Was dazwischen war, ist geraten.`,
+  "target-passed": ({ limit, actual }) => `Die Zeit ist um ${dauer(actual - limit)} überschritten.`,
+
+  // Bad und Stammlösung
+  "bath-past-life": ({ severity, limit, actual, data }) => {
+    const life = `${zahl(limit)} h`;
+    const age = `${zahl(actual)} h`;
+    if (data.at === "pour-in")
+      return severity === "stop"
+        ? `Das Bad ist älter als seine Lebenszeit von ${life}. Es versagt sofort, keine Zeit hilft. ` +
+            `Neu ansetzen.`
+        : `Das Bad hält etwa ${life} und ist ${age} alt. Es kann vor dem Ende versagen. ` +
+            `Erst kurz vorher ansetzen.`;
+    return severity === "stop"
+      ? `Das Bad hält ${life} und ist beim Ausgießen ${age} alt. Es versagt vor dem Ende. Neu ansetzen.`
+      : `Das Bad hält ${life}. Am langen Ende des Intervalls ist es ${age} alt. Erst kurz vorher ansetzen.`;
+  },
+  "bath-past-capacity": ({ limit, actual }) =>
+    `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Es schafft ${zahl(limit, 4)}. Neu ansetzen.`,
+  "bath-past-keeping": ({ limit }) =>
+    `Das Bad ist älter, als es sich so aufbewahrt hält, ${zahl(limit)} h. Neu ansetzen.`,
+  "age-unknown": ({ limit, actual }) =>
+    `Das Bad ist ${zahl(actual, 4)} h alt. Lebenszeit und Haltbarkeit sind unbekannt, und keine allgemeine ` +
+    `Regel reicht über ${zahl(limit)} h. Neu ansetzen oder prüfen.`,
+  "bath-too-slow": ({ limit, actual }) =>
+    `Das Bad braucht ${zahl(actual, 2)}-mal so lange wie ein frisches, mehr als ${zahl(limit)}-mal. ` +
+    `Neu ansetzen.`,
+  "bath-slow": ({ actual }) => `Das Bad braucht ${percent(actual - 1)} länger als ein frisches.`,
+  "bath-past-agent": ({ limit, actual }) =>
+    `Damit käme das Bad auf ${zahl(actual, 4)} cm² je Liter. Bei ${zahl(limit, 4)} ist der ganze ` +
+    `Entwickler verbraucht. Mehr Bad nehmen.`,
+  "bath-capacity-reached": ({ limit, actual }) =>
+    `Damit kommt das Bad auf ${zahl(actual, 4)} cm² je Liter. Es schafft ${zahl(limit, 4)}. Mehr Bad nehmen.`,
+  "too-little-stock": ({ limit, actual }) =>
+    `Im Bad sind ${stellen(actual)} ml Stammlösung. Diese Fläche braucht mindestens ${stellen(limit)} ml. ` +
+    `Mehr Bad nehmen oder weniger verdünnen.`,
+  "thin-layer": ({ limit, actual, data }) =>
+    `Das Bad bedeckt die Schale mit ${zahl(actual)} ml je cm². Nötig sind mindestens ${zahl(limit)}, ` +
+    `zusammen ${zahl(data.leastMl)} ml.`,
+
+  // Kontrast und Empfindlichkeit
+  "push-far": ({ limit }) =>
+    `Über einen Push von ${stops(limit)} hinaus gibt es kaum veröffentlichte Zeiten. ` +
+    `Die Schatten bleiben leer.`,
+  "push-shadows": ({ actual, data }) =>
+    `Ein Push um ${stops(actual)} hebt die Mitteltöne. Die Schatten gewinnen höchstens ` +
+    `${stops(data.shadowStops)}.`,
+  "pull-far": ({ limit }) => `Unter ${stops(-limit)} Pull hinaus bleibt das Negativ flau.`,
+  "not-iso-contrast": ({ limit, actual }) =>
+    `Die Dichte steigt über 1,30 in log H um ${stellen(actual, 2)} statt ${stellen(limit, 2)}. ` +
+    `Das ist eine Empfindlichkeit für diese Entwicklung, keine nach ISO.`,
+
+  // Sehen
+  "panchromatic-dark": () =>
+    "Panchromatisch: in völliger Dunkelheit nach Zeit und Temperatur entwickeln. " +
+    "Kein Dunkelkammerlicht zeigt das Bild, ohne es zu verschleiern.",
+  "safelight-red": () =>
+    "Orthochromatisch: nur dunkelrotes Licht, schwach und nicht nah. " +
+    "Mit einer Münze auf einem Reststück so lange prüfen, wie zugesehen wird.",
+  "safelight-amber": () =>
+    "Blauempfindlich: gelbes oder rotes Dunkelkammerlicht nach Angabe des Herstellers. " +
+    "Mit einer Münze auf einem Reststück so lange prüfen, wie zugesehen wird.",
+  "estimates-disagree": ({ data: { firstS, secondS } }) =>
+    `Die beiden Schätzungen, ${dauer(firstS)} und ${dauer(secondS)}, widersprechen sich. ` +
+    `Zuerst Temperatur, Verdünnung und Faktor prüfen.`,
+  "strength-outside": ({ limit, actual }) =>
+    `Keine Liste reicht bis ${zahl(actual)} g/l. Es gilt der Faktor der nächsten gedruckten Stärke, ` +
+    `${zahl(limit)} g/l.`,
+};

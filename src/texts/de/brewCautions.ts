@@ -1,0 +1,95 @@
+/*
+ * Cautions about a brew, in German.
+ */
+import type { BrewCautionCode } from "../../brew/text.js";
+import type { CautionSentences } from "../../core/cautionTexts.js";
+import { stellen, wort, zahl } from "./figures.js";
+import { hazards, ingredients } from "./words.js";
+
+type Codes = Exclude<BrewCautionCode, "bath-past-life">;
+
+const percent = (share: number): string => `${stellen(100 * share, 0)} %`;
+
+const bis = (ends: unknown): string =>
+  Array.isArray(ends) ? (ends as readonly unknown[]).map((end) => zahl(end)).join(" bis ") : "?";
+
+export const brewSentences: Pick<CautionSentences, Codes> = {
+  // Ansatz aus der Küche
+  "no-agent": () => "Nichts darin entwickelt. Kaffee oder Vitamin C dazugeben.",
+  "no-alkali": () => "Ohne Soda entwickelt nichts.",
+  "alkali-too-weak": ({ limit }) =>
+    `Nicht alkalisch genug, unter pH ${stellen(limit)}. Natron allein ist zu schwach. ` +
+    `Waschsoda nehmen, oder mehr davon.`,
+  "alkali-low": ({ actual }) => `Kaum alkalisch, pH ${stellen(actual)}: langsam und ungleichmäßig.`,
+  "ph-high": ({ severity, data }) =>
+    severity === "stop"
+      ? "Zu alkalisch für eine weiche Schicht: sie quillt und löst sich ab. Weniger Alkali nehmen."
+      : data.soft
+        ? "Eine weiche Schicht kann darin quellen und sich am Rand lösen. Kühl halten, vorsichtig anfassen."
+        : "Gelatine quillt darin. Kühl halten, vorsichtig anfassen.",
+  "hydroxide-high": ({ limit }) =>
+    `Mehr als ${zahl(limit, 2)} mol/l freies Hydroxid: es verätzt und löst die Schicht auf. ` +
+    `Weniger Ätznatron nehmen.`,
+  "caustic-bath": () =>
+    "Schon das Bad verätzt Augen und Haut. Schutzbrille und Handschuhe tragen. Spritzer sofort abspülen.",
+  "sulphur-dioxide": ({ limit }) =>
+    `Sulfit gibt unter pH ${zahl(limit, 2)} Schwefeldioxid ab, das der Lunge schadet. ` +
+    `Mehr Alkali nehmen oder kein Sulfit.`,
+  "vitamin-c-without-coffee": () => "Vitamin C ohne Kaffee ist langsam und unsicher.",
+  "coffee-without-vitamin-c": () => "Ohne Vitamin C ist es langsam und färbt.",
+  "acid-foams": ({ data }) =>
+    `Säure und Soda geben Gas ab, bis ${zahl(data.gasL, 2)} l. ` +
+    `Die Säure zuletzt und langsam zugeben, in einem offenen Gefäß von doppelter Größe. ` +
+    `Nie verschließen, bevor es ruhig ist.`,
+  "mix-apart": () => "Jedes für sich lösen. Kaffee ins Alkali gießen. Vitamin C kommt zuletzt.",
+  "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>
+    `Filme ab ISO ${zahl(iso, 4)} verschleiern ohne ${zahl(bromideGPerL, 2)} g Kaliumbromid oder ` +
+    `${bis(saltGPerL)} g Kochsalz je Liter.`,
+  "restrainer-strong": ({ limit }) =>
+    `Mehr als ${zahl(limit, 2)} g/l Verzögerer: die Zeit ist geraten. Zuerst ein Probestreifen.`,
+  "undissolved": ({ limit, actual, data }) =>
+    `Bei dieser Temperatur löst sich nicht alles (${wort(ingredients, data.ingredient)}): ` +
+    `${zahl(limit)} g/l gehen, ${zahl(actual)} sind es.`,
+  "too-concentrated": ({ severity, limit }) =>
+    severity === "stop"
+      ? `Zu viel Ätznatron, um es sicher zu lösen. Es braucht ${zahl(limit)} ml kaltes Wasser für sich. ` +
+        `Mehr Bad ansetzen.`
+      : `Ätznatron braucht ${zahl(limit)} ml kaltes Wasser für sich. ` +
+        `Im Rest löst sich das Übrige vielleicht nicht. Mehr Bad ansetzen.`,
+  "decaffeinated": () => "Entkoffeinierter Kaffee ist oft schwächer. Ausprobieren.",
+  "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",
+  "tablet-filler": () => "Tabletten zerdrücken und abseihen, was bleibt.",
+  "spoon-range": ({ data, actual }) =>
+    `${wort(ingredients, data.ingredient)} besser wiegen: ` +
+    `die Löffel streuen, ± ${percent(actual - 1)} der Zeit.`,
+  "alkali-changed": ({ data }) =>
+    `Der pH geht von ${stellen(data.fromPh)} auf ${stellen(data.toPh)}. ` +
+    `Wie viel das an der Zeit ändert, ist kaum bekannt. Zuerst ein Probestreifen.`,
+  "strength-far": ({ actual }) =>
+    `Die Ansätze unterscheiden sich ${zahl(actual, 2)}-fach, zu viel für eine Regel. ` +
+    `Zuerst ein Probestreifen.`,
+  "scrap-without-known": () =>
+    "Ohne ein Bad zum Vergleich sagt ein Reststück nur schnell oder langsam. Zuerst ein Probestreifen.",
+  "hazard": ({ data }) => `${wort(ingredients, data.ingredient)}: ${wort(hazards, data.hazard)}`,
+  "baking-care": () =>
+    "Heiß, ätzender Staub, Dampf und Gas: offenes Blech, kein Aluminium. " +
+    "Brille tragen, lüften, abkühlen lassen.",
+  "baking-depth": ({ data }) =>
+    `Gilt für ${zahl(data.depthMm, 1)} mm hohes Pulver, das schon heiß ist. ` +
+    `Eine Schicht von 1 bis 2 cm braucht etwa eine Stunde, bis sie durch und durch warm ist.`,
+  "soda-from-baking": () =>
+    "Natron wird im Ofen zu Waschsoda, in einer Stunde bei etwa 200 °C. Siehe bakeYield.",
+  "more-than-complete": ({ limit }) =>
+    `Leichter als reines Karbonat, ${zahl(limit)} g: es war feucht, oder etwas ging verloren.`,
+  "gained-weight": ({ limit }) => `Schwerer als vorher, ${zahl(limit)} g. Die Gewichte prüfen.`,
+  "not-complete": ({ limit }) =>
+    `Noch ein Gemisch: reines Karbonat wiegt ${zahl(limit)} g. Weiterbacken, oder siehe bakedSoda.`,
+  "gloves-and-glasses": () =>
+    "Handschuhe und Brille tragen. Keinen Staub machen: Alkali schadet Augen, Haut und Lunge.",
+  "kitchenware": () =>
+    "Was hierfür benutzt wurde, kommt nie mehr mit Essen in Berührung. " +
+    "Kein Aluminium: Alkali zerfrisst es und setzt Wasserstoff frei.",
+  "rest-before-use": ({ data: { minS, maxS } }) =>
+    `${zahl(minS / 60)} bis ${zahl(maxS / 60)} min stehen lassen, bis die Blasen weg sind.`,
+  "disposal": () => "Örtliche Vorschriften und Sicherheitsdatenblätter gehen vor, auch beim Entsorgen.",
+};

@@ -1,0 +1,46 @@
+/*
+ * Figures in a German sentence: a comma for the point. A figure that a store has lost is a question mark.
+ */
+import type { TemperatureUnit } from "../../core/cautionTexts.js";
+import { decimals, degrees, degreesApart, degreesBetween, digits } from "../../core/digits.js";
+import { lengthText } from "../../quantities/lengthText.js";
+
+/** A written figure with a comma for its point. */
+export const comma = (text: string): string => text.replace(".", ",");
+
+/** The same for each of several figures. */
+const commas = (text: string): string => text.replaceAll(".", ",");
+
+/** A number to so many digits. */
+export const zahl = (value: unknown, count?: number): string => comma(digits(value, count));
+
+/** A number with so many decimals. */
+export const stellen = (value: unknown, count?: number): string => comma(decimals(value, count));
+
+/** A temperature. */
+export const grad = (celsius: unknown, unit: TemperatureUnit): string => comma(degrees(celsius, unit));
+
+/** A difference of temperatures. */
+export const gradWeit = (celsius: unknown, unit: TemperatureUnit): string =>
+  comma(degreesApart(celsius, unit));
+
+/** Two ends of a range of temperatures: "18 bis 24 °C". */
+export const gradBis = (low: unknown, high: unknown, unit: TemperatureUnit): string =>
+  commas(degreesBetween(low, "bis", high, unit));
+
+/** A length of time: below a minute in seconds, else as a clock shows it. */
+export const dauer = (timeS: unknown): string => comma(lengthText(timeS));
+
+/** A word of a list; one that is not in it stays as it is. */
+export function wort(words: Readonly<Record<string, string>>, name: unknown): string {
+  const key = String(name);
+  return Object.hasOwn(words, key) ? (words[key] as string) : key;
+}
+
+/** Several words: "Temperatur, Verdünnung und Alter". */
+export function und(words: unknown): string {
+  if (!Array.isArray(words)) return "?";
+  const all = (words as readonly unknown[]).map(String);
+  const last = all.pop() ?? "";
+  return all.length === 0 ? last : `${all.join(", ")} und ${last}`;
+}

@@ -1,0 +1,67 @@
+/*
+ * How to mix a brew, in German.
+ */
+import type { MixingStepData } from "../../brew/mixingText.js";
+import type { MixingTexts } from "../../text/mixingTexts.js";
+import { cautions } from "./cautions.js";
+import { grad, wort, zahl } from "./figures.js";
+import { ingredients } from "./words.js";
+
+/** To a tenth; below one to two digits. */
+const kurz = (value: number): string =>
+  zahl(value < 1 ? value : Number(value.toFixed(1)), value < 1 ? 2 : 12);
+
+const heaps: Readonly<Record<string, readonly [one: string, many: string]>> = {
+  level: ["gestrichener", "gestrichene"],
+  rounded: ["leicht gehäufter", "leicht gehäufte"],
+  heaped: ["gehäufter", "gehäufte"],
+};
+
+function amount({ ingredient, massG = 0, spoons, spoonMl = 0, heap = "level" }: MixingStepData): string {
+  const name = wort(ingredients, ingredient);
+  const grams = `${kurz(massG)} g`;
+  if (spoons === undefined) return `${grams} ${name}`;
+  const filled = heaps[heap]?.[spoons === 1 ? 0 : 1] ?? heap;
+  return `${zahl(Number(spoons.toFixed(2)), 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
+}
+
+function water({ waterMl = 0, cold, inCoffee, sameCup }: MixingStepData): string {
+  if (sameCup === true) return "demselben Becher";
+  if (inCoffee === true) return `etwas ${cold === true ? "kaltem" : "warmem"} Kaffee`;
+  return `${kurz(waterMl)} ml ${cold === true ? "kaltem" : "warmem"} Wasser`;
+}
+
+/** All that the mixing of a brew says in German. */
+export const mixing: MixingTexts = {
+  cautions,
+  steps: {
+    "stop": () => "Das nicht ansetzen.",
+    "protect": () =>
+      "Handschuhe und Brille tragen, lüften, keinen Staub machen. " +
+      "Nur Geschirr, das nie mehr mit Essen in Berührung kommt, und keines aus Aluminium. " +
+      "Sicherheitsdatenblätter gehen vor.",
+    "dissolve": (step) => `${amount(step)} in ${water(step)} lösen: Pulver ins Wasser, langsam.`,
+    "dissolve-caustic": (step) =>
+      `${amount(step)} in ${water(step)} streuen, im eigenen Becher, nach und nach, dabei rühren. ` +
+      `Es wird heiß: abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben.`,
+    "take": (step) => `${amount(step)} nehmen.`,
+    "join-caustic": () =>
+      "Das kalte Ätznatron langsam ins Bad gießen, dabei rühren, vor Kaffee und Vitamin C.",
+    "join": () => "Den Kaffee langsam ins Alkali gießen, dabei rühren.",
+    "add-last": (step) =>
+      `${amount(step)} in ${water(step)} lösen und abseihen. Zuletzt langsam zugeben.${gas(step.gasL)}`,
+    "make-up": ({ volumeMl = 0, temperatureC = 0 }, unit) =>
+      `Mit Wasser auf ${kurz(volumeMl)} ml auffüllen und auf ${grad(temperatureC, unit)} bringen.`,
+    "rest": ({ minutes = [5, 10], lifeH }) =>
+      `${minutes.map((one) => zahl(one)).join(" bis ")} min stehen lassen, bis die Blasen weg sind. ` +
+      `Einmal benutzen.${lifeH === undefined ? "" : ` Es hält etwa ${kurz(lifeH)} h.`}`,
+    "label": () => "Beschriften, von Kindern fernhalten, nach örtlicher Vorschrift entsorgen.",
+  },
+};
+
+function gas(gasL: number | undefined): string {
+  return gasL === undefined
+    ? ""
+    : ` Es schäumt, bis ${kurz(gasL)} l Gas. Ein offenes Gefäß von doppelter Größe nehmen. ` +
+        `Nie verschließen, bevor es ruhig ist.`;
+}

@@ -1,0 +1,96 @@
+/*
+ * Cautions about a run, in German: its plan, its readings, and what was learned.
+ */
+import type { LearningCautionCode } from "../../learning/text.js";
+import type { ProcessCautionCode } from "../../process/text.js";
+import type { ReadingCautionCode } from "../../steering/text.js";
+import type { CautionSentences } from "../../core/cautionTexts.js";
+import { dauer, grad, gradWeit, stellen, und, wort, zahl } from "./figures.js";
+import { learned, reasons, steps } from "./words.js";
+
+type Codes = ProcessCautionCode | ReadingCautionCode | Exclude<LearningCautionCode, "stored-differs">;
+
+const named = (names: unknown, words: Readonly<Record<string, string>>): string =>
+  und(Array.isArray(names) ? (names as readonly unknown[]).map((name) => wort(words, name)) : names);
+
+export const runSentences: Pick<CautionSentences, Codes> = {
+  // Ablauf
+  "drain-too-long": ({ limit, actual }) =>
+    `Das Ablaufen dauert ${dauer(actual)}, die Entwicklung ${dauer(limit)}. Bad kühlen oder verdünnen.`,
+  "late-pour": ({ limit, actual }) =>
+    `Das Ablaufen endet ${dauer(limit - actual)} nach der Entwicklungszeit.`,
+  "temperature-step": ({ limit, actual, data }, unit) =>
+    `Der Schritt um ${gradWeit(actual, unit)} vor „${wort(steps, data.bath)}“ kann Runzelkorn geben. ` +
+    `Auf ${gradWeit(limit, unit)} angleichen.`,
+  "no-fix": () => "Kein Fixierbad vorgesehen. Das Bild hält am Licht nicht.",
+  "no-wash": () => "Kein Wässern vorgesehen. Fixierer in der Gelatine verfärbt und bleicht das Bild.",
+  "short-fix": ({ limit, data }) => `Kürzer fixiert als ${zahl(data.times)} Klärzeiten (${dauer(limit)}).`,
+  "long-fix": ({ limit }) =>
+    `Über ${dauer(limit)} bleicht Schnellfixierer feine Einzelheiten. Ein frisches oder wärmeres Bad nehmen.`,
+  "fixer-spent": ({ limit, actual }) =>
+    `Klärt in ${dauer(actual)}, frisch in ${dauer(limit / 2)}: das Fixierbad ist verbraucht.`,
+  "fixer-past-capacity": () => "Das Fixierbad ist über seine Kapazität hinaus. Neu ansetzen.",
+  "fixer-capacity-reached": () =>
+    "Mit diesem Material kommt das Fixierbad über seine Kapazität. Frisches Bad nehmen, oder mehr.",
+  "acid-stop-blisters": () =>
+    "Säure nach Soda macht Gas in weicher Gelatine, das Blasen treibt. Mit reinem Wasser stoppen.",
+  "acid-into-hypo": () =>
+    "Säure in reinem Fixiernatron gibt Schwefeldioxid ab und fällt Schwefel aus. Mit reinem Wasser stoppen.",
+  "wash-unproven": () =>
+    "Wässern mit gezähltem Kippen ist für Film nach Schnellfixierer beschrieben. " +
+    "Fließendes Wasser nehmen oder das Wasser wechseln.",
+  "clearing-assumed": ({ actual }) =>
+    `Eine Klärzeit von ${dauer(actual)} ist angenommen. An einem Reststück messen.`,
+  "fixing-split": ({ data }) =>
+    `Manche Quellen nennen zwei Klärzeiten, manche drei. Vorgesehen sind ${zahl(data.times)}.`,
+  "cold-wash": ({ actual }) =>
+    `Kaltes Wasser wässert langsam. Vorgesehen ist ${stellen(actual)}-mal die übliche Zeit.`,
+  "bench-gloves": () => "Handschuhe und Brille tragen. Bäder von Essen fernhalten.",
+  "bench-air": () => "Lüften. Stoppbad und Fixierbad geben Dämpfe ab.",
+  "silver-disposal": () =>
+    "Gebrauchtes Fixierbad enthält Silber. Getrennt sammeln und nach örtlicher Vorschrift abgeben.",
+  "safety-data-sheets": () => "Örtliche Vorschriften und Sicherheitsdatenblätter gehen vor diesem Plan.",
+
+  // Messen
+  "maybe-celsius": ({ actual, data }) =>
+    `${zahl(actual, 4)} °C: wurde ein Wert in °C noch einmal umgerechnet? Dann waren es ` +
+    `${stellen(data.celsius)} °C.`,
+  "reading-missing": () => "Vom Thermometer kam kein Messwert.",
+  "reading-out-of-range": ({ actual }, unit) =>
+    `${grad(actual, unit)} kann kein Bad sein. Thermometer prüfen.`,
+  "reading-jump": ({ limit, actual }, unit) =>
+    `Der Messwert liegt ${gradWeit(actual, unit)} von den anderen. ` +
+    `Dieses Bad kann sich höchstens um ${gradWeit(limit, unit)} geändert haben.`,
+  "thermometer-frozen": ({ actual }, unit) =>
+    `Die Anzeige steht, aber das Bad muss sich um etwa ${gradWeit(actual, unit)} geändert haben.`,
+  "log-order": () => "Die Messwerte wurden nach der Zeit geordnet.",
+  "bath-changed": ({ actual }, unit) => `Das Bad wurde um ${gradWeit(actual, unit)} geändert.`,
+  "forecast-only": ({ data }) =>
+    `Kein Messwert später als ${dauer(data.sinceS)} nach dem Einguss ist glaubhaft. ` +
+    "Die Zeit folgt allein der Vorhersage.",
+
+  // Lernen
+  "doubted-run": ({ data }) =>
+    `Lauf ${String(data.run)} ${wort(reasons, data.reason)} und zählt weniger. Die Notizen prüfen.`,
+  "held-at-limit": ({ data }) =>
+    `Die Läufe tragen ${wort(learned, data.cause)} über die Grenze. Dort wird festgehalten. ` +
+    `Die Notizen prüfen.`,
+  "far-from-known": ({ actual, data }) =>
+    `Die Läufe tragen ${wort(learned, data.cause)} ${stellen(Math.abs(actual))} Standardabweichungen vom ` +
+    `Bekannten weg. Die Notizen prüfen.`,
+  "trend": ({ data }) =>
+    `Die Zeiten haben sich verschoben. Sie sind ${stellen(data.ratio, 2)}-mal die vom ältesten Tag. ` +
+    `Bad und Thermometer prüfen.`,
+  "undated-runs": () => "Einige Läufe haben kein Datum. Sie zählen wie in der Mitte der datierten.",
+  "scatter": ({ actual }) =>
+    `Die Läufe streuen ${stellen(actual)}-mal so stark, wie ihre Ergebnisse sagen. ` +
+    `Nicht alles steht in den Notizen.`,
+  "not-separated": ({ data }) =>
+    `Die Läufe trennen ${named(data.causes, learned)} nicht: sie änderten sich zusammen. ` +
+    `Beim nächsten Versuch nur eines ändern.`,
+  "only-good": () =>
+    "Fast alle Läufe waren zur vorhergesagten Zeit gut. Wie weit daneben noch gut ist, sagen sie nicht, " +
+    "und das Intervall kann zu eng sein. Einmal 30 % länger oder kürzer entwickeln.",
+  "equal-runs": () =>
+    "Zwei Läufe sind in jedem Feld gleich und zählen doppelt. Jedem eine id geben, oder einen streichen.",
+};

@@ -1,0 +1,97 @@
+/*
+ * German words that several sentences need.
+ */
+import type { CauseName } from "../../causes.js";
+import type { Mark } from "../../compensate/marks.js";
+import type { CautionSeverity } from "../../core/caution.js";
+import type { Ingredient, IngredientHazard } from "../../handbook/ingredients.js";
+import type { SetAsideReason } from "../../learning/types.js";
+import type { PairName } from "../../pairs.js";
+import type { StepName } from "../../process/types.js";
+
+export const severities: Readonly<Record<CautionSeverity, string>> = {
+  stop: "Halt",
+  warn: "Vorsicht",
+  note: "Hinweis",
+};
+
+export const causes: Readonly<Record<CauseName | PairName | Mark["name"] | "baseline", string>> = {
+  baseline: "bekannte Zeit",
+  temperature: "Temperatur",
+  dilution: "Verdünnung",
+  agitation: "Bewegung",
+  use: "Ausnutzung",
+  age: "Alter",
+  strength: "Stärke",
+  contrast: "Kontrast",
+  push: "Push",
+  interaction: "Temperatur mit Verdünnung",
+  thermometer: "Thermometer",
+  by: "Urteil",
+};
+
+/** What else learning has numbers of. */
+export const learned: Readonly<Record<string, string>> = {
+  ...causes,
+  baseline: "die Grundzeit",
+  drift: "die Drift",
+  printed: "gedruckte Zeiten",
+};
+
+export const ingredients: Readonly<Record<Ingredient, string>> = {
+  "instant-coffee": "löslicher Kaffee",
+  "decaffeinated-coffee": "entkoffeinierter löslicher Kaffee",
+  "brewed-coffee": "starker Filterkaffee",
+  "ascorbic-acid": "Vitamin C (Ascorbinsäure)",
+  "ascorbic-acid-tablet": "reine Vitamin-C-Tabletten",
+  "sodium-ascorbate": "Natriumascorbat",
+  "soda-anhydrous": "Waschsoda, wasserfrei",
+  "soda-monohydrate": "Waschsoda, Monohydrat",
+  "soda-heptahydrate": "Waschsoda, Heptahydrat",
+  "soda-decahydrate": "Kristallsoda (Decahydrat)",
+  "baking-soda": "Natron",
+  "borax": "Borax",
+  "trisodium-phosphate": "Trinatriumphosphat, Dodecahydrat",
+  "sodium-hydroxide": "Ätznatron",
+  "sodium-sulphite": "Natriumsulfit, wasserfrei",
+  "potassium-bromide": "Kaliumbromid",
+  "table-salt": "Kochsalz",
+  "iodised-salt": "Jodsalz",
+  "potassium-carbonate": "Pottasche",
+  "citric-acid": "Zitronensäure, wasserfrei",
+};
+
+export const hazards: Readonly<Record<IngredientHazard, string>> = {
+  "burns":
+    "Verätzt Augen und Haut: Schutzbrille, Handschuhe, in kaltes Wasser geben, nie Wasser darauf gießen.",
+  "caustic-dust": "Stark alkalisch: Handschuhe, Brille, kein Staub, nicht berühren.",
+  "fertility": "Kann die Fruchtbarkeit schädigen: Handschuhe, kein Staub, nicht berühren.",
+  "irritant": "Reizt die Augen: Brille, kein Staub.",
+  "swallowing": "Schädlich beim Verschlucken: von Kindern und Essen fernhalten.",
+  "sulphur-dioxide": "Gibt mit Säure Schwefeldioxid ab, das der Lunge schadet: keine Säure in die Nähe.",
+};
+
+export const steps: Readonly<Record<StepName, string>> = {
+  "rest": "Ruhen",
+  "pre-soak": "Vorwässern",
+  "develop": "Entwickeln",
+  "stop": "Stoppen",
+  "fix": "Fixieren",
+  "clearing-aid": "Wässerungshilfe",
+  "wash": "Wässern",
+  "wetting-agent": "Netzmittel",
+};
+
+/** A dilution as text. */
+export const dilution = (text: string): string => (text === "stock" ? "Stammlösung" : text);
+
+/** What follows "der Lauf". */
+export const reasons: Readonly<Record<SetAsideReason, string>> = {
+  "failed": "ist misslungen",
+  "fogged": "ist verschleiert",
+  "stand": "vergleicht Standentwicklung mit Bewegung",
+  "past-life": "liegt hinter dem Lebensende des Bades",
+  "maybe-fahrenheit": "hat eine Temperatur, die wohl in °F ist",
+  "too-far": "liegt für die Gesetze zu weit von der bekannten Zeit",
+  "disagrees": "widerspricht den anderen stärker als der Zufall",
+};

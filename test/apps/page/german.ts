@@ -1,0 +1,1 @@
+export { de as german } from "darkroom-kinetics/texts/de";

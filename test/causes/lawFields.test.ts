@@ -1,0 +1,43 @@
+/* A field of a law that nobody reads is told: a misspelt spread would otherwise be the usual one, in silence. */
+import { describe, expect, it } from "vitest";
+import { compensate, learn, predict, startKnowledge } from "../../src/index.js";
+import { causeSchemas } from "../../src/causes.js";
+import { ORIGIN_FIELDS } from "../../src/core/term.js";
+import type { JsonSchema } from "../../src/core/schema.js";
+import { pairs, pairSchemas } from "../../src/pairs.js";
+
+const fieldsOf = ({ anyOf, properties = {} }: JsonSchema): string[] =>
+  (anyOf ?? []).flatMap(fieldsOf).concat(Object.keys(properties));
+
+describe("the fields of a law", () => {
+  it.each([
+    ...causeSchemas.map(({ cause, law }) => [cause, law()] as const),
+    ...pairs.map((pair) => [pair, pairSchemas[pair.name]!()] as const),
+  ])("of $name are those of its schema", ({ lawFields }, schema) => {
+    expect(new Set(fieldsOf(schema))).toEqual(new Set([...lawFields, ...ORIGIN_FIELDS]));
+  });
+
+  const known = { timeS: 510, temperatureC: 20 };
+  const misspelt = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKjPerMol: 40 } as const;
+  const told = {
+    code: "unknown-field",
+    severity: "warn",
+    path: "/knowledge/temperature/sdKjPerMol",
+    data: { field: "sdKjPerMol", nearest: "sdKJPerMol" },
+  };
+
+  it("that is misspelt is told, in an answer", () => {
+    const { cautions } = compensate(known, { temperatureC: 14 }, { temperature: misspelt });
+    expect(cautions).toContainEqual(expect.objectContaining(told));
+    const own = { ...misspelt, "x-from": "a friend" };
+    expect(
+      compensate(known, {}, { temperature: own }).cautions.filter(({ code }) => code === "unknown-field"),
+    ).toHaveLength(1);
+  });
+
+  it("that is misspelt is told, in what was learned with it", () => {
+    const start = startKnowledge(known, { laws: { temperature: misspelt } });
+    const learned = learn(start, [{ timeS: 700, temperatureC: 16, outcome: { kind: "good" } }]);
+    expect(predict(learned, { temperatureC: 14 }).cautions).toContainEqual(expect.objectContaining(told));
+  });
+});

@@ -1,0 +1,66 @@
+/* The rows of an answer: what they hold, and nothing else. */
+import { describe, expect, it } from "vitest";
+import { compensate, type Baseline, type Conditions, type Knowledge } from "../../src/index.js";
+import { anyOf } from "../helpers.js";
+
+describe("a row of the answer", () => {
+  const known: Baseline = {
+    timeS: 510,
+    temperatureC: 20,
+    dilution: "1+9",
+    agitation: { everyS: 60 },
+    gamma: 0.6,
+  };
+  const knowledge: Knowledge = {
+    temperature: { kind: "coefficient", ratio: 2, intervalC: 10 },
+    dilution: { kind: "power", exponent: 0.9 },
+    agitation: { staleLoss: 0.6, staleTimeS: 60 },
+    use: { increase: 0.1, perCm2PerL: 500, growth: "linear" },
+    age: { kind: "half-life", halfLifeH: 10 },
+    growth: { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 },
+  };
+  const all: Conditions = {
+    temperatureC: 21,
+    dilution: "1+10",
+    agitation: { everyS: 30 },
+    usedCm2PerL: 100,
+    ageH: 1,
+    gamma: 0.65,
+  };
+  it("has no field for runs where nothing was learned, so that it can be compared field by field", () => {
+    const { factors } = compensate(known, all, knowledge);
+    expect(factors).toHaveLength(8);
+    for (const factor of factors)
+      expect(Object.keys(factor), factor.cause).toEqual([
+        "cause",
+        "value",
+        "logSd",
+        "basis",
+        "sources",
+        ...(["baseline", "interaction"].includes(factor.cause) ? [] : ["from", "to"]),
+      ]);
+  });
+  it("stands for age, too, where the bath is past its life", () => {
+    const factor = compensate(known, { ageH: 3 }, { age: { kind: "life", lifeH: 2 } }).factors.at(-1);
+    // The spread over a whole life is 10 %, however long past it the bath is.
+    expect(factor).toEqual({
+      cause: "age",
+      from: 0,
+      to: 3,
+      value: 1,
+      logSd: 0.1,
+      basis: "given",
+      sources: [],
+    });
+  });
+  it("goes by the kind of a law, not by the fields that it happens to hold", () => {
+    // Ten hours are one half-life: twice the time. A life that was left in the law from before means nothing.
+    const answer = compensate(
+      known,
+      { ageH: 10 },
+      anyOf({ age: { kind: "half-life", halfLifeH: 10, lifeH: 1 } }),
+    );
+    expect(answer.timeS).toBeCloseTo(1020, 9);
+    expect(answer.cautions.map((one) => one.code)).not.toContain("bath-past-life");
+  });
+});

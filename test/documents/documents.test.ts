@@ -1,0 +1,3 @@
+import { documentsAreAdmitted } from "./documents.js";
+
+documentsAreAdmitted(300);

@@ -1,0 +1,51 @@
+/* Two notebooks in one: which runs are the same, and what both must share. */
+import { describe, expect, it } from "vitest";
+import {
+  type DevelopmentRun,
+  learn,
+  mergeKnowledge,
+  type LearnedKnowledge,
+  startKnowledge,
+} from "../../src/index.js";
+import { entryOf } from "../../src/learning/notebook.js";
+import { good, start, baseline } from "./start.js";
+import { anyOf } from "../helpers.js";
+
+describe("the text by which a run is the same", () => {
+  it("holds every field in one order, and those of an outcome by name", () => {
+    const run: DevelopmentRun = {
+      outcome: { wanted: 0.6, kind: "gamma", gamma: 0.5 },
+      temperatureC: 18,
+      timeS: 500,
+      id: "a",
+    };
+    const text =
+      '["a",null,500,18,null,null,null,null,null,null,null,null,[["gamma",0.5],["kind","gamma"],["wanted",0.6]],null]';
+    expect(entryOf("run", run).text).toBe(text);
+  });
+  it("keeps runs that are the same in the order in which they came", () => {
+    // The caller's own field is no part of what makes two runs the same.
+    const [one, two] = [
+      { ...good(500), "x-place": 1 },
+      { ...good(500), "x-place": 2 },
+    ];
+    expect(learn(start, [one, two]).runs).toEqual([one, two]);
+    expect(learn(start, [two, one]).runs).toEqual([two, one]);
+  });
+});
+
+describe("mergeKnowledge", () => {
+  it("keeps a run twice that the second notebook has twice and the first once", () => {
+    const merged = mergeKnowledge(learn(start, [good(500)]), learn(start, [good(500), good(500)]));
+    expect(merged.runs.map(({ timeS }) => timeS)).toEqual([500, 500]);
+  });
+  it("takes a null in what both started from as it takes any value", () => {
+    const own = (film: unknown): LearnedKnowledge => startKnowledge(anyOf({ ...baseline, "x-film": film }));
+    expect(mergeKnowledge(own(null), own(null))).toEqual(own(null));
+    expect(() => mergeKnowledge(own(null), own("sheet"))).toThrow(
+      new RangeError(
+        "mergeKnowledge: b must be knowledge from the same prior as a: learn its runs into a instead",
+      ),
+    );
+  });
+});

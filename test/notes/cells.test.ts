@@ -1,0 +1,104 @@
+/* Cells at the border of what can be read. All rows are invented. */
+import { describe, expect, it } from "vitest";
+import { readRunNotes, type DevelopmentRun } from "../../src/index.js";
+import { readHeading } from "../../src/notes/headings.js";
+
+describe("cells of notes", () => {
+  const base = { Time: "8:30", Temp: "20C", Outcome: "good" };
+  const read = (cells: Record<string, unknown>) => readRunNotes([{ ...base, ...cells }]);
+  it("repeats a bare number as it stands when no unit says what it counts", () => {
+    expect(read({ Time: "510" }).rejected[0]!.reason).toMatch(/, got "510"$/);
+  });
+  it.each<[Record<string, unknown>, Partial<DevelopmentRun>]>([
+    // 8.25 × 60 s.
+    [{ Time: undefined, time_min: "8.25" }, { timeS: 495 }],
+    [{ every_s: "every  30" }, { agitation: { everyS: 30 } }],
+    [{ used: "516.25 cm2/l" }, { usedCm2PerL: 516.25 }],
+    // A day has 24 h.
+    [{ Age: "10 days" }, { ageH: 240 }],
+    [{ Age: "1.25 d" }, { ageH: 30 }],
+    [{ Age: "3d" }, { ageH: 72 }],
+    [{ Outcome: "over  1" }, { outcome: { kind: "steps", steps: 1 } }],
+    [{ Outcome: "over 1.25" }, { outcome: { kind: "steps", steps: 1.25 } }],
+    [{ Outcome: "under 1 step" }, { outcome: { kind: "steps", steps: -1 } }],
+    [{ Outcome: "x10" }, { outcome: { kind: "judged", timeRatio: 10 } }],
+    [{ Outcome: "x2" }, { outcome: { kind: "judged", timeRatio: 2 } }],
+    // A negative that failed says nothing, whatever was measured on it; that is kept as it was written.
+    [
+      { Outcome: "failed", Gradient: "0,5", wanted: 0.6, note: "fog" },
+      { outcome: { kind: "failed" }, note: "Gradient: 0,5; wanted: 0.6; fog" },
+    ],
+    // The first of gradient, density and appearance is the outcome, with its own spread.
+    [
+      { Outcome: "over 1", density: 1.1, gamma: 0.5, wanted: 0.6, sd: 0.02 },
+      {
+        outcome: { kind: "gamma", gamma: 0.5, wanted: 0.6, sd: 0.02 },
+        note: "density: 1.1; Outcome: over 1",
+      },
+    ],
+    [
+      { "Outcome": "good", "appearance s": 50, "factor": 10, "wanted": "much" },
+      { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "wanted: much; Outcome: good" },
+    ],
+    // Two columns of one kind are refused where they are read, and kept where they are not.
+    [
+      { "Lamp 1": "red", "Lens": "50 mm", "Lamp 2": "green" },
+      { note: "Lamp 1: red; Lens: 50 mm; Lamp 2: green" },
+    ],
+    [{ id: "1,5" }, { id: "1,5" }],
+  ])("reads %j", (cells, expected) => {
+    expect(read(cells)).toEqual({
+      runs: [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected }],
+      rejected: [],
+      unread: expect.any(Array),
+    });
+  });
+  it.each([
+    // The reason shows the cell as it was read, its decimal comma a point.
+    [{ Temp: "cold, 14,5C" }, 'Temp must be a temperature such as "20 °C" or "68F", got "cold, 14.5C"'],
+    [{ Temp: "20 cold" }, 'Temp must be a temperature such as "20 °C" or "68F", got "20 cold"'],
+    [
+      { Agitation: "x every 30 s" },
+      'Agitation must be an agitation such as "every 30 s", "continuous" or "stand", got "x every 30 s"',
+    ],
+    // No unit in the cell, and none in a heading that has none.
+    [{ Temp: "293" }, 'Temp must be "293 °C" or "293 °F", got "293"'],
+    [{ Agitation: "every 30" }, 'Agitation must be "every 30 min" or "every 30 s", got "every 30"'],
+    [{ "Age h": "2:30" }, 'Age h must be an age such as "2 h" or "3 days", got "2:30 h"'],
+  ])("rejects %j", (cells, reason) => {
+    expect(read(cells).rejected.map((each) => each.reason)).toEqual([reason]);
+  });
+  it("rejects steps with a word before them, and shows sixty letters of a long outcome", () => {
+    const forms = 'an outcome such as "good", "thin", "dense", "over 1", "under 0.5", "x1.2" or "15% more"';
+    const reason = (Outcome: string) => read({ Outcome }).rejected[0]?.reason;
+    expect(reason("very over 1")).toBe(`Outcome must be ${forms}, got "very over 1"`);
+    expect(reason("o".repeat(61))).toBe(`Outcome must be ${forms}, got "${"o".repeat(60)}"`);
+  });
+  it("leaves out what a row does not say", () => {
+    expect(read({}).runs).toStrictEqual([{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]);
+    expect(read({ gamma: 0.5, wanted: 0.6 }).runs[0]?.outcome).toStrictEqual({
+      kind: "gamma",
+      gamma: 0.5,
+      wanted: 0.6,
+    });
+  });
+  it("finds no field and no unit where a heading has none", () => {
+    expect(readHeading("Time")).toEqual({ field: "time", unit: "" });
+    expect(readHeading("Temp")).toEqual({ field: "temperature", unit: "" });
+    expect(readHeading("°")).toEqual({ field: "°", unit: "" });
+    expect(readHeading(" : ")).toEqual({ field: "", unit: "" });
+    expect(readHeading("My dev time")).toEqual({ field: "my", unit: "dev time" });
+    expect(readHeading("developed")).toEqual({ field: "developed", unit: "" });
+    expect(readHeading("Development time [sec]")).toEqual({ field: "time", unit: "sec" });
+    expect(readHeading("usedCm2PerL")).toEqual({ field: "used", unit: "cm2 per l" });
+    expect(readHeading("constructor")).toEqual({ field: "constructor", unit: "" });
+  });
+  it.each<[Record<string, unknown>, Partial<DevelopmentRun>]>([
+    [{ Outcome: "over 0,5" }, { outcome: { kind: "steps", steps: 0.5 } }],
+    [{ Outcome: "over 1,5" }, { outcome: { kind: "steps", steps: 1.5 } }],
+    [{ Outcome: "x1,25" }, { outcome: { kind: "judged", timeRatio: 1.25 } }],
+    [{ Agitation: "every 0,5 min" }, { agitation: { everyS: 30 } }],
+  ])("reads the decimal comma in %j", (cells, expected) => {
+    expect(read(cells)).toMatchObject({ runs: [expected], rejected: [] });
+  });
+});

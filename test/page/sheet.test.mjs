@@ -1,0 +1,511 @@
+/* What the page does: one time everywhere, blanks that take what people write, refusals, the strip, files. */
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { after, before, describe, it } from "node:test";
+import { pathToFileURL } from "node:url";
+import {
+  checkKnowledge,
+  checkRecipe,
+  compensate,
+  compensateRecipe,
+  describeProblems,
+  formatTime,
+  handbookTemperatureLaw,
+  parseSpread,
+  roundEstimate,
+} from "../../dist/node/index.js";
+import { openPage, write } from "./browser.mjs";
+
+let chromium;
+let page;
+before(async () => {
+  chromium = await openPage();
+});
+after(() => chromium.browser.close());
+
+const fresh = async (options) => {
+  await page?.context().close();
+  page = await chromium.open(options);
+};
+const time = () => page.locator("#answer-time").textContent();
+const interval = () => page.locator("#answer-interval").textContent();
+const press = (name) => page.getByRole("button", { name }).click();
+const shown = (answer) => {
+  const { timeS, lowS, highS } = roundEstimate(answer);
+  return [formatTime(timeS), `${formatTime(lowS)} to ${formatTime(highS)}`];
+};
+/** A file that the page hands out. */
+async function saved(name) {
+  const [file] = await Promise.all([page.waitForEvent("download"), press(name)]);
+  const path = join(mkdtempSync(join(tmpdir(), "sheet-")), file.suggestedFilename());
+  await file.saveAs(path);
+  return path;
+}
+
+const baseline = {
+  timeS: 510,
+  temperatureC: 20,
+  dilution: "1+9",
+  agitation: { everyS: 60 },
+  logSd: parseSpread("10 %", 510),
+  hydroquinone: true,
+};
+const knowledge = { temperature: handbookTemperatureLaw("metol-hydroquinone") };
+const evening = {
+  temperatureC: 14,
+  dilution: "1+14",
+  agitation: { everyS: 60 },
+  usedCm2PerL: (3 * 108) / 0.5,
+  ageH: 3,
+};
+
+describe("the answer", () => {
+  it("is the library's, in large figures and in every drawing", async () => {
+    await fresh();
+    const [wanted, range] = shown(compensate(baseline, evening, knowledge));
+    assert.equal(await time(), wanted);
+    assert.equal(await interval(), range);
+    const ladder = await page.locator(".figure.ladder svg").textContent();
+    assert.ok(ladder.includes(wanted) && ladder.includes(range));
+    // The test that would help most is today's bath, for today's time.
+    assert.ok((await page.locator("#learned").textContent()).includes(`as it is, for ${wanted}.`));
+    assert.ok((await page.locator("#strip .box").allTextContents()).includes(wanted));
+    assert.ok((await page.locator("#dot").getAttribute("aria-valuetext")).includes(wanted));
+  });
+  it("is the library's under other conditions too", async () => {
+    await write(page, "temperature", "17,5");
+    await write(page, "dilution", "1:10");
+    const seen = await page.locator("#today .message").allTextContents();
+    assert.match(seen.join(), /1\+9|1\+10/, "1:10 could be either, and the page asks");
+    await write(page, "dilution", "1+11");
+    await write(page, "agitation", "continuous");
+    await write(page, "count", "none");
+    await write(page, "age", "90 min");
+    await page.locator("#developer").selectOption("glycin");
+    const laws = { temperature: handbookTemperatureLaw("glycin") };
+    const asked = {
+      temperatureC: 17.5,
+      dilution: "1+11",
+      agitation: "continuous",
+      usedCm2PerL: 0,
+      ageH: 1.5,
+    };
+    const [wanted, range] = shown(compensate({ ...baseline, hydroquinone: false }, asked, laws));
+    assert.deepEqual([await time(), await interval()], [wanted, range]);
+  });
+  it("is the command's for the recipe that the page hands out", async () => {
+    await fresh();
+    const path = await saved("Save as a recipe");
+    const check = checkRecipe(JSON.parse(readFileSync(path, "utf8")));
+    assert.ok(check.ok, JSON.stringify(check.problems));
+    assert.equal(shown(compensateRecipe(check.recipe))[0], await time());
+    const said = execFileSync(process.execPath, ["dist/node/command/main.js", "time", path], {
+      encoding: "utf8",
+    });
+    assert.ok(said.includes(await time()), said);
+  });
+  it("and its picture are there without a script", async () => {
+    const context = await chromium.browser.newContext({
+      javaScriptEnabled: false,
+      viewport: { width: 390, height: 844 },
+    });
+    const bare = await context.newPage();
+    await bare.goto(chromium.address);
+    const [wanted] = shown(compensate(baseline, evening, knowledge));
+    assert.equal(await bare.locator("#answer-time").textContent(), wanted);
+    assert.ok(await bare.locator(".figure.picture .narrow svg").isVisible());
+    assert.ok(await bare.locator(".figure.picture .wide svg").isHidden());
+    await context.close();
+  });
+  it("is read out once, some time after the last key", async () => {
+    await fresh();
+    const status = page.locator("main > [role=status]");
+    await page.locator("#temperature").fill("");
+    await page.locator("#temperature").pressSequentially("18 °C", { delay: 30 });
+    assert.equal(await status.textContent(), "");
+    await page.waitForTimeout(900);
+    assert.equal(await status.textContent(), `${await time()}, nine times in ten ${await interval()}`);
+  });
+});
+
+describe("a blank", () => {
+  it("that cannot be read says so below its sentence, and the last answer stays", async () => {
+    await fresh();
+    const before = await time();
+    await write(page, "temperature", "cold");
+    assert.equal(await time(), before);
+    assert.equal(await page.locator(".answer.stale").count(), 1);
+    assert.equal(
+      await page.locator(".time").evaluate((element) => getComputedStyle(element).fontStyle),
+      "italic",
+    );
+    const blank = page.locator("#temperature");
+    assert.equal(await blank.getAttribute("aria-invalid"), "true");
+    const message = page.locator(`#${await blank.getAttribute("aria-describedby")}`);
+    assert.match(await message.textContent(), /“cold” cannot be read/);
+    await write(page, "dilution", "much");
+    assert.equal(await page.locator("#today .message").count(), 2);
+    await write(page, "temperature", "14");
+    await write(page, "dilution", "1+14");
+    assert.equal(await page.locator(".messages .message, .stale").count(), 0);
+  });
+  it("that could be two things offers both", async () => {
+    await write(page, "volume", "500");
+    await press("500 ml");
+    assert.equal(await page.locator("#volume").inputValue(), "500 ml");
+    assert.equal(await page.locator(".messages .message").count(), 0);
+  });
+  it("that can be read and not be used says so too", async () => {
+    const before = await time();
+    for (const [blank, text] of [
+      ["temperature", "300 °C"],
+      ["time", "0:00"],
+      ["knownTemperature", "150 °C"],
+      ["count", "9999"],
+      ["spread", "99999 %"],
+      ["format", "9x13"],
+      ["push", "9"],
+    ]) {
+      const was = await page.locator(`#${blank}`).inputValue();
+      await write(page, blank, text);
+      assert.equal(await page.locator(".messages .message").count(), 1, text);
+      assert.equal(await time(), before, text);
+      await write(page, blank, was);
+      assert.equal(await page.locator(".messages .message").count(), 0, was);
+    }
+  });
+  it("takes decimal commas, and no unit where one is meant", async () => {
+    const before = await time();
+    for (const [blank, text] of [
+      ["time", "8,5 min"],
+      ["temperature", "14"],
+      ["volume", "0,5 l"],
+      ["format", "9x12cm"],
+      ["format", "9x12"],
+      ["push", "none"],
+    ]) {
+      await write(page, blank, text);
+      assert.equal(await page.locator(".messages .message").count(), 0, text);
+      assert.equal(await time(), before, text);
+    }
+  });
+});
+
+describe("a size without a unit", () => {
+  for (const [language, taken] of [
+    ["en", "“9x12” is taken as 9x12 cm."],
+    ["de", "„9x12“ gilt als 9x12 cm."],
+  ])
+    it(`has the one that the trade means, and the page says which, in ${language}`, async () => {
+      await fresh();
+      if (language === "de") await page.locator("#language").click();
+      const before = await time();
+      assert.equal(await page.locator("#today .said").count(), 0);
+      await write(page, "format", "9x12");
+      assert.equal(await page.locator("#today .said").textContent(), taken);
+      assert.equal(await time(), before);
+      await write(page, "format", "13x9");
+      await press("13x9 cm");
+      assert.equal(await page.locator("#format").inputValue(), "13x9 cm");
+      assert.equal(await page.locator("#today .said, .messages .message").count(), 0);
+    });
+});
+
+describe("the name of the film or plate", () => {
+  it("goes into the recipe, the stored sheet, the printed log and the heading of the chart", async () => {
+    await fresh();
+    const before = await time();
+    await page.locator(".box").nth(3).click();
+    const ticked = await time();
+    await write(page, "name", "Glass plate 7");
+    assert.equal(await time(), ticked, "a name takes no tick away");
+    assert.notEqual(ticked, before);
+    const { name, material } = JSON.parse(readFileSync(await saved("Save as a recipe"), "utf8"));
+    assert.deepEqual([name, material.name], ["Glass plate 7", "Glass plate 7"]);
+    await page.reload();
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await page.locator("#name").inputValue(), "Glass plate 7");
+    await page.emulateMedia({ media: "print" });
+    await page.locator(".chart svg").waitFor();
+    assert.match(await page.locator(".log caption").textContent(), /Glass plate 7, developer, date:/);
+    assert.match(await page.locator(".chart svg").textContent(), /Glass plate 7: how long to develop/);
+    await page.emulateMedia({ media: "screen" });
+  });
+  it("may be left out: its blank says what belongs there", async () => {
+    await write(page, "name", "");
+    assert.equal(await page.locator(".messages .message").count(), 0);
+    assert.equal(await page.locator("#name").getAttribute("placeholder"), "film or plate");
+    assert.match(await page.locator(".log caption").textContent(), /Film, developer, date:/);
+    const { name, material } = JSON.parse(readFileSync(await saved("Save as a recipe"), "utf8"));
+    assert.deepEqual([name, material.name], ["How long today?", "9x12 cm"]);
+  });
+});
+
+describe("a push", () => {
+  const rungs = () => page.locator("#why > .body > ul li").allTextContents();
+  it("is a condition of today, and a rung only where there is one", async () => {
+    await fresh();
+    assert.ok(!(await rungs()).some((rung) => /push/.test(rung)));
+    await write(page, "push", "+1");
+    const [wanted, range] = shown(compensate(baseline, { ...evening, pushStops: 1 }, knowledge));
+    assert.deepEqual([await time(), await interval()], [wanted, range]);
+    assert.equal((await rungs()).filter((rung) => /^push, 1 stop/.test(rung)).length, 1);
+    const { conditions } = JSON.parse(readFileSync(await saved("Save as a recipe"), "utf8"));
+    assert.equal(conditions.pushStops, 1);
+  });
+  it("is taken out of what a strip teaches", async () => {
+    const before = await time();
+    await page.locator(".box").nth(3).click();
+    assert.notEqual(await time(), before);
+    const ticked = await time();
+    await press("Keep it as a run");
+    assert.equal(await time(), ticked);
+    // Without the push the same run asks for less than the pushed time.
+    const { runs } = JSON.parse(readFileSync(await saved("Save what was learned"), "utf8"));
+    assert.equal(runs.length, 1);
+    assert.ok(!("pushStops" in runs[0]));
+    await write(page, "push", "0");
+    assert.ok(!(await rungs()).some((rung) => /push/.test(rung)));
+  });
+  it("is no push on a sheet that was stored before there was a blank for it", async () => {
+    await fresh();
+    await write(page, "temperature", "17 °C");
+    const before = await time();
+    await page.evaluate(() => {
+      const [key] = Object.keys(localStorage);
+      const sheet = JSON.parse(localStorage.getItem(key));
+      for (const texts of [sheet.texts, sheet.read]) {
+        delete texts.name;
+        delete texts.push;
+      }
+      localStorage.setItem(key, JSON.stringify(sheet));
+    });
+    await page.reload();
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await page.locator("#temperature").inputValue(), "17 °C");
+    assert.equal(await page.locator("#push").inputValue(), "0");
+    assert.equal(await time(), before);
+  });
+});
+
+describe("a refusal", () => {
+  it("has no time, no dot, no ladder and no strip; its button mends it", async () => {
+    await fresh();
+    const before = await page.locator(".figure.picture svg").innerHTML();
+    await write(page, "temperature", "57");
+    assert.ok(await page.locator(".refused .hatched").isVisible());
+    assert.match(await page.locator("#reason").textContent(), /^No time\. .*°F/);
+    for (const gone of ["#answer-time", "#dot", ".figure.ladder", "#strip"])
+      assert.ok(await page.locator(gone).isHidden(), gone);
+    const ticks = (html) => [...html.matchAll(/text-anchor="middle">[^<]*</g)].map(([tick]) => tick).join();
+    assert.equal(ticks(await page.locator(".figure.picture svg").innerHTML()), ticks(before));
+    await press("It was °F: 13.9 °C");
+    assert.equal(await page.locator("#temperature").inputValue(), "13.9 °C");
+    assert.ok(await page.locator("#answer-time").isVisible());
+  });
+});
+
+describe("the dot", () => {
+  it("is moved by keys, keeps the focus, and goes back", async () => {
+    await fresh();
+    const before = await time();
+    await page.locator("#dot").focus();
+    for (let i = 0; i < 4; i++) await page.keyboard.press("ArrowUp");
+    assert.equal(await page.locator("#temperature").inputValue(), "16 °C");
+    assert.equal(await page.evaluate(() => document.activeElement.id), "dot");
+    assert.notEqual(await time(), before);
+    assert.match(await page.locator("#dot").getAttribute("aria-valuetext"), /^16 °C: /);
+    await press("Back to 14 °C");
+    assert.equal(await time(), before);
+  });
+  it("is dragged, and stays under the pointer", async () => {
+    const from = await page.locator("#dot").boundingBox();
+    const x = from.x + from.width / 2;
+    const y = from.y + from.height / 2;
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 10, y - 40, { steps: 4 });
+    await page.mouse.up();
+    const to = await page.locator("#dot").boundingBox();
+    assert.ok(Math.abs(to.y + to.height / 2 - (y - 40)) < 6, "within half a step of the pointer");
+    assert.notEqual(await page.locator("#temperature").inputValue(), "14 °C");
+  });
+});
+
+describe("a strip", () => {
+  it("that is ticked becomes a rung and changes the time everywhere, then a run", async () => {
+    await fresh();
+    const before = await time();
+    await page.locator(".box").nth(3).click();
+    const after = await time();
+    assert.notEqual(after, before);
+    const rungs = await page.locator("#why > .body > ul li").allTextContents();
+    assert.ok(rungs.some((rung) => rung.startsWith("Your strip")));
+    assert.ok(rungs.at(-1).includes(after));
+    await press("Keep it as a run");
+    assert.equal(await time(), after);
+    // The run bears on all, and has moved the two that matter: the rest rests on what it rested on before.
+    const learnedRungs = await page.locator("#why > .body > ul li").allTextContents();
+    const rungOf = (cause) => learnedRungs.find((rung) => rung.includes(cause));
+    assert.match(rungOf("6° colder"), /own runs$/);
+    assert.match(rungOf("1+14 instead of 1+9"), /own runs$/);
+    assert.match(rungOf("At 20 °C"), /what you said$/);
+    assert.match(rungOf("went through before"), /general rule$/);
+    assert.match(rungOf("mixed 3 h ago"), /general rule$/);
+    const path = await saved("Save what was learned");
+    const check = checkKnowledge(JSON.parse(readFileSync(path, "utf8")));
+    assert.ok(check.ok && check.knowledge.runs.length === 1);
+    const learned = check.knowledge;
+    assert.equal(shown(compensate(learned.baseline, evening, learned))[0], after);
+  });
+  it("is not offered where its ends would look alike", async () => {
+    await fresh();
+    await write(page, "spread", "1 %");
+    for (const [blank, text] of [
+      ["temperature", "20"],
+      ["dilution", "1+9"],
+      ["count", "none"],
+      ["age", "0 h"],
+    ])
+      await write(page, blank, text);
+    assert.ok(await page.locator("#strip .said").first().isVisible());
+    assert.equal(await page.locator(".box:visible").count(), 0);
+  });
+});
+
+describe("language and unit", () => {
+  it("change all words, and no number", async () => {
+    await fresh();
+    const before = await time();
+    await page.locator("#language").click();
+    assert.equal(await page.locator("html").getAttribute("lang"), "de");
+    assert.equal(await page.locator("h1").textContent(), "Wie lange heute?");
+    assert.equal(await time(), before);
+    assert.equal(await page.evaluate(() => document.activeElement.id), "language");
+    assert.equal(await page.locator("#agitation").inputValue(), "alle 60 s");
+    assert.equal(await page.locator(".messages .message").count(), 0);
+    assert.match(await page.locator(".gravest").textContent(), /Hydrochinon/);
+    assert.match(await page.locator(".figure.ladder svg").textContent(), /1\+14 statt 1\+9/);
+    await page.locator("#unit").click();
+    assert.equal(await page.locator("#temperature").inputValue(), "57.2 °F");
+    assert.equal(await time(), before);
+    await page.locator("#unit").click();
+    assert.equal(await page.locator("#temperature").inputValue(), "14 °C");
+  });
+});
+
+describe("what cannot be worked out", () => {
+  it("takes nothing else with it: a bath that stands has a time and no best test", async () => {
+    await fresh();
+    const before = await time();
+    await write(page, "agitation", "stand");
+    assert.notEqual(await time(), before);
+    const stood = await time();
+    await page.reload();
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await time(), stood);
+    assert.equal(await page.locator("main > .message:visible").count(), 0);
+    await write(page, "time", "12 min");
+    assert.notEqual(await time(), stood);
+  });
+  it("is set aside when it was kept, and the invented evening opens", async () => {
+    await fresh();
+    const first = await time();
+    await write(page, "temperature", "18");
+    await page.evaluate(() => {
+      const [key] = Object.keys(localStorage);
+      localStorage.setItem(key, JSON.stringify({ ...JSON.parse(localStorage.getItem(key)), texts: null }));
+    });
+    await page.reload();
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await time(), first);
+    assert.ok(await page.evaluate(() => Object.keys(localStorage).some((key) => key.endsWith("set aside"))));
+  });
+});
+
+describe("a sheet", () => {
+  it("survives a reload, and can be emptied", async () => {
+    await fresh();
+    await write(page, "temperature", "18 °C");
+    const before = await time();
+    await page.reload();
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await time(), before);
+    assert.match(
+      await page.locator("header").textContent(),
+      /Still invented: film or plate, how many .*, age of the bath\./,
+    );
+    await press("Start with an empty sheet");
+    assert.equal(await page.locator("#time").inputValue(), "");
+    assert.ok(await page.locator("header .quiet").isHidden());
+    assert.ok(await page.locator("#answer-time").isHidden());
+    assert.equal(await page.locator(".messages .message").count(), 0);
+    for (const [blank, text] of [
+      ["time", "9:00"],
+      ["knownTemperature", "20"],
+      ["knownDilution", "stock"],
+      ["temperature", "18"],
+      ["dilution", "stock"],
+    ])
+      await write(page, blank, text);
+    assert.ok(await page.locator("#answer-time").isVisible());
+  });
+  it("is saved as a page that opens with it, without a network", async () => {
+    await fresh();
+    await write(page, "temperature", "17 °C");
+    const before = await time();
+    const path = await saved("Save this sheet");
+    const requests = [];
+    const again = await chromium.open({ url: pathToFileURL(path).href, requests });
+    assert.equal(await again.locator("#temperature").inputValue(), "17 °C");
+    assert.equal(await again.locator("#answer-time").textContent(), before);
+    await again.context().close();
+  });
+  it("is read from a recipe, and says why it cannot be", async () => {
+    await fresh();
+    await write(page, "temperature", "16 °C");
+    const before = await time();
+    const path = await saved("Save as a recipe");
+    await fresh();
+    await page.locator("input[type=file]").setInputFiles(path);
+    await page.getByText("recipe.json was opened.").waitFor();
+    assert.equal(await page.locator("#temperature").inputValue(), "16 °C");
+    assert.equal(await time(), before);
+    // What is wrong is what the package finds: the page's schemas are the package's without their descriptions.
+    const recipe = JSON.parse(readFileSync(path, "utf8"));
+    for (const wrong of [
+      { ...recipe, baseline: { ...recipe.baseline, temperatureC: 680 } },
+      { ...recipe, colour: "red" },
+      { ...recipe, material: {} },
+      { ...recipe, developer: { ...recipe.developer, dilution: "1:9" } },
+    ]) {
+      const file = join(mkdtempSync(join(tmpdir(), "sheet-")), "wrong.json");
+      writeFileSync(file, JSON.stringify(wrong));
+      const check = checkRecipe(wrong);
+      assert.ok(!check.ok);
+      await page.locator("input[type=file]").setInputFiles(file);
+      const [said] = describeProblems(check.problems.slice(0, 1));
+      await page.getByText(`wrong.json cannot be opened. ${said}`).waitFor();
+    }
+    const broken = join(mkdtempSync(join(tmpdir(), "sheet-")), "broken.json");
+    writeFileSync(broken, "{");
+    await page.locator("input[type=file]").setInputFiles(broken);
+    await page.getByText("broken.json cannot be opened.").waitFor();
+  });
+});
+
+describe("on paper", () => {
+  for (const [name, reach] of [
+    ["the evening", undefined],
+    ["a ticked strip", () => page.locator(".box").nth(1).click()],
+  ])
+    it(`${name} takes one page, and times for other baths a second`, async () => {
+      await fresh();
+      await reach?.();
+      const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+      assert.equal(pdf.match(/\/Type \/Page\b/g).length, 2);
+    });
+});

@@ -1,0 +1,3 @@
+import { valuesAreStored } from "./values.js";
+
+valuesAreStored(500);
