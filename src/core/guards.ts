@@ -175,8 +175,9 @@ export function isText(at: string, value: unknown): asserts value is string {
 /** Throws unless `value` is text of at most so many characters: what is stored has no longer ones. */
 export function isShortText(at: string, value: unknown, most: number): asserts value is string {
   isText(at, value);
+  if (!longer(value, most)) return;
   const expected: ExpectedFigures = { types: ["text"], most };
-  if (longer(value, most)) wrongValue(at, wantedText(expected), value, expected);
+  wrongValue(at, wantedText(expected), value, expected);
 }
 
 /** Throws unless `value` is a whole number from 0 to 1e6: so many runs, where it is given. */

@@ -131,24 +131,28 @@ function notSeparated(fit: NotebookFit, parameters: readonly LearnedParameter[])
   const own = parameters.flatMap(({ cause }, j) =>
     causes.includes(cause) && model.numbers[j]?.gap === undefined ? j : [],
   );
-  const precision = regression.variances.map((variance) => 1 / variance);
+  const at = (i: number): LearnedParameter => parameters[own[i] as number] as LearnedParameter;
+  const isOpen = (i: number): boolean => at(i).sd > KEPT * at(i).priorSd;
+  if (!own.some((_, i) => isOpen(i))) return [];
   const slopes = slopesOf(
     fitted,
     own.map((j) => parameters[j] as LearnedParameter),
   );
   const sharedBy = (i: number, j: number): number => {
     const [a, b] = [slopes[i] as Float64Array, slopes[j] as Float64Array];
-    return precision.reduce((sum, weight, k) => sum + weight * (a[k] as number) * (b[k] as number), 0);
+    let sum = 0;
+    for (let k = 0; k < a.length; k += 1)
+      sum += ((a[k] as number) * (b[k] as number)) / (regression.variances[k] as number);
+    return sum;
   };
   const alone = own.map((_, i) => sharedBy(i, i));
-  const at = (i: number): LearnedParameter => parameters[own[i] as number] as LearnedParameter;
   const told: number[] = [];
   return own.flatMap((place, i): readonly Caution[] => {
     if (at(i).runs < 2 || told.includes(i)) return [];
     const group = own.flatMap((_, j) =>
       sharedBy(i, j) ** 2 > TOGETHER ** 2 * (alone[i] as number) * (alone[j] as number) ? j : [],
     );
-    if (group.length < 2 || !group.some((j) => at(j).sd > KEPT * at(j).priorSd)) return [];
+    if (group.length < 2 || !group.some(isOpen)) return [];
     told.push(...group);
     const data = {
       parameters: group.map((j) => at(j).parameter),
@@ -202,10 +206,10 @@ function undated({ model, fitted }: NotebookFit, entries: readonly Entry[]): rea
  */
 function onlyGood({ fitted, regression }: NotebookFit, entries: readonly Entry[]): readonly Caution[] {
   let [own, confirming] = [0, 0];
-  for (const { run, log, row, said } of fitted) {
+  for (const [i, { run, log, said }] of fitted.entries()) {
     const { timeS, printed, outcome } = entries[run]?.run ?? {};
     if (timeS === undefined || printed === true || outcome?.kind === "appearance") continue;
-    const off = Math.abs(Math.log(timeS) - log - regression.along(row).mean);
+    const off = Math.abs(Math.log(timeS) - log - (regression.means[i] as number));
     if (off > TRIED && outcome?.kind !== "good") return [];
     own += 1;
     if (outcome?.kind === "good" && said.kind === "window" && off < CONFIRMING.within) confirming += 1;
@@ -216,6 +220,7 @@ function onlyGood({ fitted, regression }: NotebookFit, entries: readonly Entry[]
 
 /** Two runs that are equal in all but an id, unless each has one. */
 function equalRuns(entries: readonly Entry[]): readonly Caution[] {
+  if (entries.every(({ run: { id } }) => id !== undefined)) return [];
   // Only runs of one date, time and temperature are compared field by field.
   const keys = entries.map(({ run: { date, timeS, temperatureC } }) => `${date} ${timeS} ${temperatureC}`);
   const counts = new Map<string, number>();

@@ -4,6 +4,12 @@ import { EYE_LOG_SD, HALF_STEP } from "./readOutcome.js";
 import type { Regression } from "./regression.js";
 import { windowInformation } from "./windowInformation.js";
 
+/** The time in question: its row, and the variance of its ln as it is now. */
+export interface AskedTime {
+  readonly row: Row;
+  readonly variance: number;
+}
+
 /** A test that could be made. */
 export interface PlannedTest {
   readonly row: Row;
@@ -24,11 +30,10 @@ export interface PlannedTest {
  */
 export function expectedSpread(
   fit: Regression,
-  question: Row,
+  question: AskedTime,
   { row, off, outcomeLogSd }: PlannedTest,
   noise: "estimated" | "stated" = "estimated",
 ): number {
-  const before = fit.along(question).variance + question.beside;
   const own = fit.along(row).variance + row.beside;
   let told: number;
   if (outcomeLogSd === undefined) {
@@ -37,5 +42,5 @@ export function expectedSpread(
     const sd = outcomeLogSd * fit.scatter;
     told = 1 / (own + (noise === "stated" ? sd : Math.max(REPEAT_LOG_SD, sd)) ** 2);
   }
-  return Math.sqrt(Math.max(0, before - fit.covariance(row, question) ** 2 * told));
+  return Math.sqrt(Math.max(0, question.variance - fit.covariance(row, question.row) ** 2 * told));
 }

@@ -34,7 +34,8 @@ export function fitKnowledge(
   entries: readonly Entry[],
   learning: Learning = everything,
 ): LearnedKnowledge {
-  const prior = ownCopy(given);
+  // What is no number is refused where it is read.
+  const prior = (plainCopy(given) ?? given) as KnowledgePrior;
   const fit = fitNotebook(at, learning, prior, entries);
   const parameters = parametersOf(fit);
   const setAside = setAsideIn(fit, entries.length);
@@ -43,7 +44,7 @@ export function fitKnowledge(
     ...learned,
     schema: KNOWLEDGE_VERSION,
     prior,
-    runs: entries.map(({ run }) => ownCopy(run)),
+    runs: entries.map(({ run }) => run),
     parameters,
     joint: jointOf(fit, parameters, learned.baseline),
     scatter: fit.regression.scatter,
@@ -52,19 +53,8 @@ export function fitKnowledge(
   });
 }
 
-/** Data that may be frozen: a copy of the caller's, or what is frozen already. */
-function ownCopy<Data extends object>(data: Data): Data {
-  return Object.isFrozen(data) ? data : ((plainCopy(data) as Data | undefined) ?? data);
-}
-
 /** Each number of the model with what was learned of it. */
-function parametersOf({ model, regression, fitted, held }: NotebookFit): readonly LearnedParameter[] {
-  // A number that was known exactly is taught by no run.
-  const exact = new Set(model.numbers.flatMap(({ parameter, sd }) => (sd === 0 ? parameter : [])));
-  const counts = new Map<string, number>();
-  for (const { row } of fitted)
-    for (const { parameter, slope } of row.slopes)
-      if (slope !== 0 && !exact.has(parameter)) counts.set(parameter, (counts.get(parameter) ?? 0) + 1);
+function parametersOf({ model, regression, held }: NotebookFit): readonly LearnedParameter[] {
   const { covariance } = regression.scaled;
   return model.numbers.map(({ parameter, cause, value, sd }, i): LearnedParameter => ({
     parameter,
@@ -73,7 +63,8 @@ function parametersOf({ model, regression, fitted, held }: NotebookFit): readonl
     value: inside(model.numbers[i] as ModelNumber, value + sd * (held.values[i] as number)),
     sd: sd * Math.sqrt((covariance[i] as readonly number[])[i] as number),
     priorSd: sd,
-    runs: counts.get(parameter) ?? 0,
+    // A number that was known exactly is taught by no run.
+    runs: regression.counts[i] as number,
   }));
 }
 

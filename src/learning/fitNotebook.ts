@@ -37,6 +37,8 @@ export interface FittedRun extends Reading {
 /** What a notebook says. */
 export interface NotebookFit {
   readonly ground: Groundwork;
+  /** the other conditions as they were read, or why they tell nothing */
+  readonly asked: readonly (ReadConditions | SetAsideReason)[];
   readonly model: Model;
   readonly regression: Regression;
   readonly fitted: readonly FittedRun[];
@@ -94,16 +96,13 @@ export function fitNotebook(
     else if (typeof read === "string") reasons.set(i, read);
     else readable.push({ run: i, read, said });
   });
-  const asked = others.flatMap(([place, conditions]) => {
-    const read = ground.read(place, conditions);
-    return typeof read === "string" ? [] : [read];
-  });
+  const asked = others.map(([place, conditions]) => ground.read(place, conditions));
   const model = modelOf(
     ground,
     learning,
     { sd: baseLogSd, range: [-20, Math.log(1e6) - logBase] },
     readable.map(({ read }) => read),
-    asked,
+    asked.filter((read) => typeof read !== "string"),
   );
   const sds = new Map(model.numbers.map(({ parameter, sd }) => [parameter, sd]));
   const fitted: FittedRun[] = [];
@@ -126,7 +125,7 @@ export function fitNotebook(
       (sum, { parameter, slope }) => sum + slope * (moved.get(parameter) as number),
       logBase + log,
     );
-  return { ground, model, regression, fitted, reasons, held, logTime };
+  return { ground, asked, model, regression, fitted, reasons, held, logTime };
 }
 
 /** The standard deviation of what a row comes to before the first run. */

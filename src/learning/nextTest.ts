@@ -73,32 +73,35 @@ export function rankedTests<Candidate extends TestCandidate>(
   question: Conditions,
 ): readonly RankedTest<Candidate>[] {
   arrayOf(`${at}/candidates`, candidates, 0);
-  const places = candidates.map((_, i) => `${at}/candidates/${i}`);
-  const asked = [
-    [`${at}/question`, plainObject(`${at}/question`, question)] as const,
-    ...candidates.map((each, i) => [places[i] as string, plainObject(places[i] as string, each)] as const),
-  ];
+  const places = [`${at}/question`, ...candidates.map((_, i) => `${at}/candidates/${i}`)];
+  const asked = [question, ...candidates].map((each, i) => {
+    const where = places[i] as string;
+    return [where, plainObject(where, each)] as const;
+  });
   const fit = storedFit(`${at}/knowledge`, knowledge, asked, learning);
-  const rowOf = (where: string, conditions: object): ModelRow => {
-    const read = fit.ground.read(where, conditions);
+  // The question comes first, then the candidates.
+  const rowOf = (i: number): ModelRow => {
+    const read = fit.asked[i] as (typeof fit.asked)[number];
     const row = typeof read === "string" ? read : fit.model.question(read);
-    if (typeof row === "string") refuse(where, "place-in-model", noPlaceText, { reason: row }, undefined);
+    if (typeof row === "string")
+      refuse(places[i] as string, "place-in-model", noPlaceText, { reason: row }, undefined);
     return row;
   };
-  const { row: wanted } = rowOf(`${at}/question`, question);
-  const untaught = untaughtCauses(at, fit, knowledge, question);
+  const { row: wanted } = rowOf(0);
+  const untaught = untaughtCauses(at, fit, knowledge);
+  const { variance } = fit.regression.along(wanted);
   const { baseline, noise } = knowledge.prior;
   const ranked = candidates.map((candidate, i) => {
-    const where = places[i] as string;
-    const found = rowOf(where, candidate);
+    const where = places[i + 1] as string;
+    const found = rowOf(i + 1);
     const predictedS = Math.exp(fit.logTime(found));
     const { timeS = predictedS, outcomeLogSd } = candidate;
     positive(where, timeS, 1e9, "timeS", "/timeS");
     if (outcomeLogSd !== undefined) positive(where, outcomeLogSd, 3, undefined, "/outcomeLogSd");
     const planned = { row: found.row, off: Math.log(predictedS / timeS), outcomeLogSd };
     const left = untaught.filter(({ numbers }) => !touches(found.row, numbers));
-    const beside = left.reduce((sum, { more }) => sum + more, wanted.beside);
-    const expectedLogSd = expectedSpread(fit.regression, { ...wanted, beside }, planned, noise);
+    const before = left.reduce((sum, { more }) => sum + more, variance + wanted.beside);
+    const expectedLogSd = expectedSpread(fit.regression, { row: wanted, variance: before }, planned, noise);
     const made = { candidate, expectedLogSd, timeS, minutes: timeS / 60 };
     if (candidate.volumeMl === undefined) return made;
     const volumeMl = positive(where, candidate.volumeMl, 1e6, "volumeMl", "/volumeMl");
@@ -123,12 +126,10 @@ interface Untaught {
  */
 function untaughtCauses(
   at: string,
-  { ground, model, fitted }: NotebookFit,
+  { ground, asked: [read], model, fitted }: NotebookFit,
   { prior }: LearnedKnowledge,
-  question: object,
 ): readonly Untaught[] {
-  const read = ground.read(`${at}/question`, question);
-  if (typeof read === "string") return [];
+  if (read === undefined || typeof read === "string") return [];
   const laws = prior.laws as Readonly<Record<string, unknown>>;
   return ground.parts.flatMap(({ cause, from }, place): readonly Untaught[] => {
     const to = read.sides[place];

@@ -2,6 +2,7 @@
  * A notebook of runs in one fixed order, so that whoever learned what first makes no
  * difference.
  */
+import { frozen } from "../core/frozen.js";
 import { arrayOf, isShortText, notOneOf, plainObject, refuse } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
 import { plainCopy } from "../core/plainCopy.js";
@@ -15,7 +16,10 @@ import { idText } from "./text.js";
 const BEFORE = ["id", "date", "timeS"] as const;
 const AFTER = ["thermometer", "by", "printed", "outcome", "note"] as const;
 /** The fields that are text, and how many characters each may have. */
-const TEXTS = { id: 200, thermometer: 200, by: 200, note: 2000, date: 40 } as const;
+const TEXTS = Object.entries({ id: 200, thermometer: 200, by: 200, note: 2000, date: 40 } as const) as [
+  "id" | "thermometer" | "by" | "note" | "date",
+  number,
+][];
 
 /** Every field of a run, in the order in which it is written for comparing. */
 export function runFields({ causes }: Learning): readonly string[] {
@@ -30,8 +34,6 @@ const FIELDS = runFields(everything);
  */
 export interface Entry {
   readonly run: DevelopmentRun;
-  /** id and date, with which the text begins: mostly they settle the order */
-  readonly head: string;
   readonly text: string;
   readonly at: string;
 }
@@ -60,32 +62,37 @@ export function entriesOf(
 /** An entry from a run, checked for what a notebook needs: known fields, an id and a date that are such. */
 export function entryOf(at: string, given: unknown, fields: readonly string[] = FIELDS): Entry {
   const run = onlyFields(at, given, fields) as unknown as DevelopmentRun;
-  for (const field of Object.keys(TEXTS) as (keyof typeof TEXTS)[])
-    if (run[field] !== undefined) isShortText(`${at}/${field}`, run[field], TEXTS[field]);
+  for (const [field, most] of TEXTS)
+    if (run[field] !== undefined) isShortText(`${at}/${field}`, run[field], most);
   const printed: unknown = run.printed;
   if (printed !== undefined && printed !== true) notOneOf(`${at}/printed`, [true], printed);
   if (run.date !== undefined) isoDate(`${at}/date`, run.date);
-  // The caller's own fields are kept with the others.
+  return new WrittenRun(ownCopy(at, run), at, fields);
+}
+
+/** A frozen copy of a run with the own fields of the caller; throws where one is not plain data. */
+function ownCopy(at: string, run: DevelopmentRun): DevelopmentRun {
+  const copy = plainCopy(run) as DevelopmentRun | undefined;
+  if (copy !== undefined) return frozen(copy);
   for (const field of Object.keys(run)) {
     const value = (run as unknown as Readonly<Record<string, unknown>>)[field];
-    if (typeof value === "object" && value !== null && plainCopy(value) === undefined)
-      refuse(`${at}/${field}`, "plain-data", plainText, {}, value);
+    const kept = field.startsWith("x-") ? value !== undefined : typeof value === "object";
+    if (kept && plainCopy(value) === undefined) refuse(`${at}/${field}`, "plain-data", plainText, {}, value);
   }
-  return new WrittenRun(run, at, fields);
+  // What is no number is refused where it is read.
+  return run;
 }
 
 /** An entry that writes its text once it is asked for. */
 class WrittenRun implements Entry {
   readonly run: DevelopmentRun;
   readonly at: string;
-  readonly head: string;
   private readonly fields: readonly string[];
   private written: string | undefined;
 
   constructor(run: DevelopmentRun, at: string, fields: readonly string[]) {
     this.run = run;
     this.at = at;
-    this.head = JSON.stringify([run.id, run.date]);
     this.fields = fields;
   }
 
@@ -112,10 +119,14 @@ export function withoutTwins(entries: readonly Entry[]): Entry[] {
 
 /** Entries in the one order, without twins. */
 export function inOrder(entries: readonly Entry[]): readonly Entry[] {
-  return withoutTwins(entries).sort((a, b) => byText(a.head, b.head) || byText(a.text, b.text));
+  return withoutTwins(entries).sort(
+    (a, b) => byText(a.run.id, b.run.id) || byText(a.run.date, b.run.date) || byText(a.text, b.text),
+  );
 }
 
-const byText = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
+/** The last character there is: what is missing comes last. */
+const LAST = "\uffff";
+const byText = (a = LAST, b = LAST): number => (a < b ? -1 : Number(a > b));
 
 /** Throws when a run is dated after today, which the caller tells: there is no clock in here. */
 export function refuseFuture(where: string, today: unknown, entries: readonly Entry[]): void {

@@ -26,17 +26,18 @@ const MINUTE = Math.log(60);
  * standard deviations off as it is, and within two as minutes
  */
 export function oddRuns(at: string, prior: KnowledgePrior, entries: readonly Entry[]): readonly Caution[] {
-  const asked = entries.map(({ run, at: place }) => [place, run] as const);
-  const { ground, model, regression, logTime } = fitNotebook(`${at}/prior`, everything, prior, [], asked);
-  return entries.flatMap(({ run, at: place }): readonly Caution[] => {
+  const runs = entries.map(({ run, at: place }) => [place, run] as const);
+  const { asked, model, regression, logTime } = fitNotebook(`${at}/prior`, everything, prior, [], runs);
+  return entries.flatMap(({ run, at: place }, i): readonly Caution[] => {
     const path = `/knowledge${place.slice(at.length)}`;
     if (run.temperatureC > FAHRENHEIT_ABOVE_C)
       return temperatureCautions(run.temperatureC).map((one) => ({ ...one, path: `${path}/temperatureC` }));
     const { outcome, timeS } = run;
     const said = readOutcome(place, timeS, outcome);
-    const read = ground.read(place, run);
+    const read = asked[i];
     // A time of appearance does not rest on the time that was given.
-    if (typeof said === "string" || typeof read === "string" || outcome.kind === "appearance") return [];
+    if (typeof said === "string" || outcome.kind === "appearance") return [];
+    if (read === undefined || typeof read === "string") return [];
     // As a question: the numbers of dates and printed rows are those of a notebook with runs.
     const found = model.question(read);
     if (typeof found === "string") return [];

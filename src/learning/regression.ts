@@ -16,6 +16,10 @@ export interface Regression {
   covariance(a: Row, b: Row): number;
   /** means and covariances of the unknowns in their order, each by its first standard deviation */
   readonly scaled: Scaled;
+  /** how many readings bear on each unknown */
+  readonly counts: readonly number[];
+  /** what the row of each reading comes to */
+  readonly means: readonly number[];
   /** a weight for each reading: 1, or less for a value that disagrees with the others */
   readonly weights: readonly number[];
   /** the variance that each reading counts with */
@@ -119,10 +123,18 @@ function regression(
     },
     covariance: (a, b) => covarianceOf(normal.covariance, unknowns.length, toSparse(a), toSparse(b)),
     scaled: scaledOf(normal),
+    counts: countsOf(unknowns.length, sites),
+    means: sites.map(({ row }) => meanAlong(normal.mean, row)),
     weights: sites.map(({ weight }) => weight),
     variances: sites.map(({ variance }) => variance),
     scatter,
   };
+}
+
+function countsOf(size: number, sites: readonly Site[]): readonly number[] {
+  const counts = new Array<number>(size).fill(0);
+  for (const { row } of sites) for (const place of row.at) counts[place] = (counts[place] as number) + 1;
+  return counts;
 }
 
 function scaledOf({ mean, covariance }: Normal): Scaled {

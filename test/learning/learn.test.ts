@@ -1154,6 +1154,19 @@ describe("the fit", () => {
     run.timeS = 900;
     expect(known.runs[0]?.timeS).toBe(500);
   });
+  it("keeps a run as it was, also where only its outside was frozen", () => {
+    const outcome: { kind: "good" | "thin" } = { kind: "good" };
+    const run = Object.freeze({ timeS: 500, temperatureC: 18, outcome });
+    const known = learn(startKnowledge({ ...baseline }), [run]);
+    outcome.kind = "thin";
+    expect(known.runs[0]?.outcome).toEqual({ kind: "good" });
+  });
+  it.each([NaN, 5n, () => 1])("refuses %s in a field of the caller's own: JSON would lose it", (value) => {
+    const run = { "timeS": 500, "temperatureC": 18, "outcome": { kind: "good" }, "x-roll": value };
+    expect(() => learn(start, [anyOf(run)])).toThrow(
+      expect.objectContaining({ expected: { must: "plain-data" }, path: "/runs/0/x-roll" }),
+    );
+  });
   it("holds two numbers at once, and the base time goes with both", () => {
     // Longer when warmer and shorter when thinner, and always both: neither energy nor exponent can be below
     // 0.
