@@ -3,9 +3,21 @@ import process from "node:process";
 import { configDefaults, defineConfig, type ViteUserConfigFnObject } from "vitest/config";
 
 const config: ViteUserConfigFnObject = defineConfig(({ mode }) => ({
-  // What imports the package by its name, such as the fuzz's arguments, gets its sources.
-  resolve: { alias: [{ find: /^darkroom-kinetics$/, replacement: resolve("src/index.ts") }] },
+  resolve: {
+    alias:
+      mode === "slow"
+        ? // Simulations take the built package: as source, instrumented by the runner, it takes twice as long.
+          [
+            {
+              find: /^(?:darkroom-kinetics|(?:\.\.\/)+src\/index\.js)$/,
+              replacement: resolve("dist/node/index.js"),
+            },
+          ]
+        : // What imports the package by its name, such as the fuzz's arguments, gets its sources.
+          [{ find: /^darkroom-kinetics$/, replacement: resolve("src/index.ts") }],
+  },
   test: {
+    server: { deps: { external: [/\/dist\/node\//] } },
     include: [mode === "slow" ? "test/**/*.slow.test.ts" : "test/**/*.test.ts"],
     // Simulations, compilers and sweeps take minutes: `npm run test:slow` runs those files alone.
     exclude: [...configDefaults.exclude, ...(mode === "slow" ? [] : ["test/**/*.slow.test.ts"])],

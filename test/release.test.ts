@@ -88,7 +88,18 @@ describe("the workflows and .ci/run", () => {
     const named = [...script.matchAll(/^npm run (?:--silent )?([\w:]+)/gm)].map((match) => match[1]!);
     expect(named.filter((name) => manifest.scripts[name] === undefined)).toEqual([]);
     expect(named).toEqual([
-      ...["test:slow", "seeds", "static", "built", "mutants", "bench", "fuzz", "notebooks", "runtimes"],
+      ...[
+        "build:once",
+        "test:slow",
+        "seeds",
+        "static",
+        "built",
+        "mutants",
+        "bench",
+        "fuzz",
+        "notebooks",
+        "runtimes",
+      ],
       ...["page:test", "audit", "pack:twice"],
     ]);
     expect(text("docs/RELEASING.md")).toContain("`npm run mutation`");

@@ -42,14 +42,14 @@ export function counting<T>(run: () => T): T {
   }
 }
 
-/** How many blocks of src a call ran through. */
+/** How many blocks of the package a call ran through, from its sources or as it is built. */
 export function operations(call: () => unknown): number {
   ask("Profiler.takePreciseCoverage");
   call();
   const { result } = ask("Profiler.takePreciseCoverage") as Coverage;
   let sum = 0;
   for (const { url, functions } of result)
-    if (url.includes("/src/"))
+    if (/\/src\/|\/dist\/node\//.test(url))
       for (const { ranges } of functions) for (const { count } of ranges) sum += count;
   return sum;
 }

@@ -4,5 +4,5 @@ set -euo pipefail
 cd "$(dirname "$0")/../.."
 bash test/runtimes/install.sh
 [ -d test/page/node_modules/playwright-core ] || npm ci --prefix test/page --no-audit --no-fund
-npm run --silent build
+npm run --silent build:once
 node --test --test-concurrency=1 --test-reporter=spec test/page/*.test.mjs

@@ -1,4 +1,4 @@
-/* How soon something right is seen, how large the script is, how soon a change shows, and that nothing is asked of a network. */
+/* How soon something right is seen, how large the script is, and how soon a change shows. */
 import assert from "node:assert/strict";
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -7,7 +7,7 @@ import { after, before, it } from "node:test";
 import { pathToFileURL } from "node:url";
 import { brotliCompressSync } from "node:zlib";
 import { unpacked } from "../../docs/sheet/packed.mjs";
-import { address, file, openPage, states } from "./browser.mjs";
+import { address, file, openPage } from "./browser.mjs";
 
 const html = readFileSync(file, "utf8");
 const plain = unpacked(html);
@@ -93,17 +93,4 @@ it("a change redraws within 50 ms", async () => {
   });
   console.log(`a change takes ${median(times).toFixed(1)} ms, at most ${Math.max(...times).toFixed(1)} ms`);
   assert.ok(median(times) < 50, `${median(times)} ms`);
-});
-
-it("no state asks anything of a network", async () => {
-  for (const state of Object.values(states)) {
-    const requests = [];
-    const page = await chromium.open({ requests, ...state.options });
-    await state.reach?.(page);
-    assert.deepEqual(
-      requests.filter((url) => url !== address && !url.startsWith("data:")),
-      [],
-    );
-    await page.context().close();
-  }
 });

@@ -1,4 +1,7 @@
-/* Every state of the page at every width: nothing sticks out, axe finds nothing, all targets are large. */
+/*
+ * Every state of the page at every width: nothing sticks out, axe finds nothing, all targets are large, and nothing is
+ * asked of a network.
+ */
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -67,21 +70,26 @@ function tooNarrow() {
 
 for (const [name, state] of Object.entries(states))
   describe(`the page, ${name}`, () => {
+    const requests = [];
+    let page;
+    // One page is turned to each width, as a phone is.
+    before(async () => {
+      page = await chromium.open({ requests, ...state.options });
+      await state.reach?.(page);
+    });
+    after(() => page.context().close());
     for (const [width, height] of widths)
       it(`fits ${width} px, and axe finds nothing`, async () => {
-        const page = await chromium.open({ width, height, ...state.options });
-        await state.reach?.(page);
+        await page.setViewportSize({ width, height });
         assert.deepEqual(await stickingOut(page), []);
         assert.deepEqual(await violations(page), []);
         assert.deepEqual(await small(page), []);
-        await page.context().close();
       });
     it("loses nothing with text at 200 %", async () => {
-      const page = await chromium.open({ width: 390, height: 844, ...state.options });
+      await page.setViewportSize({ width: 390, height: 844 });
       await page.evaluate(() => {
         document.documentElement.style.fontSize = "200%";
       });
-      await state.reach?.(page);
       assert.deepEqual(await stickingOut(page), []);
       const cut = await page.evaluate(() =>
         [...document.querySelectorAll("main *")]
@@ -96,6 +104,11 @@ for (const [name, state] of Object.entries(states))
       );
       assert.deepEqual(cut, []);
       assert.deepEqual(await page.evaluate(tooNarrow), []);
-      await page.context().close();
+    });
+    it("asks nothing of a network", () => {
+      assert.deepEqual(
+        requests.filter((url) => url !== chromium.address && !url.startsWith("data:")),
+        [],
+      );
     });
   });
