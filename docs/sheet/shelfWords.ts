@@ -62,7 +62,7 @@ const german: ShelfWords = {
   lives: (hours) => `Er hält etwa ${hours}.`,
   carries: (count, format) => `Er reicht für ${count} im Format ${format}.`,
   begin: (time, low, high, temperature) =>
-    `Beginne mit ${time} bei ${temperature}, in neun von zehn Fällen ${low} bis ${high}.`,
+    `Beginne mit ${time} bei ${temperature}, in 9 von 10 Fällen ${low} bis ${high}.`,
   strip: (times) => `Für einen Streifen: ${times}.`,
   add: "Was helfen würde",
   more: { "more-bath": "mehr Bad", "warm-water": "wärmeres Wasser" },

@@ -121,19 +121,19 @@ const german: Words = {
   otherUnit: { C: "Temperaturen in °F", F: "Temperaturen in °C" },
   known: "Bekannt",
   knownSentence:
-    "{name} brauchte {time} bei {knownTemperature}, verdünnt {knownDilution}, bewegt {knownAgitation}, " +
+    "{name}: {time} bei {knownTemperature}, {knownDilution}, bewegt {knownAgitation}, " +
     "auf {spread} genau, in {developer}.",
   noTime: "Noch keine Zeit?",
   today: "Heute",
   todaySentence:
     "Das Bad hat {temperature}, verdünnt {dilution}, bewegt {agitation}, angesetzt vor {age}. " +
-    "Vorher gingen {count} im Format {format} durch diese {volume}. Gepusht {push} Blenden.",
+    "Vorher {count} Stück {format} in {volume}. Push {push} Blenden.",
   formatTaken: (text, taken) => `„${text}“ gilt als ${taken}.`,
   every: (seconds) => `alle ${seconds} s`,
   agitations: { continuous: "ständig", stand: "Stand" },
   none: "keine",
   develop: "Entwickeln",
-  nineInTen: "in neun von zehn Fällen",
+  nineInTen: "in 9 von 10 Fällen",
   between: (low, high) => `${low} bis ${high}`,
   noAnswer: "Keine Zeit.",
   stale: "Das ist die Zeit von vorher: oben ist eine Angabe nicht brauchbar.",
