@@ -1,4 +1,5 @@
 import { positive } from "../core/guards.js";
+import { plainData } from "../core/plainData.js";
 import { MOST, readBrew, type DeveloperBrew, type BrewPart } from "./brew.js";
 
 /**
@@ -23,7 +24,8 @@ import { MOST, readBrew, type DeveloperBrew, type BrewPart } from "./brew.js";
  */
 export function scaleBrew(brew: DeveloperBrew, volumeMl: number): DeveloperBrew {
   readBrew("scaleBrew/brew", brew);
-  const scale = positive("scaleBrew/volumeMl", volumeMl, MOST, "volumeMl") / brew.volumeMl;
+  const given = plainData("scaleBrew/brew", brew);
+  const scale = positive("scaleBrew/volumeMl", volumeMl, MOST, "volumeMl") / given.volumeMl;
   const scalePart = (part: BrewPart): BrewPart =>
     part.ingredient === "ascorbic-acid-tablet"
       ? { ...part, tablets: part.tablets * scale }
@@ -33,7 +35,7 @@ export function scaleBrew(brew: DeveloperBrew, volumeMl: number): DeveloperBrew 
           ...(part.lowG === undefined ? {} : { lowG: part.lowG * scale }),
           ...(part.highG === undefined ? {} : { highG: part.highG * scale }),
         };
-  const scaled = { ...brew, volumeMl, ingredients: brew.ingredients.map(scalePart) };
+  const scaled = { ...given, volumeMl, ingredients: given.ingredients.map(scalePart) };
   readBrew("scaleBrew/brew", scaled);
   return scaled;
 }

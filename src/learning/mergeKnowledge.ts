@@ -1,7 +1,6 @@
 import { refuse } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
-import { plainText } from "../core/text.js";
-import { plainCopy } from "../core/plainCopy.js";
+import { plainData } from "../core/plainData.js";
 import { fitKnowledge } from "./fit.js";
 import { inOrder, type Entry } from "./notebook.js";
 import { noted, storedEntries } from "./stored.js";
@@ -42,8 +41,7 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
 
 /** What the knowledge started from, as text in one order. */
 function priorText(at: string, { prior }: LearnedKnowledge): string {
-  const copy = plainCopy(prior) ?? refuse(`${at}/prior`, "plain-data", plainText, {}, prior);
-  return JSON.stringify(ordered(copy));
+  return JSON.stringify(ordered(plainData(`${at}/prior`, prior)));
 }
 
 /** Each entry under its text and how often that has come by then. */

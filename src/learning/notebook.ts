@@ -6,10 +6,11 @@ import { frozen } from "../core/frozen.js";
 import { arrayOf, isShortText, notOneOf, plainObject, refuse } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
 import { plainCopy } from "../core/plainCopy.js";
+import { plainData } from "../core/plainData.js";
 import { isoDate, notAfter } from "../quantities/isoDate.js";
 import { everything, type Learning } from "./learning.js";
 import type { DevelopmentRun } from "./types.js";
-import { knownFieldText, plainText } from "../core/text.js";
+import { knownFieldText } from "../core/text.js";
 import { idText } from "./text.js";
 
 /** The fields of a run besides its conditions, as they are written for comparing: before these, and after. */
@@ -77,7 +78,7 @@ function ownCopy(at: string, run: DevelopmentRun): DevelopmentRun {
   for (const field of Object.keys(run)) {
     const value = (run as unknown as Readonly<Record<string, unknown>>)[field];
     const kept = field.startsWith("x-") ? value !== undefined : typeof value === "object";
-    if (kept && plainCopy(value) === undefined) refuse(`${at}/${field}`, "plain-data", plainText, {}, value);
+    if (kept) plainData(`${at}/${field}`, value);
   }
   // What is no number is refused where it is read.
   return run;

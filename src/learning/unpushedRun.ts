@@ -1,5 +1,6 @@
 import { factorOf, logSdOf } from "../core/cause.js";
 import { inRange, plainObject } from "../core/guards.js";
+import { plainData } from "../core/plainData.js";
 import { pushEffect } from "../push/cause.js";
 import { checkedPushLaw, checkedStops, genericPushLaw, type PushLaw } from "../push/law.js";
 import { readOutcome } from "./readOutcome.js";
@@ -34,11 +35,12 @@ export function unpushedRun(
   inRange(`${at}/run`, temperatureC, 0, 100, "temperatureC", "/temperatureC");
   const said = readOutcome(`${at}/run`, timeS, outcome);
   const effect = pushEffect(checkedPushLaw(`${at}/law`, law), 0, checkedStops(`${at}/stops`, stops));
-  if (stops === 0 || typeof said === "string") return run;
+  const kept = plainData(`${at}/run`, run);
+  if (stops === 0 || typeof said === "string") return kept;
   const logSd = inRange(`${at}/run/outcome/logSd`, (outcome as { readonly logSd?: unknown }).logSd, 0, 3);
   const wider = Number(Math.min(3, Math.hypot(logSd, logSdOf(effect))).toFixed(4));
   return {
-    ...run,
+    ...kept,
     timeS: timeS / factorOf(effect),
     outcome: { ...outcome, logSd: wider } as DevelopmentRun["outcome"],
   };

@@ -6,11 +6,13 @@ import {
   inRange,
   isBoolean,
   isText,
-  longEnough,
+  knownEntry,
   plainObject,
   positive,
   wrongSide,
 } from "../core/guards.js";
+import { plainData } from "../core/plainData.js";
+import { answerTexts } from "../text/answerTexts.js";
 import type { AnswerPicture } from "./types.js";
 
 const LONGEST = 1e100;
@@ -25,7 +27,7 @@ export function checkedPicture(at: string, given: unknown): AnswerPicture {
   if (today !== undefined) dot(`${at}/today`, today);
   const { known: knownCurve, bath } = plainObject(`${at}/curves`, curves);
   for (const [field, curve] of Object.entries({ known: knownCurve, bath }))
-    longEnough(`${at}/curves/${field}`, curve, 2).forEach((point, i) => {
+    arrayOf(`${at}/curves/${field}`, curve, 2).forEach((point, i) => {
       dot(`${at}/curves/${field}/${i}`, point);
     });
   each(`${at}/refusals`, refusals, (place, one) => {
@@ -73,7 +75,8 @@ function rung(at: string, one: Record<string, unknown>): void {
   const { kind, cause, basis } = one;
   isText(`${at}/kind`, kind);
   isText(`${at}/cause`, cause);
-  if (basis !== undefined) isText(`${at}/basis`, basis);
+  if (basis !== undefined) knownEntry(`${at}/basis`, answerTexts.bases, basis);
+  for (const side of ["from", "to"]) if (one[side] !== undefined) plainData(`${at}/${side}`, one[side]);
   positive(`${at}/startS`, one["startS"], LONGEST, "timeS");
   estimate(at, one, "endS");
   inRange(`${at}/percent`, one["percent"], -100, LONGEST);

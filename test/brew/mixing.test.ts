@@ -292,6 +292,14 @@ describe("scaleBrew", () => {
     expect(brew.ingredients[1]).toEqual(part("soda-anhydrous", 22));
   });
 
+  it("keeps the caller's own fields, and refuses one that JSON would lose", () => {
+    const brew = { "volumeMl": 400, "ingredients": [part("soda-anhydrous", 22)], "x-cup": "blue" };
+    expect(scaleBrew(brew, 200)).toHaveProperty("x-cup", "blue");
+    expect(() => scaleBrew({ ...brew, "x-cup": NaN } as DeveloperBrew, 200)).toThrow(
+      expect.objectContaining({ expected: { must: "plain-data" }, path: "/brew" }),
+    );
+  });
+
   it("there and back is the same brew; pH, strength and cautions stay", () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: 1e5, noNaN: true }), (volumeMl) => {

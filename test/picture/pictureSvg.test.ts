@@ -50,7 +50,7 @@ function wellFormed(svg: string): boolean {
   return open.length === 0 && !/[<>]|&(?!amp;|lt;|gt;|quot;)/.test(texts);
 }
 
-/** The room of every text. */
+/** The box of every text. */
 const textBoxes = (svg: string): readonly (Box & { readonly text: string })[] =>
   all(svg, "text").map((element) => {
     const size = number(element, "font-size");
@@ -352,6 +352,9 @@ describe("pictureSvg", () => {
     ["a point without a time", { ...picture, points: [{ temperatureC: 20 }] }, "/points/0/timeS"],
     ["a rung without a cause", { ...picture, rungs: [{ ...picture.rungs[0]!, cause: 3 }] }, "/rungs/0/cause"],
     ["a strip of words", { ...picture, strip: { timesS: ["a"] } }, "/strip/timesS/0"],
+    ["holes in a curve", { ...picture, curves: { ...picture.curves, bath: Array(3) } }, "/curves/bath/0"],
+    ["an unknown basis", { ...picture, rungs: [{ ...picture.rungs[0], basis: "" }] }, "/rungs/0/basis"],
+    ["a lost known side", { ...picture, rungs: [{ ...picture.rungs[1], from: NaN }] }, "/rungs/0/from"],
   ])("refuses a picture with %s", (_name, odd, path) => {
     for (const call of [pictureSvg, pictureLayout, describePicture])
       expect(caught(() => call(anyOf(odd)))).toMatchObject({ path: `/picture${path}` });
