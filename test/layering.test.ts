@@ -16,6 +16,8 @@ const CAUSES = [
   "inspection",
   "brew",
 ];
+/** What stands on whole answers imports these. */
+const ANSWERED = [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process", "text"];
 const ABOVE: Readonly<Record<string, readonly string[]>> = {
   core: ["core"],
   handbook: ["core", "handbook"],
@@ -55,45 +57,10 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   notes: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "learning", "notes"],
   process: [...GROUND, ...CAUSES, "drift", "bath", "causes", "compensate", "process"],
   steering: [...GROUND, ...CAUSES, "drift", "causes", "compensate", "process", "steering"],
-  recipe: [
-    ...GROUND,
-    ...CAUSES,
-    "drift",
-    "bath",
-    "causes",
-    "compensate",
-    "learning",
-    "process",
-    "text",
-    "recipe",
-  ],
+  recipe: [...ANSWERED, "learning", "recipe"],
   // Above the answers and the recipes; nothing below draws.
-  picture: [
-    ...GROUND,
-    ...CAUSES,
-    "drift",
-    "bath",
-    "causes",
-    "compensate",
-    "learning",
-    "process",
-    "text",
-    "recipe",
-    "picture",
-  ],
-  chart: [
-    ...GROUND,
-    ...CAUSES,
-    "drift",
-    "bath",
-    "causes",
-    "compensate",
-    "process",
-    "text",
-    "recipe",
-    "picture",
-    "chart",
-  ],
+  picture: [...ANSWERED, "learning", "recipe", "picture"],
+  chart: [...ANSWERED, "recipe", "picture", "chart"],
   // Another language says what every module says; nothing below imports it.
   texts: [
     ...GROUND,

@@ -1,24 +1,10 @@
 /* What compensate refuses, by the place in what it was given. */
 import { describe, expect, it } from "vitest";
-import { type Baseline, type Knowledge, compensate } from "../../src/index.js";
+import { type Baseline, compensate } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
+import { knowledge, known } from "./everyLaw.js";
 
 describe("a refusal names the field", () => {
-  const known: Baseline = {
-    timeS: 510,
-    temperatureC: 20,
-    dilution: "1+9",
-    agitation: { everyS: 60 },
-    gamma: 0.6,
-  };
-  const knowledge: Knowledge = {
-    temperature: { kind: "coefficient", ratio: 2, intervalC: 10 },
-    dilution: { kind: "power", exponent: 0.9 },
-    agitation: { staleLoss: 0.6, staleTimeS: 60 },
-    use: { increase: 0.1, perCm2PerL: 500, growth: "linear" },
-    age: { kind: "half-life", halfLifeH: 10 },
-    growth: { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 0 },
-  };
   const sources = { sources: 1 };
   it.each<[Partial<Baseline>, unknown, unknown, Error]>([
     [

@@ -72,6 +72,19 @@ export function documentsAreAdmitted(numRuns: number): void {
     fc.assert(property, { numRuns });
   };
 
+  /** The same of a property that counts what it is about: at least a fifth of all. */
+  const often = <Values extends [unknown, ...unknown[]]>(
+    property: (count: () => void) => fc.IProperty<Values>,
+  ): void => {
+    let counted = 0;
+    every(
+      property(() => {
+        counted += 1;
+      }),
+    );
+    expect(counted).toBeGreaterThan(numRuns / 5);
+  };
+
   describe("a question", () => {
     const question = fc.tuple(baselines, conditions, knowledge);
     type Question = [baseline: never, conditions: never, knowledge: never];
@@ -79,8 +92,7 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "of the types has no fault of shape, and compensate answers it as checkConditions says",
       () => {
-        let admitted = 0;
-        every(
+        often((count) =>
           fc.property(question, (given) => {
             const check = checkConditions(...given);
             const problems = check.ok ? [] : check.problems;
@@ -88,27 +100,24 @@ export function documentsAreAdmitted(numRuns: number): void {
             const answer = asked(() => compensate(...given));
             expectAgreement(problems, answer, /^$/);
             if (check.ok && "value" in answer) expect(check.cautions).toEqual(answer.value.cautions);
-            if (check.ok) admitted += 1;
+            if (check.ok) count();
           }),
         );
-        expect(admitted).toBeGreaterThan(numRuns / 5);
       },
       TIMEOUT_MS,
     );
     it(
       "near the types is refused by both, at the same place, or by neither",
       () => {
-        let refused = 0;
-        every(
+        often((count) =>
           fc.property(near(question), (given) => {
             if (!Array.isArray(given)) return;
             const check = checkConditions(given[0], given[1], given[2]);
             const answer = asked(() => compensate(...(given as Question)));
             expectAgreement(check.ok ? [] : check.problems, answer, /^$/);
-            if (!check.ok) refused += 1;
+            if (!check.ok) count();
           }),
         );
-        expect(refused).toBeGreaterThan(numRuns / 5);
       },
       TIMEOUT_MS,
     );
@@ -138,8 +147,7 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "near the type is refused by both, at the same place, or by neither",
       () => {
-        let refused = 0;
-        every(
+        often((count) =>
           fc.property(near(readings), (given) => {
             const check = checkLog(given);
             const problems = check.ok ? [] : check.problems;
@@ -150,10 +158,9 @@ export function documentsAreAdmitted(numRuns: number): void {
               asked(() => steered(given)),
               /^\/log/,
             );
-            if (!check.ok) refused += 1;
+            if (!check.ok) count();
           }),
         );
-        expect(refused).toBeGreaterThan(numRuns / 5);
       },
       TIMEOUT_MS,
     );
@@ -165,8 +172,7 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "of the type has no fault of shape, and is read as checkLedger says",
       () => {
-        let admitted = 0;
-        every(
+        often((count) =>
           fc.property(ledgers, (given) => {
             const check = checkLedger(given);
             const problems = check.ok ? [] : check.problems;
@@ -177,27 +183,24 @@ export function documentsAreAdmitted(numRuns: number): void {
               /^\/ledger/,
             );
             if (!check.ok) return;
-            admitted += 1;
+            count();
             expect(bathVolumeMl(check.ledger, latestH)).toBe(bathVolumeMl(given, latestH));
           }),
         );
-        expect(admitted).toBeGreaterThan(numRuns / 5);
       },
       TIMEOUT_MS,
     );
     it(
       "near the type is refused by both, at the same place, or by neither",
       () => {
-        let refused = 0;
-        every(
+        often((count) =>
           fc.property(near(ledgers), (given) => {
             const check = checkLedger(given);
             const answer = asked(() => bathVolumeMl(given as BathLedger, latestH));
             expectAgreement(check.ok ? [] : check.problems, answer, /^\/ledger/);
-            if (!check.ok) refused += 1;
+            if (!check.ok) count();
           }),
         );
-        expect(refused).toBeGreaterThan(numRuns / 5);
       },
       TIMEOUT_MS,
     );
@@ -220,8 +223,7 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "of the type has no fault of shape, and learn takes it as checkKnowledge says",
       () => {
-        let admitted = 0;
-        every(
+        often((count) =>
           fc.property(learned, (given) => {
             const check = checkKnowledge(given);
             const problems = check.ok ? [] : check.problems;
@@ -232,19 +234,17 @@ export function documentsAreAdmitted(numRuns: number): void {
               /^\/knowledge/,
             );
             if (!check.ok) return;
-            admitted += 1;
+            count();
             expect(asked(() => predict(check.knowledge, {}))).toHaveProperty("value");
           }),
         );
-        expect(admitted).toBeGreaterThan(numRuns / 5);
       },
       TIMEOUT_MS,
     );
     it(
       "that starts, or is learned, is admitted as it is",
       () => {
-        let admitted = 0;
-        every(
+        often((count) =>
           fc.property(learned, runs, ({ prior }, more) => {
             const { baseline, ...options } = prior;
             const answer = asked(() => learn(startKnowledge(baseline, options), more));
@@ -252,26 +252,23 @@ export function documentsAreAdmitted(numRuns: number): void {
             const check = checkKnowledge(JSON.stringify(answer.value));
             expect(check.ok ? [] : check.problems.map((one) => describeProblem(one))).toEqual([]);
             expect(check.ok && check.cautions.filter(({ code }) => code === "stored-differs")).toEqual([]);
-            admitted += 1;
+            count();
           }),
         );
-        expect(admitted).toBeGreaterThan(numRuns / 5);
       },
       TIMEOUT_MS,
     );
     it(
       "near the type is taken by learn where checkKnowledge admits it",
       () => {
-        let refused = 0;
-        every(
+        often((count) =>
           fc.property(near(learned), (given) => {
             const check = checkKnowledge(given);
             const answer = asked(() => learn(given as LearnedKnowledge, []));
             if (check.ok) expect(answer).toHaveProperty("value");
-            else refused += 1;
+            else count();
           }),
         );
-        expect(refused).toBeGreaterThan(numRuns / 5);
       },
       TIMEOUT_MS,
     );

@@ -3,6 +3,7 @@
  * none too many.
  */
 import { fc } from "../property.js";
+import { changed, takeAway } from "./changed.js";
 
 /** The fields of a type that may be left out. */
 type Optional<Type> = {
@@ -62,28 +63,17 @@ const odd = fc.oneof(
   fc.jsonValue({ maxDepth: 2 }),
 );
 
-/** A copy of a document with a value replaced or a field taken away, anywhere in it. */
-function changed(document: unknown, place: number, taken: boolean, value: unknown): unknown {
-  const copy = structuredClone(document) as Record<string, unknown>;
-  const holders: Record<string, unknown>[] = [];
-  const walk = (node: unknown): void => {
-    if (typeof node !== "object" || node === null) return;
-    holders.push(node as Record<string, unknown>);
-    Object.values(node).forEach(walk);
-  };
-  walk(copy);
-  const holder = holders[place % holders.length]!;
-  const keys = Object.keys(holder);
-  const key = keys[place % (keys.length || 1)] ?? "new";
-  if (taken && !Array.isArray(holder)) Reflect.deleteProperty(holder, key);
-  else holder[key] = value;
-  return copy;
-}
-
 /** Documents near a type: right ones with one or two changes. */
 export const near = (documents: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
   fc
     .tuple(documents, fc.array(fc.tuple(fc.nat(), fc.boolean(), odd), { minLength: 1, maxLength: 2 }))
     .map(([document, changes]) =>
-      changes.reduce((now, [place, taken, value]) => changed(now, place, taken, value), document),
+      changes.reduce(
+        (now, [place, taken, value]) =>
+          changed(now, place, (holder, key) => {
+            if (taken) takeAway(holder, key, value);
+            else holder[key] = value;
+          }),
+        document,
+      ),
     );

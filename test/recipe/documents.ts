@@ -1,6 +1,7 @@
 /*
  * Recipes for the tests. All are invented: a weekend workshop in a mountain hut, tap water at 14 °C.
  */
+import { changed, takeAway, type Holder } from "../documents/changed.js";
 import { fc } from "../property.js";
 
 /** A recipe as somebody may have written it. */
@@ -349,33 +350,20 @@ const odd = fc.oneof(
   fc.jsonValue({ maxDepth: 2 }),
 );
 
-/**
- * A copy of a JSON document with one thing changed: a value replaced, a field taken away or a strange one
- * added, anywhere in it.
- */
-function changed(document: unknown, place: number, how: number, value: unknown): unknown {
-  const copy = structuredClone(document) as Record<string, unknown>;
-  const holders: Record<string, unknown>[] = [];
-  const walk = (node: unknown): void => {
-    if (typeof node !== "object" || node === null) return;
-    holders.push(node as Record<string, unknown>);
-    Object.values(node).forEach(walk);
-  };
-  walk(copy);
-  const holder = holders[place % holders.length]!;
-  const keys = Object.keys(holder);
-  const key = keys[place % (keys.length || 1)] ?? "new";
-  if (how === 0 && !Array.isArray(holder)) Reflect.deleteProperty(holder, key);
-  else if (how === 1 && !Array.isArray(holder)) {
+/** Takes a field away, adds a strange one, or replaces a value. */
+const strange =
+  (how: number, place: number, value: unknown) =>
+  (holder: Holder, key: string): void => {
     const name = ["__proto__", "constructor", "new~/"][place % 3]!;
-    Object.defineProperty(holder, name, { value, enumerable: true, configurable: true, writable: true });
-  } else holder[key] = value;
-  return copy;
-}
+    if (how === 0) takeAway(holder, key, value);
+    else if (how === 1 && !Array.isArray(holder))
+      Object.defineProperty(holder, name, { value, enumerable: true, configurable: true, writable: true });
+    else holder[key] = value;
+  };
 
 /** Documents near the format: a right one with up to three changes. */
 export const nearRecipes: fc.Arbitrary<unknown> = fc
   .tuple(recipes, fc.array(fc.tuple(fc.nat(), fc.integer({ min: 0, max: 4 }), odd), { maxLength: 3 }))
   .map(([document, changes]) =>
-    changes.reduce((now, [place, how, value]) => changed(now, place, how, value), document),
+    changes.reduce((now, [place, how, value]) => changed(now, place, strange(how, place, value)), document),
   );
