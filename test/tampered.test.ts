@@ -250,7 +250,7 @@ describe("a ledger, a log or a plan that was changed where it was stored", () =>
       { ...ledger, processed: [{ atH: 1, areaCm2: 516, films: 2 }] },
       /processed\/0\/films/,
     ],
-    ["a list is none", { ...ledger, toppedUp: 5 }, /toppedUp/],
+    ["a list is a number", { ...ledger, toppedUp: 5 }, /toppedUp/],
   ])("a ledger: %s", (_, changed, place) => {
     expect(pathsOf(checkLedger(changed))).toMatch(place);
   });

@@ -75,7 +75,7 @@ export function speedingDay(ageH: number): number {
 /** The shortest and the longest half-life of a law, h: beyond them a bath is no bath. */
 export const LEAST_HALF_LIFE_H = 1e-3;
 export const MOST_HALF_LIFE_H = 1e6;
-/** The widest spread of a rate, 1/h: that of ln(half-life), 3, at the shortest half-life, and room. */
+/** The widest spread of a rate, 1/h: the shortest half-life with a spread of 3 has 2.1e3. */
 export const MOST_RATE_SD_PER_H = 3e3;
 
 /** Returns the age of a bath from 0 to 1e6 h; throws otherwise. */

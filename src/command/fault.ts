@@ -8,7 +8,7 @@ import type { LanguageName, Words } from "./words.js";
 export interface Fault extends Error {
   /** the sentence in German; `message` is the English one */
   readonly german: string;
-  /** JSON Pointer into the file; undefined where the fault is none of its content */
+  /** JSON Pointer into the file; undefined where its content is not at fault */
   readonly pointer?: string;
   /** a place in the text, where it is known already */
   readonly at?: { readonly line: number; readonly column: number };

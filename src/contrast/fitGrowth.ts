@@ -69,7 +69,7 @@ const KNOWN_FREEDOM = 2;
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range, points are too few, fall with time by more than their
  * errors let them, or cannot carry the fit: they show no bend toward a limit, the limit is known no better
- * than to itself, or the law is none that may be used
+ * than to itself, or the fitted law is out of range
  *
  * @remarks Weighted least squares in γ. Standard errors come from the scatter, and with no point to spare
  * from the points' `sd` or from gradients good to 3 % of the limit. In the spread of the law that is pooled

@@ -4,7 +4,7 @@ const DEEPEST = 20;
 /** More values than this are not copied. */
 export const MOST_VALUES = 100_000;
 
-/** A copy of plain JSON data; undefined where they are none, too deep, a ring, or too many. */
+/** A copy of plain JSON data; undefined for anything else, and for data too deep, in a ring, or too many. */
 export function plainCopy(value: unknown): unknown {
   let left = MOST_VALUES;
   const copied = (part: unknown, depth: number): unknown => {

@@ -131,7 +131,7 @@ function logUnderTable(
     const to = readings[i] as TemperatureReading;
     const low = Math.min(from.temperatureC, to.temperatureC);
     const high = Math.max(from.temperatureC, to.temperatureC);
-    // Over less than this the rate cannot change by 1e-10, and a mean over no width at all is none.
+    // Temperatures this near have one rate: their difference would be mostly rounding.
     const mean = high - low < 1e-10 ? rate(low) : work(low, high) / (high - low);
     sum += (to.timeS - from.timeS) * mean;
   }

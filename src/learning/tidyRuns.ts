@@ -67,7 +67,7 @@ export interface TidyRun {
  *
  * @param knowledge - from `learn`
  * @returns one row a run, in the order of `knowledge.runs`, all with the same fields
- * @throws TypeError or RangeError when the knowledge is none, or a newer version wrote it
+ * @throws TypeError or RangeError for other data than learned knowledge, or when a newer version wrote it
  *
  * @remarks The knowledge is worked out anew from its prior and its runs, so that figures spoilt in storage do
  * no harm. A run has no fitted time when too far from the baseline for the laws.

@@ -62,7 +62,7 @@ const OPTIONS = [
  * @returns as `planProcess` returns it; its cautions are those of the recipe and of the plan, gravest first,
  * each once, with their paths in the recipe; its standing notes are those of `checkRecipe`
  * @throws TypeError when an argument or a field is of the wrong kind
- * @throws RangeError when a value is out of range, or `vessel` is none that is known
+ * @throws RangeError when a value is out of range, or `vessel` is unknown
  *
  * @remarks The recipe gives what it knows: the time and whether it is refused, the temperature, the agitation
  * that the time was worked out for, the dilution and the volume, area, emulsion, light and kind of the

@@ -1,4 +1,4 @@
-/* A field of a law that nobody reads is told: a misspelt spread would otherwise be the usual one, in silence. */
+/* An answer names each field of a law that it does not read. A misspelt spread would otherwise get its usual value. */
 import { describe, expect, it } from "vitest";
 import { compensate, learn, predict, startKnowledge } from "../../src/index.js";
 import { causeSchemas } from "../../src/causes.js";

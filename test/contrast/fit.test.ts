@@ -66,7 +66,7 @@ describe("fitGrowth against NIST StRD Misra1a", () => {
     expect([limitAppearance, rateAppearance]).toEqual([0, 0]);
     expect(sd.correlation).toEqual(law.sd.correlation);
   });
-  it("does not hang on the order of the points", () => {
+  it("does not depend on the order of the points", () => {
     expect(fitGrowth(points.slice().reverse(), { appearanceS: 0 })).toEqual(
       fitGrowth(points, { appearanceS: 0 }),
     );

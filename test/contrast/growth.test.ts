@@ -137,7 +137,7 @@ describe("both refuse", () => {
 });
 
 describe("the spread of a growth law", () => {
-  it("is refused by name when it is none", () => {
+  it("is refused by name when it is out of range", () => {
     const law = { gammaInfinity: 1, ratePerS: 0.01, appearanceS: 10 };
     const sd = { gammaInfinity: 0.1, ratePerS: 0.001, appearanceS: 1 };
     expect(effect("contrast", 0.5, 0.6, { ...law, sd }).logSd).toBeGreaterThan(0);

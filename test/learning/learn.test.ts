@@ -192,7 +192,7 @@ describe("startKnowledge", () => {
     });
     expect(parameter(plain, "temperature")).toMatchObject({ value: 50, priorSd: 14 });
   });
-  it("refuses laws whose origin is none", () => {
+  it("refuses laws with a wrong origin", () => {
     const law = { kind: "power", exponent: 1, sd: 0.1 };
     const start = (origin: object): unknown =>
       startKnowledge(baseline, { laws: { dilution: anyOf({ ...law, ...origin }) } });

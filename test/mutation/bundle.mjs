@@ -23,7 +23,7 @@ export async function bundler(folder, files = filesIn(folder), standIns = {}) {
   let changed = new Map();
   const bundle = await context({
     stdin: {
-      // The seed of the property tests first: a mutant's fate must not hang on chance. A file is evaluated
+      // The seed of the property tests first: a mutant's fate must not depend on chance. A file is evaluated
       // only when one of its tests is to run.
       contents: ["test/setup.ts", ...files]
         .map(

@@ -284,7 +284,7 @@ describe("a plan that comes back in", () => {
     ],
     ["no word of refusal", { ...plan, timeRefused: undefined }, "TypeError /plan/timeRefused missing"],
     ["a handling of 1", { ...plan, handling: 1 }, "TypeError /plan/handling wrong-type"],
-  ])("is refused when it is none: %s", (_, given, fault) => {
+  ])("is refused with %s", (_, given, fault) => {
     const [kind, ...where] = fault.split(" ");
     const of = (name: string): string => `${kind} ${name} ${where.join(" ")}`;
     expect(refusal(() => describePlan(anyOf(given)))).toBe(of("describePlan"));

@@ -668,7 +668,7 @@ describe("a field that is not read", () => {
     ]);
   });
 
-  it("is none of those that are documented", () => {
+  it("is not a documented one", () => {
     const full: ProcessInput = {
       ...hut,
       movement: "turn",

@@ -376,7 +376,7 @@ describe("what the cautions of a recipe point at", () => {
     ]);
     expect(slow(6000).map(({ code, path }) => [code, path])).toEqual([["bath-too-slow", "/conditions"]]);
   });
-  it("are none of the brew's where the developer is a stock", () => {
+  it("say nothing of a brew where the developer is a stock", () => {
     expect(brewCautions(anyOf(hutStock))).toEqual([]);
   });
 });

@@ -100,6 +100,6 @@ export const agitationNotUsed: readonly NotUsed[] = [
   },
   {
     ids: ["AGI-006"],
-    reason: "0.72 for rotary against 30 s, from memory and uncertain: no test may hang on it",
+    reason: "0.72 for rotary against 30 s, from memory and uncertain: no test may rest on it",
   },
 ];

@@ -6,7 +6,7 @@
 
 /**
  * How we came by a figure. `"read"`: seen in the named source. `"from memory"`: widely reproduced, not seen
- * in print. `"from memory, uncertain"`: no test may hang on its truth. `"common practice"`: a rule of the
+ * in print. `"from memory, uncertain"`: no test may rest on its truth. `"common practice"`: a rule of the
  * trade with no single source.
  */
 export type Provenance = "read" | "from memory" | "from memory, uncertain" | "common practice";

@@ -208,6 +208,6 @@ export const useNotUsed: readonly NotUsed[] = [
   { ids: ["EXH-010"], reason: "words without a number" },
   {
     ids: ["EXH-015"],
-    reason: "from memory and uncertain, and not in the handbook module: no test may hang on it",
+    reason: "from memory and uncertain, and not in the handbook module: no test may rest on it",
   },
 ];

@@ -89,7 +89,7 @@ describe("a catalogue that is edited", () => {
     expect(call).toThrow(`describeCompensation: ${message}`);
   });
 
-  it("whose text is none is refused", () => {
+  it("is refused when one of its texts is a number", () => {
     expect(() => describeCompensation(answer, { ...texts, months: 3 } as never)).toThrow(
       "describeCompensation: texts.months must be text, got 3",
     );
