@@ -40,7 +40,7 @@ const english = {
   scale: (clock: string, goal: string, low: string, high: string) =>
     `${clock} after it went in, out of the bath after ${goal}, nine times in ten between ${low} and ${high}`,
   between: (low: string, high: string) => `${low} to ${high}`,
-  wider: "This range is wider than above: the bath may warm or cool on the way. A reading narrows it.",
+  covers: "This range also covers a bath that warms or cools on the way. A reading narrows it.",
   says: "The thermometer says",
   reading: "reading of the thermometer",
   note: "Note it",
@@ -117,8 +117,8 @@ const german: BathWords = {
   scale: (clock, goal, low, high) =>
     `${clock} nach dem Einlegen, aus dem Bad nach ${goal}, in 9 von 10 Fällen zwischen ${low} und ${high}`,
   between: (low, high) => `${low} bis ${high}`,
-  wider:
-    "Dieser Bereich ist weiter als oben: Das Bad kann unterwegs wärmer oder kälter werden. Eine Messung macht ihn enger.",
+  covers:
+    "Dieser Bereich gilt auch für ein Bad, das unterwegs wärmer oder kälter wird. Eine Messung macht ihn enger.",
   says: "Das Thermometer zeigt",
   reading: "Anzeige des Thermometers",
   note: "Eintragen",

@@ -26,7 +26,7 @@ const grave = ({ path, severity }: Caution): boolean => path === "/appearance" &
 export function developingPart(control: Control, pressed: () => void): DevelopingPart {
   const { store, words, set, act } = control;
   const scale = scaleView(words);
-  const wider = el("p", { class: "wider" }, words.wider);
+  const covers = el("p", { class: "covers" }, words.covers);
   const why = el("p", { class: "why" });
   const unwise = el("ul", { class: "care" });
   const doubt = doubtPart(control, pressed);
@@ -78,7 +78,7 @@ export function developingPart(control: Control, pressed: () => void): Developin
       "div",
       { class: "developing" },
       scale.element,
-      wider,
+      covers,
       why,
       unwise,
       doubt.element,
@@ -100,7 +100,7 @@ export function developingPart(control: Control, pressed: () => void): Developin
       doubt.update(shown.doubts);
       readings.update(run);
       // The first entry is the temperature that the sheet states.
-      wider.hidden = run.log.length > 1;
+      covers.hidden = run.log.length > 1;
       image.hidden = !shown.canSee;
       seen.hidden = run.seenS === undefined;
       say(seenAt, words.seenAt(reached(run.seenS ?? 0)));
