@@ -1,4 +1,13 @@
-import { inRange, isBoolean, isText, longEnough, plainObject, positive, wrongCount } from "../core/guards.js";
+import {
+  arrayOf,
+  inRange,
+  isBoolean,
+  isText,
+  longEnough,
+  plainObject,
+  positive,
+  wrongCount,
+} from "../core/guards.js";
 import { checkedCautions } from "../text/checkedCautions.js";
 import type { TimeChart } from "./types.js";
 
@@ -9,7 +18,7 @@ export function checkedChart(at: string, chart: unknown): TimeChart {
   positive(`${at}/known/timeS`, timeS, 1e6, "timeS");
   inRange(`${at}/known/temperatureC`, temperatureC, 0, 100, "temperatureC");
   if (dilution !== undefined) isText(`${at}/known/dilution`, dilution);
-  longEnough(`${at}/held`, held, 0).forEach((each, i) => {
+  arrayOf(`${at}/held`, held, 0).forEach((each, i) => {
     isText(`${at}/held/${i}/cause`, plainObject(`${at}/held/${i}`, each)["cause"]);
   });
   const temperatures = longEnough(`${at}/temperaturesC`, temperaturesC, 1);

@@ -54,7 +54,7 @@ export function checkedJoint(at: string, given: unknown): Joint {
     offsets = [],
   } = plainObject(at, given) as unknown as JointSpread;
   const place = new Map<string, number>();
-  longEnough(`${at}/parameters`, parameters, 0).forEach((name, i) => {
+  arrayOf(`${at}/parameters`, parameters, 0).forEach((name, i) => {
     isText(`${at}/parameters/${i}`, name);
     place.set(name, i);
   });

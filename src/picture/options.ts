@@ -1,7 +1,7 @@
 /*
  * How a picture is drawn, and where its parts come to lie.
  */
-import { inRange, isBoolean, isText, longEnough, notOneOf, plainObject, refuse } from "../core/guards.js";
+import { arrayOf, inRange, isBoolean, isText, notOneOf, plainObject, refuse } from "../core/guards.js";
 import { wordOptions, type PictureWordOptions } from "./describePicture.js";
 import type { AnswerPicture } from "./types.js";
 import type { Language } from "./words.js";
@@ -102,7 +102,7 @@ export function drawingOptions(
   const { parts, width = 720, plotHeight, prefix = "picture", standalone = false, heading, foot } = options;
   const own = strip === undefined ? PARTS.filter((part) => part !== "strip") : PARTS;
   if (parts !== undefined)
-    longEnough(`${at}/parts`, parts, 1).forEach((part, i) => {
+    arrayOf(`${at}/parts`, parts, 1).forEach((part, i) => {
       if (!PARTS.includes(part as PicturePart)) notOneOf(`${at}/parts/${i}`, PARTS, part);
     });
   inRange(`${at}/width`, width, 280, 4000);
@@ -112,7 +112,7 @@ export function drawingOptions(
   isBoolean(`${at}/standalone`, standalone);
   if (heading !== undefined) isText(`${at}/heading`, heading);
   if (foot !== undefined)
-    longEnough(`${at}/foot`, foot, 0).forEach((line, i) => {
+    arrayOf(`${at}/foot`, foot, 0).forEach((line, i) => {
       isText(`${at}/foot/${i}`, line);
     });
   return { ...options, parts: parts ?? own, width, prefix, standalone, language };

@@ -326,6 +326,8 @@ describe("pictureSvg", () => {
   it.each([
     ["a wrong part", { parts: ["legend"] }, "not-one-of", "/options/parts/0"],
     ["no part", { parts: [] }, "empty", "/options/parts"],
+    ["parts that are holes", { parts: Array(2) }, "not-one-of", "/options/parts/0"],
+    ["lines that are holes", { foot: Array(2) }, "missing", "/options/foot/0"],
     ["a width that holds no words", { width: 100 }, "out-of-range", "/options/width"],
     ["a wrong height", { plotHeight: "tall" }, "wrong-type", "/options/plotHeight"],
     ["a prefix that is no id", { prefix: "1 a" }, "out-of-range", "/options/prefix"],
