@@ -8,9 +8,9 @@ function kept(fields: object): [string, unknown][] {
   return Object.entries(fields).filter(([, value]) => value !== undefined);
 }
 
-/** An object without the fields that are not there. */
-export function present(fields: object): object {
-  return Object.fromEntries(kept(fields));
+/** An object without the fields that are not there, so that laid over another it hides nothing of that. */
+export function present<Fields extends object>(fields: Fields): Fields {
+  return Object.fromEntries(kept(fields)) as Fields;
 }
 
 /** Data with the fields of each object in one order, without those that storage drops: for comparing. */

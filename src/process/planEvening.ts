@@ -5,6 +5,7 @@ import type { Baseline, Conditions } from "../compensate/types.js";
 import { checkedBaths } from "./baths.js";
 import type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./eveningTypes.js";
 import { inNameOf } from "../core/inNameOf.js";
+import { present } from "../core/ordered.js";
 import { planOf } from "./planOf.js";
 import type { ProcessBaths, ProcessInput, ProcessPlan, StepName } from "./types.js";
 
@@ -62,7 +63,7 @@ export function planEvening(input: EveningInput): EveningPlan {
   for (const [plate, { areaCm2, conditions: own = {} }] of given.entries()) {
     const first = plate === 0;
     const ageH = startAgeH + (startS + (first ? developStartS(trial) : leadS(trial))) / 3600;
-    const today: Conditions = { ...conditions, ...own, usedCm2PerL, ageH };
+    const today: Conditions = { ...conditions, ...present(own), usedCm2PerL, ageH };
     const answer = inNameOf(WHERE, () => compensate(baseline, today, knowledge));
     const plan = planOf(WHERE, {
       ...shared,

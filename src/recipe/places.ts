@@ -3,6 +3,7 @@
  */
 import type { Caution } from "../core/caution.js";
 import type { Conditions } from "../compensate/types.js";
+import { present } from "../core/ordered.js";
 import type { Recipe } from "./types.js";
 
 /** What a recipe says elsewhere. */
@@ -32,8 +33,11 @@ export function placeOf(recipe: Recipe, path: string, given: Conditions = {}): s
       ? "/baseline"
       : path;
   if (side === "baseline")
-    return Object.hasOwn(baseline, field) ? path : (KNOWN_PLACES[field] ?? `/baseline/${field}`) + below;
-  if (side !== "conditions" || Object.hasOwn({ ...conditions, ...given }, field)) return path;
+    return Object.hasOwn(present(baseline), field)
+      ? path
+      : (KNOWN_PLACES[field] ?? `/baseline/${field}`) + below;
+  if (side !== "conditions" || Object.hasOwn(present({ ...conditions, ...present(given) }), field))
+    return path;
   return (PLACES[field] ?? `/baseline/${field}`) + below;
 }
 

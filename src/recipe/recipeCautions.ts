@@ -10,6 +10,7 @@ import { brewLife } from "../brew/brewLife.js";
 import { checkBrew, standingNotes } from "../brew/checkBrew.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
+import { present } from "../core/ordered.js";
 import type { Dilution } from "../dilution/dilution.js";
 import { handbookIngredients } from "../handbook/ingredients.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
@@ -24,7 +25,8 @@ function today({ baseline, conditions = {} }: Recipe): {
   readonly usedCm2PerL: number;
   readonly ageH: number;
 } {
-  const { temperatureC = baseline.temperatureC, usedCm2PerL = 0, ageH = 0 } = { ...baseline, ...conditions };
+  const stated = { ...baseline, ...present(conditions) };
+  const { temperatureC = baseline.temperatureC, usedCm2PerL = 0, ageH = 0 } = stated;
   return { temperatureC, usedCm2PerL, ageH };
 }
 

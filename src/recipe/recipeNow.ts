@@ -2,6 +2,7 @@
  * A recipe under the conditions that are handed in besides.
  */
 import type { Conditions } from "../compensate/types.js";
+import { present } from "../core/ordered.js";
 import type { Recipe } from "./types.js";
 
 /**
@@ -12,8 +13,8 @@ export function recipeNow(recipe: Recipe, conditions: Conditions): Recipe {
   const { temperatureC, ...rest } = conditions;
   const startC = startOf(temperatureC);
   const stated = {
-    ...recipe.conditions,
-    ...rest,
+    ...present(recipe.conditions ?? {}),
+    ...present(rest),
     ...(startC === undefined ? {} : { temperatureC: startC }),
   };
   return Object.keys(stated).length > 0 ? { ...recipe, conditions: stated } : recipe;

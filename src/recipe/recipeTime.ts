@@ -10,6 +10,7 @@ import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import type { AnyCause } from "../core/cause.js";
 import { isInputError } from "../core/errors.js";
 import { plainObject, positive } from "../core/guards.js";
+import { present } from "../core/ordered.js";
 import { derived } from "../learning/stored.js";
 import type { LearnedKnowledge } from "../learning/types.js";
 import type { AgeLaw } from "../age/law.js";
@@ -45,6 +46,7 @@ export function recipeInputs(
   list: readonly AnyCause[] = causes,
 ): RecipeInputs {
   const { developer, material, agitation, knowledge = {} } = recipe;
+  plainObject(`${at}/baseline`, recipe.baseline);
   if (recipe.conditions !== undefined) plainObject(`${at}/conditions`, recipe.conditions);
   plainObject(`${at}/knowledge`, knowledge);
   const own = {
@@ -53,11 +55,11 @@ export function recipeInputs(
   };
   const baseline: Baseline = {
     ...own,
-    ...recipe.baseline,
+    ...present(recipe.baseline),
     ...(developer.hydroquinone === undefined ? {} : { hydroquinone: developer.hydroquinone }),
     ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
   };
-  const asked = { ...own, ...recipe.conditions, ...conditions };
+  const asked = { ...own, ...present(recipe.conditions ?? {}), ...present(conditions) };
   if (!isLearned(knowledge)) {
     const age = knowledge.age ?? lifeOf(developer, baseline.ageH);
     const laws = age === undefined ? knowledge : { ...knowledge, age };
@@ -111,7 +113,7 @@ function started(baseline: Baseline, list: readonly AnyCause[]): Baseline {
   const silence = list.flatMap(({ field, start, relative }) =>
     start === undefined || relative === true ? [] : [[field, start as unknown] as const],
   );
-  return { ...(Object.fromEntries(silence) as object), ...baseline };
+  return { ...(Object.fromEntries(silence) as object), ...present(baseline) };
 }
 
 /** The answer of `compensate` to a recipe, its cautions with their paths in the recipe. */

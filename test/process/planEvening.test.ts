@@ -237,3 +237,13 @@ describe("an evening", () => {
     expect(() => planEvening({ ...hut, baseline })).toThrow(new Error("the probe fell off"));
   });
 });
+
+describe("a plate whose own condition is undefined", () => {
+  it("is developed under the evening's", () => {
+    const cold: EveningInput = { ...hut, conditions: { temperatureC: 16 } };
+    const silent = { ...plate, conditions: { temperatureC: undefined } };
+    expect(planEvening({ ...cold, plates: [plate, silent] })).toEqual(
+      planEvening({ ...cold, plates: [plate, plate] }),
+    );
+  });
+});

@@ -9,6 +9,7 @@ import {
   describeCompensation,
   fitDilutionLaw,
   learn,
+  planRecipe,
   startKnowledge,
   type DeveloperBrew,
   type Caution,
@@ -347,5 +348,34 @@ describe("a brew in a recipe", () => {
     expect(() => compensateRecipe(salted)).toThrow(/brew\.ingredients must be above 0/);
     const check = checkRecipe(salted);
     expect(check.ok || check.problems.map(({ path }) => path.startsWith("/developer/brew"))).toEqual([true]);
+  });
+});
+
+describe("a field that is there but undefined, as forms send it", () => {
+  const said: Recipe = {
+    ...stock,
+    agitation: { everyS: 60 },
+    conditions: { temperatureC: 16, usedCm2PerL: 3000, ageH: 2, agitation: { everyS: 30 }, dilution: "1+14" },
+  };
+  const fields = ["temperatureC", "dilution", "agitation", "usedCm2PerL", "ageH", "strength"] as const;
+
+  it.each(fields)("hides nothing that the recipe says: %s", (field) => {
+    const silent: Conditions = { [field]: undefined };
+    for (const recipe of [stock, said]) {
+      expect(compensateRecipe(recipe, silent)).toEqual(compensateRecipe(recipe, {}));
+      expect(planRecipe(recipe, { vessel: "tank", conditions: silent })).toEqual(
+        planRecipe(recipe, { vessel: "tank" }),
+      );
+    }
+  });
+
+  it.each(fields)("is none in the recipe's own conditions or baseline: %s", (field) => {
+    const { [field]: _said, ...without } = said.conditions ?? {};
+    const silent: Recipe = { ...said, conditions: { ...said.conditions, [field]: undefined } };
+    expect(compensateRecipe(silent, {})).toEqual(compensateRecipe({ ...said, conditions: without }, {}));
+    if (field === "temperatureC" || field === "strength") return;
+    const { [field]: _known, ...known } = said.baseline;
+    const open: Recipe = { ...said, baseline: { ...known, [field]: undefined } };
+    expect(compensateRecipe(open, {})).toEqual(compensateRecipe({ ...said, baseline: known }, {}));
   });
 });
