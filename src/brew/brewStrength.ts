@@ -20,6 +20,8 @@ import { agentText } from "./refusedText.js";
 /** What {@link brewStrength} returns: a term for `compensate`, and how it came about. */
 export interface BrewStrength extends Factor {
   readonly cause: "strength";
+  /** the part of `logSd` that the exponent of amounts explains: how ln(value) moves with its spread */
+  readonly slope: number;
   /** pH of the brew whose time is known, at the mean of both temperatures */
   readonly fromPh: number;
   /** pH of today's brew, at the same temperature */
@@ -72,7 +74,7 @@ const FAR_LOG = 13.8;
  * active part of vitamin C and coffee at the bath's pH, as the mean of two readings: coffee's catechol acts
  * as mono- and dianion, or as dianion only. Their half difference is a spread. Vitamin C acts as dianion in
  * both. D is the restrainer as potassium bromide in g/l, salt at a twentieth. The spread holds the exponent's
- * for each agent's amount and for the active share, a factor of two between the agents, restrainer, what
+ * for the amounts and for the active share, a factor of two between the agents, restrainer, what
  * ingredients differ, coffee's ranges and spoons. It falls to 0 with the change, and never before. Swapping
  * the brews inverts the factor exactly. The equilibrium is taken at the mean of the two temperatures, since
  * warmth is the temperature term's business, and without the restrainer's salt. Nothing in print tests it; a
@@ -143,6 +145,7 @@ export function brewStrength(
     cause: "strength",
     value: Math.exp(log),
     logSd,
+    slope: unchanged || logSd === 0 ? 0 : Math.max(-logSd, Math.min(logSd, 0 - sd * amountOf(change))),
     basis: unchanged ? "unchanged" : law === genericStrengthLaw ? "default" : basisOf(law),
     sources: law.sources ?? [],
     fromPh: b.ph,
@@ -182,10 +185,14 @@ function sameMakeUp(one: ReadBrew, other: ReadBrew): boolean {
   return a.size === b.size && [...a].every(([name, x]) => Math.abs(x - (b.get(name) ?? NaN)) <= 1e-9 * x);
 }
 
+/** The change of power by the amounts of all agents: one exponent acts on it. */
+const amountOf = ({ amount }: PowerChange): number => amount.reduce((sum, part) => sum + part, 0);
+
 /** The spread of the law, of the readings and of the agents, as standard deviation of ln(time). */
-function lawSpread({ amount, apart, share, mixture }: PowerChange, exponent: number, sd: number): number {
+function lawSpread(change: PowerChange, exponent: number, sd: number): number {
+  const { apart, share, mixture } = change;
   return Math.hypot(
-    ...amount.map((part) => sd * part),
+    sd * amountOf(change),
     ...apart.map((half) => exponent * half),
     sd * share,
     exponent * AGENT_LOG_SD * mixture,

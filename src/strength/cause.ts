@@ -19,6 +19,11 @@ export interface Strength extends LawOrigin {
   readonly value: number;
   /** standard deviation of its logarithm, 0 to 10 */
   readonly logSd: number;
+  /**
+   * the part of `logSd` that all strengths share, since one law of amounts gave them: positive where the law's
+   * being stronger makes this time longer, −10 to 10; when left out all of it, with the sign of ln(value)
+   */
+  readonly slope?: number | undefined;
   /** what it rests on */
   readonly basis: Basis;
   /** life of today's brew from mixing, 0 to 1e6 h: a bath must live until the pour-out */
@@ -29,7 +34,10 @@ export interface Strength extends LawOrigin {
   readonly cautions?: readonly Caution[] | undefined;
 }
 
-/** What own runs say of strengths: by how many of its standard deviations a strength is off. */
+/**
+ * What own runs say of strengths: by how many of its standard deviations the law is off that gave them. A law
+ * that is too weak makes the time in a weaker brew too short and the time in a stronger one too long.
+ */
 export interface StrengthCorrection extends LawOrigin {
   /** −1000 to 1000; 0 when nothing is known */
   readonly correction: number;
@@ -70,6 +78,7 @@ function readStrength(at: string, given: unknown): Strength {
   const strength = checkedOrigin(at, given as Strength);
   positive(at, strength.value, 1e6, undefined, "/value");
   inRange(at, strength.logSd, 0, 10, undefined, "/logSd");
+  if (strength.slope !== undefined) inRange(at, strength.slope, -10, 10, undefined, "/slope");
   const { basis } = strength;
   if (basis !== "unchanged" && !BASES.includes(basis))
     notOneOf(`${at}/basis`, ["unchanged", ...BASES], basis);
@@ -80,13 +89,29 @@ function readStrength(at: string, given: unknown): Strength {
   return strength;
 }
 
-function strengthEffect(law: StrengthCorrection, from: Strength, to: Strength): Effect {
-  const slope = to.logSd - from.logSd;
+/** How ln(time) moves when the law that gave a strength is one of its standard deviations stronger. */
+export function strengthSlope({
+  value,
+  logSd,
+  slope = Math.sign(Math.log(value)) * logSd,
+}: Strength): number {
+  return slope;
+}
+
+/** The variance of a strength that its law does not explain. */
+export function strengthBeside(strength: Strength): number {
+  return Math.max(0, strength.logSd ** 2 - strengthSlope(strength) ** 2);
+}
+
+/** The effect of a strength. It is said against the known brew, so there is no other side. */
+function strengthEffect(law: StrengthCorrection, _from: Strength, to: Strength): Effect {
   const { correction, sdCorrection = 1 } = law;
-  const log = Math.log(to.value / from.value);
+  const slope = strengthSlope(to);
+  const log = Math.log(to.value);
+  const shared = { slope, sd: sdCorrection, beside: Math.sqrt(strengthBeside(to)) };
   // Without a correction the factor is the strength itself, to the last bit.
-  if (correction === 0) return { log, exact: to.value / from.value, slope, sd: sdCorrection, beside: 0 };
-  return { log: log + correction * slope, slope, sd: sdCorrection, beside: 0 };
+  if (correction === 0) return { log, exact: to.value, ...shared };
+  return { log: log + correction * slope, ...shared };
 }
 
 /** A strength that no run has corrected rests on what it says itself. */

@@ -17,6 +17,7 @@ export const strengthSchema: CauseSchema = {
       cause: text(200, "The name of the cause."),
       value: above0(1e6, "Factor on time against the brew that the time is known for."),
       logSd: from(0, 10, "Standard deviation of the logarithm of the factor."),
+      slope: from(-10, 10, "The part of logSd that the law of amounts explains, with its sign."),
       basis: one(["unchanged", ...BASES], "What the factor rests on."),
       lifeH: from(0, 1e6, "Life of today's brew from mixing, in hours."),
       capacityCm2PerL: above0(1e6, "What a litre of today's brew develops, in cm²."),

@@ -5,9 +5,14 @@ import {
   checkBrew,
   compensate,
   genericStrengthLaw,
+  learn,
+  predict,
   prepareCompensation,
   scaleBrew,
+  startKnowledge,
+  type DevelopmentRun,
   type DeveloperBrew,
+  type LearnedKnowledge,
   type BrewPart,
   type BrewStrengthOptions,
   type WeighedPart,
@@ -99,7 +104,8 @@ describe("what alkali, agents and restrainer do", () => {
     ["caustic soda instead", plain, brewOf(part("sodium-hydroxide", 3.5), coffee), 0.91, 0.43, 1.91],
     ["half the soda, with vitamin C", recipe, brewOf(soda(27), acid(16), coffee), 1.59, 1.07, 2.35],
     ["vitamin C doubled", recipe, brewOf(soda(54), acid(32), coffee), 1.02, 0.76, 1.36],
-    ["everything halved", recipe, { ...recipe, volumeMl: 2000 }, 1.54, 1.21, 1.94],
+    // One exponent acts on all amounts: 2^(0.6 ± 1.645 × 0.25) alone is 1.14 to 2.02.
+    ["everything halved", recipe, { ...recipe, volumeMl: 2000 }, 1.54, 1.14, 2.07],
     [
       "bromide 1 to 10",
       plus(recipe, part("potassium-bromide", 1)),
@@ -481,5 +487,54 @@ describe("two brews that nearly agree", () => {
       brewOf(part("soda-anhydrous", 54), part("instant-coffee", 40), part("potassium-bromide", bromideG));
     expect(brewStrength(brew(0.001), brew(0.001)).basis).toBe("unchanged");
     expect(brewStrength(brew(0.0010005), brew(0.001)).basis).toBe("default");
+  });
+});
+
+describe("what the strips with one brew say of another", () => {
+  const known: DeveloperBrew = brewOf(soda(54), coffee, acid(16));
+  const times = (factor: number): DeveloperBrew => ({ ...known, volumeMl: 1000 / factor });
+  const start = startKnowledge({ timeS: 900, temperatureC: 20, logSd: 0.03 });
+  const strip = (timeS: number, more: object): DevelopmentRun => ({
+    timeS,
+    temperatureC: 20,
+    outcome: { kind: "good", logSd: 0.05 },
+    ...more,
+  });
+  const half = brewStrength(known, times(0.5));
+  const twice = brewStrength(known, times(2));
+  // Invented: a brew of half the strength takes longer than the law says, as if its exponent were 0.96.
+  const learned = learn(start, [
+    ...[1, 2, 3, 4].map((i) => strip(900, { id: `known ${i}` })),
+    ...[1, 2, 3, 4].map((i) => strip(900 * half.value ** 1.6, { id: `half ${i}`, strength: half })),
+  ]);
+
+  it("has a slope of the sign of its change, which changes with the sides", () => {
+    expect(half.slope).toBeGreaterThan(0);
+    expect(twice.slope).toBeLessThan(0);
+    expect(brewStrength(times(0.5), known).slope).toBeCloseTo(-half.slope, 12);
+    expect(Math.abs(half.slope)).toBeLessThanOrEqual(half.logSd);
+    // One exponent for all agents: 0.25 × ln(power), and the change of pH is hardly any.
+    expect(half.slope).toBeCloseTo(-0.25 * Math.log(0.5), 2);
+  });
+
+  it("a weak law makes the weaker brew slower and the stronger one faster", () => {
+    const right = 900 * twice.value ** 1.6;
+    const before = predict(start, { strength: twice });
+    const after = predict(learned, { strength: twice });
+    expect(after.timeS).toBeLessThan(before.timeS);
+    expect(after.lowS).toBeLessThan(right);
+    expect(after.highS).toBeGreaterThan(right);
+  });
+
+  it("tell nothing of bromide, which none of them tried", () => {
+    const salted = brewStrength(known, {
+      ...known,
+      ingredients: [...known.ingredients, part("potassium-bromide", 4)],
+    });
+    const spread = (of: LearnedKnowledge): number => {
+      const { lowS, highS } = predict(of, { strength: salted });
+      return Math.log(highS / lowS);
+    };
+    expect(spread(learned) / spread(start)).toBeGreaterThan(0.9);
   });
 });

@@ -58,7 +58,7 @@ describe("laws that were learned together", () => {
     use: { ...genericUseLaw, runs },
     age: { kind: "slowing", perRootH: -0.1, sdPerRootH: 0.05, runs },
   };
-  const strength = { cause: "strength", value: 0.8, logSd: 0.2, basis: "own-runs", sources: [] } as const;
+  const weaker = { cause: "strength", value: 1.25, logSd: 0.2, basis: "own-runs", sources: [] } as const;
   // Conditions under which each number acts with the sign given: up in the cold, when thinner, when still,
   // when used, when old.
   const acts: readonly (readonly [cause: string, conditions: Conditions, sign: number])[] = [
@@ -72,7 +72,8 @@ describe("laws that were learned together", () => {
     ["use", { usedCm2PerL: 1000 }, 1],
     ["age", { ageH: 16 }, 1],
     ["age", { ageH: 1 }, -1],
-    ["strength", { strength }, 1],
+    ["strength", { strength: weaker }, 1],
+    ["strength", { strength: { ...weaker, value: 0.8 } }, -1],
   ];
   it("use: a bath less used than the known one acts the other way", () => {
     const worn = { ...baseline, usedCm2PerL: 1000 };
@@ -153,7 +154,7 @@ describe("laws that were learned together", () => {
     expect(variance({ temperatureC: 15 }, { ...laws, joint: together }, told)).toBe(
       variance({ temperatureC: 15 }, laws, told),
     );
-    const given = { strength: { ...strength, basis: "given" } } as const;
+    const given = { strength: { ...weaker, basis: "given" } } as const;
     expect(variance(given, { ...laws, joint: joint("baseline", "strength", -0.9) })).toBe(
       variance(given, laws),
     );

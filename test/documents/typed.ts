@@ -214,6 +214,7 @@ const strength = document<Strength>(
   {
     ...origin,
     cause: kind("strength"),
+    slope: within(-10, 10),
     lifeH: mostly(within(10, 1000), within(0, 1e6)),
     capacityCm2PerL: above0(1e6),
     cautions: fc.subarray([...cautions]),
