@@ -227,7 +227,7 @@ export { checkConditions, type ConditionsCheck } from "./compensate/checkConditi
 export { effect, type EffectOfCause } from "./compensate/effect.js";
 export type { DocumentProblem } from "./core/schemaWords.js";
 export { causeNames, type CauseName } from "./causes.js";
-export type { Strength, StrengthCorrection } from "./strength/cause.js";
+export type { LearnedBrew, Strength, StrengthCorrection } from "./strength/cause.js";
 export type { PushLaw } from "./push/law.js";
 export { genericPushLaw } from "./push/law.js";
 export { contrastFactor } from "./contrast/contrastFactor.js";

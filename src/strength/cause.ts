@@ -20,8 +20,8 @@ export interface Strength extends LawOrigin {
   /** standard deviation of its logarithm, 0 to 10 */
   readonly logSd: number;
   /**
-   * the part of `logSd` that all strengths share, since one law of amounts gave them: positive where the law's
-   * being stronger makes this time longer, −10 to 10; when left out all of it, with the sign of ln(value)
+   * the part of `logSd` that all strengths share, since one law of amounts gave them: positive where a
+   * stronger law makes this time longer, −10 to 10; when left out ln(value), and at most all of it
    */
   readonly slope?: number | undefined;
   /** what it rests on */
@@ -34,11 +34,27 @@ export interface Strength extends LawOrigin {
   readonly cautions?: readonly Caution[] | undefined;
 }
 
+/** What own runs say of one brew beyond the law of amounts. */
+export interface LearnedBrew {
+  /** `value` of its strength */
+  readonly value: number;
+  /** `logSd` of its strength */
+  readonly logSd: number;
+  /** `slope` of its strength */
+  readonly slope: number;
+  /** how far ln(time) lies from what the law says of it, −10 to 10 */
+  readonly log: number;
+  /** its standard deviation, 0 to 10 */
+  readonly sd: number;
+}
+
 /**
  * What own runs say of strengths: by how many of its standard deviations the law is off that gave them. A law
  * that is too weak makes the time in a weaker brew too short and the time in a stronger one too long.
  */
 export interface StrengthCorrection extends LawOrigin {
+  /** what they say of single brews beyond that */
+  readonly brews?: readonly LearnedBrew[] | undefined;
   /** −1000 to 1000; 0 when nothing is known */
   readonly correction: number;
   /** its standard deviation, 0 to 10; 1 when left out */
@@ -56,7 +72,7 @@ export const strengthCause: Cause<StrengthCorrection, Strength, "strength"> = {
   name: "strength",
   field: "strength",
   law: "strength",
-  lawFields: ["correction", "sdCorrection"],
+  lawFields: ["correction", "sdCorrection", "brews"],
   generic: genericStrengthCorrection,
   start: { value: 1, logSd: 0, basis: "unchanged" },
   relative: true,
@@ -65,6 +81,7 @@ export const strengthCause: Cause<StrengthCorrection, Strength, "strength"> = {
     const law = checkedOrigin(at, given as StrengthCorrection);
     inRange(at, law.correction, -1000, 1000, undefined, "/correction");
     inRange(at, law.sdCorrection ?? 0, 0, 10, undefined, "/sdCorrection");
+    if (law.brews !== undefined) checkBrews(`${at}/brews`, law.brews);
     return law;
   },
   effect: strengthEffect,
@@ -73,6 +90,18 @@ export const strengthCause: Cause<StrengthCorrection, Strength, "strength"> = {
     cautions.map((one) => ({ ...one, path: "/conditions/strength" })),
   rests: strengthRests,
 };
+
+function checkBrews(at: string, brews: unknown): void {
+  arrayOf(at, brews, 0).forEach((one, i) => {
+    const place = `${at}/${i}`;
+    const { value, logSd, slope, log, sd } = plainObject(place, one);
+    positive(place, value, 1e6, undefined, "/value");
+    inRange(place, logSd, 0, 10, undefined, "/logSd");
+    inRange(place, slope, -10, 10, undefined, "/slope");
+    inRange(place, log, -10, 10, undefined, "/log");
+    inRange(place, sd, 0, 10, undefined, "/sd");
+  });
+}
 
 function readStrength(at: string, given: unknown): Strength {
   const strength = checkedOrigin(at, given as Strength);
@@ -90,12 +119,8 @@ function readStrength(at: string, given: unknown): Strength {
 }
 
 /** How ln(time) moves when the law that gave a strength is one of its standard deviations stronger. */
-export function strengthSlope({
-  value,
-  logSd,
-  slope = Math.sign(Math.log(value)) * logSd,
-}: Strength): number {
-  return slope;
+export function strengthSlope({ value, logSd, slope }: Strength): number {
+  return slope ?? Math.max(-logSd, Math.min(logSd, Math.log(value)));
 }
 
 /** The variance of a strength that its law does not explain. */
@@ -103,15 +128,32 @@ export function strengthBeside(strength: Strength): number {
   return Math.max(0, strength.logSd ** 2 - strengthSlope(strength) ** 2);
 }
 
-/** The effect of a strength. It is said against the known brew, so there is no other side. */
-function strengthEffect(law: StrengthCorrection, _from: Strength, to: Strength): Effect {
-  const { correction, sdCorrection = 1 } = law;
-  const slope = strengthSlope(to);
-  const log = Math.log(to.value);
-  const shared = { slope, sd: sdCorrection, beside: Math.sqrt(strengthBeside(to)) };
+/** The name of the number that one brew has of its own: strengths that say the same are of one brew. */
+export function brewName({ value, logSd, slope }: Pick<LearnedBrew, "value" | "logSd" | "slope">): string {
+  return `strength ${value} ${logSd} ${slope}`;
+}
+
+/** What runs have said of the brew of a strength. */
+function learnedBrew({ brews = [] }: StrengthCorrection, of: Strength): LearnedBrew | undefined {
+  const slope = strengthSlope(of);
+  return brews.find((one) => one.value === of.value && one.logSd === of.logSd && one.slope === slope);
+}
+
+/** The effect of going from one strength to another. A baseline has none: its side is the known brew. */
+function strengthEffect(law: StrengthCorrection, from: Strength, to: Strength): Effect {
+  const { correction, sdCorrection: sd = 1 } = law;
+  const slope = strengthSlope(to) - strengthSlope(from);
+  const ratio = to.value / from.value;
+  const log = Math.log(ratio) + correction * slope;
+  const own = learnedBrew(law, to);
+  if (own !== undefined) {
+    const further = [{ parameter: brewName(own), slope: own.sd }];
+    return { log: log + own.log, slope, sd, beside: 0, further };
+  }
+  const beside = Math.sqrt(Math.abs(strengthBeside(to) - strengthBeside(from)));
+  const effect = { log, slope, sd, beside };
   // Without a correction the factor is the strength itself, to the last bit.
-  if (correction === 0) return { log, exact: to.value, ...shared };
-  return { log: log + correction * slope, ...shared };
+  return correction === 0 ? { ...effect, exact: ratio } : effect;
 }
 
 /** A strength that no run has corrected rests on what it says itself. */

@@ -37,6 +37,22 @@ export const strengthSchema: CauseSchema = {
       {
         correction: from(-1000, 1000, "By how many of its standard deviations a strength is off."),
         sdCorrection: from(0, 10, "Standard deviation of the correction."),
+        brews: list(
+          object(
+            ["value", "logSd", "slope", "log", "sd"],
+            {
+              value: above0(1e6, "Value of the brew's strength."),
+              logSd: from(0, 10, "Standard deviation of the logarithm of that value."),
+              slope: from(-10, 10, "The part of it that the law of amounts explains."),
+              log: from(-10, 10, "How far ln(time) lies from what the law says."),
+              sd: from(0, 10, "Standard deviation of that."),
+            },
+            "What own runs say of one brew.",
+          ),
+          0,
+          1000,
+          "What own runs say of single brews beyond the law of amounts.",
+        ),
         ...origin(),
       },
       "What own runs say of strengths that were worked out.",

@@ -27,6 +27,7 @@ import {
   type RunOutcome,
   type SteeringReading,
   type Strength,
+  type LearnedBrew,
   type StrengthCorrection,
   type TemperatureLaw,
   type TemperatureLog,
@@ -222,7 +223,23 @@ const strength = document<Strength>(
 );
 const strengthLaw = document<StrengthCorrection>(
   { correction: mostly(within(-3, 3), within(-1000, 1000)) },
-  { sdCorrection: within(0, 10), ...origin },
+  {
+    sdCorrection: within(0, 10),
+    brews: fc.array(
+      document<LearnedBrew>(
+        {
+          value: above0(1e6),
+          logSd: within(0, 10),
+          slope: within(-10, 10),
+          log: within(-10, 10),
+          sd: within(0, 10),
+        },
+        {},
+      ),
+      { maxLength: 3 },
+    ),
+    ...origin,
+  },
 );
 const share = within(-1, 1);
 const gamma = mostly(within(0.3, 0.9), above0(1000));
