@@ -4,7 +4,7 @@
 import { isPast } from "../core/caution.js";
 import type { Learnable } from "../core/cause.js";
 import { rowOf } from "../core/row.js";
-import { ageEffect, lastAge, LEAST_HALF_LIFE_H, MOST_HALF_LIFE_H, type AgeLaw } from "./law.js";
+import { ageEffect, coveredAge, lastAge, LEAST_HALF_LIFE_H, MOST_HALF_LIFE_H, type AgeLaw } from "./law.js";
 
 /** The rates, 1/h, of the longest and the shortest half-life that an age law takes. */
 const RATES = [Math.LN2 / MOST_HALF_LIFE_H, Math.LN2 / LEAST_HALF_LIFE_H] as const;
@@ -37,7 +37,11 @@ export const ageLearnable: Learnable<AgeLaw, number> = {
     const { sdLog, ...origin } = law;
     return { ...origin, halfLifeH, sdRatePerH: found.sd };
   },
-  unfit: (law, _from, to) => (isPast(to, lastAge(law)) ? "past-life" : undefined),
+  // A rule of a day says of older baths what it says of a day: they would teach it what it does not cover.
+  unfit: (law, from, to) =>
+    isPast(to, lastAge(law)) || (from !== to && isPast(Math.max(from, to), coveredAge(law)))
+      ? "past-life"
+      : undefined,
 };
 
 function rateOf(law: AgeLaw): number {

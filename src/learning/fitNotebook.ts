@@ -4,6 +4,8 @@
 import { causes } from "../causes.js";
 import { baselineFactor } from "../compensate/rows.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
+import { contrastCause } from "../contrast/cause.js";
+import type { GrowthLaw } from "../contrast/growth.js";
 import type { AnyCause } from "../core/cause.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
@@ -85,16 +87,17 @@ export function fitNotebook(
   baselineFactor(at, baseline);
   const ground = groundwork(at, learning, baseline, prior.laws);
   checkOthers(at, learning, baseline, prior.laws);
+  const growth = growthOf(at, prior.laws);
   const reasons = new Map<number, SetAsideReason>();
   const readable: { readonly run: number; readonly read: ReadConditions; readonly said: Said }[] = [];
   entries.forEach(({ run, at: place }, i) => {
     // Conditions may leave the temperature out; a run that does has lost it.
     inRange(place, run.temperatureC, 0, 100, "temperatureC", "/temperatureC");
     const read = ground.read(place, run);
-    const said = readOutcome(place, run.timeS, run.outcome);
+    const said = readOutcome(place, run.timeS, run.outcome, growth);
     if (typeof said === "string") reasons.set(i, said);
     else if (typeof read === "string") reasons.set(i, read);
-    else readable.push({ run: i, read, said });
+    else readable.push({ run: i, read: withShared(read, said), said });
   });
   const asked = others.map(([place, conditions]) => ground.read(place, conditions));
   const model = modelOf(
@@ -126,6 +129,17 @@ export function fitNotebook(
       logBase + log,
     );
   return { ground, asked, model, regression, fitted, reasons, held, logTime };
+}
+
+/** The law of growth of contrast that is known, checked. */
+export function growthOf(at: string, { growth }: Knowledge): GrowthLaw | undefined {
+  return growth === undefined ? undefined : contrastCause.check(`${at}/laws/growth`, growth);
+}
+
+/** What was read of a run, with what its outcome has in common with others. */
+function withShared(read: ReadConditions, said: Said): ReadConditions {
+  const shared = said.kind === "value" ? said.shared : undefined;
+  return shared === undefined ? read : { ...read, marks: { ...read.marks, shared } };
 }
 
 /** The standard deviation of what a row comes to before the first run. */

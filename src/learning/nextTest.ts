@@ -1,7 +1,9 @@
+import { causes } from "../causes.js";
 import type { Conditions } from "../compensate/types.js";
-import { logSdOf } from "../core/cause.js";
+import { logSdOf, type AnyCause } from "../core/cause.js";
 import type { Row } from "../core/row.js";
 import { arrayOf, plainObject, positive, refuse } from "../core/guards.js";
+import { knownFieldText } from "../core/text.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { expectedSpread } from "./expectedSpread.js";
 import type { NotebookFit } from "./fitNotebook.js";
@@ -79,6 +81,7 @@ export function rankedTests<Candidate extends TestCandidate>(
     return [where, plainObject(where, each)] as const;
   });
   const fit = storedFit(`${at}/knowledge`, knowledge, asked, learning);
+  for (const [where, conditions] of asked) refuseUntaught(where, conditions, knowledge, learning);
   // The question comes first, then the candidates.
   const rowOf = (i: number): ModelRow => {
     const read = fit.asked[i] as (typeof fit.asked)[number];
@@ -109,6 +112,22 @@ export function rankedTests<Candidate extends TestCandidate>(
     return { ...made, stockMl: volumeMl * Math.exp(logConcentration(readDilution("", dilution))) };
   });
   return ranked.sort((a, b) => a.expectedLogSd - b.expectedLogSd);
+}
+
+/** Refuses a change of which no run can teach anything, as a push: no test would make it better known. */
+function refuseUntaught(
+  where: string,
+  conditions: Readonly<Record<string, unknown>>,
+  { prior }: LearnedKnowledge,
+  learning: Learning,
+): void {
+  const known = prior.baseline as unknown as Readonly<Record<string, unknown>>;
+  const values = learning.causes.map(({ cause }) => cause.field);
+  for (const { field } of causes as readonly AnyCause[]) {
+    const given = conditions[field];
+    if (given === undefined || given === known[field] || values.includes(field)) continue;
+    refuse(`${where}/${field}`, "known-field", knownFieldText, { values }, field, "not-one-of");
+  }
 }
 
 /** A cause of the question that no run has taught. */

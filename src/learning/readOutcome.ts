@@ -2,8 +2,10 @@
  * From the trade's ways of judging a negative to what it says of ln(right time): a value, or a window.
  */
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { contrastEffect } from "../contrast/cause.js";
+import type { GrowthLaw } from "../contrast/growth.js";
 import { onlyFields } from "./notebook.js";
-import type { Said } from "./reading.js";
+import type { Said, ValueSaid } from "./reading.js";
 import type { RunOutcome } from "./types.js";
 
 /** The factor on time of one step: time by 1.4, or by 0.7 (common practice). */
@@ -34,8 +36,13 @@ const FIRST_THIN = 0.25;
 const GROWTH_EXPONENT = 0.7;
 const GROWTH_SHARE = 0.2;
 
-/** A time of appearance and its factor are each known to about a tenth (common practice). */
-const APPEARANCE_LOG_SD = 0.15;
+/** A time of appearance is read to about a tenth (common practice). */
+const APPEARANCE_LOG_SD = 0.1;
+/**
+ * A factor of appearance is known to 15 %, as printed lists differ for one agent: all runs that use it are
+ * off alike.
+ */
+const FACTOR_LOG_SD = 0.15;
 
 /**
  * No outcome is read better than this, a tenth of a per cent of time. An assumption of this package, far
@@ -51,6 +58,7 @@ type Read<Kind extends RunOutcome["kind"]> = (
   outcome: Extract<RunOutcome, { readonly kind: Kind }>,
   at: string,
   given: number,
+  growth: GrowthLaw | undefined,
 ) => OutcomeSays;
 
 const READ: { readonly [Kind in RunOutcome["kind"]]: Read<Kind> } = {
@@ -66,13 +74,15 @@ const READ: { readonly [Kind in RunOutcome["kind"]]: Read<Kind> } = {
   },
   thin: (_outcome, _at, given) => beyond(given, 1),
   dense: (_outcome, _at, given) => beyond(given, -1),
-  gamma: (outcome, at, given) => byGrowth(at, given, "gamma", outcome.gamma, outcome),
+  gamma: (outcome, at, given, growth) => byGrowth(at, given, "gamma", outcome.gamma, outcome, growth),
   density: (outcome, at, given) => byGrowth(at, given, "density", outcome.density, outcome),
   appearance: ({ appearanceS, factor, logSd }, at) => {
     const rightS =
       positive(at, appearanceS, 1e6, "timeS", "/appearanceS") *
       positive(at, factor, 1000, "ratio", "/factor");
-    return value(at, Math.log(rightS), APPEARANCE_LOG_SD, logSd);
+    const whole = Math.hypot(APPEARANCE_LOG_SD, FACTOR_LOG_SD);
+    const said = value(at, Math.log(rightS), whole, logSd);
+    return sharing(said, `appearance factor ${factor}`, (said.sd * FACTOR_LOG_SD) / whole);
   },
   failed: () => "failed",
   fogged: () => "fogged",
@@ -98,24 +108,38 @@ const FIELDS: Readonly<Record<RunOutcome["kind"], readonly string[]>> = {
  * @param where - the place of the run
  * @param timeS - the time given, s
  * @param outcome - how it came out
+ * @param growth - the law of growth of contrast, where one is known, checked
  *
  * @remarks Good, steps, thin and dense are windows: an eye tells only in which of them a negative lies. They
  * overlap on purpose, since each eye draws its limits elsewhere. An outcome with its own `logSd` is a value,
  * and so are a judged time, a gradient, a density and a time of appearance.
  */
-export function readOutcome(where: string, timeS: unknown, outcome: unknown): OutcomeSays {
+export function readOutcome(
+  where: string,
+  timeS: unknown,
+  outcome: unknown,
+  growth?: GrowthLaw,
+): OutcomeSays {
   const given = Math.log(positive(where, timeS, 1e6, "timeS", "/timeS"));
   const at = `${where}/outcome`;
   const kind = plainObject(at, outcome)["kind"];
   const read = knownEntry(`${at}/kind`, READ, kind) as Read<RunOutcome["kind"]>;
   onlyFields(at, outcome, FIELDS[kind as RunOutcome["kind"]]);
-  return read(outcome as RunOutcome, at, given);
+  return read(outcome as RunOutcome, at, given, growth);
 }
 
 /** A value, with the outcome's own spread where it has one. */
-function value(at: string, log: number, sd: number, logSd: number | undefined): Said {
+function value(at: string, log: number, sd: number, logSd: number | undefined): ValueSaid {
   const own = logSd === undefined ? sd : positive(at, logSd, 3, undefined, "/logSd");
   return { kind: "value", log, sd: Math.max(LEAST_LOG_SD, own) };
+}
+
+/** A value of which a part is wrong alike in all of its kind: `slope` of its whole spread. */
+function sharing(said: ValueSaid, parameter: string, slope: number): ValueSaid {
+  const part = Math.max(-said.sd, Math.min(said.sd, slope));
+  if (part === 0) return said;
+  const own = Math.sqrt(said.sd ** 2 - part ** 2);
+  return { ...said, sd: Math.max(LEAST_LOG_SD, own), shared: { parameter, slope: part } };
 }
 
 /** A window about a correction by eye; a value where the outcome has its own spread. */
@@ -136,15 +160,24 @@ function beyond(given: number, sign: number): Said {
 
 type Grown = Extract<RunOutcome, { readonly wanted: number }>;
 
+/** What is wanted against what was measured, by the law of growth where it is known and reaches both. */
 function byGrowth(
   at: string,
   given: number,
   field: string,
   measured: number,
   { wanted, sd = 0.05, logSd }: Grown,
+  law?: GrowthLaw,
 ): Said {
   const found = positive(at, measured, 10, field === "gamma" ? "gamma" : "density", `/${field}`);
-  const shift = Math.log(positive(at, wanted, 10, undefined, "/wanted") / found) / GROWTH_EXPONENT;
+  const aim = positive(at, wanted, 10, undefined, "/wanted");
   const reading = positive(at, sd, 3, undefined, "/sd") / found / GROWTH_EXPONENT;
-  return value(at, given + shift, Math.hypot(reading, GROWTH_SHARE * shift), logSd);
+  let shift = Math.log(aim / found) / GROWTH_EXPONENT;
+  let alike = GROWTH_SHARE * shift;
+  if (law !== undefined && Math.max(aim, found) < law.gammaInfinity) {
+    const { log, beside } = contrastEffect(law, found, aim);
+    shift = log;
+    alike = Math.sign(log) * beside;
+  }
+  return sharing(value(at, given + shift, Math.hypot(reading, alike), logSd), "growth", alike);
 }

@@ -1,4 +1,4 @@
-import type { Row } from "../core/row.js";
+import type { Row, Slope } from "../core/row.js";
 
 /** What an outcome says of ln(right time): a value, with the noise of whoever read it. */
 export interface ValueSaid {
@@ -6,6 +6,13 @@ export interface ValueSaid {
   readonly log: number;
   /** standard deviation of the noise */
   readonly sd: number;
+  /** what is wrong alike in all readings of its kind: a number of 0 ± 1, and how ln(time) moves with it */
+  readonly shared?: Slope;
+}
+
+/** The standard deviation of a value in all: its own noise and what it shares. */
+export function wholeSd({ sd, shared }: ValueSaid): number {
+  return shared === undefined ? sd : Math.hypot(sd, shared.slope);
 }
 
 /**

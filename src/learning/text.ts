@@ -25,7 +25,7 @@ export const setAsideTexts: Readonly<Record<SetAsideReason, string>> = {
   "failed": "failed",
   "fogged": "is fogged",
   "stand": "compares stand development with agitation",
-  "past-life": "is past the life of its bath",
+  "past-life": "has a bath that is older than its law goes",
   "maybe-fahrenheit": "has a temperature that may be in °F",
   "too-far": "is too far from the known time for the laws",
   "disagrees": "disagrees with the others beyond chance",

@@ -3,7 +3,8 @@ import { formatDilution } from "../dilution/formatDilution.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { TOO_FAR } from "./model.js";
 import { readOutcome } from "./readOutcome.js";
-import type { Said } from "./reading.js";
+import { growthOf } from "./fitNotebook.js";
+import { wholeSd, type Said } from "./reading.js";
 import { derived, storedFit } from "./stored.js";
 import type { LearnedKnowledge, SetAsideReason } from "./types.js";
 
@@ -87,7 +88,7 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
   const asides = new Map(now.setAside.map((aside) => [aside.run, aside]));
   return now.runs.map((run, i) => {
     // The runs were fitted a moment ago: nothing is refused here any more.
-    const outcome = readOutcome("", run.timeS, run.outcome);
+    const outcome = readOutcome("", run.timeS, run.outcome, growthOf("", now.prior.laws));
     const read = ground.read("", run);
     const row = typeof read === "string" ? read : model.run(read);
     const { dilution, agitation } = run;
@@ -128,7 +129,7 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
  * beside. A window without an end says nothing against what lies in it, and otherwise its edge is nearest.
  */
 function valueOf(said: Said, fitted: number): readonly [log: number, logSd: number] {
-  if (said.kind === "value") return [said.log, said.sd];
+  if (said.kind === "value") return [said.log, wholeSd(said)];
   const { low, high } = said;
   if (!Number.isFinite(high - low)) return [fitted < low ? low : fitted > high ? high : NaN, NaN];
   return [said.log, Math.hypot(said.sd, (said.high - said.low) / Math.sqrt(12))];

@@ -241,7 +241,7 @@ describe("learn", () => {
       ln(1.25) / 0.7,
       Math.hypot(0.025 / 0.7, (0.2 * ln(1.25)) / 0.7),
     ],
-    ["appearance", { kind: "appearance", appearanceS: 50, factor: 10 }, ln(500 / 600), 0.15],
+    ["appearance", { kind: "appearance", appearanceS: 50, factor: 10 }, ln(500 / 600), Math.hypot(0.1, 0.15)],
     ["stated", { kind: "density", density: 0.8, wanted: 1, logSd: 0.33 }, ln(1.25) / 0.7, 0.33],
   ])("reads %s", (_, judged, shift, sd) => {
     const known = learn(stated, [{ timeS: 600, temperatureC: 20, outcome: judged }]);
@@ -639,7 +639,9 @@ describe("numbers at their limits", () => {
     ];
     const [first, ...others] = kinds.map((outcome) => learn(stated, [good(600, 20, { outcome })]).parameters);
     for (const other of others)
-      other.forEach(({ value, sd }, j) => {
+      other.forEach(({ cause, value, sd }, j) => {
+        // What the runs of a kind have in common stands beside.
+        if (cause === "outcome") return;
         expect([value, sd]).toEqual([
           expect.closeTo(first![j]!.value, 12),
           expect.closeTo(first![j]!.sd, 12),

@@ -31,7 +31,7 @@ describe("nextTest", () => {
       dilution: fc.constantFrom("1+4", "1+9", "1+14", "1+24"),
       agitation: fc.constantFrom<Agitation>("continuous", { everyS: 30 }, { everyS: 180 }),
       usedCm2PerL: fc.constantFrom(0, 500, 3000, 8000),
-      ageH: fc.constantFrom(0, 1, 3, 20, 30, 39),
+      ageH: fc.constantFrom(0, 1, 3, 20, 23, 24),
     },
     { requiredKeys: [] },
   );

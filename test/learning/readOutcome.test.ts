@@ -49,8 +49,10 @@ describe("windows", () => {
   });
 });
 
+const FACTOR = { parameter: "appearance factor 14.4", slope: close(0.15) };
+
 describe("values", () => {
-  it.each<[string, RunOutcome, number, number]>([
+  it.each<[string, RunOutcome, number, number, object?]>([
     ["good with its own spread", { kind: "good", logSd: 0.05 }, 0, 0.05],
     ["steps with their own spread", { kind: "steps", steps: 1, logSd: 0.2 }, -STEP, 0.2],
     ["a judged time", { kind: "judged", timeRatio: 1.2 }, Math.log(1.2), Math.hypot(0.1, Math.log(1.2) / 4)],
@@ -59,12 +61,24 @@ describe("values", () => {
       "a gradient",
       { kind: "gamma", gamma: 0.5, wanted: 0.6 },
       Math.log(1.2) / 0.7,
-      Math.hypot(0.1 / 0.7, (0.2 * Math.log(1.2)) / 0.7),
+      0.1 / 0.7,
+      { parameter: "growth", slope: close((0.2 * Math.log(1.2)) / 0.7) },
     ],
     ["a density", { kind: "density", density: 1, wanted: 1, sd: 0.07 }, 0, 0.1],
-    ["a time of appearance", { kind: "appearance", appearanceS: 50, factor: 14.4 }, Math.log(1.2), 0.15],
-  ])("%s", (_, outcome, shift, sd) => {
-    expect(said(outcome)).toEqual({ kind: "value", log: close(LOG + shift), sd: close(sd) });
+    [
+      "a time of appearance",
+      { kind: "appearance", appearanceS: 50, factor: 14.4 },
+      Math.log(1.2),
+      0.1,
+      FACTOR,
+    ],
+  ])("%s", (_, outcome, shift, sd, shared?: object) => {
+    expect(said(outcome)).toEqual({
+      kind: "value",
+      log: close(LOG + shift),
+      sd: close(sd),
+      ...(shared && { shared }),
+    });
   });
 });
 

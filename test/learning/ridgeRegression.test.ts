@@ -44,14 +44,14 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
       timeS: 800,
       temperatureC: 13,
       dilution: "1+9",
-      ageH: 40,
+      ageH: 20,
       outcome: { kind: "judged", timeRatio: 0.8, logSd: 0.12 },
     },
     { timeS: 555, temperatureC: 18.5, agitation: { everyS: 30 }, outcome: { kind: "good", logSd: 0.07 } },
   ];
   const dilutions = [10, 15, 5, 10, 10];
   const used = [0, 516, 900, 0, 0];
-  const ages = [0, 1, 9, 40, 0];
+  const ages = [0, 1, 9, 20, 0];
   const everyS = [60, 60, 60, 60, 30];
   it("gives the same numbers and spreads", () => {
     const start = startKnowledge(

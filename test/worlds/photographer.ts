@@ -32,6 +32,8 @@ export interface Ways {
   readonly confirms?: boolean;
   /** asks about any dilution, not only about those of the runs */
   readonly asksNew?: boolean;
+  /** so many runs are made in one session, which is off by its own, standard deviation in ln(time) */
+  readonly session?: { readonly runs: number; readonly sd: number };
   /** marks of the i-th run */
   readonly marked?: (i: number) => Marked;
   /** with which thermometer the questions are asked, and what that adds */
@@ -60,6 +62,8 @@ export function photographer(random: Random, ways: Ways): Photographer {
   const intervals = [random.pick(INTERVALS_S), ways.start.agitation.everyS];
   let moved = 0;
   let made = 0;
+  let sessionOff = 0;
+  const { session = { runs: 1, sd: 0 } } = ways;
   const draw = (): Where => ({
     temperatureC: 12 + 14 * random.uniform(),
     dilution: random.pick(dilutions),
@@ -72,7 +76,8 @@ export function photographer(random: Random, ways: Ways): Photographer {
       if (drift && made > 0) moved += drift.step * (drift.kind === "steady" ? sign : random.normal());
       const where = draw();
       const { marks, off } = ways.marked?.(made) ?? { marks: {}, off: 0 };
-      const right = nature(where) + moved + off + (ways.slip?.() ?? 0);
+      if (session.sd > 0 && made % session.runs === 0) sessionOff = session.sd * random.normal();
+      const right = nature(where) + moved + off + sessionOff + (ways.slip?.() ?? 0);
       const { printed = false } = marks;
       const given = printed
         ? right + PRINTED_LOG_SD * random.normal()
@@ -80,7 +85,9 @@ export function photographer(random: Random, ways: Ways): Photographer {
           ? Math.log(predictS(where))
           : right + 0.15 * random.normal();
       const noted = ways.dated && random.uniform() >= (ways.undatedShare ?? 0);
-      const date = new Date(Date.UTC(2020, 0, 1 + made)).toISOString().slice(0, 10);
+      const date = new Date(Date.UTC(2020, 0, 1 + Math.floor(made / session.runs)))
+        .toISOString()
+        .slice(0, 10);
       made += 1;
       return {
         id: `run ${made}`,

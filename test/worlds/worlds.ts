@@ -131,6 +131,7 @@ export const worlds: readonly World[] = [
     drift: { step: 0.02, kind: "random" },
     ways: () => ({ undatedShare: 0.5 }),
   }),
+  world("four runs an evening", { dated: true, ways: () => ({ session: { runs: 4, sd: 0.06 } }) }),
   world("gradients measured", { eye: densitometer }),
   world("time of appearance", { eye: watching }),
   world("noise taken at its word", { eye: (random) => measuring(random, 0.05), noise: "stated" }),

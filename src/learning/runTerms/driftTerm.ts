@@ -50,7 +50,7 @@ export const driftTerm: RunTerm = {
 const steadyRow = (age: number): Row => rowOf(TREND, -age);
 
 /** The day of a dated run; none for a printed row. */
-function dayOf({ date, printed }: RunMarks): readonly string[] {
+export function dayOf({ date, printed }: RunMarks): readonly string[] {
   return date === undefined || printed === true ? [] : [date.slice(0, 10)];
 }
 

@@ -1,8 +1,8 @@
 /*
  * Terms of ln(time) that belong to a run and not to a cause: when it was made, with which thermometer, by
- * whom, and whether it is a printed row.
+ * whom, how it was judged, and whether it is a printed row.
  */
-import type { Row, Unknown } from "../../core/row.js";
+import type { Row, Slope, Unknown } from "../../core/row.js";
 
 /** What a run or a question carries besides its conditions. */
 export interface RunMarks {
@@ -10,6 +10,8 @@ export interface RunMarks {
   readonly thermometer?: string | undefined;
   readonly by?: string | undefined;
   readonly printed?: boolean | undefined;
+  /** what its outcome has in common with others of its kind */
+  readonly shared?: Slope | undefined;
 }
 
 /** A term as the runs of one notebook make it. */

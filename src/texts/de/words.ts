@@ -90,7 +90,7 @@ export const reasons: Readonly<Record<SetAsideReason, string>> = {
   "failed": "ist misslungen",
   "fogged": "ist verschleiert",
   "stand": "vergleicht Standentwicklung mit Bewegung",
-  "past-life": "liegt hinter dem Lebensende des Bades",
+  "past-life": "hat ein Bad, das älter ist, als sein Gesetz reicht",
   "maybe-fahrenheit": "hat eine Temperatur, die wohl in °F ist",
   "too-far": "liegt für die Gesetze zu weit von der bekannten Zeit",
   "disagrees": "widerspricht den anderen stärker als der Zufall",

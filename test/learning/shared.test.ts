@@ -1,0 +1,193 @@
+/*
+ * What runs have in common is off alike in all of them: a session, a factor of appearance, the growth of contrast.
+ * However many runs there are, they tell no more than that leaves. Invented notebooks.
+ */
+import { describe, expect, it } from "vitest";
+import {
+  compensate,
+  handbookAppearanceFactor,
+  learn,
+  nextTest,
+  predict,
+  startKnowledge,
+  tidyRuns,
+  type DevelopmentRun,
+  type LearnedKnowledge,
+} from "../../src/index.js";
+import { caught } from "../helpers.js";
+
+const start = startKnowledge({ timeS: 510, temperatureC: 20 });
+const Z90 = 1.6448536269514722;
+const spread = (of: LearnedKnowledge, conditions = {}): number => {
+  const { lowS, highS } = predict(of, conditions);
+  return Math.log(highS / lowS) / (2 * Z90);
+};
+const runs = (count: number, more: (i: number) => Partial<DevelopmentRun>): DevelopmentRun[] =>
+  Array.from({ length: count }, (_, i) => ({
+    id: `run ${i}`,
+    timeS: 600,
+    temperatureC: 20,
+    outcome: { kind: "good", logSd: 0.08 },
+    ...more(i),
+  }));
+const day = (i: number): string => `2024-05-${String(i + 1).padStart(2, "0")}`;
+
+describe("runs of one day", () => {
+  it("leave what their session is off: 4 %", () => {
+    const oneDay = learn(
+      start,
+      runs(12, () => ({ date: day(0) })),
+    );
+    expect(spread(oneDay)).toBeGreaterThan(0.04);
+    // The session and the mean of twelve, which agree better than their noise.
+    expect(spread(oneDay)).toBeLessThan(Math.hypot(0.04, 0.08 / Math.sqrt(12)));
+  });
+
+  it("count for more on several days, as different as those are", () => {
+    const three = learn(
+      start,
+      runs(12, (i) => ({ date: day(i % 3) })),
+    );
+    const one = learn(
+      start,
+      runs(12, () => ({ date: day(0) })),
+    );
+    expect(spread(three)).toBeLessThan(spread(one));
+  });
+
+  it("still tell one temperature from another within the session", () => {
+    const between = (dated: boolean): number => {
+      const at = runs(12, (i) => ({
+        temperatureC: i % 2 === 0 ? 20 : 14,
+        timeS: i % 2 === 0 ? 510 : 900,
+        ...(dated && { date: day(0) }),
+      }));
+      return learn(start, at).parameters.find(({ parameter }) => parameter === "temperature")!.sd;
+    };
+    expect(between(true)).toBeCloseTo(between(false), 0);
+  });
+
+  it("beyond the newest 24 sessions count as what one run would", () => {
+    const many = Array.from({ length: 30 }, (_, session) =>
+      runs(2, (i) => ({
+        id: `${session} ${i}`,
+        date: new Date(Date.UTC(2024, 0, 1 + session)).toISOString().slice(0, 10),
+      })),
+    ).flat();
+    const known = learn(start, many);
+    expect(known.parameters.filter(({ cause }) => cause === "session")).toHaveLength(24);
+    expect(predict(known, {}).timeS).toBeCloseTo(600, -1);
+  });
+});
+
+describe("runs judged by appearance", () => {
+  const seen = (factor: number): DevelopmentRun["outcome"] => ({
+    kind: "appearance",
+    appearanceS: 600 / factor,
+    factor,
+  });
+
+  it("leave what their factor is off: 15 %", () => {
+    const twenty = learn(
+      start,
+      runs(20, () => ({ outcome: seen(12) })),
+    );
+    expect(spread(twenty)).toBeGreaterThan(0.11);
+    const known = twenty.parameters.find(({ parameter }) => parameter === "appearance factor 12")!;
+    expect(known).toMatchObject({ cause: "outcome", runs: 20 });
+  });
+
+  it("leave more to the runs that were judged otherwise", () => {
+    const mixed = [
+      ...runs(20, (i) => ({ id: `seen ${i}`, outcome: seen(12) })),
+      ...runs(3, (i) => ({ id: `good ${i}`, timeS: 510 })),
+    ];
+    const { timeS } = predict(learn(start, mixed), {});
+    expect(Math.abs(Math.log(timeS / 510))).toBeLessThan(Math.abs(Math.log(timeS / 600)));
+  });
+
+  it("take a stated spread for the whole: of a brew's factor it is wide", () => {
+    const { factor, logSd } = handbookAppearanceFactor("brew");
+    const wide = runs(20, () => ({ outcome: { kind: "appearance", appearanceS: 60, factor, logSd } }));
+    expect(spread(learn(start, wide))).toBeGreaterThan(0.15);
+  });
+
+  it("have one number for each factor, whatever the order of the runs", () => {
+    const both = runs(4, (i) => ({ outcome: seen(i % 2 === 0 ? 12 : 10) }));
+    const names = learn(start, both).parameters.flatMap(({ cause, parameter }) =>
+      cause === "outcome" ? parameter : [],
+    );
+    expect(names).toEqual(["appearance factor 10", "appearance factor 12"]);
+    expect(learn(start, [...both].reverse())).toEqual(learn(start, both));
+  });
+});
+
+describe("runs judged by their gradient", () => {
+  const growth = { gammaInfinity: 0.75, ratePerS: 0.004, appearanceS: 20 };
+  const baseline = { timeS: 422.4, temperatureC: 20, gamma: 0.7 };
+  const measured = runs(6, () => ({
+    timeS: 422.4,
+    outcome: { kind: "gamma", gamma: 0.6, wanted: 0.7, sd: 0.02 },
+  }));
+
+  it("go by the law of growth that is known, as compensate does", () => {
+    const asked = compensate({ ...baseline, gamma: 0.6 }, { gamma: 0.7 }, { growth });
+    const known = learn(startKnowledge(baseline, { laws: { growth } }), measured);
+    expect(tidyRuns(known)[0]!.rightS).toBeCloseTo(asked.timeS, 6);
+    // The law itself leaves a third, in all six alike: the known time still counts.
+    const { timeS } = predict(known, {});
+    expect(timeS).toBeGreaterThan(422.4);
+    expect(timeS).toBeLessThan(asked.timeS);
+    expect(spread(known)).toBeGreaterThan(0.1);
+  });
+
+  it("go by time^0.7 where the law does not reach, and leave what is alike in all", () => {
+    const low = { ...growth, gammaInfinity: 0.65 };
+    const right = (laws: object): number =>
+      tidyRuns(learn(startKnowledge(baseline, { laws }), measured))[0]!.rightS as number;
+    expect(right({ growth: low })).toBeCloseTo(422.4 * (0.7 / 0.6) ** (1 / 0.7), 6);
+    const many = runs(40, (i) => ({ ...measured[0], id: `run ${i}` }));
+    // A fifth of the correction, ln(0.7/0.6)/0.7, is alike in all forty.
+    const alike = (0.2 * Math.log(0.7 / 0.6)) / 0.7;
+    expect(spread(learn(startKnowledge(baseline), many))).toBeGreaterThan(0.9 * alike);
+  });
+});
+
+describe("runs in baths older than their law covers", () => {
+  it("are set aside, and leave the fresh bath alone", () => {
+    const fresh = runs(3, (i) => ({ id: `fresh ${i}`, timeS: 510 }));
+    const old = runs(3, (i) => ({ id: `old ${i}`, timeS: 765, ageH: 240 }));
+    const known = learn(start, [...fresh, ...old]);
+    expect(known.setAside.map(({ run, reason }) => [known.runs[run]!.ageH, reason])).toEqual(
+      [240, 240, 240].map((ageH) => [ageH, "past-life"]),
+    );
+    expect(predict(known, {}).timeS).toBeCloseTo(predict(learn(start, fresh), {}).timeS, 9);
+  });
+
+  it("of one age with the known time teach it all the same", () => {
+    const aged = startKnowledge({ timeS: 510, temperatureC: 20, ageH: 48 });
+    expect(
+      learn(
+        aged,
+        runs(3, () => ({})),
+      ).setAside,
+    ).toEqual([]);
+  });
+});
+
+describe("a test for a push or for more contrast", () => {
+  it("is refused at its field, since no run teaches either", () => {
+    for (const field of ["pushStops", "gamma"] as const) {
+      const conditions = { [field]: 0.9 };
+      const known = startKnowledge({ timeS: 510, temperatureC: 20, gamma: 0.6 });
+      expect(caught(() => nextTest(known, [{}], conditions))).toMatchObject({
+        code: "not-one-of",
+        path: `/question/${field}`,
+      });
+      expect(caught(() => nextTest(known, [conditions], {}))).toMatchObject({
+        path: `/candidates/0/${field}`,
+      });
+      expect(nextTest(known, [{}], { gamma: 0.6 })).toHaveLength(1);
+    }
+  });
+});
