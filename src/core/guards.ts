@@ -82,6 +82,11 @@ export function unreadable(at: string, { format, examples }: TextForm, value: un
   );
 }
 
+/** Refuses text that is none of several forms. */
+export function noForm(at: string, expected: ExpectedFigures, value: string): never {
+  return wrongValue(at, wantedText(expected), value, expected, value === "" ? "empty" : "unreadable");
+}
+
 /** Refuses text that may mean several things. */
 export function ambiguous(at: string, form: TextForm, readings: readonly string[], text: string): never {
   return wrongValue(at, valuesText(readings), text, { ...form, readings }, "ambiguous");

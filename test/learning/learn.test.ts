@@ -819,7 +819,7 @@ describe("refusals", () => {
     refused(
       () => startKnowledge({ ...baseline, agitation: anyOf("often") }),
       range(
-        'startKnowledge: baseline.agitation must be an agitation such as "every 30 s", "continuous" or "stand", got "often"',
+        'startKnowledge: baseline.agitation must be "continuous" or "stand", or an object such as { "everyS": 30 }, got "often"',
       ),
     );
     refused(
@@ -938,7 +938,7 @@ describe("refusals", () => {
     refused(
       bad(good(5, 20, { agitation: anyOf("never") })),
       range(
-        'learn: runs[1].agitation must be an agitation such as "every 30 s", "continuous" or "stand", got "never"',
+        'learn: runs[1].agitation must be "continuous" or "stand", or an object such as { "everyS": 30 }, got "never"',
       ),
     );
     refused(
@@ -1136,7 +1136,7 @@ describe("wrong agitation", () => {
     [null, "an object, got null"],
     [NaN, "an object, got NaN"],
     [0, "an object, got 0"],
-    ["", 'an agitation such as "every 30 s", "continuous" or "stand", got ""'],
+    ["", '"continuous" or "stand", or an object such as { "everyS": 30 }, got ""'],
   ])("%j is refused in a baseline and in a run", (agitation, why) => {
     expect(() => startKnowledge(anyOf({ ...baseline, agitation }))).toThrow(
       `startKnowledge: baseline.agitation must be ${why}`,
