@@ -101,17 +101,14 @@ function defaultLaw(named: readonly Named[], guessed: number): Caution {
   return frozen(makeCaution(defaultLawSentence, "default-law", "note", { data: { causes } }));
 }
 
+/** The caution about a known time that was perhaps meant in minutes. */
+export function maybeMinutes(path: string, timeS: number): readonly Caution[] {
+  const figures = { path, quantity: "timeS", limit: MINUTES_BELOW_S, actual: timeS } as const;
+  return timeS < MINUTES_BELOW_S ? [makeCaution(compensateSentences, "maybe-minutes", "warn", figures)] : [];
+}
+
 function standingCautions(baseline: Baseline, knowledge: Knowledge, together: boolean): readonly Caution[] {
-  const cautions: Caution[] = [...unusualLaws(knowledge)];
-  if (baseline.timeS < MINUTES_BELOW_S)
-    cautions.push(
-      makeCaution(compensateSentences, "maybe-minutes", "warn", {
-        path: "/baseline/timeS",
-        quantity: "timeS",
-        limit: MINUTES_BELOW_S,
-        actual: baseline.timeS,
-      }),
-    );
+  const cautions: Caution[] = [...unusualLaws(knowledge), ...maybeMinutes("/baseline/timeS", baseline.timeS)];
   if (knowledge.joint !== undefined && !together)
     cautions.push(makeCaution(compensateSentences, "other-baseline", "note", { path: "/baseline" }));
   return cautions.length === 0 ? cautions : frozen(cautions);
