@@ -121,8 +121,14 @@ interface ReadFields {
   readonly knowledge: readonly string[];
 }
 
+/** What an estimate says of a time besides its spread: nothing more where the spread is given. */
+export const ESTIMATE_FIELDS: readonly string[] = ["lowS", "highS", "basis"];
+
 /** The fields that a baseline may have. */
-export const baselineFields = (causes: readonly AnyCause[]): readonly string[] => readFields(causes).baseline;
+export function baselineFields(causes: readonly AnyCause[], baseline: Baseline): readonly string[] {
+  const { baseline: fields } = readFields(causes);
+  return baseline.logSd === undefined ? fields : [...fields, ...ESTIMATE_FIELDS];
+}
 
 const READ = new WeakMap<readonly AnyCause[], ReadFields>();
 
@@ -150,7 +156,7 @@ export function unreadCautions(
   const fields = readFields(causes);
   const own = [...fields.knowledge, ...pairs.map(({ law }) => law)];
   const laws = "schema" in knowledge ? [...own, ...LEARNED_FIELDS] : own;
-  const ofBaseline = unreadFields("/baseline", baseline, fields.baseline);
+  const ofBaseline = unreadFields("/baseline", baseline, baselineFields(causes, baseline));
   const ofKnowledge = [
     ...unreadFields("/knowledge", knowledge, laws),
     ...[...causes, ...pairs].flatMap(({ law, lawFields }) => {

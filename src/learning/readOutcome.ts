@@ -2,7 +2,7 @@
  * From the trade's ways of judging a negative to what it says of ln(right time): a value, or a window.
  */
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
-import { onlyFields } from "./notebook.js";
+import { onlyFields } from "../core/onlyFields.js";
 import type { Said } from "./reading.js";
 import type { RunOutcome } from "./types.js";
 

@@ -32,7 +32,7 @@ describe("runs that the laws cannot reach", () => {
     expect(tidyRuns(known)[0]).toMatchObject({ fittedS: null, logResidual: null, reason, weight: 0 });
     expect(() => nextTest(from, [{ ageH: 10.1 }], {})).toThrow(
       new RangeError(
-        `nextTest: candidates[0] must be such that the model has a place for it: it is past the life of its bath`,
+        `nextTest: candidates[0] must be comparable with the known time, but it is past the life of its bath`,
       ),
     );
   });
