@@ -1,8 +1,9 @@
 import type { Caution } from "../core/caution.js";
 import { plainObject, positive, refuse } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { MOST, ingredientOf } from "./brew.js";
-import { spoonMass, spoonRange, type SpoonOptions } from "./massOf.js";
+import { spoonMass, spoonRange, SPOON_FIELDS, type SpoonOptions } from "./massOf.js";
 import { hazardCaution } from "./text.js";
 import { notTabletsText } from "./refusedText.js";
 
@@ -60,6 +61,10 @@ export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
   const spoons = Number((step * Math.max(1, Math.round(massG / (one.value * step)))).toPrecision(15));
   const held = { low: one.low * spoons, value: one.value * spoons, high: one.high * spoons };
   const ingredient = given["ingredient"] as Ingredient;
-  const cautions = [...hazardCaution(ingredient), ...spoonRange(ingredient, one)];
+  const cautions = [
+    ...hazardCaution(ingredient),
+    ...unreadFields("", given, [...SPOON_FIELDS, "massG", "stepSpoons"]),
+    ...spoonRange(ingredient, one),
+  ];
   return { spoons, massG: held, roundingError: held.value / massG - 1, cautions };
 }

@@ -1,7 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import type { AnyPair } from "../core/pair.js";
-import type { AnyCause } from "../core/cause.js";
+import { fieldsOfLaw, type AnyCause } from "../core/cause.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { frozen } from "../core/frozen.js";
 import { unreadFields } from "../core/pointer.js";
@@ -163,7 +163,7 @@ export function unreadCautions(
       const given = (knowledge as Readonly<Record<string, object | undefined>>)[law];
       return given === undefined
         ? []
-        : unreadFields(`/knowledge/${law}`, given, [...lawFields, ...ORIGIN_FIELDS]);
+        : unreadFields(`/knowledge/${law}`, given, [...fieldsOfLaw(lawFields, given), ...ORIGIN_FIELDS]);
     }),
   ];
   const standing = [...ofBaseline, ...ofKnowledge];
