@@ -4,7 +4,7 @@ import { pointerTo } from "./pointer.js";
 import { knownFieldText } from "./text.js";
 
 /** Longer names are not repeated in a path, which then points to the object that holds them. */
-const LONGEST_NAME = 200;
+export const LONGEST_NAME = 200;
 
 /** A field that is not read: its place below `at`, its name, and what may have been meant. */
 export interface UnknownField {

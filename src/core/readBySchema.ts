@@ -72,17 +72,16 @@ export function readBySchema(
 
 /** Data of which the schema says nothing, copied when they are plain. */
 function ownData(value: unknown, path: string, problems: DocumentProblem[]): unknown {
-  const copy = plainCopy(value);
-  if (copy === undefined)
+  return plainCopy(value, ({ path: inside, actual }) => {
     report(problems, {
       code: "wrong-type",
-      path,
+      path: path + inside,
       expected: { must: "plain-data" },
-      actual: shown(value),
-      message: mustBe(plainText({}, value), value),
+      actual: shown(actual),
+      message: mustBe(plainText({}, actual), actual),
       rule: "relation",
     });
-  return copy;
+  });
 }
 
 function report(problems: DocumentProblem[], problem: DocumentProblem): void {

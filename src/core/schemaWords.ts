@@ -22,7 +22,7 @@ export interface DocumentProblem {
    * can say
    */
   readonly rule: "shape" | "relation";
-  /** of text that is no JSON: the line of the first fault, from 1 */
+  /** of text that is no JSON, or has a name twice: the line of the first fault, from 1 */
   readonly line?: number;
   /** its place in that line, from 1 */
   readonly column?: number;

@@ -891,7 +891,7 @@ describe("refusals", () => {
     const refusal = (path: string, hint: string | undefined) => {
       const { must, values } = { must: "known-field", values: expect.any(Array) as unknown };
       const expected = hint === undefined ? { must, values } : { must, values, hint };
-      return expect.objectContaining({ code: "not-one-of", path, expected }) as unknown;
+      return expect.objectContaining({ code: "not-one-of", path, expected }) as Error;
     };
     const misspelt = anyOf({ ...good(600), dilutoin: "1+9" });
     refused(() => learn(start, [good(9), misspelt]), refusal("/runs/1/dilutoin", "dilution"));

@@ -126,6 +126,8 @@ const rules: InputRuleTexts = {
   "known-version": ({ max }) =>
     `höchstens ${max}, die neueste Version, die dieses Paket liest (oder es erneuern)`,
   "json": ({ line, column }) => `JSON, das nicht in Zeile ${line}, Spalte ${column} abbricht`,
+  "once": ({ line, column }) =>
+    `ein Name, den es im selben Objekt nur einmal gibt (hier wieder in Zeile ${line}, Spalte ${column})`,
   "below-60": () => "eine Zeit mit Minuten und Sekunden unter 60",
   "sides-at-most": ({ max }) => `ein Format mit Seiten über 0 und bis ${max} cm`,
   "not-after": ({ today }) => `ein Datum bis heute, ${today}`,
