@@ -82,7 +82,7 @@ export function unreadable(at: string, { format, examples }: TextForm, value: un
   );
 }
 
-/** Refuses text that is none of several forms. */
+/** Refuses text that fits no form that is taken. */
 export function noForm(at: string, expected: ExpectedFigures, value: string): never {
   return wrongValue(at, wantedText(expected), value, expected, value === "" ? "empty" : "unreadable");
 }
