@@ -272,6 +272,8 @@ export {
   type UnreadNote,
 } from "./notes/readRunNotes.js";
 export { tableRecords } from "./notes/tableRecords.js";
+export { parseDate, type ParseDateOptions } from "./notes/parseDate.js";
+export { parseOutcome } from "./notes/parseOutcome.js";
 
 // process: the plan from pour-in to wash
 export type {

@@ -1,4 +1,5 @@
 import { ambiguous, inRange, type TextForm, unreadable } from "../core/guards.js";
+import { isFresh } from "../quantities/fresh.js";
 import { plainFigures } from "../quantities/numberText.js";
 
 const AGES: TextForm = { format: "age", examples: ["2 h", "3 days"] };
@@ -23,7 +24,8 @@ const UNIT_S = [604800, 86400, 3600, 60, 1];
  * Reads the age of a bath as people write it.
  *
  * @param text - weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`, `"1,5 h"`,
- * `"3 days"`, `"1 d 6 h"`, `"2 weeks"`, `"0"`; in German `"3 Tage"`, `"2 Stunden"`, `"1 Woche"`
+ * `"3 days"`, `"1 d 6 h"`, `"2 weeks"`, `"0"`, `"fresh"`; in German `"3 Tage"`, `"2 Stunden"`,
+ * `"1 Woche"`, `"frisch"`
  * @returns the age in h
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not an age, has no unit (`"3"` could be hours or days: code `"ambiguous"`),
@@ -40,6 +42,7 @@ const UNIT_S = [604800, 86400, 3600, 60, 1];
  */
 export function parseAge(text: string): number {
   if (typeof text !== "string") unreadable("parseAge/text", AGES, text);
+  if (isFresh(text)) return 0;
   const plain = plainFigures(text);
   const parts: readonly (string | undefined)[] = AGE.exec(plain)?.slice(1) ?? [];
   if (parts.every((each) => each === undefined)) {

@@ -2,14 +2,21 @@
  * What an agitation and its law are, and the mean rate of development between two agitations.
  */
 import { frozen } from "../core/frozen.js";
-import { inRange, plainObject, positive, type TextForm, unreadable } from "../core/guards.js";
+import type { ExpectedFigures } from "../core/errors.js";
+import { inRange, noForm, plainObject, positive, type TextForm } from "../core/guards.js";
 import type { Departure } from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 
-/** How an agitation is written. */
+/** How an agitation is written in words, which `parseAgitation` reads. */
 export const AGITATION: TextForm = {
   format: "agitation",
   examples: ["every 30 s", "continuous", "stand"],
+};
+
+/** How an agitation is given as data: its reader of words is too large for all who compensate. */
+const FORMS: ExpectedFigures = {
+  forms: [{ values: ["continuous", "stand"] }, { types: ["object"], examples: ['{ "everyS": 30 }'] }],
+  parse: "parseAgitation",
 };
 
 /** How the bath is moved: without pause, not at all after the start, or every so many seconds. */
@@ -85,7 +92,7 @@ export const LONGEST_INTERVAL_S: number = 180;
 export function agitationInterval(where: string, agitation: unknown): number | undefined {
   if (agitation === "continuous") return 0;
   if (agitation === "stand") return undefined;
-  if (typeof agitation === "string") unreadable(where, AGITATION, agitation);
+  if (typeof agitation === "string") noForm(where, FORMS, agitation);
   const everyS = plainObject(where, agitation)["everyS"];
   return positive(where, everyS, 3600, "timeS", "/everyS");
 }

@@ -1,4 +1,4 @@
-import { positive, unreadable } from "../core/guards.js";
+import { inRange, positive, unreadable } from "../core/guards.js";
 import { timeFromText } from "../quantities/timeText.js";
 import type { Agitation } from "./agitation.js";
 import { AGITATION } from "./agitation.js";
@@ -6,10 +6,11 @@ import { AGITATION } from "./agitation.js";
 const CONTINUOUS = /^(?:constant(?:ly)?|continuous(?:ly)?|st\u00e4ndig|dauernd|kontinuierlich)$/;
 const EVERY = "(?:every|each|alle|jede|once a|once per|einmal pro)";
 const MINUTE = new RegExp(`(${EVERY}) minute$`);
+const NUMBER = String.raw`\d+(?:[.,]\d+)?`;
 /** How long or how often it is moved each time: "5 s", "4 inversions". */
 const MOVED =
-  String.raw`\d+(?:[.,]\d+)? ?` +
-  String.raw`(?:s|secs?|seconds?|sek(?:unden)?|x|\u00d7|times|inversions?|turns?|mal)\.?,? `;
+  String.raw`(?:(${NUMBER}) ?(?:s|secs?|seconds?|sek(?:unden)?)|` +
+  String.raw`${NUMBER} ?(?:x|\u00d7|times|inversions?|turns?|mal))\.?,? `;
 const INTERVAL = new RegExp(String.raw`^(?:(?:${MOVED})?${EVERY} )?(\d.*)$`, "s");
 
 /**
@@ -20,10 +21,10 @@ const INTERVAL = new RegExp(String.raw`^(?:(?:${MOVED})?${EVERY} )?(\d.*)$`, "s"
  * `"ständig"`, `"dauernd"`, `"Stand"`, `"alle 30 s"`, `"jede Minute"`
  * @returns `"continuous"`, `"stand"` or `{ everyS }`, in s
  * @throws TypeError when `text` is not text
- * @throws RangeError for any other text, when an interval has no unit (code `"ambiguous"`), or it is not
- * above 0 and at most 3600 s
+ * @throws RangeError for any other text, when an interval has no unit (code `"ambiguous"`), it is not above 0
+ * and at most 3600 s, or is shorter than the movement
  *
- * @remarks How long it is moved each time does not count: of "5 s every 30 s" the interval is 30 s.
+ * @remarks How long it is moved each time does not count further: of "5 s every 30 s" the interval is 30 s.
  *
  * @example
  * ```ts
@@ -38,8 +39,9 @@ export function parseAgitation(text: string): Agitation {
   const lower = text.trim().toLowerCase().replace(/\s+/g, " ");
   if (CONTINUOUS.test(lower)) return "continuous";
   if (lower === "stand") return lower;
-  const interval = INTERVAL.exec(lower.replace(MINUTE, "$1 1 min"))?.[1];
+  const [, moved = "0", interval] = INTERVAL.exec(lower.replace(MINUTE, "$1 1 min")) ?? [];
   if (interval === undefined) unreadable(at, AGITATION, text);
   const everyS = timeFromText(at, interval, { form: AGITATION, whole: text.trimEnd() });
-  return { everyS: positive(at, everyS, 3600, "timeS") };
+  positive(at, everyS, 3600, "timeS");
+  return { everyS: inRange(at, everyS, Number(moved.replace(",", ".")), 3600, "timeS") };
 }

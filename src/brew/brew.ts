@@ -2,6 +2,8 @@
  * Module: brew. A brew is plain data; here it is read and refused when it cannot be one.
  */
 import { arrayOf, inRange, isText, notOneOf, plainObject, positive, refuse } from "../core/guards.js";
+import type { Caution } from "../core/caution.js";
+import { unreadFields } from "../core/pointer.js";
 import {
   handbookIngredients,
   type HandbookRange,
@@ -52,6 +54,27 @@ export interface DeveloperBrew {
   /** temperature of the bath, 0 to 50 °C; 20 when left out */
   readonly temperatureC?: number | undefined;
 }
+
+const BREW_FIELDS: readonly string[] = ["volumeMl", "ingredients", "temperatureC"];
+const TABLET_FIELDS: readonly string[] = ["ingredient", "tablets", "labelMg"];
+const WEIGHED_FIELDS: readonly string[] = [
+  "ingredient",
+  "massG",
+  "lowG",
+  "highG",
+  "spoons",
+  "spoonMl",
+  "heap",
+];
+
+/** A caution for each field of a brew that was read, and of its parts, that is not known. */
+export const unreadInBrew = (path: string, brew: DeveloperBrew): readonly Caution[] => [
+  ...unreadFields(path, brew, BREW_FIELDS),
+  ...brew.ingredients.flatMap((part, i) => {
+    const fields = part.ingredient === "ascorbic-acid-tablet" ? TABLET_FIELDS : WEIGHED_FIELDS;
+    return unreadFields(`${path}/ingredients/${i}`, part, fields);
+  }),
+];
 
 /** A part after reading: grams that dissolve, and the handbook entry. */
 export interface ReadPart {

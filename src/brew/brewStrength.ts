@@ -1,10 +1,11 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
 import { inRange, isBoolean, plainObject, refuse } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
 import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import { bathOf } from "./bath.js";
-import { readBrew, type DeveloperBrew, type ReadBrew, type ReadPart } from "./brew.js";
+import { readBrew, unreadInBrew, type DeveloperBrew, type ReadBrew, type ReadPart } from "./brew.js";
 import { capacityOfBrew } from "./brewCapacity.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
@@ -45,6 +46,8 @@ export interface BrewStrengthOptions {
   /** one ingredient in both brews was measured with one spoon, filled alike; true when left out */
   readonly sameSpoon?: boolean | undefined;
 }
+
+const OPTIONS: readonly (keyof BrewStrengthOptions)[] = ["sameJar", "sameSpoon"];
 
 /** How unlike, mole for mole, active ascorbate and catechol may develop: a factor of two, assumed. */
 const AGENT_LOG_SD = Math.LN2;
@@ -155,6 +158,9 @@ export function brewStrength(
     capacityCm2PerL: capacityOfBrew(today, "film").cm2PerL,
     // What stops the bath stops its time.
     cautions: [
+      ...unreadInBrew("/from", from),
+      ...unreadInBrew("/to", to),
+      ...unreadFields("/options", options, OPTIONS),
       ...checkBrew(to).filter(({ severity }) => severity === "stop"),
       ...changeCautions(b.ph, a.ph, bromideDose(today)),
       ...farCaution(Math.exp(Math.abs(log))),

@@ -1,6 +1,7 @@
 /*
  * Module: brew. Every brew that a shelf allows, with how good it looks before its time is known.
  */
+import type { Caution } from "../core/caution.js";
 import { readBrew, type DeveloperBrew, type BrewPart } from "./brew.js";
 import type { BrewMaterial } from "./brewCapacity.js";
 import { measured, type SpoonedAmount } from "./measured.js";
@@ -24,6 +25,8 @@ export interface Candidate {
   /** vitamin C is in it, coffee is in it */
   readonly vitaminC: boolean;
   readonly coffee: boolean;
+  /** what no spoon measures */
+  readonly cautions: readonly Caution[];
   /** the less, the better */
   readonly score: number;
 }
@@ -117,6 +120,9 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
   return {
     brew,
     spoons: taken.map(({ amount }) => amount),
+    cautions: taken.flatMap(({ cautions = [] }, i) =>
+      cautions.map((one) => ({ ...one, path: `/ingredients/${i}` })),
+    ),
     coffee,
     vitaminC,
     score: 10 * off + (coffee && vitaminC ? 0 : 1) + rank,

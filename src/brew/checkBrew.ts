@@ -3,7 +3,7 @@ import { Z90 } from "../core/estimate.js";
 import { inRange, isBoolean, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import type { Ingredient } from "../handbook/ingredients.js";
-import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
+import { readBrew, unreadInBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
 import { brewLife } from "./brewLife.js";
 import { alkaliCautions } from "./checkAlkali.js";
 import { waterCautions } from "./checkWater.js";
@@ -87,6 +87,7 @@ export function checkBrew(brew: DeveloperBrew, use: BrewUse = {}): readonly Caut
   const solution = solveBrew(read);
   const fast = filmIso === undefined ? !soft : filmIso >= FAST_ISO;
   return gravestFirst([
+    ...unreadInBrew("", brew),
     ...unreadFields("", given, READ),
     ...alkaliCautions(read, solution, soft),
     ...agentCautions(read),

@@ -1,6 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { frozen } from "../core/frozen.js";
 import { plainObject, positive, refuse } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { entryOf, ingredientOf, tabletMass, type SpoonHeap } from "./brew.js";
 import { spoonLogSd, spoonRatio } from "./checkBrew.js";
@@ -73,6 +74,11 @@ const HEAPS: Readonly<Record<SpoonHeap, HandbookRange>> = {
   heaped: { low: 1.25, value: 1.6, high: 2 },
 };
 
+const TABLETS: readonly string[] = ["ingredient", "tablets", "labelMg"];
+/** How a spoon is described. */
+export const SPOON_FIELDS: readonly string[] = ["ingredient", "spoonMl", "heap", "grade"];
+const SPOONED: readonly string[] = [...SPOON_FIELDS, "spoons"];
+
 /** Grams in one spoon, with their range. */
 export function spoonMass(where: string, input: Record<string, unknown>): HandbookRange {
   const { bulkGPerMl, grades } = ingredientOf(`${where}/ingredient`, input["ingredient"]);
@@ -118,7 +124,8 @@ export function massOf(input: MassOfInput): SpoonedMass {
   const hazards = hazardCaution(ingredient);
   if (ingredient === "ascorbic-acid-tablet") {
     const value = tabletMass("massOf/tablet", given);
-    return { value, low: value, high: value, timeLogSd: 0, cautions: hazards };
+    const cautions = [...hazards, ...unreadFields("", given, TABLETS)];
+    return { value, low: value, high: value, timeLogSd: 0, cautions };
   }
   const spoons = positive("massOf/spoons", given["spoons"], 1000);
   const one = spoonMass("massOf", given);
@@ -127,7 +134,7 @@ export function massOf(input: MassOfInput): SpoonedMass {
     low: one.low * spoons,
     high: one.high * spoons,
     timeLogSd: spoonLogSd(one.low, one.high),
-    cautions: [...hazards, ...spoonRange(ingredient, one)],
+    cautions: [...hazards, ...unreadFields("", given, SPOONED), ...spoonRange(ingredient, one)],
   };
 }
 

@@ -1,7 +1,8 @@
 /*
  * Module: brew. Grams into what a kitchen can measure: quarter spoons, half tablets, a 10 % solution.
  */
-import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
+import type { Caution } from "../core/caution.js";
+import { handbookIngredients, type HandbookRange, type Ingredient } from "../handbook/ingredients.js";
 import type { BrewPart } from "./brew.js";
 import { spoonsFor } from "./spoonsFor.js";
 
@@ -28,7 +29,7 @@ export interface SpoonedAmount {
 /** Above this error of rounding to quarter spoons the grams follow the spoons. */
 const MOST_ROUNDING = 0.1;
 const STEP = 0.25;
-/** Small or dangerous amounts are weighed, or measured as a solution that was mixed once. */
+/** Small or dangerous amounts are measured as a solution that was mixed once; so is a pinch of salt. */
 const BY_SOLUTION: ReadonlySet<Ingredient> = new Set(["potassium-bromide", "sodium-hydroxide"]);
 const SOLUTION_PERCENT = 10;
 
@@ -37,13 +38,21 @@ export function measured(
   part: BrewPart,
   spoonMl: number,
   spooned: boolean,
-): { readonly part: BrewPart; readonly amount: SpoonedAmount } {
+): {
+  readonly part: BrewPart;
+  readonly amount: SpoonedAmount;
+  /** that no spoon measures so little */
+  readonly cautions?: readonly Caution[];
+} {
   if (part.ingredient === "ascorbic-acid-tablet") {
     const { ingredient, tablets, labelMg } = part;
     return { part, amount: { ingredient, massG: (tablets * labelMg) / 1000, tablets, labelMg } };
   }
   const { ingredient, massG } = part;
-  if (BY_SOLUTION.has(ingredient)) {
+  const filled = spoonsFor({ ingredient, massG, spoonMl, stepSpoons: STEP });
+  const cautions = filled.cautions.filter(({ code }) => code === "spoon-too-large");
+  const ofRestrainer = handbookIngredients[ingredient].role === "restrainer";
+  if (BY_SOLUTION.has(ingredient) || (ofRestrainer && cautions.length > 0)) {
     const perSpoonG = (spoonMl * SOLUTION_PERCENT) / 100;
     const spoons = STEP * Math.max(1, Math.round(massG / (perSpoonG * STEP)));
     const followedG = follow(massG, spoons * perSpoonG);
@@ -52,7 +61,7 @@ export function measured(
       amount: { ingredient, massG: followedG, spoons, spoonMl, solutionPercent: SOLUTION_PERCENT },
     };
   }
-  const { spoons, massG: heldG } = spoonsFor({ ingredient, massG, spoonMl, stepSpoons: STEP });
+  const { spoons, massG: heldG } = filled;
   const followedG = follow(massG, heldG.value);
   const amount = { ingredient, massG: followedG, spoons, spoonMl, heldG };
   // A liquid goes by the jug.
@@ -60,7 +69,7 @@ export function measured(
   const range = spooned
     ? { lowG: Math.min(followedG, heldG.low), highG: Math.max(followedG, heldG.high) }
     : {};
-  return { part: { ingredient, massG: followedG, ...range, ...spoonful }, amount };
+  return { part: { ingredient, massG: followedG, ...range, ...spoonful }, amount, cautions };
 }
 
 /** Grams as wanted, or as the spoons hold them where that is far off. */

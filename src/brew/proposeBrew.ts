@@ -118,7 +118,7 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
     const against = cautions.filter(isAgainst);
     for (const { code } of against) codes.add(code);
     if (against.length > 0) continue;
-    const proposed = propose(candidate, use, [...unread, ...cautions]);
+    const proposed = propose(candidate, use, [...unread, ...candidate.cautions, ...cautions]);
     if (typeof proposed !== "string") return proposed;
     failed ??= proposed;
   }

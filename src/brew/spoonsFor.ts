@@ -1,9 +1,10 @@
-import type { Caution } from "../core/caution.js";
+import { isPast, type Caution } from "../core/caution.js";
 import { plainObject, positive, refuse } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { MOST, ingredientOf } from "./brew.js";
-import { spoonMass, spoonRange, type SpoonOptions } from "./massOf.js";
-import { hazardCaution } from "./text.js";
+import { spoonMass, spoonRange, SPOON_FIELDS, type SpoonOptions } from "./massOf.js";
+import { hazardCaution, say } from "./text.js";
 import { notTabletsText } from "./refusedText.js";
 
 /** What {@link spoonsFor} takes. */
@@ -40,7 +41,8 @@ export interface RoundedSpoons {
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for an unknown or unfit ingredient, grade or filling, tablets, or a number out of range
  *
- * @remarks Spoons = step × round(grams / (grams in a spoon × step)). Densities as in {@link massOf}.
+ * @remarks Less than the spoons may hold at least (assumed as the limit) has the caution `spoon-too-large`.
+ * Spoons = step × round(grams / (grams in a spoon × step)). Densities as in {@link massOf}.
  *
  * @example
  * ```ts
@@ -60,6 +62,21 @@ export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
   const spoons = Number((step * Math.max(1, Math.round(massG / (one.value * step)))).toPrecision(15));
   const held = { low: one.low * spoons, value: one.value * spoons, high: one.high * spoons };
   const ingredient = given["ingredient"] as Ingredient;
-  const cautions = [...hazardCaution(ingredient), ...spoonRange(ingredient, one)];
+  const cautions = [
+    ...hazardCaution(ingredient),
+    ...unreadFields("", given, [...SPOON_FIELDS, "massG", "stepSpoons"]),
+    ...(isPast(held.low, massG) ? tooLarge(ingredient, massG, spoons, held) : spoonRange(ingredient, one)),
+  ];
   return { spoons, massG: held, roundingError: held.value / massG - 1, cautions };
+}
+
+/** The caution that even one step of a spoon holds more than is wanted, whatever its range. */
+function tooLarge(
+  ingredient: Ingredient,
+  massG: number,
+  spoons: number,
+  { low }: HandbookRange,
+): readonly Caution[] {
+  const figures = { path: "/massG", quantity: "massG", limit: low, actual: massG } as const;
+  return [say("warn", "spoon-too-large", { ...figures, data: { ingredient, spoons } })];
 }

@@ -50,6 +50,7 @@ export type BrewCautionCode =
   | "restrainer-strong"
   | "hazard"
   | "spoon-range"
+  | "spoon-too-large"
   | "undissolved"
   | "too-concentrated"
   | "bath-past-life"
@@ -116,6 +117,9 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   "spoon-range": ({ data, actual }) =>
     `Weigh ${ingredientText(data.ingredient)} if you can: the range of spoons is worth ` +
     `± ${isFigure(actual) ? Math.round(100 * (actual - 1)) : "?"} % of the time.`,
+  "spoon-too-large": ({ limit, actual, data }) =>
+    `No spoon measures so little ${ingredientText(data.ingredient)}: ${digits(actual)} g are wanted, and ` +
+    `${digits(data.spoons)} spoons hold ${digits(limit)} g or more. Weigh it, or mix more bath.`,
   "undissolved": ({ limit, actual, data }) =>
     `Not all the ${ingredientText(data.ingredient)} dissolves at this temperature: ` +
     `${digits(limit)} g/l do, ${digits(actual)} are given.`,

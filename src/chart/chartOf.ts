@@ -6,6 +6,9 @@ import { formatDilution } from "../dilution/formatDilution.js";
 import { causeNames } from "../causes.js";
 import type { ChartAxes, TimeChart, TimeChartHeld, TimeChartRow } from "./types.js";
 
+/** The fields of the axes. */
+export const AXES: readonly (keyof ChartAxes)[] = ["temperaturesC", "dilutions"];
+
 const MOST_TEMPERATURES = 1000;
 const MOST_DILUTIONS = 100;
 

@@ -1,7 +1,8 @@
 import { plainObject } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { compensateRecipe } from "../recipe/compensateRecipe.js";
 import type { Recipe } from "../recipe/types.js";
-import { chartOf } from "./chartOf.js";
+import { AXES, chartOf } from "./chartOf.js";
 import type { ChartAxes, TimeChart } from "./types.js";
 
 /**
@@ -11,7 +12,7 @@ import type { ChartAxes, TimeChart } from "./types.js";
  * @param axes - the temperatures in °C and perhaps the dilutions; the recipe's own dilution when left out
  * @returns as {@link timeChart} returns it, each row the answer of `compensateRecipe`
  * @throws TypeError when an argument is of the wrong kind, or dilutions are given for a brew
- * @throws RangeError when a value is out of range, or there are none or too many
+ * @throws RangeError when a value is out of range, there are none or too many, or an axis is not read
  *
  * @remarks What stops the bath itself, such as a brew that cannot develop, refuses its times too.
  *
@@ -30,7 +31,7 @@ import type { ChartAxes, TimeChart } from "./types.js";
  */
 export function chartRecipe(recipe: Recipe, axes: ChartAxes): TimeChart {
   plainObject("chartRecipe/recipe", recipe);
-  plainObject("chartRecipe/axes", axes);
+  onlyFields("chartRecipe/axes", axes, AXES);
   const { developer, baseline, conditions: today } = recipe;
   plainObject("chartRecipe/recipe/developer", developer);
   plainObject("chartRecipe/recipe/baseline", baseline);

@@ -1,7 +1,8 @@
 import { causes } from "../causes.js";
 import { prepared } from "../compensate/loop.js";
 import { plainObject } from "../core/guards.js";
-import { chartOf } from "./chartOf.js";
+import { onlyFields } from "../core/onlyFields.js";
+import { AXES, chartOf } from "./chartOf.js";
 import type { TimeChart, TimeChartInput } from "./types.js";
 
 /**
@@ -11,7 +12,7 @@ import type { TimeChart, TimeChartInput } from "./types.js";
  * @returns a row for each temperature of each dilution, in the order given: median and 90 % interval in s,
  * unrounded, and whether a caution of severity `"stop"` is in the way
  * @throws TypeError when a field is of the wrong kind, or dilutions are given and the baseline has none
- * @throws RangeError when a value is out of range, or there are none or too many
+ * @throws RangeError when a value is out of range, there are none or too many, or a field is not read
  *
  * @remarks Each row is the answer of `compensate`. `describeChart` writes the chart as text, `chartSvg` as a
  * page to print and `chartCsv` as a table; all three round as `roundEstimate` does.
@@ -32,5 +33,6 @@ export function timeChart(input: TimeChartInput): TimeChart {
 }
 
 function checkedInput(input: TimeChartInput): TimeChartInput {
-  return plainObject("timeChart/input", input) as unknown as TimeChartInput;
+  const fields = [...AXES, "baseline", "conditions", "knowledge"];
+  return onlyFields("timeChart/input", input, fields) as unknown as TimeChartInput;
 }

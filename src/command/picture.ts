@@ -56,7 +56,8 @@ function ofDay(document: Document, asked: Asked): { readonly name: string; reado
   // As for `time`: conditions of the command line are a question of their own, unless a bath is named too.
   const bath = own !== undefined && asked.bath === undefined ? undefined : bathOf(baths, asked.bath);
   const conditions: Conditions = { ...bath?.conditions, ...own };
-  const name = bath?.name ?? (own === undefined ? "As known" : "As asked");
+  const words = wordsOf(asked);
+  const name = bath?.name ?? (own === undefined ? words.asKnown : words.asAsked);
   const input = { baseline, conditions, knowledge, strip: true };
   return { name, picture: placed(dayPlaces(bath?.pointer ?? "/baths"), () => answerPicture(input)) };
 }

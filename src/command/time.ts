@@ -18,6 +18,7 @@ import { tableReport, type TableReport } from "./dayTable.js";
 import { recipeOf, type Document } from "./document.js";
 import { placed, type Places } from "./fault.js";
 import type { Asked } from "./options.js";
+import { wordsOf } from "./words.js";
 
 /** A time under its name. */
 export interface NamedAnswer extends Compensation {
@@ -91,10 +92,11 @@ export function dayPlaces(bath: string): Places {
 function ofDay(document: Document, asked: Asked): TimeReport {
   const { about, note, baseline, laws, baths, brew, table, cautions } = readDay(document.value);
   const own = askedConditions(asked);
-  const questions = own === undefined ? baths : [{ name: "As asked", conditions: own, pointer: "/baths" }];
-  const answers = questions.map(({ name, conditions, pointer }) =>
+  const name = wordsOf(asked).asAsked;
+  const questions = own === undefined ? baths : [{ name, conditions: own, pointer: "/baths" }];
+  const answers = questions.map(({ name: bath, conditions, pointer }) =>
     named(
-      name,
+      bath,
       placed(dayPlaces(pointer), () => compensate(baseline, conditions, laws)),
     ),
   );

@@ -18,6 +18,9 @@ export interface Words {
   readonly known: (time: string, temperature: string, more: string) => string;
   readonly today: (temperature: string) => string;
   readonly noTime: string;
+  /** the name of a bath that the command line asks for, and of the known one */
+  readonly asAsked: string;
+  readonly asKnown: string;
   readonly develop: (time: string, low: string, high: string) => string;
   /** a time in a heading, with its interval */
   readonly pictured: (time: string, interval: string) => string;
@@ -56,6 +59,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     known: (time, temperature, more) => `Known: ${time} at ${temperature}${more}`,
     today: (temperature) => `today ${temperature}.`,
     noTime: "No time.",
+    asAsked: "As asked",
+    asKnown: "As known",
     develop: (time, low, high) => `Develop ${time}, nine times in ten ${low} to ${high}.`,
     pictured: (time, interval) => `${time}, nine times in ten ${interval}`,
     months: "months",
@@ -80,6 +85,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     known: (time, temperature, more) => `Bekannt: ${time} bei ${temperature}${more}`,
     today: (temperature) => `heute ${temperature}.`,
     noTime: "Keine Zeit.",
+    asAsked: "Wie gefragt",
+    asKnown: "Wie bekannt",
     develop: (time, low, high) => `${time} entwickeln, in neun von zehn Fällen ${low} bis ${high}.`,
     pictured: (time, interval) => `${time}, in neun von zehn Fällen ${interval}`,
     months: "Monate",

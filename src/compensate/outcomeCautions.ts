@@ -1,7 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import type { AnyPair } from "../core/pair.js";
-import type { AnyCause } from "../core/cause.js";
+import { fieldsOfLaw, type AnyCause } from "../core/cause.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { frozen } from "../core/frozen.js";
 import { unreadFields } from "../core/pointer.js";
@@ -101,17 +101,14 @@ function defaultLaw(named: readonly Named[], guessed: number): Caution {
   return frozen(makeCaution(defaultLawSentence, "default-law", "note", { data: { causes } }));
 }
 
+/** The caution about a known time that was perhaps meant in minutes. */
+export function maybeMinutes(path: string, timeS: number): readonly Caution[] {
+  const figures = { path, quantity: "timeS", limit: MINUTES_BELOW_S, actual: timeS } as const;
+  return timeS < MINUTES_BELOW_S ? [makeCaution(compensateSentences, "maybe-minutes", "warn", figures)] : [];
+}
+
 function standingCautions(baseline: Baseline, knowledge: Knowledge, together: boolean): readonly Caution[] {
-  const cautions: Caution[] = [...unusualLaws(knowledge)];
-  if (baseline.timeS < MINUTES_BELOW_S)
-    cautions.push(
-      makeCaution(compensateSentences, "maybe-minutes", "warn", {
-        path: "/baseline/timeS",
-        quantity: "timeS",
-        limit: MINUTES_BELOW_S,
-        actual: baseline.timeS,
-      }),
-    );
+  const cautions: Caution[] = [...unusualLaws(knowledge), ...maybeMinutes("/baseline/timeS", baseline.timeS)];
   if (knowledge.joint !== undefined && !together)
     cautions.push(makeCaution(compensateSentences, "other-baseline", "note", { path: "/baseline" }));
   return cautions.length === 0 ? cautions : frozen(cautions);
@@ -124,8 +121,14 @@ interface ReadFields {
   readonly knowledge: readonly string[];
 }
 
+/** What an estimate says of a time besides its spread: nothing more where the spread is given. */
+export const ESTIMATE_FIELDS: readonly string[] = ["lowS", "highS", "basis"];
+
 /** The fields that a baseline may have. */
-export const baselineFields = (causes: readonly AnyCause[]): readonly string[] => readFields(causes).baseline;
+export function baselineFields(causes: readonly AnyCause[], baseline: Baseline): readonly string[] {
+  const { baseline: fields } = readFields(causes);
+  return baseline.logSd === undefined ? fields : [...fields, ...ESTIMATE_FIELDS];
+}
 
 const READ = new WeakMap<readonly AnyCause[], ReadFields>();
 
@@ -153,14 +156,14 @@ export function unreadCautions(
   const fields = readFields(causes);
   const own = [...fields.knowledge, ...pairs.map(({ law }) => law)];
   const laws = "schema" in knowledge ? [...own, ...LEARNED_FIELDS] : own;
-  const ofBaseline = unreadFields("/baseline", baseline, fields.baseline);
+  const ofBaseline = unreadFields("/baseline", baseline, baselineFields(causes, baseline));
   const ofKnowledge = [
     ...unreadFields("/knowledge", knowledge, laws),
     ...[...causes, ...pairs].flatMap(({ law, lawFields }) => {
       const given = (knowledge as Readonly<Record<string, object | undefined>>)[law];
       return given === undefined
         ? []
-        : unreadFields(`/knowledge/${law}`, given, [...lawFields, ...ORIGIN_FIELDS]);
+        : unreadFields(`/knowledge/${law}`, given, [...fieldsOfLaw(lawFields, given), ...ORIGIN_FIELDS]);
     }),
   ];
   const standing = [...ofBaseline, ...ofKnowledge];

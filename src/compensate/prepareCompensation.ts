@@ -1,10 +1,10 @@
 import { causes } from "../causes.js";
-import { plainObject, refuse, wrongCount, wrongKind } from "../core/guards.js";
+import { plainObject, wrongCount, wrongKind } from "../core/guards.js";
 import { factorOf, type DilutionGiven } from "../core/cause.js";
 import { prepared, type Prepared } from "./loop.js";
 import { needsCounterpart } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
-import { knownFieldText } from "../core/text.js";
+import { refuseField } from "../core/onlyFields.js";
 
 /** Columns of numbers, one row for each answer that is wanted. What is left out is as in the baseline. */
 export interface ConditionColumns {
@@ -73,7 +73,7 @@ function timesOf({ terms, pairTerms, baselineS }: Prepared, columns: ConditionCo
     const term = terms.find(({ cause }) => cause.column?.name === name);
     if (term === undefined) {
       const values = terms.flatMap(({ cause }) => cause.column?.name ?? []);
-      refuse(`times/columns/${name}`, "known-field", knownFieldText, { values }, name, "not-one-of");
+      refuseField("times/columns", name, values);
     }
     sides[term.index] = added(logs, name, column, term, columns.waterParts);
   }

@@ -4,7 +4,7 @@ import { makeCaution } from "../core/cautionTexts.js";
 import type { MeasuredQuantity } from "../core/quantity.js";
 import { basisOf, type LawOrigin } from "../core/term.js";
 import { unusualDilutionLaw } from "../dilution/plausible.js";
-import { unusualTemperatureLaw } from "../temperature/plausible.js";
+import { fahrenheitTable, unusualTemperatureLaw } from "../temperature/plausible.js";
 import { unusualUseLaw } from "../use/plausible.js";
 import { compensateSentences } from "./text.js";
 import type { Knowledge } from "./types.js";
@@ -24,8 +24,8 @@ const handedIn = <Law extends LawOrigin>(law: Law | undefined): law is Law =>
   law !== undefined && basisOf(law) !== "own-runs";
 
 /**
- * Cautions about laws that were handed in and are outside what was ever published. Own runs may say what they
- * do.
+ * Cautions about laws that were handed in and are outside what was ever published, or in °F. Own runs may say
+ * what they do.
  */
 export function unusualLaws({ temperature, dilution, use }: Knowledge): readonly Caution[] {
   const found: Caution[] = [];
@@ -43,7 +43,12 @@ export function unusualLaws({ temperature, dilution, use }: Knowledge): readonly
       }),
     );
   };
-  if (handedIn(temperature)) say("temperature", "kJPerMol", unusualTemperatureLaw(temperature));
+  if (handedIn(temperature)) {
+    const fahrenheit = fahrenheitTable("/knowledge/temperature", temperature);
+    found.push(...fahrenheit);
+    // Degrees of another size make another energy.
+    if (fahrenheit.length === 0) say("temperature", "kJPerMol", unusualTemperatureLaw(temperature));
+  }
   if (handedIn(dilution)) say("dilution", RATIO, unusualDilutionLaw(dilution));
   if (handedIn(use)) say("use", RATIO, unusualUseLaw(use));
   return found;

@@ -49,6 +49,15 @@ export interface Rests {
   readonly runs?: number | undefined;
 }
 
+/** The fields of a law; of one in several kinds those of each, besides `kind`. */
+export type LawFields = readonly string[] | Readonly<Record<string, readonly string[]>>;
+
+const isList = (fields: LawFields): fields is readonly string[] => Array.isArray(fields);
+
+/** The fields that a checked law may have besides its origin. */
+export const fieldsOfLaw = (fields: LawFields, law: object): readonly string[] =>
+  isList(fields) ? fields : ["kind", ...(fields[(law as { readonly kind: string }).kind] ?? [])];
+
 /**
  * One cause of a change of development time. A side is one condition after it was read: a temperature, an
  * interval.
@@ -59,8 +68,8 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
   readonly field: string;
   /** its law's field in knowledge */
   readonly law: string;
-  /** the fields of its law, in all its kinds, beside where it comes from: others are told as not read */
-  readonly lawFields: readonly string[];
+  /** the fields of its law, by its kinds where it has any, beside where it comes from: others are not read */
+  readonly lawFields: LawFields;
   /** the law that is used when none is given, ready for `effect` */
   readonly generic: Law;
   /** what a baseline that does not say means; without it, conditions may not say either */

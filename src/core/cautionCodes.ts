@@ -64,6 +64,7 @@ const CODES = [
   "brewed-coffee",
   "tablet-filler",
   "spoon-range",
+  "spoon-too-large",
   "alkali-changed",
   "strength-far",
   "scrap-without-known",

@@ -140,6 +140,13 @@ export interface CautionData {
     /** the ingredient as the handbook names it */
     readonly ingredient: string;
   };
+  /** less than a spoon measures */
+  readonly "spoon-too-large": {
+    /** the ingredient as the handbook names it */
+    readonly ingredient: string;
+    /** the smallest part of a spoon that can be measured */
+    readonly spoons: number;
+  };
   /** what an ingredient may do to whoever handles it */
   readonly "hazard": {
     /** the ingredient as the handbook names it */

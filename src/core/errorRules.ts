@@ -38,6 +38,13 @@ export interface InputRules {
     /** its place in that line, from 1 */
     readonly column: number;
   };
+  /** a name that an object of a JSON text has twice */
+  readonly "once": {
+    /** the line where it comes again, from 1 */
+    readonly line: number;
+    /** its place in that line, from 1 */
+    readonly column: number;
+  };
   /** minutes or seconds of 60 and more on a clock */
   readonly "below-60": object;
   /** sides of a film format that no plate has */

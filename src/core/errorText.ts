@@ -30,8 +30,7 @@ export const aboveTo = (above: number, max: number): string => `above ${above} a
 
 /** A range as data, in words. */
 export const rangeText = ({ min, above = 0, max = Infinity, quantity }: ExpectedFigures): string =>
-  // What lies between 0 and the least number measures nothing: to people it is 0.
-  (min === undefined ? aboveTo(above <= 1e-30 ? 0 : above, max) : fromTo(min, max)) + unitOf(quantity);
+  (min === undefined ? aboveTo(above, max) : fromTo(min, max)) + unitOf(quantity);
 
 /** The side of another field, which is named with its figure: "above fromC (12 °C)". */
 export const sideText = ({ min, above, max, below, quantity, path = "" }: ExpectedFigures): string => {

@@ -24,7 +24,7 @@ import {
   wantedText,
 } from "./errorText.js";
 import { longer } from "./longer.js";
-import { unitOf, type MeasuredQuantity } from "./quantity.js";
+import { LEAST, unitOf, type MeasuredQuantity } from "./quantity.js";
 
 /** Refuses with a `TypeError`: the value is of none of these kinds. */
 export function wrongKind(at: string, types: readonly InputType[], value: unknown): never {
@@ -82,6 +82,11 @@ export function unreadable(at: string, { format, examples }: TextForm, value: un
   );
 }
 
+/** Refuses text that fits no form that is taken. */
+export function noForm(at: string, expected: ExpectedFigures, value: string): never {
+  return wrongValue(at, wantedText(expected), value, expected, value === "" ? "empty" : "unreadable");
+}
+
 /** Refuses text that may mean several things. */
 export function ambiguous(at: string, form: TextForm, readings: readonly string[], text: string): never {
   return wrongValue(at, valuesText(readings), text, { ...form, readings }, "ambiguous");
@@ -127,7 +132,7 @@ export function inRange(
 
 /**
  * Returns `value` when it is a number greater than zero and at most `max`; throws otherwise. What lies
- * between 0 and 1e-30 measures nothing, and what is divided by it is no number any more: it is refused too.
+ * between 0 and `LEAST` is refused too, as what is not above 0.
  */
 export function positive(
   at: string,
@@ -137,10 +142,8 @@ export function positive(
   field = "",
 ): number {
   if (typeof value !== "number") wrongKind(at + field, ["number"], value);
-  if (!(value >= 1e-30 && value <= max)) {
-    const above = value > 0 && value < 1e-30 ? 1e-30 : 0;
-    outOfRange(at + field, aboveTo(above, max), value, { above, max }, quantity);
-  }
+  if (!(value >= LEAST && value <= max))
+    outOfRange(at + field, aboveTo(0, max), value, { above: 0, max }, quantity);
   return value;
 }
 

@@ -1,3 +1,5 @@
+import { pointerTo } from "./pointer.js";
+
 /** Where text stops being JSON: line and column from 1. */
 export interface JsonFault {
   readonly line: number;
@@ -61,6 +63,52 @@ function after(token: string, expecting: Expecting, open: ("[" | "{")[]): Expect
   if (token !== "[" && token !== "{") return done();
   open.push(token);
   return token === "[" ? "value-or-end" : "name-or-end";
+}
+
+/** A name that comes twice in one object, and where it comes again. */
+export interface RepeatedName extends JsonFault {
+  readonly path: string;
+  readonly name: string;
+}
+
+/** An object or an array that is open: the names it had, and where in it the walk is. */
+interface OpenValue {
+  readonly names: Set<string> | undefined;
+  key: string | number;
+}
+
+/**
+ * Finds the first name that an object of sound JSON text has twice: which of the two values is meant, nobody
+ * can tell.
+ */
+export function repeatedName(text: string): RepeatedName | undefined {
+  const open: OpenValue[] = [];
+  let naming = false;
+  let at = 0;
+  while (at < text.length) {
+    BLANK.lastIndex = at;
+    BLANK.exec(text);
+    TOKEN.lastIndex = BLANK.lastIndex;
+    const token = TOKEN.exec(text)?.[0];
+    if (token === undefined) return undefined;
+    at = TOKEN.lastIndex;
+    const inside = open.at(-1);
+    if (token === "{" || token === "[") open.push({ names: token === "{" ? new Set() : undefined, key: 0 });
+    else if (token === "}" || token === "]") open.pop();
+    else if (token === "," && inside !== undefined && inside.names === undefined)
+      inside.key = Number(inside.key) + 1;
+    else if (naming && inside?.names !== undefined) {
+      const name = JSON.parse(token) as string;
+      inside.key = name;
+      if (inside.names.has(name)) {
+        const path = open.map(({ key }) => key).reduce<string>(pointerTo, "");
+        return { path, name, ...placeIn(text, at - token.length) };
+      }
+      inside.names.add(name);
+    }
+    naming = token === "{" || (token === "," && open.at(-1)?.names !== undefined);
+  }
+  return undefined;
 }
 
 function placeIn(text: string, at: number): JsonFault {

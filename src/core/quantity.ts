@@ -24,6 +24,12 @@ export type MeasuredQuantity =
   | "mlPerCm2"
   | "temperatureF";
 
+/**
+ * What lies between 0 and this measures nothing, and what is divided by it is no number any more: it is
+ * refused wherever a figure must be above 0, and to people and in data it is 0.
+ */
+export const LEAST: number = 1e-30;
+
 /** The unit of a quantity as it is written behind a number; nothing for a bare number. */
 export function unitOf(quantity: MeasuredQuantity | undefined): string {
   const unit = UNITS[quantity as MeasuredQuantity];

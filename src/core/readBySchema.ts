@@ -5,18 +5,14 @@
 import { isInputError } from "./errors.js";
 import { mustBe, valuesText, wantedText } from "./errorText.js";
 import { longer } from "./longer.js";
-import { nearestName } from "./nearestName.js";
+import { fieldPlace, unknownField, type UnknownField } from "./onlyFields.js";
 import { plainCopy } from "./plainCopy.js";
-import { pointerTo } from "./pointer.js";
 import type { JsonSchema } from "./schema.js";
 import { knownFieldText, plainText } from "./text.js";
 import { codeOf, expectedData, isOfType, kindOf, type DocumentProblem } from "./schemaWords.js";
 
 /** No more problems than this are listed: a hostile document has any number of them. */
 export const MOST_PROBLEMS = 100;
-
-/** Longer names are not repeated in a path, which then points to the object that holds them. */
-const LONGEST_NAME = 200;
 
 /**
  * Whether a value that is neither object nor array satisfies the schema; of those two, whether their size
@@ -76,17 +72,16 @@ export function readBySchema(
 
 /** Data of which the schema says nothing, copied when they are plain. */
 function ownData(value: unknown, path: string, problems: DocumentProblem[]): unknown {
-  const copy = plainCopy(value);
-  if (copy === undefined)
+  return plainCopy(value, ({ path: inside, actual }) => {
     report(problems, {
       code: "wrong-type",
-      path,
+      path: path + inside,
       expected: { must: "plain-data" },
-      actual: shown(value),
-      message: mustBe(plainText({}, value), value),
+      actual: shown(actual),
+      message: mustBe(plainText({}, actual), actual),
       rule: "relation",
     });
-  return copy;
+  });
 }
 
 function report(problems: DocumentProblem[], problem: DocumentProblem): void {
@@ -142,26 +137,17 @@ function readObject(
     for (const key of Object.keys(value)) {
       if (problems.length >= MOST_PROBLEMS) break;
       if (Object.hasOwn(properties, key)) continue;
-      const at = key.length > LONGEST_NAME ? path : pointerTo(path, key);
       if (additionalProperties || (patternProperties !== undefined && key.startsWith("x-"))) {
-        if (value[key] !== undefined) copy[key] = ownData(value[key], at, problems);
-      } else unknownField(problems, at, key, Object.keys(properties));
+        if (value[key] !== undefined) copy[key] = ownData(value[key], fieldPlace(path, key), problems);
+      } else reportField(problems, unknownField(path, key, Object.keys(properties)));
     }
   return copy;
 }
 
-function unknownField(
-  problems: DocumentProblem[],
-  path: string,
-  key: string,
-  values: readonly string[],
-): void {
-  const nearest = nearestName(key, values);
-  const actual = key.slice(0, LONGEST_NAME);
-  const expected = { values, ...(nearest !== undefined && { hint: nearest }) };
+function reportField(problems: DocumentProblem[], { at, actual, expected }: UnknownField): void {
   report(problems, {
     code: "not-one-of",
-    path,
+    path: at,
     expected: { ...expected, must: "known-field" },
     actual,
     message: mustBe(knownFieldText(expected, actual), actual),

@@ -1,10 +1,11 @@
 import type { InputExpected } from "./errors.js";
 import { mustBe, wantedText } from "./errorText.js";
-import { jsonFault } from "./jsonFault.js";
+import { jsonFault, repeatedName } from "./jsonFault.js";
+import { LONGEST_NAME } from "./onlyFields.js";
 import { readBySchema } from "./readBySchema.js";
 import type { DocumentProblem } from "./schemaWords.js";
 import type { JsonSchema } from "./schema.js";
-import { jsonText, newerText, plainText } from "./text.js";
+import { jsonText, newerText, onceText, plainText } from "./text.js";
 
 /** Longer texts are not read at all: a recipe with two thousand runs has about as many. */
 const LONGEST_TEXT = 800_000;
@@ -57,6 +58,16 @@ export function readDocument(
     } catch {
       const fault = jsonFault(text) ?? { line: 1, column: 1 };
       whole(jsonText(fault, ""), { ...fault, must: "json" }, fault);
+      return undefined;
+    }
+    const repeated = repeatedName(text);
+    if (repeated !== undefined) {
+      const { path, name, ...place } = repeated;
+      const actual = name.slice(0, LONGEST_NAME);
+      const wanted = onceText(place, actual);
+      const message = mustBe(wanted, actual);
+      const more = { code: "ambiguous", path, actual, message, ...place } as const;
+      whole(wanted, { ...place, must: "once" }, more);
       return undefined;
     }
   }

@@ -3,6 +3,7 @@
  * from.
  */
 import type { AnyCause } from "./cause.js";
+import { LEAST } from "./quantity.js";
 import { BASES } from "./term.js";
 
 /** The part of JSON Schema (2020-12) that this package's schemas use. */
@@ -78,9 +79,9 @@ const described = (schema: JsonSchema, description: string | undefined): JsonSch
 export const from = (minimum: number, maximum: number, description?: string): JsonSchema =>
   described({ type: "number", minimum, maximum }, description);
 
-/** A number above 0. What lies between 0 and 1e-30 measures nothing: the guards refuse it too. */
+/** A number above 0: the guards refuse what lies between 0 and `LEAST` too. */
 export const above0 = (maximum: number, description?: string): JsonSchema =>
-  described({ type: "number", exclusiveMinimum: 1e-30, maximum }, description);
+  described({ type: "number", exclusiveMinimum: LEAST, maximum }, description);
 
 /** A whole number from 0. */
 export const count = (maximum: number, description?: string): JsonSchema =>

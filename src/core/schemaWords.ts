@@ -2,7 +2,7 @@
  * What a schema asks for, as data, and what a problem of a document is.
  */
 import type { ExpectedFigures, InputErrorCode, InputExpected } from "./errors.js";
-import { quantityOf } from "./quantity.js";
+import { LEAST, quantityOf } from "./quantity.js";
 import type { JsonSchema } from "./schema.js";
 
 /** Something wrong with a document. */
@@ -22,7 +22,7 @@ export interface DocumentProblem {
    * can say
    */
   readonly rule: "shape" | "relation";
-  /** of text that is no JSON: the line of the first fault, from 1 */
+  /** of text that is no JSON, or has a name twice: the line of the first fault, from 1 */
   readonly line?: number;
   /** its place in that line, from 1 */
   readonly column?: number;
@@ -62,7 +62,7 @@ export function expectedData(schema: JsonSchema, name = ""): ExpectedFigures {
     ...(values.length > 0 && { values }),
     ...(required.length > 0 && { fields: required }),
     ...(minimum !== undefined && { min: minimum }),
-    ...(exclusiveMinimum !== undefined && { above: exclusiveMinimum }),
+    ...(exclusiveMinimum !== undefined && { above: exclusiveMinimum === LEAST ? 0 : exclusiveMinimum }),
     ...(maximum !== undefined && { max: maximum }),
     ...(quantity !== undefined && { quantity }),
     ...(minItems !== undefined && { least: minItems }),

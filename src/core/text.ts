@@ -81,5 +81,8 @@ export const inOrderText: InputWanted<"in-order"> = ({ lowS, timeS, highS }) =>
 export const jsonText: InputWanted<"json"> = ({ line, column }) =>
   `JSON, but breaks off at line ${line}, column ${column}`;
 
+export const onceText: InputWanted<"once"> = ({ line, column }) =>
+  `a name that its object has once (it comes again at line ${line}, column ${column})`;
+
 export const plainText: InputWanted<"plain-data"> = () =>
   "plain data that can be read, at most 20 levels deep";

@@ -20,7 +20,7 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   name: "dilution",
   field: "dilution",
   law: "dilution",
-  lawFields: ["kind", "exponent", "sd", "scatterLogSd", "departures", "rows"],
+  lawFields: { power: ["exponent", "sd", "scatterLogSd", "departures"], table: ["rows"] },
   generic: genericDilutionLaw,
   column: { name: "waterParts", side: (at, water) => -Math.log1p(inRange(at, water, 0, 1e5)) },
   read: (at, given) => logConcentration(readDilution(at, given)),

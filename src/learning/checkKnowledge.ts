@@ -1,13 +1,14 @@
 import { causeSchemas } from "../causes.js";
-import type { Caution } from "../core/caution.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
 import { problemAt } from "../core/readBySchema.js";
 import type { DocumentProblem } from "../core/schemaWords.js";
 import { readDocument } from "../core/readDocument.js";
 import type { JsonSchema } from "../core/schema.js";
 import { askedDilution } from "../dilution/askedDilution.js";
 import { learnedSchema } from "./schema.js";
-import { oddRuns } from "./oddRuns.js";
-import { derived, storedEntries, storedProblems } from "./stored.js";
+import { unusualLaws } from "../compensate/unusualLaws.js";
+import { oddKnowledge } from "./oddKnowledge.js";
+import { derived, storedProblems } from "./stored.js";
 import { KNOWLEDGE_VERSION, type LearnedKnowledge } from "./types.js";
 
 /** What {@link checkKnowledge} returns. */
@@ -16,7 +17,7 @@ export type KnowledgeCheck =
       readonly ok: true;
       /** the knowledge, worked out from its prior and its runs */
       readonly knowledge: LearnedKnowledge;
-      /** where what was stored does not follow from the runs */
+      /** what may be in another unit, and where what was stored does not follow from the runs */
       readonly cautions: readonly Caution[];
     }
   | {
@@ -40,8 +41,9 @@ let schema: JsonSchema | undefined;
  *
  * @remarks Never throws. The form is checked first and nothing else is done with a document whose form is
  * wrong. Stored numbers that do not follow from the prior and the runs are worked out again, with the caution
- * `stored-differs`. A run whose time may be in minutes or temperature in °F has a caution with its path. A
- * newer version is refused by name.
+ * `stored-differs`. A run or starting time that may be in minutes, a temperature that may be in °F, and a law
+ * outside what was ever published have a caution with their path, gravest first. A newer version is refused
+ * by name.
  *
  * @example
  * ```ts
@@ -59,8 +61,9 @@ export function checkKnowledge(input: unknown): KnowledgeCheck {
   if (copy === undefined) return { ok: false, problems: problems.map(askedDilution) };
   const found = problemAt(problems, "", () => derived(AT, copy));
   if (found === undefined) return { ok: false, problems: storedProblems(copy, problems) };
-  const odd = oddRuns(AT, copy.prior, storedEntries(AT, copy));
-  const cautions = [...odd, ...found.cautions].map((one) => ({
+  const odd = oddKnowledge(AT, copy);
+  const all = gravestFirst([...odd, ...found.cautions, ...unusualLaws(found.now)]);
+  const cautions = all.map((one) => ({
     ...one,
     ...(one.path !== undefined && { path: one.path.replace(/^\/knowledge/, "") }),
   }));

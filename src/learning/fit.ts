@@ -7,6 +7,7 @@ import type { Baseline, Knowledge } from "../compensate/types.js";
 import type { AnyLearnable, Learned } from "../core/cause.js";
 import { frozen } from "../core/frozen.js";
 import { plainCopy } from "../core/plainCopy.js";
+import { LEAST } from "../core/quantity.js";
 import { restsOn, type LawOrigin } from "../core/term.js";
 import { adviceOn } from "./advice.js";
 import { fitNotebook, type NotebookFit } from "./fitNotebook.js";
@@ -132,7 +133,7 @@ function learnedLaws(
     baseline: {
       ...(base.runs > 0 ? known : prior.baseline),
       // It is a known time, wherever the runs and a rounding took it.
-      timeS: Math.max(1e-30, Math.min(1e6, prior.baseline.timeS * Math.exp(base.value))),
+      timeS: Math.max(LEAST, Math.min(1e6, prior.baseline.timeS * Math.exp(base.value))),
       logSd: base.sd,
       ...(base.runs > 0 && { runs: base.runs }),
       ...(base.runs > 0 &&

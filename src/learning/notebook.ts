@@ -3,14 +3,14 @@
  * difference.
  */
 import { frozen } from "../core/frozen.js";
-import { arrayOf, isShortText, notOneOf, plainObject, refuse } from "../core/guards.js";
+import { arrayOf, isShortText, notOneOf, refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { ordered } from "../core/ordered.js";
 import { plainCopy } from "../core/plainCopy.js";
 import { plainData } from "../core/plainData.js";
 import { isoDate, notAfter } from "../quantities/isoDate.js";
 import { everything, type Learning } from "./learning.js";
 import type { DevelopmentRun } from "./types.js";
-import { knownFieldText } from "../core/text.js";
 import { idText } from "./text.js";
 
 /** The fields of a run besides its conditions, as they are written for comparing: before these, and after. */
@@ -37,18 +37,6 @@ export interface Entry {
   readonly run: DevelopmentRun;
   readonly text: string;
   readonly at: string;
-}
-
-/**
- * Returns an object that has no other fields than these and the caller's own, which begin with "x-": one that
- * is misspelt would be taken for one left out.
- */
-export function onlyFields(at: string, given: unknown, fields: readonly string[]): Record<string, unknown> {
-  const object = plainObject(at, given);
-  for (const name in object)
-    if (!fields.includes(name) && !name.startsWith("x-"))
-      refuse(at, "known-field", knownFieldText, { values: fields }, name, "not-one-of");
-  return object;
 }
 
 /** Entries from a list of runs. `where` is what errors call the list. */

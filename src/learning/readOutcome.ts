@@ -4,7 +4,7 @@
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { contrastEffect } from "../contrast/cause.js";
 import type { GrowthLaw } from "../contrast/growth.js";
-import { onlyFields } from "./notebook.js";
+import { onlyFields } from "../core/onlyFields.js";
 import type { Said, ValueSaid } from "./reading.js";
 import type { RunOutcome } from "./types.js";
 

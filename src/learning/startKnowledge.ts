@@ -1,9 +1,9 @@
 import { causes } from "../causes.js";
-import { baselineFields } from "../compensate/outcomeCautions.js";
+import { baselineFields, ESTIMATE_FIELDS } from "../compensate/outcomeCautions.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
-import { onlyFields } from "./notebook.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { pairs } from "../pairs.js";
 import { noted } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
@@ -13,6 +13,8 @@ import type { LearnedKnowledge } from "./types.js";
  * differ by about 20 %.
  */
 const BASE_LOG_SD = 0.2;
+
+const OPTIONS: readonly (keyof StartOptions)[] = ["baseLogSd", "laws", "noise"];
 
 /** What is known before the first run. */
 export interface StartOptions {
@@ -35,12 +37,14 @@ export interface StartOptions {
 /**
  * Knowledge before the first run: a starting time, which may be a guess, and the laws with their spreads.
  *
- * @param baseline - the starting time in s and the conditions it is for; runs may change what it names
+ * @param baseline - the starting time in s and the conditions it is for; runs may change what it names. An
+ * estimate with its `logSd`, such as the start of `proposeBrew`, is taken as it is
  * @param options - how well the starting time is known, laws known for this developer, and how to take the
  * runs' uncertainties
  * @returns knowledge as plain JSON, which `learn`, `predict`, `nextTest` and `compensate` take
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range, or `baseline` or `laws` has a field that is not read
+ * @throws RangeError when a value is out of range, or `baseline`, `options` or `laws` has a field that is not
+ * read
  *
  * @remarks A starting time is not a known time: the times printed by makers and others for one film and
  * developer lie about 20 % apart (D-76 on one film at 20 °C: 6.75 to 8 min in two publications of its maker;
@@ -52,9 +56,13 @@ export interface StartOptions {
  * ```
  */
 export function startKnowledge(baseline: Baseline, options: StartOptions = {}): LearnedKnowledge {
-  onlyFields("startKnowledge/baseline", baseline, baselineFields(causes));
-  plainObject("startKnowledge/options", options);
-  const { logSd = BASE_LOG_SD } = baseline;
+  plainObject("startKnowledge/baseline", baseline);
+  onlyFields("startKnowledge/baseline", baseline, baselineFields(causes, baseline));
+  onlyFields("startKnowledge/options", options, OPTIONS);
+  const start = Object.fromEntries(
+    Object.entries(baseline).filter(([field]) => !ESTIMATE_FIELDS.includes(field)),
+  ) as unknown as Baseline;
+  const { logSd = BASE_LOG_SD } = start;
   const { baseLogSd = logSd, laws: known = {}, noise = "estimated" } = options;
   plainObject("startKnowledge/laws", known);
   const names = [...causes, ...pairs].map(({ law }): string => law);
@@ -63,5 +71,5 @@ export function startKnowledge(baseline: Baseline, options: StartOptions = {}): 
   const laws = Object.fromEntries(
     Object.entries(known).filter(([law, given]) => names.includes(law) && given !== undefined),
   ) as Knowledge;
-  return noted(fitKnowledge("startKnowledge", { baseline, baseLogSd, laws, noise }, []));
+  return noted(fitKnowledge("startKnowledge", { baseline: start, baseLogSd, laws, noise }, []));
 }

@@ -66,7 +66,7 @@ export const learningSentences: Pick<CautionSentences, LearningCautionCode> = {
 };
 
 export const noPlaceText: InputWanted<"place-in-model"> = ({ reason }) =>
-  `such that the model has a place for it: it ${reasonText(reason)}`;
+  `comparable with the known time, but it ${reasonText(reason)}`;
 
 export const samePriorText: InputWanted<"same-prior"> = () =>
   "knowledge from the same prior as a: learn its runs into a instead";

@@ -13,7 +13,8 @@ export interface DateOptions {
 }
 
 const EXAMPLES = ["2024-03-05", "5 March 2024", "5.3.2024"];
-const DATES: TextForm = { format: "date", examples: EXAMPLES };
+/** How a date is written. */
+export const DATES: TextForm = { format: "date", examples: EXAMPLES };
 const FULL_DATES: TextForm = { format: "date with its year", examples: EXAMPLES };
 
 /** The months in English and German, cut short or not, without marks on their letters. */
@@ -48,14 +49,14 @@ const MONTH_FIRST = new RegExp(String.raw`^${MONTH}\.? ?(\d{1,2})(?:st|nd|rd|th)
 type Day = readonly [year: number | undefined, month: number, day: number];
 
 /**
- * The ISO date of a cell: an ISO date, figures, or words in English or German. Figures between points have
+ * The ISO date of a text: an ISO date, figures, or words in English or German. Figures between points have
  * the day first. Between slashes or hyphens a figure above 12 decides, else the option; else the date may be
  * two, and is refused with both.
  *
  * Years of two figures are 1969 to 2068: IEEE Std 1003.1-2017 (POSIX), strptime.
  */
-export function dateCell(text: string, { year, dates }: DateOptions): string {
-  if (/^\d{4}-\d{2}-\d{2}/.test(text)) return isoDate("", text);
+export function dateCell(at: string, text: string, { year, dates }: DateOptions): string {
+  if (/^\d{4}-\d{2}-\d{2}/.test(text)) return isoDate(at, text);
   // The letters without their marks: März, mars and MÄRZ alike.
   const bare = text
     .normalize("NFD")
@@ -64,15 +65,15 @@ export function dateCell(text: string, { year, dates }: DateOptions): string {
     .replace(/\s+/g, " ");
   const [clock = "", hours = "", minutes = ""] = CLOCK.exec(bare) ?? [];
   const found = daysOf(bare.slice(0, bare.length - clock.length).replace(DAY_NAME, ""), dates);
-  if (found.some(([own]) => own === undefined) && year === undefined) unreadable("", FULL_DATES, text);
+  if (found.some(([own]) => own === undefined) && year === undefined) unreadable(at, FULL_DATES, text);
   const readings = found
     .map(([own = year as number, month, day]) => [own, month, day] as const)
     .filter((each) => isDay(...each))
     .map((each) => each.map((figure) => String(figure).padStart(2, "0")).join("-"));
   const [first, second] = [...new Set(readings)];
-  if (first === undefined) unreadable("", DATES, text);
-  if (second !== undefined) ambiguous("", DATES, [first, second], text);
-  return isoDate("", clock === "" ? first : `${first}T${hours.padStart(2, "0")}:${minutes}`);
+  if (first === undefined) unreadable(at, DATES, text);
+  if (second !== undefined) ambiguous(at, DATES, [first, second], text);
+  return isoDate(at, clock === "" ? first : `${first}T${hours.padStart(2, "0")}:${minutes}`);
 }
 
 /** The days that a text may mean; none where it is no such text. */

@@ -1,9 +1,11 @@
 import { ambiguous, inRange, positive, refuse, type TextForm, unreadable } from "../core/guards.js";
 import type { RunOutcome } from "../learning/types.js";
 import { pushFactor } from "../push/pushFactor.js";
+import { plainFigures } from "../quantities/numberText.js";
 import { overOrUnderText, subjectText } from "./text.js";
 
-const OUTCOMES: TextForm = {
+/** How an outcome is written. */
+export const OUTCOMES: TextForm = {
   format: "outcome",
   examples: ["good", "thin", "dense", "over 1", "under 0.5", "x1.2", "15% more"],
 };
@@ -44,8 +46,8 @@ const LESS = /^(?:less|shorter|weniger|k\u00fcrzer)$/;
  * multiple (`"x1.2"`, `"needs +15%"`). `"+1"`, `"N+1"`, `"over 1 stop"` and `"flat"` may mean two things and
  * are refused with the question which.
  */
-export function judgement(text: string): RunOutcome {
-  const words = text
+export function judgement(at: string, text: string): RunOutcome {
+  const words = plainFigures(text)
     .toLowerCase()
     .replace(/[\u2212\u2013]/g, "-")
     .replace(/\s+/g, " ")
@@ -60,29 +62,32 @@ export function judgement(text: string): RunOutcome {
   const [, side, amount] = STEPS.exec(tight) ?? [];
   if (amount !== undefined) {
     const steps = Number(amount) * (side === "under" ? -1 : 1);
-    return { kind: "steps", steps: inRange("", steps, -10, 10) };
+    return { kind: "steps", steps: inRange(at, steps, -10, 10) };
   }
   const [, ratio, turned] = RATIO.exec(tight) ?? [];
-  if (ratio !== undefined || turned !== undefined) return judged(Number(ratio ?? turned));
+  if (ratio !== undefined || turned !== undefined) return judged(at, Number(ratio ?? turned));
   const [, sign, share, more = ""] = NEEDS.exec(tight) ?? SHARE.exec(tight) ?? [];
   if (share !== undefined && (sign !== "-" || more === "")) {
     const less = sign === "-" || LESS.test(more);
     // Fifteen digits: 1 + 0.15 is 1.15 on paper.
-    return judged(Number((1 + ((less ? -1 : 1) * Number(share)) / 100).toPrecision(15)));
+    return judged(at, Number((1 + ((less ? -1 : 1) * Number(share)) / 100).toPrecision(15)));
   }
-  ask(words, tight, text);
-  return unreadable("", OUTCOMES, text);
+  ask(at, words, tight, text);
+  return unreadable(at, OUTCOMES, text);
 }
 
-const judged = (ratio: number): RunOutcome => ({ kind: "judged", timeRatio: positive("", ratio, 100) });
+const judged = (at: string, ratio: number): RunOutcome => ({
+  kind: "judged",
+  timeRatio: positive(at, ratio, 100),
+});
 
 /** Refuses what may mean two things, with the ways to write each. */
-function ask(words: string, tight: string, text: string): void {
+function ask(at: string, words: string, tight: string, text: string): void {
   const either = (...readings: readonly string[]): never =>
-    refuse("", "over-or-under", overOrUnderText, { ...OUTCOMES, readings }, text, "ambiguous");
+    refuse(at, "over-or-under", overOrUnderText, { ...OUTCOMES, readings }, text, "ambiguous");
   const subject = (judgedSo: string): never =>
     refuse(
-      "",
+      at,
       "process-or-subject",
       subjectText,
       { ...OUTCOMES, readings: [judgedSo, "good"] },
@@ -101,7 +106,7 @@ function ask(words: string, tight: string, text: string): void {
     const over = [`over ${amount}`, times(1 / push)] as const;
     const under = [`under ${amount}`, times(push)] as const;
     if (side === undefined) either(...over, ...under);
-    ambiguous("", OUTCOMES, side === "over" ? over : under, text);
+    ambiguous(at, OUTCOMES, side === "over" ? over : under, text);
   }
   if (/(?:^| )(?:flat|soft|flau|weich|low contrast)$/.test(words)) subject("thin");
   if (/(?:^| )(?:contrasty|hard|harsh|hart|kontrastreich|high contrast)$/.test(words)) subject("dense");

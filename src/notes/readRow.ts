@@ -132,7 +132,7 @@ function remarked(cells: Cells): RunOutcome | undefined {
   for (const { field, text } of cells)
     if (field === "note")
       for (const part of [text, ...text.split(/[,;.]\s+/)]) {
-        const outcome = quietly(() => judgement(withPoint(part.trim())));
+        const outcome = quietly(() => judgement("", part));
         if (outcome) return outcome;
       }
   return undefined;

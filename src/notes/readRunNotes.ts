@@ -1,11 +1,12 @@
 import type { CheckProblem } from "../core/errors.js";
-import { arrayOf, inRange, notOneOf, plainObject, refuse } from "../core/guards.js";
+import { arrayOf, plainObject, refuse } from "../core/guards.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import { entryOf, refuseFuture } from "../learning/notebook.js";
 import { readOutcome } from "../learning/readOutcome.js";
 import type { DevelopmentRun } from "../learning/types.js";
 import { isColumn, unknownHeading, type Column, type Readers } from "./headings.js";
 import { cellsOf, said, told, twoColumns, type Cells } from "./noteCells.js";
+import { checkedDateOptions } from "./parseDate.js";
 import { readersFor } from "./readers.js";
 import { readRow } from "./readRow.js";
 import { idText } from "../learning/text.js";
@@ -116,9 +117,7 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   const rows = arrayOf("readRunNotes/records", records, 0);
   const { today, year, dates, ...colon } = plainObject("readRunNotes/options", options) as RunNotesOptions;
   refuseFuture("readRunNotes/options/today", today, []);
-  if (year !== undefined) inRange("readRunNotes/options/year", year, 1800, 9999, "count");
-  if (dates !== undefined && !["day-first", "month-first"].includes(dates))
-    notOneOf("readRunNotes/options/dates", ["day-first", "month-first"], dates);
+  checkedDateOptions("readRunNotes/options", { year, dates });
   parseDilution("stock", colon);
   const readers = readersFor({ ...colon, year, dates });
   const columns = new Map<string, Column>();

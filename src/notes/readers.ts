@@ -8,7 +8,7 @@ import { inRange, notOneOf, positive } from "../core/guards.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import type { DevelopmentRun } from "../learning/types.js";
 import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
-import { numberFromText, plainFigures, withFraction } from "../quantities/numberText.js";
+import { numberFromText, plainFigures } from "../quantities/numberText.js";
 import { parseTemperature } from "../quantities/parseTemperature.js";
 import { parseTime } from "../quantities/parseTime.js";
 import { parseVolume } from "../quantities/parseVolume.js";
@@ -32,10 +32,10 @@ export function readersFor({ year, dates, ...colon }: ReaderOptions): Readers {
     ["temperature", temperatureCell],
     ["dilution", (text) => dilutionCell(text, colon)],
     ["agitation", agitationCell],
-    ["used", (text) => (isFresh(text) ? 0 : parseUse(text))],
-    ["age", (text) => (isFresh(text) ? 0 : parseAge(text))],
-    ["outcome", (text) => judgement(withFraction(text))],
-    ["date", (text) => dateCell(text, { year, dates })],
+    ["used", (text) => parseUse(text)],
+    ["age", parseAge],
+    ["outcome", (text) => judgement("", text)],
+    ["date", (text) => dateCell("", text, { year, dates })],
     ["printed", printedCell],
     ["appearance", (text) => positive("", parseTime(text), 1e6, "timeS")],
     ["volume", parseVolume],
@@ -45,11 +45,6 @@ export function readersFor({ year, dates, ...colon }: ReaderOptions): Readers {
     ["factor", figure(1, 1000)],
     ["sd", figure(0, 3)],
   ]);
-}
-
-/** A bath that nothing was developed in yet, or just mixed: "fresh", or 0 in any unit. */
-function isFresh(text: string): boolean {
-  return /^(?:fresh(?:ly mixed)?|new|unused|none|frisch|neu|unbenutzt|keine?|0(?:\s.*)?)$/i.test(text);
 }
 
 /** As parseAgitation reads it; and "2/min" is every 30 s. */

@@ -1,6 +1,6 @@
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
-import { pointerTo, unreadFields } from "../core/pointer.js";
+import { unreadFields } from "../core/pointer.js";
 import { handbookStep } from "../handbook/process.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { bathTemperatureC, checkedBaths, STEP_OF } from "./baths.js";
@@ -96,9 +96,9 @@ export function bathsJudged(
       ? undefined
       : positive(`${where}/maxStepC`, maxStepC, 20, "temperatureDifferenceC");
   const cautions: Caution[] = [...stepCautions(context, baths, stated), ...stopCautions(context, baths)];
-  for (const [name, setting] of Object.entries(baths) as [keyof ProcessBaths, object | undefined][])
-    if (setting !== undefined)
-      cautions.push(...unreadFields(pointerTo("/baths", name), setting, FIELDS[name]));
+  for (const name of ORDER)
+    if (baths[name] !== undefined)
+      cautions.push(...unreadFields(`/baths/${name}`, baths[name], FIELDS[name]));
   const { fix } = baths;
   if (fix === undefined) cautions.push(caution("no-fix", "warn", { path: "/baths" }));
   else cautions.push(...fixCautions(context, fix, now));

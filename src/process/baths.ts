@@ -2,6 +2,7 @@
  * Module: process. What all baths share: which there are, their temperature, their length and its sources.
  */
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { handbookFixers, handbookStops, handbookWash } from "../handbook/process.js";
 import type { BathContext } from "./context.js";
 import type { BathSetting, ProcessBaths, StepName } from "./types.js";
@@ -22,10 +23,9 @@ export const STEP_OF: Readonly<Record<keyof ProcessBaths, StepName>> = {
 /** The checked baths of an input: which there are, their kinds, lengths and temperatures. */
 export function checkedBaths(where: string, given: ProcessBaths | undefined): ProcessBaths {
   if (given === undefined) return USUAL_BATHS;
-  plainObject(where, given);
+  onlyFields(where, given, Object.keys(STEP_OF));
   for (const [name, setting] of Object.entries(given) as [string, unknown][]) {
-    knownEntry(where, STEP_OF, name);
-    if (setting === undefined) continue;
+    if (setting === undefined || !Object.hasOwn(STEP_OF, name)) continue;
     const at = `${where}/${name}`;
     const { durationS, temperatureC } = plainObject(at, setting);
     if (durationS !== undefined) positive(`${at}/durationS`, durationS, 86400, "timeS");

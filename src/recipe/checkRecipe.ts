@@ -4,6 +4,7 @@ import { readDocument } from "../core/readDocument.js";
 import type { CauseSchema, JsonSchema } from "../core/schema.js";
 import { gravestFirst } from "../core/caution.js";
 import { askedDilution } from "../dilution/askedDilution.js";
+import { oddKnowledge } from "../learning/oddKnowledge.js";
 import { storedProblems } from "../learning/stored.js";
 import { KNOWLEDGE_VERSION } from "../learning/types.js";
 import { recipeBench } from "./recipeBench.js";
@@ -70,10 +71,11 @@ export function recipeCheck(
   const answer = recipeTime(recipe, {}, list);
   const cautions = problemAt(problems, "", () => recipeCautions(recipe, answer, ofBrew));
   if (cautions === undefined) return { ok: false, problems };
+  const odd = learned === undefined ? [] : oddKnowledge("checkRecipe/knowledge", learned);
   return {
     ok: true,
     recipe,
-    cautions: gravestFirst([...inputs.cautions, ...cautions]),
+    cautions: gravestFirst([...odd, ...inputs.cautions, ...cautions]),
     benchNotes: recipeBench(recipe),
   };
 }

@@ -1,6 +1,5 @@
-import { plainObject, refuse } from "../core/guards.js";
-import { MOST_VALUES } from "../core/plainCopy.js";
-import { plainText } from "../core/text.js";
+import { plainObject } from "../core/guards.js";
+import { plainData } from "../core/plainData.js";
 import type { Recipe } from "./types.js";
 
 /**
@@ -8,8 +7,9 @@ import type { Recipe } from "./types.js";
  *
  * @param recipe - a recipe as `checkRecipe` returns it, its fields in the format's order
  * @returns JSON text, indented by two spaces, with a line break at its end
- * @throws TypeError when `recipe` is not an object, or holds what JSON has no form for: NaN and Infinity
- * would come back as null
+ * @throws TypeError when `recipe` is not an object
+ * @throws RangeError when it holds what JSON would lose: NaN and Infinity would come back as null, a date or
+ * a map as something else
  *
  * @example
  * ```ts
@@ -25,22 +25,6 @@ import type { Recipe } from "./types.js";
  */
 export function formatRecipe(recipe: Recipe): string {
   plainObject("formatRecipe/recipe", recipe);
-  let where = "formatRecipe/recipe";
-  let culprit: unknown = recipe;
   // One object in many places is written in each: the text may be far larger than what was given.
-  let left = MOST_VALUES;
-  const finite = (field: string, value: unknown): unknown => {
-    left -= 1;
-    if (left < 0) throw new TypeError(where);
-    if (typeof value !== "number" || Number.isFinite(value)) return value;
-    where = `formatRecipe/recipe/${field}`;
-    culprit = value;
-    throw new TypeError(where);
-  };
-  try {
-    return `${JSON.stringify(recipe, finite, 2)}\n`;
-  } catch {
-    // A ring, too many values, or a number that JSON has no form for.
-    return refuse(where, "plain-data", plainText, {}, culprit);
-  }
+  return `${JSON.stringify(plainData("formatRecipe/recipe", recipe), undefined, 2)}\n`;
 }

@@ -32,7 +32,11 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   name: "temperature",
   field: "temperatureC",
   law: "temperature",
-  lawFields: ["kind", "activationEnergyKJPerMol", "sdKJPerMol", "ratio", "intervalC", "sdRatio", "rows"],
+  lawFields: {
+    arrhenius: ["activationEnergyKJPerMol", "sdKJPerMol"],
+    coefficient: ["ratio", "intervalC", "sdRatio"],
+    table: ["rows"],
+  },
   generic: genericTemperatureLaw,
   required: true,
   column: { name: "temperatureC", side: bathTemperature },

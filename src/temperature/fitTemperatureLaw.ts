@@ -13,7 +13,7 @@ import {
   type TemperatureLaw,
   type TemperatureRow,
 } from "./law.js";
-import { LEAST_ENERGY_SD_KJ } from "./plausible.js";
+import { fahrenheitRow, LEAST_ENERGY_SD_KJ } from "./plausible.js";
 import { FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 import { energyText, notFahrenheitText } from "./text.js";
 
@@ -73,16 +73,15 @@ export function fitTemperatureLaw(
   options: FitTemperatureLawOptions = {},
 ): FittedTemperatureLaw {
   const knots = checkedRows("fitTemperatureLaw", rows);
-  rows.forEach(({ temperatureC }, i) => {
-    if (temperatureC > FAHRENHEIT_ABOVE_C)
-      refuse(
-        `fitTemperatureLaw/rows/${i}/temperatureC`,
-        "not-fahrenheit",
-        notFahrenheitText,
-        { min: 0, max: FAHRENHEIT_ABOVE_C, quantity: "temperatureC", hint: "fahrenheit" },
-        temperatureC,
-      );
-  });
+  const hot = fahrenheitRow(rows);
+  if (hot >= 0)
+    refuse(
+      `fitTemperatureLaw/rows/${hot}/temperatureC`,
+      "not-fahrenheit",
+      notFahrenheitText,
+      { min: 0, max: FAHRENHEIT_ABOVE_C, quantity: "temperatureC", hint: "fahrenheit" },
+      rows[hot]?.temperatureC,
+    );
   const { prior = genericTemperatureLaw } = plainObject("fitTemperatureLaw/options", options);
   const middle = knots.reduce((sum, { x }) => sum + x, 0) / knots.length;
   const known = energyNear(prior, 1 / middle - ZERO_CELSIUS_K);

@@ -1,9 +1,12 @@
 /*
- * What a temperature law can plausibly be: for the caution `law-unusual`, which warns and refuses nothing.
+ * What a temperature law can plausibly be: for the caution `law-unusual`, which warns and refuses nothing,
+ * and for rows in °F.
  */
+import type { Caution } from "../core/caution.js";
 import { TABLE_ROW_LOG_SD } from "../core/curve.js";
 import { Z90 } from "../core/estimate.js";
-import { GAS_CONSTANT_KJ, inverseKelvin, type TemperatureLaw } from "./law.js";
+import { GAS_CONSTANT_KJ, inverseKelvin, type TemperatureLaw, type TemperatureRow } from "./law.js";
+import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 
 /** Activation energies that were ever published for development, kJ/mol. */
 export const USUAL_ENERGY_KJ: readonly [low: number, high: number] = [20, 110];
@@ -50,6 +53,20 @@ export function unusualTemperatureLaw(law: TemperatureLaw): UnusualTemperatureLa
     limit: energy < low ? low : high,
     actual: energy,
   };
+}
+
+/** The place of the first row of a table that is probably in °F; −1 where there is none. */
+export const fahrenheitRow = (rows: readonly TemperatureRow[]): number =>
+  rows.findIndex(({ temperatureC }) => temperatureC > FAHRENHEIT_ABOVE_C);
+
+/** The caution `maybe-fahrenheit` at the first row of a checked table that is probably in °F. */
+export function fahrenheitTable(path: string, law: TemperatureLaw): readonly Caution[] {
+  if (law.kind !== "table") return [];
+  const i = fahrenheitRow(law.rows);
+  const row = law.rows[i];
+  return row === undefined
+    ? []
+    : bathCautions(row.temperatureC, false, false, `${path}/rows/${i}/temperatureC`);
 }
 
 /** The activation energy of a law, kJ/mol, and half the 90 % interval that printed rows leave open. */

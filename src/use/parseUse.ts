@@ -8,6 +8,7 @@ import {
   unreadable,
 } from "../core/guards.js";
 import { volumeNeededText } from "./text.js";
+import { isFresh } from "../quantities/fresh.js";
 import { filmAreaCm2 } from "../quantities/filmAreaCm2.js";
 import { groupReadings, plainFigures } from "../quantities/numberText.js";
 
@@ -20,7 +21,7 @@ export interface ParseUseOptions {
 const USES: TextForm = { format: "use", examples: ["516 cm2/l", "2 rolls/l"] };
 
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
-const AMOUNT = String.raw`${NUMBER}\s*(cm[2\u00b2]|rolls?|rollen?)`;
+const AMOUNT = String.raw`${NUMBER}\s*(cm[2\u00b2]|rolls?|rollen?|films?|filmen?)`;
 const VOLUME = String.raw`(?:${NUMBER}\s*)?(ml|l|lit(?:er|re)s?)`;
 const USE = new RegExp(String.raw`^${AMOUNT}(?:\s*(?:\/|per|in|pro|je)\s*${VOLUME})?$`, "i");
 
@@ -28,14 +29,15 @@ const USE = new RegExp(String.raw`^${AMOUNT}(?:\s*(?:\/|per|in|pro|je)\s*${VOLUM
  * Reads how much a bath was used, as people write it.
  *
  * @param text - area developed in each litre, with its unit: `"516 cm2/l"`, `"516 cm²/l"`, `"2 rolls/l"`,
- * `"1,5 rolls/l"`, `"2 rolls in 500 ml"`; `"0"` for a fresh bath; in German `"2 Rollen/l"`
+ * `"1,5 rolls/l"`, `"2 films in 500 ml"`; `"0"`, `"none"` or `"fresh"` for a fresh bath; in German
+ * `"2 Rollen/l"`, `"2 Filme/l"`, `"frisch"`
  * @param options - `volumeMl`: the volume of the bath for an amount without one, such as `"2 rolls"`
  * @returns the area in cm²/l
  * @throws TypeError when `text` is not text or `options` not an object
  * @throws RangeError when it is not a use, has no unit (code `"ambiguous"`), is an amount without a volume
  * (code `"needs-counterpart"`), or is above 1e6 cm²/l
  *
- * @remarks A roll counts as 516.128 cm², as in {@link filmAreaCm2}.
+ * @remarks A roll or a film counts as 516.128 cm², as in {@link filmAreaCm2}.
  *
  * @example
  * ```ts
@@ -49,12 +51,14 @@ export function parseUse(text: string, options: ParseUseOptions = {}): number {
   const { volumeMl } = plainObject("parseUse/options", options);
   if (volumeMl !== undefined) positive("parseUse/options", volumeMl, 1e6, "volumeMl", "/volumeMl");
   const plain = plainFigures(text);
-  if (Number(plain || NaN) === 0) return 0;
+  if (Number(plain || NaN) === 0 || isFresh(text)) return 0;
   const [, amount, kind, volume = "1", unit] = USE.exec(plain) ?? [];
   if (amount === undefined || kind === undefined) noUse(at, plain, text);
+  // Nothing was developed, in however much of it.
+  if (Number(amount) === 0) return 0;
   const ml = unit === undefined ? volumeMl : Number(volume) * (/^m/i.test(unit) ? 1 : 1000);
   if (ml === undefined) refuse(at, "volume-needed", volumeNeededText, {}, text, "needs-counterpart");
-  const cm2 = Number(amount) * (/^r/i.test(kind) ? filmAreaCm2("120") : 1);
+  const cm2 = Number(amount) * (/^c/i.test(kind) ? 1 : filmAreaCm2("120"));
   // To twelve figures: ten rolls stand at a capacity of ten rolls, and not a rounding past it.
   return inRange(at, Number(((1000 * cm2) / (ml as number)).toPrecision(12)), 0, 1e6, "cm2PerL");
 }

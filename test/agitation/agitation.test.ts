@@ -1,7 +1,7 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { effect, agitationFactor, genericAgitationLaw, type Agitation } from "../../src/index.js";
-import { anyOf } from "../helpers.js";
+import { compensate, effect, agitationFactor, genericAgitationLaw, type Agitation } from "../../src/index.js";
+import { anyOf, caught } from "../helpers.js";
 const interval = fc.oneof(
   fc.constantFrom(1e-9, 0.005, 0.0075, 1, 30, 60, 180, 3600),
   fc.double({ min: 1e-6, max: 3600, noNaN: true }),
@@ -83,7 +83,7 @@ describe("agitationFactor", () => {
     );
     expect(() => f(anyOf("shake"), "stand")).toThrow(
       new RangeError(
-        'agitationFactor: from must be an agitation such as "every 30 s", "continuous" or "stand", got "shake"',
+        'agitationFactor: from must be "continuous" or "stand", or an object such as { "everyS": 30 }, got "shake"',
       ),
     );
     expect(() => f("stand", anyOf(30))).toThrow(
@@ -110,6 +110,24 @@ describe("agitationFactor", () => {
     expect(() => f("stand", "stand", { staleLoss: 0.5, staleTimeS: 60, sdStaleLoss: -1 })).toThrow(
       new RangeError("agitationFactor: law.sdStaleLoss must be from 0 to 10, got -1"),
     );
+  });
+});
+
+describe("an agitation in words", () => {
+  const baseline = { timeS: 600, temperatureC: 20 };
+  it.each([
+    ["every 30 s", "unreadable"],
+    ["", "empty"],
+  ])("%j is refused with the forms that are taken, and the function that reads it", (agitation, code) => {
+    expect(caught(() => compensate(anyOf({ ...baseline, agitation }), {}))).toMatchObject({
+      code,
+      path: "/baseline/agitation",
+      actual: agitation,
+      expected: {
+        forms: [{ values: ["continuous", "stand"] }, { types: ["object"], examples: ['{ "everyS": 30 }'] }],
+        parse: "parseAgitation",
+      },
+    });
   });
 });
 

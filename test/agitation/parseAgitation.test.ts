@@ -80,6 +80,24 @@ describe("parseAgitation", () => {
       new RangeError("parseAgitation: text must be above 0 and at most 3600 s, got 7200"),
     );
   });
+  it.each([
+    ["30 s every 5 s", 30, 5],
+    ["0,5 s every 0.4 s", 0.5, 0.4],
+    ["70 sec. every minute", 70, 60],
+  ])("refuses a movement longer than its interval: %j", (text, min, actual) => {
+    expect(() => parseAgitation(text)).toThrow(
+      expect.objectContaining({
+        code: "out-of-range",
+        path: "/text",
+        expected: expect.objectContaining({ min }),
+        actual,
+      }),
+    );
+  });
+  it("takes a movement as long as its interval, and a count of movements", () => {
+    expect(parseAgitation("30 s every 30 s")).toEqual({ everyS: 30 });
+    expect(parseAgitation("40 times every 30 s")).toEqual({ everyS: 30 });
+  });
   it.each([30, null, { everyS: 30 }])("refuses %j by kind", (value) => {
     expect(() => parseAgitation(anyOf(value))).toThrow(TypeError);
     expect(() => parseAgitation(anyOf(value))).toThrow(`parseAgitation: text must be ${forms}, got `);

@@ -296,7 +296,7 @@ describe("scaleBrew", () => {
     const brew = { "volumeMl": 400, "ingredients": [part("soda-anhydrous", 22)], "x-cup": "blue" };
     expect(scaleBrew(brew, 200)).toHaveProperty("x-cup", "blue");
     expect(() => scaleBrew({ ...brew, "x-cup": NaN } as DeveloperBrew, 200)).toThrow(
-      expect.objectContaining({ expected: { must: "plain-data" }, path: "/brew" }),
+      expect.objectContaining({ expected: { must: "plain-data" }, path: "/brew/x-cup" }),
     );
   });
 

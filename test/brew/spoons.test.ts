@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { handbookIngredients, massOf, spoonSizesMl, spoonsFor, type Ingredient } from "../../src/index.js";
+import {
+  handbookIngredients,
+  massOf,
+  proposeBrew,
+  spoonSizesMl,
+  spoonsFor,
+  type Ingredient,
+} from "../../src/index.js";
 import { ATOMIC_WEIGHTS, FORMULAS, PRINTED_MOLAR_MASSES, SPOONS } from "../reference/brew.js";
 import { quoted } from "../helpers.js";
 
@@ -69,6 +76,43 @@ describe("the handbook of ingredients", () => {
 
   it("survives JSON", () => {
     expect(JSON.parse(JSON.stringify(handbookIngredients))).toEqual(handbookIngredients);
+  });
+});
+
+describe("less than a spoon measures", () => {
+  const small = (massG: number) => spoonsFor({ ingredient: "soda-anhydrous", massG });
+  const codes = (massG: number) => small(massG).cautions.map(({ code }) => code);
+  it("has a caution, and no word on what the range of the spoon costs", () => {
+    const { low } = small(0.01).massG;
+    expect(small(0.01).cautions.slice(1)).toEqual([
+      expect.objectContaining({
+        code: "spoon-too-large",
+        severity: "warn",
+        path: "/massG",
+        quantity: "massG",
+        limit: low,
+        actual: 0.01,
+        data: { ingredient: "soda-anhydrous", spoons: 0.25 },
+      }),
+    ]);
+    expect(codes(low)).toEqual(["hazard", "spoon-range"]);
+    expect(codes(0.99 * low)).toEqual(["hazard", "spoon-too-large"]);
+  });
+  it("is named in a proposal, and of salt measured as a solution", () => {
+    const shelf = ["instant-coffee", "soda-anhydrous", "ascorbic-acid", "table-salt"] as const;
+    const found = proposeBrew({ shelf, volumeMl: 30 });
+    if (found.brew === undefined) throw new Error(found.reason);
+    const parts = found.brew.ingredients.map(({ ingredient }) => ingredient);
+    const named = found.cautions.filter(({ code }) => code === "spoon-too-large");
+    expect(named.map(({ path, data }) => [path, data?.["ingredient"]])).toEqual([
+      [`/ingredients/${parts.indexOf("ascorbic-acid")}`, "ascorbic-acid"],
+    ]);
+    const salt = found.spoons.find(({ ingredient }) => ingredient === "table-salt")!;
+    expect(salt.solutionPercent).toBe(10);
+    // 10 g/l are wanted; half a spoon of 5 ml holds 0.25 g.
+    expect(salt.massG / 0.03).toBeCloseTo(8.33, 2);
+    const more = proposeBrew({ shelf, volumeMl: 500 });
+    expect(more.cautions.map(({ code }) => code)).not.toContain("spoon-too-large");
   });
 });
 

@@ -114,7 +114,7 @@ describe("a cause that a test adds", () => {
   });
   it("is refused where the list is the package's own", () => {
     expect(() => entriesOf("learn/runs", runs)).toThrow(
-      expect.objectContaining({ code: "not-one-of", path: "/runs/0" }),
+      expect.objectContaining({ code: "not-one-of", path: "/runs/0/hardnessDegrees" }),
     );
   });
   it("is what the next test is about", () => {

@@ -486,6 +486,13 @@ describe("--lang de", () => {
     expect(out).toMatch(/^ {4}Vorsicht: Unter den üblichen 18 bis 24 °C/m);
     expect(out).not.toMatch(/\b(?:the|Develop|Take care|known)\b/);
   });
+  it("names in German what the command line asks for", () => {
+    const asked = ["-", "--temperature", "57F", "--lang", "de"];
+    expect(ran(["time", ...asked], { "-": day }).out).toMatch(/^Wie gefragt$/m);
+    expect(ran(["chart", ...asked, "--svg"], { "-": day }).out).toContain(">Wie gefragt: ");
+    const bare = { ...day, baths: [] };
+    expect(ran(["chart", "-", "--svg", "--lang", "de"], { "-": bare }).out).toContain(">Wie bekannt: ");
+  });
   it("checks, plans and charts in German", () => {
     expect(ran(["check", "-", "--lang", "de"], { "-": day }).out).toMatch(
       /: Vorsicht: .*\n-: in Ordnung, \d Hinweise\.\n[^\n]+\n$/s,

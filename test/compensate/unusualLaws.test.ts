@@ -3,7 +3,13 @@
  * 4.184 kJ by definition, and 18 degrees Fahrenheit are 10 °C.
  */
 import { describe, expect, it } from "vitest";
-import { compensate, genericUseLaw, handbookTemperatureLaw, type Knowledge } from "../../src/index.js";
+import {
+  checkRecipe,
+  compensate,
+  genericUseLaw,
+  handbookTemperatureLaw,
+  type Knowledge,
+} from "../../src/index.js";
 
 const known = { timeS: 510, temperatureC: 20, dilution: "1+9" };
 
@@ -64,5 +70,43 @@ describe("a law that was handed in", () => {
     expect(unusual({ temperature: { kind: "arrhenius", activationEnergyKJPerMol: 150, runs: 9 } })).toEqual(
       [],
     );
+  });
+});
+
+describe("a table of temperatures", () => {
+  const table = (...temperaturesC: readonly number[]) =>
+    ({
+      kind: "table",
+      rows: temperaturesC.map((temperatureC, i) => ({ temperatureC, timeS: 570 * 0.6 ** i })),
+    }) as const;
+  const doubts = (cautions: readonly { readonly code: string }[]) =>
+    cautions.filter(({ code }) => code === "maybe-fahrenheit" || code === "law-unusual");
+  const caution = {
+    code: "maybe-fahrenheit",
+    severity: "stop",
+    path: "/knowledge/temperature/rows/1/temperatureC",
+    quantity: "temperatureC",
+    limit: 45,
+    actual: 65,
+    data: { celsius: 18.3 },
+  };
+
+  it("is asked about at its first row above 45 °C, and its time is refused", () => {
+    const answer = compensate(known, { temperatureC: 24 }, { temperature: table(40, 65, 68, 75) });
+    expect(answer.refused).toBe(true);
+    expect(doubts(answer.cautions)).toEqual([expect.objectContaining(caution)]);
+  });
+  it("is asked about in a recipe", () => {
+    const check = checkRecipe({
+      schemaVersion: 2,
+      material: { name: "film" },
+      developer: { kind: "stock", name: "developer", dilution: "1+9" },
+      baseline: { timeS: 510, temperatureC: 20 },
+      knowledge: { temperature: table(40, 65, 68, 75) },
+    });
+    expect(check.ok && doubts(check.cautions)).toEqual([expect.objectContaining(caution)]);
+  });
+  it("is not asked about up to 45 °C", () => {
+    expect(doubts(compensate(known, {}, { temperature: table(18, 24, 45) }).cautions)).toEqual([]);
   });
 });

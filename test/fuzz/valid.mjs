@@ -613,6 +613,8 @@ export const valid = {
     fc.oneof(oneOf("continuous", "stand", "Every 1:30"), counted(3600, " s", " sec", "s")),
   ]),
   parseUse: args([counted(900, " rolls/l", " cm2/l", " cm²/L")]),
+  parseDate: args([oneOf("2024-03-05", "5.3.2024", "5 March 2024", "March 5th, 24 14:30")]),
+  parseOutcome: args([oneOf("good", "thin", "over 0.5", "x1.2", "15% more", "failed")]),
   parseAge: args([counted(5000, " h", " days", "d6h", " weeks 1 h", " min")]),
   formatTime: args([within(0, 1e7)], [record({ stepS: fc.integer({ min: 1, max: 3600 }) }, [])]),
   roundTime: args([within(0, 1e7)], [above0(86400)]),

@@ -12,6 +12,7 @@ import {
   mergeKnowledge,
   nextTest,
   predict,
+  proposeBrew,
   startKnowledge,
   temperatureFactor,
   tidyRuns,
@@ -821,7 +822,7 @@ describe("refusals", () => {
     refused(
       () => startKnowledge({ ...baseline, agitation: anyOf("often") }),
       range(
-        'startKnowledge: baseline.agitation must be an agitation such as "every 30 s", "continuous" or "stand", got "often"',
+        'startKnowledge: baseline.agitation must be "continuous" or "stand", or an object such as { "everyS": 30 }, got "often"',
       ),
     );
     refused(
@@ -876,7 +877,7 @@ describe("refusals", () => {
     refused(
       () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
       range(
-        'startKnowledge: laws must be a field that is read (all are temperature, dilution, agitation, use, age, strength, growth, push, interaction, joint), got "temprature"',
+        'startKnowledge: laws.temprature must be a field that is read, perhaps temperature (all are temperature, dilution, agitation, use, age, strength, growth, push, interaction, joint), got "temprature"',
       ),
     );
     refused(
@@ -887,6 +888,42 @@ describe("refusals", () => {
       () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 9, sdLog: 4 } } }),
       range("startKnowledge: laws.age.sdLog must be from 0 to 3, got 4"),
     );
+  });
+  it("a misspelt field, by its place and with the name that is near", () => {
+    const refusal = (path: string, hint: string | undefined) => {
+      const { must, values } = { must: "known-field", values: expect.any(Array) as unknown };
+      const expected = hint === undefined ? { must, values } : { must, values, hint };
+      return expect.objectContaining({ code: "not-one-of", path, expected }) as Error;
+    };
+    const misspelt = anyOf({ ...good(600), dilutoin: "1+9" });
+    refused(() => learn(start, [good(9), misspelt]), refusal("/runs/1/dilutoin", "dilution"));
+    refused(
+      () => startKnowledge(anyOf({ ...baseline, temprature: 14 })),
+      refusal("/baseline/temprature", "temperatureC"),
+    );
+    refused(() => startKnowledge(baseline, anyOf({ law: {} })), refusal("/options/law", "laws"));
+    refused(
+      () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
+      refusal("/laws/temprature", "temperature"),
+    );
+    // A name that no text should repeat is not in the path.
+    refused(() => startKnowledge(baseline, anyOf({ ["y".repeat(201)]: 1 })), refusal("/options", undefined));
+  });
+  it("takes an estimate with its spread as a starting time, as compensate does", () => {
+    const found = proposeBrew({ shelf: ["instant-coffee", "soda-anhydrous"], volumeMl: 500 });
+    if (found.brew === undefined) throw new Error(found.reason);
+    const started = { ...found.start, temperatureC: 20 };
+    const { timeS, logSd, sources } = found.start;
+    expect(startKnowledge(started)).toEqual(startKnowledge({ timeS, logSd, sources, temperatureC: 20 }));
+    const unread = (given: object) =>
+      compensate(given as typeof started, {}).cautions.flatMap(({ code, path }) =>
+        code === "unknown-field" ? [path] : [],
+      );
+    expect(unread(started)).toEqual([]);
+    // Its ends alone are not read.
+    const bare = { ...started, logSd: undefined };
+    expect(unread(bare)).toEqual(["/baseline/lowS", "/baseline/highS", "/baseline/basis"]);
+    refused(() => startKnowledge(anyOf(bare)), expect.objectContaining({ path: "/baseline/lowS" }));
   });
   it("learn: runs, by their place in what was handed in", () => {
     const bad =
@@ -916,18 +953,18 @@ describe("refusals", () => {
     refused(
       bad({ ...good(5), temperatureF: 68 }),
       range(
-        'learn: runs[1] must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, thermometer, by, printed, outcome, note), got "temperatureF"',
+        'learn: runs[1].temperatureF must be a field that is read, perhaps temperatureC (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, thermometer, by, printed, outcome, note), got "temperatureF"',
       ),
     );
     refused(
       bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }),
       range(
-        `learn: runs[1] must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, thermometer, by, printed, outcome, note), got "x${"y".repeat(59)}"`,
+        `learn: runs[1].x${"y".repeat(80)} must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, thermometer, by, printed, outcome, note), got "x${"y".repeat(59)}"`,
       ),
     );
     refused(
       bad(good(5, 20, { outcome: anyOf({ kind: "good", logsd: 0.02 }) })),
-      expect.objectContaining({ code: "not-one-of", actual: "logsd" }),
+      expect.objectContaining({ code: "not-one-of", path: "/runs/1/outcome/logsd", actual: "logsd" }),
     );
     refused(
       bad(good(5, 20, { outcome: anyOf({ kind: "gamma", gamma: 0.5, wanted: 0.6, density: 1 }) })),
@@ -940,7 +977,7 @@ describe("refusals", () => {
     refused(
       bad(good(5, 20, { agitation: anyOf("never") })),
       range(
-        'learn: runs[1].agitation must be an agitation such as "every 30 s", "continuous" or "stand", got "never"',
+        'learn: runs[1].agitation must be "continuous" or "stand", or an object such as { "everyS": 30 }, got "never"',
       ),
     );
     refused(
@@ -1138,7 +1175,7 @@ describe("wrong agitation", () => {
     [null, "an object, got null"],
     [NaN, "an object, got NaN"],
     [0, "an object, got 0"],
-    ["", 'an agitation such as "every 30 s", "continuous" or "stand", got ""'],
+    ["", '"continuous" or "stand", or an object such as { "everyS": 30 }, got ""'],
   ])("%j is refused in a baseline and in a run", (agitation, why) => {
     expect(() => startKnowledge(anyOf({ ...baseline, agitation }))).toThrow(
       `startKnowledge: baseline.agitation must be ${why}`,

@@ -237,7 +237,7 @@ describe("nextTest", () => {
     );
     expect(() => nextTest(stated, [{ agitation: "stand" }], {})).toThrow(
       range(
-        "nextTest: candidates[0] must be such that the model has a place for it: it compares stand development with agitation",
+        "nextTest: candidates[0] must be comparable with the known time, but it compares stand development with agitation",
       ),
     );
     expect(() => nextTest(stated, [{}, { temperatureC: 200 }], {})).toThrow(

@@ -89,7 +89,7 @@ it("a failed and a fogged run say nothing", () => {
 describe("wrong outcomes", () => {
   it.each([
     [{ kind: "fine" }, "not-one-of", "/runs/0/outcome/kind"],
-    [{ kind: "thin", logSd: 0.1 }, "not-one-of", "/runs/0/outcome"],
+    [{ kind: "thin", logSd: 0.1 }, "not-one-of", "/runs/0/outcome/logSd"],
     [{ kind: "judged", timeRatio: 0 }, "out-of-range", "/runs/0/outcome/timeRatio"],
     [{ kind: "steps", steps: 11 }, "out-of-range", "/runs/0/outcome/steps"],
     [{ kind: "steps", steps: 1, perStep: 1 }, "out-of-range", "/runs/0/outcome/perStep"],

@@ -32,7 +32,7 @@ describe("runs that the laws cannot reach", () => {
     expect(tidyRuns(known)[0]).toMatchObject({ fittedS: null, logResidual: null, reason, weight: 0 });
     expect(() => nextTest(from, [{ ageH: 10.1 }], {})).toThrow(
       new RangeError(
-        `nextTest: candidates[0] must be such that the model has a place for it: it has a bath that is older than its law goes`,
+        `nextTest: candidates[0] must be comparable with the known time, but it has a bath that is older than its law goes`,
       ),
     );
   });

@@ -12,7 +12,7 @@ import {
 } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
 import { codes, hut, refusal, stepOf } from "./helpers.js";
-import { thrown } from "../helpers.js";
+import { caught, thrown } from "../helpers.js";
 
 /** Cues without their sentences, counted from the start of their step. */
 const bare = ({ cues, startS }: ProcessStep): readonly object[] =>
@@ -776,7 +776,7 @@ describe("planProcess refuses", () => {
       { ...hut, baths: { stop: true } },
       "TypeError planProcess /input/baths/stop wrong-type",
     ],
-    ["another bath", { ...hut, baths: { halt: {} } }, "RangeError planProcess /input/baths not-one-of"],
+    ["another bath", { ...hut, baths: { halt: {} } }, "RangeError planProcess /input/baths/halt not-one-of"],
     [
       "another stop",
       { ...hut, baths: { stop: { kind: "base" } } },
@@ -850,6 +850,17 @@ describe("planProcess refuses", () => {
     ],
   ])("%s", (_, input, fault) => {
     expect(refusal(() => planProcess(anyOf(input)))).toBe(fault);
+  });
+});
+
+describe("the baths of a plan", () => {
+  it("are refused by name, with the name that is near; fields of one's own are let be", () => {
+    const plan = (baths: object) => planProcess({ ...hut, baths: anyOf(baths) });
+    expect(caught(() => plan({ stopp: {} }))).toMatchObject({
+      path: "/input/baths/stopp",
+      expected: { must: "known-field", hint: "stop" },
+    });
+    expect(plan({ "fix": {}, "x-note": "mine" }).steps).toEqual(plan({ fix: {} }).steps);
   });
 });
 

@@ -13,6 +13,7 @@ describe("parseSpread", () => {
     ["+-10 per cent", 10],
     ["+/−12,5 %", 12.5],
     ["0 %", 0],
+    ["10 Prozent", 10],
     ["100 %", 100],
   ])("reads %j as nine in ten within that share", (text, percent) => {
     const known = { timeS: 510, temperatureC: 20, logSd: parseSpread(text, 510) };
@@ -38,6 +39,18 @@ describe("parseSpread", () => {
     expect(() => parseSpread(text, 510)).toThrow(expect.objectContaining({ code, path: "/text" }));
     expect(() => parseSpread(text, 510)).toThrow(/^parseSpread: text /);
   });
+  it.each(["8:00 to 9:00", "± 8 boxes", "10 percents", "PT"])(
+    "asks for a spread and not a time: %j",
+    (text) => {
+      expect(() => parseSpread(text, 510)).toThrow(
+        expect.objectContaining({
+          code: "unreadable",
+          actual: text,
+          expected: { format: "spread", examples: ["10 %", "± 30 s", "0:30"] },
+        }),
+      );
+    },
+  );
   it("refuses by kind, and a time out of range", () => {
     expect(() => parseSpread(anyOf(10), 510)).toThrow(
       expect.objectContaining({ code: "wrong-type", path: "/text" }),

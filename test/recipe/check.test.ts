@@ -18,7 +18,8 @@ import { handbookTemperature } from "../../src/handbook/temperature.js";
 import { fc, test } from "../property.js";
 import { hutCoffee, hutStock, recipes } from "./documents.js";
 import type { RecipeProblem } from "../../src/recipe/types.js";
-import { anyOf, thrown } from "../helpers.js";
+import { repeatedName } from "../../src/core/jsonFault.js";
+import { anyOf, caught, thrown } from "../helpers.js";
 const problemsOf = (input: unknown): readonly { path: string; message: string; rule: string }[] => {
   const check = checkRecipe(input);
   return check.ok ? [] : check.problems.map(({ path, message, rule }) => ({ path, message, rule }));
@@ -605,9 +606,62 @@ describe("formatRecipe", () => {
     const spoilt = (timeS: number): string =>
       thrown(() => formatRecipe({ ...passed(hutStock), baseline: { timeS, temperatureC: 20 } }));
     expect(spoilt(NaN)).toBe(
-      "RangeError: formatRecipe: recipe.timeS must be plain data that can be read, at most 20 levels deep, got NaN",
+      "RangeError: formatRecipe: recipe.baseline.timeS must be plain data that can be read, at most 20 levels deep, got NaN",
     );
     expect(spoilt(Infinity)).toMatch(/timeS must be plain data .*, got Infinity$/);
+  });
+  it.each([
+    ["a date", new Date(0)],
+    ["a map", new Map([["a", 1]])],
+    ["a set", new Set([1])],
+    ["bytes", new Uint8Array(2)],
+    ["a pattern", /x/],
+    ["a function", () => 1],
+    ["a number that JSON has no text for", 20n],
+  ])("and checkRecipe refuse %s, which JSON would lose, by its place", (_, lost) => {
+    const recipe = anyOf({ ...passed(hutStock), "x-own": { list: [1, lost] } });
+    expect(caught(() => formatRecipe(recipe))).toMatchObject({
+      path: "/recipe/x-own/list/1",
+      expected: { must: "plain-data" },
+    });
+    expect(checkRecipe(recipe)).toMatchObject({
+      ok: false,
+      problems: [{ code: "wrong-type", path: "/x-own/list/1", expected: { must: "plain-data" } }],
+    });
+  });
+});
+
+describe("a name that comes twice in JSON text", () => {
+  const text = (recipe: unknown): string => JSON.stringify(recipe, undefined, 1);
+  it("is refused, with its place", () => {
+    const twice = text(passed(hutStock)).replace('"timeS": 660,', '"timeS": 510,\n  "timeS": 900,');
+    const line = twice.split("\n").findIndex((one) => one.includes("900")) + 1;
+    expect(checkRecipe(twice)).toEqual({
+      ok: false,
+      problems: [
+        {
+          code: "ambiguous",
+          path: "/baseline/timeS",
+          expected: { must: "once", line, column: 3 },
+          actual: "timeS",
+          message: `must be a name that its object has once (it comes again at line ${line}, column 3), got "timeS"`,
+          rule: "shape",
+          line,
+          column: 3,
+        },
+      ],
+    });
+  });
+  it.each([
+    ['{"a":{"b":1},"b":2}', undefined],
+    ['[{"a":1},{"a":1}]', undefined],
+    ['{"a":"a","b":["a","a",{"a":{}}]}', undefined],
+    ['{"a":"x,\\"a\\":1"}', undefined],
+    ['{"a":1,"\\u0061":2}', { path: "/a", name: "a", line: 1, column: 8 }],
+    ['[1,{"a/b":[{},{"~":[],"c":1,"~":2}]}]', { path: "/1/a~1b/1/~0", name: "~", line: 1, column: 29 }],
+    ['{"constructor":1,"constructor":2}', { path: "/constructor", name: "constructor", line: 1, column: 18 }],
+  ])("is found in %s", (json, found) => {
+    expect(repeatedName(json)).toEqual(found);
   });
 });
 
@@ -689,7 +743,7 @@ describe("a recipe that was never checked", () => {
       "TypeError: compensateRecipe: recipe.material is missing: an object",
     );
     expect(thrown(() => formatRecipe(anyOf({ timeS: 20n })))).toBe(
-      "RangeError: formatRecipe: recipe must be plain data that can be read, at most 20 levels deep, got an object",
+      "RangeError: formatRecipe: recipe.timeS must be plain data that can be read, at most 20 levels deep, got 20",
     );
   });
 });

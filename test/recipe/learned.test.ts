@@ -210,6 +210,45 @@ describe("checkKnowledge", () => {
       expect(checkKnowledge(JSON.stringify(each))).toMatchObject({ ok: true, cautions: [] });
   });
 
+  it("asks the same of a recipe's knowledge: of its runs and of its starting time", () => {
+    const law = {
+      kind: "table",
+      rows: [
+        { temperatureC: 65, timeS: 900 },
+        { temperatureC: 75, timeS: 600 },
+      ],
+    } as const;
+    const run = (timeS: number, temperatureC: number) =>
+      ({ timeS, temperatureC, outcome: { kind: "good" } }) as const;
+    const asked = (prior: object, stored: readonly object[]) => {
+      const knowledge = { schema: 1, prior, runs: stored };
+      const doubts = (cautions: readonly Caution[]) =>
+        cautions
+          .filter(({ code }) => code === "maybe-minutes" || code === "maybe-fahrenheit")
+          .map(({ code, path }) => `${code} ${path}`);
+      const check = checkKnowledge(knowledge);
+      const whole = checkRecipe({
+        schemaVersion: 2,
+        material: { name: "dry plate" },
+        developer: { kind: "stock", name: "hut stock", dilution: "1+9" },
+        baseline: { timeS: 900, temperatureC: 20 },
+        knowledge,
+      });
+      return [check.ok && doubts(check.cautions), whole.ok && doubts(whole.cautions)];
+    };
+    const sound = startKnowledge({ timeS: 900, temperatureC: 20 }).prior;
+    const under = (codes: readonly string[]) => [codes, codes.map((one) => one.replace(" ", " /knowledge"))];
+    expect(asked(sound, [run(919, 20), run(15.3, 20), run(919, 68)])).toEqual(
+      under(["maybe-fahrenheit /runs/2/temperatureC", "maybe-minutes /runs/1/timeS"]),
+    );
+    expect(asked({ ...sound, baseline: { timeS: 10, temperatureC: 68 } }, [])).toEqual(
+      under(["maybe-fahrenheit /prior/baseline/temperatureC", "maybe-minutes /prior/baseline/timeS"]),
+    );
+    expect(asked({ ...sound, laws: { temperature: law } }, [])).toEqual(
+      under(["maybe-fahrenheit /temperature/rows/0/temperatureC"]),
+    );
+  });
+
   it("asks about a time in minutes and a temperature in °F, by the run", () => {
     const start = startKnowledge({ timeS: 900, temperatureC: 20 });
     const run = (timeS: number, temperatureC: number) =>

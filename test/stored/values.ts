@@ -107,6 +107,14 @@ const taken: Readonly<Record<string, readonly Take[]>> = {
   parseTime: [take((timeS: number) => library.formatTime(timeS))],
   parseVolume: [take((volumeMl: number) => library.mixVolumes("1+9", volumeMl))],
   parseUse: [take((used: number) => library.compensate(hut, { usedCm2PerL: used }))],
+  parseDate: [
+    take((date: string) =>
+      library.learn(known, [{ date, timeS: 540, temperatureC: 20, outcome: { kind: "good" } }]),
+    ),
+  ],
+  parseOutcome: [
+    take((outcome: library.RunOutcome) => library.learn(known, [{ timeS: 540, temperatureC: 20, outcome }])),
+  ],
   parseAge: [take((ageH: number) => library.compensate(hut, { ageH }))],
   fitDrift: [take((drift: library.FittedDrift) => library.newtonDrift(drift)(600))],
   parseStops: [take((pushStops: number) => library.compensate(hut, { pushStops }))],

@@ -235,3 +235,20 @@ describe("what is refused", () => {
     expect(() => describeProblems(anyOf({}))).toThrow(expect.objectContaining({ path: "/problems" }));
   });
 });
+
+describe("a figure that must be above 0", () => {
+  const recipe = {
+    schemaVersion: 2,
+    material: { name: "film" },
+    developer: { kind: "stock", name: "developer", dilution: "1+9" },
+    baseline: { timeS: 0, temperatureC: 20 },
+  };
+  it.each([
+    ["checkRecipe", of(checkRecipe(recipe))],
+    ["compensate", caught(() => compensate({ timeS: 1e-40, temperatureC: 20 }, {}))],
+  ])("is said so in data and in both languages by %s", (_, [problem]) => {
+    expect(problem).toMatchObject({ path: "/baseline/timeS", expected: { above: 0, max: 1e6 } });
+    expect(describeProblem(problem!, de.problems)).toContain("über 0 s und höchstens 1000000 s");
+    expect(describeProblem(problem!)).toContain("above 0 and at most 1000000 s");
+  });
+});

@@ -8,6 +8,7 @@ export const brokenRules: { readonly [Rule in InputRule]: readonly InputRules[Ru
   "below-held": [{ below: 505 }],
   "known-version": [{ max: 2 }],
   "json": [{ line: 7, column: 19 }],
+  "once": [{ line: 8, column: 21 }],
   "below-60": [{}],
   "sides-at-most": [{ max: 200 }],
   "not-after": [{ today: "2026-11-07" }],

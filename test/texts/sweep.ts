@@ -14,6 +14,7 @@ import {
   learn,
   logCautions,
   massOf,
+  spoonsFor,
   planProcess,
   predict,
   proposeBrew,
@@ -247,6 +248,7 @@ add(
   } as never),
 );
 add(massOf({ ingredient: "instant-coffee", spoons: 2, spoonMl: 5, heap: "heaped" } as never).cautions);
+add(spoonsFor({ ingredient: "soda-anhydrous", massG: 0.01 }).cautions);
 for (const ageH of [0.8, 1.5, 2, 3, 4, 6, 50]) add(checkBrew(brew(right), { ageH }));
 add(
   brewStrength(

@@ -26,13 +26,23 @@ describe("parseUse", () => {
     ["100 cm2 per 2 l", 50],
     ["2 Rollen/l", 1032.256],
     ["1 Rolle pro Liter", 516.128],
+    ["2 films/l", 1032.256],
+    ["2 Filme/l", 1032.256],
+    ["1 Film in 500 ml", 1032.256],
+    // Nothing was developed: no volume is needed.
+    ["0 rolls", 0],
+    ["0 Filme", 0],
+    ["none", 0],
+    [" Fresh ", 0],
+    ["unbenutzt", 0],
   ])("reads %s", (text, cm2PerL) => {
     expect(parseUse(text)).toBeCloseTo(cm2PerL, 9);
   });
   it.each([
     "",
     "two rolls/l",
-    "2 films/l",
+    "2 movies/l",
+    "fresh 2 rolls/l",
     "-1 rolls/l",
     "x 2 rolls/l",
     "2 rolls/l x",

@@ -62,6 +62,9 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "spoon-range": ({ data, actual }) =>
     `${wort(ingredients, data.ingredient)} besser wiegen: ` +
     `die Löffel streuen, ± ${percent(actual - 1)} der Zeit.`,
+  "spoon-too-large": ({ limit, actual, data }) =>
+    `${wort(ingredients, data.ingredient)}: So wenig misst kein Löffel, nötig sind ${zahl(actual)} g, ` +
+    `und ${zahl(data.spoons)} Löffel fassen mindestens ${zahl(limit)} g. Wiegen, oder mehr Bad ansetzen.`,
   "alkali-changed": ({ data }) =>
     `Der pH geht von ${stellen(data.fromPh)} auf ${stellen(data.toPh)}. ` +
     `Wie viel das an der Zeit ändert, ist kaum bekannt. Zuerst ein Probestreifen.`,

@@ -126,6 +126,8 @@ const rules: InputRuleTexts = {
   "known-version": ({ max }) =>
     `höchstens ${max}, die neueste Version, die dieses Paket liest (oder es erneuern)`,
   "json": ({ line, column }) => `JSON, das nicht in Zeile ${line}, Spalte ${column} abbricht`,
+  "once": ({ line, column }) =>
+    `ein Name, den es im selben Objekt nur einmal gibt (hier wieder in Zeile ${line}, Spalte ${column})`,
   "below-60": () => "eine Zeit mit Minuten und Sekunden unter 60",
   "sides-at-most": ({ max }) => `ein Format mit Seiten über 0 und bis ${max} cm`,
   "not-after": ({ today }) => `ein Datum bis heute, ${today}`,
@@ -195,7 +197,8 @@ const rules: InputRuleTexts = {
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
   "same-prior": () => "Wissen mit demselben Anfang wie a: seine Läufe stattdessen in a lernen",
   "as-learned": () => "was learn geschrieben hat: aus den Läufen neu lernen",
-  "place-in-model": ({ reason }) => `etwas, das ins Modell passt: es ${wort(reasons, reason)}`,
+  "place-in-model": ({ reason }) =>
+    `etwas, das sich mit der bekannten Zeit vergleichen lässt, doch es ${wort(reasons, reason)}`,
   "within-reach": () => "ein Ziel, das ein Bad von 0 bis 100 °C erreicht",
   "not-freezing": ({ timeS }) => `Luft, in der das Bad nicht binnen ${figur(timeS)} s friert`,
   "smooth": ({ looks }) => `ein glatterer Verlauf: nach ${looks} Blicken war kein Ende in Sicht`,
