@@ -15,6 +15,7 @@ import { judgeLog, type Followed } from "./judge.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { pathOf, pathSdS, type PathInput } from "./path.js";
 import { orderedLog, type PlacedReading } from "./readings.js";
+import { timeStops } from "./refusal.js";
 import { surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
@@ -29,8 +30,8 @@ const UNREAD_SD_C = 1;
  * readings, one or more, and what is known of vessel, surroundings and thermometer; the moment of the image's
  * appearance; the plan
  * @returns the whole time and what is left of it, in s with 90 % intervals; the same as work done, in s of a
- * bath that stays at one temperature; whether to pour out; whether the newest reading is believed; the plan,
- * aimed anew; cautions, doubts about the newest reading first
+ * bath that stays at one temperature; whether to pour out; whether the newest reading is believed; whether the
+ * time is refused; the plan, aimed anew; cautions, gravest first
  * @throws TypeError or RangeError when a field is of the wrong kind or out of range. A reading is never
  * refused for its temperature, its order or its absence: a throw in the middle of a run is no answer
  *
@@ -46,6 +47,9 @@ const UNREAD_SD_C = 1;
  * believed where the log says `changed`. The bath is poured out at the median of the forecast: behind the
  * last reading that is followed, Newton's law of cooling, fitted with a prior on vessel, surroundings and
  * reading. The path goes to {@link compensate} as a log, and its own error joins the interval.
+ *
+ * The time is refused where {@link compensate} refuses that of the same facts. A reading in doubt refuses
+ * nothing.
  *
  * A thermometer that is wrong by a steady amount, or creeps, cannot be told from its readings: only the
  * image's appearance can disagree with it.
@@ -125,6 +129,7 @@ export function steer(input: SteerInput): SteerAnswer {
     equivalent: equivalentOn({ path: path.log, referenceC, law, nowS, dueS, byBathS: computed.timeS, total }),
     action: remaining.timeS <= drainS ? "pour-out" : "continue",
     trusted,
+    refused: timeStops(cautions).length > 0,
     ...(plan === undefined ? undefined : { plan: aimPlan(plan, nowS, total.timeS) }),
     cautions: gravestFirst(cautions),
   };
