@@ -78,6 +78,7 @@ const CODES = [
   "kitchenware",
   "rest-before-use",
   "disposal",
+  "answer-differs",
   "drain-too-long",
   "late-pour",
   "temperature-step",

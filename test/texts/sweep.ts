@@ -283,6 +283,11 @@ const plan = (more: object): void => {
 };
 plan({});
 plan({ timeS: 5, baths: {} });
+{
+  const known = { timeS: 540, temperatureC: 20, agitation: { everyS: 60 }, dilution: "1+9" } as const;
+  const answer = compensate(known, { temperatureC: 18, agitation: "stand", dilution: "stock" });
+  plan({ timeS: undefined, answer, agitation: { everyS: 30 }, dilution: "1+9" });
+}
 plan({
   temperatureC: 10,
   baths: { fix: { temperatureC: 22, durationS: 700, clearingS: 90, freshClearingS: 40 }, wash: {} },
