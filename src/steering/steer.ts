@@ -8,6 +8,7 @@ import { checkedAppearance } from "../inspection/appearance.js";
 import { combineEstimates } from "../inspection/combineEstimates.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { rateFunction } from "../temperature/rateFunction.js";
+import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { aimPlan, drainOf } from "./aimPlan.js";
 import { appearanceOnPath } from "./appearance.js";
 import { equivalentOn } from "./equivalent.js";
@@ -110,6 +111,8 @@ export function steer(input: SteerInput): SteerAnswer {
   const both = seen === undefined ? undefined : combineEstimates(computed, seen);
   const total = both === undefined ? computed : { timeS: both.timeS, lowS: both.lowS, highS: both.highS };
   const cautions = [
+    ...(statedC === undefined ? [] : fahrenheitCautions(statedC, "/conditions/temperatureC")),
+    ...(known.ambientC === undefined ? [] : fahrenheitCautions(known.ambientC, "/ambientC")),
     ...doubts,
     ...(isPast(nowS, total.timeS)
       ? [doubt("target-passed", "stop", undefined, { limit: total.timeS, actual: nowS })]

@@ -1,5 +1,6 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { ambientTemperature } from "../drift/ambient.js";
 import { handbookVessels } from "../handbook/vessels.js";
 import type { SteeringSurroundings } from "./types.js";
 
@@ -16,7 +17,7 @@ export interface Surroundings {
 /** Checks what is known of the surroundings. */
 export function surroundingsOf(where: string, given: SteeringSurroundings): Surroundings {
   const { ambientC, vessel, readingSdC = READING_SD_C } = given;
-  if (ambientC !== undefined) inRange(where, ambientC, -50, 100, "temperatureC", "/ambientC");
+  if (ambientC !== undefined) ambientTemperature(where, ambientC);
   inRange(where, readingSdC, 0.001, 5, "temperatureDifferenceC", "/readingSdC");
   return { ambientC, vessel: vesselOf(`${where}/vessel`, vessel), readingSdC };
 }

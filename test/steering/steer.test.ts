@@ -34,6 +34,15 @@ describe("steer", () => {
     expect(answer.trusted).toBe(true);
     expect(ask(steady(20, 5)).remaining.timeS).toBeCloseTo(600 - 240, 4);
   });
+  it("asks whether what the bath was mixed to, or the air, is in °F", () => {
+    const said = (more: Partial<SteerInput>): unknown => {
+      const { cautions, refused } = ask([reading(0, 20)], more);
+      return [refused, cautions.flatMap((one) => (one.code === "maybe-fahrenheit" ? [one.path] : []))];
+    };
+    expect(said({ conditions: { temperatureC: 20 }, ambientC: 45 })).toEqual([false, []]);
+    expect(said({ conditions: { temperatureC: 68 } })).toEqual([true, ["/conditions/temperatureC"]]);
+    expect(said({ ambientC: 68 })).toEqual([true, ["/ambientC"]]);
+  });
   it("tells about the same time as compensate with the readings as a log", () => {
     const drift = newtonDrift({ startC: 22, ambientC: 15, timeConstantS: 3600 });
     const log = Array.from({ length: 9 }, (_, i) => ({ timeS: 60 * i, temperatureC: drift(60 * i) }));

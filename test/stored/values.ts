@@ -157,7 +157,6 @@ const untaken: Readonly<Record<string, readonly string[]>> = {
     "temperatureCoefficient",
     "equivalentTime",
     "developUntil",
-    "startTemperatureFor",
     "ownUseFactor",
     "dilutionFactor",
     "agitationFactor",
@@ -201,6 +200,7 @@ const untaken: Readonly<Record<string, readonly string[]>> = {
     "pictureSvg",
   ],
   "figures to read": [
+    "startTemperatureFor",
     "steeringGoal",
     "mixVolumes",
     "parseFilmFormat",
