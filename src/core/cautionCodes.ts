@@ -101,6 +101,7 @@ const CODES = [
   "safety-data-sheets",
   "maybe-celsius",
   "reading-missing",
+  "reading-ahead",
   "reading-out-of-range",
   "reading-jump",
   "thermometer-frozen",

@@ -38,7 +38,7 @@ const UNREAD_SD_C = 1;
  *
  * @remarks In doubt is what is no number, what is above 32 °C or not above 0 °C (unless
  * `conditions.temperatureC` lies within 5 °C), what is farther from the longest chain of agreeing readings
- * than vessel and thermometer allow, and equal readings of a bath that must have moved by 1 °C. The doubt is
+ * than vessel and thermometer allow, what is more than 1 s later than `nowS`, and equal readings of a bath that must have moved by 1 °C. The doubt is
  * a caution, and `trusted` is false while it is about the newest reading.
  *
  * A reading in doubt is left out, with one exception: one that fits in the other unit serves the forecast in
@@ -83,11 +83,11 @@ export function steer(input: SteerInput): SteerAnswer {
   const due = inNameOf("steer", () => compensate(baseline, others, knowledge));
   const statedC = typeof temperatureC === "number" ? temperatureC : undefined;
   if (statedC !== undefined) inRange("steer/conditions/temperatureC", statedC, 0, 100, "temperatureC");
-  const { followed, trusted, cautions: doubts } = judgeLog("/log", ordered, known, statedC);
   const { timeS: newestS } = ordered.readings.at(-1) as PlacedReading;
   if (appearance !== undefined) plainObject("steer/appearance", appearance);
   const seenS = appearance === undefined ? 0 : checkedAppearance("steer/appearance", appearance.appearanceS);
   const nowS = inRange("steer/nowS", input.nowS ?? Math.max(newestS, seenS), 0, LONGEST_CLOCK_S, "timeS");
+  const { followed, trusted, cautions: doubts } = judgeLog("/log", ordered, known, statedC, nowS);
   const law = knowledge.temperature ?? genericTemperatureLaw;
   const request: PathInput = {
     ...followedOr(followed, statedC, baseline, known.readingSdC),

@@ -43,6 +43,28 @@ describe("steer", () => {
     expect(said({ conditions: { temperatureC: 68 } })).toEqual([true, ["/conditions/temperatureC"]]);
     expect(said({ ambientC: 68 })).toEqual([true, ["/ambientC"]]);
   });
+  it.each([
+    ["a later minute", [reading(300, 24, true)]],
+    ["milliseconds", [60, 120].map((timeS) => reading(1000 * timeS, 24))],
+  ])("is not steered by a reading that is later than now: %s", (_, late) => {
+    const sound = [reading(0, 20), reading(60, 20)];
+    const without = ask(sound, { nowS: 100 });
+    const answer = ask([...sound, ...late], { nowS: 100 });
+    expect(answer.trusted).toBe(false);
+    expect(answer.refused).toBe(false);
+    expect(answer.total).toEqual(without.total);
+    expect(answer.equivalent).toEqual(without.equivalent);
+    const said = answer.cautions.filter(({ code }) => code === "reading-ahead");
+    expect(said.map(({ severity, path, limit, actual }) => [severity, path, limit, actual])).toEqual(
+      late.map(({ timeS }, i) => ["stop", `/log/${i + 2}/timeS`, 100, timeS]),
+    );
+  });
+  it("believes a reading within a second of a clock that shows whole ones", () => {
+    const log = [reading(0, 20), reading(60.9, 20)];
+    expect(ask(log, { nowS: 60 })).toMatchObject({ trusted: true, nowS: 60 });
+    expect(codes(ask(log, { nowS: 59.8 }))).toContain("reading-ahead");
+    expect(codes(ask(log))).not.toContain("reading-ahead");
+  });
   it("tells about the same time as compensate with the readings as a log", () => {
     const drift = newtonDrift({ startC: 22, ambientC: 15, timeConstantS: 3600 });
     const log = Array.from({ length: 9 }, (_, i) => ({ timeS: 60 * i, temperatureC: drift(60 * i) }));

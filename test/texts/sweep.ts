@@ -310,6 +310,7 @@ const steered = (log: readonly object[], more: object = {}): void => {
   add(steer({ baseline: known, conditions: {}, log, ...more } as never).cautions);
 };
 steered([reading(0, 68)]);
+steered([reading(0, 18), reading(90, 18)], { nowS: 30 });
 steered([reading(0, -6.7)]);
 steered([reading(0, 20), reading(60, null), reading(90, 85)]);
 steered([reading(60, 20), reading(0, 20), reading(120, 29)]);

@@ -69,6 +69,8 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `${zahl(actual, 4)} °C: wurde ein Wert in °C noch einmal umgerechnet? Dann waren es ` +
     `${stellen(data.celsius)} °C.`,
   "reading-missing": () => "Vom Thermometer kam kein Messwert.",
+  "reading-ahead": ({ limit, actual }) =>
+    `Die Ablesung ist von ${dauer(actual)} nach dem Einguss, und die Uhr steht bei ${dauer(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
     `${grad(actual, unit)} kann kein Bad sein. Thermometer prüfen.`,
   "reading-jump": ({ limit, actual }, unit) =>
