@@ -15,14 +15,20 @@ import { equivalentOn } from "./equivalent.js";
 import { judgeLog, type Followed } from "./judge.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { pathOf, pathSdS, type PathInput } from "./path.js";
-import { orderedLog, type PlacedReading } from "./readings.js";
+import { unreadFields } from "../core/pointer.js";
+import { orderedLog, unreadInLog, type PlacedReading } from "./readings.js";
 import { timeStops } from "./refusal.js";
-import { surroundingsOf } from "./surroundings.js";
+import { SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
 
 /** How well a bath is known of which no reading is believed, °C: as the recipe says, and a cold vessel. */
 const UNREAD_SD_C = 1;
+
+const FIELDS: readonly string[] = [
+  ...["baseline", "conditions", "knowledge", "log", "nowS", "appearance", "plan"],
+  ...SURROUNDINGS_FIELDS,
+];
 
 /**
  * Steers a development in progress: when to pour out, by the readings so far.
@@ -119,6 +125,8 @@ export function steer(input: SteerInput): SteerAnswer {
       : []),
     ...(both?.cautions ?? []).map((one) => ({ ...one, path: "/appearance" })),
     ...answer.cautions.filter(({ code }) => code !== "log-held").map(aboutLog),
+    ...unreadFields("", input, FIELDS),
+    ...unreadInLog("/log", log),
   ];
   const remaining = fromNow(total, nowS);
   const referenceC = statedC ?? baseline.temperatureC;

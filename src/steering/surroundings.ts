@@ -14,6 +14,9 @@ export interface Surroundings {
   readonly readingSdC: number;
 }
 
+/** The fields of what is known of the surroundings. */
+export const SURROUNDINGS_FIELDS: readonly string[] = ["ambientC", "vessel", "readingSdC"];
+
 /** Checks what is known of the surroundings. */
 export function surroundingsOf(where: string, given: SteeringSurroundings): Surroundings {
   const { ambientC, vessel, readingSdC = READING_SD_C } = given;

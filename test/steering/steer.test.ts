@@ -65,6 +65,16 @@ describe("steer", () => {
     expect(codes(ask(log, { nowS: 59.8 }))).toContain("reading-ahead");
     expect(codes(ask(log))).not.toContain("reading-ahead");
   });
+  it("names a field that is not read", () => {
+    const given = { nows: 3, ambientc: 3 };
+    const log = [reading(0, 20), { timeS: 60, temperatureC: 20, chnaged: true }];
+    const said = ask(anyOf(log), anyOf(given)).cautions.filter(({ code }) => code === "unknown-field");
+    expect(said.map(({ path, data }) => [path, data?.["nearest"]])).toEqual([
+      ["/nows", "nowS"],
+      ["/ambientc", "ambientC"],
+      ["/log/1/chnaged", "changed"],
+    ]);
+  });
   it("tells about the same time as compensate with the readings as a log", () => {
     const drift = newtonDrift({ startC: 22, ambientC: 15, timeConstantS: 3600 });
     const log = Array.from({ length: 9 }, (_, i) => ({ timeS: 60 * i, temperatureC: drift(60 * i) }));
