@@ -24,13 +24,13 @@ export interface JudgedLog {
   readonly cautions: readonly Caution[];
 }
 
-/** A reading in the other unit counts for less than one that was given in °C. */
+/** A reading in the other unit counts for less than one that was given in °C (assumed). */
 const CONVERTED_WEIGHT = 0.9;
-/** What the bath was mixed to counts for half a reading. */
+/** What the bath was mixed to counts for half a reading (assumed). */
 const STATED_WEIGHT = 0.5;
 /** A log of many failures names the newest alone. */
 const MOST_NAMED = 50;
-/** A bath that must have moved by this while its readings stay the same: the thermometer is frozen, °C. */
+/** A bath that must have moved by this while its readings stay the same, °C (assumed): the thermometer is frozen. */
 const FROZEN_C = 1;
 
 /** A clock that shows whole seconds may be behind a reading by one, s (assumed). */

@@ -3,13 +3,13 @@ import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
 import { FAHRENHEIT_ABOVE_C } from "../temperature/temperatureCautions.js";
 import type { DoubtCode } from "./text.js";
 
-/** What a thermometer gives that failed: a sensor's start value, a broken line, nothing. */
+/** What a thermometer gives that failed: a sensor's start value, a broken line, nothing (common practice). */
 const FAILURES: readonly number[] = [85, -127, 0];
 
 /** Water in °F is always above this; a bath in °C is below, and so the two units are told apart exactly. */
 export const UNITS_PART_C = 32;
 
-/** A stated temperature this near speaks for the reading as it is, °C. */
+/** A stated temperature this near speaks for the reading as it is, °C (assumed). */
 const STATED_WITHIN_C = 5;
 
 /** A reading, and what it can mean. */

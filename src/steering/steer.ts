@@ -22,7 +22,7 @@ import { SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
 
-/** How well a bath is known of which no reading is believed, °C: as the recipe says, and a cold vessel. */
+/** How well a bath is known of which no reading is believed, °C (assumed): as the recipe says, and a cold vessel. */
 const UNREAD_SD_C = 1;
 
 const FIELDS: readonly string[] = [

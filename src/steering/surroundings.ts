@@ -4,7 +4,7 @@ import { ambientTemperature } from "../drift/ambient.js";
 import { handbookVessels } from "../handbook/vessels.js";
 import type { SteeringSurroundings } from "./types.js";
 
-/** How well one reading is known, °C: a scale read to half a degree, 0.5/√12, rounded up. */
+/** How well one reading is known, °C: a scale read to half a degree, 0.5/√12, rounded up (assumed). */
 const READING_SD_C = 0.15;
 
 /** What is known of vessel, air and thermometer, checked. */
@@ -35,11 +35,14 @@ function vesselOf(where: string, vessel: SteeringSurroundings["vessel"]): Surrou
   };
 }
 
-/** Air and water jackets that are not told: a small bath in a room of 5 to 35 °C, and a tempered jacket. */
+/**
+ * Air and water jackets that are not told: a small bath in a room of 5 to 35 °C, and a tempered jacket up to
+ * 4 °C away (assumed).
+ */
 const AIR = { timeConstantS: 1000, coldestC: 5, warmestC: 35 };
 const JACKET = { timeConstantS: 105, awayC: 4 };
 
-/** How far the surroundings that were told may be off, °C. */
+/** How far the surroundings that were told may be off, °C (assumed). */
 const AMBIENT_WITHIN_C = 2;
 
 /**
