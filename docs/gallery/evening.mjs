@@ -215,7 +215,7 @@ export function eveningBath() {
     log,
   });
   const celsius = run.cautions[0].data.celsius;
-  const pourInC = startTemperatureFor({ timeS: settled.timeS, targetC: 16, ...air });
+  const { startC: pourInC } = startTemperatureFor({ timeS: settled.timeS, targetC: 16, ...air });
   const planned = newtonDrift({ startC: pourInC, ...air });
   const course = sweep(0, 1200, 60, (timeS) => ({ time: minutes(timeS), temperatureC: planned(timeS) }));
   const [first, second] = log;

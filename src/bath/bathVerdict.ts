@@ -5,6 +5,7 @@ import { unreadFields } from "../core/pointer.js";
 import { checkedUseLaw } from "../use/useFactor.js";
 import { capacityOf, type CapacityBath } from "./capacityOf.js";
 import { judgeBath, type DeveloperBath } from "./judgeBath.js";
+import { lifeOfBrew } from "./lifeOfBrew.js";
 import { say } from "./text.js";
 
 const WHERE = "bathVerdict/bath";
@@ -42,7 +43,8 @@ export interface BathVerdict {
  * @throws RangeError when a value is out of range
  *
  * @remarks Discard: past its life or its keeping limit, past its capacity (its own, else that of its use law
- * at its dilution), dead before the pour-out, or slower than twice the fresh bath (common practice). Where
+ * at its dilution), dead before the pour-out, or slower than twice the fresh bath (common practice). Without a
+ * law of age a `brew` lives as {@link brewLife} says, as in recipes. Where
  * none is stated, and `brew`, `family` or `leastMlPerRoll` says what the bath is, past the capacity that
  * `bathCapacity` reckons is a warning. A generic rule alone calls no bath too slow that is within a capacity
  * of its own. Unknown: nothing is said of the bath, or it has an age and neither a law nor a limit for it,
@@ -59,8 +61,8 @@ export interface BathVerdict {
  * ```
  */
 export function bathVerdict(bath: VerdictBath): BathVerdict {
-  const { usedCm2PerL, ageH, use, age, keepingLimitH } = readBath(bath);
-  const { factor, cautions } = judgeBath(WHERE, { ...bath, estimatedCm2PerL: estimated(bath) });
+  const { usedCm2PerL, ageH, use, age = lifeOfBrew(bath.brew), keepingLimitH } = readBath(bath);
+  const { factor, cautions } = judgeBath(WHERE, { ...bath, age, estimatedCm2PerL: estimated(bath) });
   const old = cautions.some(({ code }) => code === "age-unknown");
   const lawless = ageH !== undefined && ageH > 0 && age === undefined && keepingLimitH === undefined;
   const causes: string[] = [];

@@ -1,6 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
 import { unreadFields } from "../core/pointer.js";
+import { unlessUnreadable } from "../core/unlessUnreadable.js";
 import { LEDGER_KINDS, type Ask, type BathLedger } from "./ledger.js";
 import { readLedger } from "./readLedger.js";
 import { walkLedger } from "./walkLedger.js";
@@ -36,6 +37,14 @@ const FIELDS: readonly string[] = ["volumeMl", "mixedAtH", ...LEDGER_KINDS];
  * ```
  */
 export function checkLedger(input: unknown): CheckedLedger {
+  return unlessUnreadable(
+    [input],
+    () => ledgerCheck(input),
+    (problem) => ({ ok: false, problems: [problem] }),
+  );
+}
+
+function ledgerCheck(input: unknown): CheckedLedger {
   const problems: CheckProblem[] = [];
   const ask: Ask = (call) => {
     try {

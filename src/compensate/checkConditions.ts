@@ -3,6 +3,7 @@ import type { Caution } from "../core/caution.js";
 import type { AnyCause, DilutionGiven } from "../core/cause.js";
 import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
 import { plainObject } from "../core/guards.js";
+import { unlessUnreadable } from "../core/unlessUnreadable.js";
 import { checkedLog } from "../drift/log.js";
 import { checkedDrift } from "../drift/newtonDrift.js";
 import { pairs } from "../pairs.js";
@@ -47,9 +48,15 @@ export function checkConditions(
 ): ConditionsCheck {
   const at = "checkConditions";
   const [known, asked, laws] = [baseline as Baseline, conditions as Conditions, knowledge as Knowledge];
-  const problems = conditionProblems(at, causes, known, asked, laws);
-  if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, cautions: prepared(at, causes, known, laws).answer(asked).cautions };
+  return unlessUnreadable<ConditionsCheck>(
+    [baseline, conditions, knowledge],
+    () => {
+      const problems = conditionProblems(at, causes, known, asked, laws);
+      if (problems.length > 0) return { ok: false, problems };
+      return { ok: true, cautions: prepared(at, causes, known, laws).answer(asked).cautions };
+    },
+    (problem) => ({ ok: false, problems: [problem] }),
+  );
 }
 
 /** Fields of an object by their names. */

@@ -11,6 +11,7 @@ import { checkedLog, logTemperature, type TemperatureLog } from "../drift/log.js
 import { checkedDrift, driftTemperature, type NewtonDrift } from "../drift/newtonDrift.js";
 import { temperatureChangeCautions } from "../temperature/cause.js";
 import { temperatureSpread, type ReadyTemperatureLaw } from "../temperature/law.js";
+import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { rateUnder } from "../temperature/rateFunction.js";
 import { compensateSentences } from "./text.js";
 
@@ -40,7 +41,8 @@ export function driftEffect(
 ): DriftEffect {
   const fromC = known.temperatureC;
   const log = Array.isArray(given) ? checkedLog(at, given) : undefined;
-  const temperatureAt = log ? logTemperature(log) : driftTemperature(checkedDrift(at, given));
+  const drift = log ? undefined : checkedDrift(at, given);
+  const temperatureAt = log ? logTemperature(log) : driftTemperature(drift as NewtonDrift);
   const rateAt = rateUnder(law, fromC);
   // A bath in air below 0 °C may freeze before it is done: the drift is what is wrong then.
   const rate = (timeS: number): number => rateAt(inRange(at, temperatureAt(timeS), 0, 100, "temperatureC"));
@@ -66,7 +68,9 @@ export function driftEffect(
     return c < fromC || law.kind === "table" ? sd : -sd;
   });
   const effect = { log: Math.log(spanS / wantedS), exact: spanS / wantedS, slope, sd: 1, beside: 0 };
-  return { effect, along, cautions: cautionsAlong(law, known, log, temperatureAt, startS, endS) };
+  const around = drift === undefined ? [] : fahrenheitCautions(drift.ambientC, `${PATH}/ambientC`);
+  const cautions = [...around, ...cautionsAlong(law, known, log, temperatureAt, startS, endS)];
+  return { effect, along, cautions };
 }
 
 function cautionsAlong(

@@ -173,6 +173,15 @@ export interface CautionData {
     /** how long at most, s */
     readonly maxS: number;
   };
+  /** a plan that is not what its time is for */
+  readonly "answer-differs": {
+    /** what differs */
+    readonly cause: "temperature" | "dilution" | "agitation";
+    /** what the time is for: °C, s from one agitation to the next, or text */
+    readonly answered: number | string;
+    /** what is planned */
+    readonly planned: number | string;
+  };
   /** a step between two baths */
   readonly "temperature-step": {
     /** the step of the plan that follows it */

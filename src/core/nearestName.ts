@@ -17,15 +17,23 @@ function likeness(a: readonly string[], b: readonly string[]): number {
   return (2 * shared) / Math.max(1, a.length + b.length);
 }
 
+/** Whether a name is short for another: "tempC" for "temperatureC". */
+function shortens(name: string, long: string): boolean {
+  if (name.length < 3 || name.length > long.length || name[0] !== long[0]) return false;
+  let at = 0;
+  for (const letter of long) if (letter === name[at]) at += 1;
+  return at === name.length;
+}
+
 /** The known name that a misspelt one is nearest to, if it is near enough to be meant. */
 export function nearestName(name: string, known: readonly string[]): string | undefined {
   const pairs = pairsOf(name);
   let best: string | undefined;
-  // Half of the letter pairs in common: "temprature" is near "temperatureC", "colour" is near nothing.
-  let most = 0.5;
+  let most = 0;
   for (const each of known) {
     const share = likeness(pairs, pairsOf(each));
     if (share > most) [best, most] = [each, share];
   }
-  return best;
+  // Half of the letter pairs in common: "temprature" is near "temperatureC", "colour" is near nothing.
+  return most >= 0.5 ? best : known.find((each) => shortens(name, each));
 }

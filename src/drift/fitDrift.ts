@@ -1,7 +1,8 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
-import { inRange, plainObject, refuse } from "../core/guards.js";
+import { plainObject, refuse } from "../core/guards.js";
 import { pooledSd } from "../core/leastSquares.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
+import { AMBIENT_C, ambientTemperature } from "./ambient.js";
 import { checkedLog, type TemperatureLog, type TemperatureReading } from "./log.js";
 import type { NewtonDrift } from "./newtonDrift.js";
 import type { InputRules } from "../core/errorRules.js";
@@ -54,8 +55,7 @@ const READING = { sd: 0.05, freedom: 2 };
 export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): FittedDrift {
   const readings = checkedLog("fitDrift/log", log);
   const known = plainObject("fitDrift/options", options)["ambientC"];
-  const limit =
-    known === undefined ? undefined : inRange("fitDrift/ambientC", known, -50, 100, "temperatureC");
+  const limit = known === undefined ? undefined : ambientTemperature("fitDrift", known);
   const unknowns = limit === undefined ? 3 : 2;
   const spare = readings.length - unknowns;
   if (spare < 0)
@@ -81,7 +81,8 @@ export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): Fi
   if (!(1 / rate <= LONGEST_CLOCK_S)) untold("too-long");
   const startC = fit.limit + step * Math.exp(rate * firstS);
   const ambientC = fit.limit;
-  if (!(Math.min(startC, ambientC + 50) >= 0 && Math.max(startC, ambientC) <= 100)) untold("outside");
+  const { coldest, warmest } = AMBIENT_C;
+  if (!(startC >= 0 && startC <= 100 && ambientC >= coldest && ambientC <= warmest)) untold("outside");
   return {
     startC,
     ambientC,

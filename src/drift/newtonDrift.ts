@@ -1,5 +1,6 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
+import { ambientTemperature } from "./ambient.js";
 import type { TemperatureForecast } from "./log.js";
 
 /** A bath that drifts toward the air's temperature. */
@@ -17,7 +18,7 @@ export function checkedDrift(where: string, drift: unknown): NewtonDrift {
   const { startC, ambientC, timeConstantS } = plainObject(where, drift);
   return {
     startC: inRange(where, startC, 0, 100, "temperatureC", "/startC"),
-    ambientC: inRange(where, ambientC, -50, 100, "temperatureC", "/ambientC"),
+    ambientC: ambientTemperature(where, ambientC),
     timeConstantS: positive(where, timeConstantS, LONGEST_CLOCK_S, "timeS", "/timeConstantS"),
   };
 }

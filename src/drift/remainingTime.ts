@@ -4,7 +4,7 @@ import { makeCaution } from "../core/cautionTexts.js";
 import { plainObject, positive } from "../core/guards.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { TemperatureLaw } from "../temperature/law.js";
-import { temperatureCautions } from "../temperature/temperatureCautions.js";
+import { fahrenheitCautions, temperatureCautions } from "../temperature/temperatureCautions.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { clockTime } from "./developUntil.js";
 import { equivalentTime } from "./equivalentTime.js";
@@ -57,7 +57,7 @@ export interface RemainingTime {
  * @remarks What the readings have done is {@link equivalentTime}; the rest is {@link developUntil} from the
  * last reading on. A target passed is told by the fraction and a caution, never by a time below 0. Cautions
  * are those of {@link logCautions}, and those to stop about the forecast until then, without a path: one in
- * °F, or one that leaves 4 to 32 °C.
+ * °F, or one that leaves 4 to 32 °C. Surroundings of a drift that are in °F have their path.
  *
  * @example
  * ```ts
@@ -93,9 +93,18 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
     course: "remainingTime/temperatureAt",
     work: "remainingTime/targetS",
   });
-  const ahead = temperatureAt === undefined ? [] : stopsAhead(forecast, nowS, untilS);
+  const ahead =
+    temperatureAt === undefined
+      ? []
+      : [...ambientCautions(temperatureAt, "/temperatureAt"), ...stopsAhead(forecast, nowS, untilS)];
   return { remainingS: untilS - nowS, doneS, fraction, cautions: gravestFirst([...cautions, ...ahead]) };
 }
+
+/** What is unwise about the surroundings of a forecast, where it is a drift. */
+const ambientCautions = (course: TemperatureCourse, path: string): readonly Caution[] =>
+  typeof course === "object" && "ambientC" in course
+    ? fahrenheitCautions(course.ambientC, `${path}/ambientC`)
+    : [];
 
 /** What there is to stop for in a forecast, at its warmest and its coldest. */
 function stopsAhead(forecast: (timeS: number) => number, fromS: number, untilS: number): readonly Caution[] {

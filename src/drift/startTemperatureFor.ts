@@ -1,8 +1,11 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
-import { inRange, plainObject, positive, refuse } from "../core/guards.js";
+import { gravestFirst, type Caution } from "../core/caution.js";
+import { plainObject, positive, refuse } from "../core/guards.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { bathTemperature, type TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
+import { fahrenheitCautions, temperatureCautions } from "../temperature/temperatureCautions.js";
+import { ambientTemperature } from "./ambient.js";
 import { integrate } from "./integrate.js";
 import { driftTemperature } from "./newtonDrift.js";
 import { freezingText, reachText } from "./refusedText.js";
@@ -21,13 +24,22 @@ export interface StartTemperatureOptions {
   readonly law?: TemperatureLaw | undefined;
 }
 
+/** How warm to pour in. */
+export interface StartTemperature {
+  /** of the bath at pour-in, °C */
+  readonly startC: number;
+  /** what is unwise about it */
+  readonly cautions: readonly Caution[];
+}
+
 /**
  * How warm to pour in, so that a bath drifting toward the air does in the given time the work of a steady
  * one.
  *
  * @param options - the time, the steady temperature it is right for, the surroundings, the vessel's time
  * constant and the law
- * @returns the pour-in temperature, °C
+ * @returns the pour-in temperature, °C, and cautions: about the target, about surroundings that are in °F, and
+ * what there is to stop for at pour-in, without a path
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, or no bath from 0 to 100 °C does the work: the text says
  * so
@@ -39,15 +51,15 @@ export interface StartTemperatureOptions {
  * @example
  * ```ts
  * const law: TemperatureLaw = { kind: "arrhenius", activationEnergyKJPerMol: 60 };
- * startTemperatureFor({ timeS: 600, targetC: 20, ambientC: 14, timeConstantS: 3600, law }) // => 20.51
+ * startTemperatureFor({ timeS: 600, targetC: 20, ambientC: 14, timeConstantS: 3600, law }).startC // => 20.51
  * ```
  */
-export function startTemperatureFor(options: StartTemperatureOptions): number {
+export function startTemperatureFor(options: StartTemperatureOptions): StartTemperature {
   const where = "startTemperatureFor";
   plainObject(`${where}/options`, options);
   const timeS = positive(`${where}/timeS`, options.timeS, LONGEST_CLOCK_S, "timeS");
   const targetC = bathTemperature(`${where}/targetC`, options.targetC);
-  const ambientC = inRange(`${where}/ambientC`, options.ambientC, -50, 100, "temperatureC");
+  const ambientC = ambientTemperature(where, options.ambientC);
   const timeConstantS = positive(`${where}/timeConstantS`, options.timeConstantS, LONGEST_CLOCK_S, "timeS");
   const rateAt = rateFunction(targetC, options.law ?? genericTemperatureLaw);
   // The answer lies beyond the target, on the side away from the surroundings.
@@ -72,5 +84,10 @@ export function startTemperatureFor(options: StartTemperatureOptions): number {
   const startC = targetC + side * low;
   if (driftTemperature({ startC, ambientC, timeConstantS })(timeS) < 0)
     refuse(`${where}/ambientC`, "not-freezing", freezingText, { timeS }, ambientC);
-  return startC;
+  const cautions = [
+    ...temperatureCautions(targetC, { path: "/targetC" }),
+    ...fahrenheitCautions(ambientC, "/ambientC"),
+    ...temperatureCautions(startC).filter(({ severity }) => severity === "stop"),
+  ];
+  return { startC, cautions: gravestFirst(cautions) };
 }

@@ -1,7 +1,10 @@
-import { refuses } from "../core/caution.js";
+import { livesUntil } from "../age/livesUntil.js";
+import { gravestFirst, refuses } from "../core/caution.js";
 import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
+import { lifeOfBrew, ownAge } from "../bath/lifeOfBrew.js";
 import { compensate } from "../compensate/compensate.js";
-import type { Baseline, Conditions } from "../compensate/types.js";
+import type { Baseline, Compensation, Conditions, Knowledge } from "../compensate/types.js";
+import { pourInC } from "./asAnswered.js";
 import { checkedBaths } from "./baths.js";
 import type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./eveningTypes.js";
 import { inNameOf } from "../core/inNameOf.js";
@@ -25,7 +28,7 @@ const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"]
  *
  * @remarks Each time comes from `compensate`. A plate of A cm² in V ml adds 1000 A/V cm² per litre to the
  * developer and to the fixing bath. A top-up multiplies the developer's use by 1 − topUp/V. Its age stays
- * that of the oldest part. Each plan says whether the developer is enough for its plate, after those before.
+ * that of the oldest part. Without a law of age a brew lives as {@link brewLife} says. Each plan says whether the developer is enough for its plate, after those before.
  * In trays the next plate starts when the one before has left the fixing bath, in a
  * tank or drum when its plan has ended. Only the first plan has a rest.
  *
@@ -53,6 +56,7 @@ export function planEvening(input: EveningInput): EveningPlan {
   const given = checkedPlates(input.plates);
   const shared = sharedInput(input);
   const startAgeH = atStart(input, "ageH");
+  const laws = withLife(input);
   let usedCm2PerL = atStart(input, "usedCm2PerL");
   let fixUsedCm2PerL = baths.fix?.usedCm2PerL ?? 0;
   let startS = 0;
@@ -64,7 +68,11 @@ export function planEvening(input: EveningInput): EveningPlan {
     const first = plate === 0;
     const ageH = startAgeH + (startS + (first ? developStartS(trial) : leadS(trial))) / 3600;
     const today: Conditions = { ...conditions, ...present(own), usedCm2PerL, ageH };
-    const answer = inNameOf(WHERE, () => compensate(baseline, today, knowledge));
+    const answer = withLifeStops(
+      inNameOf(WHERE, () => compensate(baseline, today, laws)),
+      input,
+      ageH,
+    );
     const plan = planOf(WHERE, {
       ...shared,
       ...developing(baseline, today),
@@ -108,6 +116,32 @@ function checkedPlates(plates: unknown): readonly EveningPlateInput[] {
   });
 }
 
+/** What is known, with the life of the brew where nothing is known of age. */
+function withLife({ baseline, knowledge = {}, developer }: EveningInput): Knowledge {
+  plainObject(`${WHERE}/knowledge`, knowledge);
+  const age = knowledge.age ?? lifeOfBrew(developer?.brew, baseline.ageH);
+  return age === undefined ? knowledge : { ...knowledge, age };
+}
+
+/** A brew is dead past its life, also where a known time from an older bath leaves no law of it. */
+function withLifeStops(
+  answer: Compensation,
+  { knowledge, developer }: EveningInput,
+  ageH: number,
+): Compensation {
+  const life = ownAge(knowledge?.age) === undefined ? lifeOfBrew(developer?.brew) : undefined;
+  if (life?.kind !== "life" || answer.cautions.some(({ code }) => code === "bath-past-life")) return answer;
+  const { timeS, highS } = answer;
+  const stops = livesUntil({ lifeH: life.lifeH, ageH, timeS, highS }).filter(
+    ({ severity }) => severity === "stop",
+  );
+  const cautions = gravestFirst([
+    ...answer.cautions,
+    ...stops.map((one) => ({ ...one, path: "/conditions/ageH" })),
+  ]);
+  return { ...answer, refused: refuses(cautions), cautions };
+}
+
 /** What is for the evening alone. */
 const EVENING = ["baseline", "conditions", "knowledge", "plates", "betweenS"];
 
@@ -124,13 +158,7 @@ function developing(
   { temperatureC = baseline.temperatureC, ...today }: Conditions,
 ): Pick<ProcessInput, "temperatureC" | "agitation" | "dilution"> {
   const { agitation = baseline.agitation, dilution = baseline.dilution } = today;
-  const startC =
-    typeof temperatureC === "number"
-      ? temperatureC
-      : "startC" in temperatureC
-        ? temperatureC.startC
-        : (temperatureC[0]?.temperatureC as number);
-  return { temperatureC: startC, agitation, dilution };
+  return { temperatureC: pourInC(temperatureC), agitation, dilution };
 }
 
 const fixedBefore = (baths: ProcessBaths, usedCm2PerL: number): ProcessBaths =>

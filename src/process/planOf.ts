@@ -7,6 +7,7 @@ import { arrayOf, inRange, knownEntry, plainObject, positive, refuse, wrongKind 
 import { agitationInterval } from "../agitation/agitation.js";
 import { handbookBathS, handbookDrain, handbookHabits } from "../handbook/process.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
+import { asAnswered } from "./asAnswered.js";
 import { bathsJudged } from "./bathCautions.js";
 import { checkedBaths } from "./baths.js";
 import { bathDrafts } from "./bathSteps.js";
@@ -48,8 +49,9 @@ const FIELDS: Readonly<Record<keyof ProcessInput, true>> = {
 };
 
 /** The plan of `planProcess`; `where` is the function that was called and its argument, for errors. */
-export function planOf(where: string, input: ProcessInput): ProcessPlan {
-  plainObject(where, input);
+export function planOf(where: string, asked: ProcessInput): ProcessPlan {
+  plainObject(where, asked);
+  const { input, cautions: differing } = asAnswered(where, asked);
   const { timeS, refused, said } = developmentTime(where, input);
   const temperatureC = inRange(`${where}/temperatureC`, input.temperatureC, 0, 100, "temperatureC");
   const { volumeMl, sensitization, emulsion } = input;
@@ -69,7 +71,7 @@ export function planOf(where: string, input: ProcessInput): ProcessPlan {
   const { steps, totalS } = layOut(drafts, handling.vessel);
   const materials = materialsFor(where, volumeMl, input.dilution, stopKind(context, baths), baths, steps);
   const ofBaths = bathsJudged(where, context, baths, input);
-  const cautions: Caution[] = [];
+  const cautions: Caution[] = [...differing];
   if (handling.drainS > timeS) cautions.push(drainTooLong(timeS, handling.drainS));
   cautions.push(
     ...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }).filter(

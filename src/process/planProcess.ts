@@ -4,7 +4,7 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
 /**
  * The plan of a run, from the rest of the fresh bath to the wetting agent.
  *
- * @param input - vessel, temperature in °C, and the development time: `timeS` in s, or `answer`, what
+ * @param input - vessel, and the development time: `timeS` in s, with the temperature in °C, or `answer`, what
  * `compensate` returned; agitation, baths and the rest as they are known
  * @returns steps laid end to end, each with its cues (`atS` counts from the start of the plan, like
  * `startS`), the total time in s, what to have ready in ml, cautions, gravest first, and the standing notes
@@ -18,6 +18,9 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  *
  * With `stepS` the length of each step is rounded first, then the steps are laid end to end: development as
  * `roundTime` does, fixing, washing and the look for clearing upward, the others to the nearest step.
+ *
+ * An answer says the temperature at pour-in, the agitation and the dilution that its time is for. They are
+ * planned where the input leaves them out. Where the input has another, the plan has a caution.
  *
  * Where the volume and the area are known, the plan says whether there is enough of the developer, as
  * {@link bathCapacity} does, and whether it covers the dish.

@@ -15,6 +15,7 @@ import type { PlanCue, ProcessMaterialName, StepName } from "./types.js";
 export type ProcessCautionCode =
   | "acid-into-hypo"
   | "acid-stop-blisters"
+  | "answer-differs"
   | "bench-air"
   | "bench-gloves"
   | "clearing-assumed"
@@ -163,12 +164,23 @@ export const severityTexts: Readonly<Record<CautionSeverity, string>> = {
   note: "Note",
 };
 
+/** What a time is for. */
+function sideText(cause: unknown, side: unknown, unit: TemperatureUnit): string {
+  if (cause === "temperature") return degrees(side, unit);
+  if (cause === "agitation" && side === "stand") return "stand development";
+  if (cause === "agitation")
+    return isFigure(side) ? `agitation every ${digits(side, 4)} s` : `${String(side)} agitation`;
+  return side === "stock" ? "undiluted stock" : `a dilution of ${String(side)}`;
+}
+
 /** The sentence of each caution of this module. */
 export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
   "acid-into-hypo": () =>
     "Acid in plain hypo gives off sulphur dioxide and throws down sulphur. Use plain water as the stop.",
   "acid-stop-blisters": () =>
     "Acid after soda makes gas in soft gelatin and can blister it. Use plain water as the stop.",
+  "answer-differs": ({ data: { cause, answered, planned } }, unit) =>
+    `The time is for ${sideText(cause, answered, unit)}, the plan for ${sideText(cause, planned, unit)}.`,
   "bench-air": () => "Let in fresh air. Stop and fixing baths give off vapours.",
   "bench-gloves": () => "Wear gloves and glasses. Keep the baths away from food.",
   "clearing-assumed": ({ actual }) =>

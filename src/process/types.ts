@@ -98,7 +98,7 @@ export type PlannedDeveloper = Pick<
   "brew" | "use" | "family" | "leastMlPerRoll" | "capacityCm2PerL" | "usedCm2PerL" | "dishCm2"
 >;
 
-/** What {@link planProcess} needs to know: the vessel, the temperature, and `timeS` or `answer`. */
+/** What {@link planProcess} needs to know: the vessel, and `timeS` with the temperature, or `answer`. */
 export interface ProcessInput extends ProcessMaterialFacts {
   /** what holds the bath */
   readonly vessel: ProcessVessel;
@@ -110,15 +110,15 @@ export interface ProcessInput extends ProcessMaterialFacts {
   readonly timeS?: number | undefined;
   /** what `compensate` returned, in the place of `timeS`; its cautions are not repeated */
   readonly answer?: Compensation | undefined;
-  /** temperature of the developer, °C, 0 to 100 */
-  readonly temperatureC: number;
+  /** temperature of the developer, °C, 0 to 100; that of the answer at pour-in when left out */
+  readonly temperatureC?: number | undefined;
   /** the temperature to bring the developer to first, °C, 0 to 100; no word of it when left out */
   readonly startTemperatureC?: number | undefined;
   /** volume of each bath, ml, above 0 to 1e6; no volumes to measure when left out */
   readonly volumeMl?: number | undefined;
   /** fresh developer that replaces as much of the used bath before this run, ml, above 0 to `volumeMl` */
   readonly topUpMl?: number | undefined;
-  /** the vessel's habit when left out */
+  /** that of the answer, else the vessel's habit, when left out */
   readonly agitation?: Agitation | undefined;
   /** seconds for pouring out, 0 to 600; the movement's when left out */
   readonly drainS?: number | undefined;
@@ -127,7 +127,7 @@ export interface ProcessInput extends ProcessMaterialFacts {
    * left out
    */
   readonly rest?: boolean | number | undefined;
-  /** dilution of the developer, for the volumes to measure */
+  /** dilution of the developer, for the volumes to measure; that of the answer when left out */
   readonly dilution?: Dilution | string | undefined;
   /** what the developing bath is, as far as it is known: for how much it can develop */
   readonly developer?: PlannedDeveloper | undefined;

@@ -4,9 +4,8 @@
 import { bathCautions } from "../process/bathCautions.js";
 import { bathCapacity } from "../bath/bathCapacity.js";
 import { bathVerdict } from "../bath/bathVerdict.js";
-import type { AgeLaw } from "../age/law.js";
+import { lifeOfBrew, ownAge } from "../bath/lifeOfBrew.js";
 import type { DeveloperBrew } from "../brew/brew.js";
-import { brewLife } from "../brew/brewLife.js";
 import { checkBrew, standingNotes } from "../brew/checkBrew.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
@@ -126,13 +125,6 @@ export function recipeCautions(
   return gravestFirst(found);
 }
 
-/** The life that a brew brings along; none where nothing in it develops. */
-function brewLifeLaw(developer: Recipe["developer"]): AgeLaw | undefined {
-  if (developer.kind !== "brew") return undefined;
-  const { lifeH } = brewLife(developer.brew);
-  return lifeH > 0 ? { kind: "life", lifeH } : undefined;
-}
-
 /** Dilution of today's bath. */
 export const dilutionOf = ({ developer, conditions = {} }: Recipe): Dilution | string | undefined =>
   conditions.dilution ?? (developer.kind === "stock" ? developer.dilution : undefined);
@@ -151,9 +143,8 @@ export function bathFacts(recipe: Recipe): PlannedDeveloper {
 /** The verdict on the bath as it is. */
 function bathAsItIs(recipe: Recipe, { timeS, highS }: TimeEstimate): readonly Caution[] {
   const { developer, knowledge = {} } = recipe;
-  // A law that no run has taught says nothing of this brew.
-  const own = knowledge.age?.runs === 0 ? undefined : knowledge.age;
-  const age = own ?? brewLifeLaw(developer);
+  const own = ownAge(knowledge.age);
+  const age = own ?? lifeOfBrew(developer.kind === "brew" ? developer.brew : undefined);
   const { usedCm2PerL, ageH } = today(recipe);
   const { keepingLimitH, capacityCm2PerL } = developer;
   const { cautions } = bathVerdict({

@@ -1,19 +1,17 @@
 /*
  * What the laws make of a recipe: its time, before anything is said of the bath itself.
  */
-import { brewLife } from "../brew/brewLife.js";
+import { lifeOfBrew } from "../bath/lifeOfBrew.js";
 import { causes } from "../causes.js";
 import { sameBaseline } from "../compensate/joint.js";
 import { prepared } from "../compensate/loop.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "../compensate/types.js";
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import type { AnyCause } from "../core/cause.js";
-import { isInputError } from "../core/errors.js";
 import { plainObject, positive } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import { derived } from "../learning/stored.js";
 import type { LearnedKnowledge } from "../learning/types.js";
-import type { AgeLaw } from "../age/law.js";
 import { placed } from "./places.js";
 import type { Recipe } from "./types.js";
 
@@ -61,7 +59,8 @@ export function recipeInputs(
   };
   const asked = { ...own, ...present(recipe.conditions ?? {}), ...present(conditions) };
   if (!isLearned(knowledge)) {
-    const age = knowledge.age ?? lifeOf(developer, baseline.ageH);
+    const age =
+      knowledge.age ?? lifeOfBrew(developer.kind === "brew" ? developer.brew : undefined, baseline.ageH);
     const laws = age === undefined ? knowledge : { ...knowledge, age };
     return { baseline, conditions: asked, knowledge: laws, cautions: [] };
   }
@@ -78,25 +77,6 @@ export function recipeInputs(
     learned: now,
     cautions,
   };
-}
-
-/**
- * The law of age that a brew brings along: it lives as long as its make-up lets expect. A known time from an
- * older bath contradicts it, and no law is taken.
- */
-function lifeOf(developer: Recipe["developer"], knownAgeH: unknown = 0): AgeLaw | undefined {
-  if (developer.kind !== "brew") return undefined;
-  try {
-    const { lifeH, sources } = brewLife(developer.brew);
-    // An age that is no number is told where the known time is checked.
-    return typeof knownAgeH === "number" && lifeH > knownAgeH
-      ? { kind: "life", lifeH, sources, runs: 0 }
-      : undefined;
-  } catch (error) {
-    // What is wrong with a brew is told where the brew is checked.
-    if (isInputError(error)) return undefined;
-    throw error;
-  }
 }
 
 /**

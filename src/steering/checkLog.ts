@@ -4,7 +4,8 @@ import { longEnough, wrongKind } from "../core/guards.js";
 import type { TemperatureLog, TemperatureReading } from "../drift/log.js";
 import { judgeLog } from "./judge.js";
 import { meaningOf } from "./meaning.js";
-import { inOrder, placedReading, type PlacedReading } from "./readings.js";
+import { unlessUnreadable } from "../core/unlessUnreadable.js";
+import { inOrder, placedReading, unreadInLog, type PlacedReading } from "./readings.js";
 import { surroundingsOf } from "./surroundings.js";
 
 /** What {@link checkLog} returns. */
@@ -20,6 +21,8 @@ export type LogCheck =
       readonly ok: false;
       /** everything that is wrong with it */
       readonly problems: readonly CheckProblem[];
+      /** what else is in doubt about it */
+      readonly cautions: readonly Caution[];
     };
 
 /**
@@ -27,10 +30,12 @@ export type LogCheck =
  *
  * @param input - anything; a log is an array of 1 to 100,000 readings `{ timeS, temperatureC, changed? }`
  * @returns `ok: true` with the log in the order of time, each reading once, and what is in doubt about it; or
- * `ok: false` with every problem of its shape. Paths point into what was given
+ * `ok: false` with every problem of its shape, and that it holds no temperature at all. Paths point into what
+ * was given
  *
  * @remarks A reading that is absent or that no bath can have (outside 0 to 100 °C, 85 or exactly 0 of a
- * failed sensor) is a caution, and is left out of the log. One that may be in another unit is kept as it is.
+ * failed sensor) is a caution, and is left out of the log. One that may be in another unit is kept as it is. A
+ * field that is not read is a caution too. Never throws.
  *
  * @example
  * ```ts
@@ -40,6 +45,14 @@ export type LogCheck =
  * ```
  */
 export function checkLog(input: unknown): LogCheck {
+  return unlessUnreadable(
+    [input],
+    () => logCheck(input),
+    (problem) => ({ ok: false, problems: [problem], cautions: [] }),
+  );
+}
+
+function logCheck(input: unknown): LogCheck {
   const problems: CheckProblem[] = [];
   const placed: PlacedReading[] = [];
   attempt(problems, () => {
@@ -47,14 +60,15 @@ export function checkLog(input: unknown): LogCheck {
       attempt(problems, () => placed.push(numbered(`checkLog/${i}`, reading, i)));
     });
   });
-  if (problems.length > 0) return { ok: false, problems };
+  const unread = Array.isArray(input) ? unreadInLog("", input) : [];
+  if (problems.length > 0) return { ok: false, problems, cautions: unread };
   const ordered = inOrder(placed);
-  const { places, cautions } = judgeLog("", ordered, surroundingsOf("checkLog", {}), undefined);
-  return {
-    ok: true,
-    log: oneEach(ordered.readings.filter(isReading), places).map(asReading),
-    cautions: gravestFirst(cautions.filter(({ code }) => code !== "forecast-only")),
-  };
+  const { places, cautions: doubts } = judgeLog("", ordered, surroundingsOf("checkLog", {}), undefined);
+  const log = oneEach(ordered.readings.filter(isReading), places).map(asReading);
+  const cautions = gravestFirst([...doubts.filter(({ code }) => code !== "forecast-only"), ...unread]);
+  // No other function takes a log without a reading.
+  attempt(problems, () => longEnough("checkLog", log, 1));
+  return problems.length > 0 ? { ok: false, problems, cautions } : { ok: true, log, cautions };
 }
 
 /** A reading of a document: its temperature is a number, or absent. */

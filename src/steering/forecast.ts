@@ -5,16 +5,16 @@
 import type { Followed } from "./judge.js";
 import type { Surroundings } from "./surroundings.js";
 
-/** A vessel that was not told: an hour, by a factor of two. */
+/** A vessel that was not told: 3500 s, just short of an hour, by a factor of two (assumed). */
 const ANY_VESSEL = { timeConstantS: 3500, logSd: 0.7 };
-/** How well surroundings are known that were told, and that were not, °C. */
+/** How well surroundings are known that were told, and that were not, °C (assumed). */
 const AMBIENT_SD = { told: 1, untold: 5 };
 /**
- * How far from its surroundings a bath may start, °C: so wide that it decides nothing but what no reading
- * tells.
+ * How far from its surroundings a bath may start, °C (assumed): so wide that it decides nothing but what no
+ * reading tells.
  */
 const START_SD_C = 30;
-/** Readings fall in weight with their age, s: the law is not kept for ever. */
+/** Readings fall in weight with their age, by e in 900 s (assumed): the law is not kept for ever. */
 const MEMORY_S = 900;
 /** Where the prior of the time constant is looked at, in standard deviations. */
 const NODES: readonly number[] = [-3, -2.5, -2, -1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2, 2.5, 3];

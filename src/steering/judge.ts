@@ -24,14 +24,19 @@ export interface JudgedLog {
   readonly cautions: readonly Caution[];
 }
 
-/** A reading in the other unit counts for less than one that was given in °C. */
+/** A reading in the other unit counts for less than one that was given in °C (assumed). */
 const CONVERTED_WEIGHT = 0.9;
-/** What the bath was mixed to counts for half a reading. */
+/** What the bath was mixed to counts for half a reading (assumed). */
 const STATED_WEIGHT = 0.5;
 /** A log of many failures names the newest alone. */
 const MOST_NAMED = 50;
-/** A bath that must have moved by this while its readings stay the same: the thermometer is frozen, °C. */
+/** A bath that must have moved by this while its readings stay the same, °C (assumed): the thermometer is frozen. */
 const FROZEN_C = 1;
+
+/** A clock that shows whole seconds may be behind a reading by one, s (assumed). */
+const CLOCK_STEP_S = 1;
+/** A reading that is later than the clock. */
+const AHEAD: Meaning = { doubt: "reading-ahead" };
 
 /** A reading with its meaning and its place in the chain. */
 interface Judged extends Omit<PlacedReading, "changed"> {
@@ -47,14 +52,18 @@ interface Judged extends Omit<PlacedReading, "changed"> {
  *
  * @param at - where the readings are, as a JSON Pointer to their array
  * @param statedC - what the bath was mixed to, °C
+ * @param nowS - the clock: a later reading cannot have been taken
  */
 export function judgeLog(
   at: string,
   { readings, outOfOrder }: OrderedLog,
   known: Surroundings,
   statedC: number | undefined,
+  nowS: number = Infinity,
 ): JudgedLog {
-  const judged = meanings(readings, known, statedC);
+  const isAhead = ({ timeS }: PlacedReading): boolean => timeS > nowS + CLOCK_STEP_S;
+  const taken = readings.filter((one) => !isAhead(one));
+  const judged = [...meanings(taken, known, statedC), ...readings.filter(isAhead).map(aheadOfNow)];
   const usable = usableOf(judged);
   const stated: readonly Link[] =
     statedC === undefined
@@ -72,7 +81,7 @@ export function judgeLog(
   const doubted = judged.filter(({ followed, meaning }) => !followed || meaning.doubt !== undefined);
   const cautions = doubted
     .slice(-MOST_NAMED)
-    .map((one) => doubtAbout(one, chain, known, `${at}/${one.index}`, one.timeS > believedS));
+    .map((one) => doubtAbout(one, chain, known, `${at}/${one.index}`, one.timeS > believedS, nowS));
   const followedS = chain.at(-1)?.timeS;
   if (followedS !== newestS) cautions.push(doubt("forecast-only", "warn", at, { sinceS: followedS ?? 0 }));
   chain.forEach((one, i) => {
@@ -86,6 +95,16 @@ export function judgeLog(
   const places = new Set(chain.map(({ index }) => index));
   return { followed: merged(chain), places, trusted: believedS === newestS, cautions };
 }
+
+const aheadOfNow = ({ index, timeS, given, changed }: PlacedReading): Judged => ({
+  index,
+  timeS,
+  given,
+  changed,
+  meaning: AHEAD,
+  followed: false,
+  frozenC: undefined,
+});
 
 const celsiusOf = ({ meaning }: Judged): number => meaning.celsius as number;
 
@@ -151,8 +170,11 @@ function doubtAbout(
   known: Surroundings,
   at: string,
   now: boolean,
+  nowS: number,
 ): Caution {
   const severity = now ? "stop" : "note";
+  if (meaning === AHEAD)
+    return doubt("reading-ahead", severity, `${at}/timeS`, { limit: nowS, actual: timeS });
   const path = `${at}/temperatureC`;
   if (meaning.doubt === "reading-missing") return doubt("reading-missing", severity, path);
   const actual = given as number;

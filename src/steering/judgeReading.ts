@@ -1,8 +1,9 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { arrayOf, inRange, plainObject } from "../core/guards.js";
 import { judgeLog } from "./judge.js";
-import { inOrder, placedReading } from "./readings.js";
-import { surroundingsOf } from "./surroundings.js";
+import { unreadFields } from "../core/pointer.js";
+import { inOrder, placedReading, unreadInReading } from "./readings.js";
+import { SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import type { SteeringReading, SteeringSurroundings } from "./types.js";
 
 /** What {@link judgeReading} is told besides the readings. */
@@ -27,7 +28,8 @@ export interface JudgedReading {
  * @param log - the readings so far, none to 100,000
  * @param reading - the new one
  * @param options - what is known of vessel, surroundings and thermometer, and what the bath was mixed to
- * @returns whether it would be believed, its other meaning, and cautions with paths from `/reading`
+ * @returns whether it would be believed, its other meaning, and cautions with paths from `/reading`, or
+ * `/options`
  * @throws TypeError or RangeError as {@link steer} does
  *
  * @remarks By the rules of {@link steer}, which judges again when more readings have come: two that agree
@@ -64,6 +66,10 @@ export function judgeReading(
   return {
     trusted: !own.some(({ path }) => path === "/reading/temperatureC"),
     ...(celsius === undefined ? undefined : { celsius }),
-    cautions: gravestFirst(own),
+    cautions: gravestFirst([
+      ...own,
+      ...unreadInReading("/reading", reading),
+      ...unreadFields("/options", options, ["temperatureC", ...SURROUNDINGS_FIELDS]),
+    ]),
   };
 }

@@ -1,15 +1,15 @@
+import { inFahrenheit } from "../core/digits.js";
+import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
+import { FAHRENHEIT_ABOVE_C } from "../temperature/temperatureCautions.js";
 import type { DoubtCode } from "./text.js";
 
-/** What a thermometer gives that failed: a sensor's start value, a broken line, nothing. */
+/** What a thermometer gives that failed: a sensor's start value, a broken line, nothing (common practice). */
 const FAILURES: readonly number[] = [85, -127, 0];
 
 /** Water in °F is always above this; a bath in °C is below, and so the two units are told apart exactly. */
 export const UNITS_PART_C = 32;
 
-/** No bath is warmer than this, °C: 113 °F. */
-const WARMEST_C = 45;
-
-/** A stated temperature this near speaks for the reading as it is, °C. */
+/** A stated temperature this near speaks for the reading as it is, °C (assumed). */
 const STATED_WITHIN_C = 5;
 
 /** A reading, and what it can mean. */
@@ -30,8 +30,9 @@ export function meaningOf(given: unknown, statedC: number | undefined): Meaning 
   const stated = statedC !== undefined && Math.abs(given - statedC) <= STATED_WITHIN_C;
   if ((given > 0 && given <= UNITS_PART_C) || (stated && given >= 0 && given <= 100))
     return { celsius: given };
-  if (FAILURES.includes(given)) return { doubt: "reading-out-of-range" };
-  const other = Number((given > 0 ? (given - 32) / 1.8 : given * 1.8 + 32).toFixed(10));
-  if (!(other > 0 && other <= WARMEST_C)) return { doubt: "reading-out-of-range" };
+  if (FAILURES.includes(given) || given > inFahrenheit(FAHRENHEIT_ABOVE_C))
+    return { doubt: "reading-out-of-range" };
+  const other = Number((given > 0 ? fahrenheitToCelsius(given) : inFahrenheit(given)).toFixed(10));
+  if (!(other > 0)) return { doubt: "reading-out-of-range" };
   return { celsius: other, doubt: given > 0 ? "maybe-fahrenheit" : "maybe-celsius" };
 }

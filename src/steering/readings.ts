@@ -1,5 +1,7 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
+import type { Caution } from "../core/caution.js";
 import { arrayOf, inRange, isBoolean, plainObject } from "../core/guards.js";
+import { unreadFields } from "../core/pointer.js";
 
 /** A reading with its place in the log that was given. */
 export interface PlacedReading {
@@ -8,6 +10,23 @@ export interface PlacedReading {
   /** whatever was read */
   readonly given: unknown;
   readonly changed: boolean;
+}
+
+const FIELDS: readonly string[] = ["timeS", "temperatureC", "changed"];
+
+/** The fields of one reading that are not read. */
+export const unreadInReading = (path: string, reading: unknown): readonly Caution[] =>
+  typeof reading === "object" && reading !== null ? unreadFields(path, reading, FIELDS) : [];
+
+/** More fields than so many are not named. */
+const MOST_NAMED = 50;
+
+/** The fields of a log's readings that are not read: a change of the bath that is misspelt is none. */
+export function unreadInLog(path: string, log: readonly unknown[]): readonly Caution[] {
+  const unread: Caution[] = [];
+  for (let i = 0; i < log.length && unread.length < MOST_NAMED; i += 1)
+    unread.push(...unreadInReading(`${path}/${i}`, log[i]));
+  return unread.slice(0, MOST_NAMED);
 }
 
 /** A log in the order of time. */

@@ -8,19 +8,27 @@ import { checkedAppearance } from "../inspection/appearance.js";
 import { combineEstimates } from "../inspection/combineEstimates.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { rateFunction } from "../temperature/rateFunction.js";
+import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { aimPlan, drainOf } from "./aimPlan.js";
 import { appearanceOnPath } from "./appearance.js";
 import { equivalentOn } from "./equivalent.js";
 import { judgeLog, type Followed } from "./judge.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { pathOf, pathSdS, type PathInput } from "./path.js";
-import { orderedLog, type PlacedReading } from "./readings.js";
-import { surroundingsOf } from "./surroundings.js";
+import { unreadFields } from "../core/pointer.js";
+import { orderedLog, unreadInLog, type PlacedReading } from "./readings.js";
+import { timeStops } from "./refusal.js";
+import { SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
 
-/** How well a bath is known of which no reading is believed, °C: as the recipe says, and a cold vessel. */
+/** How well a bath is known of which no reading is believed, °C (assumed): as the recipe says, and a cold vessel. */
 const UNREAD_SD_C = 1;
+
+const FIELDS: readonly string[] = [
+  ...["baseline", "conditions", "knowledge", "log", "nowS", "appearance", "plan"],
+  ...SURROUNDINGS_FIELDS,
+];
 
 /**
  * Steers a development in progress: when to pour out, by the readings so far.
@@ -29,14 +37,14 @@ const UNREAD_SD_C = 1;
  * readings, one or more, and what is known of vessel, surroundings and thermometer; the moment of the image's
  * appearance; the plan
  * @returns the whole time and what is left of it, in s with 90 % intervals; the same as work done, in s of a
- * bath that stays at one temperature; whether to pour out; whether the newest reading is believed; the plan,
- * aimed anew; cautions, doubts about the newest reading first
+ * bath that stays at one temperature; whether to pour out; whether the newest reading is believed; whether the
+ * time is refused; the plan, aimed anew; cautions, gravest first
  * @throws TypeError or RangeError when a field is of the wrong kind or out of range. A reading is never
  * refused for its temperature, its order or its absence: a throw in the middle of a run is no answer
  *
  * @remarks In doubt is what is no number, what is above 32 °C or not above 0 °C (unless
  * `conditions.temperatureC` lies within 5 °C), what is farther from the longest chain of agreeing readings
- * than vessel and thermometer allow, and equal readings of a bath that must have moved by 1 °C. The doubt is
+ * than vessel and thermometer allow, what is more than 1 s later than `nowS`, and equal readings of a bath that must have moved by 1 °C. The doubt is
  * a caution, and `trusted` is false while it is about the newest reading.
  *
  * A reading in doubt is left out, with one exception: one that fits in the other unit serves the forecast in
@@ -46,6 +54,9 @@ const UNREAD_SD_C = 1;
  * believed where the log says `changed`. The bath is poured out at the median of the forecast: behind the
  * last reading that is followed, Newton's law of cooling, fitted with a prior on vessel, surroundings and
  * reading. The path goes to {@link compensate} as a log, and its own error joins the interval.
+ *
+ * The time is refused where {@link compensate} refuses that of the same facts. A reading in doubt refuses
+ * nothing.
  *
  * A thermometer that is wrong by a steady amount, or creeps, cannot be told from its readings: only the
  * image's appearance can disagree with it.
@@ -78,11 +89,11 @@ export function steer(input: SteerInput): SteerAnswer {
   const due = inNameOf("steer", () => compensate(baseline, others, knowledge));
   const statedC = typeof temperatureC === "number" ? temperatureC : undefined;
   if (statedC !== undefined) inRange("steer/conditions/temperatureC", statedC, 0, 100, "temperatureC");
-  const { followed, trusted, cautions: doubts } = judgeLog("/log", ordered, known, statedC);
   const { timeS: newestS } = ordered.readings.at(-1) as PlacedReading;
   if (appearance !== undefined) plainObject("steer/appearance", appearance);
   const seenS = appearance === undefined ? 0 : checkedAppearance("steer/appearance", appearance.appearanceS);
   const nowS = inRange("steer/nowS", input.nowS ?? Math.max(newestS, seenS), 0, LONGEST_CLOCK_S, "timeS");
+  const { followed, trusted, cautions: doubts } = judgeLog("/log", ordered, known, statedC, nowS);
   const law = knowledge.temperature ?? genericTemperatureLaw;
   const request: PathInput = {
     ...followedOr(followed, statedC, baseline, known.readingSdC),
@@ -106,12 +117,16 @@ export function steer(input: SteerInput): SteerAnswer {
   const both = seen === undefined ? undefined : combineEstimates(computed, seen);
   const total = both === undefined ? computed : { timeS: both.timeS, lowS: both.lowS, highS: both.highS };
   const cautions = [
+    ...(statedC === undefined ? [] : fahrenheitCautions(statedC, "/conditions/temperatureC")),
+    ...(known.ambientC === undefined ? [] : fahrenheitCautions(known.ambientC, "/ambientC")),
     ...doubts,
     ...(isPast(nowS, total.timeS)
       ? [doubt("target-passed", "stop", undefined, { limit: total.timeS, actual: nowS })]
       : []),
     ...(both?.cautions ?? []).map((one) => ({ ...one, path: "/appearance" })),
     ...answer.cautions.filter(({ code }) => code !== "log-held").map(aboutLog),
+    ...unreadFields("", input, FIELDS),
+    ...unreadInLog("/log", log),
   ];
   const remaining = fromNow(total, nowS);
   const referenceC = statedC ?? baseline.temperatureC;
@@ -125,6 +140,7 @@ export function steer(input: SteerInput): SteerAnswer {
     equivalent: equivalentOn({ path: path.log, referenceC, law, nowS, dueS, byBathS: computed.timeS, total }),
     action: remaining.timeS <= drainS ? "pour-out" : "continue",
     trusted,
+    refused: timeStops(cautions).length > 0,
     ...(plan === undefined ? undefined : { plan: aimPlan(plan, nowS, total.timeS) }),
     cautions: gravestFirst(cautions),
   };

@@ -1,9 +1,10 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { ambientTemperature } from "../drift/ambient.js";
 import { handbookVessels } from "../handbook/vessels.js";
 import type { SteeringSurroundings } from "./types.js";
 
-/** How well one reading is known, °C: a scale read to half a degree, 0.5/√12, rounded up. */
+/** How well one reading is known, °C: a scale read to half a degree, 0.5/√12, rounded up (assumed). */
 const READING_SD_C = 0.15;
 
 /** What is known of vessel, air and thermometer, checked. */
@@ -13,10 +14,13 @@ export interface Surroundings {
   readonly readingSdC: number;
 }
 
+/** The fields of what is known of the surroundings. */
+export const SURROUNDINGS_FIELDS: readonly string[] = ["ambientC", "vessel", "readingSdC"];
+
 /** Checks what is known of the surroundings. */
 export function surroundingsOf(where: string, given: SteeringSurroundings): Surroundings {
   const { ambientC, vessel, readingSdC = READING_SD_C } = given;
-  if (ambientC !== undefined) inRange(where, ambientC, -50, 100, "temperatureC", "/ambientC");
+  if (ambientC !== undefined) ambientTemperature(where, ambientC);
   inRange(where, readingSdC, 0.001, 5, "temperatureDifferenceC", "/readingSdC");
   return { ambientC, vessel: vesselOf(`${where}/vessel`, vessel), readingSdC };
 }
@@ -31,11 +35,14 @@ function vesselOf(where: string, vessel: SteeringSurroundings["vessel"]): Surrou
   };
 }
 
-/** Air and water jackets that are not told: a small bath in a room of 5 to 35 °C, and a tempered jacket. */
+/**
+ * Air and water jackets that are not told: a small bath in a room of 5 to 35 °C, and a tempered jacket up to
+ * 4 °C away (assumed).
+ */
 const AIR = { timeConstantS: 1000, coldestC: 5, warmestC: 35 };
 const JACKET = { timeConstantS: 105, awayC: 4 };
 
-/** How far the surroundings that were told may be off, °C. */
+/** How far the surroundings that were told may be off, °C (assumed). */
 const AMBIENT_WITHIN_C = 2;
 
 /**

@@ -23,6 +23,7 @@ export interface DoubtData {
 export type ReadingCautionCode =
   | "maybe-celsius"
   | "reading-missing"
+  | "reading-ahead"
   | "reading-out-of-range"
   | "reading-jump"
   | "thermometer-frozen"
@@ -39,6 +40,8 @@ export const readingSentences: Pick<CautionSentences, ReadingCautionCode> = {
     `${digits(actual, 4)} °C: was a reading in °C converted from °F? ` +
     `Then it was ${decimals(data.celsius)} °C.`,
   "reading-missing": () => "No reading came from the thermometer.",
+  "reading-ahead": ({ limit, actual }) =>
+    `The reading is of ${lengthText(actual)} after the pour-in, and the clock is at ${lengthText(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
     `No bath is at ${degrees(actual, unit)}. Check the thermometer.`,
   "reading-jump": ({ limit, actual }, unit) =>
@@ -62,6 +65,7 @@ const SENTENCES: Pick<CautionSentences, DoubtCode> = {
 const QUANTITIES: { readonly [Code in DoubtCode]?: MeasuredQuantity } = {
   "maybe-fahrenheit": "temperatureC",
   "maybe-celsius": "temperatureC",
+  "reading-ahead": "timeS",
   "reading-out-of-range": "temperatureC",
   "reading-jump": "temperatureDifferenceC",
   "thermometer-frozen": "temperatureDifferenceC",

@@ -92,8 +92,10 @@ export interface SteerAnswer {
   readonly action: "continue" | "pour-out";
   /** whether the newest reading is believed as it was given */
   readonly trusted: boolean;
+  /** a caution of severity `"stop"` about the time is in the way, not about a reading: do not go by it */
+  readonly refused: boolean;
   /** the plan, aimed anew, where one was given */
   readonly plan?: ProcessPlan;
-  /** doubts about readings first, then what `compensate` finds unwise; paths point into what was given */
+  /** gravest first: doubts about readings, what `compensate` finds unwise; paths point into what was given */
   readonly cautions: readonly Caution[];
 }

@@ -7,9 +7,7 @@ import { sourcesOf } from "../core/term.js";
 import { asArrheniusLaw } from "./asArrheniusLaw.js";
 import { temperatureEffect } from "./cause.js";
 import { GIVEN_LAW_SD_KJ, type ArrheniusLaw, type ReadyTemperatureLaw } from "./law.js";
-
-/** Above this no plate is developed, °C: `compensate` asks there whether °F was meant. */
-const HOTTEST_C = 45;
+import { FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 
 /** Temperature as a number that runs teach. */
 export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
@@ -33,5 +31,5 @@ export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
       ? law
       : { ...(law as ArrheniusLaw), activationEnergyKJPerMol: found.value, sdKJPerMol: found.sd };
   },
-  unfit: (_law, _from, to) => (to > HOTTEST_C ? "maybe-fahrenheit" : undefined),
+  unfit: (_law, _from, to) => (to > FAHRENHEIT_ABOVE_C ? "maybe-fahrenheit" : undefined),
 };

@@ -7,7 +7,7 @@ import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
 import { bathTemperature } from "./law.js";
 import { temperatureSentences } from "./text.js";
 
-/** Above this a reading is probably in °F. */
+/** Above this a temperature is probably in °F, and no bath is so warm: 113 °F (assumed). */
 export const FAHRENHEIT_ABOVE_C: number = 45;
 
 /** What is known of the developer and the emulsion, for the cautions that depend on them. */
@@ -54,6 +54,21 @@ export function temperatureCautions(
 
 const NONE: readonly Caution[] = [];
 
+/** Whether a temperature in °C, of a bath or of what is around it, is probably in °F. */
+export function fahrenheitCautions(c: number, path: string | undefined): readonly Caution[] {
+  if (!(c > FAHRENHEIT_ABOVE_C)) return NONE;
+  const data = { celsius: Number(fahrenheitToCelsius(c).toFixed(1)) };
+  const figures = { quantity: "temperatureC", limit: FAHRENHEIT_ABOVE_C, actual: c, data } as const;
+  return [
+    makeCaution(
+      temperatureSentences,
+      "maybe-fahrenheit",
+      "stop",
+      path === undefined ? figures : { path, ...figures },
+    ),
+  ];
+}
+
 /** The same for a checked temperature. */
 export function bathCautions(
   c: number,
@@ -69,11 +84,8 @@ export function bathCautions(
     path === undefined
       ? { quantity: "temperatureC", limit, actual: c }
       : { path, quantity: "temperatureC", limit, actual: c };
-  if (c > FAHRENHEIT_ABOVE_C) {
-    const data = { celsius: Number(fahrenheitToCelsius(c).toFixed(1)) };
-    const figures = Object.assign(about(FAHRENHEIT_ABOVE_C), { data });
-    return [makeCaution(temperatureSentences, "maybe-fahrenheit", "stop", figures)];
-  }
+  const fahrenheit = fahrenheitCautions(c, path);
+  if (fahrenheit.length > 0) return fahrenheit;
   const past = (
     code: "hydroquinone-cold" | "soft-emulsion-warm",
     stop: boolean,

@@ -8,6 +8,7 @@ import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/pars
 import type { ProcessVessel } from "../handbook/process.js";
 import { steeringTexts, type SteeringTexts } from "./steeringTexts.js";
 import { followedStepS, steeringGoal } from "../steering/steeringGoal.js";
+import { timeStops } from "../steering/refusal.js";
 import type { SteerAnswer } from "../steering/types.js";
 import { cautionSentence } from "./cautionSentence.js";
 import { checkedCautions } from "./checkedCautions.js";
@@ -28,7 +29,8 @@ export interface DescribeSteeringOptions extends TemperatureUnitOptions {
  * @param texts - the catalogue of another language; English when left out
  * @param options - `vessel`: where it is, `"tank"` when left out; `unit`: `"C"` or `"F"` for every
  * temperature, °C when left out; `stepS`: the step that the time was shown to before
- * @returns where `trusted` is false, first why the newest reading is in doubt, and whether the forecast is
+ * @returns where the time is refused, first what there is to stop for, and the goal as what the laws alone
+ * would say; where `trusted` is false, why the newest reading is in doubt, and whether the forecast is
  * followed alone; the goal as {@link steeringGoal} shows it, counted from the pour-in; how far it is past, if
  * it is; what the bath has done to it; what the image's appearance has done to it, where it was seen
  * @throws TypeError when an argument or a field is of the wrong kind
@@ -71,7 +73,12 @@ export function describeSteering(
   const coded = (wanted: CautionCode): Caution | undefined => cautions.find(({ code }) => code === wanted);
   const passed = said(coded("target-passed"));
   const doubts = trusted ? [] : [...said(newestDoubt(cautions)), ...said(coded("forecast-only"))];
-  const goal = action === "pour-out" ? texts.now(lift) : texts.goal(formatTime(rounded.timeS), lift);
+  const stops = timeStops(cautions).map(
+    (one) => `${texts.cautions.severities.stop}: ${cautionSentence(one, texts.cautions, unit)}`,
+  );
+  const refused = stops.length > 0;
+  const goalTime = formatTime(rounded.timeS);
+  const ready = action === "pour-out" ? texts.now(lift) : texts.goal(goalTime, lift);
   const { nowS: doneS, timeS: neededS } = plainObject(
     `${at}/equivalent`,
     equivalent,
@@ -93,12 +100,13 @@ export function describeSteering(
   const bath =
     differs(soFar) && soFar > 0 === colder
       ? texts.drifted(colder, moment("nowS", nowS), moment("equivalent/nowS", doneS))
-      : texts.drifting(colder, formatTime(rounded.timeS), formatTime(workS));
-  // Nothing is as planned once the target is past.
-  const asPlanned = passed.length > 0 ? [] : [texts.asPlanned];
+      : texts.drifting(colder, goalTime, formatTime(workS));
+  // Nothing is as planned once the target is past, or where the time is refused.
+  const asPlanned = passed.length > 0 || refused ? [] : [texts.asPlanned];
   return [
+    ...(refused ? [texts.refused, ...stops] : []),
     ...doubts,
-    goal,
+    refused ? texts.refusedGoal(goalTime, lift) : ready,
     ...passed,
     ...(differs(byTheEnd) ? [bath] : asPlanned),
     ...(seen === undefined ? [] : [image(seen.timeS, total.timeS, rounded.stepS, texts)]),

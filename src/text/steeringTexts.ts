@@ -7,12 +7,16 @@ import { englishCautions } from "./englishCautions.js";
 
 /** A catalogue: all that steering says, in one language. Times are as a clock shows. */
 export interface SteeringTexts {
-  /** the cautions and their sentences: a reading in doubt, a target that is past */
+  /** the cautions: how grave they are, and their sentences */
   readonly cautions: CautionTexts;
   /** when the negative is to be out of the bath, counted from when it went in; `lift` in a tray */
   readonly goal: (time: string, lift: boolean) => string;
   /** the same, once it is time */
   readonly now: (lift: boolean) => string;
+  /** the first line where the time is refused */
+  readonly refused: string;
+  /** the goal where it is refused */
+  readonly refusedGoal: (time: string, lift: boolean) => string;
   /** the bath does what was planned */
   readonly asPlanned: string;
   /** so far the bath was colder or warmer, as the work done says */
@@ -28,6 +32,11 @@ export const steeringTexts: SteeringTexts = {
   cautions: englishCautions,
   goal: (time, lift) => (lift ? `Lift out ${time} after it went in.` : `Pour out ${time} after the pour-in.`),
   now: (lift) => (lift ? "Lift out now." : "Pour out now."),
+  refused: "No time to go by:",
+  refusedGoal: (time, lift) =>
+    lift
+      ? `The laws alone would say: lift out ${time} after it went in.`
+      : `The laws alone would say: pour out ${time} after the pour-in.`,
   asPlanned: "The bath is as planned.",
   drifted: (colder, clock, work) =>
     `The bath is ${colder ? "colder" : "warmer"} than planned: ${clock} has done the work of ${work}.`,

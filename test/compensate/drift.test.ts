@@ -76,6 +76,18 @@ describe("compensate with a drifting bath", () => {
       6,
     );
   });
+  it("asks whether surroundings are in °F", () => {
+    const said = (ambientC: number): unknown => {
+      const { cautions, refused } = compensate(
+        known,
+        { temperatureC: { startC: 20, ambientC, timeConstantS: 2800 } },
+        knowledge,
+      );
+      return [refused, cautions.flatMap((one) => (one.code === "maybe-fahrenheit" ? [one.path] : []))];
+    };
+    expect(said(45)).toEqual([false, []]);
+    expect(said(68)).toEqual([true, ["/conditions/temperatureC/ambientC"]]);
+  });
   it("lets the other causes decide how far the bath drifts", () => {
     const baseline = { ...known, dilution: "1+9", gamma: 0.6 };
     const growth: GrowthLaw = { gammaInfinity: 1.4, ratePerS: 0.004, appearanceS: 30 };

@@ -96,6 +96,8 @@ describe("remainingTime", () => {
     expect(ahead(15)).toEqual([]);
     // Warmest, or coldest, in the middle, and there alone beyond the limit; the pour-out comes before the
     // forecast turns to °F.
+    const warmAir = { startC: 20, ambientC: 68, timeConstantS: 1e6 };
+    expect(ahead(warmAir)).toEqual([["maybe-fahrenheit", 68, "/temperatureAt/ambientC"]]);
     const { remainingS } = remainingTime({ ...ask, temperatureAt: 20 });
     const swing = (by: number): TemperatureLog =>
       Array.from({ length: 41 }, (_, i) => ({
@@ -192,15 +194,15 @@ describe("startTemperatureFor", () => {
     { ...question, timeConstantS: 400 },
     { ...question, law: { kind: "coefficient", ratio: 2, intervalC: 10 } },
   ])("makes the drifting bath do the steady one's work: air $ambientC °C, $timeConstantS s", (asked) => {
-    const startC = startTemperatureFor(asked);
+    const { startC } = startTemperatureFor(asked);
     expect(work(startC, asked) / 600).toBeCloseTo(1, 9);
     expect(startC > 20).toBe(asked.ambientC < 20);
   });
   it("is the target itself in air of the target's temperature, and for a law without temperature", () => {
-    expect(startTemperatureFor({ ...question, ambientC: 20 })).toBeCloseTo(20, 9);
+    expect(startTemperatureFor({ ...question, ambientC: 20 }).startC).toBeCloseTo(20, 9);
     const level: TemperatureLaw = { kind: "coefficient", ratio: 1, intervalC: 10 };
-    expect(startTemperatureFor({ ...question, law: level })).toBeCloseTo(20, 9);
-    expect(startTemperatureFor({ ...question, law: level, ambientC: 30 })).toBeCloseTo(20, 9);
+    expect(startTemperatureFor({ ...question, law: level }).startC).toBeCloseTo(20, 9);
+    expect(startTemperatureFor({ ...question, law: level, ambientC: 30 }).startC).toBeCloseTo(20, 9);
   });
   it("refuses what cannot be", () => {
     const refuses = (change: object | null, error: Error): void => {
@@ -239,6 +241,25 @@ describe("startTemperatureFor", () => {
     );
   });
 
+  it("asks whether the target or the surroundings are in °F, and stops for what it comes to", () => {
+    const said = (change: object): unknown =>
+      startTemperatureFor({ ...question, ...change }).cautions.map((one) => [one.code, one.path]);
+    expect(said({})).toEqual([]);
+    expect(said({ ambientC: 45 })).toEqual([]);
+    expect(said({ ambientC: 68 })).toEqual([["maybe-fahrenheit", "/ambientC"]]);
+    expect(said({ targetC: 68 })).toEqual([
+      ["maybe-fahrenheit", "/targetC"],
+      ["maybe-fahrenheit", undefined],
+    ]);
+    expect(said({ targetC: 16 })).toEqual([["temperature-unusual", "/targetC"]]);
+    expect(said({ targetC: 5, ambientC: 30, timeConstantS: 1800 })).toEqual(
+      [
+        ["temperature-unusual", "/targetC"],
+        ["temperature-limit", undefined],
+      ].reverse(),
+    );
+  });
+
   it("lets a bath at 0 °C stay there in air of 0 °C: it does not freeze", () => {
     expect(
       startTemperatureFor({
@@ -247,7 +268,7 @@ describe("startTemperatureFor", () => {
         ambientC: 0,
         timeConstantS: 3600,
         law: { kind: "coefficient", ratio: 2, intervalC: 10 },
-      }),
+      }).startC,
     ).toBeCloseTo(0, 12);
   });
 });

@@ -165,6 +165,16 @@ describe("another language", () => {
       planProcess({ ...hut, baths: { fix: { usedCm2PerL: 20000, clearingS: 9, durationS: 10 } } }),
       planProcess({ ...hut, material: "plate", baths: { wash: { method: "changes" } } }),
       planProcess({ ...hut, temperatureC: 10 }),
+      planProcess({
+        vessel: "tank",
+        temperatureC: 14,
+        agitation: "stand",
+        dilution: "1+19",
+        answer: compensate(
+          { timeS: 510, temperatureC: 20, agitation: { everyS: 60 }, dilution: "1+9" },
+          { agitation: { everyS: 30 }, dilution: "stock" },
+        ),
+      }),
       replaceDevelopment(planProcess(hut), { atS: 300, remainingS: 3 }),
     ];
     const seen = new Set<string>();

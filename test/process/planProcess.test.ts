@@ -653,6 +653,80 @@ describe("a plan of an answer", () => {
   });
 });
 
+describe("a plan of an answer that says how", () => {
+  const known = { timeS: 600, temperatureC: 20, agitation: { everyS: 60 }, dilution: "1+9" } as const;
+  const today = { temperatureC: 18, agitation: { everyS: 30 }, dilution: "1+14" } as const;
+  const answer = compensate(known, today);
+
+  it("takes temperature, agitation and dilution from it", () => {
+    const plan = planProcess({ vessel: "tank", answer, volumeMl: 300 });
+    expect(plan.handling.agitation).toEqual({ everyS: 30 });
+    expect(stepOf(plan, "develop").temperatureC).toBe(18);
+    expect(plan.materials[0]).toMatchObject({ name: "developer", dilution: "1+14", stockMl: 20 });
+    expect(codes(plan.cautions)).not.toContain("answer-differs");
+  });
+
+  it("takes the known side where today is as it was", () => {
+    const same = compensate(known, { agitation: { everyS: 60 } });
+    const plan = planProcess({ vessel: "tray", answer: same });
+    expect(stepOf(plan, "develop").temperatureC).toBe(20);
+    expect(plan.handling.agitation).toEqual({ everyS: 60 });
+  });
+
+  it.each([
+    ["a drift", { startC: 22, ambientC: 18, timeConstantS: 3000 }, 22],
+    [
+      "a log",
+      [
+        { timeS: 0, temperatureC: 21 },
+        { timeS: 300, temperatureC: 20 },
+      ],
+      21,
+    ],
+  ])("is at the temperature at pour-in of %s", (_, temperatureC, startC) => {
+    const plan = planProcess({ vessel: "tank", answer: compensate(known, { temperatureC }) });
+    expect(stepOf(plan, "develop").temperatureC).toBe(startC);
+  });
+
+  it("says where the input has another", () => {
+    const planned = { temperatureC: 25, agitation: "continuous", dilution: "1+9" } as const;
+    const plan = planProcess({ vessel: "tank", answer, ...planned });
+    expect(plan.handling.agitation).toBe("continuous");
+    expect(stepOf(plan, "develop").temperatureC).toBe(25);
+    const differing = plan.cautions.filter(({ code }) => code === "answer-differs");
+    expect(differing.map(({ severity, path, data }) => [severity, path, data])).toEqual([
+      ["warn", "/temperatureC", { cause: "temperature", answered: 18, planned: 25 }],
+      ["warn", "/dilution", { cause: "dilution", answered: "1+14", planned: "1+9" }],
+      ["warn", "/agitation", { cause: "agitation", answered: 30, planned: "continuous" }],
+    ]);
+  });
+
+  it("takes what is written otherwise for the same", () => {
+    const plan = planProcess({
+      vessel: "tank",
+      answer,
+      temperatureC: 18.04,
+      agitation: { everyS: 30 },
+      dilution: { stockParts: 2, waterParts: 28 },
+    });
+    expect(codes(plan.cautions)).not.toContain("answer-differs");
+  });
+
+  it("has the vessel's habit where the answer is silent, and no time without a temperature", () => {
+    const silent = compensate({ timeS: 600, temperatureC: 20 }, {});
+    expect(planProcess({ vessel: "tank", answer: silent }).handling.agitation).toEqual({ everyS: 60 });
+    const { factors, ...rowless } = silent;
+    expect(factors.length).toBe(2);
+    for (const input of [
+      { vessel: "tank", timeS: 600 },
+      { vessel: "tank", answer: rowless },
+    ])
+      expect(() => planProcess(anyOf(input))).toThrow(
+        expect.objectContaining({ code: "missing", path: "/input/temperatureC" }),
+      );
+  });
+});
+
 describe("a field that is not read", () => {
   it("is named with its path", () => {
     const plan = planProcess(

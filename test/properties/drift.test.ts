@@ -212,7 +212,7 @@ describe("startTemperatureFor", () => {
   ])(
     "makes the drifting bath end when the steady one would",
     (law: TemperatureLaw, timeS, targetC, ambientC, timeConstantS) => {
-      const startC = startTemperatureFor({ timeS, targetC, ambientC, timeConstantS, law });
+      const { startC } = startTemperatureFor({ timeS, targetC, ambientC, timeConstantS, law });
       const temperatureAt = { startC, ambientC, timeConstantS };
       close(developUntil({ equivalentS: timeS, referenceC: targetC, law, temperatureAt }), timeS, 1e-8);
       expect((startC - targetC) * (ambientC - targetC)).toBeLessThanOrEqual(0);

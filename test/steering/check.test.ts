@@ -112,6 +112,30 @@ describe("checkLog", () => {
     expect(log.map(({ timeS }) => timeS)).toEqual([240, 360]);
     expect(cautions.map(({ path }) => path)).toEqual([0, 1, 2, 3, 4, 5].map((i) => `/${i}/temperatureC`));
   });
+  it("names a field that is not read, and holds no log without a reading", () => {
+    const check = checkLog([{ timeS: 0, tempC: 20 }]);
+    expect(check).toMatchObject({ ok: false, problems: [{ code: "empty", path: "" }] });
+    expect(check.cautions.map(({ code, path, data }) => [code, path, data])).toEqual([
+      ["reading-missing", "/0/temperatureC", undefined],
+      ["unknown-field", "/0/tempC", { field: "tempC", nearest: "temperatureC" }],
+    ]);
+    const misspelt = { timeS: 60, temperatureC: 18, chnaged: true };
+    const unknown = { code: "unknown-field", data: { field: "chnaged", nearest: "changed" } };
+    expect(sound([steady[0], misspelt]).cautions).toContainEqual(
+      expect.objectContaining({ ...unknown, path: "/1/chnaged" }),
+    );
+    expect(judgeReading(steady, anyOf(misspelt), anyOf({ ambientc: 20 })).cautions).toEqual(
+      expect.arrayContaining([
+        expect.objectContaining({ ...unknown, path: "/reading/chnaged" }),
+        expect.objectContaining({
+          path: "/options/ambientc",
+          data: { field: "ambientc", nearest: "ambientC" },
+        }),
+      ]),
+    );
+    const many = Array.from({ length: 80 }, (_, i) => ({ timeS: i, temperatureC: 18, note: "" }));
+    expect(sound(many).cautions.length).toBe(50);
+  });
   it("reports every problem of shape, none thrown", () => {
     const check = checkLog([
       { timeS: "0", temperatureC: 14 },
@@ -133,7 +157,10 @@ describe("checkLog", () => {
         throw new Error("a bug");
       },
     };
-    expect(() => checkLog([broken])).toThrow(new Error("a bug"));
+    expect(checkLog([broken])).toMatchObject({
+      ok: false,
+      problems: [{ code: "wrong-type", path: "", expected: { must: "plain-data" } }],
+    });
     for (const none of [undefined, null, "x", {}, []]) expect(checkLog(none)).toMatchObject({ ok: false });
   });
 });

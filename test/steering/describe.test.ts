@@ -1,6 +1,7 @@
 /* What is said of a development in progress: the goal, counted from the pour-in, and why it moved. */
 import { describe, expect, it } from "vitest";
 import {
+  compensate,
   describeSteering,
   isInputError,
   newtonDrift,
@@ -10,6 +11,7 @@ import {
   steer,
   steeringGoal,
   type SteerAnswer,
+  type SteerInput,
   type SteeringTexts,
 } from "../../src/index.js";
 import { de } from "../../src/texts/de.js";
@@ -29,6 +31,8 @@ const plain: SteeringTexts = {
   cautions: { severities: de.cautions.severities, sentences: {} },
   goal: (time, lift) => `goal ${time} ${lift}`,
   now: (lift) => `now ${lift}`,
+  refused: "refused",
+  refusedGoal: (time, lift) => `refused goal ${time} ${lift}`,
   asPlanned: "as planned",
   drifted: (colder, clock, work) => `drifted ${colder} ${clock} ${work}`,
   drifting: (colder, clock, work) => `drifting ${colder} ${clock} ${work}`,
@@ -137,6 +141,73 @@ describe("describeSteering", () => {
     expect(lines[1]).toMatch(/past its time\.$/);
     expect(lines).not.toContain("as planned");
     expect(describeSteering(followed(14, 14, 0, { nowS: 1000 }), de.steering)[1]).toMatch(/überschritten/);
+  });
+  const known = { timeS: 600, temperatureC: 20 };
+  const steady = [{ timeS: 0, temperatureC: 20 }];
+  const cooling = newtonDrift({ startC: 6, ambientC: 0, timeConstantS: 1000 });
+  it.each<readonly [string, string, SteerInput]>([
+    [
+      "a bath that is spent",
+      "bath-too-slow",
+      { baseline: known, conditions: { usedCm2PerL: 9000 }, log: steady },
+    ],
+    [
+      "a known time in °F",
+      "maybe-fahrenheit",
+      { baseline: { ...known, temperatureC: 68 }, conditions: {}, log: steady },
+    ],
+    [
+      "a bath past its life",
+      "bath-past-life",
+      {
+        baseline: known,
+        conditions: { ageH: 10 },
+        knowledge: { age: { kind: "life", lifeH: 2 } },
+        log: steady,
+      },
+    ],
+    [
+      "a bath that gets too cold",
+      "temperature-limit",
+      {
+        baseline: known,
+        conditions: {},
+        log: [0, 300, 600, 900].map((timeS) => ({ timeS, temperatureC: cooling(timeS) })),
+      },
+    ],
+  ])("begins with the stop for %s, and has no goal to go by", (_, code, input) => {
+    const answer = steer(input);
+    const { baseline: time, conditions, knowledge } = input;
+    const stops = answer.cautions.filter(({ severity }) => severity === "stop");
+    expect(stops.map((one) => one.code)).toEqual([code]);
+    expect(answer).toMatchObject({ trusted: true, refused: true });
+    if (code !== "temperature-limit") expect(compensate(time, conditions, knowledge).refused).toBe(true);
+    const lines = describeSteering(answer, plain);
+    const goal = formatTime(steeringGoal(answer).timeS);
+    expect(lines.slice(0, 3)).toEqual([
+      "refused",
+      `${de.cautions.severities.stop}: ${stops[0]!.message}`,
+      `refused goal ${goal} false`,
+    ]);
+    expect(lines).not.toContain("as planned");
+    expect(describeSteering(answer).join(" ")).toMatch(/laws alone would say: pour out/);
+    const inTray = { vessel: "tray" } as const;
+    expect(describeSteering(answer, undefined, inTray)[2]).toMatch(/: lift out .* went in\.$/);
+    expect(describeSteering(answer, de.steering, inTray)[2]).toMatch(/: .* Einlegen herausheben\.$/);
+    expect(describeSteering(answer, de.steering)[2]).toMatch(/: .* Einguss ausgießen\.$/);
+  });
+  it("has no other time for a reading in doubt, or a target that is past", () => {
+    const log = [...steady, { timeS: 60, temperatureC: 68 }];
+    const doubted = steer({ baseline: known, conditions: {}, log });
+    const past = steer({ baseline: known, conditions: {}, log: steady, nowS: 700 });
+    for (const { refused, cautions } of [doubted, past]) {
+      expect(cautions[0]?.severity).toBe("stop");
+      expect(refused).toBe(false);
+    }
+    const both = steer({ baseline: known, conditions: { usedCm2PerL: 9000 }, log });
+    const doubt = both.cautions.find(({ path }) => path === "/log/1/temperatureC")!.message;
+    expect(describeSteering(both, plain)[2]).toBe(doubt);
+    expect(describeSteering(both, plain)[3]).toMatch(/^refused goal/);
   });
   it("refuses what is no answer", () => {
     const codeOf = (value: unknown): string => {

@@ -34,6 +34,47 @@ describe("steer", () => {
     expect(answer.trusted).toBe(true);
     expect(ask(steady(20, 5)).remaining.timeS).toBeCloseTo(600 - 240, 4);
   });
+  it("asks whether what the bath was mixed to, or the air, is in °F", () => {
+    const said = (more: Partial<SteerInput>): unknown => {
+      const { cautions, refused } = ask([reading(0, 20)], more);
+      return [refused, cautions.flatMap((one) => (one.code === "maybe-fahrenheit" ? [one.path] : []))];
+    };
+    expect(said({ conditions: { temperatureC: 20 }, ambientC: 45 })).toEqual([false, []]);
+    expect(said({ conditions: { temperatureC: 68 } })).toEqual([true, ["/conditions/temperatureC"]]);
+    expect(said({ ambientC: 68 })).toEqual([true, ["/ambientC"]]);
+  });
+  it.each([
+    ["a later minute", [reading(300, 24, true)]],
+    ["milliseconds", [60, 120].map((timeS) => reading(1000 * timeS, 24))],
+  ])("is not steered by a reading that is later than now: %s", (_, late) => {
+    const sound = [reading(0, 20), reading(60, 20)];
+    const without = ask(sound, { nowS: 100 });
+    const answer = ask([...sound, ...late], { nowS: 100 });
+    expect(answer.trusted).toBe(false);
+    expect(answer.refused).toBe(false);
+    expect(answer.total).toEqual(without.total);
+    expect(answer.equivalent).toEqual(without.equivalent);
+    const said = answer.cautions.filter(({ code }) => code === "reading-ahead");
+    expect(said.map(({ severity, path, limit, actual }) => [severity, path, limit, actual])).toEqual(
+      late.map(({ timeS }, i) => ["stop", `/log/${i + 2}/timeS`, 100, timeS]),
+    );
+  });
+  it("believes a reading within a second of a clock that shows whole ones", () => {
+    const log = [reading(0, 20), reading(60.9, 20)];
+    expect(ask(log, { nowS: 60 })).toMatchObject({ trusted: true, nowS: 60 });
+    expect(codes(ask(log, { nowS: 59.8 }))).toContain("reading-ahead");
+    expect(codes(ask(log))).not.toContain("reading-ahead");
+  });
+  it("names a field that is not read", () => {
+    const given = { nows: 3, ambientc: 3 };
+    const log = [reading(0, 20), { timeS: 60, temperatureC: 20, chnaged: true }];
+    const said = ask(anyOf(log), anyOf(given)).cautions.filter(({ code }) => code === "unknown-field");
+    expect(said.map(({ path, data }) => [path, data?.["nearest"]])).toEqual([
+      ["/nows", "nowS"],
+      ["/ambientc", "ambientC"],
+      ["/log/1/chnaged", "changed"],
+    ]);
+  });
   it("tells about the same time as compensate with the readings as a log", () => {
     const drift = newtonDrift({ startC: 22, ambientC: 15, timeConstantS: 3600 });
     const log = Array.from({ length: 9 }, (_, i) => ({ timeS: 60 * i, temperatureC: drift(60 * i) }));

@@ -165,7 +165,6 @@ const untaken: Readonly<Record<string, readonly string[]>> = {
     "temperatureCoefficient",
     "equivalentTime",
     "developUntil",
-    "startTemperatureFor",
     "ownUseFactor",
     "dilutionFactor",
     "agitationFactor",
@@ -209,6 +208,7 @@ const untaken: Readonly<Record<string, readonly string[]>> = {
     "pictureSvg",
   ],
   "figures to read": [
+    "startTemperatureFor",
     "steeringGoal",
     "mixVolumes",
     "parseFilmFormat",

@@ -232,8 +232,13 @@ const log = [
   { timeS: 0, temperatureC: 20 },
   { timeS: 240, temperatureC: 17 },
 ];
-const steered = [log, [{ timeS: 0, temperatureC: 68 }]].flatMap((each) => {
-  const answer = steer({ baseline: hut, conditions: {}, log: each });
+const spent = { usedCm2PerL: 9000 };
+const steered = [
+  { log, conditions: {} },
+  { log: [{ timeS: 0, temperatureC: 68 }], conditions: {} },
+  { log, conditions: spent },
+].flatMap((each) => {
+  const answer = steer({ baseline: hut, ...each });
   return lines(
     "run",
     describeSteering(answer, undefined, { vessel: "tray" }),

@@ -285,6 +285,11 @@ const plan = (more: object): void => {
 };
 plan({});
 plan({ timeS: 5, baths: {} });
+{
+  const known = { timeS: 540, temperatureC: 20, agitation: { everyS: 60 }, dilution: "1+9" } as const;
+  const answer = compensate(known, { temperatureC: 18, agitation: "stand", dilution: "stock" });
+  plan({ timeS: undefined, answer, agitation: { everyS: 30 }, dilution: "1+9" });
+}
 plan({
   temperatureC: 10,
   baths: { fix: { temperatureC: 22, durationS: 700, clearingS: 90, freshClearingS: 40 }, wash: {} },
@@ -307,6 +312,7 @@ const steered = (log: readonly object[], more: object = {}): void => {
   add(steer({ baseline: known, conditions: {}, log, ...more } as never).cautions);
 };
 steered([reading(0, 68)]);
+steered([reading(0, 18), reading(90, 18)], { nowS: 30 });
 steered([reading(0, -6.7)]);
 steered([reading(0, 20), reading(60, null), reading(90, 85)]);
 steered([reading(60, 20), reading(0, 20), reading(120, 29)]);

@@ -4,7 +4,8 @@
 import type { LearningCautionCode } from "../../learning/text.js";
 import type { ProcessCautionCode } from "../../process/text.js";
 import type { ReadingCautionCode } from "../../steering/text.js";
-import type { CautionSentences } from "../../core/cautionTexts.js";
+import type { CautionSentences, TemperatureUnit } from "../../core/cautionTexts.js";
+import { isFigure } from "../../core/digits.js";
 import { dauer, grad, gradWeit, stellen, und, wort, zahl } from "./figures.js";
 import { learned, reasons, steps } from "./words.js";
 
@@ -13,8 +14,20 @@ type Codes = ProcessCautionCode | ReadingCautionCode | Exclude<LearningCautionCo
 const named = (names: unknown, words: Readonly<Record<string, string>>): string =>
   und(Array.isArray(names) ? (names as readonly unknown[]).map((name) => wort(words, name)) : names);
 
+/** Wofür eine Zeit gilt. */
+function seite(cause: unknown, side: unknown, unit: TemperatureUnit): string {
+  if (cause === "temperature") return grad(side, unit);
+  if (cause === "agitation")
+    return isFigure(side) ? `Bewegung alle ${zahl(side, 4)} s` : wort(bewegungen, side);
+  return side === "stock" ? "unverdünnte Stammlösung" : `die Verdünnung ${String(side)}`;
+}
+
+const bewegungen = { continuous: "ständige Bewegung", stand: "Standentwicklung" };
+
 export const runSentences: Pick<CautionSentences, Codes> = {
   // Ablauf
+  "answer-differs": ({ data: { cause, answered, planned } }, unit) =>
+    `Die Zeit gilt für ${seite(cause, answered, unit)}, der Plan für ${seite(cause, planned, unit)}.`,
   "drain-too-long": ({ limit, actual }) =>
     `Das Ablaufen dauert ${dauer(actual)}, die Entwicklung ${dauer(limit)}. Bad kühlen oder verdünnen.`,
   "late-pour": ({ limit, actual }) =>
@@ -56,6 +69,8 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `${zahl(actual, 4)} °C: wurde ein Wert in °C noch einmal umgerechnet? Dann waren es ` +
     `${stellen(data.celsius)} °C.`,
   "reading-missing": () => "Vom Thermometer kam kein Messwert.",
+  "reading-ahead": ({ limit, actual }) =>
+    `Die Ablesung ist von ${dauer(actual)} nach dem Einguss, und die Uhr steht bei ${dauer(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
     `${grad(actual, unit)} kann kein Bad sein. Thermometer prüfen.`,
   "reading-jump": ({ limit, actual }, unit) =>

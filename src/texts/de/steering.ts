@@ -12,6 +12,11 @@ export const steering: SteeringTexts = {
   goal: (time, lift) =>
     lift ? `${time} nach dem Einlegen herausheben.` : `${time} nach dem Einguss ausgießen.`,
   now: (lift) => (lift ? "Jetzt herausheben." : "Jetzt ausgießen."),
+  refused: "Keine Zeit, nach der zu entwickeln ist:",
+  refusedGoal: (time, lift) =>
+    lift
+      ? `Die Gesetze allein ergäben: ${time} nach dem Einlegen herausheben.`
+      : `Die Gesetze allein ergäben: ${time} nach dem Einguss ausgießen.`,
   asPlanned: "Das Bad ist wie geplant.",
   drifted: (colder, clock, work) => `${colderOrWarmer(colder)}: ${clock} haben so viel bewirkt wie ${work}.`,
   drifting: (colder, clock, work) => `${colderOrWarmer(colder)}: ${clock} bewirken so viel wie ${work}.`,

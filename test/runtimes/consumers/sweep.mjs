@@ -30,7 +30,7 @@ export function sweep(library) {
     for (const c of grid(0, 40, 41)) keep(`temperature/${l}/${c}`, library.temperatureFactor(20, c, law));
     const drift = { startC: 23.5, ambientC: 13.25, timeConstantS: 3100 };
     keep(`drift/${l}`, library.developUntil({ equivalentS: 510, referenceC: 20, temperatureAt: drift, law }));
-    keep(`start/${l}`, library.startTemperatureFor({ timeS: 600, targetC: 20, ambientC: 14, timeConstantS: 3600, law }));
+    keep(`start/${l}`, library.startTemperatureFor({ timeS: 600, targetC: 20, ambientC: 14, timeConstantS: 3600, law }).startC);
     const log = grid(0, 700, 15).map((timeS, i) => ({ timeS, temperatureC: 21 - i * 0.37 }));
     keep(`equivalent/${l}`, library.equivalentTime(log, 20, law));
   });
