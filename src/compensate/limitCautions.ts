@@ -6,6 +6,9 @@ import type { Baseline, Conditions, Knowledge } from "./types.js";
 
 const NONE: readonly Caution[] = [];
 
+/** No bath was judged that may serve again. */
+const NO_BATH: Conditions = {};
+
 /** The life of today's brew, where its strength carries one and no own law says how the bath ages. */
 function brewAge(age: AgeLaw | undefined, { strength }: Conditions): AgeLaw | undefined {
   const untaught = age === undefined || age.runs === 0;
@@ -22,7 +25,7 @@ export function limitJudge(
   { use, age: law }: Knowledge,
 ): (estimate: TimeEstimate, conditions: Conditions) => readonly Caution[] {
   // Without a life the judgement does not depend on the time: it serves again for the same bath.
-  let last: Conditions = {};
+  let last = NO_BATH;
   let lastCautions = NONE;
   return ({ timeS, highS }, conditions) => {
     const { usedCm2PerL, ageH, dilution, strength } = conditions;
@@ -31,7 +34,7 @@ export function limitJudge(
     const lives = age?.kind === "life";
     if (!named && !lives) return NONE;
     const same = last.usedCm2PerL === usedCm2PerL && last.ageH === ageH && last.dilution === dilution;
-    if (!lives && same && last.strength === strength) return lastCautions;
+    if (!lives && same && strength === undefined) return lastCautions;
     const judged = judgeBath("compensate/conditions", {
       usedCm2PerL: named ? (usedCm2PerL ?? baseline.usedCm2PerL) : 0,
       ageH: ageH ?? baseline.ageH,
@@ -51,8 +54,9 @@ export function limitJudge(
       const side = one.path === "/ageH" && ageH === undefined ? "baseline" : "conditions";
       return [Object.freeze({ ...one, path: `/${side}${one.path ?? ""}` })];
     });
-    // A dilution in parts is an object that its owner may change: only text serves again.
-    last = typeof dilution === "object" ? {} : { usedCm2PerL, ageH, dilution, strength };
+    // A dilution in parts and a strength are objects that their owner may change: they do not serve again.
+    const mutable = typeof dilution === "object" || strength !== undefined;
+    last = mutable ? NO_BATH : { usedCm2PerL, ageH, dilution };
     return lastCautions;
   };
 }

@@ -17,7 +17,7 @@ import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import { driftingPair, pairEffect, pairFactor, pairTermsOf, type PairTerm } from "./pairTerms.js";
 import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Worked } from "./rows.js";
 import { hardlyMoved } from "../core/term.js";
-import { effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
+import { bothWithin, effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
 /** A known time and laws, checked once, to be asked under many conditions. */
@@ -149,6 +149,7 @@ export function prepared(
   const isMark = (field: string): boolean => marks.some((mark) => mark.field === field);
   let fields: Map<string, Term> | undefined;
   const timeOnly = (conditions: Conditions): number => {
+    plainObject(conditionsAt, conditions);
     const asked = conditions as Fields;
     fields ??= new Map(terms.map((term) => [term.cause.field, term]));
     let timeS = baselineS;
@@ -172,7 +173,7 @@ export function prepared(
       const { logAt } = term;
       if (logAt === undefined) timeS *= factorOf(effectOf(term, to));
       else {
-        term.cause.within?.(term.askedAt, term.law, to, false);
+        bothWithin(term, to);
         timeS *= Math.exp(logAt(to));
       }
     }
@@ -196,7 +197,9 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
   const alone = !term.byStock || (term.lastBath === bath && typeof bath !== "object");
   if (alone && last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
   const to: unknown = given === undefined ? from : todaySide(term, given, asked);
-  if (last !== undefined && given !== undefined && term.lastGiven !== undefined && to === term.lastTo)
+  // An object is its owner's, who may change it: only plain values serve again.
+  const same = to === term.lastTo && typeof to !== "object";
+  if (last !== undefined && given !== undefined && term.lastGiven !== undefined && same)
     return { ...last, given };
   const effect = given === undefined ? NOTHING : effectOf(term, to);
   const path = given === undefined ? `/baseline/${cause.field}` : term.path;
