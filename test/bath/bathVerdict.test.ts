@@ -29,6 +29,19 @@ describe("bathVerdict", () => {
       said,
     ]);
   });
+  it.each([
+    [{ material: "nope" }, "/bath/material"],
+    [{ dilution: "1:9" }, "/bath/dilution"],
+    [{ family: "nope" }, "/bath/family"],
+    [{ family: "nope", leastMlPerRoll: 100 }, "/bath/family"],
+    [{ leastMlPerRoll: -1 }, "/bath/leastMlPerRoll"],
+    [{ brew: { volumeMl: 1000 } }, "/bath/brew/ingredients"],
+    [{ use: { increase: 0.1, perCm2PerL: 100, growth: "linear", dilution: "1:9" } }, "/bath/use/dilution"],
+  ] as const)("checks each field that is given, used or not: %j", (bath, path) => {
+    expect(() => bathVerdict(anyOf({ usedCm2PerL: 100, ...bath }))).toThrow(
+      expect.objectContaining({ path }) as Error,
+    );
+  });
   it("asks for more time, and says how much", () => {
     expect(
       bathVerdict({ use, usedCm2PerL: 300, age: { kind: "half-life", halfLifeH: 10 }, ageH: 1 }),
