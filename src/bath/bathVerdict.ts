@@ -67,7 +67,8 @@ export function bathVerdict(bath: VerdictBath): BathVerdict {
   const causes: string[] = [];
   if (use === undefined && usedCm2PerL !== undefined && usedCm2PerL > 0) causes.push("use");
   if (lawless) causes.push("age");
-  const discard = cautions.some(({ severity }) => severity === "stop");
+  // Of a bath that is merely too old to be known nobody can say that it is spent.
+  const discard = cautions.some(({ code, severity }) => severity === "stop" && code !== "age-unknown");
   const slow = !discard && isPast(factor, SHOWS);
   const unknown = old || lawless || (usedCm2PerL === undefined && ageH === undefined);
   return {

@@ -1,6 +1,6 @@
 import type { AgeLaw } from "../age/law.js";
 import { judgeBath } from "../bath/judgeBath.js";
-import { isPast, type Caution } from "../core/caution.js";
+import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 
@@ -42,15 +42,14 @@ export function limitJudge(
       use,
       age,
       estimatedCm2PerL: strength?.capacityCm2PerL,
+      // The known time was found at the baseline's age, however old that was.
+      knownAgeH: baseline.ageH,
       timeS,
       highS,
     });
     lastCautions = judged.cautions.flatMap((one) => {
       // The known time was found at the baseline's use, whatever the capacity.
       if (one.path === "/usedCm2PerL" && usedCm2PerL === undefined) return [];
-      // And at the baseline's age, however old that was.
-      const grownH = (ageH ?? 0) - (baseline.ageH ?? 0);
-      if (one.code === "age-unknown" && !isPast(grownH, one.limit ?? 0)) return [];
       const side = one.path === "/ageH" && ageH === undefined ? "baseline" : "conditions";
       return [Object.freeze({ ...one, path: `/${side}${one.path ?? ""}` })];
     });

@@ -13,6 +13,7 @@ import { plainObject, positive } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import { derived } from "../learning/stored.js";
 import type { LearnedKnowledge } from "../learning/types.js";
+import { genericAgeLaw } from "../age/genericAgeLaw.js";
 import type { AgeLaw } from "../age/law.js";
 import { placed } from "./places.js";
 import type { Recipe } from "./types.js";
@@ -61,20 +62,21 @@ export function recipeInputs(
   };
   const asked = { ...own, ...present(recipe.conditions ?? {}), ...present(conditions) };
   if (!isLearned(knowledge)) {
-    const age = knowledge.age ?? lifeOf(developer, baseline.ageH);
+    const age = covering(knowledge.age ?? lifeOf(developer, baseline.ageH), developer);
     const laws = age === undefined ? knowledge : { ...knowledge, age };
     return { baseline, conditions: asked, knowledge: laws, cautions: [] };
   }
   const { now, cautions } = derived(`${at}/knowledge`, knowledge);
+  const laws = { ...now, age: covering(now.age, developer) };
   if (!isKnown(baseline, now.baseline, list) && !isKnown(baseline, now.prior.baseline, list))
-    return { baseline, conditions: asked, knowledge: now, learned: now, cautions };
+    return { baseline, conditions: asked, knowledge: laws, learned: now, cautions };
   // The recipe's known time is the one that was learned: what the runs made of it goes before what is
   // written.
   const learned = { ...baseline, ...now.baseline };
   return {
     baseline: learned,
     conditions: asked,
-    knowledge: { ...now, joint: { ...now.joint, baseline: learned } },
+    knowledge: { ...laws, joint: { ...now.joint, baseline: learned } },
     learned: now,
     cautions,
   };
@@ -97,6 +99,17 @@ function lifeOf(developer: Recipe["developer"], knownAgeH: unknown = 0): AgeLaw 
     if (isInputError(error)) return undefined;
     throw error;
   }
+}
+
+/**
+ * A law of age that says nothing past a day covers what the developer keeps: up to there it ages as slowly as
+ * in a day.
+ */
+function covering(age: AgeLaw | undefined, { keepingLimitH }: Recipe["developer"]): AgeLaw | undefined {
+  if (keepingLimitH === undefined) return age;
+  const law = age ?? genericAgeLaw;
+  const open = law.kind === "speeding" || law.kind === "slowing";
+  return open && law.coversH === undefined ? { ...law, coversH: keepingLimitH } : age;
 }
 
 /**
@@ -128,6 +141,8 @@ export function recipeTime(
   plainObject("compensateRecipe/recipe/developer", developer);
   plainObject("compensateRecipe/recipe/material", material);
   // A recipe that is compensated may never have been checked.
+  const { keepingLimitH = 1 } = developer;
+  positive("compensateRecipe/recipe/developer/keepingLimitH", keepingLimitH, 1e6, "ageH");
   const { areaCm2 = 1 } = material;
   const { volumeMl = 1 } = developer.kind === "stock" ? developer : {};
   positive("compensateRecipe/recipe/material/areaCm2", areaCm2, 1e6, "areaCm2");

@@ -152,7 +152,7 @@ describe("bathVerdict", () => {
     expect(verdict).toBe("discard");
     // 8 % a roll: 1 + 0.08 × 20000/516.128.
     expect(factor).toBeCloseTo(4.1, 1);
-    expect(cautions.map(({ code }) => code)).toEqual(["bath-too-slow", "age-unknown", "default-law"]);
+    expect(cautions.map(({ code }) => code)).toEqual(["age-unknown", "bath-too-slow", "default-law"]);
     expect(cautions[2]!.data).toEqual({ causes: ["use", "age"] });
     expect(bathVerdict({ usedCm2PerL: 2000, keepingLimitH: 24, ageH: 1 })).toMatchObject({
       verdict: "more-time",
@@ -167,9 +167,13 @@ describe("bathVerdict", () => {
       verdict: "unknown",
       factor: 1,
       cautions: [
-        { code: "age-unknown", severity: "warn", path: "/ageH", quantity: "ageH", limit: 24, actual: 500 },
+        { code: "age-unknown", severity: "stop", path: "/ageH", quantity: "ageH", limit: 24, actual: 500 },
         { code: "default-law", severity: "note", data: { causes: ["age"] } },
       ],
+    });
+    expect(bathVerdict({ ageH: 100 })).toMatchObject({
+      verdict: "unknown",
+      cautions: [{ severity: "warn" }, {}],
     });
     // However much time its use asks for.
     expect(bathVerdict({ ageH: 500, usedCm2PerL: 516 }).verdict).toBe("unknown");

@@ -63,7 +63,7 @@ describe("compensate", () => {
       value: 1,
       logSd: 0.02,
       basis: "default",
-      sources: ["no law of age: taken as unchanged"],
+      sources: ["no law of age: the median is held, the spread grows with the age (assumed)"],
     });
     const product = answer.factors.reduce((time, factor) => time * factor.value, 510);
     expect(answer.timeS).toBeCloseTo(product, 9);

@@ -52,8 +52,11 @@ describe("the cautions about the answer as a whole", () => {
     expect(warned(24)).toEqual([]);
     // Ten years.
     expect(warned(87_600)).toMatchObject([
-      { severity: "warn", path: "/conditions/ageH", quantity: "ageH", limit: 24, actual: 87_600 },
+      { severity: "stop", path: "/conditions/ageH", quantity: "ageH", limit: 24, actual: 87_600 },
     ]);
+    expect(compensate(known, { ageH: 241 }).refused).toBe(true);
+    expect(compensate(known, { ageH: 240 }).refused).toBe(false);
+    expect(warned(330, { ...known, ageH: 300 })).toMatchObject([{ severity: "warn" }]);
     expect(warned(100, known, { age: { kind: "half-life", halfLifeH: 200 } })).toEqual([]);
     expect(warned(100, known, { age: { kind: "life", lifeH: 200 } })).toEqual([]);
     expect(warned(100, known, { age: { kind: "slowing", perRootH: 0.01 } })).toMatchObject([{ limit: 25 }]);

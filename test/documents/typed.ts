@@ -192,11 +192,11 @@ const ageLaw = kinds<AgeLaw>({
   ),
   "speeding": document<Kind<AgeLaw, "speeding">>(
     { kind: kind("speeding"), perDay: within(-1, 1) },
-    { sdPerDay: within(0, 3), ...origin },
+    { sdPerDay: within(0, 3), coversH: above0(1e6), ...origin },
   ),
   "slowing": document<Kind<AgeLaw, "slowing">>(
     { kind: kind("slowing"), perRootH: within(-1, 1) },
-    { sdPerRootH: within(0, 3), ...origin },
+    { sdPerRootH: within(0, 3), coversH: above0(1e6), ...origin },
   ),
 });
 

@@ -75,7 +75,7 @@ describe("startKnowledge", () => {
       perDay: 0,
       sdPerDay: 0.08,
       runs: 0,
-      sources: ["no law of age: taken as unchanged"],
+      sources: ["no law of age: the median is held, the spread grows with the age (assumed)"],
     });
     expect(start).toMatchObject({
       schema: 1,

@@ -121,9 +121,10 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Es schafft ${zahl(limit, 4)}. Neu ansetzen.`,
   "bath-past-keeping": ({ limit }) =>
     `Das Bad ist älter, als es sich so aufbewahrt hält, ${zahl(limit)} h. Neu ansetzen.`,
-  "age-unknown": ({ limit, actual }) =>
+  "age-unknown": ({ severity, limit, actual }) =>
     `Das Bad ist ${zahl(actual, 4)} h alt. Lebenszeit und Haltbarkeit sind unbekannt, und keine allgemeine ` +
-    `Regel reicht über ${zahl(limit)} h. Neu ansetzen oder prüfen.`,
+    `Regel reicht über ${zahl(limit)} h. ` +
+    (severity === "stop" ? `Ob es noch arbeitet, weiß niemand. Neu ansetzen.` : `Neu ansetzen oder prüfen.`),
   "bath-too-slow": ({ limit, actual }) =>
     `Das Bad braucht ${zahl(actual, 2)}-mal so lange wie ein frisches, mehr als ${zahl(limit)}-mal. ` +
     `Neu ansetzen.`,
