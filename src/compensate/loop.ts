@@ -67,6 +67,7 @@ export function prepared(
     const asked = conditions as Fields;
     const worked: Worked[] = [];
     const sides: unknown[] = [];
+    const logs: number[] = [];
     let timeS = baselineS;
     let drifting = -1;
     let drifts: Term | undefined;
@@ -86,6 +87,7 @@ export function prepared(
       const one = workedTerm(term, given, asked, baseline);
       worked.push(one);
       sides[term.index] = term.lastTo;
+      logs[term.index] = one.effect.log;
       timeS *= one.value;
     }
     let drift: DriftEffect | undefined;
@@ -99,8 +101,8 @@ export function prepared(
     for (const term of pairTerms) {
       const effect =
         drift === undefined
-          ? pairEffect(term, sides)
-          : driftingPair(term, sides, (drifts as unknown as Term).index, drift);
+          ? pairEffect(term, sides, logs)
+          : driftingPair(term, sides, logs, drifts as unknown as Term, drift);
       if (effect === undefined) continue;
       timeS *= factorOf(effect);
       worked.push(workedFrom(term, effect));
@@ -155,6 +157,7 @@ export function prepared(
     let timeS = baselineS;
     let before = -1;
     const sides: unknown[] = [];
+    const logs: number[] = [];
     for (const field in asked) {
       const term = fields.get(field);
       const given = asked[field];
@@ -171,13 +174,18 @@ export function prepared(
       const to = todaySide(term, given, asked);
       sides[term.index] = to;
       const { logAt } = term;
-      if (logAt === undefined) timeS *= factorOf(effectOf(term, to));
-      else {
+      if (logAt === undefined) {
+        const effect = effectOf(term, to);
+        logs[term.index] = effect.log;
+        timeS *= factorOf(effect);
+      } else {
         bothWithin(term, to);
-        timeS *= Math.exp(logAt(to));
+        const log = logAt(to);
+        logs[term.index] = log;
+        timeS *= Math.exp(log);
       }
     }
-    for (const term of pairTerms) timeS *= pairFactor(term, sides);
+    for (const term of pairTerms) timeS *= pairFactor(term, sides, logs);
     return timeS;
   };
   return { answer, timeS: timeOnly, terms, pairTerms, baselineS };

@@ -66,6 +66,8 @@ function timesOf({ terms, pairTerms, baselineS }: Prepared, columns: ConditionCo
   // ln(factor) of each row: the terms add up, and one exponential at the end makes a time of the sum.
   let logs: Float64Array | undefined;
   const sides: (Float64Array | undefined)[] = [];
+  const alone: (Float64Array | undefined)[] = [];
+  const paired = new Set(pairTerms.flatMap(({ places }) => places));
   for (const [name, column] of given) {
     if (!(column instanceof Float64Array)) wrongKind(`times/columns/${name}`, ["Float64Array"], column);
     logs ??= new Float64Array(column.length);
@@ -81,24 +83,30 @@ function timesOf({ terms, pairTerms, baselineS }: Prepared, columns: ConditionCo
   for (const term of terms) {
     const name = term.cause.column?.name ?? "";
     const column = (columns as Readonly<Record<string, Float64Array | undefined>>)[name];
-    if (column !== undefined) sides[term.index] = added(logs, name, column, term, columns.waterParts);
+    if (column === undefined) continue;
+    const { index } = term;
+    if (paired.has(index)) alone[index] = new Float64Array(column.length);
+    sides[index] = added(logs, name, column, term, columns.waterParts, alone[index]);
   }
   for (const { places, logAt } of pairTerms) {
     const [a, b] = [sides[places[0]], sides[places[1]]];
-    if (a !== undefined && b !== undefined)
-      for (let i = 0; i < logs.length; i += 1) logs[i] = (logs[i] as number) + logAt(a[i], b[i]);
+    const [logsA, logsB] = [alone[places[0]], alone[places[1]]];
+    if (a !== undefined && b !== undefined && logsA !== undefined && logsB !== undefined)
+      for (let i = 0; i < logs.length; i += 1)
+        logs[i] = (logs[i] as number) + logAt(a[i], b[i], logsA[i] as number, logsB[i] as number);
   }
   for (let i = 0; i < logs.length; i += 1) logs[i] = baselineS * Math.exp(logs[i] as number);
   return logs;
 }
 
-/** Adds the ln(factor) of one column to those of the rows; returns the side of each row. */
+/** Adds the ln(factor) of one column to those of the rows, and keeps it in `own`; returns the side of each row. */
 function added(
   logs: Float64Array,
   name: string,
   column: Float64Array,
   term: Prepared["terms"][number],
   waterParts: Float64Array | undefined,
+  own: Float64Array | undefined,
 ): Float64Array {
   const { cause, law, from, dilution, byStock, logAt } = term;
   const { side } = cause.column as NonNullable<typeof cause.column>;
@@ -117,7 +125,9 @@ function added(
     for (; i < logs.length; i += 1) {
       const to = sideAt(at, i);
       sides[i] = to as number;
-      logs[i] = (logs[i] as number) + log(to);
+      const one = log(to);
+      if (own !== undefined) own[i] = one;
+      logs[i] = (logs[i] as number) + one;
     }
   } catch (error) {
     // Only now is the row worth a text: it is read again under its own place.

@@ -2,9 +2,11 @@ import { describe, expect, it } from "vitest";
 import {
   checkRecipe,
   compensate,
+  compensateRecipe,
   describeCautions,
   describeCompensation,
   type Caution,
+  type Recipe,
 } from "../../src/index.js";
 import { hutCoffee, hutStock } from "./documents.js";
 import { brewCautions } from "../../src/recipe/recipeCautions.js";
