@@ -58,7 +58,7 @@ export function prepared(
     knowledge.joint === undefined ? undefined : checkedJoint(`${at}/knowledge/joint`, knowledge.joint);
   const together = joint !== undefined && sameBaseline(baseline, knowledge.joint?.baseline, causes);
   const unread = unreadCautions(causes, pairs, baseline, knowledge);
-  const judged = outcomeJudge([...causes, ...pairs, ...marks], baseline, knowledge, together);
+  const judged = outcomeJudge(baseline, knowledge, together);
   const limits = limitJudge(baseline, knowledge);
   const conditionsAt = `${called}/conditions`;
 
@@ -111,21 +111,21 @@ export function prepared(
     const factors = [base];
     const cautions: Caution[] = [];
     let variance = base.logSd * base.logSd;
-    let guessed = 0;
+    const guessed: string[] = [];
     for (const one of worked) {
       const row = rowOf(one);
       factors.push(row);
       variance += row.logSd * row.logSd;
       // Own runs that bear on a law are data, however little they moved it.
-      if (row.basis === "default" && !hardlyMoved(one.term.law)) guessed |= 1 << one.term.index;
+      if (row.basis === "default" && !hardlyMoved(one.term.law)) guessed.push(row.cause);
       for (const caution of one.cautions) cautions.push(caution);
     }
-    for (const { factor, index } of marked) {
+    for (const { factor } of marked) {
       factors.push(factor);
       timeS *= factor.value;
       variance += factor.logSd * factor.logSd;
       named += 1;
-      if (factor.basis === "default") guessed |= 1 << (causes.length + pairs.length + index);
+      if (factor.basis === "default") guessed.push(factor.cause);
     }
     if (joint !== undefined)
       // Covariances that cancel spreads can leave a rounding below 0.
@@ -135,7 +135,7 @@ export function prepared(
       );
     const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
     for (const caution of limits(estimate, conditions)) cautions.push(caution);
-    judged(cautions, estimate, guessed);
+    judged(cautions, estimate, guessed, worked);
     for (const caution of unread(conditions, named)) cautions.push(caution);
     const sorted = gravestFirst(cautions);
     return {

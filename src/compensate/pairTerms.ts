@@ -17,8 +17,6 @@ export interface PairTerm {
   readonly from: readonly [unknown, unknown];
   /** ln of what it multiplies the time by, for today's two sides */
   readonly logAt: (a: unknown, b: unknown, aloneA: number, aloneB: number) => number;
-  /** its place in the lists of causes and pairs */
-  readonly index: number;
 }
 
 /** The pairs of which both causes are listed and both known sides are given, each law checked once. */
@@ -28,7 +26,7 @@ export function pairTermsOf(
   terms: readonly { readonly cause: AnyCause; readonly from: unknown }[],
   knowledge: Readonly<Record<string, unknown>>,
 ): readonly PairTerm[] {
-  return pairs.flatMap((cause, i): readonly PairTerm[] => {
+  return pairs.flatMap((cause): readonly PairTerm[] => {
     const given = knowledge[cause.law];
     const law = (
       given === undefined ? cause.generic : cause.check(`${at}/knowledge/${cause.law}`, given)
@@ -37,9 +35,8 @@ export function pairTermsOf(
     const b = placeOf(terms, cause.causes[1].name);
     const from = [terms[a]?.from, terms[b]?.from] as const;
     if (from[0] === undefined || from[1] === undefined) return [];
-    const basis = given === undefined ? "default" : restsOn(law);
     const places = [a, b] as const;
-    return [{ cause, law, basis, places, from, logAt: cause.logAt(law, from), index: terms.length + i }];
+    return [{ cause, law, basis: restsOn(law), places, from, logAt: cause.logAt(law, from) }];
   });
 }
 

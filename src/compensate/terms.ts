@@ -85,7 +85,7 @@ export function termOf(
     known === undefined && cause.required !== true ? cause.start : cause.read(places.known, known);
   const given = knowledge[cause.law];
   const law = (given === undefined ? cause.generic : cause.check(places.law, given)) as LawOrigin;
-  const basis = given === undefined ? "default" : restsOn(law);
+  const basis = restsOn(law);
   const dilution = baseline["dilution"] as DilutionGiven | undefined;
   const byStock = countsByStock(cause, law);
   const from: unknown =

@@ -50,6 +50,8 @@ export function recipeInputs(
   plainObject(`${at}/baseline`, recipe.baseline);
   if (recipe.conditions !== undefined) plainObject(`${at}/conditions`, recipe.conditions);
   plainObject(`${at}/knowledge`, knowledge);
+  // None of the ingredients of a brew is hydroquinone.
+  const hydroquinone = developer.hydroquinone ?? (developer.kind === "brew" ? false : undefined);
   const own = {
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),
@@ -57,7 +59,7 @@ export function recipeInputs(
   const baseline: Baseline = {
     ...own,
     ...present(recipe.baseline),
-    ...(developer.hydroquinone === undefined ? {} : { hydroquinone: developer.hydroquinone }),
+    ...(hydroquinone === undefined ? {} : { hydroquinone }),
     ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
   };
   const asked = { ...own, ...present(recipe.conditions ?? {}), ...present(conditions) };

@@ -33,9 +33,9 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   field: "temperatureC",
   law: "temperature",
   lawFields: {
-    arrhenius: ["activationEnergyKJPerMol", "sdKJPerMol"],
-    coefficient: ["ratio", "intervalC", "sdRatio"],
-    table: ["rows"],
+    arrhenius: ["activationEnergyKJPerMol", "sdKJPerMol", "hydroquinone"],
+    coefficient: ["ratio", "intervalC", "sdRatio", "hydroquinone"],
+    table: ["rows", "hydroquinone"],
   },
   generic: genericTemperatureLaw,
   required: true,
@@ -88,7 +88,8 @@ export function temperatureChangeCautions(
   known: KnownBath,
   path: string,
 ): readonly Caution[] {
-  const ofBath = bathCautions(to, known.hydroquinone === true, known.emulsion === "soft", path);
+  const hydroquinone = known.hydroquinone ?? law.hydroquinone;
+  const ofBath = bathCautions(to, hydroquinone, known.emulsion === "soft", path);
   const difference = Math.abs(to - from);
   const outside =
     from !== to &&

@@ -22,9 +22,10 @@ export const temperatureSentences: Pick<CautionSentences, TemperatureCautionCode
   "temperature-limit": ({ data: { low, high } }, unit) =>
     `No development in print goes below ${degrees(low, unit)} or above ${degrees(high, unit)}. ` +
     `Gelatin and developer fail there.`,
-  "temperature-unusual": ({ limit, actual, data: { low, high } }, unit) =>
+  "temperature-unusual": ({ limit, actual, data: { low, high, unnamed } }, unit) =>
     actual < limit
-      ? `Below the usual ${degreesBetween(low, "to", high, unit)}: times get long and uncertain.`
+      ? `Below the usual ${degreesBetween(low, "to", high, unit)}: times get long and uncertain.` +
+        (unnamed === undefined ? "" : ` If the developer holds ${unnamed}, more time does not help.`)
       : `Above the usual ${degreesBetween(low, "to", high, unit)}: gelatin softens and times get short.`,
   "hydroquinone-cold": ({ severity, limit }, unit) =>
     severity === "stop"

@@ -315,7 +315,7 @@ describe("learn", () => {
       ["temperature", "own-runs", 2],
       ["dilution", "own-runs", 1],
       ["agitation", "own-runs", 1],
-      ["use", "default", 0],
+      ["use", "default", undefined],
       // One run each has hardly moved these.
       ["age", "default", 1],
       ["interaction", "default", 1],

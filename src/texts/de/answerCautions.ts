@@ -19,14 +19,19 @@ const stops = (value: number): string => `${zahl(value, 2)} ${value === 1 ? "Ble
 const printed = ({ limit, actual }: CautionFacts<"law-unusual">, unit: string, times = 1): string =>
   `Der ${actual < limit ? "kleinste" : "größte"} veröffentlichte Wert ist ${zahl(limit * times)}${unit}.`;
 
+const mal = (ratio: number | undefined): string =>
+  ratio === undefined ? "" : `, das ${zahl(ratio, 3)}-fache`;
+
 const unusual: {
   readonly [Reason in CautionFacts<"law-unusual">["data"]["reason"]]: (
     facts: CautionFacts<"law-unusual">,
   ) => string;
 } = {
-  "energy": (facts) =>
-    `Die Aktivierungsenergie des Temperaturgesetzes ist ${zahl(facts.actual)} kJ/mol. ` +
-    printed(facts, " kJ/mol"),
+  "energy": ({ limit, actual, data: { over10C } }) =>
+    `Die Aktivierungsenergie des Temperaturgesetzes ist ${zahl(actual)} kJ/mol` +
+    `${mal(over10C?.actual)} auf 10 °C. ` +
+    `Der ${actual < limit ? "kleinste" : "größte"} veröffentlichte Wert ist ` +
+    `${zahl(limit)} kJ/mol${mal(over10C?.limit)}.`,
   "maybe-kilocalories": ({ actual }) =>
     `Die Aktivierungsenergie ist sehr klein, ${zahl(actual)} kJ/mol. Sind es kcal/mol?`,
   "maybe-fahrenheit": ({ limit, actual }) =>
@@ -83,9 +88,10 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "temperature-limit": ({ data: { low, high } }, unit) =>
     `Unter ${grad(low, unit)} und über ${grad(high, unit)} ist keine Entwicklung beschrieben. ` +
     `Gelatine und Entwickler versagen dort.`,
-  "temperature-unusual": ({ limit, actual, data: { low, high } }, unit) =>
+  "temperature-unusual": ({ limit, actual, data: { low, high, unnamed } }, unit) =>
     actual < limit
-      ? `Unter den üblichen ${gradBis(low, high, unit)} werden die Zeiten lang und unsicher.`
+      ? `Unter den üblichen ${gradBis(low, high, unit)} werden die Zeiten lang und unsicher.` +
+        (unnamed === undefined ? "" : " Enthält der Entwickler Hydrochinon, hilft mehr Zeit nicht.")
       : `Über den üblichen ${gradBis(low, high, unit)} wird die Gelatine weich und die Zeit kurz.`,
   "hydroquinone-cold": ({ severity, limit }, unit) =>
     severity === "stop"
