@@ -1,9 +1,8 @@
 import type { Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
-import { timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
-import { plainObject, positive, refuse } from "../core/guards.js";
+import { checkedEstimate, timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
+import { positive } from "../core/guards.js";
 import { disagreeSentence } from "./text.js";
-import { inOrderText } from "../core/text.js";
 
 /** Two estimates as one. */
 export interface CombinedEstimate extends TimeEstimate {
@@ -75,11 +74,6 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
 
 /** Mean and variance of ln(time). */
 function logNormal(where: string, estimate: TimeEstimate): readonly [mean: number, variance: number] {
-  plainObject(where, estimate);
-  const timeS = positive(where, estimate.timeS, 1e9, "timeS", "/timeS");
-  const lowS = positive(where, estimate.lowS, 1e9, "timeS", "/lowS");
-  const highS = positive(where, estimate.highS, 1e9, "timeS", "/highS");
-  if (!(lowS <= timeS && timeS <= highS))
-    refuse(where, "in-order", inOrderText, { lowS, timeS, highS }, undefined);
+  const { timeS, lowS, highS } = checkedEstimate(where, estimate, 1e9);
   return [Math.log(timeS), (Math.log(highS / lowS) / (2 * Z90)) ** 2];
 }
