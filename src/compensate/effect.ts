@@ -42,7 +42,7 @@ export function effect(
   const pair = pairs.find(({ name }) => name === cause) as AnyPair | undefined;
   if (pair !== undefined) return effectOfPair(pair, from, to, law);
   const one = causes.find(({ name }) => name === cause) as AnyCause | undefined;
-  if (one === undefined) notOneOf("effect/cause", causeNames, cause);
+  if (one === undefined) notOneOf("effect/cause", [...causeNames, ...pairs.map(({ name }) => name)], cause);
   const ready: unknown = law === undefined ? one.generic : one.check("effect/law", law);
   const before: unknown = one.read("effect/from", from);
   const after: unknown = one.read("effect/to", to);
