@@ -36,6 +36,11 @@ export interface CautionData {
     /** whose table it is */
     readonly cause: "temperature" | "dilution";
   };
+  /** far from the known time */
+  readonly "far-extrapolation": {
+    /** what is far from it */
+    readonly cause: "temperature" | "dilution";
+  };
   /** stand development */
   readonly "stand": {
     /** the side that stands */

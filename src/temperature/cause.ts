@@ -4,7 +4,7 @@
 import type { Caution } from "../core/caution.js";
 import { claimed, type Cause, type Effect, type KnownBath } from "../core/cause.js";
 import { makeCaution } from "../core/cautionTexts.js";
-import { outsideTableSentence } from "../core/text.js";
+import { farSentence, outsideTableSentence } from "../core/text.js";
 import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
 import {
   bathTemperature,
@@ -17,7 +17,6 @@ import {
   logTimeRatio,
   type ReadyTemperatureLaw,
 } from "./law.js";
-import { temperatureSentences } from "./text.js";
 import { LEAST_ENERGY_SD_KJ } from "./plausible.js";
 import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 
@@ -105,8 +104,9 @@ export function temperatureChangeCautions(
     cautions.push(...bathCautions(from, false, false, "/baseline/temperatureC"));
   if (difference > FAR_C)
     cautions.push(
-      makeCaution(temperatureSentences, "far-extrapolation", "warn", {
+      makeCaution(farSentence, "far-extrapolation", "warn", {
         path,
+        data: { cause: "temperature" },
         quantity: "temperatureDifferenceC",
         limit: FAR_C,
         actual: difference,

@@ -2,7 +2,7 @@
  * Module: temperature. The English sentences of its cautions, each from its data.
  */
 import type { CautionSentences } from "../core/cautionTexts.js";
-import { decimals, degrees, degreesApart, degreesBetween, digits } from "../core/digits.js";
+import { decimals, degrees, degreesBetween, digits } from "../core/digits.js";
 import type { InputWanted } from "../core/errorRules.js";
 
 /** The codes of the cautions that this module gives. */
@@ -11,8 +11,7 @@ export type TemperatureCautionCode =
   | "temperature-limit"
   | "temperature-unusual"
   | "hydroquinone-cold"
-  | "soft-emulsion-warm"
-  | "far-extrapolation";
+  | "soft-emulsion-warm";
 
 /** The sentence of each caution of this module. */
 export const temperatureSentences: Pick<CautionSentences, TemperatureCautionCode> = {
@@ -35,8 +34,6 @@ export const temperatureSentences: Pick<CautionSentences, TemperatureCautionCode
     severity === "stop"
       ? `Soft or unhardened gelatin tears above ${degrees(limit, unit)}. Cool the bath.`
       : `Soft or unhardened gelatin swells above ${degrees(limit, unit)} and may tear. Cool the bath.`,
-  "far-extrapolation": ({ limit }, unit) =>
-    `More than ${degreesApart(limit, unit)} from the temperature of the known time.`,
 };
 
 export const energyText: InputWanted<"energy-at-most"> = ({ max }) =>

@@ -64,6 +64,11 @@ describe("the cautions about the answer as a whole", () => {
     expect(warned(100, { ...known, ageH: 90 })).toEqual([]);
     expect(warned(200, { ...known, ageH: 90 })).toHaveLength(1);
   });
+  it("name a field whose name is empty", () => {
+    expect(compensate(known, anyOf({ "": 5 })).cautions).toMatchObject([
+      { code: "unknown-field", path: "/conditions/", data: { field: "" } },
+    ]);
+  });
   it("repeat sixty characters of an unknown name, and the whole of it in the path", () => {
     const name = `${"n".repeat(60)}ever`;
     expect(compensate(known, anyOf({ [name]: 1 })).cautions).toMatchObject([

@@ -68,9 +68,14 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     `Das Feld „${field}“ wird nicht gelesen.${nearest === undefined ? "" : ` Ist ${nearest} gemeint?`}`,
   "outside-table": ({ data }) =>
     `${wort(causes, data.cause)} liegt außerhalb der Tabelle. Deren letzte Neigung gilt weiter.`,
-  "far-extrapolation": ({ limit, actual }, unit) =>
-    `${gradWeit(actual, unit)} von der Temperatur der bekannten Zeit entfernt, mehr als ` +
-    `${gradWeit(limit, unit)}.`,
+  "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
+    cause === "temperature"
+      ? `${gradWeit(actual, unit)} von der Temperatur der bekannten Zeit entfernt, mehr als ` +
+        `${gradWeit(limit, unit)}.`
+      : severity === "stop"
+        ? `Bei 1+${zahl(actual)} ist weniger Konzentrat im Bad, als irgendwo gedruckt ist: 1+${zahl(limit)}.`
+        : `Das Bad ist ${zahl(actual, 2)}-mal schwächer oder stärker als das der bekannten Zeit. ` +
+          `Gedruckte Tabellen reichen ${zahl(limit)}-mal so weit.`,
   "stand": () =>
     "Standentwicklung hängt davon ab, wie sich der Entwickler örtlich erschöpft. " +
     "Die Zeit ist nur ein Anhalt.",
