@@ -17,8 +17,8 @@ export const ageCause: Cause<AgeLaw, number, "age"> = {
   lawFields: {
     "half-life": ["halfLifeH", "sdLog", "sdRatePerH"],
     "life": ["lifeH"],
-    "slowing": ["perRootH", "sdPerRootH"],
-    "speeding": ["perDay", "sdPerDay"],
+    "slowing": ["perRootH", "sdPerRootH", "coversH"],
+    "speeding": ["perDay", "sdPerDay", "coversH"],
   },
   generic: genericAgeLaw,
   start: 0,

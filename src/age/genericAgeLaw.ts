@@ -3,12 +3,12 @@ import type { AgeLaw } from "./law.js";
 
 /**
  * The age law used when none is given: no change is expected, and the spread is that of a bath of which
- * nothing is known.
+ * nothing is known. It covers a day; past it the spread grows in proportion to the age.
  */
 export const genericAgeLaw: AgeLaw = /* @__PURE__ */ frozen({
   kind: "speeding",
   perDay: 0,
   sdPerDay: 0.08,
   runs: 0,
-  sources: ["no law of age: taken as unchanged"],
+  sources: ["no law of age: the median is held, the spread grows with the age (assumed)"],
 });

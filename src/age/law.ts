@@ -15,7 +15,7 @@ import { withinLifeText } from "./text.js";
  * Two kinds are for a bath of which nothing is printed and own runs are to tell. `"speeding"`: ln(time) grows
  * by `perDay` × (ageH/24)^1.5, slowly at first, and no further after a day; `sdPerDay` is 0.08 when left out.
  * `"slowing"`: ln(time) grows by `perRootH` × √ageH, fast at first, and no further after 25 h; `sdPerRootH`
- * is 0.1 when left out.
+ * is 0.1 when left out. Past what they cover, `coversH`, the spread grows in proportion to the age.
  *
  * @remarks Measured declines start slowly and then speed up. The maximum density that a developer gave after
  * 72 to 504 h at 72 °C and 48 to 336 h at 82 °C falls as exp(−(age/τ)^1.3) (R. E. Chapman, Degradation study
@@ -46,6 +46,8 @@ export type AgeLaw =
       readonly perDay: number;
       /** its standard deviation, 0 to 3; 0.08 when left out */
       readonly sdPerDay?: number | undefined;
+      /** age up to which the law says anything, h, above 0 to 1e6; a day when left out */
+      readonly coversH?: number | undefined;
     } & LawOrigin)
   | ({
       readonly kind: "slowing";
@@ -53,6 +55,8 @@ export type AgeLaw =
       readonly perRootH: number;
       /** its standard deviation, 0 to 3; 0.1 when left out */
       readonly sdPerRootH?: number | undefined;
+      /** age up to which the law says anything, h, above 0 to 1e6; 25 h when left out */
+      readonly coversH?: number | undefined;
     } & LawOrigin);
 
 /** How long the general rules of age grow, h: see {@link AgeLaw}. */
@@ -99,6 +103,7 @@ export function checkedAgeLaw(at: string, given: unknown): AgeLaw {
     inRange(at, law.sdPerDay ?? 0, 0, 3, undefined, "/sdPerDay");
   } else if ((kind as unknown) === "life") positive(at, law.lifeH, 1e6, "ageH", "/lifeH");
   else notOneOf(`${at}/kind`, ["half-life", "life", "slowing", "speeding"], kind);
+  if (kind === "slowing" || kind === "speeding") positive(at, law.coversH ?? DAY_H, 1e6, "ageH", "/coversH");
   return law;
 }
 
@@ -112,8 +117,9 @@ export function lastAge(law: AgeLaw): number {
  * without end where it knows how the bath declines.
  */
 export function coveredAge(law: AgeLaw | undefined): number {
-  if (law === undefined || law.kind === "speeding") return DAY_H;
-  return law.kind === "slowing" ? SLOWING_H : Infinity;
+  if (law === undefined) return DAY_H;
+  if (law.kind === "speeding") return law.coversH ?? DAY_H;
+  return law.kind === "slowing" ? (law.coversH ?? SLOWING_H) : Infinity;
 }
 
 /** Refuses an age at which a bath gives no time. */
@@ -150,18 +156,26 @@ export function ageEffect(law: AgeLaw, fromH: number, toH: number): Effect {
     const slope = shape(toH) - shape(fromH);
     const log = (speeding ? law.perDay : law.perRootH) * slope;
     // A law that no run has taught has the spread of no law at every age.
-    if (law.runs === 0) return { log, slope: 0, sd: 0, beside: unknownAgeLogSd(differenceH) };
-    // Past a day the number of a speeding law tells nothing.
-    if (speeding) {
-      const beside = unknownAgeLogSd(Math.max(DAY_H, toH) - Math.max(DAY_H, fromH));
-      return { log, slope, sd: law.sdPerDay ?? 0.08, beside };
-    }
-    return { log, slope, sd: law.sdPerRootH ?? 0.1, beside: 0 };
+    const coversH = coveredAge(law);
+    if (law.runs === 0)
+      return { log, slope: 0, sd: 0, beside: unknownAgeLogSd(differenceH, law.coversH ?? DAY_H) };
+    // Past its first day the number of such a law tells nothing.
+    const endH = speeding ? DAY_H : SLOWING_H;
+    const beside = unknownAgeLogSd(Math.max(endH, toH) - Math.max(endH, fromH), coversH);
+    return { log, slope, sd: (speeding ? law.sdPerDay : law.sdPerRootH) ?? (speeding ? 0.08 : 0.1), beside };
   }
   return { log: 0, slope: 0, sd: 0, beside: (0.1 * Math.abs(differenceH)) / law.lifeH };
 }
 
-/** The spread of ln(time) by an age of which nothing is known: 2 % × √h, at most 8 % (assumed). */
-export function unknownAgeLogSd(differenceH: number): number {
-  return Math.min(0.08, 0.02 * Math.sqrt(Math.abs(differenceH)));
+/**
+ * The spread of ln(time) by an age of which nothing is known: 2 % × √h, at most 8 % in the hours that its law
+ * covers; past them in proportion to the age, as a rate of ageing that is not known (all assumed).
+ */
+export function unknownAgeLogSd(differenceH: number, coversH: number): number {
+  const hours = Math.abs(differenceH);
+  const covered = Math.min(0.08, 0.02 * Math.sqrt(Math.min(hours, coversH)));
+  return Math.min(MOST_UNKNOWN_LOG_SD, covered * Math.max(1, hours / coversH));
 }
+
+/** A wider spread says nothing more: a factor of 140 either way. */
+const MOST_UNKNOWN_LOG_SD = 3;

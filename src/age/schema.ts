@@ -5,6 +5,8 @@ import { above0, form, from, origin, type CauseSchema } from "../core/schema.js"
 import { ageCause } from "./cause.js";
 import { LEAST_HALF_LIFE_H, MOST_HALF_LIFE_H, MOST_RATE_SD_PER_H } from "./law.js";
 
+const COVERS = "Age up to which the law says anything, in hours; a day when left out.";
+
 /** Age and its law as JSON Schema. */
 export const ageSchema: CauseSchema = {
   cause: ageCause,
@@ -29,11 +31,13 @@ export const ageSchema: CauseSchema = {
       form("slowing", "ln(time) grows with the square root of the age.", ["perRootH"], {
         perRootH: from(-1, 1, "Growth of ln(time) for each square root of an hour."),
         sdPerRootH: from(0, 3, "Standard deviation of that growth."),
+        coversH: above0(1e6, COVERS),
         ...origin(),
       }),
       form("speeding", "ln(time) changes by so much after a day.", ["perDay"], {
         perDay: from(-1, 1, "Change of ln(time) after a day."),
         sdPerDay: from(0, 3, "Standard deviation of that change."),
+        coversH: above0(1e6, COVERS),
         ...origin(),
       }),
     ],

@@ -74,6 +74,7 @@ export const genericAgitationLaw: AgitationLaw = /* @__PURE__ */ frozen({
     "continuous, 30 s and 60 s intervals: common practice",
     "tray against tank and rotary: makers' notes (from memory)",
   ],
+  runs: 0,
 });
 
 /**

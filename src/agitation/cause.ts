@@ -78,9 +78,10 @@ export function agitationEffect(law: ReadyAgitationLaw, fromS: number, toS: numb
   return { ...departed, log: log + departed.log, slope, sd, beside: Math.hypot(stand, departed.beside) };
 }
 
-/** ln of the time against continuous agitation. */
+/** ln of the time against continuous agitation; no interval is slower than stand. */
 function logSlowness(law: AgitationLaw, intervalS: number): number {
-  return intervalS === Infinity ? -Math.log(STAND_RATE) : law.staleLoss * placeOf(intervalS, law);
+  const stand = -Math.log(STAND_RATE);
+  return intervalS === Infinity ? stand : Math.min(stand, law.staleLoss * placeOf(intervalS, law));
 }
 
 function agitationCautions(_law: AgitationLaw, fromS: number, toS: number): readonly Caution[] {

@@ -1,7 +1,8 @@
 import { checkedAgeLaw } from "../age/law.js";
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
-import { inRange, plainObject, positive } from "../core/guards.js";
+import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
+import { handbookDilution } from "../handbook/dilution.js";
 import { checkedUseLaw } from "../use/useFactor.js";
 import { capacityOf, type CapacityBath } from "./capacityOf.js";
 import { judgeBath, type DeveloperBath } from "./judgeBath.js";
@@ -68,7 +69,8 @@ export function bathVerdict(bath: VerdictBath): BathVerdict {
   const causes: string[] = [];
   if (use === undefined && usedCm2PerL !== undefined && usedCm2PerL > 0) causes.push("use");
   if (lawless) causes.push("age");
-  const discard = cautions.some(({ severity }) => severity === "stop");
+  // Of a bath that is merely too old to be known nobody can say that it is spent.
+  const discard = cautions.some(({ code, severity }) => severity === "stop" && code !== "age-unknown");
   const slow = !discard && isPast(factor, SHOWS);
   const unknown = old || lawless || (usedCm2PerL === undefined && ageH === undefined);
   return {
@@ -86,15 +88,18 @@ export function bathVerdict(bath: VerdictBath): BathVerdict {
 /** The capacity that follows from what the bath is, as `bathCapacity` reckons it; of an unknown bath none. */
 function estimated(bath: VerdictBath): number | undefined {
   const { brew, family, leastMlPerRoll, material, dilution, use } = bath;
-  if (brew === undefined && family === undefined && leastMlPerRoll === undefined) return undefined;
-  // The same in each litre, whatever there is of it.
-  const litre = { volumeMl: 1000, brew, family, leastMlPerRoll, material, dilution, use };
-  return capacityOf(WHERE, litre).capacityCm2PerL;
+  // The same in each litre, whatever there is of it. Each field is checked here, used or not.
+  const { capacityCm2PerL } = capacityOf(WHERE, {
+    ...{ volumeMl: 1000, brew, family, leastMlPerRoll, material, dilution, use },
+  });
+  const said = brew !== undefined || family !== undefined || leastMlPerRoll !== undefined;
+  return said ? capacityCm2PerL : undefined;
 }
 
-/** Checks the numbers and laws of a bath. */
-function readBath(bath: DeveloperBath): DeveloperBath {
+/** Checks the numbers and laws of a bath, and the name of its family, which an own least stock goes before. */
+function readBath(bath: VerdictBath): VerdictBath {
   plainObject(WHERE, bath);
+  if (bath.family !== undefined) knownEntry(`${WHERE}/family`, handbookDilution, bath.family);
   const { usedCm2PerL, ageH, use, age, capacityCm2PerL, keepingLimitH, timeS, highS } = bath;
   if (usedCm2PerL !== undefined) inRange(WHERE, usedCm2PerL, 0, 1e6, "cm2PerL", "/usedCm2PerL");
   if (ageH !== undefined) inRange(WHERE, ageH, 0, 1e6, "ageH", "/ageH");

@@ -34,10 +34,15 @@ export interface DeveloperBath {
 /** Slower than this a bath is not used: practice with developers and fixers alike (common practice). */
 const SLOWEST = 2;
 
+/** So many times the age that a law covers is far past it: nobody knows what the bath does then (assumed). */
+const FAR_AGES = 10;
+
 /** A bath with what is reckoned of it, where nothing is stated or printed. */
 export interface JudgedQuestion extends DeveloperBath {
   /** a capacity that follows from what the bath is, cm² per litre: past it is a warning */
   readonly estimatedCm2PerL?: number | undefined;
+  /** the age at which its time was found, h, whatever is known of ageing up to then; 0 when left out */
+  readonly knownAgeH?: number | undefined;
 }
 
 /** A bath under its laws and limits. */
@@ -57,7 +62,7 @@ export interface JudgedBath {
  */
 export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   const { usedCm2PerL = 0, ageH = 0, use = genericUseLaw, age, capacityCm2PerL, keepingLimitH } = bath;
-  const { timeS = 0, highS = timeS } = bath;
+  const { timeS = 0, highS = timeS, knownAgeH = 0 } = bath;
   const share = stockShare(where, bath.dilution, use);
   const dead = age?.kind === "life" && isPast(ageH, age.lifeH);
   const factor =
@@ -77,9 +82,10 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
       }),
     );
   const covered = coveredAge(age);
-  if (keepingLimitH === undefined && isPast(ageH, covered))
+  const grownH = ageH - knownAgeH;
+  if (keepingLimitH === undefined && isPast(grownH, covered))
     cautions.push(
-      makeCaution(limitSentences, "age-unknown", "warn", {
+      makeCaution(limitSentences, "age-unknown", isPast(grownH, FAR_AGES * covered) ? "stop" : "warn", {
         path: "/ageH",
         quantity: "ageH",
         limit: covered,

@@ -2,7 +2,7 @@ import { isPast, type Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
 import { inRange, isBoolean, plainObject, refuse } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
-import { basisOf, checkedOrigin, type Factor } from "../core/term.js";
+import { restsOn, checkedOrigin, type Factor } from "../core/term.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import { bathOf } from "./bath.js";
 import { readBrew, unreadInBrew, type DeveloperBrew, type ReadBrew, type ReadPart } from "./brew.js";
@@ -149,7 +149,7 @@ export function brewStrength(
     value: Math.exp(log),
     logSd,
     slope: unchanged || logSd === 0 ? 0 : Math.max(-logSd, Math.min(logSd, 0 - sd * amountOf(change))),
-    basis: unchanged ? "unchanged" : law === genericStrengthLaw ? "default" : basisOf(law),
+    basis: unchanged ? "unchanged" : restsOn(law),
     sources: law.sources ?? [],
     fromPh: b.ph,
     toPh: a.ph,

@@ -26,4 +26,5 @@ export const genericStrengthLaw: StrengthLaw = /* @__PURE__ */ frozen({
   exponent: 0.6,
   sd: 0.25,
   sources: ["dilution of ascorbate stocks, 0.43 to 0.85, widened"],
+  runs: 0,
 });

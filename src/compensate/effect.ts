@@ -17,7 +17,7 @@ export interface EffectOfCause {
  *
  * @param cause - the name of the cause: `"temperature"`, `"dilution"`, `"agitation"`, `"use"`, `"age"`,
  * `"strength"`, `"contrast"` or `"push"`; or `"interaction"`, what temperature and dilution do together: each
- * side is then `{ temperatureC, dilution }`
+ * side is then `{ temperatureC, dilution }`, and the number counts without the bound that `compensate` sets it
  * @param from - the known side, in the form that a baseline has it: °C, `"1+9"`, `{ everyS }`, cm²/l, h, ...
  * @param to - today's side, in the same form
  * @param law - the law of the cause; the generic one when left out
@@ -42,7 +42,7 @@ export function effect(
   const pair = pairs.find(({ name }) => name === cause) as AnyPair | undefined;
   if (pair !== undefined) return effectOfPair(pair, from, to, law);
   const one = causes.find(({ name }) => name === cause) as AnyCause | undefined;
-  if (one === undefined) notOneOf("effect/cause", causeNames, cause);
+  if (one === undefined) notOneOf("effect/cause", [...causeNames, ...pairs.map(({ name }) => name)], cause);
   const ready: unknown = law === undefined ? one.generic : one.check("effect/law", law);
   const before: unknown = one.read("effect/from", from);
   const after: unknown = one.read("effect/to", to);

@@ -1,10 +1,13 @@
 import type { AgeLaw } from "../age/law.js";
 import { judgeBath } from "../bath/judgeBath.js";
-import { isPast, type Caution } from "../core/caution.js";
+import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 
 const NONE: readonly Caution[] = [];
+
+/** No bath was judged that may serve again. */
+const NO_BATH: Conditions = {};
 
 /** The life of today's brew, where its strength carries one and no own law says how the bath ages. */
 function brewAge(age: AgeLaw | undefined, { strength }: Conditions): AgeLaw | undefined {
@@ -22,7 +25,7 @@ export function limitJudge(
   { use, age: law }: Knowledge,
 ): (estimate: TimeEstimate, conditions: Conditions) => readonly Caution[] {
   // Without a life the judgement does not depend on the time: it serves again for the same bath.
-  let last: Conditions = {};
+  let last = NO_BATH;
   let lastCautions = NONE;
   return ({ timeS, highS }, conditions) => {
     const { usedCm2PerL, ageH, dilution, strength } = conditions;
@@ -31,7 +34,7 @@ export function limitJudge(
     const lives = age?.kind === "life";
     if (!named && !lives) return NONE;
     const same = last.usedCm2PerL === usedCm2PerL && last.ageH === ageH && last.dilution === dilution;
-    if (!lives && same && last.strength === strength) return lastCautions;
+    if (!lives && same && strength === undefined) return lastCautions;
     const judged = judgeBath("compensate/conditions", {
       usedCm2PerL: named ? (usedCm2PerL ?? baseline.usedCm2PerL) : 0,
       ageH: ageH ?? baseline.ageH,
@@ -39,20 +42,20 @@ export function limitJudge(
       use,
       age,
       estimatedCm2PerL: strength?.capacityCm2PerL,
+      // The known time was found at the baseline's age, however old that was.
+      knownAgeH: baseline.ageH,
       timeS,
       highS,
     });
     lastCautions = judged.cautions.flatMap((one) => {
       // The known time was found at the baseline's use, whatever the capacity.
       if (one.path === "/usedCm2PerL" && usedCm2PerL === undefined) return [];
-      // And at the baseline's age, however old that was.
-      const grownH = (ageH ?? 0) - (baseline.ageH ?? 0);
-      if (one.code === "age-unknown" && !isPast(grownH, one.limit ?? 0)) return [];
       const side = one.path === "/ageH" && ageH === undefined ? "baseline" : "conditions";
       return [Object.freeze({ ...one, path: `/${side}${one.path ?? ""}` })];
     });
-    // A dilution in parts is an object that its owner may change: only text serves again.
-    last = typeof dilution === "object" ? {} : { usedCm2PerL, ageH, dilution, strength };
+    // A dilution in parts and a strength are objects that their owner may change: they do not serve again.
+    const mutable = typeof dilution === "object" || strength !== undefined;
+    last = mutable ? NO_BATH : { usedCm2PerL, ageH, dilution };
     return lastCautions;
   };
 }

@@ -17,7 +17,7 @@ import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import { driftingPair, pairEffect, pairFactor, pairTermsOf, type PairTerm } from "./pairTerms.js";
 import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Worked } from "./rows.js";
 import { hardlyMoved } from "../core/term.js";
-import { effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
+import { bothWithin, effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
 /** A known time and laws, checked once, to be asked under many conditions. */
@@ -58,7 +58,7 @@ export function prepared(
     knowledge.joint === undefined ? undefined : checkedJoint(`${at}/knowledge/joint`, knowledge.joint);
   const together = joint !== undefined && sameBaseline(baseline, knowledge.joint?.baseline, causes);
   const unread = unreadCautions(causes, pairs, baseline, knowledge);
-  const judged = outcomeJudge([...causes, ...pairs, ...marks], baseline, knowledge, together);
+  const judged = outcomeJudge(baseline, knowledge, together);
   const limits = limitJudge(baseline, knowledge);
   const conditionsAt = `${called}/conditions`;
 
@@ -67,6 +67,7 @@ export function prepared(
     const asked = conditions as Fields;
     const worked: Worked[] = [];
     const sides: unknown[] = [];
+    const logs: number[] = [];
     let timeS = baselineS;
     let drifting = -1;
     let drifts: Term | undefined;
@@ -86,6 +87,7 @@ export function prepared(
       const one = workedTerm(term, given, asked, baseline);
       worked.push(one);
       sides[term.index] = term.lastTo;
+      logs[term.index] = one.effect.log;
       timeS *= one.value;
     }
     let drift: DriftEffect | undefined;
@@ -99,8 +101,8 @@ export function prepared(
     for (const term of pairTerms) {
       const effect =
         drift === undefined
-          ? pairEffect(term, sides)
-          : driftingPair(term, sides, (drifts as unknown as Term).index, drift);
+          ? pairEffect(term, sides, logs)
+          : driftingPair(term, sides, logs, drifts as unknown as Term, drift);
       if (effect === undefined) continue;
       timeS *= factorOf(effect);
       worked.push(workedFrom(term, effect));
@@ -109,21 +111,21 @@ export function prepared(
     const factors = [base];
     const cautions: Caution[] = [];
     let variance = base.logSd * base.logSd;
-    let guessed = 0;
+    const guessed: string[] = [];
     for (const one of worked) {
       const row = rowOf(one);
       factors.push(row);
       variance += row.logSd * row.logSd;
       // Own runs that bear on a law are data, however little they moved it.
-      if (row.basis === "default" && !hardlyMoved(one.term.law)) guessed |= 1 << one.term.index;
+      if (row.basis === "default" && !hardlyMoved(one.term.law)) guessed.push(row.cause);
       for (const caution of one.cautions) cautions.push(caution);
     }
-    for (const { factor, index } of marked) {
+    for (const { factor } of marked) {
       factors.push(factor);
       timeS *= factor.value;
       variance += factor.logSd * factor.logSd;
       named += 1;
-      if (factor.basis === "default") guessed |= 1 << (causes.length + pairs.length + index);
+      if (factor.basis === "default") guessed.push(factor.cause);
     }
     if (joint !== undefined)
       // Covariances that cancel spreads can leave a rounding below 0.
@@ -133,7 +135,7 @@ export function prepared(
       );
     const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
     for (const caution of limits(estimate, conditions)) cautions.push(caution);
-    judged(cautions, estimate, guessed);
+    judged(cautions, estimate, guessed, worked);
     for (const caution of unread(conditions, named)) cautions.push(caution);
     const sorted = gravestFirst(cautions);
     return {
@@ -149,11 +151,13 @@ export function prepared(
   const isMark = (field: string): boolean => marks.some((mark) => mark.field === field);
   let fields: Map<string, Term> | undefined;
   const timeOnly = (conditions: Conditions): number => {
+    plainObject(conditionsAt, conditions);
     const asked = conditions as Fields;
     fields ??= new Map(terms.map((term) => [term.cause.field, term]));
     let timeS = baselineS;
     let before = -1;
     const sides: unknown[] = [];
+    const logs: number[] = [];
     for (const field in asked) {
       const term = fields.get(field);
       const given = asked[field];
@@ -170,13 +174,18 @@ export function prepared(
       const to = todaySide(term, given, asked);
       sides[term.index] = to;
       const { logAt } = term;
-      if (logAt === undefined) timeS *= factorOf(effectOf(term, to));
-      else {
-        term.cause.within?.(term.askedAt, term.law, to, false);
-        timeS *= Math.exp(logAt(to));
+      if (logAt === undefined) {
+        const effect = effectOf(term, to);
+        logs[term.index] = effect.log;
+        timeS *= factorOf(effect);
+      } else {
+        bothWithin(term, to);
+        const log = logAt(to);
+        logs[term.index] = log;
+        timeS *= Math.exp(log);
       }
     }
-    for (const term of pairTerms) timeS *= pairFactor(term, sides);
+    for (const term of pairTerms) timeS *= pairFactor(term, sides, logs);
     return timeS;
   };
   return { answer, timeS: timeOnly, terms, pairTerms, baselineS };
@@ -196,7 +205,9 @@ function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baselin
   const alone = !term.byStock || (term.lastBath === bath && typeof bath !== "object");
   if (alone && last !== undefined && term.lastGiven === given && typeof given !== "object") return last;
   const to: unknown = given === undefined ? from : todaySide(term, given, asked);
-  if (last !== undefined && given !== undefined && term.lastGiven !== undefined && to === term.lastTo)
+  // An object is its owner's, who may change it: only plain values serve again.
+  const same = to === term.lastTo && typeof to !== "object";
+  if (last !== undefined && given !== undefined && term.lastGiven !== undefined && same)
     return { ...last, given };
   const effect = given === undefined ? NOTHING : effectOf(term, to);
   const path = given === undefined ? `/baseline/${cause.field}` : term.path;

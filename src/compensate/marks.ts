@@ -35,8 +35,6 @@ export function readMark(at: string, given: unknown): string | undefined {
 /** The row of a mark that a question names, and the name of its number where it was learned. */
 export interface MarkRow {
   readonly factor: Factor;
-  /** its place in the list of marks */
-  readonly index: number;
   readonly parameter?: string;
 }
 
@@ -46,12 +44,12 @@ const NONE: readonly MarkRow[] = [];
 export function markRows(at: string, conditions: object, joint: Joint | undefined): readonly MarkRow[] {
   const given = conditions as Readonly<Record<string, unknown>>;
   if (marks.every(({ field }) => given[field] === undefined)) return NONE;
-  return marks.flatMap(({ field, logSd }, index): readonly MarkRow[] => {
+  return marks.flatMap(({ field, logSd }): readonly MarkRow[] => {
     const name = readMark(`${at}/${field}`, given[field]);
     if (name === undefined) return [];
     const learned = joint?.offsets.get(offsetName(field, name));
     if (learned === undefined)
-      return [{ factor: { cause: field, value: 1, logSd, basis: "default", sources: [] }, index }];
+      return [{ factor: { cause: field, value: 1, logSd, basis: "default", sources: [] } }];
     const { parameter, value, sd } = learned;
     const factor = {
       cause: field,
@@ -60,6 +58,6 @@ export function markRows(at: string, conditions: object, joint: Joint | undefine
       basis: "own-runs",
       sources: [],
     } as const;
-    return [{ factor, parameter, index }];
+    return [{ factor, parameter }];
   });
 }

@@ -9,6 +9,7 @@ import { ORIGIN_FIELDS } from "../core/term.js";
 import { defaultLawSentence } from "../core/text.js";
 import { marks } from "./marks.js";
 import { compensateSentences } from "./text.js";
+import type { Worked } from "./rows.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 import { unusualLaws } from "./unusualLaws.js";
 
@@ -38,31 +39,27 @@ const OWN_BASELINE_FIELDS = [
 const LEARNED_FIELDS = ["schema", "prior", "runs", "baseline", "parameters", "scatter", "setAside", "advice"];
 
 /**
- * Adds the cautions about an answer as a whole; `guessed` has a bit for each cause that rests on a generic
- * law, by its place in the list.
+ * Adds the cautions about an answer as a whole; `guessed` names what rests on a generic law, in the order of
+ * the rows.
  */
-export type OutcomeJudge = (cautions: Caution[], estimate: TimeEstimate, guessed: number) => void;
-
-/** A cause, pair or mark. */
-interface Named {
-  readonly name: string;
-}
+export type OutcomeJudge = (
+  cautions: Caution[],
+  estimate: TimeEstimate,
+  guessed: readonly string[],
+  worked: readonly Worked[],
+) => void;
 
 /**
  * Makes the function that adds the cautions about an answer as a whole: its length, its width, what it rests
  * on. What depends on the known time and the laws alone is worked out once.
  */
-export function outcomeJudge(
-  named: readonly Named[],
-  baseline: Baseline,
-  knowledge: Knowledge,
-  together: boolean,
-): OutcomeJudge {
+export function outcomeJudge(baseline: Baseline, knowledge: Knowledge, together: boolean): OutcomeJudge {
+  const unusual = unusualLaws(knowledge);
   const standing = standingCautions(baseline, knowledge, together);
   // The same causes rest on generic laws from call to call: the caution about them is written once.
-  let lastGuessed = 0;
+  let lastGuessed: readonly string[] = [];
   let written: Caution | undefined;
-  return (cautions, { timeS, lowS, highS }, guessed) => {
+  return (cautions, { timeS, lowS, highS }, guessed, worked) => {
     if (timeS < SHORTEST_S)
       cautions.push(
         makeCaution(compensateSentences, "short-time", "warn", {
@@ -87,17 +84,26 @@ export function outcomeJudge(
           actual: Math.min(Number.MAX_VALUE, highS / lowS),
         }),
       );
-    if (guessed !== 0) {
-      if (guessed !== lastGuessed) written = defaultLaw(named, guessed);
+    if (guessed.length > 0) {
+      if (written === undefined || !sameNames(guessed, lastGuessed)) written = defaultLaw(guessed);
       lastGuessed = guessed;
-      cautions.push(written as Caution);
+      cautions.push(written);
     }
+    // A law through which nothing has changed is not used.
+    for (const one of unusual)
+      if (one.code !== "law-unusual" || worked.some((each) => !each.unchanged && uses(each, one)))
+        cautions.push(one);
     for (const one of standing) cautions.push(one);
   };
 }
 
-function defaultLaw(named: readonly Named[], guessed: number): Caution {
-  const causes = named.filter((_, i) => (guessed >> i) & 1).map(({ name }) => name);
+const uses = ({ term }: Worked, { data }: Caution): boolean => term.cause.law === data?.["law"];
+
+function sameNames(a: readonly string[], b: readonly string[]): boolean {
+  return a.length === b.length && a.every((name, i) => name === b[i]);
+}
+
+function defaultLaw(causes: readonly string[]): Caution {
   return frozen(makeCaution(defaultLawSentence, "default-law", "note", { data: { causes } }));
 }
 
@@ -108,7 +114,7 @@ export function maybeMinutes(path: string, timeS: number): readonly Caution[] {
 }
 
 function standingCautions(baseline: Baseline, knowledge: Knowledge, together: boolean): readonly Caution[] {
-  const cautions: Caution[] = [...unusualLaws(knowledge), ...maybeMinutes("/baseline/timeS", baseline.timeS)];
+  const cautions: Caution[] = [...maybeMinutes("/baseline/timeS", baseline.timeS)];
   if (knowledge.joint !== undefined && !together)
     cautions.push(makeCaution(compensateSentences, "other-baseline", "note", { path: "/baseline" }));
   return cautions.length === 0 ? cautions : frozen(cautions);
@@ -178,6 +184,6 @@ export function unreadCautions(
 /** How many fields an object has: no list of them is made. */
 function fieldsOf(given: object): number {
   let count = 0;
-  for (const field in given) if (field !== "") count += 1;
+  for (const _ in given) count += 1;
   return count;
 }

@@ -1,8 +1,9 @@
 import { causes } from "../causes.js";
 import { plainObject, wrongCount, wrongKind } from "../core/guards.js";
 import { factorOf, type DilutionGiven } from "../core/cause.js";
+import { kept } from "../core/kept.js";
 import { prepared, type Prepared } from "./loop.js";
-import { needsCounterpart } from "./terms.js";
+import { knownWithin } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 import { refuseField } from "../core/onlyFields.js";
 
@@ -39,7 +40,7 @@ export interface PreparedCompensation {
  * @throws TypeError or RangeError as {@link compensate} does
  *
  * @remarks The answers are those of `compensate`. A table law is checked, sorted and curved once instead of
- * at each call.
+ * at each call. Baseline and knowledge are copied: a change of them afterwards changes no answer.
  *
  * @example
  * ```ts
@@ -50,7 +51,7 @@ export interface PreparedCompensation {
  * ```
  */
 export function prepareCompensation(baseline: Baseline, knowledge: Knowledge = {}): PreparedCompensation {
-  const ready = prepared("prepareCompensation", causes, baseline, knowledge, "compensate");
+  const ready = prepared("prepareCompensation", causes, kept(baseline), kept(knowledge), "compensate");
   return {
     compensate: ready.answer,
     timeS: ready.timeS,
@@ -65,55 +66,72 @@ function timesOf({ terms, pairTerms, baselineS }: Prepared, columns: ConditionCo
   // ln(factor) of each row: the terms add up, and one exponential at the end makes a time of the sum.
   let logs: Float64Array | undefined;
   const sides: (Float64Array | undefined)[] = [];
+  const alone: (Float64Array | undefined)[] = [];
+  const paired = new Set(pairTerms.flatMap(({ places }) => places));
   for (const [name, column] of given) {
     if (!(column instanceof Float64Array)) wrongKind(`times/columns/${name}`, ["Float64Array"], column);
     logs ??= new Float64Array(column.length);
     if (column.length !== logs.length)
       wrongCount(`times/columns/${name}`, column.length, { least: logs.length, most: logs.length });
-    const term = terms.find(({ cause }) => cause.column?.name === name);
-    if (term === undefined) {
+    if (!terms.some(({ cause }) => cause.column?.name === name)) {
       const values = terms.flatMap(({ cause }) => cause.column?.name ?? []);
       refuseField("times/columns", name, values);
     }
-    sides[term.index] = added(logs, name, column, term, columns.waterParts);
   }
   if (logs === undefined) return new Float64Array(0);
+  // In the order of the causes: a dilution is read before what counts by the stock in it.
+  for (const term of terms) {
+    const name = term.cause.column?.name ?? "";
+    const column = (columns as Readonly<Record<string, Float64Array | undefined>>)[name];
+    if (column === undefined) continue;
+    const { index } = term;
+    if (paired.has(index)) alone[index] = new Float64Array(column.length);
+    sides[index] = added(logs, name, column, term, columns.waterParts, alone[index]);
+  }
   for (const { places, logAt } of pairTerms) {
     const [a, b] = [sides[places[0]], sides[places[1]]];
-    if (a !== undefined && b !== undefined)
-      for (let i = 0; i < logs.length; i += 1) logs[i] = (logs[i] as number) + logAt(a[i], b[i]);
+    const [logsA, logsB] = [alone[places[0]], alone[places[1]]];
+    if (a !== undefined && b !== undefined && logsA !== undefined && logsB !== undefined)
+      for (let i = 0; i < logs.length; i += 1)
+        logs[i] = (logs[i] as number) + logAt(a[i], b[i], logsA[i] as number, logsB[i] as number);
   }
   for (let i = 0; i < logs.length; i += 1) logs[i] = baselineS * Math.exp(logs[i] as number);
   return logs;
 }
 
-/** Adds the ln(factor) of one column to those of the rows; returns the side of each row. */
+/** Adds the ln(factor) of one column to those of the rows, and keeps it in `own`; returns the side of each row. */
 function added(
   logs: Float64Array,
   name: string,
   column: Float64Array,
   term: Prepared["terms"][number],
   waterParts: Float64Array | undefined,
+  own: Float64Array | undefined,
 ): Float64Array {
   const { cause, law, from, dilution, byStock, logAt } = term;
   const { side } = cause.column as NonNullable<typeof cause.column>;
   const at = `times/columns/${name}`;
-  if (from === undefined) needsCounterpart(at, cause.field);
+  knownWithin(term, at);
+  const sideAt = (place: string, row: number): unknown => {
+    const read: unknown = side(place, column[row] as number);
+    const to: unknown = byStock ? cause.inBath?.(place, law, read, bathOf(waterParts, row, dilution)) : read;
+    cause.within?.(place, law, to, false);
+    return to;
+  };
   const log = logAt ?? ((to: unknown): number => Math.log(factorOf(cause.effect(law, from, to))));
   const sides = new Float64Array(column.length);
   let i = 0;
   try {
     for (; i < logs.length; i += 1) {
-      const read: unknown = side(at, column[i] as number);
-      const to: unknown = byStock ? cause.inBath?.(at, law, read, bathOf(waterParts, i, dilution)) : read;
-      cause.within?.(at, law, to, false);
+      const to = sideAt(at, i);
       sides[i] = to as number;
-      logs[i] = (logs[i] as number) + log(to);
+      const one = log(to);
+      if (own !== undefined) own[i] = one;
+      logs[i] = (logs[i] as number) + one;
     }
   } catch (error) {
     // Only now is the row worth a text: it is read again under its own place.
-    const to: unknown = side(`${at}/${i}`, column[i] as number);
-    cause.within?.(`${at}/${i}`, law, to, false);
+    sideAt(`${at}/${i}`, i);
     throw error;
   }
   return sides;

@@ -101,8 +101,7 @@ export function rowOf({ term, value, logSd, unchanged, rests, given }: Worked): 
       ...(to !== undefined && { to }),
     };
   const sources = (rests === undefined ? law.sources : rests.sources) ?? NO_SOURCES;
-  // A generic law that was not handed in has no runs to speak of.
-  const runs = rests !== undefined ? rests.runs : law === cause.generic ? undefined : law.runs;
+  const runs = rests === undefined ? law.runs : rests.runs;
   const basis = rests?.basis ?? term.basis;
   // Fields are added rather than spread: this runs for each cause of each answer.
   const row: { -readonly [Field in keyof Factor]: Factor[Field] } = {
@@ -115,7 +114,8 @@ export function rowOf({ term, value, logSd, unchanged, rests, given }: Worked): 
   if (from !== undefined) row.from = from;
   if (to !== undefined) row.to = to;
   if (basis === "own-runs" && law.before !== undefined) row.before = law.before;
-  if (runs !== undefined) row.runs = runs;
+  // A law that no run has taught has no runs to speak of.
+  if (runs !== undefined && runs > 0) row.runs = runs;
   if (law.seen !== undefined) row.seen = law.seen;
   return row;
 }

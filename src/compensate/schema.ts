@@ -81,20 +81,24 @@ export function lawsSchema(schemas: readonly CauseSchema[], description: string)
 }
 
 function jointSchema(schemas: readonly CauseSchema[]): JsonSchema {
-  const shares = (least: number, description: string): JsonSchema =>
-    list(from(least, 1, "A share."), 0, 1000, description);
+  const numbers = (least: number, each: string, description: string): JsonSchema =>
+    list(from(least, 1, each), 0, 1000, description);
   return object(
     ["baseline", "parameters", "correlation", "unshared"],
     {
       baseline: baselineSchema(schemas, "The base time and its conditions that were learned with them."),
       parameters: list(text(200, "A name."), 0, 1000, "The names of the numbers, in the order of the rows."),
       correlation: list(
-        shares(-1, "A row of the matrix."),
+        numbers(-1, "A correlation.", "A row of the matrix."),
         0,
         1000,
         "Their correlations: symmetric, 1 on the diagonal.",
       ),
-      unshared: shares(0, "What of each number's spread is its own, once those before it are known."),
+      unshared: numbers(
+        0,
+        "A share.",
+        "What of each number's spread is its own, once those before it are known.",
+      ),
       offsets: list(
         object(
           ["parameter", "value", "sd"],

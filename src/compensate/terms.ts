@@ -85,7 +85,7 @@ export function termOf(
     known === undefined && cause.required !== true ? cause.start : cause.read(places.known, known);
   const given = knowledge[cause.law];
   const law = (given === undefined ? cause.generic : cause.check(places.law, given)) as LawOrigin;
-  const basis = given === undefined ? "default" : restsOn(law);
+  const basis = restsOn(law);
   const dilution = baseline["dilution"] as DilutionGiven | undefined;
   const byStock = countsByStock(cause, law);
   const from: unknown =
@@ -123,13 +123,21 @@ export function todaySide(
 }
 
 /** The effect of today's side, which has to have a known side to be compared with. */
-export function effectOf({ cause, law, from, knownAt, askedAt }: Term, to: unknown): Effect {
+export function effectOf(term: Term, to: unknown): Effect {
+  bothWithin(term, to);
+  return term.cause.effect(term.law, term.from, to);
+}
+
+/** Refuses either side for which the law has no time, and today's side without a known one. */
+export function bothWithin(term: Term, to: unknown): void {
+  knownWithin(term, term.askedAt);
+  term.cause.within?.(term.askedAt, term.law, to, false);
+}
+
+/** Refuses a known side that is missing, or for which the law has no time; `askedAt` is today's side. */
+export function knownWithin({ cause, law, from, knownAt }: Term, askedAt: string): void {
   if (from === undefined) needsCounterpart(askedAt, cause.field);
-  if (cause.within !== undefined) {
-    cause.within(knownAt, law, from, true);
-    cause.within(askedAt, law, to, false);
-  }
-  return cause.effect(law, from, to);
+  cause.within?.(knownAt, law, from, true);
 }
 
 /** What a condition without a counterpart says. */

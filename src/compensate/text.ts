@@ -28,12 +28,17 @@ export const compensateSentences: Pick<CautionSentences, CompensateCautionCode> 
   "other-baseline": () => "The baseline is not the learned one. The correlations with its time are left out.",
   "log-held": ({ limit, actual }) =>
     `The log ends at ${lengthText(limit)} of ${lengthText(actual)}. Its last reading is held.`,
-  "law-unusual": ({ limit, actual, data: { reason } }) => {
+  "law-unusual": ({ limit, actual, data: { reason, over10C } }) => {
     const [what, unit, meant] = Object.hasOwn(UNUSUAL, reason) ? UNUSUAL[reason] : ["law"];
     const times = reason === "increase" ? 100 : 1;
     const said = `The ${what} is ${digits(actual * times)}${unit ?? ""}.`;
     if (meant !== undefined) return `${said} Is it in ${meant}?`;
     const which = actual < limit ? "least" : "greatest";
+    if (over10C !== undefined)
+      return (
+        `The ${what} is ${digits(actual)} kJ/mol, ${digits(over10C.actual, 3)} times for 10 °C. ` +
+        `The ${which} ever published is ${digits(limit)} kJ/mol, ${digits(over10C.limit, 3)} times.`
+      );
     return `${said} The ${which} ever published is ${digits(limit * times)}${unit ?? ""}.`;
   },
 };

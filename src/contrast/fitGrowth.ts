@@ -53,8 +53,8 @@ export interface FittedGrowth {
 const GAMMA_SHARE = 0.03;
 
 /**
- * That counts for two degrees of freedom beside the points' own, as the rounding of a temperature table does:
- * an assumption of this package.
+ * That counts for two degrees of freedom beside the points' own, as the reading of a thermometer does in a
+ * drift: an assumption of this package.
  */
 const KNOWN_FREEDOM = 2;
 

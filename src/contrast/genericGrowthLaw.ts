@@ -22,4 +22,5 @@ export const genericGrowthLaw: GrowthLaw = /* @__PURE__ */ frozen({
       "ch. XXII " +
       "(the unit of the constants is inferred)",
   ],
+  runs: 0,
 });

@@ -37,7 +37,7 @@ export interface GrowthLaw extends LawOrigin {
   readonly ratePerS: number;
   /** when the image begins to grow, s, 0 to 1e6 */
   readonly appearanceS: number;
-  /** standard deviations of the three; known exactly when left out */
+  /** standard deviations of the three; 10, 10 and 20 % of them when left out */
   readonly sd?: GrowthSpread | undefined;
 }
 

@@ -21,6 +21,8 @@ export interface CautionData {
     readonly law: string;
     /** what is unusual about it */
     readonly reason: UnusualReason;
+    /** of an energy: by what it multiplies the rate over 10 °C, and the same of the limit */
+    readonly over10C?: { readonly limit: number; readonly actual: number };
   };
   /** a field that is not read */
   readonly "unknown-field": {
@@ -32,6 +34,11 @@ export interface CautionData {
   /** a side beyond the rows of a table */
   readonly "outside-table": {
     /** whose table it is */
+    readonly cause: "temperature" | "dilution";
+  };
+  /** far from the known time */
+  readonly "far-extrapolation": {
+    /** what is far from it */
     readonly cause: "temperature" | "dilution";
   };
   /** stand development */
@@ -67,6 +74,8 @@ export interface CautionData {
     readonly low: number;
     /** the upper end, °C */
     readonly high: number;
+    /** so cold that this agent stops, which the developer may hold */
+    readonly unnamed?: "hydroquinone";
   };
   /** a bath that does not live long enough */
   readonly "bath-past-life": {

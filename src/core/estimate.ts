@@ -1,5 +1,5 @@
-import { refuse } from "./guards.js";
-import { spreadText } from "./text.js";
+import { plainObject, positive, refuse } from "./guards.js";
+import { inOrderText, spreadText } from "./text.js";
 
 /*
  * Module: core. From a median and a standard deviation in ln(time) to the 90 % interval.
@@ -40,4 +40,15 @@ export function checkedSpread(at: string, logSd: number, field = ""): number {
   if (!(logSd >= 0 && logSd <= WIDEST_LOG_SD))
     refuse(at + field, "spread-at-most", spreadText, { max: WIDEST_LOG_SD }, logSd);
   return logSd;
+}
+
+/** Checks a time with its interval: each above 0 to `most` s, in order. */
+export function checkedEstimate(at: string, given: unknown, most: number): TimeEstimate {
+  const estimate = plainObject(at, given) as unknown as TimeEstimate;
+  const timeS = positive(at, estimate.timeS, most, "timeS", "/timeS");
+  const lowS = positive(at, estimate.lowS, most, "timeS", "/lowS");
+  const highS = positive(at, estimate.highS, most, "timeS", "/highS");
+  if (!(lowS <= timeS && timeS <= highS))
+    refuse(at, "in-order", inOrderText, { lowS, timeS, highS }, undefined);
+  return { timeS, lowS, highS };
 }

@@ -2,7 +2,7 @@
  * The English sentences of the cautions that more than one module gives, each from its data.
  */
 import type { CautionSentences } from "./cautionTexts.js";
-import { digits } from "./digits.js";
+import { degreesApart, digits } from "./digits.js";
 import { show } from "./errors.js";
 import type { InputWanted } from "./errorRules.js";
 
@@ -29,6 +29,16 @@ export const unknownFieldSentence: Pick<CautionSentences, "unknown-field"> = {
 export const outsideTableSentence: Pick<CautionSentences, "outside-table"> = {
   "outside-table": ({ data: { cause } }) =>
     `A ${cause} lies outside the table. The last slope of the table is carried on.`,
+};
+
+export const farSentence: Pick<CautionSentences, "far-extrapolation"> = {
+  "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
+    cause === "temperature"
+      ? `More than ${degreesApart(limit, unit)} from the temperature of the known time.`
+      : severity === "stop"
+        ? `At 1+${digits(actual)} there is less stock than any print gives a time for, 1+${digits(limit)}.`
+        : `The bath is ${digits(actual, 2)} times weaker or stronger than that of the known time. ` +
+          `Printed tables reach ${digits(limit)} times.`,
 };
 
 export const defaultLawSentence: Pick<CautionSentences, "default-law"> = {

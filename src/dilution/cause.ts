@@ -1,10 +1,11 @@
 /*
  * Dilution as a cause. A side is ln(concentration), 0 for undiluted stock and below 0 for every dilution.
  */
+import { isPast, type Caution } from "../core/caution.js";
 import { claimed, type Cause, type Effect } from "../core/cause.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { inRange } from "../core/guards.js";
-import { outsideTableSentence } from "../core/text.js";
+import { farSentence, outsideTableSentence } from "../core/text.js";
 import {
   checkedDilutionLaw,
   GIVEN_EXPONENT_SD,
@@ -28,11 +29,46 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   effect: dilutionEffect,
   logAt: (law, from) =>
     law.kind === "table" || law.walk !== undefined ? undefined : (to) => law.exponent * (from - to),
-  cautions: (law, from, to) =>
-    from !== to && law.kind === "table" && (law.table.outside(-from) || law.table.outside(-to))
-      ? [makeCaution(outsideTableSentence, "outside-table", "warn", { data: { cause: "dilution" } })]
-      : [],
+  cautions: dilutionCautions,
 };
+
+/** Printed tables of one developer reach from 1+25 to 1+100, which is four times the concentration. */
+const FAR_RATIO = 4;
+
+/** The weakest bath that a printed table has a time for, parts of water to one of stock. */
+const WEAKEST_PARTS = 100;
+
+const NONE: readonly Caution[] = [];
+
+function dilutionCautions(law: ReadyDilutionLaw, from: number, to: number): readonly Caution[] {
+  if (from === to) return NONE;
+  // What the rows of a table cover was printed for this developer.
+  if (law.kind === "table")
+    return law.table.outside(-from) || law.table.outside(-to)
+      ? [makeCaution(outsideTableSentence, "outside-table", "warn", { data: { cause: "dilution" } })]
+      : NONE;
+  const data = { cause: "dilution" } as const;
+  const waterParts = Math.expm1(-to);
+  if (to < from && isPast(waterParts, WEAKEST_PARTS))
+    return [
+      makeCaution(farSentence, "far-extrapolation", "stop", {
+        quantity: "ratio",
+        limit: WEAKEST_PARTS,
+        actual: waterParts,
+        data,
+      }),
+    ];
+  const ratio = Math.exp(Math.abs(to - from));
+  if (!isPast(ratio, FAR_RATIO)) return NONE;
+  return [
+    makeCaution(farSentence, "far-extrapolation", "warn", {
+      quantity: "ratio",
+      limit: FAR_RATIO,
+      actual: ratio,
+      data,
+    }),
+  ];
+}
 
 /** The effect of going from one ln(concentration) to another. */
 export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number): Effect {

@@ -24,9 +24,9 @@ export const DILUTIONS: TextForm = { format: "dilution", examples: ["1+9", "stoc
 
 /** Parts of stock and of water. `stocks` splits the stock where a bath is mixed from several solutions. */
 export interface Dilution {
-  /** parts of all stocks together, above 0 to 10,000 */
+  /** parts of all stocks together, above 0 to 100,000 */
   readonly stockParts: number;
-  /** parts of water, 0 to 10,000 */
+  /** parts of water, 0 to 100,000 for each part of stock */
   readonly waterParts: number;
   /** the parts of each stock, where there are several */
   readonly stocks?: readonly number[] | undefined;

@@ -22,4 +22,5 @@ export const genericDilutionLaw: PowerDilutionLaw = /* @__PURE__ */ frozen({
   exponent: 0.75,
   sd: 0.25,
   sources: ["generic law over published dilution tables, n 0.36 to 1.7"],
+  runs: 0,
 });

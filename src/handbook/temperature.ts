@@ -25,6 +25,7 @@ export interface HandbookTemperature {
   readonly sdRatio: number;
   readonly seen: Seen;
   readonly sources: readonly string[];
+  readonly hydroquinone: boolean;
 }
 
 const IVES =
@@ -37,30 +38,41 @@ const F32 = "Eastman Kodak, publication F-32, part 2, rotary-tube processing, Ro
  * A ratio that was read: between the tables of one developer on different materials the activation energy has
  * a standard deviation of 14 kJ/mol at least, which is 0.2 in ln(ratio) over 10 °C. Taken as 0.22.
  */
-function read(ratio: number, intervalC: number, source: string): HandbookTemperature {
-  return { ratio, intervalC, sdRatio: (0.22 * ratio * intervalC) / 10, seen: "read", sources: [source] };
+function read(ratio: number, intervalC: number, source: string, hydroquinone = false): HandbookTemperature {
+  const sdRatio = (0.22 * ratio * intervalC) / 10;
+  return { ratio, intervalC, sdRatio, seen: "read", sources: [source], hydroquinone };
 }
 
 /**
  * A ratio over 10 °C that was not seen in print: at 0 to 10 °C as wide as the generic law, above it wider.
  */
-function remembered(ratio: number): HandbookTemperature {
-  return { ratio, intervalC: 10, sdRatio: 0.28 * ratio, seen: "from-memory", sources: [LISTS] };
+function remembered(ratio: number, hydroquinone = false): HandbookTemperature {
+  const sdRatio = 0.28 * ratio;
+  return { ratio, intervalC: 10, sdRatio, seen: "from-memory", sources: [LISTS], hydroquinone };
 }
+
+/** The developer holds hydroquinone. */
+const HYDROQUINONE = true;
 
 /** Temperature coefficients by developer. */
 export const handbookTemperature: Readonly<Record<HandbookDeveloper, HandbookTemperature>> =
   /* @__PURE__ */ frozen({
     "metol": remembered(1.25),
-    "hydroquinone": remembered(2.25),
+    "hydroquinone": remembered(2.25, HYDROQUINONE),
     "metol-hydroquinone": read(
       2.358,
       10,
       "E. J. Wall, Thermo-Entwicklung, Jahrbuch für Photographie und Reproduktionstechnik 24, Halle, " +
         "1910, p. 44 " +
         "(appearance in 70 s at 8 °C and 25 s at 20 °C)",
+      HYDROQUINONE,
     ),
-    "metol-hydroquinone-borax": read(1.92, 10, `${F32}: D-76 on two films, 20 to 24 °C, fitted to the rows`),
+    "metol-hydroquinone-borax": read(
+      1.92,
+      10,
+      `${F32}: D-76 on two films, 20 to 24 °C, fitted to the rows`,
+      HYDROQUINONE,
+    ),
     "phenidone-ascorbate": read(
       2.3,
       10,

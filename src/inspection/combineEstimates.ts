@@ -1,9 +1,8 @@
 import type { Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
-import { timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
-import { plainObject, positive, refuse } from "../core/guards.js";
+import { checkedEstimate, timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
+import { positive } from "../core/guards.js";
 import { disagreeSentence } from "./text.js";
-import { inOrderText } from "../core/text.js";
 
 /** Two estimates as one. */
 export interface CombinedEstimate extends TimeEstimate {
@@ -19,24 +18,22 @@ export interface CombinedEstimate extends TimeEstimate {
  */
 const BEYOND_CHANCE = 1.96;
 
-/** Farther apart than this, the interval widens to hold the disagreement. */
-const WIDENS = 2;
-
 /**
  * Two independent estimates of one time of development, combined: the computed time and what the image's
  * appearance asks for.
  *
  * @param a - median and 90 % interval, s, as `compensate` or `appearanceEstimate` gives them
  * @param b - the other one; it must not rest on the same observation
- * @returns the mean in ln(time), each weighted by 1/variance, with its 90 % interval: not wider than the
- * narrower of the two, unless they disagree; a caution when they disagree beyond chance
+ * @returns the mean in ln(time), each weighted by 1/variance, with its 90 % interval, wider the farther they
+ * lie apart; a caution when they disagree beyond chance
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a time is not above 0 to 1e9 s, or an interval does not hold its median
  *
- * @remarks 1/σ² = 1/σa² + 1/σb². The spread of each is taken as ln(high/low)/3.29. Two that lie more than two
- * standard deviations of their difference apart are known less well than they claim: σ is then multiplied by
- * the root of their reduced chi-square, which is that distance (R. T. Birge, Phys. Rev. 40, 1932, p. 207,
- * from memory). Find out which one is wrong.
+ * @remarks 1/σ² = 1/σa² + 1/σb². The spread of each is taken as ln(high/low)/3.29. Two that lie farther
+ * apart than is to be expected, one standard deviation of their difference, are known less well than they
+ * claim: σ is then multiplied by the root of their reduced chi-square, which is that distance in standard
+ * deviations and 1 at the expected one (R. T. Birge, Phys. Rev. 40, 1932, p. 207, from memory). Beyond chance,
+ * find out which one is wrong.
  *
  * @example
  * ```ts
@@ -56,11 +53,8 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
   const shareA = sum > 0 ? varianceB / sum : 0.5;
   const apart = gap === 0 ? 0 : sum > 0 ? gap / Math.sqrt(sum) : Number.MAX_VALUE;
   // Of two exact ones that differ, half the gap is what is left of the formula.
-  const widened = sum > 0 ? Math.sqrt(shareA * varianceA) * apart : gap / 2;
-  const estimate = timeEstimate(
-    Math.exp(shareA * meanA + (1 - shareA) * meanB),
-    apart > WIDENS ? widened : Math.sqrt(shareA * varianceA),
-  );
+  const logSd = sum > 0 ? Math.sqrt(shareA * varianceA) * Math.max(1, apart) : gap / 2;
+  const estimate = timeEstimate(Math.exp(shareA * meanA + (1 - shareA) * meanB), logSd);
   // Two that are far apart may have no common interval that a clock could show.
   positive("combineEstimates/b", estimate.lowS, 1e9, "timeS", "/lowS");
   positive("combineEstimates/b", estimate.highS, 1e9, "timeS", "/highS");
@@ -80,11 +74,6 @@ export function combineEstimates(a: TimeEstimate, b: TimeEstimate): CombinedEsti
 
 /** Mean and variance of ln(time). */
 function logNormal(where: string, estimate: TimeEstimate): readonly [mean: number, variance: number] {
-  plainObject(where, estimate);
-  const timeS = positive(where, estimate.timeS, 1e9, "timeS", "/timeS");
-  const lowS = positive(where, estimate.lowS, 1e9, "timeS", "/lowS");
-  const highS = positive(where, estimate.highS, 1e9, "timeS", "/highS");
-  if (!(lowS <= timeS && timeS <= highS))
-    refuse(where, "in-order", inOrderText, { lowS, timeS, highS }, undefined);
+  const { timeS, lowS, highS } = checkedEstimate(where, estimate, 1e9);
   return [Math.log(timeS), (Math.log(highS / lowS) / (2 * Z90)) ** 2];
 }

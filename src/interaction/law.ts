@@ -27,6 +27,7 @@ export const genericInteractionLaw: InteractionLaw = /* @__PURE__ */ frozen({
   perHalvingKJPerMol: -12,
   sdKJPerMol: GIVEN_INTERACTION_SD_KJ,
   sources: ["generic law over two printed pairs of tables, stock and 1+1: -12 kJ/mol, and -24 (from memory)"],
+  runs: 0,
 });
 
 /** Checks a law and returns it. */

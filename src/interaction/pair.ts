@@ -2,7 +2,7 @@
  * Temperature and dilution as a pair: in print the diluted bath has the lower temperature coefficient.
  */
 import type { Effect } from "../core/cause.js";
-import type { Pair, PairSide } from "../core/pair.js";
+import type { AloneLogs, Pair, PairSide } from "../core/pair.js";
 import { dilutionCause } from "../dilution/cause.js";
 import { temperatureCause } from "../temperature/cause.js";
 import { GAS_CONSTANT_KJ, inverseKelvin } from "../temperature/law.js";
@@ -33,24 +33,60 @@ export const interactionPair: Pair<InteractionLaw, number, number, "interaction"
   logAt: (law, [fromC, fromLogC]) => {
     const known = inverseKelvin(fromC);
     const perHalving = law.perHalvingKJPerMol;
-    return (toC, toLogC) => perHalving * slopeOf(known, fromLogC, inverseKelvin(toC), toLogC);
+    return (toC, toLogC, aloneC, aloneLogC) => {
+      const step = inverseKelvin(toC) - known;
+      const halvings = halvingsOf(fromLogC, toLogC);
+      return bounded(perHalving, step, halvings, aloneC, aloneLogC);
+    };
   },
   effect: interactionEffect,
 };
 
-/** How ln(time) moves with the number; a side is 1/T in 1/K and ln(concentration). */
-function slopeOf(from: number, fromLogC: number, to: number, toLogC: number): number {
-  const halvings = Math.min(FURTHEST, Math.max(-FURTHEST, (fromLogC - toLogC) / Math.LN2));
-  return (halvings * (to - from)) / GAS_CONSTANT_KJ;
+/**
+ * The pair takes away at most this share of what temperature, or dilution, does alone (assumed): more, and a
+ * colder or a weaker bath would be the faster one.
+ */
+const MOST_TAKEN = 0.5;
+
+/** The halvings of the concentration from one ln(concentration) to another. */
+function halvingsOf(fromLogC: number, toLogC: number): number {
+  return Math.min(FURTHEST, Math.max(-FURTHEST, (fromLogC - toLogC) / Math.LN2));
 }
 
-/** The effect beside those of the two causes. */
+/** The ln(factor) of the pair; `step` is that of 1/T in 1/K. */
+function bounded(
+  perHalving: number,
+  step: number,
+  halvings: number,
+  aloneC: number,
+  aloneLogC: number,
+): number {
+  const log = perHalving * ((halvings * step) / GAS_CONSTANT_KJ);
+  // Colder is slower, and so is weaker: what goes the other way is bounded.
+  let most = Infinity;
+  if (log * step < 0) most = MOST_TAKEN * Math.max(0, step > 0 ? aloneC : -aloneC);
+  if (log * halvings < 0)
+    most = Math.min(most, MOST_TAKEN * Math.max(0, halvings > 0 ? aloneLogC : -aloneLogC));
+  return log < 0 ? Math.max(-most, log) : Math.min(most, log);
+}
+
+/**
+ * The effect beside those of the two causes. Its slope and its spread are those of the number, within the
+ * bound and past it.
+ */
 export function interactionEffect(
   law: InteractionLaw,
   from: PairSide<number, number>,
   to: PairSide<number, number>,
+  alone?: AloneLogs,
 ): Effect {
-  const slope = slopeOf(inverseKelvin(from[0]), from[1], inverseKelvin(to[0]), to[1]);
+  const step = inverseKelvin(to[0]) - inverseKelvin(from[0]);
+  const halvings = halvingsOf(from[1], to[1]);
+  const slope = (halvings * step) / GAS_CONSTANT_KJ;
   const sd = law.sdKJPerMol ?? GIVEN_INTERACTION_SD_KJ;
-  return { log: law.perHalvingKJPerMol * slope, slope, sd, beside: 0 };
+  const log =
+    alone === undefined
+      ? law.perHalvingKJPerMol * slope
+      : bounded(law.perHalvingKJPerMol, step, halvings, alone[0], alone[1]);
+  return { log, slope, sd, beside: 0 };
 }

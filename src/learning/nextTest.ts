@@ -158,7 +158,7 @@ function untaughtCauses(
     if (fitted.some(({ row }) => touches(row, numbers))) return [];
     const law: unknown =
       laws[cause.law] === undefined
-        ? { ...cause.generic, runs: 0 }
+        ? cause.generic
         : cause.check(`${at}/knowledge/prior/laws/${cause.law}`, laws[cause.law]);
     const row = model.part(place, to);
     const sds = new Map(own.map(({ parameter, sd }) => [parameter, sd]));

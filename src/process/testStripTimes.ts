@@ -1,7 +1,6 @@
-import { inRange, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
-import type { TimeEstimate } from "../core/estimate.js";
+import { inRange, plainObject, wrongKind } from "../core/guards.js";
+import { checkedEstimate, type TimeEstimate } from "../core/estimate.js";
 import { roundTime } from "../quantities/roundTime.js";
-import { inOrderText } from "../core/text.js";
 
 /** How the ladder of {@link testStripTimes} is made. */
 export interface TestStripOptions {
@@ -57,7 +56,7 @@ const LEAST_RATIO = 1.15;
  * ```
  */
 export function testStripTimes(estimate: TimeEstimate, options: TestStripOptions = {}): TestStrip {
-  const { timeS, lowS, highS } = checkedEstimate("testStripTimes/estimate", estimate);
+  const { timeS, lowS, highS } = checkedEstimate("testStripTimes/estimate", estimate, 1e12);
   const at = "testStripTimes/options";
   plainObject(at, options);
   const { count = 5, leastRatio = LEAST_RATIO, stepS } = options;
@@ -91,14 +90,4 @@ function ladder(timeS: number, lowS: number, highS: number, count: number): read
     if (2 * i === last && Math.abs(middle / timeS - 1) < 1e-9) return timeS;
     return i === 0 ? lowS : lowS * (highS / lowS) ** (i / last);
   });
-}
-
-function checkedEstimate(at: string, estimate: TimeEstimate): TimeEstimate {
-  plainObject(at, estimate);
-  const lowS = positive(`${at}/lowS`, estimate.lowS, 1e12, "timeS");
-  const highS = positive(`${at}/highS`, estimate.highS, 1e12, "timeS");
-  const timeS = positive(`${at}/timeS`, estimate.timeS, 1e12, "timeS");
-  if (!(lowS <= timeS && timeS <= highS))
-    refuse(at, "in-order", inOrderText, { lowS, timeS, highS }, undefined);
-  return { timeS, lowS, highS };
 }

@@ -27,6 +27,7 @@ export const genericPushLaw: PushLaw = /* @__PURE__ */ frozen({
   growth: 0.022,
   sdPerStop: 0.09,
   sources: ["maker's table of one concentrate on seven films (ILFORD ILFOTEC DD-X 1+4, transcribed 2022)"],
+  runs: 0,
 });
 
 /** Checks a law of push and returns it. */

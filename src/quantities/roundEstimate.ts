@@ -1,7 +1,6 @@
-import type { TimeEstimate } from "../core/estimate.js";
-import { inRange, plainObject, refuse } from "../core/guards.js";
+import { checkedEstimate, type TimeEstimate } from "../core/estimate.js";
+import { inRange, plainObject } from "../core/guards.js";
 import { toStep } from "./toStep.js";
-import { inOrderText } from "../core/text.js";
 
 /** A rounded time with its interval, and the step that they were rounded to, in s. */
 export interface RoundedEstimate extends TimeEstimate {
@@ -22,7 +21,7 @@ const STEPS_S = [300, 60, 30, 15, 5] as const;
  *
  * @param estimate - median and 90 % interval in s, as `compensate` returns them
  * @param options - `mostS`: no greater step than this
- * @returns all three rounded to `stepS`, the largest of 5, 15, 30 s, 1 and 5 min that is at most a tenth of
+ * @returns all three rounded to `stepS`, an end that would round to 0 left as it is, the largest of 5, 15, 30 s, 1 and 5 min that is at most a tenth of
  * half the interval
  * @throws TypeError when `estimate` is not an object or a time not a number
  * @throws RangeError when a time is out of range, or `timeS` lies outside its interval
@@ -38,14 +37,12 @@ const STEPS_S = [300, 60, 30, 15, 5] as const;
  * ```
  */
 export function roundEstimate(estimate: TimeEstimate, options: RoundEstimateOptions = {}): RoundedEstimate {
-  const { timeS, lowS, highS } = plainObject("roundEstimate/estimate", estimate) as unknown as TimeEstimate;
-  for (const [field, value] of Object.entries({ timeS, lowS, highS }))
-    inRange(`roundEstimate/estimate/${field}`, value, 0, 1e100, "timeS");
-  if (!(lowS <= timeS && timeS <= highS))
-    refuse("roundEstimate/estimate", "in-order", inOrderText, { lowS, timeS, highS }, undefined);
+  const { timeS, lowS, highS } = checkedEstimate("roundEstimate/estimate", estimate, 1e100);
   const { mostS = 300 } = plainObject("roundEstimate/options", options) as RoundEstimateOptions;
   inRange("roundEstimate/options/mostS", mostS, 1, 300, "timeS");
   const most = Math.min(mostS, (highS - lowS) / 20);
   const stepS = STEPS_S.find((step) => step <= most) ?? (timeS < 60 || mostS < 5 ? 1 : 5);
-  return { timeS: toStep(timeS, stepS), lowS: toStep(lowS, stepS), highS: toStep(highS, stepS), stepS };
+  // A development takes some time: an end that would round to nothing keeps one step, or what it is.
+  const rounded = (value: number): number => toStep(value, stepS) || Math.min(value, stepS);
+  return { timeS: rounded(timeS), lowS: rounded(lowS), highS: rounded(highS), stepS };
 }

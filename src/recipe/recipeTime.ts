@@ -12,6 +12,8 @@ import { plainObject, positive } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import { derived } from "../learning/stored.js";
 import type { LearnedKnowledge } from "../learning/types.js";
+import { genericAgeLaw } from "../age/genericAgeLaw.js";
+import type { AgeLaw } from "../age/law.js";
 import { placed } from "./places.js";
 import type { Recipe } from "./types.js";
 
@@ -47,6 +49,8 @@ export function recipeInputs(
   plainObject(`${at}/baseline`, recipe.baseline);
   if (recipe.conditions !== undefined) plainObject(`${at}/conditions`, recipe.conditions);
   plainObject(`${at}/knowledge`, knowledge);
+  // None of the ingredients of a brew is hydroquinone.
+  const hydroquinone = developer.hydroquinone ?? (developer.kind === "brew" ? false : undefined);
   const own = {
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),
@@ -54,29 +58,41 @@ export function recipeInputs(
   const baseline: Baseline = {
     ...own,
     ...present(recipe.baseline),
-    ...(developer.hydroquinone === undefined ? {} : { hydroquinone: developer.hydroquinone }),
+    ...(hydroquinone === undefined ? {} : { hydroquinone }),
     ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
   };
   const asked = { ...own, ...present(recipe.conditions ?? {}), ...present(conditions) };
   if (!isLearned(knowledge)) {
-    const age =
-      knowledge.age ?? lifeOfBrew(developer.kind === "brew" ? developer.brew : undefined, baseline.ageH);
+    const brew = developer.kind === "brew" ? developer.brew : undefined;
+    const age = covering(knowledge.age ?? lifeOfBrew(brew, baseline.ageH), developer);
     const laws = age === undefined ? knowledge : { ...knowledge, age };
     return { baseline, conditions: asked, knowledge: laws, cautions: [] };
   }
   const { now, cautions } = derived(`${at}/knowledge`, knowledge);
+  const laws = { ...now, age: covering(now.age, developer) };
   if (!isKnown(baseline, now.baseline, list) && !isKnown(baseline, now.prior.baseline, list))
-    return { baseline, conditions: asked, knowledge: now, learned: now, cautions };
+    return { baseline, conditions: asked, knowledge: laws, learned: now, cautions };
   // The recipe's known time is the one that was learned: what the runs made of it goes before what is
   // written.
   const learned = { ...baseline, ...now.baseline };
   return {
     baseline: learned,
     conditions: asked,
-    knowledge: { ...now, joint: { ...now.joint, baseline: learned } },
+    knowledge: { ...laws, joint: { ...now.joint, baseline: learned } },
     learned: now,
     cautions,
   };
+}
+
+/**
+ * A law of age that says nothing past a day covers what the developer keeps: up to there it ages as slowly as
+ * in a day.
+ */
+function covering(age: AgeLaw | undefined, { keepingLimitH }: Recipe["developer"]): AgeLaw | undefined {
+  if (keepingLimitH === undefined) return age;
+  const law = age ?? genericAgeLaw;
+  const open = law.kind === "speeding" || law.kind === "slowing";
+  return open && law.coversH === undefined ? { ...law, coversH: keepingLimitH } : age;
 }
 
 /**
@@ -108,6 +124,8 @@ export function recipeTime(
   plainObject("compensateRecipe/recipe/developer", developer);
   plainObject("compensateRecipe/recipe/material", material);
   // A recipe that is compensated may never have been checked.
+  const { keepingLimitH = 1 } = developer;
+  positive("compensateRecipe/recipe/developer/keepingLimitH", keepingLimitH, 1e6, "ageH");
   const { areaCm2 = 1 } = material;
   const { volumeMl = 1 } = developer.kind === "stock" ? developer : {};
   positive("compensateRecipe/recipe/material/areaCm2", areaCm2, 1e6, "areaCm2");

@@ -65,6 +65,7 @@ export interface StrengthCorrection extends LawOrigin {
 export const genericStrengthCorrection: StrengthCorrection = /* @__PURE__ */ frozen({
   correction: 0,
   sdCorrection: 1,
+  runs: 0,
 });
 
 /** Strength as a cause. Its parameter is the correction of strengths, in their standard deviations. */

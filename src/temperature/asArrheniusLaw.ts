@@ -40,6 +40,7 @@ export function asArrheniusLaw(law: TemperatureLaw, lowC: number, highC: number)
     kind: "arrhenius",
     activationEnergyKJPerMol: settled(Math.max(0, energy), 200),
     sdKJPerMol: settled(sd, 200),
+    ...(ready.hydroquinone !== undefined && { hydroquinone: ready.hydroquinone }),
   };
   // A law that comes out must be one that may go in.
   checkedTemperatureLaw("asArrheniusLaw/resulting", found);

@@ -4,7 +4,7 @@
 import type { Caution } from "../core/caution.js";
 import { claimed, type Cause, type Effect, type KnownBath } from "../core/cause.js";
 import { makeCaution } from "../core/cautionTexts.js";
-import { outsideTableSentence } from "../core/text.js";
+import { farSentence, outsideTableSentence } from "../core/text.js";
 import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
 import {
   bathTemperature,
@@ -17,7 +17,6 @@ import {
   logTimeRatio,
   type ReadyTemperatureLaw,
 } from "./law.js";
-import { temperatureSentences } from "./text.js";
 import { LEAST_ENERGY_SD_KJ } from "./plausible.js";
 import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 
@@ -33,9 +32,9 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   field: "temperatureC",
   law: "temperature",
   lawFields: {
-    arrhenius: ["activationEnergyKJPerMol", "sdKJPerMol"],
-    coefficient: ["ratio", "intervalC", "sdRatio"],
-    table: ["rows"],
+    arrhenius: ["activationEnergyKJPerMol", "sdKJPerMol", "hydroquinone"],
+    coefficient: ["ratio", "intervalC", "sdRatio", "hydroquinone"],
+    table: ["rows", "hydroquinone"],
   },
   generic: genericTemperatureLaw,
   required: true,
@@ -88,7 +87,8 @@ export function temperatureChangeCautions(
   known: KnownBath,
   path: string,
 ): readonly Caution[] {
-  const ofBath = bathCautions(to, known.hydroquinone === true, known.emulsion === "soft", path);
+  const hydroquinone = known.hydroquinone ?? law.hydroquinone;
+  const ofBath = bathCautions(to, hydroquinone, known.emulsion === "soft", path);
   const difference = Math.abs(to - from);
   const outside =
     from !== to &&
@@ -104,8 +104,9 @@ export function temperatureChangeCautions(
     cautions.push(...bathCautions(from, false, false, "/baseline/temperatureC"));
   if (difference > FAR_C)
     cautions.push(
-      makeCaution(temperatureSentences, "far-extrapolation", "warn", {
+      makeCaution(farSentence, "far-extrapolation", "warn", {
         path,
+        data: { cause: "temperature" },
         quantity: "temperatureDifferenceC",
         limit: FAR_C,
         actual: difference,

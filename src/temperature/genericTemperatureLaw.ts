@@ -14,4 +14,5 @@ export const genericTemperatureLaw: ArrheniusLaw = /* @__PURE__ */ frozen({
   activationEnergyKJPerMol: 60,
   sdKJPerMol: 18,
   sources: ["generic law over published time-temperature tables, 25 to 78 kJ/mol"],
+  runs: 0,
 });

@@ -1,7 +1,7 @@
 /*
  * What a temperature law is, and how ln(time) runs under each form of it.
  */
-import { inRange, notOneOf, positive } from "../core/guards.js";
+import { inRange, isBoolean, notOneOf, positive } from "../core/guards.js";
 import { preparedTable, type Table } from "../core/table.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
@@ -32,6 +32,12 @@ export interface TemperatureRow {
   readonly stepS?: number | undefined;
 }
 
+/** Where a temperature law comes from, and what it says of its developer. */
+export interface OfDeveloper extends LawOrigin {
+  /** the law is of a developer that holds hydroquinone, which stops working in the cold; or of one that does not */
+  readonly hydroquinone?: boolean | undefined;
+}
+
 /**
  * How development time depends on temperature: plain data, in one of three forms.
  *
@@ -48,7 +54,7 @@ export type TemperatureLaw =
       readonly activationEnergyKJPerMol: number;
       /** its standard deviation, kJ/mol, 0 to 200 */
       readonly sdKJPerMol?: number | undefined;
-    } & LawOrigin)
+    } & OfDeveloper)
   | ({
       readonly kind: "coefficient";
       /** the rate grows by this factor over `intervalC`, 1 to e for each degree */
@@ -57,12 +63,12 @@ export type TemperatureLaw =
       readonly intervalC: number;
       /** its standard deviation, 0 to ratio × `intervalC` */
       readonly sdRatio?: number | undefined;
-    } & LawOrigin)
+    } & OfDeveloper)
   | ({
       readonly kind: "table";
       /** times over temperature, two or more */
       readonly rows: readonly TemperatureRow[];
-    } & LawOrigin);
+    } & OfDeveloper);
 
 /** The Arrhenius form on its own. */
 export type ArrheniusLaw = Extract<TemperatureLaw, { kind: "arrhenius" }>;
@@ -105,6 +111,7 @@ export function checkedRows(at: string, rows: unknown): readonly TimeKnot[] {
 /** Checks a law; a table comes back sorted and curved. */
 export function checkedTemperatureLaw(at: string, given: unknown): ReadyTemperatureLaw {
   const law = checkedOrigin(at, given as TemperatureLaw);
+  if (law.hydroquinone !== undefined) isBoolean(`${at}/hydroquinone`, law.hydroquinone);
   // Read once: where many forms of law meet, each reading of a field costs a search.
   const { kind } = law;
   if (kind === "arrhenius") {
@@ -144,9 +151,17 @@ export function temperatureSpread(law: ReadyTemperatureLaw, fromC: number, toC: 
     : energyLogSd(GIVEN_LAW_SD_KJ, fromC, toC);
 }
 
+/**
+ * What an activation energy comes to over 10 °C, from 15 to 25 °C, as photographers know it; at most a
+ * number.
+ */
+export function ratioOver10C(energyKJPerMol: number): number {
+  return Math.min(Number.MAX_VALUE, Math.exp((energyKJPerMol / GAS_CONSTANT_KJ) * inverseStep(25, 15)));
+}
+
 /** The spread that an activation energy known to so many kJ/mol leaves. */
 export function energyLogSd(sdKJPerMol: number, fromC: number, toC: number): number {
-  return (sdKJPerMol / GAS_CONSTANT_KJ) * Math.abs(inverseKelvin(toC) - inverseKelvin(fromC));
+  return (sdKJPerMol / GAS_CONSTANT_KJ) * Math.abs(inverseStep(fromC, toC));
 }
 
 /** A conversion rounds: what passes a limit by its last bits is the limit. */

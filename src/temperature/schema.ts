@@ -8,6 +8,7 @@ import {
   list,
   object,
   origin,
+  yes,
   type CauseSchema,
   type JsonSchema,
 } from "../core/schema.js";
@@ -24,6 +25,9 @@ const row = (): JsonSchema =>
     "A row of the table.",
   );
 
+const holds = (): JsonSchema =>
+  yes("True for the law of a developer that holds hydroquinone, false for one that does not.");
+
 /** Temperature and its law as JSON Schema. */
 export const temperatureSchema: CauseSchema = {
   cause: temperatureCause,
@@ -38,6 +42,7 @@ export const temperatureSchema: CauseSchema = {
         {
           activationEnergyKJPerMol: from(0, 200, "Activation energy, in kJ/mol."),
           sdKJPerMol: from(0, 200, "Standard deviation of the activation energy, in kJ/mol."),
+          hydroquinone: holds(),
           ...origin(),
         },
       ),
@@ -45,10 +50,12 @@ export const temperatureSchema: CauseSchema = {
         ratio: from(1, 1e9, "By what the rate is multiplied when the bath is warmer by the interval."),
         intervalC: above0(100, "The interval of the ratio, in °C."),
         sdRatio: from(0, 1e9, "Standard deviation of the ratio."),
+        hydroquinone: holds(),
         ...origin(),
       }),
       form("table", "A maker's table of times.", ["rows"], {
         rows: list(row(), 2, 10_000, "The rows, no two at one temperature, none longer than a colder one."),
+        hydroquinone: holds(),
         ...origin(),
       }),
     ],

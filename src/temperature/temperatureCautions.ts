@@ -33,7 +33,8 @@ export interface TemperatureCautionOptions {
  * recommended, below 65 °F inconveniently long). Hydroquinone: Wellington and Ward, The Wellington
  * Photographic Handbook, p. 130 (fails below 15.6 °C), and a household encyclopaedia (ceases at 12.8 °C).
  * Soft emulsions: autochrome plates 15 to 18 °C (French Ministry of Culture, Autochromes Lumière); unhardened
- * gelatin softens above about 24 °C (from memory). Limits 4 and 32 °C: H. E. Ives, Airplane Photography,
+ * gelatin softens above about 24 °C (from memory). Below 13 °C a developer of which nothing is known is told
+ * that more time does not help if it holds hydroquinone (common practice). Limits 4 and 32 °C: H. E. Ives, Airplane Photography,
  * 1920, ch. XXII. Above 45 °C the reading is probably in °F.
  *
  * @example
@@ -49,7 +50,7 @@ export function temperatureCautions(
   const { path } = plainObject("temperatureCautions/options", options) as TemperatureCautionOptions;
   if (path !== undefined) isText("temperatureCautions/options/path", path);
   checkMaterial("temperatureCautions/options", options);
-  return bathCautions(c, options.hydroquinone === true, options.emulsion === "soft", path);
+  return bathCautions(c, options.hydroquinone, options.emulsion === "soft", path);
 }
 
 const NONE: readonly Caution[] = [];
@@ -69,10 +70,10 @@ export function fahrenheitCautions(c: number, path: string | undefined): readonl
   ];
 }
 
-/** The same for a checked temperature. */
+/** The same for a checked temperature; `hydroquinone` is undefined where nothing is known of the developer. */
 export function bathCautions(
   c: number,
-  hydroquinone: boolean,
+  hydroquinone: boolean | undefined,
   soft: boolean,
   path: string | undefined,
 ): readonly Caution[] {
@@ -94,11 +95,13 @@ export function bathCautions(
     const severity = stop ? "stop" : "warn";
     cautions.push(makeCaution(temperatureSentences, code, severity, about(limits[stop ? 1 : 0])));
   };
-  if (hydroquinone && c < HYDROQUINONE_C[0]) past("hydroquinone-cold", c < HYDROQUINONE_C[1], HYDROQUINONE_C);
+  if (hydroquinone === true && c < HYDROQUINONE_C[0])
+    past("hydroquinone-cold", c < HYDROQUINONE_C[1], HYDROQUINONE_C);
   if (soft && c > SOFT_C[0]) past("soft-emulsion-warm", c > SOFT_C[1], SOFT_C);
   const damaged = c < DAMAGE_C.low || c > DAMAGE_C.high;
   if (damaged || !usual) {
-    const data = damaged ? DAMAGE_C : USUAL_C;
+    const unnamed = hydroquinone === undefined && c < HYDROQUINONE_C[1];
+    const data = damaged ? DAMAGE_C : unnamed ? UNNAMED_C : USUAL_C;
     const figures = Object.assign(about(c < data.low ? data.low : data.high), { data });
     cautions.push(
       damaged
@@ -115,6 +118,12 @@ const HYDROQUINONE_C = [16, 13] as const;
 const SOFT_C = [20, 24] as const;
 const DAMAGE_C: CautionData["temperature-limit"] = /* @__PURE__ */ frozen({ low: 4, high: 32 });
 const USUAL_C: CautionData["temperature-unusual"] = /* @__PURE__ */ frozen({ low: 18, high: 24 });
+/** The same where the developer may hold hydroquinone, and it is too cold for that. */
+const UNNAMED_C: CautionData["temperature-unusual"] = /* @__PURE__ */ frozen({
+  low: 18,
+  high: 24,
+  unnamed: "hydroquinone",
+});
 
 /** Refuses what is no emulsion and no answer about hydroquinone: misspelt, they would leave out a caution. */
 export function checkMaterial(

@@ -2,7 +2,7 @@
  * Module: temperature. The English sentences of its cautions, each from its data.
  */
 import type { CautionSentences } from "../core/cautionTexts.js";
-import { decimals, degrees, degreesApart, degreesBetween, digits } from "../core/digits.js";
+import { decimals, degrees, degreesBetween, digits } from "../core/digits.js";
 import type { InputWanted } from "../core/errorRules.js";
 
 /** The codes of the cautions that this module gives. */
@@ -11,8 +11,7 @@ export type TemperatureCautionCode =
   | "temperature-limit"
   | "temperature-unusual"
   | "hydroquinone-cold"
-  | "soft-emulsion-warm"
-  | "far-extrapolation";
+  | "soft-emulsion-warm";
 
 /** The sentence of each caution of this module. */
 export const temperatureSentences: Pick<CautionSentences, TemperatureCautionCode> = {
@@ -22,9 +21,10 @@ export const temperatureSentences: Pick<CautionSentences, TemperatureCautionCode
   "temperature-limit": ({ data: { low, high } }, unit) =>
     `No development in print goes below ${degrees(low, unit)} or above ${degrees(high, unit)}. ` +
     `Gelatin and developer fail there.`,
-  "temperature-unusual": ({ limit, actual, data: { low, high } }, unit) =>
+  "temperature-unusual": ({ limit, actual, data: { low, high, unnamed } }, unit) =>
     actual < limit
-      ? `Below the usual ${degreesBetween(low, "to", high, unit)}: times get long and uncertain.`
+      ? `Below the usual ${degreesBetween(low, "to", high, unit)}: times get long and uncertain.` +
+        (unnamed === undefined ? "" : ` If the developer holds ${unnamed}, more time does not help.`)
       : `Above the usual ${degreesBetween(low, "to", high, unit)}: gelatin softens and times get short.`,
   "hydroquinone-cold": ({ severity, limit }, unit) =>
     severity === "stop"
@@ -34,8 +34,6 @@ export const temperatureSentences: Pick<CautionSentences, TemperatureCautionCode
     severity === "stop"
       ? `Soft or unhardened gelatin tears above ${degrees(limit, unit)}. Cool the bath.`
       : `Soft or unhardened gelatin swells above ${degrees(limit, unit)} and may tear. Cool the bath.`,
-  "far-extrapolation": ({ limit }, unit) =>
-    `More than ${degreesApart(limit, unit)} from the temperature of the known time.`,
 };
 
 export const energyText: InputWanted<"energy-at-most"> = ({ max }) =>

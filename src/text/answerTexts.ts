@@ -98,7 +98,7 @@ export const answerTexts: AnswerTexts = {
   side: englishSide,
   sides: (from, to) => `${from} to ${to}`,
   change: (factor) => {
-    if (Math.abs(factor - 1) < 0.005) return "unchanged";
+    if (Math.abs(factor - 1) < 0.005) return "the same time";
     if (factor >= 1.995 || factor < 0.5) return `${short(factor)} times the time`;
     return factor > 1 ? `${percent(factor - 1)} more` : `${percent(1 - factor)} less`;
   },

@@ -1,4 +1,5 @@
 import type { CautionTexts } from "../core/cautionTexts.js";
+import { farSentence } from "../core/text.js";
 import { processSentences, severityTexts } from "../process/text.js";
 import { readingSentences } from "../steering/text.js";
 import { temperatureSentences } from "../temperature/text.js";
@@ -10,6 +11,7 @@ import { temperatureSentences } from "../temperature/text.js";
 export const englishCautions: CautionTexts = {
   severities: severityTexts,
   sentences: {
+    ...farSentence,
     ...temperatureSentences,
     ...readingSentences,
     "temperature-step": processSentences["temperature-step"],

@@ -40,6 +40,7 @@ export const genericUseLaw: UseLaw = /* @__PURE__ */ frozen({
   growth: "linear",
   sdIncrease: 0.04,
   sources: ["generic rule over published ones, 2.4 to 14 % a roll in a litre"],
+  runs: 0,
 });
 
 /**

@@ -8,7 +8,22 @@ describe("the spread of age", () => {
     expect(effect("age", 0, 1).logSd).toBeCloseTo(0.02, 12);
     expect(effect("age", 5, 1).logSd).toBeCloseTo(0.04, 12);
     expect(effect("age", 0, 16).logSd).toBeCloseTo(0.08, 12);
-    expect(effect("age", 0, 1000).logSd).toBe(0.08);
+    expect(effect("age", 0, 24).logSd).toBe(0.08);
+  });
+  it("grows in proportion to the age past the day that the general rule covers", () => {
+    expect(effect("age", 0, 24.001).logSd).toBeCloseTo(0.08, 4);
+    expect(effect("age", 0, 30).logSd).toBeCloseTo(0.1, 12);
+    expect(effect("age", 0, 504).logSd).toBeCloseTo(21 * 0.08, 12);
+    // The known time was found in such a bath.
+    expect(effect("age", 500, 501).logSd).toBeCloseTo(0.02, 12);
+    // A wider spread says nothing more.
+    expect(effect("age", 0, 87_600).logSd).toBe(3);
+    const days = (coversH: number) => ({ kind: "speeding", perDay: 0, coversH, runs: 0 }) as const;
+    expect(effect("age", 0, 504, days(1000)).logSd).toBe(0.08);
+    expect(effect("age", 0, 2000, days(1000)).logSd).toBeCloseTo(0.16, 12);
+    expect(effect("age", 0, 4, days(1)).logSd).toBeCloseTo(0.08, 12);
+    // A half-life is its owner's word.
+    expect(effect("age", 0, 504, { kind: "half-life", halfLifeH: 1000, sdLog: 0 }).logSd).toBe(0);
   });
   it("follows the law where one is known", () => {
     expect(effect("age", 0, 1, { kind: "life", lifeH: 2 }).logSd).toBeCloseTo(0.05, 12);
@@ -60,7 +75,7 @@ describe("a law of an unknown bath that nothing has taught", () => {
     expect(() => effect("age", 0, 1, anyOf(null)).logSd).toThrow("effect: law must be an object, got null");
   });
   it("once runs have taught it, has the spread of its number", () => {
-    expect(effect("age", 30, 1000, { kind: "slowing", perRootH: 0, sdPerRootH: 0.1, runs: 1 }).logSd).toBe(0);
+    expect(effect("age", 30, 1000, { kind: "slowing", perRootH: 0, sdPerRootH: 0.1, runs: 1 }).logSd).toBe(3);
     expect(effect("age", 0, 25, { kind: "slowing", perRootH: 0, sdPerRootH: 0.1 }).logSd).toBeCloseTo(
       0.5,
       12,
@@ -68,9 +83,10 @@ describe("a law of an unknown bath that nothing has taught", () => {
     const speeding = { kind: "speeding", perDay: 0.1, sdPerDay: 0.04, runs: 3 } as const;
     expect(effect("age", 0, 24, speeding).logSd).toBeCloseTo(0.04, 12);
     expect(effect("age", 6, 0, speeding).logSd).toBeCloseTo(0.04 / 8, 12);
-    // Past a day no number tells, so that the spread of no law is added.
+    // Past a day no number tells, so that the spread of no law is added, for the hours beyond it.
     expect(effect("age", 0, 25, speeding).logSd).toBeCloseTo(Math.hypot(0.04, 0.02), 12);
-    expect(effect("age", 30, 1000, speeding).logSd).toBe(0.08);
+    expect(effect("age", 30, 46, speeding).logSd).toBeCloseTo(0.08, 12);
+    expect(effect("age", 30, 150, speeding).logSd).toBeCloseTo(0.4, 12);
   });
 });
 

@@ -11,6 +11,9 @@ const agitation = fc.oneof(
   interval.map((everyS): Agitation => ({ everyS })),
 );
 
+/** The stale share of an interval at a time constant of 75 s. */
+const staleShareOf = (everyS: number): number => 1 + Math.expm1(-everyS / 75) / (everyS / 75);
+
 describe("agitationFactor", () => {
   it("has the closed form of the stale layer", () => {
     // r = 1 - a(1 - (1 - e^-x)/x), here a = 0.5, x = 1: r = 1 - 0.5/e.
@@ -52,21 +55,11 @@ describe("agitationFactor", () => {
       expect(agitationFactor(from, { everyS }, { ...before, shape })).toBe(
         agitationFactor(from, { everyS }, before),
       );
-      if (from === "stand") return;
-      const logTime = Math.log(agitationFactor(from, { everyS }, learned));
-      if (shape > 0)
-        expect(logTime).toBeCloseTo(
-          (staleLoss / shape) * Math.log(agitationFactor(from, { everyS }, before)),
-          9,
-        );
+      const logTime = Math.log(agitationFactor("continuous", { everyS }, learned));
       // The curve of a loss of nothing is the stale share itself.
-      else
-        expect(logTime).toBeCloseTo(
-          100 *
-            staleLoss *
-            Math.log(agitationFactor(from, { everyS }, { ...before, staleLoss: 0.01, shape: 0 })),
-          9,
-        );
+      const share = staleShareOf(everyS);
+      const curve = shape > 0 ? (staleLoss / shape) * -Math.log1p(-shape * share) : staleLoss * share;
+      expect(logTime).toBeCloseTo(Math.min(-Math.log(0.29), curve), 9);
       expect(agitationFactor("continuous", { everyS }, learned)).toBeGreaterThanOrEqual(1);
     },
   );
@@ -131,6 +124,24 @@ describe("an agitation in words", () => {
   });
 });
 
+describe("an interval", () => {
+  test.prop([interval, fc.double({ min: 0, max: 10, noNaN: true })])(
+    "is never slower than stand",
+    (everyS, staleLoss) => {
+      const law = { staleLoss, staleTimeS: 75, shape: 0.75 };
+      expect(agitationFactor({ everyS }, "stand", law)).toBeGreaterThanOrEqual(1);
+    },
+  );
+  it("comes to stand without a jump", () => {
+    const factor = (everyS: number): number => agitationFactor({ everyS: 30 }, { everyS });
+    const stand = agitationFactor({ everyS: 30 }, "stand");
+    expect(factor(1380)).toBeLessThan(stand);
+    expect(factor(1380)).toBeCloseTo(stand, 1);
+    expect(factor(1500)).toBe(stand);
+    expect(factor(3600)).toBe(stand);
+  });
+});
+
 describe("agitationLogSd", () => {
   test.prop([agitation, agitation])(
     "is 0 on itself, symmetric, and the share of ln f to which the loss is known",
@@ -140,7 +151,7 @@ describe("agitationLogSd", () => {
       const stands = (a === "stand") !== (b === "stand");
       // Of stand the law of intervals says nothing.
       const logTime = (each: Agitation): number =>
-        each === "stand" ? 0 : Math.log(agitationFactor("continuous", each));
+        typeof each === "string" ? 0 : -Math.log1p(-0.75 * staleShareOf(each.everyS));
       expect(effect("agitation", a, b).logSd).toBeCloseTo(
         Math.hypot(
           (0.4 / 0.75) * (logTime(b) - logTime(a)),

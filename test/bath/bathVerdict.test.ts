@@ -29,6 +29,19 @@ describe("bathVerdict", () => {
       said,
     ]);
   });
+  it.each([
+    [{ material: "nope" }, "/bath/material"],
+    [{ dilution: "1:9" }, "/bath/dilution"],
+    [{ family: "nope" }, "/bath/family"],
+    [{ family: "nope", leastMlPerRoll: 100 }, "/bath/family"],
+    [{ leastMlPerRoll: -1 }, "/bath/leastMlPerRoll"],
+    [{ brew: { volumeMl: 1000 } }, "/bath/brew/ingredients"],
+    [{ use: { increase: 0.1, perCm2PerL: 100, growth: "linear", dilution: "1:9" } }, "/bath/use/dilution"],
+  ] as const)("checks each field that is given, used or not: %j", (bath, path) => {
+    expect(() => bathVerdict(anyOf({ usedCm2PerL: 100, ...bath }))).toThrow(
+      expect.objectContaining({ path }) as Error,
+    );
+  });
   it("asks for more time, and says how much", () => {
     expect(
       bathVerdict({ use, usedCm2PerL: 300, age: { kind: "half-life", halfLifeH: 10 }, ageH: 1 }),
@@ -139,7 +152,7 @@ describe("bathVerdict", () => {
     expect(verdict).toBe("discard");
     // 8 % a roll: 1 + 0.08 × 20000/516.128.
     expect(factor).toBeCloseTo(4.1, 1);
-    expect(cautions.map(({ code }) => code)).toEqual(["bath-too-slow", "age-unknown", "default-law"]);
+    expect(cautions.map(({ code }) => code)).toEqual(["age-unknown", "bath-too-slow", "default-law"]);
     expect(cautions[2]!.data).toEqual({ causes: ["use", "age"] });
     expect(bathVerdict({ usedCm2PerL: 2000, keepingLimitH: 24, ageH: 1 })).toMatchObject({
       verdict: "more-time",
@@ -154,9 +167,13 @@ describe("bathVerdict", () => {
       verdict: "unknown",
       factor: 1,
       cautions: [
-        { code: "age-unknown", severity: "warn", path: "/ageH", quantity: "ageH", limit: 24, actual: 500 },
+        { code: "age-unknown", severity: "stop", path: "/ageH", quantity: "ageH", limit: 24, actual: 500 },
         { code: "default-law", severity: "note", data: { causes: ["age"] } },
       ],
+    });
+    expect(bathVerdict({ ageH: 100 })).toMatchObject({
+      verdict: "unknown",
+      cautions: [{ severity: "warn" }, {}],
     });
     // However much time its use asks for.
     expect(bathVerdict({ ageH: 500, usedCm2PerL: 516 }).verdict).toBe("unknown");

@@ -121,6 +121,16 @@ describe("what alkali, agents and restrainer do", () => {
     });
   });
 
+  it("a brew of two agents is known no better under plain dilution than a brew of either", () => {
+    const spread = (brew: DeveloperBrew): number =>
+      brewStrength(brew, { ...brew, volumeMl: 2 * brew.volumeMl }).logSd;
+    const both = spread(brewOf(soda(54), acid(16), coffee));
+    expect(both).toBeGreaterThan(spread(brewOf(soda(54), acid(16))));
+    expect(both).toBeGreaterThan(spread(brewOf(soda(54), coffee)));
+    // 0.25 × ln 2 of the exponent alone.
+    expect(both).toBeGreaterThan(0.25 * Math.LN2);
+  });
+
   it("the rate rises by 0.2 to 0.55 decades per pH over soda, and is sure of neither end", () => {
     const from = brewOf(soda(54), coffee);
     for (const grams of [6, 12, 27]) {

@@ -63,7 +63,7 @@ describe("compensate", () => {
       value: 1,
       logSd: 0.02,
       basis: "default",
-      sources: ["no law of age: taken as unchanged"],
+      sources: ["no law of age: the median is held, the spread grows with the age (assumed)"],
     });
     const product = answer.factors.reduce((time, factor) => time * factor.value, 510);
     expect(answer.timeS).toBeCloseTo(product, 9);
@@ -234,6 +234,35 @@ describe("cautions of compensate", () => {
     expect(
       compensate({ timeS: 510, temperatureC: 45 }, { temperatureC: 20 }).cautions.map(({ path }) => path),
     ).not.toContain("/baseline/temperatureC");
+  });
+  it("warns past a fourfold change of concentration, and stops past the weakest bath in print", () => {
+    const far = (from: string, dilution: string, laws: Knowledge = {}): unknown =>
+      compensate({ timeS: 510, temperatureC: 20, dilution: from }, { dilution }, laws).cautions.find(
+        ({ code }) => code === "far-extrapolation",
+      );
+    // 1+100 against 1+25 is printed: 101/26 = 3.9.
+    expect(far("1+25", "1+100")).toBeUndefined();
+    expect(far("1+9", "1+39")).toBeUndefined();
+    expect(far("1+9", "1+40")).toMatchObject({
+      severity: "warn",
+      path: "/conditions/dilution",
+      quantity: "ratio",
+      limit: 4,
+      actual: expect.closeTo(4.1, 9),
+      data: { cause: "dilution" },
+    });
+    expect(far("1+40", "1+9")).toMatchObject({ severity: "warn", actual: expect.closeTo(4.1, 9) });
+    expect(far("1+25", "1+1000")).toMatchObject({
+      severity: "stop",
+      limit: 100,
+      actual: expect.closeTo(1000, 6),
+    });
+    expect(far("1+50", "1+100")).toBeUndefined();
+    expect(far("1+200", "1+200")).toBeUndefined();
+    // Stronger than the known bath there is more stock than it had.
+    expect(far("1+200", "1+150")).toBeUndefined();
+    const rows = ["1+9", "1+199"].map((dilution, i) => ({ dilution, timeS: 500 + 1500 * i }));
+    expect(far("1+9", "1+150", { dilution: { kind: "table", rows } })).toBeUndefined();
   });
   it("warns far from the known temperature and outside a table", () => {
     expect(

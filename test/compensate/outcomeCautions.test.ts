@@ -16,7 +16,7 @@ describe("the cautions about the answer as a whole", () => {
   it("call an interval wide above a ratio of 1.5, not at it", () => {
     const of = (highS: number): readonly Caution[] => {
       const cautions: Caution[] = [];
-      outcomeJudge([], known, {}, false)(cautions, { timeS: 600, lowS: 500, highS }, 0);
+      outcomeJudge(known, {}, false)(cautions, { timeS: 600, lowS: 500, highS }, [], []);
       return cautions;
     };
     // 1.5 × 500 s = 750 s; 751/500 = 1.502.
@@ -52,14 +52,22 @@ describe("the cautions about the answer as a whole", () => {
     expect(warned(24)).toEqual([]);
     // Ten years.
     expect(warned(87_600)).toMatchObject([
-      { severity: "warn", path: "/conditions/ageH", quantity: "ageH", limit: 24, actual: 87_600 },
+      { severity: "stop", path: "/conditions/ageH", quantity: "ageH", limit: 24, actual: 87_600 },
     ]);
+    expect(compensate(known, { ageH: 241 }).refused).toBe(true);
+    expect(compensate(known, { ageH: 240 }).refused).toBe(false);
+    expect(warned(330, { ...known, ageH: 300 })).toMatchObject([{ severity: "warn" }]);
     expect(warned(100, known, { age: { kind: "half-life", halfLifeH: 200 } })).toEqual([]);
     expect(warned(100, known, { age: { kind: "life", lifeH: 200 } })).toEqual([]);
     expect(warned(100, known, { age: { kind: "slowing", perRootH: 0.01 } })).toMatchObject([{ limit: 25 }]);
     // The known time was found in such a bath.
     expect(warned(100, { ...known, ageH: 90 })).toEqual([]);
     expect(warned(200, { ...known, ageH: 90 })).toHaveLength(1);
+  });
+  it("name a field whose name is empty", () => {
+    expect(compensate(known, anyOf({ "": 5 })).cautions).toMatchObject([
+      { code: "unknown-field", path: "/conditions/", data: { field: "" } },
+    ]);
   });
   it("repeat sixty characters of an unknown name, and the whole of it in the path", () => {
     const name = `${"n".repeat(60)}ever`;

@@ -138,4 +138,60 @@ describe("prepareCompensation", () => {
     expect(refused({ colour: Float64Array.of(20) })).toEqual(["not-one-of", "/columns/colour"]);
     expect(refused({})).toEqual(new Float64Array(0));
   });
+  it("answers anew when its caller has changed what was handed in", () => {
+    const strength = { value: 1, logSd: 0.1, basis: "given" as const, capacityCm2PerL: 1000 };
+    const day = { usedCm2PerL: 500, strength };
+    const known = { ...invented, temperatureC: 20 };
+    const laws = { temperature: { kind: "coefficient" as const, ratio: 2, intervalC: 10 } };
+    const ask = prepareCompensation(known, laws);
+    ask.compensate(day);
+    strength.value = 2;
+    strength.capacityCm2PerL = 400;
+    expect(ask.compensate(day)).toEqual(compensate(invented, day, laws));
+    expect(ask.timeS(day)).toBe(ask.compensate(day).timeS);
+    strength.capacityCm2PerL = 2000;
+    expect(ask.compensate(day)).toEqual(compensate(invented, day, laws));
+    // The known time and the laws are those that were prepared.
+    const asPrepared = { ...laws.temperature };
+    known.temperatureC = 25;
+    laws.temperature.ratio = 3;
+    const drift = { temperatureC: { startC: 18, ambientC: 14, timeConstantS: 2700 } };
+    for (const one of [drift, { temperatureC: 18 }]) {
+      const answer = compensate(invented, one, { temperature: asPrepared });
+      expect(ask.compensate(one)).toEqual(answer);
+      expect(ask.timeS(one)).toBe(answer.timeS);
+    }
+  });
+  it("gives the time alone only where there is an answer", () => {
+    const refusal = (call: () => unknown): unknown => {
+      try {
+        return call();
+      } catch (error) {
+        const { code, path } = error as { readonly code: string; readonly path: string };
+        return [code, path];
+      }
+    };
+    const ask = prepareCompensation(
+      { timeS: 510, temperatureC: 20, ageH: 100 },
+      { age: { kind: "half-life", halfLifeH: 1 } },
+    );
+    const past = ["out-of-range", "/baseline/ageH"];
+    expect(refusal(() => ask.compensate({ ageH: 0 }))).toEqual(past);
+    expect(refusal(() => ask.timeS({ ageH: 0 }))).toEqual(past);
+    expect(refusal(() => ask.times({ ageH: Float64Array.of(0) }))).toEqual(past);
+    for (const wrong of [null, "abc", [18], undefined])
+      expect(refusal(() => ask.timeS(wrong as never))).toEqual(refusal(() => ask.compensate(wrong as never)));
+  });
+  it("reads a bad row of areas by the stock in its bath", () => {
+    const use = { increase: 0.05, perCm2PerL: 516, growth: "compound", dilution: "stock" } as const;
+    const ask = prepareCompensation({ timeS: 510, temperatureC: 20, dilution: "1+99" }, { use });
+    const usedCm2PerL = Float64Array.of(0, 10_000);
+    expect(() => ask.times({ usedCm2PerL })).toThrow(
+      expect.objectContaining({ path: "/columns/usedCm2PerL/1" }) as Error,
+    );
+    const waterParts = Float64Array.of(99, -1);
+    expect(() => ask.times({ usedCm2PerL: Float64Array.of(0, 0), waterParts })).toThrow(
+      expect.objectContaining({ path: "/columns/waterParts/1" }) as Error,
+    );
+  });
 });

@@ -1,6 +1,6 @@
 /* The rows of an answer: what they hold, and nothing else. */
 import { describe, expect, it } from "vitest";
-import { compensate, type Conditions } from "../../src/index.js";
+import { compensate, genericTemperatureLaw, type Conditions } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
 import { knowledge, known } from "./everyLaw.js";
 
@@ -48,5 +48,16 @@ describe("a row of the answer", () => {
     );
     expect(answer.timeS).toBeCloseTo(1020, 9);
     expect(answer.cautions.map((one) => one.code)).not.toContain("bath-past-life");
+  });
+
+  it("rest on a generic law however it came", () => {
+    const known = { timeS: 510, temperatureC: 20 };
+    const handed = JSON.parse(JSON.stringify(genericTemperatureLaw)) as typeof genericTemperatureLaw;
+    const plain = compensate(known, { temperatureC: 18 });
+    for (const temperature of [genericTemperatureLaw, handed])
+      expect(compensate(known, { temperatureC: 18 }, { temperature })).toEqual(plain);
+    expect(plain.factors[1]).toMatchObject({ basis: "default" });
+    expect(plain.factors[1]).not.toHaveProperty("runs");
+    expect(plain.cautions.some(({ code }) => code === "default-law")).toBe(true);
   });
 });

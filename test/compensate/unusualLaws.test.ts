@@ -7,14 +7,17 @@ import {
   checkRecipe,
   compensate,
   genericUseLaw,
+  handbookDevelopers,
   handbookTemperatureLaw,
+  type Conditions,
   type Knowledge,
 } from "../../src/index.js";
 
 const known = { timeS: 510, temperatureC: 20, dilution: "1+9" };
 
 function unusual(knowledge: Knowledge) {
-  return compensate(known, {}, knowledge).cautions.filter(({ code }) => code === "law-unusual");
+  const changed = { temperatureC: 19, dilution: "1+10", usedCm2PerL: 1 };
+  return compensate(known, changed, knowledge).cautions.filter(({ code }) => code === "law-unusual");
 }
 
 describe("a law that was handed in", () => {
@@ -33,7 +36,16 @@ describe("a law that was handed in", () => {
     [
       "an energy that no developer has",
       { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 150 } },
-      { limit: 110, actual: 150, data: { law: "temperature", reason: "energy" } },
+      {
+        limit: 110,
+        actual: 150,
+        // exp(E/R·(1/288.15 − 1/298.15)).
+        data: {
+          law: "temperature",
+          reason: "energy",
+          over10C: { limit: expect.closeTo(4.6643, 4), actual: expect.closeTo(8.1656, 4) },
+        },
+      },
     ],
     [
       "a ratio over 18 degrees",
@@ -70,6 +82,19 @@ describe("a law that was handed in", () => {
     expect(unusual({ temperature: { kind: "arrhenius", activationEnergyKJPerMol: 150, runs: 9 } })).toEqual(
       [],
     );
+  });
+  it("is not named when it comes from the handbook", () => {
+    for (const developer of handbookDevelopers)
+      expect(unusual({ temperature: handbookTemperatureLaw(developer) })).toEqual([]);
+  });
+  it("is named only where its condition has changed", () => {
+    const knowledge: Knowledge = { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 150 } };
+    const named = (conditions: Conditions) =>
+      compensate(known, conditions, knowledge).cautions.some(({ code }) => code === "law-unusual");
+    expect(named({})).toBe(false);
+    expect(named({ temperatureC: 20, dilution: "1+19" })).toBe(false);
+    expect(named({ temperatureC: 19 })).toBe(true);
+    expect(named({ temperatureC: { startC: 20, ambientC: 14, timeConstantS: 2700 } })).toBe(true);
   });
 });
 

@@ -62,13 +62,13 @@ type Kind<Law extends { readonly kind: string }, Name extends Law["kind"]> = Ext
 const temperatureLaw = kinds<TemperatureLaw>({
   arrhenius: document<Kind<TemperatureLaw, "arrhenius">>(
     { kind: kind("arrhenius"), activationEnergyKJPerMol: within(0, 200) },
-    { sdKJPerMol: within(0, 200), ...origin },
+    { sdKJPerMol: within(0, 200), hydroquinone: fc.boolean(), ...origin },
   ),
   coefficient: fc
     .tuple(
       document<Kind<TemperatureLaw, "coefficient">>(
         { kind: kind("coefficient"), ratio: within(0, 0.15), intervalC: above0(100) },
-        { sdRatio: within(0, 1), ...origin },
+        { sdRatio: within(0, 1), hydroquinone: fc.boolean(), ...origin },
       ),
     )
     // The ratio and its spread have limits that follow from the interval.
@@ -90,7 +90,7 @@ const temperatureLaw = kinds<TemperatureLaw>({
         },
       ),
     },
-    origin,
+    { hydroquinone: fc.boolean(), ...origin },
   ),
 });
 const drift = document<NewtonDrift>(
@@ -192,11 +192,11 @@ const ageLaw = kinds<AgeLaw>({
   ),
   "speeding": document<Kind<AgeLaw, "speeding">>(
     { kind: kind("speeding"), perDay: within(-1, 1) },
-    { sdPerDay: within(0, 3), ...origin },
+    { sdPerDay: within(0, 3), coversH: above0(1e6), ...origin },
   ),
   "slowing": document<Kind<AgeLaw, "slowing">>(
     { kind: kind("slowing"), perRootH: within(-1, 1) },
-    { sdPerRootH: within(0, 3), ...origin },
+    { sdPerRootH: within(0, 3), coversH: above0(1e6), ...origin },
   ),
 });
 

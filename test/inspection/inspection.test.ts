@@ -273,8 +273,17 @@ describe("combineEstimates", () => {
     expect(both.highS).toBeGreaterThan(700);
     // Unwidened the interval would hold neither: 478 to 586 s.
     expect(both.timeS * Math.exp((1.645 * sd) / Math.SQRT2)).toBeLessThan(600);
-    const near = combineEstimates(estimate(400, 0.1), estimate(400 * Math.exp(1.99 * 0.1 * Math.SQRT2), 0.1));
-    expect(logSdOf(near)).toBeCloseTo(0.1 / Math.SQRT2, 9);
+  });
+  it.each([
+    [0, 1],
+    [0.5, 1],
+    [0.999, 1],
+    [1.001, 1.001],
+    [1.999, 1.999],
+    [2.001, 2.001],
+  ])("%d standard deviations apart widens by %d: no more up to what is expected", (apart, times) => {
+    const far = estimate(400 * Math.exp(apart * 0.1 * Math.SQRT2), 0.1);
+    expect(logSdOf(combineEstimates(estimate(400, 0.1), far))).toBeCloseTo((times * 0.1) / Math.SQRT2, 9);
   });
   it("refuses what is no estimate", () => {
     const good = estimate(400, 0.1);

@@ -3,14 +3,21 @@ import { linearRegression } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import {
   compensate,
+  dilutionFamilies,
   effect,
+  genericDilutionLaw,
   genericInteractionLaw,
+  genericTemperatureLaw,
+  handbookDevelopers,
+  handbookDilutionLaw,
+  handbookTemperatureLaw,
   learn,
   predict,
   prepareCompensation,
   startKnowledge,
   type Baseline,
 } from "../../src/index.js";
+import { fc, test } from "../property.js";
 import { timeTables } from "../reference/temperature.js";
 
 const baseline: Baseline = { timeS: 510, temperatureC: 20, dilution: "1+9" };
@@ -33,10 +40,10 @@ describe("the interaction of temperature and dilution", () => {
     expect(codes({ temperatureC: 14, dilution: "1+9" })).not.toContain("interaction");
   });
   it("takes a law, and its spread", () => {
-    const interaction = { perHalvingKJPerMol: -20, sdKJPerMol: 5, sources: ["own table"] };
+    const interaction = { perHalvingKJPerMol: -14, sdKJPerMol: 5, sources: ["own table"] };
     const row = compensate(baseline, { temperatureC: 14, dilution: "1+39" }, { interaction }).factors.at(-1)!;
     expect(row).toMatchObject({ basis: "given", sources: ["own table"] });
-    expect(Math.log(row.value)).toBeCloseTo(-20 * 2 * warmth(14), 12);
+    expect(Math.log(row.value)).toBeCloseTo(-14 * 2 * warmth(14), 12);
     expect(row.logSd).toBeCloseTo(5 * 2 * warmth(14), 12);
     const wrong = { interaction: { perHalvingKJPerMol: -120 } };
     expect(() => compensate(baseline, {}, wrong)).toThrow(
@@ -138,5 +145,70 @@ describe("the interaction of temperature and dilution", () => {
     expect(Math.abs(change - genericInteractionLaw.perHalvingKJPerMol)).toBeLessThan(
       1.645 * genericInteractionLaw.sdKJPerMol!,
     );
+  });
+});
+
+describe("the bound of the interaction", () => {
+  const temperatureLaws = [
+    genericTemperatureLaw,
+    ...handbookDevelopers.map((one) => handbookTemperatureLaw(one)),
+  ];
+  const dilutionLaws = [genericDilutionLaw, ...dilutionFamilies.map((one) => handbookDilutionLaw(one))];
+  const knownC = fc.double({ min: 10, max: 30, noNaN: true });
+  const todayC = fc.double({ min: 0, max: 45, noNaN: true });
+  const water = fc.double({ min: 0, max: 200, noNaN: true });
+  const laws = fc.record({
+    temperature: fc.constantFrom(...temperatureLaws),
+    dilution: fc.constantFrom(...dilutionLaws),
+    interaction: fc.option(
+      fc.record({ perHalvingKJPerMol: fc.double({ min: -100, max: 100, noNaN: true }) }),
+      { nil: undefined },
+    ),
+  });
+  const bath = (waterParts: number) => ({ stockParts: 1, waterParts });
+  test.prop([knownC, water, todayC, todayC, water, water, laws])(
+    "leaves the warmer bath the faster one, and the weaker bath the slower one",
+    (fromC, fromWater, oneC, otherC, oneWater, otherWater, knowledge) => {
+      const known = { timeS: 510, temperatureC: fromC, dilution: bath(fromWater) };
+      const ask = prepareCompensation(known, knowledge);
+      const timeS = (temperatureC: number, waterParts: number): number =>
+        ask.timeS({ temperatureC, dilution: bath(waterParts) });
+      const [cold, warm] = [Math.min(oneC, otherC), Math.max(oneC, otherC)];
+      const [strong, weak] = [Math.min(oneWater, otherWater), Math.max(oneWater, otherWater)];
+      const hair = 1 + 1e-12;
+      expect(timeS(warm, weak)).toBeLessThanOrEqual(timeS(cold, weak) * hair);
+      expect(timeS(warm, strong)).toBeLessThanOrEqual(timeS(cold, strong) * hair);
+      expect(timeS(warm, strong)).toBeLessThanOrEqual(timeS(warm, weak) * hair);
+      expect(timeS(cold, strong)).toBeLessThanOrEqual(timeS(cold, weak) * hair);
+    },
+  );
+  it("takes away at most half of what temperature does", () => {
+    const known = { timeS: 510, temperatureC: 20, dilution: "1+4" };
+    const knowledge = { temperature: handbookTemperatureLaw("metol") };
+    const [t27, t20, t14] = [27, 20, 14].map(
+      (temperatureC) => compensate(known, { temperatureC, dilution: "1+19" }, knowledge).timeS,
+    );
+    expect(t14! / t20!).toBeCloseTo(1.25 ** 0.3, 9);
+    expect(t27! / t20!).toBeCloseTo(1.25 ** -0.35, 9);
+  });
+  it("takes away at most half of what dilution does", () => {
+    const known = { timeS: 510, temperatureC: 25, dilution: "1+1" };
+    const dilution = { kind: "power", exponent: 0.4 } as const;
+    const [strong, weak] = ["1+1", "1+3"].map(
+      (today) => compensate(known, { temperatureC: 1, dilution: today }, { dilution }).timeS,
+    );
+    expect(weak! / strong!).toBeCloseTo(2 ** 0.2, 9);
+  });
+  it("is the same along a drift, in columns and to the last bit alone", () => {
+    const known = { timeS: 510, temperatureC: 20, dilution: "1+4" };
+    const knowledge = { temperature: handbookTemperatureLaw("metol") };
+    const ask = prepareCompensation(known, knowledge);
+    const day = { temperatureC: 14, dilution: "1+19" };
+    const { timeS } = ask.compensate(day);
+    expect(ask.timeS(day)).toBe(timeS);
+    const columns = { temperatureC: Float64Array.of(14), waterParts: Float64Array.of(19) };
+    expect(ask.times(columns)[0]).toBeCloseTo(timeS, 9);
+    const still = [14, 14].map((temperatureC, i) => ({ timeS: 1e5 * i, temperatureC }));
+    expect(ask.compensate({ ...day, temperatureC: still }).timeS).toBeCloseTo(timeS, 6);
   });
 });

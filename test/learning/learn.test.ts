@@ -75,7 +75,7 @@ describe("startKnowledge", () => {
       perDay: 0,
       sdPerDay: 0.08,
       runs: 0,
-      sources: ["no law of age: taken as unchanged"],
+      sources: ["no law of age: the median is held, the spread grows with the age (assumed)"],
     });
     expect(start).toMatchObject({
       schema: 1,
@@ -315,7 +315,7 @@ describe("learn", () => {
       ["temperature", "own-runs", 2],
       ["dilution", "own-runs", 1],
       ["agitation", "own-runs", 1],
-      ["use", "default", 0],
+      ["use", "default", undefined],
       // One run each has hardly moved these.
       ["age", "default", 1],
       ["interaction", "default", 1],

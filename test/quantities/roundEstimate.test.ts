@@ -1,7 +1,7 @@
 /* How well a time is known, in text; and a time rounded to what suits it. */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { compensate, parseSpread, roundEstimate } from "../../src/index.js";
+import { combineEstimates, compensate, parseSpread, roundEstimate, testStripTimes } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
 
 describe("parseSpread", () => {
@@ -122,5 +122,14 @@ describe("roundEstimate", () => {
     ["a time outside its interval", { timeS: 3, lowS: 1, highS: 2 }, "out-of-range", "/estimate"],
   ])("refuses %s", (_, estimate, code, path) => {
     expect(() => roundEstimate(anyOf(estimate))).toThrow(expect.objectContaining({ code, path }));
+  });
+
+  it("never rounds an end to nothing", () => {
+    const rounded = roundEstimate({ timeS: 1000, lowS: 100, highS: 10_000 });
+    expect(rounded).toEqual({ timeS: 900, lowS: 100, highS: 9900, stepS: 300 });
+    expect(() => combineEstimates(rounded, rounded)).not.toThrow();
+    expect(() => testStripTimes(rounded)).not.toThrow();
+    const { timeS, lowS, highS } = roundEstimate({ timeS: 0.3, lowS: 0.2, highS: 0.6 });
+    expect([lowS, timeS, highS]).toEqual([0.2, 0.3, 1]);
   });
 });

@@ -2,9 +2,11 @@ import { describe, expect, it } from "vitest";
 import {
   checkRecipe,
   compensate,
+  compensateRecipe,
   describeCautions,
   describeCompensation,
   type Caution,
+  type Recipe,
 } from "../../src/index.js";
 import { hutCoffee, hutStock } from "./documents.js";
 import { brewCautions } from "../../src/recipe/recipeCautions.js";
@@ -161,9 +163,14 @@ describe("the cautions of a recipe", () => {
       cautionOf({ ...hutStock, developer, conditions: { ageH: 25 } }, "bath-past-keeping"),
     ).toMatchObject({ path: "/conditions/ageH", limit: 24 });
     const old = { ...hutStock, conditions: { ageH: 500 } };
-    expect(cautionOf(old, "age-unknown")).toMatchObject({ severity: "warn", path: "/conditions/ageH" });
+    expect(cautionOf(old, "age-unknown")).toMatchObject({ severity: "stop", path: "/conditions/ageH" });
     const keeps = { ...hutStock.developer, keepingLimitH: 1000 };
     expect(codes({ ...old, developer: keeps })).not.toContain("age-unknown");
+    // Up to what it keeps the bath ages as slowly as in a day.
+    const spread = (recipe: object): number =>
+      compensateRecipe(recipe as Recipe).factors.find(({ cause }) => cause === "age")!.logSd;
+    expect(spread({ ...old, developer: keeps })).toBe(0.08);
+    expect(spread(old)).toBeCloseTo((0.08 * 500) / 24, 12);
     const dead = { ...hutStock, conditions: { ageH: 2 }, knowledge: { age: { kind: "life", lifeH: 1 } } };
     expect(codes(dead).filter((code) => code === "bath-past-life")).toHaveLength(1);
     const slow = {
@@ -284,7 +291,7 @@ describe("text for people", () => {
     expect(of({ temperatureC: 10 })[2]).toBe(
       "temperature, 20 °C to 10 °C: 2 times the time, give or take 9 % (given)",
     );
-    expect(of({ ageH: 1 })[2]).toBe("age, 0 h to 1 h: unchanged, give or take 3 % (general rule)");
+    expect(of({ ageH: 1 })[2]).toBe("age, 0 h to 1 h: the same time, give or take 3 % (general rule)");
     // Exactly the same, and exactly known: no line at all.
     expect(of({}, { logSd: 0 })).toEqual(["Develop 10:00, with 90 % certainty between 10:00 and 10:00."]);
     expect(
@@ -302,9 +309,9 @@ describe("text for people", () => {
       })[1];
     expect([near(1.0051), near(1.0049), near(0.9949), near(0.9951), near(1.99)]).toEqual([
       "use: 1 % more, give or take 0 % (given)",
-      "use: unchanged, give or take 0 % (given)",
+      "use: the same time, give or take 0 % (given)",
       "use: 1 % less, give or take 0 % (given)",
-      "use: unchanged, give or take 0 % (given)",
+      "use: the same time, give or take 0 % (given)",
       "use: 99 % more, give or take 0 % (given)",
     ]);
     expect(thrown(() => describeCompensation(anyOf(null)))).toBe(

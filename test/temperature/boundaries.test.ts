@@ -1,6 +1,16 @@
 /* Cautions and laws exactly at their limits, where a reading may stand: the limit itself is still allowed. */
 import { describe, expect, it } from "vitest";
-import { asCoefficientLaw, temperatureCautions, temperatureFactor } from "../../src/index.js";
+import {
+  asArrheniusLaw,
+  asCoefficientLaw,
+  compensate,
+  handbookTemperatureLaw,
+  temperatureCautions,
+  temperatureFactor,
+  type Baseline,
+  type HandbookDeveloper,
+  type TemperatureCautionOptions,
+} from "../../src/index.js";
 
 const at = (c: number, options = {}): string[] =>
   temperatureCautions(c, options).map(({ code, severity }) => `${severity} ${code}`);
@@ -49,5 +59,37 @@ describe("laws at their limits", () => {
       expect(sdRatio).toBeLessThanOrEqual(ratio * h);
       expect(sdRatio).toBeCloseTo(ratio * h, 9);
     }
+  });
+});
+
+describe("a developer that may hold hydroquinone", () => {
+  const known = { timeS: 510, temperatureC: 20 };
+  const said = (developer: HandbookDeveloper, temperatureC: number, baseline: Baseline = known) =>
+    compensate(baseline, { temperatureC }, { temperature: handbookTemperatureLaw(developer) }).cautions.find(
+      ({ code }) => code === "hydroquinone-cold",
+    )?.severity;
+  it("carries it in a law of the handbook that names it", () => {
+    expect(said("hydroquinone", 11)).toBe("stop");
+    expect(said("metol-hydroquinone", 10)).toBe("stop");
+    expect(said("metol-hydroquinone-borax", 15)).toBe("warn");
+    expect(said("metol-hydroquinone", 16)).toBeUndefined();
+    expect(said("glycin", 10)).toBeUndefined();
+    // What is said of the developer itself goes first.
+    expect(said("metol-hydroquinone", 10, { ...known, hydroquinone: false })).toBeUndefined();
+    const arrhenius = asArrheniusLaw(handbookTemperatureLaw("hydroquinone"), 10, 20);
+    expect(compensate(known, { temperatureC: 10 }, { temperature: arrhenius }).refused).toBe(true);
+  });
+  it("is told of it below 13 °C where nothing is known of it", () => {
+    const unnamed = (temperatureC: number, options: TemperatureCautionOptions = {}): unknown =>
+      temperatureCautions(temperatureC, options)[0]?.data?.["unnamed"];
+    expect(unnamed(12.9)).toBe("hydroquinone");
+    expect(unnamed(13)).toBeUndefined();
+    expect(unnamed(12, { hydroquinone: false })).toBeUndefined();
+    const { cautions } = compensate(
+      known,
+      { temperatureC: 10 },
+      { temperature: handbookTemperatureLaw("glycin") },
+    );
+    expect(cautions.find(({ code }) => code === "temperature-unusual")?.data).toEqual({ low: 18, high: 24 });
   });
 });

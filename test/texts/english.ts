@@ -6,7 +6,7 @@ import { brewSentences } from "../../src/brew/text.js";
 import { compensateSentences } from "../../src/compensate/text.js";
 import { isoContrastSentence, nearLimitSentence } from "../../src/contrast/text.js";
 import type { CautionSentences } from "../../src/core/cautionTexts.js";
-import { outsideTableSentence, unknownFieldSentence } from "../../src/core/text.js";
+import { farSentence, outsideTableSentence, unknownFieldSentence } from "../../src/core/text.js";
 import { driftSentences } from "../../src/drift/text.js";
 import { disagreeSentence, safelightSentences, strengthOutsideSentence } from "../../src/inspection/text.js";
 import { learningSentences } from "../../src/learning/text.js";
@@ -23,6 +23,7 @@ export const englishSentences: CautionSentences = {
   ...compensateSentences,
   ...disagreeSentence,
   ...driftSentences,
+  ...farSentence,
   ...isoContrastSentence,
   ...learningSentences,
   ...limitSentences,

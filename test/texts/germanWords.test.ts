@@ -110,7 +110,7 @@ describe("an answer and a chart in German", () => {
   it("say a factor as a share below two, and as times from there on", () => {
     const { answer, chart } = de;
     expect([1, 1.2, 0.8, 2, 0.4].map((factor) => answer.change(factor))).toEqual([
-      "unverändert",
+      "gleiche Zeit",
       "20 % länger",
       "20 % kürzer",
       "2-mal die Zeit",

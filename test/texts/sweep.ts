@@ -44,10 +44,11 @@ answer({ timeS: 40 }, {});
 answer({ timeS: 7000 }, { temperatureC: 12, xyz: 1, temperature: 20 });
 answer({}, { temperatureC: 5, dilution: "1+30", usedCm2PerL: 900, ageH: 5 });
 for (const energy of [5, 15, 150])
-  answer({}, {}, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: energy } });
-answer({}, {}, { temperature: { kind: "coefficient", ratio: 2, intervalC: 18 } });
-answer({}, {}, { dilution: { kind: "power", exponent: 2.5 } });
-for (const increase of [0.9, 2]) answer({}, {}, { use: { increase, perCm2PerL: 500, growth: "linear" } });
+  answer({}, { temperatureC: 19 }, { temperature: { kind: "arrhenius", activationEnergyKJPerMol: energy } });
+answer({}, { temperatureC: 19 }, { temperature: { kind: "coefficient", ratio: 2, intervalC: 18 } });
+answer({}, { dilution: "1+10" }, { dilution: { kind: "power", exponent: 2.5 } });
+for (const increase of [0.9, 2])
+  answer({}, { usedCm2PerL: 10 }, { use: { increase, perCm2PerL: 500, growth: "linear" } });
 const rows = [
   { temperatureC: 18, timeS: 720 },
   { temperatureC: 22, timeS: 500 },

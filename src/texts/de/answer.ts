@@ -48,7 +48,7 @@ export const answer: AnswerTexts = {
   side,
   sides: (from, to) => `von ${from} auf ${to}`,
   change: (factor) => {
-    if (Math.abs(factor - 1) < 0.005) return "unverändert";
+    if (Math.abs(factor - 1) < 0.005) return "gleiche Zeit";
     if (factor >= 1.995 || factor < 0.5) return `${zahl(factor, 2)}-mal die Zeit`;
     return factor > 1 ? `${percent(factor - 1)} länger` : `${percent(1 - factor)} kürzer`;
   },

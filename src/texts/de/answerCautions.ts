@@ -19,14 +19,19 @@ const stops = (value: number): string => `${zahl(value, 2)} ${value === 1 ? "Ble
 const printed = ({ limit, actual }: CautionFacts<"law-unusual">, unit: string, times = 1): string =>
   `Der ${actual < limit ? "kleinste" : "größte"} veröffentlichte Wert ist ${zahl(limit * times)}${unit}.`;
 
+const mal = (ratio: number | undefined): string =>
+  ratio === undefined ? "" : `, das ${zahl(ratio, 3)}-fache`;
+
 const unusual: {
   readonly [Reason in CautionFacts<"law-unusual">["data"]["reason"]]: (
     facts: CautionFacts<"law-unusual">,
   ) => string;
 } = {
-  "energy": (facts) =>
-    `Die Aktivierungsenergie des Temperaturgesetzes ist ${zahl(facts.actual)} kJ/mol. ` +
-    printed(facts, " kJ/mol"),
+  "energy": ({ limit, actual, data: { over10C } }) =>
+    `Die Aktivierungsenergie des Temperaturgesetzes ist ${zahl(actual)} kJ/mol` +
+    `${mal(over10C?.actual)} auf 10 °C. ` +
+    `Der ${actual < limit ? "kleinste" : "größte"} veröffentlichte Wert ist ` +
+    `${zahl(limit)} kJ/mol${mal(over10C?.limit)}.`,
   "maybe-kilocalories": ({ actual }) =>
     `Die Aktivierungsenergie ist sehr klein, ${zahl(actual)} kJ/mol. Sind es kcal/mol?`,
   "maybe-fahrenheit": ({ limit, actual }) =>
@@ -63,9 +68,14 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     `Das Feld „${field}“ wird nicht gelesen.${nearest === undefined ? "" : ` Ist ${nearest} gemeint?`}`,
   "outside-table": ({ data }) =>
     `${wort(causes, data.cause)} liegt außerhalb der Tabelle. Deren letzte Neigung gilt weiter.`,
-  "far-extrapolation": ({ limit, actual }, unit) =>
-    `${gradWeit(actual, unit)} von der Temperatur der bekannten Zeit entfernt, mehr als ` +
-    `${gradWeit(limit, unit)}.`,
+  "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
+    cause === "temperature"
+      ? `${gradWeit(actual, unit)} von der Temperatur der bekannten Zeit entfernt, mehr als ` +
+        `${gradWeit(limit, unit)}.`
+      : severity === "stop"
+        ? `Bei 1+${zahl(actual)} ist weniger Konzentrat im Bad, als irgendwo gedruckt ist: 1+${zahl(limit)}.`
+        : `Das Bad ist ${zahl(actual, 2)}-mal schwächer oder stärker als das der bekannten Zeit. ` +
+          `Gedruckte Tabellen reichen ${zahl(limit)}-mal so weit.`,
   "stand": () =>
     "Standentwicklung hängt davon ab, wie sich der Entwickler örtlich erschöpft. " +
     "Die Zeit ist nur ein Anhalt.",
@@ -83,9 +93,10 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "temperature-limit": ({ data: { low, high } }, unit) =>
     `Unter ${grad(low, unit)} und über ${grad(high, unit)} ist keine Entwicklung beschrieben. ` +
     `Gelatine und Entwickler versagen dort.`,
-  "temperature-unusual": ({ limit, actual, data: { low, high } }, unit) =>
+  "temperature-unusual": ({ limit, actual, data: { low, high, unnamed } }, unit) =>
     actual < limit
-      ? `Unter den üblichen ${gradBis(low, high, unit)} werden die Zeiten lang und unsicher.`
+      ? `Unter den üblichen ${gradBis(low, high, unit)} werden die Zeiten lang und unsicher.` +
+        (unnamed === undefined ? "" : " Enthält der Entwickler Hydrochinon, hilft mehr Zeit nicht.")
       : `Über den üblichen ${gradBis(low, high, unit)} wird die Gelatine weich und die Zeit kurz.`,
   "hydroquinone-cold": ({ severity, limit }, unit) =>
     severity === "stop"
@@ -121,9 +132,10 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Es schafft ${zahl(limit, 4)}. Neu ansetzen.`,
   "bath-past-keeping": ({ limit }) =>
     `Das Bad ist älter, als es sich so aufbewahrt hält, ${zahl(limit)} h. Neu ansetzen.`,
-  "age-unknown": ({ limit, actual }) =>
+  "age-unknown": ({ severity, limit, actual }) =>
     `Das Bad ist ${zahl(actual, 4)} h alt. Lebenszeit und Haltbarkeit sind unbekannt, und keine allgemeine ` +
-    `Regel reicht über ${zahl(limit)} h. Neu ansetzen oder prüfen.`,
+    `Regel reicht über ${zahl(limit)} h. ` +
+    (severity === "stop" ? `Ob es noch arbeitet, weiß niemand. Neu ansetzen.` : `Neu ansetzen oder prüfen.`),
   "bath-too-slow": ({ limit, actual }) =>
     `Das Bad braucht ${zahl(actual, 2)}-mal so lange wie ein frisches, mehr als ${zahl(limit)}-mal. ` +
     `Neu ansetzen.`,
