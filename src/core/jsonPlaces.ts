@@ -18,12 +18,10 @@ interface Walked {
   readonly fault?: { readonly offset: number; readonly expected: string };
 }
 
-/** Line and column of an offset. */
-export function placeOf(text: string, offset: number): TextPlace {
-  const before = text.slice(0, offset);
-  const start = before.lastIndexOf("\n") + 1;
-  const line = before.split("\n").length;
-  return { line, column: Array.from(before.slice(start)).length + 1 };
+/** Line and column of an offset. A line ends as on any machine, and a column is a character, as people count. */
+function placeOf(text: string, offset: number): TextPlace {
+  const lines = text.slice(0, offset).split(/\r\n|\n|\r/);
+  return { line: lines.length, column: Array.from(lines.at(-1) as string).length + 1 };
 }
 
 /** Where the value of a JSON Pointer begins; for what is missing, where the value around it begins. */
@@ -38,24 +36,6 @@ export function firstFault(text: string): (TextPlace & { readonly expected: stri
   const { fault } = walk(text, []);
   return fault === undefined ? undefined : { ...placeOf(text, fault.offset), expected: fault.expected };
 }
-
-/** What may be expected, in German. */
-const GERMAN: Readonly<Record<string, string>> = {
-  "a value": "ein Wert",
-  "the end of the file": "das Ende der Datei",
-  "a comma or ]": "ein Komma oder ]",
-  "a comma or }": "ein Komma oder }",
-  "no comma before ]": "kein Komma vor ]",
-  "no comma before }": "kein Komma vor }",
-  "a name in double quotes": "ein Name in geraden Anführungszeichen",
-  "a colon": "ein Doppelpunkt",
-  "a closing double quote": "ein schließendes Anführungszeichen",
-  "a closing double quote on the same line": "ein schließendes Anführungszeichen in derselben Zeile",
-  "an escape such as \\n or \\u00e9": "eine Schreibung wie \\n oder \\u00e9",
-};
-
-/** What is expected, in German. */
-export const germanOf = (expected: string): string => GERMAN[expected] ?? expected;
 
 /** An object or a list that is open. */
 interface Open {
