@@ -22,8 +22,8 @@ export function decimals(value: unknown, count = 1): string {
 const IN_DAYS_FROM_H = 48;
 
 /**
- * An age as people say it: minutes and hours as a clock shows them, from 48 h on days, and whole weeks from two
- * on. `parseAge` reads it.
+ * An age as people say it: minutes and hours as a clock shows them, from 48 h on days, and whole weeks from
+ * two on. `parseAge` reads it.
  */
 export function ageText(ageH: unknown, days = "days", weeks = "weeks"): string {
   if (!isFigure(ageH)) return `${digits(ageH)} h`;

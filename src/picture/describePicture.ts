@@ -16,8 +16,8 @@ export interface PictureWordOptions {
   /** `"C"` or `"F"`; °C when left out */
   readonly unit?: "C" | "F" | undefined;
   /**
-   * today's side of a cause as a person wrote it, by the cause: `{ use: "3 × 9x12 cm" }`; as the catalogue of an
-   * answer writes it when left out
+   * today's side of a cause as a person wrote it, by the cause: `{ use: "3 × 9x12 cm" }`; as the catalogue
+   * of an answer writes it when left out
    */
   readonly written?: Readonly<Record<string, string | undefined>> | undefined;
 }
