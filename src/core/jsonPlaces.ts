@@ -3,6 +3,7 @@
  * the place of what a JSON Pointer names. One walk without recursion, so that neither depth nor size of the
  * text matters.
  */
+import { pointerTo } from "./pointer.js";
 
 /** A place in a text, both counted from 1. */
 export interface TextPlace {
@@ -16,14 +17,14 @@ interface Walked {
   readonly found: number;
   /** the first break of the grammar: where, and what was expected there */
   readonly fault?: { readonly offset: number; readonly expected: string };
+  /** the first name that an object has a second time: where, and its path */
+  readonly repeated?: { readonly offset: number; readonly path: readonly string[] };
 }
 
-/** Line and column of an offset. */
-export function placeOf(text: string, offset: number): TextPlace {
-  const before = text.slice(0, offset);
-  const start = before.lastIndexOf("\n") + 1;
-  const line = before.split("\n").length;
-  return { line, column: Array.from(before.slice(start)).length + 1 };
+/** Line and column of an offset: a line ends as on any machine, and a column is a character. */
+function placeOf(text: string, offset: number): TextPlace {
+  const lines = text.slice(0, offset).split(/\r\n|\n|\r/);
+  return { line: lines.length, column: Array.from(lines.at(-1) as string).length + 1 };
 }
 
 /** Where the value of a JSON Pointer begins; for what is missing, where the value around it begins. */
@@ -39,31 +40,33 @@ export function firstFault(text: string): (TextPlace & { readonly expected: stri
   return fault === undefined ? undefined : { ...placeOf(text, fault.offset), expected: fault.expected };
 }
 
-/** What may be expected, in German. */
-const GERMAN: Readonly<Record<string, string>> = {
-  "a value": "ein Wert",
-  "the end of the file": "das Ende der Datei",
-  "a comma or ]": "ein Komma oder ]",
-  "a comma or }": "ein Komma oder }",
-  "no comma before ]": "kein Komma vor ]",
-  "no comma before }": "kein Komma vor }",
-  "a name in double quotes": "ein Name in geraden Anführungszeichen",
-  "a colon": "ein Doppelpunkt",
-  "a closing double quote": "ein schließendes Anführungszeichen",
-  "a closing double quote on the same line": "ein schließendes Anführungszeichen in derselben Zeile",
-  "an escape such as \\n or \\u00e9": "eine Schreibung wie \\n oder \\u00e9",
-};
+/** A name that comes twice in one object, and where it comes again. */
+export interface RepeatedName extends TextPlace {
+  readonly path: string;
+  readonly name: string;
+}
 
-/** What is expected, in German. */
-export const germanOf = (expected: string): string => GERMAN[expected] ?? expected;
+/**
+ * The first name that an object of sound JSON text has twice: which of the two values is meant, nobody can
+ * tell.
+ */
+export function repeatedName(text: string): RepeatedName | undefined {
+  const { repeated } = walk(text, []);
+  if (repeated === undefined) return undefined;
+  const { path, offset } = repeated;
+  return { path: path.reduce<string>(pointerTo, ""), name: path.at(-1) as string, ...placeOf(text, offset) };
+}
 
 /** An object or a list that is open. */
 interface Open {
   readonly close: "]" | "}";
   /** how many values it has had */
   count: number;
-  /** the name of its value that comes next, or its index as text */
+  /** the name of its value that comes next, or its index as text; of an object, where that stands */
   name: string;
+  nameAt: number;
+  /** the names that an object has had */
+  readonly names: Set<string>;
 }
 
 /** How far a text was read; `expected` where it breaks the grammar. */
@@ -83,6 +86,7 @@ function walk(text: string, wanted: readonly string[]): Walked {
   let deepest = -1;
   // How many names of the wanted path the open objects and lists follow.
   let followed = 0;
+  let repeated: Walked["repeated"];
   do {
     pass(cursor, BLANK);
     const inside = open.at(-1);
@@ -92,6 +96,8 @@ function walk(text: string, wanted: readonly string[]): Walked {
       continue;
     }
     if (inside !== undefined && !toValue(cursor, inside)) break;
+    if (repeated === undefined && inside?.close === "}" && inside.names.size < inside.count)
+      repeated = { offset: inside.nameAt, path: open.map(({ name }) => name) };
     const depth = open.length;
     // A value beside the one before, or above it, leaves that one's path.
     followed = Math.min(followed, depth - 1);
@@ -102,7 +108,7 @@ function walk(text: string, wanted: readonly string[]): Walked {
     }
     const sign = text[cursor.at];
     if (sign === "{" || sign === "[") {
-      open.push({ close: sign === "{" ? "}" : "]", count: 0, name: "" });
+      open.push({ close: sign === "{" ? "}" : "]", count: 0, name: "", nameAt: 0, names: new Set() });
       cursor.at += 1;
     } else if (sign === '"') passString(cursor);
     else if (!pass(cursor, SCALAR)) cursor.expected = "a value";
@@ -112,7 +118,8 @@ function walk(text: string, wanted: readonly string[]): Walked {
     if (cursor.at < text.length) cursor.expected = "the end of the file";
   }
   const { at: offset, expected } = cursor;
-  return expected === undefined ? { found } : { found, fault: { offset, expected } };
+  if (expected !== undefined) return { found, fault: { offset, expected } };
+  return repeated === undefined ? { found } : { found, repeated };
 }
 
 /** Passes the comma and the name before a value; false where they are not as they should be. */
@@ -131,6 +138,8 @@ function toValue(cursor: Cursor, inside: Open): boolean {
   if (cursor.text[start] !== '"') return fail(cursor, "a name in double quotes");
   if (!passString(cursor)) return false;
   inside.name = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
+  inside.nameAt = start;
+  inside.names.add(inside.name);
   pass(cursor, BLANK);
   if (cursor.text[cursor.at] !== ":") return fail(cursor, "a colon");
   cursor.at += 1;
