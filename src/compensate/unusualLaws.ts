@@ -50,10 +50,10 @@ export function unusualLaws({ temperature, dilution, use }: Knowledge): readonly
     );
   };
   if (handedIn(temperature)) {
-    const fahrenheit = fahrenheitTable("/knowledge/temperature", temperature);
-    found.push(...fahrenheit);
+    const [fahrenheit] = fahrenheitTable("/knowledge/temperature", temperature);
     // Degrees of another size make another energy.
-    if (fahrenheit.length === 0) say("temperature", "kJPerMol", unusualTemperatureLaw(temperature));
+    if (fahrenheit === undefined) say("temperature", "kJPerMol", unusualTemperatureLaw(temperature));
+    else found.push(fahrenheit);
   }
   if (handedIn(dilution)) say("dilution", RATIO, unusualDilutionLaw(dilution));
   if (handedIn(use)) say("use", RATIO, unusualUseLaw(use));

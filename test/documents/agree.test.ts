@@ -53,7 +53,13 @@ describe("learn refuses at once what could not be loaded again", () => {
 describe("startKnowledge refuses at once what could not be loaded again", () => {
   const growth = { gammaInfinity: 1.4, ratePerS: 0.002, appearanceS: 30 };
   it.each([
-    ["a misspelt condition of the known time", { temperature: 20 }, {}, "not-one-of", "/baseline"],
+    [
+      "a misspelt condition of the known time",
+      { temperature: 20 },
+      {},
+      "not-one-of",
+      "/baseline/temperature",
+    ],
     ["a gradient below 0", { gamma: -1 }, {}, "out-of-range", "/baseline/gamma"],
     ["half a run", { runs: 0.5 }, {}, "wrong-type", "/baseline/runs"],
     ["a source that is no text", { sources: [3] }, {}, "wrong-type", "/baseline/sources/0"],
