@@ -72,7 +72,11 @@ export { newtonDrift, type NewtonDrift } from "./drift/newtonDrift.js";
 export { fitDrift, type FitDriftOptions, type FittedDrift } from "./drift/fitDrift.js";
 export { developUntil, type DevelopUntilOptions } from "./drift/developUntil.js";
 export { remainingTime, type RemainingTime, type RemainingTimeOptions } from "./drift/remainingTime.js";
-export { startTemperatureFor, type StartTemperature, type StartTemperatureOptions } from "./drift/startTemperatureFor.js";
+export {
+  startTemperatureFor,
+  type StartTemperature,
+  type StartTemperatureOptions,
+} from "./drift/startTemperatureFor.js";
 export { ownUseFactor, type OwnUse } from "./drift/ownUse.js";
 export { logCautions } from "./drift/logCautions.js";
 export { driftVessels, type DriftVessel, type HandbookVessel } from "./handbook/vessels.js";

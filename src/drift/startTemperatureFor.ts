@@ -38,8 +38,8 @@ export interface StartTemperature {
  *
  * @param options - the time, the steady temperature it is right for, the surroundings, the vessel's time
  * constant and the law
- * @returns the pour-in temperature, °C, and cautions: about the target, about surroundings that are in °F, and
- * what there is to stop for at pour-in, without a path
+ * @returns the pour-in temperature, °C, and cautions: about the target, about surroundings that are in °F,
+ * and what there is to stop for at pour-in, without a path
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range, or no bath from 0 to 100 °C does the work: the text says
  * so

@@ -28,9 +28,10 @@ const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"]
  *
  * @remarks Each time comes from `compensate`. A plate of A cm² in V ml adds 1000 A/V cm² per litre to the
  * developer and to the fixing bath. A top-up multiplies the developer's use by 1 − topUp/V. Its age stays
- * that of the oldest part. Without a law of age a brew lives as {@link brewLife} says. Each plan says whether the developer is enough for its plate, after those before.
- * In trays the next plate starts when the one before has left the fixing bath, in a
- * tank or drum when its plan has ended. Only the first plan has a rest.
+ * that of the oldest part. Without a law of age a brew lives as {@link brewLife} says. Each plan says
+ * whether the developer is enough for its plate, after those before. In trays the next plate starts when
+ * the one before has left the fixing bath, in a tank or drum when its plan has ended. Only the first plan
+ * has a rest.
  *
  * @example
  * ```ts

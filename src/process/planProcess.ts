@@ -4,8 +4,8 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
 /**
  * The plan of a run, from the rest of the fresh bath to the wetting agent.
  *
- * @param input - vessel, and the development time: `timeS` in s, with the temperature in °C, or `answer`, what
- * `compensate` returned; agitation, baths and the rest as they are known
+ * @param input - vessel, and the development time: `timeS` in s, with the temperature in °C, or `answer`,
+ * what `compensate` returned; agitation, baths and the rest as they are known
  * @returns steps laid end to end, each with its cues (`atS` counts from the start of the plan, like
  * `startS`), the total time in s, what to have ready in ml, cautions, gravest first, and the standing notes
  * @throws TypeError when a field is of the wrong kind, or neither `timeS` nor `answer` is given

@@ -34,8 +34,8 @@ export type LogCheck =
  * was given
  *
  * @remarks A reading that is absent or that no bath can have (outside 0 to 100 °C, 85 or exactly 0 of a
- * failed sensor) is a caution, and is left out of the log. One that may be in another unit is kept as it is. A
- * field that is not read is a caution too. Never throws.
+ * failed sensor) is a caution, and is left out of the log. One that may be in another unit is kept as it
+ * is. A field that is not read is a caution too. Never throws.
  *
  * @example
  * ```ts

@@ -30,7 +30,7 @@ const CONVERTED_WEIGHT = 0.9;
 const STATED_WEIGHT = 0.5;
 /** A log of many failures names the newest alone. */
 const MOST_NAMED = 50;
-/** A bath that must have moved by this while its readings stay the same, °C (assumed): the thermometer is frozen. */
+/** A thermometer is frozen whose readings stay the same while the bath must move by this, °C (assumed). */
 const FROZEN_C = 1;
 
 /** A clock that shows whole seconds may be behind a reading by one, s (assumed). */

@@ -22,7 +22,7 @@ import { SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
 
-/** How well a bath is known of which no reading is believed, °C (assumed): as the recipe says, and a cold vessel. */
+/** How well a bath is known of which no reading is believed, °C (assumed): a cold vessel counts too. */
 const UNREAD_SD_C = 1;
 
 const FIELDS: readonly string[] = [
@@ -36,16 +36,17 @@ const FIELDS: readonly string[] = [
  * @param input - the known time and its conditions, today's conditions, what is known of the laws; the
  * readings, one or more, and what is known of vessel, surroundings and thermometer; the moment of the image's
  * appearance; the plan
- * @returns the whole time and what is left of it, in s with 90 % intervals; the same as work done, in s of a
- * bath that stays at one temperature; whether to pour out; whether the newest reading is believed; whether the
- * time is refused; the plan, aimed anew; cautions, gravest first
+ * @returns the whole time and what is left of it, in s with 90 % intervals; the same as work done, in s of
+ * a bath that stays at one temperature; whether to pour out; whether the newest reading is believed;
+ * whether the time is refused; the plan, aimed anew; cautions, gravest first
  * @throws TypeError or RangeError when a field is of the wrong kind or out of range. A reading is never
  * refused for its temperature, its order or its absence: a throw in the middle of a run is no answer
  *
  * @remarks In doubt is what is no number, what is above 32 °C or not above 0 °C (unless
  * `conditions.temperatureC` lies within 5 °C), what is farther from the longest chain of agreeing readings
- * than vessel and thermometer allow, what is more than 1 s later than `nowS`, and equal readings of a bath that must have moved by 1 °C. The doubt is
- * a caution, and `trusted` is false while it is about the newest reading.
+ * than vessel and thermometer allow, what is more than 1 s later than `nowS`, and equal readings of a bath
+ * that must have moved by 1 °C. The doubt is a caution, and `trusted` is false while it is about the
+ * newest reading.
  *
  * A reading in doubt is left out, with one exception: one that fits in the other unit serves the forecast in
  * that unit. It fits where the bath can have come there from the others, with the surroundings as they were

@@ -70,7 +70,7 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `${stellen(data.celsius)} °C.`,
   "reading-missing": () => "Vom Thermometer kam kein Messwert.",
   "reading-ahead": ({ limit, actual }) =>
-    `Die Ablesung ist von ${dauer(actual)} nach dem Einguss, und die Uhr steht bei ${dauer(limit)}.`,
+    `Der Messwert gilt für ${dauer(actual)} nach dem Einguss, aber die Uhr steht bei ${dauer(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
     `${grad(actual, unit)} kann kein Bad sein. Thermometer prüfen.`,
   "reading-jump": ({ limit, actual }, unit) =>
