@@ -267,7 +267,7 @@ describe("pictureSvg", () => {
     expect(pictureLayout(picture, { parts: ["ladder"] })).not.toHaveProperty("plot");
     expect(pictureLayout(picture, { parts: ["picture"] })).not.toHaveProperty("ladder");
     const piece = pictureSvg(picture, { parts: ["strip"] });
-    expect(piece).toContain(">13:30<");
+    expect(piece).toContain(">13:00<");
     expect(piece).not.toContain(">6° colder<");
     expect(pictureSvg(pictureOf("own runs"), { parts: ["strip"] })).not.toContain("<text");
     expect(pictureSvg(pictureOf("a narrow interval"))).toContain("No strip");
