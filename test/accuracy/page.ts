@@ -227,7 +227,7 @@ ${series.flatMap(misses).join("\n")}
 
 - **Two equal neighbouring rows.** Some tables print the same time at two temperatures. The step is rounded away. A pair of such rows makes no law without
   temperature: the prior holds it (37 ± 14 kJ/mol).
-- **A diluted bath feels temperature less.** One ascorbate developer at 1+1 has 25 kJ/mol, as stock 76. The generic law misses both; its fits come near with two rows.
+- **A diluted bath feels temperature less.** One ascorbate developer has 25 kJ/mol at 1+1 and 78 as stock. The generic law misses the diluted one; its fits come near with two rows.
 - **Developers that follow no power.** In F-32 the time with one concentrate rises by n = 1.3 from 1+4 to 1+7 and by 0.3 to 0.5 from 1+9 to 1+15. Use such a table itself as the law.
 - **Pyro-soda** has n = 1.3 to 1.7, beyond the generic law's 90 % range: for pyro take \`handbookDilutionLaw("pyro")\`, also as the prior of a fit.
 
