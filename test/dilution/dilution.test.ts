@@ -30,6 +30,11 @@ describe("parseDilution", () => {
     ["1+0", { stockParts: 1, waterParts: 0 }],
     ["stock", { stockParts: 1, waterParts: 0 }],
     [" Stock ", { stockParts: 1, waterParts: 0 }],
+    ["undiluted", { stockParts: 1, waterParts: 0 }],
+    // As German answers write it.
+    ["Stammlösung", { stockParts: 1, waterParts: 0 }],
+    ["STAMM", { stockParts: 1, waterParts: 0 }],
+    ["unverdünnt", { stockParts: 1, waterParts: 0 }],
     ["0.5+10.25", { stockParts: 0.5, waterParts: 10.25 }],
     ["1+1000", { stockParts: 1, waterParts: 1000 }],
     ["1+9,5", { stockParts: 1, waterParts: 9.5 }],
