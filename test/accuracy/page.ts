@@ -190,7 +190,7 @@ predicted row by row, and no row has a part in its own prediction. One row and t
 - **naive**: ten per cent for each °C, and twice the time for twice the water, from one row; the straight line through both rows, in ln(time), from two. Neither has an interval.
 
 Each table counts alike, however many rows it has. The headline is the tables that were read in print. Those that are remembered have columns of their own: they
-agree with the memory of whoever typed them, which is less. Tables of uncertain memory are left out, and a table whose rows all stand in another is counted once.
+agree with the memory of whoever typed them, which is less. Tables of uncertain memory are left out, and a table whose rows are all in another is counted once.
 
 ${headline(series)}
 
@@ -232,7 +232,7 @@ ${series.flatMap(misses).join("\n")}
 - **Pyro-soda** has n = 1.3 to 1.7, beyond the generic law's 90 % range: for pyro take \`handbookDilutionLaw("pyro")\`, also as the prior of a fit.
 
 Only five tables of dilutions were read, and four of them are of two developers on two films: the coverage moves by 20 % with a single table. For dilution the straight line through two
-rows has the smaller median error and much the larger ones at the end: where it is right it is very right, and it does not know when it is not.
+rows has the smaller median error, and much the larger errors where it fails. Nor does it say how sure it is.
 Where the spreads come from: [decisions/priors.md](decisions/priors.md).
 `;
 }

@@ -162,10 +162,10 @@ export function priorsPage(): string {
   const printed = stockAndHalf.flatMap(({ rows }) => rows.map(({ n }) => n));
   return `# Where the priors come from
 
-Written by \`npm run accuracy\` from the tables in \`test/reference\`; a test fails when it is stale. Tables of uncertain memory are left out, and a table whose rows all stand in
+Written by \`npm run accuracy\` from the tables in \`test/reference\`; a test fails when it is stale. Tables of uncertain memory are left out, and a table whose rows are all in
 another is counted once. Each row is known to its printed step (step/√12) and 0.8 % beside it.
 
-A prior is what is known before the first run, and what stands in where nothing better is given. It has to be wide enough for a developer that nobody thought of. Where the tables
+A prior is what is known before the first run. It is also what is taken where nothing better is given. It has to be wide enough for a developer of which nothing is known here. Where the tables
 and a figure proposed beforehand disagreed, the wider was taken.
 
 ## Temperature: ${genericTemperatureLaw.activationEnergyKJPerMol} ± ${genericTemperatureLaw.sdKJPerMol} kJ/mol
@@ -180,8 +180,8 @@ ${temperatureLines()}
 - The spread is the root mean square about 60, which holds the scatter between tables and the doubt about the mean.
 - **Classes buy nothing.** The tables of one ascorbate developer run from 25 to 78 kJ/mol, as far as all tables do; those of one borax developer from 40 to 62. So the prior is one for all.
 - **A law given without a spread has ± ${GIVEN_LAW_SD_KJ}**, the scatter between tables. The most likely figure is ${mostLikely(temperatures, 0, MOST_ENERGY).between.toFixed(0)}, from ${temperatures.length} tables known to a sixth of itself: the two cannot be told apart.
-- **A handbook coefficient that was read has 22 % over 10 °C**, in proportion over another interval. ± ${GIVEN_LAW_SD_KJ} kJ/mol is 20 % there; the reading of a graph or a ratio adds the rest.
-- **A figure from memory has 28 %**, which is as wide as the generic law at any temperature: ± ${genericTemperatureLaw.sdKJPerMol} kJ/mol is 25 % from 15 to 25 °C and 28 % from 0 to 10 °C. It is not \`published\`.
+- **A handbook coefficient that was read has 22 % over 10 °C**, in proportion over another interval. Of that, 20 % are the ± ${GIVEN_LAW_SD_KJ} kJ/mol; the reading of a graph or a ratio adds the rest.
+- **A figure from memory has 28 %**. That is as wide as the generic law at any temperature. Its ± ${genericTemperatureLaw.sdKJPerMol} kJ/mol is 25 % from 15 to 25 °C and 28 % from 0 to 10 °C. A figure from memory is not \`published\`.
 
 ${tableLines()}
 
