@@ -4,12 +4,10 @@
 import { measureAccuracy, type Hit, type Series } from "./measure.js";
 import { holds, roundingFloor, summarise, type Summary } from "./summary.js";
 import { dilutionTables, temperatureTables } from "./tables.js";
+import { cells, rule } from "./markdown.js";
 
-const cells = (...values: readonly string[]): string => `| ${values.join(" | ")} |`;
 const one = (value: number | undefined): string => (value === undefined ? "–" : value.toFixed(1));
 const percent = (value: number | undefined): string => (value === undefined ? "–" : `${value.toFixed(1)} %`);
-const rule = (left: number, right: number): string =>
-  cells(...Array.from({ length: left + right }, (_, i) => (i < left ? "---" : "---:")));
 
 /** The hits of tables that were read in print, or of those from memory. */
 export const seen = (hits: readonly Hit[], read: boolean): readonly Hit[] =>

@@ -19,10 +19,11 @@ import {
   temperatures,
 } from "./priors.js";
 import { priorsPage } from "./priorsPage.js";
+import { writing } from "../helpers.js";
 
 const PAGE = "docs/decisions/priors.md";
 
-if ((import.meta as { env?: { MODE?: string } }).env?.MODE === "write") writeFileSync(PAGE, priorsPage());
+if (writing) writeFileSync(PAGE, priorsPage());
 
 describe("the page on priors", () => {
   it("is what the tables say today", () => {

@@ -17,10 +17,8 @@ import {
   temperatures,
   type Series,
 } from "./priors.js";
+import { cells, rule } from "./markdown.js";
 
-const cells = (...values: readonly string[]): string => `| ${values.join(" | ")} |`;
-const rule = (left: number, right: number): string =>
-  cells(...Array.from({ length: left + right }, (_, i) => (i < left ? "---" : "---:")));
 const groupsOf = (series: readonly Series[]): readonly string[] => [
   ...new Set(series.map(({ group }) => group)),
 ];

@@ -17,16 +17,7 @@ import { pictureTexts } from "../../src/picture/text.js";
 import { boxOf, overlap, type Box, type Place } from "../../src/picture/letters.js";
 import { answerTexts } from "../../src/text/answerTexts.js";
 import { baseline, hut, pictureOf, pictures } from "./pictures.js";
-
-const anyOf = (value: unknown): any => value;
-const caught = (call: () => unknown): any => {
-  try {
-    call();
-  } catch (error) {
-    return error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { anyOf, caught } from "../helpers.js";
 
 interface Drawn {
   readonly textContent: string;
