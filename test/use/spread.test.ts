@@ -1,8 +1,8 @@
-import { fc, test } from "../property.js";
+import { test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { effect, genericUseLaw, useFactor } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
-import { ROLL, area, useLaw } from "./drawn.js";
+import { area, useLaw } from "./drawn.js";
 
 describe("the spread of use", () => {
   test.prop([useLaw, area, area])("is the share of ln f to which the increase is known", (law, a, b) => {
