@@ -1,4 +1,7 @@
-/* What tests of every module share: a way around the types, and the error that a call throws. */
+/*
+ * What tests of every module share: a way around the types, the error that a call throws, and whether files are
+ * written anew.
+ */
 
 /** Names as an error lists them: "a", "b" or "c". */
 export const quoted = (names: readonly string[]): string =>
@@ -29,3 +32,6 @@ export function caught(call: () => unknown): any {
   }
   throw new Error("nothing was thrown");
 }
+
+/** Whether the files that tests compare are written anew: `vitest --mode write`. */
+export const writing: boolean = (import.meta as { env?: { MODE?: string } }).env?.MODE === "write";

@@ -4,7 +4,7 @@
  * fast-check again, five seconds a run.
  */
 import fc from "fast-check";
-import { it } from "vitest";
+import { expect, it } from "vitest";
 
 /** One arbitrary for each argument. */
 type Arbitraries<Values extends readonly unknown[]> = {
@@ -25,6 +25,14 @@ function prop<Values extends [unknown, ...unknown[]]>(
     });
   };
 }
+
+/** A number from `min` to `max`. */
+export const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+
+/** Fails unless both are equal up to rounding: factors reach e^50, so the comparison is relative. */
+export const same = (a: number, b: number, relative = 1e-11): void => {
+  expect(Math.abs(Math.log(a / b))).toBeLessThan(relative);
+};
 
 export { fc };
 export const test: { readonly prop: typeof prop } = { prop };

@@ -144,7 +144,7 @@ const german: BathWords = {
     "develop": "Entwickler",
     "stop": "Stoppbad",
     "fix": "Fixierbad",
-    "clearing-aid": "Auswässerungshilfe",
+    "clearing-aid": "Wässerungshilfe",
     "wash": "Wässerung",
     "wetting-agent": "Netzmittel",
   },

@@ -8,7 +8,8 @@ export type Judged = Extract<RunOutcome["kind"], "good" | "thin" | "dense" | "fa
 const english = {
   heading: "Learned",
   none: "No run yet. One that is finished in the bath waits here, and notes can be pasted.",
-  waiting: (time: string, temperature: string) => `A run waits: as long as ${time} at ${temperature}.`,
+  waiting: (time: string, temperature: string) =>
+    `A run waits. It did the work of ${time} at ${temperature}.`,
   ask: "How did it come out?",
   outcomes: {
     good: "good",
@@ -63,7 +64,7 @@ export type LearnedWords = typeof english;
 const german: LearnedWords = {
   heading: "Gelernt",
   none: "Noch keine Entwicklung. Was im Bad fertig wurde, wartet hier. Notizen lassen sich einfügen.",
-  waiting: (time, temperature) => `Ein Lauf wartet: so lang wie ${time} bei ${temperature}.`,
+  waiting: (time, temperature) => `Ein Lauf wartet. Er wirkte wie ${time} bei ${temperature}.`,
   ask: "Wie ist es geworden?",
   outcomes: { good: "gut", thin: "zu dünn", dense: "zu dicht", failed: "misslungen" },
   other: {

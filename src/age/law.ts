@@ -17,10 +17,11 @@ import { withinLifeText } from "./text.js";
  * `"slowing"`: ln(time) grows by `perRootH` × √ageH, fast at first, and no further after 25 h; `sdPerRootH`
  * is 0.1 when left out. Past what they cover, `coversH`, the spread grows in proportion to the age.
  *
- * @remarks Measured declines start slowly and then speed up. The maximum density that a developer gave after
- * 72 to 504 h at 72 °C and 48 to 336 h at 82 °C falls as exp(−(age/τ)^1.3) (R. E. Chapman, Degradation study
- * of a photographic developer to determine shelf life, Quality Engineering 10(1), 1997, pp. 137-140);
- * alkaline vitamin C falls off a cliff. The power 1.5 lies between the two, an assumption of this package.
+ * @remarks One measured decline loses less at first than on average: the maximum density that a developer
+ * gave after 72 to 504 h at 72 °C and 48 to 336 h at 82 °C (R. E. Chapman, Degradation study of a
+ * photographic developer to determine shelf life, Quality Engineering 10(1), 1997, pp. 137-140). A straight
+ * line in ln(density) fits it slightly better than the power 1.5, the root of the age much worse. Alkaline
+ * vitamin C falls off a cliff. The power is an assumption of this package.
  */
 export type AgeLaw =
   | ({

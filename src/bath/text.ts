@@ -25,7 +25,7 @@ export const bathSentences: Pick<CautionSentences, BathCautionCode> = {
     `than a fresh one.`,
   "bath-past-agent": ({ limit, actual }) =>
     `This would bring the bath to ${digits(actual, 4)} cm² in each litre. ` +
-    `${digits(limit, 4)} use up all its agent. Use more bath.`,
+    `At ${digits(limit, 4)} all its agent is used up. Use more bath.`,
   "bath-capacity-reached": ({ limit, actual }) =>
     `This brings the bath to ${digits(actual, 4)} cm² in each litre. It can do ${digits(limit, 4)}. ` +
     `Use more bath.`,

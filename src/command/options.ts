@@ -6,6 +6,7 @@ import {
   fahrenheitToCelsius,
   formatDilution,
   isInputError,
+  parseDilution,
   parseTemperature,
   parseVolume,
   type TemperatureUnit,
@@ -127,7 +128,7 @@ function asked(command: CommandName, files: readonly string[], given: ReadonlyMa
     temperatures(text, command, words),
   );
   const dilutions = (given.get("--dilution") ?? []).map((text) =>
-    read("--dilution", words, () => formatDilution(text)),
+    read("--dilution", words, () => formatDilution(parseDilution(text))),
   );
   const one = command !== "chart" || form === "svg";
   if (one && (temperaturesC.length > 1 || dilutions.length > 1))

@@ -225,10 +225,10 @@ export interface InputRules {
     /** within how long, s */
     readonly timeS: number;
   };
-  /** a course that is told otherwise at each look */
+  /** a course that is told otherwise each time that it is asked */
   readonly "smooth": {
-    /** how often it was looked at */
-    readonly looks: number;
+    /** how many steps were taken */
+    readonly steps: number;
   };
   /** work that no clock reaches */
   readonly "reached-by": Most;

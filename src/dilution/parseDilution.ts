@@ -9,11 +9,14 @@ export interface ParseDilutionOptions {
   readonly colon?: "plus" | "total" | undefined;
 }
 
+/** What people call undiluted stock, in English and in German; documents say "stock". */
+const STOCK = /^\s*(?:stock|undiluted|stammlösung|stamm|unverdünnt)\s*$/i;
+
 /**
  * Reads a dilution as the trade writes it.
  *
- * @param text - `"1+9"`, `"stock"` (undiluted), `"1+0"`, or with several stock solutions `"2+1+7"`, the water
- * always last; a decimal comma is read too
+ * @param text - `"1+9"`, `"stock"` (also `"undiluted"`, `"Stammlösung"`, `"Stamm"` or `"unverdünnt"`),
+ * `"1+0"`, or with several stock solutions `"2+1+7"`, the water always last; a decimal comma is read too
  * @param options - `colon`: how to read `"1:9"`; without it a colon is refused, since both readings are in
  * print; `"1 to 9"`, `"1 in 10"` and `"1/10"` are always refused so
  * @returns parts of stock and of water; for several stocks also `stocks`, the parts of each
@@ -37,6 +40,7 @@ export function parseDilution(text: string, options: ParseDilutionOptions = {}):
   const { colon } = plainObject("parseDilution/options", options);
   if (colon !== undefined && colon !== "plus" && colon !== "total")
     notOneOf("parseDilution/options/colon", ["plus", "total"], colon);
+  if (STOCK.test(text)) return { stockParts: 1, waterParts: 0 };
   const read = dilutionFromText("parseDilution/text", text, colon);
   // 0.1 and 0.2 of stock are 0.3, on paper.
   return read.stocks === undefined ? read : { ...read, stockParts: fifteen(read.stockParts) };

@@ -87,13 +87,13 @@ export function clockTime(
   places: ClockPlaces = OWN_PLACES,
 ): number {
   const most = MOST_LOOKS + 50 * corners.length;
-  let looks = 0;
+  let steps = 0;
   const giveUp = (): never => {
-    refuse(places.course, "smooth", smoothText, { looks }, undefined);
+    refuse(places.course, "smooth", smoothText, { steps }, undefined);
   };
   const rate = (timeS: number): number => {
-    looks += 1;
-    if (looks > most) giveUp();
+    steps += 1;
+    if (steps > most) giveUp();
     return rateAt(timeS);
   };
   const tolerance = target * 1e-12;

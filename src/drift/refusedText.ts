@@ -8,8 +8,8 @@ export const reachText: InputWanted<"within-reach"> = () => "within reach of a b
 export const freezingText: InputWanted<"not-freezing"> = ({ timeS }) =>
   `such that the bath does not freeze within ${timeS} s`;
 
-export const smoothText: InputWanted<"smooth"> = ({ looks }) =>
-  `smooth enough: no end was found in ${looks} looks`;
+export const smoothText: InputWanted<"smooth"> = ({ steps }) =>
+  `smooth enough: no end was found in ${steps} steps`;
 
 export const reachedText: InputWanted<"reached-by"> = ({ max }) => `reached by clock time ${max} s`;
 

@@ -9,24 +9,27 @@ import { checkedOrigin, type LawOrigin } from "../core/term.js";
 export interface InteractionLaw extends LawOrigin {
   /** change of the activation energy for each halving, kJ/mol, −100 to 100 */
   readonly perHalvingKJPerMol: number;
-  /** 0 to 100 kJ/mol; 20 when left out */
+  /** 0 to 100 kJ/mol; 25 when left out */
   readonly sdKJPerMol?: number | undefined;
 }
 
 /** The spread of a law that was given without one, kJ/mol: that of the generic law. */
-export const GIVEN_INTERACTION_SD_KJ: number = 20;
+export const GIVEN_INTERACTION_SD_KJ: number = 25;
 
 /**
- * The law taken when none is given: −12 ± 20 kJ/mol for each halving of the concentration.
+ * The law taken when none is given: −12 ± 25 kJ/mol for each halving of the concentration.
  *
- * @remarks In print the diluted bath has the lower temperature coefficient. Two pairs of tables, stock and
- * 1+1, are known here: −12 kJ/mol (read in print) and −24 kJ/mol (from memory). Two pairs leave much open, so
- * the spread is wide.
+ * @remarks In print the diluted bath has the lower temperature coefficient. Three pairs of tables, stock and
+ * 1+1, are known here. Two were read, of one ascorbate developer on two sizes of one film: −12 and −53 kJ/mol
+ * (Eastman Kodak Company, F-32). One, of a borax developer, is from memory: −22 kJ/mol. The spread is their
+ * root mean square about −12, 24, rounded up: docs/decisions/priors.md.
  */
 export const genericInteractionLaw: InteractionLaw = /* @__PURE__ */ frozen({
   perHalvingKJPerMol: -12,
   sdKJPerMol: GIVEN_INTERACTION_SD_KJ,
-  sources: ["generic law over two printed pairs of tables, stock and 1+1: -12 kJ/mol, and -24 (from memory)"],
+  sources: [
+    "generic law over three printed pairs of tables, stock and 1+1: -12, -53, and -22 kJ/mol (from memory)",
+  ],
   runs: 0,
 });
 

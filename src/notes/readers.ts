@@ -4,6 +4,7 @@
 import { parseAge } from "../age/parseAge.js";
 import { parseAgitation } from "../agitation/parseAgitation.js";
 import { inRange, notOneOf, positive } from "../core/guards.js";
+import { formatDilution } from "../dilution/formatDilution.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import type { DevelopmentRun } from "../learning/types.js";
 import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
@@ -63,10 +64,11 @@ const WATER_F = { freezes: 32, boils: 212 };
 
 /**
  * The dilution as text where the text is plain, so that notes stay readable; as parts where a colon had to be
- * read.
+ * read. Stock is "stock", whatever it was called.
  */
 function dilutionCell(text: string, options: ParseDilutionOptions): DevelopmentRun["dilution"] {
   const parts = parseDilution(text, options);
+  if (!/\d/.test(text)) return formatDilution(parts);
   return text.includes(":") ? parts : text;
 }
 

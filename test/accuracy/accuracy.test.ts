@@ -7,11 +7,12 @@ import { describe, expect, it } from "vitest";
 import { measureAccuracy } from "./measure.js";
 import { accuracyPage, seen, seriesOf, shortTable } from "./page.js";
 import { quantileOf, roundingFloor, summarise } from "./summary.js";
+import { writing } from "../helpers.js";
 
 const PAGE = "docs/accuracy.md";
 const MARKS = /(<!-- accuracy -->\n)[\s\S]*?(\n<!-- \/accuracy -->)/;
 
-if ((import.meta as { env?: { MODE?: string } }).env?.MODE === "write") {
+if (writing) {
   writeFileSync(PAGE, accuracyPage());
   writeFileSync(
     "README.md",

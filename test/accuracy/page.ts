@@ -4,12 +4,10 @@
 import { measureAccuracy, type Hit, type Series } from "./measure.js";
 import { holds, roundingFloor, summarise, type Summary } from "./summary.js";
 import { dilutionTables, temperatureTables } from "./tables.js";
+import { cells, rule } from "./markdown.js";
 
-const cells = (...values: readonly string[]): string => `| ${values.join(" | ")} |`;
 const one = (value: number | undefined): string => (value === undefined ? "–" : value.toFixed(1));
 const percent = (value: number | undefined): string => (value === undefined ? "–" : `${value.toFixed(1)} %`);
-const rule = (left: number, right: number): string =>
-  cells(...Array.from({ length: left + right }, (_, i) => (i < left ? "---" : "---:")));
 
 /** The hits of tables that were read in print, or of those from memory. */
 export const seen = (hits: readonly Hit[], read: boolean): readonly Hit[] =>
@@ -190,7 +188,7 @@ predicted row by row, and no row has a part in its own prediction. One row and t
 - **naive**: ten per cent for each °C, and twice the time for twice the water, from one row; the straight line through both rows, in ln(time), from two. Neither has an interval.
 
 Each table counts alike, however many rows it has. The headline is the tables that were read in print. Those that are remembered have columns of their own: they
-agree with the memory of whoever typed them, which is less. Tables of uncertain memory are left out, and a table whose rows all stand in another is counted once.
+agree with the memory of whoever typed them, which is less. Tables of uncertain memory are left out, and a table whose rows are all in another is counted once.
 
 ${headline(series)}
 
@@ -227,12 +225,12 @@ ${series.flatMap(misses).join("\n")}
 
 - **Two equal neighbouring rows.** Some tables print the same time at two temperatures. The step is rounded away. A pair of such rows makes no law without
   temperature: the prior holds it (37 ± 14 kJ/mol).
-- **A diluted bath feels temperature less.** One ascorbate developer at 1+1 has 25 kJ/mol, as stock 76. The generic law misses both; its fits come near with two rows.
+- **A diluted bath feels temperature less.** One ascorbate developer has 25 kJ/mol at 1+1 and 78 as stock. The generic law misses the diluted one; its fits come near with two rows.
 - **Developers that follow no power.** In F-32 the time with one concentrate rises by n = 1.3 from 1+4 to 1+7 and by 0.3 to 0.5 from 1+9 to 1+15. Use such a table itself as the law.
 - **Pyro-soda** has n = 1.3 to 1.7, beyond the generic law's 90 % range: for pyro take \`handbookDilutionLaw("pyro")\`, also as the prior of a fit.
 
 Only five tables of dilutions were read, and four of them are of two developers on two films: the coverage moves by 20 % with a single table. For dilution the straight line through two
-rows has the smaller median error and much the larger ones at the end: where it is right it is very right, and it does not know when it is not.
+rows has the smaller median error, and much the larger errors where it fails. Nor does it say how sure it is.
 Where the spreads come from: [decisions/priors.md](decisions/priors.md).
 `;
 }

@@ -6,14 +6,24 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { DEPARTURE_LOG_SD, genericDilutionLaw } from "../../src/dilution/genericDilutionLaw.js";
 import { handbookDilution } from "../../src/handbook/dilution.js";
-import { genericAgitationLaw, genericTemperatureLaw } from "../../src/index.js";
+import { genericAgitationLaw, genericInteractionLaw, genericTemperatureLaw } from "../../src/index.js";
 import { GIVEN_LAW_SD_KJ } from "../../src/temperature/law.js";
-import { agitationScales, dilutions, moments, mostLikely, ownSlope, temperatures } from "./priors.js";
+import {
+  aboutOne,
+  agitationScales,
+  dilutions,
+  moments,
+  mostLikely,
+  ownSlope,
+  stockAndHalfPairs,
+  temperatures,
+} from "./priors.js";
 import { priorsPage } from "./priorsPage.js";
+import { writing } from "../helpers.js";
 
 const PAGE = "docs/decisions/priors.md";
 
-if ((import.meta as { env?: { MODE?: string } }).env?.MODE === "write") writeFileSync(PAGE, priorsPage());
+if (writing) writeFileSync(PAGE, priorsPage());
 
 describe("the page on priors", () => {
   it("is what the tables say today", () => {
@@ -46,6 +56,16 @@ describe("no prior is narrower than the published tables", () => {
       // A power without a departure is beyond all doubt not what the tables follow.
       expect(best - mostLikely(some, 0.05, 2).logLikelihood).toBeGreaterThan(20);
     }
+  });
+  it("temperature with dilution: the spread holds the root mean square of all pairs, and no pair is left out", () => {
+    const { perHalvingKJPerMol: mean, sdKJPerMol: sd = 0 } = genericInteractionLaw;
+    const changes = stockAndHalfPairs.map(({ changeKJ }) => changeKJ);
+    expect(changes).toEqual([expect.closeTo(-12.2, 1), expect.closeTo(-52.6, 1), expect.closeTo(-22.1, 1)]);
+    expect(aboutOne(changes, mean)).toBeLessThanOrEqual(sd);
+    for (const change of changes) expect(Math.abs(change - mean)).toBeLessThan(1.6449 * sd);
+    const halves = temperatures.filter(({ id }) => /half|1\+1/.test(id)).map(({ id }) => id);
+    // The stock of the metaborate bath was not published beside it.
+    expect(halves.filter((id) => id !== "memory-tank-metaborate-half")).toHaveLength(changes.length);
   });
   it("each family lies within its own spread of what its tables say", () => {
     for (const [family, { exponent, sd }] of Object.entries(handbookDilution)) {

@@ -47,6 +47,33 @@ export const temperatures: readonly Series[] = temperatureTables.map((table) => 
   points: pointsOf(table, (at) => 1 / (R * (at + 273.15))),
 }));
 
+/** A developer as stock and at 1+1: how much lower the activation energy of the diluted bath is, in kJ/mol. */
+export interface StockAndHalfPair {
+  readonly name: string;
+  readonly read: boolean;
+  readonly changeKJ: number;
+  /** the standard error of that change, from the rounding of the rows */
+  readonly sdKJ: number;
+}
+
+/** Every pair of tables of temperature that was published for stock and for 1+1. */
+export const stockAndHalfPairs: readonly StockAndHalfPair[] = (
+  [
+    ["ascorbate, film of size 135", "rotary-ascorbate-stock-film-100", "rotary-ascorbate-half-film-100"],
+    ["ascorbate, film of size 120", "DIL-017-stock", "DIL-017-1+1"],
+    ["borax", "memory-tank-borax", "memory-tank-borax-half"],
+  ] as const
+).map(([name, ...ids]) => {
+  const [stock, half] = ids.map((id) => temperatures.find((one) => one.id === id)!) as [Series, Series];
+  const [of, to] = [ownSlope(stock), ownSlope(half)];
+  return {
+    name,
+    read: stock.read && half.read,
+    changeKJ: to.slope - of.slope,
+    sdKJ: Math.hypot(of.sd, to.sd),
+  };
+});
+
 /** Tables of dilution over −ln(concentration), so that a slope is an exponent. */
 export const dilutions: readonly Series[] = dilutionTables.map((table) => ({
   id: table.id,
@@ -113,6 +140,10 @@ export function ownSlope({ points }: Series): { readonly slope: number; readonly
   const moved = points.reduce((sum, { x, y }, i) => sum + weights[i]! * (x - meanX) * (y - meanY), 0);
   return { slope: moved / tells, sd: tells ** -0.5 };
 }
+
+/** The root mean square of values about one. */
+export const aboutOne = (values: readonly number[], centre: number): number =>
+  Math.sqrt(values.reduce((sum, one) => sum + (one - centre) ** 2, 0) / values.length);
 
 /** Mean and standard deviation of values. */
 export function moments(values: readonly number[]): { readonly mean: number; readonly sd: number } {

@@ -2,23 +2,23 @@
  * The decision page on priors, written from what the tables say.
  */
 import { DEPARTURE_LOG_SD, genericDilutionLaw } from "../../src/dilution/genericDilutionLaw.js";
-import { genericAgitationLaw, genericTemperatureLaw } from "../../src/index.js";
+import { genericAgitationLaw, genericInteractionLaw, genericTemperatureLaw } from "../../src/index.js";
 import { stockAndHalf } from "../reference/dilution.js";
 import { handbookDilution } from "../../src/handbook/dilution.js";
 import { GIVEN_LAW_SD_KJ } from "../../src/temperature/law.js";
 import {
+  aboutOne,
   agitationScales,
   dilutions,
   moments,
   mostLikely,
   ownSlope,
+  stockAndHalfPairs,
   temperatures,
   type Series,
 } from "./priors.js";
+import { cells, rule } from "./markdown.js";
 
-const cells = (...values: readonly string[]): string => `| ${values.join(" | ")} |`;
-const rule = (left: number, right: number): string =>
-  cells(...Array.from({ length: left + right }, (_, i) => (i < left ? "---" : "---:")));
 const groupsOf = (series: readonly Series[]): readonly string[] => [
   ...new Set(series.map(({ group }) => group)),
 ];
@@ -31,8 +31,9 @@ function temperatureLines(): string {
   const line = (name: string, series: readonly Series[]): string => {
     const own = moments(series.map((one) => ownSlope(one).slope));
     const { mean, between, tables } = mostLikely(series, 0, MOST_ENERGY);
-    const about = Math.sqrt(
-      series.reduce((sum, one) => sum + (ownSlope(one).slope - 60) ** 2, 0) / series.length,
+    const about = aboutOne(
+      series.map((one) => ownSlope(one).slope),
+      60,
     );
     return cells(
       name,
@@ -136,18 +137,33 @@ function tableLines(): string {
   ].join("\n");
 }
 
+function pairLines(): string {
+  return [
+    cells("1+1 against stock", "seen", "kJ/mol"),
+    rule(2, 1),
+    ...stockAndHalfPairs.map(({ name, read, changeKJ, sdKJ }) =>
+      cells(name, read ? "read" : "from memory", `${signed(changeKJ)} ± ${sdKJ.toFixed(0)}`),
+    ),
+  ].join("\n");
+}
+
+const signed = (value: number): string => value.toFixed(0).replace("-", "−");
+
 /** The whole page. */
 export function priorsPage(): string {
   const { staleLoss, staleTimeS, sdStaleLoss = 0 } = genericAgitationLaw;
   const scales = agitationScales(staleLoss, staleTimeS);
   const scale = moments(scales.map((one) => one.scale));
+  const { perHalvingKJPerMol, sdKJPerMol: sdPair = 0 } = genericInteractionLaw;
+  const changes = stockAndHalfPairs.map(({ changeKJ }) => changeKJ);
+  const change = moments(changes);
   const printed = stockAndHalf.flatMap(({ rows }) => rows.map(({ n }) => n));
   return `# Where the priors come from
 
-Written by \`npm run accuracy\` from the tables in \`test/reference\`; a test fails when it is stale. Tables of uncertain memory are left out, and a table whose rows all stand in
+Written by \`npm run accuracy\` from the tables in \`test/reference\`; a test fails when it is stale. Tables of uncertain memory are left out, and a table whose rows are all in
 another is counted once. Each row is known to its printed step (step/√12) and 0.8 % beside it.
 
-A prior is what is known before the first run, and what stands in where nothing better is given. It has to be wide enough for a developer that nobody thought of. Where the tables
+A prior is what is known before the first run. It is also what is taken where nothing better is given. It has to be wide enough for a developer of which nothing is known here. Where the tables
 and a figure proposed beforehand disagreed, the wider was taken.
 
 ## Temperature: ${genericTemperatureLaw.activationEnergyKJPerMol} ± ${genericTemperatureLaw.sdKJPerMol} kJ/mol
@@ -160,10 +176,10 @@ ${temperatureLines()}
   rule of ten per cent for each °C comes to 68 to 75. The mean is kept at 60: re-centring on one sheet would be wrong for everyone else. An average of 63 for small tanks, which was
   proposed, is not found here.
 - The spread is the root mean square about 60, which holds the scatter between tables and the doubt about the mean.
-- **Classes buy nothing.** The tables of one ascorbate developer run from 25 to 78 kJ/mol, those of one borax developer from 40 to 62: as far as all tables do. So the prior is one for all.
+- **Classes buy nothing.** The tables of one ascorbate developer run from 25 to 78 kJ/mol, as far as all tables do; those of one borax developer from 40 to 62. So the prior is one for all.
 - **A law given without a spread has ± ${GIVEN_LAW_SD_KJ}**, the scatter between tables. The most likely figure is ${mostLikely(temperatures, 0, MOST_ENERGY).between.toFixed(0)}, from ${temperatures.length} tables known to a sixth of itself: the two cannot be told apart.
-- **A handbook coefficient that was read has 22 % over 10 °C**, in proportion over another interval. ± ${GIVEN_LAW_SD_KJ} kJ/mol is 20 % there; the reading of a graph or a ratio adds the rest.
-- **A figure from memory has 28 %**, which is as wide as the generic law at any temperature: ± ${genericTemperatureLaw.sdKJPerMol} kJ/mol is 25 % from 15 to 25 °C and 28 % from 0 to 10 °C. It is not \`published\`.
+- **A handbook coefficient that was read has 22 % over 10 °C**, in proportion over another interval. Of that, 20 % are the ± ${GIVEN_LAW_SD_KJ} kJ/mol; the reading of a graph or a ratio adds the rest.
+- **A figure from memory has 28 %**. That is as wide as the generic law at any temperature. Its ± ${genericTemperatureLaw.sdKJPerMol} kJ/mol is 25 % from 15 to 25 °C and 28 % from 0 to 10 °C. A figure from memory is not \`published\`.
 
 ${tableLines()}
 
@@ -184,6 +200,18 @@ ${familyLines()}
 
 Glycin rests on a printed statement, twice the water for twice the time, and no table. For the ascorbate stock a maker's sheet was read that prints stock and 1+1 at four temperatures in two
 columns: n from ${Math.min(...printed).toFixed(2)} to ${Math.max(...printed).toFixed(2)}, ${moments(printed).mean.toFixed(2)} on average. The figure taken stands between it and the remembered table.
+
+## Temperature with dilution: ${signed(perHalvingKJPerMol)} ± ${sdPair} kJ/mol for each halving
+
+How much lower the activation energy at 1+1 is than that of the stock, from the table above. The spread is what the rounding of the rows leaves open.
+
+${pairLines()}
+
+- Their mean is ${signed(change.mean)} and their standard deviation ${change.sd.toFixed(0)}. The law is kept at ${signed(perHalvingKJPerMol)}, nearer to no interaction: two of three pairs are of one developer on one maker's sheet, and the
+  third was not seen in print.
+- The spread follows the rule of temperature: the root mean square about the mean that was kept, ${aboutOne(changes, perHalvingKJPerMol).toFixed(0)}. Three pairs know a spread to two fifths of itself, so it is rounded
+  up to ${sdPair}. A spread of 20 was proposed.
+- The 90 % range of the law is ${signed(perHalvingKJPerMol - 1.6449 * sdPair)} to ${signed(perHalvingKJPerMol + 1.6449 * sdPair)} kJ/mol. The pair on size 120 stands at its edge.
 
 ## Agitation: ${staleLoss} ± ${sdStaleLoss}, as a scale along the law's curve
 

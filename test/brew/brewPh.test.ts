@@ -130,7 +130,8 @@ describe("constants", () => {
       expect.closeTo(7.207, 3),
       expect.closeTo(12.346, 3),
     ]);
-    // Between the handbooks' 11.57 to 11.79 (from memory) and 12.07 by electrophoresis.
+    // The first from memory, as those of citrate, chlorogenate, coffee and sulphite below. The second is between the
+    // handbooks' 11.57 to 11.79 (from memory) and 12.07 by electrophoresis.
     expect(acids.ascorbate.map(p)).toEqual([expect.closeTo(4.15, 9), expect.closeTo(11.8, 9)]);
     expect(acids.citrate.map(p)).toEqual([3.13, 4.76, 6.4].map((k) => expect.closeTo(k, 9) as number));
     expect(acids.chlorogenate.map(p)).toEqual([

@@ -272,7 +272,7 @@ describe("laws of the factor", () => {
   });
 
   test.prop([sensibleBrew, fc.nat(2), fc.double({ min: 0.2, max: 3, noNaN: true })])(
-    "does not jump: a hair more of anything changes the answer by a hair",
+    "does not jump: slightly more of anything changes the answer slightly",
     (brew, which, times) => {
       const scaled = (by: number): DeveloperBrew => ({
         ...brew,

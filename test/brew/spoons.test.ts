@@ -55,7 +55,7 @@ describe("the handbook of ingredients", () => {
     }
   });
 
-  it("roles", () => {
+  it("says of each ingredient what it does", () => {
     const by = (role: string): string[] =>
       Object.entries(handbookIngredients)
         .filter(([, data]) => data.role === role)

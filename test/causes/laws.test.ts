@@ -101,7 +101,7 @@ const table: readonly Row[] = [
     },
   },
   {
-    law: "continuity: a hair to either side is a hair of time and of spread, also at a join",
+    law: "continuity: a step of rounding to either side changes time and spread by as little, also at a join",
     holds: (drawn) => {
       const { subject, law, at } = drawn;
       for (const step of [1e-3, -1e-3, 1e-6, -1e-6, 1e-9, -1e-9]) {

@@ -32,6 +32,7 @@ import {
   type UseLaw,
 } from "../../src/index.js";
 import {
+  edged,
   ageH,
   agitation,
   agitationLaw,
@@ -65,8 +66,6 @@ export interface Subject<Law, Given> {
   readonly rescaled: ((law: Law, times: number) => Law) | Why;
 }
 
-const real = (min: number, max: number, ...usual: number[]): fc.Arbitrary<number> =>
-  fc.oneof(fc.constantFrom(min, max, ...usual), fc.double({ min, max, noNaN: true }));
 /** A number without an exponent, as people write it. */
 const written = (value: number): string => value.toFixed(30);
 const within = (value: number, min: number, max: number): number | undefined =>
@@ -97,7 +96,7 @@ const dilutionSubject: Subject<DilutionLaw, Dilution | string> = {
     dilutionLaw,
     // With what runs taught of the walk between two dilutions, no steeper than the power: weaker is not quicker.
     fc
-      .record({ exponent: real(0, 3), rise: real(-1, 0.7), sd: real(0, 0.2) })
+      .record({ exponent: edged(0, 3), rise: edged(-1, 0.7), sd: edged(0, 0.2) })
       .map(({ exponent, rise, sd }): DilutionLaw => ({
         kind: "power",
         exponent,
@@ -157,17 +156,17 @@ const lastH = (law: AgeLaw): number =>
   law.kind === "life" ? law.lifeH : law.kind === "half-life" ? 10 * law.halfLifeH : 1e6;
 const age: Subject<AgeLaw, number> = {
   law: fc.oneof<fc.Arbitrary<AgeLaw>[]>(
-    fc.record({ kind: fc.constant("half-life" as const), halfLifeH: real(0.1, 1e6, 120) }),
-    fc.record({ kind: fc.constant("life" as const), lifeH: real(0.1, 1e6, 1.5) }),
+    fc.record({ kind: fc.constant("half-life" as const), halfLifeH: edged(0.1, 1e6, 120) }),
+    fc.record({ kind: fc.constant("life" as const), lifeH: edged(0.1, 1e6, 1.5) }),
     // Without a run such a law stands for a bath of which nothing is known.
     fc.record({
       kind: fc.constant("slowing" as const),
-      perRootH: real(-1, 1, 0, 0.02),
+      perRootH: edged(-1, 1, 0, 0.02),
       runs: fc.constantFrom(0, 3),
     }),
     fc.record({
       kind: fc.constant("speeding" as const),
-      perDay: real(-1, 1, 0, 0.1),
+      perDay: edged(-1, 1, 0, 0.1),
       runs: fc.constantFrom(0, 3),
     }),
   ),
@@ -191,13 +190,13 @@ const age: Subject<AgeLaw, number> = {
 
 const strength: Subject<StrengthCorrection, Strength> = {
   law: fc.record(
-    { correction: fc.oneof(fc.constant(0), real(-3, 3)), sdCorrection: real(0, 10, 1) },
+    { correction: fc.oneof(fc.constant(0), edged(-3, 3)), sdCorrection: edged(0, 10, 1) },
     { requiredKeys: ["correction"] },
   ),
   given: () =>
     fc.oneof(
       fc.constant<Strength>({ value: 1, logSd: 0, basis: "unchanged" }),
-      fc.record({ value: real(0.01, 100, 1), logSd: real(0, 2), basis: fc.constant("given" as const) }),
+      fc.record({ value: edged(0.01, 100, 1), logSd: edged(0, 2), basis: fc.constant("given" as const) }),
     ),
   slower: (given, step) => {
     const value = within(given.value * Math.exp(step), 1e-6, 1e6);
@@ -212,14 +211,14 @@ const strength: Subject<StrengthCorrection, Strength> = {
 const contrast: Subject<GrowthLaw, number> = {
   law: fc.record(
     {
-      gammaInfinity: real(0.5, 3, 1.8),
-      ratePerS: real(1e-4, 0.02, 0.002),
-      appearanceS: real(0, 200, 30),
-      sd: fc.record({ gammaInfinity: real(0, 0.3), ratePerS: real(0, 1e-3), appearanceS: real(0, 3) }),
+      gammaInfinity: edged(0.5, 3, 1.8),
+      ratePerS: edged(1e-4, 0.02, 0.002),
+      appearanceS: edged(0, 200, 30),
+      sd: fc.record({ gammaInfinity: edged(0, 0.3), ratePerS: edged(0, 1e-3), appearanceS: edged(0, 3) }),
     },
     { requiredKeys: ["gammaInfinity", "ratePerS", "appearanceS"] },
   ),
-  given: ({ gammaInfinity }) => real(0.01, 0.99, 0.5).map((share) => share * gammaInfinity),
+  given: ({ gammaInfinity }) => edged(0.01, 0.99, 0.5).map((share) => share * gammaInfinity),
   // A share of what is left to the nearer limit, 0 or the one that no time reaches.
   slower: (gamma, step, { gammaInfinity }) => {
     const left = Math.min(gamma, gammaInfinity - gamma);
@@ -238,11 +237,11 @@ const contrast: Subject<GrowthLaw, number> = {
 
 const push: Subject<PushLaw, number> = {
   law: fc.record(
-    { perStop: real(1, 3, 1.2), growth: real(0, 1, 0.022), sdPerStop: real(0, 3, 0.09) },
+    { perStop: edged(1, 3, 1.2), growth: edged(0, 1, 0.022), sdPerStop: edged(0, 3, 0.09) },
     { requiredKeys: ["perStop"] },
   ),
   // A pull has no growth of its step: the two pieces join at 0.
-  given: () => real(-3, 5, 0, 1),
+  given: () => edged(-3, 5, 0, 1),
   slower: (stops, step) => within(stops + step, -3, 5),
   factor: (from, to, law) => pushFactor(to, law) / pushFactor(from, law),
   said: "stops are a bare number",

@@ -296,6 +296,8 @@ describe("chart", () => {
   });
   it("takes dilutions for a day, and needs none", () => {
     expect(ran(["chart", "day.json", "--dilution", "1+24"], files).out).toContain("1+24");
+    const german = ["chart", "day.json", "--lang", "de", "--dilution", "unverdünnt"];
+    expect(ran(german, files).out).toContain("Stammlösung");
     const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
     expect(ran(["chart", "b.json"], { "b.json": bare })).toMatchObject({ code: 0 });
   });

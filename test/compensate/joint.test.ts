@@ -359,7 +359,7 @@ describe("a bath that slows with the root of its age", () => {
     // Past 25 h the number tells nothing: 8 % a day.
     expect(effect("age", 100, 25, law).logSd).toBeCloseTo(0.24, 12);
   });
-  it("refuses by message", () => {
+  it("refuses values out of range, by code and path", () => {
     expect(() => ageFactor(0, 1, { kind: "slowing", perRootH: 2 })).toThrow(
       new RangeError("ageFactor: law.perRootH must be from -1 to 1, got 2"),
     );

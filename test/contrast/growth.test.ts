@@ -120,7 +120,7 @@ describe("both refuse", () => {
     expect(() => gammaAt(60, anyOf(wrong))).toThrow(named("gammaAt"));
     expect(() => timeForGamma(0.5, anyOf(wrong))).toThrow(named("timeForGamma"));
   });
-  it("values", () => {
+  it("refuses values out of range", () => {
     expect(() => gammaAt(-1, law)).toThrow(
       new RangeError("gammaAt: timeS must be from 0 to 10000000 s, got -1"),
     );

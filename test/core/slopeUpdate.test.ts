@@ -1,9 +1,8 @@
 /* The slope of ln(time) after some rows: against the closed formula, and with rows of unlike precision. */
 import { describe, expect, it } from "vitest";
-import { fc, test } from "../property.js";
+import { fc, test, real } from "../property.js";
 import { fitRows, slopeUpdate, withShownScatter, type FitRow } from "../../src/core/slopeUpdate.js";
 
-const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 const rows: fc.Arbitrary<readonly FitRow[]> = fc
   .uniqueArray(fc.record({ x: fc.integer({ min: -50, max: 50 }), y: real(-3, 3), sd: real(0.01, 0.5) }), {
     minLength: 2,

@@ -30,6 +30,11 @@ describe("parseDilution", () => {
     ["1+0", { stockParts: 1, waterParts: 0 }],
     ["stock", { stockParts: 1, waterParts: 0 }],
     [" Stock ", { stockParts: 1, waterParts: 0 }],
+    ["undiluted", { stockParts: 1, waterParts: 0 }],
+    // As German answers write it.
+    ["Stammlösung", { stockParts: 1, waterParts: 0 }],
+    ["STAMM", { stockParts: 1, waterParts: 0 }],
+    ["unverdünnt", { stockParts: 1, waterParts: 0 }],
     ["0.5+10.25", { stockParts: 0.5, waterParts: 10.25 }],
     ["1+1000", { stockParts: 1, waterParts: 1000 }],
     ["1+9,5", { stockParts: 1, waterParts: 9.5 }],
@@ -180,7 +185,7 @@ describe("formatDilution", () => {
     expect(formatDilution(" 1 + 9,5 ")).toBe("1+9.5");
     expect(formatDilution({ stockParts: 1, waterParts: 2.5e-7 })).toBe("1+0.00000025");
   });
-  it("refuses by message", () => {
+  it("refuses values out of range, by code and path", () => {
     expect(() => formatDilution(anyOf(9))).toThrow(
       expect.objectContaining({ code: "wrong-type", path: "/dilution" }),
     );
@@ -222,7 +227,7 @@ describe("mixVolumes", () => {
       expect(Math.abs(stockMl - share.times(totalMl).toNumber())).toBeLessThanOrEqual(1e-9);
     },
   );
-  it("refuses by message", () => {
+  it("refuses values out of range, by code and path", () => {
     expect(() => mixVolumes({ stockParts: 1, waterParts: 9 }, 0)).toThrow(
       new RangeError("mixVolumes: totalMl must be above 0 and at most 1000000 ml, got 0"),
     );
@@ -266,7 +271,7 @@ describe("dilutionFactor", () => {
     const steep = Math.log(600 / 330) / Math.log(8 / 5);
     expect(dilutionFactor("1+4", "1+1", own)).toBeCloseTo((2 / 5) ** steep, 10);
   });
-  it("refuses by message", () => {
+  it("refuses values out of range, by code and path", () => {
     const rows = (...pairs: [string, number][]): DilutionLaw => ({
       kind: "table",
       rows: pairs.map(([text, timeS]) => ({ dilution: text, timeS })),
@@ -484,7 +489,7 @@ describe("fitDilutionLaw", () => {
     expect(law.exponent).toBeCloseTo(0.75, 2);
     expect(law.sd).toBeCloseTo(0.25, 2);
   });
-  it("refuses by message", () => {
+  it("refuses values out of range, by code and path", () => {
     expect(() => fitDilutionLaw([{ dilution: "1+1", timeS: 300 }])).toThrow(
       new RangeError("fitDilutionLaw: rows must hold at least 2, got 1"),
     );
@@ -568,7 +573,7 @@ describe("stockCautions", () => {
       { code: "too-little-stock", limit: 6, data: { mlPerRoll: 6, basis: "any" } },
     ]);
   });
-  it("refuses by message", () => {
+  it("refuses values out of range, by code and path", () => {
     const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128 };
     expect(() => stockCautions({ ...bath, family: anyOf("pyro") })).toThrow(
       new RangeError(

@@ -2,10 +2,10 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { causeFolders, diagram, moduleImports, reduced } from "./architecture.js";
+import { writing } from "../helpers.js";
 
 const PAGE = "docs/architecture.md";
 const MARKS = /(<!-- diagram -->\n)[\s\S]*?(\n<!-- \/diagram -->)/;
-const writing = (import.meta as { env?: { MODE?: string } }).env?.MODE === "write";
 
 describe("the page of the architecture", () => {
   it("shows the imports of today", () => {

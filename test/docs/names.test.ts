@@ -2,9 +2,9 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import * as everything from "../../src/index.js";
 import { exportedNames, firstSentence, namesPage } from "./names.js";
+import { writing } from "../helpers.js";
 
 const PAGE = "docs/names.md";
-const writing = (import.meta as { env?: { MODE?: string } }).env?.MODE === "write";
 
 describe("the page of names", () => {
   it("has every value that the package exports, each with a sentence", () => {

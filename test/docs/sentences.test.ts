@@ -3,9 +3,9 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { cautionCodes } from "../../src/index.js";
 import { sections, sentencesText } from "../texts/sentences.js";
+import { writing } from "../helpers.js";
 
 const FILE = "test/texts/sentences.txt";
-const writing = (import.meta as { env?: { MODE?: string } }).env?.MODE === "write";
 
 describe("the file of all sentences", () => {
   it("is what the package says today; npm run sentences writes it", () => {

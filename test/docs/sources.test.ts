@@ -1,9 +1,9 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { sourcesPage } from "./sources.js";
+import { writing } from "../helpers.js";
 
 const PAGE = "docs/sources.md";
-const writing = (import.meta as { env?: { MODE?: string } }).env?.MODE === "write";
 
 describe("the sources page", () => {
   it("lists what the code and its checks cite today", async () => {

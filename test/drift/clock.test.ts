@@ -253,7 +253,7 @@ describe("a forecast that cannot be followed", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
     const rate = rateFunction(0, law);
     expect(thrown(() => clockTime((timeS) => rate(50 + 50 * Math.sin(timeS * 1e9)), 1e4, 0))).toMatch(
-      /^RangeError: developUntil: temperatureAt must be smooth enough: no end was found in \d+ looks$/,
+      /^RangeError: developUntil: temperatureAt must be smooth enough: no end was found in \d+ steps$/,
     );
   });
   it("that tells each asker something else is given up after a million looks", () => {
@@ -262,7 +262,7 @@ describe("a forecast that cannot be followed", () => {
     // Hot where a step's length is asked for, cold where the step is taken.
     const rate = rateFunction(0, law);
     expect(thrown(() => clockTime(() => rate((looks += 1) % 10 === 1 ? 100 : 0), 1e4, 0))).toMatch(
-      /no end was found in 1000001 looks$/,
+      /no end was found in 1000001 steps$/,
     );
   });
 });

@@ -387,7 +387,7 @@ describe("learn", () => {
     );
     expect((life.age as { halfLifeH: number }).halfLifeH).toBeCloseTo(18, 0);
     expect(life.age).toMatchObject({ sdRatePerH: parameter(life, "age").sd });
-    expect(predict(life, { ageH: 12 }).timeS).toBeCloseTo(510 * 2 ** (12 / 18), -2);
+    expect(predict(life, { ageH: 12 }).timeS / (510 * 2 ** (12 / 18))).toBeCloseTo(1, 2);
   });
 });
 
@@ -407,7 +407,7 @@ describe("disagreement", () => {
       // Held back as P. J. Huber's rule says: two standard deviations over its distance, scatter counted.
       const tidy = tidyRuns(after)[place]!;
       const away = Math.abs(tidy.logResidual!) / (after.scatter * Math.max(0.04, logSd));
-      expect(after.setAside[0]!.weight * away).toBeCloseTo(2, 0);
+      expect(Math.abs((after.setAside[0]!.weight * away) / 2 - 1)).toBeLessThan(0.01);
       expect(after.setAside[0]!.weight).toBeLessThan(0.5);
       expect(tidy).toMatchObject({
         reason: "disagrees",
@@ -783,10 +783,10 @@ describe("laws of learning", () => {
       good(600 * temperatureFactor(20, 10 + i / 2, law) * (i % 2 ? 1.03 : 1 / 1.03), 10 + i / 2),
     );
     const known = learn(start, runs);
-    expect(parameter(known, "temperature").value).toBeCloseTo(80, -1);
+    expect(parameter(known, "temperature").value / 80).toBeCloseTo(1, 2);
     expect(predict(known, { temperatureC: 12 }).timeS / (600 * temperatureFactor(20, 12, law))).toBeCloseTo(
       1,
-      1,
+      2,
     );
     // Said to be good to 10 %, they scatter by 3: the prior of eight runs gives way, 8/48 remaining at least.
     expect(known.scatter).toBeLessThan(0.6);

@@ -209,7 +209,7 @@ describe("nextTest", () => {
     expect(test?.timeS).toBeCloseTo(predict(known, { strength }).timeS, 8);
     expect(test?.expectedLogSd).toBeLessThan(spread(known, { strength }));
   });
-  it("refuses by message", () => {
+  it("refuses values out of range, by code and path", () => {
     const range = (message: string): RangeError => new RangeError(message);
     expect(() => nextTest(anyOf(1), [], {})).toThrow(
       new TypeError("nextTest: knowledge must be an object, got 1"),

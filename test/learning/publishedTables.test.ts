@@ -64,36 +64,35 @@ describe("published tables as if their rows were runs", () => {
     return { all, share: mean(shares), width: widths[Math.floor(all / 2)]! };
   };
 
-  it("two rows judged by eye put the third inside the interval: 97 % of all choices, 0.32 times as wide as before", () => {
+  it("two rows judged by eye put the third inside the interval: 97 % of all choices, 0.31 times as wide as before", () => {
     const { all, share, width } = choices([...byTemperature, ...byDilution]);
     expect(all).toBe(456);
-    expect(share).toBeGreaterThanOrEqual(0.85);
-    expect(share).toBeGreaterThan(0.95);
-    expect(width).toBeLessThanOrEqual(0.6);
-    expect(width).toBeLessThan(0.33);
+    expect(share).toBeCloseTo(0.97, 2);
+    expect(width).toBeCloseTo(0.31, 2);
   });
 
-  it("taken to 4 %, as a known time repeats, 90 % of the choices of temperature", () => {
+  it("taken to 4 %, as a known time repeats, 93 % of the choices of temperature, 0.17 times as wide", () => {
     const { all, share, width } = choices(byTemperature, 0.04);
     expect(all).toBe(414);
-    expect(share).toBeGreaterThanOrEqual(0.85);
-    expect(width).toBeLessThanOrEqual(0.6);
+    expect(share).toBeCloseTo(0.93, 2);
+    expect(width).toBeCloseTo(0.17, 2);
   });
 
   it.each([0.03, 0.04])(
-    "and at least 80 % of dilution, rows to %f: the departure from a power is in the interval",
+    "and 85 % of dilution, at least the 80 % that are promised, rows to %f: the departure from a power is in the interval",
     (logSd) => {
       const { all, share } = choices(byDilution, logSd);
       expect(all).toBe(42);
+      expect(share).toBeCloseTo(0.85, 2);
       expect(share).toBeGreaterThanOrEqual(0.8);
     },
   );
 
-  it("of the five dilution tables that were read 77 %: 3 % short, by one table of pyro", () => {
+  it("of the five dilution tables that were read 77 %: 3 % short, by one table of pyro; without it 88 %", () => {
     const read = longTables.filter(({ provenance }) => provenance === "read");
     expect(choices(dilutionRows(read), 0.04).share).toBeCloseTo(0.77, 2);
     // Pyro has a law of its own in the handbook, beyond the generic one.
     const others = read.filter(({ family }) => family !== "pyro");
-    expect(choices(dilutionRows(others), 0.04).share).toBeGreaterThanOrEqual(0.8);
+    expect(choices(dilutionRows(others), 0.04).share).toBeCloseTo(0.875, 3);
   });
 });

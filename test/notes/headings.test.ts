@@ -36,6 +36,7 @@ describe("a heading", () => {
     [{ Time: "", Entwicklungszeit: "8:20" }, { timeS: 500 }],
     [{ "Time": "", "Zeit (Minuten)": "8,5" }, { timeS: 510 }],
     [{ Verdünnung: "1+9" }, { dilution: "1+9" }],
+    [{ Verdünnung: "Stammlösung" }, { dilution: "stock" }],
     [{ ["Verdu\u0308nnung"]: "1+9" }, { dilution: "1+9" }],
     [{ Verduennung: "1+9" }, { dilution: "1+9" }],
     [{ Bewegung: "alle 30 s" }, { agitation: { everyS: 30 } }],

@@ -11,16 +11,8 @@ import {
   type PictureRung,
 } from "../../src/index.js";
 import { baseline, conditions, hut, inputs, knowledge, pictureOf, pictures } from "./pictures.js";
+import { anyOf, caught } from "../helpers.js";
 
-const anyOf = (value: unknown): any => value;
-const caught = (call: () => unknown): any => {
-  try {
-    call();
-  } catch (error) {
-    return error;
-  }
-  throw new Error("nothing was thrown");
-};
 const answer = compensate(baseline, conditions, knowledge);
 const picture = answerPicture(hut);
 

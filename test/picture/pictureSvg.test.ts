@@ -17,16 +17,7 @@ import { pictureTexts } from "../../src/picture/text.js";
 import { boxOf, overlap, type Box, type Place } from "../../src/picture/letters.js";
 import { answerTexts } from "../../src/text/answerTexts.js";
 import { baseline, hut, pictureOf, pictures } from "./pictures.js";
-
-const anyOf = (value: unknown): any => value;
-const caught = (call: () => unknown): any => {
-  try {
-    call();
-  } catch (error) {
-    return error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { anyOf, caught } from "../helpers.js";
 
 interface Drawn {
   readonly textContent: string;
@@ -267,7 +258,7 @@ describe("pictureSvg", () => {
     expect(pictureLayout(picture, { parts: ["ladder"] })).not.toHaveProperty("plot");
     expect(pictureLayout(picture, { parts: ["picture"] })).not.toHaveProperty("ladder");
     const piece = pictureSvg(picture, { parts: ["strip"] });
-    expect(piece).toContain(">13:30<");
+    expect(piece).toContain(">13:00<");
     expect(piece).not.toContain(">6° colder<");
     expect(pictureSvg(pictureOf("own runs"), { parts: ["strip"] })).not.toContain("<text");
     expect(pictureSvg(pictureOf("a narrow interval"))).toContain("No strip");

@@ -293,7 +293,7 @@ describe("agitation", () => {
     ["as long as the interval", { everyS: 5 }, 100, [[0, "agitate", 90]]],
     // The third ends with the pouring out; the sum is 95.30000000000001.
     [
-      "to a hair of the end",
+      "to within rounding of the end",
       { everyS: 30.1 },
       105.3,
       [

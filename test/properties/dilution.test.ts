@@ -1,13 +1,10 @@
 /* What must hold of every dilution and every law of dilution. */
-import { fc, test } from "../property.js";
+import { fc, test, same } from "../property.js";
 import { Decimal } from "decimal.js";
 import { describe, expect } from "vitest";
 import { dilutionFactor, fitDilutionLaw, mixVolumes, parseDilution, type Dilution } from "../../src/index.js";
 import { dilution, dilutionTable, powerLaw } from "./generators.js";
 
-const same = (a: number, b: number, relative = 1e-11): void => {
-  expect(Math.abs(Math.log(a / b))).toBeLessThan(relative);
-};
 const parts = (value: Dilution | string): Dilution =>
   typeof value === "string" ? parseDilution(value) : value;
 

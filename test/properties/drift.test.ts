@@ -17,10 +17,9 @@ import {
   type TemperatureLaw,
   type TemperatureLog,
 } from "../../src/index.js";
-import { fc, test } from "../property.js";
+import { fc, test, real } from "../property.js";
 import { arrheniusLaw, coefficientLaw, temperatureC, temperatureLaw } from "./generators.js";
 
-const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 /**
  * From two readings to eight, seconds or hours apart, level stretches and the ends of the scale among them.
  */

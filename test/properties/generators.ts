@@ -2,7 +2,7 @@
  * Generators of laws, baths and days that reach their edges: 0 and 100 °C, one second,
  * 1+1000, exactly a row.
  */
-import { fc } from "../property.js";
+import { fc, real } from "../property.js";
 import type {
   AgeLaw,
   Agitation,
@@ -17,10 +17,8 @@ import type {
   UseLaw,
 } from "../../src/index.js";
 
-const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
-
 /** A value, or its edges and usual values. */
-const edged = (min: number, max: number, ...usual: number[]): fc.Arbitrary<number> =>
+export const edged = (min: number, max: number, ...usual: number[]): fc.Arbitrary<number> =>
   fc.oneof(fc.constantFrom(min, max, ...usual), real(min, max));
 
 export const temperatureC: fc.Arbitrary<number> = edged(0, 100, 20, 13, 27, 38);

@@ -1,5 +1,5 @@
 /* What must hold of every law of temperature, at every temperature. */
-import { fc, test } from "../property.js";
+import { fc, test, same } from "../property.js";
 import { describe, expect } from "vitest";
 import {
   effect,
@@ -19,11 +19,6 @@ import {
   temperatureRows,
   temperatureTable,
 } from "./generators.js";
-
-/** Equal up to rounding: factors reach e^50, so the comparison is relative. */
-const same = (a: number, b: number, relative = 1e-11): void => {
-  expect(Math.abs(Math.log(a / b))).toBeLessThan(relative);
-};
 
 describe("temperatureFactor", () => {
   test.prop([lawWithTemperatures])(

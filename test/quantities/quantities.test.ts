@@ -246,7 +246,7 @@ describe("°F and °C", () => {
     [212, 100],
     [-40, -40],
     [75.2, 24],
-    // Limits of the trade in °C, which a hair of rounding would cross.
+    // Limits of the trade in °C, which rounding would cross.
     [39.2, 4],
     [55.4, 13],
     [60.8, 16],

@@ -81,10 +81,10 @@ describe("roundEstimate", () => {
     ["30 s", 1283, 300, 30],
     ["15 s", 1283, 150, 15],
     ["5 s", 510, 50, 5],
-    ["5 s, where half the interval is a hair under ten such steps", 510, 49.99, 5],
+    ["5 s, where half the interval is slightly under ten such steps", 510, 49.99, 5],
     ["5 s, where even that is more than a tenth of half the interval", 510, 20, 5],
     ["1 s, where it is below 1 min besides", 20, 2, 1],
-    ["1 min, where half the interval is a hair under ten steps of 5 min", 36000, 2999.9, 60],
+    ["1 min, where half the interval is slightly under ten steps of 5 min", 36000, 2999.9, 60],
   ])("takes steps of %s", (_, timeS, half, stepS) => {
     expect(roundEstimate({ timeS, lowS: timeS - half, highS: timeS + half }).stepS).toBe(stepS);
   });

@@ -21,7 +21,7 @@ import {
   type Dilution,
   type Recipe,
 } from "../../src/index.js";
-import { fc } from "../property.js";
+import { fc, real } from "../property.js";
 import { recipes } from "../recipe/documents.js";
 
 /** One pair: every value that is allowed, both ways, and how near what is read has to be. */
@@ -33,7 +33,6 @@ interface Row<Value, Text> {
   readonly near: (read: Value, value: Value) => void;
 }
 const row = <Value, Text>(one: Row<Value, Text>): Row<any, any> => one;
-const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 const by =
   (most: number) =>
   (read: number, value: number): void => {

@@ -144,7 +144,7 @@ describe("the cautions of a recipe", () => {
     });
     expect(688.170666667 + (1000 * 516.128) / 1500).toBeGreaterThan(1032.256);
     expect(has(rolls(688.170666667))).toBe(false);
-    // Full by a hair of rounding is full: it was neither past its capacity nor reaching it.
+    // Full by rounding is full: it was neither past its capacity nor reaching it.
     expect(has(rolls(1032.256 * (1 + 1e-12)))).toBe(true);
     expect(has({ conditions: { usedCm2PerL: 2001 } })).toBe(false);
     expect(has({ conditions: { usedCm2PerL: 2000 } })).toBe(true);

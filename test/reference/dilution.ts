@@ -3,8 +3,8 @@
  * least stock for a roll.
  */
 import type { DilutionFamily } from "../../src/index.js";
-import type { NotUsed, Published } from "./published.js";
-import { F32, IVES } from "./temperature.js";
+import { IVES, type NotUsed, type Published } from "./published.js";
+import { F32 } from "./temperature.js";
 
 const filmSheet = (film: string): string =>
   `Ilford/Harman, ${film} technical information sheet, n.d., development table, 20 °C`;

@@ -95,7 +95,7 @@ const notUsed: readonly NotUsed[] = [
   ...agitation.agitationNotUsed,
   ...use.useNotUsed,
   ...keeping.keepingNotUsed,
-  ...keeping.otherRooms,
+  ...keeping.otherModules,
 ];
 
 describe("no row was dropped", () => {

@@ -1,8 +1,7 @@
 /*
  * Published figures on the growth of contrast: limit and velocity constant, and what shows their unit.
  */
-import type { Published } from "./published.js";
-import { IVES } from "./temperature.js";
+import { IVES, type Published } from "./published.js";
 
 /**
  * γ = limit × (1 − 10^(−constant × minutes)). The book prints no unit for the constant. Common logarithms per

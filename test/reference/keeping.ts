@@ -3,10 +3,7 @@
  * dies.
  */
 import type { KeepingStorage } from "../../src/index.js";
-import type { NotUsed, Published } from "./published.js";
-
-const IVES = "H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII, comparison table";
-const J78 = "Eastman Kodak, publication J-78, D-76, n.d.";
+import { IVES, J78, type NotUsed, type Published } from "./published.js";
 
 /** A limit that the handbook module carries; `low` and `high` differ where a range is printed. */
 export const keepingLimits: readonly Published<{
@@ -131,8 +128,8 @@ export const keepingNotUsed: readonly NotUsed[] = [
   { ids: ["KEP-027"], reason: "reports of sudden failure without a number" },
 ];
 
-/** Records of the file on dilution, agitation and exhaustion that belong to other rooms. */
-export const otherRooms: readonly NotUsed[] = [
+/** Records of the file on dilution, agitation and exhaustion that belong to other modules. */
+export const otherModules: readonly NotUsed[] = [
   {
     ids: run("PSH", [
       [1, 9],

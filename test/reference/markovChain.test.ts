@@ -7,6 +7,7 @@ import { describe, expect, it } from "vitest";
 import { fitRegression } from "../../src/learning/regression.js";
 import { markovChain, type Answer } from "../tools/markovChain.js";
 import { notebooks } from "../tools/notebooks.js";
+import { writing } from "../helpers.js";
 
 const FILE = "test/reference/markovChain.json";
 const STEPS = 600_000;
@@ -17,7 +18,7 @@ interface Stored {
   readonly answers: Readonly<Record<string, readonly Answer[]>>;
 }
 
-if ((import.meta as { env?: { MODE?: string } }).env?.MODE === "write") {
+if (writing) {
   const seed = 20240501;
   const rounded = ({ mean, sd }: Answer): Answer => ({
     mean: Number(mean.toPrecision(5)),

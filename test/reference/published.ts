@@ -27,3 +27,7 @@ export interface NotUsed {
   readonly ids: readonly string[];
   readonly reason: string;
 }
+
+/** Sources that several files of figures cite. */
+export const IVES = "H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII, comparison table";
+export const J78 = "Eastman Kodak, publication J-78, D-76, n.d.";

@@ -2,9 +2,8 @@
  * Published figures on temperature: time-temperature tables, coefficients, factors and
  * limits, each with its source.
  */
-import type { NotUsed, Published } from "./published.js";
+import { IVES, type NotUsed, type Published } from "./published.js";
 
-export const IVES = "H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII, comparison table";
 export const F32 =
   "Eastman Kodak Company, Publication F-32, T-MAX 100 and 400 Professional Films, n.d., part 2, table of rotary-tube processing, rolls";
 const TO33B =

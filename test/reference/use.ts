@@ -1,14 +1,12 @@
 /*
  * Published figures on use: rules for more time, capacities, replenishment, areas.
  */
-import type { NotUsed, Published } from "./published.js";
+import { IVES, J78, type NotUsed, type Published } from "./published.js";
 
-const J78 = "Eastman Kodak, publication J-78, D-76, n.d.";
 const J109 = "Eastman Kodak, publication J-109, XTOL, n.d.";
 const J86 = "Eastman Kodak, publication J-86, T-MAX developers, n.d.";
 const POWDER_SHEETS =
   "Ilford/Harman, ID-11, Microphen and Perceptol powder developers, technical sheets, n.d.";
-const IVES = "H. E. Ives, Airplane Photography, Philadelphia, 1920, ch. XXII, comparison table";
 
 /** Capacities: area in a volume, as printed. */
 export const capacities: readonly Published<{
@@ -199,7 +197,7 @@ export const rollEquivalents: Published<{ readonly format: string; readonly perR
 };
 
 export const useNotUsed: readonly NotUsed[] = [
-  { ids: ["EXH-004"], reason: "bromide released for each roll: no room here models bromide" },
+  { ids: ["EXH-004"], reason: "bromide released for each roll: no module here models bromide" },
   { ids: ["EXH-008"], reason: "a colour process" },
   {
     ids: ["EXH-009"],

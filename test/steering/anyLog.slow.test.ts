@@ -1,9 +1,8 @@
 /* Steering answers whatever the thermometer says: no throw, numbers in order, plain data. */
 import { describe, expect } from "vitest";
 import { steer, type SteeringReading } from "../../src/index.js";
-import { fc, test } from "../property.js";
+import { fc, test, real } from "../property.js";
 
-const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 const reading: fc.Arbitrary<SteeringReading> = fc.record({
   timeS: fc.oneof(fc.integer({ min: 0, max: 2000 }), fc.constantFrom(0, 60, 1e7)),
   temperatureC: fc.oneof(

@@ -30,7 +30,7 @@ describe("the gates of steering", () => {
     // 90 % of 60 is 54 ± 2.3.
     for (const { inside } of intervalFigures(steer, 60)) expect(inside).toBeGreaterThan(0.75);
   });
-  it("leave a sound run what compensate makes of its readings", () => {
+  it("leave a sound run, in the median, what compensate makes of its readings", () => {
     const random = seeded(5);
     const apart = Array.from({ length: 60 }, () => {
       const { baseline, readings, truth } = worldOf(random);

@@ -80,7 +80,7 @@ export const brokenRules: { readonly [Rule in InputRule]: readonly InputRules[Ru
   "place-in-model": [{ reason: "stand" }],
   "within-reach": [{}],
   "not-freezing": [{ timeS: 600 }],
-  "smooth": [{ looks: 4000 }],
+  "smooth": [{ steps: 4000 }],
   "reached-by": [{ max: 86400 }],
   "tells-time-constant": [{ why: "straight" }, { why: "uncertain" }, { why: "too-long" }, { why: "outside" }],
   "name": [{}],

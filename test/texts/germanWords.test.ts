@@ -20,7 +20,7 @@ describe("a picture in German", () => {
       "Hydrochinon wird schwach",
       "kälter als üblich",
       "wärmer als üblich",
-      "über die Lebenszeit: keine Zeit",
+      "über die Lebensdauer: keine Zeit",
       "keine Zeit",
       "zu kalt: keine Zeit",
       "zu warm: keine Zeit",

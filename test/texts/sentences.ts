@@ -2,17 +2,24 @@
  * Every sentence that people see, in English and in German from the same data: the text of sentences.txt.
  */
 import {
+  answerPicture,
   compensate,
   describeCautions,
+  describeChart,
+  describeCompensation,
   describeFactor,
   describeMixing,
+  describePicture,
+  describePlan,
   describeProblem,
   describeSteering,
   learn,
   mixingSteps,
+  planProcess,
   problemTexts,
   startKnowledge,
   steer,
+  timeChart,
   type InputErrorCode,
   type InputFormat,
   type InputProblem,
@@ -215,6 +222,45 @@ const rows = answers.flatMap(({ factors }) =>
   })),
 );
 
+const refused = compensate({ ...hut, hydroquinone: true }, { temperatureC: 8 });
+const headlines = [...answers, refused].flatMap((answer) =>
+  lines(
+    "answer",
+    describeCompensation(answer).slice(0, 2),
+    describeCompensation(answer, de.answer).slice(0, 2),
+  ),
+);
+const plans = ([2, 10] as const).flatMap((minutes) => {
+  const baths = { stop: {}, fix: { clearingS: 40, times: 3 }, wash: {} };
+  const plan = planProcess({ vessel: "tray", timeS: 60 * minutes, temperatureC: 20, baths });
+  return lines("plan", describePlan(plan), describePlan(plan, de.plan));
+});
+const strips = [
+  { temperatureC: 14, dilution: "1+1", usedCm2PerL: 300, ageH: 3 },
+  { temperatureC: 23, ageH: 3 },
+  { temperatureC: { startC: 20, ambientC: 14, timeConstantS: 3600 } },
+  { temperatureC: 8 },
+].map((conditions) => answerPicture({ baseline: { ...hut, hydroquinone: true }, conditions, strip: true }));
+const pictured = strips.flatMap((picture) =>
+  lines(
+    "picture",
+    textsIn(describePicture(picture)),
+    textsIn(describePicture(picture, { texts: de.picture, answerTexts: de.answer })),
+  ),
+);
+const charted = [{ ageH: 3 }, {}].flatMap((conditions) => {
+  const known = { ...hut, hydroquinone: true };
+  const temperaturesC = [10, 14, 20];
+  const chart = timeChart({ baseline: known, conditions, temperaturesC, dilutions: ["stock", "1+1"] });
+  return lines("chart", describeChart(chart), describeChart(chart, de.chart));
+});
+
+/** All texts in a value, in its order. */
+function textsIn(value: unknown): readonly string[] {
+  if (typeof value === "string") return [value];
+  return typeof value === "object" && value !== null ? Object.values(value).flatMap(textsIn) : [];
+}
+
 // brews and runs
 const brew = {
   volumeMl: 500,
@@ -254,9 +300,13 @@ const sections: Readonly<Record<string, readonly Said[]>> = {
   "Cues of a plan": first(cues),
   "Steps of a plan": pairs(planTexts.steps, de.plan.steps),
   "Materials of a plan": pairs(planTexts.materials, de.plan.materials),
+  "A plan": first(plans),
+  "An answer": first(headlines),
   "Rows of an answer": first(rows),
   "Causes": pairs(answerTexts.causes, de.answer.causes),
   "What a factor rests on": pairs(answerTexts.bases, de.answer.bases),
+  "A picture": first(pictured),
+  "A chart": first(charted),
   "A run in progress": first(steered),
   "Mixing a brew": first(mixing),
   "Why a shelf gives no brew": pairs(noBrewTexts, de.noBrew),

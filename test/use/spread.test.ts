@@ -1,14 +1,8 @@
-import { fc, test } from "../property.js";
+import { test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { effect, genericUseLaw, useFactor } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
-const ROLL = 516.128;
-const useLaw = fc.record({
-  increase: fc.oneof(fc.constantFrom(0, 0.1, 0.15), fc.double({ min: 0, max: 0.3, noNaN: true })),
-  perCm2PerL: fc.constantFrom(ROLL, 100, 1e6),
-  growth: fc.constantFrom<"linear" | "compound">("linear", "compound"),
-});
-const area = fc.oneof(fc.constantFrom(0, ROLL, 2500), fc.double({ min: 0, max: 2500, noNaN: true }));
+import { area, useLaw } from "./drawn.js";
 
 describe("the spread of use", () => {
   test.prop([useLaw, area, area])("is the share of ln f to which the increase is known", (law, a, b) => {

@@ -2,13 +2,7 @@ import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
 import { useFactor, type UseLaw } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
-const ROLL = 516.128;
-const useLaw = fc.record({
-  increase: fc.oneof(fc.constantFrom(0, 0.1, 0.15), fc.double({ min: 0, max: 0.3, noNaN: true })),
-  perCm2PerL: fc.constantFrom(ROLL, 100, 1e6),
-  growth: fc.constantFrom<"linear" | "compound">("linear", "compound"),
-});
-const area = fc.oneof(fc.constantFrom(0, ROLL, 2500), fc.double({ min: 0, max: 2500, noNaN: true }));
+import { ROLL, area, useLaw } from "./drawn.js";
 
 describe("useFactor", () => {
   const perFilm = (growth: "linear" | "compound"): UseLaw => ({ increase: 0.1, perCm2PerL: ROLL, growth });
@@ -37,7 +31,7 @@ describe("useFactor", () => {
       );
     },
   );
-  it("refuses by message", () => {
+  it("refuses values out of range, by code and path", () => {
     const good = perFilm("linear");
     expect(() => useFactor(0, 1, anyOf(null))).toThrow(
       new TypeError("useFactor: law must be an object, got null"),

@@ -38,7 +38,7 @@ export const ASSUMED: Nature = {
   loss: [0.75, 0.4],
   use: [0.08, 0.04],
   age: [0, 0.08],
-  pair: [-12, 20],
+  pair: [-12, 25],
   dilutionWalk: 0.19,
   agitationWalk: 0.08,
 };

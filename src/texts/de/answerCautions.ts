@@ -120,7 +120,7 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     const age = alter(actual);
     if (data.at === "pour-in")
       return severity === "stop"
-        ? `Das Bad ist älter als seine Lebenszeit von ${dativ(life)}. Es versagt sofort, keine Zeit hilft. ` +
+        ? `Das Bad ist älter als seine Lebensdauer von ${dativ(life)}. Es versagt sofort, keine Zeit hilft. ` +
             `Neu ansetzen.`
         : `Das Bad hält etwa ${life} und ist ${age} alt. Es kann vor dem Ende versagen. ` +
             `Erst kurz vorher ansetzen.`;
@@ -131,9 +131,9 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "bath-past-capacity": ({ limit, actual }) =>
     `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Es schafft ${zahl(limit, 4)}. Neu ansetzen.`,
   "bath-past-keeping": ({ limit }) =>
-    `Das Bad ist älter, als es sich so aufbewahrt hält, ${alter(limit)}. Neu ansetzen.`,
+    `Das Bad ist zu alt. So aufbewahrt hält es ${alter(limit)}. Neu ansetzen.`,
   "age-unknown": ({ severity, limit, actual }) =>
-    `Das Bad ist ${alter(actual)} alt. Lebenszeit und Haltbarkeit sind unbekannt, und keine allgemeine ` +
+    `Das Bad ist ${alter(actual)} alt. Lebensdauer und Haltbarkeit sind unbekannt, und keine allgemeine ` +
     `Regel reicht über ${alter(limit)}. ` +
     (severity === "stop" ? `Ob es noch arbeitet, weiß niemand. Neu ansetzen.` : `Neu ansetzen oder prüfen.`),
   "bath-too-slow": ({ limit, actual }) =>
@@ -159,7 +159,7 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "push-shadows": ({ actual, data }) =>
     `Ein Push um ${stops(actual)} hebt die Mitteltöne. Die Schatten gewinnen höchstens ` +
     `${stops(data.shadowStops)}.`,
-  "pull-far": ({ limit }) => `Unter ${stops(-limit)} Pull hinaus bleibt das Negativ flau.`,
+  "pull-far": ({ limit }) => `Bei mehr als ${stops(-limit)} Pull bleibt das Negativ flau.`,
   "not-iso-contrast": ({ limit, actual }) =>
     `Die Dichte steigt über 1,30 in log H um ${stellen(actual, 2)} statt ${stellen(limit, 2)}. ` +
     `Das ist eine Empfindlichkeit für diese Entwicklung, keine nach ISO.`,

@@ -15,7 +15,7 @@ const refusals: Readonly<Partial<Record<CautionCode, string>>> = {
   "hydroquinone-cold": "Hydrochinon arbeitet nicht: keine Zeit",
   "soft-emulsion-warm": "weiche Gelatine reißt: keine Zeit",
   "maybe-fahrenheit": "vielleicht °F: keine Zeit",
-  "bath-past-life": "über die Lebenszeit: keine Zeit",
+  "bath-past-life": "über die Lebensdauer: keine Zeit",
   "bath-past-capacity": "verbraucht: keine Zeit",
   "bath-past-keeping": "zu lange aufbewahrt: keine Zeit",
 };

@@ -69,9 +69,9 @@ function grenzen({ min, above, max, below, quantity, path }: ExpectedFigures): s
   if (min !== undefined && max !== undefined)
     return min === max ? figure(min) : `von ${figur(min)} bis ${figur(max)}${unit}`;
   return [
-    min !== undefined && `mindestens ${figure(min)}`,
+    min !== undefined && `von mindestens ${figure(min)}`,
     above !== undefined && `über ${figure(above)}`,
-    max !== undefined && `höchstens ${figure(max)}`,
+    max !== undefined && `von höchstens ${figure(max)}`,
     below !== undefined && `unter ${figure(below)}`,
   ]
     .filter(Boolean)
@@ -200,8 +200,8 @@ const rules: InputRuleTexts = {
   "place-in-model": ({ reason }) =>
     `etwas, das sich mit der bekannten Zeit vergleichen lässt, doch es ${wort(reasons, reason)}`,
   "within-reach": () => "ein Ziel, das ein Bad von 0 bis 100 °C erreicht",
-  "not-freezing": ({ timeS }) => `Luft, in der das Bad nicht binnen ${figur(timeS)} s friert`,
-  "smooth": ({ looks }) => `ein glatterer Verlauf: nach ${looks} Blicken war kein Ende in Sicht`,
+  "not-freezing": ({ timeS }) => `Luft, in der das Bad nicht in ${figur(timeS)} s gefriert`,
+  "smooth": ({ steps }) => `ein glatterer Verlauf: nach ${steps} Stützstellen war kein Ende gefunden`,
   "reached-by": ({ max }) => `eine Arbeit, die bis ${max} s getan ist`,
   "tells-time-constant": ({ why }) => `eine Messreihe, die die Zeitkonstante zeigt: ${wort(untold, why)}`,
   "name": () => "ein Buchstabe, dann Buchstaben, Ziffern und Striche",

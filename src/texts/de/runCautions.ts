@@ -88,11 +88,11 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "doubted-run": ({ data }) =>
     `Lauf ${String(data.run)} ${wort(reasons, data.reason)} und zählt weniger. Die Notizen prüfen.`,
   "held-at-limit": ({ data }) =>
-    `Die Läufe tragen ${wort(learned, data.cause)} über die Grenze. Dort wird festgehalten. ` +
+    `Nach den Läufen läge sie jenseits ihrer Grenze: ${wort(learned, data.cause)}. Es gilt die Grenze. ` +
     `Die Notizen prüfen.`,
   "far-from-known": ({ actual, data }) =>
-    `Die Läufe tragen ${wort(learned, data.cause)} ${stellen(Math.abs(actual))} Standardabweichungen vom ` +
-    `Bekannten weg. Die Notizen prüfen.`,
+    `Nach den Läufen liegt sie ${stellen(Math.abs(actual))} Standardabweichungen vom Bekannten: ` +
+    `${wort(learned, data.cause)}. Die Notizen prüfen.`,
   "trend": ({ data }) =>
     `Die Zeiten haben sich verschoben. Sie sind ${stellen(data.ratio, 2)}-mal die vom ältesten Tag. ` +
     `Bad und Thermometer prüfen.`,

@@ -94,5 +94,5 @@ export const reasons: Readonly<Record<SetAsideReason, string>> = {
   "past-life": "hat ein Bad, das älter ist, als sein Gesetz reicht",
   "maybe-fahrenheit": "hat eine Temperatur, die wohl in °F ist",
   "too-far": "liegt für die Gesetze zu weit von der bekannten Zeit",
-  "disagrees": "widerspricht den anderen stärker als der Zufall",
+  "disagrees": "widerspricht den anderen über den Zufall hinaus",
 };

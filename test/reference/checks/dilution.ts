@@ -1,5 +1,5 @@
 /*
- * The dilution room against every published series, pair and rule.
+ * The dilution module against every published series, pair and rule.
  */
 import { describe, expect, it } from "vitest";
 import { leastSquaresLine } from "../../../src/core/leastSquares.js";
@@ -10,6 +10,7 @@ import {
   dilutionFactor,
   fitDilutionLaw,
   genericDilutionLaw,
+  genericTemperatureLaw,
   handbookDilutionLaw,
   handbookTemperatureLaw,
   mixVolumes,
@@ -196,7 +197,7 @@ export function checkDilution(): void {
       const out = record.rows
         .filter(({ n }) => Math.abs(n - exponent) > 1.6449 * sd)
         .map(({ temperatureC }) => temperatureC);
-      // 0.848 at 24 °C of DIL-017 against 0.6 ± 0.247.
+      // 0.848 at 24 °C of DIL-017 against 0.55 ± 0.247.
       expect(out).toEqual(record.id === "DIL-017" ? [24] : []);
     });
   });
@@ -218,7 +219,7 @@ export function checkDilution(): void {
     expect(Math.abs(mean - handbookTemperatureLaw("phenidone-ascorbate").ratio)).toBeLessThan(0.06);
   });
 
-  it("all tables fitted one by one run from 25 to 76 kJ/mol, 51 on average, as the generic law says", () => {
+  it("all tables fitted one by one run from 25 to 76 kJ/mol, 51 on average: the generic law of 60 is within its spread", () => {
     const energies = [
       ...genuine.map((table) => leastSquaresLaw(tableRows(table)).activationEnergyKJPerMol),
       ...published.stockAndHalf
@@ -235,7 +236,10 @@ export function checkDilution(): void {
     expect(energies.length).toBe(17);
     expect(Math.min(...energies)).toBeCloseTo(25, 0);
     expect(Math.max(...energies)).toBeCloseTo(76, 0);
-    expect(energies.reduce((sum, energy) => sum + energy, 0) / 17).toBeCloseTo(51, 0);
+    const mean = energies.reduce((sum, energy) => sum + energy, 0) / 17;
+    expect(mean).toBeCloseTo(51, 0);
+    const { activationEnergyKJPerMol, sdKJPerMol = 0 } = genericTemperatureLaw;
+    expect(Math.abs(mean - activationEnergyKJPerMol)).toBeLessThan(sdKJPerMol);
   });
 
   it.each(published.pyroPairs)("$id: pyro, its alkali diluted with it", (record) => {

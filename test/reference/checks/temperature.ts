@@ -1,5 +1,5 @@
 /*
- * The temperature room against every published table, coefficient, factor and limit.
+ * The temperature module against every published table, coefficient, factor and limit.
  */
 import { SimpleLinearRegression } from "ml-regression-simple-linear";
 import { describe, expect, it } from "vitest";
@@ -60,7 +60,7 @@ export function checkTimeTables(): void {
         expect(energiesWithin(rows, 0.165 * 60)).toBeDefined();
       } else {
         expect(energies).toBeDefined();
-        // Where least squares itself misses a row by a hair more than its rounding, its energy need not be in
+        // Where least squares itself misses a row by slightly more than its rounding, its energy need not be in
         // the range.
         if (table.fitMissesByMin !== undefined) return;
         const { activationEnergyKJPerMol } = leastSquaresLaw(rows);
