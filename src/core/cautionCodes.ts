@@ -38,6 +38,7 @@ const CODES = [
   "push-far",
   "push-shadows",
   "pull-far",
+  "push-and-contrast",
   "not-iso-contrast",
   "panchromatic-dark",
   "safelight-red",

@@ -43,7 +43,7 @@ export interface CautionData {
   };
   /** stand development */
   readonly "stand": {
-    /** the side that stands */
+    /** the side that stands: the known time, or today's alone */
     readonly side: "baseline" | "conditions";
   };
   /** a gradient near a limit of growth */
