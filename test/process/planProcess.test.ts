@@ -85,7 +85,7 @@ describe("a plan of the usual run", () => {
       [
         "twelve plates in a cup",
         { areaCm2: 12 * 108, volumeMl: 250 },
-        [["bath-capacity-reached", "warn", "/areaCm2"]],
+        [["bath-capacity-reached", "stop", "/areaCm2"]],
       ],
       [
         "a thin layer in a dish",
@@ -123,10 +123,7 @@ describe("a plan of the usual run", () => {
       [
         "a brew that has hardly any agent",
         { areaCm2: 5 * 108, developer: { brew }, volumeMl: undefined },
-        [
-          ["bath-past-agent", "stop", "/areaCm2"],
-          ["bath-capacity-reached", "warn", "/areaCm2"],
-        ],
+        [["bath-past-agent", "stop", "/areaCm2"]],
       ],
       [
         "a field that is not read",

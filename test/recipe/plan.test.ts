@@ -105,9 +105,8 @@ describe("whether the developer of a recipe is enough", () => {
   it("is told once, of the bath that is planned, with its place", () => {
     expect(said(recipe)).toEqual([]);
     expect(said(recipe, { volumeMl: 90 })).toEqual([
-      ["bath-capacity-reached", "warn", "/material/areaCm2"],
-      ["thin-layer", "warn", "/options/volumeMl"],
       ["too-little-stock", "warn", "/options/volumeMl"],
+      ["thin-layer", "warn", "/options/volumeMl"],
     ]);
     const full = { ...recipe, developer: { ...recipe.developer, capacityCm2PerL: 1000 } } as Recipe;
     expect(said(full, { conditions: { usedCm2PerL: 2000 } })).toEqual([
