@@ -105,6 +105,13 @@ describe("an evening", () => {
     expect(plates[3]!.fixUsedCm2PerL).toBe(648);
   });
 
+  it("takes a thousand plates at most", () => {
+    const plates = Array.from({ length: 1001 }, () => plate);
+    expect(refusal(() => planEvening({ ...hut, plates }))).toBe(
+      "RangeError planEvening /input/plates out-of-range",
+    );
+  });
+
   it("stops at the first plate with a stop, in the developer or in the fixing bath", () => {
     const baths = { fix: { clearingS: 40, times: 2, usedCm2PerL: 1000, capacityCm2PerL: 1300 }, wash: {} };
     const full = planEvening({ ...hut, baths });
