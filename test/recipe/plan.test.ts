@@ -96,6 +96,20 @@ describe("an acid stop on soft gelatin", () => {
   });
 });
 
+describe("how many sheets a recipe develops at once", () => {
+  const movement = (pieces?: number): string =>
+    planRecipe({ ...recipe, material: { name: "paper", kind: "paper", pieces } } as Recipe, {
+      vessel: "tray",
+    }).handling.movement;
+  it("decides whether they are shuffled: a single one cannot be", () => {
+    expect([undefined, 1, 2, 12].map(movement)).toEqual(["rock", "rock", "shuffle", "shuffle"]);
+  });
+  it.each([0, 1.5, 1001])("is refused as %d", (pieces) => {
+    const check = checkRecipe({ ...recipe, material: { name: "paper", kind: "paper", pieces } });
+    expect(check.ok ? [] : check.problems.map(({ path }) => path)).toEqual(["/material/pieces"]);
+  });
+});
+
 describe("whether the developer of a recipe is enough", () => {
   const said = (one: Recipe, options: Omit<Parameters<typeof planRecipe>[1], "vessel"> = {}): unknown[] =>
     planRecipe(one, { vessel: "tray", ...options })
