@@ -372,6 +372,23 @@ stored.baseline.timeS *= 1.2;
 add(predict(stored as never, { temperatureC: 16 }).cautions);
 add(compensate({ timeS: 777, temperatureC: 20 }, { temperatureC: 18 }, learned[0]).cautions);
 answer({ gamma: 0.6 }, { gamma: 0.75, pushStops: 1 });
+add(
+  planProcess({
+    vessel: "drum",
+    timeS: 600,
+    temperatureC: 20,
+    agitation: "stand",
+    emulsion: "soft",
+    baths: { fix: { clearingS: 60, times: 2 }, wash: { durationS: 4000 } },
+  }).cautions,
+  planProcess({
+    vessel: "tray",
+    timeS: 100,
+    temperatureC: 20,
+    material: "paper",
+    baths: { fix: { durationS: 20 }, wash: {} },
+  }).cautions,
+);
 
 /** Every caution that these calls gave. */
 export const cautions: readonly Caution[] = found;
