@@ -74,7 +74,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     deviation: "standard deviation",
     printed: (printed, predicted) => `printed ${printed}, predicted ${predicted}`,
     sound: (cautions, stop) =>
-      `${stop ? "valid, but with a stop" : "sound"}${cautions === 0 ? "" : cautions === 1 ? ", one caution" : `, ${cautions} cautions`}.`,
+      (stop ? "valid, but with a stop" : "sound") +
+      `${cautions === 0 ? "" : cautions === 1 ? ", one caution" : `, ${cautions} cautions`}.`,
     always: "Always",
   },
   de: {
@@ -101,7 +102,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     deviation: "Standardabweichung",
     printed: (printed, predicted) => `gedruckt ${printed}, vorhergesagt ${predicted}`,
     sound: (cautions, stop) =>
-      `${stop ? "gültig, aber mit einem Halt" : "in Ordnung"}${cautions === 0 ? "" : cautions === 1 ? ", ein Hinweis" : `, ${cautions} Hinweise`}.`,
+      (stop ? "gültig, aber mit einem Halt" : "in Ordnung") +
+      `${cautions === 0 ? "" : cautions === 1 ? ", ein Hinweis" : `, ${cautions} Hinweise`}.`,
     always: de.plan.bench,
   },
 };

@@ -104,8 +104,8 @@ export function fixDraft(context: BathContext, fix: FixSetting): Draft {
 }
 
 /**
- * White light, and the look for clearing, once it is clear and half of the fixing is over. What lies is opened
- * when it is drained, in the last second of the step: fixer would run out.
+ * White light, and the look for clearing, once it is clear and half of the fixing is over. What lies is
+ * opened when it is drained, in the last second of the step: fixer would run out.
  */
 function lookCues(
   { handling, sensitization, material }: BathContext,

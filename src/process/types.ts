@@ -39,8 +39,8 @@ export interface FixSetting extends BathSetting {
   /** `"rapid"` (ammonium thiosulphate) when left out, `"plain"` is sodium thiosulphate */
   readonly kind?: FixerKind | undefined;
   /**
-   * clearing time measured with a scrap of the material, s, above 0 to 7200. Paper is not seen to clear: there
-   * it is one of film, and says with `freshClearingS` whether the bath is spent
+   * clearing time measured with a scrap of the material, s, above 0 to 7200. Paper is not seen to clear:
+   * there it is one of film, and says with `freshClearingS` whether the bath is spent
    */
   readonly clearingS?: number | undefined;
   /** temperature of that measurement, 0 to 40 °C; this bath's own when left out */

@@ -488,7 +488,7 @@ describe("fixing", () => {
     expect(paper({}).sources).toHaveLength(1);
     expect(paper({}, { temperatureC: 14 }).sources.length).toBeGreaterThan(1);
     const done = (more: Partial<ProcessInput>): readonly unknown[] =>
-      bare(paper({}, more)).map((cue) => Object.values(cue)[1]);
+      paper({}, more).cues.map((cue) => cue.do);
     expect(paper({}).cues.map((cue) => cue.do)).toEqual(["pour-in", "agitate", "agitate", "pour-out"]);
     expect(done({ sensitization: "blue-sensitive" })).toContain("light-on");
     expect(done({ sensitization: "blue-sensitive" })).not.toContain("check-clear");

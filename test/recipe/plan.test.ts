@@ -98,9 +98,12 @@ describe("an acid stop on soft gelatin", () => {
 
 describe("how many sheets a recipe develops at once", () => {
   const movement = (pieces?: number): string =>
-    planRecipe({ ...recipe, material: { name: "paper", kind: "paper", pieces } } as Recipe, {
-      vessel: "tray",
-    }).handling.movement;
+    planRecipe(
+      { ...recipe, material: { name: "paper", kind: "paper", pieces } },
+      {
+        vessel: "tray",
+      },
+    ).handling.movement;
   it("decides whether they are shuffled: a single one cannot be", () => {
     expect([undefined, 1, 2, 12].map(movement)).toEqual(["rock", "rock", "shuffle", "shuffle"]);
   });

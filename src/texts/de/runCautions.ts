@@ -33,11 +33,12 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "late-pour": ({ limit, actual }) =>
     `Das Ablaufen endet ${dauer(limit - actual)} nach der Entwicklungszeit.`,
   "drum-not-turned": () =>
-    "Wenig Bad in einer liegenden Trommel benetzt nur, was unten ist. Ohne Pause drehen, und die Zeit dafür " +
-    "nehmen.",
+    "Wenig Bad in einer liegenden Trommel benetzt nur, was unten ist. " +
+    "Ohne Pause drehen, und die Zeit dafür nehmen.",
   "temperature-step": ({ limit, actual, data }, unit) =>
     `Der Schritt um ${gradWeit(actual, unit)} vor „${wort(steps, data.bath)}“ kann Runzelkorn geben. ` +
-    `${data.bath === "wash" ? "Vor dem Wässern" : "Zwischen Bädern"} auf ${gradWeit(limit, unit)} angleichen.`,
+    (data.bath === "wash" ? "Vor dem Wässern" : "Zwischen Bädern") +
+    ` auf ${gradWeit(limit, unit)} angleichen.`,
   "no-fix": () => "Kein Fixierbad vorgesehen. Das Bild hält am Licht nicht.",
   "no-wash": () => "Kein Wässern vorgesehen. Fixierer in der Gelatine verfärbt und bleicht das Bild.",
   "short-fix": ({ limit, data }) =>
