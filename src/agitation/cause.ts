@@ -38,6 +38,7 @@ export const agitationCause: Cause<ReadyAgitationLaw, number, "agitation"> = {
     return (toS) => (fromS === toS ? 0 : logSlowness(law, toS) - before);
   },
   cautions: agitationCautions,
+  knownCautions: (everyS) => (everyS === Infinity ? [stands("baseline")] : []),
 };
 
 /** Reads an agitation as the interval between two of them, s; Infinity for stand. */
@@ -84,14 +85,14 @@ function logSlowness(law: AgitationLaw, intervalS: number): number {
   return intervalS === Infinity ? stand : Math.min(stand, law.staleLoss * placeOf(intervalS, law));
 }
 
+/** A stand bath ends by local exhaustion: what temperature and dilution do to it is known roughly only. */
+const stands = (side: "baseline" | "conditions"): Caution =>
+  makeCaution(agitationSentences, "stand", "warn", { data: { side } });
+
 function agitationCautions(_law: AgitationLaw, fromS: number, toS: number): readonly Caution[] {
   const cautions: Caution[] = [];
-  if ((fromS === Infinity) !== (toS === Infinity))
-    cautions.push(
-      makeCaution(agitationSentences, "stand", "warn", {
-        data: { side: fromS === Infinity ? "baseline" : "conditions" },
-      }),
-    );
+  // A known time that stands is told of whether the conditions name the agitation or not.
+  if (toS === Infinity && fromS !== Infinity) cautions.push(stands("conditions"));
   if (toS > LONGEST_INTERVAL_S && toS < Infinity)
     cautions.push(
       makeCaution(agitationSentences, "long-interval", "warn", {

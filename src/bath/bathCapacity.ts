@@ -12,8 +12,11 @@ import { capacityOf, type BathCapacity, type CapacityBath } from "./capacityOf.j
  * @remarks An own capacity goes first, then that of the use law at its dilution, then the least of: a fifth
  * of the silver that a brew's agent can reduce, bromide released to that of 1 g/l, the least stock of the
  * family, and 250 ml a roll (common practice). Own, printed and stock capacities are as stated, whatever the
- * material; the others count film at 5, plates at 7.5 and paper at 1.6 g/m² of silver (from memory). Past a
- * stated capacity is a stop, past an estimated one a warning; past all agent at all silver coated is a stop.
+ * material; the others count film at 5, plates at 7.5 and paper at 1.6 g/m² of silver (from memory). A
+ * bath that was used past a stated capacity is a stop, one that this material takes past it a warning. An
+ * estimated capacity is good to a factor of 2 (assumed): up to 5 % is inside its rounding, then it is a
+ * warning, and a stop beyond 3.1 times, the upper end of its 90 % range. Past all agent at all silver coated
+ * is a stop. One shortage has one caution, of agent, area or stock, whichever is missing most.
  * A dish needs 0.5 ml for each cm²: two fluid ounces for a quarter plate, four for a half plate (household
  * encyclopaedia, Photography: Development of the Negative, part 2).
  *

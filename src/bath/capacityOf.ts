@@ -6,7 +6,6 @@ import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { inRange, notOneOf, plainObject, positive } from "../core/guards.js";
 import { checkedOrigin } from "../core/term.js";
 import { unreadFields } from "../core/pointer.js";
-import { capacityCautions } from "../use/capacityCautions.js";
 import {
   capacityLimits,
   type CapacityBasis,
@@ -15,8 +14,10 @@ import {
 } from "./capacityLimits.js";
 import { floorOf, LEAST_ML_PER_CM2, thinLayer, type Layer } from "./layer.js";
 import { leastStockMl } from "./leastStock.js";
+import { isFarPast, pastEstimate } from "./pastEstimate.js";
 import { stockCautions } from "./stockCautions.js";
 import { say } from "./text.js";
+import { usedUp } from "./usedUp.js";
 import { brewMaterials } from "../brew/brewCapacity.js";
 import { vessels } from "../handbook/process.js";
 
@@ -74,21 +75,28 @@ export function capacityOf(where: string, bath: CapacityBath): BathCapacity {
   const { by, cm2PerL } = limits[0] as CapacityLimit;
   const afterCm2PerL = usedCm2PerL + (1000 * (areaCm2 ?? 0)) / volumeMl;
   const stated = by === "own" || by === "printed";
-  const cautions: Caution[] = [...unreadFields("", bath, FIELDS)];
+  const cautions: Caution[] = [...unreadFields("", bath, FIELDS), ...usedUp(usedCm2PerL, cm2PerL, stated)];
+  const spent = cautions.some(({ code }) => code === "bath-past-capacity");
   const after = { path: "/areaCm2", quantity: "cm2PerL", actual: afterCm2PerL } as const;
+  const ratio = afterCm2PerL / cm2PerL;
+  const severity = !stated
+    ? pastEstimate(ratio)
+    : isFarPast(ratio)
+      ? "stop"
+      : isPast(ratio, 1)
+        ? "warn"
+        : undefined;
+  const stock = areaCm2 !== undefined && dilution !== undefined && brew === undefined;
+  const [short] = stock ? stockCautions({ ...bath, dilution, areaCm2, totalMl: volumeMl }) : [];
+  const shortRatio = short === undefined ? 0 : (short.limit as number) / (short.actual as number);
+  // One shortage is told once, by what is missing most; of the stock it says how much.
   if (isPast(afterCm2PerL, allAgentCm2PerL))
     cautions.push(say("stop", "bath-past-agent", { ...after, limit: allAgentCm2PerL }));
-  if (isPast(usedCm2PerL, cm2PerL))
-    for (const one of capacityCautions(usedCm2PerL, cm2PerL))
-      cautions.push({ ...one, severity: stated ? "stop" : "warn", path: "/usedCm2PerL" });
-  else if (isPast(afterCm2PerL, cm2PerL))
-    cautions.push(say("warn", "bath-capacity-reached", { ...after, limit: cm2PerL, data: { by } }));
+  else if (severity !== undefined && !spent && isPast(ratio, shortRatio))
+    cautions.push(say(severity, "bath-capacity-reached", { ...after, limit: cm2PerL, data: { by } }));
+  else if (short !== undefined) cautions.push({ ...short, path: "/volumeMl" });
   const floorCm2 = floorOf(where, bath);
   cautions.push(...thinLayer(volumeMl, floorCm2));
-  const stock = areaCm2 !== undefined && dilution !== undefined && brew === undefined;
-  if (stock)
-    for (const one of stockCautions({ ...bath, dilution, areaCm2, totalMl: volumeMl }))
-      cautions.push({ ...one, path: "/volumeMl" });
   return {
     capacityCm2PerL: cm2PerL,
     capacityCm2: (cm2PerL * volumeMl) / 1000,

@@ -4,7 +4,7 @@ import { isPast, type Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { factorOf } from "../core/cause.js";
 import type { Dilution } from "../dilution/dilution.js";
-import { capacityCautions } from "../use/capacityCautions.js";
+import { usedUp } from "./usedUp.js";
 import { stockShare } from "../use/stockShare.js";
 import { genericUseLaw, useSlope, type UseLaw } from "../use/useFactor.js";
 import { limitSentences } from "./limitText.js";
@@ -39,7 +39,7 @@ const FAR_AGES = 10;
 
 /** A bath with what is reckoned of it, where nothing is stated or printed. */
 export interface JudgedQuestion extends DeveloperBath {
-  /** a capacity that follows from what the bath is, cm² per litre: past it is a warning */
+  /** a capacity that follows from what the bath is, cm² per litre: see `pastEstimate` */
   readonly estimatedCm2PerL?: number | undefined;
   /** the age at which its time was found, h, whatever is known of ageing up to then; 0 when left out */
   readonly knownAgeH?: number | undefined;
@@ -93,8 +93,8 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
       }),
     );
   const stated = capacityCm2PerL ?? printed;
-  for (const one of capacityCautions(usedCm2PerL, stated ?? bath.estimatedCm2PerL))
-    cautions.push({ ...one, ...(stated === undefined && { severity: "warn" }), path: "/usedCm2PerL" });
+  for (const one of usedUp(usedCm2PerL, stated ?? bath.estimatedCm2PerL, stated !== undefined))
+    cautions.push(one);
   // Within a capacity of its own, a rule for any bath does not call it too slow.
   const within =
     bath.use === undefined && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);

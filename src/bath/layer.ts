@@ -1,11 +1,12 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { positive } from "../core/guards.js";
+import type { ProcessVessel } from "../handbook/process.js";
 import { say } from "./text.js";
 
 /** What lies in which vessel. */
 export interface Layer {
   /** `"tray"` is a dish: the bath has to cover what lies in it */
-  readonly vessel?: "tank" | "tray" | "drum" | undefined;
+  readonly vessel?: ProcessVessel | undefined;
   /** area to be developed at once, cm² */
   readonly areaCm2?: number | undefined;
   /** floor of the dish, cm²; the area to be developed when left out */

@@ -1,7 +1,8 @@
-import { isPast, type Caution } from "../core/caution.js";
+import type { Caution } from "../core/caution.js";
 import { isText, plainObject, positive } from "../core/guards.js";
 import { logConcentration, readDilution, type Dilution } from "../dilution/dilution.js";
 import { leastStock, leastStockMl, type LeastStockOf } from "./leastStock.js";
+import { pastEstimate } from "./pastEstimate.js";
 import { say } from "./text.js";
 
 /** What {@link stockCautions} is asked about. */
@@ -26,7 +27,8 @@ export interface StockQuestion extends LeastStockOf {
  * @remarks Least stock = ml per roll × area / 516.128 cm². The figures by family are makers' or
  * practitioners', from memory or common practice. Without a family the least of them serves, 6 ml a roll:
  * with less every developer of the handbook has too little. With less the developer is used up locally and
- * the time no longer holds.
+ * the time no longer holds. Figures of one or two digits, good to a factor of 2 (assumed): up to 5 % too
+ * little is inside their rounding, and less than a third is a stop.
  *
  * @example
  * ```ts
@@ -45,9 +47,10 @@ export function stockCautions(question: StockQuestion): readonly Caution[] {
   const { mlPerRoll, basis } = leastStock(where, question);
   const stockMl = totalMl * Math.exp(logConcentration(dilution));
   const limit = leastStockMl(where, question, areaCm2);
-  if (!isPast(limit, stockMl)) return [];
+  const severity = pastEstimate(limit / stockMl);
+  if (severity === undefined) return [];
   return [
-    say("warn", "too-little-stock", {
+    say(severity, "too-little-stock", {
       path: "/totalMl",
       quantity: "volumeMl",
       limit,

@@ -2,14 +2,14 @@ import { Z90 } from "../core/estimate.js";
 import { inRange, notOneOf, plainObject } from "../core/guards.js";
 import { agentsOf, gramsPerL, solveBrew } from "./solveBrew.js";
 import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
-import { vessels } from "../handbook/process.js";
+import { vessels, type ProcessVessel } from "../handbook/process.js";
 
 /** How the brew waits: what decides how much air gets at it. */
 export interface BrewLifeOptions {
   /** depth of the bath in an open vessel, mm, 1 to 1000; 10 when left out */
   readonly depthMm?: number | undefined;
   /** a tank is closed and counts twice; `"tray"` when left out, as a drum does too */
-  readonly vessel?: "tank" | "tray" | "drum" | undefined;
+  readonly vessel?: ProcessVessel | undefined;
 }
 
 /** The life of a brew from mixing, in hours, with its range. */

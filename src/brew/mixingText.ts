@@ -62,7 +62,7 @@ export const mixingSentences: Readonly<
   "make-up": ({ volumeMl, temperatureC }, unit) =>
     `Make up to ${short(volumeMl)} ml with water and bring it to ${degrees(temperatureC, unit)}.`,
   "rest": ({ minutes, lifeH }) =>
-    `Let it stand ${rangeText(minutes)} min, until the bubbles are gone. Use it once.` +
+    `Let it stand ${rangeText(minutes)} min, until the bubbles are gone. Do not keep it for another day.` +
     (lifeH === undefined ? "" : ` It lives about ${short(lifeH)} h.`),
   "label": () => "Label it, keep it from children, and dispose of it as the local code says.",
 };

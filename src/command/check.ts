@@ -148,10 +148,11 @@ export function checkLines(
   const place = ({ line, column }: Found): string =>
     line === undefined || column === undefined ? file : `${file}:${line}:${column}`;
   const where = ({ path }: Found): string => (path === "" ? "" : `${path} `);
+  const refuses = cautions.some(({ severity }) => severity === "stop");
   return [
     ...problems.map((one) => `${place(one)}: ${where(one)}${fullStop(one.message)}`),
     ...cautions.map((one) => `${place(one)}: ${said(one)}`),
-    ...(ok ? [`${file}: ${words.sound(cautions.length)}`] : []),
+    ...(ok ? [`${file}: ${words.sound(cautions.length, refuses)}`] : []),
     ...bench.map((one) => `${words.always}: ${one}`),
     ...(ok && bench.length === 0 ? [safetyIn(words)] : []),
   ];

@@ -34,7 +34,7 @@ export interface Words {
   readonly table: (rows: readonly number[]) => string;
   readonly deviation: string;
   readonly printed: (printed: string, predicted: string) => string;
-  readonly sound: (cautions: number) => string;
+  readonly sound: (cautions: number, stop: boolean) => string;
   /** before what holds for every run */
   readonly always: string;
 }
@@ -73,8 +73,9 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     table: (rows) => `A published table, predicted from its rows ${rows.join(" and ")}`,
     deviation: "standard deviation",
     printed: (printed, predicted) => `printed ${printed}, predicted ${predicted}`,
-    sound: (cautions) =>
-      `sound${cautions === 0 ? "" : cautions === 1 ? ", one caution" : `, ${cautions} cautions`}.`,
+    sound: (cautions, stop) =>
+      (stop ? "valid, but with a stop" : "sound") +
+      `${cautions === 0 ? "" : cautions === 1 ? ", one caution" : `, ${cautions} cautions`}.`,
     always: "Always",
   },
   de: {
@@ -100,8 +101,9 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     table: (rows) => `Eine gedruckte Tabelle, vorhergesagt aus ihren Zeilen ${rows.join(" und ")}`,
     deviation: "Standardabweichung",
     printed: (printed, predicted) => `gedruckt ${printed}, vorhergesagt ${predicted}`,
-    sound: (cautions) =>
-      `in Ordnung${cautions === 0 ? "" : cautions === 1 ? ", ein Hinweis" : `, ${cautions} Hinweise`}.`,
+    sound: (cautions, stop) =>
+      (stop ? "gültig, aber mit einem Halt" : "in Ordnung") +
+      `${cautions === 0 ? "" : cautions === 1 ? ", ein Hinweis" : `, ${cautions} Hinweise`}.`,
     always: de.plan.bench,
   },
 };

@@ -58,7 +58,7 @@ export function prepared(
     knowledge.joint === undefined ? undefined : checkedJoint(`${at}/knowledge/joint`, knowledge.joint);
   const together = joint !== undefined && sameBaseline(baseline, knowledge.joint?.baseline, causes);
   const unread = unreadCautions(causes, pairs, baseline, knowledge);
-  const judged = outcomeJudge(baseline, knowledge, together);
+  const judged = outcomeJudge(baseline, knowledge, together, terms.flatMap(ofKnown));
   const limits = limitJudge(baseline, knowledge);
   const conditionsAt = `${called}/conditions`;
 
@@ -135,7 +135,7 @@ export function prepared(
       );
     const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
     for (const caution of limits(estimate, conditions)) cautions.push(caution);
-    judged(cautions, estimate, guessed, worked);
+    judged(cautions, estimate, guessed, worked, conditions);
     for (const caution of unread(conditions, named)) cautions.push(caution);
     const sorted = gravestFirst(cautions);
     return {
@@ -196,6 +196,10 @@ const DRIFTING: unknown = undefined;
 
 const NOTHING: Effect = { log: 0, slope: 0, sd: 0, beside: 0 };
 const NONE: readonly Caution[] = [];
+
+/** What is unwise about the known side of a cause. */
+const ofKnown = ({ cause, from }: Term): readonly Caution[] =>
+  from === undefined ? NONE : placedAt(`/baseline/${cause.field}`, cause.knownCautions?.(from) ?? NONE);
 
 function workedTerm(term: Term, given: unknown, asked: Fields, baseline: Baseline): Worked {
   const { cause, law, from } = term;

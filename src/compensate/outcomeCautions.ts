@@ -7,6 +7,7 @@ import { frozen } from "../core/frozen.js";
 import { unreadFields } from "../core/pointer.js";
 import { ORIGIN_FIELDS } from "../core/term.js";
 import { defaultLawSentence } from "../core/text.js";
+import { pushAndContrast } from "../push/pushAndContrast.js";
 import { marks } from "./marks.js";
 import { compensateSentences } from "./text.js";
 import type { Worked } from "./rows.js";
@@ -47,19 +48,25 @@ export type OutcomeJudge = (
   estimate: TimeEstimate,
   guessed: readonly string[],
   worked: readonly Worked[],
+  conditions: Conditions,
 ) => void;
 
 /**
  * Makes the function that adds the cautions about an answer as a whole: its length, its width, what it rests
  * on. What depends on the known time and the laws alone is worked out once.
  */
-export function outcomeJudge(baseline: Baseline, knowledge: Knowledge, together: boolean): OutcomeJudge {
+export function outcomeJudge(
+  baseline: Baseline,
+  knowledge: Knowledge,
+  together: boolean,
+  ofKnown: readonly Caution[],
+): OutcomeJudge {
   const unusual = unusualLaws(knowledge);
-  const standing = standingCautions(baseline, knowledge, together);
+  const standing = frozen([...ofKnown, ...standingCautions(baseline, knowledge, together)]);
   // The same causes rest on generic laws from call to call: the caution about them is written once.
   let lastGuessed: readonly string[] = [];
   let written: Caution | undefined;
-  return (cautions, { timeS, lowS, highS }, guessed, worked) => {
+  return (cautions, { timeS, lowS, highS }, guessed, worked, conditions) => {
     if (timeS < SHORTEST_S)
       cautions.push(
         makeCaution(compensateSentences, "short-time", "warn", {
@@ -93,6 +100,7 @@ export function outcomeJudge(baseline: Baseline, knowledge: Knowledge, together:
     for (const one of unusual)
       if (one.code !== "law-unusual" || worked.some((each) => !each.unchanged && uses(each, one)))
         cautions.push(one);
+    for (const one of pushAndContrast(baseline, conditions)) cautions.push(one);
     for (const one of standing) cautions.push(one);
   };
 }
@@ -117,7 +125,7 @@ function standingCautions(baseline: Baseline, knowledge: Knowledge, together: bo
   const cautions: Caution[] = [...maybeMinutes("/baseline/timeS", baseline.timeS)];
   if (knowledge.joint !== undefined && !together)
     cautions.push(makeCaution(compensateSentences, "other-baseline", "note", { path: "/baseline" }));
-  return cautions.length === 0 ? cautions : frozen(cautions);
+  return cautions;
 }
 
 /** The fields that a list of causes reads, worked out once for each list. */

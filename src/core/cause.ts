@@ -109,6 +109,8 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
     known: KnownBath,
     path: string,
   ): readonly Caution[];
+  /** what is unwise about the known side, whatever the conditions say */
+  knownCautions?(from: Side): readonly Caution[];
   /** what the row rests on, where today's side tells and not the law */
   rests?(law: Law, to: Side): Rests | undefined;
 }

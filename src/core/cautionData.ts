@@ -43,7 +43,7 @@ export interface CautionData {
   };
   /** stand development */
   readonly "stand": {
-    /** the side that stands */
+    /** the side that stands: the known time, or today's alone */
     readonly side: "baseline" | "conditions";
   };
   /** a gradient near a limit of growth */
@@ -198,13 +198,13 @@ export interface CautionData {
   };
   /** fixing that is too short */
   readonly "short-fix": {
-    /** the clearing times that are due */
-    readonly times: number;
+    /** the clearing times that are due; of paper there are none */
+    readonly times?: number;
   };
   /** fixing that bleaches */
   readonly "long-fix": {
-    /** the clearing times that were planned */
-    readonly times: number;
+    /** the clearing times that were planned; of paper there are none */
+    readonly times?: number;
   };
   /** sources that disagree */
   readonly "fixing-split": {

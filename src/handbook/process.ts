@@ -31,6 +31,10 @@ export interface VesselHabit {
   readonly burstS: number;
   /** seconds from one agitation to the next; 0 is without pause */
   readonly everyS: number;
+  /** air bells on the material are tapped off after the first agitation */
+  readonly tapped: boolean;
+  /** it lies: a little bath wets only what is below, so every bath is turned without pause, lid on */
+  readonly lies: boolean;
   readonly sources: readonly string[];
 }
 
@@ -41,16 +45,31 @@ export const handbookHabits: Readonly<Record<ProcessVessel, VesselHabit>> = {
     initialS: 30,
     burstS: 5,
     everyS: 60,
-    sources: [`${NAVY}, p. 10-16 (30 s, then 5 s each minute)`],
+    tapped: true,
+    lies: false,
+    sources: [
+      `${NAVY}, p. 10-16 (30 s, then 5 s each minute)`,
+      "tapped on the table after the first agitation: common practice",
+    ],
   },
   tray: {
-    movements: ["shuffle", "rock"],
+    movements: ["rock", "shuffle"],
     initialS: 30,
     burstS: 5,
     everyS: 0,
+    tapped: false,
+    lies: false,
     sources: [`${NAVY}, p. 10-16 (without pause)`],
   },
-  drum: { movements: ["turn"], initialS: 30, burstS: 5, everyS: 0, sources: ["common practice"] },
+  drum: {
+    movements: ["turn"],
+    initialS: 30,
+    burstS: 5,
+    everyS: 0,
+    tapped: false,
+    lies: true,
+    sources: ["turned without pause in every bath: common practice"],
+  },
 };
 
 /** The vessels that `planProcess` takes. */
@@ -146,6 +165,24 @@ export const handbookFixers: Readonly<
 
 /** The kinds of fixing bath that plans and `bathCautions` take. */
 export const fixerKinds: readonly FixerKind[] = /* @__PURE__ */ namesOf(handbookFixers);
+
+/**
+ * Fixing of paper at 20 °C, and the least. It is white before and after: nobody sees it clear, so the time is
+ * its own.
+ */
+export const handbookPaperFix: Readonly<
+  Record<
+    FixerKind,
+    { readonly durationS: number; readonly leastS: number; readonly sources: readonly string[] }
+  >
+> = {
+  rapid: { durationS: 120, leastS: 60, sources: [`1 to 2 min: makers' paper sheets ${MEMORY}`] },
+  plain: {
+    durationS: 600,
+    leastS: 300,
+    sources: ["10 min in fresh plain hypo, or 5 in each of two baths: common practice"],
+  },
+};
 
 /** How much of a fixer's capacity is left for iodide-rich, tabular films: the careful end of 0.5 to 0.7. */
 export const IODIDE_RICH_CAPACITY: { readonly share: number; readonly source: string } = {
@@ -272,6 +309,12 @@ export const PLAIN_WASH: { readonly times: number; readonly sources: readonly st
   sources: ["an hour after plain hypo: common practice with plates (from memory)"],
 };
 
+/** Soft gelatin frills or lifts at the edges after so long in water, s. */
+export const LONGEST_SOFT_WASH: { readonly durationS: number; readonly source: string } = {
+  durationS: 3600,
+  source: `frilling of unhardened plates in long washes: common practice; an hour ${MEMORY}`,
+};
+
 /** Washes of paper at 20 °C, after either fixing bath: fibre holds the fixer, a resin coat keeps it out. */
 export const handbookPaperWash: Readonly<Record<PaperBase, HandbookWash>> = {
   "fibre": {
@@ -297,7 +340,10 @@ export const RUNNING_CHANGE_S = 300;
 export const handbookStep: Readonly<
   Record<"bath" | "wash" | "reticulation", { readonly stepC: number; readonly sources: readonly string[] }>
 > = {
-  bath: { stepC: 25 / 9, sources: ["US Navy, NAVEDTRA 14262, p. 7-11 (5 °F between trays)"] },
+  bath: {
+    stepC: 3,
+    sources: ["US Navy, NAVEDTRA 14262, p. 7-11 (5 °F between trays, 2.8 °C: taken as 3 °C)"],
+  },
   wash: { stepC: 5, sources: [ILFORD] },
   reticulation: {
     stepC: 10,

@@ -1,14 +1,14 @@
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { inRange, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
-import { handbookStep } from "../handbook/process.js";
+import { handbookStep, LONGEST_SOFT_WASH } from "../handbook/process.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { bathTemperatureC, checkedBaths, STEP_OF } from "./baths.js";
 import { caution } from "./caution.js";
 import { bathContext, blisters, stopKind, type BathContext } from "./context.js";
 import { fixCautions } from "./fixCautions.js";
 import type { Handling, ProcessBaths, ProcessMaterialFacts } from "./types.js";
-import { coldWashFactor } from "./wash.js";
+import { coldWashFactor, washLengthS } from "./wash.js";
 
 /** What {@link bathCautions} judges. */
 export interface BathQuestion extends ProcessMaterialFacts {
@@ -43,6 +43,10 @@ const FIELDS: Readonly<Record<keyof ProcessBaths, readonly string[]>> = {
   wettingAgent: COMMON,
 };
 
+/** The fields of a bath that are read: paper is fixed by a time of its own, not by clearing times. */
+const fieldsOf = ({ material }: BathContext, name: keyof ProcessBaths): readonly string[] =>
+  material === "paper" ? FIELDS[name].filter((field) => field !== "times") : FIELDS[name];
+
 /** Temperature cautions that matter in every bath, not only in the developer. */
 const IN_EVERY_BATH = ["soft-emulsion-warm", "temperature-limit", "maybe-fahrenheit"];
 
@@ -58,13 +62,14 @@ const ANY_HANDLING: Handling = { vessel: "tank", movement: "invert", agitation: 
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range
  *
- * @remarks Baths within 2.8 °C (5 °F) of each other: US Navy, NAVEDTRA 14262, p. 7-11; the wash within 5 °C
+ * @remarks Baths within 3 °C of each other: US Navy, NAVEDTRA 14262, p. 7-11 (5 °F); the wash within 5 °C
  * (Ilford/Harman, from memory). A sudden step on swollen gelatin reticulates it: Transactions of the SMPE 18,
  * 1924, p. 46; steps of about 10 °C (from memory). A fixing bath is spent at twice its fresh clearing time:
  * US Navy, NAVEDTRA 14209, p. 10-7. A rapid bath serves 20 rolls of 80 square inches in a litre, half of that
  * with iodide-rich films, and ten minutes at most (Brodie-Tyrrell, Fixer Capacity); plain hypo is taken as
  * half of that, the safe side. Acid after carbonate makes gas in the gelatin, acid in plain hypo sulphur and
- * sulphur dioxide (both common knowledge, from memory).
+ * sulphur dioxide (both common knowledge, from memory). Soft gelatin frills after an hour of washing (common
+ * practice, the hour from memory).
  *
  * @example
  * ```ts
@@ -98,7 +103,7 @@ export function bathsJudged(
   const cautions: Caution[] = [...stepCautions(context, baths, stated), ...stopCautions(context, baths)];
   for (const name of ORDER)
     if (baths[name] !== undefined)
-      cautions.push(...unreadFields(`/baths/${name}`, baths[name], FIELDS[name]));
+      cautions.push(...unreadFields(`/baths/${name}`, baths[name], fieldsOf(context, name)));
   const { fix } = baths;
   if (fix === undefined) cautions.push(caution("no-fix", "warn", { path: "/baths" }));
   else cautions.push(...fixCautions(context, fix, now));
@@ -146,11 +151,15 @@ function stopCautions(context: BathContext, baths: ProcessBaths): readonly Cauti
   return cautions;
 }
 
-function washCautions(context: BathContext, { wash, fix }: ProcessBaths): readonly Caution[] {
+function washCautions(context: BathContext, { wash, fix, clearingAid }: ProcessBaths): readonly Caution[] {
   if (wash === undefined) return [caution("no-wash", "warn", { path: "/baths" })];
   const cautions: Caution[] = [];
   if (wash.method === "changes" && (fix?.kind === "plain" || context.material !== "film"))
     cautions.push(caution("wash-unproven", "warn", { path: "/baths/wash/method" }));
+  const actual = washLengthS(context, wash, { wash, fix, clearingAid });
+  const { durationS: limit } = LONGEST_SOFT_WASH;
+  if (context.soft && isPast(actual, limit))
+    cautions.push(caution("wash-frills", "warn", { path: "/baths/wash", quantity: "timeS", limit, actual }));
   const slow = coldWashFactor(bathTemperatureC(context, wash));
   // What rounds to the usual time is not worth a line.
   if (slow >= 1.05 && wash.durationS === undefined)

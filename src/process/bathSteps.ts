@@ -4,7 +4,7 @@
 import { handbookBathS, handbookStops } from "../handbook/process.js";
 import { bathTemperatureC, sourcesOf, STEP_OF } from "./baths.js";
 import { stopKind, type BathContext } from "./context.js";
-import { keptMoving, pourOut } from "./developmentCues.js";
+import { keptMoving, leftAlone, pouredBath } from "./developmentCues.js";
 import { fixDraft } from "./fixing.js";
 import type { CueDraft, Draft } from "./layOut.js";
 import { toNearest } from "./rounding.js";
@@ -30,31 +30,30 @@ function plainDraft(
 }
 
 function preSoakDraft(context: BathContext, setting: BathSetting): Draft {
-  return plainDraft(context, "preSoak", setting, handbookBathS.preSoak, (durationS) => {
-    const drainS = Math.min(context.handling.drainS, durationS);
-    return [{ atS: 0, do: "pour-in" }, { atS: 0, do: "tap" }, pourOut(durationS - drainS, drainS)];
-  });
-}
-
-function stopDraft(context: BathContext, setting: StopSetting, baths: ProcessBaths): Draft {
-  const { movement } = context.handling;
-  const kind = stopKind(context, baths);
-  const length = handbookStops[kind];
-  return plainDraft(context, "stop", setting, length, (durationS) =>
-    kind === "water"
-      ? [{ atS: 0, durationS, do: "rinse", movement }]
-      : [
-          { atS: 0, do: "pour-in" },
-          { atS: 0, durationS, do: "agitate", movement },
-        ],
+  const { handling } = context;
+  return plainDraft(context, "preSoak", setting, handbookBathS.preSoak, (durationS) =>
+    pouredBath(handling, durationS, (pourAtS) => keptMoving(handling, pourAtS, true)),
   );
 }
 
+function stopDraft(context: BathContext, setting: StopSetting, baths: ProcessBaths): Draft {
+  const { handling } = context;
+  const { movement } = handling;
+  const kind = stopKind(context, baths);
+  return plainDraft(context, "stop", setting, handbookStops[kind], (lengthS) => {
+    const cues = pouredBath(handling, lengthS, (durationS) =>
+      durationS > 0 ? [{ atS: 0, durationS, do: kind === "water" ? "rinse" : "agitate", movement }] : [],
+    );
+    // Changed water is not poured in once.
+    return kind === "water" ? cues.slice(1) : cues;
+  });
+}
+
 function clearingAidDraft(context: BathContext, setting: BathSetting): Draft {
+  const { handling } = context;
   return plainDraft(context, "clearingAid", setting, handbookBathS.clearingAid, (durationS) => [
     { atS: 0, do: "rinse" },
-    { atS: 0, do: "pour-in" },
-    ...keptMoving(context.handling, durationS),
+    ...pouredBath(handling, durationS, (pourAtS) => keptMoving(handling, pourAtS)),
   ]);
 }
 
@@ -62,8 +61,8 @@ function clearingAidDraft(context: BathContext, setting: BathSetting): Draft {
 function wettingAgentDraft(context: BathContext, setting: BathSetting): Draft {
   return plainDraft(context, "wettingAgent", setting, handbookBathS.wettingAgent, (durationS) => {
     const hangAtS = Math.max(0, durationS - 1);
-    const stand: readonly CueDraft[] = hangAtS > 0 ? [{ atS: 0, durationS: hangAtS, do: "stand" }] : [];
-    return [{ atS: 0, do: "pour-in" }, ...stand, { atS: hangAtS, do: "hang-up" }];
+    const lies = hangAtS > 0 ? [leftAlone(context.handling, 0, hangAtS)] : [];
+    return [{ atS: 0, do: "pour-in" }, ...lies, { atS: hangAtS, do: "hang-up" }];
   });
 }
 

@@ -1,6 +1,7 @@
 /*
  * Module: process. What every bath needs to know of the run: the material, the vessel, the rounding.
  */
+import { brewMaterials, type BrewMaterial } from "../brew/brewCapacity.js";
 import { inRange, isBoolean, knownEntry, notOneOf, wrongKind } from "../core/guards.js";
 import {
   handbookDrain,
@@ -19,7 +20,7 @@ export interface BathContext {
   readonly where: string;
   /** °C of the developer */
   readonly temperatureC: number;
-  readonly material: "film" | "plate" | "paper";
+  readonly material: BrewMaterial;
   readonly paperBase: PaperBase;
   readonly iodideRich: boolean;
   readonly soft: boolean;
@@ -27,8 +28,6 @@ export interface BathContext {
   readonly sensitization: Sensitization | undefined;
   readonly handling: Handling;
 }
-
-const MATERIALS = { film: true, plate: true, paper: true } as const;
 
 /** Checks what the steps of all baths share; `where` is the function and the argument. */
 export function bathContext(
@@ -41,7 +40,7 @@ export function bathContext(
   const { material = "film", paperBase = "fibre", iodideRich, carbonate, emulsion } = facts;
   for (const [field, value] of Object.entries({ iodideRich, carbonate }))
     if (value !== undefined) isBoolean(`${where}/${field}`, value);
-  knownEntry(`${where}/material`, MATERIALS, material);
+  if (!brewMaterials.includes(material)) notOneOf(`${where}/material`, brewMaterials, material);
   knownEntry(`${where}/paperBase`, handbookPaperWash, paperBase);
   checkMaterial(where, { emulsion });
   return {
@@ -76,8 +75,8 @@ export function handlingOf(where: string, input: ProcessInput): Handling {
   if (pieces !== undefined && !Number.isInteger(inRange(`${where}/pieces`, pieces, 1, 1000, "count")))
     wrongKind(`${where}/pieces`, ["whole number"], pieces);
   // A sheet cannot be shuffled alone, and glass plates would scratch each other.
-  const alone = vessel === "tray" && (pieces === 1 || material === "plate");
-  const { movement = alone ? "rock" : habit.movements[0] } = input;
+  const stack = vessel === "tray" && pieces !== undefined && pieces > 1 && material !== "plate";
+  const { movement = stack ? "shuffle" : habit.movements[0] } = input;
   if (!habit.movements.includes(movement)) notOneOf(`${where}/movement`, habit.movements, movement);
   const usual = habit.everyS === 0 ? "continuous" : { everyS: habit.everyS };
   // Only what is left out gets the habit; null, which is what JSON makes of NaN, is refused.

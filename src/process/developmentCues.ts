@@ -4,7 +4,7 @@
 import { agitationInterval } from "../agitation/agitation.js";
 import type { Caution } from "../core/caution.js";
 import { refuse } from "../core/guards.js";
-import { handbookHabits, KEEP_MOVING } from "../handbook/process.js";
+import { handbookHabits, KEEP_MOVING, type ProcessVessel } from "../handbook/process.js";
 import { caution } from "./caution.js";
 import type { CueDraft } from "./layOut.js";
 import type { Handling } from "./types.js";
@@ -15,6 +15,9 @@ import { agitationsText } from "./text.js";
  * one.
  */
 const LONG_START_FROM_S = 60;
+
+/** In what, and how, a bath is moved. */
+type Moved = Pick<Handling, "vessel" | "movement">;
 
 /** More cues are not followed by a person, and a plan that comes back in takes about as many. */
 const MOST_AGITATIONS = 9e4;
@@ -35,10 +38,13 @@ export function developmentCues(
   const agitate = (atS: number, durationS: number): void => {
     if (durationS > 0) cues.push({ atS, durationS, do: "agitate", movement });
   };
-  if (everyS !== undefined && everyS <= burstS) agitate(0, pourAtS);
-  else {
+  if (everyS !== undefined && everyS <= burstS) {
+    agitate(0, pourAtS);
+    cues.push(...tapped(vessel, initialS, pourAtS));
+  } else {
     const firstS = Math.min(everyS === undefined || everyS >= LONG_START_FROM_S ? initialS : burstS, pourAtS);
     agitate(0, firstS);
+    cues.push(...tapped(vessel, firstS, pourAtS));
     if (everyS === undefined) {
       if (pourAtS > firstS) cues.push({ atS: firstS, durationS: pourAtS - firstS, do: "stand" });
     } else {
@@ -63,18 +69,45 @@ export function pourOut(atS: number, drainS: number): CueDraft {
   return drainS > 0 ? { atS, durationS: drainS, do: "pour-out" } : { atS, do: "pour-out" };
 }
 
-/** Agitation of a bath that is only to be kept moving: at the start, then a short one each minute. */
-export function keptMoving(
-  handling: Pick<Handling, "vessel" | "movement">,
-  lengthS: number,
-): readonly CueDraft[] {
+/** Air bells leave pinholes: the vessel is tapped after the first agitation, where there is time left. */
+function tapped(vessel: ProcessVessel, atS: number, pourAtS: number): readonly CueDraft[] {
+  return handbookHabits[vessel].tapped && atS < pourAtS ? [{ atS, do: "tap" }] : [];
+}
+
+/** For a while without agitation; what lies is turned even then. */
+export function leftAlone({ vessel, movement }: Moved, atS: number, durationS: number): CueDraft {
+  return handbookHabits[vessel].lies
+    ? { atS, durationS, do: "agitate", movement }
+    : { atS, durationS, do: "stand" };
+}
+
+/**
+ * Agitation of a bath that is only to be kept moving: at the start, then a short one each minute; without
+ * pause in what lies. `dry` material is tapped free of air.
+ */
+export function keptMoving(handling: Moved, lengthS: number, dry = false): readonly CueDraft[] {
   const { vessel, movement } = handling;
-  const { burstS } = handbookHabits[vessel];
+  const { burstS, lies } = handbookHabits[vessel];
   const { initialS, everyS } = KEEP_MOVING;
-  const cues: CueDraft[] = [{ atS: 0, durationS: Math.min(initialS, lengthS), do: "agitate", movement }];
-  for (let atS = everyS; atS + burstS <= lengthS; atS += everyS)
-    cues.push({ atS, durationS: burstS, do: "agitate", movement });
+  const firstS = lies ? lengthS : Math.min(initialS, lengthS);
+  if (firstS <= 0) return [];
+  const cues: CueDraft[] = [{ atS: 0, durationS: firstS, do: "agitate", movement }];
+  if (dry) cues.push(...tapped(vessel, firstS, lengthS));
+  if (!lies)
+    for (let atS = everyS; atS + burstS <= lengthS; atS += everyS)
+      cues.push({ atS, durationS: burstS, do: "agitate", movement });
   return cues;
+}
+
+/** A bath that is poured in and out within its length; `inside` makes the cues until the pouring out. */
+export function pouredBath(
+  { drainS }: Handling,
+  lengthS: number,
+  inside: (pourAtS: number) => readonly CueDraft[],
+): readonly CueDraft[] {
+  const drainingS = Math.min(drainS, lengthS);
+  const pourAtS = lengthS - drainingS;
+  return [{ atS: 0, do: "pour-in" }, ...inside(pourAtS), pourOut(pourAtS, drainingS)];
 }
 
 /** The caution on a development shorter than its draining. */

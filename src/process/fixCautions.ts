@@ -11,18 +11,17 @@ import type { FixSetting } from "./types.js";
 
 /** The cautions about a fixing bath; `now` is the area of today's material, cm² per litre of the bath. */
 export function fixCautions(context: BathContext, fix: FixSetting, now: number): readonly Caution[] {
-  const { clearingS, freshS, times, durationS } = fixing(context, fix);
+  const { clearingS, freshS, times, durationS, leastS } = fixing(context, fix);
   const { ceilingS } = handbookFixers[fix.kind ?? "rapid"];
   const path = "/baths/fix";
   const quantity = "timeS";
   const cautions: Caution[] = [];
-  if (fix.durationS === undefined) {
+  const planned = times === undefined ? {} : { times };
+  if (fix.durationS === undefined && times !== undefined) {
     if (fix.clearingS === undefined)
       cautions.push(caution("clearing-assumed", "note", { path, quantity, actual: clearingS }));
     if (fix.times === undefined) cautions.push(caution("fixing-split", "note", { path, data: { times } }));
   }
-  const least = Math.max(2, times);
-  const leastS = least * clearingS;
   if (isPast(leastS, durationS))
     cautions.push(
       caution("short-fix", "warn", {
@@ -30,12 +29,12 @@ export function fixCautions(context: BathContext, fix: FixSetting, now: number):
         quantity,
         limit: leastS,
         actual: durationS,
-        data: { times: least },
+        data: times === undefined ? {} : { times: leastS / clearingS },
       }),
     );
   if (ceilingS !== undefined && isPast(durationS, ceilingS))
     cautions.push(
-      caution("long-fix", "warn", { path, quantity, limit: ceilingS, actual: durationS, data: { times } }),
+      caution("long-fix", "warn", { path, quantity, limit: ceilingS, actual: durationS, data: planned }),
     );
   // Both at this bath's temperature.
   const spentS = SPENT_RATIO.ratio * freshS;

@@ -2,14 +2,20 @@
  * Module: process. The fixing bath: clearing time, multiple and length at its own temperature.
  */
 import { inRange, positive } from "../core/guards.js";
-import { COLD_FIX, handbookFixers, handbookFixTimes } from "../handbook/process.js";
+import {
+  COLD_FIX,
+  handbookFixers,
+  handbookFixTimes,
+  handbookHabits,
+  handbookPaperFix,
+} from "../handbook/process.js";
 import { bathTemperatureC, sourcesOf } from "./baths.js";
 import { clearingTimeAt } from "./clearingTimeAt.js";
 import type { BathContext } from "./context.js";
-import { keptMoving } from "./developmentCues.js";
+import { keptMoving, pouredBath } from "./developmentCues.js";
 import { fixingTime } from "./fixingTime.js";
 import type { CueDraft, Draft } from "./layOut.js";
-import { toUpper } from "./rounding.js";
+import { toUpper, upByLength } from "./rounding.js";
 import type { FixSetting } from "./types.js";
 
 /** What is known of a fixing bath at its own temperature. */
@@ -17,10 +23,16 @@ interface Fixing {
   readonly clearingS: number;
   /** clearing time when it was fresh; 0 when it is not known */
   readonly freshS: number;
-  readonly times: number;
+  /** clearing times that are planned; none of paper, which nobody sees clear */
+  readonly times?: number;
   readonly durationS: number;
+  /** a shorter one leaves silver in the material */
+  readonly leastS: number;
   readonly sources: readonly string[];
 }
+
+/** Fewer clearing times than this are too few for any material. */
+const LEAST_TIMES = 2;
 
 /** Clearing time, multiple and length of a fixing bath at its own temperature, unrounded. */
 export function fixing(context: BathContext, fix: FixSetting): Fixing {
@@ -45,13 +57,25 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
       : clearing(positive(`${where}/clearingS`, fix.clearingS, 7200, "timeS"), measuredAtC);
   // Next to nothing, carried to a warmer bath, is nothing.
   positive(`${where}/clearingS`, clearingS, 1e6, "timeS");
+  const cold = toC < COLD_FIX.belowC;
+  if (context.material === "paper") {
+    const paper = handbookPaperFix[kind];
+    return {
+      clearingS,
+      freshS,
+      durationS: fix.durationS ?? clearing(paper.durationS, 20),
+      leastS: clearing(paper.leastS, 20),
+      sources: sourcesOf(fix, cold ? [...paper.sources, ...COLD_FIX.sources] : paper.sources),
+    };
+  }
   const byHandbook = assumed && freshS < handbookS;
-  const carried = assumed ? byHandbook && toC < COLD_FIX.belowC : measuredAtC !== toC;
+  const carried = assumed ? byHandbook && cold : measuredAtC !== toC;
   return {
     clearingS,
     freshS,
     times,
     durationS: fix.durationS ?? fixingTime({ clearingS, times }),
+    leastS: Math.max(LEAST_TIMES, times) * clearingS,
     sources: [
       ...(fix.times === undefined ? sourcesOf(fix, split.sources) : []),
       ...(byHandbook ? fixer.sources : []),
@@ -62,16 +86,42 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
 
 /** The step of the fixing bath. */
 export function fixDraft(context: BathContext, fix: FixSetting): Draft {
-  const { handling, sensitization } = context;
-  const { durationS: lengthS, sources, clearingS } = fixing(context, fix);
-  const durationS = toUpper(lengthS, handling.stepS);
-  const checkS = toUpper(clearingS, handling.stepS);
-  const cues: CueDraft[] = [{ atS: 0, do: "pour-in" }, ...keptMoving(handling, durationS)];
-  if (checkS < durationS) {
-    cues.push({ atS: checkS, do: "check-clear", data: { clearingS } });
-    if (sensitization !== undefined) cues.push({ atS: checkS, do: "light-on", data: { sensitization } });
-  }
-  // Stable: what begins at one moment stays in the order in which it was named.
-  cues.sort((a, b) => a.atS - b.atS);
-  return { name: "fix", durationS, temperatureC: bathTemperatureC(context, fix), cues, sources };
+  const { handling } = context;
+  const found = fixing(context, fix);
+  const { stepS } = handling;
+  const durationS =
+    fix.durationS === undefined ? upByLength(found.durationS, stepS) : toUpper(fix.durationS, stepS);
+  const bath = pouredBath(handling, durationS, (pourAtS) => keptMoving(handling, pourAtS));
+  const cues = [...bath.slice(0, -1), ...lookCues(context, found, durationS), ...bath.slice(-1)];
+  return {
+    name: "fix",
+    durationS,
+    temperatureC: bathTemperatureC(context, fix),
+    // Stable: what begins at one moment stays in the order in which it was named.
+    cues: cues.sort((a, b) => a.atS - b.atS),
+    sources: found.sources,
+  };
+}
+
+/**
+ * White light, and the look for clearing, once it is clear and half of the fixing is over. What lies is
+ * opened when it is drained, in the last second of the step: fixer would run out.
+ */
+function lookCues(
+  { handling, sensitization, material }: BathContext,
+  { clearingS, durationS: plannedS }: Fixing,
+  durationS: number,
+): readonly CueDraft[] {
+  const { vessel, drainS, stepS } = handling;
+  const paper = material === "paper";
+  const clearS = upByLength(Math.max(paper ? 0 : clearingS, plannedS / 2), stepS);
+  const { lies } = handbookHabits[vessel];
+  if (clearS >= durationS - (lies ? 0 : drainS)) return [];
+  const atS = lies ? Math.max(durationS - drainS, durationS - 1) : clearS;
+  const cues: CueDraft[] = [];
+  // What is closed has to be opened for the look, whatever light the material sees.
+  if (sensitization !== undefined || vessel !== "tray")
+    cues.push({ atS, do: "light-on", ...(sensitization !== undefined && { data: { sensitization } }) });
+  if (!paper) cues.push({ atS, do: "check-clear", data: { clearingS } });
+  return cues;
 }

@@ -1,6 +1,6 @@
 import { livesUntil } from "../age/livesUntil.js";
 import { gravestFirst, refuses } from "../core/caution.js";
-import { arrayOf, inRange, plainObject, positive } from "../core/guards.js";
+import { arrayOf, inRange, plainObject, positive, wrongCount } from "../core/guards.js";
 import { lifeOfBrew, ownAge } from "../bath/lifeOfBrew.js";
 import { compensate } from "../compensate/compensate.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "../compensate/types.js";
@@ -13,6 +13,8 @@ import { planOf } from "./planOf.js";
 import type { ProcessBaths, ProcessInput, ProcessPlan, StepName } from "./types.js";
 
 const WHERE = "planEvening/input";
+
+const MOST_PLATES = 1000;
 
 /** With these the plate has left the bath that the next one needs. */
 const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"];
@@ -107,7 +109,7 @@ function atStart({ baseline, conditions }: EveningInput, field: "ageH" | "usedCm
 
 function checkedPlates(plates: unknown): readonly EveningPlateInput[] {
   const list = arrayOf(`${WHERE}/plates`, plates, 1);
-  inRange(`${WHERE}/plates/length`, list.length, 1, 1000, "count");
+  if (list.length > MOST_PLATES) wrongCount(`${WHERE}/plates`, list.length, { most: MOST_PLATES });
   return list.map((one, i) => {
     const at = `${WHERE}/plates/${i}`;
     const { areaCm2, conditions } = plainObject(at, one);

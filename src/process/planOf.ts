@@ -3,14 +3,16 @@
  */
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import { unreadFields } from "../core/pointer.js";
-import { arrayOf, inRange, knownEntry, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
+import { arrayOf, inRange, notOneOf, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
 import { agitationInterval } from "../agitation/agitation.js";
 import { handbookBathS, handbookDrain, handbookHabits } from "../handbook/process.js";
+import { sensitizations, type Sensitization } from "../inspection/safelightCautions.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { asAnswered } from "./asAnswered.js";
 import { bathsJudged } from "./bathCautions.js";
 import { checkedBaths } from "./baths.js";
 import { bathDrafts } from "./bathSteps.js";
+import { caution } from "./caution.js";
 import { benchNotes } from "./benchNotes.js";
 import { bathContext, handlingOf, stopKind, type BathContext } from "./context.js";
 import { developmentCues, drainTooLong } from "./developmentCues.js";
@@ -58,7 +60,7 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
   if (volumeMl !== undefined) positive(`${where}/volumeMl`, volumeMl, 1e6, "volumeMl");
   if (sensitization !== undefined) knownSensitization(where, sensitization);
   const handling = handlingOf(where, input);
-  agitationInterval(`${where}/agitation`, handling.agitation);
+  const everyS = agitationInterval(`${where}/agitation`, handling.agitation);
   const context = bathContext(where, temperatureC, input, handling, sensitization);
   const baths = checkedBaths(`${where}/baths`, input.baths);
   const { before, after } = bathDrafts(context, baths);
@@ -73,6 +75,9 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
   const ofBaths = bathsJudged(where, context, baths, input);
   const cautions: Caution[] = [...differing];
   if (handling.drainS > timeS) cautions.push(drainTooLong(timeS, handling.drainS));
+  const { lies, burstS } = handbookHabits[handling.vessel];
+  if (lies && !(everyS !== undefined && everyS <= burstS))
+    cautions.push(caution("drum-not-turned", "warn", { path: "/agitation" }));
   cautions.push(
     ...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }).filter(
       ({ code }) => !said.includes(code),
@@ -117,8 +122,8 @@ function developmentTime(
 }
 
 function knownSensitization(where: string, sensitization: unknown): void {
-  const lights = { "blue-sensitive": true, "orthochromatic": true, "panchromatic": true };
-  knownEntry(`${where}/sensitization`, lights, sensitization);
+  if (!sensitizations.includes(sensitization as Sensitization))
+    notOneOf(`${where}/sensitization`, sensitizations, sensitization);
 }
 
 /** The rest of the fresh developer, when it is asked for. */

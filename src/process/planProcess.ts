@@ -17,7 +17,13 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  * than the draining is planned as long as the draining, with a `"stop"` caution.
  *
  * With `stepS` the length of each step is rounded first, then the steps are laid end to end: development as
- * `roundTime` does, fixing, washing and the look for clearing upward, the others to the nearest step.
+ * `roundTime` does, fixing, washing and the look for clearing upward, the others to the nearest step. Without
+ * it the handbook's fixing and washing go up to 5 s below ten minutes, to a minute below an hour, then to
+ * five minutes (assumed); what the input states stays as it is.
+ *
+ * Each bath is drained within its length. A drum lies: it is turned without pause in every bath, and
+ * opened when the fixing bath is out. Elsewhere white light is safe, and clearing is looked for, once it is
+ * clear and half of the fixing is over. Paper has a fixing time of its own, since nobody sees it clear.
  *
  * An answer says the temperature at pour-in, the agitation and the dilution that its time is for. They are
  * planned where the input leaves them out. Where the input has another, the plan has a caution.

@@ -9,6 +9,13 @@ export function toNearest(lengthS: number, stepS: number | undefined): number {
   return stepS === undefined ? lengthS : Math.max(stepS, roundTime(lengthS, stepS));
 }
 
+/** What nobody times closer (assumed): 5 s up to ten minutes, a minute up to an hour, then five minutes. */
+const usualStepS = (lengthS: number): number => (lengthS <= 600 ? 5 : lengthS <= 3600 ? 60 : 300);
+
+/** A length of the handbook, rounded up to the step of the input, or by its own length. */
+export const upByLength = (lengthS: number, stepS: number | undefined): number =>
+  toUpper(lengthS, stepS ?? usualStepS(lengthS));
+
 /** A length rounded up to a step, where too short would do harm; itself without a step. */
 export function toUpper(lengthS: number, stepS: number | undefined): number {
   if (stepS === undefined) return lengthS;

@@ -21,6 +21,7 @@ export type ProcessCautionCode =
   | "clearing-assumed"
   | "cold-wash"
   | "drain-too-long"
+  | "drum-not-turned"
   | "fixer-capacity-reached"
   | "fixer-past-capacity"
   | "fixer-spent"
@@ -33,6 +34,7 @@ export type ProcessCautionCode =
   | "short-fix"
   | "silver-disposal"
   | "temperature-step"
+  | "wash-frills"
   | "wash-unproven";
 
 /** What a cue's sentence is made from, beside the cue's own data. */
@@ -94,13 +96,16 @@ export function cueText(
     case "stand":
       return STANDS[step] ?? "Leave it.";
     case "pour-out": {
-      const what = inTray ? "Lift out" : "Pour out";
+      const bottle = step === "fix" ? "Pour the fixing bath back into its bottle" : "Pour out";
+      const what = inTray ? "Lift out" : bottle;
       return durationS > 0 ? `${what} and drain: this takes ${lengthText(durationS)}.` : `${what}.`;
     }
     case "rinse":
       return durationS > 0 ? "Rinse in changed water. Keep it moving." : "Rinse in water.";
     case "check-clear":
-      return "It should be clear by now. If not, wait until it is, then fix for as long again.";
+      return vessel === "drum"
+        ? "It should be clear. If not, pour the fixing bath in again and fix for as long again."
+        : "It should be clear by now. If not, wait until it is, then fix for as long again.";
     case "fill":
       return "Fill with fresh water.";
     case "run-water":
@@ -114,7 +119,8 @@ export function cueText(
       return inTray ? `White light off: ${light}.` : `Loaded in ${light}: keep it closed.`;
     }
     case "light-on":
-      return inTray ? "White light may go on." : "The lid may come off.";
+      if (inTray) return "White light may go on.";
+      return vessel === "drum" ? "The lid may come off." : "The lid may come off for a look.";
     case "top-up":
       return `Pour off ${ml(data.volumeMl)} of used developer and top up with as much fresh.`;
     case "temper":
@@ -189,6 +195,8 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
     `Cold water washes slowly. ${decimals(actual)} times the usual time is planned.`,
   "drain-too-long": ({ limit, actual }) =>
     `Draining takes ${lengthText(actual)}, development ${lengthText(limit)}. Cool or dilute the bath.`,
+  "drum-not-turned": () =>
+    "A little bath in a lying drum wets only the bottom. Turn it without pause, and take the time for that.",
   "fixer-capacity-reached": () =>
     "This material takes the fixing bath past its capacity. Use a fresh bath, or more of it.",
   "fixer-past-capacity": () => "The fixing bath is past its capacity. Mix a fresh one.",
@@ -204,12 +212,18 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
   "no-wash": () => "No wash is planned. Fixer left in the gelatin stains and fades the image.",
   "safety-data-sheets": () => "Local codes and safety data sheets go before this plan.",
   "short-fix": ({ limit, data }) =>
-    `Fixing is shorter than ${digits(data.times)} clearing times (${lengthText(limit)}).`,
+    data.times === undefined
+      ? `Fixing is shorter than ${lengthText(limit)}, the least for paper.`
+      : `Fixing is shorter than ${digits(data.times)} clearing times (${lengthText(limit)}).`,
   "silver-disposal": () =>
     "Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",
   "temperature-step": ({ limit, actual, data }, unit) =>
     `${degreesApart(actual, unit)} from the bath before to ${bathName(data.bath)} can reticulate gelatin. ` +
-    `Keep the step within ${degreesApart(limit, unit)}.`,
+    `Keep the step ${data.bath === "wash" ? "into the wash" : "between baths"} ` +
+    `within ${degreesApart(limit, unit)}.`,
+  "wash-frills": ({ limit }) =>
+    `Soft gelatin can frill or lift after ${lengthText(limit)} in water. ` +
+    `Shorten the wash with a clearing aid, or harden in alum before it.`,
   "wash-unproven": () =>
     "Washing by counted inversions is published for film after rapid fixer. Use running water or a soak.",
 };

@@ -3,6 +3,7 @@
  * out, all plain data in seconds from the start of the plan.
  */
 import type { Caution } from "../core/caution.js";
+import type { BrewMaterial } from "../brew/brewCapacity.js";
 import type { CapacityBath } from "../bath/capacityOf.js";
 import type { Agitation } from "../agitation/agitation.js";
 import type { Compensation } from "../compensate/types.js";
@@ -37,7 +38,10 @@ export interface StopSetting extends BathSetting {
 export interface FixSetting extends BathSetting {
   /** `"rapid"` (ammonium thiosulphate) when left out, `"plain"` is sodium thiosulphate */
   readonly kind?: FixerKind | undefined;
-  /** clearing time measured with a scrap of the material, s, above 0 to 7200 */
+  /**
+   * clearing time measured with a scrap of the material, s, above 0 to 7200. Paper is not seen to clear:
+   * there it is one of film, and says with `freshClearingS` whether the bath is spent
+   */
   readonly clearingS?: number | undefined;
   /** temperature of that measurement, 0 to 40 °C; this bath's own when left out */
   readonly clearingAtC?: number | undefined;
@@ -46,7 +50,7 @@ export interface FixSetting extends BathSetting {
    * is taken where the handbook's is shorter
    */
   readonly freshClearingS?: number | undefined;
-  /** fixing time in clearing times, 1 to 10 */
+  /** fixing time in clearing times, 1 to 10; not read of paper */
   readonly times?: number | undefined;
   /** area fixed in it before, cm² per litre; 0 when left out */
   readonly usedCm2PerL?: number | undefined;
@@ -79,7 +83,7 @@ export interface ProcessBaths {
 /** What is known of the material, for fixing, washing and light. */
 export interface ProcessMaterialFacts {
   /** `"film"` when left out */
-  readonly material?: "film" | "plate" | "paper" | undefined;
+  readonly material?: BrewMaterial | undefined;
   /** of a paper: `"fibre"` when left out, which washes longest */
   readonly paperBase?: PaperBase | undefined;
   /** an iodide-rich or tabular film, which fixes more slowly */
@@ -104,7 +108,7 @@ export interface ProcessInput extends ProcessMaterialFacts {
   readonly vessel: ProcessVessel;
   /** how the bath is moved; the vessel's usual movement when left out */
   readonly movement?: ProcessMovement | undefined;
-  /** sheets or plates in the vessel, 1 to 1000: one alone in a tray is rocked */
+  /** sheets or plates in the vessel, 1 to 1000; 1 when left out: several sheets in a tray are shuffled */
   readonly pieces?: number | undefined;
   /** development time, s, above 0 to 1e6 */
   readonly timeS?: number | undefined;
@@ -135,9 +139,13 @@ export interface ProcessInput extends ProcessMaterialFacts {
   readonly sensitization?: Sensitization | undefined;
   /** stop, fix, wash and wetting agent when left out */
   readonly baths?: ProcessBaths | undefined;
-  /** greatest step between two baths, °C, above 0 to 20; 2.8 (5 °F), and 5 for the wash, when left out */
+  /** greatest step between two baths, °C, above 0 to 20; 3, and 5 for the wash, when left out */
   readonly maxStepC?: number | undefined;
-  /** step to round the length of each step to, s, above 0 to 3600; unrounded when left out */
+  /**
+   * step to round the length of each step to, s, 0.1 to 3600. When left out, what the handbook reckons of
+   * fixing and washing goes up to 5 s below ten minutes, to a minute below an hour, then to five minutes, and
+   * what the input states stays as it is
+   */
   readonly stepS?: number | undefined;
 }
 
@@ -167,7 +175,7 @@ export interface CueData {
   readonly temperatureC?: number;
   /** top-up: the volume to replace, ml */
   readonly volumeMl?: number;
-  /** light-off, light-on: what light the material sees */
+  /** light-off, light-on: what light the material sees, where the input says it */
   readonly sensitization?: Sensitization;
 }
 
@@ -269,7 +277,7 @@ export interface Handling {
   readonly agitation: Agitation;
   /** time to pour out, s */
   readonly drainS: number;
-  /** missing where nothing is rounded */
+  /** missing where the input has none */
   readonly stepS?: number;
 }
 

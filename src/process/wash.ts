@@ -14,9 +14,9 @@ import {
 } from "../handbook/process.js";
 import { bathTemperatureC, sourcesOf } from "./baths.js";
 import type { BathContext } from "./context.js";
-import { pourOut } from "./developmentCues.js";
+import { leftAlone, pourOut } from "./developmentCues.js";
 import type { CueDraft, Draft } from "./layOut.js";
-import { toUpper } from "./rounding.js";
+import { toUpper, upByLength } from "./rounding.js";
 import type { Handling, ProcessBaths, WashSetting } from "./types.js";
 
 /** How many times longer a wash takes in cold water. */
@@ -37,14 +37,21 @@ function usualWash(context: BathContext, method: WashMethod, { fix }: ProcessBat
   };
 }
 
+/** How long a wash takes: as the input says, or as the handbook reckons. */
+export function washLengthS(context: BathContext, wash: WashSetting, baths: ProcessBaths): number {
+  const { stepS } = context.handling;
+  if (wash.durationS !== undefined) return toUpper(wash.durationS, stepS);
+  const usual = usualWash(context, wash.method ?? "running", baths);
+  const warmS = baths.clearingAid === undefined ? usual.durationS : usual.afterAidS;
+  return upByLength(warmS * coldWashFactor(bathTemperatureC(context, wash)), stepS);
+}
+
 /** The step of the wash. */
 export function washDraft(context: BathContext, wash: WashSetting, baths: ProcessBaths): Draft {
   const temperatureC = bathTemperatureC(context, wash);
   const { method = "running" } = wash;
   const usual = usualWash(context, method, baths);
-  const aided = baths.clearingAid !== undefined;
-  const usualS = (aided ? usual.afterAidS : usual.durationS) * coldWashFactor(temperatureC);
-  const durationS = toUpper(wash.durationS ?? usualS, context.handling.stepS);
+  const durationS = washLengthS(context, wash, baths);
   // The other methods are changes of water, which are the handbook's in a wash of any length.
   const sources = method === "running" ? sourcesOf(wash, usual.sources) : usual.sources;
   return {
@@ -59,10 +66,7 @@ export function washDraft(context: BathContext, wash: WashSetting, baths: Proces
 function washCues(method: WashMethod, durationS: number, handling: Handling): readonly CueDraft[] {
   if (method === "running") return [{ atS: 0, durationS, do: "run-water" }];
   if (method === "changes") return inversionCues(durationS, handling);
-  const cues: CueDraft[] = [
-    { atS: 0, do: "fill" },
-    { atS: 0, durationS, do: "stand" },
-  ];
+  const cues: CueDraft[] = [{ atS: 0, do: "fill" }, leftAlone(handling, 0, durationS)];
   for (let i = 1; i * WASH_CHANGE_S < durationS; i++)
     cues.push({ atS: i * WASH_CHANGE_S, do: "change-water" });
   return cues;
@@ -72,7 +76,7 @@ function washCues(method: WashMethod, durationS: number, handling: Handling): re
  * Fill, move so often, leave it for the rest of the filling, pour out. A wash that is longer than the
  * handbook's leaves it longer; a shorter one does all of it faster.
  */
-function inversionCues(durationS: number, { movement }: Handling): readonly CueDraft[] {
+function inversionCues(durationS: number, handling: Handling): readonly CueDraft[] {
   const { inversions, inversionS, pourS } = WASH_CHANGES;
   const stretch = durationS / handbookWash.changes.durationS;
   const pace = Math.min(1, stretch);
@@ -86,9 +90,9 @@ function inversionCues(durationS: number, { movement }: Handling): readonly CueD
     const pourAtS = endS - halfPourS;
     cues.push(
       { atS, do: "fill" },
-      { atS: atS + halfPourS, durationS: moveS, do: "agitate", movement, count },
+      { atS: atS + halfPourS, durationS: moveS, do: "agitate", movement: handling.movement, count },
     );
-    if (pourAtS > restAtS + 1e-9) cues.push({ atS: restAtS, durationS: pourAtS - restAtS, do: "stand" });
+    if (pourAtS > restAtS + 1e-9) cues.push(leftAlone(handling, restAtS, pourAtS - restAtS));
     cues.push(pourOut(pourAtS, halfPourS));
     atS = endS;
   });

@@ -5,10 +5,15 @@ import type { CautionSentences } from "../core/cautionTexts.js";
 import { digits } from "../core/digits.js";
 
 /** The sentence of each caution of this module. */
-export const pushSentences: Pick<CautionSentences, "push-far" | "push-shadows" | "pull-far"> = {
+export const pushSentences: Pick<
+  CautionSentences,
+  "push-far" | "push-shadows" | "pull-far" | "push-and-contrast"
+> = {
   "push-far": ({ limit }) =>
     `Beyond a push of ${digits(limit)} stops published times hardly exist, and the shadows stay empty.`,
   "push-shadows": ({ data }) =>
     `A push lifts the middle tones. The shadows gain at most ${digits(data.shadowStops, 2)} of a stop.`,
   "pull-far": ({ limit }) => `A pull beyond ${digits(-limit)} stops leaves a flat negative.`,
+  "push-and-contrast": () =>
+    "A push is a change of contrast. Another contrast beside it counts the same twice. Leave out one.",
 };

@@ -123,6 +123,7 @@ function recipeInput(recipe: Recipe): Omit<ProcessInput, "vessel"> {
     developer: bathFacts(recipe),
     carbonate: carbonateIn(developer),
     areaCm2: material.areaCm2,
+    pieces: material.pieces,
     material: material.kind,
     iodideRich: material.iodideRich,
     emulsion: material.emulsion,
@@ -134,6 +135,7 @@ function recipeInput(recipe: Recipe): Omit<ProcessInput, "vessel"> {
 /** Where the fields of a plan are in a recipe. */
 const PLACES: Readonly<Record<string, string>> = {
   areaCm2: "/material/areaCm2",
+  pieces: "/material/pieces",
   material: "/material/kind",
   iodideRich: "/material/iodideRich",
   emulsion: "/material/emulsion",

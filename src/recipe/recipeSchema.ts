@@ -99,6 +99,7 @@ const materialSchema = (): JsonSchema =>
       emulsion: one(["soft", "hardened"], "Soft is a plate or an unhardened film, which takes less heat."),
       iso: above0(1e5, "Speed, ISO arithmetic."),
       areaCm2: above0(1e6, "Area developed at once, in cm²."),
+      pieces: { ...from(1, 1000, "Sheets or plates developed at once; 1 when left out."), type: "integer" },
       iodideRich: yes("True for an iodide-rich or tabular film, which fixes more slowly."),
     },
     "The film, plate or paper.",

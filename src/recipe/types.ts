@@ -4,6 +4,7 @@
  */
 import type { Agitation } from "../agitation/agitation.js";
 import type { DeveloperBrew } from "../brew/brew.js";
+import type { BrewMaterial } from "../brew/brewCapacity.js";
 import type { Caution } from "../core/caution.js";
 import type { DocumentProblem } from "../core/schemaWords.js";
 import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
@@ -20,7 +21,7 @@ export interface RecipeMaterial {
   /** text, up to 200 characters */
   readonly name: string;
   /** what it is coated on */
-  readonly kind?: "film" | "plate" | "paper" | undefined;
+  readonly kind?: BrewMaterial | undefined;
   /** what light it sees; taken as panchromatic when left out */
   readonly sensitization?: Sensitization | undefined;
   /** soft as on a plate or an unhardened film, or hardened */
@@ -29,6 +30,8 @@ export interface RecipeMaterial {
   readonly iso?: number | undefined;
   /** area developed at once, cm² */
   readonly areaCm2?: number | undefined;
+  /** sheets or plates developed at once, 1 to 1000; 1 when left out */
+  readonly pieces?: number | undefined;
   /** an iodide-rich or tabular film, which fixes more slowly */
   readonly iodideRich?: boolean | undefined;
 }

@@ -79,21 +79,26 @@ function stepLines(
   return lines;
 }
 
+/** What a measuring cup shows: three digits, and no less than a tenth, below one millilitre two digits. */
+const inCup = (ml: number): number =>
+  ml < 1 ? Number(ml.toPrecision(2)) : Number(Number(ml.toPrecision(3)).toFixed(1));
+
 function materialText(
   material: ProcessMaterial,
   { materials, volume, dilution: diluted, stock, water }: PlanTexts,
 ): string {
   const { name, volumeMl, dilution, stockMl, waterMl, stocksMl = [] } = material;
+  const measured = (ml: number): string => volume(inCup(ml));
   // Each of several stocks is measured by itself, in the order of the dilution.
   const stocks = (whole: number): string =>
-    (stocksMl.length > 0 ? stocksMl : [whole]).map(volume).join(" + ");
+    (stocksMl.length > 0 ? stocksMl : [whole]).map(measured).join(" + ");
   const parts = [
     materials[name],
     ...(dilution === undefined ? [] : [diluted(dilution)]),
     ...(volumeMl === undefined ? [] : [volume(volumeMl)]),
     ...(stockMl === undefined || waterMl === undefined
       ? []
-      : [`(${stocks(stockMl)} ${stock}, ${volume(waterMl)} ${water})`]),
+      : [`(${stocks(stockMl)} ${stock}, ${measured(waterMl)} ${water})`]),
   ];
   return parts.join(" ");
 }

@@ -1,6 +1,12 @@
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { bathCapacity, filmAreaCm2, handbookUseLaw, type DeveloperBrew } from "../../src/index.js";
+import {
+  bathCapacity,
+  filmAreaCm2,
+  handbookUseLaw,
+  type Caution,
+  type DeveloperBrew,
+} from "../../src/index.js";
 import { anyOf } from "../helpers.js";
 const ROLL = filmAreaCm2("120");
 const PLATE = 9 * 12;
@@ -63,17 +69,19 @@ describe("bathCapacity", () => {
     expect(bathCapacity({ ...bath, use: { ...use, capacityCm2PerL: undefined } }).by).toBe("practice");
     expect(bathCapacity({ ...bath, usedCm2PerL: 5000 }).leftCm2).toBe(0);
   });
-  it("has a word for twelve plates in a cup of brew", () => {
-    expect(
-      bathCapacity({ brew: brewOf(40, 16, 250), material: "plate", areaCm2: 12 * PLATE }).cautions,
-    ).toMatchObject([
+  it("has a word for nine plates in a cup of brew, and a stop for twelve", () => {
+    const of = (count: number): readonly Caution[] =>
+      bathCapacity({ brew: brewOf(40, 16, 250), material: "plate", areaCm2: count * PLATE }).cautions;
+    // 12 × 108 cm² in 250 ml are 3.8 times the estimate, past 2^1.645 = 3.13 times.
+    expect(of(12)).toMatchObject([{ code: "bath-capacity-reached", severity: "stop" }]);
+    expect(of(9)).toMatchObject([
       {
         code: "bath-capacity-reached",
         severity: "warn",
         path: "/areaCm2",
         quantity: "cm2PerL",
         limit: expect.closeTo((4 * ROLL) / 1.5, 6),
-        actual: 4 * 12 * PLATE,
+        actual: 4 * 9 * PLATE,
         data: { by: "practice" },
       },
     ]);
@@ -83,7 +91,6 @@ describe("bathCapacity", () => {
     const trace = brewOf(0, 0.5);
     expect(bathCapacity({ brew: trace, areaCm2: 20 * ROLL }).cautions).toMatchObject([
       { code: "bath-past-agent", severity: "stop", path: "/areaCm2", quantity: "cm2PerL" },
-      { code: "bath-capacity-reached", severity: "warn" },
     ]);
     expect(codes({ brew: full, areaCm2: 4 * ROLL })).toEqual([]);
   });
@@ -93,10 +100,30 @@ describe("bathCapacity", () => {
         ({ code, severity, path }) => [code, severity, path],
       );
     expect(past({})).toEqual([["bath-past-capacity", "warn", "/usedCm2PerL"]]);
+    expect(past({ usedCm2PerL: 7000 })).toEqual([["bath-past-capacity", "stop", "/usedCm2PerL"]]);
+    // Four rolls a litre are an estimate: 5 % more are inside its rounding.
+    expect(past({ usedCm2PerL: 4.2 * ROLL })).toEqual([]);
+    expect(past({ usedCm2PerL: 4.3 * ROLL })).toEqual([["bath-past-capacity", "warn", "/usedCm2PerL"]]);
     expect(past({ capacityCm2PerL: 2999 })).toEqual([["bath-past-capacity", "stop", "/usedCm2PerL"]]);
     expect(past({ capacityCm2PerL: 3000 })).toEqual([]);
     expect(past({ capacityCm2PerL: 3000, areaCm2: 1 })).toEqual([
       ["bath-capacity-reached", "warn", "/areaCm2"],
+    ]);
+    expect(past({ capacityCm2PerL: 3000, areaCm2: 9000 })).toEqual([
+      ["bath-capacity-reached", "stop", "/areaCm2"],
+    ]);
+  });
+  it("tells one shortage once, by what is missing most", () => {
+    const said = (bath: Parameters<typeof bathCapacity>[0]): readonly unknown[] =>
+      bathCapacity(bath).cautions.map(({ code, severity }) => [code, severity]);
+    // One roll in half a litre of 1+50, the usual way: 9.8 ml of stock for a least of 10.
+    expect(said({ volumeMl: 500, dilution: "1+50", family: "p-aminophenol", areaCm2: ROLL })).toEqual([]);
+    expect(said({ volumeMl: 500, dilution: "1+100", family: "p-aminophenol", areaCm2: ROLL })).toEqual([
+      ["too-little-stock", "warn"],
+    ]);
+    // Four rolls in 100 ml: ten times the bath's capacity, six times its stock.
+    expect(said({ volumeMl: 100, dilution: "1+25", areaCm2: 4 * ROLL })).toEqual([
+      ["bath-capacity-reached", "stop"],
     ]);
   });
   it("asks for half a millilitre for each cm² of a dish", () => {
@@ -115,7 +142,6 @@ describe("bathCapacity", () => {
     }
     const dish = { areaCm2: PLATE, vessel: "tray" } as const;
     expect(bathCapacity({ volumeMl: 50, ...dish }).cautions).toMatchObject([
-      { code: "bath-capacity-reached" },
       {
         code: "thin-layer",
         severity: "warn",

@@ -80,8 +80,9 @@ describe("bathVerdict", () => {
         bathVerdict({ ...bath, use, usedCm2PerL }).cautions.filter(
           ({ code }) => code === "bath-past-capacity",
         );
-      expect(past(limit)).toEqual([]);
-      expect(past(limit * 1.01)).toMatchObject([{ severity: "warn", path: "/usedCm2PerL", limit }]);
+      expect(past(limit * 1.05)).toEqual([]);
+      expect(past(limit * 1.06)).toMatchObject([{ severity: "warn", path: "/usedCm2PerL", limit }]);
+      expect(past(limit * 3.2)).toMatchObject([{ severity: "stop", path: "/usedCm2PerL", limit }]);
     }
     // What is stated goes before what is reckoned, and of an unknown bath nothing is reckoned.
     const stated = bathVerdict({ brew, usedCm2PerL: 1000, capacityCm2PerL: 900 }).cautions[0];

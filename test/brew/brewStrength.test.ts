@@ -186,13 +186,13 @@ describe("what alkali, agents and restrainer do", () => {
       compensate(known, { strength: today, usedCm2PerL }).cautions.find(
         ({ code }) => code === "bath-past-capacity",
       );
-    expect(said(strength.capacityCm2PerL)).toBeUndefined();
-    expect(said(1.01 * strength.capacityCm2PerL)).toMatchObject({
+    expect(said(1.05 * strength.capacityCm2PerL)).toBeUndefined();
+    expect(said(1.06 * strength.capacityCm2PerL)).toMatchObject({
       severity: "warn",
       path: "/conditions/usedCm2PerL",
       limit: strength.capacityCm2PerL,
     });
-    expect(said(1.01 * strength.capacityCm2PerL, brewStrength(recipe, recipe))).toBeUndefined();
+    expect(said(1.06 * strength.capacityCm2PerL, brewStrength(recipe, recipe))).toBeUndefined();
     expect(() => said(1, { ...strength, capacityCm2PerL: 0 })).toThrow(
       expect.objectContaining({ path: "/conditions/strength/capacityCm2PerL" }),
     );

@@ -165,6 +165,10 @@ describe("check", () => {
     const { code, out } = ran(["check", "recipe.json"], files);
     expect(code).toBe(0);
     expect(out).toMatch(/recipe\.json: sound/);
+    const far = { "hot.json": { ...recipe, conditions: { temperatureC: 40 } } };
+    const hot = ran(["check", "hot.json"], far).out;
+    expect(hot).toContain("Stop: ");
+    expect(hot).not.toContain("sound");
     expect(ran(["check", "day.json", "--strict"], files).code).toBe(1);
   });
   it("tells each problem with line and column", () => {

@@ -317,15 +317,33 @@ describe("cautions of compensate", () => {
       path: "/conditions/agitation",
     });
     expect(cautionOf("stand", { ...known, agitation: "stand" }, { agitation: { everyS: 30 } })).toMatchObject(
-      { severity: "warn", path: "/conditions/agitation" },
+      { severity: "warn", path: "/baseline/agitation", data: { side: "baseline" } },
     );
-    expect(codes({ ...known, agitation: "stand" }, { agitation: "stand" })).toEqual([]);
+    // A stand time carried anywhere is rough, and once is enough.
+    const stood = { ...known, agitation: "stand" } as const;
+    for (const conditions of [{}, { agitation: "stand" }, { temperatureC: 20.5 }] as const)
+      expect(codes(stood, conditions).filter((code) => code === "stand")).toEqual(["stand"]);
     expect(codes(known, { agitation: { everyS: 180 } })).not.toContain("long-interval");
     expect(cautionOf("long-interval", known, { agitation: { everyS: 181 } })).toMatchObject({
       code: "long-interval",
       severity: "warn",
       path: "/conditions/agitation",
     });
+  });
+  it("warns of a push beside another contrast, which says one thing twice", () => {
+    const flat = { ...known, gamma: 0.6 };
+    expect(cautionOf("push-and-contrast", flat, { gamma: 0.75, pushStops: 1 })).toMatchObject({
+      severity: "warn",
+      path: "/conditions/pushStops",
+      actual: 1,
+    });
+    for (const conditions of [
+      { gamma: 0.75 },
+      { pushStops: 1 },
+      { gamma: 0.6, pushStops: 1 },
+      { gamma: 0.75, pushStops: 0 },
+    ])
+      expect(codes(flat, conditions)).not.toContain("push-and-contrast");
   });
   it("says stop past a bath's life and past its capacity", () => {
     const age = { kind: "life", lifeH: 1.5 } as const;

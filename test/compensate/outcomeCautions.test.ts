@@ -16,7 +16,7 @@ describe("the cautions about the answer as a whole", () => {
   it("call an interval wide above a ratio of 1.5, not at it", () => {
     const of = (highS: number): readonly Caution[] => {
       const cautions: Caution[] = [];
-      outcomeJudge(known, {}, false)(cautions, { timeS: 600, lowS: 500, highS }, [], []);
+      outcomeJudge(known, {}, false, [])(cautions, { timeS: 600, lowS: 500, highS }, [], [], {});
       return cautions;
     };
     // 1.5 × 500 s = 750 s; 751/500 = 1.502.

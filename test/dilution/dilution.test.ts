@@ -569,9 +569,15 @@ describe("stockCautions", () => {
   it("takes the least of all families where none is named: 6 ml a roll", () => {
     const bath = { dilution: "1+49", totalMl: 300, areaCm2: 516.128 };
     expect(stockCautions(bath)).toStrictEqual([]);
-    expect(stockCautions({ ...bath, totalMl: 299 })).toMatchObject([
-      { code: "too-little-stock", limit: 6, data: { mlPerRoll: 6, basis: "any" } },
+    expect(stockCautions({ ...bath, totalMl: 285 })).toMatchObject([
+      { code: "too-little-stock", severity: "warn", limit: 6, data: { mlPerRoll: 6, basis: "any" } },
     ]);
+  });
+  it("is silent inside the rounding of its figures, and stops at several times too little", () => {
+    const severity = (totalMl: number): string | undefined =>
+      stockCautions({ dilution: "1+49", totalMl, areaCm2: 516.128 })[0]?.severity;
+    // 6 ml a roll, good to a factor of 2 (assumed): 5 % of rounding, and 2^1.645 = 3.13 at the end of 90 %.
+    expect([286, 285, 96, 95].map(severity)).toEqual([undefined, "warn", "warn", "stop"]);
   });
   it("refuses values out of range, by code and path", () => {
     const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128 };

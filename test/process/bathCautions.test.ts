@@ -14,17 +14,17 @@ const facts = (list: readonly Caution[]): readonly unknown[] =>
 
 describe("a step of temperature", () => {
   it("is judged between neighbours", () => {
-    // 5 °F between trays: US Navy, NAVEDTRA 14262, p. 7-11. One temperature for all: Transactions of the SMPE
+    // 5 °F between trays, 2.8 °C, taken as 3: US Navy, NAVEDTRA 14262, p. 7-11. One temperature for all: Transactions of the SMPE
     // 18, 1924, p. 46.
-    expect(judged({ stop: { temperatureC: 17.3 } })).toEqual([]);
-    expect(facts(judged({ stop: { temperatureC: 17.2 } }))).toEqual([
+    expect(judged({ stop: { temperatureC: 17 } })).toEqual([]);
+    expect(facts(judged({ stop: { temperatureC: 16.9 } }))).toEqual([
       {
         code: "temperature-step",
         severity: "warn",
         path: "/baths/stop/temperatureC",
         quantity: "temperatureDifferenceC",
-        limit: 25 / 9,
-        actual: 20 - 17.2,
+        limit: 3,
+        actual: 20 - 16.9,
         data: { bath: "stop" },
       },
       expect.objectContaining({ path: "/baths/fix/temperatureC", data: { bath: "fix" } }),
@@ -260,12 +260,56 @@ describe("fixing and washing", () => {
   it("by counted inversions are for film after rapid fixer", () => {
     // Ilford/Harman, film technical sheets (from memory).
     const of = (fix: FixSetting, material?: "film" | "plate" | "paper", method: string = "changes") =>
-      codes(judged({ fix: { ...ready.fix, ...fix }, wash: { method } }, { material }));
+      codes(
+        judged(
+          { fix: material === "paper" ? fix : { ...ready.fix, ...fix }, wash: { method } },
+          { material },
+        ),
+      );
     expect(of({})).toEqual([]);
     expect(of({ kind: "plain" })).toEqual(["wash-unproven"]);
     expect(of({}, "plate")).toEqual(["wash-unproven"]);
     expect(of({}, "paper")).toEqual(["wash-unproven"]);
     expect(of({ kind: "plain" }, "paper", "soak")).toEqual([]);
+  });
+});
+
+describe("soft gelatin", () => {
+  const frills = (wash: object, more: object = {}, others: object = {}) =>
+    judged(
+      { fix: { ...ready.fix, kind: "plain" }, stop: { kind: "water" }, wash, ...others },
+      {
+        material: "plate",
+        emulsion: "soft",
+        ...more,
+      },
+    ).filter(({ code }) => code === "wash-frills");
+  it("frills past an hour of washing", () => {
+    // Common practice, the hour from memory. An hour is the usual wash after plain hypo.
+    expect(frills({})).toEqual([]);
+    expect(frills({ durationS: 3601 })).toMatchObject([
+      { severity: "warn", path: "/baths/wash", quantity: "timeS", limit: 3600, actual: 3601 },
+    ]);
+    expect(frills({ temperatureC: 15 })).toHaveLength(1);
+    expect(frills({ temperatureC: 15 }, { emulsion: "hardened" })).toEqual([]);
+    // Ten minutes after a clearing aid.
+    expect(frills({ temperatureC: 15 }, {}, { clearingAid: {} })).toEqual([]);
+  });
+});
+
+describe("paper", () => {
+  const paper = (fix: object) => judged({ fix, wash: {} }, { material: "paper" });
+  it("has no clearing time, so nothing is said of one", () => {
+    expect(paper({})).toEqual([]);
+    expect(paper({ times: 3 })).toMatchObject([{ code: "unknown-field", path: "/baths/fix/times" }]);
+    // 1 to 2 min in rapid fixer (from memory), half of 10 min in plain hypo (common practice).
+    expect(paper({ durationS: 60 })).toEqual([]);
+    expect(paper({ durationS: 59 })).toMatchObject([{ code: "short-fix", limit: 60, actual: 59, data: {} }]);
+    expect(paper({ kind: "plain", durationS: 299 })).toMatchObject([{ code: "short-fix", limit: 300 }]);
+    expect(paper({ durationS: 601 })).toMatchObject([{ code: "long-fix", limit: 600 }]);
+  });
+  it("may still be fixed in a bath that a scrap of film shows to be spent", () => {
+    expect(codes(paper({ clearingS: 90, freshClearingS: 40 }))).toEqual(["fixer-spent"]);
   });
 });
 

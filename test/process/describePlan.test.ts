@@ -22,26 +22,30 @@ describe("a plan for the wall", () => {
       wash: { method: "soak", durationS: 500, temperatureC: 18.5 },
       fix: { clearingS: 40, times: 3 },
     } as const;
-    expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths })).slice(0, 20)).toEqual([
+    expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths })).slice(0, 24)).toEqual([
       "0:00 develop, 8:30 at 20.0 °C",
       "  0:00 Pour in the developer.",
       "  0:00 Invert the tank for 30 s.",
+      "  0:30 Tap out the bubbles.",
       "  1:00 Invert the tank for 5 s. Every 1:00 until 8:00.",
       "  8:20 Pour out and drain: this takes 10 s.",
       "8:30 stop, 0:30 at 20.0 °C",
       "  8:30 Pour in the stop bath.",
-      "  8:30 Invert the tank for 30 s.",
+      "  8:30 Invert the tank for 20 s.",
+      "  8:50 Pour out and drain: this takes 10 s.",
       "9:00 fix, 2:00 at 20.0 °C",
       "  9:00 Pour in the fixing bath.",
       "  9:00 Invert the tank for 15 s.",
-      "  9:40 It should be clear by now. If not, wait until it is, then fix for as long again.",
       "  10:00 Invert the tank for 5 s.",
+      "  10:00 The lid may come off for a look.",
+      "  10:00 It should be clear by now. If not, wait until it is, then fix for as long again.",
+      "  10:50 Pour the fixing bath back into its bottle and drain: this takes 10 s.",
       "11:00 wash, 8:20 at 18.5 °C",
       "  11:00 Fill with fresh water.",
       "  11:00 Leave it in the water.",
       "  14:00 Change the water. Every 3:00 until 17:00.",
       "In all 19:20.",
-      "Have ready: developer 1+2 500 ml (166.7 ml stock, 333.3 ml water); stop bath 1+19 500 ml (25 ml stock, 475 ml water); fixing bath 500 ml; wash water 1500 ml.",
+      "Have ready: developer 1+2 500 ml (167 ml stock, 333 ml water); stop bath 1+19 500 ml (25 ml stock, 475 ml water); fixing bath 500 ml; wash water 1500 ml.",
       "Always: Wear gloves and glasses. Keep the baths away from food.",
     ]);
   });
@@ -110,6 +114,16 @@ describe("a plan for the wall", () => {
     ["stock alone", { name: "developer", volumeMl: 500, stockMl: 50 }, "Have ready: developer 500 ml."],
     ["water alone", { name: "developer", volumeMl: 500, waterMl: 450 }, "Have ready: developer 500 ml."],
     ["no volume", { name: "developer", dilution: "1+9" }, "Have ready: developer 1+9."],
+    [
+      "what a cup shows",
+      { name: "developer", volumeMl: 500, stockMl: 9.804, waterMl: 490.196 },
+      "Have ready: developer 500 ml (9.8 ml stock, 490 ml water).",
+    ],
+    [
+      "a few drops",
+      { name: "developer", volumeMl: 1125, stockMl: 0.4567, waterMl: 1124.5433 },
+      "Have ready: developer 1125 ml (0.46 ml stock, 1120 ml water).",
+    ],
   ])("tells a mixture only where both parts are there: %s", (_, material, line) => {
     expect(describePlan({ ...plan, materials: [material] })).toContain(line);
   });
@@ -175,6 +189,14 @@ describe("another language", () => {
           { agitation: { everyS: 30 }, dilution: "stock" },
         ),
       }),
+      planProcess({
+        ...hut,
+        vessel: "drum",
+        agitation: "stand",
+        emulsion: "soft",
+        baths: { fix: cold, wash: { durationS: 4000 } },
+      }),
+      planProcess({ ...hut, material: "paper", baths: { fix: { durationS: 20 }, wash: {} } }),
       replaceDevelopment(planProcess(hut), { atS: 300, remainingS: 3 }),
     ];
     const seen = new Set<string>();

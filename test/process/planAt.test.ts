@@ -23,26 +23,27 @@ describe("planAt", () => {
     [
       "pour-in and agitation run together",
       0,
-      ["develop", ["pour-in", "agitate"], [60, "agitate"], 300, 2250, false],
+      ["develop", ["pour-in", "agitate"], [30, "tap"], 300, 2250, false],
     ],
-    ["a moment runs for a second", 1, ["develop", ["agitate"], [60, "agitate"], 299, 2249, false]],
-    ["between agitations none runs", 30, ["develop", [], [60, "agitate"], 270, 2220, false]],
+    ["a moment runs for a second", 1, ["develop", ["agitate"], [30, "tap"], 299, 2249, false]],
+    ["the tap is a moment", 30, ["develop", ["tap"], [60, "agitate"], 270, 2220, false]],
+    ["between agitations none runs", 31, ["develop", [], [60, "agitate"], 269, 2219, false]],
     ["the beat goes on", 64.5, ["develop", ["agitate"], [120, "agitate"], 235.5, 2185.5, false]],
     ["pouring out runs to the end", 299, ["develop", ["pour-out"], [300, "pour-in"], 1, 1951, false]],
     [
       "at an end the next step has begun",
       300,
-      ["stop", ["pour-in", "agitate"], [330, "pour-in"], 30, 1950, false],
+      ["stop", ["pour-in", "agitate"], [320, "pour-out"], 30, 1950, false],
     ],
-    ["the look for clearing is a moment", 370, ["fix", ["check-clear"], [390, "agitate"], 80, 1880, false]],
+    [
+      "the look for clearing is a moment",
+      390,
+      ["fix", ["agitate", "light-on", "check-clear"], [440, "pour-out"], 60, 1860, false],
+    ],
     ["the last cue has none after it", 500, ["wash", ["run-water"], undefined, 1750, 1750, false]],
     ["the end is over", 2250, ["wash", [], undefined, 0, 0, true]],
     ["past the end stays over", 9999, ["wash", [], undefined, 0, 0, true]],
-    [
-      "before the start is the start",
-      -5,
-      ["develop", ["pour-in", "agitate"], [60, "agitate"], 300, 2250, false],
-    ],
+    ["before the start is the start", -5, ["develop", ["pour-in", "agitate"], [30, "tap"], 300, 2250, false]],
   ])("%s", (_, timeS, answer) => {
     expect(shown(planAt(plan, timeS))).toEqual(answer);
   });

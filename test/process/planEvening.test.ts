@@ -42,7 +42,7 @@ describe("an evening", () => {
 
   // 250 ml a roll (common practice), plates at 7.5 g/m² of silver against 5 (from memory): 3 plates in a cup.
   it("says where twelve plates in a cup are too many for the developer", () => {
-    const { plates } = planEvening({
+    const { plates, stopped } = planEvening({
       ...hut,
       vessel: "tray",
       knowledge: {},
@@ -52,8 +52,10 @@ describe("an evening", () => {
     const said = plates.map(({ plan }) => codes(plan.cautions).find((code) => code.startsWith("bath-")));
     expect(said).toEqual([
       ...[undefined, undefined, undefined, "bath-capacity-reached"],
-      ...Array.from({ length: 8 }, () => "bath-past-capacity"),
+      ...Array.from({ length: 6 }, () => "bath-past-capacity"),
     ]);
+    // Ten plates are 3.14 times the estimate, past the upper end of its 90 % range.
+    expect(stopped).toMatchObject({ plate: 10, usedCm2PerL: 4320 });
     const own = planEvening({ ...hut, volumeMl: 250, developer: { capacityCm2PerL: 900 } });
     expect(own.plates.map(({ plan }) => codes(plan.cautions).includes("bath-capacity-reached"))).toEqual([
       ...[false, false, true],
@@ -101,6 +103,13 @@ describe("an evening", () => {
     ]);
     // The fixing bath is not topped up.
     expect(plates[3]!.fixUsedCm2PerL).toBe(648);
+  });
+
+  it("takes a thousand plates at most", () => {
+    const plates = Array.from({ length: 1001 }, () => plate);
+    expect(refusal(() => planEvening({ ...hut, plates }))).toBe(
+      "RangeError planEvening /input/plates out-of-range",
+    );
   });
 
   it("stops at the first plate with a stop, in the developer or in the fixing bath", () => {

@@ -96,6 +96,23 @@ describe("an acid stop on soft gelatin", () => {
   });
 });
 
+describe("how many sheets a recipe develops at once", () => {
+  const movement = (pieces?: number): string =>
+    planRecipe(
+      { ...recipe, material: { name: "paper", kind: "paper", pieces } },
+      {
+        vessel: "tray",
+      },
+    ).handling.movement;
+  it("decides whether they are shuffled: a single one cannot be", () => {
+    expect([undefined, 1, 2, 12].map(movement)).toEqual(["rock", "rock", "shuffle", "shuffle"]);
+  });
+  it.each([0, 1.5, 1001])("is refused as %d", (pieces) => {
+    const check = checkRecipe({ ...recipe, material: { name: "paper", kind: "paper", pieces } });
+    expect(check.ok ? [] : check.problems.map(({ path }) => path)).toEqual(["/material/pieces"]);
+  });
+});
+
 describe("whether the developer of a recipe is enough", () => {
   const said = (one: Recipe, options: Omit<Parameters<typeof planRecipe>[1], "vessel"> = {}): unknown[] =>
     planRecipe(one, { vessel: "tray", ...options })
@@ -105,9 +122,8 @@ describe("whether the developer of a recipe is enough", () => {
   it("is told once, of the bath that is planned, with its place", () => {
     expect(said(recipe)).toEqual([]);
     expect(said(recipe, { volumeMl: 90 })).toEqual([
-      ["bath-capacity-reached", "warn", "/material/areaCm2"],
-      ["thin-layer", "warn", "/options/volumeMl"],
       ["too-little-stock", "warn", "/options/volumeMl"],
+      ["thin-layer", "warn", "/options/volumeMl"],
     ]);
     const full = { ...recipe, developer: { ...recipe.developer, capacityCm2PerL: 1000 } } as Recipe;
     expect(said(full, { conditions: { usedCm2PerL: 2000 } })).toEqual([

@@ -81,6 +81,7 @@ const material: Fields<RecipeMaterial> = {
   emulsion: "text?",
   iso: "number?",
   areaCm2: "number?",
+  pieces: "number?",
   iodideRich: "boolean?",
 };
 const limits = { hydroquinone: "boolean?", capacityCm2PerL: "number?", keepingLimitH: "number?" } as const;

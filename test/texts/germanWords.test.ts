@@ -151,9 +151,9 @@ describe("the words of the command", () => {
         words.strength("1.25"),
         words.table([1, 3]),
         words.printed("9:00", "9:15"),
-        words.sound(0),
-        words.sound(1),
-        words.sound(2),
+        words.sound(0, false),
+        words.sound(1, false),
+        words.sound(2, false),
         words.figure("1.5"),
       ];
     });

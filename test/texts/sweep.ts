@@ -60,6 +60,7 @@ const diluted = [
 ];
 answer({}, { dilution: "1+20" }, { dilution: { kind: "table", rows: diluted } });
 answer({ agitation: { everyS: 30 } }, { agitation: "stand" });
+answer({ agitation: "stand" }, {});
 answer({ agitation: { everyS: 30 } }, { agitation: { everyS: 300 } });
 answer({ gamma: 0.6 }, { gamma: 1.7 });
 answer({ gamma: 0.6 }, { gamma: 0.02 });
@@ -370,6 +371,24 @@ const stored = structuredClone(learned[0]!) as { baseline: { timeS: number } };
 stored.baseline.timeS *= 1.2;
 add(predict(stored as never, { temperatureC: 16 }).cautions);
 add(compensate({ timeS: 777, temperatureC: 20 }, { temperatureC: 18 }, learned[0]).cautions);
+answer({ gamma: 0.6 }, { gamma: 0.75, pushStops: 1 });
+add(
+  planProcess({
+    vessel: "drum",
+    timeS: 600,
+    temperatureC: 20,
+    agitation: "stand",
+    emulsion: "soft",
+    baths: { fix: { clearingS: 60, times: 2 }, wash: { durationS: 4000 } },
+  }).cautions,
+  planProcess({
+    vessel: "tray",
+    timeS: 100,
+    temperatureC: 20,
+    material: "paper",
+    baths: { fix: { durationS: 20 }, wash: {} },
+  }).cautions,
+);
 
 /** Every caution that these calls gave. */
 export const cautions: readonly Caution[] = found;

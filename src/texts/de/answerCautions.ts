@@ -76,9 +76,9 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
         ? `Bei 1+${zahl(actual)} ist weniger Konzentrat im Bad, als irgendwo gedruckt ist: 1+${zahl(limit)}.`
         : `Das Bad ist ${zahl(actual, 2)}-mal schwächer oder stärker als das der bekannten Zeit. ` +
           `Gedruckte Tabellen reichen ${zahl(limit)}-mal so weit.`,
-  "stand": () =>
-    "Standentwicklung hängt davon ab, wie sich der Entwickler örtlich erschöpft. " +
-    "Die Zeit ist nur ein Anhalt.",
+  "stand": ({ data }) =>
+    (data.side === "baseline" ? "Die bekannte Zeit gilt für Standentwicklung. Diese " : "Standentwicklung ") +
+    "hängt davon ab, wie sich der Entwickler örtlich erschöpft. Die Zeit ist nur ein Anhalt.",
   "long-interval": ({ limit, actual }) =>
     `${dauer(actual)} zwischen zwei Bewegungen. Das Gesetz der Bewegung gilt bis ${dauer(limit)}.`,
   "near-limit": ({ limit, actual, data: { side } }) =>
@@ -160,6 +160,8 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     `Ein Push um ${stops(actual)} hebt die Mitteltöne. Die Schatten gewinnen höchstens ` +
     `${stops(data.shadowStops)}.`,
   "pull-far": ({ limit }) => `Bei mehr als ${stops(-limit)} Pull bleibt das Negativ flau.`,
+  "push-and-contrast": () =>
+    "Ein Push ist ein anderer Kontrast. Beides zusammen zählt dasselbe doppelt. Eines weglassen.",
   "not-iso-contrast": ({ limit, actual }) =>
     `Die Dichte steigt über 1,30 in log H um ${stellen(actual, 2)} statt ${stellen(limit, 2)}. ` +
     `Das ist eine Empfindlichkeit für diese Entwicklung, keine nach ISO.`,

@@ -54,7 +54,7 @@ export const mixing: MixingTexts = {
       `Mit Wasser auf ${kurz(volumeMl)} ml auffüllen und auf ${grad(temperatureC, unit)} bringen.`,
     "rest": ({ minutes = [5, 10], lifeH }) =>
       `${minutes.map((one) => zahl(one)).join(" bis ")} min stehen lassen, bis die Blasen weg sind. ` +
-      `Einmal benutzen.${lifeH === undefined ? "" : ` Es hält etwa ${kurz(lifeH)} h.`}`,
+      `Nicht für einen anderen Tag aufheben.${lifeH === undefined ? "" : ` Es hält etwa ${kurz(lifeH)} h.`}`,
     "label": () => "Beschriften, von Kindern fernhalten, nach örtlicher Vorschrift entsorgen.",
   },
 };

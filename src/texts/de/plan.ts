@@ -87,13 +87,16 @@ function cue(
     case "stand":
       return stands[step] ?? "Stehen lassen.";
     case "pour-out": {
-      const what = inTray ? "Herausheben" : "Ausgießen";
+      const bottle = step === "fix" ? "Fixierbad zurück in seine Flasche gießen" : "Ausgießen";
+      const what = inTray ? "Herausheben" : bottle;
       return durationS > 0 ? `${what} und abtropfen lassen: das dauert ${dauer(durationS)}.` : `${what}.`;
     }
     case "rinse":
       return durationS > 0 ? "In gewechseltem Wasser spülen, dabei bewegen." : "Mit Wasser spülen.";
     case "check-clear":
-      return "Jetzt sollte es klar sein. Sonst warten, bis es klar ist, und noch einmal so lange fixieren.";
+      return vessel === "drum"
+        ? "Es sollte klar sein. Sonst das Fixierbad wieder eingießen und noch einmal so lange fixieren."
+        : "Jetzt sollte es klar sein. Sonst warten, bis es klar ist, und noch einmal so lange fixieren.";
     case "fill":
       return "Mit frischem Wasser füllen.";
     case "run-water":
@@ -107,7 +110,8 @@ function cue(
       return inTray ? `Weißes Licht aus: ${alone}.` : `Eingelegt ${loaded}: geschlossen halten.`;
     }
     case "light-on":
-      return inTray ? "Weißes Licht darf an." : "Der Deckel darf ab.";
+      if (inTray) return "Weißes Licht darf an.";
+      return vessel === "drum" ? "Der Deckel darf ab." : "Zum Nachsehen darf der Deckel ab.";
     case "top-up":
       return `${ml(data.volumeMl)} gebrauchten Entwickler abgießen und ebenso viel frischen zugeben.`;
     case "temper":

@@ -32,12 +32,19 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `Das Ablaufen dauert ${dauer(actual)}, die Entwicklung ${dauer(limit)}. Bad kühlen oder verdünnen.`,
   "late-pour": ({ limit, actual }) =>
     `Das Ablaufen endet ${dauer(limit - actual)} nach der Entwicklungszeit.`,
+  "drum-not-turned": () =>
+    "Wenig Bad in einer liegenden Trommel benetzt nur, was unten ist. " +
+    "Ohne Pause drehen, und die Zeit dafür nehmen.",
   "temperature-step": ({ limit, actual, data }, unit) =>
     `Der Schritt um ${gradWeit(actual, unit)} vor „${wort(steps, data.bath)}“ kann Runzelkorn geben. ` +
-    `Auf ${gradWeit(limit, unit)} angleichen.`,
+    (data.bath === "wash" ? "Vor dem Wässern" : "Zwischen Bädern") +
+    ` auf ${gradWeit(limit, unit)} angleichen.`,
   "no-fix": () => "Kein Fixierbad vorgesehen. Das Bild hält am Licht nicht.",
   "no-wash": () => "Kein Wässern vorgesehen. Fixierer in der Gelatine verfärbt und bleicht das Bild.",
-  "short-fix": ({ limit, data }) => `Kürzer fixiert als ${zahl(data.times)} Klärzeiten (${dauer(limit)}).`,
+  "short-fix": ({ limit, data }) =>
+    data.times === undefined
+      ? `Kürzer fixiert als ${dauer(limit)}, was Papier mindestens braucht.`
+      : `Kürzer fixiert als ${zahl(data.times)} Klärzeiten (${dauer(limit)}).`,
   "long-fix": ({ limit }) =>
     `Über ${dauer(limit)} bleicht Schnellfixierer feine Einzelheiten. Ein frisches oder wärmeres Bad nehmen.`,
   "fixer-spent": ({ limit, actual }) =>
@@ -52,6 +59,9 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "wash-unproven": () =>
     "Wässern mit gezähltem Kippen ist für Film nach Schnellfixierer beschrieben. " +
     "Fließendes Wasser nehmen oder das Wasser wechseln.",
+  "wash-frills": ({ limit }) =>
+    `Weiche Gelatine kann sich nach ${dauer(limit)} im Wasser kräuseln oder ablösen. ` +
+    "Mit einer Wässerungshilfe kürzer wässern, oder vorher in Alaun härten.",
   "clearing-assumed": ({ actual }) =>
     `Eine Klärzeit von ${dauer(actual)} ist angenommen. An einem Reststück messen.`,
   "fixing-split": ({ data }) =>
