@@ -19,7 +19,8 @@ const english = {
   brew: "The brew",
   amount: (spoons: string, spoonMl: string, grams: string, name: string) =>
     `${spoons} level spoons of ${spoonMl} (${grams}) ${name}`,
-  solution: (percent: number) => `as a solution of ${percent} %`,
+  solution: (volume: string, percent: number, name: string) =>
+    `${volume} of a solution of ${percent} % ${name}`,
   tablets: (count: string, name: string) => `${count} × ${name}`,
   weight: (grams: string, name: string) => `${grams} ${name}`,
   lives: (hours: string) => `It lives about ${hours}.`,
@@ -56,7 +57,7 @@ const german: ShelfWords = {
   spoonOf: (ml) => `einem Löffel von ${ml}`,
   brew: "Der Ansatz",
   amount: (spoons, spoonMl, grams, name) => `${spoons} gestrichene Löffel von ${spoonMl} (${grams}) ${name}`,
-  solution: (percent) => `als Lösung von ${percent} %`,
+  solution: (volume, percent, name) => `${volume} einer Lösung von ${percent} % ${name}`,
   tablets: (count, name) => `${count} × ${name}`,
   weight: (grams, name) => `${grams} ${name}`,
   lives: (hours) => `Er hält etwa ${hours}.`,

@@ -154,18 +154,38 @@ describe("what is taken from the shelf", () => {
 
   it("measures caustic soda and bromide as a 10 % solution", () => {
     const { spoons } = found(["instant-coffee", "baking-soda", "sodium-hydroxide", "potassium-bromide"]);
-    for (const [ingredient, massG, count] of [
-      ["sodium-hydroxide", 5, 10],
-      ["potassium-bromide", 0.5, 1],
+    for (const [ingredient, massG, solutionMl] of [
+      ["sodium-hydroxide", 5, 50],
+      ["potassium-bromide", 0.5, 5],
     ] as const)
       expect(spoons.find((one) => one.ingredient === ingredient)).toEqual({
         ingredient,
         massG,
-        spoons: count,
-        spoonMl: 5,
+        solutionMl,
         solutionPercent: 10,
       });
   });
+
+  it.each([5, 33, 250, 1000, 20000])(
+    "pours in the steps the millilitres of the list, in %d ml of bath",
+    (ml) => {
+      const shelf: ShelfItem[] = ["instant-coffee", "baking-soda", "sodium-hydroxide", "potassium-bromide"];
+      for (const more of ["ascorbic-acid", "soda-anhydrous", "brewed-coffee"] as const) {
+        const proposal = propose([...shelf, more], { volumeMl: ml });
+        if (proposal.brew === undefined) continue;
+        const listed = proposal.spoons.filter(({ solutionMl }) => solutionMl !== undefined);
+        expect(listed.length).toBeGreaterThan(0);
+        for (const { ingredient, solutionMl, massG } of listed) {
+          const [made, pour] = proposal.steps.filter((step) => step.ingredient === ingredient);
+          expect(made!.waterMl! / made!.massG!).toBeGreaterThanOrEqual(10);
+          expect([pour!.solutionMl, pour!.massG]).toEqual([
+            expect.closeTo(solutionMl!, 9),
+            expect.closeTo(massG, 9),
+          ]);
+        }
+      }
+    },
+  );
 
   it("counts plates as soft: no bath above pH 11", () => {
     const shelf: ShelfItem[] = ["ascorbic-acid", "trisodium-phosphate", "instant-coffee"];

@@ -61,6 +61,14 @@ export const ingredients: Readonly<Record<Ingredient, string>> = {
   "citric-acid": "Zitronensäure, wasserfrei",
 };
 
+/** The same in the accusative: what is taken or weighed. */
+export const ingredientsTaken: Readonly<Record<Ingredient, string>> = {
+  ...ingredients,
+  "instant-coffee": "löslichen Kaffee",
+  "decaffeinated-coffee": "entkoffeinierten löslichen Kaffee",
+  "brewed-coffee": "starken Filterkaffee",
+};
+
 export const hazards: Readonly<Record<IngredientHazard, string>> = {
   "burns":
     "Verätzt Augen und Haut: Schutzbrille, Handschuhe, in kaltes Wasser geben, nie Wasser darauf gießen.",
