@@ -77,12 +77,12 @@ export function capacityOf(where: string, bath: CapacityBath): BathCapacity {
   const cautions: Caution[] = [...unreadFields("", bath, FIELDS)];
   const after = { path: "/areaCm2", quantity: "cm2PerL", actual: afterCm2PerL } as const;
   if (isPast(afterCm2PerL, allAgentCm2PerL))
-    cautions.push(say("stop", "bath-past-agent", { ...after, limit: allAgentCm2PerL }));
+    cautions.push(say("bath-past-agent", "stop", { ...after, limit: allAgentCm2PerL }));
   if (isPast(usedCm2PerL, cm2PerL))
     for (const one of capacityCautions(usedCm2PerL, cm2PerL))
       cautions.push({ ...one, severity: stated ? "stop" : "warn", path: "/usedCm2PerL" });
   else if (isPast(afterCm2PerL, cm2PerL))
-    cautions.push(say("warn", "bath-capacity-reached", { ...after, limit: cm2PerL, data: { by } }));
+    cautions.push(say("bath-capacity-reached", "warn", { ...after, limit: cm2PerL, data: { by } }));
   const floorCm2 = floorOf(where, bath);
   cautions.push(...thinLayer(volumeMl, floorCm2));
   const stock = areaCm2 !== undefined && dilution !== undefined && brew === undefined;

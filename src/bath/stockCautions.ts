@@ -47,7 +47,7 @@ export function stockCautions(question: StockQuestion): readonly Caution[] {
   const limit = leastStockMl(where, question, areaCm2);
   if (!isPast(limit, stockMl)) return [];
   return [
-    say("warn", "too-little-stock", {
+    say("too-little-stock", "warn", {
       path: "/totalMl",
       quantity: "volumeMl",
       limit,

@@ -23,7 +23,7 @@ function causticCautions(read: ReadBrew): Caution[] {
   const stop = isPast(needMl, haveMl);
   if (!stop && !isPast(needMl + restMl, haveMl)) return [];
   return [
-    say(stop ? "stop" : "warn", "too-concentrated", {
+    say("too-concentrated", stop ? "stop" : "warn", {
       quantity: "volumeMl",
       limit: needMl,
       actual: haveMl,
@@ -46,7 +46,7 @@ function undissolved({ parts, volumeMl, temperatureC }: ReadBrew): Caution[] {
     const limit = 10 * (solubility(ingredient, temperatureC) ?? Infinity);
     if (!isPast(gPerL, limit)) return [];
     return [
-      say("warn", "undissolved", { path, quantity: "gPerL", limit, actual: gPerL, data: { ingredient } }),
+      say("undissolved", "warn", { path, quantity: "gPerL", limit, actual: gPerL, data: { ingredient } }),
     ];
   });
 }

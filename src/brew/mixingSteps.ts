@@ -1,5 +1,6 @@
 import type { Caution } from "../core/caution.js";
 import { handbookIngredients, type Ingredient, type IngredientData } from "../handbook/ingredients.js";
+import { REST_S } from "../handbook/rest.js";
 import { readBrew, type DeveloperBrew, type ReadPart, type SpoonHeap } from "./brew.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
@@ -139,7 +140,7 @@ export function mixingSteps(brew: DeveloperBrew): readonly MixingStep[] {
   }
   drafts.push(
     { do: "make-up", volumeMl, temperatureC },
-    { do: "rest", minutes: [5, 10], ...(lifeH > 0 ? { lifeH } : {}) },
+    { do: "rest", minutes: [REST_S.least / 60, REST_S.most / 60], ...(lifeH > 0 ? { lifeH } : {}) },
     { do: "label" },
   );
   return numbered(drafts);

@@ -82,5 +82,5 @@ function tooLarge(
   { low }: HandbookRange,
 ): readonly Caution[] {
   const figures = { path: "/massG", quantity: "massG", limit: low, actual: massG } as const;
-  return [say("warn", "spoon-too-large", { ...figures, data: { ingredient, spoons } })];
+  return [say("spoon-too-large", "warn", { ...figures, data: { ingredient, spoons } })];
 }

@@ -405,6 +405,15 @@ describe("scaleBrew", () => {
 });
 
 describe("what is no brew", () => {
+  it("more than thirty parts", () => {
+    const parts = (count: number): DeveloperBrew =>
+      brewOf(...Array.from({ length: count }, () => part("borax", 1)));
+    expect(brewPh(parts(30)).ph).toBeGreaterThan(9);
+    expect(() => brewPh(parts(31))).toThrow(
+      expect.objectContaining({ path: "/brew/ingredients", actual: 31, expected: { most: 30 } }),
+    );
+  });
+
   const soda = part("soda-anhydrous", 54);
   const known = quoted(Object.keys(handbookIngredients));
   it.each([

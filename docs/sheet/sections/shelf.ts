@@ -317,7 +317,9 @@ export const shelfSection: MakeSection = (store) => {
     } else {
       const { add } = proposal;
       const help =
-        add === "more-bath" || add === "warm-water" ? words.more[add] : ingredientName(add, language);
+        add === "more-bath" || add === "warm-water" || add === "cool-water"
+          ? words.more[add]
+          : ingredientName(add, language);
       put(spoons, []);
       say(facts, `${reasonText(proposal, language)} ${words.add}: ${help}.`);
       put(cautions, said(proposal.cautions));
