@@ -5,7 +5,7 @@ import type { Caution } from "../core/caution.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { degrees } from "../core/digits.js";
 import type { MixingStep, MixingWord } from "./mixingSteps.js";
-import { roundSpoons } from "./roundSpoons.js";
+import { countedSpoons } from "./roundSpoons.js";
 import { ingredientText, rangeText } from "./text.js";
 
 /** What the sentence of a step is made from. */
@@ -27,7 +27,7 @@ function amountOf(step: MixingStepData): string {
   const grams = `${short(massG)} g`;
   if (spoons === undefined) return `${grams} ${nameOf(step)}`;
   const filled = `${heap as string} spoon${spoons === 1 ? "" : "s"} of ${short(spoonMl)} ml`;
-  return `${String(roundSpoons(spoons))} ${filled} (${grams}) ${nameOf(step)}`;
+  return `${String(countedSpoons(spoons))} ${filled} (${grams}) ${nameOf(step)}`;
 }
 
 /** The water for each gram of a solution. */

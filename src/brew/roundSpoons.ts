@@ -18,9 +18,13 @@ import { inRange } from "../core/guards.js";
  * ```
  */
 export function roundSpoons(spoons: number): number {
-  const given = inRange("roundSpoons/spoons", spoons, 0, 1e9);
-  const quarters = Math.round(4 * given) / 4;
+  return countedSpoons(inRange("roundSpoons/spoons", spoons, 0, 1e9));
+}
+
+/** The same for a sentence, which throws nothing. */
+export function countedSpoons(spoons: number): number {
+  const quarters = Math.round(4 * spoons) / 4;
   // Less than an eighth is said as it is: none would be wrong.
-  if (quarters === 0) return given;
-  return quarters < 10 ? quarters : Math.round(given);
+  if (quarters === 0) return spoons;
+  return quarters < 10 ? quarters : Math.round(spoons);
 }

@@ -2,7 +2,7 @@
  * How to mix a brew, in German.
  */
 import type { MixingStepData } from "../../brew/mixingText.js";
-import { roundSpoons } from "../../brew/roundSpoons.js";
+import { countedSpoons } from "../../brew/roundSpoons.js";
 import type { MixingTexts } from "../../text/mixingTexts.js";
 import { cautions } from "./cautions.js";
 import { grad, wort, zahl } from "./figures.js";
@@ -24,7 +24,7 @@ function amount({ ingredient, massG = 0, spoons, spoonMl = 0, heap = "level" }: 
   const grams = `${kurz(massG)} g`;
   if (spoons === undefined) return `${grams} ${name}`;
   const filled = heaps[heap]?.[spoons === 1 ? 0 : 1] ?? heap;
-  return `${zahl(roundSpoons(spoons), 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
+  return `${zahl(countedSpoons(spoons), 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
 }
 
 const solution = ({ ingredient, solutionMl = 0, solutionPercent = 0 }: MixingStepData): string =>
