@@ -9,7 +9,10 @@ import { vessels } from "../handbook/process.js";
 export interface BrewLifeOptions {
   /** depth of the bath in an open vessel, mm, 1 to 1000; 10 when left out */
   readonly depthMm?: number | undefined;
-  /** a drum turns a thin film of bath through air and halves the depth; `"tray"` when left out, as a tank does */
+  /**
+   * a drum turns a thin film of bath through air and halves the depth; a tank counts as a tray, and
+   * `"tray"` when left out
+   */
   readonly vessel?: "tank" | "tray" | "drum" | undefined;
 }
 
@@ -29,14 +32,15 @@ export interface BrewLife {
 }
 
 /**
- * 57 mmol/l of alkaline vitamin C in an open dish: full black to 1.5 h, slightly weak at 2 h, none at 2.5 h. 2 h
- * is taken as its life.
+ * 57 mmol/l of alkaline vitamin C in an open dish: full black to 1.5 h, slightly weak at 2 h, none at 2.5 h.
+ * 2 h is taken as its life.
  */
 const DATUM_H = 2;
 const DATUM_MMOL_PER_L = 57;
 /**
- * What depth and vessel do to a life that was measured in a dish (assumed: nothing measures it): air gets at a
- * bath through its surface, and a tank is inverted with the air in it. So depth lengthens by half at most.
+ * What depth and vessel do to a life that was measured in a dish: assumed, since nothing measures it. Air
+ * gets at a bath through its surface, and a tank is inverted with the air in it. So depth lengthens by half
+ * at most.
  */
 const DEPTH_MM = 10;
 const DEPTH_LEAST = 0.5;
@@ -52,8 +56,8 @@ const COFFEE_MMOL_PER_G = 1.07;
 const DECADES_PER_PH = 0.43;
 
 const SOURCES: readonly string[] = [
-  "Shinkawa Photographic Laboratory, 2015: strips every half hour (57 mmol/l of alkaline vitamin C: full " +
-    "black to 1.5 h, slightly weak at 2 h, none at 2.5 h; 2 h is taken)",
+  "Shinkawa Photographic Laboratory, 2015 (57 mmol/l of vitamin C: full black to 1.5 h, slightly weak at " +
+    "2 h, none at 2.5 h)",
   "X. M. Shu, Kinetics research on the oxidation of L-ascorbic acid, 2007 (abstract): 0.43 decades per pH",
   "common practice: use within the hour; sulphite keeps a bath for a day",
 ];

@@ -90,9 +90,8 @@ const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sul
 const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
 
 /**
- * How to mix a brew, step by step, as data and as sentences: caustic soda first, as a
- * solution in its own cold cup, each thing dissolved apart, soda and coffee joined, vitamin C last, made up to
- * volume.
+ * How to mix a brew, step by step, as data and as sentences: caustic soda first, as a solution in its own
+ * cold cup, each thing dissolved apart, soda and coffee joined, vitamin C last, made up to volume.
  *
  * @param brew - the brew, as for {@link brewPh}
  * @returns numbered steps in the spoons the brew was given in, each with what may hurt there, in its data
@@ -103,11 +102,11 @@ const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
  *
  * @remarks The cups together take at most 95 % of the volume. Caustic soda and potassium bromide are weighed
  * once into a solution of 10 %, at least 5 g of them (assumed), and measured in millilitres; so much bromide
- * that its solution would take more than 15 % of the water is dissolved as it is. Caustic soda has at least 10 ml of cold water
- * for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K. Where brewed coffee
- * leaves too little water, the rest is dissolved in the coffee, caustic soda never. Order, 5 to 10 min of
- * rest and use within the hour: common practice with coffee, soda and vitamin C. Local codes and safety data
- * sheets go first.
+ * that its solution would take more than 15 % of the water is dissolved as it is. Caustic soda has at least
+ * 10 ml of cold water for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K.
+ * Where brewed coffee leaves too little water, the rest is dissolved in the coffee, caustic soda never.
+ * Order, 5 to 10 min of rest and use within the hour: common practice with coffee, soda and vitamin C. Local
+ * codes and safety data sheets go first.
  *
  * @example
  * ```ts

@@ -81,11 +81,11 @@ const FIELDS: readonly string[] = ["shelf", "volumeMl", "temperatureC", "materia
  * @remarks Agents by preference: coffee 40 g/l with vitamin C 16 or 4, coffee alone, vitamin C 16, 8 or 4
  * alone. Alkalis: washing soda as 54, 40.5 or 27 g/l of dry soda, baking soda 21 with caustic soda 10,
  * trisodium phosphate 60 to 12, borax 20 with caustic 5, borax 30 to 15. Caustic soda is never the only
- * alkali. What {@link checkBrew} and {@link temperatureCautions} stop, what does not dissolve and what dies before its median time is
- * dropped; the best is nearest to pH 9.5 to 10.95, with both agents, with soda. Starting times at 20 °C: film
- * 15 min (common practice), plate 10.5 min (assumed), paper 4 min (from memory), with ln sd 0.35, 0.6, 0.5;
- * more without one of the agents; strength and temperature on top. Run the strip before a negative that
- * cannot be reshot.
+ * alkali. What {@link checkBrew} and {@link temperatureCautions} stop, what does not dissolve and what dies
+ * before its median time is dropped; the best is nearest to pH 9.5 to 10.95, with both agents, with soda.
+ * Starting times at 20 °C: film 15 min (common practice), plate 10.5 min (assumed), paper 4 min (from
+ * memory), with ln sd 0.35, 0.6, 0.5; more without one of the agents; strength and temperature on top. Run
+ * the strip before a negative that cannot be reshot.
  *
  * @example
  * ```ts

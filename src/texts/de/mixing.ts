@@ -55,7 +55,8 @@ export const mixing: MixingTexts = {
       `${amount(step)} abwiegen. In ${kurz(step.waterMl ?? 0)} ml kaltes Wasser streuen, ${jeGramm(step)}, ` +
       `im eigenen Becher, nach und nach, dabei rühren. ` +
       `Das ist die Lösung von ${kurz(step.solutionPercent ?? 0)} %. ` +
-      `Es wird heiß: abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben. ${labelled}`,
+      `Es wird heiß: abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben. ` +
+      labelled,
     "make-solution": (step) =>
       `${amount(step)} abwiegen. In ${water(step)} lösen, ${jeGramm(step)}. ` +
       `Das ist die Lösung von ${kurz(step.solutionPercent ?? 0)} %. ${labelled}`,
