@@ -63,7 +63,8 @@ export const mixingSentences: Readonly<
   "dissolve": (step) => `Dissolve ${amountOf(step)} in ${waterOf(step)}: powder into water, slowly.`,
   "dissolve-caustic": (step) =>
     `Weigh ${amountOf(step)}. Sprinkle it into ${waterOf(step)}, ${forEachGram(step)}, ` +
-    `in a cup of its own, little by little, stirring. This is the solution of ${short(step.solutionPercent)} %. ` +
+    `in a cup of its own, little by little, stirring. ` +
+    `This is the solution of ${short(step.solutionPercent)} %. ` +
     `It gets hot: let it cool. Never pour water onto it. Never put it into coffee or vitamin C. ` +
     `Label the cup: it looks like water. Keep what is left from children.`,
   "make-solution": (step) =>

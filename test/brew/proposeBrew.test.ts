@@ -72,7 +72,11 @@ describe("an everyday shelf", () => {
     ] as const)
       for (const temperatureC of [6, 14, 18, 20, 22, 24, 28]) {
         const proposal = propose(everyday, { material, temperatureC });
-        const expected = temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" });
+        const expected = temperatureCautions(temperatureC, {
+          emulsion,
+          hydroquinone: false,
+          path: "/temperatureC",
+        });
         const said = proposal.cautions.filter(({ path }) => path === "/temperatureC");
         expect(said).toEqual(expected);
         expect(proposal.brew === undefined).toBe(expected.some(({ severity }) => severity === "stop"));
