@@ -25,8 +25,9 @@ export default [
   // Aim 17 kB, missed by 13.6: the above, and a regression of values and windows with its run terms. 0.25 is that a
   // misspelt field and data that JSON would lose are refused where they stand.
   app("startKnowledge, learn, predict", "30.6 kB"),
-  // Aim 10 kB, missed by 5.9: 114 cautions in German are half of it, and what is refused is 2.7.
-  app("de", "15.9 kB", { path: "dist/texts/de.js", name: "texts/de" }),
+  // Aim 10 kB, missed by 6.3: 114 cautions in German are half of it, and what is refused is 2.7. Solutions that are made
+  // before the bath, and names in the accusative, are 0.3.
+  app("de", "16.3 kB", { path: "dist/texts/de.js", name: "texts/de" }),
   // aim 17 kB, missed by 12: compensate is 18.2 of it. The plan that is aimed anew, with its cues in words, is 3.7;
   // the forecast, its simulated paths and the judgement of readings are 7.
   app("steer", "29 kB"),

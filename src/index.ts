@@ -213,6 +213,7 @@ export type { NoBrew, NoBrewReason } from "./brew/noBrew.js";
 export type { SpoonedAmount } from "./brew/measured.js";
 export type { StartingTime } from "./brew/startingTime.js";
 export type { ShelfItem } from "./brew/shelf.js";
+export { roundSpoons } from "./brew/roundSpoons.js";
 export { scaleBrew } from "./brew/scaleBrew.js";
 export { mixingSteps, type MixingStep, type MixingWord } from "./brew/mixingSteps.js";
 export type { MixingStepData } from "./brew/mixingText.js";

@@ -79,8 +79,8 @@ export function bathVerdict(bath: VerdictBath): BathVerdict {
     cautions: gravestFirst([
       ...cautions,
       ...unreadFields("", bath, FIELDS),
-      ...(slow ? [say("note", "bath-slow", { path: "", quantity: "ratio", actual: factor })] : []),
-      ...(causes.length > 0 ? [say("note", "default-law", { path: "", data: { causes } })] : []),
+      ...(slow ? [say("bath-slow", "note", { path: "", quantity: "ratio", actual: factor })] : []),
+      ...(causes.length > 0 ? [say("default-law", "note", { path: "", data: { causes } })] : []),
     ]),
   };
 }

@@ -91,9 +91,9 @@ export function capacityOf(where: string, bath: CapacityBath): BathCapacity {
   const shortRatio = short === undefined ? 0 : (short.limit as number) / (short.actual as number);
   // One shortage is told once, by what is missing most; of the stock it says how much.
   if (isPast(afterCm2PerL, allAgentCm2PerL))
-    cautions.push(say("stop", "bath-past-agent", { ...after, limit: allAgentCm2PerL }));
+    cautions.push(say("bath-past-agent", "stop", { ...after, limit: allAgentCm2PerL }));
   else if (severity !== undefined && !spent && isPast(ratio, shortRatio))
-    cautions.push(say(severity, "bath-capacity-reached", { ...after, limit: cm2PerL, data: { by } }));
+    cautions.push(say("bath-capacity-reached", severity, { ...after, limit: cm2PerL, data: { by } }));
   else if (short !== undefined) cautions.push({ ...short, path: "/volumeMl" });
   const floorCm2 = floorOf(where, bath);
   cautions.push(...thinLayer(volumeMl, floorCm2));

@@ -28,7 +28,7 @@ export function thinLayer(volumeMl: number, floorCm2: number): readonly Caution[
   if (floorCm2 === 0 || !isPast(LEAST_ML_PER_CM2, actual)) return [];
   const leastMl = LEAST_ML_PER_CM2 * floorCm2;
   return [
-    say("warn", "thin-layer", {
+    say("thin-layer", "warn", {
       path: "/volumeMl",
       quantity: "mlPerCm2",
       limit: LEAST_ML_PER_CM2,

@@ -50,7 +50,7 @@ export function stockCautions(question: StockQuestion): readonly Caution[] {
   const severity = pastEstimate(limit / stockMl);
   if (severity === undefined) return [];
   return [
-    say(severity, "too-little-stock", {
+    say("too-little-stock", severity, {
       path: "/totalMl",
       quantity: "volumeMl",
       limit,

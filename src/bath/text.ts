@@ -2,8 +2,7 @@
  * Module: bath. The English sentences of its cautions, each from its data. Those of use and age alone are
  * with their causes.
  */
-import type { Caution, CautionSeverity } from "../core/caution.js";
-import { makeCaution, type CautionSentences, type FiguresOf } from "../core/cautionTexts.js";
+import { sayer, type CautionSentences, type Sayer } from "../core/cautionTexts.js";
 import { decimals, digits, isFigure } from "../core/digits.js";
 import { defaultLawSentence } from "../core/text.js";
 import type { InputWanted } from "../core/errorRules.js";
@@ -38,13 +37,7 @@ export const bathSentences: Pick<CautionSentences, BathCautionCode> = {
 };
 
 /** A caution about a bath, with its sentence. */
-export function say<Code extends BathCautionCode>(
-  severity: CautionSeverity,
-  code: Code,
-  ...figures: FiguresOf<Code>
-): Caution {
-  return makeCaution(bathSentences, code, severity, ...figures);
-}
+export const say: Sayer<BathCautionCode> = /* @__PURE__ */ sayer(bathSentences);
 
 export const heldText: InputWanted<"below-held"> = ({ below }) => `less than the bath holds (${below} ml)`;
 

@@ -42,9 +42,9 @@ export function bakeProgress(input: { readonly beforeG: number; readonly afterG:
   const raw = (1 - afterG / beforeG) / (1 - CARBONATE_PER_BICARBONATE);
   const complete = beforeG * CARBONATE_PER_BICARBONATE;
   const odd = (limit: number) => ({ path: "/afterG", quantity: "massG", limit, actual: afterG }) as const;
-  const cautions = [say("warn", "baking-care")];
-  if (raw > 1 + SLACK) cautions.push(say("warn", "more-than-complete", odd(complete)));
-  else if (raw < 0) cautions.push(say("warn", "gained-weight", odd(beforeG)));
-  else if (raw < 1 - SLACK) cautions.push(say("note", "not-complete", odd(complete)));
+  const cautions = [say("baking-care", "warn")];
+  if (raw > 1 + SLACK) cautions.push(say("more-than-complete", "warn", odd(complete)));
+  else if (raw < 0) cautions.push(say("gained-weight", "warn", odd(beforeG)));
+  else if (raw < 1 - SLACK) cautions.push(say("not-complete", "note", odd(complete)));
   return { converted: Math.min(1, Math.max(0, raw)), cautions };
 }

@@ -2,7 +2,7 @@ import type { Caution } from "../core/caution.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { handbookBaking, type BakingLaw } from "../handbook/baking.js";
 import type { TimeEstimate } from "../core/estimate.js";
-import { GAS_CONSTANT_KJ } from "../temperature/law.js";
+import { GAS_CONSTANT_KJ, ZERO_CELSIUS_K } from "../temperature/law.js";
 import { say } from "./text.js";
 
 /** What {@link bakeTime} takes. */
@@ -13,7 +13,10 @@ export interface BakeTimeInput {
   readonly converted?: number | undefined;
 }
 
-/** An estimate of the baking time, with what to mind before the oven is lit. */
+/**
+ * An estimate of the baking time, with what to mind before the oven is lit. Its ends are no 90 % interval:
+ * `lowS` and `highS` are the shortest and the longest of the published laws, `timeS` their geometric mean.
+ */
 export interface BakeTime extends TimeEstimate {
   /** depth of powder that the laws were measured on, mm: thin, each grain at the oven's temperature */
   readonly depthMm: number;
@@ -25,7 +28,7 @@ export interface BakeTime extends TimeEstimate {
 const DEPTH_MM = 1;
 
 function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number, converted: number): number {
-  const rate = perS * Math.exp(-energyKJPerMol / (GAS_CONSTANT_KJ * (temperatureC + 273.15)));
+  const rate = perS * Math.exp(-energyKJPerMol / (GAS_CONSTANT_KJ * (temperatureC + ZERO_CELSIUS_K)));
   return (cube ? 1 - Math.cbrt(1 - converted) : -Math.log1p(-converted)) / rate;
 }
 
@@ -65,6 +68,6 @@ export function bakeTime(input: BakeTimeInput): BakeTime {
     lowS: Math.min(...times),
     highS: Math.max(...times),
     depthMm: DEPTH_MM,
-    cautions: [say("warn", "baking-care"), say("warn", "baking-depth", { data: { depthMm: DEPTH_MM } })],
+    cautions: [say("baking-care", "warn"), say("baking-depth", "warn", { data: { depthMm: DEPTH_MM } })],
   };
 }

@@ -38,5 +38,5 @@ export interface BakeYield {
 export function bakeYield(bicarbonateG: number): BakeYield {
   inRange("bakeYield/bicarbonateG", bicarbonateG, 0, MOST, "massG");
   const carbonateG = bicarbonateG * CARBONATE_PER_BICARBONATE;
-  return { carbonateG, lossG: bicarbonateG - carbonateG, cautions: [say("warn", "baking-care")] };
+  return { carbonateG, lossG: bicarbonateG - carbonateG, cautions: [say("baking-care", "warn")] };
 }

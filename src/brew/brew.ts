@@ -1,8 +1,17 @@
 /*
  * Module: brew. A brew is plain data; here it is read and refused when it cannot be one.
  */
-import { arrayOf, inRange, isText, notOneOf, plainObject, positive, refuse } from "../core/guards.js";
 import type { Caution } from "../core/caution.js";
+import {
+  arrayOf,
+  inRange,
+  knownEntry,
+  notOneOf,
+  plainObject,
+  positive,
+  refuse,
+  wrongCount,
+} from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import {
   handbookIngredients,
@@ -10,6 +19,7 @@ import {
   type Ingredient,
   type IngredientData,
 } from "../handbook/ingredients.js";
+import { gramsOf, isLiquid } from "./parts.js";
 import { coffeeText, dryText, labelText, unfitText, unfitTexts } from "./refusedText.js";
 
 /** How full a spoon is. */
@@ -106,21 +116,11 @@ export interface ReadBrew {
 /** Most of one ingredient, and of bath, that anybody mixes: 100 kg, 100 l. */
 export const MOST = 1e5;
 
-/**
- * The entry of `record` under a name that came from outside; another name is refused with the list of known
- * ones.
- */
-export function entryOf<T>(where: string, record: Readonly<Record<string, T>>, name: unknown): T {
-  isText(where, name);
-  if (!Object.hasOwn(record, name)) notOneOf(where, Object.keys(record), name);
-  return record[name] as T;
-}
-
 /** The handbook entry of an ingredient; unfit ones are refused with the reason. */
 export function ingredientOf(where: string, ingredient: unknown): IngredientData {
   if (typeof ingredient === "string" && Object.hasOwn(unfitTexts, ingredient))
     refuse(where, "fit-for-bath", unfitText, { ingredient }, ingredient);
-  return entryOf(where, handbookIngredients, ingredient);
+  return knownEntry(where, handbookIngredients, ingredient);
 }
 
 /** Grams of vitamin C in tablets, by their label. */
@@ -177,25 +177,35 @@ export function brewTemperature(where: string, temperatureC: unknown): number {
   return inRange(where, temperatureC, 0, 50, "temperatureC");
 }
 
-/** Reads a brew for the function named in `where`; throws what is wrong with it. */
-export function readBrew(where: string, value: unknown): ReadBrew {
+/** Most ingredients of a brew. */
+const MOST_PARTS = 30;
+
+/** Reads a brew for the function named in `where`, but for how much of it the water holds. */
+export function readParts(where: string, value: unknown): ReadBrew {
   const brew = plainObject(where, value);
   const volumeMl = positive(`${where}/volumeMl`, brew["volumeMl"], MOST, "volumeMl");
   const { temperatureC = 20 } = brew;
   brewTemperature(`${where}/temperatureC`, temperatureC);
-  const parts = arrayOf(`${where}/ingredients`, brew["ingredients"], 1)
-    .map((part, i) => readPart(where, i, part))
-    .filter((part) => part.massG > 0);
-  let dryG = 0;
-  let liquidG = 0;
-  for (const { ingredient, data, massG, highG } of parts)
-    if (ingredient === "brewed-coffee") {
-      liquidG += massG;
-      dryG += highG * (data.solids as HandbookRange).value;
-    } else dryG += highG;
-  if (!(liquidG <= volumeMl))
-    refuse(`${where}/ingredients`, "coffee-per-ml", coffeeText, {}, liquidG / volumeMl);
-  if (!(dryG > 0 && dryG <= volumeMl))
-    refuse(`${where}/ingredients`, "dry-per-ml", dryText, {}, dryG / volumeMl);
+  const given = arrayOf(`${where}/ingredients`, brew["ingredients"], 1);
+  if (given.length > MOST_PARTS) wrongCount(`${where}/ingredients`, given.length, { most: MOST_PARTS });
+  const parts = given.map((part, i) => readPart(where, i, part)).filter((part) => part.massG > 0);
   return { volumeMl, temperatureC: temperatureC as number, parts };
+}
+
+/** Grams of brewed coffee for each ml of bath, and of what is dry; the dry solids of the coffee count too. */
+export function gramsPerMl({ parts, volumeMl }: ReadBrew): { readonly liquid: number; readonly dry: number } {
+  const dryG = parts.reduce(
+    (sum, part) => sum + part.highG * (isLiquid(part) ? (part.data.solids as HandbookRange).value : 1),
+    0,
+  );
+  return { liquid: gramsOf(parts.filter(isLiquid)) / volumeMl, dry: dryG / volumeMl };
+}
+
+/** Reads a brew for the function named in `where`; throws what is wrong with it. */
+export function readBrew(where: string, value: unknown): ReadBrew {
+  const read = readParts(where, value);
+  const { liquid, dry } = gramsPerMl(read);
+  if (!(liquid <= 1)) refuse(`${where}/ingredients`, "coffee-per-ml", coffeeText, {}, liquid);
+  if (!(dry > 0 && dry <= 1)) refuse(`${where}/ingredients`, "dry-per-ml", dryText, {}, dry);
+  return read;
 }

@@ -35,6 +35,13 @@ const SILVER_G_PER_M2: Readonly<Record<BrewMaterial, number>> = { film: 5, plate
 /** The kinds of material that a brew, a plan or a recipe can be for. */
 export const brewMaterials: readonly BrewMaterial[] = /* @__PURE__ */ namesOf(SILVER_G_PER_M2);
 
+/** Returns a material; throws when it is none. */
+export function brewMaterial(at: string, material: unknown): BrewMaterial {
+  if (material !== "film" && material !== "plate" && material !== "paper")
+    notOneOf(at, brewMaterials, material);
+  return material;
+}
+
 const SILVER_G_PER_MOL = 107.8682;
 const CM2_PER_M2 = 1e4;
 /** Share of the coated silver that is developed in an ordinary negative (assumed). */
@@ -73,9 +80,7 @@ const PRACTICE_FILM_CM2_PER_L: number = 4 * ROLL_CM2;
 export function brewCapacity(brew: DeveloperBrew, options: BrewCapacityOptions = {}): BrewCapacity {
   const read = readBrew("brewCapacity/brew", brew);
   const { material = "film" } = plainObject("brewCapacity/options", options);
-  if (material !== "film" && material !== "plate" && material !== "paper")
-    notOneOf("brewCapacity/options/material", brewMaterials, material);
-  return capacityOfBrew(read, material);
+  return capacityOfBrew(read, brewMaterial("brewCapacity/options/material", material));
 }
 
 /** The answer of {@link brewCapacity} for a brew that was read. */

@@ -2,13 +2,17 @@ import { Z90 } from "../core/estimate.js";
 import { inRange, notOneOf, plainObject } from "../core/guards.js";
 import { agentsOf, gramsPerL, solveBrew } from "./solveBrew.js";
 import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
+import { ASCORBIC_ACID_G_PER_MOL } from "../handbook/ingredients.js";
 import { vessels, type ProcessVessel } from "../handbook/process.js";
 
 /** How the brew waits: what decides how much air gets at it. */
 export interface BrewLifeOptions {
   /** depth of the bath in an open vessel, mm, 1 to 1000; 10 when left out */
   readonly depthMm?: number | undefined;
-  /** a tank is closed and counts twice; `"tray"` when left out, as a drum does too */
+  /**
+   * a drum turns a thin film of bath through air and halves the depth; a tank counts as a tray, and
+   * `"tray"` when left out
+   */
   readonly vessel?: ProcessVessel | undefined;
 }
 
@@ -16,9 +20,9 @@ export interface BrewLifeOptions {
 export interface BrewLife {
   /** the likely life, h */
   readonly lifeH: number;
-  /** ends of the 90 % interval */
+  /** lower end of the 90 % interval, h */
   readonly lowH: number;
-  /** the longest, h */
+  /** upper end of it, h */
   readonly highH: number;
   /** standard deviation of ln(life) */
   readonly logSd: number;
@@ -27,9 +31,21 @@ export interface BrewLife {
   readonly sources: readonly string[];
 }
 
-/** An open dish of 57 mmol/l of alkaline vitamin C lives 2 to 2.5 h; the lower end is taken. */
+/**
+ * 57 mmol/l of alkaline vitamin C in an open dish: full black to 1.5 h, slightly weak at 2 h, none at 2.5 h.
+ * 2 h is taken as its life.
+ */
 const DATUM_H = 2;
 const DATUM_MMOL_PER_L = 57;
+/**
+ * What depth and vessel do to a life that was measured in a dish: assumed, since nothing measures it. Air
+ * gets at a bath through its surface, and a tank is inverted with the air in it. So depth lengthens by half
+ * at most.
+ */
+const DEPTH_MM = 10;
+const DEPTH_LEAST = 0.5;
+const DEPTH_MOST = 1.5;
+const DRUM_DEPTH = 0.5;
 /** Longest life of an open brew without sulphite, and with 100 g/l of it (common practice), h. */
 const CAP_H = 3;
 const CAP_SULPHITE_H = 24;
@@ -40,8 +56,8 @@ const COFFEE_MMOL_PER_G = 1.07;
 const DECADES_PER_PH = 0.43;
 
 const SOURCES: readonly string[] = [
-  "Shinkawa Photographic Laboratory, 2015: strips every half hour (57 mmol/l of alkaline vitamin C, 2 to " +
-    "2.5 h)",
+  "Shinkawa Photographic Laboratory, 2015 (57 mmol/l of vitamin C: full black to 1.5 h, slightly weak at " +
+    "2 h, none at 2.5 h)",
   "X. M. Shu, Kinetics research on the oxidation of L-ascorbic acid, 2007 (abstract): 0.43 decades per pH",
   "common practice: use within the hour; sulphite keeps a bath for a day",
 ];
@@ -55,10 +71,13 @@ const SOURCES: readonly string[] = [
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses, or a depth or vessel out of range
  *
- * @remarks life = min(cap, 2 h × N/57) × min(3, 10^(0.43 max(0, 10 − pH))) × depth. N in mmol/l is the
- * ascorbate, 1.07 for each gram of coffee solids, and half the sulphite. The cap is 3 h and rises to 24 h at
- * 100 g/l of sulphite (common practice). Depth counts as depth/10 mm from 0.5 to 3, and twice in a tank
- * (assumed). A factor of 2 each way is the 90 % interval; 3 below 2 g/l of vitamin C. The measured life and
+ * @remarks life = min(cap, 2 h × N/57 × max(1, d)) × min(1, d) × min(3, 10^(0.43 max(0, 10 − pH))). N in
+ * mmol/l is the ascorbate, 1.07 for each gram of coffee solids, and half the sulphite. 2 h is taken from a
+ * test in an open dish: full black to 1.5 h, slightly weak at 2 h, none at 2.5 h. The cap is 3 h and rises to
+ * 24 h at 100 g/l of sulphite (common practice). d is depth/10 mm from 0.5 to 1.5, half of that in a drum; no
+ * test says what depth and vessel do (assumed). A tank counts as a dish, since it is inverted with air, and
+ * no depth carries a life past the cap. Practice uses such a bath within the hour, and never tomorrow. A
+ * factor of 2 each way is the 90 % interval; 3 below 2 g/l of vitamin C. The measured life and
  * the slope hold in different regimes: without the cap their product gives 16 h, which practice contradicts.
  * Not covered: warmth, stirring, copper or iron in the water.
  *
@@ -72,21 +91,19 @@ const SOURCES: readonly string[] = [
 export function brewLife(brew: DeveloperBrew, options: BrewLifeOptions = {}): BrewLife {
   const read = readBrew("brewLife/brew", brew);
   const { depthMm = 10, vessel = "tray" } = plainObject("brewLife/options", options);
-  const depth = inRange("brewLife/options/depthMm", depthMm, 1, 1000) / 10;
+  inRange("brewLife/options/depthMm", depthMm, 1, 1000);
   if (vessel !== "tank" && vessel !== "tray" && vessel !== "drum")
     notOneOf("brewLife/options/vessel", vessels, vessel);
-  const lifeH =
-    openLife(read, solveBrew(read).ph) * Math.min(3, Math.max(0.5, depth)) * (vessel === "tank" ? 2 : 1);
-  const vitaminC = agentsOf(read).ascorbate * VITAMIN_C_G_PER_MOL;
+  const depth = ((depthMm as number) / DEPTH_MM) * (vessel === "drum" ? DRUM_DEPTH : 1);
+  const lifeH = lifeAt(read, Math.min(DEPTH_MOST, Math.max(DEPTH_LEAST, depth)));
+  const vitaminC = agentsOf(read).ascorbate * ASCORBIC_ACID_G_PER_MOL;
   const logSd = Math.log(vitaminC < 2 ? 3 : 2) / Z90;
   const spread = Math.exp(Z90 * logSd);
   return { lifeH, lowH: lifeH / spread, highH: lifeH * spread, logSd, basis: "default", sources: SOURCES };
 }
 
-const VITAMIN_C_G_PER_MOL = 176.124;
-
-/** The life 10 mm deep in an open dish, h. */
-function openLife(read: ReadBrew, ph: number): number {
+/** The life at a depth, in depths of the dish, h. */
+function lifeAt(read: ReadBrew, depth: number): number {
   const { ascorbate, catechol } = agentsOf(read);
   if (!(ascorbate + catechol > 0)) return 0;
   const solids = gramsPerL(read, ({ data }) => data.solids?.value ?? 0);
@@ -98,7 +115,8 @@ function openLife(read: ReadBrew, ph: number): number {
   const mmol = 1000 * ascorbate + COFFEE_MMOL_PER_G * solids + sulphiteMmol / 2;
   const capH = CAP_H + (CAP_SULPHITE_H - CAP_H) * Math.min(1, sulphiteG / CAP_SULPHITE_G_PER_L);
   return (
-    Math.min(capH, (DATUM_H * mmol) / DATUM_MMOL_PER_L) *
-    Math.min(3, 10 ** (DECADES_PER_PH * Math.max(0, 10 - ph)))
+    Math.min(capH, ((DATUM_H * mmol) / DATUM_MMOL_PER_L) * Math.max(1, depth)) *
+    Math.min(1, depth) *
+    Math.min(3, 10 ** (DECADES_PER_PH * Math.max(0, 10 - solveBrew(read).ph)))
   );
 }

@@ -2,15 +2,16 @@ import { COFFEE_RANGES, bathOf, massAt, type Bath } from "./bath.js";
 import { readBrew, type DeveloperBrew } from "./brew.js";
 import { constantsAt } from "./constants.js";
 import { solveBath, type Solution } from "./equilibrium.js";
+import { isCoffee } from "./parts.js";
 import { phSpread } from "./phSpread.js";
 
 /** What {@link brewPh} returns. */
 export interface BrewPh {
   /** the likely pH */
   readonly ph: number;
-  /** about a 90 % interval */
+  /** lower end of about a 90 % interval */
   readonly low: number;
-  /** the highest pH */
+  /** upper end of it */
   readonly high: number;
   /** mol per kg of water */
   readonly ionicStrength: number;
@@ -60,7 +61,7 @@ export function brewPh(brew: DeveloperBrew): BrewPh {
     below += Math.max(0, ph - a, ph - b) ** 2;
     above += Math.max(0, a - ph, b - ph) ** 2;
   };
-  if (parts.some((part) => part.data.solids !== undefined))
+  if (parts.some(isCoffee))
     for (const [low, high] of COFFEE_RANGES)
       tryPair(
         bathOf(parts, volumeMl, () => low),

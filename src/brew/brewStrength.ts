@@ -3,7 +3,6 @@ import { Z90 } from "../core/estimate.js";
 import { inRange, isBoolean, plainObject, refuse } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import { restsOn, checkedOrigin, type Factor } from "../core/term.js";
-import type { Ingredient } from "../handbook/ingredients.js";
 import { bathOf } from "./bath.js";
 import { readBrew, unreadInBrew, type DeveloperBrew, type ReadBrew, type ReadPart } from "./brew.js";
 import { capacityOfBrew } from "./brewCapacity.js";
@@ -11,6 +10,7 @@ import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
 import { constantsAt } from "./constants.js";
 import { solveBath } from "./equilibrium.js";
+import { gramsByIngredient } from "./parts.js";
 import { bromideDose, RESTRAINER_MOST_G_PER_L, restrained, unlikeSpread } from "./restrainer.js";
 import { GIVEN_EXPONENT_SD, genericStrengthLaw, type StrengthLaw } from "./strengthLaw.js";
 import { coffeeEnds, spoonEnds, type Ends } from "./strengthEnds.js";
@@ -181,13 +181,7 @@ function flag(name: "sameJar" | "sameSpoon", options: BrewStrengthOptions): bool
  * Whether two brews are the same but for their volume: to a part in a thousand million, since scaling rounds.
  */
 function sameMakeUp(one: ReadBrew, other: ReadBrew): boolean {
-  const perL = ({ parts, volumeMl }: ReadBrew): ReadonlyMap<Ingredient, number> => {
-    const sums = new Map<Ingredient, number>();
-    for (const { ingredient, massG } of parts)
-      sums.set(ingredient, (sums.get(ingredient) ?? 0) + massG / volumeMl);
-    return sums;
-  };
-  const [a, b] = [perL(one), perL(other)];
+  const [a, b] = [gramsByIngredient(one), gramsByIngredient(other)];
   return a.size === b.size && [...a].every(([name, x]) => Math.abs(x - (b.get(name) ?? NaN)) <= 1e-9 * x);
 }
 
@@ -210,7 +204,7 @@ function changeCautions(fromPh: number, toPh: number, doseGPerL: number): Cautio
   const change = Math.abs(toPh - fromPh);
   if (isPast(change, PH_CHANGE))
     found.push(
-      say("warn", "alkali-changed", {
+      say("alkali-changed", "warn", {
         quantity: "ph",
         limit: PH_CHANGE,
         actual: change,
@@ -219,7 +213,7 @@ function changeCautions(fromPh: number, toPh: number, doseGPerL: number): Cautio
     );
   if (isPast(doseGPerL, RESTRAINER_MOST_G_PER_L))
     found.push(
-      say("warn", "restrainer-strong", {
+      say("restrainer-strong", "warn", {
         quantity: "gPerL",
         limit: RESTRAINER_MOST_G_PER_L,
         actual: doseGPerL,
@@ -232,5 +226,5 @@ function changeCautions(fromPh: number, toPh: number, doseGPerL: number): Cautio
 export function farCaution(actual: number): readonly Caution[] {
   if (!isPast(actual, 1.5)) return [];
   const stop = isPast(actual, 4);
-  return [say(stop ? "stop" : "warn", "strength-far", { quantity: "ratio", limit: stop ? 4 : 1.5, actual })];
+  return [say("strength-far", stop ? "stop" : "warn", { quantity: "ratio", limit: stop ? 4 : 1.5, actual })];
 }

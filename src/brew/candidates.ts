@@ -2,9 +2,10 @@
  * Module: brew. Every brew that a shelf allows, with how good it looks before its time is known.
  */
 import type { Caution } from "../core/caution.js";
-import { readBrew, type DeveloperBrew, type BrewPart } from "./brew.js";
+import { gramsPerMl, readParts, type DeveloperBrew, type BrewPart } from "./brew.js";
 import type { BrewMaterial } from "./brewCapacity.js";
 import { measured, type SpoonedAmount } from "./measured.js";
+import { isCoffee, isVitaminC } from "./parts.js";
 import { COFFEE, holds, sodaOf, take, vitaminCOf, type Shelf, type Wanted } from "./shelf.js";
 import { solveBrew } from "./solveBrew.js";
 
@@ -111,11 +112,12 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
     temperatureC: use.temperatureC,
     ingredients: taken.map(({ part }) => part),
   };
+  const read = readParts("proposeBrew/brew", brew);
+  const { liquid, dry } = gramsPerMl(read);
   // A few drops of bath, and a quarter of a spoon of powder: more powder than water.
-  if (dryG(brew) > use.volumeMl) return undefined;
-  const has = (names: RegExp): boolean => brew.ingredients.some(({ ingredient }) => names.test(ingredient));
-  const [coffee, vitaminC] = [has(/coffee/), has(/ascorb/)];
-  const { ph } = solveBrew(readBrew("proposeBrew/brew", brew));
+  if (liquid > 1 || dry > 1) return undefined;
+  const [coffee, vitaminC] = [read.parts.some(isCoffee), read.parts.some(isVitaminC)];
+  const { ph } = solveBrew(read);
   const off = Math.max(0, PH_FROM - ph, ph - PH_TO);
   return {
     brew,
@@ -128,15 +130,3 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
     score: 10 * off + (coffee && vitaminC ? 0 : 1) + rank,
   };
 }
-
-const dryG = ({ ingredients }: DeveloperBrew): number =>
-  ingredients.reduce(
-    (sum, part) =>
-      sum +
-      (part.ingredient === "ascorbic-acid-tablet"
-        ? (part.tablets * part.labelMg) / 1000
-        : part.ingredient === "brewed-coffee"
-          ? 0.05 * part.massG
-          : (part.highG ?? part.massG)),
-    0,
-  );

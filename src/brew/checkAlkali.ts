@@ -42,23 +42,23 @@ export function alkaliCautions(
 ): Caution[] {
   const { ph, hydroxide, species } = solution;
   const found: Caution[] = [];
-  if (!parts.some(({ data }) => data.role === "alkali")) found.push(say("stop", "no-alkali"));
+  if (!parts.some(({ data }) => data.role === "alkali")) found.push(say("no-alkali", "stop"));
   else if (isPast(PH_STOP, ph))
-    found.push(say("stop", "alkali-too-weak", { quantity: "ph", limit: PH_STOP, actual: ph }));
+    found.push(say("alkali-too-weak", "stop", { quantity: "ph", limit: PH_STOP, actual: ph }));
   else if (isPast(PH_LOW, ph))
-    found.push(say("warn", "alkali-low", { quantity: "ph", limit: PH_LOW, actual: ph }));
+    found.push(say("alkali-low", "warn", { quantity: "ph", limit: PH_LOW, actual: ph }));
   if (isPast(hydroxide, HYDROXIDE_STOP))
     found.push(
-      say("stop", "hydroxide-high", { quantity: "molPerL", limit: HYDROXIDE_STOP, actual: hydroxide }),
+      say("hydroxide-high", "stop", { quantity: "molPerL", limit: HYDROXIDE_STOP, actual: hydroxide }),
     );
   const actual = phAt20(ph, temperatureC);
   const stop = soft && isPast(actual, PH_STOP_SOFT);
   const limit = stop ? PH_STOP_SOFT : soft ? PH_HIGH_SOFT : PH_HIGH;
   if (isPast(actual, limit))
-    found.push(say(stop ? "stop" : "warn", "ph-high", { quantity: "ph", limit, actual, data: { soft, ph } }));
+    found.push(say("ph-high", stop ? "stop" : "warn", { quantity: "ph", limit, actual, data: { soft, ph } }));
   if (isPast(actual, PH_CAUSTIC))
-    found.push(say("warn", "caustic-bath", { quantity: "ph", limit: PH_CAUSTIC, actual }));
+    found.push(say("caustic-bath", "warn", { quantity: "ph", limit: PH_CAUSTIC, actual }));
   if (species.sulphite !== undefined && isPast(PH_SULPHITE, ph))
-    found.push(say("stop", "sulphur-dioxide", { quantity: "ph", limit: PH_SULPHITE, actual: ph }));
+    found.push(say("sulphur-dioxide", "stop", { quantity: "ph", limit: PH_SULPHITE, actual: ph }));
   return found;
 }

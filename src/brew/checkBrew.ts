@@ -3,12 +3,15 @@ import { Z90 } from "../core/estimate.js";
 import { inRange, isBoolean, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import type { Ingredient } from "../handbook/ingredients.js";
+import { REST_S } from "../handbook/rest.js";
 import { readBrew, unreadInBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
+import { brewMaterial, type BrewMaterial } from "./brewCapacity.js";
 import { brewLife } from "./brewLife.js";
 import { alkaliCautions } from "./checkAlkali.js";
 import { waterCautions } from "./checkWater.js";
 import type { Solution } from "./equilibrium.js";
 import { mostGasL } from "./gas.js";
+import { isCoffee, isVitaminC } from "./parts.js";
 import { solveBrew } from "./solveBrew.js";
 import { genericStrengthLaw } from "./strengthLaw.js";
 import { hazardCaution, say } from "./text.js";
@@ -19,11 +22,13 @@ export interface BrewUse {
   readonly ageH?: number | undefined;
   /** speed of the film, ISO arithmetic, above 0 to 100000 */
   readonly filmIso?: number | undefined;
+  /** what is developed, `"film"`, `"plate"` or `"paper"`; film is what a restrainer is told for */
+  readonly material?: BrewMaterial | undefined;
   /** an old, soft or hand-coated emulsion */
   readonly softEmulsion?: boolean | undefined;
 }
 
-const READ: readonly string[] = ["ageH", "filmIso", "softEmulsion"];
+const READ: readonly string[] = ["ageH", "filmIso", "material", "softEmulsion"];
 
 /** Foam that leaves at once, mol/l: above it a warning. */
 const FOAM = 0.005;
@@ -46,10 +51,10 @@ const OF_INGREDIENTS: readonly (readonly [
 
 /** Always true of a brew from the kitchen. */
 export const standingNotes = (): readonly Caution[] => [
-  say("note", "gloves-and-glasses"),
-  say("note", "kitchenware"),
-  say("note", "rest-before-use", { quantity: "timeS", data: { minS: 300, maxS: 600 } }),
-  say("note", "disposal"),
+  say("gloves-and-glasses", "note"),
+  say("kitchenware", "note"),
+  say("rest-before-use", "note", { quantity: "timeS", data: { minS: REST_S.least, maxS: REST_S.most } }),
+  say("disposal", "note"),
 ];
 
 /**
@@ -57,7 +62,7 @@ export const standingNotes = (): readonly Caution[] => [
  * mind.
  *
  * @param brew - the brew, as for {@link brewPh}
- * @param use - its age, the film's speed, and whether the emulsion is soft, where known
+ * @param use - its age, the material, the film's speed, and whether the emulsion is soft, where known
  * @returns cautions, gravest first; a brew passes when none is a `"stop"`
  * @throws TypeError when something is of the wrong kind, among it a `softEmulsion` that is neither true nor
  * false
@@ -83,9 +88,10 @@ export function checkBrew(brew: DeveloperBrew, use: BrewUse = {}): readonly Caut
   const ageH = use.ageH === undefined ? 0 : inRange("checkBrew/use/ageH", use.ageH, 0, 1e6, "ageH");
   const filmIso = use.filmIso === undefined ? undefined : positive("checkBrew/use/filmIso", use.filmIso, 1e5);
   if (use.softEmulsion !== undefined) isBoolean("checkBrew/use/softEmulsion", use.softEmulsion);
+  if (use.material !== undefined) brewMaterial("checkBrew/use/material", use.material);
   const soft = use.softEmulsion === true;
   const solution = solveBrew(read);
-  const fast = filmIso === undefined ? !soft : filmIso >= FAST_ISO;
+  const fast = wantsRestrainer(use.material, filmIso, soft);
   return gravestFirst([
     ...unreadInBrew("", brew),
     ...unreadFields("", given, READ),
@@ -100,15 +106,20 @@ export function checkBrew(brew: DeveloperBrew, use: BrewUse = {}): readonly Caut
   ]);
 }
 
+/** Fast film, or film of which nothing is known; an emulsion that is soft is a slow one. */
+function wantsRestrainer(material: BrewUse["material"], filmIso: number | undefined, soft: boolean): boolean {
+  if (material !== undefined && material !== "film") return false;
+  return filmIso === undefined ? !soft : filmIso >= FAST_ISO;
+}
+
 function agentCautions({ parts }: ReadBrew): Caution[] {
-  const coffee = parts.some(({ data }) => data.solids !== undefined);
-  const vitaminC = parts.some(({ data }) => data.moles?.ascorbate !== undefined);
+  const [coffee, vitaminC] = [parts.some(isCoffee), parts.some(isVitaminC)];
   const found: Caution[] = [];
-  if (!coffee && !vitaminC) found.push(say("stop", "no-agent"));
-  if (vitaminC && !coffee) found.push(say("warn", "vitamin-c-without-coffee"));
-  if (coffee && !vitaminC) found.push(say("note", "coffee-without-vitamin-c"));
+  if (!coffee && !vitaminC) found.push(say("no-agent", "stop"));
+  if (vitaminC && !coffee) found.push(say("vitamin-c-without-coffee", "warn"));
+  if (coffee && !vitaminC) found.push(say("coffee-without-vitamin-c", "note"));
   for (const [ingredient, code] of OF_INGREDIENTS)
-    if (parts.some((part) => part.ingredient === ingredient)) found.push(say("note", code));
+    if (parts.some((part) => part.ingredient === ingredient)) found.push(say(code, "note"));
   return found;
 }
 
@@ -117,17 +128,17 @@ function mixingCautions({ parts }: ReadBrew, { foam }: Solution, fast: boolean):
   const gasL = mostGasL(parts);
   if (gasL > 0)
     found.push(
-      say(isPast(foam, FOAM) ? "warn" : "note", "acid-foams", {
+      say("acid-foams", isPast(foam, FOAM) ? "warn" : "note", {
         quantity: "molPerL",
         limit: FOAM,
         actual: foam,
         data: { gasL },
       }),
     );
-  if (parts.length > 1) found.push(say("note", "mix-apart"));
+  if (parts.length > 1) found.push(say("mix-apart", "note"));
   if (fast && !parts.some(({ data }) => data.role === "restrainer"))
     found.push(
-      say("note", "restrainer-wanted", { data: { bromideGPerL: 1, saltGPerL: [10, 20], iso: FAST_ISO } }),
+      say("restrainer-wanted", "note", { data: { bromideGPerL: 1, saltGPerL: [10, 20], iso: FAST_ISO } }),
     );
   return found;
 }
@@ -136,7 +147,7 @@ function spoonCautions({ parts }: ReadBrew): Caution[] {
   return parts.flatMap(({ ingredient, lowG, highG, path }) => {
     if (!isPast(highG, WIDE_SPOON * lowG)) return [];
     return [
-      say("note", "spoon-range", {
+      say("spoon-range", "note", {
         path,
         quantity: "ratio",
         actual: spoonRatio(lowG, highG),
@@ -163,5 +174,5 @@ function ageCautions(brew: DeveloperBrew, ageH: number): Caution[] {
   const severity = isPast(ageH, lifeH) ? "stop" : "warn";
   const data = { at: "pour-in" } as const;
   const figures = { path: "/ageH", quantity: "ageH", limit: lifeH, actual: ageH, data } as const;
-  return [say(severity, "bath-past-life", figures)];
+  return [say("bath-past-life", severity, figures)];
 }

@@ -3,32 +3,11 @@
  */
 import { isPast, type Caution } from "../core/caution.js";
 import { SODA_G_PER_MOL, type Ingredient } from "../handbook/ingredients.js";
-import type { ReadBrew, ReadPart } from "./brew.js";
+import type { ReadBrew } from "./brew.js";
+import { isCaustic, isLiquid } from "./parts.js";
 import { solubility } from "./solubility.js";
+import { causticWater } from "./solution.js";
 import { say } from "./text.js";
-
-/**
- * Cold water for a gram of caustic soda, ml: its heat of solution, 44.5 kJ/mol, then warms it by 27 K at
- * most.
- */
-export const CAUSTIC_ML_PER_G = 10;
-/** Share of the volume that the cups may take: the rest makes up. */
-export const CUPS_SHARE = 0.95;
-
-export const isCaustic = ({ ingredient }: ReadPart): boolean => ingredient === "sodium-hydroxide";
-const isLiquid = ({ ingredient }: ReadPart): boolean => ingredient === "brewed-coffee";
-const gramsOf = (parts: readonly ReadPart[]): number => parts.reduce((sum, { massG }) => sum + massG, 0);
-
-/** Water that caustic soda needs for itself, and what the bath has for the cups, ml. */
-export function causticWater({ parts, volumeMl }: ReadBrew): {
-  readonly needMl: number;
-  readonly haveMl: number;
-} {
-  return {
-    needMl: CAUSTIC_ML_PER_G * gramsOf(parts.filter(isCaustic)),
-    haveMl: CUPS_SHARE * (volumeMl - gramsOf(parts.filter(isLiquid))),
-  };
-}
 
 /** Cautions about caustic soda that gets too little water, or leaves too little for the rest. */
 function causticCautions(read: ReadBrew): Caution[] {
@@ -44,7 +23,7 @@ function causticCautions(read: ReadBrew): Caution[] {
   const stop = isPast(needMl, haveMl);
   if (!stop && !isPast(needMl + restMl, haveMl)) return [];
   return [
-    say(stop ? "stop" : "warn", "too-concentrated", {
+    say("too-concentrated", stop ? "stop" : "warn", {
       quantity: "volumeMl",
       limit: needMl,
       actual: haveMl,
@@ -67,7 +46,7 @@ function undissolved({ parts, volumeMl, temperatureC }: ReadBrew): Caution[] {
     const limit = 10 * (solubility(ingredient, temperatureC) ?? Infinity);
     if (!isPast(gPerL, limit)) return [];
     return [
-      say("warn", "undissolved", { path, quantity: "gPerL", limit, actual: gPerL, data: { ingredient } }),
+      say("undissolved", "warn", { path, quantity: "gPerL", limit, actual: gPerL, data: { ingredient } }),
     ];
   });
 }

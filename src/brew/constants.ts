@@ -8,6 +8,7 @@ import {
   type AcidSystem,
   type LogK,
 } from "../handbook/equilibria.js";
+import { ZERO_CELSIUS_K } from "../temperature/law.js";
 
 /** Constants of one temperature. */
 export interface BathConstants {
@@ -27,7 +28,7 @@ function logK([a, b = 0, c = 0, d = 0, e = 0]: LogK, t: number): number {
  * A. A. Maryott, J. Res. NBS 56, 1956, p. 1 (from memory): 0.5115 at 25 °C.
  */
 export function constantsAt(temperatureC: number): BathConstants {
-  const t = temperatureC + 273.15;
+  const t = temperatureC + ZERO_CELSIUS_K;
   const dielectric = 87.74 + temperatureC * (-0.40008 + temperatureC * (9.398e-4 - 1.41e-6 * temperatureC));
   const acids = Object.fromEntries(
     Object.entries(handbookAcids).map(([acid, steps]) => [acid, steps.map((step) => 10 ** logK(step, t))]),

@@ -1,9 +1,9 @@
 import type { Caution } from "../core/caution.js";
 import { frozen } from "../core/frozen.js";
-import { plainObject, positive, refuse } from "../core/guards.js";
+import { knownEntry, plainObject, positive, refuse } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
-import { entryOf, ingredientOf, tabletMass, type SpoonHeap } from "./brew.js";
+import { ingredientOf, tabletMass, type SpoonHeap } from "./brew.js";
 import { spoonLogSd, spoonRatio } from "./checkBrew.js";
 import { hazardCaution, say } from "./text.js";
 import { noGradesText } from "./refusedText.js";
@@ -84,12 +84,14 @@ export function spoonMass(where: string, input: Record<string, unknown>): Handbo
   const { bulkGPerMl, grades } = ingredientOf(`${where}/ingredient`, input["ingredient"]);
   const { spoonMl: size = 5, heap: filled = "level" } = input;
   const spoonMl = positive(`${where}/spoonMl`, size, 100, "volumeMl");
-  const heap = entryOf(`${where}/heap`, HEAPS, filled);
+  const heap = knownEntry(`${where}/heap`, HEAPS, filled);
   const { grade } = input;
   if (grade !== undefined && grades === undefined)
     refuse(`${where}/grade`, "no-grades", noGradesText, {}, grade);
   const bulk =
-    grades && grade !== undefined ? entryOf(`${where}/grade`, grades, grade) : (bulkGPerMl as HandbookRange);
+    grades && grade !== undefined
+      ? knownEntry(`${where}/grade`, grades, grade)
+      : (bulkGPerMl as HandbookRange);
   return {
     low: spoonMl * bulk.low * heap.low,
     value: spoonMl * bulk.value * heap.value,
@@ -142,5 +144,5 @@ export function massOf(input: MassOfInput): SpoonedMass {
 export function spoonRange(ingredient: Ingredient, { low, high }: HandbookRange): Caution[] {
   const actual = spoonRatio(low, high);
   if (actual < 1.005) return [];
-  return [say("note", "spoon-range", { path: "/spoons", quantity: "ratio", actual, data: { ingredient } })];
+  return [say("spoon-range", "note", { path: "/spoons", quantity: "ratio", actual, data: { ingredient } })];
 }

@@ -1,9 +1,17 @@
 /*
- * Module: brew. Grams into what a kitchen can measure: quarter spoons, half tablets, a 10 % solution.
+ * Module: brew. Grams into what a kitchen can measure: quarter spoons, half tablets, millilitres of a
+ * solution.
  */
 import type { Caution } from "../core/caution.js";
-import { handbookIngredients, type HandbookRange, type Ingredient } from "../handbook/ingredients.js";
+import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import type { BrewPart } from "./brew.js";
+import {
+  isAlwaysBySolution,
+  isBySolution,
+  SOLUTION_ML_PER_G,
+  SOLUTION_PERCENT,
+  solutionMl,
+} from "./solution.js";
 import { spoonsFor } from "./spoonsFor.js";
 
 /** How much of an ingredient to take, in grams and in what a kitchen can measure. */
@@ -12,13 +20,15 @@ export interface SpoonedAmount {
   readonly ingredient: Ingredient;
   /** grams that belong into the brew */
   readonly massG: number;
-  /** level spoons, a multiple of a quarter; tablets have none */
+  /** level spoons, a multiple of a quarter; tablets have none, nor what is measured as a solution */
   readonly spoons?: number;
   /** the volume of such a spoon, ml */
   readonly spoonMl?: number;
   /** grams that so many spoons may hold */
   readonly heldG?: HandbookRange;
-  /** the spoons hold a solution of so many g in 100 ml, mixed beforehand, instead of the powder */
+  /** millilitres of a solution, a multiple of a half: it is made first, see {@link mixingSteps} */
+  readonly solutionMl?: number;
+  /** g in 100 ml of that solution */
   readonly solutionPercent?: number;
   /** tablets, a multiple of a half */
   readonly tablets?: number;
@@ -29,9 +39,8 @@ export interface SpoonedAmount {
 /** Above this error of rounding to quarter spoons the grams follow the spoons. */
 const MOST_ROUNDING = 0.1;
 const STEP = 0.25;
-/** Small or dangerous amounts are measured as a solution that was mixed once; so is a pinch of salt. */
-const BY_SOLUTION: ReadonlySet<Ingredient> = new Set(["potassium-bromide", "sodium-hydroxide"]);
-const SOLUTION_PERCENT = 10;
+/** What a medicine syringe or a small measure tells apart, ml (assumed). */
+const SOLUTION_STEP_ML = 0.5;
 
 /** An amount as it is measured, and the part of the brew that it makes; with ranges where it is spooned. */
 export function measured(
@@ -49,16 +58,17 @@ export function measured(
     return { part, amount: { ingredient, massG: (tablets * labelMg) / 1000, tablets, labelMg } };
   }
   const { ingredient, massG } = part;
-  const filled = spoonsFor({ ingredient, massG, spoonMl, stepSpoons: STEP });
-  const cautions = filled.cautions.filter(({ code }) => code === "spoon-too-large");
-  const ofRestrainer = handbookIngredients[ingredient].role === "restrainer";
-  if (BY_SOLUTION.has(ingredient) || (ofRestrainer && cautions.length > 0)) {
-    const perSpoonG = (spoonMl * SOLUTION_PERCENT) / 100;
-    const spoons = STEP * Math.max(1, Math.round(massG / (perSpoonG * STEP)));
-    const followedG = follow(massG, spoons * perSpoonG);
+  const filled = isAlwaysBySolution(ingredient)
+    ? undefined
+    : spoonsFor({ ingredient, massG, spoonMl, stepSpoons: STEP });
+  const cautions = filled?.cautions.filter(({ code }) => code === "spoon-too-large") ?? [];
+  if (filled === undefined || isBySolution(ingredient, massG, cautions.length === 0)) {
+    const steps = Math.max(1, Math.round(solutionMl(massG) / SOLUTION_STEP_ML));
+    const ml = steps * SOLUTION_STEP_ML;
+    const inItG = ml / SOLUTION_ML_PER_G;
     return {
-      part: { ingredient, massG: followedG },
-      amount: { ingredient, massG: followedG, spoons, spoonMl, solutionPercent: SOLUTION_PERCENT },
+      part: { ingredient, massG: inItG },
+      amount: { ingredient, massG: inItG, solutionMl: ml, solutionPercent: SOLUTION_PERCENT },
     };
   }
   const { spoons, massG: heldG } = filled;

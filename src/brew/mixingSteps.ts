@@ -1,11 +1,13 @@
 import type { Caution } from "../core/caution.js";
-import type { Ingredient } from "../handbook/ingredients.js";
-import { readBrew, type DeveloperBrew, type ReadBrew, type ReadPart, type SpoonHeap } from "./brew.js";
+import { handbookIngredients, type Ingredient, type IngredientData } from "../handbook/ingredients.js";
+import { REST_S } from "../handbook/rest.js";
+import { readBrew, type DeveloperBrew, type ReadPart, type SpoonHeap } from "./brew.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
-import { causticWater, CUPS_SHARE, isCaustic } from "./checkWater.js";
 import { mostGasL } from "./gas.js";
 import { mixingText } from "./mixingText.js";
+import { gramsOf, isCoffee, isLiquid, isVitaminC } from "./parts.js";
+import { SOLUTION_PERCENT, solutionsOf, type MadeSolution } from "./solution.js";
 import { hazardCaution } from "./text.js";
 
 /** What a step tells to do. `"stop"` comes alone: such a brew is not to be mixed. */
@@ -14,8 +16,10 @@ export type MixingWord =
   | "protect"
   | "dissolve"
   | "dissolve-caustic"
+  | "make-solution"
   | "take"
   | "join-caustic"
+  | "add-solution"
   | "join"
   | "add-last"
   | "make-up"
@@ -30,8 +34,12 @@ export interface MixingStep {
   readonly do: MixingWord;
   /** what is dissolved or taken here */
   readonly ingredient?: Ingredient;
-  /** how much of it, g */
+  /** how much of it, g: what is weighed here, or what the millilitres of a solution hold */
   readonly massG?: number;
+  /** g in 100 ml of the solution that is made or poured here */
+  readonly solutionPercent?: number;
+  /** how much of the solution is poured into the bath, ml */
+  readonly solutionMl?: number;
   /** the spoons that hold these grams, as they were given with the brew */
   readonly spoons?: number;
   /** the volume of such a spoon, ml */
@@ -66,19 +74,14 @@ type Draft = Omit<MixingStep, "step" | "text">;
 
 /** Less water than this, ml a gram, and it may not dissolve in its cup. */
 const LEAST_ML_PER_G = 4;
-const CAUSTIC_SHARE = 0.15;
-/** Shares of the water for the cups, together 0.95; what caustic soda needs comes first. */
-const CUPS: readonly (readonly [has: (part: ReadPart) => boolean, share: number])[] = [
-  [(part) => /alkali|preservative/.test(part.data.role) && !isCaustic(part), 0.35],
-  [isCaustic, CAUSTIC_SHARE],
-  [({ data }) => data.solids !== undefined, 0.22],
-  [({ data }) => data.role === "restrainer", 0.08],
-  [({ data }) => data.moles?.ascorbate !== undefined || data.role === "acid", 0.15],
+/** Shares of the water for the cups; solutions have the rest of 0.95. */
+const CUPS: readonly (readonly [has: (data: IngredientData) => boolean, share: number])[] = [
+  [({ role }) => /alkali|preservative/.test(role), 0.35],
+  [({ solids }) => solids !== undefined, 0.22],
+  [({ role }) => role === "restrainer", 0.08],
+  [({ moles, role }) => moles?.ascorbate !== undefined || role === "acid", 0.15],
 ];
-const isLiquid = ({ ingredient }: ReadPart): boolean => ingredient === "brewed-coffee";
-const isAcid = ({ ingredient, data }: ReadPart): boolean =>
-  data.moles?.ascorbate !== undefined || ingredient === "citric-acid";
-const gramsOf = (parts: readonly ReadPart[]): number => parts.reduce((sum, { massG }) => sum + massG, 0);
+const isAcid = (part: ReadPart): boolean => isVitaminC(part) || part.ingredient === "citric-acid";
 
 /** Cautions of {@link checkBrew} that belong to the bench and to no single ingredient. */
 const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sulphur-dioxide", "undissolved"];
@@ -87,8 +90,8 @@ const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sul
 const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
 
 /**
- * How to mix a brew, step by step, as data and as sentences: each thing dissolved apart, caustic soda in its
- * own cold cup, soda and coffee joined, vitamin C last, made up to volume.
+ * How to mix a brew, step by step, as data and as sentences: caustic soda first, as a solution in its own
+ * cold cup, each thing dissolved apart, soda and coffee joined, vitamin C last, made up to volume.
  *
  * @param brew - the brew, as for {@link brewPh}
  * @returns numbered steps in the spoons the brew was given in, each with what may hurt there, in its data
@@ -97,11 +100,13 @@ const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
- * @remarks The cups together take at most 95 % of the volume. Caustic soda has at least 10 ml of cold water
- * for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K. Where brewed coffee
- * leaves too little water, the rest is dissolved in the coffee, caustic soda never. Order, 5 to 10 min of
- * rest and use within the hour: common practice with coffee, soda and vitamin C. Local codes and safety data
- * sheets go first.
+ * @remarks The cups together take at most 95 % of the volume. Caustic soda and potassium bromide are weighed
+ * once into a solution of 10 %, at least 5 g of them (assumed), and measured in millilitres; so much bromide
+ * that its solution would take more than 15 % of the water is dissolved as it is. Caustic soda has at least
+ * 10 ml of cold water for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K.
+ * Where brewed coffee leaves too little water, the rest is dissolved in the coffee, caustic soda never.
+ * Order, 5 to 10 min of rest and use within the hour: common practice with coffee, soda and vitamin C. Local
+ * codes and safety data sheets go first.
  *
  * @example
  * ```ts
@@ -122,15 +127,19 @@ export function mixingSteps(brew: DeveloperBrew): readonly MixingStep[] {
   const { lifeH } = brewLife(brew);
   const alkali = parts.some(({ data }) => data.role === "alkali");
   const drafts: Draft[] = [{ do: "protect", ...(bench.length > 0 ? { cautions: bench } : {}) }];
+  const { solutions, powders, cupMl } = solutionsOf(read);
+  drafts.push(...solutions.map(makingStep));
   for (const [has, share] of CUPS) {
-    const inCup = parts.filter(has);
-    drafts.push(...cupSteps(inCup, cupMl(read, share, inCup.some(isCaustic)), read, foam));
-    if (inCup.some(isCaustic)) drafts.push({ do: "join-caustic" });
-    if (alkali && inCup.some(({ data }) => data.solids !== undefined)) drafts.push({ do: "join" });
+    const inCup = powders.filter(({ data }) => has(data));
+    drafts.push(...cupSteps(inCup, cupMl(share), parts, foam));
+    drafts.push(
+      ...solutions.filter(({ ingredient }) => has(handbookIngredients[ingredient])).map(pouringStep),
+    );
+    if (alkali && inCup.some(isCoffee)) drafts.push({ do: "join" });
   }
   drafts.push(
     { do: "make-up", volumeMl, temperatureC },
-    { do: "rest", minutes: [5, 10], ...(lifeH > 0 ? { lifeH } : {}) },
+    { do: "rest", minutes: [REST_S.least / 60, REST_S.most / 60], ...(lifeH > 0 ? { lifeH } : {}) },
     { do: "label" },
   );
   return numbered(drafts);
@@ -140,21 +149,36 @@ function numbered(drafts: readonly Draft[]): readonly MixingStep[] {
   return drafts.map((draft, i) => ({ step: i + 1, ...draft, text: mixingText(draft) }));
 }
 
-/** Water of a cup, ml: a share of what brewed coffee and caustic soda leave. */
-function cupMl(read: ReadBrew, share: number, caustic: boolean): number {
-  const { needMl } = causticWater(read);
-  const waterMl = read.volumeMl - gramsOf(read.parts.filter(isLiquid));
-  if (needMl === 0) return Math.floor(waterMl * share);
-  const causticMl = Math.max(CAUSTIC_SHARE * waterMl, needMl);
-  if (caustic) return Math.ceil(causticMl);
-  return Math.floor((share * (CUPS_SHARE * waterMl - causticMl)) / (CUPS_SHARE - CAUSTIC_SHARE));
+/** A solution is made before all else, so that it is cold when it is needed. */
+function makingStep({ ingredient, weighedG, waterMl }: MadeSolution): Draft {
+  const cautions = hazardCaution(ingredient);
+  return {
+    do: ingredient === "sodium-hydroxide" ? "dissolve-caustic" : "make-solution",
+    ingredient,
+    massG: weighedG,
+    waterMl,
+    cold: true,
+    solutionPercent: SOLUTION_PERCENT,
+    ...(cautions.length > 0 ? { cautions } : {}),
+  };
+}
+
+/** What of a solution goes into the bath. */
+function pouringStep({ ingredient, massG, solutionMl }: MadeSolution): Draft {
+  return {
+    do: ingredient === "sodium-hydroxide" ? "join-caustic" : "add-solution",
+    ingredient,
+    massG,
+    solutionMl,
+    solutionPercent: SOLUTION_PERCENT,
+  };
 }
 
 /** The steps of one cup: the first has the water, the others go into it. */
 function cupSteps(
   inCup: readonly ReadPart[],
   waterMl: number,
-  { parts }: ReadBrew,
+  parts: readonly ReadPart[],
   foam: readonly Caution[],
 ): readonly Draft[] {
   const solids = inCup.filter((part) => !isLiquid(part));
@@ -166,13 +190,6 @@ function cupSteps(
     const cautions = [...(isAcid(part) ? foam : []), ...hazardCaution(ingredient)];
     const draft = { ingredient, massG, ...spoons, ...(cautions.length > 0 ? { cautions } : {}) };
     if (isLiquid(part)) return { do: "take", ...draft };
-    if (isCaustic(part))
-      return {
-        do: "dissolve-caustic",
-        ...draft,
-        ...(part === solids[0] ? { waterMl } : { sameCup: true }),
-        cold: true,
-      };
     const own = inCoffee ? { inCoffee, waterMl: 0 } : { waterMl };
     const cup = part === solids[0] ? own : { sameCup: true };
     if (!isAcid(part)) return { do: "dissolve", ...draft, ...cup };

@@ -5,6 +5,7 @@ import type { Caution } from "../core/caution.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { degrees } from "../core/digits.js";
 import type { MixingStep, MixingWord } from "./mixingSteps.js";
+import { countedSpoons } from "./roundSpoons.js";
 import { ingredientText, rangeText } from "./text.js";
 
 /** What the sentence of a step is made from. */
@@ -17,15 +18,25 @@ export type MixingStepData = Omit<MixingStep, "text" | "step">;
 const short = (value: unknown): string =>
   typeof value === "number" ? String(Number(value < 1 ? value.toPrecision(2) : value.toFixed(1))) : "?";
 
+const nameOf = ({ ingredient }: MixingStepData): string =>
+  typeof ingredient === "string" ? ingredientText(ingredient) : "?";
+
 /** An amount as it was given: grams, and the spoons that hold them. */
-function amountOf({ ingredient, massG, spoons, spoonMl, heap }: MixingStepData): string {
-  const name = typeof ingredient === "string" ? ingredientText(ingredient) : "?";
+function amountOf(step: MixingStepData): string {
+  const { massG, spoons, spoonMl, heap } = step;
   const grams = `${short(massG)} g`;
-  if (spoons === undefined) return `${grams} ${name}`;
+  if (spoons === undefined) return `${grams} ${nameOf(step)}`;
   const filled = `${heap as string} spoon${spoons === 1 ? "" : "s"} of ${short(spoonMl)} ml`;
-  // Quarters of a spoon are told whole.
-  return `${String(Number(spoons.toFixed(2)))} ${filled} (${grams}) ${name}`;
+  return `${String(countedSpoons(spoons))} ${filled} (${grams}) ${nameOf(step)}`;
 }
+
+/** The water for each gram of a solution. */
+const forEachGram = ({ waterMl, massG }: MixingStepData): string =>
+  `${short((waterMl as number) / (massG as number))} ml for each gram`;
+
+/** A solution by name: "the solution of 10 % potassium bromide". */
+const solutionOf = (step: MixingStepData): string =>
+  `${short(step.solutionMl)} ml of the solution of ${short(step.solutionPercent)} % ${nameOf(step)}`;
 
 /** Where it is dissolved. */
 function waterOf({ waterMl, cold, inCoffee, sameCup }: MixingStepData): string {
@@ -51,11 +62,19 @@ export const mixingSentences: Readonly<
     "Use ware that never goes back to food, and no aluminium. Safety data sheets go first.",
   "dissolve": (step) => `Dissolve ${amountOf(step)} in ${waterOf(step)}: powder into water, slowly.`,
   "dissolve-caustic": (step) =>
-    `Sprinkle ${amountOf(step)} into ${waterOf(step)}, in a cup of its own, little by little, stirring. ` +
-    `It gets hot: let it cool. Never pour water onto it. Never put it into coffee or vitamin C.`,
+    `Weigh ${amountOf(step)}. Sprinkle it into ${waterOf(step)}, ${forEachGram(step)}, ` +
+    `in a cup of its own, little by little, stirring. ` +
+    `This is the solution of ${short(step.solutionPercent)} %. ` +
+    `It gets hot: let it cool. Never pour water onto it. Never put it into coffee or vitamin C. ` +
+    `Label the cup: it looks like water. Keep what is left from children.`,
+  "make-solution": (step) =>
+    `Weigh ${amountOf(step)}. Dissolve it in ${waterOf(step)}, ${forEachGram(step)}. ` +
+    `This is the solution of ${short(step.solutionPercent)} %. ` +
+    `Label the cup: it looks like water. Keep what is left from children.`,
   "take": (step) => `Take ${amountOf(step)}.`,
-  "join-caustic": () =>
-    "Pour the cold caustic soda slowly into the bath, stirring, before coffee and vitamin C.",
+  "join-caustic": (step) =>
+    `Pour ${solutionOf(step)}, cold, slowly into the bath, stirring, before coffee and vitamin C.`,
+  "add-solution": (step) => `Add ${solutionOf(step)}.`,
   "join": () => "Pour the coffee slowly into the alkali, stirring.",
   "add-last": (step) =>
     `Dissolve ${amountOf(step)} in ${waterOf(step)} and strain. Add it last, slowly.${gasText(step.gasL)}`,

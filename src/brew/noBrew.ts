@@ -5,7 +5,7 @@ import { isPast, type Caution } from "../core/caution.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import { shelfHasEnough, shelfHolds, type ProposalUse } from "./candidates.js";
 import { holds, sodaOf, vitaminCOf, COFFEE, type Shelf } from "./shelf.js";
-import { noBrewTexts, say } from "./text.js";
+import { noBrewTexts, say, type BrewCautionCode } from "./text.js";
 
 /** Why nothing on the shelf makes a brew. */
 export type NoBrewReason =
@@ -18,6 +18,8 @@ export type NoBrewReason =
   | "volume-too-small"
   | "does-not-dissolve"
   | "too-alkaline"
+  | "too-cold"
+  | "too-warm"
   | "dies-too-soon"
   | "too-slow";
 
@@ -29,9 +31,9 @@ export interface NoBrew {
   readonly reason: NoBrewReason;
   /** the reason in English */
   readonly message: string;
-  /** an ingredient; or a larger bath, or warmer water */
-  readonly add: Ingredient | "more-bath" | "warm-water";
-  /** what to mind with what is to be added */
+  /** an ingredient; or a larger bath, or warmer or cooler water */
+  readonly add: Ingredient | "more-bath" | "warm-water" | "cool-water";
+  /** what to mind at this temperature, and with what is to be added */
   readonly cautions: readonly Caution[];
 }
 
@@ -56,25 +58,32 @@ export function noBrew(
   const soda = holds(shelf, sodaOf(1));
   if (!shelfHasEnough(shelf, "alkali", use.volumeMl)) return no("too-little", "soda-anhydrous");
   if (!shelfHasEnough(shelf, "agent", use.volumeMl)) return no("too-little", "instant-coffee");
+  if (failed === "too-cold") return no(failed, "warm-water");
+  if (failed === "too-warm") return no(failed, "cool-water");
   if (failed !== undefined) return no(failed, quickerBy(shelf, soda));
   if (!isPast(use.volumeMl, 40 * use.spoonMl)) return no("volume-too-small", "more-bath");
-  const all = [...codes].join(" ");
-  const [, reason, add] = AGAINST.find(([pattern]) => pattern.test(all)) as (typeof AGAINST)[number];
+  const against = AGAINST.find(({ by }) => by.some((code) => codes.has(code)));
+  const { reason, add } = against ?? UNDISSOLVED;
   return no(reason, add === "soda-anhydrous" && soda ? "instant-coffee" : add);
 }
 
-/** What the candidates failed by, by the codes of their cautions; the last takes what is left. */
-const AGAINST: readonly (readonly [pattern: RegExp, reason: NoBrewReason, add: NoBrew["add"]])[] = [
-  [/ph-high|hydroxide-high/, "too-alkaline", "soda-anhydrous"],
-  [/alkali-too-weak/, "alkali-too-weak", "soda-anhydrous"],
-  [/(?:)/, "does-not-dissolve", "warm-water"],
+/** What the candidates failed by, by the codes of their cautions, the first that is found. */
+const AGAINST: readonly {
+  readonly by: readonly BrewCautionCode[];
+  readonly reason: NoBrewReason;
+  readonly add: NoBrew["add"];
+}[] = [
+  { by: ["ph-high", "hydroxide-high"], reason: "too-alkaline", add: "soda-anhydrous" },
+  { by: ["alkali-too-weak"], reason: "alkali-too-weak", add: "soda-anhydrous" },
 ];
+/** What is left. */
+const UNDISSOLVED: Omit<(typeof AGAINST)[number], "by"> = { reason: "does-not-dissolve", add: "warm-water" };
 
 function noAlkali(shelf: Shelf): NoBrew {
   if (shelf.has("baking-soda"))
     return no("alkali-too-weak", "soda-anhydrous", [
-      say("warn", "baking-care"),
-      say("note", "soda-from-baking"),
+      say("baking-care", "warn"),
+      say("soda-from-baking", "note"),
     ]);
   return no(shelf.has("sodium-hydroxide") ? "caustic-alone" : "no-alkali", "soda-anhydrous");
 }

@@ -1,9 +1,10 @@
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
-import { notOneOf, plainObject, positive } from "../core/guards.js";
+import { plainObject, positive } from "../core/guards.js";
 import { handbookAppearance } from "../handbook/appearance.js";
+import { REST_S } from "../handbook/rest.js";
 import { unreadFields } from "../core/pointer.js";
 import { brewTemperature, MOST, type DeveloperBrew } from "./brew.js";
-import { brewMaterials, brewCapacity, type BrewMaterial } from "./brewCapacity.js";
+import { brewCapacity, brewMaterial, type BrewMaterial } from "./brewCapacity.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
 import { candidatesOf, type Candidate, type ProposalUse } from "./candidates.js";
@@ -12,6 +13,7 @@ import { mixingSteps, type MixingStep } from "./mixingSteps.js";
 import { noBrew, type NoBrew, type NoBrewReason } from "./noBrew.js";
 import { readShelf, type ShelfItem } from "./shelf.js";
 import { startingTime, type StartingTime } from "./startingTime.js";
+import { bathCautions } from "../temperature/temperatureCautions.js";
 import { say } from "./text.js";
 
 /** What {@link proposeBrew} takes. */
@@ -60,8 +62,6 @@ export interface ProposedBrew {
   readonly cautions: readonly Caution[];
 }
 
-/** From mixing to pour-in, s. */
-const REST_S = 600;
 /** Slower than this at the median, the brew is no use. */
 const TOO_SLOW_S = 5400;
 const STRIP = 5;
@@ -81,11 +81,11 @@ const FIELDS: readonly string[] = ["shelf", "volumeMl", "temperatureC", "materia
  * @remarks Agents by preference: coffee 40 g/l with vitamin C 16 or 4, coffee alone, vitamin C 16, 8 or 4
  * alone. Alkalis: washing soda as 54, 40.5 or 27 g/l of dry soda, baking soda 21 with caustic soda 10,
  * trisodium phosphate 60 to 12, borax 20 with caustic 5, borax 30 to 15. Caustic soda is never the only
- * alkali. What {@link checkBrew} stops, what does not dissolve and what dies before its median time is
- * dropped; the best is nearest to pH 9.5 to 10.95, with both agents, with soda. Starting times at 20 °C: film
- * 15 min (common practice), plate 10.5 min (assumed), paper 4 min (from memory), with ln sd 0.35, 0.6, 0.5;
- * more without one of the agents; strength and temperature on top. Run the strip before a negative that
- * cannot be reshot.
+ * alkali. What {@link checkBrew} and {@link temperatureCautions} stop, what does not dissolve and what dies
+ * before its median time is dropped; the best is nearest to pH 9.5 to 10.95, with both agents, with soda.
+ * Starting times at 20 °C: film 15 min (common practice), plate 10.5 min (assumed), paper 4 min (from
+ * memory), with ln sd 0.35, 0.6, 0.5; more without one of the agents; strength and temperature on top. Run
+ * the strip before a negative that cannot be reshot.
  *
  * @example
  * ```ts
@@ -101,29 +101,29 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
   const given = plainObject("proposeBrew/input", input);
   const shelf = readShelf("proposeBrew/input/shelf", given["shelf"]);
   const { temperatureC = 20, material = "film", spoonMl } = given;
-  if (material !== "film" && material !== "plate" && material !== "paper")
-    notOneOf("proposeBrew/input/material", brewMaterials, material);
   const unread = unreadFields("", given, FIELDS);
   const use: ProposalUse = {
     volumeMl: positive("proposeBrew/input/volumeMl", given["volumeMl"], MOST, "volumeMl"),
     temperatureC: brewTemperature("proposeBrew/input/temperatureC", temperatureC),
-    material,
+    material: brewMaterial("proposeBrew/input/material", material),
     spoonMl: spoonMl === undefined ? 5 : positive("proposeBrew/input/spoonMl", spoonMl, 100, "volumeMl"),
     spooned: spoonMl !== undefined,
   };
+  const soft = use.material === "plate";
+  const warmth = bathCautions(use.temperatureC, false, soft, "/temperatureC");
   let failed: NoBrewReason | undefined;
   const codes = new Set<string>();
   for (const candidate of candidatesOf(shelf, use)) {
-    const cautions = checkBrew(candidate.brew, { softEmulsion: material === "plate" });
+    const cautions = checkBrew(candidate.brew, { material: use.material, softEmulsion: soft });
     const against = cautions.filter(isAgainst);
     for (const { code } of against) codes.add(code);
     if (against.length > 0) continue;
-    const proposed = propose(candidate, use, [...unread, ...candidate.cautions, ...cautions]);
+    const proposed = propose(candidate, use, [...unread, ...warmth, ...candidate.cautions, ...cautions]);
     if (typeof proposed !== "string") return proposed;
     failed ??= proposed;
   }
   const none = noBrew(shelf, use, failed, codes);
-  return { ...none, cautions: [...unread, ...none.cautions] };
+  return { ...none, cautions: [...unread, ...warmth, ...none.cautions] };
 }
 
 /** It stops the brew, or not all of it dissolves. */
@@ -138,20 +138,23 @@ function propose(
   use: ProposalUse,
   cautions: readonly Caution[],
 ): ProposedBrew | NoBrewReason {
+  // What stops a time at this temperature stops the brew for it.
+  const stop = cautions.find(({ severity }) => severity === "stop");
+  if (stop !== undefined) return isPast(stop.limit as number, use.temperatureC) ? "too-cold" : "too-warm";
   const { brew, spoons } = candidate;
   const start = startingTime(brew, use.material, candidate);
   const { lifeH } = brewLife(brew);
-  const livesS = 3600 * lifeH - REST_S;
+  const livesS = 3600 * lifeH - REST_S.most;
   if (isPast(start.timeS, TOO_SLOW_S)) return "too-slow";
   if (isPast(start.timeS, livesS)) return "dies-too-soon";
   const endS = Math.min(start.highS, livesS);
   const dies: readonly Caution[] = isPast(start.highS, livesS)
     ? [
-        say("warn", "bath-past-life", {
+        say("bath-past-life", "warn", {
           path: "/start/highS",
           quantity: "ageH",
           limit: lifeH,
-          actual: (start.highS + REST_S) / 3600,
+          actual: (start.highS + REST_S.most) / 3600,
           data: { at: "pour-out" },
         }),
       ]

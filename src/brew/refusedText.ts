@@ -20,6 +20,9 @@ export const labelText: InputWanted<"label-needed"> = () =>
 export const notTabletsText: InputWanted<"not-tablets"> = () =>
   "what is weighed: tablets are counted by their label";
 
+export const notCausticText: InputWanted<"not-caustic"> = () =>
+  "what a spoon may hold: caustic soda is weighed, once, into a solution of 10 %";
+
 export const noGradesText: InputWanted<"no-grades"> = () =>
   "left out, since no grades are known of this ingredient";
 

@@ -3,6 +3,7 @@
  */
 import type { Ingredient } from "../handbook/ingredients.js";
 import type { ReadBrew } from "./brew.js";
+import { gramsByIngredient } from "./parts.js";
 import { gramsPerL } from "./solveBrew.js";
 
 /** Salt restrains about a twentieth as much as potassium bromide (common practice: 20 g for 1 g). */
@@ -48,17 +49,9 @@ const SMALL_G_PER_L: Readonly<Partial<Record<Ingredient, number>>> = {
  */
 const INGREDIENT_SD = 0.05;
 
-/** Grams a litre of each ingredient. */
-function makeUp(read: ReadBrew): ReadonlyMap<Ingredient, number> {
-  const sums = new Map<Ingredient, number>();
-  for (const { ingredient, massG } of read.parts)
-    sums.set(ingredient, (sums.get(ingredient) ?? 0) + (massG * 1000) / read.volumeMl);
-  return sums;
-}
-
 /** The standard deviation of ln(time) that an unlike list of ingredients brings: it never vanishes. */
 export function unlikeSpread(today: ReadBrew, known: ReadBrew): number {
-  const [a, b] = [makeUp(today), makeUp(known)];
+  const [a, b] = [gramsByIngredient(today), gramsByIngredient(known)];
   const names = new Set([...a.keys(), ...b.keys()]);
   return Math.hypot(
     ...[...names].map((name) => {

@@ -7,7 +7,7 @@ import { MOST, readBrew, type DeveloperBrew, type BrewPart } from "./brew.js";
  *
  * @param brew - the brew, as for {@link brewPh}
  * @param volumeMl - the volume wanted, above 0 to 100000 ml
- * @returns a new brew with every amount, and every range, in proportion
+ * @returns a new brew with every amount, every range and every number of spoons in proportion
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses, before or after scaling, or a volume out of
  * range
@@ -34,6 +34,7 @@ export function scaleBrew(brew: DeveloperBrew, volumeMl: number): DeveloperBrew 
           massG: part.massG * scale,
           ...(part.lowG === undefined ? {} : { lowG: part.lowG * scale }),
           ...(part.highG === undefined ? {} : { highG: part.highG * scale }),
+          ...(part.spoons === undefined ? {} : { spoons: part.spoons * scale }),
         };
   const scaled = { ...given, volumeMl, ingredients: given.ingredients.map(scalePart) };
   readBrew("scaleBrew/brew", scaled);

@@ -1,6 +1,6 @@
-import { inRange, plainObject } from "../core/guards.js";
+import { inRange, knownEntry, plainObject } from "../core/guards.js";
 import { SODA_G_PER_MOL, WATER_G_PER_MOL } from "../handbook/ingredients.js";
-import { MOST, entryOf } from "./brew.js";
+import { MOST } from "./brew.js";
 
 /** Washing soda by its water of crystallisation: none, 1, 7 or 10 molecules. */
 export type SodaHydrate = "anhydrous" | "monohydrate" | "heptahydrate" | "decahydrate";
@@ -24,7 +24,7 @@ const WATERS: Readonly<Record<SodaHydrate, number>> = {
 };
 
 function molarMass(where: string, hydrate: unknown): number {
-  return SODA_G_PER_MOL + entryOf(where, WATERS, hydrate) * WATER_G_PER_MOL;
+  return SODA_G_PER_MOL + knownEntry(where, WATERS, hydrate) * WATER_G_PER_MOL;
 }
 
 /**

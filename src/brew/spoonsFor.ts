@@ -5,12 +5,12 @@ import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { MOST, ingredientOf } from "./brew.js";
 import { spoonMass, spoonRange, SPOON_FIELDS, type SpoonOptions } from "./massOf.js";
 import { hazardCaution, say } from "./text.js";
-import { notTabletsText } from "./refusedText.js";
+import { notCausticText, notTabletsText } from "./refusedText.js";
 
 /** What {@link spoonsFor} takes. */
 export interface SpoonsForInput extends SpoonOptions {
   /** what is in the spoon */
-  readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet">;
+  readonly ingredient: Exclude<Ingredient, "ascorbic-acid-tablet" | "sodium-hydroxide">;
   /** grams wanted */
   readonly massG: number;
   /** the smallest part of a spoon that can be measured, above 0 to 1; a quarter when left out */
@@ -39,10 +39,12 @@ export interface RoundedSpoons {
  * @returns spoons, at least one step; the grams in them with their range; and the relative error of rounding,
  * with cautions: the hazard of the ingredient first
  * @throws TypeError when something is of the wrong kind
- * @throws RangeError for an unknown or unfit ingredient, grade or filling, tablets, or a number out of range
+ * @throws RangeError for an unknown or unfit ingredient, grade or filling, tablets, caustic soda, or a number
+ * out of range
  *
  * @remarks Less than the spoons may hold at least (assumed as the limit) has the caution `spoon-too-large`.
- * Spoons = step × round(grams / (grams in a spoon × step)). Densities as in {@link massOf}.
+ * Spoons = step × round(grams / (grams in a spoon × step)). Densities as in {@link massOf}. Caustic soda is
+ * told in no spoons: it is weighed, once, into a solution of 10 %, as {@link mixingSteps} says.
  *
  * @example
  * ```ts
@@ -52,8 +54,10 @@ export interface RoundedSpoons {
  */
 export function spoonsFor(input: SpoonsForInput): RoundedSpoons {
   const given = plainObject("spoonsFor/input", input);
-  const { bulkGPerMl } = ingredientOf("spoonsFor/ingredient", given["ingredient"]);
+  const { bulkGPerMl, hazard } = ingredientOf("spoonsFor/ingredient", given["ingredient"]);
   if (bulkGPerMl === undefined) refuse("spoonsFor/ingredient", "not-tablets", notTabletsText, {}, undefined);
+  if (hazard === "burns")
+    refuse("spoonsFor/ingredient", "not-caustic", notCausticText, {}, given["ingredient"]);
   const massG = positive("spoonsFor/massG", given["massG"], MOST, "massG");
   const { stepSpoons = 0.25 } = given;
   const step = positive("spoonsFor/stepSpoons", stepSpoons, 1);
@@ -78,5 +82,5 @@ function tooLarge(
   { low }: HandbookRange,
 ): readonly Caution[] {
   const figures = { path: "/massG", quantity: "massG", limit: low, actual: massG } as const;
-  return [say("warn", "spoon-too-large", { ...figures, data: { ingredient, spoons } })];
+  return [say("spoon-too-large", "warn", { ...figures, data: { ingredient, spoons } })];
 }

@@ -3,6 +3,7 @@
  */
 import { COFFEE_RANGES, MIDDLE_COFFEE, type CoffeePick } from "./bath.js";
 import type { ReadBrew, ReadPart } from "./brew.js";
+import { isCoffee } from "./parts.js";
 
 /** Which end of its ranges each part of a brew is taken at. */
 export interface Ends {
@@ -12,9 +13,7 @@ export interface Ends {
 
 /** The ends of each coffee's ranges: one kind is one jar, two kinds know nothing of each other. */
 export function coffeeEnds(of: readonly ReadBrew[]): readonly (readonly [Ends, Ends])[] {
-  const kinds = new Set(
-    of.flatMap(({ parts }) => parts.filter(({ data }) => data.solids).map((p) => p.ingredient)),
-  );
+  const kinds = new Set(of.flatMap(({ parts }) => parts.filter(isCoffee).map((p) => p.ingredient)));
   return [...kinds].flatMap((kind) =>
     COFFEE_RANGES.map(([low, high]): readonly [Ends, Ends] => {
       const at = (end: CoffeePick): Ends => ({

@@ -86,7 +86,7 @@ export function strengthFromScrap(input: ScrapInput): ScrapStrength {
     basis: known === undefined ? "default" : "given",
     sources: ["scrap of fogged material, common practice (from memory)"],
     cautions: [
-      ...(known === undefined ? [say("warn", "scrap-without-known")] : []),
+      ...(known === undefined ? [say("scrap-without-known", "warn")] : []),
       ...farCaution(Math.max(value, 1 / value)),
     ],
   };

@@ -2,8 +2,8 @@
  * Module: brew. Every English sentence of this module, made from data. A caution carries all that its
  * sentence says, so that another language reads no English.
  */
-import type { Caution, CautionSeverity } from "../core/caution.js";
-import { makeCaution, type CautionSentences, type FiguresOf } from "../core/cautionTexts.js";
+import type { Caution } from "../core/caution.js";
+import { sayer, type CautionSentences, type Sayer } from "../core/cautionTexts.js";
 import { ageText, decimals, digits, isFigure } from "../core/digits.js";
 import { pastLifeSentence } from "../core/text.js";
 import type { NoBrewReason } from "./noBrew.js";
@@ -18,12 +18,12 @@ export function ingredientText(ingredient: string): string {
 
 /** What to mind with an ingredient. */
 const HAZARDS: Readonly<Record<IngredientHazard, string>> = {
-  "burns": "It burns eyes and skin: goggles, gloves, into cold water, never water onto it.",
-  "caustic-dust": "It is strongly alkaline: gloves, glasses, no dust, no contact.",
-  "fertility": "It may damage fertility: gloves, no dust, no contact.",
-  "irritant": "It irritates the eyes: glasses, no dust.",
-  "swallowing": "It is harmful if swallowed: keep it from children and food.",
-  "sulphur-dioxide": "With acid it gives off sulphur dioxide, which harms the lungs: no acid near it.",
+  "burns": "it burns eyes and skin. Goggles, gloves, into cold water, never water onto it.",
+  "caustic-dust": "it is strongly alkaline. Gloves, glasses, no dust, no contact.",
+  "fertility": "it may damage fertility. Gloves, no dust, no contact.",
+  "irritant": "it irritates the eyes. Glasses, no dust.",
+  "swallowing": "it is harmful if swallowed. Keep it from children and food.",
+  "sulphur-dioxide": "with acid it gives off sulphur dioxide, which harms the lungs. No acid near it.",
 };
 
 const hazardText = (hazard: string): string =>
@@ -113,7 +113,7 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
     `of potassium bromide or ${rangeText(saltGPerL)} g of salt a litre.`,
   "restrainer-strong": ({ limit }) =>
     `More than ${digits(limit, 2)} g/l of restrainer: the time is a guess. Run a test strip.`,
-  "hazard": ({ data }) => `Take care with ${ingredientText(data.ingredient)}. ${hazardText(data.hazard)}`,
+  "hazard": ({ data }) => `Mind ${ingredientText(data.ingredient)}: ${hazardText(data.hazard)}`,
   "spoon-range": ({ data, actual }) =>
     `Weigh ${ingredientText(data.ingredient)} if you can: the range of spoons is worth ` +
     `± ${isFigure(actual) ? Math.round(100 * (actual - 1)) : "?"} % of the time.`,
@@ -137,10 +137,11 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   "scrap-without-known": () =>
     "Without a bath to compare with, a scrap tells fast from slow and no more. Run a test strip.",
   "soda-from-baking": () =>
-    "Baking soda becomes washing soda in the oven, an hour at about 200 °C. See bakeYield.",
+    "Baking soda becomes washing soda in the oven: 1 to 2 cm deep, an hour at about 200 °C.",
   // the oven
   "baking-care": () =>
-    "Hot, caustic dust, steam and gas: open tray, not aluminium. Wear glasses, let in air, let it cool.",
+    "Hot, caustic dust, steam and gas. Use an open tray that never goes back to food, not aluminium. " +
+    "Wear glasses and oven gloves, let in air, let it cool.",
   "baking-depth": ({ data }) =>
     `For powder ${digits(data.depthMm, 1)} mm deep that is hot already. ` +
     `A layer of 1 to 2 cm needs about an hour to warm through.`,
@@ -164,13 +165,7 @@ export function rangeText(ends: unknown): string {
 }
 
 /** A caution with its sentence. */
-export function say<Code extends BrewCautionCode>(
-  severity: CautionSeverity,
-  code: Code,
-  ...figures: FiguresOf<Code>
-): Caution {
-  return makeCaution(brewSentences, code, severity, ...figures);
-}
+export const say: Sayer<BrewCautionCode> = /* @__PURE__ */ sayer(brewSentences);
 
 /** Hazards that deserve a warning; the others are notes. */
 const GRAVE: ReadonlySet<IngredientHazard> = new Set(["burns", "caustic-dust", "fertility"]);
@@ -180,7 +175,7 @@ export function hazardCaution(ingredient: Ingredient): Caution[] {
   const { hazard } = handbookIngredients[ingredient];
   return hazard === undefined
     ? []
-    : [say(GRAVE.has(hazard) ? "warn" : "note", "hazard", { data: { ingredient, hazard } })];
+    : [say("hazard", GRAVE.has(hazard) ? "warn" : "note", { data: { ingredient, hazard } })];
 }
 
 /** Why there is no brew, in English. */
@@ -195,6 +190,8 @@ export const noBrewTexts: Readonly<Record<NoBrewReason, string>> = {
   "volume-too-small": "The bath is too small to measure with this spoon. Mix more.",
   "does-not-dissolve": "What is needed does not dissolve in water this cold.",
   "too-alkaline": "Every brew from this shelf is too alkaline for the emulsion.",
+  "too-cold": "In a bath this cold no time can be trusted. Warm it.",
+  "too-warm": "The emulsion does not bear a bath this warm. Cool it.",
   "dies-too-soon": "Every brew from this shelf would be dead before its time is over.",
   "too-slow": "Every brew from this shelf takes more than an hour and a half.",
 };

@@ -54,6 +54,18 @@ interface AnyFigures {
   readonly actual?: number;
 }
 
+/** Makes the cautions of one module: the code first, then how grave it is and what the sentence names. */
+export type Sayer<Codes extends CautionCode> = <Code extends Codes>(
+  code: Code,
+  severity: CautionSeverity,
+  ...figures: FiguresOf<Code>
+) => Caution;
+
+/** The function that makes the cautions of one module, from its sentences. */
+export function sayer<Codes extends CautionCode>(sentences: Pick<CautionSentences, Codes>): Sayer<Codes> {
+  return (code, severity, ...figures) => makeCaution(sentences, code, severity, ...figures);
+}
+
 /** Makes a caution; its English sentence comes from its module's. No figure may be undefined. */
 export function makeCaution<Code extends CautionCode>(
   sentences: Pick<CautionSentences, Code>,

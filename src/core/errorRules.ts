@@ -176,6 +176,8 @@ export interface InputRules {
   readonly "label-needed": object;
   /** tablets by the spoon */
   readonly "not-tablets": object;
+  /** what burns, by the spoon */
+  readonly "not-caustic": object;
   /** more coffee than there is bath */
   readonly "coffee-per-ml": object;
   /** nothing dry in the bath, or more than dissolves */

@@ -93,6 +93,8 @@ export interface IngredientData {
 export const SODA_G_PER_MOL = 105.9875;
 /** Molar mass of sodium bicarbonate, g/mol. */
 export const BICARBONATE_G_PER_MOL = 84.0058;
+/** Molar mass of ascorbic acid, g/mol. */
+export const ASCORBIC_ACID_G_PER_MOL = 176.124;
 /** Molar mass of water, g/mol. */
 export const WATER_G_PER_MOL = 18.015;
 
@@ -157,7 +159,7 @@ const soda = {
 /** What ascorbic acid is, loose or in tablets. */
 const ascorbicAcid = {
   role: "agent",
-  molarMassGPerMol: 176.124,
+  molarMassGPerMol: ASCORBIC_ACID_G_PER_MOL,
   moles: { ascorbate: 1 },
 } as const;
 

@@ -3,6 +3,7 @@
  * published figures with their sources. Typed data only.
  */
 import { namesOf } from "../core/frozen.js";
+import { REST_S } from "./rest.js";
 import { ROLL_CM2 } from "./roll.js";
 
 const MEMORY = "(from memory, not seen in print)";
@@ -110,7 +111,7 @@ export const handbookBathS: Readonly<
   >
 > = {
   rest: {
-    durationS: 300,
+    durationS: REST_S.least,
     sources: ["a freshly stirred bath stands until its bubbles are gone: common practice"],
   },
   preSoak: { durationS: 120, sources: ["one to five minutes: common practice"] },

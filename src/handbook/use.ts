@@ -117,7 +117,7 @@ export const handbookKeeping: readonly KeepingLimit[] = /* @__PURE__ */ frozen([
     limitH: 1.5,
     sources: [
       "Shinkawa Photographic Laboratory, L-ascorbic acid oxidation in alkaline solution, 2015 (full black " +
-        "to 1.5 h, weak at 2 h)",
+        "to 1.5 h, slightly weak at 2 h, none at 2.5 h)",
     ],
   },
   {

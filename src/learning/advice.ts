@@ -1,12 +1,12 @@
 /*
  * Dry advice on what the runs can and cannot tell.
  */
-import type { Caution, CautionSeverity } from "../core/caution.js";
-import { makeCaution, type FiguresOf } from "../core/cautionTexts.js";
+import type { Caution } from "../core/caution.js";
+import { sayer } from "../core/cautionTexts.js";
 import type { Row } from "../core/row.js";
 import type { FittedRun, NotebookFit } from "./fitNotebook.js";
 import type { Entry } from "./notebook.js";
-import { learningSentences, type LearningCautionCode } from "./text.js";
+import { learningSentences } from "./text.js";
 import type { LearnedParameter, SetAside } from "./types.js";
 
 /**
@@ -43,11 +43,7 @@ const CONFIRMING = { least: 5, share: 0.8, within: 0.15 };
 /** A run so far off, in ln(time), shows what is no longer good. */
 const TRIED = 0.2;
 
-const say = <Code extends LearningCautionCode>(
-  severity: CautionSeverity,
-  code: Code,
-  ...figures: FiguresOf<Code>
-): Caution => makeCaution(learningSentences, code, severity, ...figures);
+const say = /* @__PURE__ */ sayer(learningSentences);
 
 /** What to tell the photographer about the runs as a whole, gravest first. */
 export function adviceOn(
@@ -72,7 +68,7 @@ function doubted(setAside: readonly SetAside[], entries: readonly Entry[]): read
   return setAside
     .filter(({ weight }) => weight > 0)
     .map(({ run, reason, weight }) =>
-      say("warn", "doubted-run", {
+      say("doubted-run", "warn", {
         path: `/runs/${run}`,
         quantity: "weight",
         limit: 1,
@@ -88,11 +84,11 @@ function far({ model, held }: NotebookFit, parameters: readonly LearnedParameter
     const path = `/parameters/${j}`;
     const actual = (one.value - (model.numbers[j]?.value as number)) / one.priorSd;
     const data = { parameter: one.parameter, cause: one.cause };
-    if (held.atBound.includes(j)) return [say("warn", "held-at-limit", { path, data })];
+    if (held.atBound.includes(j)) return [say("held-at-limit", "warn", { path, data })];
     // A trend may lie any number of its first standard deviations off: it has a sentence of its own.
     if (!(Math.abs(actual) > FAR) || model.numbers[j]?.tail !== undefined) return [];
     const quantity = "standardDeviations";
-    return [say("warn", "far-from-known", { path, quantity, limit: FAR, actual, data })];
+    return [say("far-from-known", "warn", { path, quantity, limit: FAR, actual, data })];
   });
 }
 
@@ -109,7 +105,7 @@ function drifted({ model, regression }: NotebookFit): readonly Caution[] {
     if (!(away > DRIFTED || steadily > STEADILY)) return [];
     const ratio = Math.exp(-regression.along(span).mean);
     return [
-      say("warn", "trend", {
+      say("trend", "warn", {
         path: "/runs",
         quantity: "standardDeviations",
         ...(away > DRIFTED ? { limit: DRIFTED, actual: away } : { limit: STEADILY, actual: steadily }),
@@ -121,7 +117,7 @@ function drifted({ model, regression }: NotebookFit): readonly Caution[] {
 
 function scattered({ regression: { scatter } }: NotebookFit): readonly Caution[] {
   if (!(scatter > SCATTERED)) return [];
-  return [say("warn", "scatter", { quantity: "ratio", limit: SCATTERED, actual: scatter })];
+  return [say("scatter", "warn", { quantity: "ratio", limit: SCATTERED, actual: scatter })];
 }
 
 /** Causes that changed together in the runs. */
@@ -158,7 +154,7 @@ function notSeparated(fit: NotebookFit, parameters: readonly LearnedParameter[])
       parameters: group.map((j) => at(j).parameter),
       causes: group.map((j) => at(j).cause),
     };
-    return [say("note", "not-separated", { path: `/parameters/${place}`, data })];
+    return [say("not-separated", "note", { path: `/parameters/${place}`, data })];
   });
 }
 
@@ -191,7 +187,7 @@ function undated({ model, fitted }: NotebookFit, entries: readonly Entry[]): rea
   });
   if (runs.length === 0) return [];
   return [
-    say("note", "undated-runs", {
+    say("undated-runs", "note", {
       path: `/runs/${runs[0]}`,
       quantity: "count",
       actual: runs.length,
@@ -215,7 +211,7 @@ function onlyGood({ fitted, regression }: NotebookFit, entries: readonly Entry[]
     if (outcome?.kind === "good" && said.kind === "window" && off < CONFIRMING.within) confirming += 1;
   }
   if (own < CONFIRMING.least || confirming < CONFIRMING.share * own) return [];
-  return [say("warn", "only-good", { path: "/runs", quantity: "count", actual: confirming })];
+  return [say("only-good", "warn", { path: "/runs", quantity: "count", actual: confirming })];
 }
 
 /** Two runs that are equal in all but an id, unless each has one. */
@@ -233,7 +229,7 @@ function equalRuns(entries: readonly Entry[]): readonly Caution[] {
     const twin = seen.get(rest);
     // Two that have ids of their own are two runs.
     if (twin !== undefined && (id === undefined || entries[twin]?.run.id === undefined))
-      return [say("note", "equal-runs", { path: `/runs/${i}`, data: { runs: [twin, i] } })];
+      return [say("equal-runs", "note", { path: `/runs/${i}`, data: { runs: [twin, i] } })];
     seen.set(rest, i);
   }
   return [];

@@ -52,6 +52,7 @@ export function brewCautions(recipe: Recipe): readonly Caution[] {
   const use = {
     ageH,
     ...(material.iso === undefined ? {} : { filmIso: material.iso }),
+    material: material.kind,
     softEmulsion: material.emulsion === "soft",
   };
   const { brew } = developer;

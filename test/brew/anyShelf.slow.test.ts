@@ -38,7 +38,8 @@ describe("any shelf", () => {
       for (let turn = 0; turn < 6; turn += 1) {
         const proposed = proposeBrew({ ...use, shelf: items, temperatureC });
         if (proposed.brew !== undefined) return;
-        if (proposed.add === "warm-water") temperatureC += 10;
+        if (proposed.add === "warm-water") temperatureC += 8;
+        else if (proposed.add === "cool-water") temperatureC -= 8;
         else items = [...items, proposed.add as Ingredient];
       }
       throw new Error("still no brew");

@@ -190,6 +190,9 @@ describe("mixing", () => {
   it("a restrainer is wanted for fast films only", () => {
     expect(find(brewOf(soda, coffee), "restrainer-wanted", { filmIso: 400 })).toBeDefined();
     expect(find(brewOf(soda, coffee), "restrainer-wanted", { filmIso: 399 })).toBeUndefined();
+    expect(find(brewOf(soda, coffee), "restrainer-wanted", { material: "film" })).toBeDefined();
+    for (const material of ["plate", "paper"] as const)
+      expect(find(brewOf(soda, coffee), "restrainer-wanted", { material, filmIso: 400 })).toBeUndefined();
     for (const name of ["potassium-bromide", "table-salt", "iodised-salt"] as const)
       expect(codes(soda, coffee, part(name, 1))).not.toContain("restrainer-wanted");
   });

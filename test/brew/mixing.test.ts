@@ -10,6 +10,7 @@ import {
   mixingSteps,
   scaleBrew,
   type DeveloperBrew,
+  type MixingStep,
   type WeighedPart,
 } from "../../src/index.js";
 import { test } from "../property.js";
@@ -29,6 +30,14 @@ const every: DeveloperBrew = {
     part("brewed-coffee", 100),
   ],
 };
+
+/** Millilitres that go into the bath before it is made up: the water of the cups, and what is poured. */
+const poured = (steps: readonly MixingStep[]): number =>
+  steps.reduce(
+    (sum, { waterMl = 0, solutionMl, solutionPercent }) =>
+      sum + (solutionPercent === undefined ? waterMl : (solutionMl ?? 0)),
+    0,
+  );
 
 /** What a step is, without its sentence and cautions. */
 const facts = (brew: DeveloperBrew): unknown[] =>
@@ -51,13 +60,15 @@ describe("mixingSteps", () => {
     expect(mixingSteps(hutBrew).map(({ step }) => step)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
   });
 
-  it("has a cup for each kind; caustic soda in its own cold cup, before coffee and vitamin C", () => {
+  it("has a cup for each kind; caustic soda in its own cold cup first, into the bath before coffee", () => {
+    const caustic = { ingredient: "sodium-hydroxide", solutionPercent: 10 };
     expect(facts(every)).toEqual([
       { do: "protect" },
+      // Less than 5 g a kitchen scale does not tell apart: the rest of the solution is left.
+      { do: "dissolve-caustic", ...caustic, massG: 5, waterMl: 50, cold: true },
       { do: "dissolve", ingredient: "sodium-sulphite", massG: 5, waterMl: 315 },
       { do: "dissolve", ingredient: "soda-anhydrous", massG: 54.04, sameCup: true },
-      { do: "dissolve-caustic", ingredient: "sodium-hydroxide", massG: 2, waterMl: 135, cold: true },
-      { do: "join-caustic" },
+      { do: "join-caustic", ...caustic, massG: 2, solutionMl: 20 },
       { do: "dissolve", ingredient: "instant-coffee", massG: 40, waterMl: 198 },
       { do: "take", ingredient: "brewed-coffee", massG: 100 },
       { do: "join" },
@@ -78,15 +89,48 @@ describe("mixingSteps", () => {
 
   // Heat of solution 44.5 kJ/mol over 10 g of water a gram: 27 K (from memory).
   it("gives caustic soda at least 10 ml of cold water a gram, and all cups together at most 95 %", () => {
-    for (const grams of [5, 20, 40, 90]) {
+    for (const grams of [0.3, 2.5, 5, 20, 40, 90]) {
       const steps = mixingSteps(
         brewOf(part("sodium-hydroxide", grams), part("instant-coffee", 40), part("borax", 20)),
       );
       const own = steps.find((step) => step.do === "dissolve-caustic")!;
-      expect(own.waterMl).toBeGreaterThanOrEqual(10 * grams);
-      expect(steps.reduce((sum, { waterMl = 0 }) => sum + waterMl, 0)).toBeLessThanOrEqual(951);
+      expect(own.massG).toBe(Math.max(5, grams));
+      expect(own.waterMl).toBeGreaterThanOrEqual(10 * own.massG!);
+      expect(poured(steps)).toBeLessThanOrEqual(950);
       expect(own.text).toMatch(/cold/);
     }
+  });
+
+  it("pours of the caustic solution what holds the grams of the brew, in whatever lots it was given", () => {
+    const steps = mixingSteps(
+      brewOf(
+        { ...part("sodium-hydroxide", 4), spoons: 0.75 },
+        part("borax", 20),
+        part("sodium-hydroxide", 3),
+      ),
+    );
+    expect(steps.filter(({ ingredient }) => ingredient === "sodium-hydroxide")).toMatchObject([
+      { do: "dissolve-caustic", massG: 7, waterMl: 70, cautions: [{ code: "hazard" }] },
+      { do: "join-caustic", massG: 7, solutionMl: 70, solutionPercent: 10 },
+    ]);
+    // A spoon is for what may be spooned.
+    for (const { spoons, text } of steps) {
+      expect(spoons).toBeUndefined();
+      expect(text).not.toMatch(/spoon/);
+    }
+  });
+
+  it("makes a solution of a little bromide, and dissolves much of it as it is", () => {
+    const of = (massG: number): unknown[] =>
+      mixingSteps(brewOf(part("potassium-bromide", massG)))
+        .filter(({ ingredient }) => ingredient !== undefined)
+        .map((step) => [step.do, step.massG, step.waterMl, step.solutionMl]);
+    expect(of(1)).toEqual([
+      ["make-solution", 5, 50, undefined],
+      ["add-solution", 1, undefined, 10],
+    ]);
+    expect(of(15)[1]).toEqual(["add-solution", 15, undefined, 150]);
+    expect(of(16)).toEqual([["dissolve", 16, 80, undefined]]);
   });
 
   it("does not say how to mix what cannot be mixed safely: 200 g of caustic soda in half a litre", () => {
@@ -168,12 +212,20 @@ describe("mixingSteps", () => {
     expect(20 / waterMl!).toBeLessThan(0.359);
   });
 
-  it("says small amounts to two digits: a gram of bromide a litre was 0.3 g in 250 ml", () => {
-    const bromide = (massG: number): string =>
-      mixingSteps({ volumeMl: 250, ingredients: [part("potassium-bromide", massG)] })[1]!.text;
-    expect(bromide(0.25)).toMatch(/ 0\.25 g /);
-    expect(bromide(0.0123)).toMatch(/ 0\.012 g /);
-    expect(bromide(1.04)).toMatch(/ 1 g /);
+  it("says small amounts to two digits: a quarter of a gram was 0.3 g", () => {
+    const borax = (massG: number): string =>
+      mixingSteps({ volumeMl: 250, ingredients: [part("borax", massG)] })[1]!.text;
+    expect(borax(0.25)).toMatch(/ 0\.25 g /);
+    expect(borax(0.0123)).toMatch(/ 0\.012 g /);
+    expect(borax(1.04)).toMatch(/ 1 g /);
+  });
+
+  it("says spoons as a person counts them: quarters below ten, whole ones from ten on", () => {
+    const coffee = (spoons: number): string =>
+      mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons }))[1]!.text;
+    expect(coffee(29.75)).toContain("Dissolve 30 level spoons of 5 ml (40 g)");
+    expect(coffee(7.3)).toContain("Dissolve 7.25 level spoons");
+    expect(mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons: 29.75 }))[1]!.spoons).toBe(29.75);
   });
 
   it("dissolves in the coffee what brewed coffee leaves no water for", () => {
@@ -229,12 +281,23 @@ describe("mixingSteps", () => {
     const steps = mixingSteps(brew);
     expect(steps.map(({ step }) => step)).toEqual(steps.map((_, i) => i + 1));
     if (steps[0]!.do === "stop") return;
-    expect(steps.flatMap(({ ingredient = [] }) => ingredient).sort()).toEqual(
-      brew.ingredients.map(({ ingredient }) => ingredient).sort(),
+    // A solution is made in one step and poured in another, whatever lots it is of.
+    const solved = new Set(steps.flatMap((step) => (step.solutionMl === undefined ? [] : step.ingredient)));
+    expect(
+      steps
+        .filter(({ solutionPercent }) => solutionPercent === undefined)
+        .flatMap(({ ingredient = [] }) => ingredient)
+        .sort(),
+    ).toEqual(
+      brew.ingredients
+        .map(({ ingredient }) => ingredient)
+        .filter((one) => !solved.has(one))
+        .sort(),
     );
+    for (const one of solved) expect(brew.ingredients.map(({ ingredient }) => ingredient)).toContain(one);
     for (const { ingredient, text } of steps)
       if (ingredient !== undefined) expect(text).toContain(handbookIngredients[ingredient].name);
-    expect(steps.reduce((sum, { waterMl = 0 }) => sum + waterMl, 0)).toBeLessThanOrEqual(brew.volumeMl);
+    expect(poured(steps)).toBeLessThanOrEqual(brew.volumeMl);
     expect(JSON.parse(JSON.stringify(steps))).toEqual(steps);
   });
 
@@ -259,10 +322,7 @@ describe("mixingSteps", () => {
       "potassium-bromide",
     ].map((ingredient) => ({ ingredient, massG: 0.2 }));
     for (const volumeMl of [10, 250, 1000]) {
-      const taken = mixingSteps({ volumeMl, ingredients } as never).reduce(
-        (sum, { waterMl = 0 }) => sum + waterMl,
-        0,
-      );
+      const taken = poured(mixingSteps({ volumeMl, ingredients } as never));
       expect(taken).toBeGreaterThan(0);
       expect(taken).toBeLessThanOrEqual(0.95 * volumeMl);
     }
@@ -270,12 +330,12 @@ describe("mixingSteps", () => {
 });
 
 describe("scaleBrew", () => {
-  it("scales amounts, ranges and tablets, and keeps the rest", () => {
+  it("scales amounts, ranges, spoons and tablets, and keeps the rest", () => {
     const brew: DeveloperBrew = {
       volumeMl: 400,
       temperatureC: 14,
       ingredients: [
-        { ...part("instant-coffee", 16), lowG: 10, highG: 24 },
+        { ...part("instant-coffee", 16), lowG: 10, highG: 24, spoons: 12 },
         part("soda-anhydrous", 22),
         { ingredient: "ascorbic-acid-tablet", tablets: 12, labelMg: 500 },
       ],
@@ -284,7 +344,7 @@ describe("scaleBrew", () => {
       volumeMl: 1000,
       temperatureC: 14,
       ingredients: [
-        { ...part("instant-coffee", 40), lowG: 25, highG: 60 },
+        { ...part("instant-coffee", 40), lowG: 25, highG: 60, spoons: 30 },
         part("soda-anhydrous", 55),
         { ingredient: "ascorbic-acid-tablet", tablets: 30, labelMg: 500 },
       ],
@@ -345,6 +405,15 @@ describe("scaleBrew", () => {
 });
 
 describe("what is no brew", () => {
+  it("more than thirty parts", () => {
+    const parts = (count: number): DeveloperBrew =>
+      brewOf(...Array.from({ length: count }, () => part("borax", 1)));
+    expect(brewPh(parts(30)).ph).toBeGreaterThan(9);
+    expect(() => brewPh(parts(31))).toThrow(
+      expect.objectContaining({ path: "/brew/ingredients", actual: 31, expected: { most: 30 } }),
+    );
+  });
+
   const soda = part("soda-anhydrous", 54);
   const known = quoted(Object.keys(handbookIngredients));
   it.each([
@@ -498,17 +567,5 @@ describe("what is no brew", () => {
     expect(brewPh(brewOf(soda, { ingredient: "ascorbic-acid-tablet", tablets: 32, labelMg: 500 })).ph).toBe(
       brewPh(brewOf(soda, part("ascorbic-acid", 16))).ph,
     );
-  });
-});
-
-describe("mixingSteps with caustic soda in lots", () => {
-  it("warns of each lot of caustic soda", () => {
-    const steps = mixingSteps(brewOf(part("sodium-hydroxide", 2), part("sodium-hydroxide", 3)));
-    const lots = steps.filter((step) => step.do === "dissolve-caustic");
-    expect(lots.map(({ waterMl, sameCup }) => [waterMl, sameCup])).toEqual([
-      [150, undefined],
-      [undefined, true],
-    ]);
-    for (const { cautions } of lots) expect(cautions).toEqual([expect.objectContaining({ code: "hazard" })]);
   });
 });

@@ -22,8 +22,10 @@ export function badProposal(proposed: ProposedBrew | NoBrew): string | undefined
   if (spoons.length !== brew.ingredients.length) return "spoons";
   const isMeasured = (count: number, step: number): boolean =>
     count >= step && Number.isInteger(count / step);
-  for (const { spoons: count, tablets, massG, heldG } of spoons) {
-    if (!(count === undefined ? isMeasured(tablets ?? 0, 0.5) : isMeasured(count, 0.25))) return "spoons";
+  for (const { ingredient, spoons: count, tablets, solutionMl, massG, heldG } of spoons) {
+    if (!(count === undefined ? isMeasured(tablets ?? solutionMl ?? 0, 0.5) : isMeasured(count, 0.25)))
+      return "spoons";
+    if (ingredient === "sodium-hydroxide" && count !== undefined) return "caustic soda by the spoon";
     if (heldG !== undefined && Math.abs(heldG.value / massG - 1) > 0.1 + 1e-9) return "spoons far off";
   }
   return undefined;

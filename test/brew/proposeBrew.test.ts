@@ -6,6 +6,8 @@ import {
   compensate,
   mixingSteps,
   proposeBrew,
+  temperatureCautions,
+  type BrewMaterial,
   type NoBrew,
   type ProposalInput,
   type ProposedBrew,
@@ -61,6 +63,32 @@ describe("an everyday shelf", () => {
     // The brew's own pH at 17 °C hardly counts.
     expect(Math.abs(cold.timeS / law.timeS - 1)).toBeLessThan(0.01);
     expect(cold.logSd).toBeGreaterThan(warm.logSd);
+  });
+
+  it("says what compensate says of the temperature", () => {
+    for (const [material, emulsion] of [
+      ["film", "hardened"],
+      ["plate", "soft"],
+    ] as const)
+      for (const temperatureC of [6, 14, 18, 20, 22, 24, 28]) {
+        const proposal = propose(everyday, { material, temperatureC });
+        const expected = temperatureCautions(temperatureC, {
+          emulsion,
+          hydroquinone: false,
+          path: "/temperatureC",
+        });
+        const said = proposal.cautions.filter(({ path }) => path === "/temperatureC");
+        expect(said).toEqual(expected);
+        expect(proposal.brew === undefined).toBe(expected.some(({ severity }) => severity === "stop"));
+      }
+  });
+
+  it("wants a restrainer for film, not for paper or a plate", () => {
+    const codes = (material: BrewMaterial): string[] =>
+      found(everyday, { material }).cautions.map(({ code }) => code);
+    expect(codes("film")).toContain("restrainer-wanted");
+    expect(codes("paper")).not.toContain("restrainer-wanted");
+    expect(codes("plate")).not.toContain("restrainer-wanted");
   });
 
   it("gives five times in equal ratios over the interval", () => {
@@ -154,18 +182,38 @@ describe("what is taken from the shelf", () => {
 
   it("measures caustic soda and bromide as a 10 % solution", () => {
     const { spoons } = found(["instant-coffee", "baking-soda", "sodium-hydroxide", "potassium-bromide"]);
-    for (const [ingredient, massG, count] of [
-      ["sodium-hydroxide", 5, 10],
-      ["potassium-bromide", 0.5, 1],
+    for (const [ingredient, massG, solutionMl] of [
+      ["sodium-hydroxide", 5, 50],
+      ["potassium-bromide", 0.5, 5],
     ] as const)
       expect(spoons.find((one) => one.ingredient === ingredient)).toEqual({
         ingredient,
         massG,
-        spoons: count,
-        spoonMl: 5,
+        solutionMl,
         solutionPercent: 10,
       });
   });
+
+  it.each([5, 33, 250, 1000, 20000])(
+    "pours in the steps the millilitres of the list, in %d ml of bath",
+    (ml) => {
+      const shelf: ShelfItem[] = ["instant-coffee", "baking-soda", "sodium-hydroxide", "potassium-bromide"];
+      for (const more of ["ascorbic-acid", "soda-anhydrous", "brewed-coffee"] as const) {
+        const proposal = propose([...shelf, more], { volumeMl: ml });
+        if (proposal.brew === undefined) continue;
+        const listed = proposal.spoons.filter(({ solutionMl }) => solutionMl !== undefined);
+        expect(listed.length).toBeGreaterThan(0);
+        for (const { ingredient, solutionMl, massG } of listed) {
+          const [made, pour] = proposal.steps.filter((step) => step.ingredient === ingredient);
+          expect(made!.waterMl! / made!.massG!).toBeGreaterThanOrEqual(10);
+          expect([pour!.solutionMl, pour!.massG]).toEqual([
+            expect.closeTo(solutionMl!, 9),
+            expect.closeTo(massG, 9),
+          ]);
+        }
+      }
+    },
+  );
 
   it("counts plates as soft: no bath above pH 11", () => {
     const shelf: ShelfItem[] = ["ascorbic-acid", "trisodium-phosphate", "instant-coffee"];
@@ -209,16 +257,32 @@ describe("what is missing", () => {
     expect(missing(caustic, { temperatureC: 0 })).toEqual(["does-not-dissolve", "warm-water"]);
   });
 
-  it("a bath too small for the spoon, or too cold, says so", () => {
+  // Below 4 and above 32 °C, and for a plate above 24 °C, compensate gives no time.
+  it.each([
+    [3, "film", "too-cold", "warm-water"],
+    [0, "plate", "too-cold", "warm-water"],
+    [33, "film", "too-warm", "cool-water"],
+    [47, "paper", "too-warm", "cool-water"],
+    [25, "plate", "too-warm", "cool-water"],
+  ] as const)("at %d °C for %s: %s, %s", (temperatureC, material, reason, add) => {
+    expect(missing(everyday, { temperatureC, material })).toEqual([reason, add]);
+    expect(propose(everyday, { temperatureC, material }).cautions[0]).toMatchObject({
+      severity: "stop",
+      path: "/temperatureC",
+      actual: temperatureC,
+    });
+  });
+
+  it("a bath too small for the spoon, or too slow, says so", () => {
     expect(missing(everyday, { volumeMl: 1 })).toEqual(["volume-too-small", "more-bath"]);
-    const little: ShelfItem[] = [...everyday.slice(0, 2), { ingredient: "ascorbic-acid", massG: 2 }];
-    expect(missing(little, { temperatureC: 0 })).toEqual(["too-slow", "warm-water"]);
+    const little: ShelfItem[] = [...everyday.slice(0, 2), { ingredient: "ascorbic-acid", massG: 1 }];
+    expect(missing(little, { temperatureC: 4 })).toEqual(["too-slow", "warm-water"]);
     const vitaminC: ShelfItem[] = [
       { ingredient: "ascorbic-acid", massG: 2.5 },
       "baking-soda",
       "soda-anhydrous",
     ];
-    expect(missing(vitaminC, { temperatureC: 0 })[1]).toBe("instant-coffee");
+    expect(missing(vitaminC, { temperatureC: 4 })[1]).toBe("instant-coffee");
   });
 });
 

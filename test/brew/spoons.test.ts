@@ -7,6 +7,7 @@ import {
   spoonSizesMl,
   spoonsFor,
   type Ingredient,
+  roundSpoons,
 } from "../../src/index.js";
 import { ATOMIC_WEIGHTS, FORMULAS, PRINTED_MOLAR_MASSES, SPOONS } from "../reference/brew.js";
 import { quoted } from "../helpers.js";
@@ -108,9 +109,12 @@ describe("less than a spoon measures", () => {
       [`/ingredients/${parts.indexOf("ascorbic-acid")}`, "ascorbic-acid"],
     ]);
     const salt = found.spoons.find(({ ingredient }) => ingredient === "table-salt")!;
-    expect(salt.solutionPercent).toBe(10);
-    // 10 g/l are wanted; half a spoon of 5 ml holds 0.25 g.
-    expect(salt.massG / 0.03).toBeCloseTo(8.33, 2);
+    // 10 g/l are wanted; 3 ml of a solution of 10 % hold them, in the list and in the steps.
+    expect(salt).toEqual({ ingredient: "table-salt", massG: 0.3, solutionMl: 3, solutionPercent: 10 });
+    expect(found.steps.find((step) => step.do === "add-solution")).toMatchObject({
+      ingredient: "table-salt",
+      solutionMl: 3,
+    });
     const more = proposeBrew({ shelf, volumeMl: 500 });
     expect(more.cautions.map(({ code }) => code)).not.toContain("spoon-too-large");
   });
@@ -316,11 +320,17 @@ describe("spoonsFor", () => {
   });
 
   it("warns before the spoon goes in", () => {
-    const codes = (ingredient: "sodium-hydroxide" | "brewed-coffee" | "instant-coffee"): string[] =>
+    const codes = (ingredient: "borax" | "brewed-coffee" | "instant-coffee"): string[] =>
       spoonsFor({ ingredient, massG: 20 }).cautions.map(({ code, severity }) => `${severity} ${code}`);
-    expect(codes("sodium-hydroxide")).toEqual(["warn hazard", "note spoon-range"]);
+    expect(codes("borax")).toEqual(["warn hazard", "note spoon-range"]);
     expect(codes("instant-coffee")).toEqual(["note spoon-range"]);
     expect(codes("brewed-coffee")).toEqual([]);
+  });
+
+  it("tells caustic soda in no spoons", () => {
+    expect(() => spoonsFor({ ingredient: "sodium-hydroxide" as any, massG: 5 })).toThrow(
+      expect.objectContaining({ path: "/ingredient", expected: { must: "not-caustic" } }),
+    );
   });
 
   it("takes at least one step", () => {
@@ -386,5 +396,25 @@ describe("spoonsFor", () => {
   ])("refuses %j", (input, kind, message) => {
     expect(() => spoonsFor(input as any)).toThrow(kind);
     expect(() => spoonsFor(input as any)).toThrow(message);
+  });
+});
+
+describe("roundSpoons", () => {
+  it.each([
+    [7.3, 7.25],
+    [9.8, 9.75],
+    [9.9, 10],
+    [10.6, 11],
+    [29.75, 30],
+    [0.1, 0.1],
+    [0.2, 0.25],
+    [0, 0],
+  ])("says %d as %d", (spoons, said) => {
+    expect(roundSpoons(spoons)).toBe(said);
+  });
+
+  it("refuses what is no number of spoons", () => {
+    expect(() => roundSpoons(-1)).toThrow(expect.objectContaining({ path: "/spoons" }));
+    expect(() => roundSpoons("3" as any)).toThrow(TypeError);
   });
 });

@@ -221,6 +221,7 @@ const estimate = fc.tuple(above0(1e5), within(0.01, 2)).map(([middleS, spread]) 
 
 // brew
 const ingredient = oneOf(...Object.keys(kinetics.handbookIngredients ?? {}));
+const spooned = ingredient.filter((name) => name !== "sodium-hydroxide");
 const weighed = fc
   .tuple(ingredient, above0(100), within(0.5, 1), within(1, 2))
   .map(([name, massG, low, high]) =>
@@ -819,8 +820,9 @@ export const valid = {
       ["ingredient", "spoons", "tablets", "labelMg"],
     ),
   ]),
+  roundSpoons: args([within(0, 1e4)]),
   spoonsFor: args([
-    record({ ingredient, massG: above0(1e4), stepSpoons: above0(1), ...spoonOptions }, [
+    record({ ingredient: spooned, massG: above0(1e4), stepSpoons: above0(1), ...spoonOptions }, [
       "ingredient",
       "massG",
     ]),

@@ -381,7 +381,7 @@ export const handMutants = [
   mutant(
     "an oven in °C where the law wants kelvins",
     "brew/bakeTime",
-    "(temperatureC + 273.15)",
+    "(temperatureC + ZERO_CELSIUS_K)",
     "(temperatureC + 32)",
   ),
   mutant(

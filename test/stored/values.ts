@@ -218,6 +218,7 @@ const untaken: Readonly<Record<string, readonly string[]>> = {
     "handbookAppearanceFactor",
     "massOf",
     "spoonsFor",
+    "roundSpoons",
     "bakeYield",
     "bakeProgress",
     "bakedSoda",

@@ -63,6 +63,7 @@ export const brokenRules: { readonly [Rule in InputRule]: readonly InputRules[Ru
   "fit-for-bath": [{ ingredient: "effervescent-tablet" }, { ingredient: "baking-powder" }],
   "label-needed": [{}],
   "not-tablets": [{}],
+  "not-caustic": [{}],
   "coffee-per-ml": [{}],
   "dry-per-ml": [{}],
   "agent-needed": [{}],

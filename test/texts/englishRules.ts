@@ -8,6 +8,7 @@ import {
   dryText,
   labelText,
   noGradesText,
+  notCausticText,
   notTabletsText,
   unfitText,
 } from "../../src/brew/refusedText.js";
@@ -84,6 +85,7 @@ export const englishRules: InputRuleTexts = {
   "not-fahrenheit": notFahrenheitText,
   "not-freezing": freezingText,
   "not-tablets": notTabletsText,
+  "not-caustic": notCausticText,
   "one-column": oneColumnText,
   "other-run": otherRunText,
   "over-or-under": overOrUnderText,

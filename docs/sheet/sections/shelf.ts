@@ -7,6 +7,7 @@ import {
   parseTemperature,
   parseVolume,
   roundEstimate,
+  roundSpoons,
   spoonSizesMl,
   type Caution,
   type Ingredient,
@@ -253,18 +254,20 @@ export const shelfSection: MakeSection = (store) => {
   }
 
   function amountText(amount: SpoonedAmount): string {
-    const { ingredient, massG, spoons: count, spoonMl, tablets, solutionPercent } = amount;
+    const { ingredient, massG, spoons: count, spoonMl, tablets, solutionMl, solutionPercent } = amount;
     const name = ingredientName(ingredient, language);
     if (tablets !== undefined) return words.tablets(spoonCount(tablets), name);
+    // What comes as a solution is measured in millilitres, with scales and without.
+    if (solutionMl !== undefined && solutionPercent !== undefined)
+      return words.solution(millilitres(solutionMl, language), solutionPercent, name);
     if (count === undefined || spoonMl === undefined || store.sheet.shelf.spoonMl === 0)
       return words.weight(grams(massG, language), name);
-    const spooned = words.amount(
-      spoonCount(count),
+    return words.amount(
+      spoonCount(roundSpoons(count)),
       millilitres(spoonMl, language),
       grams(massG, language),
       name,
     );
-    return solutionPercent === undefined ? spooned : `${spooned}, ${words.solution(solutionPercent)}`;
   }
 
   function factsText({ lifeH, capacityCm2, start, strip }: ProposedBrew): string {
@@ -314,7 +317,9 @@ export const shelfSection: MakeSection = (store) => {
     } else {
       const { add } = proposal;
       const help =
-        add === "more-bath" || add === "warm-water" ? words.more[add] : ingredientName(add, language);
+        add === "more-bath" || add === "warm-water" || add === "cool-water"
+          ? words.more[add]
+          : ingredientName(add, language);
       put(spoons, []);
       say(facts, `${reasonText(proposal, language)} ${words.add}: ${help}.`);
       put(cautions, said(proposal.cautions));

@@ -10,6 +10,9 @@ type Codes = Exclude<BrewCautionCode, "bath-past-life">;
 
 const percent = (share: number): string => `${stellen(100 * share, 0)} %`;
 
+/** A name that begins a sentence: what stands behind a comma is closed by one. */
+const subject = (name: string): string => (name.includes(",") ? `${name},` : name);
+
 const bis = (ends: unknown): string =>
   Array.isArray(ends) ? (ends as readonly unknown[]).map((end) => zahl(end)).join(" bis ") : "?";
 
@@ -60,10 +63,10 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",
   "tablet-filler": () => "Tabletten zerdrücken und abseihen, was bleibt.",
   "spoon-range": ({ data, actual }) =>
-    `${wort(ingredients, data.ingredient)} besser wiegen: ` +
-    `die Löffel streuen, ± ${percent(actual - 1)} der Zeit.`,
+    `Besser wiegen: ${wort(ingredients, data.ingredient)}. ` +
+    `Mit Löffeln streut die Zeit um ± ${percent(actual - 1)}.`,
   "spoon-too-large": ({ limit, actual, data }) =>
-    `${wort(ingredients, data.ingredient)}: So wenig misst kein Löffel, nötig sind ${zahl(actual)} g, ` +
+    `So wenig misst kein Löffel: ${wort(ingredients, data.ingredient)}. Nötig sind ${zahl(actual)} g, ` +
     `und ${zahl(data.spoons)} Löffel fassen mindestens ${zahl(limit)} g. Wiegen, oder mehr Bad ansetzen.`,
   "alkali-changed": ({ data }) =>
     `Der pH geht von ${stellen(data.fromPh)} auf ${stellen(data.toPh)}. ` +
@@ -73,15 +76,14 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
     `Zuerst ein Probestreifen.`,
   "scrap-without-known": () =>
     "Ohne ein Bad zum Vergleich sagt ein Reststück nur schnell oder langsam. Zuerst ein Probestreifen.",
-  "hazard": ({ data }) => `${wort(ingredients, data.ingredient)}: ${wort(hazards, data.hazard)}`,
+  "hazard": ({ data }) => `${subject(wort(ingredients, data.ingredient))} ${wort(hazards, data.hazard)}`,
   "baking-care": () =>
-    "Heiß, ätzender Staub, Dampf und Gas: offenes Blech, kein Aluminium. " +
-    "Brille tragen, lüften, abkühlen lassen.",
+    "Heiß, ätzender Staub, Dampf und Gas. Ein offenes Blech nehmen, das nie mehr mit Essen in Berührung " +
+    "kommt, keines aus Aluminium. Brille und Ofenhandschuhe tragen, lüften, abkühlen lassen.",
   "baking-depth": ({ data }) =>
     `Gilt für ${zahl(data.depthMm, 1)} mm hohes Pulver, das schon heiß ist. ` +
     `Eine Schicht von 1 bis 2 cm braucht etwa eine Stunde, bis sie durch und durch warm ist.`,
-  "soda-from-baking": () =>
-    "Natron wird im Ofen zu Waschsoda, in einer Stunde bei etwa 200 °C. Siehe bakeYield.",
+  "soda-from-baking": () => "Natron wird im Ofen zu Waschsoda: 1 bis 2 cm hoch, eine Stunde bei etwa 200 °C.",
   "more-than-complete": ({ limit }) =>
     `Leichter als reines Karbonat, ${zahl(limit)} g: es war feucht, oder etwas ging verloren.`,
   "gained-weight": ({ limit }) => `Schwerer als vorher, ${zahl(limit)} g. Die Gewichte prüfen.`,

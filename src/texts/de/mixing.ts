@@ -2,28 +2,38 @@
  * How to mix a brew, in German.
  */
 import type { MixingStepData } from "../../brew/mixingText.js";
+import { countedSpoons } from "../../brew/roundSpoons.js";
 import type { MixingTexts } from "../../text/mixingTexts.js";
 import { cautions } from "./cautions.js";
 import { grad, wort, zahl } from "./figures.js";
-import { ingredients } from "./words.js";
+import { ingredientsTaken } from "./words.js";
 
 /** To a tenth; below one to two digits. */
 const kurz = (value: number): string =>
   zahl(value < 1 ? value : Number(value.toFixed(1)), value < 1 ? 2 : 12);
 
 const heaps: Readonly<Record<string, readonly [one: string, many: string]>> = {
-  level: ["gestrichener", "gestrichene"],
-  rounded: ["leicht gehäufter", "leicht gehäufte"],
-  heaped: ["gehäufter", "gehäufte"],
+  level: ["gestrichenen", "gestrichene"],
+  rounded: ["leicht gehäuften", "leicht gehäufte"],
+  heaped: ["gehäuften", "gehäufte"],
 };
 
+/** What is taken, dissolved or weighed, in the accusative. */
 function amount({ ingredient, massG = 0, spoons, spoonMl = 0, heap = "level" }: MixingStepData): string {
-  const name = wort(ingredients, ingredient);
+  const name = wort(ingredientsTaken, ingredient);
   const grams = `${kurz(massG)} g`;
   if (spoons === undefined) return `${grams} ${name}`;
   const filled = heaps[heap]?.[spoons === 1 ? 0 : 1] ?? heap;
-  return `${zahl(Number(spoons.toFixed(2)), 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
+  return `${zahl(countedSpoons(spoons), 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
 }
+
+const solution = ({ ingredient, solutionMl = 0, solutionPercent = 0 }: MixingStepData): string =>
+  `${kurz(solutionMl)} ml der Lösung von ${kurz(solutionPercent)} % ${wort(ingredientsTaken, ingredient)}`;
+
+const jeGramm = ({ waterMl = 0, massG = 1 }: MixingStepData): string =>
+  `${kurz(waterMl / massG)} ml je Gramm`;
+
+const labelled = "Den Becher beschriften: es sieht aus wie Wasser. Was übrig bleibt, von Kindern fernhalten.";
 
 function water({ waterMl = 0, cold, inCoffee, sameCup }: MixingStepData): string {
   if (sameCup === true) return "demselben Becher";
@@ -42,11 +52,18 @@ export const mixing: MixingTexts = {
       "Sicherheitsdatenblätter gehen vor.",
     "dissolve": (step) => `${amount(step)} in ${water(step)} lösen: Pulver ins Wasser, langsam.`,
     "dissolve-caustic": (step) =>
-      `${amount(step)} in ${water(step)} streuen, im eigenen Becher, nach und nach, dabei rühren. ` +
-      `Es wird heiß: abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben.`,
+      `${amount(step)} abwiegen. In ${kurz(step.waterMl ?? 0)} ml kaltes Wasser streuen, ${jeGramm(step)}, ` +
+      `im eigenen Becher, nach und nach, dabei rühren. ` +
+      `Das ist die Lösung von ${kurz(step.solutionPercent ?? 0)} %. ` +
+      `Es wird heiß: abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben. ` +
+      labelled,
+    "make-solution": (step) =>
+      `${amount(step)} abwiegen. In ${water(step)} lösen, ${jeGramm(step)}. ` +
+      `Das ist die Lösung von ${kurz(step.solutionPercent ?? 0)} %. ${labelled}`,
     "take": (step) => `${amount(step)} nehmen.`,
-    "join-caustic": () =>
-      "Das kalte Ätznatron langsam ins Bad gießen, dabei rühren, vor Kaffee und Vitamin C.",
+    "join-caustic": (step) =>
+      `${solution(step)}, kalt, langsam ins Bad gießen, dabei rühren, vor Kaffee und Vitamin C.`,
+    "add-solution": (step) => `${solution(step)} zugeben.`,
     "join": () => "Den Kaffee langsam ins Alkali gießen, dabei rühren.",
     "add-last": (step) =>
       `${amount(step)} in ${water(step)} lösen und abseihen. Zuletzt langsam zugeben.${gas(step.gasL)}`,

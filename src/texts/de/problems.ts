@@ -174,6 +174,7 @@ const rules: InputRuleTexts = {
   "fit-for-bath": ({ ingredient }) => `eine brauchbare Zutat: ${wort(unfit, ingredient)}`,
   "label-needed": () => "labelMg, mg Vitamin C nach der Packung, denn eine Tablette wiegt mehr",
   "not-tablets": () => "eine Zutat nach Gewicht: Tabletten werden gezählt",
+  "not-caustic": () => "etwas für den Löffel: Ätznatron wird gewogen, einmal, für eine Lösung von 10 %",
   "coffee-per-ml": () => "höchstens 1 g Filterkaffee je ml Bad",
   "dry-per-ml": () => "mehr als 0 und höchstens 1 g Trockenes je ml Bad",
   "agent-needed": () => "ein Ansatz, in dem etwas entwickelt: Kaffee oder Vitamin C",

@@ -62,14 +62,25 @@ export const ingredients: Readonly<Record<Ingredient, string>> = {
   "citric-acid": "Zitronensäure, wasserfrei",
 };
 
+/** The same in the accusative: what is taken or weighed. */
+export const ingredientsTaken: Readonly<Record<Ingredient, string>> = {
+  ...ingredients,
+  "instant-coffee": "löslichen Kaffee",
+  "decaffeinated-coffee": "entkoffeinierten löslichen Kaffee",
+  "brewed-coffee": "starken Filterkaffee",
+};
+
+/** What an ingredient does, after its name, and what to do about it. */
 export const hazards: Readonly<Record<IngredientHazard, string>> = {
   "burns":
-    "Verätzt Augen und Haut: Schutzbrille, Handschuhe, in kaltes Wasser geben, nie Wasser darauf gießen.",
-  "caustic-dust": "Stark alkalisch: Handschuhe, Brille, kein Staub, nicht berühren.",
-  "fertility": "Kann die Fruchtbarkeit schädigen: Handschuhe, kein Staub, nicht berühren.",
-  "irritant": "Reizt die Augen: Brille, kein Staub.",
-  "swallowing": "Schädlich beim Verschlucken: von Kindern und Essen fernhalten.",
-  "sulphur-dioxide": "Gibt mit Säure Schwefeldioxid ab, das der Lunge schadet: keine Säure in die Nähe.",
+    "verätzt Augen und Haut. Schutzbrille und Handschuhe tragen, in kaltes Wasser geben, " +
+    "nie Wasser darauf gießen.",
+  "caustic-dust": "ist stark alkalisch. Handschuhe und Brille tragen, keinen Staub machen, nicht berühren.",
+  "fertility": "kann die Fruchtbarkeit schädigen. Handschuhe tragen, keinen Staub machen, nicht berühren.",
+  "irritant": "reizt die Augen. Brille tragen, keinen Staub machen.",
+  "swallowing": "ist schädlich beim Verschlucken. Von Kindern und Essen fernhalten.",
+  "sulphur-dioxide":
+    "gibt mit Säure Schwefeldioxid ab, das der Lunge schadet. Keine Säure in die Nähe bringen.",
 };
 
 export const steps: Readonly<Record<StepName, string>> = {
