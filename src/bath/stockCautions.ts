@@ -37,13 +37,13 @@ export interface StockQuestion extends LeastStockOf {
  * ```
  */
 export function stockCautions(question: StockQuestion): readonly Caution[] {
-  const where = "stockCautions";
-  plainObject(`${where}/question`, question);
+  const where = "stockCautions/question";
+  plainObject(where, question);
   const dilution = readDilution(`${where}/dilution`, question.dilution);
   const totalMl = positive(`${where}/totalMl`, question.totalMl, 1e6, "volumeMl");
   const areaCm2 = positive(`${where}/areaCm2`, question.areaCm2, 1e6, "areaCm2");
   const { family } = question;
-  if (family !== undefined) isText(`${where}/question/family`, family);
+  if (family !== undefined) isText(`${where}/family`, family);
   const { mlPerRoll, basis } = leastStock(where, question);
   const stockMl = totalMl * Math.exp(logConcentration(dilution));
   const limit = leastStockMl(where, question, areaCm2);

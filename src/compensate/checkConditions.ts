@@ -1,6 +1,6 @@
 import { causes } from "../causes.js";
 import type { Caution } from "../core/caution.js";
-import type { AnyCause, DilutionGiven } from "../core/cause.js";
+import { isDrift, type AnyCause, type DilutionGiven } from "../core/cause.js";
 import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
 import { plainObject } from "../core/guards.js";
 import { unlessUnreadable } from "../core/unlessUnreadable.js";
@@ -103,12 +103,12 @@ export function conditionProblems(
         ? (cause.start as unknown)
         : sound(() => cause.read(`${at}/baseline/${field}`, before) as unknown);
     const given = asked[field];
-    const drifts = cause.required === true && typeof given === "object" && given !== null;
+    const drifts = isDrift(cause, given);
     const where = `${at}/conditions/${field}`;
     const to =
       given === undefined
         ? undefined
-        : sound(() => (drifts ? drift(where, given) : (cause.read(where, given) as unknown)));
+        : sound(() => (isDrift(cause, given) ? drift(where, given) : (cause.read(where, given) as unknown)));
     const checked: unknown =
       laws[law] === undefined
         ? cause.generic

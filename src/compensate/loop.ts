@@ -2,7 +2,7 @@
  * The loop over the causes: ln(time) = ln(known time) + the sum of one term for each cause.
  */
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
-import { factorOf, logSdOf, type AnyCause, type Effect } from "../core/cause.js";
+import { factorOf, isDrift, logSdOf, type AnyCause, type Effect } from "../core/cause.js";
 import { checkedSpread, timeEstimate } from "../core/estimate.js";
 import { plainObject, positive } from "../core/guards.js";
 import type { AnyPair } from "../core/pair.js";
@@ -12,11 +12,11 @@ import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { driftEffect, type Drift, type DriftEffect } from "./driftEffect.js";
 import { checkedJoint, covarianceOf, sameBaseline } from "./joint.js";
 import { limitJudge } from "./limitCautions.js";
-import { markRows, marks } from "./marks.js";
+import { markRows, marks, type MarkRow } from "./marks.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import { driftingPair, pairEffect, pairFactor, pairTermsOf, type PairTerm } from "./pairTerms.js";
 import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Worked } from "./rows.js";
-import { hardlyMoved } from "../core/term.js";
+import { hardlyMoved, type Factor } from "../core/term.js";
 import { bothWithin, effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
 
@@ -65,78 +65,22 @@ export function prepared(
   const answer = (conditions: Conditions): Compensation => {
     plainObject(conditionsAt, conditions);
     const asked = conditions as Fields;
-    const worked: Worked[] = [];
-    const sides: unknown[] = [];
-    const logs: number[] = [];
-    let timeS = baselineS;
-    let drifting = -1;
-    let drifts: Term | undefined;
-    let named = 0;
-    for (const term of terms) {
-      const { cause } = term;
-      const given = asked[cause.field];
-      if (given !== undefined) named += 1;
-      else if (cause.required !== true) continue;
-      if (cause.required === true && typeof given === "object" && given !== null) {
-        // A bath that drifts comes last, since how far it drifts depends on the time that the others leave.
-        drifting = worked.length;
-        worked.push(DRIFTING as Worked);
-        drifts = term;
-        continue;
-      }
-      const one = workedTerm(term, given, asked, baseline);
-      worked.push(one);
-      sides[term.index] = term.lastTo;
-      logs[term.index] = one.effect.log;
-      timeS *= one.value;
-    }
-    let drift: DriftEffect | undefined;
-    if (drifts !== undefined) {
-      const { cause, law, askedAt } = drifts;
-      drift = driftEffect(askedAt, law as never, baseline, asked[cause.field] as Drift, timeS);
-      const { effect, cautions } = drift;
-      timeS *= factorOf(effect);
-      worked[drifting] = workedFrom(drifts, effect, asked[cause.field], cautions);
-    }
-    for (const term of pairTerms) {
-      const effect =
-        drift === undefined
-          ? pairEffect(term, sides, logs)
-          : driftingPair(term, sides, logs, drifts as unknown as Term, drift);
-      if (effect === undefined) continue;
-      timeS *= factorOf(effect);
-      worked.push(workedFrom(term, effect));
-    }
+    const work = workTerms(terms, asked, baseline, baselineS);
+    workTogether(work, pairTerms, asked, baseline);
+    const { worked } = work;
     const marked = markRows(conditionsAt, conditions, joint);
-    const factors = [base];
-    const cautions: Caution[] = [];
-    let variance = base.logSd * base.logSd;
-    const guessed: string[] = [];
-    for (const one of worked) {
-      const row = rowOf(one);
-      factors.push(row);
-      variance += row.logSd * row.logSd;
-      // Own runs that bear on a law are data, however little they moved it.
-      if (row.basis === "default" && !hardlyMoved(one.term.law)) guessed.push(row.cause);
-      for (const caution of one.cautions) cautions.push(caution);
-    }
-    for (const { factor } of marked) {
-      factors.push(factor);
-      timeS *= factor.value;
-      variance += factor.logSd * factor.logSd;
-      named += 1;
-      if (factor.basis === "default") guessed.push(factor.cause);
-    }
-    if (joint !== undefined)
-      // Covariances that cancel spreads can leave a rounding below 0.
-      variance = Math.max(
-        0,
-        variance + covarianceOf(joint, sharesOf(base, baseline, together, worked, marked, factors)),
-      );
-    const estimate = timeEstimate(timeS, checkedSpread(at, Math.sqrt(variance), "/knowledge"));
+    const { factors, cautions, guessed, marksFactor, variance } = rowsOf(base, worked, marked);
+    const timeS = work.timeS * marksFactor;
+    const shared =
+      joint === undefined
+        ? 0
+        : covarianceOf(joint, sharesOf(base, baseline, together, worked, marked, factors));
+    // Covariances that cancel spreads can leave a rounding below 0.
+    const logSd = Math.sqrt(Math.max(0, variance + shared));
+    const estimate = timeEstimate(timeS, checkedSpread(at, logSd, "/knowledge"));
     for (const caution of limits(estimate, conditions)) cautions.push(caution);
     judged(cautions, estimate, guessed, worked, conditions);
-    for (const caution of unread(conditions, named)) cautions.push(caution);
+    for (const caution of unread(conditions, work.named + marked.length)) cautions.push(caution);
     const sorted = gravestFirst(cautions);
     return {
       timeS,
@@ -168,8 +112,7 @@ export function prepared(
       }
       // Factors are multiplied in the order of the causes, so that the time is that of the whole answer to
       // the last bit.
-      if (term.index < before || (typeof given === "object" && term.cause.required === true))
-        return answer(conditions).timeS;
+      if (term.index < before || isDrift(term.cause, given)) return answer(conditions).timeS;
       before = term.index;
       const to = todaySide(term, given, asked);
       sides[term.index] = to;
@@ -193,6 +136,109 @@ export function prepared(
 
 /** The place of a bath that drifts, until the others are worked out. */
 const DRIFTING: unknown = undefined;
+
+/** The terms as they are worked out for today's conditions. */
+interface Work {
+  readonly worked: Worked[];
+  /** today's sides, and what each does to ln(time), by the places of their terms */
+  readonly sides: unknown[];
+  readonly logs: number[];
+  timeS: number;
+  /** how many causes the conditions name */
+  named: number;
+  /** the term whose side drifts, and its place among those that are worked */
+  drifts: Term | undefined;
+  drifting: number;
+}
+
+/** Works out each cause alone, but for one that drifts. */
+function workTerms(terms: readonly Term[], asked: Fields, baseline: Baseline, baselineS: number): Work {
+  const work: Work = {
+    worked: [],
+    sides: [],
+    logs: [],
+    timeS: baselineS,
+    named: 0,
+    drifts: undefined,
+    drifting: -1,
+  };
+  for (const term of terms) {
+    const { cause } = term;
+    const given = asked[cause.field];
+    if (given !== undefined) work.named += 1;
+    else if (cause.required !== true) continue;
+    if (isDrift(cause, given)) {
+      // A bath that drifts comes last, since how far it drifts depends on the time that the others leave.
+      work.drifting = work.worked.length;
+      work.worked.push(DRIFTING as Worked);
+      work.drifts = term;
+      continue;
+    }
+    const one = workedTerm(term, given, asked, baseline);
+    work.worked.push(one);
+    work.sides[term.index] = term.lastTo;
+    work.logs[term.index] = one.effect.log;
+    work.timeS *= one.value;
+  }
+  return work;
+}
+
+/** Works out what rests on several causes: the bath that drifts, and the pairs. */
+function workTogether(work: Work, pairTerms: readonly PairTerm[], asked: Fields, baseline: Baseline): void {
+  const { worked, sides, logs, drifts } = work;
+  let drift: DriftEffect | undefined;
+  if (drifts !== undefined) {
+    const { cause, law, askedAt } = drifts;
+    drift = driftEffect(askedAt, law as never, baseline, asked[cause.field] as Drift, work.timeS);
+    const { effect, cautions } = drift;
+    work.timeS *= factorOf(effect);
+    worked[work.drifting] = workedFrom(drifts, effect, asked[cause.field], cautions);
+  }
+  for (const term of pairTerms) {
+    const effect =
+      drift === undefined || drifts === undefined
+        ? pairEffect(term, sides, logs)
+        : driftingPair(term, sides, logs, drifts, drift);
+    if (effect === undefined) continue;
+    work.timeS *= factorOf(effect);
+    worked.push(workedFrom(term, effect));
+  }
+}
+
+/** The rows of an answer, with what follows from them. */
+interface Rows {
+  readonly factors: Factor[];
+  readonly cautions: Caution[];
+  /** what rests on a generic law, by name */
+  readonly guessed: readonly string[];
+  /** what thermometer and person multiply the time by */
+  readonly marksFactor: number;
+  /** of ln(time), without covariances */
+  readonly variance: number;
+}
+
+function rowsOf(base: Factor, worked: readonly Worked[], marked: readonly MarkRow[]): Rows {
+  const factors = [base];
+  const cautions: Caution[] = [];
+  const guessed: string[] = [];
+  let variance = base.logSd * base.logSd;
+  let marksFactor = 1;
+  for (const one of worked) {
+    const row = rowOf(one);
+    factors.push(row);
+    variance += row.logSd * row.logSd;
+    // Own runs that bear on a law are data, however little they moved it.
+    if (row.basis === "default" && !hardlyMoved(one.term.law)) guessed.push(row.cause);
+    for (const caution of one.cautions) cautions.push(caution);
+  }
+  for (const { factor } of marked) {
+    factors.push(factor);
+    marksFactor *= factor.value;
+    variance += factor.logSd * factor.logSd;
+    if (factor.basis === "default") guessed.push(factor.cause);
+  }
+  return { factors, cautions, guessed, marksFactor, variance };
+}
 
 const NOTHING: Effect = { log: 0, slope: 0, sd: 0, beside: 0 };
 const NONE: readonly Caution[] = [];

@@ -192,6 +192,6 @@ export function unreadCautions(
 /** How many fields an object has: no list of them is made. */
 function fieldsOf(given: object): number {
   let count = 0;
-  for (const _ in given) count += 1;
+  for (const field in given) if (typeof field === "string") count += 1;
   return count;
 }

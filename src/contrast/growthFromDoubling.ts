@@ -34,21 +34,21 @@ export interface DoublingPair {
  */
 export function growthFromDoubling(pair: DoublingPair): GrowthLaw {
   plainObject("growthFromDoubling/pair", pair);
-  const timeS = positive("growthFromDoubling/timeS", pair.timeS, 1e6, "timeS");
-  const gamma = positive("growthFromDoubling/gamma", pair.gamma, 1000);
-  const later = positive("growthFromDoubling/gammaAtDouble", pair.gammaAtDouble, 1000);
+  const timeS = positive("growthFromDoubling/pair/timeS", pair.timeS, 1e6, "timeS");
+  const gamma = positive("growthFromDoubling/pair/gamma", pair.gamma, 1000);
+  const later = positive("growthFromDoubling/pair/gammaAtDouble", pair.gammaAtDouble, 1000);
   const { appearanceS = 0 } = pair;
-  inRange("growthFromDoubling/appearanceS", appearanceS, 0, 1e6, "timeS");
+  inRange("growthFromDoubling/pair/appearanceS", appearanceS, 0, 1e6, "timeS");
   if (!(later > gamma && later < 2 * gamma))
     refuse(
-      "growthFromDoubling/gammaAtDouble",
+      "growthFromDoubling/pair/gammaAtDouble",
       "between-once-and-twice",
       betweenText,
       { above: gamma },
       later,
     );
   // A law that comes out must be one that may go in.
-  return checkedGrowth("growthFromDoubling", {
+  return checkedGrowth("growthFromDoubling/pair", {
     gammaInfinity: gamma ** 2 / (2 * gamma - later),
     ratePerS: Math.log(gamma / (later - gamma)) / timeS,
     appearanceS,

@@ -76,6 +76,8 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
   readonly start?: Side;
   /** the baseline always says, and so there is always a row */
   readonly required?: boolean;
+  /** today's side may be the course of a bath that drifts: a log or a forecast, an object */
+  readonly drifts?: true;
   /** what the condition is given against is in the condition itself: the baseline has no such field */
   readonly relative?: boolean;
   /** a column of numbers that stands for the condition in a table of many rows, and how one is read */
@@ -113,6 +115,11 @@ export interface Cause<Law extends LawOrigin = LawOrigin, Side = unknown, Name e
   knownCautions?(from: Side): readonly Caution[];
   /** what the row rests on, where today's side tells and not the law */
   rests?(law: Law, to: Side): Rests | undefined;
+}
+
+/** Whether today's side is the course of a bath that drifts. */
+export function isDrift({ drifts }: { readonly drifts?: true }, given: unknown): given is object {
+  return drifts === true && typeof given === "object" && given !== null;
 }
 
 /** Any cause, for a list of them. */

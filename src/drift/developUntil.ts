@@ -1,5 +1,6 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { inRange, plainObject, positive, refuse } from "../core/guards.js";
+import { inNameOf } from "../core/inNameOf.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { integrate } from "./integrate.js";
@@ -45,14 +46,15 @@ export interface DevelopUntilOptions {
  */
 export function developUntil(options: DevelopUntilOptions): number {
   plainObject("developUntil/options", options);
-  const target = positive("developUntil/equivalentS", options.equivalentS, LONGEST_CLOCK_S, "timeS");
+  const target = positive("developUntil/options/equivalentS", options.equivalentS, LONGEST_CLOCK_S, "timeS");
   const { fromS = 0 } = options;
-  const start = inRange("developUntil/fromS", fromS, 0, LONGEST_CLOCK_S, "timeS");
-  const { at, corners } = courseOf("developUntil/temperatureAt", options.temperatureAt);
-  const rateAt = rateFunction(options.referenceC, options.law);
+  const start = inRange("developUntil/options/fromS", fromS, 0, LONGEST_CLOCK_S, "timeS");
+  const { at, corners } = courseOf("developUntil/options/temperatureAt", options.temperatureAt);
+  const rateAt = inNameOf("developUntil/options", () => rateFunction(options.referenceC, options.law));
   // In a bath that slows with what it has done, the target grows by a factor known beforehand, whatever the
   // temperature does.
-  const slower = options.ownUse === undefined ? 1 : loadOf("developUntil", options.ownUse).whole;
+  const slower =
+    options.ownUse === undefined ? 1 : loadOf("developUntil/options/ownUse", options.ownUse).whole;
   return clockTime((timeS) => rateAt(at(timeS)), target * slower, start, corners);
 }
 
@@ -69,8 +71,8 @@ export interface ClockPlaces {
 }
 
 const OWN_PLACES: ClockPlaces = {
-  course: "developUntil/temperatureAt",
-  work: "developUntil/equivalentS",
+  course: "developUntil/options/temperatureAt",
+  work: "developUntil/options/equivalentS",
 };
 
 /**

@@ -41,7 +41,7 @@ export interface OwnUse {
  * ```
  */
 export function ownUseFactor(use: OwnUse): number {
-  return loadOf("ownUseFactor", use).whole;
+  return loadOf("ownUseFactor/use", use).whole;
 }
 
 /**
@@ -53,24 +53,23 @@ interface Load {
   readonly share: (worked: number) => number;
 }
 
-/** Works out the load; `where` names the caller for the error texts. */
+/** Works out the load; `where` is its place, for errors. */
 export function loadOf(where: string, use: OwnUse): Load {
-  plainObject(where, use, "/ownUse");
+  plainObject(where, use);
   const { growth } = use;
   const { increase, shape = increase } = use;
-  inRange(where, increase, 0, 10, undefined, "/ownUse/increase");
-  const curve = inRange(where, shape, 0, 10, undefined, "/ownUse/shape") || 1e-20;
-  const per = inRange(where, use.perCm2PerL, 0.001, 1e6, "cm2PerL", "/ownUse/perCm2PerL");
-  const area = inRange(where, use.areaCm2, 0, 1e6, "areaCm2", "/ownUse/areaCm2");
-  const portions = area / ((positive(where, use.volumeMl, 1e6, "volumeMl", "/ownUse/volumeMl") / 1000) * per);
+  inRange(where, increase, 0, 10, undefined, "/increase");
+  const curve = inRange(where, shape, 0, 10, undefined, "/shape") || 1e-20;
+  const per = inRange(where, use.perCm2PerL, 0.001, 1e6, "cm2PerL", "/perCm2PerL");
+  const area = inRange(where, use.areaCm2, 0, 1e6, "areaCm2", "/areaCm2");
+  const portions = area / ((positive(where, use.volumeMl, 1e6, "volumeMl", "/volumeMl") / 1000) * per);
   const kind: unknown = growth;
-  if (kind !== "linear" && kind !== "compound")
-    notOneOf(`${where}/ownUse/growth`, ["linear", "compound"], kind);
+  if (kind !== "linear" && kind !== "compound") notOneOf(`${where}/growth`, ["linear", "compound"], kind);
   const slower =
     growth === "linear" ? portions * increase : (portions * increase * Math.log1p(curve)) / curve;
   const last = growth === "linear" ? 1 + slower : Math.exp(slower);
   if (!(last <= MOST_SLOWED))
-    refuse(`${where}/ownUse/areaCm2`, "slowing-at-most", slowingText, { max: MOST_SLOWED }, area);
+    refuse(`${where}/areaCm2`, "slowing-at-most", slowingText, { max: MOST_SLOWED }, area);
   if (growth === "linear" || slower === 0)
     return {
       whole: 1 + slower / 2,

@@ -2,6 +2,7 @@ import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { plainObject, positive } from "../core/guards.js";
+import { inNameOf } from "../core/inNameOf.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { fahrenheitCautions, temperatureCautions } from "../temperature/temperatureCautions.js";
@@ -74,9 +75,9 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
     temperatureAt,
     ownUse,
   } = plainObject("remainingTime/options", options) as unknown as RemainingTimeOptions;
-  const targetS = positive("remainingTime/targetS", options.targetS, LONGEST_CLOCK_S, "timeS");
-  const workedS = equivalentTime(log, referenceC, law);
-  const load = ownUse === undefined ? undefined : loadOf("remainingTime", ownUse);
+  const targetS = positive("remainingTime/options/targetS", options.targetS, LONGEST_CLOCK_S, "timeS");
+  const workedS = inNameOf("remainingTime/options", () => equivalentTime(log, referenceC, law));
+  const load = ownUse === undefined ? undefined : loadOf("remainingTime/options/ownUse", ownUse);
   const doneS = load ? targetS * load.share(workedS / targetS) : workedS;
   const fraction = doneS / targetS;
   const past = { quantity: "timeS", limit: targetS, actual: doneS } as const;
@@ -86,12 +87,12 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
       : logCautions(log);
   if (fraction >= 1) return { remainingS: 0, doneS, fraction, cautions };
   const { timeS: nowS, temperatureC: nowC } = log[log.length - 1] as TemperatureReading;
-  const { at: forecast, corners } = courseOf("remainingTime/temperatureAt", temperatureAt ?? nowC);
+  const { at: forecast, corners } = courseOf("remainingTime/options/temperatureAt", temperatureAt ?? nowC);
   const rateAt = rateFunction(referenceC, law);
   const left = (load ? targetS * load.whole : targetS) - workedS;
   const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS, corners, {
-    course: "remainingTime/temperatureAt",
-    work: "remainingTime/targetS",
+    course: "remainingTime/options/temperatureAt",
+    work: "remainingTime/options/targetS",
   });
   const ahead =
     temperatureAt === undefined

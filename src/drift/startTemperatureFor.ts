@@ -1,6 +1,7 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { plainObject, positive, refuse } from "../core/guards.js";
+import { inNameOf } from "../core/inNameOf.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { bathTemperature, type TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
@@ -55,13 +56,13 @@ export interface StartTemperature {
  * ```
  */
 export function startTemperatureFor(options: StartTemperatureOptions): StartTemperature {
-  const where = "startTemperatureFor";
-  plainObject(`${where}/options`, options);
+  const where = "startTemperatureFor/options";
+  plainObject(where, options);
   const timeS = positive(`${where}/timeS`, options.timeS, LONGEST_CLOCK_S, "timeS");
   const targetC = bathTemperature(`${where}/targetC`, options.targetC);
   const ambientC = ambientTemperature(where, options.ambientC);
   const timeConstantS = positive(`${where}/timeConstantS`, options.timeConstantS, LONGEST_CLOCK_S, "timeS");
-  const rateAt = rateFunction(targetC, options.law ?? genericTemperatureLaw);
+  const rateAt = inNameOf(where, () => rateFunction(targetC, options.law ?? genericTemperatureLaw));
   // The answer lies beyond the target, on the side away from the surroundings.
   const side = ambientC < targetC ? 1 : -1;
   const missing = (distance: number): number => {

@@ -1,5 +1,6 @@
 import { timeEstimate, type TimeEstimate, checkedSpread } from "../core/estimate.js";
 import { inRange, plainObject } from "../core/guards.js";
+import { inNameOf } from "../core/inNameOf.js";
 import { timeFromAppearance } from "./timeFromAppearance.js";
 
 /** What was seen, and how well. */
@@ -35,9 +36,9 @@ export interface AppearanceSeen {
  */
 export function appearanceEstimate(seen: AppearanceSeen): TimeEstimate {
   plainObject("appearanceEstimate/seen", seen);
-  const timeS = timeFromAppearance(seen);
+  const timeS = inNameOf("appearanceEstimate", () => timeFromAppearance(seen));
   const { factorLogSd = 0.15, reactionS = 1.5 } = seen;
-  const byFactor = inRange("appearanceEstimate/factorLogSd", factorLogSd, 0, 3);
-  const byHand = inRange("appearanceEstimate/reactionS", reactionS, 0, 60, "timeS") / seen.appearanceS;
+  const byFactor = inRange("appearanceEstimate/seen/factorLogSd", factorLogSd, 0, 3);
+  const byHand = inRange("appearanceEstimate/seen/reactionS", reactionS, 0, 60, "timeS") / seen.appearanceS;
   return timeEstimate(timeS, checkedSpread("appearanceEstimate/seen", Math.hypot(byFactor, byHand)));
 }

@@ -22,7 +22,7 @@ import { checkedAppearance, checkedFactor } from "./appearance.js";
  */
 export function appearanceFactor(times: { readonly appearanceS: number; readonly totalS: number }): number {
   plainObject("appearanceFactor/times", times);
-  const appearanceS = checkedAppearance("appearanceFactor", times.appearanceS);
-  const totalS = positive("appearanceFactor/totalS", times.totalS, 1e7, "timeS");
-  return checkedFactor("appearanceFactor", totalS / appearanceS, "/times");
+  const appearanceS = checkedAppearance("appearanceFactor/times", times.appearanceS);
+  const totalS = positive("appearanceFactor/times/totalS", times.totalS, 1e7, "timeS");
+  return checkedFactor("appearanceFactor/times", totalS / appearanceS, "");
 }

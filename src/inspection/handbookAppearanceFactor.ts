@@ -54,9 +54,9 @@ export function handbookAppearanceFactor(
   const entry = knownEntry("handbookAppearanceFactor/agent", handbookAppearance, agent);
   const { contrast = "normal", strengthGPerL } = plainObject("handbookAppearanceFactor/options", options);
   const { soft, normal, strong, logSd, sources } = entry;
-  const listed = knownEntry("handbookAppearanceFactor/contrast", { soft, normal, strong }, contrast);
+  const listed = knownEntry("handbookAppearanceFactor/options/contrast", { soft, normal, strong }, contrast);
   if (strengthGPerL === undefined) return { factor: listed, logSd, sources, cautions: [] };
-  const gPerL = inRange("handbookAppearanceFactor/strengthGPerL", strengthGPerL, 0.1, 30, "gPerL");
+  const gPerL = inRange("handbookAppearanceFactor/options/strengthGPerL", strengthGPerL, 0.1, 30, "gPerL");
   return atStrength(entry, listed / normal, gPerL) ?? { factor: listed, logSd, sources, cautions: [] };
 }
 

@@ -20,7 +20,7 @@ import { checkedAppearance, checkedFactor } from "./appearance.js";
 export function timeFromAppearance(seen: { readonly appearanceS: number; readonly factor: number }): number {
   plainObject("timeFromAppearance/seen", seen);
   return (
-    checkedAppearance("timeFromAppearance", seen.appearanceS) *
-    checkedFactor("timeFromAppearance", seen.factor)
+    checkedAppearance("timeFromAppearance/seen", seen.appearanceS) *
+    checkedFactor("timeFromAppearance/seen", seen.factor)
   );
 }

@@ -36,7 +36,7 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
   if (priorText("mergeKnowledge/a", a) !== priorText("mergeKnowledge/b", b))
     refuse("mergeKnowledge/b", "same-prior", samePriorText, {}, undefined);
   const both = new Map([...numbered(mine), ...numbered(yours)]);
-  return noted(fitKnowledge("mergeKnowledge/a", a.prior, inOrder([...both.values()])));
+  return noted(fitKnowledge("mergeKnowledge/a/prior", a.prior, inOrder([...both.values()])));
 }
 
 /** What the knowledge started from, as text in one order. */

@@ -38,6 +38,7 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   },
   generic: genericTemperatureLaw,
   required: true,
+  drifts: true,
   column: { name: "temperatureC", side: bathTemperature },
   read: bathTemperature,
   check: checkedTemperatureLaw,

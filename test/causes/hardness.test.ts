@@ -32,7 +32,7 @@ const hardness: Cause<HardnessLaw, number, "hardness"> = {
   field: "hardnessDegrees",
   law: "hardness",
   lawFields: ["perDegree", "sd"],
-  generic: { perDegree: 0.01, sd: 0.02, sources: ["invented"] },
+  generic: { perDegree: 0.01, sd: 0.02, sources: ["invented"], runs: 0 },
   start: 0,
   read: (at, given) => inRange(at, given, 0, 50),
   check: (at, given) => {

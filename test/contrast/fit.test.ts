@@ -322,24 +322,24 @@ describe("growthFromDoubling", () => {
     };
     const between = (later: string): RangeError =>
       new RangeError(
-        `growthFromDoubling: gammaAtDouble must be between gamma (0.6) and twice gamma, which has no limit, got ${later}`,
+        `growthFromDoubling: pair.gammaAtDouble must be between gamma (0.6) and twice gamma, which has no limit, got ${later}`,
       );
     refuses(null, new TypeError("growthFromDoubling: pair must be an object, got null"));
     refuses(
       { timeS: 0 },
-      new RangeError("growthFromDoubling: timeS must be above 0 and at most 1000000 s, got 0"),
+      new RangeError("growthFromDoubling: pair.timeS must be above 0 and at most 1000000 s, got 0"),
     );
     refuses(
       { gamma: 0 },
-      new RangeError("growthFromDoubling: gamma must be above 0 and at most 1000, got 0"),
+      new RangeError("growthFromDoubling: pair.gamma must be above 0 and at most 1000, got 0"),
     );
     refuses(
       { gammaAtDouble: "1" },
-      new TypeError('growthFromDoubling: gammaAtDouble must be a number, got "1"'),
+      new TypeError('growthFromDoubling: pair.gammaAtDouble must be a number, got "1"'),
     );
     refuses(
       { appearanceS: -1 },
-      new RangeError("growthFromDoubling: appearanceS must be from 0 to 1000000 s, got -1"),
+      new RangeError("growthFromDoubling: pair.appearanceS must be from 0 to 1000000 s, got -1"),
     );
     refuses({ gammaAtDouble: 0.6 }, between("0.6"));
     refuses({ gammaAtDouble: 1.2 }, between("1.2"));
@@ -348,10 +348,10 @@ describe("growthFromDoubling", () => {
   it("refuses gradients above 1000", () => {
     const good = { timeS: 300, gamma: 0.6, gammaAtDouble: 0.9 };
     expect(() => growthFromDoubling({ ...good, gamma: 1001 })).toThrow(
-      new RangeError("growthFromDoubling: gamma must be above 0 and at most 1000, got 1001"),
+      new RangeError("growthFromDoubling: pair.gamma must be above 0 and at most 1000, got 1001"),
     );
     expect(() => growthFromDoubling({ ...good, gammaAtDouble: 1001 })).toThrow(
-      new RangeError("growthFromDoubling: gammaAtDouble must be above 0 and at most 1000, got 1001"),
+      new RangeError("growthFromDoubling: pair.gammaAtDouble must be above 0 and at most 1000, got 1001"),
     );
   });
 });
@@ -359,10 +359,10 @@ describe("growthFromDoubling", () => {
 describe("a growth that goes on without end", () => {
   it("is refused by the name of the number", () => {
     expect(() => growthFromDoubling({ timeS: 300, gamma: 0.5, gammaAtDouble: 0.9998 })).toThrow(
-      /^growthFromDoubling: gammaInfinity must be above 0 and at most 1000, got 12/,
+      /^growthFromDoubling: pair.gammaInfinity must be above 0 and at most 1000, got 12/,
     );
     expect(() => growthFromDoubling({ timeS: 0.001, gamma: 1, gammaAtDouble: 1.5 })).toThrow(
-      /^growthFromDoubling: ratePerS must be above 0 and at most 100 1\/s, got 693/,
+      /^growthFromDoubling: pair.ratePerS must be above 0 and at most 100 1\/s, got 693/,
     );
     const points = [
       { timeS: 100, gamma: 400 },

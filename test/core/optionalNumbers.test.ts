@@ -29,7 +29,7 @@ describe("null in place of a number that may be left out is refused by name", ()
     ],
     ["brewStrength: law.sd", () => kinetics.brewStrength(brew, brew, { exponent: 0.6, sd: nothing })],
     [
-      "stockCautions: leastMlPerRoll",
+      "stockCautions: question.leastMlPerRoll",
       () =>
         kinetics.stockCautions({
           dilution: "1+100",
@@ -47,7 +47,7 @@ describe("null in place of a number that may be left out is refused by name", ()
       () => kinetics.spoonsFor({ ingredient: "borax", massG: 5, stepSpoons: nothing }),
     ],
     [
-      "developUntil: fromS",
+      "developUntil: options.fromS",
       () =>
         kinetics.developUntil({
           equivalentS: 510,
@@ -58,20 +58,20 @@ describe("null in place of a number that may be left out is refused by name", ()
         }),
     ],
     [
-      "growthFromDoubling: appearanceS",
+      "growthFromDoubling: pair.appearanceS",
       () => kinetics.growthFromDoubling({ timeS: 300, gamma: 0.5, gammaAtDouble: 0.8, appearanceS: nothing }),
     ],
     ["formatTime: options.stepS", () => kinetics.formatTime(510, { stepS: nothing })],
     [
-      "appearanceEstimate: factorLogSd",
+      "appearanceEstimate: seen.factorLogSd",
       () => kinetics.appearanceEstimate({ appearanceS: 20, factor: 10, factorLogSd: nothing }),
     ],
     [
-      "appearanceEstimate: reactionS",
+      "appearanceEstimate: seen.reactionS",
       () => kinetics.appearanceEstimate({ appearanceS: 20, factor: 10, reactionS: nothing }),
     ],
     [
-      "handbookAppearanceFactor: strengthGPerL",
+      "handbookAppearanceFactor: options.strengthGPerL",
       () => kinetics.handbookAppearanceFactor("pyro", { strengthGPerL: nothing }),
     ],
     ["startKnowledge: baseLogSd", () => kinetics.startKnowledge({ ...known, logSd: nothing })],

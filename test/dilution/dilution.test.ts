@@ -583,21 +583,21 @@ describe("stockCautions", () => {
     const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128 };
     expect(() => stockCautions({ ...bath, family: anyOf("pyro") })).toThrow(
       new RangeError(
-        "stockCautions: family must be one of ascorbate-stock, solvent-stock, concentrate, p-aminophenol, unless leastMlPerRoll is given, " +
+        "stockCautions: question.family must be one of ascorbate-stock, solvent-stock, concentrate, p-aminophenol, unless leastMlPerRoll is given, " +
           'got "pyro"',
       ),
     );
     expect(() => stockCautions({ ...bath, leastMlPerRoll: 0 })).toThrow(
-      new RangeError("stockCautions: leastMlPerRoll must be above 0 and at most 100000 ml, got 0"),
+      new RangeError("stockCautions: question.leastMlPerRoll must be above 0 and at most 100000 ml, got 0"),
     );
     expect(() => stockCautions({ ...bath, totalMl: -1, leastMlPerRoll: 5 })).toThrow(
-      new RangeError("stockCautions: totalMl must be above 0 and at most 1000000 ml, got -1"),
+      new RangeError("stockCautions: question.totalMl must be above 0 and at most 1000000 ml, got -1"),
     );
     expect(() => stockCautions({ ...bath, areaCm2: 0, leastMlPerRoll: 5 })).toThrow(
-      new RangeError("stockCautions: areaCm2 must be above 0 and at most 1000000 cm², got 0"),
+      new RangeError("stockCautions: question.areaCm2 must be above 0 and at most 1000000 cm², got 0"),
     );
     expect(() => stockCautions({ ...bath, dilution: "1:24", leastMlPerRoll: 5 })).toThrow(
-      'stockCautions: dilution must be "1+24" or "1+23", got "1:24"',
+      'stockCautions: question.dilution must be "1+24" or "1+23", got "1:24"',
     );
     expect(() => stockCautions(anyOf(null))).toThrow(
       new TypeError("stockCautions: question must be an object, got null"),

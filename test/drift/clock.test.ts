@@ -161,36 +161,43 @@ describe("developUntil", () => {
     refuses(null, new TypeError("developUntil: options must be an object, got null"));
     refuses(
       { equivalentS: 0 },
-      new RangeError("developUntil: equivalentS must be above 0 and at most 10000000 s, got 0"),
+      new RangeError("developUntil: options.equivalentS must be above 0 and at most 10000000 s, got 0"),
     );
-    refuses({ fromS: -1 }, new RangeError("developUntil: fromS must be from 0 to 10000000 s, got -1"));
+    refuses(
+      { fromS: -1 },
+      new RangeError("developUntil: options.fromS must be from 0 to 10000000 s, got -1"),
+    );
     refuses(
       { temperatureAt: () => 20 },
-      new TypeError("developUntil: temperatureAt must be a number or a log or a drift, got a function"),
+      new TypeError(
+        "developUntil: options.temperatureAt must be a number or a log or a drift, got a function",
+      ),
     );
     refuses(
       { temperatureAt: NaN },
-      new RangeError("developUntil: temperatureAt must be from 0 to 100 °C, got NaN"),
+      new RangeError("developUntil: options.temperatureAt must be from 0 to 100 °C, got NaN"),
     );
     refuses(
       { temperatureAt: [{ timeS: 0, temperatureC: 20 }] },
-      new RangeError("developUntil: temperatureAt must hold at least 2, got 1"),
+      new RangeError("developUntil: options.temperatureAt must hold at least 2, got 1"),
     );
     refuses(
       { temperatureAt: { ...drift, ambientC: 101 } },
-      new RangeError("developUntil: temperatureAt.ambientC must be from -50 to 100 °C, got 101"),
+      new RangeError("developUntil: options.temperatureAt.ambientC must be from -50 to 100 °C, got 101"),
     );
     const freezing = { startC: 1, ambientC: -20, timeConstantS: 600 };
     expect(() => developUntil({ ...good, temperatureAt: freezing })).toThrow(
-      /^developUntil: temperatureAt must be from 0 to 100 °C, got -/,
+      /^developUntil: options.temperatureAt must be from 0 to 100 °C, got -/,
     );
     refuses(
       { referenceC: 101 },
-      new RangeError("rateFunction: referenceC must be from 0 to 100 °C, got 101"),
+      new RangeError("developUntil: options.referenceC must be from 0 to 100 °C, got 101"),
     );
     refuses(
       { equivalentS: 9e6, temperatureAt: 0 },
-      new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 9000000"),
+      new RangeError(
+        "developUntil: options.equivalentS must be reached by clock time 10000000 s, got 9000000",
+      ),
     );
   });
 });
@@ -243,7 +250,9 @@ describe("a forecast that swings", () => {
   it("that never gets there is refused", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
     expect(() => developUntil({ equivalentS: 1e6, referenceC: 40, law, temperatureAt: 0 })).toThrow(
-      new RangeError("developUntil: equivalentS must be reached by clock time 10000000 s, got 1000000"),
+      new RangeError(
+        "developUntil: options.equivalentS must be reached by clock time 10000000 s, got 1000000",
+      ),
     );
   });
 });
@@ -253,7 +262,7 @@ describe("a forecast that cannot be followed", () => {
     const law = { kind: "arrhenius", activationEnergyKJPerMol: 200 } as const;
     const rate = rateFunction(0, law);
     expect(thrown(() => clockTime((timeS) => rate(50 + 50 * Math.sin(timeS * 1e9)), 1e4, 0))).toMatch(
-      /^RangeError: developUntil: temperatureAt must be smooth enough: no end was found in \d+ steps$/,
+      /^RangeError: developUntil: options\.temperatureAt must be smooth enough: no end was found in \d+ steps$/,
     );
   });
   it("that tells each asker something else is given up after a million looks", () => {
@@ -319,6 +328,6 @@ describe("a clock that would never end", () => {
     const left = thrown(() =>
       remainingTime({ targetS: 1e6, referenceC: 40, law, log: cold, temperatureAt: 0 }),
     );
-    expect(left).toMatch(/^RangeError: remainingTime: targetS must be reached by clock time/);
+    expect(left).toMatch(/^RangeError: remainingTime: options\.targetS must be reached by clock time/);
   });
 });

@@ -160,14 +160,14 @@ describe("remainingTime", () => {
     refuses(null, new TypeError("remainingTime: options must be an object, got null"));
     refuses(
       { targetS: 0 },
-      new RangeError("remainingTime: targetS must be above 0 and at most 10000000 s, got 0"),
+      new RangeError("remainingTime: options.targetS must be above 0 and at most 10000000 s, got 0"),
     );
     refuses(
       { temperatureAt: "20" },
-      new TypeError('remainingTime: temperatureAt must be a number or a log or a drift, got "20"'),
+      new TypeError('remainingTime: options.temperatureAt must be a number or a log or a drift, got "20"'),
     );
-    refuses({ log: [log[0]] }, new RangeError("equivalentTime: log must hold at least 2, got 1"));
-    refuses({ ownUse: null }, new TypeError("remainingTime: ownUse must be an object, got null"));
+    refuses({ log: [log[0]] }, new RangeError("remainingTime: options.log must hold at least 2, got 1"));
+    refuses({ ownUse: null }, new TypeError("remainingTime: options.ownUse must be an object, got null"));
   });
 });
 
@@ -212,31 +212,33 @@ describe("startTemperatureFor", () => {
     };
     const reach = (c: number): RangeError =>
       new RangeError(
-        `startTemperatureFor: targetC must be within reach of a bath poured in at 0 to 100 °C, got ${c}`,
+        `startTemperatureFor: options.targetC must be within reach of a bath poured in at 0 to 100 °C, got ${c}`,
       );
     refuses(null, new TypeError("startTemperatureFor: options must be an object, got null"));
     refuses(
       { timeS: 0 },
-      new RangeError("startTemperatureFor: timeS must be above 0 and at most 10000000 s, got 0"),
+      new RangeError("startTemperatureFor: options.timeS must be above 0 and at most 10000000 s, got 0"),
     );
     refuses(
       { targetC: 101 },
-      new RangeError("startTemperatureFor: targetC must be from 0 to 100 °C, got 101"),
+      new RangeError("startTemperatureFor: options.targetC must be from 0 to 100 °C, got 101"),
     );
     refuses(
       { ambientC: -51 },
-      new RangeError("startTemperatureFor: ambientC must be from -50 to 100 °C, got -51"),
+      new RangeError("startTemperatureFor: options.ambientC must be from -50 to 100 °C, got -51"),
     );
     refuses(
       { timeConstantS: 0 },
-      new RangeError("startTemperatureFor: timeConstantS must be above 0 and at most 10000000 s, got 0"),
+      new RangeError(
+        "startTemperatureFor: options.timeConstantS must be above 0 and at most 10000000 s, got 0",
+      ),
     );
     refuses({ targetC: 99, timeConstantS: 60 }, reach(99));
     refuses({ targetC: 1, ambientC: 50, timeConstantS: 60 }, reach(1));
     refuses(
       { targetC: 5, ambientC: -20, timeConstantS: 1800, timeS: 1200 },
       new RangeError(
-        "startTemperatureFor: ambientC must be such that the bath does not freeze within 1200 s, got -20",
+        "startTemperatureFor: options.ambientC must be such that the bath does not freeze within 1200 s, got -20",
       ),
     );
   });
@@ -279,7 +281,7 @@ describe("ownUseFactor", () => {
       ownUseFactor({ increase: 1, perCm2PerL: 100, growth, areaCm2: 100 * portions, volumeMl: 1000 });
     const slow = (areaCm2: number): RangeError =>
       new RangeError(
-        `ownUseFactor: ownUse.areaCm2 must be such that the bath slows at most 1000 times, got ${areaCm2}`,
+        `ownUseFactor: use.areaCm2 must be such that the bath slows at most 1000 times, got ${areaCm2}`,
       );
     expect(at("linear", 999)).toBeCloseTo(500.5, 9);
     expect(() => at("linear", 1000)).toThrow(slow(100_000));
@@ -324,39 +326,39 @@ describe("ownUseFactor", () => {
     expect(ownUseFactor({ ...compound, shape: compound.increase })).toBe(ownUseFactor(compound));
     expect(ownUseFactor({ ...compound, increase: 0 })).toBe(1);
     expect(() => ownUseFactor({ ...compound, shape: 11 })).toThrow(
-      new RangeError("ownUseFactor: ownUse.shape must be from 0 to 10, got 11"),
+      new RangeError("ownUseFactor: use.shape must be from 0 to 10, got 11"),
     );
   });
   it("refuses what cannot be", () => {
     const refuses = (change: object | null, error: Error): void => {
       expect(() => ownUseFactor(anyOf(change === null ? null : { ...linear, ...change }))).toThrow(error);
     };
-    refuses(null, new TypeError("ownUseFactor: ownUse must be an object, got null"));
-    refuses({ increase: 11 }, new RangeError("ownUseFactor: ownUse.increase must be from 0 to 10, got 11"));
+    refuses(null, new TypeError("ownUseFactor: use must be an object, got null"));
+    refuses({ increase: 11 }, new RangeError("ownUseFactor: use.increase must be from 0 to 10, got 11"));
     refuses(
       { perCm2PerL: 0 },
-      new RangeError("ownUseFactor: ownUse.perCm2PerL must be from 0.001 to 1000000 cm²/l, got 0"),
+      new RangeError("ownUseFactor: use.perCm2PerL must be from 0.001 to 1000000 cm²/l, got 0"),
     );
     refuses(
       { areaCm2: -1 },
-      new RangeError("ownUseFactor: ownUse.areaCm2 must be from 0 to 1000000 cm², got -1"),
+      new RangeError("ownUseFactor: use.areaCm2 must be from 0 to 1000000 cm², got -1"),
     );
     refuses(
       { volumeMl: 0 },
-      new RangeError("ownUseFactor: ownUse.volumeMl must be above 0 and at most 1000000 ml, got 0"),
+      new RangeError("ownUseFactor: use.volumeMl must be above 0 and at most 1000000 ml, got 0"),
     );
     refuses(
       { growth: "both" },
-      new RangeError('ownUseFactor: ownUse.growth must be "linear" or "compound", got "both"'),
+      new RangeError('ownUseFactor: use.growth must be "linear" or "compound", got "both"'),
     );
     const slow = new RangeError(
-      "ownUseFactor: ownUse.areaCm2 must be such that the bath slows at most 1000 times, got 1000000",
+      "ownUseFactor: use.areaCm2 must be such that the bath slows at most 1000 times, got 1000000",
     );
     refuses({ areaCm2: 1e6, volumeMl: 10 }, slow);
     refuses({ areaCm2: 1e6, volumeMl: 10, growth: "compound" }, slow);
     expect(() =>
       developUntil(anyOf({ equivalentS: 480, referenceC: 20, law, temperatureAt: 20, ownUse: 5 })),
-    ).toThrow(new TypeError("developUntil: ownUse must be an object, got 5"));
+    ).toThrow(new TypeError("developUntil: options.ownUse must be an object, got 5"));
   });
 });
 

@@ -189,17 +189,17 @@ describe("appearanceEstimate", () => {
     refuses(null, new TypeError("appearanceEstimate: seen must be an object, got null"));
     refuses(
       { ...good, factorLogSd: 4 },
-      new RangeError("appearanceEstimate: factorLogSd must be from 0 to 3, got 4"),
+      new RangeError("appearanceEstimate: seen.factorLogSd must be from 0 to 3, got 4"),
     );
     refuses(
       { ...good, reactionS: 61 },
-      new RangeError("appearanceEstimate: reactionS must be from 0 to 60 s, got 61"),
+      new RangeError("appearanceEstimate: seen.reactionS must be from 0 to 60 s, got 61"),
     );
     refuses(
       { ...good, appearanceS: 0 },
-      new RangeError("timeFromAppearance: appearanceS must be above 0 and at most 100000 s, got 0"),
+      new RangeError("appearanceEstimate: seen.appearanceS must be above 0 and at most 100000 s, got 0"),
     );
-    refuses({ factor: 10 }, new TypeError("timeFromAppearance: appearanceS is missing: a number"));
+    refuses({ factor: 10 }, new TypeError("appearanceEstimate: seen.appearanceS is missing: a number"));
   });
 });
 
@@ -359,10 +359,10 @@ describe("the rest refuses", () => {
       new TypeError("appearanceFactor: times must be an object, got null"),
     );
     expect(() => appearanceFactor({ appearanceS: 0, totalS: 60 })).toThrow(
-      new RangeError("appearanceFactor: appearanceS must be above 0 and at most 100000 s, got 0"),
+      new RangeError("appearanceFactor: times.appearanceS must be above 0 and at most 100000 s, got 0"),
     );
     expect(() => appearanceFactor({ appearanceS: 10, totalS: 0 })).toThrow(
-      new RangeError("appearanceFactor: totalS must be above 0 and at most 10000000 s, got 0"),
+      new RangeError("appearanceFactor: times.totalS must be above 0 and at most 10000000 s, got 0"),
     );
     expect(() => appearanceFactor({ appearanceS: 10, totalS: 5 })).toThrow(
       new RangeError("appearanceFactor: times must be from 1 to 1000, got 0.5"),
@@ -371,7 +371,7 @@ describe("the rest refuses", () => {
       new TypeError("timeFromAppearance: seen must be an object, got 5"),
     );
     expect(() => timeFromAppearance({ appearanceS: 10, factor: 0.5 })).toThrow(
-      new RangeError("timeFromAppearance: factor must be from 1 to 1000, got 0.5"),
+      new RangeError("timeFromAppearance: seen.factor must be from 1 to 1000, got 0.5"),
     );
     expect(() => mixedAppearanceFactor(anyOf(5))).toThrow(
       new TypeError("mixedAppearanceFactor: mixture must be an array, got 5"),
@@ -395,10 +395,12 @@ describe("the rest refuses", () => {
       new TypeError("handbookAppearanceFactor: options must be an object, got 3"),
     );
     expect(() => handbookAppearanceFactor("pyro", { contrast: anyOf("hard") })).toThrow(
-      new RangeError('handbookAppearanceFactor: contrast must be "soft", "normal" or "strong", got "hard"'),
+      new RangeError(
+        'handbookAppearanceFactor: options.contrast must be "soft", "normal" or "strong", got "hard"',
+      ),
     );
     expect(() => handbookAppearanceFactor("metol", { strengthGPerL: 0.05 })).toThrow(
-      new RangeError("handbookAppearanceFactor: strengthGPerL must be from 0.1 to 30 g/l, got 0.05"),
+      new RangeError("handbookAppearanceFactor: options.strengthGPerL must be from 0.1 to 30 g/l, got 0.05"),
     );
   });
 });
@@ -411,7 +413,7 @@ describe("the image as the clock", () => {
   });
   it("checks the time of appearance before it divides by it", () => {
     expect(thrown(() => appearanceEstimate({ appearanceS: anyOf(Symbol("s")), factor: 10 }))).toMatch(
-      /^TypeError: timeFromAppearance: appearanceS must be a number, got Symbol\(s\)$/,
+      /^TypeError: appearanceEstimate: seen\.appearanceS must be a number, got Symbol\(s\)$/,
     );
   });
 });
