@@ -37,16 +37,20 @@ import {
   type DevelopmentRun,
   type TestStrip,
 } from "darkroom-kinetics";
-import { blankNames, evening, type BlankName, type Sheet, type Texts } from "./sheet.js";
+import { blankNames, emptyAs, evening, type BlankName, type Sheet, type Texts } from "./sheet.js";
 
 /** Why blanks cannot be used, by their names. */
 export type Problems = Readonly<Partial<Record<BlankName, CheckProblem>>>;
+
+/** The blanks that cannot be used, in the order of the sentences. */
+export const unusable = (problems: Problems): readonly BlankName[] =>
+  blankNames.filter((name) => problems[name] !== undefined);
 
 /** What follows from a sheet. */
 export interface Answer {
   /** why a blank cannot be read, by its name */
   readonly problems: Problems;
-  /** blanks that never held anything readable: until they are filled in there is no answer */
+  /** blanks that must be filled in and never held anything readable: until then there is no answer */
   readonly missing: readonly BlankName[];
   /** the size of the films with the unit that was taken; nothing where it was written */
   readonly formatTaken: string | undefined;
@@ -112,17 +116,23 @@ function valuesOf(sheet: Sheet, wrong: Problems = {}): Read {
   const values = {} as Record<BlankName, unknown>;
   const read = { ...sheet.read };
   for (const name of blankNames) {
-    // A spread in seconds is one of the known time, which comes first; one of 0 is refused later.
+    // A spread in seconds is one of the known time, which comes first; a known time of 0 is refused later.
     const timeS = (values.time as number) || 1;
-    const text = sheet.texts[name];
-    const problem = wrong[name] ?? problemIn(() => (values[name] = readBlank(name, text, sheet, timeS)));
+    const written = sheet.texts[name];
+    const text = written.trim() === "" ? emptyAs(name, read, sheet.language) : written;
+    const valueOf = (from: string): CheckProblem | undefined =>
+      problemIn(() => (values[name] = readBlank(name, from, sheet, timeS)));
+    const problem = wrong[name] ?? valueOf(text);
     if (problem === undefined) {
       read[name] = text;
       continue;
     }
-    if (read[name] === "") missing.push(name);
-    if (read[name] !== "" || text !== "") problems[name] = problem;
-    values[name] = readBlank(name, read[name] === "" ? evening[name] : read[name], sheet, timeS);
+    // What was read once may not be readable beside another time: it counts as never read.
+    if (read[name] === "" || valueOf(read[name]) !== undefined) {
+      missing.push(name);
+      valueOf(evening[name]);
+    } else problems[name] = problem;
+    if (written !== "") problems[name] = problem;
   }
   return { problems, missing, read, values: values as unknown as Values };
 }
@@ -254,7 +264,7 @@ export function derive(sheet: Sheet, before?: Answer): Answer {
     ...after,
     rounded: missing.length > 0 || after.compensation.refused ? undefined : roundEstimate(after.compensation),
     gravest: after.compensation.cautions[0],
-    stale: Object.keys(problems).length > 0,
+    stale: unusable(problems).length > 0,
     strip,
   };
 }

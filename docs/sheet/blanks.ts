@@ -2,7 +2,7 @@
 import type { CheckProblem } from "darkroom-kinetics";
 import { problemText } from "./catalogue.js";
 import { attribute, button, el, put, type Child } from "./dom.js";
-import type { BlankName, Sheet, Store } from "./sheet.js";
+import { emptyAs, type BlankName, type Sheet, type Store } from "./sheet.js";
 import { wordsOf } from "./words.js";
 
 /** A sentence, the messages below it, and how they follow a change. */
@@ -22,8 +22,9 @@ export function sentenceOf(
 ): Sentence {
   const words = wordsOf(store.sheet.language);
   const blanks: { readonly name: BlankName; readonly input: HTMLInputElement }[] = [];
-  // Nothing has to stand for the name: what belongs there is told.
-  const hintOf = (name: BlankName): string => (name === "name" ? words.blanks.name : "");
+  // Nothing has to stand for the name: what belongs there is told. Other blanks tell what they are taken as.
+  const hintOf = (name: BlankName): string =>
+    name === "name" ? words.blanks.name : emptyAs(name, store.answer.read, store.sheet.language);
   const blankOf = (part: string): Child => {
     if (Object.hasOwn(others, part)) return others[part];
     const name = part as BlankName;
@@ -63,6 +64,7 @@ export function sentenceOf(
       const bad = answer.problems[name] !== undefined;
       if (input.value !== sheet.texts[name]) input.value = sheet.texts[name];
       attribute(input, "size", sizeOf(sheet.texts[name] || hintOf(name)));
+      attribute(input, "placeholder", hintOf(name));
       attribute(input, "aria-invalid", bad && "true");
       attribute(input, "aria-describedby", bad && `${name}-message`);
     }

@@ -1,6 +1,7 @@
 /* The whole sheet: a head, the sections in the order of the job, a foot. */
 import { formatTime } from "darkroom-kinetics";
-import { el, put, say } from "./dom.js";
+import { unusable } from "./answer.js";
+import { attribute, el, put, say } from "./dom.js";
 import type { MakeSection, Section } from "./section.js";
 import { bathSection } from "./sections/bath.js";
 import { developSection } from "./sections/develop.js";
@@ -14,7 +15,7 @@ import { todaySection } from "./sections/today.js";
 import { wallSection } from "./sections/wall.js";
 import { whySection } from "./sections/why.js";
 import type { Store } from "./sheet.js";
-import { wordsOf } from "./words.js";
+import { namesOf, wordsOf } from "./words.js";
 
 /** In the order of the job. */
 const sections: readonly MakeSection[] = [
@@ -43,6 +44,7 @@ export function showSheet(root: HTMLElement, store: Store): () => void {
   /** One section that fails takes no other with it. */
   const update = (): void => {
     broken.hidden = true;
+    attribute(root, "data-stale", store.answer.stale);
     for (const section of made)
       try {
         section.update();
@@ -70,11 +72,13 @@ export function showSheet(root: HTMLElement, store: Store): () => void {
   };
   let timer: ReturnType<typeof setTimeout> | undefined;
   const speak = (): void => {
-    const { rounded } = store.answer;
+    const { rounded, stale, problems } = store.answer;
     const words = wordsOf(store.sheet.language);
     const { timeS, lowS, highS } = rounded ?? { timeS: 0, lowS: 0, highS: 0 };
     const range = words.between(formatTime(lowS), formatTime(highS));
-    say(spoken, rounded === undefined ? words.noAnswer : `${formatTime(timeS)}, ${words.nineInTen} ${range}`);
+    const answered = `${formatTime(timeS)}, ${words.nineInTen} ${range}`;
+    const old = words.stale(namesOf(unusable(problems), words));
+    say(spoken, rounded === undefined ? words.noAnswer : stale ? old : answered);
   };
   store.subscribe(() => {
     if (store.sheet.language !== language) make();

@@ -93,19 +93,34 @@ export const inventedSheet: Sheet = {
   shelf: emptyShelf,
 };
 
+/** What most people would write the same. */
+function usualTexts(language: Language): Partial<Texts> {
+  const { spread, format, volume, push } = evening;
+  const { every, none } = wordsOf(language);
+  const agitation = every(60);
+  return { knownAgitation: agitation, agitation, spread, format, volume, count: none, age: "0 h", push };
+}
+
+/**
+ * What a blank is taken as when it is empty: dilution and movement as for the known time, of the others what most
+ * people would write. Nothing where it must be filled in.
+ */
+export function emptyAs(
+  name: BlankName,
+  { knownDilution, knownAgitation }: Texts,
+  language: Language,
+): string {
+  const as: Partial<Texts> = {
+    ...usualTexts(language),
+    dilution: knownDilution,
+    ...(knownAgitation === "" ? {} : { agitation: knownAgitation }),
+  };
+  return as[name] ?? "";
+}
+
 /** A sheet to fill in: what most people would write the same stands in it already. */
 export function emptySheet({ language, unit }: Sheet): Sheet {
-  const { spread, format, volume } = evening;
-  const { every, none } = wordsOf(language);
-  const usual = {
-    knownAgitation: every(60),
-    agitation: every(60),
-    spread,
-    format,
-    volume,
-    count: none,
-    age: "0 h",
-  };
+  const usual = usualTexts(language);
   const texts = {
     ...evening,
     name: "",
@@ -225,12 +240,16 @@ function readOr<Value, Other>(read: () => Value, other: Other): Value | Other {
 }
 
 /** The same sheet in the other unit: temperatures that can be read are written anew. */
-export function inUnit({ unit: before, texts }: Sheet, unit: Unit): Pick<Sheet, "unit" | "texts"> {
-  const anew = (text: string): string =>
+export function inUnit(
+  { unit: before, texts, read }: Sheet,
+  unit: Unit,
+): Pick<Sheet, "unit" | "texts" | "read"> {
+  const written = (text: string): string =>
     readOr(() => formatTemperature(parseTemperature(text, { unit: before }), { unit }), text);
-  const { knownTemperature, temperature } = texts;
-  return {
-    unit,
-    texts: { ...texts, knownTemperature: anew(knownTemperature), temperature: anew(temperature) },
-  };
+  const anew = (all: Texts): Texts => ({
+    ...all,
+    knownTemperature: written(all.knownTemperature),
+    temperature: written(all.temperature),
+  });
+  return { unit, texts: anew(texts), read: anew(read) };
 }

@@ -31,8 +31,11 @@ const english = {
   nineInTen: "nine times in ten",
   between: (low: string, high: string) => `${low} to ${high}`,
   noAnswer: "No time.",
-  stale: "This is the time from before: a blank above cannot be used.",
-  fill: "Fill in what is underlined above.",
+  stale: (blanks: string) =>
+    blanks === ""
+      ? "Do not use this time. It is from before: what stands above cannot be worked out."
+      : `Do not use this time. It counts with what stood here before: ${blanks}.`,
+  fill: (blanks: string) => `Fill in above: ${blanks}.`,
   wasFahrenheit: (celsius: string) => `It was °F: ${celsius}`,
   picture: "Colder is longer",
   drag: "drag the dot",
@@ -136,8 +139,11 @@ const german: Words = {
   nineInTen: "in 9 von 10 Fällen",
   between: (low, high) => `${low} bis ${high}`,
   noAnswer: "Keine Zeit.",
-  stale: "Das ist die Zeit von vorher: oben ist eine Angabe nicht brauchbar.",
-  fill: "Fülle oben aus, was unterstrichen ist.",
+  stale: (blanks) =>
+    blanks === ""
+      ? "Nimm diese Zeit nicht. Sie ist von vorher: Was oben steht, lässt sich nicht berechnen."
+      : `Nimm diese Zeit nicht. Sie rechnet mit dem, was hier vorher stand: ${blanks}.`,
+  fill: (blanks) => `Fülle oben aus: ${blanks}.`,
   wasFahrenheit: (celsius) => `Es waren °F: ${celsius}`,
   picture: "Kälter dauert länger",
   drag: "Punkt ziehen",
@@ -212,3 +218,7 @@ const german: Words = {
 };
 
 export const wordsOf = (language: Language): Words => (language === "de" ? german : english);
+
+/** Blanks by their names, in one line. */
+export const namesOf = (names: readonly BlankName[], { blanks }: Words): string =>
+  names.map((name) => blanks[name]).join(", ");

@@ -139,9 +139,11 @@ describe("a blank", () => {
     assert.equal(await time(), before);
     assert.equal(await page.locator(".answer.stale").count(), 1);
     assert.equal(
-      await page.locator(".time").evaluate((element) => getComputedStyle(element).fontStyle),
-      "italic",
+      await page.locator(".time").evaluate((element) => getComputedStyle(element).textDecorationLine),
+      "line-through",
     );
+    assert.match(await page.locator("#develop .said:visible").textContent(), /: temperature of the bath\.$/);
+    assert.ok(await page.locator("#pour-in").isHidden());
     const blank = page.locator("#temperature");
     assert.equal(await blank.getAttribute("aria-invalid"), "true");
     const message = page.locator(`#${await blank.getAttribute("aria-describedby")}`);
@@ -151,6 +153,29 @@ describe("a blank", () => {
     await write(page, "temperature", "14");
     await write(page, "dilution", "1+14");
     assert.equal(await page.locator(".messages .message, .stale").count(), 0);
+  });
+  it("that is emptied goes back to its default, which stands there pale", async () => {
+    await press("Start with an empty sheet");
+    const fill = page.locator("#develop .said:visible");
+    assert.match(
+      await fill.textContent(),
+      /: known time, temperature of the known time, .*, temperature of the bath/,
+    );
+    for (const [blank, text] of [
+      ["time", "8:00"],
+      ["knownTemperature", "20"],
+      ["knownDilution", "1+25"],
+      ["temperature", "20"],
+    ])
+      await write(page, blank, text);
+    assert.equal(await time(), "8:00");
+    assert.equal(await page.locator("#dilution").getAttribute("placeholder"), "1+25");
+    await write(page, "age", "3 h");
+    await write(page, "age", "");
+    assert.equal(await page.locator("#age").getAttribute("placeholder"), "0 h");
+    assert.equal(await page.locator(".messages .message, .stale").count(), 0);
+    assert.equal(await time(), "8:00");
+    await fresh();
   });
   it("that could be two things offers both", async () => {
     await write(page, "volume", "500");

@@ -55,7 +55,7 @@ export function beforePart(control: Control, poured: () => void): Part {
       where.update();
       dish.update();
       const { place, sound, buzz } = bath();
-      const answered = store.answer.rounded !== undefined;
+      const answered = store.answer.rounded !== undefined && !store.answer.stale;
       nothing.hidden = answered;
       pour.hidden = !answered;
       say(pour, words.pourIn[place === "tank" ? "tank" : "dish"]);

@@ -2,7 +2,8 @@ import { fahrenheitToCelsius, formatTemperature, formatTime } from "darkroom-kin
 import { cautionText } from "../catalogue.js";
 import { attribute, button, el, say } from "../dom.js";
 import { frame, type MakeSection } from "../section.js";
-import { wordsOf } from "../words.js";
+import { unusable } from "../answer.js";
+import { namesOf, wordsOf } from "../words.js";
 
 /** The one time to develop, or the reason why it is refused. */
 export const developSection: MakeSection = (store) => {
@@ -27,14 +28,16 @@ export const developSection: MakeSection = (store) => {
     store.write(known ? "knownTemperature" : "temperature", meant(caution.actual));
   });
   const refused = el("div", { class: "refused" }, el("div", { class: "hatched" }), reason, mend);
-  const fill = el("p", { class: "said" }, words.fill);
-  const old = el("p", { class: "said" }, words.stale);
+  const fill = el("p", { class: "said" });
+  const old = el("p", { class: "said" });
   const update = (): void => {
-    const { rounded, gravest: caution, stale, missing } = store.answer;
+    const { rounded, gravest: caution, stale, missing, problems } = store.answer;
     answered.hidden = gravest.hidden = rounded === undefined;
     refused.hidden = rounded !== undefined || missing.length > 0;
     fill.hidden = missing.length === 0;
     old.hidden = !stale || rounded === undefined;
+    say(fill, words.fill(namesOf(missing, words)));
+    say(old, words.stale(namesOf(unusable(problems), words)));
     attribute(answered, "class", stale ? "answer stale" : "answer");
     const sentence = caution === undefined ? "" : cautionText(caution, store.sheet);
     if (rounded === undefined) {

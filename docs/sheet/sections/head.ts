@@ -1,7 +1,7 @@
 import { attribute, button, el, say } from "../dom.js";
 import type { MakeSection } from "../section.js";
 import { emptySheet, inLanguage, inUnit, inventedBlanks, inventedSheet } from "../sheet.js";
-import { wordsOf } from "../words.js";
+import { namesOf, wordsOf } from "../words.js";
 
 /** The title, the switches of language and unit, and what the sheet is. */
 export const headSection: MakeSection = (store) => {
@@ -61,12 +61,7 @@ export const headSection: MakeSection = (store) => {
     attribute(unit, "aria-label", words.otherUnit[sheet.unit]);
     const left = inventedBlanks(sheet);
     invented.hidden = !sheet.invented && left.length === 0;
-    say(
-      invented,
-      sheet.invented
-        ? words.invented
-        : words.stillInvented(left.map((name) => words.blanks[name]).join(", ")),
-    );
+    say(invented, sheet.invented ? words.invented : words.stillInvented(namesOf(left, words)));
     const empty = store.answer.missing.length > 0;
     clear.hidden = empty;
     again.hidden = !empty;
