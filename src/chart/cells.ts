@@ -34,12 +34,16 @@ export interface Cells {
 }
 
 /**
- * The chart in words. Cautions of one code and severity share a letter and the sentence of the first cell
- * that has it.
+ * The chart in words. Cautions of one sentence share a letter. Notes of one code share the sentence of the first
+ * cell that has it.
  */
 export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUnit): Cells {
   const { temperaturesC, dilutions, rows } = chart;
-  const firsts = firstOfEach(rows);
+  const sentenceOf = (caution: Caution): string =>
+    `${texts.cautions.severities[caution.severity]}: ${cautionSentence(caution, texts.cautions, unit)}`;
+  const keyOf = (caution: Caution): string =>
+    caution.severity === "note" ? `note ${caution.code}` : sentenceOf(caution);
+  const firsts = firstOfEach(rows, keyOf);
   const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
   const letterOf = new Map(lettered.map(({ caution }, i) => [keyOf(caution), letter(i)]));
   const cell = (row: TimeChartRow): Cell => {
@@ -53,8 +57,6 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUn
     Array.from({ length: columns }, (__, i) => cell(rows[i * temperaturesC.length + line] as TimeChartRow)),
   );
   const footnotes = firsts.map(({ caution, row }) => {
-    const severity = texts.cautions.severities[caution.severity];
-    const sentence = `${severity}: ${cautionSentence(caution, texts.cautions, unit)}`;
     const one = letterOf.get(keyOf(caution)) ?? "";
     const everywhere = rows.every(({ cautions }) =>
       cautions?.some(({ message }) => message === caution.message),
@@ -64,7 +66,7 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUn
       everywhere || one !== ""
         ? ""
         : ` (${texts.where(texts.temperature(row.temperatureC, unit), row.dilution)})`;
-    return { letter: one, text: sentence + where };
+    return { letter: one, text: sentenceOf(caution) + where };
   });
   return { lines, footnotes };
 }
@@ -79,14 +81,10 @@ export function shown(
   return { time: clock(timeS), interval: `${clock(lowS)} ${texts.to} ${clock(highS)}` };
 }
 
-/** Cautions that share a letter: a bath that is cold and one that is too cold do not. */
-function keyOf({ code, severity }: Caution): string {
-  return `${severity} ${code}`;
-}
-
 /** The first caution of each key, gravest first. */
 function firstOfEach(
   rows: readonly TimeChartRow[],
+  keyOf: (caution: Caution) => string,
 ): readonly { readonly caution: Caution; readonly row: TimeChartRow }[] {
   const found = new Map<string, { caution: Caution; row: TimeChartRow }>();
   for (const row of rows)

@@ -12,6 +12,7 @@ import {
   type TimeChart,
 } from "../../src/index.js";
 import { chartTexts } from "../../src/chart/text.js";
+import { de } from "../../src/texts/de.js";
 import { fc, test } from "../property.js";
 import { anyOf, caught } from "../helpers.js";
 
@@ -88,6 +89,23 @@ describe("describeChart", () => {
     expect(cold).not.toMatch(/\d:\d\d/);
     const letter = /no time (\w)/.exec(cold)![1]!;
     expect(lines.find((line) => line.startsWith(`${letter}  Stop: `))).toMatch(/Hydroquinone/);
+  });
+  it.each([
+    ["English", undefined, /Below the usual/, /Above the usual/],
+    ["German", de.chart, /Unter den üblichen/, /Über den üblichen/],
+  ])("gives two sentences of one code a letter each: %s", (_, texts, below, above) => {
+    const warm = timeChart({
+      baseline: { timeS: 720, temperatureC: 20 },
+      temperaturesC: [16, 17, 26],
+    });
+    const lines = describeChart(warm, texts);
+    const letterOf = (sentence: RegExp): string => lines.find((line) => sentence.test(line))![0]!;
+    const rowOf = (temperature: string): string => lines.find((line) => line.startsWith(temperature))!;
+    expect(letterOf(below)).not.toBe(letterOf(above));
+    expect(rowOf("16")).toMatch(new RegExp(`${letterOf(below)}\\w*$`));
+    expect(rowOf("17")).toMatch(new RegExp(`${letterOf(below)}\\w*$`));
+    expect(rowOf("26")).not.toMatch(new RegExp(`${letterOf(below)}\\w*$`));
+    expect(rowOf("26")).toMatch(new RegExp(`${letterOf(above)}\\w*$`));
   });
   it("begins its columns at one place", () => {
     const [, head, first, second] = describeChart(chart) as [string, string, string, string];
