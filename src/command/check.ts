@@ -15,7 +15,7 @@ import { tableReport } from "./dayTable.js";
 import { readDocument } from "./document.js";
 import { faultText, fullStop, inFile, isFault, problemText, type Fault } from "./fault.js";
 import type { Io } from "./io.js";
-import { placeOfPointer } from "./jsonPlaces.js";
+import { placeOfPointer } from "../core/jsonPlaces.js";
 import { safetyIn } from "./lines.js";
 import { dayPlaces, timeReport } from "./time.js";
 import type { Asked } from "./options.js";

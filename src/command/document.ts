@@ -2,9 +2,9 @@
  * A file as data: a recipe or a day.
  */
 import { checkRecipe, type Recipe, type RecipeCheck } from "../index.js";
+import { firstFault, placeOfPointer } from "../core/jsonPlaces.js";
 import { fault, inPackage, type Fault, type Said } from "./fault.js";
 import type { Io } from "./io.js";
-import { firstFault, germanOf, placeOfPointer } from "./jsonPlaces.js";
 
 /** Text that was read from a file, and what it says. */
 export interface Document {
@@ -38,6 +38,24 @@ export function readDocument(file: string, io: Io): Document {
   const value: unknown = JSON.parse(text);
   return { file, text, value, kind: kindOf(value) };
 }
+
+/** What may be expected, in German. */
+const GERMAN: Readonly<Record<string, string>> = {
+  "a value": "ein Wert",
+  "the end of the file": "das Ende der Datei",
+  "a comma or ]": "ein Komma oder ]",
+  "a comma or }": "ein Komma oder }",
+  "no comma before ]": "kein Komma vor ]",
+  "no comma before }": "kein Komma vor }",
+  "a name in double quotes": "ein Name in geraden Anführungszeichen",
+  "a colon": "ein Doppelpunkt",
+  "a closing double quote": "ein schließendes Anführungszeichen",
+  "a closing double quote on the same line": "ein schließendes Anführungszeichen in derselben Zeile",
+  "an escape such as \\n or \\u00e9": "eine Schreibung wie \\n oder \\u00e9",
+};
+
+/** What is expected, in German. */
+const germanOf = (expected: string): string => GERMAN[expected] ?? expected;
 
 function textOf(file: string, io: Io): string {
   try {

@@ -1,6 +1,6 @@
 import type { InputExpected } from "./errors.js";
 import { mustBe, wantedText } from "./errorText.js";
-import { jsonFault, repeatedName } from "./jsonFault.js";
+import { firstFault, repeatedName } from "./jsonPlaces.js";
 import { LONGEST_NAME } from "./onlyFields.js";
 import { readBySchema } from "./readBySchema.js";
 import type { DocumentProblem } from "./schemaWords.js";
@@ -56,7 +56,8 @@ export function readDocument(
     try {
       value = JSON.parse(text);
     } catch {
-      const fault = jsonFault(text) ?? { line: 1, column: 1 };
+      const { line, column } = firstFault(text) ?? { line: 1, column: 1 };
+      const fault = { line, column };
       whole(jsonText(fault, ""), { ...fault, must: "json" }, fault);
       return undefined;
     }

@@ -18,7 +18,7 @@ import { handbookTemperature } from "../../src/handbook/temperature.js";
 import { fc, test } from "../property.js";
 import { hutCoffee, hutStock, recipes } from "./documents.js";
 import type { RecipeProblem } from "../../src/recipe/types.js";
-import { repeatedName } from "../../src/core/jsonFault.js";
+import { repeatedName } from "../../src/core/jsonPlaces.js";
 import { anyOf, caught, thrown } from "../helpers.js";
 const problemsOf = (input: unknown): readonly { path: string; message: string; rule: string }[] => {
   const check = checkRecipe(input);

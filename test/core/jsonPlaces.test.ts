@@ -1,6 +1,7 @@
 /* Line and column of what a JSON Pointer names, and of what breaks the grammar. */
 import { describe, expect, it } from "vitest";
-import { firstFault, placeOfPointer } from "../../src/command/jsonPlaces.js";
+import { firstFault, placeOfPointer } from "../../src/core/jsonPlaces.js";
+import { checkRecipe } from "../../src/index.js";
 import { fc, test } from "../property.js";
 
 /** Every pointer of a value, and the value it names. */
@@ -14,7 +15,7 @@ function pointers(value: unknown, at = ""): readonly (readonly [string, unknown]
 
 /** The text from a place on. */
 function from(text: string, { line, column }: { readonly line: number; readonly column: number }): string {
-  const lines = text.split("\n").slice(line - 1);
+  const lines = text.split(/\r\n|\n|\r/).slice(line - 1);
   const [first = "", ...rest] = lines;
   return [
     Array.from(first)
@@ -81,8 +82,14 @@ describe("firstFault", () => {
     ["a string over two lines", '["a\nb"]', 1, 4, "a closing double quote on the same line"],
     ["a wrong escape", '["\\x"]', 1, 3, "an escape such as \\n or \\u00e9"],
     ["an end too early", "[[1]", 1, 5, "a comma or ]"],
+    ["a sign of two halves before it", '{"a": "😀" x}', 1, 11, "a comma or }"],
+    ["lines that end in \\r", '{"a": 1,\r"b": x}', 2, 6, "a value"],
+    ["lines that end in \\r\\n", '{"a": 1,\r\n"b": x}', 2, 6, "a value"],
   ])("%s", (_, text, line, column, expected) => {
     expect(firstFault(text)).toEqual({ line, column, expected });
+    // What the package says of a recipe is the same place.
+    const check = checkRecipe(text);
+    expect(check.ok ? [] : check.problems).toMatchObject([{ expected: { line, column } }]);
   });
   it("takes what is deep and what is long", () => {
     const deep = "[".repeat(200_000);

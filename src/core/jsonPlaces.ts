@@ -1,8 +1,9 @@
 /*
- * Where things are in JSON text: the first place where it breaks the grammar (T. Bray, RFC 8259, 2017), and
- * the place of what a JSON Pointer names. One walk without recursion, so that neither depth nor size of the
- * text matters.
+ * Where things are in JSON text: the first place where it breaks the grammar (T. Bray, RFC 8259, 2017), the
+ * first name that comes twice, and the place of what a JSON Pointer names. One walk without recursion, so
+ * that neither depth nor size of the text matters.
  */
+import { pointerTo } from "./pointer.js";
 
 /** A place in a text, both counted from 1. */
 export interface TextPlace {
@@ -16,14 +17,21 @@ interface Walked {
   readonly found: number;
   /** the first break of the grammar: where, and what was expected there */
   readonly fault?: { readonly offset: number; readonly expected: string };
+  /** the first name that an object has twice, where it comes again */
+  readonly repeated?: Repeated;
 }
 
-/** Line and column of an offset. */
-export function placeOf(text: string, offset: number): TextPlace {
-  const before = text.slice(0, offset);
-  const start = before.lastIndexOf("\n") + 1;
-  const line = before.split("\n").length;
-  return { line, column: Array.from(before.slice(start)).length + 1 };
+/** A name that an object has twice, by its pointer and the offset at which it comes again. */
+interface Repeated {
+  readonly path: string;
+  readonly name: string;
+  readonly offset: number;
+}
+
+/** Line and column of an offset. A line ends as on any machine, and a column is a character, as people count. */
+function placeOf(text: string, offset: number): TextPlace {
+  const lines = text.slice(0, offset).split(/\r\n|\n|\r/);
+  return { line: lines.length, column: Array.from(lines.at(-1) as string).length + 1 };
 }
 
 /** Where the value of a JSON Pointer begins; for what is missing, where the value around it begins. */
@@ -39,29 +47,24 @@ export function firstFault(text: string): (TextPlace & { readonly expected: stri
   return fault === undefined ? undefined : { ...placeOf(text, fault.offset), expected: fault.expected };
 }
 
-/** What may be expected, in German. */
-const GERMAN: Readonly<Record<string, string>> = {
-  "a value": "ein Wert",
-  "the end of the file": "das Ende der Datei",
-  "a comma or ]": "ein Komma oder ]",
-  "a comma or }": "ein Komma oder }",
-  "no comma before ]": "kein Komma vor ]",
-  "no comma before }": "kein Komma vor }",
-  "a name in double quotes": "ein Name in geraden Anführungszeichen",
-  "a colon": "ein Doppelpunkt",
-  "a closing double quote": "ein schließendes Anführungszeichen",
-  "a closing double quote on the same line": "ein schließendes Anführungszeichen in derselben Zeile",
-  "an escape such as \\n or \\u00e9": "eine Schreibung wie \\n oder \\u00e9",
-};
-
-/** What is expected, in German. */
-export const germanOf = (expected: string): string => GERMAN[expected] ?? expected;
+/**
+ * The first name that an object of sound JSON text has twice: which of the two values is meant, nobody can
+ * tell.
+ */
+export function repeatedName(text: string): (TextPlace & Omit<Repeated, "offset">) | undefined {
+  const { repeated } = walk(text, []);
+  if (repeated === undefined) return undefined;
+  const { path, name, offset } = repeated;
+  return { path, name, ...placeOf(text, offset) };
+}
 
 /** An object or a list that is open. */
 interface Open {
   readonly close: "]" | "}";
   /** how many values it has had */
   count: number;
+  /** the names it has had */
+  readonly names: Set<string>;
   /** the name of its value that comes next, or its index as text */
   name: string;
 }
@@ -71,6 +74,7 @@ interface Cursor {
   readonly text: string;
   at: number;
   expected?: string;
+  repeated?: Repeated;
 }
 
 const BLANK = /[ \t\n\r]*/y;
@@ -91,7 +95,7 @@ function walk(text: string, wanted: readonly string[]): Walked {
       open.pop();
       continue;
     }
-    if (inside !== undefined && !toValue(cursor, inside)) break;
+    if (inside !== undefined && !toValue(cursor, inside, open)) break;
     const depth = open.length;
     // A value beside the one before, or above it, leaves that one's path.
     followed = Math.min(followed, depth - 1);
@@ -102,7 +106,7 @@ function walk(text: string, wanted: readonly string[]): Walked {
     }
     const sign = text[cursor.at];
     if (sign === "{" || sign === "[") {
-      open.push({ close: sign === "{" ? "}" : "]", count: 0, name: "" });
+      open.push({ close: sign === "{" ? "}" : "]", count: 0, name: "", names: new Set() });
       cursor.at += 1;
     } else if (sign === '"') passString(cursor);
     else if (!pass(cursor, SCALAR)) cursor.expected = "a value";
@@ -111,12 +115,13 @@ function walk(text: string, wanted: readonly string[]): Walked {
     pass(cursor, BLANK);
     if (cursor.at < text.length) cursor.expected = "the end of the file";
   }
-  const { at: offset, expected } = cursor;
-  return expected === undefined ? { found } : { found, fault: { offset, expected } };
+  const { at: offset, expected, repeated } = cursor;
+  const twice = repeated === undefined ? {} : { repeated };
+  return expected === undefined ? { found, ...twice } : { found, ...twice, fault: { offset, expected } };
 }
 
 /** Passes the comma and the name before a value; false where they are not as they should be. */
-function toValue(cursor: Cursor, inside: Open): boolean {
+function toValue(cursor: Cursor, inside: Open, open: readonly Open[]): boolean {
   const { close } = inside;
   if (inside.count > 0) {
     if (cursor.text[cursor.at] !== ",") return fail(cursor, `a comma or ${close}`);
@@ -130,7 +135,11 @@ function toValue(cursor: Cursor, inside: Open): boolean {
   const start = cursor.at;
   if (cursor.text[start] !== '"') return fail(cursor, "a name in double quotes");
   if (!passString(cursor)) return false;
-  inside.name = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
+  const name = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
+  inside.name = name;
+  if (inside.names.has(name))
+    cursor.repeated ??= { path: open.map((one) => one.name).reduce(pointerTo, ""), name, offset: start };
+  inside.names.add(name);
   pass(cursor, BLANK);
   if (cursor.text[cursor.at] !== ":") return fail(cursor, "a colon");
   cursor.at += 1;
