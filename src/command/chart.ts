@@ -5,9 +5,11 @@ import {
   chartCsv,
   chartRecipe,
   chartSvg,
+  describeCautions,
   describeChart,
   formatDilution,
   timeChart,
+  type Caution,
   type TimeChart,
 } from "../index.js";
 import { readDay, type Day } from "./day.js";
@@ -22,6 +24,8 @@ export interface ChartReport {
   readonly file: string;
   readonly name?: string;
   readonly chart: TimeChart;
+  /** what is unwise about the file itself */
+  readonly cautions: readonly Caution[];
 }
 
 /** What a chart shows unless it is asked for others: the warm on top, as on a thermometer. */
@@ -34,7 +38,8 @@ export function chartReport(document: Document, asked: Asked): ChartReport {
   const axes = { temperaturesC, ...dilutions };
   if (kind === "recipe") {
     const { recipe } = recipeOf(document);
-    return { file, name: recipeName(recipe), chart: placed([], () => chartRecipe(recipe, axes)) };
+    const chart = placed([], () => chartRecipe(recipe, axes));
+    return { file, name: recipeName(recipe), chart, cautions: [] };
   }
   const day = readDay(value);
   const { baseline, laws: knowledge } = day;
@@ -45,7 +50,7 @@ export function chartReport(document: Document, asked: Asked): ChartReport {
       ...(asked.dilutions.length > 0 ? axes : { temperaturesC, ...ownDilutions(day) }),
     }),
   );
-  return { file, chart };
+  return { file, chart, cautions: day.cautions };
 }
 
 /** The dilutions that a day names, that of the known time first. */
@@ -56,10 +61,14 @@ function ownDilutions({ baseline, baths }: Day): { readonly dilutions?: readonly
 }
 
 /** The chart in the form that was asked for. */
-export function chartText({ name, chart }: ChartReport, form: Asked["form"], { texts, unit }: Words): string {
+export function chartText({ name, chart, cautions }: ChartReport, form: Asked["form"], words: Words): string {
+  const { texts, unit } = words;
   if (form === "csv") return chartCsv(chart);
   if (form === "wall") return chartSvg(chart, { title: name, texts: texts?.chart, unit });
-  return [...(name === undefined ? [] : [name]), ...describeChart(chart, texts?.chart, { unit }), ""].join(
-    "\n",
-  );
+  return [
+    ...(name === undefined ? [] : [name]),
+    ...describeCautions(cautions, texts?.cautions, { unit }),
+    ...describeChart(chart, texts?.chart, { unit }),
+    "",
+  ].join("\n");
 }

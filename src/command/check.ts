@@ -9,15 +9,15 @@ import {
   type Caution,
   type InputProblem,
 } from "../index.js";
+import { placeOfPointer } from "../core/jsonPlaces.js";
 import { readDay } from "./day.js";
 import { brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
 import { readDocument } from "./document.js";
-import { faultText, fullStop, inFile, isFault, problemText, type Fault } from "./fault.js";
+import { faultText, fullStop, inFile, isFault, problemText, type Fault, type Places } from "./fault.js";
 import type { Io } from "./io.js";
-import { placeOfPointer } from "../core/jsonPlaces.js";
 import { safetyIn } from "./lines.js";
-import { dayPlaces, timeReport } from "./time.js";
+import { dayPlaces, timeReport, type TimeReport } from "./time.js";
 import type { Asked } from "./options.js";
 import { wordsOf, type Words } from "./words.js";
 
@@ -67,12 +67,7 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
         ? []
         : kind === "recipe"
           ? (sound?.cautions ?? [])
-          : timeReport(document, asked).answers.flatMap((answer, i) =>
-              answer.cautions.map((one) => ({
-                ...one,
-                path: inFile(one.path ?? "/conditions", dayPlaces(`/baths/${i}`)),
-              })),
-            );
+          : dayCautions(timeReport(document, asked));
     return {
       file,
       kind,
@@ -92,6 +87,17 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
     if (!isFault(error)) throw error;
     return { file, ok: false, problems: [ofFault(error, text, words)], cautions: [], bench: [] };
   }
+}
+
+/** What is unwise about the file, about each bath and about the brew, at its place in the file. */
+function dayCautions({ cautions, answers, brew }: TimeReport): readonly Caution[] {
+  const inPlace = (own: readonly Caution[], around: string, places: Places): readonly Caution[] =>
+    own.map((one) => ({ ...one, path: inFile(one.path ?? around, places) }));
+  return [
+    ...cautions,
+    ...answers.flatMap((answer, i) => inPlace(answer.cautions, "/conditions", dayPlaces(`/baths/${i}`))),
+    ...inPlace(brew?.answer.cautions ?? [], "", [["", "/brew"]]),
+  ];
 }
 
 function ofFault(error: Fault, text: string, words: Words): Found {

@@ -2,6 +2,7 @@
  * A day file: a known time, laws, the baths of a day, and perhaps a brew by the spoon and a published table.
  */
 import { parseTime, type Baseline, type Caution, type Conditions, type Knowledge } from "../index.js";
+import { unreadFields } from "../core/pointer.js";
 import { fault, placed, type Said } from "./fault.js";
 
 /** Fields of an object by their names. */
@@ -59,19 +60,8 @@ export function readDay(value: unknown): Day {
     ...(table === undefined
       ? {}
       : { table: object(table, "/table", { en: "the table", de: "die Tabelle" }) }),
-    cautions: unread(day),
+    cautions: unreadFields("", day, FIELDS),
   };
-}
-
-function unread(day: Fields): readonly Caution[] {
-  return Object.keys(day)
-    .filter((field) => !FIELDS.includes(field) && !field.startsWith("x-"))
-    .map((field) => ({
-      code: "unknown-field",
-      severity: "warn",
-      message: `The field ${JSON.stringify(field)} of the file is not read.`,
-      path: `/${field.replaceAll("~", "~0").replaceAll("/", "~1")}`,
-    }));
 }
 
 /** A value that must be there. */

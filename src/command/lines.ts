@@ -6,6 +6,7 @@ import {
   describeFactor,
   describeMixing,
   formatDilution,
+  formatSpread,
   formatTemperature,
   formatTime,
   roundEstimate,
@@ -14,13 +15,11 @@ import {
   type Compensation,
   type MassOfInput,
 } from "../index.js";
+import { clockText } from "../quantities/clockText.js";
 import type { BrewReport } from "./dayBrew.js";
 import type { TableReport } from "./dayTable.js";
 import type { TimeReport } from "./time.js";
 import type { Words } from "./words.js";
-
-/** Beyond this a clock has no face: the longest time that `formatTime` writes, s. */
-const LONGEST_S = 1e7;
 
 export function timeLines(report: TimeReport, words: Words): readonly string[] {
   const { about, known, answers, brew, table, cautions } = report;
@@ -45,10 +44,7 @@ export const safetyIn = ({ texts }: Pick<Words, "texts">): string => texts?.char
 /**
  * One time, its causes and cautions. A field that is not read changes the question: it comes before the time.
  */
-export function answerLines(
-  answer: Compensation & { readonly refused: boolean },
-  words: Words,
-): readonly string[] {
+export function answerLines(answer: Compensation, words: Words): readonly string[] {
   const { factors, cautions, refused } = answer;
   const of = (which: (caution: Caution) => boolean): readonly string[] => said(cautions.filter(which), words);
   if (refused) return [`  ${words.noTime}`, ...of(({ severity }) => severity === "stop")];
@@ -62,19 +58,12 @@ export function answerLines(
   ];
 }
 
-export function clock(timeS: number, { months }: Pick<Words, "months">): string {
-  return timeS <= LONGEST_S ? formatTime(timeS) : months;
-}
+export const clock = (timeS: number, { months }: Pick<Words, "months">): string => clockText(timeS, months);
 
 /** Without the places in the data: `check` tells them, with line and column. */
 function said(cautions: readonly Caution[], words: Words): readonly string[] {
   const plain = cautions.map((one) => ({ ...one, path: "" }));
   return describeCautions(plain, words.texts?.cautions, words).map((line) => `    ${line}`);
-}
-
-/** The upper half of the 90 % interval of one cause alone. */
-function spread(logSd: number): string {
-  return `± ${((Math.exp(1.645 * logSd) - 1) * 100).toFixed(0)} %`;
 }
 
 function measured(part: MassOfInput, { spoons, tablets }: Words): string {
@@ -86,7 +75,7 @@ function brewLines(report: BrewReport, words: Words): string[] {
   const { figure, to } = words;
   const tenths = (value: number): string => figure(value.toFixed(1));
   const degrees = (celsius: number): string => figure(formatTemperature(celsius, words));
-  const factor = `${figure(strength.value.toFixed(2))} ${spread(strength.logSd)}`;
+  const factor = `${figure(strength.value.toFixed(2))} ± ${figure(formatSpread(strength.logSd))}`;
   const source = known.about === undefined ? "" : ` (${known.about})`;
   const more = `${source}; ${words.today(degrees(temperatureC))}`;
   return [

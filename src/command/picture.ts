@@ -27,19 +27,24 @@ export interface PictureReport {
 }
 
 export function pictureReport(document: Document, asked: Asked): PictureReport {
-  const { name, picture } = document.kind === "recipe" ? ofRecipe(document, asked) : ofDay(document, asked);
-  const { cautions } = picture;
+  const { name, picture, unread } =
+    document.kind === "recipe" ? ofRecipe(document, asked) : ofDay(document, asked);
+  const cautions = [...unread, ...picture.cautions];
   return {
     data: { file: document.file, name, picture },
-    text: drawn(name, picture, wordsOf(asked)),
+    text: drawn(name, picture, cautions, wordsOf(asked)),
     cautions,
   };
 }
 
-function ofRecipe(
-  document: Document,
-  asked: Asked,
-): { readonly name: string; readonly picture: AnswerPicture } {
+/** A picture under its name, and what of the file was not read. */
+interface Named {
+  readonly name: string;
+  readonly picture: AnswerPicture;
+  readonly unread: readonly Caution[];
+}
+
+function ofRecipe(document: Document, asked: Asked): Named {
   if (asked.bath !== undefined)
     throw fault(
       { en: "a recipe has no list of baths.", de: "ein Rezept hat keine Liste von Bädern." },
@@ -47,11 +52,11 @@ function ofRecipe(
     );
   const { recipe } = recipeOf(document);
   const picture = placed([], () => recipePicture(recipe, askedConditions(asked), { strip: true }));
-  return { name: recipeName(recipe), picture };
+  return { name: recipeName(recipe), picture, unread: [] };
 }
 
-function ofDay(document: Document, asked: Asked): { readonly name: string; readonly picture: AnswerPicture } {
-  const { baseline, laws: knowledge, baths } = readDay(document.value);
+function ofDay(document: Document, asked: Asked): Named {
+  const { baseline, laws: knowledge, baths, cautions: unread } = readDay(document.value);
   const own = askedConditions(asked);
   // As for `time`: conditions of the command line are a question of their own, unless a bath is named too.
   const bath = own !== undefined && asked.bath === undefined ? undefined : bathOf(baths, asked.bath);
@@ -59,7 +64,7 @@ function ofDay(document: Document, asked: Asked): { readonly name: string; reado
   const words = wordsOf(asked);
   const name = bath?.name ?? (own === undefined ? words.asKnown : words.asAsked);
   const input = { baseline, conditions, knowledge, strip: true };
-  return { name, picture: placed(dayPlaces(bath?.pointer ?? "/baths"), () => answerPicture(input)) };
+  return { name, picture: placed(dayPlaces(bath?.pointer ?? "/baths"), () => answerPicture(input)), unread };
 }
 
 /** The bath that was named or numbered; the first where none was. */
@@ -76,12 +81,12 @@ function bathOf(baths: readonly DayBath[], asked: string | undefined): DayBath |
 }
 
 /** A file of its own: the answer above, what is unwise below. */
-function drawn(name: string, picture: AnswerPicture, words: Words): string {
+function drawn(name: string, picture: AnswerPicture, cautions: readonly Caution[], words: Words): string {
   const { texts, unit } = words;
   const language = texts === undefined ? { unit } : { texts: texts.picture, answerTexts: texts.answer, unit };
   const { time, interval } = describePicture(picture, language);
   const answer = time === undefined ? words.noTime : words.pictured(time, interval ?? "");
-  const grave = picture.cautions.filter(({ severity }) => severity !== "note");
+  const grave = cautions.filter(({ severity }) => severity !== "note");
   const said = grave.map((one) => ({ ...one, path: "" }));
   return pictureSvg(picture, {
     ...language,

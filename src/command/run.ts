@@ -120,7 +120,7 @@ function answerOf(document: Document, asked: Asked): Omit<Outcome, "ok"> {
   if (asked.command === "chart") {
     if (asked.form === "svg") return pictureReport(document, asked);
     const report = chartReport(document, asked);
-    const cautions = report.chart.rows.flatMap(({ cautions: own = [] }) => own);
+    const cautions = [...report.cautions, ...report.chart.rows.flatMap(({ cautions: own = [] }) => own)];
     return { data: report, text: chartText(report, asked.form, wordsOf(asked)), cautions };
   }
   const report = timeReport(document, asked);

@@ -121,8 +121,6 @@ function ofDay(document: Document, asked: Asked): TimeReport {
   };
 }
 
-/** A bath is past saving whatever the rest says: refused goes by the cautions. */
 function named(name: string, answer: Compensation): NamedAnswer {
-  const refused = answer.refused || answer.cautions.some(({ severity }) => severity === "stop");
-  return { name, ...answer, refused, rounded: roundEstimate(answer) };
+  return { name, ...answer, rounded: roundEstimate(answer) };
 }

@@ -124,11 +124,39 @@ describe("time", () => {
   });
   it("names a field that it does not read", () => {
     const { out } = ran(["time", "day.json"], { "day.json": { ...day, bahts: [] } });
-    expect(out).toContain('Take care: The field "bahts" of the file is not read.');
+    expect(out).toContain('Take care: The field "bahts" is not read.');
     const odd = { ...day, baths: [{ temperature: 14 }] };
     expect(ran(["time", "day.json"], { "day.json": odd }).out).toMatch(
       /Bath 1\n {4}Take care: .*temperature/,
     );
+  });
+});
+
+describe("a field of a day file that is not read", () => {
+  // An invented day that is sound but for this field.
+  const sound = { ...day, baths: [{ name: "Noon", temperatureC: 20 }] };
+  const odd = { ...sound, wether: "rain" };
+  it.each([
+    ["check", [], "Take care"],
+    ["time", [], "Take care"],
+    ["chart", ["--temperature", "20", "--dilution", "1+9"], "Take care"],
+    ["chart", ["--svg"], "Take care"],
+    ["check", ["--lang", "de"], "Vorsicht"],
+    ["time", ["--lang", "de"], "Vorsicht"],
+  ])("is told, and minded by --strict: %s %j", (command, options, grave) => {
+    const all = [command, "day.json", "--strict", ...options];
+    expect(ran(all, { "day.json": sound }).code).toBe(0);
+    const { code, out } = ran(all, { "day.json": odd });
+    expect(code).toBe(1);
+    expect(out).toMatch(new RegExp(`${grave}: .*wether`));
+    expect(out).not.toContain("undefined");
+  });
+  it("has its place in check", () => {
+    const [report] = json(ran(["check", "day.json", "--json"], { "day.json": odd }).out);
+    expect(report).toMatchObject({
+      ok: true,
+      cautions: [{ code: "unknown-field", path: "/wether", line: 23, column: 13 }],
+    });
   });
 });
 
