@@ -52,10 +52,10 @@ const english = {
   pasteHint: "Time, Temp, Dilution and Outcome are enough, a Date is better.",
   read: "Read the notes",
   readRuns: (count: number) => `${count} ${count === 1 ? "run was" : "runs were"} read.`,
-  rejected: (row: number, reason: string) => `Row ${row}: ${reason}`,
+  rejected: (row: number, reason: string) => `Row ${row} below the headings: ${reason}`,
   unreadColumn: (heading: string) => `The column “${heading}” is not known. It stays in the notes.`,
   unreadCell: (row: number, heading: string, text: string) =>
-    `Row ${row}: ${heading} “${text}” was not read. It stays in the notes.`,
+    `Row ${row} below the headings: ${heading} “${text}” was not read. It stays in the notes.`,
 };
 
 export type LearnedWords = typeof english;
@@ -102,10 +102,10 @@ const german: LearnedWords = {
   pasteHint: "Zeit, Temperatur, Verdünnung und Ergebnis genügen, am besten mit Datum.",
   read: "Notizen lesen",
   readRuns: (count) => `${count} ${count === 1 ? "Lauf" : "Läufe"} gelesen.`,
-  rejected: (row, reason) => `Zeile ${row}: ${reason}`,
+  rejected: (row, reason) => `Zeile ${row} unter den Überschriften: ${reason}`,
   unreadColumn: (heading) => `Die Spalte „${heading}“ ist nicht bekannt. Sie bleibt in den Notizen.`,
   unreadCell: (row, heading, text) =>
-    `Zeile ${row}: ${heading} „${text}“ wurde nicht gelesen. Es bleibt in den Notizen.`,
+    `Zeile ${row} unter den Überschriften: ${heading} „${text}“ wurde nicht gelesen. Es bleibt in den Notizen.`,
 };
 
 export const learnedWordsOf = (language: Language): LearnedWords => (language === "de" ? german : english);

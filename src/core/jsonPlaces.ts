@@ -28,7 +28,7 @@ interface Repeated {
   readonly offset: number;
 }
 
-/** Line and column of an offset. A line ends as on any machine, and a column is a character, as people count. */
+/** Line and column of an offset: a line ends as on any machine, and a column is a character. */
 function placeOf(text: string, offset: number): TextPlace {
   const lines = text.slice(0, offset).split(/\r\n|\n|\r/);
   return { line: lines.length, column: Array.from(lines.at(-1) as string).length + 1 };

@@ -30,7 +30,7 @@ export interface RunNotesOptions extends ParseDilutionOptions {
  * it.
  */
 export interface RejectedNote {
-  /** place of the row in what was given, from 0 */
+  /** place of the row in what was given, from 0; sentences count from 1 */
   readonly row: number;
   /** the row as it was given */
   readonly record: unknown;

@@ -3,13 +3,12 @@
  */
 import { parseAge } from "../age/parseAge.js";
 import { parseAgitation } from "../agitation/parseAgitation.js";
-import type { Agitation } from "../agitation/agitation.js";
 import { inRange, notOneOf, positive } from "../core/guards.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import type { DevelopmentRun } from "../learning/types.js";
 import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
-import { numberFromText, plainFigures } from "../quantities/numberText.js";
-import { parseTemperature } from "../quantities/parseTemperature.js";
+import { numberFromText } from "../quantities/numberText.js";
+import { parseTemperature, temperatureParts } from "../quantities/parseTemperature.js";
 import { parseTime } from "../quantities/parseTime.js";
 import { parseVolume } from "../quantities/parseVolume.js";
 import { bathTemperature } from "../temperature/law.js";
@@ -31,7 +30,7 @@ export function readersFor({ year, dates, ...colon }: ReaderOptions): Readers {
     ["time", (text) => positive("", parseTime(text), 1e6, "timeS")],
     ["temperature", temperatureCell],
     ["dilution", (text) => dilutionCell(text, colon)],
-    ["agitation", agitationCell],
+    ["agitation", parseAgitation],
     ["used", (text) => parseUse(text)],
     ["age", parseAge],
     ["outcome", (text) => judgement("", text)],
@@ -47,22 +46,13 @@ export function readersFor({ year, dates, ...colon }: ReaderOptions): Readers {
   ]);
 }
 
-/** As parseAgitation reads it; and "2/min" is every 30 s. */
-function agitationCell(text: string): Agitation {
-  const times =
-    /^(\d+(?:\.\d+)?)\s*(?:x|\u00d7|times?)?\s*(?:\/|per|a|each|every)\s*(?:1\s*)?m(?:in(?:ute)?)?\.?$/i.exec(
-      text,
-    )?.[1];
-  if (times === undefined) return parseAgitation(text);
-  return { everyS: positive("", 60 / positive("", Number(times), 1000), 3600, "timeS") };
-}
-
 /**
- * The temperature of a bath. A number without a unit is read where only one unit makes a bath of it: 20 °F is
- * ice and 20 °C is not; 68 may be either.
+ * The temperature of a bath. A number without a scale, with a ring or without, is read where only one scale
+ * makes a bath of it: 20 °F is ice and 20 °C is not; 68 may be either.
  */
 function temperatureCell(text: string): number {
-  const bare = Number(/^\d+(?:\.\d+)?$/.exec(plainFigures(text))?.[0] ?? NaN);
+  const { degrees, scale } = temperatureParts(text) ?? {};
+  const bare = scale === undefined && degrees !== undefined ? degrees : NaN;
   if (bare >= 0 && bare < WATER_F.freezes) return bare;
   if (bare > 100 && bare <= WATER_F.boils) return fahrenheitToCelsius(bare);
   return bathTemperature("", parseTemperature(text));

@@ -8,7 +8,7 @@ export const missingText = "is missing";
 export const oneColumnText: InputWanted<"one-column"> = ({ headings }) =>
   `one column, not ${headings.join(" and ")}`;
 
-export const otherRunText: InputWanted<"other-run"> = ({ row }) => `another run than that of row ${row}`;
+export const otherRunText: InputWanted<"other-run"> = ({ row }) => `another run than that of row ${row + 1}`;
 
 export const overOrUnderText: InputWanted<"over-or-under"> = ({ readings }) => {
   const half = readings.length / 2;

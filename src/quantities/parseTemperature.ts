@@ -21,6 +21,25 @@ export function temperatureUnit(at: string, options: unknown): "C" | "F" | undef
   return unit;
 }
 
+/** A temperature as it is written: its number, and its scale where there is one. */
+interface TemperatureParts {
+  readonly number: string;
+  readonly degrees: number;
+  readonly scale: "C" | "F" | undefined;
+}
+
+/** Number and scale of a text; undefined where it is no temperature. */
+export function temperatureParts(text: string): TemperatureParts | undefined {
+  // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another
+  // ring, an ordinal o or a raised nought.
+  const plain = plainFigures(text.replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F"));
+  // Where degrees are Grad they are Celsius.
+  const [, number, letter = /grad$/i.test(plain) ? "C" : ""] = TEMPERATURE.exec(plain) ?? [];
+  if (number === undefined) return undefined;
+  const scale = letter === "" ? undefined : /^c/i.test(letter) ? "C" : "F";
+  return { number, degrees: Number(number), scale };
+}
+
 /**
  * Reads a temperature as people write it.
  *
@@ -46,14 +65,10 @@ export function parseTemperature(text: string, options: TemperatureUnitOptions =
   const at = "parseTemperature/text";
   if (typeof text !== "string") unreadable(at, DEGREES, text);
   const unit = temperatureUnit("parseTemperature/options", options);
-  // A minus sign may be a true one; a degree and its scale one character, ℃ or ℉; and the ring another
-  // ring, an ordinal o or a raised nought.
-  const plain = plainFigures(text.replace("\u2212", "-").replace("\u2103", "C").replace("\u2109", "F"));
-  // Where degrees are Grad they are Celsius.
-  const [, number, scale = /grad$/i.test(plain) ? "C" : unit] = TEMPERATURE.exec(plain) ?? [];
-  if (number === undefined) unreadable(at, DEGREES, text);
+  const parts = temperatureParts(text);
+  if (parts === undefined) unreadable(at, DEGREES, text);
+  const { number, degrees, scale = unit } = parts;
   if (scale === undefined) ambiguous(at, DEGREES, [`${number} °C`, `${number} °F`], text);
-  const degrees = Number(number);
-  if (/^c/i.test(scale)) return inRange(at, degrees, -273.15, 1e4, "temperatureC");
+  if (scale === "C") return inRange(at, degrees, -273.15, 1e4, "temperatureC");
   return fahrenheitToCelsius(inRange(at, degrees, -459.67, 1e4, "temperatureF"));
 }

@@ -34,6 +34,21 @@ describe("parseAgitation", () => {
     ["10 sec every minute", { everyS: 60 }],
     ["4 inversions every 30 s", { everyS: 30 }],
     ["5 Sek. alle 30 Sek.", { everyS: 30 }],
+    ["10s/min", { everyS: 60 }],
+    ["10 s / min", { everyS: 60 }],
+    ["10 s per min", { everyS: 60 }],
+    ["10 s a minute", { everyS: 60 }],
+    ["10 s jede min", { everyS: 60 }],
+    ["5 s/30 s", { everyS: 30 }],
+    ["4 inversions per min", { everyS: 60 }],
+    // A number of times a minute is a rate.
+    ["2/min", { everyS: 30 }],
+    ["4x per min.", { everyS: 15 }],
+    ["1,5 mal pro Minute", { everyS: 40 }],
+    ["3 times every 30 s", { everyS: 30 }],
+    ["rotary", "continuous"],
+    ["Rotation", "continuous"],
+    ["in rotation", "continuous"],
   ] as const)("reads %j", (text, agitation) => {
     expect(parseAgitation(text)).toEqual(agitation);
   });
@@ -48,6 +63,9 @@ describe("parseAgitation", () => {
     "everyother 30 s",
     "stand 30 s",
     "-30 s",
+    "10s/",
+    "per minute or so",
+    "rotary 30 s",
   ])("refuses %j", (text) => {
     expect(() => parseAgitation(text)).toThrow(
       new RangeError(`parseAgitation: text must be ${forms}, got ${JSON.stringify(text)}`),

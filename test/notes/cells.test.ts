@@ -101,4 +101,18 @@ describe("cells of notes", () => {
   ])("reads the decimal comma in %j", (cells, expected) => {
     expect(read(cells)).toMatchObject({ runs: [expected], rejected: [] });
   });
+  it.each<[Record<string, unknown>, Partial<DevelopmentRun>]>([
+    [{ Agitation: "10s/min" }, { agitation: { everyS: 60 } }],
+    [{ Agitation: "2/min" }, { agitation: { everyS: 30 } }],
+    [{ Agitation: "rotary" }, { agitation: "continuous" }],
+    [{ Temp: "19°" }, { temperatureC: 19 }],
+    [{ Temp: "19 deg" }, { temperatureC: 19 }],
+    [{ Temp: "122°" }, { temperatureC: 50 }],
+  ])("reads the short forms in %j", (cells, expected) => {
+    expect(read(cells)).toMatchObject({ runs: [expected], rejected: [] });
+  });
+  it("asks which scale 68° has", () => {
+    const [row] = read({ Temp: "68°" }).rejected;
+    expect(row?.problems).toMatchObject([{ code: "ambiguous", expected: { readings: ["68 °C", "68 °F"] } }]);
+  });
 });

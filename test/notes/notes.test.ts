@@ -315,7 +315,7 @@ describe("readRunNotes", () => {
     // A clock under a unit that is not its own says two things.
     [{ "Time": "", "Time (h)": "1:30" }, /must be a time such as .*, got "1:30 h"$/],
     [{ "Time": "", "Time (min)": "08:30:00" }, /must be a time such as .*, got "08:30:00 min"$/],
-    [{ "Temp C": "20⁰", "Temp": "" }, /must be .*, got "20⁰"$/],
+    [{ "Temp C": "68⁰", "Temp": "" }, /must be .*, got "68⁰"$/],
     [{ Dilution: "weak" }, 'must be a dilution such as "1+9" or "stock", got "weak"'],
     [{ time: "9:00" }, "Time must be one column, not Time and time"],
     [{ Time: [1] }, /must be a time/],
@@ -331,8 +331,8 @@ describe("readRunNotes", () => {
     );
     expect(runs).toHaveLength(2);
     expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
-      [2, "row must be another run than that of row 0"],
-      [3, 'id must be the id of one run only, and not that of row 1, got "a"'],
+      [2, "row must be another run than that of row 1"],
+      [3, 'id must be the id of one run only, and not that of row 2, got "a"'],
       [4, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
     ]);
   });

@@ -297,7 +297,7 @@ describe("what was learned", () => {
     await pasteNotes(page);
     assert.match(
       await text(page, "#learned .care"),
-      /3 runs were read.*Row 5: Time must be "24 min" or "24 s"/s,
+      /3 runs were read.*Row 4 below the headings: Time must be "24 min" or "24 s"/s,
     );
     assert.equal(await page.locator(".runs tbody tr").count(), 3);
     assert.notEqual(await text(page, "#answer-interval"), before);

@@ -191,9 +191,9 @@ const rules: InputRuleTexts = {
     judged === "thin"
       ? `„thin“, wenn es mehr Entwicklung brauchte, oder „good“, wenn das Motiv flau war`
       : `„dense“, wenn es weniger Entwicklung brauchte, oder „good“, wenn das Motiv hart war`,
-  "other-run": ({ row }) => `ein anderer Lauf als der in Zeile ${row}`,
+  "other-run": ({ row }) => `ein anderer Lauf als der in Zeile ${row + 1}`,
   "id-of-one-run": ({ row }) =>
-    `ein Name für nur einen Lauf${row === undefined ? "" : `, nicht der von Zeile ${row}`}`,
+    `ein Name für nur einen Lauf${row === undefined ? "" : `, nicht der von Zeile ${row + 1}`}`,
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
   "same-prior": () => "Wissen mit demselben Anfang wie a: seine Läufe stattdessen in a lernen",
   "as-learned": () => "was learn geschrieben hat: aus den Läufen neu lernen",
