@@ -13,7 +13,7 @@ import {
   type PictureWordOptions,
 } from "darkroom-kinetics";
 import { de } from "darkroom-kinetics/texts/de";
-import type { Sheet } from "./sheet.js";
+import type { Sheet, Store } from "./sheet.js";
 
 /** The sentence of a caution. */
 export const cautionText = (caution: Caution, { language, unit }: Sheet): string =>
@@ -31,9 +31,15 @@ export const problemText = (problem: InputProblem, { language, unit }: Sheet): s
 export const problemsText = (problems: readonly InputProblem[], { language, unit }: Sheet): string =>
   describeProblems(problems, language === "de" ? de.problems : undefined, { unit }).join("; ");
 
-/** The catalogues and the unit of a picture. */
-export const pictureWords = ({ language, unit }: Sheet): PictureWordOptions =>
-  language === "de" ? { texts: de.picture, answerTexts: de.answer, unit } : { unit };
+/** The catalogues and the unit of a picture, and what went through the bath as it was typed. */
+export const pictureWords = ({ sheet, answer }: Pick<Store, "sheet" | "answer">): PictureWordOptions => {
+  const { count, format } = answer.read;
+  return {
+    ...(sheet.language === "de" ? { texts: de.picture, answerTexts: de.answer } : {}),
+    unit: sheet.unit,
+    written: { use: `${count.trim()} × ${answer.formatTaken ?? format.trim()}` },
+  };
+};
 
 /** The catalogue of the chart. */
 export const chartWords = ({ language }: Sheet): ChartTexts | undefined =>

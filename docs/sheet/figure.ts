@@ -36,7 +36,7 @@ export function figureOf(
   let screen: number | undefined;
   let drawn = "";
   const options = (prefix: string, wide: number): PictureSvgOptions => ({
-    ...pictureWords(store.sheet),
+    ...pictureWords(store),
     parts: [part],
     width: wide,
     prefix,

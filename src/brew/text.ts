@@ -4,7 +4,7 @@
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
 import { makeCaution, type CautionSentences, type FiguresOf } from "../core/cautionTexts.js";
-import { decimals, digits, isFigure } from "../core/digits.js";
+import { ageText, decimals, digits, isFigure } from "../core/digits.js";
 import { pastLifeSentence } from "../core/text.js";
 import type { NoBrewReason } from "./noBrew.js";
 import { handbookIngredients, type Ingredient, type IngredientHazard } from "../handbook/ingredients.js";
@@ -72,7 +72,7 @@ export type BrewCautionCode =
 export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   "bath-past-life": (facts, unit) =>
     facts.severity === "warn" && facts.data.at === "pour-in"
-      ? `The brew lives about ${digits(facts.limit)} h and is ${digits(facts.actual)} h old. ` +
+      ? `The brew lives about ${ageText(facts.limit)} and is ${ageText(facts.actual)} old. ` +
         `It may fail before the end. Mix just before use.`
       : pastLifeSentence["bath-past-life"](facts, unit),
   // what cannot develop

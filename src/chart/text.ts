@@ -5,7 +5,7 @@
 import type { CautionTexts, TemperatureUnit } from "../core/cautionTexts.js";
 import { degrees } from "../core/digits.js";
 import { safetyText } from "../core/safety.js";
-import { answerTexts, type AnswerTexts } from "../text/answerTexts.js";
+import { answerTexts, causeText, type AnswerTexts } from "../text/answerTexts.js";
 import { englishCautions } from "../text/englishCautions.js";
 import type { TimeChartHeld } from "./types.js";
 
@@ -44,9 +44,9 @@ export interface ChartTexts {
 }
 
 /** A cause and its side: "age 3 h". No side of a chart is a temperature. */
-export function heldText({ cause, to }: TimeChartHeld, { causes, side }: AnswerTexts): string {
-  const named = Object.hasOwn(causes, cause) ? causes[cause as keyof typeof causes] : cause;
-  const short = to === undefined ? undefined : side(cause, to, "C");
+export function heldText({ cause, to }: TimeChartHeld, texts: AnswerTexts): string {
+  const named = causeText(cause, to, texts);
+  const short = to === undefined ? undefined : texts.side(cause, to, "C");
   return short === undefined ? named : `${named} ${short}`;
 }
 

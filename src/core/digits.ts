@@ -18,6 +18,25 @@ export function decimals(value: unknown, count = 1): string {
   return isFigure(value) ? value.toFixed(count) : "?";
 }
 
+/** From so many hours on, ages are in days. */
+const IN_DAYS_FROM_H = 48;
+
+/**
+ * An age as people say it: minutes and hours as a clock shows them, from 48 h on days, and whole weeks from
+ * two on. `parseAge` reads it.
+ */
+export function ageText(ageH: unknown, days = "days", weeks = "weeks"): string {
+  if (!isFigure(ageH)) return `${digits(ageH)} h`;
+  const all = Math.round(ageH * 60);
+  if (all >= IN_DAYS_FROM_H * 60) {
+    const inWeeks = ageH / 168;
+    return inWeeks >= 2 && Number.isInteger(inWeeks) ? `${inWeeks} ${weeks}` : `${digits(ageH / 24)} ${days}`;
+  }
+  const [hours, minutes] = [Math.floor(all / 60), all % 60];
+  if (minutes === 0) return `${hours} h`;
+  return hours === 0 ? `${minutes} min` : `${hours} h ${minutes} min`;
+}
+
 /** A temperature to a tenth of a degree, in the unit that people see. */
 export function degrees(celsius: unknown, unit: TemperatureUnit): string {
   return `${tenths(celsius, unit, 32)} °${unit}`;

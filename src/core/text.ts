@@ -2,7 +2,7 @@
  * The English sentences of the cautions that more than one module gives, each from its data.
  */
 import type { CautionSentences } from "./cautionTexts.js";
-import { degreesApart, digits } from "./digits.js";
+import { ageText, degreesApart, digits } from "./digits.js";
 import { show } from "./errors.js";
 import type { InputWanted } from "./errorRules.js";
 
@@ -48,8 +48,8 @@ export const defaultLawSentence: Pick<CautionSentences, "default-law"> = {
 
 export const pastLifeSentence: Pick<CautionSentences, "bath-past-life"> = {
   "bath-past-life": ({ severity, limit, actual, data }) => {
-    const life = `${digits(limit)} h`;
-    const age = `${digits(actual)} h`;
+    const life = ageText(limit);
+    const age = ageText(actual);
     if (data.at === "pour-in")
       return `The bath is older than its life of ${life}: it fails at once. Mix fresh.`;
     return severity === "stop"

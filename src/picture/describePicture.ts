@@ -1,4 +1,4 @@
-import { plainObject } from "../core/guards.js";
+import { isText, plainObject } from "../core/guards.js";
 import { temperatureUnit } from "../quantities/parseTemperature.js";
 import { answerTexts, type AnswerTexts } from "../text/answerTexts.js";
 import { checkedTexts } from "../text/checkedTexts.js";
@@ -15,6 +15,11 @@ export interface PictureWordOptions {
   readonly answerTexts?: AnswerTexts | undefined;
   /** `"C"` or `"F"`; °C when left out */
   readonly unit?: "C" | "F" | undefined;
+  /**
+   * today's side of a cause as a person wrote it, by the cause: `{ use: "3 × 9x12 cm" }`; as the catalogue
+   * of an answer writes it when left out
+   */
+  readonly written?: Readonly<Record<string, string | undefined>> | undefined;
 }
 
 /**
@@ -47,8 +52,11 @@ export function describePicture(picture: AnswerPicture, options: PictureWordOpti
 /** The options with what is left out. */
 export function wordOptions(at: string, options: PictureWordOptions): Language {
   const given = plainObject(at, options) as PictureWordOptions;
-  const { texts = pictureTexts, answerTexts: answers = answerTexts } = given;
+  const { texts = pictureTexts, answerTexts: answers = answerTexts, written = {} } = given;
   checkedTexts(`${at}/texts`, texts, pictureTexts);
   checkedTexts(`${at}/answerTexts`, answers, answerTexts);
-  return { texts, answerTexts: answers, unit: temperatureUnit(at, { unit: given.unit }) ?? "C" };
+  for (const [cause, text] of Object.entries(plainObject(`${at}/written`, written)))
+    if (text !== undefined) isText(`${at}/written/${cause}`, text);
+  const unit = temperatureUnit(at, { unit: given.unit }) ?? "C";
+  return { texts, answerTexts: answers, unit, written };
 }

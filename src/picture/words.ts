@@ -5,7 +5,7 @@ import { formatTemperature } from "../quantities/formatTemperature.js";
 import { roundEstimate } from "../quantities/roundEstimate.js";
 import { clockText } from "../quantities/clockText.js";
 import type { TimeEstimate } from "../core/estimate.js";
-import type { AnswerTexts } from "../text/answerTexts.js";
+import { causeText, type AnswerTexts } from "../text/answerTexts.js";
 import type { PictureFacts, PictureMoment, PictureRungWords, PictureTexts } from "./text.js";
 import type { AnswerPicture, PictureRung } from "./types.js";
 
@@ -46,6 +46,7 @@ export interface Language {
   readonly texts: PictureTexts;
   readonly answerTexts: AnswerTexts;
   readonly unit: "C" | "F" | undefined;
+  readonly written: Readonly<Record<string, string | undefined>>;
 }
 
 /** The words of a checked picture. */
@@ -97,16 +98,17 @@ function rungWords(rung: PictureRung, knownC: number, language: Language): Pictu
 }
 
 /** A cause in people's words: `"6° colder"`, `"1+14 instead of 1+9"`. */
-function causeWords({ cause, from, to }: PictureRung, { texts, answerTexts, unit }: Language): string {
-  const name = Object.hasOwn(answerTexts.causes, cause)
-    ? answerTexts.causes[cause as keyof AnswerTexts["causes"]]
-    : cause;
+function causeWords(
+  { cause, from, to }: PictureRung,
+  { texts, answerTexts, unit, written }: Language,
+): string {
+  const name = causeText(cause, to, answerTexts);
   if (to === undefined) return cause === "temperature" ? texts.drifts : name;
   if (cause === "temperature" && typeof from === "number" && typeof to === "number") {
     const step = Number((Math.abs(to - from) * (unit === "F" ? 1.8 : 1)).toFixed(1));
     return to < from ? texts.colder(`${step}°`) : texts.warmer(`${step}°`);
   }
-  const now = answerTexts.side(cause, to, unit ?? "C");
+  const now = written[cause] ?? answerTexts.side(cause, to, unit ?? "C");
   if (now === undefined) return name;
   const known = from === undefined ? undefined : answerTexts.side(cause, from, unit ?? "C");
   if (cause === "use" || cause === "age") return texts[cause](now, from === 0 ? undefined : known);

@@ -5,7 +5,7 @@
 import type { CauseName } from "../causes.js";
 import type { Mark } from "../compensate/marks.js";
 import type { CautionTexts, TemperatureUnit } from "../core/cautionTexts.js";
-import { degrees } from "../core/digits.js";
+import { ageText, degrees } from "../core/digits.js";
 import type { Basis } from "../core/term.js";
 import { readDilution } from "../dilution/dilution.js";
 import { formatDilution } from "../dilution/formatDilution.js";
@@ -17,14 +17,14 @@ export interface AnswerTexts {
   /** the cautions: how grave they are, and their sentences */
   readonly cautions: CautionTexts;
   /** the causes, pairs and marks by their names, and the known time itself */
-  readonly causes: Readonly<Record<CauseName | PairName | Mark["name"] | "baseline", string>>;
+  readonly causes: Readonly<Record<CauseName | PairName | Mark["name"] | "baseline" | "pull", string>>;
   /** what a factor rests on */
   readonly bases: Readonly<Record<Basis, string>>;
   /** one side of a change, as it was given; nothing where it has no short form */
   readonly side: (cause: string, side: unknown, unit: TemperatureUnit) => string | undefined;
   /** between the two sides of a change */
   readonly sides: (from: string, to: string) => string;
-  /** what a factor does to the time */
+  /** what a factor does to the time: in per cent from half to double, "times" outside */
   readonly change: (factor: number) => string;
   /** how well a factor is known: nine in ten lie within `ratio` times more or less */
   readonly giveOrTake: (ratio: number) => string;
@@ -54,7 +54,9 @@ const within = (ratio: number): string =>
 
 function englishSide(cause: string, side: unknown, shown: TemperatureUnit): string | undefined {
   if (cause === "temperature" && typeof side === "number") return degrees(side, shown);
-  if (cause === "push" && side === 1) return "1 stop";
+  if (cause === "push" && typeof side === "number")
+    return Math.abs(side) === 1 ? "1 stop" : `${short(Math.abs(side))} stops`;
+  if (cause === "age" && typeof side === "number") return ageText(side);
   const unit = Object.hasOwn(UNITS, cause) ? UNITS[cause] : undefined;
   if (typeof side === "number")
     return unit === undefined ? undefined : `${Number(side.toPrecision(4))}${unit}`;
@@ -66,10 +68,14 @@ function englishSide(cause: string, side: unknown, shown: TemperatureUnit): stri
 
 const UNITS: Readonly<Record<string, string>> = {
   use: " cm²/l",
-  age: " h",
   contrast: "",
-  push: " stops",
 };
+
+/** A cause by its name; a push below 0 is a pull. A cause that the catalogue does not know keeps its name. */
+export function causeText(cause: string, to: unknown, { causes }: Pick<AnswerTexts, "causes">): string {
+  const name = cause === "push" && (to as number) < 0 ? "pull" : cause;
+  return Object.hasOwn(causes, name) ? causes[name as keyof typeof causes] : name;
+}
 
 /** The English catalogue of a compensated time. */
 export const answerTexts: AnswerTexts = {
@@ -84,6 +90,7 @@ export const answerTexts: AnswerTexts = {
     strength: "strength",
     contrast: "contrast",
     push: "push",
+    pull: "pull",
     interaction: "temperature and dilution together",
     thermometer: "thermometer",
     by: "judged by",

@@ -4,7 +4,7 @@ import { inRange, isText, plainObject, positive, wrongKind } from "../core/guard
 import type { Factor } from "../core/term.js";
 import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
 import { checkedTexts } from "./checkedTexts.js";
-import { answerTexts, type AnswerTexts } from "./answerTexts.js";
+import { answerTexts, causeText, type AnswerTexts } from "./answerTexts.js";
 
 /**
  * One row of a compensated time in words.
@@ -16,7 +16,8 @@ import { answerTexts, type AnswerTexts } from "./answerTexts.js";
  * @throws TypeError when `row` or a field of it is of the wrong kind
  * @throws RangeError when its factor is not above 0, its spread not from 0 to 100, or the unit unknown
  *
- * @remarks "Give or take" means nine in ten: the factor lies within e^(1.645·logSd) times more or less.
+ * @remarks A factor from half to double is said in per cent, "28 % less", and any other in times, "0.44 times
+ * the time". "Give or take" means nine in ten: the factor lies within e^(1.645·logSd) times more or less.
  *
  * @example
  * ```ts
@@ -52,7 +53,7 @@ export function factorText(at: string, row: Factor, texts: AnswerTexts, unit: Te
   const [known, today] = sides;
   const changed =
     known === undefined || today === undefined || known === today ? today : texts.sides(known, today);
-  const named = wordFor(texts.causes, cause) + (changed === undefined ? "" : `, ${changed}`);
+  const named = causeText(cause, to, texts) + (changed === undefined ? "" : `, ${changed}`);
   if (basis === "unchanged" && logSd === 0) return `${named}: ${texts.bases.unchanged}`;
   const rests =
     wordFor(texts.bases, basis) + (before === undefined ? "" : `, ${texts.before(texts.bases[before])}`);
@@ -62,7 +63,7 @@ export function factorText(at: string, row: Factor, texts: AnswerTexts, unit: Te
 /** What a known time rests on where it was simply said. */
 const SAID: readonly string[] = ["given", "default", "unchanged"];
 
-/** A word of a catalogue; a cause that the catalogue does not know keeps its name. */
+/** A word of a catalogue; what it does not know keeps its name. */
 function wordFor(words: Readonly<Record<string, string>>, name: string): string {
   return Object.hasOwn(words, name) ? (words[name] as string) : name;
 }

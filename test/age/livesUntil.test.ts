@@ -23,7 +23,7 @@ describe("livesUntil", () => {
         code: "bath-past-life",
         severity: "stop",
         message:
-          "The bath lives 0.05 h and is 0.833 h old at the pour-out: it fails before the end. Mix fresh.",
+          "The bath lives 3 min and is 50 min old at the pour-out: it fails before the end. Mix fresh.",
         quantity: "ageH",
         limit: 0.05,
         actual: 3000 / 3600,

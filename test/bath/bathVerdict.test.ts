@@ -121,7 +121,7 @@ describe("bathVerdict", () => {
       {
         code: "bath-past-keeping",
         severity: "stop",
-        message: "The bath is older than it keeps in this storage, 1.5 h. Mix fresh.",
+        message: "The bath is older than it keeps in this storage, 1 h 30 min. Mix fresh.",
         path: "/ageH",
         quantity: "ageH",
         limit: 1.5,

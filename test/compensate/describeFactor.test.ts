@@ -70,9 +70,11 @@ describe("describeFactor in German", () => {
     ["agitation", { agitation: "stand" }, /^Bewegung, von alle 30 s auf Stand: /],
     ["agitation", { agitation: { everyS: 45 } }, /^Bewegung, von alle 30 s auf alle 45 s: /],
     ["use", { usedCm2PerL: 500 }, /^\S+, von 0 cm²\/l auf 500 cm²\/l: /],
-    ["age", { ageH: 2.5 }, /^Alter, von 0 h auf 2,5 h: /],
+    ["age", { ageH: 2.5 }, /^Alter, von 0 h auf 2 h 30 min: /],
     ["contrast", { gamma: 0.75 }, /^\S+, von 0,6 auf 0,75: /],
-    ["push", { pushStops: 1 }, /^\S+, 1 Blende: \d+ % länger, /],
+    ["push", { pushStops: 1 }, /^Push, 1 Blende: \d+ % länger, /],
+    ["push", { pushStops: -1 }, /^Pull, 1 Blende: \d+ % kürzer, /],
+    ["push", { pushStops: -1.5 }, /^Pull, 1,5 Blenden: \d+ % kürzer, /],
   ])("says %s with both sides", (cause, conditions, pattern) => {
     expect(describeFactor(row(conditions, cause), de.answer)).toMatch(pattern);
   });
@@ -95,6 +97,9 @@ describe("describeFactor", () => {
     ["agitation", { agitation: { everyS: 30 } }, /^agitation, every 30 s: unchanged$/],
     ["use", { usedCm2PerL: 500 }, /^use, 0 cm²\/l to 500 cm²\/l: /],
     ["push", { pushStops: 2 }, /^push, 2 stops: /],
+    ["push", { pushStops: -1 }, /^pull, 1 stop: /],
+    ["push", { pushStops: -0.5 }, /^pull, 0.5 stops: /],
+    ["age", { ageH: 504 }, /^age, (?:0 h to )?3 weeks: /],
     [
       "strength",
       { strength: { value: 1.2, logSd: 0.1, basis: "given" } },

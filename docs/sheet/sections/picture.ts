@@ -108,7 +108,7 @@ export const pictureSection: MakeSection = (store) => {
     element.hidden = store.answer.missing.length > 0;
     figure.update();
     place();
-    const { description } = describePicture(store.answer.picture, pictureWords(store.sheet));
+    const { description } = describePicture(store.answer.picture, pictureWords(store));
     say(described, description.join(" "));
     const { texts } = store.sheet;
     if (before === texts.temperature) before = undefined;

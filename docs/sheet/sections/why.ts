@@ -26,7 +26,7 @@ export const whySection: MakeSection = (store) => {
     if (!picture.refused) figure.update();
     put(
       rungs,
-      describePicture(picture, pictureWords(store.sheet)).rungs.map(({ cause, basis, change }) =>
+      describePicture(picture, pictureWords(store)).rungs.map(({ cause, basis, change }) =>
         el("li", {}, [cause, change, basis].filter((text) => text !== "").join(", ")),
       ),
     );

@@ -5,21 +5,21 @@ import { readDilution } from "../../dilution/dilution.js";
 import { formatDilution } from "../../dilution/formatDilution.js";
 import type { AnswerTexts } from "../../text/answerTexts.js";
 import { cautions } from "./cautions.js";
-import { grad, stellen, zahl } from "./figures.js";
+import { alter, dativ, grad, stellen, zahl } from "./figures.js";
 import { causes, dilution } from "./words.js";
 
 const units: Readonly<Record<string, string>> = {
   use: " cm²/l",
-  age: " h",
   contrast: "",
-  push: " Blenden",
 };
 
 const agitations: Readonly<Record<string, string>> = { continuous: "ständig", stand: "Stand" };
 
 function side(cause: string, given: unknown, unit: "C" | "F"): string | undefined {
   if (cause === "temperature") return typeof given === "number" ? grad(given, unit) : "ein Bad, das driftet";
-  if (cause === "push" && given === 1) return "1 Blende";
+  if (cause === "push" && typeof given === "number")
+    return Math.abs(given) === 1 ? "1 Blende" : `${zahl(Math.abs(given), 2)} Blenden`;
+  if (cause === "age" && typeof given === "number") return alter(given);
   if (typeof given === "number")
     return Object.hasOwn(units, cause) ? `${zahl(given, 4)}${units[cause] as string}` : undefined;
   if (cause === "dilution") return dilution(formatDilution(readDilution("describeFactor/row/side", given)));
@@ -46,7 +46,7 @@ export const answer: AnswerTexts = {
     "own-runs": "eigene Läufe",
   },
   side,
-  sides: (from, to) => `von ${from} auf ${to}`,
+  sides: (from, to) => `von ${dativ(from)} auf ${to}`,
   change: (factor) => {
     if (Math.abs(factor - 1) < 0.005) return "gleiche Zeit";
     if (factor >= 1.995 || factor < 0.5) return `${zahl(factor, 2)}-mal die Zeit`;

@@ -2,7 +2,7 @@
  * Cautions about a time, in German: what it rests on, the bath, contrast, light.
  */
 import type { CautionFacts, CautionSentences } from "../../core/cautionTexts.js";
-import { dauer, grad, gradBis, gradWeit, stellen, und, wort, zahl } from "./figures.js";
+import { alter, dativ, dauer, grad, gradBis, gradWeit, stellen, und, wort, zahl } from "./figures.js";
 import type { brewSentences } from "./brewCautions.js";
 import type { runSentences } from "./runCautions.js";
 import { causes } from "./words.js";
@@ -116,11 +116,11 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
 
   // Bad und Stammlösung
   "bath-past-life": ({ severity, limit, actual, data }) => {
-    const life = `${zahl(limit)} h`;
-    const age = `${zahl(actual)} h`;
+    const life = alter(limit);
+    const age = alter(actual);
     if (data.at === "pour-in")
       return severity === "stop"
-        ? `Das Bad ist älter als seine Lebenszeit von ${life}. Es versagt sofort, keine Zeit hilft. ` +
+        ? `Das Bad ist älter als seine Lebenszeit von ${dativ(life)}. Es versagt sofort, keine Zeit hilft. ` +
             `Neu ansetzen.`
         : `Das Bad hält etwa ${life} und ist ${age} alt. Es kann vor dem Ende versagen. ` +
             `Erst kurz vorher ansetzen.`;
@@ -131,10 +131,10 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "bath-past-capacity": ({ limit, actual }) =>
     `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Es schafft ${zahl(limit, 4)}. Neu ansetzen.`,
   "bath-past-keeping": ({ limit }) =>
-    `Das Bad ist älter, als es sich so aufbewahrt hält, ${zahl(limit)} h. Neu ansetzen.`,
+    `Das Bad ist älter, als es sich so aufbewahrt hält, ${alter(limit)}. Neu ansetzen.`,
   "age-unknown": ({ severity, limit, actual }) =>
-    `Das Bad ist ${zahl(actual, 4)} h alt. Lebenszeit und Haltbarkeit sind unbekannt, und keine allgemeine ` +
-    `Regel reicht über ${zahl(limit)} h. ` +
+    `Das Bad ist ${alter(actual)} alt. Lebenszeit und Haltbarkeit sind unbekannt, und keine allgemeine ` +
+    `Regel reicht über ${alter(limit)}. ` +
     (severity === "stop" ? `Ob es noch arbeitet, weiß niemand. Neu ansetzen.` : `Neu ansetzen oder prüfen.`),
   "bath-too-slow": ({ limit, actual }) =>
     `Das Bad braucht ${zahl(actual, 2)}-mal so lange wie ein frisches, mehr als ${zahl(limit)}-mal. ` +

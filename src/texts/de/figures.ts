@@ -2,7 +2,7 @@
  * Figures in a German sentence: a comma for the point. A figure that a store has lost is a question mark.
  */
 import type { TemperatureUnit } from "../../core/cautionTexts.js";
-import { decimals, degrees, degreesApart, degreesBetween, digits } from "../../core/digits.js";
+import { ageText, decimals, degrees, degreesApart, degreesBetween, digits } from "../../core/digits.js";
 import { lengthText } from "../../quantities/lengthText.js";
 
 /** A written figure with a comma for its point. */
@@ -30,6 +30,12 @@ export const gradBis = (low: unknown, high: unknown, unit: TemperatureUnit): str
 
 /** A length of time: below a minute in seconds, else as a clock shows it. */
 export const dauer = (timeS: unknown): string => comma(lengthText(timeS));
+
+/** An age: "1 h 28 min", "10 Tage", "3 Wochen". */
+export const alter = (ageH: unknown): string => comma(ageText(ageH, "Tage", "Wochen"));
+
+/** The same after "vor", "von" and "statt": "10 Tagen". */
+export const dativ = (age: string): string => age.replace(/ Tage$/, " Tagen");
 
 /** A word of a list; one that is not in it stays as it is. */
 export function wort(words: Readonly<Record<string, string>>, name: unknown): string {

@@ -2,7 +2,7 @@
  * A picture of an answer in German.
  */
 import type { CautionCode } from "../../core/cautionCodes.js";
-import { comma } from "./figures.js";
+import { comma, dativ } from "./figures.js";
 import type { PictureFacts, PictureTexts } from "../../picture/text.js";
 
 const warnings: Readonly<Partial<Record<CautionCode, string>>> = {
@@ -40,7 +40,7 @@ export const picture: PictureTexts = {
   drifts: "ein Bad, das driftet",
   instead: (now, known) => `${now} statt ${known}`,
   use: (now, known) => `${now} schon entwickelt${known === undefined ? "" : ` statt ${known}`}`,
-  age: (now, known) => `vor ${now} angesetzt${known === undefined ? "" : ` statt ${known}`}`,
+  age: (now, known) => `vor ${dativ(now)} angesetzt${known === undefined ? "" : ` statt ${dativ(known)}`}`,
   yourStrip: "Dein Probestreifen",
   seenToday: "heute gesehen",
   together: "Zusammen",

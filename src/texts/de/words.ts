@@ -15,7 +15,7 @@ export const severities: Readonly<Record<CautionSeverity, string>> = {
   note: "Hinweis",
 };
 
-export const causes: Readonly<Record<CauseName | PairName | Mark["name"] | "baseline", string>> = {
+export const causes: Readonly<Record<CauseName | PairName | Mark["name"] | "baseline" | "pull", string>> = {
   baseline: "bekannte Zeit",
   temperature: "Temperatur",
   dilution: "Verdünnung",
@@ -25,6 +25,7 @@ export const causes: Readonly<Record<CauseName | PairName | Mark["name"] | "base
   strength: "Stärke",
   contrast: "Kontrast",
   push: "Push",
+  pull: "Pull",
   interaction: "Temperatur mit Verdünnung",
   thermometer: "Thermometer",
   by: "Urteil",
