@@ -12,9 +12,9 @@ const EVERY = "(?:every|each|per|a|once a|once per|alle|jede|je|pro|einmal pro)"
 const MINUTE = new RegExp(String.raw`(${EVERY}) (?:1 )?(?:m|min|minute)\.?$`);
 /** A stroke that is no fraction's. */
 const SLASH = /\/(?!\d)|(?<!\d)\//g;
-/** How many times a minute: "2/min", "4x per min". */
-const RATE = new RegExp(String.raw`^(\d+(?:[.,]\d+)?) ?(?:x|\u00d7|times?|mal)? ?${EVERY} 1 min$`);
 const NUMBER = String.raw`\d+(?:[.,]\d+)?`;
+/** How many times a minute: "2/min", "4x per min". */
+const RATE = new RegExp(String.raw`^(${NUMBER}) ?(?:x|\u00d7|times?|mal)? ?${EVERY} 1 min$`);
 /** How long or how often it is moved each time: "5 s", "4 inversions". */
 const MOVED =
   String.raw`(?:(${NUMBER}) ?(?:s|secs?|seconds?|sek(?:unden)?)|` +

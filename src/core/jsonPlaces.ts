@@ -1,7 +1,7 @@
 /*
- * Where things are in JSON text: the first place where it breaks the grammar (T. Bray, RFC 8259, 2017), and
- * the place of what a JSON Pointer names. One walk without recursion, so that neither depth nor size of the
- * text matters.
+ * Where things are in JSON text: the first place where it breaks the grammar (T. Bray, RFC 8259, 2017), the
+ * first name that comes twice, and the place of what a JSON Pointer names. One walk without recursion, so
+ * that neither depth nor size of the text matters.
  */
 import { pointerTo } from "./pointer.js";
 
@@ -17,8 +17,15 @@ interface Walked {
   readonly found: number;
   /** the first break of the grammar: where, and what was expected there */
   readonly fault?: { readonly offset: number; readonly expected: string };
-  /** the first name that an object has a second time: where, and its path */
-  readonly repeated?: { readonly offset: number; readonly path: readonly string[] };
+  /** the first name that an object has twice, where it comes again */
+  readonly repeated?: Repeated;
+}
+
+/** A name that an object has twice, by its pointer and the offset at which it comes again. */
+interface Repeated {
+  readonly path: string;
+  readonly name: string;
+  readonly offset: number;
 }
 
 /** Line and column of an offset: a line ends as on any machine, and a column is a character. */
@@ -40,21 +47,15 @@ export function firstFault(text: string): (TextPlace & { readonly expected: stri
   return fault === undefined ? undefined : { ...placeOf(text, fault.offset), expected: fault.expected };
 }
 
-/** A name that comes twice in one object, and where it comes again. */
-export interface RepeatedName extends TextPlace {
-  readonly path: string;
-  readonly name: string;
-}
-
 /**
  * The first name that an object of sound JSON text has twice: which of the two values is meant, nobody can
  * tell.
  */
-export function repeatedName(text: string): RepeatedName | undefined {
+export function repeatedName(text: string): (TextPlace & Omit<Repeated, "offset">) | undefined {
   const { repeated } = walk(text, []);
   if (repeated === undefined) return undefined;
-  const { path, offset } = repeated;
-  return { path: path.reduce<string>(pointerTo, ""), name: path.at(-1) as string, ...placeOf(text, offset) };
+  const { path, name, offset } = repeated;
+  return { path, name, ...placeOf(text, offset) };
 }
 
 /** An object or a list that is open. */
@@ -62,11 +63,10 @@ interface Open {
   readonly close: "]" | "}";
   /** how many values it has had */
   count: number;
-  /** the name of its value that comes next, or its index as text; of an object, where that stands */
-  name: string;
-  nameAt: number;
-  /** the names that an object has had */
+  /** the names it has had */
   readonly names: Set<string>;
+  /** the name of its value that comes next, or its index as text */
+  name: string;
 }
 
 /** How far a text was read; `expected` where it breaks the grammar. */
@@ -74,6 +74,7 @@ interface Cursor {
   readonly text: string;
   at: number;
   expected?: string;
+  repeated?: Repeated;
 }
 
 const BLANK = /[ \t\n\r]*/y;
@@ -86,7 +87,6 @@ function walk(text: string, wanted: readonly string[]): Walked {
   let deepest = -1;
   // How many names of the wanted path the open objects and lists follow.
   let followed = 0;
-  let repeated: Walked["repeated"];
   do {
     pass(cursor, BLANK);
     const inside = open.at(-1);
@@ -95,9 +95,7 @@ function walk(text: string, wanted: readonly string[]): Walked {
       open.pop();
       continue;
     }
-    if (inside !== undefined && !toValue(cursor, inside)) break;
-    if (repeated === undefined && inside?.close === "}" && inside.names.size < inside.count)
-      repeated = { offset: inside.nameAt, path: open.map(({ name }) => name) };
+    if (inside !== undefined && !toValue(cursor, inside, open)) break;
     const depth = open.length;
     // A value beside the one before, or above it, leaves that one's path.
     followed = Math.min(followed, depth - 1);
@@ -108,7 +106,7 @@ function walk(text: string, wanted: readonly string[]): Walked {
     }
     const sign = text[cursor.at];
     if (sign === "{" || sign === "[") {
-      open.push({ close: sign === "{" ? "}" : "]", count: 0, name: "", nameAt: 0, names: new Set() });
+      open.push({ close: sign === "{" ? "}" : "]", count: 0, name: "", names: new Set() });
       cursor.at += 1;
     } else if (sign === '"') passString(cursor);
     else if (!pass(cursor, SCALAR)) cursor.expected = "a value";
@@ -117,13 +115,13 @@ function walk(text: string, wanted: readonly string[]): Walked {
     pass(cursor, BLANK);
     if (cursor.at < text.length) cursor.expected = "the end of the file";
   }
-  const { at: offset, expected } = cursor;
-  if (expected !== undefined) return { found, fault: { offset, expected } };
-  return repeated === undefined ? { found } : { found, repeated };
+  const { at: offset, expected, repeated } = cursor;
+  const twice = repeated === undefined ? {} : { repeated };
+  return expected === undefined ? { found, ...twice } : { found, ...twice, fault: { offset, expected } };
 }
 
 /** Passes the comma and the name before a value; false where they are not as they should be. */
-function toValue(cursor: Cursor, inside: Open): boolean {
+function toValue(cursor: Cursor, inside: Open, open: readonly Open[]): boolean {
   const { close } = inside;
   if (inside.count > 0) {
     if (cursor.text[cursor.at] !== ",") return fail(cursor, `a comma or ${close}`);
@@ -137,9 +135,11 @@ function toValue(cursor: Cursor, inside: Open): boolean {
   const start = cursor.at;
   if (cursor.text[start] !== '"') return fail(cursor, "a name in double quotes");
   if (!passString(cursor)) return false;
-  inside.name = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
-  inside.nameAt = start;
-  inside.names.add(inside.name);
+  const name = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
+  inside.name = name;
+  if (inside.names.has(name))
+    cursor.repeated ??= { path: open.map((one) => one.name).reduce(pointerTo, ""), name, offset: start };
+  inside.names.add(name);
   pass(cursor, BLANK);
   if (cursor.text[cursor.at] !== ":") return fail(cursor, "a colon");
   cursor.at += 1;
