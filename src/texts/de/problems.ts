@@ -68,14 +68,15 @@ function grenzen({ min, above, max, below, quantity, path }: ExpectedFigures): s
     path === undefined ? figur(value) + unit : `${feld(path)} (${figur(value)}${unit})`;
   if (min !== undefined && max !== undefined)
     return min === max ? figure(min) : `von ${figur(min)} bis ${figur(max)}${unit}`;
-  return [
-    min !== undefined && `von mindestens ${figure(min)}`,
+  const both = [
+    min !== undefined && `mindestens ${figure(min)}`,
     above !== undefined && `über ${figure(above)}`,
-    max !== undefined && `von höchstens ${figure(max)}`,
+    max !== undefined && `höchstens ${figure(max)}`,
     below !== undefined && `unter ${figure(below)}`,
   ]
     .filter(Boolean)
     .join(" und ");
+  return both.replace(/^(?=mindestens|höchstens)/, "von ");
 }
 
 function gesucht(expected: ExpectedFigures): string {
