@@ -3,13 +3,14 @@
  */
 import type { Caution } from "../core/caution.js";
 import type { Effect, KnownBath } from "../core/cause.js";
+import type { ReadyWalk } from "../core/departures.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { inRange } from "../core/guards.js";
 import { clockTime } from "../drift/developUntil.js";
 import { integrate } from "../drift/integrate.js";
 import { checkedLog, logTemperature, type TemperatureLog } from "../drift/log.js";
 import { checkedDrift, driftTemperature, type NewtonDrift } from "../drift/newtonDrift.js";
-import { temperatureChangeCautions } from "../temperature/cause.js";
+import { temperatureChangeCautions, temperatureEffect } from "../temperature/cause.js";
 import { temperatureSpread, type ReadyTemperatureLaw } from "../temperature/law.js";
 import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { rateUnder } from "../temperature/rateFunction.js";
@@ -63,14 +64,40 @@ export function driftEffect(
       : logAt(temperatureAt(startS));
   // The law is moved by its standard deviation: colder and warmer stretches of a log around the baseline work
   // against each other, except for a table, whose rows err one by one.
-  const slope = along((c) => {
-    const sd = temperatureSpread(law, fromC, c);
-    return c < fromC || law.kind === "table" ? sd : -sd;
-  });
-  const effect = { log: Math.log(spanS / wantedS), exact: spanS / wantedS, slope, sd: 1, beside: 0 };
+  const ratio = { log: Math.log(spanS / wantedS), exact: spanS / wantedS };
+  const effect =
+    law.kind !== "coefficient" && law.walk !== undefined
+      ? { ...ratio, ...walkAlong(law, law.walk, fromC, along) }
+      : {
+          ...ratio,
+          slope: along((c) => {
+            const sd = temperatureSpread(law, fromC, c);
+            return c < fromC || law.kind === "table" ? sd : -sd;
+          }),
+          sd: 1,
+          beside: 0,
+        };
   const around = drift === undefined ? [] : fahrenheitCautions(drift.ambientC, `${PATH}/ambientC`);
   const cautions = [...around, ...cautionsAlong(law, known, log, temperatureAt, startS, endS)];
   return { effect, along, cautions };
+}
+
+/** The numbers of a law that departs from its energy, each moved by its standard deviation along the way. */
+function walkAlong(
+  law: ReadyTemperatureLaw,
+  walk: ReadyWalk,
+  fromC: number,
+  along: DriftEffect["along"],
+): Pick<Effect, "slope" | "sd" | "beside" | "further"> {
+  return {
+    slope: along((c) => temperatureEffect(law, fromC, c).slope),
+    sd: temperatureEffect(law, fromC, fromC).sd,
+    beside: Math.abs(along((c) => Math.sign(fromC - c) * walk(fromC, c).beside)),
+    further: walk.numbers.map((parameter) => ({
+      parameter,
+      slope: along((c) => walk(fromC, c).further?.find((one) => one.parameter === parameter)?.slope ?? 0),
+    })),
+  };
 }
 
 function cautionsAlong(

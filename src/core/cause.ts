@@ -181,8 +181,8 @@ export interface Learnable<Law extends LawOrigin = LawOrigin, Side = unknown> {
    * the numbers of a law, for all the sides that a notebook names; the known side first, where there is one
    */
   place(law: Law, sides: readonly Side[]): PlacedLearnable<Side>;
-  /** the law with the numbers that were learned */
-  law(law: Law, learned: ReadonlyMap<string, Learned>): Law;
+  /** the law with the numbers that were learned, as it is stored */
+  law(law: Law, learned: ReadonlyMap<string, Learned>): LawOrigin;
   /** why a run tells nothing under this law, if it does not */
   unfit?(law: Law, from: Side, to: Side): UnfitReason | undefined;
 }

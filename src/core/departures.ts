@@ -26,18 +26,33 @@ export interface Departed {
   readonly further?: readonly ParameterSlope[];
 }
 
-/** A learned walk, ready to be asked. */
-export type ReadyWalk = (from: number, to: number) => Departed;
+/** The places of an axis of logarithms. */
+export const LOGARITHMIC: readonly [low: number, high: number] = [-20, 20];
 
-/** Checks stored departures: places that rise, with finite numbers. */
-export function checkedDepartures(at: string, given: unknown): readonly Departure[] {
+/** The standard deviation of what a walk does, its gaps taken as independent. */
+export function departedSd({ beside, further = [] }: Departed): number {
+  return Math.hypot(beside, ...further.map(({ slope }) => slope));
+}
+
+/** A learned walk, ready to be asked. */
+export type ReadyWalk = ((from: number, to: number) => Departed) & {
+  /** the names of all its numbers */
+  readonly numbers: readonly string[];
+};
+
+/** Checks stored departures: places from `low` to `high` that rise, with finite numbers. */
+export function checkedDepartures(
+  at: string,
+  given: unknown,
+  [low, high]: readonly [number, number] = LOGARITHMIC,
+): readonly Departure[] {
   let before = -Infinity;
   return arrayOf(at, given, 0).map((one, i) => {
     const place = `${at}/${i}`;
     const departure = plainObject(place, one) as unknown as Departure;
-    inRange(place, departure.at, -20, 20, undefined, "/at");
+    inRange(place, departure.at, low, high, undefined, "/at");
     inRange(place, departure.log, -10, 10, undefined, "/log");
-    inRange(place, departure.sd, 0, 10, undefined, "/sd");
+    inRange(place, departure.sd, 0, WIDEST_DEPARTURE_SD, undefined, "/sd");
     if (!(departure.at > before))
       refuse(`${place}/at`, "rising", risingText, { above: before }, departure.at);
     before = departure.at;
@@ -58,7 +73,7 @@ export function readyWalk(name: string, departures: readonly Departure[], sd: nu
   const learned = new Map(
     walk.unknowns.map(({ parameter }, i) => [parameter, departures[i + 1] as Departure]),
   );
-  return (from, to) => {
+  const ready = (from: number, to: number): Departed => {
     const { slopes, beside } = walk.row(from, to);
     let log = 0;
     const further = slopes.map(({ parameter, slope }) => {
@@ -68,6 +83,7 @@ export function readyWalk(name: string, departures: readonly Departure[], sd: nu
     });
     return { log, beside: Math.sqrt(beside), further };
   };
+  return Object.assign(ready, { numbers: [...learned.keys()] });
 }
 
 /**
@@ -87,20 +103,17 @@ export function placedWalk(
   const walk = walkOver(name, walkKnots(pin, [...places, ...before.map(({ at }) => at)], spacing), sd);
   const parameters = walk.unknowns.map(({ parameter }, i): LearnableParameter => {
     const gap = walk.gaps[i] as readonly [number, number];
-    const { log, beside, further = [] } = known(...gap);
-    return {
-      parameter,
-      value: log,
-      sd: Math.hypot(beside, ...further.map(({ slope }) => slope)),
-      range: RANGE,
-      gap,
-    };
+    const departed = known(...gap);
+    return { parameter, value: departed.log, sd: departedSd(departed), range: DEPARTURE_RANGE, gap };
   });
   return { parameters, row: (from, to) => walk.row(from, to) };
 }
 
 /** A departure has no limit of its own. */
-const RANGE = [-10, 10] as const;
+export const DEPARTURE_RANGE: readonly [low: number, high: number] = [-10, 10];
+
+/** A departure of which nothing is known is no wider than a law may say. */
+export const WIDEST_DEPARTURE_SD = 10;
 
 /** What was learned of a walk, in the form that a law carries; nothing where there was nothing to learn. */
 export function learnedDepartures(learned: ReadonlyMap<string, Learned>): {
@@ -111,16 +124,18 @@ export function learnedDepartures(learned: ReadonlyMap<string, Learned>): {
   const edges = gaps.map(({ gap, value, sd }) => ({
     at: (gap as readonly number[])[1] as number,
     log: value,
-    // A gap of which nothing is known is no wider than a law may say.
-    sd: Math.min(10, sd),
+    sd: Math.min(WIDEST_DEPARTURE_SD, sd),
   }));
   const [first] = gaps as [Learned, ...Learned[]];
   return { departures: [{ at: (first.gap as readonly number[])[0] as number, log: 0, sd: 0 }, ...edges] };
 }
 
-/** A law as it is stored: without the walk that was made ready for it. */
-export function storable<Law extends { readonly walk?: ReadyWalk }>(law: Law): Omit<Law, "walk"> {
-  const { ...copy }: { walk?: ReadyWalk } & Omit<Law, "walk"> = law;
+/** A law as it is stored: without the walk and the curve that were made ready for it. */
+export function storable<Law extends { readonly walk?: ReadyWalk; readonly table?: unknown }>(
+  law: Law,
+): Omit<Law, "walk" | "table"> {
+  const { ...copy }: { walk?: ReadyWalk; table?: unknown } & Omit<Law, "walk" | "table"> = law;
   delete copy.walk;
+  delete copy.table;
   return copy;
 }

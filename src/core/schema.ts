@@ -3,6 +3,7 @@
  * from.
  */
 import type { AnyCause } from "./cause.js";
+import { LOGARITHMIC } from "./departures.js";
 import { LEAST } from "./quantity.js";
 import { BASES } from "./term.js";
 
@@ -136,13 +137,17 @@ export const form = (
   );
 
 /** What was learned of the departures from a law, at places along its axis. */
-export const departures = (): Fields => ({
+export const departures = (
+  [low, high]: readonly [number, number] = LOGARITHMIC,
+  place = "The place along the axis.",
+  log = "How far ln(time) departs between the place before and this one.",
+): Fields => ({
   departures: list(
     object(
       ["at", "log", "sd"],
       {
-        at: from(-20, 20, "The place along the axis."),
-        log: from(-10, 10, "How far ln(time) departs between the place before and this one."),
+        at: from(low, high, place),
+        log: from(-10, 10, log),
         sd: from(0, 10, "Its standard deviation."),
       },
       "What was learned at one place.",

@@ -12,6 +12,7 @@ import {
   logConcentration,
   readDilution,
   type ReadyDilutionLaw,
+  type ReadyTableLaw,
 } from "./dilution.js";
 import { LEAST_EXPONENT_SD } from "./plausible.js";
 import { DEPARTURE_LOG_SD, genericDilutionLaw } from "./genericDilutionLaw.js";
@@ -21,7 +22,7 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   name: "dilution",
   field: "dilution",
   law: "dilution",
-  lawFields: { power: ["exponent", "sd", "scatterLogSd", "departures"], table: ["rows"] },
+  lawFields: { power: ["exponent", "sd", "scatterLogSd", "departures"], table: ["rows", "departures"] },
   generic: genericDilutionLaw,
   column: { name: "waterParts", side: (at, water) => -Math.log1p(inRange(at, water, 0, 1e5)) },
   read: (at, given) => logConcentration(readDilution(at, given)),
@@ -44,7 +45,7 @@ function dilutionCautions(law: ReadyDilutionLaw, from: number, to: number): read
   if (from === to) return NONE;
   // What the rows of a table cover was printed for this developer.
   if (law.kind === "table")
-    return law.table.outside(-from) || law.table.outside(-to)
+    return isOutside(law, from) || isOutside(law, to)
       ? [makeCaution(outsideTableSentence, "outside-table", "warn", { data: { cause: "dilution" } })]
       : NONE;
   const data = { cause: "dilution" } as const;
@@ -70,10 +71,20 @@ function dilutionCautions(law: ReadyDilutionLaw, from: number, to: number): read
   ];
 }
 
+/** Whether a dilution lies outside the rows of a table, and outside what runs taught of it. */
+function isOutside({ table, departures = [] }: ReadyTableLaw, logC: number): boolean {
+  const [first, last] = [departures[0]?.at ?? Infinity, departures.at(-1)?.at ?? -Infinity];
+  return table.outside(-logC) && !(logC >= first && logC <= last);
+}
+
 /** The effect of going from one ln(concentration) to another. */
 export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number): Effect {
   if (law.kind === "table") {
     const { timeAt, spread } = law.table;
+    if (law.walk !== undefined) {
+      const departed = law.walk(from, to);
+      return { ...departed, log: Math.log(timeAt(-to) / timeAt(-from)) + departed.log, slope: 0, sd: 0 };
+    }
     const exact = timeAt(-to) / timeAt(-from);
     return { log: Math.log(exact), exact, slope: 0, sd: 0, beside: spread(-from, -to) };
   }

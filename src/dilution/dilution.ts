@@ -13,6 +13,7 @@ import {
   unreadable,
 } from "../core/guards.js";
 import { preparedTable, type Table } from "../core/table.js";
+import { readyTableWalk, type TableAxis } from "../core/tableWalk.js";
 import { checkedDepartures, readyWalk, type Departure, type ReadyWalk } from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 import { withPoint } from "../quantities/numberText.js";
@@ -51,7 +52,7 @@ export interface DilutionRow {
  *   ln(concentration) when left out. `departures` are what was learned of this walk, between neighbouring
  *   ln(concentration).
  * - `"table"`: two or more rows of a maker's table, no two of one concentration, no weaker bath faster than a
- *   stronger one.
+ *   stronger one. `departures` are what was learned of single dilutions against the print.
  */
 export type DilutionLaw =
   | ({
@@ -69,6 +70,8 @@ export type DilutionLaw =
       readonly kind: "table";
       /** times over dilution, two or more */
       readonly rows: readonly DilutionRow[];
+      /** learned departures of single dilutions from the table, along ln(concentration) */
+      readonly departures?: readonly Departure[] | undefined;
     } & LawOrigin);
 
 /** The power form on its own. */
@@ -150,7 +153,10 @@ export function readDilution(where: string, value: unknown): Dilution {
 }
 
 /** The table form, prepared: x is −ln(concentration), rising. */
-type ReadyTableLaw = Extract<DilutionLaw, { kind: "table" }> & { readonly table: Table };
+export type ReadyTableLaw = Extract<DilutionLaw, { kind: "table" }> & {
+  readonly table: Table;
+  readonly walk?: ReadyWalk;
+};
 
 /** The power form, prepared: what was learned of its departures can be asked. */
 export type ReadyPowerLaw = PowerDilutionLaw & { readonly walk?: ReadyWalk };
@@ -187,8 +193,27 @@ export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw
     return { ...law, walk: readyWalk("dilution", departures, walkSd(law.scatterLogSd)) };
   }
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["power", "table"], kind);
-  return { ...law, table: preparedTable(checkedDilutionRows(at, law.rows), OUTSIDE.sd, OUTSIDE.walk) };
+  const rows = checkedDilutionRows(at, law.rows);
+  const ready = { ...law, table: preparedTable(rows, OUTSIDE.sd, OUTSIDE.walk) };
+  if (law.departures === undefined) return ready;
+  const departures = checkedDepartures(`${at}/departures`, law.departures);
+  return { ...ready, walk: readyTableWalk(tableAxis(ready), departures) };
 }
+
+/** A table as its departures see it, along ln(concentration). */
+export function tableAxis({ table }: ReadyTableLaw): TableAxis {
+  return {
+    name: "dilution",
+    rows: table.rows.map(({ x }) => -x).reverse(),
+    x: (logC) => logC,
+    perX: OUTSIDE.sd,
+    perRootX: OUTSIDE.walk,
+    spacing: SPACING,
+  };
+}
+
+/** Dilutions nearer than this in ln(concentration) share one departure: 1+9 and 1+10 are 0.095 apart. */
+export const SPACING = 0.09;
 
 const BY_DILUTION: Placing = {
   by: "dilution",

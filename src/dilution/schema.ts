@@ -77,6 +77,11 @@ export const dilutionCauseSchema: CauseSchema = {
           10_000,
           "The rows, no two of one concentration, none shorter than a stronger one.",
         ),
+        ...departures(
+          undefined,
+          undefined,
+          "How far ln(time) lies from the table there; beyond its rows, from the place before.",
+        ),
         ...origin(),
       }),
     ],

@@ -47,7 +47,23 @@ export function equivalentTime(
   const readings = checkedLog("equivalentTime/log", log);
   const ready = checkedTemperatureLaw("equivalentTime/law", law);
   bathTemperature("equivalentTime/referenceC", referenceC);
-  if (ready.kind === "table") return logUnderTable(readings, ready, referenceC);
+  if (ready.kind === "table")
+    return logWithCorners(
+      readings,
+      ready,
+      [
+        ...ready.rows.map(({ temperatureC }) => temperatureC),
+        ...(ready.departures ?? []).map(({ at }) => at),
+      ],
+      referenceC,
+    );
+  if (ready.kind === "arrhenius" && ready.walk !== undefined)
+    return logWithCorners(
+      readings,
+      ready,
+      (ready.departures ?? []).map(({ at }) => at),
+      referenceC,
+    );
   if (ready.kind === "arrhenius")
     return lawTime(readings, ready.activationEnergyKJPerMol / GAS_CONSTANT_KJ, referenceC, 1);
   return lawTime(readings, Math.log(ready.ratio) / ready.intervalC, referenceC, 0);
@@ -110,20 +126,20 @@ function arrheniusMean(perX: number, referenceX: number, fromC: number, toC: num
 }
 
 /**
- * Between two rows the curve of a table is one cubic; at a row its curvature has a corner. So each stretch is
- * cut at the rows that it crosses, and what lies between neighbouring rows is worked out once for the whole
- * log.
+ * Between two rows the curve of a table is one cubic; at a row its curvature has a corner, and at a departure
+ * the slope. So each stretch is cut at the corners that it crosses, and what lies between neighbouring ones
+ * is worked out once for the whole log.
  */
-function logUnderTable(
+function logWithCorners(
   readings: TemperatureLog,
-  law: Extract<ReadyTemperatureLaw, { kind: "table" }>,
+  law: ReadyTemperatureLaw,
+  corners: readonly number[],
   referenceC: number,
 ): number {
-  const { rows } = law;
   const rate = rateUnder(law, referenceC);
   const work = workBetween(
     rate,
-    rows.map((row) => ({ x: row.temperatureC })).sort((a, b) => a.x - b.x),
+    corners.map((x) => ({ x })).sort((a, b) => a.x - b.x),
   );
   let sum = 0;
   for (let i = 1; i < readings.length; i += 1) {

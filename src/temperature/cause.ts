@@ -15,6 +15,7 @@ import {
   inverseKelvin,
   inverseStep,
   logTimeRatio,
+  type ReadyTableLaw,
   type ReadyTemperatureLaw,
 } from "./law.js";
 import { LEAST_ENERGY_SD_KJ } from "./plausible.js";
@@ -32,9 +33,9 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   field: "temperatureC",
   law: "temperature",
   lawFields: {
-    arrhenius: ["activationEnergyKJPerMol", "sdKJPerMol", "hydroquinone"],
+    arrhenius: ["activationEnergyKJPerMol", "sdKJPerMol", "departures", "hydroquinone"],
     coefficient: ["ratio", "intervalC", "sdRatio", "hydroquinone"],
-    table: ["rows", "hydroquinone"],
+    table: ["rows", "departures", "hydroquinone"],
   },
   generic: genericTemperatureLaw,
   required: true,
@@ -46,6 +47,7 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   logAt: (law, from) => {
     if (law.kind === "table") return undefined;
     if (law.kind === "coefficient") return (to) => logTimeRatio(law, from, to);
+    if (law.walk !== undefined) return undefined;
     const energy = law.activationEnergyKJPerMol;
     return (to) => energy * (inverseStep(from, to) / GAS_CONSTANT_KJ);
   },
@@ -56,12 +58,11 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
 export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: number): Effect {
   if (law.kind === "arrhenius") {
     const slope = inverseStep(fromC, toC) / GAS_CONSTANT_KJ;
-    return {
-      log: law.activationEnergyKJPerMol * slope,
-      slope,
-      sd: claimed(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, LEAST_ENERGY_SD_KJ, law),
-      beside: 0,
-    };
+    const log = law.activationEnergyKJPerMol * slope;
+    const sd = claimed(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, LEAST_ENERGY_SD_KJ, law);
+    if (law.walk === undefined) return { log, slope, sd, beside: 0 };
+    const departed = law.walk(fromC, toC);
+    return { ...departed, log: log + departed.log, slope, sd };
   }
   const log = logTimeRatio(law, fromC, toC);
   if (law.kind === "coefficient") {
@@ -74,10 +75,17 @@ export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: 
     const least = energyLogSd(LEAST_ENERGY_SD_KJ, fromC, toC) / Math.abs(slope);
     return { log, slope, sd: claimed(sdRatio, least, law), beside: 0 };
   }
+  if (law.walk !== undefined) return { ...law.walk(fromC, toC), log, slope: 0, sd: 0 };
   const { timeAt, spread } = law.table;
   const from = inverseKelvin(fromC);
   const to = inverseKelvin(toC);
   return { log, exact: timeAt(to) / timeAt(from), slope: 0, sd: 0, beside: spread(from, to) };
+}
+
+/** Whether a temperature lies outside the rows of a table, and outside what runs taught of it. */
+function isOutside({ table, departures = [] }: ReadyTableLaw, temperatureC: number): boolean {
+  const [first, last] = [departures[0]?.at ?? Infinity, departures.at(-1)?.at ?? -Infinity];
+  return table.outside(inverseKelvin(temperatureC)) && !(temperatureC >= first && temperatureC <= last);
 }
 
 /** The cautions about a bath at one temperature, against the known one; `path` is where it was given. */
@@ -91,10 +99,7 @@ export function temperatureChangeCautions(
   const hydroquinone = known.hydroquinone ?? law.hydroquinone;
   const ofBath = bathCautions(to, hydroquinone, known.emulsion === "soft", path);
   const difference = Math.abs(to - from);
-  const outside =
-    from !== to &&
-    law.kind === "table" &&
-    (law.table.outside(inverseKelvin(from)) || law.table.outside(inverseKelvin(to)));
+  const outside = from !== to && law.kind === "table" && (isOutside(law, from) || isOutside(law, to));
   if (!outside && difference <= FAR_C && (from === to || from <= FAHRENHEIT_ABOVE_C)) return ofBath;
   const cautions = [...ofBath];
   if (outside)

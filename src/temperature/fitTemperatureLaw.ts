@@ -1,6 +1,8 @@
+import type { Departure } from "../core/departures.js";
 import { plainObject, refuse } from "../core/guards.js";
 import { leastSquaresLine } from "../core/leastSquares.js";
 import { fitRows, slopeUpdate, withShownScatter } from "../core/slopeUpdate.js";
+import { walkKnots } from "../core/walk.js";
 import { asArrheniusLaw } from "./asArrheniusLaw.js";
 import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
 import {
@@ -8,6 +10,7 @@ import {
   checkedTemperatureLaw,
   GAS_CONSTANT_KJ,
   GIVEN_LAW_SD_KJ,
+  SPACING_C,
   ZERO_CELSIUS_K,
   type ArrheniusLaw,
   type TemperatureLaw,
@@ -29,6 +32,8 @@ export interface FittedTemperatureLaw {
   readonly law: ArrheniusLaw & {
     /** standard deviation of the activation energy, kJ/mol */
     readonly sdKJPerMol: number;
+    /** none at the rows; beyond them the law is left a random walk */
+    readonly departures: readonly Departure[];
   };
   /**
    * scatter of ln(time) about the rows' own straight line over 1/T, rows − 2 degrees of freedom; not there
@@ -56,7 +61,9 @@ export interface FittedTemperatureLaw {
  * @remarks A normal prior on E and a flat one on the level: a = 1/τ² + Σp(x − x̄)², E = (m/τ² +
  * Σp(x − x̄)(ln t − mean))/a, sd = a^−½, with x = 1/RT and p = 1/variance of a row. A row is known to 2.5 %,
  * or to √((stepS/(t√12))² + 0.008²); rows that scatter more than that count for less. So two neighbouring
- * rows say little, and many rows over a wide range leave nothing of the prior. A prior without a spread has ±
+ * rows say little, and many rows over a wide range leave nothing of the prior. Beyond the rows the law
+ * departs from its energy, as a random walk of 0.03 in ln(time) over one °C, and between them as a bridge. A
+ * prior without a spread has ±
  * 14 kJ/mol; one below ± 3 is taken as ± 3. The form is the conjugate normal update: A. Gelman and others,
  * Bayesian Data Analysis, 3rd ed., Boca Raton, 2013, sec. 14.8 (from memory). The numbers:
  * docs/decisions/priors.md.
@@ -92,12 +99,19 @@ export function fitTemperatureLaw(
   });
   // A law that comes out must be one that may go in.
   if (!(slope <= 200)) refuse("fitTemperatureLaw/rows", "energy-at-most", energyText, { max: 200 }, slope);
+  const rowsC = knots.map(({ x }) => 1 / x - ZERO_CELSIUS_K);
   const { residualSd } = leastSquaresLine(points.map(({ x, y }) => [x, y]));
   return {
-    law: { kind: "arrhenius", activationEnergyKJPerMol: slope, sdKJPerMol: sd },
+    law: { kind: "arrhenius", activationEnergyKJPerMol: slope, sdKJPerMol: sd, departures: heldAt(rowsC) },
     ...(residualSd === undefined ? {} : { residualLogSd: residualSd }),
     rows: points.length,
   };
+}
+
+/** No departure at the rows, or at some of many: between them and beyond them is where the law may depart. */
+function heldAt(places: readonly number[]): readonly Departure[] {
+  const [pin] = places as readonly [number];
+  return walkKnots(pin, places, SPACING_C).map((at) => ({ at, log: 0, sd: 0 }));
 }
 
 /**
@@ -106,7 +120,7 @@ export function fitTemperatureLaw(
  */
 function energyNear(prior: unknown, middleC: number): ArrheniusLaw {
   const law = checkedTemperatureLaw("fitTemperatureLaw/options/prior", prior);
-  return law.kind === "arrhenius"
+  return law.kind === "arrhenius" && law.departures === undefined
     ? law
     : asArrheniusLaw(law, Math.max(0, middleC - 5), Math.min(100, middleC + 5));
 }

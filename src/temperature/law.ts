@@ -3,7 +3,15 @@
  */
 import { inRange, isBoolean, notOneOf, positive } from "../core/guards.js";
 import { preparedTable, type Table } from "../core/table.js";
+import { readyTableWalk, type TableAxis } from "../core/tableWalk.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
+import {
+  checkedDepartures,
+  departedSd,
+  readyWalk,
+  type Departure,
+  type ReadyWalk,
+} from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 import type { TimeKnot } from "../core/curve.js";
 
@@ -21,6 +29,23 @@ export const ZERO_CELSIUS_K: number = 273.15;
  * which is hardly less between those of one developer on different films (docs/decisions/priors.md).
  */
 export const GIVEN_LAW_SD_KJ: number = 14;
+
+/**
+ * How far ln(time) departs from one activation energy: the standard deviation of a random walk over one °C.
+ *
+ * @remarks Assumed, at the wide end of what the published tables in this repository bear: they are most
+ * likely under 0.0125, and were smoothed before they were printed. The figures: docs/decisions/priors.md.
+ */
+export const DEPARTURE_LOG_SD: number = 0.03;
+
+/**
+ * Temperatures nearer than this share one departure, °C: between them the walk leaves 2 % at most. The axis
+ * is °C: over the 10 °C of a table it and 1/T are alike to 7 %, and places stand as they were noted.
+ */
+export const SPACING_C: number = 2;
+
+/** Places of departures, °C. */
+export const PLACES_C: readonly [low: number, high: number] = [0, 100];
 
 /** A row of a published time-temperature table: the time that gives the same contrast at that temperature. */
 export interface TemperatureRow {
@@ -42,10 +67,12 @@ export interface OfDeveloper extends LawOrigin {
  * How development time depends on temperature: plain data, in one of three forms.
  *
  * - `"arrhenius"`: ln(rate) = (E/R)(1/T0 − 1/T), E in kJ/mol from 0 to 200, with its standard deviation.
+ *   `departures` are what was learned or fitted of the departures from it, between neighbouring temperatures;
+ *   between them and beyond them a random walk of 0.03 in ln(time) over one °C is left.
  * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is
  *   1 or more and at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
  * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a
- *   colder one.
+ *   colder one. `departures` are what was learned of single temperatures against the print.
  */
 export type TemperatureLaw =
   | ({
@@ -54,6 +81,8 @@ export type TemperatureLaw =
       readonly activationEnergyKJPerMol: number;
       /** its standard deviation, kJ/mol, 0 to 200 */
       readonly sdKJPerMol?: number | undefined;
+      /** departures of single temperatures from this energy, as learned or fitted; places in °C */
+      readonly departures?: readonly Departure[] | undefined;
     } & OfDeveloper)
   | ({
       readonly kind: "coefficient";
@@ -68,6 +97,8 @@ export type TemperatureLaw =
       readonly kind: "table";
       /** times over temperature, two or more */
       readonly rows: readonly TemperatureRow[];
+      /** learned departures of single temperatures from the table; places in °C */
+      readonly departures?: readonly Departure[] | undefined;
     } & OfDeveloper);
 
 /** The Arrhenius form on its own. */
@@ -76,11 +107,17 @@ export type ArrheniusLaw = Extract<TemperatureLaw, { kind: "arrhenius" }>;
 /** The coefficient form on its own. */
 export type CoefficientLaw = Extract<TemperatureLaw, { kind: "coefficient" }>;
 
+/** The Arrhenius form, prepared: what is known of its departures can be asked. */
+export type ReadyArrheniusLaw = ArrheniusLaw & { readonly walk?: ReadyWalk };
+
 /** The table form, prepared: x is 1/T in 1/K, rising. */
-type ReadyTableLaw = Extract<TemperatureLaw, { kind: "table" }> & { readonly table: Table };
+export type ReadyTableLaw = Extract<TemperatureLaw, { kind: "table" }> & {
+  readonly table: Table;
+  readonly walk?: ReadyWalk;
+};
 
 /** A law that was checked; a table is sorted and curved. */
-export type ReadyTemperatureLaw = ArrheniusLaw | CoefficientLaw | ReadyTableLaw;
+export type ReadyTemperatureLaw = ReadyArrheniusLaw | CoefficientLaw | ReadyTableLaw;
 
 /** Returns a bath temperature when it is from 0 to 100 °C; throws otherwise. */
 export function bathTemperature(at: string, value: unknown): number {
@@ -117,13 +154,33 @@ export function checkedTemperatureLaw(at: string, given: unknown): ReadyTemperat
   if (kind === "arrhenius") {
     inRange(at, law.sdKJPerMol ?? 0, 0, 200, "kJPerMol", "/sdKJPerMol");
     inRange(at, law.activationEnergyKJPerMol, 0, 200, "kJPerMol", "/activationEnergyKJPerMol");
-    return law;
+    if (law.departures === undefined) return law;
+    const departures = checkedDepartures(`${at}/departures`, law.departures, PLACES_C);
+    return { ...law, walk: readyWalk("temperature", departures, DEPARTURE_LOG_SD) };
   }
   if (kind === "coefficient") return checkedCoefficient(at, law);
   // A caller without types can get here with any kind at all.
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["arrhenius", "coefficient", "table"], kind);
   const rows = checkedRows(at, law.rows);
-  return { ...law, table: preparedTable(rows, GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ) };
+  const ready = { ...law, table: preparedTable(rows, TABLE_PER_INVERSE) };
+  if (law.departures === undefined) return ready;
+  const departures = checkedDepartures(`${at}/departures`, law.departures, PLACES_C);
+  return { ...ready, walk: readyTableWalk(tableAxis(ready), departures) };
+}
+
+/** What is unknown between a place and its nearest row of a table, for each unit of 1/T in 1/K. */
+const TABLE_PER_INVERSE = GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ;
+
+/** A table as its departures see it, along °C. */
+export function tableAxis({ rows }: Extract<TemperatureLaw, { kind: "table" }>): TableAxis {
+  return {
+    name: "temperature",
+    rows: rows.map(({ temperatureC }) => temperatureC).sort((a, b) => a - b),
+    x: inverseKelvin,
+    perX: TABLE_PER_INVERSE,
+    perRootX: 0,
+    spacing: SPACING_C,
+  };
 }
 
 function checkedCoefficient(at: string, law: CoefficientLaw): CoefficientLaw {
@@ -135,16 +192,25 @@ function checkedCoefficient(at: string, law: CoefficientLaw): CoefficientLaw {
 
 /** ln(time) under a checked law at a temperature, less that at another; exactly 0 where they are equal. */
 export function logTimeRatio(law: ReadyTemperatureLaw, fromC: number, toC: number): number {
-  if (law.kind === "arrhenius")
-    return law.activationEnergyKJPerMol * (inverseStep(fromC, toC) / GAS_CONSTANT_KJ);
+  if (law.kind === "arrhenius") {
+    const log = law.activationEnergyKJPerMol * (inverseStep(fromC, toC) / GAS_CONSTANT_KJ);
+    return law.walk === undefined ? log : log + law.walk(fromC, toC).log;
+  }
   if (law.kind === "coefficient") return (Math.log(law.ratio) / law.intervalC) * (fromC - toC);
-  return Math.log(law.table.timeAt(inverseKelvin(toC)) / law.table.timeAt(inverseKelvin(fromC)));
+  const log = Math.log(law.table.timeAt(inverseKelvin(toC)) / law.table.timeAt(inverseKelvin(fromC)));
+  return law.walk === undefined ? log : log + law.walk(fromC, toC).log;
 }
 
 /** The standard deviation of ln(time) between two temperatures under a checked law. */
 export function temperatureSpread(law: ReadyTemperatureLaw, fromC: number, toC: number): number {
-  if (law.kind === "table") return law.table.spread(inverseKelvin(fromC), inverseKelvin(toC));
-  if (law.kind === "arrhenius") return energyLogSd(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, fromC, toC);
+  if (law.kind === "table")
+    return law.walk === undefined
+      ? law.table.spread(inverseKelvin(fromC), inverseKelvin(toC))
+      : departedSd(law.walk(fromC, toC));
+  if (law.kind === "arrhenius") {
+    const sd = energyLogSd(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, fromC, toC);
+    return law.walk === undefined ? sd : Math.hypot(sd, departedSd(law.walk(fromC, toC)));
+  }
   // null, which is what JSON makes of NaN, is no spread of 0.
   return typeof law.sdRatio === "number"
     ? ((law.sdRatio / law.ratio) * Math.abs(toC - fromC)) / law.intervalC

@@ -1,35 +1,58 @@
 /*
- * Learning's half of temperature: one activation energy.
+ * Learning's half of temperature: one activation energy, and the departures from it.
  */
 import type { Learnable } from "../core/cause.js";
-import { rowOf } from "../core/row.js";
+import { learnedDepartures, placedWalk, storable } from "../core/departures.js";
+import { joinRows, rowOf } from "../core/row.js";
+import { learnedOfTable, placedTable } from "../core/tableWalk.js";
 import { sourcesOf } from "../core/term.js";
 import { asArrheniusLaw } from "./asArrheniusLaw.js";
 import { temperatureEffect } from "./cause.js";
-import { GIVEN_LAW_SD_KJ, type ArrheniusLaw, type ReadyTemperatureLaw } from "./law.js";
+import {
+  DEPARTURE_LOG_SD,
+  GIVEN_LAW_SD_KJ,
+  SPACING_C,
+  tableAxis,
+  type ArrheniusLaw,
+  type ReadyArrheniusLaw,
+  type ReadyTemperatureLaw,
+} from "./law.js";
 import { FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 
-/** Temperature as a number that runs teach. */
+/** Temperature as numbers that runs teach. */
 export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
-  // A coefficient or a table becomes the Arrhenius law that agrees with it 5 °C either side of the known
-  // temperature.
+  // A coefficient becomes the Arrhenius law that agrees with it 5 °C either side of the known temperature. A
+  // table stays one.
   adapt: (law, knownC) => {
-    if (law.kind === "arrhenius") return law;
+    if (law.kind !== "coefficient") return law;
     const c = knownC ?? 20;
     return { ...asArrheniusLaw(law, Math.max(0, c - 5), Math.min(100, c + 5)), ...sourcesOf(law) };
   },
-  place: (law) => {
-    const { activationEnergyKJPerMol: value, sdKJPerMol: sd = GIVEN_LAW_SD_KJ } = law as ArrheniusLaw;
+  place: (law, sides) => {
+    if (law.kind === "table") return placedTable(tableAxis(law), sides, law.departures);
+    const {
+      activationEnergyKJPerMol: value,
+      sdKJPerMol: sd = GIVEN_LAW_SD_KJ,
+      departures,
+    } = law as ArrheniusLaw;
+    const walk = placedWalk("temperature", sides, DEPARTURE_LOG_SD, SPACING_C, departures);
     return {
-      parameters: [{ parameter: "temperature", value, sd, range: [0, 200] }],
-      row: (from, to) => rowOf("temperature", temperatureEffect(law, from, to).slope),
+      parameters: [{ parameter: "temperature", value, sd, range: [0, 200] }, ...walk.parameters],
+      row: (from, to) =>
+        joinRows([rowOf("temperature", temperatureEffect(law, from, to).slope), walk.row(from, to)]),
     };
   },
   law: (law, learned) => {
+    if (law.kind === "table")
+      return learned.size === 0 ? law : { ...storable(law), departures: learnedOfTable(learned) };
     const found = learned.get("temperature");
-    return found === undefined
-      ? law
-      : { ...(law as ArrheniusLaw), activationEnergyKJPerMol: found.value, sdKJPerMol: found.sd };
+    if (found === undefined) return law;
+    return {
+      ...storable(law as ReadyArrheniusLaw),
+      activationEnergyKJPerMol: found.value,
+      sdKJPerMol: found.sd,
+      ...learnedDepartures(learned),
+    };
   },
   unfit: (_law, _from, to) => (to > FAHRENHEIT_ABOVE_C ? "maybe-fahrenheit" : undefined),
 };

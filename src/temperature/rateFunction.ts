@@ -4,6 +4,7 @@ import {
   checkedTemperatureLaw,
   GAS_CONSTANT_KJ,
   inverseKelvin,
+  logTimeRatio,
   ZERO_CELSIUS_K,
   type ReadyTemperatureLaw,
   type TemperatureLaw,
@@ -38,6 +39,8 @@ const AT = "rateFunction/temperatureC";
 
 /** The same under a checked law, from a checked temperature. */
 export function rateUnder(law: ReadyTemperatureLaw, referenceC: number): (temperatureC: number) => number {
+  if (law.kind !== "coefficient" && law.walk !== undefined)
+    return (c) => Math.exp(-logTimeRatio(law, referenceC, bathTemperature(AT, c)));
   if (law.kind === "table") {
     const { timeAt } = law.table;
     const referenceS = timeAt(inverseKelvin(referenceC));

@@ -3,6 +3,7 @@
  */
 import {
   above0,
+  departures,
   form,
   from,
   list,
@@ -13,6 +14,7 @@ import {
   type JsonSchema,
 } from "../core/schema.js";
 import { temperatureCause } from "./cause.js";
+import { PLACES_C } from "./law.js";
 
 const row = (): JsonSchema =>
   object(
@@ -43,6 +45,7 @@ export const temperatureSchema: CauseSchema = {
           activationEnergyKJPerMol: from(0, 200, "Activation energy, in kJ/mol."),
           sdKJPerMol: from(0, 200, "Standard deviation of the activation energy, in kJ/mol."),
           hydroquinone: holds(),
+          ...departures(PLACES_C, "The temperature, in °C."),
           ...origin(),
         },
       ),
@@ -56,6 +59,11 @@ export const temperatureSchema: CauseSchema = {
       form("table", "A maker's table of times.", ["rows"], {
         rows: list(row(), 2, 10_000, "The rows, no two at one temperature, none longer than a colder one."),
         hydroquinone: holds(),
+        ...departures(
+          PLACES_C,
+          "The temperature, in °C.",
+          "How far ln(time) lies from the table there; beyond its rows, from the place before.",
+        ),
         ...origin(),
       }),
     ],

@@ -7,13 +7,14 @@ import { describe, expect, it } from "vitest";
 import { DEPARTURE_LOG_SD, genericDilutionLaw } from "../../src/dilution/genericDilutionLaw.js";
 import { handbookDilution } from "../../src/handbook/dilution.js";
 import { genericAgitationLaw, genericInteractionLaw, genericTemperatureLaw } from "../../src/index.js";
-import { GIVEN_LAW_SD_KJ } from "../../src/temperature/law.js";
+import { DEPARTURE_LOG_SD as DEGREE_LOG_SD, GIVEN_LAW_SD_KJ } from "../../src/temperature/law.js";
 import {
   aboutOne,
   agitationScales,
   dilutions,
   moments,
   mostLikely,
+  overInverse,
   ownSlope,
   stockAndHalfPairs,
   temperatures,
@@ -42,6 +43,17 @@ describe("no prior is narrower than the published tables", () => {
     }
     const held = temperatures.filter((one) => Math.abs(ownSlope(one).slope - mean) < 1.6449 * sd);
     expect(held.length / temperatures.length).toBeGreaterThanOrEqual(0.8);
+  });
+  it("temperature: the departure is no less than the most likely, and not beyond what the tables bear", () => {
+    for (const some of [temperatures, temperatures.filter(({ read }) => read)]) {
+      const at = (walk: number): number => mostLikely(some, overInverse(walk), 100).logLikelihood;
+      const walks = [0, 0.005, 0.01, 0.015, 0.02, 0.025, 0.03, 0.04, 0.05, 0.06];
+      const best = walks.reduce((a, b) => (at(b) > at(a) ? b : a));
+      expect(DEGREE_LOG_SD).toBeGreaterThanOrEqual(best);
+      // A hundredth of the best likelihood is left at 4.6 below it: more than that is held, and not much more would be.
+      expect(at(best) - at(DEGREE_LOG_SD)).toBeLessThan(4.6);
+      expect(at(best) - at(2 * DEGREE_LOG_SD)).toBeGreaterThan(4.6);
+    }
   });
   it("dilution: the exponent's spread holds the scatter, and the departure cannot be told from the best", () => {
     for (const some of [dilutions, dilutions.filter(({ read }) => read)]) {

@@ -74,6 +74,9 @@ export const stockAndHalfPairs: readonly StockAndHalfPair[] = (
   };
 });
 
+/** The walk over one unit of 1/RT that is so much over one °C, at 20 °C. */
+export const overInverse = (perDegree: number): number => perDegree * Math.sqrt(R) * 293.15;
+
 /** Tables of dilution over −ln(concentration), so that a slope is an exponent. */
 export const dilutions: readonly Series[] = dilutionTables.map((table) => ({
   id: table.id,

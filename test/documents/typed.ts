@@ -55,6 +55,11 @@ const stepS = above0(1e7);
 const slower = fc
   .uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 2, maxLength: 6 })
   .map((each) => each.map((celsius) => ({ temperatureC: celsius, timeS: 1000 * Math.exp(-celsius / 12) })));
+const departuresFrom = (start: number) =>
+  fc.array(fc.tuple(within(0.1, 5), within(-1, 1), within(0, 1)), { maxLength: 4 }).map((steps) => {
+    let at = start;
+    return steps.map(([more, log, sd]) => ({ at: (at += more), log, sd }));
+  });
 type Kind<Law extends { readonly kind: string }, Name extends Law["kind"]> = Extract<
   Law,
   { readonly kind: Name }
@@ -62,7 +67,7 @@ type Kind<Law extends { readonly kind: string }, Name extends Law["kind"]> = Ext
 const temperatureLaw = kinds<TemperatureLaw>({
   arrhenius: document<Kind<TemperatureLaw, "arrhenius">>(
     { kind: kind("arrhenius"), activationEnergyKJPerMol: within(0, 200) },
-    { sdKJPerMol: within(0, 200), hydroquinone: fc.boolean(), ...origin },
+    { sdKJPerMol: within(0, 200), hydroquinone: fc.boolean(), departures: departuresFrom(10), ...origin },
   ),
   coefficient: fc
     .tuple(
@@ -90,7 +95,7 @@ const temperatureLaw = kinds<TemperatureLaw>({
         },
       ),
     },
-    { hydroquinone: fc.boolean(), ...origin },
+    { hydroquinone: fc.boolean(), departures: departuresFrom(10), ...origin },
   ),
 });
 const drift = document<NewtonDrift>(
@@ -119,12 +124,7 @@ const parts = document<Dilution>(
   one.stocks === undefined ? one : { ...one, stockParts: one.stocks.reduce((sum, part) => sum + part, 0) },
 );
 const dilution = fc.oneof(dilutionText, parts);
-const departures = fc
-  .array(fc.tuple(within(0.1, 5), within(-1, 1), within(0, 1)), { maxLength: 4 })
-  .map((steps) => {
-    let at = -20;
-    return steps.map(([more, log, sd]) => ({ at: (at += more), log, sd }));
-  });
+const departures = departuresFrom(-20);
 const dilutionLaw = kinds<DilutionLaw>({
   power: document<Kind<DilutionLaw, "power">>(
     { kind: kind("power"), exponent: within(0, 3) },
@@ -149,7 +149,7 @@ const dilutionLaw = kinds<DilutionLaw>({
         },
       ),
     },
-    origin,
+    { departures, ...origin },
   ),
 });
 

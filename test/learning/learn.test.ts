@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { fc, test } from "../property.js";
 import {
   compensate,
-  fitDilutionLaw,
   genericAgitationLaw,
   genericDilutionLaw,
   genericTemperatureLaw,
@@ -63,6 +62,9 @@ const run: fc.Arbitrary<DevelopmentRun> = fc.record(
   { requiredKeys: ["timeS", "temperatureC", "outcome", "id"] },
 );
 const notebook = fc.uniqueArray(run, { maxLength: 5, selector: ({ id }) => id! });
+
+const named = (known: LearnedKnowledge, name: string): LearnedKnowledge["parameters"][number] =>
+  known.parameters.find(({ parameter: each }) => each === name)!;
 
 describe("startKnowledge", () => {
   it("holds the generic laws with their spreads, and says that no run taught them", () => {
@@ -144,18 +146,16 @@ describe("startKnowledge", () => {
     const known = startKnowledge(baseline, { laws });
     expect(known.temperature).toEqual(table);
     expect(known.dilution).toEqual(dilutions);
-    // The prior of a table: the Arrhenius law through its own rows 5 °C either side.
-    expect(parameter(known, "temperature").value).toBeCloseTo(
-      (8.314462618e-3 * Math.log(800 / 340)) / (1 / 288.15 - 1 / 298.15),
-      9,
-    );
-    expect(parameter(known, "dilution").value).toBeCloseTo(fitDilutionLaw(dilutions.rows).law.exponent, 12);
+    // The prior of a table: a departure of 0 from each row, known to the rounding of a row.
+    for (const celsius of [15, 20, 25])
+      expect(named(known, `temperature at ${celsius}`)).toMatchObject({ value: 0, sd: 0.025 });
+    expect(known.parameters.filter(({ cause }) => cause === "dilution")).toHaveLength(3);
     expect(parameter(known, "use")).toMatchObject({ value: 0.1, sd: 0.025 });
     expect(parameter(known, "age").value).toBeCloseTo(Math.LN2 / 24, 12);
     expect(parameter(known, "age").sd).toBeCloseTo((0.3 * Math.LN2) / 24, 12);
     const taught = learn(known, [good(700, 17, { dilution: "1+14", usedCm2PerL: 500, ageH: 12 })]);
-    expect(taught.temperature).toMatchObject({ kind: "arrhenius", runs: 1 });
-    expect(taught.dilution).toMatchObject({ kind: "power", runs: 1, sources: ["own table"] });
+    expect(taught.temperature).toMatchObject({ ...table, runs: 1 });
+    expect(taught.dilution).toMatchObject({ ...dilutions, runs: 1 });
     expect(taught.use).toMatchObject({ growth: "compound", perCm2PerL: 500, runs: 1, sources: ["label"] });
     expect(taught.age).toMatchObject({ kind: "half-life", runs: 1 });
     expect(taught.agitation).toEqual(known.agitation);
@@ -290,6 +290,9 @@ describe("learn", () => {
     ]);
     expect(known.parameters.map(({ cause, runs }) => [cause, runs])).toEqual([
       ["baseline", 4],
+      // The energy, and the departures from 16 to 18 and from 18 to 20 °C.
+      ["temperature", 2],
+      ["temperature", 1],
       ["temperature", 2],
       // The exponent, and the departure between the two dilutions.
       ["dilution", 1],
@@ -335,10 +338,19 @@ describe("learn", () => {
     expect(Math.hypot(...rows.map((row) => row.logSd))).toBeGreaterThan(0.2);
     // Another base time was not learned with the energy, and stands apart.
     const other = compensate({ ...known.baseline, timeS: 600 }, { temperatureC: 12 }, known);
-    expect(Math.log(other.highS / other.timeS) / 1.6448536269514722).toBeCloseTo(
-      Math.hypot(...rows.map((row) => row.logSd)),
-      9,
+    const apart = Math.log(other.highS / other.timeS) / 1.6448536269514722;
+    // The energy and the departure from it were learned together all the same.
+    const [energy, departure] = ["temperature", "temperature 12 to 20"].map((name) =>
+      known.joint.parameters.indexOf(name),
     );
+    const warmth = (1 / 285.15 - 1 / 293.15) / 8.314462618e-3;
+    const shared =
+      -2 *
+      known.joint.correlation[energy!]![departure!]! *
+      warmth *
+      parameter(known, "temperature").sd *
+      named(known, "temperature 12 to 20").sd;
+    expect(apart).toBeCloseTo(Math.sqrt(rows.reduce((sum, row) => sum + row.logSd ** 2, shared)), 9);
     expect(codes(known)).toContain("not-separated");
   });
 
@@ -515,7 +527,6 @@ describe("advice", () => {
       path: "/parameters/1",
       data: { parameter: "temperature" },
     });
-    expect(predict(known, { temperatureC: 10 }).timeS).toBe(predict(known, {}).timeS);
     // The base time is the one that goes with an energy of 0: that of the same runs with the energy known to
     // be 0.
     const told = startKnowledge(baseline, {
@@ -523,6 +534,10 @@ describe("advice", () => {
       laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 0, sdKJPerMol: 0 } },
     });
     expect(known.baseline.timeS).toBeCloseTo(learn(told, wrong).baseline.timeS, 6);
+    // What the energy cannot say, the departures do.
+    const cold = predict(known, { temperatureC: 10 }).timeS;
+    expect(cold).toBeCloseTo(predict(learn(told, wrong), { temperatureC: 10 }).timeS, 6);
+    expect(cold).toBeLessThan(predict(known, {}).timeS);
     const faster = learn(
       startKnowledge(baseline, { noise: "stated", laws: { age: { kind: "half-life", halfLifeH: 24 } } }),
       [good(200, 20, { ageH: 24 }), good(180, 20, { ageH: 30 })],
@@ -566,7 +581,7 @@ describe("numbers at their limits", () => {
     (runs) => {
       const known = learn(from, runs);
       expect(known.advice.filter(({ code }) => code === "held-at-limit").map(({ path }) => path)).toEqual([
-        "/parameters/2",
+        "/parameters/3",
       ]);
       const flat = startKnowledge(
         { timeS: 510, temperatureC: 20, dilution: "1+9" },
@@ -1226,13 +1241,17 @@ describe("the fit", () => {
     const known = learn(startKnowledge(baseline, { noise: "stated", laws }), runs);
     expect(known.advice.filter(({ code }) => code === "held-at-limit").map(({ path }) => path)).toEqual([
       "/parameters/1",
-      "/parameters/2",
+      "/parameters/6",
     ]);
     expect([parameter(known, "temperature").value, parameter(known, "dilution").value]).toEqual([0, 0]);
-    // Both slopes known to be 0, the runs have one unknown: the mean of ln(time) with the prior's 0 ± 0.2
-    // against five runs of ± 0.1.
-    const surprise = runs.reduce((sum, { timeS }) => sum + Math.log(timeS / 510), 0);
-    expect(parameter(known, "baseline").value).toBeCloseTo((surprise * 100) / (25 + 5 * 100), 9);
+    // The base time is the one that goes with both slopes known to be 0.
+    const flat = {
+      ...laws,
+      temperature: { kind: "arrhenius", activationEnergyKJPerMol: 0, sdKJPerMol: 0 },
+      dilution: { ...laws.dilution, exponent: 0, sd: 0 },
+    } as const;
+    const told = learn(startKnowledge(baseline, { noise: "stated", laws: flat }), runs);
+    expect(parameter(known, "baseline").value).toBeCloseTo(parameter(told, "baseline").value, 9);
   });
   it("names what was set aside in the order of the runs, doubted and failed alike", () => {
     const sound = ["b", "c", "d", "e", "f"].map((id) => good(510, 20, { id }));
@@ -1271,7 +1290,8 @@ describe("a number that was known exactly", () => {
       { parameter: "baseline", cause: "baseline", value: 0, sd: 0, priorSd: 0, runs: 0 },
       { parameter: "temperature", cause: "temperature", value: 70, sd: 0, priorSd: 0, runs: 0 },
     ]);
-    expect(known.temperature).toEqual(temperature);
+    // The departures from it are learned all the same.
+    expect(known.temperature).toMatchObject({ ...temperature, runs: 2 });
     const { timeS, factors } = predict(known, { temperatureC: 20 });
     expect(timeS).toBe(baseline.timeS);
     expect(factors[0]).toMatchObject({ basis: "given", logSd: 0 });

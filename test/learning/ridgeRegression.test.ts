@@ -68,6 +68,8 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
     const { increase, perCm2PerL } = genericUseLaw;
     const stale = (s: number): number => 1 - (1 - Math.exp(-s / staleTimeS)) / (s / staleTimeS);
     const rate = (s: number): number => 1 - staleLoss * stale(s);
+    const share = (low: number, high: number, celsius: number): number =>
+      Math.min(1, Math.max(0, (high - celsius) / (high - low)));
     const X: number[][] = [];
     const y: number[] = [];
     runs.forEach((run, i) => {
@@ -85,6 +87,10 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
         -Number(dilutions[i] === 5),
         Number(dilutions[i] === 15),
         -Number(everyS[i] === 30),
+        // The departures over the gaps 13 to 16, 16 to 20 and 20 to 25 °C.
+        -share(13, 16, run.temperatureC),
+        -share(16, 20, run.temperatureC),
+        1 - share(20, 25, run.temperatureC),
       ];
       const expected =
         Math.log(510) +
@@ -94,7 +100,10 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
         Math.log(rate(60) / rate(everyS[i]!)) +
         Math.log(1 + increase * portions);
       // Past a day no number tells of an age: 2 % by the root of an hour is noise.
-      const sd = Math.hypot(outcome.logSd, 0.02 * Math.sqrt(Math.max(0, ages[i]! - 24)));
+      const old = 0.02 * Math.sqrt(Math.max(0, ages[i]! - 24));
+      // 18.5 °C lies too near 20 °C for a departure of its own: what the bridge leaves is noise.
+      const between = run.temperatureC === 18.5 ? 0.03 * Math.sqrt((1.5 * 2.5) / 4) : 0;
+      const sd = Math.hypot(outcome.logSd, old, between);
       X.push(x.map((each) => each / sd));
       y.push((Math.log(run.timeS * (outcome.timeRatio ?? 1)) - expected) / sd);
     });
@@ -110,6 +119,7 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
       0.19 * Math.sqrt(Math.log(2)),
       0.19 * Math.sqrt(Math.log(1.5)),
       0.08 * Math.sqrt(Math.log(rate(30) / rate(60)) / staleLoss),
+      ...[3, 4, 5].map((degrees) => 0.03 * Math.sqrt(degrees)),
     ];
     sds.forEach((sd, j) => {
       X.push(sds.map((_, k) => (k === j ? 1 / sd : 0)));
@@ -117,8 +127,8 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
     });
     const matrix = new Matrix(X);
     const shift = solve(matrix, Matrix.columnVector(y)).to1DArray();
-    const covariance = solve(matrix.transpose().mmul(matrix), Matrix.eye(10));
-    const priors = [0, energy, n, staleLoss, increase, 0, -12, 0, 0, 0];
+    const covariance = solve(matrix.transpose().mmul(matrix), Matrix.eye(13));
+    const priors = [0, energy, n, staleLoss, increase, 0, -12, 0, 0, 0, 0, 0, 0];
     const named = known.parameters.map(({ parameter }) => parameter);
     const gap = (cause: string, i: number): string =>
       named.filter((name) => name.startsWith(`${cause} `))[i]!;
@@ -126,10 +136,11 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
     const order = [
       ...["baseline", "temperature", "dilution", "agitation", "use", "age", "interaction"],
       ...[gap("dilution", 1), gap("dilution", 0), gap("agitation", 0)],
+      ...[0, 1, 2].map((i) => gap("temperature", i)),
     ].map((name) => named.indexOf(name));
-    expect(named).toHaveLength(11);
+    expect(named).toHaveLength(14);
     // Departures count along the axis: toward stronger baths, and longer intervals.
-    const sign = [1, 1, 1, 1, 1, 1, 1, -1, -1, 1];
+    const sign = [1, 1, 1, 1, 1, 1, 1, -1, -1, 1, 1, 1, 1];
     priors.forEach((prior, j) => {
       const { value, sd, priorSd } = known.parameters[order[j]!]!;
       expect(value).toBeCloseTo(prior + sign[j]! * shift[j]!, 9);
@@ -146,13 +157,13 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
     // And the time and its spread for other conditions, by the matrix.
     const question = { temperatureC: 14, dilution: "1+19", ageH: 4 };
     const warmth = (inverse(14) - inverse(20)) / R;
-    const q = [1, warmth, Math.log(2), 0, 0, (4 / 24) ** 1.5, warmth, 0, 1, 0];
+    const q = [1, warmth, Math.log(2), 0, 0, (4 / 24) ** 1.5, warmth, 0, 1, 0, -2 / 3, -1, 0];
     const answer = predict(known, question);
     const logTime = Math.log(510) + q.reduce((sum, each, j) => sum + each * (priors[j]! + shift[j]!), 0);
     expect(answer.timeS).toBeCloseTo(Math.exp(logTime), 6);
     const variance = Matrix.rowVector(q).mmul(covariance).mmul(Matrix.columnVector(q)).get(0, 0);
-    // Beyond the weakest dilution of the runs the walk goes on.
-    const beyond = 0.19 ** 2 * Math.log(20 / 15);
+    // Beyond the weakest dilution of the runs the walk goes on, and between 13 and 16 °C it is a bridge.
+    const beyond = 0.19 ** 2 * Math.log(20 / 15) + 0.03 ** 2 * (2 / 3);
     expect(Math.log(answer.highS / answer.timeS) / 1.6448536269514722).toBeCloseTo(
       Math.sqrt(variance + beyond),
       9,

@@ -21,6 +21,10 @@ export interface Nature {
   readonly age: Spread;
   /** kJ/mol for each halving of the concentration */
   readonly pair: Spread;
+  /** random walk along the temperature, standard deviation over one °C */
+  readonly temperatureWalk: number;
+  /** what the activation energy is more by below 18 °C, kJ/mol */
+  readonly colderKJ?: Spread;
   /** random walk in ln(concentration), standard deviation over one unit */
   readonly dilutionWalk: number;
   /** the same along the agitation curve */
@@ -42,6 +46,9 @@ function stale(everyS: number): number {
   const x = everyS / 75;
   return -Math.log(1 - 0.75 * (1 - (1 - Math.exp(-x)) / x)) / 0.75;
 }
+
+/** Where the activation energy changes, if it does. */
+const COLD_C = 18;
 
 const inverse = (temperatureC: number): number => 1 / (GAS_KJ * (temperatureC + 273.15));
 
@@ -83,6 +90,8 @@ export function drawNature(random: Random, nature: Nature, start: Start): (where
   const from = { dilution: diluted(start.dilution), agitation: stale(start.agitation.everyS) };
   const bend = walker(random, from.dilution, nature.dilutionWalk);
   const swerve = walker(random, from.agitation, nature.agitationWalk);
+  const colder = nature.colderKJ === undefined ? 0 : draw(nature.colderKJ);
+  const turn = walker(random, start.temperatureC, nature.temperatureWalk);
   const power = nature.agitationPower && draw(nature.agitationPower);
   return ({ temperatureC, dilution, agitation, usedCm2PerL, ageH }) => {
     const warmth = inverse(temperatureC) - inverse(start.temperatureC);
@@ -91,6 +100,8 @@ export function drawNature(random: Random, nature: Nature, start: Start): (where
     return (
       base +
       energy * warmth +
+      turn(temperatureC) +
+      colder * Math.max(0, inverse(temperatureC) - inverse(COLD_C)) +
       exponent * (water - from.dilution) +
       bend(water) +
       pair * ((water - from.dilution) / Math.LN2) * warmth +

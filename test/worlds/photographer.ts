@@ -16,6 +16,9 @@ export interface Marked {
   readonly off: number;
 }
 
+/** From the least to the greatest. */
+type Range = readonly [low: number, high: number];
+
 /** A photographer's ways. */
 export interface Ways {
   readonly start: Start;
@@ -34,6 +37,8 @@ export interface Ways {
   readonly asksNew?: boolean;
   /** so many runs are made in one session, which is off by its own, standard deviation in ln(time) */
   readonly session?: { readonly runs: number; readonly sd: number };
+  /** the temperatures of the runs and of the questions, °C; 12 to 26 when left out */
+  readonly temperatures?: { readonly runs: Range; readonly questions: Range };
   /** marks of the i-th run */
   readonly marked?: (i: number) => Marked;
   /** with which thermometer the questions are asked, and what that adds */
@@ -52,6 +57,7 @@ export interface Photographer {
 const DILUTIONS = ["1+4", "1+9", "1+14", "1+19", "1+29"];
 /** Printed times are rounded, and lie about a smooth law. */
 const PRINTED_LOG_SD = 0.04;
+const USUAL_C: Range = [12, 26];
 const INTERVALS_S = [10, 30, 60, 120];
 
 export function photographer(random: Random, ways: Ways): Photographer {
@@ -64,8 +70,9 @@ export function photographer(random: Random, ways: Ways): Photographer {
   let made = 0;
   let sessionOff = 0;
   const { session = { runs: 1, sd: 0 } } = ways;
-  const draw = (): Where => ({
-    temperatureC: 12 + 14 * random.uniform(),
+  const { runs = USUAL_C, questions = USUAL_C } = ways.temperatures ?? {};
+  const draw = ([low, high]: Range): Where => ({
+    temperatureC: low + (high - low) * random.uniform(),
     dilution: random.pick(dilutions),
     agitation: { everyS: random.pick(intervals) },
     usedCm2PerL: random.uniform() < 0.5 ? 0 : 3000 * random.uniform(),
@@ -74,7 +81,7 @@ export function photographer(random: Random, ways: Ways): Photographer {
   return {
     run(predictS) {
       if (drift && made > 0) moved += drift.step * (drift.kind === "steady" ? sign : random.normal());
-      const where = draw();
+      const where = draw(runs);
       const { marks, off } = ways.marked?.(made) ?? { marks: {}, off: 0 };
       if (session.sd > 0 && made % session.runs === 0) sessionOff = session.sd * random.normal();
       const right = nature(where) + moved + off + sessionOff + (ways.slip?.() ?? 0);
@@ -99,7 +106,7 @@ export function photographer(random: Random, ways: Ways): Photographer {
       };
     },
     question() {
-      const where = ways.asksNew ? { ...draw(), dilution: random.pick(DILUTIONS) } : draw();
+      const where = ways.asksNew ? { ...draw(questions), dilution: random.pick(DILUTIONS) } : draw(questions);
       const { marks, off } = ways.asked ?? { marks: {}, off: 0 };
       return { where: { ...where, ...marks }, rightS: Math.exp(nature(where) + moved + off) };
     },
