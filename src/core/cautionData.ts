@@ -21,8 +21,13 @@ export interface CautionData {
     readonly law: string;
     /** what is unusual about it */
     readonly reason: UnusualReason;
-    /** of an energy: by what it multiplies the rate over 10 °C, and the same of the limit */
-    readonly over10C?: { readonly limit: number; readonly actual: number };
+    /** of an energy: by what it multiplies the rate over 10 °C */
+    readonly over10C?: {
+      /** the same of the limit */
+      readonly limit: number;
+      /** of the law's own energy */
+      readonly actual: number;
+    };
   };
   /** a field that is not read */
   readonly "unknown-field": {

@@ -183,8 +183,8 @@ export const handMutants = [
   mutant(
     "an age past a day counted in days",
     "age/law",
-    "Math.max(DAY_H, toH) - Math.max(DAY_H, fromH)",
-    "(Math.max(DAY_H, toH) - Math.max(DAY_H, fromH)) / 24",
+    "Math.max(endH, toH) - Math.max(endH, fromH)",
+    "(Math.max(endH, toH) - Math.max(endH, fromH)) / 24",
   ),
   mutant(
     "a development counted in minutes of age",
@@ -346,7 +346,12 @@ export const handMutants = [
     "2 * left * both,\n",
     "-2 * left * both,\n",
   ),
-  mutant("a reading in °F taken for kelvins", "steering/meaning", "(given - 32) / 1.8", "given - 273.15"),
+  mutant(
+    "a reading in °F taken for kelvins",
+    "steering/meaning",
+    "fahrenheitToCelsius(given)",
+    "given - 273.15",
+  ),
   mutant(
     "the whole width of an appearance in place of its half",
     "steering/appearance",
@@ -450,8 +455,8 @@ export const handMutants = [
   mutant(
     "a gradient measured over the one wanted, upside down",
     "learning/readOutcome",
-    'undefined, "/wanted") / found) / GROWTH_EXPONENT',
-    'undefined, "/wanted") / found) * -1 / GROWTH_EXPONENT',
+    "Math.log(aim / found) / GROWTH_EXPONENT",
+    "Math.log(found / aim) / GROWTH_EXPONENT",
   ),
   mutant(
     "the newest run that has drifted the most",
