@@ -346,7 +346,12 @@ export const handMutants = [
     "2 * left * both,\n",
     "-2 * left * both,\n",
   ),
-  mutant("a reading in °F taken for kelvins", "steering/meaning", "(given - 32) / 1.8", "given - 273.15"),
+  mutant(
+    "a reading in °F taken for kelvins",
+    "steering/meaning",
+    "fahrenheitToCelsius(given)",
+    "given - 273.15",
+  ),
   mutant(
     "the whole width of an appearance in place of its half",
     "steering/appearance",
