@@ -30,7 +30,7 @@ export type LogCheck =
  *
  * @param input - anything; a log is an array of 1 to 100,000 readings `{ timeS, temperatureC, changed? }`
  * @returns `ok: true` with the log in the order of time, each reading once, and what is in doubt about it; or
- * `ok: false` with every problem of its shape, and that it holds no temperature at all. Paths point into what
+ * `ok: false` with every problem of its shape, and that no reading names a temperature. Paths point into what
  * was given
  *
  * @remarks A reading that is absent or that no bath can have (outside 0 to 100 °C, 85 or exactly 0 of a
@@ -66,8 +66,9 @@ function logCheck(input: unknown): LogCheck {
   const { places, cautions: doubts } = judgeLog("", ordered, surroundingsOf("checkLog", {}), undefined);
   const log = oneEach(ordered.readings.filter(isReading), places).map(asReading);
   const cautions = gravestFirst([...doubts.filter(({ code }) => code !== "forecast-only"), ...unread]);
-  // No other function takes a log without a reading.
-  attempt(problems, () => longEnough("checkLog", log, 1));
+  // Failed readings are a log; readings that name no temperature at all are none.
+  if (!ordered.readings.some(({ named }) => named))
+    attempt(problems, () => wrongKind("checkLog/0/temperatureC", ["number"], undefined));
   return problems.length > 0 ? { ok: false, problems, cautions } : { ok: true, log, cautions };
 }
 

@@ -39,7 +39,7 @@ const CLOCK_STEP_S = 1;
 const AHEAD: Meaning = { doubt: "reading-ahead" };
 
 /** A reading with its meaning and its place in the chain. */
-interface Judged extends Omit<PlacedReading, "changed"> {
+interface Judged extends Omit<PlacedReading, "changed" | "named"> {
   changed: boolean;
   readonly meaning: Meaning;
   followed: boolean;

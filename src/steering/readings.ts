@@ -9,6 +9,8 @@ export interface PlacedReading {
   readonly timeS: number;
   /** whatever was read */
   readonly given: unknown;
+  /** whether it has the field at all */
+  readonly named: boolean;
   readonly changed: boolean;
 }
 
@@ -25,7 +27,7 @@ const MOST_NAMED = 50;
 export function unreadInLog(path: string, log: readonly unknown[]): readonly Caution[] {
   const unread: Caution[] = [];
   for (let i = 0; i < log.length && unread.length < MOST_NAMED; i += 1)
-    unread.push(...unreadInReading(`${path}/${i}`, log[i]));
+    for (const one of unreadInReading(`${path}/${i}`, log[i])) unread.push(one);
   return unread.slice(0, MOST_NAMED);
 }
 
@@ -38,10 +40,11 @@ export interface OrderedLog {
 
 /** Checks the shape of one reading. What it reads is judged later, never refused. */
 export function placedReading(at: string, reading: unknown, index: number): PlacedReading {
-  const { timeS, temperatureC, changed = false } = plainObject(at, reading);
+  const fields = plainObject(at, reading);
+  const { timeS, temperatureC, changed = false } = fields;
   inRange(at, timeS, 0, LONGEST_CLOCK_S, "timeS", "/timeS");
   isBoolean(`${at}/changed`, changed);
-  return { index, timeS: timeS as number, given: temperatureC, changed };
+  return { index, timeS: timeS as number, given: temperatureC, named: "temperatureC" in fields, changed };
 }
 
 /**

@@ -112,13 +112,14 @@ describe("checkLog", () => {
     expect(log.map(({ timeS }) => timeS)).toEqual([240, 360]);
     expect(cautions.map(({ path }) => path)).toEqual([0, 1, 2, 3, 4, 5].map((i) => `/${i}/temperatureC`));
   });
-  it("names a field that is not read, and holds no log without a reading", () => {
+  it("names a field that is not read, and is no log where no reading names a temperature", () => {
     const check = checkLog([{ timeS: 0, tempC: 20 }]);
-    expect(check).toMatchObject({ ok: false, problems: [{ code: "empty", path: "" }] });
+    expect(check).toMatchObject({ ok: false, problems: [{ code: "missing", path: "/0/temperatureC" }] });
     expect(check.cautions.map(({ code, path, data }) => [code, path, data])).toEqual([
       ["reading-missing", "/0/temperatureC", undefined],
       ["unknown-field", "/0/tempC", { field: "tempC", nearest: "temperatureC" }],
     ]);
+    expect(sound([{ timeS: 0, temperatureC: null }]).log).toEqual([]);
     const misspelt = { timeS: 60, temperatureC: 18, chnaged: true };
     const unknown = { code: "unknown-field", data: { field: "chnaged", nearest: "changed" } };
     expect(sound([steady[0], misspelt]).cautions).toContainEqual(
