@@ -175,7 +175,6 @@ describe("a list that is spread into a call", () => {
     "src/bath/checkLedger.ts": "fifty fields",
     "src/process/bathCautions.ts": "fifty fields, and the cautions of a fixer",
     "src/process/developmentCues.ts": "one tap",
-    "src/steering/readings.ts": "fifty fields of one reading",
     "src/notes/readRow.ts": "one cell",
     "src/bath/capacityOf.ts": "one caution",
     "src/recipe/checkRecipe.ts": "one problem for each condition",

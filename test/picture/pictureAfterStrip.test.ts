@@ -22,13 +22,13 @@ const learned = { baseline: knowledge.baseline, conditions, knowledge };
 const picture = pictureAfterStrip(before, answerPicture(learned));
 
 describe("a cause as a person wrote it", () => {
-  const today = { temperatureC: 20, usedCm2PerL: 648, ageH: 504, pushStops: -1 };
+  const today = { temperatureC: 20, usedCm2PerL: 648, ageH: 100, pushStops: -1 };
   const picture = answerPicture({ baseline: { timeS: 510, temperatureC: 20 }, conditions: today });
   const causesOf = (options: Parameters<typeof describePicture>[1]): readonly string[] =>
     describePicture(picture, options).rungs.map(({ cause }) => cause);
   it("stands in the place of the package's own figure", () => {
     expect(causesOf({})).toEqual(
-      expect.arrayContaining(["648 cm²/l went through before", "mixed 3 weeks ago", "pull, 1 stop"]),
+      expect.arrayContaining(["648 cm²/l went through before", "mixed 4.2 days ago", "pull, 1 stop"]),
     );
     expect(causesOf({ written: { use: "3 × 9x12 cm" } })).toContain("3 × 9x12 cm went through before");
   });
