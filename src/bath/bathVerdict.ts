@@ -43,16 +43,16 @@ export interface BathVerdict {
  * @throws TypeError when a field is of the wrong kind
  * @throws RangeError when a value is out of range
  *
- * @remarks Discard: past its life or its keeping limit, past its capacity (its own, else that of its use law
- * at its dilution), dead before the pour-out, or slower than twice the fresh bath (common practice). Where
- * none is stated, and `brew`, `family` or `leastMlPerRoll` says what the bath is, past the capacity that
- * `bathCapacity` reckons is a warning, several times past it a stop. A generic rule alone calls no bath too
- * slow that is within a capacity of its own. Unknown: nothing is said of the bath, or it has an age and
- * neither a law nor a limit for it, or is older than a law of its first day covers; also where its use alone
- * asks for more time. More time: the factor is above 1.05, a change that shows. `compensate` stops for the same baths by the same rules.
- * A bath is past a limit from a billionth above it, which is rounding. A field that is not read has a
- * caution. Past its life no time is right, and `factor` then holds the use alone. Without a law of
- * age a `brew` lives as {@link brewLife} says.
+ * @remarks Discard: past its life or its keeping limit, past its capacity (its own, else that of its use
+ * law at its dilution), dead before the pour-out, or slower than twice the fresh bath (common practice).
+ * Where none is stated, and `brew`, `family` or `leastMlPerRoll` says what the bath is, past the capacity
+ * that `bathCapacity` reckons is a warning, several times past it a stop. A generic rule alone calls no
+ * bath too slow that is within a capacity of its own. Unknown: nothing is said of the bath, or it has an
+ * age and neither a law nor a limit for it, or is older than a law of its first day covers; also where its
+ * use alone asks for more time. More time: the factor is above 1.05, a change that shows. `compensate`
+ * stops for the same baths by the same rules. A bath is past a limit from a billionth above it, which is
+ * rounding. A field that is not read has a caution. Past its life no time is right, and `factor` then holds
+ * the use alone. Without a law of age a `brew` lives as {@link brewLife} says.
  *
  * @example
  * ```ts
