@@ -22,7 +22,12 @@ export interface CautionData {
     /** what is unusual about it */
     readonly reason: UnusualReason;
     /** of an energy: by what it multiplies the rate over 10 °C, and the same of the limit */
-    readonly over10C?: { readonly limit: number; readonly actual: number };
+    readonly over10C?: {
+      /** that of the limit */
+      readonly limit: number;
+      /** that of the law */
+      readonly actual: number;
+    };
   };
   /** a field that is not read */
   readonly "unknown-field": {

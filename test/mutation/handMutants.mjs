@@ -183,8 +183,8 @@ export const handMutants = [
   mutant(
     "an age past a day counted in days",
     "age/law",
-    "Math.max(DAY_H, toH) - Math.max(DAY_H, fromH)",
-    "(Math.max(DAY_H, toH) - Math.max(DAY_H, fromH)) / 24",
+    "Math.max(endH, toH) - Math.max(endH, fromH)",
+    "(Math.max(endH, toH) - Math.max(endH, fromH)) / 24",
   ),
   mutant(
     "a development counted in minutes of age",

@@ -274,14 +274,14 @@ describe("estimates", () => {
   const logSdOf = ({ lowS, highS }: { readonly lowS: number; readonly highS: number }): number =>
     Math.log(highS / lowS) / 2 / 1.6448536269514722;
   test.prop([estimate, estimate])(
-    "combined lie between, and are never wider than the narrower unless they disagree",
+    "combined lie between, and are never wider than the narrower unless they lie apart",
     (a, b) => {
       const both = combineEstimates(a, b);
-      if (both.apart <= 2)
+      if (both.apart <= 1)
         expect(both.highS / both.lowS).toBeLessThanOrEqual(
           Math.min(a.highS / a.lowS, b.highS / b.lowS) * (1 + 1e-9),
         );
-      // Beyond two standard deviations the interval is that of the weighted mean times the root of their chi-square,
+      // Beyond one standard deviation the interval is that of the weighted mean times the root of their chi-square,
       // as well as spreads below a ten-thousandth can be read back from an interval.
       else if (Math.min(logSdOf(a), logSdOf(b)) > 1e-4)
         expect(Math.log(both.highS / both.timeS) / 1.6448536269514722).toBeCloseTo(
