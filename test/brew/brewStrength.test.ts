@@ -201,7 +201,7 @@ describe("what alkali, agents and restrainer do", () => {
     const prepared = prepareCompensation(known, { age });
     const codes = (today: typeof strength): string[] =>
       prepared
-        .compensate({ strength: today, usedCm2PerL: 1.01 * strength.capacityCm2PerL })
+        .compensate({ strength: today, usedCm2PerL: 1.06 * strength.capacityCm2PerL })
         .cautions.map(({ code }) => code);
     expect(codes(strength)).toContain("bath-past-capacity");
     expect(codes(brewStrength(recipe, recipe))).not.toContain("bath-past-capacity");
