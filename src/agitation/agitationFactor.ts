@@ -18,8 +18,8 @@ import { agitationEffect, readInterval } from "./cause.js";
  * @remarks Mean rate over one interval: r = 1 − a(1 − (1 − e^−x)/x), x = interval/τ, 1 when continuous; with
  * `shape` b that of the loss b, to the power a/b. The factor is r(from)/r(to). It serves up to about three
  * minutes between agitations. Stand is a mode of its own with a handbook rate of 0.29 of continuous, known to
- * about 40 % only; no interval is slower than stand. The vigour of each agitation is not in the model. The form is this package's own; its
- * numbers are set against common practice (see {@link genericAgitationLaw}).
+ * about 40 % only; no interval is slower than stand. The vigour of each agitation is not in the model. The
+ * form is this package's own; its numbers are set against common practice (see {@link genericAgitationLaw}).
  *
  * @example
  * ```ts

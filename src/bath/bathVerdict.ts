@@ -96,7 +96,7 @@ function estimated(bath: VerdictBath): number | undefined {
   return said ? capacityCm2PerL : undefined;
 }
 
-/** Checks the numbers and laws of a bath, and the name of its family, which an own least stock goes before. */
+/** Checks the numbers and laws of a bath, and its family, which an own least stock goes before. */
 function readBath(bath: VerdictBath): VerdictBath {
   plainObject(WHERE, bath);
   if (bath.family !== undefined) knownEntry(`${WHERE}/family`, handbookDilution, bath.family);

@@ -99,7 +99,10 @@ function timesOf({ terms, pairTerms, baselineS }: Prepared, columns: ConditionCo
   return logs;
 }
 
-/** Adds the ln(factor) of one column to those of the rows, and keeps it in `own`; returns the side of each row. */
+/**
+ * Adds the ln(factor) of one column to those of the rows, and keeps it in `own`; returns the side of each
+ * row.
+ */
 function added(
   logs: Float64Array,
   name: string,

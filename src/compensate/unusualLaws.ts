@@ -21,7 +21,7 @@ interface Unusual {
 
 const RATIO: MeasuredQuantity = "ratio";
 
-/** A law that was plainly handed in: own runs may say what they do, and the handbook is what was published. */
+/** A law that was plainly handed in: own runs may say what they do, and the handbook was published. */
 const handedIn = <Law extends LawOrigin>(law: Law | undefined): law is Law =>
   law !== undefined && basisOf(law) === "given";
 

@@ -32,8 +32,8 @@ const BEYOND_CHANCE = 1.96;
  * @remarks 1/σ² = 1/σa² + 1/σb². The spread of each is taken as ln(high/low)/3.29. Two that lie farther
  * apart than is to be expected, one standard deviation of their difference, are known less well than they
  * claim: σ is then multiplied by the root of their reduced chi-square, which is that distance in standard
- * deviations and 1 at the expected one (R. T. Birge, Phys. Rev. 40, 1932, p. 207, from memory). Beyond chance,
- * find out which one is wrong.
+ * deviations and 1 at the expected one (R. T. Birge, Phys. Rev. 40, 1932, p. 207, from memory). Beyond
+ * chance, find out which one is wrong.
  *
  * @example
  * ```ts

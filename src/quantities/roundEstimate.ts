@@ -21,8 +21,8 @@ const STEPS_S = [300, 60, 30, 15, 5] as const;
  *
  * @param estimate - median and 90 % interval in s, as `compensate` returns them
  * @param options - `mostS`: no greater step than this
- * @returns all three rounded to `stepS`, an end that would round to 0 left as it is, the largest of 5, 15, 30 s, 1 and 5 min that is at most a tenth of
- * half the interval
+ * @returns all three rounded to `stepS`, the largest of 5, 15, 30 s, 1 and 5 min that is at most a tenth of
+ * half the interval; a time that would round to 0 stays as it is, or one step
  * @throws TypeError when `estimate` is not an object or a time not a number
  * @throws RangeError when a time is out of range, or `timeS` lies outside its interval
  *

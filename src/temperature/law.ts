@@ -59,7 +59,7 @@ export interface TemperatureRow {
 
 /** Where a temperature law comes from, and what it says of its developer. */
 export interface OfDeveloper extends LawOrigin {
-  /** the law is of a developer that holds hydroquinone, which stops working in the cold; or of one that does not */
+  /** whether the law's developer holds hydroquinone, which stops working in the cold */
   readonly hydroquinone?: boolean | undefined;
 }
 

@@ -32,10 +32,10 @@ export interface TemperatureCautionOptions {
  * @remarks Usual range 18 to 24 °C: US Army correspondence subcourse SS0509, lesson 1, p. 13 (68 to 75 °F
  * recommended, below 65 °F inconveniently long). Hydroquinone: Wellington and Ward, The Wellington
  * Photographic Handbook, p. 130 (fails below 15.6 °C), and a household encyclopaedia (ceases at 12.8 °C).
- * Soft emulsions: autochrome plates 15 to 18 °C (French Ministry of Culture, Autochromes Lumière); unhardened
- * gelatin softens above about 24 °C (from memory). Below 13 °C a developer of which nothing is known is told
- * that more time does not help if it holds hydroquinone (common practice). Limits 4 and 32 °C: H. E. Ives, Airplane Photography,
- * 1920, ch. XXII. Above 45 °C the reading is probably in °F.
+ * Soft emulsions: autochrome plates 15 to 18 °C (French Ministry of Culture, Autochromes Lumière);
+ * unhardened gelatin softens above about 24 °C (from memory). Below 13 °C a developer of which nothing is
+ * known is told that more time does not help if it holds hydroquinone (common practice). Limits 4 and 32 °C:
+ * H. E. Ives, Airplane Photography, 1920, ch. XXII. Above 45 °C the reading is probably in °F.
  *
  * @example
  * ```ts
@@ -70,7 +70,7 @@ export function fahrenheitCautions(c: number, path: string | undefined): readonl
   ];
 }
 
-/** The same for a checked temperature; `hydroquinone` is undefined where nothing is known of the developer. */
+/** The same for a checked temperature; `hydroquinone` is undefined where the developer is not known. */
 export function bathCautions(
   c: number,
   hydroquinone: boolean | undefined,

@@ -104,7 +104,7 @@ describe("what storage may have lost or spoilt", () => {
         const spoilt = anyOf({ ...start, prior: { ...start.prior, noise: "loud" } });
         return mergeKnowledge(spoilt, spoilt);
       },
-      new RangeError('mergeKnowledge: a.noise must be "estimated" or "stated", got "loud"'),
+      new RangeError('mergeKnowledge: a.prior.noise must be "estimated" or "stated", got "loud"'),
     ],
     [
       "a schema as text",

@@ -274,7 +274,7 @@ describe("estimates", () => {
   const logSdOf = ({ lowS, highS }: { readonly lowS: number; readonly highS: number }): number =>
     Math.log(highS / lowS) / 2 / 1.6448536269514722;
   test.prop([estimate, estimate])(
-    "combined lie between, and are never wider than the narrower unless they disagree",
+    "combined lie between, and are never wider than the narrower unless they lie apart",
     (a, b) => {
       const both = combineEstimates(a, b);
       if (both.apart <= 1)

@@ -17,7 +17,9 @@ const stale = (everyS, law) => {
   const x = d(everyS).div(law.staleTimeS);
   return one.minus(one.minus(x.neg().exp()).div(x));
 };
-const agitationRate = (everyS, law) => {
+/** No interval is slower than stand, 0.29 of continuous. */
+const agitationRate = (everyS, law) => D.max(d("0.29"), curveRate(everyS, law));
+const curveRate = (everyS, law) => {
   const shape = d(law.shape ?? law.staleLoss);
   const s = stale(everyS, law);
   return shape.isZero()
