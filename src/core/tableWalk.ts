@@ -49,7 +49,7 @@ interface Knots {
 
 /** The share of the way from `a`, where it is 0, to `b` that a place has covered. */
 const covered = (a: number, b: number, place: number): number =>
-  Math.min(1, Math.max(0, (place - a) / (b - a)));
+  a === b ? 1 : Math.min(1, Math.max(0, (place - a) / (b - a)));
 
 /**
  * The knots of a table, at its rows and at some of the places.
@@ -68,13 +68,13 @@ function knotsOf({ rows, x, perX, perRootX, spacing }: TableAxis, places: readon
     .slice(1)
     .reduce((least, row, i) => Math.min(least, way(row, rows[i] as number)), Infinity);
   const perRow = (TABLE_ROW_LOG_SD * Math.SQRT2) / nearest;
-  const unread = (far: number): number => (perX * far) ** 2 + perRootX ** 2 * far;
+  const unread = (far: number): number => (perX ** 2 + perRow ** 2) * far ** 2 + perRootX ** 2 * far;
   /** how far beyond the rows a place lies, as the variance that it has there; below 0 before the first */
   const out = (place: number): number => {
     const end = place < first ? first : last;
     if (place >= first && place <= last) return 0;
     const far = way(place, end);
-    return Math.sign(place - end) * (unread(far) + (perRow * far) ** 2);
+    return Math.sign(place - end) * unread(far);
   };
   const all = [...new Set([...own, ...places])].sort((a, b) => a - b);
   const outs = [...new Set(all.map(out))];

@@ -77,6 +77,17 @@ function walker(random: Random, origin: number, sd: number): (place: number) => 
   };
 }
 
+/** What a cause alone does to ln(time), and which way the condition goes: above 0 where time should grow. */
+type Alone = readonly [step: number, log: number];
+
+/** What two causes do together; it takes at most half of what each does alone, so that colder is never faster. */
+function together(log: number, ...alone: readonly Alone[]): number {
+  const most = alone.flatMap(([step, own]) =>
+    log * step < 0 ? [0.5 * Math.max(0, own * Math.sign(step))] : [],
+  );
+  return Math.sign(log) * Math.min(Math.abs(log), ...most);
+}
+
 /** Draws a darkroom: ln of the right time under any conditions. */
 export function drawNature(random: Random, nature: Nature, start: Start): (where: Where) => number {
   const draw = ([mean, sd]: Spread): number => mean + sd * random.normal();
@@ -97,14 +108,15 @@ export function drawNature(random: Random, nature: Nature, start: Start): (where
     const warmth = inverse(temperatureC) - inverse(start.temperatureC);
     const water = diluted(dilution);
     const curve = stale(agitation.everyS);
+    const weaker = water - from.dilution;
+    const byWarmth =
+      energy * warmth + turn(temperatureC) + colder * Math.max(0, inverse(temperatureC) - inverse(COLD_C));
+    const byWater = exponent * weaker + bend(water);
     return (
       base +
-      energy * warmth +
-      turn(temperatureC) +
-      colder * Math.max(0, inverse(temperatureC) - inverse(COLD_C)) +
-      exponent * (water - from.dilution) +
-      bend(water) +
-      pair * ((water - from.dilution) / Math.LN2) * warmth +
+      byWarmth +
+      byWater +
+      together(pair * (weaker / Math.LN2) * warmth, [warmth, byWarmth], [weaker, byWater]) +
       (power === undefined
         ? loss * (curve - from.agitation) + swerve(curve)
         : power * Math.log(agitation.everyS / start.agitation.everyS)) +
