@@ -46,7 +46,8 @@ export function recipeInputs(
   list: readonly AnyCause[] = causes,
 ): RecipeInputs {
   const { developer, material, agitation, knowledge = {} } = recipe;
-  plainObject(`${at}/baseline`, recipe.baseline);
+  // As the laws call it, which find it there.
+  plainObject(at.replace(/\/.*/, ""), recipe.baseline, "/baseline");
   if (recipe.conditions !== undefined) plainObject(`${at}/conditions`, recipe.conditions);
   plainObject(`${at}/knowledge`, knowledge);
   // None of the ingredients of a brew is hydroquinone.

@@ -208,14 +208,15 @@ ${tableLines()}
 
 ### The departure from one energy: ${DEGREE_LOG_SD} over 1 °C
 
-A law that was fitted or learned departs from its energy as a random walk: its variance in ln(time) is ${DEGREE_LOG_SD}² for each °C beyond its rows or runs, and between them that of a bridge. As for dilution:
+A law that was fitted or learned departs from its energy as a random walk. Its variance in ln(time) is ${DEGREE_LOG_SD}² for each °C beyond its rows or runs. Between them it is that of a bridge. As for dilution:
 
 ${degreeLines()}
 
 - The rows of the tables lie nearer to a straight line in 1/T than ${DEGREE_LOG_SD}. They were read off a smooth curve before they were printed, and span 4 to 11 °C: what a
   developer does beyond them is not in them. So ${DEGREE_LOG_SD} is assumed, at the wide end of what the tables that were read bear.
 - Without a departure, two rows held 62.8 % of the rows more than 6 °C from both, and the interval score of two rows was 22.6. The table by distance: [accuracy](../accuracy.md).
-- Where the energy below 18 °C differs from that above as one developer's from another's (± ${GIVEN_LAW_SD_KJ} kJ/mol), runs at 17 to 24 °C have to answer for 12 °C: the world
+- The energy below 18 °C may differ from that above as one developer's from another's (± ${GIVEN_LAW_SD_KJ} kJ/mol). Runs at 17 to 24 °C then have to answer for 12 °C.
+  That is the world
   "energy that changes in the cold" in [learning](../learning.md). At 0.03 it holds 88 % at 40 runs.
 - The generic law and a law that is given have no departure: their spread was measured over whole tables.
 

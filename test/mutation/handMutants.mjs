@@ -49,8 +49,8 @@ export const handMutants = [
   mutant(
     "the Arrhenius law with from and to swapped",
     "temperature/law",
-    '(inverseStep(fromC, toC) / GAS_CONSTANT_KJ);\n  if (law.kind === "coefficient") return',
-    '(inverseStep(toC, fromC) / GAS_CONSTANT_KJ);\n  if (law.kind === "coefficient") return',
+    "(inverseStep(fromC, toC) / GAS_CONSTANT_KJ);\n    return law.walk",
+    "(inverseStep(toC, fromC) / GAS_CONSTANT_KJ);\n    return law.walk",
   ),
   mutant(
     "the guard against °F at 55 °C",

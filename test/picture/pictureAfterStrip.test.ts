@@ -28,7 +28,7 @@ describe("a cause as a person wrote it", () => {
     describePicture(picture, options).rungs.map(({ cause }) => cause);
   it("stands in the place of the package's own figure", () => {
     expect(causesOf({})).toEqual(
-      expect.arrayContaining(["648 cm²/l went through before", "mixed 4.2 days ago", "pull, 1 stop"]),
+      expect.arrayContaining(["648 cm²/l went through before", "mixed 4.17 days ago", "pull, 1 stop"]),
     );
     expect(causesOf({ written: { use: "3 × 9x12 cm" } })).toContain("3 × 9x12 cm went through before");
   });

@@ -120,8 +120,8 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     const age = alter(actual);
     if (data.at === "pour-in")
       return severity === "stop"
-        ? `Das Bad ist älter als seine Lebensdauer von ${dativ(life)}. Es versagt sofort, keine Zeit hilft. ` +
-            `Neu ansetzen.`
+        ? `Das Bad ist älter als seine Lebensdauer von ${dativ(life)}. ` +
+            `Es versagt sofort, keine Zeit hilft. Neu ansetzen.`
         : `Das Bad hält etwa ${life} und ist ${age} alt. Es kann vor dem Ende versagen. ` +
             `Erst kurz vorher ansetzen.`;
     return severity === "stop"
