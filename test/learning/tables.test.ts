@@ -112,9 +112,12 @@ describe("a maker's table in learning", () => {
     const other = learn(learn(start, runs.slice(7).reverse()), runs.slice(0, 7).reverse());
     const read = JSON.parse(JSON.stringify(known)) as typeof known;
     const begun = startKnowledge(known.baseline, { laws: known });
-    // A run of a place of its own that confirms what was known changes nothing, though it adds departures.
-    const place = { temperatureC: 13, dilution: "1+11" };
-    const later = learn(begun, [good(predict(begun, place).timeS, place, "later")]);
+    // Runs of places of their own that confirm what was known change nothing, though they add departures.
+    const places = [{ temperatureC: 13 }, { dilution: "1+11" }];
+    const later = learn(
+      begun,
+      places.map((place, k) => good(predict(begun, place).timeS, place, `later ${k}`)),
+    );
     for (const temperatureC of [13, 15, 16, 17.2, 19, 20, 21.7, 26])
       for (const each of ["1+3", "1+9", "1+14", "1+17", "1+30"]) {
         const where = { temperatureC, dilution: each };
