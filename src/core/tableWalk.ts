@@ -76,7 +76,9 @@ function knotsOf({ rows, x, perX, perRootX, spacing }: TableAxis, places: readon
     const far = way(place, end);
     return Math.sign(place - end) * unread(far);
   };
-  const all = [...new Set([...own, ...places])].sort((a, b) => a - b);
+  // Two places beyond the rows that no variance tells apart are one.
+  const sorted = [...new Set([...own, ...places])].sort((a, b) => a - b);
+  const all = sorted.filter((at, i) => out(at) === 0 || out(at) !== out(sorted[i - 1] ?? -Infinity));
   const outs = [...new Set(all.map(out))];
   const stops = [...new Set([...rows, ...all])];
   const toStop = (place: number): number =>
