@@ -116,7 +116,7 @@ function learnedLaws(
     // A generic law says that nothing taught it.
     const learned = runs === 0 ? new Map<string, Learned>() : new Map(own.map((one) => [one.parameter, one]));
     const said = given[field] as LawOrigin | undefined;
-    const { moved: _, ...taught } = learnable.law(law, learned) as LawOrigin;
+    const { moved: _, ...taught } = learnable.law(law, learned);
     if (runs === 0) return [[field, { ...taught, runs }]];
     const before = said === undefined ? ("default" as const) : restsOn(said);
     return [[field, { ...taught, before, runs, ...(own.some(isMoved) ? {} : { moved: false }) }]];
