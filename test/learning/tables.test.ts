@@ -126,8 +126,7 @@ describe("a maker's table in learning", () => {
         expect(predict(read, where)).toEqual(answer);
         expect(compensate(known.baseline, where, known)).toEqual(answer);
         expect(predict(begun, where).timeS).toBeCloseTo(answer.timeS, 9);
-        // Rows that were learned together begin another notebook as independent ones: up to 2 % off.
-        expect(Math.abs(predict(later, where).timeS / answer.timeS - 1)).toBeLessThan(0.02);
+        expect(predict(later, where).timeS).toBeCloseTo(answer.timeS, 6);
       }
   });
 });
