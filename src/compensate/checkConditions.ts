@@ -133,8 +133,8 @@ export function conditionProblems(
       sound(() => pair.check(`${at}/knowledge/${pair.law}`, laws[pair.law]) as unknown);
   for (const { field } of marks) sound(() => readMark(`${at}/conditions/${field}`, asked[field]));
   if (laws["joint"] !== undefined) sound(() => checkedJoint(`${at}/knowledge/joint`, laws["joint"]));
-  // Each field is sound: what is left is what only the whole can tell.
-  if (problems.length === 0) sound(() => prepared(at, list, baseline, knowledge).answer(conditions));
+  // What only the whole can tell, such as a bath that freezes on its way.
+  sound(() => prepared(at, list, baseline, knowledge).answer(conditions));
   return problems;
 }
 
