@@ -1,4 +1,4 @@
-import { plainObject, positive, refuse } from "./guards.js";
+import { aboveZero, plainObject, refuse } from "./guards.js";
 import { inOrderText, spreadText } from "./text.js";
 
 /*
@@ -45,9 +45,9 @@ export function checkedSpread(at: string, logSd: number, field = ""): number {
 /** Checks a time with its interval: each above 0 to `most` s, in order. */
 export function checkedEstimate(at: string, given: unknown, most: number): TimeEstimate {
   const estimate = plainObject(at, given) as unknown as TimeEstimate;
-  const timeS = positive(at, estimate.timeS, most, "timeS", "/timeS");
-  const lowS = positive(at, estimate.lowS, most, "timeS", "/lowS");
-  const highS = positive(at, estimate.highS, most, "timeS", "/highS");
+  const timeS = aboveZero(at, estimate.timeS, most, "timeS", "/timeS");
+  const lowS = aboveZero(at, estimate.lowS, most, "timeS", "/lowS");
+  const highS = aboveZero(at, estimate.highS, most, "timeS", "/highS");
   if (!(lowS <= timeS && timeS <= highS))
     refuse(at, "in-order", inOrderText, { lowS, timeS, highS }, undefined);
   return { timeS, lowS, highS };

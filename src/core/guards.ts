@@ -147,6 +147,19 @@ export function positive(
   return value;
 }
 
+/** The same, however small: what another function answered is taken back. */
+export function aboveZero(
+  at: string,
+  value: unknown,
+  max: number,
+  quantity?: MeasuredQuantity,
+  field = "",
+): number {
+  return typeof value === "number" && value > 0 && value <= max
+    ? value
+    : positive(at, value, max, quantity, field);
+}
+
 function outOfRange(
   at: string,
   wanted: string,

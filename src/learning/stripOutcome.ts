@@ -1,5 +1,5 @@
 import { REPEAT_LOG_SD } from "../core/estimate.js";
-import { arrayOf, notOneOf, plainObject, positive } from "../core/guards.js";
+import { aboveZero, arrayOf, notOneOf, plainObject, positive } from "../core/guards.js";
 import { EYE_LOG_SD } from "./readOutcome.js";
 import type { RunOutcome } from "./types.js";
 
@@ -37,7 +37,7 @@ export function stripOutcome(strip: JudgedStrip, timeS: number): RunOutcome {
   const { timesS, ratio } = plainObject(`${at}/strip`, strip) as unknown as JudgedStrip;
   arrayOf(`${at}/strip/timesS`, timesS, 0);
   positive(`${at}/strip/ratio`, ratio, 100);
-  positive(`${at}/timeS`, timeS, 1e7, "timeS");
+  aboveZero(`${at}/timeS`, timeS, 1e7, "timeS");
   const place = timesS.indexOf(timeS);
   if (place < 0) notOneOf(`${at}/timeS`, timesS, timeS);
   const step = Math.log(ratio) / Math.sqrt(12);

@@ -1,13 +1,13 @@
 import { cautionSentence } from "./cautionSentence.js";
 import type { Compensation } from "../compensate/types.js";
 import { gravestFirst, refuses } from "../core/caution.js";
-import { arrayOf, plainObject } from "../core/guards.js";
+import { aboveZero, arrayOf, plainObject } from "../core/guards.js";
 import { clockText } from "../quantities/clockText.js";
 import { checkedTexts } from "./checkedTexts.js";
 import { answerTexts, type AnswerTexts } from "./answerTexts.js";
 import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
 import { checkedCautions } from "./checkedCautions.js";
-import { aboveZero, factorText } from "./describeFactor.js";
+import { factorText } from "./describeFactor.js";
 
 /**
  * A compensated time in short lines, to read aloud or to pin to the wall.
@@ -43,7 +43,8 @@ export function describeCompensation(
   checkedTexts("describeCompensation/texts", texts, answerTexts);
   const unit = temperatureUnit("describeCompensation/options", options) ?? "C";
   const { timeS, lowS, highS, factors, cautions } = plainObject(at, compensation) as unknown as Compensation;
-  for (const [field, value] of Object.entries({ timeS, lowS, highS })) aboveZero(`${at}/${field}`, value);
+  for (const [field, value] of Object.entries({ timeS, lowS, highS }))
+    aboveZero(`${at}/${field}`, value, 1e100);
   const rows = arrayOf(`${at}/factors`, factors, 0) as Compensation["factors"];
   const all = rows.map((row, i) => factorText(`${at}/factors/${i}`, row, texts, unit));
   const lines = all.filter((_, i) => rows[i]?.value !== 1 || rows[i].logSd > 0);

@@ -1,6 +1,6 @@
 import { Z90 } from "../core/estimate.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
-import { inRange, isText, plainObject, positive, wrongKind } from "../core/guards.js";
+import { aboveZero, inRange, isText, plainObject } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
 import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
 import { checkedTexts } from "./checkedTexts.js";
@@ -41,7 +41,7 @@ export function describeFactor(
 export function factorText(at: string, row: Factor, texts: AnswerTexts, unit: TemperatureUnit): string {
   const { cause, value, logSd, basis, from, to, before } = plainObject(at, row) as unknown as Factor;
   for (const [field, text] of Object.entries({ cause, basis })) isText(`${at}/${field}`, text);
-  aboveZero(`${at}/value`, value);
+  aboveZero(`${at}/value`, value, 1e100);
   inRange(`${at}/logSd`, logSd, 0, 100);
   for (const [field, side] of Object.entries({ from, to }))
     if (typeof side === "number") inRange(`${at}/${field}`, side, -1e100, 1e100);
@@ -66,10 +66,4 @@ const SAID: readonly string[] = ["given", "default", "unchanged"];
 /** A word of a catalogue; what it does not know keeps its name. */
 function wordFor(words: Readonly<Record<string, string>>, name: string): string {
   return Object.hasOwn(words, name) ? (words[name] as string) : name;
-}
-
-/** However small: what `compensate` answers is described. */
-export function aboveZero(where: string, value: unknown): void {
-  if (typeof value !== "number") wrongKind(where, ["number"], value);
-  if (!(value > 0 && value <= 1e100)) positive(where, value, 1e100);
 }
