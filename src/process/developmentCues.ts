@@ -22,6 +22,9 @@ type Moved = Pick<Handling, "vessel" | "movement">;
 /** More cues are not followed by a person, and a plan that comes back in takes about as many. */
 const MOST_AGITATIONS = 9e4;
 
+/** What is shorter is no agitation, s. */
+const LEAST_CUE_S = 0.01;
+
 /**
  * The cues of a development that is poured out from `pourAtS` on; `where` is the function and the agitation's
  * field. Agitation falls on a fixed grid from the start, so that a development that is made longer or shorter
@@ -36,7 +39,7 @@ export function developmentCues(
   const everyS = agitationInterval(where, agitation);
   const cues: CueDraft[] = [{ atS: 0, do: "pour-in" }];
   const agitate = (atS: number, durationS: number): void => {
-    if (durationS > 0) cues.push({ atS, durationS, do: "agitate", movement });
+    if (durationS >= LEAST_CUE_S) cues.push({ atS, durationS, do: "agitate", movement });
   };
   if (everyS !== undefined && everyS <= burstS) {
     agitate(0, pourAtS);
@@ -46,7 +49,8 @@ export function developmentCues(
     agitate(0, firstS);
     cues.push(...tapped(vessel, firstS, pourAtS));
     if (everyS === undefined) {
-      if (pourAtS > firstS) cues.push({ atS: firstS, durationS: pourAtS - firstS, do: "stand" });
+      if (pourAtS - firstS >= LEAST_CUE_S)
+        cues.push({ atS: firstS, durationS: pourAtS - firstS, do: "stand" });
     } else {
       if (pourAtS / everyS > MOST_AGITATIONS)
         refuse(
@@ -90,7 +94,7 @@ export function keptMoving(handling: Moved, lengthS: number, dry = false): reado
   const { burstS, lies } = handbookHabits[vessel];
   const { initialS, everyS } = KEEP_MOVING;
   const firstS = lies ? lengthS : Math.min(initialS, lengthS);
-  if (firstS <= 0) return [];
+  if (firstS < LEAST_CUE_S) return [];
   const cues: CueDraft[] = [{ atS: 0, durationS: firstS, do: "agitate", movement }];
   if (dry) cues.push(...tapped(vessel, firstS, lengthS));
   if (!lies)
