@@ -63,8 +63,8 @@ interface Open {
   readonly close: "]" | "}";
   /** how many values it has had */
   count: number;
-  /** the names it has had */
-  readonly names: Set<string>;
+  /** the names that an object has had */
+  readonly names: Set<string> | undefined;
   /** the name of its value that comes next, or its index as text */
   name: string;
 }
@@ -106,7 +106,8 @@ function walk(text: string, wanted: readonly string[]): Walked {
     }
     const sign = text[cursor.at];
     if (sign === "{" || sign === "[") {
-      open.push({ close: sign === "{" ? "}" : "]", count: 0, name: "", names: new Set() });
+      const [close, names] = sign === "{" ? (["}", new Set<string>()] as const) : (["]", undefined] as const);
+      open.push({ close, count: 0, name: "", names });
       cursor.at += 1;
     } else if (sign === '"') passString(cursor);
     else if (!pass(cursor, SCALAR)) cursor.expected = "a value";
@@ -137,9 +138,9 @@ function toValue(cursor: Cursor, inside: Open, open: readonly Open[]): boolean {
   if (!passString(cursor)) return false;
   const name = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
   inside.name = name;
-  if (inside.names.has(name))
+  if (inside.names?.has(name) === true)
     cursor.repeated ??= { path: open.map((one) => one.name).reduce(pointerTo, ""), name, offset: start };
-  inside.names.add(name);
+  inside.names?.add(name);
   pass(cursor, BLANK);
   if (cursor.text[cursor.at] !== ":") return fail(cursor, "a colon");
   cursor.at += 1;
