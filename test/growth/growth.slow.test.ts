@@ -6,9 +6,6 @@
 import { describe, expect, it } from "vitest";
 import {
   bathState,
-  brewPh,
-  brewStrength,
-  checkBrew,
   checkKnowledge,
   checkLedger,
   checkLog,
@@ -21,7 +18,6 @@ import {
   fitTemperatureLaw,
   learn,
   mergeKnowledge,
-  mixingSteps,
   predict,
   readRunNotes,
   remainingTime,
@@ -30,7 +26,6 @@ import {
   temperatureFactor,
   tidyRuns,
   type Baseline,
-  type DeveloperBrew,
   type DevelopmentRun,
   type LearnedKnowledge,
   type CharacteristicCurve,
@@ -88,15 +83,6 @@ const runsOf = (count: number): readonly DevelopmentRun[] =>
 const start = startKnowledge(known);
 /** Knowledge from a store: nothing of its fit is remembered. */
 const stored = (count: number): LearnedKnowledge => structuredClone(learn(start, runsOf(count)));
-const spooned = (count: number): DeveloperBrew => ({
-  volumeMl: 100_000,
-  ingredients: Array.from({ length: count }, (_, i) => ({
-    ingredient: (["soda-anhydrous", "instant-coffee", "ascorbic-acid"] as const)[i % 3]!,
-    massG: 0.5,
-    spoons: 0.1,
-    spoonMl: 5,
-  })),
-});
 const ledgerOf = (count: number): BathLedger => ({
   volumeMl: 1000,
   mixedAtH: 0,
@@ -130,10 +116,6 @@ const rows: readonly Row[] = [
   row("predict, runs", stored, (one) => predict(one, { temperatureC: 17 })),
   row("mergeKnowledge, runs", stored, (one) => mergeKnowledge(one, one)),
   row("readRunNotes, rows", notesOf, (notes) => readRunNotes(notes)),
-  row("brewPh, spooned ingredients", spooned, brewPh),
-  row("brewStrength, spooned ingredients", spooned, (brew) => brewStrength(brew, brew)),
-  row("checkBrew, spooned ingredients", spooned, (brew) => checkBrew(brew)),
-  row("mixingSteps, spooned ingredients", spooned, mixingSteps),
   row("equivalentTime, readings", logOf, (log) => equivalentTime(log, 20)),
   row("remainingTime, readings", logOf, (log) => remainingTime({ log, targetS: 540, referenceC: 20 })),
   row("compensate, readings", logOf, (temperatureC) => compensate(known, { temperatureC })),
