@@ -34,6 +34,13 @@ export function departedSd({ beside, further = [] }: Departed): number {
   return Math.hypot(beside, ...further.map(({ slope }) => slope));
 }
 
+/** Whether a place lies between the first and the last that runs taught. */
+export function taughtBetween(departures: readonly Departure[] | undefined, at: number): boolean {
+  const first = departures?.[0];
+  const last = departures?.at(-1);
+  return first !== undefined && last !== undefined && at >= first.at && at <= last.at;
+}
+
 /** A learned walk, ready to be asked. */
 export type ReadyWalk = ((from: number, to: number) => Departed) & {
   /** the names of all its numbers */

@@ -1,20 +1,11 @@
 import { frozen } from "./frozen.js";
-
-/** Deeper data are no laws: they are kept as they are. */
-const DEEPEST = 20;
+import { plainCopy } from "./plainCopy.js";
 
 /**
  * A frozen copy of plain data, for what is read again at a later call: what its owner changes afterwards
- * changes no answer.
+ * changes no answer. Anything else is returned as it is, to be refused where it is read.
  */
 export function kept<T>(value: T): T {
-  return frozen(copied(value, 0));
-}
-
-function copied<T>(value: T, depth: number): T {
-  if (typeof value !== "object" || value === null || depth > DEEPEST) return value;
-  if (Array.isArray(value)) return value.map((one: unknown) => copied(one, depth + 1)) as T;
-  return Object.fromEntries(
-    Object.entries(value).map(([field, one]) => [field, copied(one, depth + 1)]),
-  ) as T;
+  const copy = plainCopy(value) as T | undefined;
+  return copy === undefined ? value : frozen(copy);
 }

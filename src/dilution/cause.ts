@@ -4,6 +4,7 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { claimed, type Cause, type Effect } from "../core/cause.js";
 import { makeCaution } from "../core/cautionTexts.js";
+import { taughtBetween } from "../core/departures.js";
 import { inRange } from "../core/guards.js";
 import { farSentence, outsideTableSentence } from "../core/text.js";
 import {
@@ -48,34 +49,17 @@ function dilutionCautions(law: ReadyDilutionLaw, from: number, to: number): read
     return isOutside(law, from) || isOutside(law, to)
       ? [makeCaution(outsideTableSentence, "outside-table", "warn", { data: { cause: "dilution" } })]
       : NONE;
-  const data = { cause: "dilution" } as const;
-  const waterParts = Math.expm1(-to);
-  if (to < from && isPast(waterParts, WEAKEST_PARTS))
-    return [
-      makeCaution(farSentence, "far-extrapolation", "stop", {
-        quantity: "ratio",
-        limit: WEAKEST_PARTS,
-        actual: waterParts,
-        data,
-      }),
-    ];
-  const ratio = Math.exp(Math.abs(to - from));
-  if (!isPast(ratio, FAR_RATIO)) return NONE;
-  return [
-    makeCaution(farSentence, "far-extrapolation", "warn", {
-      quantity: "ratio",
-      limit: FAR_RATIO,
-      actual: ratio,
-      data,
-    }),
-  ];
+  const far = (severity: "warn" | "stop", limit: number, actual: number): readonly Caution[] => {
+    const figures = { quantity: "ratio", limit, actual, data: { cause: "dilution" } } as const;
+    return isPast(actual, limit) ? [makeCaution(farSentence, "far-extrapolation", severity, figures)] : NONE;
+  };
+  const weak = to < from ? far("stop", WEAKEST_PARTS, Math.expm1(-to)) : NONE;
+  return weak.length > 0 ? weak : far("warn", FAR_RATIO, Math.exp(Math.abs(to - from)));
 }
 
 /** Whether a dilution lies outside the rows of a table, and outside what runs taught of it. */
-function isOutside({ table, departures = [] }: ReadyTableLaw, logC: number): boolean {
-  const [first, last] = [departures[0]?.at ?? Infinity, departures.at(-1)?.at ?? -Infinity];
-  return table.outside(-logC) && !(logC >= first && logC <= last);
-}
+const isOutside = ({ table, departures }: ReadyTableLaw, logC: number): boolean =>
+  table.outside(-logC) && !taughtBetween(departures, logC);
 
 /** The effect of going from one ln(concentration) to another. */
 export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number): Effect {

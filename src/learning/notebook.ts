@@ -2,11 +2,10 @@
  * A notebook of runs in one fixed order, so that whoever learned what first makes no
  * difference.
  */
-import { frozen } from "../core/frozen.js";
 import { arrayOf, isShortText, notOneOf, refuse } from "../core/guards.js";
+import { kept } from "../core/kept.js";
 import { onlyFields } from "../core/onlyFields.js";
 import { ordered } from "../core/ordered.js";
-import { plainCopy } from "../core/plainCopy.js";
 import { plainData } from "../core/plainData.js";
 import { isoDate, notAfter } from "../quantities/isoDate.js";
 import { everything, type Learning } from "./learning.js";
@@ -61,12 +60,12 @@ export function entryOf(at: string, given: unknown, fields: readonly string[] = 
 
 /** A frozen copy of a run with the own fields of the caller; throws where one is not plain data. */
 function ownCopy(at: string, run: DevelopmentRun): DevelopmentRun {
-  const copy = plainCopy(run) as DevelopmentRun | undefined;
-  if (copy !== undefined) return frozen(copy);
+  const copy = kept(run);
+  if (copy !== run) return copy;
   for (const field of Object.keys(run)) {
     const value = (run as unknown as Readonly<Record<string, unknown>>)[field];
-    const kept = field.startsWith("x-") ? value !== undefined : typeof value === "object";
-    if (kept) plainData(`${at}/${field}`, value);
+    const stored = field.startsWith("x-") ? value !== undefined : typeof value === "object";
+    if (stored) plainData(`${at}/${field}`, value);
   }
   // What is no number is refused where it is read.
   return run;

@@ -3,7 +3,7 @@
  */
 import { maybeMinutes } from "../compensate/outcomeCautions.js";
 import type { Caution } from "../core/caution.js";
-import { bathCautions, FAHRENHEIT_ABOVE_C } from "../temperature/temperatureCautions.js";
+import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { oddRuns } from "./oddRuns.js";
 import { storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
@@ -15,9 +15,7 @@ export function oddKnowledge(at: string, knowledge: LearnedKnowledge): readonly 
   const path = "/knowledge/prior/baseline";
   return [
     ...maybeMinutes(`${path}/timeS`, timeS),
-    ...(temperatureC > FAHRENHEIT_ABOVE_C
-      ? bathCautions(temperatureC, false, false, `${path}/temperatureC`)
-      : []),
+    ...fahrenheitCautions(temperatureC, `${path}/temperatureC`),
     ...oddRuns(at, prior, storedEntries(at, knowledge)),
   ];
 }

@@ -4,7 +4,7 @@
 import type { Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { compensateSentences } from "../compensate/text.js";
-import { FAHRENHEIT_ABOVE_C, temperatureCautions } from "../temperature/temperatureCautions.js";
+import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { fitNotebook } from "./fitNotebook.js";
 import { everything } from "./learning.js";
 import type { Entry } from "./notebook.js";
@@ -30,8 +30,8 @@ export function oddRuns(at: string, prior: KnowledgePrior, entries: readonly Ent
   const { asked, model, regression, logTime } = fitNotebook(`${at}/prior`, everything, prior, [], runs);
   return entries.flatMap(({ run, at: place }, i): readonly Caution[] => {
     const path = `/knowledge${place.slice(at.length)}`;
-    if (run.temperatureC > FAHRENHEIT_ABOVE_C)
-      return temperatureCautions(run.temperatureC).map((one) => ({ ...one, path: `${path}/temperatureC` }));
+    const fahrenheit = fahrenheitCautions(run.temperatureC, `${path}/temperatureC`);
+    if (fahrenheit.length > 0) return fahrenheit;
     const { outcome, timeS } = run;
     const said = readOutcome(place, timeS, outcome);
     const read = asked[i];

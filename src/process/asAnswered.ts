@@ -3,7 +3,7 @@
  */
 import { agitationInterval, type Agitation } from "../agitation/agitation.js";
 import type { Conditions } from "../compensate/types.js";
-import type { Caution } from "../core/caution.js";
+import { isPast, type Caution } from "../core/caution.js";
 import { arrayOf, plainObject } from "../core/guards.js";
 import { readDilution, logConcentration, type Dilution } from "../dilution/dilution.js";
 import { formatDilution } from "../dilution/formatDilution.js";
@@ -30,8 +30,7 @@ const FIELDS: Readonly<Record<"temperatureC" | "dilution" | "agitation", Answere
     cause: "temperature",
     taken: (side) => pourInC(side as Conditions["temperatureC"]),
     // A temperature that is no number is refused by the plan.
-    differ: (_, answered, planned) =>
-      Math.abs((answered as number) - (planned as number)) > ALIKE_C * (1 + 1e-9),
+    differ: (_, answered, planned) => isPast(Math.abs((answered as number) - (planned as number)), ALIKE_C),
     said: (side) => side as number,
   },
   dilution: {

@@ -2,6 +2,7 @@
  * Temperature as a cause: the bath's temperature in °C on each side.
  */
 import type { Caution } from "../core/caution.js";
+import { taughtBetween } from "../core/departures.js";
 import { claimed, type Cause, type Effect, type KnownBath } from "../core/cause.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { farSentence, outsideTableSentence } from "../core/text.js";
@@ -83,10 +84,8 @@ export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: 
 }
 
 /** Whether a temperature lies outside the rows of a table, and outside what runs taught of it. */
-function isOutside({ table, departures = [] }: ReadyTableLaw, temperatureC: number): boolean {
-  const [first, last] = [departures[0]?.at ?? Infinity, departures.at(-1)?.at ?? -Infinity];
-  return table.outside(inverseKelvin(temperatureC)) && !(temperatureC >= first && temperatureC <= last);
-}
+const isOutside = ({ table, departures }: ReadyTableLaw, temperatureC: number): boolean =>
+  table.outside(inverseKelvin(temperatureC)) && !taughtBetween(departures, temperatureC);
 
 /** The cautions about a bath at one temperature, against the known one; `path` is where it was given. */
 export function temperatureChangeCautions(

@@ -6,7 +6,7 @@ import type { Caution } from "../core/caution.js";
 import { TABLE_ROW_LOG_SD } from "../core/curve.js";
 import { Z90 } from "../core/estimate.js";
 import { GAS_CONSTANT_KJ, inverseKelvin, type TemperatureLaw, type TemperatureRow } from "./law.js";
-import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
+import { FAHRENHEIT_ABOVE_C, fahrenheitCautions } from "./temperatureCautions.js";
 
 /** Activation energies that were ever published for development, kJ/mol. */
 export const USUAL_ENERGY_KJ: readonly [low: number, high: number] = [20, 110];
@@ -64,9 +64,7 @@ export function fahrenheitTable(path: string, law: TemperatureLaw): readonly Cau
   if (law.kind !== "table") return [];
   const i = fahrenheitRow(law.rows);
   const row = law.rows[i];
-  return row === undefined
-    ? []
-    : bathCautions(row.temperatureC, false, false, `${path}/rows/${i}/temperatureC`);
+  return row === undefined ? [] : fahrenheitCautions(row.temperatureC, `${path}/rows/${i}/temperatureC`);
 }
 
 /** The activation energy of a law, kJ/mol, and half the 90 % interval that printed rows leave open. */
