@@ -64,6 +64,13 @@ export type AgeLaw =
 const DAY_H = 24;
 const SLOWING_H = 25;
 
+/** The spreads of laws that state none: see {@link AgeLaw}. */
+const HALF_LIFE_SD_LOG = 0.3;
+const SD_PER_DAY = 0.08;
+const SD_PER_ROOT_H = 0.1;
+/** Within its life a bath works as when fresh, good to this in ln(time) over the whole of it (assumed). */
+const LIFE_LOG_SD = 0.1;
+
 /**
  * The age term of a bath that slows with the root of its age, per unit of `perRootH`: √ageH, held after 25 h.
  */
@@ -148,7 +155,7 @@ export function ageEffect(law: AgeLaw, fromH: number, toH: number): Effect {
   const differenceH = toH - fromH;
   if (law.kind === "half-life") {
     const rate = Math.LN2 / law.halfLifeH;
-    const sd = law.sdRatePerH ?? (law.sdLog ?? 0.3) * rate;
+    const sd = law.sdRatePerH ?? (law.sdLog ?? HALF_LIFE_SD_LOG) * rate;
     return { log: rate * differenceH, slope: differenceH, sd, beside: 0 };
   }
   if (law.kind !== "life") {
@@ -157,15 +164,17 @@ export function ageEffect(law: AgeLaw, fromH: number, toH: number): Effect {
     const slope = shape(toH) - shape(fromH);
     const log = (speeding ? law.perDay : law.perRootH) * slope;
     // A law that no run has taught has the spread of no law at every age.
-    const coversH = coveredAge(law);
-    if (law.runs === 0)
-      return { log, slope: 0, sd: 0, beside: unknownAgeLogSd(differenceH, law.coversH ?? DAY_H) };
+    if (law.runs === 0) {
+      const coversH = law.coversH ?? coveredAge(undefined);
+      return { log, slope: 0, sd: 0, beside: unknownAgeLogSd(differenceH, coversH) };
+    }
     // Past its first day the number of such a law tells nothing.
     const endH = speeding ? DAY_H : SLOWING_H;
-    const beside = unknownAgeLogSd(Math.max(endH, toH) - Math.max(endH, fromH), coversH);
-    return { log, slope, sd: (speeding ? law.sdPerDay : law.sdPerRootH) ?? (speeding ? 0.08 : 0.1), beside };
+    const beside = unknownAgeLogSd(Math.max(endH, toH) - Math.max(endH, fromH), coveredAge(law));
+    const sd = speeding ? (law.sdPerDay ?? SD_PER_DAY) : (law.sdPerRootH ?? SD_PER_ROOT_H);
+    return { log, slope, sd, beside };
   }
-  return { log: 0, slope: 0, sd: 0, beside: (0.1 * Math.abs(differenceH)) / law.lifeH };
+  return { log: 0, slope: 0, sd: 0, beside: (LIFE_LOG_SD * Math.abs(differenceH)) / law.lifeH };
 }
 
 /**

@@ -177,7 +177,7 @@ export const handMutants = [
   mutant(
     "the spread of a life by the whole age, not by the difference",
     "age/law",
-    "(0.1 * Math.abs(differenceH)) / law.lifeH",
+    "(LIFE_LOG_SD * Math.abs(differenceH)) / law.lifeH",
     "(0.1 * toH) / law.lifeH",
   ),
   mutant(
