@@ -69,7 +69,7 @@ export function bathVerdict(bath: VerdictBath): BathVerdict {
   const causes: string[] = [];
   if (use === undefined && usedCm2PerL !== undefined && usedCm2PerL > 0) causes.push("use");
   if (lawless) causes.push("age");
-  // Of a bath that is merely too old to be known nobody can say that it is spent.
+  // A bath that is only too old to be known may still work.
   const discard = cautions.some(({ code, severity }) => severity === "stop" && code !== "age-unknown");
   const slow = !discard && isPast(factor, SHOWS);
   const unknown = old || lawless || (usedCm2PerL === undefined && ageH === undefined);
@@ -90,7 +90,13 @@ function estimated(bath: VerdictBath): number | undefined {
   const { brew, family, leastMlPerRoll, material, dilution, use } = bath;
   // The same in each litre, whatever there is of it. Each field is checked here, used or not.
   const { capacityCm2PerL } = capacityOf(WHERE, {
-    ...{ volumeMl: 1000, brew, family, leastMlPerRoll, material, dilution, use },
+    volumeMl: 1000,
+    brew,
+    family,
+    leastMlPerRoll,
+    material,
+    dilution,
+    use,
   });
   const said = brew !== undefined || family !== undefined || leastMlPerRoll !== undefined;
   return said ? capacityCm2PerL : undefined;

@@ -6,7 +6,7 @@ import { isInputError } from "../core/errors.js";
 /**
  * The law of age that a brew brings along: it lives as long as its make-up lets expect.
  *
- * @param brew - none where the bath is none
+ * @param brew - left out for a bath of another kind
  * @param knownAgeH - the age that a known time is for, h: one from a bath older than the life contradicts it,
  * and no law is taken
  */

@@ -35,7 +35,7 @@ const SILVER_G_PER_M2: Readonly<Record<BrewMaterial, number>> = { film: 5, plate
 /** The kinds of material that a brew, a plan or a recipe can be for. */
 export const brewMaterials: readonly BrewMaterial[] = /* @__PURE__ */ namesOf(SILVER_G_PER_M2);
 
-/** Returns a material; throws when it is none. */
+/** Returns a material; throws for anything else. */
 export function brewMaterial(at: string, material: unknown): BrewMaterial {
   if (material !== "film" && material !== "plate" && material !== "paper")
     notOneOf(at, brewMaterials, material);

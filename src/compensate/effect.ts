@@ -17,8 +17,8 @@ export interface EffectOfCause {
  *
  * @param cause - the name of the cause: `"temperature"`, `"dilution"`, `"agitation"`, `"use"`, `"age"`,
  * `"strength"`, `"contrast"` or `"push"`; or `"interaction"`, what temperature and dilution do together: each
- * side is then `{ temperatureC, dilution }`, and the number counts without the bound that `compensate` sets
- * it
+ * side is then `{ temperatureC, dilution }`. `compensate` bounds what the two do together; here they are not
+ * bounded
  * @param from - the known side, in the form that a baseline has it: °C, `"1+9"`, `{ everyS }`, cm²/l, h, ...
  * @param to - today's side, in the same form
  * @param law - the law of the cause; the generic one when left out

@@ -183,15 +183,8 @@ export function unreadCautions(
   const standing = [...ofBaseline, ...ofKnowledge];
   return (conditions, named) => {
     // As many fields as were read: there is no other.
-    if (fieldsOf(conditions) === named) return standing;
+    if (Object.keys(conditions).length === named) return standing;
     const ofConditions = unreadFields("/conditions", conditions, fields.conditions);
     return ofConditions.length === 0 ? standing : [...ofBaseline, ...ofConditions, ...ofKnowledge];
   };
-}
-
-/** How many fields an object has: no list of them is made. */
-function fieldsOf(given: object): number {
-  let count = 0;
-  for (const field in given) if (typeof field === "string") count += 1;
-  return count;
 }

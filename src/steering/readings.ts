@@ -23,7 +23,7 @@ export const unreadInReading = (path: string, reading: unknown): readonly Cautio
 /** More fields than so many are not named. */
 const MOST_NAMED = 50;
 
-/** The fields of a log's readings that are not read: a change of the bath that is misspelt is none. */
+/** The fields of a log's readings that are not read: a misspelt `changed` would change nothing. */
 export function unreadInLog(path: string, log: readonly unknown[]): readonly Caution[] {
   const unread: Caution[] = [];
   for (let i = 0; i < log.length && unread.length < MOST_NAMED; i += 1)
