@@ -138,7 +138,7 @@ export function growthOf(at: string, { growth }: Knowledge): GrowthLaw | undefin
 
 /** What was read of a run, with what its outcome has in common with others. */
 function withShared(read: ReadConditions, said: Said): ReadConditions {
-  const shared = said.kind === "value" ? said.shared : undefined;
+  const { shared } = said;
   return shared === undefined ? read : { ...read, marks: { ...read.marks, shared } };
 }
 

@@ -9,6 +9,7 @@ import { expectedSpread } from "./expectedSpread.js";
 import type { NotebookFit } from "./fitNotebook.js";
 import { everything, type Learning } from "./learning.js";
 import type { ModelRow } from "./model.js";
+import { EYE_SHARED } from "./readOutcome.js";
 import { storedFit } from "./stored.js";
 import { noPlaceText } from "./text.js";
 import type { LearnedKnowledge, TestCandidate } from "./types.js";
@@ -101,7 +102,8 @@ export function rankedTests<Candidate extends TestCandidate>(
     const { timeS = predictedS, outcomeLogSd } = candidate;
     positive(where, timeS, 1e9, "timeS", "/timeS");
     if (outcomeLogSd !== undefined) positive(where, outcomeLogSd, 3, undefined, "/outcomeLogSd");
-    const planned = { row: found.row, off: Math.log(predictedS / timeS), outcomeLogSd };
+    const row = outcomeLogSd === undefined ? seenByEye(fit, found.row) : found.row;
+    const planned = { row, off: Math.log(predictedS / timeS), outcomeLogSd };
     const left = untaught.filter(({ numbers }) => !touches(found.row, numbers));
     const before = left.reduce((sum, { more }) => sum + more, variance + wanted.beside);
     const expectedLogSd = expectedSpread(fit.regression, { row: wanted, variance: before }, planned, noise);
@@ -112,6 +114,15 @@ export function rankedTests<Candidate extends TestCandidate>(
     return { ...made, stockMl: volumeMl * Math.exp(logConcentration(readDilution("", dilution))) };
   });
   return ranked.sort((a, b) => a.expectedLogSd - b.expectedLogSd);
+}
+
+/** The row of a test that is judged by the eye that judged the runs. */
+function seenByEye({ model }: NotebookFit, row: Row): Row {
+  const { parameter, slope } = EYE_SHARED;
+  const known = model.numbers.some((one) => one.parameter === parameter);
+  return known
+    ? { ...row, slopes: [...row.slopes, EYE_SHARED] }
+    : { ...row, beside: row.beside + slope * slope };
 }
 
 /** Refuses a change of which no run can teach anything, as a push: no test would make it better known. */

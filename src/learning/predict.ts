@@ -24,7 +24,7 @@ import type { LearnedKnowledge } from "./types.js";
  * const start = startKnowledge({ timeS: 510, temperatureC: 20 });
  * predict(start, { temperatureC: 20 }).highS // => 708.7
  * const known = learn(start, [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" } }]);
- * predict(known, { temperatureC: 20 }).highS // => 616.1
+ * predict(known, { temperatureC: 20 }).highS // => 617.8
  * ```
  */
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {

@@ -2,6 +2,7 @@
  * From the trade's ways of judging a negative to what it says of ln(right time): a value, or a window.
  */
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import type { Slope } from "../core/row.js";
 import { contrastEffect } from "../contrast/cause.js";
 import type { GrowthLaw } from "../contrast/growth.js";
 import { onlyFields } from "../core/onlyFields.js";
@@ -16,6 +17,13 @@ export const HALF_STEP: number = Math.log(PER_STEP) / 2;
 
 /** An eye draws the limit of a window anew each time, 7 % in time (an assumption of this package). */
 export const EYE_LOG_SD = 0.07;
+
+/**
+ * All its limits lie too high or too low by 3 % in time (an assumption of this package): however many
+ * negatives it has judged, it is off alike. Where windows overlap, this also keeps runs of one time from
+ * telling too much.
+ */
+export const EYE_SHARED: Slope = { parameter: "eye", slope: 0.03 };
 
 /**
  * A correction that is named as a number is known to 10 %, the least change worth making (common practice).
@@ -147,7 +155,7 @@ function stepsOff(at: string, given: number, shift: number, half: number, logSd:
   const log = given + shift;
   const sd = Math.hypot(EYE_LOG_SD, EYE_SHARE * shift);
   return logSd === undefined
-    ? { kind: "window", low: log - half, high: log + half, log, sd }
+    ? { kind: "window", low: log - half, high: log + half, log, sd, shared: EYE_SHARED }
     : value(at, log, sd, logSd);
 }
 
@@ -155,7 +163,7 @@ function stepsOff(at: string, given: number, shift: number, half: number, logSd:
 function beyond(given: number, sign: number): Said {
   const edge = given + (sign * HALF_STEP) / 2;
   const [low, high] = sign > 0 ? [edge, Infinity] : [-Infinity, edge];
-  return { kind: "window", low, high, log: given + sign * FIRST_THIN, sd: EYE_LOG_SD };
+  return { kind: "window", low, high, log: given + sign * FIRST_THIN, sd: EYE_LOG_SD, shared: EYE_SHARED };
 }
 
 type Grown = Extract<RunOutcome, { readonly wanted: number }>;

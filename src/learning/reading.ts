@@ -10,8 +10,8 @@ export interface ValueSaid {
   readonly shared?: Slope;
 }
 
-/** The standard deviation of a value in all: its own noise and what it shares. */
-export function wholeSd({ sd, shared }: ValueSaid): number {
+/** The standard deviation of the noise of a reading in all: its own, and what it shares. */
+export function wholeSd({ sd, shared }: Said): number {
   return shared === undefined ? sd : Math.hypot(sd, shared.slope);
 }
 
@@ -26,6 +26,8 @@ export interface WindowSaid {
   readonly log: number;
   /** standard deviation of the eye's noise */
   readonly sd: number;
+  /** what is wrong alike in all windows of one eye, as of a value */
+  readonly shared?: Slope;
 }
 
 /** A value or a window. */

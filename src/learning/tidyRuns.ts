@@ -132,7 +132,7 @@ function valueOf(said: Said, fitted: number): readonly [log: number, logSd: numb
   if (said.kind === "value") return [said.log, wholeSd(said)];
   const { low, high } = said;
   if (!Number.isFinite(high - low)) return [fitted < low ? low : fitted > high ? high : NaN, NaN];
-  return [said.log, Math.hypot(said.sd, (said.high - said.low) / Math.sqrt(12))];
+  return [said.log, Math.hypot(wholeSd(said), (said.high - said.low) / Math.sqrt(12))];
 }
 
 /** A number as it is, and nothing for one that could not be worked out or is past all numbers. */

@@ -32,6 +32,42 @@ const runs = (count: number, more: (i: number) => Partial<DevelopmentRun>): Deve
   }));
 const day = (i: number): string => `2024-05-${String(i + 1).padStart(2, "0")}`;
 
+describe("runs that one eye judged", () => {
+  const good = (count: number): LearnedKnowledge =>
+    learn(
+      start,
+      runs(count, () => ({ outcome: { kind: "good" } })),
+    );
+  it("leave what the eye is off for good: 3 %", () => {
+    expect(spread(good(80))).toBeGreaterThan(0.03);
+    // 9 % is the window's own standard deviation, (ln 1.4)/√12, with the 7 % of each judgement.
+    expect(spread(good(80))).toBeLessThan(Math.hypot(0.03, Math.log(1.4) / Math.sqrt(12 * 8)));
+  });
+  it("are off by as much again under other conditions", () => {
+    const known = learn(start, [
+      ...runs(8, () => ({ outcome: { kind: "good" } })),
+      ...runs(8, (i) => ({
+        id: `cold ${i}`,
+        timeS: 900,
+        temperatureC: 14,
+        outcome: { kind: "steps", steps: -0.5 },
+      })),
+    ]);
+    // What the eye is off cancels in the ratio of the two times.
+    const [warm, cold] = [predict(known, {}), predict(known, { temperatureC: 14 })];
+    expect(known.parameters.map(({ parameter }) => parameter)).toContain("eye");
+    expect(spread(known)).toBeGreaterThan(0.03);
+    expect(cold.timeS).toBeGreaterThan(warm.timeS);
+  });
+  it("of a value with its own spread are not the eye's", () => {
+    const names = learn(
+      start,
+      runs(3, () => ({})),
+    ).parameters.map(({ parameter }) => parameter);
+    expect(names).not.toContain("eye");
+  });
+});
+
 describe("runs of one day", () => {
   it("leave what their session is off: 4 %", () => {
     const oneDay = learn(

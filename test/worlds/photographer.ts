@@ -33,6 +33,8 @@ export interface Ways {
   readonly undatedShare?: number;
   /** develops for the predicted time, rather than for one that is 15 % off at random */
   readonly confirms?: boolean;
+  /** keeps to the starting conditions, and to one time, which is 15 % off at random */
+  readonly keeps?: boolean;
   /** asks about any dilution, not only about those of the runs */
   readonly asksNew?: boolean;
   /** so many runs are made in one session, which is off by its own, standard deviation in ln(time) */
@@ -71,13 +73,16 @@ export function photographer(random: Random, ways: Ways): Photographer {
   let sessionOff = 0;
   const { session = { runs: 1, sd: 0 } } = ways;
   const { runs = USUAL_C, questions = USUAL_C } = ways.temperatures ?? {};
-  const draw = ([low, high]: Range): Where => ({
+  const habit = 0.15 * (ways.keeps ? random.normal() : 0);
+  const { temperatureC, dilution, agitation } = ways.start;
+  const drawAny = ([low, high]: Range): Where => ({
     temperatureC: low + (high - low) * random.uniform(),
     dilution: random.pick(dilutions),
     agitation: { everyS: random.pick(intervals) },
     usedCm2PerL: random.uniform() < 0.5 ? 0 : 3000 * random.uniform(),
     ageH: random.uniform() < 0.5 ? 0 : 6 * random.uniform(),
   });
+  const draw = ways.keeps ? () => ({ temperatureC, dilution, agitation, usedCm2PerL: 0, ageH: 0 }) : drawAny;
   return {
     run(predictS) {
       if (drift && made > 0) moved += drift.step * (drift.kind === "steady" ? sign : random.normal());
@@ -90,7 +95,9 @@ export function photographer(random: Random, ways: Ways): Photographer {
         ? right + PRINTED_LOG_SD * random.normal()
         : ways.confirms
           ? Math.log(predictS(where))
-          : right + 0.15 * random.normal();
+          : ways.keeps
+            ? nature(where) + habit
+            : right + 0.15 * random.normal();
       const noted = ways.dated && random.uniform() >= (ways.undatedShare ?? 0);
       const date = new Date(Date.UTC(2020, 0, 1 + Math.floor(made / session.runs)))
         .toISOString()

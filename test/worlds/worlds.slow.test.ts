@@ -15,7 +15,7 @@ import { beyond, START, worlds, type World } from "./worlds.js";
 const subject = { startKnowledge, learn, predict };
 const figures = worlds.map((world) => ({ world, rows: measure(subject, world, 300) }));
 const missing = beyond.map((world) => ({ world, rows: measure(subject, world, 300) }));
-const named = (name: string) => figures.find(({ world }) => world.name === name)!.rows;
+const called = (name: string) => figures.find(({ world }) => world.name === name)!;
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
@@ -40,18 +40,22 @@ describe.each([...figures, ...missing].map(({ world, rows }) => [world.name, wor
 );
 
 describe("the world drawn from the model's own priors", () => {
-  it.each(named("as assumed"))("after $runs runs holds 86 to 94 % and 44 to 56 %", ({ ninety, fifty }) => {
-    expect(ninety).toBeGreaterThanOrEqual(0.86);
-    expect(ninety).toBeLessThanOrEqual(0.94);
-    expect(fifty).toBeGreaterThanOrEqual(0.44);
-    expect(fifty).toBeLessThanOrEqual(0.56);
-  });
+  // Three hundred photographers leave ± 2.4 % about a share: too coarse for limits of 4 % about another.
+  it.each(measure(subject, called("as assumed").world, 3000))(
+    "after $runs runs holds 86 to 94 % and 44 to 56 %",
+    ({ ninety, fifty }) => {
+      expect(ninety).toBeGreaterThanOrEqual(0.86);
+      expect(ninety).toBeLessThanOrEqual(0.94);
+      expect(fifty).toBeGreaterThanOrEqual(0.44);
+      expect(fifty).toBeLessThanOrEqual(0.56);
+    },
+  );
 });
 
 describe("the interval score against that of a plain regression", () => {
   it("in the tame world costs at most a quarter at 5 runs, half at 40, and 90 % with dates", () => {
-    const [few, , many] = named("tame");
-    const [fewDated, , manyDated] = named("tame, dated");
+    const [few, , many] = called("tame").rows;
+    const [fewDated, , manyDated] = called("tame, dated").rows;
     expect(few!.score / PLAIN_REGRESSION.tame[0]).toBeLessThan(1.25);
     expect(many!.score / PLAIN_REGRESSION.tame[2]).toBeLessThan(1.5);
     expect(fewDated!.score / PLAIN_REGRESSION.tameDated[0]).toBeLessThan(1.25);

@@ -101,6 +101,9 @@ const coldWorld = (nature: Partial<Nature>, least?: World["least"]): Making => (
   ...(least && { least }),
 });
 
+/** All runs under the same conditions, for one time. */
+const ONE_RECIPE = (): Partial<Ways> => ({ keeps: true });
+
 /** One degree at 20 °C in ln(time). */
 const DEGREE = 0.085;
 
@@ -114,6 +117,9 @@ export const worlds: readonly World[] = [
   world("half steps", { eye: (random) => stepping(random, 0.5) }),
   world("good or whole steps", { eye: (random) => stepping(random, 1) }),
   world("thin, good, dense", { eye: naming }),
+  world("half steps, one recipe", { eye: (random) => stepping(random, 0.5), ways: ONE_RECIPE }),
+  world("good or whole steps, one recipe", { eye: (random) => stepping(random, 1), ways: ONE_RECIPE }),
+  world("thin, good, dense, one recipe", { eye: naming, ways: ONE_RECIPE }),
   world("one run in ten off by two", {
     ways: (random) => ({
       slip: () => (random.uniform() < 0.1 ? (random.uniform() < 0.5 ? Math.LN2 : -Math.LN2) : 0),
@@ -191,7 +197,7 @@ const COLD: readonly (readonly [cold: number, warm: number, least: World["least"
  * two in a hundred, and no promise.
  */
 export const beyond: readonly World[] = [
-  ...confirming([0.2, 0.25], (tolerance) => (tolerance < 0.25 ? [0.75, 0.33] : [0.58, 0.24])),
+  ...confirming([0.2, 0.25], (tolerance) => (tolerance < 0.25 ? [0.82, 0.41] : [0.71, 0.34])),
   ...COLD.map(([cold, warm, least]) =>
     world(
       `energy of ${cold} below 18 °C, ${warm} above`,
