@@ -1,8 +1,10 @@
 import { causes } from "../causes.js";
+import { marks } from "../compensate/marks.js";
 import type { Conditions } from "../compensate/types.js";
 import { logSdOf, type AnyCause } from "../core/cause.js";
 import type { Row } from "../core/row.js";
-import { arrayOf, plainObject, positive, refuse } from "../core/guards.js";
+import { arrayOf, positive, refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { knownFieldText } from "../core/text.js";
 import { logConcentration, readDilution } from "../dilution/dilution.js";
 import { expectedSpread } from "./expectedSpread.js";
@@ -34,12 +36,13 @@ export interface RankedTest<Candidate extends TestCandidate = TestCandidate> {
  *
  * @param knowledge - from `startKnowledge` or `learn`
  * @param candidates - tests that could be made: their conditions, each optional, `timeS` to give,
- * `outcomeLogSd` (above 0 to 3) and `volumeMl` of bath; what is left out is as in the baseline
+ * `outcomeLogSd` (above 0 to 3) and `volumeMl` of bath; what is left out is as in the baseline. Fields of
+ * your own begin with "x-"
  * @param question - the conditions of the negative to come
  * @returns the candidates in order of the expected spread, with what each costs; those of one spread stay in
  * their order
  * @throws TypeError or RangeError for knowledge and conditions as `learn` does, and a RangeError for a
- * candidate or a question without a row in the model
+ * candidate or a question without a row in the model, or with a field that is not read
  *
  * @remarks The knowledge is worked out anew from its prior and its runs, with the dilutions and intervals of
  * candidates and question among those of the runs. In closed form: the variance after is that before, less
@@ -67,6 +70,9 @@ export function nextTest<Candidate extends TestCandidate>(
   return rankedTests("nextTest", everything, knowledge, candidates, question);
 }
 
+/** The fields of a candidate besides its conditions. */
+const TEST_FIELDS = ["timeS", "outcomeLogSd", "volumeMl"];
+
 /** The same for any list of what runs can teach; `at` is the name of the function that was called. */
 export function rankedTests<Candidate extends TestCandidate>(
   at: string,
@@ -77,9 +83,12 @@ export function rankedTests<Candidate extends TestCandidate>(
 ): readonly RankedTest<Candidate>[] {
   arrayOf(`${at}/candidates`, candidates, 0);
   const places = [`${at}/question`, ...candidates.map((_, i) => `${at}/candidates/${i}`)];
+  const fields = [...(causes as readonly AnyCause[]), ...learning.causes.map(({ cause }) => cause), ...marks];
+  const conditionFields = [...new Set(fields.map(({ field }): string => field))];
   const asked = [question, ...candidates].map((each, i) => {
     const where = places[i] as string;
-    return [where, plainObject(where, each)] as const;
+    const known = i === 0 ? conditionFields : [...conditionFields, ...TEST_FIELDS];
+    return [where, onlyFields(where, each, known)] as const;
   });
   const fit = storedFit(`${at}/knowledge`, knowledge, asked, learning);
   for (const [where, conditions] of asked) refuseUntaught(where, conditions, knowledge, learning);

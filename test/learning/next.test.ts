@@ -163,8 +163,8 @@ describe("nextTest", () => {
   });
   it("keeps the order of equals", () => {
     const twins = [
-      { temperatureC: 15, note: 1 },
-      { temperatureC: 15, note: 2 },
+      { "temperatureC": 15, "x-note": 1 },
+      { "temperatureC": 15, "x-note": 2 },
     ];
     expect(nextTest(stated, twins, { temperatureC: 15 }).map(({ candidate }) => candidate)).toEqual(twins);
   });
