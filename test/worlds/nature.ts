@@ -27,6 +27,8 @@ export interface Nature {
   readonly colderKJ?: Spread;
   /** random walk in ln(concentration), standard deviation over one unit */
   readonly dilutionWalk: number;
+  /** use multiplies as often as it adds */
+  readonly useCompounds?: boolean;
   /** the same along the agitation curve */
   readonly agitationWalk: number;
   /** time follows a power of the interval between agitations instead of the curve */
@@ -34,6 +36,8 @@ export interface Nature {
 }
 
 const GAS_KJ = 8.314462618e-3;
+/** A roll of film, cm²: 80 square inches. */
+const ROLL = 516.128;
 
 /** ln(parts in all/parts of stock): how far a bath is diluted. */
 export function diluted(dilution: string): number {
@@ -96,6 +100,7 @@ export function drawNature(random: Random, nature: Nature, start: Start): (where
   const exponent = Math.max(0, draw(nature.exponent));
   const loss = Math.max(0, draw(nature.loss));
   const use = Math.max(0, draw(nature.use));
+  const adds = !nature.useCompounds || random.uniform() < 0.5;
   const age = draw(nature.age);
   const pair = draw(nature.pair);
   const from = { dilution: diluted(start.dilution), agitation: stale(start.agitation.everyS) };
@@ -120,7 +125,8 @@ export function drawNature(random: Random, nature: Nature, start: Start): (where
       (power === undefined
         ? loss * (curve - from.agitation) + swerve(curve)
         : power * Math.log(agitation.everyS / start.agitation.everyS)) +
-      (use / 0.08) * Math.log(1 + (0.08 * usedCm2PerL) / 516.128) +
+      (use / 0.08) *
+        (adds ? Math.log(1 + (0.08 * usedCm2PerL) / ROLL) : (usedCm2PerL / ROLL) * Math.log(1.08)) +
       age * (ageH / 24) ** 1.5
     );
   };

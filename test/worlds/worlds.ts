@@ -139,6 +139,7 @@ export const worlds: readonly World[] = [
   world("agitation by a power", { nature: { agitationPower: [0.18, 0.05] } }),
   world("dilution that walks", { nature: { dilutionWalk: 0.25 } }),
   world("energy that changes in the cold", coldWorld({ temperatureWalk: 0, colderKJ: [0, 14] })),
+  world("use that multiplies for half of them", { nature: { useCompounds: true } }),
   world("interaction", { nature: { pair: [-25, 20] } }),
   world("drift 1 %, random", { drift: { step: 0.01, kind: "random" } }),
   world("drift 2 %, random", { drift: { step: 0.02, kind: "random" } }),
