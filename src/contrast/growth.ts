@@ -72,6 +72,11 @@ export function limitSd({ gammaInfinity, sd }: GrowthLaw): number {
   return sd?.gammaInfinity ?? gammaInfinity / 10;
 }
 
+/** How ln of the time that gives a gradient runs with the gradient, below the limit of a checked law. */
+export function logTimePerGamma(law: GrowthLaw, gamma: number): number {
+  return 1 / (law.ratePerS * (law.gammaInfinity - gamma) * timeOfGamma(law, gamma));
+}
+
 /** The time of development that gives a gradient below the limit of a checked law. */
 export function timeOfGamma({ gammaInfinity, ratePerS, appearanceS }: GrowthLaw, gamma: number): number {
   const left = gammaInfinity - gamma;

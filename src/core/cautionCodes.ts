@@ -13,6 +13,7 @@ const CODES = [
   "law-unusual",
   "unknown-field",
   "outside-table",
+  "wrong-way",
   "far-extrapolation",
   "stand",
   "long-interval",

@@ -41,6 +41,11 @@ export interface CautionData {
     /** whose table it is */
     readonly cause: "temperature" | "dilution";
   };
+  /** a law by which a colder or a weaker bath is the faster one */
+  readonly "wrong-way": {
+    /** whose law it is */
+    readonly cause: "temperature" | "dilution";
+  };
   /** far from the known time */
   readonly "far-extrapolation": {
     /** what is far from it */

@@ -7,8 +7,11 @@ export interface Unknown {
   readonly parameter: string;
   /** its standard deviation before the first reading */
   readonly sd: number;
-  /** its variance is learned too, with `sd` as the first guess: Student's t with one degree of freedom */
-  readonly tail?: "student";
+  /**
+   * its variance is learned too, with `sd` as the first guess: `"student"`, t with one degree of freedom;
+   * `"open"`, no less than `sd`, and more where the readings contradict it
+   */
+  readonly tail?: "student" | "open";
 }
 
 /** How ln(time) moves with one number. */

@@ -31,6 +31,12 @@ export const outsideTableSentence: Pick<CautionSentences, "outside-table"> = {
     `A ${cause} lies outside the table. The last slope of the table is carried on.`,
 };
 
+export const wrongWaySentence: Pick<CautionSentences, "wrong-way"> = {
+  "wrong-way": ({ data: { cause } }) =>
+    `The ${cause === "temperature" ? "colder" : "weaker"} bath comes out faster here, as no developer works. ` +
+    "Check rows and runs: are thin and dense mixed up?",
+};
+
 export const farSentence: Pick<CautionSentences, "far-extrapolation"> = {
   "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
     cause === "temperature"

@@ -7,6 +7,7 @@ import { makeCaution } from "../core/cautionTexts.js";
 import { taughtBetween } from "../core/departures.js";
 import { inRange } from "../core/guards.js";
 import { farSentence, outsideTableSentence } from "../core/text.js";
+import { orWrongWay } from "../core/orWrongWay.js";
 import {
   checkedDilutionLaw,
   GIVEN_EXPONENT_SD,
@@ -31,7 +32,8 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   effect: dilutionEffect,
   logAt: (law, from) =>
     law.kind === "table" || law.walk !== undefined ? undefined : (to) => law.exponent * (from - to),
-  cautions: dilutionCautions,
+  cautions: (law, from, to, { log }) =>
+    orWrongWay(dilutionCautions(law, from, to), "dilution", to - from, log),
 };
 
 /** Printed tables of one developer reach from 1+25 to 1+100, which is four times the concentration. */

@@ -86,7 +86,7 @@ function far({ model, held }: NotebookFit, parameters: readonly LearnedParameter
     const data = { parameter: one.parameter, cause: one.cause };
     if (held.atBound.includes(j)) return [say("held-at-limit", "warn", { path, data })];
     // A trend may lie any number of its first standard deviations off: it has a sentence of its own.
-    if (!(Math.abs(actual) > FAR) || model.numbers[j]?.tail !== undefined) return [];
+    if (!(Math.abs(actual) > FAR) || model.numbers[j]?.tail === "student") return [];
     const quantity = "standardDeviations";
     return [say("far-from-known", "warn", { path, quantity, limit: FAR, actual, data })];
   });

@@ -4,8 +4,6 @@
 import { causes } from "../causes.js";
 import { baselineFactor } from "../compensate/rows.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
-import { contrastCause } from "../contrast/cause.js";
-import type { GrowthLaw } from "../contrast/growth.js";
 import type { AnyCause } from "../core/cause.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
@@ -24,7 +22,7 @@ import {
   type ReadConditions,
 } from "./model.js";
 import type { Entry } from "./notebook.js";
-import { readOutcome } from "./readOutcome.js";
+import { growthOf, readOutcome } from "./readOutcome.js";
 import { saidFrom, type Reading, type Said } from "./reading.js";
 import { fitRegression, type Regression } from "./regression.js";
 import type { KnowledgePrior, SetAsideReason } from "./types.js";
@@ -129,11 +127,6 @@ export function fitNotebook(
       logBase + log,
     );
   return { ground, asked, model, regression, fitted, reasons, held, logTime };
-}
-
-/** The law of growth of contrast that is known, checked. */
-export function growthOf(at: string, { growth }: Knowledge): GrowthLaw | undefined {
-  return growth === undefined ? undefined : contrastCause.check(`${at}/laws/growth`, growth);
 }
 
 /** What was read of a run, with what its outcome has in common with others. */

@@ -151,7 +151,9 @@ export function modelOf(
   others: readonly ReadConditions[],
 ): Model {
   const all = [...runs, ...others];
-  const numbers: ModelNumber[] = [{ ...baseNumber, parameter: BASE, cause: BASE, value: 0, asked: true }];
+  const numbers: ModelNumber[] = [
+    { ...baseNumber, parameter: BASE, cause: BASE, value: 0, asked: true, tail: "open" },
+  ];
   const add = (cause: string, placed: PlacedLearnable): PlacedLearnable => {
     for (const one of placed.parameters) numbers.push({ ...one, cause, asked: true });
     return placed;

@@ -143,9 +143,10 @@ function refuseUntaught(
 ): void {
   const known = prior.baseline as unknown as Readonly<Record<string, unknown>>;
   const values = learning.causes.map(({ cause }) => cause.field);
-  for (const { field } of causes as readonly AnyCause[]) {
+  for (const { field, start } of causes as readonly AnyCause[]) {
     const given = conditions[field];
-    if (given === undefined || given === known[field] || values.includes(field)) continue;
+    const unchanged = given === undefined || given === known[field] || given === start;
+    if (unchanged || values.includes(field)) continue;
     refuse(`${where}/${field}`, "known-field", knownFieldText, { values }, field, "not-one-of");
   }
 }

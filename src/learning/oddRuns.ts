@@ -8,7 +8,7 @@ import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { fitNotebook } from "./fitNotebook.js";
 import { everything } from "./learning.js";
 import type { Entry } from "./notebook.js";
-import { readOutcome } from "./readOutcome.js";
+import { growthOf, readOutcome } from "./readOutcome.js";
 import type { KnowledgePrior } from "./types.js";
 
 /** A run may be so far from the prior by things that no law covers, in ln(time). */
@@ -28,12 +28,13 @@ const MINUTE = Math.log(60);
 export function oddRuns(at: string, prior: KnowledgePrior, entries: readonly Entry[]): readonly Caution[] {
   const runs = entries.map(({ run, at: place }) => [place, run] as const);
   const { asked, model, regression, logTime } = fitNotebook(`${at}/prior`, everything, prior, [], runs);
+  const growth = growthOf(`${at}/prior`, prior.laws);
   return entries.flatMap(({ run, at: place }, i): readonly Caution[] => {
     const path = `/knowledge${place.slice(at.length)}`;
     const fahrenheit = fahrenheitCautions(run.temperatureC, `${path}/temperatureC`);
     if (fahrenheit.length > 0) return fahrenheit;
     const { outcome, timeS } = run;
-    const said = readOutcome(place, timeS, outcome);
+    const said = readOutcome(place, timeS, outcome, growth);
     const read = asked[i];
     // A time of appearance does not rest on the time that was given.
     if (typeof said === "string" || outcome.kind === "appearance") return [];

@@ -3,8 +3,9 @@
  */
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import type { Slope } from "../core/row.js";
-import { contrastEffect } from "../contrast/cause.js";
-import type { GrowthLaw } from "../contrast/growth.js";
+import type { Knowledge } from "../compensate/types.js";
+import { contrastCause, contrastEffect } from "../contrast/cause.js";
+import { logTimePerGamma, type GrowthLaw } from "../contrast/growth.js";
 import { onlyFields } from "../core/onlyFields.js";
 import type { Said, ValueSaid } from "./reading.js";
 import type { RunOutcome } from "./types.js";
@@ -59,7 +60,7 @@ const FACTOR_LOG_SD = 0.15;
 const LEAST_LOG_SD = 1e-3;
 
 /** What a run's outcome says of ln(right time); or, for a run that says nothing of it, why. */
-export type OutcomeSays = Said | "failed" | "fogged";
+export type OutcomeSays = Said | "failed" | "fogged" | "past-growth";
 
 /** Reads one kind of outcome; `given` is ln of the time given. */
 type Read<Kind extends RunOutcome["kind"]> = (
@@ -136,6 +137,11 @@ export function readOutcome(
   return read(outcome as RunOutcome, at, given, growth);
 }
 
+/** The law of growth of contrast that is known, checked. */
+export function growthOf(at: string, { growth }: Knowledge): GrowthLaw | undefined {
+  return growth === undefined ? undefined : contrastCause.check(`${at}/laws/growth`, growth);
+}
+
 /** A value, with the outcome's own spread where it has one. */
 function value(at: string, log: number, sd: number, logSd: number | undefined): ValueSaid {
   const own = logSd === undefined ? sd : positive(at, logSd, 3, undefined, "/logSd");
@@ -168,7 +174,7 @@ function beyond(given: number, sign: number): Said {
 
 type Grown = Extract<RunOutcome, { readonly wanted: number }>;
 
-/** What is wanted against what was measured, by the law of growth where it is known and reaches both. */
+/** What is wanted against what was measured, by the law of growth where it is known; nothing past its limit. */
 function byGrowth(
   at: string,
   given: number,
@@ -176,16 +182,20 @@ function byGrowth(
   measured: number,
   { wanted, sd = 0.05, logSd }: Grown,
   law?: GrowthLaw,
-): Said {
+): Said | "past-growth" {
   const found = positive(at, measured, 10, field === "gamma" ? "gamma" : "density", `/${field}`);
   const aim = positive(at, wanted, 10, undefined, "/wanted");
-  const reading = positive(at, sd, 3, undefined, "/sd") / found / GROWTH_EXPONENT;
-  let shift = Math.log(aim / found) / GROWTH_EXPONENT;
-  let alike = GROWTH_SHARE * shift;
-  if (law !== undefined && Math.max(aim, found) < law.gammaInfinity) {
-    const { log, beside } = contrastEffect(law, found, aim);
-    shift = log;
-    alike = Math.sign(log) * beside;
+  const off = positive(at, sd, 3, undefined, "/sd");
+  const said = (shift: number, reading: number, alike: number): ValueSaid => {
+    const whole = Math.hypot(reading, alike);
+    const read = value(at, given + shift, whole, logSd);
+    return sharing(read, "growth", (read.sd * alike) / whole);
+  };
+  if (law === undefined) {
+    const shift = Math.log(aim / found) / GROWTH_EXPONENT;
+    return said(shift, off / found / GROWTH_EXPONENT, GROWTH_SHARE * shift);
   }
-  return sharing(value(at, given + shift, Math.hypot(reading, alike), logSd), "growth", alike);
+  if (Math.max(aim, found) >= law.gammaInfinity) return "past-growth";
+  const { log, beside } = contrastEffect(law, found, aim);
+  return said(log, off * logTimePerGamma(law, found), Math.sign(log) * beside);
 }

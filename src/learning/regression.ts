@@ -1,7 +1,7 @@
 import type { Row, Unknown } from "../core/row.js";
 import { covarianceOf, meanAlong, posteriorOf, varianceAlong, type Normal } from "./normalEquations.js";
 import type { Reading } from "./reading.js";
-import { matchWindow, setValueVariance, siteOf, weighValue, type Site } from "./site.js";
+import { HOLD_FROM, matchWindow, setValueVariance, siteOf, weighValue, type Site } from "./site.js";
 import { sparseRows, type SparseRow } from "./sparseRow.js";
 
 /** What a fit gives. Everything is asked for by name or by row. */
@@ -34,8 +34,11 @@ export interface Scaled {
   readonly covariance: readonly (readonly number[])[];
 }
 
-/** More rounds move nothing that matters; damped from the fourth on. */
-const ROUNDS = 8;
+/** Most notebooks settle in eight rounds; one wild run that claims to be exact takes twenty. */
+const MOST_ROUNDS = 24;
+/** A fit has settled when no number moves by more than this of its first standard deviation, nor the scatter. */
+const SETTLED = 1e-4;
+/** Windows go only part of their way from the fourth round on, so that they do not swing. */
 const FREE_ROUNDS = 3;
 const DAMPED = 0.7;
 
@@ -44,6 +47,13 @@ const DAMPED = 0.7;
  * their own scatter. Eight would hold 84 % where four holds 89 %, in a notebook with botched runs.
  */
 const SCATTER_READINGS = 4;
+
+/**
+ * Where the readings lie so many standard deviations from what was known of an `"open"` number, that of both
+ * counted, it was known less well than was said, so badly that they do not lie farther (an assumption of this
+ * package): a first run that is far off is as likely right as the guess that it contradicts.
+ */
+const OPEN_FROM = 1.5;
 
 /**
  * Readings of unknown noise follow Student's t. Of n degrees of freedom it has n/(n − 2) times the variance
@@ -64,7 +74,8 @@ const DOUBT = 2;
  * Σe²)/(2 + n), e² being what each reading shows of it: its mean under a scaled inverse chi-square prior of
  * four degrees of freedom. It needs a reading: before the first, scatter is 1. The variance
  * of an unknown with tail `"student"` is (sd² + the mean of its square)/2: an inverse-gamma prior with one
- * degree of freedom.
+ * degree of freedom. Where noise is estimated, that of one with tail `"open"` is (m/1.5)² − v where this is
+ * more than sd²: m and v are the mean and variance that the readings alone give it.
  */
 export function fitRegression(
   unknowns: readonly Unknown[],
@@ -76,20 +87,39 @@ export function fitRegression(
   const sites = readings.map((reading) => siteOf(reading, toSparse(reading.row)));
   let precisions = unknowns.map(() => 1);
   let scatter = 1;
+  let before: Normal | undefined;
+  let moved = Infinity;
   for (let round = 1; ; round += 1) {
     for (const site of sites)
       if (site.said.kind === "value") setValueVariance(site, site.said, scatter, stated);
     const normal = posteriorOf(precisions, sites);
-    if (round === ROUNDS || sites.length === 0) return regression(unknowns, toSparse, normal, sites, scatter);
-    precisions = unknowns.map(({ tail }, i) => (tail === "student" ? 2 / (1 + square(normal, i)) : 1));
+    const settled = moved < SETTLED && before !== undefined && furthest(before, normal) < SETTLED;
+    if (settled || round === MOST_ROUNDS || sites.length === 0)
+      return regression(unknowns, toSparse, normal, sites, scatter);
+    before = normal;
+    precisions = unknowns.map(({ tail }, i) => precisionBy(tail, precisions[i] as number, normal, i, stated));
     const share = round <= FREE_ROUNDS ? 1 : DAMPED;
-    let squares = SCATTER_READINGS;
     for (const site of sites) {
       judge(site, normal, scatter, share, stated);
-      squares += site.square;
     }
+    const squares = squaresOf(sites);
+    const last = scatter;
     if (!stated) scatter = Math.sqrt(squares / (SCATTER_READINGS - DOUBT + sites.length));
+    moved = Math.abs(scatter / last - 1);
   }
+}
+
+/**
+ * What the readings show of scatter², with the stated noise: one that is far off shows no more than two
+ * standard deviations of what the others do.
+ */
+function squaresOf(sites: readonly Site[]): number {
+  const all = sites.reduce((sum, { square }) => sum + square, SCATTER_READINGS);
+  const others = SCATTER_READINGS + sites.length - 1;
+  return sites.reduce(
+    (sum, { square }) => sum + Math.min(square, (HOLD_FROM ** 2 * (all - square)) / others),
+    SCATTER_READINGS,
+  );
 }
 
 /** Lets a reading know what the fit of a round says of it. */
@@ -97,8 +127,36 @@ function judge(site: Site, normal: Normal, scatter: number, share: number, state
   const { said, row } = site;
   const mean = meanAlong(normal.mean, row);
   const variance = varianceAlong(normal, row);
-  if (said.kind === "window") matchWindow(site, said, scatter, share, mean, variance);
+  if (said.kind === "window") matchWindow(site, said, scatter, share, mean, variance, stated);
   else if (!stated) weighValue(site, said, scatter, mean, variance);
+}
+
+/**
+ * How well a number is known before the first reading: as stated, but for two kinds. Where what the readings
+ * say of an `"open"` one is too far from what was known, this is taken to be known so badly that it is not.
+ */
+function precisionBy(
+  tail: Unknown["tail"],
+  before: number,
+  normal: Normal,
+  i: number,
+  stated: boolean,
+): number {
+  if (tail === "student") return 2 / (1 + square(normal, i));
+  if (tail !== "open" || stated) return 1;
+  const whole = 1 / (normal.covariance[i * normal.mean.length + i] as number);
+  const read = whole - before;
+  if (!(read > 0)) return 1;
+  const mean = ((normal.mean[i] as number) * whole) / read;
+  return 1 / Math.max(1, (mean / OPEN_FROM) ** 2 - 1 / read);
+}
+
+/** By how much the mean of any number has moved. */
+function furthest(before: Normal, { mean }: Normal): number {
+  let most = 0;
+  for (let i = 0; i < mean.length; i += 1)
+    most = Math.max(most, Math.abs((mean[i] as number) - (before.mean[i] as number)));
+  return most;
 }
 
 /** The mean of a scaled number's square. */

@@ -1,6 +1,6 @@
 /*
  * A reading as the rounds of a fit see it: what it is taken for, which each round betters. Changed in place,
- * since a notebook has a thousand of them and eight rounds.
+ * since a notebook has a thousand of them and a fit has a dozen rounds.
  */
 import { REPEAT_LOG_SD } from "../core/estimate.js";
 import type { Reading, Said, ValueSaid, WindowSaid } from "./reading.js";
@@ -16,14 +16,14 @@ export interface Site {
   /** ln(time) that the row should come to, and the variance of that */
   value: number;
   variance: number;
-  /** 1, or less for a value that disagrees with the others */
+  /** 1, or less for a reading that disagrees with the others */
   weight: number;
   /** its share in the estimate of scatter²: on average scatter² itself */
   square: number;
 }
 
 /** From so many standard deviations on a value is held back: 5 % of sound runs lie beyond. */
-const HOLD_FROM = 2;
+export const HOLD_FROM = 2;
 
 /** The first guess of a window's own variance, beside its eye's noise. */
 const FIRST_WINDOW_SD = 0.1;
@@ -75,6 +75,8 @@ export function weighValue(
  * Takes a window for the value that has the same effect: the mean and variance of the truncated normal, the
  * window's own last share taken out of the fit first. `share` below 1 goes only part of the way.
  *
+ * A window whose eye seems z standard deviations off, z above 2, has 1/weight of the variance, as a value has.
+ *
  * @param mean - what the fit says of the row, and `variance` of that; the window's own share is in it
  *
  * @remarks One site of expectation propagation: T. P. Minka, Expectation propagation for approximate Bayesian
@@ -88,11 +90,12 @@ export function matchWindow(
   share: number,
   mean: number,
   variance: number,
+  stated: boolean,
 ): void {
   const fitted = Math.max(LEAST_VARIANCE, variance);
   const others = 1 / Math.max(LEAST_VARIANCE, 1 / fitted - 1 / site.variance);
   const without = others * (mean / fitted - site.value / site.variance);
-  const noise = (said.sd * scatter) ** 2 + site.beside;
+  const noise = ((said.sd * scatter) ** 2 + site.beside) / site.weight;
   const total = others + noise;
   const { slope, curvature } = windowLikelihood(said.low, said.high, without, total);
   const now = share / Math.max(noise, 1 / curvature - others);
@@ -102,4 +105,5 @@ export function matchWindow(
   // The mean square of the eye's noise within the window, in units of what was stated.
   const own = (noise / total) * (1 - total * curvature + total * slope * slope) + others / total;
   site.square = scatter * scatter * own;
+  site.weight = stated ? 1 : Math.min(1, HOLD_FROM / Math.sqrt(own / site.weight));
 }

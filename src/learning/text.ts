@@ -27,6 +27,7 @@ export const setAsideTexts: Readonly<Record<SetAsideReason, string>> = {
   "stand": "compares stand development with agitation",
   "past-life": "has a bath that is older than its law goes",
   "maybe-fahrenheit": "has a temperature that may be in °F",
+  "past-growth": "has a gradient that its law of growth never reaches",
   "too-far": "is too far from the known time for the laws",
   "disagrees": "disagrees with the others beyond chance",
 };

@@ -169,7 +169,7 @@ export interface LearnedParameter {
 }
 
 /** Why a run was not fitted, or counts for less. */
-export type SetAsideReason = UnfitReason | "failed" | "fogged" | "too-far" | "disagrees";
+export type SetAsideReason = UnfitReason | "failed" | "fogged" | "past-growth" | "too-far" | "disagrees";
 
 /** A run that was kept and not fitted, or that counts for less: `run` is its place in `knowledge.runs`. */
 export interface SetAside {

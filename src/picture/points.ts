@@ -3,8 +3,9 @@
  */
 import type { Compensation, Conditions, Knowledge } from "../compensate/types.js";
 import { isInputError } from "../core/errors.js";
-import { readOutcome } from "../learning/readOutcome.js";
-import type { DevelopmentRun } from "../learning/types.js";
+import type { GrowthLaw } from "../contrast/growth.js";
+import { growthOf, readOutcome } from "../learning/readOutcome.js";
+import type { DevelopmentRun, LearnedKnowledge } from "../learning/types.js";
 import type { PicturePoint } from "./types.js";
 
 /** So many points at most: the last runs of a long notebook. */
@@ -27,20 +28,26 @@ export function tablePoints({ temperature }: Knowledge, { known }: Askers): read
 
 /** Own runs, each carried over from its bath to today's. */
 export function runPoints(at: string, knowledge: Knowledge, askers: Askers): readonly PicturePoint[] {
-  const { runs } = knowledge as { readonly runs?: readonly DevelopmentRun[] };
+  const { runs, prior } = knowledge as Partial<LearnedKnowledge>;
   if (!Array.isArray(runs)) return [];
+  const growth = prior === undefined ? undefined : growthOf(`${at}/prior`, prior.laws);
   const first = Math.max(0, runs.length - MOST_POINTS);
   return (runs as readonly DevelopmentRun[]).slice(first).flatMap((run, i) => {
-    const point = runPoint(`${at}/runs/${first + i}`, run, askers);
+    const point = runPoint(`${at}/runs/${first + i}`, run, askers, growth);
     return point === undefined ? [] : [point];
   });
 }
 
 /** A run that was only thin or dense tells no time, and neither does one that failed. */
-function runPoint(at: string, run: DevelopmentRun, { bath, any }: Askers): PicturePoint | undefined {
+function runPoint(
+  at: string,
+  run: DevelopmentRun,
+  { bath, any }: Askers,
+  growth: GrowthLaw | undefined,
+): PicturePoint | undefined {
   // What a run holds besides, its id or its date, changes no time.
   const { timeS, outcome, printed, ...conditions } = run;
-  const said = readOutcome(at, timeS, outcome);
+  const said = readOutcome(at, timeS, outcome, growth);
   if (typeof said === "string" || (said.kind === "window" && !Number.isFinite(said.high - said.low)))
     return undefined;
   const there = timeAt(any, conditions);

@@ -6,6 +6,7 @@ import { taughtBetween } from "../core/departures.js";
 import { claimed, type Cause, type Effect, type KnownBath } from "../core/cause.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { farSentence, outsideTableSentence } from "../core/text.js";
+import { orWrongWay } from "../core/orWrongWay.js";
 import { genericTemperatureLaw } from "./genericTemperatureLaw.js";
 import {
   bathTemperature,
@@ -52,7 +53,8 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
     const energy = law.activationEnergyKJPerMol;
     return (to) => energy * (inverseStep(from, to) / GAS_CONSTANT_KJ);
   },
-  cautions: (law, from, to, _effect, known, path) => temperatureChangeCautions(law, from, to, known, path),
+  cautions: (law, from, to, { log }, known, path) =>
+    orWrongWay(temperatureChangeCautions(law, from, to, known, path), "temperature", to - from, log),
 };
 
 /** The effect of going from one temperature to another. */

@@ -440,7 +440,7 @@ const derived = document<Omit<LearnedKnowledge, "schema" | "prior" | "runs">>(
     setAside: fc.array(
       fc.record({
         run: fc.nat({ max: 2 }),
-        reason: fc.constantFrom("failed", "fogged", "too-far", "disagrees"),
+        reason: fc.constantFrom("failed", "fogged", "past-growth", "too-far", "disagrees"),
         weight: within(0, 1),
       }),
       { maxLength: 2 },

@@ -286,7 +286,8 @@ describe("tidyRuns", () => {
       { timeS: 300, temperatureC: 20, outcome: { kind: "thin" } },
       { timeS: 600, temperatureC: 20, outcome: { kind: "thin" } },
     ];
-    const start = startKnowledge({ timeS: 510, temperatureC: 20, logSd: 0.001 });
+    const known = { timeS: 510, temperatureC: 20, logSd: 0.001 };
+    const start = startKnowledge(known, { noise: "stated" });
     const rows = tidyRuns(learn(start, runs));
     expect(rows.find(({ timeS }) => timeS === 300)).toMatchObject({ rightS: null, logResidual: null });
     // A quarter step, 1.4^(1/4), beyond 600 s.

@@ -177,11 +177,44 @@ describe("runs judged by their gradient", () => {
     expect(spread(known)).toBeGreaterThan(0.1);
   });
 
-  it("go by time^0.7 where the law does not reach, and leave what is alike in all", () => {
+  it("are set aside where the law never gets there", () => {
     const low = { ...growth, gammaInfinity: 0.65 };
-    const right = (laws: object): number =>
-      tidyRuns(learn(startKnowledge(baseline, { laws }), measured))[0]!.rightS as number;
-    expect(right({ growth: low })).toBeCloseTo(422.4 * (0.7 / 0.6) ** (1 / 0.7), 6);
+    const known = learn(startKnowledge(baseline, { laws: { growth: low } }), measured);
+    expect(known.setAside.map(({ reason }) => reason)).toEqual(measured.map(() => "past-growth"));
+    expect(tidyRuns(known)[0]).toMatchObject({ reason: "past-growth", rightS: null });
+  });
+  it("are known by the slope of the law: ever less toward its limit", () => {
+    // d ln(time)/dγ by differences of the published form, γ∞(1 − e^(−k(t − t0))).
+    const timeOf = (gamma: number): number =>
+      growth.appearanceS - Math.log(1 - gamma / growth.gammaInfinity) / growth.ratePerS;
+    const exact = { gammaInfinity: 0, ratePerS: 0, appearanceS: 0 };
+    for (const share of [0.5, 0.8, 0.95]) {
+      const gamma = share * growth.gammaInfinity;
+      const outcome = { kind: "gamma", gamma, wanted: gamma, sd: 0.01 } as const;
+      const laws = { growth: { ...growth, sd: exact } };
+      const known = learn(startKnowledge(baseline, { laws }), [{ ...measured[0]!, outcome }]);
+      const [row] = tidyRuns(known);
+      const slope = Math.log(timeOf(gamma + 1e-5) / timeOf(gamma - 1e-5)) / 2e-5;
+      expect(row!.logSd! / (0.01 * slope)).toBeCloseTo(1, 6);
+    }
+  });
+  it("share of a stated spread what they share of their own", () => {
+    const of = (outcome: DevelopmentRun["outcome"]): number =>
+      spread(
+        learn(
+          startKnowledge(baseline, { noise: "stated" }),
+          runs(30, () => ({ outcome })),
+        ),
+      );
+    const gamma = { kind: "gamma", gamma: 0.5, wanted: 0.6 } as const;
+    const stated = of({ ...gamma, logSd: 0.05 });
+    // Of 0.05/0.5/0.7 and a fifth of ln(0.6/0.5)/0.7, the second part is alike in all runs.
+    const [own, alike] = [0.05 / 0.5 / 0.7, (0.2 * Math.log(1.2)) / 0.7];
+    const whole = Math.hypot(own, alike);
+    const all = 0.05 * Math.hypot(alike / whole, own / whole / Math.sqrt(30));
+    expect(stated).toBeCloseTo(1 / Math.hypot(1 / all, 1 / 0.2), 3);
+  });
+  it("leave what is alike in all", () => {
     const many = runs(40, (i) => ({ ...measured[0], id: `run ${i}` }));
     // A fifth of the correction, ln(0.7/0.6)/0.7, is alike in all forty.
     const alike = (0.2 * Math.log(0.7 / 0.6)) / 0.7;

@@ -6,7 +6,12 @@ import { brewSentences } from "../../src/brew/text.js";
 import { compensateSentences } from "../../src/compensate/text.js";
 import { isoContrastSentence, nearLimitSentence } from "../../src/contrast/text.js";
 import type { CautionSentences } from "../../src/core/cautionTexts.js";
-import { farSentence, outsideTableSentence, unknownFieldSentence } from "../../src/core/text.js";
+import {
+  farSentence,
+  outsideTableSentence,
+  unknownFieldSentence,
+  wrongWaySentence,
+} from "../../src/core/text.js";
 import { driftSentences } from "../../src/drift/text.js";
 import { disagreeSentence, safelightSentences, strengthOutsideSentence } from "../../src/inspection/text.js";
 import { learningSentences } from "../../src/learning/text.js";
@@ -37,4 +42,5 @@ export const englishSentences: CautionSentences = {
   ...strengthOutsideSentence,
   ...temperatureSentences,
   ...unknownFieldSentence,
+  ...wrongWaySentence,
 };

@@ -54,6 +54,20 @@ const rows = [
   { temperatureC: 22, timeS: 500 },
 ];
 answer({}, { temperatureC: 26 }, { temperature: { kind: "table", rows } });
+answer(
+  {},
+  { dilution: "1+19" },
+  {
+    dilution: {
+      kind: "power",
+      exponent: 0.1,
+      departures: [
+        { at: -3, log: 0, sd: 0 },
+        { at: -2.3, log: 0.5, sd: 0.1 },
+      ],
+    },
+  },
+);
 const diluted = [
   { dilution: "1+9", timeS: 600 },
   { dilution: "1+14", timeS: 800 },

@@ -10,8 +10,8 @@ const MOST_SESSIONS = 24;
  * Runs of one day share a bath, a mixing and a thermometer: what one session is off, 0 ± 4 %, as a known time
  * repeats (common practice). Twelve strips of one evening tell little more of tomorrow than four do.
  *
- * @remarks A session older than the newest 24 has no number. Its n runs count with n − 1 times that variance
- * each, so that their mean is known as well as with one.
+ * @remarks A session older than the newest 24 has no number, and neither has one of a single run. Its n runs
+ * count with n times that variance each, which leaves the variance of one session in their mean.
  */
 export const sessionTerm: RunTerm = {
   name: "session",
@@ -27,8 +27,7 @@ export const sessionTerm: RunTerm = {
       run(marks: RunMarks): Row {
         const [day] = dayOf(marks);
         if (day === undefined) return NO_ROW;
-        const others = (counts.get(day) ?? 1) - 1;
-        return rows.get(day) ?? { slopes: [], beside: others * REPEAT_LOG_SD ** 2 };
+        return rows.get(day) ?? { slopes: [], beside: (counts.get(day) ?? 1) * REPEAT_LOG_SD ** 2 };
       },
       question: () => NO_ROW,
     };

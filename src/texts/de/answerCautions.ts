@@ -68,6 +68,9 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     `Das Feld „${field}“ wird nicht gelesen.${nearest === undefined ? "" : ` Ist ${nearest} gemeint?`}`,
   "outside-table": ({ data }) =>
     `${wort(causes, data.cause)} liegt außerhalb der Tabelle. Deren letzte Neigung gilt weiter.`,
+  "wrong-way": ({ data: { cause } }) =>
+    `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller, wie kein Entwickler. ` +
+    "Zeilen und Läufe prüfen: sind dünn und dicht vertauscht?",
   "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
     cause === "temperature"
       ? `${gradWeit(actual, unit)} von der Temperatur der bekannten Zeit entfernt, mehr als ` +

@@ -104,6 +104,7 @@ export const reasons: Readonly<Record<SetAsideReason, string>> = {
   "stand": "vergleicht Standentwicklung mit Bewegung",
   "past-life": "hat ein Bad, das älter ist, als sein Gesetz reicht",
   "maybe-fahrenheit": "hat eine Temperatur, die wohl in °F ist",
+  "past-growth": "hat einen Gradienten, den sein Gesetz des Wachstums nie erreicht",
   "too-far": "liegt für die Gesetze zu weit von der bekannten Zeit",
   "disagrees": "widerspricht den anderen über den Zufall hinaus",
 };
