@@ -16,6 +16,7 @@ import { keptMoving, pouredBath } from "./developmentCues.js";
 import { fixingTime } from "./fixingTime.js";
 import type { CueDraft, Draft } from "./layOut.js";
 import { toUpper, upByLength } from "./rounding.js";
+import { bySafelight } from "./text.js";
 import type { FixSetting } from "./types.js";
 
 /** What is known of a fixing bath at its own temperature. */
@@ -104,8 +105,9 @@ export function fixDraft(context: BathContext, fix: FixSetting): Draft {
 }
 
 /**
- * White light, and the look for clearing, once it is clear and half of the fixing is over. What lies is
- * opened when it is drained, in the last second of the step: fixer would run out.
+ * White light, and the look for clearing, once it is clear and half of the fixing is over (common practice).
+ * By a safelight the look comes first; where it is dark, the light is what one looks by. What lies is opened
+ * when it is drained, in the last second of the step: fixer would run out.
  */
 function lookCues(
   { handling, sensitization, material }: BathContext,
@@ -118,10 +120,13 @@ function lookCues(
   const { lies } = handbookHabits[vessel];
   if (clearS >= durationS - (lies ? 0 : drainS)) return [];
   const atS = lies ? Math.max(durationS - drainS, durationS - 1) : clearS;
-  const cues: CueDraft[] = [];
+  const seen = sensitization === undefined ? undefined : { sensitization };
   // What is closed has to be opened for the look, whatever light the material sees.
-  if (sensitization !== undefined || vessel !== "tray")
-    cues.push({ atS, do: "light-on", ...(sensitization !== undefined && { data: { sensitization } }) });
-  if (!paper) cues.push({ atS, do: "check-clear", data: { clearingS } });
-  return cues;
+  const lit: readonly CueDraft[] =
+    sensitization !== undefined || vessel !== "tray"
+      ? [{ atS, do: "light-on", ...(seen && { data: seen }) }]
+      : [];
+  if (paper) return lit;
+  const look: CueDraft = { atS, do: "check-clear", data: { clearingS, ...seen } };
+  return bySafelight(vessel, sensitization) ? [look, ...lit] : [...lit, look];
 }

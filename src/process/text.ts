@@ -9,6 +9,7 @@ import type { InputWanted } from "../core/errorRules.js";
 import { decimals, degrees, degreesApart, digits, isFigure } from "../core/digits.js";
 import { lengthText } from "../quantities/lengthText.js";
 import type { ProcessVessel } from "../handbook/process.js";
+import type { Sensitization } from "../inspection/safelightCautions.js";
 import type { PlanCue, ProcessMaterialName, StepName } from "./types.js";
 
 /** The codes of the cautions that this module writes. */
@@ -77,6 +78,10 @@ const LIGHTS = {
   "blue-sensitive": "amber or red light at most",
 } as const;
 
+/** Whether there is a safelight to look by: what is closed, sees all light or is not known has none. */
+export const bySafelight = (vessel: ProcessVessel, sensitization: Sensitization | undefined): boolean =>
+  vessel === "tray" && sensitization !== undefined && sensitization !== "panchromatic";
+
 /** The sentence of a cue. */
 export function cueText(
   cue: Omit<PlanCue, "atS" | "text">,
@@ -103,9 +108,13 @@ export function cueText(
     case "rinse":
       return durationS > 0 ? "Rinse in changed water. Keep it moving." : "Rinse in water.";
     case "check-clear":
-      return vessel === "drum"
-        ? "It should be clear. If not, pour the fixing bath in again and fix for as long again."
-        : "It should be clear by now. If not, wait until it is, then fix for as long again.";
+      if (vessel === "drum")
+        return "It should be clear. If not, pour the fixing bath in again and fix for as long again.";
+      return bySafelight(vessel, data.sensitization)
+        ? "It should be clear by now: look by the safelight, before white light goes on. " +
+            "If not, wait until it is, then fix for as long again."
+        : "It should be clear by now. If it is milky, keep it dark until it is clear, " +
+            "then fix for as long again.";
     case "fill":
       return "Fill with fresh water.";
     case "run-water":

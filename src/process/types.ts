@@ -175,7 +175,7 @@ export interface CueData {
   readonly temperatureC?: number;
   /** top-up: the volume to replace, ml */
   readonly volumeMl?: number;
-  /** light-off, light-on: what light the material sees, where the input says it */
+  /** light-off, light-on, check-clear: what light the material sees, where the input says it */
   readonly sensitization?: Sensitization;
 }
 

@@ -38,7 +38,7 @@ describe("a plan for the wall", () => {
       "  9:00 Invert the tank for 15 s.",
       "  10:00 Invert the tank for 5 s.",
       "  10:00 The lid may come off for a look.",
-      "  10:00 It should be clear by now. If not, wait until it is, then fix for as long again.",
+      "  10:00 It should be clear by now. If it is milky, keep it dark until it is clear, then fix for as long again.",
       "  10:50 Pour the fixing bath back into its bottle and drain: this takes 10 s.",
       "11:00 wash, 8:20 at 18.5 °C",
       "  11:00 Fill with fresh water.",

@@ -430,6 +430,33 @@ describe("what comes before and around the developer", () => {
   });
 });
 
+describe("the look for clearing", () => {
+  const look = (more: Partial<ProcessInput>): readonly string[] =>
+    stepOf(planProcess({ ...hut, ...more }), "fix")
+      .cues.filter((cue) => cue.do === "check-clear" || cue.do === "light-on")
+      .map(({ text }) => text.slice(0, 55));
+  // White light after half of the fixing: common practice. Milky material is not lit where one can look without.
+  it.each(["orthochromatic", "blue-sensitive"] as const)(
+    "of %s material comes before the light",
+    (sensitization) => {
+      expect(look({ vessel: "tray", sensitization })).toEqual([
+        "It should be clear by now: look by the safelight, befor",
+        "White light may go on.",
+      ]);
+    },
+  );
+  it("of material that lies in the dark needs the light", () => {
+    expect(look({ vessel: "tray", sensitization: "panchromatic" })).toEqual([
+      "White light may go on.",
+      "It should be clear by now. If it is milky, keep it dark",
+    ]);
+    expect(look({ sensitization: "orthochromatic" })).toEqual([
+      "The lid may come off for a look.",
+      "It should be clear by now. If it is milky, keep it dark",
+    ]);
+  });
+});
+
 describe("fixing", () => {
   const fixS = (input: Partial<ProcessInput>): number =>
     stepOf(planProcess({ ...hut, ...input }), "fix").durationS;

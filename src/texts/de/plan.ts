@@ -2,7 +2,7 @@
  * A plan in German.
  */
 import type { Sensitization } from "../../inspection/safelightCautions.js";
-import type { CuePlace } from "../../process/text.js";
+import { bySafelight, type CuePlace } from "../../process/text.js";
 import type { PlanCue, ProcessMaterialName, StepName } from "../../process/types.js";
 import { celsiusToFahrenheit } from "../../quantities/celsiusToFahrenheit.js";
 import { formatTime } from "../../quantities/formatTime.js";
@@ -94,9 +94,13 @@ function cue(
     case "rinse":
       return durationS > 0 ? "In gewechseltem Wasser spülen, dabei bewegen." : "Mit Wasser spülen.";
     case "check-clear":
-      return vessel === "drum"
-        ? "Es sollte klar sein. Sonst das Fixierbad wieder eingießen und noch einmal so lange fixieren."
-        : "Jetzt sollte es klar sein. Sonst warten, bis es klar ist, und noch einmal so lange fixieren.";
+      if (vessel === "drum")
+        return "Es sollte klar sein. Sonst das Fixierbad wieder eingießen und noch einmal so lange fixieren.";
+      return bySafelight(vessel, data.sensitization)
+        ? "Jetzt sollte es klar sein: beim Dunkelkammerlicht nachsehen, bevor weißes Licht angeht. " +
+            "Sonst warten, bis es klar ist, und noch einmal so lange fixieren."
+        : "Jetzt sollte es klar sein. Ist es noch milchig, bleibt es dunkel, bis es klar ist. " +
+            "Dann noch einmal so lange fixieren.";
     case "fill":
       return "Mit frischem Wasser füllen.";
     case "run-water":
