@@ -121,12 +121,8 @@ function lookCues(
   if (clearS >= durationS - (lies ? 0 : drainS)) return [];
   const atS = lies ? Math.max(durationS - drainS, durationS - 1) : clearS;
   const seen = sensitization === undefined ? undefined : { sensitization };
-  // What is closed has to be opened for the look, whatever light the material sees.
-  const lit: readonly CueDraft[] =
-    sensitization !== undefined || vessel !== "tray"
-      ? [{ atS, do: "light-on", ...(seen && { data: seen }) }]
-      : [];
-  if (paper) return lit;
+  const lit: CueDraft = { atS, do: "light-on", ...(seen && { data: seen }) };
+  if (paper) return [lit];
   const look: CueDraft = { atS, do: "check-clear", data: { clearingS, ...seen } };
-  return bySafelight(vessel, sensitization) ? [look, ...lit] : [...lit, look];
+  return bySafelight(vessel, sensitization) ? [look, lit] : [lit, look];
 }

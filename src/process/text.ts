@@ -124,11 +124,18 @@ export function cueText(
     case "hang-up":
       return "Hang it up to dry without rinsing.";
     case "light-off": {
+      if (inTray && data.sensitization === undefined)
+        return data.material === "paper"
+          ? "White light off: paper lies under the safelight that its maker names."
+          : "It is not said what light this material sees: keep it in complete darkness until it is fixed.";
       const light = LIGHTS[data.sensitization ?? "panchromatic"];
       return inTray ? `White light off: ${light}.` : `Loaded in ${light}: keep it closed.`;
     }
     case "light-on":
-      if (inTray) return "White light may go on.";
+      if (inTray)
+        return data.sensitization === undefined
+          ? "White light may go on: half of the fixing is over."
+          : "White light may go on.";
       return vessel === "drum" ? "The lid may come off." : "The lid may come off for a look.";
     case "top-up":
       return `Pour off ${ml(data.volumeMl)} of used developer and top up with as much fresh.`;

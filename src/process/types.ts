@@ -135,7 +135,10 @@ export interface ProcessInput extends ProcessMaterialFacts {
   readonly dilution?: Dilution | string | undefined;
   /** what the developing bath is, as far as it is known: for how much it can develop */
   readonly developer?: PlannedDeveloper | undefined;
-  /** what light the material sees: with it the plan says when the light goes off and on */
+  /**
+   * what light the material sees; when left out, material in a tray is kept in the dark until it is fixed,
+   * paper under its safelight
+   */
   readonly sensitization?: Sensitization | undefined;
   /** stop, fix, wash and wetting agent when left out */
   readonly baths?: ProcessBaths | undefined;
@@ -175,6 +178,8 @@ export interface CueData {
   readonly temperatureC?: number;
   /** top-up: the volume to replace, ml */
   readonly volumeMl?: number;
+  /** light-off: paper, where the input does not say what light it sees */
+  readonly material?: "paper";
   /** light-off, light-on, check-clear: what light the material sees, where the input says it */
   readonly sensitization?: Sensitization;
 }

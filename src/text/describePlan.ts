@@ -28,7 +28,7 @@ import { planTexts, type PlanTexts } from "./planTexts.js";
  * const plan = planProcess({ vessel: "tray", movement: "rock", timeS: 510, temperatureC: 20, baths });
  * const lines = describePlan(plan);
  * lines[0] // => "0:00 develop, 8:30 at 20.0 °C"
- * lines[2] // => "  0:00 Rock the tray, each side in turn, for 8:25."
+ * lines[3] // => "  0:00 Rock the tray, each side in turn, for 8:25."
  * ```
  */
 export function describePlan(

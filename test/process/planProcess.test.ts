@@ -410,9 +410,12 @@ describe("what comes before and around the developer", () => {
           .filter((cue) => cue.do.startsWith("light"))
           .map((cue) => [name, cue.atS - startS, cue.do, cue.data?.sensitization]),
       );
-    // A closed tank is opened for the look, whatever light the material sees; of a tray nothing is known.
+    // A closed tank is opened for the look, whatever light the material sees; what is open is kept dark.
     expect(lights({})).toEqual([["fix", 60, "light-on", undefined]]);
-    expect(lights({ vessel: "tray" })).toEqual([]);
+    expect(lights({ vessel: "tray" })).toEqual([
+      ["develop", 0, "light-off", undefined],
+      ["fix", 60, "light-on", undefined],
+    ]);
     expect(lights({ sensitization: "panchromatic" })).toEqual([
       ["develop", 0, "light-off", "panchromatic"],
       ["fix", 60, "light-on", "panchromatic"],
@@ -421,8 +424,19 @@ describe("what comes before and around the developer", () => {
     expect(lights({ sensitization: "orthochromatic", vessel: "tray", rest: true, baths })).toEqual([
       ["pre-soak", 0, "light-off", "orthochromatic"],
     ]);
-    const said = (vessel: ProcessInput["vessel"], sensitization: ProcessInput["sensitization"]): string =>
-      planProcess({ ...hut, vessel, sensitization }).steps[0]!.cues[0]!.text;
+    const said = (
+      vessel: ProcessInput["vessel"],
+      sensitization: ProcessInput["sensitization"],
+      more: Partial<ProcessInput> = {},
+    ): string => planProcess({ ...hut, vessel, sensitization, ...more }).steps[0]!.cues[0]!.text;
+    expect(said("tray", undefined, { pieces: 6 })).toBe(
+      "It is not said what light this material sees: keep it in complete darkness until it is fixed.",
+    );
+    // Paper under a safelight: common practice.
+    expect(said("tray", undefined, { material: "paper" })).toMatch(
+      /^White light off: paper lies under the safelight/,
+    );
+    expect(said("tank", undefined)).toBe("Pour in the developer.");
     const sentences = (["tank", "tray"] as const).flatMap((vessel) =>
       (["panchromatic", "orthochromatic", "blue-sensitive"] as const).map((one) => said(vessel, one)),
     );
@@ -516,7 +530,13 @@ describe("fixing", () => {
     expect(paper({}, { temperatureC: 14 }).sources.length).toBeGreaterThan(1);
     const done = (more: Partial<ProcessInput>): readonly unknown[] =>
       paper({}, more).cues.map((cue) => cue.do);
-    expect(paper({}).cues.map((cue) => cue.do)).toEqual(["pour-in", "agitate", "agitate", "pour-out"]);
+    expect(paper({}).cues.map((cue) => cue.do)).toEqual([
+      "pour-in",
+      "agitate",
+      "agitate",
+      "light-on",
+      "pour-out",
+    ]);
     expect(done({ sensitization: "blue-sensitive" })).toContain("light-on");
     expect(done({ sensitization: "blue-sensitive" })).not.toContain("check-clear");
   });

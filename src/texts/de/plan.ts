@@ -110,11 +110,19 @@ function cue(
     case "hang-up":
       return "Ohne Abspülen zum Trocknen aufhängen.";
     case "light-off": {
+      if (inTray && data.sensitization === undefined)
+        return data.material === "paper"
+          ? "Weißes Licht aus: Papier liegt bei dem Dunkelkammerlicht, das sein Hersteller nennt."
+          : "Es ist nicht gesagt, welches Licht dieses Material sieht: in völliger Dunkelheit halten, " +
+              "bis es fixiert ist.";
       const [alone, loaded] = lights[data.sensitization ?? "panchromatic"];
       return inTray ? `Weißes Licht aus: ${alone}.` : `Eingelegt ${loaded}: geschlossen halten.`;
     }
     case "light-on":
-      if (inTray) return "Weißes Licht darf an.";
+      if (inTray)
+        return data.sensitization === undefined
+          ? "Weißes Licht darf an: die halbe Zeit im Fixierbad ist um."
+          : "Weißes Licht darf an.";
       return vessel === "drum" ? "Der Deckel darf ab." : "Zum Nachsehen darf der Deckel ab.";
     case "top-up":
       return `${ml(data.volumeMl)} gebrauchten Entwickler abgießen und ebenso viel frischen zugeben.`;
