@@ -73,6 +73,12 @@ export const handbookHabits: Readonly<Record<ProcessVessel, VesselHabit>> = {
   },
 };
 
+/** Sheets that are shuffled go from the bottom to the top one by one: so long for each, s. */
+export const SHUFFLED: { readonly sheetS: number; readonly sources: readonly string[] } = {
+  sheetS: 5,
+  sources: [`a pass takes about 5 s a sheet ${MEMORY}`],
+};
+
 /** The vessels that `planProcess` takes. */
 export const vessels: readonly ProcessVessel[] = /* @__PURE__ */ namesOf(handbookHabits);
 

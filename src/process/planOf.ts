@@ -5,7 +5,7 @@ import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import { unreadFields } from "../core/pointer.js";
 import { arrayOf, inRange, notOneOf, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
 import { agitationInterval } from "../agitation/agitation.js";
-import { handbookBathS, handbookDrain, handbookHabits } from "../handbook/process.js";
+import { handbookBathS, handbookDrain, handbookHabits, SHUFFLED } from "../handbook/process.js";
 import { sensitizations, type Sensitization } from "../inspection/safelightCautions.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { asAnswered } from "./asAnswered.js";
@@ -145,7 +145,11 @@ function developDraft(where: string, timeS: number, { temperatureC, handling }: 
     durationS,
     temperatureC,
     cues: developmentCues(`${where}/agitation`, handling, durationS - drainS),
-    sources: [...handbookHabits[vessel].sources, ...handbookDrain[movement].sources],
+    sources: [
+      ...handbookHabits[vessel].sources,
+      ...(movement === "shuffle" ? SHUFFLED.sources : []),
+      ...handbookDrain[movement].sources,
+    ],
   };
 }
 

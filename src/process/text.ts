@@ -93,6 +93,7 @@ export function cueText(
   const move = (movement && MOVES[movement]?.[vessel]) ?? "Move it";
   switch (cue.do) {
     case "pour-in":
+      if (inTray && data.pieces !== undefined) return `Slide them into ${BATHS[step]}, one by one.`;
       return inTray ? `Slide it into ${BATHS[step]}.` : `Pour in ${BATHS[step]}.`;
     case "tap":
       return "Tap out the bubbles.";

@@ -178,6 +178,8 @@ export interface CueData {
   readonly temperatureC?: number;
   /** top-up: the volume to replace, ml */
   readonly volumeMl?: number;
+  /** pour-in: how many go into a tray one by one; missing where there is one */
+  readonly pieces?: number;
   /** light-off: paper, where the input does not say what light it sees */
   readonly material?: "paper";
   /** light-off, light-on, check-clear: what light the material sees, where the input says it */
@@ -280,6 +282,8 @@ export interface Handling {
   readonly movement: ProcessMovement;
   /** how often it is moved */
   readonly agitation: Agitation;
+  /** how many sheets or plates lie in a tray; missing where there is one */
+  readonly pieces?: number;
   /** time to pour out, s */
   readonly drainS: number;
   /** missing where the input has none */

@@ -3,9 +3,11 @@ import {
   clearingTimeAt,
   compensate,
   planProcess,
+  replaceDevelopment,
   type DeveloperBrew,
   type PlanCue,
   type ProcessInput,
+  type ProcessPlan,
   type ProcessStep,
   describePlan,
   bathCautions,
@@ -368,7 +370,9 @@ describe("agitation", () => {
   ])("%s", (_, more, movement, drainS, agitation) => {
     // Trays without pause: US Navy, NAVEDTRA 14209, p. 10-16; the rest: common practice.
     const { handling, steps } = planProcess({ ...hut, ...more });
-    expect(handling).toEqual({ vessel: more.vessel ?? "tank", movement, agitation, drainS });
+    const { pieces = 1 } = more;
+    const several = pieces > 1 ? { pieces } : {};
+    expect(handling).toEqual({ vessel: more.vessel ?? "tank", movement, agitation, drainS, ...several });
     expect(steps[0]!.cues.find((cue) => cue.do === "agitate")).toMatchObject({ movement });
     expect(steps[0]!.cues.at(-1)).toMatchObject({ atS: 510 - drainS, durationS: drainS, do: "pour-out" });
   });
@@ -441,6 +445,54 @@ describe("what comes before and around the developer", () => {
       (["panchromatic", "orthochromatic", "blue-sensitive"] as const).map((one) => said(vessel, one)),
     );
     expect(new Set(sentences).size).toBe(6);
+  });
+});
+
+describe("sheets in a tray", () => {
+  const of = (pieces: number, everyS: number, more: Partial<ProcessInput> = {}): ProcessPlan =>
+    planProcess({ ...hut, vessel: "tray", pieces, agitation: { everyS }, ...more });
+  const moved = (plan: ProcessPlan, name: Parameters<typeof stepOf>[1]): readonly unknown[] =>
+    told((bare(stepOf(plan, name)) as readonly PlanCue[]).filter((cue) => cue.do === "agitate")).slice(0, 3);
+  it("are shuffled for 5 s each, and go in one by one", () => {
+    // A pass of 5 s a sheet: from memory.
+    const plan = of(6, 120);
+    expect(moved(plan, "develop")).toEqual([
+      [0, "agitate", 30],
+      [120, "agitate", 30],
+      [240, "agitate", 30],
+    ]);
+    expect(moved(plan, "fix")).toEqual([
+      [0, "agitate", 30],
+      [60, "agitate", 30],
+    ]);
+    expect(moved(of(2, 30), "develop")[1]).toEqual([30, "agitate", 10]);
+    expect(stepOf(plan, "develop").cues.find((cue) => cue.do === "pour-in")).toMatchObject({
+      text: "Slide them into the developer, one by one.",
+      data: { pieces: 6 },
+    });
+    expect(stepOf(plan, "wetting-agent").cues[0]!.text).toBe(
+      "Slide them into the wetting agent, one by one.",
+    );
+    expect(stepOf(plan, "develop").sources.join(" ")).toContain("5 s a sheet");
+  });
+  it("are shuffled without pause where one pass fills the interval", () => {
+    expect(moved(of(6, 30), "develop")).toEqual([[0, "agitate", 500]]);
+    expect(moved(of(12, 120), "fix")).toEqual([[0, "agitate", 110]]);
+    expect(moved(of(12, 120), "develop")[0]).toEqual([0, "agitate", 60]);
+  });
+  it("keep their pace when the development is timed anew", () => {
+    const plan = of(6, 120);
+    const { steps } = replaceDevelopment(plan, { atS: 200, remainingS: 400 });
+    expect(steps[0]!.cues.filter((cue) => cue.do === "agitate").map((cue) => cue.durationS)).toEqual([
+      30, 30, 30, 30, 30,
+    ]);
+    const odd = { ...plan, handling: { ...plan.handling, pieces: 1.5 } };
+    expect(() => replaceDevelopment(odd, { atS: 200, remainingS: 400 })).toThrow(TypeError);
+  });
+  it("that are plates are rocked as one plate is", () => {
+    const plates = of(3, 60, { material: "plate" });
+    expect(moved(plates, "develop")[1]).toEqual([60, "agitate", 5]);
+    expect(stepOf(plates, "develop").cues.find((cue) => cue.do === "pour-in")!.text).toContain("one by one");
   });
 });
 

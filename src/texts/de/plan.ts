@@ -77,6 +77,7 @@ function cue(
   const inTray = vessel === "tray";
   switch (action) {
     case "pour-in":
+      if (inTray && data.pieces !== undefined) return `Nacheinander in ${baths[step][1]} legen.`;
       return inTray ? `In ${baths[step][1]} legen.` : `${baths[step][0]} eingießen.`;
     case "tap":
       return "Blasen abklopfen.";
