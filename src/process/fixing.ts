@@ -41,8 +41,13 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   const { kind = "rapid", clearingAtC, freshClearingS } = fix;
   const fixer = handbookFixers[kind];
   const toC = bathTemperatureC(context, fix);
-  const split = handbookFixTimes[context.iodideRich ? "iodideRich" : "conventional"];
+  const assumed = fix.clearingS === undefined;
+  const plate = context.material === "plate";
+  const split =
+    handbookFixTimes[context.iodideRich ? "iodideRich" : plate || assumed ? "careful" : "conventional"];
   const times = inRange(`${where}/times`, fix.times === undefined ? split.times : fix.times, 1, 10);
+  // Film may do with two where three are planned for want of a measurement.
+  const leastTimes = plate || context.iodideRich ? times : (fix.times ?? handbookFixTimes.conventional.times);
   const measuredAtC =
     clearingAtC === undefined ? toC : inRange(`${where}/clearingAtC`, clearingAtC, 0, 40, "temperatureC");
   const freshS =
@@ -51,7 +56,6 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   const handbookS = clearing(fixer.clearingS, 20);
   // The handbook's figure is for 20 °C, and no bath clears sooner than it did when fresh; a measured one is
   // for this bath unless it says otherwise.
-  const assumed = fix.clearingS === undefined;
   const clearingS =
     fix.clearingS === undefined
       ? Math.max(freshS, handbookS)
@@ -76,7 +80,7 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
     freshS,
     times,
     durationS: fix.durationS ?? fixingTime({ clearingS, times }),
-    leastS: Math.max(LEAST_TIMES, times) * clearingS,
+    leastS: Math.max(LEAST_TIMES, leastTimes) * clearingS,
     sources: [
       ...(fix.times === undefined ? sourcesOf(fix, split.sources) : []),
       ...(byHandbook ? fixer.sources : []),

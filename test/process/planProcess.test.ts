@@ -30,15 +30,16 @@ const told = (cues: readonly PlanCue[]): readonly unknown[] =>
 describe("a plan of the usual run", () => {
   it("has published times", () => {
     const plan = planProcess(hut);
-    // Stop 30 s, wash 30 min: US Army, subcourse SS05098, p. 24. Fix: twice a clearing time of 1 min.
+    // Stop 30 s, wash 30 min: US Army, subcourse SS05098, p. 24. Fix: three times a clearing
+    // time of 1 min that nobody measured: the longer of two figures.
     expect(plan.steps.map(({ name, startS, endS, durationS }) => [name, startS, endS, durationS])).toEqual([
       ["develop", 0, 510, 510],
       ["stop", 510, 540, 30],
-      ["fix", 540, 660, 120],
-      ["wash", 660, 2460, 1800],
-      ["wetting-agent", 2460, 2520, 60],
+      ["fix", 540, 720, 180],
+      ["wash", 720, 2520, 1800],
+      ["wetting-agent", 2520, 2580, 60],
     ]);
-    expect(plan.totalS).toBe(2520);
+    expect(plan.totalS).toBe(2580);
     expect(plan.handling).toEqual({
       vessel: "tank",
       movement: "invert",
@@ -47,7 +48,7 @@ describe("a plan of the usual run", () => {
     });
     expect(plan.steps.every((one) => one.temperatureC === 20 && one.sources.length > 0)).toBe(true);
     expect(stepOf(plan, "develop").sources[0]).toContain("NAVEDTRA 14209, p. 10-16");
-    expect(stepOf(plan, "fix").sources).toHaveLength(3);
+    expect(stepOf(plan, "fix").sources).toHaveLength(4);
     expect(codes(plan.cautions)).toEqual(["clearing-assumed", "fixing-split"]);
     expect(plan.timeRefused).toBe(false);
   });
@@ -415,14 +416,14 @@ describe("what comes before and around the developer", () => {
           .map((cue) => [name, cue.atS - startS, cue.do, cue.data?.sensitization]),
       );
     // A closed tank is opened for the look, whatever light the material sees; what is open is kept dark.
-    expect(lights({})).toEqual([["fix", 60, "light-on", undefined]]);
+    expect(lights({})).toEqual([["fix", 90, "light-on", undefined]]);
     expect(lights({ vessel: "tray" })).toEqual([
       ["develop", 0, "light-off", undefined],
-      ["fix", 60, "light-on", undefined],
+      ["fix", 90, "light-on", undefined],
     ]);
     expect(lights({ sensitization: "panchromatic" })).toEqual([
       ["develop", 0, "light-off", "panchromatic"],
-      ["fix", 60, "light-on", "panchromatic"],
+      ["fix", 90, "light-on", "panchromatic"],
     ]);
     const baths = { preSoak: {}, fix: { durationS: 40 } };
     expect(lights({ sensitization: "orthochromatic", vessel: "tray", rest: true, baths })).toEqual([
@@ -464,6 +465,7 @@ describe("sheets in a tray", () => {
     expect(moved(plan, "fix")).toEqual([
       [0, "agitate", 30],
       [60, "agitate", 30],
+      [120, "agitate", 30],
     ]);
     expect(moved(of(2, 30), "develop")[1]).toEqual([30, "agitate", 10]);
     expect(stepOf(plan, "develop").cues.find((cue) => cue.do === "pour-in")).toMatchObject({
@@ -477,7 +479,7 @@ describe("sheets in a tray", () => {
   });
   it("are shuffled without pause where one pass fills the interval", () => {
     expect(moved(of(6, 30), "develop")).toEqual([[0, "agitate", 500]]);
-    expect(moved(of(12, 120), "fix")).toEqual([[0, "agitate", 110]]);
+    expect(moved(of(12, 120), "fix")).toEqual([[0, "agitate", 170]]);
     expect(moved(of(12, 120), "develop")[0]).toEqual([0, "agitate", 60]);
   });
   it("keep their pace when the development is timed anew", () => {
@@ -528,11 +530,23 @@ describe("fixing", () => {
     stepOf(planProcess({ ...hut, ...input }), "fix").durationS;
   it("goes by material, bath and temperature", () => {
     expect(fixS({ iodideRich: true })).toBe(180);
-    expect(fixS({ iodideRich: false })).toBe(120);
-    expect(fixS({ baths: { fix: { kind: "plain" } } })).toBe(1200);
-    // 324 s, up to five.
-    expect(fixS({ baths: { fix: { temperatureC: 10 } } })).toBe(325);
-    expect(fixS({ baths: { fix: { temperatureC: 10 } }, stepS: 1 })).toBe(324);
+    expect(fixS({ iodideRich: false })).toBe(180);
+    expect(fixS({ baths: { fix: { kind: "plain" } } })).toBe(1800);
+    // 486 s, up to five.
+    expect(fixS({ baths: { fix: { temperatureC: 10 } } })).toBe(490);
+    expect(fixS({ baths: { fix: { temperatureC: 10 } }, stepS: 1 })).toBe(486);
+    // Two where film was measured; three for plates all the same, and for iodide-rich films.
+    const measured = { baths: { fix: { clearingS: 50 } } };
+    expect(fixS(measured)).toBe(100);
+    expect(fixS({ ...measured, iodideRich: true })).toBe(150);
+    expect(fixS({ ...measured, material: "plate" })).toBe(150);
+    expect(fixS({ material: "plate", baths: { fix: { times: 2 } } })).toBe(120);
+    // Two are not too few for film whose clearing time is assumed; for plates they are.
+    const short = (material: "film" | "plate"): boolean =>
+      codes(planProcess({ ...hut, material, baths: { fix: { durationS: 120 } } }).cautions).includes(
+        "short-fix",
+      );
+    expect([short("film"), short("plate")]).toEqual([false, true]);
     // A clearing time measured in this bath needs no correction; one measured elsewhere does.
     expect(fixS({ temperatureC: 10, baths: { fix: { clearingS: 50 } } })).toBe(100);
     expect(fixS({ temperatureC: 10, baths: { fix: { clearingS: 50, clearingAtC: 20 } } })).toBe(
@@ -545,15 +559,15 @@ describe("fixing", () => {
     const of = (fix: object, temperatureC = 20): ProcessStep =>
       stepOf(planProcess({ ...hut, temperatureC, baths: { fix, wash: {} } }), "fix");
     // A fresh bath that took 200 s: the handbook's minute is not for this material.
-    expect(of({ freshClearingS: 200 })).toMatchObject({ durationS: 400 });
+    expect(of({ freshClearingS: 200 })).toMatchObject({ durationS: 600 });
     expect(of({ freshClearingS: 200 }).cues.find((cue) => cue.do === "check-clear")).toMatchObject({
-      atS: 710,
+      atS: 810,
       data: { clearingS: 200 },
     });
-    expect(of({ freshClearingS: 200 }).sources).toHaveLength(2);
-    expect(of({ freshClearingS: 30 })).toMatchObject({ durationS: 120 });
-    expect(of({ freshClearingS: 30 }).sources).toHaveLength(3);
-    expect(of({ freshClearingS: 100 }, 10).durationS).toBe(325);
+    expect(of({ freshClearingS: 200 }).sources).toHaveLength(3);
+    expect(of({ freshClearingS: 30 })).toMatchObject({ durationS: 180 });
+    expect(of({ freshClearingS: 30 }).sources).toHaveLength(4);
+    expect(of({ freshClearingS: 100 }, 10).durationS).toBe(490);
     expect(of({ freshClearingS: 200, clearingS: 210 })).toMatchObject({ durationS: 420 });
   });
 
