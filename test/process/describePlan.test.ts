@@ -22,7 +22,11 @@ describe("a plan for the wall", () => {
       wash: { method: "soak", durationS: 500, temperatureC: 18.5 },
       fix: { clearingS: 40, times: 3 },
     } as const;
-    expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths })).slice(0, 24)).toEqual([
+    expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths }))).toEqual([
+      "Always: Wear gloves and glasses. Keep the baths away from food.",
+      "Always: Let in fresh air. Stop and fixing baths give off vapours.",
+      "Always: Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",
+      "Always: Local codes and safety data sheets go before this plan.",
       "0:00 develop, 8:30 at 20.0 °C",
       "  0:00 Pour in the developer.",
       "  0:00 Invert the tank for 30 s.",
@@ -46,11 +50,10 @@ describe("a plan for the wall", () => {
       "  14:00 Change the water. Every 3:00 until 17:00.",
       "In all 19:20.",
       "Have ready: developer 1+2 500 ml (167 ml stock, 333 ml water); stop bath 1+19 500 ml (25 ml stock, 475 ml water); fixing bath 500 ml; wash water 1500 ml.",
-      "Always: Wear gloves and glasses. Keep the baths away from food.",
     ]);
   });
 
-  it("puts stops and warnings first, then the steps, then notes, and the bench last and once", () => {
+  it("puts stops and warnings first, then the bench once, then the steps and the notes", () => {
     const baths = { stop: { kind: "acid" }, fix: { kind: "plain", temperatureC: 8 }, wash: {} } as const;
     const plan = planProcess({ ...hut, baths });
     const lines = describePlan(plan);
@@ -62,9 +65,10 @@ describe("a plan for the wall", () => {
     expect([stops!.length, warnings!.length, notes!.length]).toEqual([of("stop"), of("warn"), of("note")]);
     expect([of("stop"), of("warn"), of("note")].every((count) => count > 0)).toBe(true);
     const steps = lines.findIndex((line) => line.startsWith("0:00"));
-    expect([...stops!, ...warnings!]).toEqual(Array.from({ length: steps }, (_, i) => i));
+    // Gloves are of no use when they are read at the end.
+    expect([...stops!, ...warnings!, ...always!]).toEqual(Array.from({ length: steps }, (_, i) => i));
+    expect(always).toHaveLength(plan.benchNotes.length);
     expect(Math.min(...notes!)).toBeGreaterThan(lines.findIndex((line) => line.startsWith("In all")));
-    expect(always).toEqual([lines.length - 4, lines.length - 3, lines.length - 2, lines.length - 1]);
     // No pointer into data on a sheet for the wall.
     expect(lines.some((line) => /\[?\/baths/.test(line))).toBe(false);
     expect(new Set(lines.filter((line) => !indented(line))).size).toBe(

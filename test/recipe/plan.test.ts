@@ -56,6 +56,11 @@ describe("the standing notes of a recipe", () => {
     const lines = describePlan(planned);
     expect(lines.filter((line) => /[Gg]loves/.test(line))).toHaveLength(1);
     expect(lines.filter((line) => /data sheets/.test(line))).toHaveLength(1);
+    // A fresh brew stands before the plan begins.
+    expect(lines.filter((line) => line.startsWith("Always:"))).toHaveLength(
+      notes.filter((code) => code !== "rest-before-use").length,
+    );
+    expect(lines.some((line) => /\bstand\b/.test(line))).toBe(false);
   });
   it("of a recipe without a fixing bath do not speak of silver", () => {
     const codesOf = (one: Recipe): string[] =>
