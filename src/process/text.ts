@@ -23,6 +23,7 @@ export type ProcessCautionCode =
   | "cold-wash"
   | "drain-too-long"
   | "drum-not-turned"
+  | "drum-turned"
   | "fixer-capacity-reached"
   | "fixer-past-capacity"
   | "fixer-spent"
@@ -214,6 +215,9 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
     `Draining takes ${lengthText(actual)}, development ${lengthText(limit)}. Cool or dilute the bath.`,
   "drum-not-turned": () =>
     "A little bath in a lying drum wets only the bottom. Turn it without pause, and take the time for that.",
+  "drum-turned": ({ data }, unit) =>
+    "A drum is turned without pause, and the time is for that. " +
+    `The recipe says ${sideText("agitation", data.agitation, unit)}.`,
   "fixer-capacity-reached": () =>
     "This material takes the fixing bath past its capacity. Use a fresh bath, or more of it.",
   "fixer-past-capacity": () => "The fixing bath is past its capacity. Mix a fresh one.",

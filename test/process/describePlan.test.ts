@@ -3,6 +3,7 @@ import {
   compensate,
   describePlan,
   planProcess,
+  planRecipe,
   replaceDevelopment,
   type PlanTexts,
   type ProcessMaterial,
@@ -202,6 +203,15 @@ describe("another language", () => {
       }),
       planProcess({ ...hut, material: "paper", baths: { fix: { durationS: 20 }, wash: {} } }),
       replaceDevelopment(planProcess(hut), { atS: 300, remainingS: 3 }),
+      planRecipe(
+        {
+          schemaVersion: 2,
+          material: { name: "film" },
+          developer: { kind: "stock", name: "hut stock", dilution: "1+9" },
+          baseline: { timeS: 540, temperatureC: 20, agitation: { everyS: 60 } },
+        },
+        { vessel: "drum" },
+      ),
     ];
     const seen = new Set<string>();
     for (const { cautions, benchNotes } of plans)
