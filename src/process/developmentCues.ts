@@ -67,7 +67,7 @@ export function developmentCues(where: string, handling: Handling, pourAtS: numb
 }
 
 /** How long one agitation takes, s: each of several sheets that are shuffled takes its own time. */
-export function agitationS({ vessel, movement, pieces = 1 }: Moved): number {
+function agitationS({ vessel, movement, pieces = 1 }: Moved): number {
   const { burstS } = handbookHabits[vessel];
   return movement === "shuffle" && pieces > 1 ? Math.max(burstS, SHUFFLED.sheetS * pieces) : burstS;
 }
