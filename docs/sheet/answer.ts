@@ -127,9 +127,11 @@ function valuesOf(sheet: Sheet, wrong: Problems = {}): Read {
       read[name] = text;
       continue;
     }
+    // What is taken from another blank is not missing beside it.
+    const follows = name === "dilution" && written.trim() === "" && missing.includes("knownDilution");
     // What was read once may not be readable beside another time: it counts as never read.
     if (read[name] === "" || valueOf(read[name]) !== undefined) {
-      missing.push(name);
+      if (!follows) missing.push(name);
       valueOf(evening[name]);
     } else problems[name] = problem;
     if (written !== "") problems[name] = problem;

@@ -32,7 +32,7 @@ export function planReport(document: Document, asked: Asked): PlanReport {
   const conditions = askedConditions(asked) ?? {};
   const { volumeMl } = asked;
   const vessel = vesselOf(asked, recipe.material.kind);
-  // The plan shows the time that every other answer shows.
+  // The plan shows the time that every other answer shows; in a drum that of turning without pause.
   const plan = placed([], () => planRecipe(recipe, { vessel, conditions, volumeMl, rounded: true }));
   return { file: document.file, name: recipeName(recipe), plan };
 }

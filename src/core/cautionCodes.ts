@@ -85,6 +85,7 @@ const CODES = [
   "drain-too-long",
   "late-pour",
   "drum-not-turned",
+  "drum-turned",
   "temperature-step",
   "no-fix",
   "no-wash",

@@ -201,6 +201,11 @@ export interface CautionData {
     /** what is planned */
     readonly planned: number | string;
   };
+  /** a drum whose recipe says another agitation */
+  readonly "drum-turned": {
+    /** what the recipe says: s from one agitation to the next, or text */
+    readonly agitation: number | string;
+  };
   /** a step between two baths */
   readonly "temperature-step": {
     /** the step of the plan that follows it */

@@ -45,10 +45,21 @@ export const sideText = ({ min, above, max, below, quantity, path = "" }: Expect
 export const formatText = (format: string, examples: readonly string[]): string =>
   `${named(format)} such as ${valuesText(examples)}`;
 
+/** The fields that hold readings of the thermometer, which their names do not say. */
+const OF_READINGS: readonly string[] = ["log", "temperatureC", "temperatureAt"];
+
+/** Whether a list is one of readings: by the last field of its place. */
+export const holdsReadings = (path: string): boolean =>
+  OF_READINGS.includes(path.slice(path.lastIndexOf("/") + 1));
+
 /** How many items are wanted, and how many there are. */
-export const itemsText = ({ least, most }: ExpectedFigures, count: number): string =>
-  `must hold ${least === most ? "" : least === undefined ? "at most " : "at least "}` +
-  `${least ?? most}, got ${count}`;
+export const itemsText = ({ least, most }: ExpectedFigures, count: number, path = ""): string => {
+  const noun = holdsReadings(path) ? ((least ?? most) === 1 ? " reading" : " readings") : "";
+  return (
+    `must hold ${least === most ? "" : least === undefined ? "at most " : "at least "}` +
+    `${least ?? most}${noun}, got ${count}`
+  );
+};
 
 /** All that a value should be, for what a schema asks. */
 export function wantedText(expected: ExpectedFigures): string {

@@ -106,7 +106,7 @@ export function wrongSide(at: string, value: unknown, expected: ExpectedFigures)
 export function wrongCount(at: string, count: number, expected: ExpectedFigures): never {
   const few = count < (expected.least ?? 0);
   const code = few ? (count === 0 ? "empty" : "too-few") : "out-of-range";
-  throw inputError(RangeError, at, code, expected, count, itemsText(expected, count));
+  throw inputError(RangeError, at, code, expected, count, itemsText(expected, count, at));
 }
 
 /**

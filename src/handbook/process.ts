@@ -12,6 +12,7 @@ const ARMY = "US Army, correspondence subcourse SS05098";
 const TM = "US War Department, TM 11-2323";
 const ILFORD = `Ilford/Harman, film technical sheets ${MEMORY}`;
 const KODAK = `Eastman Kodak, film data sheets ${MEMORY}`;
+const GUTTIKAR = "K. Guttikar, Black and white film fixer times";
 const CAPACITY = "Brodie-Tyrrell, Fixer Capacity, analogue FAQ";
 
 /** What the material lies in. A dish is a tray. */
@@ -71,6 +72,12 @@ export const handbookHabits: Readonly<Record<ProcessVessel, VesselHabit>> = {
     lies: true,
     sources: ["turned without pause in every bath: common practice"],
   },
+};
+
+/** Sheets that are shuffled go from the bottom to the top one by one: so long for each, s. */
+export const SHUFFLED: { readonly sheetS: number; readonly sources: readonly string[] } = {
+  sheetS: 5,
+  sources: [`a pass takes about 5 s a sheet ${MEMORY}`],
 };
 
 /** The vessels that `planProcess` takes. */
@@ -197,20 +204,31 @@ export const SPENT_RATIO: { readonly ratio: number; readonly source: string } = 
   source: `${NAVY}, p. 10-7`,
 };
 
-/** Fixing time in clearing times: the sources split. */
+/**
+ * Fixing time in clearing times: the sources split. The longer is taken for plates, and where the clearing
+ * time is not measured.
+ */
 export const handbookFixTimes: Readonly<
-  Record<"conventional" | "iodideRich", { readonly times: number; readonly sources: readonly string[] }>
+  Record<
+    "conventional" | "iodideRich" | "careful",
+    { readonly times: number; readonly sources: readonly string[] }
+  >
 > = {
   conventional: {
     times: 2,
     sources: [`${NAVY}, p. 10-7`, "B. E. Jones (inferred), Cyclopedia of Photography, 1911"],
   },
-  iodideRich: {
+  careful: {
     times: 3,
     sources: [
-      "K. Guttikar, Black and white film fixer times",
-      "practice after Anchell and Troop, for iodide-rich and tabular films (from memory)",
+      `${NAVY}, p. 10-7`,
+      GUTTIKAR,
+      "the longer for plates, and where the clearing time is not measured (assumed)",
     ],
+  },
+  iodideRich: {
+    times: 3,
+    sources: [GUTTIKAR, "practice after Anchell and Troop, for iodide-rich and tabular films (from memory)"],
   },
 };
 

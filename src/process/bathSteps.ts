@@ -4,7 +4,7 @@
 import { handbookBathS, handbookStops } from "../handbook/process.js";
 import { bathTemperatureC, sourcesOf, STEP_OF } from "./baths.js";
 import { stopKind, type BathContext } from "./context.js";
-import { keptMoving, leftAlone, pouredBath } from "./developmentCues.js";
+import { keptMoving, leftAlone, pouredBath, pourIn } from "./developmentCues.js";
 import { fixDraft } from "./fixing.js";
 import type { CueDraft, Draft } from "./layOut.js";
 import { toNearest } from "./rounding.js";
@@ -62,7 +62,7 @@ function wettingAgentDraft(context: BathContext, setting: BathSetting): Draft {
   return plainDraft(context, "wettingAgent", setting, handbookBathS.wettingAgent, (durationS) => {
     const hangAtS = Math.max(0, durationS - 1);
     const lies = hangAtS > 0 ? [leftAlone(context.handling, 0, hangAtS)] : [];
-    return [{ atS: 0, do: "pour-in" }, ...lies, { atS: hangAtS, do: "hang-up" }];
+    return [pourIn(context.handling), ...lies, { atS: hangAtS, do: "hang-up" }];
   });
 }
 

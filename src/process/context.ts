@@ -72,8 +72,7 @@ export const blisters = ({ soft, carbonate }: BathContext): boolean => soft && c
 export function handlingOf(where: string, input: ProcessInput): Handling {
   const { vessel, pieces, material, stepS } = input;
   const habit = knownEntry(`${where}/vessel`, handbookHabits, vessel);
-  if (pieces !== undefined && !Number.isInteger(inRange(`${where}/pieces`, pieces, 1, 1000, "count")))
-    wrongKind(`${where}/pieces`, ["whole number"], pieces);
+  if (pieces !== undefined) checkedPieces(where, pieces);
   // A sheet cannot be shuffled alone, and glass plates would scratch each other.
   const stack = vessel === "tray" && pieces !== undefined && pieces > 1 && material !== "plate";
   const { movement = stack ? "shuffle" : habit.movements[0] } = input;
@@ -86,9 +85,16 @@ export function handlingOf(where: string, input: ProcessInput): Handling {
     vessel,
     movement,
     agitation,
+    ...(vessel === "tray" && pieces !== undefined && pieces > 1 && { pieces }),
     drainS,
     ...(stepS === undefined ? {} : { stepS: checkedStep(where, stepS) }),
   };
+}
+
+/** Refuses what is no number of sheets or plates. */
+export function checkedPieces(where: string, pieces: unknown): void {
+  if (!Number.isInteger(inRange(`${where}/pieces`, pieces, 1, 1000, "count")))
+    wrongKind(`${where}/pieces`, ["whole number"], pieces);
 }
 
 /** A step to round to, s. */

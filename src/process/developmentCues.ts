@@ -4,7 +4,7 @@
 import { agitationInterval } from "../agitation/agitation.js";
 import type { Caution } from "../core/caution.js";
 import { refuse } from "../core/guards.js";
-import { handbookHabits, KEEP_MOVING, type ProcessVessel } from "../handbook/process.js";
+import { handbookHabits, KEEP_MOVING, SHUFFLED, type ProcessVessel } from "../handbook/process.js";
 import { caution } from "./caution.js";
 import type { CueDraft } from "./layOut.js";
 import type { Handling } from "./types.js";
@@ -17,7 +17,7 @@ import { agitationsText } from "./text.js";
 const LONG_START_FROM_S = 60;
 
 /** In what, and how, a bath is moved. */
-type Moved = Pick<Handling, "vessel" | "movement">;
+type Moved = Pick<Handling, "vessel" | "movement" | "pieces">;
 
 /** More cues are not followed by a person, and a plan that comes back in takes about as many. */
 const MOST_AGITATIONS = 9e4;
@@ -30,14 +30,12 @@ const LEAST_CUE_S = 0.01;
  * field. Agitation falls on a fixed grid from the start, so that a development that is made longer or shorter
  * keeps its beat; one that pouring out would cut short is left out.
  */
-export function developmentCues(
-  where: string,
-  { vessel, movement, agitation, drainS }: Handling,
-  pourAtS: number,
-): readonly CueDraft[] {
-  const { initialS, burstS } = handbookHabits[vessel];
+export function developmentCues(where: string, handling: Handling, pourAtS: number): readonly CueDraft[] {
+  const { vessel, movement, agitation, drainS } = handling;
+  const burstS = agitationS(handling);
+  const initialS = Math.max(handbookHabits[vessel].initialS, burstS);
   const everyS = agitationInterval(where, agitation);
-  const cues: CueDraft[] = [{ atS: 0, do: "pour-in" }];
+  const cues: CueDraft[] = [pourIn(handling)];
   const agitate = (atS: number, durationS: number): void => {
     if (durationS >= LEAST_CUE_S) cues.push({ atS, durationS, do: "agitate", movement });
   };
@@ -68,6 +66,19 @@ export function developmentCues(
   return cues;
 }
 
+/** How long one agitation takes, s: each of several sheets that are shuffled takes its own time. */
+function agitationS({ vessel, movement, pieces = 1 }: Moved): number {
+  const { burstS } = handbookHabits[vessel];
+  return movement === "shuffle" && pieces > 1 ? Math.max(burstS, SHUFFLED.sheetS * pieces) : burstS;
+}
+
+/** Pouring in, or sliding in, one by one where there are several. */
+export const pourIn = ({ pieces }: Moved): CueDraft => ({
+  atS: 0,
+  do: "pour-in",
+  ...(pieces !== undefined && { data: { pieces } }),
+});
+
 /** Pouring out or lifting out, with the draining as its length. */
 export function pourOut(atS: number, drainS: number): CueDraft {
   return drainS > 0 ? { atS, durationS: drainS, do: "pour-out" } : { atS, do: "pour-out" };
@@ -91,13 +102,16 @@ export function leftAlone({ vessel, movement }: Moved, atS: number, durationS: n
  */
 export function keptMoving(handling: Moved, lengthS: number, dry = false): readonly CueDraft[] {
   const { vessel, movement } = handling;
-  const { burstS, lies } = handbookHabits[vessel];
+  const { lies } = handbookHabits[vessel];
+  const burstS = agitationS(handling);
   const { initialS, everyS } = KEEP_MOVING;
-  const firstS = lies ? lengthS : Math.min(initialS, lengthS);
+  // What is moved without pause has no beat.
+  const always = lies || burstS >= everyS;
+  const firstS = always ? lengthS : Math.min(Math.max(initialS, burstS), lengthS);
   if (firstS < LEAST_CUE_S) return [];
   const cues: CueDraft[] = [{ atS: 0, durationS: firstS, do: "agitate", movement }];
   if (dry) cues.push(...tapped(vessel, firstS, lengthS));
-  if (!lies)
+  if (!always)
     for (let atS = everyS; atS + burstS <= lengthS; atS += everyS)
       cues.push({ atS, durationS: burstS, do: "agitate", movement });
   return cues;
@@ -105,13 +119,13 @@ export function keptMoving(handling: Moved, lengthS: number, dry = false): reado
 
 /** A bath that is poured in and out within its length; `inside` makes the cues until the pouring out. */
 export function pouredBath(
-  { drainS }: Handling,
+  handling: Handling,
   lengthS: number,
   inside: (pourAtS: number) => readonly CueDraft[],
 ): readonly CueDraft[] {
-  const drainingS = Math.min(drainS, lengthS);
+  const drainingS = Math.min(handling.drainS, lengthS);
   const pourAtS = lengthS - drainingS;
-  return [{ atS: 0, do: "pour-in" }, ...inside(pourAtS), pourOut(pourAtS, drainingS)];
+  return [pourIn(handling), ...inside(pourAtS), pourOut(pourAtS, drainingS)];
 }
 
 /** The caution on a development shorter than its draining. */

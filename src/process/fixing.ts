@@ -16,6 +16,7 @@ import { keptMoving, pouredBath } from "./developmentCues.js";
 import { fixingTime } from "./fixingTime.js";
 import type { CueDraft, Draft } from "./layOut.js";
 import { toUpper, upByLength } from "./rounding.js";
+import { bySafelight } from "./text.js";
 import type { FixSetting } from "./types.js";
 
 /** What is known of a fixing bath at its own temperature. */
@@ -40,8 +41,13 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   const { kind = "rapid", clearingAtC, freshClearingS } = fix;
   const fixer = handbookFixers[kind];
   const toC = bathTemperatureC(context, fix);
-  const split = handbookFixTimes[context.iodideRich ? "iodideRich" : "conventional"];
+  const assumed = fix.clearingS === undefined;
+  const plate = context.material === "plate";
+  const split =
+    handbookFixTimes[context.iodideRich ? "iodideRich" : plate || assumed ? "careful" : "conventional"];
   const times = inRange(`${where}/times`, fix.times === undefined ? split.times : fix.times, 1, 10);
+  // Film may do with two where three are planned for want of a measurement.
+  const leastTimes = plate || context.iodideRich ? times : (fix.times ?? handbookFixTimes.conventional.times);
   const measuredAtC =
     clearingAtC === undefined ? toC : inRange(`${where}/clearingAtC`, clearingAtC, 0, 40, "temperatureC");
   const freshS =
@@ -50,7 +56,6 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   const handbookS = clearing(fixer.clearingS, 20);
   // The handbook's figure is for 20 °C, and no bath clears sooner than it did when fresh; a measured one is
   // for this bath unless it says otherwise.
-  const assumed = fix.clearingS === undefined;
   const clearingS =
     fix.clearingS === undefined
       ? Math.max(freshS, handbookS)
@@ -75,7 +80,7 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
     freshS,
     times,
     durationS: fix.durationS ?? fixingTime({ clearingS, times }),
-    leastS: Math.max(LEAST_TIMES, times) * clearingS,
+    leastS: Math.max(LEAST_TIMES, leastTimes) * clearingS,
     sources: [
       ...(fix.times === undefined ? sourcesOf(fix, split.sources) : []),
       ...(byHandbook ? fixer.sources : []),
@@ -104,8 +109,9 @@ export function fixDraft(context: BathContext, fix: FixSetting): Draft {
 }
 
 /**
- * White light, and the look for clearing, once it is clear and half of the fixing is over. What lies is
- * opened when it is drained, in the last second of the step: fixer would run out.
+ * White light, and the look for clearing, once it is clear and half of the fixing is over (common practice).
+ * By a safelight the look comes first; where it is dark, the light is what one looks by. What lies is opened
+ * when it is drained, in the last second of the step: fixer would run out.
  */
 function lookCues(
   { handling, sensitization, material }: BathContext,
@@ -118,10 +124,9 @@ function lookCues(
   const { lies } = handbookHabits[vessel];
   if (clearS >= durationS - (lies ? 0 : drainS)) return [];
   const atS = lies ? Math.max(durationS - drainS, durationS - 1) : clearS;
-  const cues: CueDraft[] = [];
-  // What is closed has to be opened for the look, whatever light the material sees.
-  if (sensitization !== undefined || vessel !== "tray")
-    cues.push({ atS, do: "light-on", ...(sensitization !== undefined && { data: { sensitization } }) });
-  if (!paper) cues.push({ atS, do: "check-clear", data: { clearingS } });
-  return cues;
+  const seen = sensitization === undefined ? undefined : { sensitization };
+  const lit: CueDraft = { atS, do: "light-on", ...(seen && { data: seen }) };
+  if (paper) return [lit];
+  const look: CueDraft = { atS, do: "check-clear", data: { clearingS, ...seen } };
+  return bySafelight(vessel, sensitization) ? [look, lit] : [lit, look];
 }

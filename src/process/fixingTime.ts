@@ -20,7 +20,8 @@ export interface FixingQuestion {
  *
  * @remarks fixing time = times × clearing time. The sources split: twice (US Navy, Photography (Basic),
  * NAVEDTRA 14209, p. 10-7; Cyclopedia of Photography, 1911), and three times for iodide-rich and
- * tabular films (K. Guttikar, Black and white film fixer times; practice after Anchell and Troop). Older
+ * tabular films (K. Guttikar, Black and white film fixer times; practice after Anchell and Troop). Plans
+ * take three for plates too, and where the clearing time is assumed. Older
  * manuals add 5 or 10 minutes instead (Henley, 1914, p. 524; Schriever, 1909, sec. 526), which is more than
  * twice only where clearing is quick.
  *

@@ -5,7 +5,7 @@ import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import { unreadFields } from "../core/pointer.js";
 import { arrayOf, inRange, notOneOf, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
 import { agitationInterval } from "../agitation/agitation.js";
-import { handbookBathS, handbookDrain, handbookHabits } from "../handbook/process.js";
+import { handbookBathS, handbookDrain, handbookHabits, SHUFFLED } from "../handbook/process.js";
 import { sensitizations, type Sensitization } from "../inspection/safelightCautions.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { asAnswered } from "./asAnswered.js";
@@ -145,14 +145,29 @@ function developDraft(where: string, timeS: number, { temperatureC, handling }: 
     durationS,
     temperatureC,
     cues: developmentCues(`${where}/agitation`, handling, durationS - drainS),
-    sources: [...handbookHabits[vessel].sources, ...handbookDrain[movement].sources],
+    sources: [
+      ...handbookHabits[vessel].sources,
+      ...(movement === "shuffle" ? SHUFFLED.sources : []),
+      ...handbookDrain[movement].sources,
+    ],
   };
+}
+
+/** What is open lies in some light: where it is not said what light that may be, that is said. */
+function lightOff(
+  vessel: ProcessInput["vessel"],
+  material: ProcessInput["material"],
+  sensitization: Sensitization | undefined,
+): readonly CueDraft[] {
+  if (sensitization !== undefined) return [{ atS: 0, do: "light-off", data: { sensitization } }];
+  if (vessel !== "tray") return [];
+  return [{ atS: 0, do: "light-off", ...(material === "paper" && { data: { material } }) }];
 }
 
 /** What comes before the first bath: fresh developer, its temperature, and the light. */
 function withFirstCues(
   where: string,
-  { topUpMl, startTemperatureC, volumeMl, sensitization }: ProcessInput,
+  { topUpMl, startTemperatureC, volumeMl, sensitization, vessel, material }: ProcessInput,
   drafts: readonly Draft[],
 ): readonly Draft[] {
   const first: CueDraft[] = [];
@@ -164,8 +179,7 @@ function withFirstCues(
     const temperatureC = inRange(`${where}/startTemperatureC`, startTemperatureC, 0, 100, "temperatureC");
     first.push({ atS: 0, do: "temper", data: { temperatureC } });
   }
-  const dark: readonly CueDraft[] =
-    sensitization === undefined ? [] : [{ atS: 0, do: "light-off", data: { sensitization } }];
+  const dark = lightOff(vessel, material, sensitization);
   // The material comes out of its wrapping for the first wet bath.
   const wetAt = drafts.findIndex(({ name }) => name !== "rest");
   return drafts.map((draft, i) => ({

@@ -23,7 +23,8 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  *
  * Each bath is drained within its length. A drum lies: it is turned without pause in every bath, and
  * opened when the fixing bath is out. Elsewhere white light is safe, and clearing is looked for, once it is
- * clear and half of the fixing is over. Paper has a fixing time of its own, since nobody sees it clear.
+ * clear and half of the fixing is over. Three clearing times are planned for plates, and where the clearing
+ * time is assumed. Paper has a fixing time of its own, since nobody sees it clear.
  *
  * An answer says the temperature at pour-in, the agitation and the dilution that its time is for. They are
  * planned where the input leaves them out. Where the input has another, the plan has a caution.
@@ -39,9 +40,9 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  * @example
  * ```ts
  * const plan = planProcess({ vessel: "tank", timeS: 510, temperatureC: 20, volumeMl: 500 });
- * plan.steps.map((step) => step.durationS) // => [510, 30, 120, 1800, 60]
+ * plan.steps.map((step) => step.durationS) // => [510, 30, 180, 1800, 60]
  * plan.steps[0].cues.at(-1)?.atS // => 500
- * plan.totalS // => 2520
+ * plan.totalS // => 2580
  * ```
  */
 export function planProcess(input: ProcessInput): ProcessPlan {

@@ -4,7 +4,7 @@ import { agitationInterval } from "../agitation/agitation.js";
 import { handbookHabits } from "../handbook/process.js";
 import { caution } from "./caution.js";
 import { checkedPlan } from "./checkedPlan.js";
-import { checkedStep } from "./context.js";
+import { checkedPieces, checkedStep } from "./context.js";
 import { developmentCues, drainTooLong } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
 import { toNearest } from "./rounding.js";
@@ -83,11 +83,12 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
 
 /** What a plan that comes back says of its handling. */
 function checkedHandling(handling: Handling): Handling {
-  const { vessel, movement, agitation, drainS, stepS } = handling;
+  const { vessel, movement, agitation, drainS, stepS, pieces } = handling;
   const { movements } = knownEntry(`${HANDLING}/vessel`, handbookHabits, vessel);
   if (!movements.includes(movement)) notOneOf(`${HANDLING}/movement`, movements, movement);
   agitationInterval(`${HANDLING}/agitation`, agitation);
   inRange(`${HANDLING}/drainS`, drainS, 0, 600, "timeS");
   if (stepS !== undefined) checkedStep(HANDLING, stepS);
+  if (pieces !== undefined) checkedPieces(HANDLING, pieces);
   return handling;
 }

@@ -9,6 +9,7 @@ import type { InputWanted } from "../core/errorRules.js";
 import { decimals, degrees, degreesApart, digits, isFigure } from "../core/digits.js";
 import { lengthText } from "../quantities/lengthText.js";
 import type { ProcessVessel } from "../handbook/process.js";
+import type { Sensitization } from "../inspection/safelightCautions.js";
 import type { PlanCue, ProcessMaterialName, StepName } from "./types.js";
 
 /** The codes of the cautions that this module writes. */
@@ -22,6 +23,7 @@ export type ProcessCautionCode =
   | "cold-wash"
   | "drain-too-long"
   | "drum-not-turned"
+  | "drum-turned"
   | "fixer-capacity-reached"
   | "fixer-past-capacity"
   | "fixer-spent"
@@ -77,6 +79,10 @@ const LIGHTS = {
   "blue-sensitive": "amber or red light at most",
 } as const;
 
+/** Whether there is a safelight to look by: what is closed, sees all light or is not known has none. */
+export const bySafelight = (vessel: ProcessVessel, sensitization: Sensitization | undefined): boolean =>
+  vessel === "tray" && sensitization !== undefined && sensitization !== "panchromatic";
+
 /** The sentence of a cue. */
 export function cueText(
   cue: Omit<PlanCue, "atS" | "text">,
@@ -88,6 +94,7 @@ export function cueText(
   const move = (movement && MOVES[movement]?.[vessel]) ?? "Move it";
   switch (cue.do) {
     case "pour-in":
+      if (inTray && data.pieces !== undefined) return `Slide them into ${BATHS[step]}, one by one.`;
       return inTray ? `Slide it into ${BATHS[step]}.` : `Pour in ${BATHS[step]}.`;
     case "tap":
       return "Tap out the bubbles.";
@@ -103,9 +110,13 @@ export function cueText(
     case "rinse":
       return durationS > 0 ? "Rinse in changed water. Keep it moving." : "Rinse in water.";
     case "check-clear":
-      return vessel === "drum"
-        ? "It should be clear. If not, pour the fixing bath in again and fix for as long again."
-        : "It should be clear by now. If not, wait until it is, then fix for as long again.";
+      if (vessel === "drum")
+        return "It should be clear. If not, pour the fixing bath in again and fix for as long again.";
+      return bySafelight(vessel, data.sensitization)
+        ? "It should be clear by now: look by the safelight, before white light goes on. " +
+            "If not, wait until it is, then fix for as long again."
+        : "It should be clear by now. If it is milky, keep it dark until it is clear, " +
+            "then fix for as long again.";
     case "fill":
       return "Fill with fresh water.";
     case "run-water":
@@ -115,11 +126,18 @@ export function cueText(
     case "hang-up":
       return "Hang it up to dry without rinsing.";
     case "light-off": {
+      if (inTray && data.sensitization === undefined)
+        return data.material === "paper"
+          ? "White light off: paper lies under the safelight that its maker names."
+          : "It is not said what light this material sees: keep it in complete darkness until it is fixed.";
       const light = LIGHTS[data.sensitization ?? "panchromatic"];
       return inTray ? `White light off: ${light}.` : `Loaded in ${light}: keep it closed.`;
     }
     case "light-on":
-      if (inTray) return "White light may go on.";
+      if (inTray)
+        return data.sensitization === undefined
+          ? "White light may go on: half of the fixing is over."
+          : "White light may go on.";
       return vessel === "drum" ? "The lid may come off." : "The lid may come off for a look.";
     case "top-up":
       return `Pour off ${ml(data.volumeMl)} of used developer and top up with as much fresh.`;
@@ -197,6 +215,9 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
     `Draining takes ${lengthText(actual)}, development ${lengthText(limit)}. Cool or dilute the bath.`,
   "drum-not-turned": () =>
     "A little bath in a lying drum wets only the bottom. Turn it without pause, and take the time for that.",
+  "drum-turned": ({ data }, unit) =>
+    "A drum is turned without pause, and the time is for that. " +
+    `The recipe says ${sideText("agitation", data.agitation, unit)}.`,
   "fixer-capacity-reached": () =>
     "This material takes the fixing bath past its capacity. Use a fresh bath, or more of it.",
   "fixer-past-capacity": () => "The fixing bath is past its capacity. Mix a fresh one.",

@@ -17,6 +17,9 @@ import type {
   WashMethod,
 } from "../handbook/process.js";
 import type { Sensitization } from "../inspection/safelightCautions.js";
+import type { PlanCue } from "./cueTypes.js";
+
+export type { CueAction, CueData, PlanCue } from "./cueTypes.js";
 
 /** What every bath may say of itself. */
 export interface BathSetting {
@@ -135,7 +138,10 @@ export interface ProcessInput extends ProcessMaterialFacts {
   readonly dilution?: Dilution | string | undefined;
   /** what the developing bath is, as far as it is known: for how much it can develop */
   readonly developer?: PlannedDeveloper | undefined;
-  /** what light the material sees: with it the plan says when the light goes off and on */
+  /**
+   * what light the material sees; when left out, material in a tray is kept in the dark until it is fixed,
+   * paper under its safelight
+   */
   readonly sensitization?: Sensitization | undefined;
   /** stop, fix, wash and wetting agent when left out */
   readonly baths?: ProcessBaths | undefined;
@@ -147,57 +153,6 @@ export interface ProcessInput extends ProcessMaterialFacts {
    * what the input states stays as it is
    */
   readonly stepS?: number | undefined;
-}
-
-/** What there is to do. */
-export type CueAction =
-  | "pour-in"
-  | "tap"
-  | "agitate"
-  | "stand"
-  | "pour-out"
-  | "rinse"
-  | "check-clear"
-  | "fill"
-  | "run-water"
-  | "change-water"
-  | "hang-up"
-  | "light-off"
-  | "light-on"
-  | "top-up"
-  | "temper";
-
-/** What the sentence of a cue names besides its own fields. Which are there depends on `do`. */
-export interface CueData {
-  /** check-clear: the clearing time, s */
-  readonly clearingS?: number;
-  /** temper: the temperature to reach, °C */
-  readonly temperatureC?: number;
-  /** top-up: the volume to replace, ml */
-  readonly volumeMl?: number;
-  /** light-off, light-on: what light the material sees, where the input says it */
-  readonly sensitization?: Sensitization;
-}
-
-/**
- * Something to do at a moment of the plan. One with a length runs for `durationS`; one without is a moment,
- * which {@link planAt} shows for a second.
- */
-export interface PlanCue {
-  /** seconds from the start of the plan */
-  readonly atS: number;
-  /** s, above 0 */
-  readonly durationS?: number;
-  /** what is to be done */
-  readonly do: CueAction;
-  /** agitate, rinse: how the bath is moved */
-  readonly movement?: ProcessMovement;
-  /** agitate: how often, where it is counted and not timed */
-  readonly count?: number;
-  /** the same in plain English, which may be reworded in any release */
-  readonly text: string;
-  /** the figures that the sentence names */
-  readonly data?: CueData;
 }
 
 /** The names of the steps, in their order. */
@@ -275,6 +230,8 @@ export interface Handling {
   readonly movement: ProcessMovement;
   /** how often it is moved */
   readonly agitation: Agitation;
+  /** how many sheets or plates lie in a tray; missing where there is one */
+  readonly pieces?: number;
   /** time to pour out, s */
   readonly drainS: number;
   /** missing where the input has none */

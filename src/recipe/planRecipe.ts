@@ -1,7 +1,10 @@
 import type { Conditions } from "../compensate/types.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { isBoolean, plainObject } from "../core/guards.js";
+import { isBoolean, knownEntry, plainObject } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
+import { agitationInterval } from "../agitation/agitation.js";
+import { handbookHabits } from "../handbook/process.js";
+import { caution } from "../process/caution.js";
 import { planOf } from "../process/planOf.js";
 import type { ProcessInput, ProcessPlan } from "../process/types.js";
 import { roundEstimate } from "../quantities/roundEstimate.js";
@@ -67,7 +70,8 @@ const OPTIONS = [
  * @remarks The recipe gives what it knows: the time and whether it is refused, the temperature, the agitation
  * that the time was worked out for, the dilution and the volume, area, emulsion, light and kind of the
  * material, whether it is iodide-rich, and the baths. Without baths in the recipe they are those of
- * `planProcess`. A bath that drifts is planned at the temperature that it has at pour-in. Local codes and
+ * `planProcess`. A drum is turned without pause, and the time is for that, unless the conditions say today's
+ * agitation. A bath that drifts is planned at the temperature that it has at pour-in. Local codes and
  * safety data sheets go before this plan.
  *
  * @example
@@ -88,8 +92,12 @@ const OPTIONS = [
 export function planRecipe(recipe: Recipe, options: RecipePlanOptions): ProcessPlan {
   plainObject("planRecipe/recipe", recipe);
   plainObject("planRecipe/options", options);
-  const { conditions = {} } = options;
   const { rounded = false } = options;
+  const turned = turnedInDrum(recipe, options);
+  const conditions: Conditions = {
+    ...options.conditions,
+    ...(turned.length > 0 && { agitation: "continuous" }),
+  };
   isBoolean("planRecipe/options/rounded", rounded);
   const exact = compensateRecipe(recipe, conditions);
   const answer = rounded ? { ...exact, ...roundEstimate(exact) } : exact;
@@ -102,7 +110,28 @@ export function planRecipe(recipe: Recipe, options: RecipePlanOptions): ProcessP
   const said = recipeCautions(withVolume(now, chosen.volumeMl), answer, brewCautions(now), true);
   const news = own.filter(({ code, path }) => !said.some((one) => one.code === code && one.path === path));
   const unread = unreadFields("/options", options, [...OPTIONS, "conditions", "rounded"]);
-  return { ...plan, cautions: gravestFirst([...said, ...news, ...unread]), benchNotes: recipeBench(now) };
+  return {
+    ...plan,
+    cautions: gravestFirst([...said, ...news, ...turned, ...unread]),
+    benchNotes: recipeBench(now),
+  };
+}
+
+/**
+ * Where a drum is to be moved as the recipe says of another vessel, the caution that it is turned without
+ * pause; none where today's agitation is said.
+ */
+function turnedInDrum(recipe: Recipe, { vessel, conditions = {} }: RecipePlanOptions): readonly Caution[] {
+  const { lies, burstS } = knownEntry("planRecipe/options/vessel", handbookHabits, vessel);
+  if (!lies) return [];
+  const { agitation: asked } = plainObject("planRecipe/options/conditions", conditions) as Conditions;
+  const known = plainObject("planRecipe/recipe/baseline", recipe.baseline) as unknown as Recipe["baseline"];
+  const given = recipe.agitation ?? known.agitation;
+  if (given === undefined || (asked ?? recipe.conditions?.agitation) !== undefined) return [];
+  const path = recipe.agitation === undefined ? "/baseline/agitation" : "/agitation";
+  const everyS = agitationInterval(`planRecipe/recipe${path}`, given);
+  if (everyS !== undefined && everyS <= burstS) return [];
+  return [caution("drum-turned", "note", { path, data: { agitation: everyS ?? "stand" } })];
 }
 
 /** The recipe with the volume of stock bath that the options choose. */

@@ -3,7 +3,7 @@ import { arrayOf, inRange, plainObject } from "../core/guards.js";
 import { judgeLog } from "./judge.js";
 import { unreadFields } from "../core/pointer.js";
 import { inOrder, placedReading, unreadInReading } from "./readings.js";
-import { SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
+import { airDoubts, SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import type { SteeringReading, SteeringSurroundings } from "./types.js";
 
 /** What {@link judgeReading} is told besides the readings. */
@@ -18,7 +18,7 @@ export interface JudgedReading {
   readonly trusted: boolean;
   /** what it would be in the other unit, °C, where that may have been meant */
   readonly celsius?: number;
-  /** what is in doubt about it */
+  /** what is in doubt about it, and about the surroundings */
   readonly cautions: readonly Caution[];
 }
 
@@ -53,7 +53,7 @@ export function judgeReading(
   );
   const index = before.length;
   const placed = placedReading("judgeReading/reading", reading, index);
-  const { temperatureC } = plainObject("judgeReading/options", options) as JudgeReadingOptions;
+  const { temperatureC, ambientC } = plainObject("judgeReading/options", options) as JudgeReadingOptions;
   const known = surroundingsOf("judgeReading/options", options);
   if (temperatureC !== undefined)
     inRange("judgeReading/options/temperatureC", temperatureC, 0, 100, "temperatureC");
@@ -68,6 +68,7 @@ export function judgeReading(
     ...(celsius === undefined ? undefined : { celsius }),
     cautions: gravestFirst([
       ...own,
+      ...airDoubts(ambientC, "/options/ambientC"),
       ...unreadInReading("/reading", reading),
       ...unreadFields("/options", options, ["temperatureC", ...SURROUNDINGS_FIELDS]),
     ]),

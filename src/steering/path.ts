@@ -71,6 +71,17 @@ export function pathOf(input: PathInput): Path {
   return { log, forecast };
 }
 
+/** A log holds two readings: the second of a single one comes so much later, s. */
+const HELD_S = 1;
+
+/** The readings that are followed, the last one held: the bath without what is expected of it. */
+export function heldPath(followed: readonly Followed[]): TemperatureLog {
+  const log = thinned(followed).map(({ timeS, celsius }) => ({ timeS, temperatureC: celsius }));
+  const { timeS, temperatureC } = log[0] as TemperatureReading;
+  if (timeS > 0) return [{ timeS: 0, temperatureC }, ...log];
+  return log.length > 1 ? log : [...log, { timeS: HELD_S, temperatureC }];
+}
+
 /** The bath at pour-in, from a first reading that came later. */
 function backTo(first: Followed, followed: readonly Followed[], { known, readingSdC }: PathInput): number {
   const until = followed.findIndex((one, i) => i > 0 && one.changed);

@@ -3,7 +3,8 @@ import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { compensate } from "../compensate/compensate.js";
-import type { Baseline } from "../compensate/types.js";
+import type { Baseline, Compensation } from "../compensate/types.js";
+import type { TemperatureLog } from "../drift/log.js";
 import { checkedAppearance } from "../inspection/appearance.js";
 import { combineEstimates } from "../inspection/combineEstimates.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
@@ -14,11 +15,11 @@ import { appearanceOnPath } from "./appearance.js";
 import { equivalentOn } from "./equivalent.js";
 import { judgeLog, type Followed } from "./judge.js";
 import { inNameOf } from "../core/inNameOf.js";
-import { pathOf, pathSdS, type PathInput } from "./path.js";
+import { heldPath, pathOf, pathSdS, type PathInput } from "./path.js";
 import { unreadFields } from "../core/pointer.js";
 import { orderedLog, unreadInLog, type PlacedReading } from "./readings.js";
 import { timeStops } from "./refusal.js";
-import { SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
+import { airDoubts, SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
 
@@ -52,9 +53,12 @@ const FIELDS: readonly string[] = [
  * that unit. It fits where the bath can have come there from the others, with the surroundings as they were
  * told, and where no later reading contradicts it. So 57 serves as 13.9 °C beside readings of 14 °C. Beside
  * 16.8 °C, in air of 15 °C, it is left out. With `forecast-only`, no late reading is followed. A jump is
- * believed where the log says `changed`. The bath is poured out at the median of the forecast: behind the
- * last reading that is followed, Newton's law of cooling, fitted with a prior on vessel, surroundings and
- * reading. The path goes to {@link compensate} as a log, and its own error joins the interval.
+ * believed where the log says `changed`. Surroundings above 45 °C are in doubt in the same way: they serve
+ * the forecast as °F, and `trusted` is false. What is unwise is then judged by the readings alone.
+ *
+ * The bath is poured out at the median of the forecast: behind the last reading that is followed, Newton's
+ * law of cooling, fitted with a prior on vessel, surroundings and reading. The path goes to
+ * {@link compensate} as a log, and its own error joins the interval.
  *
  * The time is refused where {@link compensate} refuses that of the same facts. A reading in doubt refuses
  * nothing.
@@ -83,6 +87,8 @@ export function steer(input: SteerInput): SteerAnswer {
     plan,
   } = plainObject("steer/input", input) as unknown as SteerInput;
   const known = surroundingsOf("steer", input);
+  const ofAir = airDoubts(input.ambientC, "/ambientC");
+  const airDoubted = ofAir.length > 0;
   const ordered = orderedLog("steer/log", log, 1);
   const { temperatureC, ...others } = plainObject("steer/conditions", conditions);
   const drainS = drainOf("steer/plan", plan);
@@ -104,9 +110,11 @@ export function steer(input: SteerInput): SteerAnswer {
     untilS: Math.max(nowS, seenS),
   };
   const path = pathOf(request);
-  const answer = inNameOf("steer", () =>
-    compensate(baseline, { ...others, temperatureC: path.log }, knowledge),
-  );
+  const answerOn = (course: TemperatureLog): Compensation =>
+    inNameOf("steer", () => compensate(baseline, { ...others, temperatureC: course }, knowledge));
+  const answer = answerOn(path.log);
+  // A forecast that rests on surroundings in doubt is no ground for a caution.
+  const judged = airDoubted ? answerOn(heldPath(request.followed)) : answer;
   const ownLogSd = Math.log(answer.highS / answer.lowS) / (2 * Z90);
   const computed = timeEstimate(
     answer.timeS,
@@ -119,13 +127,13 @@ export function steer(input: SteerInput): SteerAnswer {
   const total = both === undefined ? computed : { timeS: both.timeS, lowS: both.lowS, highS: both.highS };
   const cautions = [
     ...(statedC === undefined ? [] : fahrenheitCautions(statedC, "/conditions/temperatureC")),
-    ...(known.ambientC === undefined ? [] : fahrenheitCautions(known.ambientC, "/ambientC")),
+    ...ofAir,
     ...doubts,
     ...(isPast(nowS, total.timeS)
       ? [doubt("target-passed", "stop", undefined, { limit: total.timeS, actual: nowS })]
       : []),
     ...(both?.cautions ?? []).map((one) => ({ ...one, path: "/appearance" })),
-    ...answer.cautions.filter(({ code }) => code !== "log-held").map(aboutLog),
+    ...judged.cautions.filter(({ code }) => code !== "log-held").map(aboutLog),
     ...unreadFields("", input, FIELDS),
     ...unreadInLog("/log", log),
   ];
@@ -140,7 +148,7 @@ export function steer(input: SteerInput): SteerAnswer {
     ...(seen === undefined ? undefined : { seen }),
     equivalent: equivalentOn({ path: path.log, referenceC, law, nowS, dueS, byBathS: computed.timeS, total }),
     action: remaining.timeS <= drainS ? "pour-out" : "continue",
-    trusted,
+    trusted: trusted && !airDoubted,
     refused: timeStops(cautions).length > 0,
     ...(plan === undefined ? undefined : { plan: aimPlan(plan, nowS, total.timeS) }),
     cautions: gravestFirst(cautions),

@@ -1,7 +1,10 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
+import type { Caution } from "../core/caution.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { ambientTemperature } from "../drift/ambient.js";
 import { handbookVessels } from "../handbook/vessels.js";
+import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
+import { FAHRENHEIT_ABOVE_C, fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import type { SteeringSurroundings } from "./types.js";
 
 /** How well one reading is known, °C: a scale read to half a degree, 0.5/√12, rounded up (assumed). */
@@ -17,12 +20,21 @@ export interface Surroundings {
 /** The fields of what is known of the surroundings. */
 export const SURROUNDINGS_FIELDS: readonly string[] = ["ambientC", "vessel", "readingSdC"];
 
-/** Checks what is known of the surroundings. */
+/** Asks whether the surroundings that were told are in °F; `path` is where they were. */
+export const airDoubts = (ambientC: number | undefined, path: string): readonly Caution[] =>
+  ambientC === undefined ? [] : fahrenheitCautions(ambientC, path);
+
+/**
+ * Checks what is known of the surroundings. What is probably in °F serves in that unit, as a reading does;
+ * who asks has to tell the doubt.
+ */
 export function surroundingsOf(where: string, given: SteeringSurroundings): Surroundings {
   const { ambientC, vessel, readingSdC = READING_SD_C } = given;
   if (ambientC !== undefined) ambientTemperature(where, ambientC);
   inRange(where, readingSdC, 0.001, 5, "temperatureDifferenceC", "/readingSdC");
-  return { ambientC, vessel: vesselOf(`${where}/vessel`, vessel), readingSdC };
+  const asMeantC =
+    ambientC !== undefined && ambientC > FAHRENHEIT_ABOVE_C ? fahrenheitToCelsius(ambientC) : ambientC;
+  return { ambientC: asMeantC, vessel: vesselOf(`${where}/vessel`, vessel), readingSdC };
 }
 
 function vesselOf(where: string, vessel: SteeringSurroundings["vessel"]): Surroundings["vessel"] {

@@ -28,7 +28,10 @@ export interface SteeringVessel {
 
 /** What is known of the bath and the thermometer besides the readings. */
 export interface SteeringSurroundings {
-  /** of the air, or of the water around the vessel, °C, −50 to 100; unknown when left out */
+  /**
+   * of the air, or of the water around the vessel, °C, −50 to 100; above 45 it is in doubt, and serves as °F;
+   * unknown when left out
+   */
   readonly ambientC?: number | undefined;
   /** a vessel of {@link handbookVessel} by name, or its own figures; unknown when left out */
   readonly vessel?: DriftVessel | SteeringVessel | undefined;
@@ -90,7 +93,7 @@ export interface SteerAnswer {
   readonly seen?: TimeEstimate;
   /** `"pour-out"` once no more is left than draining takes */
   readonly action: "continue" | "pour-out";
-  /** whether the newest reading is believed as it was given */
+  /** whether the newest reading is believed as it was given, and so are the surroundings */
   readonly trusted: boolean;
   /** a caution of severity `"stop"` about the time is in the way, not about a reading: do not go by it */
   readonly refused: boolean;

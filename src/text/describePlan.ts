@@ -2,11 +2,15 @@ import { cautionSentence } from "./cautionSentence.js";
 import { checkedTexts } from "./checkedTexts.js";
 import { formatTime } from "../quantities/formatTime.js";
 import type { Caution } from "../core/caution.js";
+import type { CautionCode } from "../core/cautionCodes.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { checkedPlan } from "../process/checkedPlan.js";
 import type { ProcessMaterial, ProcessPlan, ProcessStep } from "../process/types.js";
 import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
 import { planTexts, type PlanTexts } from "./planTexts.js";
+
+/** The one note of every run that is over before the plan begins: a fresh brew stands once it is mixed. */
+const OF_MIXING: CautionCode = "rest-before-use";
 
 /**
  * A plan in short lines, to read aloud or to pin to the wall.
@@ -14,21 +18,23 @@ import { planTexts, type PlanTexts } from "./planTexts.js";
  * @param plan - a plan of `planProcess`
  * @param texts - the catalogue of another language; English when left out
  * @param options - `unit`: `"C"` or `"F"` for every temperature; °C when left out
- * @returns first what there is to stop for and to take care of; a line for each step and each cue, with the
- * time from the start of the plan; a cue that repeats has one line; then the total time, what to have ready,
- * the notes, and last what holds for every run
+ * @returns first what there is to stop for and to take care of, then what holds for every run; a line for
+ * each step and each cue, with the time from the start of the plan; a cue that repeats has one line; then the
+ * total time, what to have ready, and the notes
  * @throws TypeError when `plan` is not a plan
  * @throws RangeError when a figure of it is out of range, or the unit none of the two
  *
- * @remarks A caution whose code the catalogue does not have keeps its own sentence.
+ * @remarks A caution whose code the catalogue does not have keeps its own sentence. How long a fresh brew
+ * stands belongs to its mixing, and has no line here.
  *
  * @example
  * ```ts
  * const baths = { fix: { clearingS: 40, times: 3 }, wash: {} };
  * const plan = planProcess({ vessel: "tray", movement: "rock", timeS: 510, temperatureC: 20, baths });
  * const lines = describePlan(plan);
- * lines[0] // => "0:00 develop, 8:30 at 20.0 °C"
- * lines[2] // => "  0:00 Rock the tray, each side in turn, for 8:25."
+ * lines[0] // => "Always: Wear gloves and glasses. Keep the baths away from food."
+ * lines[4] // => "0:00 develop, 8:30 at 20.0 °C"
+ * lines[7] // => "  0:00 Rock the tray, each side in turn, for 8:25."
  * ```
  */
 export function describePlan(
@@ -48,11 +54,11 @@ export function describePlan(
   return [
     ...(timeRefused ? [`${severities.stop}: ${texts.refused}`] : []),
     ...grave,
+    ...benchNotes.filter(({ code }) => code !== OF_MIXING).map((one) => `${texts.bench}: ${sentence(one)}`),
     ...plan.steps.flatMap((step) => stepLines(step, plan, texts, unit)),
     texts.total(plan.totalS),
     `${texts.ready}: ${plan.materials.map((one) => materialText(one, texts)).join("; ")}.`,
     ...notes,
-    ...benchNotes.map((one) => `${texts.bench}: ${sentence(one)}`),
   ];
 }
 

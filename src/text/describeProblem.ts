@@ -60,7 +60,7 @@ export function problemSentence(problem: InputProblem, texts: ProblemTexts, unit
   }
   if (code === "needs-counterpart" && path !== undefined) return texts.counterpart(placeText(path));
   if (types === undefined && values === undefined && (least ?? most) !== undefined)
-    return texts.items(expected, actual as number);
+    return texts.items(expected, actual as number, problem.path);
   const inUnit = shown ? limitsInFahrenheit(expected, quantity === "temperatureC" ? 32 : 0) : expected;
   const wanted = texts.wanted(inUnit);
   return actual === undefined

@@ -32,8 +32,8 @@ export interface ProblemTexts {
   readonly must: (wanted: string, given: string | undefined) => string;
   /** what is wanted, where nothing was given */
   readonly missing: (wanted: string) => string;
-  /** how many items are wanted, and how many there are */
-  readonly items: (expected: ExpectedFigures, count: number) => string;
+  /** how many items are wanted, and how many there are; `path` is the list's */
+  readonly items: (expected: ExpectedFigures, count: number, path?: string) => string;
   /** a field that has to be given too */
   readonly counterpart: (place: string) => string;
   /** a value, short */

@@ -252,6 +252,19 @@ describe("plan", () => {
     const brewed = { ...recipe, developer: { kind: "brew", brew } };
     expect(ran(["plan", "b.json"], { "b.json": brewed }).out).toMatch(/400 ml/);
   });
+  it("turns a drum without pause, for a time that is reckoned for that", () => {
+    const every60 = {
+      ...files["recipe.json"],
+      baseline: { timeS: 540, temperatureC: 20, agitation: { everyS: 60 } },
+      conditions: { temperatureC: 18 },
+    };
+    const { out } = ran(["plan", "t.json", "--vessel", "drum"], { "t.json": every60 });
+    expect(out).toContain("The recipe says agitation every 60 s.");
+    expect(out).not.toContain("Every 1:00 until");
+    const tank = ran(["plan", "t.json"], { "t.json": every60 }).out;
+    const timeOf = (said: string): string => /develop, (\S+)/.exec(said)![1]!;
+    expect(timeOf(out)).not.toBe(timeOf(tank));
+  });
   it("is not made of a day, nor with a wrong vessel", () => {
     expect(ran(["plan", "day.json"], files)).toMatchObject({
       code: 2,

@@ -326,7 +326,10 @@ describe("compensate refuses a wrong drift", () => {
   it("names the field of a drift or a log that cannot be read", () => {
     refuses("20", new TypeError('compensate: conditions.temperatureC must be a number, got "20"'));
     refuses({}, new TypeError("compensate: conditions.temperatureC.startC is missing: a number"));
-    refuses([log[0]], new RangeError("compensate: conditions.temperatureC must hold at least 2, got 1"));
+    refuses(
+      [log[0]],
+      new RangeError("compensate: conditions.temperatureC must hold at least 2 readings, got 1"),
+    );
     refuses(
       [log[1], log[0]],
       new RangeError(

@@ -179,7 +179,7 @@ describe("developUntil", () => {
     );
     refuses(
       { temperatureAt: [{ timeS: 0, temperatureC: 20 }] },
-      new RangeError("developUntil: options.temperatureAt must hold at least 2, got 1"),
+      new RangeError("developUntil: options.temperatureAt must hold at least 2 readings, got 1"),
     );
     refuses(
       { temperatureAt: { ...drift, ambientC: 101 } },

@@ -210,8 +210,8 @@ describe("equivalentTime refuses", () => {
   };
   it("what is no log", () => {
     refuses("20", new TypeError('equivalentTime: log must be an array, got "20"'));
-    refuses([], new RangeError("equivalentTime: log must hold at least 2, got 0"));
-    refuses([good[0]], new RangeError("equivalentTime: log must hold at least 2, got 1"));
+    refuses([], new RangeError("equivalentTime: log must hold at least 2 readings, got 0"));
+    refuses([good[0]], new RangeError("equivalentTime: log must hold at least 2 readings, got 1"));
     refuses([good[0], null], new TypeError("equivalentTime: log[1] must be an object, got null"));
     refuses([5, good[1]], new TypeError("equivalentTime: log[0] must be an object, got 5"));
     refuses([undefined, good[1]], new TypeError("equivalentTime: log[0] is missing: an object"));

@@ -153,7 +153,7 @@ describe("fitDrift refuses", () => {
   ];
   it("what is no log or no air", () => {
     refuses(null, new TypeError("fitDrift: log must be an array, got null"));
-    refuses([flat[0]], new RangeError("fitDrift: log must hold at least 2, got 1"));
+    refuses([flat[0]], new RangeError("fitDrift: log must hold at least 2 readings, got 1"));
     refuses(
       flat.slice(0, 2),
       new RangeError("fitDrift: log must be at least 3 when ambientC is not given, got 2"),

@@ -166,7 +166,10 @@ describe("remainingTime", () => {
       { temperatureAt: "20" },
       new TypeError('remainingTime: options.temperatureAt must be a number or a log or a drift, got "20"'),
     );
-    refuses({ log: [log[0]] }, new RangeError("remainingTime: options.log must hold at least 2, got 1"));
+    refuses(
+      { log: [log[0]] },
+      new RangeError("remainingTime: options.log must hold at least 2 readings, got 1"),
+    );
     refuses({ ownUse: null }, new TypeError("remainingTime: options.ownUse must be an object, got null"));
   });
 });

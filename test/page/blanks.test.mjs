@@ -12,7 +12,10 @@ const at = (path) => fileURLToPath(new URL(`../../docs/sheet/${path}`, import.me
 
 /** The store of the page, as the page bundles it. */
 const { outputFiles } = await build({
-  entryPoints: [at("sheet.ts")],
+  stdin: {
+    contents: 'export * from "./sheet.ts"; export { notFollowed } from "./inBath/before.ts";',
+    resolveDir: at("."),
+  },
   bundle: true,
   write: false,
   format: "esm",
@@ -20,7 +23,7 @@ const { outputFiles } = await build({
   tsconfig: at("tsconfig.json"),
 });
 const code = Buffer.from(outputFiles[0].text).toString("base64");
-const { blankNames, emptySheet, inUnit, inventedSheet, storeOf } = await import(
+const { blankNames, emptySheet, inUnit, inventedSheet, notFollowed, storeOf } = await import(
   `data:text/javascript;base64,${code}`
 );
 
@@ -78,16 +81,30 @@ describe("an emptied blank", () => {
   });
 });
 
+describe("the bath", () => {
+  it("names the blank that cannot be read, in both languages", () => {
+    const store = filledStore();
+    assert.equal(notFollowed(store), "");
+    store.write("temperature", "cold");
+    assert.match(notFollowed(store), /^Do not use this time\. .*: temperature of the bath\.$/);
+    store.change({ language: "de" });
+    assert.match(notFollowed(store), /^Nimm diese Zeit nicht\. .*: Temperatur des Bads\.$/);
+    store.write("temperature", "16");
+    assert.equal(notFollowed(store), "");
+  });
+  it("says that there is no time where there is none", () => {
+    assert.match(notFollowed(storeOf(emptySheet(inventedSheet))), /^There is no time for this bath/);
+  });
+});
+
 describe("an empty sheet", () => {
   it("names what must be filled in, until it is", () => {
     const store = storeOf(emptySheet(inventedSheet));
-    assert.deepEqual(store.answer.missing, [
-      "time",
-      "knownTemperature",
-      "knownDilution",
-      "temperature",
-      "dilution",
-    ]);
+    assert.deepEqual(store.answer.missing, ["time", "knownTemperature", "knownDilution", "temperature"]);
+    // The dilution of the bath is taken from the known one, which is named already.
+    store.write("dilution", "thin");
+    assert.ok(store.answer.missing.includes("dilution"));
+    store.write("dilution", "");
     store.write("knownDilution", "1+25");
     store.write("time", "8:00");
     assert.deepEqual(store.answer.missing, ["knownTemperature", "temperature"]);

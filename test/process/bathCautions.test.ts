@@ -111,8 +111,10 @@ describe("the fixing bath", () => {
   it("says what was assumed", () => {
     expect(facts(of({}))).toEqual([
       { code: "clearing-assumed", severity: "note", path, quantity: "timeS", actual: 60 },
-      { code: "fixing-split", severity: "note", path, data: { times: 2 } },
+      { code: "fixing-split", severity: "note", path, data: { times: 3 } },
     ]);
+    expect(of({ clearingS: 60 })[0]!.data).toEqual({ times: 2 });
+    expect(of({ clearingS: 60 }, { material: "plate" })[0]!.data).toEqual({ times: 3 });
     expect(of({}, { iodideRich: true })[1]!.data).toEqual({ times: 3 });
     expect(of({ freshClearingS: 200, times: 2 })[0]!.actual).toBe(200);
     expect(of({ durationS: 120 })).toEqual([]);

@@ -3,6 +3,7 @@ import {
   compensate,
   describePlan,
   planProcess,
+  planRecipe,
   replaceDevelopment,
   type PlanTexts,
   type ProcessMaterial,
@@ -22,7 +23,11 @@ describe("a plan for the wall", () => {
       wash: { method: "soak", durationS: 500, temperatureC: 18.5 },
       fix: { clearingS: 40, times: 3 },
     } as const;
-    expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths })).slice(0, 24)).toEqual([
+    expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths }))).toEqual([
+      "Always: Wear gloves and glasses. Keep the baths away from food.",
+      "Always: Let in fresh air. Stop and fixing baths give off vapours.",
+      "Always: Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",
+      "Always: Local codes and safety data sheets go before this plan.",
       "0:00 develop, 8:30 at 20.0 °C",
       "  0:00 Pour in the developer.",
       "  0:00 Invert the tank for 30 s.",
@@ -38,7 +43,7 @@ describe("a plan for the wall", () => {
       "  9:00 Invert the tank for 15 s.",
       "  10:00 Invert the tank for 5 s.",
       "  10:00 The lid may come off for a look.",
-      "  10:00 It should be clear by now. If not, wait until it is, then fix for as long again.",
+      "  10:00 It should be clear by now. If it is milky, keep it dark until it is clear, then fix for as long again.",
       "  10:50 Pour the fixing bath back into its bottle and drain: this takes 10 s.",
       "11:00 wash, 8:20 at 18.5 °C",
       "  11:00 Fill with fresh water.",
@@ -46,11 +51,10 @@ describe("a plan for the wall", () => {
       "  14:00 Change the water. Every 3:00 until 17:00.",
       "In all 19:20.",
       "Have ready: developer 1+2 500 ml (167 ml stock, 333 ml water); stop bath 1+19 500 ml (25 ml stock, 475 ml water); fixing bath 500 ml; wash water 1500 ml.",
-      "Always: Wear gloves and glasses. Keep the baths away from food.",
     ]);
   });
 
-  it("puts stops and warnings first, then the steps, then notes, and the bench last and once", () => {
+  it("puts stops and warnings first, then the bench once, then the steps and the notes", () => {
     const baths = { stop: { kind: "acid" }, fix: { kind: "plain", temperatureC: 8 }, wash: {} } as const;
     const plan = planProcess({ ...hut, baths });
     const lines = describePlan(plan);
@@ -62,9 +66,10 @@ describe("a plan for the wall", () => {
     expect([stops!.length, warnings!.length, notes!.length]).toEqual([of("stop"), of("warn"), of("note")]);
     expect([of("stop"), of("warn"), of("note")].every((count) => count > 0)).toBe(true);
     const steps = lines.findIndex((line) => line.startsWith("0:00"));
-    expect([...stops!, ...warnings!]).toEqual(Array.from({ length: steps }, (_, i) => i));
+    // Gloves are of no use when they are read at the end.
+    expect([...stops!, ...warnings!, ...always!]).toEqual(Array.from({ length: steps }, (_, i) => i));
+    expect(always).toHaveLength(plan.benchNotes.length);
     expect(Math.min(...notes!)).toBeGreaterThan(lines.findIndex((line) => line.startsWith("In all")));
-    expect(always).toEqual([lines.length - 4, lines.length - 3, lines.length - 2, lines.length - 1]);
     // No pointer into data on a sheet for the wall.
     expect(lines.some((line) => /\[?\/baths/.test(line))).toBe(false);
     expect(new Set(lines.filter((line) => !indented(line))).size).toBe(
@@ -198,6 +203,15 @@ describe("another language", () => {
       }),
       planProcess({ ...hut, material: "paper", baths: { fix: { durationS: 20 }, wash: {} } }),
       replaceDevelopment(planProcess(hut), { atS: 300, remainingS: 3 }),
+      planRecipe(
+        {
+          schemaVersion: 2,
+          material: { name: "film" },
+          developer: { kind: "stock", name: "hut stock", dilution: "1+9" },
+          baseline: { timeS: 540, temperatureC: 20, agitation: { everyS: 60 } },
+        },
+        { vessel: "drum" },
+      ),
     ];
     const seen = new Set<string>();
     for (const { cautions, benchNotes } of plans)

@@ -24,6 +24,8 @@ const vessels = fc.constantFrom(
   { vessel: "tray" },
   { vessel: "tray", movement: "rock" },
   { vessel: "tray", pieces: 1 },
+  { vessel: "tray", pieces: 6 },
+  { vessel: "tray", pieces: 12 },
   { vessel: "drum" },
 );
 const rest = fc.record(

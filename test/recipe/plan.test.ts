@@ -8,6 +8,8 @@ import {
   planRecipe,
   roundEstimate,
   startKnowledge,
+  type Conditions,
+  type ProcessPlan,
   type Recipe,
 } from "../../src/index.js";
 import { hutCoffee } from "./documents.js";
@@ -56,6 +58,11 @@ describe("the standing notes of a recipe", () => {
     const lines = describePlan(planned);
     expect(lines.filter((line) => /[Gg]loves/.test(line))).toHaveLength(1);
     expect(lines.filter((line) => /data sheets/.test(line))).toHaveLength(1);
+    // A fresh brew stands before the plan begins.
+    expect(lines.filter((line) => line.startsWith("Always:"))).toHaveLength(
+      notes.filter((code) => code !== "rest-before-use").length,
+    );
+    expect(lines.some((line) => /\bstand\b/.test(line))).toBe(false);
   });
   it("of a recipe without a fixing bath do not speak of silver", () => {
     const codesOf = (one: Recipe): string[] =>
@@ -93,6 +100,39 @@ describe("an acid stop on soft gelatin", () => {
     if (!check.ok) throw new Error("no recipe");
     for (const { cautions } of [check, planRecipe(soft, { vessel: "tray" })])
       expect(cautions.some(({ code }) => code === "acid-stop-blisters")).toBe(warned);
+  });
+});
+
+describe("a drum", () => {
+  const drum = (more: Partial<Recipe> = {}, conditions?: Conditions) =>
+    planRecipe({ ...recipe, ...more }, { vessel: "drum", conditions });
+  const told = (from: ProcessPlan): readonly unknown[] =>
+    from.cautions.flatMap(({ code, severity, path, data }) =>
+      code.startsWith("drum-") ? [[code, severity, path, data]] : [],
+    );
+  it("is turned without pause, and the time is for that", () => {
+    // Turned without pause: common practice.
+    const turned = drum();
+    const { timeS } = compensateRecipe(recipe, { agitation: "continuous" });
+    expect(step("develop", turned).durationS).toBe(timeS);
+    expect(timeS).toBeLessThan(compensateRecipe(recipe).timeS);
+    expect(turned.handling.agitation).toBe("continuous");
+    expect(told(turned)).toEqual([["drum-turned", "note", "/agitation", { agitation: 30 }]]);
+    const { agitation: _, ...known } = recipe;
+    expect(told(planRecipe(known, { vessel: "drum" }))).toEqual([
+      ["drum-turned", "note", "/baseline/agitation", { agitation: 60 }],
+    ]);
+    expect(describePlan(drum({ agitation: "stand" }))).toContain(
+      "Note: A drum is turned without pause, and the time is for that. The recipe says stand development.",
+    );
+  });
+  it("is moved as today's conditions say", () => {
+    const every = { agitation: { everyS: 60 } } as const;
+    const asked = [["drum-not-turned", "warn", "/conditions/agitation", undefined]];
+    expect(told(drum({}, every))).toEqual(asked);
+    expect(told(drum({ conditions: { temperatureC: 18, ...every } }))).toEqual(asked);
+    expect(told(drum({ agitation: "continuous" }))).toEqual([]);
+    expect(told(plan)).toEqual([]);
   });
 });
 

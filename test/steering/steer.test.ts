@@ -4,6 +4,7 @@ import {
   compensate,
   handbookVessel,
   isInputError,
+  judgeReading,
   newtonDrift,
   planProcess,
   steer,
@@ -42,6 +43,33 @@ describe("steer", () => {
     expect(said({ conditions: { temperatureC: 20 }, ambientC: 45 })).toEqual([false, []]);
     expect(said({ conditions: { temperatureC: 68 } })).toEqual([true, ["/conditions/temperatureC"]]);
     expect(said({ ambientC: 68 })).toEqual([true, ["/ambientC"]]);
+  });
+  it("takes air that is probably in °F as such, and draws no caution from that forecast", () => {
+    const known: Partial<SteerInput> = {
+      baseline: { timeS: 1040, temperatureC: 16, logSd: 0.13, emulsion: "soft" },
+      vessel: "tray-in-air",
+    };
+    const answered = (ambientC: number, log = [reading(0, 16)]): SteerAnswer =>
+      ask(log, { ...known, ambientC });
+    const asTyped = answered(57);
+    const meant = answered(125 / 9);
+    expect([asTyped.trusted, meant.trusted]).toEqual([false, true]);
+    expect(asTyped.refused).toBe(true);
+    expect(asTyped.total.timeS).toBeCloseTo(meant.total.timeS, 9);
+    expect(asTyped.cautions[0]).toMatchObject({ code: "maybe-fahrenheit", path: "/ambientC" });
+    const unusual = (answer: SteerAnswer) =>
+      answer.cautions.flatMap(({ code, path, actual }) => (path === "/log" ? [[code, actual]] : []));
+    expect(unusual(asTyped)).toEqual([["temperature-unusual", 16]]);
+    expect(unusual(meant)[0]?.[1]).toBeLessThan(16);
+    // The readings' own cautions stay, whenever they came.
+    expect(unusual(answered(57, [reading(60, 25)]))[0]).toEqual(["soft-emulsion-warm", 25]);
+    expect(unusual(answered(57, [reading(0, 16), reading(60, 15.9)]))).toEqual([
+      ["temperature-unusual", 15.9],
+    ]);
+    const judge = judgeReading([reading(0, 16)], reading(60, 15.9), { ambientC: 57 });
+    expect(judge.cautions.map(({ code, path }) => [code, path])).toEqual([
+      ["maybe-fahrenheit", "/options/ambientC"],
+    ]);
   });
   it.each([
     ["a later minute", [reading(300, 24, true)]],

@@ -36,6 +36,7 @@ import {
   spoonsFor,
   startKnowledge,
   startTemperatureFor,
+  steer,
   temperatureFactor,
   type InputProblem,
 } from "../../src/index.js";
@@ -250,5 +251,20 @@ describe("a figure that must be above 0", () => {
     expect(problem).toMatchObject({ path: "/baseline/timeS", expected: { above: 0, max: 1e6 } });
     expect(describeProblem(problem!, de.problems)).toContain("über 0 s und höchstens 1000000 s");
     expect(describeProblem(problem!)).toContain("above 0 and at most 1000000 s");
+  });
+});
+
+describe("a list that is too short", () => {
+  it("says readings where its name does not, and counts one as one", () => {
+    const steered = caught(() => steer({ baseline: known, conditions: {}, log: [] }))[0]!;
+    expect(steered.message).toBe("steer: log must hold at least 1 reading, got 0");
+    expect(describeProblem(steered, de.problems)).toBe("nötig ist mindestens 1 Messung, gegeben sind 0");
+    const log = [{ timeS: 0, temperatureC: 18 }];
+    const drifting = caught(() => compensate(known, { temperatureC: log }))[0]!;
+    expect(describeProblem(drifting)).toBe("must hold at least 2 readings, got 1");
+    expect(describeProblem(drifting, de.problems)).toBe("nötig sind mindestens 2 Messungen, gegeben sind 1");
+    const growth = caught(() => fitGrowth([]))[0]!;
+    expect(describeProblem(growth)).toBe("must hold at least 2, got 0");
+    expect(describeProblem(growth, de.problems)).toBe("nötig sind mindestens 2 Einträge, gegeben sind 0");
   });
 });

@@ -16,6 +16,7 @@ import {
   massOf,
   spoonsFor,
   planProcess,
+  planRecipe,
   predict,
   proposeBrew,
   pushCautions,
@@ -317,6 +318,17 @@ plan({
 plan({ areaCm2: 500, material: "plate", baths: { fix: { usedCm2PerL: 9500 }, wash: { method: "changes" } } });
 plan({ baths: { fix: { usedCm2PerL: 90_000 }, wash: { temperatureC: 8 } } });
 add(replaceDevelopment(planProcess(run), { atS: 300, remainingS: 3 }).cautions);
+add(
+  planRecipe(
+    {
+      schemaVersion: 2,
+      material: { name: "film" },
+      developer: { kind: "stock", name: "stock", dilution: "1+9" },
+      baseline: { ...known, agitation: { everyS: 60 } },
+    },
+    { vessel: "drum" },
+  ).cautions,
+);
 
 // readings
 const reading = (timeS: number, temperatureC: unknown, more: object = {}): object => ({

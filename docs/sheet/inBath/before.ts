@@ -1,10 +1,13 @@
 /* Before it is poured in: what to take care of, and the button that starts the clock. */
 import { appearanceAgents, filmAreaCm2, handbookAppearanceFactor, parseVolume } from "darkroom-kinetics";
+import { unusable } from "../answer.js";
 import { pouredIn, type Followed } from "../bath.js";
+import { bathWordsOf } from "../bathWords.js";
 import { cautionText } from "../catalogue.js";
 import { button, el, say } from "../dom.js";
 import { shownAt } from "../run.js";
 import type { Store } from "../sheet.js";
+import { namesOf, wordsOf } from "../words.js";
 import { lines, type Control } from "./control.js";
 import { dishPart, placePart, type Part } from "./place.js";
 import { wake } from "./signal.js";
@@ -28,6 +31,14 @@ export function followedBy({ sheet, answer }: Store): Followed {
   };
 }
 
+/** Why there is nothing to follow; no text where there is a time that holds. */
+export function notFollowed({ sheet, answer }: Pick<Store, "sheet" | "answer">): string {
+  const { rounded, stale, problems } = answer;
+  if (rounded === undefined) return bathWordsOf(sheet.language).nothing;
+  const words = wordsOf(sheet.language);
+  return stale ? words.stale(namesOf(unusable(problems), words)) : "";
+}
+
 const ofBaths = (path = ""): boolean => path.startsWith("/baths");
 
 /** The part before pour-in; `poured` is called when it was pressed. */
@@ -35,7 +46,7 @@ export function beforePart(control: Control, poured: () => void): Part {
   const { store, words, bath, set } = control;
   const where = placePart(control);
   const dish = dishPart(control);
-  const nothing = el("p", { class: "nothing" }, words.nothing);
+  const nothing = el("p", { class: "nothing" });
   const care = el("ul", { class: "care" });
   const lead = el("p", { class: "lead" });
   const pour = button(
@@ -55,7 +66,9 @@ export function beforePart(control: Control, poured: () => void): Part {
       where.update();
       dish.update();
       const { place, sound, buzz } = bath();
-      const answered = store.answer.rounded !== undefined && !store.answer.stale;
+      const why = notFollowed(store);
+      const answered = why === "";
+      say(nothing, why);
       nothing.hidden = answered;
       pour.hidden = !answered;
       say(pour, words.pourIn[place === "tank" ? "tank" : "dish"]);

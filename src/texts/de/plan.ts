@@ -2,7 +2,7 @@
  * A plan in German.
  */
 import type { Sensitization } from "../../inspection/safelightCautions.js";
-import type { CuePlace } from "../../process/text.js";
+import { bySafelight, type CuePlace } from "../../process/text.js";
 import type { PlanCue, ProcessMaterialName, StepName } from "../../process/types.js";
 import { celsiusToFahrenheit } from "../../quantities/celsiusToFahrenheit.js";
 import { formatTime } from "../../quantities/formatTime.js";
@@ -77,6 +77,7 @@ function cue(
   const inTray = vessel === "tray";
   switch (action) {
     case "pour-in":
+      if (inTray && data.pieces !== undefined) return `Nacheinander in ${baths[step][1]} legen.`;
       return inTray ? `In ${baths[step][1]} legen.` : `${baths[step][0]} eingießen.`;
     case "tap":
       return "Blasen abklopfen.";
@@ -94,9 +95,13 @@ function cue(
     case "rinse":
       return durationS > 0 ? "In gewechseltem Wasser spülen, dabei bewegen." : "Mit Wasser spülen.";
     case "check-clear":
-      return vessel === "drum"
-        ? "Es sollte klar sein. Sonst das Fixierbad wieder eingießen und noch einmal so lange fixieren."
-        : "Jetzt sollte es klar sein. Sonst warten, bis es klar ist, und noch einmal so lange fixieren.";
+      if (vessel === "drum")
+        return "Es sollte klar sein. Sonst das Fixierbad wieder eingießen und noch einmal so lange fixieren.";
+      return bySafelight(vessel, data.sensitization)
+        ? "Jetzt sollte es klar sein: beim Dunkelkammerlicht nachsehen, bevor weißes Licht angeht. " +
+            "Sonst warten, bis es klar ist, und noch einmal so lange fixieren."
+        : "Jetzt sollte es klar sein. Ist es noch milchig, bleibt es dunkel, bis es klar ist. " +
+            "Dann noch einmal so lange fixieren.";
     case "fill":
       return "Mit frischem Wasser füllen.";
     case "run-water":
@@ -106,11 +111,19 @@ function cue(
     case "hang-up":
       return "Ohne Abspülen zum Trocknen aufhängen.";
     case "light-off": {
+      if (inTray && data.sensitization === undefined)
+        return data.material === "paper"
+          ? "Weißes Licht aus: Papier liegt bei dem Dunkelkammerlicht, das sein Hersteller nennt."
+          : "Es ist nicht gesagt, welches Licht dieses Material sieht: in völliger Dunkelheit halten, " +
+              "bis es fixiert ist.";
       const [alone, loaded] = lights[data.sensitization ?? "panchromatic"];
       return inTray ? `Weißes Licht aus: ${alone}.` : `Eingelegt ${loaded}: geschlossen halten.`;
     }
     case "light-on":
-      if (inTray) return "Weißes Licht darf an.";
+      if (inTray)
+        return data.sensitization === undefined
+          ? "Weißes Licht darf an: die halbe Zeit im Fixierbad ist um."
+          : "Weißes Licht darf an.";
       return vessel === "drum" ? "Der Deckel darf ab." : "Zum Nachsehen darf der Deckel ab.";
     case "top-up":
       return `${ml(data.volumeMl)} gebrauchten Entwickler abgießen und ebenso viel frischen zugeben.`;

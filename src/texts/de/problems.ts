@@ -3,6 +3,7 @@
  */
 import type { CurveEnd, InputRules, InputRuleTexts } from "../../core/errorRules.js";
 import type { ExpectedFigures, InputFormat, InputType } from "../../core/errors.js";
+import { holdsReadings } from "../../core/errorText.js";
 import { unitOf } from "../../core/quantity.js";
 import type { UnfitIngredient } from "../../brew/refusedText.js";
 import type { ProblemTexts } from "../../text/problemTexts.js";
@@ -215,9 +216,15 @@ export const problems: ProblemTexts & { readonly rules: InputRuleTexts } = {
   wanted: gesucht,
   must: (wanted, given) => `nötig ist ${wanted}${given === undefined ? "" : `, gegeben ist ${given}`}`,
   missing: (wanted) => `es fehlt: ${wanted}`,
-  items: ({ least, most }, count) =>
-    `nötig sind ${least === most ? "" : least === undefined ? "höchstens " : "mindestens "}` +
-    `${least ?? most} Einträge, gegeben sind ${count}`,
+  items: ({ least, most }, count, path = "") => {
+    const [one, many] = holdsReadings(path) ? ["Messung", "Messungen"] : ["Eintrag", "Einträge"];
+    const single = (least ?? most) === 1;
+    return (
+      `${single ? "nötig ist" : "nötig sind"} ` +
+      (least === most ? "" : least === undefined ? "höchstens " : "mindestens ") +
+      `${least ?? most} ${single ? one : many}, gegeben sind ${count}`
+    );
+  },
   counterpart: (place) => `es fehlt ${place}: Was galt für die bekannte Zeit?`,
   value: wert,
   line: (place, sentence) => (place === "" ? sentence : `${place}: ${sentence}`),

@@ -35,6 +35,9 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "drum-not-turned": () =>
     "Wenig Bad in einer liegenden Trommel benetzt nur, was unten ist. " +
     "Ohne Pause drehen, und die Zeit dafür nehmen.",
+  "drum-turned": ({ data }, unit) =>
+    "Eine Trommel wird ohne Pause gedreht, und die Zeit gilt dafür. " +
+    `Im Rezept steht: ${seite("agitation", data.agitation, unit)}.`,
   "temperature-step": ({ limit, actual, data }, unit) =>
     `Der Schritt um ${gradWeit(actual, unit)} vor „${wort(steps, data.bath)}“ kann Runzelkorn geben. ` +
     (data.bath === "wash" ? "Vor dem Wässern" : "Zwischen Bädern") +
