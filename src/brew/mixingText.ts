@@ -26,8 +26,9 @@ function amountOf(step: MixingStepData): string {
   const { massG, spoons, spoonMl, heap } = step;
   const grams = `${short(massG)} g`;
   if (spoons === undefined) return `${grams} ${nameOf(step)}`;
-  const filled = `${heap as string} spoon${spoons === 1 ? "" : "s"} of ${short(spoonMl)} ml`;
-  return `${String(countedSpoons(spoons))} ${filled} (${grams}) ${nameOf(step)}`;
+  const counted = countedSpoons(spoons);
+  const filled = `${heap as string} spoon${counted === 1 ? "" : "s"} of ${short(spoonMl)} ml`;
+  return `${String(counted)} ${filled} (${grams}) ${nameOf(step)}`;
 }
 
 /** The water for each gram of a solution. */

@@ -118,8 +118,8 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
     `Weigh ${ingredientText(data.ingredient)} if you can: the range of spoons is worth ` +
     `± ${isFigure(actual) ? Math.round(100 * (actual - 1)) : "?"} % of the time.`,
   "spoon-too-large": ({ limit, actual, data }) =>
-    `No spoon measures so little ${ingredientText(data.ingredient)}: ${digits(actual)} g are wanted, and ` +
-    `${digits(data.spoons)} spoons hold ${digits(limit)} g or more. Weigh it, or mix more bath.`,
+    `No spoon measures so little ${ingredientText(data.ingredient)}: ${digits(actual)} g are wanted. ` +
+    `In spoons, ${digits(data.spoons)} is ${digits(limit)} g or more. Weigh it, or mix more bath.`,
   "undissolved": ({ limit, actual, data }) =>
     `Not all the ${ingredientText(data.ingredient)} dissolves at this temperature: ` +
     `${digits(limit)} g/l do, ${digits(actual)} are given.`,

@@ -225,6 +225,9 @@ describe("mixingSteps", () => {
       mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons }))[1]!.text;
     expect(coffee(29.75)).toContain("Dissolve 30 level spoons of 5 ml (40 g)");
     expect(coffee(7.3)).toContain("Dissolve 7.25 level spoons");
+    // One or many goes by the number that is read.
+    expect(coffee(1.05)).toContain("Dissolve 1 level spoon of 5 ml");
+    expect(coffee(1.13)).toContain("Dissolve 1.25 level spoons of 5 ml");
     expect(mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons: 29.75 }))[1]!.spoons).toBe(29.75);
   });
 

@@ -119,6 +119,19 @@ describe("the German of", () => {
   });
 });
 
+describe("spoons in German", () => {
+  it("are one or many by the number that is read", () => {
+    const line = (spoons: number): string =>
+      describeMixing(
+        mixingSteps({ volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 12, spoons }] }),
+        de.mixing,
+      )[1]!;
+    expect(line(1)).toContain("1 gestrichenen Löffel zu 5 ml");
+    expect(line(1.05)).toContain("1 gestrichenen Löffel zu 5 ml");
+    expect(line(1.13)).toContain("1,25 gestrichene Löffel zu 5 ml");
+  });
+});
+
 describe("the catalogues", () => {
   it("have every field of the English ones", () => {
     const pairs: readonly (readonly [object, object])[] = [

@@ -23,8 +23,9 @@ function amount({ ingredient, massG = 0, spoons, spoonMl = 0, heap = "level" }: 
   const name = wort(ingredientsTaken, ingredient);
   const grams = `${kurz(massG)} g`;
   if (spoons === undefined) return `${grams} ${name}`;
-  const filled = heaps[heap]?.[spoons === 1 ? 0 : 1] ?? heap;
-  return `${zahl(countedSpoons(spoons), 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
+  const counted = countedSpoons(spoons);
+  const filled = heaps[heap]?.[counted === 1 ? 0 : 1] ?? heap;
+  return `${zahl(counted, 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
 }
 
 const solution = ({ ingredient, solutionMl = 0, solutionPercent = 0 }: MixingStepData): string =>
