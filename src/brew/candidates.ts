@@ -6,7 +6,16 @@ import { gramsPerMl, readParts, type DeveloperBrew, type BrewPart } from "./brew
 import type { BrewMaterial } from "./brewCapacity.js";
 import { measured, type SpoonedAmount } from "./measured.js";
 import { isCoffee, isVitaminC } from "./parts.js";
-import { COFFEE, holds, sodaOf, take, vitaminCOf, type Shelf, type Wanted } from "./shelf.js";
+import {
+  COFFEE,
+  FULL_VITAMIN_C_G_PER_L,
+  holds,
+  sodaOf,
+  take,
+  vitaminCOf,
+  type Shelf,
+  type Wanted,
+} from "./shelf.js";
 import { solveBrew } from "./solveBrew.js";
 
 /** What a proposal is for. */
@@ -34,10 +43,10 @@ export interface Candidate {
 
 /** Agents in the order of preference: both, more of both first; then either. */
 const AGENTS: readonly (readonly Wanted[])[] = [
-  [COFFEE, vitaminCOf(16)],
+  [COFFEE, vitaminCOf(FULL_VITAMIN_C_G_PER_L)],
   [COFFEE, vitaminCOf(4)],
   [COFFEE],
-  [vitaminCOf(16)],
+  [vitaminCOf(FULL_VITAMIN_C_G_PER_L)],
   [vitaminCOf(8)],
   [vitaminCOf(4)],
 ];

@@ -44,6 +44,7 @@ export type BrewCautionCode =
   | "decaffeinated"
   | "brewed-coffee"
   | "tablet-filler"
+  | "tablet-label"
   | "acid-foams"
   | "mix-apart"
   | "restrainer-wanted"
@@ -103,6 +104,8 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   "decaffeinated": () => "Decaffeinated coffee is often weaker. Test it.",
   "brewed-coffee": () => "Brewed coffee is of unknown strength. Test it.",
   "tablet-filler": () => "Crush the tablets and strain off what stays.",
+  "tablet-label": () =>
+    "The vitamin C tablets are left out. Say how many mg a tablet holds (labelMg), then they are used.",
   // mixing
   "acid-foams": ({ data }) =>
     `Acid and soda give off gas, up to ${digits(data.gasL, 2)} l. ` +

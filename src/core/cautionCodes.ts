@@ -64,6 +64,7 @@ const CODES = [
   "decaffeinated",
   "brewed-coffee",
   "tablet-filler",
+  "tablet-label",
   "spoon-range",
   "spoon-too-large",
   "alkali-changed",

@@ -286,6 +286,29 @@ describe("what is missing", () => {
   });
 });
 
+describe("tablets without the figure on their label", () => {
+  const labels = (shelf: readonly ShelfItem[]): unknown[] =>
+    propose(shelf).cautions.filter(({ code }) => code === "tablet-label");
+  const tablets = "ascorbic-acid-tablet";
+  it("are left out with a word on how to have them in, with a brew or without", () => {
+    const shelf = ["instant-coffee", "soda-anhydrous", tablets] as const;
+    expect(Object.keys(grams(found(shelf)))).not.toContain(tablets);
+    const expected = expect.objectContaining({ severity: "warn", path: "/shelf" });
+    expect(labels(shelf)).toEqual([expected]);
+    expect(labels(["brewed-coffee", "soda-anhydrous", tablets])).toEqual([expected]);
+    // Too little of the powder for the full recipe: tablets would make up for it.
+    expect(labels([...shelf, { ingredient: "ascorbic-acid", massG: 3 }])).toEqual([expected]);
+    const labelled = [...shelf.slice(0, 2), { ingredient: tablets, labelMg: 500 }] as const;
+    expect(labels(labelled)).toEqual([]);
+    expect(Object.keys(grams(found(labelled)))).toContain(tablets);
+  });
+  it("are passed over where they would not be taken, or where the reason says it", () => {
+    expect(labels([...everyday, tablets])).toEqual([]);
+    expect(labels(everyday)).toEqual([]);
+    expect(labels([tablets, "soda-anhydrous"])).toEqual([]);
+  });
+});
+
 it("says which field is not read, with a brew or without", () => {
   for (const shelf of [everyday, []])
     expect(proposeBrew({ shelf, volumeMl: 500, temperature: 14 } as any).cautions).toContainEqual(

@@ -267,6 +267,12 @@ add(strengthFromScrap({ darkensS: 60, material: "film" } as never).cautions);
 add(bakeYield(100).cautions, bakeTime({ temperatureC: 180 }).cautions);
 for (const afterG of [50, 80, 110]) add(bakeProgress({ beforeG: 100, afterG }).cautions);
 add(proposeBrew({ shelf: ["baking-soda", "instant-coffee"], volumeMl: 500 } as never).cautions);
+add(
+  proposeBrew({
+    shelf: ["soda-anhydrous", "instant-coffee", "ascorbic-acid-tablet"],
+    volumeMl: 500,
+  }).cautions,
+);
 
 for (const massG of [2, 4, 6, 8])
   add(

@@ -62,6 +62,9 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "decaffeinated": () => "Entkoffeinierter Kaffee ist oft schwächer. Ausprobieren.",
   "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",
   "tablet-filler": () => "Tabletten zerdrücken und abseihen, was bleibt.",
+  "tablet-label": () =>
+    "Die Tabletten mit Vitamin C bleiben außen vor. " +
+    "Angeben, wie viel mg eine Tablette enthält (labelMg), dann zählen sie.",
   "spoon-range": ({ data, actual }) =>
     `Besser wiegen: ${wort(ingredients, data.ingredient)}. ` +
     `Mit Löffeln streut die Zeit um ± ${percent(actual - 1)}.`,
