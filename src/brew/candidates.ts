@@ -32,9 +32,6 @@ export interface ProposalUse {
 export interface Candidate {
   readonly brew: DeveloperBrew;
   readonly spoons: readonly SpoonedAmount[];
-  /** vitamin C is in it, coffee is in it */
-  readonly vitaminC: boolean;
-  readonly coffee: boolean;
   /** what no spoon measures */
   readonly cautions: readonly Caution[];
   /** the less, the better */
@@ -125,7 +122,7 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
   const { liquid, dry } = gramsPerMl(read);
   // A few drops of bath, and a quarter of a spoon of powder: more powder than water.
   if (liquid > 1 || dry > 1) return undefined;
-  const [coffee, vitaminC] = [read.parts.some(isCoffee), read.parts.some(isVitaminC)];
+  const isPair = read.parts.some(isCoffee) && read.parts.some(isVitaminC);
   const { ph } = solveBrew(read);
   const off = Math.max(0, PH_FROM - ph, ph - PH_TO);
   return {
@@ -134,8 +131,6 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
     cautions: taken.flatMap(({ cautions = [] }, i) =>
       cautions.map((one) => ({ ...one, path: `/ingredients/${i}` })),
     ),
-    coffee,
-    vitaminC,
-    score: 10 * off + (coffee && vitaminC ? 0 : 1) + rank,
+    score: 10 * off + (isPair ? 0 : 1) + rank,
   };
 }

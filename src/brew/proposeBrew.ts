@@ -151,7 +151,7 @@ function propose(
   const stop = cautions.find(({ severity }) => severity === "stop");
   if (stop !== undefined) return isPast(stop.limit as number, use.temperatureC) ? "too-cold" : "too-warm";
   const { brew, spoons } = candidate;
-  const start = startingTime(brew, use.material, candidate);
+  const start = startingTime(brew, use.material);
   const { lifeH } = brewLife(brew);
   const livesS = 3600 * lifeH - REST_S.most;
   if (isPast(start.timeS, TOO_SLOW_S)) return "too-slow";

@@ -108,6 +108,17 @@ describe("an everyday shelf", () => {
     expect(spooned.cautions.map(({ code }) => code)).toContain("spoon-range");
   });
 
+  it("is no quicker without one of the agents, at any temperature and for any material", () => {
+    for (const material of ["film", "plate", "paper"] as const)
+      for (const temperatureC of [14, 20, 24]) {
+        const both = found(everyday, { material, temperatureC }).start.timeS;
+        for (const agent of ["instant-coffee", "ascorbic-acid"] as const) {
+          const { start } = found([agent, "soda-anhydrous"], { material, temperatureC });
+          expect(start.timeS).toBeGreaterThanOrEqual(both * (1 - 1e-9));
+        }
+      }
+  });
+
   it("ends the strip with the bath's life, with a warning, where the interval is longer than that", () => {
     const { strip, lifeH, start, cautions } = found(["instant-coffee", "borax"]);
     expect(start.highS).toBeGreaterThan(3600 * lifeH);
