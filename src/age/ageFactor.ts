@@ -6,8 +6,8 @@ import { ageEffect, bathAge, checkedAgeLaw, notPast, type AgeLaw } from "./law.j
  *
  * @param fromH - age of the bath when the time was known, 0 to 1e6 h; 0 is a fresh bath
  * @param toH - age of the bath that is asked about, 0 to 1e6 h
- * @param law - the age law; `halfLifeH` or `lifeH` above 0 to 1e6 h, `perDay` or `perRootH` from -1 to
- * 1
+ * @param law - the age law; `halfLifeH` or `lifeH` above 0 to 1e6 h, `lowH` above 0 to `lifeH`, `perDay` or
+ * `perRootH` from -1 to 1
  * @returns the time under `to` divided by the time under `from`
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range, or a bath is past its life or past ten half-lives, where

@@ -40,6 +40,8 @@ export type AgeLaw =
       readonly kind: "life";
       /** age up to which the bath works as when fresh, h, above 0 to 1e6 */
       readonly lifeH: number;
+      /** age from which it may fail: the lower end of its life, h, above 0 to `lifeH`; that when left out */
+      readonly lowH?: number | undefined;
     } & LawOrigin)
   | ({
       readonly kind: "speeding";
@@ -109,8 +111,10 @@ export function checkedAgeLaw(at: string, given: unknown): AgeLaw {
   } else if (kind === "speeding") {
     inRange(at, law.perDay, -1, 1, undefined, "/perDay");
     inRange(at, law.sdPerDay ?? 0, 0, 3, undefined, "/sdPerDay");
-  } else if ((kind as unknown) === "life") positive(at, law.lifeH, 1e6, "ageH", "/lifeH");
-  else notOneOf(`${at}/kind`, ["half-life", "life", "slowing", "speeding"], kind);
+  } else if ((kind as unknown) === "life") {
+    const lifeH = positive(at, law.lifeH, 1e6, "ageH", "/lifeH");
+    positive(at, law.lowH ?? lifeH, lifeH, "ageH", "/lowH");
+  } else notOneOf(`${at}/kind`, ["half-life", "life", "slowing", "speeding"], kind);
   if (kind === "slowing" || kind === "speeding") positive(at, law.coversH ?? DAY_H, 1e6, "ageH", "/coversH");
   return law;
 }

@@ -34,6 +34,8 @@ export interface BrewStrength extends Factor {
   readonly power: number;
   /** life of today's brew from mixing, h, 10 mm deep in an open dish; see {@link brewLife} */
   readonly lifeH: number;
+  /** age from which today's brew may fail, h */
+  readonly lifeLowH: number;
   /** how much film a litre of today's brew develops, cm²; see {@link brewCapacity} */
   readonly capacityCm2PerL: number;
   /** what stops today's brew, and what strains the comparison */
@@ -153,6 +155,7 @@ export function brewStrength(
   const unchanged = same && spread < 1e-9;
   // A factor that may be anything: `compensate` takes no greater spread.
   const logSd = unchanged ? 0 : Math.min(10, spread);
+  const { lifeH, lowH: lifeLowH } = brewLife(to);
   return {
     cause: "strength",
     value: Math.exp(log),
@@ -163,7 +166,8 @@ export function brewStrength(
     fromPh: b.ph,
     toPh: a.ph,
     power: same ? 1 : Math.exp(power),
-    lifeH: brewLife(to).lifeH,
+    lifeH,
+    lifeLowH,
     capacityCm2PerL: capacityOfBrew(today, "film").cm2PerL,
     // What stops the bath stops its time.
     cautions: [

@@ -26,6 +26,7 @@ const CODES = [
   "log-gap",
   "target-passed",
   "bath-past-life",
+  "bath-may-fail",
   "bath-past-capacity",
   "bath-past-keeping",
   "age-unknown",

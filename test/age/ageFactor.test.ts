@@ -19,6 +19,16 @@ describe("ageFactor", () => {
       new RangeError("ageFactor: toH must be at most 1.5 h, how long the bath works, got 1.5000001"),
     );
   });
+  it("takes the age from which a bath may fail, up to its life", () => {
+    const at = (lowH: number): number => ageFactor(0, 1, { kind: "life", lifeH: 1.5, lowH });
+    expect([at(0.1), at(1.5)]).toEqual([1, 1]);
+    expect(() => at(1.6)).toThrow(
+      new RangeError("ageFactor: law.lowH must be above 0 and at most 1.5 h, got 1.6"),
+    );
+    expect(() => at(0)).toThrow(
+      new RangeError("ageFactor: law.lowH must be above 0 and at most 1.5 h, got 0"),
+    );
+  });
   it("grows slowly at first under a speeding law, and no further after a day", () => {
     const law: AgeLaw = { kind: "speeding", perDay: 0.4 };
     expect(ageFactor(0, 24, law)).toBeCloseTo(Math.exp(0.4), 12);

@@ -119,6 +119,26 @@ describe("the German of", () => {
   });
 });
 
+describe("the life of a brew in German", () => {
+  it("is told with when it may fail, and how soon to use it", () => {
+    const rest = (acidG: number): string =>
+      describeMixing(
+        mixingSteps({
+          volumeMl: 1000,
+          ingredients: [
+            { ingredient: "soda-anhydrous", massG: 54 },
+            { ingredient: "ascorbic-acid", massG: acidG },
+          ],
+        }),
+        de.mixing,
+      ).find((line) => line.includes("Blasen"))!;
+    expect(rest(16)).toMatch(
+      /Es hält etwa 3 h\. Es kann von 1,5 bis 6 h jederzeit versagen\. Binnen einer Stunde verwenden\.$/,
+    );
+    expect(rest(4)).toMatch(/ h jederzeit versagen\. Sofort verwenden\.$/);
+  });
+});
+
 describe("spoons in German", () => {
   it("are one or many by the number that is read", () => {
     const line = (spoons: number): string =>

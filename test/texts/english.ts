@@ -6,7 +6,12 @@ import { brewSentences } from "../../src/brew/text.js";
 import { compensateSentences } from "../../src/compensate/text.js";
 import { isoContrastSentence, nearLimitSentence } from "../../src/contrast/text.js";
 import type { CautionSentences } from "../../src/core/cautionTexts.js";
-import { farSentence, outsideTableSentence, unknownFieldSentence } from "../../src/core/text.js";
+import {
+  farSentence,
+  mayFailSentence,
+  outsideTableSentence,
+  unknownFieldSentence,
+} from "../../src/core/text.js";
 import { driftSentences } from "../../src/drift/text.js";
 import { disagreeSentence, safelightSentences, strengthOutsideSentence } from "../../src/inspection/text.js";
 import { learningSentences } from "../../src/learning/text.js";
@@ -27,6 +32,7 @@ export const englishSentences: CautionSentences = {
   ...isoContrastSentence,
   ...learningSentences,
   ...limitSentences,
+  ...mayFailSentence,
   ...nearLimitSentence,
   ...outsideTableSentence,
   ...pastCapacitySentence,

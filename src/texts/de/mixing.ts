@@ -3,6 +3,7 @@
  */
 import type { MixingStepData } from "../../brew/mixingText.js";
 import { countedSpoons } from "../../brew/roundSpoons.js";
+import { useBy } from "../../brew/useBy.js";
 import type { MixingTexts } from "../../text/mixingTexts.js";
 import { cautions } from "./cautions.js";
 import { grad, wort, zahl } from "./figures.js";
@@ -70,12 +71,25 @@ export const mixing: MixingTexts = {
       `${amount(step)} in ${water(step)} lösen und abseihen. Zuletzt langsam zugeben.${gas(step.gasL)}`,
     "make-up": ({ volumeMl = 0, temperatureC = 0 }, unit) =>
       `Mit Wasser auf ${kurz(volumeMl)} ml auffüllen und auf ${grad(temperatureC, unit)} bringen.`,
-    "rest": ({ minutes = [5, 10], lifeH }) =>
+    "rest": ({ minutes = [5, 10], ...step }) =>
       `${minutes.map((one) => zahl(one)).join(" bis ")} min stehen lassen, bis die Blasen weg sind. ` +
-      `Nicht für einen anderen Tag aufheben.${lifeH === undefined ? "" : ` Es hält etwa ${kurz(lifeH)} h.`}`,
+      `Nicht für einen anderen Tag aufheben.${life(step)}`,
     "label": () => "Beschriften, von Kindern fernhalten, nach örtlicher Vorschrift entsorgen.",
   },
 };
+
+const soonest = {
+  "at-once": " Sofort verwenden.",
+  "within-the-hour": " Binnen einer Stunde verwenden.",
+} as const;
+
+function life({ lifeH, failsH }: Pick<MixingStepData, "lifeH" | "failsH">): string {
+  if (lifeH === undefined) return "";
+  const soon = useBy(failsH);
+  const range =
+    failsH === undefined ? "" : ` Es kann von ${failsH.map(kurz).join(" bis ")} h jederzeit versagen.`;
+  return ` Es hält etwa ${kurz(lifeH)} h.${range}${soon === undefined ? "" : soonest[soon]}`;
+}
 
 function gas(gasL: number | undefined): string {
   return gasL === undefined
