@@ -77,7 +77,9 @@ describe("startKnowledge", () => {
       perDay: 0,
       sdPerDay: 0.08,
       runs: 0,
-      sources: ["no law of age: the median is held, the spread grows with the age (assumed)"],
+      sources: [
+        "no law of age: the median is held for a day, then time and spread grow with the age (assumed)",
+      ],
     });
     expect(start).toMatchObject({
       schema: 1,

@@ -183,9 +183,10 @@ export const handMutants = [
   mutant(
     "an age past a day counted in days",
     "age/law",
-    "Math.max(endH, toH) - Math.max(endH, fromH)",
-    "(Math.max(endH, toH) - Math.max(endH, fromH)) / 24",
+    "Math.max(0, toH - endH), coveredAge(law)",
+    "Math.max(0, toH - endH) / 24, coveredAge(law)",
   ),
+  mutant("an old bath as likely quicker as slower", "age/law", "log: ONE_SIDED_MEAN * past", "log: 0 * past"),
   mutant(
     "a development counted in minutes of age",
     "age/livesUntil",
