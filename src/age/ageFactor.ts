@@ -6,8 +6,8 @@ import { ageEffect, bathAge, checkedAgeLaw, notPast, type AgeLaw } from "./law.j
  *
  * @param fromH - age of the bath when the time was known, 0 to 1e6 h; 0 is a fresh bath
  * @param toH - age of the bath that is asked about, 0 to 1e6 h
- * @param law - the age law; `halfLifeH` or `lifeH` above 0 to 1e6 h, `perDay` or `perRootH` from -1 to
- * 1
+ * @param law - the age law; `halfLifeH` or `lifeH` above 0 to 1e6 h, `lowH` above 0 to `lifeH`, `perDay` or
+ * `perRootH` from -1 to 1
  * @returns the time under `to` divided by the time under `from`
  * @throws TypeError when an argument is of the wrong kind
  * @throws RangeError when a value is out of range, or a bath is past its life or past ten half-lives, where
@@ -15,7 +15,8 @@ import { ageEffect, bathAge, checkedAgeLaw, notPast, type AgeLaw } from "./law.j
  *
  * @remarks half-life: 2^((to − from)/halfLife). life: 1 up to and including `lifeH`.
  * speeding: exp(perDay·((to/24)^1.5 − (from/24)^1.5)), each age at most 24 h; slowing: exp(perRootH·(√to −
- * √from)), each at most 25 h; both are assumptions of this package. Alkaline vitamin C gave
+ * √from)), each at most 25 h; past the hours that either covers an old bath is slower by 0.8 x, x being 8 %
+ * for each further day; all are assumptions of this package. Alkaline vitamin C gave
  * full black to 1.5 h, slightly weak at 2 h, none at 2.5 h (Shinkawa Photographic Laboratory, L-ascorbic acid
  * oxidation in alkaline solution, 2015). A keeping limit on a label is a limit, not an
  * activity: it is no half-life.

@@ -16,7 +16,7 @@ export const ageCause: Cause<AgeLaw, number, "age"> = {
   law: "age",
   lawFields: {
     "half-life": ["halfLifeH", "sdLog", "sdRatePerH"],
-    "life": ["lifeH"],
+    "life": ["lifeH", "lowH"],
     "slowing": ["perRootH", "sdPerRootH", "coversH"],
     "speeding": ["perDay", "sdPerDay", "coversH"],
   },

@@ -15,7 +15,8 @@ import { withinLifeText } from "./text.js";
  * Two kinds are for a bath of which nothing is printed and own runs are to tell. `"speeding"`: ln(time) grows
  * by `perDay` × (ageH/24)^1.5, slowly at first, and no further after a day; `sdPerDay` is 0.08 when left out.
  * `"slowing"`: ln(time) grows by `perRootH` × √ageH, fast at first, and no further after 25 h; `sdPerRootH`
- * is 0.1 when left out. Past what they cover, `coversH`, the spread grows in proportion to the age.
+ * is 0.1 when left out. Past what they cover, `coversH`, a bath is slower by an amount that nobody knows: the
+ * time and its spread grow in proportion to the age.
  *
  * @remarks One measured decline loses less at first than on average: the maximum density that a developer
  * gave after 72 to 504 h at 72 °C and 48 to 336 h at 82 °C (R. E. Chapman, Degradation study of a
@@ -40,6 +41,8 @@ export type AgeLaw =
       readonly kind: "life";
       /** age up to which the bath works as when fresh, h, above 0 to 1e6 */
       readonly lifeH: number;
+      /** age from which it may fail: the lower end of its life, h, above 0 to `lifeH`; that when left out */
+      readonly lowH?: number | undefined;
     } & LawOrigin)
   | ({
       readonly kind: "speeding";
@@ -109,8 +112,10 @@ export function checkedAgeLaw(at: string, given: unknown): AgeLaw {
   } else if (kind === "speeding") {
     inRange(at, law.perDay, -1, 1, undefined, "/perDay");
     inRange(at, law.sdPerDay ?? 0, 0, 3, undefined, "/sdPerDay");
-  } else if ((kind as unknown) === "life") positive(at, law.lifeH, 1e6, "ageH", "/lifeH");
-  else notOneOf(`${at}/kind`, ["half-life", "life", "slowing", "speeding"], kind);
+  } else if ((kind as unknown) === "life") {
+    const lifeH = positive(at, law.lifeH, 1e6, "ageH", "/lifeH");
+    positive(at, law.lowH ?? lifeH, lifeH, "ageH", "/lowH");
+  } else notOneOf(`${at}/kind`, ["half-life", "life", "slowing", "speeding"], kind);
   if (kind === "slowing" || kind === "speeding") positive(at, law.coversH ?? DAY_H, 1e6, "ageH", "/coversH");
   return law;
 }
@@ -147,7 +152,7 @@ export function ageLog(law: AgeLaw, fromH: number): (toH: number) => number {
   const shape = law.kind === "speeding" ? speedingDay : slowingRootH;
   const number = law.kind === "speeding" ? law.perDay : law.perRootH;
   const before = shape(fromH);
-  return (toH) => number * (shape(toH) - before);
+  return (toH) => number * (shape(toH) - before) + unknownAge(law, fromH, toH).log;
 }
 
 /** The effect of going from one age to another under a checked law, both within its limits. */
@@ -162,30 +167,66 @@ export function ageEffect(law: AgeLaw, fromH: number, toH: number): Effect {
     const speeding = law.kind === "speeding";
     const shape = speeding ? speedingDay : slowingRootH;
     const slope = shape(toH) - shape(fromH);
-    const log = (speeding ? law.perDay : law.perRootH) * slope;
+    const unknown = unknownAge(law, fromH, toH);
+    const log = (speeding ? law.perDay : law.perRootH) * slope + unknown.log;
     // A law that no run has taught has the spread of no law at every age.
-    if (law.runs === 0) {
-      const coversH = law.coversH ?? coveredAge(undefined);
-      return { log, slope: 0, sd: 0, beside: unknownAgeLogSd(differenceH, coversH) };
-    }
-    // Past its first day the number of such a law tells nothing.
-    const endH = speeding ? DAY_H : SLOWING_H;
-    const beside = unknownAgeLogSd(Math.max(endH, toH) - Math.max(endH, fromH), coveredAge(law));
+    if (law.runs === 0) return { log, slope: 0, sd: 0, beside: unknown.sd };
     const sd = speeding ? (law.sdPerDay ?? SD_PER_DAY) : (law.sdPerRootH ?? SD_PER_ROOT_H);
-    return { log, slope, sd, beside };
+    return { log, slope, sd, beside: unknown.sd };
   }
   return { log: 0, slope: 0, sd: 0, beside: (LIFE_LOG_SD * Math.abs(differenceH)) / law.lifeH };
 }
 
-/**
- * The spread of ln(time) by an age of which nothing is known: 2 % × √h, at most 8 % in the hours that its law
- * covers; past them in proportion to the age, as a rate of ageing that is not known (all assumed).
- */
-export function unknownAgeLogSd(differenceH: number, coversH: number): number {
-  const hours = Math.abs(differenceH);
-  const covered = Math.min(0.08, 0.02 * Math.sqrt(Math.min(hours, coversH)));
-  return Math.min(MOST_UNKNOWN_LOG_SD, covered * Math.max(1, hours / coversH));
-}
-
+/** The spread of ln(time) in hours of which nothing is known: 2 % × √h, at most 8 % (assumed). */
+const UNKNOWN_PER_ROOT_H = 0.02;
+const MOST_COVERED_LOG_SD = 0.08;
 /** A wider spread says nothing more: a factor of 140 either way. */
 const MOST_UNKNOWN_LOG_SD = 3;
+/** The mean of a half-normal of scale 1, √(2/π). */
+const ONE_SIDED_MEAN = 0.8;
+/**
+ * The spread that goes with it. A half-normal has 0.6, √(1 − 2/π), and its upper end is 1.96 at 95 %. A
+ * normal about 0.8 with 0.6 would end at 1.79: the long end of a bath of three days would sink by 5.5 %
+ * against a spread on both sides. With 0.75 it ends at 2.03, and sinks by 2.6 %.
+ */
+const ONE_SIDED_SD = 0.75;
+
+/** What hours that no number tells do to ln(time), and how unsure that is. */
+interface UnknownAge {
+  readonly log: number;
+  readonly sd: number;
+}
+
+/** Past its first day, or in a law that no run has taught, the number of a law tells nothing. */
+function unknownAge(
+  law: AgeLaw & { readonly kind: "speeding" | "slowing" },
+  fromH: number,
+  toH: number,
+): UnknownAge {
+  if (law.runs === 0) return unknownHours(fromH, toH, law.coversH ?? coveredAge(undefined));
+  const endH = law.kind === "speeding" ? DAY_H : SLOWING_H;
+  return unknownHours(Math.max(0, fromH - endH), Math.max(0, toH - endH), coveredAge(law));
+}
+
+/**
+ * Hours of which nothing is known. In those that the law covers no change is expected. Past them a bath may
+ * be slower, in proportion to its age, and is never quicker for it (common practice): that part is a
+ * half-normal. From an old bath to a fresh one it is the mirror.
+ */
+function unknownHours(fromH: number, toH: number, coversH: number): UnknownAge {
+  const past = pastCover(toH, coversH) - pastCover(fromH, coversH);
+  const covered = coveredLogSd(Math.abs(toH - fromH), coversH);
+  return { log: ONE_SIDED_MEAN * past, sd: Math.hypot(covered, ONE_SIDED_SD * past) };
+}
+
+/** The spread of hours that are covered. */
+function coveredLogSd(hours: number, coversH: number): number {
+  return Math.min(MOST_COVERED_LOG_SD, UNKNOWN_PER_ROOT_H * Math.sqrt(Math.min(hours, coversH)));
+}
+
+/** The scale of what lies past the covered hours: their spread again for each time that they are over. */
+function pastCover(ageH: number, coversH: number): number {
+  if (!(ageH > coversH)) return 0;
+  const covered = coveredLogSd(coversH, coversH);
+  return Math.min(MOST_UNKNOWN_LOG_SD, covered * (ageH / coversH)) - covered;
+}

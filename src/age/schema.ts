@@ -26,6 +26,7 @@ export const ageSchema: CauseSchema = {
       }),
       form("life", "The bath works until its life is over.", ["lifeH"], {
         lifeH: above0(1e6, "Life of the bath, in hours."),
+        lowH: above0(1e6, "Age from which it may fail, in hours, at most lifeH; lifeH when left out."),
         ...origin(),
       }),
       form("slowing", "ln(time) grows with the square root of the age.", ["perRootH"], {

@@ -70,7 +70,7 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   const printed = use.capacityCm2PerL === undefined ? undefined : use.capacityCm2PerL * share;
   const cautions: Caution[] = [];
   if (age?.kind === "life")
-    for (const one of livesUntil({ lifeH: age.lifeH, ageH, timeS, highS }))
+    for (const one of livesUntil({ lifeH: age.lifeH, lowH: age.lowH, ageH, timeS, highS }))
       cautions.push({ ...one, path: "/ageH" });
   if (keepingLimitH !== undefined && isPast(ageH, keepingLimitH))
     cautions.push(

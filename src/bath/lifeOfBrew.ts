@@ -13,10 +13,10 @@ import { isInputError } from "../core/errors.js";
 export function lifeOfBrew(brew: DeveloperBrew | undefined, knownAgeH: unknown = 0): AgeLaw | undefined {
   if (brew === undefined) return undefined;
   try {
-    const { lifeH, sources } = brewLife(brew);
+    const { lifeH, lowH, sources } = brewLife(brew);
     // An age that is no number is told where the known time is checked.
     return typeof knownAgeH === "number" && lifeH > knownAgeH
-      ? { kind: "life", lifeH, sources, runs: 0 }
+      ? { kind: "life", lifeH, lowH, sources, runs: 0 }
       : undefined;
   } catch (error) {
     // What is wrong with a brew is told where the brew is checked.

@@ -6,7 +6,16 @@ import { gramsPerMl, readParts, type DeveloperBrew, type BrewPart } from "./brew
 import type { BrewMaterial } from "./brewCapacity.js";
 import { measured, type SpoonedAmount } from "./measured.js";
 import { isCoffee, isVitaminC } from "./parts.js";
-import { COFFEE, holds, sodaOf, take, vitaminCOf, type Shelf, type Wanted } from "./shelf.js";
+import {
+  COFFEE,
+  FULL_VITAMIN_C_G_PER_L,
+  holds,
+  sodaOf,
+  take,
+  vitaminCOf,
+  type Shelf,
+  type Wanted,
+} from "./shelf.js";
 import { solveBrew } from "./solveBrew.js";
 
 /** What a proposal is for. */
@@ -23,9 +32,6 @@ export interface ProposalUse {
 export interface Candidate {
   readonly brew: DeveloperBrew;
   readonly spoons: readonly SpoonedAmount[];
-  /** vitamin C is in it, coffee is in it */
-  readonly vitaminC: boolean;
-  readonly coffee: boolean;
   /** what no spoon measures */
   readonly cautions: readonly Caution[];
   /** the less, the better */
@@ -34,10 +40,10 @@ export interface Candidate {
 
 /** Agents in the order of preference: both, more of both first; then either. */
 const AGENTS: readonly (readonly Wanted[])[] = [
-  [COFFEE, vitaminCOf(16)],
+  [COFFEE, vitaminCOf(FULL_VITAMIN_C_G_PER_L)],
   [COFFEE, vitaminCOf(4)],
   [COFFEE],
-  [vitaminCOf(16)],
+  [vitaminCOf(FULL_VITAMIN_C_G_PER_L)],
   [vitaminCOf(8)],
   [vitaminCOf(4)],
 ];
@@ -116,7 +122,7 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
   const { liquid, dry } = gramsPerMl(read);
   // A few drops of bath, and a quarter of a spoon of powder: more powder than water.
   if (liquid > 1 || dry > 1) return undefined;
-  const [coffee, vitaminC] = [read.parts.some(isCoffee), read.parts.some(isVitaminC)];
+  const isPair = read.parts.some(isCoffee) && read.parts.some(isVitaminC);
   const { ph } = solveBrew(read);
   const off = Math.max(0, PH_FROM - ph, ph - PH_TO);
   return {
@@ -125,8 +131,6 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
     cautions: taken.flatMap(({ cautions = [] }, i) =>
       cautions.map((one) => ({ ...one, path: `/ingredients/${i}` })),
     ),
-    coffee,
-    vitaminC,
-    score: 10 * off + (coffee && vitaminC ? 0 : 1) + rank,
+    score: 10 * off + (isPair ? 0 : 1) + rank,
   };
 }

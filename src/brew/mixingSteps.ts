@@ -64,6 +64,8 @@ export interface MixingStep {
   readonly minutes?: readonly [number, number];
   /** life of the brew from mixing, h; see {@link brewLife} */
   readonly lifeH?: number;
+  /** from when to when it may fail, h: the 90 % interval of that life */
+  readonly failsH?: readonly [number, number];
   /** what may hurt at this step, gravest first */
   readonly cautions?: readonly Caution[];
   /** the step in English */
@@ -124,7 +126,8 @@ export function mixingSteps(brew: DeveloperBrew): readonly MixingStep[] {
   if (bench.some(({ code, severity }) => severity === "stop" && NOT_TO_BE_MIXED.includes(code)))
     return numbered([{ do: "stop", cautions: bench }]);
   const { volumeMl, temperatureC, parts } = read;
-  const { lifeH } = brewLife(brew);
+  const { lifeH, lowH, highH } = brewLife(brew);
+  const life = lifeH > 0 ? { lifeH, failsH: [lowH, highH] as const } : {};
   const alkali = parts.some(({ data }) => data.role === "alkali");
   const drafts: Draft[] = [{ do: "protect", ...(bench.length > 0 ? { cautions: bench } : {}) }];
   const { solutions, powders, cupMl } = solutionsOf(read);
@@ -139,7 +142,7 @@ export function mixingSteps(brew: DeveloperBrew): readonly MixingStep[] {
   }
   drafts.push(
     { do: "make-up", volumeMl, temperatureC },
-    { do: "rest", minutes: [REST_S.least / 60, REST_S.most / 60], ...(lifeH > 0 ? { lifeH } : {}) },
+    { do: "rest", minutes: [REST_S.least / 60, REST_S.most / 60], ...life },
     { do: "label" },
   );
   return numbered(drafts);

@@ -7,6 +7,7 @@ import { degrees } from "../core/digits.js";
 import type { MixingStep, MixingWord } from "./mixingSteps.js";
 import { countedSpoons } from "./roundSpoons.js";
 import { ingredientText, rangeText } from "./text.js";
+import { useBy } from "./useBy.js";
 
 /** What the sentence of a step is made from. */
 export type MixingStepData = Omit<MixingStep, "text" | "step">;
@@ -26,8 +27,9 @@ function amountOf(step: MixingStepData): string {
   const { massG, spoons, spoonMl, heap } = step;
   const grams = `${short(massG)} g`;
   if (spoons === undefined) return `${grams} ${nameOf(step)}`;
-  const filled = `${heap as string} spoon${spoons === 1 ? "" : "s"} of ${short(spoonMl)} ml`;
-  return `${String(countedSpoons(spoons))} ${filled} (${grams}) ${nameOf(step)}`;
+  const counted = countedSpoons(spoons);
+  const filled = `${heap as string} spoon${counted === 1 ? "" : "s"} of ${short(spoonMl)} ml`;
+  return `${String(counted)} ${filled} (${grams}) ${nameOf(step)}`;
 }
 
 /** The water for each gram of a solution. */
@@ -51,6 +53,16 @@ const gasText = (gasL: number | undefined): string =>
     ? ""
     : ` It foams, up to ${short(gasL)} l of gas. Use an open vessel of twice the size. ` +
       `Never stopper it before it is still.`;
+
+const USE_BY = { "at-once": " Use it at once.", "within-the-hour": " Use it within the hour." } as const;
+
+/** How long a brew lives, and how soon it is used. */
+function lifeText({ lifeH, failsH }: MixingStepData): string {
+  if (lifeH === undefined) return "";
+  const soon = useBy(failsH);
+  const range = failsH === undefined ? "" : ` It may fail anywhere from ${failsH.map(short).join(" to ")} h.`;
+  return ` It lives about ${short(lifeH)} h.${range}${soon === undefined ? "" : USE_BY[soon]}`;
+}
 
 /** The sentence of each step. */
 export const mixingSentences: Readonly<
@@ -80,9 +92,9 @@ export const mixingSentences: Readonly<
     `Dissolve ${amountOf(step)} in ${waterOf(step)} and strain. Add it last, slowly.${gasText(step.gasL)}`,
   "make-up": ({ volumeMl, temperatureC }, unit) =>
     `Make up to ${short(volumeMl)} ml with water and bring it to ${degrees(temperatureC, unit)}.`,
-  "rest": ({ minutes, lifeH }) =>
-    `Let it stand ${rangeText(minutes)} min, until the bubbles are gone. Do not keep it for another day.` +
-    (lifeH === undefined ? "" : ` It lives about ${short(lifeH)} h.`),
+  "rest": (step) =>
+    `Let it stand ${rangeText(step.minutes)} min, until the bubbles are gone. ` +
+    `Do not keep it for another day.${lifeText(step)}`,
   "label": () => "Label it, keep it from children, and dispose of it as the local code says.",
 };
 

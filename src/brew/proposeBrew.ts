@@ -11,7 +11,7 @@ import { candidatesOf, type Candidate, type ProposalUse } from "./candidates.js"
 import type { SpoonedAmount } from "./measured.js";
 import { mixingSteps, type MixingStep } from "./mixingSteps.js";
 import { noBrew, type NoBrew, type NoBrewReason } from "./noBrew.js";
-import { readShelf, type ShelfItem } from "./shelf.js";
+import { lacksLabel, readShelf, type ShelfItem } from "./shelf.js";
 import { startingTime, type StartingTime } from "./startingTime.js";
 import { bathCautions } from "../temperature/temperatureCautions.js";
 import { say } from "./text.js";
@@ -111,6 +111,7 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
   };
   const soft = use.material === "plate";
   const warmth = bathCautions(use.temperatureC, false, soft, "/temperatureC");
+  const labels = lacksLabel(shelf, use.volumeMl) ? [say("tablet-label", "warn", { path: "/shelf" })] : [];
   let failed: NoBrewReason | undefined;
   const codes = new Set<string>();
   for (const candidate of candidatesOf(shelf, use)) {
@@ -118,12 +119,20 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
     const against = cautions.filter(isAgainst);
     for (const { code } of against) codes.add(code);
     if (against.length > 0) continue;
-    const proposed = propose(candidate, use, [...unread, ...warmth, ...candidate.cautions, ...cautions]);
+    const proposed = propose(candidate, use, [
+      ...unread,
+      ...warmth,
+      ...labels,
+      ...candidate.cautions,
+      ...cautions,
+    ]);
     if (typeof proposed !== "string") return proposed;
     failed ??= proposed;
   }
   const none = noBrew(shelf, use, failed, codes);
-  return { ...none, cautions: [...unread, ...warmth, ...none.cautions] };
+  // Where the label is the reason, the reason says it.
+  const wanted = none.reason === "label-missing" ? [] : labels;
+  return { ...none, cautions: [...unread, ...warmth, ...wanted, ...none.cautions] };
 }
 
 /** It stops the brew, or not all of it dissolves. */
@@ -142,7 +151,7 @@ function propose(
   const stop = cautions.find(({ severity }) => severity === "stop");
   if (stop !== undefined) return isPast(stop.limit as number, use.temperatureC) ? "too-cold" : "too-warm";
   const { brew, spoons } = candidate;
-  const start = startingTime(brew, use.material, candidate);
+  const start = startingTime(brew, use.material);
   const { lifeH } = brewLife(brew);
   const livesS = 3600 * lifeH - REST_S.most;
   if (isPast(start.timeS, TOO_SLOW_S)) return "too-slow";

@@ -77,20 +77,34 @@ export const COFFEE: Wanted = [
   ["brewed-coffee", 700],
 ];
 
+/** Vitamin C of the full recipe, g/l of the acid (common practice). */
+export const FULL_VITAMIN_C_G_PER_L = 16;
+/** What counts by its label. */
+const TABLET = "ascorbic-acid-tablet";
+
 /** Vitamin C as so many grams of the acid. */
 export const vitaminCOf = (acidG: number): Wanted => [
   ["ascorbic-acid", acidG],
   ["sodium-ascorbate", (acidG * molarMass("sodium-ascorbate")) / molarMass("ascorbic-acid")],
-  ["ascorbic-acid-tablet", acidG],
+  [TABLET, acidG],
 ];
 
 /** Whether a shelf holds any ingredient of what is wanted, in whatever amount; tablets need their label. */
 export const holds = (shelf: Shelf, wanted: Wanted): boolean =>
   wanted.some(([ingredient]) => usable(shelf, ingredient) !== undefined);
 
+/**
+ * Whether tablets are left out for want of their label while the rest of the shelf has less vitamin C than
+ * the first recipe wants.
+ */
+export const lacksLabel = (shelf: Shelf, volumeMl: number): boolean =>
+  shelf.has(TABLET) &&
+  usable(shelf, TABLET) === undefined &&
+  take(shelf, vitaminCOf(FULL_VITAMIN_C_G_PER_L), volumeMl) === undefined;
+
 function usable(shelf: Shelf, ingredient: Ingredient): ShelfEntry | undefined {
   const entry = shelf.get(ingredient);
-  return ingredient === "ascorbic-acid-tablet" && entry?.labelMg === undefined ? undefined : entry;
+  return ingredient === TABLET && entry?.labelMg === undefined ? undefined : entry;
 }
 
 /**
@@ -102,7 +116,7 @@ export function take(shelf: Shelf, wanted: Wanted, volumeMl: number): BrewPart |
     const entry = usable(shelf, ingredient);
     const massG = (gPerL * volumeMl) / 1000;
     if (entry === undefined || entry.massG < massG) continue;
-    if (ingredient !== "ascorbic-acid-tablet") return { ingredient, massG };
+    if (ingredient !== TABLET) return { ingredient, massG };
     const labelMg = entry.labelMg as number;
     return { ingredient, tablets: Math.max(1, Math.round((2000 * massG) / labelMg)) / 2, labelMg };
   }

@@ -40,27 +40,13 @@ const TIMES: Readonly<Record<BrewMaterial, { timeS: number; logSd: number; sourc
   paper: { timeS: 240, logSd: 0.5, source: "from memory: about 4 min for paper at 20 °C" },
 };
 
-/** Further spread of a brew without one of the agents, assumed. */
-const WITHOUT_VITAMIN_C = 0.3;
-const WITHOUT_COFFEE = 0.5;
-
 /** The starting time of a brew at its temperature. */
-export function startingTime(
-  brew: DeveloperBrew,
-  material: BrewMaterial,
-  has: { readonly coffee: boolean; readonly vitaminC: boolean },
-): StartingTime {
+export function startingTime(brew: DeveloperBrew, material: BrewMaterial): StartingTime {
   const { timeS, logSd, source } = TIMES[material];
   const { temperatureC = 20 } = brew;
   const strength = brewStrength(FULL_BREW, brew, undefined, { sameJar: false });
   const warmth = temperatureEffect(genericTemperatureLaw, 20, temperatureC);
-  const spread = Math.hypot(
-    logSd,
-    has.vitaminC ? 0 : WITHOUT_VITAMIN_C,
-    has.coffee ? 0 : WITHOUT_COFFEE,
-    strength.logSd,
-    logSdOf(warmth),
-  );
+  const spread = Math.hypot(logSd, strength.logSd, logSdOf(warmth));
   const median = timeS * strength.value * factorOf(warmth);
   return { ...timeEstimate(median, spread), logSd: spread, basis: "default", sources: [source] };
 }

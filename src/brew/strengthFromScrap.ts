@@ -1,13 +1,12 @@
 import { factorOf, logSdOf } from "../core/cause.js";
-import { inRange, plainObject, notOneOf } from "../core/guards.js";
+import { inRange, plainObject } from "../core/guards.js";
 import type { Caution } from "../core/caution.js";
 import type { Factor } from "../core/term.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { temperatureEffect } from "../temperature/cause.js";
-import type { BrewMaterial } from "./brewCapacity.js";
+import { brewMaterial, type BrewMaterial } from "./brewCapacity.js";
 import { farCaution } from "./brewStrength.js";
 import { say } from "./text.js";
-import { brewMaterials } from "./brewCapacity.js";
 
 /** A scrap of fogged film or paper in a bath, in the light. */
 export interface ScrapSeen {
@@ -69,9 +68,8 @@ const UNKNOWN_LOG_SD = 0.7;
  */
 export function strengthFromScrap(input: ScrapInput): ScrapStrength {
   const where = "strengthFromScrap/input";
-  const { known, material = "film" } = plainObject(where, input);
-  if (material !== "film" && material !== "plate" && material !== "paper")
-    notOneOf(`${where}/material`, brewMaterials, material);
+  const { known, material: given = "film" } = plainObject(where, input);
+  const material = brewMaterial(`${where}/material`, given);
   const today = readScrap(where, input);
   const other =
     known === undefined

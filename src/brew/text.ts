@@ -44,6 +44,7 @@ export type BrewCautionCode =
   | "decaffeinated"
   | "brewed-coffee"
   | "tablet-filler"
+  | "tablet-label"
   | "acid-foams"
   | "mix-apart"
   | "restrainer-wanted"
@@ -103,6 +104,8 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   "decaffeinated": () => "Decaffeinated coffee is often weaker. Test it.",
   "brewed-coffee": () => "Brewed coffee is of unknown strength. Test it.",
   "tablet-filler": () => "Crush the tablets and strain off what stays.",
+  "tablet-label": () =>
+    "The vitamin C tablets are left out. Say how many mg a tablet holds (labelMg), then they are used.",
   // mixing
   "acid-foams": ({ data }) =>
     `Acid and soda give off gas, up to ${digits(data.gasL, 2)} l. ` +
@@ -118,8 +121,8 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
     `Weigh ${ingredientText(data.ingredient)} if you can: the range of spoons is worth ` +
     `± ${isFigure(actual) ? Math.round(100 * (actual - 1)) : "?"} % of the time.`,
   "spoon-too-large": ({ limit, actual, data }) =>
-    `No spoon measures so little ${ingredientText(data.ingredient)}: ${digits(actual)} g are wanted, and ` +
-    `${digits(data.spoons)} spoons hold ${digits(limit)} g or more. Weigh it, or mix more bath.`,
+    `No spoon measures so little ${ingredientText(data.ingredient)}: ${digits(actual)} g are wanted. ` +
+    `In spoons, ${digits(data.spoons)} is ${digits(limit)} g or more. Weigh it, or mix more bath.`,
   "undissolved": ({ limit, actual, data }) =>
     `Not all the ${ingredientText(data.ingredient)} dissolves at this temperature: ` +
     `${digits(limit)} g/l do, ${digits(actual)} are given.`,

@@ -12,8 +12,8 @@ const NO_BATH: Conditions = {};
 /** The life of today's brew, where its strength carries one and no own law says how the bath ages. */
 function brewAge(age: AgeLaw | undefined, { strength }: Conditions): AgeLaw | undefined {
   const untaught = age === undefined || age.runs === 0;
-  const lifeH = untaught ? (strength?.lifeH ?? 0) : 0;
-  return lifeH > 0 ? { kind: "life", lifeH } : age;
+  const { lifeH = 0, lifeLowH = lifeH } = strength ?? {};
+  return untaught && lifeH > 0 ? { kind: "life", lifeH, lowH: lifeLowH } : age;
 }
 
 /**

@@ -92,6 +92,11 @@ export interface CautionData {
     /** whether it is judged at the pour-in or at the pour-out */
     readonly at: "pour-in" | "pour-out";
   };
+  /** a bath that may not live long enough */
+  readonly "bath-may-fail": {
+    /** whether it is that old at the pour-in, or at the long end of the interval alone */
+    readonly at: "pour-in" | "pour-out";
+  };
   /** less stock than the area needs */
   readonly "too-little-stock": {
     /** what a roll needs, ml */

@@ -64,6 +64,16 @@ export const pastLifeSentence: Pick<CautionSentences, "bath-past-life"> = {
   },
 };
 
+export const mayFailSentence: Pick<CautionSentences, "bath-may-fail"> = {
+  "bath-may-fail": ({ limit, actual, data }) => {
+    const [from, age] = [ageText(limit), ageText(actual)];
+    return data.at === "pour-in"
+      ? `The bath is ${age} old. It may fail from ${from} on. Mix fresh.`
+      : `The bath may fail from ${from} on. At the long end of the interval it is ${age} old. ` +
+          `Mix just before use.`;
+  },
+};
+
 export const enoughText: InputWanted<"enough-without"> = ({ least, path }) =>
   `at least ${least} when ${path.slice(1)} is not given`;
 

@@ -88,8 +88,9 @@ export function developerCautions(
   // Beside the life that the recipe states, and past any, what brews in general live to is no news.
   const stated = recipe.knowledge?.age?.kind === "life";
   const dead = stated || [...known, ...found].some(({ code }) => code === "bath-past-life");
+  const frail = [...known, ...found].some(({ code }) => code === "bath-may-fail");
   for (const one of ofBrew)
-    if (!(dead && one.code === "bath-past-life"))
+    if (!(one.code === "bath-past-life" && (dead || (frail && one.severity === "warn"))))
       found.push({
         ...one,
         // Age is said of the conditions; all else of the brew.

@@ -28,6 +28,8 @@ export interface Strength extends LawOrigin {
   readonly basis: Basis;
   /** life of today's brew from mixing, 0 to 1e6 h: a bath must live until the pour-out */
   readonly lifeH?: number | undefined;
+  /** age from which today's brew may fail, h, 0 to `lifeH`: past it a warning; `lifeH` when left out */
+  readonly lifeLowH?: number | undefined;
   /** what a litre of today's brew develops, above 0 to 1e6 cm²: past it a used bath has a warning */
   readonly capacityCm2PerL?: number | undefined;
   /** what was unwise about the brews; passed on */
@@ -112,8 +114,9 @@ function readStrength(at: string, given: unknown): Strength {
   const { basis } = strength;
   if (basis !== "unchanged" && !BASES.includes(basis))
     notOneOf(`${at}/basis`, ["unchanged", ...BASES], basis);
-  const { cautions = [], lifeH, capacityCm2PerL } = strength;
+  const { cautions = [], lifeH, lifeLowH, capacityCm2PerL } = strength;
   if (lifeH !== undefined) inRange(at, lifeH, 0, 1e6, "ageH", "/lifeH");
+  if (lifeLowH !== undefined) inRange(at, lifeLowH, 0, lifeH ?? 1e6, "ageH", "/lifeLowH");
   if (capacityCm2PerL !== undefined) positive(at, capacityCm2PerL, 1e6, "cm2PerL", "/capacityCm2PerL");
   arrayOf(`${at}/cautions`, cautions, 0).forEach((one, i) => plainObject(`${at}/cautions/${i}`, one));
   return strength;

@@ -20,6 +20,7 @@ export const strengthSchema: CauseSchema = {
       slope: from(-10, 10, "The part of logSd that the law of amounts explains, with its sign."),
       basis: one(["unchanged", ...BASES], "What the factor rests on."),
       lifeH: from(0, 1e6, "Life of today's brew from mixing, in hours."),
+      lifeLowH: from(0, 1e6, "Age from which it may fail, in hours, at most lifeH; lifeH when left out."),
       capacityCm2PerL: above0(1e6, "What a litre of today's brew develops, in cm²."),
       cautions: list(
         { type: "object", description: "A caution." },

@@ -19,12 +19,24 @@ describe("ageFactor", () => {
       new RangeError("ageFactor: toH must be at most 1.5 h, how long the bath works, got 1.5000001"),
     );
   });
-  it("grows slowly at first under a speeding law, and no further after a day", () => {
+  it("takes the age from which a bath may fail, up to its life", () => {
+    const at = (lowH: number): number => ageFactor(0, 1, { kind: "life", lifeH: 1.5, lowH });
+    expect([at(0.1), at(1.5)]).toEqual([1, 1]);
+    expect(() => at(1.6)).toThrow(
+      new RangeError("ageFactor: law.lowH must be above 0 and at most 1.5 h, got 1.6"),
+    );
+    expect(() => at(0)).toThrow(
+      new RangeError("ageFactor: law.lowH must be above 0 and at most 1.5 h, got 0"),
+    );
+  });
+  it("grows slowly at first under a speeding law, and no further by its number after a day", () => {
     const law: AgeLaw = { kind: "speeding", perDay: 0.4 };
     expect(ageFactor(0, 24, law)).toBeCloseTo(Math.exp(0.4), 12);
     expect(ageFactor(0, 6, law)).toBeCloseTo(Math.exp(0.4 / 8), 12);
     expect(ageFactor(6, 24, law)).toBeCloseTo(Math.exp(0.4 * (1 - 1 / 8)), 12);
-    expect(ageFactor(24, 1000, law)).toBe(1);
+    expect(ageFactor(24, 48, law)).toBe(1);
+    // 976 h past its day are 40 times what it covers: the bath is slower by an unknown x, held at 3 - 0.08.
+    expect(ageFactor(24, 1000, law)).toBeCloseTo(Math.exp(0.8 * 2.92), 9);
     expect(ageFactor(0, 24, { ...law, perDay: -0.1 })).toBeCloseTo(Math.exp(-0.1), 12);
     expect(() => ageFactor(0, 1, { ...law, perDay: 2 })).toThrow(
       new RangeError("ageFactor: law.perDay must be from -1 to 1, got 2"),

@@ -31,6 +31,28 @@ describe("livesUntil", () => {
       },
     ]);
   });
+  it.each([
+    ["is out before it may fail", { ageH: 0.5, timeS: 1200, highS: 1800 }, []],
+    ["is out just then", { ageH: 1, timeS: 1200, highS: 1800 }, []],
+    ["may fail before the upper end", { ageH: 1, timeS: 1200, highS: 1900 }, [["bath-may-fail", 1.5]]],
+    ["may have failed already", { ageH: 2.5, timeS: 600, highS: 900 }, [["bath-may-fail", 1.5]]],
+    ["may be dead at the upper end", { ageH: 2.5, timeS: 600, highS: 1900 }, [["bath-past-life", 3]]],
+  ] as const)("a bath of 3 h that may fail from 1.5 h on %s", (_, span, expected) => {
+    const found = livesUntil({ lifeH: 3, lowH: 1.5, ...span });
+    expect(found.map(({ code, limit }) => [code, limit])).toEqual(expected);
+    for (const { severity } of found) expect(severity).toBe("warn");
+  });
+  it("says from when on it may fail", () => {
+    const said = (ageH: number, highS: number): readonly string[] =>
+      livesUntil({ lifeH: 3, lowH: 1.5, ageH, timeS: 600, highS }).map(({ message }) => message);
+    expect(said(2.5, 900)).toEqual([
+      "The bath is 2 h 30 min old. It may fail from 1 h 30 min on. Mix fresh.",
+    ]);
+    expect(said(1.25, 1800)).toEqual([
+      "The bath may fail from 1 h 30 min on. At the long end of the interval it is 1 h 45 min old. " +
+        "Mix just before use.",
+    ]);
+  });
   const hours = fc.double({ min: 0.01, max: 50, noNaN: true });
   const seconds = fc.double({ min: 0, max: 1e5, noNaN: true });
   test.prop([hours, hours, seconds, seconds])(

@@ -15,6 +15,22 @@ describe("bathVerdict", () => {
     expect(bathVerdict({ usedCm2PerL: 0, ageH: 0 })).toEqual({ verdict: "usable", factor: 1, cautions: [] });
     expect(bathVerdict({ use, usedCm2PerL: 50 }).verdict).toBe("usable");
   });
+  it("warns of a brew at an age at which it may have failed", () => {
+    const brew: DeveloperBrew = {
+      volumeMl: 500,
+      ingredients: [
+        { ingredient: "soda-anhydrous", massG: 27 },
+        { ingredient: "instant-coffee", massG: 20 },
+        { ingredient: "ascorbic-acid", massG: 8 },
+      ],
+    };
+    expect(bathVerdict({ ageH: 0.5, timeS: 900, highS: 1620, brew }).cautions).toEqual([]);
+    expect(bathVerdict({ ageH: 2.9, brew })).toMatchObject({
+      verdict: "usable",
+      cautions: [{ code: "bath-may-fail", severity: "warn", path: "/ageH", actual: 2.9 }],
+    });
+    expect(bathVerdict({ ageH: 3.1, brew }).verdict).toBe("discard");
+  });
   it("says of each verdict which field it did not read", () => {
     const said = {
       code: "unknown-field",

@@ -325,6 +325,83 @@ describe("laws of the factor", () => {
   });
 });
 
+/*
+ * The pair does more than its sum (common practice, from memory), and vitamin C without coffee is slow and unsure. By
+ * the sum alone the alkali that coffee's acid leaves would make it the quicker.
+ */
+describe("an agent that one brew has and the other has not", () => {
+  const hut = (coffeeG: number, acidG = 8, sodaG = 27): DeveloperBrew => ({
+    volumeMl: 500,
+    temperatureC: 14,
+    ingredients: [soda(sodaG), part("instant-coffee", coffeeG), acid(acidG)],
+  });
+  const without = (brew: DeveloperBrew, name: RegExp): DeveloperBrew => ({
+    ...brew,
+    ingredients: brew.ingredients.filter(({ ingredient }) => !name.test(ingredient)),
+  });
+  const codes = (from: DeveloperBrew, to: DeveloperBrew): string[] =>
+    brewStrength(from, to).cautions.map(({ code }) => code);
+
+  it("coffee dropped from the hut's brew: no shorter, 0.5 in ln less sure, and told", () => {
+    const { value, logSd, power, toPh, fromPh } = brewStrength(hut(20), hut(0));
+    expect(toPh).toBeGreaterThan(fromPh);
+    expect(value).toBe(1);
+    expect(power).toBe(1);
+    // 0.5 beside the 0.213 of exponent, readings and coffee.
+    expect(logSd).toBeCloseTo(Math.hypot(0.5, 0.213), 3);
+    expect(codes(hut(20), hut(0))).toEqual(["vitamin-c-without-coffee"]);
+    expect(codes(hut(0), hut(20))).toEqual(["vitamin-c-without-coffee"]);
+    expect(codes(hut(20), hut(2))).toEqual([]);
+    expect(codes(hut(0), hut(0, 12))).toEqual([]);
+  });
+
+  it("vitamin C dropped: as slow as its strength says, 0.3 in ln less sure, and told", () => {
+    const { value, logSd } = brewStrength(hut(20), hut(20, 0));
+    expect(value).toBeGreaterThan(1.5);
+    expect(logSd).toBeGreaterThan(0.3);
+    expect(codes(hut(20), hut(20, 0))).toContain("coffee-without-vitamin-c");
+    expect(codes(hut(20, 0), hut(20))).toContain("coffee-without-vitamin-c");
+    // A vitamin C that took all the alkali is no gain either when it is dropped.
+    expect(brewStrength(hut(20, 15, 10), hut(20, 0, 10)).value).toBeGreaterThanOrEqual(1);
+  });
+
+  test.prop([sensibleBrew, fc.constantFrom(/coffee/, /ascorbic/)])(
+    "is never missed to advantage, and inverts",
+    (brew, name) => {
+      const less = without(brew, name);
+      const [there, back] = [brewStrength(brew, less), brewStrength(less, brew)];
+      expect(there.value).toBeGreaterThanOrEqual(1);
+      expect(Math.abs(there.value * back.value - 1)).toBeLessThan(4e-15);
+      expect(there.logSd).toBeCloseTo(back.logSd, 12);
+      expect(there.power).toBeLessThanOrEqual(1);
+    },
+  );
+
+  it("does not jump: the last gram of coffee goes in small steps, and a trace is next to none", () => {
+    const at = (coffeeG: number): readonly [number, number] => {
+      const { value, logSd } = brewStrength(hut(20), hut(coffeeG));
+      return [Math.log(value), logSd];
+    };
+    let before = at(0);
+    for (const grams of [1e-6, 1e-3, 0.01, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1]) {
+      const now = at(grams);
+      expect(Math.abs(now[0] - before[0])).toBeLessThan(0.01);
+      expect(Math.abs(now[1] - before[1])).toBeLessThan(0.025);
+      before = now;
+    }
+    const trace = brewStrength(hut(1e-6), hut(0));
+    expect(trace.value).toBeCloseTo(1, 6);
+    expect(trace.logSd).toBeLessThan(0.01);
+    expect(brewStrength(hut(1), hut(0)).logSd).toBeLessThan(0.2);
+  });
+
+  it("is counted in full from a fifth of the full recipe's share", () => {
+    const spread = (coffeeG: number): number => brewStrength(hut(coffeeG), hut(0)).logSd;
+    for (const grams of [4, 10, 40]) expect(spread(grams)).toBeGreaterThan(0.5);
+    expect(spread(2)).toBeLessThan(0.5);
+  });
+});
+
 describe("the spread", () => {
   // 4 g/l of caustic soda leave vitamin C about where 54 g/l of soda do. One ingredient at a time, each change would be
   // worth a factor of 9 either way.

@@ -54,7 +54,12 @@ describe("mixingSteps", () => {
       { do: "join" },
       { do: "add-last", ingredient: "ascorbic-acid", massG: 6, waterMl: 60, gasL: expect.closeTo(0.82, 2) },
       { do: "make-up", volumeMl: 400, temperatureC: 14 },
-      { do: "rest", minutes: [5, 10], lifeH: expect.closeTo(brewLife(hutBrew).lifeH, 9) },
+      {
+        do: "rest",
+        minutes: [5, 10],
+        lifeH: expect.closeTo(brewLife(hutBrew).lifeH, 9),
+        failsH: [brewLife(hutBrew).lowH, brewLife(hutBrew).highH],
+      },
       { do: "label" },
     ]);
     expect(mixingSteps(hutBrew).map(({ step }) => step)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
@@ -75,7 +80,12 @@ describe("mixingSteps", () => {
       { do: "dissolve", ingredient: "table-salt", massG: 12, waterMl: 72 },
       { do: "add-last", ingredient: "ascorbic-acid", massG: 16, waterMl: 135, gasL: expect.closeTo(2.19, 2) },
       { do: "make-up", volumeMl: 1000, temperatureC: 14.25 },
-      { do: "rest", minutes: [5, 10], lifeH: expect.any(Number) },
+      {
+        do: "rest",
+        minutes: [5, 10],
+        lifeH: expect.any(Number),
+        failsH: [expect.any(Number), expect.any(Number)],
+      },
       { do: "label" },
     ]);
     // Nothing gives off gas without acid and carbonate, and nothing is joined that is not there.
@@ -225,6 +235,9 @@ describe("mixingSteps", () => {
       mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons }))[1]!.text;
     expect(coffee(29.75)).toContain("Dissolve 30 level spoons of 5 ml (40 g)");
     expect(coffee(7.3)).toContain("Dissolve 7.25 level spoons");
+    // One or many goes by the number that is read.
+    expect(coffee(1.05)).toContain("Dissolve 1 level spoon of 5 ml");
+    expect(coffee(1.13)).toContain("Dissolve 1.25 level spoons of 5 ml");
     expect(mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons: 29.75 }))[1]!.spoons).toBe(29.75);
   });
 
@@ -299,6 +312,21 @@ describe("mixingSteps", () => {
       if (ingredient !== undefined) expect(text).toContain(handbookIngredients[ingredient].name);
     expect(poured(steps)).toBeLessThanOrEqual(brew.volumeMl);
     expect(JSON.parse(JSON.stringify(steps))).toEqual(steps);
+  });
+
+  it("says from when to when the brew may fail, and how soon to use it", () => {
+    const rest = (...parts: WeighedPart[]): string =>
+      mixingSteps(brewOf(...parts)).find((step) => step.do === "rest")!.text;
+    const soda = part("soda-anhydrous", 54);
+    // A factor of 2 each way, of 3 without vitamin C: see test/brew/lifeAndCapacity.test.ts.
+    expect(rest(soda, part("instant-coffee", 40), part("ascorbic-acid", 16))).toMatch(
+      / It lives about 3 h\. It may fail anywhere from 1\.5 to 6 h\. Use it within the hour\.$/,
+    );
+    expect(rest(soda, part("instant-coffee", 40))).toMatch(
+      / It lives about 1\.5 h\. It may fail anywhere from 0\.49 to 4\.4 h\. Use it at once\.$/,
+    );
+    const kept = rest(soda, part("ascorbic-acid", 16), part("sodium-sulphite", 100));
+    expect(kept).toMatch(/ It may fail anywhere from [\d.]+ to [\d.]+ h\.$/);
   });
 
   it("speaks of no life where nothing develops", () => {

@@ -108,6 +108,17 @@ describe("an everyday shelf", () => {
     expect(spooned.cautions.map(({ code }) => code)).toContain("spoon-range");
   });
 
+  it("is no quicker without one of the agents, at any temperature and for any material", () => {
+    for (const material of ["film", "plate", "paper"] as const)
+      for (const temperatureC of [14, 20, 24]) {
+        const both = found(everyday, { material, temperatureC }).start.timeS;
+        for (const agent of ["instant-coffee", "ascorbic-acid"] as const) {
+          const { start } = found([agent, "soda-anhydrous"], { material, temperatureC });
+          expect(start.timeS).toBeGreaterThanOrEqual(both * (1 - 1e-9));
+        }
+      }
+  });
+
   it("ends the strip with the bath's life, with a warning, where the interval is longer than that", () => {
     const { strip, lifeH, start, cautions } = found(["instant-coffee", "borax"]);
     expect(start.highS).toBeGreaterThan(3600 * lifeH);
@@ -283,6 +294,29 @@ describe("what is missing", () => {
       "soda-anhydrous",
     ];
     expect(missing(vitaminC, { temperatureC: 4 })[1]).toBe("instant-coffee");
+  });
+});
+
+describe("tablets without the figure on their label", () => {
+  const labels = (shelf: readonly ShelfItem[]): unknown[] =>
+    propose(shelf).cautions.filter(({ code }) => code === "tablet-label");
+  const tablets = "ascorbic-acid-tablet";
+  it("are left out with a word on how to have them in, with a brew or without", () => {
+    const shelf = ["instant-coffee", "soda-anhydrous", tablets] as const;
+    expect(Object.keys(grams(found(shelf)))).not.toContain(tablets);
+    const expected = expect.objectContaining({ severity: "warn", path: "/shelf" });
+    expect(labels(shelf)).toEqual([expected]);
+    expect(labels(["brewed-coffee", "soda-anhydrous", tablets])).toEqual([expected]);
+    // Too little of the powder for the full recipe: tablets would make up for it.
+    expect(labels([...shelf, { ingredient: "ascorbic-acid", massG: 3 }])).toEqual([expected]);
+    const labelled = [...shelf.slice(0, 2), { ingredient: tablets, labelMg: 500 }] as const;
+    expect(labels(labelled)).toEqual([]);
+    expect(Object.keys(grams(found(labelled)))).toContain(tablets);
+  });
+  it("are passed over where they would not be taken, or where the reason says it", () => {
+    expect(labels([...everyday, tablets])).toEqual([]);
+    expect(labels(everyday)).toEqual([]);
+    expect(labels([tablets, "soda-anhydrous"])).toEqual([]);
   });
 });
 

@@ -172,16 +172,14 @@ const age: Subject<AgeLaw, number> = {
   ),
   // A speeding law ends after a day, a slowing one after 25 h.
   given: (law) => fc.oneof(ageH, fc.constantFrom(0, 24, 25)).map((old) => Math.min(old, lastH(law))),
-  // What runs taught may be a bath that quickens.
-  slower: (old, step, law) =>
-    within(
-      old +
-        ((law.kind === "slowing" ? law.perRootH : law.kind === "speeding" ? law.perDay : 1) < 0
-          ? -step
-          : step),
-      0,
-      lastH(law),
-    ),
+  // What runs taught may be a bath that quickens, until its number ends; past the covered hours older is slower.
+  slower: (old, step, law) => {
+    const number = law.kind === "slowing" ? law.perRootH : law.kind === "speeding" ? law.perDay : 1;
+    const older = number >= 0 || old >= (law.kind === "slowing" ? 25 : 24);
+    // An untaught law covers a day: in the one hour of its number after that the two act against each other.
+    if (!older && law.runs === 0 && old > 24) return undefined;
+    return within(older ? old + step : old - step, 0, lastH(law));
+  },
   factor: ageFactor,
   said: (old) => parseAge(`${written(old * 60)} min`),
   reordered: NO_ROWS,

@@ -63,7 +63,9 @@ describe("compensate", () => {
       value: 1,
       logSd: 0.02,
       basis: "default",
-      sources: ["no law of age: the median is held, the spread grows with the age (assumed)"],
+      sources: [
+        "no law of age: the median is held for a day, then time and spread grow with the age (assumed)",
+      ],
     });
     const product = answer.factors.reduce((time, factor) => time * factor.value, 510);
     expect(answer.timeS).toBeCloseTo(product, 9);

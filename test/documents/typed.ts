@@ -188,8 +188,9 @@ const ageLaw = kinds<AgeLaw>({
   ),
   "life": document<Kind<AgeLaw, "life">>(
     { kind: kind("life"), lifeH: mostly(within(5, 5000), above0(1e6)) },
-    origin,
-  ),
+    { lowH: within(0.01, 1), ...origin },
+    // The lower end is a share of the life.
+  ).map((law) => (law.lowH === undefined ? law : { ...law, lowH: law.lowH * law.lifeH })),
   "speeding": document<Kind<AgeLaw, "speeding">>(
     { kind: kind("speeding"), perDay: within(-1, 1) },
     { sdPerDay: within(0, 3), coversH: above0(1e6), ...origin },
@@ -217,10 +218,11 @@ const strength = document<Strength>(
     cause: kind("strength"),
     slope: within(-10, 10),
     lifeH: mostly(within(10, 1000), within(0, 1e6)),
+    lifeLowH: within(0, 1),
     capacityCm2PerL: above0(1e6),
     cautions: fc.subarray([...cautions]),
   },
-);
+).map((one) => (one.lifeLowH === undefined ? one : { ...one, lifeLowH: one.lifeLowH * (one.lifeH ?? 1) }));
 const strengthLaw = document<StrengthCorrection>(
   { correction: mostly(within(-3, 3), within(-1000, 1000)) },
   {

@@ -67,6 +67,14 @@ const named = (known: LearnedKnowledge, name: string): LearnedKnowledge["paramet
   known.parameters.find(({ parameter: each }) => each === name)!;
 
 describe("startKnowledge", () => {
+  it("keeps the age from which a bath may fail, which no run teaches", () => {
+    const age = { kind: "life", lifeH: 3, lowH: 1.5 } as const;
+    const known = learn(startKnowledge(baseline, { laws: { age } }), [good(600, 18, { ageH: 1 })]);
+    expect(known.age).toMatchObject(age);
+    expect(predict(known, { ageH: 1.6 }).cautions).toContainEqual(
+      expect.objectContaining({ code: "bath-may-fail", limit: 1.5 }),
+    );
+  });
   it("holds the generic laws with their spreads, and says that no run taught them", () => {
     expect(start.temperature).toEqual({ ...genericTemperatureLaw, runs: 0 });
     expect(start.dilution).toEqual({ ...genericDilutionLaw, runs: 0 });
@@ -77,7 +85,9 @@ describe("startKnowledge", () => {
       perDay: 0,
       sdPerDay: 0.08,
       runs: 0,
-      sources: ["no law of age: the median is held, the spread grows with the age (assumed)"],
+      sources: [
+        "no law of age: the median is held for a day, then time and spread grow with the age (assumed)",
+      ],
     });
     expect(start).toMatchObject({
       schema: 1,

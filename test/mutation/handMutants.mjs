@@ -183,9 +183,10 @@ export const handMutants = [
   mutant(
     "an age past a day counted in days",
     "age/law",
-    "Math.max(endH, toH) - Math.max(endH, fromH)",
-    "(Math.max(endH, toH) - Math.max(endH, fromH)) / 24",
+    "Math.max(0, toH - endH), coveredAge(law)",
+    "Math.max(0, toH - endH) / 24, coveredAge(law)",
   ),
+  mutant("an old bath as likely quicker as slower", "age/law", "log: ONE_SIDED_MEAN * past", "log: 0 * past"),
   mutant(
     "a development counted in minutes of age",
     "age/livesUntil",
@@ -404,8 +405,32 @@ export const handMutants = [
   mutant(
     "a stronger brew that takes longer",
     "brew/brewStrength",
-    "restrainer - exponent * change.log",
-    "restrainer + exponent * change.log",
+    "restrainer - exponent * power",
+    "restrainer + exponent * power",
+  ),
+  mutant(
+    "a brew that is quicker without its coffee",
+    "brew/agentPair",
+    "Math.max(0, powerChange(rest, agents).log)",
+    "0 * powerChange(rest, agents).log",
+  ),
+  mutant(
+    "an agent that is missed from the other side alone",
+    "brew/agentPair",
+    " - gained(known, from, to, agent, solve)",
+    "",
+  ),
+  mutant(
+    "a life that acid carries past its cap",
+    "brew/brewLife",
+    "Math.min(capH, openH)",
+    "Math.min(capH * slower, openH)",
+  ),
+  mutant(
+    "the warning of a bath that may fail at the end of its life",
+    "age/livesUntil",
+    "isPast(latestH, lowH)",
+    "isPast(latestH, lifeH)",
   ),
   mutant(
     "known and today's brew swapped",

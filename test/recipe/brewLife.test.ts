@@ -62,6 +62,25 @@ describe("a recipe with a brew has the brew's life", () => {
       expect(checked.ok && past(checked.cautions)).toEqual([]);
     }
   });
+  it("warns where it may fail before the long end: an ordinary brew from 1 h 30 min on", () => {
+    const mayFail = (ageH: number, minutes: number): readonly Caution[] => {
+      const checked = checkRecipe(recipeOf(ordinary, minutes, { conditions: { ageH } }));
+      if (!checked.ok) throw new Error("no recipe");
+      return checked.cautions.filter(({ code }) => code === "bath-may-fail" || code === "bath-past-life");
+    };
+    // Within the hour and well past it without a word; 40 min from an hour on end at 1 h 43 min.
+    expect(mayFail(10 / 60, 15)).toEqual([]);
+    expect(mayFail(0.5, 30)).toEqual([]);
+    expect(mayFail(1, 20)).toEqual([]);
+    expect(mayFail(1, 40)).toMatchObject([
+      { severity: "warn", code: "bath-may-fail", limit: expect.closeTo(1.5, 9), data: { at: "pour-out" } },
+    ]);
+    // Said once, though checkBrew warns past three quarters of a life too.
+    expect(mayFail(2.5, 15)).toMatchObject([
+      { severity: "warn", code: "bath-may-fail", path: "/conditions/ageH", data: { at: "pour-in" } },
+    ]);
+    expect(mayFail(2.5, 60)).toMatchObject([{ severity: "stop", code: "bath-past-life" }]);
+  });
   it("unless it states a law of age", () => {
     const knowledge = { age: { kind: "life", lifeH: 5 } } as const;
     expect(compensateRecipe(recipeOf(weak, lifeMin + 3, { knowledge })).refused).toBe(false);
@@ -90,6 +109,19 @@ describe("a strength carries the life of today's brew", () => {
     expect(past(compensate(baseline, { strength }, { age }).cautions)).toEqual([]);
     const without = { ...strength, lifeH: undefined };
     expect(past(compensate(baseline, { strength: without }).cautions)).toEqual([]);
+  });
+  it("and the age from which it may fail", () => {
+    const brewed = brewStrength(ordinary, ordinary);
+    expect(brewed.lifeLowH).toBe(brewLife(ordinary).lowH);
+    const codes = (ageH: number): string[] =>
+      compensate({ timeS: 900, temperatureC: 20 }, { strength: brewed, ageH })
+        .cautions.map(({ code }) => code)
+        .filter((code) => /^bath-/.test(code));
+    expect(codes(1)).toEqual([]);
+    expect(codes(1.5)).toEqual(["bath-may-fail"]);
+    expect(() => compensate(baseline, { strength: { ...strength, lifeLowH: 1e3 } })).toThrow(
+      expect.objectContaining({ path: "/conditions/strength/lifeLowH" }),
+    );
   });
   it("refuses a wrong life", () => {
     expect(() => compensate(baseline, { strength: { ...strength, lifeH: -1 } })).toThrow(

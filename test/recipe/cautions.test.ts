@@ -170,7 +170,7 @@ describe("the cautions of a recipe", () => {
     const spread = (recipe: object): number =>
       compensateRecipe(recipe as Recipe).factors.find(({ cause }) => cause === "age")!.logSd;
     expect(spread({ ...old, developer: keeps })).toBe(0.08);
-    expect(spread(old)).toBeCloseTo((0.08 * 500) / 24, 12);
+    expect(spread(old)).toBeCloseTo(Math.hypot(0.08, 0.75 * ((0.08 * 500) / 24 - 0.08)), 12);
     const dead = { ...hutStock, conditions: { ageH: 2 }, knowledge: { age: { kind: "life", lifeH: 1 } } };
     expect(codes(dead).filter((code) => code === "bath-past-life")).toHaveLength(1);
     const slow = {

@@ -119,6 +119,39 @@ describe("the German of", () => {
   });
 });
 
+describe("the life of a brew in German", () => {
+  it("is told with when it may fail, and how soon to use it", () => {
+    const rest = (acidG: number): string =>
+      describeMixing(
+        mixingSteps({
+          volumeMl: 1000,
+          ingredients: [
+            { ingredient: "soda-anhydrous", massG: 54 },
+            { ingredient: "ascorbic-acid", massG: acidG },
+          ],
+        }),
+        de.mixing,
+      ).find((line) => line.includes("Blasen"))!;
+    expect(rest(16)).toMatch(
+      /Es hält etwa 3 h\. Es kann von 1,5 bis 6 h jederzeit versagen\. Binnen einer Stunde verwenden\.$/,
+    );
+    expect(rest(4)).toMatch(/ h jederzeit versagen\. Sofort verwenden\.$/);
+  });
+});
+
+describe("spoons in German", () => {
+  it("are one or many by the number that is read", () => {
+    const line = (spoons: number): string =>
+      describeMixing(
+        mixingSteps({ volumeMl: 500, ingredients: [{ ingredient: "soda-anhydrous", massG: 12, spoons }] }),
+        de.mixing,
+      )[1]!;
+    expect(line(1)).toContain("1 gestrichenen Löffel zu 5 ml");
+    expect(line(1.05)).toContain("1 gestrichenen Löffel zu 5 ml");
+    expect(line(1.13)).toContain("1,25 gestrichene Löffel zu 5 ml");
+  });
+});
+
 describe("the catalogues", () => {
   it("have every field of the English ones", () => {
     const pairs: readonly (readonly [object, object])[] = [

@@ -8,6 +8,7 @@ import { isoContrastSentence, nearLimitSentence } from "../../src/contrast/text.
 import type { CautionSentences } from "../../src/core/cautionTexts.js";
 import {
   farSentence,
+  mayFailSentence,
   outsideTableSentence,
   unknownFieldSentence,
   wrongWaySentence,
@@ -32,6 +33,7 @@ export const englishSentences: CautionSentences = {
   ...isoContrastSentence,
   ...learningSentences,
   ...limitSentences,
+  ...mayFailSentence,
   ...nearLimitSentence,
   ...outsideTableSentence,
   ...pastCapacitySentence,

@@ -97,6 +97,7 @@ answer(
 for (const ageH of [9.9, 11]) answer({}, { ageH }, { age: { kind: "life", lifeH: 10 } });
 answer({}, { ageH: 87_600 });
 answer({ timeS: 3000 }, { ageH: 9.4 }, { age: { kind: "life", lifeH: 10 } });
+for (const ageH of [4.9, 5.1]) answer({}, { ageH }, { age: { kind: "life", lifeH: 10, lowH: 5 } });
 add(bathVerdict({ usedCm2PerL: 90_000, ageH: 900, keepingLimitH: 10, capacityCm2PerL: 500 }).cautions);
 add(bathVerdict({ usedCm2PerL: 80_000 }).cautions, bathVerdict({ usedCm2PerL: 1500, ageH: 3 }).cautions);
 add(
@@ -282,6 +283,12 @@ add(strengthFromScrap({ darkensS: 60, material: "film" } as never).cautions);
 add(bakeYield(100).cautions, bakeTime({ temperatureC: 180 }).cautions);
 for (const afterG of [50, 80, 110]) add(bakeProgress({ beforeG: 100, afterG }).cautions);
 add(proposeBrew({ shelf: ["baking-soda", "instant-coffee"], volumeMl: 500 } as never).cautions);
+add(
+  proposeBrew({
+    shelf: ["soda-anhydrous", "instant-coffee", "ascorbic-acid-tablet"],
+    volumeMl: 500,
+  }).cautions,
+);
 
 for (const massG of [2, 4, 6, 8])
   add(

@@ -131,6 +131,11 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
       ? `Das Bad hält ${life} und ist beim Ausgießen ${age} alt. Es versagt vor dem Ende. Neu ansetzen.`
       : `Das Bad hält ${life}. Am langen Ende des Intervalls ist es ${age} alt. Erst kurz vorher ansetzen.`;
   },
+  "bath-may-fail": ({ limit, actual, data }) =>
+    data.at === "pour-in"
+      ? `Das Bad ist ${alter(actual)} alt. Ab ${dativ(alter(limit))} kann es versagen. Neu ansetzen.`
+      : `Das Bad kann ab ${dativ(alter(limit))} versagen. Am langen Ende des Intervalls ist es ` +
+        `${alter(actual)} alt. Erst kurz vorher ansetzen.`,
   "bath-past-capacity": ({ limit, actual }) =>
     `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Es schafft ${zahl(limit, 4)}. Neu ansetzen.`,
   "bath-past-keeping": ({ limit }) =>

@@ -62,12 +62,15 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "decaffeinated": () => "Entkoffeinierter Kaffee ist oft schwächer. Ausprobieren.",
   "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",
   "tablet-filler": () => "Tabletten zerdrücken und abseihen, was bleibt.",
+  "tablet-label": () =>
+    "Die Tabletten mit Vitamin C bleiben außen vor. " +
+    "Angeben, wie viel mg eine Tablette enthält (labelMg), dann zählen sie.",
   "spoon-range": ({ data, actual }) =>
     `Besser wiegen: ${wort(ingredients, data.ingredient)}. ` +
     `Mit Löffeln streut die Zeit um ± ${percent(actual - 1)}.`,
   "spoon-too-large": ({ limit, actual, data }) =>
-    `So wenig misst kein Löffel: ${wort(ingredients, data.ingredient)}. Nötig sind ${zahl(actual)} g, ` +
-    `und ${zahl(data.spoons)} Löffel fassen mindestens ${zahl(limit)} g. Wiegen, oder mehr Bad ansetzen.`,
+    `So wenig misst kein Löffel: ${wort(ingredients, data.ingredient)}. Nötig sind ${zahl(actual)} g. ` +
+    `Auf ${zahl(data.spoons)} Löffel gehen mindestens ${zahl(limit)} g. Wiegen oder mehr Bad ansetzen.`,
   "alkali-changed": ({ data }) =>
     `Der pH geht von ${stellen(data.fromPh)} auf ${stellen(data.toPh)}. ` +
     `Wie viel das an der Zeit ändert, ist kaum bekannt. Zuerst ein Probestreifen.`,

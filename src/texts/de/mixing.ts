@@ -3,6 +3,7 @@
  */
 import type { MixingStepData } from "../../brew/mixingText.js";
 import { countedSpoons } from "../../brew/roundSpoons.js";
+import { useBy } from "../../brew/useBy.js";
 import type { MixingTexts } from "../../text/mixingTexts.js";
 import { cautions } from "./cautions.js";
 import { grad, wort, zahl } from "./figures.js";
@@ -23,8 +24,9 @@ function amount({ ingredient, massG = 0, spoons, spoonMl = 0, heap = "level" }: 
   const name = wort(ingredientsTaken, ingredient);
   const grams = `${kurz(massG)} g`;
   if (spoons === undefined) return `${grams} ${name}`;
-  const filled = heaps[heap]?.[spoons === 1 ? 0 : 1] ?? heap;
-  return `${zahl(countedSpoons(spoons), 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
+  const counted = countedSpoons(spoons);
+  const filled = heaps[heap]?.[counted === 1 ? 0 : 1] ?? heap;
+  return `${zahl(counted, 12)} ${filled} Löffel zu ${kurz(spoonMl)} ml (${grams}) ${name}`;
 }
 
 const solution = ({ ingredient, solutionMl = 0, solutionPercent = 0 }: MixingStepData): string =>
@@ -69,12 +71,25 @@ export const mixing: MixingTexts = {
       `${amount(step)} in ${water(step)} lösen und abseihen. Zuletzt langsam zugeben.${gas(step.gasL)}`,
     "make-up": ({ volumeMl = 0, temperatureC = 0 }, unit) =>
       `Mit Wasser auf ${kurz(volumeMl)} ml auffüllen und auf ${grad(temperatureC, unit)} bringen.`,
-    "rest": ({ minutes = [5, 10], lifeH }) =>
+    "rest": ({ minutes = [5, 10], ...step }) =>
       `${minutes.map((one) => zahl(one)).join(" bis ")} min stehen lassen, bis die Blasen weg sind. ` +
-      `Nicht für einen anderen Tag aufheben.${lifeH === undefined ? "" : ` Es hält etwa ${kurz(lifeH)} h.`}`,
+      `Nicht für einen anderen Tag aufheben.${life(step)}`,
     "label": () => "Beschriften, von Kindern fernhalten, nach örtlicher Vorschrift entsorgen.",
   },
 };
+
+const soonest = {
+  "at-once": " Sofort verwenden.",
+  "within-the-hour": " Binnen einer Stunde verwenden.",
+} as const;
+
+function life({ lifeH, failsH }: Pick<MixingStepData, "lifeH" | "failsH">): string {
+  if (lifeH === undefined) return "";
+  const soon = useBy(failsH);
+  const range =
+    failsH === undefined ? "" : ` Es kann von ${failsH.map(kurz).join(" bis ")} h jederzeit versagen.`;
+  return ` Es hält etwa ${kurz(lifeH)} h.${range}${soon === undefined ? "" : soonest[soon]}`;
+}
 
 function gas(gasL: number | undefined): string {
   return gasL === undefined

@@ -14,7 +14,7 @@ export const noBrew: Readonly<Record<NoBrewReason, string>> = {
   "volume-too-small": "Das Bad ist zu klein, um mit diesem Löffel zu messen. Mehr ansetzen.",
   "does-not-dissolve": "Was nötig ist, löst sich in so kaltem Wasser nicht.",
   "too-alkaline": "Jeder Ansatz aus diesem Vorrat ist zu alkalisch für die Schicht.",
-  "too-cold": "In so kaltem Bad ist keine Zeit verlässlich. Das Bad wärmen.",
+  "too-cold": "In einem so kalten Bad ist keine Zeit verlässlich. Das Bad wärmen.",
   "too-warm": "Ein so warmes Bad verträgt die Schicht nicht. Das Bad kühlen.",
   "dies-too-soon": "Jeder Ansatz aus diesem Vorrat wäre tot, bevor seine Zeit um ist.",
   "too-slow": "Jeder Ansatz aus diesem Vorrat braucht mehr als anderthalb Stunden.",

@@ -32,8 +32,14 @@ const used = (cm2PerL, { increase, perCm2PerL, growth }) => {
 };
 const aged = (h, law) => {
   if (law.kind === "half-life") return d(2).pow(d(h).div(law.halfLifeH));
-  if (law.kind === "speeding") return D.min(h, 24).div(24).pow("1.5").times(law.perDay).exp();
-  return D.min(h, 25).sqrt().times(law.perRootH).exp();
+  if (law.kind === "speeding")
+    return D.min(h, 24).div(24).pow("1.5").times(law.perDay).plus(unknown(h, 24)).exp();
+  return D.min(h, 25).sqrt().times(law.perRootH).plus(unknown(h, 25)).exp();
+};
+/** Past the hours of its number, and as many more that it covers: 0.8 of 8 % for each further time that they are over. */
+const unknown = (h, hours) => {
+  const times = d(h).minus(hours).div(hours).minus(1);
+  return D.max(0, times).times("0.08").times("0.8");
 };
 const growthTime = (gamma, law) =>
   d(law.appearanceS).minus(one.minus(d(gamma).div(law.gammaInfinity)).ln().div(law.ratePerS));
