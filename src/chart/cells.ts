@@ -34,16 +34,14 @@ export interface Cells {
 }
 
 /**
- * The chart in words. Cautions of one sentence share a letter. Notes of one code share the sentence of the
- * first cell that has it.
+ * The chart in words. Cautions of one sentence share a letter: of one English sentence, so that every language
+ * has the same letters. Notes of one code share the sentence of the first cell that has it.
  */
 export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUnit): Cells {
   const { temperaturesC, dilutions, rows } = chart;
   const sentenceOf = (caution: Caution): string =>
     `${texts.cautions.severities[caution.severity]}: ${cautionSentence(caution, texts.cautions, unit)}`;
-  const keyOf = (caution: Caution): string =>
-    caution.severity === "note" ? `note ${caution.code}` : sentenceOf(caution);
-  const firsts = firstOfEach(rows, keyOf);
+  const firsts = firstOfEach(rows);
   const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
   const letterOf = new Map(lettered.map(({ caution }, i) => [keyOf(caution), letter(i)]));
   const cell = (row: TimeChartRow): Cell => {
@@ -81,10 +79,13 @@ export function shown(
   return { time: clock(timeS), interval: `${clock(lowS)} ${texts.to} ${clock(highS)}` };
 }
 
+/** What cautions that share a letter have in common. */
+const keyOf = ({ severity, code, message }: Caution): string =>
+  severity === "note" ? `note ${code}` : `${severity} ${code} ${message}`;
+
 /** The first caution of each key, gravest first. */
 function firstOfEach(
   rows: readonly TimeChartRow[],
-  keyOf: (caution: Caution) => string,
 ): readonly { readonly caution: Caution; readonly row: TimeChartRow }[] {
   const found = new Map<string, { caution: Caution; row: TimeChartRow }>();
   for (const row of rows)
