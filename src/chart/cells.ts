@@ -2,7 +2,7 @@
  * What a chart shows, for text and for print alike: rounded times, and a letter for each caution.
  */
 import { cautionSentence } from "../text/cautionSentence.js";
-import { gravity, type Caution } from "../core/caution.js";
+import { gravity, refuses, type Caution } from "../core/caution.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { clockText } from "../quantities/clockText.js";
 import { roundEstimate } from "../quantities/roundEstimate.js";
@@ -45,7 +45,7 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUn
   const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
   const letterOf = new Map(lettered.map(({ caution }, i) => [keyOf(caution), letter(i)]));
   const cell = (row: TimeChartRow): Cell => {
-    const keys = new Set(row.cautions?.map(keyOf));
+    const keys = new Set(saidOf(row).map(keyOf));
     const letters = [...letterOf].filter(([key]) => keys.has(key)).map(([, one]) => one);
     const { time, interval } = row.refused ? { time: texts.noTime, interval: "" } : shown(row, texts);
     return { row, time, interval, letters: letters.join(letters.some((one) => one.length > 1) ? "," : "") };
@@ -56,8 +56,8 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUn
   );
   const footnotes = firsts.map(({ caution, row }) => {
     const one = letterOf.get(keyOf(caution)) ?? "";
-    const everywhere = rows.every(({ cautions }) =>
-      cautions?.some(({ message }) => message === caution.message),
+    const everywhere = rows.every(
+      (each) => each.refused || saidOf(each).some(({ message }) => message === caution.message),
     );
     // Its letter stands at each cell that it is about.
     const where =
@@ -68,6 +68,10 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUn
   });
   return { lines, footnotes };
 }
+
+/** What is said of a cell. Where there is no time, only what stops it: all else was about that time. */
+export const saidOf = ({ refused, cautions = [] }: TimeChartRow): readonly Caution[] =>
+  refused ? cautions.filter((one) => refuses([one])) : cautions;
 
 /** A time and its interval, rounded together. */
 export function shown(
@@ -89,7 +93,7 @@ function firstOfEach(
 ): readonly { readonly caution: Caution; readonly row: TimeChartRow }[] {
   const found = new Map<string, { caution: Caution; row: TimeChartRow }>();
   for (const row of rows)
-    for (const caution of row.cautions ?? []) {
+    for (const caution of saidOf(row)) {
       if (!found.has(keyOf(caution))) found.set(keyOf(caution), { caution, row });
     }
   return [...found.values()].sort((a, b) => gravity(a.caution.severity) - gravity(b.caution.severity));

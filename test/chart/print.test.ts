@@ -129,6 +129,26 @@ describe("describeChart", () => {
     expect([...german.keys()].some((message) => message.includes("interval is wide"))).toBe(true);
     expect([...german.keys()].some((message) => message.includes("from the temperature"))).toBe(true);
   });
+  it("says of a refused cell only what stops it", () => {
+    const { dilution } = baseline;
+    const odd = timeChart({ baseline: { timeS: 9000, temperatureC: 20, dilution }, temperaturesC: [57, 3] });
+    expect(odd.rows.map(({ refused }) => refused)).toEqual([true, true]);
+    const lines = describeChart(odd);
+    expect(lines.filter((line) => /^[a-z] {2}/.test(line)).map((line) => line.slice(0, 9))).toEqual([
+      "a  Stop: ",
+      "b  Stop: ",
+    ]);
+    expect(lines.join("\n")).not.toMatch(/Take care|Note/);
+    expect(chartCsv(odd)).toMatch(/,true,maybe-fahrenheit\r\n.*,true,temperature-limit\r\n$/);
+    expect(chartSvg(odd)).not.toMatch(/Take care|Note:/);
+    // The data has them all, as compensate gives them.
+    expect(odd.rows[0]?.cautions?.length).toBeGreaterThan(1);
+    // A note of every time that is given stays a note of all.
+    const mixed = describeChart(timeChart({ baseline, temperaturesC: [18, 16, 57] }));
+    expect(mixed.filter((line) => line.startsWith("Note: "))).toEqual([
+      expect.stringMatching(/spread is used\.$/),
+    ]);
+  });
   it("begins its columns at one place", () => {
     const [, head, first, second] = describeChart(chart) as [string, string, string, string];
     const column = head.indexOf("1+14");
