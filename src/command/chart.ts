@@ -72,3 +72,12 @@ export function chartText({ name, chart, cautions }: ChartReport, form: Asked["f
     "",
   ].join("\n");
 }
+
+/** What is unwise about the file, where the form has no place for it: a line each. */
+export function besideChart({ file, cautions }: ChartReport, form: Asked["form"], words: Words): string {
+  if (form !== "csv" && form !== "wall") return "";
+  const { texts, unit } = words;
+  return describeCautions(cautions, texts?.cautions, { unit })
+    .map((line) => `${file}: ${line}\n`)
+    .join("");
+}

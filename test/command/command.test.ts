@@ -151,6 +151,17 @@ describe("a field of a day file that is not read", () => {
     expect(out).toMatch(new RegExp(`${grave}: .*wether`));
     expect(out).not.toContain("undefined");
   });
+  it.each([
+    ["--csv", "en", "Take care"],
+    ["--wall", "de", "Vorsicht"],
+  ])("is told beside a chart that has no place for it: %s", (form, lang, grave) => {
+    const asked = ["chart", "day.json", form, "--lang", lang, "--temperature", "20", "--dilution", "1+9"];
+    expect(ran(asked, { "day.json": sound }).err).toBe("");
+    const { code, out, err } = ran([...asked, "--strict"], { "day.json": odd });
+    expect(code).toBe(1);
+    expect(err).toMatch(new RegExp(`^day\\.json: ${grave}: .*wether.*\n$`));
+    expect(out).toBe(ran(asked, { "day.json": sound }).out);
+  });
   it("has its place in check", () => {
     const [report] = json(ran(["check", "day.json", "--json"], { "day.json": odd }).out);
     expect(report).toMatchObject({
