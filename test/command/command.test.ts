@@ -125,10 +125,31 @@ describe("time", () => {
   it("names a field that it does not read", () => {
     const { out } = ran(["time", "day.json"], { "day.json": { ...day, bahts: [] } });
     expect(out).toContain('Take care: The field "bahts" is not read.');
-    const odd = { ...day, baths: [{ temperature: 14 }] };
-    expect(ran(["time", "day.json"], { "day.json": odd }).out).toMatch(
-      /Bath 1\n {4}Take care: .*temperature/,
+  });
+  it("refuses a misspelt field of a bath or the known time, which would mean: as in the baseline", () => {
+    const wrong = (changed: object): string => {
+      const { code, out, err } = ran(["time", "day.json"], { "day.json": { ...day, ...changed } });
+      expect([code, out]).toEqual([2, ""]);
+      return err;
+    };
+    expect(wrong({ baths: [day.baths[0], { name: "B", temperature: 57 }] })).toMatch(
+      /^day\.json:\d+:\d+: \/baths\/1\/temperature must be a field that is read, perhaps temperatureC \(/,
     );
+    expect(wrong({ baseline: { ...day.baseline, dilutoin: "1+9" } })).toMatch(
+      /\/baseline\/dilutoin .*perhaps dilution \(all are time, temperatureC, .*, note\), got "dilutoin"/,
+    );
+    const asText = /\/baseline\/timeS a day has the known time as text: write "time": "9:00"\.\n$/;
+    expect(wrong({ baseline: { timeS: 540, temperatureC: 20 } })).toMatch(asText);
+    expect(wrong({ baseline: { ...day.baseline, timeS: 540 } })).toMatch(asText);
+  });
+  it("reads all fields of a known time and of conditions, and leaves one's own alone", () => {
+    const conditions = { "agitation": { everyS: 30 }, "usedCm2PerL": 10, "ageH": 1, "x-sink": "left" };
+    const known = { ...day.baseline, ...conditions, agitation: "continuous", logSd: 0.05, sources: ["box"] };
+    const bath = { name: "B", temperatureC: 18, ...conditions, thermometer: "glass", by: "the host" };
+    const whole = { ...day, baseline: known, baths: [bath] };
+    const { code, out, err } = ran(["time", "day.json"], { "day.json": whole });
+    expect([code, err]).toEqual([0, ""]);
+    expect(out).not.toContain("not read");
   });
 });
 
