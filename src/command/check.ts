@@ -10,7 +10,7 @@ import {
   type InputProblem,
 } from "../index.js";
 import { placeOfPointer } from "../core/jsonPlaces.js";
-import { readDay } from "./day.js";
+import { readDay, type Sound } from "./day.js";
 import { brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
 import { readDocument } from "./document.js";
@@ -112,28 +112,39 @@ interface Problem {
   readonly problem: InputProblem | Fault;
 }
 
-/** Every problem of every bath, once each; then the first of the brew and of the table. */
+/** Every problem of the known time and of every bath, once each; then the first of the brew and of the table. */
 function dayProblems(value: unknown): readonly Problem[] {
-  const { baseline, laws, baths, brew, table } = readDay(value);
   const problems: Problem[] = [];
   const add = (path: string, problem: Problem["problem"]): void => {
     if (!problems.some((one) => one.path === path && one.problem.message === problem.message))
       problems.push({ path, problem });
   };
-  const questions = baths.length > 0 ? baths : [{ conditions: {}, pointer: "/baths" }];
-  for (const { conditions, pointer } of questions) {
-    const check = checkConditions(baseline, conditions, laws);
-    if (!check.ok)
-      for (const problem of check.problems)
-        add(inFile(problem.path, dayPlaces(pointer)), { ...problem, message: problem.sentence });
-  }
-  for (const part of [brew && (() => brewReport(brew)), table && (() => tableReport(table))])
+  const sound: Sound = (call) => {
     try {
-      part?.();
+      return call();
     } catch (error) {
       if (!isFault(error)) throw error;
       add(error.pointer ?? "", error);
+      return undefined;
     }
+  };
+  const { baseline, laws, baths, brew, table } = readDay(value, sound);
+  const told = problems.map(({ path }) => path);
+  const questions = baths.length > 0 ? baths : [{ conditions: {}, pointer: "/baths" }];
+  // Without a known time nothing can be said of the baths.
+  for (const { conditions, pointer } of told.includes("/baseline") ? [] : questions) {
+    const check = checkConditions(baseline, conditions, laws);
+    if (!check.ok)
+      for (const problem of check.problems) {
+        const path = inFile(problem.path, dayPlaces(pointer));
+        // What was told when the day was read leaves a gap, which is no second problem.
+        if (told.includes(path) || (problem.path === "/baseline/timeS" && baseline.timeS === undefined))
+          continue;
+        add(path, { ...problem, message: problem.sentence });
+      }
+  }
+  if (brew !== undefined) sound(() => brewReport(brew));
+  if (table !== undefined) sound(() => tableReport(table));
   return problems;
 }
 

@@ -220,6 +220,40 @@ describe("check", () => {
     const paths = json(out)[0].problems.map(({ path }) => path);
     expect(paths).toEqual(["/baths/0/temperatureC", "/baths/1/dilution", "/baths/2/usedCm2PerL"]);
   });
+  it("goes on after what cannot be read, and tells no gap that follows from it", () => {
+    const pathsOf = (wrong: object): readonly string[] =>
+      json(ran(["check", "day.json", "--json"], { "day.json": wrong }).out)[0].problems.map(
+        ({ path }) => path,
+      );
+    const baths = [
+      { name: 7, temperature: 18, dilutoin: "1+9" },
+      null,
+      { temperatureC: 300 },
+      { dilution: "1:9", ages: 3 },
+    ];
+    const ofBaths = [
+      "/baths/0/temperature",
+      "/baths/0/dilutoin",
+      "/baths/0/name",
+      "/baths/1",
+      "/baths/3/ages",
+      "/baths/2/temperatureC",
+      "/baths/3/dilution",
+    ];
+    expect(pathsOf({ ...day, baths })).toEqual(ofBaths);
+    const seconds = { ...day.baseline, time: undefined, timeS: 540, temp: 20 };
+    const ofBoth = ["/baseline/timeS", "/baseline/temp", ...ofBaths];
+    expect(pathsOf({ ...day, baseline: seconds, baths })).toEqual(ofBoth);
+    expect(pathsOf({ ...day, baseline: { ...day.baseline, time: "9" }, laws: [], brew: 1 })).toEqual([
+      "/baseline/time",
+      "/laws",
+      "/brew",
+    ]);
+    expect(pathsOf({ ...day, baseline: [], baths: [{ temperature: 14 }] })).toEqual([
+      "/baseline",
+      "/baths/0/temperature",
+    ]);
+  });
   it("tells what is wrong with a brew and a table", () => {
     const whole = invented();
     const wrong = {
