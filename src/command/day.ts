@@ -104,9 +104,16 @@ function timeOf(time: unknown, pointer: string): number {
   return placed([["/text", pointer]], () => parseTime(there as string));
 }
 
+const NO_BATH: Said = {
+  en: "the list of baths must hold at least one bath.",
+  de: "die Liste der Bäder: nötig ist mindestens ein Bad.",
+};
+
 function bathList(baths: unknown): readonly unknown[] {
   if (baths === undefined || baths === null) return [];
-  return list(baths, "/baths", { en: "the list of baths", de: "die Liste der Bäder" });
+  const there = list(baths, "/baths", { en: "the list of baths", de: "die Liste der Bäder" });
+  if (there.length === 0) throw fault(NO_BATH, { pointer: "/baths" });
+  return there;
 }
 
 function readBath(bath: Fields, i: number, sound: Sound): DayBath {

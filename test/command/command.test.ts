@@ -117,7 +117,7 @@ describe("time", () => {
   it("keeps what is said of the ingredients of a brew that gets no time", () => {
     const weak = invented();
     weak.brew.spoons[0]!.ingredient = "baking-soda";
-    const { out } = ran(["time", "day.json"], { "day.json": { ...weak, baths: [] } });
+    const { out } = ran(["time", "day.json"], { "day.json": { ...weak, baths: undefined } });
     expect(out).toMatch(/No time\.\n {4}Stop: Not alkaline enough/);
     expect(out).toMatch(/Local codes and safety data sheets/);
     expect(out).not.toContain("Develop");
@@ -368,7 +368,7 @@ describe("chart", () => {
     expect(ran(["chart", "day.json", "--dilution", "1+24"], files).out).toContain("1+24");
     const german = ["chart", "day.json", "--lang", "de", "--dilution", "unverdünnt"];
     expect(ran(german, files).out).toContain("Stammlösung");
-    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    const bare = { baseline: { time: "9:00", temperatureC: 20 } };
     expect(ran(["chart", "b.json"], { "b.json": bare })).toMatchObject({ code: 0 });
   });
 });
@@ -399,7 +399,7 @@ describe("chart --svg", () => {
     expect(svg("day.json", "--bath", "2", "--temperature", "17")).toContain(">today 17 °C<");
     expect(textOf(svg("day.json", "--temperature", "17"))[0]).toMatch(/^As asked: /);
     expect(svg("day.json", "--temperature", "17")).not.toContain("1+14 instead of");
-    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    const bare = { baseline: { time: "9:00", temperatureC: 20 } };
     const out = ran(["chart", "b.json", "--svg"], { "b.json": bare }).out;
     expect(textOf(out)[0]).toBe("As known: 9:00, nine times in ten 8:25 to 9:35");
   });
@@ -416,7 +416,7 @@ describe("chart --svg", () => {
     expect(ran(["chart", "recipe.json", "--svg", "--bath", "1"], files).err).toContain(
       "has no list of baths",
     );
-    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    const bare = { baseline: { time: "9:00", temperatureC: 20 } };
     expect(ran(["chart", "b.json", "--svg", "--bath", "1"], { "b.json": bare }).err).toContain("it has none");
   });
 });
@@ -436,20 +436,25 @@ describe("nonsense files", () => {
     ["a number", "7", /must be an object/],
     ["an empty object", "{}", /\/schemaVersion is missing.*3 more/],
     ["a newer recipe", { ...recipe, schemaVersion: 9 }, /\/schemaVersion must be at most 2, the newest/],
-    ["no known time", { baths: [] }, /\/baseline the known time with its conditions is missing\./],
-    ["a baseline that is a list", { baseline: [], baths: [] }, /\/baseline .* must be an object\./],
+    ["no known time", { baths: [{}] }, /\/baseline the known time with its conditions is missing\./],
+    ["a baseline that is a list", { baseline: [], baths: [{}] }, /\/baseline .* must be an object\./],
     [
       "no time",
-      { baseline: { temperatureC: 20 }, baths: [] },
+      { baseline: { temperatureC: 20 }, baths: [{}] },
       /\/baseline\/time the known time is missing\./,
     ],
     [
       "a bare number",
-      { baseline: { ...bare, time: "9" }, baths: [] },
+      { baseline: { ...bare, time: "9" }, baths: [{}] },
       /\/baseline\/time must be "9 min" or "9 s"/,
     ],
-    ["no temperature", { baseline: { time: "9:00" }, baths: [] }, /\/baseline\/temperatureC/],
+    ["no temperature", { baseline: { time: "9:00" }, baths: [{}] }, /\/baseline\/temperatureC/],
     ["baths that are no list", { baseline: bare, baths: {} }, /\/baths the list of baths must be a list\./],
+    [
+      "an empty list of baths",
+      { baseline: bare, baths: [] },
+      /\/baths the list of baths must hold at least one bath\./,
+    ],
     ["a wrong bath", { baseline: bare, baths: [null] }, /\/baths\/0 a bath is missing\./],
     ["a wrong name", { baseline: bare, baths: [{ name: 7 }] }, /\/baths\/0\/name this must be text\./],
     [
@@ -457,29 +462,29 @@ describe("nonsense files", () => {
       { baseline: bare, baths: [{ temperatureC: 300 }] },
       /\/baths\/0\/temperatureC must be from 0 to 100 °C/,
     ],
-    ["wrong laws", { baseline: bare, laws: { age: { kind: "lief" } }, baths: [] }, /\/laws\/age\/kind/],
+    ["wrong laws", { baseline: bare, laws: { age: { kind: "lief" } }, baths: [{}] }, /\/laws\/age\/kind/],
     [
       "a row that is not there",
-      { baseline: bare, baths: [], table: { rows: [], fitRows: [0] } },
+      { baseline: bare, baths: [{}], table: { rows: [], fitRows: [0] } },
       /\/table\/fitRows\/0 there is no row 0/,
     ],
     [
       "a table of one row",
-      { baseline: bare, baths: [], table: { rows: [{ temperature: 20, time: "9:00" }], fitRows: [0] } },
+      { baseline: bare, baths: [{}], table: { rows: [{ temperature: 20, time: "9:00" }], fitRows: [0] } },
       /\/table\/fitRows must hold at least 2/,
     ],
     [
       "a row in no unit of time",
       {
         baseline: bare,
-        baths: [],
+        baths: [{}],
         table: { unit: "F", rows: [{ temperature: 68, time: "9" }], fitRows: [] },
       },
       /\/table\/rows\/0\/time must be "9 min" or "9 s"/,
     ],
     [
       "a brew without its temperature",
-      { baseline: bare, baths: [], brew: { reference: {} } },
+      { baseline: bare, baths: [{}], brew: { reference: {} } },
       /\/brew\/temperatureC the temperature is missing\./,
     ],
   ])("%s", (_, content, message) => {
@@ -590,7 +595,7 @@ describe("--lang de", () => {
     const asked = ["-", "--temperature", "57F", "--lang", "de"];
     expect(ran(["time", ...asked], { "-": day }).out).toMatch(/^Wie gefragt$/m);
     expect(ran(["chart", ...asked, "--svg"], { "-": day }).out).toContain(">Wie gefragt: ");
-    const bare = { ...day, baths: [] };
+    const bare = { ...day, baths: undefined };
     expect(ran(["chart", "-", "--svg", "--lang", "de"], { "-": bare }).out).toContain(">Wie bekannt: ");
   });
   it("checks, plans and charts in German", () => {
