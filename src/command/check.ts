@@ -14,10 +14,10 @@ import { readDay, type Sound } from "./day.js";
 import { brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
 import { readDocument } from "./document.js";
-import { faultText, fullStop, inFile, isFault, problemText, type Fault, type Places } from "./fault.js";
+import { faultText, fullStop, inFile, isFault, problemText, type Fault } from "./fault.js";
 import type { Io } from "./io.js";
 import { safetyIn } from "./lines.js";
-import { dayPlaces, timeReport, type TimeReport } from "./time.js";
+import { dayPlaces, inPlace, timeReport, type TimeReport } from "./time.js";
 import type { Asked } from "./options.js";
 import { wordsOf, type Words } from "./words.js";
 
@@ -91,8 +91,6 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
 
 /** What is unwise about the file, about each bath and about the brew, at its place in the file. */
 function dayCautions({ cautions, answers, brew }: TimeReport): readonly Caution[] {
-  const inPlace = (own: readonly Caution[], around: string, places: Places): readonly Caution[] =>
-    own.map((one) => ({ ...one, path: inFile(one.path ?? around, places) }));
   return [
     ...cautions,
     ...answers.flatMap((answer, i) => inPlace(answer.cautions, "/conditions", dayPlaces(`/baths/${i}`))),
@@ -138,8 +136,7 @@ function dayProblems(value: unknown): readonly Problem[] {
       for (const problem of check.problems) {
         const path = inFile(problem.path, dayPlaces(pointer));
         // What was told when the day was read leaves a gap, which is no second problem.
-        if (told.includes(path) || (problem.path === "/baseline/timeS" && baseline.timeS === undefined))
-          continue;
+        if (told.includes(path) || told.includes(problem.path)) continue;
         add(path, { ...problem, message: problem.sentence });
       }
   }

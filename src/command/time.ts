@@ -16,7 +16,7 @@ import { readDay } from "./day.js";
 import { brewReport, type BrewReport } from "./dayBrew.js";
 import { tableReport, type TableReport } from "./dayTable.js";
 import { recipeOf, type Document } from "./document.js";
-import { placed, type Places } from "./fault.js";
+import { inFile, placed, type Places } from "./fault.js";
 import type { Asked } from "./options.js";
 import { wordsOf } from "./words.js";
 
@@ -41,7 +41,7 @@ export interface TimeReport {
   readonly answers: readonly NamedAnswer[];
   readonly brew?: BrewReport & { readonly rounded: RoundedEstimate };
   readonly table?: TableReport;
-  /** what is unwise about the file itself */
+  /** what is unwise about the file itself, and about the known time where there is no bath */
   readonly cautions: readonly Caution[];
 }
 
@@ -100,8 +100,9 @@ function ofDay(document: Document, asked: Asked): TimeReport {
       placed(dayPlaces(pointer), () => compensate(baseline, conditions, laws)),
     ),
   );
-  // A day without baths is about its known time, which is checked all the same.
-  if (answers.length === 0) placed(dayPlaces("/baths"), () => compensate(baseline, {}, laws));
+  // A day without baths is about its known time, which is judged all the same.
+  const ofKnown =
+    answers.length > 0 ? [] : placed(dayPlaces("/baths"), () => compensate(baseline, {}, laws)).cautions;
   const { timeS, temperatureC, dilution } = baseline;
   const brewed = brew === undefined || own !== undefined ? undefined : brewReport(brew);
   return {
@@ -117,8 +118,13 @@ function ofDay(document: Document, asked: Asked): TimeReport {
     answers,
     ...(brewed === undefined ? {} : { brew: { ...brewed, rounded: roundEstimate(brewed.answer) } }),
     ...(table === undefined || own !== undefined ? {} : { table: tableReport(table) }),
-    cautions,
+    cautions: [...cautions, ...inPlace(ofKnown, "/baseline", dayPlaces("/baths"))],
   };
+}
+
+/** Cautions with the places of the file; one that names none is about what is `around` it. */
+export function inPlace(cautions: readonly Caution[], around: string, places: Places): readonly Caution[] {
+  return cautions.map((one) => ({ ...one, path: inFile(one.path ?? around, places) }));
 }
 
 function named(name: string, answer: Compensation): NamedAnswer {

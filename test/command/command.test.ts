@@ -126,6 +126,22 @@ describe("time", () => {
     const { out } = ran(["time", "day.json"], { "day.json": { ...day, bahts: [] } });
     expect(out).toContain('Take care: The field "bahts" is not read.');
   });
+  it("says what is odd about the known time of a day without baths", () => {
+    const bare = { "b.json": { baseline: { time: "0:08", temperatureC: 68 } } };
+    const { code, out } = ran(["time", "b.json"], bare);
+    expect(code).toBe(0);
+    expect(out).toContain("The time is 8 s. Is it in minutes? [/baseline/time]\n");
+    expect(out).toContain("Stop: 68 °C: is it in °F? 68 °F is 20.0 °C. [/baseline/temperatureC]\n");
+    expect(ran(["time", "b.json", "--strict"], bare).code).toBe(1);
+    const [report] = json(ran(["check", "b.json", "--json"], bare).out);
+    expect(report.cautions.map(({ path }) => path).sort()).toEqual([
+      "/baseline",
+      "/baseline/temperatureC",
+      "/baseline/time",
+    ]);
+    const sound = { "b.json": { baseline: { time: "9:00", temperatureC: 20 } } };
+    expect(ran(["check", "b.json"], sound).out).toContain("b.json: sound.\n");
+  });
   it("refuses a misspelt field of a bath or the known time, which would mean: as in the baseline", () => {
     const wrong = (changed: object): string => {
       const { code, out, err } = ran(["time", "day.json"], { "day.json": { ...day, ...changed } });
