@@ -11,10 +11,10 @@ import {
 } from "../index.js";
 import { placeOfPointer } from "../core/jsonPlaces.js";
 import { readDay, type Sound } from "./day.js";
-import { brewReport } from "./dayBrew.js";
+import { BREW_PLACES, brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
 import { readDocument } from "./document.js";
-import { faultText, fullStop, inFile, isFault, problemText, type Fault } from "./fault.js";
+import { faultText, fullStop, inFile, isFault, problemText, type Fault, type Places } from "./fault.js";
 import type { Io } from "./io.js";
 import { safetyIn } from "./lines.js";
 import { dayPlaces, inPlace, timeReport, type TimeReport } from "./time.js";
@@ -94,9 +94,12 @@ function dayCautions({ cautions, answers, brew }: TimeReport): readonly Caution[
   return [
     ...cautions,
     ...answers.flatMap((answer, i) => inPlace(answer.cautions, "/conditions", dayPlaces(`/baths/${i}`))),
-    ...inPlace(brew?.answer.cautions ?? [], "", [["", "/brew"]]),
+    ...inPlace(brew?.answer.cautions ?? [], "", CAUTIONED_IN_BREW),
   ];
 }
+
+/** The same for cautions: those of a brew by itself name its ingredients, or nothing. */
+const CAUTIONED_IN_BREW: Places = [...BREW_PLACES, ["/ingredients", "/brew/spoons"], ["", "/brew"]];
 
 function ofFault(error: Fault, text: string, words: Words): Found {
   const { pointer, at } = error;

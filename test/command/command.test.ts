@@ -23,15 +23,17 @@ const baseline = { timeS: 540, temperatureC: 20, dilution: "1+9", hydroquinone: 
 interface Printed {
   readonly answers: readonly { readonly name: string }[];
   readonly problems: readonly { readonly path: string }[];
-  readonly cautions: readonly { readonly path: string }[];
+  readonly cautions: readonly { readonly code: string; readonly path: string }[];
   readonly ok: boolean;
   readonly chart: unknown;
 }
 const json = (text: string): readonly [Printed, Printed] =>
   (JSON.parse(text) as { readonly files: readonly [Printed, Printed] }).files;
 /** The invented day, to be spoilt. */
-const invented = (): { brew: { spoons: { ingredient: string }[] }; table: object } =>
-  JSON.parse(readFileSync("docs/workshop/day.json", "utf8")) as ReturnType<typeof invented>;
+const invented = (): {
+  brew: { spoons: { ingredient: string }[]; reference: object; temperatureC: number };
+  table: object;
+} => JSON.parse(readFileSync("docs/workshop/day.json", "utf8")) as ReturnType<typeof invented>;
 const span = (estimate: Parameters<typeof roundEstimate>[0]): string => {
   const { timeS, lowS, highS } = roundEstimate(estimate);
   return `Develop ${formatTime(timeS)}, nine times in ten ${formatTime(lowS)} to ${formatTime(highS)}.`;
@@ -296,6 +298,22 @@ describe("check", () => {
     const paths = json(out)[0].cautions.map(({ path }) => path);
     expect(paths).toContain("/baths/0/temperatureC");
     expect(paths.every((path) => path.startsWith("/baths/"))).toBe(true);
+  });
+});
+
+describe("check of a brew", () => {
+  it("places its cautions at its spoons, its temperature and its known time", () => {
+    const { brew } = invented();
+    const odd = { ...brew, temperatureC: 13, reference: { ...brew.reference, time: "0:15" } };
+    const { out } = ran(["check", "day.json", "--json"], { "day.json": { ...day, brew: odd } });
+    const placesOf = (code: string): readonly string[] =>
+      json(out)[0]
+        .cautions.filter((one) => one.code === code && one.path.startsWith("/brew"))
+        .map(({ path }) => path);
+    expect(placesOf("temperature-unusual")).toEqual(["/brew/temperatureC"]);
+    expect(placesOf("maybe-minutes")).toEqual(["/brew/reference/time"]);
+    expect(placesOf("spoon-range")).toEqual(["/brew/spoons/0", "/brew/spoons/1", "/brew/spoons/2"]);
+    expect(placesOf("gloves-and-glasses")).toEqual(["/brew"]);
   });
 });
 
