@@ -660,6 +660,11 @@ describe("--unit F", () => {
     const times = (text: string): readonly string[] => text.match(/\d+:\d\d/g) ?? [];
     expect(times(out)).toEqual(times(ran(["time", "-"], { "-": day }).out));
   });
+  it("leaves the fields of a file in °C, and says so", () => {
+    const { answers } = json(ran(["time", "day.json", "--unit", "F", "--json"], files).out)[0];
+    expect(answers).toEqual(json(ran(["time", "day.json", "--json"], files).out)[0].answers);
+    expect(ran(["--help"]).out).toMatch(/--unit F .*--temperature read in °F; temperatureC stays in °C/);
+  });
   it("reads bare temperatures in °F, and walks a chart by its degrees", () => {
     const bath = { name: "As asked", temperatureC: (64 - 32) / 1.8 };
     const same = ran(["time", "-"], { "-": { ...day, baths: [bath] } }).out;
