@@ -58,7 +58,7 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
     const sound = checked?.ok === true ? checked : undefined;
     const problems =
       checked === undefined
-        ? dayProblems(value)
+        ? dayProblems(value, words)
         : checked.ok
           ? []
           : checked.problems.map((problem) => ({ path: problem.path, problem }));
@@ -114,7 +114,7 @@ interface Problem {
 }
 
 /** Every problem of the known time and of every bath, once each; then the first of the brew and of the table. */
-function dayProblems(value: unknown): readonly Problem[] {
+function dayProblems(value: unknown, words: Words): readonly Problem[] {
   const problems: Problem[] = [];
   const add = (path: string, problem: Problem["problem"]): void => {
     if (!problems.some((one) => one.path === path && one.problem.message === problem.message))
@@ -129,7 +129,7 @@ function dayProblems(value: unknown): readonly Problem[] {
       return undefined;
     }
   };
-  const { baseline, laws, baths, brew, table } = readDay(value, sound);
+  const { baseline, laws, baths, brew, table } = readDay(value, words, sound);
   const told = problems.map(({ path }) => path);
   const questions = baths.length > 0 ? baths : [{ conditions: {}, pointer: "/baths" }];
   // Without a known time nothing can be said of the baths.

@@ -13,6 +13,7 @@ import {
 import { onlyFields } from "../core/onlyFields.js";
 import { unreadFields } from "../core/pointer.js";
 import { fault, placed, type Said } from "./fault.js";
+import type { Words } from "./words.js";
 
 /** Fields of an object by their names. */
 export type Fields = Readonly<Record<string, unknown>>;
@@ -50,7 +51,7 @@ export type Sound = <T>(call: () => T) => T | undefined;
  * Reads a day; its first fault is thrown. With a `sound` that keeps faults, what is at fault is left out of
  * the day.
  */
-export function readDay(value: unknown, sound: Sound = (call) => call()): Day {
+export function readDay(value: unknown, words: Words, sound: Sound = (call) => call()): Day {
   const day = object(value, "", { en: "the file", de: "die Datei" });
   const known = sound(() =>
     object(day["baseline"], "/baseline", {
@@ -61,7 +62,7 @@ export function readDay(value: unknown, sound: Sound = (call) => call()): Day {
   const { note, ...baseline } = known === undefined ? {} : readBaseline(known, sound);
   const baths = sound(() => bathList(day["baths"]))?.flatMap((bath, i) => {
     const one = sound(() => object(bath, `/baths/${i}`, { en: "a bath", de: "ein Bad" }));
-    return one === undefined ? [] : [readBath(one, i, sound)];
+    return one === undefined ? [] : [readBath(one, i, words, sound)];
   });
   const laws = sound(() => object(day["laws"] ?? {}, "/laws", { en: "the laws", de: "die Gesetze" }));
   const brew = part(day, "brew", { en: "the brew", de: "der Ansatz" }, sound);
@@ -116,12 +117,12 @@ function bathList(baths: unknown): readonly unknown[] {
   return there;
 }
 
-function readBath(bath: Fields, i: number, sound: Sound): DayBath {
+function readBath(bath: Fields, i: number, words: Words, sound: Sound): DayBath {
   const pointer = `/baths/${i}`;
   const { name, ...conditions } = bath;
   refuseOthers(pointer, conditions, ["name", ...fieldsOf("conditions")], sound);
   const called = sound(() => optionalText(name ?? undefined, `${pointer}/name`));
-  return { name: called ?? `Bath ${i + 1}`, conditions, pointer };
+  return { name: called ?? words.bath(i + 1), conditions, pointer };
 }
 
 /** Refuses each field that is not read, as a recipe does: a misspelt one would mean "as in the baseline". */

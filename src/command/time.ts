@@ -18,7 +18,7 @@ import { tableReport, type TableReport } from "./dayTable.js";
 import { recipeOf, type Document } from "./document.js";
 import { inFile, placed, type Places } from "./fault.js";
 import type { Asked } from "./options.js";
-import { wordsOf } from "./words.js";
+import { wordsOf, type Words } from "./words.js";
 
 /** A time under its name. */
 export interface NamedAnswer extends Compensation {
@@ -60,8 +60,8 @@ export function askedConditions({ temperaturesC, dilutions }: Asked): Conditions
   };
 }
 
-export function recipeName({ name, material, developer }: Recipe): string {
-  return name ?? `${material.name} in ${developer.name ?? "a brew"}`;
+export function recipeName({ name, material, developer }: Recipe, { aBrew }: Words): string {
+  return name ?? `${material.name} in ${developer.name ?? aBrew}`;
 }
 
 function ofRecipe(document: Document, asked: Asked): TimeReport {
@@ -74,7 +74,7 @@ function ofRecipe(document: Document, asked: Asked): TimeReport {
     file: document.file,
     kind: "recipe",
     known: { timeS, temperatureC, ...(dilution === undefined ? {} : { dilution }) },
-    answers: [named(recipeName(recipe), answer)],
+    answers: [named(recipeName(recipe, wordsOf(asked)), answer)],
     cautions: [],
   };
 }
@@ -90,10 +90,10 @@ export function dayPlaces(bath: string): Places {
 }
 
 function ofDay(document: Document, asked: Asked): TimeReport {
-  const { about, note, baseline, laws, baths, brew, table, cautions } = readDay(document.value);
+  const words = wordsOf(asked);
+  const { about, note, baseline, laws, baths, brew, table, cautions } = readDay(document.value, words);
   const own = askedConditions(asked);
-  const name = wordsOf(asked).asAsked;
-  const questions = own === undefined ? baths : [{ name, conditions: own, pointer: "/baths" }];
+  const questions = own === undefined ? baths : [{ name: words.asAsked, conditions: own, pointer: "/baths" }];
   const answers = questions.map(({ name: bath, conditions, pointer }) =>
     named(
       bath,

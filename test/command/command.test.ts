@@ -632,9 +632,34 @@ describe("--lang de", () => {
     const bare = { ...day, baths: undefined };
     expect(ran(["chart", "-", "--svg", "--lang", "de"], { "-": bare }).out).toContain(">Wie bekannt: ");
   });
+  it("names in German what has no name", () => {
+    const nameless = { ...day, baths: [{ temperatureC: 18 }] };
+    expect(ran(["time", "-", "--lang", "de"], { "-": nameless }).out).toMatch(/^Bad 1$/m);
+    expect(ran(["time", "-"], { "-": nameless }).out).toMatch(/^Bath 1$/m);
+    expect(ran(["chart", "-", "--svg", "--bath", "Bad 1", "--lang", "de"], { "-": nameless }).out).toContain(
+      ">Bad 1: ",
+    );
+    const { developer, ...rest } = { ...recipe, name: undefined, material: { name: "Platte" } };
+    const unnamed = { ...rest, developer: { ...developer, name: undefined } };
+    const brewed = {
+      ...unnamed,
+      developer: {
+        kind: "brew",
+        brew: {
+          volumeMl: 500,
+          ingredients: [
+            { ingredient: "soda-anhydrous", massG: 27 },
+            { ingredient: "instant-coffee", massG: 20 },
+          ],
+        },
+      },
+    };
+    expect(ran(["time", "-", "--lang", "de"], { "-": brewed }).out).toMatch(/^Platte in einem Ansatz$/m);
+    expect(ran(["time", "-"], { "-": brewed }).out).toMatch(/^Platte in a brew$/m);
+  });
   it("checks, plans and charts in German", () => {
     expect(ran(["check", "-", "--lang", "de"], { "-": day }).out).toMatch(
-      /: Vorsicht: .*\n-: in Ordnung, \d Hinweise\.\n[^\n]+\n$/s,
+      /: Vorsicht: .*\n-: in Ordnung, \d Meldungen\.\n[^\n]+\n$/s,
     );
     expect(ran(["chart", "-", "--lang", "de"], { "-": day }).out).toMatch(
       /^Bekannt: .*In neun von zehn Fällen/s,
