@@ -20,7 +20,7 @@ const printed = ({ limit, actual }: CautionFacts<"law-unusual">, unit: string, t
   `Der ${actual < limit ? "kleinste" : "größte"} veröffentlichte Wert ist ${zahl(limit * times)}${unit}.`;
 
 const mal = (ratio: number | undefined): string =>
-  ratio === undefined ? "" : `, das ${zahl(ratio, 3)}-fache`;
+  ratio === undefined ? "" : `, das ${zahl(ratio, 3)}-Fache`;
 
 const unusual: {
   readonly [Reason in CautionFacts<"law-unusual">["data"]["reason"]]: (
