@@ -30,7 +30,13 @@ describe("parseDate", () => {
       expected,
     });
   });
+  it("refuses what is longer than any date at once", () => {
+    expect(parseDate(`5.3.2024${" ".repeat(900)}14:30`)).toBe("2024-03-05T14:30");
+    for (const long of [",".repeat(1e6) + "x", `5.3.2024${" ".repeat(1e6)}14:30`])
+      expect(caught(() => parseDate(long))).toMatchObject({ code: "unreadable", path: "/text" });
+  });
   it("refuses an option that is none", () => {
+    expect(caught(() => parseDate("5 March", { year: 2024.5 }))).toMatchObject({ path: "/options/year" });
     expect(caught(() => parseDate("5 March", { year: 24 }))).toMatchObject({ path: "/options/year" });
     expect(caught(() => parseDate("5 March", anyOf({ dates: "first" })))).toMatchObject({
       code: "not-one-of",
