@@ -34,8 +34,8 @@ export interface Cells {
 }
 
 /**
- * The chart in words. Cautions of one sentence share a letter: of one English sentence, so that every language
- * has the same letters. Notes of one code share the sentence of the first cell that has it.
+ * The chart in words. Cautions of one sentence share a letter: of one English sentence, so that every
+ * language has the same letters. Notes of one code share the sentence of the first cell that has it.
  */
 export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUnit): Cells {
   const { temperaturesC, dilutions, rows } = chart;

@@ -113,7 +113,7 @@ interface Problem {
   readonly problem: InputProblem | Fault;
 }
 
-/** Every problem of the known time and of every bath, once each; then the first of the brew and of the table. */
+/** Every problem of the known time and of every bath, once each; then the first of brew and of table. */
 function dayProblems(value: unknown, words: Words): readonly Problem[] {
   const problems: Problem[] = [];
   const add = (path: string, problem: Problem["problem"]): void => {
