@@ -2,7 +2,7 @@
  * What a chart shows, for text and for print alike: rounded times, and a letter for each caution.
  */
 import { cautionSentence } from "../text/cautionSentence.js";
-import { gravity, type Caution } from "../core/caution.js";
+import { gravity, refuses, type Caution } from "../core/caution.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { clockText } from "../quantities/clockText.js";
 import { roundEstimate } from "../quantities/roundEstimate.js";
@@ -34,20 +34,18 @@ export interface Cells {
 }
 
 /**
- * The chart in words. Cautions of one sentence share a letter. Notes of one code share the sentence of the
- * first cell that has it.
+ * The chart in words. Cautions of one sentence share a letter: of one English sentence, so that every
+ * language has the same letters. Notes of one code share the sentence of the first cell that has it.
  */
 export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUnit): Cells {
   const { temperaturesC, dilutions, rows } = chart;
   const sentenceOf = (caution: Caution): string =>
     `${texts.cautions.severities[caution.severity]}: ${cautionSentence(caution, texts.cautions, unit)}`;
-  const keyOf = (caution: Caution): string =>
-    caution.severity === "note" ? `note ${caution.code}` : sentenceOf(caution);
-  const firsts = firstOfEach(rows, keyOf);
+  const firsts = firstOfEach(rows);
   const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
   const letterOf = new Map(lettered.map(({ caution }, i) => [keyOf(caution), letter(i)]));
   const cell = (row: TimeChartRow): Cell => {
-    const keys = new Set(row.cautions?.map(keyOf));
+    const keys = new Set(saidOf(row).map(keyOf));
     const letters = [...letterOf].filter(([key]) => keys.has(key)).map(([, one]) => one);
     const { time, interval } = row.refused ? { time: texts.noTime, interval: "" } : shown(row, texts);
     return { row, time, interval, letters: letters.join(letters.some((one) => one.length > 1) ? "," : "") };
@@ -58,8 +56,8 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUn
   );
   const footnotes = firsts.map(({ caution, row }) => {
     const one = letterOf.get(keyOf(caution)) ?? "";
-    const everywhere = rows.every(({ cautions }) =>
-      cautions?.some(({ message }) => message === caution.message),
+    const everywhere = rows.every(
+      (each) => each.refused || saidOf(each).some(({ message }) => message === caution.message),
     );
     // Its letter stands at each cell that it is about.
     const where =
@@ -71,6 +69,10 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUn
   return { lines, footnotes };
 }
 
+/** What is said of a cell. Where there is no time, only what stops it: all else was about that time. */
+export const saidOf = ({ refused, cautions = [] }: TimeChartRow): readonly Caution[] =>
+  refused ? cautions.filter((one) => refuses([one])) : cautions;
+
 /** A time and its interval, rounded together. */
 export function shown(
   estimate: Pick<TimeChartRow, "timeS" | "lowS" | "highS">,
@@ -81,14 +83,17 @@ export function shown(
   return { time: clock(timeS), interval: `${clock(lowS)} ${texts.to} ${clock(highS)}` };
 }
 
+/** What cautions that share a letter have in common. */
+const keyOf = ({ severity, code, message }: Caution): string =>
+  severity === "note" ? `note ${code}` : `${severity} ${code} ${message}`;
+
 /** The first caution of each key, gravest first. */
 function firstOfEach(
   rows: readonly TimeChartRow[],
-  keyOf: (caution: Caution) => string,
 ): readonly { readonly caution: Caution; readonly row: TimeChartRow }[] {
   const found = new Map<string, { caution: Caution; row: TimeChartRow }>();
   for (const row of rows)
-    for (const caution of row.cautions ?? []) {
+    for (const caution of saidOf(row)) {
       if (!found.has(keyOf(caution))) found.set(keyOf(caution), { caution, row });
     }
   return [...found.values()].sort((a, b) => gravity(a.caution.severity) - gravity(b.caution.severity));

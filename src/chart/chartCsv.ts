@@ -1,4 +1,5 @@
 import { roundEstimate } from "../quantities/roundEstimate.js";
+import { saidOf } from "./cells.js";
 import { checkedChart } from "./checkedChart.js";
 import type { TimeChart } from "./types.js";
 
@@ -10,7 +11,7 @@ const HEAD = "dilution,temperatureC,timeS,lowS,highS,refused,cautions";
  * @param chart - what `timeChart` or `chartRecipe` returns
  * @returns a line of names, then a line for each row of the chart, each ended by a line break; times in s,
  * rounded as `roundEstimate` does, and left empty where they are refused; the codes of the cautions, with
- * blanks between them
+ * blanks between them, of a refused time those of its stops alone
  * @throws TypeError when `chart` or a part of it is of the wrong kind
  * @throws RangeError when a figure of it is out of range
  *
@@ -26,10 +27,10 @@ const HEAD = "dilution,temperatureC,timeS,lowS,highS,refused,cautions";
 export function chartCsv(chart: TimeChart): string {
   const { rows } = checkedChart("chartCsv/chart", chart);
   const lines = rows.map((row) => {
-    const { dilution = "", temperatureC, refused, cautions = [] } = row;
+    const { dilution = "", temperatureC, refused } = row;
     const { timeS, lowS, highS } = roundEstimate(row);
     const times = refused ? ["", "", ""] : [timeS, lowS, highS];
-    const codes = [...new Set(cautions.map(({ code }) => code))].join(" ");
+    const codes = [...new Set(saidOf(row).map(({ code }) => code))].join(" ");
     return [dilution, temperatureC, ...times, refused, codes].map((value) => field(String(value))).join(",");
   });
   return [HEAD, ...lines].map((line) => `${line}\r\n`).join("");

@@ -18,7 +18,8 @@ import { checkedTexts } from "../text/checkedTexts.js";
  * @throws RangeError when a figure of it is out of range, or the unit none of the two
  *
  * @remarks Times are rounded as `roundEstimate` does. Cautions of one sentence share a letter. A caution that
- * is only worth knowing has no letter, and its sentence is that of the first cell that has one of its code.
+ * is only worth knowing has no letter, and its sentence is that of the first cell that has one of its code. A
+ * cell without a time has the letters of its stops alone.
  *
  * @example
  * ```ts

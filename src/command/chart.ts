@@ -16,7 +16,7 @@ import { readDay, type Day } from "./day.js";
 import { recipeOf, type Document } from "./document.js";
 import { placed } from "./fault.js";
 import type { Asked } from "./options.js";
-import type { Words } from "./words.js";
+import { wordsOf, type Words } from "./words.js";
 import { dayPlaces, recipeName } from "./time.js";
 
 /** The chart of a file. */
@@ -33,15 +33,16 @@ const TEMPERATURES_C = [24, 22, 20, 18, 16, 14, 12];
 
 export function chartReport(document: Document, asked: Asked): ChartReport {
   const { file, kind, value } = document;
+  const words = wordsOf(asked);
   const temperaturesC = asked.temperaturesC.length > 0 ? asked.temperaturesC : TEMPERATURES_C;
   const dilutions = asked.dilutions.length > 0 ? { dilutions: asked.dilutions } : {};
   const axes = { temperaturesC, ...dilutions };
   if (kind === "recipe") {
     const { recipe } = recipeOf(document);
     const chart = placed([], () => chartRecipe(recipe, axes));
-    return { file, name: recipeName(recipe), chart, cautions: [] };
+    return { file, name: recipeName(recipe, words), chart, cautions: [] };
   }
-  const day = readDay(value);
+  const day = readDay(value, words);
   const { baseline, laws: knowledge } = day;
   const chart = placed(dayPlaces("/baths"), () =>
     timeChart({
@@ -71,4 +72,13 @@ export function chartText({ name, chart, cautions }: ChartReport, form: Asked["f
     ...describeChart(chart, texts?.chart, { unit }),
     "",
   ].join("\n");
+}
+
+/** What is unwise about the file, where the form has no place for it: a line each. */
+export function besideChart({ file, cautions }: ChartReport, form: Asked["form"], words: Words): string {
+  if (form !== "csv" && form !== "wall") return "";
+  const { texts, unit } = words;
+  return describeCautions(cautions, texts?.cautions, { unit })
+    .map((line) => `${file}: ${line}\n`)
+    .join("");
 }

@@ -10,14 +10,14 @@ import {
   type InputProblem,
 } from "../index.js";
 import { placeOfPointer } from "../core/jsonPlaces.js";
-import { readDay } from "./day.js";
-import { brewReport } from "./dayBrew.js";
+import { readDay, type Sound } from "./day.js";
+import { BREW_PLACES, brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
 import { readDocument } from "./document.js";
 import { faultText, fullStop, inFile, isFault, problemText, type Fault, type Places } from "./fault.js";
 import type { Io } from "./io.js";
 import { safetyIn } from "./lines.js";
-import { dayPlaces, timeReport, type TimeReport } from "./time.js";
+import { dayPlaces, inPlace, timeReport, type TimeReport } from "./time.js";
 import type { Asked } from "./options.js";
 import { wordsOf, type Words } from "./words.js";
 
@@ -58,7 +58,7 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
     const sound = checked?.ok === true ? checked : undefined;
     const problems =
       checked === undefined
-        ? dayProblems(value)
+        ? dayProblems(value, words)
         : checked.ok
           ? []
           : checked.problems.map((problem) => ({ path: problem.path, problem }));
@@ -91,14 +91,15 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
 
 /** What is unwise about the file, about each bath and about the brew, at its place in the file. */
 function dayCautions({ cautions, answers, brew }: TimeReport): readonly Caution[] {
-  const inPlace = (own: readonly Caution[], around: string, places: Places): readonly Caution[] =>
-    own.map((one) => ({ ...one, path: inFile(one.path ?? around, places) }));
   return [
     ...cautions,
     ...answers.flatMap((answer, i) => inPlace(answer.cautions, "/conditions", dayPlaces(`/baths/${i}`))),
-    ...inPlace(brew?.answer.cautions ?? [], "", [["", "/brew"]]),
+    ...inPlace(brew?.answer.cautions ?? [], "", CAUTIONED_IN_BREW),
   ];
 }
+
+/** The same for cautions: those of a brew by itself name its ingredients, or nothing. */
+const CAUTIONED_IN_BREW: Places = [...BREW_PLACES, ["/ingredients", "/brew/spoons"], ["", "/brew"]];
 
 function ofFault(error: Fault, text: string, words: Words): Found {
   const { pointer, at } = error;
@@ -112,28 +113,38 @@ interface Problem {
   readonly problem: InputProblem | Fault;
 }
 
-/** Every problem of every bath, once each; then the first of the brew and of the table. */
-function dayProblems(value: unknown): readonly Problem[] {
-  const { baseline, laws, baths, brew, table } = readDay(value);
+/** Every problem of the known time and of every bath, once each; then the first of brew and of table. */
+function dayProblems(value: unknown, words: Words): readonly Problem[] {
   const problems: Problem[] = [];
   const add = (path: string, problem: Problem["problem"]): void => {
     if (!problems.some((one) => one.path === path && one.problem.message === problem.message))
       problems.push({ path, problem });
   };
-  const questions = baths.length > 0 ? baths : [{ conditions: {}, pointer: "/baths" }];
-  for (const { conditions, pointer } of questions) {
-    const check = checkConditions(baseline, conditions, laws);
-    if (!check.ok)
-      for (const problem of check.problems)
-        add(inFile(problem.path, dayPlaces(pointer)), { ...problem, message: problem.sentence });
-  }
-  for (const part of [brew && (() => brewReport(brew)), table && (() => tableReport(table))])
+  const sound: Sound = (call) => {
     try {
-      part?.();
+      return call();
     } catch (error) {
       if (!isFault(error)) throw error;
       add(error.pointer ?? "", error);
+      return undefined;
     }
+  };
+  const { baseline, laws, baths, brew, table } = readDay(value, words, sound);
+  const told = problems.map(({ path }) => path);
+  const questions = baths.length > 0 ? baths : [{ conditions: {}, pointer: "/baths" }];
+  // Without a known time nothing can be said of the baths.
+  for (const { conditions, pointer } of told.includes("/baseline") ? [] : questions) {
+    const check = checkConditions(baseline, conditions, laws);
+    if (!check.ok)
+      for (const problem of check.problems) {
+        const path = inFile(problem.path, dayPlaces(pointer));
+        // What was told when the day was read leaves a gap, which is no second problem.
+        if (told.includes(path) || told.includes(problem.path)) continue;
+        add(path, { ...problem, message: problem.sentence });
+      }
+  }
+  if (brew !== undefined) sound(() => brewReport(brew));
+  if (table !== undefined) sound(() => tableReport(table));
   return problems;
 }
 

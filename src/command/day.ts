@@ -1,9 +1,19 @@
 /*
  * A day file: a known time, laws, the baths of a day, and perhaps a brew by the spoon and a published table.
  */
-import { parseTime, type Baseline, type Caution, type Conditions, type Knowledge } from "../index.js";
+import {
+  parseTime,
+  recipeSchema,
+  type Baseline,
+  type Caution,
+  type Conditions,
+  type JsonSchema,
+  type Knowledge,
+} from "../index.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { unreadFields } from "../core/pointer.js";
 import { fault, placed, type Said } from "./fault.js";
+import type { Words } from "./words.js";
 
 /** Fields of an object by their names. */
 export type Fields = Readonly<Record<string, unknown>>;
@@ -30,39 +40,104 @@ export interface Day {
 
 const FIELDS = ["about", "baseline", "laws", "baths", "brew", "table"];
 
-export function readDay(value: unknown): Day {
+/** The fields of a part of a recipe, which a day has too. */
+const fieldsOf = (part: "baseline" | "conditions"): readonly string[] =>
+  Object.keys((recipeSchema.properties?.[part] as JsonSchema).properties ?? {});
+
+/** Makes a call, and throws its fault or keeps it. */
+export type Sound = <T>(call: () => T) => T | undefined;
+
+/**
+ * Reads a day; its first fault is thrown. With a `sound` that keeps faults, what is at fault is left out of
+ * the day.
+ */
+export function readDay(value: unknown, words: Words, sound: Sound = (call) => call()): Day {
   const day = object(value, "", { en: "the file", de: "die Datei" });
-  const { time, note, ...known } = object(day["baseline"], "/baseline", {
-    en: "the known time with its conditions",
-    de: "die bekannte Zeit mit ihren Bedingungen",
-  });
-  const timeS = placed([["/text", "/baseline/time"]], () =>
-    parseTime(given(time, "/baseline/time", { en: "the known time", de: "die bekannte Zeit" }) as string),
+  const known = sound(() =>
+    object(day["baseline"], "/baseline", {
+      en: "the known time with its conditions",
+      de: "die bekannte Zeit mit ihren Bedingungen",
+    }),
   );
-  const baths = list(day["baths"] ?? [], "/baths", {
-    en: "the list of baths",
-    de: "die Liste der Bäder",
-  }).map((bath, i) => {
-    const pointer = `/baths/${i}`;
-    const { name, ...conditions } = object(bath, pointer, { en: "a bath", de: "ein Bad" });
-    return { name: text(name ?? `Bath ${i + 1}`, `${pointer}/name`), conditions, pointer };
+  const { note, ...baseline } = known === undefined ? {} : readBaseline(known, sound);
+  const baths = sound(() => bathList(day["baths"]))?.flatMap((bath, i) => {
+    const one = sound(() => object(bath, `/baths/${i}`, { en: "a bath", de: "ein Bad" }));
+    return one === undefined ? [] : [readBath(one, i, words, sound)];
   });
-  const laws = object(day["laws"] ?? {}, "/laws", { en: "the laws", de: "die Gesetze" });
-  const brew = day["brew"];
-  const table = day["table"];
+  const laws = sound(() => object(day["laws"] ?? {}, "/laws", { en: "the laws", de: "die Gesetze" }));
+  const brew = part(day, "brew", { en: "the brew", de: "der Ansatz" }, sound);
+  const table = part(day, "table", { en: "the table", de: "die Tabelle" }, sound);
+  const about = sound(() => optionalText(day["about"], "/about"));
   return {
-    ...(day["about"] === undefined ? {} : { about: text(day["about"], "/about") }),
-    ...(note === undefined ? {} : { note: text(note, "/baseline/note") }),
-    baseline: { ...known, timeS } as unknown as Baseline,
-    laws,
-    baths,
-    ...(brew === undefined ? {} : { brew: object(brew, "/brew", { en: "the brew", de: "der Ansatz" }) }),
-    ...(table === undefined
-      ? {}
-      : { table: object(table, "/table", { en: "the table", de: "die Tabelle" }) }),
+    ...(about === undefined ? {} : { about }),
+    ...(note === undefined ? {} : { note }),
+    baseline: baseline as unknown as Baseline,
+    laws: laws ?? {},
+    baths: baths ?? [],
+    ...(brew === undefined ? {} : { brew }),
+    ...(table === undefined ? {} : { table }),
     cautions: unreadFields("", day, FIELDS),
   };
 }
+
+/** The known time and its conditions; without `timeS` where that cannot be read. */
+function readBaseline(known: Fields, sound: Sound): Fields & { readonly note?: string } {
+  const { time, note, timeS: inSeconds, ...conditions } = known;
+  if (inSeconds !== undefined)
+    sound(() => {
+      throw fault(TIME_AS_TEXT, { pointer: "/baseline/timeS" });
+    });
+  const own = fieldsOf("baseline").map((field) => (field === "timeS" ? "time" : field));
+  refuseOthers("/baseline", conditions, [...own, "note"], sound);
+  const timeS =
+    inSeconds !== undefined && time === undefined ? undefined : sound(() => timeOf(time, "/baseline/time"));
+  const said = sound(() => optionalText(note, "/baseline/note"));
+  return { ...conditions, timeS, ...(said === undefined ? {} : { note: said }) };
+}
+
+const TIME_AS_TEXT: Said = {
+  en: 'a day has the known time as text: write "time": "9:00".',
+  de: 'ein Tag hat die bekannte Zeit als Text: nötig ist "time": "9:00".',
+};
+
+function timeOf(time: unknown, pointer: string): number {
+  const there = given(time, pointer, { en: "the known time", de: "die bekannte Zeit" });
+  return placed([["/text", pointer]], () => parseTime(there as string));
+}
+
+const NO_BATH: Said = {
+  en: "the list of baths must hold at least one bath.",
+  de: "die Liste der Bäder: nötig ist mindestens ein Bad.",
+};
+
+function bathList(baths: unknown): readonly unknown[] {
+  if (baths === undefined || baths === null) return [];
+  const there = list(baths, "/baths", { en: "the list of baths", de: "die Liste der Bäder" });
+  if (there.length === 0) throw fault(NO_BATH, { pointer: "/baths" });
+  return there;
+}
+
+function readBath(bath: Fields, i: number, words: Words, sound: Sound): DayBath {
+  const pointer = `/baths/${i}`;
+  const { name, ...conditions } = bath;
+  refuseOthers(pointer, conditions, ["name", ...fieldsOf("conditions")], sound);
+  const called = sound(() => optionalText(name ?? undefined, `${pointer}/name`));
+  return { name: called ?? words.bath(i + 1), conditions, pointer };
+}
+
+/** Refuses each field that is not read, as a recipe does: a misspelt one would mean "as in the baseline". */
+function refuseOthers(pointer: string, part: Fields, fields: readonly string[], sound: Sound): void {
+  for (const name of Object.keys(part))
+    sound(() => placed([], () => onlyFields(`day${pointer}`, { [name]: part[name] }, fields)));
+}
+
+function part(day: Fields, field: "brew" | "table", what: Said, sound: Sound): Fields | undefined {
+  const there = day[field];
+  return there === undefined ? undefined : sound(() => object(there, `/${field}`, what));
+}
+
+const optionalText = (value: unknown, pointer: string): string | undefined =>
+  value === undefined ? undefined : text(value, pointer);
 
 /** A value that must be there. */
 export function given(value: unknown, pointer: string, what: Said): unknown {

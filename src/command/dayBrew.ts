@@ -33,6 +33,19 @@ export interface BrewReport {
   readonly steps: readonly MixingStep[];
 }
 
+/** Where a day has what the package calls a brew, its known time and its conditions. */
+export const BREW_PLACES: Places = [
+  ["/brew/ingredients", "/brew/spoons"],
+  ["/to/ingredients", "/brew/spoons"],
+  ["/from/ingredients", "/brew/reference/ingredients"],
+  ["/brew", "/brew"],
+  ["/to", "/brew"],
+  ["/from", "/brew/reference"],
+  ["/conditions", "/brew"],
+  ["/baseline/timeS", "/brew/reference/time"],
+  ["/baseline", "/brew/reference"],
+];
+
 export function brewReport(brew: Fields): BrewReport {
   const reference = object(brew["reference"], "/brew/reference", {
     en: "the brew whose time is known",
@@ -68,21 +81,7 @@ export function brewReport(brew: Fields): BrewReport {
     }),
   } as unknown as DeveloperBrew;
   const { volumeMl, ingredients } = reference as unknown as DeveloperBrew;
-  const asked: Places = [
-    ["/brew", "/brew"],
-    ["/to", "/brew"],
-    ["/from", "/brew/reference"],
-  ];
-  const places: Places = [
-    ...asked.map(
-      ([field, place]) =>
-        [`${field}/ingredients`, field === "/from" ? `${place}/ingredients` : `${place}/spoons`] as const,
-    ),
-    ...asked,
-    ["/conditions", "/brew"],
-    ["/baseline", "/brew/reference"],
-  ];
-  return placed(places, () => {
+  return placed(BREW_PLACES, () => {
     const ph = brewPh(today);
     const strength = brewStrength({ volumeMl, ingredients }, today);
     const answer = compensate({ timeS, temperatureC: knownC }, { temperatureC, strength });

@@ -22,7 +22,7 @@ FILE is JSON; - is standard input.
   --json                the answer as data
   --strict              exit with 1 where there is something to take care of or to stop for
   --lang de             the language of the answer: en or de
-  --unit F              temperatures in °F, read and shown
+  --unit F              temperatures shown in °F, and --temperature read in °F; temperatureC stays in °C
   --help, --version
 
 Exit: 0 all is well, 1 something is unwise (--strict only), 2 a file is wrong, 3 the command line is wrong.

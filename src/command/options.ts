@@ -24,7 +24,7 @@ export interface Asked {
   readonly form: "text" | "json" | "csv" | "svg" | "wall";
   readonly strict: boolean;
   readonly lang: LanguageName;
-  /** of temperatures, read and shown */
+  /** of temperatures that are shown, and of those on the command line */
   readonly unit: TemperatureUnit;
   /** °C */
   readonly temperaturesC: readonly number[];

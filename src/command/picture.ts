@@ -52,16 +52,16 @@ function ofRecipe(document: Document, asked: Asked): Named {
     );
   const { recipe } = recipeOf(document);
   const picture = placed([], () => recipePicture(recipe, askedConditions(asked), { strip: true }));
-  return { name: recipeName(recipe), picture, unread: [] };
+  return { name: recipeName(recipe, wordsOf(asked)), picture, unread: [] };
 }
 
 function ofDay(document: Document, asked: Asked): Named {
-  const { baseline, laws: knowledge, baths, cautions: unread } = readDay(document.value);
+  const words = wordsOf(asked);
+  const { baseline, laws: knowledge, baths, cautions: unread } = readDay(document.value, words);
   const own = askedConditions(asked);
   // As for `time`: conditions of the command line are a question of their own, unless a bath is named too.
   const bath = own !== undefined && asked.bath === undefined ? undefined : bathOf(baths, asked.bath);
   const conditions: Conditions = { ...bath?.conditions, ...own };
-  const words = wordsOf(asked);
   const name = bath?.name ?? (own === undefined ? words.asKnown : words.asAsked);
   const input = { baseline, conditions, knowledge, strip: true };
   return { name, picture: placed(dayPlaces(bath?.pointer ?? "/baths"), () => answerPicture(input)), unread };

@@ -13,7 +13,7 @@ import { recipeOf, type Document } from "./document.js";
 import { fault, placed } from "./fault.js";
 import { notKnown, type Asked } from "./options.js";
 import { askedConditions, recipeName } from "./time.js";
-import type { Words } from "./words.js";
+import { wordsOf, type Words } from "./words.js";
 
 /** The plan of a file. */
 export interface PlanReport {
@@ -34,7 +34,7 @@ export function planReport(document: Document, asked: Asked): PlanReport {
   const vessel = vesselOf(asked, recipe.material.kind);
   // The plan shows the time that every other answer shows; in a drum that of turning without pause.
   const plan = placed([], () => planRecipe(recipe, { vessel, conditions, volumeMl, rounded: true }));
-  return { file: document.file, name: recipeName(recipe), plan };
+  return { file: document.file, name: recipeName(recipe, wordsOf(asked)), plan };
 }
 
 /** Plates and paper lie in a tray unless it is said otherwise. */

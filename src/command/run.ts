@@ -2,7 +2,7 @@
  * The command: what is asked, file by file, and what comes out of it.
  */
 import type { Caution } from "../index.js";
-import { chartReport, chartText } from "./chart.js";
+import { besideChart, chartReport, chartText } from "./chart.js";
 import { checkLines, checkReport } from "./check.js";
 import { placeText, readDocument, type Document } from "./document.js";
 import { faultText, isFault, type Fault } from "./fault.js";
@@ -19,6 +19,8 @@ import { wordsOf, type Words } from "./words.js";
 interface Outcome {
   readonly data: object;
   readonly text: string;
+  /** what goes beside the text, where the text is for a program or a printer */
+  readonly beside?: string;
   readonly cautions: readonly Pick<Caution, "severity">[];
   readonly ok: boolean;
 }
@@ -65,9 +67,10 @@ function overFiles(asked: Asked, io: Io): number {
       data.push({ file, ...outcome.fault });
       worsen(EXIT.wrongFile);
     } else {
-      const { cautions, ok } = outcome;
+      const { cautions, ok, beside = "" } = outcome;
       data.push(outcome.data);
       if (form !== "json") io.out(`${files.length > 1 && i > 0 ? "\n" : ""}${outcome.text}`);
+      io.err(beside);
       if (!ok) worsen(EXIT.wrongFile);
       else if (strict && cautions.some(({ severity }) => severity !== "note")) worsen(EXIT.unwise);
     }
@@ -121,7 +124,9 @@ function answerOf(document: Document, asked: Asked): Omit<Outcome, "ok"> {
     if (asked.form === "svg") return pictureReport(document, asked);
     const report = chartReport(document, asked);
     const cautions = [...report.cautions, ...report.chart.rows.flatMap(({ cautions: own = [] }) => own)];
-    return { data: report, text: chartText(report, asked.form, wordsOf(asked)), cautions };
+    const words = wordsOf(asked);
+    const beside = besideChart(report, asked.form, words);
+    return { data: report, text: chartText(report, asked.form, words), beside, cautions };
   }
   const report = timeReport(document, asked);
   const brewed = report.brew?.answer.cautions ?? [];

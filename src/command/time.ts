@@ -16,9 +16,9 @@ import { readDay } from "./day.js";
 import { brewReport, type BrewReport } from "./dayBrew.js";
 import { tableReport, type TableReport } from "./dayTable.js";
 import { recipeOf, type Document } from "./document.js";
-import { placed, type Places } from "./fault.js";
+import { inFile, placed, type Places } from "./fault.js";
 import type { Asked } from "./options.js";
-import { wordsOf } from "./words.js";
+import { wordsOf, type Words } from "./words.js";
 
 /** A time under its name. */
 export interface NamedAnswer extends Compensation {
@@ -41,7 +41,7 @@ export interface TimeReport {
   readonly answers: readonly NamedAnswer[];
   readonly brew?: BrewReport & { readonly rounded: RoundedEstimate };
   readonly table?: TableReport;
-  /** what is unwise about the file itself */
+  /** what is unwise about the file itself, and about the known time where there is no bath */
   readonly cautions: readonly Caution[];
 }
 
@@ -60,8 +60,8 @@ export function askedConditions({ temperaturesC, dilutions }: Asked): Conditions
   };
 }
 
-export function recipeName({ name, material, developer }: Recipe): string {
-  return name ?? `${material.name} in ${developer.name ?? "a brew"}`;
+export function recipeName({ name, material, developer }: Recipe, { aBrew }: Words): string {
+  return name ?? `${material.name} in ${developer.name ?? aBrew}`;
 }
 
 function ofRecipe(document: Document, asked: Asked): TimeReport {
@@ -74,7 +74,7 @@ function ofRecipe(document: Document, asked: Asked): TimeReport {
     file: document.file,
     kind: "recipe",
     known: { timeS, temperatureC, ...(dilution === undefined ? {} : { dilution }) },
-    answers: [named(recipeName(recipe), answer)],
+    answers: [named(recipeName(recipe, wordsOf(asked)), answer)],
     cautions: [],
   };
 }
@@ -90,18 +90,19 @@ export function dayPlaces(bath: string): Places {
 }
 
 function ofDay(document: Document, asked: Asked): TimeReport {
-  const { about, note, baseline, laws, baths, brew, table, cautions } = readDay(document.value);
+  const words = wordsOf(asked);
+  const { about, note, baseline, laws, baths, brew, table, cautions } = readDay(document.value, words);
   const own = askedConditions(asked);
-  const name = wordsOf(asked).asAsked;
-  const questions = own === undefined ? baths : [{ name, conditions: own, pointer: "/baths" }];
+  const questions = own === undefined ? baths : [{ name: words.asAsked, conditions: own, pointer: "/baths" }];
   const answers = questions.map(({ name: bath, conditions, pointer }) =>
     named(
       bath,
       placed(dayPlaces(pointer), () => compensate(baseline, conditions, laws)),
     ),
   );
-  // A day without baths is about its known time, which is checked all the same.
-  if (answers.length === 0) placed(dayPlaces("/baths"), () => compensate(baseline, {}, laws));
+  // A day without baths is about its known time, which is judged all the same.
+  const ofKnown =
+    answers.length > 0 ? [] : placed(dayPlaces("/baths"), () => compensate(baseline, {}, laws)).cautions;
   const { timeS, temperatureC, dilution } = baseline;
   const brewed = brew === undefined || own !== undefined ? undefined : brewReport(brew);
   return {
@@ -117,8 +118,13 @@ function ofDay(document: Document, asked: Asked): TimeReport {
     answers,
     ...(brewed === undefined ? {} : { brew: { ...brewed, rounded: roundEstimate(brewed.answer) } }),
     ...(table === undefined || own !== undefined ? {} : { table: tableReport(table) }),
-    cautions,
+    cautions: [...cautions, ...inPlace(ofKnown, "/baseline", dayPlaces("/baths"))],
   };
+}
+
+/** Cautions with the places of the file; one that names none is about what is `around` it. */
+export function inPlace(cautions: readonly Caution[], around: string, places: Places): readonly Caution[] {
+  return cautions.map((one) => ({ ...one, path: inFile(one.path ?? around, places) }));
 }
 
 function named(name: string, answer: Compensation): NamedAnswer {

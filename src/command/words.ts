@@ -21,6 +21,10 @@ export interface Words {
   /** the name of a bath that the command line asks for, and of the known one */
   readonly asAsked: string;
   readonly asKnown: string;
+  /** the name of a bath that has none, by its place from 1 */
+  readonly bath: (place: number) => string;
+  /** a developer without a name, behind "in" */
+  readonly aBrew: string;
   readonly develop: (time: string, low: string, high: string) => string;
   /** a time in a heading, with its interval */
   readonly pictured: (time: string, interval: string) => string;
@@ -61,6 +65,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     noTime: "No time.",
     asAsked: "As asked",
     asKnown: "As known",
+    bath: (place) => `Bath ${place}`,
+    aBrew: "a brew",
     develop: (time, low, high) => `Develop ${time}, nine times in ten ${low} to ${high}.`,
     pictured: (time, interval) => `${time}, nine times in ten ${interval}`,
     months: "months",
@@ -88,6 +94,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     noTime: "Keine Zeit.",
     asAsked: "Wie gefragt",
     asKnown: "Wie bekannt",
+    bath: (place) => `Bad ${place}`,
+    aBrew: "einem Ansatz",
     develop: (time, low, high) => `${time} entwickeln, in neun von zehn Fällen ${low} bis ${high}.`,
     pictured: (time, interval) => `${time}, in neun von zehn Fällen ${interval}`,
     months: "Monate",
@@ -102,8 +110,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     deviation: "Standardabweichung",
     printed: (printed, predicted) => `gedruckt ${printed}, vorhergesagt ${predicted}`,
     sound: (cautions, stop) =>
-      (stop ? "gültig, aber mit einem Halt" : "in Ordnung") +
-      `${cautions === 0 ? "" : cautions === 1 ? ", ein Hinweis" : `, ${cautions} Hinweise`}.`,
+      (stop ? "gültig, aber mit Halt" : "in Ordnung") +
+      `${cautions === 0 ? "" : cautions === 1 ? ", eine Meldung" : `, ${cautions} Meldungen`}.`,
     always: de.plan.bench,
   },
 };

@@ -2,6 +2,7 @@
  * Dates as people write them, as ISO dates.
  */
 import { ambiguous, type TextForm, unreadable } from "../core/guards.js";
+import { LONGEST_TEXT } from "../quantities/numberText.js";
 import { isDay, isoDate } from "../quantities/isoDate.js";
 
 /** What a date without its year, or with its day and month in an order that is not plain, has to be told. */
@@ -56,7 +57,9 @@ type Day = readonly [year: number | undefined, month: number, day: number];
  * Years of two figures are 1969 to 2068: IEEE Std 1003.1-2017 (POSIX), strptime.
  */
 export function dateCell(at: string, text: string, { year, dates }: DateOptions): string {
-  if (/^\d{4}-\d{2}-\d{2}/.test(text)) return isoDate(at, text);
+  if (text.length > LONGEST_TEXT) unreadable(at, DATES, text);
+  // One form for all: a T stands before the time of day.
+  if (/^\d{4}-\d{2}-\d{2}/.test(text)) return isoDate(at, text.replace(/^(.{10})[,\s]+(?=\d)/, "$1T"));
   // The letters without their marks: März, mars and MÄRZ alike.
   const bare = text
     .normalize("NFD")

@@ -22,6 +22,9 @@ const ABOUT =
   "looks?|came|out|it|is|was|negatives?|zu|viel|etwas|ein|wenig|bisschen|leicht|sehr|deutlich|noch) )*";
 const THIN = new RegExp(`^${ABOUT}(?:thin|under-?developed|d(?:\u00fc|ue)nn|unterentwickelt)$`);
 const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|over-?developed|dicht|dick|(?:\u00fc|ue)berentwickelt)$`);
+/** Of a negative, whose dark is its density; without "too" it may be the room. */
+const TOO_DARK =
+  /^(?:(?:way|much|far|a|bit|little|slightly|rather|etwas|ein|bisschen|viel) )*(?:too dark|zu dunkel)$/;
 /** How sure somebody is; it does not change what was seen. */
 const DOUBT =
   /(?:,? (?:i think|i guess|probably|maybe|perhaps|glaube ich|denke ich|wohl|vielleicht))?[.!? ]*$/;
@@ -29,6 +32,12 @@ const FAILED = /^(?:failed|misslungen|mi\u00dflungen)$/;
 const FOGGED = /^(?:fogged|verschleiert|schleier)$/;
 
 const STEPS = /^(over|under)(\d+(?:\.\d+)?)(?:steps?)?$/;
+/** The amount first: "1 step under", "0.5 step too thin". */
+const STEPS_FIRST = /^(\d+(?:\.\d+)?)steps?(?:too)?(over|under|thin|dense)$/;
+const UNDER = /^(?:under|thin)$/;
+/** An amount in words: "half a step", "one step". */
+const HALF_STEP = /^(?:half a|a half|half) (?=step\b)/;
+const ONE_STEP = /^(?:a|one) (?=step\b)/;
 const STOPS = /^(over|under)([0-4](?:\.\d+)?)stops?$/;
 const BARE = /^(?:n)?[-+](\d+(?:\.\d+)?)(steps?)?$/;
 const BARE_STOPS = /^(?:n)?[-+]([0-4](?:\.\d+)?)stops?$/;
@@ -38,13 +47,16 @@ const BARE_SHARE = /^[-+](\d+(?:\.\d+)?)%$/;
 const NEEDS =
   /^(?:needs?|needed|braucht?)([-+]?)(\d+(?:\.\d+)?)%(more|less|longer|shorter|mehr|weniger)?(?:time)?$/;
 const SHARE = /^()(\d+(?:\.\d+)?)%(more|less|longer|shorter|mehr|weniger|l\u00e4nger|k\u00fcrzer)(?:time)?$/;
+/** How much the time given was longer or shorter than the right one: "10% too long". */
+const TOO = /^(\d+(?:\.\d+)?)%(?:too|zu)(long|short|lang|kurz)$/;
+const TOO_LONG = /^l[oa]ng$/;
 const LESS = /^(?:less|shorter|weniger|k\u00fcrzer)$/;
 
 /**
  * How a negative came out, in the words of a notebook: `"good"` and its like, `"failed"`, `"fogged"`; `"too
- * thin"` or `"a bit dense"`, which say no amount; steps over or under (`"over 1"`); or the right time as a
- * multiple (`"x1.2"`, `"needs +15%"`). `"+1"`, `"N+1"`, `"over 1 stop"` and `"flat"` may mean two things and
- * are refused with the question which.
+ * thin"` or `"a bit dense"`, which say no amount; steps over or under (`"over 1"`, `"half a step thin"`); the
+ * right time as a multiple (`"x1.2"`, `"needs +15%"`); or how far the time given was off (`"10% too long"`).
+ * `"+1"`, `"N+1"`, `"over 1 stop"` and `"flat"` may mean two things and are refused with the question which.
  */
 export function judgement(at: string, text: string): RunOutcome {
   const words = plainFigures(text)
@@ -57,11 +69,12 @@ export function judgement(at: string, text: string): RunOutcome {
   if (FAILED.test(words)) return { kind: "failed" };
   if (FOGGED.test(words)) return { kind: "fogged" };
   if (THIN.test(words)) return { kind: "thin" };
-  if (DENSE.test(words)) return { kind: "dense" };
-  const tight = words.replace(/ /g, "");
-  const [, side, amount] = STEPS.exec(tight) ?? [];
+  if (DENSE.test(words) || TOO_DARK.test(words)) return { kind: "dense" };
+  const tight = words.replace(HALF_STEP, "0.5 ").replace(ONE_STEP, "1 ").replace(/ /g, "");
+  const [, first, behind] = STEPS_FIRST.exec(tight) ?? [];
+  const [, side = behind ?? "", amount = first] = STEPS.exec(tight) ?? [];
   if (amount !== undefined) {
-    const steps = Number(amount) * (side === "under" ? -1 : 1);
+    const steps = Number(amount) * (UNDER.test(side) ? -1 : 1);
     return { kind: "steps", steps: inRange(at, steps, -10, 10) };
   }
   const [, ratio, turned] = RATIO.exec(tight) ?? [];
@@ -71,6 +84,11 @@ export function judgement(at: string, text: string): RunOutcome {
     const less = sign === "-" || LESS.test(more);
     // Fifteen digits: 1 + 0.15 is 1.15 on paper.
     return judged(at, Number((1 + ((less ? -1 : 1) * Number(share)) / 100).toPrecision(15)));
+  }
+  const [, excess, way = ""] = TOO.exec(tight) ?? [];
+  if (excess !== undefined) {
+    const wrong = 1 + ((TOO_LONG.test(way) ? 1 : -1) * Number(excess)) / 100;
+    return judged(at, wrong > 0 ? 1 / wrong : wrong);
   }
   ask(at, words, tight, text);
   return unreadable(at, OUTCOMES, text);

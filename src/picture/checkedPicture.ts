@@ -1,6 +1,8 @@
 /*
  * A picture that was handed in: it may come from a file that somebody edited.
  */
+import { causes } from "../causes.js";
+import type { AnyCause } from "../core/cause.js";
 import {
   arrayOf,
   inRange,
@@ -76,10 +78,17 @@ function rung(at: string, one: Record<string, unknown>): void {
   isText(`${at}/kind`, kind);
   isText(`${at}/cause`, cause);
   if (basis !== undefined) knownEntry(`${at}/basis`, answerTexts.bases, basis);
-  for (const side of ["from", "to"]) if (one[side] !== undefined) plainData(`${at}/${side}`, one[side]);
+  for (const field of ["from", "to"]) if (one[field] !== undefined) side(`${at}/${field}`, cause, one[field]);
   positive(`${at}/startS`, one["startS"], LONGEST, "timeS");
   estimate(at, one, "endS");
   inRange(`${at}/percent`, one["percent"], -100, LONGEST);
+}
+
+/** A side of a change, read as its cause reads it; of what is no cause, such as a pair, it is not said. */
+function side(at: string, name: unknown, given: unknown): void {
+  const cause = (causes as readonly AnyCause[]).find((one) => one.name === name);
+  if (cause === undefined) plainData(at, given);
+  else cause.read(at, given);
 }
 
 /** A median within its interval. */

@@ -1,4 +1,5 @@
 import { isText, plainObject } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { temperatureUnit } from "../quantities/parseTemperature.js";
 import { answerTexts, type AnswerTexts } from "../text/answerTexts.js";
 import { checkedTexts } from "../text/checkedTexts.js";
@@ -55,7 +56,8 @@ export function wordOptions(at: string, options: PictureWordOptions): Language {
   const { texts = pictureTexts, answerTexts: answers = answerTexts, written = {} } = given;
   checkedTexts(`${at}/texts`, texts, pictureTexts);
   checkedTexts(`${at}/answerTexts`, answers, answerTexts);
-  for (const [cause, text] of Object.entries(plainObject(`${at}/written`, written)))
+  const named = onlyFields(`${at}/written`, written, Object.keys(answerTexts.causes));
+  for (const [cause, text] of Object.entries(named))
     if (text !== undefined) isText(`${at}/written/${cause}`, text);
   const unit = temperatureUnit(at, { unit: given.unit }) ?? "C";
   return { texts, answerTexts: answers, unit, written };

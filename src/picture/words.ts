@@ -108,7 +108,8 @@ function causeWords(
     const step = Number((Math.abs(to - from) * (unit === "F" ? 1.8 : 1)).toFixed(1));
     return to < from ? texts.colder(`${step}°`) : texts.warmer(`${step}°`);
   }
-  const now = written[cause] ?? answerTexts.side(cause, to, unit ?? "C");
+  const own = Object.hasOwn(written, cause) ? written[cause] : undefined;
+  const now = own ?? answerTexts.side(cause, to, unit ?? "C");
   if (now === undefined) return name;
   const known = from === undefined ? undefined : answerTexts.side(cause, from, unit ?? "C");
   if (cause === "use" || cause === "age") return texts[cause](now, from === 0 ? undefined : known);

@@ -30,7 +30,7 @@ export function withFraction(text: string): string {
 }
 
 /** The longest text that holds a figure; a long run of blanks would be searched in every way. */
-const LONGEST_TEXT = 1000;
+export const LONGEST_TEXT = 1000;
 
 /** Text with a number in it, ready to be read: trimmed, its halves, quarters and decimal commas as points. */
 export function plainFigures(text: string): string {

@@ -1,6 +1,6 @@
 import { Z90 } from "../core/estimate.js";
 import { ambiguous, inRange, positive, type TextForm, unreadable } from "../core/guards.js";
-import { withPoint } from "./numberText.js";
+import { plainFigures } from "./numberText.js";
 import { timeFromText } from "./timeText.js";
 
 const SPREADS: TextForm = { format: "spread", examples: ["10 %", "± 30 s", "0:30"] };
@@ -9,7 +9,7 @@ const SPREADS: TextForm = { format: "spread", examples: ["10 %", "± 30 s", "0:3
  * Reads how well a time is known: nine times in ten within so much of it.
  *
  * @param text - a share or a time, with or without a plus-minus sign: `"10 %"`, `"± 30 s"`, `"0:30"`,
- * `"10 percent"`; in German `"10 Prozent"`
+ * `"10 percent"`, `"½ min"`; in German `"10 Prozent"`
  * @param timeS - the time that it belongs to, in s, above 0 to 1e7
  * @returns the standard deviation of ln(time), as `logSd` of a baseline takes it, 0 to 3
  * @throws TypeError when an argument is of the wrong kind
@@ -29,7 +29,7 @@ export function parseSpread(text: string, timeS: number): number {
   const at = "parseSpread/text";
   if (typeof text !== "string") unreadable(at, SPREADS, text);
   const time = positive("parseSpread/timeS", timeS, 1e7, "timeS");
-  const plain = withPoint(text.trim().replace(/^(?:\u00b1|\+\/?[-\u2212])\s*/, ""));
+  const plain = plainFigures(text.trim().replace(/^(?:\u00b1|\+\/?[-\u2212])\s*/, ""));
   const [, number, percent] = /^(\d+(?:\.\d+)?)\s*(%|per ?cent|prozent)?$/i.exec(plain) ?? [];
   if (number === undefined && !/^(?:\d|PT)/.test(plain)) unreadable(at, SPREADS, text);
   if (number !== undefined && percent === undefined)

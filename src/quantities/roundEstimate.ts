@@ -22,7 +22,7 @@ const STEPS_S = [300, 60, 30, 15, 5] as const;
  * @param estimate - median and 90 % interval in s, as `compensate` returns them
  * @param options - `mostS`: no greater step than this
  * @returns all three rounded to `stepS`, the largest of 5, 15, 30 s, 1 and 5 min that is at most a tenth of
- * half the interval; a time that would round to 0 stays as it is, or one step
+ * half the interval; a time that would round to 0 stays as it is
  * @throws TypeError when `estimate` is not an object or a time not a number
  * @throws RangeError when a time is out of range, or `timeS` lies outside its interval
  *
@@ -42,7 +42,7 @@ export function roundEstimate(estimate: TimeEstimate, options: RoundEstimateOpti
   inRange("roundEstimate/options/mostS", mostS, 1, 300, "timeS");
   const most = Math.min(mostS, (highS - lowS) / 20);
   const stepS = STEPS_S.find((step) => step <= most) ?? (timeS < 60 || mostS < 5 ? 1 : 5);
-  // A development takes some time: an end that would round to nothing keeps one step, or what it is.
-  const rounded = (value: number): number => toStep(value, stepS) || Math.min(value, stepS);
+  // A development takes some time: an end below half a step would round to nothing, and stays as it is.
+  const rounded = (value: number): number => toStep(value, stepS) || value;
   return { timeS: rounded(timeS), lowS: rounded(lowS), highS: rounded(highS), stepS };
 }

@@ -22,8 +22,8 @@ export interface AnswerTexts {
   readonly bases: Readonly<Record<Basis, string>>;
   /** one side of a change, as it was given; nothing where it has no short form */
   readonly side: (cause: string, side: unknown, unit: TemperatureUnit) => string | undefined;
-  /** between the two sides of a change */
-  readonly sides: (from: string, to: string) => string;
+  /** between the two sides of a change, whose cause may decide how they are said */
+  readonly sides: (from: string, to: string, cause: string) => string;
   /** what a factor does to the time: in per cent from half to double, "times" outside */
   readonly change: (factor: number) => string;
   /** how well a factor is known: nine in ten lie within `ratio` times more or less */

@@ -52,7 +52,7 @@ export function factorText(at: string, row: Factor, texts: AnswerTexts, unit: Te
   const sides = [from, to].map((side) => (side === undefined ? undefined : texts.side(cause, side, unit)));
   const [known, today] = sides;
   const changed =
-    known === undefined || today === undefined || known === today ? today : texts.sides(known, today);
+    known === undefined || today === undefined || known === today ? today : texts.sides(known, today, cause);
   const named = causeText(cause, to, texts) + (changed === undefined ? "" : `, ${changed}`);
   if (basis === "unchanged" && logSd === 0) return `${named}: ${texts.bases.unchanged}`;
   const rests =

@@ -5,13 +5,14 @@ import {
   cautionCodes,
   chartCsv,
   chartSvg,
+  describeCaution,
   describeChart,
   formatTime,
   roundEstimate,
   timeChart,
   type TimeChart,
 } from "../../src/index.js";
-import { chartTexts } from "../../src/chart/text.js";
+import { chartTexts, type ChartTexts } from "../../src/chart/text.js";
 import { de } from "../../src/texts/de.js";
 import { fc, test } from "../property.js";
 import { anyOf, caught } from "../helpers.js";
@@ -106,6 +107,47 @@ describe("describeChart", () => {
     expect(rowOf("17")).toMatch(new RegExp(`${letterOf(below)}\\w*$`));
     expect(rowOf("26")).not.toMatch(new RegExp(`${letterOf(below)}\\w*$`));
     expect(rowOf("26")).toMatch(new RegExp(`${letterOf(above)}\\w*$`));
+  });
+  it("gives the same letters in every language, each with one sentence", () => {
+    const { dilution } = baseline;
+    const wide = timeChart({
+      baseline: { timeS: 540, temperatureC: 20, dilution, agitation: { everyS: 60 } },
+      conditions: { agitation: { everyS: 600 } },
+      temperaturesC: [24, 22, 20, 18, 16, 14, 12, 9, 8],
+      dilutions: ["1+4", "1+9", "1+24", "1+49"],
+    });
+    const lettersOf = (texts?: ChartTexts): readonly (string | undefined)[] =>
+      describeChart(wide, texts).map((line) => /^\d+ °C.* (\w+)$|^(\w+) {2}\D/.exec(line)?.slice(1).join(""));
+    expect(lettersOf(de.chart)).toEqual(lettersOf());
+    const german = new Map<string, string>();
+    for (const { cautions = [] } of wide.rows)
+      for (const { message, ...caution } of cautions.filter(({ severity }) => severity !== "note")) {
+        const said = describeCaution({ ...caution, message }, de.cautions);
+        expect(said).toBe(german.get(message) ?? said);
+        german.set(message, said);
+      }
+    expect([...german.keys()].some((message) => message.includes("interval is wide"))).toBe(true);
+    expect([...german.keys()].some((message) => message.includes("from the temperature"))).toBe(true);
+  });
+  it("says of a refused cell only what stops it", () => {
+    const { dilution } = baseline;
+    const odd = timeChart({ baseline: { timeS: 9000, temperatureC: 20, dilution }, temperaturesC: [57, 3] });
+    expect(odd.rows.map(({ refused }) => refused)).toEqual([true, true]);
+    const lines = describeChart(odd);
+    expect(lines.filter((line) => /^[a-z] {2}/.test(line)).map((line) => line.slice(0, 9))).toEqual([
+      "a  Stop: ",
+      "b  Stop: ",
+    ]);
+    expect(lines.join("\n")).not.toMatch(/Take care|Note/);
+    expect(chartCsv(odd)).toMatch(/,true,maybe-fahrenheit\r\n.*,true,temperature-limit\r\n$/);
+    expect(chartSvg(odd)).not.toMatch(/Take care|Note:/);
+    // The data has them all, as compensate gives them.
+    expect(odd.rows[0]?.cautions?.length).toBeGreaterThan(1);
+    // A note of every time that is given stays a note of all.
+    const mixed = describeChart(timeChart({ baseline, temperaturesC: [18, 16, 57] }));
+    expect(mixed.filter((line) => line.startsWith("Note: "))).toEqual([
+      expect.stringMatching(/spread is used\.$/),
+    ]);
   });
   it("begins its columns at one place", () => {
     const [, head, first, second] = describeChart(chart) as [string, string, string, string];

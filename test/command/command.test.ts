@@ -23,15 +23,17 @@ const baseline = { timeS: 540, temperatureC: 20, dilution: "1+9", hydroquinone: 
 interface Printed {
   readonly answers: readonly { readonly name: string }[];
   readonly problems: readonly { readonly path: string }[];
-  readonly cautions: readonly { readonly path: string }[];
+  readonly cautions: readonly { readonly code: string; readonly path: string }[];
   readonly ok: boolean;
   readonly chart: unknown;
 }
 const json = (text: string): readonly [Printed, Printed] =>
   (JSON.parse(text) as { readonly files: readonly [Printed, Printed] }).files;
 /** The invented day, to be spoilt. */
-const invented = (): { brew: { spoons: { ingredient: string }[] }; table: object } =>
-  JSON.parse(readFileSync("docs/workshop/day.json", "utf8")) as ReturnType<typeof invented>;
+const invented = (): {
+  brew: { spoons: { ingredient: string }[]; reference: object; temperatureC: number };
+  table: object;
+} => JSON.parse(readFileSync("docs/workshop/day.json", "utf8")) as ReturnType<typeof invented>;
 const span = (estimate: Parameters<typeof roundEstimate>[0]): string => {
   const { timeS, lowS, highS } = roundEstimate(estimate);
   return `Develop ${formatTime(timeS)}, nine times in ten ${formatTime(lowS)} to ${formatTime(highS)}.`;
@@ -117,7 +119,7 @@ describe("time", () => {
   it("keeps what is said of the ingredients of a brew that gets no time", () => {
     const weak = invented();
     weak.brew.spoons[0]!.ingredient = "baking-soda";
-    const { out } = ran(["time", "day.json"], { "day.json": { ...weak, baths: [] } });
+    const { out } = ran(["time", "day.json"], { "day.json": { ...weak, baths: undefined } });
     expect(out).toMatch(/No time\.\n {4}Stop: Not alkaline enough/);
     expect(out).toMatch(/Local codes and safety data sheets/);
     expect(out).not.toContain("Develop");
@@ -125,10 +127,47 @@ describe("time", () => {
   it("names a field that it does not read", () => {
     const { out } = ran(["time", "day.json"], { "day.json": { ...day, bahts: [] } });
     expect(out).toContain('Take care: The field "bahts" is not read.');
-    const odd = { ...day, baths: [{ temperature: 14 }] };
-    expect(ran(["time", "day.json"], { "day.json": odd }).out).toMatch(
-      /Bath 1\n {4}Take care: .*temperature/,
+  });
+  it("says what is odd about the known time of a day without baths", () => {
+    const bare = { "b.json": { baseline: { time: "0:08", temperatureC: 68 } } };
+    const { code, out } = ran(["time", "b.json"], bare);
+    expect(code).toBe(0);
+    expect(out).toContain("The time is 8 s. Is it in minutes? [/baseline/time]\n");
+    expect(out).toContain("Stop: 68 °C: is it in °F? 68 °F is 20.0 °C. [/baseline/temperatureC]\n");
+    expect(ran(["time", "b.json", "--strict"], bare).code).toBe(1);
+    const [report] = json(ran(["check", "b.json", "--json"], bare).out);
+    expect(report.cautions.map(({ path }) => path).sort()).toEqual([
+      "/baseline",
+      "/baseline/temperatureC",
+      "/baseline/time",
+    ]);
+    const sound = { "b.json": { baseline: { time: "9:00", temperatureC: 20 } } };
+    expect(ran(["check", "b.json"], sound).out).toContain("b.json: sound.\n");
+  });
+  it("refuses a misspelt field of a bath or the known time, which would mean: as in the baseline", () => {
+    const wrong = (changed: object): string => {
+      const { code, out, err } = ran(["time", "day.json"], { "day.json": { ...day, ...changed } });
+      expect([code, out]).toEqual([2, ""]);
+      return err;
+    };
+    expect(wrong({ baths: [day.baths[0], { name: "B", temperature: 57 }] })).toMatch(
+      /^day\.json:\d+:\d+: \/baths\/1\/temperature must be a field that is read, perhaps temperatureC \(/,
     );
+    expect(wrong({ baseline: { ...day.baseline, dilutoin: "1+9" } })).toMatch(
+      /\/baseline\/dilutoin .*perhaps dilution \(all are time, temperatureC, .*, note\), got "dilutoin"/,
+    );
+    const asText = /\/baseline\/timeS a day has the known time as text: write "time": "9:00"\.\n$/;
+    expect(wrong({ baseline: { timeS: 540, temperatureC: 20 } })).toMatch(asText);
+    expect(wrong({ baseline: { ...day.baseline, timeS: 540 } })).toMatch(asText);
+  });
+  it("reads all fields of a known time and of conditions, and leaves one's own alone", () => {
+    const conditions = { "agitation": { everyS: 30 }, "usedCm2PerL": 10, "ageH": 1, "x-sink": "left" };
+    const known = { ...day.baseline, ...conditions, agitation: "continuous", logSd: 0.05, sources: ["box"] };
+    const bath = { name: "B", temperatureC: 18, ...conditions, thermometer: "glass", by: "the host" };
+    const whole = { ...day, baseline: known, baths: [bath] };
+    const { code, out, err } = ran(["time", "day.json"], { "day.json": whole });
+    expect([code, err]).toEqual([0, ""]);
+    expect(out).not.toContain("not read");
   });
 });
 
@@ -150,6 +189,17 @@ describe("a field of a day file that is not read", () => {
     expect(code).toBe(1);
     expect(out).toMatch(new RegExp(`${grave}: .*wether`));
     expect(out).not.toContain("undefined");
+  });
+  it.each([
+    ["--csv", "en", "Take care"],
+    ["--wall", "de", "Vorsicht"],
+  ])("is told beside a chart that has no place for it: %s", (form, lang, grave) => {
+    const asked = ["chart", "day.json", form, "--lang", lang, "--temperature", "20", "--dilution", "1+9"];
+    expect(ran(asked, { "day.json": sound }).err).toBe("");
+    const { code, out, err } = ran([...asked, "--strict"], { "day.json": odd });
+    expect(code).toBe(1);
+    expect(err).toMatch(new RegExp(`^day\\.json: ${grave}: .*wether.*\n$`));
+    expect(out).toBe(ran(asked, { "day.json": sound }).out);
   });
   it("has its place in check", () => {
     const [report] = json(ran(["check", "day.json", "--json"], { "day.json": odd }).out);
@@ -188,6 +238,40 @@ describe("check", () => {
     const paths = json(out)[0].problems.map(({ path }) => path);
     expect(paths).toEqual(["/baths/0/temperatureC", "/baths/1/dilution", "/baths/2/usedCm2PerL"]);
   });
+  it("goes on after what cannot be read, and tells no gap that follows from it", () => {
+    const pathsOf = (wrong: object): readonly string[] =>
+      json(ran(["check", "day.json", "--json"], { "day.json": wrong }).out)[0].problems.map(
+        ({ path }) => path,
+      );
+    const baths = [
+      { name: 7, temperature: 18, dilutoin: "1+9" },
+      null,
+      { temperatureC: 300 },
+      { dilution: "1:9", ages: 3 },
+    ];
+    const ofBaths = [
+      "/baths/0/temperature",
+      "/baths/0/dilutoin",
+      "/baths/0/name",
+      "/baths/1",
+      "/baths/3/ages",
+      "/baths/2/temperatureC",
+      "/baths/3/dilution",
+    ];
+    expect(pathsOf({ ...day, baths })).toEqual(ofBaths);
+    const seconds = { ...day.baseline, time: undefined, timeS: 540, temp: 20 };
+    const ofBoth = ["/baseline/timeS", "/baseline/temp", ...ofBaths];
+    expect(pathsOf({ ...day, baseline: seconds, baths })).toEqual(ofBoth);
+    expect(pathsOf({ ...day, baseline: { ...day.baseline, time: "9" }, laws: [], brew: 1 })).toEqual([
+      "/baseline/time",
+      "/laws",
+      "/brew",
+    ]);
+    expect(pathsOf({ ...day, baseline: [], baths: [{ temperature: 14 }] })).toEqual([
+      "/baseline",
+      "/baths/0/temperature",
+    ]);
+  });
   it("tells what is wrong with a brew and a table", () => {
     const whole = invented();
     const wrong = {
@@ -214,6 +298,22 @@ describe("check", () => {
     const paths = json(out)[0].cautions.map(({ path }) => path);
     expect(paths).toContain("/baths/0/temperatureC");
     expect(paths.every((path) => path.startsWith("/baths/"))).toBe(true);
+  });
+});
+
+describe("check of a brew", () => {
+  it("places its cautions at its spoons, its temperature and its known time", () => {
+    const { brew } = invented();
+    const odd = { ...brew, temperatureC: 13, reference: { ...brew.reference, time: "0:15" } };
+    const { out } = ran(["check", "day.json", "--json"], { "day.json": { ...day, brew: odd } });
+    const placesOf = (code: string): readonly string[] =>
+      json(out)[0]
+        .cautions.filter((one) => one.code === code && one.path.startsWith("/brew"))
+        .map(({ path }) => path);
+    expect(placesOf("temperature-unusual")).toEqual(["/brew/temperatureC"]);
+    expect(placesOf("maybe-minutes")).toEqual(["/brew/reference/time"]);
+    expect(placesOf("spoon-range")).toEqual(["/brew/spoons/0", "/brew/spoons/1", "/brew/spoons/2"]);
+    expect(placesOf("gloves-and-glasses")).toEqual(["/brew"]);
   });
 });
 
@@ -315,7 +415,7 @@ describe("chart", () => {
     expect(ran(["chart", "day.json", "--dilution", "1+24"], files).out).toContain("1+24");
     const german = ["chart", "day.json", "--lang", "de", "--dilution", "unverdünnt"];
     expect(ran(german, files).out).toContain("Stammlösung");
-    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    const bare = { baseline: { time: "9:00", temperatureC: 20 } };
     expect(ran(["chart", "b.json"], { "b.json": bare })).toMatchObject({ code: 0 });
   });
 });
@@ -346,7 +446,7 @@ describe("chart --svg", () => {
     expect(svg("day.json", "--bath", "2", "--temperature", "17")).toContain(">today 17 °C<");
     expect(textOf(svg("day.json", "--temperature", "17"))[0]).toMatch(/^As asked: /);
     expect(svg("day.json", "--temperature", "17")).not.toContain("1+14 instead of");
-    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    const bare = { baseline: { time: "9:00", temperatureC: 20 } };
     const out = ran(["chart", "b.json", "--svg"], { "b.json": bare }).out;
     expect(textOf(out)[0]).toBe("As known: 9:00, nine times in ten 8:25 to 9:35");
   });
@@ -363,7 +463,7 @@ describe("chart --svg", () => {
     expect(ran(["chart", "recipe.json", "--svg", "--bath", "1"], files).err).toContain(
       "has no list of baths",
     );
-    const bare = { baseline: { time: "9:00", temperatureC: 20 }, baths: [] };
+    const bare = { baseline: { time: "9:00", temperatureC: 20 } };
     expect(ran(["chart", "b.json", "--svg", "--bath", "1"], { "b.json": bare }).err).toContain("it has none");
   });
 });
@@ -383,20 +483,25 @@ describe("nonsense files", () => {
     ["a number", "7", /must be an object/],
     ["an empty object", "{}", /\/schemaVersion is missing.*3 more/],
     ["a newer recipe", { ...recipe, schemaVersion: 9 }, /\/schemaVersion must be at most 2, the newest/],
-    ["no known time", { baths: [] }, /\/baseline the known time with its conditions is missing\./],
-    ["a baseline that is a list", { baseline: [], baths: [] }, /\/baseline .* must be an object\./],
+    ["no known time", { baths: [{}] }, /\/baseline the known time with its conditions is missing\./],
+    ["a baseline that is a list", { baseline: [], baths: [{}] }, /\/baseline .* must be an object\./],
     [
       "no time",
-      { baseline: { temperatureC: 20 }, baths: [] },
+      { baseline: { temperatureC: 20 }, baths: [{}] },
       /\/baseline\/time the known time is missing\./,
     ],
     [
       "a bare number",
-      { baseline: { ...bare, time: "9" }, baths: [] },
+      { baseline: { ...bare, time: "9" }, baths: [{}] },
       /\/baseline\/time must be "9 min" or "9 s"/,
     ],
-    ["no temperature", { baseline: { time: "9:00" }, baths: [] }, /\/baseline\/temperatureC/],
+    ["no temperature", { baseline: { time: "9:00" }, baths: [{}] }, /\/baseline\/temperatureC/],
     ["baths that are no list", { baseline: bare, baths: {} }, /\/baths the list of baths must be a list\./],
+    [
+      "an empty list of baths",
+      { baseline: bare, baths: [] },
+      /\/baths the list of baths must hold at least one bath\./,
+    ],
     ["a wrong bath", { baseline: bare, baths: [null] }, /\/baths\/0 a bath is missing\./],
     ["a wrong name", { baseline: bare, baths: [{ name: 7 }] }, /\/baths\/0\/name this must be text\./],
     [
@@ -404,29 +509,29 @@ describe("nonsense files", () => {
       { baseline: bare, baths: [{ temperatureC: 300 }] },
       /\/baths\/0\/temperatureC must be from 0 to 100 °C/,
     ],
-    ["wrong laws", { baseline: bare, laws: { age: { kind: "lief" } }, baths: [] }, /\/laws\/age\/kind/],
+    ["wrong laws", { baseline: bare, laws: { age: { kind: "lief" } }, baths: [{}] }, /\/laws\/age\/kind/],
     [
       "a row that is not there",
-      { baseline: bare, baths: [], table: { rows: [], fitRows: [0] } },
+      { baseline: bare, baths: [{}], table: { rows: [], fitRows: [0] } },
       /\/table\/fitRows\/0 there is no row 0/,
     ],
     [
       "a table of one row",
-      { baseline: bare, baths: [], table: { rows: [{ temperature: 20, time: "9:00" }], fitRows: [0] } },
+      { baseline: bare, baths: [{}], table: { rows: [{ temperature: 20, time: "9:00" }], fitRows: [0] } },
       /\/table\/fitRows must hold at least 2/,
     ],
     [
       "a row in no unit of time",
       {
         baseline: bare,
-        baths: [],
+        baths: [{}],
         table: { unit: "F", rows: [{ temperature: 68, time: "9" }], fitRows: [] },
       },
       /\/table\/rows\/0\/time must be "9 min" or "9 s"/,
     ],
     [
       "a brew without its temperature",
-      { baseline: bare, baths: [], brew: { reference: {} } },
+      { baseline: bare, baths: [{}], brew: { reference: {} } },
       /\/brew\/temperatureC the temperature is missing\./,
     ],
   ])("%s", (_, content, message) => {
@@ -537,12 +642,37 @@ describe("--lang de", () => {
     const asked = ["-", "--temperature", "57F", "--lang", "de"];
     expect(ran(["time", ...asked], { "-": day }).out).toMatch(/^Wie gefragt$/m);
     expect(ran(["chart", ...asked, "--svg"], { "-": day }).out).toContain(">Wie gefragt: ");
-    const bare = { ...day, baths: [] };
+    const bare = { ...day, baths: undefined };
     expect(ran(["chart", "-", "--svg", "--lang", "de"], { "-": bare }).out).toContain(">Wie bekannt: ");
+  });
+  it("names in German what has no name", () => {
+    const nameless = { ...day, baths: [{ temperatureC: 18 }] };
+    expect(ran(["time", "-", "--lang", "de"], { "-": nameless }).out).toMatch(/^Bad 1$/m);
+    expect(ran(["time", "-"], { "-": nameless }).out).toMatch(/^Bath 1$/m);
+    expect(ran(["chart", "-", "--svg", "--bath", "Bad 1", "--lang", "de"], { "-": nameless }).out).toContain(
+      ">Bad 1: ",
+    );
+    const { developer, ...rest } = { ...recipe, name: undefined, material: { name: "Platte" } };
+    const unnamed = { ...rest, developer: { ...developer, name: undefined } };
+    const brewed = {
+      ...unnamed,
+      developer: {
+        kind: "brew",
+        brew: {
+          volumeMl: 500,
+          ingredients: [
+            { ingredient: "soda-anhydrous", massG: 27 },
+            { ingredient: "instant-coffee", massG: 20 },
+          ],
+        },
+      },
+    };
+    expect(ran(["time", "-", "--lang", "de"], { "-": brewed }).out).toMatch(/^Platte in einem Ansatz$/m);
+    expect(ran(["time", "-"], { "-": brewed }).out).toMatch(/^Platte in a brew$/m);
   });
   it("checks, plans and charts in German", () => {
     expect(ran(["check", "-", "--lang", "de"], { "-": day }).out).toMatch(
-      /: Vorsicht: .*\n-: in Ordnung, \d Hinweise\.\n[^\n]+\n$/s,
+      /: Vorsicht: .*\n-: in Ordnung, \d Meldungen\.\n[^\n]+\n$/s,
     );
     expect(ran(["chart", "-", "--lang", "de"], { "-": day }).out).toMatch(
       /^Bekannt: .*In neun von zehn Fällen/s,
@@ -567,6 +697,11 @@ describe("--unit F", () => {
     expect(out).not.toContain("°C");
     const times = (text: string): readonly string[] => text.match(/\d+:\d\d/g) ?? [];
     expect(times(out)).toEqual(times(ran(["time", "-"], { "-": day }).out));
+  });
+  it("leaves the fields of a file in °C, and says so", () => {
+    const { answers } = json(ran(["time", "day.json", "--unit", "F", "--json"], files).out)[0];
+    expect(answers).toEqual(json(ran(["time", "day.json", "--json"], files).out)[0].answers);
+    expect(ran(["--help"]).out).toMatch(/--unit F .*--temperature read in °F; temperatureC stays in °C/);
   });
   it("reads bare temperatures in °F, and walks a chart by its degrees", () => {
     const bath = { name: "As asked", temperatureC: (64 - 32) / 1.8 };

@@ -233,6 +233,9 @@ describe("pictureSvg", () => {
     expect(said[2]!.cause).toBe("temperature, 9 °C");
     expect(said[3]!.cause).toBe("push, 1 stop");
     expect(said[4]!.basis).toBe("");
+    // A name that every object inherits is a name like any other.
+    const inherited = [known!, { ...odd, cause: "constructor" }] as AnswerPicture["rungs"];
+    expect(describePicture({ ...picture, rungs: inherited }).rungs[1]!.cause).toBe("constructor");
   });
   it("shows °F where it is asked", () => {
     const words = describePicture(picture, { unit: "F" });
@@ -328,6 +331,13 @@ describe("pictureSvg", () => {
     ["a wrong foot", { foot: [1] }, "wrong-type", "/options/foot/0"],
     ["a wrong unit", { unit: "K" }, "not-one-of", "/options/unit"],
     ["a catalogue that lacks a word", { texts: {} }, "missing", "/options/texts/title"],
+    [
+      "words for a cause that is none",
+      { written: { constructor: "a" } },
+      "not-one-of",
+      "/options/written/constructor",
+    ],
+    ["a misspelt cause", { written: { dilutoin: "a" } }, "not-one-of", "/options/written/dilutoin"],
   ])("refuses %s", (_name, options, code, path) => {
     expect(caught(() => pictureSvg(picture, anyOf(options)))).toMatchObject({ code, path });
   });
@@ -347,6 +357,17 @@ describe("pictureSvg", () => {
     ["a strip of words", { ...picture, strip: { timesS: ["a"] } }, "/strip/timesS/0"],
     ["holes in a curve", { ...picture, curves: { ...picture.curves, bath: Array(3) } }, "/curves/bath/0"],
     ["an unknown basis", { ...picture, rungs: [{ ...picture.rungs[0], basis: "" }] }, "/rungs/0/basis"],
+    ...[
+      ["no agitation", "agitation", null],
+      ["an agitation that says nothing", "agitation", {}],
+      ["a dilution of words", "dilution", "x"],
+      ["a use of words", "use", "much"],
+      ["a strength that is a list", "strength", []],
+    ].map(([name, cause, to]): [string, unknown, string] => [
+      name as string,
+      { ...picture, rungs: [picture.rungs[0], { ...picture.rungs[1], from: undefined, cause, to }] },
+      cause === "agitation" && to !== null ? "/rungs/1/to/everyS" : "/rungs/1/to",
+    ]),
     ["a lost known side", { ...picture, rungs: [{ ...picture.rungs[1], from: NaN }] }, "/rungs/0/from"],
   ])("refuses a picture with %s", (_name, odd, path) => {
     for (const call of [pictureSvg, pictureLayout, describePicture])

@@ -15,6 +15,9 @@ describe("parseSpread", () => {
     ["0 %", 0],
     ["10 Prozent", 10],
     ["100 %", 100],
+    ["± ½ %", 0.5],
+    ["1/2 %", 0.5],
+    ["2 1/4 percent", 2.25],
   ])("reads %j as nine in ten within that share", (text, percent) => {
     const known = { timeS: 510, temperatureC: 20, logSd: parseSpread(text, 510) };
     const { lowS, highS } = compensate(known, {});
@@ -24,6 +27,9 @@ describe("parseSpread", () => {
   it.each(["± 51 s", "0:51", "51s", "± 0,85 min", "PT51S"])("reads %j as a time", (text) => {
     expect(parseSpread(text, 510)).toBeCloseTo(parseSpread("10 %", 510), 12);
   });
+  it.each(["½ min", "± 1/2 min", "± ½ min", "0.5 min"])("reads the half of %j", (text) => {
+    expect(parseSpread(text, 510)).toBe(parseSpread("30 s", 510));
+  });
   it.each([
     ["", "empty"],
     ["much", "unreadable"],
@@ -32,6 +38,7 @@ describe("parseSpread", () => {
     ["10 % or so", "unreadable"],
     ["±", "unreadable"],
     ["10", "ambiguous"],
+    ["½", "ambiguous"],
     ["0:75", "out-of-range"],
     // ln(1 + 140) is 4.95, which is 3.009 standard deviations of 1.645.
     ["14000 %", "out-of-range"],

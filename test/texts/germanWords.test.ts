@@ -2,6 +2,7 @@
  * The German words that a usual answer does not need, each made from the figures that it names.
  */
 import { describe, expect, it } from "vitest";
+import { describeCaution, type CautionCode } from "../../src/index.js";
 import { wordsOf } from "../../src/command/words.js";
 import { de } from "../../src/texts/de.js";
 
@@ -106,6 +107,28 @@ describe("steering in German", () => {
   });
 });
 
+describe("a caution in German", () => {
+  const said = (code: CautionCode, figures: object): string =>
+    describeCaution({ code, severity: "warn", message: "", ...figures }, de.cautions);
+  it("names first what was learned, of whatever gender", () => {
+    const far = { actual: -4, limit: 3 };
+    expect(said("far-from-known", { ...far, data: { parameter: "t", cause: "thermometer" } })).toBe(
+      "Thermometer: nach den Läufen 4,0 Standardabweichungen vom Bekannten. Die Notizen prüfen.",
+    );
+    expect(said("held-at-limit", { ...far, data: { parameter: "a", cause: "age" } })).toBe(
+      "Alter: nach den Läufen jenseits der Grenze. Es gilt die Grenze. Die Notizen prüfen.",
+    );
+    expect(said("held-at-limit", { ...far, data: { parameter: "b", cause: "baseline" } })).toMatch(
+      /^Die Grundzeit: /,
+    );
+  });
+  it("writes how many times as a noun", () => {
+    const over10C = { actual: 4.66, limit: 3 };
+    const figures = { limit: 80, actual: 110, data: { law: "temperature", reason: "energy", over10C } };
+    expect(said("law-unusual", figures)).toContain("110 kJ/mol, das 4,66-Fache auf 10 °C.");
+  });
+});
+
 describe("an answer and a chart in German", () => {
   it("say a factor as a share below two, and as times from there on", () => {
     const { answer, chart } = de;
@@ -123,11 +146,13 @@ describe("an answer and a chart in German", () => {
     expect([
       answer.time("20:00", "13:30", "29:30"),
       answer.refusedTime("20:00", "13:30", "29:30"),
-      answer.sides("14 °C", "20 °C"),
+      answer.sides("14 °C", "20 °C", "temperature"),
+      answer.sides("alle 30 s", "ständig", "agitation"),
     ]).toEqual([
       "20:00 entwickeln, mit 90 % Sicherheit zwischen 13:30 und 29:30.",
       "Die Gesetze allein ergäben 20:00, mit 90 % Sicherheit zwischen 13:30 und 29:30.",
       "von 14 °C auf 20 °C",
+      "statt alle 30 s ständig",
     ]);
     expect(de.mixing.steps.stop({ do: "stop" } as never, {} as never)).toBe("Das nicht ansetzen.");
     expect(answer.before("allgemeine Regel")).toBe("zuerst allgemeine Regel");

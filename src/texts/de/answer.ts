@@ -46,7 +46,8 @@ export const answer: AnswerTexts = {
     "own-runs": "eigene Läufe",
   },
   side,
-  sides: (from, to) => `von ${dativ(from)} auf ${to}`,
+  sides: (from, to, cause) =>
+    cause === "agitation" ? `statt ${from} ${to}` : `von ${dativ(from)} auf ${to}`,
   change: (factor) => {
     if (Math.abs(factor - 1) < 0.005) return "gleiche Zeit";
     if (factor >= 1.995 || factor < 0.5) return `${zahl(factor, 2)}-mal die Zeit`;

@@ -43,6 +43,9 @@ export function wort(words: Readonly<Record<string, string>>, name: unknown): st
   return Object.hasOwn(words, key) ? (words[key] as string) : key;
 }
 
+/** Words at the start of a sentence. */
+export const satzanfang = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** Several words: "Temperatur, Verdünnung und Alter". */
 export function und(words: unknown): string {
   if (!Array.isArray(words)) return "?";

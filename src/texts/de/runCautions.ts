@@ -6,7 +6,7 @@ import type { ProcessCautionCode } from "../../process/text.js";
 import type { ReadingCautionCode } from "../../steering/text.js";
 import type { CautionSentences, TemperatureUnit } from "../../core/cautionTexts.js";
 import { isFigure } from "../../core/digits.js";
-import { dauer, grad, gradWeit, stellen, und, wort, zahl } from "./figures.js";
+import { dauer, grad, gradWeit, satzanfang, stellen, und, wort, zahl } from "./figures.js";
 import { learned, reasons, steps } from "./words.js";
 
 type Codes = ProcessCautionCode | ReadingCautionCode | Exclude<LearningCautionCode, "stored-differs">;
@@ -101,11 +101,11 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "doubted-run": ({ data }) =>
     `Lauf ${String(data.run)} ${wort(reasons, data.reason)} und zählt weniger. Die Notizen prüfen.`,
   "held-at-limit": ({ data }) =>
-    `Nach den Läufen läge sie jenseits ihrer Grenze: ${wort(learned, data.cause)}. Es gilt die Grenze. ` +
+    `${satzanfang(wort(learned, data.cause))}: nach den Läufen jenseits der Grenze. Es gilt die Grenze. ` +
     `Die Notizen prüfen.`,
   "far-from-known": ({ actual, data }) =>
-    `Nach den Läufen liegt sie ${stellen(Math.abs(actual))} Standardabweichungen vom Bekannten: ` +
-    `${wort(learned, data.cause)}. Die Notizen prüfen.`,
+    `${satzanfang(wort(learned, data.cause))}: nach den Läufen ${stellen(Math.abs(actual))} ` +
+    `Standardabweichungen vom Bekannten. Die Notizen prüfen.`,
   "trend": ({ data }) =>
     `Die Zeiten haben sich verschoben. Sie sind ${stellen(data.ratio, 2)}-mal die vom ältesten Tag. ` +
     `Bad und Thermometer prüfen.`,
