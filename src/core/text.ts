@@ -33,8 +33,8 @@ export const outsideTableSentence: Pick<CautionSentences, "outside-table"> = {
 
 export const wrongWaySentence: Pick<CautionSentences, "wrong-way"> = {
   "wrong-way": ({ data: { cause } }) =>
-    `The ${cause === "temperature" ? "colder" : "weaker"} bath comes out faster here, as no developer works. ` +
-    "Check rows and runs: are thin and dense mixed up?",
+    `The ${cause === "temperature" ? "colder" : "weaker"} bath comes out faster here. ` +
+    "No developer works so. Check rows and runs: are thin and dense mixed up?",
 };
 
 export const farSentence: Pick<CautionSentences, "far-extrapolation"> = {

@@ -174,7 +174,7 @@ function beyond(given: number, sign: number): Said {
 
 type Grown = Extract<RunOutcome, { readonly wanted: number }>;
 
-/** What is wanted against what was measured, by the law of growth where it is known; nothing past its limit. */
+/** What is wanted against what was measured, by the law of growth where it is known and gets there. */
 function byGrowth(
   at: string,
   given: number,

@@ -36,7 +36,7 @@ export interface Scaled {
 
 /** Most notebooks settle in eight rounds; one wild run that claims to be exact takes twenty. */
 const MOST_ROUNDS = 24;
-/** A fit has settled when no number moves by more than this of its first standard deviation, nor the scatter. */
+/** A fit has settled when neither the scatter nor a number, by its first spread, moves by more than this. */
 const SETTLED = 1e-4;
 /** Windows go only part of their way from the fourth round on, so that they do not swing. */
 const FREE_ROUNDS = 3;
@@ -54,6 +54,8 @@ const SCATTER_READINGS = 4;
  * package): a first run that is far off is as likely right as the guess that it contradicts.
  */
 const OPEN_FROM = 1.5;
+/** It was known at most so many times less well: farther off, a run is a slip of the pen. */
+const MOST_OPEN = 3;
 
 /**
  * Readings of unknown noise follow Student's t. Of n degrees of freedom it has n/(n − 2) times the variance
@@ -75,7 +77,7 @@ const DOUBT = 2;
  * four degrees of freedom. It needs a reading: before the first, scatter is 1. The variance
  * of an unknown with tail `"student"` is (sd² + the mean of its square)/2: an inverse-gamma prior with one
  * degree of freedom. Where noise is estimated, that of one with tail `"open"` is (m/1.5)² − v where this is
- * more than sd²: m and v are the mean and variance that the readings alone give it.
+ * more than sd², up to 9 sd²: m and v are the mean and variance that the readings alone give it.
  */
 export function fitRegression(
   unknowns: readonly Unknown[],
@@ -110,11 +112,12 @@ export function fitRegression(
 }
 
 /**
- * What the readings show of scatter², with the stated noise: one that is far off shows no more than two
- * standard deviations of what the others do.
+ * What the readings show of scatter², with the stated noise. Of a few readings one that is far off shows no
+ * more than two standard deviations of what the others do: what was known may be wrong as well.
  */
 function squaresOf(sites: readonly Site[]): number {
   const all = sites.reduce((sum, { square }) => sum + square, SCATTER_READINGS);
+  if (sites.length >= SCATTER_READINGS) return all;
   const others = SCATTER_READINGS + sites.length - 1;
   return sites.reduce(
     (sum, { square }) => sum + Math.min(square, (HOLD_FROM ** 2 * (all - square)) / others),
@@ -148,7 +151,7 @@ function precisionBy(
   const read = whole - before;
   if (!(read > 0)) return 1;
   const mean = ((normal.mean[i] as number) * whole) / read;
-  return 1 / Math.max(1, (mean / OPEN_FROM) ** 2 - 1 / read);
+  return 1 / Math.max(1, Math.min(MOST_OPEN ** 2, (mean / OPEN_FROM) ** 2 - 1 / read));
 }
 
 /** By how much the mean of any number has moved. */

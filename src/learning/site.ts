@@ -75,7 +75,8 @@ export function weighValue(
  * Takes a window for the value that has the same effect: the mean and variance of the truncated normal, the
  * window's own last share taken out of the fit first. `share` below 1 goes only part of the way.
  *
- * A window whose eye seems z standard deviations off, z above 2, has 1/weight of the variance, as a value has.
+ * A window whose eye seems z standard deviations off, z above 2, has 1/weight of the variance, as a value
+ * has.
  *
  * @param mean - what the fit says of the row, and `variance` of that; the window's own share is in it
  *

@@ -26,7 +26,9 @@ describe("runs that the laws cannot reach", () => {
     const from = startKnowledge(baseline, {
       laws: { age: { kind: "half-life", halfLifeH: 1, sdLog: 0 } },
     });
-    expect(learn(from, [good(600, 20, { ageH: 10 })])).toMatchObject({ setAside: [], baseline: { runs: 1 } });
+    // Ten half-lives: 2^10 times the time.
+    const atBorder = learn(from, [good(1024 * 510, 20, { ageH: 10 })]);
+    expect(atBorder).toMatchObject({ setAside: [], baseline: { runs: 1 } });
     const known = learn(from, [good(600, 20, { ageH: 10.1 })]);
     expect(known.setAside).toEqual([{ run: 0, reason, weight: 0 }]);
     expect(tidyRuns(known)[0]).toMatchObject({ fittedS: null, logResidual: null, reason, weight: 0 });

@@ -492,8 +492,8 @@ export const handMutants = [
   mutant(
     "steps under that count as steps over",
     "notes/judgement",
-    'side === "under" ? -1 : 1',
-    'side === "over" ? -1 : 1',
+    "(UNDER.test(side) ? -1 : 1)",
+    "(UNDER.test(side) ? 1 : -1)",
   ),
   // Process.
   mutant(

@@ -1,7 +1,7 @@
 /*
  * A Markov chain over everything that the regression settles at once: the numbers, the scatter of the readings
- * and the variance of the trend. Slow, and free of the regression's short cuts: windows are windows, outliers
- * have exponential tails, and nothing is put in at its most probable value.
+ * and the variance of the trend. Slow, and free of the regression's short cuts: windows are windows, noise
+ * has exponential tails, and nothing is put in at its most probable value.
  *
  * Adaptive Metropolis steps: H. Haario, E. Saksman, J. Tamminen, Bernoulli 7, 2001, p. 223.
  */
@@ -23,6 +23,15 @@ const HOLD_FROM = 2;
 /** Scatter² has a scaled inverse chi-square prior of four degrees of freedom and scale 1: inverse gamma. */
 const SHAPE = 2;
 const SCALE = 2;
+
+/** The share of the noise beyond z, up to a constant: normal in the middle, with exponential tails. */
+function upper(z: number): number {
+  const middle = Math.sqrt(2 * Math.PI);
+  const tail = Math.exp(-(HOLD_FROM ** 2) / 2) / HOLD_FROM;
+  if (z > HOLD_FROM) return tail * Math.exp(-HOLD_FROM * (z - HOLD_FROM));
+  if (z < -HOLD_FROM) return 2 * tail + middle * (1 - 2 * normalUpper(HOLD_FROM)) - upper(-z);
+  return tail + middle * (normalUpper(z) - normalUpper(HOLD_FROM));
+}
 
 /** −ln of the prior and the likelihood; the last coordinate is ln(scatter²). */
 function energyOf({ unknowns, readings }: Notebook): (at: Float64Array) => number {
@@ -47,7 +56,7 @@ function energyOf({ unknowns, readings }: Notebook): (at: Float64Array) => numbe
       if (said.kind === "window") {
         let [low, high] = [(said.low - mean) / noise, (said.high - mean) / noise];
         if (low + high < 0) [low, high] = [-high, -low];
-        energy -= Math.log(Math.max(1e-300, normalUpper(low) - normalUpper(high)));
+        energy -= Math.log(Math.max(1e-300, upper(low) - upper(high)));
       } else {
         const sd = Math.max(REPEAT, noise);
         const z = Math.abs(said.log - mean) / sd;

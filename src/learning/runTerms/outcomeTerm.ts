@@ -2,8 +2,8 @@ import { NO_ROW, type Row } from "../../core/row.js";
 import type { RunMarks, RunTerm } from "./runTerm.js";
 
 /**
- * What readings of one kind have in common: one factor of appearance, one growth of contrast, one eye. However many
- * runs there are, they are off alike.
+ * What readings of one kind have in common: one factor of appearance, one growth of contrast, one eye.
+ * However many runs there are, they are off alike.
  */
 export const outcomeTerm: RunTerm = {
   name: "outcome",

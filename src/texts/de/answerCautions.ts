@@ -67,8 +67,8 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "outside-table": ({ data }) =>
     `${wort(causes, data.cause)} liegt außerhalb der Tabelle. Deren letzte Neigung gilt weiter.`,
   "wrong-way": ({ data: { cause } }) =>
-    `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller, wie kein Entwickler. ` +
-    "Zeilen und Läufe prüfen: sind dünn und dicht vertauscht?",
+    `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller. ` +
+    "Das tut kein Entwickler. Zeilen und Läufe prüfen: sind dünn und dicht vertauscht?",
   "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
     cause === "temperature"
       ? `Mehr als ${gradWeit(limit, unit)} von der Temperatur der bekannten Zeit entfernt.`
