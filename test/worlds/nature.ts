@@ -21,6 +21,8 @@ export interface Nature {
   readonly age: Spread;
   /** kJ/mol for each halving of the concentration */
   readonly pair: Spread;
+  /** what temperature and dilution do together has no bound: the bath may be faster when it is colder */
+  readonly pairUnbounded?: boolean;
   /** random walk along the temperature, standard deviation over one °C */
   readonly temperatureWalk: number;
   /** what the activation energy is more by below 18 °C, kJ/mol */
@@ -84,8 +86,12 @@ function walker(random: Random, origin: number, sd: number): (place: number) => 
 /** What a cause alone does to ln(time), and which way the condition goes: above 0 where time should grow. */
 type Alone = readonly [step: number, log: number];
 
-/** What two causes do together; it takes at most half of what each does alone, so that colder is never faster. */
-function together(log: number, ...alone: readonly Alone[]): number {
+/**
+ * What two causes do together. With a bound it takes at most half of what each does alone, as the model has it, so
+ * that colder is never faster.
+ */
+function together(log: number, bounded: boolean, ...alone: readonly Alone[]): number {
+  if (!bounded) return log;
   const most = alone.flatMap(([step, own]) =>
     log * step < 0 ? [0.5 * Math.max(0, own * Math.sign(step))] : [],
   );
@@ -121,7 +127,12 @@ export function drawNature(random: Random, nature: Nature, start: Start): (where
       base +
       byWarmth +
       byWater +
-      together(pair * (weaker / Math.LN2) * warmth, [warmth, byWarmth], [weaker, byWater]) +
+      together(
+        pair * (weaker / Math.LN2) * warmth,
+        nature.pairUnbounded !== true,
+        [warmth, byWarmth],
+        [weaker, byWater],
+      ) +
       (power === undefined
         ? loss * (curve - from.agitation) + swerve(curve)
         : power * Math.log(agitation.everyS / start.agitation.everyS)) +

@@ -21,8 +21,8 @@ const mean = (values: readonly number[]): number =>
 
 /** What is missed, and by how much. All else holds what its world asks. */
 const MISSED: Readonly<Record<string, readonly [ninety: number, fifty: number]>> = {
-  // Tried, and no more asked: an undated run is taken in the middle of the walk. 81 % and 41 % at 40 runs.
-  "drift 2 %, half undated": [0.79, 0.39],
+  // Tried, and no more asked: an undated run is taken in the middle of the walk. 83 % and 44 % at 40 runs.
+  "drift 2 %, half undated": [0.81, 0.4],
 };
 
 describe.each([...figures, ...missing].map(({ world, rows }) => [world.name, world, rows] as const))(
@@ -62,7 +62,8 @@ describe("the interval score against that of a plain regression", () => {
     expect(manyDated!.score / PLAIN_REGRESSION.tameDated[2]).toBeLessThan(1.9);
   });
   it("over all worlds but those that drift steadily is at most 0.8 at 20 runs and 0.65 at 40", () => {
-    const all = figures.filter(({ world }) => !world.name.includes("steady"));
+    // One recipe is an easy world: it would flatter the mean.
+    const all = figures.filter(({ world: { name } }) => !/steady|one recipe/.test(name));
     const score = (i: number): number => mean(all.map(({ rows }) => rows[i]!.score));
     expect(score(1) / PLAIN_REGRESSION.all[1]).toBeLessThan(0.8);
     expect(score(2) / PLAIN_REGRESSION.all[2]).toBeLessThan(0.65);
