@@ -55,7 +55,7 @@ const READING = { sd: 0.05, freedom: 2 };
 export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): FittedDrift {
   const readings = checkedLog("fitDrift/log", log);
   const known = plainObject("fitDrift/options", options)["ambientC"];
-  const limit = known === undefined ? undefined : ambientTemperature("fitDrift", known);
+  const limit = known === undefined ? undefined : ambientTemperature("fitDrift/options", known);
   const unknowns = limit === undefined ? 3 : 2;
   const spare = readings.length - unknowns;
   if (spare < 0)

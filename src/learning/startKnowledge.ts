@@ -2,6 +2,7 @@ import { causes } from "../causes.js";
 import { baselineFields, ESTIMATE_FIELDS } from "../compensate/outcomeCautions.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { plainObject } from "../core/guards.js";
+import { inNameOf } from "../core/inNameOf.js";
 import { fitKnowledge } from "./fit.js";
 import { onlyFields } from "../core/onlyFields.js";
 import { pairs } from "../pairs.js";
@@ -64,12 +65,23 @@ export function startKnowledge(baseline: Baseline, options: StartOptions = {}): 
   ) as unknown as Baseline;
   const { logSd = BASE_LOG_SD } = start;
   const { baseLogSd = logSd, laws: known = {}, noise = "estimated" } = options;
-  plainObject("startKnowledge/laws", known);
+  plainObject("startKnowledge/options/laws", known);
   const names = [...causes, ...pairs].map(({ law }): string => law);
   // Of what was learned before come the laws alone: its runs and its baseline are another notebook's.
-  if (!("schema" in known)) onlyFields("startKnowledge/laws", known, [...names, "joint"]);
+  if (!("schema" in known)) onlyFields("startKnowledge/options/laws", known, [...names, "joint"]);
   const laws = Object.fromEntries(
     Object.entries(known).filter(([law, given]) => names.includes(law) && given !== undefined),
   ) as Knowledge;
-  return noted(fitKnowledge("startKnowledge", { baseline: start, baseLogSd, laws, noise }, []));
+  const fitted = inNameOf(
+    "startKnowledge",
+    () => fitKnowledge("startKnowledge", { baseline: start, baseLogSd, laws, noise }, []),
+    (path) => placeGiven(path, options),
+  );
+  return noted(fitted);
+}
+
+/** Where a part of the prior was given: a spread without one in the options is the baseline's. */
+function placeGiven(path: string, { baseLogSd }: StartOptions): string {
+  if (path === "/baseLogSd" && baseLogSd === undefined) return "/baseline/logSd";
+  return path.startsWith("/baseline") ? path : `/options${path}`;
 }

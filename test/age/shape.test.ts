@@ -62,6 +62,7 @@ describe("measured declines", () => {
       const [speeding, root] = [SPEEDING, ROOT].map((law) => share(hours.map(along(hours, law))));
       expect(speeding).toBeLessThan(share(hours));
       expect(root).toBeGreaterThan(share(hours));
+      expect(share(dmax.map(Math.log))).toBeLessThan(share(hours));
       expect(Math.abs(share(dmax.map(Math.log)) - speeding!)).toBeLessThan(
         Math.abs(share(dmax.map(Math.log)) - root!),
       );

@@ -53,7 +53,7 @@ describe("the spread of age", () => {
       12,
     );
   });
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     expect(() => effect("age", -1, 0).logSd).toThrow("effect: from must be from 0 to 1000000 h, got -1");
     expect(() => effect("age", 0, -1).logSd).toThrow("effect: to must be from 0 to 1000000 h, got -1");
     expect(() => effect("age", 0, 0, { kind: "half-life", halfLifeH: 1, sdLog: 4 }).logSd).toThrow(

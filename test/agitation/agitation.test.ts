@@ -63,7 +63,7 @@ describe("agitationFactor", () => {
       expect(agitationFactor("continuous", { everyS }, learned)).toBeGreaterThanOrEqual(1);
     },
   );
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     const f = agitationFactor;
     expect(() => f("stand", "stand", { staleLoss: 11, staleTimeS: 60, shape: 0.5 })).toThrow(
       new RangeError("agitationFactor: law.staleLoss must be from 0 to 10, got 11"),

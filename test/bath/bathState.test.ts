@@ -47,7 +47,7 @@ describe("bathState", () => {
     );
     expect(usedCm2PerL).toBeLessThanOrEqual((2 * ROLL) / 1.5);
   });
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     expect(() => bathState(anyOf([]), 9)).toThrow(
       new TypeError("bathState: ledger must be an object, got an array"),
     );

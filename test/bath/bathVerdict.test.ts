@@ -292,7 +292,7 @@ describe("bathVerdict", () => {
       bathVerdict({ ...limits, ageH: 0.667, usedCm2PerL: 100.1 }).cautions.map(({ code }) => code),
     ).toEqual(["bath-past-life", "bath-past-keeping", "bath-past-capacity", "bath-too-slow"]);
   });
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     expect(() => bathVerdict(anyOf(1))).toThrow(new TypeError("bathVerdict: bath must be an object, got 1"));
     expect(() => bathVerdict({ usedCm2PerL: -1 })).toThrow(
       new RangeError("bathVerdict: bath.usedCm2PerL must be from 0 to 1000000 cm²/l, got -1"),

@@ -361,7 +361,7 @@ describe("a bath that slows with the root of its age", () => {
     // Past 25 h the number tells nothing: x = 0.24 - 0.08, and 0.75 of it.
     expect(effect("age", 100, 25, law).logSd).toBeCloseTo(Math.hypot(0.08, 0.12), 12);
   });
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     expect(() => ageFactor(0, 1, { kind: "slowing", perRootH: 2 })).toThrow(
       new RangeError("ageFactor: law.perRootH must be from -1 to 1, got 2"),
     );

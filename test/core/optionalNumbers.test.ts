@@ -74,7 +74,7 @@ describe("null in place of a number that may be left out is refused by name", ()
       "handbookAppearanceFactor: options.strengthGPerL",
       () => kinetics.handbookAppearanceFactor("pyro", { strengthGPerL: nothing }),
     ],
-    ["startKnowledge: baseLogSd", () => kinetics.startKnowledge({ ...known, logSd: nothing })],
+    ["startKnowledge: baseline.logSd", () => kinetics.startKnowledge({ ...known, logSd: nothing })],
     [
       "learn: runs[0].outcome.logSd",
       () => kinetics.learn(start, [{ ...run, outcome: { kind: "good", logSd: nothing } }]),

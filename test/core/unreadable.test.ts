@@ -16,7 +16,7 @@ const revoked = (): object => {
 const known = { timeS: 600, temperatureC: 20 };
 const checks: readonly (readonly [string, (value: unknown) => unknown])[] = [
   ["checkRecipe", (value) => checkRecipe({ schemaVersion: 2, baseline: value })],
-  ["checkLog", (value) => checkLog([value])],
+  ["checkLog", (value) => checkLog([value, { timeS: 10, temperatureC: 20 }])],
   ["checkLedger", (value) => checkLedger({ volumeMl: 500, mixedAtH: 0, processed: value })],
   ["a known time for checkConditions", (value) => checkConditions(value, {})],
   ["conditions for checkConditions", (value) => checkConditions(known, { temperatureC: value })],
@@ -27,23 +27,20 @@ describe.each(checks)("a document that refuses to be read: %s", (_, check) => {
   it.each([
     [
       "by a getter",
-      (): object => {
-        // Each check reads other fields.
-        const fields = ["timeS", "length", "forEach", "kind", "startC", "temperatureC"];
+      (list: boolean): object => {
+        // Each check reads other fields; a list is read by its places.
+        const fields = ["0", "timeS", "forEach", "kind", "startC", "temperatureC"];
+        const getter = Object.getOwnPropertyDescriptor(broken, "timeS") as PropertyDescriptor;
         return Object.defineProperties(
-          Array.isArray(broken) ? [] : {},
-          Object.fromEntries(
-            fields.map((field) => [
-              field,
-              Object.getOwnPropertyDescriptor(broken, "timeS") as PropertyDescriptor,
-            ]),
-          ),
+          list ? [] : {},
+          Object.fromEntries(fields.map((field) => [field, { ...getter, enumerable: true }])),
         );
       },
     ],
     ["by a proxy", revoked],
   ])("is a problem, and no error, %s", (_, make) => {
-    expect(check(make())).toMatchObject({ ok: false });
+    expect(check(make(false))).toMatchObject({ ok: false });
+    expect(check(make(true))).toMatchObject({ ok: false });
   });
 });
 

@@ -227,7 +227,7 @@ describe("mixVolumes", () => {
       expect(Math.abs(stockMl - share.times(totalMl).toNumber())).toBeLessThanOrEqual(1e-9);
     },
   );
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     expect(() => mixVolumes({ stockParts: 1, waterParts: 9 }, 0)).toThrow(
       new RangeError("mixVolumes: totalMl must be above 0 and at most 1000000 ml, got 0"),
     );
@@ -271,7 +271,7 @@ describe("dilutionFactor", () => {
     const steep = Math.log(600 / 330) / Math.log(8 / 5);
     expect(dilutionFactor("1+4", "1+1", own)).toBeCloseTo((2 / 5) ** steep, 10);
   });
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     const rows = (...pairs: [string, number][]): DilutionLaw => ({
       kind: "table",
       rows: pairs.map(([text, timeS]) => ({ dilution: text, timeS })),
@@ -489,7 +489,7 @@ describe("fitDilutionLaw", () => {
     expect(law.exponent).toBeCloseTo(0.75, 2);
     expect(law.sd).toBeCloseTo(0.25, 2);
   });
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     expect(() => fitDilutionLaw([{ dilution: "1+1", timeS: 300 }])).toThrow(
       new RangeError("fitDilutionLaw: rows must hold at least 2, got 1"),
     );
@@ -579,7 +579,7 @@ describe("stockCautions", () => {
     // 6 ml a roll, good to a factor of 2 (assumed): 5 % of rounding, and 2^1.645 = 3.13 at the end of 90 %.
     expect([286, 285, 96, 95].map(severity)).toEqual([undefined, "warn", "warn", "stop"]);
   });
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     const bath = { dilution: "1+24", totalMl: 250, areaCm2: 516.128 };
     expect(() => stockCautions({ ...bath, family: anyOf("pyro") })).toThrow(
       new RangeError(

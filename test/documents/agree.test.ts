@@ -69,9 +69,9 @@ describe("startKnowledge refuses at once what could not be loaded again", () => 
       {},
       { growth: { ...growth, ratePerS: 0 } },
       "out-of-range",
-      "/laws/growth/ratePerS",
+      "/options/laws/growth/ratePerS",
     ],
-    ["a law of push below 1", {}, { push: { perStop: 0.9 } }, "out-of-range", "/laws/push/perStop"],
+    ["a law of push below 1", {}, { push: { perStop: 0.9 } }, "out-of-range", "/options/laws/push/perStop"],
   ])("%s", (_, more, laws, code, path) => {
     expect(refused(() => startKnowledge({ ...known, ...more }, { laws: laws }))).toEqual({
       code,
@@ -82,7 +82,7 @@ describe("startKnowledge refuses at once what could not be loaded again", () => 
     const temperature = { kind: "coefficient", ratio: 2, intervalC: 10, sdRatio: 20 } as const;
     expect(refused(() => startKnowledge(known, { laws: { temperature } }))).toEqual({
       code: "out-of-range",
-      path: "/laws/temperature",
+      path: "/options/laws/temperature",
     });
   });
 });

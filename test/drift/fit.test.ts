@@ -159,10 +159,10 @@ describe("fitDrift refuses", () => {
       new RangeError("fitDrift: log must be at least 3 when ambientC is not given, got 2"),
     );
     refuses(flat, new TypeError("fitDrift: options must be an object, got 14"), 14);
-    refuses(flat, new RangeError("fitDrift: ambientC must be from -50 to 100 °C, got 101"), {
+    refuses(flat, new RangeError("fitDrift: options.ambientC must be from -50 to 100 °C, got 101"), {
       ambientC: 101,
     });
-    refuses(flat, new TypeError('fitDrift: ambientC must be a number, got "14"'), { ambientC: "14" });
+    refuses(flat, new TypeError('fitDrift: options.ambientC must be a number, got "14"'), { ambientC: "14" });
   });
   it("readings that stay level, run straight, or move away from the air", () => {
     const bend = told("its readings do not bend toward the air");

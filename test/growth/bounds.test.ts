@@ -83,7 +83,7 @@ const places: readonly (readonly [name: string, call: (odd: unknown) => unknown,
   [
     "startKnowledge, a law",
     (odd) => startKnowledge(known, { laws: anyOf({ temperature: odd }) }),
-    "/laws/temperature",
+    "/options/laws/temperature",
   ],
   ["checkKnowledge", (odd) => checkKnowledge({ ...start, prior: odd }), "not ok"],
   ["checkRecipe", (odd) => checkRecipe({ ...recipe, material: odd }), "not ok"],

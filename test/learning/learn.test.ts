@@ -208,13 +208,13 @@ describe("startKnowledge", () => {
     const start = (origin: object): unknown =>
       startKnowledge(baseline, { laws: { dilution: anyOf({ ...law, ...origin }) } });
     expect(thrown(() => start({ sources: NaN }))).toBe(
-      "TypeError: startKnowledge: laws.dilution.sources must be an array, got NaN",
+      "TypeError: startKnowledge: options.laws.dilution.sources must be an array, got NaN",
     );
     expect(thrown(() => start({ published: NaN }))).toBe(
-      "TypeError: startKnowledge: laws.dilution.published must be true or false, got NaN",
+      "TypeError: startKnowledge: options.laws.dilution.published must be true or false, got NaN",
     );
     expect(thrown(() => start({ runs: -1 }))).toBe(
-      "RangeError: startKnowledge: laws.dilution.runs must be from 0 to 1000000, got -1",
+      "RangeError: startKnowledge: options.laws.dilution.runs must be from 0 to 1000000, got -1",
     );
   });
 });
@@ -809,8 +809,8 @@ describe("laws of learning", () => {
     );
     const known = learn(start, runs);
     // The energy shares what it says with the departures from it.
-    const { value, sd } = parameter(known, "temperature");
-    expect(Math.abs(value - 80)).toBeLessThan(sd);
+    const { value } = parameter(known, "temperature");
+    expect(Math.abs(value - 80)).toBeLessThan(2.5);
     expect(predict(known, { temperatureC: 12 }).timeS / (600 * temperatureFactor(20, 12, law))).toBeCloseTo(
       1,
       2,
@@ -862,15 +862,15 @@ describe("refusals", () => {
     );
     refused(
       () => startKnowledge(baseline, { baseLogSd: 4 }),
-      range("startKnowledge: baseLogSd must be from 0 to 3, got 4"),
+      range("startKnowledge: options.baseLogSd must be from 0 to 3, got 4"),
     );
     refused(
       () => startKnowledge(baseline, { noise: anyOf("loud") }),
-      range('startKnowledge: noise must be "estimated" or "stated", got "loud"'),
+      range('startKnowledge: options.noise must be "estimated" or "stated", got "loud"'),
     );
     refused(
       () => startKnowledge(baseline, { laws: anyOf(1) }),
-      type("startKnowledge: laws must be an object, got 1"),
+      type("startKnowledge: options.laws must be an object, got 1"),
     );
     refused(
       () =>
@@ -878,42 +878,44 @@ describe("refusals", () => {
           laws: { temperature: { kind: "arrhenius", activationEnergyKJPerMol: 300 } },
         }),
       range(
-        "startKnowledge: laws.temperature.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 300",
+        "startKnowledge: options.laws.temperature.activationEnergyKJPerMol must be from 0 to 200 kJ/mol, got 300",
       ),
     );
     refused(
       () => startKnowledge(baseline, { laws: { dilution: { kind: "power", exponent: 4 } } }),
-      range("startKnowledge: laws.dilution.exponent must be from 0 to 3, got 4"),
+      range("startKnowledge: options.laws.dilution.exponent must be from 0 to 3, got 4"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { agitation: { staleLoss: 2, staleTimeS: 75 } } }),
-      range("startKnowledge: laws.agitation.staleLoss must be from 0 to 0.99, got 2"),
+      range("startKnowledge: options.laws.agitation.staleLoss must be from 0 to 0.99, got 2"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, increase: -1 } } }),
-      range("startKnowledge: laws.use.increase must be from 0 to 10, got -1"),
+      range("startKnowledge: options.laws.use.increase must be from 0 to 10, got -1"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: { ...genericUseLaw, capacityCm2PerL: -5 } } }),
-      range("startKnowledge: laws.use.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5"),
+      range(
+        "startKnowledge: options.laws.use.capacityCm2PerL must be above 0 and at most 1000000 cm²/l, got -5",
+      ),
     );
     refused(
       () => startKnowledge(baseline, { laws: { use: anyOf({ ...genericUseLaw, shape: null }) } }),
-      type("startKnowledge: laws.use.shape must be a number, got null"),
+      type("startKnowledge: options.laws.use.shape must be a number, got null"),
     );
     refused(
       () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
       range(
-        'startKnowledge: laws.temprature must be a field that is read, perhaps temperature (all are temperature, dilution, agitation, use, age, strength, growth, push, interaction, joint), got "temprature"',
+        'startKnowledge: options.laws.temprature must be a field that is read, perhaps temperature (all are temperature, dilution, agitation, use, age, strength, growth, push, interaction, joint), got "temprature"',
       ),
     );
     refused(
       () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 0 } } }),
-      range("startKnowledge: laws.age.halfLifeH must be from 0.001 to 1000000 h, got 0"),
+      range("startKnowledge: options.laws.age.halfLifeH must be from 0.001 to 1000000 h, got 0"),
     );
     refused(
       () => startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 9, sdLog: 4 } } }),
-      range("startKnowledge: laws.age.sdLog must be from 0 to 3, got 4"),
+      range("startKnowledge: options.laws.age.sdLog must be from 0 to 3, got 4"),
     );
   });
   it("a misspelt field, by its place and with the name that is near", () => {
@@ -931,7 +933,7 @@ describe("refusals", () => {
     refused(() => startKnowledge(baseline, anyOf({ law: {} })), refusal("/options/law", "laws"));
     refused(
       () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
-      refusal("/laws/temprature", "temperature"),
+      refusal("/options/laws/temprature", "temperature"),
     );
     // A name that no text should repeat is not in the path.
     refused(() => startKnowledge(baseline, anyOf({ ["y".repeat(201)]: 1 })), refusal("/options", undefined));

@@ -68,7 +68,10 @@ describe("published tables as if their rows were runs", () => {
     const { all, share, width } = choices([...byTemperature, ...byDilution]);
     expect(all).toBe(456);
     expect(share).toBeCloseTo(0.97, 2);
+    // A third was the aim. It is missed by 0.01: an eye is off alike in both rows, and temperature departs from its law.
     expect(width).toBeCloseTo(0.34, 2);
+    expect(share).toBeGreaterThan(0.85);
+    expect(width).toBeLessThan(0.6);
   });
 
   it("taken to 4 %, as a known time repeats, 97 % of the choices of temperature, 0.19 times as wide", () => {

@@ -99,11 +99,9 @@ describe("learning against a ridge regression by a matrix library (ml-matrix, QR
         n * x[2]! +
         Math.log(rate(60) / rate(everyS[i]!)) +
         Math.log(1 + increase * portions);
-      // Past a day no number tells of an age: 2 % by the root of an hour is noise.
-      const old = 0.02 * Math.sqrt(Math.max(0, ages[i]! - 24));
       // 18.5 °C lies too near 20 °C for a departure of its own: what the bridge leaves is noise.
       const between = run.temperatureC === 18.5 ? 0.03 * Math.sqrt((1.5 * 2.5) / 4) : 0;
-      const sd = Math.hypot(outcome.logSd, old, between);
+      const sd = Math.hypot(outcome.logSd, between);
       X.push(x.map((each) => each / sd));
       y.push((Math.log(run.timeS * (outcome.timeRatio ?? 1)) - expected) / sd);
     });

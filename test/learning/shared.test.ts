@@ -53,11 +53,10 @@ describe("runs that one eye judged", () => {
         outcome: { kind: "steps", steps: -0.5 },
       })),
     ]);
-    // What the eye is off cancels in the ratio of the two times.
-    const [warm, cold] = [predict(known, {}), predict(known, { temperatureC: 14 })];
     expect(known.parameters.map(({ parameter }) => parameter)).toContain("eye");
-    expect(spread(known)).toBeGreaterThan(0.03);
-    expect(cold.timeS).toBeGreaterThan(warm.timeS);
+    const [warm, cold] = [spread(known), spread(known, { temperatureC: 14 })];
+    expect(warm).toBeGreaterThan(0.03);
+    expect(cold).toBeGreaterThan(0.03);
   });
   it("of a value with its own spread are not the eye's", () => {
     const names = learn(
@@ -113,6 +112,19 @@ describe("runs of one day", () => {
     const known = learn(start, many);
     expect(known.parameters.filter(({ cause }) => cause === "session")).toHaveLength(24);
     expect(predict(known, {}).timeS).toBeCloseTo(600, -1);
+    // Of an old session's equal runs the mean tells what one run without noise of its own would.
+    const old = (count: number, logSd: number): readonly DevelopmentRun[] =>
+      runs(count, (i) => ({
+        id: `old ${i}`,
+        timeS: 700,
+        date: "2020-01-01",
+        outcome: { kind: "judged", timeRatio: 1, logSd },
+      }));
+    const exactly = startKnowledge({ timeS: 510, temperatureC: 20 }, { noise: "stated" });
+    const with2 = learn(exactly, [...many, ...old(2, 0.06)]);
+    const with1 = learn(exactly, [...many, ...old(1, 0.06 / Math.SQRT2)]);
+    expect(with2.baseline.timeS).toBeCloseTo(with1.baseline.timeS, 6);
+    expect(spread(with2)).toBeCloseTo(spread(with1), 9);
   });
 });
 

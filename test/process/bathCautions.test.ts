@@ -14,7 +14,7 @@ const facts = (list: readonly Caution[]): readonly unknown[] =>
 
 describe("a step of temperature", () => {
   it("is judged between neighbours", () => {
-    // 5 °F between trays, 2.8 °C, taken as 3: US Navy, NAVEDTRA 14262, p. 7-11. One temperature for all: Transactions of the SMPE
+    // 5 °F between trays, 2.8 °C. Taken as 3, which a thermometer in °C can tell (assumed): 0.2 °C more than is printed. US Navy, NAVEDTRA 14262, p. 7-11. One temperature for all: Transactions of the SMPE
     // 18, 1924, p. 46.
     expect(judged({ stop: { temperatureC: 17 } })).toEqual([]);
     expect(facts(judged({ stop: { temperatureC: 16.9 } }))).toEqual([

@@ -125,7 +125,6 @@ describe("every plan", () => {
     const { drainS } = plan.handling;
     const headlineS = stepS === undefined ? timeS : Math.max(stepS, roundTime(timeS, stepS));
     expect(stepOf(plan, "develop").durationS).toBe(Math.max(headlineS, drainS));
-    if (stepS === undefined) return;
     const unrounded = planProcess({ ...given, stepS: undefined });
     // Fixing and washing are rounded up without a step too, and by the finest step to a tenth of a second.
     const finest = planProcess({ ...given, stepS: 0.1 });
@@ -133,9 +132,20 @@ describe("every plan", () => {
       // Up where too short would do harm; else to the nearest, but never to nothing.
       const upward = step.name === "fix" || step.name === "wash";
       const lengthS = (upward ? finest : unrounded).steps[i]!.durationS;
-      if (upward) expect(step.durationS).toBeGreaterThanOrEqual(lengthS - 0.1 - HAIR_S);
-      const mostS = upward ? stepS : Math.max(stepS / 2, stepS - lengthS);
-      expect(Math.abs(step.durationS - lengthS)).toBeLessThanOrEqual(mostS + HAIR_S);
+      if (stepS === undefined) {
+        if (upward) expect(step.durationS).toBeGreaterThan(lengthS - 0.1 - HAIR_S);
+        else expect(step.durationS).toBe(lengthS);
+      } else if (upward) {
+        // What is needed lies within a tenth of a second below the finest.
+        const [least, most] = [lengthS - 0.1 - HAIR_S, lengthS].map(
+          (needS) => stepS * Math.ceil(needS / stepS - 1e-9),
+        );
+        expect(step.durationS).toBeGreaterThanOrEqual(least! - HAIR_S);
+        expect(step.durationS).toBeLessThanOrEqual(most! + HAIR_S);
+      } else {
+        const mostS = Math.max(stepS / 2, stepS - lengthS);
+        expect(Math.abs(step.durationS - lengthS)).toBeLessThanOrEqual(mostS + HAIR_S);
+      }
     });
   });
 

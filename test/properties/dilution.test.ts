@@ -49,15 +49,14 @@ describe("a table", () => {
 
 describe("fitDilutionLaw", () => {
   test.prop([
-    fc.double({ min: 0, max: 2.9, noNaN: true }),
+    // 1e-12 of exponent can round a level table to one that falls.
+    fc.double({ min: 1e-6, max: 2.9, noNaN: true }),
     fc.uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 2, maxLength: 8 }),
   ])("lies between the prior and the power that made the times", (exponent, water) => {
     const rows = water.map((waterParts) => ({
       dilution: `1+${waterParts}`,
       timeS: 2 * (1 + waterParts) ** exponent,
     }));
-    // 1e-12 of exponent can round a level table to one that falls.
-    fc.pre(exponent > 1e-6);
     const fit = fitDilutionLaw(rows);
     expect(fit.law.exponent).toBeGreaterThanOrEqual(Math.min(0.75, exponent) - 1e-9);
     expect(fit.law.exponent).toBeLessThanOrEqual(Math.max(0.75, exponent) + 1e-9);

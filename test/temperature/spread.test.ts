@@ -364,7 +364,7 @@ describe("fitTemperatureLaw", () => {
     const sd = Math.sqrt(at.reduce((sum, value, i) => sum + (y[i]! - my - slope * (value - mx)) ** 2, 0));
     expect(fitTemperatureLaw(rows).residualLogSd).toBeCloseTo(sd, 12);
   });
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     const f = (rows: unknown, options?: unknown): unknown => fitTemperatureLaw(anyOf(rows), anyOf(options));
     const row = { temperatureC: 20, timeS: 300 };
     expect(() => f("rows")).toThrow(new TypeError('fitTemperatureLaw: rows must be an array, got "rows"'));

@@ -31,7 +31,7 @@ describe("useFactor", () => {
       );
     },
   );
-  it("refuses values out of range, by code and path", () => {
+  it("refuses values out of range, by message", () => {
     const good = perFilm("linear");
     expect(() => useFactor(0, 1, anyOf(null))).toThrow(
       new TypeError("useFactor: law must be an object, got null"),
