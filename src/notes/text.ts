@@ -8,7 +8,8 @@ export const missingText = "is missing";
 export const oneColumnText: InputWanted<"one-column"> = ({ headings }) =>
   `one column, not ${headings.join(" and ")}`;
 
-export const otherRunText: InputWanted<"other-run"> = ({ row }) => `another run than that of row ${row + 1}`;
+export const otherRunText: InputWanted<"other-run"> = ({ row }) =>
+  `another run than that of row ${row + 1}: a second plate needs an id of its own`;
 
 export const overOrUnderText: InputWanted<"over-or-under"> = ({ readings }) => {
   const half = readings.length / 2;

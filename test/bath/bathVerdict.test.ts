@@ -7,6 +7,7 @@ import {
   type DeveloperBrew,
   type UseLaw,
 } from "../../src/index.js";
+import { halfLitre } from "../brew/brews.js";
 import { anyOf } from "../helpers.js";
 
 describe("bathVerdict", () => {
@@ -16,14 +17,7 @@ describe("bathVerdict", () => {
     expect(bathVerdict({ use, usedCm2PerL: 50 }).verdict).toBe("usable");
   });
   it("warns of a brew at an age at which it may have failed", () => {
-    const brew: DeveloperBrew = {
-      volumeMl: 500,
-      ingredients: [
-        { ingredient: "soda-anhydrous", massG: 27 },
-        { ingredient: "instant-coffee", massG: 20 },
-        { ingredient: "ascorbic-acid", massG: 8 },
-      ],
-    };
+    const brew = halfLitre;
     expect(bathVerdict({ ageH: 0.5, timeS: 900, highS: 1620, brew }).cautions).toEqual([]);
     expect(bathVerdict({ ageH: 2.9, brew })).toMatchObject({
       verdict: "usable",

@@ -21,6 +21,12 @@ export const hutBrew: DeveloperBrew = {
   ingredients: [part("soda-anhydrous", 22), part("instant-coffee", 16), part("ascorbic-acid", 6)],
 };
 
+/** Half a litre of the same kind, good for 3 h, which may fail from 1 h 30 min on. */
+export const halfLitre: DeveloperBrew = {
+  volumeMl: 500,
+  ingredients: [part("soda-anhydrous", 27), part("instant-coffee", 20), part("ascorbic-acid", 8)],
+};
+
 export const brewOf = (...ingredients: readonly BrewPart[]): DeveloperBrew => ({
   volumeMl: 1000,
   ingredients,

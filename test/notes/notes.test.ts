@@ -331,7 +331,7 @@ describe("readRunNotes", () => {
     );
     expect(runs).toHaveLength(2);
     expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
-      [2, "row must be another run than that of row 1"],
+      [2, "row must be another run than that of row 1: a second plate needs an id of its own"],
       [3, 'id must be the id of one run only, and not that of row 2, got "a"'],
       [4, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
     ]);

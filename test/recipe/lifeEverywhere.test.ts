@@ -7,19 +7,12 @@ import {
   planEvening,
   type AgeLaw,
   type Caution,
-  type DeveloperBrew,
   type Recipe,
 } from "../../src/index.js";
+import { halfLitre } from "../brew/brews.js";
 import { anyOf } from "../helpers.js";
 
-const brew: DeveloperBrew = {
-  volumeMl: 500,
-  ingredients: [
-    { ingredient: "soda-anhydrous", massG: 27 },
-    { ingredient: "instant-coffee", massG: 20 },
-    { ingredient: "ascorbic-acid", massG: 8 },
-  ],
-};
+const brew = halfLitre;
 const { lifeH } = brewLife(brew);
 const baseline = { timeS: 600, temperatureC: 20 };
 const stops = (cautions: readonly Caution[] | undefined): readonly unknown[] =>

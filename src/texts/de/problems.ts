@@ -194,7 +194,8 @@ const rules: InputRuleTexts = {
     judged === "thin"
       ? `„thin“, wenn es mehr Entwicklung brauchte, oder „good“, wenn das Motiv flau war`
       : `„dense“, wenn es weniger Entwicklung brauchte, oder „good“, wenn das Motiv hart war`,
-  "other-run": ({ row }) => `ein anderer Lauf als der in Zeile ${row + 1}`,
+  "other-run": ({ row }) =>
+    `ein anderer Lauf als der in Zeile ${row + 1}: eine zweite Platte braucht eine eigene id`,
   "id-of-one-run": ({ row }) =>
     `ein Name für nur einen Lauf${row === undefined ? "" : `, nicht der von Zeile ${row + 1}`}`,
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
