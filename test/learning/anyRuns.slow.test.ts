@@ -24,7 +24,7 @@ describe("learning from anything", () => {
       logSd: fc.constantFrom(1e-30, 1e-12, 1e-9, 1e-8, 1e-6, 1e-4, 0.1, 3),
     }),
   });
-  it("ends, in numbers, with no spread wider than before", () => {
+  it("ends, in numbers, with no spread wider than before, but three times that of a base time at most", () => {
     const laws = fc.record(
       {
         age: fc.oneof(
@@ -60,9 +60,11 @@ describe("learning from anything", () => {
           expect(
             numbersIn([known.parameters, known.joint, known.scatter, known.setAside]).every(Number.isFinite),
           ).toBe(true);
-          known.parameters.forEach(({ sd, priorSd }) => {
+          known.parameters.forEach(({ parameter, sd, priorSd }) => {
+            // Runs that contradict the known time make it less sure than it was said to be.
+            const most = parameter === "baseline" && noise === "estimated" ? 3 : 1;
             expect(sd).toBeGreaterThanOrEqual(0);
-            expect(sd).toBeLessThanOrEqual(priorSd * (1 + 1e-9));
+            expect(sd).toBeLessThanOrEqual(most * priorSd * (1 + 1e-9));
           });
           expect(numbersIn(tidyRuns(known)).every(Number.isFinite)).toBe(true);
           expect(nextTest(known, [{ temperatureC: 18 }], {})[0]!.expectedLogSd).toBeGreaterThanOrEqual(0);
