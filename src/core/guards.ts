@@ -147,7 +147,10 @@ export function positive(
   return value;
 }
 
-/** The same, however small: what another function answered is taken back. */
+/** The least that an answer holds. */
+const LEAST_ANSWER = 1e-100;
+
+/** The same for what another function answered, which may be smaller than anything that is given. */
 export function aboveZero(
   at: string,
   value: unknown,
@@ -155,7 +158,7 @@ export function aboveZero(
   quantity?: MeasuredQuantity,
   field = "",
 ): number {
-  return typeof value === "number" && value > 0 && value <= max
+  return typeof value === "number" && value >= LEAST_ANSWER && value <= max
     ? value
     : positive(at, value, max, quantity, field);
 }
@@ -217,7 +220,7 @@ export function plainObject(at: string, value: unknown, field = ""): Record<stri
  * The most items of an array: a reading every second for a day. Beyond that an array is a mistake, or made to
  * hang whoever walks it.
  */
-const MOST_ITEMS = 1e5;
+export const MOST_ITEMS = 1e5;
 
 /**
  * Returns a copy of `value`, without holes, when it is an array of at least `least` items; throws otherwise.

@@ -87,7 +87,10 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
       : logCautions(log);
   if (fraction >= 1) return { remainingS: 0, doneS, fraction, cautions };
   const { timeS: nowS, temperatureC: nowC } = log[log.length - 1] as TemperatureReading;
-  const { at: forecast, corners } = courseOf("remainingTime/options/temperatureAt", temperatureAt ?? nowC);
+  const { at: forecast, corners } = courseOf(
+    "remainingTime/options/temperatureAt",
+    temperatureAt === undefined ? nowC : temperatureAt,
+  );
   const rateAt = rateFunction(referenceC, law);
   const left = (load ? targetS * load.whole : targetS) - workedS;
   const untilS = clockTime((timeS) => rateAt(forecast(timeS)), left, nowS, corners, {

@@ -82,7 +82,8 @@ export function rankedTests<Candidate extends TestCandidate>(
   question: Conditions,
 ): readonly RankedTest<Candidate>[] {
   arrayOf(`${at}/candidates`, candidates, 0);
-  const places = [`${at}/question`, ...candidates.map((_, i) => `${at}/candidates/${i}`)];
+  // By number: a list may have holes, which are refused by their place.
+  const places = [`${at}/question`, ...Array.from(candidates, (_, i) => `${at}/candidates/${i}`)];
   const fields = [...(causes as readonly AnyCause[]), ...learning.causes.map(({ cause }) => cause), ...marks];
   const conditionFields = [...new Set(fields.map(({ field }): string => field))];
   const asked = [question, ...candidates].map((each, i) => {

@@ -1,6 +1,6 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import type { Caution } from "../core/caution.js";
-import { arrayOf, inRange, isBoolean, plainObject } from "../core/guards.js";
+import { MOST_ITEMS, arrayOf, inRange, isBoolean, plainObject } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 
 /** A reading with its place in the log that was given. */
@@ -26,7 +26,8 @@ const MOST_NAMED = 50;
 /** The fields of a log's readings that are not read: a misspelt `changed` would change nothing. */
 export function unreadInLog(path: string, log: readonly unknown[]): readonly Caution[] {
   const unread: Caution[] = [];
-  for (let i = 0; i < log.length && unread.length < MOST_NAMED; i += 1)
+  const last = Math.min(log.length, MOST_ITEMS);
+  for (let i = 0; i < last && unread.length < MOST_NAMED; i += 1)
     for (const one of unreadInReading(`${path}/${i}`, log[i])) unread.push(one);
   return unread.slice(0, MOST_NAMED);
 }

@@ -35,7 +35,9 @@ export function describeMixing(
   const unit = temperatureUnit("describeMixing/options", options) ?? "C";
   return arrayOf(at, steps, 0).map((given, i) => {
     const step = plainObject(`${at}/${i}`, given) as unknown as MixingStep;
-    const { cautions = [] } = step;
+    const { cautions = [], failsH } = step;
+    if (failsH !== undefined)
+      arrayOf(`${at}/${i}/failsH`, failsH, 2).forEach((h, j) => inRange(`${at}/${i}/failsH/${j}`, h, 0, 1e6));
     for (const [field, value] of Object.entries(step)) {
       const where = `${at}/${i}/${field}`;
       const figures = Array.isArray(value) ? arrayOf(where, value, 0) : [value];

@@ -2,6 +2,7 @@
  * A picture of an answer in German.
  */
 import type { CautionCode } from "../../core/cautionCodes.js";
+import { ownWord } from "../../core/ownWord.js";
 import { comma, dativ } from "./figures.js";
 import type { PictureFacts, PictureTexts } from "../../picture/text.js";
 
@@ -28,9 +29,10 @@ export const picture: PictureTexts = {
   steady: (temperature) => `heute, wie gleichmäßig ${comma(temperature)}`,
   thisBath: "dieses Bad",
   asKnown: "wie bekannt",
-  warning: (code, side) => warnings[code] ?? (side === "below" ? "kälter als üblich" : "wärmer als üblich"),
+  warning: (code, side) =>
+    ownWord(warnings, code) ?? (side === "below" ? "kälter als üblich" : "wärmer als üblich"),
   refusal: (code, side) =>
-    refusals[code] ??
+    ownWord(refusals, code) ??
     (side === undefined ? "keine Zeit" : side === "below" ? "zu kalt: keine Zeit" : "zu warm: keine Zeit"),
   minutes: (minutes, last) => comma(last ? `${minutes} min` : String(minutes)),
   at: (temperature) => `Bei ${comma(temperature)}`,
