@@ -21,7 +21,7 @@ export interface Strength extends LawOrigin {
   readonly logSd: number;
   /**
    * the part of `logSd` that all strengths share, since one law of amounts gave them: positive where a
-   * stronger law makes this time longer, −10 to 10; when left out ln(value), and at most all of it
+   * stronger law makes this time longer, −10 to 10; when left out ln(value), and at most half of the variance
    */
   readonly slope?: number | undefined;
   /** what it rests on */
@@ -122,9 +122,12 @@ function readStrength(at: string, given: unknown): Strength {
   return strength;
 }
 
+/** What of its spread a strength shares where it does not say so: half of the variance (assumed). */
+const SHARED = Math.SQRT1_2;
+
 /** How ln(time) moves when the law that gave a strength is one of its standard deviations stronger. */
 export function strengthSlope({ value, logSd, slope }: Strength): number {
-  return slope ?? Math.max(-logSd, Math.min(logSd, Math.log(value)));
+  return slope ?? Math.max(-SHARED * logSd, Math.min(SHARED * logSd, Math.log(value)));
 }
 
 /** The variance of a strength that its law does not explain. */

@@ -72,8 +72,8 @@ describe("laws that were learned together", () => {
     ["use", { usedCm2PerL: 1000 }, 1],
     ["age", { ageH: 16 }, 1],
     ["age", { ageH: 1 }, -1],
-    ["strength", { strength: weaker }, 1],
-    ["strength", { strength: { ...weaker, value: 0.8 } }, -1],
+    ["strength", { strength: { ...weaker, slope: 0.2 } }, 1],
+    ["strength", { strength: { ...weaker, value: 0.8, slope: -0.2 } }, -1],
   ];
   it("use: a bath less used than the known one acts the other way", () => {
     const worn = { ...baseline, usedCm2PerL: 1000 };

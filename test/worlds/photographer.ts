@@ -43,8 +43,8 @@ export interface Ways {
   readonly temperatures?: { readonly runs: Range; readonly questions: Range };
   /** marks of the i-th run */
   readonly marked?: (i: number) => Marked;
-  /** with which thermometer the questions are asked, and what that adds */
-  readonly asked?: { readonly marks: { readonly thermometer?: string }; readonly off: number };
+  /** with which thermometer, or for which brew, the questions are asked, and what that adds */
+  readonly asked?: { readonly marks: Pick<WorldRun, "thermometer" | "strength">; readonly off: number };
   /** a run is botched: added to ln of the right time as it is seen */
   readonly slip?: () => number;
 }
@@ -53,7 +53,7 @@ export interface Photographer {
   /** the next run; `predictS` gives the time that is known so far */
   run(predictS: (where: Where) => number): WorldRun;
   /** a question now, and its right answer in s */
-  question(): { readonly where: Where & { readonly thermometer?: string }; readonly rightS: number };
+  question(): { readonly where: Where & Pick<WorldRun, "thermometer" | "strength">; readonly rightS: number };
 }
 
 const DILUTIONS = ["1+4", "1+9", "1+14", "1+19", "1+29"];

@@ -9,6 +9,7 @@ import {
   watching,
   type Eye,
 } from "./eyes.js";
+import type { Strength } from "../../src/index.js";
 import { drawNature, type Nature } from "./nature.js";
 import { photographer, type Drift, type Photographer, type Ways } from "./photographer.js";
 import type { Random } from "./random.js";
@@ -101,6 +102,25 @@ const coldWorld = (nature: Partial<Nature>, least?: World["least"]): Making => (
   ...(least && { least }),
 });
 
+/**
+ * Each run in a brew of its own, of stated strength. The law of amounts is off by a share of what it says, and
+ * each brew by 10 %. `said`: how much of the spread they share.
+ */
+function brewing(random: Random, said: boolean): Partial<Ways> {
+  const share = 0.3 * random.normal();
+  const brew = (): { readonly marks: { readonly strength: Strength }; readonly off: number } => {
+    const log = 0.3 * random.normal();
+    const strength: Strength = {
+      value: Math.exp(log),
+      logSd: Math.hypot(0.3 * log, 0.1),
+      basis: "default",
+      ...(said && { slope: 0.3 * log }),
+    };
+    return { marks: { strength }, off: (1 + share) * log + 0.1 * random.normal() };
+  };
+  return { marked: brew, asked: brew() };
+}
+
 /** All runs under the same conditions, for one time. */
 const ONE_RECIPE = (): Partial<Ways> => ({ keeps: true });
 
@@ -150,6 +170,8 @@ export const worlds: readonly World[] = [
     ways: () => ({ undatedShare: 0.5 }),
   }),
   world("four runs an evening", { dated: true, ways: () => ({ session: { runs: 4, sd: 0.06 } }) }),
+  world("brews that are never twice the same", { ways: (random) => brewing(random, true) }),
+  world("brews, what they share unsaid", { ways: (random) => brewing(random, false) }),
   world("gradients measured", { eye: densitometer }),
   world("time of appearance", { eye: watching }),
   world("noise taken at its word", { eye: (random) => measuring(random, 0.05), noise: "stated" }),
