@@ -56,6 +56,8 @@ const SCATTER_READINGS = 4;
 const OPEN_FROM = 1.5;
 /** It was known at most so many times less well: farther off, a run is a slip of the pen. */
 const MOST_OPEN = 3;
+/** No spread of a known time is wider, in ln(time). */
+const WIDEST_LOG_SD = 3;
 
 /**
  * Readings of unknown noise follow Student's t. Of n degrees of freedom it has n/(n − 2) times the variance
@@ -99,7 +101,9 @@ export function fitRegression(
     if (settled || round === MOST_ROUNDS || sites.length === 0)
       return regression(unknowns, toSparse, normal, sites, scatter);
     before = normal;
-    precisions = unknowns.map(({ tail }, i) => precisionBy(tail, precisions[i] as number, normal, i, stated));
+    precisions = unknowns.map((unknown, i) =>
+      precisionBy(unknown, precisions[i] as number, normal, i, stated),
+    );
     const share = round <= FREE_ROUNDS ? 1 : DAMPED;
     for (const site of sites) {
       judge(site, normal, scatter, share, stated);
@@ -139,7 +143,7 @@ function judge(site: Site, normal: Normal, scatter: number, share: number, state
  * say of an `"open"` one is too far from what was known, this is taken to be known so badly that it is not.
  */
 function precisionBy(
-  tail: Unknown["tail"],
+  { tail, sd }: Unknown,
   before: number,
   normal: Normal,
   i: number,
@@ -151,7 +155,8 @@ function precisionBy(
   const read = whole - before;
   if (!(read > 0)) return 1;
   const mean = ((normal.mean[i] as number) * whole) / read;
-  return 1 / Math.max(1, Math.min(MOST_OPEN ** 2, (mean / OPEN_FROM) ** 2 - 1 / read));
+  const most = Math.min(MOST_OPEN, WIDEST_LOG_SD / sd);
+  return 1 / Math.max(1, Math.min(most * most, (mean / OPEN_FROM) ** 2 - 1 / read));
 }
 
 /** By how much the mean of any number has moved. */

@@ -190,7 +190,7 @@ const ageLaw = kinds<AgeLaw>({
     { kind: kind("life"), lifeH: mostly(within(5, 5000), above0(1e6)) },
     { lowH: within(0.01, 1), ...origin },
     // The lower end is a share of the life, and no less than any figure above 0 may be.
-  ).map((law) => (law.lowH === undefined ? law : { ...law, lowH: Math.max(1e-30, law.lowH * law.lifeH) })),
+  ).map((law) => (law.lowH === undefined ? law : { ...law, lowH: Math.max(2e-30, law.lowH * law.lifeH) })),
   "speeding": document<Kind<AgeLaw, "speeding">>(
     { kind: kind("speeding"), perDay: within(-1, 1) },
     { sdPerDay: within(0, 3), coversH: above0(1e6), ...origin },
