@@ -25,9 +25,9 @@ export default [
   app("compensate", "21.3 kB"),
   // Aim 12.5 kB, missed by 10.2, for the same reasons.
   app("parseTime, formatTime, compensate, handbookTemperatureLaw", "22.8 kB"),
-  // Aim 17 kB, missed by 16.1: the above, and a regression of values and windows with its run terms. 0.25 is that a
+  // Aim 17 kB, missed by 16.3: the above, and a regression of values and windows with its run terms. 0.25 is that a
   // misspelt field and data that JSON would lose are refused where they stand.
-  app("startKnowledge, learn, predict", "33.2 kB"),
+  app("startKnowledge, learn, predict", "33.3 kB"),
   // Aim 10 kB, missed by 7.8: 118 cautions in German are half of it, and what is refused is 2.7. Solutions that are made
   // before the bath, and names in the accusative, are 0.3.
   app("de", "17.9 kB", { path: "dist/texts/de.js", name: "texts/de" }),
