@@ -11,7 +11,7 @@ import { expectedSpread } from "./expectedSpread.js";
 import type { NotebookFit } from "./fitNotebook.js";
 import { everything, type Learning } from "./learning.js";
 import type { ModelRow } from "./model.js";
-import { EYE_SHARED } from "./readOutcome.js";
+import { ONE_EYE } from "./readOutcome.js";
 import { storedFit } from "./stored.js";
 import { noPlaceText } from "./text.js";
 import type { LearnedKnowledge, TestCandidate } from "./types.js";
@@ -128,10 +128,10 @@ export function rankedTests<Candidate extends TestCandidate>(
 
 /** The row of a test that is judged by the eye that judged the runs. */
 function seenByEye({ model }: NotebookFit, row: Row): Row {
-  const { parameter, slope } = EYE_SHARED;
+  const { parameter, slope } = ONE_EYE;
   const known = model.numbers.some((one) => one.parameter === parameter);
   return known
-    ? { ...row, slopes: [...row.slopes, EYE_SHARED] }
+    ? { ...row, slopes: [...row.slopes, ONE_EYE] }
     : { ...row, beside: row.beside + slope * slope };
 }
 

@@ -24,7 +24,7 @@ export const EYE_LOG_SD = 0.07;
  * negatives it has judged, it is off alike. Where windows overlap, this also keeps runs of one time from
  * telling too much.
  */
-export const EYE_SHARED: Slope = { parameter: "eye", slope: 0.03 };
+export const ONE_EYE: Slope = { parameter: "eye", slope: 0.03 };
 
 /**
  * A correction that is named as a number is known to 10 %, the least change worth making (common practice).
@@ -161,7 +161,7 @@ function stepsOff(at: string, given: number, shift: number, half: number, logSd:
   const log = given + shift;
   const sd = Math.hypot(EYE_LOG_SD, EYE_SHARE * shift);
   return logSd === undefined
-    ? { kind: "window", low: log - half, high: log + half, log, sd, shared: EYE_SHARED }
+    ? { kind: "window", low: log - half, high: log + half, log, sd, shared: ONE_EYE }
     : value(at, log, sd, logSd);
 }
 
@@ -169,7 +169,7 @@ function stepsOff(at: string, given: number, shift: number, half: number, logSd:
 function beyond(given: number, sign: number): Said {
   const edge = given + (sign * HALF_STEP) / 2;
   const [low, high] = sign > 0 ? [edge, Infinity] : [-Infinity, edge];
-  return { kind: "window", low, high, log: given + sign * FIRST_THIN, sd: EYE_LOG_SD, shared: EYE_SHARED };
+  return { kind: "window", low, high, log: given + sign * FIRST_THIN, sd: EYE_LOG_SD, shared: ONE_EYE };
 }
 
 type Grown = Extract<RunOutcome, { readonly wanted: number }>;

@@ -56,8 +56,8 @@ const SCATTER_READINGS = 4;
 const OPEN_FROM = 1.5;
 /** It was known at most so many times less well: farther off, a run is a slip of the pen. */
 const MOST_OPEN = 3;
-/** No spread of a known time is wider, in ln(time). */
-const WIDEST_LOG_SD = 3;
+/** No base time has a wider spread, in ln(time): `baseLogSd` and `logSd` end there. */
+const WIDEST_BASE_LOG_SD = 3;
 
 /**
  * Readings of unknown noise follow Student's t. Of n degrees of freedom it has n/(n − 2) times the variance
@@ -155,7 +155,7 @@ function precisionBy(
   const read = whole - before;
   if (!(read > 0)) return 1;
   const mean = ((normal.mean[i] as number) * whole) / read;
-  const most = Math.min(MOST_OPEN, WIDEST_LOG_SD / sd);
+  const most = Math.min(MOST_OPEN, WIDEST_BASE_LOG_SD / sd);
   return 1 / Math.max(1, Math.min(most * most, (mean / OPEN_FROM) ** 2 - 1 / read));
 }
 
