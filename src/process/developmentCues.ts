@@ -22,8 +22,8 @@ type Moved = Pick<Handling, "vessel" | "movement" | "pieces">;
 /** More cues are not followed by a person, and a plan that comes back in takes about as many. */
 const MOST_AGITATIONS = 9e4;
 
-/** What is shorter is no agitation, s. */
-const LEAST_CUE_S = 0.01;
+/** What is shorter is no agitation and no development, s (assumed). */
+export const LEAST_CUE_S = 0.01;
 
 /**
  * The cues of a development that is poured out from `pourAtS` on; `where` is the function and the agitation's

@@ -5,13 +5,10 @@ import { handbookHabits } from "../handbook/process.js";
 import { caution } from "./caution.js";
 import { checkedPlan } from "./checkedPlan.js";
 import { checkedPieces, checkedStep } from "./context.js";
-import { developmentCues, drainTooLong } from "./developmentCues.js";
+import { developmentCues, drainTooLong, LEAST_CUE_S } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
 import { toNearest } from "./rounding.js";
 import type { Handling, ProcessPlan } from "./types.js";
-
-/** A development has a length, s, even where nothing is left of it. */
-const LEAST_STEP_S = 1e-7;
 
 const HANDLING = "replaceDevelopment/plan/handling";
 
@@ -55,7 +52,7 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
   const handling = checkedHandling(plan.handling);
   const { drainS, vessel, stepS } = handling;
   const passedS = atS - startS;
-  const neededS = Math.max(LEAST_STEP_S, passedS + Math.max(remainingS, drainS));
+  const neededS = Math.max(LEAST_CUE_S, passedS + Math.max(remainingS, drainS));
   const roundedS = toNearest(neededS, stepS);
   const durationS = roundedS - drainS < passedS ? neededS : roundedS;
   const anew = developmentCues(`${HANDLING}/agitation`, handling, Math.max(passedS, durationS - drainS));

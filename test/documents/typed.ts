@@ -188,9 +188,9 @@ const ageLaw = kinds<AgeLaw>({
   ),
   "life": document<Kind<AgeLaw, "life">>(
     { kind: kind("life"), lifeH: mostly(within(5, 5000), above0(1e6)) },
-    { lowH: within(0.01, 1), ...origin },
-    // The lower end is a share of the life, and no less than any figure above 0 may be.
-  ).map((law) => (law.lowH === undefined ? law : { ...law, lowH: Math.max(2e-30, law.lowH * law.lifeH) })),
+    { lowH: within(0.2, 1), ...origin },
+    // The lower end is a share of the life.
+  ).map((law) => (law.lowH === undefined ? law : { ...law, lowH: law.lowH * law.lifeH })),
   "speeding": document<Kind<AgeLaw, "speeding">>(
     { kind: kind("speeding"), perDay: within(-1, 1) },
     { sdPerDay: within(0, 3), coversH: above0(1e6), ...origin },
