@@ -15,8 +15,8 @@ import { withinLifeText } from "./text.js";
  * Two kinds are for a bath of which nothing is printed and own runs are to tell. `"speeding"`: ln(time) grows
  * by `perDay` × (ageH/24)^1.5, slowly at first, and no further after a day; `sdPerDay` is 0.08 when left out.
  * `"slowing"`: ln(time) grows by `perRootH` × √ageH, fast at first, and no further after 25 h; `sdPerRootH`
- * is 0.1 when left out. Past what they cover, `coversH`, a bath is slower by an amount that nobody knows: the
- * time and its spread grow in proportion to the age.
+ * is 0.1 when left out. `coversH` is how long they hold. An older bath is slower, nobody knows by how much:
+ * the time and its spread grow in proportion to the age.
  *
  * @remarks One measured decline loses less at first than on average: the maximum density that a developer
  * gave after 72 to 504 h at 72 °C and 48 to 336 h at 82 °C (R. E. Chapman, Degradation study of a

@@ -216,7 +216,7 @@ function lawSpread(change: PowerChange, exponent: number, sd: number): number {
 /** Sums of ln(power) round by less than this. */
 const ROUNDING_LOG = 1e-12;
 
-/** A change of ln(power) that is no more than rounding is none. */
+/** A change of ln(power); 0 for one within rounding. */
 const beyondRounding = (log: number): number => (Math.abs(log) < ROUNDING_LOG ? 0 : log);
 
 /** That one of the brews lacks an agent which the other has. */

@@ -2,7 +2,7 @@ import type { Caution } from "./caution.js";
 import { makeCaution } from "./cautionTexts.js";
 import { wrongWaySentence } from "./text.js";
 
-/** Less than this in ln(time) is rounding of printed rows, or chance in runs. */
+/** Less than this in ln(time) is rounding of printed rows, or chance in runs (assumed). */
 const ROUNDING_LOG = 0.01;
 
 /**

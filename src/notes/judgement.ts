@@ -22,7 +22,7 @@ const ABOUT =
   "looks?|came|out|it|is|was|negatives?|zu|viel|etwas|ein|wenig|bisschen|leicht|sehr|deutlich|noch) )*";
 const THIN = new RegExp(`^${ABOUT}(?:thin|under-?developed|d(?:\u00fc|ue)nn|unterentwickelt)$`);
 const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|over-?developed|dicht|dick|(?:\u00fc|ue)berentwickelt)$`);
-/** Of a negative, whose dark is its density; without "too" it may be the room. */
+/** A negative that is too dark is dense. "Dark" alone may be about the room. */
 const TOO_DARK =
   /^(?:(?:way|much|far|a|bit|little|slightly|rather|etwas|ein|bisschen|viel) )*(?:too dark|zu dunkel)$/;
 /** How sure somebody is; it does not change what was seen. */

@@ -84,7 +84,7 @@ function rung(at: string, one: Record<string, unknown>): void {
   inRange(`${at}/percent`, one["percent"], -100, LONGEST);
 }
 
-/** A side of a change, read as its cause reads it; of what is no cause, such as a pair, it is not said. */
+/** Checks a side of a change as its cause reads it. A pair shows no sides: any plain data will do. */
 function side(at: string, name: unknown, given: unknown): void {
   const cause = (causes as readonly AnyCause[]).find((one) => one.name === name);
   if (cause === undefined) plainData(at, given);

@@ -332,7 +332,7 @@ describe("pictureSvg", () => {
     ["a wrong unit", { unit: "K" }, "not-one-of", "/options/unit"],
     ["a catalogue that lacks a word", { texts: {} }, "missing", "/options/texts/title"],
     [
-      "words for a cause that is none",
+      "words for an unknown cause",
       { written: { constructor: "a" } },
       "not-one-of",
       "/options/written/constructor",
