@@ -2,6 +2,7 @@
  * Module: brew. Every English sentence of this module, made from data. A caution carries all that its
  * sentence says, so that another language reads no English.
  */
+import { ownEntry } from "../core/ownEntry.js";
 import type { Caution } from "../core/caution.js";
 import { sayer, type CautionSentences, type Sayer } from "../core/cautionTexts.js";
 import { ageText, decimals, digits, isFigure } from "../core/digits.js";
@@ -11,9 +12,7 @@ import { handbookIngredients, type Ingredient, type IngredientHazard } from "../
 
 /** The name of an ingredient; of one that the handbook does not know, the one it was given. */
 export function ingredientText(ingredient: string): string {
-  return Object.hasOwn(handbookIngredients, ingredient)
-    ? handbookIngredients[ingredient as Ingredient].name
-    : ingredient;
+  return ownEntry(handbookIngredients, ingredient)?.name ?? ingredient;
 }
 
 /** What to mind with an ingredient. */
@@ -26,8 +25,7 @@ const HAZARDS: Readonly<Record<IngredientHazard, string>> = {
   "sulphur-dioxide": "with acid it gives off sulphur dioxide, which harms the lungs. No acid near it.",
 };
 
-const hazardText = (hazard: string): string =>
-  Object.hasOwn(HAZARDS, hazard) ? HAZARDS[hazard as IngredientHazard] : "";
+const hazardText = (hazard: string): string => ownEntry(HAZARDS, hazard) ?? "";
 
 /** Codes of this module's cautions. */
 export type BrewCautionCode =

@@ -1,6 +1,7 @@
 /*
  * The command line: which command, which files, which options.
  */
+import { ownEntry } from "../core/ownEntry.js";
 import {
   celsiusToFahrenheit,
   fahrenheitToCelsius,
@@ -75,7 +76,7 @@ export function readOptions(words: readonly string[]): Asked {
       continue;
     }
     const [name, inside] = cut(word);
-    const option = Object.hasOwn(OPTIONS, name) ? OPTIONS[name] : undefined;
+    const option = ownEntry(OPTIONS, name);
     if (option === undefined)
       throw wrongUse({
         en: `${name} is no option of this command; --help lists them all.`,

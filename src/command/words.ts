@@ -1,6 +1,7 @@
 /*
  * What the command says besides the sentences of the package, in each language that it speaks.
  */
+import { ownEntry } from "../core/ownEntry.js";
 import type { SpoonHeap, TemperatureUnit, Texts } from "../index.js";
 import { de } from "../texts/de.js";
 
@@ -100,8 +101,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     pictured: (time, interval) => `${time}, in neun von zehn Fällen ${interval}`,
     months: "Monate",
     brew: "Ein Ansatz nach Löffeln",
-    ingredient: (name) =>
-      Object.hasOwn(de.ingredients, name) ? de.ingredients[name as keyof typeof de.ingredients] : name,
+    ingredient: (name) => ownEntry(de.ingredients, name) ?? name,
     spoons: (count, heap) => `${commas(String(count))} ${HEAPS[heap]}`,
     tablets: (count, labelMg) => `${commas(String(count))} zu ${commas(String(labelMg))} mg`,
     to: "bis",

@@ -2,6 +2,7 @@
  * Module: compensate. The English sentences of its own cautions, each from its data. Those of the causes and
  * of the bath are with them.
  */
+import { ownEntry } from "../core/ownEntry.js";
 import type { UnusualReason } from "../core/cautionData.js";
 import type { CautionSentences } from "../core/cautionTexts.js";
 import { digits } from "../core/digits.js";
@@ -29,7 +30,7 @@ export const compensateSentences: Pick<CautionSentences, CompensateCautionCode> 
   "log-held": ({ limit, actual }) =>
     `The log ends at ${lengthText(limit)} of ${lengthText(actual)}. Its last reading is held.`,
   "law-unusual": ({ limit, actual, data: { reason, over10C } }) => {
-    const [what, unit, meant] = Object.hasOwn(UNUSUAL, reason) ? UNUSUAL[reason] : ["law"];
+    const [what, unit, meant] = ownEntry(UNUSUAL, reason) ?? ["law"];
     const times = reason === "increase" ? 100 : 1;
     const said = `The ${what} is ${digits(actual * times)}${unit ?? ""}.`;
     if (meant !== undefined) return `${said} Is it in ${meant}?`;

@@ -1,7 +1,4 @@
-/** A word of a table by a name that may be anything; what every object inherits is no word. */
-export function ownWord(
-  words: Readonly<Record<string, string | undefined>>,
-  name: string,
-): string | undefined {
-  return Object.hasOwn(words, name) ? words[name] : undefined;
+/** The entry of a table by a name that may be anything; what every object inherits is not in it. */
+export function ownEntry<Entry>(table: Readonly<Record<string, Entry>>, name: string): Entry | undefined {
+  return Object.hasOwn(table, name) ? table[name] : undefined;
 }

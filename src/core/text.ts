@@ -1,6 +1,7 @@
 /*
  * The English sentences of the cautions that more than one module gives, each from its data.
  */
+import { ownEntry } from "./ownEntry.js";
 import type { CautionSentences } from "./cautionTexts.js";
 import { ageText, degreesApart, digits } from "./digits.js";
 import { show } from "./errors.js";
@@ -16,9 +17,7 @@ const CALLED: Readonly<Record<string, string>> = {
 /** Causes, pairs and marks in a sentence. */
 export function causesText(names: unknown): string {
   if (!Array.isArray(names)) return "?";
-  return (names as readonly string[])
-    .map((name) => (Object.hasOwn(CALLED, name) ? (CALLED[name] as string) : name))
-    .join(", ");
+  return (names as readonly string[]).map((name) => ownEntry(CALLED, name) ?? name).join(", ");
 }
 
 export const unknownFieldSentence: Pick<CautionSentences, "unknown-field"> = {

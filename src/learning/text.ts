@@ -1,6 +1,7 @@
 /*
  * Module: learning. Every English sentence of this module, made from data.
  */
+import { ownEntry } from "../core/ownEntry.js";
 import type { CautionSentences } from "../core/cautionTexts.js";
 import { decimals, isFigure } from "../core/digits.js";
 import { causesText } from "../core/text.js";
@@ -32,8 +33,7 @@ export const setAsideTexts: Readonly<Record<SetAsideReason, string>> = {
   "disagrees": "disagrees with the others beyond chance",
 };
 
-const reasonText = (reason: string): string =>
-  Object.hasOwn(setAsideTexts, reason) ? setAsideTexts[reason as SetAsideReason] : "is in doubt";
+const reasonText = (reason: string): string => ownEntry(setAsideTexts, reason) ?? "is in doubt";
 
 /** The base time has no name of its own as a cause. */
 const named = (causes: readonly string[]): string =>

@@ -2,7 +2,7 @@
  * Every English word of a picture that is not in the catalogue of an answer: a catalogue of the same shape
  * says it in another language.
  */
-import { ownWord } from "../core/ownWord.js";
+import { ownEntry } from "../core/ownEntry.js";
 import type { CautionCode } from "../core/cautionCodes.js";
 import type { InputWanted } from "../core/errorRules.js";
 
@@ -157,9 +157,9 @@ export const pictureTexts: PictureTexts = /* @__PURE__ */ Object.freeze({
   thisBath: "this bath",
   asKnown: "as known",
   warning: (code: CautionCode, side: "below" | "above") =>
-    ownWord(WARNINGS, code) ?? (side === "below" ? "colder than usual" : "warmer than usual"),
+    ownEntry(WARNINGS, code) ?? (side === "below" ? "colder than usual" : "warmer than usual"),
   refusal: (code: CautionCode, side: "below" | "above" | undefined) =>
-    ownWord(REFUSALS, code) ??
+    ownEntry(REFUSALS, code) ??
     (side === undefined ? "no time" : side === "below" ? "too cold: no time" : "too warm: no time"),
   minutes: (minutes: number, last: boolean) => (last ? `${minutes} min` : String(minutes)),
   at: (temperature: string) => `At ${temperature}`,

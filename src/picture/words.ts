@@ -1,6 +1,7 @@
 /*
  * A picture in words: what stands at its dots, curves, limits and rungs, and the description of it all.
  */
+import { ownEntry } from "../core/ownEntry.js";
 import { formatTemperature } from "../quantities/formatTemperature.js";
 import { roundEstimate } from "../quantities/roundEstimate.js";
 import { clockText } from "../quantities/clockText.js";
@@ -108,8 +109,7 @@ function causeWords(
     const step = Number((Math.abs(to - from) * (unit === "F" ? 1.8 : 1)).toFixed(1));
     return to < from ? texts.colder(`${step}°`) : texts.warmer(`${step}°`);
   }
-  const own = Object.hasOwn(written, cause) ? written[cause] : undefined;
-  const now = own ?? answerTexts.side(cause, to, unit ?? "C");
+  const now = ownEntry(written, cause) ?? answerTexts.side(cause, to, unit ?? "C");
   if (now === undefined) return name;
   const known = from === undefined ? undefined : answerTexts.side(cause, from, unit ?? "C");
   if (cause === "use" || cause === "age") return texts[cause](now, from === 0 ? undefined : known);

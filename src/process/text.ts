@@ -3,6 +3,7 @@
  * the same shape says it in another language. The parts are apart, so that an app carries only those it
  * needs.
  */
+import { ownEntry } from "../core/ownEntry.js";
 import type { CautionSeverity } from "../core/caution.js";
 import type { CautionSentences, TemperatureUnit } from "../core/cautionTexts.js";
 import type { InputWanted } from "../core/errorRules.js";
@@ -150,8 +151,7 @@ export function cueText(
 const ml = (volumeMl: unknown): string => `${digits(volumeMl, 4)} ml`;
 
 /** The names of the steps in the middle of a sentence. */
-const bathName = (bath: string): string =>
-  Object.hasOwn(BATHS, bath) ? BATHS[bath as StepName] : "the next bath";
+const bathName = (bath: string): string => ownEntry(BATHS, bath) ?? "the next bath";
 
 /** The difference of two figures, where both are there. */
 const less = (limit: unknown, actual: unknown): number =>

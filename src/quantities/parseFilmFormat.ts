@@ -1,3 +1,4 @@
+import { ownEntry } from "../core/ownEntry.js";
 import { ambiguous, refuse, type TextForm, unreadable } from "../core/guards.js";
 import { ROLL_CM2 } from "../handbook/roll.js";
 import { withPoint } from "./numberText.js";
@@ -64,7 +65,7 @@ export function parseFilmFormat(text: string): FilmFormat {
 export function readFilmFormat(at: string, text: unknown): FilmFormat {
   if (typeof text !== "string") unreadable(at, FORMATS, text);
   const name = withPoint(text.trim().toLowerCase());
-  const roll = Object.hasOwn(ROLLS, name) ? ROLLS[name] : undefined;
+  const roll = ownEntry(ROLLS, name);
   if (roll !== undefined) return { areaCm2: roll, name, unitTaken: false };
   const [, width = "", height = "", written] = SIZE.exec(name) ?? [];
   if (written === undefined) unreadable(at, FORMATS, text);

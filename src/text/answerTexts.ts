@@ -2,6 +2,7 @@
  * Every English sentence of a compensated time: each is made from data alone, so that a catalogue of the same
  * shape says it in another language.
  */
+import { ownEntry } from "../core/ownEntry.js";
 import type { CauseName } from "../causes.js";
 import type { Mark } from "../compensate/marks.js";
 import type { CautionTexts, TemperatureUnit } from "../core/cautionTexts.js";
@@ -57,7 +58,7 @@ function englishSide(cause: string, side: unknown, shown: TemperatureUnit): stri
   if (cause === "push" && typeof side === "number")
     return Math.abs(side) === 1 ? "1 stop" : `${short(Math.abs(side))} stops`;
   if (cause === "age" && typeof side === "number") return ageText(side);
-  const unit = Object.hasOwn(UNITS, cause) ? UNITS[cause] : undefined;
+  const unit = ownEntry(UNITS, cause);
   if (typeof side === "number")
     return unit === undefined ? undefined : `${Number(side.toPrecision(4))}${unit}`;
   if (cause === "dilution") return formatDilution(readDilution("describeFactor/row/side", side));
@@ -74,7 +75,7 @@ const UNITS: Readonly<Record<string, string>> = {
 /** A cause by its name; a push below 0 is a pull. A cause that the catalogue does not know keeps its name. */
 export function causeText(cause: string, to: unknown, { causes }: Pick<AnswerTexts, "causes">): string {
   const name = cause === "push" && (to as number) < 0 ? "pull" : cause;
-  return Object.hasOwn(causes, name) ? causes[name as keyof typeof causes] : name;
+  return ownEntry(causes, name) ?? name;
 }
 
 /** The English catalogue of a compensated time. */

@@ -1,3 +1,4 @@
+import { ownEntry } from "../core/ownEntry.js";
 import { Z90 } from "../core/estimate.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { aboveZero, inRange, isText, plainObject } from "../core/guards.js";
@@ -65,5 +66,5 @@ const SAID: readonly string[] = ["given", "default", "unchanged"];
 
 /** A word of a catalogue; what it does not know keeps its name. */
 function wordFor(words: Readonly<Record<string, string>>, name: string): string {
-  return Object.hasOwn(words, name) ? (words[name] as string) : name;
+  return ownEntry(words, name) ?? name;
 }

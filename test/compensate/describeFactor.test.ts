@@ -58,6 +58,11 @@ describe("a row of the answer", () => {
 });
 
 describe("describeFactor in German", () => {
+  it("takes no word from what every object inherits", () => {
+    const row = { cause: "agitation", value: 1.1, logSd: 0.1, basis: "given", sources: [] } as const;
+    const odd = { ...row, from: "stand", to: "constructor" };
+    expect(describeFactor(odd, de.answer)).toMatch(/^Bewegung, statt Stand constructor: /);
+  });
   it.each([
     ["temperature", { temperatureC: 18.5 }, /^Temperatur, von 20 °C auf 18,5 °C: \d+ % länger, /],
     [

@@ -5,7 +5,7 @@ import { readDilution } from "../../dilution/dilution.js";
 import { formatDilution } from "../../dilution/formatDilution.js";
 import type { AnswerTexts } from "../../text/answerTexts.js";
 import { cautions } from "./cautions.js";
-import { alter, dativ, grad, stellen, zahl } from "./figures.js";
+import { alter, dativ, grad, stellen, zahl, wort } from "./figures.js";
 import { causes, dilution } from "./words.js";
 
 const units: Readonly<Record<string, string>> = {
@@ -25,7 +25,7 @@ function side(cause: string, given: unknown, unit: "C" | "F"): string | undefine
   if (cause === "dilution") return dilution(formatDilution(readDilution("describeFactor/row/side", given)));
   if (cause !== "agitation") return undefined;
   return typeof given === "string"
-    ? (agitations[given] ?? given)
+    ? wort(agitations, given)
     : `alle ${zahl((given as { readonly everyS: number }).everyS, 4)} s`;
 }
 

@@ -1,6 +1,7 @@
 /*
  * Figures in a German sentence: a comma for the point. A figure that a store has lost is a question mark.
  */
+import { ownEntry } from "../../core/ownEntry.js";
 import type { TemperatureUnit } from "../../core/cautionTexts.js";
 import { ageText, decimals, degrees, degreesApart, degreesBetween, digits } from "../../core/digits.js";
 import { lengthText } from "../../quantities/lengthText.js";
@@ -40,7 +41,7 @@ export const dativ = (age: string): string => age.replace(/ Tage$/, " Tagen");
 /** A word of a list; one that is not in it stays as it is. */
 export function wort(words: Readonly<Record<string, string>>, name: unknown): string {
   const key = String(name);
-  return Object.hasOwn(words, key) ? (words[key] as string) : key;
+  return ownEntry(words, key) ?? key;
 }
 
 /** Words at the start of a sentence. */

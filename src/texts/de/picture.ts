@@ -2,7 +2,7 @@
  * A picture of an answer in German.
  */
 import type { CautionCode } from "../../core/cautionCodes.js";
-import { ownWord } from "../../core/ownWord.js";
+import { ownEntry } from "../../core/ownEntry.js";
 import { comma, dativ } from "./figures.js";
 import type { PictureFacts, PictureTexts } from "../../picture/text.js";
 
@@ -30,9 +30,9 @@ export const picture: PictureTexts = {
   thisBath: "dieses Bad",
   asKnown: "wie bekannt",
   warning: (code, side) =>
-    ownWord(warnings, code) ?? (side === "below" ? "kälter als üblich" : "wärmer als üblich"),
+    ownEntry(warnings, code) ?? (side === "below" ? "kälter als üblich" : "wärmer als üblich"),
   refusal: (code, side) =>
-    ownWord(refusals, code) ??
+    ownEntry(refusals, code) ??
     (side === undefined ? "keine Zeit" : side === "below" ? "zu kalt: keine Zeit" : "zu warm: keine Zeit"),
   minutes: (minutes, last) => comma(last ? `${minutes} min` : String(minutes)),
   at: (temperature) => `Bei ${comma(temperature)}`,
