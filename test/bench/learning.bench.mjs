@@ -1,4 +1,4 @@
-/* Benchmarks of the learning module: a thousand runs learned in 10 ms, a thousand candidates ranked in 10 ms. */
+/* Benchmarks of the learning module: a thousand runs learned in 10 ms, in 20 with dates; a thousand candidates in 10 ms. */
 import { learn, nextTest, startKnowledge } from "darkroom-kinetics";
 
 const LIMIT_MS = 10;
@@ -34,6 +34,13 @@ export default async function learning(report) {
   const learned = fastest(() => {
     known = learn(start, runs);
   });
+  const dated = runs.map((run, i) => ({
+    ...run,
+    date: new Date(Date.UTC(2024, 0, 1 + i)).toISOString().slice(0, 10),
+  }));
+  const learnedDated = fastest(() => {
+    learn(start, dated);
+  });
   const ranked = fastest(() => {
     nextTest(known, conditions, { temperatureC: 12, dilution: "1+14" });
   });
@@ -42,6 +49,12 @@ export default async function learning(report) {
     ratio: learned / LIMIT_MS,
     limit: 1,
     note: `${learned.toFixed(2)} ms`,
+  });
+  report({
+    name: "learn, 1000 runs of as many dates, ms / 20",
+    ratio: learnedDated / (2 * LIMIT_MS),
+    limit: 1,
+    note: `${learnedDated.toFixed(2)} ms`,
   });
   report({
     name: "nextTest, 1000 candidates, ms / 10",

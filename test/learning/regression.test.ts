@@ -1,4 +1,5 @@
 import { Matrix, inverse } from "ml-matrix";
+import { errorFunction } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import type { Row } from "../../src/core/row.js";
 import type { Reading, Said } from "../../src/learning/reading.js";
@@ -119,6 +120,30 @@ describe("windows", () => {
     for (const count of [1, 10, 100])
       expect(sdAfter(window(-0.168, 0.168), count)).toBeGreaterThan(1.6 * sdAfter(value(0, 0.07), count));
   });
+  it.each([1, 10, 100, 1000])(
+    "%i that all hold settle at the scatter that equals its own estimate",
+    (count) => {
+      const half = 0.168;
+      const eye = 0.07;
+      // By bisection: (2 + n) s² = 4 + n s² (1 − 2bφ(b)/(2Φ(b) − 1)), b = half/(eye s), as for any truncated normal
+      // (Johnson, Kotz and Balakrishnan, Continuous Univariate Distributions, vol. 1, New York, 1994, sec. 13.10).
+      let [low, high] = [0.01, 10];
+      while (high - low > 1e-9) {
+        const s = (low + high) / 2;
+        const b = half / (eye * s);
+        const cut =
+          (2 * b * Math.exp((-b * b) / 2)) / (Math.sqrt(2 * Math.PI) * errorFunction(b / Math.SQRT2));
+        if (s * s * (2 + count * cut) < 4) low = s;
+        else high = s;
+      }
+      const readings = Array.from({ length: count }, () => ({
+        row: row({ base: 1 }),
+        said: window(-half, half, eye),
+      }));
+      const fit = fitRegression([{ parameter: "base", sd: 1e-4 }], readings);
+      expect(fit.scatter / low).toBeCloseTo(1, 3);
+    },
+  );
   it("open to one side push only that way", () => {
     const thin = { row: row({ base: 1 }), said: window(0.084, Infinity) };
     const fit = fitRegression([base], [thin]);
