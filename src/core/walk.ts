@@ -49,7 +49,7 @@ export function walkOver(name: string, knots: readonly number[], sd: number): Wa
 
 /**
  * Knots for a walk: the pin, the two ends, and between them no two places nearer than `spacing`, so that many
- * different values do not make as many numbers.
+ * different values do not make as many numbers. A place farther out can take the knot of one close by.
  */
 export function walkKnots(pin: number, places: readonly number[], spacing: number): readonly number[] {
   const outward = (far: (place: number) => number): number[] => {

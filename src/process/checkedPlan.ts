@@ -3,6 +3,7 @@
  * input.
  */
 import { arrayOf, inRange, isBoolean, isText, knownEntry, plainObject } from "../core/guards.js";
+import { plainData } from "../core/plainData.js";
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { materialTexts, severityTexts, stepTexts } from "./text.js";
 import type { CueAction, ProcessPlan, ProcessStep } from "./types.js";
@@ -93,7 +94,9 @@ function checkedStep(at: string, step: unknown): ProcessStep {
       text: said,
       movement,
       count,
+      data = {},
     } = plainObject(`${at}/cues/${i}`, cue);
+    plainData(`${at}/cues/${i}/data`, plainObject(`${at}/cues/${i}/data`, data));
     if (movement !== undefined) isText(`${at}/cues/${i}/movement`, movement);
     if (count !== undefined) inRange(`${at}/cues/${i}/count`, count, 0, 1e6, "count");
     inRange(`${at}/cues/${i}/atS`, atS, 0, LONGEST_CLOCK_S, "timeS");

@@ -196,8 +196,9 @@ const strength: Subject<StrengthCorrection, Strength> = {
       fc.constant<Strength>({ value: 1, logSd: 0, basis: "unchanged" }),
       fc.record({ value: edged(0.01, 100, 1), logSd: edged(0, 2), basis: fc.constant("given" as const) }),
     ),
-  slower: (given, step) => {
-    const value = within(given.value * Math.exp(step), 1e-6, 1e6);
+  // Runs that put the law of amounts off by more than itself say that it goes the wrong way.
+  slower: (given, step, { correction }) => {
+    const value = correction < -1 ? undefined : within(given.value * Math.exp(step), 1e-6, 1e6);
     return value === undefined ? undefined : { ...given, value };
   },
   factor: "brewStrength makes one from two brews, and has the factor in it",
