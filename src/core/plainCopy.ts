@@ -13,11 +13,15 @@ export interface NotPlain {
 }
 
 /**
- * A copy of plain JSON data; undefined for anything else, and for data too deep, in a ring, or too many. Then
- * `fault` is told where.
+ * A copy of plain JSON data; undefined for anything else, and for data too deep, in a ring, or more than
+ * `most` values. Then `fault` is told where.
  */
-export function plainCopy(value: unknown, fault?: (found: NotPlain) => void): unknown {
-  let left = MOST_VALUES;
+export function plainCopy(
+  value: unknown,
+  fault?: (found: NotPlain) => void,
+  most: number = MOST_VALUES,
+): unknown {
+  let left = most;
   const names: (string | number)[] = [];
   let actual: unknown;
   const copied = (part: unknown): unknown => {

@@ -11,6 +11,9 @@ import type { CueAction, ProcessPlan, ProcessStep } from "./types.js";
 /** The water of many washes in a bath of the largest size. */
 const LARGEST_ML = 1e9;
 
+/** As many values has a plan that agitates each second for the longest time. */
+const MOST_VALUES = 1e7;
+
 /** Everything that a cue may ask for. */
 export const ACTIONS: Readonly<Record<CueAction, true>> = {
   "pour-in": true,
@@ -52,7 +55,8 @@ export function checkedPlan(where: string, plan: ProcessPlan): ProcessPlan {
     });
   isBoolean(`${where}/timeRefused`, plan.timeRefused);
   plainObject(`${where}/handling`, plan.handling);
-  return plan;
+  // What is read is right by now. The rest is passed on, and storage must not lose it.
+  return plainData(where, plan, MOST_VALUES);
 }
 
 function checkedMaterial(at: string, material: unknown): void {
@@ -96,7 +100,7 @@ function checkedStep(at: string, step: unknown): ProcessStep {
       count,
       data = {},
     } = plainObject(`${at}/cues/${i}`, cue);
-    plainData(`${at}/cues/${i}/data`, plainObject(`${at}/cues/${i}/data`, data));
+    plainObject(`${at}/cues/${i}/data`, data);
     if (movement !== undefined) isText(`${at}/cues/${i}/movement`, movement);
     if (count !== undefined) inRange(`${at}/cues/${i}/count`, count, 0, 1e6, "count");
     inRange(`${at}/cues/${i}/atS`, atS, 0, LONGEST_CLOCK_S, "timeS");
