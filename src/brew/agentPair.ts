@@ -12,6 +12,12 @@ const FULL_RATIO = 0.0577;
 /** From this part of that ratio on, either agent counts as there; below it in proportion (assumed). */
 const FULL_FROM = 0.2;
 
+/**
+ * What a brew without coffee loses in ln(power), beside coffee's own (assumed). Vitamin C alone is slow at
+ * best: class trials had no success with it (S. A. Williams, Rochester, 1995).
+ */
+const LOST_WITHOUT_COFFEE = 1;
+
 /** An agent: how to tell its parts, and what a brew without it is off by beside all else, ln (assumed). */
 interface Agent {
   readonly is: (part: ReadPart) => boolean;
@@ -55,7 +61,7 @@ export interface PairChange {
 /**
  * What the pair does from one brew to another. The pair does more than its sum (common practice, from
  * memory): so a brew is never quicker for an agent that it lost, though the acid of that agent no longer
- * takes alkali. How much more it does is a spread.
+ * takes alkali. Without coffee it is slower. How much more the pair does is a spread.
  *
  * @param solve - the agents of a brew with some of its parts left out
  */
@@ -64,7 +70,7 @@ export function pairChange(
   known: SolvedBrew,
   solve: (brew: ReadBrew) => Agents,
 ): PairChange {
-  let log = 0;
+  let log = LOST_WITHOUT_COFFEE * coffeeGained(today.brew, known.brew);
   let sd = 0;
   for (const agent of [COFFEE, VITAMIN_C]) {
     const [to, from] = [agent.share(today.brew), agent.share(known.brew)];
@@ -72,6 +78,17 @@ export function pairChange(
     sd = Math.hypot(sd, agent.without * (to - from));
   }
   return { log, sd };
+}
+
+/**
+ * By how much the share of coffee grows, beside the larger amount of vitamin C: vitamin C that is lost is no
+ * gain.
+ */
+function coffeeGained(today: ReadBrew, known: ReadBrew): number {
+  const [to, from] = [agentsOf(today), agentsOf(known)];
+  const full = FULL_FROM * FULL_RATIO * Math.max(to.ascorbate, from.ascorbate);
+  if (full === 0) return 0;
+  return Math.min(1, to.catechol / full) - Math.min(1, from.catechol / full);
 }
 
 /** What the alkali that a lost agent leaves would gain in ln(power), for the part of it that is lost. */
