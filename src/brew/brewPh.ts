@@ -1,5 +1,5 @@
 import { COFFEE_RANGES, bathOf, massAt, type Bath } from "./bath.js";
-import { readBrew, type DeveloperBrew } from "./brew.js";
+import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
 import { constantsAt } from "./constants.js";
 import { solveBath, type Solution } from "./equilibrium.js";
 import { isCoffee } from "./parts.js";
@@ -49,7 +49,12 @@ export interface BrewPh {
  * ```
  */
 export function brewPh(brew: DeveloperBrew): BrewPh {
-  const { volumeMl, temperatureC, parts } = readBrew("brewPh/brew", brew);
+  return phRange(readBrew("brewPh/brew", brew));
+}
+
+/** The pH of a brew that was read, with its range. */
+export function phRange(read: ReadBrew): BrewPh {
+  const { volumeMl, temperatureC, parts } = read;
   const constants = constantsAt(temperatureC);
   const bath = bathOf(parts, volumeMl);
   const solution = solveBath(bath, constants);

@@ -12,7 +12,7 @@ import { checkBrew } from "./checkBrew.js";
 import { constantsAt } from "./constants.js";
 import { solveBath } from "./equilibrium.js";
 import { gramsByIngredient, isCoffee, isVitaminC } from "./parts.js";
-import { bromideDose, RESTRAINER_MOST_G_PER_L, restrained, unlikeSpread } from "./restrainer.js";
+import { bromideDose, restrainerCautions, restrained, unlikeSpread } from "./restrainer.js";
 import { GIVEN_EXPONENT_SD, genericStrengthLaw, type StrengthLaw } from "./strengthLaw.js";
 import { coffeeEnds, spoonEnds, type Ends } from "./strengthEnds.js";
 import { agentsIn, powerChange, type PowerChange } from "./strengthTerms.js";
@@ -87,7 +87,8 @@ const FAR_LOG = 13.8;
  * warmth is the temperature term's business, and without the restrainer's salt. Nothing in print tests it; a
  * test strip replaces it, see `docs/brew.md`. The pair of agents does more than its sum (common practice,
  * from memory). So a brew is never quicker for an agent that it lost, whatever alkali the acid of that agent
- * leaves. It is off by 0.5 in ln without coffee, by 0.3 without vitamin C (assumed). Less than a fifth of the
+ * leaves. Without coffee a third of its power is left (assumed). It is off by 0.5 in ln without coffee, by
+ * 0.3 without vitamin C (assumed). Less than a fifth of the
  * full recipe's share of an agent counts in proportion. Not covered: how much more the pair does.
  *
  * @example
@@ -241,15 +242,8 @@ function changeCautions(fromPh: number, toPh: number, doseGPerL: number): Cautio
         data: { fromPh, toPh },
       }),
     );
-  if (isPast(doseGPerL, RESTRAINER_MOST_G_PER_L))
-    found.push(
-      say("restrainer-strong", "warn", {
-        quantity: "gPerL",
-        limit: RESTRAINER_MOST_G_PER_L,
-        actual: doseGPerL,
-      }),
-    );
-  return found;
+  // A stop is among those of checkBrew.
+  return [...found, ...restrainerCautions(doseGPerL).filter(({ severity }) => severity !== "stop")];
 }
 
 /** Cautions of a factor that is far from 1, whichever way. */

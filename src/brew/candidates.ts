@@ -34,6 +34,8 @@ export interface Candidate {
   readonly spoons: readonly SpoonedAmount[];
   /** what no spoon measures */
   readonly cautions: readonly Caution[];
+  /** it has both agents */
+  readonly pair: boolean;
   /** the less, the better */
   readonly score: number;
 }
@@ -122,7 +124,7 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
   const { liquid, dry } = gramsPerMl(read);
   // A few drops of bath, and a quarter of a spoon of powder: more powder than water.
   if (liquid > 1 || dry > 1) return undefined;
-  const isPair = read.parts.some(isCoffee) && read.parts.some(isVitaminC);
+  const pair = read.parts.some(isCoffee) && read.parts.some(isVitaminC);
   const { ph } = solveBrew(read);
   const off = Math.max(0, PH_FROM - ph, ph - PH_TO);
   return {
@@ -131,6 +133,7 @@ function candidateOf(parts: readonly BrewPart[], use: ProposalUse, rank: number)
     cautions: taken.flatMap(({ cautions = [] }, i) =>
       cautions.map((one) => ({ ...one, path: `/ingredients/${i}` })),
     ),
-    score: 10 * off + (isPair ? 0 : 1) + rank,
+    pair,
+    score: 10 * off + (pair ? 0 : 1) + rank,
   };
 }

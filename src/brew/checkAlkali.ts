@@ -4,6 +4,7 @@
  */
 import { isPast, type Caution } from "../core/caution.js";
 import type { ReadBrew } from "./brew.js";
+import { phRange } from "./brewPh.js";
 import { constantsAt } from "./constants.js";
 import type { Solution } from "./equilibrium.js";
 import { say } from "./text.js";
@@ -23,6 +24,8 @@ const PH_STOP_SOFT = 11;
  * The bath itself counts as corrosive from here: the European rules for labels of 2008 (CLP), from memory.
  */
 const PH_CAUSTIC = 11.5;
+/** A bath that may be as alkaline as this one is alkaline by nobody knows how much (assumed). */
+const PH_UNKNOWN = 12;
 /** Below it sulphite is mostly bisulphite: 3 ppm of sulphur dioxide above the bath at pH 6.6, 16 at 6.1. */
 const PH_SULPHITE = 7;
 
@@ -35,11 +38,8 @@ export function phAt20(ph: number, temperatureC: number): number {
 }
 
 /** Cautions about the alkali of a solved brew. */
-export function alkaliCautions(
-  { parts, temperatureC }: ReadBrew,
-  solution: Solution,
-  soft: boolean,
-): Caution[] {
+export function alkaliCautions(read: ReadBrew, solution: Solution, soft: boolean): Caution[] {
+  const { parts, temperatureC } = read;
   const { ph, hydroxide, species } = solution;
   const found: Caution[] = [];
   if (!parts.some(({ data }) => data.role === "alkali")) found.push(say("no-alkali", "stop"));
@@ -56,9 +56,20 @@ export function alkaliCautions(
   const limit = stop ? PH_STOP_SOFT : soft ? PH_HIGH_SOFT : PH_HIGH;
   if (isPast(actual, limit))
     found.push(say("ph-high", stop ? "stop" : "warn", { quantity: "ph", limit, actual, data: { soft, ph } }));
+  else for (const one of unsure(read, soft)) found.push(one);
   if (isPast(actual, PH_CAUSTIC))
     found.push(say("caustic-bath", "warn", { quantity: "ph", limit: PH_CAUSTIC, actual }));
   if (species.sulphite !== undefined && isPast(PH_SULPHITE, ph))
     found.push(say("sulphur-dioxide", "stop", { quantity: "ph", limit: PH_SULPHITE, actual: ph }));
   return found;
+}
+
+/** What the upper end of the pH may do, where the likely pH does no harm. */
+function unsure(read: ReadBrew, soft: boolean): Caution[] {
+  const { low, high } = phRange(read);
+  const actual = phAt20(high, read.temperatureC);
+  const limit = soft ? PH_STOP_SOFT : PH_CAUSTIC;
+  if (!isPast(actual, limit)) return [];
+  const severity = soft && isPast(actual, PH_UNKNOWN) ? "stop" : "warn";
+  return [say("ph-unsure", severity, { quantity: "ph", limit, actual, data: { soft, low, high } })];
 }

@@ -12,6 +12,7 @@ import { waterCautions } from "./checkWater.js";
 import type { Solution } from "./equilibrium.js";
 import { mostGasL } from "./gas.js";
 import { isCoffee, isVitaminC } from "./parts.js";
+import { bromideDose, restrainerCautions } from "./restrainer.js";
 import { solveBrew } from "./solveBrew.js";
 import { genericStrengthLaw } from "./strengthLaw.js";
 import { hazardCaution, say } from "./text.js";
@@ -36,8 +37,6 @@ const FOAM = 0.005;
 const FAST_ISO = 400;
 /** A range of spoons beyond which a word is worth it: half as much again. */
 const WIDE_SPOON = 1.5;
-/** Share of its life that a brew may have behind it without a word (assumed). */
-const LIFE_SHARE = 0.75;
 
 /** What goes with an ingredient. Decaffeinated coffee being weaker is common practice. */
 const OF_INGREDIENTS: readonly (readonly [
@@ -72,7 +71,7 @@ export const standingNotes = (): readonly Caution[] => [
  * below 8.5 stops and below 9 warns. Too much alkali is judged by free hydroxide, as the pH it has at 20 °C:
  * above 11 gelatin swells; a soft emulsion has a warning from 10.65 and a stop from 11. More than 0.2 mol/l
  * of hydroxide stops, and so does sulphite below pH 7. Past its life ({@link brewLife}) the brew stops, past
- * three quarters of it a warning comes. Solubility is that in pure water, so other sodium salts may bring a
+ * the low end of it a warning comes. Solubility is that in pure water, so other sodium salts may bring a
  * salt down earlier. Local codes and safety data sheets go first.
  *
  * @example
@@ -96,6 +95,7 @@ export function checkBrew(brew: DeveloperBrew, use: BrewUse = {}): readonly Caut
     ...unreadInBrew("", brew),
     ...unreadFields("", given, READ),
     ...alkaliCautions(read, solution, soft),
+    ...restrainerCautions(bromideDose(read)),
     ...agentCautions(read),
     ...mixingCautions(read, solution, fast),
     ...read.parts.flatMap(({ ingredient }) => hazardCaution(ingredient)),
@@ -169,8 +169,8 @@ export function spoonLogSd(lowG: number, highG: number): number {
 
 function ageCautions(brew: DeveloperBrew, ageH: number): Caution[] {
   if (ageH === 0) return [];
-  const { lifeH } = brewLife(brew);
-  if (!isPast(ageH, LIFE_SHARE * lifeH) || lifeH === 0) return [];
+  const { lifeH, lowH } = brewLife(brew);
+  if (!isPast(ageH, lowH) || lifeH === 0) return [];
   const severity = isPast(ageH, lifeH) ? "stop" : "warn";
   const data = { at: "pour-in" } as const;
   const figures = { path: "/ageH", quantity: "ageH", limit: lifeH, actual: ageH, data } as const;

@@ -73,7 +73,7 @@ const AGAINST: readonly {
   readonly reason: NoBrewReason;
   readonly add: NoBrew["add"];
 }[] = [
-  { by: ["ph-high", "hydroxide-high"], reason: "too-alkaline", add: "soda-anhydrous" },
+  { by: ["ph-high", "hydroxide-high", "ph-unsure"], reason: "too-alkaline", add: "soda-anhydrous" },
   { by: ["alkali-too-weak"], reason: "alkali-too-weak", add: "soda-anhydrous" },
 ];
 /** What is left. */

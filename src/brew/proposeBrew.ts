@@ -114,7 +114,10 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
   const labels = lacksLabel(shelf, use.volumeMl) ? [say("tablet-label", "warn", { path: "/shelf" })] : [];
   let failed: NoBrewReason | undefined;
   const codes = new Set<string>();
-  for (const candidate of candidatesOf(shelf, use)) {
+  const candidates = candidatesOf(shelf, use);
+  // Coffee alone is preferred to the pair where the acid of vitamin C leaves too little alkali.
+  const leftOut = candidates.some(({ pair }) => pair);
+  for (const candidate of candidates) {
     const cautions = checkBrew(candidate.brew, { material: use.material, softEmulsion: soft });
     const against = cautions.filter(isAgainst);
     for (const { code } of against) codes.add(code);
@@ -124,7 +127,9 @@ export function proposeBrew(input: ProposalInput): ProposedBrew | NoBrew {
       ...warmth,
       ...labels,
       ...candidate.cautions,
-      ...cautions,
+      ...cautions.map((one) =>
+        one.code === "coffee-without-vitamin-c" && leftOut ? say("vitamin-c-left-out", "note") : one,
+      ),
     ]);
     if (typeof proposed !== "string") return proposed;
     failed ??= proposed;

@@ -1,10 +1,12 @@
 /*
  * Module: brew. What bromide and salt do to the time, and how unlike two lists of ingredients are.
  */
+import { isPast, type Caution } from "../core/caution.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import type { ReadBrew } from "./brew.js";
 import { gramsByIngredient } from "./parts.js";
 import { gramsPerL } from "./solveBrew.js";
+import { say } from "./text.js";
 
 /** Salt restrains about a twentieth as much as potassium bromide (common practice: 20 g for 1 g). */
 const SALT_PER_BROMIDE = 20;
@@ -19,7 +21,18 @@ const OWN_G_PER_L = 2;
 const EXPONENT = 0.5;
 const EXPONENT_SD = 0.3;
 /** Above this the rule is a guess: recipes hold 0.5 to 5 g/l (common practice). */
-export const RESTRAINER_MOST_G_PER_L = 5;
+const RESTRAINER_MOST_G_PER_L = 5;
+
+/** Above this hardly anything develops, and bromide dissolves silver bromide (assumed: five times that). */
+const RESTRAINER_STOP_G_PER_L = 5 * RESTRAINER_MOST_G_PER_L;
+
+/** The caution of a dose of restrainer beyond the usual, g/l of potassium bromide. */
+export function restrainerCautions(actual: number): readonly Caution[] {
+  if (!isPast(actual, RESTRAINER_MOST_G_PER_L)) return [];
+  const stop = isPast(actual, RESTRAINER_STOP_G_PER_L);
+  const limit = stop ? RESTRAINER_STOP_G_PER_L : RESTRAINER_MOST_G_PER_L;
+  return [say("restrainer-strong", stop ? "stop" : "warn", { quantity: "gPerL", limit, actual })];
+}
 
 /** Restrainer as potassium bromide, g/l. */
 export function bromideDose(read: ReadBrew): number {

@@ -34,11 +34,13 @@ export type BrewCautionCode =
   | "alkali-too-weak"
   | "alkali-low"
   | "ph-high"
+  | "ph-unsure"
   | "hydroxide-high"
   | "caustic-bath"
   | "sulphur-dioxide"
   | "vitamin-c-without-coffee"
   | "coffee-without-vitamin-c"
+  | "vitamin-c-left-out"
   | "decaffeinated"
   | "brewed-coffee"
   | "tablet-filler"
@@ -88,6 +90,10 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
       : data.soft
         ? "A soft emulsion may swell and lift at the edges in it. Keep it cool and handle it gently."
         : "Gelatin swells in it. Keep it cool and handle it gently.",
+  "ph-unsure": ({ data: { soft, low, high } }) =>
+    `The pH may be anything from ${decimals(low)} to ${decimals(high)}. The likely one is safe. ` +
+    `The upper end ${soft ? "lifts a soft emulsion off" : "burns eyes and skin"}. ` +
+    `Let washing soda or baking soda hold it, and weigh the alkali.`,
   "hydroxide-high": ({ limit }) =>
     `More than ${digits(limit, 2)} mol/l of free hydroxide: it burns, and it dissolves emulsions. ` +
     `Take less caustic soda.`,
@@ -99,6 +105,8 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   // agents
   "vitamin-c-without-coffee": () => "Vitamin C without coffee is slow and unsure.",
   "coffee-without-vitamin-c": () => "Without vitamin C it is slow and stains.",
+  "vitamin-c-left-out": () =>
+    "The vitamin C stays on the shelf: its acid takes more alkali than there is. Washing soda would bear it.",
   "decaffeinated": () => "Decaffeinated coffee is often weaker. Test it.",
   "brewed-coffee": () => "Brewed coffee is of unknown strength. Test it.",
   "tablet-filler": () => "Crush the tablets and strain off what stays.",
@@ -112,8 +120,11 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>
     `Film of ISO ${digits(iso, 4)} and more fogs without ${digits(bromideGPerL, 2)} g ` +
     `of potassium bromide or ${rangeText(saltGPerL)} g of salt a litre.`,
-  "restrainer-strong": ({ limit }) =>
-    `More than ${digits(limit, 2)} g/l of restrainer: the time is a guess. Run a test strip.`,
+  "restrainer-strong": ({ severity, limit, actual }) =>
+    severity === "stop"
+      ? `Restrainer worth ${digits(actual, 2)} g/l of bromide: hardly anything develops in it. ` +
+        `Recipes hold 0.5 to 5 g/l.`
+      : `More than ${digits(limit, 2)} g/l of restrainer: the time is a guess. Run a test strip.`,
   "hazard": ({ data }) => `Mind ${ingredientText(data.ingredient)}: ${hazardText(data.hazard)}`,
   "spoon-range": ({ data, actual }) =>
     `Weigh ${ingredientText(data.ingredient)} if you can: the range of spoons is worth ` +

@@ -128,6 +128,15 @@ export interface CautionData {
     /** the second, s */
     readonly secondS: number;
   };
+  /** a bath that may be far more alkaline than is likely */
+  readonly "ph-unsure": {
+    /** whether the emulsion is soft */
+    readonly soft: boolean;
+    /** low end of about a 90 % interval of the pH of the bath as it is */
+    readonly low: number;
+    /** high end of it */
+    readonly high: number;
+  };
   /** a bath in which gelatin swells */
   readonly "ph-high": {
     /** whether the emulsion is soft */

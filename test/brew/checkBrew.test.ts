@@ -48,10 +48,42 @@ describe("a sound brew", () => {
   });
 });
 
+describe("restrainer", () => {
+  const dose = (ingredient: "potassium-bromide" | "table-salt", gPerL: number): Caution | undefined =>
+    find(brewOf(soda, coffee, acid, part(ingredient, gPerL)), "restrainer-strong");
+
+  it("warns past the doses of recipes, and stops where hardly anything develops", () => {
+    expect(dose("potassium-bromide", 5)).toBeUndefined();
+    expect(dose("potassium-bromide", 10)).toMatchObject({ severity: "warn", limit: 5, actual: 10 });
+    expect(dose("potassium-bromide", 50)).toMatchObject({ severity: "stop", limit: 25, actual: 50 });
+    // Twenty of salt do what one of bromide does.
+    expect(dose("table-salt", 120)).toMatchObject({ severity: "warn", actual: 6 });
+  });
+});
+
 describe("alkali", () => {
   it("none at all", () => {
     expect(find(brewOf(coffee, acid), "no-alkali")).toMatchObject({ severity: "stop" });
     expect(codes(coffee, acid)).not.toContain("alkali-too-weak");
+  });
+
+  it("that may be far too much: caustic soda with coffee holds no pH", () => {
+    const brew = brewOf(part("sodium-hydroxide", 2.8), coffee);
+    const { ph, low, high } = brewPh(brew);
+    expect([ph < 11, high > 12]).toEqual([true, true]);
+    const data = { low, high };
+    expect(find(brew, "ph-unsure")).toMatchObject({ severity: "warn", data: { soft: false, ...data } });
+    expect(find(brew, "ph-unsure", { softEmulsion: true })).toMatchObject({
+      severity: "stop",
+      limit: 11,
+      actual: high,
+      data: { soft: true, ...data },
+    });
+    // Soda holds it, and what is too alkaline for sure is told once.
+    for (const held of [brewOf(soda, coffee), brewOf(soda, coffee, acid)])
+      expect(find(held, "ph-unsure", { softEmulsion: true })).toBeUndefined();
+    expect(codes(part("sodium-hydroxide", 5), coffee)).toContain("ph-high");
+    expect(codes(part("sodium-hydroxide", 5), coffee)).not.toContain("ph-unsure");
   });
 
   it("bicarbonate alone, or too little soda for the acid", () => {
@@ -303,14 +335,14 @@ describe("caustic soda", () => {
 });
 
 describe("age", () => {
-  it("passes without a word within the hour, and stops past the brew's own life", () => {
+  it("passes without a word up to the low end of the brew's own life, and stops past its end", () => {
+    expect(find(hutBrew, "bath-past-life", { ageH: 1 })).toBeUndefined();
     for (const brew of [hutBrew, brewOf(soda, coffee)]) {
-      const { lifeH } = brewLife(brew);
+      const { lifeH, lowH } = brewLife(brew);
       const at = (ageH: number): Caution | undefined => find(brew, "bath-past-life", { ageH });
-      expect(at(1)).toBeUndefined();
-      expect(at(0.75 * lifeH)).toBeUndefined();
+      expect(at(lowH)).toBeUndefined();
       for (const [ageH, severity] of [
-        [0.76 * lifeH, "warn"],
+        [1.01 * lowH, "warn"],
         [lifeH, "warn"],
         [1.01 * lifeH, "stop"],
       ] as const)

@@ -160,6 +160,14 @@ describe("what is taken from the shelf", () => {
     });
   });
 
+  it("says why vitamin C stays on the shelf", () => {
+    const told = (...shelf: ShelfItem[]): readonly string[] =>
+      found(shelf).cautions.flatMap(({ code }) => (/vitamin-c/.test(code) ? [code] : []));
+    expect(told("instant-coffee", "borax", "ascorbic-acid")).toEqual(["vitamin-c-left-out"]);
+    expect(told("instant-coffee", "borax")).toEqual(["coffee-without-vitamin-c"]);
+    expect(told("instant-coffee", "soda-anhydrous", "ascorbic-acid")).toEqual([]);
+  });
+
   it("leaves what there is too little of", () => {
     const shelf: ShelfItem[] = [
       { ingredient: "soda-anhydrous", massG: 10 },

@@ -288,6 +288,7 @@ add(
     shelf: ["soda-anhydrous", "instant-coffee", "ascorbic-acid-tablet"],
     volumeMl: 500,
   }).cautions,
+  proposeBrew({ shelf: ["borax", "instant-coffee", "ascorbic-acid"], volumeMl: 500 }).cautions,
 );
 
 for (const massG of [2, 4, 6, 8])

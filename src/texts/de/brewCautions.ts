@@ -30,6 +30,11 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
       : data.soft
         ? "Eine weiche Schicht kann darin quellen und sich am Rand lösen. Kühl halten, vorsichtig anfassen."
         : "Gelatine quillt darin. Kühl halten, vorsichtig anfassen.",
+  "ph-unsure": ({ data: { soft, low, high } }) =>
+    `Der pH kann zwischen ${stellen(low)} und ${stellen(high)} liegen. ` +
+    `Der wahrscheinliche ist unbedenklich. ` +
+    `Das obere Ende ${soft ? "löst eine weiche Schicht ab" : "verätzt Augen und Haut"}. ` +
+    `Mit Waschsoda oder Natron abpuffern, und das Alkali wiegen.`,
   "hydroxide-high": ({ limit }) =>
     `Mehr als ${zahl(limit, 2)} mol/l freies Hydroxid: es verätzt und löst die Schicht auf. ` +
     `Weniger Ätznatron nehmen.`,
@@ -48,8 +53,11 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>
     `Filme ab ISO ${zahl(iso, 4)} verschleiern ohne ${zahl(bromideGPerL, 2)} g Kaliumbromid oder ` +
     `${bis(saltGPerL)} g Kochsalz je Liter.`,
-  "restrainer-strong": ({ limit }) =>
-    `Mehr als ${zahl(limit, 2)} g/l Verzögerer: die Zeit ist geraten. Zuerst ein Probestreifen.`,
+  "restrainer-strong": ({ severity, limit, actual }) =>
+    severity === "stop"
+      ? `Verzögerer im Wert von ${zahl(actual, 2)} g/l Bromid: darin entwickelt kaum etwas. ` +
+        `Rezepte enthalten 0,5 bis 5 g/l.`
+      : `Mehr als ${zahl(limit, 2)} g/l Verzögerer: die Zeit ist geraten. Zuerst ein Probestreifen.`,
   "undissolved": ({ limit, actual, data }) =>
     `Bei dieser Temperatur löst sich nicht alles (${wort(ingredients, data.ingredient)}): ` +
     `${zahl(limit)} g/l gehen, ${zahl(actual)} sind es.`,
@@ -59,6 +67,8 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
         `Mehr Bad ansetzen.`
       : `Ätznatron braucht ${zahl(limit)} ml kaltes Wasser für sich. ` +
         `Im Rest löst sich das Übrige vielleicht nicht. Mehr Bad ansetzen.`,
+  "vitamin-c-left-out": () =>
+    "Das Vitamin C bleibt im Regal: seine Säure braucht mehr Alkali, als da ist. Waschsoda trüge sie.",
   "decaffeinated": () => "Entkoffeinierter Kaffee ist oft schwächer. Ausprobieren.",
   "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",
   "tablet-filler": () => "Tabletten zerdrücken und abseihen, was bleibt.",
