@@ -45,8 +45,9 @@ export interface BathVerdict {
  *
  * @remarks Discard: past its life or its keeping limit, past its capacity (its own, else that of its use
  * law at its dilution), dead before the pour-out, or slower than twice the fresh bath (common practice).
- * Where none is stated, and `brew`, `family` or `leastMlPerRoll` says what the bath is, past the capacity
- * that `bathCapacity` reckons is a warning, several times past it a stop. A generic rule alone calls no
+ * Where none is stated, and `brew`, `family`, `leastMlPerRoll` or `material` says what the bath is for, past
+ * the capacity that `bathCapacity` reckons is a warning, several times past it a stop. Where nothing says it,
+ * more film than practice gives a bath is a warning. A generic rule alone calls no
  * bath too slow that is within a capacity of its own. Unknown: nothing is said of the bath, or it has an
  * age and neither a law nor a limit for it, or is older than a law of its first day covers; also where its
  * use alone asks for more time. More time: the factor is above 1.05, a change that shows. `compensate`
@@ -98,7 +99,7 @@ function estimated(bath: VerdictBath): number | undefined {
     dilution,
     use,
   });
-  const said = brew !== undefined || family !== undefined || leastMlPerRoll !== undefined;
+  const said = [brew, family, leastMlPerRoll, material].some((one) => one !== undefined);
   return said ? capacityCm2PerL : undefined;
 }
 

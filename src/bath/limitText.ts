@@ -5,7 +5,13 @@
 import type { CautionSentences } from "../core/cautionTexts.js";
 import { ageText, digits } from "../core/digits.js";
 
-export const limitSentences: Pick<CautionSentences, "age-unknown" | "bath-past-keeping" | "bath-too-slow"> = {
+export const limitSentences: Pick<
+  CautionSentences,
+  "age-unknown" | "bath-past-keeping" | "bath-too-slow" | "bath-well-used"
+> = {
+  "bath-well-used": ({ limit, actual }) =>
+    `The bath has developed ${digits(actual, 4)} cm² in each litre. Its capacity is unknown. ` +
+    `In practice ${digits(limit, 4)} of film is the most. Mix fresh.`,
   "age-unknown": ({ severity, limit, actual }) =>
     `The bath is ${ageText(actual)} old. Its life and keeping are unknown, and no general rule goes ` +
     `beyond ${ageText(limit)}. ` +

@@ -29,6 +29,7 @@ const CODES = [
   "bath-past-life",
   "bath-may-fail",
   "bath-past-capacity",
+  "bath-well-used",
   "bath-past-keeping",
   "age-unknown",
   "bath-too-slow",

@@ -19,7 +19,8 @@ import type { Recipe } from "./types.js";
  * @remarks The baseline's dilution and agitation are those of the recipe where it does not name its own, so
  * that a recipe for one dilution with a time known for another is compensated for the difference. What stops
  * the bath itself stops its time: a brew that cannot develop, a bath past its keeping or its capacity, or
- * twice as slow as fresh. The other cautions about it are those of {@link checkRecipe}.
+ * twice as slow as fresh. A bath past an estimated capacity is a warning. The other cautions about it are
+ * those of {@link checkRecipe}.
  *
  * A recipe that holds what `learn` returned is answered as `predict` answers, with the correlations of what
  * was learned, when its baseline is the known time of that knowledge: the conditions, and the time to 1 s or
@@ -40,9 +41,9 @@ import type { Recipe } from "./types.js";
 export function compensateRecipe(recipe: Recipe, conditions: Conditions = {}): Compensation {
   const answer = recipeTime(recipe, conditions);
   const now = recipeNow(recipe, conditions);
-  const stops = developerCautions(now, answer, brewCautions(now)).filter(
-    ({ severity }) => severity === "stop",
+  const found = developerCautions(now, answer, brewCautions(now)).filter(
+    ({ severity, code }) => severity === "stop" || code === "bath-past-capacity",
   );
-  const cautions = gravestFirst([...answer.cautions, ...stops]);
+  const cautions = gravestFirst([...answer.cautions, ...found]);
   return { ...answer, refused: refuses(cautions), cautions };
 }

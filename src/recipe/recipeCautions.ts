@@ -160,9 +160,9 @@ function bathAsItIs(recipe: Recipe, { timeS, highS }: TimeEstimate): readonly Ca
     // A life that the recipe states was held against the time with the other laws.
     ...(own === undefined && { timeS, highS }),
   });
-  // A rule for any bath is told of by compensate, where the conditions name the use.
+  // Rules for any bath are told of by compensate, where the conditions name the use.
   return cautions
-    .filter(({ code }) => code !== "default-law")
+    .filter(({ code }) => code !== "default-law" && code !== "bath-well-used")
     .map((one) => placed(recipe, { ...one, path: `/conditions${one.path ?? ""}` }));
 }
 

@@ -15,6 +15,7 @@ import type { LearnedKnowledge } from "../learning/types.js";
 import { genericAgeLaw } from "../age/genericAgeLaw.js";
 import type { AgeLaw } from "../age/law.js";
 import { placed } from "./places.js";
+import { bathMl } from "./recipeCautions.js";
 import type { Recipe } from "./types.js";
 
 /** What `compensate` is asked for a recipe. */
@@ -140,9 +141,12 @@ export function recipeTime(
   const ask = prepared("compensateRecipe", list, baseline, knowledge);
   const answer = ask.answer(conditions);
   // Papers are developed in one to three minutes (common practice): what is short for film is usual for them.
-  // A keeping limit says what no law of age does.
+  // A keeping limit says what no law of age does, and the recipe's own figures what practice with film does.
+  const ownCapacity =
+    material.kind === "paper" || bathMl(developer) !== undefined || developer.capacityCm2PerL !== undefined;
   const idle = [
     material.kind === "paper" && "short-time",
+    ownCapacity && "bath-well-used",
     developer.keepingLimitH !== undefined && "age-unknown",
   ];
   const meant = answer.cautions.filter(({ code }) => !idle.includes(code));

@@ -4,6 +4,7 @@ import {
   bathVerdict,
   compensate,
   handbookUseLaw,
+  type Caution,
   type DeveloperBrew,
   type UseLaw,
 } from "../../src/index.js";
@@ -163,12 +164,34 @@ describe("bathVerdict", () => {
     expect(verdict).toBe("discard");
     // 8 % a roll: 1 + 0.08 × 20000/516.128.
     expect(factor).toBeCloseTo(4.1, 1);
-    expect(cautions.map(({ code }) => code)).toEqual(["age-unknown", "bath-too-slow", "default-law"]);
-    expect(cautions[2]!.data).toEqual({ causes: ["use", "age"] });
+    expect(cautions.map(({ code }) => code)).toEqual([
+      "age-unknown",
+      "bath-too-slow",
+      "bath-well-used",
+      "default-law",
+    ]);
+    expect(cautions[3]!.data).toEqual({ causes: ["use", "age"] });
     expect(bathVerdict({ usedCm2PerL: 2000, keepingLimitH: 24, ageH: 1 })).toMatchObject({
       verdict: "more-time",
       cautions: [{ code: "bath-slow" }, { code: "default-law", data: { causes: ["use"] } }],
     });
+  });
+  it("warns past what practice gives a bath of unknown capacity: four rolls a litre, and 6 ml of stock a roll", () => {
+    const used = (bath: Parameters<typeof bathVerdict>[0]): Caution | undefined =>
+      bathVerdict(bath).cautions.find(({ code }) => code === "bath-well-used");
+    expect(used({ usedCm2PerL: 4 * 516.128 })).toBeUndefined();
+    expect(used({ usedCm2PerL: 9 * 516 })).toMatchObject({
+      severity: "warn",
+      limit: 4 * 516.128,
+      actual: 4644,
+    });
+    // 9.9 ml of stock in a litre are enough for one roll, not for two.
+    expect(used({ usedCm2PerL: 516, dilution: "1+100" })).toBeUndefined();
+    expect(used({ usedCm2PerL: 1032, dilution: "1+100" })!.limit).toBeCloseTo((1000 / 101 / 6) * 516.128, 9);
+    // What is known of the bath goes first: a capacity of its own, what it is for, or runs in used baths.
+    expect(used({ usedCm2PerL: 4644, capacityCm2PerL: 5000 })).toBeUndefined();
+    expect(used({ usedCm2PerL: 4644, material: "paper" })).toBeUndefined();
+    expect(used({ usedCm2PerL: 4644, use: { ...use, runs: 3 } })).toBeUndefined();
   });
   it("is unknown where nothing can be judged", () => {
     expect(bathVerdict({})).toEqual({ verdict: "unknown", factor: 1, cautions: [] });

@@ -98,6 +98,24 @@ describe("the cautions of a recipe", () => {
     expect(of({ volumeMl: 300, family: "p-aminophenol" }, {})).toBeUndefined();
   });
 
+  it("tells the time of a worn bath what the check says of it, by the material", () => {
+    const worn = (material: Recipe["material"], developer: object): readonly string[] => {
+      const recipe = {
+        ...hutStock,
+        material,
+        developer: { ...hutStock.developer, ...developer },
+        conditions: { usedCm2PerL: 4644 },
+      };
+      return compensateRecipe(anyOf(recipe)).cautions.flatMap(({ code, severity }) =>
+        /capacity|well-used/.test(code) ? [`${code} ${severity}`] : [],
+      );
+    };
+    const film = { name: "film", kind: "film", areaCm2: 516 } as const;
+    expect(worn(film, { volumeMl: 1000 })).toEqual(["bath-past-capacity warn"]);
+    expect(worn(film, {})).toEqual(["bath-well-used warn"]);
+    expect(worn({ name: "paper", kind: "paper" }, {})).toEqual([]);
+  });
+
   it("judges the used bath, each thing once", () => {
     const developer = { ...hutStock.developer, volumeMl: 500, capacityCm2PerL: 2000, keepingLimitH: 24 };
     const full = { ...hutStock, developer, conditions: { usedCm2PerL: 2001 } };

@@ -134,6 +134,9 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
         `${alter(actual)} alt. Erst kurz vorher ansetzen.`,
   "bath-past-capacity": ({ limit, actual }) =>
     `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Es schafft ${zahl(limit, 4)}. Neu ansetzen.`,
+  "bath-well-used": ({ limit, actual }) =>
+    `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Seine Ergiebigkeit ist unbekannt. ` +
+    `Mit Film sind in der Praxis ${zahl(limit, 4)} üblich. Neu ansetzen.`,
   "bath-past-keeping": ({ limit }) =>
     `Das Bad ist zu alt. So aufbewahrt hält es ${alter(limit)}. Neu ansetzen.`,
   "age-unknown": ({ severity, limit, actual }) =>
