@@ -3,7 +3,7 @@
  * are each poorly known, and their sum well.
  */
 import type { AnyCause } from "../core/cause.js";
-import { arrayOf, inRange, isText, longEnough, plainObject, refuse } from "../core/guards.js";
+import { arrayOf, inRange, isBoolean, isText, longEnough, plainObject, refuse } from "../core/guards.js";
 import type { Baseline } from "./types.js";
 import { asLearnedText } from "./text.js";
 
@@ -32,6 +32,8 @@ export interface LearnedOffset {
   readonly value: number;
   /** its standard deviation */
   readonly sd: number;
+  /** every run names it: who asks without a name means it */
+  readonly usual?: boolean | undefined;
 }
 
 /** The place of a number in a correlation matrix, by its name. */
@@ -72,10 +74,11 @@ export function checkedJoint(at: string, given: unknown): Joint {
 
 function checkedOffsets(at: string, given: unknown): ReadonlyMap<string, LearnedOffset> {
   const offsets = arrayOf(at, given, 0).map((one, i) => {
-    const { parameter, value, sd } = plainObject(`${at}/${i}`, one) as unknown as LearnedOffset;
+    const { parameter, value, sd, usual } = plainObject(`${at}/${i}`, one) as unknown as LearnedOffset;
+    if (usual !== undefined) isBoolean(`${at}/${i}/usual`, usual);
     inRange(`${at}/${i}/value`, value, -10, 10);
     inRange(`${at}/${i}/sd`, sd, 0, 10);
-    return [parameter, { parameter, value, sd }] as const;
+    return [parameter, { parameter, value, sd, usual }] as const;
   });
   return new Map(offsets);
 }

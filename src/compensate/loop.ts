@@ -61,6 +61,7 @@ export function prepared(
   const judged = outcomeJudge(baseline, knowledge, together, terms.flatMap(ofKnown));
   const limits = limitJudge(baseline, knowledge);
   const conditionsAt = `${called}/conditions`;
+  const usual = markRows(conditionsAt, {}, joint).reduce((all, { factor }) => all * factor.value, 1);
 
   const answer = (conditions: Conditions): Compensation => {
     plainObject(conditionsAt, conditions);
@@ -129,9 +130,9 @@ export function prepared(
       }
     }
     for (const term of pairTerms) timeS *= pairFactor(term, sides, logs);
-    return timeS;
+    return timeS * usual;
   };
-  return { answer, timeS: timeOnly, terms, pairTerms, baselineS };
+  return { answer, timeS: timeOnly, terms, pairTerms, baselineS: baselineS * usual };
 }
 
 /** The place of a bath that drifts, until the others are worked out. */

@@ -3,7 +3,7 @@
  */
 import { isText } from "../core/guards.js";
 import type { Factor } from "../core/term.js";
-import type { Joint } from "./joint.js";
+import type { Joint, LearnedOffset } from "./joint.js";
 
 /** A mark, and how far one is off in ln(time) of which nothing is known: 0 ± `logSd`. */
 export interface Mark {
@@ -40,14 +40,23 @@ export interface MarkRow {
 
 const NONE: readonly MarkRow[] = [];
 
-/** A row for each thermometer and person that today's conditions name. */
+/** The offset that every run names, of a thermometer or a person. */
+function usualOffset(field: Mark["field"], joint: Joint | undefined): LearnedOffset | undefined {
+  for (const one of joint?.offsets.values() ?? [])
+    if (one.usual === true && one.parameter.startsWith(offsetName(field, ""))) return one;
+  return undefined;
+}
+
+/** A row for each thermometer and person that today's conditions name, or all runs where they name none. */
 export function markRows(at: string, conditions: object, joint: Joint | undefined): readonly MarkRow[] {
   const given = conditions as Readonly<Record<string, unknown>>;
-  if (marks.every(({ field }) => given[field] === undefined)) return NONE;
+  const silent = marks.every(({ field }) => given[field] === undefined);
+  if (silent && (joint === undefined || joint.offsets.size === 0)) return NONE;
   return marks.flatMap(({ field, logSd }): readonly MarkRow[] => {
     const name = readMark(`${at}/${field}`, given[field]);
-    if (name === undefined) return [];
-    const learned = joint?.offsets.get(offsetName(field, name));
+    const learned =
+      name === undefined ? usualOffset(field, joint) : joint?.offsets.get(offsetName(field, name));
+    if (learned === undefined && name === undefined) return [];
     if (learned === undefined)
       return [{ factor: { cause: field, value: 1, logSd, basis: "default", sources: [] } }];
     const { parameter, value, sd } = learned;

@@ -106,6 +106,7 @@ function jointSchema(schemas: readonly CauseSchema[]): JsonSchema {
             parameter: text(200, "The name of the number."),
             value: from(-10, 10, "The offset, in ln(time)."),
             sd: from(0, 10, "Its standard deviation."),
+            usual: yes("Every run names it: who asks without a name means it."),
           },
           "One offset.",
         ),

@@ -2,9 +2,10 @@
  * What the sentence of a caution names besides its limit and its actual figure, code by code. A code that is
  * not here names nothing else.
  */
+import type { LearnedCautionData } from "./learnedCautionData.js";
 
 /** The `data` of a caution, by its code. */
-export interface CautionData {
+export interface CautionData extends LearnedCautionData {
   /** what did not follow from the runs */
   readonly "stored-differs": {
     /** the fields of stored knowledge that were worked out again */
@@ -244,49 +245,6 @@ export interface CautionData {
   readonly "forecast-only": {
     /** since when, s from pour-in */
     readonly sinceS: number;
-  };
-  /** a run that counts for less */
-  readonly "doubted-run": {
-    /** its id, or its place from 0 */
-    readonly run: string | number;
-    /** why, as in `knowledge.setAside` */
-    readonly reason: string;
-  };
-  /** a learned number at the end of its range */
-  readonly "held-at-limit": {
-    /** the number by its name */
-    readonly parameter: string;
-    /** the cause, pair or mark that it belongs to */
-    readonly cause: string;
-  };
-  /** a learned number far from where it began */
-  readonly "far-from-known": {
-    /** the number by its name */
-    readonly parameter: string;
-    /** the cause, pair or mark that it belongs to */
-    readonly cause: string;
-  };
-  /** times that drift */
-  readonly "trend": {
-    /** those of the newest date as a multiple of those of the oldest */
-    readonly ratio: number;
-  };
-  /** runs without a date */
-  readonly "undated-runs": {
-    /** their places in `knowledge.runs` */
-    readonly runs: readonly number[];
-  };
-  /** numbers that the runs cannot tell apart */
-  readonly "not-separated": {
-    /** the numbers by their names */
-    readonly parameters: readonly string[];
-    /** the causes that they belong to */
-    readonly causes: readonly string[];
-  };
-  /** runs that are equal in every field */
-  readonly "equal-runs": {
-    /** their places in `knowledge.runs` */
-    readonly runs: readonly number[];
   };
 }
 

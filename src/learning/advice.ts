@@ -24,6 +24,9 @@ const KEPT = 0.5;
  */
 const SCATTERED = 1.5;
 
+/** Fewer runs than this disagree with what was known, if anything: they do not tell how they scatter. */
+const FEW = 4;
+
 /**
  * So many of its first standard deviations from where it began, a number is named: one in 370 is so far off.
  */
@@ -67,15 +70,25 @@ export function adviceOn(
 function doubted(setAside: readonly SetAside[], entries: readonly Entry[]): readonly Caution[] {
   return setAside
     .filter(({ weight }) => weight > 0)
-    .map(({ run, reason, weight }) =>
-      say("doubted-run", "warn", {
-        path: `/runs/${run}`,
+    .map(({ run: place, reason, weight }) => {
+      const run = (entries[place] as Entry).run;
+      const { id, date, timeS, temperatureC } = run;
+      // A run without an id is known by what was noted: its place here is not that in the notes.
+      return say("doubted-run", "warn", {
+        path: `/runs/${place}`,
         quantity: "weight",
         limit: 1,
         actual: weight,
-        data: { run: entries[run]?.run.id ?? run, reason },
-      }),
-    );
+        data: {
+          run: id ?? place,
+          named: id !== undefined,
+          timeS,
+          reason,
+          temperatureC,
+          ...(date !== undefined && { date }),
+        },
+      });
+    });
 }
 
 /** Numbers that the runs carry to a limit, or far from where they began. */
@@ -115,9 +128,10 @@ function drifted({ model, regression }: NotebookFit): readonly Caution[] {
   });
 }
 
-function scattered({ regression: { scatter } }: NotebookFit): readonly Caution[] {
+function scattered({ fitted, regression: { scatter } }: NotebookFit): readonly Caution[] {
   if (!(scatter > SCATTERED)) return [];
-  return [say("scatter", "warn", { quantity: "ratio", limit: SCATTERED, actual: scatter })];
+  const data = { runs: fitted.length, few: fitted.length < FEW };
+  return [say("scatter", "warn", { quantity: "ratio", limit: SCATTERED, actual: scatter, data })];
 }
 
 /** Causes that changed together in the runs. */

@@ -164,7 +164,8 @@ function jointOf(
   const lawless = new Set(model.terms.flatMap(({ unknowns }) => unknowns.map(({ parameter }) => parameter)));
   const offsets = places.flatMap((i): readonly LearnedOffset[] => {
     const { parameter, value, sd } = parameters[i] as LearnedParameter;
-    return lawless.has(parameter) ? [{ parameter, value, sd }] : [];
+    const isUsual = model.terms.some(({ usual }) => usual === parameter);
+    return lawless.has(parameter) ? [{ parameter, value, sd, ...(isUsual && { usual: true }) }] : [];
   });
   return {
     baseline,

@@ -3,8 +3,9 @@
  */
 import { ownEntry } from "../core/ownEntry.js";
 import type { CautionSentences } from "../core/cautionTexts.js";
-import { decimals, isFigure } from "../core/digits.js";
+import { decimals, degrees, isFigure } from "../core/digits.js";
 import { causesText } from "../core/text.js";
+import { formatTime } from "../quantities/formatTime.js";
 import type { SetAsideReason } from "./types.js";
 import type { InputWanted } from "../core/errorRules.js";
 
@@ -44,8 +45,12 @@ export const learningSentences: Pick<CautionSentences, LearningCautionCode> = {
   "stored-differs": ({ data }) =>
     `What was stored does not follow from prior and runs: ${data.fields.join(", ")}. ` +
     `It was worked out again.`,
-  "doubted-run": ({ data }) =>
-    `Run ${String(data.run)} ${reasonText(data.reason)} and counts for less. Check the notes.`,
+  "doubted-run": ({ data: { run, named: hasId, timeS, temperatureC, date, reason } }, unit) => {
+    const when = date === undefined ? "" : `, ${date.slice(0, 10)},`;
+    const what = `${isFigure(timeS) ? formatTime(timeS) : "?"} at ${degrees(temperatureC, unit)}`;
+    const which = hasId ? `Run ${String(run)} (${what})${when}` : `The run of ${what}${when}`;
+    return `${which} ${reasonText(reason)} and counts for less. Check the notes.`;
+  },
   "held-at-limit": ({ data }) =>
     `The runs carry ${named([data.cause])} past its limit. It is held there. Check the notes.`,
   "far-from-known": ({ actual, data }) =>
@@ -55,8 +60,11 @@ export const learningSentences: Pick<CautionSentences, LearningCautionCode> = {
     `The times have drifted. They are ${decimals(data.ratio, 2)} times those on the oldest date. ` +
     `Check bath and thermometer.`,
   "undated-runs": () => "Some runs have no date. They are taken in the middle of the dated ones.",
-  "scatter": ({ actual }) =>
-    `The runs scatter ${decimals(actual)} times as much as their outcomes say. Not all is in the notes.`,
+  "scatter": ({ actual, data: { runs, few } }) =>
+    few
+      ? `${runs === 1 ? "The run and the known time disagree" : "The runs and what was known disagree"} ` +
+        `more than both say. Run a test strip, and check the notes.`
+      : `The runs scatter ${decimals(actual)} times as much as their outcomes say. Not all is in the notes.`,
   "not-separated": ({ data }) =>
     `The runs cannot tell apart ${named(data.causes)}: they changed together. ` +
     `Change one alone in the next test.`,

@@ -445,6 +445,23 @@ describe("disagreement", () => {
       });
     }
   });
+  it("says of which run it is by what was noted, since its place is not that in the notes", () => {
+    const rest = Array.from({ length: 8 }, (_, i) => good(500 + i));
+    const told = (more: Partial<DevelopmentRun>): string =>
+      learn(start, [...rest, good(2400, 18, more)]).advice.find(({ code }) => code === "doubted-run")!
+        .message;
+    expect(told({})).toMatch(/^The run of 40:00 at 18 °C disagrees /);
+    expect(told({ date: "2024-05-01" })).toMatch(/^The run of 40:00 at 18 °C, 2024-05-01, disagrees /);
+    expect(told({ id: "hut 3" })).toMatch(/^Run hut 3 \(40:00 at 18 °C\) disagrees /);
+  });
+  it("does not call one run scattered: it and the known time disagree", () => {
+    const advice = learn(start, [
+      { timeS: 510, temperatureC: 20, outcome: { kind: "steps", steps: 2 } },
+    ]).advice;
+    const scatter = advice.find(({ code }) => code === "scatter")!;
+    expect(scatter.data).toEqual({ runs: 1, few: true });
+    expect(scatter.message).toMatch(/^The run and the known time disagree /);
+  });
   it("says when everything scatters", () => {
     const runs = [250, 300, 900, 1000, 280, 950].map((timeS, i) => good(timeS, 20, { id: String(i) }));
     const known = learn(start, runs);

@@ -5,6 +5,7 @@ import {
   learn,
   mergeKnowledge,
   predict,
+  prepareCompensation,
   startKnowledge,
   type DevelopmentRun,
 } from "../../src/index.js";
@@ -78,6 +79,28 @@ describe("thermometers and people", () => {
     const [thermometer, person] = answer.factors.slice(-2).map(({ logSd }) => logSd);
     const logSd = Math.log(answer.highS / answer.timeS) / 1.6448536269514722;
     expect(logSd).toBeLessThan(Math.hypot(thermometer!, person!));
+  });
+  it("that every run names are meant by a question without a name", () => {
+    const named = Array.from({ length: 20 }, (_, i) =>
+      good(500 + i, 20, { id: String(i), by: "friend", thermometer: "slow one" }),
+    );
+    const width = (runs: readonly DevelopmentRun[], question: object): number => {
+      const { lowS, highS } = predict(learn(start, runs), question);
+      return Math.log(highS / lowS);
+    };
+    const asked = { by: "friend", thermometer: "slow one" };
+    expect(width(named, {})).toBe(width(named, asked));
+    const bare = named.map(({ by: _, thermometer: __, ...run }) => run);
+    expect(width(named, {}) / width(bare, {})).toBeCloseTo(1, 1);
+    const printed = { ...good(512, 20, { id: "maker" }), printed: true as const };
+    expect(width([...named, printed], {})).toBe(width([...named, printed], asked));
+    // One run by somebody else, and nobody is meant.
+    const [first, ...rest] = named;
+    expect(width([{ ...first!, by: "guest" }, ...rest], { thermometer: "slow one" })).toBeGreaterThan(
+      2 * width(named, {}),
+    );
+    const known = learn(start, named);
+    expect(prepareCompensation(known.baseline, known).timeS({})).toBe(predict(known, {}).timeS);
   });
   it("of which nothing is known have their spread", () => {
     const before = compensate(baseline, {});

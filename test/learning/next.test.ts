@@ -332,6 +332,8 @@ describe("tidyRuns", () => {
         outcome: { kind: "failed", note: "stop first" },
       },
       { timeS: 510, temperatureC: 21, outcome: { kind: "fogged" } },
+      // Not all name a thermometer: a question without one means none.
+      { timeS: 510, temperatureC: 20, outcome: { kind: "good" } },
     ]);
     const fittedS = predict(known, {
       temperatureC: 18,
@@ -343,7 +345,7 @@ describe("tidyRuns", () => {
       by: "friend",
     }).timeS;
     const rows = tidyRuns(known);
-    expect(rows.map(({ run: place }) => place)).toEqual([0, 1, 2, 3]);
+    expect(rows.map(({ run: place }) => place)).toEqual([0, 1, 2, 3, 4]);
     expect(rows.find(({ id }) => id === "hut 1")).toEqual({
       run: expect.any(Number),
       id: "hut 1",

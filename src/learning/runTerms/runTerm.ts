@@ -21,6 +21,8 @@ export interface PlacedTerm {
   run(marks: RunMarks): Row;
   /** the row of a development to come */
   question(marks: RunMarks): Row;
+  /** the number of the name that every run gives: a question without a name means it */
+  readonly usual?: string;
   /** what the term adds from the oldest run to the present, where it moves with time */
   readonly span?: Row;
   /** the steady part of that */

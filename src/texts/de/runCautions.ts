@@ -6,6 +6,7 @@ import type { ProcessCautionCode } from "../../process/text.js";
 import type { ReadingCautionCode } from "../../steering/text.js";
 import type { CautionSentences, TemperatureUnit } from "../../core/cautionTexts.js";
 import { isFigure } from "../../core/digits.js";
+import { formatTime } from "../../quantities/formatTime.js";
 import { dauer, grad, gradWeit, satzanfang, stellen, und, wort, zahl } from "./figures.js";
 import { learned, reasons, steps } from "./words.js";
 
@@ -98,8 +99,12 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     "Die Zeit folgt allein der Vorhersage.",
 
   // Lernen
-  "doubted-run": ({ data }) =>
-    `Lauf ${String(data.run)} ${wort(reasons, data.reason)} und zählt weniger. Die Notizen prüfen.`,
+  "doubted-run": ({ data: { run, named: hasId, timeS, temperatureC, date, reason } }, unit) => {
+    const when = date === undefined ? "" : `, ${date.slice(0, 10)},`;
+    const what = `${isFigure(timeS) ? formatTime(timeS) : "?"} bei ${grad(temperatureC, unit)}`;
+    const which = hasId ? `Lauf ${String(run)} (${what})${when}` : `Der Lauf mit ${what}${when}`;
+    return `${which} ${wort(reasons, reason)} und zählt weniger. Die Notizen prüfen.`;
+  },
   "held-at-limit": ({ data }) =>
     `${satzanfang(wort(learned, data.cause))}: nach den Läufen jenseits der Grenze. Es gilt die Grenze. ` +
     `Die Notizen prüfen.`,
@@ -110,9 +115,12 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `Die Zeiten haben sich verschoben. Sie sind ${stellen(data.ratio, 2)}-mal die vom ältesten Tag. ` +
     `Bad und Thermometer prüfen.`,
   "undated-runs": () => "Einige Läufe haben kein Datum. Sie zählen wie in der Mitte der datierten.",
-  "scatter": ({ actual }) =>
-    `Die Läufe streuen ${stellen(actual)}-mal so stark, wie ihre Ergebnisse sagen. ` +
-    `Nicht alles steht in den Notizen.`,
+  "scatter": ({ actual, data: { runs, few } }) =>
+    few
+      ? `${runs === 1 ? "Der Lauf und die bekannte Zeit" : "Die Läufe und das Bekannte"} ` +
+        `widersprechen sich mehr, als beide sagen. Zuerst ein Probestreifen, und die Notizen prüfen.`
+      : `Die Läufe streuen ${stellen(actual)}-mal so stark, wie ihre Ergebnisse sagen. ` +
+        `Nicht alles steht in den Notizen.`,
   "not-separated": ({ data }) =>
     `Die Läufe trennen ${named(data.causes, learned)} nicht: sie änderten sich zusammen. ` +
     `Beim nächsten Versuch nur eines ändern.`,
