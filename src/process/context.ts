@@ -11,6 +11,7 @@ import {
   type StopKind,
 } from "../handbook/process.js";
 import type { Sensitization } from "../inspection/safelightCautions.js";
+import { emulsionOf } from "../temperature/emulsionOf.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import type { Handling, ProcessBaths, ProcessInput, ProcessMaterialFacts } from "./types.js";
 
@@ -49,7 +50,7 @@ export function bathContext(
     material,
     paperBase,
     iodideRich: iodideRich === true,
-    soft: emulsion === "soft",
+    soft: emulsionOf(material, emulsion) === "soft",
     carbonate,
     sensitization,
     handling,

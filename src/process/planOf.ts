@@ -7,11 +7,13 @@ import { arrayOf, inRange, notOneOf, plainObject, positive, refuse, wrongKind } 
 import { agitationInterval } from "../agitation/agitation.js";
 import { handbookBathS, handbookDrain, handbookHabits, SHUFFLED } from "../handbook/process.js";
 import { sensitizations, type Sensitization } from "../inspection/safelightCautions.js";
+import { emulsionOf } from "../temperature/emulsionOf.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { asAnswered } from "./asAnswered.js";
 import { bathsJudged } from "./bathCautions.js";
 import { checkedBaths } from "./baths.js";
 import { bathDrafts } from "./bathSteps.js";
+import { carbonateIn } from "./carbonateIn.js";
 import { caution } from "./caution.js";
 import { benchNotes } from "./benchNotes.js";
 import { bathContext, handlingOf, stopKind, type BathContext } from "./context.js";
@@ -56,12 +58,13 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
   const { input, cautions: differing } = asAnswered(where, asked);
   const { timeS, refused, said } = developmentTime(where, input);
   const temperatureC = inRange(`${where}/temperatureC`, input.temperatureC, 0, 100, "temperatureC");
-  const { volumeMl, sensitization, emulsion } = input;
+  const { volumeMl, sensitization } = input;
   if (volumeMl !== undefined) positive(`${where}/volumeMl`, volumeMl, 1e6, "volumeMl");
   if (sensitization !== undefined) knownSensitization(where, sensitization);
   const handling = handlingOf(where, input);
   const everyS = agitationInterval(`${where}/agitation`, handling.agitation);
-  const context = bathContext(where, temperatureC, input, handling, sensitization);
+  const stated = bathContext(where, temperatureC, input, handling, sensitization);
+  const context = { ...stated, carbonate: carbonateOf(where, input) };
   const baths = checkedBaths(`${where}/baths`, input.baths);
   const { before, after } = bathDrafts(context, baths);
   const drafts = withFirstCues(where, input, [
@@ -79,9 +82,10 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
   if (lies && !(everyS !== undefined && everyS <= burstS))
     cautions.push(caution("drum-not-turned", "warn", { path: "/agitation" }));
   cautions.push(
-    ...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }).filter(
-      ({ code }) => !said.includes(code),
-    ),
+    ...temperatureCautions(temperatureC, {
+      emulsion: emulsionOf(input.material, input.emulsion),
+      path: "/temperatureC",
+    }).filter(({ code }) => !said.includes(code)),
     ...unreadFields("", input, Object.keys(FIELDS)),
     ...enoughDeveloper(where, input, handling).filter(({ code }) => !said.includes(code)),
     ...ofBaths,
@@ -95,6 +99,14 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
     timeRefused: refused,
     handling,
   };
+}
+
+/** Whether the developer holds carbonate: what a brew holds counts, whatever else is stated. */
+function carbonateOf(where: string, { developer, carbonate }: ProcessInput): boolean | undefined {
+  if (developer === undefined) return carbonate;
+  const { brew } = plainObject(`${where}/developer`, developer);
+  if (brew === undefined) return carbonate;
+  return carbonateIn(`${where}/developer/brew`, brew) || carbonate === true;
 }
 
 /** The development time, unrounded; whether its answer is refused, and the codes that the answer has said. */

@@ -33,7 +33,7 @@ export interface BathSetting {
 
 /** A stop bath: weak acid, or plain water. */
 export interface StopSetting extends BathSetting {
-  /** `"acid"` when left out, but `"water"` before plain fixer and with a soft emulsion */
+  /** `"acid"` when left out, but `"water"` before plain fixer and with a soft emulsion, such as a plate */
   readonly kind?: StopKind | undefined;
 }
 
@@ -91,9 +91,12 @@ export interface ProcessMaterialFacts {
   readonly paperBase?: PaperBase | undefined;
   /** an iodide-rich or tabular film, which fixes more slowly */
   readonly iodideRich?: boolean | undefined;
-  /** `"soft"`: a plate or an unhardened film */
+  /** `"soft"`: a plate or an unhardened film; of a plate `"soft"` when left out */
   readonly emulsion?: "soft" | "hardened" | undefined;
-  /** whether the developer holds carbonate, such as soda: acid then makes gas in the gelatin */
+  /**
+   * whether the developer holds carbonate, such as soda: acid then makes gas in the gelatin. A brew in
+   * `developer` says it itself
+   */
   readonly carbonate?: boolean | undefined;
   /** area of the material, cm², above 0 to 1e6: for the capacity of the developer and of the fixing bath */
   readonly areaCm2?: number | undefined;

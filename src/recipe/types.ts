@@ -24,7 +24,10 @@ export interface RecipeMaterial {
   readonly kind?: BrewMaterial | undefined;
   /** what light it sees; taken as panchromatic when left out */
   readonly sensitization?: Sensitization | undefined;
-  /** soft as on a plate or an unhardened film, or hardened */
+  /**
+   * soft as on a plate or an unhardened film, or hardened; that of the baseline when left out, and then soft
+   * for a plate
+   */
   readonly emulsion?: "soft" | "hardened" | undefined;
   /** speed, ISO arithmetic */
   readonly iso?: number | undefined;

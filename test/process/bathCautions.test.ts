@@ -98,6 +98,13 @@ describe("an acid stop", () => {
     expect(of("acid", { kind: "plain" })).toEqual([sulphur]);
     expect(of("acid", { kind: "plain" }, { emulsion: "soft" })).toEqual([blisters, sulphur]);
   });
+  it("is warned of on a plate, which is soft unless it is said to be hardened", () => {
+    // Common practice: see the plan's stop bath.
+    expect(of("acid", {}, { material: "plate", carbonate: true })).toHaveLength(1);
+    expect(of("acid", {}, { material: "plate" })).toHaveLength(1);
+    expect(of("acid", {}, { material: "plate", emulsion: "hardened", carbonate: true })).toEqual([]);
+    expect(of(undefined, {}, { material: "plate" })).toEqual([]);
+  });
   it("is not taken by itself where it does harm", () => {
     expect(of(undefined, { kind: "plain" }, { emulsion: "soft" })).toEqual([]);
     expect(of("water", { kind: "plain" }, { emulsion: "soft" })).toEqual([]);

@@ -708,6 +708,64 @@ describe("the stop bath", () => {
     expect(kind({ emulsion: "soft", baths: { stop: { kind: "acid" } } })).toBe("stop bath");
     expect(kind({ baths: {} })).toBeUndefined();
   });
+  // Plates are coated soft, and few makers hardened them: common practice.
+  it("takes a plate as soft unless it is said to be hardened", () => {
+    const plate = { material: "plate" } as const;
+    expect(kind(plate)).toBe("stop water");
+    expect(kind({ ...plate, carbonate: true })).toBe("stop water");
+    expect(kind({ ...plate, carbonate: false })).toBe("stop bath");
+    expect(kind({ ...plate, emulsion: "hardened" })).toBe("stop bath");
+    expect(kind({ material: "paper", carbonate: true })).toBe("stop bath");
+    const warm = (more: Partial<ProcessInput>): unknown =>
+      planProcess({ ...hut, temperatureC: 26, ...more }).cautions.map(({ code, severity }) => [
+        severity,
+        code,
+      ]);
+    expect(warm(plate)).toContainEqual(["stop", "soft-emulsion-warm"]);
+    expect(warm({ ...plate, emulsion: "hardened" })).not.toContainEqual(["stop", "soft-emulsion-warm"]);
+    expect(warm({})).not.toContainEqual(["stop", "soft-emulsion-warm"]);
+    const acid = (more: Partial<ProcessInput>): readonly string[] =>
+      codes(planProcess({ ...hut, baths: { stop: { kind: "acid" }, fix: {}, wash: {} }, ...more }).cautions);
+    expect(acid({ ...plate, carbonate: true })).toContain("acid-stop-blisters");
+    expect(acid({ ...plate, emulsion: "hardened", carbonate: true })).not.toContain("acid-stop-blisters");
+    expect(refusal(() => planProcess({ ...hut, ...plate, emulsion: anyOf(null) }))).toBe(
+      "RangeError planProcess /input/emulsion not-one-of",
+    );
+  });
+  it("asks a brew whether it holds carbonate", () => {
+    const brewed = (
+      ingredient: "soda-anhydrous" | "baking-soda" | "borax",
+      more: Partial<ProcessInput> = {},
+    ) =>
+      kind({
+        material: "plate",
+        developer: {
+          brew: {
+            volumeMl: 500,
+            ingredients: [
+              { ingredient, massG: 12 },
+              { ingredient: "instant-coffee", massG: 20 },
+            ],
+          },
+        },
+        ...more,
+      });
+    expect(brewed("soda-anhydrous")).toBe("stop water");
+    expect(brewed("baking-soda")).toBe("stop water");
+    expect(brewed("borax")).toBe("stop bath");
+    // What the brew holds counts, whatever else is said; what is said besides counts too.
+    expect(brewed("soda-anhydrous", { carbonate: false })).toBe("stop water");
+    expect(brewed("borax", { carbonate: true })).toBe("stop water");
+    expect(brewed("soda-anhydrous", { emulsion: "hardened" })).toBe("stop bath");
+    // Neither a developer without a brew nor what is no brew says anything.
+    expect(kind({ emulsion: "soft", carbonate: false, developer: { usedCm2PerL: 1 } })).toBe("stop bath");
+    expect(refusal(() => planProcess(anyOf({ ...hut, developer: { brew: 5 } })))).toBe(
+      "TypeError planProcess /input/developer/brew wrong-type",
+    );
+    expect(refusal(() => planProcess(anyOf({ ...hut, developer: 5 })))).toBe(
+      "TypeError planProcess /input/developer wrong-type",
+    );
+  });
 });
 
 describe("the wash", () => {
