@@ -5,6 +5,11 @@
 
 /** The `data` of a caution, by its code. */
 export interface CautionData {
+  /** a time that was perhaps meant in minutes */
+  readonly "maybe-minutes": {
+    /** which time, where it is not one of development */
+    readonly of?: "clearing";
+  };
   /** what did not follow from the runs */
   readonly "stored-differs": {
     /** the fields of stored knowledge that were worked out again */
@@ -218,7 +223,7 @@ export interface CautionData {
   };
   /** fixing that is too short */
   readonly "short-fix": {
-    /** the clearing times that are due; of paper there are none */
+    /** the clearing times that are due; none where the limit is the least for the material, as of paper */
     readonly times?: number;
   };
   /** fixing that bleaches */

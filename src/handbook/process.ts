@@ -175,6 +175,20 @@ export const handbookFixers: Readonly<
 export const fixerKinds: readonly FixerKind[] = /* @__PURE__ */ namesOf(handbookFixers);
 
 /**
+ * The least fixing of film and plates, s, whatever the clearing time. A scrap that clears in half a minute
+ * allows a minute of rapid fixing. Older manuals fix for five minutes after clearing in plain hypo.
+ */
+export const handbookLeastFix: Readonly<
+  Record<FixerKind, { readonly leastS: number; readonly sources: readonly string[] }>
+> = {
+  rapid: { leastS: 60, sources: ["a minute in rapid fixer at the least: common practice"] },
+  plain: { leastS: 300, sources: ["Henley, 1914, p. 524 (5 to 10 min more than clearing takes)"] },
+};
+
+/** Fresh rapid fixer takes longer to clear (common practice), s: what is shorter was perhaps in minutes. */
+export const SHORTEST_CLEARING_S = 15;
+
+/**
  * Fixing of paper at 20 °C, and the least. It is white before and after: nobody sees it clear, so the time is
  * its own.
  */

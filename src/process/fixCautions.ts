@@ -1,9 +1,16 @@
 /*
  * Module: process. What is unwise about a fixing bath.
  */
+import { compensateSentences } from "../compensate/text.js";
 import { isPast, type Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { inRange, positive } from "../core/guards.js";
-import { handbookFixers, IODIDE_RICH_CAPACITY, SPENT_RATIO } from "../handbook/process.js";
+import {
+  handbookFixers,
+  IODIDE_RICH_CAPACITY,
+  SHORTEST_CLEARING_S,
+  SPENT_RATIO,
+} from "../handbook/process.js";
 import { caution } from "./caution.js";
 import type { BathContext } from "./context.js";
 import { fixing } from "./fixing.js";
@@ -11,16 +18,19 @@ import type { FixSetting } from "./types.js";
 
 /** The cautions about a fixing bath; `now` is the area of today's material, cm² per litre of the bath. */
 export function fixCautions(context: BathContext, fix: FixSetting, now: number): readonly Caution[] {
-  const { clearingS, freshS, times, durationS, leastS } = fixing(context, fix);
+  const { clearingS, freshS, times, durationS, leastS, leastTimes, held } = fixing(context, fix);
   const { ceilingS } = handbookFixers[fix.kind ?? "rapid"];
   const path = "/baths/fix";
   const quantity = "timeS";
   const cautions: Caution[] = [];
   const planned = times === undefined ? {} : { times };
+  cautions.push(...maybeMinutes(fix, "clearingS"), ...maybeMinutes(fix, "freshClearingS"));
   if (fix.durationS === undefined && times !== undefined) {
     if (fix.clearingS === undefined)
       cautions.push(caution("clearing-assumed", "note", { path, quantity, actual: clearingS }));
-    if (fix.times === undefined) cautions.push(caution("fixing-split", "note", { path, data: { times } }));
+    // Of what is longer than either number of clearing times no source disagrees.
+    if (fix.times === undefined && held !== true)
+      cautions.push(caution("fixing-split", "note", { path, data: { times } }));
   }
   if (isPast(leastS, durationS))
     cautions.push(
@@ -29,7 +39,7 @@ export function fixCautions(context: BathContext, fix: FixSetting, now: number):
         quantity,
         limit: leastS,
         actual: durationS,
-        data: times === undefined ? {} : { times: leastS / clearingS },
+        data: leastTimes === undefined ? {} : { times: leastTimes },
       }),
     );
   if (ceilingS !== undefined && isPast(durationS, ceilingS))
@@ -48,6 +58,21 @@ export function fixCautions(context: BathContext, fix: FixSetting, now: number):
       }),
     );
   return [...cautions, ...capacityCautions(context, fix, now)];
+}
+
+/** A clearing time that was perhaps meant in minutes. */
+function maybeMinutes(fix: FixSetting, field: "clearingS" | "freshClearingS"): readonly Caution[] {
+  const { [field]: actual = Infinity } = fix;
+  if (!isPast(SHORTEST_CLEARING_S, actual)) return [];
+  return [
+    makeCaution(compensateSentences, "maybe-minutes", "warn", {
+      path: `/baths/fix/${field}`,
+      quantity: "timeS",
+      limit: SHORTEST_CLEARING_S,
+      actual,
+      data: { of: "clearing" },
+    }),
+  ];
 }
 
 /** Past its capacity before this material, or with it. */

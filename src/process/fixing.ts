@@ -1,12 +1,14 @@
 /*
  * Module: process. The fixing bath: clearing time, multiple and length at its own temperature.
  */
+import { isPast } from "../core/caution.js";
 import { inRange, positive } from "../core/guards.js";
 import {
   COLD_FIX,
   handbookFixers,
   handbookFixTimes,
   handbookHabits,
+  handbookLeastFix,
   handbookPaperFix,
 } from "../handbook/process.js";
 import { bathTemperatureC, sourcesOf } from "./baths.js";
@@ -29,6 +31,10 @@ interface Fixing {
   readonly durationS: number;
   /** a shorter one leaves silver in the material */
   readonly leastS: number;
+  /** `leastS` in clearing times; none where it is the least for the material */
+  readonly leastTimes?: number;
+  /** true where the clearing times that are planned are shorter than the least for the material */
+  readonly held?: boolean;
   readonly sources: readonly string[];
 }
 
@@ -75,14 +81,24 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   }
   const byHandbook = assumed && freshS < handbookS;
   const carried = assumed ? byHandbook && cold : measuredAtC !== toC;
+  const byTimesS = fixingTime({ clearingS, times });
+  const least = handbookLeastFix[kind];
+  const held = isPast(least.leastS, byTimesS);
+  const due = Math.max(LEAST_TIMES, leastTimes);
   return {
     clearingS,
     freshS,
     times,
-    durationS: fix.durationS ?? fixingTime({ clearingS, times }),
-    leastS: Math.max(LEAST_TIMES, leastTimes) * clearingS,
+    durationS: fix.durationS ?? Math.max(byTimesS, least.leastS),
+    leastS: Math.max(due * clearingS, least.leastS),
+    ...(isPast(least.leastS, due * clearingS) ? undefined : { leastTimes: due }),
+    held,
     sources: [
-      ...(fix.times === undefined ? sourcesOf(fix, split.sources) : []),
+      ...(held
+        ? sourcesOf(fix, least.sources)
+        : fix.times === undefined
+          ? sourcesOf(fix, split.sources)
+          : []),
       ...(byHandbook ? fixer.sources : []),
       ...(carried ? COLD_FIX.sources : []),
     ],

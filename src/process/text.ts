@@ -234,7 +234,7 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
   "safety-data-sheets": () => "Local codes and safety data sheets go before this plan.",
   "short-fix": ({ limit, data }) =>
     data.times === undefined
-      ? `Fixing is shorter than ${lengthText(limit)}, the least for paper.`
+      ? `Fixing is shorter than ${lengthText(limit)}, the least for this material.`
       : `Fixing is shorter than ${digits(data.times)} clearing times (${lengthText(limit)}).`,
   "silver-disposal": () =>
     "Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",

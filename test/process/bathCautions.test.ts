@@ -177,6 +177,47 @@ describe("the fixing bath", () => {
     expect(short({ clearingS: 20.1, times: 3, durationS: 60.29 })).toBeDefined();
   });
 
+  it("asks whether a clearing time of a few seconds is in minutes", () => {
+    // A fresh rapid bath takes longer than 15 s: common practice.
+    expect(facts(of({ clearingS: 5 }))).toEqual([
+      {
+        code: "maybe-minutes",
+        severity: "warn",
+        path: `${path}/clearingS`,
+        quantity: "timeS",
+        limit: 15,
+        actual: 5,
+        data: { of: "clearing" },
+      },
+    ]);
+    expect(of({ clearingS: 5 })[0]!.message).toBe("The clearing time is 5 s. Is it in minutes?");
+    expect(of({ clearingS: 5, freshClearingS: 4 }).map((one) => one.path)).toEqual([
+      `${path}/clearingS`,
+      `${path}/freshClearingS`,
+    ]);
+    expect(codes(of({ clearingS: 15 }))).not.toContain("maybe-minutes");
+    expect(codes(of({ clearingS: 14.9 }))).toContain("maybe-minutes");
+  });
+
+  it("fixes film and plates for a minute at the least, in plain hypo for five", () => {
+    // A minute: common practice. Five: Henley, 1914, p. 524, after clearing.
+    const short = (fix: FixSetting, more: object = {}): unknown =>
+      of(fix, more).find(({ code }) => code === "short-fix");
+    expect(short({ clearingS: 20, durationS: 59 })).toMatchObject({ limit: 60, actual: 59, data: {} });
+    expect(short({ clearingS: 20, durationS: 60 })).toBeUndefined();
+    expect(short({ clearingS: 20, durationS: 59 }, { material: "plate" })).toMatchObject({ limit: 60 });
+    expect(short({ clearingS: 20, times: 1 })).toBeUndefined();
+    expect(short({ kind: "plain", clearingS: 100, durationS: 299 })).toMatchObject({ limit: 300, data: {} });
+    expect(short({ kind: "plain", clearingS: 100, durationS: 300 })).toBeUndefined();
+    expect(short({ kind: "plain", clearingS: 160, durationS: 300 })).toMatchObject({
+      limit: 320,
+      data: { times: 2 },
+    });
+    // Neither two nor three clearing times are planned then.
+    expect(codes(of({ clearingS: 20 }))).toEqual([]);
+    expect(codes(of({ clearingS: 30 }))).toEqual(["fixing-split"]);
+  });
+
   it("is used for ten minutes at most when it is rapid", () => {
     // Brodie-Tyrrell, Fixer Capacity.
     expect(of({ clearingS: 300, times: 2 })).toEqual([]);

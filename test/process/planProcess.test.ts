@@ -555,6 +555,20 @@ describe("fixing", () => {
     expect(fixS({ baths: { fix: { durationS: 300 } } })).toBe(300);
   });
 
+  it("is no shorter than the least for film and plates", () => {
+    // A minute in rapid fixer (common practice), five in plain hypo (Henley, 1914, p. 524).
+    const of = (fix: object, more: object = {}): ProcessStep =>
+      stepOf(planProcess({ ...hut, ...more, baths: { stop: {}, fix, wash: {} } }), "fix");
+    expect(of({ clearingS: 5 }).durationS).toBe(60);
+    expect(of({ clearingS: 5 }, { material: "plate" }).durationS).toBe(60);
+    expect(of({ clearingS: 5 }).sources).toEqual(["a minute in rapid fixer at the least: common practice"]);
+    expect(of({ clearingS: 29, times: 2 }).durationS).toBe(60);
+    expect(of({ clearingS: 31 }).durationS).toBe(65);
+    expect(of({ clearingS: 100, kind: "plain" }).durationS).toBe(300);
+    // What the input states stays.
+    expect(of({ clearingS: 5, durationS: 10 })).toMatchObject({ durationS: 10, sources: [] });
+  });
+
   it("clears no sooner than the bath did when fresh, nor than the handbook says", () => {
     const of = (fix: object, temperatureC = 20): ProcessStep =>
       stepOf(planProcess({ ...hut, temperatureC, baths: { fix, wash: {} } }), "fix");

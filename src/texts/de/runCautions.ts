@@ -46,7 +46,7 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "no-wash": () => "Kein Wässern vorgesehen. Fixierer in der Gelatine verfärbt und bleicht das Bild.",
   "short-fix": ({ limit, data }) =>
     data.times === undefined
-      ? `Kürzer fixiert als ${dauer(limit)}, was Papier mindestens braucht.`
+      ? `Kürzer fixiert als ${dauer(limit)}, was dieses Material mindestens braucht.`
       : `Kürzer fixiert als ${zahl(data.times)} Klärzeiten (${dauer(limit)}).`,
   "long-fix": ({ limit }) =>
     `Über ${dauer(limit)} bleicht Schnellfixierer feine Einzelheiten. Ein frisches oder wärmeres Bad nehmen.`,
