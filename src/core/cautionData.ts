@@ -221,6 +221,11 @@ export interface CautionData {
     /** the step of the plan that follows it */
     readonly bath: string;
   };
+  /** a fixing bath that clears slowly */
+  readonly "fixer-spent": {
+    /** true where its fresh clearing time is the handbook's and was not measured */
+    readonly assumed?: true;
+  };
   /** fixing that is too short */
   readonly "short-fix": {
     /** the clearing times that are due; none where the limit is the least for the material, as of paper */

@@ -143,12 +143,16 @@ export const stopKinds: readonly StopKind[] = /* @__PURE__ */ namesOf(handbookSt
 /** Kinds of fixing bath. */
 export type FixerKind = "rapid" | "plain";
 
-/** Clearing time in a fresh bath at 20 °C, capacity and the longest useful time. */
+/**
+ * Clearing time in a fresh bath at 20 °C, that of film which is not iodide-rich, capacity and the longest
+ * useful time.
+ */
 export const handbookFixers: Readonly<
   Record<
     FixerKind,
     {
       readonly clearingS: number;
+      readonly filmS: number;
       readonly capacityCm2PerL: number;
       readonly ceilingS?: number;
       readonly sources: readonly string[];
@@ -157,11 +161,12 @@ export const handbookFixers: Readonly<
 > = {
   // A fresh rapid bath clears within a minute; twenty rolls of 80 square inches in a litre, at most ten
   // minutes.
-  rapid: { clearingS: 60, capacityCm2PerL: 20 * ROLL_CM2, ceilingS: 600, sources: [CAPACITY] },
+  rapid: { clearingS: 60, filmS: 60, capacityCm2PerL: 20 * ROLL_CM2, ceilingS: 600, sources: [CAPACITY] },
   // The safe side of few figures. Film clears sooner than plates, by half perhaps (from memory). The one
   // printed capacity is for acid fixing baths of unnamed salt: half of it is taken.
   plain: {
     clearingS: 600,
+    filmS: 300,
     capacityCm2PerL: 10 * ROLL_CM2,
     sources: [
       "B. E. Jones (inferred), Cyclopedia of Photography, 1911 (plates: 10 min, and 10 more)",
@@ -216,6 +221,12 @@ export const IODIDE_RICH_CAPACITY: { readonly share: number; readonly source: st
 export const SPENT_RATIO: { readonly ratio: number; readonly source: string } = {
   ratio: 2,
   source: `${NAVY}, p. 10-7`,
+};
+
+/** How many times as long as film in a fresh bath plates and iodide-rich films take to clear. */
+export const SLOW_CLEARING: { readonly times: number; readonly source: string } = {
+  times: 2,
+  source: `plates clear half as fast as film, perhaps; iodide-rich films too ${MEMORY}`,
 };
 
 /**

@@ -65,11 +65,13 @@ const ANY_HANDLING: Handling = { vessel: "tank", movement: "invert", agitation: 
  * @remarks Baths within 3 °C of each other: US Navy, NAVEDTRA 14262, p. 7-11, has 5 °F, 2.8 °C. The wash
  * within 5 °C (Ilford/Harman, from memory). A sudden step on swollen gelatin reticulates it: Transactions
  * of the SMPE 18, 1924, p. 46; steps of about 10 °C (from memory). A fixing bath is spent at twice its
- * fresh clearing time: US Navy, NAVEDTRA 14209, p. 10-7. A rapid bath serves 20 rolls of 80 square inches
- * in a litre, half of that with iodide-rich films, and ten minutes at most (Brodie-Tyrrell, Fixer
- * Capacity); plain hypo is taken as half of that, the safe side. Acid after carbonate makes gas in the
- * gelatin, acid in plain hypo sulphur and sulphur dioxide (both common knowledge, from memory). Soft
- * gelatin frills after an hour of washing (common practice, the hour from memory).
+ * fresh clearing time: US Navy, NAVEDTRA 14209, p. 10-7. Where that was not measured, the handbook's is
+ * assumed, and twice as long for plates and iodide-rich films (from memory). A rapid bath serves 20 rolls
+ * of 80 square inches in a litre, half of that with iodide-rich films, and ten minutes at most
+ * (Brodie-Tyrrell, Fixer Capacity); plain hypo is taken as half of that, the safe side. Acid after
+ * carbonate makes gas in the gelatin, acid in plain hypo sulphur and sulphur dioxide (both common
+ * knowledge, from memory). Soft gelatin frills after an hour of washing (common practice, the hour from
+ * memory).
  *
  * @example
  * ```ts

@@ -13,12 +13,13 @@ import {
 } from "../handbook/process.js";
 import { caution } from "./caution.js";
 import type { BathContext } from "./context.js";
-import { fixing } from "./fixing.js";
+import { fixing, type Fixing } from "./fixing.js";
 import type { FixSetting } from "./types.js";
 
 /** The cautions about a fixing bath; `now` is the area of today's material, cm² per litre of the bath. */
 export function fixCautions(context: BathContext, fix: FixSetting, now: number): readonly Caution[] {
-  const { clearingS, freshS, times, durationS, leastS, leastTimes, held } = fixing(context, fix);
+  const found = fixing(context, fix);
+  const { clearingS, times, durationS, leastS, leastTimes, held } = found;
   const { ceilingS } = handbookFixers[fix.kind ?? "rapid"];
   const path = "/baths/fix";
   const quantity = "timeS";
@@ -46,17 +47,7 @@ export function fixCautions(context: BathContext, fix: FixSetting, now: number):
     cautions.push(
       caution("long-fix", "warn", { path, quantity, limit: ceilingS, actual: durationS, data: planned }),
     );
-  // Both at this bath's temperature.
-  const spentS = SPENT_RATIO.ratio * freshS;
-  if (spentS > 0 && fix.clearingS !== undefined && !isPast(spentS, clearingS))
-    cautions.push(
-      caution("fixer-spent", "stop", {
-        path: `${path}/clearingS`,
-        quantity,
-        limit: spentS,
-        actual: clearingS,
-      }),
-    );
+  cautions.push(...spentCautions(found, fix));
   return [...cautions, ...capacityCautions(context, fix, now)];
 }
 
@@ -72,6 +63,24 @@ function maybeMinutes(fix: FixSetting, field: "clearingS" | "freshClearingS"): r
       actual,
       data: { of: "clearing" },
     }),
+  ];
+}
+
+/**
+ * A bath that clears twice as slowly as fresh. Where it was not measured fresh, the handbook's time is no
+ * more than a reason to measure it.
+ */
+function spentCautions({ clearingS, freshS, usualFreshS }: Fixing, fix: FixSetting): readonly Caution[] {
+  if (fix.clearingS === undefined) return [];
+  const measured = freshS > 0;
+  // Both at this bath's temperature, or both at that of the measurement.
+  const limit = SPENT_RATIO.ratio * (measured ? freshS : usualFreshS);
+  const actual = measured ? clearingS : fix.clearingS;
+  if (isPast(limit, actual)) return [];
+  const path = "/baths/fix/clearingS";
+  const data = measured ? {} : ({ assumed: true } as const);
+  return [
+    caution("fixer-spent", measured ? "stop" : "warn", { path, quantity: "timeS", limit, actual, data }),
   ];
 }
 

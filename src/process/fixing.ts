@@ -10,6 +10,7 @@ import {
   handbookHabits,
   handbookLeastFix,
   handbookPaperFix,
+  SLOW_CLEARING,
 } from "../handbook/process.js";
 import { bathTemperatureC, sourcesOf } from "./baths.js";
 import { clearingTimeAt } from "./clearingTimeAt.js";
@@ -22,10 +23,12 @@ import { bySafelight } from "./text.js";
 import type { FixSetting } from "./types.js";
 
 /** What is known of a fixing bath at its own temperature. */
-interface Fixing {
+export interface Fixing {
   readonly clearingS: number;
   /** clearing time when it was fresh; 0 when it is not known */
   readonly freshS: number;
+  /** that of the handbook, at the temperature at which the clearing time was measured */
+  readonly usualFreshS: number;
   /** clearing times that are planned; none of paper, which nobody sees clear */
   readonly times?: number;
   readonly durationS: number;
@@ -60,6 +63,9 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
     freshClearingS === undefined ? 0 : positive(`${where}/freshClearingS`, freshClearingS, 7200, "timeS");
   const clearing = (clearingS: number, fromC: number): number => clearingTimeAt({ clearingS, fromC, toC });
   const handbookS = clearing(fixer.clearingS, 20);
+  // Of paper it is that of a scrap of film.
+  const slow = plate || (context.iodideRich && context.material === "film") ? SLOW_CLEARING.times : 1;
+  const usualFreshS = clearingTimeAt({ clearingS: slow * fixer.filmS, fromC: 20, toC: measuredAtC });
   // The handbook's figure is for 20 °C, and no bath clears sooner than it did when fresh; a measured one is
   // for this bath unless it says otherwise.
   const clearingS =
@@ -74,6 +80,7 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
     return {
       clearingS,
       freshS,
+      usualFreshS,
       durationS: fix.durationS ?? clearing(paper.durationS, 20),
       leastS: clearing(paper.leastS, 20),
       sources: sourcesOf(fix, cold ? [...paper.sources, ...COLD_FIX.sources] : paper.sources),
@@ -88,6 +95,7 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   return {
     clearingS,
     freshS,
+    usualFreshS,
     times,
     durationS: fix.durationS ?? Math.max(byTimesS, least.leastS),
     leastS: Math.max(due * clearingS, least.leastS),

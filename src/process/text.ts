@@ -221,8 +221,11 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
   "fixer-capacity-reached": () =>
     "This material takes the fixing bath past its capacity. Use a fresh bath, or more of it.",
   "fixer-past-capacity": () => "The fixing bath is past its capacity. Mix a fresh one.",
-  "fixer-spent": ({ limit, actual }) =>
-    `Clears in ${lengthText(actual)}, fresh in ${lengthText(limit / 2)}: the fixing bath is spent.`,
+  "fixer-spent": ({ limit, actual, data }) =>
+    data.assumed === true
+      ? `Clears in ${lengthText(actual)}, and ${lengthText(limit / 2)} is assumed for a fresh fixing bath. ` +
+        "This one may be spent: check with a fresh bath."
+      : `Clears in ${lengthText(actual)}, fresh in ${lengthText(limit / 2)}: the fixing bath is spent.`,
   "fixing-split": ({ data }) =>
     `Some sources say two clearing times, some three. ${digits(data.times)} are planned.`,
   "late-pour": ({ limit, actual }) =>

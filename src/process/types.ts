@@ -50,7 +50,7 @@ export interface FixSetting extends BathSetting {
   readonly clearingAtC?: number | undefined;
   /**
    * clearing time of the same bath when it was fresh, at this bath's temperature, s; without `clearingS` it
-   * is taken where the handbook's is shorter
+   * is taken where the handbook's is shorter. When left out, the handbook's is what a spent bath is known by
    */
   readonly freshClearingS?: number | undefined;
   /** fixing time in clearing times, 1 to 10; not read of paper */

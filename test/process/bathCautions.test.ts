@@ -138,6 +138,7 @@ describe("the fixing bath", () => {
         quantity: "timeS",
         limit: 80,
         actual: 80,
+        data: {},
       },
     ]);
     expect(codes(of({ freshClearingS: 40, times: 2 }))).toEqual(["clearing-assumed"]);
@@ -149,6 +150,34 @@ describe("the fixing bath", () => {
     // Measured warm, used cold.
     expect(spent({ clearingS: 60, clearingAtC: 20, freshClearingS: 60, temperatureC: 10 })).toBe(true);
     expect(spent({ freshClearingS: 1 })).toBe(false);
+  });
+
+  it("may be spent at twice the fresh clearing time of the handbook", () => {
+    // Film 60 s in rapid fixer: Brodie-Tyrrell, Fixer Capacity. All others from memory.
+    const spent = (fix: FixSetting, more: object = {}): unknown =>
+      facts(of(fix, more).filter(({ code }) => code === "fixer-spent"))[0];
+    const one = { code: "fixer-spent", severity: "warn", path: `${path}/clearingS`, quantity: "timeS" };
+    expect(spent({ clearingS: 300 })).toEqual({ ...one, limit: 120, actual: 300, data: { assumed: true } });
+    expect(of({ clearingS: 300 })[0]!.message).toBe(
+      "Clears in 5:00, and 1:00 is assumed for a fresh fixing bath. " +
+        "This one may be spent: check with a fresh bath.",
+    );
+    const from = (fix: FixSetting, more: object = {}): readonly boolean[] =>
+      [-1, 0].map((less) => spent({ ...fix, clearingS: fix.clearingS! + less }, more) !== undefined);
+    const before = [false, true];
+    expect(from({ clearingS: 120 })).toEqual(before);
+    expect(from({ clearingS: 240 }, { material: "plate" })).toEqual(before);
+    expect(from({ clearingS: 240 }, { iodideRich: true })).toEqual(before);
+    expect(from({ clearingS: 600, kind: "plain" })).toEqual(before);
+    expect(from({ clearingS: 1200, kind: "plain" }, { material: "plate" })).toEqual(before);
+    // Of paper it is the time of a scrap of film.
+    expect(from({ clearingS: 120 }, { material: "paper" })).toEqual(before);
+    // Cold: 2.7 times for 10 °C, at the temperature of the measurement.
+    expect(from({ clearingS: 324, temperatureC: 10 })).toEqual(before);
+    expect(from({ clearingS: 324, clearingAtC: 10 })).toEqual(before);
+    expect(from({ clearingS: 120, clearingAtC: 20, temperatureC: 10 })).toEqual(before);
+    // What was measured fresh goes before the handbook.
+    expect(spent({ clearingS: 200, freshClearingS: 120 })).toBeUndefined();
   });
 
   it("is short against the multiple that is planned, and against two clearing times at least", () => {
@@ -220,8 +249,8 @@ describe("the fixing bath", () => {
 
   it("is used for ten minutes at most when it is rapid", () => {
     // Brodie-Tyrrell, Fixer Capacity.
-    expect(of({ clearingS: 300, times: 2 })).toEqual([]);
-    expect(facts(of({ clearingS: 301, times: 2 }))).toEqual([
+    expect(of({ clearingS: 300, times: 2, freshClearingS: 200 })).toEqual([]);
+    expect(facts(of({ clearingS: 301, times: 2, freshClearingS: 200 }))).toEqual([
       {
         code: "long-fix",
         severity: "warn",

@@ -50,8 +50,11 @@ export const runSentences: Pick<CautionSentences, Codes> = {
       : `Kürzer fixiert als ${zahl(data.times)} Klärzeiten (${dauer(limit)}).`,
   "long-fix": ({ limit }) =>
     `Über ${dauer(limit)} bleicht Schnellfixierer feine Einzelheiten. Ein frisches oder wärmeres Bad nehmen.`,
-  "fixer-spent": ({ limit, actual }) =>
-    `Klärt in ${dauer(actual)}, frisch in ${dauer(limit / 2)}: das Fixierbad ist verbraucht.`,
+  "fixer-spent": ({ limit, actual, data }) =>
+    data.assumed === true
+      ? `Klärt in ${dauer(actual)}, und für ein frisches Fixierbad sind ${dauer(limit / 2)} angenommen. ` +
+        "Dieses ist vielleicht verbraucht: mit einem frischen vergleichen."
+      : `Klärt in ${dauer(actual)}, frisch in ${dauer(limit / 2)}: das Fixierbad ist verbraucht.`,
   "fixer-past-capacity": () => "Das Fixierbad ist über seine Kapazität hinaus. Neu ansetzen.",
   "fixer-capacity-reached": () =>
     "Mit diesem Material kommt das Fixierbad über seine Kapazität. Frisches Bad nehmen, oder mehr.",
