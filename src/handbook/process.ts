@@ -297,10 +297,11 @@ export type PaperBase = "fibre" | "resin-coated";
 /** How the wash is done. */
 export type WashMethod = "running" | "soak" | "changes";
 
-/** A wash: its length, and the length after a clearing aid. */
+/** A wash: its length, the length after a clearing aid, and the least that the sources name. */
 export interface HandbookWash {
   readonly durationS: number;
   readonly afterAidS: number;
+  readonly leastS: number;
   readonly sources: readonly string[];
 }
 
@@ -323,11 +324,14 @@ export const handbookWash: Readonly<Record<WashMethod, HandbookWash>> = {
   running: {
     durationS: 1800,
     afterAidS: 300,
+    leastS: 1200,
     sources: [`${ARMY}, p. 24 (30 min)`, `${KODAK} (20 to 30 min, 5 after a clearing aid)`],
   },
+  // The least is that of running water (assumed).
   soak: {
     durationS: 1800,
     afterAidS: 540,
+    leastS: 1200,
     sources: [
       `${ARMY}, p. 24 (30 min, changed every 3 min)`,
       "three changes after a clearing aid: common practice",
@@ -337,6 +341,7 @@ export const handbookWash: Readonly<Record<WashMethod, HandbookWash>> = {
   changes: {
     durationS: 130,
     afterAidS: 130,
+    leastS: 130,
     sources: [
       `${ILFORD} (5, 10 and 20 inversions)`,
       "seconds for an inversion and for pouring: common practice",
@@ -364,11 +369,13 @@ export const handbookPaperWash: Readonly<Record<PaperBase, HandbookWash>> = {
   "fibre": {
     durationS: 3600,
     afterAidS: 1200,
+    leastS: 3600,
     sources: [`an hour, 20 min after a clearing aid: makers' paper sheets ${MEMORY}`],
   },
   "resin-coated": {
     durationS: 240,
     afterAidS: 240,
+    leastS: 120,
     sources: [`2 to 4 min: makers' paper sheets ${MEMORY}`],
   },
 };

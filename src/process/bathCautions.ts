@@ -8,7 +8,7 @@ import { caution } from "./caution.js";
 import { bathContext, blisters, stopKind, type BathContext } from "./context.js";
 import { fixCautions } from "./fixCautions.js";
 import type { Handling, ProcessBaths, ProcessMaterialFacts } from "./types.js";
-import { coldWashFactor, washLengthS } from "./wash.js";
+import { coldWashFactor, leastWashS, washLengthS } from "./wash.js";
 
 /** What {@link bathCautions} judges. */
 export interface BathQuestion extends ProcessMaterialFacts {
@@ -106,7 +106,8 @@ export function bathsJudged(
   for (const name of ORDER)
     if (baths[name] !== undefined)
       cautions.push(...unreadFields(`/baths/${name}`, baths[name], fieldsOf(context, name)));
-  const { fix } = baths;
+  const { fix, stop } = baths;
+  if (fix !== undefined && stop === undefined) cautions.push(caution("no-stop", "warn", { path: "/baths" }));
   if (fix === undefined) cautions.push(caution("no-fix", "warn", { path: "/baths" }));
   else cautions.push(...fixCautions(context, fix, now));
   return gravestFirst([...cautions, ...washCautions(context, baths)]);
@@ -159,6 +160,11 @@ function washCautions(context: BathContext, { wash, fix, clearingAid }: ProcessB
   if (wash.method === "changes" && (fix?.kind === "plain" || context.material !== "film"))
     cautions.push(caution("wash-unproven", "warn", { path: "/baths/wash/method" }));
   const actual = washLengthS(context, wash, { wash, fix, clearingAid });
+  const leastS = leastWashS(context, wash, { fix, clearingAid });
+  if (wash.durationS !== undefined && fix !== undefined && isPast(leastS, actual)) {
+    const path = "/baths/wash/durationS";
+    cautions.push(caution("short-wash", "warn", { path, quantity: "timeS", limit: leastS, actual }));
+  }
   const { durationS: limit } = LONGEST_SOFT_WASH;
   if (context.soft && isPast(actual, limit))
     cautions.push(caution("wash-frills", "warn", { path: "/baths/wash", quantity: "timeS", limit, actual }));

@@ -57,17 +57,20 @@ export function bathContext(
   };
 }
 
+/** What an acid stop meets. */
+type Gelatin = Pick<BathContext, "soft" | "carbonate">;
+
 /**
  * The kind of the stop bath. Acid would blister soft gelatin after a soda developer, and spoil plain hypo:
  * there it is water unless the input says otherwise.
  */
-export function stopKind(context: BathContext, { stop, fix }: ProcessBaths): StopKind {
+export function stopKind(context: Gelatin, { stop, fix }: ProcessBaths): StopKind {
   if (stop?.kind !== undefined) return stop.kind;
   return fix?.kind === "plain" || blisters(context) ? "water" : "acid";
 }
 
 /** Whether an acid stop can blister this gelatin: it is soft, and the developer may hold carbonate. */
-export const blisters = ({ soft, carbonate }: BathContext): boolean => soft && carbonate !== false;
+export const blisters = ({ soft, carbonate }: Gelatin): boolean => soft && carbonate !== false;
 
 /** How the development is done, checked: what the input leaves out is the habit of vessel and movement. */
 export function handlingOf(where: string, input: ProcessInput): Handling {

@@ -5,7 +5,13 @@ import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import { unreadFields } from "../core/pointer.js";
 import { arrayOf, inRange, notOneOf, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
 import { agitationInterval } from "../agitation/agitation.js";
-import { handbookBathS, handbookDrain, handbookHabits, SHUFFLED } from "../handbook/process.js";
+import {
+  handbookBathS,
+  handbookDrain,
+  handbookHabits,
+  SHUFFLED,
+  type StopKind,
+} from "../handbook/process.js";
 import { sensitizations, type Sensitization } from "../inspection/safelightCautions.js";
 import { emulsionOf } from "../temperature/emulsionOf.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
@@ -22,7 +28,7 @@ import { enoughDeveloper } from "./enoughDeveloper.js";
 import { layOut, type CueDraft, type Draft } from "./layOut.js";
 import { materialsFor } from "./materials.js";
 import { toNearest } from "./rounding.js";
-import type { ProcessInput, ProcessPlan } from "./types.js";
+import type { ProcessBaths, ProcessInput, ProcessPlan } from "./types.js";
 import { leftOutText } from "./text.js";
 
 const FIELDS: Readonly<Record<keyof ProcessInput, true>> = {
@@ -74,7 +80,8 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
     ...after,
   ]);
   const { steps, totalS } = layOut(drafts, handling.vessel);
-  const materials = materialsFor(where, volumeMl, input.dilution, stopKind(context, baths), baths, steps);
+  const stop = stopKind(context, baths);
+  const materials = materialsFor(where, volumeMl, input.dilution, stop, baths, steps);
   const ofBaths = bathsJudged(where, context, baths, input);
   const cautions: Caution[] = [...differing];
   if (handling.drainS > timeS) cautions.push(drainTooLong(timeS, handling.drainS));
@@ -89,16 +96,27 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
     ...unreadFields("", input, Object.keys(FIELDS)),
     ...enoughDeveloper(where, input, handling).filter(({ code }) => !said.includes(code)),
     ...ofBaths,
+    ...stopGas(context, baths, stop),
   );
   return {
     steps,
     totalS,
     materials,
     cautions: gravestFirst(cautions),
-    benchNotes: benchNotes(baths),
+    benchNotes: benchNotes(baths, stop),
     timeRefused: refused,
     handling,
   };
+}
+
+/** Acid makes gas of carbonate, and a closed vessel holds it (common practice). */
+function stopGas(
+  { carbonate, handling }: BathContext,
+  baths: ProcessBaths,
+  kind: StopKind,
+): readonly Caution[] {
+  const gas = baths.stop !== undefined && kind === "acid" && carbonate === true;
+  return gas && handling.vessel !== "tray" ? [caution("stop-gas", "note", { path: "/baths/stop" })] : [];
 }
 
 /** Whether the developer holds carbonate: what a brew holds counts, whatever else is stated. */

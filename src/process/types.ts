@@ -217,7 +217,7 @@ export interface ProcessPlan {
   readonly materials: readonly ProcessMaterial[];
   /** gravest first; those of the answer are not among them */
   readonly cautions: readonly Caution[];
-  /** what holds for every run: gloves, air, silver, safety data sheets */
+  /** what holds for every run: gloves, air, the acid of a stop bath, silver, safety data sheets */
   readonly benchNotes: readonly Caution[];
   /** true when the answer that was planned has a caution of severity `"stop"` */
   readonly timeRefused: boolean;

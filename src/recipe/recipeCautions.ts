@@ -34,6 +34,10 @@ function today({ baseline, conditions = {} }: Recipe): {
 export const bathMl = (developer: Recipe["developer"]): number | undefined =>
   developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
 
+/** Whether a developer holds carbonate; of a stock nobody can tell. */
+export const carbonateOf = (developer: Recipe["developer"]): boolean | undefined =>
+  developer.kind === "brew" ? carbonateIn("checkRecipe/developer/brew", developer.brew) : undefined;
+
 /** The emulsion of a recipe: its material's own, else that of the known time, else a plate's. */
 export function emulsionIn({ material, baseline }: Recipe): "soft" | "hardened" | undefined {
   const { kind, emulsion = baseline.emulsion } = material;
@@ -120,9 +124,7 @@ export function recipeCautions(
         material: material.kind,
         iodideRich: material.iodideRich,
         emulsion: emulsionIn(recipe),
-        // Of a stock nobody can tell.
-        carbonate:
-          developer.kind === "brew" ? carbonateIn("checkRecipe/developer/brew", developer.brew) : undefined,
+        carbonate: carbonateOf(developer),
       }),
     );
   return gravestFirst(found);

@@ -123,7 +123,7 @@ export type RecipeCheck =
       readonly recipe: Recipe;
       /** what is valid but unwise, gravest first */
       readonly cautions: readonly Caution[];
-      /** what holds for every run: gloves, air, silver, safety data sheets */
+      /** what holds for every run: gloves, air, the acid of a stop bath, silver, safety data sheets */
       readonly benchNotes: readonly Caution[];
     }
   | {

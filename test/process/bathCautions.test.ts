@@ -3,7 +3,8 @@ import { bathCautions, type BathQuestion, type Caution, type FixSetting } from "
 import { anyOf } from "../helpers.js";
 import { codes, refusal } from "./helpers.js";
 
-const ready = { fix: { clearingS: 30, times: 2 }, wash: {} };
+const stop = { kind: "water" } as const;
+const ready = { stop, fix: { clearingS: 30, times: 2 }, wash: {} };
 const judged = (baths: object, more: object = {}): readonly Caution[] =>
   bathCautions({ temperatureC: 20, baths: { ...ready, ...baths }, ...more });
 const facts = (list: readonly Caution[]): readonly unknown[] =>
@@ -113,7 +114,7 @@ describe("an acid stop", () => {
 
 describe("the fixing bath", () => {
   const of = (fix: FixSetting, more: object = {}): readonly Caution[] =>
-    bathCautions({ temperatureC: 20, baths: { fix, wash: {} }, ...more });
+    bathCautions({ temperatureC: 20, baths: { stop, fix, wash: {} }, ...more });
   const path = "/baths/fix";
   it("says what was assumed", () => {
     expect(facts(of({}))).toEqual([
@@ -315,7 +316,46 @@ describe("fixing and washing", () => {
       { code: "no-wash", severity: "warn", path: "/baths" },
     ]);
     expect(codes(bathCautions({ temperatureC: 20 }))).toEqual(["clearing-assumed", "fixing-split"]);
-    expect(judged({ stop: undefined })).toEqual([]);
+    // Developer in the fixing bath stains and weakens it: common practice.
+    expect(facts(judged({ stop: undefined }))).toEqual([
+      { code: "no-stop", severity: "warn", path: "/baths" },
+    ]);
+    expect(judged({ stop: {} })).toEqual([]);
+    expect(codes(bathCautions({ temperatureC: 20, baths: { wash: {} } }))).toEqual(["no-fix"]);
+  });
+
+  it("are too short below the least of the sources", () => {
+    const short = (wash: object, baths: object = {}, more: object = {}): number | undefined =>
+      judged({ ...baths, wash }, more).find(({ code }) => code === "short-wash")?.limit;
+    expect(facts(judged({ wash: { durationS: 60 } }))).toEqual([
+      {
+        code: "short-wash",
+        severity: "warn",
+        path: "/baths/wash/durationS",
+        quantity: "timeS",
+        limit: 1200,
+        actual: 60,
+      },
+    ]);
+    // Film 20 to 30 min, 5 after a clearing aid: Eastman Kodak, film data sheets (from memory).
+    expect(short({ durationS: 1199 })).toBe(1200);
+    expect(short({ durationS: 1200 })).toBeUndefined();
+    expect(short({ durationS: 299 }, { clearingAid: {} })).toBe(300);
+    expect(short({ durationS: 300 }, { clearingAid: {} })).toBeUndefined();
+    expect(short({ method: "soak", durationS: 539 }, { clearingAid: {} })).toBe(540);
+    // Twice after plain hypo (from memory); twice at 10 °C (TM 11-2323, sec. 33 d).
+    expect(short({ durationS: 60 }, { fix: { kind: "plain" } })).toBe(2400);
+    expect(short({ durationS: 60, temperatureC: 10 })).toBeCloseTo(2400, 6);
+    // Paper: 2 to 4 min on resin, an hour on fibre, 20 min after a clearing aid (from memory).
+    expect(short({ durationS: 60 }, {}, { material: "paper" })).toBe(3600);
+    expect(short({ durationS: 60 }, { clearingAid: {} }, { material: "paper" })).toBe(1200);
+    const resin = { material: "paper", paperBase: "resin-coated" };
+    expect(short({ durationS: 60 }, {}, resin)).toBe(120);
+    expect(short({ durationS: 60 }, { clearingAid: {} }, resin)).toBe(120);
+    // Inversions are counted, and without a fixing bath there is no fixer to wash out.
+    expect(short({ method: "changes", durationS: 60 })).toBeUndefined();
+    expect(short({ durationS: 60 }, { fix: undefined })).toBeUndefined();
+    expect(short({})).toBeUndefined();
   });
 
   it("take longer in cold water", () => {
@@ -330,7 +370,7 @@ describe("fixing and washing", () => {
         actual: expect.closeTo(2, 12),
       },
     ]);
-    expect(judged({ wash: { durationS: 900 } }, { temperatureC: 10 })).toEqual([]);
+    expect(judged({ wash: { durationS: 2400 } }, { temperatureC: 10 })).toEqual([]);
     // 1.05 times at 17.75 °C.
     const said = (temperatureC: number): number => judged({}, { temperatureC }).length;
     expect([18.2, 17.8, 17.7].map(said)).toEqual([0, 0, 1]);

@@ -198,7 +198,8 @@ describe("an evening", () => {
   });
 
   it("names a field that is not read, in each plan", () => {
-    const { plates } = planEvening(anyOf({ ...hut, iodidRich: true }));
+    const baths = { ...hut.baths, wash: {} };
+    const { plates } = planEvening(anyOf({ ...hut, baths, iodidRich: true }));
     expect(plates[3]!.plan.cautions).toMatchObject([{ code: "unknown-field", path: "/iodidRich" }]);
   });
 

@@ -56,10 +56,12 @@ describe("a plan of the usual run", () => {
   it("has standing notes apart from the cautions", () => {
     const notes = (baths?: ProcessInput["baths"]): readonly string[] =>
       codes(planProcess({ ...hut, baths }).benchNotes);
-    const all = ["bench-gloves", "bench-air", "silver-disposal", "safety-data-sheets"];
+    const all = ["bench-gloves", "bench-air", "bench-acid", "silver-disposal", "safety-data-sheets"];
+    const but = (left: string): readonly string[] => all.filter((code) => code !== left);
     expect(notes()).toEqual(all);
-    expect(notes({ stop: {} })).toEqual(all.filter((code) => code !== "silver-disposal"));
-    expect(notes({ fix: {} })).toEqual(all);
+    expect(notes({ stop: {} })).toEqual(but("silver-disposal"));
+    expect(notes({ fix: {} })).toEqual(but("bench-acid"));
+    expect(notes({ stop: { kind: "water" }, fix: {} })).toEqual(but("bench-acid"));
     expect(notes({ wash: {} })).toEqual(["bench-gloves", "safety-data-sheets"]);
     expect(planProcess(hut).benchNotes.every(({ severity }) => severity === "note")).toBe(true);
   });
@@ -71,7 +73,7 @@ describe("a plan of the usual run", () => {
       planProcess({
         ...hut,
         material: "plate",
-        baths: { fix: { clearingS: 60, times: 2 }, wash: {} },
+        baths: { stop: {}, fix: { clearingS: 60, times: 2 }, wash: {} },
         ...more,
       })
         .cautions.filter(({ severity }) => severity !== "note")
@@ -379,7 +381,11 @@ describe("agitation", () => {
   });
 
   it("says so when the development is shorter than the draining", () => {
-    const plan = planProcess({ ...hut, timeS: 8, baths: { fix: { clearingS: 30, times: 2 }, wash: {} } });
+    const plan = planProcess({
+      ...hut,
+      timeS: 8,
+      baths: { stop: {}, fix: { clearingS: 30, times: 2 }, wash: {} },
+    });
     expect(bare(stepOf(plan, "develop"))).toEqual([
       { atS: 0, do: "pour-in" },
       { atS: 0, durationS: 10, do: "pour-out" },
@@ -782,6 +788,20 @@ describe("the stop bath", () => {
   });
 });
 
+describe("gas from an acid stop", () => {
+  // Acid makes gas of carbonate, and a closed vessel holds it: common practice.
+  const said = (more: Partial<ProcessInput>): boolean =>
+    codes(planProcess({ ...hut, ...more }).cautions).includes("stop-gas");
+  it("is told of a closed vessel after a developer that is known to hold soda", () => {
+    expect(said({ carbonate: true })).toBe(true);
+    expect(said({ vessel: "drum", carbonate: true })).toBe(true);
+    expect(said({ vessel: "tray", carbonate: true })).toBe(false);
+    expect(said({})).toBe(false);
+    expect(said({ carbonate: true, baths: { stop: { kind: "water" }, fix: {}, wash: {} } })).toBe(false);
+    expect(said({ carbonate: true, baths: { fix: {}, wash: {} } })).toBe(false);
+  });
+});
+
 describe("the wash", () => {
   const wash = (setting: object, more: Partial<ProcessInput> = {}, others: ProcessInput["baths"] = {}) =>
     stepOf(planProcess({ ...hut, ...more, baths: { ...others, wash: setting } }), "wash");
@@ -1047,7 +1067,12 @@ describe("a field that is not read", () => {
       anyOf({
         ...hut,
         "agi/tation": 1,
-        "baths": { fix: { "clearingS": 30, "times": 2, "ti~mes": 3 }, wash: {}, stop: undefined },
+        "baths": {
+          fix: { "clearingS": 30, "times": 2, "ti~mes": 3 },
+          wash: {},
+          stop: {},
+          preSoak: undefined,
+        },
       }),
     );
     expect(plan.cautions.map(({ code, severity, path }) => [code, severity, path])).toEqual([
@@ -1073,7 +1098,7 @@ describe("a field that is not read", () => {
       paperBase: "fibre",
       iodideRich: false,
       emulsion: "hardened",
-      carbonate: true,
+      carbonate: false,
       maxStepC: 2,
       stepS: 5,
       baths: {

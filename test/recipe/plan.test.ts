@@ -39,7 +39,12 @@ const codes = (from: { cautions: readonly { code: string }[] }): string[] =>
 describe("the standing notes of a recipe", () => {
   const STANDING = /^(?:bench-|silver-|safety-|gloves-|kitchenware|rest-before-use|disposal)/;
   it.each([
-    ["a stock", recipe, ["bench-gloves", "bench-air", "silver-disposal", "safety-data-sheets"]],
+    ["a stock", recipe, ["bench-gloves", "bench-air", "bench-acid", "silver-disposal", "safety-data-sheets"]],
+    [
+      "a stock with a stop of plain water",
+      { ...recipe, baths: { stop: { kind: "water" }, fix: {}, wash: {} } },
+      ["bench-gloves", "bench-air", "silver-disposal", "safety-data-sheets"],
+    ],
     [
       "a brew",
       hutCoffee as unknown as Recipe,
