@@ -117,7 +117,7 @@ function defaultLaw(causes: readonly string[]): Caution {
 
 /** The caution about a known time that was perhaps meant in minutes. */
 export function maybeMinutes(path: string, timeS: number): readonly Caution[] {
-  const figures = { path, quantity: "timeS", limit: MINUTES_BELOW_S, actual: timeS } as const;
+  const figures = { path, quantity: "timeS", limit: MINUTES_BELOW_S, actual: timeS, data: {} } as const;
   return timeS < MINUTES_BELOW_S ? [makeCaution(compensateSentences, "maybe-minutes", "warn", figures)] : [];
 }
 

@@ -25,7 +25,8 @@ export const compensateSentences: Pick<CautionSentences, CompensateCautionCode> 
   "short-time": ({ limit }) => `Under ${lengthText(limit)} development gets uneven. Cool or dilute the bath.`,
   "long-time": ({ limit }) => `Over ${lengthText(limit)} is too long. Warm or strengthen the bath.`,
   "wide-interval": () => "The interval is wide. Run a test strip first.",
-  "maybe-minutes": ({ actual }) => `The time is ${digits(actual)} s. Is it in minutes?`,
+  "maybe-minutes": ({ actual, data }) =>
+    `The ${data.of === "clearing" ? "clearing time" : "time"} is ${digits(actual)} s. Is it in minutes?`,
   "other-baseline": () => "The baseline is not the learned one. The correlations with its time are left out.",
   "log-held": ({ limit, actual }) =>
     `The log ends at ${lengthText(limit)} of ${lengthText(actual)}. Its last reading is held.`,

@@ -6,6 +6,11 @@ import type { LearnedCautionData } from "./learnedCautionData.js";
 
 /** The `data` of a caution, by its code. */
 export interface CautionData extends LearnedCautionData {
+  /** a time that was perhaps meant in minutes */
+  readonly "maybe-minutes": {
+    /** which time, where it is not one of development */
+    readonly of?: "clearing";
+  };
   /** what did not follow from the runs */
   readonly "stored-differs": {
     /** the fields of stored knowledge that were worked out again */
@@ -226,9 +231,14 @@ export interface CautionData extends LearnedCautionData {
     /** the step of the plan that follows it */
     readonly bath: string;
   };
+  /** a fixing bath that clears slowly */
+  readonly "fixer-spent": {
+    /** true where its fresh clearing time is the handbook's and was not measured */
+    readonly assumed?: true;
+  };
   /** fixing that is too short */
   readonly "short-fix": {
-    /** the clearing times that are due; of paper there are none */
+    /** the clearing times that are due; none where the limit is the least for the material, as of paper */
     readonly times?: number;
   };
   /** fixing that bleaches */

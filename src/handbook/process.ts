@@ -143,12 +143,16 @@ export const stopKinds: readonly StopKind[] = /* @__PURE__ */ namesOf(handbookSt
 /** Kinds of fixing bath. */
 export type FixerKind = "rapid" | "plain";
 
-/** Clearing time in a fresh bath at 20 °C, capacity and the longest useful time. */
+/**
+ * Clearing time in a fresh bath at 20 °C, that of film which is not iodide-rich, capacity and the longest
+ * useful time.
+ */
 export const handbookFixers: Readonly<
   Record<
     FixerKind,
     {
       readonly clearingS: number;
+      readonly filmS: number;
       readonly capacityCm2PerL: number;
       readonly ceilingS?: number;
       readonly sources: readonly string[];
@@ -157,11 +161,12 @@ export const handbookFixers: Readonly<
 > = {
   // A fresh rapid bath clears within a minute; twenty rolls of 80 square inches in a litre, at most ten
   // minutes.
-  rapid: { clearingS: 60, capacityCm2PerL: 20 * ROLL_CM2, ceilingS: 600, sources: [CAPACITY] },
+  rapid: { clearingS: 60, filmS: 60, capacityCm2PerL: 20 * ROLL_CM2, ceilingS: 600, sources: [CAPACITY] },
   // The safe side of few figures. Film clears sooner than plates, by half perhaps (from memory). The one
   // printed capacity is for acid fixing baths of unnamed salt: half of it is taken.
   plain: {
     clearingS: 600,
+    filmS: 300,
     capacityCm2PerL: 10 * ROLL_CM2,
     sources: [
       "B. E. Jones (inferred), Cyclopedia of Photography, 1911 (plates: 10 min, and 10 more)",
@@ -173,6 +178,20 @@ export const handbookFixers: Readonly<
 
 /** The kinds of fixing bath that plans and `bathCautions` take. */
 export const fixerKinds: readonly FixerKind[] = /* @__PURE__ */ namesOf(handbookFixers);
+
+/**
+ * The least fixing of film and plates, s, whatever the clearing time. A scrap that clears in half a minute
+ * allows a minute of rapid fixing. Older manuals fix for five minutes after clearing in plain hypo.
+ */
+export const handbookLeastFix: Readonly<
+  Record<FixerKind, { readonly leastS: number; readonly sources: readonly string[] }>
+> = {
+  rapid: { leastS: 60, sources: ["a minute in rapid fixer at the least: common practice"] },
+  plain: { leastS: 300, sources: ["Henley, 1914, p. 524 (5 to 10 min more than clearing takes)"] },
+};
+
+/** Fresh rapid fixer takes longer to clear (common practice), s: what is shorter was perhaps in minutes. */
+export const SHORTEST_CLEARING_S = 15;
 
 /**
  * Fixing of paper at 20 °C, and the least. It is white before and after: nobody sees it clear, so the time is
@@ -202,6 +221,12 @@ export const IODIDE_RICH_CAPACITY: { readonly share: number; readonly source: st
 export const SPENT_RATIO: { readonly ratio: number; readonly source: string } = {
   ratio: 2,
   source: `${NAVY}, p. 10-7`,
+};
+
+/** How many times as long as film in a fresh bath plates and iodide-rich films take to clear. */
+export const SLOW_CLEARING: { readonly times: number; readonly source: string } = {
+  times: 2,
+  source: `plates clear half as fast as film, perhaps; iodide-rich films too ${MEMORY}`,
 };
 
 /**
@@ -272,10 +297,11 @@ export type PaperBase = "fibre" | "resin-coated";
 /** How the wash is done. */
 export type WashMethod = "running" | "soak" | "changes";
 
-/** A wash: its length, and the length after a clearing aid. */
+/** A wash: its length, the length after a clearing aid, and the least that the sources name. */
 export interface HandbookWash {
   readonly durationS: number;
   readonly afterAidS: number;
+  readonly leastS: number;
   readonly sources: readonly string[];
 }
 
@@ -298,11 +324,14 @@ export const handbookWash: Readonly<Record<WashMethod, HandbookWash>> = {
   running: {
     durationS: 1800,
     afterAidS: 300,
+    leastS: 1200,
     sources: [`${ARMY}, p. 24 (30 min)`, `${KODAK} (20 to 30 min, 5 after a clearing aid)`],
   },
+  // The least is that of running water (assumed).
   soak: {
     durationS: 1800,
     afterAidS: 540,
+    leastS: 1200,
     sources: [
       `${ARMY}, p. 24 (30 min, changed every 3 min)`,
       "three changes after a clearing aid: common practice",
@@ -312,6 +341,7 @@ export const handbookWash: Readonly<Record<WashMethod, HandbookWash>> = {
   changes: {
     durationS: 130,
     afterAidS: 130,
+    leastS: 130,
     sources: [
       `${ILFORD} (5, 10 and 20 inversions)`,
       "seconds for an inversion and for pouring: common practice",
@@ -339,11 +369,13 @@ export const handbookPaperWash: Readonly<Record<PaperBase, HandbookWash>> = {
   "fibre": {
     durationS: 3600,
     afterAidS: 1200,
+    leastS: 3600,
     sources: [`an hour, 20 min after a clearing aid: makers' paper sheets ${MEMORY}`],
   },
   "resin-coated": {
     durationS: 240,
     afterAidS: 240,
+    leastS: 120,
     sources: [`2 to 4 min: makers' paper sheets ${MEMORY}`],
   },
 };

@@ -49,7 +49,7 @@ export function oddRuns(at: string, prior: KnowledgePrior, entries: readonly Ent
     );
     const off = (said.log - expected) / sd;
     if (!(off < -FAR_OFF && Math.abs(off + MINUTE / sd) < FITS)) return [];
-    const figures = { quantity: "timeS", limit: Math.exp(expected), actual: timeS } as const;
+    const figures = { quantity: "timeS", limit: Math.exp(expected), actual: timeS, data: {} } as const;
     return [makeCaution(compensateSentences, "maybe-minutes", "warn", { path: `${path}/timeS`, ...figures })];
   });
 }

@@ -8,7 +8,7 @@ import { caution } from "./caution.js";
 import { bathContext, blisters, stopKind, type BathContext } from "./context.js";
 import { fixCautions } from "./fixCautions.js";
 import type { Handling, ProcessBaths, ProcessMaterialFacts } from "./types.js";
-import { coldWashFactor, washLengthS } from "./wash.js";
+import { coldWashFactor, leastWashS, washLengthS } from "./wash.js";
 
 /** What {@link bathCautions} judges. */
 export interface BathQuestion extends ProcessMaterialFacts {
@@ -65,11 +65,13 @@ const ANY_HANDLING: Handling = { vessel: "tank", movement: "invert", agitation: 
  * @remarks Baths within 3 °C of each other: US Navy, NAVEDTRA 14262, p. 7-11, has 5 °F, 2.8 °C. The wash
  * within 5 °C (Ilford/Harman, from memory). A sudden step on swollen gelatin reticulates it: Transactions
  * of the SMPE 18, 1924, p. 46; steps of about 10 °C (from memory). A fixing bath is spent at twice its
- * fresh clearing time: US Navy, NAVEDTRA 14209, p. 10-7. A rapid bath serves 20 rolls of 80 square inches
- * in a litre, half of that with iodide-rich films, and ten minutes at most (Brodie-Tyrrell, Fixer
- * Capacity); plain hypo is taken as half of that, the safe side. Acid after carbonate makes gas in the
- * gelatin, acid in plain hypo sulphur and sulphur dioxide (both common knowledge, from memory). Soft
- * gelatin frills after an hour of washing (common practice, the hour from memory).
+ * fresh clearing time: US Navy, NAVEDTRA 14209, p. 10-7. Where that was not measured, the handbook's is
+ * assumed, and twice as long for plates and iodide-rich films (from memory). A rapid bath serves 20 rolls
+ * of 80 square inches in a litre, half of that with iodide-rich films, and ten minutes at most
+ * (Brodie-Tyrrell, Fixer Capacity); plain hypo is taken as half of that, the safe side. Acid after
+ * carbonate makes gas in the gelatin, acid in plain hypo sulphur and sulphur dioxide (both common
+ * knowledge, from memory). Soft gelatin frills after an hour of washing (common practice, the hour from
+ * memory).
  *
  * @example
  * ```ts
@@ -104,7 +106,8 @@ export function bathsJudged(
   for (const name of ORDER)
     if (baths[name] !== undefined)
       cautions.push(...unreadFields(`/baths/${name}`, baths[name], fieldsOf(context, name)));
-  const { fix } = baths;
+  const { fix, stop } = baths;
+  if (fix !== undefined && stop === undefined) cautions.push(caution("no-stop", "warn", { path: "/baths" }));
   if (fix === undefined) cautions.push(caution("no-fix", "warn", { path: "/baths" }));
   else cautions.push(...fixCautions(context, fix, now));
   return gravestFirst([...cautions, ...washCautions(context, baths)]);
@@ -157,6 +160,11 @@ function washCautions(context: BathContext, { wash, fix, clearingAid }: ProcessB
   if (wash.method === "changes" && (fix?.kind === "plain" || context.material !== "film"))
     cautions.push(caution("wash-unproven", "warn", { path: "/baths/wash/method" }));
   const actual = washLengthS(context, wash, { wash, fix, clearingAid });
+  const leastS = leastWashS(context, wash, { fix, clearingAid });
+  if (wash.durationS !== undefined && fix !== undefined && isPast(leastS, actual)) {
+    const path = "/baths/wash/durationS";
+    cautions.push(caution("short-wash", "warn", { path, quantity: "timeS", limit: leastS, actual }));
+  }
   const { durationS: limit } = LONGEST_SOFT_WASH;
   if (context.soft && isPast(actual, limit))
     cautions.push(caution("wash-frills", "warn", { path: "/baths/wash", quantity: "timeS", limit, actual }));

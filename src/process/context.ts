@@ -11,6 +11,7 @@ import {
   type StopKind,
 } from "../handbook/process.js";
 import type { Sensitization } from "../inspection/safelightCautions.js";
+import { emulsionOf } from "../temperature/emulsionOf.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import type { Handling, ProcessBaths, ProcessInput, ProcessMaterialFacts } from "./types.js";
 
@@ -49,24 +50,27 @@ export function bathContext(
     material,
     paperBase,
     iodideRich: iodideRich === true,
-    soft: emulsion === "soft",
+    soft: emulsionOf(material, emulsion) === "soft",
     carbonate,
     sensitization,
     handling,
   };
 }
 
+/** What an acid stop meets. */
+type Gelatin = Pick<BathContext, "soft" | "carbonate">;
+
 /**
  * The kind of the stop bath. Acid would blister soft gelatin after a soda developer, and spoil plain hypo:
  * there it is water unless the input says otherwise.
  */
-export function stopKind(context: BathContext, { stop, fix }: ProcessBaths): StopKind {
+export function stopKind(context: Gelatin, { stop, fix }: ProcessBaths): StopKind {
   if (stop?.kind !== undefined) return stop.kind;
   return fix?.kind === "plain" || blisters(context) ? "water" : "acid";
 }
 
 /** Whether an acid stop can blister this gelatin: it is soft, and the developer may hold carbonate. */
-export const blisters = ({ soft, carbonate }: BathContext): boolean => soft && carbonate !== false;
+export const blisters = ({ soft, carbonate }: Gelatin): boolean => soft && carbonate !== false;
 
 /** How the development is done, checked: what the input leaves out is the habit of vessel and movement. */
 export function handlingOf(where: string, input: ProcessInput): Handling {

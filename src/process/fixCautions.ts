@@ -1,26 +1,37 @@
 /*
  * Module: process. What is unwise about a fixing bath.
  */
+import { compensateSentences } from "../compensate/text.js";
 import { isPast, type Caution } from "../core/caution.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { inRange, positive } from "../core/guards.js";
-import { handbookFixers, IODIDE_RICH_CAPACITY, SPENT_RATIO } from "../handbook/process.js";
+import {
+  handbookFixers,
+  IODIDE_RICH_CAPACITY,
+  SHORTEST_CLEARING_S,
+  SPENT_RATIO,
+} from "../handbook/process.js";
 import { caution } from "./caution.js";
 import type { BathContext } from "./context.js";
-import { fixing } from "./fixing.js";
+import { fixing, type Fixing } from "./fixing.js";
 import type { FixSetting } from "./types.js";
 
 /** The cautions about a fixing bath; `now` is the area of today's material, cm² per litre of the bath. */
 export function fixCautions(context: BathContext, fix: FixSetting, now: number): readonly Caution[] {
-  const { clearingS, freshS, times, durationS, leastS } = fixing(context, fix);
+  const found = fixing(context, fix);
+  const { clearingS, times, durationS, leastS, leastTimes, held } = found;
   const { ceilingS } = handbookFixers[fix.kind ?? "rapid"];
   const path = "/baths/fix";
   const quantity = "timeS";
   const cautions: Caution[] = [];
   const planned = times === undefined ? {} : { times };
+  cautions.push(...maybeMinutes(fix, "clearingS"), ...maybeMinutes(fix, "freshClearingS"));
   if (fix.durationS === undefined && times !== undefined) {
     if (fix.clearingS === undefined)
       cautions.push(caution("clearing-assumed", "note", { path, quantity, actual: clearingS }));
-    if (fix.times === undefined) cautions.push(caution("fixing-split", "note", { path, data: { times } }));
+    // Of what is longer than either number of clearing times no source disagrees.
+    if (fix.times === undefined && held !== true)
+      cautions.push(caution("fixing-split", "note", { path, data: { times } }));
   }
   if (isPast(leastS, durationS))
     cautions.push(
@@ -29,25 +40,48 @@ export function fixCautions(context: BathContext, fix: FixSetting, now: number):
         quantity,
         limit: leastS,
         actual: durationS,
-        data: times === undefined ? {} : { times: leastS / clearingS },
+        data: leastTimes === undefined ? {} : { times: leastTimes },
       }),
     );
   if (ceilingS !== undefined && isPast(durationS, ceilingS))
     cautions.push(
       caution("long-fix", "warn", { path, quantity, limit: ceilingS, actual: durationS, data: planned }),
     );
-  // Both at this bath's temperature.
-  const spentS = SPENT_RATIO.ratio * freshS;
-  if (spentS > 0 && fix.clearingS !== undefined && !isPast(spentS, clearingS))
-    cautions.push(
-      caution("fixer-spent", "stop", {
-        path: `${path}/clearingS`,
-        quantity,
-        limit: spentS,
-        actual: clearingS,
-      }),
-    );
+  cautions.push(...spentCautions(found, fix));
   return [...cautions, ...capacityCautions(context, fix, now)];
+}
+
+/** A clearing time that was perhaps meant in minutes. */
+function maybeMinutes(fix: FixSetting, field: "clearingS" | "freshClearingS"): readonly Caution[] {
+  const { [field]: actual = Infinity } = fix;
+  if (!isPast(SHORTEST_CLEARING_S, actual)) return [];
+  return [
+    makeCaution(compensateSentences, "maybe-minutes", "warn", {
+      path: `/baths/fix/${field}`,
+      quantity: "timeS",
+      limit: SHORTEST_CLEARING_S,
+      actual,
+      data: { of: "clearing" },
+    }),
+  ];
+}
+
+/**
+ * A bath that clears twice as slowly as fresh. Where it was not measured fresh, the handbook's time is no
+ * more than a reason to measure it.
+ */
+function spentCautions({ clearingS, freshS, usualFreshS }: Fixing, fix: FixSetting): readonly Caution[] {
+  if (fix.clearingS === undefined) return [];
+  const measured = freshS > 0;
+  // Both at this bath's temperature, or both at that of the measurement.
+  const limit = SPENT_RATIO.ratio * (measured ? freshS : usualFreshS);
+  const actual = measured ? clearingS : fix.clearingS;
+  if (isPast(limit, actual)) return [];
+  const path = "/baths/fix/clearingS";
+  const data = measured ? {} : ({ assumed: true } as const);
+  return [
+    caution("fixer-spent", measured ? "stop" : "warn", { path, quantity: "timeS", limit, actual, data }),
+  ];
 }
 
 /** Past its capacity before this material, or with it. */

@@ -1,13 +1,16 @@
 /*
  * Module: process. The fixing bath: clearing time, multiple and length at its own temperature.
  */
+import { isPast } from "../core/caution.js";
 import { inRange, positive } from "../core/guards.js";
 import {
   COLD_FIX,
   handbookFixers,
   handbookFixTimes,
   handbookHabits,
+  handbookLeastFix,
   handbookPaperFix,
+  SLOW_CLEARING,
 } from "../handbook/process.js";
 import { bathTemperatureC, sourcesOf } from "./baths.js";
 import { clearingTimeAt } from "./clearingTimeAt.js";
@@ -20,15 +23,21 @@ import { bySafelight } from "./text.js";
 import type { FixSetting } from "./types.js";
 
 /** What is known of a fixing bath at its own temperature. */
-interface Fixing {
+export interface Fixing {
   readonly clearingS: number;
   /** clearing time when it was fresh; 0 when it is not known */
   readonly freshS: number;
+  /** that of the handbook, at the temperature at which the clearing time was measured */
+  readonly usualFreshS: number;
   /** clearing times that are planned; none of paper, which nobody sees clear */
   readonly times?: number;
   readonly durationS: number;
   /** a shorter one leaves silver in the material */
   readonly leastS: number;
+  /** `leastS` in clearing times; none where it is the least for the material */
+  readonly leastTimes?: number;
+  /** true where the clearing times that are planned are shorter than the least for the material */
+  readonly held?: boolean;
   readonly sources: readonly string[];
 }
 
@@ -54,6 +63,9 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
     freshClearingS === undefined ? 0 : positive(`${where}/freshClearingS`, freshClearingS, 7200, "timeS");
   const clearing = (clearingS: number, fromC: number): number => clearingTimeAt({ clearingS, fromC, toC });
   const handbookS = clearing(fixer.clearingS, 20);
+  // Of paper it is that of a scrap of film.
+  const slow = plate || (context.iodideRich && context.material === "film") ? SLOW_CLEARING.times : 1;
+  const usualFreshS = clearingTimeAt({ clearingS: slow * fixer.filmS, fromC: 20, toC: measuredAtC });
   // The handbook's figure is for 20 °C, and no bath clears sooner than it did when fresh; a measured one is
   // for this bath unless it says otherwise.
   const clearingS =
@@ -68,6 +80,7 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
     return {
       clearingS,
       freshS,
+      usualFreshS,
       durationS: fix.durationS ?? clearing(paper.durationS, 20),
       leastS: clearing(paper.leastS, 20),
       sources: sourcesOf(fix, cold ? [...paper.sources, ...COLD_FIX.sources] : paper.sources),
@@ -75,14 +88,25 @@ export function fixing(context: BathContext, fix: FixSetting): Fixing {
   }
   const byHandbook = assumed && freshS < handbookS;
   const carried = assumed ? byHandbook && cold : measuredAtC !== toC;
+  const byTimesS = fixingTime({ clearingS, times });
+  const least = handbookLeastFix[kind];
+  const held = isPast(least.leastS, byTimesS);
+  const due = Math.max(LEAST_TIMES, leastTimes);
   return {
     clearingS,
     freshS,
+    usualFreshS,
     times,
-    durationS: fix.durationS ?? fixingTime({ clearingS, times }),
-    leastS: Math.max(LEAST_TIMES, leastTimes) * clearingS,
+    durationS: fix.durationS ?? Math.max(byTimesS, least.leastS),
+    leastS: Math.max(due * clearingS, least.leastS),
+    ...(isPast(least.leastS, due * clearingS) ? undefined : { leastTimes: due }),
+    held,
     sources: [
-      ...(fix.times === undefined ? sourcesOf(fix, split.sources) : []),
+      ...(held
+        ? sourcesOf(fix, least.sources)
+        : fix.times === undefined
+          ? sourcesOf(fix, split.sources)
+          : []),
       ...(byHandbook ? fixer.sources : []),
       ...(carried ? COLD_FIX.sources : []),
     ],

@@ -7,6 +7,7 @@ import type { Baseline, Compensation, Conditions, Knowledge } from "../compensat
 import { pourInC } from "./asAnswered.js";
 import { checkedBaths } from "./baths.js";
 import type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./eveningTypes.js";
+import { emulsionOf } from "../temperature/emulsionOf.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { present } from "../core/ordered.js";
 import { planOf } from "./planOf.js";
@@ -31,9 +32,9 @@ const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"]
  * @remarks Each time comes from `compensate`. A plate of A cm² in V ml adds 1000 A/V cm² per litre to the
  * developer and to the fixing bath. A top-up multiplies the developer's use by 1 − topUp/V. Its age stays
  * that of the oldest part. Without a law of age a brew lives as {@link brewLife} says. Each plan says
- * whether the developer is enough for its plate, after those before. In trays the next plate starts when
- * the one before has left the fixing bath, in a tank or drum when its plan has ended. Only the first plan
- * has a rest.
+ * whether the developer is enough for its plate, after those before. Plates are soft unless `emulsion` or the
+ * known time says that they are hardened. In trays the next plate starts when the one before has left the
+ * fixing bath, in a tank or drum when its plan has ended. Only the first plan has a rest.
  *
  * @example
  * ```ts
@@ -60,6 +61,7 @@ export function planEvening(input: EveningInput): EveningPlan {
   const shared = sharedInput(input);
   const startAgeH = atStart(input, "ageH");
   const laws = withLife(input);
+  const known = { ...baseline, ...present({ emulsion: shared.emulsion }) };
   let usedCm2PerL = atStart(input, "usedCm2PerL");
   let fixUsedCm2PerL = baths.fix?.usedCm2PerL ?? 0;
   let startS = 0;
@@ -72,7 +74,7 @@ export function planEvening(input: EveningInput): EveningPlan {
     const ageH = startAgeH + (startS + (first ? developStartS(trial) : leadS(trial))) / 3600;
     const today: Conditions = { ...conditions, ...present(own), usedCm2PerL, ageH };
     const answer = withLifeStops(
-      inNameOf(WHERE, () => compensate(baseline, today, laws)),
+      inNameOf(WHERE, () => compensate(known, today, laws)),
       input,
       ageH,
     );
@@ -151,7 +153,7 @@ const EVENING = ["baseline", "conditions", "knowledge", "plates", "betweenS"];
 /** What every plan of the evening takes from the input; a field that is not known goes along, to be named. */
 function sharedInput(input: EveningInput): Omit<ProcessInput, "temperatureC"> {
   const shared = Object.entries(input).filter(([field]) => !EVENING.includes(field));
-  const { vessel, material = "plate", emulsion = input.baseline.emulsion } = input;
+  const { vessel, material = "plate", emulsion = emulsionOf(material, input.baseline.emulsion) } = input;
   return { ...(Object.fromEntries(shared) as Partial<ProcessInput>), vessel, material, emulsion };
 }
 

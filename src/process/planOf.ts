@@ -5,13 +5,21 @@ import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import { unreadFields } from "../core/pointer.js";
 import { arrayOf, inRange, notOneOf, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
 import { agitationInterval } from "../agitation/agitation.js";
-import { handbookBathS, handbookDrain, handbookHabits, SHUFFLED } from "../handbook/process.js";
+import {
+  handbookBathS,
+  handbookDrain,
+  handbookHabits,
+  SHUFFLED,
+  type StopKind,
+} from "../handbook/process.js";
 import { sensitizations, type Sensitization } from "../inspection/safelightCautions.js";
+import { emulsionOf } from "../temperature/emulsionOf.js";
 import { temperatureCautions } from "../temperature/temperatureCautions.js";
 import { asAnswered } from "./asAnswered.js";
 import { bathsJudged } from "./bathCautions.js";
 import { checkedBaths } from "./baths.js";
 import { bathDrafts } from "./bathSteps.js";
+import { carbonateIn } from "./carbonateIn.js";
 import { caution } from "./caution.js";
 import { benchNotes } from "./benchNotes.js";
 import { bathContext, handlingOf, stopKind, type BathContext } from "./context.js";
@@ -20,7 +28,7 @@ import { enoughDeveloper } from "./enoughDeveloper.js";
 import { layOut, type CueDraft, type Draft } from "./layOut.js";
 import { materialsFor } from "./materials.js";
 import { toNearest } from "./rounding.js";
-import type { ProcessInput, ProcessPlan } from "./types.js";
+import type { ProcessBaths, ProcessInput, ProcessPlan } from "./types.js";
 import { leftOutText } from "./text.js";
 
 const FIELDS: Readonly<Record<keyof ProcessInput, true>> = {
@@ -56,12 +64,13 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
   const { input, cautions: differing } = asAnswered(where, asked);
   const { timeS, refused, said } = developmentTime(where, input);
   const temperatureC = inRange(`${where}/temperatureC`, input.temperatureC, 0, 100, "temperatureC");
-  const { volumeMl, sensitization, emulsion } = input;
+  const { volumeMl, sensitization } = input;
   if (volumeMl !== undefined) positive(`${where}/volumeMl`, volumeMl, 1e6, "volumeMl");
   if (sensitization !== undefined) knownSensitization(where, sensitization);
   const handling = handlingOf(where, input);
   const everyS = agitationInterval(`${where}/agitation`, handling.agitation);
-  const context = bathContext(where, temperatureC, input, handling, sensitization);
+  const stated = bathContext(where, temperatureC, input, handling, sensitization);
+  const context = { ...stated, carbonate: carbonateOf(where, input) };
   const baths = checkedBaths(`${where}/baths`, input.baths);
   const { before, after } = bathDrafts(context, baths);
   const drafts = withFirstCues(where, input, [
@@ -71,7 +80,8 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
     ...after,
   ]);
   const { steps, totalS } = layOut(drafts, handling.vessel);
-  const materials = materialsFor(where, volumeMl, input.dilution, stopKind(context, baths), baths, steps);
+  const stop = stopKind(context, baths);
+  const materials = materialsFor(where, volumeMl, input.dilution, stop, baths, steps);
   const ofBaths = bathsJudged(where, context, baths, input);
   const cautions: Caution[] = [...differing];
   if (handling.drainS > timeS) cautions.push(drainTooLong(timeS, handling.drainS));
@@ -79,22 +89,42 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
   if (lies && !(everyS !== undefined && everyS <= burstS))
     cautions.push(caution("drum-not-turned", "warn", { path: "/agitation" }));
   cautions.push(
-    ...temperatureCautions(temperatureC, { emulsion, path: "/temperatureC" }).filter(
-      ({ code }) => !said.includes(code),
-    ),
+    ...temperatureCautions(temperatureC, {
+      emulsion: emulsionOf(input.material, input.emulsion),
+      path: "/temperatureC",
+    }).filter(({ code }) => !said.includes(code)),
     ...unreadFields("", input, Object.keys(FIELDS)),
     ...enoughDeveloper(where, input, handling).filter(({ code }) => !said.includes(code)),
     ...ofBaths,
+    ...stopGas(context, baths, stop),
   );
   return {
     steps,
     totalS,
     materials,
     cautions: gravestFirst(cautions),
-    benchNotes: benchNotes(baths),
+    benchNotes: benchNotes(baths, stop),
     timeRefused: refused,
     handling,
   };
+}
+
+/** Acid makes gas of carbonate, and a closed vessel holds it (common practice). */
+function stopGas(
+  { carbonate, handling }: BathContext,
+  baths: ProcessBaths,
+  kind: StopKind,
+): readonly Caution[] {
+  const gas = baths.stop !== undefined && kind === "acid" && carbonate === true;
+  return gas && handling.vessel !== "tray" ? [caution("stop-gas", "note", { path: "/baths/stop" })] : [];
+}
+
+/** Whether the developer holds carbonate: what a brew holds counts, whatever else is stated. */
+function carbonateOf(where: string, { developer, carbonate }: ProcessInput): boolean | undefined {
+  if (developer === undefined) return carbonate;
+  const { brew } = plainObject(`${where}/developer`, developer);
+  if (brew === undefined) return carbonate;
+  return carbonateIn(`${where}/developer/brew`, brew) || carbonate === true;
 }
 
 /** The development time, unrounded; whether its answer is refused, and the codes that the answer has said. */

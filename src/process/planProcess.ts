@@ -24,7 +24,11 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  * Each bath is drained within its length. A drum lies: it is turned without pause in every bath, and
  * opened when the fixing bath is out. Elsewhere white light is safe, and clearing is looked for, once it is
  * clear and half of the fixing is over. Three clearing times are planned for plates, and where the clearing
- * time is assumed. Paper has a fixing time of its own, since nobody sees it clear.
+ * time is assumed, but no less than a minute of rapid fixer or five of plain hypo. Paper has a fixing time
+ * of its own, since nobody sees it clear.
+ *
+ * A plate is taken as soft unless `emulsion` is `"hardened"` (common practice). An acid stop blisters soft
+ * gelatin after carbonate, so plain water is planned there; a brew in `developer` says whether it holds any.
  *
  * An answer says the temperature at pour-in, the agitation and the dilution that its time is for. They are
  * planned where the input leaves them out. Where the input has another, the plan has a caution.

@@ -18,6 +18,7 @@ export type ProcessCautionCode =
   | "acid-into-hypo"
   | "acid-stop-blisters"
   | "answer-differs"
+  | "bench-acid"
   | "bench-air"
   | "bench-gloves"
   | "clearing-assumed"
@@ -32,10 +33,13 @@ export type ProcessCautionCode =
   | "late-pour"
   | "long-fix"
   | "no-fix"
+  | "no-stop"
   | "no-wash"
   | "safety-data-sheets"
   | "short-fix"
+  | "short-wash"
   | "silver-disposal"
+  | "stop-gas"
   | "temperature-step"
   | "wash-frills"
   | "wash-unproven";
@@ -205,6 +209,9 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
     "Acid after soda makes gas in soft gelatin and can blister it. Use plain water as the stop.",
   "answer-differs": ({ data: { cause, answered, planned } }, unit) =>
     `The time is for ${sideText(cause, answered, unit)}, the plan for ${sideText(cause, planned, unit)}.`,
+  "bench-acid": () =>
+    "An acid stop is 1 to 2 % acetic or citric acid. Pour acid into water. " +
+    "Never take glacial acid or 25 % essence as it comes.",
   "bench-air": () => "Let in fresh air. Stop and fixing baths give off vapours.",
   "bench-gloves": () => "Wear gloves and glasses. Keep the baths away from food.",
   "clearing-assumed": ({ actual }) =>
@@ -221,8 +228,11 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
   "fixer-capacity-reached": () =>
     "This material takes the fixing bath past its capacity. Use a fresh bath, or more of it.",
   "fixer-past-capacity": () => "The fixing bath is past its capacity. Mix a fresh one.",
-  "fixer-spent": ({ limit, actual }) =>
-    `Clears in ${lengthText(actual)}, fresh in ${lengthText(limit / 2)}: the fixing bath is spent.`,
+  "fixer-spent": ({ limit, actual, data }) =>
+    data.assumed === true
+      ? `Clears in ${lengthText(actual)}, and ${lengthText(limit / 2)} is assumed for a fresh fixing bath. ` +
+        "This one may be spent: check with a fresh bath."
+      : `Clears in ${lengthText(actual)}, fresh in ${lengthText(limit / 2)}: the fixing bath is spent.`,
   "fixing-split": ({ data }) =>
     `Some sources say two clearing times, some three. ${digits(data.times)} are planned.`,
   "late-pour": ({ limit, actual }) =>
@@ -230,14 +240,22 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
   "long-fix": ({ limit }) =>
     `Over ${lengthText(limit)} rapid fixer bleaches fine detail. Use a fresh or a warmer bath.`,
   "no-fix": () => "No fixing bath is planned. The image will not last in light.",
+  "no-stop": () =>
+    "Neither stop nor rinse is planned before the fixing bath. Developer in it fogs and stains, " +
+    "and weakens it. Rinse or stop in between.",
   "no-wash": () => "No wash is planned. Fixer left in the gelatin stains and fades the image.",
   "safety-data-sheets": () => "Local codes and safety data sheets go before this plan.",
   "short-fix": ({ limit, data }) =>
     data.times === undefined
-      ? `Fixing is shorter than ${lengthText(limit)}, the least for paper.`
+      ? `Fixing is shorter than ${lengthText(limit)}, the least for this material.`
       : `Fixing is shorter than ${digits(data.times)} clearing times (${lengthText(limit)}).`,
+  "short-wash": ({ limit }) =>
+    `The wash is shorter than ${lengthText(limit)}. Fixer left in the gelatin stains and fades the image.`,
   "silver-disposal": () =>
     "Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",
+  "stop-gas": () =>
+    "Acid after soda gives off gas, which presses on a closed vessel. Lift the pouring cap once. " +
+    "The light trap stays on.",
   "temperature-step": ({ limit, actual, data }, unit) =>
     `${degreesApart(actual, unit)} from the bath before to ${bathName(data.bath)} can reticulate gelatin. ` +
     `Keep the step ${data.bath === "wash" ? "into the wash" : "between baths"} ` +

@@ -33,7 +33,7 @@ export interface BathSetting {
 
 /** A stop bath: weak acid, or plain water. */
 export interface StopSetting extends BathSetting {
-  /** `"acid"` when left out, but `"water"` before plain fixer and with a soft emulsion */
+  /** `"acid"` when left out, but `"water"` before plain fixer and with a soft emulsion, such as a plate */
   readonly kind?: StopKind | undefined;
 }
 
@@ -50,7 +50,7 @@ export interface FixSetting extends BathSetting {
   readonly clearingAtC?: number | undefined;
   /**
    * clearing time of the same bath when it was fresh, at this bath's temperature, s; without `clearingS` it
-   * is taken where the handbook's is shorter
+   * is taken where the handbook's is shorter. When left out, the handbook's is what a spent bath is known by
    */
   readonly freshClearingS?: number | undefined;
   /** fixing time in clearing times, 1 to 10; not read of paper */
@@ -91,9 +91,12 @@ export interface ProcessMaterialFacts {
   readonly paperBase?: PaperBase | undefined;
   /** an iodide-rich or tabular film, which fixes more slowly */
   readonly iodideRich?: boolean | undefined;
-  /** `"soft"`: a plate or an unhardened film */
+  /** `"soft"`: a plate or an unhardened film; of a plate `"soft"` when left out */
   readonly emulsion?: "soft" | "hardened" | undefined;
-  /** whether the developer holds carbonate, such as soda: acid then makes gas in the gelatin */
+  /**
+   * whether the developer holds carbonate, such as soda: acid then makes gas in the gelatin. A brew in
+   * `developer` says it itself
+   */
   readonly carbonate?: boolean | undefined;
   /** area of the material, cm², above 0 to 1e6: for the capacity of the developer and of the fixing bath */
   readonly areaCm2?: number | undefined;
@@ -214,7 +217,7 @@ export interface ProcessPlan {
   readonly materials: readonly ProcessMaterial[];
   /** gravest first; those of the answer are not among them */
   readonly cautions: readonly Caution[];
-  /** what holds for every run: gloves, air, silver, safety data sheets */
+  /** what holds for every run: gloves, air, the acid of a stop bath, silver, safety data sheets */
   readonly benchNotes: readonly Caution[];
   /** true when the answer that was planned has a caution of severity `"stop"` */
   readonly timeRefused: boolean;

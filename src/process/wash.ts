@@ -33,6 +33,7 @@ function usualWash(context: BathContext, method: WashMethod, { fix }: ProcessBat
   return {
     durationS: film.durationS * times,
     afterAidS: film.afterAidS * times,
+    leastS: film.leastS * times,
     sources: [...film.sources, ...sources],
   };
 }
@@ -44,6 +45,18 @@ export function washLengthS(context: BathContext, wash: WashSetting, baths: Proc
   const usual = usualWash(context, wash.method ?? "running", baths);
   const warmS = baths.clearingAid === undefined ? usual.durationS : usual.afterAidS;
   return upByLength(warmS * coldWashFactor(bathTemperatureC(context, wash)), stepS);
+}
+
+/**
+ * The least length of a wash that is stated. Inversions are counted, and done faster where there is less
+ * time: they have none.
+ */
+export function leastWashS(context: BathContext, wash: WashSetting, baths: ProcessBaths): number {
+  const { method = "running" } = wash;
+  if (method === "changes") return 0;
+  const { leastS, afterAidS } = usualWash(context, method, baths);
+  const warmS = baths.clearingAid === undefined ? leastS : Math.min(leastS, afterAidS);
+  return warmS * coldWashFactor(bathTemperatureC(context, wash));
 }
 
 /** The step of the wash. */

@@ -11,14 +11,7 @@ import { roundEstimate } from "../quantities/roundEstimate.js";
 import { compensateRecipe } from "./compensateRecipe.js";
 import { placeOf } from "./places.js";
 import { recipeBench } from "./recipeBench.js";
-import {
-  bathFacts,
-  bathMl,
-  brewCautions,
-  carbonateIn,
-  dilutionOf,
-  recipeCautions,
-} from "./recipeCautions.js";
+import { bathFacts, bathMl, brewCautions, dilutionOf, emulsionIn, recipeCautions } from "./recipeCautions.js";
 import { recipeNow } from "./recipeNow.js";
 import type { Recipe } from "./types.js";
 
@@ -69,10 +62,10 @@ const OPTIONS = [
  *
  * @remarks The recipe gives what it knows: the time and whether it is refused, the temperature, the agitation
  * that the time was worked out for, the dilution and the volume, area, emulsion, light and kind of the
- * material, whether it is iodide-rich, and the baths. Without baths in the recipe they are those of
- * `planProcess`. A drum is turned without pause, and the time is for that, unless the conditions say today's
- * agitation. A bath that drifts is planned at the temperature that it has at pour-in. Local codes and
- * safety data sheets go before this plan.
+ * material, whether it is iodide-rich, and the baths. A plate is soft unless the recipe says that it is
+ * hardened. Without baths in the recipe they are those of `planProcess`. A drum is turned without pause, and
+ * the time is for that, unless the conditions say today's agitation. A bath that drifts is planned at the
+ * temperature that it has at pour-in. Local codes and safety data sheets go before this plan.
  *
  * @example
  * ```ts
@@ -150,12 +143,11 @@ function recipeInput(recipe: Recipe): Omit<ProcessInput, "vessel"> {
     dilution: dilutionOf(recipe),
     volumeMl: bathMl(developer),
     developer: bathFacts(recipe),
-    carbonate: carbonateIn(developer),
     areaCm2: material.areaCm2,
     pieces: material.pieces,
     material: material.kind,
     iodideRich: material.iodideRich,
-    emulsion: material.emulsion,
+    emulsion: emulsionIn(recipe),
     sensitization: material.sensitization,
     baths,
   };

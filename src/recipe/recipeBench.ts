@@ -5,14 +5,18 @@ import { standingNotes } from "../brew/checkBrew.js";
 import type { Caution } from "../core/caution.js";
 import { USUAL_BATHS } from "../process/baths.js";
 import { benchNotes } from "../process/benchNotes.js";
+import { stopKind } from "../process/context.js";
+import { carbonateOf, emulsionIn } from "./recipeCautions.js";
 import type { Recipe } from "./types.js";
 
 /**
- * Gloves, air, silver and data sheets for a recipe. A brew says gloves and data sheets in its own words, with
- * what holds while it is mixed, so that nothing is said twice.
+ * Gloves, air, acid, silver and data sheets for a recipe. A brew says gloves and data sheets in its own
+ * words, with what holds while it is mixed, so that nothing is said twice.
  */
-export function recipeBench({ developer, baths = USUAL_BATHS }: Recipe): readonly Caution[] {
-  const ofBaths = benchNotes(baths);
+export function recipeBench(recipe: Recipe): readonly Caution[] {
+  const { developer, baths = USUAL_BATHS } = recipe;
+  const gelatin = { soft: emulsionIn(recipe) === "soft", carbonate: carbonateOf(developer) };
+  const ofBaths = benchNotes(baths, stopKind(gelatin, baths));
   if (developer.kind !== "brew") return ofBaths;
   const said = ["bench-gloves", "safety-data-sheets"];
   return [...standingNotes(), ...ofBaths.filter(({ code }) => !said.includes(code))];

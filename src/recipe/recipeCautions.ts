@@ -11,9 +11,10 @@ import type { TimeEstimate } from "../core/estimate.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { present } from "../core/ordered.js";
 import type { Dilution } from "../dilution/dilution.js";
-import { handbookIngredients } from "../handbook/ingredients.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
 import type { Compensation } from "../compensate/types.js";
+import { emulsionOf } from "../temperature/emulsionOf.js";
+import { carbonateIn } from "../process/carbonateIn.js";
 import type { PlannedDeveloper } from "../process/types.js";
 import { placed, placeOf } from "./places.js";
 import type { Recipe } from "./types.js";
@@ -33,12 +34,14 @@ function today({ baseline, conditions = {} }: Recipe): {
 export const bathMl = (developer: Recipe["developer"]): number | undefined =>
   developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
 
-/** Whether a developer holds carbonate, of which acid makes gas; of a stock nobody can tell. */
-export function carbonateIn(developer: Recipe["developer"]): boolean | undefined {
-  if (developer.kind !== "brew") return undefined;
-  return developer.brew.ingredients.some(
-    ({ ingredient }) => (handbookIngredients[ingredient].moles?.carbonate ?? 0) > 0,
-  );
+/** Whether a developer holds carbonate; of a stock nobody can tell. */
+export const carbonateOf = (developer: Recipe["developer"]): boolean | undefined =>
+  developer.kind === "brew" ? carbonateIn("checkRecipe/developer/brew", developer.brew) : undefined;
+
+/** The emulsion of a recipe: its material's own, else that of the known time, else a plate's. */
+export function emulsionIn({ material, baseline }: Recipe): "soft" | "hardened" | undefined {
+  const { kind, emulsion = baseline.emulsion } = material;
+  return emulsionOf(kind, emulsion);
 }
 
 /**
@@ -53,7 +56,7 @@ export function brewCautions(recipe: Recipe): readonly Caution[] {
     ageH,
     ...(material.iso === undefined ? {} : { filmIso: material.iso }),
     material: material.kind,
-    softEmulsion: material.emulsion === "soft",
+    softEmulsion: emulsionIn(recipe) === "soft",
   };
   const { brew } = developer;
   const standing = standingNotes();
@@ -120,8 +123,8 @@ export function recipeCautions(
         areaCm2: material.areaCm2,
         material: material.kind,
         iodideRich: material.iodideRich,
-        emulsion: material.emulsion,
-        carbonate: carbonateIn(developer),
+        emulsion: emulsionIn(recipe),
+        carbonate: carbonateOf(developer),
       }),
     );
   return gravestFirst(found);

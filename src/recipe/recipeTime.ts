@@ -15,7 +15,7 @@ import type { LearnedKnowledge } from "../learning/types.js";
 import { genericAgeLaw } from "../age/genericAgeLaw.js";
 import type { AgeLaw } from "../age/law.js";
 import { placed } from "./places.js";
-import { bathMl } from "./recipeCautions.js";
+import { bathMl, emulsionIn } from "./recipeCautions.js";
 import type { Recipe } from "./types.js";
 
 /** What `compensate` is asked for a recipe. */
@@ -46,7 +46,7 @@ export function recipeInputs(
   conditions: Conditions = {},
   list: readonly AnyCause[] = causes,
 ): RecipeInputs {
-  const { developer, material, agitation, knowledge = {} } = recipe;
+  const { developer, agitation, knowledge = {} } = recipe;
   // As the laws call it, which find it there.
   plainObject(at.replace(/\/.*/, ""), recipe.baseline, "/baseline");
   if (recipe.conditions !== undefined) plainObject(`${at}/conditions`, recipe.conditions);
@@ -57,11 +57,12 @@ export function recipeInputs(
     ...(developer.kind === "stock" ? { dilution: developer.dilution } : {}),
     ...(agitation === undefined ? {} : { agitation }),
   };
+  const emulsion = emulsionIn(recipe);
   const baseline: Baseline = {
     ...own,
     ...present(recipe.baseline),
     ...(hydroquinone === undefined ? {} : { hydroquinone }),
-    ...(material.emulsion === undefined ? {} : { emulsion: material.emulsion }),
+    ...(emulsion === undefined ? {} : { emulsion }),
   };
   const asked = { ...own, ...present(recipe.conditions ?? {}), ...present(conditions) };
   if (!isLearned(knowledge)) {

@@ -24,7 +24,10 @@ export interface RecipeMaterial {
   readonly kind?: BrewMaterial | undefined;
   /** what light it sees; taken as panchromatic when left out */
   readonly sensitization?: Sensitization | undefined;
-  /** soft as on a plate or an unhardened film, or hardened */
+  /**
+   * soft as on a plate or an unhardened film, or hardened; that of the baseline when left out, and then soft
+   * for a plate
+   */
   readonly emulsion?: "soft" | "hardened" | undefined;
   /** speed, ISO arithmetic */
   readonly iso?: number | undefined;
@@ -120,7 +123,7 @@ export type RecipeCheck =
       readonly recipe: Recipe;
       /** what is valid but unwise, gravest first */
       readonly cautions: readonly Caution[];
-      /** what holds for every run: gloves, air, silver, safety data sheets */
+      /** what holds for every run: gloves, air, the acid of a stop bath, silver, safety data sheets */
       readonly benchNotes: readonly Caution[];
     }
   | {

@@ -29,7 +29,7 @@ const OF_MIXING: CautionCode = "rest-before-use";
  *
  * @example
  * ```ts
- * const baths = { fix: { clearingS: 40, times: 3 }, wash: {} };
+ * const baths = { stop: { kind: "water" }, fix: { clearingS: 40, times: 3 }, wash: {} } as const;
  * const plan = planProcess({ vessel: "tray", movement: "rock", timeS: 510, temperatureC: 20, baths });
  * const lines = describePlan(plan);
  * lines[0] // => "Always: Wear gloves and glasses. Keep the baths away from food."

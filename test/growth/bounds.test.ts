@@ -174,6 +174,7 @@ describe("a list that is spread into a call", () => {
     "src/core/relaxation.ts": "the rates of a grid",
     "src/bath/checkLedger.ts": "fifty fields",
     "src/process/bathCautions.ts": "fifty fields, and the cautions of a fixer",
+    "src/process/fixCautions.ts": "two clearing times, and the one caution of a spent bath",
     "src/process/developmentCues.ts": "one tap",
     "src/notes/readRow.ts": "one cell",
     "src/bath/capacityOf.ts": "one caution",

@@ -236,7 +236,11 @@ describe("recipePicture", () => {
     });
     const drawn = recipePicture(brew);
     expect(drawn.refused).toBe(true);
-    expect(drawn.refusals).toMatchObject([{ fromC: drawn.axes.fromC, toC: drawn.axes.toC }]);
+    // Above 24 °C soft gelatin tears besides: a plate is soft unless it is said to be hardened.
+    expect(drawn.refusals).toMatchObject([
+      { fromC: drawn.axes.fromC, toC: 24, code: "no-alkali" },
+      { fromC: 24, toC: drawn.axes.toC, code: "soft-emulsion-warm" },
+    ]);
   });
   it("refuses what is no recipe and no range", () => {
     expect(caught(() => recipePicture(anyOf(3)))).toMatchObject({ path: "/recipe" });

@@ -3,7 +3,8 @@ import { bathCautions, type BathQuestion, type Caution, type FixSetting } from "
 import { anyOf } from "../helpers.js";
 import { codes, refusal } from "./helpers.js";
 
-const ready = { fix: { clearingS: 30, times: 2 }, wash: {} };
+const stop = { kind: "water" } as const;
+const ready = { stop, fix: { clearingS: 30, times: 2 }, wash: {} };
 const judged = (baths: object, more: object = {}): readonly Caution[] =>
   bathCautions({ temperatureC: 20, baths: { ...ready, ...baths }, ...more });
 const facts = (list: readonly Caution[]): readonly unknown[] =>
@@ -98,6 +99,13 @@ describe("an acid stop", () => {
     expect(of("acid", { kind: "plain" })).toEqual([sulphur]);
     expect(of("acid", { kind: "plain" }, { emulsion: "soft" })).toEqual([blisters, sulphur]);
   });
+  it("is warned of on a plate, which is soft unless it is said to be hardened", () => {
+    // Common practice: see the plan's stop bath.
+    expect(of("acid", {}, { material: "plate", carbonate: true })).toHaveLength(1);
+    expect(of("acid", {}, { material: "plate" })).toHaveLength(1);
+    expect(of("acid", {}, { material: "plate", emulsion: "hardened", carbonate: true })).toEqual([]);
+    expect(of(undefined, {}, { material: "plate" })).toEqual([]);
+  });
   it("is not taken by itself where it does harm", () => {
     expect(of(undefined, { kind: "plain" }, { emulsion: "soft" })).toEqual([]);
     expect(of("water", { kind: "plain" }, { emulsion: "soft" })).toEqual([]);
@@ -106,7 +114,7 @@ describe("an acid stop", () => {
 
 describe("the fixing bath", () => {
   const of = (fix: FixSetting, more: object = {}): readonly Caution[] =>
-    bathCautions({ temperatureC: 20, baths: { fix, wash: {} }, ...more });
+    bathCautions({ temperatureC: 20, baths: { stop, fix, wash: {} }, ...more });
   const path = "/baths/fix";
   it("says what was assumed", () => {
     expect(facts(of({}))).toEqual([
@@ -131,6 +139,7 @@ describe("the fixing bath", () => {
         quantity: "timeS",
         limit: 80,
         actual: 80,
+        data: {},
       },
     ]);
     expect(codes(of({ freshClearingS: 40, times: 2 }))).toEqual(["clearing-assumed"]);
@@ -142,6 +151,34 @@ describe("the fixing bath", () => {
     // Measured warm, used cold.
     expect(spent({ clearingS: 60, clearingAtC: 20, freshClearingS: 60, temperatureC: 10 })).toBe(true);
     expect(spent({ freshClearingS: 1 })).toBe(false);
+  });
+
+  it("may be spent at twice the fresh clearing time of the handbook", () => {
+    // Film 60 s in rapid fixer: Brodie-Tyrrell, Fixer Capacity. All others from memory.
+    const spent = (fix: FixSetting, more: object = {}): unknown =>
+      facts(of(fix, more).filter(({ code }) => code === "fixer-spent"))[0];
+    const one = { code: "fixer-spent", severity: "warn", path: `${path}/clearingS`, quantity: "timeS" };
+    expect(spent({ clearingS: 300 })).toEqual({ ...one, limit: 120, actual: 300, data: { assumed: true } });
+    expect(of({ clearingS: 300 })[0]!.message).toBe(
+      "Clears in 5:00, and 1:00 is assumed for a fresh fixing bath. " +
+        "This one may be spent: check with a fresh bath.",
+    );
+    const from = (fix: FixSetting, more: object = {}): readonly boolean[] =>
+      [-1, 0].map((less) => spent({ ...fix, clearingS: fix.clearingS! + less }, more) !== undefined);
+    const before = [false, true];
+    expect(from({ clearingS: 120 })).toEqual(before);
+    expect(from({ clearingS: 240 }, { material: "plate" })).toEqual(before);
+    expect(from({ clearingS: 240 }, { iodideRich: true })).toEqual(before);
+    expect(from({ clearingS: 600, kind: "plain" })).toEqual(before);
+    expect(from({ clearingS: 1200, kind: "plain" }, { material: "plate" })).toEqual(before);
+    // Of paper it is the time of a scrap of film.
+    expect(from({ clearingS: 120 }, { material: "paper" })).toEqual(before);
+    // Cold: 2.7 times for 10 °C, at the temperature of the measurement.
+    expect(from({ clearingS: 324, temperatureC: 10 })).toEqual(before);
+    expect(from({ clearingS: 324, clearingAtC: 10 })).toEqual(before);
+    expect(from({ clearingS: 120, clearingAtC: 20, temperatureC: 10 })).toEqual(before);
+    // What was measured fresh goes before the handbook.
+    expect(spent({ clearingS: 200, freshClearingS: 120 })).toBeUndefined();
   });
 
   it("is short against the multiple that is planned, and against two clearing times at least", () => {
@@ -170,10 +207,51 @@ describe("the fixing bath", () => {
     expect(short({ clearingS: 20.1, times: 3, durationS: 60.29 })).toBeDefined();
   });
 
+  it("asks whether a clearing time of a few seconds is in minutes", () => {
+    // A fresh rapid bath takes longer than 15 s: common practice.
+    expect(facts(of({ clearingS: 5 }))).toEqual([
+      {
+        code: "maybe-minutes",
+        severity: "warn",
+        path: `${path}/clearingS`,
+        quantity: "timeS",
+        limit: 15,
+        actual: 5,
+        data: { of: "clearing" },
+      },
+    ]);
+    expect(of({ clearingS: 5 })[0]!.message).toBe("The clearing time is 5 s. Is it in minutes?");
+    expect(of({ clearingS: 5, freshClearingS: 4 }).map((one) => one.path)).toEqual([
+      `${path}/clearingS`,
+      `${path}/freshClearingS`,
+    ]);
+    expect(codes(of({ clearingS: 15 }))).not.toContain("maybe-minutes");
+    expect(codes(of({ clearingS: 14.9 }))).toContain("maybe-minutes");
+  });
+
+  it("fixes film and plates for a minute at the least, in plain hypo for five", () => {
+    // A minute: common practice. Five: Henley, 1914, p. 524, after clearing.
+    const short = (fix: FixSetting, more: object = {}): unknown =>
+      of(fix, more).find(({ code }) => code === "short-fix");
+    expect(short({ clearingS: 20, durationS: 59 })).toMatchObject({ limit: 60, actual: 59, data: {} });
+    expect(short({ clearingS: 20, durationS: 60 })).toBeUndefined();
+    expect(short({ clearingS: 20, durationS: 59 }, { material: "plate" })).toMatchObject({ limit: 60 });
+    expect(short({ clearingS: 20, times: 1 })).toBeUndefined();
+    expect(short({ kind: "plain", clearingS: 100, durationS: 299 })).toMatchObject({ limit: 300, data: {} });
+    expect(short({ kind: "plain", clearingS: 100, durationS: 300 })).toBeUndefined();
+    expect(short({ kind: "plain", clearingS: 160, durationS: 300 })).toMatchObject({
+      limit: 320,
+      data: { times: 2 },
+    });
+    // Neither two nor three clearing times are planned then.
+    expect(codes(of({ clearingS: 20 }))).toEqual([]);
+    expect(codes(of({ clearingS: 30 }))).toEqual(["fixing-split"]);
+  });
+
   it("is used for ten minutes at most when it is rapid", () => {
     // Brodie-Tyrrell, Fixer Capacity.
-    expect(of({ clearingS: 300, times: 2 })).toEqual([]);
-    expect(facts(of({ clearingS: 301, times: 2 }))).toEqual([
+    expect(of({ clearingS: 300, times: 2, freshClearingS: 200 })).toEqual([]);
+    expect(facts(of({ clearingS: 301, times: 2, freshClearingS: 200 }))).toEqual([
       {
         code: "long-fix",
         severity: "warn",
@@ -238,7 +316,46 @@ describe("fixing and washing", () => {
       { code: "no-wash", severity: "warn", path: "/baths" },
     ]);
     expect(codes(bathCautions({ temperatureC: 20 }))).toEqual(["clearing-assumed", "fixing-split"]);
-    expect(judged({ stop: undefined })).toEqual([]);
+    // Developer in the fixing bath stains and weakens it: common practice.
+    expect(facts(judged({ stop: undefined }))).toEqual([
+      { code: "no-stop", severity: "warn", path: "/baths" },
+    ]);
+    expect(judged({ stop: {} })).toEqual([]);
+    expect(codes(bathCautions({ temperatureC: 20, baths: { wash: {} } }))).toEqual(["no-fix"]);
+  });
+
+  it("are too short below the least of the sources", () => {
+    const short = (wash: object, baths: object = {}, more: object = {}): number | undefined =>
+      judged({ ...baths, wash }, more).find(({ code }) => code === "short-wash")?.limit;
+    expect(facts(judged({ wash: { durationS: 60 } }))).toEqual([
+      {
+        code: "short-wash",
+        severity: "warn",
+        path: "/baths/wash/durationS",
+        quantity: "timeS",
+        limit: 1200,
+        actual: 60,
+      },
+    ]);
+    // Film 20 to 30 min, 5 after a clearing aid: Eastman Kodak, film data sheets (from memory).
+    expect(short({ durationS: 1199 })).toBe(1200);
+    expect(short({ durationS: 1200 })).toBeUndefined();
+    expect(short({ durationS: 299 }, { clearingAid: {} })).toBe(300);
+    expect(short({ durationS: 300 }, { clearingAid: {} })).toBeUndefined();
+    expect(short({ method: "soak", durationS: 539 }, { clearingAid: {} })).toBe(540);
+    // Twice after plain hypo (from memory); twice at 10 °C (TM 11-2323, sec. 33 d).
+    expect(short({ durationS: 60 }, { fix: { kind: "plain" } })).toBe(2400);
+    expect(short({ durationS: 60, temperatureC: 10 })).toBeCloseTo(2400, 6);
+    // Paper: 2 to 4 min on resin, an hour on fibre, 20 min after a clearing aid (from memory).
+    expect(short({ durationS: 60 }, {}, { material: "paper" })).toBe(3600);
+    expect(short({ durationS: 60 }, { clearingAid: {} }, { material: "paper" })).toBe(1200);
+    const resin = { material: "paper", paperBase: "resin-coated" };
+    expect(short({ durationS: 60 }, {}, resin)).toBe(120);
+    expect(short({ durationS: 60 }, { clearingAid: {} }, resin)).toBe(120);
+    // Inversions are counted, and without a fixing bath there is no fixer to wash out.
+    expect(short({ method: "changes", durationS: 60 })).toBeUndefined();
+    expect(short({ durationS: 60 }, { fix: undefined })).toBeUndefined();
+    expect(short({})).toBeUndefined();
   });
 
   it("take longer in cold water", () => {
@@ -253,7 +370,7 @@ describe("fixing and washing", () => {
         actual: expect.closeTo(2, 12),
       },
     ]);
-    expect(judged({ wash: { durationS: 900 } }, { temperatureC: 10 })).toEqual([]);
+    expect(judged({ wash: { durationS: 2400 } }, { temperatureC: 10 })).toEqual([]);
     // 1.05 times at 17.75 °C.
     const said = (temperatureC: number): number => judged({}, { temperatureC }).length;
     expect([18.2, 17.8, 17.7].map(said)).toEqual([0, 0, 1]);

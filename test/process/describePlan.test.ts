@@ -24,8 +24,11 @@ describe("a plan for the wall", () => {
       fix: { clearingS: 40, times: 3 },
     } as const;
     expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths }))).toEqual([
+      "Take care: The wash is shorter than 20:00. Fixer left in the gelatin stains and fades the image.",
       "Always: Wear gloves and glasses. Keep the baths away from food.",
       "Always: Let in fresh air. Stop and fixing baths give off vapours.",
+      "Always: An acid stop is 1 to 2 % acetic or citric acid. Pour acid into water. " +
+        "Never take glacial acid or 25 % essence as it comes.",
       "Always: Used fixing bath holds silver. Keep it apart and hand it in where your local code says.",
       "Always: Local codes and safety data sheets go before this plan.",
       "0:00 develop, 8:30 at 20.0 °C",
@@ -202,6 +205,7 @@ describe("another language", () => {
         baths: { fix: cold, wash: { durationS: 4000 } },
       }),
       planProcess({ ...hut, material: "paper", baths: { fix: { durationS: 20 }, wash: {} } }),
+      planProcess({ ...hut, carbonate: true, baths: { stop: {}, fix: {}, wash: { durationS: 60 } } }),
       replaceDevelopment(planProcess(hut), { atS: 300, remainingS: 3 }),
       planRecipe(
         {

@@ -160,6 +160,32 @@ describe("an evening", () => {
     expect(third).toMatchObject({ usedCm2PerL: 364 });
   });
 
+  it("takes plates as soft unless they are said to be hardened", () => {
+    const warm = { ...hut, baseline: { timeS: 900, temperatureC: 20 }, conditions: { temperatureC: 25 } };
+    const soft = planEvening(warm);
+    expect(codes(soft.stopped!.answer.cautions)).toContain("soft-emulsion-warm");
+    // A forecast that warms up tears it too: the answer knows what the plan's pour-in does not.
+    const drift = { startC: 19, ambientC: 40, timeConstantS: 1500 };
+    expect(planEvening({ ...hut, conditions: { temperatureC: drift } }).stopped?.plate).toBe(0);
+    for (const hard of [
+      { ...warm, emulsion: "hardened" as const },
+      { ...warm, baseline: { ...warm.baseline, emulsion: "hardened" as const } },
+      { ...warm, material: "film" as const },
+    ]) {
+      const evening = planEvening(hard);
+      expect(evening.stopped).toBeUndefined();
+      expect(evening.plates[0]!.plan.materials[1]!.name).toBe("stop bath");
+    }
+    expect(planEvening(hut).plates[0]!.plan.materials[1]!.name).toBe("stop water");
+    for (const one of [
+      { ...hut, baseline: { ...hut.baseline, emulsion: null } },
+      { ...hut, emulsion: null },
+    ])
+      expect(refusal(() => planEvening(anyOf(one)))).toBe(
+        "RangeError planEvening /input/emulsion not-one-of",
+      );
+  });
+
   it("takes the temperature at pour-in from a log or a drift", () => {
     const startC = (temperatureC: EveningInput["conditions"]["temperatureC"]): number =>
       planEvening({ ...hut, conditions: anyOf({ temperatureC }) }).plates[0]!.plan.steps[0]!.temperatureC;
@@ -172,7 +198,8 @@ describe("an evening", () => {
   });
 
   it("names a field that is not read, in each plan", () => {
-    const { plates } = planEvening(anyOf({ ...hut, iodidRich: true }));
+    const baths = { ...hut.baths, wash: {} };
+    const { plates } = planEvening(anyOf({ ...hut, baths, iodidRich: true }));
     expect(plates[3]!.plan.cautions).toMatchObject([{ code: "unknown-field", path: "/iodidRich" }]);
   });
 

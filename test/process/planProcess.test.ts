@@ -56,10 +56,12 @@ describe("a plan of the usual run", () => {
   it("has standing notes apart from the cautions", () => {
     const notes = (baths?: ProcessInput["baths"]): readonly string[] =>
       codes(planProcess({ ...hut, baths }).benchNotes);
-    const all = ["bench-gloves", "bench-air", "silver-disposal", "safety-data-sheets"];
+    const all = ["bench-gloves", "bench-air", "bench-acid", "silver-disposal", "safety-data-sheets"];
+    const but = (left: string): readonly string[] => all.filter((code) => code !== left);
     expect(notes()).toEqual(all);
-    expect(notes({ stop: {} })).toEqual(all.filter((code) => code !== "silver-disposal"));
-    expect(notes({ fix: {} })).toEqual(all);
+    expect(notes({ stop: {} })).toEqual(but("silver-disposal"));
+    expect(notes({ fix: {} })).toEqual(but("bench-acid"));
+    expect(notes({ stop: { kind: "water" }, fix: {} })).toEqual(but("bench-acid"));
     expect(notes({ wash: {} })).toEqual(["bench-gloves", "safety-data-sheets"]);
     expect(planProcess(hut).benchNotes.every(({ severity }) => severity === "note")).toBe(true);
   });
@@ -71,7 +73,7 @@ describe("a plan of the usual run", () => {
       planProcess({
         ...hut,
         material: "plate",
-        baths: { fix: { clearingS: 60, times: 2 }, wash: {} },
+        baths: { stop: {}, fix: { clearingS: 60, times: 2 }, wash: {} },
         ...more,
       })
         .cautions.filter(({ severity }) => severity !== "note")
@@ -379,7 +381,11 @@ describe("agitation", () => {
   });
 
   it("says so when the development is shorter than the draining", () => {
-    const plan = planProcess({ ...hut, timeS: 8, baths: { fix: { clearingS: 30, times: 2 }, wash: {} } });
+    const plan = planProcess({
+      ...hut,
+      timeS: 8,
+      baths: { stop: {}, fix: { clearingS: 30, times: 2 }, wash: {} },
+    });
     expect(bare(stepOf(plan, "develop"))).toEqual([
       { atS: 0, do: "pour-in" },
       { atS: 0, durationS: 10, do: "pour-out" },
@@ -555,6 +561,20 @@ describe("fixing", () => {
     expect(fixS({ baths: { fix: { durationS: 300 } } })).toBe(300);
   });
 
+  it("is no shorter than the least for film and plates", () => {
+    // A minute in rapid fixer (common practice), five in plain hypo (Henley, 1914, p. 524).
+    const of = (fix: object, more: object = {}): ProcessStep =>
+      stepOf(planProcess({ ...hut, ...more, baths: { stop: {}, fix, wash: {} } }), "fix");
+    expect(of({ clearingS: 5 }).durationS).toBe(60);
+    expect(of({ clearingS: 5 }, { material: "plate" }).durationS).toBe(60);
+    expect(of({ clearingS: 5 }).sources).toEqual(["a minute in rapid fixer at the least: common practice"]);
+    expect(of({ clearingS: 29, times: 2 }).durationS).toBe(60);
+    expect(of({ clearingS: 31 }).durationS).toBe(65);
+    expect(of({ clearingS: 100, kind: "plain" }).durationS).toBe(300);
+    // What the input states stays.
+    expect(of({ clearingS: 5, durationS: 10 })).toMatchObject({ durationS: 10, sources: [] });
+  });
+
   it("clears no sooner than the bath did when fresh, nor than the handbook says", () => {
     const of = (fix: object, temperatureC = 20): ProcessStep =>
       stepOf(planProcess({ ...hut, temperatureC, baths: { fix, wash: {} } }), "fix");
@@ -707,6 +727,78 @@ describe("the stop bath", () => {
     expect(kind({ baths: { stop: {}, fix: { kind: "plain" } } })).toBe("stop water");
     expect(kind({ emulsion: "soft", baths: { stop: { kind: "acid" } } })).toBe("stop bath");
     expect(kind({ baths: {} })).toBeUndefined();
+  });
+  // Plates are coated soft, and few makers hardened them: common practice.
+  it("takes a plate as soft unless it is said to be hardened", () => {
+    const plate = { material: "plate" } as const;
+    expect(kind(plate)).toBe("stop water");
+    expect(kind({ ...plate, carbonate: true })).toBe("stop water");
+    expect(kind({ ...plate, carbonate: false })).toBe("stop bath");
+    expect(kind({ ...plate, emulsion: "hardened" })).toBe("stop bath");
+    expect(kind({ material: "paper", carbonate: true })).toBe("stop bath");
+    const warm = (more: Partial<ProcessInput>): unknown =>
+      planProcess({ ...hut, temperatureC: 26, ...more }).cautions.map(({ code, severity }) => [
+        severity,
+        code,
+      ]);
+    expect(warm(plate)).toContainEqual(["stop", "soft-emulsion-warm"]);
+    expect(warm({ ...plate, emulsion: "hardened" })).not.toContainEqual(["stop", "soft-emulsion-warm"]);
+    expect(warm({})).not.toContainEqual(["stop", "soft-emulsion-warm"]);
+    const acid = (more: Partial<ProcessInput>): readonly string[] =>
+      codes(planProcess({ ...hut, baths: { stop: { kind: "acid" }, fix: {}, wash: {} }, ...more }).cautions);
+    expect(acid({ ...plate, carbonate: true })).toContain("acid-stop-blisters");
+    expect(acid({ ...plate, emulsion: "hardened", carbonate: true })).not.toContain("acid-stop-blisters");
+    expect(refusal(() => planProcess({ ...hut, ...plate, emulsion: anyOf(null) }))).toBe(
+      "RangeError planProcess /input/emulsion not-one-of",
+    );
+  });
+  it("asks a brew whether it holds carbonate", () => {
+    const brewed = (
+      ingredient: "soda-anhydrous" | "baking-soda" | "borax",
+      more: Partial<ProcessInput> = {},
+    ) =>
+      kind({
+        material: "plate",
+        developer: {
+          brew: {
+            volumeMl: 500,
+            ingredients: [
+              { ingredient, massG: 12 },
+              { ingredient: "instant-coffee", massG: 20 },
+            ],
+          },
+        },
+        ...more,
+      });
+    expect(brewed("soda-anhydrous")).toBe("stop water");
+    expect(brewed("baking-soda")).toBe("stop water");
+    expect(brewed("borax")).toBe("stop bath");
+    // What the brew holds counts, whatever else is said; what is said besides counts too.
+    expect(brewed("soda-anhydrous", { carbonate: false })).toBe("stop water");
+    expect(brewed("borax", { carbonate: true })).toBe("stop water");
+    expect(brewed("soda-anhydrous", { emulsion: "hardened" })).toBe("stop bath");
+    // Neither a developer without a brew nor what is no brew says anything.
+    expect(kind({ emulsion: "soft", carbonate: false, developer: { usedCm2PerL: 1 } })).toBe("stop bath");
+    expect(refusal(() => planProcess(anyOf({ ...hut, developer: { brew: 5 } })))).toBe(
+      "TypeError planProcess /input/developer/brew wrong-type",
+    );
+    expect(refusal(() => planProcess(anyOf({ ...hut, developer: 5 })))).toBe(
+      "TypeError planProcess /input/developer wrong-type",
+    );
+  });
+});
+
+describe("gas from an acid stop", () => {
+  // Acid makes gas of carbonate, and a closed vessel holds it: common practice.
+  const said = (more: Partial<ProcessInput>): boolean =>
+    codes(planProcess({ ...hut, ...more }).cautions).includes("stop-gas");
+  it("is told of a closed vessel after a developer that is known to hold soda", () => {
+    expect(said({ carbonate: true })).toBe(true);
+    expect(said({ vessel: "drum", carbonate: true })).toBe(true);
+    expect(said({ vessel: "tray", carbonate: true })).toBe(false);
+    expect(said({})).toBe(false);
+    expect(said({ carbonate: true, baths: { stop: { kind: "water" }, fix: {}, wash: {} } })).toBe(false);
+    expect(said({ carbonate: true, baths: { fix: {}, wash: {} } })).toBe(false);
   });
 });
 
@@ -975,7 +1067,12 @@ describe("a field that is not read", () => {
       anyOf({
         ...hut,
         "agi/tation": 1,
-        "baths": { fix: { "clearingS": 30, "times": 2, "ti~mes": 3 }, wash: {}, stop: undefined },
+        "baths": {
+          fix: { "clearingS": 30, "times": 2, "ti~mes": 3 },
+          wash: {},
+          stop: {},
+          preSoak: undefined,
+        },
       }),
     );
     expect(plan.cautions.map(({ code, severity, path }) => [code, severity, path])).toEqual([
@@ -1001,7 +1098,7 @@ describe("a field that is not read", () => {
       paperBase: "fibre",
       iodideRich: false,
       emulsion: "hardened",
-      carbonate: true,
+      carbonate: false,
       maxStepC: 2,
       stepS: 5,
       baths: {

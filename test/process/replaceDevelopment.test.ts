@@ -74,7 +74,9 @@ describe("a development that is timed anew", () => {
   });
 
   it("says by how much draining ends late, and gives no order", () => {
-    const late = replaceDevelopment(plan, { atS: 300, remainingS: 4 });
+    const baths = { stop: {}, fix: { clearingS: 40, times: 3 }, wash: { method: "soak" } } as const;
+    const whole = planProcess({ ...hut, rest: 60, baths });
+    const late = replaceDevelopment(whole, { atS: 300, remainingS: 4 });
     expect(stepOf(late, "develop")).toMatchObject({ durationS: 250 });
     expect(stepOf(late, "develop").cues.at(-1)).toMatchObject({ atS: 300, durationS: 10, do: "pour-out" });
     expect(late.cautions).toMatchObject([
@@ -83,14 +85,14 @@ describe("a development that is timed anew", () => {
     expect(late.cautions[0]!.message).toContain("6 s");
     expect(replaceDevelopment(late, { atS: 300, remainingS: 10 }).cautions).toEqual([]);
     expect(codes(replaceDevelopment(late, { atS: 300, remainingS: 0 }).cautions)).toEqual(["late-pour"]);
-    expect(replaceDevelopment(plan, { atS: 570, remainingS: 0 }).steps[1]!.durationS).toBe(520);
+    expect(replaceDevelopment(whole, { atS: 570, remainingS: 0 }).steps[1]!.durationS).toBe(520);
     const noted = planProcess(hut);
     expect(codes(replaceDevelopment(noted, { atS: 500, remainingS: 1 }).cautions)).toEqual([
       "late-pour",
       "clearing-assumed",
       "fixing-split",
     ]);
-    expect(codes(replaceDevelopment(plan, { atS: 60, remainingS: 5 }).cautions)).toEqual([
+    expect(codes(replaceDevelopment(whole, { atS: 60, remainingS: 5 }).cautions)).toEqual([
       "drain-too-long",
       "late-pour",
     ]);

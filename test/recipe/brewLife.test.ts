@@ -31,7 +31,8 @@ const ordinary: DeveloperBrew = {
 };
 const recipeOf = (brew: DeveloperBrew, minutes: number, more: Partial<Recipe> = {}): Recipe => ({
   schemaVersion: 2,
-  material: { name: "plate", kind: "plate" },
+  // A soft plate does not bear so much soda.
+  material: { name: "plate", kind: "plate", emulsion: "hardened" },
   developer: { kind: "brew", brew },
   baseline: { timeS: 60 * minutes, temperatureC: 20 },
   ...more,

@@ -8,6 +8,7 @@ import {
   planRecipe,
   roundEstimate,
   startKnowledge,
+  steer,
   type Conditions,
   type ProcessPlan,
   type Recipe,
@@ -38,7 +39,12 @@ const codes = (from: { cautions: readonly { code: string }[] }): string[] =>
 describe("the standing notes of a recipe", () => {
   const STANDING = /^(?:bench-|silver-|safety-|gloves-|kitchenware|rest-before-use|disposal)/;
   it.each([
-    ["a stock", recipe, ["bench-gloves", "bench-air", "silver-disposal", "safety-data-sheets"]],
+    ["a stock", recipe, ["bench-gloves", "bench-air", "bench-acid", "silver-disposal", "safety-data-sheets"]],
+    [
+      "a stock with a stop of plain water",
+      { ...recipe, baths: { stop: { kind: "water" }, fix: {}, wash: {} } },
+      ["bench-gloves", "bench-air", "silver-disposal", "safety-data-sheets"],
+    ],
     [
       "a brew",
       hutCoffee as unknown as Recipe,
@@ -82,7 +88,8 @@ describe("an acid stop on soft gelatin", () => {
   ] as const)("after %s: warned of %s, by the check and by the plan", (ingredient, warned) => {
     const soft: Recipe = {
       ...(hutCoffee as unknown as Recipe),
-      material: { name: "plate", kind: "plate", emulsion: "soft" },
+      // A plate that is not said to be hardened is soft.
+      material: { name: "plate", kind: "plate" },
       developer: {
         kind: "brew",
         name: "hut brew",
@@ -100,6 +107,44 @@ describe("an acid stop on soft gelatin", () => {
     if (!check.ok) throw new Error("no recipe");
     for (const { cautions } of [check, planRecipe(soft, { vessel: "tray" })])
       expect(cautions.some(({ code }) => code === "acid-stop-blisters")).toBe(warned);
+  });
+});
+
+describe("a plate", () => {
+  const soft: Recipe = {
+    ...(hutCoffee as unknown as Recipe),
+    material: { name: "plate", kind: "plate" },
+    baths: { stop: {}, fix: {}, wash: {} },
+    conditions: { temperatureC: 25 },
+  };
+  const hard: Recipe = { ...soft, material: { ...soft.material, emulsion: "hardened" } };
+  const hardTime: Recipe = { ...soft, baseline: { ...soft.baseline, emulsion: "hardened" } };
+  const warned = (one: Recipe): readonly boolean[] => {
+    const check = checkRecipe(one);
+    if (!check.ok) throw new Error("no recipe");
+    const plan = planRecipe(one, { vessel: "tray" });
+    return [check, plan, compensateRecipe(one)].map(({ cautions }) =>
+      cautions.some(({ code }) => code === "soft-emulsion-warm"),
+    );
+  };
+  // Common practice: a plate is coated soft.
+  it("is soft in the check, in the time and in the plan, unless the recipe says that it is hardened", () => {
+    expect(warned(soft)).toEqual([true, true, true]);
+    expect(compensateRecipe(soft).refused).toBe(true);
+    expect(warned(hard)).toEqual([false, false, false]);
+    expect(warned(hardTime)).toEqual([false, false, false]);
+    const stop = (one: Recipe): string => planRecipe(one, { vessel: "tray" }).materials[1]!.name;
+    expect([soft, hard, hardTime].map(stop)).toEqual(["stop water", "stop bath", "stop bath"]);
+  });
+  it("keeps its stop of plain water in a plan that is aimed anew", () => {
+    const plan = planRecipe({ ...soft, conditions: { temperatureC: 20 } }, { vessel: "tray" });
+    const log = [{ timeS: 0, temperatureC: 19 }];
+    const aimed = steer({ baseline: soft.baseline, conditions: {}, log, plan }).plan!;
+    expect(aimed.materials).toEqual(plan.materials);
+    const cues = (one: ProcessPlan): readonly string[] =>
+      one.steps.find(({ name }) => name === "stop")!.cues.map((cue) => cue.do);
+    expect(cues(aimed)).toEqual(cues(plan));
+    expect(cues(aimed)[0]).toBe("rinse");
   });
 });
 

@@ -321,9 +321,12 @@ plan({
 });
 plan({
   emulsion: "soft",
-  baths: { stop: { kind: "acid" }, fix: { kind: "plain", clearingS: 40, durationS: 30 }, wash: {} },
+  baths: { stop: { kind: "acid" }, fix: { kind: "plain", clearingS: 160, durationS: 30 }, wash: {} },
 });
 plan({ areaCm2: 500, material: "plate", baths: { fix: { usedCm2PerL: 9500 }, wash: { method: "changes" } } });
+plan({ baths: { fix: { clearingS: 5 }, wash: {} } });
+plan({ baths: { fix: { clearingS: 300 }, wash: {} } });
+plan({ carbonate: true, baths: { stop: {}, fix: {}, wash: { durationS: 60 } } });
 plan({ baths: { fix: { usedCm2PerL: 90_000 }, wash: { temperatureC: 8 } } });
 add(replaceDevelopment(planProcess(run), { atS: 300, remainingS: 3 }).cautions);
 add(

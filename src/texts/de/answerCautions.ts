@@ -51,7 +51,8 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     `Unter ${dauer(limit)} entwickelt es ungleichmäßig. Bad kühlen oder verdünnen.`,
   "long-time": ({ limit }) => `Über ${dauer(limit)} ist zu lang. Bad wärmen oder verstärken.`,
   "wide-interval": () => "Das Intervall ist weit. Zuerst ein Probestreifen.",
-  "maybe-minutes": ({ actual }) => `Die Zeit ist ${zahl(actual)} s. Sind es Minuten?`,
+  "maybe-minutes": ({ actual, data }) =>
+    `Die ${data.of === "clearing" ? "Klärzeit" : "Zeit"} ist ${zahl(actual)} s. Sind es Minuten?`,
   "other-baseline": () =>
     "Die Ausgangszeit ist nicht die gelernte. Ihre Zusammenhänge mit den Gesetzen bleiben außer Acht.",
   "stored-differs": ({ data }) =>

@@ -44,15 +44,21 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     (data.bath === "wash" ? "Vor dem Wässern" : "Zwischen Bädern") +
     ` auf ${gradWeit(limit, unit)} angleichen.`,
   "no-fix": () => "Kein Fixierbad vorgesehen. Das Bild hält am Licht nicht.",
+  "no-stop": () =>
+    "Vor dem Fixierbad ist weder Stoppbad noch Spülen vorgesehen. Entwickler darin gibt Schleier und " +
+    "Flecken und schwächt es. Dazwischen spülen oder stoppen.",
   "no-wash": () => "Kein Wässern vorgesehen. Fixierer in der Gelatine verfärbt und bleicht das Bild.",
   "short-fix": ({ limit, data }) =>
     data.times === undefined
-      ? `Kürzer fixiert als ${dauer(limit)}, was Papier mindestens braucht.`
+      ? `Kürzer fixiert als ${dauer(limit)}, was dieses Material mindestens braucht.`
       : `Kürzer fixiert als ${zahl(data.times)} Klärzeiten (${dauer(limit)}).`,
   "long-fix": ({ limit }) =>
     `Über ${dauer(limit)} bleicht Schnellfixierer feine Einzelheiten. Ein frisches oder wärmeres Bad nehmen.`,
-  "fixer-spent": ({ limit, actual }) =>
-    `Klärt in ${dauer(actual)}, frisch in ${dauer(limit / 2)}: das Fixierbad ist verbraucht.`,
+  "fixer-spent": ({ limit, actual, data }) =>
+    data.assumed === true
+      ? `Klärt in ${dauer(actual)}, und für ein frisches Fixierbad sind ${dauer(limit / 2)} angenommen. ` +
+        "Dieses ist vielleicht verbraucht: mit einem frischen vergleichen."
+      : `Klärt in ${dauer(actual)}, frisch in ${dauer(limit / 2)}: das Fixierbad ist verbraucht.`,
   "fixer-past-capacity": () => "Das Fixierbad ist über seine Kapazität hinaus. Neu ansetzen.",
   "fixer-capacity-reached": () =>
     "Mit diesem Material kommt das Fixierbad über seine Kapazität. Frisches Bad nehmen, oder mehr.",
@@ -60,6 +66,11 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     "Säure nach Soda macht Gas in weicher Gelatine, das Blasen treibt. Mit reinem Wasser stoppen.",
   "acid-into-hypo": () =>
     "Säure in reinem Fixiernatron gibt Schwefeldioxid ab und fällt Schwefel aus. Mit reinem Wasser stoppen.",
+  "stop-gas": () =>
+    "Säure nach Soda gibt Gas ab, das auf ein geschlossenes Gefäß drückt. Die Kappe zum Eingießen einmal " +
+    "abnehmen. Der lichtdichte Deckel bleibt zu.",
+  "short-wash": ({ limit }) =>
+    `Kürzer gewässert als ${dauer(limit)}. Fixierer in der Gelatine verfärbt und bleicht das Bild.`,
   "wash-unproven": () =>
     "Wässern mit gezähltem Kippen ist für Film nach Schnellfixierer beschrieben. " +
     "Fließendes Wasser nehmen oder das Wasser wechseln.",
@@ -74,6 +85,9 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `Kaltes Wasser wässert langsam. Vorgesehen ist ${stellen(actual)}-mal die übliche Zeit.`,
   "bench-gloves": () => "Handschuhe und Brille tragen. Bäder von Essen fernhalten.",
   "bench-air": () => "Lüften. Stoppbad und Fixierbad geben Dämpfe ab.",
+  "bench-acid": () =>
+    "Ein saures Stoppbad hat 1 bis 2 % Essigsäure oder Citronensäure. Säure ins Wasser gießen. " +
+    "Eisessig und Essenz mit 25 % nie unverdünnt nehmen.",
   "silver-disposal": () =>
     "Gebrauchtes Fixierbad enthält Silber. Getrennt sammeln und nach örtlicher Vorschrift abgeben.",
   "safety-data-sheets": () => "Örtliche Vorschriften und Sicherheitsdatenblätter gehen vor diesem Plan.",
