@@ -144,6 +144,15 @@ describe("time", () => {
     const sound = { "b.json": { baseline: { time: "9:00", temperatureC: 20 } } };
     expect(ran(["check", "b.json"], sound).out).toContain("b.json: sound.\n");
   });
+  it("asks what a time with a point means, the clock first", () => {
+    const dotted = { "d.json": { baseline: { time: "8.30", temperatureC: 20 } } };
+    const { code, err } = ran(["time", "d.json"], dotted);
+    expect(code).toBe(2);
+    expect(err).toMatch(/\/baseline\/time must be "8:30", "8 min 18 s" or "8.30 s", got "8.30"\.\n$/);
+    expect(ran(["time", "d.json", "--lang", "de"], dotted).err).toContain(
+      "nötig ist „8:30“, „8 min 18 s“ oder „8.30 s“, gegeben ist „8.30“",
+    );
+  });
   it("refuses a misspelt field of a bath or the known time, which would mean: as in the baseline", () => {
     const wrong = (changed: object): string => {
       const { code, out, err } = ran(["time", "day.json"], { "day.json": { ...day, ...changed } });
