@@ -390,6 +390,24 @@ describe("chart", () => {
     temperaturesC: [20, 18, 16],
     dilutions: ["1+9", "1+14"],
   });
+  it.each([
+    [{ ageH: 3 }, {}, "a fresh bath", "ein frisches Bad"],
+    [{ agitation: { everyS: 30 } }, { agitation: { everyS: 60 } }, "a fresh bath, agitation every 60 s", ""],
+    [{ usedCm2PerL: 800 }, { usedCm2PerL: 500, ageH: 2 }, "use 500 cm²/l, age 2 h", ""],
+  ])("says what all its times are for, where a bath has %j", (bath, known, said, german) => {
+    const differing = {
+      ...day,
+      baseline: { ...day.baseline, ...known },
+      baths: [...day.baths, { temperatureC: 18, ...bath }],
+    };
+    const out = (...words: string[]): string =>
+      ran(["chart", "d.json", ...words], { "d.json": differing }).out;
+    expect(out().split("\n")[1]).toBe(`All times are for ${said}.`);
+    expect(out("--wall")).toContain(`>All times are for ${said}.<`);
+    expect(out("--lang", "de")).toContain(`Alle Zeiten gelten für ${german}`);
+    // Where the baths differ in what the chart shows, there is nothing to say.
+    expect(ran(["chart", "day.json"], files).out).not.toContain("All times");
+  });
   it("writes text, a table or a page of the same chart", () => {
     const asked = [
       "chart",
