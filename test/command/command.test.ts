@@ -377,9 +377,16 @@ describe("plan", () => {
   it("is not made of a day, nor with a wrong vessel", () => {
     expect(ran(["plan", "day.json"], files)).toMatchObject({
       code: 2,
-      err: "day.json: a plan is made of a recipe, and this is a day file.\n",
+      err:
+        "day.json: a plan is made of a recipe, and this is a day file: " +
+        "write its known time and one bath as a recipe, such as that of docs/command.md.\n",
     });
     expect(ran(["plan", "recipe.json", "--vessel", "bucket"], files)).toMatchObject({ code: 3 });
+  });
+  it("takes a dish for a tray", () => {
+    const inA = (vessel: string) => ran(["plan", "recipe.json", "--vessel", vessel], files);
+    expect(inA("dish")).toEqual(inA("tray"));
+    expect(inA("dish").code).toBe(0);
   });
 });
 
@@ -626,6 +633,24 @@ describe("the command line", () => {
     ["a range for one time", ["time", "recipe.json", "--temperature", "14..16"], /takes one temperature/],
     ["a range of three", ["chart", "recipe.json", "--temperature", "14..16..18"], /two ends/],
     ["an endless range", ["chart", "recipe.json", "--temperature", "0..500"], /more than 100 steps/],
+    // Nothing in the file is wrong.
+    ...(["time", "plan", "chart"] as const).map((command): [string, string[], RegExp] => [
+      `°C for °F, asked of ${command}`,
+      [command, command === "plan" ? "recipe.json" : "day.json", "--temperature", "24", "--unit", "F"],
+      /: --temperature 24 °F is below 32 °F: did you mean 24 °C\?\n$/,
+    ]),
+    [
+      "°C for °F in a range",
+      ["chart", "recipe.json", "--temperature", "12..24", "--unit", "F"],
+      /: --temperature 12 °F is below 32 °F: did you mean 12 °C\?\n$/,
+    ],
+    [
+      "°F for °C",
+      ["time", "day.json", "--temperature", "150"],
+      /: --temperature 150 °C is above 100 °C: did you mean 150 °F\?\n$/,
+    ],
+    ["ice", ["time", "day.json", "--temperature=-5C"], /: --temperature -5 °C is below 0 °C\.\n$/],
+    ["steam", ["time", "day.json", "--temperature", "250F"], /: --temperature 250 °F is above 212 °F\.\n$/],
     [
       "a volume without its unit",
       ["plan", "recipe.json", "--volume", "500"],
@@ -795,6 +820,12 @@ describe("what is wrong, in German", () => {
       /: --temperature 0\.\.500 hat mehr als 100 Schritte\.$/,
     ],
     [
+      "°C for °F",
+      ["time", "-", "--temperature", "24", "--unit", "F"],
+      /: --temperature 24 °F liegt unter 32 °F: sind 24 °C gemeint\?$/,
+    ],
+    ["steam", ["time", "-", "--temperature", "250"], /: --temperature 250 °C liegt über 100 °C\.$/],
+    [
       "a wrong temperature",
       ["time", "-", "--temperature", "warm"],
       /: --temperature nötig ist eine Temperatur/,
@@ -822,7 +853,8 @@ describe("what is wrong, in German", () => {
       "a plan of a day",
       "plan",
       JSON.stringify(day),
-      "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages.",
+      "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages: " +
+        "nötig ist ein Rezept mit der bekannten Zeit und einem Bad, wie das in docs/command.md.",
     ],
     ["no known time", "time", '{"baths": [], "baseline": {}}', "/baseline/time die bekannte Zeit fehlt."],
     [
