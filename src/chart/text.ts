@@ -43,8 +43,9 @@ export interface ChartTexts {
   readonly dilution: (dilution: string) => string;
 }
 
-/** A cause and its side: "age 3 h". No side of a chart is a temperature. */
-export function heldText({ cause, to }: TimeChartHeld, texts: AnswerTexts): string {
+/** A cause and its side: "age 3 h", or what a fresh bath is called. No side of a chart is a temperature. */
+export function heldText({ cause, to }: TimeChartHeld, texts: AnswerTexts, fresh: string): string {
+  if (cause === "fresh") return fresh;
   const named = causeText(cause, to, texts);
   const short = to === undefined ? undefined : texts.side(cause, to, "C");
   return short === undefined ? named : `${named} ${short}`;
@@ -56,7 +57,7 @@ export const chartTexts: ChartTexts = /* @__PURE__ */ Object.freeze({
   known: (time: string, temperature: string, dilution: string | undefined) =>
     `Known: ${time} at ${temperature}${dilution === undefined ? "" : `, ${dilution}`}.`,
   held: (conditions: readonly TimeChartHeld[]) =>
-    `All times are for ${conditions.map((one) => heldText(one, answerTexts)).join(", ")}.`,
+    `All times are for ${conditions.map((one) => heldText(one, answerTexts, "a fresh bath")).join(", ")}.`,
   interval: "Nine times in ten the right time lies within the interval beside it.",
   noTime: "no time",
   to: "to",

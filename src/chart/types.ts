@@ -40,7 +40,7 @@ export interface TimeChartRow extends TimeEstimate {
 
 /** A cause that every time of a chart counts with. */
 export interface TimeChartHeld {
-  /** the cause by its name */
+  /** the cause by its name; or `"fresh"`: the bath has neither been used nor stood */
   readonly cause: string;
   /** its side, as it was given */
   readonly to?: unknown;

@@ -11,6 +11,7 @@ import {
   timeChart,
   type Caution,
   type TimeChart,
+  type TimeChartHeld,
 } from "../index.js";
 import { readDay, type Day } from "./day.js";
 import { recipeOf, type Document } from "./document.js";
@@ -51,7 +52,23 @@ export function chartReport(document: Document, asked: Asked): ChartReport {
       ...(asked.dilutions.length > 0 ? axes : { temperaturesC, ...ownDilutions(day) }),
     }),
   );
-  return { file, chart, cautions: day.cautions };
+  const held = heldOf(day);
+  return { file, chart: held.length === 0 ? chart : { ...chart, held }, cautions: day.cautions };
+}
+
+/** What the baths of a day have besides temperature and dilution. */
+const OTHERS = ["agitation", "usedCm2PerL", "ageH", "strength", "gamma", "pushStops"] as const;
+
+/** What every time of a day's chart is for, where its baths differ in more than the chart shows. */
+function heldOf({ baseline, baths }: Day): readonly TimeChartHeld[] {
+  if (!baths.some(({ conditions }) => OTHERS.some((field) => conditions[field] !== undefined))) return [];
+  const { agitation, usedCm2PerL = 0, ageH = 0 } = baseline;
+  return [
+    ...(usedCm2PerL === 0 && ageH === 0 ? [{ cause: "fresh" }] : []),
+    ...(usedCm2PerL === 0 ? [] : [{ cause: "use", to: usedCm2PerL }]),
+    ...(ageH === 0 ? [] : [{ cause: "age", to: ageH }]),
+    ...(agitation === undefined ? [] : [{ cause: "agitation", to: agitation }]),
+  ];
 }
 
 /** The dilutions that a day names, that of the known time first. */

@@ -14,7 +14,7 @@ FILE is JSON; - is standard input.
 
   --temperature 14      in °C unless it says °F; for chart, again for each line, or 12..24
   --dilution 1+14       today's dilution; for chart, again for each column
-  --vessel tray         for plan: tank, tray or drum
+  --vessel tray         for plan: tank, tray (or dish) or drum
   --volume "500 ml"     for plan: the volume of each bath
   --csv, --wall         for chart: a table for a spreadsheet, or one A4 page to print, as SVG
   --svg                 for chart: one answer as a picture with its ladder of causes

@@ -2,9 +2,10 @@
 /*
  * The program: files, streams and the clock of Node around the command.
  */
-import { readFileSync, statSync } from "node:fs";
+import { readFileSync, readSync, statSync } from "node:fs";
 import process from "node:process";
 import { run } from "./run.js";
+import { wholeInput } from "./wholeInput.js";
 
 /** No recipe and no day is longer: what is larger was meant for another program. */
 const MOST_BYTES = 10_000_000;
@@ -13,11 +14,20 @@ const manifest = JSON.parse(readFileSync(new URL("../../../package.json", import
   readonly version: string;
 };
 
+/** Standard input. Its stream is not touched: that would set a pipe to give what it has and never to wait. */
+const STANDARD_INPUT = 0;
+
 function read(path: string): string {
-  const source = path === "-" ? process.stdin.fd : path;
-  if (path !== "-" && statSync(path).size > MOST_BYTES)
-    throw new Error(`it is larger than ${MOST_BYTES / 1e6} MB`);
-  return readFileSync(source, "utf8");
+  if (path === "-") return wholeInput((bytes) => readSync(STANDARD_INPUT, bytes), wait);
+  if (statSync(path).size > MOST_BYTES) throw new Error(`it is larger than ${MOST_BYTES / 1e6} MB`);
+  return readFileSync(path, "utf8");
+}
+
+/** Nothing changes this array: whoever waits for it sleeps. */
+const UNCHANGED = new Int32Array(new SharedArrayBuffer(4));
+
+function wait(ms: number): void {
+  Atomics.wait(UNCHANGED, 0, 0, ms);
 }
 
 // A reader that has seen enough, such as head, closes the pipe.

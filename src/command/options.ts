@@ -2,6 +2,7 @@
  * The command line: which command, which files, which options.
  */
 import { ownEntry } from "../core/ownEntry.js";
+import { temperatureParts } from "../quantities/parseTemperature.js";
 import {
   celsiusToFahrenheit,
   fahrenheitToCelsius,
@@ -174,7 +175,7 @@ function temperatures(text: string, command: CommandName, words: Words): readonl
     .map((celsius) => (unit === "F" ? celsiusToFahrenheit(celsius) : celsius));
   const [from, to] = ends as [number, number?];
   const inC = (degrees: number): number => (unit === "F" ? fahrenheitToCelsius(degrees) : degrees);
-  if (to === undefined) return [inC(from)];
+  if (to === undefined) return [inBath(text, inC(from), words)];
   if (command !== "chart" || ends.length > 2)
     throw wrongUse({
       en: "--temperature takes one temperature; chart takes two ends too, as in 12..24.",
@@ -186,7 +187,31 @@ function temperatures(text: string, command: CommandName, words: Words): readonl
       en: `--temperature ${text} has more than ${MOST_STEPS} steps.`,
       de: `--temperature ${text} hat mehr als ${MOST_STEPS} Schritte.`,
     });
+  for (const end of text.split("..")) inBath(end, parseTemperature(end, { unit }), words);
   return Array.from({ length: count }, (_, i) => inC(Number((from + Math.sign(to - from) * i).toFixed(10))));
+}
+
+/** Water is a bath between these. */
+const WATER = { C: { freezes: 0, boils: 100 }, F: { freezes: 32, boils: 212 } };
+
+/** Refuses what is no bath, and asks about the other unit where that would be one. */
+function inBath(text: string, celsius: number, { unit }: Words): number {
+  if (celsius >= WATER.C.freezes && celsius <= WATER.C.boils) return celsius;
+  const { number = "", degrees = NaN, scale = unit } = temperatureParts(text) ?? {};
+  const { freezes, boils } = WATER[scale];
+  const cold = celsius < WATER.C.freezes;
+  const other = scale === "F" ? "C" : "F";
+  const meant = degrees >= WATER[other].freezes && degrees <= WATER[other].boils;
+  const given = `--temperature ${number} °${scale}`;
+  const limit = `${cold ? freezes : boils} °${scale}`;
+  throw wrongUse({
+    en:
+      `${given} is ${cold ? "below" : "above"} ${limit}` +
+      (meant ? `: did you mean ${number} °${other}?` : "."),
+    de:
+      `${given} liegt ${cold ? "unter" : "über"} ${limit}` +
+      (meant ? `: sind ${number} °${other} gemeint?` : "."),
+  });
 }
 
 /** Reads a value; what is wrong with it is told under the name of its option. */

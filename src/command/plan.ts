@@ -25,8 +25,12 @@ export interface PlanReport {
 export function planReport(document: Document, asked: Asked): PlanReport {
   if (document.kind === "day")
     throw fault({
-      en: "a plan is made of a recipe, and this is a day file.",
-      de: "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages.",
+      en:
+        "a plan is made of a recipe, and this is a day file: " +
+        "write its known time and one bath as a recipe, such as that of docs/command.md.",
+      de:
+        "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages: " +
+        "nötig ist ein Rezept mit der bekannten Zeit und einem Bad, wie das in docs/command.md.",
     });
   const { recipe } = recipeOf(document);
   const conditions = askedConditions(asked) ?? {};
@@ -40,7 +44,8 @@ export function planReport(document: Document, asked: Asked): PlanReport {
 /** Plates and paper lie in a tray unless it is said otherwise. */
 function vesselOf({ vessel }: Asked, kind: Recipe["material"]["kind"]): ProcessVessel {
   if (vessel === undefined) return kind === "plate" || kind === "paper" ? "tray" : "tank";
-  const known = vessels.find((one) => one === vessel);
+  const named = vessel === "dish" ? "tray" : vessel;
+  const known = vessels.find((one) => one === named);
   if (known === undefined) throw fault(notKnown("--vessel", vessel, vessels), { use: true });
   return known;
 }

@@ -198,12 +198,12 @@ export interface InputRules {
   };
   /** a row of notes that says the same run as another */
   readonly "other-run": {
-    /** the other row, from 0 */
+    /** the other row, from 1 */
     readonly row: number;
   };
   /** an id of two runs */
   readonly "id-of-one-run": {
-    /** the row of the other, from 0, where it is a row */
+    /** the row of the other, from 1, where it is a row */
     readonly row?: number;
   };
   /** two columns that say one thing */

@@ -19,7 +19,8 @@ const GOOD = new RegExp(
 /** Words that say how much without an amount. */
 const ABOUT =
   "(?:(?:way|much|far|a|an?|bit|little|touch|tad|trifle|slightly|rather|very|quite|somewhat|too|still|" +
-  "looks?|came|out|it|is|was|negatives?|zu|viel|etwas|ein|wenig|bisschen|leicht|sehr|deutlich|noch) )*";
+  "heavily|badly|looks?|came|out|it|is|was|negatives?|zu|viel|etwas|ein|wenig|bisschen|leicht|sehr|" +
+  "deutlich|stark|kr\u00e4ftig|noch) )*";
 const THIN = new RegExp(`^${ABOUT}(?:thin|under-?developed|d(?:\u00fc|ue)nn|unterentwickelt)$`);
 const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|over-?developed|dicht|dick|(?:\u00fc|ue)berentwickelt)$`);
 /** A negative that is too dark is dense. "Dark" alone may be about the room. */
@@ -31,16 +32,37 @@ const DOUBT =
 const FAILED = /^(?:failed|misslungen|mi\u00dflungen)$/;
 const FOGGED = /^(?:fogged|verschleiert|schleier)$/;
 
-const STEPS = /^(over|under)(\d+(?:\.\d+)?)(?:steps?)?$/;
+/** Which way a negative is off, by its words. */
+const OVER = "over(?:-?developed)?|(?:\u00fc|ue)ber(?:entwickelt)?";
+const UNDER = "under(?:-?developed)?|unter(?:entwickelt)?";
+const DARK = "dense|dicht|dick";
+const PALE = "thin|d(?:\u00fc|ue)nn";
+const STEP = "(?:steps?|stufen?)";
+const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
+/** The way first: "over 1", "\u00fcber 1"; a figure behind "dense" without a step may be a density. */
+const STEPS = new RegExp(`^(${OVER}|${UNDER})(?:by|um)?${NUMBER}${STEP}?$`);
+const DENSE_BY = new RegExp(`^(?:too|zu)?(${DARK}|${PALE})(?:by|um)?${NUMBER}${STEP}$`);
 /** The amount first: "1 step under", "0.5 step too thin". */
-const STEPS_FIRST = /^(\d+(?:\.\d+)?)steps?(?:too)?(over|under|thin|dense)$/;
-const UNDER = /^(?:under|thin)$/;
-/** An amount in words: "half a step", "one step". */
-const HALF_STEP = /^(?:half a|a half|half) (?=step\b)/;
-const ONE_STEP = /^(?:a|one) (?=step\b)/;
-const STOPS = /^(over|under)([0-4](?:\.\d+)?)stops?$/;
-const BARE = /^(?:n)?[-+](\d+(?:\.\d+)?)(steps?)?$/;
-const BARE_STOPS = /^(?:n)?[-+]([0-4](?:\.\d+)?)stops?$/;
+const STEPS_FIRST = new RegExp(`^(?:um)?${NUMBER}${STEP}(?:too|zu)?(${OVER}|${UNDER}|${DARK}|${PALE})$`);
+const IS_UNDER = new RegExp(`^(?:${UNDER}|${PALE})$`);
+/** Amounts in words, before a step or a stop: "half a step", "zwei Stufen". */
+const AMOUNTS = [
+  ["(?:one|1) and a half|anderthalb|eineinhalb", "1.5"],
+  ["half an?|a half|half|eine halbe|halbe", "0.5"],
+  ["an?|one|eine?", "1"],
+  ["two|zwei", "2"],
+  ["three|drei", "3"],
+].map(([words = "", figure = ""]) => ({
+  words: new RegExp(`(?<![\\p{L}\\d])(?:${words})(?= (?:${STEP}|stops?|blenden?)(?!\\p{L}))`, "u"),
+  figure,
+}));
+/** So many stops, of which a step of judgement is none; a stop bath is something else. */
+const STOPS = /(?<![\d.])([0-4](?:\.\d+)?)(?:stops?|blenden?)(?!-?ba[dt])/;
+/** Stops of exposure and of push say nothing of how it came out. */
+const OTHER_STOPS = /expos|belicht|push|pull/;
+const NEEDS_LESS = /over|\u00fcber|ueber|dense|thick|dicht|dick|dark|dunkel|less|shorter|weniger|k\u00fcrzer/;
+const NEEDS_MORE = /under|unter|thin|d(?:\u00fc|ue)nn|more|longer|mehr|l\u00e4nger/;
+const BARE = /^(?:n)?[-+](\d+(?:\.\d+)?)(?:steps?|stufen?)?$/;
 const RATIO = /^(?:(?:x|\u00d7)(\d+(?:\.\d+)?)|(\d+(?:\.\d+)?)(?:x|\u00d7))$/;
 const BARE_SHARE = /^[-+](\d+(?:\.\d+)?)%$/;
 /** A share of the time that was missing or too much: "needs +15%", "15% more", "15 % l\u00e4nger". */
@@ -56,7 +78,8 @@ const LESS = /^(?:less|shorter|weniger|k\u00fcrzer)$/;
  * How a negative came out, in the words of a notebook: `"good"` and its like, `"failed"`, `"fogged"`; `"too
  * thin"` or `"a bit dense"`, which say no amount; steps over or under (`"over 1"`, `"half a step thin"`); the
  * right time as a multiple (`"x1.2"`, `"needs +15%"`); or how far the time given was off (`"10% too long"`).
- * `"+1"`, `"N+1"`, `"over 1 stop"` and `"flat"` may mean two things and are refused with the question which.
+ * `"+1"`, `"N+1"`, `"over 1 stop"`, `"2 Blenden zu dicht"` and `"flat"` may mean two things and are refused
+ * with the question which.
  */
 export function judgement(at: string, text: string): RunOutcome {
   const words = plainFigures(text)
@@ -70,11 +93,11 @@ export function judgement(at: string, text: string): RunOutcome {
   if (FOGGED.test(words)) return { kind: "fogged" };
   if (THIN.test(words)) return { kind: "thin" };
   if (DENSE.test(words) || TOO_DARK.test(words)) return { kind: "dense" };
-  const tight = words.replace(HALF_STEP, "0.5 ").replace(ONE_STEP, "1 ").replace(/ /g, "");
+  const tight = tightened(words);
   const [, first, behind] = STEPS_FIRST.exec(tight) ?? [];
-  const [, side = behind ?? "", amount = first] = STEPS.exec(tight) ?? [];
+  const [, side = behind ?? "", amount = first] = STEPS.exec(tight) ?? DENSE_BY.exec(tight) ?? [];
   if (amount !== undefined) {
-    const steps = Number(amount) * (UNDER.test(side) ? -1 : 1);
+    const steps = Number(amount) * (IS_UNDER.test(side) ? -1 : 1);
     return { kind: "steps", steps: inRange(at, steps, -10, 10) };
   }
   const [, ratio, turned] = RATIO.exec(tight) ?? [];
@@ -92,6 +115,13 @@ export function judgement(at: string, text: string): RunOutcome {
   }
   ask(at, words, tight, text);
   return unreadable(at, OUTCOMES, text);
+}
+
+/** Words without the blanks between them, their amounts as figures. */
+function tightened(words: string): string {
+  let plain = words;
+  for (const { words: amount, figure } of AMOUNTS) plain = plain.replace(amount, figure);
+  return plain.replace(/ /g, "");
 }
 
 const judged = (at: string, ratio: number): RunOutcome => ({
@@ -116,15 +146,16 @@ function ask(at: string, words: string, tight: string, text: string): void {
   if (bare !== undefined) either(`over ${bare}`, `under ${bare}`);
   const [, percent] = BARE_SHARE.exec(tight) ?? [];
   if (percent !== undefined) either(`${percent}% less`, `${percent}% more`);
-  const [, side, amount = BARE_STOPS.exec(tight)?.[1]] = STOPS.exec(tight) ?? [];
+  const [, amount] = OTHER_STOPS.test(tight) ? [] : (STOPS.exec(tight) ?? []);
   if (amount !== undefined) {
     // A step of a judgement is not a stop of push; a ratio for that is offered to a twentieth.
     const push = pushFactor(Number(amount));
     const times = (ratio: number): string => `x${Math.round(20 * ratio) / 20}`;
     const over = [`over ${amount}`, times(1 / push)] as const;
     const under = [`under ${amount}`, times(push)] as const;
-    if (side === undefined) either(...over, ...under);
-    ambiguous(at, OUTCOMES, side === "over" ? over : under, text);
+    const [isOver, isUnder] = [NEEDS_LESS.test(tight), NEEDS_MORE.test(tight)];
+    if (isOver === isUnder) either(...over, ...under);
+    ambiguous(at, OUTCOMES, isOver ? over : under, text);
   }
   if (/(?:^| )(?:flat|soft|flau|weich|low contrast)$/.test(words)) subject("thin");
   if (/(?:^| )(?:contrasty|hard|harsh|hart|kontrastreich|high contrast)$/.test(words)) subject("dense");

@@ -15,7 +15,7 @@ const HEADINGS: TextForm = { format: "column with its unit", examples: ["Time (s
 interface Cell extends Column {
   readonly heading: string;
   readonly text: string;
-  /** its place in the row, from 0 */
+  /** its place in the row, from 1 */
   readonly column: number;
 }
 
@@ -51,7 +51,7 @@ export function cellsOf(
     columns.set(heading, column);
     const { field, unit, refused = false } = column;
     if (refused) told(problems, heading, "", () => unreadable("/heading", HEADINGS, heading));
-    else cells.push({ field, unit, heading, text, column: place });
+    else cells.push({ field, unit, heading, text, column: place + 1 });
   }
   return cells;
 }

@@ -9,8 +9,7 @@ import { cellsOf, said, told, twoColumns, type Cells } from "./noteCells.js";
 import { checkedDateOptions } from "./parseDate.js";
 import { readersFor } from "./readers.js";
 import { readRow } from "./readRow.js";
-import { idText } from "../learning/text.js";
-import { otherRunText } from "./text.js";
+import { idOfRowText, otherRunText } from "./text.js";
 
 /** How to read notes. */
 export interface RunNotesOptions extends ParseDilutionOptions {
@@ -30,7 +29,7 @@ export interface RunNotesOptions extends ParseDilutionOptions {
  * it.
  */
 export interface RejectedNote {
-  /** place of the row in what was given, from 0; sentences count from 1 */
+  /** which row of what was given, counted from 1 as the sentences do: the first is row 1 */
   readonly row: number;
   /** the row as it was given */
   readonly record: unknown;
@@ -47,9 +46,9 @@ export interface RejectedNote {
 export interface UnreadNote {
   /** the heading of the column as it was given */
   readonly heading: string;
-  /** place of the cell in its row, from 0 */
+  /** which cell of its row, counted from 1 */
   readonly column: number;
-  /** place of the row, from 0; of a heading that is not known the first row with something below it */
+  /** which row, counted from 1; of a heading that is not known the first row with something below it */
   readonly row: number;
   /** what the cell holds */
   readonly text: string;
@@ -100,7 +99,7 @@ export interface RunNotes {
  * are rejected with the question which is meant: half of photographers write what it was, half what it
  * needs; so are "over 1 stop" and "flat". A number without a unit, in the cell or the heading, is rejected,
  * not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. A row that says the same run as
- * an earlier one is rejected as its duplicate.
+ * an earlier one is rejected as its duplicate. Rows and columns are counted from 1, in data and sentences.
  *
  * @example
  * ```ts
@@ -110,7 +109,7 @@ export interface RunNotes {
  * ]);
  * notes.runs
  * // => [{ timeS: 510, temperatureC: 20, dilution: "1+9", outcome: { kind: "steps", steps: 0.5 } }]
- * notes.rejected[0]?.row // => 1
+ * notes.rejected[0]?.row // => 2
  * ```
  */
 export function readRunNotes(records: readonly unknown[], options: RunNotesOptions = {}): RunNotes {
@@ -126,7 +125,8 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   const unread: UnreadNote[] = [];
   const strange = new Set<string>();
   const seen = new Map<string, number>();
-  rows.forEach((record, row) => {
+  for (const [place, record] of rows.entries()) {
+    const row = place + 1;
     const problems: CheckProblem[] = [];
     told(problems, "", "", () => {
       const cells = cellsOf(record, readers, columns, problems);
@@ -145,13 +145,13 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
       const twin = seen.get(entry.text);
       if (twin !== undefined) refuse("/row", "other-run", otherRunText, { row: twin }, undefined);
       const namesake = seen.get(id);
-      if (namesake !== undefined) refuse("/id", "id-of-one-run", idText, { row: namesake }, run.id);
+      if (namesake !== undefined) refuse("/id", "id-of-one-run", idOfRowText, { row: namesake }, run.id);
       seen.set(entry.text, row).set(id, row);
       runs.push(run);
     });
     if (problems.length > 0)
       rejected.push({ row, record, reason: problems.map(({ message }) => message).join("; "), problems });
-  });
+  }
   return { runs, rejected, unread };
 }
 

@@ -2,6 +2,7 @@
  * Module: notes. The English of the rules that a row of notes may break.
  */
 import type { InputWanted } from "../core/errorRules.js";
+import { idText } from "../learning/text.js";
 
 export const missingText = "is missing";
 
@@ -9,7 +10,11 @@ export const oneColumnText: InputWanted<"one-column"> = ({ headings }) =>
   `one column, not ${headings.join(" and ")}`;
 
 export const otherRunText: InputWanted<"other-run"> = ({ row }) =>
-  `another run than that of row ${row + 1}: a second plate needs an id of its own`;
+  `another run than that of row ${row}: a second plate needs an id of its own`;
+
+/** The id of another row, where learning knows no rows. */
+export const idOfRowText: InputWanted<"id-of-one-run"> = ({ row }, actual) =>
+  `${idText({}, actual)}${row === undefined ? "" : `, and not that of row ${row}`}`;
 
 export const overOrUnderText: InputWanted<"over-or-under"> = ({ readings }) => {
   const half = readings.length / 2;

@@ -8,10 +8,11 @@ import { timeFromText } from "./timeText.js";
  * decimal comma is read too
  * @returns the time in seconds, 0 or more
  * @throws TypeError when `text` is not text
- * @throws RangeError when it is not a time, has no unit (`"510"` could be either: code `"ambiguous"`), or is
- * a clock whose seconds, or minutes after hours, reach 60
+ * @throws RangeError when it is not a time, has no unit (`"510"` could be either: code `"ambiguous"`), may be
+ * a clock or a decimal (`"8.30 min"`: the same code), or is a clock whose seconds, or minutes after hours,
+ * reach 60
  *
- * @remarks Decimal fractions are exact to the double: `"8.55 min"` is 513. ISO 8601-1:2019, section 5.5.2.
+ * @remarks Decimal fractions are exact to the double: `"8.64 min"` is 518.4. ISO 8601-1:2019, section 5.5.2.
  *
  * @example
  * ```ts

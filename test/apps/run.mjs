@@ -188,7 +188,7 @@ function notebook() {
   assert.equal(read, 4);
   assert.deepEqual(
     rejected.map(({ row, problems }) => [row, problems[0].code]),
-    [[4, "ambiguous"]],
+    [[5, "ambiguous"]],
   );
   const width = ({ lowS, highS }) => Math.log(highS / lowS);
   assert.ok(width(after) < 0.9 * width(before), "four runs narrow the interval");

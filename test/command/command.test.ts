@@ -144,6 +144,15 @@ describe("time", () => {
     const sound = { "b.json": { baseline: { time: "9:00", temperatureC: 20 } } };
     expect(ran(["check", "b.json"], sound).out).toContain("b.json: sound.\n");
   });
+  it("asks what a time with a point means, the clock first", () => {
+    const dotted = { "d.json": { baseline: { time: "8.30", temperatureC: 20 } } };
+    const { code, err } = ran(["time", "d.json"], dotted);
+    expect(code).toBe(2);
+    expect(err).toMatch(/\/baseline\/time must be "8:30", "8 min 18 s" or "8.30 s", got "8.30"\.\n$/);
+    expect(ran(["time", "d.json", "--lang", "de"], dotted).err).toContain(
+      "nötig ist „8:30“, „8 min 18 s“ oder „8.30 s“, gegeben ist „8.30“",
+    );
+  });
   it("refuses a misspelt field of a bath or the known time, which would mean: as in the baseline", () => {
     const wrong = (changed: object): string => {
       const { code, out, err } = ran(["time", "day.json"], { "day.json": { ...day, ...changed } });
@@ -368,9 +377,16 @@ describe("plan", () => {
   it("is not made of a day, nor with a wrong vessel", () => {
     expect(ran(["plan", "day.json"], files)).toMatchObject({
       code: 2,
-      err: "day.json: a plan is made of a recipe, and this is a day file.\n",
+      err:
+        "day.json: a plan is made of a recipe, and this is a day file: " +
+        "write its known time and one bath as a recipe, such as that of docs/command.md.\n",
     });
     expect(ran(["plan", "recipe.json", "--vessel", "bucket"], files)).toMatchObject({ code: 3 });
+  });
+  it("takes a dish for a tray", () => {
+    const inA = (vessel: string) => ran(["plan", "recipe.json", "--vessel", vessel], files);
+    expect(inA("dish")).toEqual(inA("tray"));
+    expect(inA("dish").code).toBe(0);
   });
 });
 
@@ -380,6 +396,24 @@ describe("chart", () => {
     knowledge: day.laws,
     temperaturesC: [20, 18, 16],
     dilutions: ["1+9", "1+14"],
+  });
+  it.each([
+    [{ ageH: 3 }, {}, "a fresh bath", "ein frisches Bad"],
+    [{ agitation: { everyS: 30 } }, { agitation: { everyS: 60 } }, "a fresh bath, agitation every 60 s", ""],
+    [{ usedCm2PerL: 800 }, { usedCm2PerL: 500, ageH: 2 }, "use 500 cm²/l, age 2 h", ""],
+  ])("says what all its times are for, where a bath has %j", (bath, known, said, german) => {
+    const differing = {
+      ...day,
+      baseline: { ...day.baseline, ...known },
+      baths: [...day.baths, { temperatureC: 18, ...bath }],
+    };
+    const out = (...words: string[]): string =>
+      ran(["chart", "d.json", ...words], { "d.json": differing }).out;
+    expect(out().split("\n")[1]).toBe(`All times are for ${said}.`);
+    expect(out("--wall")).toContain(`>All times are for ${said}.<`);
+    expect(out("--lang", "de")).toContain(`Alle Zeiten gelten für ${german}`);
+    // Where the baths differ in what the chart shows, there is nothing to say.
+    expect(ran(["chart", "day.json"], files).out).not.toContain("All times");
   });
   it("writes text, a table or a page of the same chart", () => {
     const asked = [
@@ -599,6 +633,24 @@ describe("the command line", () => {
     ["a range for one time", ["time", "recipe.json", "--temperature", "14..16"], /takes one temperature/],
     ["a range of three", ["chart", "recipe.json", "--temperature", "14..16..18"], /two ends/],
     ["an endless range", ["chart", "recipe.json", "--temperature", "0..500"], /more than 100 steps/],
+    // Nothing in the file is wrong.
+    ...(["time", "plan", "chart"] as const).map((command): [string, string[], RegExp] => [
+      `°C for °F, asked of ${command}`,
+      [command, command === "plan" ? "recipe.json" : "day.json", "--temperature", "24", "--unit", "F"],
+      /: --temperature 24 °F is below 32 °F: did you mean 24 °C\?\n$/,
+    ]),
+    [
+      "°C for °F in a range",
+      ["chart", "recipe.json", "--temperature", "12..24", "--unit", "F"],
+      /: --temperature 12 °F is below 32 °F: did you mean 12 °C\?\n$/,
+    ],
+    [
+      "°F for °C",
+      ["time", "day.json", "--temperature", "150"],
+      /: --temperature 150 °C is above 100 °C: did you mean 150 °F\?\n$/,
+    ],
+    ["ice", ["time", "day.json", "--temperature=-5C"], /: --temperature -5 °C is below 0 °C\.\n$/],
+    ["steam", ["time", "day.json", "--temperature", "250F"], /: --temperature 250 °F is above 212 °F\.\n$/],
     [
       "a volume without its unit",
       ["plan", "recipe.json", "--volume", "500"],
@@ -768,6 +820,12 @@ describe("what is wrong, in German", () => {
       /: --temperature 0\.\.500 hat mehr als 100 Schritte\.$/,
     ],
     [
+      "°C for °F",
+      ["time", "-", "--temperature", "24", "--unit", "F"],
+      /: --temperature 24 °F liegt unter 32 °F: sind 24 °C gemeint\?$/,
+    ],
+    ["steam", ["time", "-", "--temperature", "250"], /: --temperature 250 °C liegt über 100 °C\.$/],
+    [
       "a wrong temperature",
       ["time", "-", "--temperature", "warm"],
       /: --temperature nötig ist eine Temperatur/,
@@ -795,7 +853,8 @@ describe("what is wrong, in German", () => {
       "a plan of a day",
       "plan",
       JSON.stringify(day),
-      "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages.",
+      "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages: " +
+        "nötig ist ein Rezept mit der bekannten Zeit und einem Bad, wie das in docs/command.md.",
     ],
     ["no known time", "time", '{"baths": [], "baseline": {}}', "/baseline/time die bekannte Zeit fehlt."],
     [

@@ -492,8 +492,8 @@ export const handMutants = [
   mutant(
     "steps under that count as steps over",
     "notes/judgement",
-    "(UNDER.test(side) ? -1 : 1)",
-    "(UNDER.test(side) ? 1 : -1)",
+    "(IS_UNDER.test(side) ? -1 : 1)",
+    "(IS_UNDER.test(side) ? 1 : -1)",
   ),
   // Process.
   mutant(

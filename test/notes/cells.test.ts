@@ -10,8 +10,10 @@ describe("cells of notes", () => {
     expect(read({ Time: "510" }).rejected[0]!.reason).toMatch(/, got "510"$/);
   });
   it.each<[Record<string, unknown>, Partial<DevelopmentRun>]>([
-    // 8.25 × 60 s.
-    [{ Time: undefined, time_min: "8.25" }, { timeS: 495 }],
+    // 8.75 × 60 s: no clock has 75 seconds.
+    [{ Time: undefined, time_min: "8.75" }, { timeS: 525 }],
+    [{ "Time": undefined, "Zeit (min)": "8,5" }, { timeS: 510 }],
+    [{ "Time": undefined, "Time (min)": 8.75 }, { timeS: 525 }],
     [{ every_s: "every  30" }, { agitation: { everyS: 30 } }],
     [{ used: "516.25 cm2/l" }, { usedCm2PerL: 516.25 }],
     // A day has 24 h.
@@ -61,6 +63,18 @@ describe("cells of notes", () => {
       { Agitation: "x every 30 s" },
       'Agitation must be an agitation such as "every 30 s", "continuous" or "stand", got "x every 30 s"',
     ],
+    // Two figures behind minutes may be seconds.
+    [
+      { "Time": undefined, "Time (min)": "8.30" },
+      'Time (min) must be "8:30" or "8 min 18 s", got "8.30 min"',
+    ],
+    [
+      { "Time": undefined, "Zeit (min)": "8,30" },
+      'Zeit (min) must be "8:30" or "8 min 18 s", got "8.30 min"',
+    ],
+    [{ Time: "8.30" }, 'Time must be "8:30", "8 min 18 s" or "8.30 s", got "8.30"'],
+    [{ Time: "8.30 min" }, 'Time must be "8:30" or "8 min 18 s", got "8.30 min"'],
+    [{ "every (min)": "0.30" }, 'every (min) must be "0:30" or "18 s", got "0.30 min"'],
     // No unit in the cell, and none in a heading that has none.
     [{ Temp: "293" }, 'Temp must be "293 °C" or "293 °F", got "293"'],
     [{ Agitation: "every 30" }, 'Agitation must be "every 30 min" or "every 30 s", got "every 30"'],

@@ -103,8 +103,8 @@ describe("a date", () => {
     expect(unread).toEqual([
       {
         heading: "Date",
-        column: 3,
-        row: 0,
+        column: 4,
+        row: 1,
         text,
         whole: false,
         reason: expect.stringMatching(/^Date must be an? (?:ISO )?date such as .*, got "/),

@@ -98,8 +98,8 @@ describe("the list of what was not read", () => {
     expect(unread).toEqual([
       {
         heading: "Lamp",
-        column: 3,
-        row: 1,
+        column: 4,
+        row: 2,
         text: "red",
         whole: true,
         reason: expect.stringMatching(
@@ -109,8 +109,8 @@ describe("the list of what was not read", () => {
       },
       expect.objectContaining({
         heading: "Dilutoin",
-        column: 4,
-        row: 1,
+        column: 5,
+        row: 2,
         problem: expect.objectContaining({ expected: expect.objectContaining({ hint: "dilution" }) }),
       }),
     ]);
@@ -154,6 +154,6 @@ describe("the list of what was not read", () => {
   it("tells why a whole page is rejected", () => {
     const { rejected, unread } = readRunNotes([{ Time: "8:30", Temp: "20C", Impression: "good" }]);
     expect(rejected[0]!.reason).toBe("outcome is missing");
-    expect(unread).toMatchObject([{ heading: "Impression", row: 0, whole: true }]);
+    expect(unread).toMatchObject([{ heading: "Impression", row: 1, whole: true }]);
   });
 });

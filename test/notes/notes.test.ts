@@ -57,19 +57,19 @@ describe("readRunNotes", () => {
     ]);
     expect(rejected).toEqual([
       {
-        row: 2,
+        row: 3,
         record: page[2],
         reason: "time is missing",
         problems: [expect.objectContaining({ code: "missing", path: "/time" })],
       },
       {
-        row: 3,
+        row: 4,
         record: page[3],
         reason: 'Temp °C must be a temperature such as "20 °C" or "68F", got "warm"',
         problems: [expect.objectContaining({ code: "unreadable", path: "/Temp °C", actual: "warm" })],
       },
       {
-        row: 4,
+        row: 5,
         record: "a torn page",
         reason: 'row must be an object, got "a torn page"',
         problems: [expect.anything()],
@@ -111,7 +111,7 @@ describe("readRunNotes", () => {
     const { runs, rejected } = readRunNotes(records);
     expect(runs.length + rejected.length).toBe(records.length);
     for (const { row, record, reason: why } of rejected) {
-      expect(record).toBe(records[row]);
+      expect(record).toBe(records[row - 1]);
       expect(why).not.toBe("");
     }
   });
@@ -216,7 +216,7 @@ describe("readRunNotes", () => {
     ]);
     expect(rejected).toEqual([
       {
-        row: 1,
+        row: 2,
         record: { ...row, age: Infinity },
         reason: expect.stringMatching(/got "no number"$/),
         problems: [expect.anything()],
@@ -229,7 +229,7 @@ describe("readRunNotes", () => {
     const { runs, rejected } = readRunNotes(records);
     expect(runs).toHaveLength(2);
     expect(rejected.map(({ row, record, reason: why }) => [row, record, why])).toEqual([
-      [1, undefined, "row is missing: an object"],
+      [2, undefined, "row is missing: an object"],
     ]);
   });
   it.each([
@@ -331,9 +331,9 @@ describe("readRunNotes", () => {
     );
     expect(runs).toHaveLength(2);
     expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
-      [2, "row must be another run than that of row 1: a second plate needs an id of its own"],
-      [3, 'id must be the id of one run only, and not that of row 2, got "a"'],
-      [4, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
+      [3, "row must be another run than that of row 1: a second plate needs an id of its own"],
+      [4, 'id must be the id of one run only, and not that of row 2, got "a"'],
+      [5, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
     ]);
   });
   it("refuses what is no notebook or no option", () => {

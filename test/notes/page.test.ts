@@ -78,7 +78,7 @@ const page = [
 
 const { runs, rejected } = readRunNotes(page, { year: 2025 });
 const runOf = (row: number): DevelopmentRun => {
-  const skipped = rejected.filter((each) => each.row < row).length;
+  const skipped = rejected.filter((each) => each.row <= row).length;
   return runs[row - skipped]!;
 };
 
@@ -92,14 +92,14 @@ describe("a page of a notebook", () => {
       expect(reason).not.toBe("");
     }
   });
-  it.each([12, 17])("asks which is meant by the sign of row %d", (row) => {
+  it.each([13, 18])("asks which is meant by the sign of row %d", (row) => {
     const bare = rejected.find((each) => each.row === row)!;
     expect(bare.problems).toMatchObject([
       { code: "ambiguous", path: "/Result", expected: { readings: ["over 1", "under 1"] } },
     ]);
   });
   it("names all that is wrong with a row at once", () => {
-    expect(rejected.find(({ row }) => row === 18)!.problems.map(({ path }) => path)).toEqual([
+    expect(rejected.find(({ row }) => row === 19)!.problems.map(({ path }) => path)).toEqual([
       "/Time",
       "/Temp",
       "/Result",
@@ -180,7 +180,7 @@ describe("a side column", () => {
       ["time", bug],
       ["outcome", bug],
     ]);
-    const cell = (field: string) => ({ field, unit: "", heading: field, text: "x", column: 0 });
+    const cell = (field: string) => ({ field, unit: "", heading: field, text: "x", column: 1 });
     expect(() => beside([cell("date")], "date", readers)).toThrow(new Error("a bug"));
     expect(() => main([cell("time")], "time", readers, [])).toThrow(new Error("a bug"));
     expect(() => readRow([cell("outcome")], readers, [])).toThrow(new Error("a bug"));

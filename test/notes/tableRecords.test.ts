@@ -43,7 +43,7 @@ describe("tableRecords", () => {
       [510, "good"],
       [900, "thin"],
     ]);
-    expect(rejected.map(({ row }) => row)).toEqual([1]);
+    expect(rejected.map(({ row }) => row)).toEqual([2]);
   });
   it.each([null, undefined, 3, ["Time"]])("refuses %s", (text) => {
     expect(() => tableRecords(text as unknown as string)).toThrow(

@@ -30,7 +30,8 @@ describe("parseTime", () => {
     ["510 s", 510],
     ["510s", 510],
     ["8.5 min", 510],
-    ["8.55 min", 513],
+    // 8.64 × 60 is 518.4000000000001 in doubles.
+    ["8.64 min", 518.4],
     ["0.1 min", 6],
     ["8,5 min", 510],
     ["0,125 min", 7.5],
@@ -131,6 +132,36 @@ describe("parseTime", () => {
       expect.objectContaining({ code: "ambiguous", expected: expect.objectContaining({ readings }) }),
     );
     expect(readings.map(parseTime)).toEqual(timesS);
+  });
+  // Written by people in both ways: common practice.
+  it.each([
+    ["8.30", ["8:30", "8 min 18 s", "8.30 s"], [510, 498, 8.3]],
+    ["8,30", ["8:30", "8 min 18 s", "8.30 s"], [510, 498, 8.3]],
+    ["0.45", ["0:45", "27 s", "0.45 s"], [45, 27, 0.45]],
+    ["8.30 min", ["8:30", "8 min 18 s"], [510, 498]],
+    ["8,25 Min.", ["8:25", "8 min 15 s"], [505, 495]],
+    ["8.05'", ["8:05", "8 min 3 s"], [485, 483]],
+    ["12.59 m", ["12:59", "12 min 35.4 s"], [779, 755.4]],
+    ["90.10 min", ["90:10", "90 min 6 s"], [5410, 5406]],
+    ["1,250 min", ["1.250 min", "1250 min"], [75, 75_000]],
+  ])("says what %s may mean, whose two figures may be seconds", (text, readings, timesS) => {
+    expect(() => parseTime(text)).toThrow(
+      expect.objectContaining({ code: "ambiguous", expected: expect.objectContaining({ readings }) }),
+    );
+    expect(readings.map(parseTime)).toEqual(timesS);
+  });
+  it.each([
+    ["8.5 min", 510],
+    ["8.75 min", 525],
+    ["8,60 min", 516],
+    ["8.00 min", 480],
+    ["8.250 min", 495],
+    ["8 1/4 min", 495],
+    ["8¼ min", 495],
+    ["¼ min", 15],
+    ["8.30 s", 8.3],
+  ])("reads %s, which is no clock", (text, timeS) => {
+    expect(parseTime(text)).toBe(timeS);
   });
   it.each(["", " ", "\t \n"])("finds %j empty", (text) => {
     expect(() => parseTime(text)).toThrow(expect.objectContaining({ code: "empty" }));

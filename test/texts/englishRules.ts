@@ -43,8 +43,14 @@ import {
 } from "../../src/core/text.js";
 import { exponentText } from "../../src/dilution/text.js";
 import { freezingText, reachText, reachedText, smoothText, untoldText } from "../../src/drift/refusedText.js";
-import { idText, noPlaceText, samePriorText } from "../../src/learning/text.js";
-import { oneColumnText, otherRunText, overOrUnderText, subjectText } from "../../src/notes/text.js";
+import { noPlaceText, samePriorText } from "../../src/learning/text.js";
+import {
+  idOfRowText,
+  oneColumnText,
+  otherRunText,
+  overOrUnderText,
+  subjectText,
+} from "../../src/notes/text.js";
 import { nameText } from "../../src/picture/text.js";
 import { agitationsText, leftOutText } from "../../src/process/text.js";
 import { below60Text, notAfterText, sidesText } from "../../src/quantities/text.js";
@@ -71,7 +77,7 @@ export const englishRules: InputRuleTexts = {
   "exponent-at-most": exponentText,
   "family-or-least": familyText,
   "fit-for-bath": unfitText,
-  "id-of-one-run": idText,
+  "id-of-one-run": idOfRowText,
   "in-order": inOrderText,
   "json": jsonText,
   "once": onceText,

@@ -6,8 +6,6 @@ import { brokenRules } from "./brokenRules.js";
 
 /** What a sentence has to name: figures as German writes them, and names that have no German. */
 function named(value: unknown, field = ""): readonly string[] {
-  // A row is counted from 0 in data and from 1 in a sentence.
-  if (field === "row") return [String((value as number) + 1)];
   if (typeof value === "number") return [String(value).replace(".", ",")];
   if (typeof value === "string")
     return ["why", "reason", "by", "ingredient"].includes(field)

@@ -4,10 +4,12 @@
  * prints into docs/command.md, to be read in the diff.
  */
 import assert from "node:assert/strict";
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
+import { once } from "node:events";
 import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
+import { setTimeout } from "node:timers/promises";
 import { chartCsv, chartRecipe, compensateRecipe, formatTime, roundEstimate } from "darkroom-kinetics";
 
 const folder = mkdtempSync(join(tmpdir(), "command-"));
@@ -61,6 +63,19 @@ assert.deepEqual(
 assert.ok(
   run(["time", "-"], JSON.stringify(recipe)).stdout.includes(formatTime(roundEstimate(answer).timeS)),
 );
+// Standard input that is not there at once, and comes in two parts.
+const day = readFileSync("docs/workshop/day.json", "utf8");
+const slow = spawn(process.execPath, [program, "time", "-"], { cwd: folder });
+let late = "";
+for (const stream of [slow.stdout, slow.stderr]) stream.on("data", (text) => (late += text));
+for (const part of [day.slice(0, 100), day.slice(100)]) {
+  await setTimeout(300);
+  slow.stdin.write(part);
+}
+slow.stdin.end();
+const [status] = await once(slow, "close");
+assert.equal(late, start.stdout);
+assert.equal(status, 0);
 const chart = chartRecipe(recipe, { temperaturesC: [24, 22, 20, 18, 16, 14, 12] });
 assert.equal(run(["chart", "recipe.json", "--csv"]).stdout, chartCsv(chart));
 assert.equal(run(["--version"]).stdout, `${version}\n`);

@@ -208,12 +208,12 @@ export const learnedSection: MakeSection = (store) => {
       notes.value = "";
       put(outcome, [
         el("li", {}, words.readRuns(runs.length)),
-        // As the package's own sentences count: from 1, without the headings.
+        // Rows are counted without the headings.
         ...rejected.map(({ row, problems }) =>
-          el("li", {}, words.rejected(row + 1, problemsText(problems, store.sheet))),
+          el("li", {}, words.rejected(row, problemsText(problems, store.sheet))),
         ),
         ...unread.map(({ row, heading, text, whole }) =>
-          el("li", {}, whole ? words.unreadColumn(heading) : words.unreadCell(row + 1, heading, text)),
+          el("li", {}, whole ? words.unreadColumn(heading) : words.unreadCell(row, heading, text)),
         ),
       ]);
       if (runs.length > 0) setRuns([...store.sheet.runs, ...runs]);

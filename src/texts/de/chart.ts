@@ -14,8 +14,10 @@ const place = (temperature: string, diluted: string | undefined): string =>
 export const chart: ChartTexts = {
   title: "Wie lange entwickeln",
   known: (time, temperature, diluted) => `Bekannt: ${time} ${place(temperature, diluted)}.`,
-  held: (conditions) =>
-    `Alle Zeiten gelten für ${conditions.map((one) => heldText(one, answer)).join(", ")}.`,
+  held: (conditions) => {
+    const all = conditions.map((one) => heldText(one, answer, "ein frisches Bad"));
+    return `Alle Zeiten gelten für ${all.join(", ")}.`;
+  },
   interval: "In neun von zehn Fällen liegt die richtige Zeit im Intervall daneben.",
   noTime: "keine Zeit",
   to: "bis",

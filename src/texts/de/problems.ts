@@ -195,9 +195,9 @@ const rules: InputRuleTexts = {
       ? `„thin“, wenn es mehr Entwicklung brauchte, oder „good“, wenn das Motiv flau war`
       : `„dense“, wenn es weniger Entwicklung brauchte, oder „good“, wenn das Motiv hart war`,
   "other-run": ({ row }) =>
-    `ein anderer Lauf als der in Zeile ${row + 1}: eine zweite Platte braucht eine eigene id`,
+    `ein anderer Lauf als der in Zeile ${row}: eine zweite Platte braucht eine eigene id`,
   "id-of-one-run": ({ row }) =>
-    `ein Name für nur einen Lauf${row === undefined ? "" : `, nicht der von Zeile ${row + 1}`}`,
+    `ein Name für nur einen Lauf${row === undefined ? "" : `, nicht der von Zeile ${row}`}`,
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
   "same-prior": () => "Wissen mit demselben Anfang wie a: seine Läufe stattdessen in a lernen",
   "as-learned": () => "was learn geschrieben hat: aus den Läufen neu lernen",
