@@ -119,6 +119,7 @@ const CODES = [
   "reading-ahead",
   "reading-out-of-range",
   "reading-jump",
+  "surroundings-doubted",
   "thermometer-frozen",
   "log-order",
   "bath-changed",

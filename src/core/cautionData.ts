@@ -251,6 +251,13 @@ export interface CautionData extends LearnedCautionData {
     /** the clearing times that are planned */
     readonly times: number;
   };
+  /** a reading that no bath can have gone to */
+  readonly "reading-jump": {
+    /** the reading, °C */
+    readonly readC: number;
+    /** when it was taken, s from pour-in */
+    readonly atS: number;
+  };
   /** no reading is believed */
   readonly "forecast-only": {
     /** since when, s from pour-in */

@@ -96,6 +96,37 @@ export function judgeLog(
   return { followed: merged(chain), places, trusted: believedS === newestS, cautions };
 }
 
+/** A log, judged, and what of the surroundings it was judged by. */
+export interface JudgedByReadings extends JudgedLog {
+  readonly known: Surroundings;
+}
+
+/** So many readings have to agree before they are believed against vessel and surroundings that were told. */
+const AGREEING = 4;
+
+/**
+ * As {@link judgeLog}; but where vessel or surroundings were told, and put two or more readings in doubt that
+ * all agree without them, the readings are believed: a metal tray on a cold floor is no tray in air.
+ */
+export function judgeByReadings(
+  at: string,
+  log: OrderedLog,
+  known: Surroundings,
+  statedC: number | undefined,
+  nowS: number,
+): JudgedByReadings {
+  const asTold = { ...judgeLog(at, log, known, statedC, nowS), known };
+  const { length } = log.readings;
+  if (length < AGREEING || asTold.places.size > length - 2) return asTold;
+  const untold: Surroundings = { ambientC: undefined, vessel: undefined, readingSdC: known.readingSdC };
+  const frozen = asTold.cautions.some(({ code }) => code === "thermometer-frozen");
+  const alone = judgeLog(at, log, untold, statedC, nowS);
+  if (frozen || alone.places.size < length || alone.cautions.some(({ severity }) => severity === "stop"))
+    return asTold;
+  const doubted = doubt("surroundings-doubted", "warn", undefined);
+  return { ...alone, cautions: [doubted, ...alone.cautions], known: untold };
+}
+
 const aheadOfNow = ({ index, timeS, given, changed }: PlacedReading): Judged => ({
   index,
   timeS,
@@ -197,6 +228,8 @@ function doubtAbout(
   return doubt("reading-jump", severity, path, {
     limit: reach(known, from, to, near.meaning.doubt !== undefined),
     actual: Math.abs(celsius - celsiusOf(near)),
+    readC: celsius,
+    atS: timeS,
   });
 }
 

@@ -13,7 +13,7 @@ import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { aimPlan, drainOf } from "./aimPlan.js";
 import { appearanceOnPath } from "./appearance.js";
 import { equivalentOn } from "./equivalent.js";
-import { judgeLog, type Followed } from "./judge.js";
+import { judgeByReadings, type Followed } from "./judge.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { heldPath, pathOf, pathSdS, type PathInput } from "./path.js";
 import { unreadFields } from "../core/pointer.js";
@@ -52,9 +52,11 @@ const FIELDS: readonly string[] = [
  * A reading in doubt is left out, with one exception: one that fits in the other unit serves the forecast in
  * that unit. It fits where the bath can have come there from the others, with the surroundings as they were
  * told, and where no later reading contradicts it. So 57 serves as 13.9 °C beside readings of 14 °C. Beside
- * 16.8 °C, in air of 15 °C, it is left out. With `forecast-only`, no late reading is followed. A jump is
- * believed where the log says `changed`. Surroundings above 45 °C are in doubt in the same way: they serve
- * the forecast as °F, and `trusted` is false. What is unwise is then judged by the readings alone.
+ * 16.8 °C, in air of 15 °C, it is left out. With `forecast-only`, no late reading is followed. Where four
+ * readings or more all agree, but not with vessel and surroundings as told, they are followed without these,
+ * and `surroundings-doubted` says so. A jump is believed where the log says `changed`. Surroundings above 45
+ * °C are in doubt in the same way: they serve the forecast as °F, and `trusted` is false. What is unwise is
+ * then judged by the readings alone.
  *
  * The bath is poured out at the median of the forecast: behind the last reading that is followed, Newton's
  * law of cooling, fitted with a prior on vessel, surroundings and reading. The path goes to
@@ -86,7 +88,7 @@ export function steer(input: SteerInput): SteerAnswer {
     appearance,
     plan,
   } = plainObject("steer/input", input) as unknown as SteerInput;
-  const known = surroundingsOf("steer", input);
+  const told = surroundingsOf("steer", input);
   const ofAir = airDoubts(input.ambientC, "/ambientC");
   const airDoubted = ofAir.length > 0;
   const ordered = orderedLog("steer/log", log, 1);
@@ -100,7 +102,8 @@ export function steer(input: SteerInput): SteerAnswer {
   if (appearance !== undefined) plainObject("steer/appearance", appearance);
   const seenS = appearance === undefined ? 0 : checkedAppearance("steer/appearance", appearance.appearanceS);
   const nowS = inRange("steer/nowS", input.nowS ?? Math.max(newestS, seenS), 0, LONGEST_CLOCK_S, "timeS");
-  const { followed, trusted, cautions: doubts } = judgeLog("/log", ordered, known, statedC, nowS);
+  const judgedLog = judgeByReadings("/log", ordered, told, statedC, nowS);
+  const { followed, trusted, cautions: doubts, known } = judgedLog;
   const law = knowledge.temperature ?? genericTemperatureLaw;
   const request: PathInput = {
     ...followedOr(followed, statedC, baseline, known.readingSdC),

@@ -15,6 +15,10 @@ export interface DoubtData {
   readonly actual?: number;
   /** the reading in the other unit, °C */
   readonly celsius?: number;
+  /** the reading, °C */
+  readonly readC?: number;
+  /** when the reading was taken, s from pour-in */
+  readonly atS?: number;
   /** since when the forecast alone is followed, s from pour-in */
   readonly sinceS?: number;
 }
@@ -26,6 +30,7 @@ export type ReadingCautionCode =
   | "reading-ahead"
   | "reading-out-of-range"
   | "reading-jump"
+  | "surroundings-doubted"
   | "thermometer-frozen"
   | "log-order"
   | "bath-changed"
@@ -44,9 +49,12 @@ export const readingSentences: Pick<CautionSentences, ReadingCautionCode> = {
     `The reading is of ${lengthText(actual)} after the pour-in, and the clock is at ${lengthText(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
     `No bath is at ${degrees(actual, unit)}. Check the thermometer.`,
-  "reading-jump": ({ limit, actual }, unit) =>
-    `The reading is ${degreesApart(actual, unit)} from the others. ` +
-    `This bath can have changed by ${degreesApart(limit, unit)} at most.`,
+  "reading-jump": ({ actual, data: { readC, atS } }, unit) =>
+    `${degrees(readC, unit)}, read ${lengthText(atS)} after the pour-in, is ` +
+    `${degreesApart(actual, unit)} from the others, farther than this bath changes. Check it.`,
+  "surroundings-doubted": () =>
+    "The readings agree with each other, but not with the vessel and the air as told. " +
+    "The readings are followed. Check what was said of vessel and air.",
   "thermometer-frozen": ({ actual }, unit) =>
     `The readings stay the same, but the bath must have changed by about ${degreesApart(actual, unit)}.`,
   "log-order": () => "The readings were put in the order of time.",
@@ -79,9 +87,9 @@ export function doubt(
   code: DoubtCode,
   severity: CautionSeverity,
   path: string | undefined,
-  { celsius, sinceS, limit, actual }: DoubtData = {},
+  { limit, actual, ...named }: DoubtData = {},
 ): Caution {
-  const data = celsius === undefined ? (sinceS === undefined ? undefined : { sinceS }) : { celsius };
+  const data = Object.keys(named).length === 0 ? undefined : named;
   const quantity = QUANTITIES[code];
   const figures = {
     ...(path !== undefined && { path }),

@@ -210,6 +210,26 @@ describe("a reading in doubt", () => {
     // In 60 s: a tempered jacket 4 °C away, 4(1 − e^(−60/105)) = 1.74 °C, and four standard deviations of two readings.
     expect(limit).toBeCloseTo(1.74 + 4 * Math.SQRT2 * 0.15, 2);
   });
+  it("is none where four or more agree, and what was told of vessel and air is wrong", () => {
+    // A metal tray on a cold floor cools faster than a tray in air.
+    const cold = [
+      [0, 24],
+      [60, 22.8],
+      [180, 20.9],
+      [360, 18.9],
+      [420, 18.4],
+    ].map(([timeS, celsius]) => reading(timeS!, celsius!));
+    const told = { vessel: "tray-in-air", ambientC: 18 } as const;
+    const [answer, untold] = [ask(cold, told), ask(cold)];
+    expect([answer.trusted, answer.total]).toEqual([true, untold.total]);
+    expect(cautionOf(answer, "surroundings-doubted")).toMatchObject({ severity: "warn" });
+    expect(codes(answer)).not.toContain("reading-jump");
+    // One reading that agrees with nothing is in doubt as ever, and what was told with it.
+    const slip = cold.map((one) => (one.timeS === 180 ? reading(180, 12.9) : one));
+    expect(ask(slip, told).trusted).toBe(false);
+    expect(codes(ask(slip, told))).not.toContain("surroundings-doubted");
+    expect(codes(ask(cold.slice(0, 3), told))).not.toContain("surroundings-doubted");
+  });
   it("at the start falls out when two others agree, and not before", () => {
     const two = ask([reading(0, 21), reading(60, 14)]);
     expect(two.trusted).toBe(false);

@@ -356,6 +356,10 @@ steered([reading(0, -6.7)]);
 steered([reading(0, 20), reading(60, null), reading(90, 85)]);
 steered([reading(60, 20), reading(0, 20), reading(120, 29)]);
 steered([reading(0, 18), reading(60, 21, { changed: true })]);
+steered([reading(0, 24), reading(60, 22.8), reading(180, 20.9), reading(360, 18.9), reading(420, 18.4)], {
+  vessel: "tray-in-air",
+  ambientC: 18,
+});
 steered(
   [0, 120, 240, 360].map((timeS) => reading(timeS, 14)),
   { vessel: "tray-in-air", ambientC: 26 },

@@ -101,9 +101,12 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `Der Messwert gilt für ${dauer(actual)} nach dem Einguss, aber die Uhr steht bei ${dauer(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
     `${grad(actual, unit)} kann kein Bad sein. Thermometer prüfen.`,
-  "reading-jump": ({ limit, actual }, unit) =>
-    `Der Messwert liegt ${gradWeit(actual, unit)} von den anderen. ` +
-    `Dieses Bad kann sich höchstens um ${gradWeit(limit, unit)} geändert haben.`,
+  "reading-jump": ({ actual, data: { readC, atS } }, unit) =>
+    `${grad(readC, unit)}, gemessen ${dauer(atS)} nach dem Einguss, liegt ` +
+    `${gradWeit(actual, unit)} von den anderen, weiter als dieses Bad sich ändert. Prüfen.`,
+  "surroundings-doubted": () =>
+    "Die Messwerte stimmen überein, aber nicht mit Gefäß und Luft, wie sie angegeben sind. " +
+    "Die Messwerte gelten. Die Angaben zu Gefäß und Luft prüfen.",
   "thermometer-frozen": ({ actual }, unit) =>
     `Die Anzeige steht, aber das Bad muss sich um etwa ${gradWeit(actual, unit)} geändert haben.`,
   "log-order": () => "Die Messwerte wurden nach der Zeit geordnet.",
