@@ -80,5 +80,4 @@ export const noPlaceText: InputWanted<"place-in-model"> = ({ reason }) =>
 export const samePriorText: InputWanted<"same-prior"> = () =>
   "knowledge from the same prior as a: learn its runs into a instead";
 
-export const idText: InputWanted<"id-of-one-run"> = ({ row }) =>
-  `the id of one run only${row === undefined ? "" : `, and not that of row ${row + 1}`}`;
+export const idText: InputWanted<"id-of-one-run"> = () => "the id of one run only: give one of them another";

@@ -14,7 +14,7 @@ export const otherRunText: InputWanted<"other-run"> = ({ row }) =>
 
 /** The id of another row, where learning knows no rows. */
 export const idOfRowText: InputWanted<"id-of-one-run"> = ({ row }, actual) =>
-  `${idText({}, actual)}${row === undefined ? "" : `, and not that of row ${row}`}`;
+  row === undefined ? idText({}, actual) : `the id of one run only, and not that of row ${row}`;
 
 export const overOrUnderText: InputWanted<"over-or-under"> = ({ readings }) => {
   const half = readings.length / 2;

@@ -1071,7 +1071,7 @@ describe("refusals", () => {
       expect(learn(start, [good(500, 20, { date })]).runs[0]?.date).toBe(date);
     refused(
       () => learn(start, [good(5, 20, { id: "k" }), good(6, 20, { id: "k" })]),
-      range('learn: runs[1].id must be the id of one run only, got "k"'),
+      range('learn: runs[1].id must be the id of one run only: give one of them another, got "k"'),
     );
     refused(
       () => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { dilution: "1+9" })]),
@@ -1200,7 +1200,7 @@ describe("refusals", () => {
           learn(start, [good(500, 20, { id: "k" })]),
           learn(start, [good(600, 20, { id: "k" })]),
         ),
-      range('mergeKnowledge: b.runs[0].id must be the id of one run only, got "k"'),
+      range('mergeKnowledge: b.runs[0].id must be the id of one run only: give one of them another, got "k"'),
     );
     const shuffled = startKnowledge({
       agitation: { everyS: 60 },

@@ -158,7 +158,9 @@ describe("what storage may have lost or spoilt", () => {
     [
       "a long id of two runs",
       () => learn(start, [good(500, 20, { id: "i".repeat(61) }), good(600, 20, { id: "i".repeat(61) })]),
-      new RangeError(`learn: runs[1].id must be the id of one run only, got "${"i".repeat(60)}"`),
+      new RangeError(
+        `learn: runs[1].id must be the id of one run only: give one of them another, got "${"i".repeat(60)}"`,
+      ),
     ],
   ])("refuses by name: %s", (_, call, error) => {
     expect(call).toThrow(error);

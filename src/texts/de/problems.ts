@@ -197,7 +197,8 @@ const rules: InputRuleTexts = {
   "other-run": ({ row }) =>
     `ein anderer Lauf als der in Zeile ${row}: eine zweite Platte braucht eine eigene id`,
   "id-of-one-run": ({ row }) =>
-    `ein Name für nur einen Lauf${row === undefined ? "" : `, nicht der von Zeile ${row}`}`,
+    "ein Name für nur einen Lauf" +
+    (row === undefined ? ": einen der beiden umbenennen" : `, nicht der von Zeile ${row}`),
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
   "same-prior": () => "Wissen mit demselben Anfang wie a: seine Läufe stattdessen in a lernen",
   "as-learned": () => "was learn geschrieben hat: aus den Läufen neu lernen",
