@@ -29,6 +29,8 @@ export interface AnswerTexts {
   readonly change: (factor: number) => string;
   /** how well a factor is known: nine in ten lie within `ratio` times more or less */
   readonly giveOrTake: (ratio: number) => string;
+  /** the whole, whose parts were learned together and are off against each other */
+  readonly together: (ratio: number) => string;
   /** the row of the known time, in the place of what a factor does: nine in ten lie within `ratio` times */
   readonly known: (ratio: number) => string;
   /** what a learned law rested on before */
@@ -111,6 +113,8 @@ export const answerTexts: AnswerTexts = {
     return factor > 1 ? `${percent(factor - 1)} more` : `${percent(1 - factor)} less`;
   },
   giveOrTake: (ratio) => `give or take ${within(ratio)}`,
+  together: (ratio) =>
+    `all together good to ${within(ratio)}: learned from the same runs, they are off against each other`,
   known: (ratio) => `the known time itself, good to ${within(ratio)}`,
   before: (basis) => `at first ${basis}`,
   time: (time, low, high) => `Develop ${time}, with 90 % certainty between ${low} and ${high}.`,

@@ -1,6 +1,14 @@
 /* What the describing functions refuse, and catalogues that somebody edited. */
 import { describe, expect, it } from "vitest";
-import { describeCautions, compensate, describeCompensation } from "../../src/index.js";
+import {
+  compensate,
+  describeCautions,
+  describeCompensation,
+  learn,
+  predict,
+  startKnowledge,
+  type DevelopmentRun,
+} from "../../src/index.js";
 import { anyOf, thrown } from "../helpers.js";
 
 describe("describeCautions refuses", () => {
@@ -61,6 +69,27 @@ describe("describeCompensation refuses", () => {
   });
 });
 
+describe("parts that were learned together", () => {
+  it("have a line for the whole, which is known better than they are", () => {
+    const start = startKnowledge({ timeS: 900, temperatureC: 20, logSd: 0.2 });
+    const runs = [14, 15, 14, 15].map((temperatureC, i): DevelopmentRun => ({
+      id: String(i),
+      timeS: 1500,
+      temperatureC,
+      outcome: { kind: "good", logSd: 0.1 },
+    }));
+    const answer = predict(learn(start, runs), { temperatureC: 14 });
+    const line = describeCompensation(answer).find((one) => one.startsWith("all together"));
+    const percent = Math.round(100 * (Math.sqrt(answer.highS / answer.lowS) - 1));
+    expect(line).toBe(
+      `all together good to ${percent} %: learned from the same runs, they are off against each other`,
+    );
+    // Where nothing was learned together, the spreads add.
+    const apart = describeCompensation(predict(start, { temperatureC: 14 }));
+    expect(apart.some((one) => one.startsWith("all together"))).toBe(false);
+  });
+});
+
 describe("a catalogue that is edited", () => {
   // All invented: a weekend workshop in a mountain hut.
   const known = { timeS: 540, temperatureC: 20, dilution: "1+9" };
@@ -73,6 +102,7 @@ describe("a catalogue that is edited", () => {
     sides: () => "",
     change: () => "changed",
     giveOrTake: () => "about",
+    together: () => "together",
     known: () => "known",
     before: () => "",
     time: () => "Develop.",

@@ -54,6 +54,8 @@ export const answer: AnswerTexts = {
     return factor > 1 ? `${percent(factor - 1)} länger` : `${percent(1 - factor)} kürzer`;
   },
   giveOrTake: within,
+  together: (ratio) =>
+    `alles zusammen ${within(ratio)}: aus denselben Läufen gelernt, gleichen sich die Fehler zum Teil aus`,
   known: (ratio) => `die bekannte Zeit selbst, ${within(ratio)}`,
   before: (basis) => `zuerst ${basis}`,
   time: (time, low, high) => `${time} entwickeln, mit 90 % Sicherheit zwischen ${low} und ${high}.`,
