@@ -64,6 +64,11 @@ function lifeText({ lifeH, failsH }: MixingStepData): string {
   return ` It lives about ${short(lifeH)} h.${range}${soon === undefined ? "" : USE_BY[soon]}`;
 }
 
+/** First aid with caustic soda: common practice, as the safety data sheets say it. */
+const FIRST_AID =
+  "Have running water at hand. In the eyes: rinse for 15 minutes and see a doctor. " +
+  "On the skin: rinse at once.";
+
 /** The sentence of each step. */
 export const mixingSentences: Readonly<
   Record<MixingWord, (step: MixingStepData, unit: TemperatureUnit) => string>
@@ -74,10 +79,12 @@ export const mixingSentences: Readonly<
     "Use ware that never goes back to food, and no aluminium. Safety data sheets go first.",
   "dissolve": (step) => `Dissolve ${amountOf(step)} in ${waterOf(step)}: powder into water, slowly.`,
   "dissolve-caustic": (step) =>
+    // The cup: common practice, since the solution warms by 27 K, and powder that cakes by more.
+    `${FIRST_AID} Take a heat-proof cup of polypropylene, not thin glass: it gets hot. ` +
     `Weigh ${amountOf(step)}. Sprinkle it into ${waterOf(step)}, ${forEachGram(step)}, ` +
-    `in a cup of its own, little by little, stirring. ` +
+    `with nothing else in that cup, little by little, stirring. ` +
     `This is the solution of ${short(step.solutionPercent)} %. ` +
-    `It gets hot: let it cool. Never pour water onto it. Never put it into coffee or vitamin C. ` +
+    `Let it cool. Never pour water onto it. Never put it into coffee or vitamin C. ` +
     `Label the cup: it looks like water. Keep what is left from children.`,
   "make-solution": (step) =>
     `Weigh ${amountOf(step)}. Dissolve it in ${waterOf(step)}, ${forEachGram(step)}. ` +
@@ -85,6 +92,7 @@ export const mixingSentences: Readonly<
     `Label the cup: it looks like water. Keep what is left from children.`,
   "take": (step) => `Take ${amountOf(step)}.`,
   "join-caustic": (step) =>
+    `${FIRST_AID} Measure it in polypropylene, not in thin glass. ` +
     `Pour ${solutionOf(step)}, cold, slowly into the bath, stirring, before coffee and vitamin C.`,
   "add-solution": (step) => `Add ${solutionOf(step)}.`,
   "join": () => "Pour the coffee slowly into the alkali, stirring.",

@@ -16,6 +16,7 @@ import {
 import { test } from "../property.js";
 import { anyBrew, brewOf, hutBrew, part } from "./brews.js";
 import { quoted } from "../helpers.js";
+import { de } from "../../src/texts/de.js";
 
 const every: DeveloperBrew = {
   volumeMl: 1000,
@@ -128,6 +129,26 @@ describe("mixingSteps", () => {
       expect(spoons).toBeUndefined();
       expect(text).not.toMatch(/spoon/);
     }
+  });
+
+  // First aid and the cup: common practice, safety data sheets.
+  it("says first aid and the cup wherever caustic soda is handled, in both languages", () => {
+    const steps = mixingSteps(brewOf(part("sodium-hydroxide", 4), part("borax", 20)));
+    const german = describeMixing(steps, de.mixing);
+    for (const word of ["dissolve-caustic", "join-caustic"]) {
+      const at = steps.findIndex((step) => step.do === word);
+      const { text } = steps[at]!;
+      expect(text).toMatch(
+        /running water.* eyes: rinse for 15 minutes and see a doctor.* skin: rinse at once/,
+      );
+      expect(text).toMatch(/polypropylene, not (?:in )?thin glass/);
+      // What helps is read before the powder is in the hand.
+      expect(text.indexOf("15 minutes")).toBeLessThan(text.search(/Weigh|Pour/));
+      expect(german[at]).toMatch(/Fließendes Wasser.* 15 Minuten spülen und zum Arzt.* sofort abspülen/);
+      expect(german[at]).toMatch(/Polypropylen.* dünne[sm] Glas/);
+    }
+    const others = steps.filter((step) => !/caustic/.test(step.do)).map(({ text }) => text);
+    expect(others.join(" ")).not.toMatch(/doctor/);
   });
 
   it("makes a solution of a little bromide, and dissolves much of it as it is", () => {

@@ -37,6 +37,10 @@ const jeGramm = ({ waterMl = 0, massG = 1 }: MixingStepData): string =>
 
 const labelled = "Den Becher beschriften: es sieht aus wie Wasser. Was übrig bleibt, von Kindern fernhalten.";
 
+const ersteHilfe =
+  "Fließendes Wasser bereithalten. In den Augen: 15 Minuten spülen und zum Arzt. " +
+  "Auf der Haut: sofort abspülen.";
+
 function water({ waterMl = 0, cold, inCoffee, sameCup }: MixingStepData): string {
   if (sameCup === true) return "demselben Becher";
   if (inCoffee === true) return `etwas ${cold === true ? "kaltem" : "warmem"} Kaffee`;
@@ -54,16 +58,19 @@ export const mixing: MixingTexts = {
       "Sicherheitsdatenblätter gehen vor.",
     "dissolve": (step) => `${amount(step)} in ${water(step)} lösen: Pulver ins Wasser, langsam.`,
     "dissolve-caustic": (step) =>
-      `${amount(step)} abwiegen. In ${kurz(step.waterMl ?? 0)} ml kaltes Wasser streuen, ${jeGramm(step)}, ` +
-      `im eigenen Becher, nach und nach, dabei rühren. ` +
+      `${ersteHilfe} Einen hitzefesten Becher aus Polypropylen nehmen, kein dünnes Glas: es wird heiß. ` +
+      `${amount(step)} abwiegen. ` +
+      `In ${kurz(step.waterMl ?? 0)} ml kaltes Wasser streuen, ${jeGramm(step)}, ` +
+      `sonst nichts in diesem Becher, nach und nach, dabei rühren. ` +
       `Das ist die Lösung von ${kurz(step.solutionPercent ?? 0)} %. ` +
-      `Es wird heiß: abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben. ` +
+      `Abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben. ` +
       labelled,
     "make-solution": (step) =>
       `${amount(step)} abwiegen. In ${water(step)} lösen, ${jeGramm(step)}. ` +
       `Das ist die Lösung von ${kurz(step.solutionPercent ?? 0)} %. ${labelled}`,
     "take": (step) => `${amount(step)} nehmen.`,
     "join-caustic": (step) =>
+      `${ersteHilfe} In Polypropylen abmessen, nicht in dünnem Glas. ` +
       `${solution(step)}, kalt, langsam ins Bad gießen, dabei rühren, vor Kaffee und Vitamin C.`,
     "add-solution": (step) => `${solution(step)} zugeben.`,
     "join": () => "Den Kaffee langsam ins Alkali gießen, dabei rühren.",
