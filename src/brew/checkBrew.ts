@@ -14,7 +14,7 @@ import { mostGasL } from "./gas.js";
 import { isCoffee, isVitaminC } from "./parts.js";
 import { solveBrew } from "./solveBrew.js";
 import { genericStrengthLaw } from "./strengthLaw.js";
-import { hazardCaution, say } from "./text.js";
+import { hazardCaution, neverBySpoon, say } from "./text.js";
 
 /** What the brew is for, where it is known. */
 export interface BrewUse {
@@ -144,9 +144,11 @@ function mixingCautions({ parts }: ReadBrew, { foam }: Solution, fast: boolean):
 }
 
 function spoonCautions({ parts }: ReadBrew): Caution[] {
-  return parts.flatMap(({ ingredient, lowG, highG, path }) => {
-    if (!isPast(highG, WIDE_SPOON * lowG)) return [];
+  return parts.flatMap(({ ingredient, lowG, highG, path, spoons }) => {
+    const never = spoons === undefined ? [] : neverBySpoon(ingredient, `${path}/spoons`);
+    if (!isPast(highG, WIDE_SPOON * lowG)) return never;
     return [
+      ...never,
       say("spoon-range", "note", {
         path,
         quantity: "ratio",

@@ -86,7 +86,14 @@ const CUPS: readonly (readonly [has: (data: IngredientData) => boolean, share: n
 const isAcid = (part: ReadPart): boolean => isVitaminC(part) || part.ingredient === "citric-acid";
 
 /** Cautions of {@link checkBrew} that belong to the bench and to no single ingredient. */
-const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sulphur-dioxide", "undissolved"];
+const AT_THE_BENCH = [
+  "too-concentrated",
+  "hydroxide-high",
+  "caustic-bath",
+  "sulphur-dioxide",
+  "undissolved",
+  "never-by-spoon",
+];
 
 /** What harms whoever mixes the brew, so that no step says how: caustic soda that boils, sulphur dioxide. */
 const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];

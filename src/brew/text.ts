@@ -50,6 +50,7 @@ export type BrewCautionCode =
   | "hazard"
   | "spoon-range"
   | "spoon-too-large"
+  | "never-by-spoon"
   | "undissolved"
   | "too-concentrated"
   | "bath-past-life"
@@ -120,7 +121,14 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
     `± ${isFigure(actual) ? Math.round(100 * (actual - 1)) : "?"} % of the time.`,
   "spoon-too-large": ({ limit, actual, data }) =>
     `No spoon measures so little ${ingredientText(data.ingredient)}: ${digits(actual)} g are wanted. ` +
-    `In spoons, ${digits(data.spoons)} is ${digits(limit)} g or more. Weigh it, or mix more bath.`,
+    `In spoons, ${digits(data.spoons)} is ${digits(limit)} g or more. ` +
+    (data.solution === undefined
+      ? `Weigh it, or mix more bath.`
+      : `Make a solution of ${digits(data.solution.percent)} %: ${digits(data.solution.weighedG)} g in ` +
+        `${digits(data.solution.waterMl)} ml of water. ` +
+        `${digits(data.solution.ml)} ml of it hold what is wanted.`),
+  "never-by-spoon": ({ data }) =>
+    `Never measure ${ingredientText(data.ingredient)} by the spoon: weigh it, once, into a solution of 10 %.`,
   "undissolved": ({ limit, actual, data }) =>
     `Not all the ${ingredientText(data.ingredient)} dissolves at this temperature: ` +
     `${digits(limit)} g/l do, ${digits(actual)} are given.`,
@@ -177,6 +185,12 @@ export function hazardCaution(ingredient: Ingredient): Caution[] {
   return hazard === undefined
     ? []
     : [say("hazard", GRAVE.has(hazard) ? "warn" : "note", { data: { ingredient, hazard } })];
+}
+
+/** That an ingredient burns and is never spooned; none of the others. */
+export function neverBySpoon(ingredient: Ingredient, path: string): Caution[] {
+  if (handbookIngredients[ingredient].hazard !== "burns") return [];
+  return [say("never-by-spoon", "warn", { path, data: { ingredient } })];
 }
 
 /** Why there is no brew, in English. */

@@ -69,6 +69,7 @@ const CODES = [
   "tablet-label",
   "spoon-range",
   "spoon-too-large",
+  "never-by-spoon",
   "alkali-changed",
   "strength-far",
   "scrap-without-known",

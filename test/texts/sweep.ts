@@ -267,6 +267,8 @@ add(
 );
 add(massOf({ ingredient: "instant-coffee", spoons: 2, spoonMl: 5, heap: "heaped" } as never).cautions);
 add(spoonsFor({ ingredient: "soda-anhydrous", massG: 0.01 }).cautions);
+add(spoonsFor({ ingredient: "potassium-bromide", massG: 0.5 }).cautions);
+add(massOf({ ingredient: "sodium-hydroxide", spoons: 1 }).cautions);
 for (const ageH of [0.8, 1.5, 2, 3, 4, 6, 50]) add(checkBrew(brew(right), { ageH }));
 add(
   brewStrength(

@@ -70,7 +70,15 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
     `Mit Löffeln streut die Zeit um ± ${percent(actual - 1)}.`,
   "spoon-too-large": ({ limit, actual, data }) =>
     `So wenig misst kein Löffel: ${wort(ingredients, data.ingredient)}. Nötig sind ${zahl(actual)} g. ` +
-    `Auf ${zahl(data.spoons)} Löffel gehen mindestens ${zahl(limit)} g. Wiegen oder mehr Bad ansetzen.`,
+    `Auf ${zahl(data.spoons)} Löffel gehen mindestens ${zahl(limit)} g. ` +
+    (data.solution === undefined
+      ? `Wiegen oder mehr Bad ansetzen.`
+      : `Eine Lösung von ${zahl(data.solution.percent)} % machen: ${zahl(data.solution.weighedG)} g in ` +
+        `${zahl(data.solution.waterMl)} ml Wasser. ` +
+        `In ${zahl(data.solution.ml)} ml davon ist, was nötig ist.`),
+  "never-by-spoon": ({ data }) =>
+    `Nie mit dem Löffel messen: ${wort(ingredients, data.ingredient)}. ` +
+    `Einmal abwiegen, in eine Lösung von 10 %.`,
   "alkali-changed": ({ data }) =>
     `Der pH geht von ${stellen(data.fromPh)} auf ${stellen(data.toPh)}. ` +
     `Wie viel das an der Zeit ändert, ist kaum bekannt. Zuerst ein Probestreifen.`,
