@@ -87,6 +87,8 @@ export function solutionsOf(read: ReadBrew): {
   readonly solutions: readonly MadeSolution[];
   readonly powders: readonly ReadPart[];
   readonly cupMl: (share: number) => number;
+  /** what the cups may have together, ml */
+  readonly restMl: number;
 } {
   const { needMl } = causticWater(read);
   // So much restrainer that its solution would take more than its share goes in as powder: no bath needs it.
@@ -114,6 +116,7 @@ export function solutionsOf(read: ReadBrew): {
   return {
     solutions,
     powders: read.parts.filter((part) => !isIn(part)),
-    cupMl: (share) => Math.floor(cupMl(read, share, takenMl)),
+    cupMl: (share) => cupMl(read, share, takenMl),
+    restMl: Math.max(0, CUPS_SHARE * waterOf(read) - takenMl),
   };
 }

@@ -48,12 +48,14 @@ const facts = (brew: DeveloperBrew): unknown[] =>
 
 describe("mixingSteps", () => {
   it("dissolves apart, joins soda and coffee, vitamin C after, and makes up to volume", () => {
+    const waterC = 40;
+    const gasL: unknown = expect.closeTo(0.82, 2);
     expect(facts(hutBrew)).toEqual([
       { do: "protect" },
-      { do: "dissolve", ingredient: "soda-anhydrous", massG: 22, waterMl: 140 },
-      { do: "dissolve", ingredient: "instant-coffee", massG: 16, waterMl: 88 },
+      { do: "dissolve", ingredient: "soda-anhydrous", massG: 22, waterMl: 140, waterC },
+      { do: "dissolve", ingredient: "instant-coffee", massG: 16, waterMl: 88, waterC },
       { do: "join" },
-      { do: "add-last", ingredient: "ascorbic-acid", massG: 6, waterMl: 60, gasL: expect.closeTo(0.82, 2) },
+      { do: "add-last", ingredient: "ascorbic-acid", massG: 6, waterMl: 60, waterC, gasL },
       { do: "make-up", volumeMl: 400, temperatureC: 14 },
       {
         do: "rest",
@@ -68,18 +70,21 @@ describe("mixingSteps", () => {
 
   it("has a cup for each kind; caustic soda in its own cold cup first, into the bath before coffee", () => {
     const caustic = { ingredient: "sodium-hydroxide", solutionPercent: 10 };
+    const waterC = 40;
+    const gasL: unknown = expect.closeTo(2.19, 2);
     expect(facts(every)).toEqual([
       { do: "protect" },
       // Less than 5 g a kitchen scale does not tell apart: the rest of the solution is left.
       { do: "dissolve-caustic", ...caustic, massG: 5, waterMl: 50, cold: true },
-      { do: "dissolve", ingredient: "sodium-sulphite", massG: 5, waterMl: 315 },
+      { do: "take", ingredient: "brewed-coffee", massG: 100, coffeeMl: 100 },
+      // 5 g of sulphite and 54 g of soda in the cold that the solution brings: 22.3 and 331.9 ml at 14.25 °C.
+      { do: "dissolve", ingredient: "sodium-sulphite", massG: 5, waterMl: 355, waterC },
       { do: "dissolve", ingredient: "soda-anhydrous", massG: 54.04, sameCup: true },
       { do: "join-caustic", ...caustic, massG: 2, solutionMl: 20 },
-      { do: "dissolve", ingredient: "instant-coffee", massG: 40, waterMl: 198 },
-      { do: "take", ingredient: "brewed-coffee", massG: 100 },
+      { do: "dissolve", ingredient: "instant-coffee", massG: 40, waterMl: 198, waterC },
       { do: "join" },
-      { do: "dissolve", ingredient: "table-salt", massG: 12, waterMl: 72 },
-      { do: "add-last", ingredient: "ascorbic-acid", massG: 16, waterMl: 135, gasL: expect.closeTo(2.19, 2) },
+      { do: "dissolve", ingredient: "table-salt", massG: 12, waterMl: 72, waterC },
+      { do: "add-last", ingredient: "ascorbic-acid", massG: 16, waterMl: 135, waterC, gasL },
       { do: "make-up", volumeMl: 1000, temperatureC: 14.25 },
       {
         do: "rest",
@@ -265,28 +270,101 @@ describe("mixingSteps", () => {
   it("dissolves in the coffee what brewed coffee leaves no water for", () => {
     const lines = (...parts: DeveloperBrew["ingredients"]): unknown[] =>
       mixingSteps(brewOf(...parts))
-        .filter(({ ingredient }) => ingredient !== undefined)
-        .map(({ ingredient, waterMl, inCoffee }) => [ingredient, waterMl, inCoffee]);
+        .filter(({ ingredient, forIngredients }) => (ingredient ?? forIngredients) !== undefined)
+        .map((step) => [step.ingredient ?? step.do, step.waterMl ?? step.coffeeMl, step.inCoffee]);
     const [soda, acid] = [part("soda-anhydrous", 54), part("ascorbic-acid", 16)];
-    expect(lines(soda, part("brewed-coffee", 1000), part("table-salt", 15), acid)).toEqual([
+    // What is set aside has a quarter more than what just holds it at 40 °C: 110.7, 48.5 and 41.2 ml.
+    const steps = [soda, part("brewed-coffee", 1000), part("table-salt", 15), acid];
+    expect(lines(...steps)).toEqual([
+      ["brewed-coffee", 1000, undefined],
+      ["set-aside", 139, undefined],
+      ["set-aside", 53, undefined],
+      ["set-aside", 62, undefined],
       ["soda-anhydrous", 0, true],
-      ["brewed-coffee", undefined, undefined],
       ["table-salt", 0, true],
       ["ascorbic-acid", 0, true],
     ]);
-    expect(lines(part("instant-coffee", 30), part("brewed-coffee", 900))[0]).toEqual([
-      "instant-coffee",
-      0,
-      true,
-    ]);
-    // Four millilitres a gram are enough; and a little coffee is not what much soda dissolves in.
-    expect(lines(soda, part("brewed-coffee", 382))[0]).toEqual(["soda-anhydrous", 216, undefined]);
-    expect(lines(soda, part("brewed-coffee", 383))[0]).toEqual(["soda-anhydrous", 0, true]);
-    expect(lines(part("soda-anhydrous", 120), part("brewed-coffee", 100))[0]).toEqual([
+    const texts = mixingSteps(brewOf(...steps)).map(({ text }) => text);
+    expect(texts[1]).toBe("Take 1000 ml of strong brewed coffee.");
+    expect(texts[2]).toBe("For washing soda, anhydrous: set aside 139 ml of the coffee.");
+    expect(texts[5]).toMatch(
+      /in the 139 ml of coffee set aside, warm \(40 °C\): powder into coffee, slowly\.$/,
+    );
+    // Instant coffee goes into what is left of the other.
+    const both = mixingSteps(brewOf(part("instant-coffee", 30), part("brewed-coffee", 990)));
+    expect(both.map((step) => step.do).slice(0, 3)).toEqual(["protect", "take", "dissolve"]);
+    expect(both[2]).toMatchObject({ waterMl: 0, inCoffee: true });
+    expect(both[2]!.text).toMatch(/in the rest of the coffee, warm/);
+    // 111 ml of water hold the soda: 95 % of 117; and a little coffee is not what much soda dissolves in.
+    expect(lines(soda, part("brewed-coffee", 883))[1]).toEqual(["soda-anhydrous", 111, undefined]);
+    expect(lines(soda, part("brewed-coffee", 884))[1]).toEqual(["set-aside", 139, undefined]);
+    expect(lines(part("soda-anhydrous", 120), part("brewed-coffee", 100))[1]).toEqual([
       "soda-anhydrous",
       315,
       undefined,
     ]);
+  });
+
+  it("takes brewed coffee first, by the millilitre, whatever it was given in", () => {
+    const coffee: WeighedPart = { ...part("brewed-coffee", 350), spoons: 70, spoonMl: 5 };
+    const brew = {
+      volumeMl: 500,
+      ingredients: [part("soda-anhydrous", 27), coffee, part("ascorbic-acid", 8)],
+    };
+    const steps = mixingSteps(brew);
+    expect(steps.map((step) => step.do)).toEqual([
+      ...["protect", "take", "dissolve", "join", "add-last", "make-up", "rest", "label"],
+    ]);
+    expect(steps[1]!.text).toBe("Take 350 ml of strong brewed coffee.");
+    // 150 ml of water are left: 55.3 hold the soda at 40 °C, 24.2 the vitamin C.
+    expect(steps[2]!.waterMl).toBeGreaterThanOrEqual(55.3);
+    expect(steps[4]!.waterMl).toBeGreaterThanOrEqual(24.2);
+    expect(poured(steps)).toBeLessThanOrEqual(0.95 * 150);
+  });
+
+  // Solubilities at 40 °C: soda 48.8, baking soda 12.7 (suppliers, Seidell), vitamin C 33, salt 36.45 (CRC).
+  it.each([
+    [[part("baking-soda", 40), part("soda-anhydrous", 20)], "baking-soda", 100 * (40 / 12.7 + 20 / 48.8)],
+    [[part("table-salt", 25), part("soda-anhydrous", 27)], "table-salt", 2500 / 36.45],
+    [[part("ascorbic-acid", 40), part("soda-anhydrous", 54)], "ascorbic-acid", 4000 / 33],
+    [[part("soda-decahydrate", 200)], "soda-decahydrate", (20000 * 105.9875) / 286.1375 / 48.8],
+  ] as const)("gives a cup the water that its powder wants: %j", (parts, ingredient, leastMl) => {
+    const steps = mixingSteps({ volumeMl: 500, ingredients: [...parts, part("instant-coffee", 20)] });
+    const { waterMl, waterC, text } = steps.find((step) => step.ingredient === ingredient)!;
+    expect(waterC).toBe(40);
+    expect(text).toMatch(/ml of warm water \(40 °C\)/);
+    expect(waterMl).toBeGreaterThanOrEqual(leastMl);
+    expect(waterMl).toBeLessThan(1.3 * leastMl);
+    expect(poured(steps)).toBeLessThanOrEqual(475);
+    expect(steps.flatMap(({ cautions = [] }) => cautions).map(({ code }) => code)).not.toContain(
+      "undissolved",
+    );
+  });
+
+  it("says in Fahrenheit how warm the water is, for who reads so", () => {
+    expect(describeMixing(mixingSteps(hutBrew), undefined, { unit: "F" })[1]).toMatch(
+      /warm water \(104 °F\)/,
+    );
+    expect(describeMixing(mixingSteps(hutBrew), de.mixing)[1]).toMatch(/140 ml warmem Wasser \(40 °C\)/);
+  });
+
+  it("says where the water does not suffice for the cups, though the bath would hold all", () => {
+    const brew = brewOf(part("baking-soda", 90), part("soda-anhydrous", 40), part("table-salt", 150));
+    expect(checkBrew(brew).map(({ code }) => code)).not.toContain("undissolved");
+    const steps = mixingSteps(brew);
+    expect(poured(steps)).toBeLessThanOrEqual(950);
+    const baking = steps.find(({ ingredient }) => ingredient === "baking-soda")!;
+    expect(baking.cautions).toContainEqual(
+      expect.objectContaining({ code: "undissolved", path: "/ingredients/0", limit: 127 }),
+    );
+    expect(baking.cautions!.find(({ code }) => code === "undissolved")!.actual).toBeGreaterThan(127);
+    expect(baking.text).toMatch(/Not all the baking soda/);
+    // What checkBrew says of the bath is said once.
+    const salty = mixingSteps({ volumeMl: 500, ingredients: [part("table-salt", 200), part("borax", 5)] });
+    const ofSalt = salty
+      .flatMap(({ cautions = [] }) => cautions)
+      .filter(({ code, data }) => code === "undissolved" && data?.["ingredient"] === "table-salt");
+    expect(ofSalt).toEqual([expect.objectContaining({ limit: 359, actual: 400 })]);
   });
 
   const HAZARDS = [
