@@ -6,7 +6,7 @@ import { SODA_G_PER_MOL, type Ingredient } from "../handbook/ingredients.js";
 import type { ReadBrew } from "./brew.js";
 import { isCaustic, isLiquid } from "./parts.js";
 import { solubility } from "./solubility.js";
-import { waterForAll } from "./cups.js";
+import { alkaliPowders, waterForAll } from "./cups.js";
 import { causticWater } from "./solution.js";
 import { say } from "./text.js";
 
@@ -26,6 +26,18 @@ function causticCautions(read: ReadBrew): Caution[] {
       data: { ingredient: "sodium-hydroxide" },
     }),
   ];
+}
+
+/**
+ * That brewed coffee leaves too little water to pour caustic soda into the other alkali: the two would meet
+ * in coffee. The solution is cold, so the alkali has what it needs at the temperature of the bath.
+ */
+function coffeeCautions(read: ReadBrew): Caution[] {
+  const { needMl, haveMl } = causticWater(read);
+  if (needMl === 0 || !read.parts.some(isLiquid)) return [];
+  const limit = needMl + waterForAll(alkaliPowders(read), read.temperatureC);
+  if (!isPast(limit, haveMl)) return [];
+  return [say("caustic-in-coffee", "stop", { quantity: "volumeMl", limit, actual: haveMl })];
 }
 
 /**
@@ -52,5 +64,5 @@ function undissolved({ parts, volumeMl, temperatureC }: ReadBrew): Caution[] {
 
 /** All cautions about water. */
 export function waterCautions(read: ReadBrew): Caution[] {
-  return [...causticCautions(read), ...undissolved(read)];
+  return [...causticCautions(read), ...coffeeCautions(read), ...undissolved(read)];
 }

@@ -86,6 +86,7 @@ type Draft = Omit<MixingStep, "step" | "text">;
 /** Cautions of {@link checkBrew} that belong to the bench and to no single ingredient. */
 const AT_THE_BENCH = [
   "too-concentrated",
+  "caustic-in-coffee",
   "hydroxide-high",
   "caustic-bath",
   "sulphur-dioxide",
@@ -93,8 +94,8 @@ const AT_THE_BENCH = [
   "never-by-spoon",
 ];
 
-/** What harms whoever mixes the brew, so that no step says how: caustic soda that boils, sulphur dioxide. */
-const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
+/** What harms whoever mixes the brew, so no step says how: caustic soda that boils, or meets coffee; fumes. */
+const NOT_TO_BE_MIXED = ["too-concentrated", "caustic-in-coffee", "sulphur-dioxide"];
 
 /**
  * How to mix a brew, step by step, as data and as sentences: caustic soda first, as a solution in its own
@@ -103,7 +104,8 @@ const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
  * @param brew - the brew, as for {@link brewPh}
  * @returns numbered steps in the spoons the brew was given in, each with what may hurt there, in its data
  * and in words; one single step `"stop"` where the bath has less than 10 ml of cold water for each gram of
- * caustic soda, or gives off sulphur dioxide
+ * caustic soda, brewed coffee leaves too little water to join it with the other alkali, or the bath gives off
+ * sulphur dioxide
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
@@ -114,7 +116,7 @@ const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
  * water is dissolved as it is. Caustic soda has at least
  * 10 ml of cold water for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K.
  * Brewed coffee is taken first. Where it leaves too little water, so many millilitres of it are set aside to
- * dissolve the rest in, caustic soda never.
+ * dissolve the rest in: caustic soda never, nor any alkali beside it.
  * Order, 5 to 10 min of rest and use within the hour: common practice with coffee, soda and vitamin C. Local
  * codes and safety data sheets go first.
  *

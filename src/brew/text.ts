@@ -53,6 +53,7 @@ export type BrewCautionCode =
   | "never-by-spoon"
   | "undissolved"
   | "too-concentrated"
+  | "caustic-in-coffee"
   | "bath-past-life"
   | "alkali-changed"
   | "strength-far"
@@ -138,6 +139,10 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
         `itself. Mix more bath.`
       : `Caustic soda needs ${digits(limit)} ml of cold water for itself. ` +
         `The rest may not dissolve in what is left. Mix more bath.`,
+  "caustic-in-coffee": ({ limit, actual }) =>
+    `Brewed coffee leaves ${digits(actual)} ml of water, and caustic soda with the other alkali needs ` +
+    `${digits(limit)}. Caustic soda never goes into coffee. ` +
+    `Take less brewed coffee, or instant coffee and more water.`,
   "alkali-changed": ({ data }) =>
     `The pH goes from ${decimals(data.fromPh)} to ${decimals(data.toPh)}. ` +
     `How much that changes the time is poorly known. Run a test strip.`,

@@ -63,6 +63,7 @@ const CODES = [
   "restrainer-strong",
   "undissolved",
   "too-concentrated",
+  "caustic-in-coffee",
   "decaffeinated",
   "brewed-coffee",
   "tablet-filler",

@@ -178,6 +178,49 @@ describe("mixingSteps", () => {
     expect(mixingSteps(inCoffee)[0]!.do).toBe("stop");
   });
 
+  // Caustic soda never into coffee: common practice.
+  it("does not say how to mix caustic soda where brewed coffee leaves too little water", () => {
+    const half = (...ingredients: WeighedPart[]): DeveloperBrew => ({ volumeMl: 500, ingredients });
+    const coffee = part("brewed-coffee", 430);
+    for (const [alkali, needMl] of [
+      // 10 ml a gram of caustic soda; soda 21.8, baking soda 9.6 g in 100 g of water at 20 °C.
+      [[part("sodium-hydroxide", 3), part("soda-anhydrous", 10)], 30 + 1000 / 21.8],
+      [[part("sodium-hydroxide", 5), part("baking-soda", 10)], 50 + 1000 / 9.6],
+    ] as const) {
+      const steps = mixingSteps(half(coffee, ...alkali));
+      expect(steps.map((step) => step.do)).toEqual(["stop"]);
+      expect(steps[0]!.cautions).toContainEqual(
+        expect.objectContaining({
+          code: "caustic-in-coffee",
+          severity: "stop",
+          limit: expect.closeTo(needMl, 9) as number,
+          actual: expect.closeTo(0.95 * 70, 9) as number,
+        }),
+      );
+      expect(steps[0]!.text).toMatch(/never goes into coffee\. Take less brewed coffee, or instant coffee/);
+      expect(describeMixing(steps, de.mixing)[0]).toMatch(/nie in Kaffee\. Weniger Filterkaffee/);
+    }
+    // With water enough the alkali is joined in water before the coffee, which is taken and waits.
+    const steps = mixingSteps(
+      half(part("brewed-coffee", 350), part("sodium-hydroxide", 3), part("soda-anhydrous", 10)),
+    );
+    expect(steps.map((step) => step.do).slice(1, 6)).toEqual([
+      ...["dissolve-caustic", "take", "dissolve", "join-caustic", "join"],
+    ]);
+    expect(steps[3]!.waterMl).toBeGreaterThanOrEqual(1000 / 21.8);
+  });
+
+  test.prop([anyBrew])("never lets alkali and coffee meet before caustic soda is in", (brew) => {
+    const steps = mixingSteps(brew);
+    const caustic = steps.findIndex((step) => step.do === "join-caustic");
+    if (caustic < 0) return;
+    expect(steps.slice(0, caustic).map((step) => step.do)).not.toContain("join");
+    const alkali = steps.filter(
+      ({ ingredient }) => ingredient !== undefined && handbookIngredients[ingredient].role === "alkali",
+    );
+    expect(alkali.filter(({ inCoffee }) => inCoffee === true)).toEqual([]);
+  });
+
   // Acid sets sulphur dioxide free from sulphite below about pH 7 (common knowledge, from memory).
   it("does not say how to mix what gives off sulphur dioxide", () => {
     const steps = mixingSteps(
@@ -371,6 +414,7 @@ describe("mixingSteps", () => {
     "hazard",
     "acid-foams",
     "too-concentrated",
+    "caustic-in-coffee",
     "hydroxide-high",
     "caustic-bath",
     "sulphur-dioxide",

@@ -59,6 +59,10 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
         `Mehr Bad ansetzen.`
       : `Ätznatron braucht ${zahl(limit)} ml kaltes Wasser für sich. ` +
         `Im Rest löst sich das Übrige vielleicht nicht. Mehr Bad ansetzen.`,
+  "caustic-in-coffee": ({ limit, actual }) =>
+    `Der Filterkaffee lässt ${zahl(actual)} ml Wasser, und Ätznatron mit dem anderen Alkali braucht ` +
+    `${zahl(limit)}. Ätznatron kommt nie in Kaffee. ` +
+    `Weniger Filterkaffee nehmen, oder löslichen Kaffee und mehr Wasser.`,
   "decaffeinated": () => "Entkoffeinierter Kaffee ist oft schwächer. Ausprobieren.",
   "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",
   "tablet-filler": () => "Tabletten zerdrücken und abseihen, was bleibt.",
