@@ -10,7 +10,7 @@ import { brewLife } from "./brewLife.js";
 import { alkaliCautions } from "./checkAlkali.js";
 import { waterCautions } from "./checkWater.js";
 import type { Solution } from "./equilibrium.js";
-import { mostGasL } from "./gas.js";
+import { isMuchGas, mostGasL } from "./gas.js";
 import { isCoffee, isVitaminC } from "./parts.js";
 import { solveBrew } from "./solveBrew.js";
 import { genericStrengthLaw } from "./strengthLaw.js";
@@ -123,16 +123,17 @@ function agentCautions({ parts }: ReadBrew): Caution[] {
   return found;
 }
 
-function mixingCautions({ parts }: ReadBrew, { foam }: Solution, fast: boolean): Caution[] {
+function mixingCautions({ parts, volumeMl }: ReadBrew, { foam }: Solution, fast: boolean): Caution[] {
   const found: Caution[] = [];
   const gasL = mostGasL(parts);
+  const gasLPerL = (1000 * gasL) / volumeMl;
   if (gasL > 0)
     found.push(
-      say("acid-foams", isPast(foam, FOAM) ? "warn" : "note", {
+      say("acid-foams", isPast(foam, FOAM) || isMuchGas(gasLPerL) ? "warn" : "note", {
         quantity: "molPerL",
         limit: FOAM,
         actual: foam,
-        data: { gasL },
+        data: { gasL, gasLPerL },
       }),
     );
   if (parts.length > 1) found.push(say("mix-apart", "note"));

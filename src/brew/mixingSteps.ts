@@ -1,7 +1,7 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { handbookIngredients, type HandbookRange, type Ingredient } from "../handbook/ingredients.js";
 import { REST_S } from "../handbook/rest.js";
-import { readBrew, type DeveloperBrew, type ReadPart, type SpoonHeap } from "./brew.js";
+import { readBrew, type DeveloperBrew, type ReadBrew, type ReadPart, type SpoonHeap } from "./brew.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
 import { cupOf, cupsOf, dissolvesAs, MIXING_CUPS, WARM_C, type Cup } from "./cups.js";
@@ -65,6 +65,8 @@ export interface MixingStep {
   readonly inCoffee?: boolean;
   /** most carbon dioxide that acid and carbonate can give off here, l */
   readonly gasL?: number;
+  /** the same for a litre of bath: above 3 the acid goes in by portions */
+  readonly gasLPerL?: number;
   /** finished volume of the step that makes up, ml */
   readonly volumeMl?: number;
   /** temperature it is brought to, °C */
@@ -94,8 +96,11 @@ const AT_THE_BENCH = [
   "never-by-spoon",
 ];
 
-/** What harms whoever mixes the brew, so no step says how: caustic soda that boils, or meets coffee; fumes. */
+/** What harms whoever mixes the brew, so no step says how: caustic soda that boils or meets coffee; fumes. */
 const NOT_TO_BE_MIXED = ["too-concentrated", "caustic-in-coffee", "sulphur-dioxide"];
+
+/** What is wrong with the alkali: where {@link checkBrew} stops for it, there is no recipe. */
+const WRONG_ALKALI = ["hydroxide-high", "caustic-bath", "ph-high", "no-alkali", "alkali-too-weak"];
 
 /**
  * How to mix a brew, step by step, as data and as sentences: caustic soda first, as a solution in its own
@@ -105,15 +110,15 @@ const NOT_TO_BE_MIXED = ["too-concentrated", "caustic-in-coffee", "sulphur-dioxi
  * @returns numbered steps in the spoons the brew was given in, each with what may hurt there, in its data
  * and in words; one single step `"stop"` where the bath has less than 10 ml of cold water for each gram of
  * caustic soda, brewed coffee leaves too little water to join it with the other alkali, or the bath gives off
- * sulphur dioxide
+ * sulphur dioxide, or where {@link checkBrew} stops the brew for its alkali
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
  * @remarks The cups together take at most 95 % of the volume. Each has what its powder dissolves in at 40 °C,
  * by {@link solubility}; where the water does not suffice, the step has the caution `undissolved`.
- * Caustic soda and potassium bromide are weighed once into a solution of 10 %, at least 5 g of them
- * (assumed), and measured in millilitres; so much bromide that its solution would take more than 15 % of the
- * water is dissolved as it is. Caustic soda has at least
+ * Caustic soda and potassium bromide are weighed once into a solution of 10 %, at least 5 g
+ * of them (assumed), and measured in millilitres; so much bromide that its solution would take more than 15
+ * % of the water is dissolved as it is. Caustic soda has at least
  * 10 ml of cold water for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K.
  * Brewed coffee is taken first. Where it leaves too little water, so many millilitres of it are set aside to
  * dissolve the rest in: caustic soda never, nor any alkali beside it.
@@ -132,12 +137,14 @@ export function mixingSteps(brew: DeveloperBrew): readonly MixingStep[] {
   const read = readBrew("mixingSteps/brew", brew);
   const all = checkBrew(brew);
   const bench = all.filter(({ code }) => AT_THE_BENCH.includes(code));
-  if (bench.some(({ code, severity }) => severity === "stop" && NOT_TO_BE_MIXED.includes(code)))
-    return numbered([{ do: "stop", cautions: bench }]);
+  // The gravest first: what harms before what does not work.
+  const stops = [...NOT_TO_BE_MIXED, ...WRONG_ALKALI].flatMap((code) =>
+    all.filter((one) => one.code === code && one.severity === "stop"),
+  );
+  if (stops.length > 0) return numbered([{ do: "stop", cautions: stops }]);
   const { volumeMl, temperatureC, parts } = read;
   const { lifeH, lowH, highH } = brewLife(brew);
   const life = lifeH > 0 ? { lifeH, failsH: [lowH, highH] as const } : {};
-  const alkali = parts.some(({ data }) => data.role === "alkali");
   const drafts: Draft[] = [{ do: "protect", ...(bench.length > 0 ? { cautions: bench } : {}) }];
   const { solutions } = solutionsOf(read);
   const cups = cupsOf(read);
@@ -145,9 +152,9 @@ export function mixingSteps(brew: DeveloperBrew): readonly MixingStep[] {
   for (const name of MIXING_CUPS) {
     const inCup = ({ ingredient }: MadeSolution): boolean =>
       cupOf({ data: handbookIngredients[ingredient] }) === name;
-    drafts.push(...cups.filter(({ cup }) => cup === name).flatMap((cup) => cupSteps(cup, parts, all)));
+    drafts.push(...cups.filter(({ cup }) => cup === name).flatMap((cup) => cupSteps(cup, read, all)));
     drafts.push(...solutions.filter(inCup).map(pouringStep));
-    if (name === "instant-coffee" && alkali && parts.some(isCoffee)) drafts.push({ do: "join" });
+    if (name === "instant-coffee" && parts.some(isCoffee)) drafts.push({ do: "join" });
   }
   drafts.push(
     { do: "make-up", volumeMl, temperatureC },
@@ -202,10 +209,11 @@ function coffeeSteps(parts: readonly ReadPart[], cups: readonly Cup[]): readonly
 }
 
 /** The steps of one cup: the first has the water, the others go into it. */
-function cupSteps(cup: Cup, parts: readonly ReadPart[], told: readonly Caution[]): readonly Draft[] {
+function cupSteps(cup: Cup, { parts, volumeMl }: ReadBrew, told: readonly Caution[]): readonly Draft[] {
   const { solids, waterMl, coffeeMl, inCoffee } = cup;
   const foam = told.filter(({ code }) => code === "acid-foams");
   const gasL = mostGasL(parts);
+  const gasLPerL = (1000 * gasL) / volumeMl;
   return solids.map((part, i): Draft => {
     const { ingredient, massG, spoons } = part;
     const cautions = [
@@ -217,7 +225,7 @@ function cupSteps(cup: Cup, parts: readonly ReadPart[], told: readonly Caution[]
     const coffee = inCoffee ? { inCoffee, ...(coffeeMl === undefined ? {} : { coffeeMl }) } : {};
     const own = i === 0 ? { waterMl, waterC: WARM_C, ...coffee } : { sameCup: true };
     if (!isAcid(part)) return { do: "dissolve", ...draft, ...own };
-    return { do: "add-last", ...draft, ...own, ...(gasL > 0 ? { gasL } : {}) };
+    return { do: "add-last", ...draft, ...own, ...(gasL > 0 ? { gasL, gasLPerL } : {}) };
   });
 }
 

@@ -4,6 +4,7 @@
 import type { Caution } from "../core/caution.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { degrees } from "../core/digits.js";
+import { isMuchGas } from "./gas.js";
 import type { MixingStep, MixingWord } from "./mixingSteps.js";
 import { countedSpoons } from "./roundSpoons.js";
 import { ingredientText, rangeText } from "./text.js";
@@ -57,11 +58,14 @@ const namesOf = (ingredients: unknown): string =>
   Array.isArray(ingredients) ? ingredients.map((one) => ingredientText(String(one))).join(" and ") : "?";
 
 /** What acid and carbonate do together. */
-const gasText = (gasL: number | undefined): string =>
-  gasL === undefined
-    ? ""
-    : ` It foams, up to ${short(gasL)} l of gas. Use an open vessel of twice the size. ` +
-      `Never stopper it before it is still.`;
+function gasText({ gasL, gasLPerL }: MixingStepData): string {
+  if (gasL === undefined) return "";
+  const care = isMuchGas(gasLPerL)
+    ? `A vessel of twice the size is not enough. Add it in small portions, and wait after each until it ` +
+      `is still. Or do not mix this.`
+    : `Use an open vessel of twice the size.`;
+  return ` It foams, up to ${short(gasL)} l of gas. ${care} Never stopper it before it is still.`;
+}
 
 const USE_BY = { "at-once": " Use it at once.", "within-the-hour": " Use it within the hour." } as const;
 
@@ -114,7 +118,7 @@ export const mixingSentences: Readonly<
   "join": () => "Pour the coffee slowly into the alkali, stirring.",
   "add-last": (step, unit) =>
     `Dissolve ${amountOf(step)} in ${waterOf(step, unit)} and strain. ` +
-    `Add it last, slowly.${gasText(step.gasL)}`,
+    `Add it last, slowly.${gasText(step)}`,
   "make-up": ({ volumeMl, temperatureC }, unit) =>
     `Make up to ${short(volumeMl)} ml with water and bring it to ${degrees(temperatureC, unit)}.`,
   "rest": (step) =>

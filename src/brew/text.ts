@@ -8,6 +8,7 @@ import { sayer, type CautionSentences, type Sayer } from "../core/cautionTexts.j
 import { ageText, decimals, digits, isFigure } from "../core/digits.js";
 import { pastLifeSentence } from "../core/text.js";
 import type { NoBrewReason } from "./noBrew.js";
+import { isMuchGas } from "./gas.js";
 import { handbookIngredients, type Ingredient, type IngredientHazard } from "../handbook/ingredients.js";
 
 /** The name of an ingredient; of one that the handbook does not know, the one it was given. */
@@ -109,7 +110,11 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   // mixing
   "acid-foams": ({ data }) =>
     `Acid and soda give off gas, up to ${digits(data.gasL, 2)} l. ` +
-    `Add the acid last, slowly, in an open vessel of twice the size. Never stopper it before it is still.`,
+    (isMuchGas(data.gasLPerL)
+      ? `A vessel of twice the size is not enough. Add the acid last, in small portions, and wait ` +
+        `after each until it is still. Or do not mix this. Never stopper it before it is still.`
+      : `Add the acid last, slowly, in an open vessel of twice the size. ` +
+        `Never stopper it before it is still.`),
   "mix-apart": () => "Dissolve each apart. Pour coffee into the alkali. Vitamin C comes last.",
   "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>
     `Film of ISO ${digits(iso, 4)} and more fogs without ${digits(bromideGPerL, 2)} g ` +

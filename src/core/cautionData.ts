@@ -139,6 +139,8 @@ export interface CautionData {
   readonly "acid-foams": {
     /** most gas that can come off, l */
     readonly gasL: number;
+    /** the same for a litre of bath */
+    readonly gasLPerL?: number;
   };
   /** fast film without a restrainer */
   readonly "restrainer-wanted": {

@@ -50,12 +50,13 @@ describe("mixingSteps", () => {
   it("dissolves apart, joins soda and coffee, vitamin C after, and makes up to volume", () => {
     const waterC = 40;
     const gasL: unknown = expect.closeTo(0.82, 2);
+    const gasLPerL: unknown = expect.closeTo(2.05, 2);
     expect(facts(hutBrew)).toEqual([
       { do: "protect" },
       { do: "dissolve", ingredient: "soda-anhydrous", massG: 22, waterMl: 140, waterC },
       { do: "dissolve", ingredient: "instant-coffee", massG: 16, waterMl: 88, waterC },
       { do: "join" },
-      { do: "add-last", ingredient: "ascorbic-acid", massG: 6, waterMl: 60, waterC, gasL },
+      { do: "add-last", ingredient: "ascorbic-acid", massG: 6, waterMl: 60, waterC, gasL, gasLPerL },
       { do: "make-up", volumeMl: 400, temperatureC: 14 },
       {
         do: "rest",
@@ -84,7 +85,7 @@ describe("mixingSteps", () => {
       { do: "dissolve", ingredient: "instant-coffee", massG: 40, waterMl: 198, waterC },
       { do: "join" },
       { do: "dissolve", ingredient: "table-salt", massG: 12, waterMl: 72, waterC },
-      { do: "add-last", ingredient: "ascorbic-acid", massG: 16, waterMl: 135, waterC, gasL },
+      { do: "add-last", ingredient: "ascorbic-acid", massG: 16, waterMl: 135, waterC, gasL, gasLPerL: gasL },
       { do: "make-up", volumeMl: 1000, temperatureC: 14.25 },
       {
         do: "rest",
@@ -97,9 +98,10 @@ describe("mixingSteps", () => {
     // Nothing gives off gas without acid and carbonate, and nothing is joined that is not there.
     const of = (...parts: DeveloperBrew["ingredients"]): string => JSON.stringify(facts(brewOf(...parts)));
     expect(of(part("sodium-ascorbate", 10), part("soda-anhydrous", 20))).not.toContain("gasL");
-    expect(of(part("ascorbic-acid", 10), part("borax", 10))).not.toContain("gasL");
-    expect(of(part("citric-acid", 10), part("baking-soda", 10))).toContain("gasL");
-    expect(of(part("instant-coffee", 20), part("sodium-sulphite", 10))).not.toContain('"join"');
+    expect(of(part("ascorbic-acid", 5), part("borax", 30))).toContain("add-last");
+    expect(of(part("ascorbic-acid", 5), part("borax", 30))).not.toContain("gasL");
+    expect(of(part("citric-acid", 10), part("soda-anhydrous", 40))).toContain("gasL");
+    expect(of(part("sodium-ascorbate", 10), part("soda-anhydrous", 20))).not.toContain('"join"');
     expect(of(part("brewed-coffee", 300), part("soda-anhydrous", 20))).toContain('"join"');
   });
 
@@ -107,7 +109,13 @@ describe("mixingSteps", () => {
   it("gives caustic soda at least 10 ml of cold water a gram, and all cups together at most 95 %", () => {
     for (const grams of [0.3, 2.5, 5, 20, 40, 90]) {
       const steps = mixingSteps(
-        brewOf(part("sodium-hydroxide", grams), part("instant-coffee", 40), part("borax", 20)),
+        // Acid, so that the bath is none that burns: 1 g of citric acid takes 0.62 g of caustic soda.
+        brewOf(
+          part("sodium-hydroxide", grams),
+          ...(grams > 5 ? [part("citric-acid", 1.5 * grams)] : []),
+          part("instant-coffee", 40),
+          part("borax", 20),
+        ),
       );
       const own = steps.find((step) => step.do === "dissolve-caustic")!;
       expect(own.massG).toBe(Math.max(5, grams));
@@ -158,8 +166,8 @@ describe("mixingSteps", () => {
 
   it("makes a solution of a little bromide, and dissolves much of it as it is", () => {
     const of = (massG: number): unknown[] =>
-      mixingSteps(brewOf(part("potassium-bromide", massG)))
-        .filter(({ ingredient }) => ingredient !== undefined)
+      mixingSteps(brewOf(part("potassium-bromide", massG), part("soda-anhydrous", 20)))
+        .filter(({ ingredient }) => ingredient === "potassium-bromide")
         .map((step) => [step.do, step.massG, step.waterMl, step.solutionMl]);
     expect(of(1)).toEqual([
       ["make-solution", 5, 50, undefined],
@@ -235,6 +243,50 @@ describe("mixingSteps", () => {
     expect(mixingSteps(alkaline)[0]!.do).toBe("protect");
   });
 
+  it("gives no recipe where checkBrew stops the brew for its alkali", () => {
+    const half = (...ingredients: WeighedPart[]) => mixingSteps({ volumeMl: 500, ingredients });
+    const coffee = part("instant-coffee", 20);
+    for (const [code, steps] of [
+      ["hydroxide-high", half(part("sodium-hydroxide", 25), coffee)],
+      ["alkali-too-weak", half(part("citric-acid", 50), part("baking-soda", 50), coffee)],
+      ["no-alkali", half(coffee)],
+    ] as const) {
+      expect(steps.map((step) => step.do)).toEqual(["stop"]);
+      const { cautions, text } = steps[0]!;
+      expect(cautions!.map((one) => [one.code, one.severity])).toEqual([[code, "stop"]]);
+      expect(text).toBe(`${cautions![0]!.message} Do not mix this.`);
+    }
+  });
+
+  // 1 mol of acid sets 1 mol of gas free, 24.06 l at 20 °C; 3 l for a litre of bath is the limit (assumed).
+  it("asks for small portions where a vessel of twice the size would not hold the foam", () => {
+    const acid = (massG: number) => {
+      const brew = brewOf(
+        part("soda-anhydrous", 100),
+        part("instant-coffee", 40),
+        part("ascorbic-acid", massG),
+      );
+      const steps = mixingSteps(brew);
+      const step = steps.find((one) => one.do === "add-last")!;
+      const german = describeMixing(steps, de.mixing)[step.step - 1]!;
+      return { step, german, caution: checkBrew(brew).find(({ code }) => code === "acid-foams")! };
+    };
+    const [little, much] = [acid(21), acid(23)];
+    expect(little.step.gasLPerL).toBeCloseTo((24.06 * 21) / 176.124, 9);
+    expect(little.caution.severity).toBe("note");
+    expect(much.caution.severity).toBe("warn");
+    for (const said of [little.step.text, little.caution.message]) {
+      expect(said).toMatch(/open vessel of twice the size/);
+      expect(said).not.toMatch(/portions/);
+    }
+    for (const said of [much.step.text, much.caution.message])
+      expect(said).toMatch(
+        /twice the size is not enough\. .* small portions, .* still\. Or do not mix this\./,
+      );
+    expect(little.german).toMatch(/Ein offenes Gefäß von doppelter Größe/);
+    expect(much.german).toMatch(/doppelter Größe reicht nicht\. In kleinen Portionen/);
+  });
+
   // Soda, sulphite and bromide by their data sheets (from memory); alkali on aluminium: common knowledge.
   it.each([
     ["soda-anhydrous", /irritates the eyes/],
@@ -301,13 +353,16 @@ describe("mixingSteps", () => {
 
   it("says spoons as a person counts them: quarters below ten, whole ones from ten on", () => {
     const coffee = (spoons: number): string =>
-      mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons }))[1]!.text;
+      mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons }, part("soda-anhydrous", 54)))[2]!.text;
     expect(coffee(29.75)).toContain("Dissolve 30 level spoons of 5 ml (40 g)");
     expect(coffee(7.3)).toContain("Dissolve 7.25 level spoons");
     // One or many goes by the number that is read.
     expect(coffee(1.05)).toContain("Dissolve 1 level spoon of 5 ml");
     expect(coffee(1.13)).toContain("Dissolve 1.25 level spoons of 5 ml");
-    expect(mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons: 29.75 }))[1]!.spoons).toBe(29.75);
+    expect(
+      mixingSteps(brewOf(part("soda-anhydrous", 54), { ...part("instant-coffee", 40), spoons: 29.75 }))[2]!
+        .spoons,
+    ).toBe(29.75);
   });
 
   it("dissolves in the coffee what brewed coffee leaves no water for", () => {
@@ -334,10 +389,11 @@ describe("mixingSteps", () => {
       /in the 139 ml of coffee set aside, warm \(40 °C\): powder into coffee, slowly\.$/,
     );
     // Instant coffee goes into what is left of the other.
-    const both = mixingSteps(brewOf(part("instant-coffee", 30), part("brewed-coffee", 990)));
-    expect(both.map((step) => step.do).slice(0, 3)).toEqual(["protect", "take", "dissolve"]);
-    expect(both[2]).toMatchObject({ waterMl: 0, inCoffee: true });
-    expect(both[2]!.text).toMatch(/in the rest of the coffee, warm/);
+    const both = mixingSteps(brewOf(soda, part("instant-coffee", 30), part("brewed-coffee", 990)));
+    expect(both.map((step) => step.do).slice(0, 4)).toEqual(["protect", "take", "set-aside", "dissolve"]);
+    const instant = both.find(({ ingredient }) => ingredient === "instant-coffee")!;
+    expect(instant).toMatchObject({ waterMl: 0, inCoffee: true });
+    expect(instant.text).toMatch(/in the rest of the coffee, warm/);
     // 111 ml of water hold the soda: 95 % of 117; and a little coffee is not what much soda dissolves in.
     expect(lines(soda, part("brewed-coffee", 883))[1]).toEqual(["soda-anhydrous", 111, undefined]);
     expect(lines(soda, part("brewed-coffee", 884))[1]).toEqual(["set-aside", 139, undefined]);
@@ -491,7 +547,7 @@ describe("mixingSteps", () => {
       "instant-coffee",
       "ascorbic-acid",
       "potassium-bromide",
-    ].map((ingredient) => ({ ingredient, massG: 0.2 }));
+    ].map((ingredient, i) => ({ ingredient, massG: [0.6, 0.05, 0.2, 0.2, 0.2][i] }));
     for (const volumeMl of [10, 250, 1000]) {
       const taken = poured(mixingSteps({ volumeMl, ingredients } as never));
       expect(taken).toBeGreaterThan(0);

@@ -1,6 +1,7 @@
 /*
  * Cautions about a brew, in German.
  */
+import { isMuchGas } from "../../brew/gas.js";
 import type { BrewCautionCode } from "../../brew/text.js";
 import type { CautionSentences } from "../../core/cautionTexts.js";
 import { stellen, wort, zahl } from "./figures.js";
@@ -42,7 +43,10 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "coffee-without-vitamin-c": () => "Ohne Vitamin C ist es langsam und färbt.",
   "acid-foams": ({ data }) =>
     `Säure und Soda geben Gas ab, bis ${zahl(data.gasL, 2)} l. ` +
-    `Die Säure zuletzt und langsam zugeben, in einem offenen Gefäß von doppelter Größe. ` +
+    (isMuchGas(data.gasLPerL)
+      ? `Ein Gefäß von doppelter Größe reicht nicht. Die Säure zuletzt in kleinen Portionen zugeben ` +
+        `und nach jeder warten, bis es ruhig ist. Oder das nicht ansetzen. `
+      : `Die Säure zuletzt und langsam zugeben, in einem offenen Gefäß von doppelter Größe. `) +
     `Nie verschließen, bevor es ruhig ist.`,
   "mix-apart": () => "Jedes für sich lösen. Kaffee ins Alkali gießen. Vitamin C kommt zuletzt.",
   "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>

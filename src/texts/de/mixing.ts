@@ -1,6 +1,7 @@
 /*
  * How to mix a brew, in German.
  */
+import { isMuchGas } from "../../brew/gas.js";
 import type { MixingStepData } from "../../brew/mixingText.js";
 import type { TemperatureUnit } from "../../core/cautionTexts.js";
 import { countedSpoons } from "../../brew/roundSpoons.js";
@@ -89,7 +90,7 @@ export const mixing: MixingTexts = {
     "add-solution": (step) => `${solution(step)} zugeben.`,
     "join": () => "Den Kaffee langsam ins Alkali gießen, dabei rühren.",
     "add-last": (step, unit) =>
-      `${amount(step)} in ${water(step, unit)} lösen und abseihen. Zuletzt langsam zugeben.${gas(step.gasL)}`,
+      `${amount(step)} in ${water(step, unit)} lösen und abseihen. Zuletzt langsam zugeben.${gas(step)}`,
     "make-up": ({ volumeMl = 0, temperatureC = 0 }, unit) =>
       `Mit Wasser auf ${kurz(volumeMl)} ml auffüllen und auf ${grad(temperatureC, unit)} bringen.`,
     "rest": ({ minutes = [5, 10], ...step }) =>
@@ -112,9 +113,11 @@ function life({ lifeH, failsH }: Pick<MixingStepData, "lifeH" | "failsH">): stri
   return ` Es hält etwa ${kurz(lifeH)} h.${range}${soon === undefined ? "" : soonest[soon]}`;
 }
 
-function gas(gasL: number | undefined): string {
-  return gasL === undefined
-    ? ""
-    : ` Es schäumt, bis ${kurz(gasL)} l Gas. Ein offenes Gefäß von doppelter Größe nehmen. ` +
-        `Nie verschließen, bevor es ruhig ist.`;
+function gas({ gasL, gasLPerL }: MixingStepData): string {
+  if (gasL === undefined) return "";
+  const care = isMuchGas(gasLPerL)
+    ? `Ein Gefäß von doppelter Größe reicht nicht. In kleinen Portionen zugeben und nach jeder warten, ` +
+      `bis es ruhig ist. Oder das nicht ansetzen.`
+    : `Ein offenes Gefäß von doppelter Größe nehmen.`;
+  return ` Es schäumt, bis ${kurz(gasL)} l Gas. ${care} Nie verschließen, bevor es ruhig ist.`;
 }
