@@ -117,8 +117,8 @@ const WRONG_ALKALI = ["hydroxide-high", "caustic-bath", "ph-high", "no-alkali", 
  * @remarks The cups together take at most 95 % of the volume. Each has what its powder dissolves in at 40 °C,
  * by {@link solubility}; where the water does not suffice, the step has the caution `undissolved`.
  * Caustic soda and potassium bromide are weighed once into a solution of 10 %, at least 5 g
- * of them (assumed), and measured in millilitres; so much bromide that its solution would take more than 15
- * % of the water is dissolved as it is. Caustic soda has at least
+ * of them (assumed), and measured in millilitres; so much bromide that its solution would take more than 15 %
+ * of the water is dissolved as it is. Caustic soda has at least
  * 10 ml of cold water for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K.
  * Brewed coffee is taken first. Where it leaves too little water, so many millilitres of it are set aside to
  * dissolve the rest in: caustic soda never, nor any alkali beside it.
