@@ -10,12 +10,12 @@ import { brewLife } from "./brewLife.js";
 import { alkaliCautions } from "./checkAlkali.js";
 import { waterCautions } from "./checkWater.js";
 import type { Solution } from "./equilibrium.js";
-import { mostGasL } from "./gas.js";
+import { isMuchGas, mostGasL } from "./gas.js";
 import { isCoffee, isVitaminC } from "./parts.js";
 import { bromideDose, restrainerCautions } from "./restrainer.js";
 import { solveBrew } from "./solveBrew.js";
 import { genericStrengthLaw } from "./strengthLaw.js";
-import { hazardCaution, say } from "./text.js";
+import { hazardCaution, neverBySpoon, say } from "./text.js";
 
 /** What the brew is for, where it is known. */
 export interface BrewUse {
@@ -123,16 +123,17 @@ function agentCautions({ parts }: ReadBrew): Caution[] {
   return found;
 }
 
-function mixingCautions({ parts }: ReadBrew, { foam }: Solution, fast: boolean): Caution[] {
+function mixingCautions({ parts, volumeMl }: ReadBrew, { foam }: Solution, fast: boolean): Caution[] {
   const found: Caution[] = [];
   const gasL = mostGasL(parts);
+  const gasLPerL = (1000 * gasL) / volumeMl;
   if (gasL > 0)
     found.push(
-      say("acid-foams", isPast(foam, FOAM) ? "warn" : "note", {
+      say("acid-foams", isPast(foam, FOAM) || isMuchGas(gasLPerL) ? "warn" : "note", {
         quantity: "molPerL",
         limit: FOAM,
         actual: foam,
-        data: { gasL },
+        data: { gasL, gasLPerL },
       }),
     );
   if (parts.length > 1) found.push(say("mix-apart", "note"));
@@ -144,9 +145,11 @@ function mixingCautions({ parts }: ReadBrew, { foam }: Solution, fast: boolean):
 }
 
 function spoonCautions({ parts }: ReadBrew): Caution[] {
-  return parts.flatMap(({ ingredient, lowG, highG, path }) => {
-    if (!isPast(highG, WIDE_SPOON * lowG)) return [];
+  return parts.flatMap(({ ingredient, lowG, highG, path, spoons }) => {
+    const never = spoons === undefined ? [] : neverBySpoon(ingredient, `${path}/spoons`);
+    if (!isPast(highG, WIDE_SPOON * lowG)) return never;
     return [
+      ...never,
       say("spoon-range", "note", {
         path,
         quantity: "ratio",

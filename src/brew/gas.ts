@@ -1,6 +1,7 @@
 /*
  * Module: brew. Acid drives carbonic acid out of soda: whether, and how much gas that can be.
  */
+import { isPast } from "../core/caution.js";
 import type { Ingredient } from "../handbook/ingredients.js";
 import type { ReadPart } from "./brew.js";
 
@@ -13,6 +14,13 @@ const PROTONS: Readonly<Partial<Record<Ingredient, number>>> = {
 
 /** Molar volume of carbon dioxide at 20 °C and one atmosphere, l. */
 const L_PER_MOL = 24.06;
+
+/** Gas for a litre of bath, l, above which a vessel of twice the size may boil over (assumed). */
+const MUCH_GAS_L_PER_L = 3;
+
+/** Whether a bath gives off so much gas that its acid goes in by portions. */
+export const isMuchGas = (gasLPerL: unknown): boolean =>
+  typeof gasLPerL === "number" && isPast(gasLPerL, MUCH_GAS_L_PER_L);
 
 /**
  * The most gas that mixing can set free, l: by all the acid, or all the carbonate. Mixed well, with the acid

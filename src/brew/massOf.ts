@@ -5,7 +5,7 @@ import { unreadFields } from "../core/pointer.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { ingredientOf, tabletMass, type SpoonHeap } from "./brew.js";
 import { spoonLogSd, spoonRatio } from "./checkBrew.js";
-import { hazardCaution, say } from "./text.js";
+import { hazardCaution, neverBySpoon, say } from "./text.js";
 import { noGradesText } from "./refusedText.js";
 
 /** A spoon and how it is filled. */
@@ -111,7 +111,8 @@ export function spoonMass(where: string, input: Record<string, unknown>): Handbo
  *
  * @remarks Spoon volume × loose density × filling; the extremes of all three multiply. The spoon is taken as
  * exact. `timeLogSd` is exponent × ln(high/low)/3.29, the range read as 90 %. Loose densities and their
- * sources: {@link handbookIngredients}. A kitchen scale replaces all of this.
+ * sources: {@link handbookIngredients}. A kitchen scale replaces all of this. Caustic soda has a
+ * warning: it is never measured by the spoon.
  *
  * @example
  * ```ts
@@ -136,7 +137,12 @@ export function massOf(input: MassOfInput): SpoonedMass {
     low: one.low * spoons,
     high: one.high * spoons,
     timeLogSd: spoonLogSd(one.low, one.high),
-    cautions: [...hazards, ...unreadFields("", given, SPOONED), ...spoonRange(ingredient, one)],
+    cautions: [
+      ...hazards,
+      ...neverBySpoon(ingredient, "/spoons"),
+      ...unreadFields("", given, SPOONED),
+      ...spoonRange(ingredient, one),
+    ],
   };
 }
 

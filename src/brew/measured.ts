@@ -20,7 +20,7 @@ export interface SpoonedAmount {
   readonly ingredient: Ingredient;
   /** grams that belong into the brew */
   readonly massG: number;
-  /** level spoons, a multiple of a quarter; tablets have none, nor what is measured as a solution */
+  /** level spoons, a multiple of a quarter; tablets, liquids and what is measured as a solution have none */
   readonly spoons?: number;
   /** the volume of such a spoon, ml */
   readonly spoonMl?: number;
@@ -30,6 +30,8 @@ export interface SpoonedAmount {
   readonly solutionMl?: number;
   /** g in 100 ml of that solution */
   readonly solutionPercent?: number;
+  /** millilitres of brewed coffee, a multiple of a half: a liquid goes by the jug */
+  readonly volumeMl?: number;
   /** tablets, a multiple of a half */
   readonly tablets?: number;
   /** mg of vitamin C in one tablet, by its label */
@@ -41,6 +43,8 @@ const MOST_ROUNDING = 0.1;
 const STEP = 0.25;
 /** What a medicine syringe or a small measure tells apart, ml (assumed). */
 const SOLUTION_STEP_ML = 0.5;
+/** The same for a liquid. */
+const LIQUID_STEP_ML = SOLUTION_STEP_ML;
 
 /** An amount as it is measured, and the part of the brew that it makes; with ranges where it is spooned. */
 export function measured(
@@ -58,6 +62,11 @@ export function measured(
     return { part, amount: { ingredient, massG: (tablets * labelMg) / 1000, tablets, labelMg } };
   }
   const { ingredient, massG } = part;
+  if (ingredient === "brewed-coffee") {
+    // A millilitre is a gram.
+    const volumeMl = Math.max(1, Math.round(massG / LIQUID_STEP_ML)) * LIQUID_STEP_ML;
+    return { part: { ingredient, massG: volumeMl }, amount: { ingredient, massG: volumeMl, volumeMl } };
+  }
   const filled = isAlwaysBySolution(ingredient)
     ? undefined
     : spoonsFor({ ingredient, massG, spoonMl, stepSpoons: STEP });
@@ -74,12 +83,10 @@ export function measured(
   const { spoons, massG: heldG } = filled;
   const followedG = follow(massG, heldG.value);
   const amount = { ingredient, massG: followedG, spoons, spoonMl, heldG };
-  // A liquid goes by the jug.
-  const spoonful = ingredient === "brewed-coffee" ? {} : { spoons, spoonMl };
   const range = spooned
     ? { lowG: Math.min(followedG, heldG.low), highG: Math.max(followedG, heldG.high) }
     : {};
-  return { part: { ingredient, massG: followedG, ...range, ...spoonful }, amount, cautions };
+  return { part: { ingredient, massG: followedG, ...range, spoons, spoonMl }, amount, cautions };
 }
 
 /** Grams as wanted, or as the spoons hold them where that is far off. */

@@ -1,14 +1,16 @@
-import type { Caution } from "../core/caution.js";
-import { handbookIngredients, type Ingredient, type IngredientData } from "../handbook/ingredients.js";
+import { isPast, type Caution } from "../core/caution.js";
+import { handbookIngredients, type HandbookRange, type Ingredient } from "../handbook/ingredients.js";
 import { REST_S } from "../handbook/rest.js";
-import { readBrew, type DeveloperBrew, type ReadPart, type SpoonHeap } from "./brew.js";
+import { readBrew, type DeveloperBrew, type ReadBrew, type ReadPart, type SpoonHeap } from "./brew.js";
 import { brewLife } from "./brewLife.js";
 import { checkBrew } from "./checkBrew.js";
+import { cupOf, cupsOf, dissolvesAs, MIXING_CUPS, WARM_C, type Cup } from "./cups.js";
 import { mostGasL } from "./gas.js";
 import { mixingText } from "./mixingText.js";
-import { gramsOf, isCoffee, isLiquid, isVitaminC } from "./parts.js";
+import { isAcid, isCoffee, isLiquid } from "./parts.js";
 import { SOLUTION_PERCENT, solutionsOf, type MadeSolution } from "./solution.js";
-import { hazardCaution } from "./text.js";
+import { solubility } from "./solubility.js";
+import { hazardCaution, say } from "./text.js";
 
 /** What a step tells to do. `"stop"` comes alone: such a brew is not to be mixed. */
 export type MixingWord =
@@ -18,6 +20,7 @@ export type MixingWord =
   | "dissolve-caustic"
   | "make-solution"
   | "take"
+  | "set-aside"
   | "join-caustic"
   | "add-solution"
   | "join"
@@ -48,6 +51,12 @@ export interface MixingStep {
   readonly heap?: SpoonHeap;
   /** water of this cup, ml; 0 where it is dissolved in the coffee, left out in a cup that has its water */
   readonly waterMl?: number;
+  /** how warm that water or coffee is, °C */
+  readonly waterC?: number;
+  /** brewed coffee that is taken or set aside here, or that it is dissolved in, ml */
+  readonly coffeeMl?: number;
+  /** what the coffee is set aside for */
+  readonly forIngredients?: readonly Ingredient[];
   /** the water is cold */
   readonly cold?: boolean;
   /** it goes into the cup of the step before */
@@ -56,6 +65,8 @@ export interface MixingStep {
   readonly inCoffee?: boolean;
   /** most carbon dioxide that acid and carbonate can give off here, l */
   readonly gasL?: number;
+  /** the same for a litre of bath: above 3 the acid goes in by portions */
+  readonly gasLPerL?: number;
   /** finished volume of the step that makes up, ml */
   readonly volumeMl?: number;
   /** temperature it is brought to, °C */
@@ -74,22 +85,22 @@ export interface MixingStep {
 
 type Draft = Omit<MixingStep, "step" | "text">;
 
-/** Less water than this, ml a gram, and it may not dissolve in its cup. */
-const LEAST_ML_PER_G = 4;
-/** Shares of the water for the cups; solutions have the rest of 0.95. */
-const CUPS: readonly (readonly [has: (data: IngredientData) => boolean, share: number])[] = [
-  [({ role }) => /alkali|preservative/.test(role), 0.35],
-  [({ solids }) => solids !== undefined, 0.22],
-  [({ role }) => role === "restrainer", 0.08],
-  [({ moles, role }) => moles?.ascorbate !== undefined || role === "acid", 0.15],
-];
-const isAcid = (part: ReadPart): boolean => isVitaminC(part) || part.ingredient === "citric-acid";
-
 /** Cautions of {@link checkBrew} that belong to the bench and to no single ingredient. */
-const AT_THE_BENCH = ["too-concentrated", "hydroxide-high", "caustic-bath", "sulphur-dioxide", "undissolved"];
+const AT_THE_BENCH = [
+  "too-concentrated",
+  "caustic-in-coffee",
+  "hydroxide-high",
+  "caustic-bath",
+  "sulphur-dioxide",
+  "undissolved",
+  "never-by-spoon",
+];
 
-/** What harms whoever mixes the brew, so that no step says how: caustic soda that boils, sulphur dioxide. */
-const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
+/** What harms whoever mixes the brew, so no step says how: caustic soda that boils or meets coffee; fumes. */
+const NOT_TO_BE_MIXED = ["too-concentrated", "caustic-in-coffee", "sulphur-dioxide"];
+
+/** What is wrong with the alkali: where {@link checkBrew} stops for it, there is no recipe. */
+const WRONG_ALKALI = ["hydroxide-high", "caustic-bath", "ph-high", "no-alkali", "alkali-too-weak"];
 
 /**
  * How to mix a brew, step by step, as data and as sentences: caustic soda first, as a solution in its own
@@ -98,15 +109,19 @@ const NOT_TO_BE_MIXED = ["too-concentrated", "sulphur-dioxide"];
  * @param brew - the brew, as for {@link brewPh}
  * @returns numbered steps in the spoons the brew was given in, each with what may hurt there, in its data
  * and in words; one single step `"stop"` where the bath has less than 10 ml of cold water for each gram of
- * caustic soda, or gives off sulphur dioxide
+ * caustic soda, brewed coffee leaves too little water to join it with the other alkali, or the bath gives off
+ * sulphur dioxide, or where {@link checkBrew} stops the brew for its alkali
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses
  *
- * @remarks The cups together take at most 95 % of the volume. Caustic soda and potassium bromide are weighed
- * once into a solution of 10 %, at least 5 g of them (assumed), and measured in millilitres; so much bromide
- * that its solution would take more than 15 % of the water is dissolved as it is. Caustic soda has at least
+ * @remarks The cups together take at most 95 % of the volume. Each has what its powder dissolves in at 40 °C,
+ * by {@link solubility}; where the water does not suffice, the step has the caution `undissolved`.
+ * Caustic soda and potassium bromide are weighed once into a solution of 10 %, at least 5 g
+ * of them (assumed), and measured in millilitres; so much bromide that its solution would take more than 15 %
+ * of the water is dissolved as it is. Caustic soda has at least
  * 10 ml of cold water for each gram: its heat of solution, 44.5 kJ/mol (from memory), then warms it by 27 K.
- * Where brewed coffee leaves too little water, the rest is dissolved in the coffee, caustic soda never.
+ * Brewed coffee is taken first. Where it leaves too little water, so many millilitres of it are set aside to
+ * dissolve the rest in: caustic soda never, nor any alkali beside it.
  * Order, 5 to 10 min of rest and use within the hour: common practice with coffee, soda and vitamin C. Local
  * codes and safety data sheets go first.
  *
@@ -122,23 +137,24 @@ export function mixingSteps(brew: DeveloperBrew): readonly MixingStep[] {
   const read = readBrew("mixingSteps/brew", brew);
   const all = checkBrew(brew);
   const bench = all.filter(({ code }) => AT_THE_BENCH.includes(code));
-  const foam = all.filter(({ code }) => code === "acid-foams");
-  if (bench.some(({ code, severity }) => severity === "stop" && NOT_TO_BE_MIXED.includes(code)))
-    return numbered([{ do: "stop", cautions: bench }]);
+  // The gravest first: what harms before what does not work.
+  const stops = [...NOT_TO_BE_MIXED, ...WRONG_ALKALI].flatMap((code) =>
+    all.filter((one) => one.code === code && one.severity === "stop"),
+  );
+  if (stops.length > 0) return numbered([{ do: "stop", cautions: stops }]);
   const { volumeMl, temperatureC, parts } = read;
   const { lifeH, lowH, highH } = brewLife(brew);
   const life = lifeH > 0 ? { lifeH, failsH: [lowH, highH] as const } : {};
-  const alkali = parts.some(({ data }) => data.role === "alkali");
   const drafts: Draft[] = [{ do: "protect", ...(bench.length > 0 ? { cautions: bench } : {}) }];
-  const { solutions, powders, cupMl } = solutionsOf(read);
-  drafts.push(...solutions.map(makingStep));
-  for (const [has, share] of CUPS) {
-    const inCup = powders.filter(({ data }) => has(data));
-    drafts.push(...cupSteps(inCup, cupMl(share), parts, foam));
-    drafts.push(
-      ...solutions.filter(({ ingredient }) => has(handbookIngredients[ingredient])).map(pouringStep),
-    );
-    if (alkali && inCup.some(isCoffee)) drafts.push({ do: "join" });
+  const { solutions } = solutionsOf(read);
+  const cups = cupsOf(read);
+  drafts.push(...solutions.map(makingStep), ...coffeeSteps(parts, cups));
+  for (const name of MIXING_CUPS) {
+    const inCup = ({ ingredient }: MadeSolution): boolean =>
+      cupOf({ data: handbookIngredients[ingredient] }) === name;
+    drafts.push(...cups.filter(({ cup }) => cup === name).flatMap((cup) => cupSteps(cup, read, all)));
+    drafts.push(...solutions.filter(inCup).map(pouringStep));
+    if (name === "instant-coffee" && parts.some(isCoffee)) drafts.push({ do: "join" });
   }
   drafts.push(
     { do: "make-up", volumeMl, temperatureC },
@@ -177,25 +193,51 @@ function pouringStep({ ingredient, massG, solutionMl }: MadeSolution): Draft {
   };
 }
 
-/** The steps of one cup: the first has the water, the others go into it. */
-function cupSteps(
-  inCup: readonly ReadPart[],
-  waterMl: number,
-  parts: readonly ReadPart[],
-  foam: readonly Caution[],
-): readonly Draft[] {
-  const solids = inCup.filter((part) => !isLiquid(part));
-  const coffeeMl = gramsOf(parts.filter(isLiquid));
-  const inCoffee = coffeeMl > waterMl && waterMl < LEAST_ML_PER_G * gramsOf(solids);
-  const gasL = mostGasL(parts);
-  return inCup.map((part): Draft => {
-    const { ingredient, massG, spoons } = part;
-    const cautions = [...(isAcid(part) ? foam : []), ...hazardCaution(ingredient)];
-    const draft = { ingredient, massG, ...spoons, ...(cautions.length > 0 ? { cautions } : {}) };
-    if (isLiquid(part)) return { do: "take", ...draft };
-    const own = inCoffee ? { inCoffee, waterMl: 0 } : { waterMl };
-    const cup = part === solids[0] ? own : { sameCup: true };
-    if (!isAcid(part)) return { do: "dissolve", ...draft, ...cup };
-    return { do: "add-last", ...draft, ...cup, ...(gasL > 0 ? { gasL } : {}) };
+/** Brewed coffee is taken first, and so many millilitres of it are set aside for what has no water. */
+function coffeeSteps(parts: readonly ReadPart[], cups: readonly Cup[]): readonly Draft[] {
+  const taken = parts.filter(isLiquid).map(({ ingredient, data, massG }): Draft => ({
+    do: "take",
+    ingredient,
+    massG,
+    coffeeMl: massG / (data.bulkGPerMl as HandbookRange).value,
+  }));
+  const aside = cups.flatMap(({ solids, coffeeMl }): Draft[] => {
+    if (coffeeMl === undefined) return [];
+    return [{ do: "set-aside", coffeeMl, forIngredients: solids.map(({ ingredient }) => ingredient) }];
   });
+  return [...taken, ...aside];
+}
+
+/** The steps of one cup: the first has the water, the others go into it. */
+function cupSteps(cup: Cup, { parts, volumeMl }: ReadBrew, told: readonly Caution[]): readonly Draft[] {
+  const { solids, waterMl, coffeeMl, inCoffee } = cup;
+  const foam = told.filter(({ code }) => code === "acid-foams");
+  const gasL = mostGasL(parts);
+  const gasLPerL = (1000 * gasL) / volumeMl;
+  return solids.map((part, i): Draft => {
+    const { ingredient, massG, spoons } = part;
+    const cautions = [
+      ...(isAcid(part) ? foam : []),
+      ...hazardCaution(ingredient),
+      ...notInTheCup(part, cup, told),
+    ];
+    const draft = { ingredient, massG, ...spoons, ...(cautions.length > 0 ? { cautions } : {}) };
+    const coffee = inCoffee ? { inCoffee, ...(coffeeMl === undefined ? {} : { coffeeMl }) } : {};
+    const own = i === 0 ? { waterMl, waterC: WARM_C, ...coffee } : { sameCup: true };
+    if (!isAcid(part)) return { do: "dissolve", ...draft, ...own };
+    return { do: "add-last", ...draft, ...own, ...(gasL > 0 ? { gasL, gasLPerL } : {}) };
+  });
+}
+
+/** That a part has too little water in its cup, where nothing else says so already. */
+function notInTheCup(part: ReadPart, { short }: Cup, told: readonly Caution[]): readonly Caution[] {
+  const { ingredient } = dissolvesAs(part);
+  const gPer100 = solubility(ingredient, WARM_C);
+  if (gPer100 === undefined || !isPast(short, 1)) return [];
+  const isSaid = ({ code, data }: Caution): boolean =>
+    code === "undissolved" && data?.["ingredient"] === ingredient;
+  if (told.some(isSaid)) return [];
+  const limit = 10 * gPer100;
+  const figures = { path: part.path, quantity: "gPerL", limit, actual: limit * short } as const;
+  return [say("undissolved", "warn", { ...figures, data: { ingredient } })];
 }

@@ -4,6 +4,7 @@
 import type { Caution } from "../core/caution.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { degrees } from "../core/digits.js";
+import { isMuchGas } from "./gas.js";
 import type { MixingStep, MixingWord } from "./mixingSteps.js";
 import { countedSpoons } from "./roundSpoons.js";
 import { ingredientText, rangeText } from "./text.js";
@@ -41,18 +42,30 @@ const solutionOf = (step: MixingStepData): string =>
   `${short(step.solutionMl)} ml of the solution of ${short(step.solutionPercent)} % ${nameOf(step)}`;
 
 /** Where it is dissolved. */
-function waterOf({ waterMl, cold, inCoffee, sameCup }: MixingStepData): string {
+function waterOf(step: MixingStepData, unit: TemperatureUnit): string {
+  const { waterMl, waterC, coffeeMl, cold, inCoffee, sameCup } = step;
   if (sameCup === true) return "the same cup";
   const warmth = cold === true ? "cold" : "warm";
-  return inCoffee === true ? `some of the coffee, ${warmth}` : `${short(waterMl)} ml of ${warmth} water`;
+  const at = typeof waterC === "number" ? ` (${degrees(waterC, unit)})` : "";
+  if (inCoffee !== true) return `${short(waterMl)} ml of ${warmth} water${at}`;
+  const which =
+    coffeeMl === undefined ? "the rest of the coffee" : `the ${short(coffeeMl)} ml of coffee set aside`;
+  return `${which}, ${warmth}${at}`;
 }
 
+/** The names of several, "a and b". */
+const namesOf = (ingredients: unknown): string =>
+  Array.isArray(ingredients) ? ingredients.map((one) => ingredientText(String(one))).join(" and ") : "?";
+
 /** What acid and carbonate do together. */
-const gasText = (gasL: number | undefined): string =>
-  gasL === undefined
-    ? ""
-    : ` It foams, up to ${short(gasL)} l of gas. Use an open vessel of twice the size. ` +
-      `Never stopper it before it is still.`;
+function gasText({ gasL, gasLPerL }: MixingStepData): string {
+  if (gasL === undefined) return "";
+  const care = isMuchGas(gasLPerL)
+    ? `A vessel of twice the size is not enough. Add it in small portions, and wait after each until it ` +
+      `is still. Or do not mix this.`
+    : `Use an open vessel of twice the size.`;
+  return ` It foams, up to ${short(gasL)} l of gas. ${care} Never stopper it before it is still.`;
+}
 
 const USE_BY = { "at-once": " Use it at once.", "within-the-hour": " Use it within the hour." } as const;
 
@@ -64,6 +77,11 @@ function lifeText({ lifeH, failsH }: MixingStepData): string {
   return ` It lives about ${short(lifeH)} h.${range}${soon === undefined ? "" : USE_BY[soon]}`;
 }
 
+/** First aid with caustic soda: common practice, as the safety data sheets say it. */
+const FIRST_AID =
+  "Have running water at hand. In the eyes: rinse for 15 minutes and see a doctor. " +
+  "On the skin: rinse at once.";
+
 /** The sentence of each step. */
 export const mixingSentences: Readonly<
   Record<MixingWord, (step: MixingStepData, unit: TemperatureUnit) => string>
@@ -72,24 +90,35 @@ export const mixingSentences: Readonly<
   "protect": () =>
     "Wear gloves and glasses, let in air, make no dust. " +
     "Use ware that never goes back to food, and no aluminium. Safety data sheets go first.",
-  "dissolve": (step) => `Dissolve ${amountOf(step)} in ${waterOf(step)}: powder into water, slowly.`,
-  "dissolve-caustic": (step) =>
-    `Weigh ${amountOf(step)}. Sprinkle it into ${waterOf(step)}, ${forEachGram(step)}, ` +
-    `in a cup of its own, little by little, stirring. ` +
+  "dissolve": (step, unit) =>
+    `Dissolve ${amountOf(step)} in ${waterOf(step, unit)}: ` +
+    `powder into ${step.inCoffee === true ? "coffee" : "water"}, slowly.`,
+  "dissolve-caustic": (step, unit) =>
+    // The cup: common practice, since the solution warms by 27 K, and powder that cakes by more.
+    `${FIRST_AID} Take a heat-proof cup of polypropylene, not thin glass: it gets hot. ` +
+    `Weigh ${amountOf(step)}. Sprinkle it into ${waterOf(step, unit)}, ${forEachGram(step)}, ` +
+    `with nothing else in that cup, little by little, stirring. ` +
     `This is the solution of ${short(step.solutionPercent)} %. ` +
-    `It gets hot: let it cool. Never pour water onto it. Never put it into coffee or vitamin C. ` +
+    `Let it cool. Never pour water onto it. Never put it into coffee or vitamin C. ` +
     `Label the cup: it looks like water. Keep what is left from children.`,
-  "make-solution": (step) =>
-    `Weigh ${amountOf(step)}. Dissolve it in ${waterOf(step)}, ${forEachGram(step)}. ` +
+  "make-solution": (step, unit) =>
+    `Weigh ${amountOf(step)}. Dissolve it in ${waterOf(step, unit)}, ${forEachGram(step)}. ` +
     `This is the solution of ${short(step.solutionPercent)} %. ` +
     `Label the cup: it looks like water. Keep what is left from children.`,
-  "take": (step) => `Take ${amountOf(step)}.`,
+  "take": (step) =>
+    step.coffeeMl === undefined
+      ? `Take ${amountOf(step)}.`
+      : `Take ${short(step.coffeeMl)} ml of ${nameOf(step)}.`,
+  "set-aside": (step) =>
+    `For ${namesOf(step.forIngredients)}: set aside ${short(step.coffeeMl)} ml of the coffee.`,
   "join-caustic": (step) =>
+    `${FIRST_AID} Measure it in polypropylene, not in thin glass. ` +
     `Pour ${solutionOf(step)}, cold, slowly into the bath, stirring, before coffee and vitamin C.`,
   "add-solution": (step) => `Add ${solutionOf(step)}.`,
   "join": () => "Pour the coffee slowly into the alkali, stirring.",
-  "add-last": (step) =>
-    `Dissolve ${amountOf(step)} in ${waterOf(step)} and strain. Add it last, slowly.${gasText(step.gasL)}`,
+  "add-last": (step, unit) =>
+    `Dissolve ${amountOf(step)} in ${waterOf(step, unit)} and strain. ` +
+    `Add it last, slowly.${gasText(step)}`,
   "make-up": ({ volumeMl, temperatureC }, unit) =>
     `Make up to ${short(volumeMl)} ml with water and bring it to ${degrees(temperatureC, unit)}.`,
   "rest": (step) =>

@@ -6,9 +6,12 @@ import type { ReadBrew, ReadPart } from "./brew.js";
 
 export const isCaustic = ({ ingredient }: ReadPart): boolean => ingredient === "sodium-hydroxide";
 /** Coffee of any kind: it brings solids whose make-up is known by a range only. */
-export const isCoffee = ({ data }: ReadPart): boolean => data.solids !== undefined;
+export const isCoffee = ({ data }: Pick<ReadPart, "data">): boolean => data.solids !== undefined;
 /** Vitamin C of any kind. */
 export const isVitaminC = ({ data }: ReadPart): boolean => data.moles?.ascorbate !== undefined;
+/** What frees gas from soda, and comes last. */
+export const isAcid = (part: Pick<ReadPart, "data">): boolean =>
+  part.data.moles?.ascorbate !== undefined || part.data.role === "acid";
 /** What goes by the jug, and brings its own water. */
 export const isLiquid = ({ ingredient }: ReadPart): boolean => ingredient === "brewed-coffee";
 

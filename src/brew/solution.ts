@@ -18,6 +18,8 @@ export const SOLUTION_ML_PER_G: number = 100 / SOLUTION_PERCENT;
 
 /** The least that is weighed for it, g: a kitchen scale is off by half a gram, a tenth of this (assumed). */
 const LEAST_WEIGHED_G = 5;
+/** What is weighed for the solution of so many grams, g. */
+const weighedFor = (massG: number): number => Math.max(LEAST_WEIGHED_G, massG);
 
 type BySolution = "sodium-hydroxide" | "potassium-bromide";
 const BY_SOLUTION: ReadonlySet<Ingredient> = new Set<BySolution>(["sodium-hydroxide", "potassium-bromide"]);
@@ -38,6 +40,17 @@ export const isBySolution = (ingredient: Ingredient, massG: number, spooned: boo
 
 /** Millilitres of the solution that hold so many grams. */
 export const solutionMl = (massG: number): number => massG * SOLUTION_ML_PER_G;
+
+/** The solution that measures what is too little for a spoon; none where it is not measured as one. */
+export function smallAmount(
+  ingredient: Ingredient,
+  massG: number,
+): { readonly solution?: { percent: number; weighedG: number; waterMl: number; ml: number } } {
+  if (!isBySolution(ingredient, massG, false)) return {};
+  const weighedG = weighedFor(massG);
+  const ml = Number(solutionMl(massG).toPrecision(12));
+  return { solution: { percent: SOLUTION_PERCENT, weighedG, waterMl: Math.ceil(solutionMl(weighedG)), ml } };
+}
 
 /** A solution that is made before the bath. */
 export interface MadeSolution {
@@ -74,6 +87,8 @@ export function solutionsOf(read: ReadBrew): {
   readonly solutions: readonly MadeSolution[];
   readonly powders: readonly ReadPart[];
   readonly cupMl: (share: number) => number;
+  /** what the cups may have together, ml */
+  readonly restMl: number;
 } {
   const { needMl } = causticWater(read);
   // So much restrainer that its solution would take more than its share goes in as powder: no bath needs it.
@@ -88,7 +103,7 @@ export function solutionsOf(read: ReadBrew): {
   const dissolved = read.parts.filter(isIn);
   const solutions = [...new Set(dissolved.map(({ ingredient }) => ingredient))].map((ingredient) => {
     const massG = gramsOf(dissolved.filter((part) => part.ingredient === ingredient));
-    const weighedG = Math.max(LEAST_WEIGHED_G, massG);
+    const weighedG = weighedFor(massG);
     return {
       ingredient,
       massG,
@@ -101,6 +116,7 @@ export function solutionsOf(read: ReadBrew): {
   return {
     solutions,
     powders: read.parts.filter((part) => !isIn(part)),
-    cupMl: (share) => Math.floor(cupMl(read, share, takenMl)),
+    cupMl: (share) => cupMl(read, share, takenMl),
+    restMl: Math.max(0, CUPS_SHARE * waterOf(read) - takenMl),
   };
 }

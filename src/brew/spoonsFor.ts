@@ -4,6 +4,7 @@ import { unreadFields } from "../core/pointer.js";
 import type { HandbookRange, Ingredient } from "../handbook/ingredients.js";
 import { MOST, ingredientOf } from "./brew.js";
 import { spoonMass, spoonRange, SPOON_FIELDS, type SpoonOptions } from "./massOf.js";
+import { smallAmount } from "./solution.js";
 import { hazardCaution, say } from "./text.js";
 import { notCausticText, notTabletsText } from "./refusedText.js";
 
@@ -43,6 +44,7 @@ export interface RoundedSpoons {
  * out of range
  *
  * @remarks Less than the spoons may hold at least (assumed as the limit) has the caution `spoon-too-large`.
+ * Of bromide and salt it names the solution of 10 % that measures so little, as in {@link mixingSteps}.
  * Spoons = step × round(grams / (grams in a spoon × step)). Densities as in {@link massOf}. Caustic soda is
  * told in no spoons: it is weighed, once, into a solution of 10 %, as {@link mixingSteps} says.
  *
@@ -82,5 +84,10 @@ function tooLarge(
   { low }: HandbookRange,
 ): readonly Caution[] {
   const figures = { path: "/massG", quantity: "massG", limit: low, actual: massG } as const;
-  return [say("spoon-too-large", "warn", { ...figures, data: { ingredient, spoons } })];
+  return [
+    say("spoon-too-large", "warn", {
+      ...figures,
+      data: { ingredient, spoons, ...smallAmount(ingredient, massG) },
+    }),
+  ];
 }

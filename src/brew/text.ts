@@ -8,6 +8,7 @@ import { sayer, type CautionSentences, type Sayer } from "../core/cautionTexts.j
 import { ageText, decimals, digits, isFigure } from "../core/digits.js";
 import { pastLifeSentence } from "../core/text.js";
 import type { NoBrewReason } from "./noBrew.js";
+import { isMuchGas } from "./gas.js";
 import { handbookIngredients, type Ingredient, type IngredientHazard } from "../handbook/ingredients.js";
 
 /** The name of an ingredient; of one that the handbook does not know, the one it was given. */
@@ -52,8 +53,10 @@ export type BrewCautionCode =
   | "hazard"
   | "spoon-range"
   | "spoon-too-large"
+  | "never-by-spoon"
   | "undissolved"
   | "too-concentrated"
+  | "caustic-in-coffee"
   | "bath-past-life"
   | "alkali-changed"
   | "strength-far"
@@ -115,7 +118,11 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   // mixing
   "acid-foams": ({ data }) =>
     `Acid and soda give off gas, up to ${digits(data.gasL, 2)} l. ` +
-    `Add the acid last, slowly, in an open vessel of twice the size. Never stopper it before it is still.`,
+    (isMuchGas(data.gasLPerL)
+      ? `A vessel of twice the size is not enough. Add the acid last, in small portions, and wait ` +
+        `after each until it is still. Or do not mix this. Never stopper it before it is still.`
+      : `Add the acid last, slowly, in an open vessel of twice the size. ` +
+        `Never stopper it before it is still.`),
   "mix-apart": () => "Dissolve each apart. Pour coffee into the alkali. Vitamin C comes last.",
   "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>
     `Film of ISO ${digits(iso, 4)} and more fogs without ${digits(bromideGPerL, 2)} g ` +
@@ -131,7 +138,14 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
     `± ${isFigure(actual) ? Math.round(100 * (actual - 1)) : "?"} % of the time.`,
   "spoon-too-large": ({ limit, actual, data }) =>
     `No spoon measures so little ${ingredientText(data.ingredient)}: ${digits(actual)} g are wanted. ` +
-    `In spoons, ${digits(data.spoons)} is ${digits(limit)} g or more. Weigh it, or mix more bath.`,
+    `In spoons, ${digits(data.spoons)} is ${digits(limit)} g or more. ` +
+    (data.solution === undefined
+      ? `Weigh it, or mix more bath.`
+      : `Make a solution of ${digits(data.solution.percent)} %: ${digits(data.solution.weighedG)} g in ` +
+        `${digits(data.solution.waterMl)} ml of water. ` +
+        `${digits(data.solution.ml)} ml of it hold what is wanted.`),
+  "never-by-spoon": ({ data }) =>
+    `Never measure ${ingredientText(data.ingredient)} by the spoon: weigh it, once, into a solution of 10 %.`,
   "undissolved": ({ limit, actual, data }) =>
     `Not all the ${ingredientText(data.ingredient)} dissolves at this temperature: ` +
     `${digits(limit)} g/l do, ${digits(actual)} are given.`,
@@ -141,6 +155,10 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
         `itself. Mix more bath.`
       : `Caustic soda needs ${digits(limit)} ml of cold water for itself. ` +
         `The rest may not dissolve in what is left. Mix more bath.`,
+  "caustic-in-coffee": ({ limit, actual }) =>
+    `Brewed coffee leaves ${digits(actual)} ml of water, and caustic soda with the other alkali needs ` +
+    `${digits(limit)}. Caustic soda never goes into coffee. ` +
+    `Take less brewed coffee, or instant coffee and more water.`,
   "alkali-changed": ({ data }) =>
     `The pH goes from ${decimals(data.fromPh)} to ${decimals(data.toPh)}. ` +
     `How much that changes the time is poorly known. Run a test strip.`,
@@ -188,6 +206,12 @@ export function hazardCaution(ingredient: Ingredient): Caution[] {
   return hazard === undefined
     ? []
     : [say("hazard", GRAVE.has(hazard) ? "warn" : "note", { data: { ingredient, hazard } })];
+}
+
+/** That an ingredient burns and is never spooned; none of the others. */
+export function neverBySpoon(ingredient: Ingredient, path: string): Caution[] {
+  if (handbookIngredients[ingredient].hazard !== "burns") return [];
+  return [say("never-by-spoon", "warn", { path, data: { ingredient } })];
 }
 
 /** Why there is no brew, in English. */

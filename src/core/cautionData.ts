@@ -154,6 +154,8 @@ export interface CautionData extends LearnedCautionData {
   readonly "acid-foams": {
     /** most gas that can come off, l */
     readonly gasL: number;
+    /** the same for a litre of bath */
+    readonly gasLPerL?: number;
   };
   /** fast film without a restrainer */
   readonly "restrainer-wanted": {
@@ -185,6 +187,13 @@ export interface CautionData extends LearnedCautionData {
     readonly ingredient: string;
     /** the smallest part of a spoon that can be measured */
     readonly spoons: number;
+    /** where a solution measures so little: g in 100 ml, what is weighed for it, its water, what is taken */
+    readonly solution?: Readonly<Record<"percent" | "weighedG" | "waterMl" | "ml", number>>;
+  };
+  /** what is weighed and never spooned */
+  readonly "never-by-spoon": {
+    /** the ingredient as the handbook names it */
+    readonly ingredient: string;
   };
   /** what an ingredient may do to whoever handles it */
   readonly "hazard": {

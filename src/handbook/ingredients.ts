@@ -169,7 +169,12 @@ const salt = {
   molarMassGPerMol: 58.4398,
   moles: { salt: 1 },
   bulkGPerMl: range(1.1, 1.22, 1.35),
-  sources: [CIAAW, USDA],
+  solubility: [
+    [0, 35.6],
+    [20, 35.9],
+    [60, 37],
+  ],
+  sources: [CIAAW, USDA, CRC],
 } as const;
 
 /** The cupboard: every ingredient a brew may hold. */
@@ -313,8 +318,13 @@ export const handbookIngredients: Readonly<Record<Ingredient, IngredientData>> =
     molarMassGPerMol: 119.0023,
     moles: { salt: 1 },
     bulkGPerMl: range(1.2, 1.5, 1.8),
+    solubility: [
+      [0, 53.5],
+      [20, 65],
+      [60, 85],
+    ],
     hazard: "swallowing",
-    sources: [CIAAW, LOOSE],
+    sources: [CIAAW, LOOSE, CRC],
   },
   "table-salt": { ...salt, name: "table salt" },
   // 20 to 75 mg of potassium iodide a kilogram (from memory), too little to count

@@ -16,6 +16,7 @@ import {
 import { test } from "../property.js";
 import { anyBrew, brewOf, hutBrew, part } from "./brews.js";
 import { quoted } from "../helpers.js";
+import { de } from "../../src/texts/de.js";
 
 const every: DeveloperBrew = {
   volumeMl: 1000,
@@ -47,12 +48,15 @@ const facts = (brew: DeveloperBrew): unknown[] =>
 
 describe("mixingSteps", () => {
   it("dissolves apart, joins soda and coffee, vitamin C after, and makes up to volume", () => {
+    const waterC = 40;
+    const gasL: unknown = expect.closeTo(0.82, 2);
+    const gasLPerL: unknown = expect.closeTo(2.05, 2);
     expect(facts(hutBrew)).toEqual([
       { do: "protect" },
-      { do: "dissolve", ingredient: "soda-anhydrous", massG: 22, waterMl: 140 },
-      { do: "dissolve", ingredient: "instant-coffee", massG: 16, waterMl: 88 },
+      { do: "dissolve", ingredient: "soda-anhydrous", massG: 22, waterMl: 140, waterC },
+      { do: "dissolve", ingredient: "instant-coffee", massG: 16, waterMl: 88, waterC },
       { do: "join" },
-      { do: "add-last", ingredient: "ascorbic-acid", massG: 6, waterMl: 60, gasL: expect.closeTo(0.82, 2) },
+      { do: "add-last", ingredient: "ascorbic-acid", massG: 6, waterMl: 60, waterC, gasL, gasLPerL },
       { do: "make-up", volumeMl: 400, temperatureC: 14 },
       {
         do: "rest",
@@ -67,18 +71,21 @@ describe("mixingSteps", () => {
 
   it("has a cup for each kind; caustic soda in its own cold cup first, into the bath before coffee", () => {
     const caustic = { ingredient: "sodium-hydroxide", solutionPercent: 10 };
+    const waterC = 40;
+    const gasL: unknown = expect.closeTo(2.19, 2);
     expect(facts(every)).toEqual([
       { do: "protect" },
       // Less than 5 g a kitchen scale does not tell apart: the rest of the solution is left.
       { do: "dissolve-caustic", ...caustic, massG: 5, waterMl: 50, cold: true },
-      { do: "dissolve", ingredient: "sodium-sulphite", massG: 5, waterMl: 315 },
+      { do: "take", ingredient: "brewed-coffee", massG: 100, coffeeMl: 100 },
+      // 5 g of sulphite and 54 g of soda in the cold that the solution brings: 22.3 and 331.9 ml at 14.25 °C.
+      { do: "dissolve", ingredient: "sodium-sulphite", massG: 5, waterMl: 355, waterC },
       { do: "dissolve", ingredient: "soda-anhydrous", massG: 54.04, sameCup: true },
       { do: "join-caustic", ...caustic, massG: 2, solutionMl: 20 },
-      { do: "dissolve", ingredient: "instant-coffee", massG: 40, waterMl: 198 },
-      { do: "take", ingredient: "brewed-coffee", massG: 100 },
+      { do: "dissolve", ingredient: "instant-coffee", massG: 40, waterMl: 198, waterC },
       { do: "join" },
-      { do: "dissolve", ingredient: "table-salt", massG: 12, waterMl: 72 },
-      { do: "add-last", ingredient: "ascorbic-acid", massG: 16, waterMl: 135, gasL: expect.closeTo(2.19, 2) },
+      { do: "dissolve", ingredient: "table-salt", massG: 12, waterMl: 72, waterC },
+      { do: "add-last", ingredient: "ascorbic-acid", massG: 16, waterMl: 135, waterC, gasL, gasLPerL: gasL },
       { do: "make-up", volumeMl: 1000, temperatureC: 14.25 },
       {
         do: "rest",
@@ -91,9 +98,10 @@ describe("mixingSteps", () => {
     // Nothing gives off gas without acid and carbonate, and nothing is joined that is not there.
     const of = (...parts: DeveloperBrew["ingredients"]): string => JSON.stringify(facts(brewOf(...parts)));
     expect(of(part("sodium-ascorbate", 10), part("soda-anhydrous", 20))).not.toContain("gasL");
-    expect(of(part("ascorbic-acid", 10), part("borax", 10))).not.toContain("gasL");
-    expect(of(part("citric-acid", 10), part("baking-soda", 10))).toContain("gasL");
-    expect(of(part("instant-coffee", 20), part("sodium-sulphite", 10))).not.toContain('"join"');
+    expect(of(part("ascorbic-acid", 5), part("borax", 30))).toContain("add-last");
+    expect(of(part("ascorbic-acid", 5), part("borax", 30))).not.toContain("gasL");
+    expect(of(part("citric-acid", 10), part("soda-anhydrous", 40))).toContain("gasL");
+    expect(of(part("sodium-ascorbate", 10), part("soda-anhydrous", 20))).not.toContain('"join"');
     expect(of(part("brewed-coffee", 300), part("soda-anhydrous", 20))).toContain('"join"');
   });
 
@@ -101,7 +109,13 @@ describe("mixingSteps", () => {
   it("gives caustic soda at least 10 ml of cold water a gram, and all cups together at most 95 %", () => {
     for (const grams of [0.3, 2.5, 5, 20, 40, 90]) {
       const steps = mixingSteps(
-        brewOf(part("sodium-hydroxide", grams), part("instant-coffee", 40), part("borax", 20)),
+        // Acid, so that the bath is none that burns: 1 g of citric acid takes 0.62 g of caustic soda.
+        brewOf(
+          part("sodium-hydroxide", grams),
+          ...(grams > 5 ? [part("citric-acid", 1.5 * grams)] : []),
+          part("instant-coffee", 40),
+          part("borax", 20),
+        ),
       );
       const own = steps.find((step) => step.do === "dissolve-caustic")!;
       expect(own.massG).toBe(Math.max(5, grams));
@@ -126,14 +140,34 @@ describe("mixingSteps", () => {
     // A spoon is for what may be spooned.
     for (const { spoons, text } of steps) {
       expect(spoons).toBeUndefined();
-      expect(text).not.toMatch(/spoon/);
+      expect(text.replace(/Never measure sodium hydroxide .* by the spoon:/, "")).not.toMatch(/spoon/);
     }
+  });
+
+  // First aid and the cup: common practice, safety data sheets.
+  it("says first aid and the cup wherever caustic soda is handled, in both languages", () => {
+    const steps = mixingSteps(brewOf(part("sodium-hydroxide", 4), part("borax", 20)));
+    const german = describeMixing(steps, de.mixing);
+    for (const word of ["dissolve-caustic", "join-caustic"]) {
+      const at = steps.findIndex((step) => step.do === word);
+      const { text } = steps[at]!;
+      expect(text).toMatch(
+        /running water.* eyes: rinse for 15 minutes and see a doctor.* skin: rinse at once/,
+      );
+      expect(text).toMatch(/polypropylene, not (?:in )?thin glass/);
+      // What helps is read before the powder is in the hand.
+      expect(text.indexOf("15 minutes")).toBeLessThan(text.search(/Weigh|Pour/));
+      expect(german[at]).toMatch(/Fließendes Wasser.* 15 Minuten spülen und zum Arzt.* sofort abspülen/);
+      expect(german[at]).toMatch(/Polypropylen.* dünne[sm] Glas/);
+    }
+    const others = steps.filter((step) => !/caustic/.test(step.do)).map(({ text }) => text);
+    expect(others.join(" ")).not.toMatch(/doctor/);
   });
 
   it("makes a solution of a little bromide, and dissolves much of it as it is", () => {
     const of = (massG: number): unknown[] =>
-      mixingSteps(brewOf(part("potassium-bromide", massG)))
-        .filter(({ ingredient }) => ingredient !== undefined)
+      mixingSteps(brewOf(part("potassium-bromide", massG), part("soda-anhydrous", 20)))
+        .filter(({ ingredient }) => ingredient === "potassium-bromide")
         .map((step) => [step.do, step.massG, step.waterMl, step.solutionMl]);
     expect(of(1)).toEqual([
       ["make-solution", 5, 50, undefined],
@@ -152,6 +186,49 @@ describe("mixingSteps", () => {
     expect(mixingSteps(inCoffee)[0]!.do).toBe("stop");
   });
 
+  // Caustic soda never into coffee: common practice.
+  it("does not say how to mix caustic soda where brewed coffee leaves too little water", () => {
+    const half = (...ingredients: WeighedPart[]): DeveloperBrew => ({ volumeMl: 500, ingredients });
+    const coffee = part("brewed-coffee", 430);
+    for (const [alkali, needMl] of [
+      // 10 ml a gram of caustic soda; soda 21.8, baking soda 9.6 g in 100 g of water at 20 °C.
+      [[part("sodium-hydroxide", 3), part("soda-anhydrous", 10)], 30 + 1000 / 21.8],
+      [[part("sodium-hydroxide", 5), part("baking-soda", 10)], 50 + 1000 / 9.6],
+    ] as const) {
+      const steps = mixingSteps(half(coffee, ...alkali));
+      expect(steps.map((step) => step.do)).toEqual(["stop"]);
+      expect(steps[0]!.cautions).toContainEqual(
+        expect.objectContaining({
+          code: "caustic-in-coffee",
+          severity: "stop",
+          limit: expect.closeTo(needMl, 9) as number,
+          actual: expect.closeTo(0.95 * 70, 9) as number,
+        }),
+      );
+      expect(steps[0]!.text).toMatch(/never goes into coffee\. Take less brewed coffee, or instant coffee/);
+      expect(describeMixing(steps, de.mixing)[0]).toMatch(/nie in Kaffee\. Weniger Filterkaffee/);
+    }
+    // With water enough the alkali is joined in water before the coffee, which is taken and waits.
+    const steps = mixingSteps(
+      half(part("brewed-coffee", 350), part("sodium-hydroxide", 3), part("soda-anhydrous", 10)),
+    );
+    expect(steps.map((step) => step.do).slice(1, 6)).toEqual([
+      ...["dissolve-caustic", "take", "dissolve", "join-caustic", "join"],
+    ]);
+    expect(steps[3]!.waterMl).toBeGreaterThanOrEqual(1000 / 21.8);
+  });
+
+  test.prop([anyBrew])("never lets alkali and coffee meet before caustic soda is in", (brew) => {
+    const steps = mixingSteps(brew);
+    const caustic = steps.findIndex((step) => step.do === "join-caustic");
+    if (caustic < 0) return;
+    expect(steps.slice(0, caustic).map((step) => step.do)).not.toContain("join");
+    const alkali = steps.filter(
+      ({ ingredient }) => ingredient !== undefined && handbookIngredients[ingredient].role === "alkali",
+    );
+    expect(alkali.filter(({ inCoffee }) => inCoffee === true)).toEqual([]);
+  });
+
   // Acid sets sulphur dioxide free from sulphite below about pH 7 (common knowledge, from memory).
   it("does not say how to mix what gives off sulphur dioxide", () => {
     const steps = mixingSteps(
@@ -164,6 +241,50 @@ describe("mixingSteps", () => {
       part("soda-anhydrous", 54),
     );
     expect(mixingSteps(alkaline)[0]!.do).toBe("protect");
+  });
+
+  it("gives no recipe where checkBrew stops the brew for its alkali", () => {
+    const half = (...ingredients: WeighedPart[]) => mixingSteps({ volumeMl: 500, ingredients });
+    const coffee = part("instant-coffee", 20);
+    for (const [code, steps] of [
+      ["hydroxide-high", half(part("sodium-hydroxide", 25), coffee)],
+      ["alkali-too-weak", half(part("citric-acid", 50), part("baking-soda", 50), coffee)],
+      ["no-alkali", half(coffee)],
+    ] as const) {
+      expect(steps.map((step) => step.do)).toEqual(["stop"]);
+      const { cautions, text } = steps[0]!;
+      expect(cautions!.map((one) => [one.code, one.severity])).toEqual([[code, "stop"]]);
+      expect(text).toBe(`${cautions![0]!.message} Do not mix this.`);
+    }
+  });
+
+  // 1 mol of acid sets 1 mol of gas free, 24.06 l at 20 °C; 3 l for a litre of bath is the limit (assumed).
+  it("asks for small portions where a vessel of twice the size would not hold the foam", () => {
+    const acid = (massG: number) => {
+      const brew = brewOf(
+        part("soda-anhydrous", 100),
+        part("instant-coffee", 40),
+        part("ascorbic-acid", massG),
+      );
+      const steps = mixingSteps(brew);
+      const step = steps.find((one) => one.do === "add-last")!;
+      const german = describeMixing(steps, de.mixing)[step.step - 1]!;
+      return { step, german, caution: checkBrew(brew).find(({ code }) => code === "acid-foams")! };
+    };
+    const [little, much] = [acid(21), acid(23)];
+    expect(little.step.gasLPerL).toBeCloseTo((24.06 * 21) / 176.124, 9);
+    expect(little.caution.severity).toBe("note");
+    expect(much.caution.severity).toBe("warn");
+    for (const said of [little.step.text, little.caution.message]) {
+      expect(said).toMatch(/open vessel of twice the size/);
+      expect(said).not.toMatch(/portions/);
+    }
+    for (const said of [much.step.text, much.caution.message])
+      expect(said).toMatch(
+        /twice the size is not enough\. .* small portions, .* still\. Or do not mix this\./,
+      );
+    expect(little.german).toMatch(/Ein offenes Gefäß von doppelter Größe/);
+    expect(much.german).toMatch(/doppelter Größe reicht nicht\. In kleinen Portionen/);
   });
 
   // Soda, sulphite and bromide by their data sheets (from memory); alkali on aluminium: common knowledge.
@@ -232,46 +353,124 @@ describe("mixingSteps", () => {
 
   it("says spoons as a person counts them: quarters below ten, whole ones from ten on", () => {
     const coffee = (spoons: number): string =>
-      mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons }))[1]!.text;
+      mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons }, part("soda-anhydrous", 54)))[2]!.text;
     expect(coffee(29.75)).toContain("Dissolve 30 level spoons of 5 ml (40 g)");
     expect(coffee(7.3)).toContain("Dissolve 7.25 level spoons");
     // One or many goes by the number that is read.
     expect(coffee(1.05)).toContain("Dissolve 1 level spoon of 5 ml");
     expect(coffee(1.13)).toContain("Dissolve 1.25 level spoons of 5 ml");
-    expect(mixingSteps(brewOf({ ...part("instant-coffee", 40), spoons: 29.75 }))[1]!.spoons).toBe(29.75);
+    expect(
+      mixingSteps(brewOf(part("soda-anhydrous", 54), { ...part("instant-coffee", 40), spoons: 29.75 }))[2]!
+        .spoons,
+    ).toBe(29.75);
   });
 
   it("dissolves in the coffee what brewed coffee leaves no water for", () => {
     const lines = (...parts: DeveloperBrew["ingredients"]): unknown[] =>
       mixingSteps(brewOf(...parts))
-        .filter(({ ingredient }) => ingredient !== undefined)
-        .map(({ ingredient, waterMl, inCoffee }) => [ingredient, waterMl, inCoffee]);
+        .filter(({ ingredient, forIngredients }) => (ingredient ?? forIngredients) !== undefined)
+        .map((step) => [step.ingredient ?? step.do, step.waterMl ?? step.coffeeMl, step.inCoffee]);
     const [soda, acid] = [part("soda-anhydrous", 54), part("ascorbic-acid", 16)];
-    expect(lines(soda, part("brewed-coffee", 1000), part("table-salt", 15), acid)).toEqual([
+    // What is set aside has a quarter more than what just holds it at 40 °C: 110.7, 48.5 and 41.2 ml.
+    const steps = [soda, part("brewed-coffee", 1000), part("table-salt", 15), acid];
+    expect(lines(...steps)).toEqual([
+      ["brewed-coffee", 1000, undefined],
+      ["set-aside", 139, undefined],
+      ["set-aside", 53, undefined],
+      ["set-aside", 62, undefined],
       ["soda-anhydrous", 0, true],
-      ["brewed-coffee", undefined, undefined],
       ["table-salt", 0, true],
       ["ascorbic-acid", 0, true],
     ]);
-    expect(lines(part("instant-coffee", 30), part("brewed-coffee", 900))[0]).toEqual([
-      "instant-coffee",
-      0,
-      true,
-    ]);
-    // Four millilitres a gram are enough; and a little coffee is not what much soda dissolves in.
-    expect(lines(soda, part("brewed-coffee", 382))[0]).toEqual(["soda-anhydrous", 216, undefined]);
-    expect(lines(soda, part("brewed-coffee", 383))[0]).toEqual(["soda-anhydrous", 0, true]);
-    expect(lines(part("soda-anhydrous", 120), part("brewed-coffee", 100))[0]).toEqual([
+    const texts = mixingSteps(brewOf(...steps)).map(({ text }) => text);
+    expect(texts[1]).toBe("Take 1000 ml of strong brewed coffee.");
+    expect(texts[2]).toBe("For washing soda, anhydrous: set aside 139 ml of the coffee.");
+    expect(texts[5]).toMatch(
+      /in the 139 ml of coffee set aside, warm \(40 °C\): powder into coffee, slowly\.$/,
+    );
+    // Instant coffee goes into what is left of the other.
+    const both = mixingSteps(brewOf(soda, part("instant-coffee", 30), part("brewed-coffee", 990)));
+    expect(both.map((step) => step.do).slice(0, 4)).toEqual(["protect", "take", "set-aside", "dissolve"]);
+    const instant = both.find(({ ingredient }) => ingredient === "instant-coffee")!;
+    expect(instant).toMatchObject({ waterMl: 0, inCoffee: true });
+    expect(instant.text).toMatch(/in the rest of the coffee, warm/);
+    // 111 ml of water hold the soda: 95 % of 117; and a little coffee is not what much soda dissolves in.
+    expect(lines(soda, part("brewed-coffee", 883))[1]).toEqual(["soda-anhydrous", 111, undefined]);
+    expect(lines(soda, part("brewed-coffee", 884))[1]).toEqual(["set-aside", 139, undefined]);
+    expect(lines(part("soda-anhydrous", 120), part("brewed-coffee", 100))[1]).toEqual([
       "soda-anhydrous",
       315,
       undefined,
     ]);
   });
 
+  it("takes brewed coffee first, by the millilitre, whatever it was given in", () => {
+    const coffee: WeighedPart = { ...part("brewed-coffee", 350), spoons: 70, spoonMl: 5 };
+    const brew = {
+      volumeMl: 500,
+      ingredients: [part("soda-anhydrous", 27), coffee, part("ascorbic-acid", 8)],
+    };
+    const steps = mixingSteps(brew);
+    expect(steps.map((step) => step.do)).toEqual([
+      ...["protect", "take", "dissolve", "join", "add-last", "make-up", "rest", "label"],
+    ]);
+    expect(steps[1]!.text).toBe("Take 350 ml of strong brewed coffee.");
+    // 150 ml of water are left: 55.3 hold the soda at 40 °C, 24.2 the vitamin C.
+    expect(steps[2]!.waterMl).toBeGreaterThanOrEqual(55.3);
+    expect(steps[4]!.waterMl).toBeGreaterThanOrEqual(24.2);
+    expect(poured(steps)).toBeLessThanOrEqual(0.95 * 150);
+  });
+
+  // Solubilities at 40 °C: soda 48.8, baking soda 12.7 (suppliers, Seidell), vitamin C 33, salt 36.45 (CRC).
+  it.each([
+    [[part("baking-soda", 40), part("soda-anhydrous", 20)], "baking-soda", 100 * (40 / 12.7 + 20 / 48.8)],
+    [[part("table-salt", 25), part("soda-anhydrous", 27)], "table-salt", 2500 / 36.45],
+    [[part("ascorbic-acid", 40), part("soda-anhydrous", 54)], "ascorbic-acid", 4000 / 33],
+    [[part("soda-decahydrate", 200)], "soda-decahydrate", (20000 * 105.9875) / 286.1375 / 48.8],
+  ] as const)("gives a cup the water that its powder wants: %j", (parts, ingredient, leastMl) => {
+    const steps = mixingSteps({ volumeMl: 500, ingredients: [...parts, part("instant-coffee", 20)] });
+    const { waterMl, waterC, text } = steps.find((step) => step.ingredient === ingredient)!;
+    expect(waterC).toBe(40);
+    expect(text).toMatch(/ml of warm water \(40 °C\)/);
+    expect(waterMl).toBeGreaterThanOrEqual(leastMl);
+    expect(waterMl).toBeLessThan(1.3 * leastMl);
+    expect(poured(steps)).toBeLessThanOrEqual(475);
+    expect(steps.flatMap(({ cautions = [] }) => cautions).map(({ code }) => code)).not.toContain(
+      "undissolved",
+    );
+  });
+
+  it("says in Fahrenheit how warm the water is, for who reads so", () => {
+    expect(describeMixing(mixingSteps(hutBrew), undefined, { unit: "F" })[1]).toMatch(
+      /warm water \(104 °F\)/,
+    );
+    expect(describeMixing(mixingSteps(hutBrew), de.mixing)[1]).toMatch(/140 ml warmem Wasser \(40 °C\)/);
+  });
+
+  it("says where the water does not suffice for the cups, though the bath would hold all", () => {
+    const brew = brewOf(part("baking-soda", 90), part("soda-anhydrous", 40), part("table-salt", 150));
+    expect(checkBrew(brew).map(({ code }) => code)).not.toContain("undissolved");
+    const steps = mixingSteps(brew);
+    expect(poured(steps)).toBeLessThanOrEqual(950);
+    const baking = steps.find(({ ingredient }) => ingredient === "baking-soda")!;
+    expect(baking.cautions).toContainEqual(
+      expect.objectContaining({ code: "undissolved", path: "/ingredients/0", limit: 127 }),
+    );
+    expect(baking.cautions!.find(({ code }) => code === "undissolved")!.actual).toBeGreaterThan(127);
+    expect(baking.text).toMatch(/Not all the baking soda/);
+    // What checkBrew says of the bath is said once.
+    const salty = mixingSteps({ volumeMl: 500, ingredients: [part("table-salt", 200), part("borax", 5)] });
+    const ofSalt = salty
+      .flatMap(({ cautions = [] }) => cautions)
+      .filter(({ code, data }) => code === "undissolved" && data?.["ingredient"] === "table-salt");
+    expect(ofSalt).toEqual([expect.objectContaining({ limit: 359, actual: 400 })]);
+  });
+
   const HAZARDS = [
     "hazard",
     "acid-foams",
     "too-concentrated",
+    "caustic-in-coffee",
     "hydroxide-high",
     "caustic-bath",
     "sulphur-dioxide",
@@ -348,7 +547,7 @@ describe("mixingSteps", () => {
       "instant-coffee",
       "ascorbic-acid",
       "potassium-bromide",
-    ].map((ingredient) => ({ ingredient, massG: 0.2 }));
+    ].map((ingredient, i) => ({ ingredient, massG: [0.6, 0.05, 0.2, 0.2, 0.2][i] }));
     for (const volumeMl of [10, 250, 1000]) {
       const taken = poured(mixingSteps({ volumeMl, ingredients } as never));
       expect(taken).toBeGreaterThan(0);

@@ -19,11 +19,19 @@ export function badProposal(proposed: ProposedBrew | NoBrew): string | undefined
     return "strip";
   if ((strip[4] as number) + 600 > 3600 * lifeH * (1 + 1e-9)) return "strip past the life";
   if (steps[0]?.do !== "protect") return "steps";
+  if (steps.some(({ cautions: told = [] }) => told.some(({ code }) => code === "undissolved")))
+    return "a cup that does not dissolve";
+  const taken = steps.findIndex((step) => step.do === "take");
+  if (steps.some((step, i) => step.inCoffee === true && i < taken)) return "coffee before it is there";
   if (spoons.length !== brew.ingredients.length) return "spoons";
   const isMeasured = (count: number, step: number): boolean =>
     count >= step && Number.isInteger(count / step);
-  for (const { ingredient, spoons: count, tablets, solutionMl, massG, heldG } of spoons) {
-    if (!(count === undefined ? isMeasured(tablets ?? solutionMl ?? 0, 0.5) : isMeasured(count, 0.25)))
+  for (const { ingredient, spoons: count, tablets, solutionMl, volumeMl, massG, heldG } of spoons) {
+    if (
+      !(count === undefined
+        ? isMeasured(tablets ?? solutionMl ?? volumeMl ?? 0, 0.5)
+        : isMeasured(count, 0.25))
+    )
       return "spoons";
     if (ingredient === "sodium-hydroxide" && count !== undefined) return "caustic soda by the spoon";
     if (heldG !== undefined && Math.abs(heldG.value / massG - 1) > 0.1 + 1e-9) return "spoons far off";

@@ -234,6 +234,23 @@ describe("what is taken from the shelf", () => {
     },
   );
 
+  it("measures brewed coffee by the millilitre, in the list and in the steps", () => {
+    const { spoons, steps, brew } = found(["brewed-coffee", "soda-anhydrous", "ascorbic-acid"], {
+      spoonMl: 5,
+    });
+    const coffee = { ingredient: "brewed-coffee", massG: 350, volumeMl: 350 } as const;
+    expect(spoons.find(({ ingredient }) => ingredient === "brewed-coffee")).toEqual(coffee);
+    expect(brew.ingredients).toContainEqual({ ingredient: "brewed-coffee", massG: 350 });
+    expect(steps.map((step) => step.do).slice(0, 5)).toEqual([
+      "protect",
+      "take",
+      "dissolve",
+      "join",
+      "add-last",
+    ]);
+    expect(steps.map(({ text }) => text).join(" ")).not.toMatch(/some of the coffee|spoons? of \d+ ml \(350/);
+  });
+
   it("counts plates as soft: no bath above pH 11", () => {
     const shelf: ShelfItem[] = ["ascorbic-acid", "trisodium-phosphate", "instant-coffee"];
     for (const shelved of [shelf, everyday, ["ascorbic-acid", "soda-anhydrous"] as const])

@@ -292,6 +292,11 @@ describe("solubility", () => {
     expect(solubility("ascorbic-acid", 50)).toBe(33);
     expect(solubility("sodium-sulphite", 50)).toBe(37.2);
     expect(solubility("instant-coffee", 20)).toBeUndefined();
+    // CRC Handbook of Chemistry and Physics, from memory.
+    expect(solubility("table-salt", 20)).toBe(35.9);
+    expect(solubility("iodised-salt", 40)).toBeCloseTo(36.45, 9);
+    expect(solubility("potassium-bromide", 20)).toBe(65);
+    expect(solubility("potassium-bromide", 40)).toBe(75);
     // Hydrates are given as dry soda.
     expect(solubility("soda-decahydrate", 20)).toBe(21.8);
   });

@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   handbookIngredients,
+  checkBrew,
   massOf,
+  mixingSteps,
   proposeBrew,
   spoonSizesMl,
   spoonsFor,
@@ -303,6 +305,28 @@ describe("massOf", () => {
   });
 });
 
+// Caustic soda is weighed: common practice.
+describe("caustic soda by the spoon", () => {
+  const message: unknown = expect.stringMatching(/: weigh it/);
+  const warning = (path: string): unknown =>
+    expect.objectContaining({ code: "never-by-spoon", severity: "warn", path, message });
+  it("has a warning from massOf, and nothing else has", () => {
+    const of = (ingredient: "sodium-hydroxide" | "trisodium-phosphate") =>
+      massOf({ ingredient, spoons: 1 }).cautions;
+    expect(of("sodium-hydroxide")).toContainEqual(warning("/spoons"));
+    expect(of("trisodium-phosphate").map(({ code }) => code)).not.toContain("never-by-spoon");
+  });
+  it("has one from checkBrew and at the bench, where the spoons are given", () => {
+    const borax = { ingredient: "borax", massG: 10, spoons: 2 } as const;
+    const caustic = { ingredient: "sodium-hydroxide", massG: 2 } as const;
+    const weighed = { volumeMl: 500, ingredients: [borax, caustic] };
+    const spooned = { volumeMl: 500, ingredients: [borax, { ...caustic, spoons: 0.5 }] };
+    expect(checkBrew(spooned)).toContainEqual(warning("/ingredients/1/spoons"));
+    expect(checkBrew(weighed).map(({ code }) => code)).not.toContain("never-by-spoon");
+    expect(mixingSteps(spooned)[0]!.text).toMatch(/Never measure sodium hydroxide .* by the spoon/);
+  });
+});
+
 describe("spoonsFor", () => {
   it("rounds to what a spoon can measure and says what that costs", () => {
     // 25 g of baking soda at 4.65 g a spoon are 5.376 spoons.
@@ -331,6 +355,26 @@ describe("spoonsFor", () => {
     expect(() => spoonsFor({ ingredient: "sodium-hydroxide" as any, massG: 5 })).toThrow(
       expect.objectContaining({ path: "/ingredient", expected: { must: "not-caustic" } }),
     );
+  });
+
+  // Half a gram no kitchen scale tells (assumed: it is off by half a gram).
+  it("measures a little bromide and salt as the solution that the steps make", () => {
+    const tooLarge = (ingredient: "potassium-bromide" | "table-salt" | "borax", massG: number) =>
+      spoonsFor({ ingredient, massG }).cautions.find(({ code }) => code === "spoon-too-large")!;
+    const bromide = tooLarge("potassium-bromide", 0.5);
+    const solution = { percent: 10, weighedG: 5, waterMl: 50, ml: 5 };
+    expect(bromide.data).toEqual({ ingredient: "potassium-bromide", spoons: 0.25, solution });
+    expect(bromide.message).toMatch(/Make a solution of 10 %: 5 g in 50 ml of water\. 5 ml of it hold/);
+    expect(bromide.message).not.toMatch(/Weigh it/);
+    const ingredients = [{ ingredient: "potassium-bromide", massG: 0.5 } as const];
+    const alkali = { ingredient: "soda-anhydrous", massG: 27 } as const;
+    const steps = mixingSteps({ volumeMl: 500, ingredients: [...ingredients, alkali] });
+    expect(steps.find((step) => step.do === "make-solution")).toMatchObject({ massG: 5, waterMl: 50 });
+    expect(steps.find((step) => step.do === "add-solution")).toMatchObject({ solutionMl: 5 });
+    expect(tooLarge("table-salt", 0.3).data).toMatchObject({ solution: { weighedG: 5, ml: 3 } });
+    const borax = tooLarge("borax", 0.1);
+    expect(borax.data).not.toHaveProperty("solution");
+    expect(borax.message).toMatch(/Weigh it, or mix more bath\.$/);
   });
 
   it("takes at least one step", () => {

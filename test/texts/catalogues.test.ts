@@ -82,7 +82,7 @@ function wordsOfPicture(): readonly string[] {
 const caustic: DeveloperBrew = {
   volumeMl: 500,
   ingredients: [
-    { ingredient: "sodium-hydroxide", massG: 2 },
+    { ingredient: "sodium-hydroxide", massG: 3.5 },
     { ingredient: "instant-coffee", massG: 20, spoons: 1, spoonMl: 15, heap: "heaped" },
     { ingredient: "ascorbic-acid", massG: 8, spoons: 2, spoonMl: 5, heap: "rounded" },
   ],

@@ -273,7 +273,18 @@ const brew = {
   ],
 } as const;
 const steps = mixingSteps(brew);
-const mixing = lines("step", describeMixing(steps, mixingTexts), describeMixing(steps, de.mixing));
+const inCoffee = mixingSteps({
+  volumeMl: 500,
+  ingredients: [
+    { ingredient: "soda-anhydrous", massG: 27 },
+    { ingredient: "brewed-coffee", massG: 490 },
+    { ingredient: "instant-coffee", massG: 10 },
+    { ingredient: "ascorbic-acid", massG: 8 },
+  ],
+});
+const mixing = [steps, inCoffee].flatMap((each) =>
+  lines("step", describeMixing(each, mixingTexts), describeMixing(each, de.mixing)),
+);
 const log = [
   { timeS: 0, temperatureC: 20 },
   { timeS: 240, temperatureC: 17 },

@@ -267,6 +267,18 @@ add(
 );
 add(massOf({ ingredient: "instant-coffee", spoons: 2, spoonMl: 5, heap: "heaped" } as never).cautions);
 add(spoonsFor({ ingredient: "soda-anhydrous", massG: 0.01 }).cautions);
+add(spoonsFor({ ingredient: "potassium-bromide", massG: 0.5 }).cautions);
+add(massOf({ ingredient: "sodium-hydroxide", spoons: 1 }).cautions);
+add(
+  checkBrew({
+    volumeMl: 500,
+    ingredients: [
+      { ingredient: "brewed-coffee", massG: 430 },
+      { ingredient: "sodium-hydroxide", massG: 3 },
+      { ingredient: "soda-anhydrous", massG: 10 },
+    ],
+  }),
+);
 for (const ageH of [0.8, 1.5, 2, 3, 4, 6, 50]) add(checkBrew(brew(right), { ageH }));
 add(
   brewStrength(

@@ -256,6 +256,7 @@ export const shelfSection: MakeSection = (store) => {
   function amountText(amount: SpoonedAmount): string {
     const { ingredient, massG, spoons: count, spoonMl, tablets, solutionMl, solutionPercent } = amount;
     const name = ingredientName(ingredient, language);
+    if (amount.volumeMl !== undefined) return words.weight(millilitres(amount.volumeMl, language), name);
     if (tablets !== undefined) return words.tablets(spoonCount(tablets), name);
     // What comes as a solution is measured in millilitres, with scales and without.
     if (solutionMl !== undefined && solutionPercent !== undefined)

@@ -1,6 +1,7 @@
 /*
  * Cautions about a brew, in German.
  */
+import { isMuchGas } from "../../brew/gas.js";
 import type { BrewCautionCode } from "../../brew/text.js";
 import type { CautionSentences } from "../../core/cautionTexts.js";
 import { stellen, wort, zahl } from "./figures.js";
@@ -47,7 +48,10 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "coffee-without-vitamin-c": () => "Ohne Vitamin C ist es langsam und färbt.",
   "acid-foams": ({ data }) =>
     `Säure und Soda geben Gas ab, bis ${zahl(data.gasL, 2)} l. ` +
-    `Die Säure zuletzt und langsam zugeben, in einem offenen Gefäß von doppelter Größe. ` +
+    (isMuchGas(data.gasLPerL)
+      ? `Ein Gefäß von doppelter Größe reicht nicht. Die Säure zuletzt in kleinen Portionen zugeben ` +
+        `und nach jeder warten, bis es ruhig ist. Oder das nicht ansetzen. `
+      : `Die Säure zuletzt und langsam zugeben, in einem offenen Gefäß von doppelter Größe. `) +
     `Nie verschließen, bevor es ruhig ist.`,
   "mix-apart": () => "Jedes für sich lösen. Kaffee ins Alkali gießen. Vitamin C kommt zuletzt.",
   "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>
@@ -69,6 +73,10 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
         `Im Rest löst sich das Übrige vielleicht nicht. Mehr Bad ansetzen.`,
   "vitamin-c-left-out": () =>
     "Das Vitamin C bleibt im Regal: seine Säure braucht mehr Alkali, als da ist. Waschsoda trüge sie.",
+  "caustic-in-coffee": ({ limit, actual }) =>
+    `Der Filterkaffee lässt ${zahl(actual)} ml Wasser, und Ätznatron mit dem anderen Alkali braucht ` +
+    `${zahl(limit)}. Ätznatron kommt nie in Kaffee. ` +
+    `Weniger Filterkaffee nehmen, oder löslichen Kaffee und mehr Wasser.`,
   "decaffeinated": () => "Entkoffeinierter Kaffee ist oft schwächer. Ausprobieren.",
   "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",
   "tablet-filler": () => "Tabletten zerdrücken und abseihen, was bleibt.",
@@ -80,7 +88,15 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
     `Mit Löffeln streut die Zeit um ± ${percent(actual - 1)}.`,
   "spoon-too-large": ({ limit, actual, data }) =>
     `So wenig misst kein Löffel: ${wort(ingredients, data.ingredient)}. Nötig sind ${zahl(actual)} g. ` +
-    `Auf ${zahl(data.spoons)} Löffel gehen mindestens ${zahl(limit)} g. Wiegen oder mehr Bad ansetzen.`,
+    `Auf ${zahl(data.spoons)} Löffel gehen mindestens ${zahl(limit)} g. ` +
+    (data.solution === undefined
+      ? `Wiegen oder mehr Bad ansetzen.`
+      : `Eine Lösung von ${zahl(data.solution.percent)} % machen: ${zahl(data.solution.weighedG)} g in ` +
+        `${zahl(data.solution.waterMl)} ml Wasser. ` +
+        `In ${zahl(data.solution.ml)} ml davon ist, was nötig ist.`),
+  "never-by-spoon": ({ data }) =>
+    `Nie mit dem Löffel messen: ${wort(ingredients, data.ingredient)}. ` +
+    `Einmal abwiegen, in eine Lösung von 10 %.`,
   "alkali-changed": ({ data }) =>
     `Der pH geht von ${stellen(data.fromPh)} auf ${stellen(data.toPh)}. ` +
     `Wie viel das an der Zeit ändert, ist kaum bekannt. Zuerst ein Probestreifen.`,

@@ -1,7 +1,9 @@
 /*
  * How to mix a brew, in German.
  */
+import { isMuchGas } from "../../brew/gas.js";
 import type { MixingStepData } from "../../brew/mixingText.js";
+import type { TemperatureUnit } from "../../core/cautionTexts.js";
 import { countedSpoons } from "../../brew/roundSpoons.js";
 import { useBy } from "../../brew/useBy.js";
 import type { MixingTexts } from "../../text/mixingTexts.js";
@@ -37,11 +39,21 @@ const jeGramm = ({ waterMl = 0, massG = 1 }: MixingStepData): string =>
 
 const labelled = "Den Becher beschriften: es sieht aus wie Wasser. Was übrig bleibt, von Kindern fernhalten.";
 
-function water({ waterMl = 0, cold, inCoffee, sameCup }: MixingStepData): string {
+const ersteHilfe =
+  "Fließendes Wasser bereithalten. In den Augen: 15 Minuten spülen und zum Arzt. " +
+  "Auf der Haut: sofort abspülen.";
+
+function water(step: MixingStepData, unit: TemperatureUnit): string {
+  const { waterMl = 0, waterC, coffeeMl, cold, inCoffee, sameCup } = step;
   if (sameCup === true) return "demselben Becher";
-  if (inCoffee === true) return `etwas ${cold === true ? "kaltem" : "warmem"} Kaffee`;
-  return `${kurz(waterMl)} ml ${cold === true ? "kaltem" : "warmem"} Wasser`;
+  const at = waterC === undefined ? "" : ` (${grad(waterC, unit)})`;
+  if (inCoffee !== true) return `${kurz(waterMl)} ml ${cold === true ? "kaltem" : "warmem"} Wasser${at}`;
+  if (coffeeMl === undefined) return `dem übrigen warmen Kaffee${at}`;
+  return `den beiseitegestellten ${kurz(coffeeMl)} ml warmem Kaffee${at}`;
 }
+
+const namen = (all: MixingStepData["forIngredients"]): string =>
+  Array.isArray(all) ? all.map((one) => wort(ingredientsTaken, one)).join(" und ") : "?";
 
 /** All that the mixing of a brew says in German. */
 export const mixing: MixingTexts = {
@@ -52,23 +64,33 @@ export const mixing: MixingTexts = {
       "Handschuhe und Brille tragen, lüften, keinen Staub machen. " +
       "Nur Geschirr, das nie mehr mit Essen in Berührung kommt, und keines aus Aluminium. " +
       "Sicherheitsdatenblätter gehen vor.",
-    "dissolve": (step) => `${amount(step)} in ${water(step)} lösen: Pulver ins Wasser, langsam.`,
+    "dissolve": (step, unit) =>
+      `${amount(step)} in ${water(step, unit)} lösen: ` +
+      `Pulver ${step.inCoffee === true ? "in den Kaffee" : "ins Wasser"}, langsam.`,
     "dissolve-caustic": (step) =>
-      `${amount(step)} abwiegen. In ${kurz(step.waterMl ?? 0)} ml kaltes Wasser streuen, ${jeGramm(step)}, ` +
-      `im eigenen Becher, nach und nach, dabei rühren. ` +
+      `${ersteHilfe} Einen hitzefesten Becher aus Polypropylen nehmen, kein dünnes Glas: es wird heiß. ` +
+      `${amount(step)} abwiegen. ` +
+      `In ${kurz(step.waterMl ?? 0)} ml kaltes Wasser streuen, ${jeGramm(step)}, ` +
+      `sonst nichts in diesem Becher, nach und nach, dabei rühren. ` +
       `Das ist die Lösung von ${kurz(step.solutionPercent ?? 0)} %. ` +
-      `Es wird heiß: abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben. ` +
+      `Abkühlen lassen. Nie Wasser darauf gießen. Nie in Kaffee oder Vitamin C geben. ` +
       labelled,
-    "make-solution": (step) =>
-      `${amount(step)} abwiegen. In ${water(step)} lösen, ${jeGramm(step)}. ` +
+    "make-solution": (step, unit) =>
+      `${amount(step)} abwiegen. In ${water(step, unit)} lösen, ${jeGramm(step)}. ` +
       `Das ist die Lösung von ${kurz(step.solutionPercent ?? 0)} %. ${labelled}`,
-    "take": (step) => `${amount(step)} nehmen.`,
+    "take": (step) =>
+      step.coffeeMl === undefined
+        ? `${amount(step)} nehmen.`
+        : `${kurz(step.coffeeMl)} ml ${wort(ingredientsTaken, step.ingredient)} nehmen.`,
+    "set-aside": ({ forIngredients, coffeeMl = 0 }) =>
+      `Für ${namen(forIngredients)}: ${kurz(coffeeMl)} ml vom Kaffee beiseitestellen.`,
     "join-caustic": (step) =>
+      `${ersteHilfe} In Polypropylen abmessen, nicht in dünnem Glas. ` +
       `${solution(step)}, kalt, langsam ins Bad gießen, dabei rühren, vor Kaffee und Vitamin C.`,
     "add-solution": (step) => `${solution(step)} zugeben.`,
     "join": () => "Den Kaffee langsam ins Alkali gießen, dabei rühren.",
-    "add-last": (step) =>
-      `${amount(step)} in ${water(step)} lösen und abseihen. Zuletzt langsam zugeben.${gas(step.gasL)}`,
+    "add-last": (step, unit) =>
+      `${amount(step)} in ${water(step, unit)} lösen und abseihen. Zuletzt langsam zugeben.${gas(step)}`,
     "make-up": ({ volumeMl = 0, temperatureC = 0 }, unit) =>
       `Mit Wasser auf ${kurz(volumeMl)} ml auffüllen und auf ${grad(temperatureC, unit)} bringen.`,
     "rest": ({ minutes = [5, 10], ...step }) =>
@@ -91,9 +113,11 @@ function life({ lifeH, failsH }: Pick<MixingStepData, "lifeH" | "failsH">): stri
   return ` Es hält etwa ${kurz(lifeH)} h.${range}${soon === undefined ? "" : soonest[soon]}`;
 }
 
-function gas(gasL: number | undefined): string {
-  return gasL === undefined
-    ? ""
-    : ` Es schäumt, bis ${kurz(gasL)} l Gas. Ein offenes Gefäß von doppelter Größe nehmen. ` +
-        `Nie verschließen, bevor es ruhig ist.`;
+function gas({ gasL, gasLPerL }: MixingStepData): string {
+  if (gasL === undefined) return "";
+  const care = isMuchGas(gasLPerL)
+    ? `Ein Gefäß von doppelter Größe reicht nicht. In kleinen Portionen zugeben und nach jeder warten, ` +
+      `bis es ruhig ist. Oder das nicht ansetzen.`
+    : `Ein offenes Gefäß von doppelter Größe nehmen.`;
+  return ` Es schäumt, bis ${kurz(gasL)} l Gas. ${care} Nie verschließen, bevor es ruhig ist.`;
 }
