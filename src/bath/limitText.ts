@@ -11,7 +11,7 @@ export const limitSentences: Pick<
 > = {
   "bath-well-used": ({ limit, actual }) =>
     `The bath has developed ${digits(actual, 4)} cm² in each litre. Its capacity is unknown. ` +
-    `In practice ${digits(limit, 4)} of film is the most. Mix fresh.`,
+    `In practice a litre takes ${digits(limit, 4)} cm² of film. Mix fresh.`,
   "age-unknown": ({ severity, limit, actual }) =>
     `The bath is ${ageText(actual)} old. Its life and keeping are unknown, and no general rule goes ` +
     `beyond ${ageText(limit)}. ` +

@@ -147,9 +147,9 @@ function mixingCautions({ parts, volumeMl }: ReadBrew, { foam }: Solution, fast:
 function spoonCautions({ parts }: ReadBrew): Caution[] {
   return parts.flatMap(({ ingredient, lowG, highG, path, spoons }) => {
     const never = spoons === undefined ? [] : neverBySpoon(ingredient, `${path}/spoons`);
-    if (!isPast(highG, WIDE_SPOON * lowG)) return never;
+    // What is never spooned needs no word on how far spoons differ.
+    if (never.length > 0 || !isPast(highG, WIDE_SPOON * lowG)) return never;
     return [
-      ...never,
       say("spoon-range", "note", {
         path,
         quantity: "ratio",

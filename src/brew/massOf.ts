@@ -132,6 +132,7 @@ export function massOf(input: MassOfInput): SpoonedMass {
   }
   const spoons = positive("massOf/spoons", given["spoons"], 1000);
   const one = spoonMass("massOf", given);
+  const never = neverBySpoon(ingredient, "/spoons");
   return {
     value: one.value * spoons,
     low: one.low * spoons,
@@ -139,9 +140,9 @@ export function massOf(input: MassOfInput): SpoonedMass {
     timeLogSd: spoonLogSd(one.low, one.high),
     cautions: [
       ...hazards,
-      ...neverBySpoon(ingredient, "/spoons"),
+      ...never,
       ...unreadFields("", given, SPOONED),
-      ...spoonRange(ingredient, one),
+      ...(never.length > 0 ? [] : spoonRange(ingredient, one)),
     ],
   };
 }
