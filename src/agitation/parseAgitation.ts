@@ -49,8 +49,8 @@ const START = new RegExp(
  * @param text - `"continuous"`, `"constant"`, `"stand"`, or the interval from one agitation to the next,
  * with its unit: `"every 30 s"`, `"1 min"`, `"0:30"`, `"once a minute"`, `"5 s every 30 s"`, `"10s/min"`,
  * `"first 30 s, then 10 s every minute"`; or how often a minute, `"2/min"`; `"rotary"` and `"in rotation"`
- * are continuous. In German `"ständig"`, `"dauernd"`, `"Rotation"`, `"Stand"`, `"alle 30 s"`, `"jede
- * Minute"`, `"4 Kippungen pro Minute"`, `"Kipprhythmus 30 s"`
+ * are continuous. In German `"ständig"`, `"dauernd"`, `"Rotation"`, `"Stand"`, `"alle 30 s"`,
+ * `"jede Minute"`, `"4 Kippungen pro Minute"`, `"Kipprhythmus 30 s"`
  * @returns `"continuous"`, `"stand"` or `{ everyS }`, in s
  * @throws TypeError when `text` is not text
  * @throws RangeError for any other text, when an interval has no unit or a rate may be a count of turns (code
