@@ -95,7 +95,7 @@ export function fitRegression(
   let precisions = unknowns.map(() => 1);
   let scatter = 1;
   let before: Normal | undefined;
-  const stride = strideTo();
+  const stride = strideTo(sites.length);
   let moved = Infinity;
   let wayBefore = 0;
   for (let round = 1; ; round += 1) {
@@ -122,20 +122,22 @@ export function fitRegression(
   }
 }
 
-/** A step is lengthened at most so many times. */
+/** A step is lengthened at most so many times, or by a share of the readings, each of which shortens it. */
 const LONGEST_STRIDE = 8;
+const STRIDE_OF_READINGS = 1 / 20;
 
 /**
  * Lengthens the steps of a number that nears its end by an even share each round, as if it took all the rest
  * at once: Aitken's rule, on the last step that was taken and what it left.
  */
-function strideTo(): (step: number) => number {
+function strideTo(readings: number): (step: number) => number {
+  const longest = Math.max(LONGEST_STRIDE, STRIDE_OF_READINGS * readings);
   let taken = 0;
   let last = 0;
   return (step) => {
     // The share of a step that each unit of way took off the next.
     const share = (last - step) / taken;
-    taken = step * (share > 0 ? Math.min(LONGEST_STRIDE, Math.max(1, 1 / share)) : 1);
+    taken = step * (share > 0 ? Math.min(longest, Math.max(1, 1 / share)) : 1);
     last = step;
     return taken;
   };

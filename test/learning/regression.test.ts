@@ -120,7 +120,7 @@ describe("windows", () => {
     for (const count of [1, 10, 100])
       expect(sdAfter(window(-0.168, 0.168), count)).toBeGreaterThan(1.6 * sdAfter(value(0, 0.07), count));
   });
-  it.each([1, 10, 100, 1000])(
+  it.each([1, 10, 100, 1000, 10_000])(
     "%i that all hold settle at the scatter that equals its own estimate",
     (count) => {
       const half = 0.168;
