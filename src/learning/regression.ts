@@ -137,7 +137,8 @@ function strideTo(readings: number): (step: number) => number {
   return (step) => {
     // The share of a step that each unit of way took off the next.
     const share = (last - step) / taken;
-    taken = step * (share > 0 ? Math.min(longest, Math.max(1, 1 / share)) : 1);
+    // In few digits, so that what engines round differently is not lengthened with it.
+    taken = step * (share > 0 ? Math.fround(Math.min(longest, Math.max(1, 1 / share))) : 1);
     last = step;
     return taken;
   };
