@@ -15,7 +15,7 @@ import type { LearnedKnowledge } from "../learning/types.js";
 import { genericAgeLaw } from "../age/genericAgeLaw.js";
 import type { AgeLaw } from "../age/law.js";
 import { placed } from "./places.js";
-import { bathMl, emulsionIn } from "./recipeCautions.js";
+import { emulsionIn } from "./recipeCautions.js";
 import type { Recipe } from "./types.js";
 
 /** What `compensate` is asked for a recipe. */
@@ -144,7 +144,10 @@ export function recipeTime(
   // Papers are developed in one to three minutes (common practice): what is short for film is usual for them.
   // A keeping limit says what no law of age does, and the recipe's own figures what practice with film does.
   const ownCapacity =
-    material.kind === "paper" || bathMl(developer) !== undefined || developer.capacityCm2PerL !== undefined;
+    material.kind === "paper" ||
+    developer.kind === "brew" ||
+    developer.volumeMl !== undefined ||
+    developer.capacityCm2PerL !== undefined;
   const idle = [
     material.kind === "paper" && "short-time",
     ownCapacity && "bath-well-used",
