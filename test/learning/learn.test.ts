@@ -785,14 +785,14 @@ describe("laws of learning", () => {
     }));
     const [before, after] = [learn(stated, values.slice(0, -1)), learn(stated, values)];
     // A gap may be cut in two by the new run. A knot may also give way to one close by, farther out: a walk takes
-    // none nearer than its spacing. The runs there share a little less then: 0.5 % more was seen in 40,000 notebooks.
+    // none nearer than its spacing. The runs there share a little less then: 1.1 % more was the most that 200 seeds drew.
     const edges = (known: LearnedKnowledge): readonly string[] =>
       known.parameters.flatMap(({ parameter }) => {
         const [, name, low, high] = /^(.+) (\S+) to (\S+)$/.exec(parameter) ?? [];
         return name === undefined ? [] : [`${name} ${low}`, `${name} ${high}`];
       });
     const kept = new Set(edges(after));
-    const most = edges(before).every((edge) => kept.has(edge)) ? 1 + 1e-9 : 1.01;
+    const most = edges(before).every((edge) => kept.has(edge)) ? 1 + 1e-9 : 1.02;
     for (const { parameter: name, sd } of before.parameters)
       for (const one of after.parameters.filter((each) => each.parameter === name))
         expect(one.sd).toBeLessThanOrEqual(sd * most);
