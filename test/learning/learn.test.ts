@@ -785,17 +785,18 @@ describe("laws of learning", () => {
     }));
     const [before, after] = [learn(stated, values.slice(0, -1)), learn(stated, values)];
     // A gap may be cut in two by the new run. A knot may also give way to one close by, farther out: a walk takes
-    // none nearer than its spacing. The runs there share less then, and a number may widen by more than 2 %.
+    // none nearer than its spacing. Two runs there no longer share their departure, so a number may widen: by a
+    // third at most in 8,000 notebooks drawn for it, at a noise of 2 %.
     const edges = (known: LearnedKnowledge): readonly string[] =>
       known.parameters.flatMap(({ parameter }) => {
         const [, name, low, high] = /^(.+) (\S+) to (\S+)$/.exec(parameter) ?? [];
         return name === undefined ? [] : [`${name} ${low}`, `${name} ${high}`];
       });
     const kept = new Set(edges(after));
-    if (!edges(before).every((edge) => kept.has(edge))) return;
+    const most = edges(before).every((edge) => kept.has(edge)) ? 1 + 1e-9 : 1.5;
     for (const { parameter: name, sd } of before.parameters)
       for (const one of after.parameters.filter((each) => each.parameter === name))
-        expect(one.sd).toBeLessThanOrEqual(sd * (1 + 1e-9));
+        expect(one.sd).toBeLessThanOrEqual(sd * most);
   });
   test.prop([notebook])("leaves what it was given as it was", (runs) => {
     const text = JSON.stringify([start, runs]);
