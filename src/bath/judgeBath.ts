@@ -4,7 +4,7 @@ import { isPast, type Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { factorOf } from "../core/cause.js";
 import { logConcentration, readDilution, type Dilution } from "../dilution/dilution.js";
-import { ROLL_CM2 } from "../handbook/roll.js";
+import { PRACTICE_FILM_CM2_PER_L, ROLL_CM2 } from "../handbook/roll.js";
 import { pastEstimate } from "./pastEstimate.js";
 import { usedUp } from "./usedUp.js";
 import { stockShare } from "../use/stockShare.js";
@@ -36,8 +36,6 @@ export interface DeveloperBath {
 /** Slower than this a bath is not used: practice with developers and fixers alike (common practice). */
 const SLOWEST = 2;
 
-/** 250 ml of bath for a roll of film (common practice). */
-const PRACTICE_CM2_PER_L: number = 4 * ROLL_CM2;
 /** With less stock for a roll no developer of the handbook has enough (common practice): see `leastStock`. */
 const LEAST_STOCK_ML = 6;
 
@@ -102,18 +100,9 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   const stated = capacityCm2PerL ?? printed;
   const capacity = stated ?? bath.estimatedCm2PerL;
   for (const one of usedUp(usedCm2PerL, capacity, stated !== undefined)) cautions.push(one);
-  const usual = usualCapacity(where, bath.dilution);
   // Runs in used baths say more of this one than practice does.
-  const taught = (use.runs ?? 0) > 0;
-  if (capacity === undefined && !taught && pastEstimate(usedCm2PerL / usual) !== undefined)
-    cautions.push(
-      makeCaution(limitSentences, "bath-well-used", "warn", {
-        path: "/usedCm2PerL",
-        quantity: "cm2PerL",
-        limit: usual,
-        actual: usedCm2PerL,
-      }),
-    );
+  if (capacity === undefined && (use.runs ?? 0) === 0)
+    for (const one of wellUsed(usedCm2PerL, usualCapacity(where, bath.dilution))) cautions.push(one);
   // Within a capacity of its own, a rule for any bath does not call it too slow.
   const within =
     bath.use === undefined && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);
@@ -129,11 +118,18 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   return { factor, cautions };
 }
 
+/** Whether a bath of unknown capacity has developed more film than practice gives it. */
+function wellUsed(actual: number, limit: number): readonly Caution[] {
+  if (pastEstimate(actual / limit) === undefined) return [];
+  const figures = { path: "/usedCm2PerL", quantity: "cm2PerL", limit, actual } as const;
+  return [makeCaution(limitSentences, "bath-well-used", "warn", figures)];
+}
+
 /** What practice gives a litre of a bath of which nothing is known, in cm² of film. */
 function usualCapacity(where: string, dilution: DeveloperBath["dilution"]): number {
-  if (dilution === undefined) return PRACTICE_CM2_PER_L;
+  if (dilution === undefined) return PRACTICE_FILM_CM2_PER_L;
   const stockMl = 1000 * Math.exp(logConcentration(readDilution(`${where}/dilution`, dilution)));
-  return Math.min(PRACTICE_CM2_PER_L, (stockMl / LEAST_STOCK_ML) * ROLL_CM2);
+  return Math.min(PRACTICE_FILM_CM2_PER_L, (stockMl / LEAST_STOCK_ML) * ROLL_CM2);
 }
 
 /** The factor of use against a fresh bath; one beyond 1000 times is judged as one of 1000. */

@@ -1,6 +1,6 @@
 import { namesOf } from "../core/frozen.js";
 import { notOneOf, plainObject } from "../core/guards.js";
-import { ROLL_CM2 } from "../handbook/roll.js";
+import { PRACTICE_FILM_CM2_PER_L } from "../handbook/roll.js";
 import { agentsOf } from "./solveBrew.js";
 import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
 
@@ -52,8 +52,6 @@ const SILVER_PER_AGENT = 2;
 const USED = 0.2;
 /** 1 g/l of potassium bromide, mol/l. */
 const BROMIDE_MOL_PER_L = 8.4e-3;
-/** Four rolls of 516.128 cm² (80 square inches) a litre: common practice. */
-const PRACTICE_FILM_CM2_PER_L: number = 4 * ROLL_CM2;
 
 /**
  * How much a litre of a brew develops before it is spent.

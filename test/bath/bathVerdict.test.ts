@@ -8,6 +8,7 @@ import {
   type DeveloperBrew,
   type UseLaw,
 } from "../../src/index.js";
+import { handbookLeastStock } from "../../src/handbook/dilution.js";
 import { halfLitre } from "../brew/brews.js";
 import { anyOf } from "../helpers.js";
 
@@ -187,7 +188,11 @@ describe("bathVerdict", () => {
     });
     // 9.9 ml of stock in a litre are enough for one roll, not for two.
     expect(used({ usedCm2PerL: 516, dilution: "1+100" })).toBeUndefined();
-    expect(used({ usedCm2PerL: 1032, dilution: "1+100" })!.limit).toBeCloseTo((1000 / 101 / 6) * 516.128, 9);
+    const least = Math.min(...Object.values(handbookLeastStock).map(({ mlPerRoll }) => mlPerRoll));
+    expect(used({ usedCm2PerL: 1032, dilution: "1+100" })!.limit).toBeCloseTo(
+      (1000 / 101 / least) * 516.128,
+      9,
+    );
     // What is known of the bath goes first: a capacity of its own, what it is for, or runs in used baths.
     expect(used({ usedCm2PerL: 4644, capacityCm2PerL: 5000 })).toBeUndefined();
     expect(used({ usedCm2PerL: 4644, material: "paper" })).toBeUndefined();
