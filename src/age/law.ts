@@ -15,7 +15,7 @@ import { withinLifeText } from "./text.js";
  * Two kinds are for a bath of which nothing is printed and own runs are to tell. `"speeding"`: ln(time) grows
  * by `perDay` × (ageH/24)^1.5, slowly at first, and no further after a day; `sdPerDay` is 0.08 when left out.
  * `"slowing"`: ln(time) grows by `perRootH` × √ageH, fast at first, and no further after 25 h; `sdPerRootH`
- * is 0.1 when left out. `coversH` is how long they hold. An older bath is slower, nobody knows by how much:
+ * is 0.1 when left out. `coversH` is how long they hold. An older bath is slower. By how much is not known:
  * the time and its spread grow in proportion to the age.
  *
  * @remarks One measured decline loses less at first than on average: the maximum density that a developer

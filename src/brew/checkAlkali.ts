@@ -24,7 +24,7 @@ const PH_STOP_SOFT = 11;
  * The bath itself counts as corrosive from here: the European rules for labels of 2008 (CLP), from memory.
  */
 const PH_CAUSTIC = 11.5;
-/** A bath that may be as alkaline as this one is alkaline by nobody knows how much (assumed). */
+/** Where the upper end of the pH passes this, the pH is as good as unknown (assumed). */
 const PH_UNKNOWN = 12;
 /** Below it sulphite is mostly bisulphite: 3 ppm of sulphur dioxide above the bath at pH 6.6, 16 at 6.1. */
 const PH_SULPHITE = 7;

@@ -23,7 +23,7 @@ const ABOUT =
   "deutlich|stark|kr\u00e4ftig|noch) )*";
 const THIN = new RegExp(`^${ABOUT}(?:thin|under-?developed|d(?:\u00fc|ue)nn|unterentwickelt)$`);
 const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|over-?developed|dicht|dick|(?:\u00fc|ue)berentwickelt)$`);
-/** A negative that is too dark is dense. "Dark" alone may be about the room. */
+/** A negative that is too dark is dense. "Dark" alone may speak of the light. */
 const TOO_DARK =
   /^(?:(?:way|much|far|a|bit|little|slightly|rather|etwas|ein|bisschen|viel) )*(?:too dark|zu dunkel)$/;
 /** How sure somebody is; it does not change what was seen. */
@@ -56,7 +56,7 @@ const AMOUNTS = [
   words: new RegExp(`(?<![\\p{L}\\d])(?:${words})(?= (?:${STEP}|stops?|blenden?)(?!\\p{L}))`, "u"),
   figure,
 }));
-/** So many stops, of which a step of judgement is none; a stop bath is something else. */
+/** So many stops. A step of judgement is not a stop, and neither is a stop bath. */
 const STOPS = /(?<![\d.])([0-4](?:\.\d+)?)(?:stops?|blenden?)(?!-?ba[dt])/;
 /** Stops of exposure and of push say nothing of how it came out. */
 const OTHER_STOPS = /expos|belicht|push|pull/;

@@ -109,7 +109,7 @@ describe("mixingSteps", () => {
   it("gives caustic soda at least 10 ml of cold water a gram, and all cups together at most 95 %", () => {
     for (const grams of [0.3, 2.5, 5, 20, 40, 90]) {
       const steps = mixingSteps(
-        // Acid, so that the bath is none that burns: 1 g of citric acid takes 0.62 g of caustic soda.
+        // Acid, so that the bath does not burn: 1 g of citric acid takes 0.62 g of caustic soda.
         brewOf(
           part("sodium-hydroxide", grams),
           ...(grams > 5 ? [part("citric-acid", 1.5 * grams)] : []),

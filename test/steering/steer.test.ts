@@ -210,7 +210,7 @@ describe("a reading in doubt", () => {
     // In 60 s: a tempered jacket 4 °C away, 4(1 − e^(−60/105)) = 1.74 °C, and four standard deviations of two readings.
     expect(limit).toBeCloseTo(1.74 + 4 * Math.SQRT2 * 0.15, 2);
   });
-  it("is none where four or more agree, and what was told of vessel and air is wrong", () => {
+  it("is believed where four or more agree, though vessel and air were told wrong", () => {
     // A metal tray on a cold floor cools faster than a tray in air.
     const cold = [
       [0, 24],
