@@ -15,7 +15,8 @@ export interface BakeTimeInput {
 
 /**
  * An estimate of the baking time, with what to mind before the oven is lit. Its ends are no 90 % interval:
- * `lowS` and `highS` are the shortest and the longest of the published laws, `timeS` their geometric mean.
+ * `lowS` and `highS` are the shortest and the longest of the published laws, and half and twice `timeS` at
+ * least; `timeS` is their geometric mean.
  */
 export interface BakeTime extends TimeEstimate {
   /** depth of powder that the laws were measured on, mm: thin, each grain at the oven's temperature */
@@ -26,6 +27,8 @@ export interface BakeTime extends TimeEstimate {
 
 /** Depth of the measured samples, mm: milligrams in a pan. */
 const DEPTH_MM = 1;
+/** Where the laws meet they are no surer: a factor of two each way is the least (assumed). */
+const LEAST_SPREAD = 2;
 
 function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number, converted: number): number {
   const rate = perS * Math.exp(-energyKJPerMol / (GAS_CONSTANT_KJ * (temperatureC + ZERO_CELSIUS_K)));
@@ -38,16 +41,18 @@ function lawTime({ energyKJPerMol, perS, cube }: BakingLaw, temperatureC: number
  *
  * @param input - the powder's temperature, 80 to 250 °C, and the fraction wanted, 0.01 to 0.999
  * @returns seconds for a layer 1 mm deep that is hot already: the shortest and longest of the published laws
- * that reach there, and their geometric mean; with cautions, among them that a deep layer takes about an hour
+ * that reach there, a factor of two about their geometric mean at least; with cautions, among them that a
+ * deep layer takes about an hour
  * @throws TypeError when a figure is not a number
  * @throws RangeError when it is out of range
  *
  * @remarks First order t = −ln(1 − x)/k, or a shrinking cube t = (1 − ∛(1 − x))/k, with k = A exp(−E/RT). The
  * laws were measured on thin powder between 87 and 227 °C: one from 87 to 177 °C, which is used throughout,
- * two below 117 °C, used to 142 °C, one above 167 °C, used from 142 °C. They meet near 143 °C by chance and
- * lie up to 80 times apart, at 250 °C. Carbon dioxide slows it and steam speeds it. A layer of 1 to 2 cm
- * needs most of an hour at about 200 °C just to warm through (common practice: one hour, stirred once), which
- * is not in these figures. Sources: Wu and Shih 1993, Ball et al. 1986.
+ * two below 117 °C, used to 142 °C, one above 167 °C, used from 142 °C. They meet near 143 °C by chance, so a
+ * factor of two each way is the least (assumed), and lie up to 80 times apart, at 250 °C. Carbon dioxide
+ * slows it and steam speeds it. A layer of 1 to 2 cm needs most of an hour at about 200 °C just to warm
+ * through (common practice: one hour, stirred once), which is not in these figures. Sources: Wu and Shih
+ * 1993, Ball et al. 1986.
  *
  * @example
  * ```ts
@@ -63,10 +68,11 @@ export function bakeTime(input: BakeTimeInput): BakeTime {
     .filter(({ fromC = 0, toC = 1000 }) => fromC <= temperatureC && temperatureC <= toC)
     .map((law) => lawTime(law, temperatureC, converted));
   const meanLog = times.reduce((sum, time) => sum + Math.log(time), 0) / times.length;
+  const timeS = Math.exp(meanLog);
   return {
-    timeS: Math.exp(meanLog),
-    lowS: Math.min(...times),
-    highS: Math.max(...times),
+    timeS,
+    lowS: Math.min(...times, timeS / LEAST_SPREAD),
+    highS: Math.max(...times, timeS * LEAST_SPREAD),
     depthMm: DEPTH_MM,
     cautions: [say("baking-care", "warn"), say("baking-depth", "warn", { data: { depthMm: DEPTH_MM } })],
   };

@@ -57,14 +57,17 @@ const DECADES_PER_PH = 0.43;
 /** Below this pH a bath lives longer, three times at most (assumed). */
 const SLOWER_BELOW_PH = 10;
 const MOST_SLOWER = 3;
-/** Where the pH is taken, °C: as it is warmed a bath loses pH, and lives no longer for it. */
-const PH_AT_C = 20;
+/** Where the life was measured and the pH is taken, °C: warmth lowers the pH, and keeps no bath. */
+const LIFE_AT_C = 20;
+/** Above that a bath takes up oxygen twice as fast for each so many °C (assumed, as of most reactions). */
+const HALVES_OVER_C = 10;
 
 const SOURCES: readonly string[] = [
   "Shinkawa Photographic Laboratory, 2015 (57 mmol/l of vitamin C: full black to 1.5 h, slightly weak at " +
     "2 h, none at 2.5 h)",
   "X. M. Shu, Kinetics research on the oxidation of L-ascorbic acid, 2007 (abstract): 0.43 decades per pH",
   "common practice: use within the hour; sulphite keeps a bath for a day",
+  "common practice: a reaction doubles its rate for 10 °C or so",
 ];
 
 /**
@@ -76,16 +79,17 @@ const SOURCES: readonly string[] = [
  * @throws TypeError when something is of the wrong kind
  * @throws RangeError for a brew that {@link brewPh} refuses, or a depth or vessel out of range
  *
- * @remarks life = min(cap, 2 h × N/57 × max(1, d) × min(3, 10^(0.43 max(0, 10 − pH)))) × min(1, d). N in
- * mmol/l is the ascorbate, 1.07 for each gram of coffee solids, and half the sulphite. The pH is that at
- * 20 °C: warmth lowers it, and keeps no bath. 2 h is taken from a test in an open dish: full black to 1.5 h,
+ * @remarks life = min(cap, 2 h × N/57 × max(1, d) × min(3, 10^(0.43 max(0, 10 − pH)))) × min(1, d) × w. N in
+ * mmol/l is the ascorbate, 1.07 for each gram of coffee solids, and half the sulphite. The pH is that at 20
+ * °C: warmth lowers it, and keeps no bath. 2 h is taken from a test in an open dish: full black to 1.5 h,
  * slightly weak at 2 h, none at 2.5 h. The cap is 3 h and rises to 24 h at 100 g/l of sulphite (common
  * practice). d is depth/10 mm from 0.5 to 1.5, half of that in a drum; no test says what depth and vessel do
- * (assumed). A tank counts as a dish, since it is inverted with air. Nothing carries a life past the cap.
- * Practice uses such a bath within the hour, and never tomorrow. A factor of 2 each way is the 90 % interval;
- * 3 below 2 g/l of vitamin C. The measured life and the slope hold in different regimes: without the cap
- * their product gives 16 h, which practice contradicts.
- * Not covered: warmth, stirring, copper or iron in the water.
+ * (assumed). A tank counts as a dish, since it is inverted with air. w is 2^(−(t − 20 °C)/10 °C) at the
+ * brew's temperature t (assumed), and 1 below 20 °C, where nothing was measured. Nothing carries a life past
+ * the cap. Practice uses such a bath within the hour, and never tomorrow. A factor of 2 each way is the 90 %
+ * interval; 3 below 2 g/l of vitamin C. The measured life and the slope hold in different regimes: without
+ * the cap their product gives 16 h, which practice contradicts.
+ * Not covered: cold, stirring, copper or iron in the water.
  *
  * @example
  * ```ts
@@ -120,9 +124,10 @@ function lifeAt(read: ReadBrew, depth: number): number {
   );
   const mmol = 1000 * ascorbate + COFFEE_MMOL_PER_G * solids + sulphiteMmol / 2;
   const capH = CAP_H + (CAP_SULPHITE_H - CAP_H) * Math.min(1, sulphiteG / CAP_SULPHITE_G_PER_L);
-  const { ph } = solveBrew({ ...read, temperatureC: PH_AT_C });
+  const { ph } = solveBrew({ ...read, temperatureC: LIFE_AT_C });
   const slower = Math.min(MOST_SLOWER, 10 ** (DECADES_PER_PH * Math.max(0, SLOWER_BELOW_PH - ph)));
   const openH = ((DATUM_H * mmol) / DATUM_MMOL_PER_L) * Math.max(1, depth) * slower;
-  // The cap comes last: neither acid nor depth carries a life past it.
-  return Math.min(capH, openH) * Math.min(1, depth);
+  const warm = 2 ** (-Math.max(0, read.temperatureC - LIFE_AT_C) / HALVES_OVER_C);
+  // The cap comes after them: neither acid nor depth carries a life past it.
+  return Math.min(capH, openH) * Math.min(1, depth) * warm;
 }
