@@ -203,19 +203,22 @@ function unknownAge(
   fromH: number,
   toH: number,
 ): UnknownAge {
-  if (law.runs === 0) return unknownHours(fromH, toH, law.coversH ?? coveredAge(undefined));
-  const endH = law.kind === "speeding" ? DAY_H : SLOWING_H;
-  return unknownHours(Math.max(0, fromH - endH), Math.max(0, toH - endH), coveredAge(law));
+  if (law.runs === 0) return unknownHours(fromH, toH, law.coversH ?? coveredAge(undefined), 0);
+  return unknownHours(fromH, toH, coveredAge(law), law.kind === "speeding" ? DAY_H : SLOWING_H);
 }
 
 /**
- * Hours of which nothing is known. In those that the law covers no change is expected. Past them a bath may
+ * Hours of which nothing is known. In those that the law covers no change is expected, but for what its
+ * number tells. Past them a bath may
  * be slower, in proportion to its age, and is never quicker for it (common practice): that part is a
  * half-normal. From an old bath to a fresh one it is the mirror.
+ *
+ * @param taughtH - up to this age the law's own number tells what happens
  */
-function unknownHours(fromH: number, toH: number, coversH: number): UnknownAge {
+function unknownHours(fromH: number, toH: number, coversH: number, taughtH: number): UnknownAge {
   const past = pastCover(toH, coversH) - pastCover(fromH, coversH);
-  const covered = coveredLogSd(Math.abs(toH - fromH), coversH);
+  const untaught = Math.abs(Math.max(taughtH, toH) - Math.max(taughtH, fromH));
+  const covered = coveredLogSd(untaught, coversH);
   return { log: ONE_SIDED_MEAN * past, sd: Math.hypot(covered, ONE_SIDED_SD * past) };
 }
 

@@ -34,13 +34,23 @@ describe("ageFactor", () => {
     expect(ageFactor(0, 24, law)).toBeCloseTo(Math.exp(0.4), 12);
     expect(ageFactor(0, 6, law)).toBeCloseTo(Math.exp(0.4 / 8), 12);
     expect(ageFactor(6, 24, law)).toBeCloseTo(Math.exp(0.4 * (1 - 1 / 8)), 12);
-    expect(ageFactor(24, 48, law)).toBe(1);
-    // 976 h past its day are 40 times what it covers: the bath is slower by an unknown x, held at 3 - 0.08.
+    // A day past the day that it covers: the bath is slower by an unknown x of 8 %, whose mean is 0.8 of it.
+    expect(ageFactor(24, 48, law)).toBeCloseTo(Math.exp(0.8 * 0.08), 12);
+    // 976 h past its day are 40 times what it covers: x is held at 3 - 0.08.
     expect(ageFactor(24, 1000, law)).toBeCloseTo(Math.exp(0.8 * 2.92), 9);
+    // A law that holds for three days says so: only its number ends after one.
+    expect(ageFactor(24, 72, { ...law, coversH: 72 })).toBe(1);
+    expect(ageFactor(24, 144, { ...law, coversH: 72 })).toBeCloseTo(Math.exp(0.8 * 0.08), 12);
     expect(ageFactor(0, 24, { ...law, perDay: -0.1 })).toBeCloseTo(Math.exp(-0.1), 12);
     expect(() => ageFactor(0, 1, { ...law, perDay: 2 })).toThrow(
       new RangeError("ageFactor: law.perDay must be from -1 to 1, got 2"),
     );
+  });
+  it("counts the days past the first one alike, whether runs have taught the first or not", () => {
+    for (const toH of [12, 24, 25, 30, 48, 72, 500, 1e4]) {
+      const taught = ageFactor(0, toH, { kind: "speeding", perDay: 0, runs: 1 });
+      expect(taught).toBe(ageFactor(0, toH, { kind: "speeding", perDay: 0, runs: 0 }));
+    }
   });
   it("is at the end of a life up to rounding: 0.1 and 0.2 h are a life of 0.3", () => {
     expect(ageFactor(0, 0.1 + 0.2, { kind: "life", lifeH: 0.3 })).toBe(1);

@@ -104,11 +104,11 @@ describe("a law of an unknown bath that nothing has taught", () => {
     expect(effect("age", 0, 24, speeding).logSd).toBeCloseTo(0.04, 12);
     expect(effect("age", 6, 0, speeding).logSd).toBeCloseTo(0.04 / 8, 12);
     // Past a day no number tells, so that the spread of no law is added, for the hours beyond it.
-    expect(effect("age", 0, 25, speeding).logSd).toBeCloseTo(Math.hypot(0.04, 0.02), 12);
-    expect(effect("age", 30, 46, speeding).logSd).toBeCloseTo(0.08, 12);
-    // From 6 to 126 h past the day: x = 0.08 × 126/24 - 0.08 = 0.34.
-    expect(effect("age", 30, 150, speeding).logSd).toBeCloseTo(Math.hypot(0.08, 0.255), 12);
-    expect(effect("age", 30, 150, speeding).factor).toBeCloseTo(Math.exp(0.272), 12);
+    expect(effect("age", 0, 25, speeding).logSd).toBeCloseTo(Math.hypot(0.04, 0.02, 0.06 / 24), 12);
+    expect(effect("age", 30, 46, speeding).logSd).toBeCloseTo(Math.hypot(0.08, (0.06 * 16) / 24), 12);
+    // From 30 to 150 h: x = 0.08 × 120/24 = 0.4.
+    expect(effect("age", 30, 150, speeding).logSd).toBeCloseTo(Math.hypot(0.08, 0.3), 12);
+    expect(effect("age", 30, 150, speeding).factor).toBeCloseTo(Math.exp(0.32), 12);
   });
 });
 

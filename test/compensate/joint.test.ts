@@ -346,20 +346,21 @@ describe("laws that were learned together", () => {
 
 describe("a bath that slows with the root of its age", () => {
   const law: AgeLaw = { kind: "slowing", perRootH: 0.1 };
-  it("takes e^(perRootH·√age), and no longer after 25 h", () => {
+  it("takes e^(perRootH·√age), and after 25 h only 8 % more for each further 25 h", () => {
     expect(ageFactor(0, 4, law)).toBeCloseTo(Math.exp(0.2), 12);
     expect(ageFactor(0, 25, law)).toBeCloseTo(Math.exp(0.5), 12);
-    expect(ageFactor(0, 50, law)).toBe(ageFactor(0, 25, law));
-    // 75 h past its end are three times what it covers: 0.8 × (0.24 - 0.08) slower.
-    expect(ageFactor(0, 100, law)).toBeCloseTo(ageFactor(0, 25, law) * Math.exp(0.128), 12);
+    // x = 0.08 × 50/25 - 0.08, and 0.8 of it.
+    expect(ageFactor(0, 50, law)).toBeCloseTo(ageFactor(0, 25, law) * Math.exp(0.064), 12);
+    // 100 h are four times what it covers: 0.8 × (0.32 - 0.08) slower.
+    expect(ageFactor(0, 100, law)).toBeCloseTo(ageFactor(0, 25, law) * Math.exp(0.192), 12);
     expect(ageFactor(0, 4, { kind: "slowing", perRootH: -0.1 })).toBeCloseTo(Math.exp(-0.2), 12);
     expect(ageFactor(0, 0, law)).toBe(1);
   });
   it("has a spread of 0.1 for the root of an hour unless it says otherwise", () => {
     expect(effect("age", 0, 4, law).logSd).toBeCloseTo(0.2, 12);
     expect(effect("age", 16, 4, { ...law, sdPerRootH: 0.03 }).logSd).toBeCloseTo(0.06, 12);
-    // Past 25 h the number tells nothing: x = 0.24 - 0.08, and 0.75 of it.
-    expect(effect("age", 100, 25, law).logSd).toBeCloseTo(Math.hypot(0.08, 0.12), 12);
+    // Past 25 h the number tells nothing: x = 0.32 - 0.08, and 0.75 of it.
+    expect(effect("age", 100, 25, law).logSd).toBeCloseTo(Math.hypot(0.08, 0.18), 12);
   });
   it("refuses values out of range, by message", () => {
     expect(() => ageFactor(0, 1, { kind: "slowing", perRootH: 2 })).toThrow(

@@ -183,8 +183,8 @@ export const handMutants = [
   mutant(
     "an age past a day counted in days",
     "age/law",
-    "Math.max(0, toH - endH), coveredAge(law)",
-    "Math.max(0, toH - endH) / 24, coveredAge(law)",
+    "unknownHours(fromH, toH, coveredAge(law),",
+    "unknownHours(fromH, toH / 24, coveredAge(law),",
   ),
   mutant("an old bath as likely quicker as slower", "age/law", "log: ONE_SIDED_MEAN * past", "log: 0 * past"),
   mutant(

@@ -36,11 +36,8 @@ const aged = (h, law) => {
     return D.min(h, 24).div(24).pow("1.5").times(law.perDay).plus(unknown(h, 24)).exp();
   return D.min(h, 25).sqrt().times(law.perRootH).plus(unknown(h, 25)).exp();
 };
-/** Past the hours of its number, and as many more that it covers: 0.8 of 8 % for each further time that they are over. */
-const unknown = (h, hours) => {
-  const times = d(h).minus(hours).div(hours).minus(1);
-  return D.max(0, times).times("0.08").times("0.8");
-};
+/** Past the hours that it covers: 0.8 of 8 % for each further time that they are over. */
+const unknown = (h, hours) => D.max(0, d(h).div(hours).minus(1)).times("0.08").times("0.8");
 const growthTime = (gamma, law) =>
   d(law.appearanceS).minus(one.minus(d(gamma).div(law.gammaInfinity)).ln().div(law.ratePerS));
 const pushed = (stops, law) =>
