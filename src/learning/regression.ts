@@ -1,7 +1,16 @@
 import type { Row, Unknown } from "../core/row.js";
 import { covarianceOf, meanAlong, posteriorOf, varianceAlong, type Normal } from "./normalEquations.js";
 import type { Reading } from "./reading.js";
-import { HOLD_FROM, matchWindow, setValueVariance, siteOf, weighValue, type Site } from "./site.js";
+import {
+  HOLD_FROM,
+  matchWindow,
+  setValueVariance,
+  siteOf,
+  weighAlone,
+  weighValue,
+  withoutIt,
+  type Site,
+} from "./site.js";
 import { sparseRows, type SparseRow } from "./sparseRow.js";
 
 /** What a fit gives. Everything is asked for by name or by row. */
@@ -34,8 +43,8 @@ export interface Scaled {
   readonly covariance: readonly (readonly number[])[];
 }
 
-/** Most notebooks settle in seven rounds; one wild run that claims to be exact takes twenty. */
-const MOST_ROUNDS = 24;
+/** Most notebooks settle in seven to twenty rounds; a few wild runs take forty, two that contradict more. */
+const MOST_ROUNDS = 100;
 /** A fit has settled when neither the scatter nor a number, by its first spread, moves by more than this. */
 const SETTLED = 1e-4;
 /**
@@ -44,6 +53,9 @@ const SETTLED = 1e-4;
  */
 const FREE_ROUNDS = 3;
 const DAMPED = 0.7;
+/** Each round that moves them farther than the one before shortens all ways by this, down to the least. */
+const CALMER = 0.8;
+const LEAST_CALM = 0.1;
 
 /**
  * How many readings the stated noise is worth: four, an assumption of this package. So well do people know
@@ -98,6 +110,7 @@ export function fitRegression(
   const stride = strideTo(sites.length);
   let moved = Infinity;
   let wayBefore = 0;
+  let calm = 1;
   for (let round = 1; ; round += 1) {
     for (const site of sites)
       if (site.said.kind === "value") setValueVariance(site, site.said, scatter, stated);
@@ -110,13 +123,13 @@ export function fitRegression(
     precisions = unknowns.map((unknown, i) =>
       precisionBy(unknown, precisions[i] as number, normal, i, stated),
     );
-    const share = round <= FREE_ROUNDS || way < wayBefore / 2 ? 1 : DAMPED;
+    if (round > FREE_ROUNDS && way > wayBefore) calm = Math.max(LEAST_CALM, calm * CALMER);
+    const share = round <= FREE_ROUNDS || way < wayBefore / 2 ? calm : DAMPED * calm;
     wayBefore = way;
-    for (const site of sites) {
-      judge(site, normal, scatter, share, stated);
-    }
+    const alone = sites.length === 1 && !stated;
+    for (const site of sites) judge(site, normal, scatter, share, stated, alone);
     const shown = Math.sqrt(squaresOf(sites) / (SCATTER_READINGS - DOUBT + sites.length));
-    const step = stated ? 0 : stride(Math.log(shown / scatter));
+    const step = stated ? 0 : calm * stride(Math.log(shown / scatter));
     moved = Math.abs(step);
     scatter *= Math.exp(step);
   }
@@ -125,6 +138,8 @@ export function fitRegression(
 /** A step is lengthened at most so many times, or by a share of the readings, each of which shortens it. */
 const LONGEST_STRIDE = 8;
 const STRIDE_OF_READINGS = 1 / 20;
+/** One so long, in ln, is still on its way: nothing says where it ends. */
+const STILL_FAR = 0.1;
 
 /**
  * Lengthens the steps of a number that nears its end by an even share each round, as if it took all the rest
@@ -138,33 +153,48 @@ function strideTo(readings: number): (step: number) => number {
     // The share of a step that each unit of way took off the next.
     const share = (last - step) / taken;
     // In few digits, so that what engines round differently is not lengthened with it.
-    taken = step * (share > 0 ? Math.fround(Math.min(longest, Math.max(1, 1 / share))) : 1);
+    taken =
+      step *
+      (share > 0 && Math.abs(step) < STILL_FAR ? Math.fround(Math.min(longest, Math.max(1, 1 / share))) : 1);
     last = step;
     return taken;
   };
 }
 
 /**
- * What the readings show of scatter², with the stated noise. Of a few readings one that is far off shows no
- * more than two standard deviations of what the others do: what was known may be wrong as well.
+ * What the readings show of scatter², with the stated noise. One that is far off shows no more than three
+ * standard deviations of what the others do, and two of less than four readings: what was known may be wrong
+ * as well.
  */
 function squaresOf(sites: readonly Site[]): number {
   const all = sites.reduce((sum, { square }) => sum + square, SCATTER_READINGS);
-  if (sites.length >= SCATTER_READINGS) return all;
   const others = SCATTER_READINGS + sites.length - 1;
+  const most = (sites.length < SCATTER_READINGS ? HOLD_FROM : MOST_SHOWN) ** 2;
   return sites.reduce(
-    (sum, { square }) => sum + Math.min(square, (HOLD_FROM ** 2 * (all - square)) / others),
+    (sum, { square }) => sum + Math.min(square, (most * (all - square)) / others),
     SCATTER_READINGS,
   );
 }
 
+/** One reading shows no more than so many standard deviations of what the others do (assumed). */
+const MOST_SHOWN = 3;
+
 /** Lets a reading know what the fit of a round says of it. */
-function judge(site: Site, normal: Normal, scatter: number, share: number, stated: boolean): void {
+function judge(
+  site: Site,
+  normal: Normal,
+  scatter: number,
+  share: number,
+  stated: boolean,
+  alone: boolean,
+): void {
   const { said, row } = site;
   const mean = meanAlong(normal.mean, row);
   const variance = varianceAlong(normal, row);
+  const without = alone ? withoutIt(site, mean, variance) : undefined;
   if (said.kind === "window") matchWindow(site, said, scatter, share, mean, variance, stated);
   else if (!stated) weighValue(site, said, scatter, mean, variance);
+  if (without !== undefined) weighAlone(site, scatter, without);
 }
 
 /**

@@ -71,6 +71,36 @@ export function weighValue(
   site.weight = weight;
 }
 
+/** What is known of a row without one reading. */
+interface Without {
+  readonly mean: number;
+  readonly variance: number;
+}
+
+/**
+ * What is known of a row without one reading: the reading's last share is taken out of the fit.
+ *
+ * @param mean - what the fit says of the row, and `variance` of that
+ */
+export function withoutIt(site: Site, mean: number, variance: number): Without {
+  const fitted = Math.max(LEAST_VARIANCE, variance);
+  const others = 1 / Math.max(LEAST_VARIANCE, 1 / fitted - 1 / site.variance);
+  return { mean: others * (mean / fitted - site.value / site.variance), variance: others };
+}
+
+/**
+ * Holds back a lone reading that lies more than 2 standard deviations from what was known, that of both
+ * counted, so far that it lies no farther: nothing else says which of the two is wrong.
+ */
+export function weighAlone(site: Site, scatter: number, without: Without): void {
+  const { said, beside } = site;
+  const { low, high } = said.kind === "window" ? said : { low: said.log, high: said.log };
+  const off = Math.max(0, low - without.mean, without.mean - high);
+  const noise = (Math.max(REPEAT_LOG_SD, said.sd) * scatter) ** 2 + beside;
+  const least = (off / HOLD_FROM) ** 2 - without.variance;
+  if (least > noise) site.weight = Math.min(site.weight, noise / least);
+}
+
 /**
  * Takes a window for the value that has the same effect: the mean and variance of the truncated normal, the
  * window's own last share taken out of the fit first. `share` below 1 goes only part of the way.
@@ -93,9 +123,7 @@ export function matchWindow(
   variance: number,
   stated: boolean,
 ): void {
-  const fitted = Math.max(LEAST_VARIANCE, variance);
-  const others = 1 / Math.max(LEAST_VARIANCE, 1 / fitted - 1 / site.variance);
-  const without = others * (mean / fitted - site.value / site.variance);
+  const { mean: without, variance: others } = withoutIt(site, mean, variance);
   const noise = ((said.sd * scatter) ** 2 + site.beside) / site.weight;
   const total = others + noise;
   const { slope, curvature } = windowLikelihood(said.low, said.high, without, total);
