@@ -85,6 +85,8 @@ export interface InputRules {
   readonly "energy-at-most": Most;
   /** an age past the life of the bath */
   readonly "within-life": Most;
+  /** runs of more people, thermometers, days and conditions than can be told apart */
+  readonly "told-apart": Most;
   /** a gradient at or past the limit of growth */
   readonly "below-top": Most;
   /** a gradient after twice the time that is no growth toward a limit */

@@ -6,7 +6,7 @@ import { baselineFactor } from "../compensate/rows.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import type { AnyCause } from "../core/cause.js";
 import { WIDEST_LOG_SD } from "../core/estimate.js";
-import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
+import { inRange, knownEntry, plainObject, positive, refuse } from "../core/guards.js";
 import type { Row } from "../core/row.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { withinBounds, type Held } from "./bounds.js";
@@ -25,7 +25,11 @@ import type { Entry } from "./notebook.js";
 import { growthOf, readOutcome } from "./readOutcome.js";
 import { saidFrom, type Reading, type Said } from "./reading.js";
 import { fitRegression, type Regression } from "./regression.js";
+import { toldApartText } from "./text.js";
 import type { KnowledgePrior, SetAsideReason } from "./types.js";
+
+/** No notebook needs more numbers (assumed): a thousand runs of a club have about thirty. */
+const MOST_NUMBERS = 200;
 
 /** A run that is fitted: `run` is its place in the notebook. */
 export interface FittedRun extends Reading {
@@ -63,6 +67,47 @@ function checkOthers(at: string, learning: Learning, baseline: Baseline, laws: K
   }
 }
 
+/** A run as it was read: its conditions and what its outcome says. */
+interface ReadRun {
+  readonly read: ReadConditions;
+  readonly said: Said;
+}
+
+/** A prior that was checked, ready to read runs. */
+export interface RunReader {
+  readonly ground: Groundwork;
+  /** ln of the known time in s */
+  readonly logBase: number;
+  /** a run, or the reason why it tells nothing; throws an input error */
+  run(entry: Entry): ReadRun | SetAsideReason;
+}
+
+/** Checks a prior; `at` is its place for errors. */
+export function runReader(at: string, learning: Learning, prior: KnowledgePrior): RunReader {
+  const { baseline, baseLogSd, noise } = prior;
+  knownEntry(`${at}/noise`, { estimated: false, stated: true }, noise);
+  inRange(at, baseLogSd, 0, 3, undefined, "/baseLogSd");
+  plainObject(at, baseline, "/baseline");
+  checkMaterial(`${at}/baseline`, baseline);
+  const logBase = Math.log(positive(at, baseline.timeS, 1e6, "timeS", "/baseline/timeS"));
+  baselineFactor(at, baseline);
+  const ground = groundwork(at, learning, baseline, prior.laws);
+  checkOthers(at, learning, baseline, prior.laws);
+  const growth = growthOf(at, prior.laws);
+  return {
+    ground,
+    logBase,
+    run({ run, at: place }) {
+      // Conditions may leave the temperature out; a run that does has lost it.
+      inRange(place, run.temperatureC, 0, 100, "temperatureC", "/temperatureC");
+      const read = ground.read(place, run);
+      const said = readOutcome(place, run.timeS, run.outcome, growth);
+      if (typeof said === "string") return said;
+      return typeof read === "string" ? read : { read: withShared(read, said), said };
+    },
+  };
+}
+
 /**
  * Fits all the runs, in the order given, to the prior.
  *
@@ -76,35 +121,27 @@ export function fitNotebook(
   entries: readonly Entry[],
   others: readonly (readonly [at: string, conditions: object])[] = [],
 ): NotebookFit {
-  const { baseline, baseLogSd, noise } = prior;
-  knownEntry(`${at}/noise`, { estimated: false, stated: true }, noise);
-  inRange(at, baseLogSd, 0, 3, undefined, "/baseLogSd");
-  plainObject(at, baseline, "/baseline");
-  checkMaterial(`${at}/baseline`, baseline);
-  const logBase = Math.log(positive(at, baseline.timeS, 1e6, "timeS", "/baseline/timeS"));
-  baselineFactor(at, baseline);
-  const ground = groundwork(at, learning, baseline, prior.laws);
-  checkOthers(at, learning, baseline, prior.laws);
-  const growth = growthOf(at, prior.laws);
+  const reader = runReader(at, learning, prior);
+  const { ground, logBase } = reader;
   const reasons = new Map<number, SetAsideReason>();
-  const readable: { readonly run: number; readonly read: ReadConditions; readonly said: Said }[] = [];
-  entries.forEach(({ run, at: place }, i) => {
-    // Conditions may leave the temperature out; a run that does has lost it.
-    inRange(place, run.temperatureC, 0, 100, "temperatureC", "/temperatureC");
-    const read = ground.read(place, run);
-    const said = readOutcome(place, run.timeS, run.outcome, growth);
-    if (typeof said === "string") reasons.set(i, said);
-    else if (typeof read === "string") reasons.set(i, read);
-    else readable.push({ run: i, read: withShared(read, said), said });
+  const readable: (ReadRun & { readonly run: number })[] = [];
+  entries.forEach((entry, run) => {
+    const found = reader.run(entry);
+    if (typeof found === "string") reasons.set(run, found);
+    else readable.push({ run, ...found });
   });
   const asked = others.map(([place, conditions]) => ground.read(place, conditions));
   const model = modelOf(
     ground,
     learning,
-    { sd: baseLogSd, range: [-20, Math.log(1e6) - logBase] },
+    { sd: prior.baseLogSd, range: [-20, Math.log(1e6) - logBase] },
     readable.map(({ read }) => read),
     asked.filter((read) => typeof read !== "string"),
   );
+  // The work grows with the cube of the numbers: a small file must not hold a service up for a minute.
+  const count = model.numbers.length;
+  const place = entries[0]?.at.replace(/\/\d+$/u, "") ?? at;
+  if (count > MOST_NUMBERS) refuse(place, "told-apart", toldApartText, { max: MOST_NUMBERS }, count);
   const sds = new Map(model.numbers.map(({ parameter, sd }) => [parameter, sd]));
   const fitted: FittedRun[] = [];
   for (const { run, read, said } of readable) {
@@ -116,7 +153,7 @@ export function fitNotebook(
       fitted.push({ run, log, row: found.row, said: saidFrom(said, log) });
     }
   }
-  const regression = fitRegression(model.numbers, fitted, noise);
+  const regression = fitRegression(model.numbers, fitted, prior.noise);
   const held = withinBounds(regression.scaled, model.numbers.map(scaledRange));
   const moved = new Map(
     model.numbers.map(({ parameter, sd }, i) => [parameter, sd * (held.values[i] as number)]),

@@ -20,8 +20,8 @@ import { pairSchemas } from "../pairs.js";
 import { everything, type LearnedCause } from "./learning.js";
 import { KNOWLEDGE_VERSION } from "./types.js";
 
-/** The most runs: as many as an array may have items. */
-const MOST_RUNS = 100_000;
+/** The most runs: twenty a week for ten years. */
+const MOST_RUNS = 10_000;
 
 function outcomeSchema(): JsonSchema {
   const logSd = above0(3, "Standard deviation of ln(right time) that the outcome leaves.");

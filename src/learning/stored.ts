@@ -10,7 +10,7 @@ import type { DocumentProblem } from "../core/schemaWords.js";
 import { unreadFields } from "../core/pointer.js";
 import { checkedVersion } from "../core/version.js";
 import { fitKnowledge } from "./fit.js";
-import { fitNotebook, type NotebookFit } from "./fitNotebook.js";
+import { fitNotebook, runReader, type NotebookFit } from "./fitNotebook.js";
 import { everything, type Learning } from "./learning.js";
 import { entriesOf, entryOf, runFields, withoutTwins, type Entry } from "./notebook.js";
 import { learningSentences } from "./text.js";
@@ -83,15 +83,13 @@ export function storedProblems(
 ): readonly DocumentProblem[] {
   const problems: DocumentProblem[] = [];
   const { prior, runs } = knowledge;
-  const alone = (one: readonly Entry[]): LearnedKnowledge =>
-    fitKnowledge("stored/knowledge/prior", prior, one);
-  const sound = problemAt(problems, path, () => alone([])) !== undefined;
+  const reader = problemAt(problems, path, () => runReader("stored/knowledge/prior", everything, prior));
   const entries: Entry[] = [];
   for (let i = 0; i < runs.length && problems.length < MOST_PROBLEMS; i += 1)
     problemAt(problems, path, () => {
       const entry = entryOf(`stored/knowledge/runs/${i}`, runs[i]);
       entries.push(entry);
-      if (sound) alone([entry]);
+      reader?.run(entry);
     });
   problemAt(problems, path, () => withoutTwins(entries));
   return problems.length > 0 ? problems : first;

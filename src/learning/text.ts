@@ -81,3 +81,6 @@ export const samePriorText: InputWanted<"same-prior"> = () =>
   "knowledge from the same prior as a: learn its runs into a instead";
 
 export const idText: InputWanted<"id-of-one-run"> = () => "the id of one run only: give one of them another";
+
+export const toldApartText: InputWanted<"told-apart"> = ({ max }) =>
+  `of at most ${max} people, thermometers, days and conditions that are told apart`;

@@ -10,6 +10,7 @@ import {
   predict,
   compensate,
   checkKnowledge,
+  type DevelopmentRun,
 } from "../../src/index.js";
 import { stated, good, start, baseline } from "./start.js";
 import { anyOf, thrown } from "../helpers.js";
@@ -215,5 +216,32 @@ describe("a run of 8,000 brackets, one in the other", () => {
     expect(thrown(() => learn(stated, [anyOf(run)]))).toBe(
       "RangeError: learn: runs[0].outcome must be plain data that can be read, at most 20 levels deep, got an object",
     );
+  });
+});
+
+describe("a notebook of more people and thermometers than a club has", () => {
+  const start = startKnowledge({ timeS: 510, temperatureC: 20 });
+  const runs = (count: number): readonly DevelopmentRun[] =>
+    Array.from({ length: count }, (_, i) => ({
+      timeS: 400 + (i % 9) * 25,
+      temperatureC: 20,
+      by: `person ${i}`,
+      thermometer: `thermometer ${i}`,
+      outcome: { kind: "good" },
+      id: String(i),
+    }));
+
+  it("is learned up to 200 numbers, and refused beyond: the work grows with their cube", () => {
+    expect(learn(start, runs(90)).parameters.length).toBeLessThanOrEqual(200);
+    const check = checkKnowledge({ schema: 1, prior: start.prior, runs: runs(500) });
+    expect(check.ok ? [] : check.problems).toEqual([
+      expect.objectContaining({
+        path: "/runs",
+        code: "out-of-range",
+        expected: { must: "told-apart", max: 200 },
+        message: expect.stringContaining("people, thermometers, days and conditions") as string,
+      }),
+    ]);
+    expect(() => learn(start, runs(500))).toThrow(RangeError);
   });
 });

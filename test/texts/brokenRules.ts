@@ -34,6 +34,7 @@ export const brokenRules: { readonly [Rule in InputRule]: readonly InputRules[Ru
   "exponent-at-most": [{ max: 5 }],
   "energy-at-most": [{ max: 208 }],
   "not-fahrenheit": [{ max: 45 }],
+  "told-apart": [{ max: 200 }],
   "within-life": [{ max: 12 }],
   "below-top": [{ max: 0.9 }],
   "between-once-and-twice": [{ above: 0.6 }],

@@ -43,7 +43,7 @@ import {
 } from "../../src/core/text.js";
 import { exponentText } from "../../src/dilution/text.js";
 import { freezingText, reachText, reachedText, smoothText, untoldText } from "../../src/drift/refusedText.js";
-import { noPlaceText, samePriorText } from "../../src/learning/text.js";
+import { noPlaceText, samePriorText, toldApartText } from "../../src/learning/text.js";
 import {
   idOfRowText,
   oneColumnText,
@@ -113,6 +113,7 @@ export const englishRules: InputRuleTexts = {
   "spread-at-most": spreadText,
   "steps-differ": stepsDifferText,
   "tells-time-constant": untoldText,
+  "told-apart": toldApartText,
   "volume-needed": volumeNeededText,
   "within-life": withinLifeText,
   "within-reach": reachText,

@@ -144,6 +144,7 @@ const rules: InputRuleTexts = {
   "slowing-at-most": ({ max }) => `ein Bad, das höchstens ${max}-mal so langsam wird`,
   "exponent-at-most": ({ max }) => `ein Exponent bis ${max}`,
   "energy-at-most": ({ max }) => `eine Aktivierungsenergie bis ${max} kJ/mol`,
+  "told-apart": ({ max }) => `Läufe von höchstens ${max} Personen, Thermometern, Tagen und Bedingungen`,
   "within-life": ({ max }) => `ein Alter bis ${figur(max)} h, so lange arbeitet das Bad`,
   "below-top": ({ max }) => `ein Gradient unter gammaInfinity (${figur(max)}), das keine Zeit erreicht`,
   "between-once-and-twice": ({ above }) =>
