@@ -317,6 +317,7 @@ export {
 } from "./handbook/process.js";
 export { planProcess } from "./process/planProcess.js";
 export { planAt, type PlanAtOptions } from "./process/planAt.js";
+export { usualVessel } from "./process/usualVessel.js";
 export { planEvening } from "./process/planEvening.js";
 export type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./process/eveningTypes.js";
 export { replaceDevelopment, type DevelopmentLeft } from "./process/replaceDevelopment.js";
