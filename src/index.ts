@@ -333,6 +333,8 @@ export { bathCautions, type BathQuestion } from "./process/bathCautions.js";
 export type { CuePlace } from "./process/text.js";
 export type { PlanTexts } from "./text/planTexts.js";
 export { describePlan } from "./text/describePlan.js";
+export type { EveningTexts } from "./text/eveningTexts.js";
+export { describeEvening } from "./text/describeEvening.js";
 
 // steering: a development in progress
 export type {
