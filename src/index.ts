@@ -317,6 +317,7 @@ export {
 } from "./handbook/process.js";
 export { planProcess } from "./process/planProcess.js";
 export { planAt, type PlanAtOptions } from "./process/planAt.js";
+export { usualVessel } from "./process/usualVessel.js";
 export { planEvening } from "./process/planEvening.js";
 export type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./process/eveningTypes.js";
 export { replaceDevelopment, type DevelopmentLeft } from "./process/replaceDevelopment.js";
@@ -332,6 +333,8 @@ export { bathCautions, type BathQuestion } from "./process/bathCautions.js";
 export type { CuePlace } from "./process/text.js";
 export type { PlanTexts } from "./text/planTexts.js";
 export { describePlan } from "./text/describePlan.js";
+export type { EveningTexts } from "./text/eveningTexts.js";
+export { describeEvening } from "./text/describeEvening.js";
 
 // steering: a development in progress
 export type {

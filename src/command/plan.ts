@@ -4,6 +4,7 @@
 import {
   describePlan,
   planRecipe,
+  usualVessel,
   vessels,
   type ProcessPlan,
   type Recipe,
@@ -43,7 +44,7 @@ export function planReport(document: Document, asked: Asked): PlanReport {
 
 /** Plates and paper lie in a tray unless it is said otherwise. */
 function vesselOf({ vessel }: Asked, kind: Recipe["material"]["kind"]): ProcessVessel {
-  if (vessel === undefined) return kind === "plate" || kind === "paper" ? "tray" : "tank";
+  if (vessel === undefined) return usualVessel(kind);
   const named = vessel === "dish" ? "tray" : vessel;
   const known = vessels.find((one) => one === named);
   if (known === undefined) throw fault(notKnown("--vessel", vessel, vessels), { use: true });

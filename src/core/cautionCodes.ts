@@ -89,6 +89,7 @@ const CODES = [
   "rest-before-use",
   "disposal",
   "answer-differs",
+  "bath-drifted",
   "drain-too-long",
   "late-pour",
   "drum-not-turned",

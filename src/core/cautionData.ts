@@ -230,6 +230,13 @@ export interface CautionData extends LearnedCautionData {
     /** what is planned */
     readonly planned: number | string;
   };
+  /** a bath that has drifted since an earlier plate */
+  readonly "bath-drifted": {
+    /** where it was, °C */
+    readonly fromC: number;
+    /** where it is at this pour-in, °C */
+    readonly toC: number;
+  };
   /** a drum whose recipe says another agitation */
   readonly "drum-turned": {
     /** what the recipe says: s from one agitation to the next, or text */

@@ -1,40 +1,52 @@
 import { livesUntil } from "../age/livesUntil.js";
-import { gravestFirst, refuses } from "../core/caution.js";
-import { arrayOf, inRange, plainObject, positive, wrongCount } from "../core/guards.js";
 import { lifeOfBrew, ownAge } from "../bath/lifeOfBrew.js";
+import { brewMaterial, type BrewMaterial } from "../brew/brewCapacity.js";
 import { compensate } from "../compensate/compensate.js";
+import { meantCautions } from "../compensate/meantCautions.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "../compensate/types.js";
-import { pourInC } from "./asAnswered.js";
-import { checkedBaths } from "./baths.js";
-import type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./eveningTypes.js";
-import { emulsionOf } from "../temperature/emulsionOf.js";
+import { gravestFirst, refuses, type Caution } from "../core/caution.js";
+import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { present } from "../core/ordered.js";
+import { handbookHabits } from "../handbook/process.js";
+import { emulsionOf } from "../temperature/emulsionOf.js";
+import { pourInC } from "./asAnswered.js";
+import { checkedBaths } from "./baths.js";
+import { checkedPlates, unreadOfPlate } from "./checkedPlates.js";
+import { courseAfter, courseOfPlate, drifted, drifts, leftOf, type Course } from "./eveningCourse.js";
+import type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./eveningTypes.js";
 import { planOf } from "./planOf.js";
 import type { ProcessBaths, ProcessInput, ProcessPlan, StepName } from "./types.js";
+import { usualMaterial } from "./usualVessel.js";
 
 const WHERE = "planEvening/input";
-
-const MOST_PLATES = 1000;
 
 /** With these the plate has left the bath that the next one needs. */
 const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"];
 
 /**
- * Several plates from one bath: use and age rise from plate to plate, and each gets its own time and plan.
+ * Several plates from one bath: use and age rise from plate to plate, the bath drifts on, and each gets its
+ * own time and plan.
  *
  * @param input - the known time, the conditions at the start, the plates, vessel, volume and baths
  * @returns the plates that can be developed, each with the bath's state, its answer and its plan; the first
  * that cannot, apart
  * @throws TypeError when a field is of the wrong kind
- * @throws RangeError when a value is out of range
+ * @throws RangeError when a value is out of range, a plate states its own use or age, or the bath drifts out
+ * of 0 to 100 °C
  *
  * @remarks Each time comes from `compensate`. A plate of A cm² in V ml adds 1000 A/V cm² per litre to the
- * developer and to the fixing bath. A top-up multiplies the developer's use by 1 − topUp/V. Its age stays
- * that of the oldest part. Without a law of age a brew lives as {@link brewLife} says. Each plan says
- * whether the developer is enough for its plate, after those before. Plates are soft unless `emulsion` or the
- * known time says that they are hardened. In trays the next plate starts when the one before has left the
- * fixing bath, in a tank or drum when its plan has ended. Only the first plan has a rest.
+ * developer and to the fixing bath, whatever its material. A top-up multiplies the developer's use by 1 −
+ * topUp/V. Its age stays that of the oldest part. Without a law of age a brew lives as {@link brewLife} says.
+ * Each plan says whether the developer is enough for its plate, after those before. Without `material` it is
+ * film in a tank or drum and plates in a tray. Plates are soft unless `emulsion` or the known time says that
+ * they are hardened. In trays the next plate starts when the one before has left the fixing bath, in a tank
+ * or drum when its plan has ended. Only the first plan has a rest.
+ *
+ * A drift or log counts from the first pour-in and goes on from plate to plate; past the last reading that
+ * is held. Where it has moved by more than 1 °C, a caution says so. A plate's own drift or log counts from
+ * its pour-in, and the later plates go on from there. A plate's own steady temperature is for it alone, but a
+ * drift of the evening goes on from it.
  *
  * @example
  * ```ts
@@ -50,55 +62,128 @@ const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"]
  */
 export function planEvening(input: EveningInput): EveningPlan {
   plainObject(WHERE, input);
-  const { baseline, conditions, knowledge, volumeMl, topUpMl, betweenS = 0, rest } = input;
-  plainObject(`${WHERE}/baseline`, baseline);
+  const { conditions, knowledge, volumeMl, topUpMl, betweenS = 0, rest } = input;
+  plainObject(`${WHERE}/baseline`, input.baseline);
   plainObject(`${WHERE}/conditions`, conditions);
   positive(`${WHERE}/volumeMl`, volumeMl, 1e6, "volumeMl");
   if (topUpMl !== undefined) positive(`${WHERE}/topUpMl`, topUpMl, volumeMl, "volumeMl");
   inRange(`${WHERE}/betweenS`, betweenS, 0, 86400, "timeS");
+  knownEntry(`${WHERE}/vessel`, handbookHabits, input.vessel);
+  if (input.material !== undefined) brewMaterial(`${WHERE}/material`, input.material);
   const baths = checkedBaths(`${WHERE}/baths`, input.baths);
-  const given = checkedPlates(input.plates);
-  const shared = sharedInput(input);
+  const given = checkedPlates(`${WHERE}/plates`, input.plates);
   const startAgeH = atStart(input, "ageH");
-  const laws = withLife(input);
-  const known = { ...baseline, ...present({ emulsion: shared.emulsion }) };
   let usedCm2PerL = atStart(input, "usedCm2PerL");
   let fixUsedCm2PerL = baths.fix?.usedCm2PerL ?? 0;
   let startS = 0;
   let endS = 0;
-  // How long before pour-in a plan starts depends on the baths alone, so any development serves.
-  const trial = planOf(WHERE, { ...shared, temperatureC: 20, timeS: 600, agitation: "continuous", rest });
+  let course: Course | undefined;
   const plates: EveningPlate[] = [];
-  for (const [plate, { areaCm2, conditions: own = {} }] of given.entries()) {
+  for (const [plate, own] of given.entries()) {
     const first = plate === 0;
-    const ageH = startAgeH + (startS + (first ? developStartS(trial) : leadS(trial))) / 3600;
-    const today: Conditions = { ...conditions, ...present(own), usedCm2PerL, ageH };
-    const answer = withLifeStops(
-      inNameOf(WHERE, () => compensate(known, today, laws)),
-      input,
+    const { areaCm2, name, baseline = input.baseline, conditions: stated = {} } = own;
+    const shared = sharedInput(input, own);
+    const { material } = shared;
+    // How long before pour-in a plan starts depends on the baths alone, so any development serves.
+    const trial = { ...shared, temperatureC: 20, timeS: 600, agitation: "continuous" } as const;
+    const pourInS = startS + developStartS(planOf(WHERE, { ...trial, rest: first ? rest : undefined }));
+    course ??= { path: "/conditions/temperatureC", given: conditions.temperatureC, fromS: pourInS };
+    const today = courseOfPlate(course, stated.temperatureC, plate, pourInS);
+    const left = leftOf(WHERE, today, pourInS);
+    const ageH = startAgeH + pourInS / 3600;
+    const asked: Conditions = {
+      ...sameBath(input.baseline, own.baseline),
+      ...present(conditions),
+      ...present(stated),
+      ...present({ temperatureC: left.course }),
+      usedCm2PerL,
       ageH,
+    };
+    const placeOf = (path: string): string => placeIn(path, plate, own, today.path);
+    const known = { ...present({ hydroquinone: input.baseline.hydroquinone }), ...baseline };
+    const laws = withLife(input, baseline);
+    const compensated = inNameOf(
+      WHERE,
+      () => compensate({ ...known, ...present({ emulsion: shared.emulsion }) }, asked, laws),
+      placeOf,
+    );
+    const answer = judged(
+      withLifeStops(compensated, input, ageH),
+      material,
+      placeOf,
+      drifted(today, left, compensated),
     );
     const plan = planOf(WHERE, {
       ...shared,
-      ...developing(baseline, today),
+      ...developing({ ...baseline, ...present(input.baseline) }, asked),
       answer,
       areaCm2,
       developer: { use: knowledge?.use, ...input.developer, usedCm2PerL },
       rest: first ? rest : undefined,
       topUpMl: first ? undefined : topUpMl,
+      // Between plates a bath that drifts is left to itself.
+      startTemperatureC: drifts(today.given) && pourInS > today.fromS ? undefined : input.startTemperatureC,
       baths: fixedBefore(baths, fixUsedCm2PerL),
     });
-    const fixed = baths.fix === undefined ? {} : { fixUsedCm2PerL };
-    const one: EveningPlate = { plate, startS, usedCm2PerL, ageH, ...fixed, answer, plan };
+    const one: EveningPlate = {
+      plate,
+      ...(name !== undefined && { name }),
+      material,
+      startS,
+      usedCm2PerL,
+      ageH,
+      ...(baths.fix !== undefined && { fixUsedCm2PerL }),
+      answer,
+      plan: { ...plan, cautions: gravestFirst([...plan.cautions, ...unreadOfPlate(plate, own)]) },
+    };
     if (hasStop(one)) return { plates, stopped: one, totalS: endS };
     plates.push(one);
     endS = Math.max(endS, startS + plan.totalS);
+    course = courseAfter(course, today, startS + developEndS(plan));
     startS += freeAtS(plan) + betweenS;
     const added = (1000 * areaCm2) / volumeMl;
     usedCm2PerL = (usedCm2PerL + added) * (1 - (topUpMl ?? 0) / volumeMl);
     fixUsedCm2PerL += added;
   }
   return { plates, totalS: endS };
+}
+
+/** An answer with the cautions that are meant for this material, in their places, and those of the drift. */
+function judged(
+  answer: Compensation,
+  material: BrewMaterial,
+  placeOf: (path: string) => string,
+  more: readonly Caution[],
+): Compensation {
+  // The volume is known, so each plan judges the capacity.
+  const meant = meantCautions(answer.cautions, { material, capacityKnown: true, keepingKnown: false });
+  const placed = meant.map((one) => (one.path === undefined ? one : { ...one, path: placeOf(one.path) }));
+  const cautions = gravestFirst([...placed, ...more]);
+  return { ...answer, refused: refuses(cautions), cautions };
+}
+
+/** The place in the input of what `compensate` was asked for a plate. */
+function placeIn(path: string, plate: number, own: EveningPlateInput, temperaturePath: string): string {
+  const [, side = "", field = ""] = path.split("/");
+  if (side === "conditions" && field === "temperatureC")
+    return path.replace("/conditions/temperatureC", temperaturePath);
+  const { baseline, conditions = {} } = own;
+  const ofPlate =
+    side === "baseline"
+      ? baseline !== undefined
+      : side === "conditions" && (conditions as Readonly<Record<string, unknown>>)[field] !== undefined;
+  return ofPlate ? `/plates/${plate}${path}` : path;
+}
+
+/** One bath for several known times: what conditions leave out is as in the evening's, where both say it. */
+function sameBath(evening: Baseline, own: Baseline | undefined): Conditions {
+  if (own === undefined) return {};
+  const { temperatureC, dilution, agitation } = evening;
+  return present({
+    temperatureC,
+    dilution: own.dilution === undefined ? undefined : dilution,
+    agitation: own.agitation === undefined ? undefined : agitation,
+  });
 }
 
 /** Use or age at the start of the evening: the conditions' own, or the baseline's. */
@@ -109,20 +194,8 @@ function atStart({ baseline, conditions }: EveningInput, field: "ageH" | "usedCm
   return 0;
 }
 
-function checkedPlates(plates: unknown): readonly EveningPlateInput[] {
-  const list = arrayOf(`${WHERE}/plates`, plates, 1);
-  if (list.length > MOST_PLATES) wrongCount(`${WHERE}/plates`, list.length, { most: MOST_PLATES });
-  return list.map((one, i) => {
-    const at = `${WHERE}/plates/${i}`;
-    const { areaCm2, conditions } = plainObject(at, one);
-    positive(`${at}/areaCm2`, areaCm2, 1e6, "areaCm2");
-    if (conditions !== undefined) plainObject(`${at}/conditions`, conditions);
-    return one as EveningPlateInput;
-  });
-}
-
 /** What is known, with the life of the brew where nothing is known of age. */
-function withLife({ baseline, knowledge = {}, developer }: EveningInput): Knowledge {
+function withLife({ knowledge = {}, developer }: EveningInput, baseline: Baseline): Knowledge {
   plainObject(`${WHERE}/knowledge`, knowledge);
   const age = knowledge.age ?? lifeOfBrew(developer?.brew, baseline.ageH);
   return age === undefined ? knowledge : { ...knowledge, age };
@@ -150,10 +223,16 @@ function withLifeStops(
 /** What is for the evening alone. */
 const EVENING = ["baseline", "conditions", "knowledge", "plates", "betweenS"];
 
-/** What every plan of the evening takes from the input; a field that is not known goes along, to be named. */
-function sharedInput(input: EveningInput): Omit<ProcessInput, "temperatureC"> {
+/** What the plan of a plate takes from the input; a field that is not known goes along, to be named. */
+function sharedInput(
+  input: EveningInput,
+  own: EveningPlateInput,
+): Omit<ProcessInput, "temperatureC"> & { readonly material: BrewMaterial } {
   const shared = Object.entries(input).filter(([field]) => !EVENING.includes(field));
-  const { vessel, material = "plate", emulsion = emulsionOf(material, input.baseline.emulsion) } = input;
+  const { vessel } = input;
+  const { material: ofAll = usualMaterial(vessel) } = input;
+  const { material = ofAll, baseline = input.baseline } = own;
+  const { emulsion = emulsionOf(material, baseline.emulsion) } = input;
   return { ...(Object.fromEntries(shared) as Partial<ProcessInput>), vessel, material, emulsion };
 }
 
@@ -171,14 +250,12 @@ const fixedBefore = (baths: ProcessBaths, usedCm2PerL: number): ProcessBaths =>
 
 const hasStop = ({ answer, plan }: EveningPlate): boolean => answer.refused || refuses(plan.cautions);
 
-const developStartS = ({ steps }: ProcessPlan): number =>
-  (steps.find(({ name }) => name === "develop") as ProcessPlan["steps"][number]).startS;
+const developStep = ({ steps }: ProcessPlan): ProcessPlan["steps"][number] =>
+  steps.find(({ name }) => name === "develop") as ProcessPlan["steps"][number];
 
-/** From the start of a plan without a rest to pour-in, s. */
-function leadS(plan: ProcessPlan): number {
-  const rest = plan.steps.find(({ name }) => name === "rest");
-  return developStartS(plan) - (rest?.durationS ?? 0);
-}
+const developStartS = (plan: ProcessPlan): number => developStep(plan).startS;
+
+const developEndS = (plan: ProcessPlan): number => developStep(plan).endS;
 
 /** When the vessel that the next plate needs is free, s from the start of the plan. */
 function freeAtS({ steps, totalS, handling }: ProcessPlan): number {

@@ -5,6 +5,7 @@ import { lifeOfBrew } from "../bath/lifeOfBrew.js";
 import { causes } from "../causes.js";
 import { sameBaseline } from "../compensate/joint.js";
 import { prepared } from "../compensate/loop.js";
+import { meantCautions } from "../compensate/meantCautions.js";
 import type { Baseline, Compensation, Conditions, Knowledge } from "../compensate/types.js";
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import type { AnyCause } from "../core/cause.js";
@@ -141,19 +142,14 @@ export function recipeTime(
   );
   const ask = prepared("compensateRecipe", list, baseline, knowledge);
   const answer = ask.answer(conditions);
-  // Papers are developed in one to three minutes (common practice): what is short for film is usual for them.
-  // A keeping limit says what no law of age does, and the recipe's own figures what practice with film does.
-  const ownCapacity =
-    material.kind === "paper" ||
-    developer.kind === "brew" ||
-    developer.volumeMl !== undefined ||
-    developer.capacityCm2PerL !== undefined;
-  const idle = [
-    material.kind === "paper" && "short-time",
-    ownCapacity && "bath-well-used",
-    developer.keepingLimitH !== undefined && "age-unknown",
-  ];
-  const meant = answer.cautions.filter(({ code }) => !idle.includes(code));
+  const meant = meantCautions(answer.cautions, {
+    material: material.kind,
+    capacityKnown:
+      developer.kind === "brew" ||
+      developer.volumeMl !== undefined ||
+      developer.capacityCm2PerL !== undefined,
+    keepingKnown: developer.keepingLimitH !== undefined,
+  });
   const all = gravestFirst([...cautions, ...meant.map((one) => placed(recipe, one, given))]);
   return { ...answer, refused: refuses(all), cautions: all };
 }

@@ -1,4 +1,5 @@
 import type { Caution } from "../core/caution.js";
+import { MOVED_C } from "../drift/moved.js";
 import { longestChain, reach, type Link } from "./chain.js";
 import { meaningOf, UNITS_PART_C, type Meaning } from "./meaning.js";
 import type { OrderedLog, PlacedReading } from "./readings.js";
@@ -30,8 +31,8 @@ const CONVERTED_WEIGHT = 0.9;
 const STATED_WEIGHT = 0.5;
 /** A log of many failures names the newest alone. */
 const MOST_NAMED = 50;
-/** A thermometer is frozen whose readings stay the same while the bath must move by this, °C (assumed). */
-const FROZEN_C = 1;
+/** A thermometer is frozen whose readings stay the same while the bath must move by this, °C. */
+const FROZEN_C = MOVED_C;
 
 /** A clock that shows whole seconds may be behind a reading by one, s (assumed). */
 const CLOCK_STEP_S = 1;

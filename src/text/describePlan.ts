@@ -89,7 +89,8 @@ function stepLines(
 const inCup = (ml: number): number =>
   ml < 1 ? Number(ml.toPrecision(2)) : Number(Number(ml.toPrecision(3)).toFixed(1));
 
-function materialText(
+/** Something to have ready, in words. */
+export function materialText(
   material: ProcessMaterial,
   { materials, volume, dilution: diluted, stock, water }: PlanTexts,
 ): string {

@@ -1,5 +1,6 @@
 import type { CautionTexts } from "../core/cautionTexts.js";
 import { farSentence } from "../core/text.js";
+import { eveningSentences } from "../process/eveningText.js";
 import { processSentences, severityTexts } from "../process/text.js";
 import { readingSentences } from "../steering/text.js";
 import { temperatureSentences } from "../temperature/text.js";
@@ -14,6 +15,7 @@ export const englishCautions: CautionTexts = {
     ...farSentence,
     ...temperatureSentences,
     ...readingSentences,
+    ...eveningSentences,
     "temperature-step": processSentences["temperature-step"],
   },
 };

@@ -5,6 +5,7 @@
 import { answer } from "./de/answer.js";
 import { cautions } from "./de/cautions.js";
 import { chart } from "./de/chart.js";
+import { evening } from "./de/evening.js";
 import { mixing } from "./de/mixing.js";
 import { noBrew } from "./de/noBrew.js";
 import { picture } from "./de/picture.js";
@@ -18,8 +19,8 @@ import type { Texts } from "./texts.js";
  * All that the package says, in German: one catalogue for each function that takes one.
  *
  * @remarks `describeCompensation` and `describeFactor` take `de.answer`, `describeCautions` takes
- * `de.cautions`, `describePlan` takes `de.plan`, `describeSteering` takes
- * `de.steering`, `describePicture` takes `de.picture`, `describeChart` and `chartSvg` take `de.chart`,
+ * `de.cautions`, `describePlan` takes `de.plan`, `describeEvening` takes `de.evening`, `describeSteering`
+ * takes `de.steering`, `describePicture` takes `de.picture`, `describeChart` and `chartSvg` take `de.chart`,
  * `describeMixing` takes `de.mixing`, `describeProblem` and `describeProblems` take `de.problems`.
  *
  * @example
@@ -35,6 +36,7 @@ export const de: Texts = {
   chart,
   picture,
   plan,
+  evening,
   steering,
   mixing,
   problems,

@@ -7,6 +7,7 @@ import type { PictureTexts } from "../picture/text.js";
 import type { AnswerTexts } from "../text/answerTexts.js";
 import type { MixingTexts } from "../text/mixingTexts.js";
 import type { SteeringTexts } from "../text/steeringTexts.js";
+import type { EveningTexts } from "../text/eveningTexts.js";
 import type { PlanTexts } from "../text/planTexts.js";
 import type { InputRuleTexts } from "../core/errorRules.js";
 import type { ProblemTexts } from "../text/problemTexts.js";
@@ -26,6 +27,8 @@ export interface Texts {
   readonly picture: PictureTexts;
   /** for `describePlan` */
   readonly plan: PlanTexts;
+  /** for `describeEvening` */
+  readonly evening: EveningTexts;
   /** for `describeSteering` */
   readonly steering: SteeringTexts;
   /** for `describeMixing` */

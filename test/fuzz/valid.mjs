@@ -295,8 +295,29 @@ const evening = record(
     vessel: oneOf("tank", "tray", "drum"),
     volumeMl: above0(1e5),
     baseline: record({ timeS: within(60, 3000), temperatureC: within(10, 30) }),
-    conditions: record({ temperatureC: within(10, 30), usedCm2PerL: within(0, 500) }, []),
-    plates: fc.array(record({ areaCm2: above0(1000) }), { minLength: 1, maxLength: 4 }),
+    conditions: record(
+      {
+        temperatureC: fc.oneof(
+          within(10, 30),
+          record({ startC: within(10, 30), ambientC: within(-5, 40), timeConstantS: within(600, 1e5) }),
+        ),
+        usedCm2PerL: within(0, 500),
+      },
+      [],
+    ),
+    plates: fc.array(
+      record(
+        {
+          areaCm2: above0(1000),
+          name: fc.string(),
+          material: oneOf("film", "plate", "paper"),
+          baseline: record({ timeS: within(60, 3000), temperatureC: within(10, 30) }),
+          conditions: record({ temperatureC: within(10, 30) }, []),
+        },
+        ["areaCm2"],
+      ),
+      { minLength: 1, maxLength: 4 },
+    ),
     betweenS: within(0, 3600),
     baths,
   },
@@ -308,6 +329,14 @@ const planned = plan.map((input) => {
     return JSON.parse(JSON.stringify(kinetics.planProcess(input)));
   } catch {
     return { steps: [] };
+  }
+});
+/** A finished evening, in the same way. */
+const evenings = evening.map((input) => {
+  try {
+    return JSON.parse(JSON.stringify(kinetics.planEvening(input)));
+  } catch {
+    return { plates: [] };
   }
 });
 
@@ -952,6 +981,7 @@ export const valid = {
   }),
   planAt: args([planned, within(-100, 1e5)]),
   planEvening: args([evening]),
+  usualVessel: args([oneOf("film", "plate", "paper")]),
   testStripTimes: args([estimate], [record({ count: fc.integer({ min: 2, max: 25 }) }, [])]),
   fixingTime: args([record({ clearingS: above0(1e4), times: within(1, 10) }, ["clearingS"])]),
   clearingTimeAt: args([record({ clearingS: above0(7200), fromC: bath, toC: bath })]),
@@ -959,6 +989,7 @@ export const valid = {
     record({ temperatureC: bath, baths, volumeMl: above0(1e5), ...material }, ["temperatureC"]),
   ]),
   describePlan: args([planned]),
+  describeEvening: args([evenings]),
   // Pictures, sentences and small texts: from a few real ones, since what is drawn was worked out before.
   answerPicture: args([pictureInput]),
   describePicture: args([pictured]),
@@ -1020,6 +1051,7 @@ export const costly = {
   planProcess: 0.4,
   replaceDevelopment: 0.3,
   describePlan: 0.3,
+  describeEvening: 0.3,
   bathCautions: 0.5,
   answerPicture: 0.02,
   describePicture: 0.02,

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { compensate, planEvening, type EveningInput } from "../../src/index.js";
+import {
+  compensate,
+  planEvening,
+  type Caution,
+  type EveningInput,
+  type EveningPlan,
+  type EveningPlate,
+} from "../../src/index.js";
 import { anyOf } from "../helpers.js";
 import { codes, refusal, stepOf } from "./helpers.js";
 
@@ -12,6 +19,7 @@ const hut: EveningInput = {
   knowledge,
   plates: [plate, plate, plate, plate],
   vessel: "tank",
+  material: "plate",
   volumeMl: 500,
   baths: { stop: {}, fix: { clearingS: 40, times: 2 }, wash: { durationS: 600 } },
 };
@@ -271,6 +279,263 @@ describe("an evening", () => {
       },
     };
     expect(() => planEvening({ ...hut, baseline })).toThrow(new Error("the probe fell off"));
+  });
+});
+
+// Invented: rolls in one tank of a litre, brought to 24 °C in a hut at 14 °C.
+const roll = { areaCm2: 516.128 };
+const drift = { startC: 24, ambientC: 14, timeConstantS: 3600 } as const;
+const rolls: EveningInput = {
+  baseline: { timeS: 480, temperatureC: 20 },
+  conditions: { temperatureC: drift },
+  plates: [roll, roll, roll],
+  vessel: "tank",
+  volumeMl: 1000,
+};
+/** Newton's cooling (I. Newton, Scala graduum caloris, 1701), by hand. */
+const cooledC = (afterS: number, startC: number = drift.startC): number =>
+  drift.ambientC + (startC - drift.ambientC) * Math.exp(-afterS / drift.timeConstantS);
+const developC = ({ plan }: EveningPlate): number => stepOf(plan, "develop").temperatureC;
+const cautionOf = ({ answer }: EveningPlate, code: string): Caution | undefined =>
+  answer.cautions.find((one) => one.code === code);
+
+describe("a bath that drifts from plate to plate", () => {
+  it("goes on by Newton's law from the first pour-in", () => {
+    const { plates } = planEvening({ ...rolls, rest: 300 });
+    expect(plates).toHaveLength(3);
+    for (const one of plates) {
+      const pourInS = one.startS + stepOf(one.plan, "develop").startS;
+      expect(developC(one)).toBeCloseTo(cooledC(pourInS - 300), 9);
+      const startC = developC(one);
+      const { usedCm2PerL, ageH } = one;
+      const temperatureC = { ...drift, startC };
+      const alone = compensate(rolls.baseline, { temperatureC, usedCm2PerL, ageH });
+      expect(one.answer.timeS).toBeCloseTo(alone.timeS, 6);
+    }
+    expect(plates.map((one) => developC(one).toFixed(1))).toEqual(["24.0", "19.1", "16.4"]);
+    const times = plates.map(({ answer }) => answer.timeS);
+    expect([...times].sort((a, b) => a - b)).toEqual(times);
+  });
+
+  it("says where the bath is more than a degree away from its start", () => {
+    const { plates } = planEvening(rolls);
+    expect(plates.map((one) => cautionOf(one, "bath-drifted") !== undefined)).toEqual([false, true, true]);
+    const fromStart = 24 - developC(plates[1]!);
+    expect(cautionOf(plates[1]!, "bath-drifted")).toMatchObject({
+      severity: "warn",
+      path: "/conditions/temperatureC",
+      quantity: "temperatureDifferenceC",
+      limit: 1,
+      actual: expect.closeTo(fromStart, 9),
+      data: { fromC: 24, toC: developC(plates[1]!) },
+    });
+    const slow = { ...drift, timeConstantS: 1e6 };
+    const still = planEvening({ ...rolls, conditions: { temperatureC: slow } });
+    expect(still.plates.some((one) => cautionOf(one, "bath-drifted"))).toBe(false);
+  });
+
+  it("holds a steady bath, and asks to bring it to temperature before each plate", () => {
+    const steady = planEvening({ ...rolls, conditions: { temperatureC: 22 }, startTemperatureC: 22 });
+    const drifting = planEvening({ ...rolls, startTemperatureC: 24 });
+    const tempered = ({ plates }: EveningPlan): readonly boolean[] =>
+      plates.map(({ plan }) => plan.steps[0]!.cues.some((cue) => cue.do === "temper"));
+    expect(steady.plates.map(developC)).toEqual([22, 22, 22]);
+    expect(tempered(steady)).toEqual([true, true, true]);
+    // A drift that goes on says that nobody touches the bath.
+    expect(tempered(drifting)).toEqual([true, false, false]);
+  });
+
+  it("goes on from what a plate brings the bath to", () => {
+    const plates = [roll, { ...roll, conditions: { temperatureC: 24 } }, roll];
+    const steady = planEvening({ ...rolls, plates });
+    const outS = steady.plates[1]!.startS + stepOf(steady.plates[1]!.plan, "develop").endS;
+    expect(developC(steady.plates[1]!)).toBe(24);
+    expect(cautionOf(steady.plates[1]!, "bath-drifted")).toBeUndefined();
+    expect(developC(steady.plates[2]!)).toBeCloseTo(cooledC(steady.plates[2]!.startS - outS), 9);
+    expect(cautionOf(steady.plates[2]!, "bath-drifted")).toMatchObject({
+      path: "/plates/1/conditions/temperatureC",
+    });
+    const own = planEvening({
+      ...rolls,
+      conditions: {},
+      plates: [roll, { ...roll, conditions: { temperatureC: { ...drift, startC: 22 } } }, roll],
+    });
+    expect(own.plates.slice(0, 2).map(developC)).toEqual([20, 22]);
+    const sinceS = own.plates[2]!.startS - own.plates[1]!.startS;
+    expect(developC(own.plates[2]!)).toBeCloseTo(cooledC(sinceS, 22), 9);
+  });
+
+  it("goes on along a log, and holds its last reading", () => {
+    const log = [
+      { timeS: 100, temperatureC: 22 },
+      { timeS: 4100, temperatureC: 18 },
+    ];
+    const { plates } = planEvening({ ...rolls, conditions: { temperatureC: log } });
+    const [first, second, third] = plates as [EveningPlate, EveningPlate, EveningPlate];
+    expect(developC(first)).toBe(22);
+    expect(developC(second)).toBeCloseTo(22 - second.startS / 1000, 9);
+    expect(cautionOf(second, "log-held")).toBeUndefined();
+    expect(developC(third)).toBe(18);
+    expect(cautionOf(third, "log-held")).toMatchObject({
+      severity: "warn",
+      path: "/conditions/temperatureC",
+      limit: 4100,
+      actual: expect.closeTo(100 + third.startS + third.answer.timeS, 6),
+    });
+    // What a plate is brought to does not alter what was read.
+    const warmed = [roll, { ...roll, conditions: { temperatureC: 22 } }, roll];
+    const held = planEvening({ ...rolls, conditions: { temperatureC: log }, plates: warmed });
+    expect(held.plates.map(developC)).toEqual([22, 22, 18]);
+  });
+
+  it("refuses a bath that freezes before a later plate, where it drifts", () => {
+    const icy = { startC: 20, ambientC: -40, timeConstantS: 3000 };
+    expect(refusal(() => planEvening({ ...rolls, conditions: { temperatureC: icy } }))).toBe(
+      "RangeError planEvening /input/conditions/temperatureC out-of-range",
+    );
+    const own = { ...roll, conditions: { temperatureC: anyOf("20") } };
+    expect(refusal(() => planEvening({ ...rolls, plates: [roll, own] }))).toBe(
+      "TypeError planEvening /input/plates/1/conditions/temperatureC wrong-type",
+    );
+    const lost = { ...rolls, conditions: { temperatureC: anyOf(null) } };
+    const warm = { ...roll, conditions: { temperatureC: 22 } };
+    expect(refusal(() => planEvening({ ...lost, plates: [warm, roll] }))).toBe(
+      "TypeError planEvening /input/conditions/temperatureC missing",
+    );
+  });
+});
+
+describe("what a plate says of itself", () => {
+  it("names each field of it that is not read", () => {
+    const plates = anyOf([
+      { ...roll, timeS: 900, condition: { temperatureC: 18 } },
+      { ...roll, conditions: { temprature: 18 } },
+    ]);
+    const evening = planEvening({ ...rolls, conditions: { temperatureC: 20 }, plates });
+    const unread = evening.plates.map(({ answer, plan }) =>
+      [...answer.cautions, ...plan.cautions]
+        .filter(({ code }) => code === "unknown-field")
+        .map(({ path }) => path),
+    );
+    expect(unread).toEqual([["/plates/0/timeS", "/plates/0/condition"], ["/plates/1/conditions/temprature"]]);
+  });
+
+  it("tells its name back", () => {
+    const { plates } = planEvening({ ...rolls, plates: [{ ...roll, name: "summit" }, roll] });
+    expect(plates.map(({ name }) => name)).toEqual(["summit", undefined]);
+    expect(plates[1]).not.toHaveProperty("name");
+  });
+
+  it("takes its own known time, in the same bath", () => {
+    const slow = { timeS: 700, temperatureC: 24, dilution: "1+4", hydroquinone: false } as const;
+    const known = { timeS: 480, temperatureC: 20, dilution: "1+9", agitation: { everyS: 60 } } as const;
+    const evening = planEvening({
+      ...rolls,
+      baseline: known,
+      conditions: {},
+      plates: [roll, { ...roll, baseline: slow }],
+    });
+    const { answer, plan, usedCm2PerL, ageH } = evening.plates[1]!;
+    const today = { temperatureC: 20, dilution: "1+9", usedCm2PerL, ageH };
+    expect(answer.timeS).toBe(compensate(slow, today).timeS);
+    expect(stepOf(plan, "develop").temperatureC).toBe(20);
+    expect(plan.materials[0]).toMatchObject({ name: "developer", dilution: "1+9" });
+    expect(plan.handling.agitation).toEqual({ everyS: 60 });
+    const moved = { ...slow, agitation: "continuous" } as const;
+    const tank = planEvening({
+      ...rolls,
+      baseline: known,
+      conditions: {},
+      plates: [{ ...roll, baseline: moved }],
+    });
+    const still = { ...today, agitation: known.agitation, usedCm2PerL: 0, ageH: 0 } as const;
+    expect(tank.plates[0]!.answer.timeS).toBe(compensate(moved, still).timeS);
+    // Only the known times that are a plate's own have their places there.
+    const short = { ...slow, timeS: 40 };
+    const odd = planEvening({
+      ...rolls,
+      baseline: { ...known, timeS: 41 },
+      plates: [roll, { ...roll, baseline: short }],
+    });
+    expect(odd.plates.map((one) => cautionOf(one, "maybe-minutes")?.path)).toEqual([
+      "/baseline/timeS",
+      "/plates/1/baseline/timeS",
+    ]);
+    expect(
+      refusal(() => planEvening({ ...rolls, plates: [{ ...roll, baseline: { ...slow, timeS: 0 } }] })),
+    ).toBe("RangeError planEvening /input/plates/0/baseline/timeS out-of-range");
+  });
+
+  it("takes its own material", () => {
+    const cool = { ...rolls, conditions: { temperatureC: 20 } };
+    const plates = [roll, { ...roll, material: "plate" }, { ...roll, material: "paper" }] as const;
+    const evening = planEvening({ ...cool, plates });
+    expect(evening.plates.map(({ material }) => material)).toEqual(["film", "plate", "paper"]);
+    // A plate is soft, and gets water as its stop.
+    expect(evening.plates.map(({ plan }) => plan.materials[1]!.name)).toEqual([
+      "stop bath",
+      "stop water",
+      "stop bath",
+    ]);
+  });
+
+  it.each([["usedCm2PerL"], ["ageH"]] as const)("refuses its own %s, which the evening counts", (field) => {
+    const own = { ...roll, conditions: anyOf({ [field]: 3 }) };
+    expect(refusal(() => planEvening({ ...rolls, plates: [roll, own] }))).toBe(
+      `RangeError planEvening /input/plates/1/conditions/${field} out-of-range`,
+    );
+  });
+
+  it.each<[string, object, string]>([
+    ["a name that is no text", { name: 5 }, "TypeError planEvening /input/plates/0/name wrong-type"],
+    ["another material", { material: "glass" }, "RangeError planEvening /input/plates/0/material not-one-of"],
+    ["no known time", { baseline: 480 }, "TypeError planEvening /input/plates/0/baseline wrong-type"],
+  ])("refuses %s", (_, own, fault) => {
+    expect(refusal(() => planEvening({ ...rolls, plates: [anyOf({ ...roll, ...own })] }))).toBe(fault);
+  });
+});
+
+describe("what the material of an evening is", () => {
+  it("is film in a tank or drum, and a plate in a tray, unless it is said", () => {
+    const materialIn = (vessel: EveningInput["vessel"], more: object = {}): string =>
+      planEvening({ ...rolls, conditions: { temperatureC: 20 }, vessel, ...more }).plates[0]!.material;
+    expect((["tank", "drum", "tray"] as const).map((vessel) => materialIn(vessel))).toEqual([
+      "film",
+      "film",
+      "plate",
+    ]);
+    expect(materialIn("tray", { material: "paper" })).toBe("paper");
+    expect(refusal(() => materialIn("tank", { material: null }))).toBe(
+      "RangeError planEvening /input/material not-one-of",
+    );
+  });
+
+  it("has one capacity in one answer", () => {
+    const { plates, stopped } = planEvening({
+      ...rolls,
+      conditions: { temperatureC: 20 },
+      plates: Array.from({ length: 8 }, () => roll),
+    });
+    expect(stopped).toBeUndefined();
+    const said = plates.map(({ answer, plan }) => [...answer.cautions, ...plan.cautions]);
+    expect(said.flatMap(codes)).not.toContain("bath-well-used");
+    // 250 ml a roll (common practice): four rolls in a litre.
+    const limits = said
+      .flat()
+      .filter(({ code }) => code === "bath-past-capacity" || code === "bath-capacity-reached")
+      .map(({ limit }) => limit?.toFixed(0));
+    expect(limits).toEqual(["2065", "2065", "2065", "2065"]);
+  });
+
+  it("calls neither a short time nor film's practice bad for paper", () => {
+    const paper = { ...rolls, baseline: { timeS: 90, temperatureC: 20 }, conditions: { usedCm2PerL: 5160 } };
+    const evening = planEvening({ ...paper, vessel: "tray", material: "paper", plates: [{ areaCm2: 100 }] });
+    const [{ answer, plan }] = evening.plates as [EveningPlate];
+    expect(codes(answer.cautions)).not.toContain("short-time");
+    expect(codes(answer.cautions)).not.toContain("bath-well-used");
+    expect(codes(plan.cautions).filter((code) => code.startsWith("bath-"))).toEqual([]);
+    const film = planEvening({ ...paper, conditions: {} }).plates[0]!;
+    expect(codes(film.answer.cautions)).toContain("short-time");
   });
 });
 

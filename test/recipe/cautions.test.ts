@@ -113,7 +113,11 @@ describe("the cautions of a recipe", () => {
     const film = { name: "film", kind: "film", areaCm2: 516 } as const;
     expect(worn(film, { volumeMl: 1000 })).toEqual(["bath-past-capacity warn"]);
     expect(worn(film, {})).toEqual(["bath-well-used warn"]);
-    expect(worn({ name: "paper", kind: "paper" }, {})).toEqual([]);
+    // A litre does 6452 cm² of paper: practice with film, by the silver (from memory).
+    const paper = { name: "paper", kind: "paper", areaCm2: 516 } as const;
+    expect(worn(paper, {})).toEqual([]);
+    expect(worn(paper, { volumeMl: 1000 })).toEqual([]);
+    expect(worn(paper, { volumeMl: 1000, capacityCm2PerL: 4000 })).toEqual(["bath-past-capacity stop"]);
   });
 
   it("judges the used bath, each thing once", () => {

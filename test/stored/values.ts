@@ -89,9 +89,13 @@ const taken: Readonly<Record<string, readonly Take[]>> = {
   planProcess: [take(library.describePlan), take((plan: library.ProcessPlan) => library.planAt(plan, 10))],
   planRecipe: [take(library.describePlan), take((plan: library.ProcessPlan) => library.planAt(plan, 10))],
   planEvening: [
+    take(library.describeEvening),
     take(({ plates }: library.EveningPlan) => plates.map(({ plan }) => library.describePlan(plan))),
   ],
   replaceDevelopment: [take(library.describePlan)],
+  usualVessel: [
+    take((vessel: library.ProcessVessel) => library.planProcess({ vessel, timeS: 510, temperatureC: 20 })),
+  ],
   brewStrength: [
     take((strength: library.Strength) => library.compensate({ timeS: 510, temperatureC: 20 }, { strength })),
   ],
@@ -193,6 +197,7 @@ const untaken: Readonly<Record<string, readonly string[]>> = {
     "formatTemperature",
     "formatDilution",
     "describePlan",
+    "describeEvening",
     "describeSteering",
     "describeCompensation",
     "describeFactor",

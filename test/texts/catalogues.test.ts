@@ -6,12 +6,14 @@ import {
   compensate,
   describeChart,
   describeCompensation,
+  describeEvening,
   describeMixing,
   describePicture,
   describePlan,
   describeSteering,
   handbookIngredients,
   mixingSteps,
+  planEvening,
   planProcess,
   steer,
   timeChart,
@@ -21,6 +23,7 @@ import {
 import { answerTexts } from "../../src/text/answerTexts.js";
 import { chartTexts } from "../../src/chart/text.js";
 import { mixingTexts } from "../../src/text/mixingTexts.js";
+import { eveningTexts } from "../../src/text/eveningTexts.js";
 import { planTexts } from "../../src/text/planTexts.js";
 import { pictureTexts } from "../../src/picture/text.js";
 import { steeringTexts } from "../../src/text/steeringTexts.js";
@@ -65,6 +68,15 @@ const plans = vessels.map((vessel) =>
     baths: { preSoak: {}, stop: {}, fix: {}, clearingAid: {}, wash: { method: "soak" }, wettingAgent: {} },
   }),
 );
+const evening = planEvening({
+  baseline: { timeS: 540, temperatureC: 20 },
+  conditions: { temperatureC: { startC: 20, ambientC: 14, timeConstantS: 3600 } },
+  plates: [{ areaCm2: 108, name: "Gipfel" }, { areaCm2: 108 }, { areaCm2: 108, material: "film" }],
+  vessel: "tray",
+  volumeMl: 500,
+  topUpMl: 50,
+  betweenS: 60,
+});
 const chart = timeChart({ baseline: known, temperaturesC: [14, 20, 60], dilutions: ["stock", "1+1"] });
 const log = [
   { timeS: 0, temperatureC: 20 },
@@ -99,6 +111,7 @@ const said: readonly (readonly [name: string, lines: readonly string[]])[] = [
   ["a compensated time", describeCompensation(answer, de.answer)],
   ["the same in °F", describeCompensation(answer, de.answer, { unit: "F" })],
   ...plans.map((plan, i) => [`a plan in a ${vessels[i]!}`, describePlan(plan, de.plan)] as const),
+  ["an evening", describeEvening(evening, de.evening)],
   ["the mixing of a brew", describeMixing(mixingSteps(brew as never), de.mixing)],
   ["the mixing of one with caustic soda and a spoon", describeMixing(mixingSteps(caustic), de.mixing)],
   ["the mixing of a small one", describeMixing(mixingSteps(small), de.mixing)],
@@ -160,6 +173,7 @@ describe("the catalogues", () => {
       [de.answer.bases, answerTexts.bases],
       [de.chart, chartTexts],
       [de.plan, planTexts],
+      [de.evening, eveningTexts],
       [de.plan.steps, planTexts.steps],
       [de.plan.materials, planTexts.materials],
       [de.mixing.steps, mixingTexts.steps],

@@ -16,6 +16,7 @@ import {
 import { driftSentences } from "../../src/drift/text.js";
 import { disagreeSentence, safelightSentences, strengthOutsideSentence } from "../../src/inspection/text.js";
 import { learningSentences } from "../../src/learning/text.js";
+import { eveningSentences } from "../../src/process/eveningText.js";
 import { processSentences } from "../../src/process/text.js";
 import { pushSentences } from "../../src/push/text.js";
 import { readingSentences } from "../../src/steering/text.js";
@@ -29,6 +30,7 @@ export const englishSentences: CautionSentences = {
   ...compensateSentences,
   ...disagreeSentence,
   ...driftSentences,
+  ...eveningSentences,
   ...farSentence,
   ...isoContrastSentence,
   ...learningSentences,

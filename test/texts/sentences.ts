@@ -7,6 +7,7 @@ import {
   describeCautions,
   describeChart,
   describeCompensation,
+  describeEvening,
   describeFactor,
   describeMixing,
   describePicture,
@@ -15,6 +16,7 @@ import {
   describeSteering,
   learn,
   mixingSteps,
+  planEvening,
   planProcess,
   problemTexts,
   startKnowledge,
@@ -235,6 +237,20 @@ const plans = ([2, 10] as const).flatMap((minutes) => {
   const plan = planProcess({ vessel: "tray", timeS: 60 * minutes, temperatureC: 20, baths });
   return lines("plan", describePlan(plan), describePlan(plan, de.plan));
 });
+const evenings = (["tank", "tray"] as const).flatMap((vessel) => {
+  const evening = planEvening({
+    baseline: { timeS: 540, temperatureC: 20 },
+    conditions: { temperatureC: { startC: 22, ambientC: 14, timeConstantS: 3600 } },
+    knowledge: { age: { kind: "life", lifeH: 1.5 } },
+    plates: [{ areaCm2: 108, name: "A" }, ...Array.from({ length: 9 }, () => ({ areaCm2: 108 }))],
+    vessel,
+    emulsion: "hardened",
+    volumeMl: 500,
+    topUpMl: 50,
+    betweenS: 120,
+  });
+  return lines("evening", describeEvening(evening), describeEvening(evening, de.evening));
+});
 const strips = [
   { temperatureC: 14, dilution: "1+1", usedCm2PerL: 300, ageH: 3 },
   { temperatureC: 23, ageH: 3 },
@@ -312,6 +328,7 @@ const sections: Readonly<Record<string, readonly Said[]>> = {
   "Steps of a plan": pairs(planTexts.steps, de.plan.steps),
   "Materials of a plan": pairs(planTexts.materials, de.plan.materials),
   "A plan": first(plans),
+  "An evening": first(evenings),
   "An answer": first(headlines),
   "Rows of an answer": first(rows),
   "Causes": pairs(answerTexts.causes, de.answer.causes),

@@ -15,6 +15,7 @@ import {
   logCautions,
   massOf,
   spoonsFor,
+  planEvening,
   planProcess,
   planRecipe,
   predict,
@@ -340,6 +341,15 @@ plan({ baths: { fix: { clearingS: 5 }, wash: {} } });
 plan({ baths: { fix: { clearingS: 300 }, wash: {} } });
 plan({ carbonate: true, baths: { stop: {}, fix: {}, wash: { durationS: 60 } } });
 plan({ baths: { fix: { usedCm2PerL: 90_000 }, wash: { temperatureC: 8 } } });
+for (const startC of [22, 16])
+  for (const { answer: one } of planEvening({
+    baseline: { timeS: 600, temperatureC: 20 },
+    conditions: { temperatureC: { startC, ambientC: startC === 22 ? 14 : 24, timeConstantS: 3600 } },
+    plates: [{ areaCm2: 108 }, { areaCm2: 108 }],
+    vessel: "tank",
+    volumeMl: 500,
+  }).plates)
+    add(one.cautions);
 add(replaceDevelopment(planProcess(run), { atS: 300, remainingS: 3 }).cautions);
 add(
   planRecipe(

@@ -2,6 +2,7 @@
  * Cautions about a run, in German: its plan, its readings, and what was learned.
  */
 import type { LearningCautionCode } from "../../learning/text.js";
+import type { eveningSentences } from "../../process/eveningText.js";
 import type { ProcessCautionCode } from "../../process/text.js";
 import type { ReadingCautionCode } from "../../steering/text.js";
 import type { CautionSentences, TemperatureUnit } from "../../core/cautionTexts.js";
@@ -10,7 +11,11 @@ import { formatTime } from "../../quantities/formatTime.js";
 import { dauer, grad, gradWeit, satzanfang, stellen, und, wort, zahl } from "./figures.js";
 import { learned, reasons, steps } from "./words.js";
 
-type Codes = ProcessCautionCode | ReadingCautionCode | Exclude<LearningCautionCode, "stored-differs">;
+type Codes =
+  | ProcessCautionCode
+  | keyof typeof eveningSentences
+  | ReadingCautionCode
+  | Exclude<LearningCautionCode, "stored-differs">;
 
 const named = (names: unknown, words: Readonly<Record<string, string>>): string =>
   und(Array.isArray(names) ? (names as readonly unknown[]).map((name) => wort(words, name)) : names);
@@ -29,6 +34,9 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   // Ablauf
   "answer-differs": ({ data: { cause, answered, planned } }, unit) =>
     `Die Zeit gilt für ${seite(cause, answered, unit)}, der Plan für ${seite(cause, planned, unit)}.`,
+  "bath-drifted": ({ data: { fromC, toC } }, unit) =>
+    `Das Bad ist von ${grad(fromC, unit)} auf ${grad(toC, unit)} gekommen. Die Zeit rechnet damit. ` +
+    `Wer es wieder ${isFigure(fromC) && fromC < toC ? "kühlt" : "wärmt"}, plant mit dieser Temperatur.`,
   "drain-too-long": ({ limit, actual }) =>
     `Das Ablaufen dauert ${dauer(actual)}, die Entwicklung ${dauer(limit)}. Bad kühlen oder verdünnen.`,
   "late-pour": ({ limit, actual }) =>
