@@ -273,6 +273,8 @@ export interface CautionData extends LearnedCautionData {
     readonly readC: number;
     /** when it was taken, s from pour-in */
     readonly atS: number;
+    /** what the bath was mixed to, °C, where no other reading speaks against it */
+    readonly mixedC?: number;
   };
   /** no reading is believed */
   readonly "forecast-only": {

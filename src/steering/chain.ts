@@ -13,6 +13,8 @@ export interface Link {
   readonly converted: boolean;
   /** what it counts in the chain */
   readonly weight: number;
+  /** by how much more the next may lie from it than a reading, °C */
+  readonly withinC?: number;
 }
 
 /** How far back a link looks for the one before it, in readings. */
@@ -51,7 +53,8 @@ export function longestChain(links: readonly Link[], known: Surroundings): reado
       const converted = link.converted || earlier.converted;
       const agrees =
         link.changed ||
-        Math.abs(link.celsius - earlier.celsius) <= reach(known, earlier, link.timeS, converted);
+        Math.abs(link.celsius - earlier.celsius) <=
+          reach(known, earlier, link.timeS, converted) + (earlier.withinC ?? 0);
       if (agrees && (best[j] as number) > most) {
         most = best[j] as number;
         from = j;

@@ -1,5 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import { MOVED_C } from "../drift/moved.js";
+import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
+import { FAHRENHEIT_ABOVE_C } from "../temperature/temperatureCautions.js";
 import { longestChain, reach, type Link } from "./chain.js";
 import { meaningOf, UNITS_PART_C, type Meaning } from "./meaning.js";
 import type { OrderedLog, PlacedReading } from "./readings.js";
@@ -27,8 +29,11 @@ export interface JudgedLog {
 
 /** A reading in the other unit counts for less than one that was given in °C (assumed). */
 const CONVERTED_WEIGHT = 0.9;
-/** What the bath was mixed to counts for half a reading (assumed). */
-const STATED_WEIGHT = 0.5;
+/** What the bath was mixed to outvotes one reading, and two outvote it (assumed). */
+const STATED_WEIGHT = 1.5;
+/** A bath may be so far from what it was mixed to: a cold tank takes it there at once (assumed), °C. */
+const MIXED_WITHIN_C = 3;
+const STATED = { changed: false, converted: false, weight: STATED_WEIGHT, withinC: MIXED_WITHIN_C };
 /** A log of many failures names the newest alone. */
 const MOST_NAMED = 50;
 /** A thermometer is frozen whose readings stay the same while the bath must move by this, °C. */
@@ -66,10 +71,9 @@ export function judgeLog(
   const taken = readings.filter((one) => !isAhead(one));
   const judged = [...meanings(taken, known, statedC), ...readings.filter(isAhead).map(aheadOfNow)];
   const usable = usableOf(judged);
-  const stated: readonly Link[] =
-    statedC === undefined
-      ? []
-      : [{ timeS: 0, celsius: statedC, changed: false, converted: false, weight: STATED_WEIGHT }];
+  const mixedC =
+    statedC !== undefined && statedC > FAHRENHEIT_ABOVE_C ? fahrenheitToCelsius(statedC) : statedC;
+  const stated: readonly Link[] = mixedC === undefined ? [] : [{ timeS: 0, celsius: mixedC, ...STATED }];
   const links = [...stated, ...linksOf(usable)];
   for (const i of longestChain(links, known)) {
     const one = usable[i - stated.length];
@@ -82,7 +86,7 @@ export function judgeLog(
   const doubted = judged.filter(({ followed, meaning }) => !followed || meaning.doubt !== undefined);
   const cautions = doubted
     .slice(-MOST_NAMED)
-    .map((one) => doubtAbout(one, chain, known, `${at}/${one.index}`, one.timeS > believedS, nowS));
+    .map((one) => doubtAbout(one, chain, known, mixedC, `${at}/${one.index}`, one.timeS > believedS, nowS));
   const followedS = chain.at(-1)?.timeS;
   if (followedS !== newestS) cautions.push(doubt("forecast-only", "warn", at, { sinceS: followedS ?? 0 }));
   chain.forEach((one, i) => {
@@ -200,6 +204,7 @@ function doubtAbout(
   { given, timeS, meaning, frozenC }: Judged,
   chain: readonly Judged[],
   known: Surroundings,
+  mixedC: number | undefined,
   at: string,
   now: boolean,
   nowS: number,
@@ -219,20 +224,25 @@ function doubtAbout(
   }
   if (frozenC !== undefined)
     return doubt("thermometer-frozen", severity, path, { limit: FROZEN_C, actual: frozenC });
-  // The nearest in the chain: the last before, or the first after.
+  // The nearest in the chain: the last before, or the first after. Where none is believed, the mix speaks.
   const after = chain.findIndex((one) => one.timeS > timeS);
-  const near = chain[after < 0 ? chain.length - 1 : Math.max(0, after - 1)] as Judged;
-  const [from, to] =
-    near.timeS <= timeS
-      ? [{ timeS: near.timeS, celsius: celsiusOf(near) }, timeS]
-      : [{ timeS, celsius }, near.timeS];
+  const near = chain[after < 0 ? chain.length - 1 : Math.max(0, after - 1)];
+  const beside = near === undefined ? { timeS: 0, celsius: mixedC as number } : placed(near);
+  const [from, to] = beside.timeS <= timeS ? [beside, timeS] : [{ timeS, celsius }, beside.timeS];
   return doubt("reading-jump", severity, path, {
-    limit: reach(known, from, to, near.meaning.doubt !== undefined),
-    actual: Math.abs(celsius - celsiusOf(near)),
+    limit:
+      reach(known, from, to, near?.meaning.doubt !== undefined) + (near === undefined ? MIXED_WITHIN_C : 0),
+    actual: Math.abs(celsius - beside.celsius),
     readC: celsius,
     atS: timeS,
+    ...(near === undefined && { mixedC: beside.celsius }),
   });
 }
+
+const placed = (one: Judged): Pick<Link, "timeS" | "celsius"> => ({
+  timeS: one.timeS,
+  celsius: celsiusOf(one),
+});
 
 /** The readings of one moment as their mean. */
 function merged(chain: readonly Judged[]): readonly Followed[] {

@@ -17,6 +17,8 @@ export interface DoubtData {
   readonly celsius?: number;
   /** the reading, °C */
   readonly readC?: number;
+  /** what the bath was mixed to, °C, where no other reading speaks against it */
+  readonly mixedC?: number;
   /** when the reading was taken, s from pour-in */
   readonly atS?: number;
   /** since when the forecast alone is followed, s from pour-in */
@@ -49,9 +51,11 @@ export const readingSentences: Pick<CautionSentences, ReadingCautionCode> = {
     `The reading is of ${lengthText(actual)} after the pour-in, and the clock is at ${lengthText(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
     `No bath is at ${degrees(actual, unit)}. Check the thermometer.`,
-  "reading-jump": ({ actual, data: { readC, atS } }, unit) =>
+  "reading-jump": ({ actual, data: { readC, atS, mixedC } }, unit) =>
     `${degrees(readC, unit)}, read ${lengthText(atS)} after the pour-in, is ` +
-    `${degreesApart(actual, unit)} from the others, farther than this bath changes. Check it.`,
+    `${degreesApart(actual, unit)} from ` +
+    (mixedC === undefined ? "the others" : `the ${degrees(mixedC, unit)} that the bath was mixed to`) +
+    `, farther than this bath changes. ${mixedC === undefined ? "Check it." : "Read again."}`,
   "surroundings-doubted": () =>
     "The readings agree with each other, but not with the vessel and the air as told. " +
     "The readings are followed. Check what was said of vessel and air.",

@@ -313,6 +313,41 @@ describe("a reading in the other unit", () => {
   });
 });
 
+describe("a lone reading far from what the bath was mixed to", () => {
+  const mixed: Partial<SteerInput> = {
+    baseline: { timeS: 600, temperatureC: 20 },
+    conditions: { temperatureC: 20 },
+    vessel: "plastic-tank-in-air",
+    ambientC: 20,
+  };
+  it.each([
+    [29, 300],
+    [12, 300],
+    [29, 0],
+  ])("is doubted: %s °C after %s s, in air of 20 °C", (celsius, timeS) => {
+    const answer = ask([reading(timeS, celsius)], mixed);
+    const asMixed = ask([reading(timeS, 20)], mixed);
+    expect(answer.trusted).toBe(false);
+    expect(answer.action).toBe("continue");
+    expect(cautionOf(answer, "reading-jump")).toMatchObject({
+      severity: "stop",
+      data: { readC: celsius, atS: timeS, mixedC: 20 },
+      message: expect.stringContaining("that the bath was mixed to") as string,
+    });
+    // The forecast from the mix stands in for it.
+    expect(answer.total.timeS / asMixed.total.timeS).toBeCloseTo(1, 2);
+  });
+  it("is believed once a second agrees, and then the mix is not", () => {
+    const answer = ask([reading(0, 29), reading(60, 28.6)], mixed);
+    expect(answer.trusted).toBe(true);
+    expect(answer.total.timeS).toBeLessThan(420);
+  });
+  it("is believed at once where a cold tank or a guess explains it, or nothing was said", () => {
+    expect(ask([reading(0, 17)], mixed).trusted).toBe(true);
+    expect(ask([reading(0, 14)], { ...mixed, conditions: {} }).trusted).toBe(true);
+  });
+});
+
 describe("a log as it comes", () => {
   it("is put in order, with a note", () => {
     const drift = [reading(0, 18), reading(60, 17.8), reading(120, 17.7)];

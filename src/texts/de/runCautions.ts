@@ -109,9 +109,10 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `Der Messwert gilt für ${dauer(actual)} nach dem Einguss, aber die Uhr steht bei ${dauer(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
     `${grad(actual, unit)} kann kein Bad sein. Thermometer prüfen.`,
-  "reading-jump": ({ actual, data: { readC, atS } }, unit) =>
-    `${grad(readC, unit)}, gemessen ${dauer(atS)} nach dem Einguss, liegt ` +
-    `${gradWeit(actual, unit)} von den anderen, weiter als dieses Bad sich ändert. Prüfen.`,
+  "reading-jump": ({ actual, data: { readC, atS, mixedC } }, unit) =>
+    `${grad(readC, unit)}, gemessen ${dauer(atS)} nach dem Einguss, liegt ${gradWeit(actual, unit)} von ` +
+    (mixedC === undefined ? "den anderen" : `den ${grad(mixedC, unit)}, auf die das Bad angesetzt ist`) +
+    `, weiter als dieses Bad sich ändert. ${mixedC === undefined ? "Prüfen." : "Noch einmal messen."}`,
   "surroundings-doubted": () =>
     "Die Messwerte stimmen überein, aber nicht mit Gefäß und Luft, wie sie angegeben sind. " +
     "Die Messwerte gelten. Die Angaben zu Gefäß und Luft prüfen.",
