@@ -127,6 +127,7 @@ const CODES = [
   "bath-changed",
   "forecast-only",
   "doubted-run",
+  "not-fitted",
   "held-at-limit",
   "far-from-known",
   "trend",

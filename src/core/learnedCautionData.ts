@@ -19,6 +19,18 @@ export interface LearnedCautionData {
     /** why, as in `knowledge.setAside` */
     readonly reason: string;
   };
+  /** runs that were set aside and teach nothing */
+  readonly "not-fitted": {
+    /** how many runs there are in all */
+    readonly runs: number;
+    /** why, the reason of the most runs first */
+    readonly reasons: readonly {
+      /** why, as in `knowledge.setAside` */
+      readonly reason: string;
+      /** how many runs */
+      readonly runs: number;
+    }[];
+  };
   /** runs that disagree more than their outcomes say */
   readonly "scatter": {
     /** how many are fitted */

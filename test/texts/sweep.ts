@@ -413,6 +413,15 @@ const learned = [
   ]),
 ];
 for (const one of learned) add(one.advice);
+// Runs that teach nothing: some with a reason that no page says, and one that failed.
+const odd: readonly object[] = [{ ageH: 400 }, { ageH: 500 }, { temperatureC: 60 }];
+add(
+  learn(
+    start,
+    odd.map((one) => sharp(600, 20, one)),
+  ).advice,
+);
+add(learn(start, [{ timeS: 600, temperatureC: 20, outcome: { kind: "failed" } }]).advice);
 const confirmed = { timeS: 510, temperatureC: 20, outcome: { kind: "good" } } as const;
 add(
   learn(

@@ -8,7 +8,7 @@ import type { CautionSentences, TemperatureUnit } from "../../core/cautionTexts.
 import { isFigure } from "../../core/digits.js";
 import { formatTime } from "../../quantities/formatTime.js";
 import { dauer, grad, gradWeit, satzanfang, stellen, und, wort, zahl } from "./figures.js";
-import { learned, reasons, steps } from "./words.js";
+import { learned, notFitted, reasons, steps } from "./words.js";
 
 type Codes = ProcessCautionCode | ReadingCautionCode | Exclude<LearningCautionCode, "stored-differs">;
 
@@ -122,6 +122,12 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     const which = hasId ? `Lauf ${String(run)} (${what})${when}` : `Der Lauf mit ${what}${when}`;
     return `${which} ${wort(reasons, reason)} und zählt weniger. Die Notizen prüfen.`;
   },
+  "not-fitted": ({ actual, data: { runs, reasons: why } }) =>
+    `${actual} von ${runs} ${runs === 1 ? "Lauf" : "Läufen"} ${actual === 1 ? "lehrt" : "lehren"} nichts: ` +
+    why.map((one) => `${wort(notFitted, one.reason)} (${one.runs})`).join(", ") +
+    (why.some(({ reason }) => reason === "past-covered")
+      ? ". Mit einer Halbwertszeit des Bades beginnen, als laws.age."
+      : "."),
   "held-at-limit": ({ data }) =>
     `${satzanfang(wort(learned, data.cause))}: nach den Läufen jenseits der Grenze. Es gilt die Grenze. ` +
     `Die Notizen prüfen.`,
