@@ -126,6 +126,7 @@ const CODES = [
   "log-order",
   "bath-changed",
   "forecast-only",
+  "mixed-notes",
   "doubted-run",
   "not-fitted",
   "held-at-limit",

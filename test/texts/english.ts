@@ -17,6 +17,7 @@ import { driftSentences } from "../../src/drift/text.js";
 import { disagreeSentence, safelightSentences, strengthOutsideSentence } from "../../src/inspection/text.js";
 import { learningSentences } from "../../src/learning/text.js";
 import { processSentences } from "../../src/process/text.js";
+import { notesSentences } from "../../src/notes/text.js";
 import { pushSentences } from "../../src/push/text.js";
 import { readingSentences } from "../../src/steering/text.js";
 import { temperatureSentences } from "../../src/temperature/text.js";
@@ -34,6 +35,7 @@ export const englishSentences: CautionSentences = {
   ...learningSentences,
   ...limitSentences,
   ...mayFailSentence,
+  ...notesSentences,
   ...nearLimitSentence,
   ...outsideTableSentence,
   ...pastCapacitySentence,

@@ -19,6 +19,7 @@ import {
   planRecipe,
   predict,
   proposeBrew,
+  readRunNotes,
   pushCautions,
   remainingTime,
   replaceDevelopment,
@@ -429,6 +430,16 @@ add(
     ["a", "b", "c", "d", "e"].map((id) => ({ ...confirmed, id })),
   ).advice,
 );
+// Notebooks of several films and developers.
+for (const films of [
+  ["slow", "slow", "fast"],
+  ["slow", ""],
+  Array.from({ length: 10 }, (_, i) => `film ${i}`),
+])
+  add(
+    readRunNotes(films.map((Film, i) => ({ Film, Time: `${i + 5}:30`, Temp: "20 °C", Outcome: "good" })))
+      .cautions,
+  );
 const stored = structuredClone(learned[0]!) as { baseline: { timeS: number } };
 stored.baseline.timeS *= 1.2;
 add(predict(stored as never, { temperatureC: 16 }).cautions);

@@ -2,6 +2,7 @@
  * Cautions about a run, in German: its plan, its readings, and what was learned.
  */
 import type { LearningCautionCode } from "../../learning/text.js";
+import type { NotesCautionCode } from "../../notes/text.js";
 import type { ProcessCautionCode } from "../../process/text.js";
 import type { ReadingCautionCode } from "../../steering/text.js";
 import type { CautionSentences, TemperatureUnit } from "../../core/cautionTexts.js";
@@ -10,7 +11,8 @@ import { formatTime } from "../../quantities/formatTime.js";
 import { dauer, grad, gradWeit, satzanfang, stellen, und, wort, zahl } from "./figures.js";
 import { learned, notFitted, reasons, steps } from "./words.js";
 
-type Codes = ProcessCautionCode | ReadingCautionCode | Exclude<LearningCautionCode, "stored-differs">;
+type Codes =
+  ProcessCautionCode | ReadingCautionCode | NotesCautionCode | Exclude<LearningCautionCode, "stored-differs">;
 
 const named = (names: unknown, words: Readonly<Record<string, string>>): string =>
   und(Array.isArray(names) ? (names as readonly unknown[]).map((name) => wort(words, name)) : names);
@@ -116,6 +118,17 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     "Die Zeit folgt allein der Vorhersage.",
 
   // Lernen
+  "mixed-notes": ({ actual, data: { heading, values, unnamed } }) => {
+    const zeilen = (count: number): string => `${count} ${count === 1 ? "Zeile" : "Zeilen"}`;
+    const genannt = values.map(({ value, runs }, i) => `${value} (${i === 0 ? zeilen(runs) : runs})`);
+    const mehr = actual - values.length;
+    return (
+      `${heading} hat ${actual} ${actual === 1 ? "Wert" : "Werte"}: ${genannt.join(", ")}` +
+      (mehr > 0 ? ` und ${mehr} weitere` : "") +
+      (unnamed > 0 ? `; ${zeilen(unnamed)} ohne` : "") +
+      ". Sie werden wie eines gelesen."
+    );
+  },
   "doubted-run": ({ data: { run, named: hasId, timeS, temperatureC, date, reason } }, unit) => {
     const when = date === undefined ? "" : `, ${date.slice(0, 10)},`;
     const what = `${isFigure(timeS) ? formatTime(timeS) : "?"} bei ${grad(temperatureC, unit)}`;
