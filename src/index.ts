@@ -277,6 +277,7 @@ export {
   type UnreadNote,
 } from "./notes/readRunNotes.js";
 export { tableRecords } from "./notes/tableRecords.js";
+export type { OnlyNamed } from "./notes/names.js";
 export { parseDate, type ParseDateOptions } from "./notes/parseDate.js";
 export { parseOutcome } from "./notes/parseOutcome.js";
 

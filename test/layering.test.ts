@@ -71,6 +71,7 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
     "compensate",
     "learning",
     "process",
+    "notes",
     "steering",
     "text",
     "picture",

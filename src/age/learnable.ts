@@ -38,10 +38,10 @@ export const ageLearnable: Learnable<AgeLaw, number> = {
     return { ...origin, halfLifeH, sdRatePerH: found.sd };
   },
   // A rule of a day says of older baths what it says of a day: they would teach it what it does not cover.
-  unfit: (law, from, to) =>
-    isPast(to, lastAge(law)) || (from !== to && isPast(Math.max(from, to), coveredAge(law)))
-      ? "past-life"
-      : undefined,
+  unfit: (law, from, to) => {
+    if (isPast(to, lastAge(law))) return "past-life";
+    return from !== to && isPast(Math.max(from, to), coveredAge(law)) ? "past-covered" : undefined;
+  },
 };
 
 function rateOf(law: AgeLaw): number {

@@ -168,8 +168,11 @@ export interface PlacedLearnable<Side = unknown> {
   row(from: Side, to: Side): Row;
 }
 
-/** Why the conditions of a run tell nothing under a law. */
-export type UnfitReason = "stand" | "past-life" | "maybe-fahrenheit";
+/**
+ * Why the conditions of a run tell nothing under a law: `"past-life"`, the bath is past the life that its law
+ * gives it; `"past-covered"`, it is older than the law says anything of.
+ */
+export type UnfitReason = "stand" | "past-life" | "past-covered" | "maybe-fahrenheit";
 
 /**
  * Learning's half of a cause: as many numbers as its law and the departures from it have, by name.

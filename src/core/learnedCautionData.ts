@@ -19,6 +19,32 @@ export interface LearnedCautionData {
     /** why, as in `knowledge.setAside` */
     readonly reason: string;
   };
+  /** notes of several films or developers, read as one */
+  readonly "mixed-notes": {
+    /** the heading of the column that names them */
+    readonly heading: string;
+    /** the names, those of the most runs first: five at most */
+    readonly values: readonly {
+      /** the name, to 60 characters */
+      readonly value: string;
+      /** how many runs have it */
+      readonly runs: number;
+    }[];
+    /** how many runs have none */
+    readonly unnamed: number;
+  };
+  /** runs that were set aside and teach nothing */
+  readonly "not-fitted": {
+    /** how many runs there are in all */
+    readonly runs: number;
+    /** why, the reason of the most runs first */
+    readonly reasons: readonly {
+      /** why, as in `knowledge.setAside` */
+      readonly reason: string;
+      /** how many runs */
+      readonly runs: number;
+    }[];
+  };
   /** runs that disagree more than their outcomes say */
   readonly "scatter": {
     /** how many are fitted */

@@ -57,6 +57,7 @@ export function adviceOn(
 ): readonly Caution[] {
   return [
     ...doubted(setAside, entries),
+    ...notFitted(setAside, entries.length),
     ...far(fit, parameters),
     ...drifted(fit),
     ...scattered(fit),
@@ -89,6 +90,28 @@ function doubted(setAside: readonly SetAside[], entries: readonly Entry[]): read
         },
       });
     });
+}
+
+/** What a photographer writes of a run himself is no news; all else is. */
+const NOTED: readonly string[] = ["failed", "fogged"];
+
+/** Runs that teach nothing, with how many there are for each reason. */
+function notFitted(setAside: readonly SetAside[], runs: number): readonly Caution[] {
+  const unfitted = setAside.filter(({ weight }) => weight === 0);
+  const counts = new Map<string, number>();
+  for (const { reason } of unfitted) counts.set(reason, (counts.get(reason) ?? 0) + 1);
+  const reasons = [...counts].map(([reason, count]) => ({ reason, runs: count }));
+  reasons.sort((a, b) => b.runs - a.runs);
+  const first = unfitted.find(({ reason }) => reason === reasons[0]?.reason);
+  if (first === undefined) return [];
+  return [
+    say("not-fitted", reasons.every(({ reason }) => NOTED.includes(reason)) ? "note" : "warn", {
+      path: `/runs/${first.run}`,
+      quantity: "count",
+      actual: unfitted.length,
+      data: { runs, reasons },
+    }),
+  ];
 }
 
 /** Numbers that the runs carry to a limit, or far from where they began. */

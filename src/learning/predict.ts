@@ -15,8 +15,9 @@ import type { LearnedKnowledge } from "./types.js";
  * @throws TypeError or RangeError as `compensate` does, and a RangeError for knowledge that a newer version
  * wrote
  *
- * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, and beside it the cautions of
- * `learn` on runs that it doubts, numbers far from what is known, and a trend. The interval is that of the
+ * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, and beside it the advice of
+ * `learn` that bears on the answer: runs that it doubts, runs that teach nothing by no word of the notebook,
+ * numbers far from what is known, a trend, and scatter. The interval is that of the
  * time that would be right, covariances counted; a single development scatters about it.
  *
  * @example
@@ -30,14 +31,19 @@ import type { LearnedKnowledge } from "./types.js";
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {
   const { now, cautions } = derived("predict/knowledge", knowledge);
   const answer = prepared("predict", causes, now.baseline, now).answer(conditions);
-  const doubts = now.advice.filter(({ code }) => REPEATED.includes(code)).map(placed);
+  const doubts = now.advice.filter(bearsOnAnswer).map(placed);
   return cautions.length + doubts.length === 0
     ? answer
     : { ...answer, cautions: gravestFirst([...cautions, ...doubts, ...answer.cautions]) };
 }
 
 /** What `learn` doubts, and an answer says again. */
-const REPEATED: readonly string[] = ["doubted-run", "far-from-known", "trend"];
+const REPEATED: readonly string[] = ["doubted-run", "not-fitted", "far-from-known", "trend", "scatter"];
+
+/** A note, as on runs that failed, has been said once. */
+function bearsOnAnswer({ code, severity }: Caution): boolean {
+  return severity !== "note" && REPEATED.includes(code);
+}
 
 function placed(advice: Caution): Caution {
   return { ...advice, path: `/knowledge${advice.path ?? ""}` };

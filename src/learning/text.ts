@@ -13,6 +13,7 @@ import type { InputWanted } from "../core/errorRules.js";
 export type LearningCautionCode =
   | "stored-differs"
   | "doubted-run"
+  | "not-fitted"
   | "held-at-limit"
   | "far-from-known"
   | "trend"
@@ -27,11 +28,24 @@ export const setAsideTexts: Readonly<Record<SetAsideReason, string>> = {
   "failed": "failed",
   "fogged": "is fogged",
   "stand": "compares stand development with agitation",
-  "past-life": "has a bath that is older than its law goes",
+  "past-life": "has a bath that is past its life",
+  "past-covered": "has a bath that is older than its rule of age covers",
   "maybe-fahrenheit": "has a temperature that may be in °F",
   "past-growth": "has a gradient that its law of growth never reaches",
   "too-far": "is too far from the known time for the laws",
   "disagrees": "disagrees with the others beyond chance",
+};
+
+/** Why runs are not fitted, whatever their number: each with its count behind it. */
+const notFittedTexts: Readonly<Record<Exclude<SetAsideReason, "disagrees">, string>> = {
+  "failed": "failed",
+  "fogged": "fogged",
+  "stand": "stand development against agitation",
+  "past-life": "bath past its life",
+  "past-covered": "bath older than its rule of age covers",
+  "maybe-fahrenheit": "temperature perhaps in °F",
+  "past-growth": "gradient that its law of growth never reaches",
+  "too-far": "too far from the known time for the laws",
 };
 
 const reasonText = (reason: string): string => ownEntry(setAsideTexts, reason) ?? "is in doubt";
@@ -51,6 +65,12 @@ export const learningSentences: Pick<CautionSentences, LearningCautionCode> = {
     const which = hasId ? `Run ${String(run)} (${what})${when}` : `The run of ${what}${when}`;
     return `${which} ${reasonText(reason)} and counts for less. Check the notes.`;
   },
+  "not-fitted": ({ actual, data: { runs, reasons } }) =>
+    `${actual} of ${runs} ${runs === 1 ? "run teaches" : "runs teach"} nothing: ` +
+    reasons.map((one) => `${ownEntry(notFittedTexts, one.reason) ?? "in doubt"} (${one.runs})`).join(", ") +
+    (reasons.some(({ reason }) => reason === "past-covered")
+      ? ". Start with a half-life of the bath, as laws.age."
+      : "."),
   "held-at-limit": ({ data }) =>
     `The runs carry ${named([data.cause])} past its limit. It is held there. Check the notes.`,
   "far-from-known": ({ actual, data }) =>

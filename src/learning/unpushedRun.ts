@@ -38,10 +38,16 @@ export function unpushedRun(
   const kept = plainData(`${at}/run`, run);
   if (stops === 0 || typeof said === "string") return kept;
   const logSd = inRange(`${at}/run/outcome/logSd`, (outcome as { readonly logSd?: unknown }).logSd, 0, 3);
+  const factor = factorOf(effect);
   const wider = Number(Math.min(3, Math.hypot(logSd, logSdOf(effect))).toFixed(4));
   return {
     ...kept,
-    timeS: timeS / factorOf(effect),
-    outcome: { ...outcome, logSd: wider } as DevelopmentRun["outcome"],
+    timeS: timeS / factor,
+    outcome: {
+      ...outcome,
+      // A time of appearance tells the right time without the time that was given.
+      ...(outcome.kind === "appearance" && { appearanceS: outcome.appearanceS / factor }),
+      logSd: wider,
+    } as DevelopmentRun["outcome"],
   };
 }

@@ -13,12 +13,13 @@ export type Readers = ReadonlyMap<string, Reader>;
 
 /** The columns, and the words that head them in English and German, without marks on their letters. */
 const COLUMNS = {
-  time: "zeit dauer entwicklungszeit",
+  time: "zeit dauer entwicklungszeit entwicklung entw",
   temperature: "temp temperatur badtemperatur entwicklertemperatur",
   dilution: "dil verdunnung verduennung verd",
   agitation: "agit every bewegung kippen kipprhythmus",
   used: "use gebrauch benutzt genutzt",
   age: "alter badalter",
+  push: "pushed gepusht",
   outcome: "result verdict judgement judgment ergebnis urteil resultat beurteilung",
   date: "day datum tag",
   gamma: "gradient",
@@ -32,6 +33,8 @@ const COLUMNS = {
   id: "run nr lauf",
   thermometer: "thermom",
   by: "who wer von",
+  material: "film plate paper emulsion platte papier",
+  developer: "entwickler",
   note: "notes remark remarks comment comments bemerkung bemerkungen notiz notizen anmerkung kommentar",
 } as const;
 
@@ -45,10 +48,25 @@ const WORDS: ReadonlyMap<string, string> = new Map([
   ...["seconds", "secs", "sekunden"].map((word): [string, string] => [word, "time s"]),
   ...["rolls", "rollen"].map((word): [string, string] => [word, "used rolls"]),
   ["rolls/l", "used rolls/l"],
+  ["pull", "push pull"],
+  ["pulled", "push pull"],
 ]);
 
 /** What may stand before a column: "Bath temp", "Dev. time". */
-const OWNERS = /^(developer|development|dev|bath|entwickler|bad)(?: ([^ ]*)|$)/;
+const OWNERS = /^(developer|development|dev|bath|entwickler|entwicklung|entw|bad)(?: ([^ ]*)|$)/;
+
+/** Development cut short, or as a word: the time, or the developer by its name. */
+const BARE_DEVELOPMENT = /^(?:dev(?:elopment)?|entw(?:icklung)?)$/;
+/** The same where a unit may follow. */
+const DEVELOPMENT = /^(?:dev(?:elopment)?|entw(?:icklung)?)(?= |$)/;
+
+/** What may stand behind a film or a developer without another meaning. */
+const OF_NAMES = /^(?:name|type|brand|stock|typ|sorte|marke)$/;
+
+/** The columns that hold names of what a notebook is kept of, one notebook for each. */
+export const NAMES = ["material", "developer"] as const;
+export const isName = (field: string): field is (typeof NAMES)[number] =>
+  (NAMES as readonly string[]).includes(field);
 
 /** The unit of a clock: "mm:ss", "h:mm:ss". */
 const CLOCK_UNIT = /^(?:h+ )?(?:m+|min) (?:s+|sec|sek)$/;
@@ -61,24 +79,38 @@ export interface Column {
   readonly refused?: boolean;
 }
 
-/** Reads a heading such as "Time (s)", "temperatureC", "Temp °F", "Dev. time [min]". */
-export function readHeading(heading: string): Column {
-  const words = heading
+/** The words of a heading, without marks on their letters. */
+function wordsOf(heading: string): string {
+  return heading
     .replace(/([a-z\d])([A-Z])/g, "$1 $2")
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
     .toLowerCase()
     .replace(/[\s_:.()[\]]+/g, " ")
-    .trim();
+    .trim()
+    .replace(/^(?:film|paper|plate) (?=dev(?:eloper|elopment)?(?: |$))/, "");
+}
+
+/** Whether a heading may mean the time as well as the developer: "Dev", "Development". */
+export function isBareDevelopment(heading: string): boolean {
+  return BARE_DEVELOPMENT.test(wordsOf(heading));
+}
+
+/** Reads a heading such as "Time (s)", "temperatureC", "Temp °F", "Dev. time [min]". */
+export function readHeading(heading: string): Column {
+  const words = wordsOf(heading);
   const [, whose, next = ""] = OWNERS.exec(words) ?? [];
   const own =
     whose === undefined
       ? words
       : WORDS.has(next)
         ? words.slice(whose.length + 1)
-        : words.replace(/^dev(?:elopment)?(?= |$)/, "time");
+        : OF_NAMES.test(next)
+          ? "developer"
+          : words.replace(DEVELOPMENT, "time");
   const [first = "", ...rest] = own.split(" ");
   const [field = first, ...units] = (WORDS.get(first) ?? first).split(" ");
+  if (isName(field) && rest.every((word) => OF_NAMES.test(word))) return { field, unit: "" };
   const unit = [...units, ...rest].join(" ");
   return { field, unit: CLOCK_UNIT.test(unit) ? unit.replaceAll(" ", ":") : unit };
 }
@@ -86,8 +118,20 @@ export function readHeading(heading: string): Column {
 /** Refuses a heading that is that of no column; the names of the columns are what it may be. */
 export function unknownHeading(heading: string): never {
   const values = Object.keys(COLUMNS);
-  const hint = nearestName(heading, [...WORDS.keys()]);
+  const words = wordsOf(heading);
+  const hint = nearestName(
+    words,
+    [...WORDS.keys()].filter((word) => mayBe(words, word)),
+  );
   return refuse("", "known-field", knownFieldText, { values, ...(hint && { hint }) }, heading, "not-one-of");
+}
+
+/** Whether a word may be misspelt as another, or cut short: they begin alike and are about as long. */
+function mayBe(misspelt: string, word: string): boolean {
+  const [short, long] = misspelt.length < word.length ? [misspelt, word] : [word, misspelt];
+  return (
+    word[0] === misspelt[0] && (long.startsWith(short) || 3 * (long.length - short.length) <= long.length)
+  );
 }
 
 /** Whether a column is one of those that are read. */
@@ -96,7 +140,16 @@ export function isColumn(field: string): boolean {
 }
 
 /** The columns without which a row is no run, or says what it does not know. */
-const MAIN: readonly string[] = ["time", "temperature", "dilution", "agitation", "used", "age", "outcome"];
+const MAIN: readonly string[] = [
+  "time",
+  "temperature",
+  "dilution",
+  "agitation",
+  "used",
+  "age",
+  "push",
+  "outcome",
+];
 
 /**
  * The column of a heading, if what it holds besides is a unit; a time of day, or of fixing, is a column

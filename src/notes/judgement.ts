@@ -117,12 +117,15 @@ export function judgement(at: string, text: string): RunOutcome {
   return unreadable(at, OUTCOMES, text);
 }
 
-/** Words without the blanks between them, their amounts as figures. */
-function tightened(words: string): string {
+/** Words with the amounts before a step or a stop as figures. */
+export function amountsAsFigures(words: string): string {
   let plain = words;
   for (const { words: amount, figure } of AMOUNTS) plain = plain.replace(amount, figure);
-  return plain.replace(/ /g, "");
+  return plain;
 }
+
+/** Words without the blanks between them, their amounts as figures. */
+const tightened = (words: string): string => amountsAsFigures(words).replace(/ /g, "");
 
 const judged = (at: string, ratio: number): RunOutcome => ({
   kind: "judged",

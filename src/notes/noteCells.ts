@@ -1,10 +1,11 @@
 /*
  * Module: notes. The cells of a row of notes as people fill them: and what a cell says.
  */
-import { plainObject, refuse, type TextForm, unreadable } from "../core/guards.js";
+import { ambiguous, plainObject, refuse, type TextForm, unreadable } from "../core/guards.js";
 import { isInputError, problemOf, show, type CheckProblem } from "../core/errors.js";
 import { pointerTo } from "../core/pointer.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
+import { TIMES } from "../quantities/timeText.js";
 import { dayText } from "./dateCell.js";
 import { columnOf, type Column, type Reader, type Readers } from "./headings.js";
 import { oneColumnText } from "./text.js";
@@ -12,7 +13,7 @@ import { oneColumnText } from "./text.js";
 const HEADINGS: TextForm = { format: "column with its unit", examples: ["Time (s)", "Temp °F"] };
 
 /** A cell with something in it. */
-interface Cell extends Column {
+export interface Cell extends Column {
   readonly heading: string;
   readonly text: string;
   /** its place in the row, from 1 */
@@ -35,17 +36,7 @@ export function cellsOf(
 ): Cells {
   const cells: Cells = [];
   for (const [place, [heading, cell]] of Object.entries(plainObject("/row", record)).entries()) {
-    // What a data frame or a spreadsheet leaves in an empty cell.
-    if (cell === undefined || cell === null || Number.isNaN(cell)) continue;
-    // A quotient by nothing says as much in words; where a figure belongs it is refused.
-    const text =
-      typeof cell === "string"
-        ? cell.trim()
-        : cell === Infinity || cell === -Infinity
-          ? "no number"
-          : isDate(cell)
-            ? dayText(cell)
-            : show(cell);
+    const text = textOf(cell);
     if (text === "") continue;
     const column = columns.get(heading) ?? columnOf(heading, readers);
     columns.set(heading, column);
@@ -54,6 +45,15 @@ export function cellsOf(
     else cells.push({ field, unit, heading, text, column: place + 1 });
   }
   return cells;
+}
+
+/** A cell as text; an empty one, also as a data frame or a spreadsheet leaves it, as no text. */
+export function textOf(cell: unknown): string {
+  if (cell === undefined || cell === null || Number.isNaN(cell)) return "";
+  if (typeof cell === "string") return cell.trim();
+  // A quotient by nothing says as much in words; where a figure belongs it is refused.
+  if (cell === Infinity || cell === -Infinity) return "no number";
+  return isDate(cell) ? dayText(cell) : show(cell);
 }
 
 const isDate = (cell: unknown): cell is Date => Object.prototype.toString.call(cell) === "[object Date]";
@@ -73,7 +73,17 @@ const ROUGHLY = /^(?:[~\u2248]|(?:ca\.?|circa|about|approx\.?|etwa|ungef\u00e4hr
 
 /** What a cell says, by the reader of its column. */
 export function said({ field, text, unit }: Cell, readers: Readers): unknown {
+  if (field === "time" && unit === "") asMinutesOrHours(text);
   return (readers.get(field) as Reader)(withUnit(withPoint(text.replace(ROUGHLY, "")), unit));
+}
+
+/** A spreadsheet adds seconds to a time that was typed as "7:30": then its hours are minutes. */
+const SAVED_CLOCK = /^0?([1-9]\d?):([0-5]\d):00$/;
+
+function asMinutesOrHours(text: string): void {
+  const [, first, second] = SAVED_CLOCK.exec(text) ?? [];
+  if (first === undefined || second === undefined) return;
+  ambiguous("", TIMES, [`${first}:${second}`, `${first} h ${second} min`], text);
 }
 
 /** Reads the cell of a main column; what is wrong with it is a problem. */

@@ -1,11 +1,16 @@
 import { inputError, isInputError, type CheckProblem, type InputError } from "../core/errors.js";
+import { ambiguous, refuse } from "../core/guards.js";
 import { present } from "../core/ordered.js";
+import { wholeSd } from "../learning/reading.js";
+import { readOutcome } from "../learning/readOutcome.js";
 import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
+import { unpushedRun } from "../learning/unpushedRun.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
-import { judgement } from "./judgement.js";
+import { judgement, OUTCOMES } from "./judgement.js";
 import type { Readers } from "./headings.js";
-import { beside, main, only, said, take, told, type Cells } from "./noteCells.js";
-import { missingText } from "./text.js";
+import { beside, main, only, said, take, told, type Cell, type Cells } from "./noteCells.js";
+import { pushInRemark } from "./pushCell.js";
+import { missingText, withoutPushText } from "./text.js";
 
 /** Reads a row: the run, as far as there are no problems. What is left in `cells` was not read. */
 export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]): DevelopmentRun {
@@ -22,6 +27,8 @@ export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]
     if (!given) told(problems, field, field, () => missing());
     return read;
   };
+  const push = readPush(cells, readers, problems);
+  const given = only(cells, "time");
   const run = {
     timeS: needed("time"),
     temperatureC: needed("temperature"),
@@ -36,8 +43,46 @@ export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]
     by: words("by"),
     printed: beside(cells, "printed", readers),
   };
-  const notes = cells.map(({ field, heading, text }) => (field === "note" ? text : `${heading}: ${text}`));
-  return present({ ...run, note: notes.join("; ") || undefined }) as DevelopmentRun;
+  // A push stays in the note, and so does the time as it was given.
+  const kept =
+    push !== undefined && given !== undefined && !cells.includes(given) ? [given, ...cells] : cells;
+  const notes = kept.map(({ field, heading, text }) => (field === "note" ? text : `${heading}: ${text}`));
+  const read = present({ ...run, note: notes.join("; ") || undefined }) as DevelopmentRun;
+  if (push === undefined || problems.length > 0) return read;
+  return told(problems, push.heading, push.heading, () => withoutPush(read, push)) ?? read;
+}
+
+/** A push of some stops, with its heading and its cell. */
+interface Push {
+  readonly stops: number;
+  readonly heading: string;
+  readonly text: string;
+}
+
+/** How far the film was pushed: in its column, or else among the remarks. It stays in the note. */
+function readPush(cells: Cells, readers: Readers, problems: CheckProblem[]): Push | undefined {
+  const columns = cells.filter(({ field }) => field === "push");
+  if (columns.length > 0) {
+    const { heading, text } = columns[0] as Cell;
+    const stops = main(cells, "push", readers, problems) as number | undefined;
+    if (!stops) return undefined;
+    cells.push(...columns.filter((cell) => !cells.includes(cell)));
+    return { stops, heading, text };
+  }
+  for (const { field, heading, text } of cells) {
+    const stops = field === "note" ? pushInRemark(text) : undefined;
+    if (stops) return { stops, heading, text };
+  }
+  return undefined;
+}
+
+/** The run with its push taken out of its time; a window cannot say how much wider that makes it. */
+function withoutPush(run: DevelopmentRun, { stops, text }: Push): DevelopmentRun {
+  const { timeS, outcome } = run;
+  const read = readOutcome("", timeS, outcome);
+  if (typeof read === "string") return run;
+  if (read.kind === "window") refuse("", "without-push", withoutPushText, { stops }, text);
+  return unpushedRun({ ...run, outcome: { ...outcome, logSd: wholeSd(read) } as RunOutcome }, stops);
 }
 
 /**
@@ -124,18 +169,31 @@ function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): R
     const plain = read.kind === "thin" || read.kind === "dense";
     return present({ ...read, logSd: plain ? undefined : beside(cells, "sd", readers) }) as RunOutcome;
   }
-  return remarked(cells) ?? told<RunOutcome>(problems, "outcome", "outcome", missing);
+  const remark = cells.find(({ field, text }) => field === "note" && judgedIn(text).length > 0);
+  if (remark === undefined) return told<RunOutcome>(problems, "outcome", "outcome", missing);
+  const [first, ...others] = judgedIn(remark.text) as [Judged, ...Judged[]];
+  const other = others.find(({ outcome }) => JSON.stringify(outcome) !== JSON.stringify(first.outcome));
+  if (other === undefined) return first.outcome;
+  told(problems, remark.heading, remark.heading, () => {
+    ambiguous("", OUTCOMES, [first.part, other.part], remark.text);
+  });
+  return undefined;
 }
 
-/** A judgement among the remarks: a whole remark, or a part of one between commas. */
-function remarked(cells: Cells): RunOutcome | undefined {
-  for (const { field, text } of cells)
-    if (field === "note")
-      for (const part of [text, ...text.split(/[,;.]\s+/)]) {
-        const outcome = quietly(() => judgement("", part));
-        if (outcome) return outcome;
-      }
-  return undefined;
+/** A judgement, and the part of a remark that holds it. */
+interface Judged {
+  readonly part: string;
+  readonly outcome: RunOutcome;
+}
+
+/** The judgements in a remark: the whole of it, or its parts between commas. */
+function judgedIn(text: string): readonly Judged[] {
+  const of = (part: string): readonly Judged[] => {
+    const outcome = quietly(() => judgement("", part));
+    return outcome ? [{ part, outcome }] : [];
+  };
+  const whole = of(text);
+  return whole.length > 0 ? whole : text.split(/[,;.]\s+/).flatMap(of);
 }
 
 /** What can be read; nothing where it cannot. */

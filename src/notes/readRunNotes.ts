@@ -1,10 +1,14 @@
+import type { Caution } from "../core/caution.js";
 import type { CheckProblem } from "../core/errors.js";
 import { arrayOf, plainObject, refuse } from "../core/guards.js";
+import { inNameOf } from "../core/inNameOf.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import { entryOf, refuseFuture } from "../learning/notebook.js";
 import { readOutcome } from "../learning/readOutcome.js";
 import type { DevelopmentRun } from "../learning/types.js";
-import { isColumn, unknownHeading, type Column, type Readers } from "./headings.js";
+import { isColumn, isName, unknownHeading, type Readers } from "./headings.js";
+import { checkedOnly, countNames, isAsked, mixedNames, type NameColumns, type OnlyNamed } from "./names.js";
+import { developmentColumns } from "./developmentColumns.js";
 import { cellsOf, said, told, twoColumns, type Cells } from "./noteCells.js";
 import { checkedDateOptions } from "./parseDate.js";
 import { readersFor } from "./readers.js";
@@ -22,6 +26,11 @@ export interface RunNotesOptions extends ParseDilutionOptions {
    * stays in the note
    */
   readonly dates?: "day-first" | "month-first" | undefined;
+  /**
+   * which film or developer to read, where the notebook holds several: rows that name another, or none, are
+   * left aside. Names are compared without case and outer spaces
+   */
+  readonly only?: OnlyNamed | undefined;
 }
 
 /**
@@ -68,6 +77,10 @@ export interface RunNotes {
   readonly rejected: readonly RejectedNote[];
   /** the headings that are not known, and the cells that could not be read, in the order of the rows */
   readonly unread: readonly UnreadNote[];
+  /** the rows that `only` left aside, counted from 1 */
+  readonly leftAside: readonly number[];
+  /** columns of films or developers with several names, `"mixed-notes"`; paths point to their headings */
+  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -78,14 +91,18 @@ export interface RunNotes {
  * dilution (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result, verdict),
  * gamma (or gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer, by, printed,
  * note (or notes, remarks); in German Zeit, Temperatur, Verdünnung, Bewegung, Alter, Ergebnis (or Urteil),
- * Datum, Bemerkung. "Bath" and "dev" may stand before. A heading may carry the unit of bare numbers as its
+ * Datum, Bemerkung; push (or pull); film (or plate, paper, emulsion, material; Platte, Papier), developer
+ * (Entwickler). "Bath" and "dev" may stand before. "Dev" alone is the time where no other column is and its
+ * cells are times, else the developer. A heading may carry the unit of bare numbers as its
  * last word: "Time (s)", "Time (mm:ss)", "temperatureC", "Temp °F", "age h"; numbers under used, temperature
  * and age need one
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
- * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024"
+ * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024";
+ * `only`: the film and the developer to read
  * @returns the runs, in their order; each row that could not be read with all that is wrong with it; and what
  * was not read: headings that are not known, side columns that cannot be read, use without a volume. All of
- * that, and what is beside a failure or a measurement, goes to the run's note
+ * that, and what is beside a failure or a measurement, goes to the run's note; the rows that were left aside;
+ * and a caution for each column with several films or developers, which are read as one
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *
@@ -96,10 +113,13 @@ export interface RunNotes {
  * "too thin", "a bit dense" (no amount is read into such words), steps over or under ("over 1"), the right
  * time as a multiple ("x1.2", "needs +15%"); or a gradient or density with what was wanted; or a time of
  * appearance with its factor. Without a column for it the outcome may be among the remarks. "+1" and "N+1"
- * are rejected with the question which is meant: half of photographers write what it was, half what it
- * needs; so are "over 1 stop" and "flat". A number without a unit, in the cell or the heading, is rejected,
- * not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. A row that says the same run as
- * an earlier one is rejected as its duplicate. Rows and columns are counted from 1, in data and sentences.
+ * as outcomes are rejected with the question which is meant: half of photographers write what it was, half
+ * what it needs; so are "over 1 stop" and "flat". A number without a unit, in the cell or the heading, is
+ * rejected, not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. Learning knows no
+ * push. A row with one ("+1" or "N+1" below push, "pushed 1 stop" among the remarks) has the time that
+ * {@link unpushedRun} makes of it where it has an `sd` or a measurement, and is rejected else. A row that
+ * says the same run as an earlier one is rejected as its duplicate. Rows and columns are counted from 1, in
+ * data and sentences.
  *
  * @example
  * ```ts
@@ -114,12 +134,18 @@ export interface RunNotes {
  */
 export function readRunNotes(records: readonly unknown[], options: RunNotesOptions = {}): RunNotes {
   const rows = arrayOf("readRunNotes/records", records, 0);
-  const { today, year, dates, ...colon } = plainObject("readRunNotes/options", options) as RunNotesOptions;
+  const { today, year, dates, only, ...colon } = plainObject(
+    "readRunNotes/options",
+    options,
+  ) as RunNotesOptions;
+  const asked = checkedOnly("readRunNotes/options/only", only);
   refuseFuture("readRunNotes/options/today", today, []);
   checkedDateOptions("readRunNotes/options", { year, dates });
-  parseDilution("stock", colon);
+  inNameOf("readRunNotes", () => parseDilution("stock", colon));
   const readers = readersFor({ ...colon, year, dates });
-  const columns = new Map<string, Column>();
+  const columns = developmentColumns(rows, readers);
+  const names: NameColumns = new Map();
+  const leftAside: number[] = [];
   const runs: DevelopmentRun[] = [];
   const rejected: RejectedNote[] = [];
   const unread: UnreadNote[] = [];
@@ -130,6 +156,11 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
     const problems: CheckProblem[] = [];
     told(problems, "", "", () => {
       const cells = cellsOf(record, readers, columns, problems);
+      if (!isAsked(cells, asked)) {
+        leftAside.push(row);
+        problems.length = 0;
+        return;
+      }
       const run = readRow(cells, readers, problems);
       for (const one of unreadCells(cells, readers)) {
         const { heading, whole } = one;
@@ -148,11 +179,12 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
       if (namesake !== undefined) refuse("/id", "id-of-one-run", idOfRowText, { row: namesake }, run.id);
       seen.set(entry.text, row).set(id, row);
       runs.push(run);
+      countNames(names, cells);
     });
     if (problems.length > 0)
       rejected.push({ row, record, reason: problems.map(({ message }) => message).join("; "), problems });
   }
-  return { runs, rejected, unread };
+  return { runs, rejected, unread, leftAside, cautions: mixedNames(names, runs.length) };
 }
 
 /** What is left of a row because its heading is not known or its cell cannot be read. */
@@ -160,6 +192,7 @@ function unreadCells(cells: Cells, readers: Readers): readonly Omit<UnreadNote, 
   return cells.flatMap((cell) => {
     const { heading, column, text, field } = cell;
     if (field === "note") return [];
+    if (isName(field)) return [];
     const whole = !isColumn(field);
     const problems: CheckProblem[] = [];
     told(problems, heading, whole ? "heading" : heading, () => {

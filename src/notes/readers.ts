@@ -17,6 +17,7 @@ import { parseUse } from "../use/parseUse.js";
 import { dateCell, type DateOptions } from "./dateCell.js";
 import { judgement } from "./judgement.js";
 import type { Readers } from "./headings.js";
+import { pushCell } from "./pushCell.js";
 
 /** What the readers have to be told. */
 export interface ReaderOptions extends ParseDilutionOptions, DateOptions {}
@@ -34,6 +35,7 @@ export function readersFor({ year, dates, ...colon }: ReaderOptions): Readers {
     ["agitation", parseAgitation],
     ["used", (text) => parseUse(text)],
     ["age", parseAge],
+    ["push", pushCell],
     ["outcome", (text) => judgement("", text)],
     ["date", (text) => dateCell("", text, { year, dates })],
     ["printed", printedCell],

@@ -1,6 +1,7 @@
 /*
- * Module: notes. The English of the rules that a row of notes may break.
+ * Module: notes. The English of the rules that a row of notes may break, and of its cautions.
  */
+import type { CautionSentences } from "../core/cautionTexts.js";
 import type { InputWanted } from "../core/errorRules.js";
 import { idText } from "../learning/text.js";
 
@@ -16,6 +17,9 @@ export const otherRunText: InputWanted<"other-run"> = ({ row }) =>
 export const idOfRowText: InputWanted<"id-of-one-run"> = ({ row }, actual) =>
   row === undefined ? idText({}, actual) : `the id of one run only, and not that of row ${row}`;
 
+export const withoutPushText: InputWanted<"without-push"> = ({ stops }) =>
+  `a push of 0, or in a row with an sd: then unpushedRun takes the push of ${stops} out of the time`;
+
 export const overOrUnderText: InputWanted<"over-or-under"> = ({ readings }) => {
   const half = readings.length / 2;
   const side = (ways: readonly string[]): string => ways.map((one) => `"${one}"`).join(" or ");
@@ -29,3 +33,22 @@ export const subjectText: InputWanted<"process-or-subject"> = ({ readings: [judg
   judged === "thin"
     ? `"thin" if it needed more development, or "good" if the subject was flat`
     : `"dense" if it needed less development, or "good" if the subject was contrasty`;
+
+/** The codes of the cautions that this module gives. */
+export type NotesCautionCode = "mixed-notes";
+
+/** The sentence of each caution of this module. */
+export const notesSentences: Pick<CautionSentences, NotesCautionCode> = {
+  "mixed-notes": ({ actual, data: { heading, values, unnamed } }) => {
+    const named = values.map(({ value, runs }, i) => `${value} (${i === 0 ? rows(runs) : runs})`);
+    const more = actual - values.length;
+    return (
+      `${heading} has ${actual} ${actual === 1 ? "value" : "values"}: ${named.join(", ")}` +
+      (more > 0 ? ` and ${more} more` : "") +
+      (unnamed > 0 ? `; ${rows(unnamed)} without one` : "") +
+      ". They are read as one."
+    );
+  },
+};
+
+const rows = (count: number): string => `${count} ${count === 1 ? "row" : "rows"}`;

@@ -5,7 +5,7 @@ import { ambiguous, inRange, refuse, type TextForm, unreadable } from "../core/g
 import { groupReadings, plainFigures, plainNumber } from "./numberText.js";
 import { below60Text } from "./text.js";
 
-const TIMES: TextForm = { format: "time", examples: ["8:30", "8.5 min", "510 s"] };
+export const TIMES: TextForm = { format: "time", examples: ["8:30", "8.5 min", "510 s"] };
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
 const HOURS = String.raw`${NUMBER}\s*(?:h|hrs?|hours?|std|stunden?)\.?`;
 const MINUTE = String.raw`(?:(?:m|mins?|minutes?|minuten)\.?|['\u2032\u2019])`;

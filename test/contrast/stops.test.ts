@@ -53,6 +53,14 @@ describe("unpushedRun", () => {
     temperatureC: 20,
     outcome: { kind: "judged", timeRatio: 1, logSd: 0.1 },
   };
+  it("takes the push out of a time of appearance, which alone tells the right time", () => {
+    const outcome = { kind: "appearance", appearanceS: 60, factor: 10, logSd: 0.1 } as const;
+    expect(unpushedRun({ ...run, outcome }, 1).outcome).toEqual({
+      ...outcome,
+      appearanceS: 60 / pushFactor(1),
+      logSd: 0.1345,
+    });
+  });
   it("takes the push out of the time, and adds what its law leaves open", () => {
     const { timeS, outcome } = unpushedRun(run, 2);
     expect(timeS).toBeCloseTo(900 / pushFactor(2), 9);

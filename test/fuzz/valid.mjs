@@ -501,7 +501,11 @@ const note = record(
     Agitation: oneOf("60 s", "stand", "continuous"),
     Outcome: oneOf("good", "over 0.5", "under 1", "failed", "?"),
     Date: oneOf("2026-11-25", "25.11.2026"),
-    Note: oneOf("hut", ""),
+    Note: oneOf("hut", "", "pushed 1 stop"),
+    Film: oneOf("slow", "fast", ""),
+    Dev: oneOf("brew 1", "9:00"),
+    Push: oneOf("+1", "N-1", "0"),
+    sd: oneOf("0.1"),
   },
   ["Time", "Temp", "Outcome"],
 );
@@ -915,7 +919,16 @@ export const valid = {
   mergeKnowledge: args([oneOf(...learnedAlike), oneOf(...learnedAlike)]),
   readRunNotes: args(
     [fc.array(note, { maxLength: 4 })],
-    [record({ colon: oneOf("plus", "total"), today: oneOf("2027-01-01") }, [])],
+    [
+      record(
+        {
+          colon: oneOf("plus", "total"),
+          today: oneOf("2027-01-01"),
+          only: record({ material: oneOf("slow", "fast"), developer: oneOf("brew 1") }, []),
+        },
+        [],
+      ),
+    ],
   ),
   tidyRuns: args([learned]),
   // recipe

@@ -279,7 +279,7 @@ describe("learn", () => {
     ]);
     expect(known.baseline.runs).toBe(1);
     expect(known.age).toEqual({ kind: "life", lifeH: 2 });
-    expect(codes(known)).toEqual([]);
+    expect(codes(known)).toEqual(["not-fitted"]);
     const standing = startKnowledge({ ...baseline, agitation: "stand" });
     const stood = learn(standing, [
       good(520, 20, { agitation: "stand" }),

@@ -240,7 +240,7 @@ describe("runs in baths older than their law covers", () => {
     const old = runs(3, (i) => ({ id: `old ${i}`, timeS: 765, ageH: 240 }));
     const known = learn(start, [...fresh, ...old]);
     expect(known.setAside.map(({ run, reason }) => [known.runs[run]!.ageH, reason])).toEqual(
-      [240, 240, 240].map((ageH) => [ageH, "past-life"]),
+      [240, 240, 240].map((ageH) => [ageH, "past-covered"]),
     );
     expect(predict(known, {}).timeS).toBeCloseTo(predict(learn(start, fresh), {}).timeS, 9);
   });

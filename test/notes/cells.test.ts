@@ -53,6 +53,8 @@ describe("cells of notes", () => {
       runs: [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected }],
       rejected: [],
       unread: expect.any(Array),
+      leftAside: [],
+      cautions: [],
     });
   });
   it.each([

@@ -79,6 +79,8 @@ describe("a heading", () => {
       ],
       rejected: [],
       unread: [],
+      leftAside: [],
+      cautions: [],
     });
   });
 });

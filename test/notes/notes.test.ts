@@ -350,9 +350,9 @@ describe("readRunNotes", () => {
       new TypeError("readRunNotes: options.today must be text, got 1"),
     );
     expect(() => readRunNotes([], { colon: anyOf("both") })).toThrow(
-      new RangeError('parseDilution: options.colon must be "plus" or "total", got "both"'),
+      new RangeError('readRunNotes: options.colon must be "plus" or "total", got "both"'),
     );
-    expect(readRunNotes([])).toEqual({ runs: [], rejected: [], unread: [] });
+    expect(readRunNotes([])).toEqual({ runs: [], rejected: [], unread: [], leftAside: [], cautions: [] });
   });
 });
 

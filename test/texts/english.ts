@@ -18,6 +18,7 @@ import { disagreeSentence, safelightSentences, strengthOutsideSentence } from ".
 import { learningSentences } from "../../src/learning/text.js";
 import { eveningSentences } from "../../src/process/eveningText.js";
 import { processSentences } from "../../src/process/text.js";
+import { notesSentences } from "../../src/notes/text.js";
 import { pushSentences } from "../../src/push/text.js";
 import { readingSentences } from "../../src/steering/text.js";
 import { temperatureSentences } from "../../src/temperature/text.js";
@@ -36,6 +37,7 @@ export const englishSentences: CautionSentences = {
   ...learningSentences,
   ...limitSentences,
   ...mayFailSentence,
+  ...notesSentences,
   ...nearLimitSentence,
   ...outsideTableSentence,
   ...pastCapacitySentence,

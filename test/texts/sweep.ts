@@ -20,6 +20,7 @@ import {
   planRecipe,
   predict,
   proposeBrew,
+  readRunNotes,
   pushCautions,
   remainingTime,
   replaceDevelopment,
@@ -423,6 +424,15 @@ const learned = [
   ]),
 ];
 for (const one of learned) add(one.advice);
+// Runs that teach nothing: some with a reason that no page says, and one that failed.
+const odd: readonly object[] = [{ ageH: 400 }, { ageH: 500 }, { temperatureC: 60 }];
+add(
+  learn(
+    start,
+    odd.map((one) => sharp(600, 20, one)),
+  ).advice,
+);
+add(learn(start, [{ timeS: 600, temperatureC: 20, outcome: { kind: "failed" } }]).advice);
 const confirmed = { timeS: 510, temperatureC: 20, outcome: { kind: "good" } } as const;
 add(
   learn(
@@ -430,6 +440,16 @@ add(
     ["a", "b", "c", "d", "e"].map((id) => ({ ...confirmed, id })),
   ).advice,
 );
+// Notebooks of several films and developers.
+for (const films of [
+  ["slow", "slow", "fast"],
+  ["slow", ""],
+  Array.from({ length: 10 }, (_, i) => `film ${i}`),
+])
+  add(
+    readRunNotes(films.map((Film, i) => ({ Film, Time: `${i + 5}:30`, Temp: "20 °C", Outcome: "good" })))
+      .cautions,
+  );
 const stored = structuredClone(learned[0]!) as { baseline: { timeS: number } };
 stored.baseline.timeS *= 1.2;
 add(predict(stored as never, { temperatureC: 16 }).cautions);

@@ -18,7 +18,7 @@ import {
 } from "darkroom-kinetics";
 import { newBath } from "../bath.js";
 import { messageOf } from "../blanks.js";
-import { problemsText } from "../catalogue.js";
+import { cautionText, problemsText } from "../catalogue.js";
 import { attribute, button, el, put, say, type Child } from "../dom.js";
 import { bandsOf, bestTest, type Ground } from "../learned.js";
 import { learnedWordsOf, type Judged } from "../learnedWords.js";
@@ -204,7 +204,7 @@ export const learnedSection: MakeSection = (store) => {
   const read = button(
     words.read,
     () => {
-      const { runs, rejected, unread } = readRunNotes(tableRecords(notes.value));
+      const { runs, rejected, unread, cautions } = readRunNotes(tableRecords(notes.value));
       notes.value = "";
       put(outcome, [
         el("li", {}, words.readRuns(runs.length)),
@@ -212,6 +212,7 @@ export const learnedSection: MakeSection = (store) => {
         ...rejected.map(({ row, problems }) =>
           el("li", {}, words.rejected(row, problemsText(problems, store.sheet))),
         ),
+        ...cautions.map((one) => el("li", {}, cautionText(one, store.sheet))),
         ...unread.map(({ row, heading, text, whole }) =>
           el("li", {}, whole ? words.unreadColumn(heading) : words.unreadCell(row, heading, text)),
         ),

@@ -201,6 +201,9 @@ const rules: InputRuleTexts = {
     "ein Name für nur einen Lauf" +
     (row === undefined ? ": einen der beiden umbenennen" : `, nicht der von Zeile ${row}`),
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
+  "without-push": ({ stops }) =>
+    `ein Push von 0, oder in einer Zeile mit einer Streuung (sd): ` +
+    `dann nimmt unpushedRun den Push von ${figur(stops)} aus der Zeit`,
   "same-prior": () => "Wissen mit demselben Anfang wie a: seine Läufe stattdessen in a lernen",
   "as-learned": () => "was learn geschrieben hat: aus den Läufen neu lernen",
   "place-in-model": ({ reason }) =>

@@ -3,18 +3,20 @@
  */
 import type { LearningCautionCode } from "../../learning/text.js";
 import type { eveningSentences } from "../../process/eveningText.js";
+import type { NotesCautionCode } from "../../notes/text.js";
 import type { ProcessCautionCode } from "../../process/text.js";
 import type { ReadingCautionCode } from "../../steering/text.js";
 import type { CautionSentences, TemperatureUnit } from "../../core/cautionTexts.js";
 import { isFigure } from "../../core/digits.js";
 import { formatTime } from "../../quantities/formatTime.js";
 import { dauer, grad, gradWeit, satzanfang, stellen, und, wort, zahl } from "./figures.js";
-import { learned, reasons, steps } from "./words.js";
+import { learned, notFitted, reasons, steps } from "./words.js";
 
 type Codes =
   | ProcessCautionCode
   | keyof typeof eveningSentences
   | ReadingCautionCode
+  | NotesCautionCode
   | Exclude<LearningCautionCode, "stored-differs">;
 
 const named = (names: unknown, words: Readonly<Record<string, string>>): string =>
@@ -125,12 +127,29 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     "Die Zeit folgt allein der Vorhersage.",
 
   // Lernen
+  "mixed-notes": ({ actual, data: { heading, values, unnamed } }) => {
+    const zeilen = (count: number): string => `${count} ${count === 1 ? "Zeile" : "Zeilen"}`;
+    const genannt = values.map(({ value, runs }, i) => `${value} (${i === 0 ? zeilen(runs) : runs})`);
+    const mehr = actual - values.length;
+    return (
+      `${heading} hat ${actual} ${actual === 1 ? "Wert" : "Werte"}: ${genannt.join(", ")}` +
+      (mehr > 0 ? ` und ${mehr} weitere` : "") +
+      (unnamed > 0 ? `; ${zeilen(unnamed)} ohne` : "") +
+      ". Sie werden wie eines gelesen."
+    );
+  },
   "doubted-run": ({ data: { run, named: hasId, timeS, temperatureC, date, reason } }, unit) => {
     const when = date === undefined ? "" : `, ${date.slice(0, 10)},`;
     const what = `${isFigure(timeS) ? formatTime(timeS) : "?"} bei ${grad(temperatureC, unit)}`;
     const which = hasId ? `Lauf ${String(run)} (${what})${when}` : `Der Lauf mit ${what}${when}`;
     return `${which} ${wort(reasons, reason)} und zählt weniger. Die Notizen prüfen.`;
   },
+  "not-fitted": ({ actual, data: { runs, reasons: why } }) =>
+    `${actual} von ${runs} ${runs === 1 ? "Lauf" : "Läufen"} ${actual === 1 ? "lehrt" : "lehren"} nichts: ` +
+    why.map((one) => `${wort(notFitted, one.reason)} (${one.runs})`).join(", ") +
+    (why.some(({ reason }) => reason === "past-covered")
+      ? ". Mit einer Halbwertszeit des Bades beginnen, als laws.age."
+      : "."),
   "held-at-limit": ({ data }) =>
     `${satzanfang(wort(learned, data.cause))}: nach den Läufen jenseits der Grenze. Es gilt die Grenze. ` +
     `Die Notizen prüfen.`,

@@ -97,12 +97,25 @@ export const steps: Readonly<Record<StepName, string>> = {
 /** A dilution as text. */
 export const dilution = (text: string): string => (text === "stock" ? "Stammlösung" : text);
 
+/** Why runs teach nothing, whatever their number: each with its count behind it. */
+export const notFitted: Readonly<Record<Exclude<SetAsideReason, "disagrees">, string>> = {
+  "failed": "misslungen",
+  "fogged": "verschleiert",
+  "stand": "Standentwicklung gegen Bewegung",
+  "past-life": "Bad nach seiner Lebensdauer",
+  "past-covered": "Bad älter, als seine Altersregel reicht",
+  "maybe-fahrenheit": "Temperatur wohl in °F",
+  "past-growth": "Gradient, den sein Gesetz des Wachstums nie erreicht",
+  "too-far": "für die Gesetze zu weit von der bekannten Zeit",
+};
+
 /** What follows "der Lauf". */
 export const reasons: Readonly<Record<SetAsideReason, string>> = {
   "failed": "ist misslungen",
   "fogged": "ist verschleiert",
   "stand": "vergleicht Standentwicklung mit Bewegung",
-  "past-life": "hat ein Bad, das älter ist, als sein Gesetz reicht",
+  "past-life": "hat ein Bad, dessen Lebensdauer vorbei ist",
+  "past-covered": "hat ein Bad, das älter ist, als seine Altersregel reicht",
   "maybe-fahrenheit": "hat eine Temperatur, die wohl in °F ist",
   "past-growth": "hat einen Gradienten, den sein Gesetz des Wachstums nie erreicht",
   "too-far": "liegt für die Gesetze zu weit von der bekannten Zeit",
