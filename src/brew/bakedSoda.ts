@@ -1,4 +1,5 @@
-import { inRange, plainObject } from "../core/guards.js";
+import { inRange } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { MOST, type WeighedPart } from "./brew.js";
 import { CARBONATE_PER_BICARBONATE } from "./bakeYield.js";
 
@@ -22,7 +23,7 @@ export function bakedSoda(input: {
   readonly massG: number;
   readonly converted: number;
 }): readonly [WeighedPart, WeighedPart] {
-  const given = plainObject("bakedSoda/input", input);
+  const given = onlyFields("bakedSoda/input", input, ["massG", "converted"]);
   const massG = inRange("bakedSoda/massG", given["massG"], 0, MOST, "massG");
   const converted = inRange("bakedSoda/converted", given["converted"], 0, 1);
   const carbonate = converted * CARBONATE_PER_BICARBONATE;

@@ -1,5 +1,6 @@
 import { namesOf } from "../core/frozen.js";
-import { notOneOf, plainObject } from "../core/guards.js";
+import { notOneOf } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { PRACTICE_FILM_CM2_PER_L } from "../handbook/roll.js";
 import { agentsOf } from "./solveBrew.js";
 import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
@@ -77,7 +78,7 @@ const BROMIDE_MOL_PER_L = 8.4e-3;
  */
 export function brewCapacity(brew: DeveloperBrew, options: BrewCapacityOptions = {}): BrewCapacity {
   const read = readBrew("brewCapacity/brew", brew);
-  const { material = "film" } = plainObject("brewCapacity/options", options);
+  const { material = "film" } = onlyFields("brewCapacity/options", options, ["material"]);
   return capacityOfBrew(read, brewMaterial("brewCapacity/options/material", material));
 }
 

@@ -1,5 +1,6 @@
 import { Z90 } from "../core/estimate.js";
-import { inRange, notOneOf, plainObject } from "../core/guards.js";
+import { inRange, notOneOf } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { agentsOf, gramsPerL, solveBrew } from "./solveBrew.js";
 import { readBrew, type DeveloperBrew, type ReadBrew } from "./brew.js";
 import { ASCORBIC_ACID_G_PER_MOL } from "../handbook/ingredients.js";
@@ -100,7 +101,7 @@ const SOURCES: readonly string[] = [
  */
 export function brewLife(brew: DeveloperBrew, options: BrewLifeOptions = {}): BrewLife {
   const read = readBrew("brewLife/brew", brew);
-  const { depthMm = 10, vessel = "tray" } = plainObject("brewLife/options", options);
+  const { depthMm = 10, vessel = "tray" } = onlyFields("brewLife/options", options, ["depthMm", "vessel"]);
   inRange("brewLife/options/depthMm", depthMm, 1, 1000);
   if (vessel !== "tank" && vessel !== "tray" && vessel !== "drum")
     notOneOf("brewLife/options/vessel", vessels, vessel);

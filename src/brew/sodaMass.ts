@@ -1,4 +1,5 @@
-import { inRange, knownEntry, plainObject } from "../core/guards.js";
+import { inRange, knownEntry } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { SODA_G_PER_MOL, WATER_G_PER_MOL } from "../handbook/ingredients.js";
 import { MOST } from "./brew.js";
 
@@ -45,7 +46,7 @@ function molarMass(where: string, hydrate: unknown): number {
  * ```
  */
 export function sodaMass(input: SodaMassInput): number {
-  const { massG, from, to } = plainObject("sodaMass/input", input);
+  const { massG, from, to } = onlyFields("sodaMass/input", input, ["massG", "from", "to"]);
   inRange("sodaMass/massG", massG, 0, MOST, "massG");
   return ((massG as number) * molarMass("sodaMass/to", to)) / molarMass("sodaMass/from", from);
 }

@@ -1,4 +1,5 @@
 import { arrayOf, inRange, plainObject, positive, refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { pooledSd } from "../core/leastSquares.js";
 import { correlationOf, fitRelaxation, standardErrors } from "../core/relaxation.js";
 import { checkedGrowth, type GrowthLaw, type GrowthSpread } from "./growth.js";
@@ -84,7 +85,7 @@ const KNOWN_FREEDOM = 2;
  */
 export function fitGrowth(points: readonly GrowthPoint[], options: FitGrowthOptions = {}): FittedGrowth {
   const { measured, weighted } = checkedPoints(points);
-  const given = plainObject("fitGrowth/options", options)["appearanceS"];
+  const given = onlyFields("fitGrowth/options", options, ["appearanceS"])["appearanceS"];
   const seenS = given === undefined ? undefined : inRange("fitGrowth/appearanceS", given, 0, 1e6, "timeS");
   const unknowns = seenS === undefined ? 3 : 2;
   const spare = measured.length - unknowns;

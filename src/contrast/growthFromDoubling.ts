@@ -1,4 +1,5 @@
-import { inRange, plainObject, positive, refuse } from "../core/guards.js";
+import { inRange, positive, refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { checkedGrowth, type GrowthLaw } from "./growth.js";
 import { betweenText } from "./text.js";
 
@@ -33,7 +34,7 @@ export interface DoublingPair {
  * ```
  */
 export function growthFromDoubling(pair: DoublingPair): GrowthLaw {
-  plainObject("growthFromDoubling/pair", pair);
+  onlyFields("growthFromDoubling/pair", pair, ["timeS", "gamma", "gammaAtDouble", "appearanceS"]);
   const timeS = positive("growthFromDoubling/pair/timeS", pair.timeS, 1e6, "timeS");
   const gamma = positive("growthFromDoubling/pair/gamma", pair.gamma, 1000);
   const later = positive("growthFromDoubling/pair/gammaAtDouble", pair.gammaAtDouble, 1000);

@@ -1,4 +1,5 @@
-import { plainObject, refuse } from "../core/guards.js";
+import { refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { leastSquaresLine } from "../core/leastSquares.js";
 import { fitRows, slopeUpdate } from "../core/slopeUpdate.js";
 import {
@@ -69,7 +70,7 @@ export function fitDilutionLaw(
   options: FitDilutionLawOptions = {},
 ): FittedDilutionLaw {
   const points = fitRows(checkedDilutionRows("fitDilutionLaw", rows));
-  const { prior = genericDilutionLaw } = plainObject("fitDilutionLaw/options", options);
+  const { prior = genericDilutionLaw } = onlyFields("fitDilutionLaw/options", options, ["prior"]);
   const known = powerOf(prior);
   const { slope, sd } = slopeUpdate(
     points,

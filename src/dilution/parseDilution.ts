@@ -1,4 +1,5 @@
-import { notOneOf, plainObject, unreadable } from "../core/guards.js";
+import { notOneOf, unreadable } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { type Dilution, dilutionFromText, DILUTIONS, fifteen } from "./dilution.js";
 
 /**
@@ -37,7 +38,7 @@ const STOCK = /^\s*(?:stock|undiluted|stammlösung|stamm|unverdünnt)\s*$/i;
  */
 export function parseDilution(text: string, options: ParseDilutionOptions = {}): Dilution {
   if (typeof text !== "string") unreadable("parseDilution/text", DILUTIONS, text);
-  const { colon } = plainObject("parseDilution/options", options);
+  const { colon } = onlyFields("parseDilution/options", options, ["colon"]);
   if (colon !== undefined && colon !== "plus" && colon !== "total")
     notOneOf("parseDilution/options/colon", ["plus", "total"], colon);
   if (STOCK.test(text)) return { stockParts: 1, waterParts: 0 };

@@ -1,5 +1,6 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
-import { inRange, plainObject, positive, refuse } from "../core/guards.js";
+import { inRange, positive, refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { inNameOf } from "../core/inNameOf.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import { rateFunction } from "../temperature/rateFunction.js";
@@ -24,6 +25,15 @@ export interface DevelopUntilOptions {
   readonly ownUse?: OwnUse | undefined;
 }
 
+const OPTIONS: readonly (keyof DevelopUntilOptions)[] = [
+  "equivalentS",
+  "referenceC",
+  "law",
+  "temperatureAt",
+  "fromS",
+  "ownUse",
+];
+
 /**
  * The clock time at which a drifting bath has done the work of a steady one.
  *
@@ -45,7 +55,7 @@ export interface DevelopUntilOptions {
  * ```
  */
 export function developUntil(options: DevelopUntilOptions): number {
-  plainObject("developUntil/options", options);
+  onlyFields("developUntil/options", options, OPTIONS);
   const target = positive("developUntil/options/equivalentS", options.equivalentS, LONGEST_CLOCK_S, "timeS");
   const { fromS = 0 } = options;
   const start = inRange("developUntil/options/fromS", fromS, 0, LONGEST_CLOCK_S, "timeS");

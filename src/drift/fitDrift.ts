@@ -1,5 +1,6 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
-import { plainObject, refuse } from "../core/guards.js";
+import { refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { pooledSd } from "../core/leastSquares.js";
 import { fitRelaxation, standardErrors } from "../core/relaxation.js";
 import { AMBIENT_C, ambientTemperature } from "./ambient.js";
@@ -54,7 +55,7 @@ const READING = { sd: 0.05, freedom: 2 };
  */
 export function fitDrift(log: TemperatureLog, options: FitDriftOptions = {}): FittedDrift {
   const readings = checkedLog("fitDrift/log", log);
-  const known = plainObject("fitDrift/options", options)["ambientC"];
+  const known = onlyFields("fitDrift/options", options, ["ambientC"])["ambientC"];
   const limit = known === undefined ? undefined : ambientTemperature("fitDrift/options", known);
   const unknowns = limit === undefined ? 3 : 2;
   const spare = readings.length - unknowns;

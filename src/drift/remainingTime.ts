@@ -1,7 +1,8 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
-import { plainObject, positive } from "../core/guards.js";
+import { positive } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import type { TemperatureLaw } from "../temperature/law.js";
@@ -33,6 +34,15 @@ export interface RemainingTimeOptions {
   /** how this development wears out its own bath; left out: not at all */
   readonly ownUse?: OwnUse | undefined;
 }
+
+const OPTIONS: readonly (keyof RemainingTimeOptions)[] = [
+  "targetS",
+  "referenceC",
+  "law",
+  "log",
+  "temperatureAt",
+  "ownUse",
+];
 
 /** What is left of a development. */
 export interface RemainingTime {
@@ -74,7 +84,7 @@ export function remainingTime(options: RemainingTimeOptions): RemainingTime {
     referenceC,
     temperatureAt,
     ownUse,
-  } = plainObject("remainingTime/options", options) as unknown as RemainingTimeOptions;
+  } = onlyFields("remainingTime/options", options, OPTIONS) as unknown as RemainingTimeOptions;
   const targetS = positive("remainingTime/options/targetS", options.targetS, LONGEST_CLOCK_S, "timeS");
   const workedS = inNameOf("remainingTime/options", () => equivalentTime(log, referenceC, law));
   const load = ownUse === undefined ? undefined : loadOf("remainingTime/options/ownUse", ownUse);

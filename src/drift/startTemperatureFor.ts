@@ -1,6 +1,7 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { plainObject, positive, refuse } from "../core/guards.js";
+import { positive, refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { bathTemperature, type TemperatureLaw } from "../temperature/law.js";
@@ -57,7 +58,7 @@ export interface StartTemperature {
  */
 export function startTemperatureFor(options: StartTemperatureOptions): StartTemperature {
   const where = "startTemperatureFor/options";
-  plainObject(where, options);
+  onlyFields(where, options, ["timeS", "targetC", "ambientC", "timeConstantS", "law"]);
   const timeS = positive(`${where}/timeS`, options.timeS, LONGEST_CLOCK_S, "timeS");
   const targetC = bathTemperature(`${where}/targetC`, options.targetC);
   const ambientC = ambientTemperature(where, options.ambientC);

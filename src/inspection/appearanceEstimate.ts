@@ -1,5 +1,6 @@
 import { timeEstimate, type TimeEstimate, checkedSpread } from "../core/estimate.js";
-import { inRange, plainObject } from "../core/guards.js";
+import { inRange } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { timeFromAppearance } from "./timeFromAppearance.js";
 
@@ -35,10 +36,11 @@ export interface AppearanceSeen {
  * ```
  */
 export function appearanceEstimate(seen: AppearanceSeen): TimeEstimate {
-  plainObject("appearanceEstimate/seen", seen);
-  const timeS = inNameOf("appearanceEstimate", () => timeFromAppearance(seen));
+  onlyFields("appearanceEstimate/seen", seen, ["appearanceS", "factor", "factorLogSd", "reactionS"]);
+  const { appearanceS, factor } = seen;
+  const timeS = inNameOf("appearanceEstimate", () => timeFromAppearance({ appearanceS, factor }));
   const { factorLogSd = 0.15, reactionS = 1.5 } = seen;
   const byFactor = inRange("appearanceEstimate/seen/factorLogSd", factorLogSd, 0, 3);
-  const byHand = inRange("appearanceEstimate/seen/reactionS", reactionS, 0, 60, "timeS") / seen.appearanceS;
+  const byHand = inRange("appearanceEstimate/seen/reactionS", reactionS, 0, 60, "timeS") / appearanceS;
   return timeEstimate(timeS, checkedSpread("appearanceEstimate/seen", Math.hypot(byFactor, byHand)));
 }

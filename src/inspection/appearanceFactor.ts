@@ -1,4 +1,5 @@
-import { plainObject, positive } from "../core/guards.js";
+import { positive } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { checkedAppearance, checkedFactor } from "./appearance.js";
 
 /**
@@ -21,7 +22,7 @@ import { checkedAppearance, checkedFactor } from "./appearance.js";
  * ```
  */
 export function appearanceFactor(times: { readonly appearanceS: number; readonly totalS: number }): number {
-  plainObject("appearanceFactor/times", times);
+  onlyFields("appearanceFactor/times", times, ["appearanceS", "totalS"]);
   const appearanceS = checkedAppearance("appearanceFactor/times", times.appearanceS);
   const totalS = positive("appearanceFactor/times/totalS", times.totalS, 1e7, "timeS");
   return checkedFactor("appearanceFactor/times", totalS / appearanceS, "");

@@ -1,6 +1,7 @@
 import { isPast, type Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
-import { inRange, knownEntry, plainObject } from "../core/guards.js";
+import { inRange, knownEntry } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { handbookAppearance, type AppearanceAgent, type HandbookAppearance } from "../handbook/appearance.js";
 import { strengthOutsideSentence } from "./text.js";
 
@@ -52,7 +53,10 @@ export function handbookAppearanceFactor(
   options: AppearanceFactorOptions = {},
 ): PublishedFactor {
   const entry = knownEntry("handbookAppearanceFactor/agent", handbookAppearance, agent);
-  const { contrast = "normal", strengthGPerL } = plainObject("handbookAppearanceFactor/options", options);
+  const { contrast = "normal", strengthGPerL } = onlyFields("handbookAppearanceFactor/options", options, [
+    "contrast",
+    "strengthGPerL",
+  ]);
   const { soft, normal, strong, logSd, sources } = entry;
   const listed = knownEntry("handbookAppearanceFactor/options/contrast", { soft, normal, strong }, contrast);
   if (strengthGPerL === undefined) return { factor: listed, logSd, sources, cautions: [] };

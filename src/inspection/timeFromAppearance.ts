@@ -1,4 +1,4 @@
-import { plainObject } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { checkedAppearance, checkedFactor } from "./appearance.js";
 
 /**
@@ -18,7 +18,7 @@ import { checkedAppearance, checkedFactor } from "./appearance.js";
  * ```
  */
 export function timeFromAppearance(seen: { readonly appearanceS: number; readonly factor: number }): number {
-  plainObject("timeFromAppearance/seen", seen);
+  onlyFields("timeFromAppearance/seen", seen, ["appearanceS", "factor"]);
   return (
     checkedAppearance("timeFromAppearance/seen", seen.appearanceS) *
     checkedFactor("timeFromAppearance/seen", seen.factor)

@@ -1,4 +1,5 @@
-import { inRange, plainObject, positive } from "../core/guards.js";
+import { inRange, positive } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { COLD_FIX } from "../handbook/process.js";
 
 /** What {@link clearingTimeAt} is asked: a clearing time measured at `fromC`, wanted at `toC`. */
@@ -36,7 +37,7 @@ export interface ClearingQuestion {
  */
 export function clearingTimeAt(question: ClearingQuestion): number {
   const where = "clearingTimeAt/question";
-  plainObject(where, question);
+  onlyFields(where, question, ["clearingS", "fromC", "toC"]);
   const clearingS = positive(`${where}/clearingS`, question.clearingS, 7200, "timeS");
   const fromC = inRange(`${where}/fromC`, question.fromC, 0, 100, "temperatureC");
   const toC = inRange(`${where}/toC`, question.toC, 0, 100, "temperatureC");

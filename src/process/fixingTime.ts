@@ -1,4 +1,5 @@
-import { inRange, plainObject, positive } from "../core/guards.js";
+import { inRange, positive } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { handbookFixTimes } from "../handbook/process.js";
 
 /** What {@link fixingTime} is asked. */
@@ -32,7 +33,7 @@ export interface FixingQuestion {
  * ```
  */
 export function fixingTime(question: FixingQuestion): number {
-  plainObject("fixingTime/question", question);
+  onlyFields("fixingTime/question", question, ["clearingS", "times"]);
   const clearingS = positive("fixingTime/question/clearingS", question.clearingS, 1e6, "timeS");
   const { times = handbookFixTimes.conventional.times } = question;
   return clearingS * inRange("fixingTime/question/times", times, 1, 10);

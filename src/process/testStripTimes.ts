@@ -1,4 +1,5 @@
-import { inRange, plainObject, wrongKind } from "../core/guards.js";
+import { inRange, wrongKind } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { checkedEstimate, type TimeEstimate } from "../core/estimate.js";
 import { roundTime } from "../quantities/roundTime.js";
 
@@ -58,7 +59,7 @@ const LEAST_RATIO = 1.15;
 export function testStripTimes(estimate: TimeEstimate, options: TestStripOptions = {}): TestStrip {
   const { timeS, lowS, highS } = checkedEstimate("testStripTimes/estimate", estimate, 1e12);
   const at = "testStripTimes/options";
-  plainObject(at, options);
+  onlyFields(at, options, ["count", "leastRatio", "stepS"]);
   const { count = 5, leastRatio = LEAST_RATIO, stepS } = options;
   inRange(`${at}/count`, count, 2, 25, "count");
   if (!Number.isInteger(count)) wrongKind(`${at}/count`, ["whole number"], count);

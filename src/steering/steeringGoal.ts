@@ -1,4 +1,5 @@
 import { inRange, plainObject } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import { roundEstimate, type RoundedEstimate } from "../quantities/roundEstimate.js";
@@ -51,7 +52,7 @@ export function steeringGoal(answer: SteerAnswer, options: SteeringGoalOptions =
   const { total, equivalent } = plainObject(at, answer) as unknown as SteerAnswer;
   const { dueS } = plainObject(`${at}/equivalent`, equivalent) as unknown as SteerAnswer["equivalent"];
   inRange(`${at}/equivalent/dueS`, dueS, 0, LONGEST_CLOCK_S, "timeS");
-  const { stepS } = plainObject("steeringGoal/options", options) as SteeringGoalOptions;
+  const { stepS } = onlyFields("steeringGoal/options", options, ["stepS"]) as SteeringGoalOptions;
   const rounded = inNameOf("steeringGoal", () => roundEstimate(total, { mostS: stepS }));
   const shownS = stepS ?? rounded.stepS;
   const timeS = toStep(dueS, shownS) + movedS(total.timeS - dueS, shownS);

@@ -1,5 +1,6 @@
 import type { Departure } from "../core/departures.js";
-import { plainObject, refuse } from "../core/guards.js";
+import { refuse } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { leastSquaresLine } from "../core/leastSquares.js";
 import { fitRows, slopeUpdate, withShownScatter } from "../core/slopeUpdate.js";
 import { walkKnots } from "../core/walk.js";
@@ -89,7 +90,7 @@ export function fitTemperatureLaw(
       { min: 0, max: FAHRENHEIT_ABOVE_C, quantity: "temperatureC", hint: "fahrenheit" },
       rows[hot]?.temperatureC,
     );
-  const { prior = genericTemperatureLaw } = plainObject("fitTemperatureLaw/options", options);
+  const { prior = genericTemperatureLaw } = onlyFields("fitTemperatureLaw/options", options, ["prior"]);
   const middle = knots.reduce((sum, { x }) => sum + x, 0) / knots.length;
   const known = energyNear(prior, 1 / middle - ZERO_CELSIUS_K);
   const points = fitRows(knots.map((row) => ({ ...row, x: row.x / GAS_CONSTANT_KJ })));

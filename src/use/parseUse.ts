@@ -1,12 +1,5 @@
-import {
-  ambiguous,
-  inRange,
-  plainObject,
-  positive,
-  refuse,
-  type TextForm,
-  unreadable,
-} from "../core/guards.js";
+import { ambiguous, inRange, positive, refuse, type TextForm, unreadable } from "../core/guards.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { volumeNeededText } from "./text.js";
 import { isFresh } from "../quantities/fresh.js";
 import { filmAreaCm2 } from "../quantities/filmAreaCm2.js";
@@ -48,7 +41,7 @@ const USE = new RegExp(String.raw`^${AMOUNT}(?:\s*(?:\/|per|in|pro|je)\s*${VOLUM
 export function parseUse(text: string, options: ParseUseOptions = {}): number {
   const at = "parseUse/text";
   if (typeof text !== "string") unreadable(at, USES, text);
-  const { volumeMl } = plainObject("parseUse/options", options);
+  const { volumeMl } = onlyFields("parseUse/options", options, ["volumeMl"]);
   if (volumeMl !== undefined) positive("parseUse/options", volumeMl, 1e6, "volumeMl", "/volumeMl");
   const plain = plainFigures(text);
   if (Number(plain || NaN) === 0 || isFresh(text)) return 0;

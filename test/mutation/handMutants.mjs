@@ -375,7 +375,7 @@ export const handMutants = [
   mutant(
     "a reaction by hand against the whole time",
     "inspection/appearanceEstimate",
-    '0, 60, "timeS") / seen.appearanceS',
+    '0, 60, "timeS") / appearanceS',
     '0, 60, "timeS") / timeS',
   ),
   mutant(
