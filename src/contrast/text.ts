@@ -18,7 +18,7 @@ export const isoContrastSentence: Pick<CautionSentences, "not-iso-contrast"> = {
 };
 
 export const belowTopText: InputWanted<"below-top"> = ({ max }) =>
-  `below gammaInfinity (${max}), which no time reaches`;
+  `below ${max}, the limit of this growth law (a harder material needs its own, as growthFromDoubling gives)`;
 
 export const betweenText: InputWanted<"between-once-and-twice"> = ({ above }) =>
   `between gamma (${above}) and twice gamma, which has no limit`;

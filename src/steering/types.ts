@@ -95,7 +95,10 @@ export interface SteerAnswer {
   readonly action: "continue" | "pour-out";
   /** whether the newest reading is believed as it was given, and so are the surroundings */
   readonly trusted: boolean;
-  /** a caution of severity `"stop"` about the time is in the way, not about a reading: do not go by it */
+  /**
+   * a caution of severity `"stop"` about the time is in the way: do not go by it. One about a reading is not
+   * meant, nor `target-passed`: then pour out
+   */
   readonly refused: boolean;
   /** the plan, aimed anew, where one was given */
   readonly plan?: ProcessPlan;

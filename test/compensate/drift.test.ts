@@ -437,7 +437,7 @@ describe("compensate: contrast", () => {
     refuses(
       { gamma: 1.4 },
       new RangeError(
-        "compensate: conditions.gamma must be below gammaInfinity (1.4), which no time reaches, got 1.4",
+        "compensate: conditions.gamma must be below 1.4, the limit of this growth law (a harder material needs its own, as growthFromDoubling gives), got 1.4",
       ),
     );
     refuses(

@@ -91,7 +91,7 @@ describe("timeForGamma", () => {
   it("says that a gradient at or above the limit cannot be reached", () => {
     const error = (gamma: string): RangeError =>
       new RangeError(
-        `timeForGamma: gamma must be below gammaInfinity (1.4), which no time reaches, got ${gamma}`,
+        `timeForGamma: gamma must be below 1.4, the limit of this growth law (a harder material needs its own, as growthFromDoubling gives), got ${gamma}`,
       );
     expect(() => timeForGamma(1.4, law)).toThrow(error("1.4"));
     expect(() => timeForGamma(1.5, law)).toThrow(error("1.5"));

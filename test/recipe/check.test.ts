@@ -346,7 +346,8 @@ describe("checkRecipe", () => {
     expect(of({ growth }, { baseline: judged, conditions: { gamma: 0.7 } })).toEqual([
       {
         path: "/conditions/gamma",
-        message: "must be below gammaInfinity (0.65), which no time reaches, got 0.7",
+        message:
+          "must be below 0.65, the limit of this growth law (a harder material needs its own, as growthFromDoubling gives), got 0.7",
         rule: "relation",
       },
     ]);
@@ -358,7 +359,8 @@ describe("checkRecipe", () => {
     expect(of({}, { baseline: judged, conditions: { gamma: 1.9 } })).toEqual([
       {
         path: "/conditions/gamma",
-        message: "must be below gammaInfinity (1.8), which no time reaches, got 1.9",
+        message:
+          "must be below 1.8, the limit of this growth law (a harder material needs its own, as growthFromDoubling gives), got 1.9",
         rule: "relation",
       },
     ]);

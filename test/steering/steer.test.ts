@@ -313,6 +313,14 @@ describe("a reading in the other unit", () => {
   });
 });
 
+describe("a reading in words", () => {
+  it("is refused with its place: it is no failure of a thermometer", () => {
+    expect(() => ask([reading(0, 20), anyOf({ timeS: 120, temperatureC: "19,8" })])).toThrow(
+      new TypeError('steer: log[1].temperatureC must be a number, got "19,8"'),
+    );
+  });
+});
+
 describe("a lone reading far from what the bath was mixed to", () => {
   const mixed: Partial<SteerInput> = {
     baseline: { timeS: 600, temperatureC: 20 },

@@ -146,7 +146,9 @@ const rules: InputRuleTexts = {
   "energy-at-most": ({ max }) => `eine Aktivierungsenergie bis ${max} kJ/mol`,
   "told-apart": ({ max }) => `Läufe von höchstens ${max} Personen, Thermometern, Tagen und Bedingungen`,
   "within-life": ({ max }) => `ein Alter bis ${figur(max)} h, so lange arbeitet das Bad`,
-  "below-top": ({ max }) => `ein Gradient unter gammaInfinity (${figur(max)}), das keine Zeit erreicht`,
+  "below-top": ({ max }) =>
+    `ein Gradient unter ${figur(max)}, der Grenze dieses Wachstumsgesetzes ` +
+    `(härteres Material braucht ein eigenes, wie growthFromDoubling es gibt)`,
   "between-once-and-twice": ({ above }) =>
     `ein Gradient zwischen gamma (${figur(above)}) und dem Doppelten, das keine Grenze hätte`,
   "before-first-point": ({ below }) => `eine Zeit vor dem ersten Punkt (${figur(below)} s)`,
