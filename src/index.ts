@@ -16,6 +16,7 @@ export type { Basis, Factor, LawOrigin, Seen } from "./core/term.js";
 // quantities: times and temperatures in text, °F, film areas
 export {
   isInputError,
+  problemOf,
   inputErrorCodes,
   type CheckProblem,
   type InputError,

@@ -144,10 +144,49 @@ export interface CheckProblem extends Pick<InputError, "code" | "path" | "expect
   readonly sentence: string;
 }
 
-/** An input error as plain data. */
-export function problemOf({ code, path, expected, actual, message, sentence }: InputError): CheckProblem {
-  return { code, path, expected, actual, message, sentence };
+/** Longer texts are cut where a problem tells what was given. */
+const LONGEST_ACTUAL = 200;
+
+/** A value as a problem carries it: an object could be a ring, and a text a megabyte. */
+function plainActual(actual: unknown): unknown {
+  if (typeof actual === "string") return actual.slice(0, LONGEST_ACTUAL);
+  if (Array.isArray(actual)) return "array";
+  return actual === null || actual === undefined || /^(?:number|boolean)$/.test(typeof actual)
+    ? actual
+    : typeof actual;
 }
+
+/**
+ * An input error as plain data: it passes through JSON, storage and the messages of a worker, where an error
+ * itself loses its fields.
+ *
+ * @param error - what {@link isInputError} tells from a bug
+ * @returns its fields; of an object, an array or a function that was given only the kind, as text, and of a
+ * text the first 200 characters
+ * @throws TypeError when it is no input error
+ *
+ * @example
+ * ```ts
+ * let caught: unknown;
+ * try { parseTime("soon"); } catch (error) { caught = error; }
+ * isInputError(caught) && problemOf(caught).code // => "unreadable"
+ * ```
+ */
+export function problemOf(error: InputError): CheckProblem {
+  if (!isInputError(error))
+    throw inputError(
+      TypeError,
+      "problemOf/error",
+      "wrong-type",
+      { types: ["object"] },
+      error,
+      NO_INPUT_ERROR,
+    );
+  const { code, path, expected, actual, message, sentence } = error;
+  return { code, path, expected, actual: plainActual(actual), message, sentence };
+}
+
+const NO_INPUT_ERROR = "must be an input error";
 
 /**
  * Tells an error about an input from a bug.

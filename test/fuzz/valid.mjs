@@ -962,6 +962,8 @@ export const valid = {
     fc.tuple(fc.constant("use"), within(0, 500), within(0, 500)),
   ),
   isInputError: args([fc.anything()]),
+  // A right one is an error that was thrown: none can be spoilt and stay one.
+  problemOf: args([fc.anything()]),
   describeFactor: answer.chain(({ factors }) => args([oneOf(...factors)])),
   // chart
   timeChart: args([chartInput]),

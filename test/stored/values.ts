@@ -151,6 +151,7 @@ const taken: Readonly<Record<string, readonly Take[]>> = {
   answerPicture: [take(library.describePicture), take(library.pictureLayout)],
   pictureAfterStrip: [take(library.describePicture)],
   recipePicture: [take(library.describePicture)],
+  problemOf: [take(library.describeProblem)],
   logCautions: [take(library.describeCautions)],
   stockCautions: [take(library.describeCautions)],
   bathCautions: [take(library.describeCautions)],
