@@ -22,15 +22,15 @@ export interface Caution {
   /** the sentence in English */
   readonly message: string;
   /** where the value is in what was given: a JSON Pointer (RFC 6901) */
-  readonly path?: string;
+  readonly path?: string | undefined;
   /** what `limit` and `actual` measure */
-  readonly quantity?: MeasuredQuantity;
+  readonly quantity?: MeasuredQuantity | undefined;
   /** the limit that was passed, in the unit of `quantity` */
-  readonly limit?: number;
+  readonly limit?: number | undefined;
   /** what was found, in the same unit */
-  readonly actual?: number;
+  readonly actual?: number | undefined;
   /** what the sentence names besides: an ingredient, causes, a side */
-  readonly data?: Readonly<Record<string, unknown>>;
+  readonly data?: Readonly<Record<string, unknown>> | undefined;
 }
 
 /**

@@ -38,11 +38,11 @@ export interface Factor {
   /** today's side, as it was given */
   readonly to?: unknown;
   /** what the law rested on before own runs moved it */
-  readonly before?: Basis;
+  readonly before?: Basis | undefined;
   /** how many own runs bear on the law; `basis` names them only where they have moved it */
-  readonly runs?: number;
+  readonly runs?: number | undefined;
   /** how the figures of its law were seen, where the law says so */
-  readonly seen?: Seen;
+  readonly seen?: Seen | undefined;
 }
 
 /** What a law may rest on. */
