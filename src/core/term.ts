@@ -3,7 +3,7 @@
  */
 import { isBoolean, isCount, isShortText, notOneOf, plainObject, wrongCount, wrongKind } from "./guards.js";
 
-/** What a {@link Factor} rests on. */
+/** What a {@link FactorRow} rests on. */
 export type Basis =
   /** the condition is the baseline's own, the factor is exactly 1 */
   | "unchanged"
@@ -20,9 +20,9 @@ export type Basis =
  * One cause of a change of development time: the time is multiplied by `value`, and ln(time) carries the
  * standard deviation `logSd` from this cause (0.10 is about 10 %).
  */
-export interface Factor {
-  /** the cause, pair or mark by its name */
-  readonly cause: string;
+export interface FactorRow<Name extends string = string> {
+  /** the cause, pair or mark by its name; `"baseline"` for the known time itself */
+  readonly cause: Name;
   /** time today over time as known, from this cause alone */
   readonly value: number;
   /** standard deviation of ln(value) */

@@ -1,7 +1,7 @@
 /*
  * Module: picture. An answer as a picture: plain data, from which the SVG and its words are made.
  */
-import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
+import type { Baseline, Conditions, FactorCause, Knowledge } from "../compensate/types.js";
 import type { TemperatureCurvePoint } from "../compensate/temperatureCurve.js";
 import type { Caution } from "../core/caution.js";
 import type { CautionCode } from "../core/cautionCodes.js";
@@ -94,7 +94,7 @@ export interface PictureRung {
    * the name of the cause or pair; `"baseline"` for the known time, `"strip"` for a test strip that was
    * judged, `"together"` for the sum
    */
-  readonly cause: string;
+  readonly cause: FactorCause | "strip" | "together";
   /** where the arrow starts, s: the end of the rung before */
   readonly startS: number;
   /** where it ends, s */
