@@ -235,7 +235,7 @@ function notInTheCup(part: ReadPart, { short }: Cup, told: readonly Caution[]): 
   const gPer100 = solubility(ingredient, WARM_C);
   if (gPer100 === undefined || !isPast(short, 1)) return [];
   const isSaid = ({ code, data }: Caution): boolean =>
-    code === "undissolved" && data?.["ingredient"] === ingredient;
+    code === "undissolved" && data.ingredient === ingredient;
   if (told.some(isSaid)) return [];
   const limit = 10 * gPer100;
   const figures = { path: part.path, quantity: "gPerL", limit, actual: limit * short } as const;

@@ -1,4 +1,5 @@
 import type { CautionCode } from "./cautionCodes.js";
+import type { CautionData } from "./cautionData.js";
 import type { MeasuredQuantity } from "./quantity.js";
 
 /**
@@ -12,11 +13,26 @@ export type CautionSeverity = "stop" | "warn" | "note";
  *
  * @remarks `code` is stable and meant for programs; `message` is plain English and may be reworded in any
  * release. `quantity` says what `limit` and `actual` measure, in the unit that its name ends in. `data` holds
- * whatever else the sentence names, so that it can be written in another language.
+ * whatever else the sentence names, so that it can be written in another language. Asking for the `code`
+ * tells the compiler the type of `data`.
  */
-export interface Caution {
-  /** which caution it is, stable for programs */
-  readonly code: CautionCode;
+export type Caution<Code extends CautionCode = CautionCode> = Code extends CautionCode
+  ? CautionFields & {
+      /** which caution it is, stable for programs */
+      readonly code: Code;
+    } & (Code extends keyof CautionData
+        ? {
+            /** what the sentence names besides: an ingredient, causes, a side */
+            readonly data: CautionData[Code];
+          }
+        : {
+            /** the sentence names nothing else */
+            readonly data?: undefined;
+          })
+  : never;
+
+/** What every caution has besides its code. */
+export interface CautionFields {
   /** how grave it is */
   readonly severity: CautionSeverity;
   /** the sentence in English */
@@ -29,8 +45,6 @@ export interface Caution {
   readonly limit?: number | undefined;
   /** what was found, in the same unit */
   readonly actual?: number | undefined;
-  /** what the sentence names besides: an ingredient, causes, a side */
-  readonly data?: Readonly<Record<string, unknown>> | undefined;
 }
 
 /**

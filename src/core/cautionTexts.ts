@@ -75,5 +75,6 @@ export function makeCaution<Code extends CautionCode>(
 ): Caution {
   const caution = { code, severity, message: "", ...figures };
   caution.message = (sentences[code] as AnySentence)(caution, "C");
-  return caution;
+  // The compiler does not see that the figures of one code are those of one member of the union.
+  return caution as Caution;
 }

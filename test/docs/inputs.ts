@@ -62,7 +62,8 @@ export function inputsOf(file: string): Inputs {
   const walk = (type: ts.Type, side: Side, owner: string): void => {
     if (seen[side].has(type)) return;
     seen[side].add(type);
-    if (type.isUnionOrIntersection()) for (const one of type.types) walk(one, side, owner);
+    if (type.isUnionOrIntersection())
+      for (const one of type.types) walk(one, side, type.aliasSymbol?.name ?? owner);
     const bound = type.isTypeParameter() ? checker.getBaseConstraintOfType(type) : undefined;
     if (bound !== undefined) walk(bound, side, owner);
     if ((type.flags & ts.TypeFlags.Object) === 0) return;
