@@ -11,7 +11,7 @@ export type { CautionFacts, CautionSentences, CautionTexts, TemperatureUnit } fr
 export { cautionCodes, type CautionCode } from "./core/cautionCodes.js";
 export type { TimeEstimate } from "./core/estimate.js";
 export { safetyText } from "./core/safety.js";
-export type { Basis, Factor, LawOrigin, Seen } from "./core/term.js";
+export type { Basis, FactorRow, LawOrigin, Seen } from "./core/term.js";
 
 // quantities: times and temperatures in text, °F, film areas
 export {
@@ -222,7 +222,14 @@ export { describeMixing } from "./text/describeMixing.js";
 export type { MixingTexts } from "./text/mixingTexts.js";
 
 // compensate: the main job
-export type { Baseline, Compensation, Conditions, Knowledge } from "./compensate/types.js";
+export type {
+  Baseline,
+  Compensation,
+  Conditions,
+  Factor,
+  FactorCause,
+  Knowledge,
+} from "./compensate/types.js";
 export { compensate } from "./compensate/compensate.js";
 export {
   prepareCompensation,
@@ -230,7 +237,7 @@ export {
   type PreparedCompensation,
 } from "./compensate/prepareCompensation.js";
 export { checkConditions, type ConditionsCheck } from "./compensate/checkConditions.js";
-export { effect, type EffectOfCause } from "./compensate/effect.js";
+export { effect, type EffectArguments, type EffectOfCause } from "./compensate/effect.js";
 export type { DocumentProblem } from "./core/schemaWords.js";
 export { causeNames, type CauseName } from "./causes.js";
 export type { LearnedBrew, Strength, StrengthCorrection } from "./strength/cause.js";

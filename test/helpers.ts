@@ -2,6 +2,7 @@
  * What tests of every module share: a way around the types, the error that a call throws, and whether files are
  * written anew.
  */
+import type { Caution } from "../src/index.js";
 
 /** Names as an error lists them: "a", "b" or "c". */
 export const quoted = (names: readonly string[]): string =>
@@ -35,3 +36,7 @@ export function caught(call: () => unknown): any {
 
 /** Whether the files that tests compare are written anew: `vitest --mode write`. */
 export const writing: boolean = (import.meta as { env?: { MODE?: string } }).env?.MODE === "write";
+
+/** What a caution names besides, whatever its code. */
+export const dataOf = (caution: Caution | undefined): Readonly<Record<string, unknown>> | undefined =>
+  caution?.data;

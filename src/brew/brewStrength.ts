@@ -2,7 +2,7 @@ import { isPast, type Caution } from "../core/caution.js";
 import { Z90 } from "../core/estimate.js";
 import { inRange, isBoolean, plainObject, refuse } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
-import { restsOn, checkedOrigin, type Factor } from "../core/term.js";
+import { restsOn, checkedOrigin, type FactorRow } from "../core/term.js";
 import { pairChange } from "./agentPair.js";
 import { bathOf } from "./bath.js";
 import { readBrew, unreadInBrew, type DeveloperBrew, type ReadBrew, type ReadPart } from "./brew.js";
@@ -20,8 +20,7 @@ import { say } from "./text.js";
 import { agentText } from "./refusedText.js";
 
 /** What {@link brewStrength} returns: a term for `compensate`, and how it came about. */
-export interface BrewStrength extends Factor {
-  readonly cause: "strength";
+export interface BrewStrength extends FactorRow<"strength"> {
   /** the part of `logSd` that the exponent of amounts explains: how ln(value) moves with its spread */
   readonly slope: number;
   /** pH of the brew whose time is known, at the mean of both temperatures */

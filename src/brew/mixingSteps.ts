@@ -36,49 +36,49 @@ export interface MixingStep {
   /** what to do, by name */
   readonly do: MixingWord;
   /** what is dissolved or taken here */
-  readonly ingredient?: Ingredient;
+  readonly ingredient?: Ingredient | undefined;
   /** how much of it, g: what is weighed here, or what the millilitres of a solution hold */
-  readonly massG?: number;
+  readonly massG?: number | undefined;
   /** g in 100 ml of the solution that is made or poured here */
-  readonly solutionPercent?: number;
+  readonly solutionPercent?: number | undefined;
   /** how much of the solution is poured into the bath, ml */
-  readonly solutionMl?: number;
+  readonly solutionMl?: number | undefined;
   /** the spoons that hold these grams, as they were given with the brew */
-  readonly spoons?: number;
+  readonly spoons?: number | undefined;
   /** the volume of such a spoon, ml */
-  readonly spoonMl?: number;
+  readonly spoonMl?: number | undefined;
   /** how full it is */
-  readonly heap?: SpoonHeap;
+  readonly heap?: SpoonHeap | undefined;
   /** water of this cup, ml; 0 where it is dissolved in the coffee, left out in a cup that has its water */
-  readonly waterMl?: number;
+  readonly waterMl?: number | undefined;
   /** how warm that water or coffee is, °C */
-  readonly waterC?: number;
+  readonly waterC?: number | undefined;
   /** brewed coffee that is taken or set aside here, or that it is dissolved in, ml */
-  readonly coffeeMl?: number;
+  readonly coffeeMl?: number | undefined;
   /** what the coffee is set aside for */
-  readonly forIngredients?: readonly Ingredient[];
+  readonly forIngredients?: readonly Ingredient[] | undefined;
   /** the water is cold */
-  readonly cold?: boolean;
+  readonly cold?: boolean | undefined;
   /** it goes into the cup of the step before */
-  readonly sameCup?: boolean;
+  readonly sameCup?: boolean | undefined;
   /** it is dissolved in brewed coffee, which leaves too little water */
-  readonly inCoffee?: boolean;
+  readonly inCoffee?: boolean | undefined;
   /** most carbon dioxide that acid and carbonate can give off here, l */
-  readonly gasL?: number;
+  readonly gasL?: number | undefined;
   /** the same for a litre of bath: above 3 the acid goes in by portions */
-  readonly gasLPerL?: number;
+  readonly gasLPerL?: number | undefined;
   /** finished volume of the step that makes up, ml */
-  readonly volumeMl?: number;
+  readonly volumeMl?: number | undefined;
   /** temperature it is brought to, °C */
-  readonly temperatureC?: number;
+  readonly temperatureC?: number | undefined;
   /** how long to wait before use, from and to, min */
-  readonly minutes?: readonly [number, number];
+  readonly minutes?: readonly [number, number] | undefined;
   /** life of the brew from mixing, h; see {@link brewLife} */
-  readonly lifeH?: number;
+  readonly lifeH?: number | undefined;
   /** from when to when it may fail, h: the 90 % interval of that life */
-  readonly failsH?: readonly [number, number];
+  readonly failsH?: readonly [number, number] | undefined;
   /** what may hurt at this step, gravest first */
-  readonly cautions?: readonly Caution[];
+  readonly cautions?: readonly Caution[] | undefined;
   /** the step in English */
   readonly text: string;
 }
@@ -235,7 +235,7 @@ function notInTheCup(part: ReadPart, { short }: Cup, told: readonly Caution[]): 
   const gPer100 = solubility(ingredient, WARM_C);
   if (gPer100 === undefined || !isPast(short, 1)) return [];
   const isSaid = ({ code, data }: Caution): boolean =>
-    code === "undissolved" && data?.["ingredient"] === ingredient;
+    code === "undissolved" && data.ingredient === ingredient;
   if (told.some(isSaid)) return [];
   const limit = 10 * gPer100;
   const figures = { path: part.path, quantity: "gPerL", limit, actual: limit * short } as const;

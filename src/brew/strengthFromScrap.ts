@@ -1,7 +1,7 @@
 import { factorOf, logSdOf } from "../core/cause.js";
 import { inRange, plainObject } from "../core/guards.js";
 import type { Caution } from "../core/caution.js";
-import type { Factor } from "../core/term.js";
+import type { FactorRow } from "../core/term.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { temperatureEffect } from "../temperature/cause.js";
 import { brewMaterial, type BrewMaterial } from "./brewCapacity.js";
@@ -25,8 +25,7 @@ export interface ScrapInput extends ScrapSeen {
 }
 
 /** A strength from a scrap: a term for `compensate`. */
-export interface ScrapStrength extends Factor {
-  readonly cause: "strength";
+export interface ScrapStrength extends FactorRow<"strength"> {
   /** how far the scrap is from a rule, and what is missing */
   readonly cautions: readonly Caution[];
 }

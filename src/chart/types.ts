@@ -29,13 +29,13 @@ export interface TimeChartInput extends ChartAxes {
  */
 export interface TimeChartRow extends TimeEstimate {
   /** the dilution as text, where one is known */
-  readonly dilution?: string;
+  readonly dilution?: string | undefined;
   /** °C */
   readonly temperatureC: number;
   /** a caution of severity `"stop"` is in the way of the time */
   readonly refused: boolean;
   /** what is unwise here, gravest first; left out when nothing is */
-  readonly cautions?: readonly Caution[];
+  readonly cautions?: readonly Caution[] | undefined;
 }
 
 /** A cause that every time of a chart counts with. */
@@ -55,14 +55,14 @@ export interface TimeChart {
     /** °C */
     readonly temperatureC: number;
     /** the dilution as text */
-    readonly dilution?: string;
+    readonly dilution?: string | undefined;
   };
   /** what else is otherwise than at the known time, the same in every cell; left out when nothing is */
-  readonly held?: readonly TimeChartHeld[];
+  readonly held?: readonly TimeChartHeld[] | undefined;
   /** °C */
   readonly temperaturesC: readonly number[];
   /** as text; left out where none is known, and then there is one column */
-  readonly dilutions?: readonly string[];
+  readonly dilutions?: readonly string[] | undefined;
   /** all temperatures of the first dilution, then those of the next */
   readonly rows: readonly TimeChartRow[];
 }

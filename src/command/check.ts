@@ -152,10 +152,11 @@ export function checkLines(
   { file, ok, problems, cautions, bench }: CheckReport,
   words: Words,
 ): readonly string[] {
-  // The sentences are written: of the catalogue only the word for how grave they are is left to say.
+  // The sentences are written: of the catalogue only the word for how grave they are is left to say, and no
+  // data is asked for.
   const texts = words.texts && { ...words.texts.cautions, sentences: {} };
   const said = ({ code, severity, message }: (typeof cautions)[number]): string =>
-    describeCautions([{ code, severity, message }], texts).join("");
+    describeCautions([{ code, severity, message } as Caution], texts).join("");
   const place = ({ line, column }: Found): string =>
     line === undefined || column === undefined ? file : `${file}:${line}:${column}`;
   const where = ({ path }: Found): string => (path === "" ? "" : `${path} `);

@@ -1,8 +1,55 @@
+import type { AgeLaw } from "../age/law.js";
+import type { Agitation, AgitationLaw } from "../agitation/agitation.js";
 import { causes, causeNames, type CauseName } from "../causes.js";
+import type { GrowthLaw } from "../contrast/growth.js";
 import { factorOf, logSdOf, type AnyCause } from "../core/cause.js";
 import { notOneOf, plainObject } from "../core/guards.js";
 import type { AnyPair } from "../core/pair.js";
+import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
+import type { InteractionLaw } from "../interaction/law.js";
 import { pairs, type PairName } from "../pairs.js";
+import type { PushLaw } from "../push/law.js";
+import type { Strength, StrengthCorrection } from "../strength/cause.js";
+import type { TemperatureLaw } from "../temperature/law.js";
+import type { UseLaw } from "../use/useFactor.js";
+
+/** What a cause or pair takes in {@link effect}. */
+interface Asked<Side, Law> {
+  /** one side of the change, known or today's */
+  readonly side: Side;
+  /** the law */
+  readonly law: Law;
+}
+
+/** A side of each cause and pair, in the form that a baseline has it, and its law, by its name. */
+export interface EffectArguments {
+  /** °C */
+  readonly temperature: Asked<number, TemperatureLaw>;
+  /** as text, `"1+9"`, or parts */
+  readonly dilution: Asked<Dilution | string, DilutionLaw>;
+  /** how the bath is moved */
+  readonly agitation: Asked<Agitation, AgitationLaw>;
+  /** area the bath has already developed, cm² per litre */
+  readonly use: Asked<number, UseLaw>;
+  /** age of the bath, h */
+  readonly age: Asked<number, AgeLaw>;
+  /** the strength of a brew: what `brewStrength` returns */
+  readonly strength: Asked<Strength, StrengthCorrection>;
+  /** the gradient */
+  readonly contrast: Asked<number, GrowthLaw>;
+  /** stops of push; below 0 is a pull */
+  readonly push: Asked<number, PushLaw>;
+  /** °C and the dilution, together */
+  readonly interaction: Asked<
+    {
+      /** °C */
+      readonly temperatureC: number;
+      /** as text, `"1+9"`, or parts */
+      readonly dilution: Dilution | string;
+    },
+    InteractionLaw
+  >;
+}
 
 /** A factor on time with its spread. */
 export interface EffectOfCause {
@@ -34,11 +81,11 @@ export interface EffectOfCause {
  * effect("dilution", "1+1", "1+3", { kind: "power", exponent: 1, sd: 0.2 }).factor // => 2
  * ```
  */
-export function effect(
-  cause: CauseName | PairName,
-  from: unknown,
-  to: unknown,
-  law?: unknown,
+export function effect<Name extends CauseName | PairName>(
+  cause: Name,
+  from: EffectArguments[Name]["side"],
+  to: EffectArguments[Name]["side"],
+  law?: EffectArguments[Name]["law"],
 ): EffectOfCause {
   const pair = pairs.find(({ name }) => name === cause) as AnyPair | undefined;
   if (pair !== undefined) return effectOfPair(pair, from, to, law);

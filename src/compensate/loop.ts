@@ -16,9 +16,9 @@ import { markRows, marks, type MarkRow } from "./marks.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import { driftingPair, pairEffect, pairFactor, pairTermsOf, type PairTerm } from "./pairTerms.js";
 import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Worked } from "./rows.js";
-import { hardlyMoved, type Factor } from "../core/term.js";
+import { hardlyMoved } from "../core/term.js";
 import { bothWithin, effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
-import type { Baseline, Compensation, Conditions, Knowledge } from "./types.js";
+import type { Baseline, Compensation, Conditions, Factor, Knowledge } from "./types.js";
 
 /** A known time and laws, checked once, to be asked under many conditions. */
 export interface Prepared {

@@ -2,8 +2,8 @@
  * With which thermometer, and by whom: marks of a run or a question that are no conditions of the bath.
  */
 import { isText } from "../core/guards.js";
-import type { Factor } from "../core/term.js";
 import type { Joint, LearnedOffset } from "./joint.js";
+import type { Factor } from "./types.js";
 
 /** A mark, and how far one is off in ln(time) of which nothing is known: 0 ± `logSd`. */
 export interface Mark {

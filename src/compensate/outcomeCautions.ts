@@ -98,14 +98,14 @@ export function outcomeJudge(
     }
     // A law through which nothing has changed is not used.
     for (const one of unusual)
-      if (one.code !== "law-unusual" || worked.some((each) => !each.unchanged && uses(each, one)))
+      if (one.code !== "law-unusual" || worked.some((each) => !each.unchanged && uses(each, one.data.law)))
         cautions.push(one);
     for (const one of pushAndContrast(baseline, conditions)) cautions.push(one);
     for (const one of standing) cautions.push(one);
   };
 }
 
-const uses = ({ term }: Worked, { data }: Caution): boolean => term.cause.law === data?.["law"];
+const uses = ({ term }: Worked, law: string): boolean => term.cause.law === law;
 
 function sameNames(a: readonly string[], b: readonly string[]): boolean {
   return a.length === b.length && a.every((name, i) => name === b[i]);

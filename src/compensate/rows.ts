@@ -5,12 +5,12 @@ import type { Caution } from "../core/caution.js";
 import { factorOf, logSdOf, type Effect, type Rests } from "../core/cause.js";
 import { REPEAT_LOG_SD } from "../core/estimate.js";
 import { inRange } from "../core/guards.js";
-import { checkedOrigin, hardlyMoved, restsOn, type Factor, type LawOrigin } from "../core/term.js";
+import { checkedOrigin, hardlyMoved, restsOn, type LawOrigin } from "../core/term.js";
 import type { Share } from "./joint.js";
 import type { MarkRow } from "./marks.js";
 import type { PairTerm } from "./pairTerms.js";
 import type { Term } from "./terms.js";
-import type { Baseline } from "./types.js";
+import type { Baseline, Factor, FactorCause } from "./types.js";
 
 /** A term that was worked out for today's conditions. */
 export interface Worked {
@@ -86,13 +86,15 @@ const NO_SOURCES: readonly string[] = [];
 /** The row of a term; where nothing changed it rests on no law at all. */
 export function rowOf({ term, value, logSd, unchanged, rests, given }: Worked): Factor {
   const { cause, law } = term;
+  // The lists of causes and pairs name these alone; a longer list is a test's.
+  const name = cause.name as FactorCause;
   const from = "said" in term ? term.said : undefined;
   // A strength is its own row: it is not repeated.
   const own = "relative" in cause && cause.relative && typeof given === "object";
   const to = own ? undefined : (given ?? from);
   if (unchanged || rests?.basis === "unchanged")
     return {
-      cause: cause.name,
+      cause: name,
       value,
       logSd,
       basis: "unchanged",
@@ -105,7 +107,7 @@ export function rowOf({ term, value, logSd, unchanged, rests, given }: Worked): 
   const basis = rests?.basis ?? term.basis;
   // Fields are added rather than spread: this runs for each cause of each answer.
   const row: { -readonly [Field in keyof Factor]: Factor[Field] } = {
-    cause: cause.name,
+    cause: name,
     value,
     logSd,
     basis,

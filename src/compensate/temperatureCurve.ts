@@ -29,7 +29,7 @@ export interface TemperatureCurvePoint extends TimeEstimate {
   /** °C */
   readonly temperatureC: number;
   /** a caution of severity `"stop"` is in the way of the time here */
-  readonly refused?: true;
+  readonly refused?: true | undefined;
 }
 
 /**

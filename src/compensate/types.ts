@@ -4,19 +4,22 @@
  */
 import type { Agitation, AgitationLaw } from "../agitation/agitation.js";
 import type { AgeLaw } from "../age/law.js";
+import type { CauseName } from "../causes.js";
 import type { GrowthLaw } from "../contrast/growth.js";
 import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
-import type { Basis, Factor } from "../core/term.js";
+import type { Basis, FactorRow } from "../core/term.js";
 import type { Dilution, DilutionLaw } from "../dilution/dilution.js";
 import type { TemperatureLog } from "../drift/log.js";
 import type { NewtonDrift } from "../drift/newtonDrift.js";
 import type { InteractionLaw } from "../interaction/law.js";
+import type { PairName } from "../pairs.js";
 import type { PushLaw } from "../push/law.js";
 import type { Strength, StrengthCorrection } from "../strength/cause.js";
 import type { TemperatureLaw } from "../temperature/law.js";
 import type { UseLaw } from "../use/useFactor.js";
 import type { JointSpread } from "./joint.js";
+import type { Mark } from "./marks.js";
 
 /** A development time that is known to be right, and the conditions it is known for. */
 export interface Baseline {
@@ -105,6 +108,12 @@ export interface Knowledge {
    */
   readonly joint?: JointSpread | undefined;
 }
+
+/** What a row of an answer is about: a cause, a pair, a mark of the question, or the known time itself. */
+export type FactorCause = CauseName | PairName | Mark["name"] | "baseline";
+
+/** A row of an answer: one cause of a change of development time, by its name. */
+export type Factor = FactorRow<FactorCause>;
 
 /**
  * A compensated time: median and 90 % interval in seconds, unrounded, one row per cause, and what is unwise.

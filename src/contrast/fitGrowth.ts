@@ -20,13 +20,13 @@ export interface GrowthPoint {
   /** the gradient that was measured */
   readonly gamma: number;
   /** standard deviation of the measurement */
-  readonly sd?: number;
+  readonly sd?: number | undefined;
 }
 
 /** Options of {@link fitGrowth}. */
 export interface FitGrowthOptions {
   /** time of appearance, s, 0 to 1e6; fitted when left out */
-  readonly appearanceS?: number;
+  readonly appearanceS?: number | undefined;
 }
 
 /** What {@link fitGrowth} returns. */

@@ -12,7 +12,7 @@ export interface DoublingPair {
   /** the gradient at twice `timeS`; above `gamma` and below twice `gamma` */
   readonly gammaAtDouble: number;
   /** time of appearance, s, 0 to 1e6; 0 when left out */
-  readonly appearanceS?: number;
+  readonly appearanceS?: number | undefined;
 }
 
 /**

@@ -26,7 +26,7 @@ export type CharacteristicCurve =
       /** exposures and the densities they gave */
       readonly steps: readonly DensityStep[];
       /** density where nothing was exposed */
-      readonly basePlusFog?: number;
+      readonly basePlusFog?: number | undefined;
     };
 
 /** A checked curve: density over log exposure, and its ends. */

@@ -1,4 +1,5 @@
 import type { CautionCode } from "./cautionCodes.js";
+import type { CautionData } from "./cautionData.js";
 import type { MeasuredQuantity } from "./quantity.js";
 
 /**
@@ -12,25 +13,38 @@ export type CautionSeverity = "stop" | "warn" | "note";
  *
  * @remarks `code` is stable and meant for programs; `message` is plain English and may be reworded in any
  * release. `quantity` says what `limit` and `actual` measure, in the unit that its name ends in. `data` holds
- * whatever else the sentence names, so that it can be written in another language.
+ * whatever else the sentence names, so that it can be written in another language. Asking for the `code`
+ * tells the compiler the type of `data`.
  */
-export interface Caution {
-  /** which caution it is, stable for programs */
-  readonly code: CautionCode;
+export type Caution<Code extends CautionCode = CautionCode> = Code extends CautionCode
+  ? CautionFields & {
+      /** which caution it is, stable for programs */
+      readonly code: Code;
+    } & (Code extends keyof CautionData
+        ? {
+            /** what the sentence names besides: an ingredient, causes, a side */
+            readonly data: CautionData[Code];
+          }
+        : {
+            /** the sentence names nothing else */
+            readonly data?: undefined;
+          })
+  : never;
+
+/** What every caution has besides its code. */
+export interface CautionFields {
   /** how grave it is */
   readonly severity: CautionSeverity;
   /** the sentence in English */
   readonly message: string;
   /** where the value is in what was given: a JSON Pointer (RFC 6901) */
-  readonly path?: string;
+  readonly path?: string | undefined;
   /** what `limit` and `actual` measure */
-  readonly quantity?: MeasuredQuantity;
+  readonly quantity?: MeasuredQuantity | undefined;
   /** the limit that was passed, in the unit of `quantity` */
-  readonly limit?: number;
+  readonly limit?: number | undefined;
   /** what was found, in the same unit */
-  readonly actual?: number;
-  /** what the sentence names besides: an ingredient, causes, a side */
-  readonly data?: Readonly<Record<string, unknown>>;
+  readonly actual?: number | undefined;
 }
 
 /**

@@ -9,7 +9,7 @@ export interface CautionData extends LearnedCautionData {
   /** a time that was perhaps meant in minutes */
   readonly "maybe-minutes": {
     /** which time, where it is not one of development */
-    readonly of?: "clearing";
+    readonly of?: "clearing" | undefined;
   };
   /** what did not follow from the runs */
   readonly "stored-differs": {
@@ -28,19 +28,21 @@ export interface CautionData extends LearnedCautionData {
     /** what is unusual about it */
     readonly reason: UnusualReason;
     /** of an energy: by what it multiplies the rate over 10 °C */
-    readonly over10C?: {
-      /** the same of the limit */
-      readonly limit: number;
-      /** of the law's own energy */
-      readonly actual: number;
-    };
+    readonly over10C?:
+      | {
+          /** the same of the limit */
+          readonly limit: number;
+          /** of the law's own energy */
+          readonly actual: number;
+        }
+      | undefined;
   };
   /** a field that is not read */
   readonly "unknown-field": {
     /** its name */
     readonly field: string;
     /** the known field that is nearest to it */
-    readonly nearest?: string;
+    readonly nearest?: string | undefined;
   };
   /** a side beyond the rows of a table */
   readonly "outside-table": {
@@ -91,7 +93,7 @@ export interface CautionData extends LearnedCautionData {
     /** the upper end, °C */
     readonly high: number;
     /** so cold that this agent stops, which the developer may hold */
-    readonly unnamed?: "hydroquinone";
+    readonly unnamed?: "hydroquinone" | undefined;
   };
   /** a bath that does not live long enough */
   readonly "bath-past-life": {
@@ -110,7 +112,7 @@ export interface CautionData extends LearnedCautionData {
     /** what that rests on */
     readonly basis: string;
     /** the family of developers */
-    readonly family?: string;
+    readonly family?: string | undefined;
   };
   /** a bath that does not cover the dish */
   readonly "thin-layer": {
@@ -155,7 +157,7 @@ export interface CautionData extends LearnedCautionData {
     /** most gas that can come off, l */
     readonly gasL: number;
     /** the same for a litre of bath */
-    readonly gasLPerL?: number;
+    readonly gasLPerL?: number | undefined;
   };
   /** fast film without a restrainer */
   readonly "restrainer-wanted": {
@@ -188,7 +190,7 @@ export interface CautionData extends LearnedCautionData {
     /** the smallest part of a spoon that can be measured */
     readonly spoons: number;
     /** where a solution measures so little: g in 100 ml, what is weighed for it, its water, what is taken */
-    readonly solution?: Readonly<Record<"percent" | "weighedG" | "waterMl" | "ml", number>>;
+    readonly solution?: Readonly<Record<"percent" | "weighedG" | "waterMl" | "ml", number>> | undefined;
   };
   /** what is weighed and never spooned */
   readonly "never-by-spoon": {
@@ -250,17 +252,17 @@ export interface CautionData extends LearnedCautionData {
   /** a fixing bath that clears slowly */
   readonly "fixer-spent": {
     /** true where its fresh clearing time is the handbook's and was not measured */
-    readonly assumed?: true;
+    readonly assumed?: true | undefined;
   };
   /** fixing that is too short */
   readonly "short-fix": {
     /** the clearing times that are due; none where the limit is the least for the material, as of paper */
-    readonly times?: number;
+    readonly times?: number | undefined;
   };
   /** fixing that bleaches */
   readonly "long-fix": {
     /** the clearing times that were planned; of paper there are none */
-    readonly times?: number;
+    readonly times?: number | undefined;
   };
   /** sources that disagree */
   readonly "fixing-split": {

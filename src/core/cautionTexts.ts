@@ -32,7 +32,7 @@ export interface CautionTexts {
   /** how grave: the word before the sentence */
   readonly severities: Readonly<Record<CautionSeverity, string>>;
   /** the sentences by their codes; one that is left out is said in English, as `message` has it */
-  readonly sentences: Readonly<Partial<CautionSentences>>;
+  readonly sentences: { readonly [Code in CautionCode]?: CautionSentences[Code] | undefined };
 }
 
 /** A sentence of any code. */
@@ -75,5 +75,6 @@ export function makeCaution<Code extends CautionCode>(
 ): Caution {
   const caution = { code, severity, message: "", ...figures };
   caution.message = (sentences[code] as AnySentence)(caution, "C");
-  return caution;
+  // The compiler does not see that the figures of one code are those of one member of the union.
+  return caution as Caution;
 }

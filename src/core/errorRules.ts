@@ -5,9 +5,9 @@
 /** Where a characteristic curve ends too early; with neither, it runs level. */
 export interface CurveEnd {
   /** the density that it starts at, too high */
-  readonly startsAt?: number;
+  readonly startsAt?: number | undefined;
   /** the density that it ends at, too low */
-  readonly endsAt?: number;
+  readonly endsAt?: number | undefined;
 }
 
 /** What the sentence of each rule names besides the value that was given. */
@@ -17,7 +17,7 @@ export interface InputRules {
     /** the fields that are read */
     readonly values: readonly string[];
     /** the one that is nearest to it */
-    readonly hint?: string;
+    readonly hint?: string | undefined;
   };
   /** a figure that is not above the one before it in a list */
   readonly "rising": {
@@ -206,7 +206,7 @@ export interface InputRules {
   /** an id of two runs */
   readonly "id-of-one-run": {
     /** the row of the other, from 1, where it is a row */
-    readonly row?: number;
+    readonly row?: number | undefined;
   };
   /** two columns that say one thing */
   readonly "one-column": {

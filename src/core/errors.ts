@@ -71,39 +71,39 @@ export type InputFormat =
 /** The figures and names of what an input should have been. Which fields are there depends on the code. */
 export interface ExpectedFigures {
   /** the kinds that are taken */
-  readonly types?: readonly InputType[];
+  readonly types?: readonly InputType[] | undefined;
   /** the function that reads text of this kind */
-  readonly parse?: string;
+  readonly parse?: string | undefined;
   /** the least value that is taken */
-  readonly min?: number;
+  readonly min?: number | undefined;
   /** the value must be above this */
-  readonly above?: number;
+  readonly above?: number | undefined;
   /** the greatest value that is taken */
-  readonly max?: number;
+  readonly max?: number | undefined;
   /** the value must be below this */
-  readonly below?: number;
+  readonly below?: number | undefined;
   /** what `min`, `above`, `max` and `below` measure */
-  readonly quantity?: MeasuredQuantity;
+  readonly quantity?: MeasuredQuantity | undefined;
   /** the values that are taken */
-  readonly values?: readonly (string | number | boolean)[];
+  readonly values?: readonly (string | number | boolean)[] | undefined;
   /** what the text should hold */
-  readonly format?: InputFormat;
+  readonly format?: InputFormat | undefined;
   /** texts of that format */
-  readonly examples?: readonly string[];
+  readonly examples?: readonly string[] | undefined;
   /** the unambiguous ways to write what may have been meant */
-  readonly readings?: readonly string[];
+  readonly readings?: readonly string[] | undefined;
   /** the least number of items */
-  readonly least?: number;
+  readonly least?: number | undefined;
   /** the greatest number of items, or of characters */
-  readonly most?: number;
+  readonly most?: number | undefined;
   /** the fields that an object must have */
-  readonly fields?: readonly string[];
+  readonly fields?: readonly string[] | undefined;
   /** forms of which one is taken */
-  readonly forms?: readonly InputExpected[];
+  readonly forms?: readonly InputExpected[] | undefined;
   /** the field that has to be given too, or that sets the limit: a JSON Pointer */
-  readonly path?: string;
+  readonly path?: string | undefined;
   /** what the value may be instead: a figure in K, in °F, in per cent; the field that is nearest */
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** The same where a rule was broken that the figures do not say: with its name and what it names. */

@@ -15,7 +15,7 @@ export interface LearnedCautionData {
     /** its bath, °C */
     readonly temperatureC: number;
     /** its date, where it was noted */
-    readonly date?: string;
+    readonly date?: string | undefined;
     /** why, as in `knowledge.setAside` */
     readonly reason: string;
   };

@@ -19,11 +19,13 @@ const MOST_NAMED = 50;
 
 /**
  * A caution for each field that is not read, up to fifty: one that is misspelt or in another unit would
- * otherwise pass in silence. Fields that begin with "x-" are the caller's own.
+ * otherwise pass in silence. Fields that begin with "x-" are the caller's own; one that is undefined is left
+ * out.
  */
 export function unreadFields(path: string, given: object, known: readonly string[]): readonly Caution[] {
+  const fields = given as Readonly<Record<string, unknown>>;
   return Object.keys(given)
-    .filter((field) => !known.includes(field) && !field.startsWith("x-"))
+    .filter((field) => !known.includes(field) && !field.startsWith("x-") && fields[field] !== undefined)
     .slice(0, MOST_NAMED)
     .map((field) => {
       const nearest = nearestName(field, known);

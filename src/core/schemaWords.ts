@@ -66,7 +66,7 @@ export function expectedData(schema: JsonSchema, name = ""): ExpectedFigures {
     ...(maximum !== undefined && { max: maximum }),
     ...(quantity !== undefined && { quantity }),
     ...(minItems !== undefined && { least: minItems }),
-    ...((maxItems ?? maxLength) !== undefined && { most: (maxItems ?? maxLength) as number }),
+    ...((maxItems ?? maxLength) !== undefined && { most: maxItems ?? maxLength }),
     // The one format of text that the schemas know.
     ...(schema.pattern !== undefined && { format: "dilution" as const, examples: ["1+9", "stock"] }),
   };

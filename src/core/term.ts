@@ -3,7 +3,7 @@
  */
 import { isBoolean, isCount, isShortText, notOneOf, plainObject, wrongCount, wrongKind } from "./guards.js";
 
-/** What a {@link Factor} rests on. */
+/** What a {@link FactorRow} rests on. */
 export type Basis =
   /** the condition is the baseline's own, the factor is exactly 1 */
   | "unchanged"
@@ -20,9 +20,9 @@ export type Basis =
  * One cause of a change of development time: the time is multiplied by `value`, and ln(time) carries the
  * standard deviation `logSd` from this cause (0.10 is about 10 %).
  */
-export interface Factor {
-  /** the cause, pair or mark by its name */
-  readonly cause: string;
+export interface FactorRow<Name extends string = string> {
+  /** the cause, pair or mark by its name; `"baseline"` for the known time itself */
+  readonly cause: Name;
   /** time today over time as known, from this cause alone */
   readonly value: number;
   /** standard deviation of ln(value) */
@@ -38,11 +38,11 @@ export interface Factor {
   /** today's side, as it was given */
   readonly to?: unknown;
   /** what the law rested on before own runs moved it */
-  readonly before?: Basis;
+  readonly before?: Basis | undefined;
   /** how many own runs bear on the law; `basis` names them only where they have moved it */
-  readonly runs?: number;
+  readonly runs?: number | undefined;
   /** how the figures of its law were seen, where the law says so */
-  readonly seen?: Seen;
+  readonly seen?: Seen | undefined;
 }
 
 /** What a law may rest on. */

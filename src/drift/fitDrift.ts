@@ -13,7 +13,7 @@ import { untoldText } from "./refusedText.js";
 /** Options of {@link fitDrift}. */
 export interface FitDriftOptions {
   /** temperature of the surroundings, °C, −50 to 100; fitted when left out */
-  readonly ambientC?: number;
+  readonly ambientC?: number | undefined;
 }
 
 /** What {@link fitDrift} returns: a drift for `newtonDrift`, and how well it is known. */

@@ -14,7 +14,7 @@ export interface OwnUse {
   /** how the increases of several areas add up */
   readonly growth: "linear" | "compound";
   /** of an increase that was learned: the increase of the rule whose curve it scales in ln(time), 0 to 10 */
-  readonly shape?: number;
+  readonly shape?: number | undefined;
   /** what is being developed, cm², 0 to 1e6 */
   readonly areaCm2: number;
   /** volume of the working bath, ml, above 0 to 1e6 */

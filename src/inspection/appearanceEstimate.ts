@@ -11,12 +11,12 @@ export interface AppearanceSeen {
   /** the developer's factor, 1 to 1000 */
   readonly factor: number;
   /** standard deviation of ln(factor), 0 to 3; 0.15 when left out, as printed lists differ for one agent */
-  readonly factorLogSd?: number;
+  readonly factorLogSd?: number | undefined;
   /**
    * standard deviation of the moment itself, s, 0 to 60: the eye under the safelight and the hand on the
    * clock; 1.5 s when left out
    */
-  readonly reactionS?: number;
+  readonly reactionS?: number | undefined;
 }
 
 /**

@@ -7,7 +7,7 @@ import type { LearnedKnowledge, DevelopmentRun } from "./types.js";
 /** What {@link learn} may be told besides the runs. */
 export interface LearnOptions {
   /** today's ISO date: runs dated later are refused */
-  readonly today?: string;
+  readonly today?: string | undefined;
 }
 
 /**

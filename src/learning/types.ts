@@ -7,6 +7,7 @@ import type { JointSpread } from "../compensate/joint.js";
 import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
 import type { Caution } from "../core/caution.js";
 import type { UnfitReason } from "../core/cause.js";
+import type { OwnFields } from "../core/ownFields.js";
 import type { Strength } from "../strength/cause.js";
 import type { Dilution } from "../dilution/dilution.js";
 
@@ -100,9 +101,9 @@ export type RunOutcome =
 
 /**
  * One development: the conditions, the time given, and how it came out. What is left out is as in the
- * baseline.
+ * baseline. Fields of one's own begin with `x-`.
  */
-export interface DevelopmentRun {
+export interface DevelopmentRun extends OwnFields {
   /** s, above 0 to 1e6 */
   readonly timeS: number;
   /** °C, 0 to 100 */

@@ -1,9 +1,8 @@
 /*
  * The ladder: each cause starts where the last one ended.
  */
-import type { Compensation } from "../compensate/types.js";
+import type { Compensation, Factor } from "../compensate/types.js";
 import { timeEstimate } from "../core/estimate.js";
-import type { Factor } from "../core/term.js";
 import type { PictureRung } from "./types.js";
 
 /** The rungs of an answer: the known time, each cause that changes it or makes it less sure, and the sum. */

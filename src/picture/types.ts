@@ -1,7 +1,7 @@
 /*
  * Module: picture. An answer as a picture: plain data, from which the SVG and its words are made.
  */
-import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
+import type { Baseline, Conditions, FactorCause, Knowledge } from "../compensate/types.js";
 import type { TemperatureCurvePoint } from "../compensate/temperatureCurve.js";
 import type { Caution } from "../core/caution.js";
 import type { CautionCode } from "../core/cautionCodes.js";
@@ -44,7 +44,7 @@ export interface PictureDot extends TimeEstimate {
 /** Today's dot. */
 export interface PictureToday extends PictureDot {
   /** the bath drifts: the temperature is that of a steady bath that takes as long */
-  readonly steady?: true;
+  readonly steady?: true | undefined;
 }
 
 /** A stretch of temperatures that has no time. */
@@ -56,7 +56,7 @@ export interface PictureRefusal {
   /** the caution that is in the way */
   readonly code: CautionCode;
   /** on which side of its limit the stretch lies; left out where it is no matter of temperature */
-  readonly side?: "below" | "above";
+  readonly side?: "below" | "above" | undefined;
   /** its sentence, in English */
   readonly message: string;
 }
@@ -94,7 +94,7 @@ export interface PictureRung {
    * the name of the cause or pair; `"baseline"` for the known time, `"strip"` for a test strip that was
    * judged, `"together"` for the sum
    */
-  readonly cause: string;
+  readonly cause: FactorCause | "strip" | "together";
   /** where the arrow starts, s: the end of the rung before */
   readonly startS: number;
   /** where it ends, s */
@@ -106,7 +106,7 @@ export interface PictureRung {
   /** the change of the time, %: 20 is a fifth more; of the sum, against the known time */
   readonly percent: number;
   /** what it rests on; the sum has none */
-  readonly basis?: Basis;
+  readonly basis?: Basis | undefined;
   /** a general rule: its arrow is hollow */
   readonly general: boolean;
   /** the known side of the change, as it was given */
@@ -136,7 +136,7 @@ export interface AnswerPicture {
   /** the known time */
   readonly known: PictureDot;
   /** missing where the time is refused */
-  readonly today?: PictureToday;
+  readonly today?: PictureToday | undefined;
   /** time over temperature, from `fromC` to `toC`, each point with its interval */
   readonly curves: {
     /** the known recipe at other temperatures */
@@ -155,7 +155,7 @@ export interface AnswerPicture {
   /** the known time, the causes, the sum; empty where the time is refused */
   readonly rungs: readonly PictureRung[];
   /** the times of a test strip, where one was asked for and there is a time */
-  readonly strip?: TestStrip;
+  readonly strip?: TestStrip | undefined;
   /** what the picture covers */
   readonly axes: PictureAxes;
   /** the cautions of the answer, gravest first */

@@ -25,17 +25,17 @@ export type CueAction =
 /** What the sentence of a cue names besides its own fields. Which are there depends on `do`. */
 export interface CueData {
   /** check-clear: the clearing time, s */
-  readonly clearingS?: number;
+  readonly clearingS?: number | undefined;
   /** temper: the temperature to reach, °C */
-  readonly temperatureC?: number;
+  readonly temperatureC?: number | undefined;
   /** top-up: the volume to replace, ml */
-  readonly volumeMl?: number;
+  readonly volumeMl?: number | undefined;
   /** pour-in: how many go into a tray one by one; missing where there is one */
-  readonly pieces?: number;
+  readonly pieces?: number | undefined;
   /** light-off: paper, where the input does not say what light it sees */
-  readonly material?: "paper";
+  readonly material?: "paper" | undefined;
   /** light-off, light-on, check-clear: what light the material sees, where the input says it */
-  readonly sensitization?: Sensitization;
+  readonly sensitization?: Sensitization | undefined;
 }
 
 /**
@@ -46,15 +46,15 @@ export interface PlanCue {
   /** seconds from the start of the plan */
   readonly atS: number;
   /** s, above 0 */
-  readonly durationS?: number;
+  readonly durationS?: number | undefined;
   /** what is to be done */
   readonly do: CueAction;
   /** agitate, rinse: how the bath is moved */
-  readonly movement?: ProcessMovement;
+  readonly movement?: ProcessMovement | undefined;
   /** agitate: how often, where it is counted and not timed */
-  readonly count?: number;
+  readonly count?: number | undefined;
   /** the same in plain English, which may be reworded in any release */
   readonly text: string;
   /** the figures that the sentence names */
-  readonly data?: CueData;
+  readonly data?: CueData | undefined;
 }

@@ -58,7 +58,7 @@ export interface EveningPlate {
   /** its place in the list, from 0 */
   readonly plate: number;
   /** its name; missing where it has none */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** what it counts as */
   readonly material: BrewMaterial;
   /** start of its plan, s from the start of the evening */
@@ -68,7 +68,7 @@ export interface EveningPlate {
   /** age of the bath at pour-in, h */
   readonly ageH: number;
   /** use of the fixing bath before it; missing without one */
-  readonly fixUsedCm2PerL?: number;
+  readonly fixUsedCm2PerL?: number | undefined;
   /** its compensated time */
   readonly answer: Compensation;
   /** its plan */
@@ -80,7 +80,7 @@ export interface EveningPlan {
   /** those that can be developed, in their order */
   readonly plates: readonly EveningPlate[];
   /** the first that has a caution of severity `"stop"`; missing when all can be developed */
-  readonly stopped?: EveningPlate;
+  readonly stopped?: EveningPlate | undefined;
   /** s until the last plan ends */
   readonly totalS: number;
 }

@@ -7,7 +7,7 @@ export interface FixingQuestion {
   /** clearing time in this bath, s, above 0 to 1e6 */
   readonly clearingS: number;
   /** how many clearing times, 1 to 10; 2 when left out */
-  readonly times?: number;
+  readonly times?: number | undefined;
 }
 
 /**

@@ -196,15 +196,15 @@ export interface ProcessMaterial {
   /** which bath it is for */
   readonly name: ProcessMaterialName;
   /** ml; missing where the input has no volume */
-  readonly volumeMl?: number;
+  readonly volumeMl?: number | undefined;
   /** as `formatDilution` writes it, where the input states it */
-  readonly dilution?: string;
+  readonly dilution?: string | undefined;
   /** stock, ml */
-  readonly stockMl?: number;
+  readonly stockMl?: number | undefined;
   /** water, ml */
-  readonly waterMl?: number;
+  readonly waterMl?: number | undefined;
   /** each stock, ml, in the order of the dilution */
-  readonly stocksMl?: readonly number[];
+  readonly stocksMl?: readonly number[] | undefined;
 }
 
 /** A run from the rest of the bath to the wetting agent. */
@@ -234,11 +234,11 @@ export interface Handling {
   /** how often it is moved */
   readonly agitation: Agitation;
   /** how many sheets or plates lie in a tray; missing where there is one */
-  readonly pieces?: number;
+  readonly pieces?: number | undefined;
   /** time to pour out, s */
   readonly drainS: number;
   /** missing where the input has none */
-  readonly stepS?: number;
+  readonly stepS?: number | undefined;
 }
 
 /** Where a plan is at a moment. */

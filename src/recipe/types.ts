@@ -6,6 +6,7 @@ import type { Agitation } from "../agitation/agitation.js";
 import type { DeveloperBrew } from "../brew/brew.js";
 import type { BrewMaterial } from "../brew/brewCapacity.js";
 import type { Caution } from "../core/caution.js";
+import type { OwnFields, MayHaveOwn } from "../core/ownFields.js";
 import type { DocumentProblem } from "../core/schemaWords.js";
 import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
 import type { Dilution } from "../dilution/dilution.js";
@@ -17,7 +18,7 @@ import type { Sensitization } from "../inspection/safelightCautions.js";
 export const RECIPE_VERSION = 2;
 
 /** The film, plate or paper. */
-export interface RecipeMaterial {
+export interface RecipeMaterial extends OwnFields {
   /** text, up to 200 characters */
   readonly name: string;
   /** what it is coated on */
@@ -40,7 +41,7 @@ export interface RecipeMaterial {
 }
 
 /** What every developer may say of itself. */
-interface DeveloperLimits {
+interface DeveloperLimits extends OwnFields {
   /** it holds hydroquinone, which stops working in the cold */
   readonly hydroquinone?: boolean | undefined;
   /** capacity, cm² per litre of bath */
@@ -70,20 +71,20 @@ export interface RecipeBrew extends DeveloperLimits {
   /** text, up to 200 characters */
   readonly name?: string | undefined;
   /** what it is mixed from */
-  readonly brew: DeveloperBrew;
+  readonly brew: MayHaveOwn<DeveloperBrew>;
 }
 
 /** A known time; dilution and agitation are the recipe's own where they are left out. */
-export type RecipeBaseline = Baseline;
+export type RecipeBaseline = MayHaveOwn<Baseline>;
 
 /** Today's bath. What is left out is as in the recipe, and then as in the baseline. */
-export interface RecipeConditions extends Omit<Conditions, "temperatureC"> {
+export interface RecipeConditions extends OwnFields, Omit<Conditions, "temperatureC"> {
   /** °C, 0 to 100 */
   readonly temperatureC?: number | undefined;
 }
 
 /** A recipe of the current version. Fields of one's own begin with `x-`. */
-export interface Recipe {
+export interface Recipe extends OwnFields {
   /** where an editor finds the schema of the format */
   readonly $schema?: string | undefined;
   /** the version of the format */
@@ -101,9 +102,9 @@ export interface Recipe {
   /** today's bath */
   readonly conditions?: RecipeConditions | undefined;
   /** laws, or what `learn` returned, its correlations included */
-  readonly knowledge?: Knowledge | LearnedKnowledge | undefined;
+  readonly knowledge?: MayHaveOwn<Knowledge | LearnedKnowledge> | undefined;
   /** the baths besides the developer */
-  readonly baths?: ProcessBaths | undefined;
+  readonly baths?: MayHaveOwn<ProcessBaths> | undefined;
   /** the image is watched while it develops */
   readonly byInspection?: boolean | undefined;
   /** lines of text, up to 50 of 2000 characters */

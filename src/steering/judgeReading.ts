@@ -62,7 +62,7 @@ export function judgeReading(
   const own = cautions
     .filter(({ path }) => path === from || path?.startsWith(`${from}/`))
     .map((one) => ({ ...one, path: `/reading${(one.path as string).slice(from.length)}` }));
-  const celsius = own.map(({ data }) => data?.["celsius"]).find((one) => typeof one === "number");
+  const celsius = own.flatMap(({ data }) => (data && "celsius" in data ? [data.celsius] : []))[0];
   return {
     trusted: !own.some(({ path }) => path === "/reading/temperatureC"),
     ...(celsius === undefined ? undefined : { celsius }),

@@ -90,7 +90,7 @@ export interface SteerAnswer {
   /** the same moments, and now, as work done: the length of a scale whose labels are clock times */
   readonly equivalent: EquivalentWork;
   /** what the image's appearance alone asks for, from pour-in, s; missing where none was seen */
-  readonly seen?: TimeEstimate;
+  readonly seen?: TimeEstimate | undefined;
   /** `"pour-out"` once no more is left than draining takes */
   readonly action: "continue" | "pour-out";
   /** whether the newest reading is believed as it was given, and so are the surroundings */
@@ -101,7 +101,7 @@ export interface SteerAnswer {
    */
   readonly refused: boolean;
   /** the plan, aimed anew, where one was given */
-  readonly plan?: ProcessPlan;
+  readonly plan?: ProcessPlan | undefined;
   /** gravest first: doubts about readings, what `compensate` finds unwise; paths point into what was given */
   readonly cautions: readonly Caution[];
 }

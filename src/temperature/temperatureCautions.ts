@@ -17,7 +17,7 @@ export interface TemperatureCautionOptions {
   /** `"soft"`: a plate or an unhardened film, whose gelatin stands less heat */
   readonly emulsion?: "soft" | "hardened" | undefined;
   /** where the temperature is in the caller's data, as a JSON Pointer */
-  readonly path?: string;
+  readonly path?: string | undefined;
 }
 
 /**

@@ -3,14 +3,12 @@
  * shape says it in another language.
  */
 import { ownEntry } from "../core/ownEntry.js";
-import type { CauseName } from "../causes.js";
-import type { Mark } from "../compensate/marks.js";
+import type { FactorCause } from "../compensate/types.js";
 import type { CautionTexts, TemperatureUnit } from "../core/cautionTexts.js";
 import { ageText, degrees } from "../core/digits.js";
 import type { Basis } from "../core/term.js";
 import { readDilution } from "../dilution/dilution.js";
 import { formatDilution } from "../dilution/formatDilution.js";
-import type { PairName } from "../pairs.js";
 import { englishCautions } from "./englishCautions.js";
 
 /** A catalogue: all that a compensated time says, in one language. */
@@ -18,7 +16,7 @@ export interface AnswerTexts {
   /** the cautions: how grave they are, and their sentences */
   readonly cautions: CautionTexts;
   /** the causes, pairs and marks by their names, and the known time itself */
-  readonly causes: Readonly<Record<CauseName | PairName | Mark["name"] | "baseline" | "pull", string>>;
+  readonly causes: Readonly<Record<FactorCause | "pull", string>>;
   /** what a factor rests on */
   readonly bases: Readonly<Record<Basis, string>>;
   /** one side of a change, as it was given; nothing where it has no short form */

@@ -1,5 +1,6 @@
 import type { Caution } from "../core/caution.js";
 import type { AnySentence, CautionTexts, TemperatureUnit } from "../core/cautionTexts.js";
+import { ownEntry } from "../core/ownEntry.js";
 import { englishCautions } from "./englishCautions.js";
 
 /** The sentence of a caution in the language of a catalogue. */
@@ -10,7 +11,7 @@ export function cautionSentence(
 ): string {
   const { code, message, severity, limit, actual, data = {} } = caution;
   // In English and °C it is written already.
-  const written = unit === "C" && sentences === englishCautions.sentences;
-  if (written || !Object.hasOwn(sentences, code)) return message;
-  return (sentences[code] as AnySentence)({ severity, limit, actual, data }, unit);
+  if (unit === "C" && sentences === englishCautions.sentences) return message;
+  const sentence = ownEntry(sentences, code) as AnySentence | undefined;
+  return sentence === undefined ? message : sentence({ severity, limit, actual, data }, unit);
 }

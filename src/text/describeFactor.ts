@@ -2,7 +2,7 @@ import { ownEntry } from "../core/ownEntry.js";
 import { Z90 } from "../core/estimate.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { aboveZero, inRange, isText, plainObject } from "../core/guards.js";
-import type { Factor } from "../core/term.js";
+import type { FactorRow } from "../core/term.js";
 import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
 import { checkedTexts } from "./checkedTexts.js";
 import { answerTexts, causeText, type AnswerTexts } from "./answerTexts.js";
@@ -29,7 +29,7 @@ import { answerTexts, causeText, type AnswerTexts } from "./answerTexts.js";
  * ```
  */
 export function describeFactor(
-  row: Factor,
+  row: FactorRow,
   texts: AnswerTexts = answerTexts,
   options: TemperatureUnitOptions = {},
 ): string {
@@ -39,8 +39,8 @@ export function describeFactor(
 }
 
 /** The same with the place of the row, for errors. */
-export function factorText(at: string, row: Factor, texts: AnswerTexts, unit: TemperatureUnit): string {
-  const { cause, value, logSd, basis, from, to, before } = plainObject(at, row) as unknown as Factor;
+export function factorText(at: string, row: FactorRow, texts: AnswerTexts, unit: TemperatureUnit): string {
+  const { cause, value, logSd, basis, from, to, before } = plainObject(at, row) as unknown as FactorRow;
   for (const [field, text] of Object.entries({ cause, basis })) isText(`${at}/${field}`, text);
   aboveZero(`${at}/value`, value, 1e100);
   inRange(`${at}/logSd`, logSd, 0, 100);

@@ -19,13 +19,13 @@ export interface InputProblem {
   /** the sentence in English */
   readonly message: string;
   /** the same without the place, where `message` has it */
-  readonly sentence?: string;
+  readonly sentence?: string | undefined;
 }
 
 /** A catalogue: all that is said of wrong inputs, in one language. */
 export interface ProblemTexts {
   /** what each rule wants; what is left out is said in English */
-  readonly rules: Readonly<Partial<InputRuleTexts>>;
+  readonly rules: { readonly [Rule in keyof InputRuleTexts]?: InputRuleTexts[Rule] | undefined };
   /** what is wanted by kind, range, format or list */
   readonly wanted: (expected: ExpectedFigures) => string;
   /** what is wanted, and what was given where that is told */

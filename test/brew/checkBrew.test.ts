@@ -11,6 +11,7 @@ import {
   type Caution,
 } from "../../src/index.js";
 import { brewOf, hutBrew, part } from "./brews.js";
+import { dataOf } from "../helpers.js";
 
 const find = (brew: DeveloperBrew, code: string, use?: BrewUse): Caution | undefined =>
   checkBrew(brew, use).find((caution) => caution.code === code);
@@ -208,7 +209,7 @@ describe("mixing", () => {
 
   // 16 g of vitamin C are 0.0908 mol, 24 l a mole at 20 °C; citric acid has three protons; carbonate is the limit.
   it("says how many litres of gas acid and carbonate can give", () => {
-    const gasL = (...parts: BrewPart[]): unknown => find(brewOf(...parts), "acid-foams")?.data?.["gasL"];
+    const gasL = (...parts: BrewPart[]): unknown => dataOf(find(brewOf(...parts), "acid-foams"))?.["gasL"];
     expect(gasL(soda, acid)).toBeCloseTo(0.0908 * 24.06, 2);
     expect(gasL(soda, part("citric-acid", 19.2))).toBeCloseTo(0.3 * 24.06, 1);
     expect(gasL(part("baking-soda", 8.4), part("citric-acid", 19.2))).toBeCloseTo(0.1 * 24.06, 1);
@@ -255,9 +256,9 @@ describe("mixing", () => {
       brewOf(part("baking-soda", 20), coffee),
     ].flatMap((brew) => checkBrew(brew));
     expect(everything.length).toBeGreaterThan(0);
-    expect(everything.filter(({ data }) => data?.["ingredient"] === "sodium-hydroxide")).toEqual([]);
+    expect(everything.filter((one) => dataOf(one)?.["ingredient"] === "sodium-hydroxide")).toEqual([]);
     const withIt = checkBrew(brewOf(coffee, part("sodium-hydroxide", 3)));
-    expect(withIt.filter(({ data }) => data?.["ingredient"] === "sodium-hydroxide")).not.toEqual([]);
+    expect(withIt.filter((one) => dataOf(one)?.["ingredient"] === "sodium-hydroxide")).not.toEqual([]);
   });
 
   it("spoons are remarked on when their range is beyond 1.5", () => {

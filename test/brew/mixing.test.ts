@@ -462,7 +462,7 @@ describe("mixingSteps", () => {
     const salty = mixingSteps({ volumeMl: 500, ingredients: [part("table-salt", 200), part("borax", 5)] });
     const ofSalt = salty
       .flatMap(({ cautions = [] }) => cautions)
-      .filter(({ code, data }) => code === "undissolved" && data?.["ingredient"] === "table-salt");
+      .filter(({ code, data }) => code === "undissolved" && data.ingredient === "table-salt");
     expect(ofSalt).toEqual([expect.objectContaining({ limit: 359, actual: 400 })]);
   });
 

@@ -12,7 +12,7 @@ import {
   roundSpoons,
 } from "../../src/index.js";
 import { ATOMIC_WEIGHTS, FORMULAS, PRINTED_MOLAR_MASSES, SPOONS } from "../reference/brew.js";
-import { quoted } from "../helpers.js";
+import { dataOf, quoted } from "../helpers.js";
 
 describe("the handbook of ingredients", () => {
   const summed = (formula: string): number =>
@@ -107,7 +107,7 @@ describe("less than a spoon measures", () => {
     if (found.brew === undefined) throw new Error(found.reason);
     const parts = found.brew.ingredients.map(({ ingredient }) => ingredient);
     const named = found.cautions.filter(({ code }) => code === "spoon-too-large");
-    expect(named.map(({ path, data }) => [path, data?.["ingredient"]])).toEqual([
+    expect(named.map((one) => [one.path, dataOf(one)?.["ingredient"]])).toEqual([
       [`/ingredients/${parts.indexOf("ascorbic-acid")}`, "ascorbic-acid"],
     ]);
     const salt = found.spoons.find(({ ingredient }) => ingredient === "table-salt")!;

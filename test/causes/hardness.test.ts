@@ -16,6 +16,7 @@ import { rankedTests } from "../../src/learning/nextTest.js";
 import { entriesOf, runFields } from "../../src/learning/notebook.js";
 import type { LearnedKnowledge } from "../../src/learning/types.js";
 import { anyOf } from "../helpers.js";
+import type { Caution } from "../../src/core/caution.js";
 
 // The codes of the package do not have it, as they do not have the cause.
 const MADE_UP: string = "hard-water";
@@ -46,7 +47,7 @@ const hardness: Cause<HardnessLaw, number, "hardness"> = {
     beside: 0,
   }),
   cautions: (_law, _from, to) =>
-    to > 25 ? [{ code: HARD_WATER, severity: "warn", message: "Hard water leaves scum." }] : [],
+    to > 25 ? [{ code: HARD_WATER, severity: "warn", message: "Hard water leaves scum." } as Caution] : [],
 };
 const learnable: Learnable<HardnessLaw, number> = {
   place: ({ perDegree: value, sd = 0.01 }) => ({

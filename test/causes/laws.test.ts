@@ -6,18 +6,22 @@ import { describe, expect, it } from "vitest";
 import { causes, learnables } from "../../src/causes.js";
 import {
   compensate,
-  effect,
+  effect as effectOf,
   learn,
   mergeKnowledge,
   startKnowledge,
   type Baseline,
   type Conditions,
   type DevelopmentRun,
+  type EffectOfCause,
 } from "../../src/index.js";
 import { fc } from "../property.js";
 import { subjects, type Subject, type Why } from "./subjects.js";
 
 type Cause = (typeof causes)[number];
+
+/** The effect of any cause, whose sides and law the list does not tell apart. */
+const effect = effectOf as (cause: Cause["name"], from: unknown, to: unknown, law: unknown) => EffectOfCause;
 
 /** A law with three conditions that it allows, and the cause whose they are. */
 interface Drawn {

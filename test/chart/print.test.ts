@@ -11,6 +11,7 @@ import {
   roundEstimate,
   timeChart,
   type TimeChart,
+  type Caution,
 } from "../../src/index.js";
 import { chartTexts, type ChartTexts } from "../../src/chart/text.js";
 import { de } from "../../src/texts/de.js";
@@ -277,11 +278,10 @@ describe("chartSvg", () => {
     for (const rect of lower) expect(number(rect, "y") + number(rect, "height")).toBeLessThanOrEqual(285);
   });
   it("counts the cautions that find no place", () => {
-    const cautions = Array.from({ length: 40 }, (_, i) => ({
-      code: cautionCodes[i]!,
-      severity: "warn" as const,
-      message: `Caution ${i}.`,
-    }));
+    const cautions = Array.from(
+      { length: 40 },
+      (_, i) => ({ code: cautionCodes[i]!, severity: "warn", message: `Caution ${i}.` }) as Caution,
+    );
     const crowded = { ...chart, rows: chart.rows.map((row) => ({ ...row, cautions })) };
     const texts = all(chartSvg(crowded), "text").map((text) => text.textContent);
     expect(texts.filter((text) => text.startsWith("a: Take care: Caution 0."))).toHaveLength(1);

@@ -40,6 +40,9 @@ describe("the cautions about the answer as a whole", () => {
       path: "/knowledge/temprature",
       data: { field: "temprature", nearest: "temperature" },
     });
+    expect(compensate(known, { temperatureC: 24 }, anyOf({ temprature: undefined })).cautions).toEqual(
+      compensate(known, { temperatureC: 24 }).cautions,
+    );
     const learned = learn(startKnowledge(known), []);
     expect(compensate(known, { temperatureC: 24 }, learned).cautions.map(({ code }) => code)).not.toContain(
       "unknown-field",

@@ -66,11 +66,8 @@ describe("where a law comes from", () => {
 });
 
 describe("gravestFirst", () => {
-  const one = (severity: Caution["severity"], code: string): Caution => ({
-    code: code as Caution["code"],
-    severity,
-    message: code,
-  });
+  const one = (severity: Caution["severity"], code: string): Caution =>
+    ({ code, severity, message: code }) as Caution;
   it("puts stop before warn before note and keeps the order within each", () => {
     const given = [
       one("note", "a"),

@@ -10,6 +10,7 @@ import {
   type DevelopmentRun,
 } from "../../src/index.js";
 import { baseline, good, start } from "./start.js";
+import { dataOf } from "../helpers.js";
 
 const day = (i: number): string => new Date(Date.UTC(2020, 0, 1 + i)).toISOString().slice(0, 10);
 const drifting = (perDate: number, count = 30): readonly DevelopmentRun[] =>
@@ -30,7 +31,7 @@ describe("dates", () => {
     expect(Math.log(undated.baseline.timeS / 510)).toBeLessThan(-0.2);
     const trend = known.advice.find(({ code }) => code === "trend")!;
     expect(trend).toMatchObject({ severity: "warn", quantity: "standardDeviations", limit: 2 });
-    expect(Math.log(trend.data!["ratio"] as number)).toBeCloseTo(0.58, 1);
+    expect(Math.log(dataOf(trend)!["ratio"] as number)).toBeCloseTo(0.58, 1);
     expect(predict(known, {}).cautions).toContainEqual({ ...trend, path: "/knowledge/runs" });
     expect(codes(drifting(0))).toEqual([]);
   });
@@ -46,8 +47,8 @@ describe("dates", () => {
     expect(trend).toMatchObject({ severity: "warn", limit: 1.2 });
     expect(trend.actual).toBeGreaterThan(1.2);
     // The newest are slower by a third. Some of it is taken for chance, and more than half is seen.
-    expect(Math.log(trend.data!["ratio"] as number)).toBeGreaterThan(0.5 * 0.29);
-    expect(Math.log(trend.data!["ratio"] as number)).toBeLessThan(0.29);
+    expect(Math.log(dataOf(trend)!["ratio"] as number)).toBeGreaterThan(0.5 * 0.29);
+    expect(Math.log(dataOf(trend)!["ratio"] as number)).toBeLessThan(0.29);
   });
   it("are taken in the middle where a run has none, and advice says so", () => {
     const runs = [...drifting(0.02), good(400, 20, { id: "undated" })];

@@ -344,7 +344,7 @@ describe("text for people", () => {
   it("describes cautions, gravest first", () => {
     const list: Caution[] = [
       { code: "other-baseline", severity: "note", message: "One." },
-      { code: "bath-past-life", severity: "stop", message: "Two.", path: "/x/y" },
+      { code: "bath-past-capacity", severity: "stop", message: "Two.", path: "/x/y" },
       { code: "short-time", severity: "warn", message: "Three.", path: "" },
     ];
     expect(describeCautions(list)).toEqual(["Stop: Two. [/x/y]", "Take care: Three.", "Note: One."]);

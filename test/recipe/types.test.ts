@@ -6,6 +6,8 @@ import { describe, expect, expectTypeOf, it } from "vitest";
 import {
   checkKnowledge,
   checkRecipe,
+  learn,
+  startKnowledge,
   type Baseline,
   type RecipeBrew,
   type Conditions,
@@ -219,6 +221,52 @@ describe("the types of a recipe and its schema", () => {
     expectTypeOf<LearnedKnowledge>().toExtend<NonNullable<Recipe["knowledge"]>>();
     expectTypeOf<RecipeConditions>().toExtend<Conditions>();
     expect(check.ok).toBe(false);
+  });
+
+  it("take fields of one's own, and give them back as unknown", () => {
+    const own = { "x-shelf": "left", "x-photo": { file: "hut.jpg" } };
+    const known: Baseline = { timeS: 600, temperatureC: 20 };
+    const written: Recipe = {
+      "schemaVersion": 2,
+      "x-shelf": "left",
+      "material": { "name": "plate", "x-shelf": "left" },
+      "developer": {
+        "kind": "brew",
+        "brew": {
+          "volumeMl": 500,
+          "ingredients": [{ ingredient: "soda-anhydrous", massG: 27 }],
+          "x-jar": 3,
+        },
+        "x-jar": 3,
+      },
+      "baseline": { ...known, "x-photo": "hut.jpg" },
+      "conditions": { "temperatureC": 18, "x-photo": "hut.jpg" },
+      "knowledge": { "x-from": "a friend" },
+      "baths": { "x-sink": "left", "fix": { clearingS: 60 } },
+    };
+    const check = checkRecipe(written);
+    const { ok } = check;
+    expect(ok).toBe(true);
+    if (!check.ok) return;
+    const { recipe: back } = check;
+    expectTypeOf(back["x-shelf"]).toBeUnknown();
+    expectTypeOf(back.material["x-shelf"]).toBeUnknown();
+    expectTypeOf(back.developer["x-jar"]).toBeUnknown();
+    expectTypeOf(back.conditions?.["x-photo"]).toBeUnknown();
+    expect([back["x-shelf"], back.material["x-shelf"], back.developer["x-jar"]]).toEqual(["left", "left", 3]);
+    expect("x-photo" in back.baseline && back.baseline["x-photo"]).toBe("hut.jpg");
+    expect(back).toEqual(written);
+
+    // A known time of another type fits as it is; a field that is misspelt does not.
+    expectTypeOf<Baseline>().toExtend<Recipe["baseline"]>();
+    // @ts-expect-error -- neither a field of the format nor one's own
+    const misspelt: Recipe = { ...written, nam: "plate" };
+    expect(checkRecipe(misspelt).ok).toBe(false);
+
+    const run: DevelopmentRun = { ...own, timeS: 600, temperatureC: 20, outcome: { kind: "good" } };
+    const [kept] = learn(startKnowledge(known), [run]).runs;
+    expectTypeOf(kept!["x-photo"]).toBeUnknown();
+    expect(kept!["x-photo"]).toEqual({ file: "hut.jpg" });
   });
 
   test.prop([

@@ -12,7 +12,7 @@ import {
   type SteerInput,
   type SteeringReading,
 } from "../../src/index.js";
-import { anyOf } from "../helpers.js";
+import { anyOf, dataOf } from "../helpers.js";
 const baseline = { timeS: 600, temperatureC: 20 };
 const codes = (answer: SteerAnswer): readonly string[] => answer.cautions.map(({ code }) => code);
 const cautionOf = (answer: SteerAnswer, code: string) => answer.cautions.find((one) => one.code === code);
@@ -97,7 +97,7 @@ describe("steer", () => {
     const given = { nows: 3, ambientc: 3 };
     const log = [reading(0, 20), { timeS: 60, temperatureC: 20, chnaged: true }];
     const said = ask(anyOf(log), anyOf(given)).cautions.filter(({ code }) => code === "unknown-field");
-    expect(said.map(({ path, data }) => [path, data?.["nearest"]])).toEqual([
+    expect(said.map((one) => [one.path, dataOf(one)?.["nearest"]])).toEqual([
       ["/nows", "nowS"],
       ["/ambientc", "ambientC"],
       ["/log/1/chnaged", "changed"],

@@ -11,6 +11,7 @@ import {
   type HandbookDeveloper,
   type TemperatureCautionOptions,
 } from "../../src/index.js";
+import { dataOf } from "../helpers.js";
 
 const at = (c: number, options = {}): string[] =>
   temperatureCautions(c, options).map(({ code, severity }) => `${severity} ${code}`);
@@ -81,7 +82,7 @@ describe("a developer that may hold hydroquinone", () => {
   });
   it("is told of it below 13 °C where nothing is known of it", () => {
     const unnamed = (temperatureC: number, options: TemperatureCautionOptions = {}): unknown =>
-      temperatureCautions(temperatureC, options)[0]?.data?.["unnamed"];
+      dataOf(temperatureCautions(temperatureC, options)[0])?.["unnamed"];
     expect(unnamed(12.9)).toBe("hydroquinone");
     expect(unnamed(13)).toBeUndefined();
     expect(unnamed(12, { hydroquinone: false })).toBeUndefined();

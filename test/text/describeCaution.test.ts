@@ -21,6 +21,10 @@ describe("describeCaution", () => {
     const cold = compensate(known, { temperatureC: 14 }).cautions[0];
     expect(describeCaution(cold!, undefined, { unit: "F" })).toContain("°F");
   });
+  it("says it in English where a catalogue leaves its sentence out, or names it without one", () => {
+    for (const sentences of [{}, { [caution!.code]: undefined }])
+      expect(describeCaution(caution!, { ...de.cautions, sentences })).toBe(caution!.message);
+  });
   it("refuses what is no caution, and another unit", () => {
     expect(() => describeCaution({} as never)).toThrow(TypeError);
     expect(() => describeCaution(caution!, undefined, { unit: "K" as never })).toThrow(RangeError);

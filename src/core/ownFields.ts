@@ -1,0 +1,15 @@
+/*
+ * Fields of one's own in a document.
+ */
+
+/** Fields of one's own: kept, and never read. */
+export interface OwnFields {
+  /** a field of one's own: kept, and never read */
+  readonly [own: `x-${string}`]: unknown;
+}
+
+/**
+ * A part that may have fields of one's own: its type with them, or as it is. An interface without them fits
+ * too, such as what `learn` returns; `"x-mine" in part` tells which it is.
+ */
+export type MayHaveOwn<Part> = Part | (Part & OwnFields);
