@@ -177,6 +177,11 @@ describe("another language", () => {
     const cold = { temperatureC: 8, kind: "plain", clearingS: 90, freshClearingS: 40 } as const;
     const plans: readonly ProcessPlan[] = [
       planProcess({ ...hut, timeS: 5 }),
+      planProcess({ ...hut, stepS: 200 }),
+      planProcess({
+        vessel: "tank",
+        answer: compensate({ timeS: 1e6, temperatureC: 20 }, { temperatureC: 10 }),
+      }),
       planProcess({ ...hut, temperatureC: 10, baths: { fix: { ...cold, durationS: 700, kind: "rapid" } } }),
       planProcess({ ...hut, emulsion: "soft", baths: { stop: { kind: "acid" }, fix: cold, wash: {} } }),
       planProcess({

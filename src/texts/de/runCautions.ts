@@ -37,6 +37,11 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "bath-drifted": ({ data: { fromC, toC } }, unit) =>
     `Das Bad ist von ${grad(fromC, unit)} auf ${grad(toC, unit)} gekommen. Die Zeit rechnet damit. ` +
     `Wer es wieder ${isFigure(fromC) && fromC < toC ? "kühlt" : "wärmt"}, plant mit dieser Temperatur.`,
+  "plan-cut-short": ({ limit, actual }) =>
+    `Die Entwicklung würde ${dauer(actual)} dauern, mehr als ein Plan fasst. ` +
+    `Geplant sind ${dauer(limit)}. Bad wärmen oder stärker ansetzen.`,
+  "development-rounded": ({ limit, actual }) =>
+    `Das Runden macht aus ${dauer(limit)} Entwicklung ${dauer(actual)}. Einen kleineren Schritt nehmen.`,
   "drain-too-long": ({ limit, actual }) =>
     `Das Ablaufen dauert ${dauer(actual)}, die Entwicklung ${dauer(limit)}. Bad kühlen oder verdünnen.`,
   "late-pour": ({ limit, actual }) =>
