@@ -24,6 +24,8 @@ const steady = (temperatureC: number, count: number, everyS = 60): readonly Stee
   Array.from({ length: count }, (_, i) => reading(i * everyS, temperatureC));
 const plan = planProcess({ vessel: "tank", timeS: 600, temperatureC: 20, volumeMl: 500, rest: true });
 const developOf = (answer: SteerAnswer) => answer.plan!.steps.find(({ name }) => name === "develop")!;
+const rest = plan.steps[0]!;
+const undeveloped = { ...plan, steps: [rest], totalS: rest.endS };
 const startS = plan.steps.find(({ name }) => name === "develop")!.startS;
 
 describe("steer", () => {
@@ -506,8 +508,9 @@ describe("steer refuses shapes alone", () => {
       "out-of-range",
     ],
     ["a wrong factor", { appearance: { appearanceS: 50, factor: 0 } }, "/appearance/factor", "out-of-range"],
-    ["no plan", { plan: {} }, "/plan/totalS", "missing"],
-    ["a plan without a development", { plan: { ...plan, steps: [] } }, "/plan", "wrong-type"],
+    ["no plan", { plan: {} }, "/plan/steps", "missing"],
+    ["a plan without steps", { plan: { ...plan, steps: [] } }, "/plan/steps", "empty"],
+    ["a plan without a development", { plan: undeveloped }, "/plan", "wrong-type"],
   ])("%s", (_, change, path, code) => {
     const error = thrown(change);
     expect(error.path).toBe(path);
