@@ -325,6 +325,7 @@ export {
   type WashMethod,
 } from "./handbook/process.js";
 export { planProcess } from "./process/planProcess.js";
+export { checkPlan, type PlanCheck } from "./process/checkPlan.js";
 export { planAt, type PlanAtOptions } from "./process/planAt.js";
 export { usualVessel } from "./process/usualVessel.js";
 export { planEvening } from "./process/planEvening.js";

@@ -47,7 +47,15 @@ const IN_NAME_OF_OTHERS = new Set([
 ]);
 /** Functions that tell every problem as data, and throw none. */
 const THROW_NONE = new Set([
-  ...["checkConditions", "checkKnowledge", "checkLedger", "checkLog", "checkRecipe", "isInputError"],
+  ...[
+    "checkConditions",
+    "checkKnowledge",
+    "checkLedger",
+    "checkLog",
+    "checkPlan",
+    "checkRecipe",
+    "isInputError",
+  ],
 ]);
 
 /** How many wrong values of each argument are tried: of the first calls for a costly function fewer. */

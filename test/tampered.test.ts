@@ -8,6 +8,7 @@ import {
   timeChart,
   describeChart,
   describeCautions,
+  describeCompensation,
   compensate,
   describeFactor,
   describePlan,
@@ -23,6 +24,7 @@ import {
   learn,
   planAt,
   predict,
+  roundEstimate,
   startKnowledge,
   type DevelopmentRun,
   type LearnedKnowledge,
@@ -39,6 +41,10 @@ const recipe = {
   developer: { kind: "stock", name: "hut concentrate", dilution: "1+9" },
   baseline: { timeS: 540, temperatureC: 20 },
 } as const;
+/** What is said of the answer with a lower end of 9999 s. */
+const orderOf = (place: string): string =>
+  `${place} must be lowS, timeS and highS in that order, not 9999, ${answer.timeS} and ${answer.highS} s`;
+
 /** The same data with one value put in its place, as an editor leaves it. */
 function edited<T>(data: T, path: string, value: unknown): T {
   const copy = structuredClone(data);
@@ -61,6 +67,28 @@ describe("edited data are refused by their place", () => {
       "a chart's temperature",
       () => describeChart(edited(chart, "/rows/0/temperatureC", -1)),
       "describeChart: chart.rows[0].temperatureC must be from 0 to 100 °C, got -1",
+    ],
+    [
+      "the end of an answer's interval",
+      () => describeCompensation(edited(answer, "/lowS", 9999)),
+      orderOf("describeCompensation: compensation"),
+    ],
+    [
+      "an answer's time that is planned",
+      () => planProcess({ vessel: "tank", answer: edited(answer, "/lowS", 9999) }),
+      orderOf("planProcess: input.answer"),
+    ],
+    [
+      "an answer's time that is rounded",
+      () => roundEstimate(edited(answer, "/lowS", 9999)),
+      orderOf("roundEstimate: estimate"),
+    ],
+    [
+      "the order of a chart's times",
+      () => describeChart(edited(chart, "/rows/0/lowS", 9999)),
+      `describeChart: chart.rows[0] must be lowS, timeS and highS in that order, not 9999, ${
+        chart.rows[0]!.timeS
+      } and ${chart.rows[0]!.highS} s`,
     ],
     [
       "a chart's interval",
@@ -312,6 +340,7 @@ describe("a ledger, a log or a plan that was changed where it was stored", () =>
   it.each<readonly [string, string, unknown, RegExp]>([
     ["a step that ends before it begins", "/steps/0/endS", -5, /plan\/steps\/0/],
     ["a step that takes no number", "/steps/0/durationS", "8:30", /plan\/steps\/0\/durationS/],
+    ["a development that ends early", "/steps/0/endS", 100, /plan\/steps\/0\/endS/],
     ["wrong steps", "/steps", 5, /plan\/steps/],
   ])("a plan: %s", (_, path, value, place) => {
     const changed = edited(plan, path, value);

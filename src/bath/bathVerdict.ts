@@ -1,5 +1,6 @@
 import { checkedAgeLaw } from "../age/law.js";
 import { gravestFirst, isPast, type Caution } from "../core/caution.js";
+import { LONGEST_ANSWER_S, SHOWS } from "../core/estimate.js";
 import { inRange, knownEntry, plainObject, positive } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 import { handbookDilution } from "../handbook/dilution.js";
@@ -18,9 +19,6 @@ const FIELDS: readonly string[] = [
 /** A bath to be judged, and what it is made of, from which a capacity follows where none is stated. */
 export interface VerdictBath
   extends DeveloperBath, Pick<CapacityBath, "brew" | "family" | "leastMlPerRoll" | "material"> {}
-
-/** More time than this shows in a negative. */
-const SHOWS = 1.05;
 
 /**
  * What {@link bathVerdict} returns: `factor` is the time factor against a fresh bath, also where the verdict
@@ -112,8 +110,8 @@ function readBath(bath: VerdictBath): VerdictBath {
   if (ageH !== undefined) inRange(WHERE, ageH, 0, 1e6, "ageH", "/ageH");
   if (capacityCm2PerL !== undefined) positive(WHERE, capacityCm2PerL, 1e6, "cm2PerL", "/capacityCm2PerL");
   if (keepingLimitH !== undefined) positive(WHERE, keepingLimitH, 1e6, "ageH", "/keepingLimitH");
-  if (timeS !== undefined) inRange(WHERE, timeS, 0, 1e15, "timeS", "/timeS");
-  if (highS !== undefined) inRange(WHERE, highS, 0, 1e15, "timeS", "/highS");
+  if (timeS !== undefined) inRange(WHERE, timeS, 0, LONGEST_ANSWER_S, "timeS", "/timeS");
+  if (highS !== undefined) inRange(WHERE, highS, timeS ?? 0, LONGEST_ANSWER_S, "timeS", "/highS");
   if (use !== undefined) checkedUseLaw(`${WHERE}/use`, use);
   if (age !== undefined) checkedAgeLaw(`${WHERE}/age`, age);
   return bath;

@@ -29,7 +29,7 @@ export interface DeveloperBath {
   readonly keepingLimitH?: number | undefined;
   /** the time of the development to come, s: the bath has to live until the pour-out */
   readonly timeS?: number | undefined;
-  /** the upper end of the interval of that time, s */
+  /** the upper end of the interval of that time, s, no less than `timeS` */
   readonly highS?: number | undefined;
 }
 

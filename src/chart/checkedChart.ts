@@ -1,3 +1,4 @@
+import { checkedEstimate, LONGEST_ANSWER_S } from "../core/estimate.js";
 import {
   arrayOf,
   inRange,
@@ -32,12 +33,11 @@ export function checkedChart(at: string, chart: unknown): TimeChart {
   if (cells.length !== must) wrongCount(`${at}/rows`, cells.length, { least: must, most: must });
   cells.forEach((cell, i) => {
     const row = plainObject(`${at}/rows/${i}`, cell);
-    const { timeS: cellS, lowS, highS, refused, cautions = [] } = row;
+    const { refused, cautions = [] } = row;
     const { dilution: ofRow, temperatureC: ofRowC } = row;
     if (ofRow !== undefined) isText(`${at}/rows/${i}/dilution`, ofRow);
     inRange(`${at}/rows/${i}/temperatureC`, ofRowC, 0, 100, "temperatureC");
-    for (const [field, value] of Object.entries({ lowS, timeS: cellS, highS }))
-      positive(`${at}/rows/${i}/${field}`, value, 1e100, "timeS");
+    checkedEstimate(`${at}/rows/${i}`, row, LONGEST_ANSWER_S);
     isBoolean(`${at}/rows/${i}/refused`, refused);
     checkedCautions(`${at}/rows/${i}/cautions`, cautions);
   });

@@ -90,6 +90,8 @@ const CODES = [
   "disposal",
   "answer-differs",
   "bath-drifted",
+  "plan-cut-short",
+  "development-rounded",
   "drain-too-long",
   "late-pour",
   "drum-not-turned",

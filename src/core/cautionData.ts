@@ -269,6 +269,11 @@ export interface CautionData extends LearnedCautionData {
     /** the clearing times that are planned */
     readonly times: number;
   };
+  /** no reading */
+  readonly "reading-missing": {
+    /** what came in its place, where it is text; null where nothing came */
+    readonly text: string | null;
+  };
   /** a reading that no bath can have gone to */
   readonly "reading-jump": {
     /** the reading, °C */
@@ -276,7 +281,7 @@ export interface CautionData extends LearnedCautionData {
     /** when it was taken, s from pour-in */
     readonly atS: number;
     /** what the bath was mixed to, °C, where no other reading speaks against it */
-    readonly mixedC?: number;
+    readonly mixedC?: number | undefined;
   };
   /** no reading is believed */
   readonly "forecast-only": {

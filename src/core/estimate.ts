@@ -14,6 +14,12 @@ export const Z90: number = 1.6448536269514722;
 /** How well a development repeats: 4 % in ln(time), from pouring, clock and thermometer (common practice). */
 export const REPEAT_LOG_SD: number = 0.04;
 
+/** More time than this many times the right one shows in a negative (assumed). */
+export const SHOWS: number = 1.05;
+
+/** The longest time that an answer may have, s: beyond it, it has no numbers. */
+export const LONGEST_ANSWER_S: number = 1e100;
+
 /** The widest spread of ln(time) that an answer may have: beyond it the interval has no numbers. */
 export const WIDEST_LOG_SD: number = 100;
 

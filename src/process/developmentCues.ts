@@ -22,6 +22,9 @@ type Moved = Pick<Handling, "vessel" | "movement" | "pieces">;
 /** More cues are not followed by a person, and a plan that comes back in takes about as many. */
 const MOST_AGITATIONS = 9e4;
 
+/** The longest development that is planned, s: that of a known time. */
+export const LONGEST_S = 1e6;
+
 /** What is shorter is no agitation and no development, s (assumed). */
 export const LEAST_CUE_S = 0.01;
 
@@ -64,6 +67,13 @@ export function developmentCues(where: string, handling: Handling, pourAtS: numb
   }
   cues.push(pourOut(pourAtS, drainS));
   return cues;
+}
+
+/** The longest development that a plan holds, s: that of a known time, and not too many agitations. */
+export function longestPlannedS(where: string, handling: Handling): number {
+  const everyS = agitationInterval(where, handling.agitation);
+  const beats = everyS !== undefined && everyS > agitationS(handling);
+  return beats ? Math.min(LONGEST_S, MOST_AGITATIONS * everyS) : LONGEST_S;
 }
 
 /** How long one agitation takes, s: each of several sheets that are shuffled takes its own time. */

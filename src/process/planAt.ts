@@ -1,4 +1,4 @@
-import { inRange, longEnough, plainObject, positive } from "../core/guards.js";
+import { inRange, plainObject, positive } from "../core/guards.js";
 import { checkedPlan } from "./checkedPlan.js";
 import type { PlanCue, PlanMoment, ProcessPlan, ProcessStep } from "./types.js";
 
@@ -19,7 +19,7 @@ const MOMENT_S = 1;
  * @returns the step, all cues that run, the next cue, the seconds left of the step and of the plan, and
  * whether the plan is over
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when the plan has no step or a figure is out of range
+ * @throws RangeError when the plan has no step, its steps do not join, or a figure is out of range
  *
  * @remarks A cue with a length runs from `atS` for as long; a moment, such as pouring in, is shown for
  * `momentS`, within its step. At the end of a step the next has begun. From the end of the plan on the last
@@ -36,7 +36,6 @@ export function planAt(plan: ProcessPlan, timeS: number, options: PlanAtOptions 
   checkedPlan("planAt/plan", plan);
   const { momentS = MOMENT_S } = plainObject("planAt/options", options) as PlanAtOptions;
   positive("planAt/options/momentS", momentS, 3600, "timeS");
-  longEnough("planAt/plan/steps", plan.steps, 1);
   const { steps, totalS } = plan;
   const atS = Math.max(0, inRange("planAt/timeS", timeS, -1e7, 1e7, "timeS"));
   const over = atS >= totalS;

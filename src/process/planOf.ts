@@ -2,6 +2,7 @@
  * Module: process. A run is planned: the checked input, the steps and what is unwise about them.
  */
 import { gravestFirst, refuses, type Caution } from "../core/caution.js";
+import { checkedEstimate, LONGEST_ANSWER_S } from "../core/estimate.js";
 import { unreadFields } from "../core/pointer.js";
 import { arrayOf, inRange, notOneOf, plainObject, positive, refuse, wrongKind } from "../core/guards.js";
 import { agitationInterval } from "../agitation/agitation.js";
@@ -23,11 +24,11 @@ import { carbonateIn } from "./carbonateIn.js";
 import { caution } from "./caution.js";
 import { benchNotes } from "./benchNotes.js";
 import { bathContext, handlingOf, stopKind, type BathContext } from "./context.js";
-import { developmentCues, drainTooLong } from "./developmentCues.js";
+import { developmentCues, drainTooLong, LONGEST_S, longestPlannedS } from "./developmentCues.js";
 import { enoughDeveloper } from "./enoughDeveloper.js";
 import { layOut, type CueDraft, type Draft } from "./layOut.js";
 import { materialsFor } from "./materials.js";
-import { toNearest } from "./rounding.js";
+import { movedByStep, toNearest } from "./rounding.js";
 import type { ProcessBaths, ProcessInput, ProcessPlan } from "./types.js";
 import { leftOutText } from "./text.js";
 
@@ -62,13 +63,15 @@ const FIELDS: Readonly<Record<keyof ProcessInput, true>> = {
 export function planOf(where: string, asked: ProcessInput): ProcessPlan {
   plainObject(where, asked);
   const { input, cautions: differing } = asAnswered(where, asked);
-  const { timeS, refused, said } = developmentTime(where, input);
+  const { timeS: askedS, refused, said } = developmentTime(where, input);
   const temperatureC = inRange(`${where}/temperatureC`, input.temperatureC, 0, 100, "temperatureC");
   const { volumeMl, sensitization } = input;
   if (volumeMl !== undefined) positive(`${where}/volumeMl`, volumeMl, 1e6, "volumeMl");
   if (sensitization !== undefined) knownSensitization(where, sensitization);
   const handling = handlingOf(where, input);
   const everyS = agitationInterval(`${where}/agitation`, handling.agitation);
+  const longestS = input.answer === undefined ? askedS : longestPlannedS(`${where}/agitation`, handling);
+  const timeS = Math.min(askedS, longestS);
   const stated = bathContext(where, temperatureC, input, handling, sensitization);
   const context = { ...stated, carbonate: carbonateOf(where, input) };
   const baths = checkedBaths(`${where}/baths`, input.baths);
@@ -83,7 +86,9 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
   const stop = stopKind(context, baths);
   const materials = materialsFor(where, volumeMl, input.dilution, stop, baths, steps);
   const ofBaths = bathsJudged(where, context, baths, input);
-  const cautions: Caution[] = [...differing];
+  const cautions: Caution[] = [...differing, ...movedByStep(timeS, handling.stepS)];
+  if (askedS > timeS)
+    cautions.push(caution("plan-cut-short", "stop", { quantity: "timeS", limit: timeS, actual: askedS }));
   if (handling.drainS > timeS) cautions.push(drainTooLong(timeS, handling.drainS));
   const { lies, burstS } = handbookHabits[handling.vessel];
   if (lies && !(everyS !== undefined && everyS <= burstS))
@@ -104,7 +109,7 @@ export function planOf(where: string, asked: ProcessInput): ProcessPlan {
     materials,
     cautions: gravestFirst(cautions),
     benchNotes: benchNotes(baths, stop),
-    timeRefused: refused,
+    timeRefused: refused || askedS > timeS,
     handling,
   };
 }
@@ -137,15 +142,16 @@ function developmentTime(
   readonly said: readonly string[];
 } {
   if (answer === undefined)
-    return { timeS: positive(`${where}/timeS`, timeS, 1e6, "timeS"), refused: false, said: [] };
+    return { timeS: positive(`${where}/timeS`, timeS, LONGEST_S, "timeS"), refused: false, said: [] };
   if (timeS !== undefined)
     refuse(`${where}/timeS`, "left-out-beside", leftOutText, { path: "/answer" }, timeS);
-  const { timeS: answeredS, cautions } = plainObject(`${where}/answer`, answer);
+  const { timeS: answeredS } = checkedEstimate(`${where}/answer`, answer, LONGEST_ANSWER_S);
+  const { cautions } = answer;
   const list = arrayOf(`${where}/answer/cautions`, cautions, 0).map((one, i) =>
     plainObject(`${where}/answer/cautions/${i}`, one),
   );
   return {
-    timeS: positive(`${where}/answer/timeS`, answeredS, 1e6, "timeS"),
+    timeS: answeredS,
     refused: refuses(list as unknown as readonly Caution[]),
     said: list.map(({ code }) => String(code)),
   };

@@ -9,17 +9,18 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  * @returns steps laid end to end, each with its cues (`atS` counts from the start of the plan, like
  * `startS`), the total time in s, what to have ready in ml, cautions, gravest first, and the standing notes
  * @throws TypeError when a field is of the wrong kind, or neither `timeS` nor `answer` is given
- * @throws RangeError when a value is out of range, both `timeS` and `answer` are given, or the development
- * would hold more than 90000 agitations
+ * @throws RangeError when a value is out of range, both `timeS` and `answer` are given, the times of the
+ * answer are not in order, or the development of a `timeS` would hold more than 90000 agitations
  *
  * @remarks The development time runs from pouring in to the moment when the material is drained: pouring out
  * begins `drainS` before its end. An agitation that pouring out would cut short is left out. A time shorter
  * than the draining is planned as long as the draining, with a `"stop"` caution.
  *
- * With `stepS` the length of each step is rounded first, then the steps are laid end to end: development as
- * `roundTime` does, fixing, washing and the look for clearing upward, the others to the nearest step. Without
- * it the handbook's fixing and washing go up to 5 s below ten minutes, to a minute below an hour, then to
- * five minutes (assumed); what the input states stays as it is.
+ * With `stepS` the length of each step is rounded first, then the steps are laid end to end: fixing, washing
+ * and the look for clearing upward, development and the others to the nearest step, but never to nothing.
+ * Where that moves the development by more than 5 %, `development-rounded` warns; from a quarter on it stops.
+ * Without `stepS` the handbook's fixing and washing go up to 5 s below ten minutes, to a minute below an
+ * hour, then to five minutes (assumed); what the input states stays as it is.
  *
  * Each bath is drained within its length. A drum lies: it is turned without pause in every bath, and
  * opened when the fixing bath is out. Elsewhere white light is safe, and clearing is looked for, once it is
@@ -29,6 +30,9 @@ import type { ProcessInput, ProcessPlan } from "./types.js";
  *
  * A plate is taken as soft unless `emulsion` is `"hardened"` (common practice). An acid stop blisters soft
  * gelatin after carbonate, so plain water is planned there; a brew in `developer` says whether it holds any.
+ *
+ * An answer longer than a plan holds, 1e6 s or 90000 agitations, is planned that long: it has a `"stop"`
+ * caution `plan-cut-short`, and `timeRefused` is true.
  *
  * An answer says the temperature at pour-in, the agitation and the dilution that its time is for. They are
  * planned where the input leaves them out. Where the input has another, the plan has a caution.

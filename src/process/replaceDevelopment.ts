@@ -1,16 +1,16 @@
-import { inRange, knownEntry, notOneOf, plainObject, wrongKind } from "../core/guards.js";
+import { inRange, plainObject, wrongKind } from "../core/guards.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { agitationInterval } from "../agitation/agitation.js";
-import { handbookHabits } from "../handbook/process.js";
 import { caution } from "./caution.js";
 import { checkedPlan } from "./checkedPlan.js";
-import { checkedPieces, checkedStep } from "./context.js";
 import { developmentCues, drainTooLong, LEAST_CUE_S } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
-import { toNearest } from "./rounding.js";
-import type { Handling, ProcessPlan } from "./types.js";
+import { movedByStep, toNearest } from "./rounding.js";
+import type { ProcessPlan } from "./types.js";
 
 const HANDLING = "replaceDevelopment/plan/handling";
+
+/** What a plan says of the length of its development, which is said anew. */
+const ABOUT_LENGTH: readonly string[] = ["late-pour", "drain-too-long", "development-rounded"];
 
 /** The moment of the plan at which the development is timed anew, and what is left of it from there. */
 export interface DevelopmentLeft {
@@ -28,12 +28,14 @@ export interface DevelopmentLeft {
  * left from there in s
  * @returns a new plan; a `"warn"` caution says so when draining cannot end in time any more
  * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when a value is out of range or the moment does not lie in the development
+ * @throws RangeError when a value is out of range, the plan's steps do not join, or the moment does not
+ * lie in the development
  *
  * @remarks The agitation keeps its beat from the start of the development; one that pouring out would cut
  * short is left out. Pouring out begins so that draining ends on time, but never before the moment itself:
  * with less time left than draining takes, it begins at that moment and ends late. A plan that was rounded
- * stays rounded, as long as pouring out can still begin in time for that.
+ * stays rounded, as long as pouring out can still begin in time for that; `development-rounded` says where
+ * that shows.
  *
  * @example
  * ```ts
@@ -49,7 +51,7 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
   const { startS, endS } = develop;
   const atS = inRange("replaceDevelopment/left/atS", left.atS, startS, endS, "timeS");
   const remainingS = inRange("replaceDevelopment/left/remainingS", left.remainingS, 0, 1e6, "timeS");
-  const handling = checkedHandling(plan.handling);
+  const { handling } = plan;
   const { drainS, vessel, stepS } = handling;
   const passedS = atS - startS;
   const neededS = Math.max(LEAST_CUE_S, passedS + Math.max(remainingS, drainS));
@@ -68,24 +70,13 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
           cues: step.cues.map((cue) => ({ ...cue, atS: Math.min(cue.atS - step.startS, step.durationS) })),
         },
   );
-  const cautions: Caution[] = plan.cautions.filter(
-    ({ code }) => code !== "late-pour" && code !== "drain-too-long",
-  );
+  const cautions: Caution[] = [
+    ...plan.cautions.filter(({ code }) => !ABOUT_LENGTH.includes(code)),
+    ...(durationS === roundedS ? movedByStep(neededS, stepS) : []),
+  ];
   const developedS = passedS + remainingS;
   if (developedS < drainS) cautions.push(drainTooLong(developedS, drainS));
   if (remainingS < drainS)
     cautions.push(caution("late-pour", "warn", { quantity: "timeS", limit: drainS, actual: remainingS }));
   return { ...plan, ...layOut(drafts, vessel), cautions: gravestFirst(cautions) };
-}
-
-/** What a plan that comes back says of its handling. */
-function checkedHandling(handling: Handling): Handling {
-  const { vessel, movement, agitation, drainS, stepS, pieces } = handling;
-  const { movements } = knownEntry(`${HANDLING}/vessel`, handbookHabits, vessel);
-  if (!movements.includes(movement)) notOneOf(`${HANDLING}/movement`, movements, movement);
-  agitationInterval(`${HANDLING}/agitation`, agitation);
-  inRange(`${HANDLING}/drainS`, drainS, 0, 600, "timeS");
-  if (stepS !== undefined) checkedStep(HANDLING, stepS);
-  if (pieces !== undefined) checkedPieces(HANDLING, pieces);
-  return handling;
 }

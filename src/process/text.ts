@@ -23,6 +23,7 @@ export type ProcessCautionCode =
   | "bench-gloves"
   | "clearing-assumed"
   | "cold-wash"
+  | "development-rounded"
   | "drain-too-long"
   | "drum-not-turned"
   | "drum-turned"
@@ -35,6 +36,7 @@ export type ProcessCautionCode =
   | "no-fix"
   | "no-stop"
   | "no-wash"
+  | "plan-cut-short"
   | "safety-data-sheets"
   | "short-fix"
   | "short-wash"
@@ -218,6 +220,8 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
     `A clearing time of ${lengthText(actual)} is assumed. Measure it with a scrap.`,
   "cold-wash": ({ actual }) =>
     `Cold water washes slowly. ${decimals(actual)} times the usual time is planned.`,
+  "development-rounded": ({ limit, actual }) =>
+    `Rounding makes ${lengthText(actual)} of a development of ${lengthText(limit)}. Take a shorter step.`,
   "drain-too-long": ({ limit, actual }) =>
     `Draining takes ${lengthText(actual)}, development ${lengthText(limit)}. Cool or dilute the bath.`,
   "drum-not-turned": () =>
@@ -244,6 +248,9 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
     "Neither stop nor rinse is planned before the fixing bath. Developer in it fogs and stains, " +
     "and weakens it. Rinse or stop in between.",
   "no-wash": () => "No wash is planned. Fixer left in the gelatin stains and fades the image.",
+  "plan-cut-short": ({ limit, actual }) =>
+    `The development would take ${lengthText(actual)}, more than a plan holds. ` +
+    `It is planned for ${lengthText(limit)}. Warm or strengthen the bath.`,
   "safety-data-sheets": () => "Local codes and safety data sheets go before this plan.",
   "short-fix": ({ limit, data }) =>
     data.times === undefined

@@ -151,7 +151,8 @@ export interface ProcessInput extends ProcessMaterialFacts {
   /** greatest step between two baths, °C, above 0 to 20; 3, and 5 for the wash, when left out */
   readonly maxStepC?: number | undefined;
   /**
-   * step to round the length of each step to, s, 0.1 to 3600. When left out, what the handbook reckons of
+   * step to round the length of each step to, s, 0.1 to 3600; one that moves the development by more than
+   * 5 % has a caution, from a quarter on a `"stop"`. When left out, what the handbook reckons of
    * fixing and washing goes up to 5 s below ten minutes, to a minute below an hour, then to five minutes, and
    * what the input states stays as it is
    */
@@ -219,7 +220,7 @@ export interface ProcessPlan {
   readonly cautions: readonly Caution[];
   /** what holds for every run: gloves, air, the acid of a stop bath, silver, safety data sheets */
   readonly benchNotes: readonly Caution[];
-  /** true when the answer that was planned has a caution of severity `"stop"` */
+  /** true when the answer has a caution of severity `"stop"`, or is longer than a plan holds */
   readonly timeRefused: boolean;
   /** how the development is done, so that it can be replaced in the middle of the run */
   readonly handling: Handling;

@@ -1,4 +1,4 @@
-import { checkedEstimate, type TimeEstimate } from "../core/estimate.js";
+import { checkedEstimate, LONGEST_ANSWER_S, type TimeEstimate } from "../core/estimate.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { toStep } from "./toStep.js";
 
@@ -37,7 +37,7 @@ const STEPS_S = [300, 60, 30, 15, 5] as const;
  * ```
  */
 export function roundEstimate(estimate: TimeEstimate, options: RoundEstimateOptions = {}): RoundedEstimate {
-  const { timeS, lowS, highS } = checkedEstimate("roundEstimate/estimate", estimate, 1e100);
+  const { timeS, lowS, highS } = checkedEstimate("roundEstimate/estimate", estimate, LONGEST_ANSWER_S);
   const { mostS = 300 } = plainObject("roundEstimate/options", options) as RoundEstimateOptions;
   inRange("roundEstimate/options/mostS", mostS, 1, 300, "timeS");
   const most = Math.min(mostS, (highS - lowS) / 20);

@@ -60,7 +60,8 @@ const OPTIONS = [
  * @throws TypeError when an argument or a field is of the wrong kind
  * @throws RangeError when a value is out of range, or `vessel` is unknown
  *
- * @remarks The recipe gives what it knows: the time and whether it is refused, the temperature, the agitation
+ * @remarks A time longer than a plan holds is planned that long, and refused: see {@link planProcess}. The
+ * recipe gives what it knows: the time and whether it is refused, the temperature, the agitation
  * that the time was worked out for, the dilution and the volume, area, emulsion, light and kind of the
  * material, whether it is iodide-rich, and the baths. A plate is soft unless the recipe says that it is
  * hardened. Without baths in the recipe they are those of `planProcess`. A drum is turned without pause, and

@@ -34,6 +34,8 @@ const STATED_WEIGHT = 1.5;
 /** A bath may be so far from what it was mixed to: a cold tank takes it there at once (assumed), °C. */
 const MIXED_WITHIN_C = 3;
 const STATED = { changed: false, converted: false, weight: STATED_WEIGHT, withinC: MIXED_WITHIN_C };
+/** A longer text is cut where a caution repeats it. */
+const LONGEST_TEXT = 40;
 /** A log of many failures names the newest alone. */
 const MOST_NAMED = 50;
 /** A thermometer is frozen whose readings stay the same while the bath must move by this, °C. */
@@ -213,7 +215,10 @@ function doubtAbout(
   if (meaning === AHEAD)
     return doubt("reading-ahead", severity, `${at}/timeS`, { limit: nowS, actual: timeS });
   const path = `${at}/temperatureC`;
-  if (meaning.doubt === "reading-missing") return doubt("reading-missing", severity, path);
+  if (meaning.doubt === "reading-missing") {
+    const text = typeof given === "string" ? given.slice(0, LONGEST_TEXT) : null;
+    return doubt("reading-missing", severity, path, { text });
+  }
   const actual = given as number;
   if (meaning.doubt === "reading-out-of-range")
     return doubt("reading-out-of-range", severity, path, { actual });

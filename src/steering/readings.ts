@@ -1,6 +1,6 @@
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import type { Caution } from "../core/caution.js";
-import { MOST_ITEMS, arrayOf, inRange, isBoolean, plainObject, wrongKind } from "../core/guards.js";
+import { MOST_ITEMS, arrayOf, inRange, isBoolean, plainObject } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
 
 /** A reading with its place in the log that was given. */
@@ -39,16 +39,12 @@ export interface OrderedLog {
   readonly outOfOrder: number | undefined;
 }
 
-/**
- * Checks the shape of one reading. What it reads is judged later, and refused only as text: "19,8" is no
- * failure of a thermometer.
- */
+/** Checks the shape of one reading. What it reads is judged later, never refused. */
 export function placedReading(at: string, reading: unknown, index: number): PlacedReading {
   const fields = plainObject(at, reading);
   const { timeS, temperatureC, changed = false } = fields;
   inRange(at, timeS, 0, LONGEST_CLOCK_S, "timeS", "/timeS");
   isBoolean(`${at}/changed`, changed);
-  if (typeof temperatureC === "string") wrongKind(`${at}/temperatureC`, ["number"], temperatureC);
   return { index, timeS: timeS as number, given: temperatureC, named: "temperatureC" in fields, changed };
 }
 

@@ -3,6 +3,7 @@
  */
 import type { Caution, CautionSeverity } from "../core/caution.js";
 import { makeCaution, type CautionFigures, type CautionSentences } from "../core/cautionTexts.js";
+import { show } from "../core/errors.js";
 import { decimals, degrees, degreesApart, digits } from "../core/digits.js";
 import type { MeasuredQuantity } from "../core/quantity.js";
 import { driftSentences } from "../drift/text.js";
@@ -13,6 +14,8 @@ import { temperatureSentences } from "../temperature/text.js";
 export interface DoubtData {
   readonly limit?: number;
   readonly actual?: number;
+  /** what came in place of a reading, where it is text; null where nothing came */
+  readonly text?: string | null;
   /** the reading in the other unit, °C */
   readonly celsius?: number;
   /** the reading, °C */
@@ -46,7 +49,10 @@ export const readingSentences: Pick<CautionSentences, ReadingCautionCode> = {
   "maybe-celsius": ({ actual, data }) =>
     `${digits(actual, 4)} °C: was a reading in °C converted from °F? ` +
     `Then it was ${decimals(data.celsius)} °C.`,
-  "reading-missing": () => "No reading came from the thermometer.",
+  "reading-missing": ({ data: { text } }) =>
+    typeof text === "string"
+      ? `The reading ${show(text)} is text, not a number.`
+      : "No reading came from the thermometer.",
   "reading-ahead": ({ limit, actual }) =>
     `The reading is of ${lengthText(actual)} after the pour-in, and the clock is at ${lengthText(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>

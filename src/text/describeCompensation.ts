@@ -1,8 +1,8 @@
 import { cautionSentence } from "./cautionSentence.js";
 import type { Compensation } from "../compensate/types.js";
 import { gravestFirst, refuses } from "../core/caution.js";
-import { aboveZero, arrayOf, plainObject } from "../core/guards.js";
-import { Z90 } from "../core/estimate.js";
+import { arrayOf } from "../core/guards.js";
+import { checkedEstimate, LONGEST_ANSWER_S, Z90 } from "../core/estimate.js";
 import { clockText } from "../quantities/clockText.js";
 import { checkedTexts } from "./checkedTexts.js";
 import { answerTexts, type AnswerTexts } from "./answerTexts.js";
@@ -49,9 +49,8 @@ export function describeCompensation(
   const at = "describeCompensation/compensation";
   checkedTexts("describeCompensation/texts", texts, answerTexts);
   const unit = temperatureUnit("describeCompensation/options", options) ?? "C";
-  const { timeS, lowS, highS, factors, cautions } = plainObject(at, compensation) as unknown as Compensation;
-  for (const [field, value] of Object.entries({ timeS, lowS, highS }))
-    aboveZero(`${at}/${field}`, value, 1e100);
+  const { timeS, lowS, highS } = checkedEstimate(at, compensation, LONGEST_ANSWER_S);
+  const { factors, cautions } = compensation;
   const rows = arrayOf(`${at}/factors`, factors, 0) as Compensation["factors"];
   const all = rows.map((row, i) => factorText(`${at}/factors/${i}`, row, texts, unit));
   const lines = all.filter((_, i) => rows[i]?.value !== 1 || rows[i].logSd > 0);

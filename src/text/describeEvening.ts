@@ -1,6 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
-import { aboveZero, arrayOf, inRange, isText, plainObject } from "../core/guards.js";
+import { checkedEstimate, LONGEST_ANSWER_S } from "../core/estimate.js";
+import { arrayOf, inRange, isText, plainObject } from "../core/guards.js";
 import { brewMaterial } from "../brew/brewCapacity.js";
 import { checkedPlan } from "../process/checkedPlan.js";
 import type { EveningPlan, EveningPlate } from "../process/eveningTypes.js";
@@ -175,9 +176,7 @@ function checkedPlate(at: string, one: unknown): void {
   isText(`${at}/name`, name);
   brewMaterial(`${at}/material`, material);
   inRange(`${at}/startS`, startS, 0, LONGEST_CLOCK_S, "timeS");
-  const { lowS, highS, cautions } = plainObject(`${at}/answer`, answer);
-  for (const [field, value] of Object.entries({ lowS, highS }))
-    aboveZero(`${at}/answer/${field}`, value, 1e100);
-  checkedCautions(`${at}/answer/cautions`, cautions);
+  checkedEstimate(`${at}/answer`, answer, LONGEST_ANSWER_S);
+  checkedCautions(`${at}/answer/cautions`, (answer as EveningPlate["answer"]).cautions);
   checkedPlan(`${at}/plan`, plan as EveningPlate["plan"]);
 }

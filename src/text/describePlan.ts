@@ -22,7 +22,7 @@ const OF_MIXING: CautionCode = "rest-before-use";
  * each step and each cue, with the time from the start of the plan; a cue that repeats has one line; then the
  * total time, what to have ready, and the notes
  * @throws TypeError when `plan` is not a plan
- * @throws RangeError when a figure of it is out of range, or the unit none of the two
+ * @throws RangeError when a figure of it is out of range, its steps do not join, or the unit is neither
  *
  * @remarks A caution whose code the catalogue does not have keeps its own sentence. How long a fresh brew
  * stands belongs to its mixing, and has no line here.

@@ -10,7 +10,7 @@ import { problemTexts, type InputProblem, type ProblemTexts } from "./problemTex
  * What is wrong with an input in one sentence, without its place: for a form that shows it beside the field.
  *
  * @param problem - an input error that was caught, or a problem of `checkRecipe`, `checkKnowledge`,
- * `checkLog`, `checkLedger`, `checkConditions` or `readRunNotes`
+ * `checkLog`, `checkLedger`, `checkPlan`, `checkConditions` or `readRunNotes`
  * @param texts - the catalogue of another language; English when left out
  * @param options - `unit`: `"C"` or `"F"` for the limits of temperatures; °C when left out
  * @returns the sentence

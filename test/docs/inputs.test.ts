@@ -29,9 +29,10 @@ describe("an optional field of an input", () => {
     ]);
   });
 
+  // An error is no document: a copy of it is none.
   const functions = Object.entries(library as Readonly<Record<string, unknown>>).filter(
     (entry): entry is [string, (...given: unknown[]) => unknown] =>
-      typeof entry[1] === "function" && valid[entry[0]] !== undefined,
+      typeof entry[1] === "function" && valid[entry[0]] !== undefined && entry[0] !== "problemOf",
   );
   it.each(functions)("counts as left out where it is undefined: %s", (name, call) => {
     const outcome = (given: readonly unknown[]): unknown => {

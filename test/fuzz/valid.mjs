@@ -1002,6 +1002,7 @@ export const valid = {
     const develop = made.steps.find(({ name }) => name === "develop") ?? { startS: 0, durationS: 0 };
     return [made, { atS: develop.startS + share * develop.durationS, remainingS }];
   }),
+  checkPlan: args([planned]),
   planAt: args([planned, within(-100, 1e5)]),
   planEvening: args([evening]),
   usualVessel: args([oneOf("film", "plate", "paper")]),

@@ -149,7 +149,7 @@ describe("an evening for the wall", () => {
     ],
     [
       "an answer without an interval",
-      { ...evening, plates: [{ ...evening.plates[0], answer: { cautions: [] } }] },
+      { ...evening, plates: [{ ...evening.plates[0], answer: { timeS: 600, cautions: [] } }] },
       "TypeError describeEvening /evening/plates/0/answer/lowS missing",
     ],
     [

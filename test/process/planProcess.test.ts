@@ -380,6 +380,24 @@ describe("agitation", () => {
     expect(steps[0]!.cues.at(-1)).toMatchObject({ atS: 510 - drainS, durationS: drainS, do: "pour-out" });
   });
 
+  it.each<[string, number, number, number, string | undefined]>([
+    ["a step that suits it", 703, 15, 705, undefined],
+    ["a twentieth more", 600, 210, 630, undefined],
+    ["more than a twentieth", 600, 160, 640, "warn"],
+    ["nearly a quarter less", 440, 340, 340, "warn"],
+    ["a third less", 440, 300, 300, "stop"],
+    ["a quarter more", 240, 300, 300, "stop"],
+    ["a step that is longer than it", 510, 1200, 1200, "stop"],
+    ["an hour", 510, 3600, 3600, "stop"],
+  ])("is rounded to %s, and says where that shows", (_, timeS, stepS, plannedS, severity) => {
+    const plan = planProcess({ ...hut, timeS, stepS });
+    expect(stepOf(plan, "develop").durationS).toBe(plannedS);
+    const said = plan.cautions.filter(({ code }) => code === "development-rounded");
+    const one = { severity, path: "/stepS", quantity: "timeS", limit: timeS, actual: plannedS };
+    expect(said).toMatchObject(severity === undefined ? [] : [one]);
+    expect(said).toHaveLength(severity === undefined ? 0 : 1);
+  });
+
   it("says so when the development is shorter than the draining", () => {
     const plan = planProcess({
       ...hut,
@@ -1143,12 +1161,12 @@ describe("planProcess refuses", () => {
     ],
     [
       "an answer without cautions",
-      { ...untimed, answer: { timeS } },
+      { ...untimed, answer: { timeS, lowS: timeS, highS: timeS } },
       "TypeError planProcess /input/answer/cautions missing",
     ],
     [
       "an odd caution",
-      { ...untimed, answer: { timeS, cautions: [1] } },
+      { ...untimed, answer: { timeS, lowS: timeS, highS: timeS, cautions: [1] } },
       "TypeError planProcess /input/answer/cautions/0 wrong-type",
     ],
     ["steam", { ...hut, temperatureC: 101 }, "RangeError planProcess /input/temperatureC out-of-range"],

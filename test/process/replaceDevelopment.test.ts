@@ -73,6 +73,17 @@ describe("a development that is timed anew", () => {
     expect(stepOf(late, "develop").cues.at(-1)!.atS).toBe(366);
   });
 
+  it("warns where a long step moves it", () => {
+    const rounded = planProcess({ ...hut, stepS: 60 });
+    const saidAt = (remainingS: number) =>
+      replaceDevelopment(rounded, { atS: 60, remainingS }).cautions.filter(
+        ({ code }) => code === "development-rounded",
+      );
+    expect(saidAt(89)[0]).toMatchObject({ severity: "warn", path: "/stepS", limit: 149, actual: 120 });
+    expect(saidAt(31)[0]).toMatchObject({ severity: "stop", path: "/stepS", limit: 91, actual: 120 });
+    expect(saidAt(61)).toEqual([]);
+  });
+
   it("says by how much draining ends late, and gives no order", () => {
     const baths = { stop: {}, fix: { clearingS: 40, times: 3 }, wash: { method: "soak" } } as const;
     const whole = planProcess({ ...hut, rest: 60, baths });
@@ -104,7 +115,13 @@ describe("replaceDevelopment refuses", () => {
   it.each<[string, unknown, unknown, string]>([
     ["no plan", null, {}, "TypeError replaceDevelopment /plan missing"],
     ["nothing left", plan, 5, "TypeError replaceDevelopment /left wrong-type"],
-    ["no development", { ...plan, steps: [] }, {}, "TypeError replaceDevelopment /plan wrong-type"],
+    ["no development", { ...plan, steps: [] }, {}, "RangeError replaceDevelopment /plan/steps empty"],
+    [
+      "a plan without a development",
+      { ...plan, steps: plan.steps.slice(0, 1), totalS: 60 },
+      {},
+      "TypeError replaceDevelopment /plan wrong-type",
+    ],
     [
       "a moment before",
       plan,

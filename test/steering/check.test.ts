@@ -116,7 +116,7 @@ describe("checkLog", () => {
     const check = checkLog([{ timeS: 0, tempC: 20 }]);
     expect(check).toMatchObject({ ok: false, problems: [{ code: "missing", path: "/0/temperatureC" }] });
     expect(check.cautions.map(({ code, path, data }) => [code, path, data])).toEqual([
-      ["reading-missing", "/0/temperatureC", undefined],
+      ["reading-missing", "/0/temperatureC", { text: null }],
       ["unknown-field", "/0/tempC", { field: "tempC", nearest: "temperatureC" }],
     ]);
     expect(sound([{ timeS: 0, temperatureC: null }]).log).toEqual([]);

@@ -24,6 +24,8 @@ const steady = (temperatureC: number, count: number, everyS = 60): readonly Stee
   Array.from({ length: count }, (_, i) => reading(i * everyS, temperatureC));
 const plan = planProcess({ vessel: "tank", timeS: 600, temperatureC: 20, volumeMl: 500, rest: true });
 const developOf = (answer: SteerAnswer) => answer.plan!.steps.find(({ name }) => name === "develop")!;
+const rest = plan.steps[0]!;
+const undeveloped = { ...plan, steps: [rest], totalS: rest.endS };
 const startS = plan.steps.find(({ name }) => name === "develop")!.startS;
 
 describe("steer", () => {
@@ -314,10 +316,16 @@ describe("a reading in the other unit", () => {
 });
 
 describe("a reading in words", () => {
-  it("is refused with its place: it is no failure of a thermometer", () => {
-    expect(() => ask([reading(0, 20), anyOf({ timeS: 120, temperatureC: "19,8" })])).toThrow(
-      new TypeError('steer: log[1].temperatureC must be a number, got "19,8"'),
-    );
+  it("is told as text, not as a thermometer that failed, and stops no run", () => {
+    const answer = ask([reading(0, 20), anyOf({ timeS: 120, temperatureC: "19,8" })]);
+    expect(cautionOf(answer, "reading-missing")).toMatchObject({
+      path: "/log/1/temperatureC",
+      data: { text: "19,8" },
+      message: 'The reading "19,8" is text, not a number.',
+    });
+    const failed = ask([reading(0, 20), anyOf({ timeS: 120, temperatureC: null })]);
+    expect(cautionOf(failed, "reading-missing")).toMatchObject({ data: { text: null } });
+    expect(answer.total).toEqual(failed.total);
   });
 });
 
@@ -549,8 +557,9 @@ describe("steer refuses shapes alone", () => {
       "out-of-range",
     ],
     ["a wrong factor", { appearance: { appearanceS: 50, factor: 0 } }, "/appearance/factor", "out-of-range"],
-    ["no plan", { plan: {} }, "/plan/totalS", "missing"],
-    ["a plan without a development", { plan: { ...plan, steps: [] } }, "/plan", "wrong-type"],
+    ["no plan", { plan: {} }, "/plan/steps", "missing"],
+    ["a plan without steps", { plan: { ...plan, steps: [] } }, "/plan/steps", "empty"],
+    ["a plan without a development", { plan: undeveloped }, "/plan", "wrong-type"],
   ])("%s", (_, change, path, code) => {
     const error = thrown(change);
     expect(error.path).toBe(path);

@@ -64,6 +64,7 @@ const taken: Readonly<Record<string, readonly Take[]>> = {
   checkLedger: [
     take((check: library.CheckedLedger) => (check.ok ? library.checkLedger(check.ledger) : undefined)),
   ],
+  checkPlan: [take((check: library.PlanCheck) => (check.ok ? library.planAt(check.plan, 10) : undefined))],
   checkLog: [take((check: library.LogCheck) => (check.ok ? library.checkLog(check.log) : undefined))],
   checkKnowledge: [
     take((check: library.KnowledgeCheck) => (check.ok ? library.checkKnowledge(check.knowledge) : undefined)),

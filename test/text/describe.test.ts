@@ -34,7 +34,7 @@ describe("describeCompensation refuses", () => {
     [{}, "TypeError: describeCompensation: compensation.timeS is missing: a number"],
     [
       { ...answer, highS: Infinity },
-      "RangeError: describeCompensation: compensation.highS must be above 0 and at most 1e+100, got Infinity",
+      "RangeError: describeCompensation: compensation.highS must be above 0 and at most 1e+100 s, got Infinity",
     ],
     [
       { ...answer, factors: 1 },

@@ -324,6 +324,12 @@ const plan = (more: object): void => {
 };
 plan({});
 plan({ timeS: 5, baths: {} });
+plan({ stepS: 300 });
+plan({
+  timeS: undefined,
+  temperatureC: undefined,
+  answer: compensate({ timeS: 1e6, temperatureC: 20 }, { temperatureC: 10 }),
+});
 {
   const known = { timeS: 540, temperatureC: 20, agitation: { everyS: 60 }, dilution: "1+9" } as const;
   const answer = compensate(known, { temperatureC: 18, agitation: "stand", dilution: "stock" });

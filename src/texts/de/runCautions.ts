@@ -39,6 +39,11 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "bath-drifted": ({ data: { fromC, toC } }, unit) =>
     `Das Bad ist von ${grad(fromC, unit)} auf ${grad(toC, unit)} gekommen. Die Zeit rechnet damit. ` +
     `Wer es wieder ${isFigure(fromC) && fromC < toC ? "kühlt" : "wärmt"}, plant mit dieser Temperatur.`,
+  "plan-cut-short": ({ limit, actual }) =>
+    `Die Entwicklung würde ${dauer(actual)} dauern, mehr als ein Plan fasst. ` +
+    `Geplant sind ${dauer(limit)}. Bad wärmen oder stärker ansetzen.`,
+  "development-rounded": ({ limit, actual }) =>
+    `Das Runden macht aus ${dauer(limit)} Entwicklung ${dauer(actual)}. Einen kleineren Schritt nehmen.`,
   "drain-too-long": ({ limit, actual }) =>
     `Das Ablaufen dauert ${dauer(actual)}, die Entwicklung ${dauer(limit)}. Bad kühlen oder verdünnen.`,
   "late-pour": ({ limit, actual }) =>
@@ -106,7 +111,10 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "maybe-celsius": ({ actual, data }) =>
     `${zahl(actual, 4)} °C: wurde ein Wert in °C noch einmal umgerechnet? Dann waren es ` +
     `${stellen(data.celsius)} °C.`,
-  "reading-missing": () => "Vom Thermometer kam kein Messwert.",
+  "reading-missing": ({ data: { text } }) =>
+    typeof text === "string"
+      ? `Der Messwert „${text}“ ist ein Text, keine Zahl.`
+      : "Vom Thermometer kam kein Messwert.",
   "reading-ahead": ({ limit, actual }) =>
     `Der Messwert gilt für ${dauer(actual)} nach dem Einguss, aber die Uhr steht bei ${dauer(limit)}.`,
   "reading-out-of-range": ({ actual }, unit) =>
