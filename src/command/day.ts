@@ -2,7 +2,12 @@
  * A day file: a known time, laws, the baths of a day, and perhaps a brew by the spoon and a published table.
  */
 import {
+  parseAge,
+  parseAgitation,
+  parseStops,
+  parseTemperature,
   parseTime,
+  parseUse,
   recipeSchema,
   type Baseline,
   type Caution,
@@ -43,6 +48,26 @@ const FIELDS = ["about", "baseline", "laws", "baths", "brew", "table"];
 /** The fields of a part of a recipe, which a day has too. */
 const fieldsOf = (part: "baseline" | "conditions"): readonly string[] =>
   Object.keys((recipeSchema.properties?.[part] as JsonSchema).properties ?? {});
+
+/** What reads a field that is written as people say it: "68 °F", "every 30 s", "2 rolls/l", "3 days". */
+const PARSERS: Readonly<Record<string, (text: string) => unknown>> = {
+  temperatureC: (said) => parseTemperature(said),
+  agitation: parseAgitation,
+  usedCm2PerL: (said) => parseUse(said),
+  ageH: parseAge,
+  pushStops: parseStops,
+};
+
+/** The fields of a bath or of the known time, those in words read; one at fault is left out. */
+function inFigures(pointer: string, part: Fields, sound: Sound): Fields {
+  const read = Object.entries(part).map(([name, value]) => {
+    const parser = typeof value === "string" ? PARSERS[name] : undefined;
+    if (parser === undefined) return [name, value] as const;
+    const place = [["/text", `${pointer}/${name}`]] as const;
+    return [name, sound(() => placed(place, () => parser(value as string)))] as const;
+  });
+  return Object.fromEntries(read);
+}
 
 /** Makes a call, and throws its fault or keeps it. */
 export type Sound = <T>(call: () => T) => T | undefined;
@@ -92,7 +117,11 @@ function readBaseline(known: Fields, sound: Sound): Fields & { readonly note?: s
   const timeS =
     inSeconds !== undefined && time === undefined ? undefined : sound(() => timeOf(time, "/baseline/time"));
   const said = sound(() => optionalText(note, "/baseline/note"));
-  return { ...conditions, timeS, ...(said === undefined ? {} : { note: said }) };
+  return {
+    ...inFigures("/baseline", conditions, sound),
+    timeS,
+    ...(said === undefined ? {} : { note: said }),
+  };
 }
 
 const TIME_AS_TEXT: Said = {
@@ -122,7 +151,7 @@ function readBath(bath: Fields, i: number, words: Words, sound: Sound): DayBath 
   const { name, ...conditions } = bath;
   refuseOthers(pointer, conditions, ["name", ...fieldsOf("conditions")], sound);
   const called = sound(() => optionalText(name ?? undefined, `${pointer}/name`));
-  return { name: called ?? words.bath(i + 1), conditions, pointer };
+  return { name: called ?? words.bath(i + 1), conditions: inFigures(pointer, conditions, sound), pointer };
 }
 
 /** Refuses each field that is not read, as a recipe does: a misspelt one would mean "as in the baseline". */

@@ -113,7 +113,8 @@ function plateLines(
   const running = steps.find((step) => step.startS <= atS && atS < step.endS);
   const label = labelOf(next, texts);
   if (running !== undefined) lines.push(`  ${texts.during(label, texts.steps[running.name])}`);
-  else if (atS > totalS) lines.push(`  ${texts.until(label, atS - totalS)}`);
+  // What rounds to no second is no wait.
+  else if (atS - totalS >= 0.5) lines.push(`  ${texts.until(label, atS - totalS)}`);
   return lines;
 }
 

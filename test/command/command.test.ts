@@ -128,6 +128,23 @@ describe("time", () => {
     const { out } = ran(["time", "day.json"], { "day.json": { ...day, bahts: [] } });
     expect(out).toContain('Take care: The field "bahts" is not read.');
   });
+  it("reads the conditions of a day as people say them, and points to words that say nothing", () => {
+    const said = {
+      baseline: { time: "9:00", temperatureC: "68 °F", agitation: "every 60 s" },
+      baths: [{ temperatureC: "14,5 °C", usedCm2PerL: "2 rolls/l", ageH: "3 h", pushStops: "+1" }],
+    };
+    const figures = {
+      baseline: { time: "9:00", temperatureC: 20, agitation: { everyS: 60 } },
+      baths: [{ temperatureC: 14.5, usedCm2PerL: 2 * 516.128, ageH: 3, pushStops: 1 }],
+    };
+    const { code, out } = ran(["time", "day.json"], { "day.json": said });
+    expect(code).toBe(0);
+    expect(out).toBe(ran(["time", "day.json"], { "day.json": figures }).out);
+    const wrong = { ...said, baths: [{ ageH: "2 dys" }] };
+    expect(ran(["time", "day.json"], { "day.json": wrong }).err).toMatch(
+      /^day\.json:\d+:\d+: \/baths\/0\/ageH must be an age such as "2 h" or "3 days", got "2 dys"\./,
+    );
+  });
   it("says what is odd about the known time of a day without baths", () => {
     const bare = { "b.json": { baseline: { time: "0:08", temperatureC: 68 } } };
     const { code, out } = ran(["time", "b.json"], bare);

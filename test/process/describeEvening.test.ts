@@ -128,6 +128,19 @@ describe("an evening for the wall", () => {
     expect(lines.at(-1)).toBe("In all 0:00.");
   });
 
+  it("says no wait of 0:00, where one begins with the end of the other to a part of a second", () => {
+    const cooling = { temperatureC: { startC: 22, ambientC: 14, timeConstantS: 3600 } };
+    const three = {
+      ...hut,
+      conditions: cooling,
+      plates: [roll, roll, roll],
+      betweenS: 0,
+      topUpMl: undefined,
+    };
+    const lines = describeEvening(planEvening({ ...three, baths: { stop: {}, fix: {}, wash: {} } }));
+    expect(lines.filter((line) => line.includes("begins"))).toHaveLength(3);
+    expect(lines.filter((line) => line.includes("until"))).toEqual([]);
+  });
   it("survives JSON", () => {
     expect(describeEvening(JSON.parse(JSON.stringify(evening)) as EveningPlan)).toEqual(
       describeEvening(evening),
