@@ -139,7 +139,7 @@ export function fitRegression(
 const LONGEST_STRIDE = 8;
 const STRIDE_OF_READINGS = 1 / 20;
 /** One so long, in ln, is still on its way: nothing says where it ends. */
-const STILL_FAR = 0.1;
+const STILL_FAR = 0.2;
 
 /**
  * Lengthens the steps of a number that nears its end by an even share each round, as if it took all the rest
