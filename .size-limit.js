@@ -26,10 +26,10 @@ export default [
   app("compensate", "21.5 kB"),
   // Aim 12.5 kB, missed by 10.7, for the same reasons; and "8.30 min" is asked about.
   app("parseTime, formatTime, compensate, handbookTemperatureLaw", "23.2 kB"),
-  // Aim 17 kB, missed by 17.6: the above, and a regression of values and windows with its run terms. 0.25 is that a
+  // Aim 17 kB, missed by 17.7: the above, and a regression of values and windows with its run terms. 0.25 is that a
   // misspelt field and data that JSON would lose are refused where they stand. 0.25 is that runs which teach nothing are
   // counted with their reasons.
-  app("startKnowledge, learn, predict", "34.6 kB"),
+  app("startKnowledge, learn, predict", "34.7 kB"),
   // Aim 10 kB, missed by 9.9: the cautions in German are half of it, and what is refused is 2.7. Solutions that are made
   // before the bath, and names in the accusative, are 0.3, an evening is 0.2.
   app("de", "19.9 kB", { path: "dist/texts/de.js", name: "texts/de" }),
