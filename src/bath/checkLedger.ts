@@ -1,5 +1,6 @@
 import type { Caution } from "../core/caution.js";
-import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
+import { attempt } from "../core/attempt.js";
+import type { CheckProblem } from "../core/errors.js";
 import { unreadFields } from "../core/pointer.js";
 import { unlessUnreadable } from "../core/unlessUnreadable.js";
 import { LEDGER_KINDS, type Ask, type BathLedger } from "./ledger.js";
@@ -46,15 +47,7 @@ export function checkLedger(input: unknown): CheckedLedger {
 
 function ledgerCheck(input: unknown): CheckedLedger {
   const problems: CheckProblem[] = [];
-  const ask: Ask = (call) => {
-    try {
-      return call();
-    } catch (error) {
-      if (!isInputError(error)) throw error;
-      problems.push(problemOf(error));
-      return undefined;
-    }
-  };
+  const ask: Ask = (call) => attempt(problems, call);
   const read = readLedger("checkLedger", input, ask);
   if (read !== undefined) walkLedger(read, Infinity, ask);
   if (problems.length > 0) return { ok: false, problems };

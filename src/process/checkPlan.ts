@@ -1,4 +1,5 @@
-import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
+import { attempt } from "../core/attempt.js";
+import type { CheckProblem } from "../core/errors.js";
 import { unlessUnreadable } from "../core/unlessUnreadable.js";
 import { checkedPlan } from "./checkedPlan.js";
 import type { ProcessPlan } from "./types.js";
@@ -46,17 +47,9 @@ export function checkPlan(input: unknown): PlanCheck {
 
 function planCheck(input: unknown): PlanCheck {
   const problems: CheckProblem[] = [];
-  let plan: ProcessPlan | undefined;
-  const attempt = (part: () => void): void => {
-    try {
-      part();
-    } catch (error) {
-      if (!isInputError(error)) throw error;
-      problems.push(problemOf(error));
-    }
+  const part = (check: () => void): void => {
+    attempt(problems, check);
   };
-  attempt(() => {
-    plan = checkedPlan("checkPlan", input as ProcessPlan, attempt);
-  });
+  const plan = attempt(problems, () => checkedPlan("checkPlan", input as ProcessPlan, part));
   return plan === undefined || problems.length > 0 ? { ok: false, problems } : { ok: true, plan };
 }

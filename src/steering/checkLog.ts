@@ -1,5 +1,6 @@
 import { gravestFirst, type Caution } from "../core/caution.js";
-import { isInputError, problemOf, type CheckProblem } from "../core/errors.js";
+import { attempt } from "../core/attempt.js";
+import type { CheckProblem } from "../core/errors.js";
 import { longEnough, wrongKind } from "../core/guards.js";
 import type { TemperatureLog, TemperatureReading } from "../drift/log.js";
 import { judgeLog } from "./judge.js";
@@ -79,16 +80,6 @@ function numbered(at: string, reading: unknown, index: number): PlacedReading {
   if (given !== undefined && given !== null && typeof given !== "number")
     wrongKind(`${at}/temperatureC`, ["number"], given);
   return placed;
-}
-
-/** Notes what an input error says, and goes on. */
-function attempt(problems: CheckProblem[], work: () => unknown): void {
-  try {
-    work();
-  } catch (error) {
-    if (!isInputError(error)) throw error;
-    problems.push(problemOf(error));
-  }
 }
 
 type Numbered = PlacedReading & { readonly given: number };
