@@ -208,10 +208,9 @@ function unknownAge(
 }
 
 /**
- * Hours of which nothing is known. In those that the law covers no change is expected, but for what its
- * number tells. Past them a bath may
- * be slower, in proportion to its age, and is never quicker for it (common practice): that part is a
- * half-normal. From an old bath to a fresh one it is the mirror.
+ * Hours of which the number of a law tells nothing. In those that the law covers no change is expected. Past
+ * them a bath may be slower, in proportion to its age, and is never quicker for it (common practice): that
+ * part is a half-normal. From an old bath to a fresh one it is the mirror.
  *
  * @param taughtH - up to this age the law's own number tells what happens
  */

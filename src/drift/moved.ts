@@ -1,6 +1,6 @@
 /*
- * Module: drift. When a bath has left its temperature for whoever reads a thermometer.
+ * Module: drift. From which change on a bath counts as warmer or colder than it was.
  */
 
-/** A bath that moved by so much has moved, whatever the thermometer, °C (assumed). */
+/** A smaller change can be an error of the thermometer, °C (assumed). */
 export const MOVED_C = 1;

@@ -16,7 +16,7 @@ export const usualMaterial = (vessel: ProcessVessel): BrewMaterial => MATERIAL_I
  *
  * @param material - `"film"` when left out
  * @returns `"tank"` for film, `"tray"` for plates and paper (common practice)
- * @throws RangeError when the material is none of the three
+ * @throws RangeError for any other material
  *
  * @example
  * ```ts

@@ -229,7 +229,7 @@ function doubtAbout(
   }
   if (frozenC !== undefined)
     return doubt("thermometer-frozen", severity, path, { limit: FROZEN_C, actual: frozenC });
-  // The nearest in the chain: the last before, or the first after. Where none is believed, the mix speaks.
+  // The nearest in the chain: the last before, or the first after. Where no reading is believed, the mix.
   const after = chain.findIndex((one) => one.timeS > timeS);
   const near = chain[after < 0 ? chain.length - 1 : Math.max(0, after - 1)];
   const beside = near === undefined ? { timeS: 0, celsius: mixedC as number } : placed(near);

@@ -48,7 +48,7 @@ describe("what effect takes", () => {
     expect(() => effect("temperature", "20", 14)).toThrow(TypeError);
     // @ts-expect-error -- no law of temperature is of this kind
     expect(() => effect("temperature", 20, 14, { kind: "nope" })).toThrow(RangeError);
-    // @ts-expect-error -- a law of dilution is none of temperature
+    // @ts-expect-error -- a dilution law is not a temperature law
     expect(() => effect("temperature", 20, 14, { kind: "power", exponent: 1 })).toThrow(RangeError);
     // @ts-expect-error -- each side of a pair gives both conditions
     expect(() => effect("interaction", 20, 14)).toThrow(TypeError);

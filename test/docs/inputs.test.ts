@@ -29,7 +29,7 @@ describe("an optional field of an input", () => {
     ]);
   });
 
-  // An error is no document: a copy of it is none.
+  // An error is not plain data: its copy is not an error.
   const functions = Object.entries(library as Readonly<Record<string, unknown>>).filter(
     (entry): entry is [string, (...given: unknown[]) => unknown] =>
       typeof entry[1] === "function" && valid[entry[0]] !== undefined && entry[0] !== "problemOf",
