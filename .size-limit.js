@@ -39,5 +39,5 @@ export default [
   // Aim 24 kB, missed by 38.7: it works out what it checks. It holds compensate, learning, the chemistry of brews with
   // their ingredients, and the cautions of every module with their sentences. One kilobyte is that runs in minutes or
   // °F, names that come twice and fields of brews that are not read are told.
-  app("checkRecipe", "62.7 kB"),
+  app("checkRecipe", "62.8 kB"),
 ];

@@ -385,6 +385,7 @@ export {
 } from "./recipe/recipeStandardSchema.js";
 export { formatRecipe } from "./recipe/formatRecipe.js";
 export { compensateRecipe } from "./recipe/compensateRecipe.js";
+export { learnRecipe } from "./recipe/learnRecipe.js";
 export { planRecipe, type RecipePlanOptions } from "./recipe/planRecipe.js";
 export { describeCompensation } from "./text/describeCompensation.js";
 export { describeFactor } from "./text/describeFactor.js";

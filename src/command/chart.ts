@@ -13,9 +13,10 @@ import {
   type TimeChart,
   type TimeChartHeld,
 } from "../index.js";
-import { readDay, type Day } from "./day.js";
+import type { Day } from "./day.js";
 import { recipeOf, type Document } from "./document.js";
 import { placed } from "./fault.js";
+import { knownDay } from "./knownDay.js";
 import type { Asked } from "./options.js";
 import { wordsOf, type Words } from "./words.js";
 import { dayPlaces, recipeName } from "./time.js";
@@ -33,18 +34,18 @@ export interface ChartReport {
 const TEMPERATURES_C = [24, 22, 20, 18, 16, 14, 12];
 
 export function chartReport(document: Document, asked: Asked): ChartReport {
-  const { file, kind, value } = document;
+  const { file, kind } = document;
   const words = wordsOf(asked);
   const temperaturesC = asked.temperaturesC.length > 0 ? asked.temperaturesC : TEMPERATURES_C;
   const dilutions = asked.dilutions.length > 0 ? { dilutions: asked.dilutions } : {};
   const axes = { temperaturesC, ...dilutions };
   if (kind === "recipe") {
-    const { recipe } = recipeOf(document);
+    const recipe = recipeOf(document);
     const chart = placed([], () => chartRecipe(recipe, axes));
     return { file, name: recipeName(recipe, words), chart, cautions: [] };
   }
-  const day = readDay(value, words);
-  const { baseline, laws: knowledge } = day;
+  const day = knownDay(document, words);
+  const { known: baseline, knowledge } = day;
   const chart = placed(dayPlaces("/baths"), () =>
     timeChart({
       baseline,

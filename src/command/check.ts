@@ -11,13 +11,15 @@ import {
 } from "../index.js";
 import { placeOfPointer } from "../core/jsonPlaces.js";
 import { readDay, type Sound } from "./day.js";
+import { eveningCautions } from "./evening.js";
+import { planReport } from "./plan.js";
 import { BREW_PLACES, brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
-import { readDocument } from "./document.js";
+import { readDocument, type Document } from "./document.js";
 import { faultText, fullStop, inFile, isFault, problemText, type Fault, type Places } from "./fault.js";
 import type { Io } from "./io.js";
 import { safetyIn } from "./lines.js";
-import { dayPlaces, inPlace, timeReport, type TimeReport } from "./time.js";
+import { dayPlaces, inPlace, timeReport } from "./time.js";
 import type { Asked } from "./options.js";
 import { wordsOf, type Words } from "./words.js";
 
@@ -58,16 +60,12 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
     const sound = checked?.ok === true ? checked : undefined;
     const problems =
       checked === undefined
-        ? dayProblems(value, words)
+        ? dayProblems(document, asked)
         : checked.ok
           ? []
           : checked.problems.map((problem) => ({ path: problem.path, problem }));
     const cautions =
-      problems.length > 0
-        ? []
-        : kind === "recipe"
-          ? (sound?.cautions ?? [])
-          : dayCautions(timeReport(document, asked));
+      problems.length > 0 ? [] : kind === "recipe" ? (sound?.cautions ?? []) : dayCautions(document, asked);
     return {
       file,
       kind,
@@ -89,13 +87,22 @@ export function checkReport(file: string, io: Io, asked: Asked): CheckReport {
   }
 }
 
-/** What is unwise about the file, about each bath and about the brew, at its place in the file. */
-function dayCautions({ cautions, answers, brew }: TimeReport): readonly Caution[] {
-  return [
+/** What is unwise about the file, each bath, the brew and the evening, at its place, once each. */
+function dayCautions(document: Document, asked: Asked): readonly Caution[] {
+  const { cautions, answers, brew } = timeReport(document, asked);
+  const all = [
     ...cautions,
     ...answers.flatMap((answer, i) => inPlace(answer.cautions, "/conditions", dayPlaces(`/baths/${i}`))),
     ...inPlace(brew?.answer.cautions ?? [], "", CAUTIONED_IN_BREW),
+    ...ofEvening(document, asked),
   ];
+  return [...new Map(all.map((one) => [`${one.path ?? ""} ${describeCaution(one)}`, one])).values()];
+}
+
+function ofEvening(document: Document, asked: Asked): readonly Caution[] {
+  if (readDay(document.value, wordsOf(asked)).evening === undefined) return [];
+  const report = planReport(document, asked);
+  return "evening" in report ? eveningCautions(report, "/baths/0") : [];
 }
 
 /** The same for cautions: those of a brew by itself name its ingredients, or nothing. */
@@ -114,7 +121,8 @@ interface Problem {
 }
 
 /** Every problem of the known time and of every bath, once each; then the first of brew and of table. */
-function dayProblems(value: unknown, words: Words): readonly Problem[] {
+function dayProblems(document: Document, asked: Asked): readonly Problem[] {
+  const words = wordsOf(asked);
   const problems: Problem[] = [];
   const add = (path: string, problem: Problem["problem"]): void => {
     if (!problems.some((one) => one.path === path && one.problem.message === problem.message))
@@ -129,7 +137,7 @@ function dayProblems(value: unknown, words: Words): readonly Problem[] {
       return undefined;
     }
   };
-  const { baseline, laws, baths, brew, table } = readDay(value, words, sound);
+  const { baseline, laws, baths, brew, table, evening } = readDay(document.value, words, sound);
   const told = problems.map(({ path }) => path);
   const questions = baths.length > 0 ? baths : [{ conditions: {}, pointer: "/baths" }];
   // Without a known time nothing can be said of the baths.
@@ -145,6 +153,7 @@ function dayProblems(value: unknown, words: Words): readonly Problem[] {
   }
   if (brew !== undefined) sound(() => brewReport(brew));
   if (table !== undefined) sound(() => tableReport(table));
+  if (evening !== undefined && problems.length === 0) sound(() => planReport(document, asked));
   return problems;
 }
 

@@ -15,6 +15,7 @@ import {
   type JsonSchema,
   type Knowledge,
 } from "../index.js";
+import { ownEntry } from "../core/ownEntry.js";
 import { onlyFields } from "../core/onlyFields.js";
 import { unreadFields } from "../core/pointer.js";
 import { fault, placed, type Said } from "./fault.js";
@@ -39,18 +40,22 @@ export interface Day {
   readonly baths: readonly DayBath[];
   readonly brew?: Fields;
   readonly table?: Fields;
+  readonly evening?: Fields;
   /** fields that are not read */
   readonly cautions: readonly Caution[];
 }
 
-const FIELDS = ["about", "baseline", "laws", "baths", "brew", "table"];
+const FIELDS = ["about", "baseline", "laws", "baths", "brew", "table", "evening"];
 
 /** The fields of a part of a recipe, which a day has too. */
 const fieldsOf = (part: "baseline" | "conditions"): readonly string[] =>
   Object.keys((recipeSchema.properties?.[part] as JsonSchema).properties ?? {});
 
-/** What reads a field that is written as people say it: "68 °F", "every 30 s", "2 rolls/l", "3 days". */
-const PARSERS: Readonly<Record<string, (text: string) => unknown>> = {
+/** What reads fields that are written as people say them. */
+export type Parsers = Readonly<Record<string, (text: string) => unknown>>;
+
+/** Those of conditions: "68 °F", "every 30 s", "2 rolls/l", "3 days". */
+const PARSERS: Parsers = {
   temperatureC: (said) => parseTemperature(said),
   agitation: parseAgitation,
   usedCm2PerL: (said) => parseUse(said),
@@ -58,13 +63,13 @@ const PARSERS: Readonly<Record<string, (text: string) => unknown>> = {
   pushStops: parseStops,
 };
 
-/** The fields of a bath or of the known time, those in words read; one at fault is left out. */
-function inFigures(pointer: string, part: Fields, sound: Sound): Fields {
+/** The fields of a part, those in words read; one at fault is left out. Without parsers it is conditions. */
+export function inFigures(pointer: string, part: Fields, sound: Sound, parsers: Parsers = PARSERS): Fields {
   const read = Object.entries(part).map(([name, value]) => {
-    const parser = typeof value === "string" ? PARSERS[name] : undefined;
+    const parser = typeof value === "string" ? ownEntry(parsers, name) : undefined;
     if (parser === undefined) return [name, value] as const;
-    const place = [["/text", `${pointer}/${name}`]] as const;
-    return [name, sound(() => placed(place, () => parser(value as string)))] as const;
+    const places = [["", `${pointer}/${name}`]] as const;
+    return [name, sound(() => placed(places, () => parser(value as string)))] as const;
   });
   return Object.fromEntries(read);
 }
@@ -92,6 +97,7 @@ export function readDay(value: unknown, words: Words, sound: Sound = (call) => c
   const laws = sound(() => object(day["laws"] ?? {}, "/laws", { en: "the laws", de: "die Gesetze" }));
   const brew = part(day, "brew", { en: "the brew", de: "der Ansatz" }, sound);
   const table = part(day, "table", { en: "the table", de: "die Tabelle" }, sound);
+  const evening = part(day, "evening", { en: "the evening", de: "der Abend" }, sound);
   const about = sound(() => optionalText(day["about"], "/about"));
   return {
     ...(about === undefined ? {} : { about }),
@@ -101,6 +107,7 @@ export function readDay(value: unknown, words: Words, sound: Sound = (call) => c
     baths: baths ?? [],
     ...(brew === undefined ? {} : { brew }),
     ...(table === undefined ? {} : { table }),
+    ...(evening === undefined ? {} : { evening }),
     cautions: unreadFields("", day, FIELDS),
   };
 }
@@ -160,7 +167,12 @@ function refuseOthers(pointer: string, part: Fields, fields: readonly string[], 
     sound(() => placed([], () => onlyFields(`day${pointer}`, { [name]: part[name] }, fields)));
 }
 
-function part(day: Fields, field: "brew" | "table", what: Said, sound: Sound): Fields | undefined {
+function part(
+  day: Fields,
+  field: "brew" | "table" | "evening",
+  what: Said,
+  sound: Sound,
+): Fields | undefined {
   const there = day[field];
   return there === undefined ? undefined : sound(() => object(there, `/${field}`, what));
 }

@@ -1,10 +1,12 @@
 /*
  * A file as data: a recipe or a day.
  */
-import { checkRecipe, type Recipe, type RecipeCheck } from "../index.js";
+import { checkRecipe, learnRecipe, type Recipe } from "../index.js";
 import { firstFault, placeOfPointer } from "../core/jsonPlaces.js";
-import { fault, inPackage, type Fault, type Said } from "./fault.js";
+import { fault, inPackage, placed, type Fault } from "./fault.js";
+import { textOf } from "./fileText.js";
 import type { Io } from "./io.js";
+import { inNotes, type Notes } from "./notes.js";
 
 /** Text that was read from a file, and what it says. */
 export interface Document {
@@ -12,19 +14,13 @@ export interface Document {
   readonly text: string;
   readonly value: unknown;
   readonly kind: "recipe" | "day";
+  /** notes beside it, from which it learns */
+  readonly notes?: Notes;
 }
 
-const NOT_ALLOWED = { en: "you are not allowed to read it.", de: "sie darf nicht gelesen werden." };
-const REASONS: Readonly<Record<string, Said>> = {
-  ENOENT: { en: "there is no such file.", de: "diese Datei gibt es nicht." },
-  EISDIR: { en: "this is a folder, not a file.", de: "das ist ein Ordner und keine Datei." },
-  EACCES: NOT_ALLOWED,
-  EPERM: NOT_ALLOWED,
-};
-
-/** Reads a file. A byte order mark is no part of it (RFC 8259, section 8.1). */
+/** Reads a file. */
 export function readDocument(file: string, io: Io): Document {
-  const text = textOf(file, io).replace(/^\uFEFF/, "");
+  const text = textOf(file, io);
   if (text.trim() === "") throw fault({ en: "the file is empty.", de: "die Datei ist leer." });
   const wrong = firstFault(text);
   if (wrong !== undefined) {
@@ -57,18 +53,6 @@ const GERMAN: Readonly<Record<string, string>> = {
 /** What is expected, in German. */
 const germanOf = (expected: string): string => GERMAN[expected] ?? expected;
 
-function textOf(file: string, io: Io): string {
-  try {
-    return io.read(file);
-  } catch (error) {
-    const { code = "", message } = error as NodeError;
-    const unknown = { en: `it cannot be read: ${message}.`, de: `sie ist nicht zu lesen: ${message}.` };
-    throw fault(Object.hasOwn(REASONS, code) ? (REASONS[code] as Said) : unknown);
-  }
-}
-
-type NodeError = Error & { readonly code?: string };
-
 /** A day has a list of baths, or a time as text; everything else is meant to be a recipe. */
 function kindOf(value: unknown): "recipe" | "day" {
   if (typeof value !== "object" || value === null || "schemaVersion" in value) return "recipe";
@@ -78,19 +62,25 @@ function kindOf(value: unknown): "recipe" | "day" {
 }
 
 /** The place of a fault as people and editors find it: file, line and column where they are known. */
-export function placeText(file: string, text: string | undefined, { pointer, at }: Fault): string {
+export function placeText(
+  file: string,
+  text: string | undefined,
+  { file: other, pointer, at }: Fault,
+): string {
+  if (other !== undefined) return other;
   const place =
     at ?? (pointer === undefined || text === undefined ? undefined : placeOfPointer(text, pointer));
   return place === undefined ? file : `${file}:${place.line}:${place.column}`;
 }
 
-/** The recipe of a file; the first of its problems is thrown. */
-export function recipeOf(
-  document: Document,
-): Extract<RecipeCheck, { ok: true }> & { readonly recipe: Recipe } {
-  const check = checkRecipe(document.value);
-  if (check.ok) return check;
+/** The recipe of a file, with what its notes teach; the first of its problems is thrown. */
+export function recipeOf({ value, notes }: Document): Recipe {
+  const check = checkRecipe(value);
+  if (check.ok) return notes === undefined ? check.recipe : learnedRecipe(check.recipe, notes);
   const [first, ...others] = check.problems;
   const problem = first as (typeof check.problems)[number];
   throw fault(inPackage(problem.message), { pointer: problem.path, problem, others: others.length });
 }
+
+const learnedRecipe = (recipe: Recipe, { file, runs }: Notes): Recipe =>
+  inNotes(file, () => placed([], () => learnRecipe(recipe, runs)));

@@ -8,6 +8,8 @@ import type { LanguageName, Words } from "./words.js";
 export interface Fault extends Error {
   /** the sentence in German; `message` is the English one */
   readonly german: string;
+  /** the file at fault, where it is not the one that was asked about */
+  readonly file?: string;
   /** JSON Pointer into the file; undefined where its content is not at fault */
   readonly pointer?: string;
   /** a place in the text, where it is known already */
@@ -28,7 +30,7 @@ const FAULT: unique symbol = Symbol("fault");
 /** A fault that the command found, in each language that it speaks. */
 export function fault(
   { en, de }: Said,
-  more: Pick<Fault, "pointer" | "at" | "problem" | "others" | "use"> = {},
+  more: Pick<Fault, "file" | "pointer" | "at" | "problem" | "others" | "use"> = {},
 ): Fault {
   return Object.assign(new Error(en), { german: de }, more, { [FAULT]: true as const });
 }

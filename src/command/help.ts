@@ -16,6 +16,8 @@ FILE is JSON; - is standard input.
   --dilution 1+14       today's dilution; for chart, again for each column
   --vessel tray         for plan: tank, tray (or dish) or drum
   --volume "500 ml"     for plan: the volume of each bath
+  --notes notes.csv     for time, plan and chart: learn from a table of notes, as a spreadsheet saves it
+  --material, --developer   which rows of the notes, by the names in their columns
   --csv, --wall         for chart: a table for a spreadsheet, or one A4 page to print, as SVG
   --svg                 for chart: one answer as a picture with its ladder of causes
   --bath "Sunday"       for chart --svg: which bath of a day, by its name or number

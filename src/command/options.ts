@@ -11,6 +11,9 @@ import {
   parseDilution,
   parseTemperature,
   parseVolume,
+  vessels,
+  type OnlyNamed,
+  type ProcessVessel,
   type TemperatureUnit,
 } from "../index.js";
 import { fault, inPackage, problemText, type Said } from "./fault.js";
@@ -31,10 +34,13 @@ export interface Asked {
   /** °C */
   readonly temperaturesC: readonly number[];
   readonly dilutions: readonly string[];
-  readonly vessel?: string;
+  readonly vessel?: ProcessVessel;
   readonly volumeMl?: number;
   /** the bath of a day, by its name or its place in the list */
   readonly bath?: string;
+  /** the file of notes, and which of its rows */
+  readonly notes?: string;
+  readonly only: OnlyNamed;
 }
 
 /** Options, and the commands that take them; "value" is followed by one. */
@@ -50,7 +56,10 @@ const OPTIONS: Readonly<Record<string, { readonly for: readonly CommandName[]; r
   "--csv": { for: ["chart"] },
   "--svg": { for: ["chart"] },
   "--wall": { for: ["chart"] },
-  "--bath": { for: ["chart"], value: true },
+  "--bath": { for: ["plan", "chart"], value: true },
+  "--notes": { for: ["time", "plan", "chart"], value: true },
+  "--material": { for: ["time", "plan", "chart"], value: true },
+  "--developer": { for: ["time", "plan", "chart"], value: true },
 };
 
 const LANGUAGES: readonly LanguageName[] = ["en", "de"];
@@ -139,8 +148,17 @@ function asked(command: CommandName, files: readonly string[], given: ReadonlyMa
       de: "--temperature und --dilution stehen nur einmal; chart nimmt mehrere, doch nicht mit --svg.",
     });
   const bath = given.get("--bath")?.at(-1);
-  if (bath !== undefined && form !== "svg")
-    throw wrongUse({ en: "--bath is for chart with --svg.", de: "--bath gehört zu chart mit --svg." });
+  if (bath !== undefined && command === "chart" && form !== "svg")
+    throw wrongUse({
+      en: "--bath is for plan, and for chart with --svg.",
+      de: "--bath gehört zu plan, und zu chart mit --svg.",
+    });
+  const notes = given.get("--notes")?.at(-1);
+  if (notes === undefined && (given.has("--material") || given.has("--developer")))
+    throw wrongUse({
+      en: "--material and --developer choose rows of --notes FILE.",
+      de: "--material und --developer wählen Zeilen aus --notes DATEI.",
+    });
   const vessel = given.get("--vessel")?.at(-1);
   const volume = given.get("--volume")?.at(-1);
   return {
@@ -152,10 +170,19 @@ function asked(command: CommandName, files: readonly string[], given: ReadonlyMa
     unit,
     temperaturesC,
     dilutions,
+    only: { material: given.get("--material")?.at(-1), developer: given.get("--developer")?.at(-1) },
+    ...(notes === undefined ? {} : { notes }),
     ...(bath === undefined ? {} : { bath }),
-    ...(vessel === undefined ? {} : { vessel }),
+    ...(vessel === undefined ? {} : { vessel: vesselNamed(vessel) }),
     ...(volume === undefined ? {} : { volumeMl: read("--volume", words, () => parseVolume(volume)) }),
   };
+}
+
+function vesselNamed(given: string): ProcessVessel {
+  const named = given === "dish" ? "tray" : given;
+  const known = vessels.find((one) => one === named);
+  if (known === undefined) throw wrongUse(notKnown("--vessel", given, vessels));
+  return known;
 }
 
 /** `--name=value` in its two parts. */
@@ -229,7 +256,7 @@ function wrongUse(said: Said): Error {
 }
 
 /** What a value is told that its option does not know. */
-export function notKnown(name: string, given: string, known: readonly string[]): Said {
+function notKnown(name: string, given: string, known: readonly string[]): Said {
   return {
     en: `${name} ${JSON.stringify(given)} is not known; known are ${known.join(", ")}.`,
     de: `${name} ${JSON.stringify(given)} ist nicht bekannt; bekannt sind ${known.join(", ")}.`,

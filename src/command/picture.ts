@@ -11,9 +11,10 @@ import {
   type Caution,
   type Conditions,
 } from "../index.js";
-import { readDay, type DayBath } from "./day.js";
+import type { DayBath } from "./day.js";
 import { recipeOf, type Document } from "./document.js";
 import { fault, placed } from "./fault.js";
+import { knownDay } from "./knownDay.js";
 import { safetyIn } from "./lines.js";
 import type { Asked } from "./options.js";
 import { askedConditions, dayPlaces, recipeName } from "./time.js";
@@ -45,19 +46,22 @@ interface Named {
 }
 
 function ofRecipe(document: Document, asked: Asked): Named {
-  if (asked.bath !== undefined)
-    throw fault(
-      { en: "a recipe has no list of baths.", de: "ein Rezept hat keine Liste von Bädern." },
-      { pointer: "" },
-    );
-  const { recipe } = recipeOf(document);
+  refuseBath(asked);
+  const recipe = recipeOf(document);
   const picture = placed([], () => recipePicture(recipe, askedConditions(asked), { strip: true }));
   return { name: recipeName(recipe, wordsOf(asked)), picture, unread: [] };
 }
 
+/** Refuses the name of a bath where there is but one. */
+export function refuseBath({ bath }: Asked): void {
+  if (bath === undefined) return;
+  const said = { en: "a recipe has no list of baths.", de: "ein Rezept hat keine Liste von Bädern." };
+  throw fault(said, { pointer: "" });
+}
+
 function ofDay(document: Document, asked: Asked): Named {
   const words = wordsOf(asked);
-  const { baseline, laws: knowledge, baths, cautions: unread } = readDay(document.value, words);
+  const { known: baseline, knowledge, baths, cautions: unread } = knownDay(document, words);
   const own = askedConditions(asked);
   // As for `time`: conditions of the command line are a question of their own, unless a bath is named too.
   const bath = own !== undefined && asked.bath === undefined ? undefined : bathOf(baths, asked.bath);
@@ -68,7 +72,7 @@ function ofDay(document: Document, asked: Asked): Named {
 }
 
 /** The bath that was named or numbered; the first where none was. */
-function bathOf(baths: readonly DayBath[], asked: string | undefined): DayBath | undefined {
+export function bathOf(baths: readonly DayBath[], asked: string | undefined): DayBath | undefined {
   if (asked === undefined) return baths[0];
   const bath = baths.find(({ name }) => name === asked) ?? baths[Number(asked) - 1];
   if (bath !== undefined) return bath;

@@ -1,56 +1,64 @@
 /*
- * darkroom-kinetics plan: a recipe from pour-in to wash.
+ * darkroom-kinetics plan: a recipe, or the evening of a day, from pour-in to wash.
  */
-import {
-  describePlan,
-  planRecipe,
-  usualVessel,
-  vessels,
-  type ProcessPlan,
-  type Recipe,
-  type ProcessVessel,
-} from "../index.js";
+import { describePlan, planRecipe, usualVessel, type Caution, type ProcessPlan } from "../index.js";
 import { recipeOf, type Document } from "./document.js";
+import { eveningLines, eveningReport, type EveningReport } from "./evening.js";
 import { fault, placed } from "./fault.js";
-import { notKnown, type Asked } from "./options.js";
+import { knownDay } from "./knownDay.js";
+import type { Asked } from "./options.js";
+import { bathOf, refuseBath } from "./picture.js";
 import { askedConditions, recipeName } from "./time.js";
 import { wordsOf, type Words } from "./words.js";
 
-/** The plan of a file. */
-export interface PlanReport {
+/** The plan of a recipe. */
+interface RecipeReport {
   readonly file: string;
   readonly name: string;
   readonly plan: ProcessPlan;
 }
 
+export type PlanReport = RecipeReport | EveningReport;
+
 export function planReport(document: Document, asked: Asked): PlanReport {
-  if (document.kind === "day")
+  return document.kind === "day" ? ofDay(document, asked) : ofRecipe(document, asked);
+}
+
+function ofDay(document: Document, asked: Asked): EveningReport {
+  const day = knownDay(document, wordsOf(asked));
+  const { evening, baths } = day;
+  if (evening === undefined)
     throw fault({
       en:
-        "a plan is made of a recipe, and this is a day file: " +
-        "write its known time and one bath as a recipe, such as that of docs/command.md.",
+        "this day has no evening to plan: it needs a part of that name, with its plates, vessel and " +
+        "volume. A single film is planned from a recipe. Both are in docs/command.md.",
       de:
-        "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages: " +
-        "nötig ist ein Rezept mit der bekannten Zeit und einem Bad, wie das in docs/command.md.",
+        "an diesem Tag gibt es nichts zu planen: nötig ist ein Teil namens evening mit Platten, Gefäß " +
+        "und Volumen. Ein einzelner Film wird nach einem Rezept geplant. Beides steht in docs/command.md.",
     });
-  const { recipe } = recipeOf(document);
+  return eveningReport(document.file, { ...day, evening }, bathOf(baths, asked.bath), asked);
+}
+
+function ofRecipe(document: Document, asked: Asked): RecipeReport {
+  refuseBath(asked);
+  const recipe = recipeOf(document);
   const conditions = askedConditions(asked) ?? {};
-  const { volumeMl } = asked;
-  const vessel = vesselOf(asked, recipe.material.kind);
+  // Plates and paper lie in a tray unless it is said otherwise.
+  const { vessel = usualVessel(recipe.material.kind), volumeMl } = asked;
   // The plan shows the time that every other answer shows; in a drum that of turning without pause.
   const plan = placed([], () => planRecipe(recipe, { vessel, conditions, volumeMl, rounded: true }));
   return { file: document.file, name: recipeName(recipe, wordsOf(asked)), plan };
 }
 
-/** Plates and paper lie in a tray unless it is said otherwise. */
-function vesselOf({ vessel }: Asked, kind: Recipe["material"]["kind"]): ProcessVessel {
-  if (vessel === undefined) return usualVessel(kind);
-  const named = vessel === "dish" ? "tray" : vessel;
-  const known = vessels.find((one) => one === named);
-  if (known === undefined) throw fault(notKnown("--vessel", vessel, vessels), { use: true });
-  return known;
+/** What is unwise about a plan. */
+export function planCautions(report: PlanReport): readonly Caution[] {
+  if ("plan" in report) return report.plan.cautions;
+  const { plates, stopped } = report.evening;
+  const all = stopped === undefined ? plates : [...plates, stopped];
+  return [...report.cautions, ...all.flatMap(({ answer, plan }) => [...answer.cautions, ...plan.cautions])];
 }
 
-export function planLines({ name, plan }: PlanReport, words: Words): readonly string[] {
-  return [name, ...describePlan(plan, words.texts?.plan, words)];
+export function planLines(report: PlanReport, words: Words): readonly string[] {
+  if ("evening" in report) return eveningLines(report, words);
+  return [report.name, ...describePlan(report.plan, words.texts?.plan, words)];
 }

@@ -9,9 +9,10 @@ import { faultText, isFault, type Fault } from "./fault.js";
 import { HELP } from "./help.js";
 import { EXIT, type Io } from "./io.js";
 import { timeLines } from "./lines.js";
+import { notesLines, readNotes, type Notes } from "./notes.js";
 import { languageOf, readOptions, type Asked } from "./options.js";
 import { pictureReport } from "./picture.js";
-import { planLines, planReport } from "./plan.js";
+import { planCautions, planLines, planReport } from "./plan.js";
 import { timeReport } from "./time.js";
 import { wordsOf, type Words } from "./words.js";
 
@@ -96,7 +97,9 @@ function outcomeOf(file: string, asked: Asked, io: Io): Outcome | { readonly fau
   let document: Document | undefined;
   try {
     document = readDocument(file, io);
-    return { ok: true, ...answerOf(document, asked) };
+    if (asked.notes === undefined) return { ok: true, ...answerOf(document, asked) };
+    const notes = readNotes(asked.notes, asked.only, io);
+    return { ok: true, ...withNotes(answerOf({ ...document, notes }, asked), notes, asked) };
   } catch (error) {
     if (!isFault(error) || error.use === true) throw error;
     io.err(`${placeText(file, document?.text, error)}: ${sentenceOf(error, wordsOf(asked))}\n`);
@@ -117,7 +120,7 @@ function answerOf(document: Document, asked: Asked): Omit<Outcome, "ok"> {
     return {
       data: report,
       text: joined(planLines(report, wordsOf(asked))),
-      cautions: report.plan.cautions,
+      cautions: planCautions(report),
     };
   }
   if (asked.command === "chart") {
@@ -132,6 +135,21 @@ function answerOf(document: Document, asked: Asked): Omit<Outcome, "ok"> {
   const brewed = report.brew?.answer.cautions ?? [];
   const cautions = [...report.cautions, ...report.answers.flatMap(({ cautions: own }) => own), ...brewed];
   return { data: report, text: joined(timeLines(report, wordsOf(asked))), cautions };
+}
+
+/** An answer with what was read of its notes: above it, or beside what is for a program or a printer. */
+function withNotes(answer: Omit<Outcome, "ok">, notes: Notes, asked: Asked): Omit<Outcome, "ok"> {
+  const { data, text, beside = "", cautions } = answer;
+  const said = joined(notesLines(notes, wordsOf(asked)));
+  const above = asked.form === "text";
+  // A row that was not read is as unwise as any caution.
+  const unread = notes.rejected.map(() => ({ severity: "warn" as const }));
+  return {
+    data: { ...data, notes },
+    text: above ? `${said}\n${text}` : text,
+    beside: above ? beside : said + beside,
+    cautions: [...notes.cautions, ...unread, ...cautions],
+  };
 }
 
 function joined(lines: readonly string[]): string {

@@ -2,7 +2,6 @@
  * darkroom-kinetics time: the times of a recipe or of the baths of a day.
  */
 import {
-  compensate,
   compensateRecipe,
   roundEstimate,
   type Baseline,
@@ -12,11 +11,12 @@ import {
   type Recipe,
   type RoundedEstimate,
 } from "../index.js";
-import { readDay } from "./day.js";
+import type { DayBath } from "./day.js";
 import { brewReport, type BrewReport } from "./dayBrew.js";
 import { tableReport, type TableReport } from "./dayTable.js";
 import { recipeOf, type Document } from "./document.js";
 import { inFile, placed, type Places } from "./fault.js";
+import { knownDay } from "./knownDay.js";
 import type { Asked } from "./options.js";
 import { wordsOf, type Words } from "./words.js";
 
@@ -65,7 +65,7 @@ export function recipeName({ name, material, developer }: Recipe, { aBrew }: Wor
 }
 
 function ofRecipe(document: Document, asked: Asked): TimeReport {
-  const { recipe } = recipeOf(document);
+  const recipe = recipeOf(document);
   const { baseline, developer } = recipe;
   const answer = placed([], () => compensateRecipe(recipe, askedConditions(asked)));
   const dilution = baseline.dilution ?? (developer.kind === "stock" ? developer.dilution : undefined);
@@ -91,18 +91,21 @@ export function dayPlaces(bath: string): Places {
 
 function ofDay(document: Document, asked: Asked): TimeReport {
   const words = wordsOf(asked);
-  const { about, note, baseline, laws, baths, brew, table, cautions } = readDay(document.value, words);
+  const day = knownDay(document, words);
+  const { about, note, baseline, baths, brew, table, cautions } = day;
   const own = askedConditions(asked);
-  const questions = own === undefined ? baths : [{ name: words.asAsked, conditions: own, pointer: "/baths" }];
+  const alone = (name: string, conditions: Conditions): DayBath => ({ name, conditions, pointer: "/baths" });
+  // What notes have made of the known time is an answer; without notes it is what the file says.
+  const ofBaths = baths.length === 0 && document.notes !== undefined ? [alone(words.asKnown, {})] : baths;
+  const questions = own === undefined ? ofBaths : [alone(words.asAsked, own)];
   const answers = questions.map(({ name: bath, conditions, pointer }) =>
     named(
       bath,
-      placed(dayPlaces(pointer), () => compensate(baseline, conditions, laws)),
+      placed(dayPlaces(pointer), () => day.answer(conditions)),
     ),
   );
   // A day without baths is about its known time, which is judged all the same.
-  const ofKnown =
-    answers.length > 0 ? [] : placed(dayPlaces("/baths"), () => compensate(baseline, {}, laws)).cautions;
+  const ofKnown = answers.length > 0 ? [] : placed(dayPlaces("/baths"), () => day.answer({})).cautions;
   const { timeS, temperatureC, dilution } = baseline;
   const brewed = brew === undefined || own !== undefined ? undefined : brewReport(brew);
   return {

@@ -42,6 +42,16 @@ export interface Words {
   readonly sound: (cautions: number, stop: boolean) => string;
   /** before what holds for every run */
   readonly always: string;
+  /** how many runs a file of notes gave */
+  readonly notes: (file: string, runs: number) => string;
+  /** rows that are of another material or developer */
+  readonly leftAside: (count: number) => string;
+  /** before the rows that give no run, the cells that are left out of one, and the columns not known */
+  readonly notRead: string;
+  readonly cellsNotRead: string;
+  readonly columnsNotRead: (headings: string) => string;
+  /** a row by its place below the headings, and what is wrong with it */
+  readonly row: (row: number, wrong: string) => string;
 }
 
 export type LanguageName = "en" | "de";
@@ -84,6 +94,13 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       (stop ? "valid, but with a stop" : "sound") +
       `${cautions === 0 ? "" : cautions === 1 ? ", one caution" : `, ${cautions} cautions`}.`,
     always: "Always",
+    notes: (file, runs) => `${file}: ${runs === 1 ? "one run" : `${runs} runs`} to learn from.`,
+    leftAside: (count) =>
+      `${count === 1 ? "One row is" : `${count} rows are`} of another material or developer.`,
+    notRead: "Not read, rows counted below the headings:",
+    cellsNotRead: "Left out of the run, rows counted below the headings:",
+    columnsNotRead: (headings) => `Columns that are not known: ${headings}.`,
+    row: (row, wrong) => `  row ${row}: ${wrong}`,
   },
   de: {
     texts: de,
@@ -113,6 +130,14 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       (stop ? "gültig, aber mit Halt" : "in Ordnung") +
       `${cautions === 0 ? "" : cautions === 1 ? ", eine Meldung" : `, ${cautions} Meldungen`}.`,
     always: de.plan.bench,
+    notes: (file, runs) =>
+      `${file}: gelernt wird aus ${runs === 1 ? "einer Entwicklung" : `${runs} Entwicklungen`}.`,
+    leftAside: (count) =>
+      `${count === 1 ? "Eine Zeile ist" : `${count} Zeilen sind`} von anderem Material oder Entwickler.`,
+    notRead: "Nicht gelesen, Zeilen unter den Überschriften gezählt:",
+    cellsNotRead: "Nicht verwertet, Zeilen unter den Überschriften gezählt:",
+    columnsNotRead: (headings) => `Unbekannte Spalten: ${headings}.`,
+    row: (row, wrong) => `  Zeile ${row}: ${wrong}`,
   },
 };
 

@@ -1,7 +1,8 @@
 import { causes } from "../causes.js";
 import { prepared } from "../compensate/loop.js";
 import type { Compensation, Conditions } from "../compensate/types.js";
-import { gravestFirst, type Caution } from "../core/caution.js";
+import { gravestFirst } from "../core/caution.js";
+import { doubtsOf } from "./doubts.js";
 import { derived } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 
@@ -31,20 +32,8 @@ import type { LearnedKnowledge } from "./types.js";
 export function predict(knowledge: LearnedKnowledge, conditions: Conditions): Compensation {
   const { now, cautions } = derived("predict/knowledge", knowledge);
   const answer = prepared("predict", causes, now.baseline, now).answer(conditions);
-  const doubts = now.advice.filter(bearsOnAnswer).map(placed);
+  const doubts = doubtsOf(now);
   return cautions.length + doubts.length === 0
     ? answer
     : { ...answer, cautions: gravestFirst([...cautions, ...doubts, ...answer.cautions]) };
-}
-
-/** What `learn` doubts, and an answer says again. */
-const REPEATED: readonly string[] = ["doubted-run", "not-fitted", "far-from-known", "trend", "scatter"];
-
-/** A note, as on runs that failed, has been said once. */
-function bearsOnAnswer({ code, severity }: Caution): boolean {
-  return severity !== "note" && REPEATED.includes(code);
-}
-
-function placed(advice: Caution): Caution {
-  return { ...advice, path: `/knowledge${advice.path ?? ""}` };
 }

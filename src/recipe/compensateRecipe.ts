@@ -23,8 +23,8 @@ import type { Recipe } from "./types.js";
  * those of {@link checkRecipe}.
  *
  * A recipe that holds what `learn` returned is answered as `predict` answers, with the correlations of what
- * was learned, when its baseline is the known time of that knowledge: the conditions, and the time to 1 s or
- * 1 %.
+ * was learned and with what was doubted, when its baseline is the known time of that knowledge: the
+ * conditions, and the time to 1 s or 1 %.
  *
  * @example
  * ```ts

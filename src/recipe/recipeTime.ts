@@ -11,6 +11,7 @@ import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import type { AnyCause } from "../core/cause.js";
 import { plainObject, positive } from "../core/guards.js";
 import { present } from "../core/ordered.js";
+import { doubtsOf } from "../learning/doubts.js";
 import { derived } from "../learning/stored.js";
 import type { LearnedKnowledge } from "../learning/types.js";
 import { genericAgeLaw } from "../age/genericAgeLaw.js";
@@ -28,6 +29,8 @@ export interface RecipeInputs {
   readonly learned?: LearnedKnowledge;
   /** where stored knowledge does not follow from its runs */
   readonly cautions: readonly Caution[];
+  /** what was doubted when the known time was learned */
+  readonly doubts?: readonly Caution[];
 }
 
 /** Whether knowledge holds a prior and runs, from which it is worked out. */
@@ -85,6 +88,7 @@ export function recipeInputs(
     knowledge: { ...laws, joint: { ...now.joint, baseline: learned } },
     learned: now,
     cautions,
+    doubts: doubtsOf(now),
   };
 }
 
@@ -134,12 +138,8 @@ export function recipeTime(
   const { volumeMl = 1 } = developer.kind === "stock" ? developer : {};
   positive("compensateRecipe/recipe/material/areaCm2", areaCm2, 1e6, "areaCm2");
   positive("compensateRecipe/recipe/developer/volumeMl", volumeMl, 1e6, "volumeMl");
-  const { baseline, conditions, knowledge, cautions } = recipeInputs(
-    "compensateRecipe/recipe",
-    recipe,
-    given,
-    list,
-  );
+  const inputs = recipeInputs("compensateRecipe/recipe", recipe, given, list);
+  const { baseline, conditions, knowledge, cautions, doubts = [] } = inputs;
   const ask = prepared("compensateRecipe", list, baseline, knowledge);
   const answer = ask.answer(conditions);
   const meant = meantCautions(answer.cautions, {
@@ -150,6 +150,6 @@ export function recipeTime(
       developer.capacityCm2PerL !== undefined,
     keepingKnown: developer.keepingLimitH !== undefined,
   });
-  const all = gravestFirst([...cautions, ...meant.map((one) => placed(recipe, one, given))]);
+  const all = gravestFirst([...cautions, ...doubts, ...meant.map((one) => placed(recipe, one, given))]);
   return { ...answer, refused: refuses(all), cautions: all };
 }

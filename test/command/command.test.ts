@@ -395,8 +395,8 @@ describe("plan", () => {
     expect(ran(["plan", "day.json"], files)).toMatchObject({
       code: 2,
       err:
-        "day.json: a plan is made of a recipe, and this is a day file: " +
-        "write its known time and one bath as a recipe, such as that of docs/command.md.\n",
+        "day.json: this day has no evening to plan: it needs a part of that name, with its plates, vessel and " +
+        "volume. A single film is planned from a recipe. Both are in docs/command.md.\n",
     });
     expect(ran(["plan", "recipe.json", "--vessel", "bucket"], files)).toMatchObject({ code: 3 });
   });
@@ -626,7 +626,11 @@ describe("the command line", () => {
     ],
     ["two forms", ["chart", "recipe.json", "--csv", "--svg"], /--csv and --svg cannot be had at once\./],
     ["one page of two files", ["chart", "recipe.json", "day.json", "--svg"], /--svg takes one file/],
-    ["a bath without a picture", ["chart", "day.json", "--bath", "1"], /--bath is for chart with --svg/],
+    [
+      "a bath without a picture",
+      ["chart", "day.json", "--bath", "1"],
+      /--bath is for plan, and for chart with --svg/,
+    ],
     [
       "two temperatures for one picture",
       ["chart", "day.json", "--svg", "--temperature", "12..14"],
@@ -828,7 +832,11 @@ describe("what is wrong, in German", () => {
     ["a unit", ["time", "-", "--unit", "K"], /: --unit "K" ist nicht bekannt; bekannt sind C, F\.$/],
     ["two forms", ["chart", "-", "--csv", "--svg"], /: --csv und --svg gehen nicht zugleich\.$/],
     ["two files", ["chart", "-", "a.json", "--svg"], /: --svg nimmt nur eine Datei auf einmal\.$/],
-    ["a bath without a picture", ["chart", "-", "--bath", "1"], /: --bath gehört zu chart mit --svg\.$/],
+    [
+      "a bath without a picture",
+      ["chart", "-", "--bath", "1"],
+      /: --bath gehört zu plan, und zu chart mit --svg\.$/,
+    ],
     ["two times", ["time", "-", "--dilution", "1+1", "--dilution", "1+2"], / stehen nur einmal/],
     ["a range", ["time", "-", "--temperature", "14..16"], /: --temperature nimmt eine Temperatur/],
     [
@@ -870,8 +878,8 @@ describe("what is wrong, in German", () => {
       "a plan of a day",
       "plan",
       JSON.stringify(day),
-      "ein Plan entsteht aus einem Rezept, und das ist die Datei eines Tages: " +
-        "nötig ist ein Rezept mit der bekannten Zeit und einem Bad, wie das in docs/command.md.",
+      "an diesem Tag gibt es nichts zu planen: nötig ist ein Teil namens evening mit Platten, Gefäß und Volumen. " +
+        "Ein einzelner Film wird nach einem Rezept geplant. Beides steht in docs/command.md.",
     ],
     ["no known time", "time", '{"baths": [], "baseline": {}}', "/baseline/time die bekannte Zeit fehlt."],
     [

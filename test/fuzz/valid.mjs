@@ -952,6 +952,15 @@ export const valid = {
     [recipe],
     [record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000) }, [])],
   ),
+  learnRecipe: args([
+    recipe,
+    fc.array(
+      record({ timeS: within(60, 3600), temperatureC: within(5, 35), outcome: oneOf({ kind: "good" }) }),
+      {
+        maxLength: 3,
+      },
+    ),
+  ]),
   planRecipe: args([
     recipe,
     record({ vessel: oneOf("tank", "tray"), conditions: record({ temperatureC: within(5, 35) }, []) }, [
@@ -1062,6 +1071,7 @@ export const costly = {
   readRunNotes: 0.2,
   checkRecipe: 0.15,
   compensateRecipe: 0.5,
+  learnRecipe: 0.03,
   isoSpeed: 0.5,
   fitGrowth: 0.2,
   fitDrift: 0.2,

@@ -59,6 +59,7 @@ const taken: Readonly<Record<string, readonly Take[]>> = {
   ],
   compensate: [take(library.describeCompensation), take(library.roundEstimate)],
   compensateRecipe: [take(library.describeCompensation)],
+  learnRecipe: [take((recipe: library.Recipe) => library.checkRecipe(recipe).ok)],
   predict: [take(library.describeCompensation)],
   bathState: [take((one: library.DeveloperBath) => library.bathVerdict(one))],
   checkLedger: [

@@ -1,0 +1,115 @@
+/*
+ * The evening of a day: several plates or films from one bath.
+ */
+import {
+  describeEvening,
+  filmAreaCm2,
+  parseTime,
+  parseVolume,
+  planEvening,
+  usualVessel,
+  type BrewMaterial,
+  type Caution,
+  type EveningInput,
+  type EveningPlan,
+} from "../index.js";
+import { inFigures, list, object, type DayBath, type Fields, type Parsers } from "./day.js";
+import { placed, type Places } from "./fault.js";
+import type { KnownDay } from "./knownDay.js";
+import type { Asked } from "./options.js";
+import { askedConditions, inPlace } from "./time.js";
+import type { Words } from "./words.js";
+
+/** The plan of an evening. */
+export interface EveningReport {
+  readonly file: string;
+  readonly name: string;
+  readonly evening: EveningPlan;
+  /** what is unwise about the file itself */
+  readonly cautions: readonly Caution[];
+}
+
+/** Times of a plan are kept by a clock: to five seconds, unless the evening says otherwise. */
+const STEP_S = 5;
+
+/** What is read as people write it: "0.5 l", "3:00", "9x12cm". */
+const PARSERS: Parsers = {
+  volumeMl: (text) => parseVolume(text),
+  topUpMl: (text) => parseVolume(text),
+  betweenS: (text) => parseTime(text),
+  areaCm2: filmAreaCm2,
+};
+
+/** The fields of a part, those in words read; the first fault is thrown. */
+const read = (pointer: string, part: Fields): Fields => inFigures(pointer, part, (call) => call(), PARSERS);
+
+function readPlate(given: unknown, i: number): Fields {
+  const pointer = `/evening/plates/${i}`;
+  const plate = read(pointer, object(given, pointer, { en: "a plate", de: "eine Platte" }));
+  const own = plate["conditions"];
+  if (own === undefined) return plate;
+  const place = `${pointer}/conditions`;
+  const conditions = object(own, place, { en: "its conditions", de: "ihre Bedingungen" });
+  return { ...plate, conditions: inFigures(place, conditions, (call) => call()) };
+}
+
+/** Plans the evening of a day; the bath is the one that is asked for. */
+export function eveningReport(
+  file: string,
+  day: KnownDay & { readonly evening: Fields },
+  bath: DayBath | undefined,
+  asked: Asked,
+): EveningReport {
+  const { known: baseline, knowledge } = day;
+  const plates = list(day.evening["plates"], "/evening/plates", {
+    en: "the list of plates",
+    de: "die Liste der Platten",
+  }).map(readPlate);
+  const { vessel, material, ...evening } = read("/evening", day.evening);
+  const usual =
+    material === undefined
+      ? undefined
+      : placed([["", "/evening/material"]], () => usualVessel(material as BrewMaterial));
+  const input = {
+    stepS: STEP_S,
+    ...evening,
+    material,
+    vessel: asked.vessel ?? vessel ?? usual,
+    ...(asked.volumeMl === undefined ? {} : { volumeMl: asked.volumeMl }),
+    baseline,
+    knowledge,
+    conditions: { ...bath?.conditions, ...askedConditions(asked) },
+    plates,
+  } as unknown as EveningInput;
+  const pointer = bath?.pointer ?? "/baths";
+  return {
+    file,
+    name: bath?.name ?? "",
+    evening: placed(placesOf("/input", pointer), () => planEvening(input)),
+    cautions: day.cautions,
+  };
+}
+
+/** Where a day has what an evening is planned from. */
+function placesOf(input: string, bath: string): Places {
+  return [
+    [`${input}/baseline/timeS`, "/baseline/time"],
+    [`${input}/baseline`, "/baseline"],
+    [`${input}/conditions`, bath],
+    [`${input}/knowledge`, "/laws"],
+    [input, "/evening"],
+  ];
+}
+
+/** What is unwise about the plates, at its place in the file. */
+export function eveningCautions({ evening }: EveningReport, bath: string): readonly Caution[] {
+  const { plates, stopped } = evening;
+  const all = [...plates, ...(stopped === undefined ? [] : [stopped])];
+  return all.flatMap(({ answer, plan }) =>
+    inPlace([...answer.cautions, ...plan.cautions], "", placesOf("", bath)),
+  );
+}
+
+export function eveningLines({ name, evening }: EveningReport, words: Words): readonly string[] {
+  return [...(name === "" ? [] : [name]), ...describeEvening(evening, words.texts?.evening, words)];
+}

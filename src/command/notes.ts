@@ -1,0 +1,63 @@
+/*
+ * A table of notes beside a recipe or a day: what its runs teach.
+ */
+import {
+  describeCautions,
+  readRunNotes,
+  tableRecords,
+  type CheckProblem,
+  type OnlyNamed,
+  type RunNotes,
+} from "../index.js";
+import { fault, isFault, problemText } from "./fault.js";
+import { textOf } from "./fileText.js";
+import type { Io } from "./io.js";
+import type { Words } from "./words.js";
+
+/** Notes that were read, and where they are. */
+export interface Notes extends RunNotes {
+  readonly file: string;
+}
+
+/** Reads the notes of a file; what is wrong with the file itself is told under its name. */
+export function readNotes(file: string, only: OnlyNamed, io: Io): Notes {
+  return inNotes(file, () => ({ file, ...readRunNotes(tableRecords(textOf(file, io)), { only }) }));
+}
+
+/** Makes a call, and tells its fault under the name of the notes. */
+export function inNotes<T>(file: string, call: () => T): T {
+  try {
+    return call();
+  } catch (error) {
+    if (!isFault(error)) throw error;
+    throw fault({ en: error.message, de: error.german }, { ...error, file });
+  }
+}
+
+/** What was read and what was not, a line each. */
+export function notesLines(notes: Notes, words: Words): readonly string[] {
+  const { file, runs, rejected, unread, leftAside, cautions } = notes;
+  const cells = unread
+    .filter(({ whole }) => !whole)
+    .map(({ row, problem }) => ({ row, problems: [problem] }));
+  const columns = unread.filter(({ whole }) => whole).map(({ heading }) => JSON.stringify(heading));
+  const said = (problem: CheckProblem): string =>
+    `${problem.path.slice(1)}: ${problemText(problem, words)}`.replace(/^: /, "");
+  const rows = (of: readonly Pick<RunNotes["rejected"][number], "row" | "problems">[]): readonly string[] =>
+    of.map(({ row, problems }) => words.row(row, problems.map(said).join("; ")));
+  return [
+    words.notes(file, runs.length),
+    ...[
+      // The sentence names the column; its path would say so again.
+      ...describeCautions(
+        cautions.map((one) => ({ ...one, path: "" })),
+        words.texts?.cautions,
+        words,
+      ),
+      ...(leftAside.length === 0 ? [] : [words.leftAside(leftAside.length)]),
+      ...(rejected.length === 0 ? [] : [words.notRead, ...rows(rejected)]),
+      ...(cells.length === 0 ? [] : [words.cellsNotRead, ...rows(cells)]),
+      ...(columns.length === 0 ? [] : [words.columnsNotRead(columns.join(", "))]),
+    ].map((line) => `  ${line}`),
+  ];
+}

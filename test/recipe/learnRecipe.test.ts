@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import {
+  compensateRecipe,
+  learn,
+  learnRecipe,
+  predict,
+  startKnowledge,
+  type DevelopmentRun,
+  type Recipe,
+} from "../../src/index.js";
+import { anyOf } from "../helpers.js";
+import { refusal } from "../process/helpers.js";
+
+// Invented: a concentrate known at 1+9, used at 1+14 in a hut.
+const recipe: Recipe = {
+  schemaVersion: 2,
+  material: { name: "roll film", kind: "film" },
+  developer: { kind: "stock", name: "hut concentrate", dilution: "1+14" },
+  agitation: { everyS: 60 },
+  baseline: { timeS: 540, temperatureC: 20, dilution: "1+9" },
+  knowledge: { temperature: { kind: "coefficient", ratio: 2, intervalC: 10 } },
+};
+const runs: readonly DevelopmentRun[] = [
+  { timeS: 560, temperatureC: 20, outcome: { kind: "good" } },
+  { timeS: 900, temperatureC: 16, dilution: "1+14", outcome: { kind: "steps", steps: 0.5 } },
+];
+
+describe("learnRecipe", () => {
+  it("answers as predict does, from the recipe's known time with its agitation, good to 4 %", () => {
+    const known = { ...recipe.baseline, agitation: { everyS: 60 } };
+    const start = startKnowledge(known, { baseLogSd: 0.04, laws: recipe.knowledge });
+    const answer = compensateRecipe(learnRecipe(recipe, runs), { temperatureC: 15 });
+    const wanted = predict(learn(start, runs), { temperatureC: 15, dilution: "1+14" });
+    expect([answer.lowS, answer.timeS, answer.highS]).toEqual([wanted.lowS, wanted.timeS, wanted.highS]);
+  });
+  it("changes nothing before the first run, and leaves the given recipe alone", () => {
+    const [before, after] = [recipe, learnRecipe(recipe, [])].map((one) => compensateRecipe(one));
+    expect(after!.timeS).toBeCloseTo(before!.timeS, 9);
+    expect(recipe.knowledge).not.toHaveProperty("runs");
+  });
+  it("goes on from what the recipe has learned", () => {
+    const [first, second] = runs as [DevelopmentRun, DevelopmentRun];
+    const inSteps = learnRecipe(learnRecipe(recipe, [first]), [second]);
+    expect(inSteps.knowledge).toEqual(learnRecipe(recipe, runs).knowledge);
+  });
+  it("repeats in the answer what it doubts", () => {
+    const good = Array.from({ length: 9 }, (_, i): DevelopmentRun => ({ ...runs[0]!, id: String(i) }));
+    const odd = { ...runs[0]!, timeS: 5600 };
+    const codes = compensateRecipe(learnRecipe(recipe, [...good, odd])).cautions.map(({ code }) => code);
+    expect(codes).toContain("doubted-run");
+  });
+  it.each<[string, object, readonly unknown[], string]>([
+    ["no recipe", anyOf(5), [], "/recipe"],
+    ["a recipe without a developer", { ...recipe, developer: undefined }, [], "/recipe/developer"],
+    [
+      "a known time of nothing",
+      { ...recipe, baseline: { timeS: 0, temperatureC: 20 } },
+      [],
+      "/recipe/baseline/timeS",
+    ],
+    [
+      "a known time too unsure",
+      { ...recipe, baseline: { ...recipe.baseline, logSd: 9 } },
+      [],
+      "/recipe/baseline/logSd",
+    ],
+    [
+      "a law that is none",
+      { ...recipe, knowledge: { temperature: { kind: "coefficient", ratio: -1, intervalC: 10 } } },
+      [],
+      "/recipe/knowledge/temperature/ratio",
+    ],
+    ["a run without a temperature", recipe, [{ ...runs[0], temperatureC: "cold" }], "/runs/0/temperatureC"],
+    [
+      "a stored run that is none",
+      { ...recipe, knowledge: { ...learnRecipe(recipe, runs).knowledge, runs: [5] } },
+      [],
+      "/recipe/knowledge/runs/0",
+    ],
+  ])("refuses %s", (_, given, taught, path) => {
+    expect(refusal(() => learnRecipe(anyOf(given), anyOf(taught)))).toContain(` learnRecipe ${path} `);
+  });
+});
