@@ -1,6 +1,7 @@
 /*
  * Which film and which developer the rows of a notebook are of: it takes one notebook for each.
  */
+import type { DevelopmentRun } from "../learning/types.js";
 import { sayer } from "../core/cautionTexts.js";
 import type { Caution } from "../core/caution.js";
 import { isShortText } from "../core/guards.js";
@@ -27,6 +28,21 @@ const say = /* @__PURE__ */ sayer(notesSentences);
 
 /** Names are one where they differ in case, in outer spaces or in how many are between words. */
 const alike = (name: string): string => name.normalize("NFC").trim().replace(/\s+/g, " ").toLowerCase();
+
+/**
+ * Spells a person or a thermometer as the notebook did first, where a later row differs in case or spaces
+ * alone: two spellings would be two people. `spelt` holds the first spellings.
+ */
+export function asSpelt(run: DevelopmentRun, spelt: Map<string, string>): DevelopmentRun {
+  const spelling = (field: "by" | "thermometer"): object => {
+    const name = run[field];
+    if (name === undefined) return {};
+    const key = `${field} ${alike(name)}`;
+    if (!spelt.has(key)) spelt.set(key, name);
+    return { [field]: spelt.get(key) };
+  };
+  return { ...run, ...spelling("by"), ...spelling("thermometer") };
+}
 
 /** Checks which rows are to be read. */
 export function checkedOnly(at: string, given: unknown): OnlyNamed {

@@ -7,7 +7,15 @@ import { entryOf, refuseFuture } from "../learning/notebook.js";
 import { readOutcome } from "../learning/readOutcome.js";
 import type { DevelopmentRun } from "../learning/types.js";
 import { isColumn, isName, unknownHeading, type Readers } from "./headings.js";
-import { checkedOnly, countNames, isAsked, mixedNames, type NameColumns, type OnlyNamed } from "./names.js";
+import {
+  asSpelt,
+  checkedOnly,
+  countNames,
+  isAsked,
+  mixedNames,
+  type NameColumns,
+  type OnlyNamed,
+} from "./names.js";
 import { developmentColumns } from "./developmentColumns.js";
 import { cellsOf, said, told, twoColumns, type Cells } from "./noteCells.js";
 import { checkedDateOptions } from "./parseDate.js";
@@ -118,7 +126,8 @@ export interface RunNotes {
  * rejected, not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. Learning knows no
  * push. A row with one ("+1" or "N+1" below push, "pushed 1 stop" among the remarks) has the time that
  * {@link unpushedRun} makes of it where it has an `sd` or a measurement, and is rejected else. A row that
- * says the same run as an earlier one is rejected as its duplicate. Rows and columns are counted from 1, in
+ * says the same run as an earlier one is rejected as its duplicate. A person and a thermometer are spelt as
+ * they were first, where case or spaces alone differ. Rows and columns are counted from 1, in
  * data and sentences.
  *
  * @example
@@ -150,6 +159,7 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   const rejected: RejectedNote[] = [];
   const unread: UnreadNote[] = [];
   const strange = new Set<string>();
+  const spelt = new Map<string, string>();
   const seen = new Map<string, number>();
   for (const [place, record] of rows.entries()) {
     const row = place + 1;
@@ -161,7 +171,7 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
         problems.length = 0;
         return;
       }
-      const run = readRow(cells, readers, problems);
+      const run = asSpelt(readRow(cells, readers, problems), spelt);
       for (const one of unreadCells(cells, readers)) {
         const { heading, whole } = one;
         if (!whole || !strange.has(heading)) unread.push({ ...one, row });

@@ -199,3 +199,34 @@ describe("what a spreadsheet or a remark leaves open", () => {
     expect(noted("good, perfect, window open").runs).toMatchObject([{ outcome: { kind: "good" } }]);
   });
 });
+
+describe("a person and a thermometer", () => {
+  // Invented: one notebook, two spellings of each name.
+  const row = (by: string, thermometer: string): object => ({
+    Time: `${by.length}:00`,
+    Temp: "20 °C",
+    Outcome: "good",
+    By: by,
+    Thermometer: thermometer,
+  });
+
+  it("are spelt as they were first, where case or spaces alone differ", () => {
+    const { runs } = readRunNotes([
+      row("Hut  keeper", "Red"),
+      row("hut keeper", "red"),
+      row("guest", "RED 2"),
+    ]);
+    expect(runs.map(({ by, thermometer }) => [by, thermometer])).toEqual([
+      ["Hut  keeper", "Red"],
+      ["Hut  keeper", "Red"],
+      ["guest", "RED 2"],
+    ]);
+  });
+  it("keep their own spelling, though one name may be both", () => {
+    const { runs } = readRunNotes([row("Red", "old"), row("guests", "red")]);
+    expect(runs.map(({ by, thermometer }) => [by, thermometer])).toEqual([
+      ["Red", "old"],
+      ["guests", "red"],
+    ]);
+  });
+});
