@@ -105,7 +105,9 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
     for (const one of wellUsed(usedCm2PerL, usualCapacity(where, bath.dilution))) cautions.push(one);
   // Within a capacity of its own, a rule for any bath does not call it too slow.
   const within =
-    bath.use === undefined && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);
+    (use.runs === 0 || bath.use === undefined) &&
+    capacityCm2PerL !== undefined &&
+    !isPast(usedCm2PerL, capacityCm2PerL);
   if (!within && isPast(factor, SLOWEST))
     cautions.push(
       makeCaution(limitSentences, "bath-too-slow", "stop", {

@@ -33,6 +33,9 @@ export interface BrewCapacity {
 /** Silver coated, g/m² (from memory): film 3 to 8, dry plates 5 to 10, paper 1 to 2. */
 const SILVER_G_PER_M2: Readonly<Record<BrewMaterial, number>> = { film: 5, plate: 7.5, paper: 1.6 };
 
+/** Silver coated on a material, g/m². */
+export const silverOf = (material: BrewMaterial): number => SILVER_G_PER_M2[material];
+
 /** The kinds of material that a brew, a plan or a recipe can be for. */
 export const brewMaterials: readonly BrewMaterial[] = /* @__PURE__ */ namesOf(SILVER_G_PER_M2);
 

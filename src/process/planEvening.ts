@@ -1,5 +1,6 @@
 import { livesUntil } from "../age/livesUntil.js";
 import { lifeOfBrew, ownAge } from "../bath/lifeOfBrew.js";
+import { useOf } from "../bath/useOf.js";
 import { brewMaterial, type BrewMaterial } from "../brew/brewCapacity.js";
 import { compensate } from "../compensate/compensate.js";
 import { meantCautions } from "../compensate/meantCautions.js";
@@ -62,7 +63,7 @@ const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"]
  */
 export function planEvening(input: EveningInput): EveningPlan {
   plainObject(WHERE, input);
-  const { conditions, knowledge, volumeMl, topUpMl, betweenS = 0, rest } = input;
+  const { conditions, volumeMl, topUpMl, betweenS = 0, rest } = input;
   plainObject(`${WHERE}/baseline`, input.baseline);
   plainObject(`${WHERE}/conditions`, conditions);
   positive(`${WHERE}/volumeMl`, volumeMl, 1e6, "volumeMl");
@@ -101,7 +102,7 @@ export function planEvening(input: EveningInput): EveningPlan {
     };
     const placeOf = (path: string): string => placeIn(path, plate, own, today.path);
     const known = { ...present({ hydroquinone: input.baseline.hydroquinone }), ...baseline };
-    const laws = withLife(input, baseline);
+    const laws = withUsual(input, baseline, material);
     const compensated = inNameOf(
       WHERE,
       () => compensate({ ...known, ...present({ emulsion: shared.emulsion }) }, asked, laws),
@@ -118,7 +119,7 @@ export function planEvening(input: EveningInput): EveningPlan {
       ...developing({ ...baseline, ...present(input.baseline) }, asked),
       answer,
       areaCm2,
-      developer: { use: knowledge?.use, ...input.developer, usedCm2PerL },
+      developer: { use: laws.use, ...input.developer, usedCm2PerL },
       rest: first ? rest : undefined,
       topUpMl: first ? undefined : topUpMl,
       // Between plates a bath that drifts is left to itself.
@@ -194,11 +195,15 @@ function atStart({ baseline, conditions }: EveningInput, field: "ageH" | "usedCm
   return 0;
 }
 
-/** What is known, with the life of the brew where nothing is known of age. */
-function withLife({ knowledge = {}, developer }: EveningInput, baseline: Baseline): Knowledge {
+/** What is known, with the life of the brew and the rule of the material where nothing is known of them. */
+function withUsual(
+  { knowledge = {}, developer }: EveningInput,
+  baseline: Baseline,
+  material: BrewMaterial,
+): Knowledge {
   plainObject(`${WHERE}/knowledge`, knowledge);
   const age = knowledge.age ?? lifeOfBrew(developer?.brew, baseline.ageH);
-  return age === undefined ? knowledge : { ...knowledge, age };
+  return { ...knowledge, ...present({ age, use: useOf(material, knowledge.use) }) };
 }
 
 /** A brew is dead past its life, also where a known time from an older bath leaves no law of it. */

@@ -4,6 +4,8 @@
 import { bathCautions } from "../process/bathCautions.js";
 import { bathCapacity } from "../bath/bathCapacity.js";
 import { bathVerdict } from "../bath/bathVerdict.js";
+import { useOf } from "../bath/useOf.js";
+import type { UseLaw } from "../use/useFactor.js";
 import { lifeOfBrew, ownAge } from "../bath/lifeOfBrew.js";
 import type { DeveloperBrew } from "../brew/brew.js";
 import { checkBrew, standingNotes } from "../brew/checkBrew.js";
@@ -134,12 +136,16 @@ export function recipeCautions(
 export const dilutionOf = ({ developer, conditions = {} }: Recipe): Dilution | string | undefined =>
   conditions.dilution ?? (developer.kind === "stock" ? developer.dilution : undefined);
 
+/** The rule of use of a recipe; undefined where the generic one serves. */
+export const useIn = ({ material, knowledge = {} }: Recipe): UseLaw | undefined =>
+  useOf((material as Partial<Recipe>["material"])?.kind, knowledge.use);
+
 /** What a recipe knows of its bath, for how much that can develop. */
 export function bathFacts(recipe: Recipe): PlannedDeveloper {
-  const { developer, knowledge = {} } = recipe;
+  const { developer } = recipe;
   const { capacityCm2PerL } = developer;
   const { usedCm2PerL } = today(recipe);
-  const { use } = knowledge;
+  const use = useIn(recipe);
   if (developer.kind === "brew") return { brew: developer.brew, use, capacityCm2PerL, usedCm2PerL };
   const { family, leastMlPerRoll } = developer;
   return { family, leastMlPerRoll, use, capacityCm2PerL, usedCm2PerL };
@@ -156,7 +162,7 @@ function bathAsItIs(recipe: Recipe, { timeS, highS }: TimeEstimate): readonly Ca
     usedCm2PerL,
     ageH,
     dilution: dilutionOf(recipe),
-    use: knowledge.use,
+    use: useIn(recipe),
     age,
     capacityCm2PerL,
     keepingLimitH,

@@ -17,7 +17,7 @@ import type { LearnedKnowledge } from "../learning/types.js";
 import { genericAgeLaw } from "../age/genericAgeLaw.js";
 import type { AgeLaw } from "../age/law.js";
 import { placed } from "./places.js";
-import { emulsionIn } from "./recipeCautions.js";
+import { emulsionIn, useIn } from "./recipeCautions.js";
 import type { Recipe } from "./types.js";
 
 /** What `compensate` is asked for a recipe. */
@@ -72,7 +72,7 @@ export function recipeInputs(
   if (!isLearned(knowledge)) {
     const brew = developer.kind === "brew" ? developer.brew : undefined;
     const age = covering(knowledge.age ?? lifeOfBrew(brew, baseline.ageH), developer);
-    const laws = age === undefined ? knowledge : { ...knowledge, age };
+    const laws = { ...knowledge, ...present({ age, use: useIn(recipe) }) };
     return { baseline, conditions: asked, knowledge: laws, cautions: [] };
   }
   const { now, cautions } = derived(`${at}/knowledge`, knowledge);
