@@ -23,7 +23,7 @@ import {
 } from "./model.js";
 import type { Entry } from "./notebook.js";
 import { growthOf, readOutcome } from "./readOutcome.js";
-import { saidFrom, type Reading, type Said } from "./reading.js";
+import { saidFrom, sharedBy, unshared, type Reading, type Said } from "./reading.js";
 import { fitRegression, type Regression } from "./regression.js";
 import { toldApartText } from "./text.js";
 import type { KnowledgePrior, SetAsideReason } from "./types.js";
@@ -143,17 +143,17 @@ export function fitNotebook(
   const place = entries[0]?.at.replace(/\/\d+$/u, "") ?? at;
   if (count > MOST_NUMBERS) refuse(place, "told-apart", toldApartText, { max: MOST_NUMBERS }, count);
   const sds = new Map(model.numbers.map(({ parameter, sd }) => [parameter, sd]));
-  const fitted: FittedRun[] = [];
+  const measured: FittedRun[] = [];
   for (const { run, read, said } of readable) {
     const found = model.run(read);
     // A run whose time the laws know no better than the widest spread of an answer teaches nothing.
     if (typeof found === "string" || priorSd(found.row, sds) > WIDEST_LOG_SD) reasons.set(run, TOO_FAR);
     else {
       const log = logBase + found.log;
-      fitted.push({ run, log, row: found.row, said: saidFrom(said, log) });
+      measured.push({ run, log, row: found.row, said: saidFrom(said, log) });
     }
   }
-  const regression = fitRegression(model.numbers, fitted, prior.noise);
+  const { fitted, regression } = fitReadings(model, measured, prior.noise);
   const held = withinBounds(regression.scaled, model.numbers.map(scaledRange));
   const moved = new Map(
     model.numbers.map(({ parameter, sd }, i) => [parameter, sd * (held.values[i] as number)]),
@@ -164,6 +164,21 @@ export function fitNotebook(
       logBase + log,
     );
   return { ground, asked, model, regression, fitted, reasons, held, logTime };
+}
+
+/**
+ * Fits readings. Where a shared number moves them by a share of their corrections, a first fit finds those.
+ */
+function fitReadings(
+  { numbers }: Model,
+  measured: readonly FittedRun[],
+  noise: KnowledgePrior["noise"],
+): Pick<NotebookFit, "fitted" | "regression"> {
+  const first = measured.map(unshared);
+  const regression = fitRegression(numbers, first, noise);
+  if (first.every((one, i) => one === measured[i])) return { fitted: measured, regression };
+  const fitted = measured.map((one, i) => sharedBy(one, regression.means[i] as number));
+  return { fitted, regression: fitRegression(numbers, fitted, noise) };
 }
 
 /** What was read of a run, with what its outcome has in common with others. */

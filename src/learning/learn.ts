@@ -43,7 +43,7 @@ export interface LearnOptions {
  *   { timeS: 900, temperatureC: 14, outcome: { kind: "judged", timeRatio: 1.1 } },
  * ]);
  * known.temperature?.runs // => 1
- * known.baseline.timeS // => 573.4
+ * known.baseline.timeS // => 572.9
  * ```
  */
 export function learn(

@@ -74,7 +74,8 @@ const READ: { readonly [Kind in RunOutcome["kind"]]: Read<Kind> } = {
   good: ({ logSd }, at, given) => stepsOff(at, given, 0, HALF_STEP, logSd),
   judged: ({ timeRatio, logSd }, at, given) => {
     const shift = Math.log(positive(at, timeRatio, 100, "ratio", "/timeRatio"));
-    return value(at, given + shift, Math.hypot(JUDGED_LOG_SD, EYE_SHARE * shift), logSd);
+    const said = value(at, given + shift, Math.hypot(JUDGED_LOG_SD, EYE_SHARE * shift), logSd);
+    return logSd === undefined ? sharing(said, ONE_EYE.parameter, ONE_EYE.slope) : said;
   },
   steps: ({ steps, perStep = PER_STEP, logSd }, at, given) => {
     const step = Math.log(inRange(at, perStep, 1.05, 4, "ratio", "/perStep"));
@@ -91,7 +92,7 @@ const READ: { readonly [Kind in RunOutcome["kind"]]: Read<Kind> } = {
       positive(at, factor, 1000, "ratio", "/factor");
     const whole = Math.hypot(APPEARANCE_LOG_SD, FACTOR_LOG_SD);
     const said = value(at, Math.log(rightS), whole, logSd);
-    return sharing(said, `appearance factor ${factor}`, (said.sd * FACTOR_LOG_SD) / whole);
+    return sharing(said, "appearance factor", (said.sd * FACTOR_LOG_SD) / whole);
   },
   failed: () => "failed",
   fogged: () => "fogged",
@@ -186,16 +187,20 @@ function byGrowth(
   const found = positive(at, measured, 10, field === "gamma" ? "gamma" : "density", `/${field}`);
   const aim = positive(at, wanted, 10, undefined, "/wanted");
   const off = positive(at, sd, 3, undefined, "/sd");
+  // `alike` is the share of the correction that is wrong alike.
   const said = (shift: number, reading: number, alike: number): ValueSaid => {
-    const whole = Math.hypot(reading, alike);
+    const whole = Math.hypot(reading, alike * shift);
     const read = value(at, given + shift, whole, logSd);
-    return sharing(read, "growth", (read.sd * alike) / whole);
+    const share = (read.sd * alike) / whole;
+    const shared = { parameter: "growth", slope: share * shift };
+    return { shared, ...sharing(read, "growth", shared.slope), grows: { share, given } };
   };
   if (law === undefined) {
     const shift = Math.log(aim / found) / GROWTH_EXPONENT;
-    return said(shift, off / found / GROWTH_EXPONENT, GROWTH_SHARE * shift);
+    // By the aim: by the measured one, readings that come out low would count for less.
+    return said(shift, off / aim / GROWTH_EXPONENT, GROWTH_SHARE);
   }
   if (Math.max(aim, found) >= law.gammaInfinity) return "past-growth";
   const { log, beside } = contrastEffect(law, found, aim);
-  return said(log, off * logTimePerGamma(law, found), Math.sign(log) * beside);
+  return said(log, off * logTimePerGamma(law, found), log === 0 ? 0 : beside / Math.abs(log));
 }

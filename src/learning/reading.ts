@@ -8,6 +8,14 @@ export interface ValueSaid {
   readonly sd: number;
   /** what is wrong alike in all readings of its kind: a number of 0 ± 1, and how ln(time) moves with it */
   readonly shared?: Slope;
+  /** where the slope of that is a share of the correction */
+  readonly grows?: Growing;
+}
+
+/** A share of the correction ln(right time/time given); `given` is ln of the time given. */
+export interface Growing {
+  readonly share: number;
+  readonly given: number;
 }
 
 /** The standard deviation of the noise of a reading in all: its own, and what it shares. */
@@ -41,7 +49,39 @@ export interface Reading {
 
 /** The same with ln(time) counted from elsewhere. */
 export function saidFrom(said: Said, log: number): Said {
-  return said.kind === "value"
-    ? { ...said, log: said.log - log }
-    : { ...said, log: said.log - log, low: said.low - log, high: said.high - log };
+  if (said.kind === "value") {
+    const { grows } = said;
+    return {
+      ...said,
+      log: said.log - log,
+      ...(grows && { grows: { ...grows, given: grows.given - log } }),
+    };
+  }
+  return { ...said, log: said.log - log, low: said.low - log, high: said.high - log };
+}
+
+/** A reading whose shared part grows with the correction, for a first fit: all is its own noise. */
+export function unshared<R extends Reading>(reading: R): R {
+  return sharingOf(reading, () => 0);
+}
+
+/**
+ * The same with the part that belongs to the correction that a fit has found, `mean`: the measured one has
+ * the reading's noise in it, which the shared number would take for its own.
+ */
+export function sharedBy<R extends Reading>(reading: R, mean: number): R {
+  return sharingOf(reading, ({ share, given }) => share * (mean - given));
+}
+
+/** Of a part that grows, the slope that is asked for; the reading is as well known in all. */
+function sharingOf<R extends Reading>(reading: R, slopeOf: (grows: Growing) => number): R {
+  const { said, row } = reading;
+  if (said.kind === "window" || said.grows === undefined) return reading;
+  const whole = wholeSd(said);
+  const slope = Math.max(-whole, Math.min(whole, slopeOf(said.grows)));
+  const slopes = row.slopes.map((one) =>
+    one.parameter === said.shared?.parameter ? { ...one, slope } : one,
+  );
+  const sd = Math.sqrt(whole * whole - slope * slope);
+  return { ...reading, said: { ...said, sd }, row: { ...row, slopes } };
 }

@@ -78,7 +78,7 @@ export interface TidyRun {
  * const outcome: RunOutcome = { kind: "judged", timeRatio: 0.9 };
  * const [row] = tidyRuns(learn(start, [{ timeS: 600, temperatureC: 20, outcome }]));
  * row?.rightS // => 540
- * row?.fittedS // => 530.3
+ * row?.fittedS // => 530.5
  * ```
  */
 export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {

@@ -49,35 +49,50 @@ describe("windows", () => {
   });
 });
 
-const FACTOR = { parameter: "appearance factor 14.4", slope: close(0.15) };
+const FACTOR = { parameter: "appearance factor", slope: close(0.15) };
+const EYE = { parameter: "eye", slope: close(0.03) };
+const GROWS = { share: close(0.2), given: close(LOG) };
 
 describe("values", () => {
   it.each<[string, RunOutcome, number, number, object?]>([
     ["good with its own spread", { kind: "good", logSd: 0.05 }, 0, 0.05],
     ["steps with their own spread", { kind: "steps", steps: 1, logSd: 0.2 }, -STEP, 0.2],
-    ["a judged time", { kind: "judged", timeRatio: 1.2 }, Math.log(1.2), Math.hypot(0.1, Math.log(1.2) / 4)],
+    [
+      "a judged time",
+      { kind: "judged", timeRatio: 1.2 },
+      Math.log(1.2),
+      // 10 % and a quarter of the correction in all, of which 3 % are of the eye.
+      Math.sqrt(0.1 ** 2 + (Math.log(1.2) / 4) ** 2 - 0.03 ** 2),
+      { shared: EYE },
+    ],
     ["no spread below a tenth of a per cent", { kind: "good", logSd: 1e-9 }, 0, 1e-3],
     [
       "a gradient",
       { kind: "gamma", gamma: 0.5, wanted: 0.6 },
       Math.log(1.2) / 0.7,
-      0.1 / 0.7,
-      { parameter: "growth", slope: close((0.2 * Math.log(1.2)) / 0.7) },
+      0.05 / 0.6 / 0.7,
+      { shared: { parameter: "growth", slope: close((0.2 * Math.log(1.2)) / 0.7) }, grows: GROWS },
     ],
-    ["a density", { kind: "density", density: 1, wanted: 1, sd: 0.07 }, 0, 0.1],
+    [
+      "a density",
+      { kind: "density", density: 1, wanted: 1, sd: 0.07 },
+      0,
+      0.1,
+      { shared: { parameter: "growth", slope: 0 }, grows: GROWS },
+    ],
     [
       "a time of appearance",
       { kind: "appearance", appearanceS: 50, factor: 14.4 },
       Math.log(1.2),
       0.1,
-      FACTOR,
+      { shared: FACTOR },
     ],
-  ])("%s", (_, outcome, shift, sd, shared?: object) => {
+  ])("%s", (_, outcome, shift, sd, more?: object) => {
     expect(said(outcome)).toEqual({
       kind: "value",
       log: close(LOG + shift),
       sd: close(sd),
-      ...(shared && { shared }),
+      ...more,
     });
   });
 });

@@ -173,6 +173,7 @@ export const worlds: readonly World[] = [
   world("brews that are never twice the same", { ways: (random) => brewing(random, true) }),
   world("brews, what they share unsaid", { ways: (random) => brewing(random, false) }),
   world("gradients measured", { eye: densitometer }),
+  world("gradients measured, one recipe", { eye: densitometer, ways: ONE_RECIPE }),
   world("time of appearance", { eye: watching }),
   world("noise taken at its word", { eye: (random) => measuring(random, 0.05), noise: "stated" }),
   world("printed rows among them", {
@@ -220,7 +221,7 @@ const COLD: readonly (readonly [cold: number, warm: number, least: World["least"
  * two in a hundred, and no promise.
  */
 export const beyond: readonly World[] = [
-  ...confirming([0.2, 0.25], (tolerance) => (tolerance < 0.25 ? [0.82, 0.41] : [0.71, 0.34])),
+  ...confirming([0.2, 0.25], (tolerance) => (tolerance < 0.25 ? [0.82, 0.38] : [0.68, 0.31])),
   ...COLD.map(([cold, warm, least]) =>
     world(
       `energy of ${cold} below 18 °C, ${warm} above`,
