@@ -159,6 +159,13 @@ export interface CautionData extends LearnedCautionData {
     /** the same for a litre of bath */
     readonly gasLPerL?: number | undefined;
   };
+  /** a brew of several ingredients */
+  readonly "mix-apart": {
+    /** whether it holds coffee */
+    readonly coffee: boolean;
+    /** whether it holds vitamin C */
+    readonly vitaminC: boolean;
+  };
   /** fast film without a restrainer */
   readonly "restrainer-wanted": {
     /** from which film speed on, ISO arithmetic */

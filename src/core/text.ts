@@ -14,10 +14,15 @@ const CALLED: Readonly<Record<string, string>> = {
   by: "this person",
 };
 
-/** Causes, pairs and marks in a sentence. */
+/** Causes, pairs and marks in a sentence; a pair right behind both of its causes is not named anew. */
 export function causesText(names: unknown): string {
   if (!Array.isArray(names)) return "?";
-  return (names as readonly string[]).map((name) => ownEntry(CALLED, name) ?? name).join(", ");
+  const all = names as readonly string[];
+  const both = (i: number): boolean => all[i - 2] === "temperature" && all[i - 1] === "dilution";
+  const called = all.map((name, i) =>
+    name === "interaction" && both(i) ? "both together" : (ownEntry(CALLED, name) ?? name),
+  );
+  return called.join(", ").replace(/, ([^,]*)$/, " and $1");
 }
 
 export const unknownFieldSentence: Pick<CautionSentences, "unknown-field"> = {

@@ -703,7 +703,7 @@ describe("--lang de", () => {
     expect(code).toBe(0);
     expect(out).toMatch(/^Bekannt: 9:00 bei 20 °C, 1\+9\.$/m);
     expect(out).toMatch(/^ {2}\d+:\d\d entwickeln, in neun von zehn Fällen \d+:\d\d bis \d+:\d\d\.$/m);
-    expect(out).toMatch(/^ {4}Temperatur, von 20 °C auf 14 °C: \d+ % länger, auf \d+ % genau/m);
+    expect(out).toMatch(/^ {4}Temperatur, von 20 °C auf 14 °C: \d+ % länger, ± \d+ %/m);
     expect(out).toMatch(/^ {4}Vorsicht: Unter den üblichen 18 bis 24 °C/m);
     expect(out).not.toMatch(/\b(?:the|Develop|Take care|known)\b/);
   });

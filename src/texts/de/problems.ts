@@ -19,7 +19,7 @@ const types: Readonly<Record<InputType, string>> = {
   "array": "eine Liste",
   "function": "eine Funktion",
   "log": "eine Messreihe",
-  "drift": "eine Drift",
+  "drift": "ein Temperaturverlauf",
   "plan with a development": "ein Plan mit einer Entwicklung",
   "Float64Array": "ein Float64Array",
 };
@@ -144,17 +144,18 @@ const rules: InputRuleTexts = {
   "slowing-at-most": ({ max }) => `ein Bad, das höchstens ${max}-mal so langsam wird`,
   "exponent-at-most": ({ max }) => `ein Exponent bis ${max}`,
   "energy-at-most": ({ max }) => `eine Aktivierungsenergie bis ${max} kJ/mol`,
-  "told-apart": ({ max }) => `Läufe von höchstens ${max} Personen, Thermometern, Tagen und Bedingungen`,
+  "told-apart": ({ max }) =>
+    `Entwicklungen von höchstens ${max} Personen, Thermometern, Tagen und Bedingungen`,
   "within-life": ({ max }) => `ein Alter bis ${figur(max)} h, so lange arbeitet das Bad`,
   "below-top": ({ max }) =>
-    `ein Gradient unter ${figur(max)}, der Grenze dieses Wachstumsgesetzes ` +
+    `eine Gradation unter ${figur(max)}, der Grenze dieses Wachstumsgesetzes ` +
     `(härteres Material braucht ein eigenes, wie growthFromDoubling es gibt)`,
   "between-once-and-twice": ({ above }) =>
-    `ein Gradient zwischen gamma (${figur(above)}) und dem Doppelten, das keine Grenze hätte`,
+    `eine Gradation zwischen gamma (${figur(above)}) und dem Doppelten, ` + "das keine Grenze hätte",
   "before-first-point": ({ below }) => `eine Zeit vor dem ersten Punkt (${figur(below)} s)`,
   "points-differ": ({ timeS }) => `je Zeit ein Punkt, nicht zwei bei ${figur(timeS)} s`,
   "points-rise": ({ points }) =>
-    "ein Gradient, der mit der Zeit steigt, nicht " +
+    "eine Gradation, die mit der Zeit steigt, nicht " +
     und(points.map(({ timeS, gamma }) => `${figur(gamma)} bei ${figur(timeS)} s`)),
   "points-all-sd": () => "sd bei allen Punkten oder bei keinem",
   "points-bend": () =>
@@ -198,22 +199,22 @@ const rules: InputRuleTexts = {
       ? `„thin“, wenn es mehr Entwicklung brauchte, oder „good“, wenn das Motiv flau war`
       : `„dense“, wenn es weniger Entwicklung brauchte, oder „good“, wenn das Motiv hart war`,
   "other-run": ({ row }) =>
-    `ein anderer Lauf als der in Zeile ${row}: eine zweite Platte braucht eine eigene id`,
+    `eine andere Entwicklung als die in Zeile ${row}: eine zweite Platte braucht eine eigene id`,
   "id-of-one-run": ({ row }) =>
-    "ein Name für nur einen Lauf" +
-    (row === undefined ? ": einen der beiden umbenennen" : `, nicht der von Zeile ${row}`),
+    "ein Name für nur eine Entwicklung" +
+    (row === undefined ? ": eine der beiden umbenennen" : `, nicht der von Zeile ${row}`),
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
   "without-push": ({ stops }) =>
     `ein Push von 0, oder in einer Zeile mit einer Streuung (sd): ` +
     `dann nimmt unpushedRun den Push von ${figur(stops)} aus der Zeit`,
-  "same-prior": () => "Wissen mit demselben Anfang wie a: seine Läufe stattdessen in a lernen",
-  "as-learned": () => "was learn geschrieben hat: aus den Läufen neu lernen",
+  "same-prior": () => "Wissen mit demselben Anfang wie a: seine Entwicklungen stattdessen in a lernen",
+  "as-learned": () => "was learn geschrieben hat: aus den Entwicklungen neu lernen",
   "place-in-model": ({ reason }) =>
     `etwas, das sich mit der bekannten Zeit vergleichen lässt, doch es ${wort(reasons, reason)}`,
   "within-reach": () => "ein Ziel, das ein Bad von 0 bis 100 °C erreicht",
   "not-freezing": ({ timeS }) => `Luft, in der das Bad nicht in ${figur(timeS)} s gefriert`,
   "smooth": ({ steps }) => `ein glatterer Verlauf: nach ${steps} Stützstellen war kein Ende gefunden`,
-  "reached-by": ({ max }) => `eine Arbeit, die bis ${max} s getan ist`,
+  "reached-by": ({ max }) => `ein Ziel, das bis ${max} s erreicht ist`,
   "tells-time-constant": ({ why }) => `eine Messreihe, die die Zeitkonstante zeigt: ${wort(untold, why)}`,
   "name": () => "ein Buchstabe, dann Buchstaben, Ziffern und Striche",
   "plain-data": () => "ein Wert aus einfachen, lesbaren Daten, höchstens 20 Ebenen tief",
