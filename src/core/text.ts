@@ -42,12 +42,13 @@ export const wrongWaySentence: Pick<CautionSentences, "wrong-way"> = {
 };
 
 export const farSentence: Pick<CautionSentences, "far-extrapolation"> = {
-  "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
+  "far-extrapolation": ({ severity, limit, actual, data: { cause, bath } }, unit) =>
     cause === "temperature"
       ? `More than ${degreesApart(limit, unit)} from the temperature of the known time.`
       : severity === "stop"
         ? `At 1+${digits(actual)} there is less stock than any print gives a time for, 1+${digits(limit)}.`
-        : `The bath is ${digits(actual, 2)} times weaker or stronger than that of the known time. ` +
+        : `The bath is ${digits(actual, 2)} times ${bath ?? "weaker or stronger"} ` +
+          "than that of the known time. " +
           `Printed tables reach ${digits(limit)} times.`,
 };
 

@@ -251,9 +251,13 @@ describe("cautions of compensate", () => {
       quantity: "ratio",
       limit: 4,
       actual: expect.closeTo(4.1, 9),
-      data: { cause: "dilution" },
+      data: { cause: "dilution", bath: "weaker" },
     });
-    expect(far("1+40", "1+9")).toMatchObject({ severity: "warn", actual: expect.closeTo(4.1, 9) });
+    expect(far("1+40", "1+9")).toMatchObject({
+      severity: "warn",
+      actual: expect.closeTo(4.1, 9),
+      data: { cause: "dilution", bath: "stronger" },
+    });
     expect(far("1+25", "1+1000")).toMatchObject({
       severity: "stop",
       limit: 100,

@@ -72,12 +72,18 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "wrong-way": ({ data: { cause } }) =>
     `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller. ` +
     "Das tut kein Entwickler. Zeilen und Entwicklungen prüfen: sind dünn und dicht vertauscht?",
-  "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
+  "far-extrapolation": ({ severity, limit, actual, data: { cause, bath } }, unit) =>
     cause === "temperature"
       ? `Mehr als ${gradWeit(limit, unit)} von der Temperatur der bekannten Zeit entfernt.`
       : severity === "stop"
         ? `Bei 1+${zahl(actual)} ist weniger Konzentrat im Bad, als irgendwo gedruckt ist: 1+${zahl(limit)}.`
-        : `Das Bad ist ${zahl(actual, 2)}-mal schwächer oder stärker als das der bekannten Zeit. ` +
+        : `Das Bad ist ${zahl(actual, 2)}-mal ` +
+          (bath === "weaker"
+            ? "so stark verdünnt"
+            : bath === "stronger"
+              ? "so stark"
+              : "so stark oder schwach") +
+          " wie das der bekannten Zeit. " +
           `Gedruckte Tabellen reichen ${zahl(limit)}-mal so weit.`,
   "stand": ({ data }) =>
     (data.side === "baseline" ? "Die bekannte Zeit gilt für Standentwicklung. Diese " : "Standentwicklung ") +

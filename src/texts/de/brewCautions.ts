@@ -77,8 +77,8 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "vitamin-c-left-out": () =>
     "Das Vitamin C bleibt im Regal: seine Säure braucht mehr Alkali, als da ist. Mit Waschsoda ginge es.",
   "caustic-in-coffee": ({ limit, actual }) =>
-    `Der Filterkaffee lässt ${zahl(actual)} ml Wasser, und Ätznatron mit dem anderen Alkali braucht ` +
-    `${zahl(limit)}. Ätznatron kommt nie in Kaffee. ` +
+    `Der Filterkaffee lässt nur ${zahl(actual)} ml Wasser übrig, und Ätznatron braucht mit dem anderen ` +
+    `Alkali ${zahl(limit)} ml. Ätznatron kommt nie in Kaffee. ` +
     `Weniger Filterkaffee nehmen, oder löslichen Kaffee und mehr Wasser.`,
   "decaffeinated": () => "Entkoffeinierter Kaffee ist oft schwächer. Ausprobieren.",
   "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",

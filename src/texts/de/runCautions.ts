@@ -53,7 +53,8 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     "Eine Trommel wird ohne Pause gedreht, und die Zeit gilt dafür. " +
     `Im Rezept steht: ${seite("agitation", data.agitation, unit)}.`,
   "temperature-step": ({ limit, actual, data }, unit) =>
-    `Der Schritt um ${gradWeit(actual, unit)} vor „${wort(steps, data.bath)}“ kann Runzelkorn geben. ` +
+    `Der Temperatursprung um ${gradWeit(actual, unit)} vor „${wort(steps, data.bath)}“ ` +
+    "kann Runzelkorn geben. " +
     (data.bath === "wash" ? "Vor dem Wässern" : "Zwischen Bädern") +
     ` auf höchstens ${gradWeit(limit, unit)} Unterschied angleichen.`,
   "no-fix": () => "Kein Fixierbad vorgesehen. Das Bild hält am Licht nicht.",
@@ -69,7 +70,7 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `Über ${dauer(limit)} bleicht Schnellfixierer feine Einzelheiten. Ein frisches oder wärmeres Bad nehmen.`,
   "fixer-spent": ({ limit, actual, data }) =>
     data.assumed === true
-      ? `Klärt in ${dauer(actual)}, und für ein frisches Fixierbad sind ${dauer(limit / 2)} angenommen. ` +
+      ? `Klärt in ${dauer(actual)}. Ein frisches Fixierbad braucht vermutlich ${dauer(limit / 2)}. ` +
         "Dieses ist vielleicht verbraucht: mit einem frischen vergleichen."
       : `Klärt in ${dauer(actual)}, frisch in ${dauer(limit / 2)}: das Fixierbad ist verbraucht.`,
   "fixer-past-capacity": () => "Das Fixierbad ist über seine Kapazität hinaus. Neu ansetzen.",
@@ -95,7 +96,7 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "fixing-split": ({ data }) =>
     `Manche Quellen nennen zwei Klärzeiten, manche drei. Vorgesehen sind ${zahl(data.times)}.`,
   "cold-wash": ({ actual }) =>
-    `Kaltes Wasser wässert langsam. Vorgesehen ist ${stellen(actual)}-mal die übliche Zeit.`,
+    `Kaltes Wasser wässert langsam. Vorgesehen ist das ${stellen(actual)}-Fache der üblichen Zeit.`,
   "bench-gloves": () => "Handschuhe und Brille tragen. Bäder von Essen fernhalten.",
   "bench-air": () => "Lüften. Stoppbad und Fixierbad geben Dämpfe ab.",
   "bench-acid": () =>
