@@ -167,7 +167,7 @@ describe("time", () => {
     expect(code).toBe(2);
     expect(err).toMatch(/\/baseline\/time must be "8:30", "8 min 18 s" or "8.30 s", got "8.30"\.\n$/);
     expect(ran(["time", "d.json", "--lang", "de"], dotted).err).toContain(
-      "nötig ist „8:30“, „8 min 18 s“ oder „8.30 s“, gegeben ist „8.30“",
+      "nötig ist „8:30“, „8 min 18 s“ oder „8,30 s“, hier steht „8.30“",
     );
   });
   it("refuses a misspelt field of a bath or the known time, which would mean: as in the baseline", () => {
@@ -640,7 +640,7 @@ describe("the command line", () => {
     [
       "a dilution that is ambiguous",
       ["time", "recipe.json", "--dilution", "1:9"],
-      /--dilution must be "1\+9" or "1\+8", got "1:9"/,
+      /--dilution must be "1\+9" \(1 part and 9 of water\) or "1\+8" \(1 part of 9 in all\), got "1:9"/,
     ],
     [
       "two temperatures",

@@ -599,7 +599,7 @@ describe("compensate refuses", () => {
   });
   it("names the field when a dilution cannot be read", () => {
     expect(() => compensate(known, { dilution: "1:9" })).toThrow(
-      'compensate: conditions.dilution must be "1+9" or "1+8", got "1:9"',
+      'compensate: conditions.dilution must be "1+9" (1 part and 9 of water) or "1+8" (1 part of 9 in all), got "1:9"',
     );
     expect(() => compensate({ ...known, dilution: "nine" }, { dilution: "1+9" })).toThrow(
       'compensate: baseline.dilution must be a dilution such as "1+9" or "stock", got "nine"',
