@@ -54,7 +54,8 @@ const START = new RegExp(
  * @param text - `"continuous"`, `"constant"`, `"stand"`, or the interval from one agitation to the next,
  * with its unit: `"every 30 s"`, `"1 min"`, `"0:30"`, `"once a minute"`, `"every half minute"`,
  * `"5 s every 30 s"`, `"10s/min"`, `"first 30 s, then 10 s every minute"`; or how often a
- * minute, `"2/min"`; `"rotary"` and `"in rotation"` are continuous. In German `"ständig"`, `"dauernd"`, `"Rotation"`, `"Stand"`, `"alle 30 s"`,
+ * minute, `"2/min"`; `"rotary"` and `"in rotation"` are continuous. In
+ * German `"ständig"`, `"dauernd"`, `"Rotation"`, `"Stand"`, `"alle 30 s"`,
  * `"jede Minute"`, `"alle halbe Minute"`, `"4 Kippungen pro Minute"`, `"Kipprhythmus 30 s"`
  * @returns `"continuous"`, `"stand"` or `{ everyS }`, in s
  * @throws TypeError when `text` is not text

@@ -707,6 +707,16 @@ describe("--lang de", () => {
     expect(out).toMatch(/^ {4}Vorsicht: Unter den üblichen 18 bis 24 °C/m);
     expect(out).not.toMatch(/\b(?:the|Develop|Take care|known)\b/);
   });
+  it("says in both languages what to write for a comma in a number", () => {
+    const files = { "c.json": '{ "baseline": { "temperatureC": 20,5 } }' };
+    expect(ran(["check", "c.json"], files)).toMatchObject({ code: 2 });
+    expect(ran(["check", "c.json"], files).out).toMatch(
+      /^c\.json:1:36: this is not valid JSON: a number has a point, no comma: 20\.5\. A day /,
+    );
+    expect(ran(["check", "c.json", "--lang", "de"], files).out).toMatch(
+      /^c\.json:1:36: das ist kein gültiges JSON: Zahlen haben einen Punkt, kein Komma: 20\.5\. Ein Tag /,
+    );
+  });
   it("names in German what the command line asks for", () => {
     const asked = ["-", "--temperature", "57F", "--lang", "de"];
     expect(ran(["time", ...asked], { "-": day }).out).toMatch(/^Wie gefragt$/m);
