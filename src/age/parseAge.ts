@@ -1,10 +1,11 @@
 import { ambiguous, inRange, type TextForm, unreadable } from "../core/guards.js";
 import { isFresh } from "../quantities/fresh.js";
-import { plainFigures } from "../quantities/numberText.js";
+import { plainAmount } from "../quantities/numberText.js";
 
 const AGES: TextForm = { format: "age", examples: ["2 h", "3 days"] };
 
 const UNITS = [
+  "(?:months?|monat(?:en?)?)",
   "(?:w(?:eeks?)?|wochen?)",
   "(?:d(?:ays?)?|tag(?:en?)?)",
   "(?:h(?:rs?|ours?)?|std|stunden?)",
@@ -18,21 +19,23 @@ const UNITS = [
  */
 const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\.?\s*)?`;
 const AGE = new RegExp(`^${UNITS.map(part).join("")}$`, "i");
-const UNIT_S = [604800, 86400, 3600, 60, 1];
+/** A month is a twelfth of 365.25 days. */
+const UNIT_S = [2_629_800, 604800, 86400, 3600, 60, 1];
 
 /**
  * Reads the age of a bath as people write it.
  *
- * @param text - weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`, `"1,5 h"`,
- * `"3 days"`, `"1 d 6 h"`, `"2 weeks"`, `"0"`, `"fresh"`; in German `"3 Tage"`, `"2 Stunden"`,
- * `"1 Woche"`, `"frisch"`
+ * @param text - months, weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`,
+ * `"1,5 h"`, `"3 days"`, `"1 d 6 h"`, `"a week"`, `"half an hour"`, `"3 months"`, `"0"`, `"fresh"`; in German
+ * `"3 Tage"`, `"2 Stunden"`, `"eine Woche"`, `"3 Monate"`, `"frisch"`
  * @returns the age in h
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not an age, has no unit (`"3"` could be hours or days: code `"ambiguous"`),
  * or is above 1e6 h
  *
  * @remarks `"2:30"` and `"3 m"` are refused: of an age, the first could be minutes or hours (code
- * `"ambiguous"`), the second minutes or months.
+ * `"ambiguous"`), the second minutes or months. A month
+ * counts as 30.4375 days, a twelfth of 365.25.
  *
  * @example
  * ```ts
@@ -43,7 +46,7 @@ const UNIT_S = [604800, 86400, 3600, 60, 1];
 export function parseAge(text: string): number {
   if (typeof text !== "string") unreadable("parseAge/text", AGES, text);
   if (isFresh(text)) return 0;
-  const plain = plainFigures(text);
+  const plain = plainAmount(text);
   const parts: readonly (string | undefined)[] = AGE.exec(plain)?.slice(1) ?? [];
   if (parts.every((each) => each === undefined)) {
     if (Number(plain || NaN) === 0) return 0;

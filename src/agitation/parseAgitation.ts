@@ -11,6 +11,11 @@ const CONTINUOUS = new RegExp(
 );
 const EVERY = "(?:every|each|per|a|once a|once per|alle|jede|je|pro|einmal pro)";
 const MINUTE = new RegExp(String.raw`(${EVERY}) (?:1 )?(?:m|min|minute)\.?$`);
+/** Each half minute: "every half minute", "alle halbe Minute". */
+const HALF_MINUTE = new RegExp(
+  String.raw`\b${EVERY} (?:(?:an?|eine) )?hal(?:f|ben?)(?: an?)? m(?:in(?:ute[ns]?)?)?(?!\p{L})\.?`,
+  "u",
+);
 /** A stroke that is no fraction's. */
 const SLASH = /\/(?!\d)|(?<!\d)\//g;
 const NUMBER = String.raw`\d+(?:[.,]\d+)?`;
@@ -47,10 +52,11 @@ const START = new RegExp(
  * Reads an agitation as people write it.
  *
  * @param text - `"continuous"`, `"constant"`, `"stand"`, or the interval from one agitation to the next,
- * with its unit: `"every 30 s"`, `"1 min"`, `"0:30"`, `"once a minute"`, `"5 s every 30 s"`, `"10s/min"`,
- * `"first 30 s, then 10 s every minute"`; or how often a minute, `"2/min"`; `"rotary"` and `"in rotation"`
- * are continuous. In German `"ständig"`, `"dauernd"`, `"Rotation"`, `"Stand"`, `"alle 30 s"`,
- * `"jede Minute"`, `"4 Kippungen pro Minute"`, `"Kipprhythmus 30 s"`
+ * with its unit: `"every 30 s"`, `"1 min"`, `"0:30"`, `"once a minute"`, `"every half minute"`,
+ * `"5 s every 30 s"`, `"10s/min"`, `"first 30 s, then 10 s every minute"`; or how often a
+ * minute, `"2/min"`; `"rotary"` and `"in rotation"` are continuous. In
+ * German `"ständig"`, `"dauernd"`, `"Rotation"`, `"Stand"`, `"alle 30 s"`,
+ * `"jede Minute"`, `"alle halbe Minute"`, `"4 Kippungen pro Minute"`, `"Kipprhythmus 30 s"`
  * @returns `"continuous"`, `"stand"` or `{ everyS }`, in s
  * @throws TypeError when `text` is not text
  * @throws RangeError for any other text, when an interval has no unit or a rate may be a count of turns (code
@@ -72,7 +78,7 @@ export function parseAgitation(text: string): Agitation {
   const at = "parseAgitation/text";
   if (typeof text !== "string") unreadable(at, AGITATION, text);
   const lower = text.trim().toLowerCase().replace(SLASH, " per ").replace(/\s+/g, " ");
-  const lasting = lower.replace(RHYTHM, "").replace(START, "");
+  const lasting = lower.replace(RHYTHM, "").replace(START, "").replace(HALF_MINUTE, "every 30 s");
   if (CONTINUOUS.test(lasting)) return "continuous";
   if (lasting === "stand") return lasting;
   const spelt = lasting.replace(MINUTE, "$1 1 min");

@@ -136,7 +136,10 @@ function mixingCautions({ parts, volumeMl }: ReadBrew, { foam }: Solution, fast:
         data: { gasL, gasLPerL },
       }),
     );
-  if (parts.length > 1) found.push(say("mix-apart", "note"));
+  if (parts.length > 1)
+    found.push(
+      say("mix-apart", "note", { data: { coffee: parts.some(isCoffee), vitaminC: parts.some(isVitaminC) } }),
+    );
   if (fast && !parts.some(({ data }) => data.role === "restrainer"))
     found.push(
       say("restrainer-wanted", "note", { data: { bromideGPerL: 1, saltGPerL: [10, 20], iso: FAST_ISO } }),

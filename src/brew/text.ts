@@ -81,7 +81,7 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
       : pastLifeSentence["bath-past-life"](facts, unit),
   // what cannot develop
   "no-agent": () => "Nothing in it develops. Add coffee or vitamin C.",
-  "no-alkali": () => "Nothing develops without soda.",
+  "no-alkali": () => "Nothing develops without alkali.",
   "alkali-too-weak": ({ limit }) =>
     `Not alkaline enough, below pH ${decimals(limit)}. Baking soda alone is too weak. ` +
     `Take washing soda, or more of it.`,
@@ -109,7 +109,8 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
   "vitamin-c-without-coffee": () => "Vitamin C without coffee is slow and unsure.",
   "coffee-without-vitamin-c": () => "Without vitamin C it is slow and stains.",
   "vitamin-c-left-out": () =>
-    "The vitamin C stays on the shelf: its acid takes more alkali than there is. Washing soda would bear it.",
+    "The vitamin C stays on the shelf: its acid takes more alkali than there is. " +
+    "With washing soda it would work.",
   "decaffeinated": () => "Decaffeinated coffee is often weaker. Test it.",
   "brewed-coffee": () => "Brewed coffee is of unknown strength. Test it.",
   "tablet-filler": () => "Crush the tablets and strain off what stays.",
@@ -123,13 +124,16 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
         `after each until it is still. Or do not mix this. Never stopper it before it is still.`
       : `Add the acid last, slowly, in an open vessel of twice the size. ` +
         `Never stopper it before it is still.`),
-  "mix-apart": () => "Dissolve each apart. Pour coffee into the alkali. Vitamin C comes last.",
+  "mix-apart": ({ data: { coffee, vitaminC } }) =>
+    "Dissolve each apart." +
+    (coffee ? " Pour coffee into the alkali." : "") +
+    (vitaminC ? " Vitamin C comes last." : ""),
   "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>
     `Film of ISO ${digits(iso, 4)} and more fogs without ${digits(bromideGPerL, 2)} g ` +
     `of potassium bromide or ${rangeText(saltGPerL)} g of salt a litre.`,
   "restrainer-strong": ({ severity, limit, actual }) =>
     severity === "stop"
-      ? `Restrainer worth ${digits(actual, 2)} g/l of bromide: hardly anything develops in it. ` +
+      ? `Restrainer worth ${digits(actual, 2)} g/l of potassium bromide: hardly anything develops in it. ` +
         `Recipes hold 0.5 to 5 g/l.`
       : `More than ${digits(limit, 2)} g/l of restrainer: the time is a guess. Run a test strip.`,
   "hazard": ({ data }) => `Mind ${ingredientText(data.ingredient)}: ${hazardText(data.hazard)}`,
@@ -170,8 +174,8 @@ export const brewSentences: Pick<CautionSentences, BrewCautionCode> = {
     "Baking soda becomes washing soda in the oven: 1 to 2 cm deep, an hour at about 200 °C.",
   // the oven
   "baking-care": () =>
-    "Hot, caustic dust, steam and gas. Use an open tray that never goes back to food, not aluminium. " +
-    "Wear glasses and oven gloves, let in air, let it cool.",
+    "Baking soda in the oven: heat, caustic dust, steam and gas. Use an open tray that never goes back to " +
+    "food, not aluminium. Wear glasses and oven gloves, let in air, let it cool.",
   "baking-depth": ({ data }) =>
     `For powder ${digits(data.depthMm, 1)} mm deep that is hot already. ` +
     `A layer of 1 to 2 cm needs about an hour to warm through.`,

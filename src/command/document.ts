@@ -2,7 +2,7 @@
  * A file as data: a recipe or a day.
  */
 import { checkRecipe, learnRecipe, type Recipe } from "../index.js";
-import { firstFault, placeOfPointer } from "../core/jsonPlaces.js";
+import { firstFault, placeOfPointer, type JsonFault } from "../core/jsonPlaces.js";
 import { fault, inPackage, placed, type Fault } from "./fault.js";
 import { textOf } from "./fileText.js";
 import type { Io } from "./io.js";
@@ -24,15 +24,29 @@ export function readDocument(file: string, io: Io): Document {
   if (text.trim() === "") throw fault({ en: "the file is empty.", de: "die Datei ist leer." });
   const wrong = firstFault(text);
   if (wrong !== undefined) {
-    const { expected, line, column } = wrong;
-    const said = {
-      en: `this is not valid JSON: ${expected} is expected here.`,
-      de: `das ist kein gültiges JSON: Erwartet wird hier ${germanOf(expected)}.`,
-    };
-    throw fault(said, { at: { line, column } });
+    const { line, column } = wrong;
+    throw fault(saidOf(wrong), { at: { line, column } });
   }
   const value: unknown = JSON.parse(text);
   return { file, text, value, kind: kindOf(value) };
+}
+
+/** What is wrong with JSON text, and for a comma in a number what to write. */
+function saidOf({ expected, numbers }: JsonFault): Said {
+  const [en, de] = ["this is not valid JSON:", "das ist kein gültiges JSON:"];
+  if (numbers === undefined)
+    return {
+      en: `${en} ${expected} is expected here.`,
+      de: `${de} Erwartet wird hier ${germanOf(expected)}.`,
+    };
+  return {
+    en:
+      `${en} a number has a point, no comma: ${numbers.join(" or ")}. ` +
+      'A day also takes text with a unit, such as "20,5 °C".',
+    de:
+      `${de} Zahlen haben einen Punkt, kein Komma: ${numbers.join(" oder ")}. ` +
+      'Ein Tag nimmt auch Text mit Einheit, wie "20,5 °C".',
+  };
 }
 
 /** What may be expected, in German. */

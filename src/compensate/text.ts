@@ -23,7 +23,7 @@ export type CompensateCautionCode =
 /** The sentence of each caution of this module. */
 export const compensateSentences: Pick<CautionSentences, CompensateCautionCode> = {
   "short-time": ({ limit }) => `Under ${lengthText(limit)} development gets uneven. Cool or dilute the bath.`,
-  "long-time": ({ limit }) => `Over ${lengthText(limit)} is too long. Warm or strengthen the bath.`,
+  "long-time": ({ limit }) => `Times over ${lengthText(limit)} are too long. Warm or strengthen the bath.`,
   "wide-interval": () => "The interval is wide. Run a test strip first.",
   "maybe-minutes": ({ actual, data }) =>
     `The ${data.of === "clearing" ? "clearing time" : "time"} is ${digits(actual)} s. Is it in minutes?`,

@@ -64,18 +64,41 @@ export function refuses(cautions: readonly Caution[]): boolean {
   return false;
 }
 
-/** The same cautions, gravest first, otherwise in their order. */
+/** What only says how sure a time is: it harms neither the bath nor the negative. */
+const LESS_SURE: readonly CautionCode[] = [
+  "wide-interval",
+  "other-baseline",
+  "default-law",
+  "law-unusual",
+  "outside-table",
+  "far-extrapolation",
+  "stand",
+  "long-interval",
+  "near-limit",
+  "temperature-unusual",
+  "log-held",
+  "log-gap",
+];
+
+/** The place of a caution among others: by gravity, then what harms before what makes a time less sure. */
+const place = ({ severity, code }: Caution): number =>
+  2 * gravity(severity) + (LESS_SURE.includes(code) ? 1 : 0);
+
+/**
+ * The same cautions, gravest first: stops, warnings, notes. Of one severity what may end the bath or spoil
+ * the negative comes before what only makes the time less sure; otherwise they keep their order.
+ */
 export function gravestFirst(cautions: readonly Caution[]): readonly Caution[] {
   let before = 0;
   let inOrder = true;
-  for (const { severity } of cautions) {
-    const rank = gravity(severity);
+  for (const one of cautions) {
+    const rank = place(one);
     if (rank < before) inOrder = false;
     before = rank;
   }
   if (inOrder) return cautions;
   const sorted: Caution[] = [];
-  for (let rank = 0; rank < 3; rank += 1)
-    for (const one of cautions) if (gravity(one.severity) === rank) sorted.push(one);
+  for (let rank = 0; rank < 6; rank += 1)
+    for (const one of cautions) if (place(one) === rank) sorted.push(one);
   return sorted;
 }

@@ -18,6 +18,12 @@ export function decimals(value: unknown, count = 1): string {
   return isFigure(value) ? value.toFixed(count) : "?";
 }
 
+/**
+ * Whether a spread, within so many times more or less, is said in per cent. From 50 % on "more or less" would
+ * take too much away below: it is said as a factor.
+ */
+export const isNarrow = (ratio: number): boolean => ratio < 1.495;
+
 /** From so many hours on, ages are in days. */
 const IN_DAYS_FROM_H = 48;
 

@@ -191,6 +191,11 @@ export interface InputRules {
     /** the ways to write it: those for over, then as many for under */
     readonly readings: readonly string[];
   };
+  /** parts with a colon or its like between them, which are read in two ways */
+  readonly "parts-or-total": {
+    /** so many parts and so many of water; then so many of all parts, where there can be such a bath */
+    readonly readings: readonly string[];
+  };
   /** an amount of film without the volume of its bath */
   readonly "volume-needed": object;
   /** a word that may be about the development or about what was photographed */

@@ -5,9 +5,17 @@
 import { named, show, type ExpectedFigures } from "./errors.js";
 import { unitOf } from "./quantity.js";
 
+/** Whether a character of a text was lost when it was read: then it holds U+FFFD. */
+export const lostCharacter = (text: string): boolean => text.includes("\uFFFD");
+
+/** What is wanted, and what was given, as it is shown. */
+export const mustText = (wanted: string, given: string): string =>
+  `must be ${wanted}, got ${given}` +
+  (lostCharacter(given) ? " (a character was lost: save the file as UTF-8)" : "");
+
 /** What is wanted, and what was given, if anything was. */
 export const mustBe = (wanted: string, actual: unknown): string =>
-  actual === undefined ? `is missing: ${wanted}` : `must be ${wanted}, got ${show(actual)}`;
+  actual === undefined ? `is missing: ${wanted}` : mustText(wanted, show(actual));
 
 /** Values in words: "a", "b" or "c". */
 export const valuesText = (values: readonly unknown[]): string =>

@@ -41,10 +41,32 @@ export function placeOfPointer(text: string, pointer: string): TextPlace {
   return placeOf(text, walk(text, names).found);
 }
 
+/** The first break of the grammar. */
+export interface JsonFault extends TextPlace {
+  /** what was expected there */
+  readonly expected: string;
+  /** for a number with a comma in it: how JSON writes what may be meant */
+  readonly numbers?: readonly string[];
+}
+
 /** The first break of the grammar; undefined where there is none. */
-export function firstFault(text: string): (TextPlace & { readonly expected: string }) | undefined {
+export function firstFault(text: string): JsonFault | undefined {
   const { fault } = walk(text, []);
-  return fault === undefined ? undefined : { ...placeOf(text, fault.offset), expected: fault.expected };
+  if (fault === undefined) return undefined;
+  const { offset, expected } = fault;
+  const numbers = commaNumbers(text, offset);
+  return { ...placeOf(text, offset), expected, ...(numbers === undefined ? {} : { numbers }) };
+}
+
+/** More figures are no number that anybody wrote. */
+const LONGEST_NUMBER = 30;
+
+/** What a number with a comma may mean: a decimal, or thousands where three figures follow. */
+function commaNumbers(text: string, offset: number): readonly string[] | undefined {
+  const [, whole] = /(-?\d+),$/.exec(text.slice(Math.max(0, offset - LONGEST_NUMBER), offset)) ?? [];
+  const [rest] = /^\d+/.exec(text.slice(offset, offset + LONGEST_NUMBER)) ?? [];
+  if (whole === undefined || rest === undefined) return undefined;
+  return [`${whole}.${rest}`, ...(rest.length === 3 && !/^-?0/.test(whole) ? [whole + rest] : [])];
 }
 
 /**

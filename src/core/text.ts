@@ -14,10 +14,15 @@ const CALLED: Readonly<Record<string, string>> = {
   by: "this person",
 };
 
-/** Causes, pairs and marks in a sentence. */
+/** Causes, pairs and marks in a sentence; a pair right behind both of its causes is not named anew. */
 export function causesText(names: unknown): string {
   if (!Array.isArray(names)) return "?";
-  return (names as readonly string[]).map((name) => ownEntry(CALLED, name) ?? name).join(", ");
+  const all = names as readonly string[];
+  const both = (i: number): boolean => all[i - 2] === "temperature" && all[i - 1] === "dilution";
+  const called = all.map((name, i) =>
+    name === "interaction" && both(i) ? "both together" : (ownEntry(CALLED, name) ?? name),
+  );
+  return called.join(", ").replace(/, ([^,]*)$/, " and $1");
 }
 
 export const unknownFieldSentence: Pick<CautionSentences, "unknown-field"> = {
@@ -37,12 +42,13 @@ export const wrongWaySentence: Pick<CautionSentences, "wrong-way"> = {
 };
 
 export const farSentence: Pick<CautionSentences, "far-extrapolation"> = {
-  "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
+  "far-extrapolation": ({ severity, limit, actual, data: { cause, bath } }, unit) =>
     cause === "temperature"
       ? `More than ${degreesApart(limit, unit)} from the temperature of the known time.`
       : severity === "stop"
         ? `At 1+${digits(actual)} there is less stock than any print gives a time for, 1+${digits(limit)}.`
-        : `The bath is ${digits(actual, 2)} times weaker or stronger than that of the known time. ` +
+        : `The bath is ${digits(actual, 2)} times ${bath ?? "weaker or stronger"} ` +
+          "than that of the known time. " +
           `Printed tables reach ${digits(limit)} times.`,
 };
 

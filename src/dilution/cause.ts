@@ -52,7 +52,8 @@ function dilutionCautions(law: ReadyDilutionLaw, from: number, to: number): read
       ? [makeCaution(outsideTableSentence, "outside-table", "warn", { data: { cause: "dilution" } })]
       : NONE;
   const far = (severity: "warn" | "stop", limit: number, actual: number): readonly Caution[] => {
-    const figures = { quantity: "ratio", limit, actual, data: { cause: "dilution" } } as const;
+    const data = { cause: "dilution", bath: to < from ? "weaker" : "stronger" } as const;
+    const figures = { quantity: "ratio", limit, actual, data } as const;
     return isPast(actual, limit) ? [makeCaution(farSentence, "far-extrapolation", severity, figures)] : NONE;
   };
   const weak = to < from ? far("stop", WEAKEST_PARTS, Math.expm1(-to)) : NONE;

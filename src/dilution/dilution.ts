@@ -3,12 +3,12 @@
  */
 import type { TimeKnot } from "../core/curve.js";
 import {
-  ambiguous,
   arrayOf,
   inRange,
   notOneOf,
   plainObject,
   positive,
+  refuse,
   type TextForm,
   unreadable,
 } from "../core/guards.js";
@@ -18,6 +18,7 @@ import { checkedDepartures, readyWalk, type Departure, type ReadyWalk } from "..
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
 import { withPoint } from "../quantities/numberText.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
+import { partsOrTotalText } from "./text.js";
 import { DEPARTURE_LOG_SD } from "./genericDilutionLaw.js";
 
 /** How a dilution is written. */
@@ -142,7 +143,8 @@ export function fifteen(parts: number): number {
 function plusOrTotal(at: string, text: string, stockParts: number, last: number): never {
   // Of fewer parts in all than stock there is no bath.
   const total = last < stockParts ? [] : [`${stockParts}+${fifteen(last - stockParts)}`];
-  return ambiguous(at, DILUTIONS, [`${stockParts}+${last}`, ...total], text);
+  const readings = [`${stockParts}+${last}`, ...total];
+  return refuse(at, "parts-or-total", partsOrTotalText, { ...DILUTIONS, readings }, text, "ambiguous");
 }
 
 /** Reads a dilution given as text or as parts. */

@@ -5,6 +5,11 @@ import type { CautionSentences } from "../core/cautionTexts.js";
 import { digits } from "../core/digits.js";
 import { lengthText } from "../quantities/lengthText.js";
 
+/** How to try a safelight. */
+const COIN =
+  "Test it first: lay a coin on a scrap, light it for as long as you will look, and develop it. " +
+  "If the coin shows, the light is too bright.";
+
 /** What light a material may see. */
 export const safelightSentences: Pick<
   CautionSentences,
@@ -13,12 +18,8 @@ export const safelightSentences: Pick<
   "panchromatic-dark": () =>
     "Panchromatic: develop in complete darkness, by time and temperature. " +
     "No safelight shows the image without fogging it.",
-  "safelight-red": () =>
-    "Orthochromatic: deep red safelight only, weak and not near. " +
-    "Test it with a coin on a scrap for as long as you will look.",
-  "safelight-amber": () =>
-    "Blue-sensitive: amber or red safelight as the maker says. " +
-    "Test it with a coin on a scrap for as long as you will look.",
+  "safelight-red": () => "Orthochromatic: deep red safelight only, weak and not near. " + COIN,
+  "safelight-amber": () => "Blue-sensitive: amber or red safelight as the maker says. " + COIN,
 };
 
 export const disagreeSentence: Pick<CautionSentences, "estimates-disagree"> = {

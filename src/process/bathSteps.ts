@@ -59,10 +59,16 @@ function clearingAidDraft(context: BathContext, setting: BathSetting): Draft {
 
 /** The last second of the wetting agent is for hanging up, so that it lies within the plan. */
 function wettingAgentDraft(context: BathContext, setting: BathSetting): Draft {
+  const { material } = context;
   return plainDraft(context, "wettingAgent", setting, handbookBathS.wettingAgent, (durationS) => {
     const hangAtS = Math.max(0, durationS - 1);
     const lies = hangAtS > 0 ? [leftAlone(context.handling, 0, hangAtS)] : [];
-    return [pourIn(context.handling), ...lies, { atS: hangAtS, do: "hang-up" }];
+    const dries: CueDraft = {
+      atS: hangAtS,
+      do: "hang-up",
+      ...(material === "plate" && { data: { material } }),
+    };
+    return [pourIn(context.handling), ...lies, dries];
   });
 }
 

@@ -32,8 +32,8 @@ export interface CueData {
   readonly volumeMl?: number | undefined;
   /** pour-in: how many go into a tray one by one; missing where there is one */
   readonly pieces?: number | undefined;
-  /** light-off: paper, where the input does not say what light it sees */
-  readonly material?: "paper" | undefined;
+  /** light-off: paper, where the input does not say what light it sees; hang-up: a plate, to be stood up */
+  readonly material?: "paper" | "plate" | undefined;
   /** light-off, light-on, check-clear: what light the material sees, where the input says it */
   readonly sensitization?: Sensitization | undefined;
 }

@@ -115,7 +115,7 @@ export function cueText(
       return durationS > 0 ? `${what} and drain: this takes ${lengthText(durationS)}.` : `${what}.`;
     }
     case "rinse":
-      return durationS > 0 ? "Rinse in changed water. Keep it moving." : "Rinse in water.";
+      return durationS > 0 ? "Rinse in several changes of water. Keep it moving." : "Rinse in water.";
     case "check-clear":
       if (vessel === "drum")
         return "It should be clear. If not, pour the fixing bath in again and fix for as long again.";
@@ -131,11 +131,11 @@ export function cueText(
     case "change-water":
       return "Change the water.";
     case "hang-up":
-      return "Hang it up to dry without rinsing.";
+      return `${data.material === "plate" ? "Stand" : "Hang"} it up to dry without rinsing.`;
     case "light-off": {
       if (inTray && data.sensitization === undefined)
         return data.material === "paper"
-          ? "White light off: paper lies under the safelight that its maker names."
+          ? "White light off: for paper only the safelight that its maker names."
           : "It is not said what light this material sees: keep it in complete darkness until it is fixed.";
       const light = LIGHTS[data.sensitization ?? "panchromatic"];
       return inTray ? `White light off: ${light}.` : `Loaded in ${light}: keep it closed.`;
@@ -221,7 +221,7 @@ export const processSentences: Pick<CautionSentences, ProcessCautionCode> = {
   "cold-wash": ({ actual }) =>
     `Cold water washes slowly. ${decimals(actual)} times the usual time is planned.`,
   "development-rounded": ({ limit, actual }) =>
-    `Rounding makes ${lengthText(actual)} of a development of ${lengthText(limit)}. Take a shorter step.`,
+    `Rounding makes ${lengthText(actual)} of a development of ${lengthText(limit)}. Round to a shorter step.`,
   "drain-too-long": ({ limit, actual }) =>
     `Draining takes ${lengthText(actual)}, development ${lengthText(limit)}. Cool or dilute the bath.`,
   "drum-not-turned": () =>

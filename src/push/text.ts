@@ -15,5 +15,5 @@ export const pushSentences: Pick<
     `A push lifts the middle tones. The shadows gain at most ${digits(data.shadowStops, 2)} of a stop.`,
   "pull-far": ({ limit }) => `A pull beyond ${digits(-limit)} stops leaves a flat negative.`,
   "push-and-contrast": () =>
-    "A push is a change of contrast. Another contrast beside it counts the same twice. Leave out one.",
+    "A push changes the contrast already. Another contrast beside it counts the same twice. Leave out one.",
 };

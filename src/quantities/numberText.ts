@@ -37,6 +37,17 @@ export function plainFigures(text: string): string {
   return text.length > LONGEST_TEXT ? "" : withPoint(withFraction(text.trim()));
 }
 
+const ONE = "(?:an?|one|ein(?:e[nmrs]?)?)";
+const HALF = String.raw`(?:${ONE}\s+)?(?:half|halbe[nmrs]?)(?:\s+an?)?`;
+/** Behind them a unit; a single letter would be none. */
+const HALF_OF = new RegExp(String.raw`^${HALF}\s+(?=\p{L}{2})`, "iu");
+const ONE_OF = new RegExp(String.raw`^${ONE}\s+(?=\p{L}{2})`, "iu");
+
+/** An amount, ready to be read: one or a half may be words, "a week", "half an hour", "eine halbe Stunde". */
+export function plainAmount(text: string): string {
+  return plainFigures(text).replace(HALF_OF, "0.5 ").replace(ONE_OF, "1 ");
+}
+
 /**
  * What a number of up to three figures, a point or comma, three figures and a unit may mean: "1.500 ml" is
  * 1.5 ml or 1500 ml. A decimal that needs its three figures is written with a fourth.

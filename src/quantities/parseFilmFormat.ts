@@ -36,7 +36,21 @@ const TRADE: Readonly<Record<string, string>> = {
 
 /** A size without a unit is asked about in those units in which it could be one of a plate or sheet, cm. */
 const [SHORTEST, LONGEST] = [2, 60];
+const SIDES = String.raw`\d+(?:\.\d+)?\s*[x\u00d7]\s*\d+(?:\.\d+)?`;
 const SIZE = /^(\d+(?:\.\d+)?)\s*[x\u00d7]\s*(\d+(?:\.\d+)?)\s*(in|cm|mm|)$/;
+
+/** A size in a longer text, as a pattern. */
+export const SIZE_IN_TEXT: string = String.raw`${SIDES}(?:\s*(?:in|cm|mm))?`;
+
+/** What an error asks for where a size is but a part of a text. */
+interface SizeAround {
+  /** the whole text */
+  readonly whole: string;
+  /** what it should be */
+  readonly form: TextForm;
+  /** the whole text with another size in it */
+  readonly with: (size: string) => string;
+}
 
 /**
  * Reads the size of a film, plate or sheet as people write it.
@@ -61,8 +75,8 @@ export function parseFilmFormat(text: string): FilmFormat {
   return readFilmFormat("parseFilmFormat/text", text);
 }
 
-/** The same with the place of the text. */
-export function readFilmFormat(at: string, text: unknown): FilmFormat {
+/** The same with the place of the text, and with the text around it where it is but a part. */
+export function readFilmFormat(at: string, text: unknown, around?: SizeAround): FilmFormat {
   if (typeof text !== "string") unreadable(at, FORMATS, text);
   const name = withPoint(text.trim().toLowerCase());
   const roll = ownEntry(ROLLS, name);
@@ -70,10 +84,11 @@ export function readFilmFormat(at: string, text: unknown): FilmFormat {
   const [, width = "", height = "", written] = SIZE.exec(name) ?? [];
   if (written === undefined) unreadable(at, FORMATS, text);
   const given = [Number(width), Number(height)] as const;
-  const unit = written === "" ? tradeUnit(at, text, given) : (written as Unit);
+  const all = around ?? { whole: text, form: FORMATS, with: (size: string) => size };
+  const unit = written === "" ? tradeUnit(at, all, given) : (written as Unit);
   const sides = given.map((side) => side * UNIT_CM[unit]) as [number, number];
   if (!sides.every((side) => side > 0 && side <= 200))
-    refuse(at, "sides-at-most", sidesText, { max: 200 }, text);
+    refuse(at, "sides-at-most", sidesText, { max: 200 }, all.whole);
   return {
     areaCm2: Number((sides[0] * sides[1]).toPrecision(12)),
     name: `${given.join("x")} ${unit}`,
@@ -82,7 +97,7 @@ export function readFilmFormat(at: string, text: unknown): FilmFormat {
 }
 
 /** The unit that the trade means by a size; another size is asked about. */
-function tradeUnit(at: string, text: string, given: readonly [number, number]): Unit {
+function tradeUnit(at: string, around: SizeAround, given: readonly [number, number]): Unit {
   const [width, height] = given;
   const size = `${Math.min(width, height)}x${Math.max(width, height)}`;
   const units = Object.keys(UNIT_CM) as Unit[];
@@ -90,7 +105,7 @@ function tradeUnit(at: string, text: string, given: readonly [number, number]): 
   if (unit !== undefined) return unit;
   const readings = units
     .filter((one) => given.every((side) => side * UNIT_CM[one] >= SHORTEST && side * UNIT_CM[one] <= LONGEST))
-    .map((one) => `${given.join("x")} ${one}`);
-  if (readings.length === 0) unreadable(at, FORMATS, text);
-  return ambiguous(at, FORMATS, readings, text);
+    .map((one) => around.with(`${given.join("x")} ${one}`));
+  if (readings.length === 0) unreadable(at, around.form, around.whole);
+  return ambiguous(at, around.form, readings, around.whole);
 }

@@ -1,5 +1,5 @@
 import { ambiguous, positive, type TextForm, unreadable } from "../core/guards.js";
-import { groupReadings, plainFigures } from "./numberText.js";
+import { groupReadings, plainAmount } from "./numberText.js";
 
 const VOLUMES: TextForm = { format: "volume", examples: ["500 ml", "0.5 l"] };
 const UNIT_ML: Readonly<Record<string, number>> = { "m": 1, "c": 10, "d": 100, "": 1000 };
@@ -24,7 +24,7 @@ const TWO_KINDS: Readonly<Record<string, readonly [american: number, imperial: n
  * Reads a volume as people write it.
  *
  * @param text - a number and its unit: `"500 ml"`, `"0,5 l"`, `"1.5 litres"`, `"60 cl"`, `"600 cc"`,
- * `"1/2 l"`
+ * `"1/2 l"`, `"half a litre"`; in German `"ein halber Liter"`
  * @returns the volume in ml
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not a volume, has no unit, or is not above 0 and at most 1e6 ml. Ounces,
@@ -43,7 +43,7 @@ const TWO_KINDS: Readonly<Record<string, readonly [american: number, imperial: n
 export function parseVolume(text: string): number {
   const at = "parseVolume/text";
   if (typeof text !== "string") unreadable(at, VOLUMES, text);
-  const plain = plainFigures(text.toLowerCase());
+  const plain = plainAmount(text.toLowerCase());
   const [, number, metric, cubic, other] = VOLUME.exec(plain) ?? [];
   const grouped = groupReadings(plain);
   const thousands = grouped && VOLUME.test(grouped[0]) ? grouped : undefined;

@@ -2,7 +2,7 @@
  * A time in text, for every function that reads one.
  */
 import { ambiguous, inRange, refuse, type TextForm, unreadable } from "../core/guards.js";
-import { groupReadings, plainFigures, plainNumber } from "./numberText.js";
+import { groupReadings, plainAmount, plainNumber } from "./numberText.js";
 import { below60Text } from "./text.js";
 
 export const TIMES: TextForm = { format: "time", examples: ["8:30", "8.5 min", "510 s"] };
@@ -38,7 +38,7 @@ export interface Around {
 /** The time that a text says, in s, from 0 to 1e7; throws at `at` otherwise. */
 export function timeFromText(at: string, text: unknown, around?: Around): number {
   if (typeof text !== "string") unreadable(at, TIMES, text);
-  const plain = plainFigures(text).replace(CLOCK_UNIT, "$1");
+  const plain = plainAmount(text).replace(CLOCK_UNIT, "$1");
   const clocks = FRACTION.test(text) ? undefined : clockReadings(plain);
   if (clocks) asked(at, clocks, text, around);
   const clock = CLOCK.exec(plain) ?? CUT[0]?.exec(plain) ?? CUT[1]?.exec(plain);

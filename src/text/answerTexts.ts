@@ -5,7 +5,7 @@
 import { ownEntry } from "../core/ownEntry.js";
 import type { FactorCause } from "../compensate/types.js";
 import type { CautionTexts, TemperatureUnit } from "../core/cautionTexts.js";
-import { ageText, degrees } from "../core/digits.js";
+import { ageText, degrees, isNarrow } from "../core/digits.js";
 import type { Basis } from "../core/term.js";
 import { readDilution } from "../dilution/dilution.js";
 import { formatDilution } from "../dilution/formatDilution.js";
@@ -51,7 +51,7 @@ const short = (value: number): string => String(Number(value.toPrecision(2)));
 
 /** Nine in ten lie within so many times more or less. */
 const within = (ratio: number): string =>
-  ratio < 1.995 ? percent(ratio - 1) : `a factor of ${short(ratio)}`;
+  isNarrow(ratio) ? percent(ratio - 1) : `a factor of ${short(ratio)}`;
 
 function englishSide(cause: string, side: unknown, shown: TemperatureUnit): string | undefined {
   if (cause === "temperature" && typeof side === "number") return degrees(side, shown);

@@ -19,6 +19,7 @@ import { answerTexts, causeText, type AnswerTexts } from "./answerTexts.js";
  *
  * @remarks A factor from half to double is said in per cent, "28 % less", and any other in times, "0.44 times
  * the time". "Give or take" means nine in ten: the factor lies within e^(1.645·logSd) times more or less.
+ * Below 50 % that is said in per cent, "give or take 30 %", from there on as "give or take a factor of 2".
  *
  * @example
  * ```ts

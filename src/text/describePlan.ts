@@ -20,7 +20,7 @@ const OF_MIXING: CautionCode = "rest-before-use";
  * @param options - `unit`: `"C"` or `"F"` for every temperature; °C when left out
  * @returns first what there is to stop for and to take care of, then what holds for every run; a line for
  * each step and each cue, with the time from the start of the plan; a cue that repeats has one line; then the
- * total time, what to have ready, and the notes
+ * total time, what to have ready, and the notes; each sentence once
  * @throws TypeError when `plan` is not a plan
  * @throws RangeError when a figure of it is out of range, its steps do not join, or the unit is neither
  *
@@ -49,16 +49,18 @@ export function describePlan(
   const { severities } = texts.cautions;
   const sentence = (caution: Caution): string => cautionSentence(caution, texts.cautions, unit);
   const said = (caution: Caution): string => `${severities[caution.severity]}: ${sentence(caution)}`;
-  const grave = cautions.filter(({ severity }) => severity !== "note").map(said);
-  const notes = cautions.filter(({ severity }) => severity === "note").map(said);
+  // Two places of the input may have the same sentence.
+  const lines = (wanted: (one: Caution) => boolean): ReadonlySet<string> =>
+    new Set(cautions.filter(wanted).map(said));
+  const below = cautions.some(({ severity }) => severity === "stop");
   return [
-    ...(timeRefused ? [`${severities.stop}: ${texts.refused}`] : []),
-    ...grave,
+    ...(timeRefused ? [`${severities.stop}: ${texts.refused(below)}`] : []),
+    ...lines(({ severity }) => severity !== "note"),
     ...benchNotes.filter(({ code }) => code !== OF_MIXING).map((one) => `${texts.bench}: ${sentence(one)}`),
     ...plan.steps.flatMap((step) => stepLines(step, plan, texts, unit)),
     texts.total(plan.totalS),
     `${texts.ready}: ${plan.materials.map((one) => materialText(one, texts)).join("; ")}.`,
-    ...notes,
+    ...lines(({ severity }) => severity === "note"),
   ];
 }
 

@@ -56,7 +56,7 @@ export function problemSentence(problem: InputProblem, texts: ProblemTexts, unit
     const rule = texts.rules[must] as ((given: object, actual: unknown) => string) | undefined;
     if (rule === undefined) return sentence;
     const wanted = rule(expected, actual);
-    return texts.must(wanted, actual === undefined ? undefined : valueText(problem, texts));
+    return texts.must(wanted, actual === undefined ? undefined : valueText(problem, texts), must);
   }
   if (code === "needs-counterpart" && path !== undefined) return texts.counterpart(placeText(path));
   if (types === undefined && values === undefined && (least ?? most) !== undefined)

@@ -40,8 +40,8 @@ export interface PlanTexts {
   readonly water: string;
   /** before a note that holds for every run */
   readonly bench: string;
-  /** where the answer that was planned is refused */
-  readonly refused: string;
+  /** where the answer that was planned is refused; `below`: what there is to stop for follows */
+  readonly refused: (below: boolean) => string;
 }
 
 /** The plan in English. */
@@ -61,7 +61,8 @@ export const planTexts: PlanTexts = {
   stock: "stock",
   water: "water",
   bench: "Always",
-  refused: "The development time is not to be trusted with a negative. The answer says why.",
+  refused: (below) =>
+    `Do not develop a negative for this time. ${below ? "The reason is below" : "The answer says why"}.`,
 };
 
 /** Whole seconds as a clock shows them; 7.5 s as they are. */

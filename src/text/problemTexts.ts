@@ -3,8 +3,8 @@
  * of the same shape says it in another language.
  */
 import { show, type ExpectedFigures, type InputErrorCode, type InputExpected } from "../core/errors.js";
-import type { InputRuleTexts } from "../core/errorRules.js";
-import { itemsText, rangeText, sideText, valuesText, wantedText } from "../core/errorText.js";
+import type { InputRule, InputRuleTexts } from "../core/errorRules.js";
+import { itemsText, mustText, rangeText, sideText, valuesText, wantedText } from "../core/errorText.js";
 
 /** Something wrong with an input: an error, or a problem of any check. */
 export interface InputProblem {
@@ -28,8 +28,8 @@ export interface ProblemTexts {
   readonly rules: { readonly [Rule in keyof InputRuleTexts]?: InputRuleTexts[Rule] | undefined };
   /** what is wanted by kind, range, format or list */
   readonly wanted: (expected: ExpectedFigures) => string;
-  /** what is wanted, and what was given where that is told */
-  readonly must: (wanted: string, given: string | undefined) => string;
+  /** what is wanted, and what was given where that is told; `rule` where a rule wants it */
+  readonly must: (wanted: string, given: string | undefined, rule?: InputRule) => string;
   /** what is wanted, where nothing was given */
   readonly missing: (wanted: string) => string;
   /** how many items are wanted, and how many there are; `path` is the list's */
@@ -51,7 +51,7 @@ export const problemTexts: ProblemTexts = {
     if (path !== undefined) return sideText(expected);
     return (types ?? values ?? forms ?? format) === undefined ? rangeText(expected) : wantedText(expected);
   },
-  must: (wanted, given) => `must be ${wanted}${given === undefined ? "" : `, got ${given}`}`,
+  must: (wanted, given) => (given === undefined ? `must be ${wanted}` : mustText(wanted, given)),
   missing: (wanted) => `is missing: ${wanted}`,
   items: itemsText,
   counterpart: (place) => `needs ${place}: what was it for the known time?`,

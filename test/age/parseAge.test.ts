@@ -43,8 +43,30 @@ describe("parseAge", () => {
     ["1 1/2 h", 1.5],
     ["½ day", 12],
     ["0", 0],
+    // A month is a twelfth of 365.25 days: 730.5 h.
+    ["3 Monate", 2191.5],
+    ["1 month 2 weeks", 1066.5],
+    ["ein Monat", 730.5],
+    ["eine Woche", 168],
+    ["Ein Tag", 24],
+    ["einen Tag", 24],
+    ["a week", 168],
+    ["an hour", 1],
+    ["one day", 24],
+    ["half an hour", 0.5],
+    ["half a day", 12],
+    ["a half day", 12],
+    ["eine halbe Stunde", 0.5],
+    ["ein halber Tag", 12],
   ])("reads %s", (text, ageH) => {
     expect(parseAge(text)).toBeCloseTo(ageH, 12);
+  });
+  test.prop([
+    fc.constantFrom(["a", "half a", "minute"], ["a", "half a", "week"], ["one", "half a", "month"]),
+    fc.constantFrom("", "s"),
+  ])("reads one and a half in words as in figures", ([one, half, unit], plural) => {
+    expect(parseAge(`${one} ${unit}`)).toBe(parseAge(`1 ${unit}${plural}`));
+    expect(parseAge(`${half} ${unit}`)).toBe(parseAge(`0.5 ${unit}${plural}`));
   });
   it("reads 40 min as the two thirds of an hour that a life may last, and tenths of a day as on paper", () => {
     // To fifteen digits 40/60 is 0.666666666666667, which is more than 2/3.
@@ -58,7 +80,8 @@ describe("parseAge", () => {
     "  ",
     "1:02:00",
     "3 m",
-    "2 months",
+    "2 mo",
+    "half 2 h",
     "old",
     "x 3 days",
     "3 days x",

@@ -219,6 +219,17 @@ describe("mixing", () => {
   it("one ingredient needs no order", () => {
     expect(codes(soda)).not.toContain("mix-apart");
   });
+  it.each([
+    [
+      "all three",
+      [soda, coffee, acid],
+      "Dissolve each apart. Pour coffee into the alkali. Vitamin C comes last.",
+    ],
+    ["no vitamin C", [soda, coffee], "Dissolve each apart. Pour coffee into the alkali."],
+    ["no coffee", [soda, acid], "Dissolve each apart. Vitamin C comes last."],
+  ])("the order names what the brew holds: %s", (_, parts, message) => {
+    expect(find(brewOf(...parts), "mix-apart")?.message).toBe(message);
+  });
 
   it("a restrainer is wanted for fast films only", () => {
     expect(find(brewOf(soda, coffee), "restrainer-wanted", { filmIso: 400 })).toBeDefined();

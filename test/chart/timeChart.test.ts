@@ -63,7 +63,21 @@ describe("timeChart", () => {
       { cause: "age", to: 3 },
     ]);
     expect(describeChart(chart)[1]).toBe("All times are for agitation continuous, use 500 cm²/l, age 3 h.");
-    expect(describeChart(chart, de.chart)[1]).toContain("Alle Zeiten gelten für Bewegung ständig, ");
+    expect(describeChart(chart, de.chart)[1]).toBe(
+      "Alle Zeiten gelten bei ständiger Bewegung, für ein Bad, das schon 500 cm²/l entwickelt hat, " +
+        "für ein 3 h altes Bad.",
+    );
+    const held = [
+      { cause: "fresh" },
+      { cause: "agitation", to: { everyS: 60 } },
+      { cause: "agitation", to: "stand" },
+      { cause: "contrast", to: 0.65 },
+      { cause: "strength" },
+    ];
+    expect(de.chart.held(held)).toBe(
+      "Alle Zeiten gelten für ein frisches Bad, bei Bewegung alle 60 s, bei Standentwicklung, " +
+        "für Kontrast 0,65, für Stärke.",
+    );
     expect(chartSvg(chart)).toContain("All times are for agitation continuous");
     const plain = timeChart({ baseline: known, temperaturesC: [14] });
     expect("held" in plain).toBe(false);

@@ -167,7 +167,7 @@ describe("time", () => {
     expect(code).toBe(2);
     expect(err).toMatch(/\/baseline\/time must be "8:30", "8 min 18 s" or "8.30 s", got "8.30"\.\n$/);
     expect(ran(["time", "d.json", "--lang", "de"], dotted).err).toContain(
-      "nötig ist „8:30“, „8 min 18 s“ oder „8.30 s“, gegeben ist „8.30“",
+      "nötig ist „8:30“, „8 min 18 s“ oder „8,30 s“, hier steht „8.30“",
     );
   });
   it("refuses a misspelt field of a bath or the known time, which would mean: as in the baseline", () => {
@@ -644,7 +644,7 @@ describe("the command line", () => {
     [
       "a dilution that is ambiguous",
       ["time", "recipe.json", "--dilution", "1:9"],
-      /--dilution must be "1\+9" or "1\+8", got "1:9"/,
+      /--dilution must be "1\+9" \(1 part and 9 of water\) or "1\+8" \(1 part of 9 in all\), got "1:9"/,
     ],
     [
       "two temperatures",
@@ -707,9 +707,19 @@ describe("--lang de", () => {
     expect(code).toBe(0);
     expect(out).toMatch(/^Bekannt: 9:00 bei 20 °C, 1\+9\.$/m);
     expect(out).toMatch(/^ {2}\d+:\d\d entwickeln, in neun von zehn Fällen \d+:\d\d bis \d+:\d\d\.$/m);
-    expect(out).toMatch(/^ {4}Temperatur, von 20 °C auf 14 °C: \d+ % länger, auf \d+ % genau/m);
+    expect(out).toMatch(/^ {4}Temperatur, von 20 °C auf 14 °C: \d+ % länger, ± \d+ %/m);
     expect(out).toMatch(/^ {4}Vorsicht: Unter den üblichen 18 bis 24 °C/m);
     expect(out).not.toMatch(/\b(?:the|Develop|Take care|known)\b/);
+  });
+  it("says in both languages what to write for a comma in a number", () => {
+    const files = { "c.json": '{ "baseline": { "temperatureC": 20,5 } }' };
+    expect(ran(["check", "c.json"], files)).toMatchObject({ code: 2 });
+    expect(ran(["check", "c.json"], files).out).toMatch(
+      /^c\.json:1:36: this is not valid JSON: a number has a point, no comma: 20\.5\. A day /,
+    );
+    expect(ran(["check", "c.json", "--lang", "de"], files).out).toMatch(
+      /^c\.json:1:36: das ist kein gültiges JSON: Zahlen haben einen Punkt, kein Komma: 20\.5\. Ein Tag /,
+    );
   });
   it("names in German what the command line asks for", () => {
     const asked = ["-", "--temperature", "57F", "--lang", "de"];

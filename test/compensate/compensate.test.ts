@@ -251,9 +251,13 @@ describe("cautions of compensate", () => {
       quantity: "ratio",
       limit: 4,
       actual: expect.closeTo(4.1, 9),
-      data: { cause: "dilution" },
+      data: { cause: "dilution", bath: "weaker" },
     });
-    expect(far("1+40", "1+9")).toMatchObject({ severity: "warn", actual: expect.closeTo(4.1, 9) });
+    expect(far("1+40", "1+9")).toMatchObject({
+      severity: "warn",
+      actual: expect.closeTo(4.1, 9),
+      data: { cause: "dilution", bath: "stronger" },
+    });
     expect(far("1+25", "1+1000")).toMatchObject({
       severity: "stop",
       limit: 100,
@@ -595,7 +599,7 @@ describe("compensate refuses", () => {
   });
   it("names the field when a dilution cannot be read", () => {
     expect(() => compensate(known, { dilution: "1:9" })).toThrow(
-      'compensate: conditions.dilution must be "1+9" or "1+8", got "1:9"',
+      'compensate: conditions.dilution must be "1+9" (1 part and 9 of water) or "1+8" (1 part of 9 in all), got "1:9"',
     );
     expect(() => compensate({ ...known, dilution: "nine" }, { dilution: "1+9" })).toThrow(
       'compensate: baseline.dilution must be a dilution such as "1+9" or "stock", got "nine"',

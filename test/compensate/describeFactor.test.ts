@@ -61,25 +61,27 @@ describe("describeFactor in German", () => {
   it("takes no word from what every object inherits", () => {
     const row = { cause: "agitation", value: 1.1, logSd: 0.1, basis: "given", sources: [] } as const;
     const odd = { ...row, from: "stand", to: "constructor" };
-    expect(describeFactor(odd, de.answer)).toMatch(/^Bewegung, statt Stand constructor: /);
+    expect(describeFactor(odd, de.answer)).toMatch(/^Bewegung, constructor statt Stand: /);
   });
   it.each([
     ["temperature", { temperatureC: 18.5 }, /^Temperatur, von 20 °C auf 18,5 °C: \d+ % länger, /],
     [
       "temperature",
       { temperatureC: { startC: 18, ambientC: 14, timeConstantS: 3600 } },
-      /^Temperatur, von 20 °C auf ein Bad, das driftet: /,
+      /^Temperatur, von 20 °C auf ein Bad, dessen Temperatur sich ändert: /,
     ],
     ["dilution", { dilution: "1+14" }, /^Verdünnung, von 1\+9 auf 1\+14: /],
     ["dilution", { dilution: "stock" }, /^Verdünnung, von 1\+9 auf Stammlösung: /],
-    ["agitation", { agitation: "stand" }, /^Bewegung, statt alle 30 s Stand: /],
-    ["agitation", { agitation: { everyS: 45 } }, /^Bewegung, statt alle 30 s alle 45 s: /],
+    ["agitation", { agitation: "stand" }, /^Bewegung, Stand statt alle 30 s: /],
+    ["agitation", { agitation: { everyS: 45 } }, /^Bewegung, alle 45 s statt alle 30 s: /],
     ["use", { usedCm2PerL: 500 }, /^\S+, von 0 cm²\/l auf 500 cm²\/l: /],
     ["age", { ageH: 2.5 }, /^Alter, von 0 h auf 2 h 30 min: /],
     ["contrast", { gamma: 0.75 }, /^\S+, von 0,6 auf 0,75: /],
     ["push", { pushStops: 1 }, /^Push, 1 Blende: \d+ % länger, /],
     ["push", { pushStops: -1 }, /^Pull, 1 Blende: \d+ % kürzer, /],
-    ["push", { pushStops: -1.5 }, /^Pull, 1,5 Blenden: \d+ % kürzer, /],
+    ["push", { pushStops: -1.5 }, /^Pull, 1½ Blenden: \d+ % kürzer, /],
+    ["push", { pushStops: 2 / 3 }, /^Push, ⅔ Blende: \d+ % länger, /],
+    ["push", { pushStops: 0.8 }, /^Push, 0,8 Blenden: \d+ % länger, /],
   ])("says %s with both sides", (cause, conditions, pattern) => {
     expect(describeFactor(row(conditions, cause), de.answer)).toMatch(pattern);
   });
@@ -115,18 +117,18 @@ describe("describeFactor", () => {
   });
 
   it.each([
-    ["general rule", {}, "the known time itself, good to 7 %", "die bekannte Zeit selbst, auf 7 % genau"],
+    ["general rule", {}, "the known time itself, good to 7 %", "die bekannte Zeit selbst, ± 7 %"],
     [
       "own figure",
       { logSd: 0.5 },
       "the known time itself, good to a factor of 2.3",
-      "die bekannte Zeit selbst, auf einen Faktor 2,3 genau",
+      "die bekannte Zeit selbst, Faktor 2,3 mehr oder weniger",
     ],
     [
       "own runs",
       { logSd: 0.058, runs: 3 },
       "the known time itself, good to 10 % (own runs)",
-      "die bekannte Zeit selbst, auf 10 % genau (eigene Läufe)",
+      "die bekannte Zeit selbst, ± 10 % (eigene Entwicklungen)",
     ],
   ])("says how good the known time is by a %s, and that it changes nothing", (_, more, english, german) => {
     const [known] = compensate({ ...baseline, ...more }, {}).factors as [Factor];

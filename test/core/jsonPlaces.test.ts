@@ -91,6 +91,24 @@ describe("firstFault", () => {
     const check = checkRecipe(text);
     expect(check.ok ? [] : check.problems).toMatchObject([{ expected: { line, column } }]);
   });
+  it.each([
+    ['{"a": 20,5}', ["20.5"]],
+    ['{"a": -0,5, "b": 1}', ["-0.5"]],
+    ['{"a": 1,500}', ["1.500", "1500"]],
+    ['{"a": 0,500}', ["0.500"]],
+    ['{"a": 20, 5}', undefined],
+    ['{"a": 20,b}', undefined],
+    ["[20,05]", ["20.05"]],
+  ])("says what number may be meant by a comma in it: %s", (text, numbers) => {
+    expect(firstFault(text)?.numbers).toEqual(numbers);
+  });
+  test.prop([fc.integer({ min: -999, max: 999 }), fc.integer({ min: 0, max: 99 })])(
+    "offers a number that JSON reads",
+    (whole, rest) => {
+      const numbers = firstFault(`{ "a": ${whole},${rest} }`)?.numbers ?? [];
+      expect(numbers.map((one) => JSON.parse(one) as number)).toEqual([Number(`${whole}.${rest}`)]);
+    },
+  );
   it("takes what is deep and what is long", () => {
     const deep = "[".repeat(200_000);
     expect(firstFault(deep + "]".repeat(200_000))).toBeUndefined();

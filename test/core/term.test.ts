@@ -81,6 +81,26 @@ describe("gravestFirst", () => {
     expect(given[0]?.code, "the input stays as it was").toBe("a");
     expect(gravestFirst([])).toEqual([]);
   });
+  it("puts what may end the bath before what makes the time less sure, of one severity", () => {
+    const given = [
+      one("note", "default-law"),
+      one("warn", "temperature-unusual"),
+      one("warn", "wide-interval"),
+      one("note", "hazard"),
+      one("warn", "bath-may-fail"),
+      one("stop", "near-limit"),
+      one("stop", "bath-past-life"),
+    ];
+    expect(gravestFirst(given).map(({ code }) => code)).toEqual([
+      "bath-past-life",
+      "near-limit",
+      "bath-may-fail",
+      "temperature-unusual",
+      "wide-interval",
+      "hazard",
+      "default-law",
+    ]);
+  });
 });
 
 describe("timeEstimate", () => {

@@ -55,13 +55,17 @@ describe("parseDilution", () => {
       waterParts: 9.375,
     });
     expect(() => parseDilution("1:9")).toThrow(
-      new RangeError('parseDilution: text must be "1+9" or "1+8", got "1:9"'),
+      new RangeError(
+        'parseDilution: text must be "1+9" (1 part and 9 of water) or "1+8" (1 part of 9 in all), got "1:9"',
+      ),
     );
     expect(() => parseDilution("9:1")).toThrow(
-      new RangeError('parseDilution: text must be "9+1", got "9:1"'),
+      new RangeError('parseDilution: text must be "9+1" (9 parts and 1 of water), got "9:1"'),
     );
     expect(() => parseDilution("1:1")).toThrow(
-      new RangeError('parseDilution: text must be "1+1" or "1+0", got "1:1"'),
+      new RangeError(
+        'parseDilution: text must be "1+1" (1 part and 1 of water) or "1+0" (1 part of 1 in all), got "1:1"',
+      ),
     );
     expect(() => parseDilution("3:1", { colon: "total" })).toThrow(
       new RangeError("parseDilution: text.waterParts must be from 0 to 300000, got -2"),
@@ -168,7 +172,7 @@ describe("parseDilution", () => {
       expect.objectContaining({
         code: "ambiguous",
         path: "/text",
-        expected: { format: "dilution", examples: ["1+9", "stock"], readings },
+        expected: { must: "parts-or-total", format: "dilution", examples: ["1+9", "stock"], readings },
         actual: text,
       }),
     );
@@ -309,7 +313,7 @@ describe("dilutionFactor", () => {
       ),
     );
     expect(f(rows(["1:1", 1], ["1+1.1", 300]))).toThrow(
-      'dilutionFactor: law.rows[0].dilution must be "1+1" or "1+0", got "1:1"',
+      'dilutionFactor: law.rows[0].dilution must be "1+1" (1 part and 1 of water) or "1+0" (1 part of 1 in all), got "1:1"',
     );
     expect(f(rows(["1+1", 0], ["1+2", 300]))).toThrow(
       new RangeError("dilutionFactor: law.rows[0].timeS must be above 0 and at most 10000000 s, got 0"),
@@ -376,10 +380,10 @@ describe("dilutionLogSd", () => {
   });
   it("names itself in its errors", () => {
     expect(() => effect("dilution", "1:1", "1+1", genericDilutionLaw).logSd).toThrow(
-      'effect: from must be "1+1" or "1+0", got "1:1"',
+      'effect: from must be "1+1" (1 part and 1 of water) or "1+0" (1 part of 1 in all), got "1:1"',
     );
     expect(() => effect("dilution", "1+1", "1:1", genericDilutionLaw).logSd).toThrow(
-      'effect: to must be "1+1" or "1+0", got "1:1"',
+      'effect: to must be "1+1" (1 part and 1 of water) or "1+0" (1 part of 1 in all), got "1:1"',
     );
     expect(() => effect("dilution", "1+1", "1+1", anyOf(1)).logSd).toThrow(
       "effect: law must be an object, got 1",
@@ -597,7 +601,7 @@ describe("stockCautions", () => {
       new RangeError("stockCautions: question.areaCm2 must be above 0 and at most 1000000 cm², got 0"),
     );
     expect(() => stockCautions({ ...bath, dilution: "1:24", leastMlPerRoll: 5 })).toThrow(
-      'stockCautions: question.dilution must be "1+24" or "1+23", got "1:24"',
+      'stockCautions: question.dilution must be "1+24" (1 part and 24 of water) or "1+23" (1 part of 24 in all), got "1:24"',
     );
     expect(() => stockCautions(anyOf(null))).toThrow(
       new TypeError("stockCautions: question must be an object, got null"),

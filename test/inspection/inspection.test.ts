@@ -329,7 +329,7 @@ describe("safelightCautions", () => {
         code: "safelight-red",
         severity: "warn",
         message:
-          "Orthochromatic: deep red safelight only, weak and not near. Test it with a coin on a scrap for as long as you will look.",
+          "Orthochromatic: deep red safelight only, weak and not near. Test it first: lay a coin on a scrap, light it for as long as you will look, and develop it. If the coin shows, the light is too bright.",
       },
     ]);
     expect(safelightCautions("blue-sensitive")).toEqual([
@@ -337,7 +337,7 @@ describe("safelightCautions", () => {
         code: "safelight-amber",
         severity: "note",
         message:
-          "Blue-sensitive: amber or red safelight as the maker says. Test it with a coin on a scrap for as long as you will look.",
+          "Blue-sensitive: amber or red safelight as the maker says. Test it first: lay a coin on a scrap, light it for as long as you will look, and develop it. If the coin shows, the light is too bright.",
       },
     ]);
   });

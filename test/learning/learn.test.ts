@@ -1027,7 +1027,9 @@ describe("refusals", () => {
     );
     refused(
       bad(good(5, 20, { dilution: "1:9" })),
-      range('learn: runs[1].dilution must be "1+9" or "1+8", got "1:9"'),
+      range(
+        'learn: runs[1].dilution must be "1+9" (1 part and 9 of water) or "1+8" (1 part of 9 in all), got "1:9"',
+      ),
     );
     refused(
       bad(good(5, 20, { agitation: anyOf("never") })),

@@ -76,7 +76,7 @@ describe("advice on runs that teach nothing", () => {
       },
     ]);
     expect(describeCautions(known.advice, de.cautions)).toContain(
-      "Vorsicht: 11 von 12 Läufen lehren nichts: Bad älter, als seine Altersregel reicht (10), misslungen (1). " +
+      "Vorsicht: Aus 11 von 12 Entwicklungen ist nichts zu lernen: Bad älter, als seine Altersregel reicht (10), misslungen (1). " +
         "Mit einer Halbwertszeit des Bades beginnen, als laws.age. [/runs/1]",
     );
     const halving = startKnowledge(baseline, { laws: { age: { kind: "half-life", halfLifeH: 2000 } } });

@@ -40,7 +40,7 @@ describe("a notebook of two films", () => {
       },
     ]);
     expect(describeCautions(cautions, de.cautions)).toEqual([
-      "Vorsicht: Film hat 2 Werte: slow (12 Zeilen), fast (12). Sie werden wie eines gelesen. [/Film]",
+      "Vorsicht: Film hat 2 Werte: slow (12 Zeilen), fast (12). Alle werden zusammen gelesen. [/Film]",
     ]);
   });
   it("gives the time of the film that is asked for, and leaves the others aside", () => {

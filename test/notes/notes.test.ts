@@ -244,7 +244,9 @@ describe("readRunNotes", () => {
     expect(readRunNotes([{ ...base, Temp }]).runs[0]?.temperatureC).toBeCloseTo(celsius, 10);
   });
   it("reads a colon in a dilution only when told how", () => {
-    expect(reason({ Dilution: "1:9" })).toBe('Dilution must be "1+9" or "1+8", got "1:9"');
+    expect(reason({ Dilution: "1:9" })).toBe(
+      'Dilution must be "1+9" (1 part and 9 of water) or "1+8" (1 part of 9 in all), got "1:9"',
+    );
     expect(readRunNotes([{ ...base, Dilution: "1:9" }], { colon: "total" }).runs[0]?.dilution).toEqual({
       stockParts: 1,
       waterParts: 8,
@@ -286,9 +288,18 @@ describe("readRunNotes", () => {
       { Outcome: "", appearance: "50 s", factor: "many" },
       'factor must be a number such as "0.6", got "many"',
     ],
-    [{ used: "two films" }, 'must be a use such as "516 cm2/l" or "2 rolls/l", got "two films"'],
-    [{ used: "x 2 rolls/l" }, 'must be a use such as "516 cm2/l" or "2 rolls/l", got "x 2 rolls/l"'],
-    [{ used: "2 rolls/l x" }, 'must be a use such as "516 cm2/l" or "2 rolls/l", got "2 rolls/l x"'],
+    [
+      { used: "two films" },
+      'must be a use such as "516 cm2/l", "2 rolls/l" or "3 9x12cm/l", got "two films"',
+    ],
+    [
+      { used: "x 2 rolls/l" },
+      'must be a use such as "516 cm2/l", "2 rolls/l" or "3 9x12cm/l", got "x 2 rolls/l"',
+    ],
+    [
+      { used: "2 rolls/l x" },
+      'must be a use such as "516 cm2/l", "2 rolls/l" or "3 9x12cm/l", got "2 rolls/l x"',
+    ],
     [{ Age: "old" }, /must be an age such as/],
     [{ Age: "x 3 days" }, /must be an age/],
     [{ Age: "3 days x" }, /must be an age/],

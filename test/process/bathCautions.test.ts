@@ -160,7 +160,7 @@ describe("the fixing bath", () => {
     const one = { code: "fixer-spent", severity: "warn", path: `${path}/clearingS`, quantity: "timeS" };
     expect(spent({ clearingS: 300 })).toEqual({ ...one, limit: 120, actual: 300, data: { assumed: true } });
     expect(of({ clearingS: 300 })[0]!.message).toBe(
-      "Clears in 5:00, and 1:00 is assumed for a fresh fixing bath. " +
+      "Clears in 5 min, and 1 min is assumed for a fresh fixing bath. " +
         "This one may be spent: check with a fresh bath.",
     );
     const from = (fix: FixSetting, more: object = {}): readonly boolean[] =>

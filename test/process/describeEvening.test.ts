@@ -43,16 +43,16 @@ describe("an evening for the wall", () => {
       "In all 1:22:34.",
       "Have ready: developer 1000 ml; stop bath 1000 ml; fixing bath 1000 ml; wash water 6000 ml.",
       "Note: Film 1 (summit): No data of your own for temperature. A generic law with a wide spread is used.",
-      "Note: Film 2: No data of your own for temperature, use, age. A generic law with a wide spread is used.",
+      "Note: Film 2: No data of your own for temperature, use and age. A generic law with a wide spread is used.",
     ]);
   });
 
   it("says the same in German", () => {
     expect(describeEvening(evening, de.evening)).toEqual([
-      "Vorsicht: Film 2: Das Bad ist von 24 °C auf 19,1 °C gekommen. Die Zeit rechnet damit. Wer es wieder wärmt, plant mit dieser Temperatur.",
+      "Vorsicht: Film 2: Das Bad ist von 24 °C auf 19,1 °C gekommen. Die Zeit rechnet damit. Wird es wieder gewärmt, mit der Temperatur danach planen.",
       "Immer: Handschuhe und Brille tragen. Bäder von Essen fernhalten.",
       "Immer: Lüften. Stoppbad und Fixierbad geben Dämpfe ab.",
-      "Immer: Ein saures Stoppbad hat 1 bis 2 % Essigsäure oder Citronensäure. Säure ins Wasser gießen. Eisessig und Essenz mit 25 % nie unverdünnt nehmen.",
+      "Immer: Ein saures Stoppbad hat 1 bis 2 % Essigsäure oder Zitronensäure. Säure ins Wasser gießen. Eisessig und 25-prozentige Essigessenz nie unverdünnt nehmen.",
       "Immer: Gebrauchtes Fixierbad enthält Silber. Getrennt sammeln und nach örtlicher Vorschrift abgeben.",
       "Immer: Örtliche Vorschriften und Sicherheitsdatenblätter gehen vor diesem Plan.",
       "0:00 Film 1 (summit) beginnt.",
@@ -69,8 +69,8 @@ describe("an evening for the wall", () => {
       "  52:34 Wässern, 30:00 bei 19,1 °C",
       "Zusammen 1:22:34.",
       "Bereitstellen: Entwickler 1000 ml; Stoppbad 1000 ml; Fixierbad 1000 ml; Wasser zum Wässern 6000 ml.",
-      "Hinweis: Film 1 (summit): Keine eigenen Daten für Temperatur. Es gelten allgemeine Zahlen mit großer Streuung.",
-      "Hinweis: Film 2: Keine eigenen Daten für Temperatur, Ausnutzung und Alter. Es gelten allgemeine Zahlen mit großer Streuung.",
+      "Hinweis: Film 1 (summit): Keine eigenen Daten für Temperatur. Es gilt eine allgemeine Regel mit großer Streuung.",
+      "Hinweis: Film 2: Keine eigenen Daten für Temperatur, Ausnutzung und Alter. Es gilt eine allgemeine Regel mit großer Streuung.",
     ]);
   });
 

@@ -24,7 +24,7 @@ describe("a plan for the wall", () => {
       fix: { clearingS: 40, times: 3 },
     } as const;
     expect(describePlan(planProcess({ ...hut, dilution: "1+2", baths }))).toEqual([
-      "Take care: The wash is shorter than 20:00. Fixer left in the gelatin stains and fades the image.",
+      "Take care: The wash is shorter than 20 min. Fixer left in the gelatin stains and fades the image.",
       "Always: Wear gloves and glasses. Keep the baths away from food.",
       "Always: Let in fresh air. Stop and fixing baths give off vapours.",
       "Always: An acid stop is 1 to 2 % acetic or citric acid. Pour acid into water. " +
@@ -84,9 +84,18 @@ describe("a plan for the wall", () => {
     const answer = compensate({ timeS: 510, temperatureC: 20, hydroquinone: true }, { temperatureC: 11 });
     const { timeS, ...rest } = hut;
     expect(timeS).toBe(510);
-    expect(describePlan(planProcess({ ...rest, temperatureC: 11, answer }))[0]).toBe(
-      `Stop: ${planTexts.refused}`,
-    );
+    const plan = planProcess({ ...rest, temperatureC: 11, answer });
+    expect(describePlan(plan)[0]).toBe(`Stop: ${planTexts.refused(false)}`);
+    // Where the reason is one of the plan's cautions, it is below.
+    const stopped = { ...plan, cautions: [...answer.cautions, ...plan.cautions] };
+    expect(describePlan(stopped)[0]).toBe(`Stop: ${planTexts.refused(true)}`);
+    expect(planTexts.refused(true)).not.toBe(planTexts.refused(false));
+  });
+  it("says each sentence once, whatever its places", () => {
+    const plan = planProcess({ ...hut, temperatureC: 14 });
+    const twice = plan.cautions.flatMap((one) => [one, { ...one, path: "/elsewhere" }]);
+    expect(twice.length).toBeGreaterThan(1);
+    expect(describePlan({ ...plan, cautions: twice })).toEqual(describePlan(plan));
   });
 
   it.each([
@@ -156,7 +165,7 @@ describe("another language", () => {
     stock: "<stock>",
     water: "<water>",
     bench: "<bench>",
-    refused: "<refused>",
+    refused: () => "<refused>",
   };
   it("takes every sentence of this module from the catalogue", () => {
     const baths = { preSoak: {}, stop: { dilution: "1+9", kind: "acid" }, fix: { kind: "plain" } } as const;

@@ -247,6 +247,17 @@ describe("a plan of the usual run", () => {
     expect(bare(stepOf(second, "pre-soak")).at(-1)).toEqual({ atS: 0, durationS: 4, do: "pour-out" });
   });
 
+  it("stands a plate up to dry, and hangs up what is no plate", () => {
+    const last = (material?: "film" | "plate" | "paper"): unknown =>
+      stepOf(planProcess({ ...hut, material, baths: { wettingAgent: {} } }), "wetting-agent").cues.at(-1);
+    expect(last("plate")).toMatchObject({ do: "hang-up", data: { material: "plate" } });
+    expect(last("plate")).toHaveProperty("text", "Stand it up to dry without rinsing.");
+    for (const material of ["film", "paper", undefined] as const) {
+      expect(last(material)).not.toHaveProperty("data");
+      expect(last(material)).toHaveProperty("text", "Hang it up to dry without rinsing.");
+    }
+  });
+
   it("names sources only for what the input leaves out", () => {
     const baths = {
       preSoak: { durationS: 9 },
@@ -463,7 +474,7 @@ describe("what comes before and around the developer", () => {
     );
     // Paper under a safelight: common practice.
     expect(said("tray", undefined, { material: "paper" })).toMatch(
-      /^White light off: paper lies under the safelight/,
+      /^White light off: for paper only the safelight/,
     );
     expect(said("tank", undefined)).toBe("Pour in the developer.");
     const sentences = (["tank", "tray"] as const).flatMap((vessel) =>

@@ -8,6 +8,10 @@ describe("parseVolume", () => {
   // SI prefixes and 1 ml = 1 cm³: BIPM, The International System of Units, 9th ed., Sèvres, 2019.
   it.each([
     ["500 ml", 500],
+    ["half a litre", 500],
+    ["ein halber Liter", 500],
+    ["a litre", 1000],
+    ["einen Liter", 1000],
     ["500ml", 500],
     ["500 ML", 500],
     ["0.5 l", 500],
@@ -43,7 +47,7 @@ describe("parseVolume", () => {
     "",
     "  ",
     "ml",
-    "half a litre",
+    "half a",
     "500 g",
     "1,234 g",
     "1,234",

@@ -66,7 +66,10 @@ describe("checkRecipe", () => {
       ["/material/name", "is missing: text of at most 200 characters"],
       ["/material/kind", 'must be "film", "plate" or "paper", got "glass"'],
       ["/developer/name", "must be text of at most 200 characters, got 5"],
-      ["/developer/dilution", 'must be "1+9" or "1+8", got "1:9"'],
+      [
+        "/developer/dilution",
+        'must be "1+9" (1 part and 9 of water) or "1+8" (1 part of 9 in all), got "1:9"',
+      ],
       ["/baseline/timeS", 'must be a number above 0 and at most 1000000 s, got "900"'],
       ["/baseline/temperatureC", "must be a number from 0 to 100 °C, got 300"],
       ["/baseline/agitation/everyS", "must be a number above 0 and at most 3600 s, got 0"],

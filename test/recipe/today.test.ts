@@ -170,7 +170,8 @@ describe("describeCompensation", () => {
 describe("a spread", () => {
   it.each([
     [0.1, "18 %"],
-    [0.418, "99 %"],
+    [0.243, "49 %"],
+    [0.247, "a factor of 1.5"],
     [0.4214, "a factor of 2"],
     [3, "a factor of 140"],
     // Nine in ten: e^(1.645 × 0.1) is 1.18.

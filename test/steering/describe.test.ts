@@ -124,8 +124,8 @@ describe("describeSteering", () => {
     // A reading that is not followed: the forecast alone is.
     const jump = [...log.slice(0, 1), { timeS: 60, temperatureC: 14 }, { timeS: 180, temperatureC: 24 }];
     const lines = describeSteering(steer({ baseline, conditions: {}, log: jump }), undefined, { unit: "F" });
-    expect(lines[0]).toMatch(/^75.2 °F, read 3:00 after the pour-in, is 18 °F from the others/);
-    expect(lines[1]).toMatch(/later than 1:00 after the pour-in/);
+    expect(lines[0]).toMatch(/^75.2 °F, read 3 min after the pour-in, is 18 °F from the others/);
+    expect(lines[1]).toMatch(/later than 1 min after the pour-in/);
     expect(lines[2]).toMatch(/^Pour out \d+:\d\d after the pour-in\.$/);
   });
   it("names the newest of several doubts, and none that is over", () => {

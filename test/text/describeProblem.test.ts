@@ -203,7 +203,9 @@ describe("what is refused", () => {
       const german = describeProblem(problem, de.problems);
       const plain = german.replaceAll(/„[^“]*“/g, "").replaceAll(/[\w$]+(?:, [\w$]+){4,}/g, "");
       expect(plain).not.toMatch(ENGLISH);
-      expect(plain).toMatch(/^(?:nötig (?:ist|sind) .|es fehlt)/);
+      expect(plain).toMatch(
+        /^(?:nötig (?:ist|sind) .|fehlt: hier muss .* stehen$|es fehlt .|das Feld .*gibt es hier nicht)/,
+      );
       const stored = JSON.parse(JSON.stringify({ ...problem, message })) as InputProblem;
       if (!Number.isNaN(actual)) expect(describeProblem(stored, de.problems)).toBe(german);
     }
@@ -212,14 +214,14 @@ describe("what is refused", () => {
   it("is said with its limits, its examples and its place", () => {
     const hot = of(checkConditions(known, { temperatureC: 300 }));
     expect(describeProblems(hot, de.problems)).toEqual([
-      "conditions.temperatureC: nötig ist ein Wert von 0 bis 100 °C, gegeben ist 300",
+      "conditions.temperatureC: nötig ist ein Wert von 0 bis 100 °C, hier steht 300",
     ]);
     expect(describeProblem(hot[0]!, de.problems, { unit: "F" })).toBe(
-      "nötig ist ein Wert von 32 bis 212 °F, gegeben ist 300 °C",
+      "nötig ist ein Wert von 32 bis 212 °F, hier steht 300 °C",
     );
     expect(describeProblem(hot[0]!, undefined, { unit: "F" })).toBe("must be from 32 to 212 °F, got 300 °C");
     expect(describeProblem(caught(() => parseTime("soon"))[0]!, de.problems)).toBe(
-      "nötig ist eine Zeit wie „8:30“, „8.5 min“ oder „510 s“, gegeben ist „soon“",
+      "nötig ist eine Zeit wie „8:30“, „8,5 min“ oder „510 s“, hier steht „soon“",
     );
     expect(describeProblems(of(checkConditions(known, { gamma: 0.6 })), de.problems)).toEqual([
       "conditions.gamma: es fehlt baseline.gamma: Was galt für die bekannte Zeit?",
@@ -234,6 +236,21 @@ describe("what is refused", () => {
       expect.objectContaining({ code: "not-one-of", path: "/problem/code" }),
     );
     expect(() => describeProblems(anyOf({}))).toThrow(expect.objectContaining({ path: "/problems" }));
+  });
+});
+
+describe("a text that lost a character", () => {
+  it("says how to save the file, in both languages, also from what JSON keeps", () => {
+    const [problem] = caught(() => parseTemperature("20 \uFFFDC"));
+    const english =
+      'must be a temperature such as "20 °C" or "68F", got "20 \uFFFDC" ' +
+      "(a character was lost: save the file as UTF-8)";
+    expect(describeProblem(problem!)).toBe(english);
+    expect(describeProblem(problem!, { ...problemTexts })).toBe(english);
+    expect(describeProblem(problem!, de.problems)).toBe(
+      "nötig ist eine Temperatur wie „20 °C“ oder „68F“, hier steht „20 \uFFFDC“ " +
+        "(ein Zeichen ging verloren: die Datei als UTF-8 speichern)",
+    );
   });
 });
 
@@ -258,13 +275,13 @@ describe("a list that is too short", () => {
   it("says readings where its name does not, and counts one as one", () => {
     const steered = caught(() => steer({ baseline: known, conditions: {}, log: [] }))[0]!;
     expect(steered.message).toBe("steer: log must hold at least 1 reading, got 0");
-    expect(describeProblem(steered, de.problems)).toBe("nötig ist mindestens 1 Messung, gegeben sind 0");
+    expect(describeProblem(steered, de.problems)).toBe("nötig ist mindestens 1 Messung, hier stehen 0");
     const log = [{ timeS: 0, temperatureC: 18 }];
     const drifting = caught(() => compensate(known, { temperatureC: log }))[0]!;
     expect(describeProblem(drifting)).toBe("must hold at least 2 readings, got 1");
-    expect(describeProblem(drifting, de.problems)).toBe("nötig sind mindestens 2 Messungen, gegeben sind 1");
+    expect(describeProblem(drifting, de.problems)).toBe("nötig sind mindestens 2 Messungen, hier steht 1");
     const growth = caught(() => fitGrowth([]))[0]!;
     expect(describeProblem(growth)).toBe("must hold at least 2, got 0");
-    expect(describeProblem(growth, de.problems)).toBe("nötig sind mindestens 2 Einträge, gegeben sind 0");
+    expect(describeProblem(growth, de.problems)).toBe("nötig sind mindestens 2 Einträge, hier stehen 0");
   });
 });

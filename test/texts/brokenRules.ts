@@ -72,6 +72,7 @@ export const brokenRules: { readonly [Rule in InputRule]: readonly InputRules[Ru
     { readings: ["over 1", "under 1"] },
     { readings: ["over 1", "x0.8", "under 1", "x1.25"] },
   ],
+  "parts-or-total": [{ readings: ["1+9", "1+8"] }, { readings: ["3+2"] }],
   "volume-needed": [{}],
   "process-or-subject": [{ readings: ["thin", "good"] }, { readings: ["dense", "good"] }],
   "other-run": [{ row: 4 }],

@@ -47,6 +47,7 @@ describe("a bundle", () => {
       "src/compensate/text.ts",
       "src/contrast/text.ts",
       "src/core/text.ts",
+      "src/dilution/text.ts",
       "src/push/text.ts",
       "src/temperature/text.ts",
       "src/use/text.ts",

@@ -146,7 +146,7 @@ describe("the life of a brew in German", () => {
         de.mixing,
       ).find((line) => line.includes("Blasen"))!;
     expect(rest(16)).toMatch(
-      /Es hält etwa 3 h\. Es kann von 1,5 bis 6 h jederzeit versagen\. Binnen einer Stunde verwenden\.$/,
+      /Es hält etwa 3 h\. Es kann zwischen 1,5 und 6 h jederzeit versagen\. Binnen einer Stunde verwenden\.$/,
     );
     expect(rest(4)).toMatch(/ h jederzeit versagen\. Sofort verwenden\.$/);
   });

@@ -41,7 +41,7 @@ import {
   slowingText,
   spreadText,
 } from "../../src/core/text.js";
-import { exponentText } from "../../src/dilution/text.js";
+import { exponentText, partsOrTotalText } from "../../src/dilution/text.js";
 import { freezingText, reachText, reachedText, smoothText, untoldText } from "../../src/drift/refusedText.js";
 import { noPlaceText, samePriorText, toldApartText } from "../../src/learning/text.js";
 import {
@@ -116,6 +116,7 @@ export const englishRules: InputRuleTexts = {
   "steps-differ": stepsDifferText,
   "tells-time-constant": untoldText,
   "told-apart": toldApartText,
+  "parts-or-total": partsOrTotalText,
   "volume-needed": volumeNeededText,
   "within-life": withinLifeText,
   "within-reach": reachText,

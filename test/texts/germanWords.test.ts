@@ -6,6 +6,7 @@ import { describeCaution, type CautionCode } from "../../src/index.js";
 import { wordsOf } from "../../src/command/words.js";
 import { de } from "../../src/texts/de.js";
 import { anyOf } from "../helpers.js";
+import { englishSentences } from "./english.js";
 
 describe("a picture in German", () => {
   const { picture } = de;
@@ -42,7 +43,7 @@ describe("a picture in German", () => {
       picture.minutes(7.5, true),
       picture.strip(5),
     ]).toEqual([
-      "heute, wie gleichmäßig 14,5 °C",
+      "heute, wie bei gleichmäßig 14,5 °C",
       "2,5° kälter",
       "1,5° wärmer",
       "1+14 statt 1+9",
@@ -76,7 +77,7 @@ describe("a picture in German", () => {
       "Ab 17,5 °C eine Warnung: kälter als üblich.",
       "Von 6 °C bis 12,5 °C: zu kalt: keine Zeit.",
       "Gedruckte Zeilen im Bild: 3.",
-      "Eigene Läufe im Bild: 2.",
+      "Eigene Entwicklungen im Bild: 2.",
     ]);
   });
 });
@@ -102,8 +103,8 @@ describe("steering in German", () => {
       "Das Bad ist kälter als geplant: 4:00 haben so viel bewirkt wie 3:40.",
       "Das Bad ist wärmer als geplant: 4:00 bewirken so viel wie 4:20.",
       "Das Bild kam zur erwarteten Zeit.",
-      "Das Bild kam früh: für sich verlangt es 11:00.",
-      "Das Bild kam spät: für sich verlangt es 13:00.",
+      "Das Bild kam früh: allein danach wären es 11:00.",
+      "Das Bild kam spät: allein danach wären es 13:00.",
     ]);
   });
 });
@@ -114,14 +115,32 @@ describe("a caution in German", () => {
   it("names first what was learned, of whatever gender", () => {
     const far = { actual: -4, limit: 3 };
     expect(said("far-from-known", { ...far, data: { parameter: "t", cause: "thermometer" } })).toBe(
-      "Thermometer: nach den Läufen 4,0 Standardabweichungen vom Bekannten. Die Notizen prüfen.",
+      "Thermometer: nach den Entwicklungen 4,0 Standardabweichungen vom Bekannten. Die Notizen prüfen.",
     );
     expect(said("held-at-limit", { ...far, data: { parameter: "a", cause: "age" } })).toBe(
-      "Alter: nach den Läufen jenseits der Grenze. Es gilt die Grenze. Die Notizen prüfen.",
+      "Alter: nach den Entwicklungen jenseits der Grenze. Es gilt die Grenze. Die Notizen prüfen.",
     );
     expect(said("held-at-limit", { ...far, data: { parameter: "b", cause: "baseline" } })).toMatch(
-      /^Die Grundzeit: /,
+      /^Die bekannte Zeit: /,
     );
+  });
+  it("names a pair by what it is of, and not anew right behind both", () => {
+    const without = (causes: readonly string[]): readonly string[] => {
+      const data = { causes };
+      return [
+        englishSentences["default-law"]({ severity: "note", data } as never, "C"),
+        said("default-law", { data }),
+      ].map((sentence) => sentence.split(". ")[0]!);
+    };
+    expect(without(["temperature", "dilution", "interaction"])).toEqual([
+      "No data of your own for temperature, dilution and both together",
+      "Keine eigenen Daten für Temperatur, Verdünnung und deren Zusammenwirken",
+    ]);
+    expect(without(["temperature", "dilution", "age", "interaction"])).toEqual([
+      "No data of your own for temperature, dilution, age and temperature with dilution",
+      "Keine eigenen Daten für Temperatur, Verdünnung, Alter und das Zusammenwirken von Temperatur und Verdünnung",
+    ]);
+    expect(without(["interaction"])[1]).toMatch(/für das Zusammenwirken von Temperatur und Verdünnung$/);
   });
   it("writes how many times as a noun", () => {
     const over10C = { actual: 4.66, limit: 3 };
@@ -137,12 +156,14 @@ describe("an answer and a chart in German", () => {
       "gleiche Zeit",
       "20 % länger",
       "20 % kürzer",
-      "2-mal die Zeit",
-      "0,4-mal die Zeit",
+      "2-mal so lang",
+      "0,4-mal so lang",
     ]);
-    expect([answer.giveOrTake(1.2), answer.giveOrTake(2.5)]).toEqual([
-      "auf 20 % genau",
-      "auf einen Faktor 2,5 genau",
+    expect([1.2, 1.49, 1.5, 2.5].map((ratio) => answer.giveOrTake(ratio))).toEqual([
+      "± 20 %",
+      "± 49 %",
+      "Faktor 1,5 mehr oder weniger",
+      "Faktor 2,5 mehr oder weniger",
     ]);
     expect([
       answer.time("20:00", "13:30", "29:30"),
@@ -153,10 +174,10 @@ describe("an answer and a chart in German", () => {
       "20:00 entwickeln, mit 90 % Sicherheit zwischen 13:30 und 29:30.",
       "Die Gesetze allein ergäben 20:00, mit 90 % Sicherheit zwischen 13:30 und 29:30.",
       "von 14 °C auf 20 °C",
-      "statt alle 30 s ständig",
+      "ständig statt alle 30 s",
     ]);
     expect(de.mixing.steps.stop({ do: "stop" } as never, {} as never)).toBe("Das nicht ansetzen.");
-    expect(answer.before("allgemeine Regel")).toBe("zuerst allgemeine Regel");
+    expect(answer.before("allgemeine Regel")).toBe("anfangs allgemeine Regel");
     expect([chart.more(1), chart.more(3)]).toEqual([
       "Eine weitere Warnung steht in den Daten.",
       "3 weitere Warnungen stehen in den Daten.",

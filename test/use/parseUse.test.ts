@@ -35,6 +35,23 @@ describe("parseUse", () => {
     ["none", 0],
     [" Fresh ", 0],
     ["unbenutzt", 0],
+    // Plates and sheets by their size: 9 times 12 is 108 cm².
+    ["3 9x12cm/l", 324],
+    ["3x 9x12/l", 324],
+    ["3 x 9x12cm/l", 324],
+    ["3x9x12 cm / l", 324],
+    ["3 9x12cm in 500 ml", 648],
+    ["3 9x12 in 500 ml", 648],
+    ["3 Platten 9x12/500 ml", 648],
+    ["2 9x12-Platten pro Liter", 216],
+    ["2 Blatt 6,5x9cm/l", 117],
+    ["1 plate 4x5in/l", 129.032],
+    ["4 4x5 in/l", 516.128],
+    ["3 Rollfilme/l", 1548.384],
+    ["2 roll films/l", 1032.256],
+    ["ein Film/l", 516.128],
+    ["a roll in 500 ml", 1032.256],
+    ["0 9x12/l", 0],
   ])("reads %s", (text, cm2PerL) => {
     expect(parseUse(text)).toBeCloseTo(cm2PerL, 9);
   });
@@ -48,27 +65,34 @@ describe("parseUse", () => {
     "2 rolls/l x",
     "516 cm/l",
     "1.5.2 rolls/l",
+    // Plates have no area without their size.
+    "3 Platten/500 ml",
+    "3 plates/l",
+    "39x12/l",
+    "3 9x12x1/l",
   ])("refuses %j", (text) => {
     expect(() => parseUse(text)).toThrow(
       new RangeError(
-        `parseUse: text must be a use such as "516 cm2/l" or "2 rolls/l", got ${JSON.stringify(text)}`,
+        `parseUse: text must be a use such as "516 cm2/l", "2 rolls/l" or "3 9x12cm/l", got ${JSON.stringify(text)}`,
       ),
     );
   });
   it.each([
     ["516", ["516 cm2/l", "516 rolls/l"], [516, 266_322.048]],
     ["1,032 cm2/l", ["1.0320 cm2/l", "1032 cm2/l"], [1.032, 1032]],
+    ["3 6x9/l", ["3 6x9 cm/l", "3 6x9 in/l"], [162, 1045.159]],
   ])("says both meanings of %j", (text, readings, uses) => {
     expect(() => parseUse(text)).toThrow(
       expect.objectContaining({ code: "ambiguous", expected: expect.objectContaining({ readings }) }),
     );
-    expect(readings.map((one) => parseUse(one))).toEqual(uses);
+    expect(readings.map((one) => Number(parseUse(one).toFixed(3)))).toEqual(uses);
   });
   it("takes an amount of film with the volume of its bath, and asks for it", () => {
     expect(parseUse("2 rolls", { volumeMl: 500 })).toBe(2064.512);
     // What the text says comes first.
     expect(parseUse("2 rolls/l", { volumeMl: 500 })).toBe(1032.256);
-    for (const text of ["2 rolls", "516 cm2"])
+    expect(parseUse("3 9x12", { volumeMl: 500 })).toBe(648);
+    for (const text of ["2 rolls", "516 cm2", "3 9x12cm"])
       expect(() => parseUse(text)).toThrow(
         expect.objectContaining({
           code: "needs-counterpart",
@@ -87,6 +111,23 @@ describe("parseUse", () => {
     expect(() => parseUse("2000 rolls/l")).toThrow(
       "parseUse: text must be from 0 to 1000000 cm²/l, got 1032256",
     );
+  });
+  test.prop([
+    fc.integer({ min: 1, max: 99 }),
+    fc.constantFrom("9x12cm", "9x12", "6.5x9cm", "4x5in", "8x10", "90x120 mm"),
+    fc.constantFrom(" ", "x ", " x ", " plates ", " Platten "),
+    fc.constantFrom("/l", " per litre", " in 500 ml", "/2 l", " je 250 ml"),
+  ])("counts plates and sheets as filmAreaCm2 does", (count, size, times, volume) => {
+    const litres = volume.includes("500")
+      ? 0.5
+      : volume.includes("250")
+        ? 0.25
+        : volume.includes("2 l")
+          ? 2
+          : 1;
+    const cm2PerL = (count * filmAreaCm2(size)) / litres;
+    expect(parseUse(`${count}${times}${size}${volume}`)).toBeCloseTo(cm2PerL, 6);
+    expect(parseUse(`${count}${times}${size.replace(".", ",")}${volume}`)).toBeCloseTo(cm2PerL, 6);
   });
   it.each([516, null, undefined, ["2 rolls/l"]])("refuses %j by kind", (value) => {
     expect(() => parseUse(anyOf(value))).toThrow(TypeError);

@@ -2,19 +2,19 @@
  * Cautions about a time, in German: what it rests on, the bath, contrast, light.
  */
 import type { CautionFacts, CautionSentences } from "../../core/cautionTexts.js";
-import { alter, dativ, dauer, grad, gradBis, gradWeit, stellen, und, wort, zahl } from "./figures.js";
+import { alter, blenden, dativ, dauer, grad, gradBis, gradWeit, stellen, wort, zahl } from "./figures.js";
 import type { brewSentences } from "./brewCautions.js";
 import type { runSentences } from "./runCautions.js";
-import { causes } from "./words.js";
+import { causes, ursachen } from "./words.js";
 
 type Codes = Exclude<keyof CautionSentences, keyof typeof brewSentences | keyof typeof runSentences>;
 
-const named = (names: unknown, words: Readonly<Record<string, string>>): string =>
-  und(Array.isArray(names) ? (names as readonly unknown[]).map((name) => wort(words, name)) : names);
-
 const percent = (share: number): string => `${stellen(100 * share, 0)} %`;
 
-const stops = (value: number): string => `${zahl(value, 2)} ${value === 1 ? "Blende" : "Blenden"}`;
+/** How to try a safelight. */
+const coinTest =
+  "Vorher prüfen: eine Münze auf ein Reststück legen, so lange beleuchten, wie zugesehen wird, und " +
+  "entwickeln. Zeichnet sie sich ab, ist das Licht zu hell.";
 
 const printed = ({ limit, actual }: CautionFacts<"law-unusual">, unit: string, times = 1): string =>
   `Der ${actual < limit ? "kleinste" : "größte"} veröffentlichte Wert ist ${zahl(limit * times)}${unit}.`;
@@ -46,19 +46,20 @@ const unusual: {
 };
 
 export const answerSentences: Pick<CautionSentences, Codes> = {
-  // Zeit und Intervall
+  // Zeit und Spanne
   "short-time": ({ limit }) =>
-    `Unter ${dauer(limit)} entwickelt es ungleichmäßig. Bad kühlen oder verdünnen.`,
-  "long-time": ({ limit }) => `Über ${dauer(limit)} ist zu lang. Bad wärmen oder verstärken.`,
-  "wide-interval": () => "Das Intervall ist weit. Zuerst ein Probestreifen.",
+    `Unter ${dauer(limit)} wird die Entwicklung ungleichmäßig. Bad kühlen oder verdünnen.`,
+  "long-time": ({ limit }) => `Zeiten über ${dauer(limit)} sind zu lang. Bad wärmen oder stärker ansetzen.`,
+  "wide-interval": () => "Die Spanne ist groß. Zuerst einen Probestreifen machen.",
   "maybe-minutes": ({ actual, data }) =>
     `Die ${data.of === "clearing" ? "Klärzeit" : "Zeit"} ist ${zahl(actual)} s. Sind es Minuten?`,
   "other-baseline": () =>
-    "Die Ausgangszeit ist nicht die gelernte. Ihre Zusammenhänge mit den Gesetzen bleiben außer Acht.",
+    "Die bekannte Zeit ist nicht die gelernte. Ihr Zusammenhang mit den Gesetzen bleibt außer Acht.",
   "stored-differs": ({ data }) =>
-    `Gespeichertes folgt nicht aus Vorwissen und Läufen: ${data.fields.join(", ")}. Es wurde neu berechnet.`,
+    `Gespeicherte Werte passen nicht zu Vorwissen und Entwicklungen: ${data.fields.join(", ")}. ` +
+    `Sie wurden neu berechnet.`,
   "default-law": ({ data }) =>
-    `Keine eigenen Daten für ${named(data.causes, causes)}. Es gelten allgemeine Zahlen mit großer Streuung.`,
+    `Keine eigenen Daten für ${ursachen(data.causes)}. Es gilt eine allgemeine Regel mit großer Streuung.`,
   "law-unusual": (facts) =>
     Object.hasOwn(unusual, facts.data.reason)
       ? unusual[facts.data.reason](facts)
@@ -66,16 +67,23 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "unknown-field": ({ data: { field, nearest } }) =>
     `Das Feld „${field}“ wird nicht gelesen.${nearest === undefined ? "" : ` Ist ${nearest} gemeint?`}`,
   "outside-table": ({ data }) =>
-    `${wort(causes, data.cause)} liegt außerhalb der Tabelle. Deren letzte Neigung gilt weiter.`,
+    `Die ${wort(causes, data.cause)} liegt außerhalb der Tabelle. ` +
+    "Weitergerechnet wird mit der Steigung der letzten Zeilen.",
   "wrong-way": ({ data: { cause } }) =>
     `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller. ` +
-    "Das tut kein Entwickler. Zeilen und Läufe prüfen: sind dünn und dicht vertauscht?",
-  "far-extrapolation": ({ severity, limit, actual, data: { cause } }, unit) =>
+    "Das tut kein Entwickler. Zeilen und Entwicklungen prüfen: sind dünn und dicht vertauscht?",
+  "far-extrapolation": ({ severity, limit, actual, data: { cause, bath } }, unit) =>
     cause === "temperature"
       ? `Mehr als ${gradWeit(limit, unit)} von der Temperatur der bekannten Zeit entfernt.`
       : severity === "stop"
         ? `Bei 1+${zahl(actual)} ist weniger Konzentrat im Bad, als irgendwo gedruckt ist: 1+${zahl(limit)}.`
-        : `Das Bad ist ${zahl(actual, 2)}-mal schwächer oder stärker als das der bekannten Zeit. ` +
+        : `Das Bad ist ${zahl(actual, 2)}-mal ` +
+          (bath === "weaker"
+            ? "so stark verdünnt"
+            : bath === "stronger"
+              ? "so stark"
+              : "so stark oder schwach") +
+          " wie das der bekannten Zeit. " +
           `Gedruckte Tabellen reichen ${zahl(limit)}-mal so weit.`,
   "stand": ({ data }) =>
     (data.side === "baseline" ? "Die bekannte Zeit gilt für Standentwicklung. Diese " : "Standentwicklung ") +
@@ -85,7 +93,7 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     (side === "bottom"
       ? `Ein Kontrast von ${zahl(actual)} liegt nahe bei 0. `
       : `Ein Kontrast von ${zahl(actual)} liegt nahe an seiner Grenze von ${zahl(limit)}. `) +
-    `Dort ist das Intervall unsicher. Zuerst ein Probestreifen.`,
+    `Dort ist die Spanne unsicher. Zuerst einen Probestreifen machen.`,
 
   // Temperatur
   "maybe-fahrenheit": ({ actual, data }) =>
@@ -126,12 +134,12 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
             `Erst kurz vorher ansetzen.`;
     return severity === "stop"
       ? `Das Bad hält ${life} und ist beim Ausgießen ${age} alt. Es versagt vor dem Ende. Neu ansetzen.`
-      : `Das Bad hält ${life}. Am langen Ende des Intervalls ist es ${age} alt. Erst kurz vorher ansetzen.`;
+      : `Das Bad hält ${life}. Am langen Ende der Spanne ist es ${age} alt. Erst kurz vorher ansetzen.`;
   },
   "bath-may-fail": ({ limit, actual, data }) =>
     data.at === "pour-in"
       ? `Das Bad ist ${alter(actual)} alt. Ab ${dativ(alter(limit))} kann es versagen. Neu ansetzen.`
-      : `Das Bad kann ab ${dativ(alter(limit))} versagen. Am langen Ende des Intervalls ist es ` +
+      : `Das Bad kann ab ${dativ(alter(limit))} versagen. Am langen Ende der Spanne ist es ` +
         `${alter(actual)} alt. Erst kurz vorher ansetzen.`,
   "bath-past-capacity": ({ limit, actual }) =>
     `Das Bad hat je Liter ${zahl(actual, 4)} cm² entwickelt. Es schafft ${zahl(limit, 4)}. Neu ansetzen.`,
@@ -162,14 +170,14 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
 
   // Kontrast und Empfindlichkeit
   "push-far": ({ limit }) =>
-    `Über einen Push von ${stops(limit)} hinaus gibt es kaum veröffentlichte Zeiten. ` +
+    `Über einen Push von ${blenden(limit)} hinaus gibt es kaum veröffentlichte Zeiten. ` +
     `Die Schatten bleiben leer.`,
   "push-shadows": ({ actual, data }) =>
-    `Ein Push um ${stops(actual)} hebt die Mitteltöne. Die Schatten gewinnen höchstens ` +
-    `${stops(data.shadowStops)}.`,
-  "pull-far": ({ limit }) => `Bei mehr als ${stops(-limit)} Pull bleibt das Negativ flau.`,
+    `Ein Push um ${blenden(actual)} hebt die Mitteltöne. Die Schatten gewinnen höchstens ` +
+    `${blenden(data.shadowStops)}.`,
+  "pull-far": ({ limit }) => `Bei mehr als ${blenden(-limit)} Pull bleibt das Negativ flau.`,
   "push-and-contrast": () =>
-    "Ein Push ist ein anderer Kontrast. Beides zusammen zählt dasselbe doppelt. Eines weglassen.",
+    "Ein Push ändert schon den Kontrast. Beides zusammen zählt dasselbe doppelt. Eines weglassen.",
   "not-iso-contrast": ({ limit, actual }) =>
     `Die Dichte steigt über 1,30 in log H um ${stellen(actual, 2)} statt ${stellen(limit, 2)}. ` +
     `Das ist eine Empfindlichkeit für diese Entwicklung, keine nach ISO.`,
@@ -178,12 +186,9 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "panchromatic-dark": () =>
     "Panchromatisch: in völliger Dunkelheit nach Zeit und Temperatur entwickeln. " +
     "Kein Dunkelkammerlicht zeigt das Bild, ohne es zu verschleiern.",
-  "safelight-red": () =>
-    "Orthochromatisch: nur dunkelrotes Licht, schwach und nicht nah. " +
-    "Mit einer Münze auf einem Reststück so lange prüfen, wie zugesehen wird.",
+  "safelight-red": () => "Orthochromatisch: nur dunkelrotes Licht, schwach und nicht nah. " + coinTest,
   "safelight-amber": () =>
-    "Blauempfindlich: gelbes oder rotes Dunkelkammerlicht nach Angabe des Herstellers. " +
-    "Mit einer Münze auf einem Reststück so lange prüfen, wie zugesehen wird.",
+    "Blauempfindlich: gelbes oder rotes Dunkelkammerlicht nach Angabe des Herstellers. " + coinTest,
   "estimates-disagree": ({ data: { firstS, secondS } }) =>
     `Die beiden Schätzungen, ${dauer(firstS)} und ${dauer(secondS)}, widersprechen sich. ` +
     `Zuerst Temperatur, Verdünnung und Faktor prüfen.`,

@@ -20,7 +20,7 @@ const bis = (ends: unknown): string =>
 export const brewSentences: Pick<CautionSentences, Codes> = {
   // Ansatz aus der Küche
   "no-agent": () => "Nichts darin entwickelt. Kaffee oder Vitamin C dazugeben.",
-  "no-alkali": () => "Ohne Soda entwickelt nichts.",
+  "no-alkali": () => "Ohne Alkali entwickelt nichts.",
   "alkali-too-weak": ({ limit }) =>
     `Nicht alkalisch genug, unter pH ${stellen(limit)}. Natron allein ist zu schwach. ` +
     `Waschsoda nehmen, oder mehr davon.`,
@@ -47,24 +47,27 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
   "vitamin-c-without-coffee": () => "Vitamin C ohne Kaffee ist langsam und unsicher.",
   "coffee-without-vitamin-c": () => "Ohne Vitamin C ist es langsam und färbt.",
   "acid-foams": ({ data }) =>
-    `Säure und Soda geben Gas ab, bis ${zahl(data.gasL, 2)} l. ` +
+    `Säure und Soda geben bis zu ${zahl(data.gasL, 2)} l Gas ab. ` +
     (isMuchGas(data.gasLPerL)
       ? `Ein Gefäß von doppelter Größe reicht nicht. Die Säure zuletzt in kleinen Portionen zugeben ` +
         `und nach jeder warten, bis es ruhig ist. Oder das nicht ansetzen. `
       : `Die Säure zuletzt und langsam zugeben, in einem offenen Gefäß von doppelter Größe. `) +
     `Nie verschließen, bevor es ruhig ist.`,
-  "mix-apart": () => "Jedes für sich lösen. Kaffee ins Alkali gießen. Vitamin C kommt zuletzt.",
+  "mix-apart": ({ data: { coffee, vitaminC } }) =>
+    "Jedes für sich lösen." +
+    (coffee ? " Kaffee ins Alkali gießen." : "") +
+    (vitaminC ? " Vitamin C kommt zuletzt." : ""),
   "restrainer-wanted": ({ data: { iso, bromideGPerL, saltGPerL } }) =>
     `Filme ab ISO ${zahl(iso, 4)} verschleiern ohne ${zahl(bromideGPerL, 2)} g Kaliumbromid oder ` +
     `${bis(saltGPerL)} g Kochsalz je Liter.`,
   "restrainer-strong": ({ severity, limit, actual }) =>
     severity === "stop"
-      ? `Verzögerer im Wert von ${zahl(actual, 2)} g/l Bromid: darin entwickelt kaum etwas. ` +
+      ? `Verzögerer entsprechend ${zahl(actual, 2)} g/l Kaliumbromid: darin entwickelt kaum etwas. ` +
         `Rezepte enthalten 0,5 bis 5 g/l.`
-      : `Mehr als ${zahl(limit, 2)} g/l Verzögerer: die Zeit ist geraten. Zuerst ein Probestreifen.`,
+      : `Mehr als ${zahl(limit, 2)} g/l Verzögerer: die Zeit ist geraten. Zuerst einen Probestreifen machen.`,
   "undissolved": ({ limit, actual, data }) =>
     `Bei dieser Temperatur löst sich nicht alles (${wort(ingredients, data.ingredient)}): ` +
-    `${zahl(limit)} g/l gehen, ${zahl(actual)} sind es.`,
+    `möglich sind ${zahl(limit)} g/l, hier sind es ${zahl(actual)}.`,
   "too-concentrated": ({ severity, limit }) =>
     severity === "stop"
       ? `Zu viel Ätznatron, um es sicher zu lösen. Es braucht ${zahl(limit)} ml kaltes Wasser für sich. ` +
@@ -72,14 +75,14 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
       : `Ätznatron braucht ${zahl(limit)} ml kaltes Wasser für sich. ` +
         `Im Rest löst sich das Übrige vielleicht nicht. Mehr Bad ansetzen.`,
   "vitamin-c-left-out": () =>
-    "Das Vitamin C bleibt im Regal: seine Säure braucht mehr Alkali, als da ist. Waschsoda trüge sie.",
+    "Das Vitamin C bleibt im Regal: seine Säure braucht mehr Alkali, als da ist. Mit Waschsoda ginge es.",
   "caustic-in-coffee": ({ limit, actual }) =>
-    `Der Filterkaffee lässt ${zahl(actual)} ml Wasser, und Ätznatron mit dem anderen Alkali braucht ` +
-    `${zahl(limit)}. Ätznatron kommt nie in Kaffee. ` +
+    `Der Filterkaffee lässt nur ${zahl(actual)} ml Wasser übrig, und Ätznatron braucht mit dem anderen ` +
+    `Alkali ${zahl(limit)} ml. Ätznatron kommt nie in Kaffee. ` +
     `Weniger Filterkaffee nehmen, oder löslichen Kaffee und mehr Wasser.`,
   "decaffeinated": () => "Entkoffeinierter Kaffee ist oft schwächer. Ausprobieren.",
   "brewed-coffee": () => "Aufgebrühter Kaffee ist verschieden stark. Ausprobieren.",
-  "tablet-filler": () => "Tabletten zerdrücken und abseihen, was bleibt.",
+  "tablet-filler": () => "Tabletten zerdrücken und abseihen, was sich nicht löst.",
   "tablet-label": () =>
     "Die Tabletten mit Vitamin C bleiben außen vor. " +
     "Angeben, wie viel mg eine Tablette enthält (labelMg), dann zählen sie.",
@@ -99,23 +102,25 @@ export const brewSentences: Pick<CautionSentences, Codes> = {
     `Einmal abwiegen, in eine Lösung von 10 %.`,
   "alkali-changed": ({ data }) =>
     `Der pH geht von ${stellen(data.fromPh)} auf ${stellen(data.toPh)}. ` +
-    `Wie viel das an der Zeit ändert, ist kaum bekannt. Zuerst ein Probestreifen.`,
+    `Wie viel das an der Zeit ändert, ist kaum bekannt. Zuerst einen Probestreifen machen.`,
   "strength-far": ({ actual }) =>
     `Die Ansätze unterscheiden sich ${zahl(actual, 2)}-fach, zu viel für eine Regel. ` +
-    `Zuerst ein Probestreifen.`,
+    `Zuerst einen Probestreifen machen.`,
   "scrap-without-known": () =>
-    "Ohne ein Bad zum Vergleich sagt ein Reststück nur schnell oder langsam. Zuerst ein Probestreifen.",
+    "Ohne ein Bad zum Vergleich sagt ein Reststück nur schnell oder langsam. " +
+    "Zuerst einen Probestreifen machen.",
   "hazard": ({ data }) => `${subject(wort(ingredients, data.ingredient))} ${wort(hazards, data.hazard)}`,
   "baking-care": () =>
-    "Heiß, ätzender Staub, Dampf und Gas. Ein offenes Blech nehmen, das nie mehr mit Essen in Berührung " +
-    "kommt, keines aus Aluminium. Brille und Ofenhandschuhe tragen, lüften, abkühlen lassen.",
+    "Natron im Ofen: Es wird heiß, ätzender Staub, Dampf und Gas entstehen. Ein offenes Blech nehmen, " +
+    "das nie mehr mit Essen in Berührung kommt, keines aus Aluminium. " +
+    "Brille und Ofenhandschuhe tragen, lüften, abkühlen lassen.",
   "baking-depth": ({ data }) =>
     `Gilt für ${zahl(data.depthMm, 1)} mm hohes Pulver, das schon heiß ist. ` +
     `Eine Schicht von 1 bis 2 cm braucht etwa eine Stunde, bis sie durch und durch warm ist.`,
   "soda-from-baking": () => "Natron wird im Ofen zu Waschsoda: 1 bis 2 cm hoch, eine Stunde bei etwa 200 °C.",
   "more-than-complete": ({ limit }) =>
-    `Leichter als reines Karbonat, ${zahl(limit)} g: es war feucht, oder etwas ging verloren.`,
-  "gained-weight": ({ limit }) => `Schwerer als vorher, ${zahl(limit)} g. Die Gewichte prüfen.`,
+    `Leichter als reines Karbonat (${zahl(limit)} g): es war feucht, oder etwas ging verloren.`,
+  "gained-weight": ({ limit }) => `Schwerer als vorher (${zahl(limit)} g). Die Gewichte prüfen.`,
   "not-complete": ({ limit }) =>
     `Noch ein Gemisch: reines Karbonat wiegt ${zahl(limit)} g. Weiterbacken, oder siehe bakedSoda.`,
   "gloves-and-glasses": () =>

@@ -2,6 +2,7 @@
  * A chart in German.
  */
 import { heldText, type ChartTexts } from "../../chart/text.js";
+import type { TimeChartHeld } from "../../chart/types.js";
 import { answer } from "./answer.js";
 import { cautions } from "./cautions.js";
 import { grad } from "./figures.js";
@@ -10,15 +11,29 @@ import { dilution } from "./words.js";
 const place = (temperature: string, diluted: string | undefined): string =>
   `bei ${temperature}${diluted === undefined ? "" : `, ${dilution(diluted)}`}`;
 
+/** An agitation behind "bei". */
+function bewegung(given: unknown): string {
+  if (given === "continuous") return "ständiger Bewegung";
+  return given === "stand" ? "Standentwicklung" : `Bewegung ${String(answer.side("agitation", given, "C"))}`;
+}
+
+/** What every time of a chart counts with, behind "gelten". */
+function gehalten(one: TimeChartHeld): string {
+  const { cause, to } = one;
+  if (cause === "fresh") return "für ein frisches Bad";
+  const side = to === undefined ? undefined : answer.side(cause, to, "C");
+  if (cause === "age" && side !== undefined) return `für ein ${side} altes Bad`;
+  if (cause === "use" && side !== undefined) return `für ein Bad, das schon ${side} entwickelt hat`;
+  if (cause === "agitation") return `bei ${bewegung(to)}`;
+  return `für ${heldText(one, answer, "")}`;
+}
+
 /** All that a chart says in German. */
 export const chart: ChartTexts = {
   title: "Wie lange entwickeln",
   known: (time, temperature, diluted) => `Bekannt: ${time} ${place(temperature, diluted)}.`,
-  held: (conditions) => {
-    const all = conditions.map((one) => heldText(one, answer, "ein frisches Bad"));
-    return `Alle Zeiten gelten für ${all.join(", ")}.`;
-  },
-  interval: "In neun von zehn Fällen liegt die richtige Zeit im Intervall daneben.",
+  held: (conditions) => `Alle Zeiten gelten ${conditions.map(gehalten).join(", ")}.`,
+  interval: "In neun von zehn Fällen liegt die richtige Zeit in der Spanne daneben.",
   noTime: "keine Zeit",
   to: "bis",
   beyond: "Monate",
@@ -29,7 +44,7 @@ export const chart: ChartTexts = {
       ? "Eine weitere Warnung steht in den Daten."
       : `${count} weitere Warnungen stehen in den Daten.`,
   hatched: "Schraffiert: nicht verwenden.",
-  drawn: "Der Punkt ist die Zeit, der Strich ihr Intervall, alle im selben Maßstab.",
+  drawn: "Der Punkt ist die Zeit, der Strich ihre Spanne, alle im selben Maßstab.",
   safety:
     "Handschuhe, Brille, frische Luft. Gebrauchtes Fixierbad enthält Silber: getrennt sammeln. " +
     "Sicherheitsdatenblätter und örtliche Vorschriften gehen vor.",

@@ -10,7 +10,7 @@ import { lengthText } from "../../quantities/lengthText.js";
 export const comma = (text: string): string => text.replace(".", ",");
 
 /** The same for each of several figures. */
-const commas = (text: string): string => text.replaceAll(".", ",");
+export const commas = (text: string): string => text.replaceAll(".", ",");
 
 /** A number to so many digits. */
 export const zahl = (value: unknown, count?: number): string => comma(digits(value, count));
@@ -29,7 +29,7 @@ export const gradWeit = (celsius: unknown, unit: TemperatureUnit): string =>
 export const gradBis = (low: unknown, high: unknown, unit: TemperatureUnit): string =>
   commas(degreesBetween(low, "bis", high, unit));
 
-/** A length of time: below a minute in seconds, else as a clock shows it. */
+/** A length of time: "30 s", "5 min" and "2 h" where it is whole, else as a clock shows it. */
 export const dauer = (timeS: unknown): string => comma(lengthText(timeS));
 
 /** An age: "1 h 28 min", "10 Tage", "3 Wochen". */
@@ -37,6 +37,16 @@ export const alter = (ageH: unknown): string => comma(ageText(ageH, "Tage", "Woc
 
 /** The same after "vor", "von" and "statt": "10 Tagen". */
 export const dativ = (age: string): string => age.replace(/ Tage$/, " Tagen");
+
+const PARTS: Readonly<Record<string, string>> = { "0.33": "⅓", "0.50": "½", "0.67": "⅔" };
+
+/** Stops, halves and thirds as such: "⅔ Blende", "1½ Blenden", "2 Blenden". */
+export function blenden(stops: number): string {
+  const whole = Math.trunc(stops);
+  const part = ownEntry(PARTS, (stops - whole).toFixed(2));
+  const said = part === undefined ? zahl(stops, 2) : `${whole === 0 ? "" : whole}${part}`;
+  return `${said} ${stops === 1 || (part !== undefined && whole === 0) ? "Blende" : "Blenden"}`;
+}
 
 /** A word of a list; one that is not in it stays as it is. */
 export function wort(words: Readonly<Record<string, string>>, name: unknown): string {

@@ -109,7 +109,7 @@ function life({ lifeH, failsH }: Pick<MixingStepData, "lifeH" | "failsH">): stri
   if (lifeH === undefined) return "";
   const soon = useBy(failsH);
   const range =
-    failsH === undefined ? "" : ` Es kann von ${failsH.map(kurz).join(" bis ")} h jederzeit versagen.`;
+    failsH === undefined ? "" : ` Es kann zwischen ${failsH.map(kurz).join(" und ")} h jederzeit versagen.`;
   return ` Es hält etwa ${kurz(lifeH)} h.${range}${soon === undefined ? "" : soonest[soon]}`;
 }
 
@@ -119,5 +119,5 @@ function gas({ gasL, gasLPerL }: MixingStepData): string {
     ? `Ein Gefäß von doppelter Größe reicht nicht. In kleinen Portionen zugeben und nach jeder warten, ` +
       `bis es ruhig ist. Oder das nicht ansetzen.`
     : `Ein offenes Gefäß von doppelter Größe nehmen.`;
-  return ` Es schäumt, bis ${kurz(gasL)} l Gas. ${care} Nie verschließen, bevor es ruhig ist.`;
+  return ` Es schäumt: bis zu ${kurz(gasL)} l Gas. ${care} Nie verschließen, bevor es ruhig ist.`;
 }

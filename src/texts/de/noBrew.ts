@@ -9,7 +9,8 @@ export const noBrew: Readonly<Record<NoBrewReason, string>> = {
   "no-alkali": "Nichts im Vorrat macht das Bad alkalisch. Waschsoda dazunehmen.",
   "alkali-too-weak": "Das Alkali im Vorrat ist zu schwach. Waschsoda dazunehmen.",
   "caustic-alone":
-    "Ätznatron allein lässt sich mit Kaffee nicht sicher dosieren. Waschsoda dazu nehmen, oder statt seiner.",
+    "Ätznatron allein lässt sich mit Kaffee nicht sicher dosieren. " +
+    "Waschsoda dazunehmen oder stattdessen nehmen.",
   "too-little": "Der Vorrat reicht nicht für diese Menge.",
   "volume-too-small": "Das Bad ist zu klein, um mit diesem Löffel zu messen. Mehr ansetzen.",
   "does-not-dissolve": "Was nötig ist, löst sich in so kaltem Wasser nicht.",

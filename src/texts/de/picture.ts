@@ -3,6 +3,7 @@
  */
 import type { CautionCode } from "../../core/cautionCodes.js";
 import { ownEntry } from "../../core/ownEntry.js";
+import { DRIFTS } from "./answer.js";
 import { comma, dativ } from "./figures.js";
 import type { PictureFacts, PictureTexts } from "../../picture/text.js";
 
@@ -26,7 +27,7 @@ export const picture: PictureTexts = {
   title: "Kälter dauert länger",
   known: (time) => `bekannt ${time}`,
   today: (temperature) => `heute ${comma(temperature)}`,
-  steady: (temperature) => `heute, wie gleichmäßig ${comma(temperature)}`,
+  steady: (temperature) => `heute, wie bei gleichmäßig ${comma(temperature)}`,
   thisBath: "dieses Bad",
   asKnown: "wie bekannt",
   warning: (code, side) =>
@@ -39,7 +40,7 @@ export const picture: PictureTexts = {
   said: "wie angegeben",
   colder: (degrees) => `${comma(degrees)} kälter`,
   warmer: (degrees) => `${comma(degrees)} wärmer`,
-  drifts: "ein Bad, das driftet",
+  drifts: DRIFTS,
   instead: (now, known) => `${now} statt ${known}`,
   use: (now, known) => `${now} schon entwickelt${known === undefined ? "" : ` statt ${known}`}`,
   age: (now, known) => `vor ${dativ(now)} angesetzt${known === undefined ? "" : ` statt ${dativ(known)}`}`,
@@ -47,7 +48,7 @@ export const picture: PictureTexts = {
   seenToday: "heute gesehen",
   together: "Zusammen",
   to: "bis",
-  nothing: "Dafür ist nichts berechnet.",
+  nothing: "Dafür gibt es keine Rechnung.",
   strip: (count) => `Ein Reststück, ${count} Zeiten.`,
   noStrip: "Kein Probestreifen: seine Enden sähen gleich aus.",
   beyond: "Monate",
@@ -74,7 +75,7 @@ function description(facts: PictureFacts): readonly string[] {
     ...warned.map(({ text, from }) => `Ab ${comma(from)} eine Warnung: ${text}.`),
     ...refused.map(({ text, from, to }) => `Von ${comma(from)} bis ${comma(to)}: ${text}.`),
     ...(tableRows === 0 ? [] : [`Gedruckte Zeilen im Bild: ${tableRows}.`]),
-    ...(ownRuns === 0 ? [] : [`Eigene Läufe im Bild: ${ownRuns}.`]),
+    ...(ownRuns === 0 ? [] : [`Eigene Entwicklungen im Bild: ${ownRuns}.`]),
     ...causes.map(({ cause, change, basis }) => `${cause}: ${change} (${basis}).`),
   ];
 }

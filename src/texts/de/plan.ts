@@ -17,7 +17,7 @@ const moves: Readonly<Record<string, Readonly<Record<string, readonly [what: str
   turn: { tank: ["Spirale", "drehen"], tray: ["Blätter", "wenden"], drum: ["Trommel", "drehen"] },
   rock: {
     tank: ["Dose", "schaukeln"],
-    tray: ["Schale", "schaukeln, reihum über jede Seite"],
+    tray: ["Schale", "schaukeln: reihum jede Seite anheben"],
     drum: ["Trommel", "schaukeln"],
   },
   shuffle: {
@@ -93,7 +93,7 @@ function cue(
       return durationS > 0 ? `${what} und abtropfen lassen: das dauert ${dauer(durationS)}.` : `${what}.`;
     }
     case "rinse":
-      return durationS > 0 ? "In gewechseltem Wasser spülen, dabei bewegen." : "Mit Wasser spülen.";
+      return durationS > 0 ? "Mit mehrmals gewechseltem Wasser spülen, dabei bewegen." : "Mit Wasser spülen.";
     case "check-clear":
       if (vessel === "drum")
         return "Es sollte klar sein. Sonst das Fixierbad wieder eingießen und noch einmal so lange fixieren.";
@@ -109,11 +109,11 @@ function cue(
     case "change-water":
       return "Wasser wechseln.";
     case "hang-up":
-      return "Ohne Abspülen zum Trocknen aufhängen.";
+      return `Ohne Abspülen zum Trocknen ${data.material === "plate" ? "aufstellen" : "aufhängen"}.`;
     case "light-off": {
       if (inTray && data.sensitization === undefined)
         return data.material === "paper"
-          ? "Weißes Licht aus: Papier liegt bei dem Dunkelkammerlicht, das sein Hersteller nennt."
+          ? "Weißes Licht aus: für Papier nur das Dunkelkammerlicht, das der Hersteller nennt."
           : "Es ist nicht gesagt, welches Licht dieses Material sieht: in völliger Dunkelheit halten, " +
               "bis es fixiert ist.";
       const [alone, loaded] = lights[data.sensitization ?? "panchromatic"];
@@ -149,7 +149,9 @@ export const plan: PlanTexts = {
   stock: "Stammlösung",
   water: "Wasser",
   bench: "Immer",
-  refused: "Dieser Entwicklungszeit ist kein Negativ anzuvertrauen. Die Antwort sagt, warum.",
+  refused: (below) =>
+    "Nach dieser Zeit kein Negativ entwickeln. " +
+    (below ? "Der Grund steht darunter." : "Den Grund nennt die Antwort."),
 };
 
 /** Whole seconds as a clock shows them; 7.5 s as they are. */

@@ -3,11 +3,12 @@
  */
 import type { CurveEnd, InputRules, InputRuleTexts } from "../../core/errorRules.js";
 import type { ExpectedFigures, InputFormat, InputType } from "../../core/errors.js";
-import { holdsReadings } from "../../core/errorText.js";
+import { holdsReadings, lostCharacter } from "../../core/errorText.js";
 import { unitOf } from "../../core/quantity.js";
 import type { UnfitIngredient } from "../../brew/refusedText.js";
 import type { ProblemTexts } from "../../text/problemTexts.js";
-import { comma, und, wort, zahl } from "./figures.js";
+import { inGerman } from "./examples.js";
+import { comma, commas, und, wort, zahl } from "./figures.js";
 import { reasons } from "./words.js";
 
 const types: Readonly<Record<InputType, string>> = {
@@ -19,7 +20,7 @@ const types: Readonly<Record<InputType, string>> = {
   "array": "eine Liste",
   "function": "eine Funktion",
   "log": "eine Messreihe",
-  "drift": "eine Drift",
+  "drift": "ein Temperaturverlauf",
   "plan with a development": "ein Plan mit einer Entwicklung",
   "Float64Array": "ein Float64Array",
 };
@@ -83,9 +84,10 @@ function grenzen({ min, above, max, below, quantity, path }: ExpectedFigures): s
 function gesucht(expected: ExpectedFigures): string {
   const { forms, readings, format, examples = [], values, types: kinds, fields, least, most } = expected;
   if (forms !== undefined) return oder(forms.map(gesucht));
-  if (readings !== undefined) return oder(readings.map(wert));
+  const beispiel = (text: string): string => wert(inGerman(text, format));
+  if (readings !== undefined) return oder(readings.map(beispiel));
   if (format !== undefined)
-    return examples.length === 0 ? formats[format] : `${formats[format]} wie ${oder(examples.map(wert))}`;
+    return examples.length === 0 ? formats[format] : `${formats[format]} wie ${oder(examples.map(beispiel))}`;
   const kind =
     values !== undefined ? oder(values.map(wert)) : oder((kinds ?? []).map((type) => wort(types, type)));
   if (examples.length > 0) return `${kind} wie ${examples.join(" oder ")}`;
@@ -121,8 +123,7 @@ const untold: Readonly<Record<InputRules["tells-time-constant"]["why"], string>>
 
 const rules: InputRuleTexts = {
   "known-field": ({ values, hint }) =>
-    `ein Feld, das gelesen wird${hint === undefined ? "" : `, vielleicht ${hint}`} ` +
-    `(alle: ${values.join(", ")})`,
+    `${hint === undefined ? "" : `Gemeint ist wohl ${hint}. `}Es gibt: ${values.join(", ")}`,
   "rising": ({ above }) => `ein Wert über dem davor (${figur(above)})`,
   "below-held": ({ below }) => `weniger, als im Bad ist (${figur(below)} ml)`,
   "known-version": ({ max }) =>
@@ -144,17 +145,17 @@ const rules: InputRuleTexts = {
   "slowing-at-most": ({ max }) => `ein Bad, das höchstens ${max}-mal so langsam wird`,
   "exponent-at-most": ({ max }) => `ein Exponent bis ${max}`,
   "energy-at-most": ({ max }) => `eine Aktivierungsenergie bis ${max} kJ/mol`,
-  "told-apart": ({ max }) => `Läufe von höchstens ${max} Personen, Thermometern, Tagen und Bedingungen`,
+  "told-apart": ({ max }) => `eine Reihe mit höchstens ${max} Personen, Thermometern, Tagen und Bedingungen`,
   "within-life": ({ max }) => `ein Alter bis ${figur(max)} h, so lange arbeitet das Bad`,
   "below-top": ({ max }) =>
-    `ein Gradient unter ${figur(max)}, der Grenze dieses Wachstumsgesetzes ` +
+    `eine Gradation unter ${figur(max)}, der Grenze dieses Wachstumsgesetzes ` +
     `(härteres Material braucht ein eigenes, wie growthFromDoubling es gibt)`,
   "between-once-and-twice": ({ above }) =>
-    `ein Gradient zwischen gamma (${figur(above)}) und dem Doppelten, das keine Grenze hätte`,
+    `eine Gradation zwischen gamma (${figur(above)}) und dem Doppelten, ` + "das keine Grenze hätte",
   "before-first-point": ({ below }) => `eine Zeit vor dem ersten Punkt (${figur(below)} s)`,
   "points-differ": ({ timeS }) => `je Zeit ein Punkt, nicht zwei bei ${figur(timeS)} s`,
   "points-rise": ({ points }) =>
-    "ein Gradient, der mit der Zeit steigt, nicht " +
+    "eine Gradation, die mit der Zeit steigt, nicht " +
     und(points.map(({ timeS, gamma }) => `${figur(gamma)} bei ${figur(timeS)} s`)),
   "points-all-sd": () => "sd bei allen Punkten oder bei keinem",
   "points-bend": () =>
@@ -173,7 +174,7 @@ const rules: InputRuleTexts = {
     `die Folge lowS, timeS, highS, nicht ${figur(lowS)}, ${figur(timeS)}, ${figur(highS)} s`,
   "agitations-at-most": ({ most, timeS }) =>
     `ein Abstand mit höchstens ${most} Bewegungen in ${figur(timeS)} s`,
-  "left-out-beside": ({ path }) => `nichts, solange ${feld(path)} gegeben ist`,
+  "left-out-beside": ({ path }) => `nichts, solange ${feld(path)} angegeben ist`,
   "no-grades": () => "nichts, denn von dieser Zutat sind keine Sorten bekannt",
   "family-or-least": ({ values }) => `${oder(values)}, oder leastMlPerRoll`,
   "fit-for-bath": ({ ingredient }) => `eine brauchbare Zutat: ${wort(unfit, ingredient)}`,
@@ -185,35 +186,43 @@ const rules: InputRuleTexts = {
   "agent-needed": () => "ein Ansatz, in dem etwas entwickelt: Kaffee oder Vitamin C",
   "over-or-under": ({ readings }) => {
     const half = readings.length / 2;
-    const side = (ways: readonly string[]): string => ways.map(wert).join(" oder ");
+    const side = (ways: readonly string[]): string => ways.map((way) => wert(inGerman(way))).join(" oder ");
     return (
       `${side(readings.slice(0, half))}, wenn es zu dicht wurde, ` +
       `oder ${side(readings.slice(half))}, wenn es mehr brauchte`
     );
   },
   "not-fahrenheit": ({ max }) => `höchstens ${max} °C (sind es °F?)`,
-  "volume-needed": () => "eine Menge Film in einer Menge Bad, wie „2 rolls/l“",
+  "parts-or-total": ({ readings: [plus = "", total] }) => {
+    const [parts, water] = plus.split("+").map(commas);
+    const named = `${parts} ${parts === "1" ? "Teil" : "Teile"}`;
+    return (
+      `${wert(commas(plus))} (${named} und ${water} ${water === "1" ? "Teil" : "Teile"} Wasser)` +
+      (total === undefined ? "" : ` oder ${wert(commas(total))} (${named} von ${water} insgesamt)`)
+    );
+  },
+  "volume-needed": () => "eine Menge Film in einer Menge Bad, wie „2 Rollfilme/l“ oder „3 9x12cm/l“",
   "process-or-subject": ({ readings: [judged] }) =>
     judged === "thin"
-      ? `„thin“, wenn es mehr Entwicklung brauchte, oder „good“, wenn das Motiv flau war`
-      : `„dense“, wenn es weniger Entwicklung brauchte, oder „good“, wenn das Motiv hart war`,
+      ? `„dünn“, wenn es mehr Entwicklung brauchte, oder „gut“, wenn das Motiv flau war`
+      : `„dicht“, wenn es weniger Entwicklung brauchte, oder „gut“, wenn das Motiv hart war`,
   "other-run": ({ row }) =>
-    `ein anderer Lauf als der in Zeile ${row}: eine zweite Platte braucht eine eigene id`,
+    `eine andere Entwicklung als die in Zeile ${row}: eine zweite Platte braucht eine eigene id`,
   "id-of-one-run": ({ row }) =>
-    "ein Name für nur einen Lauf" +
-    (row === undefined ? ": einen der beiden umbenennen" : `, nicht der von Zeile ${row}`),
+    "ein Name für nur eine Entwicklung" +
+    (row === undefined ? ": eine der beiden umbenennen" : `, nicht der von Zeile ${row}`),
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
   "without-push": ({ stops }) =>
     `ein Push von 0, oder in einer Zeile mit einer Streuung (sd): ` +
     `dann nimmt unpushedRun den Push von ${figur(stops)} aus der Zeit`,
-  "same-prior": () => "Wissen mit demselben Anfang wie a: seine Läufe stattdessen in a lernen",
-  "as-learned": () => "was learn geschrieben hat: aus den Läufen neu lernen",
+  "same-prior": () => "Wissen mit demselben Anfang wie a: seine Entwicklungen stattdessen in a lernen",
+  "as-learned": () => "das, was learn geschrieben hat: aus den Entwicklungen neu lernen",
   "place-in-model": ({ reason }) =>
     `etwas, das sich mit der bekannten Zeit vergleichen lässt, doch es ${wort(reasons, reason)}`,
   "within-reach": () => "ein Ziel, das ein Bad von 0 bis 100 °C erreicht",
   "not-freezing": ({ timeS }) => `Luft, in der das Bad nicht in ${figur(timeS)} s gefriert`,
   "smooth": ({ steps }) => `ein glatterer Verlauf: nach ${steps} Stützstellen war kein Ende gefunden`,
-  "reached-by": ({ max }) => `eine Arbeit, die bis ${max} s getan ist`,
+  "reached-by": ({ max }) => `ein Ziel, das bis ${max} s erreicht ist`,
   "tells-time-constant": ({ why }) => `eine Messreihe, die die Zeitkonstante zeigt: ${wort(untold, why)}`,
   "name": () => "ein Buchstabe, dann Buchstaben, Ziffern und Striche",
   "plain-data": () => "ein Wert aus einfachen, lesbaren Daten, höchstens 20 Ebenen tief",
@@ -222,15 +231,22 @@ const rules: InputRuleTexts = {
 export const problems: ProblemTexts & { readonly rules: InputRuleTexts } = {
   rules,
   wanted: gesucht,
-  must: (wanted, given) => `nötig ist ${wanted}${given === undefined ? "" : `, gegeben ist ${given}`}`,
-  missing: (wanted) => `es fehlt: ${wanted}`,
+  must: (wanted, given = "", rule) => {
+    if (rule === "known-field")
+      return `das Feld${given === "" ? "" : ` ${given}`} gibt es hier nicht. ${wanted}`;
+    return (
+      `nötig ist ${wanted}${given === "" ? "" : `, hier steht ${given}`}` +
+      (lostCharacter(given) ? " (ein Zeichen ging verloren: die Datei als UTF-8 speichern)" : "")
+    );
+  },
+  missing: (wanted) => `fehlt: hier muss ${wanted} stehen`,
   items: ({ least, most }, count, path = "") => {
     const [one, many] = holdsReadings(path) ? ["Messung", "Messungen"] : ["Eintrag", "Einträge"];
     const single = (least ?? most) === 1;
     return (
       `${single ? "nötig ist" : "nötig sind"} ` +
       (least === most ? "" : least === undefined ? "höchstens " : "mindestens ") +
-      `${least ?? most} ${single ? one : many}, gegeben sind ${count}`
+      `${least ?? most} ${single ? one : many}, hier ${count === 1 ? "steht" : "stehen"} ${count}`
     );
   },
   counterpart: (place) => `es fehlt ${place}: Was galt für die bekannte Zeit?`,

@@ -9,8 +9,8 @@ import type { ReadingCautionCode } from "../../steering/text.js";
 import type { CautionSentences, TemperatureUnit } from "../../core/cautionTexts.js";
 import { isFigure } from "../../core/digits.js";
 import { formatTime } from "../../quantities/formatTime.js";
-import { dauer, grad, gradWeit, satzanfang, stellen, und, wort, zahl } from "./figures.js";
-import { learned, notFitted, reasons, steps } from "./words.js";
+import { dauer, grad, gradWeit, satzanfang, stellen, wort, zahl } from "./figures.js";
+import { dilution, learned, notFitted, reasons, steps, ursachen } from "./words.js";
 
 type Codes =
   | ProcessCautionCode
@@ -19,15 +19,12 @@ type Codes =
   | NotesCautionCode
   | Exclude<LearningCautionCode, "stored-differs">;
 
-const named = (names: unknown, words: Readonly<Record<string, string>>): string =>
-  und(Array.isArray(names) ? (names as readonly unknown[]).map((name) => wort(words, name)) : names);
-
 /** Wofür eine Zeit gilt. */
 function seite(cause: unknown, side: unknown, unit: TemperatureUnit): string {
   if (cause === "temperature") return grad(side, unit);
   if (cause === "agitation")
     return isFigure(side) ? `Bewegung alle ${zahl(side, 4)} s` : wort(bewegungen, side);
-  return side === "stock" ? "unverdünnte Stammlösung" : `die Verdünnung ${String(side)}`;
+  return side === "stock" ? "unverdünnte Stammlösung" : `die Verdünnung ${dilution(String(side))}`;
 }
 
 const bewegungen = { continuous: "ständige Bewegung", stand: "Standentwicklung" };
@@ -38,12 +35,13 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `Die Zeit gilt für ${seite(cause, answered, unit)}, der Plan für ${seite(cause, planned, unit)}.`,
   "bath-drifted": ({ data: { fromC, toC } }, unit) =>
     `Das Bad ist von ${grad(fromC, unit)} auf ${grad(toC, unit)} gekommen. Die Zeit rechnet damit. ` +
-    `Wer es wieder ${isFigure(fromC) && fromC < toC ? "kühlt" : "wärmt"}, plant mit dieser Temperatur.`,
+    `Wird es wieder ${isFigure(fromC) && fromC < toC ? "gekühlt" : "gewärmt"}, ` +
+    "mit der Temperatur danach planen.",
   "plan-cut-short": ({ limit, actual }) =>
     `Die Entwicklung würde ${dauer(actual)} dauern, mehr als ein Plan fasst. ` +
     `Geplant sind ${dauer(limit)}. Bad wärmen oder stärker ansetzen.`,
   "development-rounded": ({ limit, actual }) =>
-    `Das Runden macht aus ${dauer(limit)} Entwicklung ${dauer(actual)}. Einen kleineren Schritt nehmen.`,
+    `Das Runden macht aus ${dauer(limit)} Entwicklung ${dauer(actual)}. Feiner runden.`,
   "drain-too-long": ({ limit, actual }) =>
     `Das Ablaufen dauert ${dauer(actual)}, die Entwicklung ${dauer(limit)}. Bad kühlen oder verdünnen.`,
   "late-pour": ({ limit, actual }) =>
@@ -55,9 +53,10 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     "Eine Trommel wird ohne Pause gedreht, und die Zeit gilt dafür. " +
     `Im Rezept steht: ${seite("agitation", data.agitation, unit)}.`,
   "temperature-step": ({ limit, actual, data }, unit) =>
-    `Der Schritt um ${gradWeit(actual, unit)} vor „${wort(steps, data.bath)}“ kann Runzelkorn geben. ` +
+    `Der Temperatursprung um ${gradWeit(actual, unit)} vor „${wort(steps, data.bath)}“ ` +
+    "kann Runzelkorn geben. " +
     (data.bath === "wash" ? "Vor dem Wässern" : "Zwischen Bädern") +
-    ` auf ${gradWeit(limit, unit)} angleichen.`,
+    ` auf höchstens ${gradWeit(limit, unit)} Unterschied angleichen.`,
   "no-fix": () => "Kein Fixierbad vorgesehen. Das Bild hält am Licht nicht.",
   "no-stop": () =>
     "Vor dem Fixierbad ist weder Stoppbad noch Spülen vorgesehen. Entwickler darin gibt Schleier und " +
@@ -71,14 +70,14 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     `Über ${dauer(limit)} bleicht Schnellfixierer feine Einzelheiten. Ein frisches oder wärmeres Bad nehmen.`,
   "fixer-spent": ({ limit, actual, data }) =>
     data.assumed === true
-      ? `Klärt in ${dauer(actual)}, und für ein frisches Fixierbad sind ${dauer(limit / 2)} angenommen. ` +
+      ? `Klärt in ${dauer(actual)}. Ein frisches Fixierbad braucht vermutlich ${dauer(limit / 2)}. ` +
         "Dieses ist vielleicht verbraucht: mit einem frischen vergleichen."
       : `Klärt in ${dauer(actual)}, frisch in ${dauer(limit / 2)}: das Fixierbad ist verbraucht.`,
   "fixer-past-capacity": () => "Das Fixierbad ist über seine Kapazität hinaus. Neu ansetzen.",
   "fixer-capacity-reached": () =>
     "Mit diesem Material kommt das Fixierbad über seine Kapazität. Frisches Bad nehmen, oder mehr.",
   "acid-stop-blisters": () =>
-    "Säure nach Soda macht Gas in weicher Gelatine, das Blasen treibt. Mit reinem Wasser stoppen.",
+    "Säure nach Soda bildet Gas in weicher Gelatine und wirft Blasen. Mit reinem Wasser stoppen.",
   "acid-into-hypo": () =>
     "Säure in reinem Fixiernatron gibt Schwefeldioxid ab und fällt Schwefel aus. Mit reinem Wasser stoppen.",
   "stop-gas": () =>
@@ -97,12 +96,12 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "fixing-split": ({ data }) =>
     `Manche Quellen nennen zwei Klärzeiten, manche drei. Vorgesehen sind ${zahl(data.times)}.`,
   "cold-wash": ({ actual }) =>
-    `Kaltes Wasser wässert langsam. Vorgesehen ist ${stellen(actual)}-mal die übliche Zeit.`,
+    `Kaltes Wasser wässert langsam. Vorgesehen ist das ${stellen(actual)}-Fache der üblichen Zeit.`,
   "bench-gloves": () => "Handschuhe und Brille tragen. Bäder von Essen fernhalten.",
   "bench-air": () => "Lüften. Stoppbad und Fixierbad geben Dämpfe ab.",
   "bench-acid": () =>
-    "Ein saures Stoppbad hat 1 bis 2 % Essigsäure oder Citronensäure. Säure ins Wasser gießen. " +
-    "Eisessig und Essenz mit 25 % nie unverdünnt nehmen.",
+    "Ein saures Stoppbad hat 1 bis 2 % Essigsäure oder Zitronensäure. Säure ins Wasser gießen. " +
+    "Eisessig und 25-prozentige Essigessenz nie unverdünnt nehmen.",
   "silver-disposal": () =>
     "Gebrauchtes Fixierbad enthält Silber. Getrennt sammeln und nach örtlicher Vorschrift abgeben.",
   "safety-data-sheets": () => "Örtliche Vorschriften und Sicherheitsdatenblätter gehen vor diesem Plan.",
@@ -143,43 +142,48 @@ export const runSentences: Pick<CautionSentences, Codes> = {
       `${heading} hat ${actual} ${actual === 1 ? "Wert" : "Werte"}: ${genannt.join(", ")}` +
       (mehr > 0 ? ` und ${mehr} weitere` : "") +
       (unnamed > 0 ? `; ${zeilen(unnamed)} ohne` : "") +
-      ". Sie werden wie eines gelesen."
+      ". Alle werden zusammen gelesen."
     );
   },
   "doubted-run": ({ data: { run, named: hasId, timeS, temperatureC, date, reason } }, unit) => {
     const when = date === undefined ? "" : `, ${date.slice(0, 10)},`;
     const what = `${isFigure(timeS) ? formatTime(timeS) : "?"} bei ${grad(temperatureC, unit)}`;
-    const which = hasId ? `Lauf ${String(run)} (${what})${when}` : `Der Lauf mit ${what}${when}`;
+    const which = hasId
+      ? `Entwicklung ${String(run)} (${what})${when}`
+      : `Die Entwicklung mit ${what}${when}`;
     return `${which} ${wort(reasons, reason)} und zählt weniger. Die Notizen prüfen.`;
   },
   "not-fitted": ({ actual, data: { runs, reasons: why } }) =>
-    `${actual} von ${runs} ${runs === 1 ? "Lauf" : "Läufen"} ${actual === 1 ? "lehrt" : "lehren"} nichts: ` +
+    `Aus ${actual} von ${runs} ${runs === 1 ? "Entwicklung" : "Entwicklungen"} ist nichts zu lernen: ` +
     why.map((one) => `${wort(notFitted, one.reason)} (${one.runs})`).join(", ") +
     (why.some(({ reason }) => reason === "past-covered")
       ? ". Mit einer Halbwertszeit des Bades beginnen, als laws.age."
       : "."),
   "held-at-limit": ({ data }) =>
-    `${satzanfang(wort(learned, data.cause))}: nach den Läufen jenseits der Grenze. Es gilt die Grenze. ` +
-    `Die Notizen prüfen.`,
+    `${satzanfang(wort(learned, data.cause))}: nach den Entwicklungen jenseits der Grenze. ` +
+    "Es gilt die Grenze. Die Notizen prüfen.",
   "far-from-known": ({ actual, data }) =>
-    `${satzanfang(wort(learned, data.cause))}: nach den Läufen ${stellen(Math.abs(actual))} ` +
+    `${satzanfang(wort(learned, data.cause))}: nach den Entwicklungen ${stellen(Math.abs(actual))} ` +
     `Standardabweichungen vom Bekannten. Die Notizen prüfen.`,
   "trend": ({ data }) =>
-    `Die Zeiten haben sich verschoben. Sie sind ${stellen(data.ratio, 2)}-mal die vom ältesten Tag. ` +
+    `Die Zeiten haben sich verschoben. Sie sind ${stellen(data.ratio, 2)}-mal so lang wie am ältesten Tag. ` +
     `Bad und Thermometer prüfen.`,
-  "undated-runs": () => "Einige Läufe haben kein Datum. Sie zählen wie in der Mitte der datierten.",
+  "undated-runs": () =>
+    "Einige Entwicklungen haben kein Datum. Sie zählen, als lägen sie in der Mitte der datierten.",
   "scatter": ({ actual, data: { runs, few } }) =>
     few
-      ? `${runs === 1 ? "Der Lauf und die bekannte Zeit" : "Die Läufe und das Bekannte"} ` +
-        `widersprechen sich mehr, als beide sagen. Zuerst ein Probestreifen, und die Notizen prüfen.`
-      : `Die Läufe streuen ${stellen(actual)}-mal so stark, wie ihre Ergebnisse sagen. ` +
+      ? `${runs === 1 ? "Die Entwicklung und die bekannte Zeit" : "Die Entwicklungen und das Bekannte"} ` +
+        `widersprechen sich mehr, als beide erwarten lassen. ` +
+        "Zuerst einen Probestreifen machen und die Notizen prüfen."
+      : `Die Entwicklungen streuen ${stellen(actual)}-mal so stark, wie ihre Ergebnisse sagen. ` +
         `Nicht alles steht in den Notizen.`,
   "not-separated": ({ data }) =>
-    `Die Läufe trennen ${named(data.causes, learned)} nicht: sie änderten sich zusammen. ` +
+    `Die Entwicklungen trennen nicht: ${ursachen(data.causes, learned)}. Sie änderten sich zusammen. ` +
     `Beim nächsten Versuch nur eines ändern.`,
   "only-good": () =>
-    "Fast alle Läufe waren zur vorhergesagten Zeit gut. Wie weit daneben noch gut ist, sagen sie nicht, " +
-    "und das Intervall kann zu eng sein. Einmal 30 % länger oder kürzer entwickeln.",
+    "Fast alle Entwicklungen waren zur vorhergesagten Zeit gut. Wie weit daneben noch gut ist, sagen sie " +
+    "nicht, und die Spanne kann zu eng sein. Einmal 30 % länger oder kürzer entwickeln.",
   "equal-runs": () =>
-    "Zwei Läufe sind in jedem Feld gleich und zählen doppelt. Jedem eine id geben, oder einen streichen.",
+    "Zwei Entwicklungen sind in jedem Feld gleich und zählen doppelt. " +
+    "Jeder eine id geben oder eine streichen.",
 };

@@ -12,7 +12,7 @@ export const steering: SteeringTexts = {
   goal: (time, lift) =>
     lift ? `${time} nach dem Einlegen herausheben.` : `${time} nach dem Einguss ausgießen.`,
   now: (lift) => (lift ? "Jetzt herausheben." : "Jetzt ausgießen."),
-  refused: "Keine Zeit, nach der zu entwickeln ist:",
+  refused: "Keine verlässliche Zeit:",
   refusedGoal: (time, lift) =>
     lift
       ? `Die Gesetze allein ergäben: ${time} nach dem Einlegen herausheben.`
@@ -23,5 +23,5 @@ export const steering: SteeringTexts = {
   appeared: (when, time) =>
     when === "on-time"
       ? "Das Bild kam zur erwarteten Zeit."
-      : `Das Bild kam ${when === "early" ? "früh" : "spät"}: für sich verlangt es ${time}.`,
+      : `Das Bild kam ${when === "early" ? "früh" : "spät"}: allein danach wären es ${time}.`,
 };

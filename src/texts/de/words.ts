@@ -8,6 +8,7 @@ import type { Ingredient, IngredientHazard } from "../../handbook/ingredients.js
 import type { SetAsideReason } from "../../learning/types.js";
 import type { PairName } from "../../pairs.js";
 import type { StepName } from "../../process/types.js";
+import { commas, und, wort } from "./figures.js";
 
 export const severities: Readonly<Record<CautionSeverity, string>> = {
   stop: "Halt",
@@ -34,10 +35,24 @@ export const causes: Readonly<Record<CauseName | PairName | Mark["name"] | "base
 /** What else learning has numbers of. */
 export const learned: Readonly<Record<string, string>> = {
   ...causes,
-  baseline: "die Grundzeit",
-  drift: "die Drift",
+  baseline: "die bekannte Zeit",
+  drift: "die allmähliche Verschiebung",
   printed: "gedruckte Zeiten",
 };
+
+/** Causes, pairs and marks in a sentence; a pair right behind both of its causes is not named anew. */
+export function ursachen(names: unknown, words: Readonly<Record<string, string>> = causes): string {
+  if (!Array.isArray(names)) return "?";
+  const all = names as readonly unknown[];
+  return und(
+    all.map((name, i) => {
+      if (name !== "interaction") return wort(words, name);
+      return all[i - 2] === "temperature" && all[i - 1] === "dilution"
+        ? "deren Zusammenwirken"
+        : "das Zusammenwirken von Temperatur und Verdünnung";
+    }),
+  );
+}
 
 export const ingredients: Readonly<Record<Ingredient, string>> = {
   "instant-coffee": "löslicher Kaffee",
@@ -95,7 +110,7 @@ export const steps: Readonly<Record<StepName, string>> = {
 };
 
 /** A dilution as text. */
-export const dilution = (text: string): string => (text === "stock" ? "Stammlösung" : text);
+export const dilution = (text: string): string => (text === "stock" ? "Stammlösung" : commas(text));
 
 /** Why runs teach nothing, whatever their number: each with its count behind it. */
 export const notFitted: Readonly<Record<Exclude<SetAsideReason, "disagrees">, string>> = {
@@ -105,11 +120,11 @@ export const notFitted: Readonly<Record<Exclude<SetAsideReason, "disagrees">, st
   "past-life": "Bad nach seiner Lebensdauer",
   "past-covered": "Bad älter, als seine Altersregel reicht",
   "maybe-fahrenheit": "Temperatur wohl in °F",
-  "past-growth": "Gradient, den sein Gesetz des Wachstums nie erreicht",
+  "past-growth": "Gradation, die ihr Wachstumsgesetz nie erreicht",
   "too-far": "für die Gesetze zu weit von der bekannten Zeit",
 };
 
-/** What follows "der Lauf". */
+/** What follows "die Entwicklung". */
 export const reasons: Readonly<Record<SetAsideReason, string>> = {
   "failed": "ist misslungen",
   "fogged": "ist verschleiert",
@@ -117,7 +132,7 @@ export const reasons: Readonly<Record<SetAsideReason, string>> = {
   "past-life": "hat ein Bad, dessen Lebensdauer vorbei ist",
   "past-covered": "hat ein Bad, das älter ist, als seine Altersregel reicht",
   "maybe-fahrenheit": "hat eine Temperatur, die wohl in °F ist",
-  "past-growth": "hat einen Gradienten, den sein Gesetz des Wachstums nie erreicht",
+  "past-growth": "hat eine Gradation, die ihr Wachstumsgesetz nie erreicht",
   "too-far": "liegt für die Gesetze zu weit von der bekannten Zeit",
   "disagrees": "widerspricht den anderen über den Zufall hinaus",
 };
