@@ -9,6 +9,7 @@ import {
   type Conditions,
   type DevelopmentRun,
   type Knowledge,
+  type ProcessInput,
   type SteeringReading,
 } from "darkroom-kinetics";
 
@@ -16,6 +17,12 @@ import {
 export const places = ["tank", "red", "amber", "dark"] as const;
 
 export type Place = (typeof places)[number];
+
+/** What a plan needs to know besides the time. */
+export type PlannedBath = Pick<
+  ProcessInput,
+  "material" | "emulsion" | "iodideRich" | "sensitization" | "pieces" | "developer" | "baths"
+>;
 
 /** What is followed: the known time, today's conditions, and the laws. */
 export interface Followed {
@@ -28,6 +35,8 @@ export interface Followed {
   readonly volumeMl?: number | undefined;
   /** what goes into it, cm² */
   readonly areaCm2?: number | undefined;
+  /** what else the plan needs to know of the material, the developer and the other baths */
+  readonly planned?: PlannedBath | undefined;
   /** the developer's factor from the image's appearance to the whole time, where it has one */
   readonly appearance?: { readonly factor: number; readonly logSd: number } | undefined;
 }

@@ -17,6 +17,7 @@ export interface ShelfState {
   readonly labelMg: string;
   /** ml; 0 where all is weighed */
   readonly spoonMl: number;
+  /** what is developed: that of the whole sheet */
   readonly material: BrewMaterial;
   /** which of the steps is shown, from 0 */
   readonly step: number;
@@ -27,7 +28,7 @@ export const emptyShelf: ShelfState = {
   items: ["instant-coffee", "soda-anhydrous", "ascorbic-acid", "table-salt"],
   labelMg: "",
   spoonMl: 5,
-  material: "plate",
+  material: "film",
   step: 0,
 };
 

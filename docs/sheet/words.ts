@@ -2,6 +2,7 @@
  * The page's own words, in both languages. What a cause, a basis, a caution or an error says comes from the
  * package. Blanks stand in braces.
  */
+import type { BrewMaterial } from "darkroom-kinetics";
 import type { BlankName, Developer, Language } from "./sheet.js";
 
 const english = {
@@ -16,7 +17,7 @@ const english = {
   otherUnit: { C: "temperatures in °F", F: "temperatures in °C" },
   known: "Known",
   knownSentence:
-    "{name} took {time} at {knownTemperature}, diluted {knownDilution}, moved {knownAgitation}, " +
+    "{name} ({material}) took {time} at {knownTemperature}, diluted {knownDilution}, moved {knownAgitation}, " +
     "give or take {spread}, in {developer}.",
   noTime: "No time yet?",
   today: "Today",
@@ -27,6 +28,7 @@ const english = {
   every: (seconds: number) => `every ${seconds} s`,
   agitations: { continuous: "continuous", stand: "stand" },
   none: "none",
+  stock: "stock",
   develop: "Develop",
   nineInTen: "nine times in ten",
   between: (low: string, high: string) => `${low} to ${high}`,
@@ -90,6 +92,8 @@ const english = {
     age: "age of the bath",
     push: "push in stops, below 0 a pull",
   } satisfies Record<BlankName, string>,
+  material: "what it is",
+  materials: { film: "film", plate: "plate", paper: "paper" } satisfies Record<BrewMaterial, string>,
   developer: "developing agent",
   developers: {
     "metol-hydroquinone": "metol and hydroquinone",
@@ -124,7 +128,7 @@ const german: Words = {
   otherUnit: { C: "Temperaturen in °F", F: "Temperaturen in °C" },
   known: "Bekannt",
   knownSentence:
-    "{name}: {time} bei {knownTemperature}, {knownDilution}, bewegt {knownAgitation}, " +
+    "{name} ({material}): {time} bei {knownTemperature}, {knownDilution}, bewegt {knownAgitation}, " +
     "auf {spread} genau, in {developer}.",
   noTime: "Noch keine Zeit?",
   today: "Heute",
@@ -135,6 +139,7 @@ const german: Words = {
   every: (seconds) => `alle ${seconds} s`,
   agitations: { continuous: "ständig", stand: "Stand" },
   none: "0",
+  stock: "Stammlösung",
   develop: "Entwickeln",
   nineInTen: "in 9 von 10 Fällen",
   between: (low, high) => `${low} bis ${high}`,
@@ -198,6 +203,8 @@ const german: Words = {
     age: "Alter des Bads",
     push: "Push in Blenden, unter 0 ein Pull",
   },
+  material: "was es ist",
+  materials: { film: "Film", plate: "Platte", paper: "Papier" },
   developer: "Entwicklersubstanz",
   developers: {
     "metol-hydroquinone": "Metol und Hydrochinon",

@@ -236,6 +236,45 @@ describe("the pour-out against the truth", () => {
   });
 });
 
+describe("the baths after a plate in a soda brew", () => {
+  const soda: Followed = {
+    ...followed,
+    planned: {
+      material: "plate",
+      emulsion: "soft",
+      developer: {
+        brew: {
+          volumeMl: 500,
+          ingredients: [
+            { ingredient: "soda-anhydrous", massG: 27 },
+            { ingredient: "instant-coffee", massG: 20 },
+          ],
+        },
+      },
+    },
+  };
+  const stopOf = (one: Followed) => {
+    const run = withPouredOut(pouredIn(one, startedMs), 600);
+    return shownAt(run, "red", at(602));
+  };
+  const codes = (list: readonly { readonly code: string }[]) => list.map(({ code }) => code);
+
+  it("begin with plain water, where an acid would blister the gelatine", () => {
+    const { plan, step, notes } = stopOf(soda);
+    expect(step.name).toBe("stop");
+    expect(plan.materials.map(({ name }) => name)).toContain("stop water");
+    expect(codes(notes)).not.toContain("bench-acid");
+    const asked = { ...soda, planned: { ...soda.planned, baths: { stop: { kind: "acid" as const } } } };
+    expect(codes(stopOf(asked).cautions)).toContain("acid-stop-blisters");
+  });
+  it("begin with an acid elsewhere, and the page says how strong it is, before and then", () => {
+    const { plan, notes } = stopOf(followed);
+    expect(plan.materials.map(({ name }) => name)).toContain("stop bath");
+    expect(codes(notes)).toContain("bench-acid");
+    expect(codes(shownAt(pouredIn(followed, startedMs), "red", at(0)).notes)).toContain("bench-acid");
+  });
+});
+
 describe("the foot of the page", () => {
   it.each([
     ["en", [/[Gg]loves/, /fresh air/, /silver/, /[Dd]ata sheets/, /local codes/]],

@@ -415,7 +415,7 @@ describe("language and unit", () => {
     assert.match(await page.locator(".gravest").textContent(), /Hydrochinon/);
     assert.match(await page.locator(".figure.ladder svg").textContent(), /1\+14 statt 1\+9/);
     await page.locator("#unit").click();
-    assert.equal(await page.locator("#temperature").inputValue(), "57.2 °F");
+    assert.equal(await page.locator("#temperature").inputValue(), "57,2 °F");
     assert.equal(await time(), before);
     await page.locator("#unit").click();
     assert.equal(await page.locator("#temperature").inputValue(), "14 °C");

@@ -1,7 +1,7 @@
 /* Before it is poured in: what to take care of, and the button that starts the clock. */
-import { appearanceAgents, filmAreaCm2, handbookAppearanceFactor, parseVolume } from "darkroom-kinetics";
-import { unusable } from "../answer.js";
-import { pouredIn, type Followed } from "../bath.js";
+import { appearanceAgents, handbookAppearanceFactor, type Recipe } from "darkroom-kinetics";
+import { unusable, type Answer } from "../answer.js";
+import { pouredIn, type Followed, type PlannedBath } from "../bath.js";
 import { bathWordsOf } from "../bathWords.js";
 import { cautionText } from "../catalogue.js";
 import { button, el, say } from "../dom.js";
@@ -17,7 +17,8 @@ const LEAD_MS = 10_000;
 
 /** What is followed, by the sheet as it is now. */
 export function followedBy({ sheet, answer }: Store): Followed {
-  const { baseline, conditions, knowledge } = answer;
+  const { baseline, conditions, knowledge, recipe } = answer;
+  const { material, developer } = recipe;
   const agent = appearanceAgents.find((one) => one === sheet.developer);
   const published = agent && handbookAppearanceFactor(agent);
   return {
@@ -25,9 +26,30 @@ export function followedBy({ sheet, answer }: Store): Followed {
     conditions,
     knowledge,
     stepS: answer.rounded?.stepS,
-    volumeMl: parseVolume(answer.read.volume),
-    areaCm2: filmAreaCm2(answer.read.format),
+    volumeMl: developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl,
+    areaCm2: material.areaCm2,
+    planned: plannedOf(recipe, answer),
     appearance: published && { factor: published.factor, logSd: published.logSd },
+  };
+}
+
+/** What the recipe of the sheet says of its plan. */
+function plannedOf(
+  { material, developer, baths }: Recipe,
+  { baseline, conditions, knowledge }: Answer,
+): PlannedBath {
+  const { kind, iodideRich, sensitization, pieces } = material;
+  const { capacityCm2PerL } = developer;
+  return {
+    ...{ material: kind, emulsion: baseline.emulsion, iodideRich, sensitization, pieces, baths },
+    developer: {
+      capacityCm2PerL,
+      use: knowledge.use,
+      usedCm2PerL: conditions.usedCm2PerL,
+      ...(developer.kind === "brew"
+        ? { brew: developer.brew }
+        : { family: developer.family, leastMlPerRoll: developer.leastMlPerRoll }),
+    },
   };
 }
 

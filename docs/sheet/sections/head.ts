@@ -1,6 +1,6 @@
 import { attribute, button, el, say } from "../dom.js";
 import type { MakeSection } from "../section.js";
-import { emptySheet, inLanguage, inUnit, inventedBlanks, inventedSheet } from "../sheet.js";
+import { emptySheet, inLanguage, inUnit, inventedBlanks, inventedSheet, storedSheet } from "../sheet.js";
 import { namesOf, wordsOf } from "../words.js";
 
 /** The title, the switches of language and unit, and what the sheet is. */
@@ -40,7 +40,7 @@ export const headSection: MakeSection = (store) => {
   const again = button(
     words.again,
     () => {
-      store.change({ ...inventedSheet, ...inLanguage(inventedSheet, store.sheet.language) });
+      store.change({ ...storedSheet(inventedSheet), ...inLanguage(inventedSheet, store.sheet.language) });
     },
     {
       class: "link",

@@ -240,7 +240,11 @@ export const learnedSection: MakeSection = (store) => {
       say(waits, words.waiting(formatTime(roundTime(bath.done.timeS, 5)), degrees(bath.done.temperatureC)));
     none.hidden = runs.length > 0 || bath?.done !== undefined;
     table.hidden = runs.length === 0;
-    const ground: Ground = { ...answer.given, conditions: answer.conditions };
+    const ground: Ground = {
+      ...answer.given,
+      recipe: answer.untaught,
+      conditions: answer.conditions,
+    };
     const key = JSON.stringify([runs, ground, sheet.unit]);
     if (key === drawn) return;
     drawn = key;

@@ -1,7 +1,6 @@
 /* The shelf: what is in the cupboard, a brew of it, its steps one at a time, and the brew as what is known. */
 import {
   filmAreaCm2,
-  formatSpread,
   formatTime,
   isInputError,
   parseTemperature,
@@ -18,7 +17,8 @@ import { messageOf } from "../blanks.js";
 import { cautionText } from "../catalogue.js";
 import { attribute, button, el, put, say, type Child } from "../dom.js";
 import { frame, type MakeSection } from "../section.js";
-import type { Sheet } from "../sheet.js";
+import { fromRecipe } from "../recipe.js";
+import type { Sheet, Texts } from "../sheet.js";
 import { ingredients, proposalOf, type Proposal, type ShelfState } from "../shelf.js";
 import { ingredientName, reasonText, stepText } from "../shelfSaid.js";
 import { shelfWordsOf } from "../shelfWords.js";
@@ -146,7 +146,11 @@ export const shelfSection: MakeSection = (store) => {
     (["film", "plate", "paper"] as const).map((one) => [one, words.materials[one]] as const),
     store.sheet.shelf.material,
     (value) => {
-      choose({ material: value });
+      store.change({
+        shelf: { ...store.sheet.shelf, material: value, step: 0 },
+        invented: false,
+        ticked: undefined,
+      });
     },
   );
   const spoon = select(
@@ -232,24 +236,32 @@ export const shelfSection: MakeSection = (store) => {
   };
 
   /** The brew is what is known: its starting time, as wide as it is. */
-  function take({ start }: ProposedBrew): void {
-    const { texts, developer, invented, ticked } = store.sheet;
-    before = { texts, developer, invented, ticked };
-    store.change({
-      invented: false,
-      ticked: undefined,
-      developer: "brew",
-      texts: {
-        ...texts,
-        time: formatTime(roundEstimate(start).timeS),
-        knownTemperature: texts.temperature,
-        knownDilution: "stock",
-        dilution: "stock",
-        knownAgitation: texts.agitation,
-        spread: formatSpread(start.logSd),
-        count: "0",
-        age: "0 h",
+  function take({ brew: mixed, start }: ProposedBrew): void {
+    const { sheet, answer } = store;
+    const { texts, written, read, developer, recipe, runs, invented, ticked, shelf } = sheet;
+    before = { texts, written, read, developer, recipe, invented, ticked };
+    const made = fromRecipe(
+      {
+        schemaVersion: 2,
+        material: { name: texts.name, kind: shelf.material, areaCm2: areaOf(answer.read.format) },
+        developer: { kind: "brew", brew: mixed },
+        baseline: {
+          timeS: roundEstimate(start).timeS,
+          temperatureC: answer.conditions.temperatureC,
+          agitation: answer.conditions.agitation,
+          logSd: start.logSd,
+        },
       },
+      sheet,
+    );
+    // A size stays as it was written.
+    const own = { format: texts.format };
+    store.change({
+      ...made,
+      runs,
+      developer: "brew",
+      texts: { ...(made.texts as Texts), ...own },
+      written: { ...made.written, ...own },
     });
   }
 
