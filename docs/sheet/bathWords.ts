@@ -44,6 +44,7 @@ const english = {
   says: "The thermometer says",
   reading: "reading of the thermometer",
   note: "Note it",
+  undoReading: (temperature: string) => `Undo: ${temperature}`,
   same: (temperature: string) => `still ${temperature}`,
   moreDoubts: (count: number) =>
     count === 1 ? "Then one more is asked about." : `Then ${count} more are asked about.`,
@@ -122,6 +123,7 @@ const german: BathWords = {
   says: "Das Thermometer zeigt",
   reading: "Anzeige des Thermometers",
   note: "Eintragen",
+  undoReading: (temperature) => `Rückgängig: ${temperature}`,
   same: (temperature) => `noch ${temperature}`,
   moreDoubts: (count) =>
     count === 1 ? "Danach wird nach einer weiteren gefragt." : `Danach wird nach ${count} weiteren gefragt.`,

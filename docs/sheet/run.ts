@@ -17,7 +17,7 @@ import {
   type StepName,
   type SteerAnswer,
 } from "darkroom-kinetics";
-import { clockAt, vesselOf, type Doubt, type Place, type Run } from "./bath.js";
+import { clockAt, readingsOf, vesselOf, type Doubt, type Place, type Run } from "./bath.js";
 
 /** What the light of each place lets the material see; in a closed tank it may be any. */
 const SENSITIZATION: Readonly<Record<Place, Sensitization>> = {
@@ -118,7 +118,7 @@ function steered({ followed, log, seenS }: Run, place: Place, nowS: number): Ste
     baseline,
     conditions,
     knowledge,
-    log,
+    log: readingsOf(log),
     nowS,
     ...vesselOf(place),
     ...(seenS === undefined || appearance === undefined
