@@ -37,6 +37,8 @@ export interface Followed {
   readonly areaCm2?: number | undefined;
   /** what else the plan needs to know of the material, the developer and the other baths */
   readonly planned?: PlannedBath | undefined;
+  /** the air around the bath, °C, where it was told */
+  readonly ambientC?: number | undefined;
   /** the developer's factor from the image's appearance to the whole time, where it has one */
   readonly appearance?: { readonly factor: number; readonly logSd: number } | undefined;
 }
@@ -74,6 +76,8 @@ export interface BathState {
   /** cues by sound and by vibration, where they were asked for */
   readonly sound: boolean;
   readonly buzz: boolean;
+  /** the air around the bath, °C, where it was told */
+  readonly ambientC?: number | undefined;
   readonly run?: Run | undefined;
   /** the last run that was finished and waits for its outcome */
   readonly done?: Omit<DevelopmentRun, "outcome"> | undefined;
@@ -115,6 +119,7 @@ export function withReading(run: Run, place: Place, timeS: number, temperatureC:
   const { temperatureC: statedC } = run.followed.conditions;
   const { trusted, cautions, celsius } = judgeReading(run.log.slice(1), reading, {
     ...vesselOf(place),
+    ambientC: run.followed.ambientC,
     temperatureC: typeof statedC === "number" ? statedC : undefined,
   });
   const caution = cautions[0];

@@ -2,6 +2,7 @@
 import { checkKnowledge, checkRecipe, type Recipe } from "darkroom-kinetics";
 import { problemsText } from "./catalogue.js";
 import { fromKnowledge, fromRecipe } from "./recipe.js";
+import type { Words } from "./words.js";
 import { storedSheet, type Sheet, type Store } from "./sheet.js";
 
 /** Hands a text to the person as a file. */
@@ -40,8 +41,16 @@ export const recipeOf = ({ sheet, answer }: Store, title: string): Recipe => ({
 /** What a file says, as changes of the sheet; or why it cannot be used. */
 export type Opened = { readonly change: Partial<Sheet> } | { readonly problem: string };
 
+/** A day has a list of baths, or a time as text. */
+function isDay(given: object): boolean {
+  const { baths, baseline } = given as Readonly<Record<string, unknown>>;
+  if ("schemaVersion" in given) return false;
+  return Array.isArray(baths) || (typeof baseline === "object" && baseline !== null && "time" in baseline);
+}
+
 /** Reads a file: a sheet of this page, a recipe, or learned knowledge. */
-export function opened(text: string, { sheet }: Store, noJson: string): Opened {
+export function opened(text: string, { sheet }: Store, words: Words): Opened {
+  const { noJson, aDay } = words;
   let given: unknown;
   try {
     // A saved page holds its sheet between the tags of its data.
@@ -62,6 +71,7 @@ export function opened(text: string, { sheet }: Store, noJson: string): Opened {
       ? { change: fromKnowledge(check.knowledge, sheet) }
       : { problem: problemsText(check.problems.slice(0, 1), sheet) };
   }
+  if (isDay(given)) return { problem: aDay };
   const check = checkRecipe(given);
   return check.ok
     ? { change: fromRecipe(check.recipe, sheet) }

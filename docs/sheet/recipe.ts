@@ -190,7 +190,7 @@ export function fromRecipe(recipe: Recipe, sheet: Sheet): Partial<Sheet> {
   const { shelf } = sheet;
   return {
     ...{ texts, written: texts, recipe: kept, runs, developer: "file" },
-    ...{ invented: false, ticked: undefined, shelf: { ...shelf, material: kindOf(kept) } },
+    ...{ invented: false, began: undefined, ticked: undefined, shelf: { ...shelf, material: kindOf(kept) } },
   };
 }
 

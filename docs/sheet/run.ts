@@ -113,7 +113,7 @@ function steerAt(run: Run, place: Place, nowS: number): SteerAnswer {
 }
 
 function steered({ followed, log, seenS }: Run, place: Place, nowS: number): SteerAnswer {
-  const { baseline, conditions, knowledge, appearance } = followed;
+  const { baseline, conditions, knowledge, appearance, ambientC } = followed;
   return steer({
     baseline,
     conditions,
@@ -121,6 +121,7 @@ function steered({ followed, log, seenS }: Run, place: Place, nowS: number): Ste
     log: readingsOf(log),
     nowS,
     ...vesselOf(place),
+    ambientC,
     ...(seenS === undefined || appearance === undefined
       ? {}
       : {

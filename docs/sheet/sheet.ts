@@ -61,6 +61,8 @@ export interface Sheet {
   readonly written?: Partial<Texts> | undefined;
   /** nothing was changed yet: the invented evening */
   readonly invented: boolean;
+  /** it began as the invented evening, and nobody said that the rest of it is right */
+  readonly began?: "invented" | undefined;
   /** the time of the piece of the test strip that looked right, s */
   readonly ticked?: number | undefined;
   readonly runs: readonly DevelopmentRun[];
@@ -95,6 +97,7 @@ export const inventedSheet: Sheet = {
   read: evening,
   developer: "metol-hydroquinone",
   invented: true,
+  began: "invented",
   runs: [],
   shelf: emptyShelf,
 };
@@ -144,6 +147,7 @@ export function emptySheet({ language, unit }: Sheet): Sheet {
     read: { ...texts, ...usual },
     developer: "unknown",
     invented: false,
+    began: undefined,
     ticked: undefined,
     bath: undefined,
     recipe: undefined,
@@ -152,9 +156,16 @@ export function emptySheet({ language, unit }: Sheet): Sheet {
   };
 }
 
-/** The blanks that count only for the invented bath and still hold what was invented. */
-export const inventedBlanks = ({ texts }: Sheet): readonly BlankName[] =>
-  (["name", "count", "age"] as const).filter((name) => texts[name] === evening[name]);
+/** The blanks of a sheet that began as the invented evening and still hold what was invented. */
+export function inventedBlanks({ began, texts, written = {}, language, unit }: Sheet): readonly BlankName[] {
+  if (began === undefined) return [];
+  const inTongue = { ...inventedSheet, ...inLanguage(inventedSheet, language) };
+  const invented = { ...inTongue, ...inUnit(inTongue, unit) }.texts;
+  // No push is what most would write.
+  return blankNames.filter(
+    (name) => name !== "push" && written[name] === undefined && texts[name] === invented[name],
+  );
+}
 
 /** The texts of a sheet that was stored before there were a name and a push. */
 const withLater = (texts: Omit<Texts, "name" | "push"> & Partial<Texts>): Texts => ({
@@ -165,7 +176,7 @@ const withLater = (texts: Omit<Texts, "name" | "push"> & Partial<Texts>): Texts 
 
 /** A sheet that was stored, with all that a sheet has; one without any texts is refused. */
 export const storedSheet = (sheet: Sheet): Sheet => ({
-  ...{ ticked: undefined, recipe: undefined, written: undefined, bath: undefined },
+  ...{ began: undefined, ticked: undefined, recipe: undefined, written: undefined, bath: undefined },
   ...sheet,
   texts: withLater(sheet.texts),
   read: withLater(sheet.read),

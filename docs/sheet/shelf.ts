@@ -2,6 +2,7 @@
 import {
   handbookIngredients,
   isInputError,
+  parseCount,
   proposeBrew,
   type BrewMaterial,
   type Ingredient,
@@ -61,11 +62,11 @@ function proposed(
   volumeMl: number,
   temperatureC: number,
 ): Proposal {
-  const label = Number(labelMg.replace(",", "."));
   try {
+    const label = labelMg.trim() === "" ? undefined : parseCount(labelMg.replace(/\s*mg\s*$/i, ""));
     return proposeBrew({
       shelf: items.map((ingredient) =>
-        ingredient === "ascorbic-acid-tablet" && labelMg.trim() !== ""
+        ingredient === "ascorbic-acid-tablet" && label !== undefined
           ? { ingredient, labelMg: label }
           : ingredient,
       ),

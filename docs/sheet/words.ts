@@ -9,6 +9,7 @@ const english = {
   title: "How long today?",
   invented: "Invented. Write over what is underlined.",
   stillInvented: (blanks: string) => `Still invented: ${blanks}.`,
+  mine: "The rest is right",
   broken: (part: string) => `This part of the sheet failed: ${part}. What it shows is old.`,
   clear: "Start with an empty sheet",
   again: "Show the invented evening",
@@ -17,13 +18,13 @@ const english = {
   otherUnit: { C: "temperatures in °F", F: "temperatures in °C" },
   known: "Known",
   knownSentence:
-    "{name} ({material}) took {time} at {knownTemperature}, diluted {knownDilution}, moved {knownAgitation}, " +
+    "{name} took {time} at {knownTemperature}, diluted {knownDilution}, moved {knownAgitation}, " +
     "give or take {spread}, in {developer}.",
   noTime: "No time yet?",
   today: "Today",
   todaySentence:
     "The bath is at {temperature}, diluted {dilution}, moved {agitation}, mixed {age} ago. " +
-    "Before, {count} of size {format} went through these {volume}. Pushed {push} stops.",
+    "Before, {count} {material} of {format} went through these {volume}. Pushed {push} stops.",
   formatTaken: (text: string, taken: string) => `“${text}” is taken as ${taken}.`,
   every: (seconds: number) => `every ${seconds} s`,
   agitations: { continuous: "continuous", stand: "stand" },
@@ -63,6 +64,7 @@ const english = {
   opened: (name: string) => `${name} was opened.`,
   notOpened: (name: string, problem: string) => `${name} cannot be opened. ${problem}`,
   noJson: "It is no sheet, recipe or knowledge.",
+  aDay: "It is a day file, for the command. This page opens sheets, recipes and knowledge.",
   fileName: "sheet",
   clock: "clock",
   labels: (name: string) => `In the bath. ${name || "Film"}, developer, date:`,
@@ -92,8 +94,11 @@ const english = {
     age: "age of the bath",
     push: "push in stops, below 0 a pull",
   } satisfies Record<BlankName, string>,
-  material: "what it is",
-  materials: { film: "film", plate: "plate", paper: "paper" } satisfies Record<BrewMaterial, string>,
+  material: "what is developed",
+  materials: { film: "films", plate: "plates", paper: "sheets of paper" } satisfies Record<
+    BrewMaterial,
+    string
+  >,
   developer: "developing agent",
   developers: {
     "metol-hydroquinone": "metol and hydroquinone",
@@ -120,6 +125,7 @@ const german: Words = {
   title: "Wie lange heute?",
   invented: "Erfunden. Überschreibe, was unterstrichen ist.",
   stillInvented: (blanks) => `Noch erfunden: ${blanks}.`,
+  mine: "Der Rest stimmt",
   broken: (part) => `Dieser Teil des Blatts hat versagt: ${part}. Was dort steht, ist alt.`,
   clear: "Leeres Blatt beginnen",
   again: "Den erfundenen Abend zeigen",
@@ -128,13 +134,13 @@ const german: Words = {
   otherUnit: { C: "Temperaturen in °F", F: "Temperaturen in °C" },
   known: "Bekannt",
   knownSentence:
-    "{name} ({material}): {time} bei {knownTemperature}, {knownDilution}, bewegt {knownAgitation}, " +
+    "{name}: {time} bei {knownTemperature}, {knownDilution}, bewegt {knownAgitation}, " +
     "auf {spread} genau, in {developer}.",
   noTime: "Noch keine Zeit?",
   today: "Heute",
   todaySentence:
     "Das Bad hat {temperature}, verdünnt {dilution}, bewegt {agitation}, angesetzt vor {age}. " +
-    "Vorher {count} Stück {format} in {volume}. Push {push} Blenden.",
+    "Vorher {count} {material} {format} in {volume}. Push {push} Blenden.",
   formatTaken: (text, taken) => `„${text}“ gilt als ${taken}.`,
   every: (seconds) => `alle ${seconds} s`,
   agitations: { continuous: "ständig", stand: "Stand" },
@@ -174,6 +180,7 @@ const german: Words = {
   opened: (name) => `${name} ist geöffnet.`,
   notOpened: (name, problem) => `${name} lässt sich nicht öffnen. ${problem}`,
   noJson: "Es ist weder Blatt noch Rezept noch Gelerntes.",
+  aDay: "Es ist ein Tagesblatt für den Befehl. Diese Seite öffnet Blätter, Rezepte und Gelerntes.",
   fileName: "Blatt",
   clock: "Uhr",
   labels: (name) => `Im Bad. ${name || "Film"}, Entwickler, Tag:`,
@@ -203,8 +210,8 @@ const german: Words = {
     age: "Alter des Bads",
     push: "Push in Blenden, unter 0 ein Pull",
   },
-  material: "was es ist",
-  materials: { film: "Film", plate: "Platte", paper: "Papier" },
+  material: "was entwickelt wird",
+  materials: { film: "Filme", plate: "Platten", paper: "Blatt Papier" },
   developer: "Entwicklersubstanz",
   developers: {
     "metol-hydroquinone": "Metol und Hydrochinon",

@@ -138,6 +138,11 @@ describe("readings of a bath that is not as it was mixed", () => {
     const goalS = goalOf(read(start, clockS, temperatureC), clockS + 5);
     expect(Math.abs(goalS / hold(start, temperatureC) - 1)).toBeLessThan(0.06);
   });
+  it("are expected to drift towards the air that was told", () => {
+    const inAir = (ambientC: number | undefined) => goalOf(pouredIn({ ...followed, ambientC }, startedMs), 0);
+    expect(inAir(2)).toBeGreaterThan(inAir(undefined) * 1.02);
+    expect(inAir(25)).toBeLessThan(inAir(undefined) * 0.98);
+  });
   it("are tapped: taps that follow each other are one reading", () => {
     const tap = (run: Run, clockS: number, step: number): Run => withTap(run, "red", clockS, step);
     const down = [60, 61, 62, 63].reduce((run, clockS) => tap(run, clockS, -0.5), start);

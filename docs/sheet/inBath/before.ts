@@ -9,7 +9,8 @@ import { shownAt } from "../run.js";
 import type { Store } from "../sheet.js";
 import { namesOf, wordsOf } from "../words.js";
 import { lines, type Control } from "./control.js";
-import { dishPart, placePart, type Part } from "./place.js";
+import { readyText } from "./said.js";
+import { airPart, dishPart, placePart, type Part } from "./place.js";
 import { wake } from "./signal.js";
 
 /** Before the clock starts where nothing is to be seen, ms: time to put the phone away. */
@@ -28,6 +29,7 @@ export function followedBy({ sheet, answer }: Store): Followed {
     stepS: answer.rounded?.stepS,
     volumeMl: developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl,
     areaCm2: material.areaCm2,
+    ambientC: sheet.bath?.ambientC,
     planned: plannedOf(recipe, answer),
     appearance: published && { factor: published.factor, logSd: published.logSd },
   };
@@ -68,8 +70,10 @@ export function beforePart(control: Control, poured: () => void): Part {
   const { store, words, bath, set } = control;
   const where = placePart(control);
   const dish = dishPart(control);
+  const air = airPart(control);
   const nothing = el("p", { class: "nothing" });
   const care = el("ul", { class: "care" });
+  const ready = el("p", { class: "said" });
   const lead = el("p", { class: "lead" });
   const pour = button(
     "",
@@ -83,10 +87,22 @@ export function beforePart(control: Control, poured: () => void): Part {
     { id: "pour-in", class: "main" },
   );
   return {
-    element: el("div", { class: "before" }, where.element, nothing, dish.element, care, lead, pour),
+    element: el(
+      "div",
+      { class: "before" },
+      where.element,
+      nothing,
+      dish.element,
+      air.element,
+      care,
+      ready,
+      lead,
+      pour,
+    ),
     update: () => {
       where.update();
       dish.update();
+      air.update();
       const { place, sound, buzz } = bath();
       const why = notFollowed(store);
       const answered = why === "";
@@ -104,6 +120,7 @@ export function beforePart(control: Control, poured: () => void): Part {
         plan?.cautions.filter(
           ({ code, severity, path }) => severity !== "note" && !ofBaths(path) && !said.has(code),
         ) ?? [];
+      say(ready, plan === undefined ? "" : readyText(plan, store.sheet));
       lines(
         care,
         [...unwise, ...notes].map((one) => cautionText(one, store.sheet)),

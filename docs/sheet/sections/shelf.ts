@@ -18,11 +18,12 @@ import { cautionText } from "../catalogue.js";
 import { attribute, button, el, put, say, type Child } from "../dom.js";
 import { frame, type MakeSection } from "../section.js";
 import { fromRecipe } from "../recipe.js";
-import type { Sheet, Texts } from "../sheet.js";
+import type { Sheet } from "../sheet.js";
 import { ingredients, proposalOf, type Proposal, type ShelfState } from "../shelf.js";
 import { ingredientName, reasonText, stepText } from "../shelfSaid.js";
 import { shelfWordsOf } from "../shelfWords.js";
-import { grams, hours, millilitres, spoonCount } from "../figures.js";
+import { wordsOf } from "../words.js";
+import { grams, hours, lasting, millilitres, spoonCount } from "../figures.js";
 
 const spoonVolumes: readonly number[] = [...new Set(Object.values(spoonSizesMl))].sort((a, b) => a - b);
 
@@ -38,9 +39,6 @@ const usual: readonly Ingredient[] = [
   "table-salt",
 ];
 
-/** Where the sheet names none. */
-const USUAL_TEMPERATURE = "20 °C";
-
 /** What is proposed for: the film formats that the sheet names, where they can be read. */
 const areaOf = (format: string): number | undefined => {
   try {
@@ -55,6 +53,7 @@ const areaOf = (format: string): number | undefined => {
 export const shelfSection: MakeSection = (store) => {
   const { language } = store.sheet;
   const words = shelfWordsOf(language);
+  const page = wordsOf(language);
   const set = (part: Partial<ShelfState>): void => {
     store.change({ shelf: { ...store.sheet.shelf, ...part } });
   };
@@ -218,28 +217,27 @@ export const shelfSection: MakeSection = (store) => {
     words.use,
     () => {
       const proposal = now();
-      if (!("start" in proposal)) return;
+      if (proposal === undefined || !("start" in proposal)) return;
       take(proposal);
       say(used, words.used);
     },
     { id: "use-brew", class: "main" },
   );
 
-  const now = (): Proposal => {
+  /** What the shelf gives; nothing while the temperature of the bath was never said. */
+  const now = (): Proposal | undefined => {
     const { shelf, unit } = store.sheet;
     const { volume: ml, temperature: degrees } = store.answer.read;
-    return proposalOf(
-      shelf,
-      parseVolume(ml || "500 ml"),
-      parseTemperature(degrees || USUAL_TEMPERATURE, { unit }),
-    );
+    return degrees === ""
+      ? undefined
+      : proposalOf(shelf, parseVolume(ml), parseTemperature(degrees, { unit }));
   };
 
   /** The brew is what is known: its starting time, as wide as it is. */
   function take({ brew: mixed, start }: ProposedBrew): void {
     const { sheet, answer } = store;
-    const { texts, written, read, developer, recipe, runs, invented, ticked, shelf } = sheet;
-    before = { texts, written, read, developer, recipe, invented, ticked };
+    const { texts, written, read, developer, recipe, runs, invented, began, ticked, shelf } = sheet;
+    before = { texts, written, read, developer, recipe, invented, began, ticked };
     const made = fromRecipe(
       {
         schemaVersion: 2,
@@ -254,14 +252,15 @@ export const shelfSection: MakeSection = (store) => {
       },
       sheet,
     );
-    // A size stays as it was written.
-    const own = { format: texts.format };
+    // Size and name stay as they were written.
+    const { name: _, format: __, ...blanks } = made.written ?? {};
     store.change({
       ...made,
       runs,
+      began,
       developer: "brew",
-      texts: { ...(made.texts as Texts), ...own },
-      written: { ...made.written, ...own },
+      texts: { ...texts, ...blanks },
+      written: blanks,
     });
   }
 
@@ -283,28 +282,37 @@ export const shelfSection: MakeSection = (store) => {
     );
   }
 
+  function carriesText(count: number, format: string): string {
+    const [one, more] = words.pieces[store.sheet.shelf.material];
+    return words.carries(count, count === 1 ? one : more, format);
+  }
+
   function factsText({ lifeH, capacityCm2, start, strip }: ProposedBrew): string {
     const { format, temperature } = store.answer.read;
     const area = areaOf(format);
     const { timeS, lowS, highS, stepS } = roundEstimate(start);
     return [
-      words.begin(formatTime(timeS), formatTime(lowS), formatTime(highS), temperature || USUAL_TEMPERATURE),
-      words.strip(strip.map((s) => formatTime(s, { stepS })).join(", ")),
+      words.begin(lasting(timeS), formatTime(lowS), lasting(highS), temperature),
+      words.strip(`${strip.map((s) => formatTime(s, { stepS })).join(", ")} min`),
       words.lives(hours(lifeH, language)),
-      ...(area === undefined ? [] : [words.carries(Math.floor(capacityCm2 / area), format)]),
+      ...(area === undefined ? [] : [carriesText(Math.floor(capacityCm2 / area), format)]),
     ].join(" ");
   }
 
   const said = (list: readonly Caution[]): readonly Child[] =>
     list.map((caution) => el("li", {}, cautionText(caution, store.sheet)));
 
-  function showBrew(proposal: Proposal): void {
-    const works = "start" in proposal;
+  function showBrew(proposal: Proposal | undefined): void {
+    const works = proposal !== undefined && "start" in proposal;
     steps.hidden = !works;
     // A brew that is taken now would change the time of the negative that is in the bath.
     use.hidden = !works || store.sheet.bath?.run !== undefined;
     undo.hidden = before === undefined || store.sheet.bath?.run !== undefined;
-    if ("error" in proposal) {
+    if (proposal === undefined) {
+      put(spoons, []);
+      put(cautions, []);
+      say(facts, page.fill(page.blanks.temperature));
+    } else if ("error" in proposal) {
       put(spoons, []);
       put(cautions, []);
       say(facts, messageOf(proposal.error, String(proposal.error.actual), store.sheet));

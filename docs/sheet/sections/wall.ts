@@ -22,7 +22,7 @@ export const wallSection: MakeSection = (store) => {
       const [file] = open.files ?? [];
       if (file === undefined) return;
       void file.text().then((text) => {
-        const answer = opened(text, store, words.noJson);
+        const answer = opened(text, store, words);
         if ("change" in answer) store.change(answer.change);
         say(said, "change" in answer ? words.opened(file.name) : words.notOpened(file.name, answer.problem));
         open.value = "";
