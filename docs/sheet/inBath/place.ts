@@ -79,20 +79,27 @@ export function airPart({ store, words, degrees, bath, set }: Control): Part {
       }
     },
   });
+  const told = el("span", {});
+  const element = el(
+    "div",
+    {},
+    el("p", { class: "said" }, el("label", { for: "air" }, words.air), " ", input, told),
+    message,
+  );
   let shown: string | undefined;
   return {
-    element: el(
-      "div",
-      {},
-      el("p", { class: "said" }, el("label", { for: "air" }, words.air), " ", input),
-      message,
-    ),
+    element,
     update: () => {
-      const { ambientC } = bath();
+      const { ambientC, place } = bath();
       const text = ambientC === undefined ? "" : degrees(ambientC);
       // What is typed and cannot be read stays until it is mended.
       if (text !== shown) input.value = text;
       shown = text;
+      // Under a lamp nothing is typed: a blank would be too bright.
+      const dish = place !== "tank";
+      element.hidden = dish && text === "";
+      input.hidden = message.hidden = dish;
+      say(told, dish ? text : "");
     },
   };
 }
