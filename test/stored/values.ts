@@ -154,7 +154,7 @@ const taken: Readonly<Record<string, readonly Take[]>> = {
   recipePicture: [take(library.describePicture)],
   recipeQuestion: [
     take(({ baseline, conditions, knowledge }: library.RecipeQuestion) =>
-      library.compensate(baseline, conditions, knowledge),
+      library.checkConditions(baseline, conditions, knowledge),
     ),
   ],
   formatFilmArea: [take(library.parseFilmFormat)],
