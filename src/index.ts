@@ -46,6 +46,7 @@ export { formatTemperature } from "./quantities/formatTemperature.js";
 export { parseCount } from "./quantities/parseCount.js";
 export { parseVolume } from "./quantities/parseVolume.js";
 export { filmAreaCm2 } from "./quantities/filmAreaCm2.js";
+export { formatFilmArea } from "./quantities/formatFilmArea.js";
 export { parseFilmFormat, type FilmFormat } from "./quantities/parseFilmFormat.js";
 
 // temperature: time at another temperature
@@ -387,6 +388,7 @@ export { formatRecipe } from "./recipe/formatRecipe.js";
 export { compensateRecipe } from "./recipe/compensateRecipe.js";
 export { learnRecipe } from "./recipe/learnRecipe.js";
 export { planRecipe, type RecipePlanOptions } from "./recipe/planRecipe.js";
+export { recipeQuestion, type RecipeQuestion } from "./recipe/recipeQuestion.js";
 export { describeCompensation } from "./text/describeCompensation.js";
 export { describeFactor } from "./text/describeFactor.js";
 export type { AnswerTexts } from "./text/answerTexts.js";

@@ -35,7 +35,7 @@ function* spoilt(value: unknown, depth = 0): Generator {
 const OF_FIELDS = new Set([
   ...["massOf", "spoonsFor", "sodaMass", "bakeProgress", "bakedSoda", "bakeTime", "temperatureCurve"],
   ...["steer", "steeringGoal", "describeSteering", "answerPicture", "planRecipe", "compensateRecipe"],
-  ...["recipePicture", "timeChart", "chartRecipe"],
+  ...["recipePicture", "recipeQuestion", "timeChart", "chartRecipe"],
 ]);
 /** Functions that answer some errors in the name of another one, which they call. */
 const IN_NAME_OF_OTHERS = new Set([

@@ -114,7 +114,7 @@ export function oneMoreTest() {
   const said = cases
     .map(
       ({ name, now, best }) =>
-        `${name} a strip at ${best.x.toFixed(0)} °C narrows it from ±${now.toFixed(0)} % to ±${best.y.toFixed(0)} %`,
+        `${name} a strip at ${Math.round(best.x * 2) / 2} °C narrows it from ±${now.toFixed(0)} % to ±${best.y.toFixed(0)} %`,
     )
     .join(", ");
   return {

@@ -5,9 +5,8 @@
 import {
   answerPicture,
   checkConditions,
-  compensate,
+  compensateRecipe,
   filmAreaCm2,
-  handbookTemperatureLaw,
   isInputError,
   learn,
   parseAge,
@@ -21,8 +20,9 @@ import {
   parseTime,
   parseVolume,
   pictureAfterStrip,
+  recipePicture,
+  recipeQuestion,
   roundEstimate,
-  startKnowledge,
   stripOutcome,
   unpushedRun,
   type AnswerPicture,
@@ -33,10 +33,13 @@ import {
   type Knowledge,
   type LearnedKnowledge,
   type CheckProblem,
+  type Recipe,
+  type RecipeQuestion,
   type RoundedEstimate,
   type DevelopmentRun,
   type TestStrip,
 } from "darkroom-kinetics";
+import { givenOf, learnedOf, recipeOfSheet, withLearned, type Given } from "./recipe.js";
 import { blankNames, emptyAs, evening, type BlankName, type Sheet, type Texts } from "./sheet.js";
 
 /** Why blanks cannot be used, by their names. */
@@ -56,11 +59,17 @@ export interface Answer {
   readonly formatTaken: string | undefined;
   /** the last readable text of each blank: what the answer rests on */
   readonly read: Texts;
+  /** the sheet as a recipe, without its runs */
+  readonly untaught: Recipe;
   /** the known time and the laws as they were given, before any run */
-  readonly given: { readonly baseline: Baseline; readonly laws: Knowledge };
+  readonly given: Given;
+  /** what the runs taught, with a ticked piece of the strip; nothing where there is none */
+  readonly learned: LearnedKnowledge | undefined;
+  /** the sheet as a recipe, with what was learned: all times are its */
+  readonly recipe: Recipe;
   /** the known time; with runs, as they moved it */
   readonly baseline: Baseline;
-  readonly conditions: Conditions;
+  readonly conditions: TodaysBath;
   /** the laws; with runs, what was learned of them */
   readonly knowledge: Knowledge;
   /** the ticked piece of the strip as a run; nothing where none is ticked */
@@ -77,6 +86,9 @@ export interface Answer {
   /** the strip that would tell most; it stays as it is when a piece is ticked */
   readonly strip: TestStrip | undefined;
 }
+
+/** Today's bath, at the temperature that it begins with. */
+export type TodaysBath = Omit<Conditions, "temperatureC"> & { readonly temperatureC: number };
 
 /** Reads one blank; throws the package's own error where it cannot be read. */
 function readBlank(name: BlankName, text: string, sheet: Sheet, timeS: number): unknown {
@@ -166,8 +178,13 @@ const BLANK_AT: Readonly<Record<string, BlankName>> = {
 };
 
 /** What can be read and still not be used, such as 300 °C: by the blank, as `checkConditions` says it. */
-function wrongIn({ given, conditions }: Asked, laws: Knowledge): Problems {
-  const check = checkConditions(given, conditions, laws);
+function wrongIn(sheet: Sheet, read: Read): Problems {
+  const asked: RecipeQuestion[] = [];
+  const volume = problemIn(() => asked.push(recipeQuestion(recipeOfSheet(sheet, read))));
+  const [question] = asked;
+  // A brew cannot be scaled to any volume.
+  if (question === undefined) return volume === undefined ? {} : { volume };
+  const check = checkConditions(question.baseline, question.conditions, question.knowledge);
   return check.ok
     ? {}
     : Object.fromEntries(
@@ -184,14 +201,8 @@ interface Read extends Pick<Answer, "problems" | "missing" | "read"> {
   readonly values: Values;
 }
 
-/** What `compensate` is asked. */
-interface Asked {
-  readonly given: Baseline;
-  readonly conditions: Omit<DevelopmentRun, "timeS" | "outcome"> & Pick<Conditions, "pushStops">;
-}
-
 /** What the blanks say. */
-interface Values extends Readonly<Record<BlankName, unknown>> {
+export interface Values extends Readonly<Record<BlankName, unknown>> {
   readonly time: number;
   readonly knownTemperature: number;
   readonly knownDilution: Baseline["dilution"];
@@ -207,61 +218,33 @@ interface Values extends Readonly<Record<BlankName, unknown>> {
   readonly push: number;
 }
 
-/** The laws of the developer, or those of a file. */
-function lawsOf({ developer, laws }: Sheet): Knowledge {
-  if (developer === "file") return laws ?? {};
-  return developer === "unknown" || developer === "brew"
-    ? {}
-    : { temperature: handbookTemperatureLaw(developer) };
-}
-
-/** What `compensate` is asked. */
-function askedOf(values: Values, sheet: Sheet): Asked {
-  const given = {
-    timeS: values.time,
-    temperatureC: values.knownTemperature,
-    dilution: values.knownDilution,
-    agitation: values.knownAgitation,
-    logSd: values.spread,
-    hydroquinone: sheet.developer.includes("hydroquinone"),
-  };
-  const conditions = {
-    temperatureC: values.temperature,
-    dilution: values.dilution,
-    agitation: values.agitation,
-    usedCm2PerL: (values.count * values.format * 1000) / values.volume,
-    ageH: values.age,
-    // No push is no row of the ladder.
-    ...(values.push === 0 ? {} : { pushStops: values.push }),
-  };
-  return { given, conditions };
-}
-
 /** Works out everything that the page shows of the sentences; `before` keeps its axes where they serve. */
 export function derive(sheet: Sheet, before?: Answer): Answer {
-  const laws = lawsOf(sheet);
   const first = valuesOf(sheet);
-  const wrong = wrongIn(askedOf(first.values, sheet), laws);
-  const { problems, missing, read, values } =
-    Object.keys(wrong).length === 0 ? first : valuesOf(sheet, { ...first.problems, ...wrong });
-  const { given, conditions } = askedOf(values, sheet);
-  const start = (): LearnedKnowledge => startKnowledge(given, { laws });
-  const known = sheet.runs.length === 0 ? undefined : learn(start(), sheet.runs);
-  const plain = pictured(known?.baseline ?? given, conditions, known ?? laws, before);
+  const wrong = wrongIn(sheet, first);
+  const all = Object.keys(wrong).length === 0 ? first : valuesOf(sheet, { ...first.problems, ...wrong });
+  const { problems, missing, read } = all;
+  const recipe = recipeOfSheet(sheet, all);
+  const given = givenOf(recipe);
+  const known = learnedOf(given, sheet.runs);
+  const plain = pictured(withLearned(recipe, known), before);
   const { strip } = plain.picture;
-  const stripRun = runOf(sheet, conditions, strip);
-  const learned = stripRun === undefined ? undefined : learn(known ?? start(), [stripRun]);
-  const after =
-    learned === undefined ? plain : pictured(learned.baseline, conditions, learned, before, plain.picture);
+  const stripRun = runOf(sheet, plain.conditions, strip);
+  const ticked =
+    stripRun === undefined
+      ? undefined
+      : known === undefined
+        ? learnedOf(given, [stripRun])
+        : learn(known, [stripRun]);
+  const after = ticked === undefined ? plain : pictured(withLearned(recipe, ticked), before, plain.picture);
   return {
     problems,
     missing,
     formatTaken: formatTakenOf(read.format),
     read,
-    given: { baseline: given, laws },
-    baseline: learned?.baseline ?? known?.baseline ?? given,
-    conditions,
-    knowledge: learned ?? known ?? laws,
+    untaught: recipe,
+    given,
+    learned: ticked ?? known,
     stripRun,
     ...after,
     rounded: missing.length > 0 || after.compensation.refused ? undefined : roundEstimate(after.compensation),
@@ -280,7 +263,7 @@ function formatTakenOf(text: string): string | undefined {
 /** The ticked piece of the strip as a run: the time that looked right, as it would be without a push. */
 function runOf(
   { ticked }: Sheet,
-  conditions: Asked["conditions"],
+  conditions: TodaysBath,
   strip: TestStrip | undefined,
 ): DevelopmentRun | undefined {
   if (ticked === undefined || !strip?.timesS.includes(ticked)) return undefined;
@@ -290,20 +273,19 @@ function runOf(
 
 /** A time with its picture, on the axes of the picture before as long as both dots lie between them. */
 function pictured(
-  baseline: Baseline,
-  conditions: Conditions,
-  knowledge: Knowledge,
+  recipe: Recipe,
   before: Answer | undefined,
   untested?: AnswerPicture,
-): Pick<Answer, "compensation" | "picture"> {
-  const compensation = compensate(baseline, conditions, knowledge);
-  const asked = { baseline, conditions, knowledge, strip: true };
+): Pick<Answer, "recipe" | "baseline" | "conditions" | "knowledge" | "compensation" | "picture"> {
+  const { baseline, conditions: asked, knowledge } = recipeQuestion(recipe);
+  const conditions = { ...asked, temperatureC: recipe.conditions?.temperatureC ?? baseline.temperatureC };
+  const compensation = compensateRecipe(recipe);
   const axes = untested?.axes ?? before?.picture.axes;
   const fits =
     axes !== undefined &&
     [
       { timeS: baseline.timeS, temperatureC: baseline.temperatureC },
-      ...(compensation.refused ? [] : [{ ...compensation, temperatureC: conditions.temperatureC as number }]),
+      ...(compensation.refused ? [] : [{ ...compensation, temperatureC: conditions.temperatureC }]),
     ].every(
       ({ timeS, temperatureC }) =>
         timeS > axes.lowS * EDGE &&
@@ -311,8 +293,18 @@ function pictured(
         temperatureC > axes.fromC &&
         temperatureC < axes.toC,
     );
-  const picture = answerPicture({ ...asked, ...(fits ? axes : {}) });
-  return { compensation, picture: untested === undefined ? picture : pictureAfterStrip(untested, picture) };
+  const range = { strip: true, ...(fits ? axes : {}) };
+  const quick = answerPicture({ baseline, conditions, knowledge, ...range });
+  // What stops the bath itself is known to the recipe's picture alone, which takes ten times as long.
+  const picture = quick.refused === compensation.refused ? quick : recipePicture(recipe, {}, range);
+  return {
+    recipe,
+    baseline,
+    conditions,
+    knowledge,
+    compensation,
+    picture: untested === undefined ? picture : pictureAfterStrip(untested, picture),
+  };
 }
 
 /** A dot stays at least this far from the edge, as a ratio of times. */

@@ -9,6 +9,7 @@ import {
   type Conditions,
   type DevelopmentRun,
   type Knowledge,
+  type ProcessInput,
   type SteeringReading,
 } from "darkroom-kinetics";
 
@@ -16,6 +17,12 @@ import {
 export const places = ["tank", "red", "amber", "dark"] as const;
 
 export type Place = (typeof places)[number];
+
+/** What a plan needs to know besides the time. */
+export type PlannedBath = Pick<
+  ProcessInput,
+  "material" | "emulsion" | "iodideRich" | "sensitization" | "pieces" | "developer" | "baths"
+>;
 
 /** What is followed: the known time, today's conditions, and the laws. */
 export interface Followed {
@@ -28,6 +35,10 @@ export interface Followed {
   readonly volumeMl?: number | undefined;
   /** what goes into it, cm² */
   readonly areaCm2?: number | undefined;
+  /** what else the plan needs to know of the material, the developer and the other baths */
+  readonly planned?: PlannedBath | undefined;
+  /** the air around the bath, °C, where it was told */
+  readonly ambientC?: number | undefined;
   /** the developer's factor from the image's appearance to the whole time, where it has one */
   readonly appearance?: { readonly factor: number; readonly logSd: number } | undefined;
 }
@@ -65,6 +76,8 @@ export interface BathState {
   /** cues by sound and by vibration, where they were asked for */
   readonly sound: boolean;
   readonly buzz: boolean;
+  /** the air around the bath, °C, where it was told */
+  readonly ambientC?: number | undefined;
   readonly run?: Run | undefined;
   /** the last run that was finished and waits for its outcome */
   readonly done?: Omit<DevelopmentRun, "outcome"> | undefined;
@@ -86,6 +99,13 @@ export function pouredIn(followed: Followed, startedMs: number): Run {
   };
 }
 
+/**
+ * The readings of a log; where there is none yet, what the bath was mixed to. That is no reading of the bath in its
+ * vessel, which takes its share of the warmth at once: beside a reading a minute later it would look like a drift
+ * that goes on.
+ */
+export const readingsOf = (log: Run["log"]): Run["log"] => (log.length > 1 ? log.slice(1) : log);
+
 /** The clock of a run at a moment of the day, s from pour-in; 0 before. */
 export const clockAt = (run: Run, nowMs: number): number => Math.max(0, (nowMs - run.startedMs) / 1000);
 
@@ -97,8 +117,9 @@ export const vesselOf = (place: Place): { readonly vessel?: "tray-in-air" } =>
 export function withReading(run: Run, place: Place, timeS: number, temperatureC: number): Run {
   const reading = { timeS, temperatureC };
   const { temperatureC: statedC } = run.followed.conditions;
-  const { trusted, cautions, celsius } = judgeReading(run.log, reading, {
+  const { trusted, cautions, celsius } = judgeReading(run.log.slice(1), reading, {
     ...vesselOf(place),
+    ambientC: run.followed.ambientC,
     temperatureC: typeof statedC === "number" ? statedC : undefined,
   });
   const caution = cautions[0];
@@ -106,6 +127,25 @@ export function withReading(run: Run, place: Place, timeS: number, temperatureC:
     ? taken(run, reading)
     : { ...run, doubts: [...run.doubts, { reading, caution, celsius }] };
 }
+
+/** Taps that follow each other so soon are one reading: a thermometer is watched until it stands, s. */
+const ONE_READING_S = 8;
+
+/** A tap: the last reading, or what the bath was mixed to, so many °C up or down. */
+export function withTap(run: Run, place: Place, timeS: number, stepC: number): Run {
+  const { log } = run;
+  const last = log.at(-1) as SteeringReading;
+  const again = log.length > 1 && timeS - last.timeS <= ONE_READING_S;
+  const before = again ? withoutReading(run) : run;
+  const celsius = (last.temperatureC as number) + stepC;
+  // A tap and one back were a mistake.
+  const back = stepC !== 0 && Math.abs(celsius - (before.log.at(-1)?.temperatureC as number)) < 1e-6;
+  return again && back ? before : withReading(before, place, timeS, celsius);
+}
+
+/** Without the last reading; what the bath was mixed to stays. */
+export const withoutReading = (run: Run): Run =>
+  run.log.length > 1 ? { ...run, log: run.log.slice(0, -1) } : run;
 
 const taken = (run: Run, reading: SteeringReading): Run => ({
   ...run,

@@ -49,11 +49,11 @@ export function sentenceOf(
     blanks.push({ name, input });
     return input;
   };
-  // A full stop or a comma never begins a line: it stays with the blank before it.
+  // A stop or a bracket never begins a line: it stays with the blank before it.
   const [first = "", ...rest] = template.split(/\{(\w+)\}/);
   const parts: Child[] = [first];
   for (let i = 0; i < rest.length; i += 2) {
-    const [, stop = "", text = ""] = /^([.,]?)(.*)$/s.exec(rest[i + 1] ?? "") ?? [];
+    const [, stop = "", text = ""] = /^([.,:)]*)(.*)$/s.exec(rest[i + 1] ?? "") ?? [];
     parts.push(el("span", { class: "glue" }, blankOf(rest[i] ?? ""), stop), text);
   }
   const messages = el("div", { class: "messages" });

@@ -1,4 +1,5 @@
 /* Figures with their units, as the language writes them. */
+import { formatTime } from "darkroom-kinetics";
 import type { Language } from "./sheet.js";
 
 const figure = (value: number, digits: number, language: Language): string =>
@@ -8,6 +9,15 @@ export const grams = (massG: number, language: Language): string => `${figure(ma
 export const millilitres = (volumeMl: number, language: Language): string =>
   `${figure(volumeMl, 3, language)} ml`;
 export const hours = (timeH: number, language: Language): string => `${figure(timeH, 2, language)} h`;
+
+/** The unit of a time that is written with colons: without it, 19:15 reads as a time of day. */
+export const clockUnit = (text: string): string => (text.split(":").length > 2 ? "h" : "min");
+
+/** A time with its unit. */
+export function lasting(timeS: number): string {
+  const text = formatTime(timeS);
+  return `${text} ${clockUnit(text)}`;
+}
 
 const QUARTERS = ["", "¼", "½", "¾"];
 

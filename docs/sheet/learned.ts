@@ -1,43 +1,32 @@
 /* What follows from the runs: the band after each, and the test that would tell most. */
 import {
-  compensate,
+  compensateRecipe,
+  isInputError,
   learn,
   nextTest,
-  predict,
   roundEstimate,
   startKnowledge,
-  type Baseline,
-  type Conditions,
   type DevelopmentRun,
-  isInputError,
-  type Knowledge,
-  type LearnedKnowledge,
   type RankedTest,
+  type Recipe,
   type RoundedEstimate,
 } from "darkroom-kinetics";
+import type { TodaysBath } from "./answer.js";
+import { learnedOf, withLearned, type Given } from "./recipe.js";
 
-/** What the runs are learned on. */
-export interface Ground {
-  /** the known time as it was given, before any run */
-  readonly baseline: Baseline;
-  readonly laws: Knowledge;
-  readonly conditions: Conditions;
+/** What the runs are learned on: the known time and the laws before any run, and today's bath. */
+export interface Ground extends Given {
+  readonly recipe: Recipe;
+  readonly conditions: TodaysBath;
 }
-
-/** The knowledge before any run. */
-const startOf = ({ baseline, laws }: Ground): LearnedKnowledge => startKnowledge(baseline, { laws });
 
 /** The time of today's bath before any run and after each, rounded; nothing where it is refused. */
 export function bandsOf(
   ground: Ground,
   runs: readonly DevelopmentRun[],
 ): readonly (RoundedEstimate | undefined)[] {
-  const start = startOf(ground);
   return Array.from({ length: runs.length + 1 }, (_, count) => {
-    const answer =
-      count === 0
-        ? compensate(ground.baseline, ground.conditions, ground.laws)
-        : predict(learn(start, runs.slice(0, count)), ground.conditions);
+    const answer = compensateRecipe(withLearned(ground.recipe, learnedOf(ground, runs.slice(0, count))));
     return answer.refused ? undefined : roundEstimate(answer);
   });
 }
@@ -64,11 +53,9 @@ function rankedOr(rank: () => readonly RankedTest[]): readonly RankedTest[] {
 
 /** Today's bath, and the same with one thing as it was known. */
 export function bestTest(ground: Ground, runs: readonly DevelopmentRun[]): BestTest | undefined {
-  const { baseline, conditions } = ground;
-  const { temperatureC, pushStops } = conditions;
+  const { baseline, laws, conditions: today } = ground;
   // What a pushed film would tell is not known apart from its push.
-  if (typeof temperatureC !== "number" || pushStops !== undefined) return undefined;
-  const today = { ...conditions, temperatureC };
+  if (today.pushStops !== undefined) return undefined;
   const candidates = (
     [
       { name: "today", test: today },
@@ -80,12 +67,12 @@ export function bestTest(ground: Ground, runs: readonly DevelopmentRun[]): BestT
     // What is the same today is no test of its own.
     ({ test }, i, all) => all.findIndex((other) => JSON.stringify(other.test) === JSON.stringify(test)) === i,
   );
-  const known = learn(startOf(ground), runs);
+  const known = learn(startKnowledge(baseline, { laws }), runs);
   const [best] = rankedOr(() =>
     nextTest(
       known,
       candidates.map(({ test }) => test),
-      conditions,
+      today,
     ),
   );
   const chosen = candidates.find(({ test }) => test === best?.candidate);

@@ -53,6 +53,10 @@ const english = {
   pasteHint: "Time, Temp, Dilution and Outcome are enough, a Date is better.",
   read: "Read the notes",
   readRuns: (count: number) => `${count} ${count === 1 ? "run was" : "runs were"} read.`,
+  knownRuns: (count: number) =>
+    count === 1
+      ? "One run is here already, equal in every field. It counts once."
+      : `${count} runs are here already, equal in every field. They count once.`,
   rejected: (row: number, reason: string) => `Row ${row} below the headings: ${reason}`,
   unreadColumn: (heading: string) => `The column “${heading}” is not known. It stays in the notes.`,
   unreadCell: (row: number, heading: string, text: string) =>
@@ -103,6 +107,10 @@ const german: LearnedWords = {
   pasteHint: "Zeit, Temperatur, Verdünnung und Ergebnis genügen, am besten mit Datum.",
   read: "Notizen lesen",
   readRuns: (count) => `${count} ${count === 1 ? "Lauf" : "Läufe"} gelesen.`,
+  knownRuns: (count) =>
+    count === 1
+      ? "Ein Lauf steht hier schon, in allem gleich. Er zählt einmal."
+      : `${count} Läufe stehen hier schon, in allem gleich. Sie zählen einmal.`,
   rejected: (row, reason) => `Zeile ${row} unter den Überschriften: ${reason}`,
   unreadColumn: (heading) => `Die Spalte „${heading}“ ist nicht bekannt. Sie bleibt in den Notizen.`,
   unreadCell: (row, heading, text) =>

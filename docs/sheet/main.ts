@@ -1,7 +1,7 @@
 /* In the browser: the sheet that was saved, or the invented one, made anew over what the page was built with. */
 import { showSheet } from "./page.js";
 import { setPrinting } from "./paper.js";
-import { inventedSheet, storedSheet, storeOf, type Sheet, type Store } from "./sheet.js";
+import { inLanguage, inventedSheet, storedSheet, storeOf, type Sheet, type Store } from "./sheet.js";
 
 const KEY = "darkroom-kinetics sheet";
 
@@ -17,7 +17,10 @@ function kept(): Sheet | undefined {
   }
 }
 
-/** The sheet that was kept; one that cannot be worked out is set aside, and the invented one serves. */
+/**
+ * The sheet that was kept; one that cannot be worked out is set aside, and the invented one serves, in the language
+ * of the browser.
+ */
 function firstStore(): Store {
   const sheet = kept();
   if (sheet !== undefined)
@@ -27,7 +30,8 @@ function firstStore(): Store {
       console.error(error);
       aside(sheet);
     }
-  return storeOf(inventedSheet, keep);
+  const german = navigator.language.startsWith("de");
+  return storeOf(german ? { ...inventedSheet, ...inLanguage(inventedSheet, "de") } : inventedSheet, keep);
 }
 
 /** A sheet that cannot be shown is not thrown away. */

@@ -2,6 +2,7 @@
 import { formatTime } from "darkroom-kinetics";
 import { unusable } from "./answer.js";
 import { attribute, el, put, say } from "./dom.js";
+import { lasting } from "./figures.js";
 import type { MakeSection, Section } from "./section.js";
 import { bathSection } from "./sections/bath.js";
 import { developSection } from "./sections/develop.js";
@@ -76,7 +77,7 @@ export function showSheet(root: HTMLElement, store: Store): () => void {
     const words = wordsOf(store.sheet.language);
     const { timeS, lowS, highS } = rounded ?? { timeS: 0, lowS: 0, highS: 0 };
     const range = words.between(formatTime(lowS), formatTime(highS));
-    const answered = `${formatTime(timeS)}, ${words.nineInTen} ${range}`;
+    const answered = `${lasting(timeS)}, ${words.nineInTen} ${range}`;
     const old = words.stale(namesOf(unusable(problems), words));
     say(spoken, rounded === undefined ? words.noAnswer : stale ? old : answered);
   };

@@ -17,7 +17,7 @@ import {
   type StepName,
   type SteerAnswer,
 } from "darkroom-kinetics";
-import { clockAt, vesselOf, type Doubt, type Place, type Run } from "./bath.js";
+import { clockAt, readingsOf, vesselOf, type Doubt, type Place, type Run } from "./bath.js";
 
 /** What the light of each place lets the material see; in a closed tank it may be any. */
 const SENSITIZATION: Readonly<Record<Place, Sensitization>> = {
@@ -27,10 +27,11 @@ const SENSITIZATION: Readonly<Record<Place, Sensitization>> = {
   dark: "panchromatic",
 };
 
-/** At which baths each standing note has its place. */
+/** At which baths each standing note has its place; at the first it is said before the clock starts. */
 const NOTED_AT: Readonly<Partial<Record<string, readonly StepName[]>>> = {
   "bench-gloves": ["develop", "stop", "fix"],
   "bench-air": ["develop", "stop", "fix"],
+  "bench-acid": ["develop", "stop"],
   "silver-disposal": ["fix", "wash"],
   "safety-data-sheets": ["develop"],
 };
@@ -79,20 +80,23 @@ export interface Shown {
 
 /** The plan of a run whose development takes so long; the other baths are as the package knows them. */
 function planOf({ followed }: Run, place: Place, developS: number, temperatureC: number): ProcessPlan {
-  const { baseline, conditions, volumeMl, areaCm2 } = followed;
+  const { baseline, conditions, volumeMl, areaCm2, planned = {} } = followed;
   return planProcess({
     vessel: place === "tank" ? "tank" : "tray",
-    // A negative in a dish is alone.
-    pieces: 1,
+    // A negative in a dish is alone where nothing else is said.
+    pieces: planned.pieces ?? 1,
     timeS: developS,
     temperatureC,
     agitation: conditions.agitation ?? baseline.agitation,
     volumeMl,
     areaCm2,
     dilution: conditions.dilution ?? baseline.dilution,
-    emulsion: baseline.emulsion,
-    sensitization: SENSITIZATION[place],
-    baths: { stop: {}, fix: {}, wash: {} },
+    material: planned.material,
+    iodideRich: planned.iodideRich,
+    emulsion: planned.emulsion,
+    developer: planned.developer,
+    sensitization: planned.sensitization ?? SENSITIZATION[place],
+    baths: planned.baths ?? { stop: {}, fix: {}, wash: {} },
     stepS: 1,
   });
 }
@@ -109,14 +113,15 @@ function steerAt(run: Run, place: Place, nowS: number): SteerAnswer {
 }
 
 function steered({ followed, log, seenS }: Run, place: Place, nowS: number): SteerAnswer {
-  const { baseline, conditions, knowledge, appearance } = followed;
+  const { baseline, conditions, knowledge, appearance, ambientC } = followed;
   return steer({
     baseline,
     conditions,
     knowledge,
-    log,
+    log: readingsOf(log),
     nowS,
     ...vesselOf(place),
+    ambientC,
     ...(seenS === undefined || appearance === undefined
       ? {}
       : {

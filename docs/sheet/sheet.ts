@@ -9,13 +9,17 @@ import {
   parseCount,
   parseTemperature,
   type HandbookDeveloper,
-  type Knowledge,
+  formatDilution,
+  parseDilution,
+  type Agitation,
   type DevelopmentRun,
+  type Dilution,
+  type Recipe,
 } from "darkroom-kinetics";
 import { derive, type Answer } from "./answer.js";
 import type { BathState } from "./bath.js";
 import { emptyShelf, type ShelfState } from "./shelf.js";
-import { wordsOf, type Words } from "./words.js";
+import { wordsOf } from "./words.js";
 
 /** The blanks of the two sentences, by name. */
 export const blankNames = [
@@ -51,10 +55,14 @@ export interface Sheet {
   /** the last text of each blank that could be read */
   readonly read: Texts;
   readonly developer: Developer;
-  /** laws from a file, for the developer "file" */
-  readonly laws?: Knowledge | undefined;
+  /** the recipe that was opened, without its runs, or that of the brew that was taken */
+  readonly recipe?: Recipe | undefined;
+  /** what the blanks said when it was opened: one that still says so means the recipe's own value */
+  readonly written?: Partial<Texts> | undefined;
   /** nothing was changed yet: the invented evening */
   readonly invented: boolean;
+  /** it began as the invented evening, and nobody said that the rest of it is right */
+  readonly began?: "invented" | undefined;
   /** the time of the piece of the test strip that looked right, s */
   readonly ticked?: number | undefined;
   readonly runs: readonly DevelopmentRun[];
@@ -89,6 +97,7 @@ export const inventedSheet: Sheet = {
   read: evening,
   developer: "metol-hydroquinone",
   invented: true,
+  began: "invented",
   runs: [],
   shelf: emptyShelf,
 };
@@ -138,15 +147,25 @@ export function emptySheet({ language, unit }: Sheet): Sheet {
     read: { ...texts, ...usual },
     developer: "unknown",
     invented: false,
+    began: undefined,
     ticked: undefined,
     bath: undefined,
-    laws: undefined,
+    recipe: undefined,
+    written: undefined,
+    shelf: { ...emptyShelf, items: [] },
   };
 }
 
-/** The blanks that count only for the invented bath and still hold what was invented. */
-export const inventedBlanks = ({ texts }: Sheet): readonly BlankName[] =>
-  (["name", "count", "age"] as const).filter((name) => texts[name] === evening[name]);
+/** The blanks of a sheet that began as the invented evening and still hold what was invented. */
+export function inventedBlanks({ began, texts, written = {}, language, unit }: Sheet): readonly BlankName[] {
+  if (began === undefined) return [];
+  const inTongue = { ...inventedSheet, ...inLanguage(inventedSheet, language) };
+  const invented = { ...inTongue, ...inUnit(inTongue, unit) }.texts;
+  // No push is what most would write.
+  return blankNames.filter(
+    (name) => name !== "push" && written[name] === undefined && texts[name] === invented[name],
+  );
+}
 
 /** The texts of a sheet that was stored before there were a name and a push. */
 const withLater = (texts: Omit<Texts, "name" | "push"> & Partial<Texts>): Texts => ({
@@ -155,8 +174,9 @@ const withLater = (texts: Omit<Texts, "name" | "push"> & Partial<Texts>): Texts 
   push: texts.push ?? "0",
 });
 
-/** A sheet that was stored, with all blanks; one without any texts is refused. */
+/** A sheet that was stored, with all that a sheet has; one without any texts is refused. */
 export const storedSheet = (sheet: Sheet): Sheet => ({
+  ...{ began: undefined, ticked: undefined, recipe: undefined, written: undefined, bath: undefined },
   ...sheet,
   texts: withLater(sheet.texts),
   read: withLater(sheet.read),
@@ -211,23 +231,60 @@ export function storeOf(first: Sheet, keep: (sheet: Sheet) => void = () => undef
   };
 }
 
-/** The same sheet in another language: blanks that hold words are written anew. */
-export function inLanguage({ texts, read }: Sheet, language: Language): Partial<Sheet> {
-  const words = wordsOf(language);
-  const anew = (all: Texts): Texts => ({
-    ...all,
-    knownAgitation: agitationText(all.knownAgitation, words),
-    agitation: agitationText(all.agitation, words),
-    count: readOr(() => parseCount(all.count), 1) === 0 ? words.none : all.count,
-  });
-  return { language, texts: anew(texts), read: anew(read) };
+/** The same sheet in another language: blanks that hold words or decimals are written anew. */
+export function inLanguage({ texts, read, written }: Sheet, language: Language): Partial<Sheet> {
+  const { none } = wordsOf(language);
+  const changes: Partial<Record<BlankName, (text: string) => string>> = {
+    name: (text) => text,
+    knownDilution: (text) => dilutionAnew(text, language),
+    dilution: (text) => dilutionAnew(text, language),
+    knownAgitation: (text) => agitationAnew(text, language),
+    agitation: (text) => agitationAnew(text, language),
+    count: (text) => (readOr(() => parseCount(text), 1) === 0 ? none : inFigures(text, language)),
+  };
+  const anew = (all: Partial<Texts>): Partial<Texts> =>
+    Object.fromEntries(
+      (Object.entries(all) as [BlankName, string][]).map(([name, text]) => [
+        name,
+        (changes[name] ?? ((one: string) => inFigures(one, language)))(text),
+      ]),
+    );
+  return {
+    language,
+    texts: anew(texts) as Texts,
+    read: anew(read) as Texts,
+    written: written && anew(written),
+  };
 }
 
-function agitationText(text: string, words: Words): string {
-  const agitation = readOr(() => parseAgitation(text), undefined);
-  if (agitation === undefined) return text;
-  return typeof agitation === "string" ? words.agitations[agitation] : words.every(agitation.everyS);
+/** A text with its decimals as the language writes them. */
+export const inFigures = (text: string, language: Language): string =>
+  text.replace(/(\d)[.,](?=\d)/g, language === "de" ? "$1," : "$1.");
+
+/** A dilution as the language writes it. */
+export function dilutionText(dilution: Dilution | string, language: Language): string {
+  const text = formatDilution(dilution);
+  return text === "stock" ? wordsOf(language).stock : inFigures(text, language);
 }
+
+/** A movement as the language writes it; no text where none is known. */
+export function movementText(agitation: Agitation | undefined, language: Language): string {
+  const { agitations, every } = wordsOf(language);
+  if (agitation === undefined) return "";
+  return typeof agitation === "string" ? agitations[agitation] : inFigures(every(agitation.everyS), language);
+}
+
+/** A dilution that means undiluted is a word; of all others only the decimals change. */
+function dilutionAnew(text: string, language: Language): string {
+  const dilution = readOr(() => formatDilution(parseDilution(text)), "");
+  return dilution === "stock" ? wordsOf(language).stock : inFigures(text, language);
+}
+
+const agitationAnew = (text: string, language: Language): string =>
+  movementText(
+    readOr(() => parseAgitation(text), undefined),
+    language,
+  ) || text;
 
 /** What was read, or this where it cannot be read. */
 function readOr<Value, Other>(read: () => Value, other: Other): Value | Other {
@@ -240,16 +297,16 @@ function readOr<Value, Other>(read: () => Value, other: Other): Value | Other {
 }
 
 /** The same sheet in the other unit: temperatures that can be read are written anew. */
-export function inUnit(
-  { unit: before, texts, read }: Sheet,
-  unit: Unit,
-): Pick<Sheet, "unit" | "texts" | "read"> {
-  const written = (text: string): string =>
-    readOr(() => formatTemperature(parseTemperature(text, { unit: before }), { unit }), text);
-  const anew = (all: Texts): Texts => ({
+export function inUnit({ unit: before, language, texts, read, written }: Sheet, unit: Unit): Partial<Sheet> {
+  const anew = (text: string): string =>
+    readOr(
+      () => inFigures(formatTemperature(parseTemperature(text, { unit: before }), { unit }), language),
+      text,
+    );
+  const both = <Some extends Partial<Texts>>(all: Some): Some => ({
     ...all,
-    knownTemperature: written(all.knownTemperature),
-    temperature: written(all.temperature),
+    ...(all.knownTemperature === undefined ? {} : { knownTemperature: anew(all.knownTemperature) }),
+    ...(all.temperature === undefined ? {} : { temperature: anew(all.temperature) }),
   });
-  return { unit, texts: anew(texts), read: anew(read) };
+  return { unit, texts: both(texts), read: both(read), written: written && both(written) };
 }

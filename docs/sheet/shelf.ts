@@ -2,6 +2,7 @@
 import {
   handbookIngredients,
   isInputError,
+  parseCount,
   proposeBrew,
   type BrewMaterial,
   type Ingredient,
@@ -17,6 +18,7 @@ export interface ShelfState {
   readonly labelMg: string;
   /** ml; 0 where all is weighed */
   readonly spoonMl: number;
+  /** what is developed: that of the whole sheet */
   readonly material: BrewMaterial;
   /** which of the steps is shown, from 0 */
   readonly step: number;
@@ -27,7 +29,7 @@ export const emptyShelf: ShelfState = {
   items: ["instant-coffee", "soda-anhydrous", "ascorbic-acid", "table-salt"],
   labelMg: "",
   spoonMl: 5,
-  material: "plate",
+  material: "film",
   step: 0,
 };
 
@@ -60,11 +62,11 @@ function proposed(
   volumeMl: number,
   temperatureC: number,
 ): Proposal {
-  const label = Number(labelMg.replace(",", "."));
   try {
+    const label = labelMg.trim() === "" ? undefined : parseCount(labelMg.replace(/\s*mg\s*$/i, ""));
     return proposeBrew({
       shelf: items.map((ingredient) =>
-        ingredient === "ascorbic-acid-tablet" && labelMg.trim() !== ""
+        ingredient === "ascorbic-acid-tablet" && label !== undefined
           ? { ingredient, labelMg: label }
           : ingredient,
       ),

@@ -24,7 +24,13 @@ const english = {
   tablets: (count: string, name: string) => `${count} × ${name}`,
   weight: (grams: string, name: string) => `${grams} ${name}`,
   lives: (hours: string) => `It lives about ${hours}.`,
-  carries: (count: number, format: string) => `It carries ${count} of size ${format}.`,
+  pieces: {
+    film: ["film", "films"],
+    plate: ["plate", "plates"],
+    paper: ["sheet", "sheets"],
+  } as Readonly<Record<BrewMaterial, readonly [one: string, more: string]>>,
+  carries: (count: number, pieces: string, format: string) =>
+    `It carries ${count} ${pieces} of size ${format}.`,
   begin: (time: string, low: string, high: string, temperature: string) =>
     `Begin with ${time} at ${temperature}, nine times in ten ${low} to ${high}.`,
   strip: (times: string) => `For a strip: ${times}.`,
@@ -61,7 +67,8 @@ const german: ShelfWords = {
   tablets: (count, name) => `${count} × ${name}`,
   weight: (grams, name) => `${grams} ${name}`,
   lives: (hours) => `Er hält etwa ${hours}.`,
-  carries: (count, format) => `Er reicht für ${count} im Format ${format}.`,
+  pieces: { film: ["Film", "Filme"], plate: ["Platte", "Platten"], paper: ["Blatt", "Blatt"] },
+  carries: (count, pieces, format) => `Er reicht für ${count} ${pieces} ${format}.`,
   begin: (time, low, high, temperature) =>
     `Beginne mit ${time} bei ${temperature}, in 9 von 10 Fällen ${low} bis ${high}.`,
   strip: (times) => `Für einen Streifen: ${times}.`,

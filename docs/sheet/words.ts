@@ -2,12 +2,14 @@
  * The page's own words, in both languages. What a cause, a basis, a caution or an error says comes from the
  * package. Blanks stand in braces.
  */
+import type { BrewMaterial } from "darkroom-kinetics";
 import type { BlankName, Developer, Language } from "./sheet.js";
 
 const english = {
   title: "How long today?",
   invented: "Invented. Write over what is underlined.",
   stillInvented: (blanks: string) => `Still invented: ${blanks}.`,
+  mine: "The rest is right",
   broken: (part: string) => `This part of the sheet failed: ${part}. What it shows is old.`,
   clear: "Start with an empty sheet",
   again: "Show the invented evening",
@@ -22,11 +24,12 @@ const english = {
   today: "Today",
   todaySentence:
     "The bath is at {temperature}, diluted {dilution}, moved {agitation}, mixed {age} ago. " +
-    "Before, {count} of size {format} went through these {volume}. Pushed {push} stops.",
+    "Before, {count} {material} of {format} went through these {volume}. Pushed {push} stops.",
   formatTaken: (text: string, taken: string) => `“${text}” is taken as ${taken}.`,
   every: (seconds: number) => `every ${seconds} s`,
   agitations: { continuous: "continuous", stand: "stand" },
   none: "none",
+  stock: "stock",
   develop: "Develop",
   nineInTen: "nine times in ten",
   between: (low: string, high: string) => `${low} to ${high}`,
@@ -61,6 +64,7 @@ const english = {
   opened: (name: string) => `${name} was opened.`,
   notOpened: (name: string, problem: string) => `${name} cannot be opened. ${problem}`,
   noJson: "It is no sheet, recipe or knowledge.",
+  aDay: "It is a day file, for the command. This page opens sheets, recipes and knowledge.",
   fileName: "sheet",
   clock: "clock",
   labels: (name: string) => `In the bath. ${name || "Film"}, developer, date:`,
@@ -90,6 +94,11 @@ const english = {
     age: "age of the bath",
     push: "push in stops, below 0 a pull",
   } satisfies Record<BlankName, string>,
+  material: "what is developed",
+  materials: { film: "films", plate: "plates", paper: "sheets of paper" } satisfies Record<
+    BrewMaterial,
+    string
+  >,
   developer: "developing agent",
   developers: {
     "metol-hydroquinone": "metol and hydroquinone",
@@ -116,6 +125,7 @@ const german: Words = {
   title: "Wie lange heute?",
   invented: "Erfunden. Überschreibe, was unterstrichen ist.",
   stillInvented: (blanks) => `Noch erfunden: ${blanks}.`,
+  mine: "Der Rest stimmt",
   broken: (part) => `Dieser Teil des Blatts hat versagt: ${part}. Was dort steht, ist alt.`,
   clear: "Leeres Blatt beginnen",
   again: "Den erfundenen Abend zeigen",
@@ -130,11 +140,12 @@ const german: Words = {
   today: "Heute",
   todaySentence:
     "Das Bad hat {temperature}, verdünnt {dilution}, bewegt {agitation}, angesetzt vor {age}. " +
-    "Vorher {count} Stück {format} in {volume}. Push {push} Blenden.",
+    "Vorher {count} {material} {format} in {volume}. Push {push} Blenden.",
   formatTaken: (text, taken) => `„${text}“ gilt als ${taken}.`,
   every: (seconds) => `alle ${seconds} s`,
   agitations: { continuous: "ständig", stand: "Stand" },
   none: "0",
+  stock: "Stammlösung",
   develop: "Entwickeln",
   nineInTen: "in 9 von 10 Fällen",
   between: (low, high) => `${low} bis ${high}`,
@@ -169,6 +180,7 @@ const german: Words = {
   opened: (name) => `${name} ist geöffnet.`,
   notOpened: (name, problem) => `${name} lässt sich nicht öffnen. ${problem}`,
   noJson: "Es ist weder Blatt noch Rezept noch Gelerntes.",
+  aDay: "Es ist ein Tagesblatt für den Befehl. Diese Seite öffnet Blätter, Rezepte und Gelerntes.",
   fileName: "Blatt",
   clock: "Uhr",
   labels: (name) => `Im Bad. ${name || "Film"}, Entwickler, Tag:`,
@@ -198,6 +210,8 @@ const german: Words = {
     age: "Alter des Bads",
     push: "Push in Blenden, unter 0 ein Pull",
   },
+  material: "was entwickelt wird",
+  materials: { film: "Filme", plate: "Platten", paper: "Blatt Papier" },
   developer: "Entwicklersubstanz",
   developers: {
     "metol-hydroquinone": "Metol und Hydrochinon",

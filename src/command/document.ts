@@ -3,7 +3,7 @@
  */
 import { checkRecipe, learnRecipe, type Recipe } from "../index.js";
 import { firstFault, placeOfPointer, type JsonFault } from "../core/jsonPlaces.js";
-import { fault, inPackage, placed, type Fault } from "./fault.js";
+import { fault, inPackage, placed, type Fault, type Said } from "./fault.js";
 import { textOf } from "./fileText.js";
 import type { Io } from "./io.js";
 import { inNotes, type Notes } from "./notes.js";

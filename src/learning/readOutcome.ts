@@ -7,7 +7,7 @@ import type { Knowledge } from "../compensate/types.js";
 import { contrastCause, contrastEffect } from "../contrast/cause.js";
 import { logTimePerGamma, type GrowthLaw } from "../contrast/growth.js";
 import { onlyFields } from "../core/onlyFields.js";
-import type { Said, ValueSaid } from "./reading.js";
+import { LEAST_LOG_SD, type Said, type ValueSaid } from "./reading.js";
 import type { RunOutcome } from "./types.js";
 
 /** The factor on time of one step: time by 1.4, or by 0.7 (common practice). */
@@ -52,12 +52,6 @@ const APPEARANCE_LOG_SD = 0.1;
  * off alike.
  */
 const FACTOR_LOG_SD = 0.15;
-
-/**
- * No outcome is read better than this, a tenth of a per cent of time. An assumption of this package, far
- * below what a careful clock and thermometer leave.
- */
-const LEAST_LOG_SD = 1e-3;
 
 /** What a run's outcome says of ln(right time); or, for a run that says nothing of it, why. */
 export type OutcomeSays = Said | "failed" | "fogged" | "past-growth";
@@ -202,5 +196,5 @@ function byGrowth(
   }
   if (Math.max(aim, found) >= law.gammaInfinity) return "past-growth";
   const { log, beside } = contrastEffect(law, found, aim);
-  return said(log, off * logTimePerGamma(law, found), log === 0 ? 0 : beside / Math.abs(log));
+  return said(log, off * logTimePerGamma(law, found), beside / Math.max(LEAST_LOG_SD, Math.abs(log)));
 }

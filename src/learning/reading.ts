@@ -1,5 +1,11 @@
 import type { Row, Slope } from "../core/row.js";
 
+/**
+ * No outcome is read better than this, a tenth of a per cent of time. An assumption of this package, far
+ * below what a careful clock and thermometer leave.
+ */
+export const LEAST_LOG_SD = 1e-3;
+
 /** What an outcome says of ln(right time): a value, with the noise of whoever read it. */
 export interface ValueSaid {
   readonly kind: "value";
@@ -82,6 +88,6 @@ function sharingOf<R extends Reading>(reading: R, slopeOf: (grows: Growing) => n
   const slopes = row.slopes.map((one) =>
     one.parameter === said.shared?.parameter ? { ...one, slope } : one,
   );
-  const sd = Math.sqrt(whole * whole - slope * slope);
+  const sd = Math.max(LEAST_LOG_SD, Math.sqrt(whole * whole - slope * slope));
   return { ...reading, said: { ...said, sd }, row: { ...row, slopes } };
 }

@@ -203,7 +203,7 @@ function withUsual(
 ): Knowledge {
   plainObject(`${WHERE}/knowledge`, knowledge);
   const age = knowledge.age ?? lifeOfBrew(developer?.brew, baseline.ageH);
-  return { ...knowledge, ...present({ age, use: useOf(material, knowledge.use) }) };
+  return { ...present(knowledge), ...present({ age, use: useOf(material, knowledge.use) }) };
 }
 
 /** A brew is dead past its life, also where a known time from an older bath leaves no law of it. */

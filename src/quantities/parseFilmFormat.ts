@@ -34,6 +34,12 @@ const TRADE: Readonly<Record<string, string>> = {
   in: "4x5 5x7 8x10 11x14",
 };
 
+/** The sizes and rolls that the trade names, as they are written: a roll of either kind is the same area. */
+export const tradeFormats: readonly string[] = [
+  ...["120", "220"],
+  ...Object.entries(TRADE).flatMap(([unit, sizes]) => sizes.split(" ").map((size) => `${size} ${unit}`)),
+];
+
 /** A size without a unit is asked about in those units in which it could be one of a plate or sheet, cm. */
 const [SHORTEST, LONGEST] = [2, 60];
 const SIDES = String.raw`\d+(?:\.\d+)?\s*[x\u00d7]\s*\d+(?:\.\d+)?`;

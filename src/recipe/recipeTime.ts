@@ -72,7 +72,7 @@ export function recipeInputs(
   if (!isLearned(knowledge)) {
     const brew = developer.kind === "brew" ? developer.brew : undefined;
     const age = covering(knowledge.age ?? lifeOfBrew(brew, baseline.ageH), developer);
-    const laws = { ...knowledge, ...present({ age, use: useIn(recipe) }) };
+    const laws = { ...present(knowledge), ...present({ age, use: useIn(recipe) }) };
     return { baseline, conditions: asked, knowledge: laws, cautions: [] };
   }
   const { now, cautions } = derived(`${at}/knowledge`, knowledge);

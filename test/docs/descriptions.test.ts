@@ -113,7 +113,7 @@ const CHECKS: Readonly<Record<string, () => void>> = {
   },
   "next-test.svg": () => {
     const { said, panels } = shown("next-test.svg");
-    const best = [...said.matchAll(/a strip at (\d+) °C narrows it from ±(\d+) % to ±(\d+) %/g)];
+    const best = [...said.matchAll(/a strip at ([\d.]+) °C narrows it from ±(\d+) % to ±(\d+) %/g)];
     expect(best).toHaveLength(3);
     best.forEach(([, bestC, , left]) => {
       const found = panels[0]!.lines.some((line) => {

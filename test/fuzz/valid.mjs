@@ -673,6 +673,7 @@ export const valid = {
         .map(([w, h, unit]) => `${w.toFixed(1)}x${h.toFixed(2)}${unit}`),
     ),
   ]),
+  formatFilmArea: args([above0(4e4)]),
   // temperature
   temperatureFactor: args([bath, bath], [temperatureLaw]),
   rateFunction: args([bath], [temperatureLaw]),
@@ -961,6 +962,7 @@ export const valid = {
       },
     ),
   ]),
+  recipeQuestion: args([recipe], [record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000) }, [])]),
   planRecipe: args([
     recipe,
     record({ vessel: oneOf("tank", "tray"), conditions: record({ temperatureC: within(5, 35) }, []) }, [

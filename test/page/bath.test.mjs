@@ -302,6 +302,11 @@ describe("what was learned", () => {
     assert.equal(await page.locator(".runs tbody tr").count(), 3);
     assert.notEqual(await text(page, "#answer-interval"), before);
     const time = await text(page, "#answer-time");
+    // The same notes again count once.
+    const runs = await page.locator("#learned tbody tr").count();
+    await pasteNotes(page);
+    assert.match(await text(page, "#learned"), /3 runs are here already, equal in every field/);
+    assert.equal(await page.locator("#learned tbody tr").count(), runs);
     await page.getByLabel("Time of run 3").fill("30:00");
     await page.getByLabel("Time of run 3").press("Tab");
     assert.notEqual(await text(page, "#answer-time"), time);

@@ -16,6 +16,8 @@ import {
   withPouredOut,
   withPouringUndone,
   withReading,
+  withTap,
+  withoutReading,
   type Followed,
   type Run,
 } from "../../docs/sheet/bath.js";
@@ -118,6 +120,44 @@ describe("a reading", () => {
     const run = read(read(start, 40, 57), 50, 20);
     expect(shown(run, 51).doubts[0]?.caution.code).toBe("maybe-fahrenheit");
     expect(shown(withAnswer(run, "forget"), 51).doubts[0]?.caution.code).toBe("reading-jump");
+  });
+});
+
+describe("readings of a bath that is not as it was mixed", () => {
+  const hold = (run: Run, temperatureC: number): number =>
+    goalOf(
+      pouredIn({ ...run.followed, conditions: { ...run.followed.conditions, temperatureC } }, startedMs),
+      0,
+    );
+
+  it.each([
+    [60, 13],
+    [30, 13.5],
+    [60, 12],
+  ])("at %s s of %s °C: the bath is followed from there, not the way it fell", (clockS, temperatureC) => {
+    const goalS = goalOf(read(start, clockS, temperatureC), clockS + 5);
+    expect(Math.abs(goalS / hold(start, temperatureC) - 1)).toBeLessThan(0.06);
+  });
+  it("are expected to drift towards the air that was told", () => {
+    const inAir = (ambientC: number | undefined) => goalOf(pouredIn({ ...followed, ambientC }, startedMs), 0);
+    expect(inAir(2)).toBeGreaterThan(inAir(undefined) * 1.02);
+    expect(inAir(25)).toBeLessThan(inAir(undefined) * 0.98);
+  });
+  it("are tapped: taps that follow each other are one reading", () => {
+    const tap = (run: Run, clockS: number, step: number): Run => withTap(run, "red", clockS, step);
+    const down = [60, 61, 62, 63].reduce((run, clockS) => tap(run, clockS, -0.5), start);
+    expect(down.log.slice(1)).toEqual([{ timeS: 63, temperatureC: 12 }]);
+    expect(
+      tap(down, 120, -0.5)
+        .log.slice(1)
+        .map(({ temperatureC }) => temperatureC),
+    ).toEqual([12, 11.5]);
+    // A tap and one back leave all as it was, and a reading can be taken away.
+    expect(tap(tap(start, 60, -0.5), 63, 0.5)).toEqual(start);
+    const one = tap(start, 60, 0);
+    expect(tap(tap(one, 100, -0.5), 103, 0.5)).toEqual(one);
+    expect(withoutReading(one)).toEqual(start);
+    expect(withoutReading(start)).toBe(start);
   });
 });
 
@@ -233,6 +273,45 @@ describe("the pour-out against the truth", () => {
     }).sort((a, b) => a - b);
     expect(errors[35]).toBeLessThan(0.01);
     expect(errors[39]).toBeLessThan(0.02);
+  });
+});
+
+describe("the baths after a plate in a soda brew", () => {
+  const soda: Followed = {
+    ...followed,
+    planned: {
+      material: "plate",
+      emulsion: "soft",
+      developer: {
+        brew: {
+          volumeMl: 500,
+          ingredients: [
+            { ingredient: "soda-anhydrous", massG: 27 },
+            { ingredient: "instant-coffee", massG: 20 },
+          ],
+        },
+      },
+    },
+  };
+  const stopOf = (one: Followed) => {
+    const run = withPouredOut(pouredIn(one, startedMs), 600);
+    return shownAt(run, "red", at(602));
+  };
+  const codes = (list: readonly { readonly code: string }[]) => list.map(({ code }) => code);
+
+  it("begin with plain water, where an acid would blister the gelatine", () => {
+    const { plan, step, notes } = stopOf(soda);
+    expect(step.name).toBe("stop");
+    expect(plan.materials.map(({ name }) => name)).toContain("stop water");
+    expect(codes(notes)).not.toContain("bench-acid");
+    const asked = { ...soda, planned: { ...soda.planned, baths: { stop: { kind: "acid" as const } } } };
+    expect(codes(stopOf(asked).cautions)).toContain("acid-stop-blisters");
+  });
+  it("begin with an acid elsewhere, and the page says how strong it is, before and then", () => {
+    const { plan, notes } = stopOf(followed);
+    expect(plan.materials.map(({ name }) => name)).toContain("stop bath");
+    expect(codes(notes)).toContain("bench-acid");
+    expect(codes(shownAt(pouredIn(followed, startedMs), "red", at(0)).notes)).toContain("bench-acid");
   });
 });
 

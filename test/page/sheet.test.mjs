@@ -71,7 +71,7 @@ describe("the answer", () => {
     const ladder = await page.locator(".figure.ladder svg").textContent();
     assert.ok(ladder.includes(wanted) && ladder.includes(range));
     // The test that would help most is today's bath, for today's time.
-    assert.ok((await page.locator("#learned").textContent()).includes(`as it is, for ${wanted}.`));
+    assert.ok((await page.locator("#learned").textContent()).includes(`as it is, for ${wanted} min.`));
     assert.ok((await page.locator("#strip .box").allTextContents()).includes(wanted));
     assert.ok((await page.locator("#dot").getAttribute("aria-valuetext")).includes(wanted));
   });
@@ -127,7 +127,7 @@ describe("the answer", () => {
     await page.locator("#temperature").pressSequentially("18 °C", { delay: 30 });
     assert.equal(await status.textContent(), "");
     await page.waitForTimeout(900);
-    assert.equal(await status.textContent(), `${await time()}, nine times in ten ${await interval()}`);
+    assert.equal(await status.textContent(), `${await time()} min, nine times in ten ${await interval()}`);
   });
 });
 
@@ -402,6 +402,14 @@ describe("a strip", () => {
 });
 
 describe("language and unit", () => {
+  it("begin with the language of the browser", async () => {
+    await fresh({ locale: "de-AT" });
+    assert.equal(await page.locator("h1").textContent(), "Wie lange heute?");
+    await page.locator("#language").click();
+    await page.reload();
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await page.locator("h1").textContent(), "How long today?");
+  });
   it("change all words, and no number", async () => {
     await fresh();
     const before = await time();
@@ -415,7 +423,7 @@ describe("language and unit", () => {
     assert.match(await page.locator(".gravest").textContent(), /Hydrochinon/);
     assert.match(await page.locator(".figure.ladder svg").textContent(), /1\+14 statt 1\+9/);
     await page.locator("#unit").click();
-    assert.equal(await page.locator("#temperature").inputValue(), "57.2 °F");
+    assert.equal(await page.locator("#temperature").inputValue(), "57,2 °F");
     assert.equal(await time(), before);
     await page.locator("#unit").click();
     assert.equal(await page.locator("#temperature").inputValue(), "14 °C");
@@ -423,6 +431,18 @@ describe("language and unit", () => {
 });
 
 describe("what cannot be worked out", () => {
+  it("is not said by the answer before: of a blank that was emptied after a reading in °F", async () => {
+    await fresh();
+    await write(page, "temperature", "57");
+    assert.match(await page.locator("#reason").textContent(), /57 °C/);
+    for (const text of ["", "150"]) {
+      await write(page, "temperature", text);
+      assert.equal(
+        await page.locator("#reason").textContent(),
+        "No time. Fill in above: temperature of the bath.",
+      );
+    }
+  });
   it("takes nothing else with it: a bath that stands has a time and no best test", async () => {
     await fresh();
     const before = await time();
@@ -461,13 +481,18 @@ describe("a sheet", () => {
     assert.equal(await time(), before);
     assert.match(
       await page.locator("header").textContent(),
-      /Still invented: film or plate, how many .*, age of the bath\./,
+      /Still invented: film or plate, known time, .*, age of the bath, developing agent\./,
     );
+    assert.ok(!/temperature of the bath/.test(await page.locator("header").textContent()));
+    await press("The rest is right");
+    assert.ok(await page.locator("header .quiet").isHidden());
     await press("Start with an empty sheet");
     assert.equal(await page.locator("#time").inputValue(), "");
     assert.ok(await page.locator("header .quiet").isHidden());
     assert.ok(await page.locator("#answer-time").isHidden());
     assert.equal(await page.locator(".messages .message").count(), 0);
+    assert.match(await page.locator("#shelf").textContent(), /Fill in above: temperature of the bath\./);
+    assert.equal(await page.locator("#shelf .jar[aria-pressed=true]").count(), 0);
     for (const [blank, text] of [
       ["time", "9:00"],
       ["knownTemperature", "20"],
@@ -519,6 +544,42 @@ describe("a sheet", () => {
     writeFileSync(broken, "{");
     await page.locator("input[type=file]").setInputFiles(broken);
     await page.getByText("broken.json cannot be opened.").waitFor();
+    await page.locator("input[type=file]").setInputFiles("docs/workshop/day.json");
+    await page.getByText("day.json cannot be opened. It is a day file, for the command.").waitFor();
+  });
+  it("takes a brew from a recipe, whatever stood there before, and hands it out again", async () => {
+    await fresh();
+    await write(page, "spread", "180 %");
+    // Invented.
+    const ingredients = [
+      { ingredient: "instant-coffee", massG: 20 },
+      { ingredient: "soda-anhydrous", massG: 27 },
+      { ingredient: "ascorbic-acid", massG: 8 },
+    ];
+    const recipe = {
+      schemaVersion: 2,
+      material: { name: "dry plate", kind: "plate" },
+      developer: { kind: "brew", brew: { volumeMl: 500, ingredients } },
+      baseline: { timeS: 900, temperatureC: 20, agitation: { everyS: 60 } },
+      conditions: { temperatureC: 17, ageH: 0.5 },
+    };
+    const file = join(mkdtempSync(join(tmpdir(), "sheet-")), "plate.json");
+    writeFileSync(file, JSON.stringify(recipe));
+    await page.locator("input[type=file]").setInputFiles(file);
+    await page.getByText("plate.json was opened.").waitFor();
+    assert.deepEqual([await time(), await interval()], shown(compensateRecipe(recipe)));
+    const { developer } = JSON.parse(readFileSync(await saved("Save as a recipe"), "utf8"));
+    assert.deepEqual(developer, recipe.developer);
+    // Past its life it has no time; neither has a plate in a warm bath.
+    for (const [blank, text, said] of [
+      ["age", "5 h", /No time\. .*life/s],
+      ["temperature", "30 °C", /No time\. .*gelatin/s],
+    ]) {
+      const was = await page.locator(`#${blank}`).inputValue();
+      await write(page, blank, text);
+      assert.match(await page.locator("#reason").textContent(), said);
+      await write(page, blank, was);
+    }
   });
 });
 

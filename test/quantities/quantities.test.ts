@@ -5,6 +5,7 @@ import {
   celsiusToFahrenheit,
   fahrenheitToCelsius,
   filmAreaCm2,
+  formatFilmArea,
   parseFilmFormat,
   formatTime,
   parseTime,
@@ -305,6 +306,23 @@ describe("°F and °C", () => {
     expect(() => celsiusToFahrenheit(anyOf(undefined))).toThrow(
       new TypeError("celsiusToFahrenheit: c is missing: a number"),
     );
+  });
+});
+
+describe("formatFilmArea", () => {
+  it.each([
+    [108, "9x12 cm"],
+    [129, "4x5 in"],
+    [516, "120"],
+    [1032.256, "220"],
+    [100, "10x10 cm"],
+    [54, "7.35x7.35 cm"],
+  ])("writes %s cm² as %s", (areaCm2, text) => {
+    expect(formatFilmArea(areaCm2)).toBe(text);
+    expect(Math.abs(filmAreaCm2(text) / areaCm2 - 1)).toBeLessThan(0.005);
+  });
+  it.each([0, -1, NaN, 4.1e4])("refuses %s cm²", (areaCm2) => {
+    expect(() => formatFilmArea(areaCm2)).toThrow(RangeError);
   });
 });
 

@@ -153,6 +153,12 @@ const taken: Readonly<Record<string, readonly Take[]>> = {
   answerPicture: [take(library.describePicture), take(library.pictureLayout)],
   pictureAfterStrip: [take(library.describePicture)],
   recipePicture: [take(library.describePicture)],
+  recipeQuestion: [
+    take(({ baseline, conditions, knowledge }: library.RecipeQuestion) =>
+      library.checkConditions(baseline, conditions, knowledge),
+    ),
+  ],
+  formatFilmArea: [take(library.parseFilmFormat)],
   problemOf: [take(library.describeProblem)],
   logCautions: [take(library.describeCautions)],
   stockCautions: [take(library.describeCautions)],

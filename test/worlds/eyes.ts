@@ -9,10 +9,15 @@ const STEP = Math.log(1.4);
 
 /**
  * Names the right time as a ratio, with a noise of 10 % and a quarter of the correction, of which 3 % are the eye's
- * own and the same each time.
+ * own and the same each time: `alike`.
  */
-export function judging(random: Random, noise: () => number = random.normal, times = 1, share = 1): Eye {
-  const alike = 0.03 * random.normal();
+export function judging(
+  random: Random,
+  noise: () => number = random.normal,
+  times = 1,
+  share = 1,
+  alike: number = 0.03 * random.normal(),
+): Eye {
   return (off) => {
     const noted = share * off + alike + times * Math.sqrt(0.1 ** 2 + (off / 4) ** 2 - 0.03 ** 2) * noise();
     // Nobody notes more than ten times the time, or less than a tenth.

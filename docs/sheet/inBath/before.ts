@@ -1,7 +1,7 @@
 /* Before it is poured in: what to take care of, and the button that starts the clock. */
-import { appearanceAgents, filmAreaCm2, handbookAppearanceFactor, parseVolume } from "darkroom-kinetics";
-import { unusable } from "../answer.js";
-import { pouredIn, type Followed } from "../bath.js";
+import { appearanceAgents, handbookAppearanceFactor, type Recipe } from "darkroom-kinetics";
+import { unusable, type Answer } from "../answer.js";
+import { pouredIn, type Followed, type PlannedBath } from "../bath.js";
 import { bathWordsOf } from "../bathWords.js";
 import { cautionText } from "../catalogue.js";
 import { button, el, say } from "../dom.js";
@@ -9,7 +9,8 @@ import { shownAt } from "../run.js";
 import type { Store } from "../sheet.js";
 import { namesOf, wordsOf } from "../words.js";
 import { lines, type Control } from "./control.js";
-import { dishPart, placePart, type Part } from "./place.js";
+import { readyText } from "./said.js";
+import { airPart, dishPart, placePart, type Part } from "./place.js";
 import { wake } from "./signal.js";
 
 /** Before the clock starts where nothing is to be seen, ms: time to put the phone away. */
@@ -17,7 +18,8 @@ const LEAD_MS = 10_000;
 
 /** What is followed, by the sheet as it is now. */
 export function followedBy({ sheet, answer }: Store): Followed {
-  const { baseline, conditions, knowledge } = answer;
+  const { baseline, conditions, knowledge, recipe } = answer;
+  const { material, developer } = recipe;
   const agent = appearanceAgents.find((one) => one === sheet.developer);
   const published = agent && handbookAppearanceFactor(agent);
   return {
@@ -25,9 +27,31 @@ export function followedBy({ sheet, answer }: Store): Followed {
     conditions,
     knowledge,
     stepS: answer.rounded?.stepS,
-    volumeMl: parseVolume(answer.read.volume),
-    areaCm2: filmAreaCm2(answer.read.format),
+    volumeMl: developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl,
+    areaCm2: material.areaCm2,
+    ambientC: sheet.bath?.ambientC,
+    planned: plannedOf(recipe, answer),
     appearance: published && { factor: published.factor, logSd: published.logSd },
+  };
+}
+
+/** What the recipe of the sheet says of its plan. */
+function plannedOf(
+  { material, developer, baths }: Recipe,
+  { baseline, conditions, knowledge }: Answer,
+): PlannedBath {
+  const { kind, iodideRich, sensitization, pieces } = material;
+  const { capacityCm2PerL } = developer;
+  return {
+    ...{ material: kind, emulsion: baseline.emulsion, iodideRich, sensitization, pieces, baths },
+    developer: {
+      capacityCm2PerL,
+      use: knowledge.use,
+      usedCm2PerL: conditions.usedCm2PerL,
+      ...(developer.kind === "brew"
+        ? { brew: developer.brew }
+        : { family: developer.family, leastMlPerRoll: developer.leastMlPerRoll }),
+    },
   };
 }
 
@@ -46,8 +70,10 @@ export function beforePart(control: Control, poured: () => void): Part {
   const { store, words, bath, set } = control;
   const where = placePart(control);
   const dish = dishPart(control);
+  const air = airPart(control);
   const nothing = el("p", { class: "nothing" });
   const care = el("ul", { class: "care" });
+  const ready = el("p", { class: "said" });
   const lead = el("p", { class: "lead" });
   const pour = button(
     "",
@@ -61,10 +87,22 @@ export function beforePart(control: Control, poured: () => void): Part {
     { id: "pour-in", class: "main" },
   );
   return {
-    element: el("div", { class: "before" }, where.element, nothing, dish.element, care, lead, pour),
+    element: el(
+      "div",
+      { class: "before" },
+      where.element,
+      nothing,
+      dish.element,
+      air.element,
+      care,
+      ready,
+      lead,
+      pour,
+    ),
     update: () => {
       where.update();
       dish.update();
+      air.update();
       const { place, sound, buzz } = bath();
       const why = notFollowed(store);
       const answered = why === "";
@@ -82,6 +120,7 @@ export function beforePart(control: Control, poured: () => void): Part {
         plan?.cautions.filter(
           ({ code, severity, path }) => severity !== "note" && !ofBaths(path) && !said.has(code),
         ) ?? [];
+      say(ready, plan === undefined ? "" : readyText(plan, store.sheet));
       lines(
         care,
         [...unwise, ...notes].map((one) => cautionText(one, store.sheet)),

@@ -1,9 +1,9 @@
 /* What every part of the section of the bath needs: the words, the units, and how to change what is kept. */
-import { formatTime } from "darkroom-kinetics";
 import { clockAt, newBath, type BathState, type Place, type Run } from "../bath.js";
 import { bathWordsOf, type BathWords } from "../bathWords.js";
 import { temperatureText } from "../catalogue.js";
 import { el, put, type Child } from "../dom.js";
+import { lasting } from "../figures.js";
 import type { Store } from "../sheet.js";
 
 /** What the parts share. */
@@ -38,12 +38,12 @@ export function controlOf(store: Store): Control {
 }
 
 /** A clock time that has been reached. */
-export const reached = (timeS: number): string => formatTime(Math.floor(timeS));
+export const reached = (timeS: number): string => lasting(Math.floor(timeS));
 
 /** A time that is left: in seconds below a minute. */
 export function left(timeS: number): string {
   const whole = Math.ceil(timeS - 1e-6);
-  return whole < 60 ? `${whole} s` : formatTime(whole);
+  return whole < 60 ? `${whole} s` : lasting(whole);
 }
 
 /** Puts lines into an element; where they are the same, nothing is touched and nothing read aloud twice. */

@@ -1,5 +1,5 @@
 /* While it develops: the scale, why the goal moved, the thermometer, the image, and pouring out. */
-import type { Caution } from "darkroom-kinetics";
+import { formatTime, type Caution } from "darkroom-kinetics";
 import { withImage, withoutImage, withPouredOut, type BathState, type Run } from "../bath.js";
 import { cautionText } from "../catalogue.js";
 import { attribute, button, el, say } from "../dom.js";
@@ -20,7 +20,8 @@ export interface DevelopingPart {
 }
 
 /** What steering finds unwise besides what is said with the goal. */
-const grave = ({ path, severity }: Caution): boolean => path === "/appearance" && severity !== "note";
+const grave = ({ path, severity }: Caution): boolean =>
+  (path === "/appearance" || path === "/ambientC") && severity !== "note";
 
 /** Makes the part; `pressed` is called when a button was pressed that then goes away. */
 export function developingPart(control: Control, pressed: () => void): DevelopingPart {
@@ -91,7 +92,7 @@ export function developingPart(control: Control, pressed: () => void): Developin
     ),
     update: (run, { place }, shown) => {
       const { answer, plan, clockS } = shown;
-      scale.update(shown, reached(clockS));
+      scale.update(shown, formatTime(Math.floor(clockS)));
       say(why, steeringWhy(answer, plan, run.followed.stepS, store.sheet));
       lines(
         unwise,

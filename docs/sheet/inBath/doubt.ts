@@ -3,6 +3,7 @@ import { formatTemperature } from "darkroom-kinetics";
 import { withAnswer, type Doubt, type DoubtAnswer } from "../bath.js";
 import { cautionText } from "../catalogue.js";
 import { button, el, put } from "../dom.js";
+import { inFigures } from "../sheet.js";
 import type { Control } from "./control.js";
 
 /** The question. */
@@ -44,7 +45,11 @@ export function doubtPart({ store, words, degrees, act }: Control, answered: () 
         el(
           "div",
           { class: "answers" },
-          celsius !== undefined && answer(words.yes(formatTemperature(celsius, { unit })), "other-unit"),
+          celsius !== undefined &&
+            answer(
+              words.yes(inFigures(formatTemperature(celsius, { unit }), store.sheet.language)),
+              "other-unit",
+            ),
           answer(words.forget, "forget"),
           jump && answer(words.itIs(given), "right"),
         ),

@@ -1,6 +1,8 @@
 /* Where the negative is, and what that place asks for. */
+import { isInputError, parseTemperature } from "darkroom-kinetics";
 import { places } from "../bath.js";
-import { attribute, button, el, put } from "../dom.js";
+import { messageOf } from "../blanks.js";
+import { attribute, button, el, put, say } from "../dom.js";
 import { lines, type Control } from "./control.js";
 import { canBuzz, canSound, wake } from "./signal.js";
 
@@ -50,6 +52,54 @@ export function placePart({ words, bath, set }: Control): Part {
         attribute(one, "aria-checked", String(chosen));
         attribute(one, "tabindex", chosen ? 0 : -1);
       });
+    },
+  };
+}
+
+/** The air around the bath, towards which it drifts; it may stay empty. */
+export function airPart({ store, words, degrees, bath, set }: Control): Part {
+  const message = el("p", { id: "air-message", class: "message", role: "alert" });
+  const input = el("input", {
+    "id": "air",
+    "class": "blank",
+    "type": "text",
+    "inputmode": "decimal",
+    "size": 6,
+    "autocomplete": "off",
+    "aria-describedby": "air-message",
+    "change": () => {
+      const text = input.value.trim();
+      try {
+        const ambientC = text === "" ? undefined : parseTemperature(text, { unit: store.sheet.unit });
+        say(message, "");
+        set({ ambientC });
+      } catch (error) {
+        if (!isInputError(error)) throw error;
+        say(message, messageOf(error, text, store.sheet));
+      }
+    },
+  });
+  const told = el("span", {});
+  const element = el(
+    "div",
+    {},
+    el("p", { class: "said" }, el("label", { for: "air" }, words.air), " ", input, told),
+    message,
+  );
+  let shown: string | undefined;
+  return {
+    element,
+    update: () => {
+      const { ambientC, place } = bath();
+      const text = ambientC === undefined ? "" : degrees(ambientC);
+      // What is typed and cannot be read stays until it is mended.
+      if (text !== shown) input.value = text;
+      shown = text;
+      // Under a lamp nothing is typed: a blank would be too bright.
+      const dish = place !== "tank";
+      element.hidden = dish && text === "";
+      input.hidden = message.hidden = dish;
+      say(told, dish ? text : "");
     },
   };
 }

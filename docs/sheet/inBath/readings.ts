@@ -1,6 +1,6 @@
 /* What the thermometer says: three large buttons, or typed where there is light. */
 import { isInputError, parseTemperature } from "darkroom-kinetics";
-import { withReading, type Run } from "../bath.js";
+import { withoutReading, withReading, withTap, type Run } from "../bath.js";
 import { messageOf } from "../blanks.js";
 import { button, el, say } from "../dom.js";
 import type { Control } from "./control.js";
@@ -55,24 +55,32 @@ export function readingsPart({ store, words, degrees, bath, act }: Control): Rea
     }
   }
 
-  /** The last reading, half a degree or one of °F down or up, °C. */
-  const stepped = (step: number): number => {
-    const last = bath().run?.log.at(-1)?.temperatureC ?? 0;
-    return last + (store.sheet.unit === "F" ? step / 1.8 : step / 2);
-  };
+  /** Half a degree or one of °F down or up, °C. */
+  const stepOf = (step: number): number => (store.sheet.unit === "F" ? step / 1.8 : step / 2);
+  const stepped = (step: number): number => (bath().run?.log.at(-1)?.temperatureC ?? 0) + stepOf(step);
   const quick = [-1, 0, 1].map((step) =>
     button("", () => {
-      note(stepped(step));
+      act((run, clockS, place) => withTap(run, place, clockS, stepOf(step)));
     }),
   );
+  const undo = button(
+    "",
+    () => {
+      act(withoutReading);
+    },
+    { class: "plain" },
+  );
   return {
-    element: el("div", {}, form, message, el("div", { class: "readings" }, ...quick)),
-    update: () => {
+    element: el("div", {}, form, message, el("div", { class: "readings" }, ...quick), undo),
+    update: ({ log }) => {
       form.hidden = message.hidden = bath().place !== "tank";
       quick.forEach((one, i) => {
         const text = degrees(stepped(i - 1));
         say(one, i === 1 ? words.same(text) : text);
       });
+      // The first entry is what the bath was mixed to.
+      undo.hidden = log.length < 2;
+      say(undo, words.undoReading(degrees(stepped(0))));
     },
   };
 }

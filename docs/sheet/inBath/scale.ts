@@ -5,6 +5,7 @@
 import { formatTime } from "darkroom-kinetics";
 import type { BathWords } from "../bathWords.js";
 import { attribute, el, say } from "../dom.js";
+import { clockUnit } from "../figures.js";
 import type { Shown } from "../run.js";
 
 /** Nearer than this, as a share of the length, two labels become one. */
@@ -72,7 +73,11 @@ export function scaleView(words: BathWords): ScaleView {
       place(low, near ? scale.goal : scale.low);
       say(high, near ? "" : highText);
       place(high, scale.high);
-      attribute(element, "aria-label", words.scale(clock, goalClock, lowText, highText));
+      attribute(
+        element,
+        "aria-label",
+        words.scale(clock, `${goalClock} ${clockUnit(goalClock)}`, lowText, highText),
+      );
     },
   };
 }

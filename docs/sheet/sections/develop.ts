@@ -1,6 +1,7 @@
-import { fahrenheitToCelsius, formatTemperature, formatTime } from "darkroom-kinetics";
-import { cautionText } from "../catalogue.js";
+import { fahrenheitToCelsius, formatTime } from "darkroom-kinetics";
+import { cautionText, temperatureText } from "../catalogue.js";
 import { attribute, button, el, say } from "../dom.js";
+import { clockUnit } from "../figures.js";
 import { frame, type MakeSection } from "../section.js";
 import { unusable } from "../answer.js";
 import { namesOf, wordsOf } from "../words.js";
@@ -9,18 +10,20 @@ import { namesOf, wordsOf } from "../words.js";
 export const developSection: MakeSection = (store) => {
   const words = wordsOf(store.sheet.language);
   const time = el("span", { id: "answer-time", class: "time" });
+  const unit = el("span", { class: "unit" });
   const interval = el("span", { id: "answer-interval" });
   const gravest = el("p", { class: "gravest" });
   const answered = el(
     "p",
     { class: "answer" },
     time,
+    " ",
+    unit,
     el("span", { class: "range" }, words.nineInTen, el("br"), interval),
   );
   const reason = el("p", { id: "reason" });
   /** A number that was meant in °F. */
-  const meant = (fahrenheit: number): string =>
-    formatTemperature(fahrenheitToCelsius(fahrenheit), { unit: store.sheet.unit });
+  const meant = (fahrenheit: number): string => temperatureText(fahrenheitToCelsius(fahrenheit), store.sheet);
   const mend = button("", () => {
     const { gravest: caution } = store.answer;
     if (caution?.actual === undefined) return;
@@ -41,12 +44,16 @@ export const developSection: MakeSection = (store) => {
     attribute(answered, "class", stale ? "answer stale" : "answer");
     const sentence = caution === undefined ? "" : cautionText(caution, store.sheet);
     if (rounded === undefined) {
-      say(reason, `${words.noAnswer} ${sentence}`);
-      mend.hidden = caution?.code !== "maybe-fahrenheit";
+      // While a blank cannot be read, the answer before says nothing of it.
+      const open = words.fill(namesOf(unusable(problems), words));
+      say(reason, `${words.noAnswer} ${stale ? open : sentence}`);
+      mend.hidden = stale || caution?.code !== "maybe-fahrenheit";
       if (caution?.actual !== undefined && !mend.hidden)
         say(mend, words.wasFahrenheit(meant(caution.actual)));
     } else {
-      say(time, formatTime(rounded.timeS));
+      const shown = formatTime(rounded.timeS);
+      say(time, shown);
+      say(unit, clockUnit(shown));
       say(interval, words.between(formatTime(rounded.lowS), formatTime(rounded.highS)));
       say(gravest, sentence);
     }

@@ -1,6 +1,6 @@
 import { attribute, button, el, say } from "../dom.js";
 import type { MakeSection } from "../section.js";
-import { emptySheet, inLanguage, inUnit, inventedBlanks, inventedSheet } from "../sheet.js";
+import { emptySheet, inLanguage, inUnit, inventedBlanks, inventedSheet, storedSheet } from "../sheet.js";
 import { namesOf, wordsOf } from "../words.js";
 
 /** The title, the switches of language and unit, and what the sheet is. */
@@ -30,6 +30,13 @@ export const headSection: MakeSection = (store) => {
     },
   );
   const invented = el("p", { class: "quiet" });
+  const mine = button(
+    words.mine,
+    () => {
+      store.change({ began: undefined });
+    },
+    { class: "link" },
+  );
   const clear = button(
     words.clear,
     () => {
@@ -40,7 +47,7 @@ export const headSection: MakeSection = (store) => {
   const again = button(
     words.again,
     () => {
-      store.change({ ...inventedSheet, ...inLanguage(inventedSheet, store.sheet.language) });
+      store.change({ ...storedSheet(inventedSheet), ...inLanguage(inventedSheet, store.sheet.language) });
     },
     {
       class: "link",
@@ -61,7 +68,10 @@ export const headSection: MakeSection = (store) => {
     attribute(unit, "aria-label", words.otherUnit[sheet.unit]);
     const left = inventedBlanks(sheet);
     invented.hidden = !sheet.invented && left.length === 0;
-    say(invented, sheet.invented ? words.invented : words.stillInvented(namesOf(left, words)));
+    const agent =
+      left.length > 0 && sheet.developer === inventedSheet.developer ? `, ${words.developer}` : "";
+    say(invented, sheet.invented ? words.invented : words.stillInvented(namesOf(left, words) + agent));
+    mine.hidden = invented.hidden || sheet.invented;
     const empty = store.answer.missing.length > 0;
     clear.hidden = empty;
     again.hidden = !empty;
@@ -72,7 +82,7 @@ export const headSection: MakeSection = (store) => {
       {},
       el("div", { class: "title" }, el("h1", {}, words.title), language, unit),
       invented,
-      el("div", { class: "links" }, clear, again, noTime),
+      el("div", { class: "links" }, mine, clear, again, noTime),
     ),
     update,
   };

@@ -1,8 +1,6 @@
 /* Learned: the runs, the band as it narrowed with each, the test that would help most, and pasted notes. */
 import {
-  formatDilution,
   formatSpread,
-  formatTemperature,
   formatTime,
   isInputError,
   learn,
@@ -18,12 +16,13 @@ import {
 } from "darkroom-kinetics";
 import { newBath } from "../bath.js";
 import { messageOf } from "../blanks.js";
-import { cautionText, problemsText } from "../catalogue.js";
+import { cautionText, problemsText, temperatureText } from "../catalogue.js";
 import { attribute, button, el, put, say, type Child } from "../dom.js";
 import { bandsOf, bestTest, type Ground } from "../learned.js";
 import { learnedWordsOf, type Judged } from "../learnedWords.js";
+import { lasting } from "../figures.js";
 import { frame, type MakeSection } from "../section.js";
-import type { Sheet } from "../sheet.js";
+import { dilutionText, inFigures, type Sheet } from "../sheet.js";
 
 const judgements: readonly Judged[] = ["good", "thin", "dense", "failed"];
 
@@ -34,7 +33,9 @@ type Field = "time" | "temperature" | "dilution";
 export const learnedSection: MakeSection = (store) => {
   const words = learnedWordsOf(store.sheet.language);
   const problem = el("p", { class: "message", role: "alert" });
-  const degrees = (celsius: number): string => formatTemperature(celsius, { unit: store.sheet.unit });
+  const degrees = (celsius: number): string => temperatureText(celsius, store.sheet);
+  const dilutionOf = (dilution: DevelopmentRun["dilution"]): string =>
+    dilution === undefined ? "" : dilutionText(dilution, store.sheet.language);
   /** Keeps these runs, where something can be learned from them; else says why not. */
   const setRuns = (runs: readonly DevelopmentRun[], more: Partial<Sheet> = {}): void => {
     const { baseline, laws } = store.answer.given;
@@ -103,10 +104,14 @@ export const learnedSection: MakeSection = (store) => {
       read: (text) => ({ temperatureC: parseTemperature(text, { unit: store.sheet.unit }) }),
     },
     dilution: {
-      show: ({ dilution }) => (dilution === undefined ? "" : dilutionText(dilution)),
+      show: ({ dilution }) => dilutionOf(dilution),
       read: (text) => ({ dilution: text.trim() === "" ? undefined : parseDilution(text) }),
     },
   };
+
+  /** A day as the language writes it. */
+  const dateText = (date = "–"): string =>
+    store.sheet.language === "de" ? date.split("-").reverse().join(".") : date;
 
   function rowOf(run: DevelopmentRun, i: number): HTMLTableRowElement {
     const cell = (column: keyof typeof words.columns, ...children: readonly Child[]): HTMLElement =>
@@ -158,7 +163,7 @@ export const learnedSection: MakeSection = (store) => {
     return el(
       "tr",
       {},
-      cell("date", run.date ?? "–"),
+      cell("date", dateText(run.date)),
       blank("time"),
       blank("temperature"),
       blank("dilution"),
@@ -204,10 +209,14 @@ export const learnedSection: MakeSection = (store) => {
   const read = button(
     words.read,
     () => {
-      const { runs, rejected, unread, cautions } = readRunNotes(tableRecords(notes.value));
+      const { runs: all, rejected, unread, cautions } = readRunNotes(tableRecords(notes.value));
+      const known = new Set(store.sheet.runs.map((run) => JSON.stringify(run)));
+      const runs = all.filter((run) => !known.has(JSON.stringify(run)));
+      const again = all.length - runs.length;
       notes.value = "";
       put(outcome, [
         el("li", {}, words.readRuns(runs.length)),
+        again > 0 && el("li", {}, words.knownRuns(again)),
         // Rows are counted without the headings.
         ...rejected.map(({ row, problems }) =>
           el("li", {}, words.rejected(row, problemsText(problems, store.sheet))),
@@ -237,10 +246,14 @@ export const learnedSection: MakeSection = (store) => {
     const { runs, bath } = sheet;
     waiting.hidden = bath?.done === undefined;
     if (bath?.done !== undefined)
-      say(waits, words.waiting(formatTime(roundTime(bath.done.timeS, 5)), degrees(bath.done.temperatureC)));
+      say(waits, words.waiting(lasting(roundTime(bath.done.timeS, 5)), degrees(bath.done.temperatureC)));
     none.hidden = runs.length > 0 || bath?.done !== undefined;
     table.hidden = runs.length === 0;
-    const ground: Ground = { ...answer.given, conditions: answer.conditions };
+    const ground: Ground = {
+      ...answer.given,
+      recipe: answer.untaught,
+      conditions: answer.conditions,
+    };
     const key = JSON.stringify([runs, ground, sheet.unit]);
     if (key === drawn) return;
     drawn = key;
@@ -272,11 +285,11 @@ export const learnedSection: MakeSection = (store) => {
       today: candidates.today,
       fresh: candidates.fresh,
       temperature: candidates.temperature(degrees(temperatureC)),
-      dilution: candidates.dilution(dilution === undefined ? "" : dilutionText(dilution)),
+      dilution: candidates.dilution(dilutionOf(dilution)),
     }[name];
     // Today's bath has the time of the sheet, and others are rounded as that one is.
     const testS = name === "today" ? shown.timeS : roundTime(timeS, shown.stepS);
-    return words.worth(what, formatTime(testS), formatSpread(logSd));
+    return words.worth(what, lasting(testS), inFigures(formatSpread(logSd), store.sheet.language));
   }
 
   update();
@@ -288,6 +301,3 @@ export const learnedSection: MakeSection = (store) => {
 
 const isJudged = (kind: DevelopmentRun["outcome"]["kind"]): kind is Judged =>
   (judgements as readonly string[]).includes(kind);
-
-const dilutionText = (dilution: NonNullable<DevelopmentRun["dilution"]>): string =>
-  typeof dilution === "string" ? dilution : formatDilution(dilution);

@@ -1,8 +1,10 @@
-import { describePicture, formatTemperature, formatTime, celsiusToFahrenheit } from "darkroom-kinetics";
-import { pictureWords } from "../catalogue.js";
+import { describePicture, formatTime, celsiusToFahrenheit } from "darkroom-kinetics";
+import { pictureWords, temperatureText } from "../catalogue.js";
 import { attribute, button, el, say } from "../dom.js";
+import { lasting } from "../figures.js";
 import { figureOf } from "../figure.js";
 import { frame, type MakeSection } from "../section.js";
+import { inFigures } from "../sheet.js";
 import { wordsOf } from "../words.js";
 
 /** A step of the dot: half a degree Celsius, or a degree Fahrenheit. */
@@ -23,7 +25,7 @@ export const pictureSection: MakeSection = (store) => {
     before ??= sheet.texts.temperature;
     const step = STEP[sheet.unit];
     const text = `${Number((Math.round(degrees / step) * step).toFixed(1))} °${sheet.unit}`;
-    store.write("temperature", text);
+    store.write("temperature", inFigures(text, sheet.language));
   };
   const dot = el("input", {
     "id": "dot",
@@ -94,13 +96,14 @@ export const pictureSection: MakeSection = (store) => {
     dot.value = shown(today.temperatureC).toFixed(1);
     const { timeS, lowS, highS } = rounded;
     const range = words.between(formatTime(lowS), formatTime(highS));
-    const degrees = formatTemperature(today.temperatureC, { unit });
-    attribute(dot, "aria-valuetext", `${degrees}: ${formatTime(timeS)}, ${words.nineInTen} ${range}`);
+    const degrees = temperatureText(today.temperatureC, store.sheet);
+    attribute(dot, "aria-valuetext", `${degrees}: ${lasting(timeS)}, ${words.nineInTen} ${range}`);
   };
   const element = frame(
     "picture",
     words.picture,
-    el("div", { class: "over" }, figure.element, dot, hint),
+    el("div", { class: "over" }, figure.element, dot),
+    hint,
     back,
     described,
   );

@@ -1,7 +1,6 @@
 /* The shelf: what is in the cupboard, a brew of it, its steps one at a time, and the brew as what is known. */
 import {
   filmAreaCm2,
-  formatSpread,
   formatTime,
   isInputError,
   parseTemperature,
@@ -18,11 +17,13 @@ import { messageOf } from "../blanks.js";
 import { cautionText } from "../catalogue.js";
 import { attribute, button, el, put, say, type Child } from "../dom.js";
 import { frame, type MakeSection } from "../section.js";
+import { fromRecipe } from "../recipe.js";
 import type { Sheet } from "../sheet.js";
 import { ingredients, proposalOf, type Proposal, type ShelfState } from "../shelf.js";
 import { ingredientName, reasonText, stepText } from "../shelfSaid.js";
 import { shelfWordsOf } from "../shelfWords.js";
-import { grams, hours, millilitres, spoonCount } from "../figures.js";
+import { wordsOf } from "../words.js";
+import { grams, hours, lasting, millilitres, spoonCount } from "../figures.js";
 
 const spoonVolumes: readonly number[] = [...new Set(Object.values(spoonSizesMl))].sort((a, b) => a - b);
 
@@ -38,9 +39,6 @@ const usual: readonly Ingredient[] = [
   "table-salt",
 ];
 
-/** Where the sheet names none. */
-const USUAL_TEMPERATURE = "20 °C";
-
 /** What is proposed for: the film formats that the sheet names, where they can be read. */
 const areaOf = (format: string): number | undefined => {
   try {
@@ -55,6 +53,7 @@ const areaOf = (format: string): number | undefined => {
 export const shelfSection: MakeSection = (store) => {
   const { language } = store.sheet;
   const words = shelfWordsOf(language);
+  const page = wordsOf(language);
   const set = (part: Partial<ShelfState>): void => {
     store.change({ shelf: { ...store.sheet.shelf, ...part } });
   };
@@ -146,7 +145,11 @@ export const shelfSection: MakeSection = (store) => {
     (["film", "plate", "paper"] as const).map((one) => [one, words.materials[one]] as const),
     store.sheet.shelf.material,
     (value) => {
-      choose({ material: value });
+      store.change({
+        shelf: { ...store.sheet.shelf, material: value, step: 0 },
+        invented: false,
+        ticked: undefined,
+      });
     },
   );
   const spoon = select(
@@ -214,42 +217,50 @@ export const shelfSection: MakeSection = (store) => {
     words.use,
     () => {
       const proposal = now();
-      if (!("start" in proposal)) return;
+      if (proposal === undefined || !("start" in proposal)) return;
       take(proposal);
       say(used, words.used);
     },
     { id: "use-brew", class: "main" },
   );
 
-  const now = (): Proposal => {
+  /** What the shelf gives; nothing while the temperature of the bath was never said. */
+  const now = (): Proposal | undefined => {
     const { shelf, unit } = store.sheet;
     const { volume: ml, temperature: degrees } = store.answer.read;
-    return proposalOf(
-      shelf,
-      parseVolume(ml || "500 ml"),
-      parseTemperature(degrees || USUAL_TEMPERATURE, { unit }),
-    );
+    return degrees === ""
+      ? undefined
+      : proposalOf(shelf, parseVolume(ml), parseTemperature(degrees, { unit }));
   };
 
   /** The brew is what is known: its starting time, as wide as it is. */
-  function take({ start }: ProposedBrew): void {
-    const { texts, developer, invented, ticked } = store.sheet;
-    before = { texts, developer, invented, ticked };
-    store.change({
-      invented: false,
-      ticked: undefined,
-      developer: "brew",
-      texts: {
-        ...texts,
-        time: formatTime(roundEstimate(start).timeS),
-        knownTemperature: texts.temperature,
-        knownDilution: "stock",
-        dilution: "stock",
-        knownAgitation: texts.agitation,
-        spread: formatSpread(start.logSd),
-        count: "0",
-        age: "0 h",
+  function take({ brew: mixed, start }: ProposedBrew): void {
+    const { sheet, answer } = store;
+    const { texts, written, read, developer, recipe, runs, invented, began, ticked, shelf } = sheet;
+    before = { texts, written, read, developer, recipe, invented, began, ticked };
+    const made = fromRecipe(
+      {
+        schemaVersion: 2,
+        material: { name: texts.name, kind: shelf.material, areaCm2: areaOf(answer.read.format) },
+        developer: { kind: "brew", brew: mixed },
+        baseline: {
+          timeS: roundEstimate(start).timeS,
+          temperatureC: answer.conditions.temperatureC,
+          agitation: answer.conditions.agitation,
+          logSd: start.logSd,
+        },
       },
+      sheet,
+    );
+    // Size and name stay as they were written.
+    const { name: _, format: __, ...blanks } = made.written ?? {};
+    store.change({
+      ...made,
+      runs,
+      began,
+      developer: "brew",
+      texts: { ...texts, ...blanks },
+      written: blanks,
     });
   }
 
@@ -271,28 +282,37 @@ export const shelfSection: MakeSection = (store) => {
     );
   }
 
+  function carriesText(count: number, format: string): string {
+    const [one, more] = words.pieces[store.sheet.shelf.material];
+    return words.carries(count, count === 1 ? one : more, format);
+  }
+
   function factsText({ lifeH, capacityCm2, start, strip }: ProposedBrew): string {
     const { format, temperature } = store.answer.read;
     const area = areaOf(format);
     const { timeS, lowS, highS, stepS } = roundEstimate(start);
     return [
-      words.begin(formatTime(timeS), formatTime(lowS), formatTime(highS), temperature || USUAL_TEMPERATURE),
-      words.strip(strip.map((s) => formatTime(s, { stepS })).join(", ")),
+      words.begin(lasting(timeS), formatTime(lowS), lasting(highS), temperature),
+      words.strip(`${strip.map((s) => formatTime(s, { stepS })).join(", ")} min`),
       words.lives(hours(lifeH, language)),
-      ...(area === undefined ? [] : [words.carries(Math.floor(capacityCm2 / area), format)]),
+      ...(area === undefined ? [] : [carriesText(Math.floor(capacityCm2 / area), format)]),
     ].join(" ");
   }
 
   const said = (list: readonly Caution[]): readonly Child[] =>
     list.map((caution) => el("li", {}, cautionText(caution, store.sheet)));
 
-  function showBrew(proposal: Proposal): void {
-    const works = "start" in proposal;
+  function showBrew(proposal: Proposal | undefined): void {
+    const works = proposal !== undefined && "start" in proposal;
     steps.hidden = !works;
     // A brew that is taken now would change the time of the negative that is in the bath.
     use.hidden = !works || store.sheet.bath?.run !== undefined;
     undo.hidden = before === undefined || store.sheet.bath?.run !== undefined;
-    if ("error" in proposal) {
+    if (proposal === undefined) {
+      put(spoons, []);
+      put(cautions, []);
+      say(facts, page.fill(page.blanks.temperature));
+    } else if ("error" in proposal) {
       put(spoons, []);
       put(cautions, []);
       say(facts, messageOf(proposal.error, String(proposal.error.actual), store.sheet));

@@ -1,5 +1,6 @@
 import { formatTime } from "darkroom-kinetics";
 import { button, el, put, say } from "../dom.js";
+import { lasting } from "../figures.js";
 import { figureOf } from "../figure.js";
 import { frame, type MakeSection } from "../section.js";
 import { wordsOf } from "../words.js";
@@ -78,7 +79,7 @@ export const stripSection: MakeSection = (store) => {
       place();
     }
     after.hidden = stripRun === undefined;
-    say(said, stripRun === undefined ? words.stripHow : words.right(formatTime(stripRun.timeS)));
+    say(said, stripRun === undefined ? words.stripHow : words.right(lasting(stripRun.timeS)));
     said.hidden = pieces === 0;
   };
   return { element, update };

@@ -1,4 +1,4 @@
-import { chartSvg, formatDilution, timeChart } from "darkroom-kinetics";
+import { chartRecipe, chartSvg, formatDilution } from "darkroom-kinetics";
 import { chartWords } from "../catalogue.js";
 import { button, el, put, say } from "../dom.js";
 import { download, opened, pageWith, recipeOf } from "../files.js";
@@ -22,7 +22,7 @@ export const wallSection: MakeSection = (store) => {
       const [file] = open.files ?? [];
       if (file === undefined) return;
       void file.text().then((text) => {
-        const answer = opened(text, store, words.noJson);
+        const answer = opened(text, store, words);
         if ("change" in answer) store.change(answer.change);
         say(said, "change" in answer ? words.opened(file.name) : words.notOpened(file.name, answer.problem));
         open.value = "";
@@ -30,7 +30,7 @@ export const wallSection: MakeSection = (store) => {
     },
   });
   const learned = button(words.saveKnowledge, () => {
-    json("knowledge", store.answer.knowledge);
+    json("knowledge", store.answer.learned ?? {});
   });
   const table = el("table", { class: "log paper" });
   const page = el("div", { class: "chart paper" });
@@ -61,7 +61,7 @@ export const wallSection: MakeSection = (store) => {
   const update = (): void => {
     const name = store.sheet.texts.name.trim();
     element.hidden = store.answer.missing.length > 0;
-    learned.hidden = !("prior" in store.answer.knowledge);
+    learned.hidden = store.answer.learned === undefined;
     table.hidden = store.answer.rounded === undefined;
     put(table, [
       el("caption", {}, words.labels(name)),
@@ -76,10 +76,9 @@ export const wallSection: MakeSection = (store) => {
 
 /** Times over temperature and dilution around the known bath and today's. */
 function chartOf({ answer, sheet }: Store): string {
-  const { baseline, knowledge, conditions } = answer;
-  const { agitation, usedCm2PerL, ageH, pushStops } = conditions;
+  const { recipe, baseline, conditions } = answer;
   const name = sheet.texts.name.trim();
-  const asked = [baseline.temperatureC, conditions.temperatureC as number];
+  const asked = [baseline.temperatureC, conditions.temperatureC];
   const from = Math.max(0, Math.floor(Math.min(...asked)) - 2);
   const to = Math.min(100, Math.ceil(Math.max(...asked)) + 2);
   const step = Math.ceil((to - from + 1) / 16);
@@ -90,13 +89,15 @@ function chartOf({ answer, sheet }: Store): string {
     ...new Set([known, today].flatMap((one) => (one === undefined ? [] : [formatDilution(one)]))),
   ];
   return chartSvg(
-    timeChart({
-      baseline,
-      knowledge,
-      conditions: { agitation, usedCm2PerL, ageH, pushStops },
-      temperaturesC,
-      ...(dilutions.length === 0 ? {} : { dilutions }),
-    }),
+    // The known time is the one that the runs made of it.
+    chartRecipe(
+      { ...recipe, baseline },
+      {
+        temperaturesC,
+        // A brew is not diluted.
+        ...(dilutions.length === 0 || recipe.developer.kind === "brew" ? {} : { dilutions }),
+      },
+    ),
     {
       title: name === "" ? undefined : wordsOf(sheet.language).chartTitle(name),
       texts: chartWords(sheet),
