@@ -73,7 +73,8 @@ describe("the expected spread after a test", () => {
 });
 
 describe("an outcome", () => {
-  const [book] = books;
+  // A time that is known to a part of a window: of one known worse than that, all strips tell alike.
+  const book = books.find(({ name }) => name === "25 judged");
   const fit = fitRegression(book!.unknowns, book!.readings);
   const row = book!.questions[0]!;
   const after = (test: object, noise?: "stated"): number =>

@@ -164,7 +164,7 @@ export const worlds: readonly World[] = [
   world("drift 1 %, random", { drift: { step: 0.01, kind: "random" } }),
   world("drift 2 %, random", { drift: { step: 0.02, kind: "random" } }),
   world("drift 1 %, steady", { drift: { step: 0.01, kind: "steady" } }),
-  world("drift 2 %, steady", { drift: { step: 0.02, kind: "steady" }, least: [0.81, 0.4] }),
+  world("drift 2 %, steady", { drift: { step: 0.02, kind: "steady" } }),
   world("drift 2 %, half undated", {
     drift: { step: 0.02, kind: "random" },
     ways: () => ({ undatedShare: 0.5 }),
