@@ -185,7 +185,8 @@ function byGrowth(
   const said = (shift: number, reading: number, alike: number): ValueSaid => {
     const whole = Math.hypot(reading, alike * shift);
     const read = value(at, given + shift, whole, logSd);
-    const share = (read.sd * alike) / whole;
+    // A stated spread is shared out alike; one that is held at the least leaves the share as it is.
+    const share = alike * Math.min(1, read.sd / whole);
     const shared = { parameter: "growth", slope: share * shift };
     return { shared, ...sharing(read, "growth", shared.slope), grows: { share, given } };
   };

@@ -6,7 +6,7 @@ import { parseFilmFormat, tradeFormats } from "./parseFilmFormat.js";
  *
  * @param areaCm2 - the sensitive area on one side, above 0 to 40000 cm²
  * @returns text that `parseFilmFormat` reads: the size that the trade names, where one has this area to 0.5
- * %, else the square that has it, to a tenth of a millimetre
+ * %, else the square that has it, to a tenth of a millimetre, and no smaller than that
  * @throws TypeError when the area is no number
  * @throws RangeError when it is out of range
  *
@@ -22,7 +22,7 @@ export function formatFilmArea(areaCm2: number): string {
   const named = tradeFormats.find(
     (name) => Math.abs(parseFilmFormat(name).areaCm2 / areaCm2 - 1) <= SAME_WITHIN,
   );
-  const side = Number(Math.sqrt(areaCm2).toFixed(2));
+  const side = Math.max(0.01, Number(Math.sqrt(areaCm2).toFixed(2)));
   return named ?? `${side}x${side} cm`;
 }
 

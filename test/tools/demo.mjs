@@ -28,7 +28,7 @@ assert.doesNotMatch(start.stdout, /NaN|undefined|Infinity|\[object/);
 // The files and the answers that the pages show.
 const writing = process.argv.includes("--write");
 let page = readFileSync("docs/command.md", "utf8");
-for (const [, name, text] of page.matchAll(/`([\w-]+\.(?:json|csv))`[^`]*```(?:json|csv)\n([\s\S]*?)```/g))
+for (const [, name, text] of page.matchAll(/`([\w-]+\.(?:json|csv))`[^`]*```(?:json|text)\n([\s\S]*?)```/g))
   writeFileSync(join(folder, name), text);
 const shown = [...page.matchAll(/```console\n\$ npx darkroom-kinetics (.*)\n([\s\S]*?)```/g)];
 assert.ok(shown.length >= 5, "docs/command.md shows the command");
