@@ -1,6 +1,8 @@
 import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
+import { plainObject } from "../core/guards.js";
 import { inNameOf } from "../core/inNameOf.js";
-import { compensateRecipe } from "./compensateRecipe.js";
+import { checkMaterial } from "../temperature/temperatureCautions.js";
+import { placeOf } from "./places.js";
 import { recipeInputs } from "./recipeTime.js";
 import type { Recipe } from "./types.js";
 
@@ -20,7 +22,8 @@ export interface RecipeQuestion {
  * @param recipe - a recipe that {@link checkRecipe} has passed
  * @param conditions - what is otherwise today than the recipe says; nothing when left out
  * @returns the known time, today's conditions and the laws, as {@link compensateRecipe} takes them
- * @throws TypeError or RangeError as {@link compensateRecipe} does
+ * @throws TypeError when an argument is of the wrong kind
+ * @throws RangeError when the emulsion is none of the two
  *
  * @remarks Dilution and agitation of the recipe stand on both sides that do not name their own. A brew brings
  * the law of its life. What stops the bath itself, such as a capacity, is only in the answer of
@@ -39,12 +42,19 @@ export interface RecipeQuestion {
  * ```
  */
 export function recipeQuestion(recipe: Recipe, conditions: Conditions = {}): RecipeQuestion {
-  // What has no answer is refused: functions that take no recipe say less of where a fault is.
-  inNameOf("recipeQuestion", () => compensateRecipe(recipe, conditions));
-  const {
-    baseline,
-    conditions: asked,
-    knowledge,
-  } = recipeInputs("recipeQuestion/recipe", recipe, conditions);
+  const at = "recipeQuestion/recipe";
+  plainObject(at, recipe);
+  plainObject("recipeQuestion/conditions", conditions);
+  plainObject(`${at}/developer`, recipe.developer);
+  plainObject(`${at}/material`, recipe.material);
+  const { baseline, conditions: asked, knowledge } = recipeInputs(at, recipe, conditions);
+  // What only makes a caution is looked at by nobody else before it is handed on.
+  inNameOf(
+    at,
+    () => {
+      checkMaterial(`${at}/baseline`, baseline);
+    },
+    (path) => placeOf(recipe, path.replace("/recipe", "")),
+  );
   return { baseline, conditions: asked, knowledge };
 }
