@@ -1,8 +1,6 @@
 import type { Baseline, Conditions, Knowledge } from "../compensate/types.js";
 import { plainObject } from "../core/guards.js";
-import { inNameOf } from "../core/inNameOf.js";
-import { checkMaterial } from "../temperature/temperatureCautions.js";
-import { placeOf } from "./places.js";
+import { plainData } from "../core/plainData.js";
 import { recipeInputs } from "./recipeTime.js";
 import type { Recipe } from "./types.js";
 
@@ -22,8 +20,8 @@ export interface RecipeQuestion {
  * @param recipe - a recipe that {@link checkRecipe} has passed
  * @param conditions - what is otherwise today than the recipe says; nothing when left out
  * @returns the known time, today's conditions and the laws, as {@link compensateRecipe} takes them
- * @throws TypeError when an argument is of the wrong kind
- * @throws RangeError when the emulsion is none of the two
+ * @throws TypeError when an argument or a part of the recipe is of the wrong kind
+ * @throws RangeError when one holds what is not JSON, such as NaN
  *
  * @remarks Dilution and agitation of the recipe stand on both sides that do not name their own. A brew brings
  * the law of its life. What stops the bath itself, such as a capacity, is only in the answer of
@@ -45,16 +43,11 @@ export function recipeQuestion(recipe: Recipe, conditions: Conditions = {}): Rec
   const at = "recipeQuestion/recipe";
   plainObject(at, recipe);
   plainObject("recipeQuestion/conditions", conditions);
-  plainObject(`${at}/developer`, recipe.developer);
-  plainObject(`${at}/material`, recipe.material);
+  for (const part of ["developer", "material", "baseline"] as const)
+    plainObject(`${at}/${part}`, recipe[part]);
+  // What is no number is refused here; whether a number is in range, by what is asked the question.
+  plainData(at, recipe);
+  plainData("recipeQuestion/conditions", conditions);
   const { baseline, conditions: asked, knowledge } = recipeInputs(at, recipe, conditions);
-  // What only makes a caution is looked at by nobody else before it is handed on.
-  inNameOf(
-    at,
-    () => {
-      checkMaterial(`${at}/baseline`, baseline);
-    },
-    (path) => placeOf(recipe, path.replace("/recipe", "")),
-  );
   return { baseline, conditions: asked, knowledge };
 }

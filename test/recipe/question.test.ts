@@ -45,6 +45,19 @@ describe("recipeQuestion", () => {
     expect(recipeQuestion(stock).baseline).toMatchObject({ dilution: "1+9", hydroquinone: true });
     expect(recipeQuestion(stock).conditions).toMatchObject({ dilution: "1+9", agitation: { everyS: 30 } });
   });
+  it.each<[string, object, string]>([
+    ["a known time", { baseline: { timeS: NaN, temperatureC: 20 } }, "/recipe/baseline/timeS"],
+    ["an emulsion", { material: { name: "film", emulsion: Infinity } }, "/recipe/material/emulsion"],
+  ])("refuses %s that JSON cannot hold, at its place", (_, spoilt, path) => {
+    expect(() => recipeQuestion({ ...stock, ...spoilt })).toThrow(
+      expect.objectContaining({ path }),
+    );
+  });
+  it("hands on what is out of range, for compensate to refuse", () => {
+    const hot = recipeQuestion(stock, { temperatureC: 300 });
+    expect(hot.conditions.temperatureC).toBe(300);
+    expect(() => compensate(hot.baseline, hot.conditions, hot.knowledge)).toThrow(RangeError);
+  });
   it("refuses what is no recipe", () => {
     expect(() => recipeQuestion(5 as never)).toThrow(TypeError);
     expect(() => recipeQuestion({ ...stock, developer: null } as never)).toThrow(TypeError);
