@@ -104,10 +104,7 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   if (capacity === undefined && (use.runs ?? 0) === 0)
     for (const one of wellUsed(usedCm2PerL, usualCapacity(where, bath.dilution))) cautions.push(one);
   // Within a capacity of its own, a rule for any bath does not call it too slow.
-  const within =
-    (use.runs === 0 || bath.use === undefined) &&
-    capacityCm2PerL !== undefined &&
-    !isPast(usedCm2PerL, capacityCm2PerL);
+  const within = use.runs === 0 && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);
   if (!within && isPast(factor, SLOWEST))
     cautions.push(
       makeCaution(limitSentences, "bath-too-slow", "stop", {

@@ -19,8 +19,8 @@ export function decimals(value: unknown, count = 1): string {
 }
 
 /**
- * Whether a spread, within so many times more or less, is said in per cent. From 50 % on "more or less" would
- * take too much away below: it is said as a factor.
+ * Whether a spread, within so many times more or less, is said in per cent: where that is less than 50 once
+ * it is rounded (assumed). A wider one is said as a factor, since as much less is not as likely as more.
  */
 export const isNarrow = (ratio: number): boolean => ratio < 1.495;
 
