@@ -63,7 +63,7 @@ export interface Answer {
   readonly untaught: Recipe;
   /** the known time and the laws as they were given, before any run */
   readonly given: Given;
-  /** what the runs taught, with a ticked piece of the strip; nothing where there is none */
+  /** what the runs and a ticked piece of the strip taught; undefined before the first */
   readonly learned: LearnedKnowledge | undefined;
   /** the sheet as a recipe, with what was learned: all times are its */
   readonly recipe: Recipe;

@@ -100,9 +100,8 @@ export function pouredIn(followed: Followed, startedMs: number): Run {
 }
 
 /**
- * The readings of a log; where there is none yet, what the bath was mixed to. That is no reading of the bath in its
- * vessel, which takes its share of the warmth at once: beside a reading a minute later it would look like a drift
- * that goes on.
+ * The readings of a log, and before the first the temperature that the bath was mixed to. Later that is left out:
+ * the vessel cools the bath at once, which beside a reading a minute later would look like a lasting drift.
  */
 export const readingsOf = (log: Run["log"]): Run["log"] => (log.length > 1 ? log.slice(1) : log);
 

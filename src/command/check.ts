@@ -102,7 +102,7 @@ function dayCautions(document: Document, asked: Asked): readonly Caution[] {
 function ofEvening(document: Document, asked: Asked): readonly Caution[] {
   if (readDay(document.value, wordsOf(asked)).evening === undefined) return [];
   const report = planReport(document, asked);
-  return "evening" in report ? eveningCautions(report, "/baths/0") : [];
+  return "evening" in report ? eveningCautions(report) : [];
 }
 
 /** The same for cautions: those of a brew by itself name its ingredients, or nothing. */

@@ -63,7 +63,7 @@ const PARSERS: Parsers = {
   pushStops: parseStops,
 };
 
-/** The fields of a part, those in words read; one at fault is left out. Without parsers it is conditions. */
+/** The fields of a part, those in words read as conditions are; one at fault is left out. */
 export function inFigures(pointer: string, part: Fields, sound: Sound, parsers: Parsers = PARSERS): Fields {
   const read = Object.entries(part).map(([name, value]) => {
     const parser = typeof value === "string" ? ownEntry(parsers, name) : undefined;

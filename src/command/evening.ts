@@ -2,6 +2,7 @@
  * The evening of a day: several plates or films from one bath.
  */
 import {
+  describeCautions,
   describeEvening,
   filmAreaCm2,
   parseTime,
@@ -13,6 +14,7 @@ import {
   type EveningInput,
   type EveningPlan,
 } from "../index.js";
+import { unreadFields } from "../core/pointer.js";
 import { inFigures, list, object, type DayBath, type Fields, type Parsers } from "./day.js";
 import { placed, type Places } from "./fault.js";
 import type { KnownDay } from "./knownDay.js";
@@ -31,6 +33,9 @@ export interface EveningReport {
 
 /** Times of a plan are kept by a clock: to five seconds, unless the evening says otherwise. */
 const STEP_S = 5;
+
+/** What the day says for all its baths: in the evening it is not read. */
+const OF_THE_DAY: readonly string[] = ["baseline", "conditions", "knowledge"];
 
 /** What is read as people write it: "0.5 l", "3:00", "9x12cm". */
 const PARSERS: Parsers = {
@@ -81,12 +86,13 @@ export function eveningReport(
     conditions: { ...bath?.conditions, ...askedConditions(asked) },
     plates,
   } as unknown as EveningInput;
+  const own = Object.keys(day.evening).filter((field) => !OF_THE_DAY.includes(field));
   const pointer = bath?.pointer ?? "/baths";
   return {
     file,
     name: bath?.name ?? "",
     evening: placed(placesOf("/input", pointer), () => planEvening(input)),
-    cautions: day.cautions,
+    cautions: [...day.cautions, ...unreadFields("/evening", day.evening, own)],
   };
 }
 
@@ -101,15 +107,21 @@ function placesOf(input: string, bath: string): Places {
   ];
 }
 
-/** What is unwise about the plates, at its place in the file. */
-export function eveningCautions({ evening }: EveningReport, bath: string): readonly Caution[] {
-  const { plates, stopped } = evening;
-  const all = [...plates, ...(stopped === undefined ? [] : [stopped])];
-  return all.flatMap(({ answer, plan }) =>
-    inPlace([...answer.cautions, ...plan.cautions], "", placesOf("", bath)),
-  );
+/** What is unwise about each plate, and about the one that cannot be developed. */
+export function plateCautions({ evening: { plates, stopped } }: EveningReport): readonly Caution[] {
+  const all = stopped === undefined ? plates : [...plates, stopped];
+  return all.flatMap(({ answer, plan }) => [...answer.cautions, ...plan.cautions]);
 }
 
-export function eveningLines({ name, evening }: EveningReport, words: Words): readonly string[] {
-  return [...(name === "" ? [] : [name]), ...describeEvening(evening, words.texts?.evening, words)];
+/** What is unwise about an evening in the first bath of a day, at its place in the file. */
+export function eveningCautions(report: EveningReport): readonly Caution[] {
+  return [...report.cautions, ...inPlace(plateCautions(report), "", placesOf("", "/baths/0"))];
+}
+
+export function eveningLines({ name, evening, cautions }: EveningReport, words: Words): readonly string[] {
+  return [
+    ...(name === "" ? [] : [name]),
+    ...describeCautions(cautions, words.texts?.cautions, words),
+    ...describeEvening(evening, words.texts?.evening, words),
+  ];
 }

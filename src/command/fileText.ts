@@ -1,5 +1,5 @@
 /*
- * The text of a file, or why there is none.
+ * The text of a file; what the system says against it becomes a sentence.
  */
 import { fault, type Said } from "./fault.js";
 import type { Io } from "./io.js";

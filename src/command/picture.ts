@@ -11,9 +11,9 @@ import {
   type Caution,
   type Conditions,
 } from "../index.js";
-import type { DayBath } from "./day.js";
+import { bathOf, refuseBath } from "./askedBath.js";
 import { recipeOf, type Document } from "./document.js";
-import { fault, placed } from "./fault.js";
+import { placed } from "./fault.js";
 import { knownDay } from "./knownDay.js";
 import { safetyIn } from "./lines.js";
 import type { Asked } from "./options.js";
@@ -52,13 +52,6 @@ function ofRecipe(document: Document, asked: Asked): Named {
   return { name: recipeName(recipe, wordsOf(asked)), picture, unread: [] };
 }
 
-/** Refuses the name of a bath where there is but one. */
-export function refuseBath({ bath }: Asked): void {
-  if (bath === undefined) return;
-  const said = { en: "a recipe has no list of baths.", de: "ein Rezept hat keine Liste von Bädern." };
-  throw fault(said, { pointer: "" });
-}
-
 function ofDay(document: Document, asked: Asked): Named {
   const words = wordsOf(asked);
   const { known: baseline, knowledge, baths, cautions: unread } = knownDay(document, words);
@@ -69,19 +62,6 @@ function ofDay(document: Document, asked: Asked): Named {
   const name = bath?.name ?? (own === undefined ? words.asKnown : words.asAsked);
   const input = { baseline, conditions, knowledge, strip: true };
   return { name, picture: placed(dayPlaces(bath?.pointer ?? "/baths"), () => answerPicture(input)), unread };
-}
-
-/** The bath that was named or numbered; the first where none was. */
-export function bathOf(baths: readonly DayBath[], asked: string | undefined): DayBath | undefined {
-  if (asked === undefined) return baths[0];
-  const bath = baths.find(({ name }) => name === asked) ?? baths[Number(asked) - 1];
-  if (bath !== undefined) return bath;
-  const names = baths.map(({ name }) => JSON.stringify(name)).join(", ");
-  const said = {
-    en: `it has no bath ${JSON.stringify(asked)}; it has ${names === "" ? "none" : names}.`,
-    de: `ein Bad ${JSON.stringify(asked)} gibt es nicht; es gibt ${names === "" ? "keines" : names}.`,
-  };
-  throw fault(said, { pointer: "/baths" });
 }
 
 /** A file of its own: the answer above, what is unwise below. */

@@ -2,12 +2,12 @@
  * darkroom-kinetics plan: a recipe, or the evening of a day, from pour-in to wash.
  */
 import { describePlan, planRecipe, usualVessel, type Caution, type ProcessPlan } from "../index.js";
+import { bathOf, refuseBath } from "./askedBath.js";
 import { recipeOf, type Document } from "./document.js";
-import { eveningLines, eveningReport, type EveningReport } from "./evening.js";
+import { eveningLines, eveningReport, plateCautions, type EveningReport } from "./evening.js";
 import { fault, placed } from "./fault.js";
 import { knownDay } from "./knownDay.js";
 import type { Asked } from "./options.js";
-import { bathOf, refuseBath } from "./picture.js";
 import { askedConditions, recipeName } from "./time.js";
 import { wordsOf, type Words } from "./words.js";
 
@@ -53,9 +53,7 @@ function ofRecipe(document: Document, asked: Asked): RecipeReport {
 /** What is unwise about a plan. */
 export function planCautions(report: PlanReport): readonly Caution[] {
   if ("plan" in report) return report.plan.cautions;
-  const { plates, stopped } = report.evening;
-  const all = stopped === undefined ? plates : [...plates, stopped];
-  return [...report.cautions, ...all.flatMap(({ answer, plan }) => [...answer.cautions, ...plan.cautions])];
+  return [...report.cautions, ...plateCautions(report)];
 }
 
 export function planLines(report: PlanReport, words: Words): readonly string[] {

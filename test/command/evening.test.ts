@@ -50,6 +50,15 @@ describe("plan of a day with an evening", () => {
     };
     expect(held[0].evening).toEqual(JSON.parse(JSON.stringify(planEvening(input))));
   });
+  it("tells what it does not read, in the plan and in the check", () => {
+    const odd = { ...hut, extra: 1, evening: { ...evening, conditions: { temperatureC: 30 }, betwenS: 3 } };
+    const { out } = asked("plan odd.json", { "odd.json": odd });
+    const check = asked("check odd.json", { "odd.json": odd }).out;
+    for (const field of ["extra", "conditions", "betwenS"]) {
+      expect(out).toContain(`The field "${field}" is not read.`);
+      expect(check).toContain(`The field "${field}" is not read.`);
+    }
+  });
   it("is unwise where a plate is", () => {
     const warm = {
       ...hut,
@@ -63,7 +72,7 @@ describe("plan of a day with an evening", () => {
     ["a day without one", { evening: undefined }, "day.json: this day has no evening to plan"],
     ["no plates", { evening: {} }, "/evening/plates the list of plates is missing."],
     [
-      "a plate that is none",
+      "a number in place of a plate",
       { evening: { ...evening, plates: [5] } },
       "/evening/plates/0 a plate must be an object.",
     ],

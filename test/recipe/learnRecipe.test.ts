@@ -65,14 +65,14 @@ describe("learnRecipe", () => {
       "/recipe/baseline/logSd",
     ],
     [
-      "a law that is none",
+      "a law with a ratio below 0",
       { ...recipe, knowledge: { temperature: { kind: "coefficient", ratio: -1, intervalC: 10 } } },
       [],
       "/recipe/knowledge/temperature/ratio",
     ],
     ["a run without a temperature", recipe, [{ ...runs[0], temperatureC: "cold" }], "/runs/0/temperatureC"],
     [
-      "a stored run that is none",
+      "a number in place of a stored run",
       { ...recipe, knowledge: { ...learnRecipe(recipe, runs).knowledge, runs: [5] } },
       [],
       "/recipe/knowledge/runs/0",

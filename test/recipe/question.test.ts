@@ -49,9 +49,7 @@ describe("recipeQuestion", () => {
     ["a known time", { baseline: { timeS: NaN, temperatureC: 20 } }, "/recipe/baseline/timeS"],
     ["an emulsion", { material: { name: "film", emulsion: Infinity } }, "/recipe/material/emulsion"],
   ])("refuses %s that JSON cannot hold, at its place", (_, spoilt, path) => {
-    expect(() => recipeQuestion({ ...stock, ...spoilt })).toThrow(
-      expect.objectContaining({ path }),
-    );
+    expect(() => recipeQuestion({ ...stock, ...spoilt })).toThrow(expect.objectContaining({ path }));
   });
   it("hands on what is out of range, for compensate to refuse", () => {
     const hot = recipeQuestion(stock, { temperatureC: 300 });
