@@ -66,13 +66,9 @@ it("the first paint at a sixth of the speed is near a second, and 1.5 times that
 
 /**
  * The script, B brotli. The aim is 80 kB with German; it is missed, since the whole package is in the page: brews,
- * learning, steering, recipes, and all sentences in two languages. The limit holds what is reached: since it was
- * 141.5 kB, learned departures, the lives of brews, doubted surroundings and blanks, and their sentences came in.
- * 5.8 kB are the cups of a brew, first aid, worn baths, and words for steps, stops and agitation. 3.6 kB are the films
- * and developers of a notebook, runs that teach nothing, damaged plans, and a lone reading far from the mix. 3.1 kB
- * are recipes that are opened whole, the plans and charts of recipes, the air around a bath, and what to have ready.
+ * learning, steering, recipes, and all sentences in two languages. The limit holds what is reached: 160.5 kB.
  */
-const MOST_BYTES = 165_500;
+const MOST_BYTES = 161_000;
 
 it("the script holds German, and is no larger than it was", () => {
   const [, code] = /<script type="text\/plain" id="code">([\s\S]*?)<\/script>/.exec(plain);
