@@ -15,6 +15,7 @@ import { dilutionCause } from "./dilution/cause.js";
 import { dilutionLearnable } from "./dilution/learnable.js";
 import { dilutionCauseSchema } from "./dilution/schema.js";
 import { pushCause } from "./push/cause.js";
+import { pushLearnable } from "./push/learnable.js";
 import { pushSchema } from "./push/schema.js";
 import { strengthCause } from "./strength/cause.js";
 import { strengthLearnable } from "./strength/learnable.js";
@@ -68,6 +69,7 @@ export const learnables: {
   readonly use: typeof useLearnable;
   readonly age: typeof ageLearnable;
   readonly strength: typeof strengthLearnable;
+  readonly push: typeof pushLearnable;
 } = {
   temperature: temperatureLearnable,
   dilution: dilutionLearnable,
@@ -75,6 +77,7 @@ export const learnables: {
   use: useLearnable,
   age: ageLearnable,
   strength: strengthLearnable,
+  push: pushLearnable,
 };
 
 /**

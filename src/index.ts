@@ -267,7 +267,6 @@ export type {
   TestCandidate,
 } from "./learning/types.js";
 export { startKnowledge, type StartOptions } from "./learning/startKnowledge.js";
-export { unpushedRun } from "./learning/unpushedRun.js";
 export { stripOutcome, type JudgedStrip } from "./learning/stripOutcome.js";
 export { learn, type LearnOptions } from "./learning/learn.js";
 export { predict } from "./learning/predict.js";

@@ -24,7 +24,6 @@ import {
   recipeQuestion,
   roundEstimate,
   stripOutcome,
-  unpushedRun,
   type AnswerPicture,
   type Baseline,
   type Caution,
@@ -260,15 +259,14 @@ function formatTakenOf(text: string): string | undefined {
   return unitTaken ? name : undefined;
 }
 
-/** The ticked piece of the strip as a run: the time that looked right, as it would be without a push. */
+/** The ticked piece of the strip as a run: the time that looked right. */
 function runOf(
   { ticked }: Sheet,
   conditions: TodaysBath,
   strip: TestStrip | undefined,
 ): DevelopmentRun | undefined {
   if (ticked === undefined || !strip?.timesS.includes(ticked)) return undefined;
-  const { pushStops = 0, ...bath } = conditions;
-  return unpushedRun({ ...bath, timeS: ticked, outcome: stripOutcome(strip, ticked) }, pushStops);
+  return { ...conditions, timeS: ticked, outcome: stripOutcome(strip, ticked) };
 }
 
 /** A time with its picture, on the axes of the picture before as long as both dots lie between them. */

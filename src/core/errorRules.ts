@@ -218,11 +218,6 @@ export interface InputRules {
     /** their headings */
     readonly headings: readonly string[];
   };
-  /** a run of a film that was pushed, which learning does not know */
-  readonly "without-push": {
-    /** by how many stops, below 0 of a pull */
-    readonly stops: number;
-  };
   /** knowledge of another prior */
   readonly "same-prior": object;
   /** correlations that were rounded or changed */

@@ -111,7 +111,7 @@ function learnedLaws(
     });
     const runs = own.reduce((most, one) => Math.max(most, one.runs), 0);
     if (runs === 0 && given[field] !== undefined) return [];
-    // A strength is no law of its own: without runs there is nothing to say of it.
+    // A known time has no strength and no push: without runs that have one there is nothing to say of it.
     if (runs === 0 && relative) return [];
     // A generic law says that nothing taught it.
     const learned = runs === 0 ? new Map<string, Learned>() : new Map(own.map((one) => [one.parameter, one]));

@@ -135,7 +135,10 @@ function seenByEye({ model }: NotebookFit, row: Row): Row {
     : { ...row, beside: row.beside + slope * slope };
 }
 
-/** Refuses a change of which no run can teach anything, as a push: no test would make it better known. */
+/**
+ * Refuses a change of which no run can teach anything, as another gradient: no test would make it better
+ * known.
+ */
 function refuseUntaught(
   where: string,
   conditions: Readonly<Record<string, unknown>>,

@@ -118,6 +118,8 @@ export interface DevelopmentRun extends OwnFields {
   readonly ageH?: number | undefined;
   /** what `brewStrength` returned for the brew of that day */
   readonly strength?: Strength | undefined;
+  /** how many stops the film was pushed, −3 to 5; below 0 it was pulled */
+  readonly pushStops?: number | undefined;
   /** with which thermometer, to 200 characters: each has an offset of its own; none for the usual one */
   readonly thermometer?: string | undefined;
   /** who made and judged it, to 200 characters; none for the owner of the notebook */

@@ -1,16 +1,13 @@
 import { inputError, isInputError, type CheckProblem, type InputError } from "../core/errors.js";
-import { ambiguous, refuse } from "../core/guards.js";
+import { ambiguous } from "../core/guards.js";
 import { present } from "../core/ordered.js";
-import { wholeSd } from "../learning/reading.js";
-import { readOutcome } from "../learning/readOutcome.js";
 import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
-import { unpushedRun } from "../learning/unpushedRun.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
 import { judgement, OUTCOMES } from "./judgement.js";
 import type { Readers } from "./headings.js";
-import { beside, main, only, said, take, told, type Cell, type Cells } from "./noteCells.js";
+import { beside, main, only, said, take, told, type Cells } from "./noteCells.js";
 import { pushInRemark } from "./pushCell.js";
-import { missingText, withoutPushText } from "./text.js";
+import { missingText } from "./text.js";
 
 /** Reads a row: the run, as far as there are no problems. What is left in `cells` was not read. */
 export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]): DevelopmentRun {
@@ -27,8 +24,6 @@ export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]
     if (!given) told(problems, field, field, () => missing());
     return read;
   };
-  const push = readPush(cells, readers, problems);
-  const given = only(cells, "time");
   const run = {
     timeS: needed("time"),
     temperatureC: needed("temperature"),
@@ -36,6 +31,7 @@ export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]
     agitation: value("agitation"),
     usedCm2PerL: readUse(cells, readers, problems),
     ageH: value("age"),
+    pushStops: readPush(cells, readers, problems),
     outcome: readResult(cells, readers, problems),
     id: words("id"),
     date: beside(cells, "date", readers),
@@ -43,46 +39,19 @@ export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]
     by: words("by"),
     printed: beside(cells, "printed", readers),
   };
-  // A push stays in the note, and so does the time as it was given.
-  const kept =
-    push !== undefined && given !== undefined && !cells.includes(given) ? [given, ...cells] : cells;
-  const notes = kept.map(({ field, heading, text }) => (field === "note" ? text : `${heading}: ${text}`));
-  const read = present({ ...run, note: notes.join("; ") || undefined }) as DevelopmentRun;
-  if (push === undefined || problems.length > 0) return read;
-  return told(problems, push.heading, push.heading, () => withoutPush(read, push)) ?? read;
+  const notes = cells.map(({ field, heading, text }) => (field === "note" ? text : `${heading}: ${text}`));
+  return present({ ...run, note: notes.join("; ") || undefined }) as DevelopmentRun;
 }
 
-/** A push of some stops, with its heading and its cell. */
-interface Push {
-  readonly stops: number;
-  readonly heading: string;
-  readonly text: string;
-}
-
-/** How far the film was pushed: in its column, or else among the remarks. It stays in the note. */
-function readPush(cells: Cells, readers: Readers, problems: CheckProblem[]): Push | undefined {
-  const columns = cells.filter(({ field }) => field === "push");
-  if (columns.length > 0) {
-    const { heading, text } = columns[0] as Cell;
-    const stops = main(cells, "push", readers, problems) as number | undefined;
-    if (!stops) return undefined;
-    cells.push(...columns.filter((cell) => !cells.includes(cell)));
-    return { stops, heading, text };
-  }
-  for (const { field, heading, text } of cells) {
-    const stops = field === "note" ? pushInRemark(text) : undefined;
-    if (stops) return { stops, heading, text };
-  }
-  return undefined;
-}
-
-/** The run with its push taken out of its time; a window cannot say how much wider that makes it. */
-function withoutPush(run: DevelopmentRun, { stops, text }: Push): DevelopmentRun {
-  const { timeS, outcome } = run;
-  const read = readOutcome("", timeS, outcome);
-  if (typeof read === "string") return run;
-  if (read.kind === "window") refuse("", "without-push", withoutPushText, { stops }, text);
-  return unpushedRun({ ...run, outcome: { ...outcome, logSd: wholeSd(read) } as RunOutcome }, stops);
+/** The stops of a push, in its column or else among the remarks; nothing of a film that was not pushed. */
+function readPush(cells: Cells, readers: Readers, problems: CheckProblem[]): number | undefined {
+  const stops = cells.some(({ field }) => field === "push")
+    ? (main(cells, "push", readers, problems) as number | undefined)
+    : cells.reduce<number | undefined>(
+        (found, { field, text }) => found ?? (field === "note" ? pushInRemark(text) : undefined),
+        undefined,
+      );
+  return stops === 0 ? undefined : stops;
 }
 
 /**

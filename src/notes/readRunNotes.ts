@@ -123,12 +123,10 @@ export interface RunNotes {
  * appearance with its factor. Without a column for it the outcome may be among the remarks. "+1" and "N+1"
  * as outcomes are rejected with the question which is meant: half of photographers write what it was, half
  * what it needs; so are "over 1 stop" and "flat". A number without a unit, in the cell or the heading, is
- * rejected, not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. Learning knows no
- * push. A row with one ("+1" or "N+1" below push, "pushed 1 stop" among the remarks) has the time that
- * {@link unpushedRun} makes of it where it has an `sd` or a measurement, and is rejected else. A row that
- * says the same run as an earlier one is rejected as its duplicate. A person and a thermometer are spelt as
- * they were first, where case or spaces alone differ. Rows and columns are counted from 1, in
- * data and sentences.
+ * rejected, not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. A push is read from
+ * its column ("+1", "N+1") or from a remark ("pushed 1 stop"). A row that says the same run as an earlier one
+ * is rejected as its duplicate. A person and a thermometer are spelt as they were first, where case or spaces
+ * alone differ. Rows and columns are counted from 1, in data and sentences.
  *
  * @example
  * ```ts

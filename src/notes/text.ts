@@ -17,9 +17,6 @@ export const otherRunText: InputWanted<"other-run"> = ({ row }) =>
 export const idOfRowText: InputWanted<"id-of-one-run"> = ({ row }, actual) =>
   row === undefined ? idText({}, actual) : `the id of one run only, and not that of row ${row}`;
 
-export const withoutPushText: InputWanted<"without-push"> = ({ stops }) =>
-  `a push of 0, or in a row with an sd: then unpushedRun takes the push of ${stops} out of the time`;
-
 export const overOrUnderText: InputWanted<"over-or-under"> = ({ readings }) => {
   const half = readings.length / 2;
   const side = (ways: readonly string[]): string => ways.map((one) => `"${one}"`).join(" or ");

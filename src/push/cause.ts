@@ -3,14 +3,21 @@
  */
 import type { Cause, Effect } from "../core/cause.js";
 import { pushCautions } from "./pushCautions.js";
-import { checkedPushLaw, checkedStops, genericPushLaw, type PushLaw } from "./law.js";
+import {
+  checkedPushLaw,
+  checkedStops,
+  DEPARTURE_LOG_SD,
+  genericPushLaw,
+  GIVEN_STOP_SD,
+  type ReadyPushLaw,
+} from "./law.js";
 
 /** Push as a cause. Its parameter is ln of the factor of the first stop. */
-export const pushCause: Cause<PushLaw, number, "push"> = {
+export const pushCause: Cause<ReadyPushLaw, number, "push"> = {
   name: "push",
   field: "pushStops",
   law: "push",
-  lawFields: ["perStop", "growth", "sdPerStop"],
+  lawFields: ["perStop", "growth", "sdPerStop", "departures"],
   generic: genericPushLaw,
   start: 0,
   relative: true,
@@ -21,9 +28,12 @@ export const pushCause: Cause<PushLaw, number, "push"> = {
 };
 
 /** The effect of going from one push to another: each stop pushed has a larger step than the one before. */
-export function pushEffect(law: PushLaw, from: number, to: number): Effect {
-  const { perStop, growth = 0, sdPerStop = 0.09 } = law;
+export function pushEffect(law: ReadyPushLaw, from: number, to: number): Effect {
+  const { perStop, growth = 0, sdPerStop: sd = GIVEN_STOP_SD, walk } = law;
   const bend = (stops: number): number => (stops > 0 ? growth * stops * stops : 0);
   const slope = to - from;
-  return { log: Math.log(perStop) * slope + bend(to) - bend(from), slope, sd: sdPerStop, beside: 0 };
+  const log = Math.log(perStop) * slope + bend(to) - bend(from);
+  if (walk === undefined) return { log, slope, sd, beside: DEPARTURE_LOG_SD * Math.sqrt(Math.abs(slope)) };
+  const departed = walk(from, to);
+  return { ...departed, log: log + departed.log, slope, sd };
 }

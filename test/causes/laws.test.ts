@@ -248,7 +248,6 @@ describe("the table of laws", () => {
       "units of contrast: a gradient is a bare number",
       "units of push: stops are a bare number",
       "merge of contrast: no run teaches it",
-      "merge of push: no run teaches it",
     ]);
   });
 });

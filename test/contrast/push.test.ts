@@ -63,8 +63,8 @@ describe("pushFactor", () => {
   });
   it("has a spread that grows by the stop", () => {
     expect(effect("push", 0, 0).logSd).toBe(0);
-    expect(effect("push", 0, 3).logSd).toBeCloseTo(0.27, 12);
-    expect(effect("push", 0, -1).logSd).toBeCloseTo(0.09, 12);
+    expect(effect("push", 0, 3).logSd).toBeCloseTo(Math.sqrt(0.18 ** 2 + 3 * 0.067 ** 2), 12);
+    expect(effect("push", 0, -1).logSd).toBeCloseTo(Math.sqrt(0.06 ** 2 + 0.067 ** 2), 12);
   });
   it("refuses what cannot be", () => {
     expect(() => pushFactor(-3.5)).toThrow(

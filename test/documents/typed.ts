@@ -55,8 +55,8 @@ const stepS = above0(1e7);
 const slower = fc
   .uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 2, maxLength: 6 })
   .map((each) => each.map((celsius) => ({ temperatureC: celsius, timeS: 1000 * Math.exp(-celsius / 12) })));
-const departuresFrom = (start: number) =>
-  fc.array(fc.tuple(within(0.1, 5), within(-1, 1), within(0, 1)), { maxLength: 4 }).map((steps) => {
+const departuresFrom = (start: number, most = 5) =>
+  fc.array(fc.tuple(within(0.1, most), within(-1, 1), within(0, 1)), { maxLength: 4 }).map((steps) => {
     let at = start;
     return steps.map(([more, log, sd]) => ({ at: (at += more), log, sd }));
   });
@@ -261,7 +261,7 @@ const growthLaw = document<GrowthLaw>(
 );
 const pushLaw = document<PushLaw>(
   { perStop: within(1, 3) },
-  { growth: within(0, 1), sdPerStop: within(0, 3), ...origin },
+  { growth: within(0, 1), sdPerStop: within(0, 3), departures: departuresFrom(-3, 2), ...origin },
 );
 const interactionLaw = document<InteractionLaw>(
   { perHalvingKJPerMol: within(-100, 100) },
@@ -413,6 +413,7 @@ export const runs: fc.Arbitrary<readonly DevelopmentRun[]> = fc.array(
       usedCm2PerL,
       ageH,
       strength,
+      pushStops: within(-3, 5),
       thermometer: text(200),
       by: text(200),
       printed: fc.constant(true as const),

@@ -1043,10 +1043,6 @@ export const valid = {
     oneOf(kinetics.steer({ baseline: hutKnown, conditions: {}, log: [{ timeS: 0, temperatureC: 18 }] })),
     record({ stepS: oneOf(1, 5, 15, 30) }, []),
   ]),
-  unpushedRun: args([
-    oneOf({ timeS: 750, temperatureC: 20, outcome: { kind: "judged", timeRatio: 1, logSd: 0.1 } }),
-    within(-3, 5),
-  ]),
   formatSpread: args([within(0, 2.9)]),
   parseCount: args([oneOf("3", "1,5", "none")]),
   stripOutcome: args([oneOf(hutStrip), oneOf(...hutStrip.timesS)]),

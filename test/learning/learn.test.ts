@@ -312,6 +312,7 @@ describe("learn", () => {
       ["use", 0],
       ["age", 1],
       ["strength", 0],
+      ["push", 0],
       ["interaction", 1],
     ]);
     const conditions = {
@@ -1008,13 +1009,13 @@ describe("refusals", () => {
     refused(
       bad({ ...good(5), temperatureF: 68 }),
       range(
-        'learn: runs[1].temperatureF must be a field that is read, perhaps temperatureC (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, thermometer, by, printed, outcome, note), got "temperatureF"',
+        'learn: runs[1].temperatureF must be a field that is read, perhaps temperatureC (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, pushStops, thermometer, by, printed, outcome, note), got "temperatureF"',
       ),
     );
     refused(
       bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }),
       range(
-        `learn: runs[1].x${"y".repeat(80)} must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, thermometer, by, printed, outcome, note), got "x${"y".repeat(59)}"`,
+        `learn: runs[1].x${"y".repeat(80)} must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, pushStops, thermometer, by, printed, outcome, note), got "x${"y".repeat(59)}"`,
       ),
     );
     refused(

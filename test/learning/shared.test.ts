@@ -283,19 +283,16 @@ describe("runs in baths older than their law covers", () => {
   });
 });
 
-describe("a test for a push or for more contrast", () => {
-  it("is refused at its field, since no run teaches either", () => {
-    for (const field of ["pushStops", "gamma"] as const) {
-      const conditions = { [field]: 0.9 };
-      const known = startKnowledge({ timeS: 510, temperatureC: 20, gamma: 0.6 });
-      expect(caught(() => nextTest(known, [{}], conditions))).toMatchObject({
-        code: "not-one-of",
-        path: `/question/${field}`,
-      });
-      expect(caught(() => nextTest(known, [conditions], {}))).toMatchObject({
-        path: `/candidates/0/${field}`,
-      });
-      expect(nextTest(known, [{}], { gamma: 0.6 })).toHaveLength(1);
-    }
+describe("a test for more contrast", () => {
+  it("is refused at its field, since no run teaches it", () => {
+    const known = startKnowledge({ timeS: 510, temperatureC: 20, gamma: 0.6 });
+    expect(caught(() => nextTest(known, [{}], { gamma: 0.9 }))).toMatchObject({
+      code: "not-one-of",
+      path: "/question/gamma",
+    });
+    expect(caught(() => nextTest(known, [{ gamma: 0.9 }], {}))).toMatchObject({
+      path: "/candidates/0/gamma",
+    });
+    expect(nextTest(known, [{}], { gamma: 0.6 })).toHaveLength(1);
   });
 });

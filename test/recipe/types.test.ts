@@ -145,6 +145,7 @@ const run: Fields<DevelopmentRun> = {
   usedCm2PerL: "number?",
   ageH: "number?",
   strength: "object?",
+  pushStops: "number?",
   outcome: "object!",
   id: "text?",
   date: "text?",

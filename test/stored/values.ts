@@ -124,7 +124,6 @@ const taken: Readonly<Record<string, readonly Take[]>> = {
   parseAge: [take((ageH: number) => library.compensate(hut, { ageH }))],
   fitDrift: [take((drift: library.FittedDrift) => library.newtonDrift(drift)(600))],
   parseStops: [take((pushStops: number) => library.compensate(hut, { pushStops }))],
-  unpushedRun: [take((run: library.DevelopmentRun) => library.learn(library.startKnowledge(hut), [run]))],
   pushCautions: [take(library.describeCautions)],
   safelightCautions: [take(library.describeCautions)],
   isoSpeed: [take(({ cautions }: library.IsoSpeed) => library.describeCautions(cautions))],

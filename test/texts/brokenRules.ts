@@ -78,7 +78,6 @@ export const brokenRules: { readonly [Rule in InputRule]: readonly InputRules[Ru
   "other-run": [{ row: 4 }],
   "id-of-one-run": [{ row: 4 }, {}],
   "one-column": [{ headings: ["Zeit", "Dauer"] }],
-  "without-push": [{ stops: 1 }],
   "same-prior": [{}],
   "as-learned": [{}],
   "place-in-model": [{ reason: "stand" }],

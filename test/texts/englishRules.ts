@@ -47,7 +47,6 @@ import { noPlaceText, samePriorText, toldApartText } from "../../src/learning/te
 import {
   idOfRowText,
   oneColumnText,
-  withoutPushText,
   otherRunText,
   overOrUnderText,
   subjectText,
@@ -95,7 +94,6 @@ export const englishRules: InputRuleTexts = {
   "not-caustic": notCausticText,
   "one-column": oneColumnText,
   "other-run": otherRunText,
-  "without-push": withoutPushText,
   "over-or-under": overOrUnderText,
   "place-in-model": noPlaceText,
   "plain-data": plainText,

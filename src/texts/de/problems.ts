@@ -212,9 +212,6 @@ const rules: InputRuleTexts = {
     "ein Name für nur eine Entwicklung" +
     (row === undefined ? ": eine der beiden umbenennen" : `, nicht der von Zeile ${row}`),
   "one-column": ({ headings }) => `eine Spalte, nicht ${und(headings)}`,
-  "without-push": ({ stops }) =>
-    `ein Push von 0, oder in einer Zeile mit einer Streuung (sd): ` +
-    `dann nimmt unpushedRun den Push von ${figur(stops)} aus der Zeit`,
   "same-prior": () => "Wissen mit demselben Anfang wie a: seine Entwicklungen stattdessen in a lernen",
   "as-learned": () => "das, was learn geschrieben hat: aus den Entwicklungen neu lernen",
   "place-in-model": ({ reason }) =>
