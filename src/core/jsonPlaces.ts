@@ -69,12 +69,15 @@ function commaNumbers(text: string, offset: number): readonly string[] | undefin
   return [`${whole}.${rest}`, ...(rest.length === 3 && !/^-?0/.test(whole) ? [whole + rest] : [])];
 }
 
+/** No document of this package is so deep: it is refused for its shape. */
+const DEEPEST = 1000;
+
 /**
  * The first name that an object of sound JSON text has twice: which of the two values is meant, nobody can
  * tell.
  */
 export function repeatedName(text: string): (TextPlace & Omit<Repeated, "offset">) | undefined {
-  const { repeated } = walk(text, []);
+  const { repeated } = walk(text, [], DEEPEST);
   if (repeated === undefined) return undefined;
   const { path, name, offset } = repeated;
   return { path, name, ...placeOf(text, offset) };
@@ -102,7 +105,8 @@ interface Cursor {
 const BLANK = /[ \t\n\r]*/y;
 const SCALAR = /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)(?![\w.+-])/y;
 
-function walk(text: string, wanted: readonly string[]): Walked {
+/** Walks over a text toward the place of a path; beyond `most` levels of depth it ends. */
+function walk(text: string, wanted: readonly string[], most = Infinity): Walked {
   const cursor: Cursor = { text, at: 0 };
   const open: Open[] = [];
   let found = 0;
@@ -133,7 +137,7 @@ function walk(text: string, wanted: readonly string[]): Walked {
       cursor.at += 1;
     } else if (sign === '"') passString(cursor);
     else if (!pass(cursor, SCALAR)) cursor.expected = "a value";
-  } while (cursor.expected === undefined && open.length > 0);
+  } while (cursor.expected === undefined && open.length > 0 && open.length <= most);
   if (cursor.expected === undefined) {
     pass(cursor, BLANK);
     if (cursor.at < text.length) cursor.expected = "the end of the file";

@@ -99,16 +99,20 @@ function learnedLaws(
 ): Knowledge & { readonly baseline: Baseline } {
   const base = parameters.find(({ parameter }) => parameter === BASE) as LearnedParameter;
   const given = prior.laws as Readonly<Record<string, unknown>>;
+  const byCause = new Map<string, (Learned & LearnedParameter & { readonly from: number })[]>();
+  parameters.forEach((one, i) => {
+    const { gap, value: from } = model.numbers[i] as ModelNumber;
+    const own = byCause.get(one.cause) ?? [];
+    own.push({ ...one, from, ...(gap && { gap }) });
+    byCause.set(one.cause, own);
+  });
   const lawOf = (
     { name, law: field }: { readonly name: string; readonly law: string },
     relative: boolean,
     learnable: AnyLearnable,
     law: LawOrigin,
   ): readonly (readonly [string, LawOrigin])[] => {
-    const own = parameters.flatMap((one, i) => {
-      const { gap, value: first } = model.numbers[i] as ModelNumber;
-      return one.cause === name ? [{ ...one, from: first, ...(gap && { gap }) }] : [];
-    });
+    const own = byCause.get(name) ?? [];
     const runs = own.reduce((most, one) => Math.max(most, one.runs), 0);
     if (runs === 0 && given[field] !== undefined) return [];
     // A known time has no strength and no push: without runs that have one there is nothing to say of it.

@@ -36,7 +36,7 @@ if (alone?.endsWith(".bench.mjs")) {
 
 function measured(file) {
   return JSON.parse(
-    execFileSync(process.execPath, [fileURLToPath(import.meta.url), file], {
+    execFileSync(process.execPath, [fileURLToPath(import.meta.url), file, ...process.argv.slice(2)], {
       encoding: "utf8",
       stdio: ["ignore", "pipe", "inherit"],
     }),

@@ -17,7 +17,8 @@ describe("the time a check takes", () => {
     expect(bestOf(15, () => checkRecipe(document))).toBeLessThan(2 * list);
   });
 
-  it("refuses a megabyte within 50 ms of processor time and a depth of 100,000 without overflow", () => {
+  // JSON.parse alone takes 14 ms for the depth on a quiet machine and 60 on a busy one: what is beside it counts.
+  it("refuses a megabyte within 50 ms of processor time beside that of JSON.parse, and a depth of 100,000 without overflow", () => {
     const deepText = `{"schemaVersion":2,"material":${"[".repeat(100_000)}${"]".repeat(100_000)}}`;
     let deep: unknown = {};
     for (let i = 0; i < 100_000; i++) deep = { material: deep };
@@ -45,7 +46,8 @@ describe("the time a check takes", () => {
     ];
     for (const document of documents) {
       expect(checkRecipe(document).ok).toBe(false);
-      expect(bestOf(5, () => checkRecipe(document))).toBeLessThan(50);
+      const parsing = document === deepText ? bestOf(5, () => JSON.parse(deepText) as unknown) : 0;
+      expect(bestOf(5, () => checkRecipe(document)) - parsing).toBeLessThan(50);
       const check = checkRecipe(document);
       expect(
         !check.ok && check.problems.every(({ path, message }) => path.length + message.length < 2000),
