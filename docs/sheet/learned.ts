@@ -54,8 +54,6 @@ function rankedOr(rank: () => readonly RankedTest[]): readonly RankedTest[] {
 /** Today's bath, and the same with one thing as it was known. */
 export function bestTest(ground: Ground, runs: readonly DevelopmentRun[]): BestTest | undefined {
   const { baseline, laws, conditions: today } = ground;
-  // What a pushed film would tell is not known apart from its push.
-  if (today.pushStops !== undefined) return undefined;
   const candidates = (
     [
       { name: "today", test: today },

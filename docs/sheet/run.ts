@@ -197,17 +197,13 @@ function scaleOf({ equivalent: { nowS, lowS, timeS, highS } }: SteerAnswer): Sca
  * stated temperature.
  */
 export function learnedFrom(run: Run, place: Place): Omit<DevelopmentRun, "outcome"> {
-  const { conditions } = run.followed;
   const { equivalent } = steerAt(run, place, run.outS ?? 0);
-  const { dilution, agitation, usedCm2PerL, ageH } = conditions;
+  const { temperatureC: _course, gamma: _wanted, ...conditions } = run.followed.conditions;
   return {
+    ...conditions,
     date: dayOf(run.startedMs),
     timeS: equivalent.nowS,
     temperatureC: equivalent.referenceC,
-    ...(dilution === undefined ? {} : { dilution }),
-    ...(agitation === undefined ? {} : { agitation }),
-    ...(usedCm2PerL === undefined ? {} : { usedCm2PerL }),
-    ...(ageH === undefined ? {} : { ageH }),
   };
 }
 

@@ -14,9 +14,6 @@ export interface AfterPart {
   update(run: Run, bath: BathState, shown: Shown): void;
 }
 
-/** A run of a pushed film teaches nothing: nobody can tell what the push did from what the bath did. */
-const taught = ({ followed }: Run): boolean => followed.conditions.pushStops === undefined;
-
 /** Makes the part; `pressed` is called when a button was pressed that then goes away. */
 export function afterPart({ store, words, bath, set, act }: Control, pressed: () => void): AfterPart {
   const cautions = el("ul", { class: "care" });
@@ -50,7 +47,7 @@ export function afterPart({ store, words, bath, set, act }: Control, pressed: ()
         run: undefined,
         black: false,
         place: "tank",
-        done: taught(run) ? learnedFrom(run, place) : undefined,
+        done: learnedFrom(run, place),
       });
     },
     { id: "finish", class: "wide" },
@@ -65,7 +62,6 @@ export function afterPart({ store, words, bath, set, act }: Control, pressed: ()
       say(outAt, words.outAt(reached(run.outS ?? 0)));
       late.hidden = phase === "over" || clockS - run.lateS - step.startS < SOON_S;
       back.hidden = phase === "over";
-      keeps.hidden = !taught(run);
     },
   };
 }
