@@ -31,14 +31,15 @@ function innerSlope(before: Step, after: Step): number {
 
 /**
  * A curve through `knots` (two or more, `x` strictly rising): exact at every knot, monotone between knots
- * wherever they are, with a continuous slope, and straight on with the slope of the nearest interval outside
- * them.
+ * wherever they are, with a continuous slope, and straight on outside them, along the chord of the outermost
+ * knots that lie `reach` apart: of the nearest interval when left out.
  *
  * Each interval is a cubic, the chord and t(1 − t) times a mean of how far the slopes at its ends depart from
  * it. The last figure is held within the two rows, so that a level stretch is level and no value leaves its
  * interval, however the rounding falls.
  */
-export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
+export function monotoneCurve(knots: readonly Knot[], reach = 0): (x: number) => number {
+  const chords = endChords(knots, reach);
   const steps = knots.slice(1).map((knot, i): Step => {
     const from = knots[i] as Knot;
     const h = knot.x - from.x;
@@ -49,11 +50,44 @@ export function monotoneCurve(knots: readonly Knot[]): (x: number) => number {
     const i = Math.min(Math.max(0, firstFrom(knots, x) - 1), steps.length - 1);
     const { from, to, h, slope } = steps[i] as Step;
     const t = (x - from.x) / h;
-    if (t < 0 || t > 1) return from.y + slope * (x - from.x);
+    if (t < 0 || t > 1) return onChord(chords[t < 0 ? 0 : 1], x);
     const bend = mix((starts[i] as number) - slope, slope - (starts[i + 1] ?? slope), t);
     const y = mix(from.y, to.y, t) + t * (1 - t) * h * bend;
     return Math.min(Math.max(from.y, to.y), Math.max(Math.min(from.y, to.y), y));
   };
+}
+
+/** A chord that starts at the first or the last knot; h is its width, below 0 at the last. */
+interface Chord<K extends { readonly x: number }> {
+  readonly end: K;
+  readonly inner: K;
+  readonly h: number;
+}
+
+/** At both ends, the chord to the nearest knot that lies `reach` away, or else to the farthest. */
+function endChords<K extends { readonly x: number }>(
+  knots: readonly K[],
+  reach: number,
+): readonly [first: Chord<K>, last: Chord<K>] {
+  const [first, last] = [knots[0] as K, knots.at(-1) as K];
+  const rising = knots.slice(1).find(({ x }) => x - first.x >= reach) ?? last;
+  const falling = [...knots].reverse().find(({ x }) => x < last.x && last.x - x >= reach) ?? first;
+  return [
+    { end: first, inner: rising, h: rising.x - first.x },
+    { end: last, inner: falling, h: falling.x - last.x },
+  ];
+}
+
+const onChord = ({ end, inner, h }: Chord<Knot>, x: number): number =>
+  end.y + ((inner.y - end.y) / h) * (x - end.x);
+
+/** The widths of the chords along which a curve goes on before its first and after its last place. */
+export function endWidths(
+  places: readonly { readonly x: number }[],
+  reach: number,
+): readonly [first: number, last: number] {
+  const [first, last] = endChords(places, reach);
+  return [first.h, -last.h];
 }
 
 /** What lies the share t of the way from a to b: exactly a at 0 and b at 1. */
@@ -83,10 +117,13 @@ export interface TimeKnot {
 
 /**
  * Time as a monotone curve of ln(time) through the rows of a table, x rising; at a row exactly the time that
- * is printed.
+ * is printed. Outside the rows it goes on as {@link monotoneCurve} does.
  */
-export function timeCurve(rows: readonly TimeKnot[]): (x: number) => number {
-  const curve = monotoneCurve(rows.map(({ x, timeS }) => ({ x, y: Math.log(timeS) })));
+export function timeCurve(rows: readonly TimeKnot[], reach = 0): (x: number) => number {
+  const curve = monotoneCurve(
+    rows.map(({ x, timeS }) => ({ x, y: Math.log(timeS) })),
+    reach,
+  );
   return (x) => {
     const row = rows[firstFrom(rows, x)];
     return row?.x === x ? row.timeS : Math.exp(curve(x));
@@ -107,32 +144,50 @@ export function overrun(rows: readonly TimeKnot[], x: number): number {
  */
 export const TABLE_ROW_LOG_SD = 0.025;
 
+/** What is unknown of a table beside the rounding of its rows. */
+export interface TableUnread {
+  /** standard deviation of ln(ratio) for each unit of x between a place and its nearest row */
+  readonly perX: number;
+  /** the same of a random walk, by the root of that way */
+  readonly perRootX: number;
+  /** how far apart, in x, the rows are along whose chord the table goes on outside them */
+  readonly reach: number;
+}
+
 /**
  * The standard deviation of ln(ratio) between two places of a table, its rows with x rising: their rounding,
- * and `perX` for each unit of x that lies between a place and its nearest row, inside the table or beyond it.
- * The rounding acts in full from row to row and in proportion over a step shorter than that between the two
- * nearest rows; over what lies between a place and its nearest row it goes on at the same rate, since the
- * slope there rests on it. `perRootX` is the same for a random walk, by the root of that way. Prepared once a
- * table: the rows are walked here, not at each place.
+ * and what is unread. The rounding acts in full from row to row and in proportion over a step shorter than
+ * that between the two nearest rows; over what lies between two rows it goes on at the same rate, and outside
+ * them at that of the chord along which the table goes on. Prepared once a table: the rows are walked here,
+ * not at each place.
  */
 export function tableSpread(
   rows: readonly TimeKnot[],
-  perX: number,
-  perRootX = 0,
+  { perX, perRootX, reach }: TableUnread,
 ): (a: number, b: number) => number {
   const nearest = rows
     .slice(1)
     .reduce((least, { x }, i) => Math.min(least, x - (rows[i] as TimeKnot).x), Infinity);
+  const [before, after] = endWidths(rows, reach);
+  const [first, last] = [(rows[0] as TimeKnot).x, (rows.at(-1) as TimeKnot).x];
   const distance = (row: TimeKnot | undefined, x: number): number => (row ? Math.abs(x - row.x) : Infinity);
   const toRow = (x: number): number => {
     const i = firstFrom(rows, x);
     return Math.min(distance(rows[i - 1], x), distance(rows[i], x));
   };
+  /** the way before the rows and behind them, each against the width of its chord */
+  const outside = (low: number, high: number): readonly [way: number, chords: number] => {
+    const early = Math.max(0, Math.min(high, first) - low);
+    const late = Math.max(0, high - Math.max(low, last));
+    return [early + late, early / before + late / after];
+  };
   return (a, b) => {
     const step = Math.abs(a - b);
     const way = toRow(a) + toRow(b);
+    const [out, chords] = outside(Math.min(a, b), Math.max(a, b));
+    const among = Math.min(step - out, nearest + (way - out)) / nearest;
     return Math.hypot(
-      (TABLE_ROW_LOG_SD * Math.SQRT2 * Math.min(step, nearest + way)) / nearest,
+      TABLE_ROW_LOG_SD * Math.SQRT2 * (Math.max(0, among) + chords),
       perX * Math.min(step, way),
       perRootX * Math.sqrt(Math.min(step, way)),
     );

@@ -2,7 +2,7 @@
  * A published table, prepared once: its rows sorted, its curve through them, its spread between any two
  * places.
  */
-import { overrun, tableSpread, timeCurve, type TimeKnot } from "./curve.js";
+import { overrun, tableSpread, timeCurve, type TableUnread, type TimeKnot } from "./curve.js";
 
 /** A table that was checked, sorted along x and curved. */
 export interface Table {
@@ -15,14 +15,12 @@ export interface Table {
   readonly outside: (x: number) => boolean;
 }
 
-/**
- * Prepares a table; `perX` is the spread for each unit of x that lies between a place and its nearest row.
- */
-export function preparedTable(rows: readonly TimeKnot[], perX: number, perRootX = 0): Table {
+/** Prepares a table. */
+export function preparedTable(rows: readonly TimeKnot[], unread: TableUnread): Table {
   return {
     rows,
-    timeAt: timeCurve(rows),
-    spread: tableSpread(rows, perX, perRootX),
+    timeAt: timeCurve(rows, unread.reach),
+    spread: tableSpread(rows, unread),
     outside: (x) => overrun(rows, x) !== 0,
   };
 }

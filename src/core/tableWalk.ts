@@ -3,7 +3,7 @@
  * between the rows or beyond them that runs name. Without departures the table is as it was printed.
  */
 import type { Learned, PlacedLearnable } from "./cause.js";
-import { TABLE_ROW_LOG_SD } from "./curve.js";
+import { endWidths, TABLE_ROW_LOG_SD, type TableUnread } from "./curve.js";
 import {
   departedSd,
   DEPARTURE_RANGE,
@@ -15,16 +15,13 @@ import type { Slope } from "./row.js";
 import { walkKnots, walkOver } from "./walk.js";
 
 /** A table as its departures see it. */
-export interface TableAxis {
+export interface TableAxis extends TableUnread {
   /** begins the name of each number */
   readonly name: string;
   /** the places of the rows, rising */
   readonly rows: readonly number[];
   /** where a place lies on the scale on which the law is nearly straight */
   readonly x: (at: number) => number;
-  /** the spread for each unit of x between a place and its nearest row, and that of a walk over one unit */
-  readonly perX: number;
-  readonly perRootX: number;
   /** places of runs nearer than this share one departure; rows from half of it on have their own */
   readonly spacing: number;
 }
@@ -56,10 +53,10 @@ const covered = (a: number, b: number, place: number): number =>
  *
  * @remarks At a row the departure is that from the print, known to the rounding of a row, and straight from
  * row to row. Between two rows a knot departs from that line, beyond them from its neighbour toward the rows,
- * along the table's last slope. All are independent, with the variances that a table has there: its last
- * slope rests on the rounding of two rows.
+ * along the chord on which the table goes on. All are independent, with the variances that a table has there:
+ * the chord rests on the rounding of two rows.
  */
-function knotsOf({ rows, x, perX, perRootX, spacing }: TableAxis, places: readonly number[]): Knots {
+function knotsOf({ rows, x, perX, perRootX, reach, spacing }: TableAxis, places: readonly number[]): Knots {
   const own = walkKnots(rows[0] as number, rows, spacing / 2);
   const first = own[0] as number;
   const last = own.at(-1) as number;
@@ -67,14 +64,18 @@ function knotsOf({ rows, x, perX, perRootX, spacing }: TableAxis, places: readon
   const nearest = rows
     .slice(1)
     .reduce((least, row, i) => Math.min(least, way(row, rows[i] as number)), Infinity);
-  const perRow = (TABLE_ROW_LOG_SD * Math.SQRT2) / nearest;
-  const unread = (far: number): number => (perX ** 2 + perRow ** 2) * far ** 2 + perRootX ** 2 * far;
+  const unread = (far: number, width = nearest): number =>
+    (perX ** 2 + 2 * (TABLE_ROW_LOG_SD / width) ** 2) * far ** 2 + perRootX ** 2 * far;
+  const widths = endWidths(
+    rows.map((row) => ({ x: way(row, rows[0] as number) })),
+    reach,
+  );
   /** how far beyond the rows a place lies, as the variance that it has there; below 0 before the first */
   const out = (place: number): number => {
     const end = place < first ? first : last;
     if (place >= first && place <= last) return 0;
     const far = way(place, end);
-    return Math.sign(place - end) * unread(far);
+    return Math.sign(place - end) * unread(far, widths[place < first ? 0 : 1]);
   };
   // Two places beyond the rows that no variance tells apart are one.
   const sorted = [...new Set([...own, ...places])].sort((a, b) => a - b);

@@ -32,7 +32,7 @@ export const unknownFieldSentence: Pick<CautionSentences, "unknown-field"> = {
 
 export const outsideTableSentence: Pick<CautionSentences, "outside-table"> = {
   "outside-table": ({ data: { cause } }) =>
-    `A ${cause} lies outside the table. The last slope of the table is carried on.`,
+    `A ${cause} lies outside the table. The slope of its last rows is carried on.`,
 };
 
 export const wrongWaySentence: Pick<CautionSentences, "wrong-way"> = {

@@ -1,7 +1,7 @@
 /*
  * What a dilution and a dilution law are, and how ln(time) runs with concentration.
  */
-import type { TimeKnot } from "../core/curve.js";
+import type { TableUnread, TimeKnot } from "../core/curve.js";
 import {
   arrayOf,
   inRange,
@@ -179,8 +179,8 @@ export function walkSd(scatterLogSd: number | undefined): number {
  */
 export const GIVEN_EXPONENT_SD: number = 0.15;
 
-/** What is unknown between a place and its nearest row of a table: as much as under the generic law. */
-const OUTSIDE = { sd: 0.25, walk: 0.19 };
+/** What is unknown of a table: as much as under the generic law. It goes on along its last two rows. */
+const UNREAD: TableUnread = { perX: 0.25, perRootX: 0.19, reach: 0 };
 
 /** Checks a law; a table comes back sorted and curved. */
 export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw {
@@ -196,7 +196,7 @@ export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw
   }
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["power", "table"], kind);
   const rows = checkedDilutionRows(at, law.rows);
-  const ready = { ...law, table: preparedTable(rows, OUTSIDE.sd, OUTSIDE.walk) };
+  const ready = { ...law, table: preparedTable(rows, UNREAD) };
   if (law.departures === undefined) return ready;
   const departures = checkedDepartures(`${at}/departures`, law.departures);
   return { ...ready, walk: readyTableWalk(tableAxis(ready), departures) };
@@ -208,8 +208,7 @@ export function tableAxis({ table }: ReadyTableLaw): TableAxis {
     name: "dilution",
     rows: table.rows.map(({ x }) => -x).reverse(),
     x: (logC) => logC,
-    perX: OUTSIDE.sd,
-    perRootX: OUTSIDE.walk,
+    ...UNREAD,
     spacing: SPACING,
   };
 }

@@ -13,7 +13,7 @@ import {
   type ReadyWalk,
 } from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
-import type { TimeKnot } from "../core/curve.js";
+import type { TableUnread, TimeKnot } from "../core/curve.js";
 
 /**
  * Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93,
@@ -162,14 +162,21 @@ export function checkedTemperatureLaw(at: string, given: unknown): ReadyTemperat
   // A caller without types can get here with any kind at all.
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["arrhenius", "coefficient", "table"], kind);
   const rows = checkedRows(at, law.rows);
-  const ready = { ...law, table: preparedTable(rows, TABLE_PER_INVERSE) };
+  const ready = { ...law, table: preparedTable(rows, UNREAD) };
   if (law.departures === undefined) return ready;
   const departures = checkedDepartures(`${at}/departures`, law.departures, PLACES_C);
   return { ...ready, walk: readyTableWalk(tableAxis(ready), departures) };
 }
 
-/** What is unknown between a place and its nearest row of a table, for each unit of 1/T in 1/K. */
-const TABLE_PER_INVERSE = GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ;
+/**
+ * What is unknown of a table, for each unit of 1/T in 1/K. It goes on along rows that lie 2.6 °C apart or
+ * more: the slope between two rows of 1 °C is as much rounding as law.
+ */
+const UNREAD: TableUnread = {
+  perX: GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ,
+  perRootX: 0,
+  reach: 3e-5,
+};
 
 /** A table as its departures see it, along °C. */
 export function tableAxis({ rows }: Extract<TemperatureLaw, { kind: "table" }>): TableAxis {
@@ -177,8 +184,7 @@ export function tableAxis({ rows }: Extract<TemperatureLaw, { kind: "table" }>):
     name: "temperature",
     rows: rows.map(({ temperatureC }) => temperatureC).sort((a, b) => a - b),
     x: inverseKelvin,
-    perX: TABLE_PER_INVERSE,
-    perRootX: 0,
+    ...UNREAD,
     spacing: SPACING_C,
   };
 }

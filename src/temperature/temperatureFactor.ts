@@ -17,7 +17,7 @@ import { bathTemperature, checkedTemperatureLaw, logTimeRatio, type TemperatureL
  *
  * @remarks Arrhenius: exp((E/R)(1/T − 1/T0)), T in kelvin. Coefficient: ratio^((T0 − T)/interval). Table: the
  * ratio of the table's own times, exact at its rows, a monotone cubic of ln t in 1/T between them, and
- * straight on with the slope of the nearest interval outside. This is a factor on time; the rate is its
+ * straight on outside with the slope of its last rows 2.6 °C apart. This is a factor on time; the rate is its
  * inverse. Nothing here knows whether the emulsion takes the temperature or whether hydroquinone still works
  * in the cold: see the cautions of `compensate`.
  *

@@ -152,13 +152,13 @@ describe("a long table", () => {
   };
   it("is walked once, and then rows are found by bisection", () => {
     const timeAt = timeCurve(rows);
-    const spread = tableSpread(rows, 1);
+    const spread = tableSpread(rows, { perX: 1, perRootX: 0, reach: 0 });
     expect(looksOf(() => timeAt(61.2345))).toBeLessThan(50);
     expect(looksOf(() => spread(3.0001, 61.2345))).toBeLessThan(50);
     expect(timeAt(61.234)).toBe(300 + 612.34);
   });
   it("has the spread of its nearest rows, wherever the two places lie", () => {
-    const spread = tableSpread(rows, 1);
+    const spread = tableSpread(rows, { perX: 1, perRootX: 0, reach: 0 });
     // Two places beyond either end, a row and a place between rows; rows lie 0.001 apart.
     expect(spread(-0.5, 0)).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2 * 500, 0.5), 9);
     expect(spread(99.999, 100.499)).toBeCloseTo(Math.hypot(0.025 * Math.SQRT2 * 500, 0.5), 6);

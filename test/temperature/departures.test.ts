@@ -120,7 +120,7 @@ describe("a fitted energy", () => {
     const spread = (one: TemperatureLaw, to: number): number => effect("temperature", 20, to, one).logSd;
     expect(spread(law, 24)).toBeCloseTo(spread(alone, 24), 12);
     expect(spread(law, 10)).toBeCloseTo(Math.hypot(spread(alone, 10), DEPARTURE_LOG_SD * Math.sqrt(8)), 9);
-    // The same rows as a table leave more open still: its last slope rests on two of them.
+    // The same rows as a table leave more open still: its slope there rests on two of them.
     expect(spread(law, 10)).toBeLessThan(spread({ kind: "table", rows }, 10));
   });
   it("may be the prior of another fit, as wide as it is about the rows", () => {

@@ -91,17 +91,21 @@ describe("the spread of a temperature law", () => {
         expect(effect("temperature", a, b, table).logSd).toBeCloseTo(inside, 12);
     });
     it("has ± 14 kJ/mol for what lies between a place and its nearest row, inside as well as outside", () => {
-      const away = (way: number): number => Math.hypot((inside * (nearest + way)) / nearest, (14 / R) * way);
-      expect(effect("temperature", 17, 23, table).logSd).toBeCloseTo(away(span(17, 16) + span(23, 24)), 12);
-      expect(effect("temperature", 20, 12, table).logSd).toBeCloseTo(away(span(16, 12)), 12);
-      expect(effect("temperature", 30, 20, table).logSd).toBeCloseTo(away(span(24, 30)), 12);
-      expect(effect("temperature", 30, 12, table).logSd).toBeCloseTo(away(span(24, 30) + span(16, 12)), 12);
+      const away = (way: number, chords: number): number => Math.hypot(inside * (1 + chords), (14 / R) * way);
+      const between = span(17, 16) + span(23, 24);
+      expect(effect("temperature", 17, 23, table).logSd).toBeCloseTo(away(between, between / nearest), 12);
+      // Outside, the rounding goes on along the two rows there.
+      const [cold, warm] = [span(16, 12), span(24, 30)];
+      const [colder, warmer] = [cold / span(16, 20), warm / nearest];
+      expect(effect("temperature", 20, 12, table).logSd).toBeCloseTo(away(cold, colder), 12);
+      expect(effect("temperature", 30, 20, table).logSd).toBeCloseTo(away(warm, warmer), 12);
+      expect(effect("temperature", 30, 12, table).logSd).toBeCloseTo(away(cold + warm, colder + warmer), 12);
     });
     it("goes to nothing with the step, in proportion, among the rows and beyond them", () => {
       const steps = [
         [20, 21],
         [20, 19],
-        [14, 12],
+        [28, 26],
         [17.9, 18.1],
         [18, 18.0001],
       ] as const;
