@@ -24,3 +24,11 @@ export function bathOf(baths: readonly DayBath[], asked: string | undefined): Da
   };
   throw fault(said, { pointer: "/baths" });
 }
+
+/**
+ * The bath that conditions of the command line are about: the one that is named, or the only one. Of several
+ * none is meant: the rest is then as known.
+ */
+export function bathOver(baths: readonly DayBath[], asked: string | undefined): DayBath | undefined {
+  return asked === undefined && baths.length !== 1 ? undefined : bathOf(baths, asked);
+}

@@ -50,6 +50,7 @@ export function chartReport(document: Document, asked: Asked): ChartReport {
     timeChart({
       baseline,
       knowledge,
+      conditions: { pushStops: pushOf(day) },
       ...(asked.dilutions.length > 0 ? axes : { temperaturesC, ...ownDilutions(day) }),
     }),
   );
@@ -60,8 +61,17 @@ export function chartReport(document: Document, asked: Asked): ChartReport {
 /** What the baths of a day have besides temperature and dilution. */
 const OTHERS = ["agitation", "usedCm2PerL", "ageH", "strength", "gamma", "pushStops"] as const;
 
+/** How far the films of a day are pushed, where all are pushed alike. */
+function pushOf({ baths }: Day): number | undefined {
+  const [push] = new Set(baths.map(({ conditions }) => conditions.pushStops ?? 0));
+  return baths.every(({ conditions }) => (conditions.pushStops ?? 0) === push) && push !== 0
+    ? push
+    : undefined;
+}
+
 /** What every time of a day's chart is for, where its baths differ in more than the chart shows. */
-function heldOf({ baseline, baths }: Day): readonly TimeChartHeld[] {
+function heldOf(day: Day): readonly TimeChartHeld[] {
+  const { baseline, baths } = day;
   if (!baths.some(({ conditions }) => OTHERS.some((field) => conditions[field] !== undefined))) return [];
   const { agitation, usedCm2PerL = 0, ageH = 0 } = baseline;
   return [
@@ -69,6 +79,9 @@ function heldOf({ baseline, baths }: Day): readonly TimeChartHeld[] {
     ...(usedCm2PerL === 0 ? [] : [{ cause: "use", to: usedCm2PerL }]),
     ...(ageH === 0 ? [] : [{ cause: "age", to: ageH }]),
     ...(agitation === undefined ? [] : [{ cause: "agitation", to: agitation }]),
+    ...(baths.some(({ conditions }) => conditions.pushStops !== undefined)
+      ? [{ cause: "push", to: pushOf(day) ?? 0 }]
+      : []),
   ];
 }
 

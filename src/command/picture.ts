@@ -11,7 +11,7 @@ import {
   type Caution,
   type Conditions,
 } from "../index.js";
-import { bathOf, refuseBath } from "./askedBath.js";
+import { bathOf, bathOver, refuseBath } from "./askedBath.js";
 import { recipeOf, type Document } from "./document.js";
 import { placed } from "./fault.js";
 import { knownDay } from "./knownDay.js";
@@ -56,10 +56,11 @@ function ofDay(document: Document, asked: Asked): Named {
   const words = wordsOf(asked);
   const { known: baseline, knowledge, baths, cautions: unread } = knownDay(document, words);
   const own = askedConditions(asked);
-  // As for `time`: conditions of the command line are a question of their own, unless a bath is named too.
-  const bath = own !== undefined && asked.bath === undefined ? undefined : bathOf(baths, asked.bath);
+  const bath = own === undefined ? bathOf(baths, asked.bath) : bathOver(baths, asked.bath);
   const conditions: Conditions = { ...bath?.conditions, ...own };
-  const name = bath?.name ?? (own === undefined ? words.asKnown : words.asAsked);
+  const asAsked = baths.length > 1 ? words.asAskedElseKnown : words.asAsked;
+  const isOwn = own !== undefined && asked.bath === undefined;
+  const name = isOwn ? asAsked : (bath?.name ?? words.asKnown);
   const input = { baseline, conditions, knowledge, strip: true };
   return { name, picture: placed(dayPlaces(bath?.pointer ?? "/baths"), () => answerPicture(input)), unread };
 }

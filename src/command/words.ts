@@ -21,6 +21,8 @@ export interface Words {
   readonly noTime: string;
   /** the name of a bath that the command line asks for, and of the known one */
   readonly asAsked: string;
+  /** of a day with several baths */
+  readonly asAskedElseKnown: string;
   readonly asKnown: string;
   /** the name of a bath that has none, by its place from 1 */
   readonly bath: (place: number) => string;
@@ -75,6 +77,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     today: (temperature) => `today ${temperature}.`,
     noTime: "No time.",
     asAsked: "As asked",
+    asAskedElseKnown: "As asked, all else as known",
     asKnown: "As known",
     bath: (place) => `Bath ${place}`,
     aBrew: "a brew",
@@ -111,6 +114,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     today: (temperature) => `heute ${temperature}.`,
     noTime: "Keine Zeit.",
     asAsked: "Wie gefragt",
+    asAskedElseKnown: "Wie gefragt, sonst wie bekannt",
     asKnown: "Wie bekannt",
     bath: (place) => `Bad ${place}`,
     aBrew: "einem Ansatz",

@@ -110,10 +110,10 @@ function plateLines(
   }
   if (next === undefined) return lines;
   const atS = next.startS - startS;
-  const running = steps.find((step) => step.startS <= atS && atS < step.endS);
+  // What rounds to no second is no step that still runs, and no wait.
+  const running = steps.find((step) => step.startS <= atS && atS < step.endS - 0.5);
   const label = labelOf(next, texts);
   if (running !== undefined) lines.push(`  ${texts.during(label, texts.steps[running.name])}`);
-  // What rounds to no second is no wait.
   else if (atS - totalS >= 0.5) lines.push(`  ${texts.until(label, atS - totalS)}`);
   return lines;
 }

@@ -83,8 +83,15 @@ describe("time", () => {
       span(compensateRecipe(checked.recipe, conditions)),
     );
     const ofDay = ran(["time", "day.json", ...asked], files).out;
-    expect(ofDay).toContain(`As asked\n  ${span(compensate(baseline, conditions, day.laws))}`);
+    expect(ofDay).toContain(
+      `As asked, all else as known\n  ${span(compensate(baseline, conditions, day.laws))}`,
+    );
     expect(ofDay).not.toContain("Morning");
+    // The only bath of a day keeps what is not asked otherwise.
+    const one = { ...day, baths: [{ name: "Tonight", temperatureC: 17.5, pushStops: "+1" }] };
+    const ofOne = ran(["time", "o.json", "--temperature", "18"], { "o.json": one }).out;
+    const pushed = compensate(baseline, { temperatureC: 18, pushStops: 1 }, day.laws);
+    expect(ofOne).toContain(`As asked\n  ${span(pushed)}`);
     expect(ran(["time", "day.json", "--temperature", "60.8 °F"], files).out).toContain(
       span(compensate(baseline, { temperatureC: 16 }, day.laws)),
     );
@@ -418,6 +425,7 @@ describe("chart", () => {
     [{ ageH: 3 }, {}, "a fresh bath", "ein frisches Bad"],
     [{ agitation: { everyS: 30 } }, { agitation: { everyS: 60 } }, "a fresh bath, agitation every 60 s", ""],
     [{ usedCm2PerL: 800 }, { usedCm2PerL: 500, ageH: 2 }, "use 500 cm²/l, age 2 h", ""],
+    [{ pushStops: 1 }, {}, "a fresh bath, push 0 stops", ""],
   ])("says what all its times are for, where a bath has %j", (bath, known, said, german) => {
     const differing = {
       ...day,
@@ -431,6 +439,13 @@ describe("chart", () => {
     expect(out("--lang", "de")).toContain(`Alle Zeiten gelten für ${german}`);
     // Where the baths differ in what the chart shows, there is nothing to say.
     expect(ran(["chart", "day.json"], files).out).not.toContain("All times");
+  });
+  it("is for the push of a day whose films are all pushed alike", () => {
+    const pushed = { ...day, baths: day.baths.map((bath) => ({ ...bath, pushStops: "+1" })) };
+    const out = ran(["chart", "d.json", "--temperature", "20"], { "d.json": pushed }).out;
+    expect(out).toContain("All times are for a fresh bath, push 1 stop.");
+    const { timeS } = roundEstimate(compensate(baseline, { pushStops: 1 }, day.laws));
+    expect(out).toMatch(new RegExp(`20 °C +${formatTime(timeS)} `));
   });
   it("writes text, a table or a page of the same chart", () => {
     const asked = [
@@ -495,7 +510,7 @@ describe("chart --svg", () => {
     expect(textOf(svg("day.json", "--bath", "Evening"))[0]).toMatch(/^Evening: /);
     expect(svg("day.json", "--bath", "2")).toBe(svg("day.json", "--bath", "Evening"));
     expect(svg("day.json", "--bath", "2", "--temperature", "17")).toContain(">today 17 °C<");
-    expect(textOf(svg("day.json", "--temperature", "17"))[0]).toMatch(/^As asked: /);
+    expect(textOf(svg("day.json", "--temperature", "17"))[0]).toMatch(/^As asked, all else as known: /);
     expect(svg("day.json", "--temperature", "17")).not.toContain("1+14 instead of");
     const bare = { baseline: { time: "9:00", temperatureC: 20 } };
     const out = ran(["chart", "b.json", "--svg"], { "b.json": bare }).out;

@@ -1,8 +1,7 @@
 /*
  * npm run pack:twice: builds and packs the last commit in two clean clones under different names and compares the
- * tarballs, file by file and to the byte: whoever builds the tagged sources gets what was published. A checkout that
- * has no change is the first of them. The licences of the package and of the code that it carries have to be among
- * the files. The tarball is left in reports/package.tgz.
+ * tarballs, file by file and to the byte: whoever builds the tagged sources gets what was published. The licences of
+ * the package and of the code that it carries have to be among the files. The tarball is left in reports/package.tgz.
  */
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
@@ -12,44 +11,29 @@ import { join, resolve } from "node:path";
 
 const folder = mkdtempSync(join(tmpdir(), "pack-twice-"));
 
-// The clone of a folder of another owner is refused otherwise, as in a container that mounts it.
-const trusted = ["-c", `safe.directory=${resolve(".git")}`, "-c", `safe.directory=${resolve(".")}`];
-const run = (cwd, file, args) =>
-  execFileSync(file, args, { cwd, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
-
-/** A clean clone, built. */
-function clone(name) {
+function packed(name) {
   const copy = join(folder, name);
-  run(".", "git", [...trusted, "clone", "--quiet", "--no-local", resolve("."), copy]);
+  // The clone of a folder of another owner is refused otherwise, as in a container that mounts it.
+  const trusted = ["-c", `safe.directory=${resolve(".git")}`, "-c", `safe.directory=${resolve(".")}`];
+  execFileSync("git", [...trusted, "clone", "--quiet", "--no-local", resolve("."), copy], {
+    stdio: "inherit",
+  });
   symlinkSync(resolve("node_modules"), join(copy, "node_modules"));
-  run(copy, process.execPath, [resolve("node_modules/tsup/dist/cli-default.js"), "--silent"]);
-  return copy;
-}
-
-/** This checkout, built, where it is the last commit and nothing else; a clone where it is not. */
-function checkout() {
-  if (run(".", "git", [...trusted, "status", "--porcelain"]) !== "") return clone("one");
-  run(".", process.execPath, [resolve("test/tools/buildOnce.mjs")]);
-  return resolve(".");
-}
-
-/** Packs a built copy; the tarball is left in reports. */
-function packed(copy) {
+  const run = (file, args) =>
+    execFileSync(file, args, { cwd: copy, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
+  run(process.execPath, [resolve("node_modules/tsup/dist/cli-default.js"), "--silent"]);
+  const [{ filename, files }] = JSON.parse(run("npm", ["pack", "--json", "--ignore-scripts"]));
+  const hash = (path) =>
+    createHash("sha256")
+      .update(readFileSync(join(copy, path)))
+      .digest("hex");
   mkdirSync("reports", { recursive: true });
-  const [{ filename, files }] = JSON.parse(
-    run(copy, "npm", ["pack", "--json", "--ignore-scripts", "--pack-destination", folder]),
-  );
-  const hash = (path) => createHash("sha256").update(readFileSync(path)).digest("hex");
-  const tarball = join(folder, filename);
-  copyFileSync(tarball, "reports/package.tgz");
-  return {
-    tarball: hash(tarball),
-    files: Object.fromEntries(files.map(({ path }) => [path, hash(join(copy, path))])),
-  };
+  copyFileSync(join(copy, filename), "reports/package.tgz");
+  return { tarball: hash(filename), files: Object.fromEntries(files.map(({ path }) => [path, hash(path)])) };
 }
 
 try {
-  const [one, two] = [packed(checkout()), packed(clone("another-name"))];
+  const [one, two] = [packed("one"), packed("another-name")];
   const names = new Set([...Object.keys(one.files), ...Object.keys(two.files)]);
   const differing = [...names].filter((name) => one.files[name] !== two.files[name]);
   for (const name of differing) console.log(`differs: ${name}`);
