@@ -50,10 +50,10 @@ export interface CautionData extends LearnedCautionData, BrewCautionData {
     /** whose table it is */
     readonly cause: "temperature" | "dilution";
   };
-  /** a law by which a colder or a weaker bath is the faster one */
+  /** a law by which a colder or a weaker bath is the faster one, or a push the shorter */
   readonly "wrong-way": {
     /** whose law it is */
-    readonly cause: "temperature" | "dilution";
+    readonly cause: "temperature" | "dilution" | "push";
   };
   /** far from the known time */
   readonly "far-extrapolation": {

@@ -8,12 +8,12 @@ const ROUNDING_LOG = 0.01;
 /**
  * Cautions, and one more where a law goes the wrong way.
  *
- * @param more - above 0 where the bath gets warmer or stronger, below where it gets colder or weaker
+ * @param more - above 0 where the bath gets warmer or stronger, or the push less; below where it is otherwise
  * @param log - what that does to ln(time)
  */
 export function orWrongWay(
   cautions: readonly Caution[],
-  cause: "temperature" | "dilution",
+  cause: "temperature" | "dilution" | "push",
   more: number,
   log: number,
 ): readonly Caution[] {

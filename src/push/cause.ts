@@ -2,6 +2,7 @@
  * Push and pull as a cause: stops of exposure below the film's speed, from a known time at its speed.
  */
 import type { Cause, Effect } from "../core/cause.js";
+import { orWrongWay } from "../core/orWrongWay.js";
 import { pushCautions } from "./pushCautions.js";
 import {
   checkedPushLaw,
@@ -24,7 +25,7 @@ export const pushCause: Cause<ReadyPushLaw, number, "push"> = {
   read: checkedStops,
   check: checkedPushLaw,
   effect: pushEffect,
-  cautions: (_law, _from, to) => pushCautions(to),
+  cautions: (_law, from, to, { log }) => orWrongWay(pushCautions(to), "push", from - to, log),
 };
 
 /** The effect of going from one push to another: each stop pushed has a larger step than the one before. */

@@ -21,13 +21,14 @@ import { orderedLog, unreadInLog, type PlacedReading } from "./readings.js";
 import { timeStops } from "./refusal.js";
 import { airDoubts, SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
+import { steeringGoal } from "./steeringGoal.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
 
 /** How well a bath is known of which no reading is believed, °C (assumed): a cold vessel counts too. */
 const UNREAD_SD_C = 1;
 
 const FIELDS: readonly string[] = [
-  ...["baseline", "conditions", "knowledge", "log", "nowS", "appearance", "plan"],
+  ...["baseline", "conditions", "knowledge", "log", "nowS", "appearance", "plan", "stepS"],
   ...SURROUNDINGS_FIELDS,
 ];
 
@@ -36,7 +37,7 @@ const FIELDS: readonly string[] = [
  *
  * @param input - the known time and its conditions, today's conditions, what is known of the laws; the
  * readings, one or more, and what is known of vessel, surroundings and thermometer; the moment of the image's
- * appearance; the plan
+ * appearance; the plan, and the step of its times
  * @returns the whole time and what is left of it, in s with 90 % intervals; the same as work done, in s of
  * a bath that stays at one temperature; whether to pour out; whether the newest reading is believed;
  * whether the time is refused; the plan, aimed anew; cautions, gravest first
@@ -87,6 +88,7 @@ export function steer(input: SteerInput): SteerAnswer {
     log,
     appearance,
     plan,
+    stepS,
   } = plainObject("steer/input", input) as unknown as SteerInput;
   const told = surroundingsOf("steer", input);
   const ofAir = airDoubts(input.ambientC, "/ambientC");
@@ -94,6 +96,7 @@ export function steer(input: SteerInput): SteerAnswer {
   const ordered = orderedLog("steer/log", log, 1);
   const { temperatureC, ...others } = plainObject("steer/conditions", conditions);
   const drainS = drainOf("steer/plan", plan);
+  if (stepS !== undefined) inRange("steer/stepS", stepS, 1, 300, "timeS");
   // At the temperature of the known time: what all other causes leave, and a check of all that was given.
   const due = inNameOf("steer", () => compensate(baseline, others, knowledge));
   const statedC = typeof temperatureC === "number" ? temperatureC : undefined;
@@ -144,7 +147,7 @@ export function steer(input: SteerInput): SteerAnswer {
   const referenceC = statedC ?? baseline.temperatureC;
   const steady = { ...others, temperatureC: referenceC };
   const { timeS: dueS } = inNameOf("steer", () => compensate(baseline, steady, knowledge));
-  return {
+  const steered: SteerAnswer = {
     nowS,
     total,
     remaining,
@@ -153,9 +156,11 @@ export function steer(input: SteerInput): SteerAnswer {
     action: remaining.timeS <= drainS ? "pour-out" : "continue",
     trusted: trusted && !airDoubted,
     refused: timeStops(cautions).length > 0,
-    ...(plan === undefined ? undefined : { plan: aimPlan(plan, nowS, total.timeS) }),
     cautions: gravestFirst(cautions),
   };
+  if (plan === undefined) return steered;
+  const endS = stepS === undefined ? total.timeS : steeringGoal(steered, { stepS }).timeS;
+  return { ...steered, plan: aimPlan(plan, nowS, endS) };
 }
 
 /** The readings that are followed; where there are none, what the bath was mixed to. */

@@ -58,6 +58,11 @@ export interface SteerInput extends SteeringSurroundings {
   readonly appearance?: AppearanceSeen | undefined;
   /** the plan that is being followed, to be aimed anew */
   readonly plan?: ProcessPlan | undefined;
+  /**
+   * the step that the time was shown to before the pour-in, s, 1 to 300, as `roundEstimate` gave it: the plan
+   * then ends where {@link steeringGoal} does; on the second when left out
+   */
+  readonly stepS?: number | undefined;
 }
 
 /**

@@ -77,6 +77,22 @@ describe("a notebook of pushed films", () => {
       expect(known.setAside).toEqual([]);
     }
   });
+  it("is told where a push takes less than none", () => {
+    const start = startKnowledge({ timeS: 510, temperatureC: 20 });
+    const runs = [0, 2].flatMap((pushStops) =>
+      [1, 2, 3, 4].map((i): DevelopmentRun => ({
+        id: `${pushStops} ${i}`,
+        timeS: pushStops === 0 ? 510 : 380,
+        temperatureC: 20,
+        pushStops,
+        outcome: good,
+      })),
+    );
+    const codes = (known: LearnedKnowledge): readonly string[] =>
+      predict(known, { pushStops: 2 }).cautions.map(({ code }) => code);
+    expect(codes(learn(start, runs))).toContain("wrong-way");
+    expect(codes(start)).not.toContain("wrong-way");
+  });
   it("is asked for by a test that would teach it", () => {
     const fresh = startKnowledge({ timeS: 540, temperatureC: 20, logSd: 0.04 });
     const [best] = nextTest(fresh, [{ pushStops: 0 }, { pushStops: 2 }], { pushStops: 2 });

@@ -6,9 +6,11 @@ import {
   compensate,
   handbookTemperatureLaw,
   isInputError,
+  planProcess,
   roundEstimate,
   steer,
   steeringGoal,
+  type ProcessPlan,
   type SteeringReading,
 } from "../../src/index.js";
 
@@ -77,5 +79,38 @@ describe("steeringGoal", () => {
       problem = error;
     }
     expect(isInputError(problem) && [problem.code, problem.path]).toEqual([code, path]);
+  });
+});
+
+describe("a plan that steer aims anew", () => {
+  const baseline = { timeS: 510, temperatureC: 20 };
+  const conditions = { temperatureC: 18 };
+  const answer = compensate(baseline, conditions);
+  const { stepS } = roundEstimate(answer);
+  const plan = planProcess({
+    vessel: "tank",
+    answer,
+    temperatureC: 18,
+    baths: { preSoak: { durationS: 120 }, stop: {}, fix: {} },
+  });
+  const developed = (given: ProcessPlan): number =>
+    given.steps.find(({ name }) => name === "develop")!.durationS;
+  it.each([10, 130, 400, 599, 640])(
+    "ends %i s after the pour-in where the goal is, in the step that was shown, or now",
+    (nowS) => {
+      const log = [
+        { timeS: 0, temperatureC: 18 },
+        { timeS: 120, temperatureC: 17.4 },
+      ].filter(({ timeS }) => timeS <= nowS);
+      const run = steer({ baseline, conditions, log, nowS, plan, stepS });
+      const goal = steeringGoal(run, { stepS }).timeS;
+      expect(developed(run.plan!)).toBe(Math.max(goal, nowS + plan.handling.drainS));
+    },
+  );
+  it("refuses a step that is none", () => {
+    const log = [{ timeS: 0, temperatureC: 18 }];
+    expect(() => steer({ baseline, conditions, log, plan, stepS: 0 })).toThrow(
+      "steer: stepS must be from 1 to 300 s, got 0",
+    );
   });
 });

@@ -70,8 +70,11 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     `Die ${wort(causes, data.cause)} liegt außerhalb der Tabelle. ` +
     "Weitergerechnet wird mit der Steigung der letzten Zeilen.",
   "wrong-way": ({ data: { cause } }) =>
-    `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller. ` +
-    "Das tut kein Entwickler. Zeilen und Entwicklungen prüfen: sind dünn und dicht vertauscht?",
+    cause === "push"
+      ? "Ein Push wird hier kürzer als keiner, oder ein Pull länger. " +
+        "Entwicklungen prüfen: fehlt ein Minus, sind dünn und dicht vertauscht?"
+      : `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller. ` +
+        "Das tut kein Entwickler. Zeilen und Entwicklungen prüfen: sind dünn und dicht vertauscht?",
   "far-extrapolation": ({ severity, limit, actual, data: { cause, bath } }, unit) =>
     cause === "temperature"
       ? `Mehr als ${gradWeit(limit, unit)} von der Temperatur der bekannten Zeit entfernt.`
