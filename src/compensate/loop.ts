@@ -15,7 +15,15 @@ import { limitJudge } from "./limitCautions.js";
 import { markRows, marks, type MarkRow } from "./marks.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import { driftingPair, pairEffect, pairFactor, pairTermsOf, type PairTerm } from "./pairTerms.js";
-import { baselineFactor, placedAt, rowOf, sharesOf, workedFrom, type Worked } from "./rows.js";
+import {
+  baselineFactor,
+  placedAt,
+  rowOf,
+  sharesOf,
+  workedFrom,
+  type Worked,
+  withOwnCovariance,
+} from "./rows.js";
 import { hardlyMoved } from "../core/term.js";
 import { bothWithin, effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";
 import type { Baseline, Compensation, Conditions, Factor, Knowledge } from "./types.js";
@@ -88,7 +96,13 @@ export function prepared(
       lowS: estimate.lowS,
       highS: estimate.highS,
       refused: refuses(sorted),
-      factors,
+      factors:
+        joint === undefined
+          ? factors
+          : factors.map((row, i) => {
+              const one = worked[i - 1];
+              return one === undefined ? row : withOwnCovariance(row, one, joint);
+            }),
       cautions: sorted,
     };
   };

@@ -6,7 +6,7 @@ import { factorOf, logSdOf, type Effect, type Rests } from "../core/cause.js";
 import { REPEAT_LOG_SD } from "../core/estimate.js";
 import { inRange } from "../core/guards.js";
 import { checkedOrigin, hardlyMoved, restsOn, type LawOrigin } from "../core/term.js";
-import type { Share } from "./joint.js";
+import { covarianceOf, type Joint, type Share } from "./joint.js";
 import type { MarkRow } from "./marks.js";
 import type { PairTerm } from "./pairTerms.js";
 import type { Term } from "./terms.js";
@@ -44,6 +44,18 @@ export function workedFrom(
 const isLearned = (row: Factor | undefined, law: LawOrigin): boolean =>
   row?.basis === "own-runs" || hardlyMoved(law);
 
+/** What the numbers of one law explain of ln(time), signed. */
+function ownShares({ cause }: Term | PairTerm, { slope, sd, further = [] }: Effect): Share[] {
+  return [[cause.name, slope * sd], ...further.map((one): Share => [one.parameter, one.slope])];
+}
+
+/** A row whose law has several learned numbers, with the spread that they leave together. */
+export function withOwnCovariance(row: Factor, { term, effect }: Worked, joint: Joint): Factor {
+  if (effect.further === undefined || !isLearned(row, term.law)) return row;
+  const own = covarianceOf(joint, ownShares(term, effect));
+  return { ...row, logSd: Math.sqrt(Math.max(0, row.logSd * row.logSd + own)) };
+}
+
 /** What learned numbers explain of ln(time): the base time's own, and each cause's, signed. */
 export function sharesOf(
   base: Factor,
@@ -56,8 +68,7 @@ export function sharesOf(
   const shares: Share[] = together && isLearned(base, baseline) ? [["baseline", base.logSd]] : [];
   worked.forEach(({ term, effect }, i) => {
     if (!isLearned(factors[i + 1], term.law)) return;
-    shares.push([term.cause.name, effect.slope * effect.sd]);
-    for (const { parameter, slope } of effect.further ?? []) shares.push([parameter, slope]);
+    shares.push(...ownShares(term, effect));
   });
   for (const { parameter, factor } of marked)
     if (parameter !== undefined) shares.push([parameter, factor.logSd]);

@@ -346,22 +346,24 @@ describe("learn", () => {
     const cold = logSd(known, { temperatureC: 12 });
     expect(cold).toBeLessThan(0.06);
     const rows = predict(known, { temperatureC: 12 }).factors;
-    expect(Math.hypot(...rows.map((row) => row.logSd))).toBeGreaterThan(0.2);
+    const spread = Math.hypot(...rows.map((row) => row.logSd));
+    expect(spread).toBeGreaterThan(0.19);
     // Another base time was not learned with the energy, and stands apart.
     const other = compensate({ ...known.baseline, timeS: 600 }, { temperatureC: 12 }, known);
     const apart = Math.log(other.highS / other.timeS) / 1.6448536269514722;
-    // The energy and the departure from it were learned together all the same.
+    expect(apart).toBeCloseTo(spread, 9);
+    // The energy and the departure from it were learned together all the same, and are one row.
     const [energy, departure] = ["temperature", "temperature 12 to 20"].map((name) =>
       known.joint.parameters.indexOf(name),
     );
     const warmth = (1 / 285.15 - 1 / 293.15) / 8.314462618e-3;
-    const shared =
-      -2 *
-      known.joint.correlation[energy!]![departure!]! *
-      warmth *
-      parameter(known, "temperature").sd *
-      named(known, "temperature 12 to 20").sd;
-    expect(apart).toBeCloseTo(Math.sqrt(rows.reduce((sum, row) => sum + row.logSd ** 2, shared)), 9);
+    const ofEnergy = warmth * parameter(known, "temperature").sd;
+    const ofDeparture = -named(known, "temperature 12 to 20").sd;
+    const together = 2 * known.joint.correlation[energy!]![departure!]! * ofEnergy * ofDeparture;
+    expect(rows.find(({ cause }) => cause === "temperature")?.logSd).toBeCloseTo(
+      Math.sqrt(ofEnergy ** 2 + ofDeparture ** 2 + together),
+      9,
+    );
     expect(codes(known)).toContain("not-separated");
   });
 
@@ -383,7 +385,10 @@ describe("learn", () => {
     expect(row.value).toBeCloseTo(1.5, 2);
     // The law's part of a strength that does not say it is ln(value); the rest is the brew's own.
     const [law, own] = known.parameters.filter(({ cause }) => cause === "strength");
-    expect(row.logSd).toBeCloseTo(Math.hypot(Math.log(strength.value) * law!.sd, own!.sd), 12);
+    const [ofLaw, ofOwn] = [Math.log(strength.value) * law!.sd, own!.sd];
+    const [a, b] = [law!, own!].map(({ parameter: name }) => known.joint.parameters.indexOf(name));
+    const together = 2 * known.joint.correlation[a!]![b!]! * ofLaw * ofOwn;
+    expect(row.logSd).toBeCloseTo(Math.sqrt(ofLaw ** 2 + ofOwn ** 2 + together), 9);
     expect(logSd(known, { strength })).toBeLessThan(0.011);
     expect(predict(start, { strength }).factors.at(-1)).toEqual(strength);
     expect(predict(known, {}).factors).toHaveLength(2);
