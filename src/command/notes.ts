@@ -43,6 +43,7 @@ export function notesLines(notes: Notes, words: Words): readonly string[] {
   const columns = unread.filter(({ whole }) => whole).map(({ heading }) => JSON.stringify(heading));
   const said = (problem: CheckProblem): string =>
     `${problem.path.slice(1)}: ${problemText(problem, words)}`.replace(/^: /, "");
+  const aside = runs.length + rejected.length === 0 ? words.noneAsked : words.leftAside;
   const rows = (of: readonly Pick<RunNotes["rejected"][number], "row" | "problems">[]): readonly string[] =>
     of.map(({ row, problems }) => words.row(row, problems.map(said).join("; ")));
   return [
@@ -54,7 +55,7 @@ export function notesLines(notes: Notes, words: Words): readonly string[] {
         words.texts?.cautions,
         words,
       ),
-      ...(leftAside.length === 0 ? [] : [words.leftAside(leftAside.length)]),
+      ...(leftAside.length === 0 ? [] : [aside(leftAside.length)]),
       ...(rejected.length === 0 ? [] : [words.notRead, ...rows(rejected)]),
       ...(cells.length === 0 ? [] : [words.cellsNotRead, ...rows(cells)]),
       ...(columns.length === 0 ? [] : [words.columnsNotRead(columns.join(", "))]),

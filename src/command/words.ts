@@ -48,6 +48,8 @@ export interface Words {
   readonly notes: (file: string, runs: number) => string;
   /** rows that are of another material or developer */
   readonly leftAside: (count: number) => string;
+  /** the same where no other row is left */
+  readonly noneAsked: (count: number) => string;
   /** before the rows that give no run, the cells that are left out of one, and the columns not known */
   readonly notRead: string;
   readonly cellsNotRead: string;
@@ -100,6 +102,9 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     notes: (file, runs) => `${file}: ${runs === 1 ? "one run" : `${runs} runs`} to learn from.`,
     leftAside: (count) =>
       `${count === 1 ? "One row is" : `${count} rows are`} of another material or developer.`,
+    noneAsked: (count) =>
+      `Take care: No row is of this material and developer. ${count === 1 ? "One is" : `${count} are`} of ` +
+      "another. Compare the names with those in the notes.",
     notRead: "Not read, rows counted below the headings:",
     cellsNotRead: "Left out of the run, rows counted below the headings:",
     columnsNotRead: (headings) => `Columns that are not known: ${headings}.`,
@@ -138,6 +143,9 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       `${file}: gelernt wird aus ${runs === 1 ? "einer Entwicklung" : `${runs} Entwicklungen`}.`,
     leftAside: (count) =>
       `${count === 1 ? "Eine Zeile ist" : `${count} Zeilen sind`} von anderem Material oder Entwickler.`,
+    noneAsked: (count) =>
+      "Vorsicht: Keine Zeile ist von diesem Material und Entwickler, " +
+      `${count === 1 ? "eine ist" : `${count} sind`} von anderem. Die Namen mit denen der Notizen vergleichen.`,
     notRead: "Nicht gelesen, Zeilen unter den Überschriften gezählt:",
     cellsNotRead: "Nicht verwertet, Zeilen unter den Überschriften gezählt:",
     columnsNotRead: (headings) => `Unbekannte Spalten: ${headings}.`,

@@ -46,6 +46,12 @@ describe("a recipe with notes", () => {
     expect(answer).toMatchObject(plain(learned) as object);
     expect(learned.timeS).not.toBe(compensateRecipe(recipe as Recipe).timeS);
   });
+  it("says so where no row is of the film that is asked for", () => {
+    const misspelt = (...more: string[]): string =>
+      ran(["time", "recipe.json", "--notes", "notes.csv", "--material", "rollfilm", ...more], files).out;
+    expect(misspelt()).toContain("Take care: No row is of this material and developer. 4 are of another.");
+    expect(misspelt("--lang", "de")).toContain("Vorsicht: Keine Zeile ist von diesem Material");
+  });
   it("learns from the rows of one film", () => {
     const { answers, notes: read } = printed(
       "time recipe.json --notes notes.csv --material".split(" ").concat("Roll Film"),
