@@ -144,8 +144,9 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     leftAside: (count) =>
       `${count === 1 ? "Eine Zeile ist" : `${count} Zeilen sind`} von anderem Material oder Entwickler.`,
     noneAsked: (count) =>
-      "Vorsicht: Keine Zeile ist von diesem Material und Entwickler, " +
-      `${count === 1 ? "eine ist" : `${count} sind`} von anderem. Die Namen mit denen der Notizen vergleichen.`,
+      "Vorsicht: Keine Zeile ist von diesem Material und Entwickler. " +
+      `Von anderem ${count === 1 ? "ist eine" : `sind ${count}`}. ` +
+      "Die Namen mit denen der Notizen vergleichen.",
     notRead: "Nicht gelesen, Zeilen unter den Überschriften gezählt:",
     cellsNotRead: "Nicht verwertet, Zeilen unter den Überschriften gezählt:",
     columnsNotRead: (headings) => `Unbekannte Spalten: ${headings}.`,

@@ -40,6 +40,7 @@ const CODES = [
   "thin-layer",
   "push-far",
   "push-shadows",
+  "push-untaught",
   "pull-far",
   "push-and-contrast",
   "not-iso-contrast",

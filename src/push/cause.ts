@@ -1,7 +1,10 @@
 /*
  * Push and pull as a cause: stops of exposure below the film's speed, from a known time at its speed.
  */
+import type { Caution } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
+import { makeCaution } from "../core/cautionTexts.js";
+import { taughtBetween } from "../core/departures.js";
 import { orWrongWay } from "../core/orWrongWay.js";
 import { pushCautions } from "./pushCautions.js";
 import {
@@ -12,6 +15,7 @@ import {
   GIVEN_STOP_SD,
   type ReadyPushLaw,
 } from "./law.js";
+import { pushSentences } from "./text.js";
 
 /** Push as a cause. Its parameter is ln of the factor of the first stop. */
 export const pushCause: Cause<ReadyPushLaw, number, "push"> = {
@@ -25,8 +29,17 @@ export const pushCause: Cause<ReadyPushLaw, number, "push"> = {
   read: checkedStops,
   check: checkedPushLaw,
   effect: pushEffect,
-  cautions: (_law, from, to, { log }) => orWrongWay(pushCautions(to), "push", from - to, log),
+  cautions: (law, from, to, { log }) =>
+    orWrongWay([...pushCautions(to), ...untaught(law, to)], "push", from - to, log),
 };
+
+/** Where runs taught pushes, but none as far as this. */
+function untaught({ departures = [] }: ReadyPushLaw, actual: number): readonly Caution[] {
+  const [first, last] = [departures[0], departures.at(-1)];
+  if (first === undefined || last === undefined || taughtBetween(departures, actual)) return [];
+  const limit = actual > last.at ? last.at : first.at;
+  return [makeCaution(pushSentences, "push-untaught", "note", { quantity: "stops", limit, actual })];
+}
 
 /** The effect of going from one push to another: each stop pushed has a larger step than the one before. */
 export function pushEffect(law: ReadyPushLaw, from: number, to: number): Effect {

@@ -77,6 +77,16 @@ describe("a notebook of pushed films", () => {
       expect(known.setAside).toEqual([]);
     }
   });
+  it("says where its runs end", () => {
+    const told = (pushStops: number) =>
+      predict(notebook(20, [9, 10, 13]), { pushStops }).cautions.find(({ code }) => code === "push-untaught");
+    expect([1, 1.5, 2].map(told)).toEqual([undefined, undefined, undefined]);
+    expect(told(3)).toMatchObject({ severity: "note", limit: 2, actual: 3 });
+    expect(told(-1)).toMatchObject({ limit: 0, actual: -1 });
+    expect(predict(startKnowledge({ timeS: 540, temperatureC: 20 }), { pushStops: 3 }).cautions).toHaveLength(
+      3,
+    );
+  });
   it("is told where a push takes less than none", () => {
     const start = startKnowledge({ timeS: 510, temperatureC: 20 });
     const runs = [0, 2].flatMap((pushStops) =>

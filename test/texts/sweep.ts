@@ -461,6 +461,10 @@ stored.baseline.timeS *= 1.2;
 add(predict(stored as never, { temperatureC: 16 }).cautions);
 add(compensate({ timeS: 777, temperatureC: 20 }, { temperatureC: 18 }, learned[0]).cautions);
 answer({ gamma: 0.6 }, { gamma: 0.75, pushStops: 1 });
+const taughtPush = learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [
+  { timeS: 640, temperatureC: 20, pushStops: 1, outcome: { kind: "good", logSd: 0.05 } },
+]);
+for (const pushStops of [2, -1]) add(predict(taughtPush, { pushStops }).cautions);
 add(
   planProcess({
     vessel: "drum",

@@ -178,6 +178,9 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "push-shadows": ({ actual, data }) =>
     `Ein Push um ${blenden(actual)} hebt die Mitteltöne. Die Schatten gewinnen höchstens ` +
     `${blenden(data.shadowStops)}.`,
+  "push-untaught": ({ limit, actual }) =>
+    `Zu ${zahl(actual)} Blenden sagen die Entwicklungen nichts: sie enden bei ${zahl(limit)}. ` +
+    "Von dort geht die Zeit weiter wie gedruckt.",
   "pull-far": ({ limit }) => `Bei mehr als ${blenden(-limit)} Pull bleibt das Negativ flau.`,
   "push-and-contrast": () =>
     "Ein Push ändert schon den Kontrast. Beides zusammen zählt dasselbe doppelt. Eines weglassen.",
