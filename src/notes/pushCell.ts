@@ -3,7 +3,7 @@
  */
 import { isInputError } from "../core/errors.js";
 import { parseStops } from "../push/parseStops.js";
-import { amountsAsFigures } from "./judgement.js";
+import { amountsAsFigures } from "../quantities/amountWords.js";
 
 const NORMAL = /^(?:n|normal|box(?: ?speed)?|nominal|[-\u2013/]|nein|(?:no|not|nicht|ohne|kein)(?: .*)?)$/;
 const PUSHED = /\b(?:push(?:ed|en)?|gepusht|pull(?:ed)?|gepullt)\b/g;
