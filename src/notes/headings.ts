@@ -6,7 +6,8 @@ import { refuse } from "../core/guards.js";
 import { nearestName } from "../core/nearestName.js";
 import { knownFieldText } from "../core/text.js";
 
-export type Reader = (text: string) => unknown;
+/** Reads a cell; one whose words do more than name a unit is told what the heading says besides. */
+export type Reader = (text: string, besides?: string) => unknown;
 
 /** How the cells of each column are read that holds no plain words. */
 export type Readers = ReadonlyMap<string, Reader>;
@@ -19,7 +20,7 @@ const COLUMNS = {
   agitation: "agit every bewegung kippen kipprhythmus",
   used: "use gebrauch benutzt genutzt",
   age: "alter badalter",
-  push: "pushed gepusht",
+  push: "pushed pushen gepusht",
   outcome: "result verdict judgement judgment ergebnis urteil resultat beurteilung",
   date: "day datum tag",
   gamma: "gradient",
@@ -48,9 +49,14 @@ const WORDS: ReadonlyMap<string, string> = new Map([
   ...["seconds", "secs", "sekunden"].map((word): [string, string] => [word, "time s"]),
   ...["rolls", "rollen"].map((word): [string, string] => [word, "used rolls"]),
   ["rolls/l", "used rolls/l"],
-  ["pull", "push pull"],
-  ["pulled", "push pull"],
+  ...["pull", "pulled", "pullen", "gepullt"].map((word): [string, string] => [word, "push pull"]),
 ]);
+
+const PUSH_OR_PULL = "(?:push|pull)(?:ed|en)?";
+/** Push and pull in one column, by their sign: "Push/Pull", "Push +/-". */
+const EITHER_WAY = new RegExp(
+  String.raw`^(?:${PUSH_OR_PULL} ?[-/&]? ?${PUSH_OR_PULL}|push(?:en)? ?(?:\+ ?/ ?[-\u2212]|\u00b1))(?= |$)`,
+);
 
 /** What may stand before a column: "Bath temp", "Dev. time". */
 const OWNERS = /^(developer|development|dev|bath|entwickler|entwicklung|entw|bad)(?: ([^ ]*)|$)/;
@@ -86,8 +92,9 @@ function wordsOf(heading: string): string {
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
     .toLowerCase()
-    .replace(/[\s_:.()[\]]+/g, " ")
+    .replace(/[\s_:.?()[\]]+/g, " ")
     .trim()
+    .replace(EITHER_WAY, "push")
     .replace(/^(?:film|paper|plate) (?=dev(?:eloper|elopment)?(?: |$))/, "");
 }
 

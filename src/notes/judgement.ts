@@ -1,6 +1,7 @@
 import { ambiguous, inRange, positive, refuse, type TextForm, unreadable } from "../core/guards.js";
 import type { RunOutcome } from "../learning/types.js";
 import { pushFactor } from "../push/pushFactor.js";
+import { amountsAsFigures, STEP } from "../quantities/amountWords.js";
 import { plainFigures } from "../quantities/numberText.js";
 import { overOrUnderText, subjectText } from "./text.js";
 
@@ -37,7 +38,6 @@ const OVER = "over(?:-?developed)?|(?:\u00fc|ue)ber(?:entwickelt)?";
 const UNDER = "under(?:-?developed)?|unter(?:entwickelt)?";
 const DARK = "dense|dicht|dick";
 const PALE = "thin|d(?:\u00fc|ue)nn";
-const STEP = "(?:steps?|stufen?)";
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
 /** The way first: "over 1", "\u00fcber 1"; a figure behind "dense" without a step may be a density. */
 const STEPS = new RegExp(`^(${OVER}|${UNDER})(?:by|um)?${NUMBER}${STEP}?$`);
@@ -45,17 +45,6 @@ const DENSE_BY = new RegExp(`^(?:too|zu)?(${DARK}|${PALE})(?:by|um)?${NUMBER}${S
 /** The amount first: "1 step under", "0.5 step too thin". */
 const STEPS_FIRST = new RegExp(`^(?:um)?${NUMBER}${STEP}(?:too|zu)?(${OVER}|${UNDER}|${DARK}|${PALE})$`);
 const IS_UNDER = new RegExp(`^(?:${UNDER}|${PALE})$`);
-/** Amounts in words, before a step or a stop: "half a step", "zwei Stufen". */
-const AMOUNTS = [
-  ["(?:one|1) and a half|anderthalb|eineinhalb", "1.5"],
-  ["half an?|a half|half|eine halbe|halbe", "0.5"],
-  ["an?|one|eine?", "1"],
-  ["two|zwei", "2"],
-  ["three|drei", "3"],
-].map(([words = "", figure = ""]) => ({
-  words: new RegExp(`(?<![\\p{L}\\d])(?:${words})(?= (?:${STEP}|stops?|blenden?)(?!\\p{L}))`, "u"),
-  figure,
-}));
 /** So many stops. A step of judgement is not a stop, and neither is a stop bath. */
 const STOPS = /(?<![\d.])([0-4](?:\.\d+)?)(?:stops?|blenden?)(?!-?ba[dt])/;
 /** Stops of exposure and of push say nothing of how it came out. */
@@ -115,13 +104,6 @@ export function judgement(at: string, text: string): RunOutcome {
   }
   ask(at, words, tight, text);
   return unreadable(at, OUTCOMES, text);
-}
-
-/** Words with the amounts before a step or a stop as figures. */
-export function amountsAsFigures(words: string): string {
-  let plain = words;
-  for (const { words: amount, figure } of AMOUNTS) plain = plain.replace(amount, figure);
-  return plain;
 }
 
 /** Words without the blanks between them, their amounts as figures. */

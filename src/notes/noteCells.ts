@@ -74,7 +74,9 @@ const ROUGHLY = /^(?:[~\u2248]|(?:ca\.?|circa|about|approx\.?|etwa|ungef\u00e4hr
 /** What a cell says, by the reader of its column. */
 export function said({ field, text, unit }: Cell, readers: Readers): unknown {
   if (field === "time" && unit === "") asMinutesOrHours(text);
-  return (readers.get(field) as Reader)(withUnit(withPoint(text.replace(ROUGHLY, "")), unit));
+  const reader = readers.get(field) as Reader;
+  const plain = text.replace(ROUGHLY, "");
+  return field === "push" ? reader(plain, unit) : reader(withUnit(withPoint(plain), unit));
 }
 
 /** A spreadsheet adds seconds to a time that was typed as "7:30": then its hours are minutes. */

@@ -1,12 +1,13 @@
 import { inputError, isInputError, type CheckProblem, type InputError } from "../core/errors.js";
-import { ambiguous } from "../core/guards.js";
+import { ambiguous, type TextForm } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
+import { STOPS } from "../push/parseStops.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
 import { judgement, OUTCOMES } from "./judgement.js";
 import type { Readers } from "./headings.js";
-import { beside, main, only, said, take, told, type Cells } from "./noteCells.js";
-import { pushInRemark } from "./pushCell.js";
+import { beside, main, only, said, take, told, type Cell, type Cells } from "./noteCells.js";
+import { pushesIn } from "./pushCell.js";
 import { missingText } from "./text.js";
 
 /** Reads a row: the run, as far as there are no problems. What is left in `cells` was not read. */
@@ -43,15 +44,37 @@ export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]
   return present({ ...run, note: notes.join("; ") || undefined }) as DevelopmentRun;
 }
 
-/** The stops of a push, in its column or else among the remarks; nothing of a film that was not pushed. */
+/** The stops of a push, in its column and among the remarks; nothing of a film that was not pushed. */
 function readPush(cells: Cells, readers: Readers, problems: CheckProblem[]): number | undefined {
-  const stops = cells.some(({ field }) => field === "push")
-    ? (main(cells, "push", readers, problems) as number | undefined)
-    : cells.reduce<number | undefined>(
-        (found, { field, text }) => found ?? (field === "note" ? pushInRemark(text) : undefined),
-        undefined,
-      );
-  return stops === 0 ? undefined : stops;
+  const column = only(cells, "push");
+  const value = main(cells, "push", readers, problems) as number | undefined;
+  const inColumn = column && value !== undefined ? [{ cell: column, part: column.text, value }] : [];
+  const remarked = cells
+    .filter(({ field }) => field === "note")
+    .flatMap((cell) =>
+      (told(problems, cell.heading, cell.heading, () => pushesIn(cell.text)) ?? []).map((push) => ({
+        cell,
+        ...push,
+      })),
+    );
+  return agreed([...inColumn, ...remarked], STOPS, problems) || undefined;
+}
+
+/** What a part of a cell says. */
+interface Statement<T> {
+  readonly cell: Cell;
+  readonly part: string;
+  readonly value: T;
+}
+
+/** What all say; two that differ are a problem. */
+function agreed<T>(all: readonly Statement<T>[], form: TextForm, problems: CheckProblem[]): T | undefined {
+  const [first, ...others] = all;
+  if (first === undefined) return undefined;
+  const other = others.find(({ value }) => JSON.stringify(value) !== JSON.stringify(first.value));
+  if (other === undefined) return first.value;
+  const { heading, text } = first.cell;
+  return told<T>(problems, heading, heading, () => ambiguous("", form, [first.part, other.part], text));
 }
 
 /**
@@ -140,26 +163,21 @@ function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): R
   }
   const remark = cells.find(({ field, text }) => field === "note" && judgedIn(text).length > 0);
   if (remark === undefined) return told<RunOutcome>(problems, "outcome", "outcome", missing);
-  const [first, ...others] = judgedIn(remark.text) as [Judged, ...Judged[]];
-  const other = others.find(({ outcome }) => JSON.stringify(outcome) !== JSON.stringify(first.outcome));
-  if (other === undefined) return first.outcome;
-  told(problems, remark.heading, remark.heading, () => {
-    ambiguous("", OUTCOMES, [first.part, other.part], remark.text);
-  });
-  return undefined;
+  return agreed(
+    judgedIn(remark.text).map((judged) => ({ cell: remark, ...judged })),
+    OUTCOMES,
+    problems,
+  );
 }
 
 /** A judgement, and the part of a remark that holds it. */
-interface Judged {
-  readonly part: string;
-  readonly outcome: RunOutcome;
-}
+type Judged = Pick<Statement<RunOutcome>, "part" | "value">;
 
 /** The judgements in a remark: the whole of it, or its parts between commas. */
 function judgedIn(text: string): readonly Judged[] {
   const of = (part: string): readonly Judged[] => {
-    const outcome = quietly(() => judgement("", part));
-    return outcome ? [{ part, outcome }] : [];
+    const value = quietly(() => judgement("", part));
+    return value ? [{ part, value }] : [];
   };
   const whole = of(text);
   return whole.length > 0 ? whole : text.split(/[,;.]\s+/).flatMap(of);

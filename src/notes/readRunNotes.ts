@@ -19,6 +19,7 @@ import {
 import { developmentColumns } from "./developmentColumns.js";
 import { cellsOf, said, told, twoColumns, type Cells } from "./noteCells.js";
 import { checkedDateOptions } from "./parseDate.js";
+import { refuseUnsaidPush } from "./pushCell.js";
 import { readersFor } from "./readers.js";
 import { readRow } from "./readRow.js";
 import { idOfRowText, otherRunText } from "./text.js";
@@ -99,18 +100,19 @@ export interface RunNotes {
  * dilution (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result, verdict),
  * gamma (or gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer, by, printed,
  * note (or notes, remarks); in German Zeit, Temperatur, Verdünnung, Bewegung, Alter, Ergebnis (or Urteil),
- * Datum, Bemerkung; push (or pull); film (or plate, paper, emulsion, material; Platte, Papier), developer
- * (Entwickler). "Bath" and "dev" may stand before. "Dev" alone is the time where no other column is and its
- * cells are times, else the developer. A heading may carry the unit of bare numbers as its
- * last word: "Time (s)", "Time (mm:ss)", "temperatureC", "Temp °F", "age h"; numbers under used, temperature
+ * Datum, Bemerkung; push (or pull, push/pull); film (or plate, paper, emulsion, material; Platte, Papier),
+ * developer (Entwickler). "Bath" and "dev" may stand before. "Dev" alone is the time where no other column
+ * is and its cells are times, else the developer. A heading may carry the unit of bare numbers as its last
+ * word: "Time (s)", "Time (mm:ss)", "temperatureC", "Temp °F", "age h"; numbers under used, temperature
  * and age need one
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
  * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024";
  * `only`: the film and the developer to read
  * @returns the runs, in their order; each row that could not be read with all that is wrong with it; and what
- * was not read: headings that are not known, side columns that cannot be read, use without a volume. All of
- * that, and what is beside a failure or a measurement, goes to the run's note; the rows that were left aside;
- * and a caution for each column with several films or developers, which are read as one
+ * was not read: headings that are not known, side columns that cannot be read, use without a volume, remarks
+ * about push that do not say how far. All of that, and what is beside a failure or a measurement, goes to the
+ * run's note; the rows that were left aside; and a caution for each column with several films or developers,
+ * which are read as one
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *
@@ -123,10 +125,12 @@ export interface RunNotes {
  * appearance with its factor. Without a column for it the outcome may be among the remarks. "+1" and "N+1"
  * as outcomes are rejected with the question which is meant: half of photographers write what it was, half
  * what it needs; so are "over 1 stop" and "flat". A number without a unit, in the cell or the heading, is
- * rejected, not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. A push is read from
- * its column ("+1", "N+1") or from a remark ("pushed 1 stop"). A row that says the same run as an earlier one
- * is rejected as its duplicate. A person and a thermometer are spelt as they were first, where case or spaces
- * alone differ. Rows and columns are counted from 1, in data and sentences.
+ * rejected, not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. A push is read by
+ * {@link parseStops} from its column, and from a remark of which a part says it and no more ("pushed 1 stop,
+ * grainy"). Two that differ are rejected with the question which is meant. Any other remark about push ("next
+ * time push 1 stop", "pushed") is listed as unread where the run is taken for a normal one. A row that says
+ * the same run as an earlier one is rejected as its duplicate. A person and a thermometer are spelt as they
+ * were first, where case or spaces alone differ. Rows and columns are counted from 1, in data and sentences.
  *
  * @example
  * ```ts
@@ -170,7 +174,8 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
         return;
       }
       const run = asSpelt(readRow(cells, readers, problems), spelt);
-      for (const one of unreadCells(cells, readers)) {
+      const normal = problems.length === 0 && run.pushStops === undefined;
+      for (const one of unreadCells(cells, readers, normal)) {
         const { heading, whole } = one;
         if (!whole || !strange.has(heading)) unread.push({ ...one, row });
         if (whole) strange.add(heading);
@@ -195,18 +200,22 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   return { runs, rejected, unread, leftAside, cautions: mixedNames(names, runs.length) };
 }
 
-/** What is left of a row because its heading is not known or its cell cannot be read. */
-function unreadCells(cells: Cells, readers: Readers): readonly Omit<UnreadNote, "row">[] {
+/**
+ * What is left of a row because its heading is not known or its cell cannot be read; and of a run that is
+ * taken for a normal one the remarks about push.
+ */
+function unreadCells(cells: Cells, readers: Readers, normal: boolean): readonly Omit<UnreadNote, "row">[] {
   return cells.flatMap((cell) => {
     const { heading, column, text, field } = cell;
-    if (field === "note") return [];
-    if (isName(field)) return [];
+    if (isName(field) || (field === "note" && !normal)) return [];
     const whole = !isColumn(field);
     const problems: CheckProblem[] = [];
     told(problems, heading, whole ? "heading" : heading, () => {
       if (whole) unknownHeading(heading);
+      if (field === "note") refuseUnsaidPush(text);
       const other = cells.find((each) => each !== cell && each.field === field);
-      return other ? twoColumns(other, cell) : readers.has(field) && said(cell, readers);
+      if (other && field !== "note") twoColumns(other, cell);
+      return readers.has(field) && said(cell, readers);
     });
     return problems.map((problem) => ({ heading, column, text, whole, reason: problem.message, problem }));
   });

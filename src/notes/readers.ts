@@ -16,7 +16,7 @@ import { bathTemperature } from "../temperature/law.js";
 import { parseUse } from "../use/parseUse.js";
 import { dateCell, type DateOptions } from "./dateCell.js";
 import { judgement } from "./judgement.js";
-import type { Readers } from "./headings.js";
+import type { Reader, Readers } from "./headings.js";
 import { pushCell } from "./pushCell.js";
 
 /** What the readers have to be told. */
@@ -28,7 +28,7 @@ export function readersFor({ year, dates, ...colon }: ReaderOptions): Readers {
     const value = numberFromText(text, "");
     return least === 0 ? positive("", value, most) : inRange("", value, least, most);
   };
-  return new Map<string, (text: string) => unknown>([
+  return new Map<string, Reader>([
     ["time", (text) => positive("", parseTime(text), 1e6, "timeS")],
     ["temperature", temperatureCell],
     ["dilution", (text) => dilutionCell(text, colon)],

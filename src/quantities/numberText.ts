@@ -11,23 +11,36 @@ export function withPoint(text: string): string {
   return text.replace(/(?<![\d.,])(?:0,\d+|\d+,\d{1,2})(?![\d,])/g, (number) => number.replace(",", "."));
 }
 
-const QUARTERS: Readonly<Record<string, string>> = {
+const PARTS: Readonly<Record<string, string>> = {
   "1/2": ".5",
+  "1/3": ".33333333333333333333",
+  "2/3": ".66666666666666666667",
   "1/4": ".25",
   "3/4": ".75",
   "\u00bd": ".5",
+  "\u2153": ".33333333333333333333",
+  "\u2154": ".66666666666666666667",
   "\u00bc": ".25",
   "\u00be": ".75",
 };
 
-/** Halves and quarters as decimals: "8 1/2 min" and "8½ min" are "8.5 min", "1/2 h" is "0.5 h". */
-export function withFraction(text: string): string {
-  return text.replace(
-    /(?:(?<![\d/.,])(\d+)\s+|(?<![\d/.,]))(1\/2|1\/4|3\/4)(?![\d/])|(\d*)\s*([\u00bd\u00bc\u00be])/,
+const fraction = (slashed: string, signs: string): RegExp =>
+  new RegExp(String.raw`(?:(?<![\d/.,])(\d+)\s+|(?<![\d/.,]))(${slashed})(?![\d/])|(\d*)\s*([${signs}])`);
+const QUARTERS = /* @__PURE__ */ fraction("1/2|1/4|3/4", "\u00bc-\u00be");
+const THIRDS = /* @__PURE__ */ fraction("1/3|2/3", "\u2153\u2154");
+
+const withParts = (text: string, parts: RegExp): string =>
+  text.replace(
+    parts,
     (_, whole: string | undefined, slashed: string | undefined, before: string | undefined, sign: string) =>
-      `${whole ?? (before || "0")}${QUARTERS[slashed ?? sign] as string}`,
+      `${whole ?? (before || "0")}${PARTS[slashed ?? sign] as string}`,
   );
-}
+
+/** Halves and quarters as decimals: "8 1/2 min" and "8½ min" are "8.5 min", "1/2 h" is "0.5 h". */
+export const withFraction = (text: string): string => withParts(text, QUARTERS);
+
+/** Thirds as decimals, where cameras count in them; of an agitation "1/3 min" could be once in three. */
+export const withThirds = (text: string): string => withParts(text, THIRDS);
 
 /** The longest text that holds a figure; a long run of blanks would be searched in every way. */
 export const LONGEST_TEXT = 1000;

@@ -147,6 +147,10 @@ describe("time", () => {
     const { code, out } = ran(["time", "day.json"], { "day.json": said });
     expect(code).toBe(0);
     expect(out).toBe(ran(["time", "day.json"], { "day.json": figures }).out);
+    const pushed = (pushStops: unknown): string =>
+      ran(["time", "day.json"], { "day.json": { ...said, baths: [{ pushStops }] } }).out;
+    for (const [words, stops] of Object.entries({ "push 1": 1, "N+1": 1, "pull 1": -1, "1 Blende": 1 }))
+      expect(pushed(words)).toBe(pushed(stops));
     const wrong = { ...said, baths: [{ ageH: "2 dys" }] };
     expect(ran(["time", "day.json"], { "day.json": wrong }).err).toMatch(
       /^day\.json:\d+:\d+: \/baths\/0\/ageH must be an age such as "2 h" or "3 days", got "2 dys"\./,

@@ -33,7 +33,7 @@ const ASKED: readonly (readonly [
   ["film format", parseFilmFormat, ["big", "6x9", "6,5x8,5"]],
   ["outcome", parseOutcome, ["odd", "+1", "+1,5", "over 1 stop", "flat", "contrasty", "+15%"]],
   ["spread", (text) => parseSpread(text, 510), ["wide", "10", "2.5"]],
-  ["push", parseStops, ["far"]],
+  ["push", parseStops, ["far", "push -1", "pushed -0.5 stops"]],
   ["temperature", (text) => parseTemperature(text), ["warm", "20", "20,5"]],
   ["time", parseTime, ["soon", "9", "8.30", "8.30 min", "1,234 min", "1.234 s"]],
   ["use", (text) => parseUse(text), ["much", "3 Platten/500 ml", "516", "1,032 cm2/l", "3 6,5x8,5/l"]],

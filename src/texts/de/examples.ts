@@ -17,6 +17,8 @@ const WORDS: readonly (readonly [english: RegExp, german: string])[] = [
   [/\bover(?= \d)/, "über"],
   [/\bunder(?= \d)/, "unter"],
   [/% more\b/, "% mehr"],
+  [/\bpushed 1 stop\b/, "1 Blende gepusht"],
+  [/\bnot pushed\b/, "nicht gepusht"],
 ];
 
 /** A point between figures that is a decimal one, where a comma would not part thousands. */
