@@ -1,5 +1,6 @@
 import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
+import { entryReader } from "./fitNotebook.js";
 import { entriesOf, inOrder, refuseFuture } from "./notebook.js";
 import { noted, storedEntries } from "./stored.js";
 import type { LearnedKnowledge, DevelopmentRun } from "./types.js";
@@ -55,5 +56,8 @@ export function learn(
   const { today } = plainObject("learn/options", options) as LearnOptions;
   const added = entriesOf("learn/runs", runs);
   refuseFuture("learn/options/today", today, added);
-  return noted(fitKnowledge("learn/knowledge/prior", knowledge.prior, inOrder([...stored, ...added])));
+  const at = "learn/knowledge/prior";
+  const { prior } = knowledge;
+  const entries = inOrder([...stored, ...added], entryReader(at, prior));
+  return noted(fitKnowledge(at, prior, entries));
 }

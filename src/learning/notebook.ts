@@ -91,23 +91,31 @@ class WrittenRun implements Entry {
   }
 }
 
-/** Entries, a run with an id that comes twice once; two different runs of one id are refused. */
-export function withoutTwins(entries: readonly Entry[]): Entry[] {
+/** Reads the form of an entry; throws an input error. */
+type ReadEntry = (entry: Entry) => unknown;
+
+/**
+ * Entries, a run with an id that comes twice once; two different runs of one id are refused. `read` is asked
+ * of those two: what is malformed is no other run.
+ */
+export function withoutTwins(entries: readonly Entry[], read?: ReadEntry): Entry[] {
   const byId = new Map<string, Entry>();
   return entries.filter((entry) => {
     const { id } = entry.run;
     if (id === undefined) return true;
     const twin = byId.get(id);
-    if (twin !== undefined && twin.text !== entry.text)
+    if (twin !== undefined && twin.text !== entry.text) {
+      for (const one of [twin, entry]) read?.(one);
       refuse(`${entry.at}/id`, "id-of-one-run", idText, {}, id);
+    }
     byId.set(id, entry);
     return twin === undefined;
   });
 }
 
 /** Entries in the one order, without twins. */
-export function inOrder(entries: readonly Entry[]): readonly Entry[] {
-  return withoutTwins(entries).sort(
+export function inOrder(entries: readonly Entry[], read: ReadEntry): readonly Entry[] {
+  return withoutTwins(entries, read).sort(
     (a, b) => byText(a.run.id, b.run.id) || byText(a.run.date, b.run.date) || byText(a.text, b.text),
   );
 }
