@@ -28,6 +28,11 @@ export function runFields({ causes }: Learning): readonly string[] {
 
 const FIELDS = runFields(everything);
 
+/** What a run that leaves the field out is known to mean: the baseline has no say in it. */
+const STARTS = new Map<string, unknown>(
+  everything.causes.flatMap(({ cause }) => (cause.relative === true ? [[cause.field, cause.start]] : [])),
+);
+
 /**
  * A run, the text by which it is the same as another, whatever order its fields were written in, and what an
  * error calls it.
@@ -86,7 +91,9 @@ class WrittenRun implements Entry {
 
   get text(): string {
     const run = this.run as unknown as Readonly<Record<string, unknown>>;
-    this.written ??= JSON.stringify(this.fields.map((field) => ordered(run[field])));
+    this.written ??= JSON.stringify(
+      this.fields.map((field) => (run[field] === STARTS.get(field) ? undefined : ordered(run[field]))),
+    );
     return this.written;
   }
 }
