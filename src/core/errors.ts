@@ -72,8 +72,8 @@ export type InputFormat =
 export interface ExpectedFigures {
   /** the kinds that are taken */
   readonly types?: readonly InputType[] | undefined;
-  /** the function that reads text of this kind */
-  readonly parse?: string | undefined;
+  /** the function that reads text of this kind, where there is one */
+  readonly parse?: `parse${"Temperature" | "Time" | "Stops" | "Use" | "Age" | "Agitation"}` | undefined;
   /** the least value that is taken */
   readonly min?: number | undefined;
   /** the value must be above this */

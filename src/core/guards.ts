@@ -28,12 +28,25 @@ import { LEAST, unitOf, type MeasuredQuantity } from "./quantity.js";
 
 /** Refuses with a `TypeError`: the value is of none of these kinds. */
 export function wrongKind(at: string, types: readonly InputType[], value: unknown): never {
-  // The function that reads text for a field of that name.
-  const parse = /C$/.test(at) ? "parseTemperature" : /S$/.test(at) ? "parseTime" : "number";
   const readable = typeof value === "string" && types.includes("number");
-  const expected = readable ? { types, parse } : { types };
+  const parse = readable ? parserFor(at) : undefined;
+  const expected = { types, ...(parse && { parse }) };
   throw inputError(TypeError, at, kindCode(value), expected, value, mustBe(typesText(types), value));
 }
+
+/** The function that reads text for a field of that name: most end in their unit. */
+const parserFor = (at: string): ExpectedFigures["parse"] =>
+  /C$/.test(at)
+    ? "parseTemperature"
+    : /Stops$/.test(at)
+      ? "parseStops"
+      : /S$/.test(at)
+        ? "parseTime"
+        : /PerL$/.test(at)
+          ? "parseUse"
+          : /eH$/.test(at)
+            ? "parseAge"
+            : undefined;
 
 const kindCode = (value: unknown): InputErrorCode =>
   value === undefined || value === null ? "missing" : value === "" ? "empty" : "wrong-type";

@@ -10,7 +10,7 @@ import { inRange, knownEntry, plainObject, positive, refuse } from "../core/guar
 import type { Row } from "../core/row.js";
 import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { withinBounds, type Held } from "./bounds.js";
-import type { Learning } from "./learning.js";
+import { everything, type Learning } from "./learning.js";
 import {
   groundwork,
   modelOf,
@@ -106,6 +106,15 @@ export function runReader(at: string, learning: Learning, prior: KnowledgePrior)
       return typeof read === "string" ? read : { read: withShared(read, said), said };
     },
   };
+}
+
+/** Reads entries under a prior, which is checked once one is to be read; `at` is its place for errors. */
+export function entryReader(
+  at: string,
+  prior: KnowledgePrior,
+  learning: Learning = everything,
+): (entry: Entry) => unknown {
+  return (entry) => runReader(at, learning, prior).run(entry);
 }
 
 /**

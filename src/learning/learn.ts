@@ -1,5 +1,6 @@
 import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
+import { entryReader } from "./fitNotebook.js";
 import { entriesOf, inOrder, refuseFuture } from "./notebook.js";
 import { noted, storedEntries } from "./stored.js";
 import type { LearnedKnowledge, DevelopmentRun } from "./types.js";
@@ -27,7 +28,7 @@ export interface LearnOptions {
  * All runs are fitted anew, in one fixed order, so that neither the order nor the number of calls matters.
  * What was learned of agitation and use scales ln(factor) of the prior law. A run z standard deviations off
  * weighs 2/z beyond 2; the scatter is estimated with a prior of four runs. A run tells its time to 4 % at
- * best, since a development repeats no better (common practice); with noise stated, to 0.0001. A run of
+ * best, since a development repeats no better (common practice); with noise stated, to 0.001. A run of
  * which the laws give ln(time) with a spread beyond 100, or more than 100 from the baseline's, is set aside.
  * Not covered: contrast wanted other than the baseline's, bath temperatures that drift (use the mean), stand
  * runs under a baseline that does not stand.
@@ -55,5 +56,8 @@ export function learn(
   const { today } = plainObject("learn/options", options) as LearnOptions;
   const added = entriesOf("learn/runs", runs);
   refuseFuture("learn/options/today", today, added);
-  return noted(fitKnowledge("learn/knowledge/prior", knowledge.prior, inOrder([...stored, ...added])));
+  const at = "learn/knowledge/prior";
+  const { prior } = knowledge;
+  const entries = inOrder([...stored, ...added], entryReader(at, prior));
+  return noted(fitKnowledge(at, prior, entries));
 }

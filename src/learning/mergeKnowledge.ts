@@ -2,6 +2,7 @@ import { refuse } from "../core/guards.js";
 import { ordered } from "../core/ordered.js";
 import { plainData } from "../core/plainData.js";
 import { fitKnowledge } from "./fit.js";
+import { entryReader } from "./fitNotebook.js";
 import { inOrder, type Entry } from "./notebook.js";
 import { noted, storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
@@ -36,7 +37,9 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
   if (priorText("mergeKnowledge/a", a) !== priorText("mergeKnowledge/b", b))
     refuse("mergeKnowledge/b", "same-prior", samePriorText, {}, undefined);
   const both = new Map([...numbered(mine), ...numbered(yours)]);
-  return noted(fitKnowledge("mergeKnowledge/a/prior", a.prior, inOrder([...both.values()])));
+  const at = "mergeKnowledge/a/prior";
+  const entries = inOrder([...both.values()], entryReader(at, a.prior));
+  return noted(fitKnowledge(at, a.prior, entries));
 }
 
 /** What the knowledge started from, as text in one order. */

@@ -28,6 +28,11 @@ export function runFields({ causes }: Learning): readonly string[] {
 
 const FIELDS = runFields(everything);
 
+/** What a run that leaves the field out is known to mean: the baseline has no say in it. */
+const STARTS = new Map<string, unknown>(
+  everything.causes.flatMap(({ cause }) => (cause.relative === true ? [[cause.field, cause.start]] : [])),
+);
+
 /**
  * A run, the text by which it is the same as another, whatever order its fields were written in, and what an
  * error calls it.
@@ -86,28 +91,38 @@ class WrittenRun implements Entry {
 
   get text(): string {
     const run = this.run as unknown as Readonly<Record<string, unknown>>;
-    this.written ??= JSON.stringify(this.fields.map((field) => ordered(run[field])));
+    this.written ??= JSON.stringify(
+      this.fields.map((field) => (run[field] === STARTS.get(field) ? undefined : ordered(run[field]))),
+    );
     return this.written;
   }
 }
 
-/** Entries, a run with an id that comes twice once; two different runs of one id are refused. */
-export function withoutTwins(entries: readonly Entry[]): Entry[] {
+/** Reads the form of an entry; throws an input error. */
+type ReadEntry = (entry: Entry) => unknown;
+
+/**
+ * Entries, a run with an id that comes twice once; two different runs of one id are refused. `read` is asked
+ * of those two: what is malformed is no other run.
+ */
+export function withoutTwins(entries: readonly Entry[], read?: ReadEntry): Entry[] {
   const byId = new Map<string, Entry>();
   return entries.filter((entry) => {
     const { id } = entry.run;
     if (id === undefined) return true;
     const twin = byId.get(id);
-    if (twin !== undefined && twin.text !== entry.text)
+    if (twin !== undefined && twin.text !== entry.text) {
+      for (const one of [twin, entry]) read?.(one);
       refuse(`${entry.at}/id`, "id-of-one-run", idText, {}, id);
+    }
     byId.set(id, entry);
     return twin === undefined;
   });
 }
 
 /** Entries in the one order, without twins. */
-export function inOrder(entries: readonly Entry[]): readonly Entry[] {
-  return withoutTwins(entries).sort(
+export function inOrder(entries: readonly Entry[], read: ReadEntry): readonly Entry[] {
+  return withoutTwins(entries, read).sort(
     (a, b) => byText(a.run.id, b.run.id) || byText(a.run.date, b.run.date) || byText(a.text, b.text),
   );
 }

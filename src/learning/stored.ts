@@ -10,7 +10,7 @@ import type { DocumentProblem } from "../core/schemaWords.js";
 import { unreadFields } from "../core/pointer.js";
 import { checkedVersion } from "../core/version.js";
 import { fitKnowledge } from "./fit.js";
-import { fitNotebook, runReader, type NotebookFit } from "./fitNotebook.js";
+import { entryReader, fitNotebook, runReader, type NotebookFit } from "./fitNotebook.js";
 import { everything, type Learning } from "./learning.js";
 import { entriesOf, entryOf, runFields, withoutTwins, type Entry } from "./notebook.js";
 import { learningSentences } from "./text.js";
@@ -34,7 +34,8 @@ export function storedEntries(
   learning: Learning = everything,
 ): readonly Entry[] {
   storedKnowledge(at, knowledge);
-  return withoutTwins(entriesOf(`${at}/runs`, knowledge.runs, runFields(learning)));
+  const entries = entriesOf(`${at}/runs`, knowledge.runs, runFields(learning));
+  return withoutTwins(entries, entryReader(`${at}/prior`, knowledge.prior, learning));
 }
 
 /** Knowledge that this package worked out: it is frozen, so that it stays true. */
@@ -88,8 +89,8 @@ export function storedProblems(
   for (let i = 0; i < runs.length && problems.length < MOST_PROBLEMS; i += 1)
     problemAt(problems, path, () => {
       const entry = entryOf(`stored/knowledge/runs/${i}`, runs[i]);
-      entries.push(entry);
       reader?.run(entry);
+      entries.push(entry);
     });
   problemAt(problems, path, () => withoutTwins(entries));
   return problems.length > 0 ? problems : first;

@@ -34,6 +34,8 @@ export interface TidyRun {
   readonly ageH: number | null;
   /** the value of the strength of the brew, where the run names one */
   readonly strength: number | null;
+  /** how many stops it was pushed, below 0 pulled, where the run says it */
+  readonly pushStops: number | null;
   /** the thermometer, if it is named */
   readonly thermometer: string | null;
   /** who made and judged it, if that is named */
@@ -107,6 +109,7 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
       usedCm2PerL: run.usedCm2PerL ?? null,
       ageH: run.ageH ?? null,
       strength: run.strength?.value ?? null,
+      pushStops: run.pushStops ?? null,
       thermometer: run.thermometer ?? null,
       by: run.by ?? null,
       printed: run.printed === true,

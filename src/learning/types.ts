@@ -158,7 +158,8 @@ export interface LearnedParameter {
   /** its name, unique in the model */
   readonly parameter: string;
   /**
-   * the cause or pair whose law it belongs to; `"baseline"`, `"drift"`, `"thermometer"`, `"by"`, `"printed"`
+   * the cause or pair whose law it belongs to; `"baseline"`, `"drift"`, `"thermometer"`, `"by"`, `"printed"`,
+   * `"outcome"`, `"session"`
    */
   readonly cause: string;
   /** its value */

@@ -42,7 +42,8 @@ const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"]
  * Each plan says whether the developer is enough for its plate, after those before. Without `material` it is
  * film in a tank or drum and plates in a tray. Plates are soft unless `emulsion` or the known time says that
  * they are hardened. In trays the next plate starts when the one before has left the fixing bath, in a tank
- * or drum when its plan has ended. Only the first plan has a rest.
+ * or drum when its plan has ended. Only the first plan has a rest. The path of a caution is a place in the
+ * input; what the evening has counted by then is about the plate, such as `/plates/3`.
  *
  * A drift or log counts from the first pour-in and goes on from plate to plate; past the last reading that
  * is held. Where it has moved by more than 1 °C, a caution says so. A plate's own drift or log counts from
@@ -100,7 +101,7 @@ export function planEvening(input: EveningInput): EveningPlan {
       usedCm2PerL,
       ageH,
     };
-    const placeOf = (path: string): string => placeIn(path, plate, own, today.path);
+    const placeOf = (path: string): string => placeIn(path, plate, input, today);
     const known = { ...present({ hydroquinone: input.baseline.hydroquinone }), ...baseline };
     const laws = withUsual(input, baseline, material);
     const compensated = inNameOf(
@@ -135,7 +136,10 @@ export function planEvening(input: EveningInput): EveningPlan {
       ageH,
       ...(baths.fix !== undefined && { fixUsedCm2PerL }),
       answer,
-      plan: { ...plan, cautions: gravestFirst([...plan.cautions, ...unreadOfPlate(plate, own)]) },
+      plan: {
+        ...plan,
+        cautions: gravestFirst([...placed(plan.cautions, placeOf), ...unreadOfPlate(plate, own)]),
+      },
     };
     if (hasStop(one)) return { plates, stopped: one, totalS: endS };
     plates.push(one);
@@ -158,22 +162,44 @@ function judged(
 ): Compensation {
   // The volume is known, so each plan judges the capacity.
   const meant = meantCautions(answer.cautions, { material, capacityKnown: true, keepingKnown: false });
-  const placed = meant.map((one) => (one.path === undefined ? one : { ...one, path: placeOf(one.path) }));
-  const cautions = gravestFirst([...placed, ...more]);
+  const cautions = gravestFirst([...placed(meant, placeOf), ...more]);
   return { ...answer, refused: refuses(cautions), cautions };
 }
 
-/** The place in the input of what `compensate` was asked for a plate. */
-function placeIn(path: string, plate: number, own: EveningPlateInput, temperaturePath: string): string {
-  const [, side = "", field = ""] = path.split("/");
-  if (side === "conditions" && field === "temperatureC")
-    return path.replace("/conditions/temperatureC", temperaturePath);
-  const { baseline, conditions = {} } = own;
-  const ofPlate =
-    side === "baseline"
-      ? baseline !== undefined
-      : side === "conditions" && (conditions as Readonly<Record<string, unknown>>)[field] !== undefined;
-  return ofPlate ? `/plates/${plate}${path}` : path;
+const placed = (cautions: readonly Caution[], placeOf: (path: string) => string): readonly Caution[] =>
+  cautions.map((one) => (one.path === undefined ? one : { ...one, path: placeOf(one.path) }));
+
+/** What a plan is asked that `compensate` is asked too. */
+const ASKED: Readonly<Record<string, string>> = {
+  "/temperatureC": "/conditions/temperatureC",
+  "/agitation": "/conditions/agitation",
+  "/dilution": "/conditions/dilution",
+  "/developer/usedCm2PerL": "/conditions/usedCm2PerL",
+};
+
+/** What rises from plate to plate: the input has it for the first one alone. */
+const COUNTED = ["/conditions/usedCm2PerL", "/conditions/ageH", "/baths/fix/usedCm2PerL"];
+
+/** The place in the input of what `compensate` or a plan was asked for a plate. */
+function placeIn(asked: string, plate: number, input: EveningInput, { path, given }: Course): string {
+  const at = `/plates/${plate}`;
+  if (asked === "/areaCm2") return at + asked;
+  const place = ASKED[asked] ?? asked;
+  if (plate > 0 && COUNTED.includes(place)) return at;
+  const [, side, field = ""] = place.split("/");
+  const own = input.plates[plate] as EveningPlateInput;
+  if (side === "baseline") return own.baseline === undefined ? place : at + place;
+  if (side !== "conditions") return place;
+  if (field === "temperatureC" && given !== undefined) return place.replace("/conditions/temperatureC", path);
+  const holders: Readonly<Record<string, object | undefined>> = {
+    [`${at}/conditions`]: own.conditions,
+    "/conditions": input.conditions,
+    "/baseline": input.baseline,
+    [`${at}/baseline`]: own.baseline,
+  };
+  const says = (holder: string): boolean =>
+    (holders[holder] as Readonly<Record<string, unknown>> | undefined)?.[field] !== undefined;
+  return (Object.keys(holders).find(says) ?? "/conditions") + place.slice("/conditions".length);
 }
 
 /** One bath for several known times: what conditions leave out is as in the evening's, where both say it. */

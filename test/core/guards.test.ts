@@ -1,5 +1,5 @@
 /* Every guard refuses the wrong kind with a TypeError and the wrong value with a RangeError, word for word. */
-import { show } from "../../src/core/errors.js";
+import { show, type InputError } from "../../src/core/errors.js";
 import { describe, expect, it } from "vitest";
 import {
   arrayOf,
@@ -39,6 +39,22 @@ describe("show", () => {
 });
 
 describe("wrongKind and refuse", () => {
+  it.each([
+    ["temperatureC", "parseTemperature"],
+    ["timeS", "parseTime"],
+    ["pushStops", "parseStops"],
+    ["usedCm2PerL", "parseUse"],
+    ["ageH", "parseAge"],
+    ["lifeH", "parseAge"],
+    ["gamma", undefined],
+    ["perRootH", undefined],
+  ])("names the function that reads text for %s, if there is one", (field, parse) => {
+    const expected = parse === undefined ? { types: ["number"] } : { types: ["number"], parse };
+    const asked = (value: unknown): unknown =>
+      (caught(() => wrongKind(`f/${field}`, ["number"], value)) as InputError).expected;
+    expect(asked("1")).toEqual(expected);
+    expect(asked(true)).toEqual({ types: ["number"] });
+  });
   it("differ in class only", () => {
     expect(() => wrongKind("f/x", ["number"], "1")).toThrow(new TypeError('f: x must be a number, got "1"'));
     expect(() => refuse("f/x", "rising", () => "above 4", { above: 4 }, 3)).toThrow(

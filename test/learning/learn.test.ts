@@ -1082,6 +1082,15 @@ describe("refusals", () => {
       () => learn(start, [good(5, 20, { id: "k" }), good(6, 20, { id: "k" })]),
       range('learn: runs[1].id must be the id of one run only: give one of them another, got "k"'),
     );
+    const known = learn(start, [good(5, 20, { id: "k" })]);
+    refused(
+      () => learn(known, [good(5, 20, { id: "k", pushStops: anyOf("1") })]),
+      type('learn: runs[0].pushStops must be a number, got "1"'),
+    );
+    refused(
+      () => learn({ ...known, runs: [good(anyOf("5"), 20, { id: "k" })] }, [good(5, 20, { id: "k" })]),
+      type('learn: knowledge.runs[0].timeS must be a number, got "5"'),
+    );
     refused(
       () => learn(startKnowledge({ timeS: 510, temperatureC: 20 }), [good(500, 20, { dilution: "1+9" })]),
       type("learn: runs[0].dilution needs baseline.dilution: what was it for the known time?"),
@@ -1210,6 +1219,11 @@ describe("refusals", () => {
           learn(start, [good(600, 20, { id: "k" })]),
         ),
       range('mergeKnowledge: b.runs[0].id must be the id of one run only: give one of them another, got "k"'),
+    );
+    const known = learn(start, [good(600, 20, { id: "k" })]);
+    refused(
+      () => mergeKnowledge(known, { ...known, runs: [good(anyOf("640"), 20, { id: "k" })] }),
+      type('mergeKnowledge: b.runs[0].timeS must be a number, got "640"'),
     );
     const shuffled = startKnowledge({
       agitation: { everyS: 60 },

@@ -23,6 +23,16 @@ describe("the text by which a run is the same", () => {
       '["a",null,500,18,null,null,null,null,null,null,null,null,null,[["gamma",0.5],["kind","gamma"],["wanted",0.6]],null]';
     expect(entryOf("run", run).text).toBe(text);
   });
+  it("is that of a run that leaves its push out where none is said", () => {
+    const pushed = (pushStops?: number): string => entryOf("run", { ...good(500), pushStops }).text;
+    expect(pushed(0)).toBe(pushed());
+    expect(pushed(1)).not.toBe(pushed());
+    const [one, two] = [good(500, 20, { id: "a" }), good(500, 20, { id: "a", pushStops: 0 })];
+    expect(learn(learn(start, [one]), [two]).runs).toEqual([one]);
+    expect(
+      mergeKnowledge(learn(start, [good(500)]), learn(start, [{ ...good(500), pushStops: 0 }])).runs,
+    ).toHaveLength(1);
+  });
   it("keeps runs that are the same in the order in which they came", () => {
     // The caller's own field is no part of what makes two runs the same.
     const [one, two] = [

@@ -206,6 +206,15 @@ describe("two different runs of one id in stored knowledge", () => {
       /^RangeError: predict: knowledge\.runs\[1\]\.id must be/,
     );
   });
+  it("are not spoken of where one of them cannot be read", () => {
+    const twins = [good(600, 20, { id: "a" }), good(700, 18, { id: "a", date: "2024-13-01" })];
+    const unread = [twins[0]!, good(700, 18, { id: "a", dilution: "soon" })];
+    const problems = [twins, unread].map((runs) => {
+      const check = checkKnowledge({ ...learn(stated, [twins[0]!]), runs });
+      return check.ok ? [] : check.problems.map(({ path }) => path);
+    });
+    expect(problems).toEqual([["/runs/1/date"], ["/runs/1/dilution"]]);
+  });
 });
 
 describe("a run of 8,000 brackets, one in the other", () => {

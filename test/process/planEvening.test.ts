@@ -466,6 +466,35 @@ describe("what a plate says of itself", () => {
     ).toBe("RangeError planEvening /input/plates/0/baseline/timeS out-of-range");
   });
 
+  it("has the cautions of its plan in their places: what the evening counts is about the plate", () => {
+    const paths = (more: Partial<EveningInput>, code: string): readonly (string | undefined)[] => {
+      const { plates, stopped } = planEvening({ ...hut, knowledge: {}, ...more });
+      return [...plates, ...(stopped === undefined ? [] : [stopped])]
+        .map(({ answer, plan }) => [...answer.cautions, ...plan.cautions].find((one) => one.code === code))
+        .filter((one) => one !== undefined)
+        .map(({ path }) => path);
+    };
+    // Four rolls of 80 square inches, 516.128 cm², in 600 ml.
+    const four = { material: "film", volumeMl: 600, plates: Array(4).fill({ areaCm2: 516.128 }) } as const;
+    expect(paths(four, "bath-capacity-reached")).toEqual(["/plates/2/areaCm2"]);
+    expect(paths(four, "bath-past-capacity")).toEqual(["/plates/3"]);
+    const used = { ...four, conditions: { usedCm2PerL: 2500 } };
+    expect(paths(used, "bath-past-capacity").slice(0, 2)).toEqual(["/conditions/usedCm2PerL", "/plates/1"]);
+    const fix = { capacityCm2PerL: 800, usedCm2PerL: 100 };
+    const fixed = { ...four, baths: { stop: {}, fix, wash: {} } };
+    expect(paths(fixed, "fixer-capacity-reached")).toEqual(["/baths/fix/usedCm2PerL"]);
+    expect(paths(fixed, "fixer-past-capacity")).toEqual(["/plates/1"]);
+    const drum = {
+      vessel: "drum",
+      plates: [plate, { ...plate, conditions: { agitation: "stand" } }],
+    } as const;
+    const baseline = { ...hut.baseline, agitation: { everyS: 60 } };
+    expect(paths({ ...drum, baseline }, "drum-not-turned")).toEqual([
+      "/baseline/agitation",
+      "/plates/1/conditions/agitation",
+    ]);
+  });
+
   it("takes its own material", () => {
     const cool = { ...rolls, conditions: { temperatureC: 20 } };
     const plates = [roll, { ...roll, material: "plate" }, { ...roll, material: "paper" }] as const;
