@@ -10,6 +10,6 @@ export interface OwnFields {
 
 /**
  * A part that may have fields of one's own: its type with them, or as it is. An interface without them fits
- * too, such as what `learn` returns; `"x-mine" in part` tells which it is.
+ * too; `"x-mine" in part` tells which it is.
  */
 export type MayHaveOwn<Part> = Part | (Part & OwnFields);

@@ -97,12 +97,14 @@ function refuse(
   code = codeOf(schema, value),
 ): void {
   const expected = expectedData(schema, path.slice(path.lastIndexOf("/") + 1));
+  // Of an array where one is wanted, the length is wrong.
+  const actual = schema.type === "array" && Array.isArray(value) ? value.length : value;
   report(problems, {
     code,
     path,
     expected,
-    actual: shown(value),
-    message: mustBe(wantedText(expected), value),
+    actual: shown(actual),
+    message: mustBe(wantedText(expected), actual),
     rule: "shape",
   });
 }

@@ -6,6 +6,7 @@ import { choleskyDiagonal, type JointSpread, type LearnedOffset } from "../compe
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import type { AnyLearnable, Learned } from "../core/cause.js";
 import { frozen } from "../core/frozen.js";
+import type { OwnFields } from "../core/ownFields.js";
 import { plainCopy } from "../core/plainCopy.js";
 import { LEAST } from "../core/quantity.js";
 import { restsOn, type LawOrigin } from "../core/term.js";
@@ -28,11 +29,15 @@ import {
  */
 const NAMED_BELOW = 2 / 3;
 
-/** Fits all the runs, in the order given, to the prior. `at` is the place of the knowledge for errors. */
+/**
+ * Fits all the runs, in the order given, to the prior. `at` is the place of the prior for errors; `own` are
+ * the fields of its owner, which the knowledge keeps.
+ */
 export function fitKnowledge(
   at: string,
   given: KnowledgePrior,
   entries: readonly Entry[],
+  own: OwnFields = {},
   learning: Learning = everything,
 ): LearnedKnowledge {
   // What is no number is refused where it is read.
@@ -42,6 +47,7 @@ export function fitKnowledge(
   const setAside = setAsideIn(fit, entries.length);
   const learned = learnedLaws(prior, fit, parameters);
   return frozen({
+    ...own,
     ...learned,
     schema: KNOWLEDGE_VERSION,
     prior,

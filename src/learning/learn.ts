@@ -2,7 +2,7 @@ import { plainObject } from "../core/guards.js";
 import { fitKnowledge } from "./fit.js";
 import { entryReader } from "./fitNotebook.js";
 import { entriesOf, inOrder, refuseFuture } from "./notebook.js";
-import { noted, storedEntries } from "./stored.js";
+import { noted, ownFields, storedEntries } from "./stored.js";
 import type { LearnedKnowledge, DevelopmentRun } from "./types.js";
 
 /** What {@link learn} may be told besides the runs. */
@@ -59,5 +59,5 @@ export function learn(
   const at = "learn/knowledge/prior";
   const { prior } = knowledge;
   const entries = inOrder([...stored, ...added], entryReader(at, prior));
-  return noted(fitKnowledge(at, prior, entries));
+  return noted(fitKnowledge(at, prior, entries, ownFields("learn/knowledge", knowledge)));
 }

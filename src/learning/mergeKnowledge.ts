@@ -4,7 +4,7 @@ import { plainData } from "../core/plainData.js";
 import { fitKnowledge } from "./fit.js";
 import { entryReader } from "./fitNotebook.js";
 import { inOrder, type Entry } from "./notebook.js";
-import { noted, storedEntries } from "./stored.js";
+import { noted, ownFields, storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 import { samePriorText } from "./text.js";
 
@@ -20,7 +20,8 @@ import { samePriorText } from "./text.js";
  *
  * @remarks A run that is in both, equal in every field, is taken as the same run: a notebook copied and
  * carried on in two places merges without counting its common past twice. Give each run an id where equal
- * runs in two notebooks are two runs.
+ * runs in two notebooks are two runs. Of the fields of one's own, which begin with `x-`, both are kept; of two
+ * by one name that of `a`.
  *
  * @example
  * ```ts
@@ -39,7 +40,8 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
   const both = new Map([...numbered(mine), ...numbered(yours)]);
   const at = "mergeKnowledge/a/prior";
   const entries = inOrder([...both.values()], entryReader(at, a.prior));
-  return noted(fitKnowledge(at, a.prior, entries));
+  const own = { ...ownFields("mergeKnowledge/b", b), ...ownFields("mergeKnowledge/a", a) };
+  return noted(fitKnowledge(at, a.prior, entries, own));
 }
 
 /** What the knowledge started from, as text in one order. */

@@ -5,6 +5,8 @@
 import type { Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { arrayOf, plainObject } from "../core/guards.js";
+import type { OwnFields } from "../core/ownFields.js";
+import { plainData } from "../core/plainData.js";
 import { MOST_PROBLEMS, problemAt } from "../core/readBySchema.js";
 import type { DocumentProblem } from "../core/schemaWords.js";
 import { unreadFields } from "../core/pointer.js";
@@ -38,6 +40,14 @@ export function storedEntries(
   return withoutTwins(entries, entryReader(`${at}/prior`, knowledge.prior, learning));
 }
 
+/** The fields of the owner of stored knowledge, which begin with "x-", as a copy. */
+export function ownFields(at: string, knowledge: LearnedKnowledge): OwnFields {
+  const own = Object.entries(knowledge).filter(
+    ([field, value]) => field.startsWith("x-") && value !== undefined,
+  );
+  return Object.fromEntries(own.map(([field, value]) => [field, plainData(`${at}/${field}`, value)]));
+}
+
 /** Knowledge that this package worked out: it is frozen, so that it stays true. */
 const derivedHere = new WeakSet();
 
@@ -57,7 +67,7 @@ export interface Derived {
 export function derived(at: string, knowledge: LearnedKnowledge): Derived {
   if (derivedHere.has(knowledge)) return { now: knowledge, cautions: [] };
   const entries = storedEntries(at, knowledge);
-  const now = noted(fitKnowledge(`${at}/prior`, knowledge.prior, entries));
+  const now = noted(fitKnowledge(`${at}/prior`, knowledge.prior, entries, ownFields(at, knowledge)));
   const cautions: Caution[] = [...unreadFields("/knowledge", knowledge, Object.keys(now))];
   // What was not stored differs from nothing.
   const fields = (Object.keys(now) as (keyof LearnedKnowledge)[]).filter(

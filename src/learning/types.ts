@@ -187,11 +187,11 @@ export interface SetAside {
 
 /**
  * What is known, after the runs. Its laws serve `compensate` as they are; `baseline` is the learned base time
- * with its spread.
+ * with its spread. Fields of one's own begin with `x-`.
  *
  * @remarks `scatter` is by how much the runs scatter more than their outcomes say, 1 when they keep to it.
  */
-export interface LearnedKnowledge extends Knowledge {
+export interface LearnedKnowledge extends Knowledge, OwnFields {
   /** the version of stored knowledge */
   readonly schema: typeof KNOWLEDGE_VERSION;
   /** what was known before the first run */

@@ -71,6 +71,7 @@ const known = (runs: readonly object[]): LearnedKnowledge =>
     "learn",
     { baseline, baseLogSd: 0.1, laws: {}, noise: "stated" },
     entriesOf("learn/runs", runs, runFields(learning)),
+    {},
     learning,
   );
 const runs = [0, 10, 20, 30].map((hardnessDegrees) => ({

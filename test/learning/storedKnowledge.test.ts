@@ -196,6 +196,29 @@ describe("an array of holes in knowledge", () => {
   });
 });
 
+describe("fields of one's own in learned knowledge", () => {
+  const runs = [good(600, 20)];
+  const mine = { ...learn(stated, runs), "x-film": { name: "abc" } };
+  it("are kept by whatever reads it back", () => {
+    const check = checkKnowledge(JSON.stringify(mine));
+    expect(check).toMatchObject({ ok: true, knowledge: { "x-film": { name: "abc" } }, cautions: [] });
+    const learned = learn(mine, [good(500, 22)]);
+    expect(learned["x-film"]).toEqual({ name: "abc" });
+    expect(learn(learned, [])["x-film"]).toEqual({ name: "abc" });
+    expect(learn({ ...mine, "x-none": undefined }, [])).not.toHaveProperty("x-none");
+  });
+  it("are kept of both that are merged: of two by one name the first", () => {
+    const yours = { ...learn(stated, [good(500, 22)]), "x-film": "def", "x-shelf": 2 };
+    expect(mergeKnowledge(mine, yours)).toMatchObject({ "x-film": { name: "abc" }, "x-shelf": 2 });
+    expect(mergeKnowledge(yours, mine)["x-film"]).toBe("def");
+  });
+  it("are refused where storage would lose them", () => {
+    expect(thrown(() => learn({ ...mine, "x-film": () => 1 }, []))).toMatch(
+      /^RangeError: learn: knowledge\.x-film must be plain data/,
+    );
+  });
+});
+
 describe("two different runs of one id in stored knowledge", () => {
   it("are refused by the place of the second", () => {
     const twins = [good(600, 20, { id: "a" }), good(700, 18, { id: "a" })];

@@ -147,7 +147,7 @@ describe("checkRecipe", () => {
     [
       { ...hutStock, developer: { kind: "brew", brew: { volumeMl: 500, ingredients: [] } } },
       "/developer/brew/ingredients",
-      "must be an array of 1 to 30, got an array",
+      "must be an array of 1 to 30, got 0",
     ],
     [
       {

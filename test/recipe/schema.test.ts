@@ -189,7 +189,7 @@ describe("readBySchema", () => {
     expect(messages({ type: "number", minimum: 1 }, 0)).toBe("must be a number of at least 1, got 0");
     expect(messages({ type: "number", exclusiveMinimum: 0 }, 0)).toBe("must be a number above 0, got 0");
     expect(messages({ type: "number", maximum: 3 }, 4)).toBe("must be a number of at most 3, got 4");
-    expect(messages({ type: "array", maxItems: 0 }, [1])).toBe("must be an array of 0 to 0, got an array");
+    expect(messages({ type: "array", maxItems: 0 }, [1])).toBe("must be an array of 0 to 0, got 1");
     expect(messages({ enum: ["a"] }, 4)).toBe('must be "a", got 4');
     expect(messages({ maximum: 3 }, 4)).toBe("must be anything of at most 3, got 4");
     expect(messages({ anyOf: [{ type: "string" }, { type: "number" }] }, null)).toBe(

@@ -268,6 +268,9 @@ describe("the types of a recipe and its schema", () => {
     const [kept] = learn(startKnowledge(known), [run]).runs;
     expectTypeOf(kept!["x-photo"]).toBeUnknown();
     expect(kept!["x-photo"]).toEqual({ file: "hut.jpg" });
+    const knowledge = { ...learn(startKnowledge(known), [run]), "x-from": "a friend" };
+    const learned = checkRecipe({ ...written, baseline: known, knowledge });
+    expect(learned).toMatchObject({ ok: true, recipe: { knowledge: { "x-from": "a friend" } } });
   });
 
   test.prop([
