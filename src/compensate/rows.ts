@@ -68,7 +68,7 @@ export function sharesOf(
   const shares: Share[] = together && isLearned(base, baseline) ? [["baseline", base.logSd]] : [];
   worked.forEach(({ term, effect }, i) => {
     if (!isLearned(factors[i + 1], term.law)) return;
-    shares.push(...ownShares(term, effect));
+    for (const share of ownShares(term, effect)) shares.push(share);
   });
   for (const { parameter, factor } of marked)
     if (parameter !== undefined) shares.push([parameter, factor.logSd]);

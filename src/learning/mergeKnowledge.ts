@@ -20,8 +20,8 @@ import { samePriorText } from "./text.js";
  *
  * @remarks A run that is in both, equal in every field, is taken as the same run: a notebook copied and
  * carried on in two places merges without counting its common past twice. Give each run an id where equal
- * runs in two notebooks are two runs. Of the fields of one's own, which begin with `x-`, both are kept; of two
- * by one name that of `a`.
+ * runs in two notebooks are two runs. Of the fields of one's own, which begin with `x-`, both are kept; of
+ * two by one name that of `a`.
  *
  * @example
  * ```ts
