@@ -41,21 +41,24 @@ describe("a table", () => {
           from === to ? 1 : to.timeS / from.timeS,
         );
   });
-  test.prop([temperatureTable])("joins at its rows in value, and in slope at all but the outermost", (law) => {
-    const logTime = (c: number): number => -Math.log(rateFunction(50, law)(c));
-    const h = 1e-5;
-    const sorted = law.rows.map(({ temperatureC }) => temperatureC).sort((a, b) => a - b);
-    const inner = sorted.slice(1, -1);
-    for (const c of sorted) {
-      // Beyond 0 and 100 °C there is nothing to join.
-      if (c - 2 * h < 0 || c + 2 * h > 100) continue;
-      const [left, right] = [-h, h].map(
-        (step) => (-3 * logTime(c) + 4 * logTime(c + step) - logTime(c + 2 * step)) / (2 * step),
-      );
-      expect(Math.abs(logTime(c + 1e-9) - logTime(c - 1e-9))).toBeLessThan(1e-8);
-      if (inner.includes(c)) expect(Math.abs(left! - right!)).toBeLessThan(1e-6);
-    }
-  });
+  test.prop([temperatureTable])(
+    "joins at its rows in value, and in slope at all but the outermost",
+    (law) => {
+      const logTime = (c: number): number => -Math.log(rateFunction(50, law)(c));
+      const h = 1e-5;
+      const sorted = law.rows.map(({ temperatureC }) => temperatureC).sort((a, b) => a - b);
+      const inner = sorted.slice(1, -1);
+      for (const c of sorted) {
+        // Beyond 0 and 100 °C there is nothing to join.
+        if (c - 2 * h < 0 || c + 2 * h > 100) continue;
+        const [left, right] = [-h, h].map(
+          (step) => (-3 * logTime(c) + 4 * logTime(c + step) - logTime(c + 2 * step)) / (2 * step),
+        );
+        expect(Math.abs(logTime(c + 1e-9) - logTime(c - 1e-9))).toBeLessThan(1e-8);
+        if (inner.includes(c)) expect(Math.abs(left! - right!)).toBeLessThan(1e-6);
+      }
+    },
+  );
   test.prop([temperatureRows, fc.double({ min: 0, max: 1, noNaN: true })])(
     "between two rows stays between their times",
     (rows, share) => {
