@@ -65,7 +65,7 @@ export function checkedPlan(where: string, plan: ProcessPlan, attempt: Attempt =
         const step = plainObject(at, one) as unknown as ProcessStep;
         const startsAtS = endS;
         // The next step is to join what this one says of itself.
-        endS = typeof step.endS === "number" ? step.endS : endS;
+        endS = Number.isFinite(step.endS) ? step.endS : endS;
         checkedOne(at, step, startsAtS);
       });
     });

@@ -107,6 +107,16 @@ describe("a stored plan", () => {
     );
   });
 
+  it("names no bound that is no number", () => {
+    const check = checkPlan(withStep(1, { endS: NaN }));
+    const problems = check.ok ? [] : check.problems;
+    expect(problems.map(({ path }) => path)).toContain("/steps/1/endS");
+    for (const { min = 0, max = 0 } of problems.map(
+      ({ expected }) => expected as { min?: number; max?: number },
+    ))
+      expect([min, max].every(Number.isFinite)).toBe(true);
+  });
+
   it("is refused by the place of its handling, whoever reads it", () => {
     const odd = { ...plan, handling: { ...plan.handling, vessel: anyOf("bath") } };
     expect(refusal(() => planAt(odd, 0))).toBe("RangeError planAt /plan/handling/vessel not-one-of");
