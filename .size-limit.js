@@ -10,22 +10,22 @@ const app = (names, limit, more = {}) => ({
   ...more,
 });
 
-// Seven aims are missed: behind each limit stands the aim. The limits hold what is reached, so that it does not grow unseen.
+// Seven aims are missed. These limits hold what is reached, so that it does not grow unseen.
 export default [
-  app("fahrenheitToCelsius", "1 kB"), // aim 1 kB
-  // 1 kB. What is expected of a text is data, and its sentence is made of it.
+  app("fahrenheitToCelsius", "1 kB"),
+  // Aim 1 kB. What is expected of a text is data, and its sentence is made of it.
   app("formatTime", "1.13 kB"),
-  // 11 kB. Two thirds are the causes with their laws, learned departures, drift and interaction; the rest are the
-  // judgement of a bath, the cautions with their sentences and the errors with their data.
+  // Aim 11 kB. The causes with their laws, learned departures, drift and interaction; the judgement of a bath; the
+  // cautions with their sentences and the errors with their data.
   app("compensate", "22.7 kB"),
-  // 12.5 kB. For the same reasons.
+  // Aim 12.5 kB. For the same reasons.
   app("parseTime, formatTime, compensate, handbookTemperatureLaw", "24.3 kB"),
-  // 17 kB. The above, and a regression of values and windows with its terms of runs, and advice on them.
+  // Aim 17 kB. The above, and a regression of values and windows with its terms of runs, and advice on them.
   app("startKnowledge, learn, predict", "36.2 kB"),
-  // 10 kB. The cautions in German are half of it, and what is refused is 2.7 kB.
+  // Aim 10 kB. The cautions in German are half of it, and what is refused is 2.7 kB.
   app("de", "21.2 kB", { path: "dist/texts/de.js", name: "texts/de" }),
-  // 17 kB. compensate is 22 kB of it, the plan that is aimed anew 4.1 kB, forecast, paths and readings 7 kB.
+  // Aim 17 kB. compensate is 22 kB of it, the plan that is aimed anew 4.1 kB, forecast, paths and readings 7 kB.
   app("steer", "36.6 kB"),
-  // 24 kB. It works out what it checks: compensate, learning, the chemistry of brews, the cautions of every module.
+  // Aim 24 kB. It works out what it checks: compensate, learning, the chemistry of brews, the cautions of every module.
   app("checkRecipe", "64.6 kB"),
 ];

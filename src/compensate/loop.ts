@@ -21,8 +21,8 @@ import {
   rowOf,
   sharesOf,
   workedFrom,
-  type Worked,
   withOwnCovariance,
+  type Worked,
 } from "./rows.js";
 import { hardlyMoved } from "../core/term.js";
 import { bothWithin, effectOf, placesOf, termOf, todaySide, type Fields, type Term } from "./terms.js";

@@ -8,7 +8,7 @@ const ROUNDING_LOG = 0.01;
 /**
  * Cautions, and one more where a law goes the wrong way.
  *
- * @param more - above 0 where the bath gets warmer or stronger, or the push less; below where it is otherwise
+ * @param more - above 0 where the bath gets warmer or stronger, or the film is pushed less
  * @param log - what that does to ln(time)
  */
 export function orWrongWay(

@@ -1,7 +1,7 @@
 /*
  * The slope of ln(time), known beforehand, after some printed or measured times: what both fits of a law do.
  */
-import { TABLE_ROW_LOG_SD, type TimeKnot } from "./curve.js";
+import { TABLE_ROW_LOG_SD, type TimeKnot } from "./table.js";
 
 /** A row of a fit: y is ln(time), `sd` its standard deviation. */
 export interface FitRow {

@@ -2,7 +2,7 @@
  * Module: core. The rows of a published table, of temperatures and of dilutions alike: places along which the
  * time must not fall.
  */
-import type { TimeKnot } from "./curve.js";
+import type { TimeKnot } from "./table.js";
 import { arrayOf, plainObject, positive, refuse } from "./guards.js";
 import { rowsSlowerText } from "./text.js";
 

@@ -3,7 +3,7 @@
  * between the rows or beyond them that runs name. Without departures the table is as it was printed.
  */
 import type { Learned, PlacedLearnable } from "./cause.js";
-import { endWidths, TABLE_ROW_LOG_SD, type TableUnread } from "./curve.js";
+import { endWidths } from "./curve.js";
 import {
   departedSd,
   DEPARTURE_RANGE,
@@ -12,6 +12,7 @@ import {
   type ReadyWalk,
 } from "./departures.js";
 import type { Slope } from "./row.js";
+import { TABLE_ROW_LOG_SD, type TableUnread } from "./table.js";
 import { walkKnots, walkOver } from "./walk.js";
 
 /** A table as its departures see it. */

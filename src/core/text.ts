@@ -38,7 +38,7 @@ export const outsideTableSentence: Pick<CautionSentences, "outside-table"> = {
 export const wrongWaySentence: Pick<CautionSentences, "wrong-way"> = {
   "wrong-way": ({ data: { cause } }) =>
     cause === "push"
-      ? "A push comes out shorter here than none, or a pull longer. " +
+      ? "Here a push takes less time than no push, or a pull takes more. " +
         "Check the runs: is a minus missing, are thin and dense mixed up?"
       : `The ${cause === "temperature" ? "colder" : "weaker"} bath comes out faster here. ` +
         "No developer works so. Check rows and runs: are thin and dense mixed up?",

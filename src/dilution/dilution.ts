@@ -1,7 +1,6 @@
 /*
  * What a dilution and a dilution law are, and how ln(time) runs with concentration.
  */
-import type { TableUnread, TimeKnot } from "../core/curve.js";
 import {
   arrayOf,
   inRange,
@@ -12,7 +11,7 @@ import {
   type TextForm,
   unreadable,
 } from "../core/guards.js";
-import { preparedTable, type Table } from "../core/table.js";
+import { preparedTable, type Table, type TableUnread, type TimeKnot } from "../core/table.js";
 import { readyTableWalk, type TableAxis } from "../core/tableWalk.js";
 import { checkedDepartures, readyWalk, type Departure, type ReadyWalk } from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";

@@ -1,7 +1,7 @@
 /*
  * What a dilution law can plausibly be: for the caution `law-unusual`, which warns and refuses nothing.
  */
-import { TABLE_ROW_LOG_SD } from "../core/curve.js";
+import { TABLE_ROW_LOG_SD } from "../core/table.js";
 import { Z90 } from "../core/estimate.js";
 import { checkedDilutionRows, type DilutionLaw } from "./dilution.js";
 

@@ -28,7 +28,7 @@ export function runFields({ causes }: Learning): readonly string[] {
 
 const FIELDS = runFields(everything);
 
-/** What a run that leaves the field out is known to mean: the baseline has no say in it. */
+/** What a run means that leaves a field out, for the fields that no baseline has. */
 const STARTS = new Map<string, unknown>(
   everything.causes.flatMap(({ cause }) => (cause.relative === true ? [[cause.field, cause.start]] : [])),
 );

@@ -6,7 +6,7 @@ import { refuse } from "../core/guards.js";
 import { nearestName } from "../core/nearestName.js";
 import { knownFieldText } from "../core/text.js";
 
-/** Reads a cell; one whose words do more than name a unit is told what the heading says besides. */
+/** Reads a cell; `besides` is what its heading says behind the column, such as "pull". */
 export type Reader = (text: string, besides?: string) => unknown;
 
 /** How the cells of each column are read that holds no plain words. */

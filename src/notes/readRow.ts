@@ -2,7 +2,7 @@ import { inputError, isInputError, type CheckProblem, type InputError } from "..
 import { ambiguous, type TextForm } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
-import { STOPS } from "../push/parseStops.js";
+import { PUSHES } from "../push/parseStops.js";
 import { withPoint, withUnit } from "../quantities/numberText.js";
 import { judgement, OUTCOMES } from "./judgement.js";
 import type { Readers } from "./headings.js";
@@ -57,7 +57,7 @@ function readPush(cells: Cells, readers: Readers, problems: CheckProblem[]): num
         ...push,
       })),
     );
-  return agreed([...inColumn, ...remarked], STOPS, problems) || undefined;
+  return agreed([...inColumn, ...remarked], PUSHES, problems) || undefined;
 }
 
 /** What a part of a cell says. */

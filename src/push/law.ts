@@ -27,10 +27,13 @@ export const STOPS = [-3, 5] as const;
 /** The least and the greatest factor of the first stop. */
 export const PER_STOP = [1, 3] as const;
 
-/** The spread in ln(perStop) of a law that was given without one. */
+/** The spread in ln(perStop) of a law that was given without one: that of {@link genericPushLaw}. */
 export const GIVEN_STOP_SD = 0.06;
 
-/** How far ln(time) departs from any law of push: the standard deviation of a random walk over one stop. */
+/**
+ * How far ln(time) departs from any law of push: the standard deviation of a random walk over one stop. See
+ * {@link genericPushLaw}.
+ */
 export const DEPARTURE_LOG_SD = 0.067;
 
 /**
@@ -39,8 +42,8 @@ export const DEPARTURE_LOG_SD = 0.067;
  * @remarks The middle of the maker's table of one concentrate on seven films (ILFORD ILFOTEC DD-X 1+4,
  * transcribed 2022), whose first step runs from 1.11 to 1.40. One stop over seven films in one developer
  * scatters by 0.085; two stops over several developers run from 1.41 to 2.15. The spread of the law and the
- * walk about it give 0.09 over one stop, 0.15 over two, 0.21 over three. They are parted as the steps of one
- * film are: the first tells a part of the next.
+ * walk about it give 0.09 over one stop, 0.15 over two, 0.21 over three. How much of it is the law's and how
+ * much the walk's is assumed. So parted, the first steps of a film foretell the next of that table.
  */
 export const genericPushLaw: PushLaw = /* @__PURE__ */ frozen({
   perStop: Math.exp(0.2),

@@ -4,7 +4,7 @@ import { plainFigures, withThirds } from "../quantities/numberText.js";
 import { checkedStops } from "./law.js";
 
 /** How a push is written. */
-export const STOPS: TextForm = { format: "push", examples: ["0", "+1", "-1/2"] };
+export const PUSHES: TextForm = { format: "push", examples: ["0", "+1", "-1/2"] };
 
 /** What may stand around the stops. */
 const AROUND = "(?:push(?:ed|en)?|gepusht|pull(?:ed|en)?|gepullt|film|by|um|was|wurde|stops?|blenden?)";
@@ -38,16 +38,16 @@ export function parseStops(text: string): number {
 
 /** The stops that a text says; `below` is what the heading above it says besides. */
 export function stopsFromText(at: string, text: unknown, below = ""): number {
-  if (typeof text !== "string") unreadable(at, STOPS, text);
+  if (typeof text !== "string") unreadable(at, PUSHES, text);
   const figures = withThirds(plainFigures(text.toLowerCase()));
   const words = amountsAsFigures(figures.replace(/[\u2212\u2013]/g, "-").replace(/\s+/g, " "));
   if (NONE.test(words)) return 0;
   const [, sign, stops] = SOME.exec(words) ?? [];
-  if (stops === undefined) unreadable(at, STOPS, text);
+  if (stops === undefined) unreadable(at, PUSHES, text);
   const amount = Number(stops);
   const ways = `${below} ${words}`;
   const pulled = amount > 0 && (sign === "-" || /pull/.test(ways));
   const brief = Number(amount.toFixed(2));
-  if (pulled && /push/.test(ways)) ambiguous(at, STOPS, [`+${brief}`, `-${brief}`], text);
+  if (pulled && /push/.test(ways)) ambiguous(at, PUSHES, [`+${brief}`, `-${brief}`], text);
   return checkedStops(at, pulled ? -amount : amount);
 }

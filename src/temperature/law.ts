@@ -2,7 +2,7 @@
  * What a temperature law is, and how ln(time) runs under each form of it.
  */
 import { inRange, isBoolean, notOneOf, positive } from "../core/guards.js";
-import { preparedTable, type Table } from "../core/table.js";
+import { preparedTable, type Table, type TableUnread, type TimeKnot } from "../core/table.js";
 import { readyTableWalk, type TableAxis } from "../core/tableWalk.js";
 import { tableRows, type Placing } from "../core/tableRows.js";
 import {
@@ -13,7 +13,6 @@ import {
   type ReadyWalk,
 } from "../core/departures.js";
 import { checkedOrigin, type LawOrigin } from "../core/term.js";
-import type { TableUnread, TimeKnot } from "../core/curve.js";
 
 /**
  * Molar gas constant in kJ/(mol·K): CODATA 2018, exact in the SI (Tiesinga et al., Rev. Mod. Phys. 93,
@@ -170,7 +169,7 @@ export function checkedTemperatureLaw(at: string, given: unknown): ReadyTemperat
 
 /**
  * What is unknown of a table, for each unit of 1/T in 1/K. It goes on along rows that lie 2.6 °C apart or
- * more: the slope between two rows of 1 °C is as much rounding as law.
+ * more (assumed): the slope between two rows of 1 °C is as much rounding as law.
  */
 const UNREAD: TableUnread = {
   perX: GIVEN_LAW_SD_KJ / GAS_CONSTANT_KJ,

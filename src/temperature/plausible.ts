@@ -3,7 +3,7 @@
  * and for rows in °F.
  */
 import type { Caution } from "../core/caution.js";
-import { TABLE_ROW_LOG_SD } from "../core/curve.js";
+import { TABLE_ROW_LOG_SD } from "../core/table.js";
 import { Z90 } from "../core/estimate.js";
 import { GAS_CONSTANT_KJ, inverseKelvin, type TemperatureLaw, type TemperatureRow } from "./law.js";
 import { FAHRENHEIT_ABOVE_C, fahrenheitCautions } from "./temperatureCautions.js";

@@ -1,7 +1,8 @@
 /* The curve through a table: exact, monotone, smooth, straight on outside. */
 import { fc, test } from "../property.js";
 import { describe, expect, it } from "vitest";
-import { monotoneCurve, tableSpread, timeCurve, type Knot } from "../../src/core/curve.js";
+import { monotoneCurve, type Knot } from "../../src/core/curve.js";
+import { tableSpread, timeCurve } from "../../src/core/table.js";
 
 const slopeAt = (curve: (x: number) => number, x: number, side: 1 | -1): number => {
   const h = 1e-6 * side;
@@ -28,6 +29,18 @@ const knots = fc
   });
 
 describe("monotoneCurve", () => {
+  it("goes straight on outside its knots, along those that lie so far apart", () => {
+    const knots = [0, 1, 2, 4].map((x, i) => ({ x, y: [0, 1, 3, 4][i]! }));
+    const at = (reach: number): readonly [number, number] => {
+      const curve = monotoneCurve(knots, reach);
+      return [curve(-2), curve(6)];
+    };
+    expect(at(0)).toEqual([-2, 5]);
+    expect(at(2)).toEqual([-3, 5]);
+    expect(at(3)).toEqual([-2, 6]);
+    // Where no two lie so far apart, the two ends.
+    expect(at(9)).toEqual([-2, 6]);
+  });
   it("is a straight line through two knots, inside and outside", () => {
     const curve = monotoneCurve([
       { x: 1, y: 2 },
@@ -151,7 +164,7 @@ describe("a long table", () => {
     return looks;
   };
   it("is walked once, and then rows are found by bisection", () => {
-    const timeAt = timeCurve(rows);
+    const timeAt = timeCurve(rows, 0);
     const spread = tableSpread(rows, { perX: 1, perRootX: 0, reach: 0 });
     expect(looksOf(() => timeAt(61.2345))).toBeLessThan(50);
     expect(looksOf(() => spread(3.0001, 61.2345))).toBeLessThan(50);

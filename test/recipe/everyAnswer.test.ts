@@ -45,7 +45,8 @@ describe("a recipe that passes", () => {
       for (const asked of [undefined, conditions]) {
         const plan = planRecipe(recipe, { vessel, rounded, conditions: asked });
         // What is planned is read back.
-        expect(planAt(plan, 0).over).toBe(false);
+        expect(planAt(plan, plan.totalS / 2).over).toBe(false);
+        expect(planAt(plan, plan.totalS).over).toBe(true);
         expect(describePlan(plan).length).toBeGreaterThan(0);
         // A development that is cut short is refused.
         expect(codes(plan.cautions).includes("plan-cut-short") && !plan.timeRefused).toBe(false);

@@ -107,7 +107,7 @@ describe("a plan that steer aims anew", () => {
       expect(developed(run.plan!)).toBe(Math.max(goal, nowS + plan.handling.drainS));
     },
   );
-  it("refuses a step that is none", () => {
+  it("refuses a step of 0 s", () => {
     const log = [{ timeS: 0, temperatureC: 18 }];
     expect(() => steer({ baseline, conditions, log, plan, stepS: 0 })).toThrow(
       "steer: stepS must be from 1 to 300 s, got 0",

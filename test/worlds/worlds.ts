@@ -188,17 +188,20 @@ export const worlds: readonly World[] = [
       return someOf(random, 0.5, { by: "friend" }, () => friend);
     },
   }),
-  ...confirming([0.1, 0.15], USUAL),
+  ...confirming([0.1, 0.15], () => USUAL),
 ];
 
 /** Photographers who develop for the predicted time and note good within a tolerance. */
-function confirming(tolerances: readonly number[], least: World["least"]): readonly World[] {
+function confirming(
+  tolerances: readonly number[],
+  least: (tolerance: number) => World["least"],
+): readonly World[] {
   return tolerances.flatMap((tolerance) =>
     [0.05, 0.1].map((noise) =>
       world(`confirms itself: good within ${100 * tolerance} %, eye ${100 * noise} %`, {
         eye: (random) => tolerating(random, tolerance, noise),
         ways: () => ({ confirms: true }),
-        least,
+        least: least(tolerance),
       }),
     ),
   );
@@ -218,7 +221,7 @@ const COLD: readonly (readonly [cold: number, warm: number, least: World["least"
  * two in a hundred, and no promise.
  */
 export const beyond: readonly World[] = [
-  ...confirming([0.25], [0.68, 0.31]),
+  ...confirming([0.2, 0.25], (tolerance) => (tolerance < 0.25 ? [0.82, 0.38] : [0.68, 0.31])),
   ...COLD.map(([cold, warm, least]) =>
     world(
       `energy of ${cold} below 18 °C, ${warm} above`,

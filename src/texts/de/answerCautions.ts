@@ -71,7 +71,7 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     "Weitergerechnet wird mit der Steigung der letzten Zeilen.",
   "wrong-way": ({ data: { cause } }) =>
     cause === "push"
-      ? "Ein Push wird hier kürzer als keiner, oder ein Pull länger. " +
+      ? "Ein Push braucht hier weniger Zeit als kein Push, oder ein Pull mehr. " +
         "Entwicklungen prüfen: fehlt ein Minus, sind dünn und dicht vertauscht?"
       : `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller. ` +
         "Das tut kein Entwickler. Zeilen und Entwicklungen prüfen: sind dünn und dicht vertauscht?",
