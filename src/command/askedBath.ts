@@ -1,9 +1,11 @@
 /*
- * The bath of a day that --bath names.
+ * The bath of a day that the command line asks for.
  */
+import type { Conditions } from "../index.js";
 import type { DayBath } from "./day.js";
 import { fault } from "./fault.js";
 import type { Asked } from "./options.js";
+import type { Words } from "./words.js";
 
 /** Refuses the name of a bath where there is but one. */
 export function refuseBath({ bath }: Asked): void {
@@ -25,10 +27,24 @@ export function bathOf(baths: readonly DayBath[], asked: string | undefined): Da
   throw fault(said, { pointer: "/baths" });
 }
 
+/** A question of a day that is about no bath of its own. */
+export function bathBeside(name: string, conditions: Conditions): DayBath {
+  return { name, conditions, pointer: "/baths" };
+}
+
 /**
- * The bath that conditions of the command line are about: the one that is named, or the only one. Of several
- * none is meant: the rest is then as known.
+ * The bath that conditions of the command line ask for. They go over the bath that is named, or the only one.
+ * Of several none is meant: all else is then as known.
  */
-export function bathOver(baths: readonly DayBath[], asked: string | undefined): DayBath | undefined {
-  return asked === undefined && baths.length !== 1 ? undefined : bathOf(baths, asked);
+export function bathUnder(
+  own: Conditions,
+  baths: readonly DayBath[],
+  asked: string | undefined,
+  words: Words,
+): DayBath {
+  const bath = asked === undefined && baths.length !== 1 ? undefined : bathOf(baths, asked);
+  const asAsked = baths.length > 1 ? words.asAskedElseKnown : words.asAsked;
+  if (bath === undefined) return bathBeside(asAsked, own);
+  const { name, conditions, pointer } = bath;
+  return { name: asked === undefined ? asAsked : name, conditions: { ...conditions, ...own }, pointer };
 }

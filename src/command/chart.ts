@@ -61,12 +61,10 @@ export function chartReport(document: Document, asked: Asked): ChartReport {
 /** What the baths of a day have besides temperature and dilution. */
 const OTHERS = ["agitation", "usedCm2PerL", "ageH", "strength", "gamma", "pushStops"] as const;
 
-/** How far the films of a day are pushed, where all are pushed alike. */
-function pushOf({ baths }: Day): number | undefined {
-  const [push] = new Set(baths.map(({ conditions }) => conditions.pushStops ?? 0));
-  return baths.every(({ conditions }) => (conditions.pushStops ?? 0) === push) && push !== 0
-    ? push
-    : undefined;
+/** How far the films of a day are pushed: 0 where they are not pushed alike. */
+function pushOf({ baths }: Day): number {
+  const [push = 0, ...others] = new Set(baths.map(({ conditions }) => conditions.pushStops ?? 0));
+  return others.length === 0 ? push : 0;
 }
 
 /** What every time of a day's chart is for, where its baths differ in more than the chart shows. */
@@ -80,7 +78,7 @@ function heldOf(day: Day): readonly TimeChartHeld[] {
     ...(ageH === 0 ? [] : [{ cause: "age", to: ageH }]),
     ...(agitation === undefined ? [] : [{ cause: "agitation", to: agitation }]),
     ...(baths.some(({ conditions }) => conditions.pushStops !== undefined)
-      ? [{ cause: "push", to: pushOf(day) ?? 0 }]
+      ? [{ cause: "push", to: pushOf(day) }]
       : []),
   ];
 }

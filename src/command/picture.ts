@@ -9,9 +9,8 @@ import {
   recipePicture,
   type AnswerPicture,
   type Caution,
-  type Conditions,
 } from "../index.js";
-import { bathOf, bathOver, refuseBath } from "./askedBath.js";
+import { bathBeside, bathOf, bathUnder, refuseBath } from "./askedBath.js";
 import { recipeOf, type Document } from "./document.js";
 import { placed } from "./fault.js";
 import { knownDay } from "./knownDay.js";
@@ -56,13 +55,12 @@ function ofDay(document: Document, asked: Asked): Named {
   const words = wordsOf(asked);
   const { known: baseline, knowledge, baths, cautions: unread } = knownDay(document, words);
   const own = askedConditions(asked);
-  const bath = own === undefined ? bathOf(baths, asked.bath) : bathOver(baths, asked.bath);
-  const conditions: Conditions = { ...bath?.conditions, ...own };
-  const asAsked = baths.length > 1 ? words.asAskedElseKnown : words.asAsked;
-  const isOwn = own !== undefined && asked.bath === undefined;
-  const name = isOwn ? asAsked : (bath?.name ?? words.asKnown);
+  const { name, conditions, pointer } =
+    own === undefined
+      ? (bathOf(baths, asked.bath) ?? bathBeside(words.asKnown, {}))
+      : bathUnder(own, baths, asked.bath, words);
   const input = { baseline, conditions, knowledge, strip: true };
-  return { name, picture: placed(dayPlaces(bath?.pointer ?? "/baths"), () => answerPicture(input)), unread };
+  return { name, picture: placed(dayPlaces(pointer), () => answerPicture(input)), unread };
 }
 
 /** A file of its own: the answer above, what is unwise below. */

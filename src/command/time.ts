@@ -11,8 +11,7 @@ import {
   type Recipe,
   type RoundedEstimate,
 } from "../index.js";
-import { bathOver } from "./askedBath.js";
-import type { DayBath } from "./day.js";
+import { bathBeside, bathUnder } from "./askedBath.js";
 import { brewReport, type BrewReport } from "./dayBrew.js";
 import { tableReport, type TableReport } from "./dayTable.js";
 import { recipeOf, type Document } from "./document.js";
@@ -95,15 +94,10 @@ function ofDay(document: Document, asked: Asked): TimeReport {
   const day = knownDay(document, words);
   const { about, note, baseline, baths, brew, table, cautions } = day;
   const own = askedConditions(asked);
-  const alone = (name: string, conditions: Conditions): DayBath => ({ name, conditions, pointer: "/baths" });
   // What notes have made of the known time is an answer; without notes it is what the file says.
-  const ofBaths = baths.length === 0 && document.notes !== undefined ? [alone(words.asKnown, {})] : baths;
-  const over = bathOver(baths, undefined);
-  const ofOwn = (conditions: Conditions): DayBath =>
-    over === undefined
-      ? alone(baths.length > 1 ? words.asAskedElseKnown : words.asAsked, conditions)
-      : { ...over, name: words.asAsked, conditions: { ...over.conditions, ...conditions } };
-  const questions = own === undefined ? ofBaths : [ofOwn(own)];
+  const isLearned = baths.length === 0 && document.notes !== undefined;
+  const ofBaths = isLearned ? [bathBeside(words.asKnown, {})] : baths;
+  const questions = own === undefined ? ofBaths : [bathUnder(own, baths, undefined, words)];
   const answers = questions.map(({ name: bath, conditions, pointer }) =>
     named(
       bath,
