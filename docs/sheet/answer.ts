@@ -38,7 +38,7 @@ import {
   type DevelopmentRun,
   type TestStrip,
 } from "darkroom-kinetics";
-import { givenOf, learnedOf, recipeOfSheet, withLearned, type Given } from "./recipe.js";
+import { asRun, givenOf, learnedOf, recipeOfSheet, withLearned, type Given } from "./recipe.js";
 import { blankNames, emptyAs, evening, type BlankName, type Sheet, type Texts } from "./sheet.js";
 
 /** Why blanks cannot be used, by their names. */
@@ -228,7 +228,7 @@ export function derive(sheet: Sheet, before?: Answer): Answer {
   const known = learnedOf(given, sheet.runs);
   const plain = pictured(withLearned(recipe, known), before);
   const { strip } = plain.picture;
-  const stripRun = runOf(sheet, plain.conditions, strip);
+  const stripRun = runOf(sheet, given.baseline, plain.conditions, strip);
   const ticked =
     stripRun === undefined
       ? undefined
@@ -262,11 +262,14 @@ function formatTakenOf(text: string): string | undefined {
 /** The ticked piece of the strip as a run: the time that looked right. */
 function runOf(
   { ticked }: Sheet,
-  conditions: TodaysBath,
+  baseline: Baseline,
+  { temperatureC, ...today }: TodaysBath,
   strip: TestStrip | undefined,
 ): DevelopmentRun | undefined {
   if (ticked === undefined || !strip?.timesS.includes(ticked)) return undefined;
-  return { ...conditions, timeS: ticked, outcome: stripOutcome(strip, ticked) };
+  const conditions = asRun(baseline, today);
+  if (conditions === undefined) return undefined;
+  return { ...conditions, temperatureC, timeS: ticked, outcome: stripOutcome(strip, ticked) };
 }
 
 /** A time with its picture, on the axes of the picture before as long as both dots lie between them. */

@@ -18,6 +18,7 @@ import {
   startKnowledge,
   type Baseline,
   type BrewMaterial,
+  type Conditions,
   type DevelopmentRun,
   type Knowledge,
   type LearnedKnowledge,
@@ -143,6 +144,15 @@ export function givenOf(recipe: Recipe): Given {
 }
 
 const isLearned = (knowledge: Knowledge): knowledge is LearnedKnowledge => "prior" in knowledge;
+
+/** Today's conditions as those of a run; undefined for another gradient than the known one, which no run teaches. */
+export function asRun({ gamma: known }: Baseline, today: Conditions): RunConditions | undefined {
+  const { gamma, temperatureC: _course, ...conditions } = today;
+  return gamma === undefined || gamma === known ? conditions : undefined;
+}
+
+/** What today's bath has in common with a run of it. */
+type RunConditions = Omit<Conditions, "gamma" | "temperatureC">;
 
 /** What the runs taught; nothing where there are none. */
 export const learnedOf = (

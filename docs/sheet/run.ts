@@ -18,6 +18,7 @@ import {
   type SteerAnswer,
 } from "darkroom-kinetics";
 import { clockAt, readingsOf, vesselOf, type Doubt, type Place, type Run } from "./bath.js";
+import { asRun } from "./recipe.js";
 
 /** What the light of each place lets the material see; in a closed tank it may be any. */
 const SENSITIZATION: Readonly<Record<Place, Sensitization>> = {
@@ -194,11 +195,12 @@ function scaleOf({ equivalent: { nowS, lowS, timeS, highS } }: SteerAnswer): Sca
 
 /**
  * A run that was poured out, as one to learn from: as long as a bath would have taken that stays at the
- * stated temperature.
+ * stated temperature; undefined where it teaches nothing.
  */
-export function learnedFrom(run: Run, place: Place): Omit<DevelopmentRun, "outcome"> {
+export function learnedFrom(run: Run, place: Place): Omit<DevelopmentRun, "outcome"> | undefined {
   const { equivalent } = steerAt(run, place, run.outS ?? 0);
-  const { temperatureC: _course, gamma: _wanted, ...conditions } = run.followed.conditions;
+  const conditions = asRun(run.followed.baseline, run.followed.conditions);
+  if (conditions === undefined) return undefined;
   return {
     ...conditions,
     date: dayOf(run.startedMs),

@@ -34,17 +34,19 @@ export function wrongKind(at: string, types: readonly InputType[], value: unknow
   throw inputError(TypeError, at, kindCode(value), expected, value, mustBe(typesText(types), value));
 }
 
-/** The ends of the names of fields, most of them a unit, and the function that reads such a field's text. */
-const PARSERS = [
-  ["C", "parseTemperature"],
-  ["Stops", "parseStops"],
-  ["S", "parseTime"],
-  ["PerL", "parseUse"],
-  ["ageH", "parseAge"],
-  ["ifeH", "parseAge"],
-] as const;
-
-const parserFor = (at: string): ExpectedFigures["parse"] => PARSERS.find(([end]) => at.endsWith(end))?.[1];
+/** The function that reads text for a field of that name: most end in their unit. */
+const parserFor = (at: string): ExpectedFigures["parse"] =>
+  /C$/.test(at)
+    ? "parseTemperature"
+    : /Stops$/.test(at)
+      ? "parseStops"
+      : /S$/.test(at)
+        ? "parseTime"
+        : /PerL$/.test(at)
+          ? "parseUse"
+          : /eH$/.test(at)
+            ? "parseAge"
+            : undefined;
 
 const kindCode = (value: unknown): InputErrorCode =>
   value === undefined || value === null ? "missing" : value === "" ? "empty" : "wrong-type";

@@ -289,3 +289,24 @@ describe("a brew that is taken", () => {
     expect(describePicture(derive(sheet).picture).description.length).toBeGreaterThan(0);
   });
 });
+
+describe("the strip of a recipe", () => {
+  const ticked = (recipe: Recipe): Answer => {
+    const sheet = { ...inventedSheet, ...fromRecipe(recipe, inventedSheet) };
+    return derive({ ...sheet, ticked: derive(sheet).strip!.timesS[1] });
+  };
+  it("teaches with the push of today", () => {
+    const pushed = { ...concentrate, conditions: { ...concentrate.conditions, pushStops: 1 } };
+    expect(ticked(pushed).stripRun).toMatchObject({ pushStops: 1 });
+  });
+  it("teaches nothing where another gradient is wanted than the known one", () => {
+    const { baseline, conditions } = concentrate;
+    const of = (gamma: number): Recipe => ({
+      ...concentrate,
+      baseline: { ...baseline, gamma: 0.6 },
+      conditions: { ...conditions, gamma },
+    });
+    expect(ticked(of(0.7)).stripRun).toBeUndefined();
+    expect(ticked(of(0.6)).stripRun).toBeDefined();
+  });
+});

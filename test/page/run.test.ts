@@ -229,11 +229,11 @@ describe("pouring out", () => {
     expect(shown(late, fixS + 25).stepLeftS).toBe(planned + 25);
   });
   it("becomes a run to learn from, as long as a steady bath would have taken", () => {
-    const steady = learnedFrom(withPouredOut(start, 1200), "tank");
+    const steady = learnedFrom(withPouredOut(start, 1200), "tank")!;
     expect(steady.timeS).toBeCloseTo(1200, 6);
     expect(steady.temperatureC).toBe(14);
     expect(steady.date).toMatch(/^2026-11-2[89]$/);
-    const colder = learnedFrom(withPouredOut(read(start, 300, 12.6), 1200), "tank");
+    const colder = learnedFrom(withPouredOut(read(start, 300, 12.6), 1200), "tank")!;
     expect(colder.timeS).toBeLessThan(1150);
   });
 });

@@ -2,6 +2,7 @@
 import { withPouringUndone, type BathState, type Run } from "../bath.js";
 import { cautionText } from "../catalogue.js";
 import { button, el, say } from "../dom.js";
+import { asRun } from "../recipe.js";
 import { learnedFrom, withLateBath, type Shown } from "../run.js";
 import { lines, reached, type Control } from "./control.js";
 
@@ -62,6 +63,7 @@ export function afterPart({ store, words, bath, set, act }: Control, pressed: ()
       say(outAt, words.outAt(reached(run.outS ?? 0)));
       late.hidden = phase === "over" || clockS - run.lateS - step.startS < SOON_S;
       back.hidden = phase === "over";
+      keeps.hidden = asRun(run.followed.baseline, run.followed.conditions) === undefined;
     },
   };
 }
