@@ -51,7 +51,8 @@ export interface BathVerdict {
  * use alone asks for more time. More time: the factor is above 1.05, a change that shows. `compensate`
  * stops for the same baths by the same rules. A bath is past a limit from a billionth above it, which is
  * rounding. A field that is not read has a caution. Past its life no time is right, and `factor` then holds
- * the use alone. Without a law of age a `brew` lives as {@link brewLife} says.
+ * the use alone. A `brew` lives as {@link brewLife} says, unless `age` is a life or a half-life: how its time
+ * grows says nothing of its end.
  *
  * @example
  * ```ts
@@ -61,8 +62,10 @@ export interface BathVerdict {
  * ```
  */
 export function bathVerdict(bath: VerdictBath): BathVerdict {
-  const { usedCm2PerL, ageH, use, age = lifeOfBrew(bath.brew), keepingLimitH } = readBath(bath);
-  const { factor, cautions } = judgeBath(WHERE, { ...bath, age, estimatedCm2PerL: estimated(bath) });
+  const { usedCm2PerL, ageH, use, brew, keepingLimitH } = readBath(bath);
+  const life = lifeOfBrew(brew);
+  const { age = life } = bath;
+  const { factor, cautions } = judgeBath(WHERE, { ...bath, age, life, estimatedCm2PerL: estimated(bath) });
   const old = cautions.some(({ code }) => code === "age-unknown");
   const lawless = ageH !== undefined && ageH > 0 && age === undefined && keepingLimitH === undefined;
   const causes: string[] = [];

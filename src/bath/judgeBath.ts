@@ -1,5 +1,6 @@
 import { ageEffect, coveredAge, lastAge, type AgeLaw } from "../age/law.js";
 import { livesUntil } from "../age/livesUntil.js";
+import { ownAge, saysEnd } from "../age/ownAge.js";
 import { isPast, type Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { factorOf } from "../core/cause.js";
@@ -46,6 +47,8 @@ const FAR_AGES = 10;
 export interface JudgedQuestion extends DeveloperBath {
   /** a capacity that follows from what the bath is, cm² per litre: see `pastEstimate` */
   readonly estimatedCm2PerL?: number | undefined;
+  /** its life, where `age` says nothing of the bath's end */
+  readonly life?: AgeLaw | undefined;
   /** the age at which its time was found, h, whatever is known of ageing up to then; 0 when left out */
   readonly knownAgeH?: number | undefined;
 }
@@ -66,16 +69,18 @@ export interface JudgedBath {
  * @returns the factor against a fresh bath and a caution for each limit that it is past
  */
 export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
-  const { usedCm2PerL = 0, ageH = 0, use = genericUseLaw, age, capacityCm2PerL, keepingLimitH } = bath;
+  const { usedCm2PerL = 0, ageH = 0, use = genericUseLaw, capacityCm2PerL, keepingLimitH } = bath;
   const { timeS = 0, highS = timeS, knownAgeH = 0 } = bath;
   const share = stockShare(where, bath.dilution, use);
-  const dead = age?.kind === "life" && isPast(ageH, age.lifeH);
+  const end = saysEnd(bath.age) ? bath.age : bath.life;
+  const age = ownAge(bath.age) ?? end ?? bath.age;
+  const dead = end?.kind === "life" && isPast(ageH, end.lifeH);
   const factor =
     usedFactor(use, usedCm2PerL / share) * (age === undefined || dead ? 1 : agedFactor(age, ageH));
   const printed = use.capacityCm2PerL === undefined ? undefined : use.capacityCm2PerL * share;
   const cautions: Caution[] = [];
-  if (age?.kind === "life")
-    for (const one of livesUntil({ lifeH: age.lifeH, lowH: age.lowH, ageH, timeS, highS }))
+  if (end?.kind === "life")
+    for (const one of livesUntil({ lifeH: end.lifeH, lowH: end.lowH, ageH, timeS, highS }))
       cautions.push({ ...one, path: "/ageH" });
   if (keepingLimitH !== undefined && isPast(ageH, keepingLimitH))
     cautions.push(
@@ -86,7 +91,7 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
         actual: ageH,
       }),
     );
-  const covered = coveredAge(age);
+  const covered = coveredAge(end ?? age);
   const grownH = ageH - knownAgeH;
   if (keepingLimitH === undefined && isPast(grownH, covered))
     cautions.push(

@@ -1,7 +1,11 @@
 import type { AgeLaw } from "../age/law.js";
+import { livesUntil } from "../age/livesUntil.js";
+import { saysEnd } from "../age/ownAge.js";
 import type { DeveloperBrew } from "../brew/brew.js";
 import { brewLife } from "../brew/brewLife.js";
+import type { Caution } from "../core/caution.js";
 import { isInputError } from "../core/errors.js";
+import type { TimeEstimate } from "../core/estimate.js";
 
 /**
  * The law of age that a brew brings along: it lives as long as its make-up lets expect.
@@ -25,5 +29,27 @@ export function lifeOfBrew(brew: DeveloperBrew | undefined, knownAgeH: unknown =
   }
 }
 
-/** A law of age that says something of this bath: one that no run has taught says nothing. */
-export const ownAge = (age: AgeLaw | undefined): AgeLaw | undefined => (age?.runs === 0 ? undefined : age);
+/** What today's bath is asked about its life. */
+interface LivedIn {
+  /** left out for a bath of another kind */
+  readonly brew: DeveloperBrew | undefined;
+  /** the law of age that the time was found by */
+  readonly age: AgeLaw | undefined;
+  readonly ageH: number;
+}
+
+/**
+ * The cautions of a brew's life beside a time that was found by a law which says nothing of the bath's end.
+ * They have no path.
+ */
+export function lifeCautions(
+  { timeS, highS, cautions }: TimeEstimate & { readonly cautions: readonly Caution[] },
+  { brew, age, ageH }: LivedIn,
+): readonly Caution[] {
+  const life = saysEnd(age) ? undefined : lifeOfBrew(brew);
+  if (life?.kind !== "life") return [];
+  const { lifeH, lowH } = life;
+  return livesUntil({ lifeH, lowH, ageH, timeS, highS }).filter(
+    ({ code }) => !cautions.some((one) => one.code === code),
+  );
+}

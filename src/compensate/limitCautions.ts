@@ -9,11 +9,10 @@ const NONE: readonly Caution[] = [];
 /** No bath was judged that may serve again. */
 const NO_BATH: Conditions = {};
 
-/** The life of today's brew, where its strength carries one and no own law says how the bath ages. */
-function brewAge(age: AgeLaw | undefined, { strength }: Conditions): AgeLaw | undefined {
-  const untaught = age === undefined || age.runs === 0;
+/** The life of today's brew, where its strength carries one. */
+function lifeIn({ strength }: Conditions): AgeLaw | undefined {
   const { lifeH = 0, lifeLowH = lifeH } = strength ?? {};
-  return untaught && lifeH > 0 ? { kind: "life", lifeH, lowH: lifeLowH } : age;
+  return lifeH > 0 ? { kind: "life", lifeH, lowH: lifeLowH } : undefined;
 }
 
 /**
@@ -22,7 +21,7 @@ function brewAge(age: AgeLaw | undefined, { strength }: Conditions): AgeLaw | un
  */
 export function limitJudge(
   baseline: Baseline,
-  { use, age: law }: Knowledge,
+  { use, age }: Knowledge,
 ): (estimate: TimeEstimate, conditions: Conditions) => readonly Caution[] {
   // Without a life the judgement does not depend on the time: it serves again for the same bath.
   let last = NO_BATH;
@@ -30,8 +29,8 @@ export function limitJudge(
   return ({ timeS, highS }, conditions) => {
     const { usedCm2PerL, ageH, dilution, strength } = conditions;
     const named = usedCm2PerL !== undefined || ageH !== undefined;
-    const age = brewAge(law, conditions);
-    const lives = age?.kind === "life";
+    const life = lifeIn(conditions);
+    const lives = age?.kind === "life" || life !== undefined;
     if (!named && !lives) return NONE;
     const same = last.usedCm2PerL === usedCm2PerL && last.ageH === ageH && last.dilution === dilution;
     if (!lives && same && strength === undefined) return lastCautions;
@@ -41,6 +40,7 @@ export function limitJudge(
       dilution: dilution ?? baseline.dilution,
       use,
       age,
+      life,
       estimatedCm2PerL: strength?.capacityCm2PerL,
       // The known time was found at the baseline's age, however old that was.
       knownAgeH: baseline.ageH,

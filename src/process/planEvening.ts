@@ -1,6 +1,7 @@
-import { livesUntil } from "../age/livesUntil.js";
-import { lifeOfBrew, ownAge } from "../bath/lifeOfBrew.js";
+import type { AgeLaw } from "../age/law.js";
+import { lifeCautions, lifeOfBrew } from "../bath/lifeOfBrew.js";
 import { useOf } from "../bath/useOf.js";
+import type { DeveloperBrew } from "../brew/brew.js";
 import { brewMaterial, type BrewMaterial } from "../brew/brewCapacity.js";
 import { compensate } from "../compensate/compensate.js";
 import { meantCautions } from "../compensate/meantCautions.js";
@@ -111,7 +112,7 @@ export function planEvening(input: EveningInput): EveningPlan {
       placeOf,
     );
     const answer = judged(
-      withLifeStops(compensated, input, ageH),
+      withLife(compensated, input.developer?.brew, laws.age, ageH),
       material,
       placeOf,
       drifted(today, left, compensated),
@@ -197,21 +198,18 @@ function withUsual(
   return { ...present(knowledge), ...present({ age, use: useOf(material, knowledge.use) }) };
 }
 
-/** A brew is dead past its life, also where a known time from an older bath leaves no law of it. */
-function withLifeStops(
+/** An answer with what the life of the brew says beside it. */
+function withLife(
   answer: Compensation,
-  { knowledge, developer }: EveningInput,
+  brew: DeveloperBrew | undefined,
+  age: AgeLaw | undefined,
   ageH: number,
 ): Compensation {
-  const life = ownAge(knowledge?.age) === undefined ? lifeOfBrew(developer?.brew) : undefined;
-  if (life?.kind !== "life" || answer.cautions.some(({ code }) => code === "bath-past-life")) return answer;
-  const { timeS, highS } = answer;
-  const stops = livesUntil({ lifeH: life.lifeH, ageH, timeS, highS }).filter(
-    ({ severity }) => severity === "stop",
-  );
+  const found = lifeCautions(answer, { brew, age, ageH });
+  if (found.length === 0) return answer;
   const cautions = gravestFirst([
     ...answer.cautions,
-    ...stops.map((one) => ({ ...one, path: "/conditions/ageH" })),
+    ...found.map((one) => ({ ...one, path: "/conditions/ageH" })),
   ]);
   return { ...answer, refused: refuses(cautions), cautions };
 }

@@ -1,7 +1,7 @@
 /*
  * What the laws make of a recipe: its time, before anything is said of the bath itself.
  */
-import { lifeOfBrew } from "../bath/lifeOfBrew.js";
+import { lifeCautions, lifeOfBrew } from "../bath/lifeOfBrew.js";
 import { causes } from "../causes.js";
 import { sameBaseline } from "../compensate/joint.js";
 import { prepared } from "../compensate/loop.js";
@@ -150,6 +150,13 @@ export function recipeTime(
       developer.capacityCm2PerL !== undefined,
     keepingKnown: developer.keepingLimitH !== undefined,
   });
-  const all = gravestFirst([...cautions, ...doubts, ...meant.map((one) => placed(recipe, one, given))]);
+  const side = conditions.ageH === undefined ? baseline : conditions;
+  const lives = lifeCautions(answer, {
+    brew: developer.kind === "brew" ? developer.brew : undefined,
+    age: knowledge.age,
+    ageH: side.ageH ?? 0,
+  }).map((one) => ({ ...one, path: side === baseline ? "/baseline/ageH" : "/conditions/ageH" }));
+  const inRecipe = [...meant, ...lives].map((one) => placed(recipe, one, given));
+  const all = gravestFirst([...cautions, ...doubts, ...inRecipe]);
   return { ...answer, refused: refuses(all), cautions: all };
 }
