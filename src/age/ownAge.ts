@@ -1,6 +1,6 @@
 import type { AgeLaw } from "./law.js";
 
-/** Whether a law of age says when a bath ends: how its time grows says nothing of it, whatever taught that. */
+/** Whether a law of age says when a bath ends. How its time grows says nothing of that. */
 export const saysEnd = (age: AgeLaw | undefined): boolean =>
   age?.kind === "life" || age?.kind === "half-life";
 

@@ -6,6 +6,7 @@ import {
   matchWindow,
   setValueVariance,
   siteOf,
+  soundness,
   weighAlone,
   weighValue,
   withoutIt,
@@ -191,10 +192,12 @@ function judge(
   const { said, row } = site;
   const mean = meanAlong(normal.mean, row);
   const variance = varianceAlong(normal, row);
-  const without = alone ? withoutIt(site, mean, variance) : undefined;
-  if (said.kind === "window") matchWindow(site, said, scatter, share, mean, variance, stated);
-  else if (!stated) weighValue(site, said, scatter, mean, variance);
-  if (without !== undefined) weighAlone(site, scatter, without);
+  const without = withoutIt(site, mean, variance);
+  // Nothing says whether a lone reading or the known time is the slip.
+  const sound = stated || alone ? 1 : soundness(site, scatter, without);
+  if (said.kind === "window") matchWindow(site, said, scatter, share, without, sound, stated);
+  else if (!stated) weighValue(site, said, scatter, mean, variance, sound);
+  if (alone) weighAlone(site, scatter, without);
 }
 
 /**

@@ -25,6 +25,14 @@ export interface Site {
 /** From so many standard deviations on a value is held back: 5 % of sound runs lie beyond. */
 export const HOLD_FROM = 2;
 
+/**
+ * The odds of a slip of the pen for a reading two standard deviations off, for each unit of their spread in
+ * ln(time): one reading in fifty is one, and lies anywhere within a factor of three (assumed).
+ */
+const SLIP_ODDS = 0.17;
+/** None is held back farther: what weighs nothing has no end of variance. */
+const LEAST_SOUND = 1e-3;
+
 /** The first guess of a window's own variance, beside its eye's noise. */
 const FIRST_WINDOW_SD = 0.1;
 
@@ -52,6 +60,7 @@ export function setValueVariance(site: Site, said: ValueSaid, scatter: number, s
  * is normal in the middle and has exponential tails; its square counts with the same weight.
  *
  * @param mean - what the fit says of the row, and `variance` of that; the value's own share is in it
+ * @param sound - see {@link soundness}; what is no value makes no scatter
  *
  * @remarks P. J. Huber, Ann. Math. Statist. 35, 1964, p. 73.
  */
@@ -61,14 +70,16 @@ export function weighValue(
   scatter: number,
   mean: number,
   variance: number,
+  sound: number,
 ): void {
   const square = scatter * scatter;
   // A run that claims more than a development repeats does not scatter more for it.
   const stated = Math.max(REPEAT_LOG_SD, said.sd);
   const miss = (said.log - mean) ** 2 / (stated ** 2 + site.beside / square);
   const weight = Math.min(1, (HOLD_FROM * scatter) / Math.sqrt(miss));
-  site.square = weight * miss + (variance * square) / (site.variance * site.weight);
-  site.weight = weight;
+  const shown = weight * miss + (variance * square) / (site.variance * site.weight);
+  site.square = sound * shown + (1 - sound) * square;
+  site.weight = sound * weight;
 }
 
 /** What is known of a row without one reading. */
@@ -86,6 +97,25 @@ export function withoutIt(site: Site, mean: number, variance: number): Without {
   const fitted = Math.max(LEAST_VARIANCE, variance);
   const others = 1 / Math.max(LEAST_VARIANCE, 1 / fitted - 1 / site.variance);
   return { mean: others * (mean / fitted - site.value / site.variance), variance: others };
+}
+
+/**
+ * How much of a reading counts that may be a slip of the pen, by what the others say of it, the spread of
+ * that counted too. A run far out in its conditions draws the fit to itself: it lies near a fit that holds
+ * its own share, however wrong it is.
+ *
+ * @remarks Within two standard deviations all of it. Beyond, the noise has exponential tails, and a slip has
+ * the same density anywhere. Of probability p to be sound, it counts p·(1 − 4(1 − p)), which is what the mean
+ * and the variance of both together leave of its information, no less than a thousandth.
+ */
+export function soundness({ said, beside }: Site, scatter: number, without: Without): number {
+  const { low, high } = said.kind === "window" ? said : { low: said.log, high: said.log };
+  const off = Math.max(0, low - without.mean, without.mean - high);
+  const sd = Math.sqrt((Math.max(REPEAT_LOG_SD, said.sd) * scatter) ** 2 + beside + without.variance);
+  const beyond = HOLD_FROM * (off / sd - HOLD_FROM);
+  if (!(beyond > 0)) return 1;
+  const sound = 1 / (1 + SLIP_ODDS * sd * Math.expm1(beyond));
+  return Math.max(LEAST_SOUND, sound * (1 - HOLD_FROM ** 2 * (1 - sound)));
 }
 
 /**
@@ -108,7 +138,7 @@ export function weighAlone(site: Site, scatter: number, without: Without): void 
  * A window whose eye seems z standard deviations off, z above 2, has 1/weight of the variance, as a value
  * has.
  *
- * @param mean - what the fit says of the row, and `variance` of that; the window's own share is in it
+ * @param sound - see {@link soundness}
  *
  * @remarks One site of expectation propagation: T. P. Minka, Expectation propagation for approximate Bayesian
  * inference, Uncertainty in Artificial Intelligence 17, 2001, p. 362 (from memory). A window never has a
@@ -119,11 +149,10 @@ export function matchWindow(
   said: WindowSaid,
   scatter: number,
   share: number,
-  mean: number,
-  variance: number,
+  { mean: without, variance: others }: Without,
+  sound: number,
   stated: boolean,
 ): void {
-  const { mean: without, variance: others } = withoutIt(site, mean, variance);
   const noise = ((said.sd * scatter) ** 2 + site.beside) / site.weight;
   const total = others + noise;
   const { slope, curvature } = windowLikelihood(said.low, said.high, without, total);
@@ -133,6 +162,6 @@ export function matchWindow(
   site.variance = 1 / (before + now);
   // The mean square of the eye's noise within the window, in units of what was stated.
   const own = (noise / total) * (1 - total * curvature + total * slope * slope) + others / total;
-  site.square = scatter * scatter * own;
-  site.weight = stated ? 1 : Math.min(1, HOLD_FROM / Math.sqrt(own / site.weight));
+  site.square = scatter * scatter * (sound * own + 1 - sound);
+  site.weight = stated ? 1 : sound * Math.min(1, HOLD_FROM / Math.sqrt(own / site.weight));
 }

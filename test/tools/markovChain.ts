@@ -1,7 +1,7 @@
 /*
  * A Markov chain over everything that the regression settles at once: the numbers, the scatter of the readings
  * and the variance of the trend. Slow, and free of the regression's short cuts: windows are windows, noise
- * has exponential tails, and nothing is put in at its most probable value.
+ * has exponential tails, a slip of the pen is possible, and nothing is put in at its most probable value.
  *
  * Adaptive Metropolis steps: H. Haario, E. Saksman, J. Tamminen, Bernoulli 7, 2001, p. 223.
  */
@@ -20,6 +20,9 @@ export interface Answer {
 const REPEAT = 0.04;
 /** Beyond two standard deviations the tails are exponential. */
 const HOLD_FROM = 2;
+/** One reading in fifty is a slip of the pen, and lies anywhere within a factor of three. */
+const SLIPS = 1 / 50;
+const SLIP_DENSITY = 1 / (2 * Math.log(3));
 /** Scatter² has a scaled inverse chi-square prior of four degrees of freedom and scale 1: inverse gamma. */
 const SHAPE = 2;
 const SCALE = 2;
@@ -32,6 +35,9 @@ function upper(z: number): number {
   if (z < -HOLD_FROM) return 2 * tail + middle * (1 - 2 * normalUpper(HOLD_FROM)) - upper(-z);
   return tail + middle * (normalUpper(z) - normalUpper(HOLD_FROM));
 }
+
+/** What the noise comes to over all z, in the same units. */
+const WHOLE = 2 * upper(0);
 
 /** −ln of the prior and the likelihood; the last coordinate is ln(scatter²). */
 function energyOf({ unknowns, readings }: Notebook): (at: Float64Array) => number {
@@ -56,11 +62,13 @@ function energyOf({ unknowns, readings }: Notebook): (at: Float64Array) => numbe
       if (said.kind === "window") {
         let [low, high] = [(said.low - mean) / noise, (said.high - mean) / noise];
         if (low + high < 0) [low, high] = [-high, -low];
-        energy -= Math.log(Math.max(1e-300, upper(low) - upper(high)));
+        const slipped = Math.min(0.5, SLIP_DENSITY * (said.high - said.low));
+        energy -= Math.log(((1 - SLIPS) * (upper(low) - upper(high))) / WHOLE + SLIPS * slipped);
       } else {
         const sd = Math.max(REPEAT, noise);
         const z = Math.abs(said.log - mean) / sd;
-        energy += Math.log(sd) + (z < HOLD_FROM ? z ** 2 / 2 : HOLD_FROM * (z - HOLD_FROM / 2));
+        const density = Math.exp(z < HOLD_FROM ? -(z ** 2) / 2 : -HOLD_FROM * (z - HOLD_FROM / 2));
+        energy -= Math.log(((1 - SLIPS) * density) / (WHOLE * sd) + SLIPS * SLIP_DENSITY);
       }
     }
     return energy;

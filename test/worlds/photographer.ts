@@ -47,6 +47,8 @@ export interface Ways {
   readonly asked?: { readonly marks: Pick<WorldRun, "thermometer" | "strength">; readonly off: number };
   /** a run is botched: added to ln of the right time as it is seen */
   readonly slip?: () => number;
+  /** the thermometer is misread, or the temperature misnoted, by so much, °C */
+  readonly misnotesC?: () => number;
 }
 
 export interface Photographer {
@@ -106,6 +108,7 @@ export function photographer(random: Random, ways: Ways): Photographer {
       return {
         id: `run ${made}`,
         ...where,
+        temperatureC: where.temperatureC + (ways.misnotesC?.() ?? 0),
         ...(noted ? { date } : {}),
         ...marks,
         timeS: Math.exp(given),

@@ -145,6 +145,10 @@ export const worlds: readonly World[] = [
       slip: () => (random.uniform() < 0.1 ? (random.uniform() < 0.5 ? Math.LN2 : -Math.LN2) : 0),
     }),
   }),
+  world("one temperature in twenty off by 10 °C", {
+    eye: (random) => stepping(random, 0.5),
+    ways: (random) => ({ misnotesC: () => (random.uniform() < 0.05 ? 10 : 0) }),
+  }),
   world("heavy-tailed noise", {
     eye: (random) => judging(random, () => Math.sqrt(3) * random.heavyTailed()),
   }),
