@@ -30,8 +30,8 @@ export const HOLD_FROM = 2;
  * ln(time): one reading in fifty is one, and lies anywhere within a factor of three (assumed).
  */
 const SLIP_ODDS = 0.17;
-/** None is held back farther: what weighs nothing has no end of variance. */
-const LEAST_SOUND = 1e-3;
+/** None counts less: what weighs nothing has no end of variance. */
+const LEAST_COUNTED = 1e-3;
 
 /** The first guess of a window's own variance, beside its eye's noise. */
 const FIRST_WINDOW_SD = 0.1;
@@ -79,7 +79,7 @@ export function weighValue(
   const weight = Math.min(1, (HOLD_FROM * scatter) / Math.sqrt(miss));
   const shown = weight * miss + (variance * square) / (site.variance * site.weight);
   site.square = sound * shown + (1 - sound) * square;
-  site.weight = sound * weight;
+  site.weight = counted(sound) * weight;
 }
 
 /** What is known of a row without one reading. */
@@ -100,22 +100,27 @@ export function withoutIt(site: Site, mean: number, variance: number): Without {
 }
 
 /**
- * How much of a reading counts that may be a slip of the pen, by what the others say of it, the spread of
- * that counted too. A run far out in its conditions draws the fit to itself: it lies near a fit that holds
- * its own share, however wrong it is.
+ * The chance that a reading is no slip of the pen, by what the others say of it, the spread of that counted
+ * too. A run far out in its conditions draws the fit to itself: it lies near a fit that holds its own share,
+ * however wrong it is.
  *
- * @remarks Within two standard deviations all of it. Beyond, the noise has exponential tails, and a slip has
- * the same density anywhere. Of probability p to be sound, it counts p·(1 − 4(1 − p)), which is what the mean
- * and the variance of both together leave of its information, no less than a thousandth.
+ * @remarks Within two standard deviations 1. Beyond, the noise has exponential tails, and a slip has the same
+ * density anywhere.
  */
 export function soundness({ said, beside }: Site, scatter: number, without: Without): number {
   const { low, high } = said.kind === "window" ? said : { low: said.log, high: said.log };
   const off = Math.max(0, low - without.mean, without.mean - high);
   const sd = Math.sqrt((Math.max(REPEAT_LOG_SD, said.sd) * scatter) ** 2 + beside + without.variance);
   const beyond = HOLD_FROM * (off / sd - HOLD_FROM);
-  if (!(beyond > 0)) return 1;
-  const sound = 1 / (1 + SLIP_ODDS * sd * Math.expm1(beyond));
-  return Math.max(LEAST_SOUND, sound * (1 - HOLD_FROM ** 2 * (1 - sound)));
+  return beyond > 0 ? 1 / (1 + SLIP_ODDS * sd * Math.expm1(beyond)) : 1;
+}
+
+/**
+ * How much a reading counts that is sound with a chance of p: p·(1 − 4(1 − p)), which is what the mean and
+ * the variance of both cases together leave of its information where the noise has its exponential tail.
+ */
+function counted(sound: number): number {
+  return Math.max(LEAST_COUNTED, sound * (1 - HOLD_FROM ** 2 * (1 - sound)));
 }
 
 /**
@@ -163,5 +168,5 @@ export function matchWindow(
   // The mean square of the eye's noise within the window, in units of what was stated.
   const own = (noise / total) * (1 - total * curvature + total * slope * slope) + others / total;
   site.square = scatter * scatter * (sound * own + 1 - sound);
-  site.weight = stated ? 1 : sound * Math.min(1, HOLD_FROM / Math.sqrt(own / site.weight));
+  site.weight = stated ? 1 : counted(sound) * Math.min(1, HOLD_FROM / Math.sqrt(own / site.weight));
 }

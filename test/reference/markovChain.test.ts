@@ -37,7 +37,7 @@ const stored = JSON.parse(readFileSync(FILE, "utf8")) as Stored;
  * doubted in part: the chain is now with it, now without it, which no single normal holds.
  */
 const MISSED: Readonly<Record<string, { readonly question: number; readonly ratio: number }>> = {
-  "12 judged, one off by two": { question: 3, ratio: 0.65 },
+  "12 judged, one off by two": { question: 3, ratio: 0.66 },
 };
 
 describe.each(notebooks(stored.seed).map((each) => [each.name, each] as const))("%s", (name, notebook) => {

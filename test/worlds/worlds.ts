@@ -21,6 +21,8 @@ export interface World {
   readonly least: readonly [ninety: number, fifty: number];
   /** the photographer states the noise of each outcome and wants it taken at its word */
   readonly noise: "estimated" | "stated";
+  /** so many enter it */
+  readonly photographers: number;
   enter(random: Random): Photographer;
 }
 
@@ -69,6 +71,7 @@ interface Making {
   readonly drift?: Drift;
   readonly least?: World["least"];
   readonly noise?: World["noise"];
+  readonly photographers?: number;
 }
 
 function world(name: string, making: Making = {}): World {
@@ -77,6 +80,7 @@ function world(name: string, making: Making = {}): World {
     name,
     least: making.least ?? USUAL,
     noise: making.noise ?? "estimated",
+    photographers: making.photographers ?? 300,
     enter: (random) =>
       photographer(random, {
         start: START,
@@ -121,8 +125,11 @@ function brewing(random: Random, said: boolean): Partial<Ways> {
   return { marked: brew, asked: brew() };
 }
 
-/** All runs under the same conditions, for one time. */
-const ONE_RECIPE = (): Partial<Ways> => ({ keeps: true });
+/** All runs and questions under the same conditions, for one time: each photographer tells a fifth of the others. */
+const ONE_RECIPE: Pick<Making, "ways" | "photographers"> = {
+  ways: () => ({ keeps: true }),
+  photographers: 900,
+};
 
 /** One degree at 20 °C in ln(time). */
 const DEGREE = 0.085;
@@ -137,9 +144,9 @@ export const worlds: readonly World[] = [
   world("half steps", { eye: (random) => stepping(random, 0.5) }),
   world("good or whole steps", { eye: (random) => stepping(random, 1) }),
   world("thin, good, dense", { eye: naming }),
-  world("half steps, one recipe", { eye: (random) => stepping(random, 0.5), ways: ONE_RECIPE }),
-  world("good or whole steps, one recipe", { eye: (random) => stepping(random, 1), ways: ONE_RECIPE }),
-  world("thin, good, dense, one recipe", { eye: naming, ways: ONE_RECIPE }),
+  world("half steps, one recipe", { eye: (random) => stepping(random, 0.5), ...ONE_RECIPE }),
+  world("good or whole steps, one recipe", { eye: (random) => stepping(random, 1), ...ONE_RECIPE }),
+  world("thin, good, dense, one recipe", { eye: naming, ...ONE_RECIPE }),
   world("one run in ten off by two", {
     ways: (random) => ({
       slip: () => (random.uniform() < 0.1 ? (random.uniform() < 0.5 ? Math.LN2 : -Math.LN2) : 0),
@@ -177,7 +184,7 @@ export const worlds: readonly World[] = [
   world("brews that are never twice the same", { ways: (random) => brewing(random, true) }),
   world("brews, what they share unsaid", { ways: (random) => brewing(random, false) }),
   world("gradients measured", { eye: densitometer }),
-  world("gradients measured, one recipe", { eye: densitometer, ways: ONE_RECIPE }),
+  world("gradients measured, one recipe", { eye: densitometer, ...ONE_RECIPE }),
   world("time of appearance", { eye: watching }),
   world("noise taken at its word", { eye: (random) => measuring(random, 0.05), noise: "stated" }),
   world("printed rows among them", {
@@ -206,6 +213,8 @@ function confirming(
         eye: (random) => tolerating(random, tolerance, noise),
         ways: () => ({ confirms: true }),
         least: least(tolerance),
+        // Who asks before each run takes twenty times as long.
+        photographers: 120,
       }),
     ),
   );
