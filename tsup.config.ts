@@ -7,7 +7,7 @@ const common: Options = {
   platform: "neutral",
   sourcemap: true,
   splitting: false,
-  // npm run build empties dist before: the builds run side by side.
+  // test/tools/build.mjs empties dist before: the builds run side by side.
   clean: false,
 };
 /** What an app imports: the package, and each language beside it. */
@@ -91,7 +91,6 @@ const built: ReturnType<typeof defineConfig> = defineConfig(async (): Promise<Op
     outDir: "dist",
     format: "cjs",
     noExternal: inlined,
-    dts: types,
     onSuccess: () => {
       writeLicences();
       return writeSchema();

@@ -25,7 +25,14 @@ const sources = readdirSync("src", { recursive: true, withFileTypes: true })
   .map((entry) => join(entry.parentPath, entry.name))
   .sort();
 const hash = createHash("sha256");
-for (const path of ["package.json", "package-lock.json", "tsconfig.json", "tsup.config.ts", ...sources])
+for (const path of [
+  "package.json",
+  "package-lock.json",
+  "tsconfig.json",
+  "tsup.config.ts",
+  "test/tools/build.mjs",
+  ...sources,
+])
   hash.update(path).update("\0").update(readFileSync(path)).update("\0");
 const wanted = hash.digest("hex");
 

@@ -21,7 +21,7 @@ function packed(name) {
   symlinkSync(resolve("node_modules"), join(copy, "node_modules"));
   const run = (file, args) =>
     execFileSync(file, args, { cwd: copy, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
-  run(process.execPath, [resolve("node_modules/tsup/dist/cli-default.js"), "--silent"]);
+  run(process.execPath, ["test/tools/build.mjs"]);
   const [{ filename, files }] = JSON.parse(run("npm", ["pack", "--json", "--ignore-scripts"]));
   const hash = (path) =>
     createHash("sha256")
