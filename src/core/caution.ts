@@ -80,13 +80,23 @@ const LESS_SURE: readonly CautionCode[] = [
   "log-gap",
 ];
 
-/** The place of a caution among others: by gravity, then what harms before what makes a time less sure. */
-const place = ({ severity, code }: Caution): number =>
-  2 * gravity(severity) + (LESS_SURE.includes(code) ? 1 : 0);
+/** Doubts about what was typed: what else is said of it may be said of a slip. */
+const MISREAD: readonly CautionCode[] = ["maybe-minutes", "maybe-fahrenheit", "maybe-celsius"];
+
+/** The places of each severity. */
+const PLACES = 3;
 
 /**
- * The same cautions, gravest first: stops, warnings, notes. Of one severity what may end the bath or spoil
- * the negative comes before what only makes the time less sure; otherwise they keep their order.
+ * The place of a caution among others: by gravity, then what may have been meant otherwise, then what harms,
+ * then what makes a time less sure.
+ */
+const place = ({ severity, code }: Caution): number =>
+  PLACES * gravity(severity) + (MISREAD.includes(code) ? 0 : LESS_SURE.includes(code) ? 2 : 1);
+
+/**
+ * The same cautions, gravest first: stops, warnings, notes. Of one severity a doubt about what was
+ * typed comes first, and what may end the bath or spoil the negative before what only makes the time less
+ * sure; otherwise they keep their order.
  */
 export function gravestFirst(cautions: readonly Caution[]): readonly Caution[] {
   let before = 0;
@@ -98,7 +108,7 @@ export function gravestFirst(cautions: readonly Caution[]): readonly Caution[] {
   }
   if (inOrder) return cautions;
   const sorted: Caution[] = [];
-  for (let rank = 0; rank < 6; rank += 1)
+  for (let rank = 0; rank < 3 * PLACES; rank += 1)
     for (const one of cautions) if (place(one) === rank) sorted.push(one);
   return sorted;
 }

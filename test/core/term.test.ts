@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { gravestFirst, type Caution } from "../../src/core/caution.js";
 import { timeEstimate, Z90 } from "../../src/core/estimate.js";
 import { basisOf, checkedOrigin, restsOn, sourcesOf, type LawOrigin } from "../../src/core/term.js";
+import { compensate } from "../../src/index.js";
 
 describe("basisOf", () => {
   it("knows a learned, a published and a plainly given law apart", () => {
@@ -80,6 +81,13 @@ describe("gravestFirst", () => {
     expect(gravestFirst(given).map(({ code }) => code)).toEqual(["c", "e", "b", "d", "a", "f"]);
     expect(given[0]?.code, "the input stays as it was").toBe("a");
     expect(gravestFirst([])).toEqual([]);
+  });
+  it("puts a doubt about what was typed before what follows from it", () => {
+    // Nine seconds were meant as minutes. Whoever read of uneven development first would cool the bath.
+    const { cautions } = compensate({ timeS: 9, temperatureC: 20 }, { temperatureC: 14 });
+    const warnings = cautions.filter(({ severity }) => severity === "warn").map(({ code }) => code);
+    expect(warnings[0]).toBe("maybe-minutes");
+    expect(warnings).toContain("short-time");
   });
   it("puts what may end the bath before what makes the time less sure, of one severity", () => {
     const given = [

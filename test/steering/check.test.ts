@@ -110,7 +110,7 @@ describe("checkLog", () => {
       { timeS: 360, temperatureC: 14 },
     ]);
     expect(log.map(({ timeS }) => timeS)).toEqual([240, 360]);
-    expect(cautions.map(({ path }) => path)).toEqual([0, 1, 2, 3, 4, 5].map((i) => `/${i}/temperatureC`));
+    expect(cautions.map(({ path }) => path)).toEqual([4, 5, 0, 1, 2, 3].map((i) => `/${i}/temperatureC`));
   });
   it("names a field that is not read, and is no log where no reading names a temperature", () => {
     const check = checkLog([{ timeS: 0, tempC: 20 }]);
