@@ -123,9 +123,9 @@ const MEASUREMENTS = [
 ] as const;
 
 /**
- * The outcome: a failure says so in words; else what was measured; else the judgement in words, in its own
- * column or among the remarks. Words beside a measurement, and a measurement that cannot be read beside
- * words, are kept in the note.
+ * The outcome: a failure says so in words; else what was measured on the negative; else the judgement in
+ * words, in its own column or among the remarks; else the time of appearance, which foretells the time to 10
+ * to 15 %, and that of a brew to a factor of three. What is not used is kept in the note.
  */
 function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): RunOutcome | undefined {
   const words = only(cells, "outcome");
@@ -134,8 +134,11 @@ function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): R
     take(cells, words);
     return judged;
   }
+  const inColumn = cells.some(({ field }) => field === "outcome");
+  const remark = cells.find(({ field, text }) => field === "note" && judgedIn(text).length > 0);
+  const inWords = judged !== undefined || (remark !== undefined && !inColumn);
   const measurement = MEASUREMENTS.find(([each]) => cells.some(({ field }) => field === each));
-  if (measurement) {
+  if (measurement && !(inWords && measurement[0] === "appearance")) {
     const [kind, field, other, spread] = measurement;
     const pair = [only(cells, kind), only(cells, other)].map(
       (cell) => cell && quietly(() => said(cell, readers)),
@@ -155,13 +158,12 @@ function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): R
       return undefined;
     }
   }
-  if (cells.some(({ field }) => field === "outcome")) {
+  if (inColumn) {
     const read = main(cells, "outcome", readers, problems) as RunOutcome | undefined;
     if (!read) return undefined;
     const plain = read.kind === "thin" || read.kind === "dense";
     return present({ ...read, logSd: plain ? undefined : beside(cells, "sd", readers) }) as RunOutcome;
   }
-  const remark = cells.find(({ field, text }) => field === "note" && judgedIn(text).length > 0);
   if (remark === undefined) return told<RunOutcome>(problems, "outcome", "outcome", missing);
   return agreed(
     judgedIn(remark.text).map((judged) => ({ cell: remark, ...judged })),

@@ -122,7 +122,8 @@ export interface RunNotes {
  * 2024", "5.3.24", "13/4/2024", and a `Date`. Outcomes: "good", "perfect" and the like, "failed", "fogged",
  * "too thin", "a bit dense" (no amount is read into such words), steps over or under ("over 1"), the right
  * time as a multiple ("x1.2", "needs +15%"); or a gradient or density with what was wanted; or a time of
- * appearance with its factor. Without a column for it the outcome may be among the remarks. "+1" and "N+1"
+ * appearance with its factor. Of several the gradient or density counts, else the words, else the appearance;
+ * the others stay in the note. Without a column for it the outcome may be among the remarks. "+1" and "N+1"
  * as outcomes are rejected with the question which is meant: half of photographers write what it was, half
  * what it needs; so are "over 1 stop" and "flat". A number without a unit, in the cell or the heading, is
  * rejected, not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. A push is read by

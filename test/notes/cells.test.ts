@@ -39,8 +39,29 @@ describe("cells of notes", () => {
       },
     ],
     [
+      { Outcome: undefined, gamma: 0.5, wanted: 0.6, appearance: "50 s", factor: 10, note: "good" },
+      {
+        outcome: { kind: "gamma", gamma: 0.5, wanted: 0.6 },
+        note: "appearance: 50 s; factor: 10; good",
+      },
+    ],
+    // A judgement of the finished negative goes before what its first image foretold.
+    [
       { "Outcome": "good", "appearance s": 50, "factor": 10, "wanted": "much" },
-      { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "wanted: much; Outcome: good" },
+      { note: "appearance s: 50; factor: 10; wanted: much" },
+    ],
+    [
+      { Outcome: "halbe Stufe zu dünn", Erscheinen: "60 s", Faktor: "10", sd: 0.3 },
+      { outcome: { kind: "steps", steps: -0.5, logSd: 0.3 }, note: "Erscheinen: 60 s; Faktor: 10" },
+    ],
+    [
+      { Outcome: undefined, appearance: "50 s", factor: 10, note: "too thin, red lamp" },
+      { outcome: { kind: "thin" }, note: "appearance: 50 s; factor: 10; too thin, red lamp" },
+    ],
+    // Words that may mean two things judge nothing: they are told as unread.
+    [
+      { Outcome: "+1", appearance: "50 s", factor: 10, note: "good" },
+      { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "good; Outcome: +1" },
     ],
     // Two columns of one kind are refused where they are read, and kept where they are not.
     [
