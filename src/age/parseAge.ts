@@ -1,6 +1,6 @@
 import { ambiguous, inRange, type TextForm, unreadable } from "../core/guards.js";
 import { isFresh } from "../quantities/fresh.js";
-import { plainAmount } from "../quantities/numberText.js";
+import { groupReadings, plainAmount } from "../quantities/numberText.js";
 
 const AGES: TextForm = { format: "age", examples: ["2 h", "3 days"] };
 
@@ -19,6 +19,8 @@ const UNITS = [
  */
 const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\.?\s*)?`;
 const AGE = new RegExp(`^${UNITS.map(part).join("")}$`, "i");
+/** Units of which a thousand are but a day: a point before three figures may part thousands. */
+const SMALL = new RegExp(String.raw`^\d+\.\d+\s*(?:${UNITS.slice(-2).join("|")})\.?$`, "i");
 /** A month is a twelfth of 365.25 days. */
 const UNIT_S = [2_629_800, 604800, 86400, 3600, 60, 1];
 
@@ -31,7 +33,7 @@ const UNIT_S = [2_629_800, 604800, 86400, 3600, 60, 1];
  * @returns the age in h
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not an age, has no unit (`"3"` could be hours or days: code `"ambiguous"`),
- * or is above 1e6 h
+ * may have thousands (`"1.440 min"`: the same code), or is above 1e6 h
  *
  * @remarks `"2:30"` and `"3 m"` are refused: of an age, the first could be minutes or hours (code
  * `"ambiguous"`), the second minutes or months. A month
@@ -47,6 +49,8 @@ export function parseAge(text: string): number {
   if (typeof text !== "string") unreadable("parseAge/text", AGES, text);
   if (isFresh(text)) return 0;
   const plain = plainAmount(text);
+  const thousands = groupReadings(plain, AGE, SMALL);
+  if (thousands) ambiguous("parseAge/text", AGES, thousands, text);
   const parts: readonly (string | undefined)[] = AGE.exec(plain)?.slice(1) ?? [];
   if (parts.every((each) => each === undefined)) {
     if (Number(plain || NaN) === 0) return 0;

@@ -3,10 +3,9 @@ import { ambiguous, type TextForm } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
 import { PUSHES } from "../push/parseStops.js";
-import { withPoint, withUnit } from "../quantities/numberText.js";
 import { judgement, OUTCOMES } from "./judgement.js";
 import type { Readers } from "./headings.js";
-import { beside, main, only, said, take, told, type Cell, type Cells } from "./noteCells.js";
+import { beside, main, only, said, take, textWithUnit, told, type Cell, type Cells } from "./noteCells.js";
 import { pushesIn } from "./pushCell.js";
 import { missingText } from "./text.js";
 
@@ -88,7 +87,7 @@ function readUse(cells: Cells, readers: Readers, problems: CheckProblem[]): unkn
   const volume = only(cells, "volume");
   const ml = volume && quietly(() => said(volume, readers));
   if (ml === undefined) return undefined;
-  const text = `${withUnit(withPoint(cell.text), cell.unit)}/${ml as number} ml`;
+  const text = `${textWithUnit(cell)}/${ml as number} ml`;
   cells.splice(cells.indexOf(cell), 1, { ...cell, text, unit: "" });
   return main(cells, "used", readers, problems);
 }

@@ -101,6 +101,8 @@ describe("parseAge", () => {
     ["2", ["2 h", "2 days"]],
     ["1,5", ["1.5 h", "1.5 days"]],
     ["2:30", ["2 h 30 min", "2 min 30 s"]],
+    ["1.440 min", ["1.44 min", "1440 min"]],
+    ["1,500 h", ["1.5 h", "1500 h"]],
   ])("says both meanings of %j", (text, readings) => {
     expect(() => parseAge(text)).toThrow(
       expect.objectContaining({ code: "ambiguous", expected: expect.objectContaining({ readings }) }),

@@ -7,6 +7,10 @@ describe("parseUse", () => {
   it.each([
     ["516 cm2/l", 516],
     ["516.25 cm²/L", 516.25],
+    ["516.1280 cm2/l", 516.128],
+    // A thousand rolls are in no litre.
+    ["1.125 rolls/l", 580.644],
+    ["0.125 cm2/l", 0.125],
     ["0 cm2/l", 0],
     ["516cm2 / l", 516],
     // A roll is 80 square inches, 516.128 cm²: E. Brodie-Tyrrell, Fixer Capacity, analogue FAQ.
@@ -80,6 +84,9 @@ describe("parseUse", () => {
   it.each([
     ["516", ["516 cm2/l", "516 rolls/l"], [516, 266_322.048]],
     ["1,032 cm2/l", ["1.0320 cm2/l", "1032 cm2/l"], [1.032, 1032]],
+    ["1.032 cm2/l", ["1.0320 cm2/l", "1032 cm2/l"], [1.032, 1032]],
+    ["216 cm2/1.500 ml", ["216 cm2/1.5 ml", "216 cm2/1500 ml"], [144_000, 144]],
+    ["2 rolls in 1,500 l", ["2 rolls in 1.5 l", "2 rolls in 1500 l"], [688.171, 0.688]],
     ["3 6x9/l", ["3 6x9 cm/l", "3 6x9 in/l"], [162, 1045.159]],
   ])("says both meanings of %j", (text, readings, uses) => {
     expect(() => parseUse(text)).toThrow(
