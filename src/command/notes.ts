@@ -21,7 +21,30 @@ export interface Notes extends RunNotes {
 
 /** Reads the notes of a file; what is wrong with the file itself is told under its name. */
 export function readNotes(file: string, only: OnlyNamed, io: Io): Notes {
-  return inNotes(file, () => ({ file, ...readRunNotes(tableRecords(textOf(file, io)), { only }) }));
+  return inNotes(file, () => {
+    const records = tableRecords(textOf(file, io));
+    const notes = readRunNotes(records, { only });
+    // Which rows are asked for does not change what the columns are.
+    if (notes.runs.length === 0 && isNoTable(readRunNotes(records))) throw fault(NO_TABLE, { file });
+    return { file, ...notes };
+  });
+}
+
+const NO_TABLE = {
+  en: "no table with a time, a temperature and an outcome was found",
+  de: "keine Tabelle mit Zeit, Temperatur und Ergebnis gefunden",
+};
+
+/** Whether no row says any of what a run needs: the headings are others, or it is no table. */
+function isNoTable({ rejected }: RunNotes): boolean {
+  return (
+    rejected.length > 0 &&
+    rejected.every(({ problems }) =>
+      ["/time", "/temperature", "/outcome"].every((column) =>
+        problems.some(({ code, path }) => code === "missing" && path === column),
+      ),
+    )
+  );
 }
 
 /** Makes a call, and tells its fault under the name of the notes. */
@@ -41,11 +64,20 @@ export function notesLines(notes: Notes, words: Words): readonly string[] {
     .filter(({ whole }) => !whole)
     .map(({ row, problem }) => ({ row, problems: [problem] }));
   const columns = unread.filter(({ whole }) => whole).map(({ heading }) => JSON.stringify(heading));
+  // A column that is not there has no heading to name it by.
+  const place = ({ code, path }: CheckProblem): string =>
+    code === "missing" ? words.column(path.slice(1)) : path.slice(1);
   const said = (problem: CheckProblem): string =>
-    `${problem.path.slice(1)}: ${problemText(problem, words)}`.replace(/^: /, "");
+    `${place(problem)}: ${problemText(problem, words)}`.replace(/^: /, "");
   const aside = runs.length + rejected.length === 0 ? words.noneAsked : words.leftAside;
-  const rows = (of: readonly Pick<RunNotes["rejected"][number], "row" | "problems">[]): readonly string[] =>
-    of.map(({ row, problems }) => words.row(row, problems.map(said).join("; ")));
+  const rows = (of: readonly Pick<RunNotes["rejected"][number], "row" | "problems">[]): readonly string[] => {
+    const alike = new Map<string, number[]>();
+    for (const { row, problems } of of) {
+      const wrong = problems.map(said).join("; ");
+      alike.set(wrong, [...(alike.get(wrong) ?? []), row]);
+    }
+    return [...alike].map(([wrong, all]) => words.rows(all, wrong));
+  };
   return [
     words.notes(file, runs.length),
     ...[

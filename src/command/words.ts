@@ -54,8 +54,10 @@ export interface Words {
   readonly notRead: string;
   readonly cellsNotRead: string;
   readonly columnsNotRead: (headings: string) => string;
-  /** a row by its place below the headings, and what is wrong with it */
-  readonly row: (row: number, wrong: string) => string;
+  /** rows by their places below the headings, and what is wrong with each of them */
+  readonly rows: (rows: readonly number[], wrong: string) => string;
+  /** a column that a row of notes lacks */
+  readonly column: (field: string) => string;
 }
 
 export type LanguageName = "en" | "de";
@@ -68,6 +70,18 @@ const HEAPS: Readonly<Record<SpoonHeap, string>> = {
   level: "gestrichen",
   rounded: "leicht gehäuft",
   heaped: "gehäuft",
+};
+
+/** The columns that a row may lack. */
+const COLUMNS: Readonly<Record<string, string>> = {
+  time: "Zeit",
+  temperature: "Temperatur",
+  outcome: "Ergebnis",
+  gamma: "Gradient",
+  density: "Dichte",
+  wanted: "Soll",
+  appearance: "Erscheinen",
+  factor: "Faktor",
 };
 
 const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
@@ -108,7 +122,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     notRead: "Not read, rows counted below the headings:",
     cellsNotRead: "Left out of the run, rows counted below the headings:",
     columnsNotRead: (headings) => `Columns that are not known: ${headings}.`,
-    row: (row, wrong) => `  row ${row}: ${wrong}`,
+    rows: (rows, wrong) => `  ${rows.length === 1 ? "row" : "rows"} ${rows.join(", ")}: ${wrong}`,
+    column: same,
   },
   de: {
     texts: de,
@@ -150,7 +165,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     notRead: "Nicht gelesen, Zeilen unter den Überschriften gezählt:",
     cellsNotRead: "Nicht verwertet, Zeilen unter den Überschriften gezählt:",
     columnsNotRead: (headings) => `Unbekannte Spalten: ${headings}.`,
-    row: (row, wrong) => `  Zeile ${row}: ${wrong}`,
+    rows: (rows, wrong) => `  ${rows.length === 1 ? "Zeile" : "Zeilen"} ${rows.join(", ")}: ${wrong}`,
+    column: (field) => ownEntry(COLUMNS, field) ?? field,
   },
 };
 

@@ -151,6 +151,33 @@ describe("what is told of the notes", () => {
       /^no\.csv: 0 runs to learn from\.\n\n/,
     );
   });
+  it("tells rows together that lack the same, by the names of columns in each language", () => {
+    const bare = "Zeit;Temperatur;Notiz\n9:30;20 °C;gut\n9:30;19 °C;kalt\n9:40;20 °C;\n;20 °C;gut\n";
+    const lines = (...more: string[]): string =>
+      ran(["time", "day.json", "--notes", "bare.csv", ...more], { ...files, "bare.csv": bare }).out;
+    expect(lines()).toContain("\n    rows 2, 3: outcome: is missing\n    row 4: time: is missing\n");
+    expect(lines("--lang", "de")).toContain("\n    Zeilen 2, 3: Ergebnis: fehlt: hier muss ein Wert stehen\n    Zeile 4: Zeit: fehlt: ");
+  });
+  it("reads a table in Markdown below its title", () => {
+    const diary =
+      "# Kaffee, Mai\n\n| Zeit | Temperatur | Ergebnis |\n|---|---|---|\n| 9:30 | 20 °C | gut |\n";
+    expect(ran(["time", "day.json", "--notes", "diary.md"], { ...files, "diary.md": diary }).out).toMatch(
+      /^diary\.md: one run to learn from\.\n\n/,
+    );
+  });
+  it.each(["Lamp;Lens\nred;50\ngreen;90\n", "A letter,\nand its end.\n"])(
+    "says in one sentence that there is no table: %j",
+    (text) => {
+      const held = { ...files, "no.csv": text };
+      const words = ["time", "day.json", "--notes", "no.csv"];
+      const err = "no table with a time, a temperature and an outcome was found";
+      expect(ran(words, held)).toEqual({ code: 2, out: "", err: `no.csv: ${err}.\n` });
+      expect(ran([...words, "--material", "plate"], held).err).toBe(`no.csv: ${err}.\n`);
+      expect(ran([...words, "--lang", "de"], held).err).toBe(
+        "no.csv: keine Tabelle mit Zeit, Temperatur und Ergebnis gefunden.\n",
+      );
+    },
+  );
   it.each([
     ["a file that is not there", "gone.csv", "gone.csv: there is no such file.\n"],
     [
