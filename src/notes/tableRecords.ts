@@ -17,8 +17,8 @@ const SEPARATORS = ["\t", ";", ","] as const;
  * them is passed over; else the first line. The separator is theirs: a tab, else a semicolon, else a comma.
  * A cell in double quotes may hold separators, line breaks, and its quotes doubled (RFC 4180, 2005). A cell
  * without a heading has the number of its column as its key, so that nothing is lost; a heading that comes
- * again has its number behind it. Of text in Markdown each table with known headings is read: GitHub Flavored Markdown Spec,
- * version 0.29-gfm, 2019, section 4.10.
+ * again has its number behind it. Of text in Markdown each table with known headings is read: GitHub Flavored
+ * Markdown Spec, version 0.29-gfm, 2019, section 4.10.
  *
  * @example
  * ```ts

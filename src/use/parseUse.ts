@@ -41,8 +41,9 @@ const SMALL_VOLUME = /^\d+\.\d+\s*ml$/i;
  * @param options - `volumeMl`: the volume of the bath for an amount without one, such as `"2 rolls"`
  * @returns the area in cm²/l
  * @throws TypeError when `text` is not text or `options` not an object
- * @throws RangeError when it is not a use, has no unit, a size without one or maybe thousands (`"1.032 cm2/l"`:
- * code `"ambiguous"`), is an amount without a volume (code `"needs-counterpart"`), or is above 1e6 cm²/l
+ * @throws RangeError when it is not a use, has no unit, a size without one or maybe thousands (code
+ * `"ambiguous"`: `"1.032 cm2/l"`), is an amount without a volume (code `"needs-counterpart"`), or is above
+ * 1e6 cm²/l
  *
  * @remarks A roll or a film counts as 516.128 cm², as in {@link filmAreaCm2}. A size without a unit is one
  * of the trade's, as {@link parseFilmFormat} takes it. Plates without their size are refused.
