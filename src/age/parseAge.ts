@@ -19,6 +19,8 @@ const UNITS = [
  */
 const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\.?\s*)?`;
 const AGE = new RegExp(`^${UNITS.map(part).join("")}$`, "i");
+/** "1 h 20": the last unit is understood; and minutes by their sign, "45\u2032". */
+const CUT = /^(\d+\s*(?:h|hrs?|hours?|std|stunden?)\.?\s*[0-5]?\d)$|^(\d+(?:\.\d+)?)\s*['\u2032\u2019]$/i;
 /** Units of which a thousand are but a day: a point before three figures may part thousands. */
 const SMALL = new RegExp(String.raw`^\d+\.\d+\s*(?:${UNITS.slice(-2).join("|")})\.?$`, "i");
 /** A month is a twelfth of 365.25 days. */
@@ -28,8 +30,8 @@ const UNIT_S = [2_629_800, 604800, 86400, 3600, 60, 1];
  * Reads the age of a bath as people write it.
  *
  * @param text - months, weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`,
- * `"1,5 h"`, `"3 days"`, `"1 d 6 h"`, `"a week"`, `"half an hour"`, `"3 months"`, `"0"`, `"fresh"`; in German
- * `"3 Tage"`, `"2 Stunden"`, `"eine Woche"`, `"3 Monate"`, `"frisch"`
+ * `"1,5 h"`, `"3 days"`, `"1 d 6 h"`, `"a week"`, `"half an hour"`, `"1h20"`, `"45′"`, `"3 months"`, `"0"`,
+ * `"fresh"`; in German `"3 Tage"`, `"2 Stunden"`, `"eine Woche"`, `"3 Monate"`, `"frisch"`
  * @returns the age in h
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not an age, has no unit (`"3"` could be hours or days: code `"ambiguous"`),
@@ -48,7 +50,10 @@ const UNIT_S = [2_629_800, 604800, 86400, 3600, 60, 1];
 export function parseAge(text: string): number {
   if (typeof text !== "string") unreadable("parseAge/text", AGES, text);
   if (isFresh(text)) return 0;
-  const plain = plainAmount(text);
+  const plain = plainAmount(text).replace(
+    CUT,
+    (_, cut: string | undefined, minutes: string) => `${cut ?? minutes} min`,
+  );
   const thousands = groupReadings(plain, AGE, SMALL);
   if (thousands) ambiguous("parseAge/text", AGES, thousands, text);
   const parts: readonly (string | undefined)[] = AGE.exec(plain)?.slice(1) ?? [];

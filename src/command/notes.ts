@@ -57,6 +57,9 @@ export function inNotes<T>(file: string, call: () => T): T {
   }
 }
 
+/** The heading that a JSON Pointer leads to. */
+const headingOf = (path: string): string => path.slice(1).replaceAll("~1", "/").replaceAll("~0", "~");
+
 /** What was read and what was not, a line each. */
 export function notesLines(notes: Notes, words: Words): readonly string[] {
   const { file, runs, rejected, unread, leftAside, cautions } = notes;
@@ -66,7 +69,7 @@ export function notesLines(notes: Notes, words: Words): readonly string[] {
   const columns = unread.filter(({ whole }) => whole).map(({ heading }) => JSON.stringify(heading));
   // A column that is not there has no heading to name it by.
   const place = ({ code, path }: CheckProblem): string =>
-    code === "missing" ? words.column(path.slice(1)) : path.slice(1);
+    code === "missing" ? words.column(path.slice(1)) : headingOf(path);
   const said = (problem: CheckProblem): string =>
     `${place(problem)}: ${problemText(problem, words)}`.replace(/^: /, "");
   const aside = runs.length + rejected.length === 0 ? words.noneAsked : words.leftAside;

@@ -3,7 +3,7 @@ import { ambiguous, type TextForm } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
 import { PUSHES } from "../push/parseStops.js";
-import { judgement, OUTCOMES } from "./judgement.js";
+import { judgement, OUTCOMES, saysLengthAlone, tellsFog } from "./judgement.js";
 import type { Readers } from "./headings.js";
 import { beside, main, only, said, take, textWithUnit, told, type Cell, type Cells } from "./noteCells.js";
 import { pushesIn } from "./pushCell.js";
@@ -160,6 +160,8 @@ function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): R
   if (inColumn) {
     const read = main(cells, "outcome", readers, problems) as RunOutcome | undefined;
     if (!read) return undefined;
+    // The outcome holds no fog beside another judgement.
+    if (words && tellsFog(words.text) && !cells.includes(words)) cells.push(words);
     const plain = read.kind === "thin" || read.kind === "dense";
     return present({ ...read, logSd: plain ? undefined : beside(cells, "sd", readers) }) as RunOutcome;
   }
@@ -177,7 +179,7 @@ type Judged = Pick<Statement<RunOutcome>, "part" | "value">;
 /** The judgements in a remark: the whole of it, or its parts between commas. */
 function judgedIn(text: string): readonly Judged[] {
   const of = (part: string): readonly Judged[] => {
-    const value = quietly(() => judgement("", part));
+    const value = saysLengthAlone(part) ? undefined : quietly(() => judgement("", part));
     return value ? [{ part, value }] : [];
   };
   const whole = of(text);

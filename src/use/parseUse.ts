@@ -17,10 +17,13 @@ const USES: TextForm = { format: "use", examples: ["516 cm2/l", "2 rolls/l", "3 
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
 const FILM = String.raw`(?:(?:roll|kleinbild)[-\s]?)?film(?:s|en?)?`;
 const AMOUNT = String.raw`${NUMBER}\s*(cm[2\u00b2]|rolls?|rollen?|${FILM})`;
-const PIECE = String.raw`(?:plates?|sheets?|platten?|blatt|bl\u00e4ttern?|(?:plan)?film(?:s|en?)?)`;
+const PLATES = String.raw`plates?|sheets?|pieces?|platten?|st\u00fccke?|blatt|bl\u00e4ttern?`;
+const PIECE = String.raw`(?:${PLATES}|(?:plan)?film(?:s|en?)?)`;
 /** So many plates or sheets of a size: "3 9x12cm", "3 x 9x12", "3 Platten 9x12". */
 const TIMES = String.raw`(?:\s*[x\u00d7]\s*|\s+)(?:${PIECE}\s+)?`;
 const SHEETS = String.raw`${NUMBER}${TIMES}(${SIZE_IN_TEXT})(?:[-\s]*${PIECE})?`;
+/** Plates whose size is not said. */
+const SIZELESS = new RegExp(String.raw`^\d+(?:\.\d+)?\s*(?:${PLATES}|planfilm(?:en?)?)(?![^\s/])`, "i");
 const IN = String.raw`(?:\/|per|in|pro|je)`;
 const VOLUME = String.raw`(?:${NUMBER}\s*)?(ml|l|lit(?:er|re)s?)`;
 const USE = new RegExp(String.raw`^(?:${AMOUNT}|${SHEETS})(?:\s*${IN}\s*${VOLUME})?$`, "i");
@@ -92,6 +95,7 @@ function thousandsIn(plain: string): readonly string[] | undefined {
 }
 
 function noUse(at: string, plain: string, text: string): never {
+  if (SIZELESS.test(plain)) refuse(at, "volume-needed", volumeNeededText, {}, text, "unreadable");
   if (!/^\d+(?:\.\d+)?$/.test(plain)) unreadable(at, USES, text);
   ambiguous(at, USES, [`${plain} cm2/l`, `${plain} rolls/l`], text);
 }

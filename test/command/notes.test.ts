@@ -156,7 +156,15 @@ describe("what is told of the notes", () => {
     const lines = (...more: string[]): string =>
       ran(["time", "day.json", "--notes", "bare.csv", ...more], { ...files, "bare.csv": bare }).out;
     expect(lines()).toContain("\n    rows 2, 3: outcome: is missing\n    row 4: time: is missing\n");
-    expect(lines("--lang", "de")).toContain("\n    Zeilen 2, 3: Ergebnis: fehlt: hier muss ein Wert stehen\n    Zeile 4: Zeit: fehlt: ");
+    expect(lines("--lang", "de")).toContain(
+      "\n    Zeilen 2, 3: Ergebnis: fehlt: hier muss ein Wert stehen\n    Zeile 4: Zeit: fehlt: ",
+    );
+  });
+  it("names a heading as it was written, whatever is in it", () => {
+    const odd = "Zeit;Temperatur;Benutzt (cm2/l);Ergebnis\n9:30;20 °C;1.032;gut\n";
+    expect(ran(["time", "day.json", "--notes", "odd.csv"], { ...files, "odd.csv": odd }).out).toContain(
+      '\n    row 1: Benutzt (cm2/l): must be "1.0320 cm2/l" or "1032 cm2/l", got "1.032 cm2/l"\n',
+    );
   });
   it("reads a table in Markdown below its title", () => {
     const diary =

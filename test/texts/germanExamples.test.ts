@@ -36,11 +36,7 @@ const ASKED: readonly (readonly [
   ["push", parseStops, ["far", "push -1", "pushed -0.5 stops"]],
   ["temperature", (text) => parseTemperature(text), ["warm", "20", "20,5"]],
   ["time", parseTime, ["soon", "9", "8.30", "8.30 min", "1,234 min", "1.234 s"]],
-  [
-    "use",
-    (text) => parseUse(text),
-    ["much", "3 Platten/500 ml", "516", "1,032 cm2/l", "1.032 cm2/l", "3 6,5x8,5/l"],
-  ],
+  ["use", (text) => parseUse(text), ["much", "516", "1,032 cm2/l", "1.032 cm2/l", "3 6,5x8,5/l"]],
   ["volume", parseVolume, ["much", "500", "1.500 ml", "20 oz"]],
 ];
 

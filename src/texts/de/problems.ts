@@ -201,7 +201,9 @@ const rules: InputRuleTexts = {
       (total === undefined ? "" : ` oder ${wert(commas(total))} (${named} von ${water} insgesamt)`)
     );
   },
-  "volume-needed": () => "eine Menge Film in einer Menge Bad, wie „2 Rollfilme/l“ oder „3 9x12cm/l“",
+  "volume-needed": () =>
+    "eine Ausnutzung wie „2 Rollfilme/l“ oder „3 9x12cm/l“, " +
+    "oder in Notizen „3 Platten 9x12“ neben einer Spalte Volumen",
   "process-or-subject": ({ readings: [judged] }) =>
     judged === "thin"
       ? `„dünn“, wenn es mehr Entwicklung brauchte, oder „gut“, wenn das Motiv flau war`
