@@ -53,6 +53,8 @@ export interface Words {
   /** before the rows that give no run, the cells that are left out of one, and the columns not known */
   readonly notRead: string;
   readonly cellsNotRead: string;
+  /** before the rows that were read and teach nothing */
+  readonly notLearned: string;
   readonly columnsNotRead: (headings: string) => string;
   /** rows by their places below the headings, and what is wrong with each of them */
   readonly rows: (rows: readonly number[], wrong: string) => string;
@@ -120,6 +122,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       `Take care: No row is of this material and developer. ${count === 1 ? "One is" : `${count} are`} of ` +
       "another. Compare the names with those in the notes.",
     notRead: "Not read, rows counted below the headings:",
+    notLearned: "Read, but nothing is learned from them, rows counted below the headings:",
     cellsNotRead: "Left out of the run, rows counted below the headings:",
     columnsNotRead: (headings) => `Columns that are not known: ${headings}.`,
     rows: (rows, wrong) => `  ${rows.length === 1 ? "row" : "rows"} ${rows.join(", ")}: ${wrong}`,
@@ -163,6 +166,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       `Von anderem ${count === 1 ? "ist eine" : `sind ${count}`}. ` +
       "Die Namen mit denen der Notizen vergleichen.",
     notRead: "Nicht gelesen, Zeilen unter den Überschriften gezählt:",
+    notLearned: "Gelesen, aber nichts daraus gelernt, Zeilen unter den Überschriften gezählt:",
     cellsNotRead: "Nicht verwertet, Zeilen unter den Überschriften gezählt:",
     columnsNotRead: (headings) => `Unbekannte Spalten: ${headings}.`,
     rows: (rows, wrong) => `  ${rows.length === 1 ? "Zeile" : "Zeilen"} ${rows.join(", ")}: ${wrong}`,

@@ -1,7 +1,8 @@
 import type { Caution } from "../core/caution.js";
 import type { CheckProblem } from "../core/errors.js";
-import { arrayOf, plainObject, refuse } from "../core/guards.js";
+import { arrayOf, refuse } from "../core/guards.js";
 import { inNameOf } from "../core/inNameOf.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import { entryOf, refuseFuture } from "../learning/notebook.js";
 import { readOutcome } from "../learning/readOutcome.js";
@@ -41,6 +42,8 @@ export interface RunNotesOptions extends ParseDilutionOptions {
    */
   readonly only?: OnlyNamed | undefined;
 }
+
+const OPTIONS: readonly (keyof RunNotesOptions)[] = ["colon", "today", "year", "dates", "only"];
 
 /**
  * A row that could not be read: its place in the records, the record as it came, and all that is wrong with
@@ -146,15 +149,16 @@ export interface RunNotes {
  */
 export function readRunNotes(records: readonly unknown[], options: RunNotesOptions = {}): RunNotes {
   const rows = arrayOf("readRunNotes/records", records, 0);
-  const { today, year, dates, only, ...colon } = plainObject(
+  const { today, year, dates, only, colon } = onlyFields(
     "readRunNotes/options",
     options,
+    OPTIONS,
   ) as RunNotesOptions;
   const asked = checkedOnly("readRunNotes/options/only", only);
   refuseFuture("readRunNotes/options/today", today, []);
   checkedDateOptions("readRunNotes/options", { year, dates });
-  inNameOf("readRunNotes", () => parseDilution("stock", colon));
-  const readers = readersFor({ ...colon, year, dates });
+  inNameOf("readRunNotes", () => parseDilution("stock", { colon }));
+  const readers = readersFor({ colon, year, dates });
   const columns = developmentColumns(rows, readers);
   const names: NameColumns = new Map();
   const leftAside: number[] = [];

@@ -160,6 +160,18 @@ describe("what is told of the notes", () => {
       "\n    Zeilen 2, 3: Ergebnis: fehlt: hier muss ein Wert stehen\n    Zeile 4: Zeit: fehlt: ",
     );
   });
+  it("names the rows that teach nothing because they may be in °F", () => {
+    const warm =
+      "Datum;Zeit;Temperatur (°C);Ergebnis\n3.5.2026;9:00;68;gut\n4.5.2026;9:00;odd;gut\n" +
+      "5.5.2026;9:30;20;gut\n6.5.2026;9:10;68;gut\n7.5.2026;9:10;63;gut\n";
+    const lines = (...more: string[]): string =>
+      ran(["time", "day.json", "--notes", "warm.csv", ...more], { ...files, "warm.csv": warm }).out;
+    expect(lines()).toContain(
+      "\n  Read, but nothing is learned from them, rows counted below the headings:\n" +
+        "    rows 1, 4: 68 °C: is it in °F? 68 °F is 20.0 °C.\n    row 5: 63 °C: ",
+    );
+    expect(lines("--lang", "de")).toContain("\n    Zeilen 1, 4: 68 °C: sind das °F? 68 °F sind 20,0 °C.\n");
+  });
   it("names a heading as it was written, whatever is in it", () => {
     const odd = "Zeit;Temperatur;Benutzt (cm2/l);Ergebnis\n9:30;20 °C;1.032;gut\n";
     expect(ran(["time", "day.json", "--notes", "odd.csv"], { ...files, "odd.csv": odd }).out).toContain(
