@@ -1,6 +1,7 @@
 /* German sentences offer German examples, and the parsers read them as they read the English ones. */
 import { describe, expect, it } from "vitest";
 import {
+  checkBrew,
   describeProblem,
   isInputError,
   parseAge,
@@ -18,6 +19,7 @@ import {
   parseVolume,
   type InputError,
 } from "../../src/index.js";
+import { anyOf } from "../helpers.js";
 import { de } from "../../src/texts/de.js";
 import { inGerman } from "../../src/texts/de/examples.js";
 
@@ -85,6 +87,19 @@ describe("an example in German", () => {
     expect(describeProblem(refused(parseOutcome, "+20%"), de.problems)).toBe(
       "nötig ist „20% weniger“, wenn es zu dicht wurde, oder „20% mehr“, wenn es mehr brauchte, hier steht „+20%“",
     );
+  });
+  it("has the German name of an ingredient behind what a file calls it", () => {
+    const brew = { volumeMl: 500, ingredients: [{ ingredient: "Waschsoda", massG: 20 }] };
+    const said = describeProblem(
+      refused(() => checkBrew(anyOf(brew)), ""),
+      de.problems,
+    );
+    expect(said).toMatch(
+      /^nötig ist „instant-coffee“ \(löslicher Kaffee\), .*„soda-anhydrous“ \(Waschsoda, wasserfrei\), /,
+    );
+    expect(said).toMatch(/, hier steht „Waschsoda“$/);
+    for (const name of ["baking-soda", "soda-decahydrate"] as const)
+      expect(said).toContain(`„${name}“ (${de.ingredients[name]})`);
   });
   it("leaves dates and headings as they are, but for the month", () => {
     expect(inGerman("5 March 2024", "date with its year")).toBe("5. März 2024");
