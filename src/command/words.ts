@@ -2,7 +2,7 @@
  * What the command says besides the sentences of the package, in each language that it speaks.
  */
 import { ownEntry } from "../core/ownEntry.js";
-import type { SpoonHeap, TemperatureUnit, Texts } from "../index.js";
+import type { BrewMaterial, SpoonHeap, TemperatureUnit, Texts } from "../index.js";
 import { de } from "../texts/de.js";
 
 /** The words of one language. */
@@ -36,6 +36,8 @@ export interface Words {
   readonly ingredient: (name: string) => string;
   readonly spoons: (count: number, heap: SpoonHeap) => string;
   readonly tablets: (count: number, labelMg: number) => string;
+  /** what is said of a shelf */
+  readonly shelf: ShelfWords;
   readonly to: string;
   readonly strength: (factor: string) => string;
   readonly table: (rows: readonly number[]) => string;
@@ -62,6 +64,18 @@ export interface Words {
   readonly column: (field: string) => string;
 }
 
+/** What is said of a brew from the shelf. */
+interface ShelfWords {
+  readonly heading: (volumeMl: string, temperature: string, material: BrewMaterial) => string;
+  readonly begin: (time: string, low: string, high: string) => string;
+  readonly strip: (times: string) => string;
+  readonly lives: (hours: string, cm2: string) => string;
+  readonly solution: (volume: string, percent: number) => string;
+  readonly none: string;
+  readonly helps: (what: string) => string;
+  readonly water: Readonly<Record<"more-bath" | "warm-water" | "cool-water", string>>;
+}
+
 export type LanguageName = "en" | "de";
 
 const same = (text: string): string => text;
@@ -73,6 +87,8 @@ const HEAPS: Readonly<Record<SpoonHeap, string>> = {
   rounded: "leicht gehäuft",
   heaped: "gehäuft",
 };
+
+const MATERIALS: Readonly<Record<BrewMaterial, string>> = { film: "Film", plate: "Platten", paper: "Papier" };
 
 /** The columns that a row may lack. */
 const COLUMNS: Readonly<Record<string, string>> = {
@@ -106,6 +122,17 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     ingredient: same,
     spoons: (count, heap) => `${count} ${heap}`,
     tablets: (count, labelMg) => `${count} of ${labelMg} mg`,
+    shelf: {
+      heading: (volumeMl, temperature, material) =>
+        `From the shelf: ${volumeMl} ml at ${temperature}, for ${material === "plate" ? "plates" : material}`,
+      begin: (time, low, high) => `Begin with ${time}, nine times in ten ${low} to ${high}: a guess.`,
+      strip: (times) => `First a strip: ${times}.`,
+      lives: (hours, cm2) => `It lives about ${hours} h and develops ${cm2} cm².`,
+      solution: (volume, percent) => `${volume} of ${percent} %`,
+      none: "No brew.",
+      helps: (what) => `What would help: ${what}.`,
+      water: { "more-bath": "a larger bath", "warm-water": "warmer water", "cool-water": "cooler water" },
+    },
     to: "to",
     strength: (factor) => `strength: time × ${factor}`,
     table: (rows) => `A published table, predicted from its rows ${rows.join(" and ")}`,
@@ -148,6 +175,22 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     ingredient: (name) => ownEntry(de.ingredients, name) ?? name,
     spoons: (count, heap) => `${commas(String(count))} ${HEAPS[heap]}`,
     tablets: (count, labelMg) => `${commas(String(count))} zu ${commas(String(labelMg))} mg`,
+    shelf: {
+      heading: (volumeMl, temperature, material) =>
+        `Aus dem Vorrat: ${volumeMl} ml bei ${temperature}, für ${MATERIALS[material]}`,
+      begin: (time, low, high) =>
+        `Mit ${time} beginnen, in neun von zehn Fällen ${low} bis ${high}: eine Schätzung.`,
+      strip: (times) => `Zuerst ein Probestreifen: ${times}.`,
+      lives: (hours, cm2) => `Er hält etwa ${hours} h und entwickelt ${cm2} cm².`,
+      solution: (volume, percent) => `${volume} zu ${percent} %`,
+      none: "Kein Ansatz.",
+      helps: (what) => `Was helfen würde: ${what}.`,
+      water: {
+        "more-bath": "ein größeres Bad",
+        "warm-water": "wärmeres Wasser",
+        "cool-water": "kühleres Wasser",
+      },
+    },
     to: "bis",
     strength: (factor) => `Stärke: Zeit × ${factor}`,
     table: (rows) => `Eine gedruckte Tabelle, vorhergesagt aus ihren Zeilen ${rows.join(" und ")}`,
