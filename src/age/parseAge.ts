@@ -19,6 +19,7 @@ const UNITS = [
  */
 const part = (unit: string): string => String.raw`(?:(\d+(?:\.\d+)?)\s*${unit}\.?\s*)?`;
 const AGE = new RegExp(`^${UNITS.map(part).join("")}$`, "i");
+const ONE_AND_HALF = /^(?:(?:one|1)\s+and\s+a\s+half|anderthalb|eineinhalb)\s+/i;
 /** "1 h 20": the last unit is understood; and minutes by their sign, "45\u2032". */
 const CUT = /^(\d+\s*(?:h|hrs?|hours?|std|stunden?)\.?\s*[0-5]?\d)$|^(\d+(?:\.\d+)?)\s*['\u2032\u2019]$/i;
 /** Units of which a thousand are but a day: a point before three figures may part thousands. */
@@ -50,7 +51,7 @@ const UNIT_S = [2_629_800, 604800, 86400, 3600, 60, 1];
 export function parseAge(text: string): number {
   if (typeof text !== "string") unreadable("parseAge/text", AGES, text);
   if (isFresh(text)) return 0;
-  const plain = plainAmount(text).replace(
+  const plain = plainAmount(text.trim().replace(ONE_AND_HALF, "1.5 ")).replace(
     CUT,
     (_, cut: string | undefined, minutes: string) => `${cut ?? minutes} min`,
   );

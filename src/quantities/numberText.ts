@@ -56,15 +56,9 @@ const HALF = String.raw`(?:${ONE}\s+)?(?:half|halbe[nmrs]?)(?:\s+an?)?`;
 const HALF_OF = new RegExp(String.raw`^${HALF}\s+(?=\p{L}{2})`, "iu");
 const ONE_OF = new RegExp(String.raw`^${ONE}\s+(?=\p{L}{2})`, "iu");
 
-const ONE_AND_HALF = new RegExp(
-  String.raw`^(?:${ONE}\s+and\s+a\s+half|anderthalb|eineinhalb)\s+(?=\p{L}{2})`,
-  "iu",
-);
-
 /** An amount, ready to be read: one or a half may be words, "a week", "half an hour", "eine halbe Stunde". */
 export function plainAmount(text: string): string {
-  const plain = plainFigures(text);
-  return plain.replace(ONE_AND_HALF, "1.5 ").replace(HALF_OF, "0.5 ").replace(ONE_OF, "1 ");
+  return plainFigures(text).replace(HALF_OF, "0.5 ").replace(ONE_OF, "1 ");
 }
 
 /**

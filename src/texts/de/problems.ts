@@ -210,7 +210,7 @@ const rules: InputRuleTexts = {
   },
   "volume-needed": () =>
     "eine Ausnutzung wie „2 Rollfilme/l“ oder „3 9x12cm/l“, " +
-    "oder in Notizen „3 Platten 9x12“ neben einer Spalte Volumen",
+    "in Notizen auch „3 Platten 9x12“ und eine Spalte Volumen",
   "process-or-subject": ({ readings: [judged] }) =>
     judged === "thin"
       ? `„dünn“, wenn es mehr Entwicklung brauchte, oder „gut“, wenn das Motiv flau war`
