@@ -98,7 +98,11 @@ export function notesLines(notes: Notes, words: Words): readonly string[] {
   const aside = runs.length + rejected.length === 0 ? words.noneAsked : words.leftAside;
   const rows = (of: readonly SaidOfRow[]): readonly string[] => {
     const alike = new Map<string, number[]>();
-    for (const { row, wrong } of of) alike.set(wrong, [...(alike.get(wrong) ?? []), row]);
+    for (const { row, wrong } of of) {
+      const held = alike.get(wrong);
+      if (held === undefined) alike.set(wrong, [row]);
+      else held.push(row);
+    }
     return [...alike].map(([wrong, all]) => words.rows(all, wrong));
   };
   const wrongRows = rejected.map(({ row, problems }) => ({ row, wrong: problems.map(said).join("; ") }));

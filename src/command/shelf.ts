@@ -133,7 +133,8 @@ function amountLines(amounts: readonly SpoonedAmount[], spooned: boolean, words:
     measured(amount, spooned, words),
     amount.volumeMl === undefined ? `${words.figure(amount.massG.toFixed(1))} g` : "",
   ]);
-  const width = (column: number): number => Math.max(...rows.map((row) => (row[column] as string).length));
+  const width = (column: number): number =>
+    rows.reduce((widest, row) => Math.max(widest, (row[column] as string).length), 0);
   return rows.map(([name = "", by = "", grams = ""]) => {
     const middle = width(1) === 0 ? "" : `${by.padEnd(width(1))}  `;
     return `    ${name.padEnd(width(0))}  ${middle}${grams.padStart(width(2))}`.trimEnd();
