@@ -4,10 +4,12 @@ import { timeFromText } from "../quantities/timeText.js";
 import type { Agitation } from "./agitation.js";
 import { AGITATION } from "./agitation.js";
 
-/** A drum or a tank that rolls moves the bath all the time: common practice. */
+/** A drum or a tank that rolls, or a tray that is rocked, moves the bath all the time: common practice. */
 const CONTINUOUS = new RegExp(
   "^(?:constant(?:ly)?|continuous(?:ly)?|st\u00e4ndig|dauernd|kontinuierlich|" +
-    "rotary|rotating|(?:in )?rotation|rotierend)$",
+    "rotary|rotating|(?:in )?rotation|rotierend|" +
+    "(?:(?:constant(?:ly)?|continuous(?:ly)?|st\u00e4ndig|dauernd|kontinuierlich) )?" +
+    "(?:rock(?:ed|ing)?|schaukeln|geschaukelt|wiegen|gewiegt))$",
 );
 const EVERY = "(?:every|each|per|a|once a|once per|alle|jede|je|pro|einmal pro)";
 const MINUTE = new RegExp(String.raw`(${EVERY}) (?:1 )?(?:m|min|minute)\.?$`);
@@ -36,7 +38,7 @@ const INTERVAL_FIRST = new RegExp(
     String.raw`(?:${EACH} )?${MOVED}(?: lang| kippen)?$`,
 );
 /** What may stand before it: "Kipprhythmus 30 s", "invert every minute". */
-const RHYTHM = /^(?:kipprhythmus|kippen|bewegen|agitate|invert)(?:: ?| )/;
+const RHYTHM = /^(?:kipprhythmus|kippen|bewegen|schaukeln|wiegen|agitate|invert|rock)(?:: ?| )/;
 /** What is done at the start only: "first 30 s, then", "first minute continuous, then". */
 const LENGTH = String.raw`(?:${NUMBER} ?)?(?:${SECONDS}|m(?:in(?:ute[ns]?)?)?\.?)`;
 const FIRST =
@@ -54,8 +56,8 @@ const START = new RegExp(
  * @param text - `"continuous"`, `"constant"`, `"stand"`, or the interval from one agitation to the next,
  * with its unit: `"every 30 s"`, `"1 min"`, `"0:30"`, `"once a minute"`, `"every half minute"`,
  * `"5 s every 30 s"`, `"10s/min"`, `"first 30 s, then 10 s every minute"`; or how often a
- * minute, `"2/min"`; `"rotary"` and `"in rotation"` are continuous. In
- * German `"ständig"`, `"dauernd"`, `"Rotation"`, `"Stand"`, `"alle 30 s"`,
+ * minute, `"2/min"`; `"rotary"`, `"in rotation"` and `"rocking"`, of a tray, are continuous. In
+ * German `"ständig"`, `"dauernd"`, `"Rotation"`, `"schaukeln"`, `"Stand"`, `"alle 30 s"`,
  * `"jede Minute"`, `"alle halbe Minute"`, `"4 Kippungen pro Minute"`, `"Kipprhythmus 30 s"`
  * @returns `"continuous"`, `"stand"` or `{ everyS }`, in s
  * @throws TypeError when `text` is not text

@@ -2,7 +2,7 @@
  * What a chart shows, for text and for print alike: rounded times, and a letter for each caution.
  */
 import { cautionSentence } from "../text/cautionSentence.js";
-import { gravity, refuses, type Caution } from "../core/caution.js";
+import { gravestFirst, refuses, type Caution } from "../core/caution.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { clockText } from "../quantities/clockText.js";
 import { roundEstimate } from "../quantities/roundEstimate.js";
@@ -16,9 +16,13 @@ export interface Cell {
   readonly time: string;
   /** `"16:00 to 29:00"`; empty where the time is refused */
   readonly interval: string;
-  /** the letters of its cautions: `"a"`, `"ab"` */
-  readonly letters: string;
+  /** the letters of its cautions */
+  readonly letters: readonly string[];
 }
+
+/** Letters side by side; between longer ones there is a comma. */
+export const lettersText = (letters: readonly string[]): string =>
+  letters.join(letters.some((one) => one.length > 1) ? "," : "");
 
 /** A caution under the chart. */
 export interface Footnote {
@@ -34,36 +38,37 @@ export interface Cells {
 }
 
 /**
- * The chart in words. Cautions of one sentence share a letter: of one English sentence, so that every
- * language has the same letters. Notes of one code share the sentence of the first cell that has it.
+ * The chart in words. Cautions of one kind share a letter and one sentence: of those that pass a limit the
+ * one that passes it farthest, with its cell where the others say another figure; of notes that of the first
+ * cell.
  */
 export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUnit): Cells {
   const { temperaturesC, dilutions, rows } = chart;
   const sentenceOf = (caution: Caution): string =>
     `${texts.cautions.severities[caution.severity]}: ${cautionSentence(caution, texts.cautions, unit)}`;
-  const firsts = firstOfEach(rows);
+  const firsts = oneOfEach(rows);
   const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
   const letterOf = new Map(lettered.map(({ caution }, i) => [keyOf(caution), letter(i)]));
   const cell = (row: TimeChartRow): Cell => {
     const keys = new Set(saidOf(row).map(keyOf));
     const letters = [...letterOf].filter(([key]) => keys.has(key)).map(([, one]) => one);
     const { time, interval } = row.refused ? { time: texts.noTime, interval: "" } : shown(row, texts);
-    return { row, time, interval, letters: letters.join(letters.some((one) => one.length > 1) ? "," : "") };
+    return { row, time, interval, letters };
   };
   const columns = dilutions?.length ?? 1;
   const lines = temperaturesC.map((_, line) =>
     Array.from({ length: columns }, (__, i) => cell(rows[i * temperaturesC.length + line] as TimeChartRow)),
   );
   const footnotes = firsts.map(({ caution, row }) => {
-    const one = letterOf.get(keyOf(caution)) ?? "";
-    const everywhere = rows.every(
-      (each) => each.refused || saidOf(each).some(({ message }) => message === caution.message),
-    );
-    // Its letter stands at each cell that it is about.
-    const where =
-      everywhere || one !== ""
-        ? ""
-        : ` (${texts.where(texts.temperature(row.temperatureC, unit), row.dilution)})`;
+    const key = keyOf(caution);
+    const one = letterOf.get(key) ?? "";
+    const same = ({ message }: Caution): boolean => message === caution.message;
+    // A letter stands at each cell that it is about.
+    const alike =
+      one === ""
+        ? rows.every((each) => each.refused || saidOf(each).some(same))
+        : rows.every((each) => saidOf(each).every((other) => keyOf(other) !== key || same(other)));
+    const where = alike ? "" : ` (${texts.where(texts.temperature(row.temperatureC, unit), row.dilution)})`;
     return { letter: one, text: sentenceOf(caution) + where };
   });
   return { lines, footnotes };
@@ -83,21 +88,38 @@ export function shown(
   return { time: clock(timeS), interval: `${clock(lowS)} ${texts.to} ${clock(highS)}` };
 }
 
-/** What cautions that share a letter have in common. */
-const keyOf = ({ severity, code, message }: Caution): string =>
-  severity === "note" ? `note ${code}` : `${severity} ${code} ${message}`;
+/**
+ * What cautions that share a letter have in common: all that their sentence names but the figures. Below a
+ * limit is another sentence than above it.
+ */
+function keyOf({ severity, code, path, limit = 0, actual = 0, data }: Caution): string {
+  if (severity === "note") return `note ${code}`;
+  const named: readonly unknown[] = Object.values(data ?? {}).flat();
+  const words = named.filter((value) => typeof value !== "number");
+  return [severity, code, path, Math.sign(actual - limit), ...words].join(" ");
+}
 
-/** The first caution of each key, gravest first. */
-function firstOfEach(
-  rows: readonly TimeChartRow[],
-): readonly { readonly caution: Caution; readonly row: TimeChartRow }[] {
-  const found = new Map<string, { caution: Caution; row: TimeChartRow }>();
+/** A caution and the cell that it is about. */
+interface Said {
+  readonly caution: Caution;
+  readonly row: TimeChartRow;
+}
+
+/** One caution of each key, gravest first: the first, unless another passes the limit farther. */
+function oneOfEach(rows: readonly TimeChartRow[]): readonly Said[] {
+  const found = new Map<string, Said>();
   for (const row of rows)
     for (const caution of saidOf(row)) {
-      if (!found.has(keyOf(caution))) found.set(keyOf(caution), { caution, row });
+      const held = found.get(keyOf(caution));
+      if (held === undefined || (caution.severity !== "note" && past(caution) > past(held.caution)))
+        found.set(keyOf(caution), { caution, row });
     }
-  return [...found.values()].sort((a, b) => gravity(a.caution.severity) - gravity(b.caution.severity));
+  const all = new Map([...found.values()].map((said) => [said.caution, said]));
+  return gravestFirst([...all.keys()]).map((caution) => all.get(caution) as Said);
 }
+
+/** How far the limit is passed. */
+const past = ({ limit = 0, actual = 0 }: Caution): number => Math.abs(actual - limit);
 
 /** a to z, then aa, ab and so on. */
 function letter(i: number): string {

@@ -4,7 +4,7 @@ import { formatTime } from "../quantities/formatTime.js";
 import { temperatureUnit } from "../quantities/parseTemperature.js";
 import { cellsOf, type Cells, type Footnote } from "./cells.js";
 import { checkedChart } from "./checkedChart.js";
-import { gridOf } from "./svgGrid.js";
+import { gridOf, leastHeight } from "./svgGrid.js";
 import { linesThatFit, sizeThatFits } from "../picture/letters.js";
 import { escaped, textAt } from "../picture/svgParts.js";
 import { chartTexts, type ChartTexts } from "./text.js";
@@ -30,7 +30,8 @@ const MOST_DILUTIONS = 5;
 /** Small print, mm: 9 points. */
 const SMALL = 3.2;
 const LEADING = 4.3;
-const MOST_FOOTNOTE_LINES = 10;
+/** Between the chart and what is under it. */
+const GAP = 3;
 
 /**
  * A chart as a page to print: one A4 page, black on white, as SVG text.
@@ -44,8 +45,8 @@ const MOST_FOOTNOTE_LINES = 10;
  * the page
  *
  * @remarks Times are rounded as `roundEstimate` does. All columns share one logarithmic scale of time.
- * Cautions share letters as in `describeChart`; where they do not fit, the gravest are printed and the others
- * counted.
+ * Cautions share letters as in `describeChart`; where they do not fit, the gravest are printed, and the
+ * others counted and their letters left out.
  *
  * @example
  * ```ts
@@ -72,17 +73,18 @@ export function chartSvg(chart: TimeChart, options: ChartSvgOptions = {}): strin
   const top = [start, ...others, ...readings(cells, texts)].flatMap((line) =>
     linesThatFit(line, INNER, SMALL),
   );
-  const notes = footnoteLines(cells.footnotes, texts);
   const gridY = PAGE.margin + 14 + top.length * LEADING;
+  const free = PAGE.height - PAGE.margin - GAP - gridY - leastHeight(temperaturesC.length);
+  const { shown, notes } = footnoteLines(cells.footnotes, texts, Math.floor(free / LEADING));
   const foot = PAGE.height - PAGE.margin - notes.length * LEADING;
   const body = [
     ...headingAt(heading),
     ...lines(top, PAGE.margin + 13),
-    ...gridOf(chart, cells, texts, unit, {
+    ...gridOf(chart, withLetters(cells, shown), texts, unit, {
       x: PAGE.margin,
       y: gridY,
       width: INNER,
-      height: foot - gridY - 3,
+      height: foot - gridY - GAP,
     }),
     ...lines(notes, foot + LEADING),
   ];
@@ -126,16 +128,34 @@ function lines(texts: readonly string[], y: number): readonly string[] {
 }
 
 /** The lines under the chart: cautions, gravest first, as many as there is place for. */
-function footnoteLines(footnotes: readonly Footnote[], texts: ChartTexts): readonly string[] {
+function footnoteLines(
+  footnotes: readonly Footnote[],
+  texts: ChartTexts,
+  most: number,
+): { readonly shown: readonly Footnote[]; readonly notes: readonly string[] } {
+  const safety = linesThatFit(texts.safety, INNER, SMALL);
+  const all = footnotes.map(({ letter, text }) =>
+    linesThatFit(letter === "" ? text : `${letter}: ${text}`, INNER, SMALL),
+  );
+  const left = most - safety.length;
+  // One line says how many are left out.
+  const place = all.flat().length > left ? left - 1 : left;
   const kept: string[] = [];
   let shown = 0;
-  for (const { letter, text } of footnotes) {
-    const more = linesThatFit(letter === "" ? text : `${letter}: ${text}`, INNER, SMALL);
-    if (kept.length + more.length > MOST_FOOTNOTE_LINES) break;
+  for (const more of all) {
+    if (kept.length + more.length > place) break;
     kept.push(...more);
     shown += 1;
   }
-  const left = footnotes.length - shown;
-  const rest = left > 0 ? [texts.more(left)] : [];
-  return [...kept, ...rest, ...linesThatFit(texts.safety, INNER, SMALL)];
+  const rest = shown < all.length ? [texts.more(all.length - shown)] : [];
+  return { shown: footnotes.slice(0, shown), notes: [...kept, ...rest, ...safety] };
+}
+
+/** The cells with those letters alone that have their line. */
+function withLetters(cells: Cells, shown: readonly Footnote[]): Cells {
+  const explained = new Set(shown.map(({ letter }) => letter));
+  const lines = cells.lines.map((line) =>
+    line.map((cell) => ({ ...cell, letters: cell.letters.filter((one) => explained.has(one)) })),
+  );
+  return { ...cells, lines };
 }

@@ -1,5 +1,5 @@
 import { formatTime } from "../quantities/formatTime.js";
-import { cellsOf, type Cell } from "./cells.js";
+import { cellsOf, lettersText, type Cell } from "./cells.js";
 import { checkedChart } from "./checkedChart.js";
 import { chartTexts, type ChartTexts } from "./text.js";
 import type { TimeChart } from "./types.js";
@@ -17,9 +17,10 @@ import { checkedTexts } from "../text/checkedTexts.js";
  * @throws TypeError when `chart` or a part of it is of the wrong kind
  * @throws RangeError when a figure of it is out of range, or the unit none of the two
  *
- * @remarks Times are rounded as `roundEstimate` does. Cautions of one sentence share a letter. A caution that
- * is only worth knowing has no letter, and its sentence is that of the first cell that has one of its code. A
- * cell without a time has the letters of its stops alone.
+ * @remarks Times are rounded as `roundEstimate` does. Cautions of one code and place share a letter and a
+ * sentence: the one that passes its limit farthest, with its cell where others say another figure. A caution
+ * that is only worth knowing has no letter, and its sentence is that of the first cell that has one of its
+ * code. A cell without a time has the letters of its stops alone.
  *
  * @example
  * ```ts
@@ -56,7 +57,7 @@ export function describeChart(
 
 function cellText({ time, interval, letters }: Cell): string {
   const span = interval === "" ? "" : ` (${interval})`;
-  return `${time}${span}${letters === "" ? "" : ` ${letters}`}`;
+  return `${time}${span} ${lettersText(letters)}`.trimEnd();
 }
 
 /** Columns of one width each, two blanks between them. */

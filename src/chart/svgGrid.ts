@@ -1,4 +1,4 @@
-import type { Cell, Cells } from "./cells.js";
+import { lettersText, type Cell, type Cells } from "./cells.js";
 import { sizeThatFits, textWidth, widest } from "../picture/letters.js";
 import { dot, lineFrom, rectangle, textAt } from "../picture/svgParts.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
@@ -27,6 +27,12 @@ const TALLEST = 24;
 const PAD = 2;
 const HAIR = 0.2;
 const TICK = 2.5;
+
+/** The least height of a line, mm: an interval in it has letters of 5 points. */
+const LEAST = 6.5;
+
+/** How high a table of so many lines has to be, mm. */
+export const leastHeight = (lines: number): number => HEAD + SCALE + lines * LEAST;
 
 /** The table: temperatures at the left, dilutions on top, a cell each, and the scale of time below. */
 export function gridOf(
@@ -77,7 +83,7 @@ export function gridOf(
 
 /** The largest letters that fit the fullest cell. */
 function sizesFor(cells: readonly Cell[], width: number, height: number): Sizes {
-  const time = widest(cells.map(({ time: text, letters }) => `${text} ${letters}`));
+  const time = widest(cells.map(({ time: text, letters }) => `${text} ${lettersText(letters)}`));
   const interval = widest(cells.map(({ interval: text }) => text));
   return {
     time: sizeThatFits(time, width, Math.min(8, height * 0.42)),
@@ -86,7 +92,8 @@ function sizesFor(cells: readonly Cell[], width: number, height: number): Sizes 
 }
 
 function cellAt(cell: Cell, box: Box, sizes: Sizes, scale: TimeScale | undefined): readonly string[] {
-  const { row, time, interval, letters } = cell;
+  const { row, time, interval } = cell;
+  const letters = lettersText(cell.letters);
   const { x, y, width, height } = box;
   if (row.refused || scale === undefined) return refusedAt(`${time} ${letters}`.trim(), box, sizes);
   const base = y + height * 0.44;

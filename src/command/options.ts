@@ -19,7 +19,7 @@ import {
 import { fault, inPackage, problemText, type Said } from "./fault.js";
 import { wordsOf, type LanguageName, type Words } from "./words.js";
 
-export const COMMANDS = ["time", "check", "plan", "chart"] as const;
+export const COMMANDS = ["time", "check", "plan", "chart", "brew"] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 /** What was asked for. */
@@ -49,16 +49,16 @@ const OPTIONS: Readonly<Record<string, { readonly for: readonly CommandName[]; r
   "--strict": { for: COMMANDS },
   "--lang": { for: COMMANDS, value: true },
   "--unit": { for: COMMANDS, value: true },
-  "--temperature": { for: ["time", "plan", "chart"], value: true },
+  "--temperature": { for: ["time", "plan", "chart", "brew"], value: true },
   "--dilution": { for: ["time", "plan", "chart"], value: true },
   "--vessel": { for: ["plan"], value: true },
-  "--volume": { for: ["plan"], value: true },
+  "--volume": { for: ["plan", "brew"], value: true },
   "--csv": { for: ["chart"] },
   "--svg": { for: ["chart"] },
   "--wall": { for: ["chart"] },
   "--bath": { for: ["plan", "chart"], value: true },
   "--notes": { for: ["time", "plan", "chart"], value: true },
-  "--material": { for: ["time", "plan", "chart"], value: true },
+  "--material": { for: ["time", "plan", "chart", "brew"], value: true },
   "--developer": { for: ["time", "plan", "chart"], value: true },
 };
 
@@ -154,7 +154,8 @@ function asked(command: CommandName, files: readonly string[], given: ReadonlyMa
       de: "--bath gehört zu plan, und zu chart mit --svg.",
     });
   const notes = given.get("--notes")?.at(-1);
-  if (notes === undefined && (given.has("--material") || given.has("--developer")))
+  // A brew is for a material, without notes.
+  if (notes === undefined && command !== "brew" && (given.has("--material") || given.has("--developer")))
     throw wrongUse({
       en: "--material and --developer choose rows of --notes FILE.",
       de: "--material und --developer wählen Zeilen aus --notes DATEI.",

@@ -13,6 +13,7 @@ import { notesLines, readNotes, type Notes } from "./notes.js";
 import { languageOf, readOptions, type Asked } from "./options.js";
 import { pictureReport } from "./picture.js";
 import { planCautions, planLines, planReport } from "./plan.js";
+import { shelfCautions, shelfLines, shelfReport } from "./shelf.js";
 import { timeReport } from "./time.js";
 import { wordsOf, type Words } from "./words.js";
 
@@ -121,6 +122,14 @@ function answerOf(document: Document, asked: Asked): Omit<Outcome, "ok"> {
       data: report,
       text: joined(planLines(report, wordsOf(asked))),
       cautions: planCautions(report),
+    };
+  }
+  if (asked.command === "brew") {
+    const report = shelfReport(document, asked);
+    return {
+      data: report,
+      text: joined(shelfLines(report, wordsOf(asked))),
+      cautions: shelfCautions(report),
     };
   }
   if (asked.command === "chart") {

@@ -2,7 +2,7 @@
  * What the command says besides the sentences of the package, in each language that it speaks.
  */
 import { ownEntry } from "../core/ownEntry.js";
-import type { SpoonHeap, TemperatureUnit, Texts } from "../index.js";
+import type { BrewMaterial, SpoonHeap, TemperatureUnit, Texts } from "../index.js";
 import { de } from "../texts/de.js";
 
 /** The words of one language. */
@@ -36,6 +36,8 @@ export interface Words {
   readonly ingredient: (name: string) => string;
   readonly spoons: (count: number, heap: SpoonHeap) => string;
   readonly tablets: (count: number, labelMg: number) => string;
+  /** what is said of a shelf */
+  readonly shelf: ShelfWords;
   readonly to: string;
   readonly strength: (factor: string) => string;
   readonly table: (rows: readonly number[]) => string;
@@ -53,9 +55,25 @@ export interface Words {
   /** before the rows that give no run, the cells that are left out of one, and the columns not known */
   readonly notRead: string;
   readonly cellsNotRead: string;
+  /** before the rows that were read and teach nothing */
+  readonly notLearned: string;
   readonly columnsNotRead: (headings: string) => string;
-  /** a row by its place below the headings, and what is wrong with it */
-  readonly row: (row: number, wrong: string) => string;
+  /** rows by their places below the headings, and what is wrong with each of them */
+  readonly rows: (rows: readonly number[], wrong: string) => string;
+  /** a column that a row of notes lacks */
+  readonly column: (field: string) => string;
+}
+
+/** What is said of a brew from the shelf. */
+interface ShelfWords {
+  readonly heading: (volumeMl: string, temperature: string, material: BrewMaterial) => string;
+  readonly begin: (time: string, low: string, high: string) => string;
+  readonly strip: (times: string) => string;
+  readonly lives: (hours: string, cm2: string) => string;
+  readonly solution: (volume: string, percent: number) => string;
+  readonly none: string;
+  readonly helps: (what: string) => string;
+  readonly water: Readonly<Record<"more-bath" | "warm-water" | "cool-water", string>>;
 }
 
 export type LanguageName = "en" | "de";
@@ -68,6 +86,20 @@ const HEAPS: Readonly<Record<SpoonHeap, string>> = {
   level: "gestrichen",
   rounded: "leicht gehäuft",
   heaped: "gehäuft",
+};
+
+const MATERIALS: Readonly<Record<BrewMaterial, string>> = { film: "Film", plate: "Platten", paper: "Papier" };
+
+/** The columns that a row may lack. */
+const COLUMNS: Readonly<Record<string, string>> = {
+  time: "Zeit",
+  temperature: "Temperatur",
+  outcome: "Ergebnis",
+  gamma: "Gradient",
+  density: "Dichte",
+  wanted: "Soll",
+  appearance: "Erscheinen",
+  factor: "Faktor",
 };
 
 const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
@@ -90,6 +122,17 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     ingredient: same,
     spoons: (count, heap) => `${count} ${heap}`,
     tablets: (count, labelMg) => `${count} of ${labelMg} mg`,
+    shelf: {
+      heading: (volumeMl, temperature, material) =>
+        `From the shelf: ${volumeMl} ml at ${temperature}, for ${material === "plate" ? "plates" : material}`,
+      begin: (time, low, high) => `Begin with ${time}, nine times in ten ${low} to ${high}: a guess.`,
+      strip: (times) => `First a strip: ${times}.`,
+      lives: (hours, cm2) => `It lives about ${hours} h and develops ${cm2} cm².`,
+      solution: (volume, percent) => `${volume} of ${percent} %`,
+      none: "No brew.",
+      helps: (what) => `What would help: ${what}.`,
+      water: { "more-bath": "a larger bath", "warm-water": "warmer water", "cool-water": "cooler water" },
+    },
     to: "to",
     strength: (factor) => `strength: time × ${factor}`,
     table: (rows) => `A published table, predicted from its rows ${rows.join(" and ")}`,
@@ -106,9 +149,11 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       `Take care: No row is of this material and developer. ${count === 1 ? "One is" : `${count} are`} of ` +
       "another. Compare the names with those in the notes.",
     notRead: "Not read, rows counted below the headings:",
+    notLearned: "Read, but nothing is learned from them, rows counted below the headings:",
     cellsNotRead: "Left out of the run, rows counted below the headings:",
     columnsNotRead: (headings) => `Columns that are not known: ${headings}.`,
-    row: (row, wrong) => `  row ${row}: ${wrong}`,
+    rows: (rows, wrong) => `  ${rows.length === 1 ? "row" : "rows"} ${rows.join(", ")}: ${wrong}`,
+    column: same,
   },
   de: {
     texts: de,
@@ -130,6 +175,22 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     ingredient: (name) => ownEntry(de.ingredients, name) ?? name,
     spoons: (count, heap) => `${commas(String(count))} ${HEAPS[heap]}`,
     tablets: (count, labelMg) => `${commas(String(count))} zu ${commas(String(labelMg))} mg`,
+    shelf: {
+      heading: (volumeMl, temperature, material) =>
+        `Aus dem Vorrat: ${volumeMl} ml bei ${temperature}, für ${MATERIALS[material]}`,
+      begin: (time, low, high) =>
+        `Mit ${time} beginnen, in neun von zehn Fällen ${low} bis ${high}: eine Schätzung.`,
+      strip: (times) => `Zuerst ein Probestreifen: ${times}.`,
+      lives: (hours, cm2) => `Er hält etwa ${hours} h und entwickelt ${cm2} cm².`,
+      solution: (volume, percent) => `${volume} zu ${percent} %`,
+      none: "Kein Ansatz.",
+      helps: (what) => `Was helfen würde: ${what}.`,
+      water: {
+        "more-bath": "ein größeres Bad",
+        "warm-water": "wärmeres Wasser",
+        "cool-water": "kühleres Wasser",
+      },
+    },
     to: "bis",
     strength: (factor) => `Stärke: Zeit × ${factor}`,
     table: (rows) => `Eine gedruckte Tabelle, vorhergesagt aus ihren Zeilen ${rows.join(" und ")}`,
@@ -148,9 +209,11 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       `Von anderem ${count === 1 ? "ist eine" : `sind ${count}`}. ` +
       "Die Namen mit denen der Notizen vergleichen.",
     notRead: "Nicht gelesen, Zeilen unter den Überschriften gezählt:",
+    notLearned: "Gelesen, aber nichts daraus gelernt, Zeilen unter den Überschriften gezählt:",
     cellsNotRead: "Nicht verwertet, Zeilen unter den Überschriften gezählt:",
     columnsNotRead: (headings) => `Unbekannte Spalten: ${headings}.`,
-    row: (row, wrong) => `  Zeile ${row}: ${wrong}`,
+    rows: (rows, wrong) => `  ${rows.length === 1 ? "Zeile" : "Zeilen"} ${rows.join(", ")}: ${wrong}`,
+    column: (field) => ownEntry(COLUMNS, field) ?? field,
   },
 };
 

@@ -13,8 +13,8 @@ export const OUTCOMES: TextForm = {
 
 const GOOD = new RegExp(
   "^(?:(?:very|quite|fairly|pretty|sehr|ganz|ziemlich) )?(?:good|gut)(?:[- ]?ish| ?\\(ish\\))?$|" +
-    "^(?:ok|okay|right|just right|spot on|normal|fine|perfect|great|excellent|n|passt|perfekt|richtig|" +
-    "genau richtig|in ordnung|(?:it )?came out (?:good|right|well))$",
+    "^(?:ok|okay|right|just right|spot on|normal|fine|perfect|great|excellent|super|n|passt|perfekt|prima|" +
+    "richtig|genau richtig|in ordnung|(?:it )?came out (?:good|right|well))$",
 );
 
 /** Words that say how much without an amount. */
@@ -24,6 +24,14 @@ const ABOUT =
   "deutlich|stark|kr\u00e4ftig|noch) )*";
 const THIN = new RegExp(`^${ABOUT}(?:thin|under-?developed|d(?:\u00fc|ue)nn|unterentwickelt)$`);
 const DENSE = new RegExp(`^${ABOUT}(?:dense|thick|over-?developed|dicht|dick|(?:\u00fc|ue)berentwickelt)$`);
+/** How long it was developed, or how dense it did not get. */
+const TOO_SHORT = new RegExp(
+  `^${ABOUT}(?:developed )?(?:too short|zu kurz)(?: developed| entwickelt)?$|` +
+    "^not dense enough$|^nicht dicht genug$|^nicht lange? genug entwickelt$|^not developed long enough$",
+);
+const TOO_LONG_DEVELOPED = new RegExp(
+  `^${ABOUT}(?:developed )?(?:too long|zu lange?)(?: developed| entwickelt)?$`,
+);
 /** A negative that is too dark is dense. "Dark" alone may speak of the light. */
 const TOO_DARK =
   /^(?:(?:way|much|far|a|bit|little|slightly|rather|etwas|ein|bisschen|viel) )*(?:too dark|zu dunkel)$/;
@@ -32,6 +40,15 @@ const DOUBT =
   /(?:,? (?:i think|i guess|probably|maybe|perhaps|glaube ich|denke ich|wohl|vielleicht))?[.!? ]*$/;
 const FAILED = /^(?:failed|misslungen|mi\u00dflungen)$/;
 const FOGGED = /^(?:fogged|verschleiert|schleier)$/;
+const FOG =
+  "(?:(?:a |some |slight(?:ly)? |etwas |leicht(?:er)? |ein wenig )*(?:fog(?:ged)?|schleier|verschleiert))";
+/** How long, but not what: of fixing, washing or the exposure a remark may say so too. */
+const LENGTH_ALONE = new RegExp(`^${ABOUT}(?:too (?:short|long)|zu (?:kurz|lange?))$`);
+/** Fog that was seen beside a judgement: "fog, otherwise good", "gut, aber Schleier". */
+const FOG_BESIDE = [
+  new RegExp(`^${FOG}[,;]? (?:but|otherwise|else|aber|sonst)(?: otherwise| sonst)? (.+)$`),
+  new RegExp(`^(.+?)[,;]? (?:but|with|aber|mit|trotz) ${FOG}$`),
+];
 
 /** Which way a negative is off, by its words. */
 const OVER = "over(?:-?developed)?|(?:\u00fc|ue)ber(?:entwickelt)?";
@@ -41,7 +58,9 @@ const PALE = "thin|d(?:\u00fc|ue)nn";
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
 /** The way first: "over 1", "\u00fcber 1"; a figure behind "dense" without a step may be a density. */
 const STEPS = new RegExp(`^(${OVER}|${UNDER})(?:by|um)?${NUMBER}${STEP}?$`);
-const DENSE_BY = new RegExp(`^(?:too|zu)?(${DARK}|${PALE})(?:by|um)?${NUMBER}${STEP}$`);
+const DENSE_BY = new RegExp(
+  String.raw`^(?:too|zu)?(${DARK}|${PALE})[,:(]?(?:by|um|etwa|about)?${NUMBER}${STEP}\)?$`,
+);
 /** The amount first: "1 step under", "0.5 step too thin". */
 const STEPS_FIRST = new RegExp(`^(?:um)?${NUMBER}${STEP}(?:too|zu)?(${OVER}|${UNDER}|${DARK}|${PALE})$`);
 const IS_UNDER = new RegExp(`^(?:${UNDER}|${PALE})$`);
@@ -67,21 +86,19 @@ const LESS = /^(?:less|shorter|weniger|k\u00fcrzer)$/;
  * How a negative came out, in the words of a notebook: `"good"` and its like, `"failed"`, `"fogged"`; `"too
  * thin"` or `"a bit dense"`, which say no amount; steps over or under (`"over 1"`, `"half a step thin"`); the
  * right time as a multiple (`"x1.2"`, `"needs +15%"`); or how far the time given was off (`"10% too long"`).
+ * Of "fog, otherwise good" it is the judgement.
  * `"+1"`, `"N+1"`, `"over 1 stop"`, `"2 Blenden zu dicht"` and `"flat"` may mean two things and are refused
  * with the question which.
  */
 export function judgement(at: string, text: string): RunOutcome {
-  const words = plainFigures(text)
-    .toLowerCase()
-    .replace(/[\u2212\u2013]/g, "-")
-    .replace(/\s+/g, " ")
-    .replace(DOUBT, "")
-    .trim();
+  const words = wordsIn(text);
+  const fogged = besideFog(words);
+  if (fogged !== undefined) return judgement(at, fogged);
   if (GOOD.test(words)) return { kind: "good" };
   if (FAILED.test(words)) return { kind: "failed" };
   if (FOGGED.test(words)) return { kind: "fogged" };
-  if (THIN.test(words)) return { kind: "thin" };
-  if (DENSE.test(words) || TOO_DARK.test(words)) return { kind: "dense" };
+  if (THIN.test(words) || TOO_SHORT.test(words)) return { kind: "thin" };
+  if ([DENSE, TOO_DARK, TOO_LONG_DEVELOPED].some((form) => form.test(words))) return { kind: "dense" };
   const tight = tightened(words);
   const [, first, behind] = STEPS_FIRST.exec(tight) ?? [];
   const [, side = behind ?? "", amount = first] = STEPS.exec(tight) ?? DENSE_BY.exec(tight) ?? [];
@@ -105,6 +122,24 @@ export function judgement(at: string, text: string): RunOutcome {
   ask(at, words, tight, text);
   return unreadable(at, OUTCOMES, text);
 }
+
+/** The words of a judgement, without what does not change them. */
+const wordsIn = (text: string): string =>
+  plainFigures(text)
+    .toLowerCase()
+    .replace(/[\u2212\u2013]/g, "-")
+    .replace(/\s+/g, " ")
+    .replace(DOUBT, "")
+    .trim();
+
+const besideFog = (words: string): string | undefined =>
+  FOG_BESIDE.map((form) => form.exec(words)?.[1]).find((rest) => rest !== undefined);
+
+/** Whether a judgement tells of fog besides, which its outcome does not hold. */
+export const tellsFog = (text: string): boolean => besideFog(wordsIn(text)) !== undefined;
+
+/** Whether a text says that a length was wrong, but not which: as an outcome it is the development. */
+export const saysLengthAlone = (text: string): boolean => LENGTH_ALONE.test(wordsIn(text));
 
 /** Words without the blanks between them, their amounts as figures. */
 const tightened = (words: string): string => amountsAsFigures(words).replace(/ /g, "");

@@ -18,6 +18,8 @@ export interface Cell extends Column {
   readonly text: string;
   /** its place in the row, from 1 */
   readonly column: number;
+  /** the cell held a number: its point parts no thousands */
+  readonly exact?: boolean;
 }
 
 /** The cells of a row. What is read is taken out. */
@@ -42,7 +44,7 @@ export function cellsOf(
     columns.set(heading, column);
     const { field, unit, refused = false } = column;
     if (refused) told(problems, heading, "", () => unreadable("/heading", HEADINGS, heading));
-    else cells.push({ field, unit, heading, text, column: place + 1 });
+    else cells.push({ field, unit, heading, text, column: place + 1, exact: typeof cell === "number" });
   }
   return cells;
 }
@@ -72,11 +74,17 @@ export function take(cells: Cells, cell: Cell): void {
 const ROUGHLY = /^(?:[~\u2248]|(?:ca\.?|circa|about|approx\.?|etwa|ungef\u00e4hr)(?=[\s\d]))\s*/i;
 
 /** What a cell says, by the reader of its column. */
-export function said({ field, text, unit }: Cell, readers: Readers): unknown {
-  if (field === "time" && unit === "") asMinutesOrHours(text);
+export function said(cell: Cell, readers: Readers): unknown {
+  const { field, unit } = cell;
+  if (field === "time" && unit === "") asMinutesOrHours(cell.text);
   const reader = readers.get(field) as Reader;
-  const plain = text.replace(ROUGHLY, "");
-  return field === "push" ? reader(plain, unit) : reader(withUnit(withPoint(plain), unit));
+  const text = cell.text.replace(ROUGHLY, "");
+  return field === "push" ? reader(text, unit) : reader(textWithUnit({ ...cell, text }));
+}
+
+/** What a cell says with the unit of its heading. A fourth figure shows that three are no thousands. */
+export function textWithUnit({ text, unit, exact = false }: Cell): string {
+  return withUnit(exact ? text.replace(/\.\d{3}$/, "$&0") : withPoint(text), unit);
 }
 
 /** A spreadsheet adds seconds to a time that was typed as "7:30": then its hours are minutes. */

@@ -9,7 +9,8 @@ import { judgement, OUTCOMES } from "./judgement.js";
  * amount is read; steps over or under (`"over 1"`, `"under 0.5"`, `"half a step thin"`, `"two steps dense"`);
  * or the right time as a multiple of the one given (`"x1.2"`, `"needs +15%"`, `"15% more"`), or by how much
  * that one was wrong (`"10% too long"`); in German `"gut"`, `"etwas dünn"`, `"über 1"`,
- * `"eine halbe Stufe zu dünn"`, `"15 % länger"`, `"10 % zu lang"`
+ * `"eine halbe Stufe zu dünn"`, `"zu kurz entwickelt"`, `"15 % länger"`, `"10 % zu lang"`. Of fog beside a
+ * judgement (`"Schleier, sonst gut"`) nothing is read
  * @returns the outcome of a run
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is no outcome, or may mean two: `"+1"`, `"N+1"`, `"over 1 stop"` and `"flat"`

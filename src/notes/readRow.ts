@@ -3,10 +3,9 @@ import { ambiguous, type TextForm } from "../core/guards.js";
 import { present } from "../core/ordered.js";
 import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
 import { PUSHES } from "../push/parseStops.js";
-import { withPoint, withUnit } from "../quantities/numberText.js";
-import { judgement, OUTCOMES } from "./judgement.js";
+import { judgement, OUTCOMES, saysLengthAlone, tellsFog } from "./judgement.js";
 import type { Readers } from "./headings.js";
-import { beside, main, only, said, take, told, type Cell, type Cells } from "./noteCells.js";
+import { beside, main, only, said, take, textWithUnit, told, type Cell, type Cells } from "./noteCells.js";
 import { pushesIn } from "./pushCell.js";
 import { missingText } from "./text.js";
 
@@ -88,7 +87,7 @@ function readUse(cells: Cells, readers: Readers, problems: CheckProblem[]): unkn
   const volume = only(cells, "volume");
   const ml = volume && quietly(() => said(volume, readers));
   if (ml === undefined) return undefined;
-  const text = `${withUnit(withPoint(cell.text), cell.unit)}/${ml as number} ml`;
+  const text = `${textWithUnit(cell)}/${ml as number} ml`;
   cells.splice(cells.indexOf(cell), 1, { ...cell, text, unit: "" });
   return main(cells, "used", readers, problems);
 }
@@ -123,9 +122,9 @@ const MEASUREMENTS = [
 ] as const;
 
 /**
- * The outcome: a failure says so in words; else what was measured; else the judgement in words, in its own
- * column or among the remarks. Words beside a measurement, and a measurement that cannot be read beside
- * words, are kept in the note.
+ * The outcome: a failure says so in words; else what was measured on the negative; else the judgement in
+ * words, in its own column or among the remarks; else the time of appearance, which foretells the time to 10
+ * to 15 %, and that of a brew to a factor of three. What is not used is kept in the note.
  */
 function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): RunOutcome | undefined {
   const words = only(cells, "outcome");
@@ -134,8 +133,11 @@ function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): R
     take(cells, words);
     return judged;
   }
+  const inColumn = cells.some(({ field }) => field === "outcome");
+  const remark = cells.find(({ field, text }) => field === "note" && judgedIn(text).length > 0);
+  const inWords = judged !== undefined || (remark !== undefined && !inColumn);
   const measurement = MEASUREMENTS.find(([each]) => cells.some(({ field }) => field === each));
-  if (measurement) {
+  if (measurement && !(inWords && measurement[0] === "appearance")) {
     const [kind, field, other, spread] = measurement;
     const pair = [only(cells, kind), only(cells, other)].map(
       (cell) => cell && quietly(() => said(cell, readers)),
@@ -155,13 +157,14 @@ function readResult(cells: Cells, readers: Readers, problems: CheckProblem[]): R
       return undefined;
     }
   }
-  if (cells.some(({ field }) => field === "outcome")) {
+  if (inColumn) {
     const read = main(cells, "outcome", readers, problems) as RunOutcome | undefined;
     if (!read) return undefined;
+    // The outcome holds no fog beside another judgement.
+    if (words && tellsFog(words.text) && !cells.includes(words)) cells.push(words);
     const plain = read.kind === "thin" || read.kind === "dense";
     return present({ ...read, logSd: plain ? undefined : beside(cells, "sd", readers) }) as RunOutcome;
   }
-  const remark = cells.find(({ field, text }) => field === "note" && judgedIn(text).length > 0);
   if (remark === undefined) return told<RunOutcome>(problems, "outcome", "outcome", missing);
   return agreed(
     judgedIn(remark.text).map((judged) => ({ cell: remark, ...judged })),
@@ -176,7 +179,7 @@ type Judged = Pick<Statement<RunOutcome>, "part" | "value">;
 /** The judgements in a remark: the whole of it, or its parts between commas. */
 function judgedIn(text: string): readonly Judged[] {
   const of = (part: string): readonly Judged[] => {
-    const value = quietly(() => judgement("", part));
+    const value = saysLengthAlone(part) ? undefined : quietly(() => judgement("", part));
     return value ? [{ part, value }] : [];
   };
   const whole = of(text);

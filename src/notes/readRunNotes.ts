@@ -1,7 +1,8 @@
 import type { Caution } from "../core/caution.js";
 import type { CheckProblem } from "../core/errors.js";
-import { arrayOf, plainObject, refuse } from "../core/guards.js";
+import { arrayOf, refuse } from "../core/guards.js";
 import { inNameOf } from "../core/inNameOf.js";
+import { onlyFields } from "../core/onlyFields.js";
 import { parseDilution, type ParseDilutionOptions } from "../dilution/parseDilution.js";
 import { entryOf, refuseFuture } from "../learning/notebook.js";
 import { readOutcome } from "../learning/readOutcome.js";
@@ -41,6 +42,8 @@ export interface RunNotesOptions extends ParseDilutionOptions {
    */
   readonly only?: OnlyNamed | undefined;
 }
+
+const OPTIONS: readonly (keyof RunNotesOptions)[] = ["colon", "today", "year", "dates", "only"];
 
 /**
  * A row that could not be read: its place in the records, the record as it came, and all that is wrong with
@@ -122,7 +125,8 @@ export interface RunNotes {
  * 2024", "5.3.24", "13/4/2024", and a `Date`. Outcomes: "good", "perfect" and the like, "failed", "fogged",
  * "too thin", "a bit dense" (no amount is read into such words), steps over or under ("over 1"), the right
  * time as a multiple ("x1.2", "needs +15%"); or a gradient or density with what was wanted; or a time of
- * appearance with its factor. Without a column for it the outcome may be among the remarks. "+1" and "N+1"
+ * appearance with its factor. Of several the gradient or density counts, else the words, else the appearance;
+ * the others stay in the note. Without a column for it the outcome may be among the remarks. "+1" and "N+1"
  * as outcomes are rejected with the question which is meant: half of photographers write what it was, half
  * what it needs; so are "over 1 stop" and "flat". A number without a unit, in the cell or the heading, is
  * rejected, not guessed; but a temperature of 20 is °C, since a bath of 20 °F is ice. A push is read by
@@ -145,15 +149,16 @@ export interface RunNotes {
  */
 export function readRunNotes(records: readonly unknown[], options: RunNotesOptions = {}): RunNotes {
   const rows = arrayOf("readRunNotes/records", records, 0);
-  const { today, year, dates, only, ...colon } = plainObject(
+  const { today, year, dates, only, colon } = onlyFields(
     "readRunNotes/options",
     options,
+    OPTIONS,
   ) as RunNotesOptions;
   const asked = checkedOnly("readRunNotes/options/only", only);
   refuseFuture("readRunNotes/options/today", today, []);
   checkedDateOptions("readRunNotes/options", { year, dates });
-  inNameOf("readRunNotes", () => parseDilution("stock", colon));
-  const readers = readersFor({ ...colon, year, dates });
+  inNameOf("readRunNotes", () => parseDilution("stock", { colon }));
+  const readers = readersFor({ colon, year, dates });
   const columns = developmentColumns(rows, readers);
   const names: NameColumns = new Map();
   const leftAside: number[] = [];

@@ -63,13 +63,19 @@ export function plainAmount(text: string): string {
 
 /**
  * What a number of up to three figures, a point or comma, three figures and a unit may mean: "1.500 ml" is
- * 1.5 ml or 1500 ml. A decimal that needs its three figures is written with a fourth.
+ * 1.5 ml or 1500 ml. A decimal that needs its three figures is written with a fourth. Behind a comma they are
+ * asked about in every unit, `form`; behind a point only in those so small that a thousand of them are
+ * common, `small`.
  */
-export function groupReadings(plain: string): readonly [decimal: string, thousands: string] | undefined {
-  const [, whole, rest, unit] = /^([1-9]\d{0,2})[.,](\d{3})(\s*[^\d\s].*)$/.exec(plain) ?? [];
+export function groupReadings(
+  plain: string,
+  form: RegExp,
+  small: RegExp,
+): readonly [decimal: string, thousands: string] | undefined {
+  const [, whole, mark, rest, unit] = /^([1-9]\d{0,2})([.,])(\d{3})(\s*[^\d\s].*)$/.exec(plain) ?? [];
   if (whole === undefined || rest === undefined || unit === undefined) return undefined;
-  const decimal = rest.endsWith("0") ? String(Number(`${whole}.${rest}`)) : `${whole}.${rest}0`;
-  return [decimal + unit, whole + rest + unit];
+  const decimal = (rest.endsWith("0") ? String(Number(`${whole}.${rest}`)) : `${whole}.${rest}0`) + unit;
+  return (mark === "," ? form : small).test(decimal) ? [decimal, whole + rest + unit] : undefined;
 }
 
 /** A number above 0 or 0 without an exponent: 1e-7 is "0.0000001". */
@@ -88,7 +94,8 @@ export function plainNumber(value: number): string {
 export function withUnit(text: string, unit: string): string {
   const parts = /^\d+:\d+(?::\d+)?$/.test(text) ? text.split(":").length : 0;
   const clock = unit.includes(":") ? unit.split(":").length : /^[ms]/i.test(unit) ? 2 : 0;
-  const bare = parts ? parts !== clock : /^(?:[a-z]+\s+)?[-+]?\.?\d+(?:\.\d+)?$/i.test(text);
+  // A comma that is left before three figures may part thousands: which, its unit lets the reader ask.
+  const bare = parts ? parts !== clock : /^(?:[a-z]+\s+)?[-+]?\.?\d+(?:\.\d+|,\d{3})?$/i.test(text);
   return bare && unit !== "" ? `${text} ${unit}` : text;
 }
 

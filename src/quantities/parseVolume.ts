@@ -45,15 +45,12 @@ export function parseVolume(text: string): number {
   if (typeof text !== "string") unreadable(at, VOLUMES, text);
   const plain = plainAmount(text.toLowerCase());
   const [, number, metric, cubic, other] = VOLUME.exec(plain) ?? [];
-  const grouped = groupReadings(plain);
-  const thousands = grouped && VOLUME.test(grouped[0]) ? grouped : undefined;
+  const thousands = groupReadings(plain, VOLUME, SMALL);
+  if (thousands) ambiguous(at, VOLUMES, thousands, text);
   if (number === undefined) {
-    const bare = /^\d+(?:\.\d+)?$/.test(plain) ? [`${plain} ml`, `${plain} l`] : undefined;
-    const readings = bare ?? thousands;
-    if (readings === undefined) unreadable(at, VOLUMES, text);
-    ambiguous(at, VOLUMES, readings, text);
+    if (!/^\d+(?:\.\d+)?$/.test(plain)) unreadable(at, VOLUMES, text);
+    ambiguous(at, VOLUMES, [`${plain} ml`, `${plain} l`], text);
   }
-  if (thousands && SMALL.test(plain)) ambiguous(at, VOLUMES, thousands, text);
   if (other !== undefined) {
     const readings = (TWO_KINDS[other.charAt(0)] as readonly number[]).map(
       (ml) => `${Number((Number(number) * ml).toPrecision(4))} ml`,

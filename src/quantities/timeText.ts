@@ -41,11 +41,15 @@ export function timeFromText(at: string, text: unknown, around?: Around): number
   const plain = plainAmount(text).replace(CLOCK_UNIT, "$1");
   const clocks = FRACTION.test(text) ? undefined : clockReadings(plain);
   if (clocks) asked(at, clocks, text, around);
+  const grouped = groupReadings(plain, WORDS, ONLY_SECONDS);
+  if (grouped) {
+    const [decimal, thousands] = grouped;
+    // Two figures could be a clock, where three could not.
+    asked(at, [MAYBE_CLOCK.test(decimal) ? plain.replace(",", ".") : decimal, thousands], text, around);
+  }
   const clock = CLOCK.exec(plain) ?? CUT[0]?.exec(plain) ?? CUT[1]?.exec(plain);
   const [, hours, minutes, seconds] = clock ?? ISO.exec(plain) ?? WORDS.exec(plain) ?? [];
   if (hours === undefined && minutes === undefined && seconds === undefined) noTime(at, plain, text, around);
-  const grouped = ONLY_SECONDS.test(plain) ? groupReadings(plain) : undefined;
-  if (grouped) asked(at, grouped, text, around);
   if (clock && (Number(seconds) >= 60 || (hours !== undefined && Number(minutes) >= 60)))
     refuse(at, "below-60", below60Text, {}, around?.whole ?? text);
   // Fifteen digits: 8.64 × 60 is 518.4000000000001 in doubles, and 518.4 on paper.
@@ -57,14 +61,6 @@ export function timeFromText(at: string, text: unknown, around?: Around): number
 
 function noTime(at: string, plain: string, text: string, around: Around | undefined): never {
   if (BARE.test(plain)) asked(at, [`${plain} min`, `${plain} s`], text, around);
-  // Three figures behind a comma may be thousands, whatever the unit.
-  const grouped = groupReadings(plain);
-  if (grouped && WORDS.test(grouped[0])) {
-    const [decimal, thousands] = grouped;
-    // Two figures could be a clock, where three could not.
-    const sure = MAYBE_CLOCK.test(decimal) ? plain.replace(",", ".") : decimal;
-    asked(at, [sure, thousands], text, around);
-  }
   const { form, whole } = around ?? { form: TIMES, whole: text };
   return unreadable(at, form, whole);
 }

@@ -17,12 +17,22 @@ const USES: TextForm = { format: "use", examples: ["516 cm2/l", "2 rolls/l", "3 
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
 const FILM = String.raw`(?:(?:roll|kleinbild)[-\s]?)?film(?:s|en?)?`;
 const AMOUNT = String.raw`${NUMBER}\s*(cm[2\u00b2]|rolls?|rollen?|${FILM})`;
-const PIECE = String.raw`(?:plates?|sheets?|platten?|blatt|bl\u00e4ttern?|(?:plan)?film(?:s|en?)?)`;
+const PLATES = String.raw`plates?|sheets?|pieces?|platten?|st\u00fccke?|blatt|bl\u00e4ttern?`;
+const PIECE = String.raw`(?:${PLATES}|(?:plan)?film(?:s|en?)?)`;
 /** So many plates or sheets of a size: "3 9x12cm", "3 x 9x12", "3 Platten 9x12". */
 const TIMES = String.raw`(?:\s*[x\u00d7]\s*|\s+)(?:${PIECE}\s+)?`;
 const SHEETS = String.raw`${NUMBER}${TIMES}(${SIZE_IN_TEXT})(?:[-\s]*${PIECE})?`;
+/** Plates whose size is not said. */
+const SIZELESS = new RegExp(String.raw`^\d+(?:\.\d+)?\s*(?:${PLATES}|planfilm(?:en?)?)(?![^\s/])`, "i");
+const IN = String.raw`(?:\/|per|in|pro|je)`;
 const VOLUME = String.raw`(?:${NUMBER}\s*)?(ml|l|lit(?:er|re)s?)`;
-const USE = new RegExp(String.raw`^(?:${AMOUNT}|${SHEETS})(?:\s*(?:\/|per|in|pro|je)\s*${VOLUME})?$`, "i");
+const USE = new RegExp(String.raw`^(?:${AMOUNT}|${SHEETS})(?:\s*${IN}\s*${VOLUME})?$`, "i");
+/** Of cm² there are a thousand in two litres; a roll is none of them. */
+const SMALL = /^\d+\.\d+\s*cm[2\u00b2]/i;
+/** A number before the volume, and what is before it. */
+const BEHIND = new RegExp(String.raw`^(.*${IN}\s*)(\d.*)$`, "i");
+const ANY_VOLUME = new RegExp(`^${VOLUME}$`, "i");
+const SMALL_VOLUME = /^\d+\.\d+\s*ml$/i;
 
 /**
  * Reads how much a bath was used, as people write it.
@@ -34,8 +44,9 @@ const USE = new RegExp(String.raw`^(?:${AMOUNT}|${SHEETS})(?:\s*(?:\/|per|in|pro
  * @param options - `volumeMl`: the volume of the bath for an amount without one, such as `"2 rolls"`
  * @returns the area in cm²/l
  * @throws TypeError when `text` is not text or `options` not an object
- * @throws RangeError when it is not a use, has no unit or a size without one (code `"ambiguous"`), is an
- * amount without a volume (code `"needs-counterpart"`), or is above 1e6 cm²/l
+ * @throws RangeError when it is not a use, has no unit, a size without one or maybe thousands (code
+ * `"ambiguous"`: `"1.032 cm2/l"`), is an amount without a volume (code `"needs-counterpart"`), or is above
+ * 1e6 cm²/l
  *
  * @remarks A roll or a film counts as 516.128 cm², as in {@link filmAreaCm2}. A size without a unit is one
  * of the trade's, as {@link parseFilmFormat} takes it. Plates without their size are refused.
@@ -54,6 +65,8 @@ export function parseUse(text: string, options: ParseUseOptions = {}): number {
   if (volumeMl !== undefined) positive("parseUse/options", volumeMl, 1e6, "volumeMl", "/volumeMl");
   const plain = plainAmount(text);
   if (Number(plain || NaN) === 0 || isFresh(text)) return 0;
+  const thousands = thousandsIn(plain);
+  if (thousands) ambiguous(at, USES, thousands, text);
   const [, area, kind = "", pieces, size = "", volume = "1", unit] = USE.exec(plain) ?? [];
   const amount = area ?? pieces;
   if (amount === undefined) noUse(at, plain, text);
@@ -72,13 +85,17 @@ export function parseUse(text: string, options: ParseUseOptions = {}): number {
   return inRange(at, Number(((1000 * cm2) / (ml as number)).toPrecision(12)), 0, 1e6, "cm2PerL");
 }
 
+/** What the amount, or the volume behind it, may mean where its three figures could be thousands. */
+function thousandsIn(plain: string): readonly string[] | undefined {
+  const amount = groupReadings(plain, USE, SMALL);
+  if (amount) return amount;
+  const [, before, volume = ""] = BEHIND.exec(plain) ?? [];
+  const readings = groupReadings(volume, ANY_VOLUME, SMALL_VOLUME)?.map((one) => `${before as string}${one}`);
+  return readings?.every((one) => USE.test(one)) ? readings : undefined;
+}
+
 function noUse(at: string, plain: string, text: string): never {
-  const grouped = groupReadings(plain);
-  const readings = /^\d+(?:\.\d+)?$/.test(plain)
-    ? [`${plain} cm2/l`, `${plain} rolls/l`]
-    : grouped && USE.test(grouped[0])
-      ? grouped
-      : undefined;
-  if (readings === undefined) unreadable(at, USES, text);
-  ambiguous(at, USES, readings, text);
+  if (SIZELESS.test(plain)) refuse(at, "volume-needed", volumeNeededText, {}, text, "unreadable");
+  if (!/^\d+(?:\.\d+)?$/.test(plain)) unreadable(at, USES, text);
+  ambiguous(at, USES, [`${plain} cm2/l`, `${plain} rolls/l`], text);
 }

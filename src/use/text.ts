@@ -12,4 +12,4 @@ export const pastCapacitySentence: Pick<CautionSentences, "bath-past-capacity"> 
 };
 
 export const volumeNeededText: InputWanted<"volume-needed"> = () =>
-  'an amount of film in a volume of bath, such as "2 rolls/l" or "3 9x12cm/l"';
+  'a use such as "2 rolls/l" or "3 9x12cm/l", or in notes "3 plates 9x12" beside a column Volume';

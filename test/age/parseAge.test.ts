@@ -58,6 +58,14 @@ describe("parseAge", () => {
     ["a half day", 12],
     ["eine halbe Stunde", 0.5],
     ["ein halber Tag", 12],
+    ["1h20", 4 / 3],
+    ["1 h 20", 4 / 3],
+    ["1 Std 20", 4 / 3],
+    ["2 Std. 5", 25 / 12],
+    ["45'", 0.75],
+    ["45\u2032", 0.75],
+    ["anderthalb Stunden", 1.5],
+    ["one and a half hours", 1.5],
   ])("reads %s", (text, ageH) => {
     expect(parseAge(text)).toBeCloseTo(ageH, 12);
   });
@@ -90,6 +98,9 @@ describe("parseAge", () => {
     "-1 h",
     "PT2H",
     "h",
+    "1 h 60",
+    "3 days 20",
+    "45''",
     `1 h${" ".repeat(5000)}x`,
   ])("refuses %j", (text) => {
     const shown = JSON.stringify(text.slice(0, 60));
@@ -101,6 +112,8 @@ describe("parseAge", () => {
     ["2", ["2 h", "2 days"]],
     ["1,5", ["1.5 h", "1.5 days"]],
     ["2:30", ["2 h 30 min", "2 min 30 s"]],
+    ["1.440 min", ["1.44 min", "1440 min"]],
+    ["1,500 h", ["1.5 h", "1500 h"]],
   ])("says both meanings of %j", (text, readings) => {
     expect(() => parseAge(text)).toThrow(
       expect.objectContaining({ code: "ambiguous", expected: expect.objectContaining({ readings }) }),

@@ -82,6 +82,14 @@ describe("parseAgitation", () => {
     ["Kipprhythmus: alle 30 s", { everyS: 30 }],
     ["Invert every minute", { everyS: 60 }],
     ["rotary", "continuous"],
+    // A tray is rocked all the time, unless it is said how often.
+    ["schaukeln", "continuous"],
+    ["wiegen", "continuous"],
+    ["ständig schaukeln", "continuous"],
+    ["rocking", "continuous"],
+    ["wiegen alle 30 s", { everyS: 30 }],
+    ["schaukeln: alle 30 s", { everyS: 30 }],
+    ["rock every minute", { everyS: 60 }],
     ["Rotation", "continuous"],
     ["in rotation", "continuous"],
   ] as const)("reads %j", (text, agitation) => {

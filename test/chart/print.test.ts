@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import {
   cautionCodes,
   chartCsv,
+  chartRecipe,
   chartSvg,
   describeCaution,
   describeChart,
@@ -21,6 +22,28 @@ import { anyOf, caught } from "../helpers.js";
 const baseline = { timeS: 540, temperatureC: 20, dilution: "1+9", hydroquinone: true } as const;
 const chart = timeChart({ baseline, temperaturesC: [22, 18, 10], dilutions: ["1+9", "1+14"] });
 const shown = (row: TimeChart["rows"][number]): string => formatTime(roundEstimate(row).timeS);
+/** Soft plates in a brew that ages while it works: at each temperature it is another age at the pour-out. */
+const aging = chartRecipe(
+  {
+    schemaVersion: 2,
+    name: "Coffee for plates",
+    material: { name: "dry plate", kind: "plate", areaCm2: 108 },
+    developer: {
+      kind: "brew",
+      brew: {
+        volumeMl: 750,
+        ingredients: [
+          { ingredient: "soda-anhydrous", massG: 40 },
+          { ingredient: "instant-coffee", massG: 30 },
+          { ingredient: "ascorbic-acid", massG: 12 },
+        ],
+      },
+    },
+    baseline: { timeS: 1050, temperatureC: 14, logSd: 0.6 },
+    conditions: { temperatureC: 16, ageH: 1 },
+  },
+  { temperaturesC: [16, 14, 12, 22] },
+);
 /** What is looked at in an element. */
 interface Drawn {
   readonly textContent: string;
@@ -129,6 +152,34 @@ describe("describeChart", () => {
       }
     expect([...german.keys()].some((message) => message.includes("interval is wide"))).toBe(true);
     expect([...german.keys()].some((message) => message.includes("from the temperature"))).toBe(true);
+  });
+  it("gives one letter to cautions that differ in their figures alone, with the worst and its place", () => {
+    const messages = aging.rows.flatMap(({ cautions = [] }) =>
+      cautions.filter(({ code }) => code === "bath-may-fail").map(({ message }) => message),
+    );
+    expect(new Set(messages).size).toBe(3);
+    const lines = describeChart(aging);
+    const about = lines.filter((line) => line.includes("may fail"));
+    expect(about).toHaveLength(1);
+    // The coldest bath is the oldest when the plate is done.
+    expect(about[0]).toBe(`a  Take care: ${messages[2]!} (at 12 °C)`);
+    const cells = lines.filter((line) => /^\d\d °C/.test(line));
+    expect(cells.map((line) => / [a-z]*a[a-z]*$/.test(line))).toEqual([true, true, true, false]);
+  });
+  it("says first what harms the negative, then what makes the time less sure", () => {
+    const codes = describeChart(aging).flatMap((line) => /^[a-z] {2}Take care: (.*)/.exec(line)?.[1] ?? []);
+    const place = (words: string): number => codes.findIndex((line) => line.includes(words));
+    expect(place("gelatin swells")).toBeGreaterThan(-1);
+    expect(place("gelatin swells")).toBeLessThan(place("Below the usual"));
+    expect(place("gelatin swells")).toBeLessThan(place("interval is wide"));
+  });
+  it("has every letter of a page explained on it", () => {
+    const texts = all(chartSvg(aging), "text").map((text) => text.textContent);
+    const explained = texts.flatMap((text) => /^([a-z]): /.exec(text)?.[1] ?? []);
+    const used = texts.filter((text) => /^[a-z]+$/.test(text)).flatMap((text) => Array.from(text));
+    expect(used.length).toBeGreaterThan(4);
+    expect(explained).toEqual([...new Set(used)].sort());
+    expect(texts.join(" ")).not.toMatch(/more cautions?/);
   });
   it("says of a refused cell only what stops it", () => {
     const { dilution } = baseline;
@@ -277,15 +328,31 @@ describe("chartSvg", () => {
     const lower = all(drawn, "rect").filter((rect) => rect.getAttribute("fill") === "url(#hatched)");
     for (const rect of lower) expect(number(rect, "y") + number(rect, "height")).toBeLessThanOrEqual(285);
   });
-  it("counts the cautions that find no place", () => {
+  /** A page of usable cells, each with so many cautions. */
+  const crowded = (count: number, temperaturesC: readonly number[]): readonly string[] => {
     const cautions = Array.from(
-      { length: 40 },
+      { length: count },
       (_, i) => ({ code: cautionCodes[i]!, severity: "warn", message: `Caution ${i}.` }) as Caution,
     );
-    const crowded = { ...chart, rows: chart.rows.map((row) => ({ ...row, cautions })) };
-    const texts = all(chartSvg(crowded), "text").map((text) => text.textContent);
-    expect(texts.filter((text) => text.startsWith("a: Take care: Caution 0."))).toHaveLength(1);
-    expect(texts).toContain("30 more cautions are in the chart's data.");
+    const usable = timeChart({ baseline: { timeS: 540, temperatureC: 20 }, temperaturesC });
+    const rows = usable.rows.map((row) => ({ ...row, refused: false, cautions }));
+    return all(chartSvg({ ...usable, rows }), "text").map((text) => text.textContent);
+  };
+  it("prints as many cautions as the page has place for", () => {
+    const texts = crowded(40, [20, 18, 16]);
+    expect(texts.filter((text) => /: Take care: Caution \d+\./.test(text))).toHaveLength(40);
+    expect(texts.join(" ")).not.toMatch(/more cautions?/);
+  });
+  it("counts the cautions that find no place, and leaves out their letters", () => {
+    const texts = crowded(
+      40,
+      Array.from({ length: 20 }, (_, i) => 30 - i),
+    );
+    const explained = texts.flatMap((text) => /^([a-z]+): Take care/.exec(text)?.[1] ?? []);
+    expect(explained.length).toBeGreaterThan(10);
+    expect(explained.length).toBeLessThan(40);
+    expect(texts).toContain(`${40 - explained.length} more cautions are in the chart's data.`);
+    expect(texts.filter((text) => text === explained.join(""))).toHaveLength(20);
   });
   it.each([
     [

@@ -631,7 +631,7 @@ describe("nonsense files", () => {
 
 describe("the command line", () => {
   it.each([
-    ["nothing", [], /Say what to do: time, check, plan, chart, or --help\./],
+    ["nothing", [], /Say what to do: time, check, plan, chart, brew, or --help\./],
     ["another command", ["develop"], /"develop" is no command/],
     ["no file", ["time"], /Name a file/],
     ["a wrong option", ["time", "recipe.json", "--frob"], /--frob is no option/],
@@ -857,7 +857,7 @@ describe("what is wrong, in German", () => {
     ["a wrong option", ["time", "-", "--frob"], /: --frob ist keine Option dieses Befehls/],
     ["an option of another command", ["time", "-", "--svg"], /: --svg gehört zu chart, nicht zu time\.$/],
     ["a value too many", ["time", "-", "--json=yes"], /: --json hat keinen Wert\.$/],
-    ["a value too few", ["time", "-", "--volume"], /: --volume gehört zu plan, nicht zu time\.$/],
+    ["a value too few", ["time", "-", "--volume"], /: --volume gehört zu plan und brew, nicht zu time\.$/],
     ["a unit", ["time", "-", "--unit", "K"], /: --unit "K" ist nicht bekannt; bekannt sind C, F\.$/],
     ["two forms", ["chart", "-", "--csv", "--svg"], /: --csv und --svg gehen nicht zugleich\.$/],
     ["two files", ["chart", "-", "a.json", "--svg"], /: --svg nimmt nur eine Datei auf einmal\.$/],

@@ -151,6 +151,53 @@ describe("what is told of the notes", () => {
       /^no\.csv: 0 runs to learn from\.\n\n/,
     );
   });
+  it("tells rows together that lack the same, by the names of columns in each language", () => {
+    const bare = "Zeit;Temperatur;Notiz\n9:30;20 °C;gut\n9:30;19 °C;kalt\n9:40;20 °C;\n;20 °C;gut\n";
+    const lines = (...more: string[]): string =>
+      ran(["time", "day.json", "--notes", "bare.csv", ...more], { ...files, "bare.csv": bare }).out;
+    expect(lines()).toContain("\n    rows 2, 3: outcome: is missing\n    row 4: time: is missing\n");
+    expect(lines("--lang", "de")).toContain(
+      "\n    Zeilen 2, 3: Ergebnis: fehlt: hier muss ein Wert stehen\n    Zeile 4: Zeit: fehlt: ",
+    );
+  });
+  it("names the rows that teach nothing because they may be in °F", () => {
+    const warm =
+      "Datum;Zeit;Temperatur (°C);Ergebnis\n3.5.2026;9:00;68;gut\n4.5.2026;9:00;odd;gut\n" +
+      "5.5.2026;9:30;20;gut\n6.5.2026;9:10;68;gut\n7.5.2026;9:10;63;gut\n";
+    const lines = (...more: string[]): string =>
+      ran(["time", "day.json", "--notes", "warm.csv", ...more], { ...files, "warm.csv": warm }).out;
+    expect(lines()).toContain(
+      "\n  Read, but nothing is learned from them, rows counted below the headings:\n" +
+        "    rows 1, 4: 68 °C: is it in °F? 68 °F is 20.0 °C.\n    row 5: 63 °C: ",
+    );
+    expect(lines("--lang", "de")).toContain("\n    Zeilen 1, 4: 68 °C: sind das °F? 68 °F sind 20,0 °C.\n");
+  });
+  it("names a heading as it was written, whatever is in it", () => {
+    const odd = "Zeit;Temperatur;Benutzt (cm2/l);Ergebnis\n9:30;20 °C;1.032;gut\n";
+    expect(ran(["time", "day.json", "--notes", "odd.csv"], { ...files, "odd.csv": odd }).out).toContain(
+      '\n    row 1: Benutzt (cm2/l): must be "1.0320 cm2/l" or "1032 cm2/l", got "1.032 cm2/l"\n',
+    );
+  });
+  it("reads a table in Markdown below its title", () => {
+    const diary =
+      "# Kaffee, Mai\n\n| Zeit | Temperatur | Ergebnis |\n|---|---|---|\n| 9:30 | 20 °C | gut |\n";
+    expect(ran(["time", "day.json", "--notes", "diary.md"], { ...files, "diary.md": diary }).out).toMatch(
+      /^diary\.md: one run to learn from\.\n\n/,
+    );
+  });
+  it.each(["Lamp;Lens\nred;50\ngreen;90\n", "A letter,\nand its end.\n"])(
+    "says in one sentence that there is no table: %j",
+    (text) => {
+      const held = { ...files, "no.csv": text };
+      const words = ["time", "day.json", "--notes", "no.csv"];
+      const err = "no table with a time, a temperature and an outcome was found";
+      expect(ran(words, held)).toEqual({ code: 2, out: "", err: `no.csv: ${err}.\n` });
+      expect(ran([...words, "--material", "plate"], held).err).toBe(`no.csv: ${err}.\n`);
+      expect(ran([...words, "--lang", "de"], held).err).toBe(
+        "no.csv: keine Tabelle mit Zeit, Temperatur und Ergebnis gefunden.\n",
+      );
+    },
+  );
   it.each([
     ["a file that is not there", "gone.csv", "gone.csv: there is no such file.\n"],
     [

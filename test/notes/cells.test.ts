@@ -16,6 +16,14 @@ describe("cells of notes", () => {
     [{ "Time": undefined, "Time (min)": 8.75 }, { timeS: 525 }],
     [{ every_s: "every  30" }, { agitation: { everyS: 30 } }],
     [{ used: "516.25 cm2/l" }, { usedCm2PerL: 516.25 }],
+    // A cell that holds a number has no thousands in it.
+    [{ "Benutzt (cm2/l)": 1.032 }, { usedCm2PerL: 1.032 }],
+    [{ "Time": undefined, "Zeit (s)": 510.125 }, { timeS: 510.125 }],
+    // What is said roughly is told in the note too.
+    [
+      { Rolls: "ca. 1 roll", Volume: "1 l" },
+      { usedCm2PerL: 516.128, note: "Rolls: ca. 1 roll/1000 ml; Volume: 1 l" },
+    ],
     // A day has 24 h.
     [{ Age: "10 days" }, { ageH: 240 }],
     [{ Age: "1.25 d" }, { ageH: 30 }],
@@ -39,8 +47,29 @@ describe("cells of notes", () => {
       },
     ],
     [
+      { Outcome: undefined, gamma: 0.5, wanted: 0.6, appearance: "50 s", factor: 10, note: "good" },
+      {
+        outcome: { kind: "gamma", gamma: 0.5, wanted: 0.6 },
+        note: "appearance: 50 s; factor: 10; good",
+      },
+    ],
+    // A judgement of the finished negative goes before what its first image foretold.
+    [
       { "Outcome": "good", "appearance s": 50, "factor": 10, "wanted": "much" },
-      { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "wanted: much; Outcome: good" },
+      { note: "appearance s: 50; factor: 10; wanted: much" },
+    ],
+    [
+      { Outcome: "halbe Stufe zu dünn", Erscheinen: "60 s", Faktor: "10", sd: 0.3 },
+      { outcome: { kind: "steps", steps: -0.5, logSd: 0.3 }, note: "Erscheinen: 60 s; Faktor: 10" },
+    ],
+    [
+      { Outcome: undefined, appearance: "50 s", factor: 10, note: "too thin, red lamp" },
+      { outcome: { kind: "thin" }, note: "appearance: 50 s; factor: 10; too thin, red lamp" },
+    ],
+    // Words that may mean two things judge nothing: they are told as unread.
+    [
+      { Outcome: "+1", appearance: "50 s", factor: 10, note: "good" },
+      { outcome: { kind: "appearance", appearanceS: 50, factor: 10 }, note: "good; Outcome: +1" },
     ],
     // Two columns of one kind are refused where they are read, and kept where they are not.
     [
@@ -80,6 +109,21 @@ describe("cells of notes", () => {
     // No unit in the cell, and none in a heading that has none.
     [{ Temp: "293" }, 'Temp must be "293 °C" or "293 °F", got "293"'],
     [{ Agitation: "every 30" }, 'Agitation must be "every 30 min" or "every 30 s", got "every 30"'],
+    // A German table parts thousands by a point.
+    [
+      { "Benutzt (cm2/l)": "1.032" },
+      'Benutzt (cm2/l) must be "1.0320 cm2/l" or "1032 cm2/l", got "1.032 cm2/l"',
+    ],
+    [
+      { "Benutzt (cm2/l)": "1,032" },
+      'Benutzt (cm2/l) must be "1.0320 cm2/l" or "1032 cm2/l", got "1,032 cm2/l"',
+    ],
+    [
+      { Benutzt: "1.080 cm2", Volumen: "750 ml" },
+      'Benutzt must be "1.08 cm2" or "1080 cm2", got "1.080 cm2"',
+    ],
+    [{ "Alter (min)": "1.440" }, 'Alter (min) must be "1.44 min" or "1440 min", got "1.440 min"'],
+    [{ "Time": undefined, "Zeit (s)": "1,050" }, 'Zeit (s) must be "1.05 s" or "1050 s", got "1,050 s"'],
     [{ "Age h": "2:30" }, 'Age h must be an age such as "2 h" or "3 days", got "2:30 h"'],
   ])("rejects %j", (cells, reason) => {
     expect(read(cells).rejected.map((each) => each.reason)).toEqual([reason]);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fc, test } from "../property.js";
 import { learn, readRunNotes, startKnowledge, type DevelopmentRun } from "../../src/index.js";
-import { anyOf } from "../helpers.js";
+import { anyOf, caught } from "../helpers.js";
 const base = { Time: "8:30", Temp: "20C", Outcome: "good" };
 const one = (cells: Record<string, unknown>): DevelopmentRun => {
   const { runs, rejected } = readRunNotes([{ ...base, ...cells }]);
@@ -363,6 +363,11 @@ describe("readRunNotes", () => {
     expect(() => readRunNotes([], { colon: anyOf("both") })).toThrow(
       new RangeError('readRunNotes: options.colon must be "plus" or "total", got "both"'),
     );
+    expect(caught(() => readRunNotes([], anyOf({ language: "de" })))).toMatchObject({
+      code: "not-one-of",
+      path: "/options/language",
+      expected: { values: ["colon", "today", "year", "dates", "only"] },
+    });
     expect(readRunNotes([])).toEqual({ runs: [], rejected: [], unread: [], leftAside: [], cautions: [] });
   });
 });

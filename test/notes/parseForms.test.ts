@@ -47,6 +47,19 @@ describe("parseDate", () => {
 });
 
 describe("parseOutcome", () => {
+  it.each(["Schleier, sonst gut", "gut, aber Schleier"])(
+    "leaves fog beside a judgement in the note: %s",
+    (text) => {
+      const { runs, unread } = readRunNotes([{ Zeit: "8:30", Temperatur: "20 °C", Ergebnis: text }]);
+      expect(runs).toMatchObject([{ outcome: { kind: "good" }, note: `Ergebnis: ${text}` }]);
+      expect(unread).toEqual([]);
+    },
+  );
+  it("takes no length of something else among the remarks for a judgement", () => {
+    const read = (Bemerkung: string) => readRunNotes([{ Zeit: "8:30", Temperatur: "20 °C", Bemerkung }]);
+    expect(read("nur 2 min gewässert, zu kurz").rejected[0]?.reason).toBe("outcome is missing");
+    expect(read("zu kurz entwickelt, Rotlicht").runs[0]?.outcome).toEqual({ kind: "thin" });
+  });
   it.each([
     ["good", { kind: "good" }],
     ["etwas dünn", { kind: "thin" }],
@@ -86,6 +99,22 @@ describe("parseOutcome", () => {
     // What was 1.1 times the right time is too long by 10 %, what was half of it too short by 50 %.
     ["10% too long", { kind: "judged", timeRatio: 1 / 1.1 }],
     ["50 % zu kurz", { kind: "judged", timeRatio: 2 }],
+    ["zu kurz", { kind: "thin" }],
+    ["zu kurz entwickelt", { kind: "thin" }],
+    ["developed too short", { kind: "thin" }],
+    ["nicht dicht genug", { kind: "thin" }],
+    ["not dense enough", { kind: "thin" }],
+    ["nicht lang genug entwickelt", { kind: "thin" }],
+    ["etwas zu lang entwickelt", { kind: "dense" }],
+    ["zu lange entwickelt", { kind: "dense" }],
+    ["zu lang", { kind: "dense" }],
+    ["super", { kind: "good" }],
+    ["zu dicht, halbe Stufe", { kind: "steps", steps: 0.5 }],
+    ["zu dünn (eine Stufe)", { kind: "steps", steps: -1 }],
+    ["too thin, half a step", { kind: "steps", steps: -0.5 }],
+    ["Schleier, sonst gut", { kind: "good" }],
+    ["gut, aber etwas Schleier", { kind: "good" }],
+    ["slight fog, otherwise half a step thin", { kind: "steps", steps: -0.5 }],
   ])("reads %j, and so does a cell of notes", (text, outcome) => {
     expect(parseOutcome(text)).toEqual(outcome);
     const { runs } = readRunNotes([{ Time: "8:30", Temp: "20C", Outcome: text }]);
@@ -121,7 +150,8 @@ describe("parseOutcome", () => {
     ["dense 1.2", "unreadable", { format: "outcome" }],
     ["half a step", "unreadable", { format: "outcome" }],
     ["dark", "unreadable", { format: "outcome" }],
-    ["too long", "unreadable", { format: "outcome" }],
+    ["long", "unreadable", { format: "outcome" }],
+    ["fast gut", "unreadable", { format: "outcome" }],
     ["over 11", "out-of-range", { min: -10, max: 10 }],
     ["x0", "out-of-range", { above: 0, max: 100 }],
     ["", "empty", { format: "outcome" }],

@@ -7,6 +7,10 @@ describe("parseUse", () => {
   it.each([
     ["516 cm2/l", 516],
     ["516.25 cm²/L", 516.25],
+    ["516.1280 cm2/l", 516.128],
+    // A thousand rolls are in no litre.
+    ["1.125 rolls/l", 580.644],
+    ["0.125 cm2/l", 0.125],
     ["0 cm2/l", 0],
     ["516cm2 / l", 516],
     // A roll is 80 square inches, 516.128 cm²: E. Brodie-Tyrrell, Fixer Capacity, analogue FAQ.
@@ -45,6 +49,8 @@ describe("parseUse", () => {
     ["3 Platten 9x12/500 ml", 648],
     ["2 9x12-Platten pro Liter", 216],
     ["2 Blatt 6,5x9cm/l", 117],
+    ["3 Stück 9x12/l", 324],
+    ["1 piece 9x12/l", 108],
     ["1 plate 4x5in/l", 129.032],
     ["4 4x5 in/l", 516.128],
     ["3 Rollfilme/l", 1548.384],
@@ -65,9 +71,6 @@ describe("parseUse", () => {
     "2 rolls/l x",
     "516 cm/l",
     "1.5.2 rolls/l",
-    // Plates have no area without their size.
-    "3 Platten/500 ml",
-    "3 plates/l",
     "39x12/l",
     "3 9x12x1/l",
   ])("refuses %j", (text) => {
@@ -77,9 +80,26 @@ describe("parseUse", () => {
       ),
     );
   });
+  // Plates have no area without their size.
+  it.each(["3 Platten/500 ml", "3 plates/l", "2 Platten", "1 Stück", "2 Blatt", "a plate"])(
+    "asks for the size of plates and the volume of their bath: %j",
+    (text) => {
+      expect(() => parseUse(text, { volumeMl: 500 })).toThrow(
+        expect.objectContaining({
+          code: "unreadable",
+          expected: expect.objectContaining({ must: "volume-needed" }),
+          message: expect.stringContaining('or in notes "3 plates 9x12" beside a column Volume, got'),
+        }),
+      );
+      expect(parseUse("3 plates 9x12", { volumeMl: 500 })).toBe(648);
+    },
+  );
   it.each([
     ["516", ["516 cm2/l", "516 rolls/l"], [516, 266_322.048]],
     ["1,032 cm2/l", ["1.0320 cm2/l", "1032 cm2/l"], [1.032, 1032]],
+    ["1.032 cm2/l", ["1.0320 cm2/l", "1032 cm2/l"], [1.032, 1032]],
+    ["216 cm2/1.500 ml", ["216 cm2/1.5 ml", "216 cm2/1500 ml"], [144_000, 144]],
+    ["2 rolls in 1,500 l", ["2 rolls in 1.5 l", "2 rolls in 1500 l"], [688.171, 0.688]],
     ["3 6x9/l", ["3 6x9 cm/l", "3 6x9 in/l"], [162, 1045.159]],
   ])("says both meanings of %j", (text, readings, uses) => {
     expect(() => parseUse(text)).toThrow(

@@ -17,6 +17,7 @@ const WORDS: readonly (readonly [english: RegExp, german: string])[] = [
   [/\bover(?= \d)/, "über"],
   [/\bunder(?= \d)/, "unter"],
   [/% more\b/, "% mehr"],
+  [/% less\b/, "% weniger"],
   [/\bpushed 1 stop\b/, "1 Blende gepusht"],
   [/\bnot pushed\b/, "nicht gepusht"],
 ];
@@ -24,12 +25,12 @@ const WORDS: readonly (readonly [english: RegExp, german: string])[] = [
 /** A point between figures that is a decimal one, where a comma would not part thousands. */
 const POINT = /(?<![\d.,])(\d+)\.(\d{1,2})(?![\d.,])/g;
 
-/** What is written alike in every language. */
+/** What is written alike in every language, but for the name of a month. */
 const ALIKE: readonly (InputFormat | undefined)[] = ["date", "date with its year", "column with its unit"];
 
 /** An example or a reading in German. */
 export function inGerman(text: string, format?: InputFormat): string {
-  if (ALIKE.includes(format)) return text;
+  if (ALIKE.includes(format)) return text.replace(/(\d) March\b/, "$1. März");
   const worded = WORDS.reduce((said, [english, german]) => said.replace(english, german), text);
   return worded.replace(POINT, "$1,$2");
 }

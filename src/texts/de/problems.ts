@@ -9,7 +9,8 @@ import type { UnfitIngredient } from "../../brew/refusedText.js";
 import type { ProblemTexts } from "../../text/problemTexts.js";
 import { inGerman } from "./examples.js";
 import { comma, commas, und, wort, zahl } from "./figures.js";
-import { reasons } from "./words.js";
+import { ownEntry } from "../../core/ownEntry.js";
+import { ingredients, reasons } from "./words.js";
 
 const types: Readonly<Record<InputType, string>> = {
   "number": "eine Zahl",
@@ -61,6 +62,12 @@ function wert(value: unknown): string {
       : String(value);
 }
 
+/** A value that may be given; an ingredient has its German name behind it. */
+function moeglich(value: unknown): string {
+  const name = typeof value === "string" ? ownEntry(ingredients, value) : undefined;
+  return name === undefined ? wert(value) : `${wert(value)} (${name})`;
+}
+
 /** What a field is called behind a pointer to it. */
 const feld = (path: string): string => path.slice(path.lastIndexOf("/") + 1);
 
@@ -89,7 +96,7 @@ function gesucht(expected: ExpectedFigures): string {
   if (format !== undefined)
     return examples.length === 0 ? formats[format] : `${formats[format]} wie ${oder(examples.map(beispiel))}`;
   const kind =
-    values !== undefined ? oder(values.map(wert)) : oder((kinds ?? []).map((type) => wort(types, type)));
+    values !== undefined ? oder(values.map(moeglich)) : oder((kinds ?? []).map((type) => wort(types, type)));
   if (examples.length > 0) return `${kind} wie ${examples.join(" oder ")}`;
   return [
     kind === "" ? "ein Wert" : kind,
@@ -201,7 +208,9 @@ const rules: InputRuleTexts = {
       (total === undefined ? "" : ` oder ${wert(commas(total))} (${named} von ${water} insgesamt)`)
     );
   },
-  "volume-needed": () => "eine Menge Film in einer Menge Bad, wie „2 Rollfilme/l“ oder „3 9x12cm/l“",
+  "volume-needed": () =>
+    "eine Ausnutzung wie „2 Rollfilme/l“ oder „3 9x12cm/l“, " +
+    "in Notizen auch „3 Platten 9x12“ und eine Spalte Volumen",
   "process-or-subject": ({ readings: [judged] }) =>
     judged === "thin"
       ? `„dünn“, wenn es mehr Entwicklung brauchte, oder „gut“, wenn das Motiv flau war`
