@@ -78,12 +78,14 @@ function brewLines(report: BrewReport, words: Words): string[] {
   const factor = `${figure(strength.value.toFixed(2))} ± ${figure(formatSpread(strength.logSd))}`;
   const source = known.about === undefined ? "" : ` (${known.about})`;
   const more = `${source}; ${words.today(degrees(temperatureC))}`;
+  const names = parts.map(({ part }) => words.ingredient(part.ingredient));
+  const width = names.reduce((widest, name) => Math.max(widest, name.length), 0);
   return [
     words.brew,
     ...(about === undefined ? [] : [`  ${about}`]),
     ...parts.map(
-      ({ part, value, low, high }) =>
-        `    ${words.ingredient(part.ingredient).padEnd(16)} ${measured(part, words).padEnd(10)} ` +
+      ({ part, value, low, high }, i) =>
+        `    ${(names[i] as string).padEnd(width)} ${measured(part, words).padEnd(10)} ` +
         `${tenths(value).padStart(5)} g (${tenths(low)} ${to} ${tenths(high)})`,
     ),
     `    pH ${tenths(ph.ph)} (${tenths(ph.low)} ${to} ${tenths(ph.high)}); ${words.strength(factor)}`,

@@ -2,7 +2,13 @@
  * What the command says besides the sentences of the package, in each language that it speaks.
  */
 import { ownEntry } from "../core/ownEntry.js";
-import type { BrewMaterial, SpoonHeap, TemperatureUnit, Texts } from "../index.js";
+import {
+  handbookIngredients,
+  type BrewMaterial,
+  type SpoonHeap,
+  type TemperatureUnit,
+  type Texts,
+} from "../index.js";
 import { de } from "../texts/de.js";
 
 /** The words of one language. */
@@ -119,7 +125,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     pictured: (time, interval) => `${time}, nine times in ten ${interval}`,
     months: "months",
     brew: "A brew by the spoon",
-    ingredient: same,
+    ingredient: (name) => ownEntry(handbookIngredients, name)?.name ?? name,
     spoons: (count, heap) => `${count} ${heap}`,
     tablets: (count, labelMg) => `${count} of ${labelMg} mg`,
     shelf: {

@@ -42,7 +42,9 @@ describe("a brew from the shelf", () => {
   });
   it("is for film at 20 °C unless it is said otherwise, and on scales has grams alone", () => {
     const out = brewed("list.json", "--volume", "500 ml");
-    expect(out).toMatch(/^From the shelf: 500 ml at 20 °C, for film\n {4}soda-anhydrous {2}27\.0 g\n/);
+    expect(out).toMatch(
+      /^From the shelf: 500 ml at 20 °C, for film\n {4}washing soda, anhydrous {4}27\.0 g\n/,
+    );
     expect(out).toMatch(/\n {2}Begin with \d+:\d\d, nine times in ten \d+:\d\d to \d+:\d\d: a guess\.\n/);
   });
   it("reads what people write, and lets the command line lead", () => {
@@ -82,7 +84,9 @@ describe("a brew from the shelf", () => {
     const words = ["poor.json", "--volume", "500 ml"];
     const english = brewed(...words);
     expect(english).toContain("\n  No brew. The alkali on the shelf is too weak.");
-    expect(english).toContain("\n  What would help: soda-anhydrous.\n  Take care: Baking soda in the oven: ");
+    expect(english).toContain(
+      "\n  What would help: washing soda, anhydrous.\n  Take care: Baking soda in the oven: ",
+    );
     expect(brewed(...words, "--lang", "de")).toContain("\n  Was helfen würde: Waschsoda, wasserfrei.\n");
     expect(ran(["brew", ...words], files).code).toBe(0);
     expect(ran(["brew", ...words, "--strict"], files).code).toBe(1);
