@@ -65,8 +65,8 @@ describe("a brew from the shelf", () => {
     const words = ["hut.json", "--temperature", "14"];
     const english = brewed(...words);
     expect(english).toContain(
-      "\n    baking-soda       2.25 level × 5 ml  10.5 g" +
-        "\n    sodium-hydroxide  50 ml of 10 %       5.0 g\n",
+      "\n    baking soda (bicarbonate)        2.25 level × 5 ml  10.5 g" +
+        "\n    sodium hydroxide (caustic soda)  50 ml of 10 %       5.0 g\n",
     );
     describeMixing(steps).forEach((step, i) => {
       expect(english).toContain(`\n    ${i + 1}. ${step}\n`);
