@@ -435,9 +435,7 @@ describe("disagreement", () => {
       for (const wrong of [0, 3, 9, 12]) {
         const after = learn(
           known,
-          twenty.map((run, i) =>
-            i === wrong ? { ...run, temperatureC: run.temperatureC + misnoted } : run,
-          ),
+          twenty.map((run, i) => (i === wrong ? { ...run, temperatureC: run.temperatureC + misnoted } : run)),
         );
         for (const temperatureC of [14, 25]) {
           const { lowS, timeS, highS } = predict(after, { temperatureC });
