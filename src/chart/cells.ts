@@ -46,29 +46,31 @@ export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUn
   const { temperaturesC, dilutions, rows } = chart;
   const sentenceOf = (caution: Caution): string =>
     `${texts.cautions.severities[caution.severity]}: ${cautionSentence(caution, texts.cautions, unit)}`;
-  const firsts = oneOfEach(rows);
-  const lettered = firsts.filter(({ caution }) => caution.severity !== "note");
-  const letterOf = new Map(lettered.map(({ caution }, i) => [keyOf(caution), letter(i)]));
-  const cell = (row: TimeChartRow): Cell => {
-    const keys = new Set(saidOf(row).map(keyOf));
+  const said = rows.map((row) => new Map(saidOf(row).map((caution) => [keyOf(caution), caution])));
+  const kinds = kindsIn(rows, said);
+  const lettered = kinds.filter(({ caution }) => caution.severity !== "note");
+  const letterOf = new Map(lettered.map(({ key }, i) => [key, letter(i)]));
+  const cell = (row: TimeChartRow, place: number): Cell => {
+    const keys = said[place] as ReadonlyMap<string, Caution>;
     const letters = [...letterOf].filter(([key]) => keys.has(key)).map(([, one]) => one);
     const { time, interval } = row.refused ? { time: texts.noTime, interval: "" } : shown(row, texts);
     return { row, time, interval, letters };
   };
   const columns = dilutions?.length ?? 1;
   const lines = temperaturesC.map((_, line) =>
-    Array.from({ length: columns }, (__, i) => cell(rows[i * temperaturesC.length + line] as TimeChartRow)),
+    Array.from({ length: columns }, (__, i) => {
+      const place = i * temperaturesC.length + line;
+      return cell(rows[place] as TimeChartRow, place);
+    }),
   );
-  const footnotes = firsts.map(({ caution, row }) => {
-    const key = keyOf(caution);
+  const times = rows.filter(({ refused }) => !refused).length;
+  const footnotes = kinds.map(({ key, caution, row, alike, cells }) => {
     const one = letterOf.get(key) ?? "";
-    const same = ({ message }: Caution): boolean => message === caution.message;
-    // A letter stands at each cell that it is about.
-    const alike =
-      one === ""
-        ? rows.every((each) => each.refused || saidOf(each).some(same))
-        : rows.every((each) => saidOf(each).every((other) => keyOf(other) !== key || same(other)));
-    const where = alike ? "" : ` (${texts.where(texts.temperature(row.temperatureC, unit), row.dilution)})`;
+    // A letter stands at each cell that it is about; what is worth knowing has none.
+    const everywhere = alike && (one !== "" || cells >= times);
+    const where = everywhere
+      ? ""
+      : ` (${texts.where(texts.temperature(row.temperatureC, unit), row.dilution)})`;
     return { letter: one, text: sentenceOf(caution) + where };
   });
   return { lines, footnotes };
@@ -92,34 +94,51 @@ export function shown(
  * What cautions that share a letter have in common: all that their sentence names but the figures. Below a
  * limit is another sentence than above it.
  */
-function keyOf({ severity, code, path, limit = 0, actual = 0, data }: Caution): string {
+function keyOf(caution: Caution): string {
+  const { severity, code, path, data } = caution;
   if (severity === "note") return `note ${code}`;
   const named: readonly unknown[] = Object.values(data ?? {}).flat();
   const words = named.filter((value) => typeof value !== "number");
-  return [severity, code, path, Math.sign(actual - limit), ...words].join(" ");
+  return [severity, code, path, Math.sign(past(caution)), ...words].map(String).join(" ");
 }
 
-/** A caution and the cell that it is about. */
-interface Said {
+/** Cautions that share a letter. */
+interface Kind {
+  readonly key: string;
+  /** the one that passes its limit farthest; of notes the first */
   readonly caution: Caution;
+  /** the cell that it is about */
   readonly row: TimeChartRow;
+  /** all of them say the same */
+  readonly alike: boolean;
+  /** in so many cells there is one */
+  readonly cells: number;
 }
 
-/** One caution of each key, gravest first: the first, unless another passes the limit farther. */
-function oneOfEach(rows: readonly TimeChartRow[]): readonly Said[] {
-  const found = new Map<string, Said>();
-  for (const row of rows)
-    for (const caution of saidOf(row)) {
-      const held = found.get(keyOf(caution));
-      if (held === undefined || (caution.severity !== "note" && past(caution) > past(held.caution)))
-        found.set(keyOf(caution), { caution, row });
+/** The kinds of cautions, gravest first. */
+function kindsIn(
+  rows: readonly TimeChartRow[],
+  said: readonly ReadonlyMap<string, Caution>[],
+): readonly Kind[] {
+  const found = new Map<string, Kind>();
+  rows.forEach((row, place) => {
+    for (const [key, caution] of said[place] as ReadonlyMap<string, Caution>) {
+      const held = found.get(key) ?? { key, caution, row, alike: true, cells: 0 };
+      const worse = caution.severity !== "note" && Math.abs(past(caution)) > Math.abs(past(held.caution));
+      found.set(key, {
+        ...(worse ? { key, caution, row } : held),
+        alike: held.alike && held.caution.message === caution.message,
+        cells: held.cells + 1,
+      });
     }
-  const all = new Map([...found.values()].map((said) => [said.caution, said]));
-  return gravestFirst([...all.keys()]).map((caution) => all.get(caution) as Said);
+  });
+  const byCaution = new Map([...found.values()].map((kind) => [kind.caution, kind]));
+  return gravestFirst([...byCaution.keys()]).map((caution) => byCaution.get(caution) as Kind);
 }
 
-/** How far the limit is passed. */
-const past = ({ limit = 0, actual = 0 }: Caution): number => Math.abs(actual - limit);
+/** How far above its limit, below it negative; 0 where there are no such figures. */
+const past = ({ limit, actual }: Caution): number =>
+  typeof limit === "number" && typeof actual === "number" ? actual - limit : 0;
 
 /** a to z, then aa, ab and so on. */
 function letter(i: number): string {

@@ -550,7 +550,7 @@ const recipe = record(
     agitation,
     conditions: record({ temperatureC: within(5, 35), usedCm2PerL: within(0, 3000), ageH: within(0, 2) }, []),
     knowledge: record({ temperature: fc.oneof(arrhenius, coefficient), use: useLaw }, []),
-    safelight: oneOf("none", "red"),
+    byInspection: fc.boolean(),
     notes: oneOf([], ["a note"]),
   },
   ["schemaVersion", "material", "developer", "baseline"],
