@@ -21,6 +21,8 @@ export function pageWith(sheet: Sheet): string {
   const root = document.documentElement.cloneNode(true) as HTMLElement;
   delete root.dataset["ready"];
   delete root.dataset["lamp"];
+  // What is done in it later is kept apart from this page's sheet, and from that of any other saved page.
+  root.dataset["key"] = `darkroom-kinetics ${Math.random()}`;
   root.querySelector("#running")?.remove();
   const data = root.querySelector("#data");
   // As JSON that no parser of HTML takes for a tag.

@@ -3,14 +3,14 @@ import { showSheet } from "./page.js";
 import { setPrinting } from "./paper.js";
 import { inLanguage, inventedSheet, storedSheet, storeOf, type Sheet, type Store } from "./sheet.js";
 
-const KEY = "darkroom-kinetics sheet";
+/** Under which this page keeps its sheet: a page that was saved has a key of its own. */
+const KEY = document.documentElement.dataset["key"] as string;
 
-/** The sheet inside the page, or that of the browser's storage; storage is a convenience and may be missing. */
+/** The sheet of the browser's storage, or that inside the page; storage is a convenience and may be missing. */
 function kept(): Sheet | undefined {
   const inside = document.getElementById("data")?.textContent ?? "";
   try {
-    const text = inside.trim() === "" ? localStorage.getItem(KEY) : inside;
-    const sheet = JSON.parse(text ?? "null") as Sheet | null;
+    const sheet = JSON.parse(localStorage.getItem(KEY) ?? (inside.trim() || "null")) as Sheet | null;
     return sheet?.version === 1 ? sheet : undefined;
   } catch {
     return undefined;

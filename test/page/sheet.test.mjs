@@ -17,7 +17,7 @@ import {
   parseSpread,
   roundEstimate,
 } from "../../dist/node/index.js";
-import { openPage, write } from "./browser.mjs";
+import { openPage, place, write } from "./browser.mjs";
 
 let chromium;
 let page;
@@ -512,6 +512,34 @@ describe("a sheet", () => {
     assert.equal(await again.locator("#temperature").inputValue(), "17 °C");
     assert.equal(await again.locator("#answer-time").textContent(), before);
     await again.context().close();
+  });
+  it("that was saved as a page keeps what is done there, and leaves the page it came from alone", async () => {
+    await fresh();
+    await write(page, "temperature", "17 °C");
+    const path = await saved("Save this sheet");
+    const other = await saved("Save this sheet");
+    const before = await page.evaluate(() => JSON.stringify(localStorage));
+    // Pages that are files share the browser's storage.
+    const again = async (file) => {
+      await page.goto(pathToFileURL(file).href);
+      await page.locator("html[data-ready]").waitFor();
+    };
+    await again(path);
+    await write(page, "temperature", "18 °C");
+    await place(page, 1);
+    await page.locator("#pour-in").click();
+    await page.reload({ waitUntil: "commit" });
+    assert.equal(await page.evaluate(() => document.documentElement.dataset.lamp), "red");
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await page.locator("#temperature").inputValue(), "18 °C");
+    assert.ok(await page.locator("#out").isVisible(), "the plate is still in the bath");
+    await again(other);
+    assert.equal(await page.locator("#temperature").inputValue(), "17 °C");
+    await page.goto(chromium.address);
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await page.locator("#temperature").inputValue(), "17 °C");
+    const kept = await page.evaluate(() => localStorage.getItem(document.documentElement.dataset.key));
+    assert.equal(kept, Object.values(JSON.parse(before))[0]);
   });
   it("is read from a recipe, and says why it cannot be", async () => {
     await fresh();
