@@ -199,7 +199,7 @@ export function fromRecipe(recipe: Recipe, sheet: Sheet): Partial<Sheet> {
   };
   const { shelf } = sheet;
   return {
-    ...{ texts, written: texts, recipe: kept, runs, developer: "file" },
+    ...{ texts, read: texts, written: texts, recipe: kept, runs, developer: "file" },
     ...{ invented: false, began: undefined, ticked: undefined, shelf: { ...shelf, material: kindOf(kept) } },
   };
 }
@@ -207,7 +207,7 @@ export function fromRecipe(recipe: Recipe, sheet: Sheet): Partial<Sheet> {
 /** Learned knowledge that was opened, as changes of the sheet: of today's bath it says nothing. */
 export function fromKnowledge({ prior, runs }: LearnedKnowledge, sheet: Sheet): Partial<Sheet> {
   const { baseline, laws } = prior;
-  const { texts, shelf, language } = sheet;
+  const { texts, read, shelf, language } = sheet;
   const { dilution = "stock", agitation } = baseline;
   const recipe: Recipe = {
     schemaVersion: 2,
@@ -223,7 +223,14 @@ export function fromKnowledge({ prior, runs }: LearnedKnowledge, sheet: Sheet): 
     spread: inFigures(formatSpread(spreadOf(recipe)), language),
   };
   return {
-    ...{ texts: { ...texts, ...written }, written, recipe, runs, developer: "file" },
+    ...{
+      texts: { ...texts, ...written },
+      read: { ...read, ...written },
+      written,
+      recipe,
+      runs,
+      developer: "file",
+    },
     ...{ invented: false, ticked: undefined },
   };
 }

@@ -75,7 +75,7 @@ describe("an evening", () => {
     assert.ok(hazards.some((step) => /gloves and glasses/i.test(step)));
     const was = await page.locator("#time").inputValue();
     await page.locator("#use-brew").click();
-    await page.getByRole("button", { name: "Undo: what was known before" }).click();
+    await page.getByRole("button", { name: "Undo: what stood here before" }).click();
     assert.equal(await page.locator("#time").inputValue(), was);
     await page.locator("#use-brew").click();
     assert.equal(await page.locator("#time").inputValue(), await text(page, "#answer-time"));
@@ -286,6 +286,69 @@ describe("in a dish", () => {
     assert.equal(await page.locator("main[inert]").count(), 0);
     // The clock went on meanwhile, from ten seconds after the press.
     assert.ok((await clock(page)) >= 10);
+    await page.context().close();
+  });
+});
+
+describe("finished plates", () => {
+  /** Develops a plate for so long, s. */
+  async function develop(page, s) {
+    await page.locator("#pour-in").click();
+    await wait(page, s);
+    await page.locator("#out").click();
+    await wait(page, 1);
+    await page.locator("#finish").click();
+  }
+  const cards = (page) => page.locator("#learned .waiting .card");
+  const waits = async (page) => (await cards(page).locator(".said").allTextContents()).join();
+
+  it("all wait for their outcome, each to be judged against its own known time", async () => {
+    const page = await clocked();
+    for (const [blank, value] of [
+      ["name", "Plate 1"],
+      ["time", "9:00"],
+    ])
+      await write(page, blank, value);
+    await develop(page, 600);
+    await write(page, "name", "Plate 2");
+    await develop(page, 900);
+    assert.match(
+      await waits(page),
+      /A run waits: Plate 1\. .* 10:00 min .*A run waits: Plate 2\. .* 15:00 min /,
+    );
+    // They wait on beside an empty sheet, which has another known time.
+    await page.getByRole("button", { name: "Start with an empty sheet" }).click();
+    await reload(page);
+    assert.equal(await cards(page).count(), 2);
+    assert.equal(await page.locator(".outcome-good").count(), 0);
+    assert.match(await cards(page).first().textContent(), /Another known time stands above/);
+    await page.getByRole("button", { name: "Put back Plate 1, 9:00, 20 °C" }).click();
+    assert.equal(await page.locator("#time").inputValue(), "9:00");
+    await cards(page).first().locator(".outcome-thin").click();
+    assert.equal(await page.locator(".runs tbody tr").count(), 1);
+    assert.match(await waits(page), /^A run waits: Plate 2\./);
+    // Another known time is written over this one: what waits goes back to its own, with the run that was judged.
+    await write(page, "time", "22:00");
+    assert.equal(await page.locator(".outcome-good").count(), 0);
+    await page.getByRole("button", { name: "Put back Plate 2, 9:00, 20 °C" }).click();
+    await page.locator(".outcome-good").click();
+    assert.deepEqual(
+      await page.locator(".runs [data-column=Time] input").evaluateAll((all) => all.map((one) => one.value)),
+      ["10:00", "15:00"],
+    );
+    assert.equal(await cards(page).count(), 0);
+    await page.context().close();
+  });
+  it("are thrown away only after a question", async () => {
+    const page = await clocked();
+    await develop(page, 600);
+    const away = () => cards(page).getByRole("button", { name: "Throw it away" }).click();
+    page.once("dialog", (dialog) => dialog.dismiss());
+    await away();
+    assert.equal(await cards(page).count(), 1);
+    page.once("dialog", (dialog) => dialog.accept());
+    await away();
+    assert.equal(await cards(page).count(), 0);
     await page.context().close();
   });
 });

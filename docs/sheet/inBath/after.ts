@@ -41,14 +41,16 @@ export function afterPart({ store, words, bath, set, act }: Control, pressed: ()
   const finish = button(
     words.finish,
     () => {
-      const { run, place } = bath();
-      if (run === undefined) return;
+      const { run, place, done = [] } = bath();
+      const known = run?.followed.known;
+      if (run === undefined || known === undefined) return;
+      const learned = learnedFrom(run, place);
       // It is light again: the whole sheet comes back.
       set({
         run: undefined,
         black: false,
         place: "tank",
-        done: learnedFrom(run, place),
+        done: [...done, ...(learned === undefined ? [] : [{ run: learned, known }])],
       });
     },
     { id: "finish", class: "wide" },

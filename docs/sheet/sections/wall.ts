@@ -1,5 +1,5 @@
 import { chartRecipe, chartSvg, formatDilution } from "darkroom-kinetics";
-import { chartWords } from "../catalogue.js";
+import { chartWords, reasonText } from "../catalogue.js";
 import { button, el, put, say } from "../dom.js";
 import { download, opened, pageWith, recipeOf } from "../files.js";
 import { onPaper } from "../paper.js";
@@ -23,8 +23,13 @@ export const wallSection: MakeSection = (store) => {
       if (file === undefined) return;
       void file.text().then((text) => {
         const answer = opened(text, store, words);
-        if ("change" in answer) store.change(answer.change);
-        say(said, "change" in answer ? words.opened(file.name) : words.notOpened(file.name, answer.problem));
+        const problem =
+          "problem" in answer
+            ? answer.problem
+            : store.replace(answer.change)
+              ? undefined
+              : reasonText(store.refused, store.sheet);
+        say(said, problem === undefined ? words.opened(file.name) : words.notOpened(file.name, problem));
         open.value = "";
       });
     },
