@@ -85,6 +85,12 @@ export interface Run {
   readonly lateS: number;
 }
 
+/** What a bath went through. */
+export interface BathUse {
+  readonly count: number;
+  readonly ageH: number;
+}
+
 /** The section's part of the sheet. */
 export interface BathState {
   readonly place: Place;
@@ -98,6 +104,8 @@ export interface BathState {
   readonly run?: Run | undefined;
   /** the runs that were finished and wait for their outcome, in their order */
   readonly done?: readonly Waiting[] | undefined;
+  /** what the last of them changed of the bath, and when, ms since 1970 */
+  readonly counted?: { readonly was: BathUse; readonly now: BathUse; readonly atMs: number } | undefined;
 }
 
 /** Before anything was said. */

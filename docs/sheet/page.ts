@@ -61,6 +61,8 @@ export function showSheet(root: HTMLElement, store: Store): () => void {
     language = store.sheet.language;
     const words = wordsOf(language);
     const focused = document.activeElement?.id ?? "";
+    // What is typed and no sheet keeps, such as notes that were not read yet, stays in its box.
+    const typed = Array.from(root.querySelectorAll<HTMLInputElement>("[data-own]"));
     document.documentElement.lang = language;
     document.title = words.title;
     made = sections.map((section) => section(store));
@@ -71,6 +73,12 @@ export function showSheet(root: HTMLElement, store: Store): () => void {
       spoken,
     ]);
     update();
+    for (const { id, value, defaultValue } of typed) {
+      const box = document.getElementById(id);
+      if (value === defaultValue || box === null) continue;
+      (box as HTMLInputElement).value = value;
+      box.dispatchEvent(new Event("change"));
+    }
     if (focused !== "") document.getElementById(focused)?.focus();
   };
   let timer: ReturnType<typeof setTimeout> | undefined;

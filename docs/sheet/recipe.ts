@@ -257,7 +257,7 @@ const temperatureText = (celsius: number, { unit, language }: Sheet): string =>
   inFigures(formatTemperature(celsius, { unit }), language);
 
 /** A figure to two decimals: with three, a decimal comma could part thousands. */
-const figure = (value: number, { language }: Sheet): string =>
+export const figure = (value: number, { language }: Sheet): string =>
   inFigures(String(Number(value.toFixed(2))), language);
 
 /** How many went through; where size or volume is not known, of the size and in the volume that most would write. */

@@ -225,6 +225,33 @@ describe("an evening", () => {
   });
 });
 
+describe("what is typed and not read yet", () => {
+  it("stays in its box in the other language, with what is wrong with it", async () => {
+    const page = await chromium.open(PHONE);
+    await pasteNotes(page);
+    const row = await page.locator("#notes").inputValue();
+    assert.match(row, /^Date\tTime\tTemp\tDilution\tOutcome\n2026-10-18\t24\t14\t1\+14\tgood$/);
+    for (const [id, said] of [
+      ["air", "cold"],
+      ["run-1-temperature", "warm"],
+    ]) {
+      await page.locator(`#${id}`).fill(said);
+      await page.locator(`#${id}`).press("Tab");
+    }
+    await page.locator("#language").click();
+    assert.equal(await page.locator("#notes").inputValue(), row);
+    assert.equal(await page.locator("#air").inputValue(), "cold");
+    assert.match(await text(page, "#air-message"), /„cold“ ist nicht lesbar/);
+    assert.equal(await page.locator("#run-1-temperature").inputValue(), "warm");
+    assert.match(await text(page, "#learned .message"), /„warm“ ist nicht lesbar/);
+    await page.locator("#pour-in").click();
+    await page.locator("#thermometer").fill("13");
+    await page.locator("#language").click();
+    assert.equal(await page.locator("#thermometer").inputValue(), "13");
+    await page.context().close();
+  });
+});
+
 describe("in a dish", () => {
   for (const [name, i] of [
     ["red", 1],
@@ -337,6 +364,42 @@ describe("finished plates", () => {
       ["10:00", "15:00"],
     );
     assert.equal(await cards(page).count(), 0);
+    await page.context().close();
+  });
+  it("are counted, and the bath is older by the clock, in the blanks; that can be taken back", async () => {
+    const page = await clocked();
+    const value = (id) => page.locator(`#${id}`).inputValue();
+    const both = async () => [await value("count"), await value("age")];
+    const counted = page.locator("#counted");
+    assert.ok(await counted.isHidden());
+    const before = await text(page, "#answer-time");
+    await page.locator(".box").nth(2).click();
+    await develop(page, 1799);
+    assert.deepEqual(await both(), ["4", "3.5 h"]);
+    assert.equal(await page.locator(".runs tbody tr").count(), 1, "what the strip told stays as a run");
+    assert.notEqual(await text(page, "#answer-time"), before);
+    assert.match(await text(page, "#counted"), /^Counted: 4 before, mixed 3\.5 h ago\./);
+    const later = counted.getByRole("button", { name: "By the clock" });
+    assert.ok(await later.isHidden());
+    // An hour at the table: the page says so by itself, and the second plate counts from there.
+    await wait(page, 3600);
+    await page.locator("#language").click();
+    await counted.getByRole("button", { name: "Nach der Uhr ist es 4,5 h alt: übernehmen" }).click();
+    assert.deepEqual(await both(), ["4", "4,5 h"]);
+    await page.locator("#language").click();
+    await develop(page, 1799);
+    assert.deepEqual(await both(), ["5", "5 h"]);
+    await counted.getByRole("button", { name: "Undo: do not count it" }).click();
+    assert.deepEqual(await both(), ["4", "4.5 h"]);
+    assert.ok(await counted.isHidden());
+    // A bath that was mixed anew meanwhile is not counted.
+    await page.locator("#pour-in").click();
+    await wait(page, 60);
+    await page.locator("#out").click();
+    await write(page, "age", "0 h");
+    await write(page, "count", "none");
+    await page.locator("#finish").click();
+    assert.deepEqual(await both(), ["none", "0 h"]);
     await page.context().close();
   });
   it("are thrown away only after a question", async () => {

@@ -158,6 +158,40 @@ describe("a blank", () => {
     await write(page, "dilution", "1+14");
     assert.equal(await page.locator(".messages .message, .stale").count(), 0);
   });
+  it("that cannot be read keeps its old time out of every file and off the wall", async () => {
+    await fresh();
+    await page.locator(".box").nth(3).click();
+    await press("Keep it as a run");
+    await write(page, "temperature", "cold");
+    await page.evaluate(() => {
+      window.print = () => {
+        document.title = "printed";
+      };
+    });
+    let files = 0;
+    page.on("download", () => (files += 1));
+    for (const name of ["Save as a recipe", "Save what was learned", "Print"]) {
+      await write(page, "temperature", "14");
+      await write(page, "temperature", "cold");
+      await press(name);
+      assert.match(
+        await page.locator("#wall [role=status]").textContent(),
+        /^Do not use this time\. .*: temperature of the bath\.$/,
+      );
+    }
+    await page.emulateMedia({ media: "print" });
+    assert.equal(await page.locator(".chart svg").count(), 0);
+    await page.emulateMedia({ media: "screen" });
+    await page.waitForTimeout(300);
+    assert.deepEqual([files, await page.title()], [0, "How long today?"]);
+    // The sheet itself is kept with what is wrong in it.
+    await saved("Save this sheet");
+    await write(page, "temperature", "14");
+    await saved("Save as a recipe");
+    await press("Print");
+    assert.equal(await page.title(), "printed");
+    await fresh();
+  });
   it("that is emptied goes back to its default, which stands there pale", async () => {
     await press("Start with an empty sheet");
     const fill = page.locator("#develop .said:visible");

@@ -8,6 +8,7 @@ import { button, el, say } from "../dom.js";
 import { shownAt } from "../run.js";
 import { knownKey, type Store } from "../sheet.js";
 import { lines, type Control } from "./control.js";
+import { countedPart } from "./counted.js";
 import { readyText } from "./said.js";
 import { airPart, dishPart, placePart, type Part } from "./place.js";
 import { wake } from "./signal.js";
@@ -69,6 +70,7 @@ export function beforePart(control: Control, poured: () => void): Part {
   const where = placePart(control);
   const dish = dishPart(control);
   const air = airPart(control);
+  const counted = countedPart(control);
   const nothing = el("p", { class: "nothing" });
   const care = el("ul", { class: "care" });
   const ready = el("p", { class: "said" });
@@ -89,6 +91,7 @@ export function beforePart(control: Control, poured: () => void): Part {
       "div",
       { class: "before" },
       where.element,
+      counted.element,
       nothing,
       dish.element,
       air.element,
@@ -99,6 +102,7 @@ export function beforePart(control: Control, poured: () => void): Part {
     ),
     update: () => {
       where.update();
+      counted.update();
       dish.update();
       air.update();
       const { place, sound, buzz } = bath();

@@ -131,7 +131,9 @@ export const learnedSection: MakeSection = (store) => {
       el("td", { "data-column": words.columns[column] }, ...children);
     const blank = (name: Field): HTMLElement => {
       const input = el("input", {
+        "id": `run-${i}-${name}`,
         "class": "blank",
+        "data-own": true,
         "type": "text",
         "value": fields[name].show(run),
         "size": 7,
@@ -218,7 +220,13 @@ export const learnedSection: MakeSection = (store) => {
   const testPart = el("div", {}, el("h3", {}, words.test), worth);
 
   // Pasted notes.
-  const notes = el("textarea", { id: "notes", rows: 4, spellcheck: "false", autocomplete: "off" });
+  const notes = el("textarea", {
+    "id": "notes",
+    "data-own": true,
+    "rows": 4,
+    "spellcheck": "false",
+    "autocomplete": "off",
+  });
   const outcome = el("ul", { class: "care" });
   const readNotes = (): void => {
     const records = tableRecords(notes.value);

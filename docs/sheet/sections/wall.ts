@@ -1,5 +1,5 @@
 import { chartRecipe, chartSvg, formatDilution } from "darkroom-kinetics";
-import { chartWords, reasonText } from "../catalogue.js";
+import { chartWords, reasonText, staleText } from "../catalogue.js";
 import { button, el, put, say } from "../dom.js";
 import { download, opened, pageWith, recipeOf } from "../files.js";
 import { onPaper } from "../paper.js";
@@ -34,7 +34,14 @@ export const wallSection: MakeSection = (store) => {
       });
     },
   });
-  const learned = button(words.saveKnowledge, () => {
+  /** What carries a time is not handed out while that time is not to be used. */
+  const withTime = (text: string, hand: () => void): HTMLButtonElement =>
+    button(text, () => {
+      const stale = staleText(store);
+      say(said, stale);
+      if (stale === "") hand();
+    });
+  const learned = withTime(words.saveKnowledge, () => {
     json("knowledge", store.answer.learned ?? {});
   });
   const table = el("table", { class: "log paper" });
@@ -42,13 +49,13 @@ export const wallSection: MakeSection = (store) => {
   const buttons = el(
     "div",
     { class: "buttons" },
-    button(words.print, () => {
+    withTime(words.print, () => {
       print();
     }),
     button(words.save, () => {
       download(`${words.fileName}.html`, "text/html", pageWith(store.sheet));
     }),
-    button(words.saveRecipe, () => {
+    withTime(words.saveRecipe, () => {
       json("recipe", recipeOf(store, words.title));
     }),
     learned,
@@ -74,7 +81,7 @@ export const wallSection: MakeSection = (store) => {
         el("tr", {}, el("th", { scope: "row" }, text), ...Array.from({ length: 9 }, () => el("td"))),
       ),
     ]);
-    if (onPaper()) page.innerHTML = chartOf(store);
+    if (onPaper()) page.innerHTML = store.answer.stale ? "" : chartOf(store);
   };
   return { element, update };
 };
