@@ -199,6 +199,13 @@ function wrongIn(sheet: Sheet, read: Read): Problems {
       );
 }
 
+/** Why a text in a blank could not be used, beside the others as they are. */
+export function problemOf(sheet: Sheet, name: BlankName, text: string): CheckProblem | undefined {
+  const asked = { ...sheet, texts: { ...sheet.texts, [name]: text } };
+  const read = valuesOf(asked);
+  return read.problems[name] ?? wrongIn(asked, read)[name];
+}
+
 /** What was read of the blanks. */
 interface Read extends Pick<Answer, "problems" | "missing" | "read"> {
   readonly values: Values;

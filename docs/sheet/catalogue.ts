@@ -10,6 +10,7 @@ import {
   isInputError,
   type Caution,
   type ChartTexts,
+  type InputFormat,
   type InputProblem,
   type PictureWordOptions,
 } from "darkroom-kinetics";
@@ -29,6 +30,15 @@ export const temperatureText = (celsius: number, { language, unit }: Sheet): str
 /** What is wrong with one input, without its place. */
 export const problemText = (problem: InputProblem, { language, unit }: Sheet): string =>
   describeProblem(problem, language === "de" ? de.problems : undefined, { unit });
+
+/** An example of what may be written, or a reading of what was, as the language writes it. */
+export const exampleText = (text: string, format: InputFormat | undefined, { language }: Sheet): string =>
+  language === "de"
+    ? text === "stock"
+      ? wordsOf(language).stock
+      : // As the catalogue quotes it.
+        de.problems.wanted({ readings: [text], format }).slice(1, -1)
+    : text;
 
 /** All that is wrong, each with its place. */
 export const problemsText = (problems: readonly InputProblem[], { language, unit }: Sheet): string =>

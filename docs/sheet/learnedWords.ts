@@ -29,6 +29,10 @@ const english = {
     fogged: "fogged",
   },
   away: "Throw it away",
+  made: (known: string) => `These runs were made with ${known}.`,
+  foreign: (count: number, time: string) =>
+    `Runs of another known time came with the file, ${time}: ${count}. They count for all but the known time.`,
+  takeForeign: "Learn the known time of them too",
   columns: {
     date: "Date",
     time: "Time",
@@ -87,6 +91,11 @@ const german: LearnedWords = {
     fogged: "verschleiert",
   },
   away: "Verwerfen",
+  made: (known) => `Diese Läufe entstanden mit ${known}.`,
+  foreign: (count, time) =>
+    `Mit der Datei kamen Läufe zu einer anderen bekannten Zeit, ${time}: ${count}. ` +
+    "Sie zählen für alles außer der bekannten Zeit.",
+  takeForeign: "Auch die bekannte Zeit aus ihnen lernen",
   columns: {
     date: "Tag",
     time: "Zeit",

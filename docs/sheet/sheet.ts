@@ -66,6 +66,8 @@ export interface Sheet {
   /** the time of the piece of the test strip that looked right, s */
   readonly ticked?: number | undefined;
   readonly runs: readonly DevelopmentRun[];
+  /** the name and the known time that the first of them was made with */
+  readonly made?: Pick<Texts, "name" | "time"> | undefined;
   readonly shelf: ShelfState;
   readonly bath?: BathState | undefined;
   /** what the last change took away of one's own */
@@ -157,6 +159,7 @@ export function emptySheet({ language, unit }: Sheet): Sheet {
     bath: undefined,
     recipe: undefined,
     written: undefined,
+    made: undefined,
     shelf: { ...emptyShelf, items: [] },
   };
 }
@@ -177,7 +180,8 @@ const withLater = (texts: Texts): Texts => ({ ...{ name: "", push: "0" }, ...tex
 
 /** A sheet that was stored, with all that a sheet has. */
 export const storedSheet = (sheet: Sheet): Sheet => ({
-  ...{ began: undefined, ticked: undefined, recipe: undefined, written: undefined, bath: undefined },
+  ...{ began: undefined, ticked: undefined, recipe: undefined, written: undefined, made: undefined },
+  bath: undefined,
   ...sheet,
   texts: withLater(sheet.texts),
   read: withLater(sheet.read),
@@ -251,7 +255,9 @@ export function storeOf(first: Sheet, keep: (sheet: Sheet) => void = () => undef
     try {
       const next = { ...sheet, ...part };
       answer = derive(next, answer);
-      sheet = { ...next, read: answer.read, bath: withRuns(next, answer) };
+      const { read } = answer;
+      const made = next.runs.length === 0 ? undefined : (next.made ?? { name: read.name, time: read.time });
+      sheet = { ...next, read, made, bath: withRuns(next, answer) };
       refused = undefined;
       keep(sheet);
     } catch (error) {

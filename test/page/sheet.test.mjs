@@ -221,6 +221,18 @@ describe("a blank", () => {
     assert.equal(await page.locator("#volume").inputValue(), "500 ml");
     assert.equal(await page.locator(".messages .message").count(), 0);
   });
+  it("asks no question that no answer could settle", async () => {
+    await write(page, "time", "0");
+    assert.equal(await page.locator(".messages .message button").count(), 0);
+    assert.match(await page.locator("#time-message").textContent(), /“0” must be (above|at least) /);
+    await write(page, "time", "8:30");
+    await page.locator("#language").click();
+    await write(page, "age", "3");
+    await press("3 Tage");
+    assert.equal(await page.locator("#age").inputValue(), "3 Tage");
+    assert.equal(await page.locator(".messages .message").count(), 0);
+    await fresh();
+  });
   it("that can be read and not be used says so too", async () => {
     const before = await time();
     for (const [blank, text] of [
@@ -709,6 +721,31 @@ describe("a sheet", () => {
       assert.match(await page.locator("#reason").textContent(), said);
       await write(page, blank, was);
     }
+  });
+});
+
+describe("runs of another known time", () => {
+  it("that come with a recipe are told, and can be learned from like one's own", async () => {
+    await fresh();
+    await pasteNotes(page);
+    const path = await saved("Save as a recipe");
+    const recipe = JSON.parse(readFileSync(path, "utf8"));
+    recipe.baseline.timeS = 540;
+    writeFileSync(path, JSON.stringify(recipe));
+    await fresh();
+    await page.locator("input[type=file]").setInputFiles(path);
+    await page.getByText("recipe.json was opened.").waitFor();
+    assert.equal(await time(), shown(compensateRecipe(recipe))[0]);
+    assert.equal(await page.locator(".runs tbody tr").count(), 0);
+    const foreign = "Runs of another known time came with the file, 8:30: 3.";
+    assert.ok((await page.locator("#learned").textContent()).includes(foreign));
+    await press("Learn the known time of them too");
+    assert.equal(await page.locator(".runs tbody tr").count(), 3);
+    assert.ok(await page.getByText(foreign).isHidden());
+    const learned = JSON.parse(readFileSync(await saved("Save as a recipe"), "utf8"));
+    assert.deepEqual([learned.baseline.timeS, learned.knowledge.runs.length], [540, 3]);
+    await page.locator("#undo").click();
+    assert.equal(await time(), shown(compensateRecipe(recipe))[0]);
   });
 });
 

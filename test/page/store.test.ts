@@ -5,11 +5,14 @@
 import { proposeBrew, type DevelopmentRun, type ProposedBrew } from "darkroom-kinetics";
 import { describe, expect, it } from "vitest";
 import { newBath, pouredIn, type Waiting } from "../../docs/sheet/bath.js";
-import { reasonText } from "../../docs/sheet/catalogue.js";
+import { problemOf } from "../../docs/sheet/answer.js";
+import { messageOf } from "../../docs/sheet/blanks.js";
+import { exampleText, reasonText } from "../../docs/sheet/catalogue.js";
 import { opened, sheetOf } from "../../docs/sheet/files.js";
 import { followedBy } from "../../docs/sheet/inBath/before.js";
 import { fromRecipe } from "../../docs/sheet/recipe.js";
 import {
+  blankNames,
   emptySheet,
   inLanguage,
   inTongue,
@@ -183,6 +186,57 @@ describe("runs that wait for their outcome", () => {
     const key = knownKey(store.answer);
     store.change(inUnit(store.sheet, "F"));
     expect(knownKey(store.answer)).toBe(key);
+  });
+});
+
+describe("what is asked for in a blank", () => {
+  const german = (name: "time", text: string): string => {
+    const store = storeOf({ ...inventedSheet, ...inLanguage(inventedSheet, "de") });
+    store.write(name, text);
+    return messageOf(store.answer.problems[name]!, text, store.sheet);
+  };
+  it.each([
+    ["agitation", "kippen", /wie „alle 30 s“ oder „ständig“/],
+    ["time", "bald", /wie „8:30“ oder „8,5 min“/],
+    ["time", "8.30", /könnte 8:30 oder 8 min 18 s/],
+    ["age", "3", /könnte 3 h oder 3 Tage sein/],
+    ["age", "alt", /„2 h“ oder „3 Tage“/],
+    ["dilution", "dünn", /„1\+9“ oder „Stammlösung“/],
+    ["count", "viele", /oder „keine“/],
+    ["volume", "viel", /„0,5 l“/],
+  ])("is asked for in German: %s", (name, text, said) => {
+    expect(german(name as "time", text)).toMatch(said);
+  });
+  it.each(["en", "de"] as const)("is written so that it can be read, in %s", (language) => {
+    const store = storeOf({ ...inventedSheet, ...inLanguage(inventedSheet, language) });
+    let read = 0;
+    for (const name of blankNames)
+      for (const text of ["?", "3", "8.30", "1:9", "500", "13x9"]) {
+        store.write(name, text);
+        const { examples = [], readings = examples, format } = store.answer.problems[name]?.expected ?? {};
+        for (const one of readings.map((each) => exampleText(each, format, store.sheet))) {
+          expect(["readable", "out-of-range"], `${name}: ${one}`).toContain(
+            problemOf(store.sheet, name, one)?.code ?? "readable",
+          );
+          read += 1;
+        }
+        store.write(name, inventedSheet.texts[name]);
+      }
+    expect(read).toBeGreaterThan(20);
+  });
+});
+
+describe("runs whose film was written over", () => {
+  it("say with which name and time they were made", () => {
+    const store = filled();
+    expect(store.sheet.made).toBeUndefined();
+    store.change({ runs: [run] });
+    store.write("name", "Plate");
+    store.write("time", "22:00");
+    store.change({ runs: [run, { ...run, timeS: 800 }] });
+    expect(store.sheet.made).toEqual({ name: "Film A", time: "8:30" });
+    store.change({ runs: [] });
+    expect(store.sheet.made).toBeUndefined();
   });
 });
 

@@ -21,7 +21,7 @@ import { bandsOf, bestTest, type Ground } from "../learned.js";
 import { learnedWordsOf, type Judged } from "../learnedWords.js";
 import { lasting } from "../figures.js";
 import { frame, type MakeSection } from "../section.js";
-import { learnedOf } from "../recipe.js";
+import { isLearned, learnedOf } from "../recipe.js";
 import { dilutionText, inFigures, inTongue, knownKey, storedSheet, type Sheet } from "../sheet.js";
 
 const judgements: readonly Judged[] = ["good", "thin", "dense", "failed"];
@@ -92,6 +92,23 @@ export const learnedSection: MakeSection = (store) => {
   }
 
   const none = el("p", { class: "said" }, words.none);
+  const made = el("p", { class: "said" });
+  // Runs of a file that are not of its known time.
+  const foreignSays = el("p", { class: "said" });
+  const foreign = el(
+    "div",
+    {},
+    foreignSays,
+    button(words.takeForeign, () => {
+      const { recipe, runs } = store.sheet;
+      const { knowledge = {} } = recipe ?? {};
+      if (recipe !== undefined && isLearned(knowledge))
+        store.replace({
+          recipe: { ...recipe, knowledge: knowledge.prior.laws },
+          runs: [...knowledge.runs, ...runs],
+        });
+    }),
+  );
   const body = el("tbody");
   const table = el(
     "table",
@@ -288,6 +305,13 @@ export const learnedSection: MakeSection = (store) => {
     listed = list;
     none.hidden = runs.length > 0 || done.length > 0;
     table.hidden = runs.length === 0;
+    const { name = "", time = "" } = sheet.made ?? {};
+    made.hidden = name === "" || name === answer.read.name;
+    say(made, words.made(`${name}, ${time}`));
+    const { knowledge = {} } = answer.untaught;
+    foreign.hidden = !isLearned(knowledge);
+    if (isLearned(knowledge))
+      say(foreignSays, words.foreign(knowledge.runs.length, formatTime(knowledge.prior.baseline.timeS)));
     const ground: Ground = {
       ...answer.given,
       recipe: answer.untaught,
@@ -333,7 +357,19 @@ export const learnedSection: MakeSection = (store) => {
 
   update();
   return {
-    element: frame("learned", words.heading, waiting, none, table, problem, bandPart, testPart, paste),
+    element: frame(
+      "learned",
+      words.heading,
+      waiting,
+      none,
+      made,
+      foreign,
+      table,
+      problem,
+      bandPart,
+      testPart,
+      paste,
+    ),
     update,
   };
 };
