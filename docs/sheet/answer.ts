@@ -120,6 +120,10 @@ function readBlank(name: BlankName, text: string, sheet: Sheet, timeS: number): 
   }
 }
 
+/** What a blank says; an empty one what it is taken as beside what was read of the others. */
+const takenText = ({ texts, language }: Sheet, name: BlankName, read: Texts): string =>
+  texts[name].trim() === "" ? emptyAs(name, read, language) : texts[name];
+
 /** The blanks as values; those that cannot be read, and those in `wrong`, as they were before. */
 function valuesOf(sheet: Sheet, wrong: Problems = {}): Read {
   const missing: BlankName[] = [];
@@ -130,7 +134,7 @@ function valuesOf(sheet: Sheet, wrong: Problems = {}): Read {
     // A spread in seconds is one of the known time, which comes first; a known time of 0 is refused later.
     const timeS = (values.time as number) || 1;
     const written = sheet.texts[name];
-    const text = written.trim() === "" ? emptyAs(name, read, sheet.language) : written;
+    const text = takenText(sheet, name, read);
     const valueOf = (from: string): CheckProblem | undefined =>
       problemIn(() => (values[name] = readBlank(name, from, sheet, timeS)));
     const problem = wrong[name] ?? valueOf(text);
@@ -195,6 +199,13 @@ function wrongIn(sheet: Sheet, read: Read): Problems {
       );
 }
 
+/** Why a text in a blank could not be used, beside the others as they are. */
+export function problemOf(sheet: Sheet, name: BlankName, text: string): CheckProblem | undefined {
+  const asked = { ...sheet, texts: { ...sheet.texts, [name]: text } };
+  const read = valuesOf(asked);
+  return read.problems[name] ?? wrongIn(asked, read)[name];
+}
+
 /** What was read of the blanks. */
 interface Read extends Pick<Answer, "problems" | "missing" | "read"> {
   readonly values: Values;
@@ -222,6 +233,23 @@ export function derive(sheet: Sheet, before?: Answer): Answer {
   const first = valuesOf(sheet);
   const wrong = wrongIn(sheet, first);
   const all = Object.keys(wrong).length === 0 ? first : valuesOf(sheet, { ...first.problems, ...wrong });
+  try {
+    return answerOf(sheet, all, before);
+  } catch (error) {
+    const { texts, read } = sheet;
+    const last = blankNames.filter(
+      (name) => takenText(sheet, name, read) !== read[name] && first.problems[name] === undefined,
+    );
+    if (!isInputError(error) || last.length === 0) throw error;
+    // What was written last cannot stand beside the runs: as a blank that cannot be used.
+    const unfit = Object.fromEntries(last.map((name) => [name, error]));
+    const was = Object.fromEntries(last.map((name) => [name, read[name]]));
+    const values = valuesOf(sheet, { ...all.problems, ...unfit });
+    return answerOf({ ...sheet, texts: { ...texts, ...was } }, values, before);
+  }
+}
+
+function answerOf(sheet: Sheet, all: Read, before: Answer | undefined): Answer {
   const { problems, missing, read } = all;
   const recipe = recipeOfSheet(sheet, all);
   const given = givenOf(recipe);

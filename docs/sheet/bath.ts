@@ -12,6 +12,7 @@ import {
   type ProcessInput,
   type SteeringReading,
 } from "darkroom-kinetics";
+import type { Sheet } from "./sheet.js";
 
 /** Where the negative is: in a closed tank, or in a dish under a red or amber lamp, or without light. */
 export const places = ["tank", "red", "amber", "dark"] as const;
@@ -41,6 +42,22 @@ export interface Followed {
   readonly ambientC?: number | undefined;
   /** the developer's factor from the image's appearance to the whole time, where it has one */
   readonly appearance?: { readonly factor: number; readonly logSd: number } | undefined;
+  /** what was known, for the outcome to be judged against */
+  readonly known?: KnownThen | undefined;
+}
+
+/** What was known when a negative was developed. */
+export interface KnownThen {
+  /** which known time it was */
+  readonly key: string;
+  /** the sheet without its bath, with the runs that it has now */
+  readonly sheet: Omit<Sheet, "bath" | "before">;
+}
+
+/** A run that was finished and waits for its outcome. */
+export interface Waiting {
+  readonly run: Omit<DevelopmentRun, "outcome">;
+  readonly known: KnownThen;
 }
 
 /** A reading that is asked about, as it was judged when it came. */
@@ -68,6 +85,12 @@ export interface Run {
   readonly lateS: number;
 }
 
+/** What a bath went through. */
+export interface BathUse {
+  readonly count: number;
+  readonly ageH: number;
+}
+
 /** The section's part of the sheet. */
 export interface BathState {
   readonly place: Place;
@@ -79,8 +102,10 @@ export interface BathState {
   /** the air around the bath, °C, where it was told */
   readonly ambientC?: number | undefined;
   readonly run?: Run | undefined;
-  /** the last run that was finished and waits for its outcome */
-  readonly done?: Omit<DevelopmentRun, "outcome"> | undefined;
+  /** the runs that were finished and wait for their outcome, in their order */
+  readonly done?: readonly Waiting[] | undefined;
+  /** what the last of them changed of the bath, and when, ms since 1970 */
+  readonly counted?: { readonly was: BathUse; readonly now: BathUse; readonly atMs: number } | undefined;
 }
 
 /** Before anything was said. */

@@ -75,6 +75,9 @@ const english = {
   over: "Washed. Hang it up to dry.",
   finish: "The run is finished",
   keep: "It waits under “Learned” for how it came out.",
+  counted: (count: string, age: string) => `Counted: ${count} before, mixed ${age} ago.`,
+  uncount: "Undo: do not count it",
+  older: (age: string) => `By the clock it is ${age} old: take that`,
   hold: "The screen is black. Hold it, or the space bar, for two seconds to come back.",
 };
 
@@ -155,6 +158,9 @@ const german: BathWords = {
   over: "Gewässert. Zum Trocknen aufhängen.",
   finish: "Fertig",
   keep: "Das Negativ wartet unter „Gelernt“ auf sein Ergebnis.",
+  counted: (count, age) => `Gezählt: vorher ${count}, angesetzt vor ${age}.`,
+  uncount: "Rückgängig: nicht zählen",
+  older: (age) => `Nach der Uhr ist es ${age} alt: übernehmen`,
   hold: "Der Bildschirm ist schwarz. Halte ihn oder die Leertaste zwei Sekunden, um zurückzukommen.",
 };
 

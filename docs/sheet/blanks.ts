@@ -1,6 +1,7 @@
 /* A sentence with blanks that take what people write. */
 import type { CheckProblem } from "darkroom-kinetics";
-import { problemText } from "./catalogue.js";
+import { problemOf } from "./answer.js";
+import { exampleText, problemText } from "./catalogue.js";
 import { attribute, button, el, put, type Child } from "./dom.js";
 import { emptyAs, type BlankName, type Sheet, type Store } from "./sheet.js";
 import { wordsOf } from "./words.js";
@@ -76,12 +77,16 @@ export function sentenceOf(
     put(messages, [
       ...taken,
       ...wrong.map(({ name }) => {
-        const problem = answer.problems[name] as NonNullable<(typeof answer.problems)[BlankName]>;
+        const asked = answer.problems[name] as CheckProblem;
+        const { readings = [], format } = asked.expected;
+        const texts = readings.map((reading) => exampleText(reading, format, sheet));
+        // A question is asked where an answer can be used.
+        const useless = texts.map((reading) => problemOf(sheet, name, reading));
+        const problem = useless.includes(undefined) ? asked : (useless[0] ?? asked);
         const message = el("p", { id: `${name}-message`, class: "message" });
-        const readings = problem.expected.readings ?? [];
         put(message, [
           messageOf(problem, sheet.texts[name], sheet),
-          ...readings.map((reading) =>
+          ...(problem === asked ? texts : []).map((reading) =>
             button(reading, () => {
               store.write(name, reading);
               blanks.find((blank) => blank.name === name)?.input.focus();
@@ -99,12 +104,13 @@ export function sentenceOf(
 /** Why a blank cannot be used, and what could be. */
 export function messageOf(problem: CheckProblem, text: string, sheet: Sheet): string {
   const { code, expected } = problem;
-  const { examples, readings } = expected;
+  const { examples, readings, format } = expected;
   const words = wordsOf(sheet.language);
-  if (readings !== undefined) return words.ambiguous(text, readings.join(words.or));
+  const written = (one: string): string => exampleText(one, format, sheet);
+  if (readings !== undefined) return words.ambiguous(text, readings.map(written).join(words.or));
   if (examples === undefined || code === "out-of-range")
     return words.outOfRange(text, problemText(problem, sheet));
-  const wanted = examples.map((example) => words.quoted(example)).join(words.or);
+  const wanted = examples.map((example) => words.quoted(written(example))).join(words.or);
   return text.trim() === "" ? words.empty(wanted) : words.unreadable(text, wanted);
 }
 

@@ -1,9 +1,18 @@
 /* Sheets, recipes and knowledge as files. */
-import { checkKnowledge, checkRecipe, type Recipe } from "darkroom-kinetics";
-import { problemsText } from "./catalogue.js";
+import {
+  checkKnowledge,
+  checkRecipe,
+  type InputExpected,
+  type InputType,
+  type Recipe,
+} from "darkroom-kinetics";
+import { derive } from "./answer.js";
+import { places } from "./bath.js";
+import { problemsText, reasonText } from "./catalogue.js";
 import { fromKnowledge, fromRecipe } from "./recipe.js";
-import type { Words } from "./words.js";
-import { storedSheet, type Sheet, type Store } from "./sheet.js";
+import { shownAt } from "./run.js";
+import { wordsOf, type Words } from "./words.js";
+import { emptySheet, inventedSheet, storedSheet, type Sheet, type Store } from "./sheet.js";
 
 /** Hands a text to the person as a file. */
 export function download(name: string, type: string, text: string): void {
@@ -21,10 +30,13 @@ export function pageWith(sheet: Sheet): string {
   const root = document.documentElement.cloneNode(true) as HTMLElement;
   delete root.dataset["ready"];
   delete root.dataset["lamp"];
+  // What is done in it later is kept apart from this page's sheet, and from that of any other saved page.
+  root.dataset["key"] = `darkroom-kinetics ${Math.random()}`;
   root.querySelector("#running")?.remove();
   const data = root.querySelector("#data");
   // As JSON that no parser of HTML takes for a tag.
-  if (data !== null) data.textContent = JSON.stringify(sheet).replaceAll("<", "\\u003c");
+  if (data !== null)
+    data.textContent = JSON.stringify({ ...sheet, before: undefined }).replaceAll("<", "\\u003c");
   const blanks = root.querySelectorAll("input.blank");
   document.querySelectorAll<HTMLInputElement>("input.blank").forEach((input, i) => {
     blanks[i]?.setAttribute("value", input.value);
@@ -37,6 +49,50 @@ export const recipeOf = ({ sheet, answer }: Store, title: string): Recipe => ({
   ...answer.recipe,
   name: sheet.read.name.trim() || title,
 });
+
+/** What every sheet has, each of its kind; what it may lack is undefined here. */
+const model = emptySheet(inventedSheet);
+
+/** A document's own error, as the package's checks give it. */
+function refuse(path: string, expected: InputExpected, actual: unknown): never {
+  const message = `${path.slice(1).replaceAll("/", ".")} is missing or wrong`;
+  throw Object.assign(new TypeError(message), { code: "wrong-type", path, expected, actual });
+}
+
+const typeOf = (value: unknown): InputType =>
+  Array.isArray(value) ? "array" : typeof value === "string" ? "text" : (typeof value as InputType);
+
+/** Refuses what has not the fields of a model, each of its type. */
+function refuseUnlike(given: unknown, like: unknown, path = ""): void {
+  const type = typeOf(like);
+  if (given === null || typeOf(given) !== type) refuse(path, { types: [type] }, given);
+  if (type === "object")
+    for (const [name, one] of Object.entries(like as object))
+      if (one !== undefined)
+        refuseUnlike((given as Readonly<Record<string, unknown>>)[name], one, `${path}/${name}`);
+}
+
+/** A sheet that was kept or opened, where all of it can be worked out; throws why it cannot. */
+export function sheetOf(given: unknown): Sheet {
+  const sheet = storedSheet(given as Sheet);
+  refuseUnlike(sheet, model);
+  const names = {
+    version: [model.version],
+    language: ["en", "de"],
+    unit: ["C", "F"],
+    developer: Object.keys(wordsOf("en").developers),
+  } as const;
+  for (const [name, values] of Object.entries(names)) {
+    const one = sheet[name as keyof typeof names];
+    if (!(values as readonly unknown[]).includes(one)) refuse(`/${name}`, { values }, one);
+  }
+  derive(sheet);
+  const { place = "tank", run, done = [] } = sheet.bath ?? {};
+  if (!places.includes(place)) refuse("/bath/place", { values: places }, place);
+  if (!Array.isArray(done)) refuse("/bath/done", { types: ["array"] }, done);
+  if (run !== undefined) shownAt(run, place, Date.now());
+  return sheet;
+}
 
 /** What a file says, as changes of the sheet; or why it cannot be used. */
 export type Opened = { readonly change: Partial<Sheet> } | { readonly problem: string };
@@ -61,9 +117,9 @@ export function opened(text: string, { sheet }: Store, words: Words): Opened {
   if (typeof given !== "object" || given === null) return { problem: noJson };
   if ("version" in given && "texts" in given)
     try {
-      return { change: storedSheet(given as Sheet) };
-    } catch {
-      return { problem: noJson };
+      return { change: { ...sheetOf(given), before: undefined } };
+    } catch (error) {
+      return { problem: `${reasonText(error, sheet)}.` };
     }
   if ("prior" in given) {
     const check = checkKnowledge(given);

@@ -8,8 +8,11 @@ export type Judged = Extract<RunOutcome["kind"], "good" | "thin" | "dense" | "fa
 const english = {
   heading: "Learned",
   none: "No run yet. One that is finished in the bath waits here, and notes can be pasted.",
-  waiting: (time: string, temperature: string) =>
-    `A run waits. It did the work of ${time} at ${temperature}.`,
+  waiting: (name: string, time: string, temperature: string) =>
+    `A run waits${name && `: ${name}`}. It did the work of ${time} at ${temperature}.`,
+  elsewhere: "Another known time stands above. This run is judged against its own.",
+  knownThen: (known: string) => `Put back ${known}`,
+  awayAsked: "Throw this run away?",
   ask: "How did it come out?",
   outcomes: {
     good: "good",
@@ -26,6 +29,10 @@ const english = {
     fogged: "fogged",
   },
   away: "Throw it away",
+  made: (known: string) => `These runs were made with ${known}.`,
+  foreign: (count: number, time: string) =>
+    `Runs of another known time came with the file, ${time}: ${count}. They count for all but the known time.`,
+  takeForeign: "Learn the known time of them too",
   columns: {
     date: "Date",
     time: "Time",
@@ -58,9 +65,9 @@ const english = {
       ? "One run is here already, equal in every field. It counts once."
       : `${count} runs are here already, equal in every field. They count once.`,
   rejected: (row: number, reason: string) => `Row ${row} below the headings: ${reason}`,
-  unreadColumn: (heading: string) => `The column “${heading}” is not known. It stays in the notes.`,
+  unreadColumn: (heading: string) => `The column “${heading}” is not known. It goes with the runs as a note.`,
   unreadCell: (row: number, heading: string, text: string) =>
-    `Row ${row} below the headings: ${heading} “${text}” was not read. It stays in the notes.`,
+    `Row ${row} below the headings: ${heading} “${text}” was not read. It goes with the run as a note.`,
 };
 
 export type LearnedWords = typeof english;
@@ -68,7 +75,11 @@ export type LearnedWords = typeof english;
 const german: LearnedWords = {
   heading: "Gelernt",
   none: "Noch keine Entwicklung. Was im Bad fertig wurde, wartet hier. Notizen lassen sich einfügen.",
-  waiting: (time, temperature) => `Ein Lauf wartet. Er wirkte wie ${time} bei ${temperature}.`,
+  waiting: (name, time, temperature) =>
+    `Ein Lauf wartet${name && `: ${name}`}. Er wirkte wie ${time} bei ${temperature}.`,
+  elsewhere: "Oben steht eine andere bekannte Zeit. Dieser Lauf wird an seiner eigenen beurteilt.",
+  knownThen: (known) => `${known} zurückholen`,
+  awayAsked: "Diesen Lauf verwerfen?",
   ask: "Wie ist es geworden?",
   outcomes: { good: "gut", thin: "zu dünn", dense: "zu dicht", failed: "misslungen" },
   other: {
@@ -80,6 +91,11 @@ const german: LearnedWords = {
     fogged: "verschleiert",
   },
   away: "Verwerfen",
+  made: (known) => `Diese Läufe entstanden mit ${known}.`,
+  foreign: (count, time) =>
+    `Mit der Datei kamen Läufe zu einer anderen bekannten Zeit, ${time}: ${count}. ` +
+    "Sie zählen für alles außer der bekannten Zeit.",
+  takeForeign: "Auch die bekannte Zeit aus ihnen lernen",
   columns: {
     date: "Tag",
     time: "Zeit",
@@ -112,9 +128,9 @@ const german: LearnedWords = {
       ? "Ein Lauf steht hier schon, in allem gleich. Er zählt einmal."
       : `${count} Läufe stehen hier schon, in allem gleich. Sie zählen einmal.`,
   rejected: (row, reason) => `Zeile ${row} unter den Überschriften: ${reason}`,
-  unreadColumn: (heading) => `Die Spalte „${heading}“ ist nicht bekannt. Sie bleibt in den Notizen.`,
+  unreadColumn: (heading) => `Die Spalte „${heading}“ ist nicht bekannt. Sie geht als Notiz mit den Läufen.`,
   unreadCell: (row, heading, text) =>
-    `Zeile ${row} unter den Überschriften: ${heading} „${text}“ wurde nicht gelesen. Es bleibt in den Notizen.`,
+    `Zeile ${row} unter den Überschriften: ${heading} „${text}“ wurde nicht gelesen. Es geht als Notiz mit dem Lauf.`,
 };
 
 export const learnedWordsOf = (language: Language): LearnedWords => (language === "de" ? german : english);

@@ -1,54 +1,69 @@
 /* In the browser: the sheet that was saved, or the invented one, made anew over what the page was built with. */
+import { sheetOf } from "./files.js";
 import { showSheet } from "./page.js";
 import { setPrinting } from "./paper.js";
-import { inLanguage, inventedSheet, storedSheet, storeOf, type Sheet, type Store } from "./sheet.js";
+import { inLanguage, inventedSheet, storeOf, type Lost, type Sheet, type Store } from "./sheet.js";
 
-const KEY = "darkroom-kinetics sheet";
+/** Under which this page keeps its sheet: a page that was saved has a key of its own. */
+const KEY = document.documentElement.dataset["key"] as string;
+const ASIDE = `${KEY}, set aside`;
 
-/** The sheet inside the page, or that of the browser's storage; storage is a convenience and may be missing. */
-function kept(): Sheet | undefined {
-  const inside = document.getElementById("data")?.textContent ?? "";
+/** A convenience: storage may be full, or forbidden. */
+function inStorage<Value>(work: () => Value): Value | undefined {
   try {
-    const text = inside.trim() === "" ? localStorage.getItem(KEY) : inside;
-    const sheet = JSON.parse(text ?? "null") as Sheet | null;
-    return sheet?.version === 1 ? sheet : undefined;
+    return work();
   } catch {
     return undefined;
   }
 }
 
+/** The sheet that a text holds. */
+const sheetIn = (text: string): Sheet => sheetOf(JSON.parse(text));
+
 /**
- * The sheet that was kept; one that cannot be worked out is set aside, and the invented one serves, in the language
- * of the browser.
+ * The sheet of the browser's storage, or else that inside the page, or else the invented one, in the language of the
+ * browser. One that cannot be worked out is set aside until somebody says that it may go.
  */
 function firstStore(): Store {
-  const sheet = kept();
-  if (sheet !== undefined)
-    try {
-      return storeOf(storedSheet(sheet), keep);
-    } catch (error) {
-      console.error(error);
-      aside(sheet);
-    }
   const german = navigator.language.startsWith("de");
-  return storeOf(german ? { ...inventedSheet, ...inLanguage(inventedSheet, "de") } : inventedSheet, keep);
+  let sheet = german ? { ...inventedSheet, ...inLanguage(inventedSheet, "de") } : inventedSheet;
+  const inside = document.getElementById("data")?.textContent ?? "";
+  for (const text of [inside, inStorage(() => localStorage.getItem(KEY)) ?? ""])
+    if (text.trim() !== "")
+      try {
+        sheet = sheetIn(text);
+      } catch {
+        inStorage(() => {
+          localStorage.setItem(ASIDE, text);
+        });
+      }
+  return storeOf(sheet, keep, lostSheet());
 }
 
-/** A sheet that cannot be shown is not thrown away. */
-function aside(sheet: unknown): void {
+/** The sheet that was set aside, and why. */
+function lostSheet(): Lost | undefined {
+  const text = inStorage(() => localStorage.getItem(ASIDE)) ?? "";
+  const lost = {
+    text,
+    error: undefined as unknown,
+    forget: (): void => {
+      lost.text = "";
+      localStorage.removeItem(ASIDE);
+    },
+  };
   try {
-    localStorage.setItem(`${KEY}, set aside`, JSON.stringify(sheet));
-  } catch {
-    // Storage is full or forbidden.
+    sheetIn(text);
+  } catch (error) {
+    lost.error = error;
   }
+  return text === "" ? undefined : lost;
 }
 
+/** The page works without it. */
 function keep(sheet: Sheet): void {
-  try {
+  inStorage(() => {
     localStorage.setItem(KEY, JSON.stringify(sheet));
-  } catch {
-    // Storage is full or forbidden: the page works without it.
-  }
+  });
 }
 
 const root = document.getElementById("sheet");

@@ -1,6 +1,6 @@
 /* The whole sheet: a head, the sections in the order of the job, a foot. */
 import { formatTime } from "darkroom-kinetics";
-import { unusable } from "./answer.js";
+import { staleText } from "./catalogue.js";
 import { attribute, el, put, say } from "./dom.js";
 import { lasting } from "./figures.js";
 import type { MakeSection, Section } from "./section.js";
@@ -9,6 +9,7 @@ import { developSection } from "./sections/develop.js";
 import { headSection } from "./sections/head.js";
 import { knownSection } from "./sections/known.js";
 import { learnedSection } from "./sections/learned.js";
+import { noticeSection } from "./sections/notice.js";
 import { pictureSection } from "./sections/picture.js";
 import { shelfSection } from "./sections/shelf.js";
 import { stripSection } from "./sections/strip.js";
@@ -16,7 +17,7 @@ import { todaySection } from "./sections/today.js";
 import { wallSection } from "./sections/wall.js";
 import { whySection } from "./sections/why.js";
 import type { Store } from "./sheet.js";
-import { namesOf, wordsOf } from "./words.js";
+import { wordsOf } from "./words.js";
 
 /** In the order of the job. */
 const sections: readonly MakeSection[] = [
@@ -31,6 +32,7 @@ const sections: readonly MakeSection[] = [
   bathSection,
   learnedSection,
   wallSection,
+  noticeSection,
 ];
 
 /** So long after the last change it is read out, ms: not at every letter. */
@@ -59,6 +61,8 @@ export function showSheet(root: HTMLElement, store: Store): () => void {
     language = store.sheet.language;
     const words = wordsOf(language);
     const focused = document.activeElement?.id ?? "";
+    // What is typed and no sheet keeps, such as notes that were not read yet, stays in its box.
+    const typed = Array.from(root.querySelectorAll<HTMLInputElement>("[data-own]"));
     document.documentElement.lang = language;
     document.title = words.title;
     made = sections.map((section) => section(store));
@@ -69,17 +73,22 @@ export function showSheet(root: HTMLElement, store: Store): () => void {
       spoken,
     ]);
     update();
+    for (const { id, value, defaultValue } of typed) {
+      const box = document.getElementById(id);
+      if (value === defaultValue || box === null) continue;
+      (box as HTMLInputElement).value = value;
+      box.dispatchEvent(new Event("change"));
+    }
     if (focused !== "") document.getElementById(focused)?.focus();
   };
   let timer: ReturnType<typeof setTimeout> | undefined;
   const speak = (): void => {
-    const { rounded, stale, problems } = store.answer;
+    const { rounded, stale } = store.answer;
     const words = wordsOf(store.sheet.language);
     const { timeS, lowS, highS } = rounded ?? { timeS: 0, lowS: 0, highS: 0 };
     const range = words.between(formatTime(lowS), formatTime(highS));
     const answered = `${lasting(timeS)}, ${words.nineInTen} ${range}`;
-    const old = words.stale(namesOf(unusable(problems), words));
-    say(spoken, rounded === undefined ? words.noAnswer : stale ? old : answered);
+    say(spoken, rounded === undefined ? words.noAnswer : stale ? staleText(store) : answered);
   };
   store.subscribe(() => {
     if (store.sheet.language !== language) make();

@@ -143,7 +143,8 @@ export function givenOf(recipe: Recipe): Given {
   };
 }
 
-const isLearned = (knowledge: Knowledge): knowledge is LearnedKnowledge => "prior" in knowledge;
+/** Whether some knowledge rests on runs. */
+export const isLearned = (knowledge: Knowledge): knowledge is LearnedKnowledge => "prior" in knowledge;
 
 /** Today's conditions as those of a run; undefined for another gradient than the known one, which no run teaches. */
 export function asRun({ gamma: known }: Baseline, today: Conditions): RunConditions | undefined {
@@ -172,11 +173,15 @@ export function fromRecipe(recipe: Recipe, sheet: Sheet): Partial<Sheet> {
   // Runs count one by one where the recipe's known time is the one that they taught.
   const learned = isLearned(knowledge) && isTaught(known, knowledge) ? knowledge : undefined;
   const { prior, runs = [] } = learned ?? {};
+  const { timeS } = recipe.baseline;
+  const away = (given?: Baseline): number => Math.abs(timeS - (given?.timeS ?? timeS));
+  // A time that was written over by a little is the file's own, unless it is the one that the runs made.
+  const own = away(learned?.baseline) < away(prior?.baseline) ? {} : { timeS };
   const kept: Recipe =
     prior === undefined
       ? recipe
-      : { ...recipe, baseline: { ...recipe.baseline, ...prior.baseline }, knowledge: prior.laws };
-  const baseline = { ...known, ...prior?.baseline };
+      : { ...recipe, baseline: { ...recipe.baseline, ...prior.baseline, ...own }, knowledge: prior.laws };
+  const baseline = { ...known, ...prior?.baseline, ...own };
   const { dilution = "stock", agitation } = baseline;
   const { areaCm2, pieces = 1 } = material;
   const volumeMl = developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl;
@@ -199,15 +204,16 @@ export function fromRecipe(recipe: Recipe, sheet: Sheet): Partial<Sheet> {
   };
   const { shelf } = sheet;
   return {
-    ...{ texts, written: texts, recipe: kept, runs, developer: "file" },
-    ...{ invented: false, began: undefined, ticked: undefined, shelf: { ...shelf, material: kindOf(kept) } },
+    ...{ texts, read: texts, written: texts, recipe: kept, runs, developer: "file" },
+    ...{ invented: false, began: undefined, ticked: undefined, made: undefined },
+    shelf: { ...shelf, material: kindOf(kept) },
   };
 }
 
 /** Learned knowledge that was opened, as changes of the sheet: of today's bath it says nothing. */
 export function fromKnowledge({ prior, runs }: LearnedKnowledge, sheet: Sheet): Partial<Sheet> {
   const { baseline, laws } = prior;
-  const { texts, shelf, language } = sheet;
+  const { texts, read, shelf, language } = sheet;
   const { dilution = "stock", agitation } = baseline;
   const recipe: Recipe = {
     schemaVersion: 2,
@@ -223,8 +229,15 @@ export function fromKnowledge({ prior, runs }: LearnedKnowledge, sheet: Sheet): 
     spread: inFigures(formatSpread(spreadOf(recipe)), language),
   };
   return {
-    ...{ texts: { ...texts, ...written }, written, recipe, runs, developer: "file" },
-    ...{ invented: false, ticked: undefined },
+    ...{
+      texts: { ...texts, ...written },
+      read: { ...read, ...written },
+      written,
+      recipe,
+      runs,
+      developer: "file",
+    },
+    ...{ invented: false, ticked: undefined, made: undefined },
   };
 }
 
@@ -250,7 +263,7 @@ const temperatureText = (celsius: number, { unit, language }: Sheet): string =>
   inFigures(formatTemperature(celsius, { unit }), language);
 
 /** A figure to two decimals: with three, a decimal comma could part thousands. */
-const figure = (value: number, { language }: Sheet): string =>
+export const figure = (value: number, { language }: Sheet): string =>
   inFigures(String(Number(value.toFixed(2))), language);
 
 /** How many went through; where size or volume is not known, of the size and in the volume that most would write. */

@@ -17,7 +17,7 @@ import {
   type Recipe,
 } from "darkroom-kinetics";
 import { derive, type Answer } from "./answer.js";
-import type { BathState } from "./bath.js";
+import { newBath, type BathState } from "./bath.js";
 import { emptyShelf, type ShelfState } from "./shelf.js";
 import { wordsOf } from "./words.js";
 
@@ -66,9 +66,16 @@ export interface Sheet {
   /** the time of the piece of the test strip that looked right, s */
   readonly ticked?: number | undefined;
   readonly runs: readonly DevelopmentRun[];
+  /** the name and the known time that the first of them was made with */
+  readonly made?: Pick<Texts, "name" | "time"> | undefined;
   readonly shelf: ShelfState;
   readonly bath?: BathState | undefined;
+  /** what the last change took away of one's own */
+  readonly before?: Before | undefined;
 }
+
+/** Fields as they were; null where there was nothing, which survives JSON. */
+export type Before = { readonly [Name in Exclude<keyof Sheet, "before">]?: Sheet[Name] | null };
 
 /** What the blanks of the invented evening say. */
 export const evening: Texts = {
@@ -152,6 +159,7 @@ export function emptySheet({ language, unit }: Sheet): Sheet {
     bath: undefined,
     recipe: undefined,
     written: undefined,
+    made: undefined,
     shelf: { ...emptyShelf, items: [] },
   };
 }
@@ -168,15 +176,12 @@ export function inventedBlanks({ began, texts, written = {}, language, unit }: S
 }
 
 /** The texts of a sheet that was stored before there were a name and a push. */
-const withLater = (texts: Omit<Texts, "name" | "push"> & Partial<Texts>): Texts => ({
-  ...texts,
-  name: texts.name ?? "",
-  push: texts.push ?? "0",
-});
+const withLater = (texts: Texts): Texts => ({ ...{ name: "", push: "0" }, ...texts });
 
-/** A sheet that was stored, with all that a sheet has; one without any texts is refused. */
+/** A sheet that was stored, with all that a sheet has. */
 export const storedSheet = (sheet: Sheet): Sheet => ({
-  ...{ began: undefined, ticked: undefined, recipe: undefined, written: undefined, bath: undefined },
+  ...{ began: undefined, ticked: undefined, recipe: undefined, written: undefined, made: undefined },
+  bath: undefined,
   ...sheet,
   texts: withLater(sheet.texts),
   read: withLater(sheet.read),
@@ -186,30 +191,102 @@ export const storedSheet = (sheet: Sheet): Sheet => ({
 export interface Store {
   readonly sheet: Sheet;
   readonly answer: Answer;
-  /** puts these fields in the place of the old ones, and tells all sections */
-  readonly change: (part: Partial<Sheet>) => void;
+  /** why the last change was refused */
+  readonly refused: unknown;
+  /** a sheet that was kept and cannot be read; empty once it may go */
+  readonly lost: Lost | undefined;
+  /**
+   * Puts these fields in the place of the old ones, and tells all sections. What leaves nothing that can be worked
+   * out is refused, and the sheet stays as it was. Returns whether it was kept.
+   */
+  readonly change: (part: Partial<Sheet>) => boolean;
+  /**
+   * The same for what takes something of one's own away: it can be put back. Another known time begins without a
+   * negative in the bath; those that wait for their outcome go on waiting.
+   */
+  readonly replace: (part: Partial<Sheet>) => boolean;
+  /** puts back what the last such change took away; what is there now can be put back in turn */
+  readonly undo: () => void;
   /** writes into one blank */
   readonly write: (name: BlankName, text: string) => void;
   readonly subscribe: (listener: () => void) => void;
 }
 
+/** A sheet that was kept and cannot be read. */
+export interface Lost {
+  readonly text: string;
+  readonly error: unknown;
+  /** forgets it; it is not asked for again */
+  readonly forget: () => void;
+}
+
+/** Whether a sheet holds what somebody would miss. */
+const isOwn = ({ runs, bath, invented }: Sheet, { missing }: Answer): boolean =>
+  runs.length > 0 || bath?.run !== undefined || !(invented || missing.length > 0);
+
+/** Which known time it is that runs are learned on. */
+export function knownKey({ given: { baseline }, untaught: { developer } }: Answer): string {
+  const { timeS, temperatureC, dilution, agitation } = baseline;
+  const name = developer.kind === "stock" && developer.name;
+  // A change of the unit rounds.
+  return JSON.stringify([Math.round(timeS), temperatureC.toFixed(1), dilution, agitation, name]);
+}
+
+/** What waits on the same known time goes back to the runs that there are now. */
+function withRuns({ bath, runs }: Sheet, answer: Answer): BathState | undefined {
+  const key = knownKey(answer);
+  return (
+    bath && {
+      ...bath,
+      done: bath.done?.map((one) =>
+        one.known.key === key ? { ...one, known: { key, sheet: { ...one.known.sheet, runs } } } : one,
+      ),
+    }
+  );
+}
+
 /** Makes a store; `keep` is called with each new sheet. */
-export function storeOf(first: Sheet, keep: (sheet: Sheet) => void = () => undefined): Store {
+export function storeOf(first: Sheet, keep: (sheet: Sheet) => void = () => undefined, lost?: Lost): Store {
   let sheet = first;
   let answer = derive(sheet);
+  let refused: unknown;
   const listeners: (() => void)[] = [];
-  const change = (part: Partial<Sheet>): void => {
-    sheet = { ...sheet, ...part };
+  const change = (part: Partial<Sheet>): boolean => {
     try {
-      answer = derive(sheet, answer);
-      sheet = { ...sheet, read: answer.read };
+      const next = { ...sheet, ...part };
+      answer = derive(next, answer);
+      const { read } = answer;
+      const made = next.runs.length === 0 ? undefined : (next.made ?? { name: read.name, time: read.time });
+      sheet = { ...next, read, made, bath: withRuns(next, answer) };
+      refused = undefined;
+      keep(sheet);
     } catch (error) {
-      // Whatever it is, the page stays alive: the last answer stays, and says that it is old.
-      console.error(error);
-      answer = { ...answer, stale: true };
+      if (!isInputError(error)) console.error(error);
+      refused = error;
     }
-    keep(sheet);
     for (const listener of listeners) listener();
+    return refused === undefined;
+  };
+  /** `before` is kept where this takes nothing of one's own away. */
+  const swap = (part: Partial<Sheet>, before: Before | undefined): boolean => {
+    const { bath } = sheet;
+    const waiting = [...(part.bath?.done ?? []), ...(bath?.done ?? [])];
+    const all: Partial<Sheet> =
+      part.texts === undefined
+        ? part
+        : {
+            ...part,
+            bath: {
+              ...newBath,
+              ...bath,
+              run: undefined,
+              ...part.bath,
+              done: [...new Map(waiting.map((one) => [JSON.stringify(one.run), one])).values()],
+            },
+          };
+    const names = ["language", "unit", ...Object.keys(all)].filter((name) => name !== "before");
+    const old = Object.fromEntries(names.map((name) => [name, sheet[name as keyof Before] ?? null]));
+    return change({ ...all, before: isOwn(sheet, answer) ? old : (before ?? old) });
   };
   return {
     get sheet() {
@@ -218,7 +295,27 @@ export function storeOf(first: Sheet, keep: (sheet: Sheet) => void = () => undef
     get answer() {
       return answer;
     },
+    get refused() {
+      return refused;
+    },
+    lost,
     change,
+    replace: (part) => swap(part, sheet.before),
+    undo: () => {
+      const { before, language, unit } = sheet;
+      if (before === undefined) return;
+      const fields = Object.fromEntries(
+        Object.entries(before).map(([name, value]) => [name, value ?? undefined]),
+      ) as Partial<Sheet>;
+      const { texts, bath } = fields;
+      swap(
+        texts === undefined
+          ? { ...fields, language, unit }
+          : // What waits now goes on waiting.
+            { ...inTongue({ ...sheet, ...fields }, sheet), bath: bath && { ...bath, done: [] } },
+        undefined,
+      );
+    },
     write: (name, text) => {
       if (sheet.texts[name] === text) return;
       // A name changes no time: what was ticked stays.
@@ -229,6 +326,12 @@ export function storeOf(first: Sheet, keep: (sheet: Sheet) => void = () => undef
       listeners.push(listener);
     },
   };
+}
+
+/** A sheet in the language and the unit of another. */
+export function inTongue(sheet: Sheet, { language, unit }: Sheet): Sheet {
+  const said = { ...sheet, ...inLanguage(sheet, language) };
+  return { ...said, ...inUnit(said, unit) };
 }
 
 /** The same sheet in another language: blanks that hold words or decimals are written anew. */

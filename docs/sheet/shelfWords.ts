@@ -41,7 +41,6 @@ const english = {
   back: "Back",
   next: "Next",
   use: "Use this brew",
-  undo: "Undo: what was known before",
   used: "The brew is what is known now, with its starting time. Run the strip before a negative.",
 };
 
@@ -79,7 +78,6 @@ const german: ShelfWords = {
   back: "Zurück",
   next: "Weiter",
   use: "Diesen Ansatz nehmen",
-  undo: "Rückgängig: was vorher bekannt war",
   used: "Der Ansatz ist nun das Bekannte, mit seiner Anfangszeit. Erst der Streifen, dann das Negativ.",
 };
 

@@ -11,6 +11,12 @@ const english = {
   stillInvented: (blanks: string) => `Still invented: ${blanks}.`,
   mine: "The rest is right",
   broken: (part: string) => `This part of the sheet failed: ${part}. What it shows is old.`,
+  refused: (reason: string) => `This was not done: ${reason}.`,
+  damaged: "it is damaged",
+  lost: (reason: string) => `The sheet that was kept here cannot be read: ${reason}.`,
+  saveLost: "Save it as a file",
+  undo: "Undo: what stood here before",
+  mayGo: "It may go",
   clear: "Start with an empty sheet",
   again: "Show the invented evening",
   otherLanguage: "Deutsch",
@@ -34,10 +40,7 @@ const english = {
   nineInTen: "nine times in ten",
   between: (low: string, high: string) => `${low} to ${high}`,
   noAnswer: "No time.",
-  stale: (blanks: string) =>
-    blanks === ""
-      ? "Do not use this time. It is from before: what stands above cannot be worked out."
-      : `Do not use this time. It counts with what stood here before: ${blanks}.`,
+  stale: (blanks: string) => `Do not use this time. It counts with what stood here before: ${blanks}.`,
   fill: (blanks: string) => `Fill in above: ${blanks}.`,
   wasFahrenheit: (celsius: string) => `It was °F: ${celsius}`,
   picture: "Colder is longer",
@@ -127,6 +130,12 @@ const german: Words = {
   stillInvented: (blanks) => `Noch erfunden: ${blanks}.`,
   mine: "Der Rest stimmt",
   broken: (part) => `Dieser Teil des Blatts hat versagt: ${part}. Was dort steht, ist alt.`,
+  refused: (reason) => `Das geht so nicht: ${reason}.`,
+  damaged: "es ist beschädigt",
+  lost: (reason) => `Das Blatt, das hier lag, ist nicht lesbar: ${reason}.`,
+  saveLost: "Als Datei sichern",
+  undo: "Rückgängig: was vorher hier stand",
+  mayGo: "Kann weg",
   clear: "Leeres Blatt beginnen",
   again: "Den erfundenen Abend zeigen",
   otherLanguage: "English",
@@ -150,10 +159,7 @@ const german: Words = {
   nineInTen: "in 9 von 10 Fällen",
   between: (low, high) => `${low} bis ${high}`,
   noAnswer: "Keine Zeit.",
-  stale: (blanks) =>
-    blanks === ""
-      ? "Nimm diese Zeit nicht. Sie ist von vorher: Was oben steht, lässt sich nicht berechnen."
-      : `Nimm diese Zeit nicht. Sie rechnet mit dem, was hier vorher stand: ${blanks}.`,
+  stale: (blanks) => `Nimm diese Zeit nicht. Sie rechnet mit dem, was hier vorher stand: ${blanks}.`,
   fill: (blanks) => `Fülle oben aus: ${blanks}.`,
   wasFahrenheit: (celsius) => `Es waren °F: ${celsius}`,
   picture: "Kälter dauert länger",

@@ -75,7 +75,7 @@ describe("an evening", () => {
     assert.ok(hazards.some((step) => /gloves and glasses/i.test(step)));
     const was = await page.locator("#time").inputValue();
     await page.locator("#use-brew").click();
-    await page.getByRole("button", { name: "Undo: what was known before" }).click();
+    await page.getByRole("button", { name: "Undo: what stood here before" }).click();
     assert.equal(await page.locator("#time").inputValue(), was);
     await page.locator("#use-brew").click();
     assert.equal(await page.locator("#time").inputValue(), await text(page, "#answer-time"));
@@ -225,6 +225,33 @@ describe("an evening", () => {
   });
 });
 
+describe("what is typed and not read yet", () => {
+  it("stays in its box in the other language, with what is wrong with it", async () => {
+    const page = await chromium.open(PHONE);
+    await pasteNotes(page);
+    const row = await page.locator("#notes").inputValue();
+    assert.match(row, /^Date\tTime\tTemp\tDilution\tOutcome\n2026-10-18\t24\t14\t1\+14\tgood$/);
+    for (const [id, said] of [
+      ["air", "cold"],
+      ["run-1-temperature", "warm"],
+    ]) {
+      await page.locator(`#${id}`).fill(said);
+      await page.locator(`#${id}`).press("Tab");
+    }
+    await page.locator("#language").click();
+    assert.equal(await page.locator("#notes").inputValue(), row);
+    assert.equal(await page.locator("#air").inputValue(), "cold");
+    assert.match(await text(page, "#air-message"), /„cold“ ist nicht lesbar/);
+    assert.equal(await page.locator("#run-1-temperature").inputValue(), "warm");
+    assert.match(await text(page, "#learned .message"), /„warm“ ist nicht lesbar/);
+    await page.locator("#pour-in").click();
+    await page.locator("#thermometer").fill("13");
+    await page.locator("#language").click();
+    assert.equal(await page.locator("#thermometer").inputValue(), "13");
+    await page.context().close();
+  });
+});
+
 describe("in a dish", () => {
   for (const [name, i] of [
     ["red", 1],
@@ -286,6 +313,105 @@ describe("in a dish", () => {
     assert.equal(await page.locator("main[inert]").count(), 0);
     // The clock went on meanwhile, from ten seconds after the press.
     assert.ok((await clock(page)) >= 10);
+    await page.context().close();
+  });
+});
+
+describe("finished plates", () => {
+  /** Develops a plate for so long, s. */
+  async function develop(page, s) {
+    await page.locator("#pour-in").click();
+    await wait(page, s);
+    await page.locator("#out").click();
+    await wait(page, 1);
+    await page.locator("#finish").click();
+  }
+  const cards = (page) => page.locator("#learned .waiting .card");
+  const waits = async (page) => (await cards(page).locator(".said").allTextContents()).join();
+
+  it("all wait for their outcome, each to be judged against its own known time", async () => {
+    const page = await clocked();
+    for (const [blank, value] of [
+      ["name", "Plate 1"],
+      ["time", "9:00"],
+    ])
+      await write(page, blank, value);
+    await develop(page, 600);
+    await write(page, "name", "Plate 2");
+    await develop(page, 900);
+    assert.match(
+      await waits(page),
+      /A run waits: Plate 1\. .* 10:00 min .*A run waits: Plate 2\. .* 15:00 min /,
+    );
+    // They wait on beside an empty sheet, which has another known time.
+    await page.getByRole("button", { name: "Start with an empty sheet" }).click();
+    await reload(page);
+    assert.equal(await cards(page).count(), 2);
+    assert.equal(await page.locator(".outcome-good").count(), 0);
+    assert.match(await cards(page).first().textContent(), /Another known time stands above/);
+    await page.getByRole("button", { name: "Put back Plate 1, 9:00, 20 °C" }).click();
+    assert.equal(await page.locator("#time").inputValue(), "9:00");
+    await cards(page).first().locator(".outcome-thin").click();
+    assert.equal(await page.locator(".runs tbody tr").count(), 1);
+    assert.match(await waits(page), /^A run waits: Plate 2\./);
+    // Another known time is written over this one: what waits goes back to its own, with the run that was judged.
+    await write(page, "time", "22:00");
+    assert.equal(await page.locator(".outcome-good").count(), 0);
+    await page.getByRole("button", { name: "Put back Plate 2, 9:00, 20 °C" }).click();
+    await page.locator(".outcome-good").click();
+    assert.deepEqual(
+      await page.locator(".runs [data-column=Time] input").evaluateAll((all) => all.map((one) => one.value)),
+      ["10:00", "15:00"],
+    );
+    assert.equal(await cards(page).count(), 0);
+    await page.context().close();
+  });
+  it("are counted, and the bath is older by the clock, in the blanks; that can be taken back", async () => {
+    const page = await clocked();
+    const value = (id) => page.locator(`#${id}`).inputValue();
+    const both = async () => [await value("count"), await value("age")];
+    const counted = page.locator("#counted");
+    assert.ok(await counted.isHidden());
+    const before = await text(page, "#answer-time");
+    await page.locator(".box").nth(2).click();
+    await develop(page, 1799);
+    assert.deepEqual(await both(), ["4", "3.5 h"]);
+    assert.equal(await page.locator(".runs tbody tr").count(), 1, "what the strip told stays as a run");
+    assert.notEqual(await text(page, "#answer-time"), before);
+    assert.match(await text(page, "#counted"), /^Counted: 4 before, mixed 3\.5 h ago\./);
+    const later = counted.getByRole("button", { name: "By the clock" });
+    assert.ok(await later.isHidden());
+    // An hour at the table: the page says so by itself, and the second plate counts from there.
+    await wait(page, 3600);
+    await page.locator("#language").click();
+    await counted.getByRole("button", { name: "Nach der Uhr ist es 4,5 h alt: übernehmen" }).click();
+    assert.deepEqual(await both(), ["4", "4,5 h"]);
+    await page.locator("#language").click();
+    await develop(page, 1799);
+    assert.deepEqual(await both(), ["5", "5 h"]);
+    await counted.getByRole("button", { name: "Undo: do not count it" }).click();
+    assert.deepEqual(await both(), ["4", "4.5 h"]);
+    assert.ok(await counted.isHidden());
+    // A bath that was mixed anew meanwhile is not counted.
+    await page.locator("#pour-in").click();
+    await wait(page, 60);
+    await page.locator("#out").click();
+    await write(page, "age", "0 h");
+    await write(page, "count", "none");
+    await page.locator("#finish").click();
+    assert.deepEqual(await both(), ["none", "0 h"]);
+    await page.context().close();
+  });
+  it("are thrown away only after a question", async () => {
+    const page = await clocked();
+    await develop(page, 600);
+    const away = () => cards(page).getByRole("button", { name: "Throw it away" }).click();
+    page.once("dialog", (dialog) => dialog.dismiss());
+    await away();
+    assert.equal(await cards(page).count(), 1);
+    page.once("dialog", (dialog) => dialog.accept());
+    await away();
+    assert.equal(await cards(page).count(), 0);
     await page.context().close();
   });
 });

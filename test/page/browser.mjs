@@ -60,6 +60,12 @@ export const states = {
       await page.locator("#out").click();
     },
   },
+  waiting: {
+    reach: async (page) => {
+      for (const id of ["pour-in", "out", "finish"]) await page.locator(`#${id}`).click();
+      await page.getByRole("button", { name: "Start with an empty sheet" }).click();
+    },
+  },
   red: { reach: (page) => place(page, 1) },
   redBathing: {
     reach: async (page) => {

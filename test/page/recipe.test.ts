@@ -15,7 +15,7 @@ import {
 } from "darkroom-kinetics";
 import { describe, expect, it } from "vitest";
 import { derive, type Answer } from "../../docs/sheet/answer.js";
-import { fromKnowledge, fromRecipe } from "../../docs/sheet/recipe.js";
+import { fromKnowledge, fromRecipe, isLearned } from "../../docs/sheet/recipe.js";
 import {
   blankNames,
   emptySheet,
@@ -223,6 +223,27 @@ describe("a recipe that is opened", () => {
     const sheet: Sheet = { ...open(plate, inventedSheet), developer: "glycin" };
     const { developer, knowledge } = derive(sheet).recipe;
     expect([developer.kind, Object.keys(knowledge ?? {})]).toEqual(["stock", ["temperature"]]);
+  });
+});
+
+describe("a known time that was written over in the file", () => {
+  const over = (timeS: number): Sheet =>
+    open({ ...concentrate, baseline: { ...baseline, timeS }, knowledge: known }, inventedSheet);
+  it("stays by a little, with the runs, and is handed out again", () => {
+    const sheet = over(540.5);
+    expect(sheet.runs).toHaveLength(2);
+    const { recipe, given } = derive(sheet);
+    expect([recipe.baseline.timeS, given.baseline.timeS]).toEqual([540.5, 540.5]);
+    expect(derive(open(recipe, inventedSheet)).recipe.baseline.timeS).toBe(540.5);
+  });
+  it("is none where it is the one that the runs made: they are counted one by one on the one before", () => {
+    const sheet = over(known.baseline.timeS);
+    expect([sheet.runs.length, derive(sheet).given.baseline.timeS]).toEqual([2, 540]);
+  });
+  it("keeps the runs of the other apart, with their number", () => {
+    const { untaught, given } = derive(over(600));
+    expect(given.baseline.timeS).toBe(600);
+    expect(isLearned(untaught.knowledge ?? {}) && untaught.knowledge).toEqual(known);
   });
 });
 

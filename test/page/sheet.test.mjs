@@ -17,7 +17,7 @@ import {
   parseSpread,
   roundEstimate,
 } from "../../dist/node/index.js";
-import { openPage, write } from "./browser.mjs";
+import { openPage, pasteNotes, place, write } from "./browser.mjs";
 
 let chromium;
 let page;
@@ -29,6 +29,10 @@ after(() => chromium.browser.close());
 const fresh = async (options) => {
   await page?.context().close();
   page = await chromium.open(options);
+};
+const reload = async () => {
+  await page.reload();
+  await page.locator("html[data-ready]").waitFor();
 };
 const time = () => page.locator("#answer-time").textContent();
 const interval = () => page.locator("#answer-interval").textContent();
@@ -154,6 +158,40 @@ describe("a blank", () => {
     await write(page, "dilution", "1+14");
     assert.equal(await page.locator(".messages .message, .stale").count(), 0);
   });
+  it("that cannot be read keeps its old time out of every file and off the wall", async () => {
+    await fresh();
+    await page.locator(".box").nth(3).click();
+    await press("Keep it as a run");
+    await write(page, "temperature", "cold");
+    await page.evaluate(() => {
+      window.print = () => {
+        document.title = "printed";
+      };
+    });
+    let files = 0;
+    page.on("download", () => (files += 1));
+    for (const name of ["Save as a recipe", "Save what was learned", "Print"]) {
+      await write(page, "temperature", "14");
+      await write(page, "temperature", "cold");
+      await press(name);
+      assert.match(
+        await page.locator("#wall [role=status]").textContent(),
+        /^Do not use this time\. .*: temperature of the bath\.$/,
+      );
+    }
+    await page.emulateMedia({ media: "print" });
+    assert.equal(await page.locator(".chart svg").count(), 0);
+    await page.emulateMedia({ media: "screen" });
+    await page.waitForTimeout(300);
+    assert.deepEqual([files, await page.title()], [0, "How long today?"]);
+    // The sheet itself is kept with what is wrong in it.
+    await saved("Save this sheet");
+    await write(page, "temperature", "14");
+    await saved("Save as a recipe");
+    await press("Print");
+    assert.equal(await page.title(), "printed");
+    await fresh();
+  });
   it("that is emptied goes back to its default, which stands there pale", async () => {
     await press("Start with an empty sheet");
     const fill = page.locator("#develop .said:visible");
@@ -182,6 +220,18 @@ describe("a blank", () => {
     await press("500 ml");
     assert.equal(await page.locator("#volume").inputValue(), "500 ml");
     assert.equal(await page.locator(".messages .message").count(), 0);
+  });
+  it("asks no question that no answer could settle", async () => {
+    await write(page, "time", "0");
+    assert.equal(await page.locator(".messages .message button").count(), 0);
+    assert.match(await page.locator("#time-message").textContent(), /“0” must be (above|at least) /);
+    await write(page, "time", "8:30");
+    await page.locator("#language").click();
+    await write(page, "age", "3");
+    await press("3 Tage");
+    assert.equal(await page.locator("#age").inputValue(), "3 Tage");
+    assert.equal(await page.locator(".messages .message").count(), 0);
+    await fresh();
   });
   it("that can be read and not be used says so too", async () => {
     const before = await time();
@@ -250,8 +300,7 @@ describe("the name of the film or plate", () => {
     assert.notEqual(ticked, before);
     const { name, material } = JSON.parse(readFileSync(await saved("Save as a recipe"), "utf8"));
     assert.deepEqual([name, material.name], ["Glass plate 7", "Glass plate 7"]);
-    await page.reload();
-    await page.locator("html[data-ready]").waitFor();
+    await reload();
     assert.equal(await page.locator("#name").inputValue(), "Glass plate 7");
     await page.emulateMedia({ media: "print" });
     await page.locator(".chart svg").waitFor();
@@ -307,8 +356,7 @@ describe("a push", () => {
       }
       localStorage.setItem(key, JSON.stringify(sheet));
     });
-    await page.reload();
-    await page.locator("html[data-ready]").waitFor();
+    await reload();
     assert.equal(await page.locator("#temperature").inputValue(), "17 °C");
     assert.equal(await page.locator("#push").inputValue(), "0");
     assert.equal(await time(), before);
@@ -405,8 +453,7 @@ describe("language and unit", () => {
     await fresh({ locale: "de-AT" });
     assert.equal(await page.locator("h1").textContent(), "Wie lange heute?");
     await page.locator("#language").click();
-    await page.reload();
-    await page.locator("html[data-ready]").waitFor();
+    await reload();
     assert.equal(await page.locator("h1").textContent(), "How long today?");
   });
   it("change all words, and no number", async () => {
@@ -448,25 +495,93 @@ describe("what cannot be worked out", () => {
     await write(page, "agitation", "stand");
     assert.notEqual(await time(), before);
     const stood = await time();
-    await page.reload();
-    await page.locator("html[data-ready]").waitFor();
+    await reload();
     assert.equal(await time(), stood);
     assert.equal(await page.locator("main > .message:visible").count(), 0);
     await write(page, "time", "12 min");
     assert.notEqual(await time(), stood);
   });
-  it("is set aside when it was kept, and the invented evening opens", async () => {
+  it("is set aside when it was kept, and told, until it was saved as a file and may go", async () => {
     await fresh();
     const first = await time();
     await write(page, "temperature", "18");
-    await page.evaluate(() => {
+    const lost = await page.evaluate(() => {
       const [key] = Object.keys(localStorage);
-      localStorage.setItem(key, JSON.stringify({ ...JSON.parse(localStorage.getItem(key)), texts: null }));
+      const text = JSON.stringify({ ...JSON.parse(localStorage.getItem(key)), texts: null });
+      localStorage.setItem(key, text);
+      return text;
     });
-    await page.reload();
-    await page.locator("html[data-ready]").waitFor();
+    await reload();
     assert.equal(await time(), first);
-    assert.ok(await page.evaluate(() => Object.keys(localStorage).some((key) => key.endsWith("set aside"))));
+    // Also when there is a good sheet again.
+    await write(page, "temperature", "19");
+    await reload();
+    const notice = page.locator(".notice");
+    assert.match(await notice.textContent(), /The sheet that was kept here cannot be read: texts\.time /);
+    assert.equal(readFileSync(await saved("Save it as a file"), "utf8"), lost);
+    await notice.getByRole("button", { name: "It may go" }).first().click();
+    assert.ok(await notice.isHidden());
+    await reload();
+    assert.ok(await notice.isHidden());
+    assert.equal(await page.locator("#temperature").inputValue(), "19");
+  });
+});
+
+describe("what is one's own", () => {
+  const runs = () => page.locator(".runs tbody tr").count();
+  const undo = () => page.locator("#undo").click();
+  it("is put back after an empty sheet and after a recipe, also in the other language", async () => {
+    await fresh();
+    await pasteNotes(page);
+    const [before, path] = [await time(), await saved("Save as a recipe")];
+    await page.locator("#pour-in").click();
+    await press("Start with an empty sheet");
+    assert.deepEqual([await runs(), await page.locator("#out").isVisible()], [0, false]);
+    await page.locator("#language").click();
+    await page.locator("#language").click();
+    await undo();
+    assert.deepEqual([await runs(), await page.locator("#out").isVisible(), await time()], [3, true, before]);
+    // Nothing is put back over a negative that is in the bath.
+    assert.ok(await page.locator("#undo").isHidden());
+    const bare = JSON.parse(readFileSync(path, "utf8"));
+    writeFileSync(path, JSON.stringify({ ...bare, knowledge: undefined }));
+    await page.locator("input[type=file]").setInputFiles(path);
+    await page.getByText("recipe.json was opened.").waitFor();
+    assert.equal(await runs(), 0);
+    await undo();
+    assert.equal(await runs(), 3);
+    await page.getByRole("button", { name: "Take out run 3" }).click();
+    assert.equal(await runs(), 2);
+    await reload();
+    assert.equal(await page.locator("#out").isVisible(), true);
+  });
+  it("is left alone by a brew that cannot be learned with, and by what is no sheet", async () => {
+    await fresh();
+    await pasteNotes(page);
+    const before = await time();
+    await page.locator("#use-brew").click();
+    assert.equal(await page.locator(".answer.stale").count(), 0);
+    assert.equal(await runs(), 0);
+    // A diluted run teaches nothing of a brew: its row stays, with the reason.
+    const rows = ["Time\tTemp\tDilution\tOutcome", "14 min\t14 °C\t1+9\tgood", "15 min\t14 °C\t\tgood"];
+    await page.locator("#notes").fill(rows.join("\n"));
+    await page.locator("#read-notes").click();
+    const said = await page.locator("#learned .care").textContent();
+    assert.match(said, /^1 run was read\.Row 1 below the headings: dilution needs baseline\.dilution/);
+    assert.equal(await page.locator("#notes").inputValue(), rows.slice(0, 2).join("\n"));
+    assert.equal(await runs(), 1);
+    await reload();
+    assert.equal(await runs(), 1);
+    await undo();
+    assert.deepEqual([await runs(), await time()], [3, before]);
+    const file = join(mkdtempSync(join(tmpdir(), "sheet-")), "hand.json");
+    const sheet = await page.evaluate(() =>
+      JSON.parse(localStorage.getItem(document.documentElement.dataset.key)),
+    );
+    writeFileSync(file, JSON.stringify({ ...sheet, runs: [{ ...sheet.runs[0], timeS: "8:30" }] }));
+    await page.locator("input[type=file]").setInputFiles(file);
+    await page.getByText('hand.json cannot be opened. runs[0].timeS must be a number, got "8:30".').waitFor();
+    assert.deepEqual([await runs(), await time()], [3, before]);
   });
 });
 
@@ -475,8 +590,7 @@ describe("a sheet", () => {
     await fresh();
     await write(page, "temperature", "18 °C");
     const before = await time();
-    await page.reload();
-    await page.locator("html[data-ready]").waitFor();
+    await reload();
     assert.equal(await time(), before);
     assert.match(
       await page.locator("header").textContent(),
@@ -512,6 +626,34 @@ describe("a sheet", () => {
     assert.equal(await again.locator("#temperature").inputValue(), "17 °C");
     assert.equal(await again.locator("#answer-time").textContent(), before);
     await again.context().close();
+  });
+  it("that was saved as a page keeps what is done there, and leaves the page it came from alone", async () => {
+    await fresh();
+    await write(page, "temperature", "17 °C");
+    const path = await saved("Save this sheet");
+    const other = await saved("Save this sheet");
+    const before = await page.evaluate(() => JSON.stringify(localStorage));
+    // Pages that are files share the browser's storage.
+    const again = async (file) => {
+      await page.goto(pathToFileURL(file).href);
+      await page.locator("html[data-ready]").waitFor();
+    };
+    await again(path);
+    await write(page, "temperature", "18 °C");
+    await place(page, 1);
+    await page.locator("#pour-in").click();
+    await page.reload({ waitUntil: "commit" });
+    assert.equal(await page.evaluate(() => document.documentElement.dataset.lamp), "red");
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await page.locator("#temperature").inputValue(), "18 °C");
+    assert.ok(await page.locator("#out").isVisible(), "the plate is still in the bath");
+    await again(other);
+    assert.equal(await page.locator("#temperature").inputValue(), "17 °C");
+    await page.goto(chromium.address);
+    await page.locator("html[data-ready]").waitFor();
+    assert.equal(await page.locator("#temperature").inputValue(), "17 °C");
+    const kept = await page.evaluate(() => localStorage.getItem(document.documentElement.dataset.key));
+    assert.equal(kept, Object.values(JSON.parse(before))[0]);
   });
   it("is read from a recipe, and says why it cannot be", async () => {
     await fresh();
@@ -579,6 +721,31 @@ describe("a sheet", () => {
       assert.match(await page.locator("#reason").textContent(), said);
       await write(page, blank, was);
     }
+  });
+});
+
+describe("runs of another known time", () => {
+  it("that come with a recipe are told, and can be learned from like one's own", async () => {
+    await fresh();
+    await pasteNotes(page);
+    const path = await saved("Save as a recipe");
+    const recipe = JSON.parse(readFileSync(path, "utf8"));
+    recipe.baseline.timeS = 540;
+    writeFileSync(path, JSON.stringify(recipe));
+    await fresh();
+    await page.locator("input[type=file]").setInputFiles(path);
+    await page.getByText("recipe.json was opened.").waitFor();
+    assert.equal(await time(), shown(compensateRecipe(recipe))[0]);
+    assert.equal(await page.locator(".runs tbody tr").count(), 0);
+    const foreign = "Runs of another known time came with the file, 8:30: 3.";
+    assert.ok((await page.locator("#learned").textContent()).includes(foreign));
+    await press("Learn the known time of them too");
+    assert.equal(await page.locator(".runs tbody tr").count(), 3);
+    assert.ok(await page.getByText(foreign).isHidden());
+    const learned = JSON.parse(readFileSync(await saved("Save as a recipe"), "utf8"));
+    assert.deepEqual([learned.baseline.timeS, learned.knowledge.runs.length], [540, 3]);
+    await page.locator("#undo").click();
+    assert.equal(await time(), shown(compensateRecipe(recipe))[0]);
   });
 });
 

@@ -5,6 +5,7 @@ import { button, el, say } from "../dom.js";
 import { asRun } from "../recipe.js";
 import { learnedFrom, withLateBath, type Shown } from "../run.js";
 import { lines, reached, type Control } from "./control.js";
+import { countedAfter } from "./counted.js";
 
 /** So soon after its start a bath cannot be late, s. */
 const SOON_S = 3;
@@ -41,14 +42,17 @@ export function afterPart({ store, words, bath, set, act }: Control, pressed: ()
   const finish = button(
     words.finish,
     () => {
-      const { run, place } = bath();
-      if (run === undefined) return;
+      const { run, place, done = [] } = bath();
+      const known = run?.followed.known;
+      if (run === undefined || known === undefined) return;
+      const learned = learnedFrom(run, place);
       // It is light again: the whole sheet comes back.
+      store.change(countedAfter(store, run));
       set({
         run: undefined,
         black: false,
         place: "tank",
-        done: learnedFrom(run, place),
+        done: [...done, ...(learned === undefined ? [] : [{ run: learned, known }])],
       });
     },
     { id: "finish", class: "wide" },

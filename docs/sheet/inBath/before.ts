@@ -1,14 +1,14 @@
 /* Before it is poured in: what to take care of, and the button that starts the clock. */
 import { appearanceAgents, handbookAppearanceFactor, type Recipe } from "darkroom-kinetics";
-import { unusable, type Answer } from "../answer.js";
+import type { Answer } from "../answer.js";
 import { pouredIn, type Followed, type PlannedBath } from "../bath.js";
 import { bathWordsOf } from "../bathWords.js";
-import { cautionText } from "../catalogue.js";
+import { cautionText, staleText } from "../catalogue.js";
 import { button, el, say } from "../dom.js";
 import { shownAt } from "../run.js";
-import type { Store } from "../sheet.js";
-import { namesOf, wordsOf } from "../words.js";
+import { knownKey, type Store } from "../sheet.js";
 import { lines, type Control } from "./control.js";
+import { countedPart } from "./counted.js";
 import { readyText } from "./said.js";
 import { airPart, dishPart, placePart, type Part } from "./place.js";
 import { wake } from "./signal.js";
@@ -19,6 +19,7 @@ const LEAD_MS = 10_000;
 /** What is followed, by the sheet as it is now. */
 export function followedBy({ sheet, answer }: Store): Followed {
   const { baseline, conditions, knowledge, recipe } = answer;
+  const { bath, before: _, ...known } = sheet;
   const { material, developer } = recipe;
   const agent = appearanceAgents.find((one) => one === sheet.developer);
   const published = agent && handbookAppearanceFactor(agent);
@@ -29,9 +30,10 @@ export function followedBy({ sheet, answer }: Store): Followed {
     stepS: answer.rounded?.stepS,
     volumeMl: developer.kind === "brew" ? developer.brew.volumeMl : developer.volumeMl,
     areaCm2: material.areaCm2,
-    ambientC: sheet.bath?.ambientC,
+    ambientC: bath?.ambientC,
     planned: plannedOf(recipe, answer),
     appearance: published && { factor: published.factor, logSd: published.logSd },
+    known: { key: knownKey(answer), sheet: known },
   };
 }
 
@@ -57,10 +59,7 @@ function plannedOf(
 
 /** Why there is nothing to follow; no text where there is a time that holds. */
 export function notFollowed({ sheet, answer }: Pick<Store, "sheet" | "answer">): string {
-  const { rounded, stale, problems } = answer;
-  if (rounded === undefined) return bathWordsOf(sheet.language).nothing;
-  const words = wordsOf(sheet.language);
-  return stale ? words.stale(namesOf(unusable(problems), words)) : "";
+  return answer.rounded === undefined ? bathWordsOf(sheet.language).nothing : staleText({ sheet, answer });
 }
 
 const ofBaths = (path = ""): boolean => path.startsWith("/baths");
@@ -71,6 +70,7 @@ export function beforePart(control: Control, poured: () => void): Part {
   const where = placePart(control);
   const dish = dishPart(control);
   const air = airPart(control);
+  const counted = countedPart(control);
   const nothing = el("p", { class: "nothing" });
   const care = el("ul", { class: "care" });
   const ready = el("p", { class: "said" });
@@ -91,6 +91,7 @@ export function beforePart(control: Control, poured: () => void): Part {
       "div",
       { class: "before" },
       where.element,
+      counted.element,
       nothing,
       dish.element,
       air.element,
@@ -101,6 +102,7 @@ export function beforePart(control: Control, poured: () => void): Part {
     ),
     update: () => {
       where.update();
+      counted.update();
       dish.update();
       air.update();
       const { place, sound, buzz } = bath();

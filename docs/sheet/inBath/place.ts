@@ -61,6 +61,7 @@ export function airPart({ store, words, degrees, bath, set }: Control): Part {
   const message = el("p", { id: "air-message", class: "message", role: "alert" });
   const input = el("input", {
     "id": "air",
+    "data-own": true,
     "class": "blank",
     "type": "text",
     "inputmode": "decimal",
@@ -93,7 +94,7 @@ export function airPart({ store, words, degrees, bath, set }: Control): Part {
       const { ambientC, place } = bath();
       const text = ambientC === undefined ? "" : degrees(ambientC);
       // What is typed and cannot be read stays until it is mended.
-      if (text !== shown) input.value = text;
+      if (text !== shown) input.value = input.defaultValue = text;
       shown = text;
       // Under a lamp nothing is typed: a blank would be too bright.
       const dish = place !== "tank";

@@ -20,6 +20,7 @@ export function readingsPart({ store, words, degrees, bath, act }: Control): Rea
     "class": "blank",
     "type": "text",
     "id": "thermometer",
+    "data-own": true,
     "inputmode": "decimal",
     "size": 6,
     "autocomplete": "off",

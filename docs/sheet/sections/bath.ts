@@ -15,6 +15,8 @@ import { frame, type MakeSection } from "../section.js";
 /** Between two looks at the clock, ms. */
 const TICK_MS = 250;
 
+const MINUTE_MS = 60_000;
+
 /** The bars of a phone's browser follow the colour of the page: in a dish they are black too. */
 function darkenBars(dark: boolean): void {
   const bars = document.querySelector("meta[name=theme-color]");
@@ -102,6 +104,11 @@ export const bathSection: MakeSection = (store) => {
   update();
   if (typeof window !== "undefined") {
     document.addEventListener("visibilitychange", tick);
+    // A bath grows older without a change.
+    const minutes = setInterval(() => {
+      if (!element.isConnected) clearInterval(minutes);
+      else if (bath().run === undefined) before.update();
+    }, MINUTE_MS);
     // A page that is opened again in the middle of a bath opens there.
     if (bath().run !== undefined)
       requestAnimationFrame(() => {

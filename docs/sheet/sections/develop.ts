@@ -1,5 +1,5 @@
 import { fahrenheitToCelsius, formatTime } from "darkroom-kinetics";
-import { cautionText, temperatureText } from "../catalogue.js";
+import { cautionText, staleText, temperatureText } from "../catalogue.js";
 import { attribute, button, el, say } from "../dom.js";
 import { clockUnit } from "../figures.js";
 import { frame, type MakeSection } from "../section.js";
@@ -40,7 +40,7 @@ export const developSection: MakeSection = (store) => {
     fill.hidden = missing.length === 0;
     old.hidden = !stale || rounded === undefined;
     say(fill, words.fill(namesOf(missing, words)));
-    say(old, words.stale(namesOf(unusable(problems), words)));
+    say(old, staleText(store));
     attribute(answered, "class", stale ? "answer stale" : "answer");
     const sentence = caution === undefined ? "" : cautionText(caution, store.sheet);
     if (rounded === undefined) {

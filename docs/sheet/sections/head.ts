@@ -40,14 +40,14 @@ export const headSection: MakeSection = (store) => {
   const clear = button(
     words.clear,
     () => {
-      store.change(emptySheet(store.sheet));
+      store.replace(emptySheet(store.sheet));
     },
     { class: "link" },
   );
   const again = button(
     words.again,
     () => {
-      store.change({ ...storedSheet(inventedSheet), ...inLanguage(inventedSheet, store.sheet.language) });
+      store.replace({ ...storedSheet(inventedSheet), ...inLanguage(inventedSheet, store.sheet.language) });
     },
     {
       class: "link",

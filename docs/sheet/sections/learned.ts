@@ -3,18 +3,17 @@ import {
   formatSpread,
   formatTime,
   isInputError,
-  learn,
   parseDilution,
   parseTemperature,
   parseTime,
+  problemOf,
   readRunNotes,
   roundTime,
-  startKnowledge,
   tableRecords,
   type DevelopmentRun,
   type RoundedEstimate,
 } from "darkroom-kinetics";
-import { newBath } from "../bath.js";
+import { newBath, type BathState, type Waiting } from "../bath.js";
 import { messageOf } from "../blanks.js";
 import { cautionText, problemsText, temperatureText } from "../catalogue.js";
 import { attribute, button, el, put, say, type Child } from "../dom.js";
@@ -22,7 +21,8 @@ import { bandsOf, bestTest, type Ground } from "../learned.js";
 import { learnedWordsOf, type Judged } from "../learnedWords.js";
 import { lasting } from "../figures.js";
 import { frame, type MakeSection } from "../section.js";
-import { dilutionText, inFigures, type Sheet } from "../sheet.js";
+import { isLearned, learnedOf } from "../recipe.js";
+import { dilutionText, inFigures, inTongue, knownKey, storedSheet, type Sheet } from "../sheet.js";
 
 const judgements: readonly Judged[] = ["good", "thin", "dense", "failed"];
 
@@ -36,49 +36,79 @@ export const learnedSection: MakeSection = (store) => {
   const degrees = (celsius: number): string => temperatureText(celsius, store.sheet);
   const dilutionOf = (dilution: DevelopmentRun["dilution"]): string =>
     dilution === undefined ? "" : dilutionText(dilution, store.sheet.language);
-  /** Keeps these runs, where something can be learned from them; else says why not. */
-  const setRuns = (runs: readonly DevelopmentRun[], more: Partial<Sheet> = {}): void => {
-    const { baseline, laws } = store.answer.given;
-    try {
-      learn(startKnowledge(baseline, { laws }), runs);
-      say(problem, "");
-      store.change({ runs, invented: false, ...more });
-    } catch (error) {
-      if (!isInputError(error)) throw error;
-      say(problem, messageOf(error, String(error.actual), store.sheet));
-    }
-  };
-  const keepBath = (): void => {
-    store.change({ bath: { ...newBath, ...store.sheet.bath, done: undefined } });
+  /** Keeps these runs, where something can be learned from them; else the sheet says why not. */
+  const setRuns = (runs: readonly DevelopmentRun[], more: Partial<Sheet> = {}): boolean => {
+    say(problem, "");
+    return store.change({ runs, invented: false, ...more });
   };
 
-  // A run that waits for its outcome.
-  const waits = el("p", { class: "said" });
-  const waiting = el(
-    "div",
-    { class: "card" },
-    waits,
-    el("p", { class: "ask", id: "came-out" }, words.ask),
-    el(
+  // The runs that wait for their outcome.
+  const waiting = el("div", { class: "waiting" });
+
+  /** One of them: judged against what was known when it was developed. */
+  function cardOf({ run, known }: Waiting, i: number): HTMLElement {
+    const others = (): BathState => {
+      const { bath = newBath } = store.sheet;
+      return { ...bath, done: bath.done?.filter((_, k) => k !== i) };
+    };
+    const { name, time, knownTemperature } = known.sheet.read;
+    const here = known.key === knownKey(store.answer);
+    const ask = el("p", { class: "ask", id: `came-out-${i}` }, here ? words.ask : words.elsewhere);
+    const answers = here
+      ? judgements.map((kind) =>
+          button(
+            words.outcomes[kind],
+            () => {
+              setRuns([...store.sheet.runs, { ...run, outcome: { kind } }], { bath: others() });
+            },
+            { class: `outcome-${kind}` },
+          ),
+        )
+      : [
+          // It would take the negative out of the bath that is in it now.
+          store.sheet.bath?.run === undefined &&
+            button(words.knownThen([name, time, knownTemperature].filter(Boolean).join(", ")), () => {
+              store.replace(inTongue(storedSheet(known.sheet), store.sheet));
+            }),
+        ];
+    return el(
       "div",
-      { "class": "answers", "role": "group", "aria-labelledby": "came-out" },
-      ...judgements.map((kind) =>
-        button(
-          words.outcomes[kind],
-          () => {
-            const { bath, runs } = store.sheet;
-            if (bath?.done === undefined) return;
-            const run: DevelopmentRun = { ...bath.done, outcome: { kind } };
-            setRuns([...runs, run], { bath: { ...bath, done: undefined } });
-          },
-          { class: `outcome-${kind}` },
-        ),
+      { class: "card" },
+      el(
+        "p",
+        { class: "said" },
+        words.waiting(name, lasting(roundTime(run.timeS, 5)), degrees(run.temperatureC)),
       ),
-    ),
-    button(words.away, keepBath, { class: "plain" }),
-  );
+      ask,
+      el("div", { "class": "answers", "role": "group", "aria-labelledby": ask.id }, ...answers),
+      button(
+        words.away,
+        () => {
+          if (confirm(words.awayAsked)) store.change({ bath: others() });
+        },
+        { class: "plain" },
+      ),
+    );
+  }
 
   const none = el("p", { class: "said" }, words.none);
+  const made = el("p", { class: "said" });
+  // Runs of a file that are not of its known time.
+  const foreignSays = el("p", { class: "said" });
+  const foreign = el(
+    "div",
+    {},
+    foreignSays,
+    button(words.takeForeign, () => {
+      const { recipe, runs } = store.sheet;
+      const { knowledge = {} } = recipe ?? {};
+      if (recipe !== undefined && isLearned(knowledge))
+        store.replace({
+          recipe: { ...recipe, knowledge: knowledge.prior.laws },
+          runs: [...knowledge.runs, ...runs],
+        });
+    }),
+  );
   const body = el("tbody");
   const table = el(
     "table",
@@ -118,7 +148,9 @@ export const learnedSection: MakeSection = (store) => {
       el("td", { "data-column": words.columns[column] }, ...children);
     const blank = (name: Field): HTMLElement => {
       const input = el("input", {
+        "id": `run-${i}-${name}`,
         "class": "blank",
+        "data-own": true,
         "type": "text",
         "value": fields[name].show(run),
         "size": 7,
@@ -127,8 +159,8 @@ export const learnedSection: MakeSection = (store) => {
         "change": () => {
           try {
             const read = fields[name].read(input.value);
-            say(problem, "");
-            setRuns(store.sheet.runs.map((one, k) => (k === i ? { ...one, ...read } : one)));
+            const kept = setRuns(store.sheet.runs.map((one, k) => (k === i ? { ...one, ...read } : one)));
+            attribute(input, "aria-invalid", !kept && "true");
           } catch (error) {
             if (!isInputError(error)) throw error;
             say(problem, messageOf(error, input.value, store.sheet));
@@ -156,7 +188,8 @@ export const learnedSection: MakeSection = (store) => {
     const remove = button(
       words.columns.remove,
       () => {
-        setRuns(store.sheet.runs.filter((_, k) => k !== i));
+        say(problem, "");
+        store.replace({ runs: store.sheet.runs.filter((_, k) => k !== i) });
       },
       { "class": "plain", "aria-label": words.removeRun(i + 1) },
     );
@@ -204,32 +237,53 @@ export const learnedSection: MakeSection = (store) => {
   const testPart = el("div", {}, el("h3", {}, words.test), worth);
 
   // Pasted notes.
-  const notes = el("textarea", { id: "notes", rows: 4, spellcheck: "false", autocomplete: "off" });
+  const notes = el("textarea", {
+    "id": "notes",
+    "data-own": true,
+    "rows": 4,
+    "spellcheck": "false",
+    "autocomplete": "off",
+  });
   const outcome = el("ul", { class: "care" });
-  const read = button(
-    words.read,
-    () => {
-      const { runs: all, rejected, unread, cautions } = readRunNotes(tableRecords(notes.value));
-      const known = new Set(store.sheet.runs.map((run) => JSON.stringify(run)));
-      const runs = all.filter((run) => !known.has(JSON.stringify(run)));
-      const again = all.length - runs.length;
-      notes.value = "";
-      put(outcome, [
-        el("li", {}, words.readRuns(runs.length)),
-        again > 0 && el("li", {}, words.knownRuns(again)),
-        // Rows are counted without the headings.
-        ...rejected.map(({ row, problems }) =>
-          el("li", {}, words.rejected(row, problemsText(problems, store.sheet))),
-        ),
-        ...cautions.map((one) => el("li", {}, cautionText(one, store.sheet))),
-        ...unread.map(({ row, heading, text, whole }) =>
-          el("li", {}, whole ? words.unreadColumn(heading) : words.unreadCell(row, heading, text)),
-        ),
-      ]);
-      if (runs.length > 0) setRuns([...store.sheet.runs, ...runs]);
-    },
-    { id: "read-notes" },
-  );
+  const readNotes = (): void => {
+    const records = tableRecords(notes.value);
+    const { runs: all, rejected, unread, cautions } = readRunNotes(records);
+    const left = new Map(rejected.map(({ row, problems }) => [row, problems]));
+    const rows = records.map((_, i) => i + 1).filter((row) => !left.has(row));
+    const fit = all.filter((run, i) => {
+      try {
+        return learnedOf(store.answer.given, [run]);
+      } catch (error) {
+        if (!isInputError(error)) throw error;
+        // Its path begins with the place among the runs.
+        left.set(rows[i] ?? 0, [{ ...problemOf(error), path: error.path.replace("/runs/0", "") }]);
+        return false;
+      }
+    });
+    const known = new Set(store.sheet.runs.map((run) => JSON.stringify(run)));
+    const runs = fit.filter((run) => !known.has(JSON.stringify(run)));
+    const again = fit.length - runs.length;
+    put(outcome, []);
+    if (runs.length > 0 && !setRuns([...store.sheet.runs, ...runs])) return;
+    put(outcome, [
+      el("li", {}, words.readRuns(runs.length)),
+      again > 0 && el("li", {}, words.knownRuns(again)),
+      // Rows are counted without the headings.
+      ...[...left].map(([row, problems]) =>
+        el("li", {}, words.rejected(row, problemsText(problems, store.sheet))),
+      ),
+      ...cautions.map((one) => el("li", {}, cautionText(one, store.sheet))),
+      ...unread.map(({ row, heading, text, whole }) =>
+        el("li", {}, whole ? words.unreadColumn(heading) : words.unreadCell(row, heading, text)),
+      ),
+    ]);
+    // The rows that were not read stay, below their headings; all of them where a cell runs over several lines.
+    const lines = notes.value.split(/\r?\n/).filter((line) => /[^\s;,]/.test(line));
+    if (left.size === 0) notes.value = "";
+    else if (lines.length === records.length + 1)
+      notes.value = lines.filter((_, row) => row === 0 || left.has(row)).join("\n");
+  };
+  const read = button(words.read, readNotes, { id: "read-notes" });
   const paste = el(
     "div",
     {},
@@ -241,14 +295,23 @@ export const learnedSection: MakeSection = (store) => {
   );
 
   let drawn = "";
+  let listed = "";
   const update = (): void => {
     const { sheet, answer } = store;
     const { runs, bath } = sheet;
-    waiting.hidden = bath?.done === undefined;
-    if (bath?.done !== undefined)
-      say(waits, words.waiting(lasting(roundTime(bath.done.timeS, 5)), degrees(bath.done.temperatureC)));
-    none.hidden = runs.length > 0 || bath?.done !== undefined;
+    const done = bath?.done ?? [];
+    const list = JSON.stringify([done, knownKey(answer), bath?.run === undefined, sheet.unit]);
+    if (list !== listed) put(waiting, done.map(cardOf));
+    listed = list;
+    none.hidden = runs.length > 0 || done.length > 0;
     table.hidden = runs.length === 0;
+    const { name = "", time = "" } = sheet.made ?? {};
+    made.hidden = name === "" || name === answer.read.name;
+    say(made, words.made(`${name}, ${time}`));
+    const { knowledge = {} } = answer.untaught;
+    foreign.hidden = !isLearned(knowledge);
+    if (isLearned(knowledge))
+      say(foreignSays, words.foreign(knowledge.runs.length, formatTime(knowledge.prior.baseline.timeS)));
     const ground: Ground = {
       ...answer.given,
       recipe: answer.untaught,
@@ -294,7 +357,19 @@ export const learnedSection: MakeSection = (store) => {
 
   update();
   return {
-    element: frame("learned", words.heading, waiting, none, table, problem, bandPart, testPart, paste),
+    element: frame(
+      "learned",
+      words.heading,
+      waiting,
+      none,
+      made,
+      foreign,
+      table,
+      problem,
+      bandPart,
+      testPart,
+      paste,
+    ),
     update,
   };
 };

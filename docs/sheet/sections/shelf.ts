@@ -18,7 +18,6 @@ import { cautionText } from "../catalogue.js";
 import { attribute, button, el, put, say, type Child } from "../dom.js";
 import { frame, type MakeSection } from "../section.js";
 import { fromRecipe } from "../recipe.js";
-import type { Sheet } from "../sheet.js";
 import { ingredients, proposalOf, type Proposal, type ShelfState } from "../shelf.js";
 import { ingredientName, reasonText, stepText } from "../shelfSaid.js";
 import { shelfWordsOf } from "../shelfWords.js";
@@ -201,25 +200,13 @@ export const shelfSection: MakeSection = (store) => {
     el("div", { class: "answers" }, back, next),
   );
 
-  const used = el("span", { role: "status" });
-  /** What was known before the brew took its place. */
-  let before: Partial<Sheet> | undefined;
-  const undo = button(
-    words.undo,
-    () => {
-      if (before !== undefined) store.change(before);
-      before = undefined;
-      say(used, "");
-    },
-    { class: "plain" },
-  );
+  const used = el("p", { class: "said", role: "status" });
   const use = button(
     words.use,
     () => {
       const proposal = now();
       if (proposal === undefined || !("start" in proposal)) return;
       take(proposal);
-      say(used, words.used);
     },
     { id: "use-brew", class: "main" },
   );
@@ -236,8 +223,7 @@ export const shelfSection: MakeSection = (store) => {
   /** The brew is what is known: its starting time, as wide as it is. */
   function take({ brew: mixed, start }: ProposedBrew): void {
     const { sheet, answer } = store;
-    const { texts, written, read, developer, recipe, runs, invented, began, ticked, shelf } = sheet;
-    before = { texts, written, read, developer, recipe, invented, began, ticked };
+    const { texts, read, developer, runs, began, shelf } = sheet;
     const made = fromRecipe(
       {
         schemaVersion: 2,
@@ -254,12 +240,14 @@ export const shelfSection: MakeSection = (store) => {
     );
     // Size and name stay as they were written.
     const { name: _, format: __, ...blanks } = made.written ?? {};
-    store.change({
+    store.replace({
       ...made,
-      runs,
+      // Runs of another developer teach nothing of a brew.
+      runs: developer === "brew" ? runs : [],
       began,
       developer: "brew",
       texts: { ...texts, ...blanks },
+      read: { ...read, ...blanks },
       written: blanks,
     });
   }
@@ -307,7 +295,7 @@ export const shelfSection: MakeSection = (store) => {
     steps.hidden = !works;
     // A brew that is taken now would change the time of the negative that is in the bath.
     use.hidden = !works || store.sheet.bath?.run !== undefined;
-    undo.hidden = before === undefined || store.sheet.bath?.run !== undefined;
+    say(used, store.sheet.developer === "brew" ? words.used : "");
     if (proposal === undefined) {
       put(spoons, []);
       put(cautions, []);
@@ -373,7 +361,7 @@ export const shelfSection: MakeSection = (store) => {
     words.heading,
     el("div", { class: "cards" }, cupboard, amounts, brew, steps),
     use,
-    el("p", { class: "said" }, used, " ", undo),
+    used,
   );
   update();
   return { element, update };

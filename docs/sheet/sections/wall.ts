@@ -1,5 +1,5 @@
 import { chartRecipe, chartSvg, formatDilution } from "darkroom-kinetics";
-import { chartWords } from "../catalogue.js";
+import { chartWords, reasonText, staleText } from "../catalogue.js";
 import { button, el, put, say } from "../dom.js";
 import { download, opened, pageWith, recipeOf } from "../files.js";
 import { onPaper } from "../paper.js";
@@ -23,13 +23,25 @@ export const wallSection: MakeSection = (store) => {
       if (file === undefined) return;
       void file.text().then((text) => {
         const answer = opened(text, store, words);
-        if ("change" in answer) store.change(answer.change);
-        say(said, "change" in answer ? words.opened(file.name) : words.notOpened(file.name, answer.problem));
+        const problem =
+          "problem" in answer
+            ? answer.problem
+            : store.replace(answer.change)
+              ? undefined
+              : reasonText(store.refused, store.sheet);
+        say(said, problem === undefined ? words.opened(file.name) : words.notOpened(file.name, problem));
         open.value = "";
       });
     },
   });
-  const learned = button(words.saveKnowledge, () => {
+  /** What carries a time is not handed out while that time is not to be used. */
+  const withTime = (text: string, hand: () => void): HTMLButtonElement =>
+    button(text, () => {
+      const stale = staleText(store);
+      say(said, stale);
+      if (stale === "") hand();
+    });
+  const learned = withTime(words.saveKnowledge, () => {
     json("knowledge", store.answer.learned ?? {});
   });
   const table = el("table", { class: "log paper" });
@@ -37,13 +49,13 @@ export const wallSection: MakeSection = (store) => {
   const buttons = el(
     "div",
     { class: "buttons" },
-    button(words.print, () => {
+    withTime(words.print, () => {
       print();
     }),
     button(words.save, () => {
       download(`${words.fileName}.html`, "text/html", pageWith(store.sheet));
     }),
-    button(words.saveRecipe, () => {
+    withTime(words.saveRecipe, () => {
       json("recipe", recipeOf(store, words.title));
     }),
     learned,
@@ -69,7 +81,7 @@ export const wallSection: MakeSection = (store) => {
         el("tr", {}, el("th", { scope: "row" }, text), ...Array.from({ length: 9 }, () => el("td"))),
       ),
     ]);
-    if (onPaper()) page.innerHTML = chartOf(store);
+    if (onPaper()) page.innerHTML = store.answer.stale ? "" : chartOf(store);
   };
   return { element, update };
 };
