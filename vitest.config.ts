@@ -14,7 +14,10 @@ const config: ViteUserConfigFnObject = defineConfig(({ mode }) => ({
             },
           ]
         : // What imports the package by its name, such as the fuzz's arguments, gets its sources.
-          [{ find: /^darkroom-kinetics$/, replacement: resolve("src/index.ts") }],
+          [
+            { find: /^darkroom-kinetics$/, replacement: resolve("src/index.ts") },
+            { find: /^darkroom-kinetics\/texts\/de$/, replacement: resolve("src/texts/de.ts") },
+          ],
   },
   test: {
     server: { deps: { external: [/\/dist\/node\//] } },
