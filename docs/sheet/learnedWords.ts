@@ -32,7 +32,7 @@ const english = {
   made: (known: string) => `These runs were made with ${known}.`,
   foreign: (count: number, time: string) =>
     `Runs of another known time came with the file, ${time}: ${count}. They count for all but the known time.`,
-  takeForeign: "Learn the known time of them too",
+  takeForeign: "Learn the known time from them too",
   columns: {
     date: "Date",
     time: "Time",

@@ -739,7 +739,7 @@ describe("runs of another known time", () => {
     assert.equal(await page.locator(".runs tbody tr").count(), 0);
     const foreign = "Runs of another known time came with the file, 8:30: 3.";
     assert.ok((await page.locator("#learned").textContent()).includes(foreign));
-    await press("Learn the known time of them too");
+    await press("Learn the known time from them too");
     assert.equal(await page.locator(".runs tbody tr").count(), 3);
     assert.ok(await page.getByText(foreign).isHidden());
     const learned = JSON.parse(readFileSync(await saved("Save as a recipe"), "utf8"));

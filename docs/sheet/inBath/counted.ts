@@ -47,6 +47,7 @@ export function countedAfter(store: Store, { followed, startedMs }: Run): Partia
     texts: { ...texts, ...textsOf(now, sheet) },
     // A strip of a younger bath is none of this one: what it told stays as a run.
     ticked: undefined,
+    invented: false,
     runs: answer.stripRun === undefined ? runs : [...runs, answer.stripRun],
     bath: bath && { ...bath, counted: { was, now, atMs: Date.now() } },
   };
