@@ -66,15 +66,12 @@ interface SaidOfRow {
 }
 
 /** The runs that teach nothing because their temperature may be in °F: learning says only how many. */
-function maybeFahrenheit({ runs, rejected, leftAside }: Notes, words: Words): readonly SaidOfRow[] {
-  const others = new Set([...rejected.map(({ row }) => row), ...leftAside]);
-  const all = Array.from({ length: runs.length + others.size }, (_, i) => i + 1);
-  const rowsOfRuns = all.filter((row) => !others.has(row));
+function maybeFahrenheit({ runs, rows }: Notes, words: Words): readonly SaidOfRow[] {
   return runs.flatMap(({ temperatureC }, i) =>
     temperatureCautions(temperatureC)
       .filter(({ code }) => code === "maybe-fahrenheit")
       .map((caution) => ({
-        row: rowsOfRuns[i] as number,
+        row: rows[i] as number,
         wrong: describeCaution(caution, words.texts?.cautions, words),
       })),
   );

@@ -85,6 +85,8 @@ export interface UnreadNote {
 export interface RunNotes {
   /** the runs that could be read */
   readonly runs: readonly DevelopmentRun[];
+  /** the row of each run, counted from 1 */
+  readonly rows: readonly number[];
   /** the rows that could not, each with its reason */
   readonly rejected: readonly RejectedNote[];
   /** the headings that are not known, and the cells that could not be read, in the order of the rows */
@@ -111,11 +113,11 @@ export interface RunNotes {
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
  * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024";
  * `only`: the film and the developer to read
- * @returns the runs, in their order; each row that could not be read with all that is wrong with it; and what
- * was not read: headings that are not known, side columns that cannot be read, use without a volume, remarks
- * about push that do not say how far. All of that, and what is beside a failure or a measurement, goes to the
- * run's note; the rows that were left aside; and a caution for each column with several films or developers,
- * which are read as one
+ * @returns the runs, in their order, and their rows; each row that could not be read with all that is wrong
+ * with it; and what was not read: headings that are not known, side columns that cannot be read, use without
+ * a volume, remarks about push that do not say how far. All of that, and what is beside a failure or a
+ * measurement, goes to the run's note; the rows that were left aside; and a caution for each column with
+ * several films or developers, which are read as one
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *
@@ -148,7 +150,7 @@ export interface RunNotes {
  * ```
  */
 export function readRunNotes(records: readonly unknown[], options: RunNotesOptions = {}): RunNotes {
-  const rows = arrayOf("readRunNotes/records", records, 0);
+  const all = arrayOf("readRunNotes/records", records, 0);
   const { today, year, dates, only, colon } = onlyFields(
     "readRunNotes/options",
     options,
@@ -159,16 +161,17 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
   checkedDateOptions("readRunNotes/options", { year, dates });
   inNameOf("readRunNotes", () => parseDilution("stock", { colon }));
   const readers = readersFor({ colon, year, dates });
-  const columns = developmentColumns(rows, readers);
+  const columns = developmentColumns(all, readers);
   const names: NameColumns = new Map();
   const leftAside: number[] = [];
   const runs: DevelopmentRun[] = [];
+  const rows: number[] = [];
   const rejected: RejectedNote[] = [];
   const unread: UnreadNote[] = [];
   const strange = new Set<string>();
   const spelt = new Map<string, string>();
   const seen = new Map<string, number>();
-  for (const [place, record] of rows.entries()) {
+  for (const [place, record] of all.entries()) {
     const row = place + 1;
     const problems: CheckProblem[] = [];
     told(problems, "", "", () => {
@@ -197,12 +200,13 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
       if (namesake !== undefined) refuse("/id", "id-of-one-run", idOfRowText, { row: namesake }, run.id);
       seen.set(entry.text, row).set(id, row);
       runs.push(run);
+      rows.push(row);
       countNames(names, cells);
     });
     if (problems.length > 0)
       rejected.push({ row, record, reason: problems.map(({ message }) => message).join("; "), problems });
   }
-  return { runs, rejected, unread, leftAside, cautions: mixedNames(names, runs.length) };
+  return { runs, rows, rejected, unread, leftAside, cautions: mixedNames(names, runs.length) };
 }
 
 /**

@@ -80,6 +80,7 @@ describe("cells of notes", () => {
   ])("reads %j", (cells, expected) => {
     expect(read(cells)).toEqual({
       runs: [{ timeS: 510, temperatureC: 20, outcome: { kind: "good" }, ...expected }],
+      rows: [1],
       rejected: [],
       unread: expect.any(Array),
       leftAside: [],

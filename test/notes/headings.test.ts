@@ -77,6 +77,7 @@ describe("a heading", () => {
       runs: [
         { date: "2024-03-05", timeS: 510, temperatureC: 13.5, dilution: "1+9", outcome: { kind: "good" } },
       ],
+      rows: [1],
       rejected: [],
       unread: [],
       leftAside: [],

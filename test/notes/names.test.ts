@@ -115,7 +115,8 @@ describe("names in a notebook", () => {
   });
   it("leave a row aside with all that is wrong with it, and a row without a name", () => {
     const rows = [{ Film: "slow" }, { Film: "fast", Temp: "cold", Lamp: "red" }, {}];
-    const { runs, rejected, unread, leftAside } = named(rows, { only: { material: "slow" } });
+    const { runs, rows: read, rejected, unread, leftAside } = named(rows, { only: { material: "slow" } });
+    expect(read).toEqual([1]);
     expect(runs).toHaveLength(1);
     expect({ rejected, unread, leftAside }).toEqual({ rejected: [], unread: [], leftAside: [2, 3] });
   });

@@ -368,7 +368,14 @@ describe("readRunNotes", () => {
       path: "/options/language",
       expected: { values: ["colon", "today", "year", "dates", "only"] },
     });
-    expect(readRunNotes([])).toEqual({ runs: [], rejected: [], unread: [], leftAside: [], cautions: [] });
+    expect(readRunNotes([])).toEqual({
+      runs: [],
+      rows: [],
+      rejected: [],
+      unread: [],
+      leftAside: [],
+      cautions: [],
+    });
   });
 });
 

@@ -247,9 +247,8 @@ export const learnedSection: MakeSection = (store) => {
   const outcome = el("ul", { class: "care" });
   const readNotes = (): void => {
     const records = tableRecords(notes.value);
-    const { runs: all, rejected, unread, cautions } = readRunNotes(records);
+    const { runs: all, rows, rejected, unread, cautions } = readRunNotes(records);
     const left = new Map(rejected.map(({ row, problems }) => [row, problems]));
-    const rows = records.map((_, i) => i + 1).filter((row) => !left.has(row));
     const fit = all.filter((run, i) => {
       try {
         return learnedOf(store.answer.given, [run]);
