@@ -62,12 +62,11 @@ export interface BathVerdict {
  * ```
  */
 export function bathVerdict(bath: VerdictBath): BathVerdict {
-  const { usedCm2PerL, ageH, use, brew, keepingLimitH } = readBath(bath);
+  const { usedCm2PerL, ageH, use, age, brew, keepingLimitH } = readBath(bath);
   const life = lifeOfBrew(brew);
-  const { age = life } = bath;
-  const { factor, cautions } = judgeBath(WHERE, { ...bath, age, life, estimatedCm2PerL: estimated(bath) });
+  const { factor, cautions } = judgeBath(WHERE, { ...bath, life, estimatedCm2PerL: estimated(bath) });
   const old = cautions.some(({ code }) => code === "age-unknown");
-  const lawless = ageH !== undefined && ageH > 0 && age === undefined && keepingLimitH === undefined;
+  const lawless = ageH !== undefined && ageH > 0 && (age ?? life ?? keepingLimitH) === undefined;
   const causes: string[] = [];
   if (use === undefined && usedCm2PerL !== undefined && usedCm2PerL > 0) causes.push("use");
   if (lawless) causes.push("age");

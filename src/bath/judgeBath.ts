@@ -1,6 +1,6 @@
 import { ageEffect, coveredAge, lastAge, type AgeLaw } from "../age/law.js";
 import { livesUntil } from "../age/livesUntil.js";
-import { ownAge, saysEnd } from "../age/ownAge.js";
+import { lifeOf, ownAge, type LifeLaw } from "../age/ownAge.js";
 import { isPast, type Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { factorOf } from "../core/cause.js";
@@ -47,8 +47,8 @@ const FAR_AGES = 10;
 export interface JudgedQuestion extends DeveloperBath {
   /** a capacity that follows from what the bath is, cm² per litre: see `pastEstimate` */
   readonly estimatedCm2PerL?: number | undefined;
-  /** its life, where `age` says nothing of the bath's end */
-  readonly life?: AgeLaw | undefined;
+  /** the life that its make-up gives it, where `age` says nothing of the bath's end */
+  readonly life?: LifeLaw | undefined;
   /** the age at which its time was found, h, whatever is known of ageing up to then; 0 when left out */
   readonly knownAgeH?: number | undefined;
 }
@@ -70,18 +70,17 @@ export interface JudgedBath {
  */
 export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   const { usedCm2PerL = 0, ageH = 0, use = genericUseLaw, capacityCm2PerL, keepingLimitH } = bath;
-  const { timeS = 0, highS = timeS, knownAgeH = 0 } = bath;
-  const share = stockShare(where, bath.dilution, use);
-  const end = saysEnd(bath.age) ? bath.age : bath.life;
-  const age = ownAge(bath.age) ?? end ?? bath.age;
-  const dead = end?.kind === "life" && isPast(ageH, end.lifeH);
+  const { dilution, timeS = 0, highS = timeS, knownAgeH = 0 } = bath;
+  const share = stockShare(where, dilution, use);
+  const life = lifeOf(bath.age, bath.life);
+  const age = ownAge(bath.age) ?? life ?? bath.age;
+  const dead = life !== undefined && isPast(ageH, life.lifeH);
   const factor =
     usedFactor(use, usedCm2PerL / share) * (age === undefined || dead ? 1 : agedFactor(age, ageH));
   const printed = use.capacityCm2PerL === undefined ? undefined : use.capacityCm2PerL * share;
   const cautions: Caution[] = [];
-  if (end?.kind === "life")
-    for (const one of livesUntil({ lifeH: end.lifeH, lowH: end.lowH, ageH, timeS, highS }))
-      cautions.push({ ...one, path: "/ageH" });
+  if (life !== undefined)
+    for (const one of livesUntil({ ...life, ageH, timeS, highS })) cautions.push({ ...one, path: "/ageH" });
   if (keepingLimitH !== undefined && isPast(ageH, keepingLimitH))
     cautions.push(
       makeCaution(limitSentences, "bath-past-keeping", "stop", {
@@ -91,7 +90,7 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
         actual: ageH,
       }),
     );
-  const covered = coveredAge(end ?? age);
+  const covered = coveredAge(life ?? age);
   const grownH = ageH - knownAgeH;
   if (keepingLimitH === undefined && isPast(grownH, covered))
     cautions.push(
@@ -107,7 +106,7 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   for (const one of usedUp(usedCm2PerL, capacity, stated !== undefined)) cautions.push(one);
   // Runs in used baths say more of this one than practice does.
   if (capacity === undefined && (use.runs ?? 0) === 0)
-    for (const one of wellUsed(usedCm2PerL, usualCapacity(where, bath.dilution))) cautions.push(one);
+    for (const one of wellUsed(usedCm2PerL, usualCapacity(where, dilution))) cautions.push(one);
   // Within a capacity of its own, a rule for any bath does not call it too slow.
   const within = use.runs === 0 && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);
   if (!within && isPast(factor, SLOWEST))

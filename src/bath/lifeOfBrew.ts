@@ -1,6 +1,6 @@
 import type { AgeLaw } from "../age/law.js";
 import { livesUntil } from "../age/livesUntil.js";
-import { saysEnd } from "../age/ownAge.js";
+import { lifeOf, type LifeLaw } from "../age/ownAge.js";
 import type { DeveloperBrew } from "../brew/brew.js";
 import { brewLife } from "../brew/brewLife.js";
 import type { Caution } from "../core/caution.js";
@@ -14,7 +14,7 @@ import type { TimeEstimate } from "../core/estimate.js";
  * @param knownAgeH - the age that a known time is for, h: one from a bath older than the life contradicts it,
  * and no law is taken
  */
-export function lifeOfBrew(brew: DeveloperBrew | undefined, knownAgeH: unknown = 0): AgeLaw | undefined {
+export function lifeOfBrew(brew: DeveloperBrew | undefined, knownAgeH: unknown = 0): LifeLaw | undefined {
   if (brew === undefined) return undefined;
   try {
     const { lifeH, lowH, sources } = brewLife(brew);
@@ -38,18 +38,14 @@ interface LivedIn {
   readonly ageH: number;
 }
 
-/**
- * The cautions of a brew's life beside a time that was found by a law which says nothing of the bath's end.
- * They have no path.
- */
+/** The cautions of a bath's life that a time does not have yet. They have no path. */
 export function lifeCautions(
   { timeS, highS, cautions }: TimeEstimate & { readonly cautions: readonly Caution[] },
   { brew, age, ageH }: LivedIn,
 ): readonly Caution[] {
-  const life = saysEnd(age) ? undefined : lifeOfBrew(brew);
-  if (life?.kind !== "life") return [];
-  const { lifeH, lowH } = life;
-  return livesUntil({ lifeH, lowH, ageH, timeS, highS }).filter(
+  const life = lifeOf(age, lifeOfBrew(brew));
+  if (life === undefined) return [];
+  return livesUntil({ ...life, ageH, timeS, highS }).filter(
     ({ code }) => !cautions.some((one) => one.code === code),
   );
 }

@@ -1,4 +1,4 @@
-import type { AgeLaw } from "../age/law.js";
+import { lifeOf, type LifeLaw } from "../age/ownAge.js";
 import { judgeBath } from "../bath/judgeBath.js";
 import type { Caution } from "../core/caution.js";
 import type { TimeEstimate } from "../core/estimate.js";
@@ -10,7 +10,7 @@ const NONE: readonly Caution[] = [];
 const NO_BATH: Conditions = {};
 
 /** The life of today's brew, where its strength carries one. */
-function lifeIn({ strength }: Conditions): AgeLaw | undefined {
+function lifeIn({ strength }: Conditions): LifeLaw | undefined {
   const { lifeH = 0, lifeLowH = lifeH } = strength ?? {};
   return lifeH > 0 ? { kind: "life", lifeH, lowH: lifeLowH } : undefined;
 }
@@ -30,7 +30,7 @@ export function limitJudge(
     const { usedCm2PerL, ageH, dilution, strength } = conditions;
     const named = usedCm2PerL !== undefined || ageH !== undefined;
     const life = lifeIn(conditions);
-    const lives = age?.kind === "life" || life !== undefined;
+    const lives = lifeOf(age, life) !== undefined;
     if (!named && !lives) return NONE;
     const same = last.usedCm2PerL === usedCm2PerL && last.ageH === ageH && last.dilution === dilution;
     if (!lives && same && strength === undefined) return lastCautions;

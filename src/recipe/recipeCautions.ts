@@ -155,8 +155,7 @@ export function bathFacts(recipe: Recipe): PlannedDeveloper {
 /** The verdict on the bath as it is. */
 function bathAsItIs(recipe: Recipe, { timeS, highS }: TimeEstimate): readonly Caution[] {
   const { developer, knowledge = {} } = recipe;
-  const own = ownAge(knowledge.age);
-  const age = own ?? lifeOfBrew(developer.kind === "brew" ? developer.brew : undefined);
+  const age = ownAge(knowledge.age) ?? lifeOfBrew(developer.kind === "brew" ? developer.brew : undefined);
   const { usedCm2PerL, ageH } = today(recipe);
   const { keepingLimitH, capacityCm2PerL } = developer;
   const { cautions } = bathVerdict({
@@ -167,8 +166,8 @@ function bathAsItIs(recipe: Recipe, { timeS, highS }: TimeEstimate): readonly Ca
     age,
     capacityCm2PerL,
     keepingLimitH,
-    // A life that the recipe states was held against the time with the other laws.
-    ...(own === undefined && { timeS, highS }),
+    timeS,
+    highS,
   });
   // Rules for any bath are told of by compensate, where the conditions name the use.
   return cautions
