@@ -1,12 +1,12 @@
 import { REPEAT_LOG_SD } from "../core/estimate.js";
-import { plainObject } from "../core/guards.js";
+import { notOneOf, plainObject } from "../core/guards.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { learn, type LearnOptions } from "../learning/learn.js";
 import { startKnowledge } from "../learning/startKnowledge.js";
 import type { DevelopmentRun, LearnedKnowledge } from "../learning/types.js";
 import { placeOf } from "./places.js";
 import { isLearned, recipeInputs } from "./recipeTime.js";
-import type { Recipe } from "./types.js";
+import { RECIPE_VERSION, type Recipe } from "./types.js";
 
 /**
  * A recipe that has learned from runs.
@@ -41,6 +41,8 @@ export function learnRecipe(
   options: LearnOptions = {},
 ): Recipe {
   plainObject("learnRecipe/recipe", recipe);
+  if ((recipe.schemaVersion as unknown) !== RECIPE_VERSION)
+    notOneOf("learnRecipe/recipe/schemaVersion", [RECIPE_VERSION], recipe.schemaVersion);
   for (const part of ["developer", "material", "baseline"] as const)
     plainObject(`learnRecipe/recipe/${part}`, recipe[part]);
   const { knowledge } = recipe;

@@ -111,8 +111,11 @@ export function judge(functions, name, given) {
     }
     return "value";
   }
-  // All but the knowledge of a recipe comes back as it came.
-  if (name === "learnRecipe") result = result.knowledge;
+  // What learnRecipe does not read of a recipe comes back as it was given.
+  if (name === "learnRecipe")
+    result = Object.fromEntries(
+      Object.entries(result).filter(([key, value]) => !Object.is(value, given[0][key])),
+    );
   const odd = isOdd(given);
   const fault = faultOf(result, "result", odd, objectsIn(given));
   // What a caller hands in may come back in the answer (a basis, a source): only plain input has to give

@@ -70,6 +70,7 @@ describe("learnRecipe", () => {
       [],
       "/recipe/knowledge/temperature/ratio",
     ],
+    ["a version to come", { ...recipe, schemaVersion: 3 }, [], "/recipe/schemaVersion"],
     ["a run without a temperature", recipe, [{ ...runs[0], temperatureC: "cold" }], "/runs/0/temperatureC"],
     [
       "a number in place of a stored run",
