@@ -66,31 +66,24 @@ function expectAgreement(
 /** Learning from ten thousand notebooks takes a minute, and longer on a busy machine. */
 const TIMEOUT_MS = 600_000;
 
-/** Declares the tests, each with so many documents; with a quarter of them where they are near the type, or learned. */
+/** Declares the tests, each with so many documents. */
 export function documentsAreAdmitted(numRuns: number): void {
-  const every = <Values extends [unknown, ...unknown[]]>(
-    property: fc.IProperty<Values>,
-    count = numRuns,
-  ): void => {
-    fc.assert(property, { numRuns: count });
+  const every = <Values extends [unknown, ...unknown[]]>(property: fc.IProperty<Values>): void => {
+    fc.assert(property, { numRuns });
   };
 
   /** The same of a property that counts what it is about: at least a fifth of all. */
   const often = <Values extends [unknown, ...unknown[]]>(
     property: (count: () => void) => fc.IProperty<Values>,
-    count = numRuns,
   ): void => {
     let counted = 0;
     every(
       property(() => {
         counted += 1;
       }),
-      count,
     );
-    expect(counted).toBeGreaterThan(count / 5);
+    expect(counted).toBeGreaterThan(numRuns / 5);
   };
-
-  const seldom = numRuns / 4;
 
   describe("a question", () => {
     const question = fc.tuple(baselines, conditions, knowledge);
@@ -116,16 +109,14 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "near the types is refused by both, at the same place, or by neither",
       () => {
-        often(
-          (count) =>
-            fc.property(near(question), (given) => {
-              if (!Array.isArray(given)) return;
-              const check = checkConditions(given[0], given[1], given[2]);
-              const answer = asked(() => compensate(...(given as Question)));
-              expectAgreement(check.ok ? [] : check.problems, answer, /^$/);
-              if (!check.ok) count();
-            }),
-          seldom,
+        often((count) =>
+          fc.property(near(question), (given) => {
+            if (!Array.isArray(given)) return;
+            const check = checkConditions(given[0], given[1], given[2]);
+            const answer = asked(() => compensate(...(given as Question)));
+            expectAgreement(check.ok ? [] : check.problems, answer, /^$/);
+            if (!check.ok) count();
+          }),
         );
       },
       TIMEOUT_MS,
@@ -156,21 +147,19 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "near the type is refused by both, at the same place, or by neither",
       () => {
-        often(
-          (count) =>
-            fc.property(near(readings), (given) => {
-              const check = checkLog(given);
-              const problems = check.ok ? [] : check.problems;
-              // In the middle of a run no reading is refused for what the thermometer gave.
-              const graver = problems.filter(({ path }) => !path.endsWith("/temperatureC"));
-              expectAgreement(
-                graver,
-                asked(() => steered(given)),
-                /^\/log/,
-              );
-              if (!check.ok) count();
-            }),
-          seldom,
+        often((count) =>
+          fc.property(near(readings), (given) => {
+            const check = checkLog(given);
+            const problems = check.ok ? [] : check.problems;
+            // In the middle of a run no reading is refused for what the thermometer gave.
+            const graver = problems.filter(({ path }) => !path.endsWith("/temperatureC"));
+            expectAgreement(
+              graver,
+              asked(() => steered(given)),
+              /^\/log/,
+            );
+            if (!check.ok) count();
+          }),
         );
       },
       TIMEOUT_MS,
@@ -204,15 +193,13 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "near the type is refused by both, at the same place, or by neither",
       () => {
-        often(
-          (count) =>
-            fc.property(near(ledgers), (given) => {
-              const check = checkLedger(given);
-              const answer = asked(() => bathVolumeMl(given as BathLedger, latestH));
-              expectAgreement(check.ok ? [] : check.problems, answer, /^\/ledger/);
-              if (!check.ok) count();
-            }),
-          seldom,
+        often((count) =>
+          fc.property(near(ledgers), (given) => {
+            const check = checkLedger(given);
+            const answer = asked(() => bathVolumeMl(given as BathLedger, latestH));
+            expectAgreement(check.ok ? [] : check.problems, answer, /^\/ledger/);
+            if (!check.ok) count();
+          }),
         );
       },
       TIMEOUT_MS,
@@ -257,18 +244,16 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "that starts, or is learned, is admitted as it is",
       () => {
-        often(
-          (count) =>
-            fc.property(learned, runs, ({ prior }, more) => {
-              const { baseline, ...options } = prior;
-              const answer = asked(() => learn(startKnowledge(baseline, options), more));
-              if ("refused" in answer) return;
-              const check = checkKnowledge(JSON.stringify(answer.value));
-              expect(check.ok ? [] : check.problems.map((one) => describeProblem(one))).toEqual([]);
-              expect(check.ok && check.cautions.filter(({ code }) => code === "stored-differs")).toEqual([]);
-              count();
-            }),
-          seldom,
+        often((count) =>
+          fc.property(learned, runs, ({ prior }, more) => {
+            const { baseline, ...options } = prior;
+            const answer = asked(() => learn(startKnowledge(baseline, options), more));
+            if ("refused" in answer) return;
+            const check = checkKnowledge(JSON.stringify(answer.value));
+            expect(check.ok ? [] : check.problems.map((one) => describeProblem(one))).toEqual([]);
+            expect(check.ok && check.cautions.filter(({ code }) => code === "stored-differs")).toEqual([]);
+            count();
+          }),
         );
       },
       TIMEOUT_MS,
@@ -276,15 +261,13 @@ export function documentsAreAdmitted(numRuns: number): void {
     it(
       "near the type is taken by learn where checkKnowledge admits it",
       () => {
-        often(
-          (count) =>
-            fc.property(near(learned), (given) => {
-              const check = checkKnowledge(given);
-              const answer = asked(() => learn(given as LearnedKnowledge, []));
-              if (check.ok) expect(answer).toHaveProperty("value");
-              else count();
-            }),
-          seldom,
+        often((count) =>
+          fc.property(near(learned), (given) => {
+            const check = checkKnowledge(given);
+            const answer = asked(() => learn(given as LearnedKnowledge, []));
+            if (check.ok) expect(answer).toHaveProperty("value");
+            else count();
+          }),
         );
       },
       TIMEOUT_MS,

@@ -213,8 +213,6 @@ function confirming(
         eye: (random) => tolerating(random, tolerance, noise),
         ways: () => ({ confirms: true }),
         least: least(tolerance),
-        // Who asks before each run takes twenty times as long.
-        photographers: 120,
       }),
     ),
   );
