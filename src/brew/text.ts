@@ -222,10 +222,8 @@ export function neverBySpoon(ingredient: Ingredient, path: string): Caution[] {
 export const noBrewTexts: Readonly<Record<NoBrewReason, string>> = {
   "no-agent": "Nothing on the shelf develops. Add coffee or vitamin C.",
   "label-missing": "Tablets need the figure on their label. Give labelMg, the mg of vitamin C in one.",
-  "no-alkali":
-    "Nothing on the shelf makes a bath alkaline. Add washing soda, or bake baking soda (docs/brew.md).",
-  "alkali-too-weak":
-    "The alkali on the shelf is too weak. Add washing soda, or bake baking soda (docs/brew.md).",
+  "no-alkali": "Nothing on the shelf makes a bath alkaline. Add washing soda.",
+  "alkali-too-weak": "The alkali on the shelf is too weak. Add washing soda.",
   "caustic-alone":
     "Caustic soda alone is not safe to dose with coffee. Take washing soda with it, or instead.",
   "too-little": "There is too little on the shelf for this volume.",

@@ -60,6 +60,10 @@ export function answerLines(answer: Compensation, words: Words): readonly string
 
 export const clock = (timeS: number, { months }: Pick<Words, "months">): string => clockText(timeS, months);
 
+/** The width of a column of texts. */
+export const longest = (texts: readonly string[]): number =>
+  texts.reduce((widest, text) => Math.max(widest, text.length), 0);
+
 /** Without the places in the data: `check` tells them, with line and column. */
 function said(cautions: readonly Caution[], words: Words): readonly string[] {
   const plain = cautions.map((one) => ({ ...one, path: "" }));
@@ -79,7 +83,7 @@ function brewLines(report: BrewReport, words: Words): string[] {
   const source = known.about === undefined ? "" : ` (${known.about})`;
   const more = `${source}; ${words.today(degrees(temperatureC))}`;
   const names = parts.map(({ part }) => words.ingredient(part.ingredient));
-  const width = names.reduce((widest, name) => Math.max(widest, name.length), 0);
+  const width = longest(names);
   return [
     words.brew,
     ...(about === undefined ? [] : [`  ${about}`]),

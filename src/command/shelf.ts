@@ -22,7 +22,7 @@ import {
 import { given, inFigures, object, text, type Fields, type Parsers } from "./day.js";
 import type { Document } from "./document.js";
 import { placed } from "./fault.js";
-import { clock, safetyIn } from "./lines.js";
+import { clock, longest, safetyIn } from "./lines.js";
 import type { Asked } from "./options.js";
 import type { Words } from "./words.js";
 
@@ -133,8 +133,7 @@ function amountLines(amounts: readonly SpoonedAmount[], spooned: boolean, words:
     measured(amount, spooned, words),
     amount.volumeMl === undefined ? `${words.figure(amount.massG.toFixed(1))} g` : "",
   ]);
-  const width = (column: number): number =>
-    rows.reduce((widest, row) => Math.max(widest, (row[column] as string).length), 0);
+  const width = (column: number): number => longest(rows.map((row) => row[column] as string));
   return rows.map(([name = "", by = "", grams = ""]) => {
     const middle = width(1) === 0 ? "" : `${by.padEnd(width(1))}  `;
     return `    ${name.padEnd(width(0))}  ${middle}${grams.padStart(width(2))}`.trimEnd();

@@ -27,7 +27,7 @@ const SIZELESS = new RegExp(String.raw`^\d+(?:\.\d+)?\s*(?:${PLATES}|planfilm(?:
 const IN = String.raw`(?:\/|per|in|pro|je)`;
 const VOLUME = String.raw`(?:${NUMBER}\s*)?(ml|l|lit(?:er|re)s?)`;
 const USE = new RegExp(String.raw`^(?:${AMOUNT}|${SHEETS})(?:\s*${IN}\s*${VOLUME})?$`, "i");
-/** Of cm² there are a thousand in two litres; a roll is none of them. */
+/** A bath may have developed a thousand cm², but hardly a thousand rolls. */
 const SMALL = /^\d+\.\d+\s*cm[2\u00b2]/i;
 /** A number before the volume, and what is before it. */
 const BEHIND = new RegExp(String.raw`^(.*${IN}\s*)(\d.*)$`, "i");

@@ -80,7 +80,7 @@ describe("a brew from the shelf", () => {
       expect(german).toContain(`\n    ${i + 1}. ${step}\n`);
     });
   });
-  it("says why there is none, what would help and how to bake it, and is unwise", () => {
+  it("that gives no brew says why, what would help and how to bake it, and exits as unwise", () => {
     const words = ["poor.json", "--volume", "500 ml"];
     const english = brewed(...words);
     expect(english).toContain("\n  No brew. The alkali on the shelf is too weak.");

@@ -236,7 +236,7 @@ describe("a known time that was written over in the file", () => {
     expect([recipe.baseline.timeS, given.baseline.timeS]).toEqual([540.5, 540.5]);
     expect(derive(open(recipe, inventedSheet)).recipe.baseline.timeS).toBe(540.5);
   });
-  it("is none where it is the one that the runs made: they are counted one by one on the one before", () => {
+  it("that the runs made is not kept: the runs count one by one on the time before it", () => {
     const sheet = over(known.baseline.timeS);
     expect([sheet.runs.length, derive(sheet).given.baseline.timeS]).toEqual([2, 540]);
   });

@@ -45,7 +45,7 @@ export function countedAfter(store: Store, { followed, startedMs }: Run): Partia
   };
   return {
     texts: { ...texts, ...textsOf(now, sheet) },
-    // A strip of a younger bath is none of this one: what it told stays as a run.
+    // The strip was made in a younger bath: what it told stays as a run.
     ticked: undefined,
     invented: false,
     runs: answer.stripRun === undefined ? runs : [...runs, answer.stripRun],

@@ -6,10 +6,8 @@ import type { NoBrewReason } from "../../brew/noBrew.js";
 export const noBrew: Readonly<Record<NoBrewReason, string>> = {
   "no-agent": "Nichts im Vorrat entwickelt. Kaffee oder Vitamin C dazunehmen.",
   "label-missing": "Von den Tabletten fehlt die Angabe auf der Packung: labelMg, mg Vitamin C je Stück.",
-  "no-alkali":
-    "Nichts im Vorrat macht das Bad alkalisch. Waschsoda dazunehmen oder Natron backen (docs/brew.md).",
-  "alkali-too-weak":
-    "Das Alkali im Vorrat ist zu schwach. Waschsoda dazunehmen oder Natron backen (docs/brew.md).",
+  "no-alkali": "Nichts im Vorrat macht das Bad alkalisch. Waschsoda dazunehmen.",
+  "alkali-too-weak": "Das Alkali im Vorrat ist zu schwach. Waschsoda dazunehmen.",
   "caustic-alone":
     "Ätznatron allein lässt sich mit Kaffee nicht sicher dosieren. " +
     "Waschsoda dazunehmen oder stattdessen nehmen.",
