@@ -1,4 +1,4 @@
-import type { Caution } from "../core/caution.js";
+import { isPast, type Caution } from "../core/caution.js";
 import type { CautionData } from "../core/cautionData.js";
 import { makeCaution, type CautionFigures } from "../core/cautionTexts.js";
 import { frozen } from "../core/frozen.js";
@@ -57,7 +57,7 @@ const NONE: readonly Caution[] = [];
 
 /** Whether a temperature in °C, of a bath or of what is around it, is probably in °F. */
 export function fahrenheitCautions(c: number, path: string | undefined): readonly Caution[] {
-  if (!(c > FAHRENHEIT_ABOVE_C)) return NONE;
+  if (!isPast(c, FAHRENHEIT_ABOVE_C)) return NONE;
   const data = { celsius: Number(fahrenheitToCelsius(c).toFixed(1)) };
   const figures = { quantity: "temperatureC", limit: FAHRENHEIT_ABOVE_C, actual: c, data } as const;
   return [
@@ -77,8 +77,8 @@ export function bathCautions(
   soft: boolean,
   path: string | undefined,
 ): readonly Caution[] {
-  const usual = c >= USUAL_C.low && c <= USUAL_C.high;
-  if (usual && !(soft && c > SOFT_C[0])) return NONE;
+  const usual = !isPast(USUAL_C.low, c) && !isPast(c, USUAL_C.high);
+  if (usual && !(soft && isPast(c, SOFT_C[0]))) return NONE;
   const cautions: Caution[] = [];
   // Written out rather than spread: this runs for each answer of a dial.
   const about = (limit: number): CautionFigures<"hydroquinone-cold"> =>
@@ -95,12 +95,12 @@ export function bathCautions(
     const severity = stop ? "stop" : "warn";
     cautions.push(makeCaution(temperatureSentences, code, severity, about(limits[stop ? 1 : 0])));
   };
-  if (hydroquinone === true && c < HYDROQUINONE_C[0])
-    past("hydroquinone-cold", c < HYDROQUINONE_C[1], HYDROQUINONE_C);
-  if (soft && c > SOFT_C[0]) past("soft-emulsion-warm", c > SOFT_C[1], SOFT_C);
-  const damaged = c < DAMAGE_C.low || c > DAMAGE_C.high;
+  if (hydroquinone === true && isPast(HYDROQUINONE_C[0], c))
+    past("hydroquinone-cold", isPast(HYDROQUINONE_C[1], c), HYDROQUINONE_C);
+  if (soft && isPast(c, SOFT_C[0])) past("soft-emulsion-warm", isPast(c, SOFT_C[1]), SOFT_C);
+  const damaged = isPast(DAMAGE_C.low, c) || isPast(c, DAMAGE_C.high);
   if (damaged || !usual) {
-    const unnamed = hydroquinone === undefined && c < HYDROQUINONE_C[1];
+    const unnamed = hydroquinone === undefined && isPast(HYDROQUINONE_C[1], c);
     const data = damaged ? DAMAGE_C : unnamed ? UNNAMED_C : USUAL_C;
     const figures = Object.assign(about(c < data.low ? data.low : data.high), { data });
     cautions.push(
