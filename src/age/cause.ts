@@ -3,6 +3,7 @@
  */
 import { isPast } from "../core/caution.js";
 import type { Cause, Effect } from "../core/cause.js";
+import { orWrongWay } from "../core/orWrongWay.js";
 import { genericAgeLaw } from "./genericAgeLaw.js";
 import { ageEffect, ageLog, bathAge, checkedAgeLaw, lastAge, notPast, type AgeLaw } from "./law.js";
 
@@ -31,6 +32,7 @@ export const ageCause: Cause<AgeLaw, number, "age"> = {
     if (known) notPast(at, law, ageH);
   },
   effect: effectWithin,
+  cautions: (_law, fromH, toH, { log }) => orWrongWay([], "age", fromH - toH, log),
   logAt: (law, fromH) => {
     const limit = lastAge(law);
     const log = ageLog(law, fromH);

@@ -7,6 +7,7 @@ import type { Cause, Effect } from "../core/cause.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { checkedDepartures, readyWalk, type ReadyWalk } from "../core/departures.js";
 import { inRange } from "../core/guards.js";
+import { orWrongWay } from "../core/orWrongWay.js";
 import {
   agitationInterval,
   checkedAgitationLaw,
@@ -37,7 +38,8 @@ export const agitationCause: Cause<ReadyAgitationLaw, number, "agitation"> = {
     const before = logSlowness(law, fromS);
     return (toS) => (fromS === toS ? 0 : logSlowness(law, toS) - before);
   },
-  cautions: agitationCautions,
+  cautions: (_law, fromS, toS, { log }) =>
+    orWrongWay(agitationCautions(fromS, toS), "agitation", fromS - toS, log),
   knownCautions: (everyS) => (everyS === Infinity ? [stands("baseline")] : []),
 };
 
@@ -89,7 +91,7 @@ function logSlowness(law: AgitationLaw, intervalS: number): number {
 const stands = (side: "baseline" | "conditions"): Caution =>
   makeCaution(agitationSentences, "stand", "warn", { data: { side } });
 
-function agitationCautions(_law: AgitationLaw, fromS: number, toS: number): readonly Caution[] {
+function agitationCautions(fromS: number, toS: number): readonly Caution[] {
   const cautions: Caution[] = [];
   // A known time that stands is told of whether the conditions name the agitation or not.
   if (toS === Infinity && fromS !== Infinity) cautions.push(stands("conditions"));

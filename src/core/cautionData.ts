@@ -53,7 +53,7 @@ export interface CautionData extends LearnedCautionData, BrewCautionData {
   /** a law by which a colder or a weaker bath is the faster one, or a push the shorter */
   readonly "wrong-way": {
     /** whose law it is */
-    readonly cause: "temperature" | "dilution" | "push";
+    readonly cause: "temperature" | "dilution" | "agitation" | "age" | "push";
   };
   /** far from the known time */
   readonly "far-extrapolation": {

@@ -1,4 +1,5 @@
 import type { Caution } from "./caution.js";
+import type { CautionData } from "./cautionData.js";
 import { makeCaution } from "./cautionTexts.js";
 import { wrongWaySentence } from "./text.js";
 
@@ -8,12 +9,13 @@ const ROUNDING_LOG = 0.01;
 /**
  * Cautions, and one more where a law goes the wrong way.
  *
- * @param more - above 0 where the bath gets warmer or stronger, or the film is pushed less
+ * @param more - above 0 where the bath gets warmer, stronger or younger or is moved more often, or the film is
+ * pushed less
  * @param log - what that does to ln(time)
  */
 export function orWrongWay(
   cautions: readonly Caution[],
-  cause: "temperature" | "dilution" | "push",
+  cause: CautionData["wrong-way"]["cause"],
   more: number,
   log: number,
 ): readonly Caution[] {

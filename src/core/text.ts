@@ -35,12 +35,14 @@ export const outsideTableSentence: Pick<CautionSentences, "outside-table"> = {
     `A ${cause} lies outside the table. The slope of its last rows is carried on.`,
 };
 
+const WRONG_WAY = { temperature: "colder", dilution: "weaker", agitation: "calmer", age: "older" } as const;
+
 export const wrongWaySentence: Pick<CautionSentences, "wrong-way"> = {
   "wrong-way": ({ data: { cause } }) =>
     cause === "push"
       ? "Here a push takes less time than no push, or a pull takes more. " +
         "Check the runs: is a minus missing, are thin and dense mixed up?"
-      : `The ${cause === "temperature" ? "colder" : "weaker"} bath comes out faster here. ` +
+      : `The ${WRONG_WAY[cause]} bath comes out faster here. ` +
         "No developer works so. Check rows and runs: are thin and dense mixed up?",
 };
 

@@ -69,7 +69,7 @@ describe("a second run of the same day", () => {
   });
 });
 
-describe("a bath that comes out faster though it is colder or weaker", () => {
+describe("a bath that comes out faster though it is colder, weaker, calmer or older", () => {
   it("is told where thin and dense were mixed up", () => {
     const twoBaths = (dilution: string, steps: number): readonly DevelopmentRun[] =>
       [1, 2, 3].map((i) =>
@@ -81,6 +81,21 @@ describe("a bath that comes out faster though it is colder or weaker", () => {
     expect(codes(mixedUp, {})).not.toContain("wrong-way");
     const right = learn(start, [...twoBaths("1+9", 0), ...twoBaths("1+19", -1)]);
     expect(codes(right, { dilution: "1+19" })).not.toContain("wrong-way");
+  });
+  it("is told of less agitation and of age", () => {
+    const good = (timeS: number, more: Partial<DevelopmentRun>, id: number): DevelopmentRun =>
+      run(timeS, { id: `run ${id}`, outcome: { kind: "good" }, ...more });
+    const known = startKnowledge({ timeS: 540, temperatureC: 14, agitation: { everyS: 60 }, logSd: 0.07 });
+    const taught = (more: Partial<DevelopmentRun>, timesS: readonly number[]) =>
+      learn(
+        known,
+        [540, 540, ...timesS].map((timeS, i) => good(timeS, i < 2 ? {} : more, i)),
+      );
+    const calmer = { agitation: { everyS: 180 } };
+    for (const more of [{ ageH: 22 }, calmer]) {
+      expect(codes(taught(more, [420, 400, 390]), more)).toContain("wrong-way");
+      expect(codes(taught(more, [700, 720, 730]), more)).not.toContain("wrong-way");
+    }
   });
   it("is told of temperatures alike", () => {
     // As departures that were learned may have it.

@@ -19,6 +19,13 @@ const coinTest =
 const printed = ({ limit, actual }: CautionFacts<"law-unusual">, unit: string, times = 1): string =>
   `Der ${actual < limit ? "kleinste" : "größte"} veröffentlichte Wert ist ${zahl(limit * times)}${unit}.`;
 
+const WRONG_WAY = {
+  temperature: "kältere",
+  dilution: "schwächere",
+  agitation: "ruhigere",
+  age: "ältere",
+} as const;
+
 const mal = (ratio: number | undefined): string =>
   ratio === undefined ? "" : `, das ${zahl(ratio, 3)}-Fache`;
 
@@ -73,7 +80,7 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
     cause === "push"
       ? "Ein Push braucht hier weniger Zeit als kein Push, oder ein Pull mehr. " +
         "Entwicklungen prüfen: fehlt ein Minus, sind dünn und dicht vertauscht?"
-      : `Das ${cause === "temperature" ? "kältere" : "schwächere"} Bad wirkt hier schneller. ` +
+      : `Das ${WRONG_WAY[cause]} Bad wirkt hier schneller. ` +
         "Das tut kein Entwickler. Zeilen und Entwicklungen prüfen: sind dünn und dicht vertauscht?",
   "far-extrapolation": ({ severity, limit, actual, data: { cause, bath } }, unit) =>
     cause === "temperature"
@@ -152,8 +159,8 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "bath-past-keeping": ({ limit }) =>
     `Das Bad ist zu alt. So aufbewahrt hält es ${alter(limit)}. Neu ansetzen.`,
   "age-unknown": ({ severity, limit, actual }) =>
-    `Das Bad ist ${alter(actual)} alt. Lebensdauer und Haltbarkeit sind unbekannt, und keine allgemeine ` +
-    `Regel reicht über ${alter(limit)}. ` +
+    `Das Bad ist ${alter(actual)} alt. Lebensdauer und Haltbarkeit sind unbekannt. Was es nach mehr als ` +
+    `${alter(limit)} verliert, ist geschätzt. ` +
     (severity === "stop" ? `Ob es noch arbeitet, weiß niemand. Neu ansetzen.` : `Neu ansetzen oder prüfen.`),
   "bath-too-slow": ({ limit, actual }) =>
     `Das Bad braucht ${zahl(actual, 2)}-mal so lange wie ein frisches, mehr als ${zahl(limit)}-mal. ` +
