@@ -9,6 +9,7 @@ import { capacityOf, type CapacityBath } from "./capacityOf.js";
 import { judgeBath, type DeveloperBath } from "./judgeBath.js";
 import { lifeOfBrew } from "./lifeOfBrew.js";
 import { say } from "./text.js";
+import { useOf } from "./useOf.js";
 
 const WHERE = "bathVerdict/bath";
 const FIELDS: readonly string[] = [
@@ -64,7 +65,12 @@ export interface BathVerdict {
 export function bathVerdict(bath: VerdictBath): BathVerdict {
   const { usedCm2PerL, ageH, use, age, brew, keepingLimitH } = readBath(bath);
   const life = lifeOfBrew(brew);
-  const { factor, cautions } = judgeBath(WHERE, { ...bath, life, estimatedCm2PerL: estimated(bath) });
+  const { factor, cautions } = judgeBath(WHERE, {
+    ...bath,
+    use: useOf(bath.material, use),
+    life,
+    estimatedCm2PerL: estimated(bath),
+  });
   const old = cautions.some(({ code }) => code === "age-unknown");
   const lawless = ageH !== undefined && ageH > 0 && (age ?? life ?? keepingLimitH) === undefined;
   const causes: string[] = [];
@@ -72,7 +78,7 @@ export function bathVerdict(bath: VerdictBath): BathVerdict {
   if (lawless) causes.push("age");
   // A bath that is only too old to be known may still work.
   const discard = cautions.some(({ code, severity }) => severity === "stop" && code !== "age-unknown");
-  const slow = !discard && isPast(factor, SHOWS);
+  const slow = !discard && !old && isPast(factor, SHOWS);
   const unknown = old || lawless || (usedCm2PerL === undefined && ageH === undefined);
   return {
     verdict: discard ? "discard" : unknown ? "unknown" : slow ? "more-time" : "usable",

@@ -1,3 +1,4 @@
+import { genericAgeLaw } from "../age/genericAgeLaw.js";
 import { ageEffect, coveredAge, lastAge, type AgeLaw } from "../age/law.js";
 import { livesUntil } from "../age/livesUntil.js";
 import { lifeOf, ownAge, type LifeLaw } from "../age/ownAge.js";
@@ -73,10 +74,11 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
   const { dilution, timeS = 0, highS = timeS, knownAgeH = 0 } = bath;
   const share = stockShare(where, dilution, use);
   const life = lifeOf(bath.age, bath.life);
-  const age = ownAge(bath.age) ?? life ?? bath.age;
+  const age = ownAge(bath.age) ?? life;
   const dead = life !== undefined && isPast(ageH, life.lifeH);
-  const factor =
-    usedFactor(use, usedCm2PerL / share) * (age === undefined || dead ? 1 : agedFactor(age, ageH));
+  const aged = (law: AgeLaw | undefined): number => (law === undefined || dead ? 1 : agedFactor(law, ageH));
+  const used = usedFactor(use, usedCm2PerL / share);
+  const known = used * aged(age);
   const printed = use.capacityCm2PerL === undefined ? undefined : use.capacityCm2PerL * share;
   const cautions: Caution[] = [];
   if (life !== undefined)
@@ -90,7 +92,7 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
         actual: ageH,
       }),
     );
-  const covered = coveredAge(life ?? age);
+  const covered = coveredAge(age ?? bath.age);
   const grownH = ageH - knownAgeH;
   if (keepingLimitH === undefined && isPast(grownH, covered))
     cautions.push(
@@ -109,16 +111,18 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
     for (const one of wellUsed(usedCm2PerL, usualCapacity(where, dilution))) cautions.push(one);
   // Within a capacity of its own, a rule for any bath does not call it too slow.
   const within = use.runs === 0 && capacityCm2PerL !== undefined && !isPast(usedCm2PerL, capacityCm2PerL);
-  if (!within && isPast(factor, SLOWEST))
+  if (!within && isPast(known, SLOWEST))
     cautions.push(
       makeCaution(limitSentences, "bath-too-slow", "stop", {
         path: "",
         quantity: "ratio",
         limit: SLOWEST,
-        actual: factor,
+        actual: known,
       }),
     );
-  return { factor, cautions };
+  // What is only guessed of an old bath counts in its time, but calls it no too slow one.
+  const guessed = bath.age ?? { ...genericAgeLaw, coversH: keepingLimitH };
+  return { factor: used * aged(age ?? guessed), cautions };
 }
 
 /** Whether a bath of unknown capacity has developed more film than practice gives it. */

@@ -13,8 +13,8 @@ export const limitSentences: Pick<
     `The bath has developed ${digits(actual, 4)} cm² in each litre. Its capacity is unknown. ` +
     `In practice a litre takes ${digits(limit, 4)} cm² of film. Mix fresh.`,
   "age-unknown": ({ severity, limit, actual }) =>
-    `The bath is ${ageText(actual)} old. Its life and keeping are unknown, and no general rule goes ` +
-    `beyond ${ageText(limit)}. ` +
+    `The bath is ${ageText(actual)} old. Its life and keeping are unknown. What it loses beyond ` +
+    `${ageText(limit)} is a guess. ` +
     (severity === "stop" ? `Nobody knows whether it still works. Mix fresh.` : `Mix fresh or test it.`),
   "bath-past-keeping": ({ limit }) =>
     `The bath is older than it keeps in this storage, ${ageText(limit)}. Mix fresh.`,

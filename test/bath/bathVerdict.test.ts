@@ -3,9 +3,13 @@ import {
   bathCapacity,
   bathVerdict,
   compensate,
+  compensateRecipe,
   handbookUseLaw,
+  predict,
+  startKnowledge,
   type Caution,
   type DeveloperBrew,
+  type Recipe,
   type UseLaw,
 } from "../../src/index.js";
 import { handbookLeastStock } from "../../src/handbook/dilution.js";
@@ -163,8 +167,10 @@ describe("bathVerdict", () => {
   it("judges by the generic rule where none is given, as compensate does, and says so", () => {
     const { verdict, factor, cautions } = bathVerdict({ usedCm2PerL: 20000, ageH: 500 });
     expect(verdict).toBe("discard");
-    // 8 % a roll: 1 + 0.08 × 20000/516.128.
-    expect(factor).toBeCloseTo(4.1, 1);
+    // 8 % a roll, 1 + 0.08 × 20000/516.128 = 4.1, and what is guessed of 500 h.
+    const asked = compensate({ timeS: 600, temperatureC: 20 }, { usedCm2PerL: 20000, ageH: 500 });
+    expect(factor).toBeCloseTo(asked.timeS / 600, 9);
+    expect(cautions[1]).toMatchObject({ actual: expect.closeTo(4.1, 1) as number });
     expect(cautions.map(({ code }) => code)).toEqual([
       "age-unknown",
       "bath-too-slow",
@@ -198,13 +204,44 @@ describe("bathVerdict", () => {
     expect(used({ usedCm2PerL: 4644, material: "paper" })).toBeUndefined();
     expect(used({ usedCm2PerL: 4644, use: { ...use, runs: 3 } })).toBeUndefined();
   });
+  it("has the factor and the stops of a time, learned or not, for a bath of unknown life", () => {
+    const known = { timeS: 510, temperatureC: 20, logSd: 0.08 };
+    for (const bath of [
+      { ageH: 20 },
+      { ageH: 230, usedCm2PerL: 5000 },
+      { ageH: 150, usedCm2PerL: 3000 },
+      { ageH: 300 },
+    ]) {
+      const asked = compensate(known, bath);
+      const learned = predict(startKnowledge(known), bath);
+      expect(bathVerdict(bath).factor).toBeCloseTo(asked.timeS / 510, 9);
+      expect([learned.timeS, learned.refused]).toEqual([asked.timeS, asked.refused]);
+      const codes = (cautions: readonly Caution[]) =>
+        cautions.map(({ code }) => code).filter((code) => code !== "wide-interval");
+      expect(codes(learned.cautions)).toEqual(codes(asked.cautions));
+    }
+  });
+  it("takes the rule for paper where the bath develops paper, as a recipe does", () => {
+    // A third of film's silver: a third of its wear.
+    const [paper, film] = (["paper", "film"] as const).map(
+      (material) => bathVerdict({ usedCm2PerL: 2500, material }).factor - 1,
+    );
+    expect(paper).toBeLessThan(film! / 2.5);
+    const recipe: Recipe = {
+      schemaVersion: 2,
+      material: { name: "paper", kind: "paper" },
+      developer: { kind: "stock", name: "hut stock", dilution: "stock" },
+      baseline: { timeS: 120, temperatureC: 20 },
+    };
+    const asked = compensateRecipe(recipe, { usedCm2PerL: 2500 });
+    expect(1 + paper!).toBeCloseTo(asked.timeS / 120, 9);
+  });
   it("is unknown where nothing can be judged", () => {
     expect(bathVerdict({})).toEqual({ verdict: "unknown", factor: 1, cautions: [] });
     expect(bathVerdict({ use })).toMatchObject({ verdict: "unknown" });
     // An age without a law or a limit: nobody knows what this bath does in 500 h, or in two.
     expect(bathVerdict({ ageH: 500 })).toMatchObject({
       verdict: "unknown",
-      factor: 1,
       cautions: [
         { code: "age-unknown", severity: "stop", path: "/ageH", quantity: "ageH", limit: 24, actual: 500 },
         { code: "default-law", severity: "note", data: { causes: ["age"] } },
