@@ -25,8 +25,8 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   ...Object.fromEntries(CAUSES.map((module) => [module, [...GROUND, module]])),
   // A rule of use is printed for a dilution.
   use: [...GROUND, "dilution", "use"],
-  // A first time for a brew is known at 20 °C only.
-  brew: [...GROUND, "temperature", "brew"],
+  // A first time for a brew is known at 20 °C only, and a brew has a life.
+  brew: [...GROUND, "temperature", "age", "brew"],
   interaction: [...GROUND, "temperature", "dilution", "interaction"],
   drift: [...GROUND, "temperature", "drift"],
   bath: [...GROUND, "dilution", "use", "age", "brew", "bath"],

@@ -67,7 +67,7 @@ function gasText({ gasL, gasLPerL }: MixingStepData): string {
   return ` It foams, up to ${short(gasL)} l of gas. ${care} Never stopper it before it is still.`;
 }
 
-const USE_BY = { "at-once": " Use it at once.", "within-the-hour": " Use it within the hour." } as const;
+const USE_BY = { "at-once": " Begin at once.", "within-the-hour": " Begin within the hour." } as const;
 
 /** How long a brew lives, and how soon it is used. */
 function lifeText({ lifeH, failsH }: MixingStepData): string {

@@ -1,4 +1,5 @@
-import { gravestFirst, isPast, type Caution } from "../core/caution.js";
+import { livesUntil } from "../age/livesUntil.js";
+import { gravestFirst, isPast, refuses, type Caution } from "../core/caution.js";
 import { plainObject, positive } from "../core/guards.js";
 import { handbookAppearance } from "../handbook/appearance.js";
 import { REST_S } from "../handbook/rest.js";
@@ -157,32 +158,22 @@ function propose(
   if (stop !== undefined) return isPast(stop.limit as number, use.temperatureC) ? "too-cold" : "too-warm";
   const { brew, spoons } = candidate;
   const start = startingTime(brew, use.material);
-  const { lifeH } = brewLife(brew);
-  const livesS = 3600 * lifeH - REST_S.most;
+  const life = brewLife(brew);
   if (isPast(start.timeS, TOO_SLOW_S)) return "too-slow";
-  if (isPast(start.timeS, livesS)) return "dies-too-soon";
-  const endS = Math.min(start.highS, livesS);
-  const dies: readonly Caution[] = isPast(start.highS, livesS)
-    ? [
-        say("bath-past-life", "warn", {
-          path: "/start/highS",
-          quantity: "ageH",
-          limit: lifeH,
-          actual: (start.highS + REST_S.most) / 3600,
-          data: { at: "pour-out" },
-        }),
-      ]
-    : [];
+  // It rests before it is used.
+  const dies = livesUntil({ ...life, ...start, ageH: REST_S.most / 3600 });
+  if (refuses(dies)) return "dies-too-soon";
+  const endS = Math.min(start.highS, 3600 * life.lifeH - REST_S.most);
   const { normal, logSd, sources } = handbookAppearance.brew;
   return {
     brew,
     start,
     capacityCm2: (brewCapacity(brew, { material: use.material }).cm2PerL * use.volumeMl) / 1000,
-    lifeH,
+    lifeH: life.lifeH,
     strip: Array.from({ length: STRIP }, (_, i) => start.lowS * (endS / start.lowS) ** (i / (STRIP - 1))),
     steps: mixingSteps(brew),
     spoons,
     appearance: { factor: normal, logSd, sources },
-    cautions: gravestFirst([...dies, ...cautions]),
+    cautions: gravestFirst([...dies.map((one) => ({ ...one, path: "/start/highS" })), ...cautions]),
   };
 }

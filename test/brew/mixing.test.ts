@@ -513,16 +513,16 @@ describe("mixingSteps", () => {
     expect(JSON.parse(JSON.stringify(steps))).toEqual(steps);
   });
 
-  it("says from when to when the brew may fail, and how soon to use it", () => {
+  it("says from when to when the brew may fail, and how soon to begin", () => {
     const rest = (...parts: WeighedPart[]): string =>
       mixingSteps(brewOf(...parts)).find((step) => step.do === "rest")!.text;
     const soda = part("soda-anhydrous", 54);
     // A factor of 2 each way, of 3 without vitamin C: see test/brew/lifeAndCapacity.test.ts.
     expect(rest(soda, part("instant-coffee", 40), part("ascorbic-acid", 16))).toMatch(
-      / It lives about 3 h\. It may fail anywhere from 1\.5 to 6 h\. Use it within the hour\.$/,
+      / It lives about 3 h\. It may fail anywhere from 1\.5 to 6 h\. Begin within the hour\.$/,
     );
     expect(rest(soda, part("instant-coffee", 40))).toMatch(
-      / It lives about 1\.5 h\. It may fail anywhere from 0\.49 to 4\.4 h\. Use it at once\.$/,
+      / It lives about 1\.5 h\. It may fail anywhere from 0\.49 to 4\.4 h\. Begin at once\.$/,
     );
     const kept = rest(soda, part("ascorbic-acid", 16), part("sodium-sulphite", 100));
     expect(kept).toMatch(/ It may fail anywhere from [\d.]+ to [\d.]+ h\.$/);

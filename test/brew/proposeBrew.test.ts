@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   brewLife,
   brewPh,
+  brewStrength,
   compensate,
   mixingSteps,
   proposeBrew,
@@ -131,6 +132,17 @@ describe("an everyday shelf", () => {
       limit: lifeH,
       actual: expect.closeTo((start.highS + 600) / 3600, 9),
     });
+  });
+  it("warns where the bath may fail before the long end of its time, as compensate does", () => {
+    // Coffee alone with soda may fail after half an hour.
+    const { brew, start, cautions } = found(["instant-coffee", "soda-anhydrous"]);
+    const told = cautions.filter(({ code }) => code.startsWith("bath-"));
+    expect(told).toMatchObject([{ code: "bath-may-fail", severity: "warn", path: "/start/highS" }]);
+    expect(told[0]!.limit).toBeCloseTo(brewLife(brew).lowH, 9);
+    const strength = brewStrength(brew, brew);
+    const asked = compensate({ ...start, temperatureC: 20 }, { ageH: 0, strength });
+    expect(asked.cautions.map(({ code }) => code)).toContain("bath-may-fail");
+    expect(found(everyday).cautions.filter(({ code }) => code.startsWith("bath-"))).toEqual([]);
   });
 });
 

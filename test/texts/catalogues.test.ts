@@ -133,7 +133,7 @@ describe("the German of", () => {
 });
 
 describe("the life of a brew in German", () => {
-  it("is told with when it may fail, and how soon to use it", () => {
+  it("is told with when it may fail, and how soon to begin", () => {
     const rest = (acidG: number): string =>
       describeMixing(
         mixingSteps({
@@ -146,9 +146,9 @@ describe("the life of a brew in German", () => {
         de.mixing,
       ).find((line) => line.includes("Blasen"))!;
     expect(rest(16)).toMatch(
-      /Es hält etwa 3 h\. Es kann zwischen 1,5 und 6 h jederzeit versagen\. Binnen einer Stunde verwenden\.$/,
+      /Es hält etwa 3 h\. Es kann zwischen 1,5 und 6 h jederzeit versagen\. Binnen einer Stunde beginnen\.$/,
     );
-    expect(rest(4)).toMatch(/ h jederzeit versagen\. Sofort verwenden\.$/);
+    expect(rest(4)).toMatch(/ h jederzeit versagen\. Sofort beginnen\.$/);
   });
 });
 

@@ -101,8 +101,8 @@ export const mixing: MixingTexts = {
 };
 
 const soonest = {
-  "at-once": " Sofort verwenden.",
-  "within-the-hour": " Binnen einer Stunde verwenden.",
+  "at-once": " Sofort beginnen.",
+  "within-the-hour": " Binnen einer Stunde beginnen.",
 } as const;
 
 function life({ lifeH, failsH }: Pick<MixingStepData, "lifeH" | "failsH">): string {
