@@ -2,7 +2,7 @@ import { REPEAT_LOG_SD } from "../core/estimate.js";
 import { notOneOf, plainObject } from "../core/guards.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { learn, type LearnOptions } from "../learning/learn.js";
-import { startKnowledge } from "../learning/startKnowledge.js";
+import { startKnowledge, type StartOptions } from "../learning/startKnowledge.js";
 import type { DevelopmentRun, LearnedKnowledge } from "../learning/types.js";
 import { placeOf } from "./places.js";
 import { isLearned, recipeInputs } from "./recipeTime.js";
@@ -21,7 +21,8 @@ import { RECIPE_VERSION, type Recipe } from "./types.js";
  *
  * @remarks The known time has the dilution and agitation of the recipe where it names none of its own. It is
  * taken as known to 4 %, as {@link compensateRecipe} takes it; one that was printed by a maker is not, and
- * `baseline.logSd` says so (0.2 for a maker's time). Runs that contradict it widen that.
+ * `baseline.logSd` says so (0.2 for a maker's time). Runs that contradict it widen that. Where the known time
+ * of a recipe was changed since it learned, all its runs are fitted anew from that.
  *
  * @example
  * ```ts
@@ -45,18 +46,28 @@ export function learnRecipe(
     notOneOf("learnRecipe/recipe/schemaVersion", [RECIPE_VERSION], recipe.schemaVersion);
   for (const part of ["developer", "material", "baseline"] as const)
     plainObject(`learnRecipe/recipe/${part}`, recipe[part]);
-  const { knowledge } = recipe;
-  const start = isLearned(knowledge) ? knowledge : beforeRuns(recipe);
+  const start = known(recipe);
   return { ...recipe, knowledge: inNameOf("learnRecipe", () => learn(start, runs, options), inRecipe) };
 }
 
-/** What a recipe without runs knows: its time with its conditions, and its laws. */
-function beforeRuns(recipe: Recipe): LearnedKnowledge {
+/** What the recipe has learned, where that is of its known time; else what its runs say from there. */
+function known(recipe: Recipe): LearnedKnowledge {
+  const { knowledge } = recipe;
+  if (!isLearned(knowledge)) return startOf(recipe);
+  const { learned, doubts } = recipeInputs("learnRecipe/recipe", recipe);
+  // It has no doubts where its known time is another one, as when that was put right by hand.
+  if (learned === undefined || doubts !== undefined) return knowledge;
+  const { laws, noise } = learned.prior;
+  return learn(startOf({ ...recipe, knowledge: laws }, { noise }), learned.runs);
+}
+
+/** Knowledge before the first run. */
+function startOf(recipe: Recipe, options: StartOptions = {}): LearnedKnowledge {
   const { baseline, knowledge: laws } = recipeInputs("learnRecipe/recipe", recipe);
   const { logSd: baseLogSd = REPEAT_LOG_SD } = baseline;
   return inNameOf(
     "learnRecipe/recipe",
-    () => startKnowledge(baseline, { baseLogSd, laws }),
+    () => startKnowledge(baseline, { ...options, baseLogSd, laws }),
     (path) =>
       placeOf(
         recipe,

@@ -33,6 +33,24 @@ describe("learnRecipe", () => {
     const wanted = predict(learn(start, runs), { temperatureC: 15, dilution: "1+14" });
     expect([answer.lowS, answer.timeS, answer.highS]).toEqual([wanted.lowS, wanted.timeS, wanted.highS]);
   });
+  it("fits all runs anew from a known time that was put right by hand", () => {
+    const good = (timeS: number, id: string): DevelopmentRun => ({
+      timeS,
+      temperatureC: 20,
+      id,
+      outcome: { kind: "good" },
+    });
+    const taught = learnRecipe(recipe, runs);
+    const mended = { ...taught, baseline: { ...recipe.baseline, timeS: 640 } };
+    const more = [good(720, "a"), good(730, "b"), good(725, "c")];
+    const again = learnRecipe(mended, more);
+    const anew = learnRecipe({ ...recipe, baseline: mended.baseline }, [...runs, ...more]);
+    const answer = compensateRecipe(again, { dilution: "1+9" });
+    expect(answer).toEqual(compensateRecipe(anew, { dilution: "1+9" }));
+    expect(answer.timeS).toBeGreaterThan(compensateRecipe(mended, { dilution: "1+9" }).timeS);
+    expect(answer.cautions.map(({ code }) => code)).not.toContain("other-baseline");
+    expect(compensateRecipe(mended).cautions.map(({ code }) => code)).toContain("other-baseline");
+  });
   it("changes nothing before the first run, and leaves the given recipe alone", () => {
     const [before, after] = [recipe, learnRecipe(recipe, [])].map((one) => compensateRecipe(one));
     expect(after!.timeS).toBeCloseTo(before!.timeS, 9);
