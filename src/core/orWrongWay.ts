@@ -9,7 +9,7 @@ const ROUNDING_LOG = 0.01;
 /**
  * Cautions, and one more where a law goes the wrong way.
  *
- * @param more - above 0 where the bath gets warmer, stronger or younger or is moved more often, or the film is
+ * @param more - above 0 where the bath gets warmer, stronger, younger or more often moved, or the film is
  * pushed less
  * @param log - what that does to ln(time)
  */

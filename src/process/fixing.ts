@@ -121,7 +121,8 @@ export function fixDraft(context: BathContext, fix: FixSetting): Draft {
   const durationS =
     fix.durationS === undefined ? upByLength(found.durationS, stepS) : toUpper(fix.durationS, stepS);
   const bath = pouredBath(handling, durationS, (pourAtS) => keptMoving(handling, pourAtS));
-  const cues = [...bath.slice(0, -1), ...lookCues(context, found, durationS), ...bath.slice(-1)];
+  const looks = lookCues(context, found, durationS);
+  const cues = [...bath.slice(0, -1), ...whenStill(looks, bath, durationS), ...bath.slice(-1)];
   return {
     name: "fix",
     durationS,
@@ -130,6 +131,22 @@ export function fixDraft(context: BathContext, fix: FixSetting): Draft {
     cues: cues.sort((a, b) => a.atS - b.atS),
     sources: found.sources,
   };
+}
+
+/** The look when the bath is next still: nobody inverts an open tank. Where it never is, it stays. */
+function whenStill(
+  looks: readonly CueDraft[],
+  bath: readonly CueDraft[],
+  lengthS: number,
+): readonly CueDraft[] {
+  return looks.map((look) => {
+    const moved = bath.find(
+      ({ do: action, atS, durationS = 0 }) =>
+        action === "agitate" && atS <= look.atS && look.atS < atS + durationS,
+    );
+    const stillS = moved === undefined ? look.atS : moved.atS + (moved.durationS as number);
+    return stillS < lengthS ? { ...look, atS: stillS } : look;
+  });
 }
 
 /**

@@ -36,9 +36,14 @@ describe("planAt", () => {
       ["stop", ["pour-in", "agitate"], [320, "pour-out"], 30, 1950, false],
     ],
     [
-      "the look for clearing is a moment",
+      "the look for clearing waits until the tank is still",
       390,
-      ["fix", ["agitate", "light-on", "check-clear"], [440, "pour-out"], 60, 1860, false],
+      ["fix", ["agitate"], [395, "light-on"], 60, 1860, false],
+    ],
+    [
+      "the look for clearing is a moment",
+      395,
+      ["fix", ["light-on", "check-clear"], [440, "pour-out"], 55, 1855, false],
     ],
     ["the last cue has none after it", 500, ["wash", ["run-water"], undefined, 1750, 1750, false]],
     ["the end is over", 2250, ["wash", [], undefined, 0, 0, true]],

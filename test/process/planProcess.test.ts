@@ -210,8 +210,8 @@ describe("a plan of the usual run", () => {
         { atS: 0, durationS: 15, do: "agitate", ...moved },
         { atS: 60, durationS: 5, do: "agitate", ...moved },
         // Half of the fixing is over, and it is clear.
-        { atS: 60, do: "light-on" },
-        { atS: 60, do: "check-clear", data: { clearingS: 40 } },
+        { atS: 65, do: "light-on" },
+        { atS: 65, do: "check-clear", data: { clearingS: 40 } },
         { atS: 110, durationS: 10, do: "pour-out" },
       ],
       "clearing-aid": [
@@ -610,7 +610,7 @@ describe("fixing", () => {
     // A fresh bath that took 200 s: the handbook's minute is not for this material.
     expect(of({ freshClearingS: 200 })).toMatchObject({ durationS: 600 });
     expect(of({ freshClearingS: 200 }).cues.find((cue) => cue.do === "check-clear")).toMatchObject({
-      atS: 810,
+      atS: 815,
       data: { clearingS: 200 },
     });
     expect(of({ freshClearingS: 200 }).sources).toHaveLength(3);
@@ -620,6 +620,18 @@ describe("fixing", () => {
     expect(of({ freshClearingS: 200, clearingS: 210 })).toMatchObject({ durationS: 420 });
   });
 
+  it("waits until the tank is still", () => {
+    for (const clearingS of [20, 29, 40, 61, 90, 150])
+      for (const times of [2, 3]) {
+        const baths = { stop: {}, fix: { clearingS, times }, wash: {} };
+        const { cues } = stepOf(planProcess({ vessel: "tank", timeS: 510, temperatureC: 20, baths }), "fix");
+        const looks = cues.filter((cue) => cue.do === "light-on" || cue.do === "check-clear");
+        const moved = cues.filter((cue) => cue.do === "agitate");
+        expect(looks.map(({ do: what }) => what)).toEqual(["light-on", "check-clear"]);
+        for (const { atS } of looks)
+          expect(moved.filter((one) => one.atS <= atS && atS < one.atS + one.durationS!)).toEqual([]);
+      }
+  });
   it("looks for clearing only where fixing goes on after it", () => {
     const looks = (durationS: number): boolean =>
       stepOf(planProcess({ ...hut, baths: { fix: { clearingS: 50, durationS } } }), "fix").cues.some(

@@ -21,7 +21,7 @@ describe("a development that is timed anew", () => {
     expect(longer.totalS).toBe(2640);
     expect(stepOf(longer, "develop").cues.at(-1)).toMatchObject({ atS: 710, durationS: 10, do: "pour-out" });
     expect(stepOf(longer, "develop").cues.at(-2)!.atS).toBe(660);
-    expect(stepOf(longer, "fix").cues.find((cue) => cue.do === "check-clear")!.atS).toBe(780);
+    expect(stepOf(longer, "fix").cues.find((cue) => cue.do === "check-clear")!.atS).toBe(785);
     expect(stepOf(longer, "wash").cues.at(-1)!.atS).toBe(840 + 1620);
     expect(longer.materials).toEqual(plan.materials);
     const shorter = replaceDevelopment(plan, { atS: 300, remainingS: 30 });
