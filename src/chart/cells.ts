@@ -39,8 +39,8 @@ export interface Cells {
 
 /**
  * The chart in words. Cautions of one kind share a letter and one sentence: of those that pass a limit the
- * one that passes it farthest, with its cell where the others say another figure; of notes that of the first
- * cell.
+ * one that passes it farthest, with its cell where the others say another figure; of notes the one that names
+ * most.
  */
 export function cellsOf(chart: TimeChart, texts: ChartTexts, unit: TemperatureUnit): Cells {
   const { temperaturesC, dilutions, rows } = chart;
@@ -95,17 +95,19 @@ export function shown(
  * limit is another sentence than above it.
  */
 function keyOf(caution: Caution): string {
-  const { severity, code, path, data } = caution;
+  const { severity, code, path } = caution;
   if (severity === "note") return `note ${code}`;
-  const named: readonly unknown[] = Object.values(data ?? {}).flat();
-  const words = named.filter((value) => typeof value !== "number");
+  const words = named(caution).filter((value) => typeof value !== "number");
   return [severity, code, path, Math.sign(past(caution)), ...words].map(String).join(" ");
 }
+
+/** All that the data of a caution name. */
+const named = ({ data }: Caution): readonly unknown[] => Object.values(data ?? {}).flat();
 
 /** Cautions that share a letter. */
 interface Kind {
   readonly key: string;
-  /** the one that passes its limit farthest; of notes the first */
+  /** the one that passes its limit farthest; of notes the one that names most */
   readonly caution: Caution;
   /** the cell that it is about */
   readonly row: TimeChartRow;
@@ -124,7 +126,10 @@ function kindsIn(
   rows.forEach((row, place) => {
     for (const [key, caution] of said[place] as ReadonlyMap<string, Caution>) {
       const held = found.get(key) ?? { key, caution, row, alike: true, cells: 0 };
-      const worse = caution.severity !== "note" && Math.abs(past(caution)) > Math.abs(past(held.caution));
+      const worse =
+        caution.severity === "note"
+          ? named(caution).length > named(held.caution).length
+          : Math.abs(past(caution)) > Math.abs(past(held.caution));
       found.set(key, {
         ...(worse ? { key, caution, row } : held),
         alike: held.alike && held.caution.message === caution.message,

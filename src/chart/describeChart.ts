@@ -19,8 +19,8 @@ import { checkedTexts } from "../text/checkedTexts.js";
  *
  * @remarks Times are rounded as `roundEstimate` does. Cautions of one code and place share a letter and a
  * sentence: the one that passes its limit farthest, with its cell where others say another figure. A caution
- * that is only worth knowing has no letter, and its sentence is that of the first cell that has one of its
- * code. A cell without a time has the letters of its stops alone.
+ * that is only worth knowing has no letter, and its sentence is that of the first cell that names most. A
+ * cell without a time has the letters of its stops alone.
  *
  * @example
  * ```ts

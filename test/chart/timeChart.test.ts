@@ -86,6 +86,16 @@ describe("timeChart", () => {
       path: "/chart/held/0/cause",
     });
   });
+  it("names every cause that rests on a general rule in some cell", () => {
+    const chart = timeChart({
+      baseline: { timeS: 510, temperatureC: 20, dilution: "1+25" },
+      temperaturesC: [20, 22],
+      dilutions: ["1+25", "1+50"],
+    });
+    const told = describeChart(chart).filter((line) => line.includes("No data of your own"));
+    expect(told).toHaveLength(1);
+    expect(told[0]).toMatch(/temperature.*dilution.*together/);
+  });
   it("survives JSON", () => {
     const chart = timeChart({
       baseline,
