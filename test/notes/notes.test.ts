@@ -240,7 +240,8 @@ describe("readRunNotes", () => {
     ["0", 0],
     ["31.9", 31.9],
     ["104", 40],
-  ])("reads %j without a unit, since the other unit would make ice or steam of the bath", (Temp, celsius) => {
+    ["113", 45],
+  ])("reads %j without a unit, since the other unit would make no bath of it", (Temp, celsius) => {
     expect(readRunNotes([{ ...base, Temp }]).runs[0]?.temperatureC).toBeCloseTo(celsius, 10);
   });
   it("reads a colon in a dilution only when told how", () => {
@@ -260,7 +261,12 @@ describe("readRunNotes", () => {
     [{ Temp: "32" }, 'must be "32 °C" or "32 °F", got "32"'],
     [{ Temp: "68" }, 'must be "68 °C" or "68 °F", got "68"'],
     [{ Temp: "100" }, 'must be "100 °C" or "100 °F", got "100"'],
+    // A comma was lost: no bath is so warm in either unit.
+    [{ Temp: "114" }, 'must be "114 °C" or "114 °F", got "114"'],
+    [{ Temp: "185" }, 'must be "185 °C" or "185 °F", got "185"'],
+    [{ Temp: "200" }, 'must be "200 °C" or "200 °F", got "200"'],
     [{ Temp: "213" }, 'must be "213 °C" or "213 °F", got "213"'],
+    [{ Temp: "680" }, 'must be "680 °C" or "680 °F", got "680"'],
     [{ Temp: "300F" }, "Temp must be from 0 to 100 °C, got 148.88888888888"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
