@@ -18,7 +18,7 @@ import {
   type OnlyNamed,
 } from "./names.js";
 import { developmentColumns } from "./developmentColumns.js";
-import { cellsOf, said, told, twoColumns, type Cells } from "./noteCells.js";
+import { cellsOf, said, told, toldOfRun, twoColumns, type Cells } from "./noteCells.js";
 import { checkedDateOptions } from "./parseDate.js";
 import { refuseUnsaidPush } from "./pushCell.js";
 import { readersFor } from "./readers.js";
@@ -181,6 +181,8 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
         problems.length = 0;
         return;
       }
+      // What is read of these is taken out of the cells.
+      const headings = new Map(cells.map(({ field, heading }) => [field, heading]));
       const run = asSpelt(readRow(cells, readers, problems), spelt);
       const normal = problems.length === 0 && run.pushStops === undefined;
       for (const one of unreadCells(cells, readers, normal)) {
@@ -189,19 +191,22 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
         if (whole) strange.add(heading);
       }
       if (problems.length > 0) return;
-      const entry = entryOf("/run", run);
-      refuseFuture("", today, [entry]);
-      readOutcome("/run", run.timeS, run.outcome);
-      // A run's text starts with a bracket, an id's with a quotation mark: they share the map and never meet.
-      const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
-      const twin = seen.get(entry.text);
-      if (twin !== undefined) refuse("/row", "other-run", otherRunText, { row: twin }, undefined);
-      const namesake = seen.get(id);
-      if (namesake !== undefined) refuse("/id", "id-of-one-run", idOfRowText, { row: namesake }, run.id);
-      seen.set(entry.text, row).set(id, row);
-      runs.push(run);
-      rows.push(row);
-      countNames(names, cells);
+      toldOfRun(problems, headings, () => {
+        const entry = entryOf("/run", run);
+        refuseFuture("", today, [entry]);
+        readOutcome("/run", run.timeS, run.outcome);
+        // A run's text starts with a bracket, an id's with a quotation mark: they never meet in the map.
+        const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
+        const twin = seen.get(entry.text);
+        if (twin !== undefined) refuse("/row", "other-run", otherRunText, { row: twin }, undefined);
+        const namesake = seen.get(id);
+        if (namesake !== undefined)
+          refuse("/run/id", "id-of-one-run", idOfRowText, { row: namesake }, run.id);
+        seen.set(entry.text, row).set(id, row);
+        runs.push(run);
+        rows.push(row);
+        countNames(names, cells);
+      });
     });
     if (problems.length > 0)
       rejected.push({ row, record, reason: problems.map(({ message }) => message).join("; "), problems });

@@ -350,7 +350,20 @@ describe("readRunNotes", () => {
     expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
       [3, "row must be another run than that of row 1: a second plate needs an id of its own"],
       [4, 'id must be the id of one run only, and not that of row 2, got "a"'],
-      [5, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
+      [5, 'Date must be at most today, 2024-05-02, got "2024-05-03"'],
+    ]);
+  });
+  it.each([
+    [{ Datum: "30.12.2024" }, "/Datum", /^Datum must be at most today, 2024-08-01, got "2024-12-30"$/],
+    [{ Nr: "9".repeat(201) }, "/Nr", /^Nr must be text of at most 200 characters/],
+    [{ Wer: "a".repeat(201) }, "/Wer", /^Wer must be text of at most 200 characters/],
+    [{ Bemerkung: "a".repeat(2001) }, "/Bemerkung", /^Bemerkung must be text of at most 2000 characters/],
+    // A note of several columns has no heading of its own.
+    [{ Lampe: "a".repeat(2001) }, "/", /^run\.note must be text of at most 2000 characters/],
+  ])("names the heading of what is wrong with a run that could be read", (cells, path, message) => {
+    const row = { Zeit: "8:30", Temp: "20", Ergebnis: "gut", ...cells };
+    expect(readRunNotes([row], { today: "2024-08-01" }).rejected[0]?.problems).toMatchObject([
+      { path, message: expect.stringMatching(message) },
     ]);
   });
   it("refuses what is no notebook or no option", () => {
