@@ -3,6 +3,7 @@ import { notOneOf, plainObject } from "../core/guards.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { learn, type LearnOptions } from "../learning/learn.js";
 import { startKnowledge } from "../learning/startKnowledge.js";
+import { ownFields } from "../learning/stored.js";
 import type { DevelopmentRun, LearnedKnowledge } from "../learning/types.js";
 import { placeOf } from "./places.js";
 import { isLearned, recipeInputs } from "./recipeTime.js";
@@ -54,7 +55,8 @@ export function learnRecipe(
 function beforeRuns(recipe: Recipe): LearnedKnowledge {
   const { baseline, knowledge: laws } = recipeInputs("learnRecipe/recipe", recipe);
   const { logSd: baseLogSd = REPEAT_LOG_SD } = baseline;
-  return inNameOf(
+  const own = ownFields("learnRecipe/recipe/knowledge", recipe.knowledge ?? {});
+  const start = inNameOf(
     "learnRecipe/recipe",
     () => startKnowledge(baseline, { baseLogSd, laws }),
     (path) =>
@@ -63,6 +65,7 @@ function beforeRuns(recipe: Recipe): LearnedKnowledge {
         path.replace("/options/baseLogSd", "/baseline/logSd").replace("/options/laws", "/knowledge"),
       ),
   );
+  return { ...start, ...own };
 }
 
 /** Where `learn` finds what the recipe and the caller have. */

@@ -43,6 +43,19 @@ describe("learnRecipe", () => {
     const inSteps = learnRecipe(learnRecipe(recipe, [first]), [second]);
     expect(inSteps.knowledge).toEqual(learnRecipe(recipe, runs).knowledge);
   });
+  it("keeps the fields of one's own of the laws that it starts from", () => {
+    const noted = (note: unknown): Recipe => ({ ...recipe, knowledge: anyOf({ "x-src": note }) });
+    expect(learnRecipe(noted({ page: 7 }), runs).knowledge).toMatchObject({ "x-src": { page: 7 } });
+    expect(learnRecipe(recipe, runs).knowledge).not.toHaveProperty("x-src");
+    expect(
+      refusal(() =>
+        learnRecipe(
+          noted(() => 7),
+          runs,
+        ),
+      ),
+    ).toBe("RangeError learnRecipe /recipe/knowledge/x-src out-of-range");
+  });
   it("repeats in the answer what it doubts", () => {
     const good = Array.from({ length: 9 }, (_, i): DevelopmentRun => ({ ...runs[0]!, id: String(i) }));
     const odd = { ...runs[0]!, timeS: 5600 };
