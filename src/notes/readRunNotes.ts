@@ -101,15 +101,15 @@ export interface RunNotes {
  * Reads runs from the rows of a notebook or a CSV file, with cells as people fill them.
  *
  * @param records - one object a row, headings as keys, cells of text, numbers or dates, blanks allowed.
- * Columns, by the first word of the heading: time (or development, minutes), temperature (or temp),
- * dilution (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result, verdict),
- * gamma (or gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer, by, printed,
- * note (or notes, remarks); in German Zeit, Temperatur, Verdünnung, Bewegung, Alter, Ergebnis (or Urteil),
+ * Columns, by the first word of the heading: time (or development, minutes), temperature (or temp), dilution
+ * (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result, verdict), gamma (or
+ * gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer, by, printed, note (or
+ * notes, remarks); in German Zeit, Temperatur, Verdünnung, Bewegung, Alter, Ergebnis (or Urteil, Bewertung),
  * Datum, Bemerkung; push (or pull, push/pull); film (or plate, paper, emulsion, material; Platte, Papier),
- * developer (Entwickler). "Bath" and "dev" may stand before. "Dev" alone is the time where no other column
- * is and its cells are times, else the developer. A heading may carry the unit of bare numbers as its last
- * word: "Time (s)", "Time (mm:ss)", "temperatureC", "Temp °F", "age h"; numbers under used, temperature
- * and age need one
+ * developer (Entwickler). "Bath" and "dev" may stand before. "Dev" alone is the time where no other column is
+ * and its cells are times, else the developer. A heading may carry the unit of bare numbers as its last word,
+ * "in" before it or not: "Time (s)", "Zeit in min", "Time (mm:ss)", "temperatureC", "Temp °F", "age h";
+ * numbers under used, temperature and age need one
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
  * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024";
  * `only`: the film and the developer to read
