@@ -1,7 +1,10 @@
 import type { Caution } from "../core/caution.js";
 import { attempt } from "../core/attempt.js";
 import type { CheckProblem } from "../core/errors.js";
-import { unreadFields } from "../core/pointer.js";
+import { present } from "../core/ordered.js";
+import type { OwnFields } from "../core/ownFields.js";
+import { plainData } from "../core/plainData.js";
+import { pointerTo, unreadFields } from "../core/pointer.js";
 import { unlessUnreadable } from "../core/unlessUnreadable.js";
 import { LEDGER_KINDS, type Ask, type BathLedger } from "./ledger.js";
 import { readLedger } from "./readLedger.js";
@@ -11,8 +14,8 @@ import { walkLedger } from "./walkLedger.js";
 export type CheckedLedger =
   | {
       readonly ok: true;
-      /** the ledger, as a clean copy */
-      readonly ledger: BathLedger;
+      /** the ledger, as a clean copy; fields of one's own, which begin with `x-`, are kept */
+      readonly ledger: BathLedger & OwnFields;
       /** what is unwise about it */
       readonly cautions: readonly Caution[];
     }
@@ -29,7 +32,8 @@ const FIELDS: readonly string[] = ["volumeMl", "mixedAtH", ...LEDGER_KINDS];
  *
  * @param input - anything
  * @returns `{ ok: true, ledger, cautions }` with a clean copy, and a caution `unknown-field` for each field
- * that is not read; or `{ ok: false, problems }` with every problem, its path, and what was expected
+ * that is not read; or `{ ok: false, problems }` with every problem, its path, and what was expected. Fields
+ * of one's own, which begin with `x-`, are kept in the ledger and its entries, where they hold plain data
  *
  * @example
  * ```ts
@@ -52,23 +56,26 @@ function ledgerCheck(input: unknown): CheckedLedger {
   if (read !== undefined) walkLedger(read, Infinity, ask);
   if (problems.length > 0) return { ok: false, problems };
   const given = input as BathLedger;
-  const cautions = [...unreadFields("", given, FIELDS)];
-  const lists = LEDGER_KINDS.flatMap((kind) => {
-    const entries = given[kind];
-    if (entries === undefined) return [];
-    const fields = ENTRY_FIELDS[kind] ?? ["atH", "volumeMl"];
-    const clean = entries.map((entry, i) => {
-      cautions.push(...unreadFields(`/${kind}/${i}`, entry, fields));
-      return Object.fromEntries(Object.entries(entry).filter(([field]) => fields.includes(field)));
+  const cautions: Caution[] = [];
+  /** The fields of a part that are read, and its owner's. */
+  const clean = (path: string, part: object, fields: readonly string[]): object => {
+    cautions.push(...unreadFields(path, part, fields));
+    const kept = Object.entries(present(part)).flatMap(([field, value]: [string, unknown]) => {
+      if (fields.includes(field)) return [[field, value] as const];
+      if (!field.startsWith("x-")) return [];
+      return [[field, ask(() => plainData(pointerTo(`checkLedger${path}`, field), value))] as const];
     });
-    return [[kind, clean] as const];
-  });
-  const { volumeMl, mixedAtH } = given;
-  return {
-    ok: true,
-    ledger: { volumeMl, mixedAtH, ...Object.fromEntries(lists) } as unknown as BathLedger,
-    cautions,
+    return Object.fromEntries(kept);
   };
+  const ledger = clean("", given, FIELDS);
+  const lists = LEDGER_KINDS.flatMap((kind) => {
+    const fields = ENTRY_FIELDS[kind] ?? ["atH", "volumeMl"];
+    const entries = given[kind]?.map((entry, i) => clean(`/${kind}/${i}`, entry, fields));
+    return entries === undefined ? [] : [[kind, entries] as const];
+  });
+  if (problems.length > 0) return { ok: false, problems };
+  const copy = { ...ledger, ...Object.fromEntries(lists) } as unknown as BathLedger & OwnFields;
+  return { ok: true, ledger: copy, cautions };
 }
 
 const ENTRY_FIELDS: Readonly<Partial<Record<string, readonly string[]>>> = {

@@ -83,9 +83,9 @@ export interface LearnedCautionData {
     /** the causes that they belong to */
     readonly causes: readonly string[];
   };
-  /** runs that are equal in every field */
+  /** runs that are copies of others, equal in every field: `actual` of them */
   readonly "equal-runs": {
-    /** their places in `knowledge.runs` */
+    /** the places in `knowledge.runs` of the copies and of what they copy */
     readonly runs: readonly number[];
   };
 }

@@ -46,6 +46,12 @@ const CONFIRMING = { least: 5, share: 0.8, within: 0.15 };
 /** A run so far off, in ln(time), shows what is no longer good. */
 const TRIED = 0.2;
 
+/**
+ * From this share of copies on, a sheet was probably learned twice (assumed). One copy alone may be an honest
+ * repetition, however few runs there are.
+ */
+const COPIED = 0.25;
+
 const say = /* @__PURE__ */ sayer(learningSentences);
 
 /** What to tell the photographer about the runs as a whole, gravest first. */
@@ -251,23 +257,37 @@ function onlyGood({ fitted, regression }: NotebookFit, entries: readonly Entry[]
   return [say("only-good", "warn", { path: "/runs", quantity: "count", actual: confirming })];
 }
 
-/** Two runs that are equal in all but an id, unless each has one. */
+/** Runs that are equal in all but an id, unless each has one. */
 function equalRuns(entries: readonly Entry[]): readonly Caution[] {
   if (entries.every(({ run: { id } }) => id !== undefined)) return [];
   // Only runs of one date, time and temperature are compared field by field.
   const keys = entries.map(({ run: { date, timeS, temperatureC } }) => `${date} ${timeS} ${temperatureC}`);
   const counts = new Map<string, number>();
   for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
-  const seen = new Map<string, number>();
+  const alike = new Map<string, number[]>();
   for (const [i, entry] of entries.entries()) {
     if ((counts.get(keys[i] as string) as number) < 2) continue;
-    const { id } = entry.run;
-    const rest = entry.text.slice(JSON.stringify([id]).length);
-    const twin = seen.get(rest);
-    // Two that have ids of their own are two runs.
-    if (twin !== undefined && (id === undefined || entries[twin]?.run.id === undefined))
-      return [say("equal-runs", "note", { path: `/runs/${i}`, data: { runs: [twin, i] } })];
-    seen.set(rest, i);
+    const rest = entry.text.slice(JSON.stringify([entry.run.id]).length);
+    const places = alike.get(rest) ?? [];
+    places.push(i);
+    alike.set(rest, places);
   }
-  return [];
+  const equal = [...alike.values()].filter((places) => copiesIn(places, entries).length > 0);
+  const copies = equal.flatMap((places) => copiesIn(places, entries)).sort((a, b) => a - b);
+  if (copies.length === 0) return [];
+  const imported = copies.length > 1 && copies.length >= COPIED * entries.length;
+  return [
+    say("equal-runs", imported ? "warn" : "note", {
+      path: `/runs/${copies[0]}`,
+      quantity: "count",
+      actual: copies.length,
+      data: { runs: equal.flat().sort((a, b) => a - b) },
+    }),
+  ];
+}
+
+/** Which of some equal runs are copies: those that have ids of their own are runs of their own. */
+function copiesIn(places: readonly number[], entries: readonly Entry[]): readonly number[] {
+  const nameless = places.filter((i) => entries[i]?.run.id === undefined);
+  return nameless.length < places.length ? nameless : nameless.slice(1);
 }

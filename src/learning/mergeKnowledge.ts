@@ -3,7 +3,7 @@ import { ordered } from "../core/ordered.js";
 import { plainData } from "../core/plainData.js";
 import { fitKnowledge } from "./fit.js";
 import { entryReader } from "./fitNotebook.js";
-import { inOrder, type Entry } from "./notebook.js";
+import { byText, inOrder, ownText, withOwnOf, type Entry } from "./notebook.js";
 import { noted, ownFields, storedEntries } from "./stored.js";
 import type { LearnedKnowledge } from "./types.js";
 import { samePriorText } from "./text.js";
@@ -20,8 +20,8 @@ import { samePriorText } from "./text.js";
  *
  * @remarks A run that is in both, equal in every field, is taken as the same run: a notebook copied and
  * carried on in two places merges without counting its common past twice. Give each run an id where equal
- * runs in two notebooks are two runs. Of the fields of one's own, which begin with `x-`, both are kept; of
- * two by one name that of `a`.
+ * runs in two notebooks are two runs. Of the fields of one's own, which begin with `x-`, in the knowledge and
+ * in each run, both are kept; of two by one name that of `a`.
  *
  * @example
  * ```ts
@@ -37,9 +37,8 @@ export function mergeKnowledge(a: LearnedKnowledge, b: LearnedKnowledge): Learne
   const yours = storedEntries("mergeKnowledge/b", b);
   if (priorText("mergeKnowledge/a", a) !== priorText("mergeKnowledge/b", b))
     refuse("mergeKnowledge/b", "same-prior", samePriorText, {}, undefined);
-  const both = new Map([...numbered(mine), ...numbered(yours)]);
   const at = "mergeKnowledge/a/prior";
-  const entries = inOrder([...both.values()], entryReader(at, a.prior));
+  const entries = inOrder(inBoth(mine, yours), entryReader(at, a.prior), ownText);
   const own = { ...ownFields("mergeKnowledge/b", b), ...ownFields("mergeKnowledge/a", a) };
   return noted(fitKnowledge(at, a.prior, entries, own));
 }
@@ -49,12 +48,36 @@ function priorText(at: string, { prior }: LearnedKnowledge): string {
   return JSON.stringify(ordered(plainData(`${at}/prior`, prior)));
 }
 
-/** Each entry under its text and how often that has come by then. */
-function numbered(entries: readonly Entry[]): readonly (readonly [string, Entry])[] {
-  const times = new Map<string, number>();
-  return entries.map((entry) => {
-    const count = (times.get(entry.text) ?? 0) + 1;
-    times.set(entry.text, count);
-    return [`${entry.text}${count}`, entry];
-  });
+/**
+ * The entries of both, one that is in both once. Of those without an id, which may come several times, the
+ * ones with equal own fields are the same first; the others are by the order of these fields.
+ */
+function inBoth(mine: readonly Entry[], yours: readonly Entry[]): readonly Entry[] {
+  const [a, b] = [numbered(mine, wholeText), numbered(yours, wholeText)];
+  const [c, d] = [numbered(without(a, b), textOf), numbered(without(b, a), textOf)];
+  const paired = new Map<Entry, Entry>();
+  for (const [key, entry] of c) paired.set(entry, d.get(key) ?? entry);
+  return [...mine.map((entry) => withOwnOf(entry, paired.get(entry) ?? entry)), ...without(d, c)];
 }
+
+const textOf = ({ text }: Entry): string => text;
+const wholeText = (entry: Entry): string => entry.text + ownText(entry);
+
+/** Each entry under its text and how often that has come by then, in the order of their own fields. */
+function numbered(entries: readonly Entry[], text: (entry: Entry) => string): ReadonlyMap<string, Entry> {
+  const times = new Map<string, number>();
+  const own = new Map(entries.map((entry) => [entry, ownText(entry)]));
+  const inOwnOrder = [...entries].sort((a, b) => byText(own.get(a), own.get(b)));
+  return new Map(
+    inOwnOrder.map((entry) => {
+      const key = text(entry);
+      const count = (times.get(key) ?? 0) + 1;
+      times.set(key, count);
+      return [`${key}${count}`, entry];
+    }),
+  );
+}
+
+/** The entries of some that the others do not have. */
+const without = (some: ReadonlyMap<string, Entry>, others: ReadonlyMap<string, Entry>): readonly Entry[] =>
+  [...some].flatMap(([key, entry]) => (others.has(key) ? [] : entry));

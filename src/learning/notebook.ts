@@ -5,7 +5,7 @@
 import { arrayOf, isShortText, notOneOf, refuse } from "../core/guards.js";
 import { kept } from "../core/kept.js";
 import { onlyFields } from "../core/onlyFields.js";
-import { ordered } from "../core/ordered.js";
+import { ordered, present } from "../core/ordered.js";
 import { plainData } from "../core/plainData.js";
 import { isoDate, notAfter } from "../quantities/isoDate.js";
 import { everything, type Learning } from "./learning.js";
@@ -102,34 +102,66 @@ class WrittenRun implements Entry {
 type ReadEntry = (entry: Entry) => unknown;
 
 /**
- * Entries, a run with an id that comes twice once; two different runs of one id are refused. `read` is asked
- * of those two: what is malformed is no other run.
+ * Entries, a run with an id that comes twice once, with the own fields of both; two different runs of one id
+ * are refused. `read` is asked of those two: what is malformed is no other run.
  */
 export function withoutTwins(entries: readonly Entry[], read?: ReadEntry): Entry[] {
-  const byId = new Map<string, Entry>();
-  return entries.filter((entry) => {
+  const places = new Map<string, number>();
+  const found: Entry[] = [];
+  for (const entry of entries) {
     const { id } = entry.run;
-    if (id === undefined) return true;
-    const twin = byId.get(id);
-    if (twin !== undefined && twin.text !== entry.text) {
+    const place = id === undefined ? undefined : places.get(id);
+    if (place === undefined) {
+      if (id !== undefined) places.set(id, found.length);
+      found.push(entry);
+      continue;
+    }
+    const twin = found[place] as Entry;
+    if (twin.text !== entry.text) {
       for (const one of [twin, entry]) read?.(one);
       refuse(`${entry.at}/id`, "id-of-one-run", idText, {}, id);
     }
-    byId.set(id, entry);
-    return twin === undefined;
-  });
+    found[place] = withOwnOf(twin, entry);
+  }
+  return found;
 }
 
-/** Entries in the one order, without twins. */
-export function inOrder(entries: readonly Entry[], read: ReadEntry): readonly Entry[] {
+const isOwn = ([field]: readonly [string, unknown]): boolean => field.startsWith("x-");
+
+/** The fields of a run that are its owner's, as text in one order. */
+export function ownText({ run }: Entry): string {
+  return JSON.stringify(ordered(Object.fromEntries(Object.entries(run).filter(isOwn))));
+}
+
+/** An entry with the own fields of its twin besides, in one order; of two by one name its own. */
+export function withOwnOf(entry: Entry, twin: Entry): Entry {
+  if (ownText(entry) === ownText(twin)) return entry;
+  const fields = Object.entries(entry.run);
+  const own = Object.entries(present({ ...twin.run, ...present(entry.run) })).filter(isOwn);
+  own.sort(([a], [b]) => byText(a, b));
+  const run = kept(Object.fromEntries([...fields.filter((one) => !isOwn(one)), ...own]));
+  return { run: run as unknown as DevelopmentRun, text: entry.text, at: entry.at };
+}
+
+/** Entries in the one order, without twins. Those that are the same keep theirs, or have that of `order`. */
+export function inOrder(
+  entries: readonly Entry[],
+  read: ReadEntry,
+  order: (entry: Entry) => string | undefined = () => undefined,
+): readonly Entry[] {
   return withoutTwins(entries, read).sort(
-    (a, b) => byText(a.run.id, b.run.id) || byText(a.run.date, b.run.date) || byText(a.text, b.text),
+    (a, b) =>
+      byText(a.run.id, b.run.id) ||
+      byText(a.run.date, b.run.date) ||
+      byText(a.text, b.text) ||
+      byText(order(a), order(b)),
   );
 }
 
 /** The last character there is: what is missing comes last. */
 const LAST = "\uffff";
-const byText = (a = LAST, b = LAST): number => (a < b ? -1 : Number(a > b));
+/** Which of two texts comes first. */
+export const byText = (a: string = LAST, b: string = LAST): number => (a < b ? -1 : Number(a > b));
 
 /** Throws when a run is dated after today, which the caller tells: there is no clock in here. */
 export function refuseFuture(where: string, today: unknown, entries: readonly Entry[]): void {

@@ -18,8 +18,8 @@ import type { LearnedKnowledge } from "./types.js";
  *
  * @remarks This is `compensate(knowledge.baseline, conditions, knowledge)`, and beside it the advice of
  * `learn` that bears on the answer: runs that it doubts, runs that teach nothing, where the notebook does not
- * say why, numbers far from what is known, a trend, and scatter. The interval is that of the time that would
- * be right, covariances counted; a single development scatters about it.
+ * say why, many copies of runs, numbers far from what is known, a trend, and scatter. The interval is that of
+ * the time that would be right, covariances counted; a single development scatters about it.
  *
  * @example
  * ```ts

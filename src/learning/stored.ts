@@ -3,6 +3,7 @@
  * rest of it is derived from those two.
  */
 import type { Caution } from "../core/caution.js";
+import type { Knowledge } from "../compensate/types.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { arrayOf, plainObject } from "../core/guards.js";
 import type { OwnFields } from "../core/ownFields.js";
@@ -40,8 +41,8 @@ export function storedEntries(
   return withoutTwins(entries, entryReader(`${at}/prior`, knowledge.prior, learning));
 }
 
-/** The fields of the owner of stored knowledge, which begin with "x-", as a copy. */
-export function ownFields(at: string, knowledge: LearnedKnowledge): OwnFields {
+/** The fields of the owner of knowledge, which begin with "x-", as a copy. */
+export function ownFields(at: string, knowledge: Knowledge): OwnFields {
   const own = Object.entries(knowledge).filter(
     ([field, value]) => field.startsWith("x-") && value !== undefined,
   );

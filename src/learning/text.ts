@@ -91,7 +91,11 @@ export const learningSentences: Pick<CautionSentences, LearningCautionCode> = {
   "only-good": () =>
     "Nearly all runs were good at the predicted time. They do not tell how far off is still good, " +
     "and the interval may be too narrow. Develop one 30 % longer or shorter.",
-  "equal-runs": () => "Two runs are equal in every field and count twice. Give each an id, or drop one.",
+  "equal-runs": ({ actual }) =>
+    actual === 1
+      ? "A run is the copy of another, equal in every field, and counts again. Give each an id, or drop one."
+      : `${actual} runs are copies of others, equal in every field, and count again. ` +
+        "Give each run an id, or drop the copies.",
 };
 
 export const noPlaceText: InputWanted<"place-in-model"> = ({ reason }) =>

@@ -15,13 +15,13 @@ export type Readers = ReadonlyMap<string, Reader>;
 /** The columns, and the words that head them in English and German, without marks on their letters. */
 const COLUMNS = {
   time: "zeit dauer entwicklungszeit entwicklung entw",
-  temperature: "temp temperatur badtemperatur entwicklertemperatur",
+  temperature: "temp temperatur badtemperatur entwicklertemperatur entwicklertemp",
   dilution: "dil verdunnung verduennung verd",
   agitation: "agit every bewegung kippen kipprhythmus",
   used: "use gebrauch benutzt genutzt",
   age: "alter badalter",
   push: "pushed pushen gepusht",
-  outcome: "result verdict judgement judgment ergebnis urteil resultat beurteilung",
+  outcome: "result verdict judgement judgment ergebnis urteil resultat beurteilung bewertung",
   date: "day datum tag",
   gamma: "gradient",
   density: "dichte",
@@ -92,6 +92,7 @@ function wordsOf(heading: string): string {
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
     .toLowerCase()
+    .replace(/(?<=[a-z.])-(?=[a-z])/g, " ")
     .replace(/[\s_:.?()[\]]+/g, " ")
     .trim()
     .replace(EITHER_WAY, "push")
@@ -103,7 +104,7 @@ export function isBareDevelopment(heading: string): boolean {
   return BARE_DEVELOPMENT.test(wordsOf(heading));
 }
 
-/** Reads a heading such as "Time (s)", "temperatureC", "Temp °F", "Dev. time [min]". */
+/** Reads a heading such as "Time (s)", "temperatureC", "Temp °F", "Dev. time [min]", "Zeit in min". */
 export function readHeading(heading: string): Column {
   const words = wordsOf(heading);
   const [, whose, next = ""] = OWNERS.exec(words) ?? [];
@@ -118,7 +119,7 @@ export function readHeading(heading: string): Column {
   const [first = "", ...rest] = own.split(" ");
   const [field = first, ...units] = (WORDS.get(first) ?? first).split(" ");
   if (isName(field) && rest.every((word) => OF_NAMES.test(word))) return { field, unit: "" };
-  const unit = [...units, ...rest].join(" ");
+  const unit = [...units, ...rest].join(" ").replace(/^in (?=.)/, "");
   return { field, unit: CLOCK_UNIT.test(unit) ? unit.replaceAll(" ", ":") : unit };
 }
 

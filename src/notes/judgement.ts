@@ -14,7 +14,7 @@ export const OUTCOMES: TextForm = {
 const GOOD = new RegExp(
   "^(?:(?:very|quite|fairly|pretty|sehr|ganz|ziemlich) )?(?:good|gut)(?:[- ]?ish| ?\\(ish\\))?$|" +
     "^(?:ok|okay|right|just right|spot on|normal|fine|perfect|great|excellent|super|n|passt|perfekt|prima|" +
-    "richtig|genau richtig|in ordnung|(?:it )?came out (?:good|right|well))$",
+    "richtig|genau richtig|in ordnung|i\\. ?o|(?:it )?came out (?:good|right|well))$",
 );
 
 /** Words that say how much without an amount. */
@@ -32,9 +32,10 @@ const TOO_SHORT = new RegExp(
 const TOO_LONG_DEVELOPED = new RegExp(
   `^${ABOUT}(?:developed )?(?:too long|zu lange?)(?: developed| entwickelt)?$`,
 );
-/** A negative that is too dark is dense. "Dark" alone may speak of the light. */
-const TOO_DARK =
-  /^(?:(?:way|much|far|a|bit|little|slightly|rather|etwas|ein|bisschen|viel) )*(?:too dark|zu dunkel)$/;
+const BY_HOW_MUCH = "(?:(?:way|much|far|a|bit|little|slightly|rather|etwas|ein|bisschen|viel) )*";
+/** A negative too dark is dense, one too light is thin. "Dark" alone may speak of the light. */
+const TOO_DARK = new RegExp(`^${BY_HOW_MUCH}(?:too dark|zu dunkel)$`);
+const TOO_LIGHT = new RegExp(`^${BY_HOW_MUCH}(?:too light|zu hell)$`);
 /** How sure somebody is; it does not change what was seen. */
 const DOUBT =
   /(?:,? (?:i think|i guess|probably|maybe|perhaps|glaube ich|denke ich|wohl|vielleicht))?[.!? ]*$/;
@@ -97,7 +98,7 @@ export function judgement(at: string, text: string): RunOutcome {
   if (GOOD.test(words)) return { kind: "good" };
   if (FAILED.test(words)) return { kind: "failed" };
   if (FOGGED.test(words)) return { kind: "fogged" };
-  if (THIN.test(words) || TOO_SHORT.test(words)) return { kind: "thin" };
+  if ([THIN, TOO_LIGHT, TOO_SHORT].some((form) => form.test(words))) return { kind: "thin" };
   if ([DENSE, TOO_DARK, TOO_LONG_DEVELOPED].some((form) => form.test(words))) return { kind: "dense" };
   const tight = tightened(words);
   const [, first, behind] = STEPS_FIRST.exec(tight) ?? [];

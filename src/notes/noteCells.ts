@@ -127,6 +127,24 @@ export function beside(cells: Cells, field: string, readers: Readers): unknown {
   }
 }
 
+/** Works on a run that was read; what is wrong with a field of it is told by the heading of its column. */
+export function toldOfRun(
+  problems: CheckProblem[],
+  headings: ReadonlyMap<string, string>,
+  work: () => void,
+): void {
+  try {
+    work();
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    const [, field = ""] = /^\/run\/(\w+)$/.exec(error.path) ?? [];
+    const heading = headings.get(field) ?? "";
+    told(problems, heading, heading, () => {
+      throw error;
+    });
+  }
+}
+
 /** Returns what was read, or notes the problem. `name` begins the message. */
 export function told<T>(
   problems: CheckProblem[],

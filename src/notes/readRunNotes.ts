@@ -18,7 +18,7 @@ import {
   type OnlyNamed,
 } from "./names.js";
 import { developmentColumns } from "./developmentColumns.js";
-import { cellsOf, said, told, twoColumns, type Cells } from "./noteCells.js";
+import { cellsOf, said, told, toldOfRun, twoColumns, type Cells } from "./noteCells.js";
 import { checkedDateOptions } from "./parseDate.js";
 import { refuseUnsaidPush } from "./pushCell.js";
 import { readersFor } from "./readers.js";
@@ -101,15 +101,15 @@ export interface RunNotes {
  * Reads runs from the rows of a notebook or a CSV file, with cells as people fill them.
  *
  * @param records - one object a row, headings as keys, cells of text, numbers or dates, blanks allowed.
- * Columns, by the first word of the heading: time (or development, minutes), temperature (or temp),
- * dilution (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result, verdict),
- * gamma (or gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer, by, printed,
- * note (or notes, remarks); in German Zeit, Temperatur, Verdünnung, Bewegung, Alter, Ergebnis (or Urteil),
+ * Columns, by the first word of the heading: time (or development, minutes), temperature (or temp), dilution
+ * (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result, verdict), gamma (or
+ * gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer, by, printed, note (or
+ * notes, remarks); in German Zeit, Temperatur, Verdünnung, Bewegung, Alter, Ergebnis (or Urteil, Bewertung),
  * Datum, Bemerkung; push (or pull, push/pull); film (or plate, paper, emulsion, material; Platte, Papier),
- * developer (Entwickler). "Bath" and "dev" may stand before. "Dev" alone is the time where no other column
- * is and its cells are times, else the developer. A heading may carry the unit of bare numbers as its last
- * word: "Time (s)", "Time (mm:ss)", "temperatureC", "Temp °F", "age h"; numbers under used, temperature
- * and age need one
+ * developer (Entwickler). "Bath" and "dev" may stand before. "Dev" alone is the time where no other column is
+ * and its cells are times, else the developer. A heading may carry the unit of bare numbers as its last word,
+ * "in" before it or not: "Time (s)", "Zeit in min", "Time (mm:ss)", "temperatureC", "Temp °F", "age h";
+ * numbers under used, temperature and age need one
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
  * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024";
  * `only`: the film and the developer to read
@@ -181,6 +181,8 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
         problems.length = 0;
         return;
       }
+      // What is read of these is taken out of the cells.
+      const headings = new Map(cells.map(({ field, heading }) => [field, heading]));
       const run = asSpelt(readRow(cells, readers, problems), spelt);
       const normal = problems.length === 0 && run.pushStops === undefined;
       for (const one of unreadCells(cells, readers, normal)) {
@@ -189,19 +191,22 @@ export function readRunNotes(records: readonly unknown[], options: RunNotesOptio
         if (whole) strange.add(heading);
       }
       if (problems.length > 0) return;
-      const entry = entryOf("/run", run);
-      refuseFuture("", today, [entry]);
-      readOutcome("/run", run.timeS, run.outcome);
-      // A run's text starts with a bracket, an id's with a quotation mark: they share the map and never meet.
-      const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
-      const twin = seen.get(entry.text);
-      if (twin !== undefined) refuse("/row", "other-run", otherRunText, { row: twin }, undefined);
-      const namesake = seen.get(id);
-      if (namesake !== undefined) refuse("/id", "id-of-one-run", idOfRowText, { row: namesake }, run.id);
-      seen.set(entry.text, row).set(id, row);
-      runs.push(run);
-      rows.push(row);
-      countNames(names, cells);
+      toldOfRun(problems, headings, () => {
+        const entry = entryOf("/run", run);
+        refuseFuture("", today, [entry]);
+        readOutcome("/run", run.timeS, run.outcome);
+        // A run's text starts with a bracket, an id's with a quotation mark: they never meet in the map.
+        const id = run.id === undefined ? entry.text : JSON.stringify(run.id);
+        const twin = seen.get(entry.text);
+        if (twin !== undefined) refuse("/row", "other-run", otherRunText, { row: twin }, undefined);
+        const namesake = seen.get(id);
+        if (namesake !== undefined)
+          refuse("/run/id", "id-of-one-run", idOfRowText, { row: namesake }, run.id);
+        seen.set(entry.text, row).set(id, row);
+        runs.push(run);
+        rows.push(row);
+        countNames(names, cells);
+      });
     });
     if (problems.length > 0)
       rejected.push({ row, record, reason: problems.map(({ message }) => message).join("; "), problems });

@@ -13,6 +13,7 @@ import { parseTemperature, temperatureParts } from "../quantities/parseTemperatu
 import { parseTime } from "../quantities/parseTime.js";
 import { parseVolume } from "../quantities/parseVolume.js";
 import { bathTemperature } from "../temperature/law.js";
+import { FAHRENHEIT_ABOVE_C } from "../temperature/temperatureCautions.js";
 import { parseUse } from "../use/parseUse.js";
 import { dateCell, type DateOptions } from "./dateCell.js";
 import { judgement } from "./judgement.js";
@@ -51,18 +52,20 @@ export function readersFor({ year, dates, ...colon }: ReaderOptions): Readers {
 
 /**
  * The temperature of a bath. A number without a scale, with a ring or without, is read where only one scale
- * makes a bath of it: 20 °F is ice and 20 °C is not; 68 may be either.
+ * makes a bath of it: 20 °F is ice and 20 °C is not; 68 may be either. No bath is so warm as 200 °F: there a
+ * comma was lost.
  */
 function temperatureCell(text: string): number {
   const { degrees, scale } = temperatureParts(text) ?? {};
   const bare = scale === undefined && degrees !== undefined ? degrees : NaN;
-  if (bare >= 0 && bare < WATER_F.freezes) return bare;
-  if (bare > 100 && bare <= WATER_F.boils) return fahrenheitToCelsius(bare);
+  if (bare >= 0 && bare < FREEZES_F) return bare;
+  // Above 100 it is no °C of water.
+  if (bare > 100 && fahrenheitToCelsius(bare) <= FAHRENHEIT_ABOVE_C) return fahrenheitToCelsius(bare);
   return bathTemperature("", parseTemperature(text));
 }
 
-/** Between these, in °F, water is a bath. */
-const WATER_F = { freezes: 32, boils: 212 };
+/** Below this, in °F, water is ice. */
+const FREEZES_F = 32;
 
 /**
  * The dilution as text where the text is plain, so that notes stay readable; as parts where a colon had to be

@@ -3,6 +3,7 @@ import { notOneOf, plainObject } from "../core/guards.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { learn, type LearnOptions } from "../learning/learn.js";
 import { startKnowledge, type StartOptions } from "../learning/startKnowledge.js";
+import { ownFields } from "../learning/stored.js";
 import type { DevelopmentRun, LearnedKnowledge } from "../learning/types.js";
 import { placeOf } from "./places.js";
 import { isLearned, recipeInputs } from "./recipeTime.js";
@@ -58,14 +59,16 @@ function known(recipe: Recipe): LearnedKnowledge {
   // It has no doubts where its known time is another one, as when that was put right by hand.
   if (learned === undefined || doubts !== undefined) return knowledge;
   const { laws, noise } = learned.prior;
-  return learn(startOf({ ...recipe, knowledge: laws }, { noise }), learned.runs);
+  const own = ownFields("learnRecipe/recipe/knowledge", learned);
+  return learn(startOf({ ...recipe, knowledge: { ...laws, ...own } }, { noise }), learned.runs);
 }
 
 /** Knowledge before the first run. */
 function startOf(recipe: Recipe, options: StartOptions = {}): LearnedKnowledge {
   const { baseline, knowledge: laws } = recipeInputs("learnRecipe/recipe", recipe);
   const { logSd: baseLogSd = REPEAT_LOG_SD } = baseline;
-  return inNameOf(
+  const own = ownFields("learnRecipe/recipe/knowledge", recipe.knowledge ?? {});
+  const start = inNameOf(
     "learnRecipe/recipe",
     () => startKnowledge(baseline, { ...options, baseLogSd, laws }),
     (path) =>
@@ -74,6 +77,7 @@ function startOf(recipe: Recipe, options: StartOptions = {}): LearnedKnowledge {
         path.replace("/options/baseLogSd", "/baseline/logSd").replace("/options/laws", "/knowledge"),
       ),
   );
+  return { ...start, ...own };
 }
 
 /** Where `learn` finds what the recipe and the caller have. */

@@ -159,6 +159,26 @@ describe("checkLedger", () => {
     expect(checked.ok && checked.ledger).not.toHaveProperty("volumeL");
     expect(typed.processed[0]).toHaveProperty("film");
   });
+  it("keeps fields of one's own in the ledger and its entries, where they are plain data", () => {
+    const own = {
+      ...ledger,
+      "x-bottle": { shelf: "left" },
+      "x-none": undefined,
+      "processed": [{ "atH": 10, "areaCm2": 1000, "x-film": "roll 7" }],
+      "toppedUp": [{ "atH": 11, "volumeMl": 5, "x-by": null }],
+    };
+    const checked = checkLedger(own);
+    expect(checked).toStrictEqual({ ok: true, ledger: JSON.parse(JSON.stringify(own)), cautions: [] });
+    expect(checked.ok && checked.ledger["x-bottle"]).not.toBe(own["x-bottle"]);
+    const lost = { ...own, "x-made": () => 1, "processed": [{ ...own.processed[0], "x-on": { day: NaN } }] };
+    expect(checkLedger(lost)).toMatchObject({
+      ok: false,
+      problems: [
+        { path: "/x-made", expected: { must: "plain-data" } },
+        { path: "/processed/0/x-on/day", expected: { must: "plain-data" } },
+      ],
+    });
+  });
   it("names every problem at once, with a path into the ledger", () => {
     const checked = checkLedger({
       volumeMl: "1 l",

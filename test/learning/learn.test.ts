@@ -513,11 +513,51 @@ describe("disagreement", () => {
         code: "equal-runs",
         severity: "note",
         path: `/runs/${place}`,
+        quantity: "count",
+        actual: 1,
+        message: expect.stringMatching(/^A run is the copy of another, /),
         data: { runs: [place - 1, place] },
       }),
     );
     expect(learn(start, [good(500, 20, { id: "x" }), good(500, 20, { id: "x" })]).runs).toHaveLength(1);
     expect(codes(learn(start, [good(500, 20, { id: "x" }), good(500, 20, { id: "y" })]))).toEqual([]);
+  });
+  it("a sheet learned twice has each of its runs as a copy, and answers say so", () => {
+    const sheet = [14, 16, 18, 20, 22, 24].map((temperatureC) => good(500, temperatureC));
+    const twice = learn(learn(start, sheet), sheet);
+    const doubt = {
+      code: "equal-runs",
+      severity: "warn",
+      path: "/runs/1",
+      quantity: "count",
+      actual: 6,
+      message: expect.stringMatching(/^6 runs are copies of others, /),
+      data: { runs: [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11] },
+    };
+    expect(twice.advice).toContainEqual(expect.objectContaining(doubt));
+    expect(predict(twice, { temperatureC: 20 }).cautions).toContainEqual(
+      expect.objectContaining({ ...doubt, path: "/knowledge/runs/1" }),
+    );
+  });
+  it.each([
+    ["one copy of two", [500, 500], "note"],
+    ["two copies of three", [500, 500, 500], "warn"],
+    ["two copies of eight", [500, 500, 500, 510, 520, 530, 540, 550], "warn"],
+    ["two copies of nine", [500, 500, 500, 510, 520, 530, 540, 550, 560], "note"],
+  ])("copies are a warning from two on that are a quarter: %s", (_, times, severity) => {
+    const known = learn(
+      start,
+      times.map((timeS) => good(timeS)),
+    );
+    expect(known.advice.find(({ code }) => code === "equal-runs")).toMatchObject({ severity });
+  });
+  it("of equal runs those without an id are the copies, where another has one", () => {
+    const runs = [good(500), good(500), good(500, 20, { id: "x" }), good(500, 20, { id: "y" })];
+    expect(learn(start, runs).advice.find(({ code }) => code === "equal-runs")).toMatchObject({
+      actual: 2,
+      path: "/runs/2",
+      data: { runs: [0, 1, 2, 3] },
+    });
   });
 });
 

@@ -44,6 +44,39 @@ describe("the text by which a run is the same", () => {
   });
 });
 
+describe("fields of one's own in a run", () => {
+  const run = (own: object, id?: string): DevelopmentRun => ({ ...good(500), ...(id && { id }), ...own });
+  const of = (...runs: readonly DevelopmentRun[]): LearnedKnowledge => learn(start, runs);
+  const merged = (a: LearnedKnowledge, b: LearnedKnowledge): string =>
+    JSON.stringify(mergeKnowledge(a, b).runs);
+  const [photo, rating] = [{ "x-photo": "hut.jpg" }, { "x-rating": { stars: 3 } }];
+
+  it.each(["a", undefined])("are kept of both sides of a merger, with the id %s", (id) => {
+    const [mine, yours] = [of(run(photo, id)), of(run(rating, id))];
+    expect(mergeKnowledge(mine, yours).runs).toEqual([run({ ...photo, ...rating }, id)]);
+    expect(merged(yours, mine)).toBe(merged(mine, yours));
+    const other = of(run({ "x-photo": "tent.jpg" }, id));
+    expect(mergeKnowledge(mine, other).runs).toEqual([run(photo, id)]);
+    expect(mergeKnowledge(other, mine).runs).toEqual(other.runs);
+    expect(Object.isFrozen(mergeKnowledge(mine, yours).runs[0])).toBe(true);
+  });
+  it("are kept of a run that is learned again, and of a stored one that is there twice", () => {
+    const both = run({ ...photo, ...rating }, "a");
+    expect(learn(of(run(photo, "a")), [run(rating, "a")]).runs).toEqual([both]);
+    expect(learn(of(run(photo, "a")), [run({ "x-photo": 1 }, "a")]).runs).toEqual([run(photo, "a")]);
+    const twice = { ...start, runs: [run(photo, "a"), run(rating, "a"), run({}, "b")] };
+    expect(learn(twice, []).runs).toEqual([both, run({}, "b")]);
+  });
+  it("tell which of equal runs is which", () => {
+    const [mine, yours] = [of(run({ "x-plate": 2 })), of(run({ "x-plate": 1 }), run({ "x-plate": 2 }))];
+    expect(mergeKnowledge(mine, yours).runs).toEqual(yours.runs);
+    expect(merged(yours, mine)).toBe(merged(mine, yours));
+    const more = of(run({ "x-plate": 2, ...photo }), run({}));
+    expect(mergeKnowledge(more, of(run({}), run({}))).runs).toHaveLength(2);
+    expect(merged(of(run({}), run({})), more)).toBe(merged(more, of(run({}), run({}))));
+  });
+});
+
 describe("mergeKnowledge", () => {
   it("keeps a run twice that the second notebook has twice and the first once", () => {
     const merged = mergeKnowledge(learn(start, [good(500)]), learn(start, [good(500), good(500)]));

@@ -51,6 +51,20 @@ describe("a heading", () => {
     [{ Bemerkung: "Leitungswasser" }, { note: "Leitungswasser" }],
     [{ Bemerkungen: "Leitungswasser" }, { note: "Leitungswasser" }],
     [{ Gedruckt: "ja" }, { printed: true }],
+    [{ "Temp": "", "Temperatur in °C": "18" }, { temperatureC: 18 }],
+    [{ "Temp": "", "Temperature in °C": "18" }, { temperatureC: 18 }],
+    [{ "Temp": "", "Temperatur in Grad Celsius": "18" }, { temperatureC: 18 }],
+    [{ "Temp": "", "Entwicklertemp.": "18 °C" }, { temperatureC: 18 }],
+    [{ "Temp": "", "Bad-Temperatur": "18 °C" }, { temperatureC: 18 }],
+    [{ "Time": "", "Zeit in min": "8,5" }, { timeS: 510 }],
+    [{ "Time": "", "Time in min": "8.5" }, { timeS: 510 }],
+    [{ "Time": "", "Time (in min)": "8.5" }, { timeS: 510 }],
+    [{ "Time": "", "Zeit in mm:ss": "8:20" }, { timeS: 500 }],
+    [{ "Time": "", "Entw.-Zeit": "8:20" }, { timeS: 500 }],
+    [{ "Time": "", "Dev-time (s)": "500" }, { timeS: 500 }],
+    [{ "Alter in Tagen": "3" }, { ageH: 72 }],
+    [{ Outcome: "", Bewertung: "i.O." }, { outcome: { kind: "good" } }],
+    [{ Outcome: "", Bewertung: "zu hell" }, { outcome: { kind: "thin" } }],
   ])("of %j is known", (cells, expected) => {
     const { runs, rejected, unread } = readRunNotes([{ ...base, ...cells }]);
     expect({ rejected, unread }).toEqual({ rejected: [], unread: [] });
@@ -83,6 +97,19 @@ describe("a heading", () => {
       leftAside: [],
       cautions: [],
     });
+  });
+});
+
+describe("a heading with more than a unit", () => {
+  it.each(["Time in", "Time in bath", "Zeit in Fixierer", "Time-of-day"])("%j is no column", (heading) => {
+    expect(readRunNotes([{ ...base, [heading]: "9:00" }])).toMatchObject({
+      runs: [{ timeS: 510, note: `${heading}: 9:00` }],
+      unread: [{ heading, whole: true }],
+    });
+  });
+  it("is refused where a bracket holds it", () => {
+    const { rejected } = readRunNotes([{ ...base, "Time": "", "Time (in drops)": "9" }]);
+    expect(rejected[0]?.problems[0]).toMatchObject({ path: "/Time (in drops)" });
   });
 });
 

@@ -240,7 +240,8 @@ describe("readRunNotes", () => {
     ["0", 0],
     ["31.9", 31.9],
     ["104", 40],
-  ])("reads %j without a unit, since the other unit would make ice or steam of the bath", (Temp, celsius) => {
+    ["113", 45],
+  ])("reads %j without a unit, since the other unit would make no bath of it", (Temp, celsius) => {
     expect(readRunNotes([{ ...base, Temp }]).runs[0]?.temperatureC).toBeCloseTo(celsius, 10);
   });
   it("reads a colon in a dilution only when told how", () => {
@@ -260,7 +261,12 @@ describe("readRunNotes", () => {
     [{ Temp: "32" }, 'must be "32 °C" or "32 °F", got "32"'],
     [{ Temp: "68" }, 'must be "68 °C" or "68 °F", got "68"'],
     [{ Temp: "100" }, 'must be "100 °C" or "100 °F", got "100"'],
+    // A comma was lost: no bath is so warm in either unit.
+    [{ Temp: "114" }, 'must be "114 °C" or "114 °F", got "114"'],
+    [{ Temp: "185" }, 'must be "185 °C" or "185 °F", got "185"'],
+    [{ Temp: "200" }, 'must be "200 °C" or "200 °F", got "200"'],
     [{ Temp: "213" }, 'must be "213 °C" or "213 °F", got "213"'],
+    [{ Temp: "680" }, 'must be "680 °C" or "680 °F", got "680"'],
     [{ Temp: "300F" }, "Temp must be from 0 to 100 °C, got 148.88888888888"],
     [{ Temp: "" }, "temperature is missing"],
     [{ Outcome: " " }, "outcome is missing"],
@@ -344,7 +350,20 @@ describe("readRunNotes", () => {
     expect(rejected.map(({ row, reason: why }) => [row, why])).toEqual([
       [3, "row must be another run than that of row 1: a second plate needs an id of its own"],
       [4, 'id must be the id of one run only, and not that of row 2, got "a"'],
-      [5, 'run.date must be at most today, 2024-05-02, got "2024-05-03"'],
+      [5, 'Date must be at most today, 2024-05-02, got "2024-05-03"'],
+    ]);
+  });
+  it.each([
+    [{ Datum: "30.12.2024" }, "/Datum", /^Datum must be at most today, 2024-08-01, got "2024-12-30"$/],
+    [{ Nr: "9".repeat(201) }, "/Nr", /^Nr must be text of at most 200 characters/],
+    [{ Wer: "a".repeat(201) }, "/Wer", /^Wer must be text of at most 200 characters/],
+    [{ Bemerkung: "a".repeat(2001) }, "/Bemerkung", /^Bemerkung must be text of at most 2000 characters/],
+    // A note of several columns has no heading of its own.
+    [{ Lampe: "a".repeat(2001) }, "/", /^run\.note must be text of at most 2000 characters/],
+  ])("names the heading of what is wrong with a run that could be read", (cells, path, message) => {
+    const row = { Zeit: "8:30", Temp: "20", Ergebnis: "gut", ...cells };
+    expect(readRunNotes([row], { today: "2024-08-01" }).rejected[0]?.problems).toMatchObject([
+      { path, message: expect.stringMatching(message) },
     ]);
   });
   it("refuses what is no notebook or no option", () => {

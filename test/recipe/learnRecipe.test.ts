@@ -6,6 +6,8 @@ import {
   predict,
   startKnowledge,
   type DevelopmentRun,
+  type Knowledge,
+  type OwnFields,
   type Recipe,
 } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
@@ -41,12 +43,14 @@ describe("learnRecipe", () => {
       outcome: { kind: "good" },
     });
     const taught = learnRecipe(recipe, runs);
-    const mended = { ...taught, baseline: { ...recipe.baseline, timeS: 640 } };
+    const knowledge: Knowledge & OwnFields = { ...taught.knowledge, "x-src": "bench" };
+    const mended = { ...taught, knowledge, baseline: { ...recipe.baseline, timeS: 640 } };
     const more = [good(720, "a"), good(730, "b"), good(725, "c")];
     const again = learnRecipe(mended, more);
     const anew = learnRecipe({ ...recipe, baseline: mended.baseline }, [...runs, ...more]);
     const answer = compensateRecipe(again, { dilution: "1+9" });
     expect(answer).toEqual(compensateRecipe(anew, { dilution: "1+9" }));
+    expect(again.knowledge).toHaveProperty("x-src", "bench");
     expect(answer.timeS).toBeGreaterThan(compensateRecipe(mended, { dilution: "1+9" }).timeS);
     expect(answer.cautions.map(({ code }) => code)).not.toContain("other-baseline");
     expect(compensateRecipe(mended).cautions.map(({ code }) => code)).toContain("other-baseline");
@@ -60,6 +64,19 @@ describe("learnRecipe", () => {
     const [first, second] = runs as [DevelopmentRun, DevelopmentRun];
     const inSteps = learnRecipe(learnRecipe(recipe, [first]), [second]);
     expect(inSteps.knowledge).toEqual(learnRecipe(recipe, runs).knowledge);
+  });
+  it("keeps the fields of one's own of the laws that it starts from", () => {
+    const noted = (note: unknown): Recipe => ({ ...recipe, knowledge: anyOf({ "x-src": note }) });
+    expect(learnRecipe(noted({ page: 7 }), runs).knowledge).toMatchObject({ "x-src": { page: 7 } });
+    expect(learnRecipe(recipe, runs).knowledge).not.toHaveProperty("x-src");
+    expect(
+      refusal(() =>
+        learnRecipe(
+          noted(() => 7),
+          runs,
+        ),
+      ),
+    ).toBe("RangeError learnRecipe /recipe/knowledge/x-src out-of-range");
   });
   it("repeats in the answer what it doubts", () => {
     const good = Array.from({ length: 9 }, (_, i): DevelopmentRun => ({ ...runs[0]!, id: String(i) }));

@@ -183,7 +183,10 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "only-good": () =>
     "Fast alle Entwicklungen waren zur vorhergesagten Zeit gut. Wie weit daneben noch gut ist, sagen sie " +
     "nicht, und die Spanne kann zu eng sein. Einmal 30 % länger oder kürzer entwickeln.",
-  "equal-runs": () =>
-    "Zwei Entwicklungen sind in jedem Feld gleich und zählen doppelt. " +
-    "Jeder eine id geben oder eine streichen.",
+  "equal-runs": ({ actual }) =>
+    actual === 1
+      ? "Eine Entwicklung ist die Kopie einer anderen, in jedem Feld gleich, und zählt noch einmal. " +
+        "Jeder eine id geben oder eine streichen."
+      : `${actual} Entwicklungen sind Kopien anderer, in jedem Feld gleich, und zählen noch einmal. ` +
+        "Jeder Entwicklung eine id geben oder die Kopien streichen.",
 };
