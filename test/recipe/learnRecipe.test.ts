@@ -7,9 +7,9 @@ import {
   startKnowledge,
   type DevelopmentRun,
   type Knowledge,
-  type OwnFields,
   type Recipe,
 } from "../../src/index.js";
+import type { OwnFields } from "../../src/core/ownFields.js";
 import { anyOf } from "../helpers.js";
 import { refusal } from "../process/helpers.js";
 
