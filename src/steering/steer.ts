@@ -3,10 +3,11 @@ import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { compensate } from "../compensate/compensate.js";
-import type { Baseline, Compensation } from "../compensate/types.js";
+import type { Baseline, Compensation, Conditions } from "../compensate/types.js";
 import type { TemperatureLog } from "../drift/log.js";
 import { checkedAppearance } from "../inspection/appearance.js";
 import { combineEstimates } from "../inspection/combineEstimates.js";
+import type { ProcessPlan } from "../process/types.js";
 import { genericTemperatureLaw } from "../temperature/genericTemperatureLaw.js";
 import { rateFunction } from "../temperature/rateFunction.js";
 import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
@@ -63,6 +64,8 @@ const FIELDS: readonly string[] = [
  * law of cooling, fitted with a prior on vessel, surroundings and reading. The path goes to
  * {@link compensate} as a log, and its own error joins the interval.
  *
+ * Where a plan is given and the known time names its agitation, the bath is moved as the plan tells.
+ *
  * The time is refused where {@link compensate} refuses that of the same facts. A reading in doubt refuses
  * nothing.
  *
@@ -94,8 +97,9 @@ export function steer(input: SteerInput): SteerAnswer {
   const ofAir = airDoubts(input.ambientC, "/ambientC");
   const airDoubted = ofAir.length > 0;
   const ordered = orderedLog("steer/log", log, 1);
-  const { temperatureC, ...others } = plainObject("steer/conditions", conditions);
   const drainS = drainOf("steer/plan", plan);
+  const { temperatureC, ...asked } = plainObject("steer/conditions", conditions);
+  const others = { ...asked, ...movedBy(plan, baseline) };
   if (stepS !== undefined) inRange("steer/stepS", stepS, 1, 300, "timeS");
   // At the temperature of the known time: what all other causes leave, and a check of all that was given.
   const due = inNameOf("steer", () => compensate(baseline, others, knowledge));
@@ -161,6 +165,11 @@ export function steer(input: SteerInput): SteerAnswer {
   if (plan === undefined) return steered;
   const endS = stepS === undefined ? total.timeS : steeringGoal(steered, { stepS }).timeS;
   return { ...steered, plan: aimPlan(plan, nowS, endS) };
+}
+
+/** How the bath is moved: as its plan tells, where the known time says how its own was. */
+function movedBy(plan: ProcessPlan | undefined, { agitation }: Baseline): Conditions {
+  return plan === undefined || agitation === undefined ? {} : { agitation: plan.handling.agitation };
 }
 
 /** The readings that are followed; where there are none, what the bath was mixed to. */

@@ -7,7 +7,10 @@ import {
   judgeReading,
   newtonDrift,
   planProcess,
+  planRecipe,
+  recipeQuestion,
   steer,
+  type Recipe,
   type SteerAnswer,
   type SteerInput,
   type SteeringReading,
@@ -506,6 +509,24 @@ describe("the plan", () => {
     const past = ask(steady(20, 12), { plan, nowS: 700 });
     expect(past.action).toBe("pour-out");
     expect(developOf(past).durationS).toBeGreaterThanOrEqual(700);
+  });
+  it("says how the bath is moved, as a drum is turned without pause", () => {
+    const recipe: Recipe = {
+      schemaVersion: 2,
+      material: { name: "roll film", kind: "film" },
+      developer: { kind: "stock", name: "hut concentrate", dilution: "1+25", volumeMl: 500 },
+      baseline: { timeS: 510, temperatureC: 20 },
+      agitation: { everyS: 60 },
+      conditions: { temperatureC: 18 },
+    };
+    for (const vessel of ["drum", "tank"] as const) {
+      const planned = planRecipe(recipe, { vessel });
+      const log = [0, 120].map((timeS) => ({ timeS, temperatureC: 18 }));
+      const { total, plan: aimed } = steer({ ...recipeQuestion(recipe), ambientC: 18, log, plan: planned });
+      const seconds = planned.steps[0]!.durationS;
+      expect(Math.abs(total.timeS / seconds - 1)).toBeLessThan(0.005);
+      expect(aimed!.steps[0]!.durationS).toBe(total.timeS);
+    }
   });
 });
 
