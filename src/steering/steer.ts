@@ -168,8 +168,10 @@ export function steer(input: SteerInput): SteerAnswer {
 }
 
 /** How the bath is moved: as its plan tells, where the known time says how its own was. */
-function movedBy(plan: ProcessPlan | undefined, { agitation }: Baseline): Conditions {
-  return plan === undefined || agitation === undefined ? {} : { agitation: plan.handling.agitation };
+function movedBy(plan: ProcessPlan | undefined, baseline: Baseline): Conditions {
+  if (plan === undefined) return {};
+  const { agitation } = plainObject("steer/baseline", baseline) as unknown as Baseline;
+  return agitation === undefined ? {} : { agitation: plan.handling.agitation };
 }
 
 /** The readings that are followed; where there are none, what the bath was mixed to. */
