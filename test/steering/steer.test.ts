@@ -6,6 +6,7 @@ import {
   isInputError,
   judgeReading,
   newtonDrift,
+  planAt,
   planProcess,
   steer,
   type SteerAnswer,
@@ -506,6 +507,23 @@ describe("the plan", () => {
     const past = ask(steady(20, 12), { plan, nowS: 700 });
     expect(past.action).toBe("pour-out");
     expect(developOf(past).durationS).toBeGreaterThanOrEqual(700);
+  });
+  it.each([undefined, 60])("pours out from now on for as long as nobody did, in steps of %s s", (stepS) => {
+    const slept = planProcess({
+      ...{ vessel: "tank", timeS: 600, temperatureC: 20, baths: { stop: {}, fix: {}, wash: {} } },
+      ...(stepS && { stepS }),
+    });
+    let followed = slept;
+    for (const nowS of [598, 600, 615, 900, 1e4]) {
+      for (const given of [slept, followed]) {
+        const answer = ask([reading(0, 20), reading(120, 20)], { plan: given, nowS });
+        followed = answer.plan!;
+        const { step, cues } = planAt(followed, nowS);
+        expect(step).toMatchObject({ name: "develop", endS: nowS + slept.handling.drainS });
+        expect(cues.map((cue) => cue.do)).toContain("pour-out");
+        expect(followed.cautions.map(({ code }) => code)).toContain("late-pour");
+      }
+    }
   });
 });
 
