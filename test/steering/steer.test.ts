@@ -433,6 +433,27 @@ describe("a bath that was changed", () => {
     expect(answer.total.timeS / (240 + 600 * (1 - 240 / steadyS))).toBeCloseTo(1, 2);
     expect(ask([...before, reading(240, 20), reading(300, 20)]).trusted).toBe(false);
   });
+  it("comes after the other readings of its moment, in whatever order they are given", () => {
+    const known = { baseline: { timeS: 900, temperatureC: 20 }, ambientC: 20 };
+    const drift = [reading(0, 20), reading(150, 17.5), reading(300, 15)];
+    const after = ask([...drift, reading(301, 22, true)], known);
+    for (const log of [
+      [...drift, reading(300, 22, true)],
+      [reading(300, 22, true), ...drift],
+      [...drift, reading(300, 21.8, true), reading(300, 22.2, true)],
+    ]) {
+      const answer = ask(log, known);
+      expect(Math.abs(answer.total.timeS - after.total.timeS)).toBeLessThan(1);
+      expect(answer.trusted).toBe(true);
+      expect(codes(answer)).toContain("bath-changed");
+    }
+    // A change to the temperature that was just read: what drifts is another bath from then on.
+    const same = ask([...drift, reading(300, 15, true)], known);
+    expect(codes(same)).toContain("bath-changed");
+    // At pour-in nothing came before it.
+    const first = ask([reading(0, 20), reading(0, 14, true), reading(60, 14)]);
+    expect(first.total.timeS).toBeCloseTo(ask([reading(0, 14), reading(60, 14)]).total.timeS, 6);
+  });
   it("is believed as often as it is said, also when the first reading comes late", () => {
     const answer = ask([reading(60, 14), reading(120, 20, true), reading(180, 14, true), reading(240, 14)]);
     expect(answer.trusted).toBe(true);
