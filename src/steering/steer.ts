@@ -3,7 +3,7 @@ import { gravestFirst, isPast, type Caution } from "../core/caution.js";
 import { timeEstimate, Z90, type TimeEstimate } from "../core/estimate.js";
 import { inRange, plainObject } from "../core/guards.js";
 import { compensate } from "../compensate/compensate.js";
-import type { Baseline, Compensation } from "../compensate/types.js";
+import type { Compensation } from "../compensate/types.js";
 import type { TemperatureLog } from "../drift/log.js";
 import { checkedAppearance } from "../inspection/appearance.js";
 import { combineEstimates } from "../inspection/combineEstimates.js";
@@ -19,7 +19,7 @@ import { heldPath, pathOf, pathSdS, type PathInput } from "./path.js";
 import { unreadFields } from "../core/pointer.js";
 import { orderedLog, unreadInLog } from "./readings.js";
 import { timeStops } from "./refusal.js";
-import { airDoubts, SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
+import { airDoubts, asMeant, SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
 import { steeringGoal } from "./steeringGoal.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
@@ -108,9 +108,10 @@ export function steer(input: SteerInput): SteerAnswer {
   const nowS = inRange("steer/nowS", input.nowS ?? lastS, 0, LONGEST_CLOCK_S, "timeS");
   const judgedLog = judgeByReadings("/log", ordered, told, statedC, nowS);
   const { followed, trusted, cautions: doubts, known } = judgedLog;
+  const referenceC = asMeant(statedC) ?? baseline.temperatureC;
   const law = knowledge.temperature ?? genericTemperatureLaw;
   const request: PathInput = {
-    ...followedOr(followed, statedC, baseline, known.readingSdC),
+    ...followedOr(followed, referenceC, known.readingSdC),
     known,
     rate: rateFunction(baseline.temperatureC, law),
     wantedS: due.timeS,
@@ -145,7 +146,6 @@ export function steer(input: SteerInput): SteerAnswer {
     ...unreadInLog("/log", log),
   ];
   const remaining = fromNow(total, nowS);
-  const referenceC = statedC ?? baseline.temperatureC;
   const steady = { ...others, temperatureC: referenceC };
   const { timeS: dueS } = inNameOf("steer", () => compensate(baseline, steady, knowledge));
   const steered: SteerAnswer = {
@@ -164,15 +164,13 @@ export function steer(input: SteerInput): SteerAnswer {
   return { ...steered, plan: aimPlan(plan, nowS, endS) };
 }
 
-/** The readings that are followed; where there are none, what the bath was mixed to. */
+/** The readings that are followed; where there are none, what the bath was mixed to, °C. */
 function followedOr(
   followed: readonly Followed[],
-  statedC: number | undefined,
-  baseline: Baseline,
+  celsius: number,
   readingSdC: number,
 ): { readonly followed: readonly Followed[]; readonly readingSdC: number } {
   if (followed.length > 0) return { followed, readingSdC };
-  const celsius = statedC ?? baseline.temperatureC;
   return { followed: [{ timeS: 0, celsius, changed: false }], readingSdC: UNREAD_SD_C };
 }
 
