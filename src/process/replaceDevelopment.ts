@@ -5,7 +5,7 @@ import { checkedPlan } from "./checkedPlan.js";
 import { developmentCues, drainTooLong, LEAST_CUE_S } from "./developmentCues.js";
 import { layOut } from "./layOut.js";
 import { movedByStep, toNearest } from "./rounding.js";
-import type { ProcessPlan } from "./types.js";
+import type { ProcessPlan, ProcessStep } from "./types.js";
 
 const HANDLING = "replaceDevelopment/plan/handling";
 
@@ -51,16 +51,26 @@ export function replaceDevelopment(plan: ProcessPlan, left: DevelopmentLeft): Pr
   const { startS, endS } = develop;
   const atS = inRange("replaceDevelopment/left/atS", left.atS, startS, endS, "timeS");
   const remainingS = inRange("replaceDevelopment/left/remainingS", left.remainingS, 0, 1e6, "timeS");
+  return developedAnew(plan, atS - startS, remainingS);
+}
+
+/**
+ * A checked plan with a development, which is timed anew, also past the end that it had.
+ *
+ * @param passedS - the moment, s from the start of the development
+ * @param remainingS - what is left of it from there, s
+ */
+export function developedAnew(plan: ProcessPlan, passedS: number, remainingS: number): ProcessPlan {
+  const develop = plan.steps.find((step) => step.name === "develop") as ProcessStep;
   const { handling } = plan;
   const { drainS, vessel, stepS } = handling;
-  const passedS = atS - startS;
   const neededS = Math.max(LEAST_CUE_S, passedS + Math.max(remainingS, drainS));
   const roundedS = toNearest(neededS, stepS);
-  const durationS = roundedS - drainS < passedS ? neededS : roundedS;
+  const durationS = remainingS < drainS || roundedS - drainS < passedS ? neededS : roundedS;
   const anew = developmentCues(`${HANDLING}/agitation`, handling, Math.max(passedS, durationS - drainS));
   const before = develop.cues
     .filter((cue) => cue.do === "top-up" || cue.do === "temper" || cue.do === "light-off")
-    .map((cue) => ({ ...cue, atS: cue.atS - startS }));
+    .map((cue) => ({ ...cue, atS: cue.atS - develop.startS }));
   const drafts = plan.steps.map((step) =>
     step === develop
       ? { ...step, durationS, cues: [...before, ...anew] }

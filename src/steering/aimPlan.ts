@@ -1,6 +1,6 @@
 import { wrongKind } from "../core/guards.js";
 import { checkedPlan } from "../process/checkedPlan.js";
-import { replaceDevelopment } from "../process/replaceDevelopment.js";
+import { developedAnew } from "../process/replaceDevelopment.js";
 import type { ProcessPlan } from "../process/types.js";
 
 /** How long draining takes by a plan, s; 0 where there is none. */
@@ -19,11 +19,6 @@ export function drainOf(where: string, plan: ProcessPlan | undefined): number {
  * @param endS - when the development is to be drained, s from pour-in
  */
 export function aimPlan(plan: ProcessPlan, nowS: number, endS: number): ProcessPlan {
-  const develop = plan.steps.find(({ name }) => name === "develop") as ProcessPlan["steps"][number];
-  // Past the development of the plan that was given, it is drawn out from its end.
-  const atS = Math.min(nowS, develop.durationS);
-  return replaceDevelopment(plan, {
-    atS: develop.startS + atS,
-    remainingS: Math.max(endS, nowS) - atS,
-  });
+  // Past its end the development goes on until somebody pours out: an app may have slept.
+  return developedAnew(plan, nowS, Math.max(0, endS - nowS));
 }

@@ -4,7 +4,6 @@ import type { CheckProblem } from "../core/errors.js";
 import { longEnough, wrongKind } from "../core/guards.js";
 import type { TemperatureLog, TemperatureReading } from "../drift/log.js";
 import { judgeLog } from "./judge.js";
-import { meaningOf } from "./meaning.js";
 import { unlessUnreadable } from "../core/unlessUnreadable.js";
 import { inOrder, placedReading, unreadInLog, type PlacedReading } from "./readings.js";
 import { surroundingsOf } from "./surroundings.js";
@@ -30,13 +29,16 @@ export type LogCheck =
  * Checks a log of thermometer readings from a file or a form.
  *
  * @param input - anything; a log is an array of 1 to 100,000 readings `{ timeS, temperatureC, changed? }`
- * @returns `ok: true` with the log in the order of time, each reading once, and what is in doubt about it; or
- * `ok: false` with every problem of its shape, and that no reading names a temperature. Paths point into what
- * was given
+ * @returns `ok: true` with the log in the order of time, one reading each moment, and what is in doubt about
+ * it; or `ok: false` with every problem of its shape, and that no reading is left. Paths point into what was
+ * given
  *
- * @remarks A reading that is absent or that no bath can have (outside 0 to 100 °C, 85 or exactly 0 of a
- * failed sensor) is a caution, and is left out of the log. One that may be in another unit is kept as it
- * is. A field that is not read is a caution too. Never throws.
+ * @remarks {@link steer} gives the same time by this log as by the one that was given. A reading that is
+ * absent or that no bath can have (85 or exactly 0 of a failed sensor) is a caution, and is left out of the
+ * log; its `changed` goes to the next. One that may be in another unit is kept as it is. Where that is below
+ * 0 or above 100 °C, {@link equivalentTime} refuses it. Readings of one moment become their mean, or the one
+ * that agrees with the others, and `log-order` says so. One that the bath was changed after is moved to 1 s
+ * before at most, and left out at pour-in. A field that is not read is a caution too. Never throws.
  *
  * @example
  * ```ts
@@ -63,13 +65,12 @@ function logCheck(input: unknown): LogCheck {
   });
   const unread = Array.isArray(input) ? unreadInLog("", input) : [];
   if (problems.length > 0) return { ok: false, problems, cautions: unread };
-  const ordered = inOrder(placed);
-  const { places, cautions: doubts } = judgeLog("", ordered, surroundingsOf("checkLog", {}), undefined);
-  const log = oneEach(ordered.readings.filter(isReading), places).map(asReading);
+  const ordered = inOrder(placed, undefined);
+  const { cautions: doubts } = judgeLog("", ordered, surroundingsOf("checkLog", {}), undefined);
+  const log = ordered.readings.map(asReading);
   const cautions = gravestFirst([...doubts.filter(({ code }) => code !== "forecast-only"), ...unread]);
-  // Failed readings are a log; readings that name no temperature at all are none.
-  if (!ordered.readings.some(({ named }) => named))
-    attempt(problems, () => wrongKind("checkLog/0/temperatureC", ["number"], undefined));
+  // Steering may go by the mix where every reading failed; but a log of none is no log.
+  if (log.length === 0) attempt(problems, () => wrongKind("checkLog/0/temperatureC", ["number"], undefined));
   return problems.length > 0 ? { ok: false, problems, cautions } : { ok: true, log, cautions };
 }
 
@@ -82,25 +83,6 @@ function numbered(at: string, reading: unknown, index: number): PlacedReading {
   return placed;
 }
 
-type Numbered = PlacedReading & { readonly given: number };
-
-function isReading(placed: PlacedReading): placed is Numbered {
-  const { given } = placed;
-  const { doubt } = meaningOf(given, undefined);
-  return doubt === undefined || (doubt === "maybe-fahrenheit" && (given as number) <= 100);
-}
-
-/** One reading each moment: that which agrees with the others, else the first. */
-function oneEach(readings: readonly Numbered[], places: ReadonlySet<number>): readonly Numbered[] {
-  const each: Numbered[] = [];
-  for (const one of readings) {
-    const before = each.at(-1);
-    if (before?.timeS !== one.timeS) each.push(one);
-    else if (places.has(one.index) && !places.has(before.index)) each[each.length - 1] = one;
-  }
-  return each;
-}
-
-function asReading({ timeS, given, changed }: Numbered): TemperatureReading {
-  return { timeS, temperatureC: given, ...(changed ? { changed } : undefined) };
+function asReading({ timeS, given, changed }: PlacedReading): TemperatureReading {
+  return { timeS, temperatureC: given as number, ...(changed ? { changed } : undefined) };
 }

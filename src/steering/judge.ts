@@ -1,11 +1,10 @@
 import type { Caution } from "../core/caution.js";
 import { MOVED_C } from "../drift/moved.js";
-import { fahrenheitToCelsius } from "../quantities/fahrenheitToCelsius.js";
-import { FAHRENHEIT_ABOVE_C } from "../temperature/temperatureCautions.js";
 import { longestChain, reach, type Link } from "./chain.js";
 import { meaningOf, UNITS_PART_C, type Meaning } from "./meaning.js";
+import { judgedAs, linksOf, type Judged } from "./moments.js";
 import type { OrderedLog, PlacedReading } from "./readings.js";
-import { leastDrift, type Surroundings } from "./surroundings.js";
+import { asMeant, leastDrift, type Surroundings } from "./surroundings.js";
 import { doubt } from "./text.js";
 
 /** A reading that is followed. */
@@ -19,16 +18,12 @@ export interface Followed {
 export interface JudgedLog {
   /** the readings that agree, times strictly rising */
   readonly followed: readonly Followed[];
-  /** the places of those readings in the log that was given */
-  readonly places: ReadonlySet<number>;
   /** whether the newest reading is believed as it was given */
   readonly trusted: boolean;
   /** doubts first, then notes */
   readonly cautions: readonly Caution[];
 }
 
-/** A reading in the other unit counts for less than one that was given in °C (assumed). */
-const CONVERTED_WEIGHT = 0.9;
 /** What the bath was mixed to outvotes one reading, and two outvote it (assumed). */
 const STATED_WEIGHT = 1.5;
 /** A bath may be so far from what it was mixed to: a cold tank takes it there at once (assumed), °C. */
@@ -46,15 +41,6 @@ const CLOCK_STEP_S = 1;
 /** A reading that is later than the clock. */
 const AHEAD: Meaning = { doubt: "reading-ahead" };
 
-/** A reading with its meaning and its place in the chain. */
-interface Judged extends Omit<PlacedReading, "changed" | "named"> {
-  changed: boolean;
-  readonly meaning: Meaning;
-  followed: boolean;
-  /** by how much it must have changed, of a frozen thermometer */
-  readonly frozenC: number | undefined;
-}
-
 /**
  * Tells the readings that are followed from those in doubt.
  *
@@ -64,28 +50,34 @@ interface Judged extends Omit<PlacedReading, "changed" | "named"> {
  */
 export function judgeLog(
   at: string,
-  { readings, outOfOrder }: OrderedLog,
+  { readings, aside, newestS, outOfOrder }: OrderedLog,
   known: Surroundings,
   statedC: number | undefined,
   nowS: number = Infinity,
 ): JudgedLog {
   const isAhead = ({ timeS }: PlacedReading): boolean => timeS > nowS + CLOCK_STEP_S;
-  const taken = readings.filter((one) => !isAhead(one));
-  const judged = [...meanings(taken, known, statedC), ...readings.filter(isAhead).map(aheadOfNow)];
-  const usable = usableOf(judged);
-  const mixedC =
-    statedC !== undefined && statedC > FAHRENHEIT_ABOVE_C ? fahrenheitToCelsius(statedC) : statedC;
+  const usable = meanings(
+    readings.filter((one) => !isAhead(one)),
+    known,
+    statedC,
+  );
+  const others = [...readings.filter(isAhead), ...aside].map((one) =>
+    judgedAs(one, isAhead(one) ? AHEAD : meaningOf(one.given, undefined)),
+  );
+  const moving = usable.filter(({ frozenC }) => frozenC === undefined);
+  const mixedC = asMeant(statedC);
   const stated: readonly Link[] = mixedC === undefined ? [] : [{ timeS: 0, celsius: mixedC, ...STATED }];
-  const links = [...stated, ...linksOf(usable)];
+  const links = [...stated, ...linksOf(moving)];
   for (const i of longestChain(links, known)) {
-    const one = usable[i - stated.length];
+    const one = moving[i - stated.length];
     if (one !== undefined) one.followed = true;
   }
-  const chain = judged.filter(({ followed }) => followed);
-  const newestS = judged.at(-1)?.timeS;
+  const chain = moving.filter(({ followed }) => followed);
   const believed = chain.filter(({ meaning }) => meaning.doubt === undefined);
   const believedS = believed.at(-1)?.timeS ?? -1;
-  const doubted = judged.filter(({ followed, meaning }) => !followed || meaning.doubt !== undefined);
+  const doubted = [...usable, ...others]
+    .filter(({ followed, meaning }) => !followed || meaning.doubt !== undefined)
+    .sort((a, b) => a.timeS - b.timeS);
   const cautions = doubted
     .slice(-MOST_NAMED)
     .map((one) => doubtAbout(one, chain, known, mixedC, `${at}/${one.index}`, one.timeS > believedS, nowS));
@@ -95,12 +87,11 @@ export function judgeLog(
     const before = chain[i - 1];
     if (one.changed && before)
       cautions.push(
-        doubt("bath-changed", "note", `${at}/${one.index}`, { actual: celsiusOf(one) - celsiusOf(before) }),
+        doubt("bath-changed", "note", `${at}/${one.index}`, { actual: one.celsius - before.celsius }),
       );
   });
   if (outOfOrder !== undefined) cautions.push(doubt("log-order", "note", `${at}/${outOfOrder}/timeS`));
-  const places = new Set(chain.map(({ index }) => index));
-  return { followed: merged(chain), places, trusted: believedS === newestS, cautions };
+  return { followed: chain, trusted: believedS === newestS, cautions };
 }
 
 /** A log, judged, and what of the surroundings it was judged by. */
@@ -124,27 +115,15 @@ export function judgeByReadings(
 ): JudgedByReadings {
   const asTold = { ...judgeLog(at, log, known, statedC, nowS), known };
   const { length } = log.readings;
-  if (length < AGREEING || asTold.places.size > length - 2) return asTold;
+  if (length < AGREEING || asTold.followed.length > length - 2) return asTold;
   const untold: Surroundings = { ambientC: undefined, vessel: undefined, readingSdC: known.readingSdC };
   const frozen = asTold.cautions.some(({ code }) => code === "thermometer-frozen");
   const alone = judgeLog(at, log, untold, statedC, nowS);
-  if (frozen || alone.places.size < length || alone.cautions.some(({ severity }) => severity === "stop"))
-    return asTold;
+  const converted = alone.cautions.some(({ code, severity }) => severity === "stop" && /^maybe/.test(code));
+  if (frozen || alone.followed.length < length || converted) return asTold;
   const doubted = doubt("surroundings-doubted", "warn", undefined);
   return { ...alone, cautions: [doubted, ...alone.cautions], known: untold };
 }
-
-const aheadOfNow = ({ index, timeS, given, changed }: PlacedReading): Judged => ({
-  index,
-  timeS,
-  given,
-  changed,
-  meaning: AHEAD,
-  followed: false,
-  frozenC: undefined,
-});
-
-const celsiusOf = ({ meaning }: Judged): number => meaning.celsius as number;
 
 /** What each reading means, and where a thermometer is frozen. */
 function meanings(
@@ -152,58 +131,24 @@ function meanings(
   known: Surroundings,
   statedC: number | undefined,
 ): readonly Judged[] {
-  const judged: Judged[] = [];
+  const judged = readings.map((one) => judgedAs(one, meaningOf(one.given, statedC)));
   let start = 0;
-  for (let i = 1; i <= readings.length; i += 1) {
-    const first = readings[start] as PlacedReading;
-    const next = readings[i];
+  for (let i = 1; i <= judged.length; i += 1) {
+    const first = judged[start] as Judged;
+    const next = judged[i];
     if (next !== undefined && !next.changed && next.given === first.given) continue;
     // A run of equal readings ends here: its first is as good as any reading, the others may be frozen.
-    const meaning = meaningOf(first.given, statedC);
-    const last = readings[i - 1] as PlacedReading;
-    const least = leastDrift(known, meaning.celsius ?? NaN, last.timeS - first.timeS) ?? 0;
-    const frozenC = i - start >= 3 && least > FROZEN_C ? least : undefined;
-    for (let k = start; k < i; k += 1) {
-      // Field by field: a spread of each of 100,000 readings takes a second.
-      const { index, timeS, given, changed } = readings[k] as PlacedReading;
-      const frozen = k > start ? frozenC : undefined;
-      judged.push({ index, timeS, given, changed, meaning, followed: false, frozenC: frozen });
-    }
+    const last = judged[i - 1] as Judged;
+    const least = leastDrift(known, first.celsius, last.timeS - first.timeS) ?? 0;
+    if (i - start >= 3 && least > FROZEN_C) for (const one of judged.slice(start + 1, i)) one.frozenC = least;
     start = i;
   }
   return judged;
 }
 
-/** The readings that have a meaning; a change that was told with a failed one is carried to the next. */
-function usableOf(judged: readonly Judged[]): readonly Judged[] {
-  const usable: Judged[] = [];
-  let changed = false;
-  for (const one of judged) {
-    changed ||= one.changed;
-    if (one.meaning.celsius === undefined || one.frozenC !== undefined) continue;
-    one.changed = changed;
-    changed = false;
-    usable.push(one);
-  }
-  return usable;
-}
-
-function linksOf(usable: readonly Judged[]): readonly Link[] {
-  return usable.map((one) => {
-    const converted = one.meaning.doubt !== undefined;
-    return {
-      timeS: one.timeS,
-      celsius: celsiusOf(one),
-      changed: one.changed,
-      converted,
-      weight: converted ? CONVERTED_WEIGHT : 1,
-    };
-  });
-}
-
 /** Why a reading is in doubt; now, or once in the past. */
 function doubtAbout(
-  { given, timeS, meaning, frozenC }: Judged,
+  { given, timeS, meaning, celsius, frozenC }: Judged,
   chain: readonly Judged[],
   known: Surroundings,
   mixedC: number | undefined,
@@ -222,7 +167,6 @@ function doubtAbout(
   const actual = given as number;
   if (meaning.doubt === "reading-out-of-range")
     return doubt("reading-out-of-range", severity, path, { actual });
-  const celsius = meaning.celsius as number;
   if (meaning.doubt !== undefined) {
     const limit = meaning.doubt === "maybe-fahrenheit" ? UNITS_PART_C : 0;
     return doubt(meaning.doubt, severity, path, { limit, actual, celsius });
@@ -232,7 +176,7 @@ function doubtAbout(
   // The nearest in the chain: the last before, or the first after. Where no reading is believed, the mix.
   const after = chain.findIndex((one) => one.timeS > timeS);
   const near = chain[after < 0 ? chain.length - 1 : Math.max(0, after - 1)];
-  const beside = near === undefined ? { timeS: 0, celsius: mixedC as number } : placed(near);
+  const beside = near ?? { timeS: 0, celsius: mixedC as number };
   const [from, to] = beside.timeS <= timeS ? [beside, timeS] : [{ timeS, celsius }, beside.timeS];
   return doubt("reading-jump", severity, path, {
     limit:
@@ -242,28 +186,4 @@ function doubtAbout(
     atS: timeS,
     ...(near === undefined && { mixedC: beside.celsius }),
   });
-}
-
-const placed = (one: Judged): Pick<Link, "timeS" | "celsius"> => ({
-  timeS: one.timeS,
-  celsius: celsiusOf(one),
-});
-
-/** The readings of one moment as their mean. */
-function merged(chain: readonly Judged[]): readonly Followed[] {
-  const followed: Followed[] = [];
-  let count = 1;
-  for (const one of chain) {
-    const celsius = celsiusOf(one);
-    const last = followed.at(-1);
-    if (last?.timeS === one.timeS) {
-      count += 1;
-      followed.pop();
-      followed.push({ ...last, celsius: last.celsius + (celsius - last.celsius) / count });
-    } else {
-      count = 1;
-      followed.push({ timeS: one.timeS, celsius, changed: one.changed });
-    }
-  }
-  return followed;
 }

@@ -57,7 +57,8 @@ export function judgeReading(
   const known = surroundingsOf("judgeReading/options", options);
   if (temperatureC !== undefined)
     inRange("judgeReading/options/temperatureC", temperatureC, 0, 100, "temperatureC");
-  const { cautions } = judgeLog("/log", inOrder([...before, placed]), known, temperatureC);
+  const ordered = inOrder([...before, placed], temperatureC);
+  const { cautions } = judgeLog("/log", ordered, known, temperatureC);
   const from = `/log/${index}`;
   const own = cautions
     .filter(({ path }) => path === from || path?.startsWith(`${from}/`))

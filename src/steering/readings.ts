@@ -2,6 +2,7 @@ import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
 import type { Caution } from "../core/caution.js";
 import { MOST_ITEMS, arrayOf, inRange, isBoolean, plainObject } from "../core/guards.js";
 import { unreadFields } from "../core/pointer.js";
+import { eachMoment, type Moments } from "./moments.js";
 
 /** A reading with its place in the log that was given. */
 export interface PlacedReading {
@@ -9,8 +10,6 @@ export interface PlacedReading {
   readonly timeS: number;
   /** whatever was read */
   readonly given: unknown;
-  /** whether it has the field at all */
-  readonly named: boolean;
   readonly changed: boolean;
 }
 
@@ -33,19 +32,19 @@ export function unreadInLog(path: string, log: readonly unknown[]): readonly Cau
 }
 
 /** A log in the order of time. */
-export interface OrderedLog {
-  readonly readings: readonly PlacedReading[];
+export interface OrderedLog extends Moments {
+  /** the time of the latest reading, s from pour-in */
+  readonly newestS: number;
   /** the place of the first reading that is earlier than the one before it, or at the time of another */
   readonly outOfOrder: number | undefined;
 }
 
 /** Checks the shape of one reading. What it reads is judged later, never refused. */
 export function placedReading(at: string, reading: unknown, index: number): PlacedReading {
-  const fields = plainObject(at, reading);
-  const { timeS, temperatureC, changed = false } = fields;
+  const { timeS, temperatureC, changed = false } = plainObject(at, reading);
   inRange(at, timeS, 0, LONGEST_CLOCK_S, "timeS", "/timeS");
   isBoolean(`${at}/changed`, changed);
-  return { index, timeS: timeS as number, given: temperatureC, named: "temperatureC" in fields, changed };
+  return { index, timeS: timeS as number, given: temperatureC, changed };
 }
 
 /**
@@ -53,26 +52,32 @@ export function placedReading(at: string, reading: unknown, index: number): Plac
  *
  * @throws TypeError or RangeError when it is no array of `least` readings or more, or a time is no clock time
  */
-export function orderedLog(where: string, log: unknown, least: number): OrderedLog {
-  return inOrder(arrayOf(where, log, least).map((one, i) => placedReading(`${where}/${i}`, one, i)));
+export function orderedLog(
+  where: string,
+  log: unknown,
+  least: number,
+  statedC: number | undefined,
+): OrderedLog {
+  const placed = arrayOf(where, log, least).map((one, i) => placedReading(`${where}/${i}`, one, i));
+  return inOrder(placed, statedC);
 }
 
-/** Readings in the order of time; one that is given twice counts once. */
-export function inOrder(placed: readonly PlacedReading[]): OrderedLog {
+/** Readings in the order of time, one each moment; what is given twice counts once. */
+export function inOrder(placed: readonly PlacedReading[], statedC: number | undefined): OrderedLog {
   let outOfOrder: number | undefined;
-  let latestS = -1;
+  let newestS = -1;
   for (const { timeS, index } of placed) {
-    if (timeS < latestS) outOfOrder ??= index;
-    latestS = Math.max(latestS, timeS);
+    if (timeS < newestS) outOfOrder ??= index;
+    newestS = Math.max(newestS, timeS);
   }
-  const readings: PlacedReading[] = [];
-  for (const one of [...placed].sort((a, b) => a.timeS - b.timeS)) {
-    let twin = false;
-    for (let j = readings.length - 1; !twin && readings[j]?.timeS === one.timeS; j -= 1) {
-      twin = Object.is(readings[j]?.given, one.given);
-      outOfOrder = Math.min(outOfOrder ?? one.index, one.index);
-    }
-    if (!twin) readings.push(one);
+  const once: PlacedReading[] = [];
+  const given = new Set<unknown>();
+  for (const one of [...placed].sort((a, b) => a.timeS - b.timeS || Number(a.changed) - Number(b.changed))) {
+    const before = once.at(-1);
+    if (before?.timeS === one.timeS) outOfOrder = Math.min(outOfOrder ?? one.index, one.index);
+    if (before?.timeS !== one.timeS || before.changed !== one.changed) given.clear();
+    if (!given.has(one.given)) once.push(one);
+    given.add(one.given);
   }
-  return { readings, outOfOrder };
+  return { ...eachMoment(once, statedC), newestS, outOfOrder };
 }

@@ -18,9 +18,9 @@ import { judgeByReadings, type Followed } from "./judge.js";
 import { inNameOf } from "../core/inNameOf.js";
 import { heldPath, pathOf, pathSdS, type PathInput } from "./path.js";
 import { unreadFields } from "../core/pointer.js";
-import { orderedLog, unreadInLog, type PlacedReading } from "./readings.js";
+import { orderedLog, unreadInLog } from "./readings.js";
 import { timeStops } from "./refusal.js";
-import { airDoubts, SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
+import { airDoubts, asMeant, SURROUNDINGS_FIELDS, surroundingsOf } from "./surroundings.js";
 import { doubt } from "./text.js";
 import { steeringGoal } from "./steeringGoal.js";
 import type { SteerAnswer, SteerInput } from "./types.js";
@@ -56,9 +56,10 @@ const FIELDS: readonly string[] = [
  * told, and where no later reading contradicts it. So 57 serves as 13.9 °C beside readings of 14 °C. Beside
  * 16.8 °C, in air of 15 °C, it is left out. With `forecast-only`, no late reading is followed. Where four
  * readings or more all agree, but not with vessel and surroundings as told, they are followed without these,
- * and `surroundings-doubted` says so. A jump is believed where the log says `changed`. Surroundings above 45
- * °C are in doubt in the same way: they serve the forecast as °F, and `trusted` is false. What is unwise is
- * then judged by the readings alone.
+ * and `surroundings-doubted` says so. A jump is believed where the log says `changed`. Of one moment, a
+ * reading with `changed` comes after the others. The others count as one, in whatever order they come.
+ * Surroundings above 45 °C are in doubt in the same way: they serve the forecast as °F, and `trusted` is
+ * false. What is unwise is then judged by the readings alone.
  *
  * The bath is poured out at the median of the forecast: behind the last reading that is followed, Newton's
  * law of cooling, fitted with a prior on vessel, surroundings and reading. The path goes to
@@ -96,24 +97,25 @@ export function steer(input: SteerInput): SteerAnswer {
   const told = surroundingsOf("steer", input);
   const ofAir = airDoubts(input.ambientC, "/ambientC");
   const airDoubted = ofAir.length > 0;
-  const ordered = orderedLog("steer/log", log, 1);
-  const drainS = drainOf("steer/plan", plan);
   const { temperatureC, ...asked } = plainObject("steer/conditions", conditions);
+  const statedC = typeof temperatureC === "number" ? temperatureC : undefined;
+  const ordered = orderedLog("steer/log", log, 1, statedC);
+  const drainS = drainOf("steer/plan", plan);
   const others = { ...asked, ...movedBy(plan, baseline) };
   if (stepS !== undefined) inRange("steer/stepS", stepS, 1, 300, "timeS");
   // At the temperature of the known time: what all other causes leave, and a check of all that was given.
   const due = inNameOf("steer", () => compensate(baseline, others, knowledge));
-  const statedC = typeof temperatureC === "number" ? temperatureC : undefined;
   if (statedC !== undefined) inRange("steer/conditions/temperatureC", statedC, 0, 100, "temperatureC");
-  const { timeS: newestS } = ordered.readings.at(-1) as PlacedReading;
   if (appearance !== undefined) plainObject("steer/appearance", appearance);
   const seenS = appearance === undefined ? 0 : checkedAppearance("steer/appearance", appearance.appearanceS);
-  const nowS = inRange("steer/nowS", input.nowS ?? Math.max(newestS, seenS), 0, LONGEST_CLOCK_S, "timeS");
+  const lastS = Math.max(ordered.newestS, seenS);
+  const nowS = inRange("steer/nowS", input.nowS ?? lastS, 0, LONGEST_CLOCK_S, "timeS");
   const judgedLog = judgeByReadings("/log", ordered, told, statedC, nowS);
   const { followed, trusted, cautions: doubts, known } = judgedLog;
+  const referenceC = asMeant(statedC) ?? baseline.temperatureC;
   const law = knowledge.temperature ?? genericTemperatureLaw;
   const request: PathInput = {
-    ...followedOr(followed, statedC, baseline, known.readingSdC),
+    ...followedOr(followed, referenceC, known.readingSdC),
     known,
     rate: rateFunction(baseline.temperatureC, law),
     wantedS: due.timeS,
@@ -148,7 +150,6 @@ export function steer(input: SteerInput): SteerAnswer {
     ...unreadInLog("/log", log),
   ];
   const remaining = fromNow(total, nowS);
-  const referenceC = statedC ?? baseline.temperatureC;
   const steady = { ...others, temperatureC: referenceC };
   const { timeS: dueS } = inNameOf("steer", () => compensate(baseline, steady, knowledge));
   const steered: SteerAnswer = {
@@ -174,15 +175,13 @@ function movedBy(plan: ProcessPlan | undefined, baseline: Baseline): Conditions 
   return agitation === undefined ? {} : { agitation: plan.handling.agitation };
 }
 
-/** The readings that are followed; where there are none, what the bath was mixed to. */
+/** The readings that are followed; where there are none, what the bath was mixed to, °C. */
 function followedOr(
   followed: readonly Followed[],
-  statedC: number | undefined,
-  baseline: Baseline,
+  celsius: number,
   readingSdC: number,
 ): { readonly followed: readonly Followed[]; readonly readingSdC: number } {
   if (followed.length > 0) return { followed, readingSdC };
-  const celsius = statedC ?? baseline.temperatureC;
   return { followed: [{ timeS: 0, celsius, changed: false }], readingSdC: UNREAD_SD_C };
 }
 

@@ -24,6 +24,10 @@ export const SURROUNDINGS_FIELDS: readonly string[] = ["ambientC", "vessel", "re
 export const airDoubts = (ambientC: number | undefined, path: string): readonly Caution[] =>
   ambientC === undefined ? [] : fahrenheitCautions(ambientC, path);
 
+/** A temperature that was told, °C; what is probably in °F serves in that unit. */
+export const asMeant = (toldC: number | undefined): number | undefined =>
+  toldC !== undefined && toldC > FAHRENHEIT_ABOVE_C ? fahrenheitToCelsius(toldC) : toldC;
+
 /**
  * Checks what is known of the surroundings. What is probably in °F serves in that unit, as a reading does;
  * who asks has to tell the doubt.
@@ -32,9 +36,7 @@ export function surroundingsOf(where: string, given: SteeringSurroundings): Surr
   const { ambientC, vessel, readingSdC = READING_SD_C } = given;
   if (ambientC !== undefined) ambientTemperature(where, ambientC);
   inRange(where, readingSdC, 0.001, 5, "temperatureDifferenceC", "/readingSdC");
-  const asMeantC =
-    ambientC !== undefined && ambientC > FAHRENHEIT_ABOVE_C ? fahrenheitToCelsius(ambientC) : ambientC;
-  return { ambientC: asMeantC, vessel: vesselOf(`${where}/vessel`, vessel), readingSdC };
+  return { ambientC: asMeant(ambientC), vessel: vesselOf(`${where}/vessel`, vessel), readingSdC };
 }
 
 function vesselOf(where: string, vessel: SteeringSurroundings["vessel"]): Surroundings["vessel"] {

@@ -67,7 +67,7 @@ export const readingSentences: Pick<CautionSentences, ReadingCautionCode> = {
     "The readings are followed. Check what was said of vessel and air.",
   "thermometer-frozen": ({ actual }, unit) =>
     `The readings stay the same, but the bath must have changed by about ${degreesApart(actual, unit)}.`,
-  "log-order": () => "The readings were put in the order of time.",
+  "log-order": () => "The readings were put in the order of time, one for each moment.",
   "bath-changed": ({ actual }, unit) => `The bath was changed by ${degreesApart(actual, unit)}.`,
   "forecast-only": ({ data }) =>
     `No reading later than ${lengthText(data.sinceS)} after the pour-in is believed. ` +

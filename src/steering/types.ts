@@ -70,7 +70,10 @@ export interface SteerInput extends SteeringSurroundings {
  * take for it, s. On this scale the goal stays in its place while its clock time moves.
  */
 export interface EquivalentWork {
-  /** `conditions.temperatureC` where it is a number, else that of the known time, °C */
+  /**
+   * `conditions.temperatureC` where it is a number, else that of the known time, °C; above 45 it is in
+   * doubt, and serves as °F
+   */
   readonly referenceC: number;
   /** by now */
   readonly nowS: number;

@@ -5,10 +5,13 @@ import {
   equivalentTime,
   isInputError,
   judgeReading,
+  steer,
   type LogCheck,
+  type SteerInput,
   type SteeringReading,
 } from "../../src/index.js";
 import { anyOf } from "../helpers.js";
+import { fc, real, test } from "../property.js";
 const steady: readonly SteeringReading[] = [0, 60, 120].map((timeS) => ({ timeS, temperatureC: 14 }));
 
 describe("judgeReading", () => {
@@ -91,12 +94,12 @@ describe("checkLog", () => {
       ["reading-jump", "/2/temperatureC"],
       ["log-order", "/1/timeS"],
     ]);
-    // Two that may both be right: the first.
+    // Two that may both be right: their mean.
     const twice = [
       { timeS: 0, temperatureC: 14 },
       { timeS: 0, temperatureC: 14.2 },
     ];
-    expect(sound(twice).log).toEqual([twice[0]]);
+    expect(sound(twice).log).toEqual([{ timeS: 0, temperatureC: 14.1 }]);
     expect(equivalentTime(log, 14)).toBeGreaterThan(100);
   });
   it("leaves out what is no reading, and keeps what may be in another unit", () => {
@@ -109,17 +112,24 @@ describe("checkLog", () => {
       { timeS: 300, temperatureC: -5 },
       { timeS: 360, temperatureC: 14 },
     ]);
-    expect(log.map(({ timeS }) => timeS)).toEqual([240, 360]);
+    expect(log.map(({ timeS }) => timeS)).toEqual([240, 300, 360]);
     expect(cautions.map(({ path }) => path)).toEqual([4, 5, 0, 1, 2, 3].map((i) => `/${i}/temperatureC`));
   });
-  it("names a field that is not read, and is no log where no reading names a temperature", () => {
+  it("names a field that is not read, and is no log where no reading is left", () => {
     const check = checkLog([{ timeS: 0, tempC: 20 }]);
     expect(check).toMatchObject({ ok: false, problems: [{ code: "missing", path: "/0/temperatureC" }] });
     expect(check.cautions.map(({ code, path, data }) => [code, path, data])).toEqual([
       ["reading-missing", "/0/temperatureC", { text: null }],
       ["unknown-field", "/0/tempC", { field: "tempC", nearest: "temperatureC" }],
     ]);
-    expect(sound([{ timeS: 0, temperatureC: null }]).log).toEqual([]);
+    for (const temperatureC of [null, undefined, 85])
+      expect(checkLog([{ timeS: 0, temperatureC }])).toMatchObject({
+        ok: false,
+        problems: [{ path: "/0/temperatureC" }],
+      });
+    // What is undefined is missing once it was stored.
+    const gap = [steady[0], { timeS: 60, temperatureC: undefined }];
+    expect(checkLog(JSON.parse(JSON.stringify(gap)))).toEqual(checkLog(gap));
     const misspelt = { timeS: 60, temperatureC: 18, chnaged: true };
     const unknown = { code: "unknown-field", data: { field: "chnaged", nearest: "changed" } };
     expect(sound([steady[0], misspelt]).cautions).toContainEqual(
@@ -163,5 +173,69 @@ describe("checkLog", () => {
       problems: [{ code: "wrong-type", path: "", expected: { must: "plain-data" } }],
     });
     for (const none of [undefined, null, "x", {}, []]) expect(checkLog(none)).toMatchObject({ ok: false });
+  });
+});
+
+describe("steer by a log that was checked", () => {
+  const baseline = { timeS: 900, temperatureC: 20 };
+  const agrees = (log: readonly SteeringReading[], more: Partial<SteerInput> = {}): void => {
+    const check = checkLog(log);
+    if (!check.ok) return;
+    const [given, checked] = [log, check.log].map((one) =>
+      steer({ baseline, conditions: {}, nowS: 2000, ...more, log: one }),
+    );
+    expect(checked?.total).toEqual(given?.total);
+    expect(checked?.equivalent).toEqual(given?.equivalent);
+  };
+  const changed = true;
+  it.each<readonly [string, readonly SteeringReading[]]>([
+    ["two of one moment", [...steady, { timeS: 120, temperatureC: 14.4 }]],
+    [
+      "two of one moment that outvote another",
+      [...[20, 26, 26.2].map((temperatureC, i) => ({ timeS: i && 60, temperatureC }))],
+    ],
+    ["a change at the moment of a reading", [...steady, { timeS: 120, temperatureC: 22, changed }]],
+    [
+      "a change to the same temperature",
+      [...steady, { timeS: 120, temperatureC: 14, changed }, { timeS: 300, temperatureC: 19 }],
+    ],
+    ["a change at pour-in", [...steady, { timeS: 0, temperatureC: 22, changed }]],
+    [
+      "a change that a failed reading told",
+      [...steady, { timeS: 240, temperatureC: null, changed }, { timeS: 300, temperatureC: 23 }],
+    ],
+    [
+      "readings in other units",
+      [...steady, { timeS: 180, temperatureC: -10 }, { timeS: 240, temperatureC: 104, changed }],
+    ],
+  ])("gives the same time: %s", (_, log) => {
+    agrees(log);
+    agrees([...log].reverse());
+  });
+  const reading = fc.record<SteeringReading>({
+    timeS: fc.oneof(fc.constantFrom(0, 60, 60, 120, 120.5, 300, 300, 1e7), real(0, 1000)),
+    temperatureC: fc.oneof(
+      fc.constantFrom(20, 20, 20.3, 14, 22, 68, 57, -10, 104, 0, 85, -127, null, undefined, NaN),
+      real(5, 32),
+      fc.double(),
+    ),
+    changed: fc.constantFrom(undefined, undefined, undefined, changed),
+  });
+  test.prop([
+    fc.array(reading, { minLength: 1, maxLength: 12 }),
+    fc.record({
+      nowS: fc.constantFrom(0, 299.3, 300, 2000),
+      conditions: fc.record({ temperatureC: fc.constantFrom(undefined, 14, 20, 38, 68) }),
+      ambientC: fc.constantFrom(undefined, 8, 20, 68),
+      vessel: fc.constantFrom(undefined, "tray-in-air" as const, "steel-tank-in-water" as const),
+    }),
+  ])("gives the same time by any log, and the log is its own clean copy", (log, more) => {
+    agrees(log, more);
+    const check = checkLog(log);
+    if (!check.ok) return;
+    expect(checkLog(check.log)).toMatchObject({ ok: true, log: check.log });
+    check.log.forEach(({ timeS }, i) => {
+      expect(timeS).toBeGreaterThan(check.log[i - 1]?.timeS ?? -1);
+    });
   });
 });

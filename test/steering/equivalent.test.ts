@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import {
   compensate,
+  describeSteering,
   equivalentTime,
   genericTemperatureLaw,
   newtonDrift,
@@ -50,6 +51,16 @@ describe("the equivalent of a run", () => {
     const { equivalent } = ask([{ timeS: 0, temperatureC: 18 }], { conditions: {} });
     expect(equivalent.referenceC).toBe(20);
     expect(equivalent.dueS).toBeCloseTo(510, 6);
+  });
+  it("takes a mix that is probably in °F in °C, as the readings are judged by it", () => {
+    const log = [0, 60].map((timeS) => ({ timeS, temperatureC: 20 }));
+    const answer = ask(log, { conditions: { temperatureC: 68 } });
+    expect(answer.equivalent).toMatchObject({ referenceC: 20, nowS: 60 });
+    expect(answer.equivalent.dueS).toBeCloseTo(510, 6);
+    expect(describeSteering(answer).join(" ")).not.toContain("than planned");
+    // Without a reading the mix stands in for it.
+    const alone = ask([{ timeS: 0, temperatureC: null }], { conditions: { temperatureC: 68 } });
+    expect(alone.total.timeS).toBeCloseTo(510, 6);
   });
   it("moves the goal where the image comes late", () => {
     const log = [{ timeS: 0, temperatureC: 14 }];

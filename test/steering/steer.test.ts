@@ -6,6 +6,7 @@ import {
   isInputError,
   judgeReading,
   newtonDrift,
+  planAt,
   planProcess,
   planRecipe,
   recipeQuestion,
@@ -435,6 +436,27 @@ describe("a bath that was changed", () => {
     expect(answer.total.timeS / (240 + 600 * (1 - 240 / steadyS))).toBeCloseTo(1, 2);
     expect(ask([...before, reading(240, 20), reading(300, 20)]).trusted).toBe(false);
   });
+  it("comes after the other readings of its moment, in whatever order they are given", () => {
+    const known = { baseline: { timeS: 900, temperatureC: 20 }, ambientC: 20 };
+    const drift = [reading(0, 20), reading(150, 17.5), reading(300, 15)];
+    const after = ask([...drift, reading(301, 22, true)], known);
+    for (const log of [
+      [...drift, reading(300, 22, true)],
+      [reading(300, 22, true), ...drift],
+      [...drift, reading(300, 21.8, true), reading(300, 22.2, true)],
+    ]) {
+      const answer = ask(log, known);
+      expect(Math.abs(answer.total.timeS - after.total.timeS)).toBeLessThan(1);
+      expect(answer.trusted).toBe(true);
+      expect(codes(answer)).toContain("bath-changed");
+    }
+    // A change to the temperature that was just read: what drifts is another bath from then on.
+    const same = ask([...drift, reading(300, 15, true)], known);
+    expect(codes(same)).toContain("bath-changed");
+    // At pour-in nothing came before it.
+    const first = ask([reading(0, 20), reading(0, 14, true), reading(60, 14)]);
+    expect(first.total.timeS).toBeCloseTo(ask([reading(0, 14), reading(60, 14)]).total.timeS, 6);
+  });
   it("is believed as often as it is said, also when the first reading comes late", () => {
     const answer = ask([reading(60, 14), reading(120, 20, true), reading(180, 14, true), reading(240, 14)]);
     expect(answer.trusted).toBe(true);
@@ -526,6 +548,23 @@ describe("the plan", () => {
       const seconds = planned.steps[0]!.durationS;
       expect(Math.abs(total.timeS / seconds - 1)).toBeLessThan(0.005);
       expect(aimed!.steps[0]!.durationS).toBe(total.timeS);
+    }
+  });
+  it.each([undefined, 60])("pours out from now on for as long as nobody did, in steps of %s s", (stepS) => {
+    const slept = planProcess({
+      ...{ vessel: "tank", timeS: 600, temperatureC: 20, baths: { stop: {}, fix: {}, wash: {} } },
+      ...(stepS && { stepS }),
+    });
+    let followed = slept;
+    for (const nowS of [598, 600, 615, 900, 1e4]) {
+      for (const given of [slept, followed]) {
+        const answer = ask([reading(0, 20), reading(120, 20)], { plan: given, nowS });
+        followed = answer.plan!;
+        const { step, cues } = planAt(followed, nowS);
+        expect(step).toMatchObject({ name: "develop", endS: nowS + slept.handling.drainS });
+        expect(cues.map((cue) => cue.do)).toContain("pour-out");
+        expect(followed.cautions.map(({ code }) => code)).toContain("late-pour");
+      }
     }
   });
 });

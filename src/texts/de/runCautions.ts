@@ -127,7 +127,7 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     "Die Messwerte gelten. Die Angaben zu Gefäß und Luft prüfen.",
   "thermometer-frozen": ({ actual }, unit) =>
     `Die Anzeige steht, aber das Bad muss sich um etwa ${gradWeit(actual, unit)} geändert haben.`,
-  "log-order": () => "Die Messwerte wurden nach der Zeit geordnet.",
+  "log-order": () => "Die Messwerte wurden nach der Zeit geordnet, je Zeitpunkt einer.",
   "bath-changed": ({ actual }, unit) => `Das Bad wurde um ${gradWeit(actual, unit)} geändert.`,
   "forecast-only": ({ data }) =>
     `Kein Messwert später als ${dauer(data.sinceS)} nach dem Einguss ist glaubhaft. ` +
