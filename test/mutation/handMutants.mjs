@@ -362,8 +362,8 @@ export const handMutants = [
   mutant(
     "jumps measured from the reading after",
     "steering/judge",
-    "actual: celsiusOf(one) - celsiusOf(before)",
-    "actual: celsiusOf(before) - celsiusOf(one)",
+    "actual: one.celsius - before.celsius",
+    "actual: before.celsius - one.celsius",
   ),
   // Inspection, brew, bath.
   mutant(
