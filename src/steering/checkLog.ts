@@ -30,8 +30,8 @@ export type LogCheck =
  *
  * @param input - anything; a log is an array of 1 to 100,000 readings `{ timeS, temperatureC, changed? }`
  * @returns `ok: true` with the log in the order of time, one reading each moment, and what is in doubt about
- * it; or `ok: false` with every problem of its shape, and that no reading is left. Paths point into what was
- * given
+ * it; or `ok: false` with every problem of its shape. Paths point into what was given. The log is empty where
+ * every reading failed: the bath then has the temperature that it was mixed to
  *
  * @remarks {@link steer} gives the same time by this log as by the one that was given. A reading that is
  * absent or that no bath can have (85 or exactly 0 of a failed sensor) is a caution, and is left out of the
@@ -69,8 +69,9 @@ function logCheck(input: unknown): LogCheck {
   const { cautions: doubts } = judgeLog("", ordered, surroundingsOf("checkLog", {}), undefined);
   const log = ordered.readings.map(asReading);
   const cautions = gravestFirst([...doubts.filter(({ code }) => code !== "forecast-only"), ...unread]);
-  // Steering may go by the mix where every reading failed; but a log of none is no log.
-  if (log.length === 0) attempt(problems, () => wrongKind("checkLog/0/temperatureC", ["number"], undefined));
+  // Failed readings are a log; readings that name no temperature at all are none.
+  if (!(input as readonly object[]).some((one) => "temperatureC" in one))
+    attempt(problems, () => wrongKind("checkLog/0/temperatureC", ["number"], undefined));
   return problems.length > 0 ? { ok: false, problems, cautions } : { ok: true, log, cautions };
 }
 

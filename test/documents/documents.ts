@@ -133,12 +133,10 @@ export function documentsAreAdmitted(numRuns: number): void {
         every(
           fc.property(readings, (given) => {
             const check = checkLog(given);
-            // Steering may go by the mix where every reading failed; checkLog then has none to hand back.
-            const problems = check.ok ? [] : check.problems;
-            expect(problems.filter(({ path }) => path !== "/0/temperatureC")).toEqual([]);
-            expect(asked(() => steered(given))).toHaveProperty("value");
+            expect(check.ok ? [] : check.problems).toEqual([]);
             if (!check.ok) return;
-            expect(asked(() => steered(check.log))).toHaveProperty("value");
+            expect(asked(() => steered(given))).toHaveProperty("value");
+            if (check.log.length > 0) expect(asked(() => steered(check.log))).toHaveProperty("value");
             // What may be in another unit may lie where no bath in °C does.
             const inRange = check.log.every(({ temperatureC: c }) => c >= 0 && c <= 100);
             if (check.log.length > 1 && inRange)
