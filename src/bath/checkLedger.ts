@@ -2,7 +2,7 @@ import type { Caution } from "../core/caution.js";
 import { attempt } from "../core/attempt.js";
 import type { CheckProblem } from "../core/errors.js";
 import { present } from "../core/ordered.js";
-import type { OwnFields } from "../core/ownFields.js";
+import { isOwnField, type OwnFields } from "../core/ownFields.js";
 import { plainData } from "../core/plainData.js";
 import { pointerTo, unreadFields } from "../core/pointer.js";
 import { unlessUnreadable } from "../core/unlessUnreadable.js";
@@ -62,7 +62,7 @@ function ledgerCheck(input: unknown): CheckedLedger {
     cautions.push(...unreadFields(path, part, fields));
     const kept = Object.entries(present(part)).flatMap(([field, value]: [string, unknown]) => {
       if (fields.includes(field)) return [[field, value] as const];
-      if (!field.startsWith("x-")) return [];
+      if (!isOwnField(field)) return [];
       return [[field, ask(() => plainData(pointerTo(`checkLedger${path}`, field), value))] as const];
     });
     return Object.fromEntries(kept);

@@ -2,6 +2,7 @@ import { plainObject, refuse } from "./guards.js";
 import { nearestName } from "./nearestName.js";
 import { pointerTo } from "./pointer.js";
 import { knownFieldText } from "./text.js";
+import { isOwnField } from "./ownFields.js";
 
 /** Longer names are not repeated in a path, which then points to the object that holds them. */
 export const LONGEST_NAME = 200;
@@ -39,7 +40,6 @@ export function refuseField(where: string, name: string, values: readonly string
  */
 export function onlyFields(at: string, given: unknown, fields: readonly string[]): Record<string, unknown> {
   const object = plainObject(at, given);
-  for (const name in object)
-    if (!fields.includes(name) && !name.startsWith("x-")) refuseField(at, name, fields);
+  for (const name in object) if (!fields.includes(name) && !isOwnField(name)) refuseField(at, name, fields);
   return object;
 }

@@ -2,6 +2,9 @@
  * Fields of one's own in a document.
  */
 
+/** Whether a field is the caller's own. */
+export const isOwnField = (field: string): boolean => field.startsWith("x-");
+
 /** Fields of one's own: kept, and never read. */
 export interface OwnFields {
   /** a field of one's own: kept, and never read */

@@ -5,6 +5,7 @@ import type { Caution } from "./caution.js";
 import { makeCaution } from "./cautionTexts.js";
 import { nearestName } from "./nearestName.js";
 import { unknownFieldSentence } from "./text.js";
+import { isOwnField } from "./ownFields.js";
 
 /**
  * The pointer to a member of what `parent` points to: `~` is written `~0` and `/` is written `~1` (RFC 6901,
@@ -25,7 +26,7 @@ const MOST_NAMED = 50;
 export function unreadFields(path: string, given: object, known: readonly string[]): readonly Caution[] {
   const fields = given as Readonly<Record<string, unknown>>;
   return Object.keys(given)
-    .filter((field) => !known.includes(field) && !field.startsWith("x-") && fields[field] !== undefined)
+    .filter((field) => !known.includes(field) && !isOwnField(field) && fields[field] !== undefined)
     .slice(0, MOST_NAMED)
     .map((field) => {
       const nearest = nearestName(field, known);

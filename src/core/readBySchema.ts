@@ -10,6 +10,7 @@ import { plainCopy } from "./plainCopy.js";
 import type { JsonSchema } from "./schema.js";
 import { knownFieldText, plainText } from "./text.js";
 import { codeOf, expectedData, isOfType, kindOf, type DocumentProblem } from "./schemaWords.js";
+import { isOwnField } from "./ownFields.js";
 
 /** No more problems than this are listed: a hostile document has any number of them. */
 export const MOST_PROBLEMS = 100;
@@ -139,7 +140,7 @@ function readObject(
     for (const key of Object.keys(value)) {
       if (problems.length >= MOST_PROBLEMS) break;
       if (Object.hasOwn(properties, key)) continue;
-      if (additionalProperties || (patternProperties !== undefined && key.startsWith("x-"))) {
+      if (additionalProperties || (patternProperties !== undefined && isOwnField(key))) {
         if (value[key] !== undefined) copy[key] = ownData(value[key], fieldPlace(path, key), problems);
       } else reportField(problems, unknownField(path, key, Object.keys(properties)));
     }

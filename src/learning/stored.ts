@@ -6,7 +6,7 @@ import type { Caution } from "../core/caution.js";
 import type { Knowledge } from "../compensate/types.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { arrayOf, plainObject } from "../core/guards.js";
-import type { OwnFields } from "../core/ownFields.js";
+import { isOwnField, type OwnFields } from "../core/ownFields.js";
 import { plainData } from "../core/plainData.js";
 import { MOST_PROBLEMS, problemAt } from "../core/readBySchema.js";
 import type { DocumentProblem } from "../core/schemaWords.js";
@@ -43,9 +43,7 @@ export function storedEntries(
 
 /** The fields of the owner of knowledge, which begin with "x-", as a copy. */
 export function ownFields(at: string, knowledge: Knowledge): OwnFields {
-  const own = Object.entries(knowledge).filter(
-    ([field, value]) => field.startsWith("x-") && value !== undefined,
-  );
+  const own = Object.entries(knowledge).filter(([field, value]) => isOwnField(field) && value !== undefined);
   return Object.fromEntries(own.map(([field, value]) => [field, plainData(`${at}/${field}`, value)]));
 }
 
