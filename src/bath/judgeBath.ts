@@ -1,7 +1,7 @@
 import { genericAgeLaw } from "../age/genericAgeLaw.js";
 import { ageEffect, coveredAge, lastAge, type AgeLaw } from "../age/law.js";
 import { livesUntil } from "../age/livesUntil.js";
-import { lifeOf, ownAge, type LifeLaw } from "../age/ownAge.js";
+import { covering, lifeOf, ownAge, type LifeLaw } from "../age/ownAge.js";
 import { isPast, type Caution } from "../core/caution.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { factorOf } from "../core/cause.js";
@@ -120,9 +120,8 @@ export function judgeBath(where: string, bath: JudgedQuestion): JudgedBath {
         actual: known,
       }),
     );
-  // What is only guessed of an old bath counts in its time, but calls it no too slow one.
-  const guessed = bath.age ?? { ...genericAgeLaw, coversH: keepingLimitH };
-  return { factor: used * aged(age ?? guessed), cautions };
+  // A guess about an old bath counts in its time, but is no reason to throw it out.
+  return { factor: used * aged(age ?? covering(bath.age ?? genericAgeLaw, keepingLimitH)), cautions };
 }
 
 /** Whether a bath of unknown capacity has developed more film than practice gives it. */

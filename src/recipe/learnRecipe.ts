@@ -6,7 +6,7 @@ import { startKnowledge, type StartOptions } from "../learning/startKnowledge.js
 import { ownFields } from "../learning/stored.js";
 import type { DevelopmentRun, LearnedKnowledge } from "../learning/types.js";
 import { placeOf } from "./places.js";
-import { isLearned, recipeInputs } from "./recipeTime.js";
+import { recipeInputs } from "./recipeTime.js";
 import { RECIPE_VERSION, type Recipe } from "./types.js";
 
 /**
@@ -53,11 +53,9 @@ export function learnRecipe(
 
 /** What the recipe has learned, where that is of its known time; else what its runs say from there. */
 function known(recipe: Recipe): LearnedKnowledge {
-  const { knowledge } = recipe;
-  if (!isLearned(knowledge)) return startOf(recipe);
-  const { learned, doubts } = recipeInputs("learnRecipe/recipe", recipe);
-  // It has no doubts where its known time is another one, as when that was put right by hand.
-  if (learned === undefined || doubts !== undefined) return knowledge;
+  const { learned, otherBaseline } = recipeInputs("learnRecipe/recipe", recipe);
+  if (learned === undefined) return startOf(recipe);
+  if (otherBaseline === undefined) return learned;
   const { laws, noise } = learned.prior;
   const own = ownFields("learnRecipe/recipe/knowledge", learned);
   return learn(startOf({ ...recipe, knowledge: { ...laws, ...own } }, { noise }), learned.runs);

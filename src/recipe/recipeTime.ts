@@ -14,8 +14,7 @@ import { present } from "../core/ordered.js";
 import { doubtsOf } from "../learning/doubts.js";
 import { derived } from "../learning/stored.js";
 import type { LearnedKnowledge } from "../learning/types.js";
-import { genericAgeLaw } from "../age/genericAgeLaw.js";
-import type { AgeLaw } from "../age/law.js";
+import { covering } from "../age/ownAge.js";
 import { placed } from "./places.js";
 import { emulsionIn, useIn } from "./recipeCautions.js";
 import type { Recipe } from "./types.js";
@@ -31,6 +30,8 @@ export interface RecipeInputs {
   readonly cautions: readonly Caution[];
   /** what was doubted when the known time was learned */
   readonly doubts?: readonly Caution[];
+  /** the known time is not the one that was learned */
+  readonly otherBaseline?: true;
 }
 
 /** Whether knowledge holds a prior and runs, from which it is worked out. */
@@ -71,14 +72,14 @@ export function recipeInputs(
   const asked = { ...own, ...present(recipe.conditions ?? {}), ...present(conditions) };
   if (!isLearned(knowledge)) {
     const brew = developer.kind === "brew" ? developer.brew : undefined;
-    const age = covering(knowledge.age ?? lifeOfBrew(brew, baseline.ageH), developer);
+    const age = covering(knowledge.age ?? lifeOfBrew(brew, baseline.ageH), developer.keepingLimitH);
     const laws = { ...present(knowledge), ...present({ age, use: useIn(recipe) }) };
     return { baseline, conditions: asked, knowledge: laws, cautions: [] };
   }
   const { now, cautions } = derived(`${at}/knowledge`, knowledge);
-  const laws = { ...now, age: covering(now.age, developer) };
+  const laws = { ...now, age: covering(now.age, developer.keepingLimitH) };
   if (!isKnown(baseline, now.baseline, list) && !isKnown(baseline, now.prior.baseline, list))
-    return { baseline, conditions: asked, knowledge: laws, learned: now, cautions };
+    return { baseline, conditions: asked, knowledge: laws, learned: now, cautions, otherBaseline: true };
   // The recipe's known time is the one that was learned: what the runs made of it goes before what is
   // written.
   const learned = { ...baseline, ...now.baseline };
@@ -90,17 +91,6 @@ export function recipeInputs(
     cautions,
     doubts: doubtsOf(now),
   };
-}
-
-/**
- * A law of age that says nothing past a day covers what the developer keeps: up to there it ages as slowly as
- * in a day.
- */
-function covering(age: AgeLaw | undefined, { keepingLimitH }: Recipe["developer"]): AgeLaw | undefined {
-  if (keepingLimitH === undefined) return age;
-  const law = age ?? genericAgeLaw;
-  const open = law.kind === "speeding" || law.kind === "slowing";
-  return open && law.coversH === undefined ? { ...law, coversH: keepingLimitH } : age;
 }
 
 /**
