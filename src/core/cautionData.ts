@@ -50,7 +50,7 @@ export interface CautionData extends LearnedCautionData, BrewCautionData {
     /** whose table it is */
     readonly cause: "temperature" | "dilution";
   };
-  /** a law by which a colder or a weaker bath is the faster one, or a push the shorter */
+  /** a law by which a colder, weaker, less agitated or older bath is faster, or a push takes less time */
   readonly "wrong-way": {
     /** whose law it is */
     readonly cause: "temperature" | "dilution" | "agitation" | "age" | "push";

@@ -35,7 +35,12 @@ export const outsideTableSentence: Pick<CautionSentences, "outside-table"> = {
     `A ${cause} lies outside the table. The slope of its last rows is carried on.`,
 };
 
-const WRONG_WAY = { temperature: "colder", dilution: "weaker", agitation: "calmer", age: "older" } as const;
+const WRONG_WAY = {
+  temperature: "colder",
+  dilution: "weaker",
+  agitation: "less agitated",
+  age: "older",
+} as const;
 
 export const wrongWaySentence: Pick<CautionSentences, "wrong-way"> = {
   "wrong-way": ({ data: { cause } }) =>

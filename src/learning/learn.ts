@@ -26,12 +26,12 @@ export interface LearnOptions {
  * @remarks A Bayesian linear regression of ln(right time) on eight numbers: base time, activation energy,
  * dilution exponent, loss under agitation, increase by use, ageing, strength, push. The laws are the prior.
  * All runs are fitted anew, in one fixed order, so that neither the order nor the number of calls matters. A
- * run with an id that comes again, equal in every field, is one run with the fields of one's own of both; of
- * two by one name that of the first. What was learned of agitation and use scales ln(factor) of the prior
- * law. A run z standard deviations off weighs 2/z beyond 2; the scatter is estimated with a prior of four
- * runs. A run tells its time to 4 % at best, since a development repeats no better (common practice); with
- * noise stated, to 0.001. A run of which the laws give ln(time) with a spread beyond 100, or more than 100
- * from the baseline's, is set aside.
+ * run that comes again under its id counts once, with the own fields of both; where two have one name, the
+ * first stays. What was learned of agitation and use scales ln(factor) of the prior law. A run z standard
+ * deviations off weighs 2/z beyond 2; the scatter is estimated with a prior of four runs. A run tells its
+ * time to 4 % at best, since a development repeats no better (common practice); with noise stated, to 0.001.
+ * A run of which the laws give ln(time) with a spread beyond 100, or more than 100 from the baseline's, is
+ * set aside.
  * Not covered: contrast wanted other than the baseline's, bath temperatures that drift (use the mean), stand
  * runs under a baseline that does not stand.
  *

@@ -49,8 +49,8 @@ function priorText(at: string, { prior }: LearnedKnowledge): string {
 }
 
 /**
- * The entries of both, one that is in both once. Of those without an id, which may come several times, the
- * ones with equal own fields are the same first; the others are by the order of these fields.
+ * The entries of both; what is in both counts once. An entry without an id may come several times: those with
+ * equal own fields are paired first, then the others in the order of these fields.
  */
 function inBoth(mine: readonly Entry[], yours: readonly Entry[]): readonly Entry[] {
   const [a, b] = [numbered(mine, wholeText), numbered(yours, wholeText)];

@@ -11,6 +11,7 @@ import { isoDate, notAfter } from "../quantities/isoDate.js";
 import { everything, type Learning } from "./learning.js";
 import type { DevelopmentRun } from "./types.js";
 import { idText } from "./text.js";
+import { isOwnField } from "../core/ownFields.js";
 
 /** The fields of a run besides its conditions, as they are written for comparing: before these, and after. */
 const BEFORE = ["id", "date", "timeS"] as const;
@@ -69,7 +70,7 @@ function ownCopy(at: string, run: DevelopmentRun): DevelopmentRun {
   if (copy !== run) return copy;
   for (const field of Object.keys(run)) {
     const value = (run as unknown as Readonly<Record<string, unknown>>)[field];
-    const stored = field.startsWith("x-") ? value !== undefined : typeof value === "object";
+    const stored = isOwnField(field) ? value !== undefined : typeof value === "object";
     if (stored) plainData(`${at}/${field}`, value);
   }
   // What is no number is refused where it is read.
@@ -102,8 +103,8 @@ class WrittenRun implements Entry {
 type ReadEntry = (entry: Entry) => unknown;
 
 /**
- * Entries, a run with an id that comes twice once, with the own fields of both; two different runs of one id
- * are refused. `read` is asked of those two: what is malformed is no other run.
+ * The entries. A run that comes twice under its id is kept once, with the own fields of both. Two different
+ * runs of one id are refused, unless `read` refuses one of them for what is wrong with it.
  */
 export function withoutTwins(entries: readonly Entry[], read?: ReadEntry): Entry[] {
   const places = new Map<string, number>();
@@ -126,14 +127,14 @@ export function withoutTwins(entries: readonly Entry[], read?: ReadEntry): Entry
   return found;
 }
 
-const isOwn = ([field]: readonly [string, unknown]): boolean => field.startsWith("x-");
+const isOwn = ([field]: readonly [string, unknown]): boolean => isOwnField(field);
 
 /** The fields of a run that are its owner's, as text in one order. */
 export function ownText({ run }: Entry): string {
   return JSON.stringify(ordered(Object.fromEntries(Object.entries(run).filter(isOwn))));
 }
 
-/** An entry with the own fields of its twin besides, in one order; of two by one name its own. */
+/** An entry with its twin's own fields added, in one order. Where two have one name, the entry's stays. */
 export function withOwnOf(entry: Entry, twin: Entry): Entry {
   if (ownText(entry) === ownText(twin)) return entry;
   const fields = Object.entries(entry.run);
@@ -143,7 +144,7 @@ export function withOwnOf(entry: Entry, twin: Entry): Entry {
   return { run: run as unknown as DevelopmentRun, text: entry.text, at: entry.at };
 }
 
-/** Entries in the one order, without twins. Those that are the same keep theirs, or have that of `order`. */
+/** Entries in the one order, without twins. `order` sorts those that are equal. */
 export function inOrder(
   entries: readonly Entry[],
   read: ReadEntry,

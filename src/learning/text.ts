@@ -93,8 +93,8 @@ export const learningSentences: Pick<CautionSentences, LearningCautionCode> = {
     "and the interval may be too narrow. Develop one 30 % longer or shorter.",
   "equal-runs": ({ actual }) =>
     actual === 1
-      ? "A run is the copy of another, equal in every field, and counts again. Give each an id, or drop one."
-      : `${actual} runs are copies of others, equal in every field, and count again. ` +
+      ? "One run is a copy of another, equal in every field. Both count. Give each an id, or drop one."
+      : `${actual} runs are copies of others, equal in every field. All of them count. ` +
         "Give each run an id, or drop the copies.",
 };
 

@@ -52,7 +52,7 @@ export function readersFor({ year, dates, ...colon }: ReaderOptions): Readers {
 
 /**
  * The temperature of a bath. A number without a scale, with a ring or without, is read where only one scale
- * makes a bath of it: 20 °F is ice and 20 °C is not; 68 may be either. No bath is so warm as 200 °F: there a
+ * makes a bath of it: 20 °F is ice and 20 °C is not; 68 may be either. No bath is as warm as 200 °F: there a
  * comma was lost.
  */
 function temperatureCell(text: string): number {

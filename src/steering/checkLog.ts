@@ -37,8 +37,8 @@ export type LogCheck =
  * absent or that no bath can have (85 or exactly 0 of a failed sensor) is a caution, and is left out of the
  * log; its `changed` goes to the next. One that may be in another unit is kept as it is. Where that is below
  * 0 or above 100 °C, {@link equivalentTime} refuses it. Readings of one moment become their mean, or the one
- * that agrees with the others, and `log-order` says so. One that the bath was changed after is moved to 1 s
- * before at most, and left out at pour-in. A field that is not read is a caution too. Never throws.
+ * that agrees with the others, and `log-order` says so. A reading before a change of the same moment is moved
+ * to 1 s earlier at most; at pour-in it is left out. A field that is not read is a caution too. Never throws.
  *
  * @example
  * ```ts
@@ -69,7 +69,7 @@ function logCheck(input: unknown): LogCheck {
   const { cautions: doubts } = judgeLog("", ordered, surroundingsOf("checkLog", {}), undefined);
   const log = ordered.readings.map(asReading);
   const cautions = gravestFirst([...doubts.filter(({ code }) => code !== "forecast-only"), ...unread]);
-  // Failed readings are a log; readings that name no temperature at all are none.
+  // Every reading may have failed, but one of them has to name a temperature: the field may be misspelt.
   if (!(input as readonly object[]).some((one) => "temperatureC" in one))
     attempt(problems, () => wrongKind("checkLog/0/temperatureC", ["number"], undefined));
   return problems.length > 0 ? { ok: false, problems, cautions } : { ok: true, log, cautions };

@@ -20,7 +20,7 @@ export interface Judged extends PlacedReading {
 /** A reading in the other unit counts for less than one that was given in °C (assumed). */
 const CONVERTED_WEIGHT = 0.9;
 
-/** A bath that was changed at the moment of a reading had that temperature until then, less this, s. */
+/** Of a change and a reading at one moment, the reading is set so much earlier, s (assumed). */
 const BEFORE_S = 1;
 
 /** A reading with a meaning. Field by field: a spread of each of 100,000 readings takes a second. */

@@ -515,7 +515,7 @@ describe("disagreement", () => {
         path: `/runs/${place}`,
         quantity: "count",
         actual: 1,
-        message: expect.stringMatching(/^A run is the copy of another, /),
+        message: expect.stringMatching(/^One run is a copy of another, /),
         data: { runs: [place - 1, place] },
       }),
     );

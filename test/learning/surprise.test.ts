@@ -69,7 +69,7 @@ describe("a second run of the same day", () => {
   });
 });
 
-describe("a bath that comes out faster though it is colder, weaker, calmer or older", () => {
+describe("a bath that comes out faster though it is colder, weaker, less agitated or older", () => {
   it("is told where thin and dense were mixed up", () => {
     const twoBaths = (dilution: string, steps: number): readonly DevelopmentRun[] =>
       [1, 2, 3].map((i) =>

@@ -115,7 +115,7 @@ describe("checkLog", () => {
     expect(log.map(({ timeS }) => timeS)).toEqual([240, 300, 360]);
     expect(cautions.map(({ path }) => path)).toEqual([4, 5, 0, 1, 2, 3].map((i) => `/${i}/temperatureC`));
   });
-  it("names a field that is not read, and is no log where no reading names a temperature", () => {
+  it("names a field that is not read, and refuses a log in which no reading names a temperature", () => {
     const check = checkLog([{ timeS: 0, tempC: 20 }]);
     expect(check).toMatchObject({ ok: false, problems: [{ code: "missing", path: "/0/temperatureC" }] });
     expect(check.cautions.map(({ code, path, data }) => [code, path, data])).toEqual([

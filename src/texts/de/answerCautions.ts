@@ -22,7 +22,7 @@ const printed = ({ limit, actual }: CautionFacts<"law-unusual">, unit: string, t
 const WRONG_WAY = {
   temperature: "kältere",
   dilution: "schwächere",
-  agitation: "ruhigere",
+  agitation: "weniger bewegte",
   age: "ältere",
 } as const;
 

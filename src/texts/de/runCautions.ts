@@ -185,8 +185,8 @@ export const runSentences: Pick<CautionSentences, Codes> = {
     "nicht, und die Spanne kann zu eng sein. Einmal 30 % länger oder kürzer entwickeln.",
   "equal-runs": ({ actual }) =>
     actual === 1
-      ? "Eine Entwicklung ist die Kopie einer anderen, in jedem Feld gleich, und zählt noch einmal. " +
+      ? "Eine Entwicklung ist die Kopie einer anderen, in jedem Feld gleich. Beide zählen. " +
         "Jeder eine id geben oder eine streichen."
-      : `${actual} Entwicklungen sind Kopien anderer, in jedem Feld gleich, und zählen noch einmal. ` +
+      : `${actual} Entwicklungen sind Kopien anderer, in jedem Feld gleich. Alle zählen. ` +
         "Jeder Entwicklung eine id geben oder die Kopien streichen.",
 };
