@@ -1,6 +1,6 @@
 /*
- * Writes each mutant that nothing noticed into reports/survivors.txt as soon as it is known: a run of hours shows them while it goes
- * on, and keeps them when it is stopped.
+ * Writes each mutant that no test noticed into reports/survivors.txt as soon as it is known. A run takes hours:
+ * so it can be followed, and what it found is kept when it is stopped.
  */
 import { appendFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { relative } from "node:path";
