@@ -12,14 +12,15 @@ import {
   type Caution,
   type TimeChart,
   type TimeChartHeld,
+  type TimeChartRow,
 } from "../index.js";
 import type { Day } from "./day.js";
 import { recipeOf, type Document } from "./document.js";
 import { placed } from "./fault.js";
-import { knownDay } from "./knownDay.js";
+import { knownDay, type KnownDay } from "./knownDay.js";
 import type { Asked } from "./options.js";
 import { wordsOf, type Words } from "./words.js";
-import { dayPlaces, recipeName } from "./time.js";
+import { dayPlaces, inPlace, recipeName } from "./time.js";
 
 /** The chart of a file. */
 export interface ChartReport {
@@ -46,7 +47,7 @@ export function chartReport(document: Document, asked: Asked): ChartReport {
   }
   const day = knownDay(document, words);
   const { known: baseline, knowledge } = day;
-  const chart = placed(dayPlaces("/baths"), () =>
+  const found = placed(dayPlaces("/baths"), () =>
     timeChart({
       baseline,
       knowledge,
@@ -54,8 +55,42 @@ export function chartReport(document: Document, asked: Asked): ChartReport {
       ...(asked.dilutions.length > 0 ? axes : { temperaturesC, ...ownDilutions(day) }),
     }),
   );
+  const { timeS } = day.baseline;
+  // What notes have made of the known time is an answer; the known time is what the file says.
+  const chart = {
+    ...found,
+    known: { ...found.known, timeS },
+    rows: found.rows.map((row) => judged(row, day)),
+  };
   const held = heldOf(day);
-  return { file, chart: held.length === 0 ? chart : { ...chart, held }, cautions: day.cautions };
+  return {
+    file,
+    chart: held.length === 0 ? chart : { ...chart, held },
+    cautions: [...day.cautions, ...bathStops(day)],
+  };
+}
+
+/** A cell of a day's chart under the judgement of its bath. */
+function judged({ cautions = [], ...row }: TimeChartRow, { judge }: KnownDay): TimeChartRow {
+  const { dilution } = row;
+  const verdict = judge({ ...row, cautions }, dilution === undefined ? {} : { dilution });
+  return {
+    ...row,
+    refused: verdict.refused,
+    ...(verdict.cautions.length > 0 && { cautions: verdict.cautions }),
+  };
+}
+
+/** What the chart does not show of the baths: those that are stopped for their use or their age. */
+function bathStops({ baths, answer }: KnownDay): readonly Caution[] {
+  return baths.flatMap(({ conditions, pointer }) => {
+    const places = dayPlaces(pointer);
+    const { cautions } = placed(places, () => answer(conditions));
+    const stops = cautions.filter(
+      ({ severity, path = "" }) => severity === "stop" && /(?:ageH|usedCm2PerL)$/.test(path),
+    );
+    return inPlace(stops, "/conditions", places);
+  });
 }
 
 /** What the baths of a day have besides temperature and dilution. */

@@ -16,8 +16,18 @@ import { planReport } from "./plan.js";
 import { BREW_PLACES, brewReport } from "./dayBrew.js";
 import { tableReport } from "./dayTable.js";
 import { readDocument, type Document } from "./document.js";
-import { faultText, fullStop, inFile, isFault, problemText, type Fault, type Places } from "./fault.js";
+import {
+  faultText,
+  fullStop,
+  inFile,
+  isFault,
+  placed,
+  problemText,
+  type Fault,
+  type Places,
+} from "./fault.js";
 import type { Io } from "./io.js";
+import { knownOf } from "./knownDay.js";
 import { safetyIn } from "./lines.js";
 import { dayPlaces, inPlace, timeReport } from "./time.js";
 import type { Asked } from "./options.js";
@@ -100,9 +110,10 @@ function dayCautions(document: Document, asked: Asked): readonly Caution[] {
 }
 
 function ofEvening(document: Document, asked: Asked): readonly Caution[] {
-  if (readDay(document.value, wordsOf(asked)).evening === undefined) return [];
+  const day = readDay(document.value, wordsOf(asked));
+  if (day.evening === undefined) return [];
   const report = planReport(document, asked);
-  return "evening" in report ? eveningCautions(report) : [];
+  return "evening" in report ? eveningCautions(report, day) : [];
 }
 
 /** The same for cautions: those of a brew by itself name its ingredients, or nothing. */
@@ -137,7 +148,8 @@ function dayProblems(document: Document, asked: Asked): readonly Problem[] {
       return undefined;
     }
   };
-  const { baseline, laws, baths, brew, table, evening } = readDay(document.value, words, sound);
+  const day = readDay(document.value, words, sound);
+  const { baseline, laws, baths, brew, table, evening } = day;
   const told = problems.map(({ path }) => path);
   const questions = baths.length > 0 ? baths : [{ conditions: {}, pointer: "/baths" }];
   // Without a known time nothing can be said of the baths.
@@ -151,7 +163,10 @@ function dayProblems(document: Document, asked: Asked): readonly Problem[] {
         add(path, { ...problem, message: problem.sentence });
       }
   }
-  if (brew !== undefined) sound(() => brewReport(brew));
+  if (problems.length === 0)
+    for (const { conditions, pointer } of questions)
+      sound(() => placed(dayPlaces(pointer), () => knownOf(day).answer(conditions)));
+  if (brew !== undefined) sound(() => brewReport({ ...day, brew }));
   if (table !== undefined) sound(() => tableReport(table));
   if (evening !== undefined && problems.length === 0) sound(() => planReport(document, asked));
   return problems;

@@ -4,17 +4,21 @@
 import {
   parseAge,
   parseAgitation,
+  parseSpread,
   parseStops,
   parseTemperature,
   parseTime,
   parseUse,
+  parseVolume,
   recipeSchema,
   type Baseline,
   type Caution,
   type Conditions,
   type JsonSchema,
   type Knowledge,
+  type PlannedDeveloper,
 } from "../index.js";
+import { Z90 } from "../core/estimate.js";
 import { ownEntry } from "../core/ownEntry.js";
 import { onlyFields } from "../core/onlyFields.js";
 import { unreadFields } from "../core/pointer.js";
@@ -31,6 +35,12 @@ export interface DayBath {
   readonly pointer: string;
 }
 
+/** What a bath is, and where the file says it. */
+export interface DayDeveloper {
+  readonly fields: PlannedDeveloper;
+  readonly pointer: string;
+}
+
 /** A day as it was read; what the functions of the package check is left to them. */
 export interface Day {
   readonly about?: string;
@@ -38,6 +48,10 @@ export interface Day {
   readonly baseline: Baseline;
   readonly laws: Knowledge;
   readonly baths: readonly DayBath[];
+  /** what the baths of the day are; that of the evening where it alone says it */
+  readonly developer?: DayDeveloper;
+  /** what the bath of the evening is; that of the day where it says none of its own */
+  readonly eveningDeveloper?: DayDeveloper;
   readonly brew?: Fields;
   readonly table?: Fields;
   readonly evening?: Fields;
@@ -45,7 +59,7 @@ export interface Day {
   readonly cautions: readonly Caution[];
 }
 
-const FIELDS = ["about", "baseline", "laws", "baths", "brew", "table", "evening"];
+const FIELDS = ["about", "baseline", "laws", "baths", "developer", "brew", "table", "evening"];
 
 /** The fields of a part of a recipe, which a day has too. */
 const fieldsOf = (part: "baseline" | "conditions"): readonly string[] =>
@@ -62,6 +76,23 @@ const PARSERS: Parsers = {
   ageH: parseAge,
   pushStops: parseStops,
 };
+
+/** Those of a brew, and of each of its spoons. */
+const BREW_PARSERS: Parsers = {
+  ...PARSERS,
+  volumeMl: (said) => parseVolume(said),
+  spoonMl: (said) => parseVolume(said),
+};
+
+/** How well a time is known, as people say it: "40 %", "± 2 min", or a factor each way, "x 1.9". */
+const spreadParser =
+  (timeS: number) =>
+  (said: string): number => {
+    const [, factor] =
+      /^(?:x|×|(?:an? |ein )?fa[ck]tor(?: of| von)?)\s*(\d+(?:[.,]\d+)?)$/i.exec(said.trim()) ?? [];
+    const times = Number(factor?.replace(",", "."));
+    return times >= 1 ? Math.log(times) / Z90 : parseSpread(said, timeS);
+  };
 
 /** The fields of a part, those in words read as conditions are; one at fault is left out. */
 export function inFigures(pointer: string, part: Fields, sound: Sound, parsers: Parsers = PARSERS): Fields {
@@ -95,9 +126,12 @@ export function readDay(value: unknown, words: Words, sound: Sound = (call) => c
     return one === undefined ? [] : [readBath(one, i, words, sound)];
   });
   const laws = sound(() => object(day["laws"] ?? {}, "/laws", { en: "the laws", de: "die Gesetze" }));
+  const developer = developerOf(day["developer"], "/developer", sound);
   const brew = part(day, "brew", { en: "the brew", de: "der Ansatz" }, sound);
   const table = part(day, "table", { en: "the table", de: "die Tabelle" }, sound);
   const evening = part(day, "evening", { en: "the evening", de: "der Abend" }, sound);
+  const ofEvening = developerOf(evening?.["developer"], "/evening/developer", sound);
+  const [ofBaths, eveningDeveloper] = [developer ?? ofEvening, ofEvening ?? developer];
   const about = sound(() => optionalText(day["about"], "/about"));
   return {
     ...(about === undefined ? {} : { about }),
@@ -105,6 +139,8 @@ export function readDay(value: unknown, words: Words, sound: Sound = (call) => c
     baseline: baseline as unknown as Baseline,
     laws: laws ?? {},
     baths: baths ?? [],
+    ...(ofBaths === undefined ? {} : { developer: ofBaths }),
+    ...(eveningDeveloper === undefined ? {} : { eveningDeveloper }),
     ...(brew === undefined ? {} : { brew }),
     ...(table === undefined ? {} : { table }),
     ...(evening === undefined ? {} : { evening }),
@@ -125,18 +161,24 @@ function readBaseline(known: Fields, sound: Sound): Fields & { readonly note?: s
     inSeconds !== undefined && time === undefined ? undefined : sound(() => timeOf(time, "/baseline/time"));
   const said = sound(() => optionalText(note, "/baseline/note"));
   return {
-    ...inFigures("/baseline", conditions, sound),
+    ...inFigures("/baseline", conditions, sound, withSpread(PARSERS, timeS)),
     timeS,
     ...(said === undefined ? {} : { note: said }),
   };
 }
+
+/** Parsers that read beside the rest how well a time is known; for an unknown time that is left out. */
+const withSpread = (parsers: Parsers, timeS: number | undefined): Parsers => ({
+  ...parsers,
+  logSd: timeS === undefined ? () => undefined : spreadParser(timeS),
+});
 
 const TIME_AS_TEXT: Said = {
   en: 'a day has the known time as text: write "time": "9:00".',
   de: 'ein Tag hat die bekannte Zeit als Text: nötig ist "time": "9:00".',
 };
 
-function timeOf(time: unknown, pointer: string): number {
+export function timeOf(time: unknown, pointer: string): number {
   const there = given(time, pointer, { en: "the known time", de: "die bekannte Zeit" });
   return placed([["/text", pointer]], () => parseTime(there as string));
 }
@@ -161,8 +203,54 @@ function readBath(bath: Fields, i: number, words: Words, sound: Sound): DayBath 
   return { name: called ?? words.bath(i + 1), conditions: inFigures(pointer, conditions, sound), pointer };
 }
 
+const DEVELOPER_FIELDS: readonly string[] = [
+  ...["brew", "use", "family", "leastMlPerRoll", "capacityCm2PerL", "dishCm2"],
+];
+
+/** Fields of a part of a brew, weighed or counted. */
+export const PART_FIELDS: readonly string[] = [
+  ...["ingredient", "massG", "lowG", "highG", "spoons", "spoonMl", "heap", "tablets", "labelMg"],
+];
+
+/** What a bath is, with its brew in figures. */
+function developerOf(value: unknown, pointer: string, sound: Sound): DayDeveloper | undefined {
+  if (value === undefined) return undefined;
+  return sound(() => {
+    const said = object(value, pointer, { en: "the developer", de: "der Entwickler" });
+    refuseOthers(pointer, said, DEVELOPER_FIELDS, sound);
+    const fields = inFigures(pointer, said, sound);
+    const brew = fields["brew"];
+    if (brew === undefined) return { fields, pointer };
+    const at = `${pointer}/brew`;
+    const brewed = object(brew, at, { en: "the brew", de: "der Ansatz" });
+    refuseOthers(at, brewed, ["volumeMl", "temperatureC", "ingredients"], sound);
+    const ingredients = partsOf(brewed["ingredients"], `${at}/ingredients`, PART_FIELDS, sound);
+    return { fields: { ...fields, brew: { ...inBrewFigures(at, brewed, sound), ingredients } }, pointer };
+  });
+}
+
+/** The fields of a brew in figures; of one with a known time also how well that is known. */
+export const inBrewFigures = (pointer: string, brew: Fields, sound: Sound, timeS?: number): Fields =>
+  inFigures(pointer, brew, sound, withSpread(BREW_PARSERS, timeS));
+
+/** The parts of a brew in figures, with no other fields than these. */
+export function partsOf(
+  value: unknown,
+  pointer: string,
+  fields: readonly string[],
+  sound: Sound,
+): readonly Fields[] {
+  const parts = list(value, pointer, { en: "the list of ingredients", de: "die Liste der Zutaten" });
+  return parts.map((part, i) => {
+    const at = `${pointer}/${i}`;
+    const said = object(part, at, { en: "an ingredient", de: "eine Zutat" });
+    refuseOthers(at, said, fields, sound);
+    return inBrewFigures(at, said, sound);
+  });
+}
+
 /** Refuses each field that is not read, as a recipe does: a misspelt one would mean "as in the baseline". */
-function refuseOthers(pointer: string, part: Fields, fields: readonly string[], sound: Sound): void {
+export function refuseOthers(pointer: string, part: Fields, fields: readonly string[], sound: Sound): void {
   for (const name of Object.keys(part))
     sound(() => placed([], () => onlyFields(`day${pointer}`, { [name]: part[name] }, fields)));
 }

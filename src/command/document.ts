@@ -2,7 +2,7 @@
  * A file as data: a recipe or a day.
  */
 import { checkRecipe, learnRecipe, type Recipe } from "../index.js";
-import { firstFault, placeOfPointer, type JsonFault } from "../core/jsonPlaces.js";
+import { firstFault, placeOfPointer, repeatedName, type JsonFault } from "../core/jsonPlaces.js";
 import { fault, inPackage, placed, type Fault, type Said } from "./fault.js";
 import { textOf } from "./fileText.js";
 import type { Io } from "./io.js";
@@ -27,9 +27,19 @@ export function readDocument(file: string, io: Io): Document {
     const { line, column } = wrong;
     throw fault(saidOf(wrong), { at: { line, column } });
   }
+  const twice = repeatedName(text);
+  if (twice !== undefined) {
+    const { path, name, line, column } = twice;
+    throw fault(saidTwice(name), { pointer: path, at: { line, column } });
+  }
   const value: unknown = JSON.parse(text);
   return { file, text, value, kind: kindOf(value) };
 }
+
+const saidTwice = (name: string): Said => ({
+  en: `stands twice: only one ${JSON.stringify(name)} may be here.`,
+  de: `steht zweimal da: ${JSON.stringify(name)} darf hier nur einmal stehen.`,
+});
 
 /** What is wrong with JSON text, and for a comma in a number what to write. */
 function saidOf({ expected, numbers }: JsonFault): Said {

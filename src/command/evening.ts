@@ -15,7 +15,7 @@ import {
   type EveningPlan,
 } from "../index.js";
 import { unreadFields } from "../core/pointer.js";
-import { inFigures, list, object, type DayBath, type Fields, type Parsers } from "./day.js";
+import { inFigures, list, object, type Day, type DayBath, type Fields, type Parsers } from "./day.js";
 import { placed, type Places } from "./fault.js";
 import type { KnownDay } from "./knownDay.js";
 import type { Asked } from "./options.js";
@@ -65,7 +65,7 @@ export function eveningReport(
   bath: DayBath | undefined,
   asked: Asked,
 ): EveningReport {
-  const { known: baseline, knowledge } = day;
+  const { known: baseline, knowledge, developer } = day;
   const plates = list(day.evening["plates"], "/evening/plates", {
     en: "the list of plates",
     de: "die Liste der Platten",
@@ -78,6 +78,7 @@ export function eveningReport(
   const input = {
     stepS: STEP_S,
     ...evening,
+    ...(developer === undefined ? {} : { developer: developer.fields }),
     material,
     vessel: asked.vessel ?? vessel ?? usual,
     ...(asked.volumeMl === undefined ? {} : { volumeMl: asked.volumeMl }),
@@ -91,14 +92,15 @@ export function eveningReport(
   return {
     file,
     name: bath?.name ?? "",
-    evening: placed(placesOf("/input", pointer), () => planEvening(input)),
+    evening: placed(placesOf("/input", pointer, day), () => planEvening(input)),
     cautions: [...day.cautions, ...unreadFields("/evening", day.evening, own)],
   };
 }
 
 /** Where a day has what an evening is planned from. */
-function placesOf(input: string, bath: string): Places {
+function placesOf(input: string, bath: string, { developer }: Pick<Day, "developer">): Places {
   return [
+    ...(developer === undefined ? [] : [[`${input}/developer`, developer.pointer] as const]),
     [`${input}/baseline/timeS`, "/baseline/time"],
     [`${input}/baseline`, "/baseline"],
     [`${input}/conditions`, bath],
@@ -114,8 +116,13 @@ export function plateCautions({ evening: { plates, stopped } }: EveningReport): 
 }
 
 /** What is unwise about an evening in the first bath of a day, at its place in the file. */
-export function eveningCautions(report: EveningReport): readonly Caution[] {
-  return [...report.cautions, ...inPlace(plateCautions(report), "", placesOf("", "/baths/0"))];
+export function eveningCautions(report: EveningReport, { eveningDeveloper }: Day): readonly Caution[] {
+  const places = placesOf(
+    "",
+    "/baths/0",
+    eveningDeveloper === undefined ? {} : { developer: eveningDeveloper },
+  );
+  return [...report.cautions, ...inPlace(plateCautions(report), "", places)];
 }
 
 export function eveningLines({ name, evening, cautions }: EveningReport, words: Words): readonly string[] {

@@ -94,6 +94,7 @@ function brewLines(report: BrewReport, words: Words): string[] {
     ),
     `    pH ${tenths(ph.ph)} (${tenths(ph.low)} ${to} ${tenths(ph.high)}); ${words.strength(factor)}`,
     `  ${words.known(formatTime(known.timeS), degrees(known.temperatureC), more)}`,
+    ...(report.unlearned === undefined ? [] : [`  ${words.unlearned}`]),
     ...answerLines(answer, words),
     // A brew that gets no time is still handled: what is said of its ingredients stays.
     ...(answer.refused

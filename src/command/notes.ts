@@ -65,16 +65,16 @@ interface SaidOfRow {
   readonly wrong: string;
 }
 
-/** The runs that teach nothing because their temperature may be in °F: learning says only how many. */
-function maybeFahrenheit({ runs, rows }: Notes, words: Words): readonly SaidOfRow[] {
-  return runs.flatMap(({ temperatureC }, i) =>
-    temperatureCautions(temperatureC)
+/** The runs that teach nothing, since they failed or may be in °F: learning says only how many. */
+function teachNothing({ runs, rows }: Notes, words: Words): readonly SaidOfRow[] {
+  return runs.flatMap(({ temperatureC, outcome }, i) => {
+    const row = rows[i] as number;
+    if (outcome.kind === "failed" || outcome.kind === "fogged")
+      return [{ row, wrong: words.spoilt[outcome.kind] }];
+    return temperatureCautions(temperatureC)
       .filter(({ code }) => code === "maybe-fahrenheit")
-      .map((caution) => ({
-        row: rows[i] as number,
-        wrong: describeCaution(caution, words.texts?.cautions, words),
-      })),
-  );
+      .map((caution) => ({ row, wrong: describeCaution(caution, words.texts?.cautions, words) }));
+  });
 }
 
 /** The heading that a JSON Pointer leads to. */
@@ -103,9 +103,9 @@ export function notesLines(notes: Notes, words: Words): readonly string[] {
     return [...alike].map(([wrong, all]) => words.rows(all, wrong));
   };
   const wrongRows = rejected.map(({ row, problems }) => ({ row, wrong: problems.map(said).join("; ") }));
-  const tooWarm = maybeFahrenheit(notes, words);
+  const unlearned = teachNothing(notes, words);
   return [
-    words.notes(file, runs.length),
+    words.notes(file, runs.length - unlearned.length),
     ...[
       // The sentence names the column; its path would say so again.
       ...describeCautions(
@@ -115,7 +115,7 @@ export function notesLines(notes: Notes, words: Words): readonly string[] {
       ),
       ...(leftAside.length === 0 ? [] : [aside(leftAside.length)]),
       ...(rejected.length === 0 ? [] : [words.notRead, ...rows(wrongRows)]),
-      ...(tooWarm.length === 0 ? [] : [words.notLearned, ...rows(tooWarm)]),
+      ...(unlearned.length === 0 ? [] : [words.notLearned, ...rows(unlearned)]),
       ...(cells.length === 0 ? [] : [words.cellsNotRead, ...rows(cells)]),
       ...(columns.length === 0 ? [] : [words.columnsNotRead(columns.join(", "))]),
     ].map((line) => `  ${line}`),

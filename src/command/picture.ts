@@ -10,6 +10,7 @@ import {
   type AnswerPicture,
   type Caution,
 } from "../index.js";
+import type { Judged } from "./ofDeveloper.js";
 import { bathBeside, bathOf, bathUnder, refuseBath } from "./askedBath.js";
 import { recipeOf, type Document } from "./document.js";
 import { placed } from "./fault.js";
@@ -53,14 +54,24 @@ function ofRecipe(document: Document, asked: Asked): Named {
 
 function ofDay(document: Document, asked: Asked): Named {
   const words = wordsOf(asked);
-  const { known: baseline, knowledge, baths, cautions: unread } = knownDay(document, words);
+  const { known: baseline, knowledge, baths, answer, cautions: unread } = knownDay(document, words);
   const own = askedConditions(asked);
   const { name, conditions, pointer } =
     own === undefined
       ? (bathOf(baths, asked.bath) ?? bathBeside(words.asKnown, {}))
       : bathUnder(own, baths, asked.bath, words);
   const input = { baseline, conditions, knowledge, strip: true };
-  return { name, picture: placed(dayPlaces(pointer), () => answerPicture(input)), unread };
+  const picture = placed(dayPlaces(pointer), () => underJudgement(answerPicture(input), answer(conditions)));
+  return { name, picture, unread };
+}
+
+/** A picture with what is said of its bath, which may leave it no time at any temperature. */
+function underJudgement(picture: AnswerPicture, { refused, cautions }: Judged): AnswerPicture {
+  if (!refused || picture.refused) return { ...picture, cautions };
+  const { today: _today, strip: _strip, ...rest } = picture;
+  const { fromC, toC } = picture.axes;
+  const refusals = cautions.slice(0, 1).map(({ code, message }) => ({ fromC, toC, code, message }));
+  return { ...rest, refused, rungs: [], refusals, cautions };
 }
 
 /** A file of its own: the answer above, what is unwise below. */

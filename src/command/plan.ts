@@ -3,10 +3,11 @@
  */
 import { describePlan, planRecipe, usualVessel, type Caution, type ProcessPlan } from "../index.js";
 import { bathOf, refuseBath } from "./askedBath.js";
+import { readDay } from "./day.js";
 import { recipeOf, type Document } from "./document.js";
 import { eveningLines, eveningReport, plateCautions, type EveningReport } from "./evening.js";
 import { fault, placed } from "./fault.js";
-import { knownDay } from "./knownDay.js";
+import { knownOf } from "./knownDay.js";
 import type { Asked } from "./options.js";
 import { askedConditions, recipeName } from "./time.js";
 import { wordsOf, type Words } from "./words.js";
@@ -25,8 +26,8 @@ export function planReport(document: Document, asked: Asked): PlanReport {
 }
 
 function ofDay(document: Document, asked: Asked): EveningReport {
-  const day = knownDay(document, wordsOf(asked));
-  const { evening, baths } = day;
+  const read = readDay(document.value, wordsOf(asked));
+  const { evening, baths, eveningDeveloper } = read;
   if (evening === undefined)
     throw fault({
       en:
@@ -36,6 +37,8 @@ function ofDay(document: Document, asked: Asked): EveningReport {
         "an diesem Tag gibt es nichts zu planen: nötig ist ein Teil namens evening mit Platten, Gefäß " +
         "und Volumen. Ein einzelner Film wird nach einem Rezept geplant. Beides steht in docs/command.md.",
     });
+  const ofEvening = eveningDeveloper === undefined ? {} : { developer: eveningDeveloper };
+  const day = knownOf({ ...read, ...ofEvening }, document.notes);
   return eveningReport(document.file, { ...day, evening }, bathOf(baths, asked.bath), asked);
 }
 

@@ -13,12 +13,14 @@ import {
   roundSpoons,
   type BrewMaterial,
   type Caution,
+  type MixingStep,
   type NoBrew,
   type ProposalInput,
   type ProposedBrew,
   type RoundedEstimate,
   type SpoonedAmount,
 } from "../index.js";
+import { Z90 } from "../core/estimate.js";
 import { given, inFigures, object, text, type Fields, type Parsers } from "./day.js";
 import type { Document } from "./document.js";
 import { placed } from "./fault.js";
@@ -99,18 +101,12 @@ export function shelfLines(report: ShelfReport, words: Words): readonly string[]
 }
 
 function brewLines(
-  { spooned }: ShelfReport,
-  {
-    spoons,
-    lifeH,
-    capacityCm2,
-    strip,
-    steps,
-    cautions,
-    rounded,
-  }: ProposedBrew & { rounded: RoundedEstimate },
+  report: ShelfReport,
+  proposed: ProposedBrew & { rounded: RoundedEstimate },
   words: Words,
 ): readonly string[] {
+  const { spoons, lifeH, capacityCm2, strip, steps, cautions, rounded } = proposed;
+  const { spooned } = report;
   const { figure, shelf } = words;
   const { timeS, lowS, highS, stepS } = rounded;
   // What belongs to a step stands there; what is grave is told before the first step too.
@@ -122,9 +118,47 @@ function brewLines(
     `  ${shelf.strip(strip.map((one) => formatTime(one, { stepS })).join(", "))}`,
     `  ${shelf.lives(figure(String(Number(lifeH.toPrecision(2)))), figure(String(Math.floor(capacityCm2))))}`,
     ...cautionLines(listed, words),
-    ...describeMixing(steps, words.texts?.mixing, words).map((said, i) => `    ${i + 1}. ${said}`),
+    ...describeMixing(spooned ? steps : steps.map(weighed), words.texts?.mixing, words).map(
+      (said, i) => `    ${i + 1}. ${said}`,
+    ),
+    ...copyLines(report, proposed, words),
   ];
 }
+
+/** A step for those who have scales. */
+function weighed({ spoons: _spoons, spoonMl: _spoonMl, heap: _heap, ...step }: MixingStep): MixingStep {
+  return step;
+}
+
+/** The first time as a file has it: with how sure it is, which as a found time it would not be. */
+function copyLines(
+  { temperatureC, material }: ShelfReport,
+  { brew, start, rounded: { timeS, stepS } }: ProposedBrew & { rounded: RoundedEstimate },
+  { shelf }: Words,
+): readonly string[] {
+  const logSd = Number((Math.log(start.highS / start.lowS) / (2 * Z90)).toPrecision(2));
+  const known = { temperatureC, logSd };
+  const emulsion = material === "plate" ? { emulsion: "soft" } : {};
+  const ingredients = brew.ingredients.map((part) =>
+    part.ingredient === "ascorbic-acid-tablet"
+      ? part
+      : { ingredient: part.ingredient, massG: Number(part.massG.toPrecision(4)) },
+  );
+  const day = {
+    baseline: { time: formatTime(timeS, { stepS }), ...known, ...emulsion },
+    developer: { brew: { volumeMl: brew.volumeMl, temperatureC, ingredients } },
+  };
+  const baseline = onOneLine({ timeS, ...known });
+  return [
+    `  ${shelf.forDay}`,
+    `    ${onOneLine(day)}`,
+    `  ${shelf.forRecipe}`,
+    `    "baseline": ${baseline}`,
+  ];
+}
+
+/** Data as a file has it, on one line. */
+const onOneLine = (data: object): string => JSON.stringify(data, undefined, 1).replace(/\n */g, " ");
 
 /** What to take of each: its name, how it is measured, and its grams, in columns. */
 function amountLines(amounts: readonly SpoonedAmount[], spooned: boolean, words: Words): readonly string[] {

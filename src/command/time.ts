@@ -93,6 +93,7 @@ function ofDay(document: Document, asked: Asked): TimeReport {
   const words = wordsOf(asked);
   const day = knownDay(document, words);
   const { about, note, baseline, baths, brew, table, cautions } = day;
+  const [temperatureC] = asked.temperaturesC;
   const own = askedConditions(asked);
   // What notes have made of the known time is an answer; without notes it is what the file says.
   const isLearned = baths.length === 0 && document.notes !== undefined;
@@ -106,15 +107,19 @@ function ofDay(document: Document, asked: Asked): TimeReport {
   );
   // A day without baths is about its known time, which is judged all the same.
   const ofKnown = answers.length > 0 ? [] : placed(dayPlaces("/baths"), () => day.answer({})).cautions;
-  const { timeS, temperatureC, dilution } = baseline;
-  const brewed = brew === undefined || own !== undefined ? undefined : brewReport(brew);
+  const { timeS, temperatureC: knownC, dilution } = baseline;
+  // A brew has no dilution.
+  const brewed =
+    brew === undefined || asked.dilutions.length > 0
+      ? undefined
+      : brewReport({ ...day, brew }, document.notes, temperatureC);
   return {
     file: document.file,
     kind: "day",
     ...(about === undefined ? {} : { about }),
     known: {
       timeS,
-      temperatureC,
+      temperatureC: knownC,
       ...(dilution === undefined ? {} : { dilution }),
       ...(note === undefined ? {} : { note }),
     },

@@ -39,6 +39,8 @@ export interface Words {
   readonly pictured: (time: string, interval: string) => string;
   readonly months: string;
   readonly brew: string;
+  /** of a brew that notes say nothing of */
+  readonly unlearned: string;
   readonly ingredient: (name: string) => string;
   readonly spoons: (count: number, heap: SpoonHeap) => string;
   readonly tablets: (count: number, labelMg: number) => string;
@@ -63,6 +65,8 @@ export interface Words {
   readonly cellsNotRead: string;
   /** before the rows that were read and teach nothing */
   readonly notLearned: string;
+  /** why a negative teaches nothing */
+  readonly spoilt: Readonly<Record<"failed" | "fogged", string>>;
   readonly columnsNotRead: (headings: string) => string;
   /** rows by their places below the headings, and what is wrong with each of them */
   readonly rows: (rows: readonly number[], wrong: string) => string;
@@ -77,6 +81,9 @@ interface ShelfWords {
   readonly strip: (times: string) => string;
   readonly lives: (hours: string, cm2: string) => string;
   readonly solution: (volume: string, percent: number) => string;
+  /** before what to copy into a day file, and into a recipe */
+  readonly forDay: string;
+  readonly forRecipe: string;
   readonly none: string;
   readonly helps: (what: string) => string;
   readonly water: Readonly<Record<"more-bath" | "warm-water" | "cool-water", string>>;
@@ -125,6 +132,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     pictured: (time, interval) => `${time}, nine times in ten ${interval}`,
     months: "months",
     brew: "A brew by the spoon",
+    unlearned: "The notes do not reach it: its known time is another than that of the day.",
     ingredient: (name) => ownEntry(handbookIngredients, name)?.name ?? name,
     spoons: (count, heap) => `${count} ${heap}`,
     tablets: (count, labelMg) => `${count} of ${labelMg} mg`,
@@ -135,6 +143,8 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       strip: (times) => `First a strip: ${times}.`,
       lives: (hours, cm2) => `It lives about ${hours} h and develops ${cm2} cm².`,
       solution: (volume, percent) => `${volume} of ${percent} %`,
+      forDay: "Copied into a file, this begins a day. It says how sure the time is, and what the bath is:",
+      forRecipe: "A recipe says it so:",
       none: "No brew.",
       helps: (what) => `What would help: ${what}.`,
       water: { "more-bath": "a larger bath", "warm-water": "warmer water", "cool-water": "cooler water" },
@@ -156,6 +166,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       "another. Compare the names with those in the notes.",
     notRead: "Not read, rows counted below the headings:",
     notLearned: "Read, but nothing is learned from them, rows counted below the headings:",
+    spoilt: { failed: "it failed.", fogged: "it was fogged." },
     cellsNotRead: "Left out of the run, rows counted below the headings:",
     columnsNotRead: (headings) => `Columns that are not known: ${headings}.`,
     rows: (rows, wrong) => `  ${rows.length === 1 ? "row" : "rows"} ${rows.join(", ")}: ${wrong}`,
@@ -178,6 +189,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
     pictured: (time, interval) => `${time}, in neun von zehn Fällen ${interval}`,
     months: "Monate",
     brew: "Ein Ansatz nach Löffeln",
+    unlearned: "Die Notizen gelten nicht für ihn: Seine bekannte Zeit ist eine andere als die des Tages.",
     ingredient: (name) => ownEntry(de.ingredients, name) ?? name,
     spoons: (count, heap) => `${commas(String(count))} ${HEAPS[heap]}`,
     tablets: (count, labelMg) => `${commas(String(count))} zu ${commas(String(labelMg))} mg`,
@@ -189,6 +201,9 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       strip: (times) => `Zuerst ein Probestreifen: ${times}.`,
       lives: (hours, cm2) => `Er hält etwa ${hours} h und entwickelt ${cm2} cm².`,
       solution: (volume, percent) => `${volume} zu ${percent} %`,
+      forDay:
+        "In eine Datei kopiert, beginnt damit ein Tag. Es sagt, wie sicher die Zeit ist und was das Bad ist:",
+      forRecipe: "Im Rezept heißt es so:",
       none: "Kein Ansatz.",
       helps: (what) => `Was helfen würde: ${what}.`,
       water: {
@@ -216,6 +231,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       "Die Namen mit denen der Notizen vergleichen.",
     notRead: "Nicht gelesen, Zeilen unter den Überschriften gezählt:",
     notLearned: "Gelesen, aber nichts daraus gelernt, Zeilen unter den Überschriften gezählt:",
+    spoilt: { failed: "misslungen.", fogged: "verschleiert." },
     cellsNotRead: "Nicht verwertet, Zeilen unter den Überschriften gezählt:",
     columnsNotRead: (headings) => `Unbekannte Spalten: ${headings}.`,
     rows: (rows, wrong) => `  ${rows.length === 1 ? "Zeile" : "Zeilen"} ${rows.join(", ")}: ${wrong}`,
