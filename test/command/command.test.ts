@@ -451,6 +451,15 @@ describe("chart", () => {
     const { timeS } = roundEstimate(compensate(baseline, { pushStops: 1 }, day.laws));
     expect(out).toMatch(new RegExp(`20 °C +${formatTime(timeS)} `));
   });
+  it("is refused for what is wrong with a bath, as time is", () => {
+    const wrong = { "f.json": { ...day, baths: [{ temperatureC: "14 °F" }] } };
+    const err = ran(["time", "f.json"], wrong);
+    expect(err.code).toBe(2);
+    for (const form of [[], ["--csv"], ["--wall"], ["--svg"]])
+      expect(ran(["chart", "f.json", ...form], wrong)).toEqual(err);
+    const list = { "f.json": { ...day, baths: [{}, { temperatureC: [20, 17] }] } };
+    expect(ran(["chart", "f.json"], list).err).toBe(ran(["time", "f.json"], list).err);
+  });
   it("writes text, a table or a page of the same chart", () => {
     const asked = [
       "chart",
@@ -549,6 +558,11 @@ describe("nonsense files", () => {
     ["a disk that fails", node("EIO"), /it cannot be read: no\./],
     ["no JSON", "{oops", /^f\.json:1:2: this is not valid JSON: a name in double quotes is expected here\./],
     ["a trailing comma", '{"baths": [1,\n]}', /^f\.json:2:1: .*no comma before \]/],
+    [
+      "a name that comes twice",
+      '{"baseline": {"time": "9:00", "temperatureC": 20},\n"baths": [{"ageH": 1, "ageH": 20}]}',
+      /^f\.json:2:23: \/baths\/0\/ageH stands twice: only one "ageH" may be here\./,
+    ],
     ["null", "null", /must be an object/],
     ["a number", "7", /must be an object/],
     ["an empty object", "{}", /\/schemaVersion is missing.*3 more/],

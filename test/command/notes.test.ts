@@ -77,11 +77,16 @@ describe("a day with notes", () => {
     const { answers } = printed(["time", "day.json", "--notes", "notes.csv"]);
     expect(answers).toMatchObject(plain(wanted) as object[]);
   });
-  it("is charted with what was learned", () => {
+  it("is charted with what was learned, under the known time of the file, as time says it", () => {
     const axes = { temperaturesC: [20, 16], dilutions: ["1+9"] };
     const chart = timeChart({ baseline: learned.baseline, knowledge: learned, ...axes });
     const words = "chart day.json --notes notes.csv --temperature 20 --temperature 16 --dilution 1+9";
-    expect(printed(words.split(" ")).chart).toEqual(plain(chart));
+    const ofFile = { ...chart, known: { ...chart.known, timeS: 540 } };
+    expect(printed(words.split(" ")).chart).toEqual(plain(ofFile));
+    for (const asked of ["time day.json", "chart day.json", "chart recipe.json"])
+      expect(ran([...asked.split(" "), "--notes", "notes.csv"], files).out).toContain(
+        "\nKnown: 9:00 at 20 °C",
+      );
   });
   it("without baths has the known time, which the runs have moved", () => {
     const { baths: _baths, ...bare } = day;
@@ -171,6 +176,15 @@ describe("what is told of the notes", () => {
         "    rows 1, 4: 68 °C: is it in °F? 68 °F is 20.0 °C.\n    row 5: 63 °C: ",
     );
     expect(lines("--lang", "de")).toContain("\n    Zeilen 1, 4: 68 °C: sind das °F? 68 °F sind 20,0 °C.\n");
+  });
+  it("does not count a run that failed, and names its row", () => {
+    const odd = "Zeit;Temperatur;Ergebnis\n9:30;20;gut\n9:30;20;misslungen\n9:30;20;verschleiert\n";
+    const lines = (...more: string[]): string =>
+      ran(["time", "day.json", "--notes", "odd.csv", ...more], { ...files, "odd.csv": odd }).out;
+    const below = "nothing is learned from them, rows counted below the headings:\n    row 2: it failed.\n";
+    expect(lines()).toMatch(/^odd\.csv: one run to learn from\.\n/);
+    expect(lines()).toContain(`${below}    row 3: it was fogged.\n`);
+    expect(lines("--lang", "de")).toContain("\n    Zeile 2: misslungen.\n    Zeile 3: verschleiert.\n");
   });
   it("names a heading as it was written, whatever is in it", () => {
     const odd = "Zeit;Temperatur;Benutzt (cm2/l);Ergebnis\n9:30;20 °C;1.032;gut\n";

@@ -47,6 +47,31 @@ describe("a brew from the shelf", () => {
     );
     expect(out).toMatch(/\n {2}Begin with \d+:\d\d, nine times in ten \d+:\d\d to \d+:\d\d: a guess\.\n/);
   });
+  it("is weighed in its steps too where no spoon is named", () => {
+    const held = { ...files, "spoon.json": { shelf: everyday, volumeMl: 500, spoonMl: 5 } };
+    expect(brewed("list.json", "--volume", "500 ml")).not.toContain("spoon");
+    expect(ran(["brew", "spoon.json"], held).out).toContain("level spoons of 5 ml");
+  });
+  it.each(["film", "plate"])("gives its guess for %s as a file has it, as unsure as it is", (material) => {
+    const words = ["list.json", "--volume", "500 ml", "--temperature", "14", "--material", material];
+    const out = brewed(...words);
+    const [line = ""] = out.split("\n").filter((one) => one.startsWith('    { "baseline"'));
+    const begun = JSON.parse(line) as { baseline: { time: string; logSd: number; emulsion?: string } };
+    const { time, logSd, emulsion } = begun.baseline;
+    const { start } = (data(...words) as { proposal: ProposedBrew }).proposal;
+    expect(Math.exp(3.29 * logSd)).toBeCloseTo(start.highS / start.lowS, -1);
+    expect(emulsion).toBe(material === "plate" ? "soft" : undefined);
+    const timed = ran(["check", "day.json"], { "day.json": line });
+    expect(timed.code).toBe(0);
+    expect(timed.out).toContain("day.json: sound");
+    const old = JSON.stringify({ ...begun, baths: [{ ageH: 20 }] });
+    expect(ran(["time", "day.json"], { "day.json": old }).out).toContain("older than its life");
+    expect(out).toContain(`Begin with ${time}, `);
+    expect(out).toMatch(
+      new RegExp(`\n {4}"baseline": \\{ "timeS": \\d+, "temperatureC": 14, "logSd": ${logSd} \\}\n`),
+    );
+    expect(brewed(...words, "--lang", "de")).toContain("beginnt damit ein Tag");
+  });
   it("reads what people write, and lets the command line lead", () => {
     expect(data("hut.json")).toMatchObject({ volumeMl: 500, material: "plate", spooned: true });
     expect(data("hut.json")["temperatureC"]).toBeCloseTo(14, 9);
