@@ -144,7 +144,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       lives: (hours, cm2) => `It lives about ${hours} h and develops ${cm2} cm².`,
       solution: (volume, percent) => `${volume} of ${percent} %`,
       forDay: "Copied into a file, this begins a day. It says how sure the time is, and what the bath is:",
-      forRecipe: "A recipe says it so:",
+      forRecipe: "In a recipe, write:",
       none: "No brew.",
       helps: (what) => `What would help: ${what}.`,
       water: { "more-bath": "a larger bath", "warm-water": "warmer water", "cool-water": "cooler water" },
@@ -203,7 +203,7 @@ const WORDS: Readonly<Record<LanguageName, Omit<Words, "unit">>> = {
       solution: (volume, percent) => `${volume} zu ${percent} %`,
       forDay:
         "In eine Datei kopiert, beginnt damit ein Tag. Es sagt, wie sicher die Zeit ist und was das Bad ist:",
-      forRecipe: "Im Rezept heißt es so:",
+      forRecipe: "In ein Rezept gehört:",
       none: "Kein Ansatz.",
       helps: (what) => `Was helfen würde: ${what}.`,
       water: {
