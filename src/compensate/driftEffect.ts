@@ -12,7 +12,7 @@ import { checkedLog, logTemperature, type TemperatureLog } from "../drift/log.js
 import { checkedDrift, driftTemperature, type NewtonDrift } from "../drift/newtonDrift.js";
 import { temperatureChangeCautions, temperatureEffect } from "../temperature/cause.js";
 import { temperatureSpread, type ReadyTemperatureLaw } from "../temperature/law.js";
-import { fahrenheitCautions } from "../temperature/temperatureCautions.js";
+import { FAHRENHEIT_ABOVE_C, fahrenheitCautions } from "../temperature/temperatureCautions.js";
 import { rateUnder } from "../temperature/rateFunction.js";
 import { compensateSentences } from "./text.js";
 
@@ -119,6 +119,9 @@ function cautionsAlong(
     coldest = Math.min(coldest, c);
     warmest = Math.max(warmest, c);
   }
+  // The line at the end may lead to a reading that no bath has: the reading is doubted, not a moment before.
+  const leadsTo = log?.find((one) => one.timeS >= endS)?.temperatureC ?? warmest;
+  if (isPast(leadsTo, FAHRENHEIT_ABOVE_C)) warmest = Math.max(warmest, leadsTo);
   // What is too cold is worst at the coldest moment, what is too warm at the warmest.
   const below = temperatureChangeCautions(law, known.temperatureC, coldest, known, PATH).filter(
     ({ limit = 0, actual = 0 }) => limit >= actual,

@@ -101,7 +101,8 @@ function stripOf(answer: Compensation, asked: PictureRange["strip"]): TestStrip 
   // An interval that no clock shows has no strip.
   if (!(lowS >= 0.1 && highS <= LONGEST_CLOCK_S)) return undefined;
   const options = asked === true ? {} : plainObject("answerPicture/input/strip", asked);
-  const { stepS } = roundEstimate({ timeS, lowS, highS });
+  // The shortest rung is the one that a step moves most.
+  const { stepS } = roundEstimate({ timeS: lowS, lowS, highS });
   return testStripTimes({ timeS, lowS, highS }, { stepS, ...options });
 }
 

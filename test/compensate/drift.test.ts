@@ -34,6 +34,20 @@ const log = [
 ];
 
 describe("compensate with a drifting bath", () => {
+  it("doubts a reading that no bath has, and not the way up to it", () => {
+    const readings = [
+      { timeS: 0, temperatureC: 20 },
+      { timeS: 600, temperatureC: 65 },
+      { timeS: 1200, temperatureC: 17 },
+    ];
+    const { refused, cautions } = compensate({ timeS: 540, temperatureC: 20 }, { temperatureC: readings });
+    expect(refused).toBe(true);
+    expect(cautions[0]).toMatchObject({ code: "maybe-fahrenheit", severity: "stop", actual: 65 });
+    expect(cautions.map(({ code }) => code)).not.toContain("temperature-limit");
+    // What comes after the reading behind the pour-out is nothing to this development.
+    const washed = [...log, { timeS: 2000, temperatureC: 18 }, { timeS: 2060, temperatureC: 65 }];
+    expect(codes(compensate(known, { temperatureC: washed }))).not.toContain("maybe-fahrenheit");
+  });
   it("gives the clock time of developUntil for a forecast", () => {
     const answer = compensate(known, { temperatureC: drift }, knowledge);
     expect(answer.timeS).toBeCloseTo(

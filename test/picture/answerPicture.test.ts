@@ -134,10 +134,13 @@ describe("answerPicture", () => {
     expect(refused.curves).toEqual(picture.curves);
     expect(refused.cautions[0]!.code).toBe("maybe-fahrenheit");
   });
-  it("has the strip of testStripTimes, rounded to the step of the time", () => {
+  it("has the strip of testStripTimes, rounded as its shortest rung is", () => {
     expect(picture.strip).toEqual(testStripTimes(answer, { stepS: 30 }));
     expect(pictureOf("many causes, some shorter").strip!.timesS).toHaveLength(4);
     expect(pictureOf("a narrow interval").strip).toMatchObject({ timesS: [], reason: "too-narrow" });
+    const wide = answerPicture({ baseline: { timeS: 1828, temperatureC: 20, logSd: 0.85 }, strip: true });
+    // The time alone would have steps of a minute: a tenth of the shortest rung.
+    expect(wide.strip!.timesS).toEqual([450, 900, 1830, 3690, 7410]);
     expect(pictureOf("an interval that no clock shows")).not.toHaveProperty("strip");
     expect(answerPicture({ baseline, strip: false })).not.toHaveProperty("strip");
   });

@@ -109,12 +109,15 @@ describe("roundEstimate", () => {
     fc.double({ min: 0.01, max: 1e6, noNaN: true }),
     fc.double({ min: 0, max: 3, noNaN: true }),
     fc.double({ min: 0, max: 3, noNaN: true }),
-  ])("moves nothing by more than half a step, and keeps the order", (timeS, below, above) => {
+  ])("moves nothing by more than 5 % or half a second, and keeps the order", (timeS, below, above) => {
     const given = { timeS, lowS: timeS * Math.exp(-below), highS: timeS * Math.exp(above) };
     const { stepS, ...rounded } = roundEstimate(given);
     expect([1, 5, 15, 30, 60, 300]).toContain(stepS);
     for (const field of ["timeS", "lowS", "highS"] as const)
-      expect(Math.abs(rounded[field] - given[field])).toBeLessThanOrEqual(stepS / 2 + 1e-9 * timeS);
+      expect(Math.abs(rounded[field] - given[field])).toBeLessThanOrEqual(
+        Math.max(0.5, 0.05 * given[field]) * (1 + 1e-9),
+      );
+    expect(Math.abs(rounded.timeS - timeS)).toBeLessThanOrEqual(stepS / 2 + 1e-9 * timeS);
     expect(rounded.lowS).toBeLessThanOrEqual(rounded.timeS);
     expect(rounded.timeS).toBeLessThanOrEqual(rounded.highS);
     // Rounded again, nothing more changes.
@@ -131,9 +134,17 @@ describe("roundEstimate", () => {
     expect(() => roundEstimate(anyOf(estimate))).toThrow(expect.objectContaining({ code, path }));
   });
 
+  it("gives the short end of a wide interval a finer step", () => {
+    expect(roundEstimate({ timeS: 1828, lowS: 452, highS: 7400 })).toEqual({
+      timeS: 1800,
+      lowS: 450,
+      highS: 7500,
+      stepS: 60,
+    });
+  });
   it("never rounds an end to nothing", () => {
     const rounded = roundEstimate({ timeS: 1000, lowS: 100, highS: 10_000 });
-    expect(rounded).toEqual({ timeS: 900, lowS: 100, highS: 9900, stepS: 300 });
+    expect(rounded).toEqual({ timeS: 1020, lowS: 100, highS: 9900, stepS: 60 });
     expect(() => combineEstimates(rounded, rounded)).not.toThrow();
     expect(() => testStripTimes(rounded)).not.toThrow();
     const { timeS, lowS, highS } = roundEstimate({ timeS: 0.3, lowS: 0.2, highS: 0.6 });
