@@ -1,7 +1,7 @@
 /*
  * Temperature where the bath drifts: the clock time in which it does the work of a steady bath.
  */
-import type { Caution } from "../core/caution.js";
+import { isPast, type Caution } from "../core/caution.js";
 import type { Effect, KnownBath } from "../core/cause.js";
 import type { ReadyWalk } from "../core/departures.js";
 import { makeCaution } from "../core/cautionTexts.js";
