@@ -16,6 +16,7 @@ import { pourInC } from "./asAnswered.js";
 import { checkedBaths } from "./baths.js";
 import { checkedPlates, unreadOfPlate } from "./checkedPlates.js";
 import { courseAfter, courseOfPlate, drifted, drifts, leftOf, type Course } from "./eveningCourse.js";
+import { brewBench, brewCautions } from "./brewNotes.js";
 import { placed, placeIn } from "./eveningPlaces.js";
 import type { EveningInput, EveningPlan, EveningPlate, EveningPlateInput } from "./eveningTypes.js";
 import { planOf } from "./planOf.js";
@@ -66,7 +67,7 @@ const AFTER_FIX: readonly StepName[] = ["clearing-aid", "wash", "wetting-agent"]
  */
 export function planEvening(input: EveningInput): EveningPlan {
   plainObject(WHERE, input);
-  const { conditions, volumeMl, topUpMl, betweenS = 0, rest } = input;
+  const { conditions, volumeMl, topUpMl, betweenS = 0, rest, developer } = input;
   plainObject(`${WHERE}/baseline`, input.baseline);
   plainObject(`${WHERE}/conditions`, conditions);
   positive(`${WHERE}/volumeMl`, volumeMl, 1e6, "volumeMl");
@@ -76,6 +77,7 @@ export function planEvening(input: EveningInput): EveningPlan {
   if (input.material !== undefined) brewMaterial(`${WHERE}/material`, input.material);
   const baths = checkedBaths(`${WHERE}/baths`, input.baths);
   const given = checkedPlates(`${WHERE}/plates`, input.plates);
+  const brew = developer?.brew;
   const startAgeH = atStart(input, "ageH");
   let usedCm2PerL = atStart(input, "usedCm2PerL");
   let fixUsedCm2PerL = baths.fix?.usedCm2PerL ?? 0;
@@ -140,7 +142,12 @@ export function planEvening(input: EveningInput): EveningPlan {
       answer,
       plan: {
         ...plan,
-        cautions: gravestFirst([...placed(plan.cautions, placeOf), ...unreadOfPlate(plate, own)]),
+        cautions: gravestFirst([
+          ...placed(plan.cautions, placeOf),
+          ...ofBrew(input, answer, plan, shared),
+          ...unreadOfPlate(plate, own),
+        ]),
+        benchNotes: brew === undefined ? plan.benchNotes : brewBench(plan.benchNotes),
       },
     };
     if (hasStop(one)) return { plates, stopped: one, totalS: endS };
@@ -214,6 +221,24 @@ function withLife(
   return { ...answer, refused: refuses(cautions), cautions };
 }
 
+/** What is to be minded of the brew, beside what the answer and the plan of a plate have said. */
+function ofBrew(
+  { developer }: EveningInput,
+  answer: Compensation,
+  { steps, cautions }: ProcessPlan,
+  { material, emulsion }: Pick<ProcessInput, "material" | "emulsion">,
+): readonly Caution[] {
+  const brew = developer?.brew;
+  if (brew === undefined) return [];
+  const { temperatureC } = developStep({ steps });
+  const said = [...answer.cautions, ...cautions].map(({ code, path }) => `${code} ${path ?? ""}`);
+  return inNameOf(WHERE, () =>
+    brewCautions(brew, temperatureC, { material, softEmulsion: emulsion === "soft" }),
+  )
+    .map((one) => ({ ...one, path: `/developer/brew${one.path ?? ""}` }))
+    .filter(({ code, path }) => !said.includes(`${code} ${path}`));
+}
+
 /** What is for the evening alone. */
 const EVENING = ["baseline", "conditions", "knowledge", "plates", "betweenS"];
 
@@ -244,7 +269,7 @@ const fixedBefore = (baths: ProcessBaths, usedCm2PerL: number): ProcessBaths =>
 
 const hasStop = ({ answer, plan }: EveningPlate): boolean => answer.refused || refuses(plan.cautions);
 
-const developStep = ({ steps }: ProcessPlan): ProcessPlan["steps"][number] =>
+const developStep = ({ steps }: Pick<ProcessPlan, "steps">): ProcessPlan["steps"][number] =>
   steps.find(({ name }) => name === "develop") as ProcessPlan["steps"][number];
 
 const developStartS = (plan: ProcessPlan): number => developStep(plan).startS;

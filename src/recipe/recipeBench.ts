@@ -1,9 +1,9 @@
 /*
  * Module: recipe. What holds for every run of a recipe, apart from its cautions, so that a real one is seen.
  */
-import { standingNotes } from "../brew/checkBrew.js";
 import type { Caution } from "../core/caution.js";
 import { USUAL_BATHS } from "../process/baths.js";
+import { brewBench } from "../process/brewNotes.js";
 import { benchNotes } from "../process/benchNotes.js";
 import { stopKind } from "../process/context.js";
 import { carbonateOf, emulsionIn } from "./recipeCautions.js";
@@ -17,7 +17,5 @@ export function recipeBench(recipe: Recipe): readonly Caution[] {
   const { developer, baths = USUAL_BATHS } = recipe;
   const gelatin = { soft: emulsionIn(recipe) === "soft", carbonate: carbonateOf(developer) };
   const ofBaths = benchNotes(baths, stopKind(gelatin, baths));
-  if (developer.kind !== "brew") return ofBaths;
-  const said = ["bench-gloves", "safety-data-sheets"];
-  return [...standingNotes(), ...ofBaths.filter(({ code }) => !said.includes(code))];
+  return developer.kind === "brew" ? brewBench(ofBaths) : ofBaths;
 }

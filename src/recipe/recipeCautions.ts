@@ -8,8 +8,6 @@ import { useOf } from "../bath/useOf.js";
 import type { UseLaw } from "../use/useFactor.js";
 import { ownAge } from "../age/ownAge.js";
 import { lifeOfBrew } from "../bath/lifeOfBrew.js";
-import type { DeveloperBrew } from "../brew/brew.js";
-import { checkBrew, standingNotes } from "../brew/checkBrew.js";
 import type { TimeEstimate } from "../core/estimate.js";
 import { gravestFirst, type Caution } from "../core/caution.js";
 import { present } from "../core/ordered.js";
@@ -17,6 +15,7 @@ import type { Dilution } from "../dilution/dilution.js";
 import { safelightCautions } from "../inspection/safelightCautions.js";
 import type { Compensation } from "../compensate/types.js";
 import { emulsionOf } from "../temperature/emulsionOf.js";
+import { brewCautions as cautionsOfBrew } from "../process/brewNotes.js";
 import { carbonateIn } from "../process/carbonateIn.js";
 import type { PlannedDeveloper } from "../process/types.js";
 import { placed, placeOf } from "./places.js";
@@ -61,15 +60,7 @@ export function brewCautions(recipe: Recipe): readonly Caution[] {
     material: material.kind,
     softEmulsion: emulsionIn(recipe) === "soft",
   };
-  const { brew } = developer;
-  const standing = standingNotes();
-  const checked = (one: DeveloperBrew): readonly Caution[] =>
-    checkBrew(one, use).filter(({ code }) => !standing.some((note) => note.code === code));
-  // The constants of the brew module hold to 50 °C.
-  const inBath = checked({ ...brew, temperatureC: Math.min(50, temperatureC) });
-  if (brew.temperatureC === undefined) return inBath;
-  const mixed = checked(brew);
-  return [...mixed, ...inBath.filter(({ code }) => !mixed.some((one) => one.code === code))];
+  return cautionsOfBrew(developer.brew, temperatureC, use);
 }
 
 /**

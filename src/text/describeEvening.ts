@@ -3,6 +3,7 @@ import type { TemperatureUnit } from "../core/cautionTexts.js";
 import { checkedEstimate, LONGEST_ANSWER_S } from "../core/estimate.js";
 import { arrayOf, inRange, isText, plainObject } from "../core/guards.js";
 import { brewMaterial } from "../brew/brewCapacity.js";
+import { cautionPlace, isOfMixing, type CautionPlace } from "../process/cautionPlace.js";
 import { checkedPlan } from "../process/checkedPlan.js";
 import type { EveningPlan, EveningPlate } from "../process/eveningTypes.js";
 import type { ProcessMaterial } from "../process/types.js";
@@ -12,7 +13,7 @@ import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/pars
 import { cautionSentence } from "./cautionSentence.js";
 import { checkedCautions } from "./checkedCautions.js";
 import { checkedTexts } from "./checkedTexts.js";
-import { materialText } from "./describePlan.js";
+import { materialText, notesAtStep } from "./describePlan.js";
 import { eveningTexts, type EveningTexts } from "./eveningTexts.js";
 
 /**
@@ -22,8 +23,9 @@ import { eveningTexts, type EveningTexts } from "./eveningTexts.js";
  * @param texts - the catalogue of another language; English when left out
  * @param options - `unit`: `"C"` or `"F"` for every temperature; °C when left out
  * @returns first the plate that cannot be developed, with what there is to stop for; what there is to take
- * care of, then what holds for every run; for each plate when it begins, its steps, its time with the 90 %
- * interval, and what comes before the next; then the total time, what to have ready, and the notes
+ * care of, then what holds for every run and how a brew is mixed; for each plate when it begins, its steps,
+ * its time with the 90 % interval, and what comes before the next; then the total time, what to have ready,
+ * and the notes. Where no plate can be developed there are no times
  * @throws TypeError when `evening` or a part of it is of the wrong kind
  * @throws RangeError when a figure of it is out of range, or the unit none of the two
  *
@@ -51,26 +53,27 @@ export function describeEvening(
   const { plates, stopped, totalS } = checkedEvening("describeEvening/evening", evening);
   checkedTexts("describeEvening/texts", texts, eveningTexts);
   const unit = temperatureUnit("describeEvening/options", options) ?? "C";
-  const { severities } = texts.cautions;
   const sentence = (one: Caution): string => cautionSentence(one, texts.cautions, unit);
   const all = stopped === undefined ? plates : [...plates, stopped];
-  const stops = [...(stopped?.answer.cautions ?? []), ...(stopped?.plan.cautions ?? [])].filter(
-    ({ severity }) => severity === "stop",
-  );
-  const said = plates.length === 0 ? [] : saidOnce(plates, texts, sentence);
-  const lines = (wanted: (one: Caution) => boolean): readonly string[] =>
-    said.filter(({ caution }) => wanted(caution)).map(({ text }) => text);
+  const said = saidOnce(evening, texts, sentence);
+  const lines = (place: CautionPlace): readonly string[] =>
+    said.filter(({ caution }) => cautionPlace(caution) === place).map(({ text }) => text);
   const notes = all.flatMap(({ plan }) => plan.benchNotes);
+  const bench = (ofMixing: boolean): readonly string[] =>
+    unique(
+      notes.filter((one) => isOfMixing(one) === ofMixing).map((one) => `${texts.bench}: ${sentence(one)}`),
+    );
   const ready = mostOfEach(plates).map((one) => materialText(one, texts));
   return [
     ...(stopped === undefined ? [] : [texts.unplanned(labelOf(stopped, texts))]),
-    ...unique(stops.map((one) => `${severities.stop}: ${sentence(one)}`)),
-    ...lines(({ severity }) => severity !== "note"),
-    ...unique(notes.map((one) => `${texts.bench}: ${sentence(one)}`)),
+    ...lines("first"),
+    ...bench(false),
+    ...lines("mixing"),
+    ...bench(true),
     ...plates.flatMap((one, i) => plateLines(one, plates[i + 1], texts, unit)),
-    texts.total(totalS),
+    ...(plates.length === 0 ? [] : [texts.total(totalS)]),
     ...(ready.length === 0 ? [] : [`${texts.ready}: ${ready.join("; ")}.`]),
-    ...lines(({ severity }) => severity === "note"),
+    ...lines("last"),
   ];
 }
 
@@ -99,7 +102,8 @@ function plateLines(
   const { steps, handling, totalS } = plan;
   const clock = (timeS: number): string => clockText(timeS, texts.months);
   const lines = [texts.begins(labelOf(one, texts), startS)];
-  for (const { name, durationS, temperatureC, cues, ...step } of steps) {
+  for (const one of steps) {
+    const { name, durationS, temperatureC, cues, ...step } = one;
     for (const cue of cues.filter((each) => each.do === "top-up" || each.do === "temper"))
       lines.push(
         `  ${formatTime(startS + cue.atS)} ${texts.cue(cue, { step: name, vessel: handling.vessel }, unit)}`,
@@ -107,6 +111,8 @@ function plateLines(
     const line = texts.step(texts.steps[name], startS + step.startS, durationS, temperatureC, unit);
     const interval = name === "develop" ? `, ${texts.between(clock(answer.lowS), clock(answer.highS))}` : "";
     lines.push(`  ${line}${interval}`);
+    const notes = notesAtStep(one, plan.cautions, startS + step.startS, texts, unit);
+    lines.push(...notes.map((note) => `  ${note}`));
   }
   if (next === undefined) return lines;
   const atS = next.startS - startS;
@@ -124,22 +130,34 @@ interface Said {
   readonly plates: EveningPlate[];
 }
 
-/** Each caution of the plates once, gravest first, with the plates that have it where not all do. */
+/**
+ * Each caution of the plates once, stops first, with the plates that have it where not all do. Of the plate
+ * that is not planned, what it is stopped for and how its bath is mixed.
+ */
 function saidOnce(
-  plates: readonly EveningPlate[],
+  { plates, stopped }: EveningPlan,
   texts: EveningTexts,
   sentence: (one: Caution) => string,
 ): readonly { readonly caution: Caution; readonly text: string }[] {
   const found = new Map<string, Said>();
-  for (const plate of plates)
-    for (const caution of [...plate.answer.cautions, ...plate.plan.cautions]) {
-      const key = `${caution.severity} ${sentence(caution)}`;
-      const said = found.get(key) ?? { caution, plates: [] };
-      if (said.plates.at(-1) !== plate) said.plates.push(plate);
-      found.set(key, said);
-    }
+  const add = (caution: Caution, plate: EveningPlate): void => {
+    const key = `${caution.severity} ${sentence(caution)}`;
+    const said = found.get(key) ?? { caution, plates: [] };
+    if (said.plates.at(-1) !== plate) said.plates.push(plate);
+    found.set(key, said);
+  };
+  const cautionsOf = ({ answer, plan }: EveningPlate): readonly Caution[] => [
+    ...answer.cautions,
+    ...plan.cautions,
+  ];
+  if (stopped !== undefined)
+    for (const one of cautionsOf(stopped)) if (one.severity === "stop" || isOfMixing(one)) add(one, stopped);
+  for (const plate of plates) for (const one of cautionsOf(plate)) add(one, plate);
   return [...found.values()].map(({ caution, plates: having }) => {
-    const which = having.length === plates.length ? "" : `${rowsOf(having, texts)}: `;
+    // What is stopped for is of the one plate; what is said while mixing is no news of it alone.
+    const of = caution.severity === "stop" ? having : having.filter((one) => one !== stopped);
+    const ofAll = caution.severity !== "stop" && (of.length === plates.length || of.length === 0);
+    const which = ofAll ? "" : `${rowsOf(of, texts)}: `;
     return { caution, text: `${texts.cautions.severities[caution.severity]}: ${which}${sentence(caution)}` };
   });
 }

@@ -2,15 +2,12 @@ import { cautionSentence } from "./cautionSentence.js";
 import { checkedTexts } from "./checkedTexts.js";
 import { formatTime } from "../quantities/formatTime.js";
 import type { Caution } from "../core/caution.js";
-import type { CautionCode } from "../core/cautionCodes.js";
 import type { TemperatureUnit } from "../core/cautionTexts.js";
+import { cautionPlace, isOfMixing, type CautionPlace } from "../process/cautionPlace.js";
 import { checkedPlan } from "../process/checkedPlan.js";
 import type { ProcessMaterial, ProcessPlan, ProcessStep } from "../process/types.js";
 import { temperatureUnit, type TemperatureUnitOptions } from "../quantities/parseTemperature.js";
 import { planTexts, type PlanTexts } from "./planTexts.js";
-
-/** The one note of every run that is over before the plan begins: a fresh brew stands once it is mixed. */
-const OF_MIXING: CautionCode = "rest-before-use";
 
 /**
  * A plan in short lines, to read aloud or to pin to the wall.
@@ -18,14 +15,15 @@ const OF_MIXING: CautionCode = "rest-before-use";
  * @param plan - a plan of `planProcess`
  * @param texts - the catalogue of another language; English when left out
  * @param options - `unit`: `"C"` or `"F"` for every temperature; °C when left out
- * @returns first what there is to stop for and to take care of, then what holds for every run; a line for
- * each step and each cue, with the time from the start of the plan; a cue that repeats has one line; then the
- * total time, what to have ready, and the notes; each sentence once
+ * @returns first what there is to stop for and to take care of, then what holds for every run and how a brew
+ * is mixed; a line for each step and each cue, with the time from the start of the plan; a cue that repeats
+ * has one line; then the total time, what to have ready, and the other notes; each sentence once. Where the
+ * time is refused there are neither steps nor times
  * @throws TypeError when `plan` is not a plan
  * @throws RangeError when a figure of it is out of range, its steps do not join, or the unit is neither
  *
- * @remarks A caution whose code the catalogue does not have keeps its own sentence. How long a fresh brew
- * stands belongs to its mixing, and has no line here.
+ * @remarks A caution whose code the catalogue does not have keeps its own sentence. A note that is about one
+ * step, such as `stop-gas`, is read there.
  *
  * @example
  * ```ts
@@ -50,29 +48,43 @@ export function describePlan(
   const sentence = (caution: Caution): string => cautionSentence(caution, texts.cautions, unit);
   const said = (caution: Caution): string => `${severities[caution.severity]}: ${sentence(caution)}`;
   // Two places of the input may have the same sentence.
-  const lines = (wanted: (one: Caution) => boolean): ReadonlySet<string> =>
-    new Set(cautions.filter(wanted).map(said));
+  const lines = (place: CautionPlace): ReadonlySet<string> =>
+    new Set(cautions.filter((one) => cautionPlace(one) === place).map(said));
+  const bench = (ofMixing: boolean): readonly string[] =>
+    benchNotes.filter((one) => isOfMixing(one) === ofMixing).map((one) => `${texts.bench}: ${sentence(one)}`);
   const below = cautions.some(({ severity }) => severity === "stop");
   return [
     ...(timeRefused ? [`${severities.stop}: ${texts.refused(below)}`] : []),
-    ...lines(({ severity }) => severity !== "note"),
-    ...benchNotes.filter(({ code }) => code !== OF_MIXING).map((one) => `${texts.bench}: ${sentence(one)}`),
-    ...plan.steps.flatMap((step) => stepLines(step, plan, texts, unit)),
-    texts.total(plan.totalS),
-    `${texts.ready}: ${plan.materials.map((one) => materialText(one, texts)).join("; ")}.`,
-    ...lines(({ severity }) => severity === "note"),
+    ...lines("first"),
+    ...bench(false),
+    ...lines("mixing"),
+    ...bench(true),
+    ...(timeRefused ? [] : schedule(plan, texts, unit)),
+    ...lines("last"),
   ];
 }
 
-/** The line of a step, then its cues; a run of equal sentences becomes one line. */
+/** The steps with their cues, the total time, and what to have ready. */
+function schedule(plan: ProcessPlan, texts: PlanTexts, unit: TemperatureUnit): readonly string[] {
+  return [
+    ...plan.steps.flatMap((step) => stepLines(step, plan, texts, unit)),
+    texts.total(plan.totalS),
+    `${texts.ready}: ${plan.materials.map((one) => materialText(one, texts)).join("; ")}.`,
+  ];
+}
+
+/** The line of a step, then what is said of it, and its cues; a run of equal sentences becomes one line. */
 function stepLines(
   step: ProcessStep,
-  { handling }: ProcessPlan,
+  { handling, cautions }: ProcessPlan,
   texts: PlanTexts,
   unit: TemperatureUnit,
 ): readonly string[] {
   const { name, startS, durationS, temperatureC, cues } = step;
-  const lines = [texts.step(texts.steps[name], startS, durationS, temperatureC, unit)];
+  const lines = [
+    texts.step(texts.steps[name], startS, durationS, temperatureC, unit),
+    ...notesAtStep(step, cautions, startS, texts, unit),
+  ];
   const place = { step: name, vessel: handling.vessel };
   const all = cues.map((cue) => ({ atS: cue.atS, text: texts.cue(cue, place, unit) }));
   for (let i = 0; i < all.length;) {
@@ -86,6 +98,18 @@ function stepLines(
   }
   return lines;
 }
+
+/** What is said of a step as it begins: a line for each note whose place it is. */
+export const notesAtStep = (
+  { name }: ProcessStep,
+  cautions: readonly Caution[],
+  atS: number,
+  texts: PlanTexts,
+  unit: TemperatureUnit,
+): readonly string[] =>
+  cautions
+    .filter((one) => cautionPlace(one) === name)
+    .map((one) => `  ${formatTime(atS)} ${cautionSentence(one, texts.cautions, unit)}`);
 
 /** What a measuring cup shows: three digits, and no less than a tenth, below one millilitre two digits. */
 const inCup = (ml: number): number =>

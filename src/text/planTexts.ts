@@ -62,7 +62,7 @@ export const planTexts: PlanTexts = {
   water: "water",
   bench: "Always",
   refused: (below) =>
-    `Do not develop a negative for this time. ${below ? "The reason is below" : "The answer says why"}.`,
+    `Do not develop a negative: there is no time. ${below ? "The reason is below" : "The answer says why"}.`,
 };
 
 /** Whole seconds as a clock shows them; 7.5 s as they are. */

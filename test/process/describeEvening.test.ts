@@ -114,14 +114,47 @@ describe("an evening for the wall", () => {
     const [first, second, third] = describeEvening(stopped);
     expect([first, second]).toEqual([
       "Film 2 is not planned, nor any after it.",
-      "Stop: The bath is older than its life of 30 min: it fails at once. Mix fresh.",
+      "Stop: Film 2: The bath is older than its life of 30 min: it fails at once. Mix fresh.",
     ]);
     expect(third).toMatch(/^(Take care|Always)/);
     const never = planEvening({ ...hut, conditions: { temperatureC: 68 } });
     expect(never.plates).toEqual([]);
     const lines = describeEvening(never);
     expect(lines[0]).toBe("Film 1 (summit) is not planned, nor any after it.");
-    expect(lines.at(-1)).toBe("In all 0:00.");
+    // What was not planned takes no time.
+    expect(lines.filter((line) => /\d:\d\d/.test(line))).toEqual([]);
+    expect(lines.some((line) => line.startsWith("Always:"))).toBe(true);
+  });
+
+  it("says how a brew is mixed before the first plate, and of gas at each stop", () => {
+    const brew = {
+      volumeMl: 1000,
+      ingredients: [
+        { ingredient: "soda-anhydrous", massG: 54 },
+        { ingredient: "instant-coffee", massG: 40 },
+        { ingredient: "ascorbic-acid", massG: 16 },
+      ],
+    } as const;
+    const coffee = { ...hut, developer: { brew }, conditions: { temperatureC: 20 } };
+    const lines = describeEvening(planEvening(coffee));
+    const begins = lines.findIndex((line) => line.startsWith("0:00 "));
+    const mixing = /^(?:Note|Always): (?:Mind washing soda|.*Add the acid last|.*No aluminium|Let it stand)/;
+    expect(lines.slice(0, begins).filter((line) => mixing.test(line))).toHaveLength(4);
+    expect(lines.slice(begins).filter((line) => mixing.test(line))).toEqual([]);
+    const gas = lines.flatMap((line, i) => (line.includes("Acid after soda gives off gas") ? [i] : []));
+    expect(gas.map((i) => lines[i - 1])).toEqual([
+      expect.stringMatching(/ stop, 0:30 /),
+      expect.stringMatching(/ stop, 0:30 /),
+    ]);
+    // A brew that is too old to begin with is minded all the same, and one that cannot develop is no bath.
+    const dead = describeEvening(planEvening({ ...coffee, conditions: { temperatureC: 20, ageH: 20 } }));
+    expect(dead[1]).toMatch(/^Stop: Film 1 \(summit\): The bath is older/);
+    expect(dead.filter((line) => mixing.test(line))).toHaveLength(4);
+    const soda = { volumeMl: 1000, ingredients: [{ ingredient: "soda-anhydrous", massG: 54 }] } as const;
+    const { stopped } = planEvening({ ...coffee, developer: { brew: soda } });
+    expect(stopped?.plan.cautions).toContainEqual(
+      expect.objectContaining({ code: "no-agent", severity: "stop", path: "/developer/brew" }),
+    );
   });
 
   it("says no wait of 0:00, where one begins with the end of the other to a part of a second", () => {

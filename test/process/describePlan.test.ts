@@ -88,6 +88,9 @@ describe("a plan for the wall", () => {
     expect(describePlan(plan)[0]).toBe(`Stop: ${planTexts.refused(false)}`);
     // Where the reason is one of the plan's cautions, it is below.
     const stopped = { ...plan, cautions: [...answer.cautions, ...plan.cautions] };
+    // There is no time to develop for, so none is read off the wall.
+    expect(describePlan(stopped).filter((line) => /^ *\d+:\d\d |^In all|^Have ready/.test(line))).toEqual([]);
+    expect(describePlan(stopped).some((line) => line.startsWith("Always:"))).toBe(true);
     expect(describePlan(stopped)[0]).toBe(`Stop: ${planTexts.refused(true)}`);
     expect(planTexts.refused(true)).not.toBe(planTexts.refused(false));
   });

@@ -64,11 +64,35 @@ describe("the standing notes of a recipe", () => {
     const lines = describePlan(planned);
     expect(lines.filter((line) => /[Gg]loves/.test(line))).toHaveLength(1);
     expect(lines.filter((line) => /data sheets/.test(line))).toHaveLength(1);
-    // A fresh brew stands before the plan begins.
-    expect(lines.filter((line) => line.startsWith("Always:"))).toHaveLength(
-      notes.filter((code) => code !== "rest-before-use").length,
-    );
-    expect(lines.some((line) => /\bstand\b/.test(line))).toBe(false);
+    expect(lines.filter((line) => line.startsWith("Always:"))).toHaveLength(notes.length);
+  });
+  it("and how a brew is mixed are read before the first pour-in, and gas at its step", () => {
+    const film = { name: "film", kind: "film" } as const;
+    const brew = {
+      volumeMl: 500,
+      ingredients: [
+        { ingredient: "soda-anhydrous", massG: 27 },
+        { ingredient: "instant-coffee", massG: 20 },
+        { ingredient: "ascorbic-acid", massG: 8 },
+      ],
+    } as const;
+    const coffee = { ...hutCoffee, material: film, developer: { kind: "brew", name: "hut", brew } };
+    const baths = { stop: {}, fix: { clearingS: 60 }, wash: {} };
+    const lines = describePlan(planRecipe({ ...coffee, baths } as unknown as Recipe, { vessel: "tank" }));
+    const at = (start: string): number => lines.findIndex((line) => line.includes(start));
+    const start = at("0:00 develop");
+    const mixing = [
+      "add the acid last",
+      "dissolve each apart",
+      "mind washing soda",
+      "let it stand 5 to 10 min",
+    ];
+    const places = mixing.map((words) => lines.findIndex((line) => line.toLowerCase().includes(words)));
+    expect(places.every((place) => place > 0 && place < start)).toBe(true);
+    expect(Math.max(...places)).toBe(at("Let it stand"));
+    expect(at("Lift the pouring cap")).toBe(at(" stop, 0:30") + 1);
+    expect(lines[at("Lift the pouring cap")]).toMatch(/^ {2}\d+:\d\d Acid after soda/);
+    expect(lines.filter((line) => line.includes("Lift the pouring cap"))).toHaveLength(1);
   });
   it("of a recipe without a fixing bath do not speak of silver", () => {
     const codesOf = (one: Recipe): string[] =>

@@ -150,7 +150,7 @@ export const plan: PlanTexts = {
   water: "Wasser",
   bench: "Immer",
   refused: (below) =>
-    "Nach dieser Zeit kein Negativ entwickeln. " +
+    "Kein Negativ entwickeln: es gibt keine Zeit. " +
     (below ? "Der Grund steht darunter." : "Den Grund nennt die Antwort."),
 };
 
