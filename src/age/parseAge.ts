@@ -1,6 +1,6 @@
 import { ambiguous, inRange, type TextForm, unreadable } from "../core/guards.js";
 import { isFresh } from "../quantities/fresh.js";
-import { groupReadings, plainAmount } from "../quantities/numberText.js";
+import { groupReadings, plainAmount, withoutRoughly } from "../quantities/numberText.js";
 
 const AGES: TextForm = { format: "age", examples: ["2 h", "3 days"] };
 
@@ -32,7 +32,8 @@ const UNIT_S = [2_629_800, 604800, 86400, 3600, 60, 1];
  *
  * @param text - months, weeks, days, hours, minutes and seconds, each with its unit: `"90 min"`, `"2 h"`,
  * `"1,5 h"`, `"3 days"`, `"1 d 6 h"`, `"a week"`, `"half an hour"`, `"1h20"`, `"45′"`, `"3 months"`, `"0"`,
- * `"fresh"`; in German `"3 Tage"`, `"2 Stunden"`, `"eine Woche"`, `"3 Monate"`, `"frisch"`
+ * `"fresh"`; in German `"3 Tage"`, `"2 Stunden"`, `"eine Woche"`, `"3 Monate"`, `"frisch"`; "about" or
+ * "ca." may stand before it
  * @returns the age in h
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not an age, has no unit (`"3"` could be hours or days: code `"ambiguous"`),
@@ -51,7 +52,7 @@ const UNIT_S = [2_629_800, 604800, 86400, 3600, 60, 1];
 export function parseAge(text: string): number {
   if (typeof text !== "string") unreadable("parseAge/text", AGES, text);
   if (isFresh(text)) return 0;
-  const plain = plainAmount(text.trim().replace(ONE_AND_HALF, "1.5 ")).replace(
+  const plain = plainAmount(withoutRoughly(text).trim().replace(ONE_AND_HALF, "1.5 ")).replace(
     CUT,
     (_, cut: string | undefined, minutes: string) => `${cut ?? minutes} min`,
   );

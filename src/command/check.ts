@@ -10,7 +10,8 @@ import {
   type InputProblem,
 } from "../index.js";
 import { placeOfPointer } from "../core/jsonPlaces.js";
-import { readDay, type Sound } from "./day.js";
+import { readDay } from "./day.js";
+import { type Sound } from "./fields.js";
 import { eveningCautions } from "./evening.js";
 import { planReport } from "./plan.js";
 import { BREW_PLACES, brewReport } from "./dayBrew.js";

@@ -19,14 +19,13 @@ import {
   type PlannedDeveloper,
 } from "../index.js";
 import { Z90 } from "../core/estimate.js";
+import { makeCaution } from "../core/cautionTexts.js";
 import { ownEntry } from "../core/ownEntry.js";
-import { onlyFields } from "../core/onlyFields.js";
 import { unreadFields } from "../core/pointer.js";
+import { isUnknown, unknownAgeSentence } from "../core/unknown.js";
 import { fault, placed, type Said } from "./fault.js";
+import { given, list, object, optionalText, refuseOthers, type Fields, type Sound } from "./fields.js";
 import type { Words } from "./words.js";
-
-/** Fields of an object by their names. */
-export type Fields = Readonly<Record<string, unknown>>;
 
 /** A bath of the day, and where the file has it. */
 export interface DayBath {
@@ -73,7 +72,7 @@ const PARSERS: Parsers = {
   temperatureC: (said) => parseTemperature(said),
   agitation: parseAgitation,
   usedCm2PerL: (said) => parseUse(said),
-  ageH: parseAge,
+  ageH: (said) => (isUnknown(said) ? undefined : parseAge(said)),
   pushStops: parseStops,
 };
 
@@ -104,9 +103,6 @@ export function inFigures(pointer: string, part: Fields, sound: Sound, parsers: 
   });
   return Object.fromEntries(read);
 }
-
-/** Makes a call, and throws its fault or keeps it. */
-export type Sound = <T>(call: () => T) => T | undefined;
 
 /**
  * Reads a day; its first fault is thrown. With a `sound` that keeps faults, what is at fault is left out of
@@ -144,8 +140,21 @@ export function readDay(value: unknown, words: Words, sound: Sound = (call) => c
     ...(brew === undefined ? {} : { brew }),
     ...(table === undefined ? {} : { table }),
     ...(evening === undefined ? {} : { evening }),
-    cautions: unreadFields("", day, FIELDS),
+    cautions: [
+      ...unreadFields("", day, FIELDS),
+      ...unknownAge("/baseline", known),
+      ...unknownAge("/brew", brew),
+      ...(Array.isArray(day["baths"]) ? day["baths"] : []).flatMap((bath: unknown, i) =>
+        unknownAge(`/baths/${i}`, bath),
+      ),
+    ],
   };
+}
+
+/** A bath of which the file says that its age is not known: its time is no more than one without an age. */
+function unknownAge(pointer: string, bath: unknown): readonly Caution[] {
+  if (!isUnknown((bath as Fields | null | undefined)?.["ageH"])) return [];
+  return [makeCaution(unknownAgeSentence, "age-unknown", "warn", { path: `${pointer}/ageH` })];
 }
 
 /** The known time and its conditions; without `timeS` where that cannot be read. */
@@ -249,12 +258,6 @@ export function partsOf(
   });
 }
 
-/** Refuses each field that is not read, as a recipe does: a misspelt one would mean "as in the baseline". */
-export function refuseOthers(pointer: string, part: Fields, fields: readonly string[], sound: Sound): void {
-  for (const name of Object.keys(part))
-    sound(() => placed([], () => onlyFields(`day${pointer}`, { [name]: part[name] }, fields)));
-}
-
 function part(
   day: Fields,
   field: "brew" | "table" | "evening",
@@ -263,37 +266,4 @@ function part(
 ): Fields | undefined {
   const there = day[field];
   return there === undefined ? undefined : sound(() => object(there, `/${field}`, what));
-}
-
-const optionalText = (value: unknown, pointer: string): string | undefined =>
-  value === undefined ? undefined : text(value, pointer);
-
-/** A value that must be there. */
-export function given(value: unknown, pointer: string, what: Said): unknown {
-  if (value === undefined || value === null)
-    throw fault({ en: `${what.en} is missing.`, de: `${what.de} fehlt.` }, { pointer });
-  return value;
-}
-
-export function object(value: unknown, pointer: string, what: Said): Fields {
-  const there = given(value, pointer, what);
-  if (typeof there !== "object" || Array.isArray(there))
-    throw fault(
-      { en: `${what.en} must be an object.`, de: `${what.de}: nötig ist ein Objekt.` },
-      { pointer },
-    );
-  return there as Fields;
-}
-
-export function list(value: unknown, pointer: string, what: Said): readonly unknown[] {
-  const there = given(value, pointer, what);
-  if (!Array.isArray(there))
-    throw fault({ en: `${what.en} must be a list.`, de: `${what.de}: nötig ist eine Liste.` }, { pointer });
-  return there;
-}
-
-export function text(value: unknown, pointer: string): string {
-  if (typeof value !== "string")
-    throw fault({ en: "this must be text.", de: "nötig ist Text." }, { pointer });
-  return value;
 }

@@ -18,20 +18,8 @@ import {
   type MixingStep,
   type SpoonedMass,
 } from "../index.js";
-import {
-  given,
-  inBrewFigures,
-  list,
-  object,
-  PART_FIELDS,
-  partsOf,
-  refuseOthers,
-  text,
-  timeOf,
-  type Day,
-  type Fields,
-  type Sound,
-} from "./day.js";
+import { inBrewFigures, PART_FIELDS, partsOf, timeOf, type Day } from "./day.js";
+import { given, list, object, refuseOthers, text, type Fields, type Sound } from "./fields.js";
 import { placed, type Places } from "./fault.js";
 import { knownOf } from "./knownDay.js";
 import type { Notes } from "./notes.js";

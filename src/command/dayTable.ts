@@ -9,7 +9,7 @@ import {
   type ArrheniusLaw,
   type TemperatureRow,
 } from "../index.js";
-import { given, list, object, text, type Fields } from "./day.js";
+import { given, list, object, text, type Fields } from "./fields.js";
 import { fault, placed } from "./fault.js";
 
 /** A table, each row with what was printed and what the law of the fitted rows predicts. */

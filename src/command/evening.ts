@@ -15,10 +15,11 @@ import {
   type EveningPlan,
 } from "../index.js";
 import { unreadFields } from "../core/pointer.js";
-import { inFigures, list, object, type Day, type DayBath, type Fields, type Parsers } from "./day.js";
+import { inFigures, type Day, type DayBath, type Parsers } from "./day.js";
+import { list, object, type Fields } from "./fields.js";
 import { placed, type Places } from "./fault.js";
 import type { KnownDay } from "./knownDay.js";
-import type { Asked } from "./options.js";
+import { vesselMeant, type Asked } from "./options.js";
 import { askedConditions, inPlace } from "./time.js";
 import type { Words } from "./words.js";
 
@@ -43,6 +44,7 @@ const PARSERS: Parsers = {
   topUpMl: (text) => parseVolume(text),
   betweenS: (text) => parseTime(text),
   areaCm2: filmAreaCm2,
+  vessel: vesselMeant,
 };
 
 /** The fields of a part, those in words read; the first fault is thrown. */

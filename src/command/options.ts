@@ -179,8 +179,11 @@ function asked(command: CommandName, files: readonly string[], given: ReadonlyMa
   };
 }
 
+/** The vessel that a word means: a dish is a tray. */
+export const vesselMeant = (said: string): string => (said === "dish" ? "tray" : said);
+
 function vesselNamed(given: string): ProcessVessel {
-  const named = given === "dish" ? "tray" : given;
+  const named = vesselMeant(given);
   const known = vessels.find((one) => one === named);
   if (known === undefined) throw wrongUse(notKnown("--vessel", given, vessels));
   return known;

@@ -21,7 +21,8 @@ import {
   type SpoonedAmount,
 } from "../index.js";
 import { Z90 } from "../core/estimate.js";
-import { given, inFigures, object, text, type Fields, type Parsers } from "./day.js";
+import { inFigures, type Parsers } from "./day.js";
+import { given, object, text, type Fields } from "./fields.js";
 import type { Document } from "./document.js";
 import { placed } from "./fault.js";
 import { clock, longest, safetyIn } from "./lines.js";
@@ -108,7 +109,9 @@ function brewLines(
   const { spoons, lifeH, capacityCm2, strip, steps, cautions, rounded } = proposed;
   const { spooned } = report;
   const { figure, shelf } = words;
-  const { timeS, lowS, highS, stepS } = rounded;
+  const { timeS, lowS, highS } = rounded;
+  // As fine as the shortest of the strip needs.
+  const { stepS } = roundEstimate({ ...proposed.start, timeS: proposed.start.lowS });
   // What belongs to a step stands there; what is grave is told before the first step too.
   const there = new Set(steps.flatMap(({ cautions: own = [] }) => own.map(({ message }) => message)));
   const listed = cautions.filter(({ severity, message }) => severity !== "note" || !there.has(message));

@@ -4,7 +4,7 @@
 import { ambiguous, plainObject, refuse, type TextForm, unreadable } from "../core/guards.js";
 import { isInputError, problemOf, show, type CheckProblem } from "../core/errors.js";
 import { pointerTo } from "../core/pointer.js";
-import { withPoint, withUnit } from "../quantities/numberText.js";
+import { isRough, withoutRoughly, withPoint, withUnit } from "../quantities/numberText.js";
 import { TIMES } from "../quantities/timeText.js";
 import { dayText } from "./dateCell.js";
 import { columnOf, type Column, type Reader, type Readers } from "./headings.js";
@@ -71,14 +71,12 @@ export function take(cells: Cells, cell: Cell): void {
   cells.splice(cells.indexOf(cell), 1);
 }
 
-const ROUGHLY = /^(?:[~\u2248]|(?:ca\.?|circa|about|approx\.?|etwa|ungef\u00e4hr)(?=[\s\d]))\s*/i;
-
 /** What a cell says, by the reader of its column. */
 export function said(cell: Cell, readers: Readers): unknown {
   const { field, unit } = cell;
   if (field === "time" && unit === "") asMinutesOrHours(cell.text);
   const reader = readers.get(field) as Reader;
-  const text = cell.text.replace(ROUGHLY, "");
+  const text = withoutRoughly(cell.text);
   return field === "push" ? reader(text, unit) : reader(textWithUnit({ ...cell, text }));
 }
 
@@ -100,7 +98,7 @@ function asMinutesOrHours(text: string): void {
 export function main(cells: Cells, field: string, readers: Readers, problems: CheckProblem[]): unknown {
   const found = cells.filter((each) => each.field === field);
   // What is said roughly is read, and is told in the note too.
-  for (const cell of found) if (found.length > 1 || !ROUGHLY.test(cell.text)) take(cells, cell);
+  for (const cell of found) if (found.length > 1 || !isRough(cell.text)) take(cells, cell);
   const [cell, second] = found;
   if (cell === undefined) return undefined;
   return told(problems, cell.heading, cell.heading, () =>

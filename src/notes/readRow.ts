@@ -1,6 +1,7 @@
 import { inputError, isInputError, type CheckProblem, type InputError } from "../core/errors.js";
 import { ambiguous, type TextForm } from "../core/guards.js";
 import { present } from "../core/ordered.js";
+import { isUnknown } from "../core/unknown.js";
 import type { RunOutcome, DevelopmentRun } from "../learning/types.js";
 import { PUSHES } from "../push/parseStops.js";
 import { judgement, OUTCOMES, saysLengthAlone, tellsFog } from "./judgement.js";
@@ -30,7 +31,7 @@ export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]
     dilution: value("dilution"),
     agitation: value("agitation"),
     usedCm2PerL: readUse(cells, readers, problems),
-    ageH: value("age"),
+    ageH: isUnknown(only(cells, "age")?.text) ? undefined : value("age"),
     pushStops: readPush(cells, readers, problems),
     outcome: readResult(cells, readers, problems),
     id: words("id"),

@@ -114,10 +114,10 @@ export interface RunNotes {
  * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024";
  * `only`: the film and the developer to read
  * @returns the runs, in their order, and their rows; each row that could not be read with all that is wrong
- * with it; and what was not read: headings that are not known, side columns that cannot be read, use without
- * a volume, remarks about push that do not say how far. All of that, and what is beside a failure or a
- * measurement, goes to the run's note; the rows that were left aside; and a caution for each column with
- * several films or developers, which are read as one
+ * with it; and what was not read: headings that are not known, side columns that cannot be read, an age
+ * that is "unknown" or "?", use without a volume, remarks about push that do not say how far. All of that,
+ * and what is beside a failure or a measurement, goes to the run's note; the rows that were left aside; and a
+ * caution for each column with several films or developers, which are read as one
  * @throws TypeError when `records` is not an array or `options` not an object
  * @throws RangeError when `options` is not understood
  *

@@ -45,9 +45,22 @@ export const withThirds = (text: string): string => withParts(text, THIRDS);
 /** The longest text that holds a figure; a long run of blanks would be searched in every way. */
 export const LONGEST_TEXT = 1000;
 
-/** Text with a number in it, ready to be read: trimmed, its halves, quarters and decimal commas as points. */
+const ROUGHLY_WORDS =
+  "ca\\.?|circa|zirka|about|around|roughly|approx\\.?|approximately|etwa|rund|ungef\u00e4hr";
+const ROUGHLY = new RegExp(String.raw`^\s*(?:[~\u2248]|(?:${ROUGHLY_WORDS})(?=[\s\d]))\s*`, "i");
+
+/** Whether text says its figure roughly: "ca. 20 min", "~18 \u00b0C", "etwa 3 Tage". */
+export const isRough = (text: string): boolean => ROUGHLY.test(text);
+
+/** Text without the word before it that says its figure is a rough one. */
+export const withoutRoughly = (text: string): string => text.replace(ROUGHLY, "");
+
+/**
+ * Text with a number in it, ready to be read: trimmed, without "about" or "ca.", its halves, quarters and
+ * decimal commas as points.
+ */
 export function plainFigures(text: string): string {
-  return text.length > LONGEST_TEXT ? "" : withPoint(withFraction(text.trim()));
+  return text.length > LONGEST_TEXT ? "" : withPoint(withFraction(withoutRoughly(text).trim()));
 }
 
 const ONE = "(?:an?|one|ein(?:e[nmrs]?)?)";

@@ -44,7 +44,7 @@ export function temperatureParts(text: string): TemperatureParts | undefined {
  * Reads a temperature as people write it.
  *
  * @param text - a number and its unit: `"20 °C"`, `"20C"`, `"68F"`, `"68.5 °F"`, `"20 ℃"`, `"13,5 °C"`,
- * `"17 1/2 C"`; in German `"20 Grad"`, which are °C
+ * `"17 1/2 C"`; in German `"20 Grad"`, which are °C; "about", "ca." or "~" may stand before it
  * @param options - `unit`: the unit of a number without one; a unit in the text comes first
  * @returns the temperature in °C
  * @throws TypeError when `text` is not text or `options` not an object

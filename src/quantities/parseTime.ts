@@ -5,7 +5,7 @@ import { timeFromText } from "./timeText.js";
  *
  * @param text - `"8:30"` and `"1:02:00"` (always minutes first, or hours with three parts), `"8m30s"`,
  * `"510 s"`, `"8.5 min"`, `"8′30″"`, or an ISO 8601 duration in hours, minutes and seconds (`"PT8M30S"`); a
- * decimal comma is read too, and "half a minute", "eine halbe Minute"
+ * decimal comma is read too, and "half a minute", "eine halbe Minute"; "about" or "ca." may stand before it
  * @returns the time in seconds, 0 or more
  * @throws TypeError when `text` is not text
  * @throws RangeError when it is not a time, has no unit (`"510"` could be either: code `"ambiguous"`), may be

@@ -56,6 +56,12 @@ describe("the brew of a day", () => {
   it("keeps a field of one's own", () => {
     expect(asked({ "x-shop": "valley" }).code).toBe(0);
   });
+  it("says that an age of which nothing is known is not counted", () => {
+    expect(answer({ ageH: "unknown" })).toEqual(answer({}));
+    const said = "Nothing is known of the age of this bath.";
+    for (const words of ["time d.json", "check d.json"])
+      expect(asked({ ageH: "?" }, words).out.split(said)).toHaveLength(2);
+  });
   it("reads age, emulsion and how well the known time is known", () => {
     expect(answer({ ageH: "20 h" })).toMatchObject({ refused: true });
     expect(codes(answer({ ageH: "20 h" }))).toContain("bath-past-life");

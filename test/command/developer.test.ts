@@ -32,7 +32,8 @@ const files = {
   "plain.json": day,
 };
 const out = (words: string): string => ran(words.split(" "), files).out;
-const STOP = `Stop: The bath is older than its life of ${brewLife(brew).lifeH} h`;
+const WHY = `The bath is older than its life of ${brewLife(brew).lifeH} h`;
+const STOP = `Stop: ${WHY}`;
 
 describe("the developer of a day", () => {
   it.each(["day.json", "evening.json", "both.json"])(
@@ -52,7 +53,10 @@ describe("the developer of a day", () => {
     },
   );
   it("is that of its evening too, and leaves a day without one as it was", () => {
-    for (const file of ["evening.json", "both.json"]) expect(out(`plan ${file}`)).toContain(STOP);
+    for (const file of ["evening.json", "both.json"]) {
+      const stop = `Plate 1 is not planned, nor any after it.\nStop: Plate 1: ${WHY}`;
+      expect(out(`plan ${file}`)).toContain(stop);
+    }
     expect(out("time plain.json")).toContain("Old\n  Develop ");
     expect(out("chart plain.json")).not.toContain("Stop");
   });

@@ -44,6 +44,10 @@ describe("plan of a day with an evening", () => {
     const words = "plan hut.json --bath Evening --temperature 19 --vessel tank --volume 1l";
     expect(asked(words).out).toBe(`Evening\n${other}\n`);
   });
+  it("takes a dish for a tray, as the command line does", () => {
+    const dish = { ...hut, evening: { ...evening, vessel: "dish" } };
+    expect(asked("plan dish.json", { "dish.json": dish })).toEqual(asked("plan hut.json"));
+  });
   it("is data with --json", () => {
     const { files: held } = JSON.parse(asked("plan hut.json --json").out) as {
       files: readonly [{ evening: unknown }];

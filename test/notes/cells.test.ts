@@ -9,6 +9,17 @@ describe("cells of notes", () => {
   it("repeats a bare number as it stands when no unit says what it counts", () => {
     expect(read({ Time: "510" }).rejected[0]!.reason).toMatch(/, got "510"$/);
   });
+  it.each(["unknown", "Unbekannt", "?", "??", "not known"])(
+    "keeps a run of a bath whose age is %j, without the age, and says so",
+    (age) => {
+      const { runs, rejected, unread } = read({ Age: age });
+      expect(rejected).toEqual([]);
+      expect(runs).toEqual([
+        { timeS: 510, temperatureC: 20, outcome: { kind: "good" }, note: `Age: ${age}` },
+      ]);
+      expect(unread).toMatchObject([{ heading: "Age", row: 1, text: age, whole: false }]);
+    },
+  );
   it.each<[Record<string, unknown>, Partial<DevelopmentRun>]>([
     // 8.75 × 60 s: no clock has 75 seconds.
     [{ Time: undefined, time_min: "8.75" }, { timeS: 525 }],

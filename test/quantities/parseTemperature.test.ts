@@ -5,7 +5,10 @@ import {
   celsiusToFahrenheit,
   fahrenheitToCelsius,
   formatTemperature,
+  parseAge,
   parseTemperature,
+  parseTime,
+  parseVolume,
 } from "../../src/index.js";
 import { numberFromText, withPoint, withUnit } from "../../src/quantities/numberText.js";
 import { anyOf } from "../helpers.js";
@@ -53,6 +56,15 @@ describe("parseTemperature", () => {
   ])("reads %s", (text, celsius) => {
     expect(parseTemperature(text)).toBe(celsius);
   });
+  it.each(["ca. 18 °C", "ca 18 °C", "~18 °C", "≈ 18 °C", "about 18 °C", "Rund 18 °C", "etwa 18 °C"])(
+    "reads what is said roughly, as other readers do: %j",
+    (text) => {
+      expect(parseTemperature(text)).toBe(18);
+      expect(parseTime(text.replace("18 °C", "25 min"))).toBe(1500);
+      expect(parseAge(text.replace("18 °C", "3 days"))).toBe(72);
+      expect(parseVolume(text.replace("18 °C", "500 ml"))).toBe(500);
+    },
+  );
   it.each([
     "",
     "20",
@@ -62,7 +74,9 @@ describe("parseTemperature", () => {
     "C",
     "°C",
     "20 °",
-    "about 20 °C",
+    "about room",
+    "aboutish 20 °C",
+    "20 °C about",
     "20 °C or so",
     "1,234 °C",
     "1e1 °C",

@@ -2,6 +2,7 @@
  * Cautions about a time, in German: what it rests on, the bath, contrast, light.
  */
 import type { CautionFacts, CautionSentences } from "../../core/cautionTexts.js";
+import { isFigure } from "../../core/digits.js";
 import { alter, blenden, dativ, dauer, grad, gradBis, gradWeit, stellen, wort, zahl } from "./figures.js";
 import type { brewSentences } from "./brewCautions.js";
 import type { runSentences } from "./runCautions.js";
@@ -159,9 +160,14 @@ export const answerSentences: Pick<CautionSentences, Codes> = {
   "bath-past-keeping": ({ limit }) =>
     `Das Bad ist zu alt. So aufbewahrt hält es ${alter(limit)}. Neu ansetzen.`,
   "age-unknown": ({ severity, limit, actual }) =>
-    `Das Bad ist ${alter(actual)} alt. Lebensdauer und Haltbarkeit sind unbekannt. Was es nach mehr als ` +
-    `${alter(limit)} verliert, ist geschätzt. ` +
-    (severity === "stop" ? `Ob es noch arbeitet, weiß niemand. Neu ansetzen.` : `Neu ansetzen oder prüfen.`),
+    isFigure(actual)
+      ? `Das Bad ist ${alter(actual)} alt. Lebensdauer und Haltbarkeit sind unbekannt. Was es nach ` +
+        `mehr als ${alter(limit)} verliert, ist geschätzt. ` +
+        (severity === "stop"
+          ? `Ob es noch arbeitet, weiß niemand. Neu ansetzen.`
+          : `Neu ansetzen oder prüfen.`)
+      : `Über das Alter dieses Bades ist nichts bekannt. Die Zeit rechnet nicht damit. ` +
+        `Das Bad erst an einem Reststück prüfen oder neu ansetzen.`,
   "bath-too-slow": ({ limit, actual }) =>
     `Das Bad braucht ${zahl(actual, 2)}-mal so lange wie ein frisches, mehr als ${zahl(limit)}-mal. ` +
     `Neu ansetzen.`,
