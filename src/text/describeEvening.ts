@@ -111,8 +111,8 @@ function plateLines(
     const line = texts.step(texts.steps[name], startS + step.startS, durationS, temperatureC, unit);
     const interval = name === "develop" ? `, ${texts.between(clock(answer.lowS), clock(answer.highS))}` : "";
     lines.push(`  ${line}${interval}`);
-    const notes = notesAtStep(one, plan.cautions, startS + step.startS, texts, unit);
-    lines.push(...notes.map((note) => `  ${note}`));
+    for (const note of notesAtStep(one, plan.cautions, startS + step.startS, texts, unit))
+      lines.push(`  ${note}`);
   }
   if (next === undefined) return lines;
   const atS = next.startS - startS;
