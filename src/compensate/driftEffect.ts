@@ -63,23 +63,38 @@ export function driftEffect(
         (rate(endS) * spanS)
       : logAt(temperatureAt(startS));
   // The law is moved by its standard deviation: colder and warmer stretches of a log around the baseline work
-  // against each other, except for a table, whose rows err one by one.
+  // against each other, but not what its rows say of a table, which err one by one.
   const ratio = { log: Math.log(spanS / wantedS), exact: spanS / wantedS };
   const effect =
     law.kind !== "coefficient" && law.walk !== undefined
       ? { ...ratio, ...walkAlong(law, law.walk, fromC, along) }
-      : {
-          ...ratio,
-          slope: along((c) => {
-            const sd = temperatureSpread(law, fromC, c);
-            return c < fromC || law.kind === "table" ? sd : -sd;
-          }),
-          sd: 1,
-          beside: 0,
-        };
+      : law.kind === "table"
+        ? {
+            ...ratio,
+            ...slopeAlong(law, fromC, along),
+            beside: along((c) => temperatureEffect(law, fromC, c).beside),
+          }
+        : {
+            ...ratio,
+            slope: along((c) => Math.sign(fromC - c) * temperatureSpread(law, fromC, c)),
+            sd: 1,
+            beside: 0,
+          };
   const around = drift === undefined ? [] : fahrenheitCautions(drift.ambientC, `${PATH}/ambientC`);
   const cautions = [...around, ...cautionsAlong(law, known, log, temperatureAt, startS, endS)];
   return { effect, along, cautions };
+}
+
+/** The own number of a law, moved by its standard deviation along the way. */
+function slopeAlong(
+  law: ReadyTemperatureLaw,
+  fromC: number,
+  along: DriftEffect["along"],
+): Pick<Effect, "slope" | "sd"> {
+  return {
+    slope: along((c) => temperatureEffect(law, fromC, c).slope),
+    sd: temperatureEffect(law, fromC, fromC).sd,
+  };
 }
 
 /** The numbers of a law that departs from its energy, each moved by its standard deviation along the way. */
@@ -90,8 +105,7 @@ function walkAlong(
   along: DriftEffect["along"],
 ): Pick<Effect, "slope" | "sd" | "beside" | "further"> {
   return {
-    slope: along((c) => temperatureEffect(law, fromC, c).slope),
-    sd: temperatureEffect(law, fromC, fromC).sd,
+    ...slopeAlong(law, fromC, along),
     beside: Math.abs(along((c) => Math.sign(fromC - c) * walk(fromC, c).beside)),
     further: walk.numbers.map((parameter) => ({
       parameter,

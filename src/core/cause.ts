@@ -3,7 +3,7 @@
  * of development time implements `Cause`; `compensate` adds the effects up, learning fits their parameters.
  */
 import type { Caution } from "./caution.js";
-import type { Row } from "./row.js";
+import type { Row, Unknown } from "./row.js";
 import { basisOf, type Basis, type LawOrigin } from "./term.js";
 
 /** A parameter of a law by its name, and how ln(time) moves with it. */
@@ -152,6 +152,8 @@ export interface LearnableParameter {
   readonly range: readonly [low: number, high: number];
   /** of a departure: the gap of the walk that it fills */
   readonly gap?: readonly [low: number, high: number];
+  /** its variance is learned too */
+  readonly tail?: NonNullable<Unknown["tail"]>;
 }
 
 /** A number that was learned. */

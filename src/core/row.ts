@@ -9,9 +9,9 @@ export interface Unknown {
   readonly sd: number;
   /**
    * its variance is learned too, with `sd` as the first guess: `"student"`, t with one degree of freedom;
-   * `"open"`, no less than `sd`, and more where the readings contradict it
+   * `"open"`, no less than `sd`, and more where the readings contradict it; `"free"`, the same, but sooner
    */
-  readonly tail?: "student" | "open";
+  readonly tail?: "student" | "open" | "free";
 }
 
 /** How ln(time) moves with one number. */

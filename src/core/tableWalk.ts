@@ -178,9 +178,7 @@ export function placedTable(
 
 /** What was learned of a table's departures, in the form that a law carries. */
 export function learnedOfTable(learned: ReadonlyMap<string, Learned>): readonly Departure[] {
-  return [...learned.values()].map(({ gap, value, sd }) => ({
-    at: (gap as readonly number[])[1] as number,
-    log: value,
-    sd: Math.min(WIDEST_DEPARTURE_SD, sd),
-  }));
+  return [...learned.values()].flatMap(({ gap, value, sd }) =>
+    gap === undefined ? [] : { at: gap[1], log: value, sd: Math.min(WIDEST_DEPARTURE_SD, sd) },
+  );
 }

@@ -13,18 +13,22 @@ import {
   GIVEN_EXPONENT_SD,
   logConcentration,
   readDilution,
+  TABLE_EXPONENT_SD,
   type ReadyDilutionLaw,
   type ReadyTableLaw,
 } from "./dilution.js";
 import { LEAST_EXPONENT_SD } from "./plausible.js";
 import { DEPARTURE_LOG_SD, genericDilutionLaw } from "./genericDilutionLaw.js";
 
-/** Dilution as a cause. Its parameter is the exponent of a power law. */
+/** Dilution as a cause. Its parameter is the exponent of a power, or how far that of a table is off. */
 export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   name: "dilution",
   field: "dilution",
   law: "dilution",
-  lawFields: { power: ["exponent", "sd", "scatterLogSd", "departures"], table: ["rows", "departures"] },
+  lawFields: {
+    power: ["exponent", "sd", "scatterLogSd", "departures"],
+    table: ["rows", "exponentOff", "sd", "departures"],
+  },
   generic: genericDilutionLaw,
   column: { name: "waterParts", side: (at, water) => -Math.log1p(inRange(at, water, 0, 1e5)) },
   read: (at, given) => logConcentration(readDilution(at, given)),
@@ -66,16 +70,19 @@ const isOutside = ({ table, departures }: ReadyTableLaw, logC: number): boolean 
 
 /** The effect of going from one ln(concentration) to another. */
 export function dilutionEffect(law: ReadyDilutionLaw, from: number, to: number): Effect {
+  const slope = from - to;
   if (law.kind === "table") {
-    const { timeAt, spread } = law.table;
+    const { exponentOff: off = 0, table } = law;
+    const exact = table.timeAt(-to) / table.timeAt(-from);
+    const log = Math.log(exact) + off * slope;
+    const sd = claimed(law.sd ?? TABLE_EXPONENT_SD, LEAST_EXPONENT_SD, law);
     if (law.walk !== undefined) {
       const departed = law.walk(from, to);
-      return { ...departed, log: Math.log(timeAt(-to) / timeAt(-from)) + departed.log, slope: 0, sd: 0 };
+      return { ...departed, log: log + departed.log, slope, sd };
     }
-    const exact = timeAt(-to) / timeAt(-from);
-    return { log: Math.log(exact), exact, slope: 0, sd: 0, beside: spread(-from, -to) };
+    const effect = { log, slope, sd, beside: table.spread(-from, -to) };
+    return off === 0 ? { ...effect, exact } : effect;
   }
-  const slope = from - to;
   const sd = claimed(law.sd ?? GIVEN_EXPONENT_SD, LEAST_EXPONENT_SD, law);
   const log = law.exponent * slope;
   if (law.walk !== undefined) {

@@ -52,7 +52,8 @@ export interface DilutionRow {
  *   ln(concentration) when left out. `departures` are what was learned of this walk, between neighbouring
  *   ln(concentration).
  * - `"table"`: two or more rows of a maker's table, no two of one concentration, no weaker bath faster than a
- *   stronger one. `departures` are what was learned of single dilutions against the print.
+ *   stronger one. `departures` are what was learned of single dilutions against the print, `exponentOff` of
+ *   its slope as a whole, known to `sd`: 0 ± 0.1 when left out.
  */
 export type DilutionLaw =
   | ({
@@ -70,6 +71,10 @@ export type DilutionLaw =
       readonly kind: "table";
       /** times over dilution, two or more */
       readonly rows: readonly DilutionRow[];
+      /** how far the slope of the whole table is off, as an exponent, −3 to 3; 0 when left out */
+      readonly exponentOff?: number | undefined;
+      /** its standard deviation, 0 to 3; 0.1 when left out */
+      readonly sd?: number | undefined;
       /** learned departures of single dilutions from the table, along ln(concentration) */
       readonly departures?: readonly Departure[] | undefined;
     } & LawOrigin);
@@ -178,6 +183,18 @@ export function walkSd(scatterLogSd: number | undefined): number {
  */
 export const GIVEN_EXPONENT_SD: number = 0.15;
 
+/**
+ * How far the slope of a table as a whole is off before the first run, as an exponent (an assumption of this
+ * package). Its variance is learned too.
+ */
+export const TABLE_EXPONENT_SD: number = 0.1;
+
+/** No spread of an exponent is wider. */
+export const WIDEST_EXPONENT_SD = 3;
+
+/** How far off the slope of a table may be, as an exponent. */
+export const TABLE_EXPONENT_RANGE: readonly [low: number, high: number] = [-3, 3];
+
 /** What is unknown of a table: as much as under the generic law. It goes on along its last two rows. */
 const UNREAD: TableUnread = { perX: 0.25, perRootX: 0.19, reach: 0 };
 
@@ -194,6 +211,8 @@ export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw
     return { ...law, walk: readyWalk("dilution", departures, walkSd(law.scatterLogSd)) };
   }
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["power", "table"], kind);
+  inRange(at, law.exponentOff ?? 0, ...TABLE_EXPONENT_RANGE, undefined, "/exponentOff");
+  inRange(at, law.sd ?? 0, 0, 3, undefined, "/sd");
   const rows = checkedDilutionRows(at, law.rows);
   const ready = { ...law, table: preparedTable(rows, UNREAD) };
   if (law.departures === undefined) return ready;

@@ -6,6 +6,7 @@ import {
   checkedDilutionLaw,
   checkedDilutionRows,
   GIVEN_EXPONENT_SD,
+  TABLE_EXPONENT_SD,
   type DilutionLaw,
   type DilutionRow,
   type PowerDilutionLaw,
@@ -87,8 +88,11 @@ export function fitDilutionLaw(
   };
 }
 
-/** A prior as a power; a table becomes the power fitted to it. */
+/** A prior as a power; a table becomes the power fitted to it, moved by what was learned of its slope. */
 function powerOf(prior: unknown): PowerDilutionLaw {
   const law = checkedDilutionLaw("fitDilutionLaw/options/prior", prior);
-  return law.kind === "table" ? fitDilutionLaw(law.rows).law : law;
+  if (law.kind === "power") return law;
+  const { exponent, sd } = fitDilutionLaw(law.rows).law;
+  const { exponentOff = 0, sd: offSd = TABLE_EXPONENT_SD } = law;
+  return { kind: "power", exponent: Math.max(0, exponent + exponentOff), sd: Math.hypot(sd, offSd) };
 }

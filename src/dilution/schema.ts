@@ -13,7 +13,7 @@ import {
   type JsonSchema,
 } from "../core/schema.js";
 import { dilutionCause } from "./cause.js";
-import { LONGEST_TEXT } from "./dilution.js";
+import { LONGEST_TEXT, TABLE_EXPONENT_RANGE } from "./dilution.js";
 
 // Parts as parseDilution reads them, but for a colon, since both of its readings are in print.
 const PART = String.raw`\d+([.,]\d+)?\s*`;
@@ -77,6 +77,11 @@ export const dilutionCauseSchema: CauseSchema = {
           10_000,
           "The rows, no two of one concentration, none shorter than a stronger one.",
         ),
+        exponentOff: from(
+          ...TABLE_EXPONENT_RANGE,
+          "How far the slope of the whole table is off, as an exponent.",
+        ),
+        sd: from(0, 3, "Standard deviation of that; 0.1 when left out."),
         ...departures(
           undefined,
           undefined,

@@ -6,6 +6,7 @@ import { sayer } from "../core/cautionTexts.js";
 import type { Row } from "../core/row.js";
 import type { FittedRun, NotebookFit } from "./fitNotebook.js";
 import type { Entry } from "./notebook.js";
+import { TREND } from "./runTerms/driftTerm.js";
 import { learningSentences } from "./text.js";
 import type { LearnedParameter, SetAside } from "./types.js";
 
@@ -31,6 +32,9 @@ const FEW = 4;
  * So many of its first standard deviations from where it began, a number is named: one in 370 is so far off.
  */
 const FAR = 3;
+
+/** And so many of its last ones: less is chance. */
+const AWAY = 2;
 
 /** From so many standard deviations on a drift is named: chance gets there in one notebook of 22. */
 const DRIFTED = 2;
@@ -128,7 +132,9 @@ function far({ model, held }: NotebookFit, parameters: readonly LearnedParameter
     const data = { parameter: one.parameter, cause: one.cause };
     if (held.atBound.includes(j)) return [say("held-at-limit", "warn", { path, data })];
     // A trend may lie any number of its first standard deviations off: it has a sentence of its own.
-    if (!(Math.abs(actual) > FAR) || model.numbers[j]?.tail === "student") return [];
+    if (!(Math.abs(actual) > FAR) || one.parameter === TREND) return [];
+    // What gives way that far may be known badly: then chance takes it there.
+    if (!(Math.abs(actual) * one.priorSd > AWAY * one.sd)) return [];
     const quantity = "standardDeviations";
     return [say("far-from-known", "warn", { path, quantity, limit: FAR, actual, data })];
   });

@@ -72,6 +72,13 @@ const SCATTER_READINGS = 4;
 const OPEN_FROM = 1.5;
 /** It was known at most so many times less well: farther off, a run is a slip of the pen. */
 const MOST_OPEN = 3;
+/**
+ * The same of a `"free"` number, the slope of a whole table: less than one standard deviation, since a single
+ * number tells little of its own variance. With these, ten runs already move a table that does not fit.
+ */
+const FREE_FROM = 0.7;
+/** It is known at most so many times less well: then as badly as where no table is given. */
+const MOST_FREE = 4;
 /** No base time has a wider spread, in ln(time): `baseLogSd` and `logSd` end there. */
 const WIDEST_BASE_LOG_SD = 3;
 
@@ -95,7 +102,8 @@ const DOUBT = 2;
  * four degrees of freedom. It needs a reading: before the first, scatter is 1. The variance
  * of an unknown with tail `"student"` is (sd² + the mean of its square)/2: an inverse-gamma prior with one
  * degree of freedom. Where noise is estimated, that of one with tail `"open"` is (m/1.5)² − v where this is
- * more than sd², up to 9 sd²: m and v are the mean and variance that the readings alone give it.
+ * more than sd², up to 9 sd²: m and v are the mean and variance that the readings alone give it. That of one
+ * with tail `"free"` is (m/0.7)² − v, up to 16 sd², whatever the noise, but not for a lone reading.
  */
 export function fitRegression(
   unknowns: readonly Unknown[],
@@ -103,6 +111,7 @@ export function fitRegression(
   noise: "estimated" | "stated" = "estimated",
 ): Regression {
   const stated = noise === "stated";
+  const lone = readings.length === 1;
   const toSparse = sparseRows(unknowns);
   const sites = readings.map((reading) => siteOf(reading, toSparse(reading.row)));
   let precisions = unknowns.map(() => 1);
@@ -122,12 +131,12 @@ export function fitRegression(
       return regression(unknowns, toSparse, normal, sites, scatter);
     before = normal;
     precisions = unknowns.map((unknown, i) =>
-      precisionBy(unknown, precisions[i] as number, normal, i, stated),
+      precisionBy(unknown, precisions[i] as number, normal, i, unknown.tail === "free" ? lone : stated),
     );
     if (round > FREE_ROUNDS && way > wayBefore) calm = Math.max(LEAST_CALM, calm * CALMER);
     const share = round <= FREE_ROUNDS || way < wayBefore / 2 ? calm : DAMPED * calm;
     wayBefore = way;
-    const alone = sites.length === 1 && !stated;
+    const alone = lone && !stated;
     for (const site of sites) judge(site, normal, scatter, share, stated, alone);
     const shown = Math.sqrt(squaresOf(sites) / (SCATTER_READINGS - DOUBT + sites.length));
     const step = stated ? 0 : calm * stride(Math.log(shown / scatter));
@@ -202,23 +211,25 @@ function judge(
 
 /**
  * How well a number is known before the first reading: as stated, but for two kinds. Where what the readings
- * say of an `"open"` one is too far from what was known, this is taken to be known so badly that it is not.
+ * say of an `"open"` or `"free"` one is too far from what was known, this is taken to be known so badly that
+ * it is not, unless it is `kept`.
  */
 function precisionBy(
   { tail, sd }: Unknown,
   before: number,
   normal: Normal,
   i: number,
-  stated: boolean,
+  kept: boolean,
 ): number {
   if (tail === "student") return 2 / (1 + square(normal, i));
-  if (tail !== "open" || stated) return 1;
+  if (tail === undefined || kept) return 1;
   const whole = 1 / (normal.covariance[i * normal.mean.length + i] as number);
   const read = whole - before;
   if (!(read > 0)) return 1;
   const mean = ((normal.mean[i] as number) * whole) / read;
-  const most = Math.min(MOST_OPEN, WIDEST_BASE_LOG_SD / sd);
-  return 1 / Math.max(1, Math.min(most * most, (mean / OPEN_FROM) ** 2 - 1 / read));
+  const [from, most] =
+    tail === "free" ? [FREE_FROM, MOST_FREE] : [OPEN_FROM, Math.min(MOST_OPEN, WIDEST_BASE_LOG_SD / sd)];
+  return 1 / Math.max(1, Math.min(most * most, (mean / from) ** 2 - 1 / read));
 }
 
 /** By how much the mean of any number has moved. */

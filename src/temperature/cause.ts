@@ -17,6 +17,7 @@ import {
   inverseKelvin,
   inverseStep,
   logTimeRatio,
+  TABLE_ENERGY_SD_KJ,
   type ReadyTableLaw,
   type ReadyTemperatureLaw,
 } from "./law.js";
@@ -27,8 +28,8 @@ import { bathCautions, FAHRENHEIT_ABOVE_C } from "./temperatureCautions.js";
 const FAR_C = 10;
 
 /**
- * Temperature as a cause. Its parameter is the activation energy in kJ/mol, or the ratio of a coefficient
- * law.
+ * Temperature as a cause. Its parameter is the activation energy in kJ/mol, of a table how far that is off,
+ * or the ratio of a coefficient law.
  */
 export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature"> = {
   name: "temperature",
@@ -37,7 +38,7 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
   lawFields: {
     arrhenius: ["activationEnergyKJPerMol", "sdKJPerMol", "departures", "hydroquinone"],
     coefficient: ["ratio", "intervalC", "sdRatio", "hydroquinone"],
-    table: ["rows", "departures", "hydroquinone"],
+    table: ["rows", "energyOffKJPerMol", "sdKJPerMol", "departures", "hydroquinone"],
   },
   generic: genericTemperatureLaw,
   required: true,
@@ -78,11 +79,14 @@ export function temperatureEffect(law: ReadyTemperatureLaw, fromC: number, toC: 
     const least = energyLogSd(LEAST_ENERGY_SD_KJ, fromC, toC) / Math.abs(slope);
     return { log, slope, sd: claimed(sdRatio, least, law), beside: 0 };
   }
-  if (law.walk !== undefined) return { ...law.walk(fromC, toC), log, slope: 0, sd: 0 };
+  const slope = inverseStep(fromC, toC) / GAS_CONSTANT_KJ;
+  const sd = claimed(law.sdKJPerMol ?? TABLE_ENERGY_SD_KJ, LEAST_ENERGY_SD_KJ, law);
+  if (law.walk !== undefined) return { ...law.walk(fromC, toC), log, slope, sd };
   const { timeAt, spread } = law.table;
   const from = inverseKelvin(fromC);
   const to = inverseKelvin(toC);
-  return { log, exact: timeAt(to) / timeAt(from), slope: 0, sd: 0, beside: spread(from, to) };
+  const effect = { log, slope, sd, beside: spread(from, to) };
+  return (law.energyOffKJPerMol ?? 0) === 0 ? { ...effect, exact: timeAt(to) / timeAt(from) } : effect;
 }
 
 /** Whether a temperature lies outside the rows of a table, and outside what runs taught of it. */

@@ -30,6 +30,13 @@ export const ZERO_CELSIUS_K: number = 273.15;
 export const GIVEN_LAW_SD_KJ: number = 14;
 
 /**
+ * How far the slope of a table as a whole is off before the first run, kJ/mol (an assumption of this
+ * package): a developer mixed and used at home is not the maker's. Its variance is learned too, so that many
+ * runs which lean one way can move it far.
+ */
+export const TABLE_ENERGY_SD_KJ: number = 5;
+
+/**
  * How far ln(time) departs from one activation energy: the standard deviation of a random walk over one °C.
  *
  * @remarks Assumed, at the wide end of what the published tables in this repository bear: they are most
@@ -42,6 +49,12 @@ export const DEPARTURE_LOG_SD: number = 0.03;
  * is °C: over the 10 °C of a table it and 1/T are alike to 7 %, and places stand as they were noted.
  */
 export const SPACING_C: number = 2;
+
+/** No spread of an energy is wider, kJ/mol. */
+export const WIDEST_ENERGY_SD_KJ = 200;
+
+/** How far off the slope of a table may be, kJ/mol. */
+export const TABLE_ENERGY_RANGE: readonly [low: number, high: number] = [-200, 200];
 
 /** Places of departures, °C. */
 export const PLACES_C: readonly [low: number, high: number] = [0, 100];
@@ -71,7 +84,8 @@ export interface OfDeveloper extends LawOrigin {
  * - `"coefficient"`: the rate grows by `ratio` over `intervalC` degrees, ln(rate) linear in °C; the ratio is
  *   1 or more and at most e per degree, its spread `sdRatio` from 0 to ratio × `intervalC`.
  * - `"table"`: two or more rows of a maker's table, no two at one temperature, no warmer row longer than a
- *   colder one. `departures` are what was learned of single temperatures against the print.
+ *   colder one. `departures` are what was learned of single temperatures against the print,
+ *   `energyOffKJPerMol` of its slope as a whole, known to `sdKJPerMol`: 0 ± 5 when left out.
  */
 export type TemperatureLaw =
   | ({
@@ -96,6 +110,10 @@ export type TemperatureLaw =
       readonly kind: "table";
       /** times over temperature, two or more */
       readonly rows: readonly TemperatureRow[];
+      /** how far the slope of the whole table is off, kJ/mol, −200 to 200; 0 when left out */
+      readonly energyOffKJPerMol?: number | undefined;
+      /** its standard deviation, kJ/mol, 0 to 200; 5 when left out */
+      readonly sdKJPerMol?: number | undefined;
       /** learned departures of single temperatures from the table; places in °C */
       readonly departures?: readonly Departure[] | undefined;
     } & OfDeveloper);
@@ -160,6 +178,8 @@ export function checkedTemperatureLaw(at: string, given: unknown): ReadyTemperat
   if (kind === "coefficient") return checkedCoefficient(at, law);
   // A caller without types can get here with any kind at all.
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["arrhenius", "coefficient", "table"], kind);
+  inRange(at, law.energyOffKJPerMol ?? 0, ...TABLE_ENERGY_RANGE, "kJPerMol", "/energyOffKJPerMol");
+  inRange(at, law.sdKJPerMol ?? 0, 0, 200, "kJPerMol", "/sdKJPerMol");
   const rows = checkedRows(at, law.rows);
   const ready = { ...law, table: preparedTable(rows, UNREAD) };
   if (law.departures === undefined) return ready;
@@ -203,15 +223,19 @@ export function logTimeRatio(law: ReadyTemperatureLaw, fromC: number, toC: numbe
   }
   if (law.kind === "coefficient") return (Math.log(law.ratio) / law.intervalC) * (fromC - toC);
   const log = Math.log(law.table.timeAt(inverseKelvin(toC)) / law.table.timeAt(inverseKelvin(fromC)));
-  return law.walk === undefined ? log : log + law.walk(fromC, toC).log;
+  const off = (law.energyOffKJPerMol ?? 0) * (inverseStep(fromC, toC) / GAS_CONSTANT_KJ);
+  return log + off + (law.walk === undefined ? 0 : law.walk(fromC, toC).log);
 }
 
 /** The standard deviation of ln(time) between two temperatures under a checked law. */
 export function temperatureSpread(law: ReadyTemperatureLaw, fromC: number, toC: number): number {
   if (law.kind === "table")
-    return law.walk === undefined
-      ? law.table.spread(inverseKelvin(fromC), inverseKelvin(toC))
-      : departedSd(law.walk(fromC, toC));
+    return Math.hypot(
+      energyLogSd(law.sdKJPerMol ?? TABLE_ENERGY_SD_KJ, fromC, toC),
+      law.walk === undefined
+        ? law.table.spread(inverseKelvin(fromC), inverseKelvin(toC))
+        : departedSd(law.walk(fromC, toC)),
+    );
   if (law.kind === "arrhenius") {
     const sd = energyLogSd(law.sdKJPerMol ?? GIVEN_LAW_SD_KJ, fromC, toC);
     return law.walk === undefined ? sd : Math.hypot(sd, departedSd(law.walk(fromC, toC)));

@@ -1,5 +1,6 @@
 /*
- * Learning's half of temperature: one activation energy, and the departures from it.
+ * Learning's half of temperature: one activation energy, or how far that of a table is off, and the
+ * departures from it.
  */
 import type { Learnable } from "../core/cause.js";
 import { learnedDepartures, placedWalk, storable } from "../core/departures.js";
@@ -12,7 +13,10 @@ import {
   DEPARTURE_LOG_SD,
   GIVEN_LAW_SD_KJ,
   SPACING_C,
+  TABLE_ENERGY_RANGE,
+  TABLE_ENERGY_SD_KJ,
   tableAxis,
+  WIDEST_ENERGY_SD_KJ,
   type ArrheniusLaw,
   type ReadyArrheniusLaw,
   type ReadyTemperatureLaw,
@@ -29,7 +33,16 @@ export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
     return { ...asArrheniusLaw(law, Math.max(0, c - 5), Math.min(100, c + 5)), ...sourcesOf(law) };
   },
   place: (law, sides) => {
-    if (law.kind === "table") return placedTable(tableAxis(law), sides, law.departures);
+    if (law.kind === "table") {
+      const { energyOffKJPerMol: value = 0, sdKJPerMol: sd = TABLE_ENERGY_SD_KJ, departures } = law;
+      const table = placedTable(tableAxis(law), sides, departures);
+      const off = { parameter: "temperature", value, sd, range: TABLE_ENERGY_RANGE, tail: "free" } as const;
+      return {
+        parameters: [off, ...table.parameters],
+        row: (from, to) =>
+          joinRows([rowOf("temperature", temperatureEffect(law, from, to).slope), table.row(from, to)]),
+      };
+    }
     const {
       activationEnergyKJPerMol: value,
       sdKJPerMol: sd = GIVEN_LAW_SD_KJ,
@@ -43,10 +56,15 @@ export const temperatureLearnable: Learnable<ReadyTemperatureLaw, number> = {
     };
   },
   law: (law, learned) => {
-    if (law.kind === "table")
-      return learned.size === 0 ? law : { ...storable(law), departures: learnedOfTable(learned) };
     const found = learned.get("temperature");
     if (found === undefined) return law;
+    if (law.kind === "table")
+      return {
+        ...storable(law),
+        energyOffKJPerMol: found.value,
+        sdKJPerMol: Math.min(WIDEST_ENERGY_SD_KJ, found.sd),
+        departures: learnedOfTable(learned),
+      };
     return {
       ...storable(law as ReadyArrheniusLaw),
       activationEnergyKJPerMol: found.value,

@@ -39,7 +39,8 @@ const AT = "rateFunction/temperatureC";
 
 /** The same under a checked law, from a checked temperature. */
 export function rateUnder(law: ReadyTemperatureLaw, referenceC: number): (temperatureC: number) => number {
-  if (law.kind !== "coefficient" && law.walk !== undefined)
+  const exact = law.kind !== "table" || (law.energyOffKJPerMol ?? 0) === 0;
+  if (law.kind !== "coefficient" && (law.walk !== undefined || !exact))
     return (c) => Math.exp(-logTimeRatio(law, referenceC, bathTemperature(AT, c)));
   if (law.kind === "table") {
     const { timeAt } = law.table;

@@ -14,7 +14,7 @@ import {
   type JsonSchema,
 } from "../core/schema.js";
 import { temperatureCause } from "./cause.js";
-import { PLACES_C } from "./law.js";
+import { PLACES_C, TABLE_ENERGY_RANGE } from "./law.js";
 
 const row = (): JsonSchema =>
   object(
@@ -58,6 +58,11 @@ export const temperatureSchema: CauseSchema = {
       }),
       form("table", "A maker's table of times.", ["rows"], {
         rows: list(row(), 2, 10_000, "The rows, no two at one temperature, none longer than a colder one."),
+        energyOffKJPerMol: from(
+          ...TABLE_ENERGY_RANGE,
+          "How far the slope of the whole table is off, in kJ/mol.",
+        ),
+        sdKJPerMol: from(0, 200, "Standard deviation of that, in kJ/mol; 5 when left out."),
         hydroquinone: holds(),
         ...departures(
           PLACES_C,

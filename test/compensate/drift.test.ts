@@ -173,8 +173,10 @@ describe("compensate: the spread of a drifting bath", () => {
         { temperatureC: 16, timeS: 720 },
         { temperatureC: 24, timeS: 330 },
       ],
+      sdKJPerMol: 0,
+      runs: 1,
     };
-    // The rows of a table err one by one: there the two stretches add up.
+    // The rows of a table err one by one: there the two stretches add up, but for its slope.
     const { timeS } = compensate(known, { temperatureC: across }, { temperature: table });
     const [warm, cold] = [21, 19].map(
       (c) => effect("temperature", 20, c, table).logSd / temperatureFactor(20, c, table),
@@ -183,7 +185,10 @@ describe("compensate: the spread of a drifting bath", () => {
       ((warm * 255 + cold * (timeS - 255)) / timeS) * temperatureFactor(20, 19, table),
       5,
     );
+    const sloped = { ...table, sdKJPerMol: 5 };
+    expect(logSdOf(across, sloped)).toBeCloseTo(logSdOf(across, table), 3);
     const colder = { startC: 19, ambientC: 19, timeConstantS: 1000 };
+    expect(logSdOf(colder, sloped)).toBeCloseTo(effect("temperature", 20, 19, sloped).logSd, 9);
     expect(logSdOf(colder, table)).toBeCloseTo(effect("temperature", 20, 19, table).logSd, 9);
   });
 

@@ -367,11 +367,17 @@ describe("dilutionLogSd", () => {
     // The two rows lie ln 2 apart; what lies between a place and its nearest row has the ± 0.25 and
     // the departure from a power of the generic law.
     const rounding = 0.025 * Math.SQRT2;
+    // The slope of the whole table is known to ± 0.1.
     const away = (way: number): number =>
-      Math.hypot((rounding * (Math.LN2 + way)) / Math.LN2, 0.25 * way, 0.19 * Math.sqrt(way));
+      Math.hypot(
+        (rounding * (Math.LN2 + way)) / Math.LN2,
+        0.25 * way,
+        0.19 * Math.sqrt(way),
+        0.1 * (Math.LN2 + way),
+      );
     const near = (step: number): number =>
-      Math.hypot((rounding * step) / Math.LN2, 0.25 * step, 0.19 * Math.sqrt(step));
-    expect(effect("dilution", "1+4", "1+9", law).logSd).toBeCloseTo(rounding, 12);
+      Math.hypot((rounding * step) / Math.LN2, 0.25 * step, 0.19 * Math.sqrt(step), 0.1 * step);
+    expect(effect("dilution", "1+4", "1+9", law).logSd).toBeCloseTo(Math.hypot(rounding, 0.1 * Math.LN2), 12);
     expect(effect("dilution", "1+5", "1+6", law).logSd).toBeCloseTo(near(Math.log(7 / 6)), 12);
     expect(effect("dilution", "1+9", "1+9.001", law).logSd).toBeLessThan(0.002);
     expect(effect("dilution", "1+4", "1+6", law).logSd).toBeCloseTo(near(Math.log(7 / 5)), 12);
@@ -468,7 +474,12 @@ describe("fitDilutionLaw", () => {
         { dilution: "1+19", timeS: 600 },
       ],
     };
-    expect(exponent(table)).toBe(exponent(fitDilutionLaw(table.rows).law));
+    // A table is the power that fits it, and its slope is known to 0.1 besides.
+    const fitted = fitDilutionLaw(table.rows).law;
+    expect(exponent(table)).toBe(exponent({ ...fitted, sd: Math.hypot(fitted.sd, 0.1) }));
+    expect(exponent({ ...table, exponentOff: -0.3, sd: 0 })).toBe(
+      exponent({ ...fitted, exponent: fitted.exponent - 0.3 }),
+    );
     expect(fitDilutionLaw(rows, { prior: undefined })).toEqual(fitDilutionLaw(rows));
   });
   it("believes a printed step that is finer", () => {
@@ -629,13 +640,18 @@ describe("a table of dilutions", () => {
   });
   it("grows less certain with both distances beyond its rows", () => {
     // Stock lies ln 2 above 1+1, 1+7 lies ln 2 below 1+3: thrice the way between the rows, whose times are
-    // good to 0.025, and n is 0.25 less sure beyond them, and no power sure.
+    // good to 0.025, and n is 0.25 less sure beyond them, and no power sure. The slope is sure to 0.1.
     const rows = [
       { dilution: "1+1", timeS: 300 },
       { dilution: "1+3", timeS: 600 },
     ];
     expect(effect("dilution", "stock", "1+7", { kind: "table", rows }).logSd).toBeCloseTo(
-      Math.hypot(0.025 * Math.SQRT2 * 3, 0.25 * 2 * Math.LN2, 0.19 * Math.sqrt(2 * Math.LN2)),
+      Math.hypot(
+        0.025 * Math.SQRT2 * 3,
+        0.25 * 2 * Math.LN2,
+        0.19 * Math.sqrt(2 * Math.LN2),
+        0.1 * 3 * Math.LN2,
+      ),
       12,
     );
   });

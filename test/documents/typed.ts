@@ -95,7 +95,13 @@ const temperatureLaw = kinds<TemperatureLaw>({
         },
       ),
     },
-    { hydroquinone: fc.boolean(), departures: departuresFrom(10), ...origin },
+    {
+      energyOffKJPerMol: within(-200, 200),
+      sdKJPerMol: within(0, 200),
+      hydroquinone: fc.boolean(),
+      departures: departuresFrom(10),
+      ...origin,
+    },
   ),
 });
 const drift = document<NewtonDrift>(
@@ -149,7 +155,7 @@ const dilutionLaw = kinds<DilutionLaw>({
         },
       ),
     },
-    { departures, ...origin },
+    { exponentOff: within(-3, 3), sd: within(0, 3), departures, ...origin },
   ),
 });
 

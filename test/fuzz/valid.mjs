@@ -54,7 +54,16 @@ const coefficient = record(
 const temperatureLaw = fc.oneof(
   arrhenius,
   coefficient,
-  record({ kind: oneOf("table"), rows: warmer, ...origin }, ["kind", "rows"]),
+  record(
+    {
+      kind: oneOf("table"),
+      rows: warmer,
+      energyOffKJPerMol: within(-30, 30),
+      sdKJPerMol: within(0, 60),
+      ...origin,
+    },
+    ["kind", "rows"],
+  ),
 );
 const log = fc
   .array(fc.tuple(within(0.1, 5000), within(0, 100)), { minLength: 2, maxLength: 8 })
@@ -100,7 +109,10 @@ const power = record({ kind: oneOf("power"), exponent: within(0, 3), sd: within(
 ]);
 const dilutionLaw = fc.oneof(
   power,
-  record({ kind: oneOf("table"), rows: weaker, ...origin }, ["kind", "rows"]),
+  record({ kind: oneOf("table"), rows: weaker, exponentOff: within(-1, 1), sd: within(0, 3), ...origin }, [
+    "kind",
+    "rows",
+  ]),
 );
 
 // agitation

@@ -156,10 +156,12 @@ describe("startKnowledge", () => {
     const known = startKnowledge(baseline, { laws });
     expect(known.temperature).toEqual(table);
     expect(known.dilution).toEqual(dilutions);
-    // The prior of a table: a departure of 0 from each row, known to the rounding of a row.
+    // The prior of a table: a departure of 0 from each row, known to the rounding of a row, and one slope.
+    expect(parameter(known, "temperature")).toMatchObject({ value: 0, sd: 5 });
+    expect(parameter(known, "dilution")).toMatchObject({ value: 0, sd: 0.1 });
     for (const celsius of [15, 20, 25])
       expect(named(known, `temperature at ${celsius}`)).toMatchObject({ value: 0, sd: 0.025 });
-    expect(known.parameters.filter(({ cause }) => cause === "dilution")).toHaveLength(3);
+    expect(known.parameters.filter(({ cause }) => cause === "dilution")).toHaveLength(4);
     expect(parameter(known, "use")).toMatchObject({ value: 0.1, sd: 0.025 });
     expect(parameter(known, "age").value).toBeCloseTo(Math.LN2 / 24, 12);
     expect(parameter(known, "age").sd).toBeCloseTo((0.3 * Math.LN2) / 24, 12);

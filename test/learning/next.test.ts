@@ -86,7 +86,8 @@ describe("nextTest", () => {
         before.map((where, i): DevelopmentRun => ({
           temperatureC: 20,
           ...where,
-          timeS: 600 + i,
+          // Runs that contradict a table make its slope give way, which nothing foretells.
+          timeS: predict(from, where).timeS + i,
           outcome: { kind: "good", logSd: 0.1 },
         })),
       );

@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import {
   compensate,
+  lawsOf,
   learn,
   predict,
   startKnowledge,
@@ -12,6 +13,7 @@ import {
   type TemperatureLaw,
 } from "../../src/index.js";
 import { timeTables } from "../reference/temperature.js";
+import { seeded } from "../worlds/random.js";
 
 const logSdOf = ({ timeS, highS }: Compensation): number => Math.log(highS / timeS) / 1.6448536269514722;
 const printed = timeTables
@@ -128,6 +130,78 @@ describe("a maker's table in learning", () => {
         expect(predict(begun, where).timeS).toBeCloseTo(answer.timeS, 9);
         expect(predict(later, where).timeS).toBeCloseTo(answer.timeS, 6);
       }
+  });
+});
+
+describe("the slope of a table as a whole", () => {
+  const R = 8.314462618e-3;
+  const under = (energy: number, c: number): number =>
+    Math.exp((energy / R) * (1 / (c + 273.15) - 1 / 293.15));
+  const rows = [16, 18, 20, 22, 24].map((temperatureC) => ({
+    temperatureC,
+    timeS: 15 * Math.round(40 * under(68, temperatureC)),
+  }));
+  const known = startKnowledge(
+    { timeS: 600, temperatureC: 20 },
+    { laws: { temperature: { kind: "table", rows } } },
+  );
+  it("gives way to runs that all lean one way, and the answer names the table", () => {
+    const mine = [17, 18, 20, 22, 24].flatMap((temperatureC) =>
+      [1, 2, 3].map((k): DevelopmentRun => ({
+        temperatureC,
+        timeS: 600 * under(35, temperatureC),
+        id: `${temperatureC} ${k}`,
+        outcome: { kind: "judged", timeRatio: 1 },
+      })),
+    );
+    const taught = learn(known, mine);
+    for (const temperatureC of [17, 24]) {
+      const { lowS, highS, cautions } = predict(taught, { temperatureC });
+      expect(lowS).toBeLessThan(600 * under(35, temperatureC));
+      expect(highS).toBeGreaterThan(600 * under(35, temperatureC));
+      expect(cautions).toContainEqual(
+        expect.objectContaining({
+          code: "far-from-known",
+          data: { parameter: "temperature", cause: "temperature" },
+        }),
+      );
+    }
+    const { temperature: law } = taught;
+    expect(law).toMatchObject({ energyOffKJPerMol: expect.closeTo(-33, -1) as number });
+    const { cautions: _, ...answer } = predict(taught, { temperatureC: 24 });
+    expect(compensate(taught.baseline, { temperatureC: 24 }, taught)).toMatchObject(answer);
+    expect(compensate(taught.baseline, { temperatureC: 24 }, lawsOf(taught))).toMatchObject(answer);
+    // A lone run that is twice off may as well say that the base time is wrong.
+    const slip = learn(known, [{ ...mine[12]!, timeS: 2 * mine[12]!.timeS }]);
+    expect(slip.temperature).toMatchObject({ energyOffKJPerMol: expect.closeTo(0, -1) as number });
+  });
+  it.each([
+    [35, 86],
+    [45, 82],
+    [68, 97],
+    [90, 82],
+  ])("of photographers at %f kJ/mol under a table of 68 the interval holds the truth", (energy, least) => {
+    const { normal, uniform } = seeded(energy);
+    const inside = new Map<number, boolean[]>([10, 20, 40].map((count) => [count, []]));
+    for (let k = 0; k < 24; k += 1) {
+      const base = 600 * Math.exp(0.1 * normal());
+      const runs = Array.from({ length: 40 }, (_, i): DevelopmentRun => {
+        const temperatureC = 17 + 7 * uniform();
+        const timeS = 600 * under(68, temperatureC) * Math.exp(0.1 * normal());
+        const right = base * under(energy, temperatureC) * Math.exp(0.08 * normal());
+        return { temperatureC, timeS, id: String(i), outcome: { kind: "judged", timeRatio: right / timeS } };
+      });
+      for (const [count, hits] of inside) {
+        const taught = learn(known, runs.slice(0, count));
+        for (const temperatureC of [16, 17, 20, 24]) {
+          const { lowS, highS } = predict(taught, { temperatureC });
+          const right = base * under(energy, temperatureC);
+          hits.push(lowS <= right && right <= highS);
+        }
+      }
+    }
+    for (const hits of inside.values())
+      expect((100 * hits.filter(Boolean).length) / hits.length).toBeGreaterThanOrEqual(least);
   });
 });
 

@@ -81,25 +81,49 @@ describe("the spread of a temperature law", () => {
     // The rounding of two rows; 20 to 24 °C are the two nearest on the scale of 1/T.
     const inside = 0.025 * Math.SQRT2;
     const nearest = span(20, 24);
-    it("is the rounding of two rows from row to row", () => {
+    /** Beside the rows, the slope of the whole table is known to ± 5 kJ/mol. */
+    const slope = (a: number, b: number): number => (5 / R) * span(a, b);
+    it("is the rounding of two rows from row to row, and what its slope leaves", () => {
       for (const [a, b] of [
         [16, 24],
         [16, 20],
         [20, 24],
         [24, 16],
       ] as const)
-        expect(effect("temperature", a, b, table).logSd).toBeCloseTo(inside, 12);
+        expect(effect("temperature", a, b, table).logSd).toBeCloseTo(Math.hypot(inside, slope(a, b)), 12);
+    });
+    it("takes another spread of its slope, and none below ± 3 kJ/mol unless own runs know better", () => {
+      const spreadOf = (sdKJPerMol: number, more = {}): number =>
+        effect("temperature", 16, 24, { ...table, sdKJPerMol, ...more }).logSd;
+      expect(spreadOf(8)).toBeCloseTo(Math.hypot(inside, (8 / R) * span(16, 24)), 12);
+      expect(spreadOf(0)).toBeCloseTo(Math.hypot(inside, (3 / R) * span(16, 24)), 12);
+      expect(spreadOf(0, { runs: 40 })).toBeCloseTo(inside, 12);
+    });
+    it("is steeper by what runs taught of its slope, everywhere alike", () => {
+      const steeper = { ...table, energyOffKJPerMol: 7 } as const;
+      for (const c of [12, 16, 18.5, 24, 30])
+        expect(Math.log(temperatureFactor(20, c, steeper) / temperatureFactor(20, c, table))).toBeCloseTo(
+          (7 / R) * span(20, c) * Math.sign(20 - c),
+          12,
+        );
     });
     it("has ± 14 kJ/mol for what lies between a place and its nearest row, inside as well as outside", () => {
-      const away = (way: number, chords: number): number => Math.hypot(inside * (1 + chords), (14 / R) * way);
+      const away = (a: number, b: number, way: number, chords: number): number =>
+        Math.hypot(inside * (1 + chords), (14 / R) * way, slope(a, b));
       const between = span(17, 16) + span(23, 24);
-      expect(effect("temperature", 17, 23, table).logSd).toBeCloseTo(away(between, between / nearest), 12);
+      expect(effect("temperature", 17, 23, table).logSd).toBeCloseTo(
+        away(17, 23, between, between / nearest),
+        12,
+      );
       // Outside, the rounding goes on along the two rows there.
       const [cold, warm] = [span(16, 12), span(24, 30)];
       const [colder, warmer] = [cold / span(16, 20), warm / nearest];
-      expect(effect("temperature", 20, 12, table).logSd).toBeCloseTo(away(cold, colder), 12);
-      expect(effect("temperature", 30, 20, table).logSd).toBeCloseTo(away(warm, warmer), 12);
-      expect(effect("temperature", 30, 12, table).logSd).toBeCloseTo(away(cold + warm, colder + warmer), 12);
+      expect(effect("temperature", 20, 12, table).logSd).toBeCloseTo(away(20, 12, cold, colder), 12);
+      expect(effect("temperature", 30, 20, table).logSd).toBeCloseTo(away(30, 20, warm, warmer), 12);
+      expect(effect("temperature", 30, 12, table).logSd).toBeCloseTo(
+        away(30, 12, cold + warm, colder + warmer),
+        12,
+      );
     });
     it("goes to nothing with the step, in proportion, among the rows and beyond them", () => {
       const steps = [
@@ -111,7 +135,7 @@ describe("the spread of a temperature law", () => {
       ] as const;
       for (const [a, b] of steps)
         expect(effect("temperature", a, b, table).logSd).toBeCloseTo(
-          Math.hypot((inside * span(a, b)) / nearest, (14 / R) * span(a, b)),
+          Math.hypot((inside * span(a, b)) / nearest, (14 / R) * span(a, b), slope(a, b)),
           12,
         );
     });
