@@ -19,8 +19,8 @@ export interface Slope {
 /** What a row spreads beside the rounding to its step: clock, thermometer and the smoothing of a table. */
 const BESIDE_ROUNDING = 0.008;
 
-/** What the scatter that is stated for the rows counts for beside the scatter they show, in rows. */
-const STATED_COUNTS = 8;
+/** How much the doubt about a scatter of so many degrees of freedom widens it: by this over their number. */
+const DOUBT = 3;
 
 /**
  * The rows of a fit. A time rounded to a step s has the standard deviation s/(t√12), and 0.8 % beside it; one
@@ -71,14 +71,20 @@ export function slopeUpdate(rows: readonly FitRow[], prior: Slope, walkSd = 0): 
 
 /**
  * The same rows, their standard deviations raised where they scatter about a straight line of their own by
- * more than they state: times √((8 + Σ(miss/sd)²)/(8 + rows − 2)), and never lowered. Own measured times can
- * scatter more than printed ones do.
+ * more than they state, and never lowered: own measured times can scatter more than printed ones do. Two rows
+ * show no scatter, and stay as stated.
+ *
+ * @remarks Times √((1 + 3/ν)·Σ(miss/sd)²/ν) where that is above 1, ν = rows − 2: the scatter that is most
+ * likely, and for its own doubt what Student's t of ν degrees of freedom wants at 90 %. From ν = 3 on the
+ * term 1 + 3/ν is the square of its quantile over the normal one: 2.05 for three, 1.50 for five.
  */
 export function withShownScatter(rows: readonly FitRow[]): readonly FitRow[] {
+  const free = rows.length - 2;
+  if (free === 0) return rows;
   const { meanX, meanY, tells, moved } = sums(rows);
   const slope = moved / tells;
   const squares = sum(rows.map(({ x, y, sd }) => ((y - meanY - slope * (x - meanX)) / sd) ** 2));
-  const more = Math.sqrt(Math.max(1, (STATED_COUNTS + squares) / (STATED_COUNTS + rows.length - 2)));
+  const more = Math.sqrt(Math.max(1, ((1 + DOUBT / free) * squares) / free));
   return rows.map((row) => ({ ...row, sd: row.sd * more }));
 }
 

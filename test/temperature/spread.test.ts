@@ -1,5 +1,6 @@
 /* The spread of a law, the fit, the conversions between forms, the handbook and the default. */
 import { describe, expect, it } from "vitest";
+import { seeded } from "../worlds/random.js";
 import {
   effect,
   asArrheniusLaw,
@@ -364,10 +365,43 @@ describe("fitTemperatureLaw", () => {
     const { law, residualLogSd } = fitTemperatureLaw(rows);
     expect(residualLogSd).toBeCloseTo(0.048, 2);
     const textbook = residualLogSd! / Math.sqrt(spreadOf(rows.map(({ temperatureC }) => temperatureC)));
-    // What is stated for printed rows counts for eight rows beside the forty.
-    expect(law.sdKJPerMol / textbook).toBeGreaterThan(0.85);
-    expect(law.sdKJPerMol / textbook).toBeLessThan(1);
+    // The doubt about the scatter of forty rows makes little of it: √(1 + 3/38) in the limit of no prior.
+    expect(law.sdKJPerMol / textbook).toBeGreaterThan(1);
+    expect(law.sdKJPerMol / textbook).toBeLessThan(Math.sqrt(1 + 3 / 38));
   });
+  it("is not surer of five times that scatter by 12 % than least squares, whose prior is flat", () => {
+    const own = [860, 850, 600, 590, 400].map((timeS, i) => ({ temperatureC: 16 + 2 * i, timeS }));
+    const { law, residualLogSd } = fitTemperatureLaw(own);
+    expect(residualLogSd).toBeCloseTo(0.117, 3);
+    const flat = residualLogSd! / Math.sqrt(spreadOf(own.map(({ temperatureC }) => temperatureC)));
+    expect(flat).toBeCloseTo(13.2, 1);
+    // Of the 18 kJ/mol of the generic law and √2 times that.
+    expect(law.sdKJPerMol).toBeCloseTo((18 ** -2 + 1 / (2 * flat ** 2)) ** -0.5, 9);
+  });
+  it.each([0.05, 0.07, 0.1])(
+    "holds the energy of five and of seven own times that scatter by %f: at least 84 % for 90 %",
+    (noise) => {
+      const { normal } = seeded(7);
+      for (const rows of [
+        [14, 16, 18, 20, 22, 24, 26],
+        [14, 17, 20, 23, 26],
+      ]) {
+        const hits: number[] = [];
+        while (hits.length < 400) {
+          const energy = 60 + 18 * normal();
+          const own = rows.map((temperatureC) => ({
+            temperatureC,
+            timeS: 600 * Math.exp(energy * x(temperatureC) - energy * x(20) + noise * normal()),
+          }));
+          // A warmer row that is slower is refused: such a set is measured again.
+          if (own.some(({ timeS }, i) => timeS > (own[i - 1]?.timeS ?? Infinity))) continue;
+          const { activationEnergyKJPerMol, sdKJPerMol } = fitTemperatureLaw(own).law;
+          hits.push(Number(Math.abs(activationEnergyKJPerMol - energy) < 1.645 * sdKJPerMol));
+        }
+        expect(hits.reduce((sum, hit) => sum + hit, 0) / hits.length).toBeGreaterThan(0.84);
+      }
+    },
+  );
   it("knows of no scatter with two rows, which leave no degree of freedom", () => {
     const fit = fitTemperatureLaw([
       { temperatureC: 16, timeS: 720 },

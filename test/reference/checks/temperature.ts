@@ -120,9 +120,8 @@ export function checkTimeTables(): void {
       );
       const mean = x.reduce((sum, value) => sum + value, 0) / x.length;
       const { law, residualLogSd } = fitTemperatureLaw(rows);
-      // Rows are known to 2.5 %, or to what they show where that is more: eight rows of the one, these of the other.
-      const shown = ((rows.length - 2) * residualLogSd! ** 2) / 0.025 ** 2;
-      const variance = 0.025 ** 2 * Math.max(1, (8 + shown) / (8 + rows.length - 2));
+      // Rows are known to 2.5 %, or to what they show, and the doubt about that, where it is more.
+      const variance = Math.max(0.025 ** 2, (1 + 3 / (rows.length - 2)) * residualLogSd! ** 2);
       const tells = x.reduce((sum, value) => sum + (value - mean) ** 2, 0) / variance;
       expect(law.activationEnergyKJPerMol).toBeCloseTo(
         (60 / 18 ** 2 + tells * witness.slope) / (18 ** -2 + tells),
