@@ -32,7 +32,7 @@ export const ageCause: Cause<AgeLaw, number, "age"> = {
     if (known) notPast(at, law, ageH);
   },
   effect: effectWithin,
-  cautions: (_law, fromH, toH, { log }) => orWrongWay([], "age", fromH - toH, log),
+  cautions: (_law, fromH, toH, effect) => orWrongWay([], "age", fromH - toH, effect),
   logAt: (law, fromH) => {
     const limit = lastAge(law);
     const log = ageLog(law, fromH);

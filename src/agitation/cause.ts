@@ -38,8 +38,8 @@ export const agitationCause: Cause<ReadyAgitationLaw, number, "agitation"> = {
     const before = logSlowness(law, fromS);
     return (toS) => (fromS === toS ? 0 : logSlowness(law, toS) - before);
   },
-  cautions: (_law, fromS, toS, { log }) =>
-    orWrongWay(agitationCautions(fromS, toS), "agitation", fromS - toS, log),
+  cautions: (_law, fromS, toS, effect) =>
+    orWrongWay(agitationCautions(fromS, toS), "agitation", fromS - toS, effect),
   knownCautions: (everyS) => (everyS === Infinity ? [stands("baseline")] : []),
 };
 

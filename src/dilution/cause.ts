@@ -36,8 +36,8 @@ export const dilutionCause: Cause<ReadyDilutionLaw, number, "dilution"> = {
   effect: dilutionEffect,
   logAt: (law, from) =>
     law.kind === "table" || law.walk !== undefined ? undefined : (to) => law.exponent * (from - to),
-  cautions: (law, from, to, { log }) =>
-    orWrongWay(dilutionCautions(law, from, to), "dilution", to - from, log),
+  cautions: (law, from, to, effect) =>
+    orWrongWay(dilutionCautions(law, from, to), "dilution", to - from, effect),
 };
 
 /** Printed tables of one developer reach from 1+25 to 1+100, which is four times the concentration. */

@@ -29,8 +29,8 @@ export const pushCause: Cause<ReadyPushLaw, number, "push"> = {
   read: checkedStops,
   check: checkedPushLaw,
   effect: pushEffect,
-  cautions: (law, from, to, { log }) =>
-    orWrongWay([...pushCautions(to), ...untaught(law, to)], "push", from - to, log),
+  cautions: (law, from, to, effect) =>
+    orWrongWay([...pushCautions(to), ...untaught(law, to)], "push", from - to, effect),
 };
 
 /** Where runs taught pushes, but none as far as this. */

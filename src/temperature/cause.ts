@@ -54,8 +54,8 @@ export const temperatureCause: Cause<ReadyTemperatureLaw, number, "temperature">
     const energy = law.activationEnergyKJPerMol;
     return (to) => energy * (inverseStep(from, to) / GAS_CONSTANT_KJ);
   },
-  cautions: (law, from, to, { log }, known, path) =>
-    orWrongWay(temperatureChangeCautions(law, from, to, known, path), "temperature", to - from, log),
+  cautions: (law, from, to, effect, known, path) =>
+    orWrongWay(temperatureChangeCautions(law, from, to, known, path), "temperature", to - from, effect),
 };
 
 /** The effect of going from one temperature to another. */

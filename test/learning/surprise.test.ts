@@ -93,7 +93,10 @@ describe("a bath that comes out faster though it is colder, weaker, less agitate
       );
     const calmer = { agitation: { everyS: 180 } };
     for (const more of [{ ageH: 22 }, calmer]) {
-      expect(codes(taught(more, [420, 400, 390]), more)).toContain("wrong-way");
+      expect(codes(taught(more, [420, 400, 390, 380, 370, 360, 380, 350]), more)).toContain("wrong-way");
+      // Within its own spread it is chance.
+      const level = taught(more, [520, 530, 520]);
+      expect(codes(level, more)).not.toContain("wrong-way");
       expect(codes(taught(more, [700, 720, 730]), more)).not.toContain("wrong-way");
     }
   });
