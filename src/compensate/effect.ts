@@ -72,6 +72,9 @@ export interface EffectOfCause {
  * @returns the factor on time and the standard deviation of its logarithm
  * @throws TypeError or RangeError when a side or the law is of the wrong kind or out of range
  *
+ * @remarks A law alone does not carry how its learned numbers correlate. So the spread of a law that was
+ * learned, which counts them as independent, is mostly wider here than its row in `predict`.
+ *
  * @example
  * ```ts
  * const law = { kind: "arrhenius", activationEnergyKJPerMol: 60, sdKJPerMol: 20 } as const;

@@ -8,7 +8,7 @@ import { wrongWaySentence } from "./text.js";
 const ROUNDING_LOG = 0.01;
 /** and less than so many of its own standard deviations is chance in runs. */
 const CHANCE = 2;
-/** Of a law that departs, one is enough: its numbers count as independent here, which makes it about twice. */
+/** Of a law that departs one is enough: its numbers count as independent here, which makes it about twice. */
 const DEPARTED_CHANCE = 1;
 
 /**

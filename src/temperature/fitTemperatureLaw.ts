@@ -66,8 +66,8 @@ export interface FittedTemperatureLaw {
  * two neighbouring rows say little, and many rows over a wide range leave nothing of the prior. Beyond the
  * rows the law departs from its energy, as a random walk of 0.03 in ln(time) over one °C, and between them as
  * a bridge. A prior without a spread has ± 14 kJ/mol; one below ± 3 is taken as ± 3. The form is the
- * conjugate normal update: A. Gelman and others, Bayesian Data Analysis, 3rd ed., Boca Raton, 2013, sec. 14.8 (from memory). The numbers:
- * docs/decisions/priors.md.
+ * conjugate normal update: A. Gelman and others, Bayesian Data Analysis, 3rd ed., Boca Raton, 2013, sec. 14.8
+ * (from memory). The numbers: docs/decisions/priors.md.
  *
  * @example
  * ```ts
