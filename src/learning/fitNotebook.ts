@@ -22,8 +22,8 @@ import {
   type ReadConditions,
 } from "./model.js";
 import type { Entry } from "./notebook.js";
-import { growthOf, readOutcome } from "./readOutcome.js";
-import { saidFrom, sharedBy, unshared, type Reading, type Said } from "./reading.js";
+import { GROWTH, growthOf, readOutcome } from "./readOutcome.js";
+import { grownBy, saidFrom, sharedBy, unshared, type Reading, type Said } from "./reading.js";
 import { fitRegression, type Regression } from "./regression.js";
 import { toldApartText } from "./text.js";
 import type { KnowledgePrior, SetAsideReason } from "./types.js";
@@ -176,7 +176,8 @@ export function fitNotebook(
 }
 
 /**
- * Fits readings. Where a shared number moves them by a share of their corrections, a first fit finds those.
+ * Fits readings. Where a shared number moves them by a share of their corrections, a first fit finds those,
+ * and further ones find them better.
  */
 function fitReadings(
   { numbers }: Model,
@@ -184,11 +185,24 @@ function fitReadings(
   noise: KnowledgePrior["noise"],
 ): Pick<NotebookFit, "fitted" | "regression"> {
   const first = measured.map(unshared);
-  const regression = fitRegression(numbers, first, noise);
+  let regression = fitRegression(numbers, first, noise);
   if (first.every((one, i) => one === measured[i])) return { fitted: measured, regression };
-  const fitted = measured.map((one, i) => sharedBy(one, regression.means[i] as number));
-  return { fitted, regression: fitRegression(numbers, fitted, noise) };
+  let fitted = measured.map((one, i) => sharedBy(one, regression.means[i] as number));
+  regression = fitRegression(numbers, fitted, noise);
+  const growing = measured.filter((one, i) => one !== first[i]).length;
+  for (let round = 0; growing >= TELL_GROWTH && round < GROWTH_ROUNDS; round += 1) {
+    const last = regression;
+    const grown = regression.mean(GROWTH);
+    fitted = measured.map((one, i) => grownBy(one, last.along((first[i] as FittedRun).row).mean, grown));
+    regression = fitRegression(numbers, fitted, noise);
+  }
+  return { fitted, regression };
 }
+
+/** So many readings tell their growth from the time (assumed), */
+const TELL_GROWTH = 4;
+/** and each further fit leaves a third or less of what the one before was off. */
+const GROWTH_ROUNDS = 4;
 
 /** What was read of a run, with what its outcome has in common with others. */
 function withShared(read: ReadConditions, said: Said): ReadConditions {

@@ -39,11 +39,11 @@ const FIRST_THIN = 0.25;
 
 /**
  * Gradient and the density of a patch grow as about time^0.7 near the wanted gradient: γ∞(1 − e^−kt) has the
- * local exponent kt·e^−kt/(1 − e^−kt), 0.69 at half of γ∞, and 0.83 to 0.46 from 0.3 to 0.75 of it, a fifth
- * either way.
+ * local exponent kt·e^−kt/(1 − e^−kt), 0.69 at half of γ∞, and 0.83 to 0.46 from 0.3 to 0.75 of it. So a
+ * correction is 0.84 to 1.5 times what 0.7 makes of it: known to a third, its standard deviation.
  */
 const GROWTH_EXPONENT = 0.7;
-const GROWTH_SHARE = 0.2;
+const GROWTH_SHARE = 0.3;
 
 /** A time of appearance is read to about a tenth (common practice). */
 const APPEARANCE_LOG_SD = 0.1;
@@ -167,6 +167,9 @@ function beyond(given: number, sign: number): Said {
   return { kind: "window", low, high, log: given + sign * FIRST_THIN, sd: EYE_LOG_SD, shared: ONE_EYE };
 }
 
+/** The number that gradients and densities share. */
+export const GROWTH = "growth";
+
 type Grown = Extract<RunOutcome, { readonly wanted: number }>;
 
 /** What is wanted against what was measured, by the law of growth where it is known and gets there. */
@@ -187,8 +190,8 @@ function byGrowth(
     const read = value(at, given + shift, whole, logSd);
     // A stated spread is shared out alike; one that is held at the least leaves the share as it is.
     const share = alike * Math.min(1, read.sd / whole);
-    const shared = { parameter: "growth", slope: share * shift };
-    return { shared, ...sharing(read, "growth", shared.slope), grows: { share, given } };
+    const shared = { parameter: GROWTH, slope: share * shift };
+    return { shared, ...sharing(read, GROWTH, shared.slope), grows: { share, given } };
   };
   if (law === undefined) {
     const shift = Math.log(aim / found) / GROWTH_EXPONENT;

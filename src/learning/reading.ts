@@ -85,9 +85,35 @@ function sharingOf<R extends Reading>(reading: R, slopeOf: (grows: Growing) => n
   if (said.kind === "window" || said.grows === undefined) return reading;
   const whole = wholeSd(said);
   const slope = Math.max(-whole, Math.min(whole, slopeOf(said.grows)));
-  const slopes = row.slopes.map((one) =>
-    one.parameter === said.shared?.parameter ? { ...one, slope } : one,
-  );
   const sd = Math.max(LEAST_LOG_SD, Math.sqrt(whole * whole - slope * slope));
-  return { ...reading, said: { ...said, sd }, row: { ...row, slopes } };
+  return { ...reading, said: { ...said, sd }, row: withShared(row, said, slope) };
+}
+
+/** A correction moves by at least this share of what is read: less is no growth. */
+const LEAST_GROWN = 0.3;
+
+/**
+ * The same where many readings tell the shared number: `grown` is what the last fit makes of it, `mean` what
+ * it makes of the row without it.
+ *
+ * @remarks What is read is (1 + share·number)·(mean − given), a product of two that are learned. It is made
+ * straight where the last fit has them, as Gauss and Newton do; the noise is the reading's own.
+ */
+export function grownBy<R extends Reading>(reading: R, mean: number, grown: number): R {
+  const { said, row } = reading;
+  if (said.kind === "window" || said.grows === undefined) return reading;
+  const { share, given } = said.grows;
+  const shift = mean - given;
+  const growth = Math.max(LEAST_GROWN, 1 + share * grown);
+  const log = given + (said.log - given + (growth - 1) * shift) / growth;
+  const sd = Math.max(LEAST_LOG_SD, said.sd / growth);
+  return { ...reading, said: { ...said, log, sd }, row: withShared(row, said, (share * shift) / growth) };
+}
+
+/** A row with another slope of what its reading shares. */
+function withShared(row: Row, { shared }: ValueSaid, slope: number): Row {
+  return {
+    ...row,
+    slopes: row.slopes.map((one) => (one.parameter === shared?.parameter ? { ...one, slope } : one)),
+  };
 }

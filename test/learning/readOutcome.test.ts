@@ -51,7 +51,7 @@ describe("windows", () => {
 
 const FACTOR = { parameter: "appearance factor", slope: close(0.15) };
 const EYE = { parameter: "eye", slope: close(0.03) };
-const GROWS = { share: close(0.2), given: close(LOG) };
+const GROWS = { share: close(0.3), given: close(LOG) };
 
 describe("values", () => {
   it.each<[string, RunOutcome, number, number, object?]>([
@@ -71,7 +71,7 @@ describe("values", () => {
       { kind: "gamma", gamma: 0.5, wanted: 0.6 },
       Math.log(1.2) / 0.7,
       0.05 / 0.6 / 0.7,
-      { shared: { parameter: "growth", slope: close((0.2 * Math.log(1.2)) / 0.7) }, grows: GROWS },
+      { shared: { parameter: "growth", slope: close((0.3 * Math.log(1.2)) / 0.7) }, grows: GROWS },
     ],
     [
       "a density",
