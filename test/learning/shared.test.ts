@@ -219,22 +219,23 @@ describe("runs judged by their gradient", () => {
       expect(row!.logSd! / (0.01 * slope)).toBeCloseTo(1, 6);
     }
   });
+  /** What is left of the base time, 0 ± 0.2 before: its correction c is (1 + share·growth)·shift, growth 0 ± 1. */
+  const leftOf = (timesTime: number, c: number, alike: number, own: number): number => {
+    const grown = c / Math.log(timesTime);
+    return 1 / Math.hypot(grown / Math.hypot(alike / grown, own), 1 / 0.2);
+  };
   it("share of a stated spread what they share of their own", () => {
-    const of = (outcome: DevelopmentRun["outcome"]): number =>
-      spread(
-        learn(
-          startKnowledge(baseline, { noise: "stated" }),
-          runs(30, () => ({ outcome })),
-        ),
-      );
-    const gamma = { kind: "gamma", gamma: 0.5, wanted: 0.6 } as const;
-    const stated = of({ ...gamma, logSd: 0.05 });
-    // Of 0.05/0.6/0.7 and 0.3 of ln(0.6/0.5)/0.7, the second part is alike in all runs, but for how much of the
-    // correction these give to the growth.
-    const [own, alike] = [0.05 / 0.6 / 0.7, (0.3 * Math.log(1.2)) / 0.7];
-    const whole = Math.hypot(own, alike);
-    const all = 0.05 * Math.hypot(alike / whole, own / whole / Math.sqrt(30));
-    expect(stated).toBeCloseTo(1 / Math.hypot(1 / all, 1 / 0.2), 2);
+    const gamma = { kind: "gamma", gamma: 0.5, wanted: 0.6, logSd: 0.05 } as const;
+    const known = learn(
+      startKnowledge(baseline, { noise: "stated" }),
+      runs(30, () => ({ outcome: gamma })),
+    );
+    // Of 0.05/0.6/0.7 and 0.3 of ln(0.6/0.5)/0.7, the second part is alike in all runs.
+    const c = Math.log(1.2) / 0.7;
+    const [own, alike] = [0.05 / 0.6 / 0.7, 0.3 * c];
+    const share = 0.05 / Math.hypot(own, alike);
+    const left = leftOf(predict(known, {}).timeS / 600, c, share * alike, (share * own) / Math.sqrt(30));
+    expect(spread(known)).toBeCloseTo(left, 3);
   });
   it.each([
     ["gradients", (measured: number) => ({ kind: "gamma", gamma: measured, wanted: 0.6 }) as const],
@@ -257,9 +258,9 @@ describe("runs judged by their gradient", () => {
   it("leave what is alike in all", () => {
     const many = runs(40, (i) => ({ ...measured[0], id: `run ${i}` }));
     // 0.3 of the correction, ln(0.7/0.6)/0.7, is alike in all forty.
-    // The correction that is left to the time, of which growth takes a part.
-    const alike = (0.9 * (0.3 * Math.log(0.7 / 0.6))) / 0.7;
-    expect(spread(learn(startKnowledge(baseline), many))).toBeGreaterThan(0.9 * alike);
+    const c = Math.log(0.7 / 0.6) / 0.7;
+    const known = learn(startKnowledge(baseline), many);
+    expect(spread(known)).toBeGreaterThan(leftOf(predict(known, {}).timeS / 422.4, c, 0.3 * c, 0));
   });
 });
 
