@@ -82,9 +82,13 @@ describe("withShownScatter", () => {
   it("leaves rows alone that lie within what they state", () => {
     expect(withShownScatter(on(0.01))).toEqual(on(0.01));
   });
-  it("raises them where they scatter more: eight rows of the one, these of the other", () => {
+  it("raises them where they scatter more, to that and the doubt about it", () => {
     // Misses of 0.1 about the line y = 2x, whose slope they do not change: 4 × 16 in units of 0.025².
     for (const { sd } of withShownScatter(on(0.1)))
-      expect(sd).toBeCloseTo(0.025 * Math.sqrt((8 + 64) / 10), 12);
+      expect(sd).toBeCloseTo(0.025 * Math.sqrt(((1 + 3 / 2) * 64) / 2), 12);
+  });
+  it("sees no scatter in two rows", () => {
+    const two = [0, 3].map((x) => ({ x, y: x ** 2, sd: 0.025 }));
+    expect(withShownScatter(two)).toEqual(two);
   });
 });

@@ -301,8 +301,8 @@ export const handMutants = [
   mutant(
     "a warmer bath that is less sure the same way",
     "compensate/driftEffect",
-    'c < fromC || law.kind === "table" ? sd : -sd',
-    'c < fromC || law.kind === "table" ? sd : sd',
+    "Math.sign(fromC - c) * temperatureSpread(law, fromC, c)",
+    "temperatureSpread(law, fromC, c)",
   ),
   mutant(
     "two hours in minutes",

@@ -74,12 +74,16 @@ describe("a table", () => {
 });
 
 describe("the spread of a table", () => {
-  test.prop([temperatureTable])("is that of two roundings from row to row", (law) => {
+  test.prop([temperatureTable])("is that of two roundings from row to row, and of its slope", (law) => {
+    const kelvin = (c: number): number => 1 / (c + 273.15);
     const at = law.rows.map(({ temperatureC }) => temperatureC);
     for (const c of at)
       for (const other of at)
         if (c !== other)
-          expect(effect("temperature", c, other, law).logSd).toBeCloseTo(0.025 * Math.SQRT2, 12);
+          expect(effect("temperature", c, other, law).logSd).toBeCloseTo(
+            Math.hypot(0.025 * Math.SQRT2, (5 / 8.314462618e-3) * (kelvin(c) - kelvin(other))),
+            12,
+          );
   });
   test.prop([temperatureTable, temperatureC, temperatureC])(
     "is no less than that of the energy, ± 14 kJ/mol, over what lies beyond the rows",
