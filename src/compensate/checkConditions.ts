@@ -9,7 +9,7 @@ import { checkedDrift } from "../drift/newtonDrift.js";
 import { pairs } from "../pairs.js";
 import { checkedJoint } from "./joint.js";
 import { prepared } from "./loop.js";
-import { marks, readMark } from "./marks.js";
+import { marks, readBatchLogSd, readMark } from "./marks.js";
 import { countsByStock, needsCounterpart } from "./terms.js";
 import type { Baseline, Conditions, Knowledge } from "./types.js";
 
@@ -132,6 +132,7 @@ export function conditionProblems(
     if (laws[pair.law] !== undefined)
       sound(() => pair.check(`${at}/knowledge/${pair.law}`, laws[pair.law]) as unknown);
   for (const { field } of marks) sound(() => readMark(`${at}/conditions/${field}`, asked[field]));
+  sound(() => readBatchLogSd(`${at}/knowledge`, laws));
   if (laws["joint"] !== undefined) sound(() => checkedJoint(`${at}/knowledge/joint`, laws["joint"]));
   // What only the whole can tell, such as a bath that freezes on its way.
   sound(() => prepared(at, list, baseline, knowledge).answer(conditions));

@@ -20,11 +20,11 @@ export interface JointSpread {
    * Cholesky factor. A matrix that was rounded or edited no longer agrees with it
    */
   readonly unshared: readonly number[];
-  /** the offsets of thermometers and people, by the names of their numbers, in ln(time) */
+  /** the offsets of thermometers, people and batches, by the names of their numbers, in ln(time) */
   readonly offsets?: readonly LearnedOffset[] | undefined;
 }
 
-/** The offset of one thermometer or person. */
+/** The offset of one thermometer, person or batch. */
 export interface LearnedOffset {
   /** the name of its number */
   readonly parameter: string;

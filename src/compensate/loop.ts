@@ -12,7 +12,7 @@ import { checkMaterial } from "../temperature/temperatureCautions.js";
 import { driftEffect, type Drift, type DriftEffect } from "./driftEffect.js";
 import { checkedJoint, covarianceOf, sameBaseline } from "./joint.js";
 import { limitJudge } from "./limitCautions.js";
-import { markRows, marks, type MarkRow } from "./marks.js";
+import { isMark, marksNamed, marksReader, productOf, type MarkRow } from "./marks.js";
 import { outcomeJudge, unreadCautions } from "./outcomeCautions.js";
 import { driftingPair, pairEffect, pairFactor, pairTermsOf, type PairTerm } from "./pairTerms.js";
 import {
@@ -69,7 +69,8 @@ export function prepared(
   const judged = outcomeJudge(baseline, knowledge, together, terms.flatMap(ofKnown));
   const limits = limitJudge(baseline, knowledge);
   const conditionsAt = `${called}/conditions`;
-  const usual = markRows(conditionsAt, {}, joint).reduce((all, { factor }) => all * factor.value, 1);
+  const marksOf = marksReader(conditionsAt, `${at}/knowledge`, knowledge, joint);
+  const usual = productOf(marksOf({}));
 
   const answer = (conditions: Conditions): Compensation => {
     plainObject(conditionsAt, conditions);
@@ -77,7 +78,7 @@ export function prepared(
     const work = workTerms(terms, asked, baseline, baselineS);
     workTogether(work, pairTerms, asked, baseline);
     const { worked } = work;
-    const marked = markRows(conditionsAt, conditions, joint);
+    const marked = marksOf(conditions);
     const { factors, cautions, guessed, marksFactor, variance } = rowsOf(base, worked, marked);
     const timeS = work.timeS * marksFactor;
     const shared =
@@ -89,7 +90,7 @@ export function prepared(
     const estimate = timeEstimate(timeS, checkedSpread(at, logSd, "/knowledge"));
     for (const caution of limits(estimate, conditions)) cautions.push(caution);
     judged(cautions, estimate, guessed, worked, conditions);
-    for (const caution of unread(conditions, work.named + marked.length)) cautions.push(caution);
+    for (const caution of unread(conditions, work.named + marksNamed(conditions))) cautions.push(caution);
     const sorted = gravestFirst(cautions);
     return {
       timeS,
@@ -107,7 +108,6 @@ export function prepared(
     };
   };
 
-  const isMark = (field: string): boolean => marks.some((mark) => mark.field === field);
   let fields: Map<string, Term> | undefined;
   const timeOnly = (conditions: Conditions): number => {
     plainObject(conditionsAt, conditions);
@@ -226,7 +226,7 @@ interface Rows {
   readonly cautions: Caution[];
   /** what rests on a generic law, by name */
   readonly guessed: readonly string[];
-  /** what thermometer and person multiply the time by */
+  /** what thermometer, person and batch multiply the time by */
   readonly marksFactor: number;
   /** of ln(time), without covariances */
   readonly variance: number;

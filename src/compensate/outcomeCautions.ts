@@ -153,7 +153,7 @@ function readFields(causes: readonly AnyCause[]): ReadFields {
     fields = {
       baseline: [...known, ...OWN_BASELINE_FIELDS],
       conditions: [...causes, ...marks].map(({ field }): string => field),
-      knowledge: [...causes.map(({ law }) => law), "joint"],
+      knowledge: [...causes.map(({ law }) => law), "batchLogSd", "joint"],
     };
     READ.set(causes, fields);
   }

@@ -53,6 +53,7 @@ export function baselineSchema(schemas: readonly CauseSchema[], description: str
 const MARKS = {
   thermometer: "The thermometer that the temperature is read from.",
   by: "Who judges the negative.",
+  batch: "The bottle or mixing that the bath comes from.",
 } as const;
 
 /** Today's conditions. */
@@ -77,7 +78,15 @@ export function lawFields(schemas: readonly CauseSchema[]): Fields {
 
 /** Laws, and the correlations of what was learned together. */
 export function lawsSchema(schemas: readonly CauseSchema[], description: string): JsonSchema {
-  return object([], { ...lawFields(schemas), joint: jointSchema(schemas) }, description);
+  return object(
+    [],
+    {
+      ...lawFields(schemas),
+      batchLogSd: from(0, 3, "By how much one batch differs from another: a standard deviation of ln(time)."),
+      joint: jointSchema(schemas),
+    },
+    description,
+  );
 }
 
 function jointSchema(schemas: readonly CauseSchema[]): JsonSchema {
@@ -112,7 +121,7 @@ function jointSchema(schemas: readonly CauseSchema[]): JsonSchema {
         ),
         0,
         1000,
-        "The offsets of thermometers and people.",
+        "The offsets of thermometers, people and batches.",
       ),
     },
     "The correlations of the numbers that were learned from the same runs.",

@@ -78,6 +78,8 @@ export interface Conditions {
   readonly thermometer?: string | undefined;
   /** who judges the negative, by the name that runs give */
   readonly by?: string | undefined;
+  /** the bottle or mixing that today's bath comes from, by the name that runs give it */
+  readonly batch?: string | undefined;
 }
 
 /**
@@ -103,6 +105,11 @@ export interface Knowledge {
   readonly push?: PushLaw | undefined;
   /** how temperature and dilution act together */
   readonly interaction?: InteractionLaw | undefined;
+  /**
+   * how far one batch lies from the usual in ln(time), a standard deviation from 0 to 3. Where it is given
+   * each bath is mixed anew: a question that names no `batch` is about a further one
+   */
+  readonly batchLogSd?: number | undefined;
   /**
    * the correlations of what was learned together; made by `learn`, counted for laws that carry its `runs`
    */

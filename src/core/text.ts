@@ -12,6 +12,7 @@ const CALLED: Readonly<Record<string, string>> = {
   interaction: "temperature with dilution",
   thermometer: "this thermometer",
   by: "this person",
+  batch: "this batch",
 };
 
 /** Causes, pairs and marks in a sentence; a pair right behind both of its causes is not named anew. */

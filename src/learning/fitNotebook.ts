@@ -140,10 +140,11 @@ export function fitNotebook(
     else readable.push({ run, ...found });
   });
   const asked = others.map(([place, conditions]) => ground.read(place, conditions));
+  // The starting time was found in one batch.
   const model = modelOf(
     ground,
     learning,
-    { sd: prior.baseLogSd, range: [-20, Math.log(1e6) - logBase] },
+    { sd: Math.hypot(prior.baseLogSd, prior.laws.batchLogSd ?? 0), range: [-20, Math.log(1e6) - logBase] },
     readable.map(({ read }) => read),
     asked.filter((read) => typeof read !== "string"),
   );

@@ -22,6 +22,6 @@ import type { LearnedKnowledge } from "./types.js";
  */
 export function lawsOf(knowledge: LearnedKnowledge): Knowledge {
   const { now } = derived("lawsOf/knowledge", knowledge);
-  const names = [...[...causes, ...pairs].map(({ law }): string => law), "joint"];
+  const names = [...[...causes, ...pairs].map(({ law }): string => law), "batchLogSd", "joint"];
   return Object.fromEntries(Object.entries(now).filter(([name]) => names.includes(name)));
 }

@@ -2,6 +2,7 @@
  * The model: ln(time) as a sum of numbers by name, each times what a run's conditions make of it. One row of
  * that sum for a run is what the regression works on.
  */
+import { readBatchLogSd } from "../compensate/marks.js";
 import type { Baseline, Knowledge } from "../compensate/types.js";
 import { needsCounterpart } from "../compensate/terms.js";
 import type { DilutionGiven, LearnableParameter, PlacedLearnable } from "../core/cause.js";
@@ -47,7 +48,7 @@ export interface ModelPair extends LearnedPair, Known {
 export interface ModelNumber extends LearnableParameter, Unknown {
   /** the cause, pair or term whose number it is; the base time's is the baseline */
   readonly cause: string;
-  /** a question can meet it: it is of a law, of a thermometer or of a person */
+  /** a question can meet it: it is of a law, of a thermometer, a person or a batch */
   readonly asked: boolean;
 }
 
@@ -59,6 +60,7 @@ export interface ReadConditions {
 
 /** What is known before the first run, checked. */
 export interface Groundwork {
+  readonly laws: Knowledge;
   readonly parts: readonly ModelCause[];
   readonly pairs: readonly ModelPair[];
   /** the conditions of a run or a question, or the reason why they tell nothing; throws an input error */
@@ -83,6 +85,7 @@ type Fields = Readonly<Record<string, unknown>>;
 export function groundwork(at: string, learning: Learning, baseline: Baseline, laws: Knowledge): Groundwork {
   const known = baseline as unknown as Fields;
   const given = plainObject(`${at}/laws`, laws);
+  readBatchLogSd(`${at}/laws`, laws);
   const lawOf = (one: LearnedCause["cause"] | LearnedPair["pair"]): unknown =>
     given[one.law] === undefined ? one.generic : one.check(`${at}/laws/${one.law}`, given[one.law]);
   const parts = learning.causes.map(({ cause, learnable }): ModelCause => {
@@ -134,7 +137,7 @@ export function groundwork(at: string, learning: Learning, baseline: Baseline, l
     });
     return unfit ?? { sides, marks: conditions };
   };
-  return { parts, pairs, read };
+  return { laws, parts, pairs, read };
 }
 
 /**
@@ -144,7 +147,7 @@ export function groundwork(at: string, learning: Learning, baseline: Baseline, l
  * @param others - conditions that are asked about besides
  */
 export function modelOf(
-  { parts, pairs }: Groundwork,
+  { laws, parts, pairs }: Groundwork,
   learning: Learning,
   baseNumber: Pick<ModelNumber, "sd" | "range">,
   runs: readonly ReadConditions[],
@@ -167,7 +170,10 @@ export function modelOf(
     from === undefined ? undefined : add(pair.name, learnable.place(law, [from])),
   );
   const terms = learning.terms.map((term) => {
-    const over = term.over(runs.map(({ marks }) => marks));
+    const over = term.over(
+      runs.map(({ marks }) => marks),
+      laws,
+    );
     for (const one of over.unknowns)
       numbers.push({ ...one, cause: term.name, value: 0, range: OFFSET, asked: term.asked });
     return over;

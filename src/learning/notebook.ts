@@ -15,12 +15,16 @@ import { isOwnField } from "../core/ownFields.js";
 
 /** The fields of a run besides its conditions, as they are written for comparing: before these, and after. */
 const BEFORE = ["id", "date", "timeS"] as const;
-const AFTER = ["thermometer", "by", "printed", "outcome", "note"] as const;
+const AFTER = ["thermometer", "by", "batch", "printed", "outcome", "note"] as const;
 /** The fields that are text, and how many characters each may have. */
-const TEXTS = Object.entries({ id: 200, thermometer: 200, by: 200, note: 2000, date: 40 } as const) as [
-  "id" | "thermometer" | "by" | "note" | "date",
-  number,
-][];
+const TEXTS = Object.entries({
+  id: 200,
+  thermometer: 200,
+  by: 200,
+  batch: 200,
+  note: 2000,
+  date: 40,
+} as const) as ["id" | "thermometer" | "by" | "batch" | "note" | "date", number][];
 
 /** Every field of a run, in the order in which it is written for comparing. */
 export function runFields({ causes }: Learning): readonly string[] {

@@ -66,7 +66,7 @@ export function startKnowledge(baseline: Baseline, options: StartOptions = {}): 
   const { logSd = BASE_LOG_SD } = start;
   const { baseLogSd = logSd, laws: known = {}, noise = "estimated" } = options;
   plainObject("startKnowledge/options/laws", known);
-  const names = [...causes, ...pairs].map(({ law }): string => law);
+  const names = [...[...causes, ...pairs].map(({ law }): string => law), "batchLogSd"];
   // Of what was learned before come the laws alone: its runs and its baseline are another notebook's.
   if (!("schema" in known)) onlyFields("startKnowledge/options/laws", known, [...names, "joint"]);
   const laws = Object.fromEntries(

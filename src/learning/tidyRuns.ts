@@ -40,6 +40,8 @@ export interface TidyRun {
   readonly thermometer: string | null;
   /** who made and judged it, if that is named */
   readonly by: string | null;
+  /** the bottle or mixing, if it is named */
+  readonly batch: string | null;
   /** a row of a printed table */
   readonly printed: boolean;
   /** the kind of outcome */
@@ -112,6 +114,7 @@ export function tidyRuns(knowledge: LearnedKnowledge): readonly TidyRun[] {
       pushStops: run.pushStops ?? null,
       thermometer: run.thermometer ?? null,
       by: run.by ?? null,
+      batch: run.batch ?? null,
       printed: run.printed === true,
       outcome: run.outcome.kind,
       rightS: finite(Math.exp(right)),

@@ -124,6 +124,8 @@ export interface DevelopmentRun extends OwnFields {
   readonly thermometer?: string | undefined;
   /** who made and judged it, to 200 characters; none for the owner of the notebook */
   readonly by?: string | undefined;
+  /** out of which bottle or mixing, to 200 characters: each has an offset of its own */
+  readonly batch?: string | undefined;
   /** a row of a printed table, not a development of one's own */
   readonly printed?: true | undefined;
   /** how it came out */
@@ -158,8 +160,8 @@ export interface LearnedParameter {
   /** its name, unique in the model */
   readonly parameter: string;
   /**
-   * the cause or pair whose law it belongs to; `"baseline"`, `"drift"`, `"thermometer"`, `"by"`, `"printed"`,
-   * `"outcome"`, `"session"`
+   * the cause or pair whose law it belongs to; `"baseline"`, `"drift"`, `"thermometer"`, `"by"`, `"batch"`,
+   * `"printed"`, `"outcome"`, `"session"`
    */
   readonly cause: string;
   /** its value */

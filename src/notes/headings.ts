@@ -34,6 +34,7 @@ const COLUMNS = {
   id: "run nr lauf",
   thermometer: "thermom",
   by: "who wer von",
+  batch: "bottle mixing ansatz flasche charge",
   material: "film plate paper emulsion platte papier",
   developer: "entwickler",
   note: "notes remark remarks comment comments bemerkung bemerkungen notiz notizen anmerkung kommentar",

@@ -30,18 +30,18 @@ const say = /* @__PURE__ */ sayer(notesSentences);
 const alike = (name: string): string => name.normalize("NFC").trim().replace(/\s+/g, " ").toLowerCase();
 
 /**
- * Spells a person or a thermometer as the notebook did first, where a later row differs in case or spaces
- * alone: two spellings would be two people. `spelt` holds the first spellings.
+ * Spells a person, a thermometer or a batch as the notebook did first, where a later row differs in case or
+ * spaces alone: two spellings would be two people. `spelt` holds the first spellings.
  */
 export function asSpelt(run: DevelopmentRun, spelt: Map<string, string>): DevelopmentRun {
-  const spelling = (field: "by" | "thermometer"): object => {
+  const spelling = (field: "by" | "thermometer" | "batch"): object => {
     const name = run[field];
     if (name === undefined) return {};
     const key = `${field} ${alike(name)}`;
     if (!spelt.has(key)) spelt.set(key, name);
     return { [field]: spelt.get(key) };
   };
-  return { ...run, ...spelling("by"), ...spelling("thermometer") };
+  return { ...run, ...spelling("by"), ...spelling("thermometer"), ...spelling("batch") };
 }
 
 /** Checks which rows are to be read. */

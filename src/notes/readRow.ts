@@ -38,6 +38,7 @@ export function readRow(cells: Cells, readers: Readers, problems: CheckProblem[]
     date: beside(cells, "date", readers),
     thermometer: words("thermometer"),
     by: words("by"),
+    batch: words("batch"),
     printed: beside(cells, "printed", readers),
   };
   const notes = cells.map(({ field, heading, text }) => (field === "note" ? text : `${heading}: ${text}`));

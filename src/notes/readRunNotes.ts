@@ -101,18 +101,19 @@ export interface RunNotes {
  * Reads runs from the rows of a notebook or a CSV file, with cells as people fill them.
  *
  * @param records - one object a row, headings as keys, cells of text, numbers or dates, blanks allowed.
- * Columns, by the first word of the heading: time (or development, minutes), temperature (or temp), dilution
- * (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result, verdict), gamma (or
- * gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer, by, printed, note (or
- * notes, remarks); in German Zeit, Temperatur, Verdünnung, Bewegung, Alter, Ergebnis (or Urteil, Bewertung),
- * Datum, Bemerkung; push (or pull, push/pull); film (or plate, paper, emulsion, material; Platte, Papier),
- * developer (Entwickler). "Bath" and "dev" may stand before. "Dev" alone is the time where no other column is
- * and its cells are times, else the developer. A heading may carry the unit of bare numbers as its last word,
- * "in" before it or not: "Time (s)", "Zeit in min", "Time (mm:ss)", "temperatureC", "Temp °F", "age h";
- * numbers under used, temperature and age need one
+ * Columns, by the first word of the heading: time (or development, minutes), temperature (or temp),
+ * dilution (or dil), agitation (or agit, every), used (or rolls), volume, age, outcome (or result,
+ * verdict), gamma (or gradient), density, wanted, appearance, factor, sd, id (or run), date, thermometer,
+ * by, batch (or bottle), printed, note (or notes, remarks); in German Zeit, Temperatur, Verdünnung,
+ * Bewegung, Alter, Ergebnis (or Urteil, Bewertung), Datum, Bemerkung, Ansatz (or Flasche); push (or pull,
+ * push/pull); film (or plate, paper, emulsion, material; Platte, Papier), developer (Entwickler). "Bath"
+ * and "dev" may stand before. "Dev" alone is the time where no other column is and its cells are times,
+ * else the developer. A heading may carry the unit of bare numbers as its last word, "in" before it or not:
+ * "Time (s)", "Zeit in min", "Time (mm:ss)", "temperatureC", "Temp °F", "age h"; numbers under used,
+ * temperature and age need one
  * @param options - `colon`: how to read a dilution with a colon; `today`: the ISO date after which rows are
- * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024";
- * `only`: the film and the developer to read
+ * rejected; `year`: the year of dates without one; `dates`: which comes first in "3/4/2024"; `only`: the
+ * film and the developer to read
  * @returns the runs, in their order, and their rows; each row that could not be read with all that is wrong
  * with it; and what was not read: headings that are not known, side columns that cannot be read, an age
  * that is "unknown" or "?", use without a volume, remarks about push that do not say how far. All of that,
@@ -135,8 +136,9 @@ export interface RunNotes {
  * {@link parseStops} from its column, and from a remark of which a part says it and no more ("pushed 1 stop,
  * grainy"). Two that differ are rejected with the question which is meant. Any other remark about push ("next
  * time push 1 stop", "pushed") is listed as unread where the run is taken for a normal one. A row that says
- * the same run as an earlier one is rejected as its duplicate. A person and a thermometer are spelt as they
- * were first, where case or spaces alone differ. Rows and columns are counted from 1, in data and sentences.
+ * the same run as an earlier one is rejected as its duplicate. People, thermometers and batches are spelt as
+ * they were first, where case or spaces alone differ. Rows and columns are counted from 1, in data and
+ * sentences.
  *
  * @example
  * ```ts

@@ -15,6 +15,7 @@ import { doubtsOf } from "../learning/doubts.js";
 import { derived } from "../learning/stored.js";
 import type { LearnedKnowledge } from "../learning/types.js";
 import { covering } from "../age/ownAge.js";
+import { mixingLogSd } from "./mixingLogSd.js";
 import { placed } from "./places.js";
 import { emulsionIn, useIn } from "./recipeCautions.js";
 import type { Recipe } from "./types.js";
@@ -52,6 +53,8 @@ export function recipeInputs(
   list: readonly AnyCause[] = causes,
 ): RecipeInputs {
   const { developer, agitation, knowledge = {} } = recipe;
+  const brew = developer.kind === "brew" ? developer.brew : undefined;
+  const mixing = brew === undefined ? undefined : mixingLogSd(brew);
   // As the laws call it, which find it there.
   plainObject(at.replace(/\/.*/, ""), recipe.baseline, "/baseline");
   if (recipe.conditions !== undefined) plainObject(`${at}/conditions`, recipe.conditions);
@@ -71,13 +74,13 @@ export function recipeInputs(
   };
   const asked = { ...own, ...present(recipe.conditions ?? {}), ...present(conditions) };
   if (!isLearned(knowledge)) {
-    const brew = developer.kind === "brew" ? developer.brew : undefined;
     const age = covering(knowledge.age ?? lifeOfBrew(brew, baseline.ageH), developer.keepingLimitH);
-    const laws = { ...present(knowledge), ...present({ age, use: useIn(recipe) }) };
+    const batchLogSd = knowledge.batchLogSd ?? mixing;
+    const laws = { ...present(knowledge), ...present({ age, use: useIn(recipe), batchLogSd }) };
     return { baseline, conditions: asked, knowledge: laws, cautions: [] };
   }
   const { now, cautions } = derived(`${at}/knowledge`, knowledge);
-  const laws = { ...now, age: covering(now.age, developer.keepingLimitH) };
+  const laws = { batchLogSd: mixing, ...now, age: covering(now.age, developer.keepingLimitH) };
   if (!isKnown(baseline, now.baseline, list) && !isKnown(baseline, now.prior.baseline, list))
     return { baseline, conditions: asked, knowledge: laws, learned: now, cautions, otherBaseline: true };
   // The recipe's known time is the one that was learned: what the runs made of it goes before what is

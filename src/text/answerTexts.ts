@@ -95,6 +95,7 @@ export const answerTexts: AnswerTexts = {
     interaction: "temperature and dilution together",
     thermometer: "thermometer",
     by: "judged by",
+    batch: "batch",
   },
   bases: {
     "unchanged": "unchanged",

@@ -16,9 +16,17 @@ import { de } from "../../src/texts/de.js";
 describe("the cause of a row", () => {
   it("is one of the names that a catalogue has", () => {
     const known = { timeS: 510, temperatureC: 20, dilution: "1+9" };
-    const today = { temperatureC: 14, dilution: "1+19", thermometer: "the glass one", by: "the guest" };
+    const today = {
+      temperatureC: 14,
+      dilution: "1+19",
+      thermometer: "the glass one",
+      by: "the guest",
+      batch: "2",
+    };
     const { factors } = compensate(known, today);
-    expectTypeOf(factors[0]!.cause).toEqualTypeOf<CauseName | PairName | "thermometer" | "by" | "baseline">();
+    expectTypeOf(factors[0]!.cause).toEqualTypeOf<
+      CauseName | PairName | "thermometer" | "by" | "batch" | "baseline"
+    >();
     expectTypeOf<FactorCause>().toExtend<keyof typeof answerTexts.causes>();
     const named = factors.map(({ cause }) => [answerTexts.causes[cause], de.causes[cause]]);
     expect(named).toEqual([
@@ -28,6 +36,7 @@ describe("the cause of a row", () => {
       ["temperature and dilution together", "Temperatur mit Verdünnung"],
       ["thermometer", "Thermometer"],
       ["judged by", "Urteil"],
+      ["batch", "Ansatz"],
     ]);
   });
 });

@@ -304,6 +304,7 @@ export const conditions: fc.Arbitrary<Conditions> = document<Conditions>(
     strength,
     thermometer: text(200),
     by: text(200),
+    batch: text(200),
   },
 );
 const offset = fc.record({ parameter: text(200), value: within(-10, 10), sd: within(0, 10) });
@@ -330,6 +331,7 @@ const laws = {
   growth: growthLaw,
   push: pushLaw,
   interaction: interactionLaw,
+  batchLogSd: within(0, 3),
   joint,
 };
 /** Laws. */
@@ -422,6 +424,7 @@ export const runs: fc.Arbitrary<readonly DevelopmentRun[]> = fc.array(
       pushStops: within(-3, 5),
       thermometer: text(200),
       by: text(200),
+      batch: text(200),
       printed: fc.constant(true as const),
       id: text(200),
       date: fc.constantFrom("2026-11-27", "2026-11-28 19:30", "2026-11-29T08:15:00Z"),

@@ -1003,7 +1003,7 @@ describe("refusals", () => {
     refused(
       () => startKnowledge(baseline, { laws: anyOf({ temprature: {} }) }),
       range(
-        'startKnowledge: options.laws.temprature must be a field that is read, perhaps temperature (all are temperature, dilution, agitation, use, age, strength, growth, push, interaction, joint), got "temprature"',
+        'startKnowledge: options.laws.temprature must be a field that is read, perhaps temperature (all are temperature, dilution, agitation, use, age, strength, growth, push, interaction, batchLogSd, joint), got "temprature"',
       ),
     );
     refused(
@@ -1079,13 +1079,13 @@ describe("refusals", () => {
     refused(
       bad({ ...good(5), temperatureF: 68 }),
       range(
-        'learn: runs[1].temperatureF must be a field that is read, perhaps temperatureC (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, pushStops, thermometer, by, printed, outcome, note), got "temperatureF"',
+        'learn: runs[1].temperatureF must be a field that is read, perhaps temperatureC (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, pushStops, thermometer, by, batch, printed, outcome, note), got "temperatureF"',
       ),
     );
     refused(
       bad({ ...good(5), [`x${"y".repeat(80)}`]: 1 }),
       range(
-        `learn: runs[1].x${"y".repeat(80)} must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, pushStops, thermometer, by, printed, outcome, note), got "x${"y".repeat(59)}"`,
+        `learn: runs[1].x${"y".repeat(80)} must be a field that is read (all are id, date, timeS, temperatureC, dilution, agitation, usedCm2PerL, ageH, strength, pushStops, thermometer, by, batch, printed, outcome, note), got "x${"y".repeat(59)}"`,
       ),
     );
     refused(

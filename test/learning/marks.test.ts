@@ -156,3 +156,90 @@ describe("printed rows", () => {
     ).toEqual([]);
   });
 });
+
+describe("batches", () => {
+  const judged = (timeRatio: number, more: Partial<DevelopmentRun> = {}): DevelopmentRun =>
+    good(510, 20, { outcome: { kind: "judged", timeRatio }, ...more });
+  const bottle = (batch: string, timeRatio: number): readonly DevelopmentRun[] =>
+    Array.from({ length: 6 }, (_, i) => judged(timeRatio, { id: `${batch} ${i}`, batch }));
+  const rowOf = (answer: ReturnType<typeof predict>) => answer.factors.find(({ cause }) => cause === "batch");
+
+  it("have offsets of their own, and a bottle that no run names is one more", () => {
+    const known = learn(start, [...bottle("one", 1), ...bottle("two", 0.8)]);
+    const [one, two, next] = ["one", "two", "three"].map((batch) => predict(known, { batch }));
+    expect(one!.timeS).toBeCloseTo(510, -1.5);
+    expect(two!.timeS).toBeCloseTo(0.8 * 510, -1.5);
+    expect(rowOf(next!)).toMatchObject({ value: 1, logSd: 0.08, basis: "default" });
+    // Who names none takes a further one.
+    const silent = predict(known, {});
+    expect(silent).toMatchObject({ timeS: next!.timeS, lowS: next!.lowS, highS: next!.highS });
+    expect(compensate(known.baseline, {}, known)).toMatchObject({ lowS: silent.lowS, highS: silent.highS });
+    expect(silent.highS / silent.lowS).toBeGreaterThan(one!.highS / one!.lowS);
+  });
+  it("are the one that all runs name where a question names none", () => {
+    const known = learn(start, bottle("one", 1));
+    expect(rowOf(predict(known, {}))).toMatchObject({ basis: "own-runs" });
+    expect(predict(known, {}).timeS).toBe(predict(known, { batch: "one" }).timeS);
+  });
+  it("are mixed anew each time where the laws say so: no number of runs makes the next one known", () => {
+    const anew = startKnowledge(baseline, { baseLogSd: 0.04, laws: { batchLogSd: 0.1 } });
+    expect(anew.baseline.logSd).toBeCloseTo(Math.hypot(0.04, 0.1), 12);
+    const days = Array.from({ length: 40 }, (_, i) => judged(1, { id: String(i), date: day(i) }));
+    const many = learn(anew, days);
+    expect(rowOf(predict(many, {}))).toMatchObject({ value: 1, logSd: 0.1, basis: "given" });
+    expect(many.baseline.logSd).toBeGreaterThan(0.1 / Math.sqrt(40));
+    // Strips of one evening are of one mixing.
+    const evening = learn(
+      anew,
+      days.map((run) => ({ ...run, date: day(0) })),
+    );
+    // One mixing tells as much of the usual one as the known time did.
+    expect(evening.baseline.logSd).toBeGreaterThan(0.99 * Math.hypot(0.04, 0.1) * Math.SQRT1_2);
+    // Undated ones are each of their own.
+    const undated = learn(
+      anew,
+      days.map((run) => ({ ...run, date: undefined })),
+    );
+    expect(undated.baseline.logSd).toBeLessThan(0.5 * evening.baseline.logSd!);
+    // A strength says how strong today's brew is.
+    const strength = { value: 1.2, logSd: 0.05, basis: "given" } as const;
+    expect(rowOf(predict(many, { strength }))).toBeUndefined();
+  });
+  it("count twice in a known time that was not learned: it was found in one of them", () => {
+    const answer = compensate(baseline, {}, { batchLogSd: 0.1 });
+    expect(rowOf(answer)!.logSd).toBeCloseTo(Math.SQRT2 * 0.1, 12);
+    expect(rowOf(compensate(baseline, { batch: "one" }, {}))!.logSd).toBe(0.08);
+    const prepared = prepareCompensation(baseline, { batchLogSd: 0.1 });
+    expect(prepared.compensate({ temperatureC: 18 })).toEqual(
+      compensate(baseline, { temperatureC: 18 }, { batchLogSd: 0.1 }),
+    );
+    expect(prepared.timeS({ temperatureC: 18 })).toBe(prepared.compensate({ temperatureC: 18 }).timeS);
+  });
+  it("do not hide a field that is not read", () => {
+    const misspelt = { temperature: 18 } as object;
+    const codesOf = (laws: object) => compensate(baseline, misspelt, laws).cautions.map(({ code }) => code);
+    expect(codesOf({ batchLogSd: 0.1 })).toContain("unknown-field");
+  });
+  it("hold in a world where each mixing is off: 90 % intervals of the next hold at least 85 %", () => {
+    let seed = 7;
+    const uniform = (): number => (seed = (seed * 16807) % 2147483647) / 2147483647;
+    const normal = (): number => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+    const held = [3, 8, 20].map((count) => {
+      let inside = 0;
+      for (let world = 0; world < 200; world += 1) {
+        const base = 510 * Math.exp(0.04 * normal());
+        const begun = base * Math.exp(0.1 * normal());
+        const known = startKnowledge({ timeS: begun, temperatureC: 20 }, { laws: { batchLogSd: 0.1 } });
+        const runs = Array.from({ length: count }, (_, i) => {
+          const right = base * Math.exp(0.1 * normal() + 0.04 * normal());
+          return { ...judged((right / 510) * Math.exp(0.07 * normal())), id: String(i), date: day(i) };
+        });
+        const { lowS, highS } = predict(learn(known, runs), {});
+        const next = base * Math.exp(0.1 * normal());
+        if (next > lowS && next < highS) inside += 1;
+      }
+      return inside / 200;
+    });
+    for (const share of held) expect(share).toBeGreaterThan(0.85);
+  });
+});

@@ -20,7 +20,7 @@ describe("the text by which a run is the same", () => {
       id: "a",
     };
     const text =
-      '["a",null,500,18,null,null,null,null,null,null,null,null,null,[["gamma",0.5],["kind","gamma"],["wanted",0.6]],null]';
+      '["a",null,500,18,null,null,null,null,null,null,null,null,null,null,[["gamma",0.5],["kind","gamma"],["wanted",0.6]],null]';
     expect(entryOf("run", run).text).toBe(text);
   });
   it("is that of a run that leaves its push out where none is said", () => {

@@ -321,6 +321,7 @@ describe("tidyRuns", () => {
       id: "hut 1",
       thermometer: "slow one",
       by: "friend",
+      batch: "second bottle",
       note: "tap water",
       outcome: { kind: "judged", timeRatio: 0.9, logSd: 0.2 },
     };
@@ -346,6 +347,7 @@ describe("tidyRuns", () => {
       pushStops: 1,
       thermometer: "slow one",
       by: "friend",
+      batch: "second bottle",
     }).timeS;
     const rows = tidyRuns(known);
     expect(rows.map(({ run: place }) => place)).toEqual([0, 1, 2, 3, 4]);
@@ -364,6 +366,7 @@ describe("tidyRuns", () => {
       pushStops: 1,
       thermometer: "slow one",
       by: "friend",
+      batch: "second bottle",
       printed: false,
       outcome: "judged",
       rightS: expect.closeTo(540, 9),
@@ -385,6 +388,7 @@ describe("tidyRuns", () => {
       pushStops: null,
       thermometer: null,
       by: null,
+      batch: null,
       printed: false,
     };
     const failed = rows.find(({ outcome }) => outcome === "failed")!;

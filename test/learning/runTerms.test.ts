@@ -4,7 +4,7 @@ import type { PlacedTerm, RunMarks } from "../../src/learning/runTerms/runTerm.j
 import { runTerms } from "../../src/learning/runTerms/runTerms.js";
 
 const term = (name: string, runs: readonly RunMarks[]): PlacedTerm =>
-  runTerms.find((each) => each.name === name)!.over(runs);
+  runTerms.find((each) => each.name === name)!.over(runs, {});
 const days = (count: number): RunMarks[] =>
   Array.from({ length: count }, (_, i) => ({
     date: new Date(Date.UTC(2020, 0, 1 + i)).toISOString().slice(0, 10),
@@ -85,6 +85,6 @@ describe("printed rows", () => {
 
 it("no two terms share a number", () => {
   const runs = [...days(9), { thermometer: "trend", by: "printed" }, { printed: true }];
-  const names = runTerms.flatMap((each) => each.over(runs).unknowns.map(({ parameter }) => parameter));
+  const names = runTerms.flatMap((each) => each.over(runs, {}).unknowns.map(({ parameter }) => parameter));
   expect(new Set(names).size).toBe(names.length);
 });

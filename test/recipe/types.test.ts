@@ -124,6 +124,7 @@ const conditions: Fields<RecipeConditions> = {
   pushStops: "number?",
   thermometer: "text?",
   by: "text?",
+  batch: "text?",
 };
 const laws: Fields<Knowledge> = {
   temperature: "object?",
@@ -135,6 +136,7 @@ const laws: Fields<Knowledge> = {
   growth: "object?",
   push: "object?",
   interaction: "object?",
+  batchLogSd: "number?",
   joint: "object?",
 };
 const run: Fields<DevelopmentRun> = {
@@ -151,6 +153,7 @@ const run: Fields<DevelopmentRun> = {
   date: "text?",
   thermometer: "text?",
   by: "text?",
+  batch: "text?",
   printed: "boolean?",
   note: "text?",
 };

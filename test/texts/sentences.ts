@@ -212,6 +212,7 @@ const answers = [
     agitation: "continuous",
     thermometer: "kitchen",
     by: "a friend",
+    batch: "the second bottle",
   }),
   compensate(learned.baseline, { temperatureC: 14 }, learned),
   compensate(hut, { temperatureC: { startC: 20, ambientC: 14, timeConstantS: 3600 } }),

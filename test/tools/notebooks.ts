@@ -72,7 +72,7 @@ const DILUTIONS = [0, Math.log(1.5), Math.log(2), Math.log(3)];
 function notebook(making: Making, random: Random): Notebook {
   const walk = walkOver("bend", DILUTIONS, 0.19);
   const marks = Array.from({ length: making.runs }, (_, i) => making.marks?.(random, i) ?? {});
-  const terms = runTerms.map((term) => term.over(marks));
+  const terms = runTerms.map((term) => term.over(marks, {}));
   const unknowns: readonly Unknown[] = [
     { parameter: "base", sd: 0.2 },
     { parameter: "energy", sd: 18 },

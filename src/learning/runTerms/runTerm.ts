@@ -1,7 +1,8 @@
 /*
  * Terms of ln(time) that belong to a run and not to a cause: when it was made, with which thermometer, by
- * whom, how it was judged, and whether it is a printed row.
+ * whom, out of which batch, how it was judged, and whether it is a printed row.
  */
+import type { Knowledge } from "../../compensate/types.js";
 import type { Row, Slope, Unknown } from "../../core/row.js";
 
 /** What a run or a question carries besides its conditions. */
@@ -9,6 +10,9 @@ export interface RunMarks {
   readonly date?: string | undefined;
   readonly thermometer?: string | undefined;
   readonly by?: string | undefined;
+  readonly batch?: string | undefined;
+  /** a strength says how strong its batch is */
+  readonly strength?: unknown;
   readonly printed?: boolean | undefined;
   /** what its outcome has in common with others of its kind */
   readonly shared?: Slope | undefined;
@@ -34,5 +38,6 @@ export interface RunTerm {
   readonly name: string;
   /** a question can name it too */
   readonly asked: boolean;
-  over(runs: readonly RunMarks[]): PlacedTerm;
+  /** `laws` are those that were known before the first run */
+  over(runs: readonly RunMarks[], laws: Knowledge): PlacedTerm;
 }

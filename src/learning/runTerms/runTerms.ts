@@ -1,6 +1,6 @@
 import { driftTerm } from "./driftTerm.js";
 import { outcomeTerm } from "./outcomeTerm.js";
-import { personTerm, thermometerTerm } from "./offsetTerm.js";
+import { batchTerm, personTerm, thermometerTerm } from "./offsetTerm.js";
 import { printedTerm } from "./printedTerm.js";
 import { sessionTerm } from "./sessionTerm.js";
 import type { RunTerm } from "./runTerm.js";
@@ -11,6 +11,7 @@ export const runTerms: readonly RunTerm[] = Object.freeze([
   sessionTerm,
   thermometerTerm,
   personTerm,
+  batchTerm,
   printedTerm,
   outcomeTerm,
 ]);

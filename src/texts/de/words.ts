@@ -30,6 +30,7 @@ export const causes: Readonly<Record<CauseName | PairName | Mark["name"] | "base
   interaction: "Temperatur mit Verdünnung",
   thermometer: "Thermometer",
   by: "Urteil",
+  batch: "Ansatz",
 };
 
 /** What else learning has numbers of. */
