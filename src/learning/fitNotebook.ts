@@ -24,7 +24,7 @@ import {
 import type { Entry } from "./notebook.js";
 import { GROWTH, growthOf, readOutcome } from "./readOutcome.js";
 import { grownBy, saidFrom, sharedBy, unshared, type Reading, type Said } from "./reading.js";
-import { fitRegression, type Regression } from "./regression.js";
+import { fitRegression, WIDEST_BASE_LOG_SD, type Regression } from "./regression.js";
 import { toldApartText } from "./text.js";
 import type { KnowledgePrior, SetAsideReason } from "./types.js";
 
@@ -144,7 +144,10 @@ export function fitNotebook(
   const model = modelOf(
     ground,
     learning,
-    { sd: Math.hypot(prior.baseLogSd, prior.laws.batchLogSd ?? 0), range: [-20, Math.log(1e6) - logBase] },
+    {
+      sd: Math.min(WIDEST_BASE_LOG_SD, Math.hypot(prior.baseLogSd, prior.laws.batchLogSd ?? 0)),
+      range: [-20, Math.log(1e6) - logBase],
+    },
     readable.map(({ read }) => read),
     asked.filter((read) => typeof read !== "string"),
   );

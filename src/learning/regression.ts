@@ -80,7 +80,7 @@ const FREE_FROM = 0.7;
 /** It is known at most so many times less well: then as badly as where no table is given. */
 const MOST_FREE = 4;
 /** No base time has a wider spread, in ln(time): `baseLogSd` and `logSd` end there. */
-const WIDEST_BASE_LOG_SD = 3;
+export const WIDEST_BASE_LOG_SD = 3;
 
 /**
  * Readings of unknown noise follow Student's t. Of n degrees of freedom it has n/(n − 2) times the variance
