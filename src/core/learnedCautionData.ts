@@ -75,6 +75,8 @@ export interface LearnedCautionData {
   readonly "undated-runs": {
     /** their places in `knowledge.runs` */
     readonly runs: readonly number[];
+    /** whether others have some, over which they could drift */
+    readonly dated: boolean;
   };
   /** numbers that the runs cannot tell apart */
   readonly "not-separated": {

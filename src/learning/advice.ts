@@ -227,20 +227,23 @@ function slopesOf(
   return [...found.values()].map(({ slopes }) => slopes);
 }
 
-/** Runs without a date in a notebook that drifts are taken in the middle of it. */
+/** So many runs without a date could have drifted (assumed). */
+const MANY = 10;
+
+/** Runs without a date are taken in the middle of those that have one; without any, they hide a drift. */
 function undated({ model, fitted }: NotebookFit, entries: readonly Entry[]): readonly Caution[] {
-  if (!model.terms.some(({ span }) => span !== undefined)) return [];
   const runs = fitted.flatMap(({ run }) => {
     const { date, printed } = entries[run]?.run ?? {};
     return date === undefined && printed !== true ? run : [];
   });
-  if (runs.length === 0) return [];
+  const dated = model.terms.some(({ span }) => span !== undefined);
+  if (runs.length < (dated ? 1 : MANY)) return [];
   return [
     say("undated-runs", "note", {
       path: `/runs/${runs[0]}`,
       quantity: "count",
       actual: runs.length,
-      data: { runs },
+      data: { runs, dated },
     }),
   ];
 }

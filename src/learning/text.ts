@@ -79,7 +79,10 @@ export const learningSentences: Pick<CautionSentences, LearningCautionCode> = {
   "trend": ({ data }) =>
     `The times have drifted. They are ${decimals(data.ratio, 2)} times those on the oldest date. ` +
     `Check bath and thermometer.`,
-  "undated-runs": () => "Some runs have no date. They are taken in the middle of the dated ones.",
+  "undated-runs": ({ data: { dated } }) =>
+    dated
+      ? "Some runs have no date. They are taken in the middle of the dated ones."
+      : "Many runs have no date: a thermometer or a bottle that drifts would not show. Note the day.",
   "scatter": ({ actual, data: { runs, few } }) =>
     few
       ? `${runs === 1 ? "The run and the known time disagree" : "The runs and what was known disagree"} ` +

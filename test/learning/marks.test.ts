@@ -55,7 +55,16 @@ describe("dates", () => {
     expect(learn(start, runs).advice.find(({ code }) => code === "undated-runs")).toMatchObject({
       severity: "note",
       actual: 1,
+      data: { dated: true },
     });
+  });
+  it("would not show in ten runs without any date, and advice says so", () => {
+    const runs = Array.from({ length: 10 }, (_, i) => good(510, 20, { id: String(i) }));
+    const said = learn(start, runs).advice.find(({ code }) => code === "undated-runs");
+    expect(said).toMatchObject({ severity: "note", actual: 10, data: { dated: false } });
+    expect(learn(start, runs.slice(1)).advice.map(({ code }) => code)).not.toContain("undated-runs");
+    const printed = runs.map((run): DevelopmentRun => ({ ...run, printed: true }));
+    expect(learn(start, printed).advice.map(({ code }) => code)).not.toContain("undated-runs");
   });
 });
 

@@ -407,6 +407,10 @@ const stated = startKnowledge({ timeS: 510, temperatureC: 20, logSd: 0.05 }, { n
 const sharp = (timeS: number, temperatureC: number, more: object = {}): never =>
   good(timeS, temperatureC, { outcome: { kind: "good", logSd: 0.02 }, ...more });
 const learned = [
+  learn(
+    start,
+    Array.from({ length: 10 }, (_, i) => good(500 + 2 * i, 20)),
+  ),
   learn(start, [good(900, 12), good(890, 12), good(890, 12)]),
   learn(stated, [...[490, 500, 505, 510, 515, 520].map((timeS) => sharp(timeS, 20)), sharp(4080, 12)]),
   learn(

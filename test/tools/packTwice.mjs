@@ -1,7 +1,8 @@
 /*
- * npm run pack:twice: builds and packs the last commit in two clean clones under different names and compares the
- * tarballs, file by file and to the byte: whoever builds the tagged sources gets what was published. The licences of
- * the package and of the code that it carries have to be among the files. The tarball is left in reports/package.tgz.
+ * npm run pack:twice: packs the last commit from two clean clones in different places and compares the tarballs,
+ * file by file and to the byte: whoever builds the tagged sources gets what was published. This folder is one of the
+ * two where nothing in it was changed, as in a fresh clone; else both are made. The licences of the package and of
+ * the code that it carries have to be among the files. The tarball is left in reports/package.tgz.
  */
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
@@ -10,30 +11,44 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 
 const folder = mkdtempSync(join(tmpdir(), "pack-twice-"));
+// A folder of another owner is refused otherwise, as in a container that mounts it.
+const trusted = ["-c", `safe.directory=${resolve(".git")}`, "-c", `safe.directory=${resolve(".")}`];
 
-function packed(name) {
+/** What a program prints that runs in a folder. */
+const printed = (cwd, file, args) =>
+  execFileSync(file, args, { cwd, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
+
+/** A clean clone of the last commit, built. */
+function cloned(name) {
   const copy = join(folder, name);
-  // The clone of a folder of another owner is refused otherwise, as in a container that mounts it.
-  const trusted = ["-c", `safe.directory=${resolve(".git")}`, "-c", `safe.directory=${resolve(".")}`];
-  execFileSync("git", [...trusted, "clone", "--quiet", "--no-local", resolve("."), copy], {
-    stdio: "inherit",
-  });
+  printed(".", "git", [...trusted, "clone", "--quiet", "--no-local", resolve("."), copy]);
   symlinkSync(resolve("node_modules"), join(copy, "node_modules"));
-  const run = (file, args) =>
-    execFileSync(file, args, { cwd: copy, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
-  run(process.execPath, ["test/tools/build.mjs"]);
-  const [{ filename, files }] = JSON.parse(run("npm", ["pack", "--json", "--ignore-scripts"]));
-  const hash = (path) =>
-    createHash("sha256")
-      .update(readFileSync(join(copy, path)))
-      .digest("hex");
+  printed(copy, process.execPath, ["test/tools/build.mjs"]);
+  return copy;
+}
+
+/** This folder, built, or a clone where it is not as the last commit has it. */
+function here() {
+  if (printed(".", "git", [...trusted, "status", "--porcelain"]) !== "") return cloned("one");
+  printed(".", "npm", ["run", "--silent", "build:once"]);
+  return resolve(".");
+}
+
+/** The hashes of the tarball that a folder gives, and of its files. */
+function packed(from, to) {
+  mkdirSync(join(folder, to));
+  const pack = ["pack", "--json", "--ignore-scripts", "--pack-destination", join(folder, to)];
+  const [{ filename, files }] = JSON.parse(printed(from, "npm", pack));
+  const hash = (path) => createHash("sha256").update(readFileSync(path)).digest("hex");
+  const tarball = join(folder, to, filename);
   mkdirSync("reports", { recursive: true });
-  copyFileSync(join(copy, filename), "reports/package.tgz");
-  return { tarball: hash(filename), files: Object.fromEntries(files.map(({ path }) => [path, hash(path)])) };
+  copyFileSync(tarball, "reports/package.tgz");
+  const hashes = files.map(({ path }) => [path, hash(join(from, path))]);
+  return { tarball: hash(tarball), files: Object.fromEntries(hashes) };
 }
 
 try {
-  const [one, two] = [packed("one"), packed("another-name")];
+  const [one, two] = [packed(here(), "first"), packed(cloned("another-name"), "second")];
   const names = new Set([...Object.keys(one.files), ...Object.keys(two.files)]);
   const differing = [...names].filter((name) => one.files[name] !== two.files[name]);
   for (const name of differing) console.log(`differs: ${name}`);

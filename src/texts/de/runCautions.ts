@@ -168,8 +168,10 @@ export const runSentences: Pick<CautionSentences, Codes> = {
   "trend": ({ data }) =>
     `Die Zeiten haben sich verschoben. Sie sind ${stellen(data.ratio, 2)}-mal so lang wie am ältesten Tag. ` +
     `Bad und Thermometer prüfen.`,
-  "undated-runs": () =>
-    "Einige Entwicklungen haben kein Datum. Sie zählen, als lägen sie in der Mitte der datierten.",
+  "undated-runs": ({ data: { dated } }) =>
+    dated
+      ? "Einige Entwicklungen haben kein Datum. Sie zählen, als lägen sie in der Mitte der datierten."
+      : "Viele Entwicklungen haben kein Datum: verschobene Zeiten fielen nicht auf. Den Tag notieren.",
   "scatter": ({ actual, data: { runs, few } }) =>
     few
       ? `${runs === 1 ? "Die Entwicklung und die bekannte Zeit" : "Die Entwicklungen und das Bekannte"} ` +
