@@ -1,11 +1,17 @@
-/* Shared by the benchmarks: the best of several rounds, so that a neighbour's work on the machine weighs least. */
+/*
+ * Shared by the benchmarks: the best of several rounds, so that a neighbour's work on the machine weighs least. With
+ * --once, as in CI, there are fewer of them: it shows that all run, and roughly how fast.
+ */
+import process from "node:process";
+
+const once = process.argv.includes("--once");
 
 /**
  * Nanoseconds per call, best of `rounds`. `loop(calls)` runs its own loop and returns the sum of what it
  * computed: a loop of its own is compiled on its own, so that no case is slowed by another's, and the sum
  * keeps the work from being dropped.
  */
-export function nanosecondsPerCall(loop, calls, rounds = 9) {
+export function nanosecondsPerCall(loop, calls, rounds = once ? 3 : 9) {
   let best = Infinity;
   for (let round = 0; round < rounds; round += 1) {
     const start = performance.now();
@@ -21,7 +27,7 @@ export function nanosecondsPerCall(loop, calls, rounds = 9) {
  * speed changes it for both halves of a turn; the best of each alone would set a fast moment of one against a
  * slow moment of the other.
  */
-export function pairedRatio(bare, loop, bareCalls, calls, turns = 60) {
+export function pairedRatio(bare, loop, bareCalls, calls, turns = once ? 9 : 60) {
   const pairs = Array.from({ length: turns }, () => [
     nanosecondsPerCall(bare, bareCalls, 2),
     nanosecondsPerCall(loop, calls, 2),
