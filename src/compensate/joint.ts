@@ -75,6 +75,7 @@ export function checkedJoint(at: string, given: unknown): Joint {
 function checkedOffsets(at: string, given: unknown): ReadonlyMap<string, LearnedOffset> {
   const offsets = arrayOf(at, given, 0).map((one, i) => {
     const { parameter, value, sd, usual } = plainObject(`${at}/${i}`, one) as unknown as LearnedOffset;
+    isText(`${at}/${i}/parameter`, parameter);
     if (usual !== undefined) isBoolean(`${at}/${i}/usual`, usual);
     inRange(`${at}/${i}/value`, value, -10, 10);
     inRange(`${at}/${i}/sd`, sd, 0, 10);

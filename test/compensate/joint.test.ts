@@ -387,6 +387,12 @@ describe("a joint spread that storage lost", () => {
       "TypeError: compensate: knowledge.joint.correlation is missing: an array",
     );
   });
+  it("is refused where an offset has no name", () => {
+    const offsets = [{ parameter: {}, value: 0, sd: 0.1 }];
+    expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { ...joint, offsets } })))).toBe(
+      "TypeError: compensate: knowledge.joint.offsets[0].parameter must be text, got an object",
+    );
+  });
   it("is refused when its causes are an endless list of holes", () => {
     const parameters = new Array<string>(2 ** 32 - 1);
     expect(thrown(() => compensate(baseline, {}, anyOf({ joint: { ...joint, parameters } })))).toBe(
