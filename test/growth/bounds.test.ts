@@ -181,7 +181,7 @@ describe("a list that is spread into a call", () => {
     "src/recipe/checkRecipe.ts": "one problem for each condition",
     "src/brew/mixingSteps.ts": "the steps of a cup",
     "src/temperature/cause.ts": "the cautions of one temperature",
-    "src/learning/advice.ts": "the numbers of the model",
+    "src/learning/notSeparated.ts": "the numbers of the model",
     "src/chart/chartSvg.ts": "the lines of one footnote, as many as there is place for",
   };
   it("is short, for a reason that is written", () => {
