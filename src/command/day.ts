@@ -18,7 +18,6 @@ import {
   type Knowledge,
   type PlannedDeveloper,
 } from "../index.js";
-import { Z90 } from "../core/estimate.js";
 import { makeCaution } from "../core/cautionTexts.js";
 import { ownEntry } from "../core/ownEntry.js";
 import { unreadFields } from "../core/pointer.js";
@@ -82,16 +81,6 @@ const BREW_PARSERS: Parsers = {
   volumeMl: (said) => parseVolume(said),
   spoonMl: (said) => parseVolume(said),
 };
-
-/** How well a time is known, as people say it: "40 %", "± 2 min", or a factor each way, "x 1.9". */
-const spreadParser =
-  (timeS: number) =>
-  (said: string): number => {
-    const [, factor] =
-      /^(?:x|×|(?:an? |ein )?fa[ck]tor(?: of| von)?)\s*(\d+(?:[.,]\d+)?)$/i.exec(said.trim()) ?? [];
-    const times = Number(factor?.replace(",", "."));
-    return times >= 1 ? Math.log(times) / Z90 : parseSpread(said, timeS);
-  };
 
 /** The fields of a part, those in words read as conditions are; one at fault is left out. */
 export function inFigures(pointer: string, part: Fields, sound: Sound, parsers: Parsers = PARSERS): Fields {
@@ -179,7 +168,7 @@ function readBaseline(known: Fields, sound: Sound): Fields & { readonly note?: s
 /** Parsers that read beside the rest how well a time is known; for an unknown time that is left out. */
 const withSpread = (parsers: Parsers, timeS: number | undefined): Parsers => ({
   ...parsers,
-  logSd: timeS === undefined ? () => undefined : spreadParser(timeS),
+  logSd: (said) => (timeS === undefined ? undefined : parseSpread(said, timeS)),
 });
 
 const TIME_AS_TEXT: Said = {

@@ -5,6 +5,15 @@ import { combineEstimates, compensate, parseSpread, roundEstimate, testStripTime
 import { anyOf } from "../helpers.js";
 
 describe("parseSpread", () => {
+  it.each(["x 1.4", "\u00d7 1,4", "factor 1.4", "a factor of 1.4", "Faktor 1,4", "ein Faktor von 1,4"])(
+    "reads a factor each way: %s",
+    (text) => {
+      expect(parseSpread(text, 510)).toBeCloseTo(Math.log(1.4) / 1.6448536269514722, 12);
+    },
+  );
+  it.each(["x 0.5", "factor", "factor 0"])("refuses what is no factor of 1 and more: %s", (text) => {
+    expect(() => parseSpread(text, 510)).toThrow(/^parseSpread: text /);
+  });
   it.each([
     ["10 %", 10],
     ["10%", 10],
