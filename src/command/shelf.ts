@@ -21,6 +21,7 @@ import {
   type SpoonedAmount,
 } from "../index.js";
 import { Z90 } from "../core/estimate.js";
+import { stripStepS } from "../quantities/stripStepS.js";
 import { inFigures, type Parsers } from "./day.js";
 import { given, object, text, type Fields } from "./fields.js";
 import type { Document } from "./document.js";
@@ -110,8 +111,7 @@ function brewLines(
   const { spooned } = report;
   const { figure, shelf } = words;
   const { timeS, lowS, highS } = rounded;
-  // As fine as the shortest of the strip needs.
-  const { stepS } = roundEstimate({ ...proposed.start, timeS: proposed.start.lowS });
+  const stepS = stripStepS(proposed.start);
   // What belongs to a step stands there; what is grave is told before the first step too.
   const there = new Set(steps.flatMap(({ cautions: own = [] }) => own.map(({ message }) => message)));
   const listed = cautions.filter(({ severity, message }) => severity !== "note" || !there.has(message));

@@ -7,7 +7,7 @@ import { timeEstimate } from "../core/estimate.js";
 import { inRange, plainObject, positive, wrongKind, wrongSide } from "../core/guards.js";
 import { testStripTimes, type TestStrip } from "../process/testStripTimes.js";
 import { LONGEST_CLOCK_S } from "../quantities/clockText.js";
-import { roundEstimate } from "../quantities/roundEstimate.js";
+import { stripStepS } from "../quantities/stripStepS.js";
 import { temperatureEdges, timeEdges } from "./axes.js";
 import { refusalsAlong, warningsAlong } from "./limits.js";
 import { runPoints, tablePoints, type Askers } from "./points.js";
@@ -101,9 +101,7 @@ function stripOf(answer: Compensation, asked: PictureRange["strip"]): TestStrip 
   // An interval that no clock shows has no strip.
   if (!(lowS >= 0.1 && highS <= LONGEST_CLOCK_S)) return undefined;
   const options = asked === true ? {} : plainObject("answerPicture/input/strip", asked);
-  // The shortest rung is the one that a step moves most.
-  const { stepS } = roundEstimate({ timeS: lowS, lowS, highS });
-  return testStripTimes({ timeS, lowS, highS }, { stepS, ...options });
+  return testStripTimes({ timeS, lowS, highS }, { stepS: stripStepS(answer), ...options });
 }
 
 /**
