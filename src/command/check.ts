@@ -164,9 +164,10 @@ function dayProblems(document: Document, asked: Asked): readonly Problem[] {
         add(path, { ...problem, message: problem.sentence });
       }
   }
-  if (problems.length === 0)
+  const known = problems.length === 0 ? sound(() => knownOf(day)) : undefined;
+  if (known !== undefined)
     for (const { conditions, pointer } of questions)
-      sound(() => placed(dayPlaces(pointer), () => knownOf(day).answer(conditions)));
+      sound(() => placed(dayPlaces(pointer), () => known.answer(conditions)));
   if (brew !== undefined) sound(() => brewReport({ ...day, brew }));
   if (table !== undefined) sound(() => tableReport(table));
   if (evening !== undefined && problems.length === 0) sound(() => planReport(document, asked));
