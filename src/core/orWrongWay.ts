@@ -6,7 +6,7 @@ import { wrongWaySentence } from "./text.js";
 
 /** Less than this in ln(time) is rounding of printed rows (assumed), */
 const ROUNDING_LOG = 0.01;
-/** and less than so many of its own standard deviations is chance in runs. */
+/** and less than so many of its own standard deviations is chance in runs (assumed). */
 const CHANCE = 2;
 /** Of a law that departs one is enough: its numbers count as independent here, which makes it about twice. */
 const DEPARTED_CHANCE = 1;

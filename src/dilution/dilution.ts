@@ -212,7 +212,7 @@ export function checkedDilutionLaw(at: string, given: unknown): ReadyDilutionLaw
   }
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["power", "table"], kind);
   inRange(at, law.exponentOff ?? 0, ...TABLE_EXPONENT_RANGE, undefined, "/exponentOff");
-  inRange(at, law.sd ?? 0, 0, 3, undefined, "/sd");
+  inRange(at, law.sd ?? 0, 0, WIDEST_EXPONENT_SD, undefined, "/sd");
   const rows = checkedDilutionRows(at, law.rows);
   const ready = { ...law, table: preparedTable(rows, UNREAD) };
   if (law.departures === undefined) return ready;

@@ -25,7 +25,7 @@ const FEW = 4;
  */
 const FAR = 3;
 
-/** And so many of its last ones: less is chance. */
+/** And so many of its last ones: less is chance (assumed). */
 const AWAY = 2;
 
 /** From so many standard deviations on a drift is named: chance gets there in one notebook of 22. */

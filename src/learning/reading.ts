@@ -89,7 +89,7 @@ function sharingOf<R extends Reading>(reading: R, slopeOf: (grows: Growing) => n
   return { ...reading, said: { ...said, sd }, row: withShared(row, said, slope) };
 }
 
-/** A correction moves by at least this share of what is read: less is no growth. */
+/** A correction moves by at least this share of what is read: less is no growth (assumed). */
 const LEAST_GROWN = 0.3;
 
 /**

@@ -74,7 +74,8 @@ const OPEN_FROM = 1.5;
 const MOST_OPEN = 3;
 /**
  * The same of a `"free"` number, the slope of a whole table: less than one standard deviation, since a single
- * number tells little of its own variance. With these, ten runs already move a table that does not fit.
+ * number tells little of its own variance. Both are chosen (assumed):
+ * ten runs then move a table that does not fit.
  */
 const FREE_FROM = 0.7;
 /** It is known at most so many times less well: then as badly as where no table is given. */

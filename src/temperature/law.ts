@@ -169,7 +169,7 @@ export function checkedTemperatureLaw(at: string, given: unknown): ReadyTemperat
   // Read once: where many forms of law meet, each reading of a field costs a search.
   const { kind } = law;
   if (kind === "arrhenius") {
-    inRange(at, law.sdKJPerMol ?? 0, 0, 200, "kJPerMol", "/sdKJPerMol");
+    inRange(at, law.sdKJPerMol ?? 0, 0, WIDEST_ENERGY_SD_KJ, "kJPerMol", "/sdKJPerMol");
     inRange(at, law.activationEnergyKJPerMol, 0, 200, "kJPerMol", "/activationEnergyKJPerMol");
     if (law.departures === undefined) return law;
     const departures = checkedDepartures(`${at}/departures`, law.departures, PLACES_C);
@@ -179,7 +179,7 @@ export function checkedTemperatureLaw(at: string, given: unknown): ReadyTemperat
   // A caller without types can get here with any kind at all.
   if ((kind as unknown) !== "table") notOneOf(`${at}/kind`, ["arrhenius", "coefficient", "table"], kind);
   inRange(at, law.energyOffKJPerMol ?? 0, ...TABLE_ENERGY_RANGE, "kJPerMol", "/energyOffKJPerMol");
-  inRange(at, law.sdKJPerMol ?? 0, 0, 200, "kJPerMol", "/sdKJPerMol");
+  inRange(at, law.sdKJPerMol ?? 0, 0, WIDEST_ENERGY_SD_KJ, "kJPerMol", "/sdKJPerMol");
   const rows = checkedRows(at, law.rows);
   const ready = { ...law, table: preparedTable(rows, UNREAD) };
   if (law.departures === undefined) return ready;
