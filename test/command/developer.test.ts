@@ -78,7 +78,7 @@ describe("the developer of a day", () => {
     const own = { ...used, developer: { capacityCm2PerL: 1000 } };
     expect(ran(["time", "own.json"], { "own.json": own }).out).toContain("Used\n  No time.");
   });
-  it("is refused where a field is misspelt or its brew is none", () => {
+  it("is refused where a field is misspelt or its brew is no brew", () => {
     const err = (given: object): string => {
       const held = { "f.json": { ...day, developer: given } };
       expect(ran(["check", "f.json"], held).code).toBe(2);

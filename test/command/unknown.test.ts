@@ -1,4 +1,4 @@
-/* What a day says roughly, and what it says that nobody knows. */
+/* A day with rough figures, and with an age that nobody knows. */
 import { describe, expect, it } from "vitest";
 import { day, ran } from "./machine.js";
 
@@ -30,7 +30,7 @@ describe("a day that says an age is unknown", () => {
     const known = { ...day, baseline: { ...day.baseline, ageH: "unknown" } };
     expect(asked("time day.json", known).out).toContain("mix fresh. [/baseline/ageH]");
   });
-  it("still refuses an age that is none", () => {
+  it("still refuses a word that is not an age", () => {
     expect(asked("time day.json", bottle("old"))).toMatchObject({ code: 2 });
   });
 });
