@@ -91,6 +91,10 @@ const built: ReturnType<typeof defineConfig> = defineConfig(async (): Promise<Op
     outDir: "dist",
     format: "cjs",
     noExternal: inlined,
+    // The file names the code that it carries by its place: node_modules may be a link to elsewhere.
+    esbuildOptions: (options) => {
+      options.preserveSymlinks = true;
+    },
     onSuccess: () => {
       writeLicences();
       return writeSchema();
