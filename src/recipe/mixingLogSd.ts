@@ -12,11 +12,15 @@ const ANEW = 0.5;
  * How far one mixing of a brew lies from the usual in ln(time): as bottles of one developer do, and more
  * where amounts are known as ranges, as spoons give them.
  */
-export function mixingLogSd({ ingredients }: Pick<DeveloperBrew, "ingredients">): number {
-  let variance = 0;
+export function mixingLogSd(brew: DeveloperBrew): number {
   // A recipe that is compensated may never have been checked: what is no range says nothing here.
-  for (const { lowG, highG } of Array.isArray(ingredients) ? ingredients : []) {
-    const sd = Math.log(Number(highG) / Number(lowG)) / (2 * Z90 * ROOT);
+  const { ingredients } = (brew as DeveloperBrew | null) ?? {};
+  const parts: readonly unknown[] = Array.isArray(ingredients) ? ingredients : [];
+  let variance = 0;
+  for (const part of parts) {
+    const { lowG, highG } = (part ?? {}) as Readonly<Record<string, unknown>>;
+    if (typeof lowG !== "number" || typeof highG !== "number") continue;
+    const sd = Math.log(highG / lowG) / (2 * Z90 * ROOT);
     if (sd > 0 && sd < 1) variance += ANEW * sd * sd;
   }
   return Math.max(BATCH.logSd, Math.sqrt(variance));
